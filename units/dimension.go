@@ -1,0 +1,59 @@
+package units
+
+// Dimension is the set of kinds of quantity. It is closed: a new kind is added
+// here, with its units and the range that it can take.
+type Dimension interface {
+	mass | anhydrousMass | volume | temperature | temperatureDifference |
+		absolutePressure | gaugePressure | density |
+		strengthByVolume | strengthByMass | extract |
+		massConcentration | equivalentConcentration | calciumCarbonate | molarConcentration |
+		carbonDioxideVolumes | carbonDioxideContent |
+		energy | power | length | amount | conductivity | volumeFlow | share
+	describe() *dimension
+	table() []*unit // the base unit first
+}
+
+// A dimension says what Try and Parse accept, and how text is read.
+type dimension struct {
+	name     string
+	min, max float64 // in base units
+	compound bool    // "3 lb 4 oz"
+
+	// ambiguous maps a unit text with several meanings to what to write instead.
+	ambiguous map[string]string
+}
+
+// most is the largest magnitude that Try and Parse take, in base units.
+const most = 1e15
+
+// bound is where sums stop. It is far above most, so that no sum of real
+// quantities meets it, and far below the largest float64.
+const bound = 1e18
+
+// The tags. Their names show in the compiler's messages.
+type (
+	mass                    struct{}
+	anhydrousMass           struct{}
+	volume                  struct{}
+	temperature             struct{}
+	temperatureDifference   struct{}
+	absolutePressure        struct{}
+	gaugePressure           struct{}
+	density                 struct{}
+	strengthByVolume        struct{}
+	strengthByMass          struct{}
+	extract                 struct{}
+	massConcentration       struct{}
+	equivalentConcentration struct{}
+	calciumCarbonate        struct{}
+	molarConcentration      struct{}
+	carbonDioxideVolumes    struct{}
+	carbonDioxideContent    struct{}
+	energy                  struct{}
+	power                   struct{}
+	length                  struct{}
+	amount                  struct{}
+	conductivity            struct{}
+	volumeFlow              struct{}
+	share                   struct{}
+)

@@ -1,0 +1,45 @@
+// Package units answers: is this number what I think it is?
+//
+// A quantity is made through a unit and read through a unit; two quantities of
+// different dimension do not add, compare or convert into each other, and the
+// compiler says so.
+//
+//	sugar := units.Kilogram.Of(4.2)
+//	total := sugar.Plus(units.Gram.Of(300))
+//	fmt.Println(total.In(units.Pound))
+//
+// # Ways in
+//
+// [Unit.Of] takes a constant written in the source. [Unit.Try] takes a number
+// known at run time and refuses NaN, infinity and what the dimension cannot be
+// (a negative mass, a temperature below absolute zero). [Parse] takes text as
+// brewers write it ("3 lb 4 oz", "68 °F", "1,5 kg") and refuses what has two
+// meanings ("5 gal"). [Exact] holds a decimal number with its unit, for what is
+// weighed, bought or printed.
+//
+// # Ways out
+//
+// [Quantity.In] gives a float64 in a unit, [Quantity.Text] prints it with a
+// fixed number of places, [Quantity.Round] gives the decimal number that a
+// scale can weigh. The text form (String, MarshalText, JSON, flags) is the
+// shortest number that reads back as the same quantity, with the unit.
+//
+// # What is kept apart
+//
+// Types that people confuse are different types: absolute and gauge pressure
+// (an [Atmosphere] stands between them), temperature and temperature
+// difference, strength by volume and by mass, mg/L of an ion, mEq/L and mg/L as
+// CaCO3, volumes of CO2 and g/L of CO2, the mass of a compound as weighed and
+// of the anhydrous compound in it. US and imperial gallons, quarts, pints and
+// fluid ounces have different units and no default.
+//
+// Durations are [time.Duration]; [ParseDuration] reads days and weeks too.
+//
+// # Range
+//
+// Numbers are float64 in the base unit of the dimension. [Unit.Try] and [Parse]
+// accept a magnitude up to 1e15 base units. Sums stop at 1e18 base units, so
+// that no chain of operations ends in an infinity or a NaN.
+//
+// All values are immutable and safe for concurrent use.
+package units

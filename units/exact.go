@@ -1,0 +1,157 @@
+package units
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/shopspring/decimal"
+)
+
+// Exact is a decimal number with its unit: what is weighed on a scale, bought in
+// a pack, or printed. Its arithmetic has no rounding but the one asked for.
+//
+// The zero value is 0 of the base unit.
+type Exact[D, E Dimension] struct {
+	n decimal.Decimal
+	u Unit[D, E]
+}
+
+// Exact returns the decimal number n of u. The error is a [*RangeError] if the
+// quantity cannot be n (see [Unit.Try]) or n has more than 30 digits on either
+// side of the point.
+func (u Unit[D, E]) Exact(n decimal.Decimal) (Exact[D, E], error) {
+	if e := n.Exponent(); e > largestExponent || e < -largestExponent || n.NumDigits() > 2*largestExponent {
+		return Exact[D, E]{}, u.outside("units.Unit.Exact", math.NaN(), describe[D]().min, describe[D]().max)
+	}
+	if _, err := u.Try(n.InexactFloat64()); err != nil {
+		return Exact[D, E]{}, err
+	}
+	return Exact[D, E]{n: n, u: u}, nil
+}
+
+// ParseExact reads a decimal number with its unit, keeping every digit. It takes
+// what [Parse] takes, save a text of two units; the number keeps its unit.
+func ParseExact[Q interface{ Quantity[D, E] }, D, E Dimension](text string) (Exact[D, E], error) {
+	dim := describe[D]()
+	terms, err := split(text, dim, table[D](), nil)
+	if err != nil {
+		return Exact[D, E]{}, err
+	}
+	if len(terms) != 1 {
+		return Exact[D, E]{}, reject(text, dim, "one number and one unit are wanted")
+	}
+	n, err := decimal.NewFromString(terms[0].number)
+	if err != nil {
+		return Exact[D, E]{}, reject(text, dim, "not a decimal number")
+	}
+	return Unit[D, E]{u: terms[0].unit}.Exact(n)
+}
+
+// Decimal returns the number; [Exact.Unit] tells its unit.
+func (x Exact[D, E]) Decimal() decimal.Decimal { return x.n }
+
+// Unit returns the unit of the number.
+func (x Exact[D, E]) Unit() Unit[D, E] { return x.u }
+
+// Quantity returns x as a quantity, rounded to the nearest float64.
+func (x Exact[D, E]) Quantity() Quantity[D, E] {
+	d := x.u.def()
+	return Quantity[D, E]{v: (x.n.InexactFloat64() + d.offset) * d.num / d.den}
+}
+
+// String prints the number as it stands, with its unit.
+func (x Exact[D, E]) String() string { return x.n.String() + " " + x.u.Symbol() }
+
+// Text prints x with a fixed number of decimal places, halves rounded away from
+// zero.
+func (x Exact[D, E]) Text(places int) string {
+	return x.n.StringFixed(int32(min(max(places, 0), largestExponent))) + " " + x.u.Symbol()
+}
+
+// Plus returns x + y in the unit of x. y must have the same unit; otherwise the
+// error is a [*ParseError] that names both.
+func (x Exact[D, E]) Plus(y Exact[D, E]) (Exact[D, E], error) {
+	if x.u.def() != y.u.def() {
+		return Exact[D, E]{}, reject(y.String(), describe[D](), "the unit is not "+x.u.Symbol())
+	}
+	return Exact[D, E]{n: x.n.Add(y.n), u: x.u}, nil
+}
+
+// Rounding says which multiple of a step is taken.
+type Rounding int
+
+// Ways to round.
+const (
+	Nearest Rounding = iota // the nearest multiple, halves away from zero
+	Up                      // the next multiple up: what to buy
+	Down                    // the next multiple down: what a limit allows
+)
+
+// Round returns q as a multiple of step, which is positive: what a scale of that
+// resolution weighs. The result has the unit of step. Errors: a [*RangeError] if
+// step is not positive or q/step is above 1e15.
+func (q Quantity[D, E]) Round(step Exact[D, E], how Rounding) (Exact[D, E], error) {
+	s := step.n.InexactFloat64()
+	if !(s > 0) {
+		return Exact[D, E]{}, step.u.outside("units.Quantity.Round", s, 0, most)
+	}
+	x := q.In(step.u) / s
+	if !(x >= -most && x <= most) {
+		return Exact[D, E]{}, step.u.outside("units.Quantity.Round", q.In(step.u), -most, most)
+	}
+	// A float64 that is a whole multiple save for its last digits counts as one.
+	n := math.Round(x)
+	if math.Abs(x-n) > 1e-9*math.Max(1, math.Abs(x)) {
+		switch how {
+		case Up:
+			n = math.Ceil(x)
+		case Down:
+			n = math.Floor(x)
+		}
+	}
+	return Exact[D, E]{n: decimal.NewFromInt(int64(n)).Mul(step.n), u: step.u}, nil
+}
+
+// Split divides x into n parts, each a multiple of step, that add up to x
+// exactly; the first parts are the larger ones, by at most one step. Errors: a
+// [*RangeError] if n is not from 1 to 10,000, step is not positive, or x is not
+// a multiple of step.
+func (x Exact[D, E]) Split(n int, step Exact[D, E]) ([]Exact[D, E], error) {
+	const fn = "units.Exact.Split"
+	if n < 1 || n > 10000 {
+		return nil, &RangeError{Func: fn, Quantity: "number of parts", Value: float64(n), Min: 1, Max: 10000, Source: "a limit of the function"}
+	}
+	if x.u.def() != step.u.def() {
+		return nil, reject(step.String(), describe[D](), "the unit is not "+x.u.Symbol())
+	}
+	if !step.n.IsPositive() {
+		return nil, step.u.outside(fn, step.n.InexactFloat64(), 0, most)
+	}
+	steps, rest := x.n.QuoRem(step.n, 0)
+	if !rest.IsZero() {
+		return nil, fmt.Errorf("%s: %s is not a multiple of %s", fn, x, step)
+	}
+	each, over := steps.QuoRem(decimal.NewFromInt(int64(n)), 0)
+	parts := make([]Exact[D, E], n)
+	for i := range parts {
+		k := each
+		if decimal.NewFromInt(int64(i)).LessThan(over.Abs()) {
+			k = k.Add(decimal.NewFromInt(int64(over.Sign())))
+		}
+		parts[i] = Exact[D, E]{n: k.Mul(step.n), u: x.u}
+	}
+	return parts, nil
+}
+
+// MarshalText is the text of [Exact.String]; the error is always nil.
+func (x Exact[D, E]) MarshalText() ([]byte, error) { return []byte(x.String()), nil }
+
+// UnmarshalText reads x as [ParseExact] does.
+func (x *Exact[D, E]) UnmarshalText(text []byte) error {
+	p, err := ParseExact[Quantity[D, E]](strings.TrimSpace(string(text)))
+	if err == nil {
+		*x = p
+	}
+	return err
+}

@@ -1,0 +1,257 @@
+package units
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+)
+
+// ParseError reports a text that is not a quantity of the kind asked for.
+type ParseError struct {
+	Input  string // the text, cut at 64 bytes
+	Want   string // the kind of quantity, "volume"
+	Reason string // what is wrong, and what to write instead
+}
+
+// Error reads: `"5 gal" is not a volume: "gal" has two meanings; say US gal or imp gal`.
+func (e *ParseError) Error() string {
+	return fmt.Sprintf("%q is not a %s: %s", e.Input, e.Want, e.Reason)
+}
+
+const (
+	longestText     = 64 // bytes that Parse looks at
+	largestExponent = 30 // decimal exponent that Parse takes
+)
+
+// Parse reads a quantity with its unit as brewers write it:
+//
+//	units.Parse[units.Mass]("3 lb 4 oz")
+//	units.Parse[units.Temperature]("68 °F")
+//	units.Parse[units.GaugePressure]("12 psi")
+//
+// A space between number and unit is free. A decimal comma is taken where it
+// cannot be a thousands mark ("1,5 kg"; not "1,500 kg"). The text is at most 64
+// bytes and an exponent at most 30.
+//
+// Errors: a [*ParseError] for text that is not a number with a unit of this
+// kind, or that has two meanings ("5 gal"); a [*RangeError] for a number that
+// the quantity cannot be ("-3 kg").
+func Parse[Q interface{ Quantity[D, E] }, D, E Dimension](text string) (Q, error) {
+	q, err := parse[D, E](text, nil)
+	return Q(q), err
+}
+
+// Parse reads a quantity as the function [Parse] does; a number without a unit
+// is taken to be in u.
+func (u Unit[D, E]) Parse(text string) (Quantity[D, E], error) {
+	return parse[D, E](text, u.def())
+}
+
+// UnmarshalText reads q as [Parse] does.
+func (q *Quantity[D, E]) UnmarshalText(text []byte) error {
+	p, err := parse[D, E](string(text), nil)
+	if err == nil {
+		*q = p
+	}
+	return err
+}
+
+func parse[D, E Dimension](text string, bare *unit) (Quantity[D, E], error) {
+	var zero Quantity[D, E]
+	dim := describe[D]()
+	terms, err := split(text, dim, table[D](), bare)
+	if err != nil {
+		return zero, err
+	}
+	sum, sign := 0.0, 1.0
+	for i, t := range terms {
+		x, err := strconv.ParseFloat(t.number, 64)
+		if err != nil { // a syntax error cannot be: readNumber saw to it
+			return zero, reject(text, dim, "the number is too large")
+		}
+		if i == 0 && math.Signbit(x) {
+			sign = -1
+		}
+		sum += sign * math.Abs(x+t.unit.offset) * t.unit.num / t.unit.den
+		if len(terms) == 1 {
+			sum = (x + t.unit.offset) * t.unit.num / t.unit.den
+		}
+	}
+	if !(sum >= dim.min && sum <= dim.max) {
+		u := Unit[D, E]{u: terms[0].unit}
+		return zero, u.outside("units.Parse", Quantity[D, E]{v: sum}.In(u), dim.min, dim.max)
+	}
+	return Quantity[D, E]{v: sum}, nil
+}
+
+// A term is a number, written as strconv and decimal read it, and its unit.
+type term struct {
+	number string
+	unit   *unit
+}
+
+// split takes "3 lb 4 oz" apart.
+func split(text string, dim *dimension, known []*unit, bare *unit) ([]term, error) {
+	s := strings.TrimSpace(strings.NewReplacer("\u00a0", " ", "\u202f", " ", "\u2009", " ").Replace(text))
+	if len(text) > longestText {
+		return nil, reject(text, dim, fmt.Sprintf("longer than %d bytes", longestText))
+	}
+	if s == "" {
+		return nil, reject(text, dim, "empty; write a number and a unit")
+	}
+	var terms []term
+	for s != "" {
+		number, rest, why := readNumber(s)
+		if why != "" {
+			return nil, reject(text, dim, why)
+		}
+		name, next := rest, ""
+		u, why := find(name, dim, known, bare)
+		if u == nil && dim.compound {
+			if i := nextTerm(rest); i > 0 {
+				name, next = strings.TrimSpace(rest[:i]), rest[i:]
+				u, why = find(name, dim, known, nil)
+			}
+		}
+		if u == nil {
+			return nil, reject(text, dim, why)
+		}
+		terms = append(terms, term{number, u})
+		if n := len(terms); n > 1 {
+			if strings.HasPrefix(number, "-") {
+				return nil, reject(text, dim, "a sign inside")
+			}
+			if a, b := terms[n-2].unit, u; a.num/a.den <= b.num/b.den {
+				return nil, reject(text, dim, "units must become smaller from left to right")
+			}
+		}
+		s = next
+	}
+	return terms, nil
+}
+
+// nextTerm finds where a second number starts after a unit: " 4 oz" or "4oz".
+func nextTerm(s string) int {
+	for i := 1; i < len(s); i++ {
+		if s[i] >= '0' && s[i] <= '9' {
+			return i
+		}
+	}
+	return 0
+}
+
+// readNumber splits a number from the front of s and writes it with a decimal
+// point. why tells what is wrong with it.
+func readNumber(s string) (number, rest, why string) {
+	neg := false
+	switch {
+	case strings.HasPrefix(s, "-"), strings.HasPrefix(s, "+"):
+		neg, s = s[0] == '-', strings.TrimSpace(s[1:])
+	case strings.HasPrefix(s, "−"):
+		neg, s = true, strings.TrimSpace(s[len("−"):])
+	}
+	i, points, commas, digits := 0, 0, 0, 0
+	for ; i < len(s); i++ {
+		switch c := s[i]; {
+		case c >= '0' && c <= '9':
+			digits++
+			continue
+		case c == '.':
+			points++
+			continue
+		case c == ',':
+			commas++
+			continue
+		}
+		break
+	}
+	mantissa := strings.TrimSuffix(s[:i], ",")
+	if mantissa != s[:i] {
+		return "", "", "a comma after the number"
+	}
+	switch {
+	case digits == 0:
+		return "", "", "it does not start with a number"
+	case points > 1 || commas > 1 || points+commas > 1:
+		return "", "", "more than one decimal mark; leave out thousands marks"
+	case commas == 1:
+		whole, part, _ := strings.Cut(mantissa, ",")
+		if len(part) == 3 && len(whole) > 0 && len(whole) <= 3 && strings.Trim(whole, "0") != "" {
+			return "", "", "the comma can be a decimal or a thousands mark; write a point or leave it out"
+		}
+		mantissa = whole + "." + part
+	}
+	exponent := ""
+	if j := i; j < len(s) && (s[j] == 'e' || s[j] == 'E') {
+		k := j + 1
+		if k < len(s) && (s[k] == '+' || s[k] == '-') {
+			k++
+		}
+		first := k
+		for k < len(s) && s[k] >= '0' && s[k] <= '9' {
+			k++
+		}
+		if k > first {
+			n, err := strconv.Atoi(s[first:k])
+			if err != nil || n > largestExponent {
+				return "", "", fmt.Sprintf("an exponent above %d", largestExponent)
+			}
+			exponent, i = "e"+s[j+1:k], k
+		}
+	}
+	if neg {
+		mantissa = "-" + mantissa
+	}
+	return mantissa + exponent, strings.TrimSpace(s[i:]), ""
+}
+
+// find looks a unit text up: as written, then with letter case ignored for
+// names of three letters or more ("Litres", "GRAM").
+func find(name string, dim *dimension, known []*unit, bare *unit) (*unit, string) {
+	if name == "" && bare != nil {
+		return bare, ""
+	}
+	if why, ok := dim.ambiguous[name]; ok {
+		return nil, fmt.Sprintf("%q: %s", name, why)
+	}
+	for _, fold := range []bool{false, true} {
+		for _, u := range known {
+			if same(u.symbol, name, fold) {
+				return u, ""
+			}
+			for _, n := range u.names {
+				if same(n, name, fold) {
+					return u, ""
+				}
+			}
+		}
+	}
+	for text, why := range dim.ambiguous {
+		if len(name) >= 3 && strings.EqualFold(text, name) {
+			return nil, fmt.Sprintf("%q: %s", name, why)
+		}
+	}
+	var symbols []string
+	for _, u := range known {
+		symbols = append(symbols, u.symbol)
+	}
+	if name == "" {
+		return nil, "no unit; write one of " + strings.Join(symbols, ", ")
+	}
+	return nil, fmt.Sprintf("%q is not one of its units: %s", name, strings.Join(symbols, ", "))
+}
+
+func same(a, b string, fold bool) bool {
+	if fold {
+		return len(b) >= 3 && strings.EqualFold(a, b)
+	}
+	return a == b
+}
+
+func reject(text string, dim *dimension, reason string) error {
+	if len(text) > longestText {
+		text = text[:longestText] + "…"
+	}
+	return &ParseError{Input: strings.ToValidUTF8(text, "?"), Want: dim.name, Reason: reason}
+}

@@ -1,0 +1,118 @@
+package units
+
+import (
+	"math"
+
+	"example.org/zymase/internal/checked"
+)
+
+// Unit is a unit of the dimension D: [Kilogram], [USGallon], [Fahrenheit]. The
+// zero Unit is the base unit of the dimension.
+type Unit[D, E Dimension] struct {
+	_ [0]*D
+	_ [0]*E
+	u *unit
+}
+
+// A unit is (x + offset)·num/den base units. num, den and offset are whole
+// numbers or short decimals, so that every factor is the exact one.
+type unit struct {
+	symbol   string
+	names    []string // other ways to write it
+	num, den float64
+	offset   float64
+}
+
+func define[D, E Dimension](symbol string, num, den float64, names ...string) Unit[D, E] {
+	return Unit[D, E]{u: &unit{symbol: symbol, names: names, num: num, den: den}}
+}
+
+// A base stands in for the zero Unit.
+var base = unit{num: 1, den: 1}
+
+func (u Unit[D, E]) def() *unit {
+	if u.u == nil {
+		return &base
+	}
+	return u.u
+}
+
+// Of returns x units, where x is a constant: Kilogram.Of(4.2). A number known
+// only at run time does not compile here; use [Unit.Try].
+//
+// The parameter's type is internal to the module. Go turns an untyped constant
+// into it by itself, and nothing else can be passed from outside.
+func (u Unit[D, E]) Of(x checked.Number) Quantity[D, E] {
+	d := u.def()
+	return Quantity[D, E]{v: (float64(x) + d.offset) * d.num / d.den}
+}
+
+// Try returns x units, or a [*RangeError] if x is NaN, infinite, beyond 1e15
+// base units, or cannot be (a negative mass, volume or concentration, a
+// temperature below absolute zero, a strength above 100 %).
+func (u Unit[D, E]) Try(x float64) (Quantity[D, E], error) {
+	q, ok := u.try(x)
+	if !ok {
+		d := describe[D]()
+		return Quantity[D, E]{}, u.outside("units.Unit.Try", x, d.min, d.max)
+	}
+	return q, nil
+}
+
+func (u Unit[D, E]) try(x float64) (Quantity[D, E], bool) {
+	d, dim := u.def(), describe[D]()
+	v := (x + d.offset) * d.num / d.den
+	return Quantity[D, E]{v: v}, v >= dim.min && v <= dim.max
+}
+
+// Find returns the unit of the same dimension that text names ("°F", "US gal"),
+// or a [*ParseError] that lists the units there are.
+func (u Unit[D, E]) Find(text string) (Unit[D, E], error) {
+	found, why := find(text, describe[D](), table[D](), nil)
+	if found == nil {
+		return Unit[D, E]{}, reject(text, describe[D](), why)
+	}
+	return Unit[D, E]{u: found}, nil
+}
+
+// Symbol returns the unit as it is printed: "kg", "US gal", "% vol".
+func (u Unit[D, E]) Symbol() string {
+	if u.u == nil {
+		return table[D]()[0].symbol
+	}
+	return u.u.symbol
+}
+
+// String is [Unit.Symbol].
+func (u Unit[D, E]) String() string { return u.Symbol() }
+
+func describe[D Dimension]() *dimension { var d D; return d.describe() }
+
+func table[D Dimension]() []*unit { var d D; return d.table() }
+
+// outside reports x units where min to max base units are allowed.
+func (u Unit[D, E]) outside(fn string, x, min, max float64) error {
+	d := u.def()
+	in := func(v float64) float64 { return tidy(v*d.den/d.num - d.offset) }
+	return &RangeError{
+		Func: fn, Quantity: describe[D]().name, Value: x, Unit: u.Symbol(),
+		Min: in(min), Max: in(max), Source: "what the quantity can be",
+	}
+}
+
+func outside[D, E Dimension](fn string, v, min, max float64) error {
+	return Unit[D, E]{}.outside(fn, v, min, max)
+}
+
+// tidy drops the last digits of a limit, where they are only rounding.
+func tidy(x float64) float64 {
+	if x == 0 || math.IsInf(x, 0) {
+		return x
+	}
+	p := math.Pow(10, 12-math.Ceil(math.Log10(math.Abs(x))))
+	return math.Round(x*p) / p
+}
+
+func shifted[D, E Dimension](symbol string, num, den, offset float64, names ...string) Unit[D, E] {
+	return Unit[D, E]{u: &unit{symbol: symbol, names: names, num: num, den: den, offset: offset}}
+}
