@@ -1,0 +1,121 @@
+// Command ratios runs the benchmarks that have a budget and prints a row each:
+// time, ratio to its reference in the same run, allocations, budget, verdict.
+// The reference is math.Exp over varying inputs (BenchmarkMathExp of the same
+// package), or a named peer. Exit 1 when one is over its budget times the margin.
+package main
+
+import (
+	"bytes"
+	"flag"
+	"fmt"
+	"os"
+	"os/exec"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// A budget is the most that a benchmark may take, in times of its reference.
+type budget struct {
+	pkg, bench string
+	most       float64
+	allocs     float64 // the most allowed; -1 for any
+	peer       string  // benchmark to compare with, MathExp if empty
+}
+
+var budgets = []budget{
+	{"gravity", "EthanolDensity", 3, 0, ""},
+	{"gravity", "EthanolStrength", 25, 0, ""},
+	{"gravity", "SucroseDensity", 2, 0, ""},
+	{"gravity", "SucroseExtract", 8, 0, ""},
+}
+
+type result struct{ ns, allocs float64 }
+
+var line = regexp.MustCompile(`^Benchmark(\S+?)(?:-\d+)?\s+\d+\s+([\d.]+) ns/op(?:.*?\s([\d.]+) allocs/op)?`)
+
+func main() {
+	margin := flag.Float64("margin", 1.5, "noise allowed over a budget, as a factor")
+	count := flag.Int("count", 3, "runs of each benchmark; the fastest counts")
+	flag.Parse()
+
+	var packages []string
+	for _, b := range budgets {
+		if !slices.Contains(packages, b.pkg) {
+			packages = append(packages, b.pkg)
+		}
+	}
+	over := 0
+	fmt.Printf("%-46s %12s %10s %8s %8s  %s\n", "benchmark", "ns", "ratio", "allocs", "budget", "verdict")
+	for _, p := range packages {
+		names := []string{"MathExp"}
+		for _, b := range budgets {
+			if b.pkg == p {
+				names = append(names, b.bench)
+				if b.peer != "" {
+					names = append(names, b.peer)
+				}
+			}
+		}
+		got, err := run(p, names, *count)
+		if err != nil {
+			fmt.Fprintln(os.Stderr, "ratios:", err)
+			os.Exit(1)
+		}
+		for _, b := range budgets {
+			if b.pkg != p {
+				continue
+			}
+			peer := b.peer
+			if peer == "" {
+				peer = "MathExp"
+			}
+			r, ok := got[b.bench]
+			ref, refOK := got[peer]
+			if !ok || !refOK {
+				fmt.Fprintf(os.Stderr, "ratios: %s: no benchmark %s or %s\n", p, b.bench, peer)
+				os.Exit(1)
+			}
+			ratio, verdict := r.ns/ref.ns, "within"
+			if ratio > b.most {
+				verdict = "within the margin"
+			}
+			if ratio > b.most**margin || b.allocs >= 0 && r.allocs > b.allocs {
+				verdict = "OVER"
+				over++
+			}
+			fmt.Printf("%-46s %12.1f %10.2f %8.0f %8g  %s\n", p+"."+b.bench, r.ns, ratio, r.allocs, b.most, verdict)
+		}
+	}
+	if over > 0 {
+		fmt.Fprintf(os.Stderr, "ratios: %d over budget\n", over)
+		os.Exit(1)
+	}
+}
+
+// run returns the fastest result of each benchmark of a package.
+func run(pkg string, names []string, count int) (map[string]result, error) {
+	slices.Sort(names)
+	names = slices.Compact(names)
+	cmd := exec.Command("go", "test", "-run", "^$", "-bench", "^Benchmark("+strings.Join(names, "|")+")$",
+		"-benchmem", "-benchtime", "200ms", "-count", strconv.Itoa(count), "./"+pkg)
+	var out bytes.Buffer
+	cmd.Stdout, cmd.Stderr = &out, os.Stderr
+	if err := cmd.Run(); err != nil {
+		return nil, fmt.Errorf("%s: %w\n%s", pkg, err, out.String())
+	}
+	got := map[string]result{}
+	for l := range strings.Lines(out.String()) {
+		m := line.FindStringSubmatch(l)
+		if m == nil {
+			continue
+		}
+		ns, _ := strconv.ParseFloat(m[2], 64)
+		allocs, _ := strconv.ParseFloat(m[3], 64)
+		if old, ok := got[m[1]]; !ok || ns < old.ns {
+			got[m[1]] = result{ns, allocs}
+		}
+	}
+	return got, nil
+}
