@@ -17,6 +17,12 @@ type Exact[D, E Dimension] struct {
 	u Unit[D, E]
 }
 
+// Exact quantities by name.
+type (
+	ExactMass   = Exact[mass, mass]     // a mass to weigh or buy
+	ExactVolume = Exact[volume, volume] // a volume to measure or buy
+)
+
 // Exact returns the decimal number n of u. The error is a [*RangeError] if the
 // quantity cannot be n (see [Unit.Try]) or n has more than 30 digits on either
 // side of the point.

@@ -86,6 +86,10 @@ type VolumeFlow = Quantity[volumeFlow, volumeFlow]
 var (
 	// LitrePerMinute (L/min): the base unit.
 	LitrePerMinute = define[volumeFlow, volumeFlow]("L/min", 1, 1, "l/min", "lpm", "LPM")
+	// LitrePerHour (L/h): 1/60 L/min.
+	LitrePerHour = define[volumeFlow, volumeFlow]("L/h", 1, 60, "l/h")
+	// USGallonPerHour (US gal/h): 3.785411784 L/h.
+	USGallonPerHour = define[volumeFlow, volumeFlow]("US gal/h", 3785411784, 60000000000, "US gph")
 	// CubicMetrePerHour (m³/h): 1000/60 L/min.
 	CubicMetrePerHour = define[volumeFlow, volumeFlow]("m³/h", 1000, 60, "m3/h")
 	// USGallonPerMinute (US gal/min): 3785411784/1000000000 L/min.
@@ -102,5 +106,5 @@ var theVolumeFlow = &dimension{
 
 func (volumeFlow) describe() *dimension { return theVolumeFlow }
 func (volumeFlow) table() []*unit {
-	return []*unit{LitrePerMinute.u, CubicMetrePerHour.u, USGallonPerMinute.u}
+	return []*unit{LitrePerMinute.u, LitrePerHour.u, USGallonPerHour.u, CubicMetrePerHour.u, USGallonPerMinute.u}
 }
