@@ -1,0 +1,123 @@
+package number
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+func TestParse(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		mark byte
+		want float64
+		ok   bool
+	}{
+		{"1.045", '.', 1.045, true},
+		{"1,045", ',', 1.045, true},
+		{"-0.5", '.', -0.5, true},
+		{"+12", '.', 12, true},
+		{".5", '.', 0.5, true},
+		{"5.", '.', 5, true},
+		{"1E+021", '.', 1e21, true},
+		{"2e-3", '.', 0.002, true},
+		{"0.1000000000000000055511151231257827", '.', 0.1, true},
+		{"123456789012345678901234567890", '.', 123456789012345678901234567890, true},
+		{"1e-400", '.', 0, true},
+		{"1e400", '.', 0, false},
+		{"", '.', 0, false},
+		{".", '.', 0, false},
+		{"-", '.', 0, false},
+		{"1,5", '.', 0, false},
+		{"1.5", ',', 0, false},
+		{"1.2.3", '.', 0, false},
+		{"1.234,5", ',', 0, false},
+		{"1e", '.', 0, false},
+		{"1e+", '.', 0, false},
+		{"1e5x", '.', 0, false},
+		{"NaN", '.', 0, false},
+		{"Inf", '.', 0, false},
+		{"0x10", '.', 0, false},
+		{"1_000", '.', 0, false},
+		{" 1", '.', 0, false},
+		{"1 000", '.', 0, false},
+		{"12 °C", '.', 0, false},
+		{strings.Repeat("1", MaxLength+1), '.', 0, false},
+		{"1e99999999999999999999", '.', 0, false},
+		{"0e99999999999999999999", '.', 0, true},
+	} {
+		got, ok := Parse([]byte(c.text), c.mark)
+		if ok != c.ok || ok && got != c.want {
+			t.Errorf("Parse(%q, %q) = %v, %v; want %v, %v", c.text, c.mark, got, ok, c.want, c.ok)
+		}
+	}
+}
+
+// The short way and strconv agree to the last bit.
+func TestParseAsStrconv(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		text := rapid.StringMatching(`[-+]?[0-9]{1,22}(\.[0-9]{0,22})?([eE][-+]?[0-9]{1,3})?`).Draw(t, "text")
+		want, err := strconv.ParseFloat(text, 64)
+		got, ok := Parse([]byte(text), '.')
+		if ok != (err == nil && len(text) <= MaxLength) || ok && math.Float64bits(got) != math.Float64bits(want) {
+			t.Fatalf("Parse(%q) = %v, %v; strconv has %v, %v", text, got, ok, want, err)
+		}
+	})
+}
+
+func TestRoundTrip(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		v := rapid.Float64Range(-math.MaxFloat64, math.MaxFloat64).Draw(t, "v")
+		got, ok := Parse(Append(nil, v), '.')
+		if !ok || got != v {
+			t.Fatalf("%v reads back as %v, %v", v, got, ok)
+		}
+	})
+}
+
+func TestParseAllocatesNothing(t *testing.T) {
+	short, long := []byte("1.045"), []byte("0.100000000000000005551115123125")
+	if n := testing.AllocsPerRun(100, func() {
+		Parse(short, '.')
+		Parse(long, '.')
+	}); n != 0 {
+		t.Errorf("%v allocations", n)
+	}
+}
+
+func FuzzParse(f *testing.F) {
+	for _, s := range []string{"1.5", "-1e-5", "1,5", "9007199254740993", "1e23", ".", "+"} {
+		f.Add([]byte(s))
+	}
+	f.Fuzz(func(t *testing.T, text []byte) {
+		for _, mark := range []byte{'.', ','} {
+			v, ok := Parse(text, mark)
+			if !ok {
+				continue
+			}
+			if math.IsNaN(v) || math.IsInf(v, 0) {
+				t.Fatalf("Parse(%q) = %v", text, v)
+			}
+			want, err := strconv.ParseFloat(strings.Replace(string(text), string(mark), ".", 1), 64)
+			if err != nil || want != v {
+				t.Fatalf("Parse(%q) = %v; strconv has %v, %v", text, v, want, err)
+			}
+		}
+	})
+}
+
+var sink float64
+
+func BenchmarkParse(b *testing.B) {
+	texts := [][]byte{[]byte("1.045"), []byte("12.34567"), []byte("20"), []byte("-3.25")}
+	b.ReportAllocs()
+	for b.Loop() {
+		for _, text := range texts {
+			v, _ := Parse(text, '.')
+			sink += v
+		}
+	}
+}
