@@ -1,0 +1,47 @@
+package nutrient
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"example.org/zymase/units"
+)
+
+// near fails unless got is within tol of want; source says where want is printed.
+func near(t *testing.T, what string, got, want, tol float64, source string) {
+	t.Helper()
+	if !(math.Abs(got-want) <= tol) {
+		t.Errorf("%s: got %.10g, want %.10g ± %g (%s)", what, got, want, tol, source)
+	}
+}
+
+// refused fails unless err is a *units.RangeError about a quantity, with these
+// limits.
+func refused(t *testing.T, err error, quantity string, min, max float64) {
+	t.Helper()
+	e, ok := errors.AsType[*units.RangeError](err)
+	if !ok {
+		t.Errorf("%s: got %v, want a RangeError", quantity, err)
+		return
+	}
+	if e.Quantity != quantity || e.Min != min || e.Max != max || e.Func == "" || e.Source == "" {
+		t.Errorf("got %q, want %s from %g to %g", e.Error(), quantity, min, max)
+	}
+}
+
+func must[T any](v T, err error) T {
+	if err != nil {
+		panic(err)
+	}
+	return v
+}
+
+func mass(t *testing.T, text string) units.ExactMass {
+	t.Helper()
+	x, err := units.ParseExact[units.Mass](text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return x
+}

@@ -1,0 +1,48 @@
+package nutrient
+
+import (
+	"strings"
+
+	"example.org/zymase/units"
+)
+
+// Demand is how much nitrogen a yeast strain asks for, as its maker states it.
+// The zero value is medium.
+type Demand int
+
+// The demands of a strain.
+const (
+	MediumDemand Demand = iota
+	LowDemand
+	HighDemand
+)
+
+// String reads "low", "medium" or "high".
+func (d Demand) String() string {
+	switch d {
+	case LowDemand:
+		return "low"
+	case HighDemand:
+		return "high"
+	}
+	return "medium"
+}
+
+// ParseDemand reads "low", "medium" or "high". The error is a [*units.ParseError].
+func ParseDemand(text string) (Demand, error) {
+	for _, d := range []Demand{LowDemand, MediumDemand, HighDemand} {
+		if strings.EqualFold(strings.TrimSpace(text), d.String()) {
+			return d, nil
+		}
+	}
+	return 0, unknown(text, "nitrogen demand", "low, medium, high")
+}
+
+// unknown refuses a name and lists what there is.
+func unknown(text, want, choices string) error {
+	const longest = 64
+	if len(text) > longest {
+		text = strings.ToValidUTF8(text[:longest], "")
+	}
+	return &units.ParseError{Input: text, Want: want, Reason: "say one of: " + choices}
+}

@@ -1,0 +1,25 @@
+// Package nutrient answers: what does the yeast need, what do I give it, and will
+// it finish?
+//
+//	need, _ := nutrient.NeedBySugar(units.GramPerLitre.Of(82), nutrient.MediumDemand)
+//	feed, _ := nutrient.FeedInOrder(need.Nitrogen.Value, units.Litre.Of(60), nutrient.US,
+//		nutrient.DiammoniumPhosphate(), nutrient.AutolysedYeast())
+//	schedule, _ := nutrient.InStages(3, scale, feed.Doses...)
+//
+// # Conventions
+//
+// Nitrogen is counted as N and is the part that yeast can take up. Volumes are those
+// at 20 °C. Strength is % vol at 20 °C. Sugars differ by the water that they take up
+// when they are inverted; the package counts it.
+//
+// # Evidence
+//
+// Every figure carries where it comes from and how well it is known ([Evidence],
+// [Grade]). Much of the lore of feeding yeast has no published source; such figures
+// say so, and are given with their spread ([Figure]).
+//
+// # Cautions
+//
+// Results carry cautions where a mistake harms a person or a batch. Limits in law are
+// the text's own decimals, with article and year; [CheckTheLaw] goes with each.
+package nutrient

@@ -1,0 +1,119 @@
+package nutrient
+
+import (
+	"fmt"
+
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Feed is doses of nitrogen sources for a need, and what is left of the need.
+type Feed struct {
+	Doses     []Dose // in the order of the sources; those that are not used are left out
+	Supply    Supply
+	Shortfall units.MassConcentration // nitrogen that the sources may not bring
+	Limits    []Limit                 // the limits that bound, or could have
+	Cautions  []string
+}
+
+// FeedInOrder meets a need for nitrogen from sources in the order of preference: each
+// gives as much as the law's limit for wine lets, the next one the rest. Sources that
+// share a limit share it here.
+//
+//   - Source: composition of each [Source]; limits of [Limits].
+//   - Range: need 0 to 1000 mg/L, volume up to 1e9 L; beyond it the error is a
+//     [*units.RangeError].
+//   - Units: need as mg/L of N on the volume given.
+//   - Uncertainty: that of the need, which is the greater by far.
+func FeedInOrder(need units.MassConcentration, v units.Volume, law Jurisdiction, sources ...Source) (Feed, error) {
+	const fn = "nutrient.FeedInOrder"
+	left := need.In(units.GramPerLitre)
+	if err := limit.Check(fn, "need", 1000*left, "mg/L", 0, 1000, "needs published for musts"); err != nil {
+		return Feed{}, err
+	}
+	litres := v.In(units.Litre)
+	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
+		return Feed{}, err
+	}
+	var out Feed
+	var bounds ceilings
+	for _, s := range sources {
+		n := s.Nitrogen().In(units.Fraction)
+		if n == 0 {
+			continue
+		}
+		most := bounds.room(law, s.group) // g/L
+		dose := left / n
+		if dose > most {
+			dose = most
+		}
+		if dose <= 0 {
+			continue
+		}
+		left -= dose * n
+		if left < 1e-12 { // rounding
+			left = 0
+		}
+		bounds.use(law, s.group, dose)
+		out.Doses = append(out.Doses, Dose{s, kilograms(dose * litres / 1000)})
+		out.Cautions = append(out.Cautions, s.cautions...)
+	}
+	supply, err := Brings(v, out.Doses...)
+	if err != nil {
+		return Feed{}, err
+	}
+	out.Supply, out.Shortfall = supply, mgPerL(1000*left)
+	out.Limits = bounds.seen()
+	if left > 0 {
+		out.Cautions = append(out.Cautions, fmt.Sprintf("The sources at hand leave %.0f mg/L of the nitrogen need open within the limits: add another source, or expect a slower ferment.", 1000*left))
+	}
+	if len(out.Limits) > 0 {
+		out.Cautions = append(out.Cautions, CheckTheLaw)
+	}
+	return out, nil
+}
+
+// ceilings tracks how much of each limit is used up.
+type ceilings struct {
+	limits []Limit
+	used   []float64 // g/L
+}
+
+// find returns the place of the limit for wine that covers s, or -1.
+func (c *ceilings) find(j Jurisdiction, s Substance) int {
+	if s == Unlisted {
+		return -1
+	}
+	for i, l := range c.limits {
+		for _, covered := range l.Covers {
+			if covered == s {
+				return i
+			}
+		}
+	}
+	l, ok := LimitIn(j, s, Wine)
+	if !ok {
+		return -1
+	}
+	c.limits = append(c.limits, l)
+	c.used = append(c.used, 0)
+	return len(c.limits) - 1
+}
+
+// room returns how much more of s its limit lets in; without a limit, a kilogram a
+// litre, which no need reaches.
+func (c *ceilings) room(j Jurisdiction, s Substance) float64 {
+	i := c.find(j, s)
+	if i < 0 {
+		return 1000
+	}
+	return max(0, c.limits[i].Concentration().In(units.GramPerLitre)-c.used[i])
+}
+
+func (c *ceilings) use(j Jurisdiction, s Substance, gramsPerLitre float64) {
+	if i := c.find(j, s); i >= 0 {
+		c.used[i] += gramsPerLitre
+	}
+}
+
+func (c *ceilings) seen() []Limit { return c.limits }

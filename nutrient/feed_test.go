@@ -1,0 +1,82 @@
+package nutrient
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"example.org/zymase/units"
+	"pgregory.net/rapid"
+)
+
+// One nitrogen salt covers its limit and no more: 0.95861 g/L × 0.21214 = 203.4 mg/L;
+// autolysed yeast then brings 0.35948 g/L × 0.04 = 14.4 mg/L (limits 27 CFR 24.246).
+func TestFeedInOrderStopsAtTheLimits(t *testing.T) {
+	f := must(FeedInOrder(units.MilligramPerLitre.Of(300), units.Litre.Of(60), US, DiammoniumPhosphate(), AutolysedYeast()))
+	near(t, "DAP", f.Doses[0].Mass.In(units.Gram), 60*0.95861, 0.001, "27 CFR 24.246")
+	near(t, "yeast", f.Doses[1].Mass.In(units.Gram), 60*0.35948, 0.001, "27 CFR 24.246")
+	near(t, "ammonium", f.Supply.Ammonium.In(units.MilligramPerLitre), 203.36, 0.01, "stoichiometry")
+	near(t, "amino", f.Supply.Amino.In(units.MilligramPerLitre), 14.379, 0.01, "common practice, no source")
+	near(t, "shortfall", f.Shortfall.In(units.MilligramPerLitre), 300-203.36-14.38, 0.01, "by hand")
+	last := f.Cautions[len(f.Cautions)-2:]
+	if !strings.Contains(last[0], "82 mg/L") || last[1] != CheckTheLaw {
+		t.Errorf("%q", last)
+	}
+	if len(f.Limits) != 2 {
+		t.Errorf("%v", f.Limits)
+	}
+}
+
+func TestFeedInOrderSharesALimit(t *testing.T) {
+	f := must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), US, MonoammoniumPhosphate(), DiammoniumPhosphate()))
+	if len(f.Doses) != 1 || len(f.Limits) != 1 {
+		t.Errorf("%v", f)
+	}
+	// In the EU the sulfate shares the limit of the phosphate; in the US it has none of its own.
+	f = must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), EU, DiammoniumPhosphate(), AmmoniumSulfate()))
+	if len(f.Doses) != 1 {
+		t.Errorf("%v", f)
+	}
+	f = must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), US, DiammoniumPhosphate(), AmmoniumSulfate()))
+	if len(f.Doses) != 2 || !f.Shortfall.IsZero() {
+		t.Errorf("%v", f)
+	}
+}
+
+func TestFeedMeetsTheNeedOrSaysWhatIsOpen(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		need := rapid.Float64Range(0, 1000).Draw(t, "need, mg/L")
+		litres := rapid.Float64Range(0.1, 10000).Draw(t, "volume, L")
+		law := Jurisdiction(rapid.IntRange(0, 1).Draw(t, "law"))
+		all := Sources()
+		var sources []Source
+		for range rapid.IntRange(0, 4).Draw(t, "sources") {
+			sources = append(sources, all[rapid.IntRange(0, len(all)-1).Draw(t, "source")])
+		}
+		v := must(units.Litre.Try(litres))
+		f := must(FeedInOrder(must(units.MilligramPerLitre.Try(need)), v, law, sources...))
+		if d := f.Supply.Nitrogen().Plus(f.Shortfall).In(units.MilligramPerLitre) - need; math.Abs(d) > 1e-6 {
+			t.Fatalf("supply and shortfall miss the need by %g", d)
+		}
+		for _, l := range f.Limits {
+			var sum units.Mass
+			for _, d := range f.Doses {
+				for _, s := range l.Covers {
+					if d.Source.Group() == s {
+						sum = sum.Plus(d.Mass)
+					}
+				}
+			}
+			if !l.Allows(must(units.GramPerLitre.Try(sum.In(units.Gram) / litres))) {
+				t.Fatalf("%v passed: %v", l, f.Doses)
+			}
+		}
+	})
+}
+
+func TestFeedInOrderRefuses(t *testing.T) {
+	_, err := FeedInOrder(units.MilligramPerLitre.Of(1001), units.Litre.Of(1), US)
+	refused(t, err, "need", 0, 1000)
+	_, err = FeedInOrder(units.MilligramPerLitre.Of(100), units.Volume{}, US)
+	refused(t, err, "volume", leastVolume, mostVolume)
+}

@@ -1,0 +1,154 @@
+package nutrient
+
+import (
+	"slices"
+	"strings"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Fermentable is something that yeast makes ethanol from, as bought: so much water,
+// so much sugar of each kind, and solids that yeast leaves.
+//
+// The zero Fermentable is pure water; it brings no sugar.
+type Fermentable struct {
+	name string
+
+	// Mass shares of the good as weighed. The rest is water.
+	hexose, di, tri float64 // sugars that yeast takes up, by size
+	rest            float64 // other solids
+	crystal         float64 // the part of the water that is bound in crystals
+
+	spread   float64 // relative standard uncertainty of the sugar
+	evidence Evidence
+	cautions []string
+}
+
+// The gain in mass when a sugar takes up water and falls apart into hexoses.
+var (
+	gainOfDi  = 2 * hexose.molar() / disaccharide.molar()  // 1.0526
+	gainOfTri = 3 * hexose.molar() / trisaccharide.molar() // 1.0714
+)
+
+// Name returns the trade name.
+func (f Fermentable) Name() string { return f.name }
+
+// String is [Fermentable.Name].
+func (f Fermentable) String() string { return f.name }
+
+// Solids returns the mass share that is not water, crystal water counted as water.
+func (f Fermentable) Solids() units.Share { return share(f.hexose + f.di + f.tri + f.rest) }
+
+// CrystalWater returns the mass share of water bound in crystals: 9.09 % of dextrose
+// monohydrate.
+func (f Fermentable) CrystalWater() units.Share { return share(f.crystal) }
+
+// Fermentability returns the share of the solids that yeast takes up.
+func (f Fermentable) Fermentability() units.Share {
+	sugar := f.hexose + f.di + f.tri
+	if sugar == 0 {
+		return units.Share{}
+	}
+	return share(sugar / (sugar + f.rest))
+}
+
+// InversionGain returns how much the fermentable sugar gains in mass by taking up
+// water when it is inverted, as a share of itself: 5.26 % for sucrose, 0 for dextrose.
+//
+//   - Source: molar masses from CIAAW atomic weights 2021, 18.015/342.297.
+func (f Fermentable) InversionGain() units.Share {
+	sugar := f.hexose + f.di + f.tri
+	if sugar == 0 {
+		return units.Share{}
+	}
+	return share((f.hexose+f.di*gainOfDi+f.tri*gainOfTri)/sugar - 1)
+}
+
+// Evidence tells where the composition comes from.
+func (f Fermentable) Evidence() Evidence { return f.evidence }
+
+// Spread returns the relative standard uncertainty of its fermentable sugar, as a
+// share.
+func (f Fermentable) Spread() units.Share { return share(f.spread) }
+
+// Cautions returns what to know before using it.
+func (f Fermentable) Cautions() []string { return slices.Clone(f.cautions) }
+
+// Parts is what a mass of a fermentable is made of.
+type Parts struct {
+	Water     units.Mass // with the crystal water
+	Sugar     units.Mass // that yeast takes up, as weighed
+	Residue   units.Mass // other solids
+	AsHexose  units.Mass // the sugar after inversion
+	GayLussac units.Mass // ethanol from it if every hexose became two ethanol
+	CO2       units.Mass // with that ethanol
+	Inversion units.Mass // water taken up by inversion, from the liquid
+	Solids    units.Mass // Sugar and Residue
+}
+
+// Of returns what a mass of f is made of.
+//
+//   - Source: composition of f; C6H12O6 → 2 C2H5OH + 2 CO2 (Gay-Lussac) with CIAAW
+//     atomic weights 2021.
+//   - Range: 0 to 1e9 kg; beyond it the error is a [*units.RangeError].
+func (f Fermentable) Of(m units.Mass) (Parts, error) {
+	kg := m.In(units.Kilogram)
+	if err := limit.Check("nutrient.Fermentable.Of", "mass", kg, "kg", 0, mostMass/1000, "a mass weighed"); err != nil {
+		return Parts{}, err
+	}
+	sugar := (f.hexose + f.di + f.tri) * kg
+	asHexose := (f.hexose + f.di*gainOfDi + f.tri*gainOfTri) * kg
+	return Parts{
+		Water: kilograms(kg - sugar - f.rest*kg), Sugar: kilograms(sugar), Residue: kilograms(f.rest * kg),
+		Solids: kilograms(sugar + f.rest*kg), AsHexose: kilograms(asHexose), Inversion: kilograms(asHexose - sugar),
+		GayLussac: kilograms(asHexose * ethanolOfHexose), CO2: kilograms(asHexose * (1 - ethanolOfHexose)),
+	}, nil
+}
+
+// ethanolOfHexose is Gay-Lussac's yield, 0.51144 g/g.
+var ethanolOfHexose = 2 * ethanolFormula.molar() / hexose.molar()
+
+func kilograms(v float64) units.Mass { return units.Kilogram.Of(checked.Number(v)) }
+
+// Portion is a fermentable with its share of a mix.
+type Portion struct {
+	Fermentable Fermentable
+	Share       units.Share // of the mass weighed
+}
+
+// Mix returns fermentables at fixed shares of the mass weighed as one fermentable.
+// The shares must add up to 100 % within 1e-6 %.
+//
+// Errors: a [*units.RangeError] for no portions or another sum.
+func Mix(portions ...Portion) (Fermentable, error) {
+	const fn, source = "nutrient.Mix", "shares of a whole"
+	var out Fermentable
+	var sum, variance float64
+	var names []string
+	for _, p := range portions {
+		f, w := p.Fermentable, p.Share.In(units.Percent)/100
+		sum += w
+		out.hexose += w * f.hexose
+		out.di += w * f.di
+		out.tri += w * f.tri
+		out.rest += w * f.rest
+		out.crystal += w * f.crystal
+		u := w * f.spread * (f.hexose + f.di + f.tri)
+		variance += u * u
+		names = append(names, f.name)
+		out.cautions = append(out.cautions, f.cautions...)
+		if out.evidence == (Evidence{}) || f.evidence.Grade < out.evidence.Grade {
+			out.evidence = f.evidence // the weakest
+		}
+	}
+	if err := limit.Check(fn, "sum of the shares", 100*sum, "%", 100-1e-6, 100+1e-6, source); err != nil {
+		return Fermentable{}, err
+	}
+	if sugar := out.hexose + out.di + out.tri; sugar > 0 {
+		out.spread = root(variance) / sugar
+	}
+	out.name = strings.Join(names, " and ")
+	return out, nil
+}

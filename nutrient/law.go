@@ -1,0 +1,130 @@
+package nutrient
+
+import (
+	"fmt"
+	"slices"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+	"github.com/shopspring/decimal"
+)
+
+// CheckTheLaw is the caution that goes with every limit.
+const CheckTheLaw = "Laws change and differ by drink: check the law in force before you rely on a limit."
+
+// Limit is the most of a substance that a law lets into a drink. The number is the
+// law's own decimal; nothing is rounded before it is compared.
+type Limit struct {
+	Covers       []Substance // added up before they are compared
+	Jurisdiction Jurisdiction
+	Scope        string // the drink or the use that the text speaks of
+	Article      string // with the year of the text
+	Printed      string // the metric figure that the text prints, or ""
+	Note         string
+	Grade        Grade
+
+	amount decimal.Decimal
+	unit   limitUnit
+}
+
+type limitUnit int
+
+const (
+	gramPerLitre limitUnit = iota
+	milligramPerLitre
+	poundPerThousandGallons
+)
+
+// Amount returns the number and the unit of the legal text: 8, "lb/1000 US gal".
+func (l Limit) Amount() (decimal.Decimal, string) {
+	switch l.unit {
+	case milligramPerLitre:
+		return l.amount, "mg/L"
+	case poundPerThousandGallons:
+		return l.amount, "lb/1000 US gal"
+	}
+	return l.amount, "g/L"
+}
+
+// GramsPerLitre returns the limit in g/L as a decimal of so many places (0 to 30),
+// halves rounded up. Pounds and gallons are converted with the exact factors
+// 453.59237 g and 3.785411784 L.
+//
+//   - Source: NIST Handbook 44 (2024) appendix C for the factors.
+//   - Units: g/L.
+func (l Limit) GramsPerLitre(places int) decimal.Decimal {
+	p := int32(min(max(places, 0), 30))
+	switch l.unit {
+	case milligramPerLitre:
+		return l.amount.Shift(-3).Round(p)
+	case poundPerThousandGallons:
+		return l.amount.Mul(poundGrams).DivRound(thousandGallonsLitres, p)
+	}
+	return l.amount.Round(p)
+}
+
+var (
+	poundGrams            = decimal.RequireFromString("453.59237")
+	thousandGallonsLitres = decimal.RequireFromString("3785.411784")
+)
+
+// Concentration returns the limit as a quantity.
+func (l Limit) Concentration() units.MassConcentration {
+	x := checked.Number(l.amount.InexactFloat64())
+	switch l.unit {
+	case milligramPerLitre:
+		return units.MilligramPerLitre.Of(x)
+	case poundPerThousandGallons:
+		return units.PoundPerThousandUSGallons.Of(x)
+	}
+	return units.GramPerLitre.Of(x)
+}
+
+// Allows reports whether a concentration is at or under the limit. A dose that was
+// itself made from the limit passes: one part in 1e12 is given for rounding.
+func (l Limit) Allows(c units.MassConcentration) bool {
+	return c.In(units.MilligramPerLitre) <= l.Concentration().In(units.MilligramPerLitre)*(1+1e-12)
+}
+
+// String reads "ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR
+// 24.246 (2015), US; check the law in force".
+func (l Limit) String() string {
+	names := ""
+	for i, s := range l.Covers {
+		if i > 0 {
+			names += " and "
+		}
+		names += s.String()
+	}
+	n, unit := l.Amount()
+	most := n.String() + " " + unit
+	if l.Printed != "" && l.Printed != most {
+		most = l.Printed + " (" + most + ")"
+	}
+	return fmt.Sprintf("%s: at most %s, %s, %s, %s; check the law in force", names, most, l.Scope, l.Article, l.Jurisdiction)
+}
+
+// Limits returns every limit known here that covers a substance under a law, in the
+// order of the table; all of them when the substance is Unlisted. An empty result
+// means that no limit was read, not that there is none.
+func Limits(j Jurisdiction, s Substance) []Limit {
+	var out []Limit
+	for _, l := range lawTable {
+		if l.Jurisdiction == j && (s == Unlisted || slices.Contains(l.Covers, s)) {
+			l.Covers = slices.Clone(l.Covers)
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+// LimitIn returns the limit of a substance for a scope, such as "wine", and whether
+// one is known.
+func LimitIn(j Jurisdiction, s Substance, scope string) (Limit, bool) {
+	for _, l := range Limits(j, s) {
+		if l.Scope == scope {
+			return l, true
+		}
+	}
+	return Limit{}, false
+}

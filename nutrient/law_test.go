@@ -1,0 +1,128 @@
+package nutrient
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/zymase/units"
+)
+
+// The law's number, its exact conversion and its printed figure.
+func TestLimitsAsPrinted(t *testing.T) {
+	for _, c := range []struct {
+		j                    Jurisdiction
+		s                    Substance
+		scope                string
+		amount, unit         string
+		gramsPerLitre        string
+		printed              string
+		articleHas, yearOrNo string
+		grade                Grade
+	}{
+		{US, AmmoniumPhosphate, Wine, "8", "lb/1000 US gal", "0.95861", "0.96 g/L", "24.246", "2015", Read},
+		{US, Thiamine, Wine, "0.005", "lb/1000 US gal", "0.00060", "0.6 mg/L", "24.246", "2015", Read},
+		{US, YeastMatter, Wine, "3", "lb/1000 US gal", "0.35948", "0.36 g/L", "24.246", "2015", Read},
+		{US, SoyFlour, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", Read},
+		{US, CalciumPantothenate, AppleWine, "0.004", "lb/1000 US gal", "0.00048", "0.1 lb/25,000 gal", "24.246", "2015", Read},
+		{US, AmmoniumPhosphate, DistillingMaterial, "10", "lb/1000 US gal", "1.19826", "1.2 g/L", "24.247", "", Read},
+		{US, CitricAcid, Wine, "5.8", "lb/1000 US gal", "0.69499", "0.7 g/L", "24.246", "2015", Read},
+		{US, FumaricAcid, Wine, "25", "lb/1000 US gal", "2.99566", "3.0 g/L", "24.246", "2015", Read},
+		{US, CopperSulfate, Wine, "6", "mg/L", "0.006", "", "24.246", "2015", Read},
+		{US, CalciumCarbonate, Wine, "30", "lb/1000 US gal", "3.59479", "3.59 g/L", "24.246", "2015", Read},
+		{US, PotassiumBitartrate, Wine, "35", "lb/1000 US gal", "4.19392", "4.19 g/L", "24.246", "2015", Read},
+		{US, DimethylDicarbonate, Wine, "200", "mg/L", "0.2", "", "24.246", "2015", Read},
+		{US, Lysozyme, Wine, "500", "mg/L", "0.5", "", "24.246", "2015", Read},
+		{US, Acacia, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", Read},
+		{US, SorbicAcid, Wine, "300", "mg/L", "0.3", "", "24.246", "2015", Read},
+		{US, SulfurDioxide, Wine, "350", "mg/L", "0.35", "", "4.22(b)(1)", "", Read},
+		{EU, AmmoniumPhosphate, Wine, "1", "g/L", "1", "", "2019/934", "2019", Recalled},
+		{EU, AmmoniumSulfateSalt, Wine, "1", "g/L", "1", "", "2019/934", "2019", Recalled},
+		{EU, AmmoniumPhosphate, SecondFermentation, "0.3", "g/L", "0.3", "", "2019/934", "2019", Recalled},
+		{EU, Thiamine, Wine, "0.6", "mg/L", "0.0006", "", "2019/934", "2019", Recalled},
+		{EU, YeastMatter, Wine, "0.4", "g/L", "0.4", "", "2019/934", "2019", Recalled},
+		{EU, SorbicAcid, Wine, "200", "mg/L", "0.2", "", "2019/934", "2019", Recalled},
+		{EU, SulfurDioxide, RedWine, "150", "mg/L", "0.15", "", "2019/934", "2019", Recalled},
+		{EU, SulfurDioxide, WhiteWine, "200", "mg/L", "0.2", "", "2019/934", "2019", Recalled},
+		{EU, SulfurDioxide, "organic red wine, sugar below 2 g/L", "100", "mg/L", "0.1", "", "203/2012", "2012", Read},
+		{EU, SulfurDioxide, "organic white and rosé wine, sugar below 2 g/L", "150", "mg/L", "0.15", "", "203/2012", "2012", Read},
+		{EU, Sucralose, FlavouredDrink, "300", "mg/L", "0.3", "", "SI 2002/61", "2002", Read},
+		{EU, Sucralose, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "SI 2002/61", "2002", Read},
+		{EU, Sucralose, CiderAndPerry, "250", "mg/L", "0.25", "", "SI 2002/61", "2002", Read},
+		{EU, Sucralose, AlcoholFreeBeer, "250", "mg/L", "0.25", "", "SI 2002/61", "2002", Read},
+		{EU, AcesulfameK, FlavouredDrink, "350", "mg/L", "0.35", "", "1333/2008", "2008", Recalled},
+		{EU, AcesulfameK, FlavouredAlcoholic, "350", "mg/L", "0.35", "", "1333/2008", "2008", Recalled},
+		{EU, Aspartame, FlavouredDrink, "600", "mg/L", "0.6", "", "1333/2008", "2008", Recalled},
+		{EU, Aspartame, FlavouredAlcoholic, "600", "mg/L", "0.6", "", "1333/2008", "2008", Recalled},
+		{EU, Cyclamate, FlavouredDrink, "250", "mg/L", "0.25", "", "1333/2008", "2008", Recalled},
+		{EU, Cyclamate, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2008", Recalled},
+		{EU, Saccharin, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2008", Recalled},
+		{EU, Saccharin, FlavouredAlcoholic, "80", "mg/L", "0.08", "", "1333/2008", "2008", Recalled},
+		{EU, NeohesperidinDC, FlavouredDrink, "30", "mg/L", "0.03", "", "1333/2008", "2008", Recalled},
+		{EU, NeohesperidinDC, FlavouredAlcoholic, "30", "mg/L", "0.03", "", "1333/2008", "2008", Recalled},
+		{EU, Neotame, FlavouredDrink, "20", "mg/L", "0.02", "", "1333/2008", "2008", Recalled},
+		{EU, Neotame, FlavouredAlcoholic, "20", "mg/L", "0.02", "", "1333/2008", "2008", Recalled},
+		{EU, SteviolGlycosides, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2008", Recalled},
+		{EU, SteviolGlycosides, FlavouredAlcoholic, "150", "mg/L", "0.15", "", "1333/2008", "2008", Recalled},
+		{EU, Advantame, FlavouredDrink, "6", "mg/L", "0.006", "", "1333/2008", "2008", Recalled},
+		{EU, Advantame, FlavouredAlcoholic, "6", "mg/L", "0.006", "", "1333/2008", "2008", Recalled},
+	} {
+		l, ok := LimitIn(c.j, c.s, c.scope)
+		if !ok {
+			t.Errorf("%v %v %q: no limit", c.j, c.s, c.scope)
+			continue
+		}
+		n, unit := l.Amount()
+		if n.String() != c.amount || unit != c.unit || l.Printed != c.printed || l.Grade != c.grade {
+			t.Errorf("%v: got %s %s, %q, %v", l, n, unit, l.Printed, l.Grade)
+		}
+		places := len(c.gramsPerLitre) - strings.IndexByte(c.gramsPerLitre+".", '.') - 1
+		if got := l.GramsPerLitre(max(places, 0)).StringFixed(int32(max(places, 0))); got != c.gramsPerLitre {
+			t.Errorf("%v: got %s g/L, want %s", l, got, c.gramsPerLitre)
+		}
+		near(t, l.String(), l.Concentration().In(units.GramPerLitre), l.GramsPerLitre(20).InexactFloat64(), 1e-15, "the same limit")
+		if !strings.Contains(l.Article, c.articleHas) {
+			t.Errorf("%v: article %q", l, l.Article)
+		}
+		if !strings.Contains(l.String(), "check the law in force") {
+			t.Errorf("%v: no caution", l)
+		}
+	}
+	if n := len(Limits(US, Unlisted)) + len(Limits(EU, Unlisted)); n != 45 {
+		t.Errorf("%d rows in the table, 45 are checked", n)
+	}
+}
+
+func TestAllows(t *testing.T) {
+	l, _ := LimitIn(EU, AmmoniumPhosphate, Wine)
+	for _, c := range []struct {
+		c    units.MassConcentration
+		want bool
+	}{
+		{units.GramPerLitre.Of(1), true},
+		{units.GramPerLitre.Of(1.0000000000001), true}, // rounding
+		{units.GramPerLitre.Of(1.00000000001), false},
+	} {
+		if got := l.Allows(c.c); got != c.want {
+			t.Errorf("%v: %v", c.c, got)
+		}
+	}
+}
+
+func TestNamesOfSubstancesAndLaws(t *testing.T) {
+	if len(substanceNames) != int(Advantame)+1 {
+		t.Fatalf("%d names", len(substanceNames))
+	}
+	for _, s := range []Substance{-1, Advantame + 1} {
+		if s.String() != "no listed substance" {
+			t.Error(s.String())
+		}
+	}
+	for _, j := range []Jurisdiction{US, EU} {
+		if got, err := ParseJurisdiction(j.String()); err != nil || got != j {
+			t.Errorf("%v: %v, %v", j, got, err)
+		}
+	}
+	if _, err := ParseJurisdiction("Atlantis"); err == nil {
+		t.Error("Atlantis is taken")
+	}
+}

@@ -1,0 +1,194 @@
+package nutrient
+
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Need is the assimilable nitrogen (ammonium and amino, counted as N) that a
+// ferment wants, by one named method. The methods differ by a factor of two and
+// more; the spread is part of the answer.
+type Need struct {
+	Method   string
+	Nitrogen Figure[units.MassConcentration]
+}
+
+// NeedBySugar returns the nitrogen need by the sugar to ferment and the demand of
+// the strain. It is the method to take for a sugar wash below wine strength, as
+// the rules for musts hold for 20 °Bx and above only. The spread runs from the low
+// to the high demand.
+//
+//   - Source: supplier rule of the wine trade, 0.75, 0.9 and 1.25 mg N per gram of
+//     sugar for strains of low, medium and high demand (recalled from memory).
+//   - Range: sugar 0 to 350 g/L; beyond it the error is a [*units.RangeError].
+//   - Units: sugar as fermentable sugar in the start liquid, need as mg/L of N.
+//   - Uncertainty: not stated; the three classes span a factor of 1.7.
+func NeedBySugar(sugar units.MassConcentration, d Demand) (Need, error) {
+	const low, medium, high = 0.75, 0.9, 1.25 // mg N per g sugar
+	s := sugar.In(units.GramPerLitre)
+	if err := limit.Check("nutrient.NeedBySugar", "sugar", s, "g/L", 0, 350, ruleOfTrade); err != nil {
+		return Need{}, err
+	}
+	rate := medium
+	switch d {
+	case LowDemand:
+		rate = low
+	case HighDemand:
+		rate = high
+	}
+	return Need{
+		Method: "by sugar and strain",
+		Nitrogen: Figure[units.MassConcentration]{
+			Value: mgPerL(rate * s), Low: mgPerL(low * s), High: mgPerL(high * s),
+			Evidence: Evidence{ruleOfTrade, Recalled},
+		},
+	}, nil
+}
+
+const ruleOfTrade = "supplier rule of the wine trade"
+
+// NeedOfMustBissonButzke returns the nitrogen need of a grape must by its sugar:
+// 200 mg/L at 21 °Bx and 25 mg/L more for each degree.
+//
+//   - Source: Bisson & Butzke, Am. J. Enol. Vitic. 51 (2000) 168–177, table of 200,
+//     250, 300, 350 mg/L at 21, 23, 25, 27 °Bx (recalled from memory); straight line
+//     through it.
+//   - Range: 21 to 27 °Bx; beyond it the error is a [*units.RangeError].
+//   - Units: extract as °Bx, need as mg/L of N.
+//   - Uncertainty: not stated.
+func NeedOfMustBissonButzke(must units.Extract) (Need, error) {
+	const source = "Bisson & Butzke, Am. J. Enol. Vitic. 51 (2000) 168"
+	b := must.In(units.DegreePlato)
+	if err := limit.Check("nutrient.NeedOfMustBissonButzke", "extract", b, "°Bx", 21, 27, source); err != nil {
+		return Need{}, err
+	}
+	n := mgPerL(200 + 25*(b-21))
+	return Need{
+		Method:   "of a must by its sugar",
+		Nitrogen: Figure[units.MassConcentration]{n, n, n, Evidence{source, Recalled}},
+	}, nil
+}
+
+// NeedOfMustAgenbach returns the least nitrogen with which a must ferments dry,
+// 140 mg/L, and as its spread the 140 to 500 mg/L that reviews give for musts.
+//
+//   - Source: Agenbach 1977, quoted for 21 °Bx (recalled from memory). Spread:
+//     Manipulating soil moisture and nitrogen availability, Oregon State University
+//     (read).
+//   - Range: musts near 21 °Bx.
+//   - Units: mg/L of N.
+func NeedOfMustAgenbach() Need {
+	return Need{
+		Method: "least of a must",
+		Nitrogen: Figure[units.MassConcentration]{
+			Value: mgPerL(140), Low: mgPerL(140), High: mgPerL(500),
+			Evidence: Evidence{"Agenbach 1977; spread: Oregon State University", Recalled},
+		},
+	}
+}
+
+// NeedOfWhiteMustAWRI returns the nitrogen below which a white must runs a risk
+// of a slow ferment, 150 mg/L. The upper end of the spread is the 350 mg/L given
+// for a clean and fruity white.
+//
+//   - Source: Australian Wine Research Institute, page on yeast assimilable nitrogen
+//     (read).
+//   - Range: white grape musts.
+//   - Units: mg/L of N.
+func NeedOfWhiteMustAWRI() Need {
+	return Need{
+		Method: "of a white must, low risk",
+		Nitrogen: Figure[units.MassConcentration]{
+			Value: mgPerL(150), Low: mgPerL(150), High: mgPerL(350),
+			Evidence: Evidence{"Australian Wine Research Institute, yeast assimilable nitrogen", Read},
+		},
+	}
+}
+
+// NeedOfMustSouthAfrica returns the least free amino nitrogen of a must, 250 to
+// 300 mg/L.
+//
+//   - Source: Fertiliser guidelines for the wine industry, South Africa (read).
+//   - Range: grape musts.
+//   - Units: mg/L of N.
+func NeedOfMustSouthAfrica() Need {
+	return Need{
+		Method: "free amino nitrogen of a must",
+		Nitrogen: Figure[units.MassConcentration]{
+			Value: mgPerL(275), Low: mgPerL(250), High: mgPerL(300),
+			Evidence: Evidence{"Fertiliser guidelines for the wine industry, South Africa", Read},
+		},
+	}
+}
+
+// NeedByGrowth returns the nitrogen that a mass of new dry yeast holds when it is
+// well fed. Yeast that is short of nitrogen grows with less; the lower end is the
+// nitrogen of yeast with 40 % crude protein.
+//
+//   - Source: Dharmadhikari, Nitrogen during fermentation: 10 % of dry matter (read).
+//     Lower end: protein 40 % of dry matter, N = protein/6.25 (recalled from memory).
+//   - Range: 0 to 20 g/L of dry yeast; beyond it the error is a [*units.RangeError].
+//   - Units: dry yeast in g/L, need in mg/L of N.
+func NeedByGrowth(dryYeast units.MassConcentration) (Need, error) {
+	const source = "Dharmadhikari, Nitrogen during fermentation"
+	y := dryYeast.In(units.GramPerLitre)
+	if err := limit.Check("nutrient.NeedByGrowth", "dry yeast", y, "g/L", 0, 20, source); err != nil {
+		return Need{}, err
+	}
+	return Need{
+		Method: "by the yeast that grows",
+		Nitrogen: Figure[units.MassConcentration]{
+			Value: mgPerL(1000 * nitrogenOfYeast * y), Low: mgPerL(1000 * nitrogenOfLeanYeast * y), High: mgPerL(1000 * nitrogenOfYeast * y),
+			Evidence: Evidence{source, Read},
+		},
+	}, nil
+}
+
+const (
+	nitrogenOfYeast     = 0.10        // of dry matter, well fed (Dharmadhikari)
+	nitrogenOfLeanYeast = 0.40 / 6.25 // 40 % crude protein
+)
+
+// Needs returns the need by every method that holds for a wash of this sugar, the
+// first of them the one to take. Methods for musts are left out below 20 °Bx.
+//
+//   - Source: each method names its own.
+//   - Range: sugar 0 to 350 g/L; beyond it the error is a [*units.RangeError].
+//   - Units: fermentable sugar in g/L and extract in °P of the same start liquid.
+func Needs(sugar units.MassConcentration, extract units.Extract, d Demand) ([]Need, error) {
+	first, err := NeedBySugar(sugar, d)
+	if err != nil {
+		return nil, err
+	}
+	all := []Need{first}
+	if n, err := NeedOfMustBissonButzke(extract); err == nil {
+		all = append(all, n)
+	}
+	if extract.In(units.DegreePlato) >= 20 {
+		all = append(all, NeedOfMustAgenbach(), NeedOfWhiteMustAWRI(), NeedOfMustSouthAfrica())
+	}
+	return all, nil
+}
+
+func mgPerL(v float64) units.MassConcentration { return units.MilligramPerLitre.Of(checked.Number(v)) }
+
+// Assimilable returns the yeast assimilable nitrogen of a must from its two
+// analyses: free ammonia and alpha amino nitrogen.
+//
+//   - Source: Australian Wine Research Institute, yeast assimilable nitrogen:
+//     0.8225·NH3 + alpha amino N (read). The factor is the share of N in NH3, taken
+//     from the atomic weights (0.8224).
+//   - Range: 0 to 2 g/L each; beyond it the error is a [*units.RangeError].
+//   - Units: ammonia in mg/L as NH3 (not as NH4), amino nitrogen in mg/L as N.
+func Assimilable(ammonia, amino units.MassConcentration) (units.MassConcentration, error) {
+	const fn, source = "nutrient.Assimilable", "Australian Wine Research Institute"
+	a, n := ammonia.In(units.MilligramPerLitre), amino.In(units.MilligramPerLitre)
+	if err := limit.Check(fn, "ammonia", a, "mg/L", 0, 2000, source); err != nil {
+		return units.MassConcentration{}, err
+	}
+	if err := limit.Check(fn, "amino nitrogen", n, "mg/L", 0, 2000, source); err != nil {
+		return units.MassConcentration{}, err
+	}
+	return mgPerL(nitrogenInAmmonia*a + n), nil
+}

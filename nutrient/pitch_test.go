@@ -1,0 +1,126 @@
+package nutrient
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"example.org/zymase/units"
+)
+
+// 1 million cells a millilitre and degree: 20 L at 12 °P need 240 billion.
+func TestCellsToPitch(t *testing.T) {
+	const source = "Briggs et al. 2004, recalled from memory"
+	usual := UsualPitch()
+	near(t, "usual", usual.Value.Million(), 1, 0, source)
+	near(t, "low", usual.Low.Million(), 0.5, 0, source)
+	near(t, "high", usual.High.Million(), 1.5, 0, source)
+	c := must(CellsToPitch(units.Litre.Of(20), units.DegreePlato.Of(12), usual.Value))
+	near(t, "cells", c.Billion(), 240, 1e-9, "by hand")
+	if c.String() != "240 billion cells" {
+		t.Error(c)
+	}
+	_, err := CellsToPitch(units.Volume{}, units.DegreePlato.Of(12), usual.Value)
+	refused(t, err, "volume", 1e-3, mostVolume)
+	_, err = CellsToPitch(units.Litre.Of(1), units.DegreePlato.Of(61), usual.Value)
+	refused(t, err, "extract", 0, 60)
+	_, err = CellsToPitch(units.Litre.Of(1), units.DegreePlato.Of(-1), usual.Value)
+	refused(t, err, "extract", 0, 60)
+	for _, x := range []float64{0.04, 21, math.NaN()} {
+		_, err = MillionPerPlato(x)
+		refused(t, err, "pitch rate", 0.05, 20)
+	}
+	near(t, "rate", must(MillionPerPlato(0.75)).Million(), 0.75, 0, "given")
+}
+
+// Importance of rehydrating wine yeast: 3–4e6 and 100–150e6 cells/mL.
+func TestWinePitch(t *testing.T) {
+	pitch, peak := WinePitch()
+	near(t, "pitch", pitch.Value, 3.5, 0, pitch.Evidence.Source)
+	near(t, "pitch low", pitch.Low, 3, 0, pitch.Evidence.Source)
+	near(t, "pitch high", pitch.High, 4, 0, pitch.Evidence.Source)
+	near(t, "peak", peak.Value, 125, 0, peak.Evidence.Source)
+	near(t, "peak low", peak.Low, 100, 0, peak.Evidence.Source)
+	near(t, "peak high", peak.High, 150, 0, peak.Evidence.Source)
+}
+
+// Losses of 4 % a year at 4 °C and 20 % at 20 °C (recalled from memory).
+func TestDryYeast(t *testing.T) {
+	const year = 365 * 24 * time.Hour
+	for _, c := range []struct{ temperature, want float64 }{{4, 9.6}, {20, 8}} {
+		p := must(DryPack(Cells{}, must(units.Celsius.Try(c.temperature))))
+		near(t, "alive", must(p.Alive(year)).Billion(), c.want, 1e-9, "recalled from memory")
+	}
+	p := must(DryPack(must(BillionCells(8)), units.Celsius.Of(4)))
+	need := must(p.Need(must(BillionCells(480)), 0))
+	near(t, "dry yeast", need.Mass.In(units.Gram), 60, 1e-9, "by hand")
+	near(t, "low", need.Low, 60, 1e-9, "by hand")
+	near(t, "high", need.High, 60, 1e-9, "by hand")
+	if len(need.Caution) != 0 || need.Packs != 0 || p.Form() != DryYeast {
+		t.Errorf("%+v", need)
+	}
+	p = must(DryPack(Cells{}, units.Celsius.Of(4)))
+	need = must(p.Need(must(BillionCells(600)), 0))
+	near(t, "usual", need.Mass.In(units.Gram), 60, 1e-9, "recalled from memory")
+	near(t, "low", need.Low, 24, 1e-9, "25 billion a gram, recalled from memory")
+	near(t, "high", need.High, 120, 1e-9, "5 billion a gram, recalled from memory")
+	if len(need.Caution) != 1 || need.Grade.Grade != Recalled {
+		t.Errorf("%+v", need)
+	}
+	_, err := DryPack(must(BillionCells(51)), units.Celsius.Of(4))
+	refused(t, err, "cells in a gram", 1, 50)
+	_, err = DryPack(must(BillionCells(0.9)), units.Celsius.Of(4))
+	refused(t, err, "cells in a gram", 1, 50)
+	_, err = DryPack(Cells{}, units.Celsius.Of(31))
+	refused(t, err, "storage temperature", -25, 30)
+	_, err = DryPack(Cells{}, units.Celsius.Of(-26))
+	refused(t, err, "storage temperature", -25, 30)
+}
+
+// 0.7 % a day: common practice, no source. In 30 days a fifth is lost, in 120 days more
+// than half.
+func TestLiquidYeast(t *testing.T) {
+	const day = 24 * time.Hour
+	p := must(LiquidPack(Cells{}))
+	near(t, "alive", must(p.Alive(30*day)).Billion(), 100*math.Exp(-0.21), 1e-9, "common practice, no source")
+	need := must(p.Need(must(BillionCells(240)), 0))
+	near(t, "packs", need.Packs, 2.4, 1e-12, "by hand")
+	near(t, "low", need.Low, 1.2, 1e-12, "by hand")
+	near(t, "high", need.High, 4.8, 1e-12, "by hand")
+	if !need.Mass.IsZero() || len(need.Caution) != 1 || p.Form() != LiquidYeast || p.Evidence().Grade != CommonPractice {
+		t.Errorf("%+v", need)
+	}
+	if old := must(p.Need(Cells{}, 98*day)); len(old.Caution) != 1 {
+		t.Errorf("%+v", old) // 50.4 % live
+	}
+	if old := must(p.Need(Cells{}, 100*day)); len(old.Caution) != 2 {
+		t.Errorf("%+v", old) // 49.7 % live
+	}
+	given := must(LiquidPack(must(BillionCells(200))))
+	if n := must(given.Need(must(BillionCells(100)), 0)); n.Packs != 0.5 || n.Low != 0.5 || n.High != 0.5 || n.Viable != share(1) {
+		t.Errorf("%+v", n)
+	}
+	_, err := LiquidPack(must(BillionCells(0.5)))
+	refused(t, err, "cells in a pack", 1, 1e5)
+	_, err = p.Alive(-day)
+	refused(t, err, "age", 0, 3650)
+	_, err = p.Need(Cells{}, 3651*day)
+	refused(t, err, "age", 0, 3650)
+	_, err = Pack{}.Need(Cells{}, 0)
+	refused(t, err, "cells in the pack", 1, 1e5)
+	_, err = BillionCells(math.Inf(1))
+	refused(t, err, "cells", 0, 1e12)
+}
+
+func TestParseYeastForm(t *testing.T) {
+	for _, f := range []YeastForm{DryYeast, LiquidYeast} {
+		if got, err := ParseYeastForm(f.String()); err != nil || got != f {
+			t.Errorf("%v: %v, %v", f, got, err)
+		}
+	}
+	if _, err := ParseYeastForm("cake"); err == nil {
+		t.Error("cake is taken")
+	}
+	sum := Cells{1}.Plus(Cells{2})
+	near(t, "sum", sum.Billion(), 3, 0, "by hand")
+}

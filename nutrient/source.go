@@ -1,0 +1,246 @@
+package nutrient
+
+import (
+	"slices"
+	"strings"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Source is something that feeds yeast: a salt, or yeast matter. What it brings is
+// known per gram: a salt's from its formula, a blend's from its label.
+//
+// The zero Source brings nothing.
+type Source struct {
+	name     string
+	group    Substance // whose legal limit it falls under
+	per      Shares
+	evidence Evidence
+	cautions []string
+}
+
+// Shares is what one gram of a source brings, as mass shares.
+type Shares struct {
+	AmmoniumNitrogen units.Share // N in ammonium: each N taken up sets one H+ free
+	AminoNitrogen    units.Share // N in amino acids and small peptides that yeast takes up
+	UreaNitrogen     units.Share // N in urea
+
+	Phosphorus, Potassium, Magnesium, Zinc units.Share
+	Sulfate, Chloride                      units.Share
+
+	Thiamine units.Share // as thiamine hydrochloride
+}
+
+// DiammoniumPhosphate returns (NH4)2HPO4, the trade's DAP: 21.2 % N, 23.5 % P.
+func DiammoniumPhosphate() Source {
+	m := diammonium.molar()
+	return Source{
+		name: "diammonium phosphate", group: AmmoniumPhosphate,
+		per:      Shares{AmmoniumNitrogen: share(2 * weightN / m), Phosphorus: share(weightP / m)},
+		evidence: stoichiometry,
+		cautions: []string{"Ammonium sets acid free: without alkalinity the pH of a sugar wash falls far enough to stop the yeast."},
+	}
+}
+
+// MonoammoniumPhosphate returns NH4H2PO4, the trade's MAP: 12.2 % N, 26.9 % P.
+func MonoammoniumPhosphate() Source {
+	m := monoammonium.molar()
+	s := DiammoniumPhosphate()
+	s.name = "monoammonium phosphate"
+	s.per = Shares{AmmoniumNitrogen: share(weightN / m), Phosphorus: share(weightP / m)}
+	return s
+}
+
+// AmmoniumSulfate returns (NH4)2SO4: 21.2 % N. Yeast leaves nearly all of the
+// sulfate, so it acidifies more than the phosphates.
+func AmmoniumSulfate() Source {
+	m := ammoniumSulfate.molar()
+	s := DiammoniumPhosphate()
+	s.name, s.group = "ammonium sulfate", AmmoniumSulfateSalt
+	s.per = Shares{AmmoniumNitrogen: share(2 * weightN / m), Sulfate: share((weightS + 4*weightO) / m)}
+	return s
+}
+
+// AmmoniumChloride returns NH4Cl: 26.2 % N. Beer yeast foods hold it; it is not in
+// the lists for wine.
+func AmmoniumChloride() Source {
+	m := ammoniumChloride.molar()
+	s := DiammoniumPhosphate()
+	s.name, s.group = "ammonium chloride", Unlisted
+	s.per = Shares{AmmoniumNitrogen: share(weightN / m), Chloride: share(weightCl / m)}
+	s.cautions = append(slices.Clip(s.cautions), "Not in the lists of additions for wine that were read; check the law in force.")
+	return s
+}
+
+// Urea returns CO(NH2)2: 46.6 % N. It is flagged: yeast makes ethyl carbamate, a
+// suspected carcinogen, from it, and the lists for wine leave it out.
+func Urea() Source {
+	return Source{
+		name: "urea", group: Unlisted,
+		per:      Shares{UreaNitrogen: share(2 * weightN / ureaFormula.molar())},
+		evidence: stoichiometry,
+		cautions: []string{"Urea leads to ethyl carbamate in the drink and is not in the lists of additions for wine that were read; do not use it in anything to drink."},
+	}
+}
+
+// AutolysedYeast returns yeast autolysate as sold for feeding yeast, without
+// ammonium salts. Take [ByLabel] where the pack states its own figures.
+//
+//   - Source: 10 % N in dry yeast matter (Dharmadhikari, read), of which about 4 % of
+//     the mass is taken up (common practice, no source); minerals of dry yeast: P
+//     1.3 %, K 2 %, Mg 0.15 %, Zn 0.01 % (recalled from memory).
+//   - Uncertainty: the assimilable nitrogen of products runs from 2 to 6 %.
+func AutolysedYeast() Source {
+	return Source{
+		name: "autolysed yeast", group: YeastMatter,
+		per: Shares{
+			AminoNitrogen: units.Percent.Of(4),
+			Phosphorus:    units.Percent.Of(1.3), Potassium: units.Percent.Of(2),
+			Magnesium: units.Percent.Of(0.15), Zinc: units.Percent.Of(0.01),
+		},
+		evidence: Evidence{Grade: CommonPractice},
+		cautions: []string{"Products differ threefold in the nitrogen that yeast can use: take the label's figure where there is one."},
+	}
+}
+
+// ThiamineHydrochloride returns vitamin B1 as its hydrochloride.
+func ThiamineHydrochloride() Source {
+	return Source{name: "thiamine hydrochloride", group: Thiamine, per: Shares{Thiamine: units.Percent.Of(100)}, evidence: stoichiometry}
+}
+
+// ZincSulfateHeptahydrate returns ZnSO4·7H2O: 22.7 % Zn.
+func ZincSulfateHeptahydrate() Source {
+	return zincSulfate("zinc sulfate heptahydrate", zincHeptahydrate)
+}
+
+// ZincSulfateMonohydrate returns ZnSO4·H2O: 36.4 % Zn.
+func ZincSulfateMonohydrate() Source {
+	return zincSulfate("zinc sulfate monohydrate", zincMonohydrate)
+}
+
+func zincSulfate(name string, c compound) Source {
+	m := c.molar()
+	return Source{
+		name: name, group: Zinc,
+		per:      Shares{Zinc: share(weightZn / m), Sulfate: share((weightS + 4*weightO) / m)},
+		evidence: stoichiometry,
+		cautions: []string{"Milligrams a litre: weigh a stock solution, not the salt. Zinc above 10 mg/L changes the flavour and slows yeast."},
+	}
+}
+
+// EpsomSalt returns MgSO4·7H2O as a source of magnesium: 9.9 % Mg.
+func EpsomSalt() Source {
+	m := epsomSalt.molar()
+	return Source{
+		name: "Epsom salt", group: Unlisted,
+		per:      Shares{Magnesium: share(weightMg / m), Sulfate: share((weightS + 4*weightO) / m)},
+		evidence: stoichiometry,
+	}
+}
+
+// PotassiumDihydrogenPhosphate returns KH2PO4: 28.7 % K, 22.8 % P.
+func PotassiumDihydrogenPhosphate() Source {
+	m := potassiumDihydro.molar()
+	return Source{
+		name: "potassium dihydrogen phosphate", group: Unlisted,
+		per:      Shares{Potassium: share(weightK / m), Phosphorus: share(weightP / m)},
+		evidence: stoichiometry,
+	}
+}
+
+// PotassiumChloride returns KCl as a source of potassium: 52.4 % K.
+func PotassiumChloride() Source {
+	m := potassiumChloride.molar()
+	return Source{
+		name: "potassium chloride", group: Unlisted,
+		per:      Shares{Potassium: share(weightK / m), Chloride: share(weightCl / m)},
+		evidence: stoichiometry,
+	}
+}
+
+var stoichiometry = Evidence{"stoichiometry, CIAAW atomic weights 2021", Computed}
+
+// ByLabel returns a source by the figures on its label, for an organic blend or a
+// mixed yeast food. group says under which legal limit it falls: [YeastMatter] for
+// yeast products, [AmmoniumPhosphate] for blends that are mostly such salts.
+//
+// Errors: a [*units.RangeError] if the parts add up to more than the whole.
+func ByLabel(name string, group Substance, s Shares) (Source, error) {
+	sum := s.AmmoniumNitrogen.In(units.Percent) + s.AminoNitrogen.In(units.Percent) + s.UreaNitrogen.In(units.Percent) +
+		s.Phosphorus.In(units.Percent) + s.Potassium.In(units.Percent) + s.Magnesium.In(units.Percent) + s.Zinc.In(units.Percent) +
+		s.Sulfate.In(units.Percent) + s.Chloride.In(units.Percent) + s.Thiamine.In(units.Percent)
+	if err := limit.Check("nutrient.ByLabel", "sum of the parts", sum, "%", 0, 100, "a whole"); err != nil {
+		return Source{}, err
+	}
+	out := Source{name: name, group: group, per: s, evidence: Evidence{"the label", Read}}
+	if !s.UreaNitrogen.IsZero() {
+		out.cautions = Urea().cautions
+	} else if !s.AmmoniumNitrogen.IsZero() {
+		out.cautions = DiammoniumPhosphate().cautions
+	}
+	return out, nil
+}
+
+// Sources returns the sources known by name.
+func Sources() []Source {
+	return []Source{
+		DiammoniumPhosphate(), MonoammoniumPhosphate(), AmmoniumSulfate(), AmmoniumChloride(), Urea(),
+		AutolysedYeast(), ThiamineHydrochloride(), ZincSulfateHeptahydrate(), ZincSulfateMonohydrate(),
+		EpsomSalt(), PotassiumDihydrogenPhosphate(), PotassiumChloride(),
+	}
+}
+
+// ParseSource returns the source of that name; "DAP", "MAP", "yeast autolysate"
+// and "yeast hulls" are taken too. The error is a [*units.ParseError] that lists
+// the names.
+func ParseSource(text string) (Source, error) {
+	name := strings.ToLower(strings.TrimSpace(text))
+	switch name {
+	case "dap":
+		return DiammoniumPhosphate(), nil
+	case "map":
+		return MonoammoniumPhosphate(), nil
+	case "yeast autolysate", "yeast hulls", "organic":
+		return AutolysedYeast(), nil
+	case "thiamine":
+		return ThiamineHydrochloride(), nil
+	case "zinc sulfate":
+		return Source{}, &units.ParseError{Input: text, Want: "nutrient", Reason: "say zinc sulfate heptahydrate or zinc sulfate monohydrate"}
+	}
+	var names []string
+	for _, s := range Sources() {
+		if strings.ToLower(s.name) == name {
+			return s, nil
+		}
+		names = append(names, s.name)
+	}
+	return Source{}, unknown(text, "nutrient", strings.Join(names, ", "))
+}
+
+// Name returns the chemical or trade name.
+func (s Source) Name() string { return s.name }
+
+// String is [Source.Name].
+func (s Source) String() string { return s.name }
+
+// Group returns the substance whose legal limit s falls under.
+func (s Source) Group() Substance { return s.group }
+
+// Shares returns what one gram brings.
+func (s Source) Shares() Shares { return s.per }
+
+// Nitrogen returns the mass share of nitrogen that yeast can take up, in any form.
+func (s Source) Nitrogen() units.Share {
+	return s.per.AmmoniumNitrogen.Plus(s.per.AminoNitrogen).Plus(s.per.UreaNitrogen)
+}
+
+// Evidence tells where the composition comes from.
+func (s Source) Evidence() Evidence { return s.evidence }
+
+// Cautions returns what to know before using it.
+func (s Source) Cautions() []string { return slices.Clone(s.cautions) }
+
+// share makes a share of a fraction between 0 and 1.
+func share(fraction float64) units.Share { return units.Percent.Of(checked.Number(100 * fraction)) }

@@ -1,0 +1,74 @@
+package nutrient
+
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Dose is a mass of one source.
+type Dose struct {
+	Source Source
+	Mass   units.Mass
+}
+
+// Supply is what doses bring to a litre.
+type Supply struct {
+	Ammonium, Amino, Urea                  units.MassConcentration // nitrogen by form, as N
+	Phosphorus, Potassium, Magnesium, Zinc units.MassConcentration // as the element
+	Sulfate, Chloride                      units.MassConcentration // as the ion
+	Thiamine                               units.MassConcentration // as the hydrochloride
+}
+
+// Nitrogen returns the nitrogen in all its forms, as N.
+func (s Supply) Nitrogen() units.MassConcentration { return s.Ammonium.Plus(s.Amino).Plus(s.Urea) }
+
+// Plus adds what another set of doses brings.
+func (s Supply) Plus(o Supply) Supply {
+	return Supply{
+		Ammonium: s.Ammonium.Plus(o.Ammonium), Amino: s.Amino.Plus(o.Amino), Urea: s.Urea.Plus(o.Urea),
+		Phosphorus: s.Phosphorus.Plus(o.Phosphorus), Potassium: s.Potassium.Plus(o.Potassium),
+		Magnesium: s.Magnesium.Plus(o.Magnesium), Zinc: s.Zinc.Plus(o.Zinc),
+		Sulfate: s.Sulfate.Plus(o.Sulfate), Chloride: s.Chloride.Plus(o.Chloride),
+		Thiamine: s.Thiamine.Plus(o.Thiamine),
+	}
+}
+
+// Brings returns what doses bring to a volume of liquid.
+//
+//   - Source: composition of each [Source].
+//   - Range: doses not negative, volume above 0 and up to 1e9 L; beyond it the error
+//     is a [*units.RangeError].
+//   - Units: nitrogen, phosphorus and metals as the element.
+//   - Uncertainty: that of the composition.
+func Brings(v units.Volume, doses ...Dose) (Supply, error) {
+	const fn = "nutrient.Brings"
+	litres := v.In(units.Litre)
+	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
+		return Supply{}, err
+	}
+	var sum Supply
+	for _, d := range doses {
+		g := d.Mass.In(units.Gram)
+		if err := limit.Check(fn, "dose", g, "g", 0, mostMass, "a mass weighed"); err != nil {
+			return Supply{}, err
+		}
+		p, k := d.Source.per, 1000*g/litres // mg of the source per litre
+		of := func(s units.Share) units.MassConcentration {
+			return units.MilligramPerLitre.Of(checked.Number(s.In(units.Percent) / 100 * k))
+		}
+		sum = sum.Plus(Supply{
+			Ammonium: of(p.AmmoniumNitrogen), Amino: of(p.AminoNitrogen), Urea: of(p.UreaNitrogen),
+			Phosphorus: of(p.Phosphorus), Potassium: of(p.Potassium), Magnesium: of(p.Magnesium), Zinc: of(p.Zinc),
+			Sulfate: of(p.Sulfate), Chloride: of(p.Chloride), Thiamine: of(p.Thiamine),
+		})
+	}
+	return sum, nil
+}
+
+// The sizes that make sense: a drop to a ship.
+const (
+	leastVolume = 1e-6 // L
+	mostVolume  = 1e9  // L
+	mostMass    = 1e12 // g
+)
