@@ -109,6 +109,3 @@ func long(text []byte, point int) (float64, bool) {
 	v, err := strconv.ParseFloat(string(b), 64)
 	return v, err == nil
 }
-
-// Append appends v with the fewest digits that read back as v: 0.1, 1e+21.
-func Append(b []byte, v float64) []byte { return strconv.AppendFloat(b, v, 'g', -1, 64) }

@@ -68,21 +68,55 @@ func TestParseAsStrconv(t *testing.T) {
 	})
 }
 
-func TestRoundTrip(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		v := rapid.Float64Range(-math.MaxFloat64, math.MaxFloat64).Draw(t, "v")
-		got, ok := Parse(Append(nil, v), '.')
-		if !ok || got != v {
-			t.Fatalf("%v reads back as %v, %v", v, got, ok)
+// Append writes the digits of strconv, and they read back as the same number to
+// 12 digits.
+func TestAppendAsStrconv(t *testing.T) {
+	check := func(t interface{ Fatalf(string, ...any) }, v float64) {
+		text := string(Append(nil, v))
+		want, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'e', 11, 64), 64)
+		got, ok := Parse([]byte(text), '.')
+		if !ok || got != want || len(text) > 24 || strings.HasPrefix(text, "-0") && !strings.Contains(text, ".") {
+			t.Fatalf("%v is written %s; strconv has %v", v, text, want)
 		}
+		if strings.Contains(text, ".") && !strings.Contains(text, "e") && strings.HasSuffix(text, "0") {
+			t.Fatalf("%v is written %s", v, text)
+		}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		check(t, rapid.Float64Range(-1e20, 1e20).Draw(t, "v"))
+		check(t, rapid.Float64Range(0.9, 1.2).Draw(t, "gravity"))
+		check(t, rapid.Float64Range(-math.MaxFloat64/2, math.MaxFloat64/2).Draw(t, "any"))
 	})
+	for e := -330; e < 308; e++ { // each power of ten, and beside it
+		v := math.Pow(10, float64(e))
+		for _, k := range []float64{1, 0.999999999999, 0.9999999999995, 0.99999999999949, 1.0000000000005, 9.9999999999985} {
+			check(t, v*k)
+			check(t, -math.Nextafter(v*k, 0))
+		}
+	}
+}
+
+func TestAppend(t *testing.T) {
+	for v, want := range map[float64]string{
+		0.1: "0.1", 1.2e6: "1200000", 1e21: "1e+21", 0.00001: "0.00001", 0.000001: "1e-06",
+		-3: "-3", math.Copysign(0, -1): "0", 999999999999: "999999999999", 999999999999999: "1000000000000000", 1e15: "1e+15",
+		0.9999999999999999: "1", 0.1 + 0.2: "0.3", 148.67500000000001: "148.675", 1.0 / 3: "0.333333333333",
+		123456789012345: "123456789012000",
+	} {
+		if got := string(Append(nil, v)); got != want {
+			t.Errorf("%v is written %s, want %s", v, got, want)
+		}
+	}
 }
 
 func TestParseAllocatesNothing(t *testing.T) {
+	var room [64]byte
 	short, long := []byte("1.045"), []byte("0.100000000000000005551115123125")
 	if n := testing.AllocsPerRun(100, func() {
 		Parse(short, '.')
 		Parse(long, '.')
+		Append(room[:0], 1.0/3)
+		Append(room[:0], 1e-9/3)
 	}); n != 0 {
 		t.Errorf("%v allocations", n)
 	}
@@ -118,6 +152,27 @@ func BenchmarkParse(b *testing.B) {
 		for _, text := range texts {
 			v, _ := Parse(text, '.')
 			sink += v
+		}
+	}
+}
+
+func BenchmarkAppend(b *testing.B) {
+	numbers := []float64{1.0 / 3, 98.675, 1013.2512345678, -0.0213456789}
+	var room [64]byte
+	b.ReportAllocs()
+	for b.Loop() {
+		for _, v := range numbers {
+			Append(room[:0], v)
+		}
+	}
+}
+
+func BenchmarkAppendStrconv(b *testing.B) {
+	numbers := []float64{1.0 / 3, 98.675, 1013.2512345678, -0.0213456789}
+	var room [64]byte
+	for b.Loop() {
+		for _, v := range numbers {
+			strconv.AppendFloat(room[:0], v, 'f', -1, 64)
 		}
 	}
 }
