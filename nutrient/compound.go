@@ -38,7 +38,14 @@ var (
 	dextroseHydrate   = compound{c: 6, h: 14, o: 7}
 	ethanolFormula    = compound{c: 2, h: 6, o: 1}
 	carbonDioxide     = compound{c: 1, o: 2}
+	glycerolFormula   = compound{c: 3, h: 8, o: 3}
+	succinicAcid      = compound{c: 4, h: 6, o: 4}
+	aceticAcid        = compound{c: 2, h: 4, o: 2}
+	lacticAcid        = compound{c: 3, h: 6, o: 3}
 	ammonia           = compound{n: 1, h: 3}
+	ammoniumIon       = compound{n: 1, h: 4}
+	phosphoricAcid    = compound{h: 3, p: 1, o: 4}
+	dihydrophosphate  = compound{h: 2, p: 1, o: 4}
 	diammonium        = compound{n: 2, h: 9, p: 1, o: 4}
 	monoammonium      = compound{n: 1, h: 6, p: 1, o: 4}
 	ammoniumSulfate   = compound{n: 2, h: 8, s: 1, o: 4}

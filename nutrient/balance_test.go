@@ -1,0 +1,230 @@
+package nutrient
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/units"
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+)
+
+// Pasteur 1860: 100 g of cane sugar gave 51.1 g alcohol, 49.2 g CO2, 3.4 g glycerol,
+// 0.65 g succinic acid and 1.3 g yeast matter (recalled from memory). Glycerol, acid and
+// yeast are put in; alcohol and gas follow from the balance.
+func TestPasteur(t *testing.T) {
+	const source = "Pasteur 1860, recalled from memory"
+	m := UsualMetabolism()
+	m.Acetic, m.Lactic = units.Share{}, units.Share{}
+	b := must(m.Ferment(Substrate{Hexose: units.Gram.Of(105.26), Amino: units.Gram.Of(1.3 * 0.40 / 6.25)}))
+	near(t, "glycerol", b.Glycerol.In(units.Gram), 3.4, 1e-9, source)
+	near(t, "succinic acid", b.Succinic.In(units.Gram), 0.65, 1e-9, source)
+	near(t, "yeast", b.DryYeast.In(units.Gram), 1.3, 1e-9, source)
+	near(t, "alcohol", b.Ethanol.In(units.Gram), 51.1, 0.45, source)
+	near(t, "CO2", b.CO2.In(units.Gram), 49.2, 0.3, source)
+	// By hand from the electrons: (24·105.26/180.156 − 14·3.4/92.094 − 14·0.65/118.088
+	// − 4.2·skeleton/21.220 + amino 12·0.00594)/12 mol, skeleton 1.3 − 0.00594·17.031.
+	skeleton := 1.3 - 0.0832/14.007*17.031
+	hand := (24*105.26/180.156 - 14*3.4/92.094 - 14*0.65/118.088 - 4.2*skeleton/21.2201 + 12*0.0832/14.007) / 12 * 46.069
+	near(t, "alcohol by hand", b.Ethanol.In(units.Gram), hand, 1e-3, "by hand")
+}
+
+// Balling: of 100 parts of wort extract 48.391 become alcohol and 5.323 dry yeast. The
+// extract is put in as maltose and the yeast as he found it. His figures leave out the
+// 5.26 of water that maltose takes up, so that they cannot close atom by atom; the
+// alcohol agrees within 2.5 %.
+func TestBalling(t *testing.T) {
+	const source = "Balling, Die Gährungschemie"
+	b := must(UsualMetabolism().Ferment(Substrate{Hexose: units.Gram.Of(105.26), Amino: units.Gram.Of(0.5323)}))
+	near(t, "yeast", b.DryYeast.In(units.Gram), 5.323, 0.001, source)
+	near(t, "alcohol", b.Ethanol.In(units.Gram), 48.391, 1.25, source)
+}
+
+// Nothing but sugar: Gay-Lussac's 0.51144 and 0.48856.
+func TestFermentOfSugarAlone(t *testing.T) {
+	m := UsualMetabolism()
+	m.Acetic, m.Lactic, m.Succinic, m.Glycerol = units.Share{}, units.Share{}, units.Share{}, units.Share{}
+	b := must(m.Ferment(Substrate{Hexose: units.Gram.Of(100)}))
+	near(t, "ethanol", b.Ethanol.In(units.Gram), 51.144, 0.001, "Gay-Lussac")
+	near(t, "CO2", b.CO2.In(units.Gram), 48.856, 0.001, "Gay-Lussac")
+	near(t, "water", b.Water.In(units.Gram), 0, 1e-9, "Gay-Lussac")
+	near(t, "yeast", b.DryYeast.In(units.Gram), 0, 0, "no nitrogen")
+	if !b.Protons.IsZero() {
+		t.Error(b.Protons)
+	}
+}
+
+// Degrees of reduction, electrons a mole: glucose 24, ethanol 12, glycerol 14,
+// succinic 14, acetic 8, lactic 12, CH1.8O0.5N0.2 4.2 (textbook values, recalled from
+// memory).
+func TestDegreesOfReduction(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		c    compound
+		want float64
+	}{
+		{"glucose", hexose, 24}, {"ethanol", ethanolFormula, 12}, {"glycerol", glycerolFormula, 14},
+		{"succinic", succinicAcid, 14}, {"acetic", aceticAcid, 8}, {"lactic", lacticAcid, 12},
+		{"yeast", yeastSkeleton, 4.2}, {"carbon dioxide", carbonDioxide, 0}, {"water", waterFormula, 0},
+		{"ammonia", ammonia, 0}, {"alanine", alanine, 12}, {"urea", ureaFormula, 0},
+	} {
+		near(t, c.name, c.c.reduction(), c.want, 1e-12, "textbook, recalled from memory")
+	}
+	near(t, "glycerol", glycerolFormula.molar(), 92.094, 0.001, "molar mass")
+	near(t, "succinic", succinicAcid.molar(), 118.088, 0.001, "molar mass")
+	near(t, "acetic", aceticAcid.molar(), 60.052, 0.001, "molar mass")
+	near(t, "lactic", lacticAcid.molar(), 90.078, 0.001, "molar mass")
+	near(t, "alanine", alanine.molar(), 89.094, 0.001, "molar mass")
+	near(t, "phosphoric", phosphoricAcid.molar(), 97.994, 0.001, "molar mass")
+	near(t, "ammonium", ammoniumIon.molar(), 18.039, 0.001, "molar mass")
+	near(t, "dihydrogen phosphate", dihydrophosphate.molar(), 96.986, 0.001, "molar mass")
+	// Nitrogen of CH1.8O0.5N0.2: 11.4 % of the ash-free matter.
+	near(t, "yeast N", 0.2*weightN/(yeastSkeleton.molar()+0.2*ammonia.molar()), 0.1138, 0.0001, "CH1.8O0.5N0.2, 24.6 g/C-mol")
+}
+
+func drawMetabolism(t *rapid.T) Metabolism {
+	p := func(what string, min, max float64) units.Share {
+		return must(units.Percent.Try(rapid.Float64Range(min, max).Draw(t, what)))
+	}
+	m := Metabolism{
+		Succinic: p("succinic, %", 0, 5), Acetic: p("acetic, %", 0, 5), Lactic: p("lactic, %", 0, 5), Glycerol: p("glycerol, %", 0, 15),
+		MostYeast: p("most yeast, %", 0, 20), LeanNitrogen: p("lean, %", 3, 12),
+		Phosphorus: p("P, %", 0, 4), Potassium: p("K, %", 0, 5), FreePerPotassium: p("free, %", 0, 100),
+	}
+	m.FullNitrogen = p("full, %", m.LeanNitrogen.In(units.Percent), 12)
+	return m
+}
+
+func drawSubstrate(t *rapid.T) Substrate {
+	g := rapid.Float64Range(1, 1e5).Draw(t, "hexose, g")
+	part := func(what string) units.Mass {
+		return must(units.Gram.Try(rapid.Float64Range(0, g/10).Draw(t, what)))
+	}
+	return Substrate{must(units.Gram.Try(g)), part("ammonium N, g"), part("amino N, g"), part("urea N, g"), part("P, g"), part("K, g")}
+}
+
+func TestEveryAtomAndChargeIsKept(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		m, s := drawMetabolism(t), drawSubstrate(t)
+		b := must(m.Ferment(s))
+		in, out := b.Ledgers()
+		g := s.Hexose.In(units.Gram)
+		for what, d := range map[string]float64{
+			"carbon": in.C - out.C, "hydrogen": in.H - out.H, "nitrogen": in.N - out.N, "oxygen": in.O - out.O,
+			"phosphorus": in.P - out.P, "potassium": in.K - out.K, "charge": in.Charge - out.Charge, "mass": in.Mass - out.Mass,
+		} {
+			if !(math.Abs(d) <= 1e-10*g/10) {
+				t.Fatalf("%s: off by %g", what, d)
+			}
+		}
+		// The ledger and the masses are the same balance.
+		if d := b.Ethanol.In(units.Gram)/ethanolFormula.molar()*2 - out.C; d > 1e-9*g {
+			t.Fatalf("more carbon in ethanol than in all")
+		}
+		if n := b.Ammonium.Plus(b.Amino).Plus(b.Urea).In(units.Gram)/weightN - in.N; math.Abs(n) > 1e-9*g {
+			t.Fatalf("nitrogen of the masses: off by %g mol", n)
+		}
+	})
+}
+
+func TestNoAmmoniumSetsNoProtonsFree(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		m, s := drawMetabolism(t), drawSubstrate(t)
+		s.Ammonium, s.Potassium = units.Mass{}, units.Mass{}
+		b := must(m.Ferment(s))
+		if b.Protons.In(units.Mole) > 0 {
+			t.Fatalf("%v", b.Protons)
+		}
+		s.Phosphorus = units.Mass{}
+		if b = must(m.Ferment(s)); !b.Protons.IsZero() {
+			t.Fatalf("%v", b.Protons)
+		}
+	})
+}
+
+// One H+ for each ammonium; 0.8 for each potassium; one less for each phosphate.
+func TestProtonsByHand(t *testing.T) {
+	m := UsualMetabolism()
+	b := must(m.Ferment(Substrate{Hexose: units.Kilogram.Of(10), Ammonium: units.Gram.Of(14.007)}))
+	near(t, "ammonium", b.Protons.In(units.Mole), 1, 1e-9, "Castrillo et al. 1995, recalled from memory")
+	near(t, "yeast", b.DryYeast.In(units.Gram), 14.007*6.25/0.40, 1e-9, "40 % crude protein")
+	b = must(m.Ferment(Substrate{Hexose: units.Kilogram.Of(10), Amino: units.Gram.Of(14.007), Potassium: units.Gram.Of(3.9098)}))
+	near(t, "potassium", b.Protons.In(units.Mole), 0.08, 1e-9, "0.8 free H+ for each K+")
+	b = must(m.Ferment(Substrate{Hexose: units.Kilogram.Of(10), Urea: units.Gram.Of(14.007), Phosphorus: units.Gram.Of(0.30974)}))
+	near(t, "phosphate", b.Protons.In(units.Mole), -0.01, 1e-9, "by hand")
+	// Plenty of all: yeast stops at its most, and takes no more than it holds.
+	b = must(m.Ferment(Substrate{units.Kilogram.Of(1.0526), units.Gram.Of(100), units.Mass{}, units.Mass{}, units.Gram.Of(100), units.Gram.Of(100)}))
+	near(t, "most yeast", b.DryYeast.In(units.Gram), 53.23, 1e-6, "Balling")
+	near(t, "most N", b.Ammonium.In(units.Gram), 5.323, 1e-6, "10 % of dry matter")
+	near(t, "most P", b.Phosphorus.In(units.Gram), 53.23*0.013, 1e-6, "1.3 %, recalled from memory")
+	near(t, "most K", b.Potassium.In(units.Gram), 53.23*0.02, 1e-6, "2 %, recalled from memory")
+}
+
+// The acids of wine made from 200 g/L of sugar.
+func TestUsualAcids(t *testing.T) {
+	m := UsualMetabolism()
+	for _, c := range []struct {
+		what   string
+		got    units.Share
+		want   float64 // g/L at 200 g/L
+		source string
+	}{
+		{"succinic", m.Succinic, 1.235, "Pasteur 1860, recalled from memory: 0.65 of 105.26"},
+		{"succinic, least", m.LeastAcids().Succinic, 0.5, "MSc thesis, Stellenbosch 2010"},
+		{"succinic, most", m.MostAcids().Succinic, 1.7, "Metabolism of the anaerobic formation of succinic acid"},
+		{"acetic", m.Acetic, 0.4, "recalled from memory"},
+		{"acetic, least", m.LeastAcids().Acetic, 0.2, "recalled from memory"},
+		{"acetic, most", m.MostAcids().Acetic, 1.6, "Yang et al. 2021: 24 mmol/mol"},
+		{"lactic", m.Lactic, 0.2, "recalled from memory"},
+		{"lactic, least", m.LeastAcids().Lactic, 0.1, "recalled from memory"},
+		{"lactic, most", m.MostAcids().Lactic, 0.3, "recalled from memory"},
+	} {
+		near(t, c.what, 200*c.got.In(units.Fraction), c.want, 0.0005, c.source)
+	}
+}
+
+func TestFermentRefuses(t *testing.T) {
+	ok := Substrate{Hexose: units.Kilogram.Of(1)}
+	for _, c := range []struct {
+		change   func(m *Metabolism)
+		what     string
+		min, max float64
+	}{
+		{func(m *Metabolism) { m.Succinic = units.Percent.Of(6) }, "succinic acid", 0, 5},
+		{func(m *Metabolism) { m.Acetic = units.Percent.Of(6) }, "acetic acid", 0, 5},
+		{func(m *Metabolism) { m.Lactic = units.Percent.Of(6) }, "lactic acid", 0, 5},
+		{func(m *Metabolism) { m.Glycerol = units.Percent.Of(16) }, "glycerol", 0, 15},
+		{func(m *Metabolism) { m.MostYeast = units.Percent.Of(21) }, "most yeast", 0, 20},
+		{func(m *Metabolism) { m.LeanNitrogen = units.Percent.Of(2) }, "lean nitrogen", 3, 12},
+		{func(m *Metabolism) { m.FullNitrogen = units.Percent.Of(13) }, "full nitrogen", 3, 12},
+		{func(m *Metabolism) { m.FullNitrogen = units.Percent.Of(5) }, "full nitrogen", 6.4, 12},
+		{func(m *Metabolism) { m.Phosphorus = units.Percent.Of(5) }, "phosphorus of yeast", 0, 4},
+		{func(m *Metabolism) { m.Potassium = units.Percent.Of(6) }, "potassium of yeast", 0, 5},
+	} {
+		m := UsualMetabolism()
+		c.change(&m)
+		_, err := m.Ferment(ok)
+		refused(t, err, c.what, c.min, c.max)
+	}
+	if _, err := (Metabolism{}).Ferment(ok); err == nil {
+		t.Error("a zero Metabolism is taken")
+	}
+	m := UsualMetabolism()
+	_, err := m.Ferment(Substrate{Hexose: units.Mass{}.Minus(units.Gram.Of(1))})
+	refused(t, err, "hexose", 0, 1e9)
+	for what, s := range map[string]Substrate{
+		"ammonium nitrogen": {Ammonium: units.Gram.Of(101)}, "amino nitrogen": {Amino: units.Gram.Of(101)},
+		"urea nitrogen": {Urea: units.Gram.Of(101)}, "phosphorus": {Phosphorus: units.Gram.Of(101)}, "potassium": {Potassium: units.Gram.Of(101)},
+	} {
+		s.Hexose = units.Kilogram.Of(1)
+		_, err := m.Ferment(s)
+		refused(t, err, what, 0, 100)
+	}
+}
+
+func TestLedgersOfNothing(t *testing.T) {
+	in, out := Balance{}.Ledgers()
+	if d := cmp.Diff(in, out); d != "" {
+		t.Error(d)
+	}
+}
