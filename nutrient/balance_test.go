@@ -98,7 +98,7 @@ func drawMetabolism(t *rapid.T) Metabolism {
 func drawSubstrate(t *rapid.T) Substrate {
 	g := rapid.Float64Range(1, 1e5).Draw(t, "hexose, g")
 	part := func(what string) units.Mass {
-		return must(units.Gram.Try(rapid.Float64Range(0, g/10).Draw(t, what)))
+		return must(units.Gram.Try(rapid.Float64Range(0, g/10.01).Draw(t, what)))
 	}
 	return Substrate{must(units.Gram.Try(g)), part("ammonium N, g"), part("amino N, g"), part("urea N, g"), part("P, g"), part("K, g")}
 }
