@@ -196,11 +196,6 @@ func parseColumn(text string) (Column, error) {
 // finish reads the heads, once the columns and rows are there.
 func (p *parser) finish() error {
 	t := p.table
-	for _, key := range []string{"title", "source", "status", "checks"} {
-		if _, ok := p.heads[key]; !ok {
-			return p.fail(0, "no head line \"# %s: …\"", key)
-		}
-	}
 	for _, key := range p.order {
 		h := p.heads[key]
 		word, name, named := strings.Cut(key, " ")
@@ -244,6 +239,11 @@ func (p *parser) finish() error {
 		}
 		if err != nil {
 			return err
+		}
+	}
+	for _, key := range []string{"title", "source", "status", "checks"} {
+		if _, ok := p.heads[key]; !ok {
+			return p.fail(0, "no head line \"# %s: …\"", key)
 		}
 	}
 	switch {

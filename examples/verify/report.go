@@ -1,0 +1,72 @@
+package main
+
+import (
+	"encoding/json"
+	"io"
+
+	"example.org/zymase/examples/bridge/catalogue"
+	"example.org/zymase/internal/published"
+)
+
+// A Report is every table that was checked, with totals.
+type Report struct {
+	Version   int      `json:"version"` // of this form
+	Tables    []Result `json:"tables"`
+	Totals    []Total  `json:"totals"`
+	Failed    int      `json:"failed"`              // rows
+	Unreached []string `json:"unreached,omitempty"` // functions that no published row reaches
+	Functions int      `json:"functions,omitempty"` // in the catalogue
+}
+
+// A Total sums the tables of one status.
+type Total struct {
+	Status  published.Status `json:"status"`
+	Tables  int              `json:"tables"`
+	Rows    int              `json:"rows"`
+	Sources int              `json:"sources"`
+	Failed  int              `json:"failed"`
+}
+
+// total fills in the sums; whole tells that every table was checked, so that
+// functions without one can be named.
+func (r *Report) total(whole bool) {
+	r.Version = 1
+	reached := map[string]bool{}
+	for _, status := range published.Statuses() {
+		sum := Total{Status: status}
+		sources := map[string]bool{}
+		for _, t := range r.Tables {
+			if t.Status != status {
+				continue
+			}
+			sum.Tables++
+			sum.Rows += t.Count
+			sum.Failed += t.Failed
+			sources[t.Source] = true
+			if status == published.Read {
+				reached[t.Function] = true
+			}
+		}
+		sum.Sources = len(sources)
+		r.Failed += sum.Failed
+		if sum.Tables > 0 {
+			r.Totals = append(r.Totals, sum)
+		}
+	}
+	if !whole {
+		return
+	}
+	for _, f := range catalogue.All() {
+		r.Functions++
+		if !reached[f.Name] {
+			r.Unreached = append(r.Unreached, f.Name)
+		}
+	}
+}
+
+func (r *Report) writeJSON(w io.Writer) error {
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", " ")
+	return e.Encode(r)
+}
