@@ -18,6 +18,9 @@ type Quantity[D, E Dimension] struct {
 // In returns q as a number of u.
 func (q Quantity[D, E]) In(u Unit[D, E]) float64 {
 	d := u.def()
+	if d.base { // no division on the hot path
+		return q.v
+	}
 	return q.v*d.den/d.num - d.offset
 }
 

@@ -21,14 +21,15 @@ type unit struct {
 	names    []string // other ways to write it
 	num, den float64
 	offset   float64
+	base     bool // 1, 1, 0
 }
 
 func define[D, E Dimension](symbol string, num, den float64, names ...string) Unit[D, E] {
-	return Unit[D, E]{u: &unit{symbol: symbol, names: names, num: num, den: den}}
+	return Unit[D, E]{u: &unit{symbol: symbol, names: names, num: num, den: den, base: num == den}}
 }
 
 // A base stands in for the zero Unit.
-var base = unit{num: 1, den: 1}
+var base = unit{num: 1, den: 1, base: true}
 
 func (u Unit[D, E]) def() *unit {
 	if u.u == nil {
@@ -44,6 +45,9 @@ func (u Unit[D, E]) def() *unit {
 // into it by itself, and nothing else can be passed from outside.
 func (u Unit[D, E]) Of(x checked.Number) Quantity[D, E] {
 	d := u.def()
+	if d.base {
+		return Quantity[D, E]{v: float64(x)}
+	}
 	return Quantity[D, E]{v: (float64(x) + d.offset) * d.num / d.den}
 }
 

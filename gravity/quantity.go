@@ -1,0 +1,19 @@
+package gravity
+
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// The numbers that go in here are computed inside the range of a formula.
+
+func kilograms(v float64) units.Mass { return units.Kilogram.Of(checked.Number(v)) }
+func litres(v float64) units.Volume  { return units.Litre.Of(checked.Number(v)) }
+func plato(v float64) units.Extract  { return units.DegreePlato.Of(checked.Number(v)) }
+func percentMass(v float64) units.StrengthByMass {
+	return units.PercentMass.Of(checked.Number(v))
+}
+func percentVolume(v float64) units.StrengthByVolume {
+	return units.PercentVolume.Of(checked.Number(v))
+}
+func kgPerM3(v float64) units.Density { return units.KilogramPerCubicMetre.Of(checked.Number(v)) }
