@@ -1,6 +1,7 @@
 package nutrient
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -17,9 +18,9 @@ type Fermentable struct {
 	name string
 
 	// Mass shares of the good as weighed. The rest is water.
-	hexose, di, tri float64 // sugars that yeast takes up, by size
-	rest            float64 // other solids
-	crystal         float64 // the part of the water that is bound in crystals
+	glucose, fructose, di, tri float64 // sugars that yeast takes up; di and tri by size
+	rest                       float64 // other solids
+	crystal                    float64 // the part of the water that is bound in crystals
 
 	spread   float64 // relative standard uncertainty of the sugar
 	evidence Evidence
@@ -32,6 +33,14 @@ var (
 	gainOfTri = 3 * hexose.molar() / trisaccharide.molar() // 1.0714
 )
 
+// sugar is the mass share of the sugars that yeast takes up.
+func (f Fermentable) sugar() float64 { return f.glucose + f.fructose + f.di + f.tri }
+
+// asHexose is the same after inversion.
+func (f Fermentable) asHexose() float64 {
+	return f.glucose + f.fructose + f.di*gainOfDi + f.tri*gainOfTri
+}
+
 // Name returns the trade name.
 func (f Fermentable) Name() string { return f.name }
 
@@ -39,7 +48,7 @@ func (f Fermentable) Name() string { return f.name }
 func (f Fermentable) String() string { return f.name }
 
 // Solids returns the mass share that is not water, crystal water counted as water.
-func (f Fermentable) Solids() units.Share { return share(f.hexose + f.di + f.tri + f.rest) }
+func (f Fermentable) Solids() units.Share { return share(f.sugar() + f.rest) }
 
 // CrystalWater returns the mass share of water bound in crystals: 9.09 % of dextrose
 // monohydrate.
@@ -47,7 +56,7 @@ func (f Fermentable) CrystalWater() units.Share { return share(f.crystal) }
 
 // Fermentability returns the share of the solids that yeast takes up.
 func (f Fermentable) Fermentability() units.Share {
-	sugar := f.hexose + f.di + f.tri
+	sugar := f.sugar()
 	if sugar == 0 {
 		return units.Share{}
 	}
@@ -59,11 +68,11 @@ func (f Fermentable) Fermentability() units.Share {
 //
 //   - Source: molar masses from CIAAW atomic weights 2021, 18.015/342.297.
 func (f Fermentable) InversionGain() units.Share {
-	sugar := f.hexose + f.di + f.tri
+	sugar := f.sugar()
 	if sugar == 0 {
 		return units.Share{}
 	}
-	return share((f.hexose+f.di*gainOfDi+f.tri*gainOfTri)/sugar - 1)
+	return share(f.asHexose()/sugar - 1)
 }
 
 // Evidence tells where the composition comes from.
@@ -98,8 +107,7 @@ func (f Fermentable) Of(m units.Mass) (Parts, error) {
 	if err := limit.Check("nutrient.Fermentable.Of", "mass", kg, "kg", 0, mostMass/1000, "a mass weighed"); err != nil {
 		return Parts{}, err
 	}
-	sugar := (f.hexose + f.di + f.tri) * kg
-	asHexose := (f.hexose + f.di*gainOfDi + f.tri*gainOfTri) * kg
+	sugar, asHexose := f.sugar()*kg, f.asHexose()*kg
 	return Parts{
 		Water: kilograms(kg - sugar - f.rest*kg), Sugar: kilograms(sugar), Residue: kilograms(f.rest * kg),
 		Solids: kilograms(sugar + f.rest*kg), AsHexose: kilograms(asHexose), Inversion: kilograms(asHexose - sugar),
@@ -130,12 +138,13 @@ func Mix(portions ...Portion) (Fermentable, error) {
 	for _, p := range portions {
 		f, w := p.Fermentable, p.Share.In(units.Percent)/100
 		sum += w
-		out.hexose += w * f.hexose
+		out.glucose += w * f.glucose
+		out.fructose += w * f.fructose
 		out.di += w * f.di
 		out.tri += w * f.tri
 		out.rest += w * f.rest
 		out.crystal += w * f.crystal
-		u := w * f.spread * (f.hexose + f.di + f.tri)
+		u := w * f.spread * f.sugar()
 		variance += u * u
 		names = append(names, f.name)
 		out.cautions = append(out.cautions, f.cautions...)
@@ -146,8 +155,8 @@ func Mix(portions ...Portion) (Fermentable, error) {
 	if err := limit.Check(fn, "sum of the shares", 100*sum, "%", 100-1e-6, 100+1e-6, source); err != nil {
 		return Fermentable{}, err
 	}
-	if sugar := out.hexose + out.di + out.tri; sugar > 0 {
-		out.spread = root(variance) / sugar
+	if sugar := out.sugar(); sugar > 0 {
+		out.spread = math.Sqrt(variance) / sugar
 	}
 	out.name = strings.Join(names, " and ")
 	return out, nil

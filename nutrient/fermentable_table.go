@@ -8,8 +8,6 @@ import (
 	"example.org/zymase/units"
 )
 
-func root(x float64) float64 { return math.Sqrt(x) }
-
 // WhiteSugar returns sucrose as sold: 99.94 % dry, all of it counted as sucrose.
 //
 //   - Source: Council Directive 2001/111/EC annex A, loss on drying at most 0.06 %
@@ -50,7 +48,7 @@ func SoftBrownSugar() Fermentable {
 func DextroseMonohydrate() Fermentable {
 	w := waterFormula.molar() / dextroseHydrate.molar()
 	return Fermentable{
-		name: "dextrose monohydrate", hexose: 1 - w, crystal: w, spread: 0.005,
+		name: "dextrose monohydrate", glucose: 1 - w, crystal: w, spread: 0.005,
 		evidence: stoichiometry,
 	}
 }
@@ -60,14 +58,14 @@ func DextroseMonohydrate() Fermentable {
 //   - Source: the compound; Codex CXS 212-1999 asks at least 99.5 % D-glucose in the
 //     solids and 98.0 % solids (read), which is the spread.
 func DextroseAnhydrous() Fermentable {
-	return Fermentable{name: "dextrose anhydrous", hexose: 1, spread: 0.008, evidence: stoichiometry}
+	return Fermentable{name: "dextrose anhydrous", glucose: 1, spread: 0.008, evidence: stoichiometry}
 }
 
 // Fructose returns crystalline fructose.
 //
 //   - Source: the compound, C6H12O6.
 func Fructose() Fermentable {
-	return Fermentable{name: "fructose", hexose: 1, spread: 0.005, evidence: stoichiometry}
+	return Fermentable{name: "fructose", fructose: 1, spread: 0.005, evidence: stoichiometry}
 }
 
 // InvertSyrup returns a syrup of sucrose that is inverted in part. solids is its dry
@@ -84,7 +82,7 @@ func InvertSyrup(solids, inverted units.Share) (Fermentable, error) {
 		return Fermentable{}, err
 	}
 	return Fermentable{
-		name: "invert sugar syrup", hexose: d * i, di: d * (1 - i), spread: 0.01,
+		name: "invert sugar syrup", glucose: d * i / 2, fructose: d * i / 2, di: d * (1 - i), spread: 0.01,
 		evidence: Evidence{source, Read},
 	}, nil
 }
@@ -110,7 +108,8 @@ const wartman = "Wartman, Bridges & Eliason, J. Chem. Eng. Data (1980) table I"
 //   - Range: 42, 55 or 90 %; otherwise the error is a [*units.RangeError].
 func HighFructoseSyrup(fructose units.Share) (Fermentable, error) {
 	var solids, higher float64
-	switch math.Round(fructose.In(units.Percent)*1e6) / 1e6 {
+	fruit := math.Round(fructose.In(units.Percent)*1e6) / 1e6
+	switch fruit {
 	case 42:
 		solids, higher = 0.707, 0.06
 	case 55:
@@ -124,7 +123,7 @@ func HighFructoseSyrup(fructose units.Share) (Fermentable, error) {
 		}
 	}
 	return Fermentable{
-		name: "high fructose syrup", hexose: solids * (1 - higher), rest: solids * higher, spread: 0.02,
+		name: "high fructose syrup", fructose: solids * fruit / 100, glucose: solids * (1 - higher - fruit/100), rest: solids * higher, spread: 0.02,
 		evidence: Evidence{wartman, Read},
 	}, nil
 }
@@ -155,9 +154,9 @@ func HoneyWithWater(moisture units.Share) (Fermentable, error) {
 	}
 	k := (100 - w) / (100 - 17.2) / 100
 	di := (1.3 + 7.3) * k
-	hex := (38.2 + 31.3) * k
+	fruit, grape := 38.2*k, 31.3*k
 	return Fermentable{
-		name: "honey", hexose: hex, di: di, rest: (100-w)/100 - hex - di, spread: 0.03,
+		name: "honey", fructose: fruit, glucose: grape, di: di, rest: (100-w)/100 - fruit - grape - di, spread: 0.03,
 		evidence: Evidence{source, Read},
 		cautions: []string{"Honey brings less than 20 mg/L of nitrogen to a must of 25 °Bx: feed the yeast."},
 	}, nil
@@ -186,7 +185,7 @@ func LiquidMaltExtract() Fermentable { return maltExtract("liquid malt extract",
 
 func maltExtract(name string, solids float64) Fermentable {
 	return Fermentable{
-		name: name, hexose: 0.10 * solids, di: 0.45 * solids, tri: 0.10 * solids, rest: 0.35 * solids, spread: 0.08,
+		name: name, glucose: 0.10 * solids, di: 0.45 * solids, tri: 0.10 * solids, rest: 0.35 * solids, spread: 0.08,
 		cautions: []string{"Malt extracts differ in how much of them ferments: trust the hydrometer, not the plan."},
 	}
 }

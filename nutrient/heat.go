@@ -1,0 +1,128 @@
+package nutrient
+
+import (
+	"time"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// HeatRate is the heat that fermenting a mass of extract gives off, by one published
+// value. The values conflict by a factor of three: which one is taken is a choice.
+type HeatRate struct {
+	name     string
+	kJPerKg  float64
+	evidence Evidence
+}
+
+// UsualHeat is the heat that cooling is commonly sized with, 586.6 kJ/kg of extract
+// (252 Btu/lb).
+//
+//   - Source: common practice, no source that was read; the figure is quoted widely.
+func UsualHeat() HeatRate { return HeatRate{"usual", 586.6, Evidence{Grade: CommonPractice}} }
+
+// HigherUsualHeat is 652.4 kJ/kg of extract.
+//
+//   - Source: common practice, no source: quoted in the trade.
+func HigherUsualHeat() HeatRate {
+	return HeatRate{"usual, higher", 652.4, Evidence{Grade: CommonPractice}}
+}
+
+// ThermochemicalHeat is the heat of Gay-Lussac's reaction between pure substances,
+// 382 kJ/kg of hexose: solid glucose to liquid ethanol and CO2 gas.
+//
+//   - Source: heats of formation −1273.3 (recalled from memory), −277.6 and −393.5
+//     kJ/mol (CRC Handbook, read).
+func ThermochemicalHeat() HeatRate {
+	const glucose, ethanol, gas = -1273.3, -277.6, -393.5 // kJ/mol
+	perMole := glucose - 2*ethanol - 2*gas
+	return HeatRate{"thermochemical", 1000 * perMole / hexose.molar(), Evidence{"CRC Handbook, heats of formation", Computed}}
+}
+
+// GrowthHeat is 219 kJ for a mole of glucose, with the heat of growth: 1217 kJ/kg of
+// hexose. It is twice the usual value; take it for a ferment with much aeration.
+//
+//   - Source: Briggs et al., Brewing: Science and Practice (2004) section 14.2.3, as
+//     quoted second hand (read there).
+func GrowthHeat() HeatRate {
+	return HeatRate{"with growth", 1000 * 219 / hexose.molar(), Evidence{"Briggs et al., Brewing: Science and Practice (2004) 14.2.3", Read}}
+}
+
+// HeatRates returns the conflicting values, the one to size cooling with first.
+func HeatRates() []HeatRate {
+	return []HeatRate{UsualHeat(), HigherUsualHeat(), ThermochemicalHeat(), GrowthHeat()}
+}
+
+// Name reads "usual", "usual, higher", "thermochemical" or "with growth".
+func (h HeatRate) Name() string { return h.name }
+
+// KilojoulesPerKilogram returns the rate in kJ for each kg of extract.
+func (h HeatRate) KilojoulesPerKilogram() float64 { return h.kJPerKg }
+
+// Evidence tells where the value comes from.
+func (h HeatRate) Evidence() Evidence { return h.evidence }
+
+// Of returns the heat from fermenting so much extract.
+//
+//   - Source: the rate's.
+//   - Range: 0 to 1e9 kg; beyond it the error is a [*units.RangeError].
+func (h HeatRate) Of(extract units.Mass) (units.Energy, error) {
+	kg := extract.In(units.Kilogram)
+	if err := limit.Check("nutrient.HeatRate.Of", "extract", kg, "kg", 0, mostMass/1000, "a mass weighed"); err != nil {
+		return units.Energy{}, err
+	}
+	return units.Kilojoule.Of(checked.Number(kg * h.kJPerKg)), nil
+}
+
+// Rise returns how far a liquid would warm if it could lose no heat: about 1.5 K for
+// each degree Plato fermented.
+//
+//   - Source: heat over the heat capacity of a dilute wash, 4.0 kJ/L/K (computed for
+//     the same figure).
+//   - Range: extract and volume as [HeatRate.Of]; a rise up to 100 K; beyond it the
+//     error is a [*units.RangeError].
+func (h HeatRate) Rise(extract units.Mass, v units.Volume) (units.TemperatureDifference, error) {
+	const fn = "nutrient.HeatRate.Rise"
+	heat, err := h.Of(extract)
+	if err != nil {
+		return units.TemperatureDifference{}, err
+	}
+	litres := v.In(units.Litre)
+	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
+		return units.TemperatureDifference{}, err
+	}
+	k := heat.In(units.Kilojoule) / (heatCapacity * litres)
+	if err := limit.Check(fn, "rise", k, "K", 0, 100, "a liquid that does not boil"); err != nil {
+		return units.TemperatureDifference{}, err
+	}
+	return units.KelvinDifference.Of(checked.Number(k)), nil
+}
+
+const heatCapacity = 4.0 // kJ/L/K
+
+// CoolingPower returns the power that holds the temperature while so much extract
+// ferments in a time, for example on the busiest day. Heat that the vessel loses to
+// the room, or takes up from it, comes on top.
+//
+//   - Source: the rate's; heat over time.
+//   - Range: a minute to a year; beyond it the error is a [*units.RangeError].
+func (h HeatRate) CoolingPower(extract units.Mass, in time.Duration) (units.Power, error) {
+	heat, err := h.Of(extract)
+	if err != nil {
+		return units.Power{}, err
+	}
+	if err := limit.Check("nutrient.HeatRate.CoolingPower", "time", in.Hours(), "h", 1.0/60, 8766, "a ferment"); err != nil {
+		return units.Power{}, err
+	}
+	return units.Watt.Of(checked.Number(heat.In(units.Joule) / in.Seconds())), nil
+}
+
+// BusiestDay returns the share of the sugar that ferments on the busiest day of a
+// ferment, to size cooling with: a third when nothing better is known.
+//
+//   - Source: common practice, no source; from a fifth for cold ferments to a half for
+//     warm ones.
+func BusiestDay() Figure[units.Share] {
+	return Figure[units.Share]{share(1.0 / 3), units.Percent.Of(20), units.Percent.Of(50), Evidence{}}
+}
