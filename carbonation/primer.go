@@ -1,0 +1,74 @@
+package carbonation
+
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// A Primer is what is added to make gas in the closed container, with the mass of
+// CO2 that a gram of it, as weighed, can make. The zero value is not a primer;
+// the functions refuse it.
+type Primer struct {
+	name  string
+	co2   float64 // g of CO2 from a g as weighed
+	solid float64 // share of the mass that is solids
+}
+
+// Molar masses in g/mol (IUPAC abridged atomic weights 2021).
+const (
+	molarMassGlucose = 6*12.011 + 12*1.008 + 6*15.999
+	molarMassSucrose = 12*12.011 + 22*1.008 + 11*15.999
+	molarMassWater   = 2*1.008 + 15.999
+
+	perGlucose = 2 * molarMassCO2 / molarMassGlucose // C6H12O6 → 2 C2H5OH + 2 CO2: 0.48856
+	perSucrose = 4 * molarMassCO2 / molarMassSucrose // with the water of its hydrolysis: 0.51428
+)
+
+// Primers made of one sugar. Every gram is counted as fermented to ethanol and
+// CO2 (Gay-Lussac's equation): yeast that grows keeps 5 to 10 % of it, so the
+// drink ends a little below the content asked for, never above.
+var (
+	// Sucrose is table sugar: 0.51428 g CO2 per g.
+	Sucrose = Primer{"sucrose", perSucrose, 1}
+	// DextroseMonohydrate is corn sugar as sold: 9.09 % crystal water, 0.44415 g
+	// CO2 per g.
+	DextroseMonohydrate = Primer{"dextrose monohydrate", perGlucose * molarMassGlucose / (molarMassGlucose + molarMassWater),
+		molarMassGlucose / (molarMassGlucose + molarMassWater)}
+	// DextroseAnhydrous is dextrose without crystal water: 0.48856 g CO2 per g.
+	DextroseAnhydrous = Primer{"dextrose anhydrous", perGlucose, 1}
+	// Honey of average composition: 17.2 % water; 31.3 % glucose, 38.2 %
+	// fructose, 1.3 % sucrose, 7.3 % maltose and the like (White et al., USDA
+	// Technical Bulletin 1261 (1962)), all counted as fermentable; the higher
+	// sugars are not.
+	Honey = Primer{"honey", (0.313+0.382)*perGlucose + (0.013+0.073)*perSucrose, 1 - 0.172}
+)
+
+// NewPrimer returns a primer of a stated composition: a syrup, a honey with its
+// analysis, a malt extract. solids is the share of its mass that is extract,
+// fermentable the share of that which yeast uses, counted as sucrose.
+//
+//   - Source: 4 CO2 for a sucrose, 0.51428 g/g (Gay-Lussac's equation).
+//   - Range: any shares above zero; otherwise the error is a [*units.RangeError].
+//   - Units: shares of mass.
+//   - Uncertainty: simple sugars give 0.489 g/g, so a dextrose syrup is counted 5 %
+//     too high, on the side of less gas.
+func NewPrimer(name string, solids, fermentable units.Share) (Primer, error) {
+	s, f := solids.In(units.Fraction), fermentable.In(units.Fraction)
+	if err := limit.Check("carbonation.NewPrimer", "solids", 100*s, "%", 0.1, 100, "a primer holds solids"); err != nil {
+		return Primer{}, err
+	}
+	if err := limit.Check("carbonation.NewPrimer", "fermentable share", 100*f, "%", 0.1, 100, "a primer ferments"); err != nil {
+		return Primer{}, err
+	}
+	return Primer{name: name, co2: s * f * perSucrose, solid: s}, nil
+}
+
+// Name returns the name of the primer.
+func (p Primer) Name() string { return p.name }
+
+// CO2Per returns the mass of CO2 that the mass m of the primer, as weighed, makes
+// when all of it ferments.
+func (p Primer) CO2Per(m units.Mass) units.Mass {
+	return units.Kilogram.Of(checked.Number(p.co2 * m.In(units.Kilogram)))
+}

@@ -1,0 +1,73 @@
+package carbonation
+
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Priming is what to add to a drink for bottles.
+type Priming struct {
+	Primer Primer
+	Sugar  units.Mass // of the primer as weighed, for the whole volume
+
+	Target     units.CarbonDioxideContent // asked for
+	Dissolved  units.CarbonDioxideContent // there already
+	FromSugar  units.CarbonDioxideContent // what the sugar still in the drink will make
+	FromPrimer units.CarbonDioxideContent // what the primer makes
+	Final      units.CarbonDioxideContent // all three together
+
+	Cautions Cautions
+}
+
+// PrimingSugar returns how much of a primer brings a drink to the content
+// target. What is dissolved already (see [ResidualContent]) and the fermentable
+// sugar still in the drink both count; only a drink at its dry floor has none.
+//
+// The content is that of the liquid before any gas goes to the head-space. Bottles
+// filled to 4 % head-space give 2 to 4 % of it away, and less with a smaller one.
+//
+//   - Source: Gay-Lussac's equation with IUPAC atomic weights 2021: 0.51428 g CO2
+//     from a gram of sucrose, 0.48856 of dextrose, 0.44415 of its monohydrate.
+//   - Range: target to 15 g/L, dissolved below 15 g/L, sugar left to 30 g/L, a
+//     volume above zero; beyond it, or with a zero primer, the error is a
+//     [*units.RangeError].
+//   - Units: contents in g/L of liquid at 20 °C; sugar left as sucrose; mass as
+//     weighed.
+//   - Uncertainty: up to 10 % less gas than counted, as yeast grows on some of it.
+func PrimingSugar(target, dissolved units.CarbonDioxideContent, volume units.Volume, sugarLeft units.MassConcentration, with Primer) (Priming, error) {
+	const fn, usual = "carbonation.PrimingSugar", "bottles hold less"
+	want, have := target.In(units.GramCO2PerLitre), dissolved.In(units.GramCO2PerLitre)
+	left, litres := sugarLeft.In(units.GramPerLitre), volume.In(units.Litre)
+	if err := limit.Check(fn, "target", want, "g/L", 0, 15, usual); err != nil {
+		return Priming{}, err
+	}
+	if err := limit.Check(fn, "dissolved CO2", have, "g/L", 0, 15, usual); err != nil {
+		return Priming{}, err
+	}
+	if err := limit.Check(fn, "sugar left", left, "g/L", 0, 30, "more makes bottles burst"); err != nil {
+		return Priming{}, err
+	}
+	if err := limit.Check(fn, "volume", litres, "L", 1e-6, 1e9, "a drink has a volume"); err != nil {
+		return Priming{}, err
+	}
+	if err := limit.Check(fn, "CO2 from a gram of primer", with.co2, "g", 1e-4, 1, "a primer made by NewPrimer"); err != nil {
+		return Priming{}, err
+	}
+	still := left * perSucrose
+	need := want - have - still
+	p := Priming{
+		Primer: with, Target: target, Dissolved: dissolved, FromSugar: grams(still),
+		Cautions: cautions(PressureVessel).with(SugarCanFerment, left > 0),
+	}
+	if need <= 0 {
+		p.Cautions = p.Cautions.with(NoSugarNeeded, true)
+		need = 0
+	}
+	p.FromPrimer = grams(need)
+	p.Final = grams(have + still + need)
+	p.Sugar = units.Gram.Of(checked.Number(need * litres / with.co2))
+	return p, nil
+}
+
+func grams(g float64) units.CarbonDioxideContent { return units.GramCO2PerLitre.Of(checked.Number(g)) }

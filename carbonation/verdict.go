@@ -1,0 +1,33 @@
+package carbonation
+
+// A Verdict sets a pressure against the rating that the caller gave.
+type Verdict int
+
+// The verdicts. The zero value says nothing.
+const (
+	// Unrated: no rating was given, so there is no verdict.
+	Unrated Verdict = iota
+	// WithinRating: at or below the rating that was given. It says nothing of
+	// the vessel's condition, nor of a rating that is wrong.
+	WithinRating
+	// OverRating: above the rating that was given.
+	OverRating
+	// Locked: the vessel is full of liquid; no rating helps.
+	Locked
+	// BeyondComputed: above 20 bar absolute, where the physics ends, and the rating
+	// is higher still.
+	BeyondComputed
+)
+
+var verdictText = [...]string{"unrated", "within the rating given", "over the rating given", "hydraulic lock", "above the computed range"}
+
+// String is "unrated", "within the rating given" and so on.
+func (v Verdict) String() string {
+	if v < 0 || int(v) >= len(verdictText) {
+		return "unknown"
+	}
+	return verdictText[v]
+}
+
+// MarshalText is [Verdict.String]; the error is always nil.
+func (v Verdict) MarshalText() ([]byte, error) { return []byte(v.String()), nil }

@@ -1,0 +1,285 @@
+package carbonation
+
+import (
+	"math"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// A Vessel is a bottle, can or keg.
+type Vessel struct {
+	Capacity units.Volume        // brim-full at 20 °C
+	Rating   units.GaugePressure // the maker's; zero if it is not known
+
+	// StretchPerBar is by how much the vessel grows for each bar inside, as a share
+	// of its volume; zero, a rigid vessel, gives the higher pressure. A PET bottle
+	// grows, glass does not to speak of.
+	StretchPerBar units.Share
+	// ExpansionPerKelvin is the thermal growth of its volume; zero gives the higher
+	// pressure.
+	ExpansionPerKelvin units.Share
+}
+
+// A Filling is what is in a vessel when it is closed.
+type Filling struct {
+	Volume      units.Volume      // of the liquid at Temperature
+	Temperature units.Temperature // when it is closed
+	// Content is the CO2 that is dissolved then.
+	Content units.CarbonDioxideContent
+	// AtRest says that the head-space is at rest with the content already, as in a
+	// keg or behind a counter-pressure filler. Otherwise it is closed at the
+	// pressure of the surrounding and takes its gas from the drink later.
+	AtRest bool
+	// Air is the share of the head-space, at the pressure of the surrounding, that is air:
+	// 100 % in a bottle that was just filled, near 0 in one that was purged.
+	Air units.Share
+	// Priming is the sugar added to ferment in the vessel, as sucrose (dextrose
+	// makes 5 % less gas, its monohydrate 14 % less).
+	Priming units.MassConcentration
+	// SugarLeft is other fermentable sugar in the drink, not meant to ferment. It
+	// counts in [ClosedVessel.Worst].
+	SugarLeft units.MassConcentration
+}
+
+// A ClosedVessel is a filled vessel; [ClosedVessel.At] gives its pressure at a
+// temperature.
+type ClosedVessel struct {
+	vessel  Vessel
+	outside units.Atmosphere
+	drink   Liquid
+	grows   expansion
+
+	at20, air, co2, left float64 // L; mol; g; g
+}
+
+// A PackState is a closed vessel at rest at one temperature.
+type PackState struct {
+	Temperature units.Temperature
+	Gauge       units.GaugePressure
+	Pressure    units.AbsolutePressure // of CO2, Air and Vapours together
+	// AtLeast says that the pressure is higher than the figures: hydraulic lock, or
+	// above 20 bar absolute.
+	AtLeast bool
+
+	CO2, Air, Vapours units.AbsolutePressure     // partial pressures
+	Content           units.CarbonDioxideContent // dissolved
+	InLiquid, InSpace units.Mass                 // of CO2
+	Headspace         units.Volume
+	HeadspaceShare    units.Share // of the capacity
+
+	Rating   units.GaugePressure // as given; zero if none
+	Verdict  Verdict
+	Cautions Cautions
+}
+
+const vesselRange = "a vessel that can be closed"
+
+func (v Vessel) check() error {
+	const fn = "carbonation.Vessel.Close"
+	if err := limit.Check(fn, "capacity", v.Capacity.In(units.Litre), "L", 1e-3, 1e7, vesselRange); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "rating", v.Rating.In(units.KilopascalGauge), "kPa gauge", 0, 1e5, "a rating is not negative"); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "stretch", v.StretchPerBar.In(units.Percent), "% per bar", 0, 5, vesselRange); err != nil {
+		return err
+	}
+	return limit.Check(fn, "thermal expansion", v.ExpansionPerKelvin.In(units.Percent), "% per K", 0, 0.1, vesselRange)
+}
+
+func (f Filling) check() error {
+	const fn = "carbonation.Vessel.Close"
+	if err := limit.Check(fn, "filling temperature", f.Temperature.In(units.Celsius), "°C", coldest, 40, "density of the drink"); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "priming", f.Priming.In(units.GramPerLitre), "g/L", 0, 300, vesselRange); err != nil {
+		return err
+	}
+	return limit.Check(fn, "sugar left", f.SugarLeft.In(units.GramPerLitre), "g/L", 0, 300, vesselRange)
+}
+
+// Close fills the vessel with a drink and closes it in an atmosphere. Only the
+// kind of liquid counts in the solution, not how much of it there is.
+//
+//   - Source: gas law with [GasDensity] for what the head-space holds;
+//     0.51428 g CO2 from a gram of sucrose (Gay-Lussac's equation).
+//   - Range: filled at −2 to 40 °C with less than the capacity; rating not
+//     negative; otherwise the error is a [*units.RangeError]. See [NewLiquid] for
+//     the drink.
+//   - Units: as the fields say.
+//   - Uncertainty: see [ClosedVessel.At].
+func (v Vessel) Close(drink gravity.Solution, f Filling, outside units.Atmosphere) (ClosedVessel, error) {
+	const fn = "carbonation.Vessel.Close"
+	if err := v.check(); err != nil {
+		return ClosedVessel{}, err
+	}
+	l, err := NewLiquid(drink)
+	if err != nil {
+		return ClosedVessel{}, err
+	}
+	grows, err := newExpansion(drink.Volume)
+	if err != nil {
+		return ClosedVessel{}, err
+	}
+	return v.shut(l, grows, f, outside)
+}
+
+func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atmosphere) (ClosedVessel, error) {
+	const fn = "carbonation.Vessel.Close"
+	if err := f.check(); err != nil {
+		return ClosedVessel{}, err
+	}
+	celsius, litres := f.Temperature.In(units.Celsius), f.Volume.In(units.Litre)
+	capacity := v.capacityAt(celsius)
+	if err := limit.Check(fn, "volume of liquid", litres, "L", 1e-9, capacity, "the vessel's capacity"); err != nil {
+		return ClosedVessel{}, err
+	}
+	then, err := grows.litres(celsius)
+	if err != nil {
+		return ClosedVessel{}, err
+	}
+	standard, err := grows.litres(20)
+	if err != nil {
+		return ClosedVessel{}, err
+	}
+	c := ClosedVessel{vessel: v, outside: outside, drink: drink, at20: litres * standard / then}
+	c.grows = grows.scaled(c.at20 / standard)
+
+	T := celsius + zeroCelsius
+	air := f.Air.In(units.Fraction)
+	space, around := capacity-litres, outside.Pressure().In(units.Kilopascal)-drink.vapours(T, 1/T)
+	if err := limit.Check(fn, "pressure of the surrounding", around, "kPa above the vapours", 0, highest, vesselRange); err != nil {
+		return ClosedVessel{}, err
+	}
+	co2 := around * (1 - air)
+	if f.AtRest {
+		p, err := drink.Pressure(f.Temperature, f.Content)
+		if err != nil {
+			return ClosedVessel{}, err
+		}
+		co2 = math.Max(p.In(units.Kilopascal)-drink.vapours(T, 1/T), 0)
+	}
+	c.air = around * air * space / (gasConstant * T)
+	c.co2 = c.at20*(f.Content.In(units.GramCO2PerLitre)+perSucrose*f.Priming.In(units.GramPerLitre)) +
+		molarMassCO2*co2*space/(gasConstant*T*gasAt(1/T).compressibility(co2))
+	c.left = c.at20 * perSucrose * f.SugarLeft.In(units.GramPerLitre)
+	return c, nil
+}
+
+// capacityAt is in L at c in °C.
+func (v Vessel) capacityAt(c float64) float64 {
+	return v.Capacity.In(units.Litre) * (1 + v.ExpansionPerKelvin.In(units.Fraction)*(c-20))
+}
+
+// CO2 returns the mass of CO2 in the vessel, dissolved and in the head-space, once
+// the priming has fermented.
+func (c ClosedVessel) CO2() units.Mass { return units.Gram.Of(checked.Number(c.co2)) }
+
+// At returns the state of the vessel at rest at a temperature, with the priming
+// fermented and the sugar left as it is.
+//
+//   - Source: conservation of CO2 and air, Henry's law ([Liquid.Content]), gas law
+//     with real-gas term ([GasDensity]), vapours, expansion of the liquid
+//     (package gravity) and of the vessel.
+//   - Range: −2 to 90 °C; beyond it the error is a [*units.RangeError]. A full
+//     vessel and a pressure above 20 bar absolute are no errors: the result says so in
+//     AtLeast, Verdict and Cautions.
+//   - Units: gauge against the atmosphere at closing.
+//   - Uncertainty: that of the solubility, about 5 % of the pressure over
+//     atmosphere, and with little head-space that of the filled volume: 1 mL in 330
+//     is a tenth of the head-space of a small bottle.
+func (c ClosedVessel) At(t units.Temperature) (PackState, error) {
+	return c.state("carbonation.ClosedVessel.At", t, false)
+}
+
+// Worst returns the state at a temperature if the sugar left ferments too.
+//
+//   - Source, range, units, uncertainty: as [ClosedVessel.At].
+func (c ClosedVessel) Worst(t units.Temperature) (PackState, error) {
+	return c.state("carbonation.ClosedVessel.Worst", t, true)
+}
+
+func (c ClosedVessel) state(fn string, t units.Temperature, worst bool) (PackState, error) {
+	celsius := t.In(units.Celsius)
+	if err := limit.Check(fn, "temperature", celsius, "°C", coldest, warmest, dissolvedRange); err != nil {
+		return PackState{}, err
+	}
+	s, held, err := c.settle(celsius, worst)
+	if err != nil {
+		return PackState{}, err
+	}
+	p := PackState{Temperature: t, Rating: c.vessel.Rating, AtLeast: s.locked || s.beyond}
+	if p.AtLeast {
+		s.total = highest
+	} else {
+		p.CO2, p.Air = kilopascals(s.co2), kilopascals(s.air)
+		p.InLiquid, p.InSpace = units.Gram.Of(checked.Number(s.inLiquid)), units.Gram.Of(checked.Number(s.inSpace))
+		p.Content = grams(s.inLiquid / c.at20)
+		p.Headspace = units.Litre.Of(checked.Number(s.space))
+		p.HeadspaceShare = units.Fraction.Of(checked.Number(math.Min(s.space/held.capacity, 1)))
+	}
+	p.Vapours = kilopascals(s.vapours)
+	p.Pressure = kilopascals(s.total)
+	p.Gauge = c.outside.Gauge(p.Pressure)
+	p.Verdict = c.verdict(s, p.Gauge)
+	p.Cautions = cautions(PressureVessel).
+		with(OverRatingCaution, p.Verdict == OverRating).
+		with(NoRating, p.Verdict == Unrated || c.vessel.Rating.IsZero()).
+		with(HydraulicLock, s.locked).
+		with(AboveComputed, s.beyond).
+		with(LittleHeadspace, !p.AtLeast && p.HeadspaceShare.In(units.Percent) < littleHeadspace).
+		with(TrappedAir, c.air > 0).
+		with(SugarCanFerment, c.left > 0).
+		with(HotVessel, celsius > hotVessel)
+	if !worst && c.left > 0 {
+		w, err := c.state(fn, t, true)
+		if err != nil {
+			return PackState{}, err
+		}
+		p.Cautions = p.Cautions.with(WorstOverRating, w.Verdict == OverRating || w.Verdict == Locked || w.Verdict == BeyondComputed)
+	}
+	return p, nil
+}
+
+// Share of the capacity, %, below which a head-space is called little, and
+// temperature, °C, above which a pack is called hot: common practice, no source.
+const (
+	littleHeadspace = 2
+	hotVessel       = 40
+)
+
+func (c ClosedVessel) settle(celsius float64, worst bool) (settled, contents, error) {
+	liquid, err := c.grows.litres(celsius)
+	if err != nil {
+		return settled{}, contents{}, err
+	}
+	held := contents{
+		drink: c.drink, at20: c.at20, liquid: liquid, capacity: c.vessel.capacityAt(celsius),
+		stretch: c.vessel.StretchPerBar.In(units.Fraction) / kPaPerBar,
+		outside: c.outside.Pressure().In(units.Kilopascal), air: c.air, co2: c.co2, T: celsius + zeroCelsius,
+	}
+	if worst {
+		held.co2 += c.left
+	}
+	return held.settle(), held, nil
+}
+
+func (c ClosedVessel) verdict(s settled, g units.GaugePressure) Verdict {
+	switch {
+	case s.locked:
+		return Locked
+	case c.vessel.Rating.IsZero():
+		return Unrated
+	case g.Compare(c.vessel.Rating) > 0:
+		return OverRating
+	case s.beyond:
+		return BeyondComputed
+	}
+	return WithinRating
+}
+
+func kilopascals(p float64) units.AbsolutePressure { return units.Kilopascal.Of(checked.Number(p)) }
