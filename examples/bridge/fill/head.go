@@ -6,6 +6,7 @@ import (
 	"io"
 	"strings"
 
+	"example.org/zymase/examples/bridge/ask"
 	"example.org/zymase/examples/bridge/catalogue"
 	"example.org/zymase/examples/bridge/delimited"
 )
@@ -27,19 +28,12 @@ type source struct {
 	fixed   float64
 }
 
-// result is an output to write.
-type result struct {
-	place   int // among the outputs of the function
-	head    string
-	convert catalogue.Conversion
-}
-
 // plan is what the head of a file decides for all its rows.
 type plan struct {
 	function *catalogue.Function
 	options  Options
 	sources  []source
-	results  []result
+	results  []ask.Result
 	width    int // columns of the user
 }
 
@@ -59,7 +53,7 @@ func open(rows *delimited.Reader, f *catalogue.Function, o Options) (*plan, []by
 		raw, err = rows.Next()
 	}
 	if err == io.EOF {
-		return nil, nil, refuse("the file is empty; its first line is to name the columns: %s", wanted(f))
+		return nil, nil, refuse("the file is empty; its first line is to name the columns: %s", ask.Wanted(f))
 	}
 	if err != nil {
 		return nil, nil, err
@@ -84,10 +78,9 @@ func open(rows *delimited.Reader, f *catalogue.Function, o Options) (*plan, []by
 		return nil, nil, err
 	}
 	head = append(head, row.Body()...)
-	for _, r := range p.results {
-		head = delimited.AppendText(append(head, o.delim()), r.head, o.delim())
+	for _, text := range append(p.heads(), errorHead) {
+		head = delimited.AppendText(append(head, o.delim()), text, o.delim())
 	}
-	head = append(append(head, o.delim()), errorHead...)
 	end := row.End()
 	if len(end) == 0 {
 		end = []byte("\n")
@@ -115,48 +108,38 @@ func delimHint(delim byte) string {
 
 // chooseResults sets the outputs to write.
 func (p *plan) chooseResults(names []string) error {
-	chosen := p.options.Outputs
-	if len(chosen) == 0 {
-		for _, o := range p.function.Outputs {
-			chosen = append(chosen, catalogue.Head(o.Name, o.Unit))
-		}
+	results, err := ask.Wishes(p.function, p.options.Outputs)
+	if err != nil {
+		return refuse("%v", err)
 	}
+	p.results = results
 	taken := map[string]bool{}
 	for _, name := range names {
 		taken[catalogue.Normal(name)] = true
 	}
-	for _, text := range chosen {
-		name, unit := catalogue.SplitHead(text)
-		i, ok := p.function.Output(name)
-		if !ok {
-			return refuse("%s has no output %q", p.function.Name, name)
+	for _, head := range append(p.heads(), errorHead) {
+		if taken[catalogue.Normal(head)] {
+			return refuse("there is a column %q already; rename it or take it away", head)
 		}
-		out := &p.function.Outputs[i]
-		convert, err := out.Conversion(unit)
-		if err != nil {
-			return refuse("%v", err)
-		}
-		if unit == "" {
-			unit = out.Unit
-		}
-		r := result{i, catalogue.Head(out.Name, unit), convert}
-		if taken[catalogue.Normal(r.head)] {
-			return refuse("there is a column %q already; rename it or take it away", r.head)
-		}
-		taken[catalogue.Normal(r.head)] = true
-		p.results = append(p.results, r)
-	}
-	if taken[errorHead] {
-		return refuse("there is a column %q already; rename it or take it away", errorHead)
+		taken[catalogue.Normal(head)] = true
 	}
 	return nil
+}
+
+// heads are the heads of the results.
+func (p *plan) heads() []string {
+	var heads []string
+	for i := range p.results {
+		heads = append(heads, p.results[i].Head())
+	}
+	return heads
 }
 
 // findInputs finds the column, the fixed value or the default of each input.
 func (p *plan) findInputs(names []string) error {
 	for name := range p.options.Fixed {
 		if _, ok := p.function.Input(name); !ok {
-			return refuse("%s has no input %q; its inputs are: %s", p.function.Name, name, wanted(p.function))
+			return refuse("%s has no input %q; its inputs are: %s", p.function.Name, name, ask.Wanted(p.function))
 		}
 	}
 	for i := range p.function.Inputs {
@@ -234,18 +217,5 @@ func (p *plan) missing(names []string) string {
 			return "the file has one column, and its head has " + string(other) + " in it; " + delimHint(other)
 		}
 	}
-	return "the function takes: " + wanted(p.function)
-}
-
-// wanted lists the column heads of a function.
-func wanted(f *catalogue.Function) string {
-	var heads []string
-	for _, in := range f.Inputs {
-		head := catalogue.Head(in.Name, in.Unit)
-		if in.HasDefault {
-			head += " [" + in.Text(in.Default) + " if left out]"
-		}
-		heads = append(heads, head)
-	}
-	return strings.Join(heads, ", ")
+	return "the function takes: " + ask.Wanted(p.function)
 }

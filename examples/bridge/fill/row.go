@@ -62,8 +62,8 @@ func (w *filler) add(b, raw []byte) ([]byte, int) {
 
 func (w *filler) appendResults(b []byte) []byte {
 	delim := w.options.delim()
-	for _, r := range w.results {
-		w.digits = number.Append(w.digits[:0], r.convert(w.out[r.place]))
+	for i := range w.results {
+		w.digits = number.Append(w.digits[:0], w.results[i].Of(w.out))
 		b = delimited.AppendNumber(append(b, delim), w.digits, delim, w.options.DecimalComma)
 	}
 	return append(b, delim)

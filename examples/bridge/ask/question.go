@@ -1,0 +1,82 @@
+package ask
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/zymase/examples/bridge/catalogue"
+)
+
+// Question is a call that is being put together.
+type Question struct {
+	function *catalogue.Function
+	in, out  []float64
+	given    []bool
+}
+
+// New starts a question to f.
+func New(f *catalogue.Function) *Question {
+	room := make([]float64, len(f.Inputs)+len(f.Outputs))
+	return &Question{
+		function: f,
+		in:       room[:len(f.Inputs)], out: room[len(f.Inputs):],
+		given: make([]bool, len(f.Inputs)),
+	}
+}
+
+// Give sets an input from text; read is how text is read, for example
+// (*catalogue.Input).Parse.
+func (q *Question) Give(name, text string, read func(*catalogue.Input, string) (float64, error)) error {
+	i, ok := q.function.Input(name)
+	if !ok {
+		return fmt.Errorf("no input %.64q; %s takes %s", name, q.function.Name, Wanted(q.function))
+	}
+	if q.given[i] {
+		return fmt.Errorf("%s is given twice", q.function.Inputs[i].Name)
+	}
+	if text == "" {
+		return fmt.Errorf("%s is empty", q.function.Inputs[i].Name)
+	}
+	v, err := read(&q.function.Inputs[i], text)
+	if err != nil {
+		return err
+	}
+	q.in[i], q.given[i] = v, true
+	return nil
+}
+
+// Answer computes the outputs, in the order and the units of the catalogue. The
+// slice is good until the next call.
+func (q *Question) Answer() ([]float64, error) {
+	for i := range q.function.Inputs {
+		in := &q.function.Inputs[i]
+		switch {
+		case q.given[i]:
+		case in.HasDefault:
+			q.in[i] = in.Default
+		default:
+			return nil, fmt.Errorf("%s is missing; %s takes %s", in.Name, q.function.Name, Wanted(q.function))
+		}
+	}
+	if err := q.function.Call(q.in, q.out); err != nil {
+		return nil, err
+	}
+	return q.out, nil
+}
+
+// Inputs are the numbers of the last Answer, in the stated units.
+func (q *Question) Inputs() []float64 { return q.in }
+
+// Wanted lists the inputs of a function as column heads, each with its default.
+func Wanted(f *catalogue.Function) string {
+	var heads []string
+	for i := range f.Inputs {
+		in := &f.Inputs[i]
+		head := catalogue.Head(in.Name, in.Unit)
+		if in.HasDefault {
+			head += " [" + in.Text(in.Default) + " if left out]"
+		}
+		heads = append(heads, head)
+	}
+	return strings.Join(heads, ", ")
+}

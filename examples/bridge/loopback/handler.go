@@ -1,0 +1,146 @@
+package loopback
+
+import (
+	"errors"
+	"fmt"
+	"net/http"
+	"net/netip"
+	"strings"
+
+	"example.org/zymase/examples/bridge/catalogue"
+)
+
+// MaxAddress is the most bytes of a request's path and query.
+const MaxAddress = 2048
+
+const (
+	prefix  = "/v1/"
+	methods = "GET, HEAD, OPTIONS"
+)
+
+// Handler answers requests. It is safe for concurrent use.
+type Handler struct {
+	functions map[string]*catalogue.Function
+	hosts     map[string]bool
+	index     []byte
+}
+
+// New returns a Handler for a server that listens at address, which is one of
+// this machine's loopback addresses.
+func New(address netip.AddrPort) (*Handler, error) {
+	if !address.Addr().IsLoopback() {
+		return nil, fmt.Errorf("%s is not a loopback address; use 127.0.0.1", address.Addr())
+	}
+	h := &Handler{functions: map[string]*catalogue.Function{}, hosts: map[string]bool{}}
+	all := catalogue.All()
+	for i := range all {
+		h.functions[all[i].Name] = &all[i]
+	}
+	for _, name := range []string{"127.0.0.1", "localhost", "[::1]", hostName(address.Addr())} {
+		h.hosts[fmt.Sprintf("%s:%d", name, address.Port())] = true
+		if address.Port() == 80 {
+			h.hosts[name] = true
+		}
+	}
+	var err error
+	h.index, err = index("http://"+address.String(), all)
+	return h, err
+}
+
+func hostName(a netip.Addr) string {
+	if a.Is6() {
+		return "[" + a.String() + "]"
+	}
+	return a.String()
+}
+
+// Values of headers, shared by all answers.
+var (
+	noSniff   = []string{"nosniff"}
+	noStore   = []string{"no-store"}
+	plainText = []string{"text/plain; charset=utf-8"}
+	xmlText   = []string{"text/xml; charset=utf-8"}
+	htmlText  = []string{"text/html; charset=utf-8"}
+	noScript  = []string{"default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"}
+	allow     = []string{methods}
+)
+
+// ServeHTTP answers one request.
+func (h *Handler) ServeHTTP(w http.ResponseWriter, r *http.Request) {
+	header := w.Header()
+	header["X-Content-Type-Options"] = noSniff
+	header["Cache-Control"] = noStore
+	if status, reason := h.refuse(r); status != 0 {
+		if status == http.StatusMethodNotAllowed {
+			header["Allow"] = allow
+		}
+		header["Content-Type"] = plainText
+		header.Set("Connection", "close")
+		w.WriteHeader(status)
+		fmt.Fprintln(w, reason)
+		return
+	}
+	if r.Method == http.MethodOptions {
+		header["Allow"] = allow
+		w.WriteHeader(http.StatusNoContent)
+		return
+	}
+	path := r.URL.Path
+	name, call := strings.CutPrefix(path, prefix)
+	switch {
+	case path == "/":
+		header["Content-Type"] = htmlText
+		header["Content-Security-Policy"] = noScript
+		header["Referrer-Policy"] = []string{"no-referrer"}
+		if r.Method == http.MethodGet {
+			w.Write(h.index)
+		}
+	case !call:
+		header["Content-Type"] = plainText
+		w.WriteHeader(http.StatusNotFound)
+		fmt.Fprintln(w, "the functions are at "+prefix+"NAME; the list is at /")
+	default:
+		h.answer(w, r, name)
+	}
+}
+
+// answer computes. A spreadsheet asks three times (OPTIONS, HEAD, GET), and
+// only the last needs the number.
+func (h *Handler) answer(w http.ResponseWriter, r *http.Request, name string) {
+	header := w.Header()
+	header["Content-Type"] = plainText
+	if r.Method == http.MethodHead {
+		return
+	}
+	q, err := parse(r.URL.RawQuery)
+	if err == nil && q.xml {
+		header["Content-Type"] = xmlText
+	}
+	var room [256]byte
+	w.Write(h.compute(room[:0], name, q, err))
+}
+
+// refuse says with which status a request is turned away; 0 if it is not.
+func (h *Handler) refuse(r *http.Request) (int, string) {
+	switch {
+	case !h.hosts[strings.ToLower(r.Host)]:
+		return http.StatusForbidden, "this server answers to 127.0.0.1 and localhost only"
+	case len(r.Header["Origin"]) > 0, !fetchedByUser(r.Header["Sec-Fetch-Site"]):
+		return http.StatusForbidden, "this server does not answer web pages"
+	case len(r.RequestURI) > MaxAddress:
+		return http.StatusRequestURITooLong, fmt.Sprintf("an address has at most %d bytes", MaxAddress)
+	case r.Method != http.MethodGet && r.Method != http.MethodHead && r.Method != http.MethodOptions:
+		return http.StatusMethodNotAllowed, "use GET"
+	case r.ContentLength != 0:
+		return http.StatusBadRequest, "a request has no body"
+	}
+	return 0, ""
+}
+
+// fetchedByUser reports whether Sec-Fetch-Site is absent, or says that a person
+// typed the address.
+func fetchedByUser(site []string) bool {
+	return len(site) == 0 || len(site) == 1 && site[0] == "none"
+}
+
+var errSeveral = errors.New("it gives several results; add output=NAME, or form=xml")
