@@ -143,6 +143,9 @@ func number(v float64, places int) string {
 	if places < 2 {
 		return strconv.FormatFloat(v, 'g', 6, 64)
 	}
+	if places > 14 {
+		return strconv.FormatFloat(v, 'g', 17, 64)
+	}
 	return strconv.FormatFloat(v, 'f', places, 64)
 }
 

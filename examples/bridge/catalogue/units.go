@@ -4,6 +4,11 @@ import "example.org/zymase/units"
 
 // unitsFunctions are the entries of package units.
 func unitsFunctions() []Function {
+	return append(atmospheres(), conversions()...)
+}
+
+// atmospheres are the pressures around a gauge.
+func atmospheres() []Function {
 	return []Function{
 		{
 			Name:    "atmosphere_at_altitude",

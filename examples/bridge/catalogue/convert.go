@@ -1,0 +1,89 @@
+package catalogue
+
+import (
+	"strings"
+
+	"example.org/zymase/units"
+)
+
+const exactUnits = "NIST Special Publication 811 (2008) appendix B; NIST Handbook 44 (2024) appendix C"
+
+// A target is an output of a conversion.
+type target[D, E units.Dimension] struct {
+	name string
+	unit units.Unit[D, E]
+}
+
+func to[D, E units.Dimension](name string, unit units.Unit[D, E]) target[D, E] {
+	return target[D, E]{name, unit}
+}
+
+// conversion is a function from a quantity to numbers of it in several units.
+// The input takes any unit of its dimension, so it converts each into each.
+func conversion[D, E units.Dimension](quantity string, from units.Unit[D, E], min, max, example float64, source string, targets ...target[D, E]) Function {
+	words := strings.ReplaceAll(quantity, "_", " ")
+	f := Function{
+		Name:    "convert_" + quantity,
+		Meaning: "the same " + words + " in other units",
+		Source:  source,
+		Inputs:  []Input{in(quantity, from, words+" to convert, in any unit", min, max, example)},
+		call: func(in, out []float64) error {
+			q := as(from, in[0])
+			for i := range targets {
+				out[i] = q.In(targets[i].unit)
+			}
+			return nil
+		},
+	}
+	for _, t := range targets {
+		f.Outputs = append(f.Outputs, out(t.name, t.unit, words+" in "+t.unit.Symbol()))
+	}
+	return f
+}
+
+// conversions are between the units of package units.
+func conversions() []Function {
+	const huge = 1e12
+	return []Function{
+		conversion("temperature", units.Celsius, -273.15, 1e6, 20, exactUnits,
+			to("celsius", units.Celsius), to("fahrenheit", units.Fahrenheit), to("kelvin", units.Kelvin)),
+		conversion("temperature_difference", units.KelvinDifference, -1e6, 1e6, 5, exactUnits,
+			to("kelvins", units.KelvinDifference), to("fahrenheit_degrees", units.FahrenheitDifference)),
+		conversion("mass", units.Kilogram, 0, huge, 6, exactUnits,
+			to("kilograms", units.Kilogram), to("grams", units.Gram), to("milligrams", units.Milligram),
+			to("pounds", units.Pound), to("ounces", units.Ounce)),
+		conversion("volume", units.Litre, 0, huge, 60, exactUnits,
+			to("litres", units.Litre), to("millilitres", units.Millilitre), to("hectolitres", units.Hectolitre), to("cubic_metres", units.CubicMetre),
+			to("us_gallons", units.USGallon), to("us_quarts", units.USQuart), to("us_pints", units.USPint),
+			to("us_fluid_ounces", units.USFluidOunce), to("us_barrels", units.USBarrel),
+			to("imperial_gallons", units.ImperialGallon), to("imperial_quarts", units.ImperialQuart),
+			to("imperial_pints", units.ImperialPint), to("imperial_fluid_ounces", units.ImperialFluidOunce)),
+		conversion("volume_flow", units.LitrePerMinute, 0, huge, 2, exactUnits,
+			to("litres_per_minute", units.LitrePerMinute), to("litres_per_hour", units.LitrePerHour), to("cubic_metres_per_hour", units.CubicMetrePerHour),
+			to("us_gallons_per_minute", units.USGallonPerMinute), to("us_gallons_per_hour", units.USGallonPerHour)),
+		conversion("length", units.Metre, -huge, huge, 640, exactUnits,
+			to("metres", units.Metre), to("millimetres", units.Millimetre), to("centimetres", units.Centimetre), to("kilometres", units.Kilometre),
+			to("inches", units.Inch), to("feet", units.Foot)),
+		conversion("pressure", units.Kilopascal, 0, huge, 101.325, exactUnits,
+			to("kilopascals", units.Kilopascal), to("bars", units.Bar), to("millibars", units.Millibar),
+			to("psi", units.PSI), to("atmospheres", units.StandardAtmosphere)),
+		conversion("gauge_pressure", units.KilopascalGauge, -huge, huge, 80, exactUnits,
+			to("kilopascals", units.KilopascalGauge), to("bars", units.BarGauge), to("millibars", units.MillibarGauge),
+			to("psi", units.PSIGauge), to("atmospheres", units.StandardAtmosphereGauge)),
+		conversion("density", units.KilogramPerCubicMetre, 0, huge, 998.2, exactUnits,
+			to("kilograms_per_cubic_metre", units.KilogramPerCubicMetre), to("grams_per_millilitre", units.GramPerMillilitre),
+			to("pounds_per_us_gallon", units.PoundPerUSGallon)),
+		conversion("concentration", units.MilligramPerLitre, 0, huge, 150, exactUnits,
+			to("milligrams_per_litre", units.MilligramPerLitre), to("grams_per_litre", units.GramPerLitre),
+			to("grams_per_hectolitre", units.GramPerHectolitre), to("micrograms_per_litre", units.MicrogramPerLitre),
+			to("ounces_per_us_gallon", units.OuncePerUSGallon), to("pounds_per_1000_us_gallons", units.PoundPerThousandUSGallons)),
+		conversion("hardness", units.MilligramPerLitreCaCO3, -huge, huge, 100, exactUnits+"; CIAAW abridged atomic weights 2021",
+			to("milligrams_per_litre_as_calcium_carbonate", units.MilligramPerLitreCaCO3), to("german_degrees", units.GermanDegree),
+			to("french_degrees", units.FrenchDegree), to("english_degrees", units.EnglishDegree), to("grains_per_us_gallon", units.GrainPerUSGallon)),
+		conversion("energy", units.Kilojoule, -huge, huge, 100, exactUnits,
+			to("kilojoules", units.Kilojoule), to("megajoules", units.Megajoule), to("kilocalories", units.Kilocalorie), to("kilowatt_hours", units.KilowattHour)),
+		conversion("conductivity", units.MicrosiemensPerCentimetre, 0, huge, 500, exactUnits,
+			to("microsiemens_per_centimetre", units.MicrosiemensPerCentimetre), to("millisiemens_per_centimetre", units.MillisiemensPerCentimetre),
+			to("millisiemens_per_metre", units.MillisiemensPerMetre)),
+	}
+}
