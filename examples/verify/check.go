@@ -15,6 +15,7 @@ type Result struct {
 	Function   string           `json:"function"`
 	Fixed      []Cell           `json:"fixed,omitempty"` // inputs that are the same in every row
 	Note       string           `json:"note,omitempty"`
+	Again      string           `json:"again,omitempty"` // the table whose printed rows these are
 	Tolerances []Allowance      `json:"tolerances"`
 	Count      int              `json:"count"` // rows
 	Failed     int              `json:"failed"`
@@ -67,7 +68,7 @@ func check(t *published.Table) (*Result, error) {
 	}
 	r := &Result{
 		Table: t.Name, Title: t.Title, Source: t.Source, Status: t.Status,
-		Function: t.Checks, Note: t.Note, Count: t.Len(),
+		Function: t.Checks, Note: t.Note, Again: t.Again, Count: t.Len(),
 	}
 	for _, f := range t.Fixed {
 		r.Fixed = append(r.Fixed, Cell{f.Name, "", f.Text})

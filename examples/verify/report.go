@@ -23,6 +23,7 @@ type Total struct {
 	Status  published.Status `json:"status"`
 	Tables  int              `json:"tables"`
 	Rows    int              `json:"rows"`
+	Again   int              `json:"again"` // the same printed rows against another function, not in Rows
 	Sources int              `json:"sources"`
 	Failed  int              `json:"failed"`
 }
@@ -40,7 +41,11 @@ func (r *Report) total(whole bool) {
 				continue
 			}
 			sum.Tables++
-			sum.Rows += t.Count
+			if t.Again == "" {
+				sum.Rows += t.Count
+			} else {
+				sum.Again += t.Count
+			}
 			sum.Failed += t.Failed
 			sources[t.Source] = true
 			if status == published.Read {

@@ -29,11 +29,12 @@ func (r *Report) writeText(w io.Writer, every, own bool) {
 		}
 		return
 	}
-	fmt.Fprintf(w, "%-28s %8s %8s %8s %8s\n", "status", "tables", "rows", "sources", "failed")
+	fmt.Fprintf(w, "%-28s %8s %8s %8s %8s %8s\n", "status", "tables", "rows", "again", "sources", "failed")
 	for _, t := range r.Totals {
-		fmt.Fprintf(w, "%-28s %8d %8d %8d %8d\n", t.Status, t.Tables, t.Rows, t.Sources, t.Failed)
+		fmt.Fprintf(w, "%-28s %8d %8d %8d %8d %8d\n", t.Status, t.Tables, t.Rows, t.Again, t.Sources, t.Failed)
 	}
-	fmt.Fprintln(w, "\nOnly rows that were read in their source count as published.")
+	fmt.Fprintln(w, "\nOnly rows that were read in their source count as published; \"again\" are the same printed")
+	fmt.Fprintln(w, "rows held against another function, counted once.")
 	fmt.Fprintf(w, "Functions of the catalogue that no published row reaches: %d of %d\n", len(r.Unreached), r.Functions)
 	for _, name := range r.Unreached {
 		fmt.Fprintln(w, "  "+name)
@@ -55,7 +56,11 @@ func (t *Result) writeText(w io.Writer) {
 		function += " with " + cells(t.Fixed)
 	}
 	line("function", function)
-	line("rows", strconv.Itoa(t.Count))
+	count := strconv.Itoa(t.Count)
+	if t.Again != "" {
+		count += ", the printed rows of " + t.Again + " again"
+	}
+	line("rows", count)
 	for i, a := range t.Tolerances {
 		same := i > 0 && a.Amount == t.Tolerances[i-1].Amount && a.Reason == t.Tolerances[i-1].Reason
 		if !same {

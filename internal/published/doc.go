@@ -53,6 +53,9 @@
 //   - rival, difference: the name of a table that disagrees, and what is known
 //     about why. Both tables stand; verify shows the difference. The one needs
 //     the other.
+//   - again: the table of the same source whose printed rows these are, held
+//     against another function (the way back, a rival formula). They are checked
+//     like any other, but do not count as published a second time.
 //   - note: anything else a reader must know (a misprint, a doubtful cell).
 //
 // A column name is "name (unit)", or the name alone for a pure number, a choice

@@ -49,11 +49,18 @@ func All() ([]*Table, error) {
 		all = append(all, t)
 	}
 	for _, t := range all {
-		if t.Rival == "" {
+		if t.Rival != "" {
+			if _, err := Find(t.Rival); err != nil {
+				return nil, fmt.Errorf("the rival of %s: %w", t.Name, err)
+			}
+		}
+		if t.Again == "" {
 			continue
 		}
-		if _, err := Find(t.Rival); err != nil {
-			return nil, fmt.Errorf("the rival of %s: %w", t.Name, err)
+		if first, err := Find(t.Again); err != nil {
+			return nil, fmt.Errorf("the first of %s: %w", t.Name, err)
+		} else if first.Source != t.Source || first.Again != "" {
+			return nil, &FileError{File: t.Name, Reason: "again names a table of another source, or one that is itself again"}
 		}
 	}
 	return all, nil

@@ -218,6 +218,8 @@ func (p *parser) finish() error {
 			t.Rival = h.value
 		case "difference":
 			t.Difference = h.value
+		case "again":
+			t.Again = h.value
 		case "labels": // read with the columns
 		case "fixed":
 			t.Fixed = append(t.Fixed, Fixed{name, h.value})

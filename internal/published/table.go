@@ -35,6 +35,7 @@ type Table struct {
 
 	Rival      string // a table that disagrees; may be empty
 	Difference string // what is known about why
+	Again      string // the table whose printed rows these are, for another function; may be empty
 
 	Columns []Column
 	Fixed   []Fixed
