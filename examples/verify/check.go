@@ -122,6 +122,10 @@ func (b *binding) row(row published.Row, in, out []float64) (Row, error) {
 		column, cell := b.table.Columns[c.column], row.Cells[c.column]
 		tol, _ := b.table.Tolerance(column.Name)
 		v := Value{Name: column.Name, Unit: column.Unit, Printed: cell, Computed: c.convert(out[c.place]), Tolerance: tol.Allow(cell)}
+		if v.Computed-v.Computed != 0 {
+			got.Error, got.OK, got.used = column.Name+" has no finite value in "+column.Unit, false, math.Inf(1)
+			return got, nil
+		}
 		v.Difference, v.OK = tol.Within(v.Computed, cell)
 		got.OK = got.OK && v.OK
 		used := math.Inf(1)

@@ -85,6 +85,7 @@ func TestRefused(t *testing.T) {
 		{"0.2 % or 0.05", "0.2 % or 0.05 %", "says one kind twice"},
 		{"labels: who", "labels: whom", "is not a column"},
 		{"fixed pressure", "fixed share", "is a column too"},
+		{"temperature (°C),who,density (kg/m³),share", "temperature (°C);who;density (kg/m³);share", "save with commas"},
 		{"(°C)", "(degree)", `unit "degree" is not known`},
 		{"share\n", "Share\n", "lower case"},
 		{"share\n", "density (kg/m³)\n", "stands twice"},

@@ -154,6 +154,9 @@ func (p *parser) columns(line int, cells []string) error {
 	if len(cells) > mostColumns {
 		return p.fail(line, "more than %d columns", mostColumns)
 	}
+	if len(cells) == 1 && strings.Contains(cells[0], ";") {
+		return p.fail(line, "the columns are parted by \";\": save with commas between cells and points in numbers")
+	}
 	labels := map[string]bool{}
 	if h, ok := p.heads["labels"]; ok {
 		for name := range strings.SplitSeq(h.value, ",") {
