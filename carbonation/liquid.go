@@ -45,10 +45,10 @@ func NewLiquid(s gravity.Solution) (Liquid, error) {
 	if err := limit.Check(fn, "mass", s.Mass().In(units.Kilogram), "kg", 1e-9, 1e12, "a drink has a mass"); err != nil {
 		return Liquid{}, err
 	}
-	if err := limit.Check(fn, "strength", s.ByVolume().In(units.PercentVolume), "% vol", 0, 20, source); err != nil {
+	if err := limit.Check(fn, "strength", s.ByVolume().In(units.PercentVolume), "% vol", 0, mostStrength*(1+1e-9), source); err != nil {
 		return Liquid{}, err
 	}
-	if err := limit.Check(fn, "extract", s.RealExtract().In(units.DegreePlato), "% mass", 0, 30, source); err != nil {
+	if err := limit.Check(fn, "extract", s.RealExtract().In(units.DegreePlato), "% mass", 0, mostExtract*(1+1e-9), source); err != nil {
 		return Liquid{}, err
 	}
 	v, err := s.Volume(units.Celsius.Of(20))

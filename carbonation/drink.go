@@ -1,0 +1,55 @@
+package carbonation
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// Drink returns a kilogram of a drink that is known by its label: its strength by
+// volume and its real extract, counted as sucrose. Where a recipe is at hand, its own
+// [gravity.Solution] is better.
+//
+//   - Source: [gravity.Solution.ByVolume], solved for the ethanol.
+//   - Range: 0 to 20 % vol, 0 to 30 % mass of extract; beyond it the error is a
+//     [*units.RangeError].
+//   - Units: % vol at 20 °C; °P of real extract.
+//   - Uncertainty: that of the density of the mixture.
+func Drink(strength units.StrengthByVolume, extract units.Extract) (gravity.Solution, error) {
+	const fn, source = "carbonation.Drink", "drinks that hold CO2"
+	v, x := strength.In(units.PercentVolume), extract.In(units.DegreePlato)
+	if err := limit.Check(fn, "strength", v, "% vol", 0, mostStrength, source); err != nil {
+		return gravity.Solution{}, err
+	}
+	if err := limit.Check(fn, "extract", x, "% mass", 0, mostExtract, source); err != nil {
+		return gravity.Solution{}, err
+	}
+	of := func(ethanol float64) (gravity.Solution, error) { // kg in a kilogram
+		return gravity.NewSolution(units.Kilogram.Of(checked.Number(1-ethanol-x/100)), units.Kilogram.Of(checked.Number(x/100)), units.Kilogram.Of(checked.Number(ethanol)))
+	}
+	if v == 0 {
+		return of(0)
+	}
+	var failed error
+	e, err := numeric.Root(func(e float64) float64 {
+		s, err := of(e)
+		if err != nil {
+			failed = err
+			return v // more ethanol than a density is known for
+		}
+		return s.ByVolume().In(units.PercentVolume) - v
+	}, 0, v/100, 1e-15)
+	if err != nil {
+		return gravity.Solution{}, err
+	}
+	s, err := of(e)
+	if err != nil {
+		return gravity.Solution{}, failed
+	}
+	return s, nil
+}
+
+// Strongest and sweetest drink, % vol and % mass.
+const mostStrength, mostExtract = 20, 30

@@ -1,0 +1,58 @@
+package carbonation
+
+import (
+	"math"
+
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// MoleFraction returns the mole fraction of CO2 in pure water at rest under a
+// partial pressure of CO2.
+//
+//   - Source: [HenryPlummerBusenberg] and [FugacityCoefficient].
+//   - Range: −2 to 90 °C, 0 to 2000 kPa; beyond it the error is a
+//     [*units.RangeError].
+//   - Units: absolute pressure of the CO2 alone, about 1 atm in all; a pure number.
+//   - Uncertainty: as [HenryPlummerBusenberg].
+func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (float64, error) {
+	const fn = "carbonation.MoleFraction"
+	c, p := t.In(units.Celsius), co2.In(units.Kilopascal)
+	if err := limit.Check(fn, "temperature", c, "°C", coldest, warmest, plummer); err != nil {
+		return 0, err
+	}
+	if err := limit.Check(fn, "pressure", p, "kPa absolute", 0, highest, dissolvedRange); err != nil {
+		return 0, err
+	}
+	T := c + zeroCelsius
+	m := p / standardKPa * math.Exp(logHenry(T, 1/T)+gasAt(1/T).logFugacity(p)) // mol/kg of water
+	return m / (m + 1000/molarMassWater), nil
+}
+
+// MoleFractionCarroll returns the same by [HenryCarroll], as the CRC Handbook
+// tabulates it.
+//
+//   - Source: Carroll, Slupsky & Mather (1991): x = f/H; f by [FugacityCoefficient].
+//   - Range: 0 to 100 °C, 0 to 1000 kPa; beyond it the error is a
+//     [*units.RangeError].
+//   - Units: absolute pressure of the CO2 alone; a pure number.
+//   - Uncertainty: 2 % (CRC Handbook).
+func MoleFractionCarroll(t units.Temperature, co2 units.AbsolutePressure) (float64, error) {
+	const fn = "carbonation.MoleFractionCarroll"
+	p := co2.In(units.Kilopascal)
+	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", 0, gasWarmest, carroll); err != nil {
+		return 0, err
+	}
+	if err := limit.Check(fn, "pressure", p, "kPa absolute", 0, 1000, carroll); err != nil {
+		return 0, err
+	}
+	h, err := HenryCarroll(t)
+	if err != nil {
+		return 0, err
+	}
+	phi, err := FugacityCoefficient(t, co2)
+	if err != nil {
+		return 0, err
+	}
+	return phi * p / h.In(units.Kilopascal), nil
+}

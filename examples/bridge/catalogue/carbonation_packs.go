@@ -1,0 +1,107 @@
+package catalogue
+
+import (
+	"example.org/zymase/carbonation"
+	"example.org/zymase/units"
+)
+
+// primers are what a choice of priming offers, in its order.
+var primers = [...]carbonation.Primer{
+	carbonation.Sucrose, carbonation.DextroseMonohydrate, carbonation.DextroseAnhydrous, carbonation.Honey,
+}
+
+// carbonationPacks are priming and closed vessels.
+func carbonationPacks() []Function {
+	return []Function{
+		{
+			Name:    "priming_sugar",
+			Meaning: "sugar that brings a drink to a CO2 content in the bottle",
+			Source:  "Gay-Lussac's equation, IUPAC atomic weights 2021",
+			Inputs: []Input{
+				in("volumes", units.VolumesCO2, "CO2 wanted, real gas", 0, 7.5, 2.9),
+				in("volume", units.Litre, "drink to be primed", 0.001, 1e6, 20),
+				in("warmest", units.Celsius, "its warmest temperature since gas last came off", -2, 40, 20),
+				in("sugar_left", units.GramPerLitre, "fermentable sugar still in the drink", 0, 30, 0).or(0),
+				choice("primer", "what is added", "sucrose", "dextrose monohydrate", "dextrose anhydrous", "honey").orOption("sucrose"),
+				strengthInput(), extractInput(), altitudeInput(),
+			},
+			Outputs: []Output{
+				out("mass", units.Gram, "of the primer as weighed, for all of the drink"),
+				out("dissolved", units.GramCO2PerLitre, "CO2 that the drink holds already"),
+				out("final", units.GramCO2PerLitre, "CO2 once all has fermented"),
+			},
+			call: func(in, out []float64) error {
+				l, err := liquidOf(in[5], in[6])
+				if err != nil {
+					return err
+				}
+				air, err := units.AtAltitude(as(units.Metre, in[7]))
+				if err != nil {
+					return err
+				}
+				have, err := carbonation.ResidualContent(l, as(units.Celsius, in[2]), air.Pressure())
+				if err != nil {
+					return err
+				}
+				p, err := carbonation.PrimingSugar(carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), have,
+					as(units.Litre, in[1]), as(units.GramPerLitre, in[3]), primers[int(in[4])])
+				out[0], out[1], out[2] = p.Sugar.In(units.Gram), have.In(units.GramCO2PerLitre), p.Final.In(units.GramCO2PerLitre)
+				return err
+			},
+		},
+		{
+			Name:    "closed_vessel_pressure",
+			Meaning: "pressure of a closed bottle or can at a temperature; read the caution with it",
+			Source:  henryDrink + "; conservation of CO2 and air",
+			Inputs: []Input{
+				in("temperature", units.Celsius, "temperature of the closed vessel", -2, 90, 35),
+				in("volumes", units.VolumesCO2, "CO2 in the drink once the priming has fermented and before the head-space takes its part, real gas", 0, 10, 2.9),
+				in("capacity", units.Millilitre, "brim-full volume of the vessel", 1, 1e6, 345),
+				in("fill", units.Millilitre, "drink in it at the filling temperature", 1, 1e6, 330),
+				in("filling_temperature", units.Celsius, "temperature when it is closed", -2, 40, 18),
+				in("air", units.Percent, "share of the head-space that is air when it is closed", 0, 100, 100).or(100),
+				in("sugar_left", units.GramPerLitre, "fermentable sugar that can still ferment", 0, 300, 0).or(0),
+				strengthInput(), extractInput(), altitudeInput(),
+			},
+			Outputs: []Output{
+				out("gauge_pressure", units.KilopascalGauge, "pressure; compare it with the maker's rating"),
+				out("worst_gauge_pressure", units.KilopascalGauge, "the same if the sugar left ferments"),
+				out("at_rest", units.VolumesCO2, "CO2 in the drink then, real gas"),
+				out("headspace", units.Percent, "head-space, share of the capacity"),
+				pure("only_a_lower_bound", "", "1 if the vessel is full of liquid or above 20 bar absolute: the pressure is then higher than the figure"),
+			},
+			heavy: true,
+			call: func(in, out []float64) error {
+				s, err := carbonation.Drink(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
+				if err != nil {
+					return err
+				}
+				air, err := units.AtAltitude(as(units.Metre, in[9]))
+				if err != nil {
+					return err
+				}
+				v := carbonation.Vessel{Capacity: as(units.Millilitre, in[2])}
+				c, err := v.Close(s, carbonation.Filling{
+					Volume: as(units.Millilitre, in[3]), Temperature: as(units.Celsius, in[4]),
+					Content: carbonation.RealVolume.Content(as(units.VolumesCO2, in[1])),
+					Air:     as(units.Percent, in[5]), SugarLeft: as(units.GramPerLitre, in[6]),
+				}, air)
+				if err != nil {
+					return err
+				}
+				p, err := c.At(as(units.Celsius, in[0]))
+				if err != nil {
+					return err
+				}
+				w, err := c.Worst(as(units.Celsius, in[0]))
+				out[0], out[1] = p.Gauge.In(units.KilopascalGauge), w.Gauge.In(units.KilopascalGauge)
+				out[2], out[3] = carbonation.RealVolume.Volumes(p.Content).In(units.VolumesCO2), p.HeadspaceShare.In(units.Percent)
+				out[4] = 0
+				if p.AtLeast || w.AtLeast {
+					out[4] = 1
+				}
+				return err
+			},
+		},
+	}
+}
