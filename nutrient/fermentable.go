@@ -20,6 +20,7 @@ type Fermentable struct {
 	// Mass shares of the good as weighed. The rest is water.
 	glucose, fructose, di, tri float64 // sugars that yeast takes up; di and tri by size
 	rest                       float64 // other solids
+	malt                       float64 // the part of those sugars that ferments with the yield of wort
 	crystal                    float64 // the part of the water that is bound in crystals
 
 	spread   float64 // relative standard uncertainty of the sugar
@@ -143,6 +144,7 @@ func Mix(portions ...Portion) (Fermentable, error) {
 		out.di += w * f.di
 		out.tri += w * f.tri
 		out.rest += w * f.rest
+		out.malt += w * f.malt
 		out.crystal += w * f.crystal
 		u := w * f.spread * f.sugar()
 		variance += u * u

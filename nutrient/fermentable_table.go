@@ -173,8 +173,8 @@ func MapleSyrup() Fermentable {
 // DryMaltExtract returns spray-dried malt extract of a pale malt.
 //
 //   - Source: common practice, no source: 97 % solids, of which 65 % is fermentable,
-//     as real attenuation of a pale wort; by kind 12 % hexoses and sucrose as such,
-//     50 % maltose, the rest of the sugar maltotriose.
+//     as real attenuation of a pale wort; of the sugar 15 % hexoses, 69 % maltose, the
+//     rest maltotriose.
 //   - Uncertainty: the fermentable part of extracts runs from 50 to 70 %.
 func DryMaltExtract() Fermentable { return maltExtract("dry malt extract", 0.97) }
 
@@ -184,11 +184,16 @@ func DryMaltExtract() Fermentable { return maltExtract("dry malt extract", 0.97)
 func LiquidMaltExtract() Fermentable { return maltExtract("liquid malt extract", 0.80) }
 
 func maltExtract(name string, solids float64) Fermentable {
+	sugar := 0.65 * solids
 	return Fermentable{
-		name: name, glucose: 0.10 * solids, di: 0.45 * solids, tri: 0.10 * solids, rest: 0.35 * solids, spread: 0.08,
+		name: name, glucose: glucoseOfMalt * sugar, di: 0.69 * sugar, tri: (1 - 0.69 - glucoseOfMalt) * sugar,
+		rest: solids - sugar, malt: sugar, spread: 0.08,
 		cautions: []string{"Malt extracts differ in how much of them ferments: trust the hydrometer, not the plan."},
 	}
 }
+
+// glucoseOfMalt is the share of hexoses in the fermentable sugar of malt.
+const glucoseOfMalt = 0.15
 
 // Lactose returns lactose monohydrate, which brewing yeast does not ferment.
 //

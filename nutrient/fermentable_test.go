@@ -34,8 +34,8 @@ func TestFermentables(t *testing.T) {
 		{hfs(90), 80.7, 0, 99, 0, 1e-9, 1e-9, 2, "Wartman et al. 1980 table I; higher sugars recalled from memory"},
 		{Honey(), 82.8, 0, 100 * (38.2 + 31.3 + 1.3 + 7.3) / 82.8, 5.263 * 8.6 / 78.1, 1e-9, 1e-9, 3, "USDA Technical Bulletin 1261"},
 		{MapleSyrup(), 66, 0, 100 * 64 / 66.0, 5.263, 1e-9, 1e-9, 2, "21 CFR 168.140, recalled from memory"},
-		{DryMaltExtract(), 97, 0, 65, (45*5.263 + 10*7.143) / 65, 1e-9, 1e-9, 8, "common practice, no source"},
-		{LiquidMaltExtract(), 80, 0, 65, (45*5.263 + 10*7.143) / 65, 1e-9, 1e-9, 8, "common practice, no source"},
+		{DryMaltExtract(), 97, 0, 65, 0.69*5.263 + 0.16*7.143, 1e-9, 1e-9, 8, "common practice, no source"},
+		{LiquidMaltExtract(), 80, 0, 65, 0.69*5.263 + 0.16*7.143, 1e-9, 1e-9, 8, "common practice, no source"},
 		{Lactose(), 95, 5, 0, 0, 0.005, 1e-9, 0, "18.015/360.312 = 5.00 %"},
 	} {
 		n := c.f.Name()

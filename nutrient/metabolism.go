@@ -28,7 +28,7 @@ type Metabolism struct {
 
 // UsualMetabolism returns what fermenting yeast usually does.
 //
-//   - Source: succinic acid and glycerol 0.65 and 3.4 g from 105.26 g of hexose
+//   - Source: succinic acid and glycerol 0.67 and 3.16 g from 105.26 g of hexose
 //     (Pasteur, Ann. Chim. Phys. 58 (1860) 323, recalled from memory); acetic and
 //     lactic acid 0.2–0.6 and 0.1–0.3 g/L in wine of 200 g/L sugar (recalled from
 //     memory); nitrogen 10 % of dry matter (Dharmadhikari, read), 6.4 % when lean
@@ -40,7 +40,7 @@ type Metabolism struct {
 //   - Uncertainty: see [LeastAcids] and [MostAcids]; a factor of two in most figures.
 func UsualMetabolism() Metabolism {
 	return Metabolism{
-		Succinic: units.Percent.Of(100 * 0.65 / 105.26), Glycerol: units.Percent.Of(100 * 3.4 / 105.26),
+		Succinic: units.Percent.Of(100 * 0.67 / 105.26), Glycerol: units.Percent.Of(100 * 3.16 / 105.26),
 		Acetic: units.Percent.Of(100 * 0.4 / 200), Lactic: units.Percent.Of(100 * 0.2 / 200),
 		MostYeast:    units.Percent.Of(5.323 / 1.0526),
 		LeanNitrogen: share(nitrogenOfLeanYeast), FullNitrogen: share(nitrogenOfYeast),
