@@ -17,3 +17,5 @@ func percentVolume(v float64) units.StrengthByVolume {
 	return units.PercentVolume.Of(checked.Number(v))
 }
 func kgPerM3(v float64) units.Density { return units.KilogramPerCubicMetre.Of(checked.Number(v)) }
+
+func celsius(v float64) units.Temperature { return units.Celsius.Of(checked.Number(v)) }

@@ -68,7 +68,7 @@ var (
 )
 
 var theExtract = &dimension{
-	name: "extract", min: -60, max: 100,
+	name: "extract", min: -70, max: 100,
 	ambiguous: map[string]string{"%": "say °P, °Bx or % mass", "g/L": "this is a mass in a volume; the share of mass (°P) is wanted", "SG": "this is a gravity; package gravity converts it"},
 }
 

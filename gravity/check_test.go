@@ -1,0 +1,62 @@
+package gravity_test
+
+import (
+	"errors"
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// Quantities from numbers known at run time.
+func celsius(v float64) units.Temperature    { return units.Celsius.Of(checked.Number(v)) }
+func massPct(v float64) units.StrengthByMass { return units.PercentMass.Of(checked.Number(v)) }
+func volPct(v float64) units.StrengthByVolume {
+	return units.PercentVolume.Of(checked.Number(v))
+}
+func plato(v float64) units.Extract { return units.DegreePlato.Of(checked.Number(v)) }
+func kg(v float64) units.Mass       { return units.Kilogram.Of(checked.Number(v)) }
+func kgm3(v float64) units.Density  { return units.KilogramPerCubicMetre.Of(checked.Number(v)) }
+func litre(v float64) units.Volume  { return units.Litre.Of(checked.Number(v)) }
+func percent(v float64) units.Share { return units.Percent.Of(checked.Number(v)) }
+
+// A tester is a *testing.T or a *rapid.T.
+type tester interface {
+	Helper()
+	Errorf(format string, args ...any)
+	Fatal(args ...any)
+}
+
+// near reports a value that is off the printed one by more than tol.
+func near(t tester, what string, got, want, tol float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= tol) {
+		t.Errorf("%s: got %.10g, printed %.10g, difference %.2g, tolerance %.2g", what, got, want, got-want, tol)
+	}
+}
+
+// refused reports a call that did not return a RangeError about the quantity.
+func refused(t tester, what string, err error, quantity string) {
+	t.Helper()
+	e, ok := errors.AsType[*units.RangeError](err)
+	if !ok {
+		t.Errorf("%s: error %v, want a RangeError", what, err)
+		return
+	}
+	if e.Quantity != quantity {
+		t.Errorf("%s: about %q (%v), want %q", what, e.Quantity, err, quantity)
+	}
+	if e.Func == "" || e.Source == "" {
+		t.Errorf("%s: %+v names no function or source", what, e)
+	}
+}
+
+func ok[T any](t tester) func(T, error) T {
+	return func(v T, err error) T {
+		t.Helper()
+		if err != nil {
+			t.Fatal(err)
+		}
+		return v
+	}
+}

@@ -1,0 +1,80 @@
+package gravity_test
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+type waterFunction struct {
+	name string
+	f    func(units.Temperature) (units.Density, error)
+	most float64
+}
+
+var waterFunctions = []waterFunction{
+	{"WaterDensity", gravity.WaterDensity, 100},
+	{"WaterDensityTanaka", gravity.WaterDensityTanaka, 40},
+	{"WaterDensityKell", gravity.WaterDensityKell, 150},
+}
+
+// Printed rows. Tolerance: Tanaka 0.001 of the data set that follows it; the
+// Kell forms 0.006, what Bettin & Spieweck state; old tables half the last digit
+// and the same.
+func TestWaterDensityPublished(t *testing.T) {
+	for _, r := range []struct {
+		c, rho float64
+		source string
+		tol    float64 // beside 0.006 of the formula
+	}{
+		{25, 997.047013, "IAPWS SR6-08 table 8 (298.15 K)", 0},
+		{0, 999.841, "CRC Handbook, 53rd ed., p. F-4", 0.0005},
+		{1, 999.900, "CRC Handbook, 53rd ed., p. F-4", 0.0005},
+		{2, 999.941, "CRC Handbook, 53rd ed., p. F-4", 0.0005},
+		{3, 999.965, "CRC Handbook, 53rd ed., p. F-4", 0.0005},
+		{4, 999.973, "CRC Handbook, 53rd ed., p. F-4", 0.0005},
+		{5, 999.965, "CRC Handbook, 53rd ed., p. F-4", 0.0005},
+		{8, 999.849, "CRC Handbook, 53rd ed., p. F-4", 0.0005},
+		{10, 999.700, "CRC Handbook, 53rd ed., p. F-4", 0.0005},
+		{15, 999.099, "CRC Handbook, 53rd ed., p. F-4", 0.0005},
+		{20, 998.2071, "old ITS table", 0.00005},
+		{25, 997.0479, "old ITS table", 0.00005},
+		{60, 983.2, "old ITS table", 0.05},
+		{80, 971.8, "old ITS table", 0.05},
+		{100, 958.4, "old ITS table", 0.05},
+		{30, 995.650, "compound data set, agrees with Tanaka to 0.001", 0.001},
+		{35, 994.030, "compound data set, agrees with Tanaka to 0.001", 0.001},
+		{40, 992.220, "compound data set, agrees with Tanaka to 0.001", 0.005},
+	} {
+		for _, w := range waterFunctions {
+			if r.c > w.most {
+				continue
+			}
+			near(t, w.name+" "+r.source, ok[units.Density](t)(w.f(celsius(r.c))).In(units.KilogramPerCubicMetre), r.rho, r.tol+0.006)
+		}
+	}
+	for _, r := range []struct{ c, rho float64 }{{5, 999.967}, {10, 999.702}, {15, 999.103}, {20, 998.207}, {25, 997.048}, {30, 995.650}, {35, 994.030}, {40, 992.220}} {
+		near(t, "Tanaka, compound data set", ok[units.Density](t)(gravity.WaterDensityTanaka(celsius(r.c))).In(units.KilogramPerCubicMetre), r.rho, 0.0055)
+	}
+}
+
+// Kell's equation at 20 °C as Jones & Harris 1992 would have it without their
+// misprint, and at the maximum near 4 °C.
+func TestWaterDensityKellNotMisprinted(t *testing.T) {
+	near(t, "20 °C", ok[units.Density](t)(gravity.WaterDensityKell(celsius(20))).In(units.KilogramPerCubicMetre), 998.2041, 0.00005)
+	near(t, "4 °C", ok[units.Density](t)(gravity.WaterDensityKell(celsius(4))).In(units.KilogramPerCubicMetre), 999.9720, 0.00005)
+	near(t, "101.85 °C, IAPWS SR6-08 table 8 (375 K)", ok[units.Density](t)(gravity.WaterDensityKell(celsius(101.85))).In(units.KilogramPerCubicMetre), 957.00971, 0.06)
+}
+
+func TestWaterDensityRefuses(t *testing.T) {
+	for _, w := range waterFunctions {
+		for _, c := range []float64{-0.001, w.most + 0.001, math.NaN(), math.Inf(1)} {
+			_, err := w.f(celsius(c))
+			refused(t, w.name, err, "temperature")
+		}
+		ok[units.Density](t)(w.f(celsius(0)))
+		ok[units.Density](t)(w.f(celsius(w.most)))
+	}
+}

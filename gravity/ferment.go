@@ -1,0 +1,72 @@
+package gravity
+
+import (
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Ferment returns the liquid after the yeast has used that mass of extract, and
+// what was made. Each fermentable kind is used in proportion.
+//
+//   - Source: the balance of [Yield]; the masses of water, extract, ethanol, CO2 and
+//     yeast add up to what was there before.
+//   - Range: extract from 0 to [Solution.Fermentable], and water enough for the
+//     inversion; otherwise the error is a [*units.RangeError].
+func (s Solution) Ferment(extract units.Mass, y Yield) (Solution, Fermented, error) {
+	const fn = "gravity.Solution.Ferment"
+	used, have := extract.In(units.Kilogram), s.fermentable()
+	if err := limit.Check(fn, "extract used", used, "kg", 0, have, "the fermentable extract there is"); err != nil {
+		return Solution{}, Fermented{}, err
+	}
+	if err := limit.Check(fn, "ethanol yield", y.ethanol, "g/g", 0.01, 1, "the zero Yield is none"); err != nil {
+		return Solution{}, Fermented{}, err
+	}
+	if err := limit.Check(fn, "water taken up", used*y.water, "kg", 0, s.water, "the water there is"); err != nil {
+		return Solution{}, Fermented{}, err
+	}
+	after := s
+	for k := range after.extract {
+		if Sugar(k).Fermentable() && have > 0 {
+			after.extract[k] *= 1 - used/have
+		}
+	}
+	after.extract[Glycerol] += used * y.residue
+	after.ethanol += used * y.ethanol
+	after.water -= used * y.water
+	after, err := after.checked(fn)
+	if err != nil {
+		return Solution{}, Fermented{}, err
+	}
+	return after, Fermented{
+		CO2: kilograms(used * y.co2), Biomass: kilograms(used * y.biomass), Ethanol: kilograms(used * y.ethanol),
+		Residue: kilograms(used * y.residue), Water: kilograms(used * y.water),
+	}, nil
+}
+
+// WashYield returns the [SugarWashYield] of the sugars that are in the liquid, each
+// by its share. Without any it is that of sucrose.
+func (s Solution) WashYield() Yield {
+	have := s.fermentable()
+	if have == 0 {
+		return SugarWashYield(Sucrose)
+	}
+	var y Yield
+	for k, x := range s.extract {
+		if !Sugar(k).Fermentable() {
+			continue
+		}
+		of, part := SugarWashYield(Sugar(k)), x/have
+		y.ethanol += part * of.ethanol
+		y.co2 += part * of.co2
+		y.residue += part * of.residue
+		y.water += part * of.water
+	}
+	y.biomass = 1 + y.water - y.ethanol - y.co2 - y.residue
+	return y
+}
+
+// Dry returns the liquid after all fermentable extract is used: the floor that a
+// hydrometer can reach. Errors are those of [Solution.Ferment].
+func (s Solution) Dry(y Yield) (Solution, Fermented, error) {
+	return s.Ferment(s.Fermentable(), y)
+}

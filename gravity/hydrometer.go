@@ -1,0 +1,117 @@
+package gravity
+
+import (
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// Hydrometer is a glass hydrometer with a scale of specific gravity. The zero
+// value is one for 20/20 °C.
+type Hydrometer struct {
+	// Reference is what the scale stands for.
+	Reference Reference
+}
+
+// glassExpansion is the cubic expansion of the soda-lime glass of hydrometers and
+// pycnometers, per kelvin: ISO 387:1977, Hydrometers, principles of construction
+// and adjustment (recalled from memory: 25e-6). Borosilicate has 10e-6; at 20 K off
+// the reference the two differ by 0.0003 in gravity.
+const glassExpansion = 25e-6
+
+// Reading returns what the hydrometer shows in a liquid at a temperature.
+//
+//   - Source: a floating body displaces its own mass; its volume grows with
+//     1 + 25e-6·(t − reference) (ISO 387:1977, recalled from memory); density of the
+//     liquid as [Solution.Density].
+//   - Range: that of [Solution.Density]; otherwise the error is a
+//     [*units.RangeError].
+//   - Uncertainty: half a division of the scale, 0.001 for a common instrument, and
+//     its error, often as much.
+func (h Hydrometer) Reading(s Solution, t units.Temperature) (float64, error) {
+	rho, err := s.densityAt("gravity.Hydrometer.Reading", t)
+	if err != nil {
+		return 0, err
+	}
+	return rho * h.per(t), nil
+}
+
+// per is the reading for a density of 1 kg/m³ at t.
+func (h Hydrometer) per(t units.Temperature) float64 {
+	liquid, water := h.Reference.Temperatures()
+	return (1 + glassExpansion*(t.In(units.Celsius)-liquid.In(units.Celsius))) / waterAt(water.In(units.Celsius))
+}
+
+// Correct returns the gravity at 20/20 °C of a liquid in which the hydrometer shows
+// a reading at a temperature. A fermented liquid expands more than wort of the same
+// gravity, so its strength is asked for; a guess within 1 % vol will do.
+//
+//   - Source: as [Hydrometer.Reading], solved for the extract (counted as sucrose)
+//     that gives the reading with this strength.
+//   - Range: 0 to 100 °C without ethanol, 0 to 40 °C and up to 23 % vol with it;
+//     readings from a liquid of −10 °P to one of 60 °P (30 °P with ethanol), where
+//     below zero the formula is continued as [Gravity.Extract] tells. Beyond it the
+//     error is a [*units.RangeError].
+//   - Uncertainty: that of the reading; a strength wrong by 1 % vol adds 0.0002 at
+//     30 °C.
+func (h Hydrometer) Correct(reading float64, t units.Temperature, strength units.StrengthByVolume) (Gravity, error) {
+	const fn = "gravity.Hydrometer.Correct"
+	c, v := t.In(units.Celsius), strength.In(units.PercentVolume)
+	mostT, mostX, source := 100.0, 0.6, sourceSPS4
+	if v > 0 {
+		mostT, mostX, source = 40, 0.3, sourceR22
+	}
+	if err := limit.Check(fn, "temperature", c, "°C", 0, mostT, source); err != nil {
+		return Gravity{}, err
+	}
+	if err := limit.Check(fn, "strength", v, "% vol", 0, 23, "Tabarié's relation to 18 % mass, Hackbarth 2011"); err != nil {
+		return Gravity{}, err
+	}
+	w := warm{v: v / 100 * pureEthanol20}
+	w.y.at(c)
+	if v > 0 {
+		w.m.at(c)
+	}
+	per := h.per(t)
+	lo, hi := w.density(leastApparent)*per, w.density(mostX)*per
+	if err := limit.Check(fn, "reading", reading, "", lo, hi, "−10 to 60 °P, 30 °P with ethanol"); err != nil {
+		return Gravity{}, err
+	}
+	x, err := numeric.Root(func(x float64) float64 { return w.density(x)*per - reading }, leastApparent, mostX, 1e-13)
+	if err != nil {
+		return Gravity{}, err
+	}
+	_, rho := w.at20(x)
+	return one(clamp(rho/syrup20[0], lowestGravity, highestGravity)), nil
+}
+
+// A warm liquid has v kg of ethanol in a m³ at 20 °C, and any extract.
+type warm struct {
+	m mixture
+	y syrup
+	v float64
+}
+
+// at20 returns the mass fraction of ethanol and the density at 20 °C for a mass
+// fraction of extract. The density hardly depends on the fraction, so that the
+// steps close in at once.
+func (w *warm) at20(x float64) (e, rho float64) {
+	rho = blend(&mixture20, &syrup20, 0, x)
+	if w.v == 0 {
+		return 0, rho
+	}
+	for range 40 {
+		e = min(w.v/rho, 1)
+		next := blend(&mixture20, &syrup20, e, x)
+		if d := next - rho; d < 1e-10 && d > -1e-10 {
+			return e, next
+		}
+		rho = next
+	}
+	return e, rho
+}
+
+func (w *warm) density(x float64) float64 {
+	e, _ := w.at20(x)
+	return blend(&w.m, &w.y, e, x)
+}

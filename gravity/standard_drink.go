@@ -1,0 +1,55 @@
+package gravity
+
+import (
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// StandardDrink is the measure in which a country counts ethanol.
+type StandardDrink int
+
+// Measures by country.
+const (
+	DrinkUS StandardDrink = iota // 14 g of ethanol, 0.6 US fl oz (NIAAA)
+	UnitUK                       // 10 mL of ethanol, 8 g near enough
+	DrinkAU                      // 10 g of ethanol: Australia and New Zealand
+	drinks
+)
+
+// String returns "US standard drink" and so on.
+func (d StandardDrink) String() string {
+	if d < 0 || d >= drinks {
+		return "unknown measure"
+	}
+	return [drinks]string{"US standard drink", "UK unit", "Australian or New Zealand standard drink"}[d]
+}
+
+// StandardDrinks returns how many measures a volume of a strength holds, both at
+// 20 °C.
+//
+//   - Source: US: 14 g of ethanol (NIAAA). UK: % vol × mL / 1000. Australia and New
+//     Zealand: 10 g of ethanol at 20 °C (Food Standards Code 1.1.2 and 2.7.1). Ethanol
+//     weighs 789.24 kg/m³ at 20 °C (OIML R 22).
+//   - Range: volume 0 to 1e12 L, a measure that this package names; otherwise the error is a
+//     [*units.RangeError].
+//   - Uncertainty: that of the strength. Labels round to one decimal.
+func StandardDrinks(v units.Volume, strength units.StrengthByVolume, d StandardDrink) (float64, error) {
+	const fn = "gravity.StandardDrinks"
+	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", 0, 1e12, "a volume"); err != nil {
+		return 0, err
+	}
+	if err := limit.Check(fn, "strength", strength.In(units.PercentVolume), "% vol", 0, 100, "a strength"); err != nil {
+		return 0, err
+	}
+	if err := limit.Check(fn, "measure", float64(d), "", 0, float64(drinks-1), "a measure that this package names"); err != nil {
+		return 0, err
+	}
+	mL := 10 * v.In(units.Litre) * strength.In(units.PercentVolume) // of ethanol
+	switch d {
+	case UnitUK:
+		return mL / 10, nil
+	case DrinkAU:
+		return mL * ethanol20 / 1000 / 10, nil
+	}
+	return mL * ethanol20 / 1000 / 14, nil
+}

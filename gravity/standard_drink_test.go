@@ -1,0 +1,53 @@
+package gravity_test
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"example.org/zymase/gravity"
+)
+
+// Australian standard-drink card (std0910): one decimal below 10, whole numbers
+// above. One row is not the arithmetic of its own law: 330 mL at 5 % vol hold 13.02 g,
+// and the card prints 1.2 drinks (other cards 1.3).
+func TestStandardDrinksAustralia(t *testing.T) {
+	for _, r := range [][3]float64{
+		{285, 4.8, 1.1}, {285, 3.5, 0.8}, {285, 2.7, 0.6}, {425, 4.8, 1.6}, {425, 3.5, 1.2}, {425, 2.7, 0.9}, {375, 4.8, 1.4}, {375, 3.5, 1}, {375, 2.7, 0.8},
+		{150, 13, 1.5}, {100, 13, 1}, {60, 17.5, 0.8}, {150, 11.5, 1.4}, {100, 11.5, 0.9}, {750, 12, 7.1}, {750, 13, 7.7}, {4000, 13, 41}, {2000, 13, 21},
+		{750, 11.5, 6.8}, {4000, 11.5, 36}, {2000, 11.5, 18}, {2000, 17.5, 28}, {275, 5, 1.1}, {330, 5, 1.2}, {660, 5, 2.6}, {275, 7, 1.5}, {330, 7, 1.8}, {660, 7, 3.6},
+	} {
+		tol := 0.05
+		if r[2] >= 10 {
+			tol = 0.5
+		}
+		if r[0] == 330 && r[1] == 5 {
+			tol = 0.11
+		}
+		got := ok[float64](t)(gravity.StandardDrinks(litre(r[0]/1000), volPct(r[1]), gravity.DrinkAU))
+		near(t, fmt.Sprint(r[0], " mL at ", r[1], " % vol"), got, r[2], tol+1e-9)
+	}
+}
+
+func TestStandardDrinks(t *testing.T) {
+	near(t, "UK pint of 568 mL at 5.2 % vol", ok[float64](t)(gravity.StandardDrinks(litre(0.568), volPct(5.2), gravity.UnitUK)), 2.95, 0.005)
+	near(t, "US 12 fl oz at 5.0 % vol: 14.00 g", ok[float64](t)(gravity.StandardDrinks(litre(0.35488), volPct(5), gravity.DrinkUS)), 1.000, 0.0005)
+	for d, want := range map[gravity.StandardDrink]string{gravity.DrinkUS: "US standard drink", gravity.UnitUK: "UK unit", gravity.DrinkAU: "Australian or New Zealand standard drink", -1: "unknown measure", 9: "unknown measure"} {
+		if d.String() != want {
+			t.Errorf("%d: %s", d, d)
+		}
+	}
+}
+
+func TestStandardDrinksRefuses(t *testing.T) {
+	_, err := gravity.StandardDrinks(litre(-1), volPct(5), gravity.DrinkUS)
+	refused(t, "volume", err, "volume")
+	_, err = gravity.StandardDrinks(litre(math.Inf(1)), volPct(5), gravity.DrinkUS)
+	refused(t, "volume", err, "volume")
+	_, err = gravity.StandardDrinks(litre(1), volPct(101), gravity.DrinkUS)
+	refused(t, "strength", err, "strength")
+	for _, d := range []gravity.StandardDrink{-1, 3} {
+		_, err = gravity.StandardDrinks(litre(1), volPct(5), d)
+		refused(t, "measure", err, "measure")
+	}
+}

@@ -1,0 +1,109 @@
+package gravity_test
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+// Gay-Lussac with the abridged atomic weights of CIAAW: ethanol 46.069, CO2 44.009,
+// glucose 180.156, sucrose 342.297, water 18.015.
+func TestStoichiometricYield(t *testing.T) {
+	g, s := gravity.StoichiometricYield(gravity.Glucose), gravity.StoichiometricYield(gravity.Sucrose)
+	near(t, "ethanol of glucose", g.Ethanol(), 2*46.069/180.156, 1e-9)
+	near(t, "CO2 of glucose", g.CO2(), 2*44.009/180.156, 1e-9)
+	near(t, "water of glucose", g.Water(), 0, 0)
+	near(t, "ethanol of sucrose", s.Ethanol(), 4*46.069/342.297, 1e-9)
+	near(t, "CO2 of sucrose", s.CO2(), 4*44.009/342.297, 1e-9)
+	near(t, "water of sucrose", s.Water(), 18.015/342.297, 1e-9)
+	for _, y := range []gravity.Yield{g, s} {
+		near(t, "yeast", y.Biomass(), 0, 0)
+		near(t, "residue", y.Residue(), 0, 0)
+	}
+	if gravity.StoichiometricYield(gravity.Fructose).Ethanol() != g.Ethanol() {
+		t.Error("fructose")
+	}
+}
+
+// French order of 3 May 1996 art. 2: 16.83 g of sugar a litre give 1 % vol.
+func TestSugarWashYield(t *testing.T) {
+	y := gravity.SugarWashYield(gravity.Glucose)
+	near(t, "g/L for 1 % vol", 7.8924/y.Ethanol(), 16.83, 1e-6)
+	s := gravity.SugarWashYield(gravity.Sucrose)
+	near(t, "sucrose", s.Ethanol()/y.Ethanol(), 1+18.015/342.297, 1e-9)
+	near(t, "residue, Pasteur 1860 (recalled from memory)", s.Residue()*100, 3.16+0.67, 0.005)
+	// The yeast lies between Pasteur's 1 g and Balling's 5.3 g of 100 g.
+	if b := 100 * s.Biomass(); b < 1 || b > 5.4 {
+		t.Errorf("%v g of yeast", b)
+	}
+	near(t, "balance", s.Ethanol()+s.CO2()+s.Biomass()+s.Residue(), 1+s.Water(), 1e-15)
+	near(t, "CO2 and ethanol in step", s.CO2()/s.Ethanol(), 44.009/46.069, 1e-9)
+	if gravity.SugarWashYield(gravity.Dextrin) == y {
+		t.Error("other kinds count as sucrose")
+	}
+}
+
+func TestNewYield(t *testing.T) {
+	y, err := gravity.NewYield(0.48, 0.46, 0.05, 0.01, 0)
+	if err != nil || y.Ethanol() != 0.48 || y.CO2() != 0.46 || math.Abs(y.Biomass()-0.05) > 1e-12 || y.Residue() != 0.01 || y.Water() != 0 {
+		t.Errorf("%+v %v", y, err)
+	}
+	y, err = gravity.NewYield(0.5114, 0.4886, 0, 0, 0)
+	if err != nil || y.Biomass() < 0 {
+		t.Errorf("%+v %v", y, err)
+	}
+	y, err = gravity.NewYield(0.5114, 0.4886004, 0, 0, 0)
+	if err != nil || y.Biomass() != 0 || y.Ethanol()+y.CO2() != 1 {
+		t.Errorf("%+v %v", y, err)
+	}
+	for _, c := range []struct {
+		v     [5]float64
+		about string
+	}{
+		{[5]float64{-0.1, 1, 0.1, 0, 0}, "ethanol"}, {[5]float64{0.005, 0.995, 0, 0, 0}, "ethanol"}, {[5]float64{0.5, -0.1, 0.6, 0, 0}, "CO2"}, {[5]float64{0.5, 0.6, -0.1, 0, 0}, "biomass"},
+		{[5]float64{0.5, 0.6, 0, -0.1, 0}, "residue"}, {[5]float64{0.5, 0.4, 0, 0, -0.1}, "water"}, {[5]float64{0.5, 0.4, 0, 0, 0}, "sum of the products"}, {[5]float64{math.NaN(), 0.4, 0, 0, 0}, "ethanol"},
+		{[5]float64{0.5, 0.500002, 0, 0, 0}, "sum of the products"}, {[5]float64{0.5, 0.499998, 0, 0, 0}, "sum of the products"},
+	} {
+		_, err := gravity.NewYield(c.v[0], c.v[1], c.v[2], c.v[3], c.v[4])
+		refused(t, "NewYield", err, c.about)
+	}
+}
+
+// Each sugar by its own yield gives what the mean of the mix gives.
+func TestWashYieldOfMix(t *testing.T) {
+	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(4), kg(0)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Glucose, kg(6)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Dextrin, kg(1)))
+	y := s.WashYield()
+	near(t, "ethanol", 10*y.Ethanol(), 4*gravity.SugarWashYield(gravity.Sucrose).Ethanol()+6*gravity.SugarWashYield(gravity.Glucose).Ethanol(), 1e-12)
+	near(t, "CO2", 10*y.CO2(), 4*gravity.SugarWashYield(gravity.Sucrose).CO2()+6*gravity.SugarWashYield(gravity.Glucose).CO2(), 1e-12)
+	near(t, "residue", 10*y.Residue(), 4*gravity.SugarWashYield(gravity.Sucrose).Residue()+6*gravity.SugarWashYield(gravity.Glucose).Residue(), 1e-12)
+	near(t, "water", 10*y.Water(), 4*18.015/342.297, 1e-9)
+	near(t, "balance", y.Ethanol()+y.CO2()+y.Biomass()+y.Residue(), 1+y.Water(), 1e-15)
+	if water := ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(0), kg(0))); water.WashYield() != gravity.SugarWashYield(gravity.Sucrose) {
+		t.Error("without sugar")
+	}
+	dry, made, err := s.Dry(y)
+	if err != nil || dry.Fermentable() != (units.Mass{}) || inKg(dry.ExtractOf(gravity.Dextrin)) != 1 {
+		t.Errorf("%v %v", dry, err)
+	}
+	near(t, "glycerol", inKg(dry.ExtractOf(gravity.Glycerol)), inKg(made.Residue), 1e-15)
+}
+
+// About 17 g/L of sugar for 1 % vol, the rule of the trade (common practice, no
+// source), and a floor below 1.000.
+func TestSugarWashByHand(t *testing.T) {
+	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(92), kg(8), kg(0)))
+	dry, _, err := s.Dry(s.WashYield())
+	if err != nil {
+		t.Fatal(err)
+	}
+	v := ok[units.Volume](t)(dry.Volume(celsius(20))).In(units.Litre)
+	rule := 8000 / v / dry.ByVolume().In(units.PercentVolume)
+	near(t, "g/L for 1 % vol", rule, 16.5, 0.6)
+	if sg := dry.Gravity().SG(); sg < 0.990 || sg > 0.996 {
+		t.Errorf("a dry sugar wash ends at %v, not 0.990 to 0.996 (common practice, no source)", sg)
+	}
+}
