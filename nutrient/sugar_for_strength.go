@@ -60,8 +60,19 @@ type Brew struct {
 	Start       gravity.Solution
 	Finish      gravity.Solution
 	Used        units.Mass // extract that the yeast uses
+	Yield       gravity.Yield
 	Made        gravity.Fermented
 	Cautions    []string
+}
+
+// At returns the liquid when a share of the sugar that ferments is used, with its gravity
+// for the hydrometer, and what was made until then.
+//
+//   - Source: [gravity.Solution.Ferment].
+//   - Range: a Brew of [Wash.For] or [Wash.From]; otherwise the error is a
+//     [*units.RangeError].
+func (b Brew) At(used units.Share) (gravity.Solution, gravity.Fermented, error) {
+	return b.Start.Ferment(kilograms(b.Used.In(units.Kilogram)*used.In(units.Percent)/100), b.Yield)
 }
 
 // mostStrength is where nearly all yeast stops.
@@ -248,7 +259,7 @@ func (w Wash) checked(fn string) (Wash, error) {
 
 // from plans with a mass of the fermentable.
 func (w Wash) from(fn string, kg float64) (Brew, error) {
-	out := Brew{Fermentable: kilograms(kg)}
+	out := Brew{Fermentable: kilograms(kg), Yield: w.Yield}
 	var err error
 	switch w.Basis.kind {
 	case waterMass:

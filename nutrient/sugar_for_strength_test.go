@@ -91,6 +91,29 @@ func TestSugarAndStrengthRoundTrip(t *testing.T) {
 	})
 }
 
+// Half of the sugar makes half of the ethanol and gas, and the reading falls all the way.
+func TestBrewAt(t *testing.T) {
+	b := must(SugarForStrength(WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
+	before := 2.0
+	for i := range 11 {
+		s, made, err := b.At(share(float64(i) / 10))
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "ethanol", made.Ethanol.In(units.Gram), b.Made.Ethanol.In(units.Gram)*float64(i)/10, 1e-9, "in proportion")
+		near(t, "CO2", made.CO2.In(units.Gram), b.Made.CO2.In(units.Gram)*float64(i)/10, 1e-9, "in proportion")
+		if g := s.Gravity().SG(); g >= before {
+			t.Errorf("gravity %g after %g", g, before)
+		} else {
+			before = g
+		}
+	}
+	near(t, "end", before, b.Finish.Gravity().SG(), 1e-12, "the same")
+	if _, _, err := (Brew{}).At(units.Percent.Of(50)); err == nil {
+		t.Error("a zero Brew is taken")
+	}
+}
+
 func TestMoreSugarIsStronger(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		w := drawWash(t)

@@ -1,0 +1,59 @@
+package nutrient
+
+import (
+	"testing"
+	"time"
+
+	"example.org/zymase/units"
+)
+
+func TestHeatRates(t *testing.T) {
+	all := HeatRates()
+	for i, c := range []struct {
+		name   string
+		want   float64
+		tol    float64
+		grade  Grade
+		source string
+	}{
+		{"usual", 586.6, 0, CommonPractice, "252 Btu/lb = 586.2 kJ/kg, trade"},
+		{"usual, higher", 652.4, 0, CommonPractice, "trade"},
+		{"thermochemical", 382, 0.6, Computed, "68.9 kJ/mol, 382 kJ/kg from heats of formation"},
+		{"with growth", 1217, 1.5, Read, "Briggs et al. 2004, 219 kJ/mol, 1.217 kJ/g"},
+	} {
+		near(t, c.name, all[i].KilojoulesPerKilogram(), c.want, c.tol, c.source)
+		if all[i].Name() != c.name || all[i].Evidence().Grade != c.grade {
+			t.Errorf("%s: %v", c.name, all[i])
+		}
+	}
+	near(t, "thermochemical, by mole", ThermochemicalHeat().KilojoulesPerKilogram()*0.180156, 68.9+0.25, 0.26, "1273.3 - 2·277.6 - 2·393.5 = 68.9 rounded")
+	near(t, "hand", ThermochemicalHeat().KilojoulesPerKilogram()*0.180156, -1273.3+2*277.6+2*393.5, 1e-3, "by hand")
+}
+
+func TestHeat(t *testing.T) {
+	h := UsualHeat()
+	near(t, "heat", must(h.Of(units.Kilogram.Of(2))).In(units.Kilojoule), 1173.2, 1e-9, "by hand")
+	// 10 g/L of extract, 1 °P: about 1.5 K.
+	near(t, "rise", must(h.Rise(units.Gram.Of(100), units.Litre.Of(10))).In(units.KelvinDifference), 1.5, 0.04, "586.6·10 g/L over 4.0 kJ/L/K")
+	near(t, "rise by hand", must(h.Rise(units.Gram.Of(100), units.Litre.Of(10))).In(units.KelvinDifference), 1.4665, 1e-9, "by hand")
+	// 1 kg in a day: 586,600 J / 86,400 s = 6.79 W.
+	near(t, "power", must(h.CoolingPower(units.Kilogram.Of(1), 24*time.Hour)).In(units.Watt), 6.789, 0.001, "by hand")
+	d := BusiestDay()
+	near(t, "busiest day", d.Value.In(units.Percent), 100.0/3, 1e-9, "common practice, no source")
+	near(t, "cold", d.Low.In(units.Percent), 20, 1e-9, "common practice, no source")
+	near(t, "warm", d.High.In(units.Percent), 50, 1e-9, "common practice, no source")
+
+	minus := units.Mass{}.Minus(units.Gram.Of(1))
+	_, err := h.Of(minus)
+	refused(t, err, "extract", 0, 1e9)
+	_, err = h.Rise(minus, units.Litre.Of(1))
+	refused(t, err, "extract", 0, 1e9)
+	_, err = h.Rise(units.Gram.Of(1), units.Volume{})
+	refused(t, err, "volume", leastVolume, mostVolume)
+	_, err = h.Rise(units.Kilogram.Of(1), units.Litre.Of(1))
+	refused(t, err, "rise", 0, 100)
+	_, err = h.CoolingPower(minus, time.Hour)
+	refused(t, err, "extract", 0, 1e9)
+	_, err = h.CoolingPower(units.Kilogram.Of(1), time.Second)
+	refused(t, err, "time", 1.0/60, 8766)
+}

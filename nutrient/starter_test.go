@@ -1,0 +1,61 @@
+package nutrient
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/units"
+)
+
+// 5.323 g of dry yeast from 100 g of extract (Balling), 20 billion cells in a gram (15 to
+// 25, recalled from memory): 100 g of extract grow 106 billion cells.
+func TestStarterFor(t *testing.T) {
+	s := must(StarterFor(must(BillionCells(50)), must(BillionCells(50+106.46)), units.DegreePlato.Of(10)))
+	near(t, "extract", s.Extract.In(units.Gram), 100, 0.01, "Balling")
+	near(t, "volume", s.Volume.In(units.Litre), 1/1.04, 0.0002, "1 kg of 10 °P at SG 1.040")
+	near(t, "grown", s.Grown.Billion(), 106.46, 1e-9, "asked")
+	near(t, "dry yeast", s.Balance.DryYeast.In(units.Gram), 5.323, 1e-6, "Balling")
+	near(t, "nitrogen", s.Feed.In(units.Gram), 0.5323, 1e-9, "10 % of dry matter")
+	if len(s.Cautions) != 0 {
+		t.Errorf("%q", s.Cautions)
+	}
+	if s = must(StarterFor(must(BillionCells(10)), must(BillionCells(101)), units.DegreePlato.Of(10))); len(s.Cautions) != 1 {
+		t.Errorf("%q", s.Cautions)
+	}
+	if s = must(StarterFor(must(BillionCells(10)), must(BillionCells(99)), units.DegreePlato.Of(10))); len(s.Cautions) != 0 {
+		t.Errorf("%q", s.Cautions)
+	}
+	_, err := StarterFor(must(BillionCells(100)), must(BillionCells(50)), units.DegreePlato.Of(10))
+	refused(t, err, "cells wanted", 100, 1e6)
+	_, err = StarterFor(must(BillionCells(10)), must(BillionCells(50)), units.DegreePlato.Of(1))
+	refused(t, err, "extract", 2, 20)
+	_, err = StarterFor(must(BillionCells(10)), must(BillionCells(50)), units.DegreePlato.Of(21))
+	refused(t, err, "extract", 2, 20)
+}
+
+func TestGrown(t *testing.T) {
+	g := must(Grown(units.Gram.Of(2)))
+	near(t, "value", g.Value.Billion(), 40, 1e-12, "recalled from memory")
+	near(t, "low", g.Low.Billion(), 30, 1e-12, "recalled from memory")
+	near(t, "high", g.High.Billion(), 50, 1e-12, "recalled from memory")
+	_, err := Grown(units.Mass{}.Minus(units.Gram.Of(1)))
+	refused(t, err, "dry yeast", 0, 1e9)
+}
+
+func TestCheckPitch(t *testing.T) {
+	grow := func(g float64) Balance { return Balance{DryYeast: must(units.Gram.Try(g))} }
+	pitch := must(BillionCells(20))
+	c := must(CheckPitch(pitch, grow(3)))
+	near(t, "doublings", c.Doublings.Value, 2, 1e-12, "20 billion and 60 new: fourfold")
+	near(t, "low", c.Doublings.Low, math.Log2(1+45.0/20), 1e-12, "by hand")
+	near(t, "high", c.Doublings.High, math.Log2(1+75.0/20), 1e-12, "by hand")
+	for g, want := range map[float64]int{0.9: 1, 1.1: 0, 30: 0, 32: 1} {
+		if c := must(CheckPitch(pitch, grow(g))); len(c.Cautions) != want {
+			t.Errorf("%g g: %q", g, c.Cautions)
+		}
+	}
+	_, err := CheckPitch(Cells{}, grow(1))
+	refused(t, err, "cells pitched", 1e-9, 1e12)
+	_, err = CheckPitch(pitch, Balance{DryYeast: units.Mass{}.Minus(units.Gram.Of(1))})
+	refused(t, err, "dry yeast", 0, 1e9)
+}
