@@ -1,0 +1,110 @@
+package nutrient
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"example.org/zymase/units"
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
+)
+
+func price(text string) decimal.Decimal { return decimal.RequireFromString(text) }
+
+// 100 mg/L of nitrogen, 10 of it amino: 0.25 g/L of yeast matter at 4 %, the rest
+// 90/212.14 g/L of diammonium phosphate.
+func TestBestFeedByHand(t *testing.T) {
+	f := must(BestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(100), Amino: units.MilligramPerLitre.Of(10)}, units.Litre.Of(10), US,
+		Offer{AutolysedYeast(), price("20")}, Offer{DiammoniumPhosphate(), price("5")}, Offer{MonoammoniumPhosphate(), price("5")}))
+	if len(f.Doses) != 2 {
+		t.Fatalf("%v", f.Doses)
+	}
+	near(t, "yeast", f.Doses[0].Mass.In(units.Gram), 2.5, 1e-9, "by hand")
+	near(t, "DAP", f.Doses[1].Mass.In(units.Gram), 900/212.14, 1e-3, "by hand")
+	near(t, "N", f.Supply.Nitrogen().In(units.MilligramPerLitre), 100, 1e-9, "wanted")
+	if !f.Shortfall.IsZero() || len(f.Limits) != 2 || f.Cautions[len(f.Cautions)-1] != CheckTheLaw {
+		t.Errorf("%+v", f)
+	}
+}
+
+// Dearer DAP than MAP for the same nitrogen: 0.21214/9 < 0.12177/5.
+func TestBestFeedTakesTheCheaper(t *testing.T) {
+	f := must(BestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(50)}, units.Litre.Of(1), US,
+		Offer{DiammoniumPhosphate(), price("9")}, Offer{MonoammoniumPhosphate(), price("5")}))
+	if len(f.Doses) != 1 || f.Doses[0].Source.Name() != "monoammonium phosphate" {
+		t.Errorf("%v", f.Doses)
+	}
+}
+
+func TestBestFeedSaysWhatIsOpen(t *testing.T) {
+	f := must(BestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(300), Zinc: units.MilligramPerLitre.Of(0.5), Magnesium: units.MilligramPerLitre.Of(5)}, units.Litre.Of(1), US,
+		Offer{DiammoniumPhosphate(), decimal.Zero}, Offer{ZincSulfateHeptahydrate(), decimal.Zero}))
+	near(t, "DAP", f.Doses[0].Mass.In(units.Gram), 0.95861, 1e-5, "27 CFR 24.246")
+	near(t, "zinc salt", f.Doses[1].Mass.In(units.Milligram), 0.5*4.398, 0.001, "4.398 mg of the salt for 1 mg Zn")
+	near(t, "open", f.Shortfall.In(units.MilligramPerLitre), 300-203.36, 0.01, "by hand")
+	all := strings.Join(f.Cautions, "\n")
+	if !strings.Contains(all, "nitrogen open") || !strings.Contains(all, "5 mg/L of the magnesium open") || strings.Contains(all, "zinc open") {
+		t.Errorf("%s", all)
+	}
+}
+
+func TestBestFeedKeepsLimitsAndBeatsTheOrder(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		sources := []Source{DiammoniumPhosphate(), MonoammoniumPhosphate(), AmmoniumSulfate(), AutolysedYeast()}
+		need := must(units.MilligramPerLitre.Try(rapid.Float64Range(1, 500).Draw(t, "need, mg/L")))
+		law := Jurisdiction(rapid.IntRange(0, 1).Draw(t, "law"))
+		var offers []Offer
+		costs := map[string]float64{}
+		for _, s := range sources {
+			cents := int64(rapid.IntRange(100, 5000).Draw(t, "cents a kg"))
+			offers = append(offers, Offer{s, decimal.New(cents, -2)})
+			costs[s.Name()] = float64(cents) / 100
+		}
+		v := units.Litre.Of(1)
+		best := must(BestFeed(Wants{Nitrogen: need}, v, law, offers...))
+		order := must(FeedInOrder(need, v, law, sources...))
+		if best.Shortfall.In(units.MilligramPerLitre) > order.Shortfall.In(units.MilligramPerLitre)+1e-6 {
+			t.Fatalf("%v open, %v in order", best.Shortfall, order.Shortfall)
+		}
+		cost := func(f Feed) (sum float64) {
+			for _, d := range f.Doses {
+				sum += costs[d.Source.Name()] * d.Mass.In(units.Kilogram)
+			}
+			return sum
+		}
+		if order.Shortfall.IsZero() && cost(best) > cost(order)*(1+1e-9) {
+			t.Fatalf("%v costs more than %v", best.Doses, order.Doses)
+		}
+		for _, l := range best.Limits {
+			var sum float64
+			for _, d := range best.Doses {
+				for _, s := range l.Covers {
+					if d.Source.Group() == s {
+						sum += d.Mass.In(units.Gram)
+					}
+				}
+			}
+			if sum > l.Concentration().In(units.GramPerLitre)*(1+1e-9) {
+				t.Fatalf("%v passed", l)
+			}
+		}
+		if d := best.Supply.Nitrogen().Plus(best.Shortfall).Minus(need).In(units.MilligramPerLitre); math.Abs(d) > 1e-5 {
+			t.Fatalf("off by %g", d)
+		}
+	})
+}
+
+func TestBestFeedRefuses(t *testing.T) {
+	dap := Offer{DiammoniumPhosphate(), price("1")}
+	want := Wants{Nitrogen: units.MilligramPerLitre.Of(10)}
+	_, err := BestFeed(want, units.Volume{}, US, dap)
+	refused(t, err, "volume", leastVolume, mostVolume)
+	_, err = BestFeed(want, units.Litre.Of(1), US)
+	refused(t, err, "offers", 1, 30)
+	_, err = BestFeed(Wants{Zinc: units.MilligramPerLitre.Of(1001)}, units.Litre.Of(1), US, dap)
+	refused(t, err, "zinc", 0, 1000)
+	dap.Price = price("1000001")
+	_, err = BestFeed(want, units.Litre.Of(1), US, dap)
+	refused(t, err, "price of diammonium phosphate", 0, 1e6)
+}
