@@ -166,3 +166,36 @@ func BenchmarkCall(b *testing.B) {
 		}
 	}
 }
+
+// FuzzParse: whatever text a cell holds, a function gives finite numbers or an
+// error.
+func FuzzParse(f *testing.F) {
+	for _, text := range []string{"12.5 °C", "55 °F", "1,5", "sodium chloride", "1e308", "-0", "3 lb 4 oz", "1 h 30 min", "50 points", "12 °P"} {
+		f.Add(text)
+	}
+	all := All()
+	f.Fuzz(func(t *testing.T, text string) {
+		for i := range all {
+			fn := &all[i]
+			for j := range fn.Inputs {
+				p := &fn.Inputs[j]
+				for _, parse := range []func(string) (float64, error){p.Parse, p.ParseCell} {
+					v, err := parse(text)
+					if err != nil {
+						continue
+					}
+					in, out := examples(fn), make([]float64, len(fn.Outputs))
+					in[j] = v
+					if fn.Call(in, out) != nil {
+						continue
+					}
+					for k, got := range out {
+						if math.IsNaN(got) || math.IsInf(got, 0) {
+							t.Fatalf("%s, %s = %q: %s = %v", fn.Name, p.Name, text, fn.Outputs[k].Name, got)
+						}
+					}
+				}
+			}
+		}
+	})
+}
