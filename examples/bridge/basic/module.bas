@@ -1,0 +1,77 @@
+REM Functions for cells of LibreOffice Calc, answered by the Zymase bridge.
+REM
+REM 1. Tools, Macros, Edit Macros: in "My Macros", library "Standard", make a new
+REM    module and put this text into it.
+REM 2. Keep the bridge running: go run ./examples/bridge serve -addr {{.Address}}
+REM 3. In a cell: ={{with index .Calls 0}}{{.Name}}{{end}}(...)
+REM
+REM A number is in the unit listed; a text has its own: "55 °F". Inputs may be left
+REM out at the end only: the spreadsheet takes an empty place between two
+REM semicolons for the number 0. The cell shows the number, or ERROR: and the reason.
+
+Option Explicit
+
+Private Const Z_ADDRESS = "http://{{.Address}}/v1/"
+Private z_service As Object
+{{range .Calls}}
+REM {{.Meaning}}
+REM Result: {{.Result}}
+{{range .Inputs}}REM   {{.Note}}
+{{end}}Function {{.Name}}({{.Parameters}})
+	Dim q As String
+	q = "{{.Function}}?"{{if .Output}} & "output={{.Output}}&"{{end}}
+{{range .Inputs}}	q = q & Z_Input("{{.Name}}", {{.Parameter}})
+{{end}}	{{.Name}} = Z_Ask(q)
+End Function
+{{end}}
+REM One input of a question; nothing if it was left out.
+Private Function Z_Input(v_name As String, Optional v_value) As String
+	Dim t As String
+	If IsMissing(v_value) Then Exit Function
+	If IsArray(v_value) Then
+		Z_Input = v_name & "=a+range+of+cells&"
+		Exit Function
+	End If
+	Select Case VarType(v_value)
+		Case 2, 3, 4, 5, 6, 14
+			REM Str writes a point in every locale.
+			t = Trim(Str(v_value))
+		Case 8
+			t = v_value
+		Case Else
+			t = ""
+	End Select
+	Z_Input = v_name & "=" & Z_Escape(t) & "&"
+End Function
+
+REM What stands in an address as it is stays; all else becomes %XX by ENCODEURL.
+Private Function Z_Escape(t As String) As String
+	Dim i As Integer
+	For i = 1 To Len(t)
+		If InStr(1, "0123456789.-E", Mid(t, i, 1), 0) = 0 Then
+			Z_Escape = Z_Access().callFunction("ENCODEURL", Array(t))
+			Exit Function
+		End If
+	Next i
+	Z_Escape = t
+End Function
+
+Private Function Z_Access() As Object
+	If IsNull(z_service) Then z_service = createUnoService("com.sun.star.sheet.FunctionAccess")
+	Z_Access = z_service
+End Function
+
+Private Function Z_Ask(q As String)
+	Dim a
+	On Error Goto NoAnswer
+	a = Z_Access().callFunction("WEBSERVICE", Array(Z_ADDRESS & q))
+	If VarType(a) <> 8 Then Goto NoAnswer
+	If Left(a, 6) = "ERROR:" Then
+		Z_Ask = a
+	Else
+		Z_Ask = Val(a)
+	End If
+	Exit Function
+NoAnswer:
+	Z_Ask = "ERROR: no answer from " & Z_ADDRESS & "; is the bridge running?"
+End Function
