@@ -323,3 +323,6 @@ func (w Wash) ferment(b *Brew) error {
 	b.Finish, b.Made, err = b.Start.Ferment(b.Used, w.Yield)
 	return err
 }
+
+// emptyLiquid is nothing, to pour into.
+var emptyLiquid gravity.Solution

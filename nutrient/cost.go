@@ -1,0 +1,61 @@
+package nutrient
+
+import (
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+	"github.com/shopspring/decimal"
+)
+
+// CostPerGramEthanol returns what a gram of ethanol from a fermentable costs: the price
+// of a pack over the ethanol that its mass gives with the usual yield, in the currency of
+// the price, to 6 places.
+//
+//   - Source: [Fermentable.Yield] and the composition of f.
+//   - Range: price 0 to 1e9, a pack above 0 of something that ferments; beyond it the
+//     error is a [*units.RangeError].
+//   - Uncertainty: that of the yield, 3 %.
+func CostPerGramEthanol(f Fermentable, price decimal.Decimal, pack units.ExactMass) (decimal.Decimal, error) {
+	const fn, places = "nutrient.CostPerGramEthanol", 6
+	if err := limit.Check(fn, "price", price.InexactFloat64(), "", 0, 1e9, "a price"); err != nil {
+		return decimal.Decimal{}, err
+	}
+	if e := price.Exponent(); e < -30 || e > 9 {
+		return decimal.Decimal{}, limit.Check(fn, "exponent of the price", float64(e), "", -30, 9, "a price")
+	}
+	g := pack.Quantity().In(units.Gram)
+	if err := limit.Check(fn, "pack", g, "g", 1e-3, mostMass, "a pack"); err != nil {
+		return decimal.Decimal{}, err
+	}
+	yield := f.sugar() * f.Yield().Ethanol()
+	if err := limit.Check(fn, "ethanol yield", yield, "g/g", 0.001, 1, "a fermentable"); err != nil {
+		return decimal.Decimal{}, err
+	}
+	return price.DivRound(decimal.NewFromFloat(g*yield), places), nil
+}
+
+// VolumeTaken returns how much a volume of water grows when a mass of f is dissolved in
+// it, at 20 °C: about 0.62 L for each kilogram of sugar.
+//
+//   - Source: densities of [gravity.Solution].
+//   - Range: a liquid that a formula covers; beyond it the error is a
+//     [*units.RangeError].
+func (f Fermentable) VolumeTaken(m, water units.Mass) (units.Volume, error) {
+	const fn = "nutrient.Fermentable.VolumeTaken"
+	if err := limit.Check(fn, "water", water.In(units.Kilogram), "kg", 1e-6, mostVolume, "water to dissolve it in"); err != nil {
+		return units.Volume{}, err
+	}
+	before, err := emptyLiquid.AddWater(water)
+	if err != nil {
+		return units.Volume{}, err
+	}
+	after, err := f.AddTo(before, m)
+	if err != nil {
+		return units.Volume{}, err
+	}
+	with, err := after.Volume(room)
+	if err != nil {
+		return units.Volume{}, err
+	}
+	without, err := before.Volume(room)
+	return with.Minus(without), err
+}

@@ -1,0 +1,70 @@
+package nutrient
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// Sweetened is a drink with sugar added after the ferment.
+type Sweetened struct {
+	Fermentable units.Mass // to add
+	Liquid      gravity.Solution
+	Strength    units.StrengthByVolume
+	// IfItFerments is the CO2 that the added sugar would make in the closed pack, g for
+	// each litre: every 2 g/L are about one volume.
+	IfItFerments units.CarbonDioxideContent
+	Cautions     []string
+}
+
+// SweetenWith returns the mass of a fermentable that brings so much sugar to each litre
+// of the sweetened drink.
+//
+//   - Source: masses and volume of a [gravity.Solution]; CO2 by [gravity.SugarWashYield].
+//   - Range: sugar 0.1 to 200 g/L, something that holds sugar; beyond it the error is a
+//     [*units.RangeError].
+//   - Units: sugar as weighed, without its inversion.
+func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Solution) (Sweetened, error) {
+	const fn = "nutrient.SweetenWith"
+	want := sugar.In(units.GramPerLitre)
+	if err := limit.Check(fn, "sugar", want, "g/L", 0.1, 200, "sweet drinks"); err != nil {
+		return Sweetened{}, err
+	}
+	if err := limit.Check(fn, "sugar that sweetens", 100*f.sugar(), "%", 1, 100, "a fermentable"); err != nil {
+		return Sweetened{}, err
+	}
+	start, err := drink.Volume(room)
+	if err != nil {
+		return Sweetened{}, err
+	}
+	if err := limit.Check(fn, "volume", start.In(units.Litre), "L", leastVolume, mostVolume, "a drink"); err != nil {
+		return Sweetened{}, err
+	}
+	litres := start.In(units.Litre)
+	for range 60 { // the volume grows by what is added: a small part, so that this closes fast
+		kg := want / 1000 * litres / f.sugar()
+		s, err := f.AddTo(drink, kilograms(kg))
+		if err != nil {
+			return Sweetened{}, err
+		}
+		v, err := s.Volume(room)
+		if err != nil {
+			return Sweetened{}, err
+		}
+		now := v.In(units.Litre)
+		if d := now - litres; d < 1e-13*now && d > -1e-13*now {
+			gas := kg * f.sugar() * f.Yield().CO2() / now * 1000
+			return Sweetened{
+				Fermentable: kilograms(kg), Liquid: s, Strength: s.ByVolume(),
+				IfItFerments: units.GramCO2PerLitre.Of(checked.Number(gas)),
+				Cautions: []string{
+					"Yeast ferments it: stabilise the drink before, or keep it cold, or the pack can burst. " + CheckTheLaw,
+				},
+			}, nil
+		}
+		litres = now
+	}
+	return Sweetened{}, numeric.ErrNoConvergence
+}
