@@ -72,7 +72,11 @@ func (c contents) settle() settled {
 		s.beyond = !ok || s.total > highest
 		return s
 	}
-	top := highest - vapours
+	// With all of it in the liquid the pressure would be the highest it can be.
+	top, inRange := c.drink.pressureOf(c.T, u, c.co2/c.at20, vapours)
+	if top *= 1 + 1e-9; !inRange {
+		top = highest - vapours
+	}
 	if excess(top) < 0 {
 		return settled{beyond: true, vapours: vapours}
 	}

@@ -1,8 +1,6 @@
 package carbonation
 
 import (
-	"math"
-
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -41,7 +39,7 @@ func FugacityCoefficient(t units.Temperature, p units.AbsolutePressure) (float64
 	if err != nil {
 		return 0, err
 	}
-	return math.Exp(s.logFugacity(p.In(units.Kilopascal))), nil
+	return exp(s.logFugacity(p.In(units.Kilopascal))), nil
 }
 
 func checkGas(fn string, t units.Temperature, p units.AbsolutePressure) (series, float64, error) {

@@ -28,7 +28,7 @@ func HenryPlummerBusenberg(t units.Temperature) (float64, error) {
 	if err := limit.Check("carbonation.HenryPlummerBusenberg", "temperature", c, "°C", coldest, warmest, plummer); err != nil {
 		return 0, err
 	}
-	return math.Exp(logHenry(c+zeroCelsius, 1/(c+zeroCelsius))), nil
+	return exp(logHenry(c+zeroCelsius, 1/(c+zeroCelsius))), nil
 }
 
 // Coldest and warmest liquid, °C.
@@ -49,5 +49,5 @@ func logKelvin(T float64) float64 {
 	const t0, lnT0 = 315, 5.752572638825633
 	z := (T - t0) / (T + t0)
 	y := z * z
-	return lnT0 + 2*z*(1+y*(1./3+y*(1./5+y*(1./7+y*(1./9+y/11)))))
+	return lnT0 + 2*z*((1+y*(1./3))+y*y*((1./5+y*(1./7))+y*y*(1./9+y*(1./11))))
 }

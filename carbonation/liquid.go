@@ -1,8 +1,6 @@
 package carbonation
 
 import (
-	"math"
-
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -67,19 +65,9 @@ const molarMassEthanol = 2*12.011 + 6*1.008 + 15.999
 
 // vapours is the pressure of water and ethanol vapour in kPa, T in K, u = 1/T.
 func (l Liquid) vapours(T, u float64) float64 {
-	w := logWater(T, u)
-	p := 1 - l.wet
+	p := (1 - l.wet) * waterVapour(T, u)
 	if l.ethanol != 0 {
-		const unit = -5.396532414044992 // ln(kPaPerBar/criticalWater)
-		p += l.ethanol * expNearOne(logEthanol(T)-w+unit)
+		p += l.ethanol * ethanolVapour(T)
 	}
-	return criticalWater * p * math.Exp(w)
-}
-
-// expNearOne is e^x to 1e-10 for x from 0.75 to 1.05: pure ethanol has 2.2 to 2.7
-// times the vapour pressure of water at every temperature here.
-func expNearOne(x float64) float64 {
-	const middle, e = 0.9, 2.45960311115695
-	x -= middle
-	return e * (1 + x*(1+x*(1./2+x*(1./6+x*(1./24+x*(1./120+x/720))))))
+	return p
 }

@@ -1,8 +1,6 @@
 package carbonation
 
 import (
-	"math"
-
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -25,7 +23,7 @@ func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (float64, err
 		return 0, err
 	}
 	T := c + zeroCelsius
-	m := p / standardKPa * math.Exp(logHenry(T, 1/T)+gasAt(1/T).logFugacity(p)) // mol/kg of water
+	m := p / standardKPa * exp(logHenry(T, 1/T)+gasAt(1/T).logFugacity(p)) // mol/kg of water
 	return m / (m + 1000/molarMassWater), nil
 }
 

@@ -22,11 +22,11 @@ func WaterVapourPressure(t units.Temperature) (units.AbsolutePressure, error) {
 	if err := limit.Check("carbonation.WaterVapourPressure", "temperature", c, "°C", coldest, warmest, "Wagner & Pruss 1993"); err != nil {
 		return units.AbsolutePressure{}, err
 	}
-	return units.Kilopascal.Of(checked.Number(waterVapour(c + zeroCelsius))), nil
+	return units.Kilopascal.Of(checked.Number(waterVapour(c+zeroCelsius, 1/(c+zeroCelsius)))), nil
 }
 
-// waterVapour is in kPa, T in K.
-func waterVapour(T float64) float64 { return criticalWater * math.Exp(logWater(T, 1/T)) }
+// waterVapour is in kPa, T in K, u = 1/T.
+func waterVapour(T, u float64) float64 { return criticalWater * exp(logWater(T, u)) }
 
 const criticalWater = 22064 // kPa
 
@@ -37,8 +37,8 @@ func logWater(T, u float64) float64 {
 	h := math.Sqrt(v)
 	v2 := v * v
 	v3 := v2 * v
-	return criticalT * u * (-7.85951783*v + 1.84408259*v*h - 11.7866497*v3 +
-		22.6807411*v3*h - 15.9618719*v2*v2 + 1.80122502*v3*v3*v*h) // eq. 1
+	return criticalT * u * v * ((-7.85951783 + 1.84408259*h) + v2*((-11.7866497+22.6807411*h)-
+		15.9618719*v+1.80122502*v3*v*h)) // eq. 1
 }
 
 // EthanolVapourPressure returns the pressure of ethanol vapour over pure
@@ -62,7 +62,7 @@ func EthanolVapourPressure(t units.Temperature) (units.AbsolutePressure, error) 
 }
 
 // ethanolVapour is in kPa, T in K.
-func ethanolVapour(T float64) float64 { return kPaPerBar * math.Exp(logEthanol(T)) }
+func ethanolVapour(T float64) float64 { return kPaPerBar * exp(logEthanol(T)) }
 
 const kPaPerBar = 100
 

@@ -25,7 +25,7 @@ type Vessel struct {
 
 // A Filling is what is in a vessel when it is closed.
 type Filling struct {
-	Volume      units.Volume      // of the liquid at Temperature
+	Volume      units.Volume      // of the liquid with its gas, at Temperature
 	Temperature units.Temperature // when it is closed
 	// Content is the CO2 that is dissolved then.
 	Content units.CarbonDioxideContent
@@ -146,7 +146,8 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 	if err != nil {
 		return ClosedVessel{}, err
 	}
-	c := ClosedVessel{vessel: v, outside: outside, drink: drink, at20: litres * standard / then}
+	swelling := f.Content.In(units.GramCO2PerLitre) / molarMassCO2 * molarVolumeDissolved // of a litre
+	c := ClosedVessel{vessel: v, outside: outside, drink: drink, at20: litres / (then/standard + swelling)}
 	c.grows = grows.scaled(c.at20 / standard)
 
 	T := celsius + zeroCelsius

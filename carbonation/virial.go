@@ -76,8 +76,8 @@ func virials(u float64) (b, c float64) {
 	t32 := half * tau
 	t2 := tau * tau
 	t3 := t2 * tau
-	b = perMole * (n1 + n2*t34 + n3*tau + n4*t2 + n8*t32 + n17*t3 + n18*t3*t3) // eq. 6.5, δ→0
-	c = 2 * perMole * perMole * (n5*t34 + n6*t2 + (n9-n8)*t32 + n24*t3*t3*tau) // second order in δ; −n8 from its e^−δ
+	b = perMole * ((n1 + n3*tau) + (n2*t34 + n4*t2) + (n8*t32 + t3*(n17+n18*t3)))  // eq. 6.5, δ→0
+	c = 2 * perMole * perMole * ((n5*t34 + n6*t2) + ((n9-n8)*t32 + n24*t3*t3*tau)) // second order in δ; −n8 from its e^−δ
 	return b, c
 }
 

@@ -1,0 +1,98 @@
+package carbonation_test
+
+import (
+	"testing"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/units"
+	"pgregory.net/rapid"
+)
+
+// g of CO2 from a gram, computed from IUPAC atomic weights: sucrose 0.51428, glucose
+// 0.48857, its monohydrate 0.44415. Honey by hand: 0.695·0.48857 + 0.086·0.51428.
+func TestPrimers(t *testing.T) {
+	for _, row := range []struct {
+		p    carbonation.Primer
+		co2  float64
+		name string
+	}{
+		{carbonation.Sucrose, 0.51428, "sucrose"}, {carbonation.DextroseAnhydrous, 0.48857, "dextrose anhydrous"},
+		{carbonation.DextroseMonohydrate, 0.44415, "dextrose monohydrate"}, {carbonation.Honey, 0.38378, "honey"},
+	} {
+		near(t, row.name, row.p.CO2Per(units.Kilogram.Of(1)).In(units.Kilogram), row.co2, 1.1e-5)
+		if row.p.Name() != row.name {
+			t.Errorf("%q is called %q", row.name, row.p.Name())
+		}
+	}
+	syrup := ok[carbonation.Primer](t)(carbonation.NewPrimer("syrup", percent(75), percent(80)))
+	near(t, "syrup", syrup.CO2Per(units.Kilogram.Of(1)).In(units.Kilogram), 0.6*0.51428, 1e-5)
+	_, err := carbonation.NewPrimer("none", percent(0), percent(80))
+	refused(t, "no solids", err, "solids")
+	_, err = carbonation.NewPrimer("none", percent(80), percent(0))
+	refused(t, "nothing ferments", err, "fermentable share")
+}
+
+// By hand: 20 L from 1.7 to 5.7 g/L with sucrose: 20·4.0/0.51428 = 155.56 g; as
+// monohydrate 20·4.0/0.44415 = 180.12 g. With 2 g/L of sugar left 20·(4.0 −
+// 1.02856)/0.51428 = 115.56 g.
+func TestPrimingSugar(t *testing.T) {
+	prime := func(left float64, with carbonation.Primer) carbonation.Priming {
+		return ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(5.7), gramsCO2(1.7), litre(20), gramsPerLitre(left), with))
+	}
+	dry := prime(0, carbonation.Sucrose)
+	near(t, "sucrose", dry.Sugar.In(units.Gram), 155.56, 0.01)
+	near(t, "monohydrate", prime(0, carbonation.DextroseMonohydrate).Sugar.In(units.Gram), 180.12, 0.01)
+	left := prime(2, carbonation.Sucrose)
+	near(t, "sugar left", left.Sugar.In(units.Gram), 115.56, 0.01)
+	near(t, "final", left.Final.In(units.GramCO2PerLitre), 5.7, 1e-12)
+	if dry.Cautions.Has(carbonation.SugarCanFerment) || !left.Cautions.Has(carbonation.SugarCanFerment) {
+		t.Error("caution of sugar left")
+	}
+	if !dry.Cautions.Has(carbonation.PressureVessel) {
+		t.Error("no caution of pressure")
+	}
+	over := prime(10, carbonation.Sucrose) // makes 5.14 g/L by itself
+	if !over.Sugar.IsZero() || !over.Cautions.Has(carbonation.NoSugarNeeded) {
+		t.Errorf("sugar enough is left, but %v, %v", over.Sugar, over.Cautions)
+	}
+	near(t, "final", over.Final.In(units.GramCO2PerLitre), 1.7+5.1428, 1e-4)
+}
+
+func TestPrimingBalance(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		target := rapid.Float64Range(0, 15).Draw(t, "target")
+		have := rapid.Float64Range(0, 10).Draw(t, "dissolved")
+		left := rapid.Float64Range(0, 30).Draw(t, "left")
+		v := rapid.Float64Range(0.1, 1e4).Draw(t, "litres")
+		p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(target), gramsCO2(have), litre(v), gramsPerLitre(left), carbonation.Honey))
+		made := carbonation.Honey.CO2Per(p.Sugar).In(units.Gram)/v + p.Dissolved.In(units.GramCO2PerLitre) + p.FromSugar.In(units.GramCO2PerLitre)
+		close(t, "CO2", made, p.Final.In(units.GramCO2PerLitre), 1e-12)
+		if made < target*(1-1e-12) {
+			t.Errorf("%g g/L falls short of %g", made, target)
+		}
+	})
+}
+
+func TestPrimingRefuses(t *testing.T) {
+	try := func(target, have, v, left float64, with carbonation.Primer) error {
+		_, err := carbonation.PrimingSugar(gramsCO2(target), gramsCO2(have), litre(v), gramsPerLitre(left), with)
+		return err
+	}
+	refused(t, "target", try(15.1, 1, 20, 0, carbonation.Sucrose), "target")
+	refused(t, "dissolved", try(5, 15.1, 20, 0, carbonation.Sucrose), "dissolved CO2")
+	refused(t, "volume", try(5, 1, 0, 0, carbonation.Sucrose), "volume")
+	refused(t, "sugar", try(5, 1, 20, 30.1, carbonation.Sucrose), "sugar left")
+	refused(t, "no primer", try(5, 1, 20, 0, carbonation.Primer{}), "CO2 from a gram of primer")
+}
+
+// Under 1 atm at 20 °C a beer holds about 0.85 volumes, a figure of every brewer's
+// table (common practice, no source); colder it holds more.
+func TestResidualContent(t *testing.T) {
+	l := liquid(t, 5, 4)
+	at := func(c float64) float64 {
+		g := ok[units.CarbonDioxideContent](t)(carbonation.ResidualContent(l, celsius(c), kpa(101.325)))
+		return carbonation.RealVolume.Volumes(g).In(units.VolumesCO2)
+	}
+	near(t, "at 20 °C", at(20), 0.80, 0.06)
+	near(t, "at 0 °C", at(0), 1.65, 0.1)
+}

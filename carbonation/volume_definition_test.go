@@ -1,0 +1,39 @@
+package carbonation_test
+
+import (
+	"testing"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/units"
+	"pgregory.net/rapid"
+)
+
+// Handbooks: 1.9769 g/L; IUPAC-NIST SRD 106: 22.2605 L/mol; the EU text's 1.951 and
+// 0.987: 1.9767. Ideal gas: 1.9635.
+func TestGramsPerVolume(t *testing.T) {
+	near(t, "real", carbonation.RealVolume.GramsPerVolume(), 1.9770, 5e-5)
+	near(t, "ideal", carbonation.IdealVolume.GramsPerVolume(), 1.9635, 5e-5)
+	near(t, "ideal", 44.009/carbonation.IdealVolume.GramsPerVolume(), 22.41397, 1e-5)
+	d := ok[units.Density](t)(carbonation.GasDensity(celsius(0), kpa(101.325)))
+	near(t, "real gas density", d.In(units.KilogramPerCubicMetre), carbonation.RealVolume.GramsPerVolume(), 5e-4)
+	// 27 CFR 24.245: 0.392 g in 100 mL; 1.983 volumes.
+	near(t, "limit of still wine", carbonation.RealVolume.Volumes(gramsCO2(3.92)).In(units.VolumesCO2), 1.983, 5e-4)
+}
+
+func TestVolumesRoundTrip(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		g := rapid.Float64Range(0, 100).Draw(t, "g/L")
+		for _, d := range []carbonation.VolumeDefinition{carbonation.RealVolume, carbonation.IdealVolume} {
+			close(t, d.String(), d.Content(d.Volumes(gramsCO2(g))).In(units.GramCO2PerLitre), g, 1e-14)
+		}
+	})
+}
+
+func TestVolumeDefinitionSaysWhich(t *testing.T) {
+	if s := carbonation.RealVolume.String(); s != "real gas, 1.9770 g/L" {
+		t.Error(s)
+	}
+	if s := carbonation.IdealVolume.String(); s != "ideal gas, 1.9635 g/L" {
+		t.Error(s)
+	}
+}
