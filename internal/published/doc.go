@@ -1,7 +1,7 @@
 // Package published answers: what does the printed table say, where is it
 // printed, and how near must a computation come to it?
 //
-//	table, err := published.Find("atmosphere_iso2533")
+//	table, err := published.Find("atmosphere_ashrae")
 //	for row := range table.Rows() {
 //		printed, _ := row.Number("pressure")
 //		fmt.Println(row.Line, row.Text("altitude"), printed)
