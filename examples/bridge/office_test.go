@@ -29,7 +29,10 @@ const (
 )
 
 // findOffice makes a profile, or skips the test where the program is missing.
-func findOffice(t *testing.T) *office {
+func findOffice(t *testing.T) *office { return findOfficeIn(t, "en-US") }
+
+// findOfficeIn is findOffice with a locale for numbers.
+func findOfficeIn(t *testing.T, locale string) *office {
 	t.Helper()
 	if testing.Short() {
 		t.Skip("the spreadsheet test takes some seconds: left out with -short")
@@ -50,6 +53,7 @@ func findOffice(t *testing.T) *office {
 	o.write(t, filepath.Join(o.profile, "user", "registrymodifications.xcu"), `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
 <item oor:path="/org.openoffice.Office.Common/Security/Scripting"><prop oor:name="SecureURL" oor:op="fuse"><value><it>file://`+o.docs+`</it></value></prop></item>
+<item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>`+locale+`</value></prop></item>
 </oor:items>
 `)
 	o.run(t, startLimit, "--terminate_after_init") // else the module is written over

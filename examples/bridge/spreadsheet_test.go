@@ -17,6 +17,7 @@ import (
 
 	"example.org/zymase/examples/bridge/basic"
 	"example.org/zymase/examples/bridge/catalogue"
+	"example.org/zymase/examples/bridge/fill"
 	"example.org/zymase/examples/bridge/loopback"
 )
 
@@ -219,5 +220,46 @@ func TestModuleWithoutBridge(t *testing.T) {
 	got := cells(t, o.convert(t, o.document(t, "alone.fods", [][]string{{"=ATMOSPHERE_AT_ALTITUDE(0)"}})))
 	if !strings.HasPrefix(got[0][0], "ERROR: no answer from http://127.0.0.1:9/") {
 		t.Errorf("the cell shows %q", got[0][0])
+	}
+}
+
+// Where the decimal mark is a comma, a cell joined to an address has a comma,
+// and a column comes as CSV with commas: all three ways give the same number.
+func TestCommaLocale(t *testing.T) {
+	o := findOfficeIn(t, "de-DE")
+	address, _ := serveCells(t)
+	o.install(t, map[string]string{"Exporter": exporter, "Zymase": module(t, address)})
+	q := loopback.Question{
+		Base: strconv.Quote("http://" + address), Function: "pressure_gauge_from_absolute",
+		Inputs: []loopback.Reference{{Input: "pressure", Cell: "[.A1]"}},
+	}
+	doc := o.document(t, "comma.fods", [][]string{{
+		"201.825", "=1+" + loopback.OpenDocument.Number(q), "=1+PRESSURE_GAUGE_FROM_ABSOLUTE([.A1])",
+		"=1+" + loopback.OpenDocument.XML(q, "1"),
+		`=1+NUMBERVALUE(COM.MICROSOFT.WEBSERVICE("http://` + address + `/v1/pressure_gauge_from_absolute?pressure="&[.A1]);".")`,
+	}})
+	row := cells(t, o.export(t, doc))[0]
+	for i, got := range row {
+		want := "101,5"
+		if i == 0 {
+			want = "201,825"
+		}
+		if got != want {
+			t.Errorf("cell %d is %q, want %s", i+1, got, want)
+		}
+	}
+	head := o.document(t, "column.fods", [][]string{{"reading (°F)"}, {"64.5"}, {"-3.25"}})
+	column := strings.ReplaceAll(string(o.convert(t, head)), "reading", "temperature")
+	var out strings.Builder
+	f, err := catalogue.Find("convert_temperature")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := fill.Run(&out, strings.NewReader(column), f, fill.Options{DecimalComma: true, Outputs: []string{"celsius"}}); err != nil {
+		t.Fatalf("%q: %v", column, err)
+	}
+	const want = "\"temperature (°F)\",celsius (°C),error\n\"64,5\",\"18,0555555556\",\n\"-3,25\",\"-19,5833333333\",\n"
+	if got := strings.ReplaceAll(out.String(), "\r\n", "\n"); got != want {
+		t.Errorf("filled %q, want %q", got, want)
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"io"
 	"math"
 	"regexp"
+	"runtime"
 	"strconv"
 	"strings"
 	"testing"
@@ -336,5 +337,52 @@ func TestRowsAllocateNothing(t *testing.T) {
 	w.add(b, raw)
 	if n := testing.AllocsPerRun(100, func() { w.add(b, raw) }); n != 0 {
 		t.Errorf("%v allocations a row", n)
+	}
+}
+
+// repeated is a long file that nobody has to hold: a head, then one row again
+// and again.
+type repeated struct {
+	head, row string
+	left      int // bytes
+	at        int
+}
+
+func (r *repeated) Read(b []byte) (int, error) {
+	if r.left <= 0 {
+		return 0, io.EOF
+	}
+	n := 0
+	for n < len(b) && r.left > 0 {
+		text := r.row
+		if r.head != "" {
+			text = r.head
+		}
+		k := copy(b[n:], text[r.at:])
+		n += k
+		r.left -= k
+		if r.at += k; r.at == len(text) {
+			r.at, r.head = 0, ""
+		}
+	}
+	return n, nil
+}
+
+// Memory does not grow with the file.
+func TestMemory(t *testing.T) {
+	used := func(size int) uint64 {
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		_, err := Run(io.Discard, &repeated{head: "pressure (bar),remark\n", row: "2,clear and dry; poured with care\n", left: size},
+			function(t, "pressure_gauge_from_absolute"), Options{Fixed: map[string]string{"altitude": "0"}})
+		if _, ok := errors.AsType[*delimited.FormError](err); err != nil && !ok {
+			t.Fatal(err)
+		}
+		runtime.ReadMemStats(&after)
+		return after.TotalAlloc - before.TotalAlloc
+	}
+	small, large := used(20<<20), used(100<<20)
+	if large > small+(1<<20) {
+		t.Errorf("%d bytes were allocated for 20 MB, %d for 100 MB", small, large)
 	}
 }

@@ -1,0 +1,93 @@
+package sheet
+
+// batch is the plan of the sheet: 60 L of a dry elderflower-and-cucumber
+// sparkler at 4.6 % vol from white sugar, for a club in a village hall at 640 m;
+// 40 L go into kegs at 4 °C, the rest into bottles of 0.33 L.
+func batch() []line {
+	var lines []line
+	for _, part := range [][]line{wanted(), keg(), bottle()} {
+		lines = append(append(lines, part...), note(""))
+	}
+	return lines
+}
+
+func wanted() []line {
+	return []line{
+		heading("A dry sparkler of elderflower and cucumber, from white sugar"),
+		note("Change the coloured figures; the others ask the bridge again. It must run: see the last line."),
+		note("Where a cell shows Err:540, let the document update its links: the spreadsheet asks when it opens the file."),
+		heading("What is wanted"),
+		figure("Packaged in all", "volume", 60, "L", 1, ""),
+		figure("Of it in kegs", "keg_volume", 40, "L", 1, ""),
+		figure("Strength", "strength", 4.6, "% vol", 1, ""),
+		figure("Altitude", "altitude", 640, "m", 0, "a gauge shows the pressure above that of the air here"),
+		figure("Keg, temperature", "keg_temperature", 4, "°C", 1, ""),
+		figure("Keg, fizz", "keg_fizz", 2.9, "vol CO2", 2, ""),
+		figure("Bottle, fizz", "bottle_fizz", 2.9, "vol CO2", 2, ""),
+		figure("Bottle, drink in it", "bottle_fill", 330, "mL", 0, ""),
+		figure("Bottle, brim-full", "bottle_capacity", 345, "mL", 0, "weigh one full of water to the brim"),
+		figure("Drink when bottled", "bottling_temperature", 18, "°C", 1, ""),
+		figure("Warmest since the gas came off", "warmest", 20, "°C", 1, "a fermenter that stood warmer holds less CO2"),
+		figure("Warmest place a bottle may stand", "hot", 35, "°C", 1, "a parked car is hotter"),
+	}
+}
+
+func keg() []line {
+	return []line{
+		heading(results),
+		note(""),
+		heading("In the kegs"),
+		{
+			label: "Gauge at rest", name: "keg_gauge", unit: "bar gauge", places: 2,
+			function: "co2_pressure", output: "gauge_pressure", in: "bar gauge",
+			inputs: drinkAt("temperature", "keg_temperature", "volumes", "keg_fizz"),
+			remark: "set the regulator to this, and stay below the ratings of keg and fittings",
+		},
+		note("CO2 gathers unseen in cellars and cold rooms: air them, and hang a CO2 alarm at breathing height. Follow the local code for gas."),
+	}
+}
+
+func bottle() []line {
+	return []line{
+		heading("In the bottles"),
+		{
+			label: "Left for bottles", name: "bottle_volume", unit: "L", places: 1,
+			formula: "volume-keg_volume", compute: func(get func(string) float64) float64 { return get("volume") - get("keg_volume") },
+		},
+		{
+			label: "Bottles", name: "bottles", places: 0,
+			formula: "ROUNDDOWN(bottle_volume*1000/bottle_fill;0)",
+			compute: func(get func(string) float64) float64 {
+				return float64(int(get("bottle_volume") * 1000 / get("bottle_fill")))
+			},
+		},
+		{
+			label: "White sugar to prime with", name: "priming", unit: "g", places: 0,
+			function: "priming_sugar", output: "mass",
+			inputs: drinkAt("volumes", "bottle_fizz", "volume", "bottle_volume", "warmest", "warmest"),
+			remark: "for all the bottles; boiled in a little water and stirred in evenly",
+		},
+		{
+			label: "Gauge pressure where it is warmest", name: "bottle_gauge", unit: "bar gauge", places: 2,
+			function: "closed_vessel_pressure", output: "gauge_pressure", in: "bar gauge",
+			inputs: drinkAt("temperature", "hot", "volumes", "bottle_fizz", "capacity", "bottle_capacity",
+				"fill", "bottle_fill", "filling_temperature", "bottling_temperature"),
+			remark: "once the priming has fermented",
+		},
+		note("Glass bursts. Hold the pressure against the rating that the bottle's maker gives; without one, do not prime in it. Sugar left unfermented adds to it."),
+	}
+}
+
+// drinkAt are pairs of an input and its cell, and the cells of the drink.
+func drinkAt(pairs ...string) []input {
+	inputs := []input{{"strength", "strength"}, {"altitude", "altitude"}}
+	for i := 0; i < len(pairs); i += 2 {
+		inputs = append(inputs, input{pairs[i], pairs[i+1]})
+	}
+	return inputs
+}
+
+// figure is a number that the user may change.
+func figure(label, name string, v float64, unit string, places int, remark string) line {
+	return line{label: label, name: name, unit: unit, places: places, remark: remark, value: &v}
+}
