@@ -1,0 +1,150 @@
+// Command seltzer plans a batch of a fermented drink from a request and prints
+// what to weigh, what every vessel holds, what the hydrometer will say, what to
+// set the gauge to and what to look out for.
+//
+//	go run ./examples/seltzer                     the built-in request: 60 L at 4.6 % vol
+//	go run ./examples/seltzer -why                with the relation and source of each figure
+//	go run ./examples/seltzer -units us my.json   your own request, in US customary units
+//	go run ./examples/seltzer -json my.json       the plan as data
+//	go run ./examples/seltzer -request            the built-in request, to start yours from
+//
+// A request that cannot be is refused with exit code 2 and one line that names
+// the field, the value and what is allowed.
+package main
+
+import (
+	"bufio"
+	_ "embed"
+	"encoding/json"
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+
+	"example.org/zymase/examples/seltzer/plan"
+)
+
+//go:embed request.json
+var builtIn []byte
+
+func main() {
+	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}
+
+// largestRequest is far above any request written by hand.
+const largestRequest = 1 << 20
+
+// errUsage marks a mistake on the command line that flag has already told of.
+var errUsage = errors.New("usage")
+
+func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
+	err := seltzer(args, stdin, stdout, stderr)
+	switch {
+	case err == nil:
+		return 0
+	case errors.Is(err, flag.ErrHelp):
+		return 0
+	case errors.Is(err, errUsage):
+		return 2
+	}
+	fmt.Fprintln(stderr, "seltzer:", err)
+	if _, ok := errors.AsType[*outputError](err); ok {
+		return 1
+	}
+	return 2
+}
+
+// An outputError is a plan that could not be written.
+type outputError struct{ err error }
+
+func (e *outputError) Error() string { return "cannot write: " + e.err.Error() }
+
+func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
+	flags := flag.NewFlagSet("seltzer", flag.ContinueOnError)
+	flags.SetOutput(stderr)
+	flags.Usage = func() {
+		fmt.Fprintln(stderr, "usage: seltzer [flags] [request.json | -]")
+		flags.PrintDefaults()
+	}
+	asJSON := flags.Bool("json", false, "write the plan as JSON")
+	why := flags.Bool("why", false, "print the relation and the source behind each figure")
+	system := flags.String("units", "metric", "units to print: metric or us")
+	request := flags.Bool("request", false, "print the built-in request and stop")
+	if err := flags.Parse(args); err != nil {
+		if errors.Is(err, flag.ErrHelp) {
+			return err
+		}
+		return errUsage
+	}
+	if *system != "metric" && *system != "us" {
+		return fmt.Errorf("-units: %q: metric or us", *system)
+	}
+	if flags.NArg() > 1 {
+		return fmt.Errorf("%d arguments: at most one request", flags.NArg())
+	}
+	out := bufio.NewWriter(stdout)
+	if *request {
+		out.Write(builtIn)
+		return flush(out)
+	}
+
+	text, err := read(flags.Arg(0), stdin)
+	if err != nil {
+		return err
+	}
+	req, err := plan.ParseRequest(text)
+	if err != nil {
+		return err
+	}
+	p, err := plan.Make(req)
+	if err != nil {
+		return err
+	}
+	if *asJSON {
+		e := json.NewEncoder(out)
+		e.SetIndent("", "  ")
+		e.SetEscapeHTML(false)
+		if err := e.Encode(p); err != nil {
+			return &outputError{err}
+		}
+		return flush(out)
+	}
+	printText(out, sheet(p, style{us: *system == "us"}), *why)
+	return flush(out)
+}
+
+func flush(w *bufio.Writer) error {
+	if err := w.Flush(); err != nil {
+		return &outputError{err}
+	}
+	return nil
+}
+
+// read returns the request: the file named, standard input for "-", or the one
+// built in.
+func read(name string, stdin io.Reader) ([]byte, error) {
+	switch name {
+	case "":
+		return builtIn, nil
+	case "-":
+		return limited(stdin, "standard input")
+	}
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return limited(f, name)
+}
+
+func limited(r io.Reader, name string) ([]byte, error) {
+	text, err := io.ReadAll(io.LimitReader(r, largestRequest+1))
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
+	if len(text) > largestRequest {
+		return nil, fmt.Errorf("%s: larger than 1 MiB: a request is a page of text", name)
+	}
+	return text, nil
+}

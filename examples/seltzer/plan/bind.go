@@ -1,0 +1,275 @@
+package plan
+
+import (
+	"bytes"
+	"encoding"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"reflect"
+	"slices"
+	"sort"
+	"strconv"
+	"strings"
+)
+
+// bind reads JSON text into the struct that into points to. It is stricter than
+// encoding/json and says where: a field that does not exist, stands twice or
+// has the wrong kind is refused by its path, "kettle.capacity".
+func bind(text []byte, into any) error {
+	d := json.NewDecoder(bytes.NewReader(text))
+	d.UseNumber()
+	node, err := readNode(d, "", 0)
+	if errors.Is(err, io.EOF) {
+		return &RequestError{Field: "request", Value: "empty", Allowed: "a JSON object; see the README for its fields"}
+	}
+	if err != nil {
+		return err
+	}
+	if _, err := d.Token(); !errors.Is(err, io.EOF) {
+		return &RequestError{Field: "request", Value: "text after the end", Allowed: "one JSON object"}
+	}
+	return set(reflect.ValueOf(into).Elem(), node, "")
+}
+
+// An object is a JSON object whose keys keep their order.
+type object struct {
+	keys   []string
+	values map[string]any
+}
+
+const deepest = 8 // levels of a request
+
+func readNode(d *json.Decoder, path string, depth int) (any, error) {
+	if depth > deepest {
+		return nil, &RequestError{Field: path, Value: "nested too deep", Allowed: fmt.Sprintf("%d levels", deepest)}
+	}
+	tok, err := d.Token()
+	if errors.Is(err, io.EOF) && depth == 0 {
+		return nil, io.EOF
+	}
+	if err != nil {
+		return nil, &RequestError{Field: name(path), Value: "not JSON", Allowed: err.Error()}
+	}
+	switch delim, _ := tok.(json.Delim); delim {
+	case '{':
+		o := object{values: map[string]any{}}
+		for d.More() {
+			key, err := d.Token()
+			if err != nil {
+				return nil, &RequestError{Field: name(path), Value: "not JSON", Allowed: err.Error()}
+			}
+			k := key.(string) // the decoder refuses any other key
+			p := join(path, k)
+			if _, twice := o.values[k]; twice {
+				return nil, &RequestError{Field: p, Value: "stands twice", Allowed: "once"}
+			}
+			v, err := readNode(d, p, depth+1)
+			if err != nil {
+				return nil, err
+			}
+			o.keys, o.values[k] = append(o.keys, k), v
+		}
+		_, err := d.Token()
+		return o, wrapJSON(path, err)
+	case '[':
+		list := []any{}
+		for d.More() {
+			v, err := readNode(d, fmt.Sprintf("%s[%d]", path, len(list)), depth+1)
+			if err != nil {
+				return nil, err
+			}
+			list = append(list, v)
+		}
+		_, err := d.Token()
+		return list, wrapJSON(path, err)
+	}
+	return tok, nil
+}
+
+func wrapJSON(path string, err error) error {
+	if err == nil {
+		return nil
+	}
+	return &RequestError{Field: name(path), Value: "not JSON", Allowed: err.Error()}
+}
+
+// set writes a node into a value of the request.
+func set(v reflect.Value, node any, path string) error {
+	if v.Kind() == reflect.Pointer {
+		v.Set(reflect.New(v.Type().Elem()))
+		return set(v.Elem(), node, path)
+	}
+	if u, ok := v.Addr().Interface().(encoding.TextUnmarshaler); ok {
+		text, ok := node.(string)
+		if !ok {
+			return wrong(path, node, "text in quotes with its unit")
+		}
+		if err := u.UnmarshalText([]byte(text)); err != nil {
+			return &RequestError{Field: path, Value: text, Allowed: reason(err), Err: err}
+		}
+		return nil
+	}
+	switch v.Kind() {
+	case reflect.Struct:
+		o, ok := node.(object)
+		if !ok {
+			return wrong(path, node, "an object")
+		}
+		return setStruct(v, o, path)
+	case reflect.Slice:
+		list, ok := node.([]any)
+		if !ok {
+			return wrong(path, node, "a list")
+		}
+		if len(list) > longestList {
+			return wrong(path, len(list), fmt.Sprintf("at most %d entries", longestList))
+		}
+		v.Set(reflect.MakeSlice(v.Type(), len(list), len(list)))
+		for i, n := range list {
+			if err := set(v.Index(i), n, fmt.Sprintf("%s[%d]", path, i)); err != nil {
+				return err
+			}
+		}
+		return nil
+	case reflect.String:
+		s, ok := node.(string)
+		if !ok || len(s) > longestString {
+			return wrong(path, node, fmt.Sprintf("text of at most %d bytes", longestString))
+		}
+		v.SetString(s)
+		return nil
+	case reflect.Bool:
+		b, ok := node.(bool)
+		if !ok {
+			return wrong(path, node, "true or false")
+		}
+		v.SetBool(b)
+		return nil
+	case reflect.Int:
+		n, ok := node.(json.Number)
+		i, err := strconv.Atoi(string(n))
+		if !ok || err != nil {
+			return wrong(path, node, "a whole number")
+		}
+		v.SetInt(int64(i))
+		return nil
+	case reflect.Float64:
+		n, ok := node.(json.Number)
+		f, err := n.Float64()
+		if !ok || err != nil {
+			return wrong(path, node, "a number")
+		}
+		v.SetFloat(f)
+		return nil
+	}
+	return wrong(path, node, "nothing here") // not reached: the request has no other kind
+}
+
+const (
+	longestList   = 100
+	longestString = 200
+)
+
+func setStruct(v reflect.Value, o object, path string) error {
+	fields := map[string]int{}
+	var names, needed []string
+	for i := range v.NumField() {
+		tag, option, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
+		fields[tag] = i
+		names = append(names, tag)
+		if option != "omitempty" {
+			needed = append(needed, tag)
+		}
+	}
+	for _, k := range o.keys {
+		i, ok := fields[k]
+		if !ok {
+			slices.Sort(names)
+			return &RequestError{Field: join(path, k), Value: "no such field", Allowed: hint(k, names)}
+		}
+		if err := set(v.Field(i), o.values[k], join(path, k)); err != nil {
+			return err
+		}
+	}
+	for _, n := range needed {
+		if _, ok := o.values[n]; !ok {
+			return &RequestError{Field: join(path, n), Value: "missing", Allowed: "this field must be given"}
+		}
+	}
+	return nil
+}
+
+// hint names the fields there are, the likeliest alone if one is near.
+func hint(given string, names []string) string {
+	near := slices.Clone(names)
+	sort.SliceStable(near, func(i, j int) bool { return distance(given, near[i]) < distance(given, near[j]) })
+	if distance(given, near[0]) <= 2 {
+		return "did you mean " + near[0] + "?"
+	}
+	return "one of " + strings.Join(names, ", ")
+}
+
+// distance counts the letters to change, add or drop (Levenshtein 1966).
+func distance(a, b string) int {
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i := range len(a) {
+		diagonal := row[0]
+		row[0]++
+		for j := range len(b) {
+			cost := diagonal
+			if a[i] != b[j] {
+				cost++
+			}
+			diagonal = row[j+1]
+			row[j+1] = min(cost, row[j]+1, row[j+1]+1)
+		}
+	}
+	return row[len(b)]
+}
+
+func wrong(path string, node any, allowed string) error {
+	return &RequestError{Field: name(path), Value: show(node), Allowed: allowed}
+}
+
+func show(node any) string {
+	switch n := node.(type) {
+	case object:
+		return "an object"
+	case []any:
+		return "a list"
+	case nil:
+		return "null"
+	case string:
+		if len(n) > 40 {
+			n = n[:40] + "…"
+		}
+		return strconv.Quote(n)
+	}
+	s := fmt.Sprint(node)
+	if len(s) > 40 {
+		s = s[:40] + "…"
+	}
+	return s
+}
+
+func join(path, key string) string {
+	if len(key) > 40 {
+		key = key[:40] + "…"
+	}
+	if path == "" {
+		return key
+	}
+	return path + "." + key
+}
+
+func name(path string) string {
+	if path == "" {
+		return "request"
+	}
+	return path
+}

@@ -1,0 +1,85 @@
+package plan
+
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+)
+
+// stages is how many additions of nutrient there are: with the yeast, at a sixth
+// and at a third of the sugar.
+const stages = 3
+
+// feed is the nutrient, in stages by sugar used.
+func (m *maker) feed() error {
+	demand, err := nutrient.ParseDemand(m.req.Nutrient.Demand)
+	if err != nil {
+		return named("nutrient.demand", m.req.Nutrient.Demand, err)
+	}
+	law, err := nutrient.ParseJurisdiction(m.req.Nutrient.Law)
+	if err != nil {
+		return named("nutrient.law", m.req.Nutrient.Law, err)
+	}
+	var sources []nutrient.Source
+	for _, text := range m.req.Nutrient.Sources {
+		s, err := nutrient.ParseSource(text)
+		if err != nil {
+			return named("nutrient.sources", text, err)
+		}
+		sources = append(sources, s)
+	}
+	if len(sources) == 0 {
+		return &RequestError{Field: "nutrient.sources", Value: "missing", Allowed: `at least one, such as "diammonium phosphate"`}
+	}
+
+	cold, err := m.batch.wash.Volume(at20)
+	if err != nil {
+		return err
+	}
+	n := NutrientPlan{Volume: cold}
+	n.Sugar = units.GramPerLitre.Of(checked.Number(1000 * kg(m.batch.wash.Fermentable()) / cold.In(units.Litre)))
+	need, err := nutrient.NeedBySugar(n.Sugar, demand)
+	if err != nil {
+		return err
+	}
+	n.Need, n.Low, n.High, n.Method = need.Nitrogen.Value, need.Nitrogen.Low, need.Nitrogen.High, need.Method
+	feed, err := nutrient.FeedInOrder(n.Need, cold, law, sources...)
+	if err != nil {
+		return err
+	}
+	schedule, err := nutrient.InStages(stages, m.req.Scales.Small, feed.Doses...)
+	if err != nil {
+		return err
+	}
+	weighed := make([]nutrient.Dose, len(feed.Doses))
+	for i, d := range feed.Doses {
+		weighed[i] = nutrient.Dose{Source: d.Source, Mass: schedule.Totals[i].Quantity()}
+		m.plan.Weigh = append(m.plan.Weigh, Weight{What: d.Source.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
+	}
+	brought, err := nutrient.Brings(cold, weighed...)
+	if err != nil {
+		return err
+	}
+	n.Brought, n.Shortfall = brought.Nitrogen(), feed.Shortfall
+	for _, s := range schedule.Stages {
+		used := s.Used.In(units.Fraction)
+		stage := NutrientStage{Used: s.Used}
+		if stage.Gravity, err = m.gravityAt(used); err != nil {
+			return err
+		}
+		for i, w := range s.Weigh {
+			stage.Doses = append(stage.Doses, Weight{What: feed.Doses[i].Source.Name(), For: "fermenter", Mass: w, Asked: w.Quantity()})
+		}
+		n.Stages = append(n.Stages, stage)
+	}
+	for _, l := range feed.Limits {
+		n.Limits = append(n.Limits, l.String())
+	}
+	for _, list := range [][]string{feed.Cautions, schedule.Cautions} {
+		for _, c := range list {
+			m.caution(c)
+		}
+	}
+	m.plan.Nutrient = n
+	return nil
+}

@@ -1,0 +1,270 @@
+package plan
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+)
+
+// Make plans a batch. The error is a [*RequestError]; with it there is no plan.
+func Make(req Request) (Plan, error) {
+	r, err := newRecipe(req)
+	if err != nil {
+		return Plan{}, err
+	}
+	b, err := r.forStrength()
+	if err != nil {
+		return Plan{}, err
+	}
+	weighed, err := kilograms(b.fermentable).Round(req.Scales.Sugar, units.Nearest)
+	if err != nil || weighed.Decimal().IsZero() {
+		return Plan{}, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: "a finer scale for this batch", Err: err}
+	}
+	asked := kilograms(b.fermentable)
+	if b, err = r.forWeight(kg(weighed.Quantity())); err != nil {
+		return Plan{}, err
+	}
+
+	p := Plan{
+		Version: 1, Name: req.Name, Request: req, Volume: req.Volume,
+		Strength:   units.PercentVolume.Of(checked.Number(b.strength)),
+		Atmosphere: r.air.Pressure(),
+		Weigh:      []Weight{{What: r.fermentable.Name(), For: "kettle", Mass: weighed, Asked: asked}},
+	}
+	m := maker{recipe: r, batch: b, plan: &p}
+	for _, step := range []func() error{
+		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.yeast, m.packs, m.flavour, m.label, m.balance, m.cautions,
+	} {
+		if err := step(); err != nil {
+			return Plan{}, err
+		}
+	}
+	return p, nil
+}
+
+// A maker fills in the parts of a plan.
+type maker struct {
+	*recipe
+	batch batch
+	plan  *Plan
+}
+
+func (m *maker) caution(text string) {
+	for _, have := range m.plan.Cautions {
+		if have == text {
+			return
+		}
+	}
+	m.plan.Cautions = append(m.plan.Cautions, text)
+}
+
+// boilingPoint is that of water in this atmosphere.
+func (m *maker) boilingPoint() (err error) {
+	if m.plan.Boiling, err = carbonation.BoilingPoint(m.air.Pressure()); err != nil {
+		return &RequestError{Field: "place", Value: m.plan.Atmosphere.Text(units.Millibar, 0), Allowed: reason(err), Err: err}
+	}
+	return nil
+}
+
+// vessels are the volumes hot and cold.
+func (m *maker) vessels() error {
+	b := m.batch
+	water, err := gravity.NewSolution(kilograms(b.water), units.Mass{}, units.Mass{})
+	if err != nil {
+		return err
+	}
+	hot := m.plan.Boiling
+	if hot.In(units.Celsius) > 100 { // the densities end at 100 °C; 3 K more are 0.2 % in volume
+		hot = units.Celsius.Of(100)
+	}
+	ferment := m.req.Fermenter.Temperature
+	for _, v := range []struct {
+		when string
+		s    gravity.Solution
+		t    units.Temperature
+	}{
+		{"water to start with", water, at20},
+		{"kettle, sugar dissolved, cold", b.start, at20},
+		{"kettle, start of the boil", b.start, hot},
+		{"kettle, end of the boil", b.boiled, hot},
+		{"left in the kettle", b.kettleLoss, at20},
+		{"fermenter, filled", b.wash, ferment},
+		{"fermenter, fermented dry", b.base, ferment},
+		{"left with the yeast", b.fermenterLoss, at20},
+	} {
+		at, err := v.s.Volume(v.t)
+		if err != nil {
+			return &RequestError{Field: "fermenter.temperature", Value: v.t.Text(units.Celsius, 1), Allowed: reason(err), Err: err}
+		}
+		cold, err := v.s.Volume(at20)
+		if err != nil {
+			return err
+		}
+		m.plan.Vessels = append(m.plan.Vessels, Vessel{When: v.when, Temperature: v.t, Volume: at, Cold: cold, Gravity: v.s.Gravity().SG()})
+	}
+	return m.fits()
+}
+
+// fits compares volumes with vessels.
+func (m *maker) fits() error {
+	boil, fill := m.plan.Vessels[2].Volume, m.plan.Vessels[5].Volume
+	for _, v := range []struct {
+		field    string
+		need     units.Volume
+		capacity units.Volume
+		what     string
+		tight    string
+	}{
+		{"kettle.capacity", boil, m.req.Kettle.Capacity, "the boil starts at",
+			"The kettle is more than nine tenths full at the start of the boil: it can boil over. Watch it and turn the heat down before the foam rises."},
+		{"fermenter.capacity", fill, m.req.Fermenter.Capacity, "the wash fills",
+			"The fermenter is more than nine tenths full: foam can reach the airlock. Fit a blow-off tube."},
+	} {
+		need, have := v.need.In(units.Litre), v.capacity.In(units.Litre)
+		if need > have {
+			return &RequestError{Field: v.field, Value: v.capacity.Text(units.Litre, 1),
+				Allowed: fmt.Sprintf("at least %.1f L: %s %.1f L; a smaller volume, or less water with a stronger base, would fit", need, v.what, need)}
+		}
+		if need > 0.9*have {
+			m.caution(v.tight)
+		}
+	}
+	return nil
+}
+
+// gravities are what the hydrometer will say.
+func (m *maker) gravities() error {
+	wash, base := m.batch.wash, m.batch.base
+	g := GravityPlan{
+		Original: wash.Gravity().SG(), Extract: wash.Gravity().Extract(),
+		Floor: base.Gravity().SG(), Apparent: base.Gravity().Extract(),
+	}
+	var err error
+	if g.ThirdUsed, err = m.gravityAt(1. / 3); err != nil {
+		return err
+	}
+	if g.TwoThirdsUsed, err = m.gravityAt(2. / 3); err != nil {
+		return err
+	}
+	t := m.req.Fermenter.Temperature
+	if g.WarmOriginal, err = (gravity.Hydrometer{}).Reading(wash, t); err != nil {
+		return err
+	}
+	if g.WarmFloor, err = (gravity.Hydrometer{}).Reading(base, t); err != nil {
+		return err
+	}
+	m.plan.Gravity = g
+	return nil
+}
+
+// gravityAt is the gravity when a part of the fermentable sugar is used.
+func (m *maker) gravityAt(used float64) (float64, error) {
+	s, _, err := m.batch.wash.Ferment(kilograms(used*kg(m.batch.wash.Fermentable())), m.yield)
+	return s.Gravity().SG(), err
+}
+
+// balance lists what goes in and what comes out. Salts, nutrient and pitched yeast
+// are left out: together they are under a thousandth.
+func (m *maker) balance() error {
+	b := m.batch
+	in := []Line{{"water", kilograms(b.water)}, {m.fermentable.Name(), kilograms(b.fermentable)}}
+	out := []Line{
+		{"boiled off", kilograms(b.boiledOff)},
+		{"left in the kettle", b.kettleLoss.Mass()},
+		{"left with the yeast", b.fermenterLoss.Mass()},
+	}
+	co2, yeast := kg(b.made.CO2), kg(b.made.Biomass)
+	added := 0.0
+	for i, k := range b.packed {
+		co2, yeast, added = co2+kg(k.made.CO2), yeast+kg(k.made.Biomass), added+k.added
+		out = append(out, Line{"in the " + m.recipe.packs[i].Kind + "s", k.drink.Mass()})
+	}
+	in = append(in, Line{"flavouring and priming", kilograms(added)})
+	out = append(out, Line{"CO2 made", kilograms(co2)}, Line{"yeast grown, dry", kilograms(yeast)})
+	m.plan.Balance = Balance{In: in, Out: out}
+	return nil
+}
+
+// flavour scales the bench trial up.
+func (m *maker) flavour() error {
+	f := m.req.Flavour
+	if f == nil {
+		return nil
+	}
+	total, ethanol, drink := 0.0, 0.0, 0.0
+	for _, k := range m.batch.packed {
+		total += k.flavour
+		drink += kg(k.drink.Ethanol())
+	}
+	s, err := f.solution(total)
+	if err != nil {
+		return err
+	}
+	ethanol = kg(s.Ethanol())
+	share := ethanol / drink
+	m.plan.Flavour = &FlavourPlan{
+		Name: f.Name, Added: litres(total),
+		Rise:    units.PercentVolume.Of(checked.Number(share * m.batch.strength)),
+		Ethanol: units.Percent.Of(checked.Number(100 * share)),
+	}
+	if share > 0.49 {
+		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for malt beverages up to 6 % vol (27 CFR 7.5, 25.15(b)); check the law in force.")
+	}
+	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {
+		m.caution("An oil-based flavouring falls out as haze when its alcohol is diluted: try it in a glass of the cold, carbonated drink first.")
+	}
+	return nil
+}
+
+// yeast is what to pitch.
+func (m *maker) yeast() error {
+	cold, err := m.batch.wash.Volume(at20)
+	if err != nil {
+		return err
+	}
+	cells, err := nutrient.CellsToPitch(cold, m.batch.wash.RealExtract(), nutrient.UsualPitch().Value)
+	if err != nil {
+		return err
+	}
+	y := YeastPlan{Cells: cells.Billion(), Form: m.req.Yeast.Form}
+	pack, err := nutrient.DryPack(nutrient.Cells{}, units.Celsius.Of(4))
+	if y.Form == "liquid" {
+		pack, err = nutrient.LiquidPack(nutrient.Cells{})
+	}
+	if err != nil {
+		return err
+	}
+	age := time.Duration(0)
+	if a := m.req.Yeast.Age; a != nil {
+		age = time.Duration(*a)
+	}
+	pitch, err := pack.Need(cells, age)
+	if err != nil {
+		return err
+	}
+	y.Source = pitch.Grade.String()
+	y.Low, y.High, y.Packs = pitch.Low, pitch.High, pitch.Packs
+	if y.Form == "dry" {
+		if y.Mass, err = pitch.Mass.Round(m.req.Scales.Small, units.Up); err != nil {
+			return err
+		}
+		m.plan.Weigh = append(m.plan.Weigh, Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass})
+	}
+	for _, c := range pitch.Caution {
+		m.caution(c)
+	}
+	if y.Form == "dry" {
+		wake, err := nutrient.Rehydrate(y.Mass.Quantity(), nutrient.AleYeast, m.req.Fermenter.Temperature)
+		if err != nil {
+			return err
+		}
+		y.Rehydration = &RehydrationPlan{Water: wake.Water.Value, Temperature: wake.Temperature.Value, Time: Duration(wake.Time)}
+	}
+	m.plan.Yeast = y
+	return nil
+}

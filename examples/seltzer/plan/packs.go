@@ -1,0 +1,145 @@
+package plan
+
+import (
+	"math"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// packs are the kegs and bottles.
+func (m *maker) packs() error {
+	for i, r := range m.recipe.packs {
+		k := m.batch.packed[i]
+		p := PackPlan{
+			Kind: r.Kind, Content: r.target, Volumes: carbonation.RealVolume.Volumes(r.target),
+			Strength: k.drink.ByVolume(), Temperature: r.Temperature, Rating: r.Rating,
+		}
+		p.Count = int(math.Floor(r.Volume.In(units.Litre)/r.Size.In(units.Litre) + 1e-9))
+		p.Remainder = litres(math.Max(0, r.Volume.In(units.Litre)-float64(p.Count)*r.Size.In(units.Litre)))
+		liquid, err := carbonation.NewLiquid(k.drink)
+		if err != nil {
+			return err
+		}
+		total, err := liquid.Pressure(r.Temperature, r.target)
+		if err != nil {
+			return &RequestError{Field: r.field + ".co2", Value: r.Content.String(), Allowed: reason(err), Err: err}
+		}
+		p.Gauge, p.SeaLevel = m.air.Gauge(total), units.Atmosphere{}.Gauge(total)
+		if r.Kind == keg {
+			m.keg(p)
+		} else if p.Bottle, err = m.bottle(r, k); err != nil {
+			return err
+		}
+		m.plan.Packs = append(m.plan.Packs, p)
+	}
+	return nil
+}
+
+func (m *maker) keg(p PackPlan) {
+	if p.Gauge.Compare(p.Rating) > 0 {
+		m.caution(carbonation.OverRatingCaution.Text())
+	}
+	if p.Gauge.In(units.KilopascalGauge) <= 0 {
+		m.caution("The keg's content is below what it holds without pressure at that temperature: no gas is needed, and it may be flat.")
+	}
+	m.caution(carbonation.PressureVessel.Text())
+	m.caution(carbonation.Cylinder.Text())
+	m.caution(carbonation.Asphyxiation.Text())
+}
+
+// bottle primes one and warms it.
+func (m *maker) bottle(r packRecipe, k packed) (*BottlePlan, error) {
+	b := &BottlePlan{Store: *r.Store, Syrup: kilograms(k.water)}
+	var err error
+	if b.Dissolved, err = m.dissolved(m.batch, k); err != nil {
+		return nil, err
+	}
+	asked := kilograms(k.primer)
+	weighed, err := asked.Round(m.req.Scales.Small, units.Nearest)
+	if err != nil {
+		return nil, err
+	}
+	b.Priming = Weight{What: r.primer.Name(), For: "priming the " + r.Kind + "s", Mass: weighed, Asked: asked}
+	m.plan.Weigh = append(m.plan.Weigh, b.Priming)
+	b.PerBottle = kilograms(k.primer / r.Volume.In(units.Litre) * r.Size.In(units.Litre))
+	closed, err := m.close(r, k, b.Dissolved)
+	if err != nil {
+		return nil, err
+	}
+	served, err := closed.At(r.Temperature)
+	if err != nil {
+		return nil, err
+	}
+	b.Served = served.Content
+	warm, err := closed.At(*r.Store)
+	if err != nil {
+		return nil, err
+	}
+	worst, err := closed.Worst(*r.Store)
+	if err != nil {
+		return nil, err
+	}
+	b.StoreGauge, b.AtLeast, b.Verdict, b.Worst = warm.Gauge, warm.AtLeast, warm.Verdict, worst.Gauge
+	for _, c := range worst.Cautions.List() {
+		m.caution(c.Text())
+	}
+	m.caution("Prime only at the dry floor: a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
+	return b, nil
+}
+
+// label is what the label says of the whole batch.
+func (m *maker) label() error {
+	mean, err := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Mass{})
+	if err != nil {
+		return err
+	}
+	for _, k := range m.batch.packed {
+		if mean, err = mean.Plus(k.drink); err != nil {
+			return err
+		}
+	}
+	l := LabelPlan{Law: m.req.Label.Law, Serving: m.req.Label.Serving, Tolerance: units.PercentVolume.Of(0.3)}
+	l.Strength = units.PercentVolume.Of(checked.Number(math.Round(10*m.batch.strength) / 10))
+	l.Within = true
+	for _, k := range m.batch.packed {
+		off := math.Abs(k.drink.ByVolume().In(units.PercentVolume) - l.Strength.In(units.PercentVolume))
+		l.Within = l.Within && off <= l.Tolerance.In(units.PercentVolume)
+	}
+	if !l.Within {
+		m.caution("The packs differ in strength by more than the label may: label them apart.")
+	}
+	e := mean.EnergyEU()
+	l.Kilojoules, l.Kilocalories = e.Kilojoules, e.Kilocalories
+	l.PerServing = units.Kilocalorie.Of(checked.Number(e.Kilocalories.In(units.Kilocalorie) * l.Serving.In(units.Millilitre) / 100))
+	v, err := mean.Volume(at20)
+	if err != nil {
+		return err
+	}
+	sugars := kg(mean.Extract()) - kg(mean.ExtractOf(gravity.Glycerol))
+	l.Carbohydrate = units.GramPerLitre.Of(checked.Number(1000 * sugars / v.In(units.Litre)))
+	for _, d := range []struct {
+		into *float64
+		kind gravity.StandardDrink
+	}{{&l.DrinksUS, gravity.DrinkUS}, {&l.UnitsUK, gravity.UnitUK}, {&l.DrinksAU, gravity.DrinkAU}} {
+		if *d.into, err = gravity.StandardDrinks(l.Serving, mean.ByVolume(), d.kind); err != nil {
+			return err
+		}
+	}
+	m.plan.Label = l
+	return nil
+}
+
+// cautions are those that go with every batch.
+func (m *maker) cautions() error {
+	for _, c := range []string{
+		"Boiling sugar solution sticks and burns deeply: keep children and pets away, lift nothing full and hot, let it cool before it is moved.",
+		carbonation.Asphyxiation.Text(),
+		"Finished means: at or near the dry floor, and unchanged over several days. A reading above the floor may hide sugar that makes gas in a closed pack.",
+	} {
+		m.caution(c)
+	}
+	return nil
+}

@@ -1,0 +1,192 @@
+package plan
+
+import (
+	"example.org/zymase/carbonation"
+	"example.org/zymase/units"
+)
+
+// Plan is all that a request leads to. Quantities are text with their unit in
+// JSON; gravities are specific gravities at 20/20 °C.
+type Plan struct {
+	Version  int                    `json:"version"` // of this form; 1
+	Name     string                 `json:"name"`
+	Request  Request                `json:"request"`
+	Volume   units.Volume           `json:"volume"`   // packaged, at 20 °C
+	Strength units.StrengthByVolume `json:"strength"` // of every pack, with the sugar as weighed
+
+	Atmosphere units.AbsolutePressure `json:"atmosphere"`
+	Boiling    units.Temperature      `json:"boiling_point"` // of water in this atmosphere
+
+	Weigh    []Weight     `json:"weigh"` // all that goes on a scale, in the order of use
+	Water    WaterPlan    `json:"water"`
+	Vessels  []Vessel     `json:"vessels"`
+	Gravity  GravityPlan  `json:"gravity"`
+	Nutrient NutrientPlan `json:"nutrient"`
+	Yeast    YeastPlan    `json:"yeast"`
+	Packs    []PackPlan   `json:"packs"`
+	Flavour  *FlavourPlan `json:"flavour,omitempty"`
+	Label    LabelPlan    `json:"label"`
+	Balance  Balance      `json:"balance"`
+	Cautions []string     `json:"cautions"`
+}
+
+// Weight is one thing to weigh, as the scale shows it.
+type Weight struct {
+	What  string          `json:"what"`
+	For   string          `json:"for"`
+	Mass  units.ExactMass `json:"mass"`  // at the scale's resolution
+	Asked units.Mass      `json:"asked"` // before rounding
+}
+
+// WaterPlan is the brewing water before and after treatment.
+type WaterPlan struct {
+	Volume units.Volume `json:"volume"` // to start with, at 20 °C
+	Before WaterFigures `json:"before"`
+	Target Ions         `json:"target"`
+	After  WaterFigures `json:"after"` // with the doses as weighed
+	Doses  []Weight     `json:"doses"`
+
+	Judgement string `json:"report_judgement"` // of the report's charge balance
+}
+
+// WaterFigures describes a water.
+type WaterFigures struct {
+	Calcium            units.MassConcentration `json:"calcium"`
+	Magnesium          units.MassConcentration `json:"magnesium"`
+	Sodium             units.MassConcentration `json:"sodium"`
+	Potassium          units.MassConcentration `json:"potassium"`
+	Chloride           units.MassConcentration `json:"chloride"`
+	Sulfate            units.MassConcentration `json:"sulfate"`
+	Alkalinity         units.CalciumCarbonate  `json:"alkalinity"`
+	Hardness           units.CalciumCarbonate  `json:"hardness"`
+	ResidualAlkalinity units.CalciumCarbonate  `json:"residual_alkalinity"`
+	ChargeImbalance    float64                 `json:"charge_imbalance_percent"`
+}
+
+// Vessel is the liquid at one moment: where, how warm, how much, how dense.
+type Vessel struct {
+	When        string            `json:"when"`
+	Temperature units.Temperature `json:"temperature"`
+	Volume      units.Volume      `json:"volume"` // at that temperature
+	Cold        units.Volume      `json:"cold"`   // the same liquid at 20 °C
+	Gravity     float64           `json:"gravity"`
+}
+
+// GravityPlan is what the hydrometer will say.
+type GravityPlan struct {
+	Original      float64       `json:"original"`
+	Extract       units.Extract `json:"original_extract"`
+	ThirdUsed     float64       `json:"one_third_used"`
+	TwoThirdsUsed float64       `json:"two_thirds_used"`
+	Floor         float64       `json:"dry_floor"`
+	Apparent      units.Extract `json:"apparent_extract_at_floor"`
+	WarmOriginal  float64       `json:"original_as_read_warm"` // on a 20 °C hydrometer at the fermenting temperature
+	WarmFloor     float64       `json:"dry_floor_as_read_warm"`
+}
+
+// NutrientPlan is what the yeast is fed and when.
+type NutrientPlan struct {
+	Sugar     units.MassConcentration `json:"fermentable_sugar"` // in the wash
+	Volume    units.Volume            `json:"in_volume"`         // of wash, at 20 °C
+	Need      units.MassConcentration `json:"nitrogen_need"`
+	Low       units.MassConcentration `json:"nitrogen_need_low"`
+	High      units.MassConcentration `json:"nitrogen_need_high"`
+	Method    string                  `json:"method"`
+	Brought   units.MassConcentration `json:"nitrogen_brought"`
+	Shortfall units.MassConcentration `json:"nitrogen_shortfall"`
+	Stages    []NutrientStage         `json:"stages"`
+	Limits    []string                `json:"limits"`
+}
+
+// NutrientStage is one addition.
+type NutrientStage struct {
+	Used    units.Share `json:"sugar_used"`
+	Gravity float64     `json:"gravity"` // by which it goes in
+	Doses   []Weight    `json:"doses"`
+}
+
+// YeastPlan is what is pitched.
+type YeastPlan struct {
+	Cells  float64         `json:"billion_cells"`
+	Form   string          `json:"form"`
+	Mass   units.ExactMass `json:"mass"`  // of dry yeast
+	Packs  float64         `json:"packs"` // of liquid yeast
+	Low    float64         `json:"low"`   // g or packs, if a gram or a pack holds the most cells of its spread
+	High   float64         `json:"high"`
+	Source string          `json:"source"`
+
+	Rehydration *RehydrationPlan `json:"rehydration,omitempty"` // dry yeast
+}
+
+// RehydrationPlan is how to wake dry yeast.
+type RehydrationPlan struct {
+	Water       units.Volume      `json:"water"`
+	Temperature units.Temperature `json:"temperature"`
+	Time        Duration          `json:"time"`
+}
+
+// PackPlan is one kind of pack.
+type PackPlan struct {
+	Kind        string                     `json:"kind"`
+	Count       int                        `json:"count"`     // full ones
+	Remainder   units.Volume               `json:"remainder"` // of drink, after the full ones
+	Strength    units.StrengthByVolume     `json:"strength"`
+	Volumes     units.CarbonDioxideVolumes `json:"co2_volumes"`
+	Content     units.CarbonDioxideContent `json:"co2"`
+	Temperature units.Temperature          `json:"temperature"`
+	Gauge       units.GaugePressure        `json:"gauge"`           // at that temperature and in this atmosphere
+	SeaLevel    units.GaugePressure        `json:"gauge_sea_level"` // for comparison
+	Rating      units.GaugePressure        `json:"rating"`
+
+	Bottle *BottlePlan `json:"bottle,omitempty"`
+}
+
+// BottlePlan is what bottles need beyond a keg.
+type BottlePlan struct {
+	Dissolved  units.CarbonDioxideContent `json:"already_dissolved"`
+	Priming    Weight                     `json:"priming"` // for all bottles
+	PerBottle  units.Mass                 `json:"per_bottle"`
+	Syrup      units.Mass                 `json:"syrup_water"`     // boiled and cooled; the primer is dissolved in it
+	Served     units.CarbonDioxideContent `json:"co2_when_served"` // in the drink, at rest with the head-space
+	Store      units.Temperature          `json:"store"`
+	StoreGauge units.GaugePressure        `json:"gauge_at_store"`
+	AtLeast    bool                       `json:"gauge_is_at_least"` // the pressure is above what can be computed
+	Verdict    carbonation.Verdict        `json:"verdict"`
+	Worst      units.GaugePressure        `json:"gauge_at_store_if_all_sugar_ferments"`
+}
+
+// FlavourPlan is the bench trial scaled up.
+type FlavourPlan struct {
+	Name    string                 `json:"name"`
+	Added   units.Volume           `json:"added"`
+	Rise    units.StrengthByVolume `json:"strength_it_adds"`
+	Ethanol units.Share            `json:"share_of_ethanol"`
+}
+
+// LabelPlan is what the label says.
+type LabelPlan struct {
+	Law          string                  `json:"law"`
+	Strength     units.StrengthByVolume  `json:"strength"`  // to one decimal, as printed
+	Tolerance    units.StrengthByVolume  `json:"tolerance"` // what the law lets the drink differ from it
+	Within       bool                    `json:"packs_within_tolerance"`
+	Kilojoules   units.Energy            `json:"kilojoules_in_100_mL"`
+	Kilocalories units.Energy            `json:"kilocalories_in_100_mL"`
+	PerServing   units.Energy            `json:"kilocalories_in_serving"`
+	Carbohydrate units.MassConcentration `json:"carbohydrate"`
+	Serving      units.Volume            `json:"serving"`
+	DrinksUS     float64                 `json:"us_standard_drinks_in_serving"`
+	UnitsUK      float64                 `json:"uk_units_in_serving"`
+	DrinksAU     float64                 `json:"au_nz_standard_drinks_in_serving"`
+}
+
+// Balance closes the masses: what went in is what came out.
+type Balance struct {
+	In  []Line `json:"in"`
+	Out []Line `json:"out"`
+}
+
+// Line is one mass of the balance.
+type Line struct {
+	What string     `json:"what"`
+	Mass units.Mass `json:"mass"`
+}

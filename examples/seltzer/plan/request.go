@@ -1,0 +1,117 @@
+package plan
+
+import "example.org/zymase/units"
+
+// Request is what a brewer writes down: the drink wanted, the place, the
+// vessels, what is at hand. Quantities in JSON are text with their unit.
+//
+// Optional fields are those that say so; everything else must be given, as a
+// silent default would hide a wrong figure.
+type Request struct {
+	Name     string                 `json:"name"`     // of the batch; printed only
+	Volume   units.Volume           `json:"volume"`   // packaged, at 20 °C
+	Strength units.StrengthByVolume `json:"strength"` // of the packaged drink, in every pack
+
+	Place       Place     `json:"place"`
+	Fermentable string    `json:"fermentable"` // what nutrient.ParseFermentable reads: "white sugar"
+	Water       Water     `json:"water"`
+	Kettle      Kettle    `json:"kettle"`
+	Fermenter   Fermenter `json:"fermenter"`
+	Yeast       Yeast     `json:"yeast"`
+	Nutrient    Nutrient  `json:"nutrient"`
+	Packs       []Pack    `json:"packs"`
+	Flavour     *Flavour  `json:"flavour,omitempty"` // optional
+	Label       Label     `json:"label"`
+	Scales      Scales    `json:"scales"`
+}
+
+// Place gives the atmosphere: one of the two fields.
+type Place struct {
+	Altitude  *units.Length           `json:"altitude,omitempty"`
+	Barometer *units.AbsolutePressure `json:"barometer,omitempty"` // at the place itself, not reduced to sea level
+}
+
+// Ions is a water, or what it shall become. Fields left out are zero in a water
+// and free in a target.
+type Ions struct {
+	Calcium    *units.MassConcentration `json:"calcium,omitempty"`
+	Magnesium  *units.MassConcentration `json:"magnesium,omitempty"`
+	Sodium     *units.MassConcentration `json:"sodium,omitempty"`
+	Potassium  *units.MassConcentration `json:"potassium,omitempty"`
+	Chloride   *units.MassConcentration `json:"chloride,omitempty"`
+	Sulfate    *units.MassConcentration `json:"sulfate,omitempty"`
+	Alkalinity *units.CalciumCarbonate  `json:"alkalinity,omitempty"`
+}
+
+// Water is the brewing water as its report gives it, the target and the salts
+// at hand.
+type Water struct {
+	Report Ions     `json:"report"`
+	PH     float64  `json:"pH"`
+	Target Ions     `json:"target"`
+	Salts  []string `json:"salts"` // what water.ParseSalt reads: "gypsum", "calcium chloride dihydrate"
+}
+
+// Kettle is the boiling vessel.
+type Kettle struct {
+	Capacity units.Volume     `json:"capacity"` // to the brim
+	Boil     Duration         `json:"boil"`
+	BoilOff  units.VolumeFlow `json:"boil_off"` // as cold water, 20 °C
+	Loss     units.Volume     `json:"loss"`     // left behind, measured cold
+}
+
+// Fermenter is the fermenting vessel.
+type Fermenter struct {
+	Capacity    units.Volume      `json:"capacity"`
+	Loss        units.Volume      `json:"loss"`        // left with the yeast, at 20 °C
+	Temperature units.Temperature `json:"temperature"` // while fermenting
+	Warmest     units.Temperature `json:"warmest"`     // at or after the end: it decides the CO2 kept
+}
+
+// Yeast says what is pitched.
+type Yeast struct {
+	Form string    `json:"form"`          // "dry" or "liquid"
+	Age  *Duration `json:"age,omitempty"` // since it was packed; left out, it is fresh
+}
+
+// Nutrient says what the yeast is fed.
+type Nutrient struct {
+	Demand  string   `json:"demand"`  // of the strain: "low", "medium" or "high"
+	Sources []string `json:"sources"` // what nutrient.ParseSource reads, in the order of preference
+	Law     string   `json:"law"`     // whose limits: "US" or "EU"
+}
+
+// Pack is a share of the batch and how it is packaged.
+type Pack struct {
+	Kind    string       `json:"kind"`   // "keg", under gas; "bottle", primed
+	Volume  units.Volume `json:"volume"` // of the drink in all of them, at 20 °C
+	Size    units.Volume `json:"size"`   // of the drink in one
+	Content Content      `json:"co2"`    // wanted in the drink
+
+	Temperature units.Temperature   `json:"temperature"`          // of the keg on gas; of the bottle when served
+	Rating      units.GaugePressure `json:"rating"`               // the maker's, for this vessel
+	HeadSpace   *units.Share        `json:"head_space,omitempty"` // bottle: of the drink's volume
+	Store       *units.Temperature  `json:"store,omitempty"`      // bottle: the warmest it may get
+	Priming     string              `json:"prime_with,omitempty"` // bottle: what nutrient.ParseFermentable reads
+}
+
+// Flavour is a bench trial that tasted right.
+type Flavour struct {
+	Name     string                   `json:"name"`
+	Sample   units.Volume             `json:"sample"` // of base drink in the trial
+	Added    units.Volume             `json:"added"`  // of the flavouring
+	Strength *units.StrengthByVolume  `json:"strength,omitempty"`
+	Sugar    *units.MassConcentration `json:"sugar,omitempty"`
+}
+
+// Label says what to print on it.
+type Label struct {
+	Law     string       `json:"law"`     // "EU" or "US"
+	Serving units.Volume `json:"serving"` // for the US form and the standard drinks
+}
+
+// Scales are the resolutions of the scales at hand.
+type Scales struct {
+	Sugar units.ExactMass `json:"sugar"` // for the fermentable and for priming a whole batch
+	Small units.ExactMass `json:"small"` // for salts, nutrient and yeast
+}

@@ -1,0 +1,236 @@
+package plan
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"time"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+)
+
+// Kinds of pack.
+const (
+	keg    = "keg"
+	bottle = "bottle"
+)
+
+// Limits of a request. They keep it inside the formulas and a brewer's world.
+const (
+	leastStrength, mostStrength = 0.5, 15.0 // % vol; above it few yeasts finish
+	leastVolume, mostVolume     = 1.0, 1e5  // L
+	mostBoil                    = 6 * time.Hour
+	leastContent, mostContent   = 0.5, 6.0 // volumes
+)
+
+// ParseRequest reads a request from JSON and checks it. The error is a
+// [*RequestError].
+func ParseRequest(text []byte) (Request, error) {
+	var r Request
+	if err := bind(text, &r); err != nil {
+		return Request{}, err
+	}
+	if _, err := newRecipe(r); err != nil {
+		return Request{}, err
+	}
+	return r, nil
+}
+
+// within refuses a quantity that is missing (zero) or outside a range.
+func within[D, E units.Dimension](field string, q units.Quantity[D, E], u units.Unit[D, E], least, most float64) error {
+	if x := q.In(u); !(x >= least && x <= most) {
+		value := q.Text(u, 3)
+		if q.IsZero() {
+			value = "missing or zero"
+		}
+		return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("%g to %g %s", least, most, u.Symbol())}
+	}
+	return nil
+}
+
+func oneOf(field, value string, allowed ...string) error {
+	if slices.Contains(allowed, value) {
+		return nil
+	}
+	text := "one of " + fmt.Sprintf("%q", allowed)
+	if value == "" {
+		return &RequestError{Field: field, Value: "missing", Allowed: text}
+	}
+	return &RequestError{Field: field, Value: fmt.Sprintf("%q", value), Allowed: text}
+}
+
+// named wraps the error of a name that no package knows.
+func named(field, value string, err error) error {
+	if err == nil {
+		return nil
+	}
+	if value == "" {
+		value = "missing"
+	}
+	return &RequestError{Field: field, Value: value, Allowed: reason(err), Err: err}
+}
+
+func (d Duration) minutes() float64 { return time.Duration(d).Minutes() }
+
+// newRecipe checks a request and prepares what the batch is solved with.
+func newRecipe(r Request) (*recipe, error) {
+	k := &recipe{req: r}
+	checks := []error{
+		within("volume", r.Volume, units.Litre, leastVolume, mostVolume),
+		within("strength", r.Strength, units.PercentVolume, leastStrength, mostStrength),
+		within("kettle.capacity", r.Kettle.Capacity, units.Litre, leastVolume, 2*mostVolume),
+		within("kettle.loss", r.Kettle.Loss, units.Litre, 0, r.Kettle.Capacity.In(units.Litre)),
+		within("kettle.boil_off", r.Kettle.BoilOff, units.LitrePerHour, 0, mostVolume),
+		within("fermenter.capacity", r.Fermenter.Capacity, units.Litre, leastVolume, 2*mostVolume),
+		within("fermenter.loss", r.Fermenter.Loss, units.Litre, 0, r.Fermenter.Capacity.In(units.Litre)),
+		within("fermenter.temperature", r.Fermenter.Temperature, units.Celsius, 4, 38),
+		within("fermenter.warmest", r.Fermenter.Warmest, units.Celsius, 0, 40),
+		within("label.serving", r.Label.Serving, units.Millilitre, 10, 5000),
+		oneOf("label.law", r.Label.Law, "EU", "US"),
+		oneOf("yeast.form", r.Yeast.Form, "dry", "liquid"),
+		scaleOK("scales.sugar", r.Scales.Sugar),
+		scaleOK("scales.small", r.Scales.Small),
+		k.setPlace(),
+		k.setFermentable(),
+		k.boilOK(),
+		k.setPacks(),
+		k.flavourOK(),
+	}
+	return k, cmp.Or(checks...)
+}
+
+func scaleOK(field string, step units.ExactMass) error {
+	return within(field, step.Quantity(), units.Gram, 0.001, 1000)
+}
+
+func (k *recipe) setPlace() (err error) {
+	p := k.req.Place
+	switch {
+	case p.Altitude != nil && p.Barometer != nil:
+		return &RequestError{Field: "place", Value: "both altitude and barometer", Allowed: "one of the two"}
+	case p.Altitude != nil:
+		if k.air, err = units.AtAltitude(*p.Altitude); err != nil {
+			return &RequestError{Field: "place.altitude", Value: p.Altitude.Text(units.Metre, 0), Allowed: "-500 to 5000 m"}
+		}
+		return within("place.altitude", *p.Altitude, units.Metre, -500, 5000)
+	case p.Barometer != nil:
+		if k.air, err = units.Barometer(*p.Barometer); err != nil {
+			return &RequestError{Field: "place.barometer", Value: p.Barometer.Text(units.Millibar, 0), Allowed: reason(err), Err: err}
+		}
+		return within("place.barometer", *p.Barometer, units.Millibar, 540, 1100)
+	}
+	return &RequestError{Field: "place", Value: "missing", Allowed: `{"altitude": "640 m"} or {"barometer": "939 mbar"}`}
+}
+
+func (k *recipe) setFermentable() (err error) {
+	f := k.req.Fermentable
+	if k.fermentable, err = nutrient.ParseFermentable(f); err != nil {
+		return named("fermentable", f, err)
+	}
+	if k.fermentable.Fermentability().In(units.Percent) < 1 {
+		return &RequestError{Field: "fermentable", Value: f, Allowed: "something that yeast ferments"}
+	}
+	k.yield = k.fermentable.Yield()
+	return nil
+}
+
+func (k *recipe) boilOK() error {
+	b := k.req.Kettle.Boil
+	if time.Duration(b) > mostBoil {
+		return &RequestError{Field: "kettle.boil", Value: b.String(), Allowed: fmt.Sprintf("0 to %v", mostBoil)}
+	}
+	away, capacity := k.req.Kettle.BoilOff.In(units.LitrePerMinute)*b.minutes(), k.req.Kettle.Capacity.In(units.Litre)
+	if away >= capacity {
+		return &RequestError{Field: "kettle.boil_off", Value: fmt.Sprintf("%.1f L in the boil", away),
+			Allowed: fmt.Sprintf("less than the kettle of %.1f L", capacity)}
+	}
+	return nil
+}
+
+func (k *recipe) flavourOK() error {
+	f := k.req.Flavour
+	if f == nil {
+		return nil
+	}
+	checks := []error{
+		within("flavour.sample", f.Sample, units.Millilitre, 1, 1e5),
+		within("flavour.added", f.Added, units.Millilitre, 1e-4, 0.2*f.Sample.In(units.Millilitre)),
+	}
+	if f.Strength != nil {
+		checks = append(checks, within("flavour.strength", *f.Strength, units.PercentVolume, 0, 96.5))
+	}
+	if f.Sugar != nil {
+		checks = append(checks, within("flavour.sugar", *f.Sugar, units.GramPerLitre, 0, 800))
+	}
+	if err := cmp.Or(checks...); err != nil {
+		return err
+	}
+	if _, err := f.solution(1); err != nil {
+		return &RequestError{Field: "flavour", Value: "its strength and sugar together", Allowed: reason(err), Err: err}
+	}
+	return nil
+}
+
+func (k *recipe) setPacks() error {
+	if len(k.req.Packs) == 0 {
+		return &RequestError{Field: "packs", Value: "missing", Allowed: "at least one keg or bottle"}
+	}
+	sum := 0.0
+	for i, p := range k.req.Packs {
+		r := packRecipe{Pack: p, field: fmt.Sprintf("packs[%d]", i)}
+		if err := r.set(); err != nil {
+			return err
+		}
+		sum += p.Volume.In(units.Litre)
+		k.packs = append(k.packs, r)
+	}
+	if total := k.req.Volume.In(units.Litre); sum < 0.999*total || sum > 1.001*total {
+		return &RequestError{Field: "packs", Value: fmt.Sprintf("%.4g L in all", sum), Allowed: fmt.Sprintf("the volume of the batch, %.4g L", total)}
+	}
+	return nil
+}
+
+// set checks one pack.
+func (p *packRecipe) set() error {
+	f := func(name string) string { return p.field + "." + name }
+	if err := oneOf(f("kind"), p.Kind, keg, bottle); err != nil {
+		return err
+	}
+	p.target = p.Content.grams
+	if !p.Content.byMass {
+		p.target = carbonation.RealVolume.Content(p.Content.volumes)
+	}
+	checks := []error{
+		within(f("volume"), p.Volume, units.Litre, 0.05, mostVolume),
+		within(f("size"), p.Size, units.Litre, 0.05, p.Volume.In(units.Litre)),
+		within(f("co2"), carbonation.RealVolume.Volumes(p.target), units.VolumesCO2, leastContent, mostContent),
+		within(f("temperature"), p.Temperature, units.Celsius, -2, 40),
+		within(f("rating"), p.Rating, units.BarGauge, 0.1, 300),
+	}
+	if p.Kind == bottle {
+		var head units.Share
+		if p.HeadSpace != nil {
+			head = *p.HeadSpace
+		}
+		checks = append(checks, within(f("head_space"), head, units.Percent, 0.5, 50))
+		if p.Store == nil {
+			return &RequestError{Field: f("store"), Value: "missing", Allowed: "the warmest the bottles may get, such as 35 °C"}
+		}
+		checks = append(checks, within(f("store"), *p.Store, units.Celsius, 0, 70))
+		var err error
+		p.primer, err = nutrient.ParseFermentable(p.Priming)
+		checks = append(checks, named(f("prime_with"), p.Priming, err))
+	} else {
+		for _, given := range []struct {
+			name string
+			is   bool
+		}{{"head_space", p.HeadSpace != nil}, {"store", p.Store != nil}, {"prime_with", p.Priming != ""}} {
+			if given.is {
+				return &RequestError{Field: f(given.name), Value: "given", Allowed: "only for bottles"}
+			}
+		}
+	}
+	return cmp.Or(checks...)
+}

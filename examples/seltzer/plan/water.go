@@ -1,0 +1,100 @@
+package plan
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// water treats the water that the batch starts with.
+func (m *maker) water() error {
+	start, err := gravity.NewSolution(kilograms(m.batch.water), units.Mass{}, units.Mass{})
+	if err != nil {
+		return err
+	}
+	volume, err := start.Volume(at20)
+	if err != nil {
+		return err
+	}
+	w := m.req.Water
+	before, err := w.Report.profile()
+	if err != nil {
+		return &RequestError{Field: "water.report", Value: "as given", Allowed: reason(err), Err: err}
+	}
+	balance := before.IonicBalance()
+	p := WaterPlan{Volume: volume, Before: figures(before), Target: w.Target, Judgement: balance.Judgement}
+	if !balance.Acceptable {
+		m.caution("The water report does not balance: " + balance.Judgement + ". An ion is missing or wrong; ask the laboratory.")
+	}
+
+	var salts []water.Salt
+	for _, text := range w.Salts {
+		s, err := water.ParseSalt(text)
+		if err != nil {
+			return named("water.salts", text, err)
+		}
+		salts = append(salts, s)
+	}
+	doses, err := m.doses(before, salts, volume)
+	if err != nil {
+		return err
+	}
+	var weighed []water.Dose
+	for _, d := range doses {
+		mass, err := d.Mass.Round(m.req.Scales.Small, units.Nearest)
+		if err != nil {
+			return err
+		}
+		if mass.Decimal().IsZero() {
+			continue
+		}
+		weighed = append(weighed, d.Salt.Dose(mass.Quantity()))
+		p.Doses = append(p.Doses, Weight{What: d.Salt.Name(), For: "water", Mass: mass, Asked: d.Mass})
+	}
+	m.plan.Weigh = append(p.Doses[:len(p.Doses):len(p.Doses)], m.plan.Weigh...)
+	after, err := before.Add(volume, weighed...)
+	if err != nil {
+		return err
+	}
+	p.After = figures(after)
+	m.plan.Water = p
+	return nil
+}
+
+func (m *maker) doses(before water.Profile, salts []water.Salt, volume units.Volume) ([]water.Dose, error) {
+	return nil, nil
+}
+
+// given lists the ions of a water or a target that are given.
+func (i Ions) given() []water.Content {
+	var out []water.Content
+	for _, g := range []struct {
+		ion water.Ion
+		c   *units.MassConcentration
+	}{
+		{water.Calcium, i.Calcium}, {water.Magnesium, i.Magnesium}, {water.Sodium, i.Sodium},
+		{water.Potassium, i.Potassium}, {water.Chloride, i.Chloride}, {water.Sulfate, i.Sulfate},
+	} {
+		if g.c != nil {
+			out = append(out, g.ion.At(*g.c))
+		}
+	}
+	return out
+}
+
+func (i Ions) profile() (water.Profile, error) {
+	alkalinity := units.CalciumCarbonate{}
+	if i.Alkalinity != nil {
+		alkalinity = *i.Alkalinity
+	}
+	return water.NewProfile(at20, alkalinity, i.given()...)
+}
+
+func figures(p water.Profile) WaterFigures {
+	return WaterFigures{
+		Calcium: p.Ion(water.Calcium), Magnesium: p.Ion(water.Magnesium), Sodium: p.Ion(water.Sodium),
+		Potassium: p.Ion(water.Potassium), Chloride: p.Ion(water.Chloride), Sulfate: p.Ion(water.Sulfate),
+		Alkalinity: p.Alkalinity(), Hardness: p.Hardness(), ResidualAlkalinity: p.ResidualAlkalinity(),
+		ChargeImbalance: p.IonicBalance().Percent,
+	}
+}

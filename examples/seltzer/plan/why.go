@@ -1,0 +1,120 @@
+package plan
+
+// A Why is where a figure comes from: the relation that gives it, and its source.
+type Why struct {
+	Relation string `json:"relation"`
+	Source   string `json:"source"`
+}
+
+// Figure names a kind of figure in a plan.
+type Figure int
+
+// The figures that a plan explains.
+const (
+	FigureFermentable Figure = iota
+	FigureVolumeHot
+	FigureBoiling
+	FigureAtmosphere
+	FigureWater
+	FigureSalts
+	FigureGravity
+	FigureFloor
+	FigureApparent
+	FigureWarmReading
+	FigureNitrogen
+	FigureNutrient
+	FigureYeast
+	FigureRehydration
+	FigureGauge
+	FigureDissolved
+	FigurePriming
+	FigureClosed
+	FigureFlavour
+	FigureStrength
+	FigureEnergy
+	FigureDrinks
+	FigureTolerance
+	FigureBalance
+	FigureVolumes
+)
+
+var whys = map[Figure]Why{
+	FigureFermentable: {
+		"sugar so that the packed drink has the strength asked for: ethanol = yield · sugar used; solved backwards through packs, flavour, priming and losses",
+		"yield: 16.83 g of hexose for 1 % vol (French order of 3 May 1996 art. 2), malt extract by Balling 1854; densities as for the strength"},
+	FigureVolumeHot: {
+		"mass / density at that temperature; the sugar's own volume is in the density",
+		"Bettin & Spieweck 1990 (water); ICUMSA SPS-4 1994 (sucrose solutions, 0 to 100 °C); OIML R 22 (with ethanol)"},
+	FigureBoiling: {
+		"temperature at which the vapour pressure of water is that of the atmosphere",
+		"Wagner & Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783, eq. 1"},
+	FigureAtmosphere: {
+		"p = 101.325 kPa · (1 − 0.0065·H/288.15)^5.25588, or the barometer given; weather moves it by up to 3 kPa",
+		"ISO 2533:1975 (standard atmosphere)"},
+	FigureWater: {
+		"ions add by mass; hardness = Ca + Mg as CaCO3; residual alkalinity = alkalinity − Ca/3.5 − Mg/7, in equivalents",
+		"atomic weights CIAAW 2021; Kolbach, Monatsschrift für Brauerei 6 (1953) 49"},
+	FigureSalts: {
+		"the doses with the least weighted squared distance to the target, none negative; then as the scale weighs them",
+		"stoichiometry from atomic weights CIAAW 2021; least squares with bounds"},
+	FigureGravity: {
+		"density of the liquid at 20 °C / density of water at 20 °C, in vacuum",
+		"ICUMSA SPS-4 1994 (sucrose), CRC Handbook 102nd ed. (dextrose, fructose), OIML R 22 (ethanol), Tabarié's relation for the three"},
+	FigureFloor: {
+		"gravity of the liquid when all fermentable sugar is used: water, ethanol, glycerol and what yeast leaves",
+		"as for gravity; glycerol and acids 3.64 % of the hexose (Pasteur 1860, recalled)"},
+	FigureApparent: {
+		"the sucrose polynomial continued below zero: value and slope join at 1.000",
+		"ICUMSA SPS-4 1994; convention of brewers' tables"},
+	FigureWarmReading: {
+		"density at that temperature on a 20 °C hydrometer, with the expansion of its glass, 25e-6 a kelvin",
+		"as for gravity; ISO 387:1977 (recalled)"},
+	FigureNitrogen: {
+		"0.75, 0.9 or 1.25 mg N for each gram of fermentable sugar, by the demand of the strain",
+		"supplier rule of the wine trade (recalled); it spans a factor of 1.7"},
+	FigureNutrient: {
+		"need / nitrogen share of the source, each up to its legal limit, then the next; in stages by sugar used, the last by one third",
+		"nitrogen from the formula (atomic weights CIAAW 2021) or the label; limits as named; stages: common practice, no source"},
+	FigureYeast: {
+		"1 million live cells a millilitre for each degree Plato",
+		"Briggs et al., Brewing: Science and Practice (2004) (recalled); usual spread 0.5 to 1.5"},
+	FigureRehydration: {
+		"water 10 to 20 times the yeast's mass",
+		"supplier sheets (read)"},
+	FigureGauge: {
+		"pressure at which the liquid holds the content: Henry's constant per kg of its water, fugacity, vapours of water and ethanol added; less the atmosphere",
+		"Plummer & Busenberg 1982; Span & Wagner 1996 (virial); Krichevsky & Kasarnovsky 1935; OIML R 22. Published ways differ by about 5 %"},
+	FigureDissolved: {
+		"content at rest under the atmosphere at the warmest temperature since the ferment",
+		"as for the gauge pressure; rule: common practice, no source"},
+	FigurePriming: {
+		"(content wanted − already dissolved − from sugar left) / CO2 a gram makes (0.51428 from sucrose)",
+		"Gay-Lussac's equation with atomic weights CIAAW 2021"},
+	FigureClosed: {
+		"CO2 in liquid and head-space is conserved; Henry's law, real gas, trapped air, vapours, expansion of the liquid; against the rating given",
+		"as for the gauge pressure"},
+	FigureFlavour: {
+		"dose of the trial times the base drink; its ethanol and sugar count",
+		"masses of water, ethanol and sugar in the mixture (OIML R 22)"},
+	FigureStrength: {
+		"volume of the ethanol alone at 20 °C in 100 volumes of drink at 20 °C",
+		"OIML R 22 (definition and densities)"},
+	FigureEnergy: {
+		"kJ: 29 for a gram of ethanol, 17 carbohydrate, 10 polyols; kcal: 7, 4, 2.4; each with its own factors",
+		"Regulation (EU) No 1169/2011 annex XIV"},
+	FigureDrinks: {
+		"US 14 g of ethanol; UK 10 mL; Australia and New Zealand 10 g",
+		"NIAAA; UK unit by use; Food Standards Code 1.1.2"},
+	FigureTolerance: {
+		"printed strength to one decimal; EU ±0.3 % vol for other drinks, US ±0.3 % vol for malt beverages",
+		"Regulation (EU) No 1169/2011 annex XII; 27 CFR 7.65 (recalled). Check the law in force"},
+	FigureBalance: {
+		"mass in = mass out",
+		"conservation of mass; salts, nutrient and pitched yeast are left out (under a thousandth)"},
+	FigureVolumes: {
+		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",
+		"IUPAC-NIST Solubility Database, SRD 106"},
+}
+
+// Why returns the relation and the source of a kind of figure.
+func (f Figure) Why() Why { return whys[f] }

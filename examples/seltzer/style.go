@@ -1,0 +1,147 @@
+package main
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// A style prints quantities in metric or in US customary units, with the places
+// that a brewer can use.
+type style struct{ us bool }
+
+func number(x float64, places int) string {
+	if x < 0 && x > -0.5*math.Pow(10, -float64(places)) {
+		x = 0
+	}
+	return strconv.FormatFloat(x, 'f', places, 64)
+}
+
+// mass prints 4.20 kg, 12.3 g, 45 mg; or 9 lb 4.1 oz, 0.434 oz (12.3 g).
+func (s style) mass(m units.Mass) string {
+	g := m.In(units.Gram)
+	metric := ""
+	switch a := math.Abs(g); {
+	case a >= 999.5:
+		metric = number(g/1000, 2) + " kg"
+	case a >= 0.9995 || a == 0:
+		metric = number(g, 1) + " g"
+	default:
+		metric = number(g*1000, 0) + " mg"
+	}
+	if !s.us {
+		return metric
+	}
+	oz := m.In(units.Ounce)
+	if oz < 16 {
+		if oz < 0.01 {
+			return metric
+		}
+		return number(oz, 2) + " oz (" + metric + ")"
+	}
+	lb := math.Floor(oz / 16)
+	rest := number(oz-16*lb, 1)
+	if rest == "16.0" {
+		lb, rest = lb+1, "0.0"
+	}
+	return number(lb, 0) + " lb " + rest + " oz"
+}
+
+// volume prints 66.2 L, 330 mL; or 17.49 US gal, 11.2 US fl oz.
+func (s style) volume(v units.Volume) string {
+	l := v.In(units.Litre)
+	if s.us {
+		if g := v.In(units.USGallon); math.Abs(g) >= 0.5 {
+			return number(g, 2) + " US gal"
+		}
+		if l < 0.03 {
+			return number(l*1000, 1) + " mL"
+		}
+		return number(v.In(units.USFluidOunce), 1) + " US fl oz"
+	}
+	switch {
+	case math.Abs(l) >= 0.9995:
+		return number(l, 1) + " L"
+	case math.Abs(l) >= 0.0999:
+		return number(l*1000, 0) + " mL"
+	default:
+		return number(l*1000, 1) + " mL"
+	}
+}
+
+func (s style) temperature(t units.Temperature) string {
+	if s.us {
+		return number(t.In(units.Fahrenheit), 0) + " °F"
+	}
+	c := t.In(units.Celsius)
+	if c == math.Round(c) {
+		return number(c, 0) + " °C"
+	}
+	return number(c, 1) + " °C"
+}
+
+func (s style) gauge(p units.GaugePressure) string {
+	if s.us {
+		return number(p.In(units.PSIGauge), 1) + " psi gauge"
+	}
+	return number(p.In(units.BarGauge), 2) + " bar gauge"
+}
+
+func (s style) absolute(p units.AbsolutePressure) string {
+	if s.us {
+		return number(p.In(units.PSI), 2) + " psi absolute"
+	}
+	return number(p.In(units.Kilopascal), 1) + " kPa absolute"
+}
+
+func (s style) length(l units.Length) string {
+	if s.us {
+		return number(l.In(units.Foot), 0) + " ft"
+	}
+	return number(l.In(units.Metre), 0) + " m"
+}
+
+// strength, gravity, contents and water figures are the same in both systems.
+
+func strength(v units.StrengthByVolume) string {
+	return number(v.In(units.PercentVolume), 2) + " % vol"
+}
+
+func ion(c units.MassConcentration) string {
+	mg := c.In(units.MilligramPerLitre)
+	if math.Abs(mg) < 9.95 {
+		return number(mg, 1) + " mg/L"
+	}
+	return number(mg, 0) + " mg/L"
+}
+
+func caco3(c units.CalciumCarbonate) string {
+	return number(c.In(units.MilligramPerLitreCaCO3), 0) + " mg/L as CaCO3"
+}
+
+func volumes(c units.CarbonDioxideVolumes) string {
+	return number(c.In(units.VolumesCO2), 2) + " volumes"
+}
+
+func grams(c units.CarbonDioxideContent) string {
+	return number(c.In(units.GramCO2PerLitre), 2) + " g/L"
+}
+
+func percent(s units.Share) string {
+	return strings.TrimSuffix(number(s.In(units.Percent), 1), ".0") + " %"
+}
+
+// weight prints what the scale shows, and in US units the ounces beside it.
+func (s style) weight(w plan.Weight) string {
+	m := w.Mass.Quantity()
+	if !s.us {
+		if g := m.In(units.Gram); g >= 1000 {
+			return number(g/1000, 2) + " kg"
+		}
+		return w.Mass.String()
+	}
+	return s.mass(m)
+}
