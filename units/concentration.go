@@ -18,10 +18,10 @@ var (
 	GramPerHectolitre = define[massConcentration, massConcentration]("g/hL", 10, 1, "g/hl")
 	// MicrogramPerLitre (µg/L): 1/1000 mg/L.
 	MicrogramPerLitre = define[massConcentration, massConcentration]("µg/L", 1, 1000, "μg/L", "ug/L", "µg/l", "ppb")
-	// OuncePerUSGallon (oz/US gal): 28349523125/3785411.784 mg/L.
-	OuncePerUSGallon = define[massConcentration, massConcentration]("oz/US gal", 28349523125, 3785411.784, "oz/gal US")
-	// PoundPerThousandUSGallons (lb/1000 US gal): 453592370/3785411.784 mg/L, the unit of the US wine regulations.
-	PoundPerThousandUSGallons = define[massConcentration, massConcentration]("lb/1000 US gal", 453592370, 3785411.784, "lb/1000 gal US")
+	// OuncePerUSGallon (oz/US gal): 28349523125000/3785411784 mg/L.
+	OuncePerUSGallon = define[massConcentration, massConcentration]("oz/US gal", 28349523125000, 3785411784, "oz/gal US")
+	// PoundPerThousandUSGallons (lb/1000 US gal): 453592370000/3785411784 mg/L, the unit of the US wine regulations.
+	PoundPerThousandUSGallons = define[massConcentration, massConcentration]("lb/1000 US gal", 453592370000, 3785411784, "lb/1000 gal US")
 )
 
 var theMassConcentration = &dimension{
@@ -86,7 +86,7 @@ var (
 	// EnglishDegree (°e): 1 grain of CaCO3 in an imperial gallon.
 	EnglishDegree = define[calciumCarbonate, calciumCarbonate]("°e", 64798910, 4546090, "°Clark", "Clark")
 	// GrainPerUSGallon (gr/US gal): 1 grain of CaCO3 in a US gallon.
-	GrainPerUSGallon = define[calciumCarbonate, calciumCarbonate]("gr/US gal", 64798910, 3785411.784, "gpg")
+	GrainPerUSGallon = define[calciumCarbonate, calciumCarbonate]("gr/US gal", 64798910000, 3785411784, "gpg")
 )
 
 var theCalciumCarbonate = &dimension{

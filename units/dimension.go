@@ -8,7 +8,7 @@ type Dimension interface {
 		strengthByVolume | strengthByMass | extract |
 		massConcentration | equivalentConcentration | calciumCarbonate | molarConcentration |
 		carbonDioxideVolumes | carbonDioxideContent |
-		energy | power | length | amount | conductivity | volumeFlow | share
+		energy | power | length | amount | conductivity | volumeFlow | share | pureNumber
 	describe() *dimension
 	table() []*unit // the base unit first
 }
@@ -56,4 +56,5 @@ type (
 	conductivity            struct{}
 	volumeFlow              struct{}
 	share                   struct{}
+	pureNumber              struct{}
 )

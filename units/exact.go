@@ -106,9 +106,11 @@ func (q Quantity[D, E]) Round(step Exact[D, E], how Rounding) (Exact[D, E], erro
 	if !(x >= -most && x <= most) {
 		return Exact[D, E]{}, step.u.outside("units.Quantity.Round", q.In(step.u), -most, most)
 	}
-	// A float64 that is a whole multiple save for its last digits counts as one.
-	n := math.Round(x)
-	if math.Abs(x-n) > 1e-9*math.Max(1, math.Abs(x)) {
+	// A float64 that is a whole multiple, or a half, save for its last digits counts as
+	// one.
+	slack := math.Min(1e-9*math.Max(1, math.Abs(x)), 1e-3)
+	n := math.Round(x + math.Copysign(slack, x))
+	if math.Abs(x-n) > slack {
 		switch how {
 		case Up:
 			n = math.Ceil(x)

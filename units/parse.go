@@ -20,8 +20,9 @@ func (e *ParseError) Error() string {
 }
 
 const (
-	longestText     = 64 // bytes that Parse looks at
-	largestExponent = 30 // decimal exponent that Parse takes
+	longestText     = 64   // bytes that Parse looks at
+	largestExponent = 30   // decimal exponent that Parse takes
+	leastExponent   = -340 // below the smallest float64, so that all text reads back
 )
 
 // Parse reads a quantity with its unit as brewers write it:
@@ -32,7 +33,7 @@ const (
 //
 // A space between number and unit is free. A decimal comma is taken where it
 // cannot be a thousands mark ("1,5 kg"; not "1,500 kg"). The text is at most 64
-// bytes and an exponent at most 30.
+// bytes and an exponent from −340 to 30.
 //
 // Errors: a [*ParseError] for text that is not a number with a unit of this
 // kind, or that has two meanings ("5 gal"); a [*RangeError] for a number that
@@ -105,6 +106,9 @@ func split(text string, dim *dimension, known []*unit, bare *unit) ([]term, erro
 		number, rest, why := readNumber(s)
 		if why != "" {
 			return nil, reject(text, dim, why)
+		}
+		if rest != "" && rest[0] >= '0' && rest[0] <= '9' {
+			return nil, reject(text, dim, "a space inside the number; leave it out")
 		}
 		name, next := rest, ""
 		u, why := find(name, dim, known, bare)
@@ -194,8 +198,8 @@ func readNumber(s string) (number, rest, why string) {
 		}
 		if k > first {
 			n, err := strconv.Atoi(s[first:k])
-			if err != nil || n > largestExponent {
-				return "", "", fmt.Sprintf("an exponent above %d", largestExponent)
+			if negative := s[j+1] == '-'; err != nil || !negative && n > largestExponent || negative && -n < leastExponent {
+				return "", "", fmt.Sprintf("an exponent above %d or below %d", largestExponent, leastExponent)
 			}
 			exponent, i = "e"+s[j+1:k], k
 		}

@@ -28,6 +28,9 @@ func (q Quantity[D, E]) AppendText(b []byte) ([]byte, error) {
 func (q Quantity[D, E]) MarshalText() ([]byte, error) { return q.AppendText(nil) }
 
 func appendSymbol(b []byte, symbol string) []byte {
+	if symbol == "" {
+		return b
+	}
 	b = append(b, ' ')
 	return append(b, symbol...)
 }

@@ -1,6 +1,7 @@
 package units
 
 import (
+	"fmt"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -72,6 +73,9 @@ func (u Unit[D, E]) try(x float64) (Quantity[D, E], bool) {
 // Find returns the unit of the same dimension that text names ("°F", "US gal"),
 // or a [*ParseError] that lists the units there are.
 func (u Unit[D, E]) Find(text string) (Unit[D, E], error) {
+	if len(text) > longestText {
+		return Unit[D, E]{}, reject(text, describe[D](), fmt.Sprintf("longer than %d bytes", longestText))
+	}
 	found, why := find(text, describe[D](), table[D](), nil)
 	if found == nil {
 		return Unit[D, E]{}, reject(text, describe[D](), why)

@@ -1,0 +1,127 @@
+package units
+
+import (
+	"math"
+	"strconv"
+)
+
+// Measured is a quantity with its standard uncertainty: one standard deviation of
+// what is known about it. [Propagate] carries it through a function.
+//
+// The zero value is zero base units, known exactly.
+type Measured[D, E Dimension] struct {
+	value Quantity[D, E]
+	u     float64 // base units, not negative
+}
+
+// Measured quantities by name.
+type (
+	MeasuredNumber      = Measured[pureNumber, pureNumber]             // a specific gravity, a pH
+	MeasuredMass        = Measured[mass, mass]                         // a weighing
+	MeasuredVolume      = Measured[volume, volume]                     // a level in a vessel
+	MeasuredTemperature = Measured[temperature, temperatureDifference] // a thermometer
+	MeasuredStrength    = Measured[strengthByVolume, strengthByVolume] // a strength by volume
+	MeasuredExtract     = Measured[extract, extract]                   // a saccharometer, a refractometer
+	MeasuredDensity     = Measured[density, density]                   // a density meter
+	MeasuredGauge       = Measured[gaugePressure, gaugePressure]       // a pressure gauge
+)
+
+// Measure returns a value with its standard uncertainty u.
+//
+//   - Source: JCGM 100:2008 (GUM) 2.3.1.
+//   - Range: u from 0 to 1e15 base units; otherwise the error is a [*RangeError].
+func Measure[D, E Dimension](value Quantity[D, E], u Quantity[E, E]) (Measured[D, E], error) {
+	if !(u.v >= 0 && u.v <= most) {
+		return Measured[D, E]{}, outside[E, E]("units.Measure", u.v, 0, most)
+	}
+	return Measured[D, E]{value: value, u: u.v}, nil
+}
+
+// Read returns a value read on a scale or display whose smallest step is step: the
+// true value is anywhere within half a step, so u = step/√12.
+//
+//   - Source: JCGM 100:2008 4.3.7 and F.2.2.1.
+//   - Range: as [Measure].
+func Read[D, E Dimension](value Quantity[D, E], step Quantity[E, E]) (Measured[D, E], error) {
+	return Measure(value, Quantity[E, E]{v: step.v / math.Sqrt(12)})
+}
+
+// Limited returns a value that is within ± limit, anywhere with the same chance,
+// as a maker states an instrument: u = limit/√3.
+//
+//   - Source: JCGM 100:2008 4.3.7, eq. 7.
+//   - Range: as [Measure].
+func Limited[D, E Dimension](value Quantity[D, E], limit Quantity[E, E]) (Measured[D, E], error) {
+	return Measure(value, Quantity[E, E]{v: limit.v / math.Sqrt(3)})
+}
+
+// Value returns the best estimate.
+func (m Measured[D, E]) Value() Quantity[D, E] { return m.value }
+
+// Uncertainty returns the standard uncertainty.
+func (m Measured[D, E]) Uncertainty() Quantity[E, E] { return Quantity[E, E]{v: m.u} }
+
+// Widened returns the same value with a further uncertainty that is independent of
+// the first; the two add in squares (JCGM 100:2008 5.1.2). The error is that of
+// [Measure].
+func (m Measured[D, E]) Widened(u Quantity[E, E]) (Measured[D, E], error) {
+	if !(u.v >= 0 && u.v <= most) {
+		return Measured[D, E]{}, outside[E, E]("units.Measured.Widened", u.v, 0, most)
+	}
+	return Measured[D, E]{value: m.value, u: math.Hypot(m.u, u.v)}, nil
+}
+
+// Expanded returns k times the standard uncertainty; with k = 2 about 95 % of a
+// normal distribution lies within it.
+//
+//   - Source: JCGM 100:2008 6.2.1, eq. 18.
+//   - Range: k from 0 to 10; otherwise the error is a [*RangeError].
+func (m Measured[D, E]) Expanded(k float64) (Quantity[E, E], error) {
+	if !(k >= 0 && k <= 10) {
+		return Quantity[E, E]{}, coverage("units.Measured.Expanded", k)
+	}
+	return Quantity[E, E]{v: bounded(k * m.u)}, nil
+}
+
+func coverage(fn string, k float64) error {
+	return &RangeError{Func: fn, Quantity: "coverage factor", Value: k, Min: 0, Max: 10, Source: "JCGM 100:2008 6.2"}
+}
+
+// Capability tells whether a measurement is good enough for a tolerance of ± limit:
+// limit over twice the standard uncertainty. From 1 up, the uncertainty at k = 2 is
+// inside the tolerance; a factory asks for 3 or more. It is 1000 at most.
+//
+//   - Source: JCGM 106:2012 7.6.3, measurement capability index T/(4u) with T = 2·limit
+//     (recalled from memory).
+//   - Range: a positive limit; otherwise the error is a [*RangeError].
+func (m Measured[D, E]) Capability(limit Quantity[E, E]) (float64, error) {
+	if !(limit.v > 0 && limit.v <= most) {
+		return 0, outside[E, E]("units.Measured.Capability", limit.v, 0, most)
+	}
+	return min(limit.v/(2*m.u), 1000), nil
+}
+
+// Text prints the value with its expanded uncertainty: "4.6 ± 0.3 % vol (k = 2)".
+// A coverage factor that is not from 0 to 10 is taken as 2.
+func (m Measured[D, E]) Text(u Unit[D, E], places int, k float64) string {
+	if !(k >= 0 && k <= 10) {
+		k = 2
+	}
+	places = min(max(places, 0), 15)
+	d := u.def()
+	b := strconv.AppendFloat(nil, positiveZero(m.value.In(u), places), 'f', places, 64)
+	b = append(b, " ± "...)
+	b = strconv.AppendFloat(b, k*m.u*d.den/d.num, 'f', places, 64)
+	b = append(appendSymbol(b, u.Symbol()), " (k = "...)
+	b = strconv.AppendFloat(b, k, 'g', -1, 64)
+	return string(append(b, ')'))
+}
+
+// String prints the value with its uncertainty at k = 2, both with the shortest
+// number that reads back.
+func (m Measured[D, E]) String() string {
+	b := strconv.AppendFloat(nil, m.value.v, 'g', -1, 64)
+	b = append(b, " ± "...)
+	b = strconv.AppendFloat(b, 2*m.u, 'g', 3, 64)
+	return string(append(appendSymbol(b, Unit[D, E]{}.Symbol()), " (k = 2)"...))
+}
