@@ -1,0 +1,317 @@
+package water
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+const (
+	mostSalts   = 16
+	mostTargets = 16
+	mostLimits  = 16
+)
+
+// Salter finds the doses of the salts at hand that bring a water nearest to its
+// targets. It is made once for salts, targets and limits, and used again for many
+// waters without allocating. One goroutine may use it at a time; [Solve] is the
+// simple form.
+//
+// Nearest means the least sum of weight·(mg/L off)², where anything inside a range
+// is not off at all.
+type Salter struct {
+	salts   []Stock
+	targets []Target
+	limits  []Limit
+
+	qp      *numeric.Quadratic
+	gain    []float64 // target rows by salts: √weight·mg/L for each g/L
+	root    []float64 // √weight of each target
+	scale   []float64 // g/L for each scaled unit of a salt
+	base    []float64 // what the water has, √weight·mg/L
+	aim     []float64
+	ranged  []int // targets with a range; their variables follow the salts
+	held    []row // limits as rows of the program
+	capped  []int // salts with a stock limit; their rows come first
+	ties    ties
+	rawCost float64 // sum of squares
+	x       []float64
+	litres  float64
+	program [][]float64 // limit rows by salts, unscaled
+}
+
+// row is one side of a limit.
+type row struct {
+	limit int
+	sign  float64 // +1 for at most, -1 for at least
+	norm  float64
+}
+
+// NewSalter prepares for at most 16 salts, targets and limits each. A salt or
+// an ion named twice, a weight that is not positive or a range upside down gives a
+// [*units.RangeError].
+func NewSalter(salts []Stock, targets []Target, limits ...Limit) (*Salter, error) {
+	const fn = "water.NewSalter"
+	s := &Salter{salts: append([]Stock(nil), salts...), targets: append([]Target(nil), targets...), limits: append([]Limit(nil), limits...)}
+	if err := s.check(fn); err != nil {
+		return nil, err
+	}
+	n, k := len(salts), len(targets)
+	s.gain, s.root = make([]float64, k*n), make([]float64, k)
+	s.base, s.aim = make([]float64, k), make([]float64, k)
+	s.scale, s.x = make([]float64, n), make([]float64, n)
+	for r, t := range targets {
+		s.root[r] = 1
+		if t.Weight > 0 {
+			s.root[r] = math.Sqrt(t.Weight)
+		}
+		for j, st := range salts {
+			s.gain[r*n+j] = s.root[r] * yield(st.Salt, t.Ion)
+		}
+		if t.High.Compare(t.Low) > 0 {
+			s.ranged = append(s.ranged, r)
+		}
+	}
+	for j := range salts {
+		sum := 0.0
+		for r := range targets {
+			sum += s.gain[r*n+j] * s.gain[r*n+j]
+		}
+		s.scale[j] = 1
+		if sum > 0 {
+			s.scale[j] = 1 / math.Sqrt(sum)
+		}
+		if salts[j].Most.Compare(units.Mass{}) > 0 {
+			s.capped = append(s.capped, j)
+		}
+	}
+	s.prepare()
+	return s, nil
+}
+
+// yield returns the mg/L of an ion that a g/L of salt brings, the alkalinity as
+// bicarbonate.
+func yield(s Salt, i Ion) float64 {
+	f := &saltTable[s]
+	if i == Bicarbonate {
+		return f.alkG * Bicarbonate.MolarMass()
+	}
+	return f.perG[i] * i.MolarMass()
+}
+
+func (s *Salter) check(fn string) error {
+	if err := limit.Check(fn, "number of salts", float64(len(s.salts)), "", 1, mostSalts, "room in the solver"); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "number of targets", float64(len(s.targets)), "", 1, mostTargets, "room in the solver"); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "number of limits", float64(len(s.limits)), "", 0, mostLimits, "room in the solver"); err != nil {
+		return err
+	}
+	var salt [saltCount]bool
+	for _, st := range s.salts {
+		if err := st.Salt.known(fn); err != nil {
+			return err
+		}
+		if salt[st.Salt] {
+			return twice(fn, st.Salt.Name())
+		}
+		salt[st.Salt] = true
+		if err := limit.Check(fn, "stock of "+st.Salt.Name(), st.Most.In(units.Gram), "g", 0, math.MaxFloat64, "a stock"); err != nil {
+			return err
+		}
+	}
+	var ion [ionCount]bool
+	for _, t := range s.targets {
+		if err := t.check(fn); err != nil {
+			return err
+		}
+		if ion[t.Ion] {
+			return twice(fn, "target "+t.Ion.Name())
+		}
+		ion[t.Ion] = true
+	}
+	for i := range s.limits {
+		if err := s.limits[i].check(fn); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func twice(fn, what string) error {
+	return limit.Check(fn, "mentions of "+what, 2, "", 0, 1, "each once")
+}
+
+func (t *Target) check(fn string) error {
+	if err := t.Ion.known(fn); err != nil {
+		return err
+	}
+	low, high := t.Low.In(units.MilligramPerLitre), t.High.In(units.MilligramPerLitre)
+	if err := limit.Check(fn, "target "+t.Ion.Name(), low, "mg/L", 0, mostIon, waterSource); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "upper target "+t.Ion.Name(), high, "mg/L", low, mostIon, waterSource); err != nil {
+		return err
+	}
+	return limit.Check(fn, "weight of "+t.Ion.Name(), t.Weight, "", 0, 1e6, "a weight")
+}
+
+// prepare fills what does not depend on the water: the matrix and the rows.
+func (s *Salter) prepare() {
+	n, k := len(s.salts), len(s.targets)
+	for i := range s.limits {
+		l := &s.limits[i]
+		coeff := make([]float64, n)
+		norm := 0.0
+		for j := range coeff {
+			coeff[j] = l.of(func(ion Ion) float64 { return yield(s.salts[j].Salt, ion) })
+			norm = max(norm, math.Abs(coeff[j]*s.scale[j]))
+		}
+		if norm == 0 {
+			norm = 1
+		}
+		s.program = append(s.program, coeff)
+		if !math.IsInf(l.high, 1) {
+			s.held = append(s.held, row{i, 1, norm})
+		}
+		if !math.IsInf(l.low, -1) {
+			s.held = append(s.held, row{i, -1, norm})
+		}
+	}
+	vars := n + len(s.ranged)
+	s.qp = numeric.NewQuadratic(vars, len(s.capped)+len(s.ranged)+len(s.held))
+	q := s.qp
+	for i := range n {
+		for j := range n {
+			sum := 0.0
+			for r := range k {
+				sum += s.gain[r*n+i] * s.gain[r*n+j]
+			}
+			q.H[i*vars+j] = sum * s.scale[i] * s.scale[j]
+		}
+	}
+	for v, r := range s.ranged {
+		q.H[(n+v)*vars+n+v] = 1
+		for j := range n {
+			h := -s.gain[r*n+j] * s.scale[j]
+			q.H[(n+v)*vars+j], q.H[j*vars+n+v] = h, h
+		}
+	}
+	at := 0
+	for _, j := range s.capped {
+		q.C[at*vars+j] = 1
+		at++
+	}
+	for v := range s.ranged {
+		q.C[at*vars+n+v] = 1
+		at++
+	}
+	for _, h := range s.held {
+		for j := range n {
+			q.C[at*vars+j] = h.sign * s.program[h.limit][j] * s.scale[j] / h.norm
+		}
+		at++
+	}
+	s.ties.room(vars, q.M, k)
+}
+
+// Solve finds the exact optimum of the doses for a volume of water, in continuous
+// masses; [Salter.AppendDoses] hands them out. Where several sets of doses reach
+// the same optimum, the one with the fewest salts is taken, then the one of least
+// mass. The result depends on nothing but the arguments.
+//
+// Errors are a [*units.RangeError] for a volume that is not positive, and an
+// [*UnreachableError] where no doses meet the limits.
+//
+//   - Source: a convex quadratic program, solved by complementary pivots (C. E.
+//     Lemke, Management Science 11 (1965) 681); ties by the vertices of the optimal
+//     face.
+func (s *Salter) Solve(water Profile, volume units.Volume) error {
+	const fn = "water.Salter.Solve"
+	s.litres = volume.In(units.Litre)
+	if err := limit.Check(fn, "volume", s.litres, "L", 1e-6, 1e12, "a volume to dissolve in"); err != nil {
+		return err
+	}
+	n := len(s.salts)
+	q := s.qp
+	linear, bounds := q.Linear(), q.Bounds()
+	for r := range s.targets {
+		t := &s.targets[r]
+		s.base[r] = s.root[r] * water.ion(t.Ion)
+		s.aim[r] = s.root[r] * t.Low.In(units.MilligramPerLitre)
+	}
+	size := 0.0
+	for j := range n {
+		sum := 0.0
+		for r := range s.targets {
+			sum += s.gain[r*n+j] * (s.base[r] - s.aim[r])
+		}
+		linear[j] = sum * s.scale[j]
+		size = max(size, math.Abs(linear[j]))
+	}
+	for v, r := range s.ranged {
+		linear[n+v] = s.aim[r] - s.base[r]
+	}
+	at := 0
+	for _, j := range s.capped {
+		bounds[at] = s.salts[j].Most.In(units.Gram) / s.litres / s.scale[j]
+		at++
+	}
+	for _, r := range s.ranged {
+		t := &s.targets[r]
+		bounds[at] = s.root[r] * (t.High.In(units.MilligramPerLitre) - t.Low.In(units.MilligramPerLitre))
+		at++
+	}
+	for _, h := range s.held {
+		l := &s.limits[h.limit]
+		have := 0.0
+		for i, c := range l.coeff {
+			if c != 0 {
+				have += c * water.ion(Ion(i))
+			}
+		}
+		bound := l.high
+		if h.sign < 0 {
+			bound = l.low
+		}
+		bounds[at] = h.sign * (bound - have) / h.norm
+		at++
+	}
+	if err := q.Solve(); err != nil {
+		return s.unreachable(water, err)
+	}
+	s.choose(size)
+	return nil
+}
+
+// AppendDoses appends the doses that [Salter.Solve] found, those above zero, in the
+// order of the salts.
+func (s *Salter) AppendDoses(doses []Dose) []Dose {
+	for j, x := range s.x {
+		if x > 0 {
+			doses = append(doses, Dose{s.salts[j].Salt, units.Gram.Of(checked.Number(x * s.litres))})
+		}
+	}
+	return doses
+}
+
+// UnreachableError reports limits that no doses of the salts at hand can meet.
+type UnreachableError struct {
+	Limit  string // the limit that stays broken, "hardness"
+	Reason string
+	Err    error
+}
+
+// Error reads: `water.Salter.Solve: hardness cannot be met: …`.
+func (e *UnreachableError) Error() string {
+	return fmt.Sprintf("water.Salter.Solve: %s cannot be met: %s", e.Limit, e.Reason)
+}
+
+// Unwrap returns the error of the solver.
+func (e *UnreachableError) Unwrap() error { return e.Err }

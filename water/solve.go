@@ -1,0 +1,67 @@
+package water
+
+import (
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// Request is what [Solve] is asked.
+type Request struct {
+	Water   Profile
+	Volume  units.Volume
+	Salts   []Stock // what is at hand
+	Targets []Target
+	Limits  []Limit // what has to hold whatever the targets are
+}
+
+// Recipe is the answer to a [Request].
+type Recipe struct {
+	Doses     []Dose  // in the order of the salts at hand, those above zero
+	Water     Profile // the water after them, pH unknown where it was
+	Off       []Miss  // what each target is off, in the order of the targets
+	Deviation float64 // √(sum of weight·(mg/L off)²)
+}
+
+// Miss tells how far a target is missed.
+type Miss struct {
+	Ion  Ion
+	Have units.MassConcentration
+	Off  float64 // mg/L above (positive) or below the target; 0 inside a range
+}
+
+// Solve returns the doses of the salts at hand that bring the water nearest to the
+// targets, in continuous masses: see [Salter.Solve], whose errors it returns too.
+func Solve(r Request) (Recipe, error) {
+	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
+	if err != nil {
+		return Recipe{}, err
+	}
+	if err := s.Solve(r.Water, r.Volume); err != nil {
+		return Recipe{}, err
+	}
+	return r.recipe(s.AppendDoses(nil))
+}
+
+func (r *Request) recipe(doses []Dose) (Recipe, error) {
+	after, err := r.Water.Add(r.Volume, doses...)
+	if err != nil {
+		return Recipe{}, err
+	}
+	out := Recipe{Doses: doses, Water: after}
+	sum := 0.0
+	for _, t := range r.Targets {
+		v := after.ion(t.Ion)
+		low, high := t.Low.In(units.MilligramPerLitre), t.High.In(units.MilligramPerLitre)
+		off := max(0, v-high) + min(0, v-low)
+		w := t.Weight
+		if w == 0 {
+			w = 1
+		}
+		sum += w * off * off
+		out.Off = append(out.Off, Miss{t.Ion, units.MilligramPerLitre.Of(checked.Number(max(0, v))), off})
+	}
+	out.Deviation = math.Sqrt(sum)
+	return out, nil
+}

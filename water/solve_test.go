@@ -1,0 +1,263 @@
+package water
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"example.org/zymase/units"
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+)
+
+var eightSalts = []Stock{{Salt: Gypsum}, {Salt: CalciumChlorideDihydrate}, {Salt: EpsomSalt}, {Salt: MagnesiumChlorideHexahydrate},
+	{Salt: TableSalt}, {Salt: BakingSoda}, {Salt: PotassiumChloride}, {Salt: PotassiumBicarbonate}}
+
+func sevenTargets(ca, mg, na, k, cl, so4, hco3 float64) []Target {
+	return []Target{Calcium.Aim(mgL(ca)), Magnesium.Aim(mgL(mg)), Sodium.Aim(mgL(na)), Potassium.Aim(mgL(k)),
+		Chloride.Aim(mgL(cl)), Sulfate.Aim(mgL(so4)), Bicarbonate.Aim(mgL(hco3))}
+}
+
+// 6 g of gypsum and 4 g of table salt in 60 L, found back from the water they make.
+func TestSolveFindsTheDoses(t *testing.T) {
+	soft := reports[1].profile(t, 12)
+	want := []Dose{Gypsum.Dose(grams(6)), TableSalt.Dose(grams(4))}
+	after, _ := soft.Add(litres(60), want...)
+	r, err := Solve(Request{soft, litres(60), []Stock{{Salt: Gypsum}, {Salt: TableSalt}, {Salt: EpsomSalt}},
+		[]Target{Calcium.Aim(after.Ion(Calcium)), Sulfate.Aim(after.Ion(Sulfate)), Sodium.Aim(after.Ion(Sodium)), Chloride.Aim(after.Ion(Chloride)), Magnesium.Aim(after.Ion(Magnesium))}, nil})
+	if err != nil || len(r.Doses) != 2 {
+		t.Fatal(r.Doses, err)
+	}
+	for i, d := range r.Doses {
+		if d.Salt != want[i].Salt {
+			t.Errorf("%v", d)
+		}
+		near(t, d.Salt.Name(), d.Mass.In(units.Gram), want[i].Mass.In(units.Gram), 1e-9)
+	}
+	near(t, "deviation", r.Deviation, 0, 1e-9)
+}
+
+// One salt, two targets pulling apart: least squares by hand. x g/L of NaCl brings
+// 393.39x of sodium and 606.61x of chloride; sodium 100 of weight 4, chloride 50:
+// x = (4·393.39·100 + 606.61·50)/(4·393.39² + 606.61²).
+func TestSolveWeights(t *testing.T) {
+	na, cl := 1000*22.990/58.440, 1000*35.45/58.440
+	want := (4*na*100 + cl*50) / (4*na*na + cl*cl)
+	targets := []Target{{Ion: Sodium, Low: mgL(100), High: mgL(100), Weight: 4}, Chloride.Aim(mgL(50))}
+	r, err := Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, targets, nil})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "salt", r.Doses[0].Mass.In(units.Gram), 10*want, 1e-9)
+	dna, dcl := na*want-100, cl*want-50
+	near(t, "deviation", r.Deviation, math.Sqrt(4*dna*dna+dcl*dcl), 1e-9)
+	near(t, "sodium off", r.Off[0].Off, dna, 1e-9)
+	near(t, "chloride off", r.Off[1].Off, dcl, 1e-9)
+	// A stock of 1 g binds.
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{TableSalt, grams(1)}}, targets, nil})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "stock", r.Doses[0].Mass.In(units.Gram), 1, 1e-9)
+	// Anything from 20 to 200 of sodium is right: only chloride counts.
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Between(mgL(20), mgL(200)), Chloride.Aim(mgL(50))}, nil})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "range", r.Doses[0].Mass.In(units.Gram), 10*50/cl, 1e-9)
+	// Sodium at most 25 binds.
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, targets, []Limit{AtMost(Sodium, mgL(25))}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "limit", r.Doses[0].Mass.In(units.Gram), 10*25/na, 1e-9)
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, targets, []Limit{AtLeast(Sodium, mgL(250))}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "floor", r.Doses[0].Mass.In(units.Gram), 10*250/na, 1e-9)
+}
+
+// Calcium, magnesium, sulfate and chloride can be had in two ways of four salts, or
+// in three: fewest salts win, then least mass.
+func TestSolveTies(t *testing.T) {
+	four := []Stock{{Salt: Gypsum}, {Salt: CalciumChlorideDihydrate}, {Salt: EpsomSalt}, {Salt: MagnesiumChlorideHexahydrate}}
+	after, _ := Profile{}.Add(litres(1), Gypsum.Dose(grams(0.2)), MagnesiumChlorideHexahydrate.Dose(grams(0.2)))
+	r, err := Solve(Request{Profile{}, litres(1), four, []Target{Calcium.Aim(after.Ion(Calcium)), Magnesium.Aim(after.Ion(Magnesium)), Sulfate.Aim(after.Ion(Sulfate)), Chloride.Aim(after.Ion(Chloride))}, nil})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(r.Doses) != 2 || r.Doses[0].Salt != Gypsum || r.Doses[1].Salt != MagnesiumChlorideHexahydrate {
+		t.Errorf("%v", r.Doses)
+	}
+	// The anhydrous salt of two forms has the least mass.
+	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: CalciumChlorideDihydrate}, {Salt: CalciumChloride}}, []Target{Calcium.Aim(mgL(50))}, nil})
+	if err != nil || len(r.Doses) != 1 || r.Doses[0].Salt != CalciumChloride {
+		t.Errorf("%v, %v", r.Doses, err)
+	}
+	// With 0.1 g of it at hand both are needed.
+	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: CalciumChlorideDihydrate}, {CalciumChloride, grams(0.1)}}, []Target{Calcium.Aim(mgL(50))}, nil})
+	if err != nil || len(r.Doses) != 1 || r.Doses[0].Salt != CalciumChlorideDihydrate {
+		t.Errorf("%v, %v", r.Doses, err)
+	}
+}
+
+func TestSolveRefuses(t *testing.T) {
+	aim := []Target{Calcium.Aim(mgL(50))}
+	gyp := []Stock{{Salt: Gypsum}}
+	hard := reports[2].profile(t, 20)
+	for name, r := range map[string]Request{
+		"no salts":   {hard, litres(1), nil, aim, nil},
+		"no targets": {hard, litres(1), gyp, nil, nil},
+		"twice":      {hard, litres(1), []Stock{{Salt: Gypsum}, {Salt: Gypsum}}, aim, nil},
+		"aim twice":  {hard, litres(1), gyp, []Target{aim[0], aim[0]}, nil},
+		"volume":     {hard, litres(0), gyp, aim, nil},
+		"weight":     {hard, litres(1), gyp, []Target{{Calcium, mgL(1), mgL(1), -1}}, nil},
+		"upside":     {hard, litres(1), gyp, []Target{Calcium.Between(mgL(2), mgL(1))}, nil},
+		"no salt":    {hard, litres(1), []Stock{{Salt: 99}}, aim, nil},
+		"no ion":     {hard, litres(1), gyp, []Target{Ion(99).Aim(mgL(1))}, nil},
+		"no limit":   {hard, litres(1), gyp, aim, []Limit{AtMost(99, mgL(1))}},
+		"bad ratio":  {hard, litres(1), gyp, aim, SulfateToChloride(math.NaN(), 1)},
+		"bad range":  {hard, litres(1), gyp, aim, []Limit{HardnessBetween(caco3(3), caco3(2))}},
+	} {
+		_, err := Solve(r)
+		var re *units.RangeError
+		if !errors.As(err, &re) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	for name, limits := range map[string][]Limit{
+		"sodium":              {AtMost(Sodium, mgL(10))},
+		"magnesium":           {AtLeast(Magnesium, mgL(100))},
+		"the set of limits":   {AtLeast(Calcium, mgL(300)), AtMost(Sulfate, mgL(620))},
+		"hardness":            {HardnessBetween(caco3(10), caco3(20))},
+		"residual alkalinity": {ResidualAlkalinityBetween(caco3(0), caco3(20))},
+	} {
+		_, err := Solve(Request{hard, litres(1), gyp, aim, limits})
+		var ue *UnreachableError
+		if !errors.As(err, &ue) || ue.Limit != name || ue.Unwrap() == nil || ue.Error() == "" {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
+// Limits hold, in the units they are given in.
+func TestSolveLimits(t *testing.T) {
+	soft := reports[1].profile(t, 20)
+	limits := append(SulfateToChloride(1.5, 2), HardnessBetween(caco3(60), caco3(90)), ResidualAlkalinityBetween(caco3(0), caco3(30)), AtMost(Sodium, mgL(20)))
+	r, err := Solve(Request{soft, litres(60), eightSalts, sevenTargets(100, 10, 60, 5, 150, 150, 100), limits})
+	if err != nil {
+		t.Fatal(err)
+	}
+	w := r.Water
+	ratio := w.ion(Sulfate) / w.ion(Chloride)
+	if ratio < 1.5-1e-9 || ratio > 2+1e-9 {
+		t.Errorf("sulfate to chloride %v", ratio)
+	}
+	if h := w.Hardness().In(units.MilligramPerLitreCaCO3); h < 60-1e-9 || h > 90+1e-9 {
+		t.Errorf("hardness %v", h)
+	}
+	if v := w.ResidualAlkalinity().In(units.MilligramPerLitreCaCO3); v < -1e-9 || v > 30+1e-9 {
+		t.Errorf("residual alkalinity %v", v)
+	}
+	if v := w.ion(Sodium); v > 20+1e-9 {
+		t.Errorf("sodium %v", v)
+	}
+}
+
+// No random feasible change of the doses is any better: the optimum is global, as
+// the problem is convex.
+func TestSolveIsOptimal(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := anyProfile(t, "water")
+		n := rapid.IntRange(1, 8).Draw(t, "salts")
+		aim := func(name string, most float64) float64 {
+			return float64(rapid.IntRange(0, int(most)).Draw(t, name))
+		}
+		targets := sevenTargets(aim("ca", 300), aim("mg", 60), aim("na", 200), aim("k", 40), aim("cl", 300), aim("so4", 500), aim("hco3", 400))
+		if rapid.Bool().Draw(t, "ranges") {
+			for i := range targets {
+				targets[i].High = mgL(targets[i].Low.In(units.MilligramPerLitre) + aim("width", 30))
+			}
+		}
+		salts := append([]Stock(nil), eightSalts[:n]...)
+		if rapid.Bool().Draw(t, "stocks") {
+			for j := range salts {
+				salts[j].Most = grams(aim("stock", 20) + 1)
+			}
+		}
+		q := Request{p, litres(60), salts, targets, nil}
+		best, err := Solve(q)
+		if err != nil {
+			t.Fatal(err)
+		}
+		again, _ := Solve(q)
+		if d := cmp.Diff(best.Doses, again.Doses, cmp.Comparer(func(a, b units.Mass) bool { return a == b })); d != "" {
+			t.Error(d)
+		}
+		g := rand.New(rand.NewPCG(1, uint64(n)))
+		mass := make([]float64, saltCount)
+		for _, d := range best.Doses {
+			mass[d.Salt] = d.Mass.In(units.Gram)
+		}
+		for range 30 {
+			var doses []Dose
+			for _, s := range salts {
+				m := mass[s.Salt] + g.NormFloat64()*math.Pow(10, -4*g.Float64())*(1+mass[s.Salt])
+				if most := s.Most.In(units.Gram); most > 0 {
+					m = min(m, most)
+				}
+				doses = append(doses, s.Salt.Dose(grams(max(0, m))))
+			}
+			other, err := q.recipe(doses)
+			if err == nil && other.Deviation < best.Deviation-1e-7*(1+best.Deviation) {
+				t.Fatalf("%v is better than %v: %v, %v", other.Deviation, best.Deviation, other.Doses, best.Doses)
+			}
+		}
+	})
+}
+
+func TestSalterDoesNotAllocate(t *testing.T) {
+	s, water, buf := benchSalter(t)
+	if n := testing.AllocsPerRun(100, func() {
+		if err := s.Solve(water, units.Litre.Of(60)); err != nil {
+			t.Fatal(err)
+		}
+		buf = s.AppendDoses(buf[:0])
+	}); n != 0 {
+		t.Errorf("%v allocations", n)
+	}
+}
+
+func benchSalter(t testing.TB) (*Salter, Profile, []Dose) {
+	s, err := NewSalter(eightSalts, sevenTargets(80, 10, 25, 5, 60, 120, 90))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s, reports[1].profile(t, 20), make([]Dose, 0, 8)
+}
+
+func BenchmarkSolveContinuous(b *testing.B) {
+	s, water, buf := benchSalter(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		if err := s.Solve(water, units.Litre.Of(60)); err != nil {
+			b.Fatal(err)
+		}
+		buf = s.AppendDoses(buf[:0])
+	}
+}
+
+func BenchmarkMathExp(b *testing.B) {
+	x, sum := -5.0, 0.0
+	for b.Loop() {
+		sum += math.Exp(x)
+		if x += 0.01; x > 5 {
+			x = -5
+		}
+	}
+	if sum == 0 {
+		b.Fatal("no sum")
+	}
+}

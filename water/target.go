@@ -1,0 +1,116 @@
+package water
+
+import (
+	"math"
+
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Stock is a salt at hand.
+type Stock struct {
+	Salt Salt
+	Most units.Mass // what there is of it; zero means enough
+}
+
+// Target is what an ion should come to: a value (Low equals High), or anything
+// between two. Bicarbonate stands for the alkalinity.
+type Target struct {
+	Ion       Ion
+	Low, High units.MassConcentration
+	Weight    float64 // how much a mg/L off counts; zero means 1
+}
+
+// Aim returns the target c for the ion.
+func (i Ion) Aim(c units.MassConcentration) Target { return Target{Ion: i, Low: c, High: c} }
+
+// Between returns the target of anything from low to high for the ion.
+func (i Ion) Between(low, high units.MassConcentration) Target {
+	return Target{Ion: i, Low: low, High: high}
+}
+
+// Limit is a condition that the treated water has to meet, whatever the targets
+// are. It comes from [AtMost], [AtLeast], [HardnessBetween],
+// [ResidualAlkalinityBetween] or [SulfateToChloride].
+type Limit struct {
+	name  string
+	coeff [ionCount]float64 // by mg/L of each ion, the alkalinity as bicarbonate
+	low   float64           // -Inf where open
+	high  float64           // +Inf where open
+	unit  string
+}
+
+// Name tells what the limit holds, "sodium".
+func (l Limit) Name() string { return l.name }
+
+// AtMost keeps the ion at or below c.
+func AtMost(i Ion, c units.MassConcentration) Limit {
+	return single(i, math.Inf(-1), c.In(units.MilligramPerLitre))
+}
+
+// AtLeast keeps the ion at or above c.
+func AtLeast(i Ion, c units.MassConcentration) Limit {
+	return single(i, c.In(units.MilligramPerLitre), math.Inf(1))
+}
+
+func single(i Ion, low, high float64) Limit {
+	l := Limit{name: i.Name(), low: low, high: high, unit: "mg/L"}
+	if i >= 0 && i < ionCount {
+		l.coeff[i] = 1
+	} else {
+		l.low = math.NaN() // refused by the solver
+	}
+	return l
+}
+
+// HardnessBetween keeps the hardness, [Profile.Hardness], from low to high.
+func HardnessBetween(low, high units.CalciumCarbonate) Limit {
+	l := Limit{name: "hardness", unit: "mg/L as CaCO3",
+		low: low.In(units.MilligramPerLitreCaCO3), high: high.In(units.MilligramPerLitreCaCO3)}
+	l.coeff[Calcium] = 2 * cacO3PerEquivalent / Calcium.MolarMass()
+	l.coeff[Magnesium] = 2 * cacO3PerEquivalent / Magnesium.MolarMass()
+	return l
+}
+
+// ResidualAlkalinityBetween keeps [Profile.ResidualAlkalinity] from low to high.
+func ResidualAlkalinityBetween(low, high units.CalciumCarbonate) Limit {
+	l := Limit{name: "residual alkalinity", unit: "mg/L as CaCO3",
+		low: low.In(units.MilligramPerLitreCaCO3), high: high.In(units.MilligramPerLitreCaCO3)}
+	l.coeff[Bicarbonate] = cacO3PerEquivalent / Bicarbonate.MolarMass()
+	l.coeff[Calcium] = -2 * cacO3PerEquivalent / Calcium.MolarMass() / kolbachCalcium
+	l.coeff[Magnesium] = -2 * cacO3PerEquivalent / Magnesium.MolarMass() / kolbachMagnesium
+	return l
+}
+
+// SulfateToChloride keeps the ratio of sulfate to chloride, both in mg/L, from low
+// to high. It is two limits, one for each side.
+func SulfateToChloride(low, high float64) []Limit {
+	under := Limit{name: "sulfate to chloride at least", low: 0, high: math.Inf(1), unit: "mg/L"}
+	under.coeff[Sulfate], under.coeff[Chloride] = 1, -low
+	over := Limit{name: "sulfate to chloride at most", low: math.Inf(-1), high: 0, unit: "mg/L"}
+	over.coeff[Sulfate], over.coeff[Chloride] = 1, -high
+	return []Limit{under, over}
+}
+
+func (l *Limit) check(fn string) error {
+	for _, c := range l.coeff {
+		if !finite(c) || math.Abs(c) > 1e6 {
+			return limit.Check(fn, l.name, c, l.unit, 0, 1e6, "a limit that can be held")
+		}
+	}
+	if err := limit.Check(fn, l.name, l.low, l.unit, math.Inf(-1), mostIon, "a limit that can be held"); err != nil {
+		return err
+	}
+	return limit.Check(fn, l.name, l.high, l.unit, l.low, math.Inf(1), "a limit that can be held, low before high")
+}
+
+// value returns the functional for contents given as a function of the ion.
+func (l *Limit) of(content func(Ion) float64) float64 {
+	sum := 0.0
+	for i, c := range l.coeff {
+		if c != 0 {
+			sum += c * content(Ion(i))
+		}
+	}
+	return sum
+}

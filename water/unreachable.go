@@ -1,0 +1,47 @@
+package water
+
+import (
+	"errors"
+	"fmt"
+
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// unreachable names a limit that no salt at hand can bring the water to: the first
+// that stays broken by itself, else the whole set.
+func (s *Salter) unreachable(water Profile, err error) error {
+	if !errors.Is(err, numeric.ErrInfeasible) {
+		return &UnreachableError{Limit: "the optimum", Reason: "the solver did not end", Err: err}
+	}
+	for _, h := range s.held {
+		l := &s.limits[h.limit]
+		have := l.of(water.ion)
+		least, most := have, have // what doses up to the stock can do
+		for j, c := range s.program[h.limit] {
+			most, least = s.reach(j, c, most, least)
+		}
+		if h.sign > 0 && least > l.high {
+			return &UnreachableError{l.name, fmt.Sprintf("the water has %.4g %s, at most %.4g allowed, and no salt at hand takes it away", have, l.unit, l.high), err}
+		}
+		if h.sign < 0 && most < l.low {
+			return &UnreachableError{l.name, fmt.Sprintf("the water has %.4g %s, at least %.4g wanted, and the salts at hand bring it to %.4g at most", have, l.unit, l.low, most), err}
+		}
+	}
+	return &UnreachableError{"the set of limits", "each can be met by itself, but not all together with the salts at hand", err}
+}
+
+func (s *Salter) reach(j int, c, most, least float64) (float64, float64) {
+	grams := 1e9
+	for _, k := range s.capped {
+		if k == j {
+			grams = s.salts[j].Most.In(units.Gram) / s.litres
+		}
+	}
+	if c > 0 {
+		most += c * grams
+	} else {
+		least += c * grams
+	}
+	return most, least
+}
