@@ -1,25 +1,35 @@
 package nutrient
 
+import "example.org/zymase/water"
+
 // compound counts the atoms of a formula.
 type compound struct{ c, h, n, o, na, mg, p, s, cl, k, zn float64 }
 
-// Abridged standard atomic weights, g/mol.
+// Atomic weights, g/mol.
 //
-//   - Source: CIAAW standard atomic weights 2021, abridged values (Prohaska et al.,
-//     Pure Appl. Chem. 94 (2022) 573).
-const (
-	weightH  = 1.0080
-	weightC  = 12.011
-	weightN  = 14.007
-	weightO  = 15.999
-	weightNa = 22.990
-	weightMg = 24.305
-	weightP  = 30.974
-	weightS  = 32.06
-	weightCl = 35.45
-	weightK  = 39.098
-	weightZn = 65.38
+//   - Source: [water.MolarMass].
+var (
+	weightH  = mustMass("H")
+	weightC  = mustMass("C")
+	weightN  = mustMass("N")
+	weightO  = mustMass("O")
+	weightNa = mustMass("Na")
+	weightMg = mustMass("Mg")
+	weightP  = mustMass("P")
+	weightS  = mustMass("S")
+	weightCl = mustMass("Cl")
+	weightK  = mustMass("K")
+	weightZn = mustMass("Zn")
 )
+
+// mustMass is the molar mass of a formula that package water knows; a test reads them all.
+func mustMass(formula string) float64 {
+	w, err := water.MolarMass(formula)
+	if err != nil {
+		panic(err)
+	}
+	return w
+}
 
 // molar returns the molar mass in g/mol.
 func (c compound) molar() float64 {

@@ -72,7 +72,8 @@ type Brew struct {
 //   - Range: a Brew of [Wash.For] or [Wash.From]; otherwise the error is a
 //     [*units.RangeError].
 func (b Brew) At(used units.Share) (gravity.Solution, gravity.Fermented, error) {
-	return b.Start.Ferment(kilograms(b.Used.In(units.Kilogram)*used.In(units.Percent)/100), b.Yield)
+	all := b.Used.In(units.Kilogram)
+	return b.Start.Ferment(kilograms(min(all, all*used.In(units.Percent)/100)), b.Yield)
 }
 
 // mostStrength is where nearly all yeast stops.

@@ -1,0 +1,102 @@
+package nutrient
+
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// acidity is a liquid as its pH sees it: the charge that no pH changes, and the weak
+// acids by their totals; mEq and mmol a litre.
+type acidity struct {
+	strong              float64 // cations less anions of strong acids, ammonium with them
+	ammonium, potassium float64 // parts of strong that yeast takes up
+	phosphate           float64
+	organic             [organics]float64
+}
+
+// The organic acids of a wash.
+const (
+	succinic = iota
+	acetic
+	lactic
+	citric
+	malic
+	tartaric
+	organics
+)
+
+// organicIons are their anions, with the charge they have when they hold no proton.
+var organicIons = [organics]water.Ion{
+	succinic: water.Succinate, acetic: water.Acetate, lactic: water.Lactate,
+	citric: water.Citrate, malic: water.Malate, tartaric: water.Tartrate,
+}
+
+// acidityOf reads a water. Its alkalinity counts from H2PO4- and the bare organic
+// anions, so that the strong charge is the alkalinity and what these hold.
+func acidityOf(p water.Profile) acidity {
+	a := acidity{
+		ammonium: millimole(p, water.Ammonium), potassium: millimole(p, water.Potassium),
+		phosphate: millimole(p, water.Phosphate),
+		strong:    p.Alkalinity().In(units.MilligramPerLitreCaCO3) / caCO3PerEquivalent,
+	}
+	a.strong += a.phosphate
+	for i, ion := range organicIons {
+		a.organic[i] = millimole(p, ion)
+		a.strong -= float64(ion.Charge()) * a.organic[i]
+	}
+	return a
+}
+
+// caCO3PerEquivalent is mg of CaCO3 for 1 mEq.
+var caCO3PerEquivalent = mustMass("CaCO3") / 2
+
+func millimole(p water.Profile, i water.Ion) float64 {
+	return p.Ion(i).In(units.MilligramPerLitre) / i.MolarMass()
+}
+
+// scaled is the same when it fills a share of the liquid.
+func (a acidity) scaled(k float64) acidity {
+	a.strong *= k
+	a.ammonium *= k
+	a.potassium *= k
+	a.phosphate *= k
+	for i := range a.organic {
+		a.organic[i] *= k
+	}
+	return a
+}
+
+// fed is the same with what nutrients bring.
+func (a acidity) fed(s Supply, share float64) acidity {
+	mmol := func(c units.MassConcentration, molar float64) float64 {
+		return share * c.In(units.MilligramPerLitre) / molar
+	}
+	n, k := mmol(s.Ammonium, weightN), mmol(s.Potassium, weightK)
+	a.ammonium += n
+	a.potassium += k
+	a.phosphate += mmol(s.Phosphorus, weightP)
+	a.strong += n + k + 2*mmol(s.Magnesium, weightMg) + 2*mmol(s.Zinc, weightZn) -
+		2*mmol(s.Sulfate, water.Sulfate.MolarMass()) - mmol(s.Chloride, weightCl)
+	return a
+}
+
+// profile is the liquid as a water, for its pH and for what follows.
+func (a acidity) profile(t units.Temperature, others ...water.Content) (water.Profile, error) {
+	alkalinity := a.strong - a.phosphate
+	ions := make([]water.Content, 0, organics+len(others)+2)
+	add := func(i water.Ion, mmol float64) {
+		if mmol > 0 {
+			ions = append(ions, i.At(mgPerL(mmol*i.MolarMass())))
+		}
+	}
+	for i, ion := range organicIons {
+		alkalinity += float64(ion.Charge()) * a.organic[i]
+		add(ion, a.organic[i])
+	}
+	add(water.Phosphate, a.phosphate)
+	add(water.Ammonium, a.ammonium)
+	add(water.Potassium, a.potassium)
+	ions = append(ions, others...)
+	return water.NewProfile(t, units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity*caCO3PerEquivalent)), ions...)
+}

@@ -1,0 +1,295 @@
+package nutrient
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// Ferment is a wash to ferment: what it is made of, what feeds it, what buffers it. Its
+// methods follow the pH while sugar is used. Fields left at zero take what is said at
+// them.
+type Ferment struct {
+	Brew        Brew          // of [Wash.For] or [Wash.From]
+	Water       water.Profile // the treated water that the wash is made of
+	Feed        []Dose        // all additions together
+	Additions   int           // the feed goes in as [StageShares] says; 0 is 1, all with the yeast
+	Buffer      Buffer
+	BufferMass  units.Mass             // of Buffer; zero is none
+	Metabolism  Metabolism             // the zero value is [UsualMetabolism]
+	Temperature units.Temperature      // of the ferment
+	Pressure    units.AbsolutePressure // of the gas above it; zero is 101.325 kPa
+}
+
+// NitrogenGoneBy returns the share of the sugar by which yeast has taken up its
+// nitrogen.
+//
+//   - Source: common practice, no source: the first third to two thirds.
+func NitrogenGoneBy() Figure[units.Share] {
+	return Figure[units.Share]{units.Percent.Of(50), share(1.0 / 3), share(2.0 / 3), Evidence{}}
+}
+
+// Point is a ferment when a share of its sugar is used. Strength and CO2 are by the yield
+// of the Brew, the Balance by its own atoms; the two differ by 2 to 4 %, within the
+// uncertainty of both, unless the Brew was made with [Balance.Yield].
+type Point struct {
+	Used     units.Share
+	PH       Figure[float64] // Low with the most acids that yeast makes, High with the least
+	Gravity  gravity.Gravity
+	Strength units.StrengthByVolume
+	CO2      units.Mass              // given off until then
+	Balance  Balance                 // until then, with the usual acids
+	Nitrogen units.MassConcentration // in the liquid, that yeast can still take up
+	Liquid   water.Profile           // with the usual acids; its alkalinity is negative when it is sour
+}
+
+// fermenting is a Ferment that was checked, by the litre of finished drink.
+type fermenting struct {
+	Ferment
+	litres   float64
+	hexose   float64 // g, used in all
+	start    acidity // water and buffer
+	feed     Supply
+	co2      float64 // atm, above the ferment
+	warm     units.Temperature
+	upTo     [3]Metabolism // usual, least, most
+	others   []water.Content
+	perLitre float64 // litres of water in a litre of drink
+}
+
+const fermentSource = "washes that yeast ferments"
+
+// airCO2 is the partial pressure of CO2 in air, atm: 420 ppm.
+const airCO2 = 420e-6
+
+func (f Ferment) checked(fn string) (fermenting, error) {
+	c := fermenting{Ferment: f}
+	v, err := f.Brew.Finish.Volume(room)
+	if err != nil {
+		return c, err
+	}
+	c.litres = v.In(units.Litre)
+	if err := limit.Check(fn, "volume of the brew", c.litres, "L", leastVolume, mostVolume, "a Brew of Wash.For or Wash.From"); err != nil {
+		return c, err
+	}
+	t := f.Temperature.In(units.Celsius)
+	if err := limit.Check(fn, "temperature", t, "°C", 0, 40, fermentSource); err != nil {
+		return c, err
+	}
+	kpa := f.Pressure.In(units.Kilopascal)
+	if kpa == 0 {
+		kpa = 101.325
+	}
+	if err := limit.Check(fn, "pressure", kpa, "kPa", 50, 400, fermentSource); err != nil {
+		return c, err
+	}
+	c.co2 = kpa / 101.325
+	if c.Additions == 0 {
+		c.Additions = 1
+	}
+	if err := limit.Check(fn, "additions", float64(c.Additions), "", 1, 10, "common practice"); err != nil {
+		return c, err
+	}
+	if c.Metabolism == (Metabolism{}) {
+		c.Metabolism = UsualMetabolism()
+	}
+	c.upTo = [3]Metabolism{c.Metabolism, c.Metabolism.LeastAcids(), c.Metabolism.MostAcids()}
+	if err := c.Metabolism.check(fn); err != nil {
+		return c, err
+	}
+	if c.feed, err = Brings(v, f.Feed...); err != nil {
+		return c, err
+	}
+	if err := limit.Check(fn, "nitrogen fed", c.feed.Nitrogen().In(units.MilligramPerLitre), "mg/L", 0, 1000, "needs published for musts"); err != nil {
+		return c, err
+	}
+	grams := f.BufferMass.In(units.Gram)
+	if err := limit.Check(fn, f.Buffer.String(), grams/c.litres, "g/L", 0, mostBuffer, "buffers that a drink can bear"); err != nil {
+		return c, err
+	}
+	c.perLitre = f.Brew.Water.In(units.Kilogram) / waterPerLitre / c.litres
+	c.start = acidityOf(f.Water).scaled(c.perLitre).with(f.Buffer, 1000*grams/f.Buffer.MolarMass()/c.litres)
+	c.hexose = f.Brew.hexose().In(units.Gram)
+	return c, nil
+}
+
+const (
+	mostBuffer    = 20     // g/L
+	waterPerLitre = 0.9982 // kg at 20 °C, the litre of package water
+)
+
+// hexose is the sugar that the yeast uses, after inversion.
+func (b Brew) hexose() units.Mass {
+	have := b.Start.Fermentable().In(units.Kilogram)
+	if have == 0 {
+		return units.Mass{}
+	}
+	sum := b.Start.ExtractOf(gravity.Sucrose).In(units.Kilogram)*gainOfDi +
+		b.Start.ExtractOf(gravity.Glucose).In(units.Kilogram) + b.Start.ExtractOf(gravity.Fructose).In(units.Kilogram)
+	return kilograms(sum * b.Used.In(units.Kilogram) / have)
+}
+
+// fed is the share of the feed that is in when a share of the sugar is used.
+func (f *fermenting) fed(used float64) float64 {
+	n := f.Additions
+	if n == 1 {
+		return 1
+	}
+	last := LastAddition().In(units.Fraction)
+	in := 1 + int(used/last*float64(n-1)+1e-9)
+	return float64(min(n, in)) / float64(n)
+}
+
+// balance is what was used and made when a share of the sugar is used.
+func (f *fermenting) balance(m Metabolism, used float64) Balance {
+	fed := f.fed(used)
+	taken := min(fed, used/NitrogenGoneBy().Value.In(units.Fraction), 1)
+	g := func(perLitre units.MassConcentration, share float64) units.Mass {
+		return grams(share * perLitre.In(units.GramPerLitre) * f.litres)
+	}
+	return m.ferment(Substrate{
+		Hexose:   grams(f.hexose * used),
+		Ammonium: g(f.feed.Ammonium, taken).Plus(grams(taken * f.start.ammonium * weightN / 1000 * f.litres)),
+		Amino:    g(f.feed.Amino, taken), Urea: g(f.feed.Urea, taken),
+		Phosphorus: g(f.feed.Phosphorus, fed).Plus(grams(f.start.phosphate * weightP / 1000 * f.litres)),
+		Potassium:  g(f.feed.Potassium, fed).Plus(grams(f.start.potassium * weightK / 1000 * f.litres)),
+	})
+}
+
+// acidity is the liquid when a share of the sugar is used, with the balance until then.
+func (f *fermenting) acidity(b Balance, used float64) acidity {
+	a := f.start.fed(f.feed, f.fed(used))
+	per := 1000 / f.litres // mmol/L for a mol
+	n := b.b
+	a.ammonium -= per * n.ammonium
+	a.potassium -= per * n.potassium
+	a.phosphate -= per * n.phosphorus
+	a.strong -= per * (n.ammonium + n.free*n.potassium)
+	a.organic[succinic] += per * n.succinic
+	a.organic[acetic] += per * n.acetic
+	a.organic[lactic] += per * n.lactic
+	return a.clean()
+}
+
+// clean takes out what rounding leaves below zero.
+func (a acidity) clean() acidity {
+	a.ammonium, a.potassium, a.phosphate = max(0, a.ammonium), max(0, a.potassium), max(0, a.phosphate)
+	return a
+}
+
+// gas is the CO2 above the liquid, atm: air before the yeast starts, then its own.
+func (f *fermenting) gas(used float64) float64 {
+	if used == 0 {
+		return airCO2
+	}
+	return f.co2
+}
+
+func (f *fermenting) pH(m Metabolism, used float64) (float64, error) {
+	return f.acidity(f.balance(m, used), used).pH(f.gas(used))
+}
+
+// span is the pH with the usual, the most and the least acids.
+func (f *fermenting) span(used float64) (Figure[float64], error) {
+	var v [3]float64
+	for i, m := range f.upTo {
+		var err error
+		if v[i], err = f.pH(m, used); err != nil {
+			return Figure[float64]{}, err
+		}
+	}
+	return Figure[float64]{Value: v[0], Low: min(v[0], v[2]), High: max(v[0], v[1]), Evidence: Evidence{"charge balance of the liquid", Computed}}, nil
+}
+
+// At returns the ferment when a share of its sugar is used. At zero the wash stands
+// under air; later under its own CO2.
+//
+//   - Source: charge balance: strong ions of water, feed and buffer; H+ for ammonium and
+//     potassium taken up, phosphate with its proton, acids made ([Metabolism.Ferment]);
+//     CO2 of the gas above; equilibria of package water.
+//   - Range: a wash of 0 to 40 °C at 50 to 400 kPa, up to 1000 mg/L of nitrogen and 20
+//     g/L of buffer; beyond it the error is a [*units.RangeError].
+//   - Uncertainty: PH.Low to PH.High, from the acids made; the nitrogen that yeast
+//     takes up is counted as if it took all.
+func (f Ferment) At(used units.Share) (Point, error) {
+	c, err := f.checked("nutrient.Ferment.At")
+	if err != nil {
+		return Point{}, err
+	}
+	return c.at(used.In(units.Percent) / 100)
+}
+
+func (f *fermenting) at(used float64) (Point, error) {
+	p := Point{Used: share(used)}
+	var err error
+	if p.PH, err = f.span(used); err != nil {
+		return Point{}, err
+	}
+	s, made, err := f.Brew.At(p.Used)
+	if err != nil {
+		return Point{}, err
+	}
+	p.Gravity, p.Strength, p.CO2 = s.Gravity(), s.ByVolume(), made.CO2
+	p.Balance = f.balance(f.Metabolism, used)
+	a := f.acidity(p.Balance, used)
+	fed := f.fed(used)
+	amino := fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
+		p.Balance.Amino.Plus(p.Balance.Urea).In(units.Milligram)/f.litres
+	p.Nitrogen = mgPerL(max(0, a.ammonium*weightN+amino))
+	p.Liquid, err = a.profile(f.Temperature, f.rest()...)
+	return p, err
+}
+
+// rest is the ions that no yeast and no buffer changes, by the litre of drink.
+func (f *fermenting) rest() []water.Content {
+	if f.others != nil {
+		return f.others
+	}
+	sodium := f.Buffer.facts().sodium * f.BufferMass.In(units.Milligram) / f.Buffer.MolarMass() / f.litres * weightNa
+	for _, c := range [...]struct {
+		ion  water.Ion
+		more float64 // mg/L
+	}{
+		{water.Calcium, 0}, {water.Magnesium, f.feed.Magnesium.In(units.MilligramPerLitre)}, {water.Sodium, sodium},
+		{water.Chloride, f.feed.Chloride.In(units.MilligramPerLitre)}, {water.Sulfate, f.feed.Sulfate.In(units.MilligramPerLitre)},
+		{water.Nitrate, 0}, {water.Zinc, f.feed.Zinc.In(units.MilligramPerLitre)},
+	} {
+		mg := f.perLitre*f.Water.Ion(c.ion).In(units.MilligramPerLitre) + c.more
+		f.others = append(f.others, c.ion.At(units.MilligramPerLitre.Of(checked.Number(mg))))
+	}
+	return f.others
+}
+
+// Course is a ferment from its start to its end.
+type Course struct {
+	Points   []Point // the first before the yeast works, under air
+	Cautions []string
+}
+
+// Course returns the ferment in so many equal steps of sugar used.
+//
+//   - Source: as [Ferment.At].
+//   - Range: 1 to 200 steps; otherwise as [Ferment.At].
+//   - Uncertainty: as [Ferment.At].
+func (f Ferment) Course(steps int) (Course, error) {
+	const fn = "nutrient.Ferment.Course"
+	if err := limit.Check(fn, "steps", float64(steps), "", 1, 200, "a limit of the function"); err != nil {
+		return Course{}, err
+	}
+	c, err := f.checked(fn)
+	if err != nil {
+		return Course{}, err
+	}
+	out := Course{Points: make([]Point, 0, steps+1)}
+	for i := range steps + 1 {
+		p, err := c.at(float64(i) / float64(steps))
+		if err != nil {
+			return Course{}, err
+		}
+		out.Points = append(out.Points, p)
+	}
+	out.Cautions = c.cautions(out.Points)
+	return out, nil
+}

@@ -1,0 +1,46 @@
+package nutrient
+
+import (
+	"fmt"
+
+	"example.org/zymase/units"
+)
+
+// FloorPH returns the pH that a sugar wash should not fall below.
+//
+//   - Source: Best practices: hard seltzer fermentation (yeast supplier, 2021), keep above
+//     3.5 to 4.0 (read). Growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et
+//     al., J. Food Sci., read).
+func FloorPH() Figure[float64] {
+	return Figure[float64]{3.5, 3.5, 4.0, Evidence{"Best practices: hard seltzer fermentation (yeast supplier, 2021)", Read}}
+}
+
+// slowPH is where growth slows sharply (Liu et al.).
+const slowPH = 3.0
+
+// leastPotassium is what a ferment wants to finish, mg/L, and how many to a proton.
+const leastPotassium = 300 // Kudo, Vagnoli & Bisson, Am. J. Enol. Vitic. 1998, recalled from memory
+
+func (f *fermenting) cautions(points []Point) []string {
+	var out []string
+	lowest := points[0]
+	for _, p := range points {
+		if p.PH.Value < lowest.PH.Value {
+			lowest = p
+		}
+	}
+	switch {
+	case lowest.PH.Value < slowPH:
+		out = append(out, fmt.Sprintf("The pH falls to about %.1f: yeast is likely to stop with sugar left. Add a buffer, or feed amino nitrogen in place of ammonium.", lowest.PH.Value))
+	case lowest.PH.Low < FloorPH().Value:
+		out = append(out, fmt.Sprintf("The pH may fall to %.1f: measure it when half of the sugar is used, and keep bicarbonate at hand.", lowest.PH.Low))
+	}
+	end := points[len(points)-1]
+	if n := end.Nitrogen.In(units.MilligramPerLitre); n > 20 {
+		out = append(out, fmt.Sprintf("About %.0f mg/L of nitrogen is left at the end and feeds spoilage: feed less.", n))
+	}
+	if k := (f.start.potassium * weightK) + f.feed.Potassium.In(units.MilligramPerLitre); k < leastPotassium && f.feed.Ammonium.In(units.MilligramPerLitre) > 0 {
+		out = append(out, fmt.Sprintf("Potassium is about %.0f mg/L: musts want 300 to finish, and with little of it ammonium harms yeast. Potassium bicarbonate brings it.", k))
+	}
+	return out
+}

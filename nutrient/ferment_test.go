@@ -1,0 +1,327 @@
+package nutrient
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+	"pgregory.net/rapid"
+)
+
+// hall is the wash of the village hall in pure water: 60 L at 4.6 % vol, fed by one
+// source for a medium strain, 67 mg/L of nitrogen.
+func hall(s Source) Ferment {
+	b := must(SugarForStrength(WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
+	n := s.Nitrogen().In(units.Fraction)
+	return Ferment{Brew: b, Feed: []Dose{{s, grams(0.067 * 60 / n)}}, Additions: 3, Temperature: room}
+}
+
+var end = units.Percent.Of(100)
+
+// The limit cases: a wash without alkalinity fed with ammonium salts alone ends between
+// pH 2.3 and 3.0 (sugar washes were seen to fall to 2.5 to 3); fed with amino nitrogen
+// alone between 3.0 and 3.6; half a gram of potassium bicarbonate a litre lifts either by
+// a unit.
+func TestEndPHOfTheLimitCases(t *testing.T) {
+	for _, s := range []Source{DiammoniumPhosphate(), MonoammoniumPhosphate(), AmmoniumSulfate()} {
+		p := must(hall(s).At(end)).PH
+		if !(p.Low >= 2.3 && p.High <= 3.0) {
+			t.Errorf("%s: %+v, want 2.3 to 3.0", s, p)
+		}
+	}
+	p := must(hall(AutolysedYeast()).At(end)).PH
+	if !(p.Low >= 3.0 && p.High <= 3.6+0.05) || p.Value < 3.0 || p.Value > 3.6 {
+		t.Errorf("amino: %+v, want 3.0 to 3.6", p)
+	}
+	for _, s := range []Source{DiammoniumPhosphate(), AutolysedYeast()} {
+		f := hall(s)
+		before := must(f.At(end)).PH.Value
+		f.Buffer, f.BufferMass = PotassiumBicarbonate, units.Gram.Of(30)
+		if after := must(f.At(end)).PH.Value; after < before+1 {
+			t.Errorf("%s: from %.2f to %.2f with 0.5 g/L of potassium bicarbonate", s, before, after)
+		}
+	}
+	// The phosphate takes a part of its protons with it; the sulfate does not.
+	dap, sulfate := must(hall(DiammoniumPhosphate()).At(end)).PH.Value, must(hall(AmmoniumSulfate()).At(end)).PH.Value
+	if dap < sulfate+0.3 {
+		t.Errorf("DAP %.2f, sulfate %.2f", dap, sulfate)
+	}
+}
+
+// Strong acid by hand: 67 mg/L of ammonium N as sulfate leaves 4.78 mmol/L of sulfuric
+// acid's protons; with its activity that is a pH of 2.35 and the organic acids change
+// little.
+func TestEndPHByHand(t *testing.T) {
+	f := hall(AmmoniumSulfate())
+	f.Metabolism = UsualMetabolism()
+	f.Metabolism.Succinic, f.Metabolism.Acetic, f.Metabolism.Lactic = units.Share{}, units.Share{}, units.Share{}
+	h := 0.067 / 14.007 // mol/L
+	near(t, "pH", must(f.At(end)).PH.Value, -math.Log10(h)+0.03, 0.02, "by hand, activity coefficient 0.93")
+}
+
+// What yeast gives off and takes up stands in the alkalinity, proton by proton.
+func TestFermentKeepsCharge(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := drawFerment(t)
+		x := rapid.Float64Range(0.01, 1).Draw(t, "sugar used")
+		c := must(f.checked("test"))
+		b := c.balance(c.Metabolism, x)
+		before := c.start.fed(c.feed, c.fed(x))
+		after := c.acidity(b, x)
+		per := 1000 / c.litres
+		acids := per * (2*b.b.succinic + b.b.acetic + b.b.lactic)
+		alkalinity := func(a acidity) float64 {
+			return a.strong - a.phosphate - 2*a.organic[succinic] - a.organic[acetic] - a.organic[lactic] - 3*a.organic[citric]
+		}
+		want := -per*b.Protons.In(units.Mole) - acids
+		if got := alkalinity(after) - alkalinity(before); math.Abs(got-want) > 1e-10*math.Max(1, math.Abs(want)) {
+			t.Fatalf("alkalinity changes by %g mEq/L, protons and acids are %g", got, want)
+		}
+		// Nitrogen: fed and in the water = taken up and left.
+		fed := c.start.ammonium*weightN + c.fed(x)*c.feed.Nitrogen().In(units.MilligramPerLitre)
+		p := must(f.At(share(x)))
+		taken := b.Ammonium.Plus(b.Amino).Plus(b.Urea).In(units.Milligram) / c.litres
+		if d := fed - taken - p.Nitrogen.In(units.MilligramPerLitre); math.Abs(d) > 1e-8 {
+			t.Fatalf("nitrogen: %g mg/L missing", d)
+		}
+		// The liquid as a water holds the same.
+		back := acidityOf(p.Liquid)
+		if math.Abs(back.strong-after.strong) > 1e-9 || math.Abs(back.phosphate-after.phosphate) > 1e-9 || math.Abs(back.organic[succinic]-after.organic[succinic]) > 1e-9 {
+			t.Fatalf("as a water: %+v, %+v", back, after)
+		}
+	})
+}
+
+func drawFerment(t *rapid.T) Ferment {
+	var feed []Dose
+	for _, s := range []Source{DiammoniumPhosphate(), AmmoniumSulfate(), AutolysedYeast()} {
+		feed = append(feed, Dose{s, must(units.Gram.Try(rapid.Float64Range(0, 30).Draw(t, s.Name()+", g")))})
+	}
+	ion := func(what string, most float64) units.MassConcentration {
+		return must(units.MilligramPerLitre.Try(rapid.Float64Range(0, most).Draw(t, what+", mg/L")))
+	}
+	alkalinity := must(units.MilligramPerLitreCaCO3.Try(rapid.Float64Range(0, 300).Draw(t, "alkalinity")))
+	return Ferment{
+		Brew: must(SugarForStrength(WhiteSugar(), must(units.PercentVolume.Try(rapid.Float64Range(2, 10).Draw(t, "strength, % vol"))), units.Litre.Of(60))),
+		Water: must(water.NewProfile(units.Celsius.Of(15), alkalinity, water.Potassium.At(ion("potassium", 300)), water.Sodium.At(ion("sodium", 100)),
+			water.Calcium.At(ion("calcium", 100)), water.Phosphate.At(ion("phosphate", 20)), water.Ammonium.At(ion("ammonium", 5)))),
+		Feed: feed, Additions: rapid.IntRange(1, 5).Draw(t, "additions"), Temperature: room,
+		Buffer: Buffer(rapid.IntRange(0, 3).Draw(t, "buffer")), BufferMass: must(units.Gram.Try(rapid.Float64Range(0, 60).Draw(t, "buffer, g"))),
+	}
+}
+
+func TestBufferDoseRoundTrips(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := drawFerment(t)
+		b := Buffer(rapid.IntRange(0, 3).Draw(t, "the buffer to add"))
+		f.Buffer, f.BufferMass = b, units.Mass{}
+		floor := rapid.Float64Range(2.6, 4.5).Draw(t, "floor")
+		d := must(f.BufferFor(floor, b))
+		if d.Mass.Value.IsZero() {
+			if p := must(f.At(end)).PH.Value; p < floor-1e-9 {
+				t.Fatalf("no dose at pH %g", p)
+			}
+			return
+		}
+		f.BufferMass = d.Mass.Value
+		if p := must(f.At(end)).PH.Value; math.Abs(p-floor) > 1e-6 {
+			t.Fatalf("ends at %g, wanted %g", p, floor)
+		}
+		if d.Mass.Low.Compare(d.Mass.Value) > 0 || d.Mass.High.Compare(d.Mass.Value) < 0 {
+			t.Fatalf("%+v", d.Mass)
+		}
+		// The water with the ions of the dose is the same as the dose beside the water.
+		g := f
+		g.Water, g.BufferMass = d.Water, units.Mass{}
+		if p, q := must(f.At(end)).PH.Value, must(g.At(end)).PH.Value; math.Abs(p-q) > 1e-6 {
+			t.Fatalf("%g with the dose, %g with its ions in the water", p, q)
+		}
+	})
+}
+
+// Potassium citrate is left out: yeast short of potassium takes it up, sets H+ free and
+// leaves the citric acid, so that a little of it can lower the pH.
+func TestMoreBufferMeansHigherPH(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := drawFerment(t)
+		if f.Buffer == TripotassiumCitrate {
+			f.Buffer = TrisodiumCitrate
+		}
+		before := must(f.At(end)).PH.Value
+		f.BufferMass = f.BufferMass.Plus(units.Gram.Of(5))
+		if after := must(f.At(end)).PH.Value; after <= before {
+			t.Fatalf("%g after %g", after, before)
+		}
+	})
+}
+
+func TestCorrect(t *testing.T) {
+	f := hall(DiammoniumPhosphate())
+	half := units.Percent.Of(50)
+	foreseen := must(f.At(half)).PH.Value
+	c := must(f.Correct(half, foreseen, 3.6, PotassiumBicarbonate))
+	near(t, "unexplained", c.Unexplained.In(units.MilliequivalentPerLitre), 0, 1e-6, "the pH foreseen")
+	// The dose brings the liquid of now to 3.6: the same as if it had been there, less
+	// what yeast took of its potassium.
+	now := must(f.checked("test"))
+	a := now.acidity(now.balance(now.Metabolism, 0.5), 0.5)
+	mmol := c.Dose.Mass.Value.In(units.Gram) / PotassiumBicarbonate.MolarMass() / 60 * 1000
+	near(t, "pH", must(a.with(PotassiumBicarbonate, mmol).pH(1)), 3.6, 1e-6, "asked")
+	if !(c.End.Low <= c.End.Value && c.End.Value <= c.End.High && c.End.Value < 3.6) || len(c.Cautions) != 1 {
+		t.Errorf("%+v", c)
+	}
+	// A sourer one than foreseen holds more acid and takes more.
+	d := must(f.Correct(half, foreseen-0.1, 3.6, PotassiumBicarbonate))
+	if d.Unexplained.In(units.MilliequivalentPerLitre) <= 0 || d.Dose.Mass.Value.Compare(c.Dose.Mass.Value) <= 0 {
+		t.Errorf("%+v", d)
+	}
+	_, err := f.Correct(half, 1.9, 3.6, PotassiumBicarbonate)
+	refused(t, err, "measured pH", 2, 6)
+	_, err = f.Correct(half, 3, 2.9, PotassiumBicarbonate)
+	refused(t, err, "pH", 3, 6.5)
+	_, err = f.Correct(units.Share{}, 3, 3.5, PotassiumBicarbonate)
+	refused(t, err, "share of the sugar used", 0.1, 100)
+	if _, err = (Ferment{}).Correct(half, 3, 3.5, PotassiumBicarbonate); err == nil {
+		t.Error("no brew is taken")
+	}
+}
+
+func TestCourse(t *testing.T) {
+	f := hall(DiammoniumPhosphate())
+	c := must(f.Course(6))
+	if len(c.Points) != 7 {
+		t.Fatal(len(c.Points))
+	}
+	for i, p := range c.Points {
+		if i > 0 && !(p.PH.Value < c.Points[i-1].PH.Value && p.Gravity.SG() < c.Points[i-1].Gravity.SG() && p.CO2.Compare(c.Points[i-1].CO2) > 0) {
+			t.Errorf("point %d: %+v", i, p)
+		}
+	}
+	near(t, "nitrogen at the start", c.Points[0].Nitrogen.In(units.MilligramPerLitre), 67.0/3, 1e-6, "a third of the feed")
+	near(t, "nitrogen at the end", c.Points[6].Nitrogen.In(units.MilligramPerLitre), 0, 1e-6, "all of it used")
+	near(t, "strength", c.Points[6].Strength.In(units.PercentVolume), 4.6, 1e-9, "asked")
+	all := strings.Join(c.Cautions, "\n")
+	if !strings.Contains(all, "likely to stop") || !strings.Contains(all, "Potassium is about 0 mg/L") {
+		t.Errorf("%s", all)
+	}
+	f.Buffer, f.BufferMass = PotassiumBicarbonate, units.Gram.Of(50)
+	if c = must(f.Course(6)); len(c.Cautions) != 0 {
+		t.Errorf("%q", c.Cautions)
+	}
+	f.BufferMass = units.Gram.Of(21)
+	if c = must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions, "\n"), "may fall to") {
+		t.Errorf("%q", c.Cautions)
+	}
+	f.Feed = append(f.Feed, Dose{DiammoniumPhosphate(), units.Gram.Of(120)})
+	if c = must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions, "\n"), "is left at the end") {
+		t.Errorf("%q", c.Cautions)
+	}
+	for _, steps := range []int{0, 201} {
+		_, err := f.Course(steps)
+		refused(t, err, "steps", 1, 200)
+	}
+	if _, err := (Ferment{}).Course(3); err == nil {
+		t.Error("no brew is taken")
+	}
+}
+
+func TestFiguresOfTheFerment(t *testing.T) {
+	floor := FloorPH()
+	near(t, "floor", floor.Value, 3.5, 0, floor.Evidence.Source)
+	near(t, "floor low", floor.Low, 3.5, 0, floor.Evidence.Source)
+	near(t, "floor high", floor.High, 4, 0, floor.Evidence.Source)
+	gone := NitrogenGoneBy()
+	near(t, "gone", gone.Value.In(units.Percent), 50, 0, "common practice, no source")
+	near(t, "gone low", gone.Low.In(units.Percent), 100.0/3, 1e-9, "common practice, no source")
+	near(t, "gone high", gone.High.In(units.Percent), 200.0/3, 1e-9, "common practice, no source")
+	na, k, cit := Taste()
+	for _, c := range []struct {
+		f                Figure[units.MassConcentration]
+		value, low, high float64
+	}{{na, 200, 100, 200}, {k, 400, 300, 600}, {cit, 300, 100, 400}} {
+		near(t, "taste", c.f.Value.In(units.MilligramPerLitre), c.value, 0, "98/83/EC for sodium; common practice, no source")
+		near(t, "taste low", c.f.Low.In(units.MilligramPerLitre), c.low, 0, "common practice, no source")
+		near(t, "taste high", c.f.High.In(units.MilligramPerLitre), c.high, 0, "common practice, no source")
+	}
+}
+
+// 100.114, 84.006 g/mol; citrates 324.41 and 294.10 with their crystal water.
+func TestBuffers(t *testing.T) {
+	for b, want := range map[Buffer]float64{PotassiumBicarbonate: 100.114, SodiumBicarbonate: 84.006, TripotassiumCitrate: 324.41, TrisodiumCitrate: 294.10} {
+		near(t, b.String(), b.MolarMass(), want, 0.006, "CIAAW 2021, computed")
+		if got, err := ParseBuffer(b.String()); err != nil || got != b {
+			t.Errorf("%v: %v, %v", b, got, err)
+		}
+	}
+	for text, want := range map[string]Buffer{"khco3": PotassiumBicarbonate, "baking soda": SodiumBicarbonate, "potassium citrate": TripotassiumCitrate, "sodium citrate": TrisodiumCitrate} {
+		if got, err := ParseBuffer(text); err != nil || got != want {
+			t.Errorf("%s: %v, %v", text, got, err)
+		}
+	}
+	if _, err := ParseBuffer("chalk"); err == nil {
+		t.Error("chalk is taken")
+	}
+	// 5 mmol/L of each: charge, potassium and citrate.
+	for b, want := range map[Buffer][3]float64{PotassiumBicarbonate: {5, 5, 0}, SodiumBicarbonate: {5, 0, 0}, TripotassiumCitrate: {15, 15, 5}, TrisodiumCitrate: {15, 0, 5}} {
+		a := acidity{}.with(b, 5)
+		if a.strong != want[0] || a.potassium != want[1] || a.organic[citric] != want[2] {
+			t.Errorf("%v: %+v", b, a)
+		}
+	}
+	d := must(hall(AmmoniumSulfate()).BufferFor(4.8, SodiumBicarbonate))
+	if !strings.Contains(strings.Join(d.Cautions, "\n"), "sodium may taste") {
+		t.Errorf("%q", d.Cautions)
+	}
+	_, err := hall(AmmoniumSulfate()).BufferFor(2.4, SodiumBicarbonate)
+	refused(t, err, "pH", 2.5, 6)
+	_, err = hall(AmmoniumSulfate()).BufferFor(6.1, SodiumBicarbonate)
+	refused(t, err, "pH", 2.5, 6)
+}
+
+func TestFermentRefusesNonsense(t *testing.T) {
+	ok := hall(DiammoniumPhosphate())
+	for _, c := range []struct {
+		change   func(*Ferment)
+		what     string
+		min, max float64
+	}{
+		{func(f *Ferment) { f.Brew = Brew{} }, "volume of the brew", leastVolume, mostVolume},
+		{func(f *Ferment) { f.Temperature = units.Celsius.Of(41) }, "temperature", 0, 40},
+		{func(f *Ferment) { f.Pressure = units.Kilopascal.Of(401) }, "pressure", 50, 400},
+		{func(f *Ferment) { f.Pressure = units.Kilopascal.Of(49) }, "pressure", 50, 400},
+		{func(f *Ferment) { f.Additions = 11 }, "additions", 1, 10},
+		{func(f *Ferment) { f.Metabolism = Metabolism{Glycerol: units.Percent.Of(3)} }, "lean nitrogen", 3, 12},
+		{func(f *Ferment) { f.Feed = []Dose{{Urea(), units.Kilogram.Of(1)}} }, "nitrogen fed", 0, 1000},
+		{func(f *Ferment) { f.BufferMass = units.Kilogram.Of(2) }, "potassium bicarbonate", 0, 20},
+		{func(f *Ferment) { f.Feed = []Dose{{Urea(), units.Mass{}.Minus(units.Gram.Of(1))}} }, "dose", 0, mostMass},
+	} {
+		f := ok
+		c.change(&f)
+		_, err := f.At(end)
+		refused(t, err, c.what, c.min, c.max)
+	}
+}
+
+// A yield made of the balance plans the same ethanol as the balance gives.
+func TestBalanceYield(t *testing.T) {
+	b := must(UsualMetabolism().Ferment(Substrate{Hexose: units.Gram.Of(105.263), Ammonium: units.Gram.Of(0.1)}))
+	y := must(b.Yield(units.Gram.Of(100)))
+	near(t, "ethanol", y.Ethanol(), b.Ethanol.In(units.Gram)/100, 1e-9, "the balance")
+	near(t, "CO2", y.CO2(), b.CO2.In(units.Gram)/100, 1e-9, "the balance")
+	near(t, "water", y.Water(), 0.05263, 1e-9, "inversion")
+	near(t, "residue", y.Residue(), b.Glycerol.Plus(b.Succinic).Plus(b.Acetic).Plus(b.Lactic).In(units.Gram)/100, 1e-9, "the balance")
+	_, err := b.Yield(units.Gram.Of(106))
+	refused(t, err, "extract", 0.9*b.Hexose.In(units.Gram), b.Hexose.In(units.Gram))
+}
+
+func BenchmarkFermentAt(b *testing.B) {
+	f := hall(DiammoniumPhosphate())
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := f.At(end); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
