@@ -26,7 +26,7 @@ func Make(req Request) (Plan, error) {
 		return Plan{}, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: "a finer scale for this batch", Err: err}
 	}
 	asked := kilograms(b.fermentable)
-	if b, err = r.forWeight(kg(weighed.Quantity())); err != nil {
+	if b, err = r.forWeight(kg(weighed.Quantity()), b.share); err != nil {
 		return Plan{}, err
 	}
 

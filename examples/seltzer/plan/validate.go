@@ -167,7 +167,8 @@ func (k *recipe) flavourOK() error {
 	if err := cmp.Or(checks...); err != nil {
 		return err
 	}
-	if _, err := f.solution(1); err != nil {
+	var err error
+	if k.flavouring, err = f.solution(1); err != nil {
 		return &RequestError{Field: "flavour", Value: "its strength and sugar together", Allowed: reason(err), Err: err}
 	}
 	return nil
@@ -222,6 +223,7 @@ func (p *packRecipe) set() error {
 		var err error
 		p.primer, err = nutrient.ParseFermentable(p.Priming)
 		checks = append(checks, named(f("prime_with"), p.Priming, err))
+		p.yield = p.primer.Yield()
 	} else {
 		for _, given := range []struct {
 			name string

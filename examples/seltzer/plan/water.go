@@ -35,9 +35,17 @@ func (m *maker) water() error {
 		}
 		salts = append(salts, s)
 	}
-	doses, err := m.doses(before, salts, volume)
-	if err != nil {
-		return err
+	var doses []water.Dose
+	if len(salts) > 0 {
+		targets, err := w.Target.targets()
+		if err != nil {
+			return &RequestError{Field: "water.target", Value: "as given", Allowed: reason(err), Err: err}
+		}
+		recipe, err := water.Solve(water.Request{Water: before, Volume: volume, Salts: stocks(salts), Targets: targets})
+		if err != nil {
+			return &RequestError{Field: "water.target", Value: "as given", Allowed: reason(err), Err: err}
+		}
+		doses = recipe.Doses
 	}
 	var weighed []water.Dose
 	for _, d := range doses {
@@ -61,8 +69,25 @@ func (m *maker) water() error {
 	return nil
 }
 
-func (m *maker) doses(before water.Profile, salts []water.Salt, volume units.Volume) ([]water.Dose, error) {
-	return nil, nil
+func stocks(salts []water.Salt) []water.Stock {
+	out := make([]water.Stock, len(salts))
+	for i, s := range salts {
+		out[i].Salt = s
+	}
+	return out
+}
+
+// targets are the ions that are given; the alkalinity stands as bicarbonate.
+func (i Ions) targets() ([]water.Target, error) {
+	var out []water.Target
+	for _, c := range i.given() {
+		out = append(out, c.Ion.Aim(c.Concentration))
+	}
+	if i.Alkalinity == nil {
+		return out, nil
+	}
+	p, err := water.NewProfile(at20, *i.Alkalinity)
+	return append(out, water.Bicarbonate.Aim(p.Ion(water.Bicarbonate))), err
 }
 
 // given lists the ions of a water or a target that are given.

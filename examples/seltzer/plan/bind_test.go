@@ -1,0 +1,156 @@
+package plan_test
+
+import (
+	"encoding/json"
+	"errors"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// builtIn is the scenario that the main job plans.
+func builtIn(t testing.TB) []byte {
+	t.Helper()
+	text, err := os.ReadFile("../request.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return text
+}
+
+func request(t testing.TB) plan.Request {
+	t.Helper()
+	r, err := plan.ParseRequest(builtIn(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+// Each nonsense is refused by the field, with the value and what is allowed.
+func TestParseRequestRefuses(t *testing.T) {
+	for _, c := range []struct{ name, old, new, want string }{
+		{"negative volume", `"volume": "60 L"`, `"volume": "-60 L"`, `volume: -60 L: volume from 0 to`},
+		{"30 % vol", `"4.6 % vol"`, `"30 % vol"`, `strength: 30.000 % vol: 0.5 to 15 % vol`},
+		{"ambiguous gallon", `"volume": "60 L"`, `"volume": "5 gal"`, `volume: 5 gal: "gal": say US gal or imp gal`},
+		{"NaN", `"640 m"`, `"NaN m"`, `place.altitude: NaN m: it does not start with a number`},
+		{"huge exponent", `"volume": "60 L"`, `"volume": "1e400 L"`, `volume: 1e400 L: an exponent above 30`},
+		{"misspelt field", `"volume": "60 L"`, `"volme": "60 L"`, `volme: no such field: did you mean volume?`},
+		{"misspelt inside", `"boil_off"`, `"boiloff"`, `kettle.boiloff: no such field: did you mean boil_off?`},
+		{"field twice", `"volume": "60 L"`, `"volume": "60 L", "volume": "61 L"`, `volume: stands twice: once`},
+		{"field missing", `"boil_off": "5 L/h", `, ``, `kettle.boil_off: missing`},
+		{"bare number", `"60 L"`, `60`, `volume: 60: text in quotes with its unit`},
+		{"boil-off larger than the kettle", `"5 L/h"`, `"400 L/h"`, `kettle.boil_off: 100.0 L in the boil: less than the kettle of 80.0 L`},
+		{"unknown sugar", `"fermentable": "white sugar"`, `"fermentable": "sawdust"`, `fermentable: sawdust: `},
+		{"dextrose alone", `"fermentable": "white sugar"`, `"fermentable": "dextrose"`, `fermentable: dextrose: `},
+		{"packs do not add up", `"volume": "40 L"`, `"volume": "30 L"`, `packs: 50 L in all: the volume of the batch, 60 L`},
+		{"two atmospheres", `{"altitude": "640 m"}`, `{"altitude": "640 m", "barometer": "939 mbar"}`, `place: both altitude and barometer: one of the two`},
+		{"gauge wanted", `"9 bar gauge"`, `"9 bar abs"`, `packs[0].rating: 9 bar abs: `},
+		{"keg with head-space", `"rating": "9 bar gauge"`, `"rating": "9 bar gauge", "head_space": "4 %"`, `packs[0].head_space: given: only for bottles`},
+		{"kind of pack", `"kind": "keg"`, `"kind": "sack"`, `packs[0].kind: "sack": one of ["keg" "bottle"]`},
+		{"content without unit", `"3.0 vol"`, `"3.0"`, `packs[0].co2: 3.0: write volumes or g/L`},
+		{"content too high", `"3.0 vol"`, `"9 vol"`, `packs[0].co2: 9.000 vol CO2: 0.5 to 6 vol CO2`},
+		{"not an object", string(builtIn(t)), `[1, 2]`, `request: a list: an object`},
+		{"empty", string(builtIn(t)), ``, `request: empty: a JSON object`},
+		{"only spaces", string(builtIn(t)), " \n", `request: empty: a JSON object`},
+		{"not JSON", string(builtIn(t)), `{"volume": `, `volume: not JSON`},
+		{"two objects", string(builtIn(t)), string(builtIn(t)) + `{}`, `request: text after the end: one JSON object`},
+		{"null", `"60 L"`, `null`, `volume: null: text in quotes with its unit`},
+	} {
+		text := strings.Replace(string(builtIn(t)), c.old, c.new, 1)
+		_, err := plan.ParseRequest([]byte(text))
+		e, ok := errors.AsType[*plan.RequestError](err)
+		if !ok || !strings.HasPrefix(e.Error(), c.want) {
+			t.Errorf("%s:\n got %v\nwant %s", c.name, err, c.want)
+			continue
+		}
+		if strings.Contains(e.Error(), "\n") {
+			t.Errorf("%s: more than a line: %q", c.name, e.Error())
+		}
+	}
+}
+
+// What names cannot be is known only when the plan is made.
+func TestMakeRefuses(t *testing.T) {
+	for _, c := range []struct{ name, old, new, want string }{
+		{"kettle too small", `"capacity": "80 L"`, `"capacity": "50 L"`, `kettle.capacity: 50.0 L: at least 63.`},
+		{"fermenter too small", `"capacity": "75 L"`, `"capacity": "40 L"`, `fermenter.capacity: 40.0 L: at least 59.`},
+		{"unknown salt", `"gypsum"`, `"moon dust"`, `water.salts: moon dust: `},
+		{"unknown source", `"diammonium phosphate"`, `"hope"`, `nutrient.sources: hope: `},
+		{"unknown demand", `"medium"`, `"huge"`, `nutrient.demand: huge: `},
+		{"unknown law", `"law": "US"`, `"law": "Moon"`, `nutrient.law: Moon: `},
+		{"scale too coarse", `"sugar": "10 g"`, `"sugar": "1 kg"`, ``},
+	} {
+		text := strings.Replace(string(builtIn(t)), c.old, c.new, 1)
+		req, err := plan.ParseRequest([]byte(text))
+		if err == nil {
+			var p plan.Plan
+			p, err = plan.Make(req)
+			if err != nil && !cmp.Equal(p.Name, "") {
+				t.Errorf("%s: a plan beside the error", c.name)
+			}
+		}
+		if c.want == "" {
+			if err != nil {
+				t.Errorf("%s: %v", c.name, err)
+			}
+			continue
+		}
+		e, ok := errors.AsType[*plan.RequestError](err)
+		if !ok || !strings.HasPrefix(e.Error(), c.want) {
+			t.Errorf("%s:\n got %v\nwant %s", c.name, err, c.want)
+		}
+	}
+}
+
+// The error under it can be read.
+func TestRequestErrorUnwraps(t *testing.T) {
+	text := strings.Replace(string(builtIn(t)), `"volume": "60 L"`, `"volume": "-60 L"`, 1)
+	_, err := plan.ParseRequest([]byte(text))
+	if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Value != -60 {
+		t.Errorf("got %v", err)
+	}
+}
+
+// A request written as JSON reads back as the same request.
+func TestRequestRoundTrip(t *testing.T) {
+	want := request(t)
+	text, err := json.Marshal(want)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := plan.ParseRequest(text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	again, err := json.Marshal(got)
+	if err != nil || string(again) != string(text) {
+		t.Errorf("%v\n got %s\nwant %s", err, again, text)
+	}
+}
+
+func FuzzParseRequest(f *testing.F) {
+	f.Add(builtIn(f))
+	f.Add([]byte(`{"volume": "5 gal"}`))
+	f.Add([]byte(`[[[[[[[[[[]]]]]]]]]]`))
+	f.Add([]byte(`{"packs": [{"co2": "3 vol"}, null]}`))
+	f.Fuzz(func(t *testing.T, text []byte) {
+		req, err := plan.ParseRequest(text)
+		if err != nil {
+			if _, ok := errors.AsType[*plan.RequestError](err); !ok {
+				t.Fatalf("%T: %v", err, err)
+			}
+			return
+		}
+		if _, err := plan.Make(req); err != nil {
+			if _, ok := errors.AsType[*plan.RequestError](err); !ok {
+				t.Fatalf("%T: %v", err, err)
+			}
+		}
+	})
+}

@@ -1,0 +1,129 @@
+package plan
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+// A finished drink is about a litre of what a pack holds: base drink, flavouring,
+// the primer fermented, and water.
+type finished struct {
+	packed
+	volume float64 // L at 20 °C
+}
+
+func (f finished) strength() float64 { return f.drink.ByVolume().In(units.PercentVolume) }
+
+// finish puts a finished drink together from litres of base drink and kilograms of
+// water, with the primer of a litre.
+func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float64) (finished, error) {
+	f := finished{packed: packed{base: base, primer: p.primed, water: water, added: p.primed + water}}
+	var err error
+	if f.drink, err = litre.Times(base); err != nil {
+		return f, err
+	}
+	if water > 0 {
+		if f.drink, err = f.drink.AddWater(kilograms(water)); err != nil {
+			return f, err
+		}
+	}
+	if a := r.req.Flavour; a != nil {
+		f.flavour = base * a.Added.In(units.Litre) / a.Sample.In(units.Litre)
+		flavouring, err := r.flavouring.Times(f.flavour)
+		if err != nil {
+			return f, err
+		}
+		f.added += kg(flavouring.Mass())
+		if f.drink, err = f.drink.Plus(flavouring); err != nil {
+			return f, err
+		}
+	}
+	if p.primed > 0 {
+		with, err := p.primer.AddTo(f.drink, kilograms(p.primed))
+		if err != nil {
+			return f, err
+		}
+		if f.drink, f.made, err = with.Dry(p.yield); err != nil {
+			return f, err
+		}
+	}
+	v, err := f.drink.Volume(at20)
+	f.volume = v.In(units.Litre)
+	return f, err
+}
+
+// undiluted makes a litre without water: as much base drink as there is room for.
+func (r *recipe) undiluted(p packRecipe, litre gravity.Solution) (finished, error) {
+	base := 1 - p.primed/2
+	return r.fill(func() (finished, error) { return r.finish(p, litre, base, 0) }, func(missing float64) { base += missing })
+}
+
+// diluted makes a litre of a lower strength. The ethanol fixes how much base drink is
+// in it, the rest is water.
+func (r *recipe) diluted(p packRecipe, litre gravity.Solution, strength float64) (finished, error) {
+	wanted := strength / 100 * pureEthanol // kg
+	primed := 0.0
+	if p.primed > 0 {
+		water, err := gravity.NewSolution(kilograms(1), units.Mass{}, units.Mass{})
+		if err != nil {
+			return finished{}, err
+		}
+		with, err := p.primer.AddTo(water, kilograms(p.primed))
+		if err != nil {
+			return finished{}, err
+		}
+		primed = kg(with.Fermentable()) * p.yield.Ethanol()
+	}
+	base, err := r.finish(packRecipe{}, litre, 1, 0)
+	if err != nil {
+		return finished{}, err
+	}
+	share := (wanted - primed) / kg(base.drink.Ethanol())
+	if share <= 0 {
+		return finished{}, fmt.Errorf("the primer alone makes more than %.2f %% vol", strength)
+	}
+	water := 1 - share
+	return r.fill(func() (finished, error) { return r.finish(p, litre, share, water) }, func(missing float64) { water = math.Max(0, water+missing) })
+}
+
+// fill mends a drink until it fills a litre.
+func (r *recipe) fill(mix func() (finished, error), mend func(missing float64)) (finished, error) {
+	for range mostFills {
+		f, err := mix()
+		if err != nil {
+			return f, err
+		}
+		missing := 1 - f.volume
+		if math.Abs(missing) < 1e-13 {
+			return f, nil
+		}
+		mend(missing)
+	}
+	return finished{}, fmt.Errorf("a litre does not fill in %d steps", mostFills)
+}
+
+const mostFills = 30
+
+// pureEthanol is the density of ethanol at 20 °C in kg/L, as a Solution has it.
+var pureEthanol = func() float64 {
+	s, _ := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Kilogram.Of(1))
+	v, _ := s.Volume(at20)
+	return 1 / v.In(units.Litre)
+}()
+
+// times returns so many litres of a finished drink.
+func (f finished) times(volume float64) (packed, error) {
+	n := volume / f.volume
+	k := f.packed
+	for _, x := range []*float64{&k.base, &k.flavour, &k.primer, &k.water, &k.added} {
+		*x *= n
+	}
+	k.made.CO2 = kilograms(kg(k.made.CO2) * n)
+	k.made.Biomass = kilograms(kg(k.made.Biomass) * n)
+	var err error
+	k.drink, err = f.drink.Times(n)
+	return k, err
+}

@@ -1,0 +1,110 @@
+package plan
+
+import (
+	"math"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+)
+
+// prime sets the priming of each kind of bottle, in 1 L of finished drink. It is called
+// again with the batch that follows from it, and aims at the content in the drink when
+// it is served, after the head-space has taken its part.
+// It returns the largest change, in g/L.
+func (r *recipe) prime(b batch) (change float64, err error) {
+	for i := range r.packs {
+		p, k := &r.packs[i], b.packed[i]
+		if p.Kind != bottle {
+			continue
+		}
+		dissolved, err := r.dissolved(b, k)
+		if err != nil {
+			return 0, err
+		}
+		with, err := primer(p.primer)
+		if err != nil {
+			return 0, err
+		}
+		if p.primed > 0 {
+			closed, err := r.close(*p, k, dissolved)
+			if err != nil {
+				return 0, err
+			}
+			served, err := closed.At(p.Temperature)
+			if err != nil {
+				return 0, err
+			}
+			p.short += p.target.In(units.GramCO2PerLitre) - served.Content.In(units.GramCO2PerLitre)
+		}
+		aim, err := units.GramCO2PerLitre.Try(p.target.In(units.GramCO2PerLitre) + p.short)
+		if err != nil {
+			return 0, &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: reason(err), Err: err}
+		}
+		dose, err := carbonation.PrimingSugar(aim, dissolved, p.Volume, r.flavourSugar(), with)
+		if err != nil {
+			return 0, &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: reason(err), Err: err}
+		}
+		was := p.primed
+		p.primed = kg(dose.Sugar) / p.Volume.In(units.Litre)
+		change = math.Max(change, 1000*math.Abs(p.primed-was))
+	}
+	return change, nil
+}
+
+// dissolved returns the CO2 that a packed drink keeps from the ferment of its base.
+// The water that dilutes it was boiled and brings none.
+func (r *recipe) dissolved(b batch, k packed) (units.CarbonDioxideContent, error) {
+	l, err := carbonation.NewLiquid(b.base)
+	if err != nil {
+		return units.CarbonDioxideContent{}, err
+	}
+	c, err := carbonation.ResidualContent(l, r.req.Fermenter.Warmest, r.air.Pressure())
+	if err != nil {
+		return c, err
+	}
+	v, err := k.drink.Volume(at20)
+	return units.GramCO2PerLitre.Of(checked.Number(c.In(units.GramCO2PerLitre) * k.base / v.In(units.Litre))), err
+}
+
+// close fills one bottle.
+func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideContent) (carbonation.ClosedVessel, error) {
+	with, err := primer(p.primer)
+	if err != nil {
+		return carbonation.ClosedVessel{}, err
+	}
+	// The vessel counts its priming as sucrose; the primer's gas is turned into it.
+	perLitre := k.primer / p.Volume.In(units.Litre)
+	sucrose := kg(with.CO2Per(kilograms(perLitre))) / kg(carbonation.Sucrose.CO2Per(units.Kilogram.Of(1)))
+	vessel := carbonation.Vessel{
+		Capacity: litres(p.Size.In(units.Litre) * (1 + p.HeadSpace.In(units.Fraction))),
+		Rating:   p.Rating,
+	}
+	return vessel.Close(k.drink, carbonation.Filling{
+		Volume: p.Size, Temperature: at20, Content: dissolved, Air: units.Percent.Of(100),
+		Priming: units.GramPerLitre.Of(checked.Number(1000 * sucrose)), SugarLeft: r.flavourSugar(),
+	}, r.air)
+}
+
+// flavourSugar is what the flavouring brings that yeast in a bottle can use.
+func (r *recipe) flavourSugar() units.MassConcentration {
+	f := r.req.Flavour
+	if f == nil || f.Sugar == nil {
+		return units.MassConcentration{}
+	}
+	return units.GramPerLitre.Of(checked.Number(f.Sugar.In(units.GramPerLitre) * f.Added.In(units.Litre) / f.Sample.In(units.Litre)))
+}
+
+// primer returns a fermentable as carbonation counts it.
+func primer(f nutrient.Fermentable) (carbonation.Primer, error) {
+	switch f.Name() {
+	case nutrient.DextroseMonohydrate().Name():
+		return carbonation.DextroseMonohydrate, nil
+	case nutrient.DextroseAnhydrous().Name():
+		return carbonation.DextroseAnhydrous, nil
+	case nutrient.Honey().Name():
+		return carbonation.Honey, nil
+	}
+	return carbonation.NewPrimer(f.Name(), f.Solids(), f.Fermentability())
+}
