@@ -1,0 +1,158 @@
+package carbonation_test
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/units"
+	"pgregory.net/rapid"
+)
+
+const hour = time.Hour
+
+// By hand: from 1 to 3 of 5 g/L is half of the way: k = ln 2/Δt.
+func TestRateFromReadings(t *testing.T) {
+	r := ok[carbonation.CarbonationRate](t)(carbonation.RateFromReadings(gramsCO2(1), gramsCO2(3), gramsCO2(5), 24*hour))
+	near(t, "rate", r.PerHour(), math.Ln2/24, 1e-12)
+	near(t, "after a day", ok[units.CarbonDioxideContent](t)(r.After(gramsCO2(1), gramsCO2(5), 24*hour)).In(units.GramCO2PerLitre), 3, 1e-12)
+	near(t, "hours to 4", ok[time.Duration](t)(r.Until(gramsCO2(1), gramsCO2(4), gramsCO2(5))).Hours(), 48, 1e-9)
+	near(t, "hours down to 5.5", ok[time.Duration](t)(r.Until(gramsCO2(6), gramsCO2(5.5), gramsCO2(5))).Hours(), 24, 1e-9)
+	if d := ok[time.Duration](t)(r.Until(gramsCO2(3), gramsCO2(3), gramsCO2(5))); d != 0 {
+		t.Errorf("there already: %v", d)
+	}
+	// The stated defaults: 95 % in 10 days, in 20 minutes.
+	for _, row := range []struct {
+		r carbonation.CarbonationRate
+		d time.Duration
+	}{{carbonation.StillKeg, 240 * hour}, {carbonation.RolledKeg, 20 * time.Minute}} {
+		c := ok[units.CarbonDioxideContent](t)(row.r.After(gramsCO2(0), gramsCO2(1), row.d)).In(units.GramCO2PerLitre)
+		near(t, "95 %", c, 0.95, 0.0003)
+	}
+}
+
+func TestApproachRoundTrip(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		from, rest := rapid.Float64Range(0, 8).Draw(t, "from"), rapid.Float64Range(0, 8).Draw(t, "at rest")
+		if math.Abs(from-rest) < 0.01 {
+			return
+		}
+		way := rapid.Float64Range(0.01, 0.99).Draw(t, "way")
+		k := ok[carbonation.CarbonationRate](t)(carbonation.NewCarbonationRate(rapid.Float64Range(0.001, 10).Draw(t, "rate")))
+		to := from + way*(rest-from)
+		d := ok[time.Duration](t)(k.Until(gramsCO2(from), gramsCO2(to), gramsCO2(rest)))
+		near(t, "content", ok[units.CarbonDioxideContent](t)(k.After(gramsCO2(from), gramsCO2(rest), d)).In(units.GramCO2PerLitre), to, 1e-9)
+		if d > 10*time.Second {
+			fit := ok[carbonation.CarbonationRate](t)(carbonation.RateFromReadings(gramsCO2(from), gramsCO2(to), gramsCO2(rest), d))
+			close(t, "rate", fit.PerHour(), k.PerHour(), 1e-6)
+		}
+	})
+}
+
+func TestApproachRefuses(t *testing.T) {
+	_, err := carbonation.NewCarbonationRate(0)
+	refused(t, "rate", err, "rate")
+	_, err = carbonation.NewCarbonationRate(1001)
+	refused(t, "rate", err, "rate")
+	_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(3), gramsCO2(5), 0)
+	refused(t, "time", err, "time")
+	for _, c := range []float64{0.9, 1, 5, 5.1} {
+		_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(c), gramsCO2(5), hour)
+		refused(t, "second", err, "second content")
+	}
+	_, err = carbonation.CarbonationRate{}.After(gramsCO2(1), gramsCO2(5), hour)
+	refused(t, "zero rate", err, "rate")
+	_, err = carbonation.CarbonationRate{}.Until(gramsCO2(1), gramsCO2(2), gramsCO2(5))
+	refused(t, "zero rate", err, "rate")
+	_, err = carbonation.StillKeg.After(gramsCO2(1), gramsCO2(5), -hour)
+	refused(t, "time", err, "time")
+	_, err = carbonation.StillKeg.After(gramsCO2(1), gramsCO2(5), 88000*hour)
+	refused(t, "time", err, "time")
+	for _, c := range []float64{0.5, 5, 6} {
+		_, err = carbonation.StillKeg.Until(gramsCO2(1), gramsCO2(c), gramsCO2(5))
+		refused(t, "not on the way", err, "content")
+	}
+	_, err = carbonation.StillKeg.Until(gramsCO2(6), gramsCO2(4), gramsCO2(5))
+	refused(t, "not on the way down", err, "content")
+}
+
+func TestPlanBurst(t *testing.T) {
+	l := liquid(t, 4.6, 0.5)
+	k := ok[carbonation.CarbonationRate](t)(carbonation.NewCarbonationRate(0.05))
+	b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, units.Atmosphere{}))
+	rest := ok[units.CarbonDioxideContent](t)(l.Content(celsius(3), kpa(401.325))).In(units.GramCO2PerLitre)
+	near(t, "forgotten", b.Forgotten.In(units.GramCO2PerLitre), rest, 1e-9)
+	near(t, "stop, hours", b.Stop.Hours(), math.Log((rest-1.6)/(rest-5.5))/0.05, 1e-6)
+	near(t, "an hour late", b.HourLate.In(units.GramCO2PerLitre), rest-(rest-5.5)*math.Exp(-0.05), 1e-9)
+	then := ok[units.AbsolutePressure](t)(l.Pressure(celsius(3), gramsCO2(5.5))).In(units.Kilopascal)
+	near(t, "set back to", b.Then.In(units.KilopascalGauge), then-101.325, 1e-9)
+	if !b.Cautions.Has(carbonation.Overshoot) || b.Verdict != carbonation.WithinRating || b.Gauge != barGauge(3) {
+		t.Errorf("%+v", b)
+	}
+	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(2), k, units.Atmosphere{}))
+	if b.Verdict != carbonation.OverRating || !b.Cautions.Has(carbonation.OverRatingCaution) {
+		t.Errorf("over: %v", b.Cautions)
+	}
+	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), units.GaugePressure{}, k, units.Atmosphere{}))
+	if !b.Cautions.Has(carbonation.NoRating) {
+		t.Errorf("unrated: %v", b.Cautions)
+	}
+	_, err := carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(0.5), barGauge(4), k, units.Atmosphere{})
+	refused(t, "never there", err, "content")
+	_, err = carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(-2), barGauge(4), k, units.Atmosphere{})
+	refused(t, "below vacuum", err, "gauge pressure")
+	_, err = carbonation.PlanBurst(l, celsius(99), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, units.Atmosphere{})
+	refused(t, "hot", err, "temperature")
+}
+
+func TestOnRegulator(t *testing.T) {
+	l := liquid(t, 4.6, 0.5)
+	keg := carbonation.Keg{Liquid: l, Temperature: celsius(4), Content: gramsCO2(1.6), Target: gramsCO2(5.8), Rate: carbonation.StillKeg, Rating: barGauge(4)}
+	less := keg
+	less.Target = gramsCO2(4)
+	list := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg, less}, barGauge(1.2), 72*hour, units.Atmosphere{}))
+	rest := ok[units.CarbonDioxideContent](t)(l.Content(celsius(4), kpa(221.325))).In(units.GramCO2PerLitre)
+	near(t, "at rest", list[0].AtRest.In(units.GramCO2PerLitre), rest, 1e-9)
+	near(t, "after", list[0].Content.In(units.GramCO2PerLitre), rest-(rest-1.6)*math.Exp(-0.9), 1e-9)
+	near(t, "needs", list[1].Needs.In(units.KilopascalGauge), ok[units.AbsolutePressure](t)(l.Pressure(celsius(4), gramsCO2(4))).In(units.Kilopascal)-101.325, 1e-9)
+	if list[0].Cautions.Has(carbonation.Overshoot) || !list[1].Cautions.Has(carbonation.Overshoot) || !list[0].Cautions.Has(carbonation.SharedRegulator) {
+		t.Errorf("%v, %v", list[0].Cautions, list[1].Cautions)
+	}
+	if !list[1].HasReached || math.Abs(list[1].Reaches.Hours()-math.Log((rest-1.6)/(rest-4))/0.0125) > 1e-6 {
+		t.Errorf("%v", list[1].Reaches)
+	}
+	low := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(0.5), 72*hour, units.Atmosphere{}))
+	if low[0].HasReached || low[0].Cautions.Has(carbonation.SharedRegulator) || low[0].Verdict != carbonation.WithinRating {
+		t.Errorf("%+v", low[0])
+	}
+	keg.Rating = barGauge(0.4)
+	low = ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(0.5), 72*hour, units.Atmosphere{}))
+	if !low[0].Cautions.Has(carbonation.OverRatingCaution) {
+		t.Errorf("%v", low[0].Cautions)
+	}
+	keg.Rating = units.GaugePressure{}
+	// 5 % over the target is not called too much, 6 % is.
+	for _, row := range []struct {
+		part float64
+		over bool
+	}{{1.049, false}, {1.051, true}} {
+		keg.Target = gramsCO2(rest / row.part)
+		one := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(1.2), hour, units.Atmosphere{}))
+		if one[0].Cautions.Has(carbonation.Overshoot) != row.over || !one[0].Cautions.Has(carbonation.NoRating) {
+			t.Errorf("%g: %v", row.part, one[0].Cautions)
+		}
+	}
+	_, err := carbonation.OnRegulator(nil, barGauge(1), hour, units.Atmosphere{})
+	refused(t, "no kegs", err, "number of kegs")
+	_, err = carbonation.OnRegulator([]carbonation.Keg{{}}, barGauge(1), hour, units.Atmosphere{})
+	refused(t, "zero rate", err, "rate")
+	keg.Target = gramsCO2(1e3)
+	_, err = carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(1), hour, units.Atmosphere{})
+	refused(t, "target", err, "content")
+	keg.Temperature = celsius(-5)
+	_, err = carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(1), hour, units.Atmosphere{})
+	refused(t, "cold", err, "temperature")
+	_, err = carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(-2), hour, units.Atmosphere{})
+	refused(t, "vacuum", err, "gauge pressure")
+}

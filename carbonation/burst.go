@@ -1,0 +1,60 @@
+package carbonation
+
+import (
+	"time"
+
+	"example.org/zymase/units"
+)
+
+// Burst is a quick carbonation under a high pressure that is set back in time.
+type Burst struct {
+	Stop  time.Duration       // after which the pressure is set back
+	Then  units.GaugePressure // to which it is set back: the target's own
+	Gauge units.GaugePressure // the high pressure
+	// Forgotten is what the drink comes to if the pressure is not set back.
+	Forgotten units.CarbonDioxideContent
+	// HourLate is what it has an hour after the stop time.
+	HourLate units.CarbonDioxideContent
+	Verdict  Verdict
+	Cautions Cautions
+}
+
+// PlanBurst returns when to stop a burst.
+//
+//   - Source: [CarbonationRate.Until] towards the content that the high pressure
+//     holds, [Liquid.Content].
+//   - Range: a target between the content at the start and that at the high
+//     pressure, which is at most 2000 kPa absolute; otherwise the error is a
+//     [*units.RangeError].
+//   - Units: gauge in the atmosphere given; contents in g/L at 20 °C.
+//   - Uncertainty: that of the rate, easily a factor of two until it is fitted:
+//     stop at two thirds of the time and taste.
+func PlanBurst(l Liquid, t units.Temperature, from, target units.CarbonDioxideContent, high, rating units.GaugePressure, rate CarbonationRate, outside units.Atmosphere) (Burst, error) {
+	p, err := outside.Absolute(high)
+	if err != nil {
+		return Burst{}, err
+	}
+	forgotten, err := l.Content(t, p)
+	if err != nil {
+		return Burst{}, err
+	}
+	stop, err := rate.Until(from, target, forgotten)
+	if err != nil {
+		return Burst{}, err
+	}
+	then, err := l.Pressure(t, target)
+	if err != nil {
+		return Burst{}, err
+	}
+	late, err := rate.After(target, forgotten, time.Hour)
+	if err != nil {
+		return Burst{}, err
+	}
+	b := Burst{
+		Stop: stop, Then: outside.Gauge(then), Gauge: high, Forgotten: forgotten, HourLate: late,
+		Verdict:  rated(high, rating),
+		Cautions: cautions(PressureVessel, Overshoot, Cylinder),
+	}
+	b.Cautions = b.Cautions.with(OverRatingCaution, b.Verdict == OverRating).with(NoRating, b.Verdict == Unrated)
+	return b, nil
+}

@@ -1,0 +1,108 @@
+package carbonation
+
+import (
+	"math"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// ColdCrash is what happens when a fermenter is cooled under an open airlock: gas
+// shrinks, liquid shrinks, cold liquid takes up CO2, and air comes in.
+type ColdCrash struct {
+	// AtOnce is the air drawn in before the cold liquid takes up CO2 from the
+	// head-space; AtRest once it has. Volumes at the cold temperature and the
+	// pressure of the surrounding.
+	AtOnce, AtRest units.Volume
+	Oxygen         units.Mass                 // in AtRest
+	OxygenPerLitre units.MassConcentration    // of the drink, if all of it went in
+	Content        units.CarbonDioxideContent // of the drink at rest in the cold
+	// CO2ToFill is the CO2 that keeps the air out when it is let in from a
+	// regulator at the surrounding's pressure.
+	CO2ToFill units.Mass
+	Cautions  Cautions
+}
+
+// oxygenShare is the share of oxygen in dry air by volume (US Standard Atmosphere
+// 1976, table 3).
+const oxygenShare, molarMassOxygen = 0.209476, 2 * 15.999
+
+// Crash cools a fermenter from a warm temperature, at which drink and head-space were
+// full of CO2 at the pressure of the surrounding, to a cold one. f.Headspace is that
+// at the warm temperature.
+//
+//   - Source: conservation of CO2, [Liquid.Content], gas law, volumes of package
+//     gravity; oxygen 20.95 % of air (US Standard Atmosphere 1976).
+//   - Range: cold below warm, −2 to 40 °C; drink and head-space above zero;
+//     otherwise the error is a [*units.RangeError].
+//   - Units: drink in litres at the warm temperature.
+//   - Uncertainty: AtOnce and AtRest bound it: cooling takes a day, taking up CO2
+//     through a still surface takes weeks.
+func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outside units.Atmosphere) (ColdCrash, error) {
+	const fn = "carbonation.Crash"
+	w, c := warm.In(units.Celsius), cold.In(units.Celsius)
+	drink, space := f.Drink.In(units.Litre), f.Headspace.In(units.Litre)
+	if err := limit.Check(fn, "warm temperature", w, "°C", coldest, 40, "density of the drink"); err != nil {
+		return ColdCrash{}, err
+	}
+	if err := limit.Check(fn, "cold temperature", c, "°C", coldest, w, "colder than the warm one"); err != nil {
+		return ColdCrash{}, err
+	}
+	if err := limit.Check(fn, "volume of the drink", drink, "L", 1e-3, 1e7, vesselRange); err != nil {
+		return ColdCrash{}, err
+	}
+	if err := limit.Check(fn, "head-space", space, "L", 1e-6*drink, 1000*drink, vesselRange); err != nil {
+		return ColdCrash{}, err
+	}
+	l, err := NewLiquid(s)
+	if err != nil {
+		return ColdCrash{}, err
+	}
+	grows, err := newExpansion(s.Volume)
+	if err != nil {
+		return ColdCrash{}, err
+	}
+	var litres [3]float64 // of the solution at warm, cold and 20 °C
+	for i, at := range [...]float64{w, c, 20} {
+		if litres[i], err = grows.litres(at); err != nil {
+			return ColdCrash{}, err
+		}
+	}
+	around := outside.Pressure().In(units.Kilopascal)
+	Tw, Tc := w+zeroCelsius, c+zeroCelsius
+	vw, vc := l.vapours(Tw, 1/Tw), l.vapours(Tc, 1/Tc)
+	at20 := drink * litres[2] / litres[0]
+	room := space + drink*(1-litres[1]/litres[0]) // at the cold temperature
+	dissolved := at20 * l.dissolved(Tw, 1/Tw, around-vw, around)
+	above := gasMass(Tw, around-vw, space)
+
+	// At once: the gas alone shrinks to what it is in the cold, the rest is air.
+	left := volumeOf(Tc, around-vc, above)
+	r := ColdCrash{
+		AtOnce:    units.Litre.Of(checked.Number(math.Max(room-left, 0))),
+		CO2ToFill: units.Gram.Of(checked.Number(math.Max(gasMass(Tc, around-vc, room)+at20*l.dissolved(Tc, 1/Tc, around-vc, around)-dissolved-above, 0))),
+		Cautions:  cautions(AirDrawnIn),
+	}
+	// At rest: CO2 in the liquid and above it add up to what there was.
+	p, err := numeric.Root(func(p float64) float64 {
+		return at20*l.dissolved(Tc, 1/Tc, p, around) + gasMass(Tc, p, room) - dissolved - above
+	}, 0, 2*around, 1e-12*around)
+	if err != nil {
+		return ColdCrash{}, err
+	}
+	air := math.Max(around-vc-p, 0)
+	r.AtRest = units.Litre.Of(checked.Number(room * air / around))
+	oxygen := molarMassOxygen * oxygenShare * air * room / (gasConstant * Tc)
+	r.Oxygen = units.Gram.Of(checked.Number(oxygen))
+	r.OxygenPerLitre = units.GramPerLitre.Of(checked.Number(oxygen / at20))
+	r.Content = grams(l.dissolved(Tc, 1/Tc, math.Min(p, around-vc), around))
+	return r, nil
+}
+
+// volumeOf is the volume in L of a mass of CO2 in g at p in kPa.
+func volumeOf(T, p, mass float64) float64 {
+	return mass * gasConstant * T * gasAt(1/T).compressibility(p) / (molarMassCO2 * p)
+}

@@ -1,0 +1,44 @@
+package carbonation
+
+import "example.org/zymase/units"
+
+// A ContentLimit is a limit of CO2 that a law sets for a kind of drink. Above it the
+// drink is another kind, with other duty or another name.
+type ContentLimit struct {
+	Drink     string
+	Most      units.CarbonDioxideContent // zero if the law sets none
+	Tolerance units.CarbonDioxideContent // allowed over it; zero if none
+	// LeastPressure and MostPressure are over-pressures at 20 °C; zero if the law sets
+	// none.
+	LeastPressure, MostPressure units.GaugePressure
+	Law                         string // article and year of the text that was seen
+	Status                      string // "read" or "recalled from memory"
+}
+
+// ContentLimits returns the limits of CO2 in still and sparkling drinks. Laws change:
+// look up the text in force.
+func ContentLimits() []ContentLimit {
+	return []ContentLimit{
+		{Drink: "US still wine", Most: units.GramCO2PerLitre.Of(3.92), Tolerance: units.GramCO2PerLitre.Of(0.09),
+			Law: "26 USC 5041; 27 CFR 24.245 (2015)", Status: "read"},
+		{Drink: "US hard cider", Most: units.GramCO2PerLitre.Of(6.4),
+			Law: "26 USC 5041; 27 CFR 24.251", Status: "read"},
+		{Drink: "EU semi-sparkling wine", LeastPressure: units.BarGauge.Of(1), MostPressure: units.BarGauge.Of(2.5),
+			Law: "Regulation (EU) 1308/2013 annex VII part II (8)", Status: "recalled from memory"},
+		{Drink: "EU sparkling wine", LeastPressure: units.BarGauge.Of(3),
+			Law: "Regulation (EU) 1308/2013 annex VII part II (4)", Status: "recalled from memory"},
+		{Drink: "EU quality sparkling wine", LeastPressure: units.BarGauge.Of(3.5),
+			Law: "Regulation (EU) 1308/2013 annex VII part II (5)", Status: "recalled from memory"},
+	}
+}
+
+// Volumes returns the limit of content in volumes.
+func (c ContentLimit) Volumes(d VolumeDefinition) units.CarbonDioxideVolumes {
+	return d.Volumes(c.Most)
+}
+
+// Allows reports whether a content is at or under the limit, without the tolerance;
+// true if the law sets none.
+func (c ContentLimit) Allows(content units.CarbonDioxideContent) bool {
+	return c.Most.IsZero() || content.Compare(c.Most) <= 0
+}

@@ -1,0 +1,79 @@
+package carbonation
+
+import (
+	"time"
+
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// A Keg is one of several on a regulator.
+type Keg struct {
+	Liquid      Liquid
+	Temperature units.Temperature
+	Content     units.CarbonDioxideContent // now
+	Target      units.CarbonDioxideContent
+	Rate        CarbonationRate
+	Rating      units.GaugePressure // zero if it is not known
+}
+
+// KegOnRegulator is what becomes of a keg.
+type KegOnRegulator struct {
+	Content units.CarbonDioxideContent // after the time asked for
+	AtRest  units.CarbonDioxideContent // if left for good
+	Needs   units.GaugePressure        // that would hold its own target
+	// Reaches is when it comes to its target, if it does at this pressure.
+	Reaches    time.Duration
+	HasReached bool // it comes to its target at this pressure
+	Verdict    Verdict
+	Cautions   Cautions
+}
+
+// OnRegulator returns what becomes of several kegs that share one pressure for a
+// time. A keg whose target needs less pressure passes it: the result carries
+// [Overshoot].
+//
+//   - Source: [CarbonationRate.After] and [Liquid.Content] for each.
+//   - Range: 1 to 1000 kegs; otherwise as [Liquid.Content], [Liquid.Pressure] and
+//     [CarbonationRate.After]; the error is a [*units.RangeError].
+//   - Units: gauge in the atmosphere given.
+//   - Uncertainty: that of the rates.
+func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outside units.Atmosphere) ([]KegOnRegulator, error) {
+	if err := limit.Check("carbonation.OnRegulator", "number of kegs", float64(len(kegs)), "", 1, 1000, "kegs on a regulator"); err != nil {
+		return nil, err
+	}
+	p, err := outside.Absolute(set)
+	if err != nil {
+		return nil, err
+	}
+	list := make([]KegOnRegulator, 0, len(kegs))
+	for _, k := range kegs {
+		rest, err := k.Liquid.Content(k.Temperature, p)
+		if err != nil {
+			return nil, err
+		}
+		needs, err := k.Liquid.Pressure(k.Temperature, k.Target)
+		if err != nil {
+			return nil, err
+		}
+		then, err := k.Rate.After(k.Content, rest, after)
+		if err != nil {
+			return nil, err
+		}
+		r := KegOnRegulator{
+			Content: then, AtRest: rest, Needs: outside.Gauge(needs), Verdict: rated(set, k.Rating),
+			Cautions: cautions(PressureVessel, Cylinder).with(SharedRegulator, len(kegs) > 1).
+				with(Overshoot, rest.In(units.GramCO2PerLitre) > (1+taste)*k.Target.In(units.GramCO2PerLitre)),
+		}
+		r.Cautions = r.Cautions.with(OverRatingCaution, r.Verdict == OverRating).with(NoRating, r.Verdict == Unrated)
+		if d, err := k.Rate.Until(k.Content, k.Target, rest); err == nil {
+			r.Reaches, r.HasReached = d, true
+		}
+		list = append(list, r)
+	}
+	return list, nil
+}
+
+// taste is by how much a content may pass its target before it is called too much:
+// common practice, no source.
+const taste = 0.05

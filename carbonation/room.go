@@ -1,0 +1,158 @@
+package carbonation
+
+import (
+	"math"
+	"time"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// An ExposureLimit is a limit of CO2 in the air that people breathe.
+type ExposureLimit struct {
+	Name   string
+	PPM    float64       // by volume
+	Over   time.Duration // averaged over; zero for an immediate danger
+	Source string
+	Status string // "read" or "recalled from memory"
+}
+
+// ExposureLimits returns the limits for CO2. Local law comes first.
+func ExposureLimits() []ExposureLimit {
+	return []ExposureLimit{
+		{"OSHA PEL, 8 h", 5000, 8 * time.Hour, "29 CFR 1910.1000 table Z-1 (2015)", "read"},
+		{"ACGIH TLV, 8 h", 5000, 8 * time.Hour, "ACGIH, as quoted in the OSHA preamble", "read"},
+		{"ACGIH short-term, 15 min", 30000, 15 * time.Minute, "ACGIH, as quoted in the OSHA preamble", "read"},
+		{"NIOSH REL, 10 h", 5000, 10 * time.Hour, "NIOSH Pocket Guide", "recalled from memory"},
+		{"NIOSH short-term, 15 min", 30000, 15 * time.Minute, "NIOSH Pocket Guide", "recalled from memory"},
+		{"NIOSH immediately dangerous", 40000, 0, "NIOSH", "recalled from memory"},
+	}
+}
+
+// dangerous is where CO2 is an immediate danger, ppm (NIOSH; recalled from memory).
+const dangerous = 40000
+
+// workplace is the limit for a working day, ppm (29 CFR 1910.1000 table Z-1).
+const workplace = 5000
+
+// Release is CO2 set free in a room.
+type Release struct {
+	Gas      units.Volume // at the room's temperature and pressure
+	PPM      float64      // in the room, well mixed, nothing let out, with that of the air before
+	Oxygen   units.Share  // of the air then
+	Cautions Cautions
+}
+
+const roomRange = "CO2 in a room"
+
+// Released returns what a mass of CO2 does to the air of a closed room: a cylinder
+// that lets go, a ferment without a window. Near the floor it is worse.
+//
+//   - Source: well-mixed room, the gas added in its place for as much air;
+//     [GasDensity]; oxygen 20.95 % of fresh air.
+//   - Range: mass 0 to 1e6 kg, room 0.1 to 1e6 m³, 0 to 40 °C, outside air 0 to 5000 ppm;
+//     otherwise the error is a [*units.RangeError].
+//   - Units: ppm by volume.
+//   - Uncertainty: mixing: CO2 collects low, so that a knee-high layer may hold many
+//     times as much.
+func Released(mass units.Mass, room units.Volume, t units.Temperature, freshPPM float64, outside units.Atmosphere) (Release, error) {
+	const fn = "carbonation.Released"
+	if err := limit.Check(fn, "mass", mass.In(units.Kilogram), "kg", 0, 1e6, roomRange); err != nil {
+		return Release{}, err
+	}
+	if err := checkRoom(fn, room, t, freshPPM); err != nil {
+		return Release{}, err
+	}
+	T := t.In(units.Celsius) + zeroCelsius
+	gas := volumeOf(T, outside.Pressure().In(units.Kilopascal), mass.In(units.Gram))
+	added := math.Min(gas/room.In(units.Litre), 1)
+	share := math.Min(added+freshPPM/1e6, 1)
+	return Release{
+		Gas: units.Litre.Of(checked.Number(gas)), PPM: 1e6 * share,
+		Oxygen:   units.Fraction.Of(checked.Number(oxygenShare * (1 - added))),
+		Cautions: cautions(Asphyxiation).with(OverExposure, 1e6*share > workplace),
+	}, nil
+}
+
+func checkRoom(fn string, room units.Volume, t units.Temperature, freshPPM float64) error {
+	if err := limit.Check(fn, "room", room.In(units.CubicMetre), "m³", 0.1, 1e6, roomRange); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", 0, 40, roomRange); err != nil {
+		return err
+	}
+	return limit.Check(fn, "CO2 of the fresh air", freshPPM, "ppm", 0, 5000, roomRange)
+}
+
+// Ventilation is the fresh air that a source of CO2 asks for.
+type Ventilation struct {
+	FreshAir   units.VolumeFlow // that holds the limit, well mixed
+	Gas        units.VolumeFlow // of CO2 given off
+	AirChanges float64          // of the room an hour
+	// Without fresh air the limit is reached after Reached, the level that is an
+	// immediate danger after Dangerous.
+	Reached, Dangerous time.Duration
+	Cautions           Cautions
+}
+
+// Ventilate returns the fresh air that keeps a room under a limit while CO2 is given
+// off at a steady rate: take the rate of the ferment's peak.
+//
+//   - Source: balance of a well-mixed room: Q = G/(limit − fresh air); without fresh
+//     air the level rises by G·t/V. Danger at 40,000 ppm (NIOSH; recalled from
+//     memory).
+//   - Range: rate 0.001 g/h to 1000 kg/h; limit above the fresh air and to 40,000 ppm;
+//     room 0.1 to 1e6 m³; otherwise the error is a [*units.RangeError].
+//   - Units: rate as a mass in an hour; ppm by volume.
+//   - Uncertainty: mixing; draw the air from the floor, and take a multiple.
+func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, limitPPM, freshPPM float64, outside units.Atmosphere) (Ventilation, error) {
+	const fn = "carbonation.Ventilate"
+	if err := limit.Check(fn, "CO2 in an hour", perHour.In(units.Gram), "g", 1e-3, 1e6, roomRange); err != nil {
+		return Ventilation{}, err
+	}
+	if err := checkRoom(fn, room, t, freshPPM); err != nil {
+		return Ventilation{}, err
+	}
+	if err := limit.Check(fn, "limit", limitPPM, "ppm", freshPPM+1, dangerous, roomRange); err != nil {
+		return Ventilation{}, err
+	}
+	T := t.In(units.Celsius) + zeroCelsius
+	gas := volumeOf(T, outside.Pressure().In(units.Kilopascal), perHour.In(units.Gram)) // L/h
+	fresh := gas / (limitPPM - freshPPM) * 1e6
+	litres := room.In(units.Litre)
+	until := func(ppm float64) time.Duration {
+		h := litres * (ppm - freshPPM) / 1e6 / gas
+		return time.Duration(math.Min(h, 1e5) * float64(time.Hour))
+	}
+	return Ventilation{
+		FreshAir: units.LitrePerHour.Of(checked.Number(fresh)), Gas: units.LitrePerHour.Of(checked.Number(gas)),
+		AirChanges: fresh / litres, Reached: until(limitPPM), Dangerous: until(dangerous),
+		Cautions: cautions(Asphyxiation).with(OverExposure, limitPPM > workplace),
+	}, nil
+}
+
+// GivenOff returns the CO2 that a ferment sets free while it uses an amount of
+// extract: the mass, and the gas at a temperature and the surrounding's pressure.
+//
+//   - Source: the CO2 yield of the yeast (package gravity); [GasDensity].
+//   - Range: extract 0 to 1e6 kg, yield 0 to 1 g/g, 0 to 40 °C; otherwise the error is
+//     a [*units.RangeError].
+//   - Units: grams of CO2 a gram of extract.
+//   - Uncertainty: 2 %, and 1 to 2 g/L that stays in the drink.
+func GivenOff(extract units.Mass, yield float64, t units.Temperature, outside units.Atmosphere) (units.Mass, units.Volume, error) {
+	const fn = "carbonation.GivenOff"
+	if err := limit.Check(fn, "extract", extract.In(units.Kilogram), "kg", 0, 1e6, roomRange); err != nil {
+		return units.Mass{}, units.Volume{}, err
+	}
+	if err := limit.Check(fn, "CO2 yield", yield, "g/g", 0, 1, roomRange); err != nil {
+		return units.Mass{}, units.Volume{}, err
+	}
+	c := t.In(units.Celsius)
+	if err := limit.Check(fn, "temperature", c, "°C", 0, 40, roomRange); err != nil {
+		return units.Mass{}, units.Volume{}, err
+	}
+	g := extract.In(units.Gram) * yield
+	v := volumeOf(c+zeroCelsius, outside.Pressure().In(units.Kilopascal), g)
+	return units.Gram.Of(checked.Number(g)), units.Litre.Of(checked.Number(v)), nil
+}

@@ -1,0 +1,99 @@
+package carbonation
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Spunding is how a fermenter is closed before the end, so that the drink carbonates
+// itself under a relief valve.
+type Spunding struct {
+	Valve    units.GaugePressure    // set the relief valve to this at the temperature given
+	Pressure units.AbsolutePressure // the same, absolute
+	// Extract must still be there to ferment when the valve is closed, in g from a
+	// litre. With less the content is not reached; with more the valve lets go
+	// what is too much.
+	Extract  units.MassConcentration
+	CO2      units.Mass // that it makes: for the drink and for the head-space
+	Rating   units.GaugePressure
+	Verdict  Verdict
+	Cautions Cautions
+}
+
+// A Fermenter is what is spunded: how much drink, how much room over it, and the
+// pressure its maker allows (zero if it is not known).
+type Fermenter struct {
+	Drink, Headspace units.Volume
+	Rating           units.GaugePressure
+}
+
+// Spund returns the setting of the valve and what must be left to ferment.
+//
+//   - Source: [Liquid.Pressure] for the setting; the CO2 that the drink and the
+//     head-space take up from the pressure of the surrounding to the setting, over
+//     the CO2 yield of the yeast.
+//   - Range: as [Liquid.Pressure]; drink above zero, head-space up to a thousand
+//     times as much; a setting above the surrounding's pressure; a yield that makes
+//     CO2; otherwise the error is a [*units.RangeError].
+//   - Units: content in g/L of liquid at 20 °C.
+//   - Uncertainty: that of the content, about 5 %; valves of the trade are set to
+//     about 0.1 bar.
+func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f Fermenter, y gravity.Yield, outside units.Atmosphere) (Spunding, error) {
+	const fn = "carbonation.Spund"
+	drink, space := f.Drink.In(units.Litre), f.Headspace.In(units.Litre)
+	if err := limit.Check(fn, "volume of the drink", drink, "L", 1e-3, 1e7, vesselRange); err != nil {
+		return Spunding{}, err
+	}
+	if err := limit.Check(fn, "head-space", space, "L", 0, 1000*drink, vesselRange); err != nil {
+		return Spunding{}, err
+	}
+	if err := limit.Check(fn, "rating", f.Rating.In(units.KilopascalGauge), "kPa gauge", 0, 1e5, "a rating is not negative"); err != nil {
+		return Spunding{}, err
+	}
+	if err := limit.Check(fn, "CO2 yield", y.CO2(), "g/g", 0.01, 1, "a fermentation makes CO2"); err != nil {
+		return Spunding{}, err
+	}
+	p, err := l.Pressure(t, target)
+	if err != nil {
+		return Spunding{}, err
+	}
+	around := outside.Pressure()
+	gauge := outside.Gauge(p)
+	if err := limit.Check(fn, "valve setting", gauge.In(units.KilopascalGauge), "kPa gauge", 0, highest, "a valve holds more than the surrounding"); err != nil {
+		return Spunding{}, err
+	}
+	had, err := l.Content(t, around)
+	if err != nil {
+		return Spunding{}, err
+	}
+	T := t.In(units.Celsius) + zeroCelsius
+	v := l.vapours(T, 1/T)
+	gas := func(p units.AbsolutePressure) float64 { return gasMass(T, p.In(units.Kilopascal)-v, space) }
+	need := drink*(target.In(units.GramCO2PerLitre)-had.In(units.GramCO2PerLitre)) + gas(p) - gas(around)
+	s := Spunding{Valve: gauge, Pressure: p, Rating: f.Rating,
+		CO2:      units.Gram.Of(checked.Number(need)),
+		Extract:  units.GramPerLitre.Of(checked.Number(need / y.CO2() / drink)),
+		Verdict:  rated(gauge, f.Rating),
+		Cautions: cautions(PressureVessel, SugarCanFerment),
+	}
+	s.Cautions = s.Cautions.with(OverRatingCaution, s.Verdict == OverRating).with(NoRating, s.Verdict == Unrated)
+	return s, nil
+}
+
+// gasMass is the mass in g of CO2 at p in kPa in v litres, T in K.
+func gasMass(T, p, v float64) float64 {
+	return molarMassCO2 * p * v / (gasConstant * T * gasAt(1/T).compressibility(p))
+}
+
+// rated sets a pressure against a rating; a rating of zero is none.
+func rated(g, rating units.GaugePressure) Verdict {
+	switch {
+	case rating.IsZero():
+		return Unrated
+	case g.Compare(rating) > 0:
+		return OverRating
+	}
+	return WithinRating
+}
