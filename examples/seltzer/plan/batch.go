@@ -218,7 +218,7 @@ func (r *recipe) solve(f func(share float64) (float64, error), lo, hi float64) (
 			return math.NaN()
 		}
 		return y
-	}, lo, hi, 1e-13)
+	}, lo, hi, 1e-11)
 	if failed != nil {
 		err = failed
 	}
@@ -255,9 +255,10 @@ func (r *recipe) forStrength() (batch, error) {
 		if err != nil {
 			return b, err
 		}
-		if change < 1e-6 {
+		if change < leastChange {
 			return b, nil
 		}
+		lo, hi = r.around(above, share, lo, hi)
 	}
 	return batch{}, &RequestError{Field: "packs", Value: "these contents and head-spaces", Allowed: "a content that priming reaches"}
 }
@@ -267,11 +268,25 @@ func (r *recipe) forWeight(fermentable, share float64) (batch, error) {
 	share, err := r.solve(func(share float64) (float64, error) {
 		b, err := r.mix(share)
 		return b.fermentable - fermentable, err
-	}, 0.8*share, 1.25*share)
+	}, (1-2*coarsest)*share, (1+2*coarsest)*share)
 	if err != nil {
 		return batch{}, err
 	}
 	return r.mix(share)
 }
 
-const mostPrimings = 40
+const (
+	mostPrimings = 40
+	leastChange  = 1e-4 // g/L of primer: a hundredth of a scale's step in a batch
+)
+
+// around narrows an interval to near a share, if the root is still there.
+func (r *recipe) around(f func(float64) (float64, error), share, lo, hi float64) (float64, float64) {
+	const near = 0.02
+	a, errA := f(share * (1 - near))
+	b, errB := f(share * (1 + near))
+	if errA == nil && errB == nil && a < 0 && b > 0 {
+		return share * (1 - near), share * (1 + near)
+	}
+	return lo, hi
+}

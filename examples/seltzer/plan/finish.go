@@ -55,10 +55,13 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 	return f, err
 }
 
-// undiluted makes a litre without water: as much base drink as there is room for.
+// undiluted is a drink without water: as much base drink as there is room for in a
+// litre, beside the primer.
 func (r *recipe) undiluted(p packRecipe, litre gravity.Solution) (finished, error) {
-	base := 1 - p.primed/2
-	return r.fill(func() (finished, error) { return r.finish(p, litre, base, 0) }, func(missing float64) { base += missing })
+	if p.primed == 0 {
+		return r.finish(p, litre, 1, 0)
+	}
+	return fill(1-p.primed/2, func(base float64) (finished, error) { return r.finish(p, litre, base, 0) })
 }
 
 // diluted makes a litre of a lower strength. The ethanol fixes how much base drink is
@@ -85,22 +88,27 @@ func (r *recipe) diluted(p packRecipe, litre gravity.Solution, strength float64)
 	if share <= 0 {
 		return finished{}, fmt.Errorf("the primer alone makes more than %.2f %% vol", strength)
 	}
-	water := 1 - share
-	return r.fill(func() (finished, error) { return r.finish(p, litre, share, water) }, func(missing float64) { water = math.Max(0, water+missing) })
+	return fill(1-share, func(water float64) (finished, error) { return r.finish(p, litre, share, max(0, water)) })
 }
 
-// fill mends a drink until it fills a litre.
-func (r *recipe) fill(mix func() (finished, error), mend func(missing float64)) (finished, error) {
-	for range mostFills {
-		f, err := mix()
+// fill finds x, near a guess, for which mix(x) is a litre. The volume grows by nearly x,
+// so that a few secants close it.
+func fill(x float64, mix func(x float64) (finished, error)) (finished, error) {
+	slope, last, lastX := 1.0, 0.0, x
+	for n := range mostFills {
+		f, err := mix(x)
 		if err != nil {
 			return f, err
 		}
 		missing := 1 - f.volume
-		if math.Abs(missing) < 1e-13 {
+		if math.Abs(missing) < 1e-12 {
 			return f, nil
 		}
-		mend(missing)
+		if n > 0 && x != lastX {
+			slope = (last - missing) / (x - lastX)
+		}
+		last, lastX = missing, x
+		x += missing / slope
 	}
 	return finished{}, fmt.Errorf("a litre does not fill in %d steps", mostFills)
 }

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"math"
 	"time"
 
 	"example.org/zymase/carbonation"
@@ -22,8 +23,12 @@ func Make(req Request) (Plan, error) {
 		return Plan{}, err
 	}
 	weighed, err := kilograms(b.fermentable).Round(req.Scales.Sugar, units.Nearest)
-	if err != nil || weighed.Decimal().IsZero() {
-		return Plan{}, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: "a finer scale for this batch", Err: err}
+	if err != nil {
+		return Plan{}, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: reason(err), Err: err}
+	}
+	if off := kg(weighed.Quantity())/b.fermentable - 1; math.Abs(off) > coarsest {
+		return Plan{}, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(),
+			Allowed: fmt.Sprintf("a finer scale: this one misses %.3f kg of %s by %.1f %%", b.fermentable, r.fermentable.Name(), 100*math.Abs(off))}
 	}
 	asked := kilograms(b.fermentable)
 	if b, err = r.forWeight(kg(weighed.Quantity()), b.share); err != nil {
@@ -46,6 +51,9 @@ func Make(req Request) (Plan, error) {
 	}
 	return p, nil
 }
+
+// coarsest is how far a scale may miss the fermentable: 2 % of the strength.
+const coarsest = 0.02
 
 // A maker fills in the parts of a plan.
 type maker struct {
