@@ -100,7 +100,7 @@ func bind(t *published.Table) (*binding, error) {
 func (b *binding) unique() error {
 	seen := map[string]int{}
 	for row := range b.table.Rows() {
-		key := b.key(row, true)
+		key := b.key(row)
 		if before, twice := seen[key]; twice {
 			return &published.FileError{File: b.table.Name, Line: row.Line,
 				Reason: fmt.Sprintf("the same inputs as line %d", before)}
@@ -110,8 +110,8 @@ func (b *binding) unique() error {
 	return nil
 }
 
-// key writes what a row gives: "altitude=500 m".
-func (b *binding) key(row published.Row, labels bool) string {
+// key writes what a row gives besides what is compared.
+func (b *binding) key(row published.Row) string {
 	var parts []string
 	for _, in := range b.inputs {
 		c := b.table.Columns[in.column]
@@ -121,10 +121,8 @@ func (b *binding) key(row published.Row, labels bool) string {
 		}
 		parts = append(parts, c.Name+"="+text)
 	}
-	if labels {
-		for _, at := range b.labels {
-			parts = append(parts, row.Cells[at])
-		}
+	for _, at := range b.labels {
+		parts = append(parts, row.Cells[at])
 	}
 	return strings.Join(parts, "\x00")
 }

@@ -1,8 +1,10 @@
 package main
 
 import (
+	"fmt"
 	"math"
 	"strconv"
+	"strings"
 
 	"example.org/zymase/internal/published"
 )
@@ -36,10 +38,18 @@ func compareRival(b *binding) (*Rival, error) {
 	r := &Rival{Table: t.Name, Source: t.Source, Difference: b.table.Difference}
 	theirs := map[string]published.Row{}
 	for row := range t.Rows() {
-		theirs[other.key(row, false)] = row
+		key, err := other.point(row)
+		if err != nil {
+			return nil, err
+		}
+		theirs[key] = row
 	}
 	for row := range b.table.Rows() {
-		match, ok := theirs[b.key(row, false)]
+		key, err := b.point(row)
+		if err != nil {
+			return nil, err
+		}
+		match, ok := theirs[key]
 		if !ok {
 			continue
 		}
@@ -63,6 +73,20 @@ func compareRival(b *binding) (*Rival, error) {
 		}
 	}
 	return r, nil
+}
+
+// point writes all inputs of a row, those that are fixed or left at their
+// default too.
+func (b *binding) point(row published.Row) (string, error) {
+	in := make([]float64, len(b.function.Inputs))
+	if err := b.fill(row, in); err != nil {
+		return "", err
+	}
+	var text strings.Builder
+	for i, v := range in {
+		fmt.Fprintf(&text, "%s=%.9g ", b.function.Inputs[i].Name, v)
+	}
+	return text.String(), nil
 }
 
 // tidy drops the last bits of a difference of two printed numbers.

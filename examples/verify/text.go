@@ -80,8 +80,8 @@ func (t *Result) writeText(w io.Writer) {
 	if v := t.Rival; v != nil {
 		line("disagrees", fmt.Sprintf("with %s (%s): %s", v.Table, v.Source, v.Difference))
 		if v.Column != "" {
-			line("", fmt.Sprintf("this table minus that one: up to %s %s, at %s; %s in both",
-				withUnit(fmt.Sprintf("%+v", v.Largest), v.Unit), "in "+v.Column, cells(v.At), plural(v.Shared, "row")))
+			line("", fmt.Sprintf("this table minus that one: up to %s in %s, at %s; %s in both",
+				withUnit(fmt.Sprintf("%+g", v.Largest), v.Unit), v.Column, cells(v.At), plural(v.Shared, "row")))
 		}
 	}
 }
