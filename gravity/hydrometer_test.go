@@ -49,19 +49,19 @@ func TestHydrometerBallingCorrection(t *testing.T) {
 // 60/60 °F water is 1.000 there.
 func TestHydrometerAtReference(t *testing.T) {
 	water := ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(0), kg(0)))
-	for r, c := range map[gravity.Reference]float64{gravity.At20: 20, gravity.At60F: (60 - 32) / 1.8, gravity.At15: 15, gravity.At17p5: 17.5} {
+	for r, c := range map[gravity.Reference]float64{gravity.At20: 20, gravity.At60F: (60 - 32) / 1.8, gravity.At15: 15, gravity.At17p5: 17.5, gravity.At25: 25} {
 		near(t, r.String(), ok[float64](t)(gravity.Hydrometer{Reference: r}.Reading(water, celsius(c))), 1, 1e-15)
 		liquid, w := r.Temperatures()
 		near(t, r.String(), liquid.In(units.Celsius), c, 1e-12)
 		near(t, r.String(), w.In(units.Celsius), c, 1e-12)
 	}
 	near(t, "20/4 °C: water", ok[float64](t)(gravity.Hydrometer{Reference: gravity.At20On4}.Reading(water, celsius(20))), 998.2031/999.9720, 1e-6)
-	for r, want := range map[gravity.Reference]string{gravity.At20: "20/20 °C", gravity.At60F: "15.56/15.56 °C", gravity.At20On4: "20/4 °C", gravity.At15: "15/15 °C", gravity.At17p5: "17.5/17.5 °C", -1: "unknown reference", 5: "unknown reference"} {
+	for r, want := range map[gravity.Reference]string{gravity.At20: "20/20 °C", gravity.At60F: "15.56/15.56 °C", gravity.At20On4: "20/4 °C", gravity.At15: "15/15 °C", gravity.At17p5: "17.5/17.5 °C", gravity.At25: "25/25 °C", gravity.At15On4: "15/4 °C", -1: "unknown reference", 7: "unknown reference"} {
 		if r.String() != want {
 			t.Errorf("%d: %s", r, r)
 		}
 	}
-	for _, r := range []gravity.Reference{-1, 5} {
+	for _, r := range []gravity.Reference{-1, 7} {
 		if liquid, _ := r.Temperatures(); liquid.In(units.Celsius) != 20 {
 			t.Error("an unknown reference is taken as 20/20 °C")
 		}
@@ -84,7 +84,7 @@ func TestHydrometerRoundTrip(t *testing.T) {
 		x := rapid.Float64Range(0, 25).Draw(t, "extract")
 		e := rapid.SampledFrom([]float64{0, 1}).Draw(t, "fermented") * rapid.Float64Range(0.1, 15).Draw(t, "ethanol")
 		c := rapid.Float64Range(0, 40).Draw(t, "°C")
-		h := gravity.Hydrometer{Reference: gravity.Reference(rapid.IntRange(0, 4).Draw(t, "reference"))}
+		h := gravity.Hydrometer{Reference: gravity.Reference(rapid.IntRange(0, 6).Draw(t, "reference"))}
 		s, err := gravity.NewSolution(kg(100-x-e), kg(x), kg(e))
 		if err != nil {
 			t.Fatal(err)

@@ -19,3 +19,7 @@ func percentVolume(v float64) units.StrengthByVolume {
 func kgPerM3(v float64) units.Density { return units.KilogramPerCubicMetre.Of(checked.Number(v)) }
 
 func celsius(v float64) units.Temperature { return units.Celsius.Of(checked.Number(v)) }
+
+func gramsPerLitre(v float64) units.MassConcentration {
+	return units.GramPerLitre.Of(checked.Number(v))
+}

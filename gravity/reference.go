@@ -1,6 +1,10 @@
 package gravity
 
-import "example.org/zymase/units"
+import (
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
 
 // Reference is the pair of temperatures that a specific gravity stands for: the
 // liquid at the first over water at the second.
@@ -13,6 +17,8 @@ const (
 	At20On4                  // 20/4 °C: density in g/mL, near enough
 	At15                     // 15/15 °C: older European tables
 	At17p5                   // 17.5/17.5 °C: older saccharometers
+	At25                     // 25/25 °C: pharmacopoeias
+	At15On4                  // 15/4 °C: the international Baumé scale
 	references
 )
 
@@ -25,6 +31,8 @@ var referenceTemperatures = [references]struct{ liquid, water float64 }{
 	At20On4: {20, 4},
 	At15:    {15, 15},
 	At17p5:  {17.5, 17.5},
+	At25:    {25, 25},
+	At15On4: {15, 4},
 }
 
 // String returns "20/20 °C" and so on.
@@ -32,7 +40,7 @@ func (r Reference) String() string {
 	if r < 0 || r >= references {
 		return "unknown reference"
 	}
-	return [references]string{"20/20 °C", "15.56/15.56 °C", "20/4 °C", "15/15 °C", "17.5/17.5 °C"}[r]
+	return [references]string{"20/20 °C", "15.56/15.56 °C", "20/4 °C", "15/15 °C", "17.5/17.5 °C", "25/25 °C", "15/4 °C"}[r]
 }
 
 // Temperatures returns that of the liquid and that of the water.
@@ -42,4 +50,63 @@ func (r Reference) Temperatures() (liquid, water units.Temperature) {
 		t = referenceTemperatures[r]
 	}
 	return celsius(t.liquid), celsius(t.water)
+}
+
+// SpecificGravity returns the specific gravity of the liquid for a reference, in
+// vacuum or in air.
+//
+//   - Source: [Solution.Density] and [WaterDensity] at the two temperatures; in air
+//     both less 1.2 kg/m³.
+//   - Range: every solution and every reference; an unknown reference is 20/20 °C.
+//   - Uncertainty: [Solution.DensityUncertainty].
+func (s Solution) SpecificGravity(r Reference, a Air) float64 {
+	liquid, water := r.Temperatures()
+	rho, err := s.densityAt("gravity.Solution.SpecificGravity", liquid)
+	if err != nil { // no reference is outside 0 to 40 °C
+		return 1
+	}
+	return a.ratio(rho, waterAt(water.In(units.Celsius)))
+}
+
+// As returns the gravity as another reference or air has it, for a liquid of that
+// kind: a sucrose solution from 1.000 up, a mixture of ethanol and water below. For a
+// liquid of known composition use [Solution.SpecificGravity].
+//
+//   - Source: ICUMSA SPS-4 (1994), OIML R 22 (1973) and the water of [WaterDensity].
+//   - Range: every gravity and reference; an unknown reference is 20/20 °C.
+//   - Uncertainty: the expansion of another liquid of that gravity differs: beer of
+//     1.010 and 5 % vol comes out right within 0.0001 at 15/15 °C.
+func (g Gravity) As(r Reference, a Air) float64 {
+	liquid, water := r.Temperatures()
+	return a.ratio(g.densityAs(liquid.In(units.Celsius)), waterAt(water.In(units.Celsius)))
+}
+
+// densityAs returns the density at t of the plain liquid of this gravity.
+func (g Gravity) densityAs(t float64) float64 {
+	if g.excess >= 0 {
+		y := syrupAt(t)
+		return y.density(syrup20.fraction((1 + g.excess) * syrup20[0]))
+	}
+	m := mixtureAt(t)
+	p := mixture20.fraction(max((1+g.excess)*mixture20[0], ethanol20), ethanol20)
+	return m.density(p) / m[0] * waterAt(t)
+}
+
+// FromReference returns the gravity 20/20 °C in vacuum of a specific gravity that
+// was taken for another reference or in air: the inverse of [Gravity.As], with its
+// source and uncertainty.
+//
+//   - Range: 0.791 to 1.414; an unknown reference is 20/20 °C. Beyond it the error is
+//     a [*units.RangeError].
+func FromReference(sg float64, r Reference, a Air) (Gravity, error) {
+	const fn = "gravity.FromReference"
+	if err := limit.Check(fn, "specific gravity", sg, "", 0.791, 1.414, sourceScale); err != nil {
+		return Gravity{}, err
+	}
+	f := func(x float64) float64 { return Gravity{x - 1}.As(r, a) - sg }
+	x, err := numeric.Root(f, ethanol20/mixture20[0], highestGravity, 1e-15)
+	if err != nil {
+		return Gravity{}, limit.Check(fn, "specific gravity", sg, "", Gravity{ethanol20/mixture20[0] - 1}.As(r, a), Gravity{highestGravity - 1}.As(r, a), sourceScale)
+	}
+	return one(x), nil
 }

@@ -78,15 +78,21 @@ func region(e, x float64) Ternary {
 // fractions u and b of the two solutions that hold the ethanol and the extract of
 // the same volume. Newton's method on all three; it meets in three or four steps.
 func blend(m *mixture, s *syrup, e, x float64) float64 {
-	scale := s[0] / m[0] // R 22 on the water of SPS-4
-	if x == 0 && e > 0 {
-		return scale * m.density(e)
-	}
+	rho, _, _ := blendParts(m, s, e, x)
+	return rho
+}
+
+// blendParts returns the density and the two mass fractions.
+func blendParts(m *mixture, s *syrup, e, x float64) (rho, u, b float64) {
 	if e == 0 {
-		return s.density(x)
+		return s.density(x), 0, x
 	}
-	u, b := e, x
-	rho := scale*m.density(u) + s.density(b) - s[0]
+	scale := s[0] / m[0] // R 22 on the water of SPS-4
+	if x == 0 {
+		return scale * m.density(e), e, 0
+	}
+	u, b = e, x
+	rho = scale*m.density(u) + s.density(b) - s[0]
 	for range 30 {
 		a, da := scale*m.density(u), scale*m.slope(u)
 		d, dd := s.density(b), s.slope(b)
@@ -100,7 +106,7 @@ func blend(m *mixture, s *syrup, e, x float64) float64 {
 			break
 		}
 	}
-	return scale*m.density(u) + s.density(b) - s[0]
+	return scale*m.density(u) + s.density(b) - s[0], u, b
 }
 
 // sameWater is the rival of Tabarié's relation: each solute with all the water of
