@@ -1,0 +1,148 @@
+package water
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Acid is an acid of the trade. The zero value is PhosphoricAcid.
+type Acid int
+
+// Acids.
+const (
+	PhosphoricAcid Acid = iota
+	LacticAcid
+	CitricAcid
+	MalicAcid
+	TartaricAcid
+	SulfuricAcid
+	HydrochloricAcid
+	AceticAcid
+	acidCount
+)
+
+type acidFacts struct {
+	name, formula string
+	also          string
+	ion           Ion // what it leaves in the water
+	protons       int // that alkalinity loses for each mole
+	hydrogens     int // that a titration to pH 8.2 finds
+	strong        bool
+	mass          float64
+}
+
+var acidTable = fillAcids([acidCount]acidFacts{
+	PhosphoricAcid:   {name: "phosphoric acid", formula: "H3PO4", ion: Phosphate, protons: 1, hydrogens: 2},
+	LacticAcid:       {name: "lactic acid", formula: "C3H6O3", ion: Lactate, protons: 1, hydrogens: 1},
+	CitricAcid:       {name: "citric acid", formula: "C6H8O7", also: "citric acid anhydrous", ion: Citrate, protons: 3, hydrogens: 3},
+	MalicAcid:        {name: "malic acid", formula: "C4H6O5", ion: Malate, protons: 2, hydrogens: 2},
+	TartaricAcid:     {name: "tartaric acid", formula: "C4H6O6", ion: Tartrate, protons: 2, hydrogens: 2},
+	SulfuricAcid:     {name: "sulfuric acid", formula: "H2SO4", also: "sulphuric acid", ion: Sulfate, protons: 2, hydrogens: 2, strong: true},
+	HydrochloricAcid: {name: "hydrochloric acid", formula: "HCl", also: "muriatic acid", ion: Chloride, protons: 1, hydrogens: 1, strong: true},
+	AceticAcid:       {name: "acetic acid", formula: "C2H4O2", ion: Acetate, protons: 1, hydrogens: 1},
+})
+
+func fillAcids(t [acidCount]acidFacts) [acidCount]acidFacts {
+	for i := range t {
+		t[i].mass = mustMass(t[i].formula)
+	}
+	return t
+}
+
+// Acids returns every acid in the order of the constants.
+func Acids() []Acid {
+	all := make([]Acid, acidCount)
+	for i := range all {
+		all[i] = Acid(i)
+	}
+	return all
+}
+
+func (a Acid) facts() *acidFacts {
+	if a < 0 || a >= acidCount {
+		return &acidFacts{name: "unknown acid"}
+	}
+	return &acidTable[a]
+}
+
+func (a Acid) known(fn string) error {
+	return limit.Check(fn, "acid", float64(a), "", 0, float64(acidCount-1), "the acids of package water")
+}
+
+// Name returns the English name, "lactic acid".
+func (a Acid) Name() string { return a.facts().name }
+
+// String is [Acid.Name].
+func (a Acid) String() string { return a.Name() }
+
+// MolarMass returns the mass of a mole of the acid without water, in g/mol.
+func (a Acid) MolarMass() float64 { return a.facts().mass }
+
+// Ion returns the ion that the acid leaves in the water.
+func (a Acid) Ion() Ion { return a.facts().ion }
+
+// AppendText appends [Acid.Name]. The error is a [*NameError] for an Acid that is
+// none of the constants.
+func (a Acid) AppendText(b []byte) ([]byte, error) {
+	if a < 0 || a >= acidCount {
+		return b, &NameError{Kind: "acid", Text: fmt.Sprint(int(a))}
+	}
+	return append(b, a.Name()...), nil
+}
+
+// MarshalText is [Acid.AppendText] to an empty slice.
+func (a Acid) MarshalText() ([]byte, error) { return a.AppendText(nil) }
+
+// UnmarshalText reads an acid as [ParseAcid] does.
+func (a *Acid) UnmarshalText(text []byte) error {
+	v, err := ParseAcid(string(text))
+	if err == nil {
+		*a = v
+	}
+	return err
+}
+
+// ParseAcid reads a name or a formula: "lactic acid", "lactic", "H3PO4". The error
+// is a [*NameError].
+func ParseAcid(text string) (Acid, error) {
+	key := strings.ToLower(strings.TrimSpace(text))
+	if len(key) <= longestText {
+		for i := range acidTable {
+			f := &acidTable[i]
+			if key == f.name || key+" acid" == f.name || listed(f.also, key) || strings.EqualFold(key, f.formula) {
+				return Acid(i), nil
+			}
+		}
+	}
+	return 0, &NameError{Kind: "acid", Text: clip(text)}
+}
+
+// AddAcid returns the water after an amount of pure acid in a volume of it; where
+// the pH was known it is that of the closed water after it. The error is a
+// [*units.RangeError] as in [Profile.Add].
+func (p Profile) AddAcid(volume units.Volume, a Acid, amount units.Amount) (Profile, error) {
+	const fn = "water.Profile.AddAcid"
+	if err := a.known(fn); err != nil {
+		return Profile{}, err
+	}
+	l := volume.In(units.Litre)
+	if err := limit.Check(fn, "volume", l, "L", 1e-6, 1e12, "a volume to mix into"); err != nil {
+		return Profile{}, err
+	}
+	mmol := amount.In(units.Millimole) / l
+	if err := limit.Check(fn, "acid", mmol, "mmol/L", 0, mostAlkalinity, waterSource); err != nil {
+		return Profile{}, err
+	}
+	p.acidify(a, mmol)
+	return p.settled(fn, 0)
+}
+
+// acidify books mmol/L of an acid.
+func (p *Profile) acidify(a Acid, mmol float64) {
+	f := &acidTable[a]
+	p.mg[f.ion] += mmol * f.ion.MolarMass()
+	p.alk -= mmol * float64(f.protons)
+}

@@ -1,0 +1,38 @@
+package water
+
+import "math"
+
+// fit is log10 K = a + b·T + c/T + d·log10 T + e/T² + f·T², T in kelvins.
+type fit struct{ a, b, c, d, e, f float64 }
+
+// heat returns the fit of a constant at 25 °C with its enthalpy in kJ/mol, taken as
+// constant (van 't Hoff).
+func heat(log25, kJ float64) fit {
+	slope := kJ * 1000 / (math.Ln10 * gasConstant)
+	return fit{a: log25 + slope/kelvin25, c: -slope}
+}
+
+// kcal is heat with an enthalpy in kcal/mol.
+func kcal(log25, kcal float64) fit { return heat(log25, kcal*joulePerCalorie) }
+
+const (
+	gasConstant     = 8.314462618 // J/(mol·K), CODATA 2018, exact to the digits
+	kelvin0         = 273.15
+	kelvin25        = kelvin0 + 25
+	joulePerCalorie = 4.184
+)
+
+// warmth is a temperature with what the fits need of it.
+type warmth struct{ t, inverse, log float64 }
+
+func warm(celsius float64) warmth {
+	t := celsius + kelvin0
+	return warmth{t, 1 / t, math.Log10(t)}
+}
+
+// log10 returns the decimal logarithm of the constant.
+func (f *fit) log10(w *warmth) float64 {
+	return f.a + (f.b+f.f*w.t)*w.t + (f.c+f.e*w.inverse)*w.inverse + f.d*w.log
+}
+
+func (f *fit) at(w *warmth) float64 { return math.Exp(math.Ln10 * f.log10(w)) }

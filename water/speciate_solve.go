@@ -1,0 +1,110 @@
+package water
+
+import (
+	"math"
+
+	"example.org/zymase/internal/limit"
+)
+
+const (
+	leastPH = 0.0
+	mostPH  = 14.0
+
+	rangeSource = "extended Debye–Hückel and Davies, package water"
+)
+
+// begin sets a start: everything free, the strength of the totals.
+func (s *solution) begin(ph float64) {
+	s.h = math.Exp(-math.Ln10 * ph)
+	s.fca, s.fmg, s.fna, s.fk, s.fnh4, s.fso4 = s.ca, s.mg, s.na, s.kk, s.nh4, s.so4
+	s.fpo4, s.co3 = 0, 0
+	s.strength = s.inertStrength + 2*(s.ca+s.mg+s.so4) + 0.5*(s.na+s.kk+s.nh4+s.po4+math.Abs(s.alk))
+	s.strength = min(s.strength, mostStrength)
+	s.g.at(s.strength, s.k.a, s.k.b)
+}
+
+// refresh takes the coefficients to the present strength and reports whether they
+// moved enough to matter.
+func (s *solution) refresh() bool {
+	i := s.ionicStrength()
+	if math.Abs(i-s.strength) <= 1e-9*i {
+		return false
+	}
+	s.strength = min(i, 2*mostStrength)
+	s.g.at(s.strength, s.k.a, s.k.b)
+	return true
+}
+
+// atPH solves the balances at the pH that h holds, and the dose where there is one.
+func (s *solution) atPH(fn string, way int, dose *acidDose) error {
+	moving := true
+	for range mostRounds {
+		s.condition()
+		d := s.balance(way)
+		if dose != nil {
+			d = max(d, dose.adjust(s, way))
+		}
+		if moving {
+			moving = s.refresh()
+			continue
+		}
+		if d < tightly {
+			return s.inRange(fn)
+		}
+	}
+	return limit.Check(fn, "rounds of the equilibrium", mostRounds+1, "", 0, mostRounds, rangeSource)
+}
+
+// findPH solves the balances and the pH for the alkalinity.
+//
+// At fixed coefficients and metals, alkalinity rises with pH; the step of Newton is
+// kept inside the interval that the signs have shown. Where the two iterations
+// disturb each other, [solution.bisectPH] goes the sure way.
+func (s *solution) findPH(fn string, way int) error {
+	moving := true
+	for round := range 60 {
+		s.condition()
+		d := s.balance(way)
+		if round < 3 {
+			d = max(d, s.balance(way))
+		}
+		alk, slope := s.alkalinity(way)
+		step := max(-3, min(3, (alk-s.alk)/slope)) // of ln h
+		s.h *= math.Exp(step)
+		s.h = max(1e-14, min(1, s.h))
+		if moving {
+			moving = s.refresh()
+			continue
+		}
+		if d < tightly && math.Abs(step) < tightly*10 {
+			return s.inRange(fn)
+		}
+	}
+	return s.bisectPH(fn, way)
+}
+
+// bisectPH halves the interval of pH until it is as narrow as float64 allows, with
+// the balances solved at each pH.
+func (s *solution) bisectPH(fn string, way int) error {
+	low, high := leastPH, mostPH
+	for range 60 {
+		ph := (low + high) / 2
+		s.h = math.Exp(-math.Ln10 * ph)
+		if err := s.atPH(fn, way, nil); err != nil {
+			return err
+		}
+		if alk, _ := s.alkalinity(way); alk < s.alk {
+			low = ph
+		} else {
+			high = ph
+		}
+	}
+	if err := limit.Check(fn, "pH", (low+high)/2, "", leastPH+1e-6, mostPH-1e-6, rangeSource); err != nil {
+		return err
+	}
+	return s.inRange(fn)
+}
+
+func (s *solution) inRange(fn string) error {
+	return limit.Check(fn, "ionic strength", s.strength, "mol/kg", 0, mostStrength, rangeSource)
+}
