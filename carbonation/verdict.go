@@ -1,5 +1,7 @@
 package carbonation
 
+import "example.org/zymase/units"
+
 // A Verdict sets a pressure against the rating that the caller gave.
 type Verdict int
 
@@ -31,3 +33,14 @@ func (v Verdict) String() string {
 
 // MarshalText is [Verdict.String]; the error is always nil.
 func (v Verdict) MarshalText() ([]byte, error) { return []byte(v.String()), nil }
+
+// UnmarshalText reads what MarshalText writes. The error is a [*units.ParseError].
+func (v *Verdict) UnmarshalText(text []byte) error {
+	for i, s := range verdictText {
+		if string(text) == s {
+			*v = Verdict(i)
+			return nil
+		}
+	}
+	return &units.ParseError{Input: string(text[:min(len(text), 64)]), Want: "verdict", Reason: "one of the words that a verdict is written as"}
+}

@@ -114,7 +114,7 @@ func feedSection(p plan.Plan, s style) section {
 	n := p.Nutrient
 	out := section{title: "Nutrient"}
 	out.rows = append(out.rows,
-		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("%s to %s by demand; for %s/L of sugar", ion(n.Low), ion(n.High), s.mass(perLitre(n.Sugar))), "", ""}.explain(plan.FigureNitrogen),
+		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("%s to %s by demand; for %.1f g/L of sugar", ion(n.Low), ion(n.High), n.Sugar.In(units.GramPerLitre)), "", ""}.explain(plan.FigureNitrogen),
 		row{"nitrogen brought", ion(n.Brought), "", "", ""}.explain(plan.FigureNutrient))
 	if n.Shortfall.In(units.MilligramPerLitre) > 0.05 {
 		out.rows = append(out.rows, row{"not covered within the limits", ion(n.Shortfall), "add another source, or expect a slow ferment", "", ""}.explain(plan.FigureNutrient))
@@ -134,11 +134,6 @@ func feedSection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{label: "Limit: " + l})
 	}
 	return out
-}
-
-func perLitre(c units.MassConcentration) units.Mass {
-	m, _ := units.Gram.Try(c.In(units.GramPerLitre)) // a concentration is never negative or infinite
-	return m
 }
 
 func yeastSection(p plan.Plan, s style) section {
