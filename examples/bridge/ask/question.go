@@ -27,7 +27,7 @@ func New(f *catalogue.Function) *Question {
 // Give sets an input from text; read is how text is read, for example
 // (*catalogue.Input).Parse.
 func (q *Question) Give(name, text string, read func(*catalogue.Input, string) (float64, error)) error {
-	i, ok := q.function.Input(name)
+	i, ok := place(q.function, name)
 	if !ok {
 		return fmt.Errorf("no input %.64q; %s takes %s", name, q.function.Name, Wanted(q.function))
 	}
@@ -43,6 +43,16 @@ func (q *Question) Give(name, text string, read func(*catalogue.Input, string) (
 	}
 	q.in[i], q.given[i] = v, true
 	return nil
+}
+
+// place finds an input, most often by the name as it stands.
+func place(f *catalogue.Function, name string) (int, bool) {
+	for i := range f.Inputs {
+		if f.Inputs[i].Name == name {
+			return i, true
+		}
+	}
+	return f.Input(name)
 }
 
 // Answer computes the outputs, in the order and the units of the catalogue. The
@@ -63,9 +73,6 @@ func (q *Question) Answer() ([]float64, error) {
 	}
 	return q.out, nil
 }
-
-// Inputs are the numbers of the last Answer, in the stated units.
-func (q *Question) Inputs() []float64 { return q.in }
 
 // Wanted lists the inputs of a function as column heads, each with its default.
 func Wanted(f *catalogue.Function) string {

@@ -135,6 +135,9 @@ func TestLongestRow(t *testing.T) {
 }
 
 func TestManyCells(t *testing.T) {
+	if MaxCells != 16384 || MaxRow != 1048576 {
+		t.Errorf("%d cells, %d bytes", MaxCells, MaxRow)
+	}
 	var row Row
 	row.Split([]byte(strings.Repeat(",", MaxCells-1)), ',')
 	if row.Flaw() != "" || row.Len() != MaxCells {
@@ -271,6 +274,7 @@ func TestAppendNumber(t *testing.T) {
 	}{
 		{"-0.5", ',', false, "-0.5"},
 		{"-0.5", ';', true, "-0,5"},
+		{".5", ';', true, ",5"},
 		{"-0.5", ',', true, `"-0,5"`},
 		{"12", ',', true, "12"},
 		{"1.5e-07", ';', true, "1,5e-07"},

@@ -13,9 +13,18 @@ func TestDecode(t *testing.T) {
 	for text, want := range map[string]string{
 		"55+%C2%B0F": "55 °F", "1E+021": "1E+021", "1.e+2": "1.e+2", "+5": "+5", "3+lb+4+oz": "3 lb 4 oz",
 		"one+2": "one 2", "e+2": "e 2", "%2B5": "+5", "a%20b": "a b", " a ": "a", "": "", "1,5e+2": "1,5e+2",
+		"%c2%b5%2fL": "µ/L", "9e+5": "9e+5", "1E+5": "1E+5", "a\x7e": "a~", "%41%5A%4f": "AZO", "0:+1": "0: 1",
 	} {
 		if got, err := decode(text); got != want || err != nil {
 			t.Errorf("decode(%q) = %q, %v; want %q", text, got, err, want)
+		}
+	}
+}
+
+func TestDecodeRefused(t *testing.T) {
+	for _, text := range []string{"%", "%4", "%4g", "%g4", "%/0", "%:0", "%@1", "%G1", "%`1", "%7F", "\x7f", "%1F", "%00", "%FF", "a%"} {
+		if got, err := decode(text); err == nil {
+			t.Errorf("decode(%q) = %q", text, got)
 		}
 	}
 }

@@ -220,3 +220,16 @@ func TestStop(t *testing.T) {
 		t.Error("the port is still open")
 	}
 }
+
+// The limits that the package promises.
+func TestLimits(t *testing.T) {
+	s := Server(nil, nil)
+	for _, d := range []time.Duration{s.ReadHeaderTimeout, s.ReadTimeout, s.WriteTimeout, s.IdleTimeout} {
+		if d != 5*time.Second {
+			t.Errorf("a patience of %v", d)
+		}
+	}
+	if s.MaxHeaderBytes != 16384 || MaxAddress != 2048 {
+		t.Errorf("%d bytes of headers, %d of address", s.MaxHeaderBytes, MaxAddress)
+	}
+}
