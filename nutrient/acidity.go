@@ -1,7 +1,10 @@
 package nutrient
 
 import (
+	"math"
+
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -11,6 +14,7 @@ import (
 type acidity struct {
 	strong              float64 // cations less anions of strong acids, ammonium with them
 	ammonium, potassium float64 // parts of strong that yeast takes up
+	sodium              float64 // part of strong
 	phosphate           float64
 	organic             [organics]float64
 }
@@ -36,7 +40,7 @@ var organicIons = [organics]water.Ion{
 // anions, so that the strong charge is the alkalinity and what these hold.
 func acidityOf(p water.Profile) acidity {
 	a := acidity{
-		ammonium: millimole(p, water.Ammonium), potassium: millimole(p, water.Potassium),
+		ammonium: millimole(p, water.Ammonium), potassium: millimole(p, water.Potassium), sodium: millimole(p, water.Sodium),
 		phosphate: millimole(p, water.Phosphate),
 		strong:    p.Alkalinity().In(units.MilligramPerLitreCaCO3) / caCO3PerEquivalent,
 	}
@@ -60,6 +64,7 @@ func (a acidity) scaled(k float64) acidity {
 	a.strong *= k
 	a.ammonium *= k
 	a.potassium *= k
+	a.sodium *= k
 	a.phosphate *= k
 	for i := range a.organic {
 		a.organic[i] *= k
@@ -81,10 +86,11 @@ func (a acidity) fed(s Supply, share float64) acidity {
 	return a
 }
 
-// profile is the liquid as a water, for its pH and for what follows.
-func (a acidity) profile(t units.Temperature, others ...water.Content) (water.Profile, error) {
+// profile is the liquid as a water.
+func (a acidity) profile(t units.Temperature, others []water.Content) (water.Profile, error) {
 	alkalinity := a.strong - a.phosphate
-	ions := make([]water.Content, 0, organics+len(others)+2)
+	var room [organics + 16]water.Content
+	ions := append(room[:0], others...)
 	add := func(i water.Ion, mmol float64) {
 		if mmol > 0 {
 			ions = append(ions, i.At(mgPerL(mmol*i.MolarMass())))
@@ -97,6 +103,55 @@ func (a acidity) profile(t units.Temperature, others ...water.Content) (water.Pr
 	add(water.Phosphate, a.phosphate)
 	add(water.Ammonium, a.ammonium)
 	add(water.Potassium, a.potassium)
-	ions = append(ions, others...)
+	add(water.Sodium, a.sodium)
 	return water.NewProfile(t, units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity*caCO3PerEquivalent)), ions...)
+}
+
+// surroundings are what a pH depends on besides the acidity.
+type surroundings struct {
+	at     units.Temperature
+	gas    units.AbsolutePressure // of CO2; zero is open air
+	flat   bool                   // no CO2 at all, as for a titration
+	others []water.Content        // ions that no yeast and no buffer changes
+}
+
+// pH is that of the liquid in balance with the gas above it.
+func (a acidity) pH(s surroundings) (float64, error) {
+	p, err := a.profile(s.at, s.others)
+	if err != nil {
+		return 0, err
+	}
+	var e water.Equilibrium
+	switch {
+	case s.flat:
+		e, err = p.Closed(units.MolarConcentration{})
+	case s.gas.IsZero():
+		e, err = p.InAir()
+	default:
+		e, err = p.Under(s.gas)
+	}
+	if err != nil {
+		return 0, err
+	}
+	return e.PH(), nil
+}
+
+// atPH is the liquid with the strong charge that gives it a pH.
+func (a acidity) atPH(pH float64, s surroundings) (acidity, error) {
+	const most = 250 // mEq/L, either way
+	var failed error
+	strong, err := numeric.Root(func(x float64) float64 {
+		a.strong = x
+		v, err := a.pH(s)
+		if err != nil {
+			failed = err
+			return math.NaN()
+		}
+		return v - pH
+	}, -most, most, 1e-10)
+	if failed != nil {
+		return a, failed
+	}
+	a.strong = strong
+	return a, err
 }

@@ -67,6 +67,7 @@ func (a acidity) with(b Buffer, mmol float64) acidity {
 	f := b.facts()
 	a.strong += mmol * (f.potassium + f.sodium)
 	a.potassium += mmol * f.potassium
+	a.sodium += mmol * f.sodium
 	a.organic[citric] += mmol * f.citrate
 	return a
 }

@@ -29,10 +29,10 @@ func (f Ferment) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 	}
 	var mmol [3]float64
 	for i, m := range c.upTo {
-		mmol[i], err = c.solveDose(fn, b, floor, func(dose float64) (acidity, float64) {
+		mmol[i], err = solveDose(fn, b, floor, c.around(1), func(dose float64) acidity {
 			with := c
 			with.start = c.start.with(b, dose)
-			return with.acidity(with.balance(m, 1), 1), with.gas(1)
+			return with.acidity(with.balance(m, 1), 1)
 		})
 		if err != nil {
 			return BufferDose{}, err
@@ -43,11 +43,11 @@ func (f Ferment) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 
 // solveDose returns the mmol/L of a buffer that bring a liquid to a pH, zero if it is
 // there already.
-func (f *fermenting) solveDose(fn string, b Buffer, target float64, liquid func(mmol float64) (acidity, float64)) (float64, error) {
+func solveDose(fn string, b Buffer, target float64, s surroundings, liquid func(mmol float64) acidity) (float64, error) {
 	most := 1000 * mostBuffer / b.MolarMass()
 	var failed error
 	off := func(mmol float64) float64 {
-		pH, err := acidityPH(liquid(mmol))
+		pH, err := liquid(mmol).pH(s)
 		if err != nil {
 			failed = err
 			return math.NaN()
@@ -66,8 +66,6 @@ func (f *fermenting) solveDose(fn string, b Buffer, target float64, liquid func(
 	}
 	return mmol, err
 }
-
-func acidityPH(a acidity, co2 float64) (float64, error) { return a.pH(co2) }
 
 // doseOf makes doses of mmol/L with the usual, the least and the most acids.
 func (f *fermenting) doseOf(b Buffer, mmol [3]float64) (BufferDose, error) {
@@ -88,7 +86,7 @@ func (f *fermenting) doseOf(b Buffer, mmol [3]float64) (BufferDose, error) {
 		most   Figure[units.MassConcentration]
 		before float64
 	}{
-		{water.Sodium, mmol[0] * facts.sodium, sodium, f.perLitre * millimole(f.Water, water.Sodium)},
+		{water.Sodium, mmol[0] * facts.sodium, sodium, f.start.sodium},
 		{water.Potassium, mmol[0] * facts.potassium, potassium, f.start.potassium},
 		{water.Citrate, mmol[0] * facts.citrate, citrate, f.start.organic[citric]},
 	} {
@@ -163,17 +161,17 @@ func (f Ferment) Correct(used units.Share, measured, target float64, b Buffer) (
 	var out Correction
 	for i, m := range c.upTo {
 		foreseen := c.acidity(c.balance(m, x), x)
-		now, err := foreseen.atPH(measured, c.gas(x))
+		now, err := foreseen.atPH(measured, c.around(x))
 		if err != nil {
 			return Correction{}, err
 		}
-		mmol[i], err = c.solveDose(fn, b, target, func(dose float64) (acidity, float64) { return now.with(b, dose), c.gas(x) })
+		mmol[i], err = solveDose(fn, b, target, c.around(x), func(dose float64) acidity { return now.with(b, dose) })
 		if err != nil {
 			return Correction{}, err
 		}
 		last := c.acidity(c.balance(m, 1), 1).with(b, mmol[i])
 		last.strong += now.strong - foreseen.strong
-		if end[i], err = last.pH(c.gas(1)); err != nil {
+		if end[i], err = last.pH(c.around(1)); err != nil {
 			return Correction{}, err
 		}
 		if i == 0 {
@@ -186,15 +184,4 @@ func (f Ferment) Correct(used units.Share, measured, target float64, b Buffer) (
 	}
 	out.Cautions = append(out.Cautions, "Add half of the dose, stir, wait for the gas to leave, and measure again before the rest.")
 	return out, nil
-}
-
-// atPH is the liquid with the strong charge that gives it a pH.
-func (a acidity) atPH(pH, co2 float64) (acidity, error) {
-	const most = 2000 // mEq/L
-	strong, err := numeric.Root(func(s float64) float64 {
-		a.strong = s
-		return a.charge(pH, co2)
-	}, -most, most, 1e-11)
-	a.strong = strong
-	return a, err
 }

@@ -52,17 +52,12 @@ type fermenting struct {
 	hexose   float64 // g, used in all
 	start    acidity // water and buffer
 	feed     Supply
-	co2      float64 // atm, above the ferment
-	warm     units.Temperature
 	upTo     [3]Metabolism // usual, least, most
 	others   []water.Content
 	perLitre float64 // litres of water in a litre of drink
 }
 
 const fermentSource = "washes that yeast ferments"
-
-// airCO2 is the partial pressure of CO2 in air, atm: 420 ppm.
-const airCO2 = 420e-6
 
 func (f Ferment) checked(fn string) (fermenting, error) {
 	c := fermenting{Ferment: f}
@@ -78,14 +73,12 @@ func (f Ferment) checked(fn string) (fermenting, error) {
 	if err := limit.Check(fn, "temperature", t, "°C", 0, 40, fermentSource); err != nil {
 		return c, err
 	}
-	kpa := f.Pressure.In(units.Kilopascal)
-	if kpa == 0 {
-		kpa = 101.325
+	if c.Pressure.IsZero() {
+		c.Pressure = units.StandardAtmosphere.Of(1)
 	}
-	if err := limit.Check(fn, "pressure", kpa, "kPa", 50, 400, fermentSource); err != nil {
+	if err := limit.Check(fn, "pressure", c.Pressure.In(units.Kilopascal), "kPa", 50, 400, fermentSource); err != nil {
 		return c, err
 	}
-	c.co2 = kpa / 101.325
 	if c.Additions == 0 {
 		c.Additions = 1
 	}
@@ -179,16 +172,18 @@ func (a acidity) clean() acidity {
 	return a
 }
 
-// gas is the CO2 above the liquid, atm: air before the yeast starts, then its own.
-func (f *fermenting) gas(used float64) float64 {
-	if used == 0 {
-		return airCO2
+// around is what the pH depends on: the wash stands under air before the yeast starts,
+// then under its own CO2.
+func (f *fermenting) around(used float64) surroundings {
+	s := surroundings{at: f.Temperature, others: f.rest()}
+	if used > 0 {
+		s.gas = f.Pressure
 	}
-	return f.co2
+	return s
 }
 
 func (f *fermenting) pH(m Metabolism, used float64) (float64, error) {
-	return f.acidity(f.balance(m, used), used).pH(f.gas(used))
+	return f.acidity(f.balance(m, used), used).pH(f.around(used))
 }
 
 // span is the pH with the usual, the most and the least acids.
@@ -238,7 +233,7 @@ func (f *fermenting) at(used float64) (Point, error) {
 	amino := fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
 		p.Balance.Amino.Plus(p.Balance.Urea).In(units.Milligram)/f.litres
 	p.Nitrogen = mgPerL(max(0, a.ammonium*weightN+amino))
-	p.Liquid, err = a.profile(f.Temperature, f.rest()...)
+	p.Liquid, err = a.profile(f.Temperature, f.rest())
 	return p, err
 }
 
@@ -247,17 +242,19 @@ func (f *fermenting) rest() []water.Content {
 	if f.others != nil {
 		return f.others
 	}
-	sodium := f.Buffer.facts().sodium * f.BufferMass.In(units.Milligram) / f.Buffer.MolarMass() / f.litres * weightNa
+	f.others = make([]water.Content, 0, 8)
 	for _, c := range [...]struct {
 		ion  water.Ion
 		more float64 // mg/L
 	}{
-		{water.Calcium, 0}, {water.Magnesium, f.feed.Magnesium.In(units.MilligramPerLitre)}, {water.Sodium, sodium},
+		{water.Calcium, 0}, {water.Magnesium, f.feed.Magnesium.In(units.MilligramPerLitre)},
 		{water.Chloride, f.feed.Chloride.In(units.MilligramPerLitre)}, {water.Sulfate, f.feed.Sulfate.In(units.MilligramPerLitre)},
 		{water.Nitrate, 0}, {water.Zinc, f.feed.Zinc.In(units.MilligramPerLitre)},
 	} {
 		mg := f.perLitre*f.Water.Ion(c.ion).In(units.MilligramPerLitre) + c.more
-		f.others = append(f.others, c.ion.At(units.MilligramPerLitre.Of(checked.Number(mg))))
+		if mg > 0 {
+			f.others = append(f.others, c.ion.At(units.MilligramPerLitre.Of(checked.Number(mg))))
+		}
 	}
 	return f.others
 }

@@ -50,15 +50,21 @@ func TestEndPHOfTheLimitCases(t *testing.T) {
 	}
 }
 
-// Strong acid by hand: 67 mg/L of ammonium N as sulfate leaves 4.78 mmol/L of sulfuric
-// acid's protons; with its activity that is a pH of 2.35 and the organic acids change
-// little.
+// Strong acid by hand: 67 mg/L of ammonium N as sulfate leaves 4.78 mmol/L of protons, of
+// which the 2.39 mmol/L of sulfate bind a part: pK 1.99 (NIST 46), 1.86 at this ionic
+// strength; the activity coefficient of H+ is 0.93.
 func TestEndPHByHand(t *testing.T) {
 	f := hall(AmmoniumSulfate())
 	f.Metabolism = UsualMetabolism()
 	f.Metabolism.Succinic, f.Metabolism.Acetic, f.Metabolism.Lactic = units.Share{}, units.Share{}, units.Share{}
-	h := 0.067 / 14.007 // mol/L
-	near(t, "pH", must(f.At(end)).PH.Value, -math.Log10(h)+0.03, 0.02, "by hand, activity coefficient 0.93")
+	c := must(f.checked("test"))
+	got := must(c.pH(f.Metabolism, 1))
+	acid := 0.067 / 14.007 // mol/L
+	h := acid
+	for range 100 {
+		h = acid - acid/2*h/(h+math.Pow(10, -1.86))
+	}
+	near(t, "pH", got, -math.Log10(0.93*h), 0.01, "by hand")
 }
 
 // What yeast gives off and takes up stands in the alkalinity, proton by proton.
@@ -168,7 +174,7 @@ func TestCorrect(t *testing.T) {
 	now := must(f.checked("test"))
 	a := now.acidity(now.balance(now.Metabolism, 0.5), 0.5)
 	mmol := c.Dose.Mass.Value.In(units.Gram) / PotassiumBicarbonate.MolarMass() / 60 * 1000
-	near(t, "pH", must(a.with(PotassiumBicarbonate, mmol).pH(1)), 3.6, 1e-6, "asked")
+	near(t, "pH", must(a.with(PotassiumBicarbonate, mmol).pH(now.around(0.5))), 3.6, 1e-6, "asked")
 	if !(c.End.Low <= c.End.Value && c.End.Value <= c.End.High && c.End.Value < 3.6) || len(c.Cautions) != 1 {
 		t.Errorf("%+v", c)
 	}

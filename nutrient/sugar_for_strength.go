@@ -211,9 +211,9 @@ var pureEthanol = func() float64 {
 
 // above returns a mass of the fermentable that ends above a strength.
 func (w Wash) above(fn string, want float64) (float64, error) {
-	size := w.Basis.kg
-	if w.Basis.kind != waterMass {
-		size = w.Basis.litre
+	size := w.Basis.litre
+	if w.Basis.kind == waterMass {
+		size = w.Basis.kg + w.Base.Mass().In(units.Kilogram)
 	}
 	for kg := size * want / 100; kg < 10*size; kg *= 1.3 {
 		b, err := w.from(fn, kg)
@@ -250,7 +250,11 @@ func (w Wash) checked(fn string) (Wash, error) {
 		return w, err
 	}
 	if w.Basis.kind == waterMass {
-		return w, limit.Check(fn, "water", w.Basis.kg, "kg", 1e-6, mostVolume, "a brew")
+		least := 1e-6
+		if !w.Base.Water().IsZero() {
+			least = 0 // the base dissolves it
+		}
+		return w, limit.Check(fn, "water", w.Basis.kg, "kg", least, mostVolume, "a brew")
 	}
 	if err := limit.Check(fn, "basis", float64(w.Basis.kind), "", float64(finishedVolume), float64(waterMass), "one of Finished, Kettle, WaterAtHand"); err != nil {
 		return w, err
