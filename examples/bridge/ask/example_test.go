@@ -28,6 +28,6 @@ func ExampleQuestion() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(results[0].Head(), results[0].Of(out))
+	fmt.Printf("%s %.5f\n", results[0].Head(), results[0].Of(out))
 	// Output: pressure (bar) 2.01325
 }
