@@ -60,3 +60,5 @@ func ok[T any](t tester) func(T, error) T {
 		return v
 	}
 }
+
+func mgL(v float64) units.MassConcentration { return units.MilligramPerLitre.Of(checked.Number(v)) }

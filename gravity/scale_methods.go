@@ -17,8 +17,8 @@ import (
 //     669.56218.
 //   - Range: S from 1 to 1.17874 (0 to 40 °Bx), in air, 20/20 °C; beyond it the error
 //     is a [*units.RangeError].
-//   - Uncertainty: 0.0009 °Bx against that table (root mean square); it returns
-//     −0.0048 at S = 1.
+//   - Uncertainty: 0.0009 °Bx against that table (root mean square), 0.023 against
+//     SPS-4 at 40 °Bx; it returns −0.0048 at S = 1.
 func BrixNBS(s float64) (units.Extract, error) {
 	if err := limit.Check("gravity.BrixNBS", "specific gravity", s, "", 1, 1.17874, "NBS Circular 440 table 114"); err != nil {
 		return units.Extract{}, err
@@ -31,8 +31,8 @@ func BrixNBS(s float64) (units.Extract, error) {
 //   - Source: fit to the ASBC table of extract (Plato), Methods of Analysis:
 //     135.997·S³ − 630.272·S² + 1111.14·S − 616.868.
 //   - Range: S from 1 to 1.0830 (20 °P), in air, 20/20 °C; beyond it the error is a
-//     [*units.RangeError]. Past the table it strays: 0.02 °P at 25 °P, 0.1 at 40.
-//   - Uncertainty: 0.001 °P at 15 °P; it returns −0.0030 at S = 1.
+//     [*units.RangeError]. Past the table it strays, to 0.1 °P at 40 °P.
+//   - Uncertainty: within 0.012 °P of SPS-4 to 20 °P; it returns −0.0030 at S = 1.
 func PlatoASBC(s float64) (units.Extract, error) {
 	if err := limit.Check("gravity.PlatoASBC", "specific gravity", s, "", 1, 1.0830, "ASBC table, to 20 °P"); err != nil {
 		return units.Extract{}, err
@@ -44,7 +44,7 @@ func PlatoASBC(s float64) (units.Extract, error) {
 //
 //   - Source: Lincoln, "Computerized brew house calculations", quoted in the article
 //     Brix of a general encyclopaedia: (463 − 205·S)·(S − 1).
-//   - Range: S from 1 to 1.1 (stated nowhere; it is 0.15 °P off there); beyond it the
+//   - Range: S from 1 to 1.1 (stated nowhere; it is 0.2 °P off there); beyond it the
 //     error is a [*units.RangeError].
 //   - Uncertainty: 0.03 °P to 12 °P.
 func PlatoLincoln(s float64) (units.Extract, error) {
@@ -59,7 +59,7 @@ func PlatoLincoln(s float64) (units.Extract, error) {
 //   - Source: article Brix of a general encyclopaedia: 231.61·(S − 0.9977).
 //   - Range: S from 1 to 1.18 (stated nowhere); beyond it the error is a
 //     [*units.RangeError].
-//   - Uncertainty: 0.6 °Bx.
+//   - Uncertainty: 0.6 °Bx to 1.1, 2 °Bx at 1.18.
 func BrixLinear(s float64) (units.Extract, error) {
 	if err := limit.Check("gravity.BrixLinear", "specific gravity", s, "", 1, 1.18, "no range published"); err != nil {
 		return units.Extract{}, err
@@ -73,7 +73,7 @@ func BrixLinear(s float64) (units.Extract, error) {
 //     1/S), S at 17.5 °C.
 //   - Range: S from 1 to 1.15 (stated nowhere); beyond it the error is a
 //     [*units.RangeError].
-//   - Uncertainty: 0.15 °P to 20 °P.
+//   - Uncertainty: 0.6 °P.
 func PlatoHyperbola(s float64) (units.Extract, error) {
 	if err := limit.Check("gravity.PlatoHyperbola", "specific gravity", s, "", 1, 1.15, "no range published"); err != nil {
 		return units.Extract{}, err
