@@ -57,8 +57,8 @@ func bind(t *published.Table) (*binding, error) {
 		}
 		if i, ok := f.Input(c.Name); ok {
 			p := &f.Inputs[i]
-			if (c.Unit == "") != (p.Unit == "") {
-				return fail("column %s: its unit is %q, but %q in %s; write a unit", c.Name, c.Unit, p.Unit, f.Name)
+			if c.Unit == "" && p.Unit != "" {
+				return fail("column %s has no unit; write one, as \"%s\"", c.Name, catalogue.Head(p.Name, p.Unit))
 			}
 			convert, err := p.Conversion(c.Unit)
 			if err != nil {
@@ -73,8 +73,8 @@ func bind(t *published.Table) (*binding, error) {
 			return fail("column %q is no input of %s (%s), no output (%s) and no label", c.Name, f.Name, inputs(f), outputs(f))
 		}
 		p := &f.Outputs[i]
-		if (c.Unit == "") != (p.Unit == "") {
-			return fail("column %s: its unit is %q, but %q in %s; write a unit", c.Name, c.Unit, p.Unit, f.Name)
+		if c.Unit == "" && p.Unit != "" {
+			return fail("column %s has no unit; write one, as \"%s\"", c.Name, catalogue.Head(p.Name, p.Unit))
 		}
 		convert, err := p.Conversion(c.Unit)
 		if err != nil {

@@ -104,7 +104,7 @@ func TestWrongFiles(t *testing.T) {
 		{"altitude (ft)", "height (ft)", "no input of atmosphere_at_altitude (altitude (m))"},
 		{"altitude (ft)", "altitude (L)", "not one of its units"},
 		{"altitude (ft)", "altitude (furlong)", "unit \"furlong\" is not known"},
-		{"altitude (ft)", "altitude", "write a unit"},
+		{"altitude (ft)", "altitude", "has no unit; write one"},
 		{"pressure (psi absolute)", "pressure (psi gauge)", "this is gauge pressure"},
 		{"5000,", "0.0,", "the same inputs as line 7"},
 		{"5000,", "five,", "not a decimal number"},

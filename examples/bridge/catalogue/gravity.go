@@ -12,6 +12,10 @@ func gravityFunctions() []Function {
 		gravityDensities(),
 		gravityScales(),
 		gravityExtracts(),
+		gravityReferences(),
+		gravityRefraction(),
+		gravityFerments(),
+		gravityMethods(),
 		gravityDrinks(),
 	} {
 		all = append(all, part...)

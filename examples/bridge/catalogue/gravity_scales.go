@@ -112,35 +112,53 @@ func gravityScales() []Function {
 		},
 		{
 			Name:    "extract_concentration",
-			heavy:   true, // one string
-			Meaning: "grams of extract in a litre of a wash or wort, from what a hydrometer shows",
-			Source:  icumsa + "; ISO 387:1977 for the glass",
+			Meaning: "grams of sucrose in a litre of a solution of an extract",
+			Source:  icumsa,
 			Inputs: []Input{
-				number("reading", "", "what the hydrometer shows", 1, 1.4, 1.046),
-				temperatureInput("liquid", 0, 100).or(20),
-				references(),
+				in("extract", units.DegreePlato, "sucrose in 100 masses of the solution", 0, 80, 12),
+				temperatureInput("solution", 0, 100).or(20),
 			},
+			Outputs: []Output{out("concentration", units.GramPerLitre, "sucrose in a litre at that temperature")},
+			call: func(in, out []float64) error {
+				c, err := gravity.ExtractConcentration(as(units.DegreePlato, in[0]), as(units.Celsius, in[1]))
+				out[0] = c.In(units.GramPerLitre)
+				return err
+			},
+		},
+		{
+			Name:    "extract_from_concentration",
+			Meaning: "extract of a solution that holds grams of sucrose in a litre",
+			Source:  icumsa,
+			Inputs: []Input{
+				in("concentration", units.GramPerLitre, "sucrose in a litre at that temperature", 0, 1130, 120),
+				temperatureInput("solution", 0, 100).or(20),
+			},
+			Outputs: []Output{out("extract", units.DegreePlato, "sucrose in 100 masses of the solution")},
+			call: func(in, out []float64) error {
+				e, err := gravity.ExtractFromConcentration(as(units.GramPerLitre, in[0]), as(units.Celsius, in[1]))
+				out[0] = e.In(units.DegreePlato)
+				return err
+			},
+		},
+		{
+			Name:    "concentration_from_sg",
+			Meaning: "grams of extract in a litre from a specific gravity, at the temperature of its reference",
+			Source:  icumsa,
+			Inputs:  []Input{number("reading", "", "specific gravity for that reference", 1, 1.41, 1.046), references()},
 			Outputs: []Output{
 				out("concentration", units.GramPerLitre, "extract in a litre at that temperature"),
 				out("extract", units.DegreePlato, "extract in 100 masses"),
 			},
 			call: func(in, out []float64) error {
-				h := gravity.Hydrometer{Reference: gravity.Reference(in[2])}
-				g, err := h.Correct(in[0], as(units.Celsius, in[1]), units.StrengthByVolume{})
+				r := gravity.Reference(in[1])
+				g, err := gravity.FromReference(in[0], r, gravity.InVacuum)
 				if err != nil {
 					return err
 				}
-				e := max(0, g.Extract().In(units.DegreePlato))
-				s, err := gravity.NewSolution(as(units.Kilogram, 100-e), as(units.Kilogram, e), units.Mass{})
-				if err != nil {
-					return err
-				}
-				v, err := s.Volume(as(units.Celsius, in[1]))
-				if err != nil {
-					return err
-				}
-				out[0], out[1] = 1000*e/v.In(units.Litre), e
-				return nil
+				at, _ := r.Temperatures()
+				c, err := gravity.ExtractConcentration(g.Extract(), at)
+				out[0], out[1] = c.In(units.GramPerLitre), g.Extract().In(units.DegreePlato)
+				return err
 			},
 		},
 		{
