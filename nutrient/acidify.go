@@ -2,74 +2,11 @@ package nutrient
 
 import (
 	"math"
-	"strings"
 
 	"example.org/zymase/internal/limit"
-	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
-
-// Sour is an acid that a drink is made sour with, as it is sold.
-type Sour int
-
-// The acids of the trade.
-const (
-	Citric            Sour = iota // anhydrous
-	CitricMonohydrate             // with crystal water
-	Lactic80                      // 80 % by mass in water
-	Malic
-	Tartaric
-)
-
-type sourFacts struct {
-	name    string
-	formula string  // of the pure acid with its crystal water
-	share   float64 // of the pure acid in the good
-	anion   int     // place in acidity.organic
-	protons float64
-}
-
-var sourTable = [...]sourFacts{
-	Citric:            {"citric acid", "C6H8O7", 1, citric, 3},
-	CitricMonohydrate: {"citric acid monohydrate", "C6H8O7.H2O", 1, citric, 3},
-	Lactic80:          {"lactic acid 80 %", "C3H6O3", 0.80, lactic, 1},
-	Malic:             {"malic acid", "C4H6O5", 1, malic, 2},
-	Tartaric:          {"tartaric acid", "C4H6O6", 1, tartaric, 2},
-}
-
-func (a Sour) facts() *sourFacts {
-	if a < 0 || int(a) >= len(sourTable) {
-		return &sourTable[Citric]
-	}
-	return &sourTable[a]
-}
-
-// String returns the name.
-func (a Sour) String() string { return a.facts().name }
-
-// EquivalentMass returns the grams of the acid as sold that hold a mole of H+, when all of
-// it comes off: 64.04 for citric acid.
-//
-//   - Source: [water.MolarMass].
-func (a Sour) EquivalentMass() float64 {
-	f := a.facts()
-	return mustMass(f.formula) / f.protons / f.share
-}
-
-// ParseSour returns the acid of that name; "lactic acid" is refused, as its strength
-// varies. The error is a [*units.ParseError].
-func ParseSour(text string) (Sour, error) {
-	name := strings.TrimSpace(text)
-	var names []string
-	for i, f := range sourTable {
-		if strings.EqualFold(name, f.name) {
-			return Sour(i), nil
-		}
-		names = append(names, f.name)
-	}
-	return 0, unknown(text, "acid", strings.Join(names, ", "))
-}
 
 // AcidCaution goes with every dose of acid.
 const AcidCaution = "Acids burn eyes and skin: add acid to the drink, not the drink to the acid, with eyes covered. " + CheckTheLaw
@@ -79,17 +16,37 @@ const AcidCaution = "Acids burn eyes and skin: add acid to the drink, not the dr
 //   - Source: AOAC and US practice 8.2; OIV-MA-AS313-01 takes 7.0 (recalled from memory).
 const TitrationEnd = 8.2
 
-// TitratableAcidity returns the base that brings a drink, free of CO2, to [TitrationEnd].
+// TitratableAcidity returns the base that brings a drink, free of CO2, to
+// [TitrationEnd]. It is below zero in a drink that is less acid than that.
 //
 //   - Source: charge balance of the liquid; equilibria of package water.
 //   - Range: those of [water.Profile.Closed]; beyond it the error is a
 //     [*units.RangeError].
-//   - Units: mEq/L; times [Sour.EquivalentMass] it is mg/L as that acid.
+//   - Units: mEq/L; [TitratableAs] gives it as an acid.
 //   - Uncertainty: 0.02 in pH, 1 % of the acidity.
 func TitratableAcidity(drink water.Profile) (units.EquivalentConcentration, error) {
 	a, s := flat(drink)
-	base, err := a.titrated(s)
-	return base, err
+	end, err := a.atPH(TitrationEnd, s)
+	if err != nil {
+		return units.EquivalentConcentration{}, err
+	}
+	return units.MilliequivalentPerLitre.Try(end.strong - a.strong)
+}
+
+// TitratableAs returns an acidity as the mass of an acid that gives off all its protons,
+// as wine makers say "as tartaric" (75.04 g/Eq) and cider makers "as malic".
+//
+//   - Source: molar mass over charge of the anion.
+//   - Range: acidity 0 to 10,000 mEq/L; beyond it the error is a [*units.RangeError].
+func TitratableAs(acidity units.EquivalentConcentration, a water.Acid) (units.MassConcentration, error) {
+	mEq := acidity.In(units.MilliequivalentPerLitre)
+	if err := limit.Check("nutrient.TitratableAs", "acidity", mEq, "mEq/L", 0, 10000, "drinks"); err != nil {
+		return units.MassConcentration{}, err
+	}
+	if err := limit.Check("nutrient.TitratableAs", "molar mass of the acid", a.MolarMass(), "g/mol", 1, 1000, "the acids of package water"); err != nil {
+		return units.MassConcentration{}, err
+	}
+	return mgPerL(mEq * a.MolarMass() / math.Abs(float64(a.Ion().Charge()))), nil
 }
 
 // flat is a drink without its CO2.
@@ -103,42 +60,39 @@ func flat(drink water.Profile) (acidity, surroundings) {
 	return acidityOf(drink), s
 }
 
-func (a acidity) titrated(s surroundings) (units.EquivalentConcentration, error) {
-	end, err := a.atPH(TitrationEnd, s)
-	if err != nil {
-		return units.EquivalentConcentration{}, err
-	}
-	return units.MilliequivalentPerLitre.Try(end.strong - a.strong)
-}
-
 // Soured is a drink made sour.
 type Soured struct {
-	Acid          Sour
-	Mass          units.Mass
-	Concentration units.MassConcentration // of the acid as sold
-	PH            float64                 // without CO2
+	Acid          water.Acid
+	Mass          units.Mass              // of the acid as sold
+	Concentration units.MassConcentration // of pure acid added
 	// Titratable acidity before and after.
 	Before, After units.EquivalentConcentration
-	Drink         water.Profile
-	Limits        []Limit // of the law asked
-	Passed        []Limit
+	Drink         water.Profile // without CO2, its pH known
+	Limits        []Limit       // of the law asked
+	Passed        []Limit       // those that the acid added is above
 	Cautions      []string
 }
 
 // Acidify returns the acid that brings a drink to a pH, measured without its CO2.
 // measured is the pH that a meter shows in it now; it fixes what the composition leaves
-// open. With 0 the composition alone counts.
+// open. With 0 the composition alone counts. strength is the pure acid in the good as sold:
+// 80 % for the usual lactic acid, 91.43 % for citric acid monohydrate.
 //
-//   - Source: charge balance of the liquid; equilibria of package water; solved with
-//     [numeric.Root].
-//   - Range: target pH 2.5 to 7, below the pH now, with at most 20 g/L of acid; measured
-//     pH 2.5 to 9; beyond it the error is a [*units.RangeError].
+//   - Source: [water.Profile.AcidToPH].
+//   - Range: target pH 2.5 to 7, below the pH now; measured pH 2.5 to 9; strength 1 to 100
+//     %; at most 20 g/L of pure acid; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: 0.02 in pH, and that of the weak acids in the drink. Taste decides: make
 //     a bench trial.
-func Acidify(drink water.Profile, measured, target float64, acid Sour, v units.Volume, law Jurisdiction) (Soured, error) {
-	const fn, source, most = "nutrient.Acidify", "drinks", 20 // g/L
-	litres := v.In(units.Litre)
+func Acidify(drink water.Profile, measured, target float64, acid water.Acid, strength units.Share, v units.Volume, law Jurisdiction) (Soured, error) {
+	const fn, source = "nutrient.Acidify", "drinks"
+	litres, part := v.In(units.Litre), strength.In(units.Percent)/100
 	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
+		return Soured{}, err
+	}
+	if err := limit.Check(fn, "strength of the acid", 100*part, "%", 1, 100, "acids as sold"); err != nil {
+		return Soured{}, err
+	}
+	if err := limit.Check(fn, "target pH", target, "", 2.5, 7, source); err != nil {
 		return Soured{}, err
 	}
 	a, s := flat(drink)
@@ -151,50 +105,33 @@ func Acidify(drink water.Profile, measured, target float64, acid Sour, v units.V
 			return Soured{}, err
 		}
 	}
-	now, err := a.pH(s)
+	p, err := a.profile(s.at, s.others)
 	if err != nil {
 		return Soured{}, err
 	}
-	if err := limit.Check(fn, "target pH", target, "", 2.5, min(7, now), "below the pH now"); err != nil {
+	now, err := p.Closed(units.MolarConcentration{})
+	if err != nil {
 		return Soured{}, err
 	}
-	facts := acid.facts()
-	perGram := 1000 * facts.share / mustMass(facts.formula) // mmol
-	with := func(g float64) acidity {
-		b := a
-		b.organic[facts.anion] += g * perGram
-		return b
-	}
-	var failed error
-	g, err := numeric.Root(func(g float64) float64 {
-		pH, err := with(g).pH(s)
-		if err != nil {
-			failed = err
-			return math.NaN()
-		}
-		return pH - target
-	}, 0, most, 1e-11)
-	if failed != nil {
-		return Soured{}, failed
-	}
+	mmol, after, err := now.Water().AcidPerLitre(acid, target, water.CO2Kept)
 	if err != nil {
-		return Soured{}, limit.Check(fn, "acid", math.Inf(1), "g/L", 0, most, "what a drink can bear")
+		return Soured{}, err
 	}
-	end := with(g)
+	g := mmol.In(units.MillimolePerLitre) * acid.MolarMass() / 1000
+	if err := limit.Check(fn, "acid", g, "g/L", 0, 20, "what a drink can bear"); err != nil {
+		return Soured{}, err
+	}
 	out := Soured{
-		Acid: acid, Mass: grams(g * litres), Concentration: mgPerL(1000 * g), PH: target,
+		Acid: acid, Mass: grams(g / part * litres), Concentration: mgPerL(1000 * g), Drink: after,
 		Cautions: []string{AcidCaution},
 	}
-	if out.Before, err = a.titrated(s); err != nil {
+	if out.Before, err = TitratableAcidity(p); err != nil {
 		return Soured{}, err
 	}
-	if out.After, err = end.titrated(s); err != nil {
+	if out.After, err = TitratableAcidity(after); err != nil {
 		return Soured{}, err
 	}
-	if out.Drink, err = end.profile(s.at, s.others); err != nil {
-		return Soured{}, err
-	}
-	if facts.anion == citric {
+	if acid == water.CitricAcid {
 		out.Limits = Limits(law, CitricAcid)
 	}
 	for _, l := range out.Limits {

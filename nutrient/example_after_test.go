@@ -6,6 +6,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
+	"example.org/zymase/water"
 )
 
 // 0.6 mL of an extract of 40 % vol in a glass of 200 mL was right: how much for 60 L, and
@@ -134,4 +135,24 @@ func ExampleSorbateFor() {
 	// Output:
 	// 4.0 g brings 149 mg/L of sorbic acid, 74.6 % of the salt; 96 % of it acts
 	// 0 limits passed; true
+}
+
+// Citric acid that brings the dry drink to pH 3.3, and what the glass then tastes of.
+func ExampleAcidify() {
+	p, _ := hall().At(units.Percent.Of(100))
+	s, err := nutrient.Acidify(p.Liquid, 3.6, 3.3, water.CitricAcid, units.Percent.Of(100), units.Litre.Of(60), nutrient.US)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	before, _ := nutrient.TitratableAs(s.Before, water.CitricAcid)
+	after, _ := nutrient.TitratableAs(s.After, water.CitricAcid)
+	fmt.Println(s.Mass.Text(units.Gram, 0), "takes the acidity from", before.Text(units.GramPerLitre, 2), "to", after.Text(units.GramPerLitre, 2), "as citric acid, to pH", nutrient.TitrationEnd)
+	fmt.Println(s.Cautions[0] == nutrient.AcidCaution)
+	again, _ := nutrient.TitratableAcidity(s.Drink)
+	fmt.Println(again.Text(units.MilliequivalentPerLitre, 1))
+	// Output:
+	// 16 g takes the acidity from 0.81 g/L to 1.08 g/L as citric acid, to pH 8.2
+	// true
+	// 16.9 mEq/L
 }
