@@ -12,7 +12,7 @@ import (
 func sheet(p plan.Plan, s style) []section {
 	sections := []section{
 		overview(p, s), weighing(p, s), waterSection(p, s), vesselSection(p, s),
-		gravitySection(p), feedSection(p, s), yeastSection(p, s),
+		gravitySection(p), feedSection(p, s), aciditySection(p, s), yeastSection(p, s),
 	}
 	for _, k := range p.Packs {
 		sections = append(sections, packSection(p, k, s))
@@ -132,6 +132,27 @@ func feedSection(p plan.Plan, s style) section {
 	}
 	for _, l := range n.Limits {
 		out.rows = append(out.rows, row{label: "Limit: " + l})
+	}
+	return out
+}
+
+func aciditySection(p plan.Plan, s style) section {
+	a := p.Acidity
+	out := section{title: "pH of the ferment"}
+	for i, pt := range a.Points {
+		if i%4 != 0 { // thirds of the sugar
+			continue
+		}
+		when := percent(pt.Used) + " of the sugar used"
+		if i == 0 {
+			when = "wash, before the yeast works"
+		}
+		out.rows = append(out.rows, row{when, number(pt.PH, 2), fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", pt.Low, pt.High), "", ""}.explain(plan.FigurePH))
+	}
+	if b := a.Buffer; b != nil {
+		out.rows = append(out.rows,
+			row{"at the end without buffer", number(a.EndUnbuffered, 2), "floor asked for " + number(a.Floor, 1), "", ""}.explain(plan.FigurePH),
+			row{b.What, s.weight(*b), fmt.Sprintf("%s to %s by the acids; dissolve it in the wash before the yeast", s.mass(a.Low), s.mass(a.High)), "", ""}.explain(plan.FigureBuffer))
 	}
 	return out
 }

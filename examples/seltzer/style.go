@@ -141,7 +141,7 @@ func (s style) weight(w plan.Weight) string {
 		if g := m.In(units.Gram); g >= 1000 {
 			return number(g/1000, 2) + " kg"
 		}
-		return w.Mass.String()
+		return w.Mass.Text(int(max(0, -w.Mass.Decimal().Exponent())))
 	}
 	return s.mass(m)
 }

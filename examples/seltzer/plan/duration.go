@@ -16,10 +16,20 @@ func (d *Duration) UnmarshalText(text []byte) error {
 	return err
 }
 
-// MarshalText writes minutes: "15 min".
+// MarshalText writes what units.ParseDuration reads: "15 min".
 func (d Duration) MarshalText() ([]byte, error) { return []byte(d.String()), nil }
 
-// String writes minutes: "15 min".
+// String writes whole days or hours where they are, minutes otherwise: "10 d", "2 h",
+// "15 min".
 func (d Duration) String() string {
-	return trim(time.Duration(d).Minutes()) + " min"
+	t := time.Duration(d)
+	switch {
+	case t >= day && t%day == 0:
+		return trim(float64(t/day)) + " d"
+	case t >= time.Hour && t%time.Hour == 0:
+		return trim(t.Hours()) + " h"
+	}
+	return trim(t.Minutes()) + " min"
 }
+
+const day = 24 * time.Hour

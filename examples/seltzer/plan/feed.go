@@ -80,6 +80,6 @@ func (m *maker) feed() error {
 			m.caution(c)
 		}
 	}
-	m.plan.Nutrient = n
+	m.plan.Nutrient, m.fed = n, weighed
 	return nil
 }

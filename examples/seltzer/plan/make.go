@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
+	"example.org/zymase/water"
 )
 
 // Make plans a batch. The error is a [*RequestError]; with it there is no plan.
@@ -43,7 +44,7 @@ func Make(req Request) (Plan, error) {
 	}
 	m := maker{recipe: r, batch: b, plan: &p}
 	for _, step := range []func() error{
-		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.yeast, m.packs, m.flavour, m.label, m.balance, m.cautions,
+		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.yeast, m.packs, m.flavour, m.label, m.balance, m.cautions,
 	} {
 		if err := step(); err != nil {
 			return Plan{}, err
@@ -58,8 +59,10 @@ const coarsest = 0.02
 // A maker fills in the parts of a plan.
 type maker struct {
 	*recipe
-	batch batch
-	plan  *Plan
+	batch   batch
+	plan    *Plan
+	treated water.Profile   // the water after salts
+	fed     []nutrient.Dose // as weighed
 }
 
 func (m *maker) caution(text string) {

@@ -22,6 +22,7 @@ type Plan struct {
 	Vessels  []Vessel     `json:"vessels"`
 	Gravity  GravityPlan  `json:"gravity"`
 	Nutrient NutrientPlan `json:"nutrient"`
+	Acidity  AcidityPlan  `json:"acidity"`
 	Yeast    YeastPlan    `json:"yeast"`
 	Packs    []PackPlan   `json:"packs"`
 	Flavour  *FlavourPlan `json:"flavour,omitempty"`
@@ -103,6 +104,27 @@ type NutrientStage struct {
 	Used    units.Share `json:"sugar_used"`
 	Gravity float64     `json:"gravity"` // by which it goes in
 	Doses   []Weight    `json:"doses"`
+}
+
+// AcidityPlan is the pH of the ferment.
+type AcidityPlan struct {
+	Floor         float64    `json:"floor_pH,omitempty"`          // asked for
+	EndUnbuffered float64    `json:"end_pH_unbuffered,omitempty"` // without the buffer
+	Buffer        *Weight    `json:"buffer,omitempty"`
+	Low           units.Mass `json:"buffer_low"` // if the yeast makes the least acids
+	High          units.Mass `json:"buffer_high"`
+
+	Points []AcidityPoint `json:"points"` // from the wash to the dry floor, with the buffer
+}
+
+// AcidityPoint is the ferment when a share of the sugar is used.
+type AcidityPoint struct {
+	Used     units.Share            `json:"sugar_used"`
+	PH       float64                `json:"pH"`
+	Low      float64                `json:"pH_low"` // with the most acids that yeast makes
+	High     float64                `json:"pH_high"`
+	Gravity  float64                `json:"gravity"`
+	Strength units.StrengthByVolume `json:"strength"`
 }
 
 // YeastPlan is what is pitched.

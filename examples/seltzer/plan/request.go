@@ -19,6 +19,7 @@ type Request struct {
 	Fermenter   Fermenter `json:"fermenter"`
 	Yeast       Yeast     `json:"yeast"`
 	Nutrient    Nutrient  `json:"nutrient"`
+	Buffer      *Buffer   `json:"buffer,omitempty"` // optional
 	Packs       []Pack    `json:"packs"`
 	Flavour     *Flavour  `json:"flavour,omitempty"` // optional
 	Label       Label     `json:"label"`
@@ -79,6 +80,12 @@ type Nutrient struct {
 	Demand  string   `json:"demand"`  // of the strain: "low", "medium" or "high"
 	Sources []string `json:"sources"` // what nutrient.ParseSource reads, in the order of preference
 	Law     string   `json:"law"`     // whose limits: "US" or "EU"
+}
+
+// Buffer is a salt that holds the pH of the ferment above a floor.
+type Buffer struct {
+	Salt  string  `json:"salt"`     // what nutrient.ParseBuffer reads: "potassium bicarbonate"
+	Floor float64 `json:"floor_pH"` // at the end of the ferment
 }
 
 // Pack is a share of the batch and how it is packaged.

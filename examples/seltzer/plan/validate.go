@@ -97,6 +97,7 @@ func newRecipe(r Request) (*recipe, error) {
 		k.boilOK(),
 		k.setPacks(),
 		k.flavourOK(),
+		k.bufferOK(),
 	}
 	return k, cmp.Or(checks...)
 }
@@ -170,6 +171,13 @@ func (k *recipe) flavourOK() error {
 	var err error
 	if k.flavouring, err = f.solution(1); err != nil {
 		return &RequestError{Field: "flavour", Value: "its strength and sugar together", Allowed: reason(err), Err: err}
+	}
+	return nil
+}
+
+func (k *recipe) bufferOK() error {
+	if b := k.req.Buffer; b != nil && !(b.Floor >= 2.5 && b.Floor <= 5) {
+		return &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: "2.5 to 5"}
 	}
 	return nil
 }

@@ -64,7 +64,7 @@ func (m *maker) water() error {
 	if err != nil {
 		return err
 	}
-	p.After = figures(after)
+	p.After, m.treated = figures(after), after
 	m.plan.Water = p
 	return nil
 }

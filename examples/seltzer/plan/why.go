@@ -36,6 +36,8 @@ const (
 	FigureTolerance
 	FigureBalance
 	FigureVolumes
+	FigurePH
+	FigureBuffer
 )
 
 var whys = map[Figure]Why{
@@ -111,6 +113,12 @@ var whys = map[Figure]Why{
 	FigureBalance: {
 		"mass in = mass out",
 		"conservation of mass; salts, nutrient and pitched yeast are left out (under a thousandth)"},
+	FigurePH: {
+		"charge balance: strong ions of water, nutrient and buffer; one H+ for each ammonium taken up, phosphate with its proton, potassium; acids made; CO2 above",
+		"equilibria of carbonate, phosphate and the organic acids (Plummer & Busenberg 1982, NIST 46); acids: Pasteur 1860 and wine data, a range"},
+	FigureBuffer: {
+		"dose at which the end pH by the charge balance is the floor; rounded up to the scale",
+		"as for the pH; floor 3.5 to 4.0: supplier sheet on sugar washes, 2021"},
 	FigureVolumes: {
 		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",
 		"IUPAC-NIST Solubility Database, SRD 106"},
