@@ -146,11 +146,11 @@ func (p Profile) AcidPerLitre(a Acid, ph float64, co2 CO2Loss) (units.MolarConce
 	if err := p.ready(fn); err != nil {
 		return none, Profile{}, err
 	}
-	if err := limit.Check(fn, "CO2 pressure", co2.kPa, "kPa", 0, 1000, "Weiss 1974, second virial coefficient"); err != nil {
+	if err := limit.Check(fn, "CO2 pressure", co2.kPa, "kPa", 0, mostGas, "Weiss 1974, second virial coefficient"); err != nil {
 		return none, Profile{}, err
 	}
 	s := p.solution()
-	most, way := p.ph, byCarbon
+	most, way := p.ph+1e-9, byCarbon
 	if co2.lost != 0 {
 		way = byGas
 		s.fugacity = fugacity(co2.kPa, p.t)

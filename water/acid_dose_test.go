@@ -1,15 +1,184 @@
 package water
 
 import (
+	"errors"
 	"math"
 	"testing"
 
+	"example.org/zymase/internal/published"
 	"example.org/zymase/units"
+	"pgregory.net/rapid"
 )
 
-func TestDbgAcid(t *testing.T) {
-	d, a, err := reports[0].equilibrium(t, 20).Water().AcidPerLitre(HydrochloricAcid, 6, CO2Kept)
-	t.Log(d, a.ph, err)
+func fromRow(t testing.TB, row published.Row) Profile {
+	t.Helper()
+	n := func(column string) float64 {
+		v, err := row.Number(column)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return v
+	}
+	p, err := NewProfile(celsius(20), caco3(n("alkalinity")), Calcium.At(mgL(n("calcium"))), Magnesium.At(mgL(n("magnesium"))),
+		Sodium.At(mgL(n("sodium"))), Potassium.At(mgL(n("potassium"))), Chloride.At(mgL(n("chloride"))), Sulfate.At(mgL(n("sulfate"))))
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err = p.WithPH(n("ph"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+// All rows of the table: four waters, four acids, four pH, CO2 kept and lost.
+func TestAcidToPH(t *testing.T) {
+	table, err := published.Find("water_acid_to_ph")
+	if err != nil {
+		t.Fatal(err)
+	}
+	worst := 0.0
+	for row := range table.Rows() {
+		p := fromRow(t, row)
+		acid, err := ParseAcid(row.Text("acid_kind"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		loss := CO2Kept
+		if row.Text("co2") == "lost" {
+			loss = CO2LostTo(atm(math.Pow(10, -3.4)))
+		}
+		target, _ := row.Number("target_ph")
+		want, _ := row.Number("acid")
+		got, after, err := p.AcidPerLitre(acid, target, loss)
+		if err != nil {
+			t.Fatal(err)
+		}
+		per := got.In(units.MillimolePerLitre) / kilogramsPerLitre
+		worst = max(worst, math.Abs(per/want-1))
+		near(t, row.Text("acid_kind")+" "+row.Text("target_ph")+" "+row.Text("co2"), per, want, 0.005*want)
+		if ph, _ := after.PH(); ph != target {
+			t.Errorf("pH %v", ph)
+		}
+	}
+	t.Logf("worst %.2f %%", 100*worst)
+}
+
+// Dose to pH, pH to dose, for every acid.
+func TestAcidRoundTrip(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := anyProfile(t, "water")
+		e, err := p.Under(atm(math.Pow(10, rapid.Float64Range(-3.4, -1).Draw(t, "log atm"))))
+		if err != nil {
+			t.Fatal(err)
+		}
+		w := e.Water()
+		acid := Acid(rapid.IntRange(0, int(acidCount)-1).Draw(t, "acid"))
+		target := rapid.Float64Range(3.2, w.ph).Draw(t, "pH")
+		got, after, err := w.AcidPerLitre(acid, target, CO2Kept)
+		if err != nil {
+			t.Fatal(err)
+		}
+		n, _ := units.Millimole.Try(got.In(units.MillimolePerLitre))
+		back, err := w.AddAcid(units.Litre.Of(1), acid, n)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if math.Abs(back.ph-target) > 1e-6 {
+			t.Errorf("%v mmol/L of %v: pH %v, want %v", got, acid, back.ph, target)
+		}
+		if math.Abs(after.alk-back.alk) > 1e-9*(1+math.Abs(back.alk)) || math.Abs(after.carbon-back.carbon) > 1e-9*(1+back.carbon) {
+			t.Errorf("after %v, by hand %v", after, back)
+		}
+		more, _ := units.Millimole.Try(1.01*got.In(units.MillimolePerLitre) + 0.001)
+		lower, err := w.AddAcid(units.Litre.Of(1), acid, more)
+		if err != nil || lower.ph >= back.ph {
+			t.Errorf("pH %v after more acid than for %v (%v)", lower.ph, back.ph, err)
+		}
+	})
+}
+
+func TestAcidRefuses(t *testing.T) {
+	known := reports[1].equilibrium(t, 20).Water()
+	unknown := reports[1].profile(t, 20)
+	hot := known
+	hot.t = 95
+	l := units.Litre.Of(1)
+	for name, f := range map[string]func() (any, error){
+		"unknown pH": func() (any, error) { return unknown.AcidToPH(l, LacticAcid, 5, CO2Kept) },
+		"upwards":    func() (any, error) { return known.AcidToPH(l, LacticAcid, 7.1, CO2Kept) },
+		"too low":    func() (any, error) { return known.AcidToPH(l, HydrochloricAcid, 1.9, CO2Kept) },
+		"weak":       func() (any, error) { return known.AcidToPH(l, LacticAcid, 2, CO2Kept) },
+		"no acid":    func() (any, error) { return known.AcidToPH(l, Acid(99), 5, CO2Kept) },
+		"no volume":  func() (any, error) { return known.AcidToPH(units.Volume{}, LacticAcid, 5, CO2Kept) },
+		"pressure":   func() (any, error) { return known.AcidToPH(l, LacticAcid, 5, CO2LostTo(atm(11))) },
+		"hot":        func() (any, error) { return hot.AcidToPH(l, LacticAcid, 5, CO2Kept) },
+		"airy":       func() (any, error) { return known.AcidToPH(l, LacticAcid, 9, CO2LostToAir()) },
+		"add none":   func() (any, error) { return known.AddAcid(l, Acid(99), units.Amount{}) },
+		"add dry":    func() (any, error) { return known.AddAcid(units.Volume{}, LacticAcid, units.Amount{}) },
+		"add much":   func() (any, error) { return known.AddAcid(l, LacticAcid, units.Mole.Of(1.1)) },
+	} {
+		_, err := f()
+		var re *units.RangeError
+		if !errors.As(err, &re) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	d, err := known.AcidToPH(units.Litre.Of(60), LacticAcid, 5.4, CO2Kept)
+	if err != nil || len(d.Cautions) == 0 {
+		t.Fatal(err)
+	}
+	near(t, "amount", d.Amount.In(units.Millimole), 60*d.Concentration.In(units.MillimolePerLitre), 1e-9)
+	same, err := known.AcidToPH(l, LacticAcid, 7, CO2Kept)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "nothing", same.Amount.In(units.Millimole), 0, 1e-6)
+}
+
+func TestAcidDoesNotAllocate(t *testing.T) {
+	p := reports[0].equilibrium(t, 20).Water()
+	if n := testing.AllocsPerRun(100, func() {
+		if _, _, err := p.AcidPerLitre(PhosphoricAcid, 5.4, CO2LostToAir()); err != nil {
+			t.Fatal(err)
+		}
+	}); n != 0 {
+		t.Errorf("%v allocations", n)
+	}
+}
+
+func TestParseAcid(t *testing.T) {
+	for text, want := range map[string]Acid{"lactic": LacticAcid, "Lactic acid": LacticAcid, "H3PO4": PhosphoricAcid, "muriatic acid": HydrochloricAcid, "sulphuric acid": SulfuricAcid, "citric": CitricAcid} {
+		if got, err := ParseAcid(text); err != nil || got != want {
+			t.Errorf("%q: %v, %v", text, got, err)
+		}
+	}
+	if _, err := ParseAcid("aqua regia"); err == nil {
+		t.Error("taken")
+	}
+	for _, a := range Acids() {
+		b, err := a.MarshalText()
+		var back Acid
+		if err != nil || back.UnmarshalText(b) != nil || back != a {
+			t.Errorf("%v: %q", a, b)
+		}
+	}
+	if _, err := Acid(-1).MarshalText(); err == nil || Acid(99).Name() != "unknown acid" || new(Acid).UnmarshalText([]byte("x")) == nil {
+		t.Error("an unknown acid has a name")
+	}
+}
+
+func FuzzParseAcid(f *testing.F) {
+	f.Add("lactic")
+	f.Fuzz(func(t *testing.T, text string) {
+		a, err := ParseAcid(text)
+		if err != nil {
+			return
+		}
+		if back, err := ParseAcid(a.Name()); err != nil || back != a {
+			t.Errorf("%q is %v, %v", text, a, back)
+		}
+	})
 }
 
 func BenchmarkAcidToPH(b *testing.B) {
@@ -22,5 +191,3 @@ func BenchmarkAcidToPH(b *testing.B) {
 		}
 	}
 }
-
-var _ = units.Litre

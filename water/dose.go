@@ -29,7 +29,7 @@ func (p Profile) Add(volume units.Volume, doses ...Dose) (Profile, error) {
 			return Profile{}, err
 		}
 		g := d.Mass.In(units.Gram)
-		if err := limit.Check(fn, "mass of "+d.Salt.Name(), g, "g", 0, mostIon/1000*litres, waterSource); err != nil {
+		if err := limit.Check(fn, "mass of a salt", g, "g", 0, mostIon/1000*litres, waterSource); err != nil {
 			return Profile{}, err
 		}
 		f := &saltTable[d.Salt]

@@ -89,6 +89,9 @@ func (p Profile) measured(fn string, ph float64) (Equilibrium, error) {
 		return Equilibrium{}, err
 	}
 	s.carbon = s.co3 * s.carbonPerCO3()
+	if err := limit.Check(fn, "inorganic carbon at this pH and alkalinity", s.carbon/molal, "mmol/L", 0, mostCarbon, waterSource); err != nil {
+		return Equilibrium{}, err
+	}
 	alk, _ := s.alkalinity(byAlk)
 	if off := math.Abs(alk - s.alk); off > 1e-10*(math.Abs(alk)+s.c.h+s.c.oh) {
 		// No content of CO2 makes this alkalinity at this pH.
@@ -143,7 +146,7 @@ func (p Profile) closed(fn string) (Equilibrium, error) {
 func (p Profile) Closed(carbon units.MolarConcentration) (Equilibrium, error) {
 	const fn = "water.Profile.Closed"
 	p.carbon = carbon.In(units.MillimolePerLitre)
-	if err := limit.Check(fn, "inorganic carbon", p.carbon, "mmol/L", 0, 1000, waterSource); err != nil {
+	if err := limit.Check(fn, "inorganic carbon", p.carbon, "mmol/L", 0, mostCarbon, waterSource); err != nil {
 		return Equilibrium{}, err
 	}
 	return p.closed(fn)
@@ -171,7 +174,7 @@ func (p Profile) Under(co2 units.AbsolutePressure) (Equilibrium, error) {
 
 func (p Profile) under(fn string, co2 units.AbsolutePressure) (Equilibrium, error) {
 	kPa := co2.In(units.Kilopascal)
-	if err := limit.Check(fn, "CO2 pressure", kPa, "kPa", 0, 1000, "Weiss 1974, second virial coefficient"); err != nil {
+	if err := limit.Check(fn, "CO2 pressure", kPa, "kPa", 0, mostGas, "Weiss 1974, second virial coefficient"); err != nil {
 		return Equilibrium{}, err
 	}
 	if err := p.ready(fn); err != nil {
@@ -198,7 +201,10 @@ func (p Profile) InAir() (Equilibrium, error) {
 	return p.under("water.Profile.InAir", units.StandardAtmosphere.Of(airCO2))
 }
 
-const airCO2 = 420e-6
+const (
+	airCO2     = 420e-6
+	mostCarbon = 1000 // mmol/L
+)
 
 // fugacity returns the fugacity of CO2 in atm at a pressure in kPa.
 //
@@ -210,7 +216,10 @@ func fugacity(kPa, celsius float64) float64 {
 	return kPa / kPaPerAtm * math.Exp(b*kPa/(1000*gasConstant*t))
 }
 
-const kPaPerAtm = 101.325
+const (
+	kPaPerAtm = 101.325
+	mostGas   = 1000 // kPa
+)
 
 // Water returns the profile of the water, its pH and inorganic carbon known.
 func (e Equilibrium) Water() Profile { return e.water }
@@ -231,8 +240,9 @@ func (e Equilibrium) CO2Pressure() units.AbsolutePressure {
 	s := &e.s
 	f := s.co3 * s.c.co2 * s.g.neutral / s.k.henry * kPaPerAtm // kPa
 	p := f
-	for range 4 { // f = p·φ(p), φ within 1 % of 1 for each atm
-		p = f * p / (fugacity(p, e.water.t)*kPaPerAtm + 1e-300)
+	for range 30 { // f = p·φ(p), φ within 1 % of 1 for each atm
+		q := min(p, mostGas) // beyond it the virial series is not used
+		p = f * q / (fugacity(q, e.water.t)*kPaPerAtm + 1e-300)
 	}
 	return units.Kilopascal.Of(checked.Number(p))
 }

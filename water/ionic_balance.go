@@ -14,7 +14,7 @@ type Balance struct {
 	Anions     units.EquivalentConcentration // alkalinity included
 	Percent    float64                       // 100·(cations − anions)/(cations + anions)
 	Acceptable bool                          // within the standard's limits
-	Judgement  string                        // why
+	Judgement  string                        // why, in a line
 }
 
 // IonicBalance returns the sums of the cations and anions in mEq/L and whether
@@ -32,19 +32,34 @@ func (p Profile) IonicBalance() Balance {
 	if sum := cations + anions; sum > 0 {
 		b.Percent = 100 * (cations - anions) / sum
 	}
-	diff := math.Abs(cations - anions)
-	switch {
-	case anions <= 3:
-		b.Acceptable = diff <= 0.2
-		b.Judgement = fmt.Sprintf("difference %.2f mEq/L against 0.2 mEq/L allowed up to 3 mEq/L of anions", diff)
-	case anions <= 10:
-		b.Acceptable = math.Abs(b.Percent) <= 2
-		b.Judgement = fmt.Sprintf("difference %.1f %% against 2 %% allowed from 3 to 10 mEq/L of anions", math.Abs(b.Percent))
-	default:
-		b.Acceptable = math.Abs(b.Percent) <= 5
-		b.Judgement = fmt.Sprintf("difference %.1f %% against 5 %% allowed above 10 mEq/L of anions", math.Abs(b.Percent))
-	}
+	most, _ := b.allowed()
+	b.Acceptable = b.off() <= most
+	b.Judgement = b.judge()
 	return b
+}
+
+// allowed returns the most that the sums may differ, and in which unit.
+func (b *Balance) allowed() (most float64, unit string) {
+	switch anions := b.Anions.In(units.MilliequivalentPerLitre); {
+	case anions <= 3:
+		return 0.2, "mEq/L"
+	case anions <= 10:
+		return 2, "%"
+	}
+	return 5, "%"
+}
+
+func (b *Balance) off() float64 {
+	if _, unit := b.allowed(); unit == "%" {
+		return math.Abs(b.Percent)
+	}
+	return math.Abs(b.Cations.In(units.MilliequivalentPerLitre) - b.Anions.In(units.MilliequivalentPerLitre))
+}
+
+// judge tells why the balance is acceptable or not, in a line.
+func (b *Balance) judge() string {
+	most, unit := b.allowed()
+	return fmt.Sprintf("cations and anions differ by %.2f %s; %.1f %s is allowed at this content", b.off(), unit, most, unit)
 }
 
 // charges returns the sums of the charges in mEq/L. A negative alkalinity is an
