@@ -102,16 +102,17 @@ func (o *office) install(t *testing.T, modules map[string]string) {
 	t.Helper()
 	const head = `<?xml version="1.0" encoding="UTF-8"?>` + "\n"
 	dir := filepath.Join(o.profile, "user", "basic", "Standard")
-	list := head + `<!DOCTYPE library:library PUBLIC "-//OpenOffice.org//DTD OfficeDocument 1.0//EN" "library.dtd">` + "\n" +
-		`<library:library xmlns:library="http://openoffice.org/2000/library" library:name="Standard" library:readonly="false" library:passwordprotected="false">` + "\n"
+	var list strings.Builder
+	list.WriteString(head + `<!DOCTYPE library:library PUBLIC "-//OpenOffice.org//DTD OfficeDocument 1.0//EN" "library.dtd">` + "\n" +
+		`<library:library xmlns:library="http://openoffice.org/2000/library" library:name="Standard" library:readonly="false" library:passwordprotected="false">` + "\n")
 	for name, source := range modules {
 		o.write(t, filepath.Join(dir, name+".xba"), head+
 			`<!DOCTYPE script:module PUBLIC "-//OpenOffice.org//DTD OfficeDocument 1.0//EN" "module.dtd">`+"\n"+
 			`<script:module xmlns:script="http://openoffice.org/2000/script" script:name="`+name+`" script:language="StarBasic">`+
 			escape(source)+"</script:module>\n")
-		list += ` <library:element library:name="` + name + `"/>` + "\n"
+		list.WriteString(` <library:element library:name="` + name + `"/>` + "\n")
 	}
-	o.write(t, filepath.Join(dir, "script.xlb"), list+"</library:library>\n")
+	o.write(t, filepath.Join(dir, "script.xlb"), list.String()+"</library:library>\n")
 }
 
 func escape(text string) string {

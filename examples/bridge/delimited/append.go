@@ -49,16 +49,16 @@ func AppendNumber(b, text []byte, delim byte, comma bool) []byte {
 	if !comma {
 		return append(b, text...)
 	}
-	dot := bytes.IndexByte(text, '.')
-	if dot < 0 {
+	before, after, ok := bytes.Cut(text, []byte{'.'})
+	if !ok {
 		return append(b, text...)
 	}
 	if delim == ',' {
 		b = append(b, '"')
 	}
-	b = append(b, text[:dot]...)
+	b = append(b, before...)
 	b = append(b, ',')
-	b = append(b, text[dot+1:]...)
+	b = append(b, after...)
 	if delim == ',' {
 		b = append(b, '"')
 	}

@@ -71,21 +71,24 @@ func (d Dialect) XML(q Question, place string) string {
 	return d.FilterXML + "(" + d.WebService + "(" + d.url(q, "xml") + ")" + d.Separator + `"number(/r/v[` + place + `])")`
 }
 
-// Cells names the cells A1, B1, C1 … for the inputs that f has no default for,
-// or for all if it has a default for each.
+// Cells names the cells A1, B1, C1 … for the inputs that f has no default for;
+// for all of them if it has a default for each, or if the examples of some do
+// not go with the defaults of the others.
 func Cells(f *catalogue.Function) []Reference {
-	var refs []Reference
-	for _, needed := range []bool{true, false} {
-		for i := range f.Inputs {
-			if !needed || !f.Inputs[i].HasDefault {
-				refs = append(refs, Reference{f.Inputs[i].Name, column(len(refs)) + "1"})
-			}
-		}
-		if len(refs) > 0 {
-			break
+	var needed, all []Reference
+	in := make([]float64, len(f.Inputs))
+	for i := range f.Inputs {
+		p := &f.Inputs[i]
+		all = append(all, Reference{p.Name, column(len(all)) + "1"})
+		if in[i] = p.Default; !p.HasDefault {
+			in[i] = p.Example
+			needed = append(needed, Reference{p.Name, column(len(needed)) + "1"})
 		}
 	}
-	return refs
+	if len(needed) == 0 || f.Call(in, make([]float64, len(f.Outputs))) != nil {
+		return all
+	}
+	return needed
 }
 
 func column(i int) string {

@@ -28,26 +28,23 @@ func TestFormula(t *testing.T) {
 	}
 }
 
-// A function with several outputs has a formula for each, and one for all.
+// A function with several outputs has a formula for each, and one for all, and
+// cells for what has no default.
 func TestEntry(t *testing.T) {
-	e := entry("http://127.0.0.1:8460", &catalogue.Function{
-		Name:   "f",
-		Inputs: []catalogue.Input{{Name: "a"}, {Name: "b", HasDefault: true}, {Name: "c"}},
-		Outputs: []catalogue.Output{
-			{Name: "x", Unit: "g"}, {Name: "y", Unit: "L"},
-		},
-	})
-	const url = `"http://127.0.0.1:8460/v1/f?a="&ENCODEURL(A1)&"&c="&ENCODEURL(B1)&"&`
-	if len(e.Formulas) != 2 || e.Formulas[1].Output != "y (L)" ||
-		e.Formulas[1].Excel != `=IFERROR(NUMBERVALUE(WEBSERVICE(`+url+`output=y"),"."),WEBSERVICE(`+url+`output=y"))` ||
+	f, err := catalogue.Find("priming_sugar")
+	if err != nil {
+		t.Fatal(err)
+	}
+	e := entry("http://127.0.0.1:8460", f)
+	const url = `"http://127.0.0.1:8460/v1/priming_sugar?volumes="&ENCODEURL(A1)&"&volume="&ENCODEURL(B1)&"&warmest="&ENCODEURL(C1)&"&`
+	if len(e.Formulas) != len(f.Outputs) || e.Formulas[0].Output != "mass (g)" ||
+		e.Formulas[0].Excel != `=IFERROR(NUMBERVALUE(WEBSERVICE(`+url+`output=mass"),"."),WEBSERVICE(`+url+`output=mass"))` ||
 		e.XML != `=FILTERXML(WEBSERVICE(`+url+`form=xml");"number(/r/v[1])")` {
 		t.Errorf("%+v", e)
 	}
-	if e.Inputs[0].Cell != "A1" || e.Inputs[1].Cell != "" || e.Inputs[2].Cell != "B1" {
-		t.Errorf("%+v", e.Inputs)
-	}
-	only := Cells(&catalogue.Function{Inputs: []catalogue.Input{{Name: "a", HasDefault: true}, {Name: "b", HasDefault: true}}})
-	if len(only) != 2 || only[1] != (Reference{"b", "B1"}) {
-		t.Errorf("%v", only)
+	for i, want := range []string{"A1", "B1", "C1", ""} {
+		if e.Inputs[i].Cell != want {
+			t.Errorf("%s is in cell %q, want %q", e.Inputs[i].Name, e.Inputs[i].Cell, want)
+		}
 	}
 }

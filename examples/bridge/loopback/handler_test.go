@@ -118,7 +118,8 @@ func TestAnswers(t *testing.T) {
 func TestEveryFunction(t *testing.T) {
 	h := handler(t)
 	for name, f := range h.functions {
-		target := prefix + name + "?form=xml"
+		var target strings.Builder
+		target.WriteString(prefix + name + "?form=xml")
 		for i := range f.Inputs {
 			in := &f.Inputs[i]
 			for _, key := range []string{keyForm, keyOutput, keyUnit} {
@@ -129,13 +130,13 @@ func TestEveryFunction(t *testing.T) {
 			if _, twice := f.Output(in.Name); twice {
 				t.Errorf("%s: %s is an input and an output, so a table cannot hold both", name, in.Name)
 			}
-			target += "&" + in.Name + "=" + strings.ReplaceAll(in.Text(in.Example), " ", "%20")
+			target.WriteString("&" + in.Name + "=" + strings.ReplaceAll(in.Text(in.Example), " ", "%20"))
 		}
-		if got := body(get(h, "GET", target)); strings.Count(got, "</v>") != len(f.Outputs) {
-			t.Errorf("%s: %s", target, got)
+		if got := body(get(h, "GET", target.String())); strings.Count(got, "</v>") != len(f.Outputs) {
+			t.Errorf("%s: %s", target.String(), got)
 		}
 		want := "ERROR: it gives several results; add output=NAME, or form=xml"
-		plain := strings.Replace(target, "form=xml&", "", 1)
+		plain := strings.Replace(target.String(), "form=xml&", "", 1)
 		if got := body(get(h, "GET", plain)); (got == want) != (len(f.Outputs) > 1) {
 			t.Errorf("%s: %s", plain, got)
 		}
