@@ -1,0 +1,139 @@
+package catalogue
+
+import (
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+const phSource = "charge balance; equilibria of package water; acids made after Pasteur 1860 and others (recalled from memory)"
+
+var washFeed = [...]nutrient.Source{
+	nutrient.DiammoniumPhosphate(), nutrient.MonoammoniumPhosphate(), nutrient.AmmoniumSulfate(), nutrient.AutolysedYeast(),
+}
+
+// washInputs describe a wash of white sugar for its pH.
+func washInputs() []Input {
+	var names []string
+	for _, s := range washFeed {
+		names = append(names, s.Name())
+	}
+	return []Input{
+		in("strength", units.PercentVolume, "strength at the end", 0.5, 16, 4.6),
+		in("alkalinity", units.MilligramPerLitreCaCO3, "of the water", -50, 1000, 38),
+		in("potassium", units.MilligramPerLitre, "in the water", 0, 2000, 1).or(0),
+		in("nitrogen", units.MilligramPerLitre, "nitrogen fed, as N", 0, 500, 67),
+		choice("source", "what brings it", names...).orOption("diammonium phosphate"),
+		in("temperature", units.Celsius, "of the ferment", 5, 35, 20).or(20),
+	}
+}
+
+// washOf is a litre of it.
+func washOf(in []float64) (nutrient.Ferment, error) {
+	litre := units.Litre.Of(1)
+	b, err := nutrient.SugarForStrength(nutrient.WhiteSugar(), as(units.PercentVolume, in[0]), litre)
+	if err != nil {
+		return nutrient.Ferment{}, err
+	}
+	p, err := water.NewProfile(as(units.Celsius, in[5]), as(units.MilligramPerLitreCaCO3, in[1]), water.Potassium.At(as(units.MilligramPerLitre, in[2])))
+	s := washFeed[int(in[4])]
+	f := nutrient.Ferment{Brew: b, Water: p, Additions: 3, Temperature: as(units.Celsius, in[5])}
+	if in[3] > 0 {
+		f.Feed = []nutrient.Dose{{Source: s, Mass: as(units.Milligram, in[3]/s.Nitrogen().In(units.Fraction))}}
+	}
+	return f, err
+}
+
+var buffers = [...]nutrient.Buffer{
+	nutrient.PotassiumBicarbonate, nutrient.SodiumBicarbonate, nutrient.TripotassiumCitrate, nutrient.TrisodiumCitrate,
+}
+
+func bufferInput() Input {
+	var names []string
+	for _, b := range buffers {
+		names = append(names, b.String())
+	}
+	return choice("buffer", "salt that holds the pH up", names...).orOption("potassium bicarbonate")
+}
+
+// nutrientPH are the pH of a ferment and what holds it.
+func nutrientPH() []Function {
+	return []Function{
+		{
+			Name:    "ferment_ph",
+			heavy:   true,
+			Meaning: "pH of a sugar wash when a share of its sugar is used",
+			Source:  phSource,
+			Inputs: append(washInputs(),
+				in("used", units.Percent, "of the sugar", 0, 100, 100).or(100),
+				in("buffer_dose", units.GramPerLitre, "of a buffer", 0, 20, 0.5).or(0),
+				bufferInput(),
+			),
+			Outputs: []Output{
+				pure("ph", "", "pH with the usual acids"),
+				pure("low", "", "pH with the most acids that yeast makes"),
+				pure("high", "", "pH with the least"),
+				out("nitrogen_left", units.MilligramPerLitre, "nitrogen in the liquid, as N"),
+			},
+			call: func(in, out []float64) error {
+				f, err := washOf(in)
+				if err != nil {
+					return err
+				}
+				f.Buffer, f.BufferMass = buffers[int(in[8])], as(units.Gram, in[7])
+				p, err := f.At(as(units.Percent, in[6]))
+				out[0], out[1], out[2], out[3] = p.PH.Value, p.PH.Low, p.PH.High, p.Nitrogen.In(units.MilligramPerLitre)
+				return err
+			},
+		},
+		{
+			Name:    "buffer_for_ph",
+			heavy:   true,
+			Meaning: "buffer with which a sugar wash does not end below a pH",
+			Source:  phSource,
+			Inputs: append(washInputs(),
+				number("floor", "", "pH not to fall below", 2.5, 6, 3.5),
+				bufferInput(),
+			),
+			Outputs: []Output{
+				out("dose", units.GramPerLitre, "buffer with the usual acids, on the finished volume"),
+				out("low", units.GramPerLitre, "with the least acids"),
+				out("high", units.GramPerLitre, "with the most"),
+			},
+			call: func(in, out []float64) error {
+				f, err := washOf(in)
+				if err != nil {
+					return err
+				}
+				d, err := f.BufferFor(in[6], buffers[int(in[7])])
+				out[0], out[1], out[2] = d.Mass.Value.In(units.Gram), d.Mass.Low.In(units.Gram), d.Mass.High.In(units.Gram)
+				return err
+			},
+		},
+		{
+			Name:    "buffer_for_stuck_ferment",
+			heavy:   true,
+			Meaning: "buffer that lifts a ferment which stopped from its measured pH to another",
+			Source:  phSource,
+			Inputs: append(washInputs(),
+				in("used", units.Percent, "of the sugar, when it stopped", 0.1, 100, 50),
+				number("measured", "", "pH measured", 2, 6, 2.8),
+				number("target", "", "pH wanted", 2, 6.5, 3.6),
+				bufferInput(),
+			),
+			Outputs: []Output{
+				out("dose", units.GramPerLitre, "buffer, on the finished volume; add half and measure again"),
+				pure("end_ph", "", "pH when the rest of the sugar has fermented"),
+			},
+			call: func(in, out []float64) error {
+				f, err := washOf(in)
+				if err != nil {
+					return err
+				}
+				c, err := f.Correct(as(units.Percent, in[6]), in[7], in[8], buffers[int(in[9])])
+				out[0], out[1] = c.Dose.Mass.Value.In(units.Gram), c.End.Value
+				return err
+			},
+		},
+	}
+}

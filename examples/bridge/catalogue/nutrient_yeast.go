@@ -1,0 +1,204 @@
+package catalogue
+
+import (
+	"time"
+
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+)
+
+var heatRates = nutrient.HeatRates()
+
+// nutrientYeast are yeast to pitch, and the ferment as a process.
+func nutrientYeast() []Function {
+	var heats []string
+	for _, h := range heatRates {
+		heats = append(heats, h.Name())
+	}
+	heat := func() Input { return choice("value", "which published value", heats...).orOption("usual") }
+	return []Function{
+		{
+			Name:    "yeast_to_pitch",
+			heavy:   true,
+			Meaning: "live cells and dry yeast for a volume by its extract",
+			Source:  "Briggs et al. 2004 and supplier sheets (recalled from memory)",
+			Inputs: []Input{
+				in("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
+				in("extract", units.DegreePlato, "of the wash", 0, 60, 7),
+				number("rate", "million/mL/°P", "live cells a millilitre for each °P", 0.05, 20, 1).or(1),
+				number("cells_per_gram", "billion", "live cells in a gram when it was packed", 1, 50, 10).or(10),
+				in("storage", units.Celsius, "where it was kept", -25, 30, 6).or(6),
+				span("age", "d", "since it was packed", 0, 3650, 180).or(0),
+			},
+			Outputs: []Output{
+				pure("cells", "billion", "live cells to pitch"),
+				out("dry_yeast", units.Gram, "dry yeast to weigh"),
+				out("alive", units.Percent, "of its cells at that age"),
+			},
+			call: func(in, out []float64) error {
+				rate, err := nutrient.MillionPerPlato(in[2])
+				if err != nil {
+					return err
+				}
+				c, err := nutrient.CellsToPitch(as(units.Litre, in[0]), as(units.DegreePlato, in[1]), rate)
+				if err != nil {
+					return err
+				}
+				per, err := nutrient.BillionCells(in[3])
+				if err != nil {
+					return err
+				}
+				pack, err := nutrient.DryPack(per, as(units.Celsius, in[4]))
+				if err != nil {
+					return err
+				}
+				p, err := pack.Need(c, time.Duration(in[5]*24*float64(time.Hour)))
+				out[0], out[1], out[2] = c.Billion(), p.Mass.In(units.Gram), p.Viable.In(units.Percent)
+				return err
+			},
+		},
+		{
+			Name:    "liquid_yeast_packs",
+			heavy:   true,
+			Meaning: "packs of liquid yeast for so many live cells, by its age",
+			Source:  "common practice, no source: 0.7 % of the live cells lost each day",
+			Inputs: []Input{
+				number("cells", "billion", "live cells wanted", 0, 1e9, 240),
+				number("cells_per_pack", "billion", "live cells in a pack when it was packed", 1, 1e5, 100).or(100),
+				span("age", "d", "since it was packed", 0, 3650, 30).or(0),
+			},
+			Outputs: []Output{pure("packs", "", "packs to use")},
+			call: func(in, out []float64) error {
+				per, err := nutrient.BillionCells(in[1])
+				if err != nil {
+					return err
+				}
+				pack, err := nutrient.LiquidPack(per)
+				if err != nil {
+					return err
+				}
+				c, err := nutrient.BillionCells(in[0])
+				if err != nil {
+					return err
+				}
+				p, err := pack.Need(c, time.Duration(in[2]*24*float64(time.Hour)))
+				out[0] = p.Packs
+				return err
+			},
+		},
+		{
+			Name:    "yeast_starter",
+			heavy:   true,
+			Meaning: "extract and volume of a starter that takes live cells to a number",
+			Source:  "Balling, Die Gährungschemie; cell mass 40 to 60 pg (recalled from memory)",
+			Inputs: []Input{
+				number("have", "billion", "live cells to start with", 0, 1e6, 80),
+				number("wanted", "billion", "live cells wanted", 0, 1e6, 200),
+				in("extract", units.DegreePlato, "of the starter", 2, 20, 10).or(10),
+			},
+			Outputs: []Output{
+				out("extract_mass", units.Gram, "extract to dissolve"),
+				out("volume", units.Litre, "of the starter"),
+			},
+			call: func(in, out []float64) error {
+				have, err := nutrient.BillionCells(in[0])
+				if err != nil {
+					return err
+				}
+				wanted, err := nutrient.BillionCells(in[1])
+				if err != nil {
+					return err
+				}
+				s, err := nutrient.StarterFor(have, wanted, as(units.DegreePlato, in[2]))
+				out[0], out[1] = s.Extract.In(units.Gram), s.Volume.In(units.Litre)
+				return err
+			},
+		},
+		{
+			Name:    "rehydration_water",
+			heavy:   true,
+			Meaning: "water that wakes dry yeast, and how warm it is",
+			Source:  "several supplier sheets",
+			Inputs: []Input{
+				in("dry_yeast", units.Gram, "dry yeast", 0.01, 1e6, 40),
+				choice("kind", "what the yeast was bred for", "wine", "ale", "lager"),
+			},
+			Outputs: []Output{
+				out("least", units.Millilitre, "least water"),
+				out("most", units.Millilitre, "most water"),
+				out("coldest", units.Celsius, "coldest water"),
+				out("warmest", units.Celsius, "warmest water"),
+			},
+			call: func(in, out []float64) error {
+				r, err := nutrient.Rehydrate(as(units.Gram, in[0]), nutrient.YeastKind(in[1]), units.Celsius.Of(20))
+				out[0], out[1] = r.Water.Low.In(units.Millilitre), r.Water.High.In(units.Millilitre)
+				out[2], out[3] = r.Temperature.Low.In(units.Celsius), r.Temperature.High.In(units.Celsius)
+				return err
+			},
+		},
+		{
+			Name:    "fermentation_heat",
+			Meaning: "heat of fermenting extract, and how far it would warm the liquid",
+			Source:  "conflicting published values, one chosen: usual 586.6 kJ/kg",
+			Inputs: []Input{
+				in("extract", units.Kilogram, "extract that ferments", 0, 1e9, 4.4),
+				in("volume", units.Litre, "of the liquid", 0.001, 1e9, 60),
+				heat(),
+			},
+			Outputs: []Output{
+				out("heat", units.Kilojoule, "heat given off"),
+				out("rise", units.KelvinDifference, "if nothing cools it"),
+			},
+			call: func(in, out []float64) error {
+				h := heatRates[int(in[2])]
+				q, err := h.Of(as(units.Kilogram, in[0]))
+				if err != nil {
+					return err
+				}
+				rise, err := h.Rise(as(units.Kilogram, in[0]), as(units.Litre, in[1]))
+				out[0], out[1] = q.In(units.Kilojoule), rise.In(units.KelvinDifference)
+				return err
+			},
+		},
+		{
+			Name:    "fermentation_cooling",
+			Meaning: "power that holds the temperature while extract ferments",
+			Source:  "conflicting published values of the heat, one chosen: usual 586.6 kJ/kg",
+			Inputs: []Input{
+				in("extract", units.Kilogram, "extract that ferments in the time", 0, 1e9, 1.5),
+				span("time", "h", "in which it ferments", 0.02, 8766, 24).or(24),
+				heat(),
+			},
+			Outputs: []Output{out("power", units.Watt, "cooling, without what the room gives or takes")},
+			call: func(in, out []float64) error {
+				p, err := heatRates[int(in[2])].CoolingPower(as(units.Kilogram, in[0]), time.Duration(in[1]*float64(time.Hour)))
+				out[0] = p.In(units.Watt)
+				return err
+			},
+		},
+		{
+			Name:    "co2_gas_volume",
+			Meaning: "volume of the CO2 that a ferment gives off, and its share of a closed room",
+			Source:  "ideal gas; workplace limit 0.5 % over 8 h (29 CFR 1910.1000)",
+			Inputs: []Input{
+				in("co2", units.Kilogram, "CO2 given off", 0, 1e9, 1),
+				in("room", units.CubicMetre, "volume of the room", 0.1, 1e6, 30).or(30),
+				in("temperature", units.Celsius, "of the gas", -10, 60, 20).or(20),
+				in("pressure", units.Kilopascal, "of the air", 20, 200, 101.325).or(101.325),
+			},
+			Outputs: []Output{
+				out("volume", units.CubicMetre, "volume of the gas"),
+				out("share", units.Percent, "of the room"),
+			},
+			call: func(in, out []float64) error {
+				v, err := nutrient.GasVolume(as(units.Kilogram, in[0]), as(units.Celsius, in[2]), as(units.Kilopascal, in[3]))
+				if err != nil {
+					return err
+				}
+				s, err := nutrient.RoomCO2(as(units.Kilogram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), as(units.Kilopascal, in[3]))
+				out[0], out[1] = v.In(units.CubicMetre), s.In(units.Percent)
+				return err
+			},
+		},
+	}
+}
