@@ -1,0 +1,228 @@
+package carbonation_test
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+// The drink fermented at up to 21 °C, at 640 m: so much is in it already.
+func ExampleResidualContent() {
+	_, drink := sparkler()
+	hall, _ := units.AtAltitude(units.Metre.Of(640))
+	c, err := carbonation.ResidualContent(drink, units.Celsius.Of(21), hall.Pressure())
+	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
+	// Output:
+	// 1.43 g/L CO2 <nil>
+}
+
+// 20 L to 2.9 volumes, dry; and with 2 g/L of sugar still in it.
+func ExamplePrimingSugar() {
+	have := units.GramCO2PerLitre.Of(1.43)
+	want := carbonation.RealVolume.Content(units.VolumesCO2.Of(2.9))
+	for _, left := range []units.MassConcentration{units.GramPerLitre.Of(0), units.GramPerLitre.Of(2)} {
+		p, err := carbonation.PrimingSugar(want, have, units.Litre.Of(20), left, carbonation.Sucrose)
+		fmt.Println(p.Sugar.Text(units.Gram, 1), p.Cautions, err)
+	}
+	// Output:
+	// 167.4 g pressure_vessel <nil>
+	// 127.4 g sugar_can_ferment, pressure_vessel <nil>
+}
+
+// A syrup of 70 % solids, of which 90 % ferments.
+func ExampleNewPrimer() {
+	syrup, err := carbonation.NewPrimer("syrup", units.Percent.Of(70), units.Percent.Of(90))
+	fmt.Println(syrup.Name(), syrup.CO2Per(units.Gram.Of(100)).Text(units.Gram, 1), err)
+	// Output:
+	// syrup 32.4 g <nil>
+}
+
+func ExamplePrimer_CO2Per() {
+	for _, p := range []carbonation.Primer{carbonation.Sucrose, carbonation.DextroseAnhydrous, carbonation.DextroseMonohydrate, carbonation.Honey} {
+		fmt.Println(p.Name(), p.CO2Per(units.Gram.Of(100)).Text(units.Gram, 2))
+	}
+	// Output:
+	// sucrose 51.43 g
+	// dextrose anhydrous 48.86 g
+	// dextrose monohydrate 44.42 g
+	// honey 38.38 g
+}
+
+// A cider primed with juice kept back, 1.050, all but acids fermentable.
+func ExamplePrimeWithWort() {
+	juice, _ := gravity.FromSG(1.050)
+	p, err := carbonation.PrimeWithWort(units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.Litre.Of(20),
+		units.MassConcentration{}, juice, units.Percent.Of(92))
+	fmt.Println(p.Volume.Text(units.Litre, 2), p.Final.Text(units.GramCO2PerLitre, 2), err)
+	// Output:
+	// 1.17 L 5.00 g/L CO2 <nil>
+}
+
+// Doses for a scale of 0.1 g, over two sizes of bottle.
+func ExamplePriming_Spread() {
+	p, _ := carbonation.PrimingSugar(units.GramCO2PerLitre.Of(5.7), units.GramCO2PerLitre.Of(1.43), units.Litre.Of(20),
+		units.MassConcentration{}, carbonation.Sucrose)
+	scale, _ := units.ParseExact[units.Mass]("0.1 g")
+	s, err := p.Spread([]carbonation.Bottles{
+		{Fill: units.Litre.Of(0.33), Count: 48}, {Fill: units.Litre.Of(0.75), Count: 5},
+	}, scale)
+	for _, d := range s.Doses {
+		fmt.Println(d.Bottles.Count, "of", d.Bottles.Fill.Text(units.Litre, 2)+":", d.Each)
+	}
+	fmt.Println("into the batch:", s.Batch, err)
+	// Output:
+	// 48 of 0.33 L: 2.7 g
+	// 5 of 0.75 L: 6.2 g
+	// into the batch: 162.6 g <nil>
+}
+
+// A fermenter closed under a valve at 18 °C, for 5 g/L.
+func ExampleSpund() {
+	_, drink := sparkler()
+	f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
+	s, err := carbonation.Spund(drink, units.Celsius.Of(18), units.GramCO2PerLitre.Of(5), f,
+		gravity.SugarWashYield(gravity.Sucrose), units.Atmosphere{})
+	fmt.Println(s.Valve.Text(units.BarGauge, 2), s.Extract.Text(units.GramPerLitre, 1), err)
+	fmt.Println(s.Verdict, "-", s.Cautions)
+	// Output:
+	// 1.97 bar gauge 9.0 g/L <nil>
+	// within the rating given - sugar_can_ferment, pressure_vessel
+}
+
+// 60 L with 12 L over it, cooled from 20 to 2 °C.
+func ExampleCrash() {
+	s, _ := sparkler()
+	f := carbonation.Fermenter{Drink: units.Litre.Of(60), Headspace: units.Litre.Of(12)}
+	r, err := carbonation.Crash(s, units.Celsius.Of(20), units.Celsius.Of(2), f, units.Atmosphere{})
+	fmt.Println("air at once", r.AtOnce.Text(units.Litre, 1), "- at rest", r.AtRest.Text(units.Litre, 1), err)
+	fmt.Println("oxygen", r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), "- CO2 that keeps it out", r.CO2ToFill.Text(units.Gram, 0))
+	fmt.Println(r.Cautions)
+	// Output:
+	// air at once 1.1 L - at rest 5.1 L <nil>
+	// oxygen 25 mg/L - CO2 that keeps it out 85 g
+	// air_drawn_in
+}
+
+func bottled() carbonation.ClosedVessel {
+	s, drink := sparkler()
+	have, _ := carbonation.ResidualContent(drink, units.Celsius.Of(21), units.Atmosphere{}.Pressure())
+	v := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(6)}
+	c, _ := v.Close(s, carbonation.Filling{
+		Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18), Content: have,
+		Air: units.Percent.Of(100), Priming: units.GramPerLitre.Of(8),
+	}, units.Atmosphere{})
+	return c
+}
+
+// A bottle of the sparkler in a cellar, and in a car in the sun.
+func ExampleVessel_Close() {
+	c := bottled()
+	for _, t := range []units.Temperature{units.Celsius.Of(12), units.Celsius.Of(50)} {
+		p, err := c.At(t)
+		fmt.Println(t, p.Gauge.Text(units.BarGauge, 1), p.Verdict, err)
+	}
+	// Output:
+	// 12 °C 2.7 bar gauge within the rating given <nil>
+	// 50 °C 7.5 bar gauge over the rating given <nil>
+}
+
+// The result carries its cautions as data.
+func ExampleClosedVessel_At() {
+	p, err := bottled().At(units.Celsius.Of(50))
+	fmt.Println(p.Gauge.Text(units.BarGauge, 1), "head-space", p.HeadspaceShare.Text(units.Percent, 1), err)
+	fmt.Println(p.Cautions.Has(carbonation.OverRatingCaution), p.Cautions)
+	// Output:
+	// 7.5 bar gauge head-space 3.0 % <nil>
+	// true over_rating, trapped_air, pressure_vessel, hot_vessel
+}
+
+// A sweet drink that is not kept from fermenting.
+func ExampleClosedVessel_Worst() {
+	s, _ := carbonation.Drink(units.PercentVolume.Of(4.6), units.DegreePlato.Of(2))
+	v := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(6)}
+	c, _ := v.Close(s, carbonation.Filling{
+		Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(4), Content: units.GramCO2PerLitre.Of(5.5),
+		AtRest: true, SugarLeft: units.GramPerLitre.Of(15),
+	}, units.Atmosphere{})
+	as, _ := c.At(units.Celsius.Of(25))
+	worst, err := c.Worst(units.Celsius.Of(25))
+	fmt.Println(as.Gauge.Text(units.BarGauge, 1), as.Verdict, "-", as.Cautions.Has(carbonation.WorstOverRating))
+	fmt.Println(worst.Gauge.Text(units.BarGauge, 1), worst.Verdict, err)
+	// Output:
+	// 3.0 bar gauge within the rating given - true
+	// 8.7 bar gauge over the rating given <nil>
+}
+
+func ExampleClosedVessel_CO2() {
+	fmt.Println(bottled().CO2().Text(units.Gram, 3))
+	// Output:
+	// 1.865 g
+}
+
+func ExampleClosedVessel_WarmestWithin() {
+	t, err := bottled().WarmestWithin()
+	fmt.Println(t.Text(units.Celsius, 0), err)
+	// Output:
+	// 40 °C <nil>
+}
+
+// What a bottle rated at 6 bar may hold if it is to stand 40 °C.
+func ExampleVessel_MostContent() {
+	s, _ := sparkler()
+	v := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(6)}
+	c, err := v.MostContent(s, carbonation.Filling{
+		Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(4), AtRest: true,
+	}, units.Celsius.Of(40), units.Atmosphere{})
+	fmt.Println(c.Text(units.GramCO2PerLitre, 1), err)
+	// Output:
+	// 6.8 g/L CO2 <nil>
+}
+
+// What to print when a result carries a caution.
+func ExampleCautions_List() {
+	p, _ := bottled().At(units.Celsius.Of(30))
+	for _, c := range p.Cautions.List() {
+		fmt.Println(c)
+	}
+	fmt.Println(carbonation.TrappedAir.Text())
+	// Output:
+	// trapped_air
+	// pressure_vessel
+	// Air shut in adds to the pressure and stales the drink: purge the head-space or close on foam.
+}
+
+func ExampleLethality_Rate() {
+	a, _ := carbonation.DelVecchio.Rate(units.Celsius.Of(65))
+	b, err := carbonation.Handbook.Rate(units.Celsius.Of(65))
+	fmt.Printf("%.2f %.2f PU/min %v\n", a, b, err)
+	// Output:
+	// 5.25 5.18 PU/min <nil>
+}
+
+func ExampleNewLethality() {
+	l, err := carbonation.NewLethality(units.KelvinDifference.Of(5))
+	r, _ := l.Rate(units.Celsius.Of(65))
+	fmt.Printf("%.1f PU/min %v\n", r, err)
+	// Output:
+	// 10.0 PU/min <nil>
+}
+
+// A tunnel's log with the pressure of the bottle over the same log.
+func ExampleLethality_Pasteurise() {
+	c := bottled()
+	log := []carbonation.Reading{
+		{At: 0, Temperature: units.Celsius.Of(15)},
+		{At: 20 * time.Minute, Temperature: units.Celsius.Of(60)},
+		{At: 35 * time.Minute, Temperature: units.Celsius.Of(60)},
+		{At: 55 * time.Minute, Temperature: units.Celsius.Of(25)},
+	}
+	p, err := carbonation.Handbook.Pasteurise(log, &c)
+	fmt.Printf("%.1f PU: warming %.1f, holding %.1f, cooling %.1f %v\n", p.Units, p.Warming, p.Holding, p.Cooling, err)
+	fmt.Println("peak", p.Peak.Gauge.Text(units.BarGauge, 1), p.Peak.Verdict)
+	// Output:
+	// 18.1 PU: warming 1.4, holding 15.0, cooling 1.7 <nil>
+	// peak 9.3 bar gauge over the rating given
+}

@@ -1,0 +1,266 @@
+package carbonation_test
+
+import (
+	"fmt"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+// The seltzer of the village hall: 4.6 % vol, dry. Errors are dropped in these
+// examples only; a program looks at them.
+func sparkler() (gravity.Solution, carbonation.Liquid) {
+	s, _ := carbonation.Drink(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0.5))
+	l, _ := carbonation.NewLiquid(s)
+	return s, l
+}
+
+// What to set on the regulator for 2.9 volumes at 4 °C, at sea level and at 640 m.
+func ExampleLiquid_Pressure() {
+	_, drink := sparkler()
+	want := carbonation.RealVolume.Content(units.VolumesCO2.Of(2.9))
+	p, err := drink.Pressure(units.Celsius.Of(4), want)
+	hall, _ := units.AtAltitude(units.Metre.Of(640))
+	fmt.Println(p.Text(units.Bar, 2), err)
+	fmt.Println(units.Atmosphere{}.Gauge(p).Text(units.PSIGauge, 1))
+	fmt.Println(hall.Gauge(p).Text(units.PSIGauge, 1))
+	// Output:
+	// 2.12 bar absolute <nil>
+	// 16.0 psi gauge
+	// 17.1 psi gauge
+}
+
+// A keg at 4 °C under 1.2 bar on the gauge at 640 m.
+func ExampleLiquid_Content() {
+	_, drink := sparkler()
+	hall, _ := units.AtAltitude(units.Metre.Of(640))
+	p, _ := hall.Absolute(units.BarGauge.Of(1.2))
+	c, err := drink.Content(units.Celsius.Of(4), p)
+	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
+	fmt.Println(carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
+	// Output:
+	// 5.79 g/L CO2 <nil>
+	// 2.93 vol CO2
+}
+
+// How cold for 5.7 g/L under 2.1 bar absolute?
+func ExampleLiquid_Temperature() {
+	_, drink := sparkler()
+	t, err := drink.Temperature(units.GramCO2PerLitre.Of(5.7), units.Bar.Of(2.1))
+	fmt.Println(t.Text(units.Celsius, 1), err)
+	// Output:
+	// 3.9 °C <nil>
+}
+
+// A drink from its recipe: masses of water, extract and ethanol.
+func ExampleNewLiquid() {
+	s, _ := gravity.NewSolution(units.Kilogram.Of(19.2), units.Gram.Of(80), units.Gram.Of(735))
+	l, err := carbonation.NewLiquid(s)
+	p, _ := l.Pressure(units.Celsius.Of(20), units.GramCO2PerLitre.Of(5))
+	fmt.Println(p.Text(units.Bar, 2), err)
+	// Output:
+	// 3.17 bar absolute <nil>
+}
+
+// A spirit is not a drink that is carbonated.
+func ExampleDrink() {
+	s, _ := carbonation.Drink(units.PercentVolume.Of(5.3), units.DegreePlato.Of(5.8))
+	fmt.Println(s.Gravity(), s.ByMass().Text(units.PercentMass, 2))
+	_, err := carbonation.Drink(units.PercentVolume.Of(40), units.Extract{})
+	fmt.Println(err)
+	// Output:
+	// 1.0151112339854031 4.13 % mass
+	// carbonation.Drink: strength 40 % vol outside 0 % vol to 20 % vol (drinks that hold CO2)
+}
+
+// The two definitions of a volume are 0.7 % apart.
+func ExampleVolumeDefinition_Content() {
+	v := units.VolumesCO2.Of(2.9)
+	for _, d := range []carbonation.VolumeDefinition{carbonation.RealVolume, carbonation.IdealVolume} {
+		fmt.Println(d.Content(v).Text(units.GramCO2PerLitre, 3), d)
+	}
+	// Output:
+	// 5.733 g/L CO2 real gas, 1.9770 g/L
+	// 5.694 g/L CO2 ideal gas, 1.9635 g/L
+}
+
+func ExampleVolumeDefinition_Volumes() {
+	limit := units.GramCO2PerLitre.Of(3.92) // US still wine
+	fmt.Println(carbonation.RealVolume.Volumes(limit).Text(units.VolumesCO2, 3))
+	// Output:
+	// 1.983 vol CO2
+}
+
+func ExampleVolumeDefinition_GramsPerVolume() {
+	fmt.Printf("%.4f %.4f\n", carbonation.RealVolume.GramsPerVolume(), carbonation.IdealVolume.GramsPerVolume())
+	// Output:
+	// 1.9770 1.9635
+}
+
+// Weiss (1974) table III at 20 °C prints 3.916 for fresh water and 3.241 at 35 ‰, in
+// 1e-2 mol/(kg·atm).
+func ExampleHenryWeiss() {
+	fresh, _ := carbonation.HenryWeiss(units.Celsius.Of(20), units.Share{})
+	sea, _ := carbonation.HenryWeiss(units.Celsius.Of(20), units.Percent.Of(3.5))
+	fmt.Printf("%.5f %.5f\n", fresh, sea)
+	// Output:
+	// 0.03916 0.03241
+}
+
+// The USGS data base prints log K = −1.468 at 25 °C.
+func ExampleHenryPlummerBusenberg() {
+	k, err := carbonation.HenryPlummerBusenberg(units.Celsius.Of(25))
+	fmt.Printf("%.5f mol/(kg·atm) %v\n", k, err)
+	_, err = carbonation.HenryPlummerBusenberg(units.Celsius.Of(95))
+	fmt.Println(err)
+	// Output:
+	// 0.03405 mol/(kg·atm) <nil>
+	// carbonation.HenryPlummerBusenberg: temperature 95 °C outside -2 °C to 90 °C (Plummer & Busenberg 1982)
+}
+
+func ExampleHenryCarroll() {
+	h, err := carbonation.HenryCarroll(units.Celsius.Of(25))
+	fmt.Printf("%.2f MPa %v\n", h.In(units.Bar)/10, err)
+	// Output:
+	// 161.97 MPa <nil>
+}
+
+// The CRC Handbook prints 0.704e-3 at 20 °C and 100 kPa.
+func ExampleMoleFractionCarroll() {
+	x, err := carbonation.MoleFractionCarroll(units.Celsius.Of(20), units.Kilopascal.Of(100))
+	fmt.Printf("%.3e %v\n", x, err)
+	// Output:
+	// 7.037e-04 <nil>
+}
+
+// Murray & Riley (1971) measured 7.009e-4 at 20 °C and 1 atm.
+func ExampleMoleFraction() {
+	x, err := carbonation.MoleFraction(units.Celsius.Of(20), units.StandardAtmosphere.Of(1))
+	fmt.Printf("%.3e %v\n", x, err)
+	// Output:
+	// 7.017e-04 <nil>
+}
+
+// 32 °F and 10 psi: the chart prints 2.70 volumes.
+func ExampleBeerChartVolumes() {
+	p, _ := units.Atmosphere{}.Absolute(units.PSIGauge.Of(10))
+	v, err := carbonation.BeerChartVolumes(units.Fahrenheit.Of(32), p)
+	fmt.Println(v.Text(units.VolumesCO2, 2), err)
+	// Output:
+	// 2.69 vol CO2 <nil>
+}
+
+func ExampleBeerChartPressure() {
+	p, err := carbonation.BeerChartPressure(units.Fahrenheit.Of(38), units.VolumesCO2.Of(2.5))
+	fmt.Println(units.Atmosphere{}.Gauge(p).Text(units.PSIGauge, 1), err)
+	// Output:
+	// 11.2 psi gauge <nil>
+}
+
+func ExampleEuropeanBeerContent() {
+	c, err := carbonation.EuropeanBeerContent(units.Celsius.Of(5), units.Bar.Of(2.013))
+	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
+	// Output:
+	// 5.33 g/L CO2 <nil>
+}
+
+func ExampleEuropeanBeerPressure() {
+	p, err := carbonation.EuropeanBeerPressure(units.Celsius.Of(5), units.GramCO2PerLitre.Of(5.33))
+	fmt.Println(p.Text(units.Bar, 2), err)
+	// Output:
+	// 2.01 bar absolute <nil>
+}
+
+// A sparkling wine of 8 % vol and 10 g/L of sugar at 4.5 bar absolute.
+func ExampleWineContent() {
+	c, err := carbonation.WineContent(units.Bar.Of(4.5), units.PercentVolume.Of(8), units.GramPerLitre.Of(10))
+	fmt.Println(c.Text(units.GramCO2PerLitre, 4), err)
+	// Output:
+	// 6.7494 g/L CO2 <nil>
+}
+
+func ExampleWinePressure() {
+	p, err := carbonation.WinePressure(units.GramCO2PerLitre.Of(8), units.PercentVolume.Of(12), units.GramPerLitre.Of(8))
+	fmt.Println(p.Text(units.Bar, 2), err)
+	// Output:
+	// 5.61 bar absolute <nil>
+}
+
+// How far the published ways are apart, for a pale ale at 4 °C.
+func ExampleCompare() {
+	ale, _ := carbonation.Drink(units.PercentVolume.Of(5.3), units.DegreePlato.Of(4.8))
+	list, _ := carbonation.Compare(ale, units.Celsius.Of(4), units.Bar.Of(2))
+	for _, x := range list {
+		if x.Err != nil {
+			fmt.Println(x.Method+":", x.Err)
+			continue
+		}
+		fmt.Printf("%s: %s, %+.1f %%\n", x.Method, x.Content.Text(units.GramCO2PerLitre, 2), x.Difference)
+	}
+	// Output:
+	// Henry's law in the water of the drink: 5.23 g/L CO2, +0.0 %
+	// printed beer chart: 5.40 g/L CO2, +3.3 %
+	// European exponential form: 5.48 g/L CO2, +4.9 %
+	// EU/OIV wine relation: carbonation.WineContent: temperature 4 °C outside 20 °C to 20 °C (EU methods for wine)
+}
+
+func ExampleSecondVirial() {
+	b, err := carbonation.SecondVirial(units.Celsius.Of(20))
+	fmt.Printf("%.2f cm³/mol %v\n", b, err)
+	// Output:
+	// -127.88 cm³/mol <nil>
+}
+
+func ExampleThirdVirial() {
+	c, err := carbonation.ThirdVirial(units.Celsius.Of(20))
+	fmt.Printf("%.0f cm⁶/mol² %v\n", c, err)
+	// Output:
+	// 4838 cm⁶/mol² <nil>
+}
+
+func ExampleFugacityCoefficient() {
+	phi, err := carbonation.FugacityCoefficient(units.Celsius.Of(20), units.Bar.Of(3))
+	fmt.Printf("%.4f %v\n", phi, err)
+	// Output:
+	// 0.9843 <nil>
+}
+
+// Handbooks print 1.977 g/L at 0 °C and 1 atm.
+func ExampleGasDensity() {
+	d, err := carbonation.GasDensity(units.Celsius.Of(0), units.StandardAtmosphere.Of(1))
+	fmt.Printf("%.3f g/L %v\n", d.In(units.KilogramPerCubicMetre), err)
+	// Output:
+	// 1.977 g/L <nil>
+}
+
+func ExampleSaturationPressure() {
+	p, err := carbonation.SaturationPressure(units.Celsius.Of(20))
+	fmt.Println(p.Text(units.Bar, 2), err)
+	_, err = carbonation.SaturationPressure(units.Celsius.Of(35))
+	fmt.Println(err)
+	// Output:
+	// 57.29 bar absolute <nil>
+	// carbonation.SaturationPressure: temperature 35 °C outside -56.558 °C to 30.9782 °C (Span & Wagner 1996)
+}
+
+func ExampleSaturationTemperature() {
+	t, err := carbonation.SaturationTemperature(units.Bar.Of(50))
+	fmt.Println(t.Text(units.Celsius, 2), err)
+	// Output:
+	// 14.28 °C <nil>
+}
+
+func ExampleWaterVapourPressure() {
+	p, err := carbonation.WaterVapourPressure(units.Celsius.Of(20))
+	fmt.Println(p.Text(units.Kilopascal, 3), err)
+	// Output:
+	// 2.339 kPa absolute <nil>
+}
+
+func ExampleEthanolVapourPressure() {
+	p, err := carbonation.EthanolVapourPressure(units.Celsius.Of(20))
+	fmt.Println(p.Text(units.Kilopascal, 2), err)
+	// Output:
+	// 5.87 kPa absolute <nil>
+}
