@@ -20,7 +20,17 @@ func sheet(p plan.Plan, s style) []section {
 	if p.Flavour != nil {
 		sections = append(sections, flavourSection(p, s))
 	}
-	return append(sections, labelSection(p, s), balanceSection(p, s), cautionSection(p))
+	sections = append(sections, labelSection(p, s), uncertaintySection(p))
+	if len(p.Schedule) > 0 {
+		sections = append(sections, scheduleSection(p))
+	}
+	if p.Room != nil {
+		sections = append(sections, roomSection(p, s))
+	}
+	if p.Cost != nil {
+		sections = append(sections, costSection(p))
+	}
+	return append(sections, balanceSection(p, s), cautionSection(p))
 }
 
 // explain adds where a figure comes from.

@@ -145,3 +145,21 @@ func (s style) weight(w plan.Weight) string {
 	}
 	return s.mass(m)
 }
+
+// gas prints a volume of gas.
+func (s style) gas(v units.Volume) string {
+	if s.us {
+		return number(v.In(units.CubicMetre)/cubicFoot, 0) + " ft³"
+	}
+	return number(v.In(units.CubicMetre), 2) + " m³"
+}
+
+// flow prints a flow of air.
+func (s style) flow(v units.VolumeFlow) string {
+	if s.us {
+		return number(v.In(units.CubicMetrePerHour)/cubicFoot/60, 0) + " ft³/min"
+	}
+	return number(v.In(units.CubicMetrePerHour), 0) + " m³/h"
+}
+
+const cubicFoot = 0.028316846592 // m³, exact: (0.3048 m)³

@@ -44,7 +44,8 @@ func Make(req Request) (Plan, error) {
 	}
 	m := maker{recipe: r, batch: b, plan: &p}
 	for _, step := range []func() error{
-		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.yeast, m.packs, m.flavour, m.label, m.balance, m.cautions,
+		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
+		m.schedule, m.room, m.cost, m.cautions,
 	} {
 		if err := step(); err != nil {
 			return Plan{}, err

@@ -112,6 +112,7 @@ func drawRequest(t *rapid.T, r plan.Request) plan.Request {
 		packs[0], packs[1] = packs[1], packs[0]
 	}
 	r.Packs = packs
+	r.Scales.Sugar = r.Scales.Small // 0.1 g
 	if rapid.Bool().Draw(t, "plain") {
 		r.Flavour = nil
 	}
@@ -138,9 +139,9 @@ func TestMakeHolds(t *testing.T) {
 		if math.Abs(in-out) > 1e-12*in {
 			t.Fatalf("in %v, out %v kg", in, out)
 		}
-		// A scale step of 10 g is at most 10/16 g/L in 1 % vol.
+		// Half a step of 0.1 g is far under 0.1/16 g/L in 1 % vol.
 		want, got := r.Strength.In(units.PercentVolume), p.Strength.In(units.PercentVolume)
-		if math.Abs(got-want) > 10./10/r.Volume.In(units.Litre) {
+		if math.Abs(got-want) > 0.1/16/r.Volume.In(units.Litre) {
 			t.Fatalf("strength %v, want %v", got, want)
 		}
 		for _, k := range p.Packs {

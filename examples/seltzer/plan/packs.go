@@ -101,7 +101,7 @@ func (m *maker) label() error {
 			return err
 		}
 	}
-	l := LabelPlan{Law: m.req.Label.Law, Serving: m.req.Label.Serving, Tolerance: units.PercentVolume.Of(0.3)}
+	l := LabelPlan{Law: m.req.Label.Law, Serving: m.req.Label.Serving, Tolerance: units.PercentVolume.Of(labelTolerance)}
 	l.Strength = units.PercentVolume.Of(checked.Number(math.Round(10*m.batch.strength) / 10))
 	l.Within = true
 	for _, k := range m.batch.packed {

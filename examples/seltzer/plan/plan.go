@@ -28,7 +28,12 @@ type Plan struct {
 	Flavour  *FlavourPlan `json:"flavour,omitempty"`
 	Label    LabelPlan    `json:"label"`
 	Balance  Balance      `json:"balance"`
-	Cautions []string     `json:"cautions"`
+
+	Uncertainty UncertaintyPlan `json:"uncertainty"`
+	Schedule    []Event         `json:"schedule,omitempty"`
+	Room        *RoomPlan       `json:"room,omitempty"`
+	Cost        *CostPlan       `json:"cost,omitempty"`
+	Cautions    []string        `json:"cautions"`
 }
 
 // Weight is one thing to weigh, as the scale shows it.
@@ -211,4 +216,51 @@ type Balance struct {
 type Line struct {
 	What string     `json:"what"`
 	Mass units.Mass `json:"mass"`
+}
+
+// UncertaintyPlan is how sure the figures are, at k = 2 (about 95 %).
+type UncertaintyPlan struct {
+	Planned      units.StrengthByVolume `json:"strength_as_planned"`    // yield, sugar, scale, level
+	ByHydrometer units.StrengthByVolume `json:"strength_by_hydrometer"` // two readings
+	Division     float64                `json:"hydrometer_division"`
+	Capability   float64                `json:"capability_for_label"` // tolerance over the hydrometer's k = 2
+	Supports     bool                   `json:"hydrometer_supports_label"`
+
+	Kegs []units.CarbonDioxideContent `json:"keg_content"` // of each kind of keg, in order
+}
+
+// Event is something due on a day, by an estimate; its sign is what decides.
+type Event struct {
+	Day  string `json:"day"`
+	What string `json:"what"`
+	Sign string `json:"sign"`
+}
+
+// RoomPlan is what the ferment does to the air of its room.
+type RoomPlan struct {
+	CO2       units.Mass       `json:"co2"` // of the whole ferment
+	Gas       units.Volume     `json:"gas"` // the same as a gas
+	Peak      units.Mass       `json:"peak_in_an_hour"`
+	FreshAir  units.VolumeFlow `json:"fresh_air"` // that holds the limit at the peak
+	Reached   Duration         `json:"limit_reached_without_fresh_air"`
+	Dangerous Duration         `json:"danger_reached_without_fresh_air"`
+	LimitPPM  float64          `json:"limit_ppm"`
+}
+
+// CostPlan is what to buy. Money is decimal text.
+type CostPlan struct {
+	Currency string     `json:"currency"`
+	Buy      []Purchase `json:"buy"`
+	Total    string     `json:"total"`
+	PerLitre string     `json:"per_litre"`
+	Unpriced []string   `json:"unpriced"`
+}
+
+// Purchase is whole packs of one thing.
+type Purchase struct {
+	What  string          `json:"what"`
+	Pack  units.ExactMass `json:"pack"`
+	Packs int             `json:"packs"`
+	Price string          `json:"price"`
+	Left  units.ExactMass `json:"left_over"`
 }

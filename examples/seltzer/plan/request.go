@@ -24,6 +24,12 @@ type Request struct {
 	Flavour     *Flavour  `json:"flavour,omitempty"` // optional
 	Label       Label     `json:"label"`
 	Scales      Scales    `json:"scales"`
+
+	Instruments *Instruments `json:"instruments,omitempty"` // optional: what is common is taken
+	Schedule    *Schedule    `json:"schedule,omitempty"`    // optional
+	Room        *Room        `json:"room,omitempty"`        // optional
+	Currency    string       `json:"currency,omitempty"`    // of the prices
+	Prices      []Price      `json:"prices,omitempty"`      // optional
 }
 
 // Place gives the atmosphere: one of the two fields.
@@ -121,4 +127,30 @@ type Label struct {
 type Scales struct {
 	Sugar units.ExactMass `json:"sugar"` // for the fermentable and for priming a whole batch
 	Small units.ExactMass `json:"small"` // for salts, nutrient and yeast
+}
+
+// Instruments are how finely readings are taken; what is left out takes what is common.
+type Instruments struct {
+	Hydrometer  float64                      `json:"hydrometer,omitempty"`  // a division of its scale
+	Volume      *units.Volume                `json:"volume,omitempty"`      // a level is right to within this
+	Thermometer *units.TemperatureDifference `json:"thermometer,omitempty"` // right to within this
+	Gauge       *units.GaugePressure         `json:"gauge,omitempty"`       // right to within this
+}
+
+// Schedule says when it starts and how long the ferment is thought to take.
+type Schedule struct {
+	Start   string   `json:"start"` // a day, 2026-12-05
+	Ferment Duration `json:"ferment"`
+}
+
+// Room is where the fermenter stands.
+type Room struct {
+	Volume units.Volume `json:"volume"`
+}
+
+// Price is what a pack costs.
+type Price struct {
+	What  string          `json:"what"` // as the plan names it
+	Pack  units.ExactMass `json:"pack"`
+	Price string          `json:"price"` // a decimal number
 }

@@ -38,6 +38,10 @@ const (
 	FigureVolumes
 	FigurePH
 	FigureBuffer
+	FigureUncertainty
+	FigureSchedule
+	FigureRoom
+	FigureCost
 )
 
 var whys = map[Figure]Why{
@@ -119,6 +123,18 @@ var whys = map[Figure]Why{
 	FigureBuffer: {
 		"dose at which the end pH by the charge balance is the floor; rounded up to the scale",
 		"as for the pH; floor 3.5 to 4.0: supplier sheet on sugar washes, 2021"},
+	FigureUncertainty: {
+		"u² = Σ (∂f/∂x · u(x))²; yield 3 %, sugar by its spread, scale step/√12, level; hydrometer division/√12 a reading; solubility 5 %; k = 2",
+		"JCGM 100:2008 (GUM) eq. 10; JCGM 106:2012 for the label"},
+	FigureSchedule: {
+		"half a day of lag, then the same sugar each hour: an estimate; the gravity decides",
+		"common practice, no source"},
+	FigureRoom: {
+		"fresh air = gas given off / (limit − outside air), well mixed; peak twice the mean",
+		"balance of a room; 5000 ppm: OSHA 29 CFR 1910.1000; peak: common practice, no source"},
+	FigureCost: {
+		"whole packs times price; decimal, nothing rounded",
+		"the prices given"},
 	FigureVolumes: {
 		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",
 		"IUPAC-NIST Solubility Database, SRD 106"},

@@ -1,0 +1,73 @@
+package plan
+
+import (
+	"fmt"
+
+	"github.com/shopspring/decimal"
+
+	"example.org/zymase/units"
+)
+
+// cost says what to buy, in whole packs, and what is left over. All of it is decimal:
+// nothing is rounded.
+func (m *maker) cost() error {
+	if len(m.req.Prices) == 0 {
+		return nil
+	}
+	c := &CostPlan{Currency: m.req.Currency}
+	total := decimal.Zero
+	for i, p := range m.req.Prices {
+		field := fmt.Sprintf("prices[%d]", i)
+		price, err := decimal.NewFromString(p.Price)
+		if err != nil || len(p.Price) > 20 || price.IsNegative() || price.GreaterThan(decimal.NewFromInt(1e9)) || price.Exponent() < -6 {
+			return &RequestError{Field: field + ".price", Value: fmt.Sprintf("%q", p.Price), Allowed: `a decimal number such as "1.35", in the currency`}
+		}
+		if err := within(field+".pack", p.Pack.Quantity(), units.Gram, 0.1, 1e6); err != nil {
+			return err
+		}
+		need := decimal.Zero
+		for _, w := range m.plan.Weigh {
+			if w.What == p.What {
+				need = need.Add(grams(w.Mass))
+			}
+		}
+		if need.IsZero() {
+			continue // priced, but this batch takes none
+		}
+		pack := grams(p.Pack)
+		packs := need.Div(pack).Ceil()
+		left := packs.Mul(pack).Sub(need)
+		if left.IsNegative() { // Div rounds at its last place
+			packs, left = packs.Add(decimal.NewFromInt(1)), left.Add(pack)
+		}
+		buy := Purchase{What: p.What, Pack: p.Pack, Packs: int(packs.IntPart()), Price: packs.Mul(price).StringFixed(2)}
+		if buy.Left, err = units.Gram.Exact(left); err != nil {
+			return err
+		}
+		total = total.Add(packs.Mul(price))
+		c.Buy = append(c.Buy, buy)
+	}
+	for _, w := range m.plan.Weigh {
+		if !m.priced(w.What) {
+			c.Unpriced = append(c.Unpriced, w.What)
+		}
+	}
+	c.Total = total.StringFixed(2)
+	c.PerLitre = total.Div(decimal.NewFromFloat(m.req.Volume.In(units.Litre))).StringFixed(3)
+	m.plan.Cost = c
+	return nil
+}
+
+func (m *maker) priced(what string) bool {
+	for _, p := range m.req.Prices {
+		if p.What == what {
+			return true
+		}
+	}
+	return false
+}
+
+// grams is a mass in grams, exactly: every unit of mass is a short decimal of it.
+func grams(x units.ExactMass) decimal.Decimal {
+	return x.Decimal().Mul(decimal.NewFromFloat(x.Unit().Of(1).In(units.Gram)))
+}

@@ -1,0 +1,130 @@
+package plan
+
+import (
+	"math"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// Instruments that are not given: what is common (common practice, no source).
+const (
+	commonDivision = 0.002 // of a hydrometer
+	commonVolume   = 0.01  // of the batch: reading a level
+	yieldSpread    = 0.03  // relative: SugarWashYield, BallingYield
+	solubility     = 0.05  // relative: published ways for a drink
+)
+
+// uncertainties are those of the figures that rest on readings, at k = 2.
+//
+//   - Source: JCGM 100:2008 (GUM), first order.
+func (m *maker) uncertainties() error {
+	division, volume := commonDivision, commonVolume*m.req.Volume.In(units.Litre)
+	thermometer, gauge := 0.5, 10.0 // K, kPa
+	if i := m.req.Instruments; i != nil {
+		if i.Hydrometer != 0 {
+			if !(i.Hydrometer >= 1e-5 && i.Hydrometer <= 0.02) {
+				return &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}
+			}
+			division = i.Hydrometer
+		}
+		if i.Volume != nil {
+			if err := within("instruments.volume", *i.Volume, units.Litre, 1e-4, m.req.Volume.In(units.Litre)/5); err != nil {
+				return err
+			}
+			volume = i.Volume.In(units.Litre)
+		}
+		if i.Thermometer != nil {
+			if err := within("instruments.thermometer", *i.Thermometer, units.KelvinDifference, 0.001, 10); err != nil {
+				return err
+			}
+			thermometer = i.Thermometer.In(units.KelvinDifference)
+		}
+		if i.Gauge != nil {
+			if err := within("instruments.gauge", *i.Gauge, units.KilopascalGauge, 0.01, 200); err != nil {
+				return err
+			}
+			gauge = i.Gauge.In(units.KilopascalGauge)
+		}
+	}
+	u := UncertaintyPlan{Division: division}
+	strength := m.batch.strength
+
+	// What was weighed and filled: relative contributions add in squares (eq. 12).
+	scale := m.req.Scales.Sugar.Quantity().In(units.Kilogram) / math.Sqrt(12) / m.batch.fermentable
+	purity := m.fermentable.Spread().In(units.Fraction)
+	level := volume / math.Sqrt(3) / m.req.Volume.In(units.Litre)
+	planned := strength * math.Sqrt(yieldSpread*yieldSpread+scale*scale+purity*purity+level*level)
+	var err error
+	if u.Planned, err = expanded(planned); err != nil {
+		return err
+	}
+
+	// Two hydrometer readings, each within half a division.
+	perGravity := strength / (m.plan.Gravity.Original - m.plan.Gravity.Floor)
+	read := perGravity * math.Sqrt2 * division / math.Sqrt(12)
+	if u.ByHydrometer, err = expanded(read); err != nil {
+		return err
+	}
+	limit := units.PercentVolume.Of(labelTolerance)
+	measured, err := units.Measure(m.plan.Strength, units.PercentVolume.Of(checked.Number(read)))
+	if err != nil {
+		return err
+	}
+	if u.Capability, err = measured.Capability(limit); err != nil {
+		return err
+	}
+	u.Supports = u.Capability >= 1
+
+	// The content of a keg from its temperature and pressure.
+	for i, p := range m.plan.Packs {
+		if p.Kind != keg {
+			continue
+		}
+		c, err := m.kegContent(m.batch.packed[i], p, thermometer, gauge)
+		if err != nil {
+			return err
+		}
+		u.Kegs = append(u.Kegs, c)
+	}
+	m.plan.Uncertainty = u
+	return nil
+}
+
+const labelTolerance = 0.3 // % vol, of the drinks that no other class of annex XII covers
+
+// kegContent propagates thermometer and gauge through the solubility, and adds that of
+// the solubility itself.
+func (m *maker) kegContent(k packed, p PackPlan, thermometer, gauge float64) (units.CarbonDioxideContent, error) {
+	liquid, err := carbonation.NewLiquid(k.drink)
+	if err != nil {
+		return units.CarbonDioxideContent{}, err
+	}
+	t, err := units.Limited(p.Temperature, units.KelvinDifference.Of(checked.Number(thermometer)))
+	if err != nil {
+		return units.CarbonDioxideContent{}, err
+	}
+	g, err := units.Limited(p.Gauge, units.KilopascalGauge.Of(checked.Number(gauge)))
+	if err != nil {
+		return units.CarbonDioxideContent{}, err
+	}
+	c, err := units.Propagate(func(x units.Trial) (units.CarbonDioxideContent, error) {
+		total, err := m.air.Absolute(units.At(x, &g))
+		if err != nil {
+			return units.CarbonDioxideContent{}, err
+		}
+		return liquid.Content(units.At(x, &t), total)
+	}, &t, &g)
+	if err != nil {
+		return units.CarbonDioxideContent{}, err
+	}
+	c, err = c.Widened(units.GramCO2PerLitre.Of(checked.Number(solubility / 2 * p.Content.In(units.GramCO2PerLitre))))
+	if err != nil {
+		return units.CarbonDioxideContent{}, err
+	}
+	return c.Expanded(2)
+}
+
+// expanded is twice a standard uncertainty in % vol.
+func expanded(u float64) (units.StrengthByVolume, error) { return units.PercentVolume.Try(2 * u) }

@@ -1,0 +1,56 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+func uncertaintySection(p plan.Plan) section {
+	u := p.Uncertainty
+	pm := func(v units.StrengthByVolume) string { return "± " + strength(v) }
+	supports := "it can support a label of ±0.3 % vol"
+	if !u.Supports {
+		supports = "too coarse for a label of ±0.3 % vol: weigh, distil, or use a finer hydrometer"
+	}
+	out := section{title: "How sure (k = 2)", rows: []row{
+		row{"strength as planned", pm(u.Planned), "from yield, sugar, scale and level", "", ""}.explain(plan.FigureUncertainty),
+		row{"strength by two hydrometer readings", pm(u.ByHydrometer), fmt.Sprintf("division %g: %s", u.Division, supports), "", ""}.explain(plan.FigureUncertainty),
+	}}
+	for _, c := range u.Kegs {
+		out.rows = append(out.rows, row{"content of the kegs", "± " + grams(c), "from thermometer, gauge and solubility", "", ""}.explain(plan.FigureUncertainty))
+	}
+	return out
+}
+
+func scheduleSection(p plan.Plan) section {
+	out := section{title: "When (estimated; the gravity decides)"}
+	for _, e := range p.Schedule {
+		out.rows = append(out.rows, row{e.What, e.Day, e.Sign, "", ""}.explain(plan.FigureSchedule))
+	}
+	return out
+}
+
+func roomSection(p plan.Plan, s style) section {
+	r := p.Room
+	return section{"Air of the room", []row{
+		row{"CO2 from the ferment", s.mass(r.CO2), s.gas(r.Gas) + " of gas; " + s.mass(r.Peak) + " in the busiest hour", "", ""}.explain(plan.FigureRoom),
+		row{"fresh air at the peak", s.flow(r.FreshAir), fmt.Sprintf("holds %.0f ppm", r.LimitPPM), "", ""}.explain(plan.FigureRoom),
+		row{"without fresh air", r.Reached.String(), "to the limit; danger to life after " + r.Dangerous.String(), "", ""}.explain(plan.FigureRoom),
+	}}
+}
+
+func costSection(p plan.Plan) section {
+	c := p.Cost
+	out := section{title: "Buy"}
+	for _, b := range c.Buy {
+		out.rows = append(out.rows, row{fmt.Sprintf("%s, %d × %s", b.What, b.Packs, b.Pack), b.Price + " " + c.Currency, b.Left.String() + " left over", "", ""}.explain(plan.FigureCost))
+	}
+	out.rows = append(out.rows, row{"together", c.Total + " " + c.Currency, c.PerLitre + " " + c.Currency + " a litre", "", ""}.explain(plan.FigureCost))
+	if len(c.Unpriced) > 0 {
+		out.rows = append(out.rows, row{label: "Without a price: " + strings.Join(c.Unpriced, ", ")})
+	}
+	return out
+}
