@@ -1,0 +1,65 @@
+package water
+
+import (
+	"math"
+
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+	"github.com/shopspring/decimal"
+)
+
+// Weighed is a [Recipe] in masses that a scale can weigh.
+type Weighed struct {
+	Recipe
+	Masses []units.ExactMass // of the doses, exact multiples of the step
+	Step   units.ExactMass
+	Bound  float64 // the deviation of the best continuous doses: none can be below it
+	Proven bool    // no other multiples of the step are nearer to the targets
+	Nodes  int     // partial recipes looked at
+}
+
+// SolveSteps returns the doses in whole multiples of a scale's step that bring the
+// water nearest to the targets, and proves that none are nearer; equally near, the
+// fewest salts and then the least mass are taken.
+//
+// The proof ends after 20 million partial recipes; Proven tells. Wide ranges with
+// many salts may need more: there many recipes are equally near.
+//
+// Errors are those of [Salter.Solve], a [*units.RangeError] for a step that is not
+// positive, and an [*UnreachableError] where the limits leave no multiple of it.
+//
+//   - Source: closest-point search in a lattice, C. P. Schnorr and M. Euchner,
+//     Mathematical Programming 66 (1994) 181, inside the bounds; the slope of the
+//     continuous optimum where a bound holds it.
+func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
+	const fn = "water.SolveSteps"
+	g := step.Quantity().In(units.Gram)
+	if err := limit.Check(fn, "step of the scale", g, "g", 1e-6, 1e6, "a step to weigh in"); err != nil {
+		return Weighed{}, err
+	}
+	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
+	if err != nil {
+		return Weighed{}, err
+	}
+	if err := s.Solve(r.Water, r.Volume); err != nil {
+		return Weighed{}, err
+	}
+	l := newLattice(s, g)
+	if err := l.search(); err != nil {
+		return Weighed{}, err
+	}
+	var doses []Dose
+	out := Weighed{Step: step, Bound: math.Sqrt(l.floor), Proven: l.nodes < mostNodes, Nodes: l.nodes}
+	for j, n := range l.best {
+		if n > 0 {
+			m, err := step.Unit().Exact(step.Decimal().Mul(decimal.NewFromInt(int64(n))))
+			if err != nil {
+				return Weighed{}, err
+			}
+			out.Masses = append(out.Masses, m)
+			doses = append(doses, Dose{s.salts[j].Salt, m.Quantity()})
+		}
+	}
+	out.Recipe, err = r.recipe(doses)
+	return out, err
+}
