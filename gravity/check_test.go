@@ -62,3 +62,7 @@ func ok[T any](t tester) func(T, error) T {
 }
 
 func mgL(v float64) units.MassConcentration { return units.MilligramPerLitre.Of(checked.Number(v)) }
+
+func gCO2(v float64) units.CarbonDioxideContent { return units.GramCO2PerLitre.Of(checked.Number(v)) }
+func pure(v float64) units.PureNumber           { return units.One.Of(checked.Number(v)) }
+func kcalOf(v float64) units.Energy             { return units.Kilocalorie.Of(checked.Number(v)) }

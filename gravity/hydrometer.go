@@ -1,10 +1,6 @@
 package gravity
 
-import (
-	"example.org/zymase/internal/limit"
-	"example.org/zymase/internal/numeric"
-	"example.org/zymase/units"
-)
+import "example.org/zymase/units"
 
 // Hydrometer is a glass hydrometer with a scale of specific gravity. The zero
 // value is one for 20/20 °C.
@@ -55,34 +51,7 @@ func (h Hydrometer) per(t units.Temperature) float64 {
 //   - Uncertainty: that of the reading; a strength wrong by 1 % vol adds 0.0002 at
 //     30 °C.
 func (h Hydrometer) Correct(reading float64, t units.Temperature, strength units.StrengthByVolume) (Gravity, error) {
-	const fn = "gravity.Hydrometer.Correct"
-	c, v := t.In(units.Celsius), strength.In(units.PercentVolume)
-	mostT, mostX, source := 100.0, 0.6, sourceSPS4
-	if v > 0 {
-		mostT, mostX, source = 40, 0.3, sourceR22
-	}
-	if err := limit.Check(fn, "temperature", c, "°C", 0, mostT, source); err != nil {
-		return Gravity{}, err
-	}
-	if err := limit.Check(fn, "strength", v, "% vol", 0, 23, "Tabarié's relation to 18 % mass, Hackbarth 2011"); err != nil {
-		return Gravity{}, err
-	}
-	w := warm{v: v / 100 * pureEthanol20}
-	w.y.at(c)
-	if v > 0 {
-		w.m.at(c)
-	}
-	per := h.per(t)
-	lo, hi := w.density(leastApparent)*per, w.density(mostX)*per
-	if err := limit.Check(fn, "reading", reading, "", lo, hi, "−10 to 60 °P, 30 °P with ethanol"); err != nil {
-		return Gravity{}, err
-	}
-	x, err := numeric.Root(func(x float64) float64 { return w.density(x)*per - reading }, leastApparent, mostX, 1e-13)
-	if err != nil {
-		return Gravity{}, err
-	}
-	_, rho := w.at20(x)
-	return one(clamp(rho/syrup20[0], lowestGravity, highestGravity)), nil
+	return gravityAt("gravity.Hydrometer.Correct", "reading", "", reading, h.per(t), t, strength)
 }
 
 // A warm liquid has v kg of ethanol in a m³ at 20 °C, and any extract.

@@ -2,6 +2,7 @@ package gravity
 
 import (
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -22,4 +23,17 @@ func celsius(v float64) units.Temperature { return units.Celsius.Of(checked.Numb
 
 func gramsPerLitre(v float64) units.MassConcentration {
 	return units.GramPerLitre.Of(checked.Number(v))
+}
+
+func number(v float64) units.PureNumber { return units.One.Of(checked.Number(v)) }
+
+// check is limit.Check of a pure number.
+func check(fn, quantity string, v, min, max float64, source string) error {
+	return limit.Check(fn, quantity, v, "", min, max, source)
+}
+
+func percent(v float64) units.Share { return units.Percent.Of(checked.Number(v)) }
+
+func gramsCO2PerLitre(v float64) units.CarbonDioxideContent {
+	return units.GramCO2PerLitre.Of(checked.Number(v))
 }

@@ -430,3 +430,23 @@ func ExampleRangeError_Error() {
 	fmt.Println(e.Error())
 	// Output: gravity.WaterDensity: temperature 101 °C outside 0 °C to 100 °C (Bettin & Spieweck 1990)
 }
+
+func ExampleCrossCheck() {
+	vol := func(v, u float64) units.MeasuredStrength {
+		q, _ := units.PercentVolume.Try(v)
+		w, _ := units.PercentVolume.Try(u)
+		m, _ := units.Measure(q, w)
+		return m
+	}
+	mean, verdicts, err := units.CrossCheck(
+		claim("hydrometer", vol(4.6, 0.1)), claim("distillation", vol(4.7, 0.1)), claim("weight lost", vol(5.4, 0.2)))
+	fmt.Println(mean.Text(units.PercentVolume, 2, 2), err)
+	for _, v := range verdicts {
+		fmt.Printf("%s: %+.1f u, disagrees: %v\n", v.Claim.Method, v.Deviation, v.Disagrees)
+	}
+	// Output:
+	// 4.73 ± 0.13 % vol (k = 2) <nil>
+	// hydrometer: -1.8 u, disagrees: false
+	// distillation: -0.5 u, disagrees: false
+	// weight lost: +3.5 u, disagrees: true
+}

@@ -1,0 +1,130 @@
+package gravity
+
+import (
+	"math"
+
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// A Part is a share of a blend: which liquid, and how much of it.
+type Part struct {
+	Mass   units.Mass
+	Volume units.Volume // at 20 °C
+}
+
+func (s Solution) part(m float64) Part {
+	return Part{kilograms(m), litres(1000 * m / s.density20())}
+}
+
+// BlendToStrength returns how much of two liquids makes a volume of a strength, both
+// at 20 °C. Only the composition of the two counts, not how much there is of them.
+//
+//   - Source: masses add, contraction by the densities of [Solution.ByVolume].
+//   - Range: a strength between those of the two, a volume of 0 to 1e9 L; otherwise the
+//     error is a [*units.RangeError].
+func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume units.Volume) (ofA, ofB Part, blend Solution, err error) {
+	const fn = "gravity.BlendToStrength"
+	v, want := volume.In(units.Litre), strength.In(units.PercentVolume)
+	if err := blendable(fn, v, a, b); err != nil {
+		return Part{}, Part{}, Solution{}, err
+	}
+	a, b = a.scaled(1/a.total()), b.scaled(1/b.total())
+	sa, sb := a.strength(), b.strength()
+	const slack = 1e-9 // rounding at the ends
+	if err := limit.Check(fn, "strength", want, "% vol", min(sa, sb)-slack, max(sa, sb)+slack, "between the two liquids"); err != nil {
+		return Part{}, Part{}, Solution{}, err
+	}
+	want = clamp(want, min(sa, sb), max(sa, sb))
+	part, err := partOf(a, b, want)
+	if want == sb && sa != sb {
+		part = 1
+	}
+	if err != nil {
+		return Part{}, Part{}, Solution{}, err
+	}
+	blend, err = a.scaled(1 - part).with(b.scaled(part)).checked(fn)
+	if err != nil {
+		return Part{}, Part{}, Solution{}, err
+	}
+	m := v / 1000 * blend.density20() / blend.total()
+	return a.part(m * (1 - part)), b.part(m * part), blend.scaled(m), nil
+}
+
+func blendable(fn string, v float64, of ...Solution) error {
+	if err := limit.Check(fn, "volume", v, "L", 0, 1e9, "a volume"); err != nil {
+		return err
+	}
+	for _, s := range of {
+		if err := limit.Check(fn, "mass of a liquid", s.total(), "kg", 1e-9, 1e12, "there must be some"); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// BlendToStrengthAndExtract returns how much of three liquids makes a volume of a
+// strength with a real extract: a spirit, a syrup and water. Only the composition of
+// the three counts.
+//
+//   - Source: masses of ethanol and extract add; the strength by volume by the densities
+//     of [Solution.ByVolume].
+//   - Range: targets that the three can make with no negative amount, a volume of 0 to
+//     1e9 L; otherwise the error is a [*units.RangeError] about the liquid that would be
+//     negative.
+func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume, real units.Extract, volume units.Volume) (parts [3]Part, blend Solution, err error) {
+	const fn = "gravity.BlendToStrengthAndExtract"
+	v, want, x := volume.In(units.Litre), strength.In(units.PercentVolume), real.In(units.DegreePlato)/100
+	if err := blendable(fn, v, a, b, c); err != nil {
+		return parts, Solution{}, err
+	}
+	if err := limit.Check(fn, "strength", want, "% vol", 0, 100, "a strength"); err != nil {
+		return parts, Solution{}, err
+	}
+	of := [3]Solution{a.scaled(1 / a.total()), b.scaled(1 / b.total()), c.scaled(1 / c.total())}
+	// mass fraction of ethanol by the density of the blend; it hardly depends on itself
+	e := want / 100 * pureEthanol20 / 1000
+	var k [3]float64
+	for range 100 {
+		var ok bool
+		if k, ok = shares(of, e, x); !ok {
+			return parts, Solution{}, limit.Check(fn, "independent liquids", 2, "", 3, 3, "two of the three are one liquid, or a blend of the others")
+		}
+		blend = of[0].scaled(max(0, k[0])).with(of[1].scaled(max(0, k[1]))).with(of[2].scaled(max(0, k[2])))
+		if blend, err = blend.checked(fn); err != nil {
+			return parts, Solution{}, err
+		}
+		next := want / 100 * pureEthanol20 / blend.density20()
+		done := math.Abs(next-e) < 1e-15
+		e = next
+		if done {
+			break
+		}
+	}
+	for i, share := range k {
+		if err := limit.Check(fn, "share of liquid "+string(rune('1'+i)), 100*share, "%", -1e-9, 100+1e-9, "what the three liquids can make"); err != nil {
+			return parts, Solution{}, err
+		}
+	}
+	m := v / 1000 * blend.density20() / blend.total()
+	for i := range parts {
+		parts[i] = of[i].part(m * clamp(k[i], 0, 1))
+	}
+	return parts, blend.scaled(m), nil
+}
+
+// shares solves for the mass shares of three liquids that give mass fractions of
+// ethanol e and extract x.
+func shares(of [3]Solution, e, x float64) (k [3]float64, ok bool) {
+	e0, x0 := of[0].fractions()
+	e1, x1 := of[1].fractions()
+	e2, x2 := of[2].fractions()
+	det := (e0-e2)*(x1-x2) - (e1-e2)*(x0-x2)
+	if math.Abs(det) < 1e-9 {
+		return k, false
+	}
+	k[0] = ((e-e2)*(x1-x2) - (e1-e2)*(x-x2)) / det
+	k[1] = ((e0-e2)*(x-x2) - (e-e2)*(x0-x2)) / det
+	k[2] = 1 - k[0] - k[1]
+	return k, math.Abs(k[0]) < 1e6 && math.Abs(k[1]) < 1e6
+}

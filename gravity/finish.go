@@ -1,0 +1,99 @@
+package gravity
+
+import (
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// A Progress is how far a fermentation has come by its gravity.
+type Progress struct {
+	Liquid Solution // now
+	Floor  Gravity  // when all fermentable extract is used
+	Left   units.Mass
+	Part   units.Share // of the fermentable extract that is used
+
+	// CO2 that the rest would still make. If the liquid is closed up now it stays in
+	// there: [Progress.Caution].
+	CO2        units.Mass
+	CO2Content units.CarbonDioxideContent // the same in a litre of the liquid at 20 °C
+}
+
+// Caution tells what closing the liquid up now may do; it is empty when no extract
+// is left.
+func (p Progress) Caution() string {
+	if p.Left.IsZero() {
+		return ""
+	}
+	return "Closed up now, this liquid can still make " + p.CO2Content.Text(units.GramCO2PerLitre, 1) +
+		". Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack."
+}
+
+// At returns how far a wort of known composition has come when the hydrometer, read
+// at 20 °C without gas, shows a gravity: what extract is left, what of it can still
+// ferment and what gas that makes.
+//
+//   - Source: [Solution.Ferment] solved for the extract used that gives the gravity.
+//   - Range: a gravity between the wort's and its floor; up to 0.0005 below the floor
+//     counts as the floor. Otherwise the error is a [*units.RangeError]: the recipe or the
+//     yield is another, or the reading is wrong.
+//   - Uncertainty: 0.001 in gravity hides 2.2 g/L of sugar, which is 1.1 g/L of CO2; see
+//     [Solution.Hidden].
+func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
+	const fn = "gravity.Solution.At"
+	dry, all, err := s.Dry(y)
+	if err != nil {
+		return Progress{}, err
+	}
+	floor, top := dry.Gravity(), s.Gravity()
+	if err := limit.Check(fn, "gravity", reading.SG(), "", floor.SG()-0.0005, top.SG(), "between the floor of this recipe and its wort"); err != nil {
+		return Progress{}, err
+	}
+	have := s.fermentable()
+	if have == 0 {
+		return Progress{Liquid: s, Floor: floor, Part: units.Percent.Of(100)}, nil
+	}
+	if reading.excess <= floor.excess {
+		return Progress{Liquid: dry, Floor: floor, Part: units.Percent.Of(100)}, nil
+	}
+	part, err := numeric.Root(func(part float64) float64 {
+		now, _, err := s.Ferment(kilograms(part*have), y)
+		if err != nil { // cannot be between wort and dry
+			return 0
+		}
+		return now.Gravity().excess - reading.excess
+	}, 0, 1, 1e-14)
+	if err != nil {
+		part = 0 // the reading is the wort's own, up to rounding
+	}
+	part = clamp(part, 0, 1)
+	now, made, err := s.Ferment(kilograms(min(part*have, have)), y)
+	if err != nil {
+		return Progress{}, err
+	}
+	co2 := all.CO2.In(units.Kilogram) - made.CO2.In(units.Kilogram)
+	return Progress{
+		Liquid: now, Floor: floor, Left: kilograms(have * (1 - part)), Part: percent(100 * part),
+		CO2: kilograms(co2), CO2Content: gramsCO2PerLitre(co2 / now.total() * now.density20()),
+	}, nil
+}
+
+// Hidden returns the most that a reading may hide: the state at the reading and k
+// times its standard uncertainty more. A hydrometer read as dry within ± 0.001 still
+// leaves room for priming sugar that nobody added.
+//
+//   - Source: [Solution.At] at the reading plus k·u (JCGM 100:2008 6.2.1).
+//   - Range: k from 0 to 10, and that of [Solution.At]; otherwise the error is a
+//     [*units.RangeError].
+func (s Solution) Hidden(reading units.MeasuredNumber, y Yield, k float64) (Progress, error) {
+	u, err := reading.Expanded(k)
+	if err != nil {
+		return Progress{}, err
+	}
+	most := min(reading.Value().In(units.One)+u.In(units.One), s.Gravity().SG())
+	g, err := FromSG(most)
+	if err != nil {
+		return Progress{}, err
+	}
+	return s.At(g, y)
+}

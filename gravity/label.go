@@ -1,0 +1,143 @@
+package gravity
+
+import (
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// Label facts. The articles are cited as they stood when this was written: check the
+// law in force where you sell.
+
+// Nutrition is what 100 mL of a drink hold, at 20 °C.
+type Nutrition struct {
+	Energy       LabelEnergy
+	Ethanol      units.Mass
+	Carbohydrate units.Mass // all extract but glycerol
+	Sugars       units.Mass // sucrose, glucose and fructose; other extract counts as none
+	Polyols      units.Mass // glycerol
+}
+
+// Nutrition returns the facts of 100 mL at 20 °C with the energy of EU law. Extract
+// given in °P counts as sugars, since it is not told apart: for beer state the sugars
+// from an analysis.
+//
+//   - Source: Regulation (EU) No 1169/2011 annex I (definitions) and annex XIV (factors).
+//   - Range: every solution.
+//   - Uncertainty: that of the composition.
+func (s Solution) Nutrition() Nutrition {
+	ethanol, carbohydrate, polyol := s.gramsPer100mL()
+	sugars := 0.0
+	if m := s.total(); m > 0 {
+		sugars = s.density20() / 10 / m * s.fermentable()
+	}
+	g := func(v float64) units.Mass { return units.Gram.Of(checked.Number(v)) }
+	return Nutrition{Energy: s.EnergyEU(), Ethanol: g(ethanol), Carbohydrate: g(carbohydrate), Sugars: g(sugars), Polyols: g(polyol)}
+}
+
+// EnergyUS returns the energy of 100 mL of beer at 20 °C as American analysts
+// calculate it.
+//
+//   - Source: kcal/100 g = 6.9·A + 4.0·(RE − ash), A % mass of ethanol, RE % mass of real
+//     extract; times the specific gravity for 100 mL (The Oxford Companion to Beer (2012),
+//     "calories", after ASBC; method Beer-33 recalled from memory).
+//   - Range: ash from 0 to the real extract and at most 1 % mass, 0.1 is customary for
+//     beer (recalled from memory) and nothing for a sugar wash; otherwise the error is a
+//     [*units.RangeError].
+//   - Uncertainty: a label may state 5 kcal less or 10 kcal more than 12 US fl oz hold
+//     (TTB Procedure 2004-1, recalled from memory).
+func (s Solution) EnergyUS(ash units.Share) (units.Energy, error) {
+	e, x := s.fractions()
+	a := ash.In(units.Percent)
+	if err := limit.Check("gravity.Solution.EnergyUS", "ash", a, "% mass", 0, min(1, 100*x), "beer"); err != nil {
+		return units.Energy{}, err
+	}
+	kcal := (6.9*100*e + 4.0*(100*x-a)) * s.density20() / syrup20[0]
+	return units.Kilocalorie.Of(checked.Number(kcal)), nil
+}
+
+// RoundCaloriesUS rounds kilocalories of a serving as US food law does: below 5 to
+// 0, to the nearest 5 up to 50, to the nearest 10 above.
+//
+//   - Source: 21 CFR 101.9(c)(1) (recalled from memory).
+//   - Range: 0 to 1e6 kcal; otherwise the error is a [*units.RangeError].
+func RoundCaloriesUS(e units.Energy) (units.Energy, error) {
+	kcal := e.In(units.Kilocalorie)
+	if err := limit.Check("gravity.RoundCaloriesUS", "energy", kcal, "kcal", 0, 1e6, "a serving"); err != nil {
+		return units.Energy{}, err
+	}
+	switch {
+	case kcal < 5:
+		kcal = 0
+	case kcal <= 50:
+		kcal = 5 * math.Round(kcal/5)
+	default:
+		kcal = 10 * math.Round(kcal/10)
+	}
+	return units.Kilocalorie.Of(checked.Number(kcal)), nil
+}
+
+// LabelStrength rounds a strength to one decimal, as EU and US labels state it.
+//
+//   - Source: Regulation (EU) No 1169/2011 annex XII (one decimal at most); 27 CFR 7.65
+//     (nearest 0.1 %; recalled from memory).
+//   - Range: every strength from 0 to 100 % vol.
+func LabelStrength(v units.StrengthByVolume) units.StrengthByVolume {
+	return percentVolume(math.Round(10*clamp(v.In(units.PercentVolume), 0, 100)) / 10)
+}
+
+// Category is a kind of drink for which a law states how far the strength may be
+// from the label.
+type Category int
+
+// Categories and the law that they are from.
+const (
+	EUBeer      Category = iota // beer (CN 2203 00); still grape drinks of CN 2206 00 to 5.5 % vol
+	EUCider                     // cider, perry, mead and other fermented fruit drinks; sparkling grape drinks of 2206 00
+	EUMacerated                 // drinks with macerated fruit or plants
+	EUOther                     // any other drink: a seltzer of sugar
+	USMaltDrink                 // malt beverages
+	USSpirit                    // distilled spirits
+	categories
+)
+
+// String returns the category with its law.
+func (c Category) String() string {
+	if c < 0 || c >= categories {
+		return "unknown category"
+	}
+	return [categories]string{
+		"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit",
+	}[c]
+}
+
+// LabelTolerance returns how far the strength may be from the label, either way,
+// before the error of the analysis.
+//
+//   - Source: Regulation (EU) No 1169/2011 annex XII: 0.5 % vol for beer up to 5.5 % vol, 1.0
+//     above and for cider, perry and mead, 1.5 with macerated fruit or plants, 0.3 for all
+//     other drinks. US: 0.3 for malt beverages (27 CFR 7.65, recalled from memory) and
+//     spirits (27 CFR 19.356(c)).
+//   - Range: categories named here, label from 0 to 100 % vol; otherwise the error is a
+//     [*units.RangeError]. EU law asks for the statement above 1.2 % vol.
+func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByVolume, error) {
+	const fn = "gravity.LabelTolerance"
+	v := label.In(units.PercentVolume)
+	if err := limit.Check(fn, "category", float64(c), "", 0, float64(categories-1), "a category that this package names"); err != nil {
+		return units.StrengthByVolume{}, err
+	}
+	if err := limit.Check(fn, "strength", v, "% vol", 0, 100, "a strength"); err != nil {
+		return units.StrengthByVolume{}, err
+	}
+	switch {
+	case c == EUBeer && v <= 5.5:
+		return percentVolume(0.5), nil
+	case c == EUBeer, c == EUCider:
+		return percentVolume(1.0), nil
+	case c == EUMacerated:
+		return percentVolume(1.5), nil
+	}
+	return percentVolume(0.3), nil
+}

@@ -1,0 +1,91 @@
+package gravity_test
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+func TestNutrition(t *testing.T) {
+	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(3), kg(4)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Dextrin, kg(2)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Glycerol, kg(1)))
+	n := s.Nutrition()
+	per := 100 / ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre) // g in 100 mL of 1 kg in the whole
+	for _, c := range []struct {
+		what string
+		got  units.Mass
+		want float64
+	}{{"ethanol", n.Ethanol, 4}, {"carbohydrate", n.Carbohydrate, 5}, {"sugars", n.Sugars, 3}, {"polyols", n.Polyols, 1}} {
+		near(t, c.what, c.got.In(units.Gram), c.want*per, 1e-9)
+	}
+	near(t, "kJ", n.Energy.Kilojoules.In(units.Kilojoule), per*(4*29+5*17+1*10), 1e-9)
+	near(t, "kcal", n.Energy.Kilocalories.In(units.Kilocalorie), per*(4*7+5*4+1*2.4), 1e-9)
+	if z := (gravity.Solution{}).Nutrition(); z != (gravity.Nutrition{}) {
+		t.Error(z)
+	}
+}
+
+// kcal/100 g = 6.9·A + 4.0·(RE − ash), times the gravity (The Oxford Companion to Beer
+// 2012): a beer of 4 % mass and 4 °P, ash 0.1, gravity 1.0086 has 43.6 kcal.
+func TestEnergyUS(t *testing.T) {
+	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(92), kg(4), kg(4)))
+	e := ok[units.Energy](t)(s.EnergyUS(percent(0.1)))
+	near(t, "kcal", e.In(units.Kilocalorie), (6.9*4+4*3.9)*s.Gravity().SG(), 1e-9)
+	near(t, "kcal", e.In(units.Kilocalorie), 43.6, 0.1)
+	near(t, "kJ", e.In(units.Kilojoule), 43.6*4.184, 0.4)
+	for _, a := range []float64{-0.1, 1.1, math.NaN()} {
+		_, err := s.EnergyUS(percent(a))
+		refused(t, "ash", err, "ash")
+	}
+	ok[units.Energy](t)(s.EnergyUS(percent(1)))
+	_, err := ok[gravity.Solution](t)(gravity.NewSolution(kg(96), kg(0), kg(4))).EnergyUS(percent(0.1))
+	refused(t, "ash", err, "ash")
+}
+
+// 21 CFR 101.9(c)(1), recalled from memory.
+func TestRoundCaloriesUS(t *testing.T) {
+	for kcal, want := range map[float64]float64{0: 0, 4.9: 0, 5: 5, 7.4: 5, 47.4: 45, 50: 50, 51: 50, 54.9: 50, 55: 60, 98: 100, 143: 140} {
+		got := ok[units.Energy](t)(gravity.RoundCaloriesUS(kcalOf(kcal)))
+		near(t, "rounded", got.In(units.Kilocalorie), want, 1e-9)
+	}
+	for _, kcal := range []float64{-1, 1.1e6, math.NaN()} {
+		_, err := gravity.RoundCaloriesUS(kcalOf(kcal))
+		refused(t, "energy", err, "energy")
+	}
+	ok[units.Energy](t)(gravity.RoundCaloriesUS(kcalOf(1e6)))
+}
+
+// Regulation (EU) 1169/2011 annex XII; 27 CFR 19.356: label 40, 39.7 to 40.3.
+func TestLabelTolerance(t *testing.T) {
+	for _, c := range []struct {
+		c       gravity.Category
+		v, want float64
+		name    string
+	}{
+		{gravity.EUBeer, 4.6, 0.5, "EU beer"}, {gravity.EUBeer, 5.5, 0.5, "EU beer"}, {gravity.EUBeer, 5.6, 1.0, "EU beer"}, {gravity.EUCider, 4.6, 1.0, "EU cider, perry, mead, fruit wine"}, {gravity.EUMacerated, 4.6, 1.5, "EU drink with macerated fruit or plants"},
+		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"},
+	} {
+		got := ok[units.StrengthByVolume](t)(gravity.LabelTolerance(c.c, volPct(c.v)))
+		near(t, c.c.String(), got.In(units.PercentVolume), c.want, 0)
+		if c.c.String() != c.name {
+			t.Errorf("%q, not %q", c.c, c.name)
+		}
+	}
+	for _, c := range []gravity.Category{-1, 6} {
+		_, err := gravity.LabelTolerance(c, volPct(5))
+		refused(t, "category", err, "category")
+		if c.String() != "unknown category" {
+			t.Error(c)
+		}
+	}
+	for _, v := range []float64{-1, 101} {
+		_, err := gravity.LabelTolerance(gravity.EUOther, volPct(v))
+		refused(t, "strength", err, "strength")
+	}
+	for v, want := range map[float64]float64{4.64: 4.6, 4.66: 4.7, -1: 0, 120: 100} {
+		near(t, "label", gravity.LabelStrength(volPct(v)).In(units.PercentVolume), want, 1e-12)
+	}
+}

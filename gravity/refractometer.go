@@ -1,0 +1,105 @@
+package gravity
+
+import (
+	"example.org/zymase/units"
+)
+
+// indexModel is the standard uncertainty of the refractive index of a liquid with
+// ethanol and sugar: see [Solution.RefractiveIndex].
+const indexModel = 0.0002
+
+// Refractometer returns the gravity and strength of a fermenting liquid from the
+// original extract and a Brix reading in it, each with an honest uncertainty.
+//
+//   - Source: [FromOriginalAndBrix]; uncertainty after JCGM 100:2008 of the two
+//     readings, of the yield (3 % of the ethanol) and of the index of three substances
+//     (0.0002, which is 0.14 °Bx).
+//   - Range: that of [FromOriginalAndBrix]; otherwise the error is a
+//     [*units.RangeError].
+//   - Uncertainty: with 0.1 °Bx in both readings about 0.0015 in gravity and 0.25 % vol
+//     (k = 1): good for following a fermentation, not for a label. Wort with dark malt or
+//     haze is worse.
+func Refractometer(original, read units.MeasuredExtract, y Yield) (units.MeasuredNumber, units.MeasuredStrength, error) {
+	read, err := read.Widened(plato(indexModel / 0.00145)) // 0.00145 per °Bx near 10
+	if err != nil {
+		return units.MeasuredNumber{}, units.MeasuredStrength{}, err
+	}
+	// the ethanol of a gram of extract, 3 % either way
+	part, err := units.Measure(units.One.Of(1), units.One.Of(0.03))
+	if err != nil {
+		return units.MeasuredNumber{}, units.MeasuredStrength{}, err
+	}
+	state := func(x units.Trial) (Fermentation, error) {
+		return FromOriginalAndBrix(units.At(x, &original), units.At(x, &read), y.times(units.At(x, &part).In(units.One)))
+	}
+	sg, err := units.Propagate(func(x units.Trial) (units.PureNumber, error) {
+		f, err := state(x)
+		return number(f.Gravity().SG()), err
+	}, &original, &read, &part)
+	if err != nil {
+		return units.MeasuredNumber{}, units.MeasuredStrength{}, err
+	}
+	abv, err := units.Propagate(func(x units.Trial) (units.StrengthByVolume, error) {
+		f, err := state(x)
+		return f.ByVolume(), err
+	}, &original, &read, &part)
+	return sg, abv, err
+}
+
+// times returns a yield with k times the ethanol and CO2; the rest is yeast.
+func (y Yield) times(k float64) Yield {
+	gas := y.ethanol + y.co2
+	k = min(k, (gas+y.biomass)/gas)
+	y.ethanol *= k
+	y.co2 *= k
+	y.biomass = 1 + y.water - y.ethanol - y.co2 - y.residue
+	return y
+}
+
+// MeasuredGravity returns the gravity 20/20 °C from a reading, the temperature of the
+// sample and a guess of its strength, with its standard uncertainty.
+//
+//   - Source: [Hydrometer.Correct], propagated after JCGM 100:2008.
+//   - Range: that of [Hydrometer.Correct]; otherwise the error is a
+//     [*units.RangeError].
+//   - Uncertainty: half a division read is [units.Read] of the division; add the error
+//     of the instrument with Widened. A common one has divisions of 0.002 and errors of
+//     0.002.
+func (h Hydrometer) MeasuredGravity(reading units.MeasuredNumber, t units.MeasuredTemperature, strength units.MeasuredStrength) (units.MeasuredNumber, error) {
+	return units.Propagate(func(x units.Trial) (units.PureNumber, error) {
+		g, err := h.Correct(units.At(x, &reading).In(units.One), units.At(x, &t), units.At(x, &strength))
+		return number(g.SG()), err
+	}, &reading, &t, &strength)
+}
+
+// MeasuredStrength returns the strength from two gravities, each with its
+// uncertainty, for a yield that is known within a part of itself: 0.01 for malt,
+// 0.03 for a sugar wash. correlation tells how far the two gravities share their
+// error: 0 for two instruments, near 1 for the fault of one scale.
+//
+//   - Source: [FromOriginalAndApparent], propagated after JCGM 100:2008 eq. 13.
+//   - Range: gravities of a fermentation; a part from 0 to 0.2, a correlation from −1
+//     to 1. Otherwise the error is a [*units.RangeError].
+//   - Uncertainty: the result's own. "May this instrument support a label tolerance?" is
+//     [units.Measured.Capability] of it.
+func MeasuredStrength(original, final units.MeasuredNumber, y Yield, part, correlation float64) (units.MeasuredStrength, error) {
+	yield, err := units.Measure(units.One.Of(1), number(part))
+	if err != nil {
+		return units.MeasuredStrength{}, err
+	}
+	if err := check("gravity.MeasuredStrength", "part of the yield", part, 0, 0.2, "a fermentation"); err != nil {
+		return units.MeasuredStrength{}, err
+	}
+	return units.PropagateCorrelated(func(x units.Trial) (units.StrengthByVolume, error) {
+		og, err := FromSG(units.At(x, &original).In(units.One))
+		if err != nil {
+			return units.StrengthByVolume{}, err
+		}
+		fg, err := FromSG(units.At(x, &final).In(units.One))
+		if err != nil {
+			return units.StrengthByVolume{}, err
+		}
+		f, err := FromOriginalAndApparent(og.Extract(), fg.Extract(), y.times(units.At(x, &yield).In(units.One)))
+		return f.ByVolume(), err
+	}, []units.Correlation{{A: &original, B: &final, R: correlation}}, &original, &final, &yield)
+}

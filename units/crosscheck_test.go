@@ -1,0 +1,50 @@
+package units_test
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/units"
+)
+
+// Weighted mean and deviations by hand: 4.6 ± 0.1, 4.8 ± 0.2 and 5.4 ± 0.2 have
+// weights 100, 25, 25; the mean is 4.76667 and its uncertainty 1/√150.
+func TestCrossCheck(t *testing.T) {
+	a, b, c := measure(t, 4.6, 0.1), measure(t, 4.8, 0.2), measure(t, 5.4, 0.2)
+	mean, verdicts, err := units.CrossCheck(claim("hydrometer", a), claim("distillation", b), claim("weight lost", c))
+	if err != nil {
+		t.Fatal(err)
+	}
+	close(t, "mean", mean.Value().In(units.One), (460+120+135)/150.0, 1e-12)
+	close(t, "u", mean.Uncertainty().In(units.One), 1/math.Sqrt(150), 1e-12)
+	others := []float64{(120 + 135) / 50.0, (460 + 135) / 125.0, (460 + 120) / 125.0}
+	weights := []float64{50, 125, 125}
+	values, us := []float64{4.6, 4.8, 5.4}, []float64{0.1, 0.2, 0.2}
+	for i, v := range verdicts {
+		want := (values[i] - others[i]) / math.Sqrt(us[i]*us[i]+1/weights[i])
+		close(t, v.Claim.Method, v.Deviation, want, 1e-12)
+		if v.Disagrees != (math.Abs(want) > 2) {
+			t.Errorf("%s: %v", v.Claim.Method, v)
+		}
+	}
+	if !verdicts[2].Disagrees || verdicts[1].Disagrees {
+		t.Error(verdicts)
+	}
+	// a claim much surer than the others
+	sure := measure(t, 4.6, 1e-11)
+	if _, v, err := units.CrossCheck(claim("sure", sure), claim("b", b)); err != nil || math.Abs(v[0].Deviation+1) > 1e-9 || math.Abs(v[1].Deviation-1) > 1e-9 {
+		t.Error(v, err)
+	}
+}
+
+func claim[D, E units.Dimension](method string, m units.Measured[D, E]) units.Claim[D, E] {
+	return units.Claim[D, E]{Method: method, Value: m}
+}
+
+func TestCrossCheckRefuses(t *testing.T) {
+	a := measure(t, 4.6, 0.1)
+	_, _, err := units.CrossCheck(claim("alone", a))
+	isRange(t, err, "number of claims", 2, 100)
+	_, _, err = units.CrossCheck(claim("a", a), claim("exact", measure(t, 4.6, 0)))
+	isRange(t, err, "pure number", 0, 1e15)
+}
