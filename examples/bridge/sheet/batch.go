@@ -5,7 +5,7 @@ package sheet
 // 40 L go into kegs at 4 °C, the rest into bottles of 0.33 L.
 func batch() []line {
 	var lines []line
-	for _, part := range [][]line{wanted(), keg(), bottle()} {
+	for _, part := range [][]line{wanted(), fermenter(), keg(), bottle(), label()} {
 		lines = append(append(lines, part...), note(""))
 	}
 	return lines
@@ -17,9 +17,12 @@ func wanted() []line {
 		note("Change the coloured figures; the others ask the bridge again. It must run: see the last line."),
 		note("Where a cell shows Err:540, let the document update its links: the spreadsheet asks when it opens the file."),
 		heading("What is wanted"),
-		figure("Packaged in all", "volume", 60, "L", 1, ""),
+		figure("Packaged in all", "packaged", 60, "L", 1, ""),
 		figure("Of it in kegs", "keg_volume", 40, "L", 1, ""),
+		figure("Left behind with the yeast", "lost", 3, "L", 1, "lees, hoses and samples"),
 		figure("Strength", "strength", 4.6, "% vol", 1, ""),
+		choice("Sugar", "fermentable", "white sugar", "as sugar_for_strength names it: dextrose monohydrate, honey …"),
+		choice("Strain's need of nitrogen", "demand", "low", "low, medium or high: the yeast's data sheet says"),
 		figure("Altitude", "altitude", 640, "m", 0, "a gauge shows the pressure above that of the air here"),
 		figure("Keg, temperature", "keg_temperature", 4, "°C", 1, ""),
 		figure("Keg, fizz", "keg_fizz", 2.9, "vol CO2", 2, ""),
@@ -32,18 +35,69 @@ func wanted() []line {
 	}
 }
 
-func keg() []line {
+func fermenter() []line {
+	sugar := []input{{"strength", "strength"}, {"volume", "fermented"}, {"fermentable", "fermentable"}}
 	return []line{
 		heading(results),
 		note(""),
+		heading("In the fermenter"),
+		{
+			label: "Fermented in all", name: "fermented", unit: "L", places: 1,
+			formula: "packaged+lost", compute: func(get func(string) float64) float64 { return get("packaged") + get("lost") },
+		},
+		{
+			label: "Sugar", name: "sugar", unit: "kg", places: 2,
+			function: "sugar_for_strength", output: "mass", inputs: sugar,
+		},
+		{
+			label: "Water", name: "water", unit: "kg", places: 1,
+			function: "sugar_for_strength", output: "water", inputs: sugar,
+			remark: "what boils off comes on top; hot sugar solution burns worse than water",
+		},
+		{
+			label: "Gravity before", name: "gravity_before", places: 4,
+			function: "sugar_for_strength", output: "original_gravity", inputs: sugar, remark: "20/20 °C",
+		},
+		{
+			label: "Gravity when dry", name: "gravity_dry", places: 4,
+			function: "sugar_for_strength", output: "final_gravity", inputs: sugar,
+			remark: "20/20 °C; a reading above it may still hide sugar",
+		},
+		{
+			label: "Extract before", name: "extract", unit: "°P", places: 2,
+			function: "sugar_for_strength", output: "original_extract", inputs: sugar,
+		},
+		{
+			label: "Sugar in a litre", name: "sugar_in_litre", unit: "g/L", places: 1,
+			formula: "sugar*1000/fermented",
+			compute: func(get func(string) float64) float64 { return get("sugar") * 1000 / get("fermented") },
+		},
+		{
+			label: "Nitrogen for the yeast", name: "nitrogen", unit: "mg/L", places: 0,
+			function: "nitrogen_need", output: "nitrogen", inputs: []input{{"sugar", "sugar_in_litre"}, {"demand", "demand"}},
+			remark: "sugar and water bring none: see nutrient_brings, and the limits on nutrients where you are",
+		},
+		{
+			label: "Dry yeast", name: "yeast", unit: "g", places: 0,
+			function: "yeast_to_pitch", output: "dry_yeast", inputs: []input{{"volume", "fermented"}, {"extract", "extract"}},
+		},
+		{
+			label: "CO2 given off", name: "gas", unit: "kg", places: 2,
+			function: "sugar_for_strength", output: "carbon_dioxide", in: "kg", inputs: sugar,
+			remark: "it gathers unseen and stifles: air the room, and hang a CO2 alarm at breathing height",
+		},
+	}
+}
+
+func keg() []line {
+	return []line{
 		heading("In the kegs"),
 		{
 			label: "Gauge at rest", name: "keg_gauge", unit: "bar gauge", places: 2,
 			function: "co2_pressure", output: "gauge_pressure", in: "bar gauge",
 			inputs: drinkAt("temperature", "keg_temperature", "volumes", "keg_fizz"),
-			remark: "set the regulator to this, and stay below the ratings of keg and fittings",
+			remark: "set the regulator to this, and stay below the ratings of keg and fittings; follow the local code for gas",
 		},
-		note("CO2 gathers unseen in cellars and cold rooms: air them, and hang a CO2 alarm at breathing height. Follow the local code for gas."),
 	}
 }
 
@@ -52,7 +106,7 @@ func bottle() []line {
 		heading("In the bottles"),
 		{
 			label: "Left for bottles", name: "bottle_volume", unit: "L", places: 1,
-			formula: "volume-keg_volume", compute: func(get func(string) float64) float64 { return get("volume") - get("keg_volume") },
+			formula: "packaged-keg_volume", compute: func(get func(string) float64) float64 { return get("packaged") - get("keg_volume") },
 		},
 		{
 			label: "Bottles", name: "bottles", places: 0,
@@ -78,6 +132,17 @@ func bottle() []line {
 	}
 }
 
+func label() []line {
+	return []line{
+		heading("On the label, from the keg"),
+		{
+			label: "Energy of 100 mL", name: "energy", unit: "kcal", places: 0,
+			function: "energy_eu", output: "kilocalories", inputs: []input{{"strength", "strength"}},
+			remark: "of the alcohol; in the bottle the priming ferments too, and adds a little strength",
+		},
+	}
+}
+
 // drinkAt are pairs of an input and its cell, and the cells of the drink.
 func drinkAt(pairs ...string) []input {
 	inputs := []input{{"strength", "strength"}, {"altitude", "altitude"}}
@@ -90,4 +155,9 @@ func drinkAt(pairs ...string) []input {
 // figure is a number that the user may change.
 func figure(label, name string, v float64, unit string, places int, remark string) line {
 	return line{label: label, name: name, unit: unit, places: places, remark: remark, value: &v}
+}
+
+// choice is a word that the user may change.
+func choice(label, name, word, remark string) line {
+	return line{label: label, name: name, text: word, remark: remark}
 }
