@@ -96,10 +96,13 @@ func ExampleFreeSulfite() {
 	a, _ := nutrient.FreeSulfite(target, practice)
 	b, _ := nutrient.FreeSulfite(target, table)
 	fmt.Println(a.Text(units.MilligramPerLitre, 0), b.Text(units.MilligramPerLitre, 0))
+	pK, _ := nutrient.SulfurDioxidePK(units.PercentVolume.Of(10), units.Celsius.Of(20))
+	fmt.Println("pK", pK)
 	_, err := nutrient.MolecularShareOIV(3.4, units.PercentVolume.Of(4.6), units.Celsius.Of(4))
 	fmt.Println(err)
 	// Output:
 	// 32 mg/L 21 mg/L
+	// pK 1.997
 	// nutrient.MolecularShareOIV: temperature 4 °C outside 20 °C to 40 °C (OIV-MA-AS323-04C table 1)
 }
 

@@ -25,22 +25,40 @@ const SulfiteCaution = "Sulfites harm people with asthma or sulfite allergy and 
 //   - Uncertainty: the table's step from 20 to 25 °C (0.2) is far larger than the
 //     textbooks'.
 func MolecularShareOIV(pH float64, strength units.StrengthByVolume, t units.Temperature) (units.Share, error) {
-	const fn, source = "nutrient.MolecularShareOIV", "OIV-MA-AS323-04C table 1"
+	if err := limit.Check("nutrient.MolecularShareOIV", "pH", pH, "", 2.5, 5, oivSulfite); err != nil {
+		return units.Share{}, err
+	}
+	pK, err := sulfurDioxidePK("nutrient.MolecularShareOIV", strength, t)
+	if err != nil {
+		return units.Share{}, err
+	}
+	return share(undissociated(pH, pK)), nil
+}
+
+const oivSulfite = "OIV-MA-AS323-04C table 1"
+
+// SulfurDioxidePK returns the dissociation constant of SO2 in water and ethanol as pK,
+// interpolated between the printed values.
+//
+//   - Source: OIV-MA-AS323-04C, Sulfur dioxide (molecular method), table 1.
+//   - Range: 0 to 15 % vol, 20 to 40 °C; beyond it the error is a [*units.RangeError].
+//   - Uncertainty: see [MolecularShareOIV].
+func SulfurDioxidePK(strength units.StrengthByVolume, t units.Temperature) (float64, error) {
+	return sulfurDioxidePK("nutrient.SulfurDioxidePK", strength, t)
+}
+
+func sulfurDioxidePK(fn string, strength units.StrengthByVolume, t units.Temperature) (float64, error) {
 	a, c := strength.In(units.PercentVolume), t.In(units.Celsius)
-	if err := limit.Check(fn, "pH", pH, "", 2.5, 5, source); err != nil {
-		return units.Share{}, err
+	if err := limit.Check(fn, "strength", a, "% vol", 0, 15, oivSulfite); err != nil {
+		return 0, err
 	}
-	if err := limit.Check(fn, "strength", a, "% vol", 0, 15, source); err != nil {
-		return units.Share{}, err
-	}
-	if err := limit.Check(fn, "temperature", c, "°C", 20, 40, source); err != nil {
-		return units.Share{}, err
+	if err := limit.Check(fn, "temperature", c, "°C", 20, 40, oivSulfite); err != nil {
+		return 0, err
 	}
 	i, u := cell(a/5, len(sulfitePK)-2)
 	k, v := cell((c-20)/5, len(sulfitePK[0])-2)
-	pK := (1-u)*((1-v)*sulfitePK[i][k]+v*sulfitePK[i][k+1]) +
-		u*((1-v)*sulfitePK[i+1][k]+v*sulfitePK[i+1][k+1])
-	return share(undissociated(pH, pK)), nil
+	return (1-u)*((1-v)*sulfitePK[i][k]+v*sulfitePK[i][k+1]) +
+		u*((1-v)*sulfitePK[i+1][k]+v*sulfitePK[i+1][k+1]), nil
 }
 
 // sulfitePK is pKT by strength (0, 5, 10, 15 % vol) and temperature (20 to 40 °C in

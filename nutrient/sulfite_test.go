@@ -45,6 +45,7 @@ func TestMolecularShareOIV(t *testing.T) {
 		for i, pK := range row {
 			got := must(MolecularShareOIV(3.2, must(units.PercentVolume.Try(a)), must(units.Celsius.Try(20+5*float64(i)))))
 			near(t, "share", got.In(units.Fraction), 1/(1+math.Pow(10, 3.2-pK)), 1e-12, source)
+			near(t, "pK", must(SulfurDioxidePK(must(units.PercentVolume.Try(a)), must(units.Celsius.Try(20+5*float64(i))))), pK, 1e-12, source)
 		}
 	}
 	// Half way between four points the pK is their mean.
@@ -55,6 +56,8 @@ func TestMolecularShareOIV(t *testing.T) {
 	_, err = MolecularShareOIV(3.2, units.PercentVolume.Of(5), units.Celsius.Of(19.9))
 	refused(t, err, "temperature", 20, 40)
 	_, err = MolecularShareOIV(3.2, units.PercentVolume.Of(5), units.Celsius.Of(41))
+	refused(t, err, "temperature", 20, 40)
+	_, err = SulfurDioxidePK(units.PercentVolume.Of(5), units.Celsius.Of(41))
 	refused(t, err, "temperature", 20, 40)
 	_, err = MolecularShareOIV(5.1, units.PercentVolume.Of(5), room)
 	refused(t, err, "pH", 2.5, 5)

@@ -10,10 +10,12 @@ func nutrientFunctions() []Function {
 	var all []Function
 	for _, part := range [][]Function{
 		nutrientSugar(),
+		nutrientFeed(),
 		nutrientNitrogen(),
 		nutrientPH(),
 		nutrientYeast(),
 		nutrientAfter(),
+		nutrientStabilise(),
 	} {
 		all = append(all, part...)
 	}
@@ -37,15 +39,17 @@ const yieldSource = "OIML R 22, ICUMSA SPS-4; French order of 3 May 1996 art. 2 
 func nutrientSugar() []Function {
 	brewOutputs := func() []Output {
 		return []Output{
-			out("water_mass", units.Kilogram, "water to add"),
-			pure("start_gravity", "", "specific gravity 20/20 °C before the yeast"),
-			pure("dry_gravity", "", "specific gravity 20/20 °C at the end"),
-			out("co2_mass", units.Kilogram, "CO2 given off"),
+			out("water", units.Kilogram, "water to add"),
+			pure("original_gravity", "", "specific gravity 20/20 °C before the yeast"),
+			out("original_extract", units.DegreePlato, "extract before the yeast"),
+			pure("final_gravity", "", "specific gravity 20/20 °C at the end"),
+			out("carbon_dioxide", units.Gram, "CO2 given off"),
 		}
 	}
 	give := func(b nutrient.Brew, out []float64) {
-		out[0], out[1], out[2] = b.Water.In(units.Kilogram), b.Start.Gravity().SG(), b.Finish.Gravity().SG()
-		out[3] = b.Made.CO2.In(units.Kilogram)
+		start := b.Start.Gravity()
+		out[0], out[1], out[2] = b.Water.In(units.Kilogram), start.SG(), start.Extract().In(units.DegreePlato)
+		out[3], out[4] = b.Finish.Gravity().SG(), b.Made.CO2.In(units.Gram)
 	}
 	attenuation := func() Input {
 		return in("attenuation", units.Percent, "part of the fermentable sugar that the yeast uses", 1, 100, 100).or(100)
@@ -61,7 +65,7 @@ func nutrientSugar() []Function {
 				in("volume", units.Litre, "volume when it has fermented, at 20 °C", 0.001, 1e7, 60),
 				fermentableInput(), attenuation(),
 			},
-			Outputs: append([]Output{out("fermentable_mass", units.Kilogram, "fermentable to weigh")}, brewOutputs()...),
+			Outputs: append([]Output{out("mass", units.Kilogram, "fermentable to weigh")}, brewOutputs()...),
 			call: func(in, out []float64) error {
 				w := nutrient.Wash{
 					Fermentable: fermentables[int(in[2])], Attenuation: as(units.Percent, in[3]),
@@ -81,7 +85,7 @@ func nutrientSugar() []Function {
 			Meaning: "strength that a mass of a fermentable gives a finished volume at 20 °C",
 			Source:  yieldSource,
 			Inputs: []Input{
-				in("fermentable_mass", units.Kilogram, "fermentable weighed", 0, 1e7, 4.4),
+				in("mass", units.Kilogram, "fermentable weighed", 0, 1e7, 4.4),
 				in("volume", units.Litre, "volume when it has fermented, at 20 °C", 0.001, 1e7, 60),
 				fermentableInput(), attenuation(),
 			},

@@ -5,7 +5,7 @@ import (
 	"example.org/zymase/units"
 )
 
-// nutrientSources are the choices of sourceInput, limitScopes those of limit_in_law.
+// nutrientSources are the choices of sourceInput, legalLimits those of limit_in_law.
 var (
 	nutrientSources = nutrient.Sources()
 	legalLimits     = append(nutrient.Limits(nutrient.US, nutrient.Unlisted), nutrient.Limits(nutrient.EU, nutrient.Unlisted)...)
@@ -19,10 +19,7 @@ func sourceInput() Input {
 	return choice("source", "what feeds the yeast", names...).orOption("diammonium phosphate")
 }
 
-// demands is the order of the choice of a strain's demand.
-var demands = [...]nutrient.Demand{nutrient.LowDemand, nutrient.MediumDemand, nutrient.HighDemand}
-
-// nutrientNitrogen are need and sources of nitrogen, and limits in law.
+// nutrientNitrogen are doses of nitrogen, and limits in law.
 func nutrientNitrogen() []Function {
 	var limits []string
 	for _, l := range legalLimits {
@@ -37,26 +34,6 @@ func nutrientNitrogen() []Function {
 	}
 	return []Function{
 		{
-			Name:    "nitrogen_need",
-			Meaning: "assimilable nitrogen that a wash wants, by its sugar and the strain",
-			Source:  "supplier rule of the wine trade (recalled from memory)",
-			Inputs: []Input{
-				in("sugar", units.GramPerLitre, "fermentable sugar of the start liquid", 0, 350, 74),
-				choice("demand", "of the strain, as its maker states it", "low", "medium", "high").orOption("medium"),
-			},
-			Outputs: []Output{
-				out("need", units.MilligramPerLitre, "nitrogen, as N"),
-				out("low", units.MilligramPerLitre, "for a strain of low demand"),
-				out("high", units.MilligramPerLitre, "for a strain of high demand"),
-			},
-			call: func(in, out []float64) error {
-				n, err := nutrient.NeedBySugar(as(units.GramPerLitre, in[0]), demands[int(in[1])])
-				out[0] = n.Nitrogen.Value.In(units.MilligramPerLitre)
-				out[1], out[2] = n.Nitrogen.Low.In(units.MilligramPerLitre), n.Nitrogen.High.In(units.MilligramPerLitre)
-				return err
-			},
-		},
-		{
 			Name:    "nitrogen_need_must",
 			Meaning: "assimilable nitrogen that a grape must wants, by its sugar",
 			Source:  "Bisson & Butzke 2000 (recalled from memory)",
@@ -65,49 +42,6 @@ func nutrientNitrogen() []Function {
 			call: func(in, out []float64) error {
 				n, err := nutrient.NeedOfMustBissonButzke(as(units.DegreePlato, in[0]))
 				out[0] = n.Nitrogen.Value.In(units.MilligramPerLitre)
-				return err
-			},
-		},
-		{
-			Name:    "assimilable_nitrogen",
-			Meaning: "yeast assimilable nitrogen of a must from its two analyses",
-			Source:  "Australian Wine Research Institute, yeast assimilable nitrogen",
-			Inputs: []Input{
-				in("ammonia", units.MilligramPerLitre, "free ammonia, as NH3", 0, 2000, 60),
-				in("amino_nitrogen", units.MilligramPerLitre, "alpha amino nitrogen, as N", 0, 2000, 90),
-			},
-			Outputs: []Output{out("nitrogen", units.MilligramPerLitre, "assimilable nitrogen, as N")},
-			call: func(in, out []float64) error {
-				n, err := nutrient.Assimilable(as(units.MilligramPerLitre, in[0]), as(units.MilligramPerLitre, in[1]))
-				out[0] = n.In(units.MilligramPerLitre)
-				return err
-			},
-		},
-		{
-			Name:    "nutrient_brings",
-			Meaning: "what a dose of a nutrient brings to a volume",
-			Source:  "stoichiometry, CIAAW atomic weights 2021; autolysed yeast by common practice",
-			Inputs: []Input{
-				sourceInput(),
-				in("mass", units.Gram, "nutrient weighed", 0, 1e9, 15),
-				in("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
-			},
-			Outputs: []Output{
-				out("nitrogen", units.MilligramPerLitre, "all nitrogen, as N"),
-				out("ammonium_nitrogen", units.MilligramPerLitre, "the part of it in ammonium"),
-				out("phosphorus", units.MilligramPerLitre, "as P"),
-				out("potassium", units.MilligramPerLitre, "as K"),
-				out("magnesium", units.MilligramPerLitre, "as Mg"),
-				out("zinc", units.MilligramPerLitre, "as Zn"),
-				out("sulfate", units.MilligramPerLitre, "as SO4"),
-				out("chloride", units.MilligramPerLitre, "as Cl"),
-			},
-			heavy: true,
-			call: func(in, out []float64) error {
-				s, err := nutrient.Brings(as(units.Litre, in[2]), nutrient.Dose{Source: nutrientSources[int(in[0])], Mass: as(units.Gram, in[1])})
-				for i, c := range [...]units.MassConcentration{s.Nitrogen(), s.Ammonium, s.Phosphorus, s.Potassium, s.Magnesium, s.Zinc, s.Sulfate, s.Chloride} {
-					out[i] = c.In(units.MilligramPerLitre)
-				}
 				return err
 			},
 		},

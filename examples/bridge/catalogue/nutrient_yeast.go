@@ -1,6 +1,7 @@
 package catalogue
 
 import (
+	"fmt"
 	"time"
 
 	"example.org/zymase/nutrient"
@@ -9,54 +10,17 @@ import (
 
 var heatRates = nutrient.HeatRates()
 
+// billion is a number of cells.
+func billion(name, meaning string) Output { return pure(name, "", meaning+", in billions") }
+
 // nutrientYeast are yeast to pitch, and the ferment as a process.
 func nutrientYeast() []Function {
 	var heats []string
 	for _, h := range heatRates {
-		heats = append(heats, h.Name())
+		heats = append(heats, fmt.Sprintf("%s, %.4g kJ/kg", h.Name(), h.KilojoulesPerKilogram()))
 	}
-	heat := func() Input { return choice("value", "which published value", heats...).orOption("usual") }
+	heat := func() Input { return choice("rate", "which published value", heats...).or(0) }
 	return []Function{
-		{
-			Name:    "yeast_to_pitch",
-			heavy:   true,
-			Meaning: "live cells and dry yeast for a volume by its extract",
-			Source:  "Briggs et al. 2004 and supplier sheets (recalled from memory)",
-			Inputs: []Input{
-				in("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
-				in("extract", units.DegreePlato, "of the wash", 0, 60, 7),
-				number("rate", "million/mL/°P", "live cells a millilitre for each °P", 0.05, 20, 1).or(1),
-				number("cells_per_gram", "billion", "live cells in a gram when it was packed", 1, 50, 10).or(10),
-				in("storage", units.Celsius, "where it was kept", -25, 30, 6).or(6),
-				span("age", "d", "since it was packed", 0, 3650, 180).or(0),
-			},
-			Outputs: []Output{
-				pure("cells", "billion", "live cells to pitch"),
-				out("dry_yeast", units.Gram, "dry yeast to weigh"),
-				out("alive", units.Percent, "of its cells at that age"),
-			},
-			call: func(in, out []float64) error {
-				rate, err := nutrient.MillionPerPlato(in[2])
-				if err != nil {
-					return err
-				}
-				c, err := nutrient.CellsToPitch(as(units.Litre, in[0]), as(units.DegreePlato, in[1]), rate)
-				if err != nil {
-					return err
-				}
-				per, err := nutrient.BillionCells(in[3])
-				if err != nil {
-					return err
-				}
-				pack, err := nutrient.DryPack(per, as(units.Celsius, in[4]))
-				if err != nil {
-					return err
-				}
-				p, err := pack.Need(c, time.Duration(in[5]*24*float64(time.Hour)))
-				out[0], out[1], out[2] = c.Billion(), p.Mass.In(units.Gram), p.Viable.In(units.Percent)
-				return err
-			},
-		},
 		{
 			Name:    "liquid_yeast_packs",
 			heavy:   true,
@@ -137,35 +101,35 @@ func nutrientYeast() []Function {
 			},
 		},
 		{
-			Name:    "fermentation_heat",
+			Name:    "ferment_heat",
 			Meaning: "heat of fermenting extract, and how far it would warm the liquid",
 			Source:  "conflicting published values, one chosen: usual 586.6 kJ/kg",
 			Inputs: []Input{
-				in("extract", units.Kilogram, "extract that ferments", 0, 1e9, 4.4),
-				in("volume", units.Litre, "of the liquid", 0.001, 1e9, 60),
+				in("extract_mass", units.Kilogram, "extract that ferments", 0, 1e9, 4.4),
 				heat(),
+				in("volume", units.Litre, "of the liquid", 0.001, 1e9, 60).or(60),
 			},
 			Outputs: []Output{
 				out("heat", units.Kilojoule, "heat given off"),
 				out("rise", units.KelvinDifference, "if nothing cools it"),
 			},
 			call: func(in, out []float64) error {
-				h := heatRates[int(in[2])]
+				h := heatRates[int(in[1])]
 				q, err := h.Of(as(units.Kilogram, in[0]))
 				if err != nil {
 					return err
 				}
-				rise, err := h.Rise(as(units.Kilogram, in[0]), as(units.Litre, in[1]))
+				rise, err := h.Rise(as(units.Kilogram, in[0]), as(units.Litre, in[2]))
 				out[0], out[1] = q.In(units.Kilojoule), rise.In(units.KelvinDifference)
 				return err
 			},
 		},
 		{
-			Name:    "fermentation_cooling",
+			Name:    "ferment_cooling",
 			Meaning: "power that holds the temperature while extract ferments",
 			Source:  "conflicting published values of the heat, one chosen: usual 586.6 kJ/kg",
 			Inputs: []Input{
-				in("extract", units.Kilogram, "extract that ferments in the time", 0, 1e9, 1.5),
+				in("extract_mass", units.Kilogram, "extract that ferments in the time", 0, 1e9, 1.5),
 				span("time", "h", "in which it ferments", 0.02, 8766, 24).or(24),
 				heat(),
 			},
