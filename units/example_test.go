@@ -447,6 +447,6 @@ func ExampleCrossCheck() {
 	// Output:
 	// 4.73 ± 0.13 % vol (k = 2) <nil>
 	// hydrometer: -1.8 u, disagrees: false
-	// distillation: -0.5 u, disagrees: false
+	// distillation: -0.4 u, disagrees: false
 	// weight lost: +3.5 u, disagrees: true
 }
