@@ -5,6 +5,7 @@
 //	go run ./examples/seltzer                     the built-in request: 60 L at 4.6 % vol
 //	go run ./examples/seltzer -why                with the relation and source of each figure
 //	go run ./examples/seltzer -units us my.json   your own request, in US customary units
+//	go run ./examples/seltzer -html plan.html     a page to print or to read at the kettle
 //	go run ./examples/seltzer -json my.json       the plan as data
 //	go run ./examples/seltzer -request            the built-in request, to start yours from
 //
@@ -22,6 +23,7 @@ import (
 	"io"
 	"os"
 
+	"example.org/zymase/examples/bridge/newfile"
 	"example.org/zymase/examples/seltzer/plan"
 )
 
@@ -70,6 +72,8 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	asJSON := flags.Bool("json", false, "write the plan as JSON")
 	why := flags.Bool("why", false, "print the relation and the source behind each figure")
 	system := flags.String("units", "metric", "units to print: metric or us")
+	htmlFile := flags.String("html", "", "write the plan as a page to print to `FILE`")
+	force := flags.Bool("force", false, "let -html overwrite a file")
 	request := flags.Bool("request", false, "print the built-in request and stop")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
@@ -96,6 +100,9 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	req, err := plan.ParseRequest(text)
 	if err != nil {
 		return err
+	}
+	if *htmlFile != "" {
+		return writePage(*htmlFile, *force, req, style{us: *system == "us"})
 	}
 	p, err := plan.Make(req)
 	if err != nil {
@@ -147,4 +154,24 @@ func limited(r io.Reader, name string) ([]byte, error) {
 		return nil, fmt.Errorf("%s: larger than 1 MiB: a request is a page of text", name)
 	}
 	return text, nil
+}
+
+// writePage writes the page whole or not at all, and overwrites nothing unasked.
+func writePage(name string, force bool, req plan.Request, s style) error {
+	p, curves, err := plan.MakeWithCurves(req)
+	if err != nil {
+		return err
+	}
+	f, err := newfile.Create(name, force)
+	if err != nil {
+		return &outputError{err}
+	}
+	defer f.Abort() // nothing once it is committed
+	if err := printHTML(f, p, curves, s); err != nil {
+		return &outputError{err}
+	}
+	if err := f.Commit(); err != nil {
+		return &outputError{err}
+	}
+	return nil
 }

@@ -261,8 +261,10 @@ func balanceSection(p plan.Plan, s style) section {
 	return out
 }
 
+const cautionTitle = "Cautions"
+
 func cautionSection(p plan.Plan) section {
-	out := section{title: "Cautions"}
+	out := section{title: cautionTitle}
 	for _, c := range p.Cautions {
 		out.rows = append(out.rows, row{label: c})
 	}

@@ -15,43 +15,52 @@ import (
 
 // Make plans a batch. The error is a [*RequestError]; with it there is no plan.
 func Make(req Request) (Plan, error) {
-	r, err := newRecipe(req)
+	m, err := newMaker(req)
 	if err != nil {
 		return Plan{}, err
+	}
+	return *m.plan, nil
+}
+
+// newMaker solves the batch and fills in the plan.
+func newMaker(req Request) (*maker, error) {
+	r, err := newRecipe(req)
+	if err != nil {
+		return nil, err
 	}
 	b, err := r.forStrength()
 	if err != nil {
-		return Plan{}, err
+		return nil, err
 	}
 	weighed, err := kilograms(b.fermentable).Round(req.Scales.Sugar, units.Nearest)
 	if err != nil {
-		return Plan{}, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: reason(err), Err: err}
+		return nil, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: reason(err), Err: err}
 	}
 	if off := kg(weighed.Quantity())/b.fermentable - 1; math.Abs(off) > coarsest {
-		return Plan{}, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(),
+		return nil, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(),
 			Allowed: fmt.Sprintf("a finer scale: this one misses %.3f kg of %s by %.1f %%", b.fermentable, r.fermentable.Name(), 100*math.Abs(off))}
 	}
 	asked := kilograms(b.fermentable)
 	if b, err = r.forWeight(kg(weighed.Quantity()), b.share); err != nil {
-		return Plan{}, err
+		return nil, err
 	}
 
-	p := Plan{
+	p := &Plan{
 		Version: 1, Name: req.Name, Request: req, Volume: req.Volume,
 		Strength:   units.PercentVolume.Of(checked.Number(b.strength)),
 		Atmosphere: r.air.Pressure(),
 		Weigh:      []Weight{{What: r.fermentable.Name(), For: "kettle", Mass: weighed, Asked: asked}},
 	}
-	m := maker{recipe: r, batch: b, plan: &p}
+	m := &maker{recipe: r, batch: b, plan: p}
 	for _, step := range []func() error{
 		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
 		m.schedule, m.room, m.cost, m.cautions,
 	} {
 		if err := step(); err != nil {
-			return Plan{}, err
+			return nil, err
 		}
 	}
-	return p, nil
+	return m, nil
 }
 
 // coarsest is how far a scale may miss the fermentable: 2 % of the strength.

@@ -1,0 +1,128 @@
+package plan
+
+import (
+	"fmt"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// A Curve is a relation to draw, in metric units: y against x, with the point that
+// the plan uses and a limit, if there is one.
+type Curve struct {
+	Title      string
+	X, Y       string // what the axes are, with units
+	Points     [][2]float64
+	At         *[2]float64 // what the plan uses
+	AtName     string
+	Limit      *float64 // a horizontal line
+	LimitName  string
+	LowerUpper [][3]float64 // x, low, high: a band around the curve, or nil
+}
+
+const curveSteps = 24
+
+// MakeWithCurves plans a batch, and draws what a sheet shows of it: pH over the sugar
+// used, gravity and strength, gas in the kegs over pressure, pressure of the bottles
+// over temperature.
+func MakeWithCurves(req Request) (Plan, []Curve, error) {
+	m, err := newMaker(req)
+	if err != nil {
+		return Plan{}, nil, err
+	}
+	curves := append(m.gravityCurves(), m.acidityCurve())
+	for i, r := range m.recipe.packs {
+		k := m.batch.packed[i]
+		var c Curve
+		if r.Kind == keg {
+			c, err = m.kegCurve(k, m.plan.Packs[i])
+		} else {
+			c, err = m.bottleCurve(r, k, m.plan.Packs[i])
+		}
+		if err != nil {
+			return Plan{}, nil, err
+		}
+		curves = append(curves, c)
+	}
+	return *m.plan, curves, nil
+}
+
+func (m *maker) gravityCurves() []Curve {
+	g := Curve{Title: "Gravity against sugar used", X: "sugar used, %", Y: "gravity, 20/20 °C", Limit: &m.plan.Gravity.Floor, LimitName: "dry floor"}
+	s := Curve{Title: "Strength against sugar used", X: "sugar used, %", Y: "strength, % vol"}
+	for _, p := range m.plan.Acidity.Points {
+		used := p.Used.In(units.Percent)
+		g.Points = append(g.Points, [2]float64{used, p.Gravity})
+		s.Points = append(s.Points, [2]float64{used, p.Strength.In(units.PercentVolume)})
+	}
+	return []Curve{g, s}
+}
+
+func (m *maker) acidityCurve() Curve {
+	c := Curve{Title: "pH against sugar used", X: "sugar used, %", Y: "pH"}
+	for _, p := range m.plan.Acidity.Points {
+		used := p.Used.In(units.Percent)
+		c.Points = append(c.Points, [2]float64{used, p.PH})
+		c.LowerUpper = append(c.LowerUpper, [3]float64{used, p.Low, p.High})
+	}
+	if f := m.plan.Acidity.Floor; f > 0 {
+		c.Limit, c.LimitName = &f, "floor"
+	}
+	return c
+}
+
+// kegCurve is the content at rest over the gauge pressure, at the keg's temperature.
+func (m *maker) kegCurve(k packed, p PackPlan) (Curve, error) {
+	c := Curve{
+		Title: "Gas in the kegs at " + p.Temperature.Text(units.Celsius, 0), X: "gauge pressure here, bar", Y: "CO2, volumes",
+		At:     &[2]float64{p.Gauge.In(units.BarGauge), p.Volumes.In(units.VolumesCO2)},
+		AtName: "set point",
+	}
+	liquid, err := carbonation.NewLiquid(k.drink)
+	if err != nil {
+		return c, err
+	}
+	most := max(1, 1.6*p.Gauge.In(units.BarGauge))
+	for i := range curveSteps + 1 {
+		bar := most * float64(i) / curveSteps
+		total, err := m.air.Absolute(units.BarGauge.Of(checked.Number(bar)))
+		if err != nil {
+			return c, err
+		}
+		content, err := liquid.Content(p.Temperature, total)
+		if err != nil {
+			return c, err
+		}
+		c.Points = append(c.Points, [2]float64{bar, carbonation.RealVolume.Volumes(content).In(units.VolumesCO2)})
+	}
+	return c, nil
+}
+
+// bottleCurve is the pressure over the temperature, with the rating.
+func (m *maker) bottleCurve(r packRecipe, k packed, p PackPlan) (Curve, error) {
+	rating := p.Rating.In(units.BarGauge)
+	c := Curve{
+		Title: "Pressure of the bottles", X: "temperature, °C", Y: "gauge pressure, bar",
+		At:     &[2]float64{p.Bottle.Store.In(units.Celsius), p.Bottle.StoreGauge.In(units.BarGauge)},
+		AtName: fmt.Sprintf("stored at %s", p.Bottle.Store.Text(units.Celsius, 0)),
+		Limit:  &rating, LimitName: "rating given",
+	}
+	closed, err := m.close(r, k, p.Bottle.Dissolved)
+	if err != nil {
+		return c, err
+	}
+	least, most := 0.0, max(40, p.Bottle.Store.In(units.Celsius)+5)
+	for i := range curveSteps + 1 {
+		t := least + (most-least)*float64(i)/curveSteps
+		state, err := closed.At(units.Celsius.Of(checked.Number(t)))
+		if err != nil {
+			return c, err
+		}
+		if state.AtLeast {
+			break // beyond what is computed
+		}
+		c.Points = append(c.Points, [2]float64{t, state.Gauge.In(units.BarGauge)})
+	}
+	return c, nil
+}
