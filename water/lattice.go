@@ -11,7 +11,7 @@ import (
 var errNoMultiple = errors.New("no multiple of the step")
 
 const (
-	mostNodes = 20_000_000
+	mostNodes = 1_000_000
 	leafSlack = 1e-9 // of a limit, in its scaled unit
 )
 
@@ -40,6 +40,7 @@ type lattice struct {
 	limits        []float64 // by limit and level, per step
 	bound         []float64
 	restLimit     []float64 // least that levels below can add to each limit
+	richest       []float64 // most that a step of a level below brings to each target
 
 	x     []float64 // steps chosen, by level
 	best  []int     // by salt
@@ -201,8 +202,13 @@ func (l *lattice) narrow() {
 		}
 	}
 	l.rest = make([]float64, len(l.have)*(n+1))
+	l.richest = make([]float64, len(l.have)*(n+1))
 	for r := range l.have {
 		for i := range n {
+			l.richest[r*(n+1)+i+1] = l.richest[r*(n+1)+i]
+			if l.most[i] > 0 {
+				l.richest[r*(n+1)+i+1] = max(l.richest[r*(n+1)+i], l.gain[r*n+i])
+			}
 			l.rest[r*(n+1)+i+1] = l.rest[r*(n+1)+i] + l.gain[r*n+i]*l.most[i]
 		}
 	}
@@ -274,28 +280,31 @@ func (l *lattice) descend(i int, cost float64) {
 			continue
 		}
 		l.x[i] = x
-		if l.open(i, c) {
+		if l.open(i) && l.simpler(i, c) {
 			l.descend(i-1, c)
 		}
 	}
 }
 
 // open reports whether ranges and limits leave room below level i.
-func (l *lattice) open(i int, cost float64) bool {
+func (l *lattice) open(i int) bool {
 	n := l.n
-	for _, r := range l.ranged {
-		v := l.have[r]
-		for j := i; j < n; j++ {
-			v += l.gain[r*n+j] * l.x[j]
+	if len(l.ranged) > 0 {
+		sum := 0.0 // what is off whatever the levels below are
+		for r := range l.have {
+			v := l.have[r]
+			for j := i; j < n; j++ {
+				v += l.gain[r*n+j] * l.x[j]
+			}
+			if v > l.width[r] {
+				sum += (v - l.width[r]) * (v - l.width[r])
+			} else if v += l.rest[r*(n+1)+i]; v < 0 {
+				sum += v * v
+			}
 		}
-		if v > l.width[r] {
-			cost += (v - l.width[r]) * (v - l.width[r])
-		} else if v += l.rest[r*(n+1)+i]; v < 0 {
-			cost += v * v
+		if sum > l.value+l.slack {
+			return false
 		}
-	}
-	if len(l.ranged) > 0 && cost-l.rangedFloor() > l.value+l.slack {
-		return false
 	}
 	for c, b := range l.bound {
 		v := l.restLimit[c*(n+1)+i]
@@ -309,17 +318,35 @@ func (l *lattice) open(i int, cost float64) bool {
 	return true
 }
 
-// rangedFloor is what ranges cost at the continuous optimum, which floor holds too.
-func (l *lattice) rangedFloor() float64 {
-	sum := 0.0
-	for _, r := range l.ranged {
-		v := l.have[r]
-		for j := range l.n {
-			v += l.gain[r*l.n+j] * l.at[j]
-		}
-		sum += l.off(r, v)
+// simpler reports whether a partial choice that can only tie with the best known may
+// still need fewer salts, or as many and less mass.
+func (l *lattice) simpler(i int, cost float64) bool {
+	if !l.found || cost < l.value-l.slack {
+		return true // it may be nearer
 	}
-	return sum
+	count, mass := 0, 0.0
+	for j := i; j < l.n; j++ {
+		if l.x[j] > 0 {
+			count++
+			mass += l.x[j]
+		}
+	}
+	// What a target still lacks needs so many steps of the salt that brings most.
+	more, n := 0.0, l.n
+	radius := math.Sqrt(l.value)
+	for r := range l.have {
+		v := l.have[r] + radius
+		for j := i; j < n; j++ {
+			v += l.gain[r*n+j] * l.x[j]
+		}
+		if v < 0 && l.richest[r*(n+1)+i] > 0 {
+			more = max(more, math.Ceil(-v/l.richest[r*(n+1)+i]-1e-9))
+		}
+	}
+	if more > 0 {
+		count++
+	}
+	return count < l.count || count == l.count && mass+more < l.mass
 }
 
 // leaf weighs a full choice.

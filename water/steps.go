@@ -15,6 +15,7 @@ type Weighed struct {
 	Step   units.ExactMass
 	Bound  float64 // the deviation of the best continuous doses: none can be below it
 	Proven bool    // no other multiples of the step are nearer to the targets
+	Tied   bool    // others may be as near with fewer salts or less mass: the search for them stopped early
 	Nodes  int     // partial recipes looked at
 }
 
@@ -22,8 +23,9 @@ type Weighed struct {
 // water nearest to the targets, and proves that none are nearer; equally near, the
 // fewest salts and then the least mass are taken.
 //
-// The proof ends after 20 million partial recipes; Proven tells. Wide ranges with
-// many salts may need more: there many recipes are equally near.
+// The search stops after a million partial recipes; Proven and Tied tell what it had
+// shown by then. Targets that are values need a few thousand; wide ranges with many
+// salts leave many recipes equally near.
 //
 // Errors are those of [Salter.Solve], a [*units.RangeError] for a step that is not
 // positive, and an [*UnreachableError] where the limits leave no multiple of it.
@@ -49,7 +51,9 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 		return Weighed{}, err
 	}
 	var doses []Dose
-	out := Weighed{Step: step, Bound: math.Sqrt(l.floor), Proven: l.nodes < mostNodes, Nodes: l.nodes}
+	out := Weighed{Step: step, Bound: math.Sqrt(l.floor), Nodes: l.nodes}
+	out.Tied = l.nodes >= mostNodes
+	out.Proven = !out.Tied || l.value <= l.floor+l.slack
 	for j, n := range l.best {
 		if n > 0 {
 			m, err := step.Unit().Exact(step.Decimal().Mul(decimal.NewFromInt(int64(n))))
