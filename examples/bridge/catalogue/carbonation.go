@@ -13,6 +13,9 @@ func carbonationFunctions() []Function {
 		carbonationMethods(),
 		carbonationGas(),
 		carbonationPacks(),
+		carbonationFerment(),
+		carbonationService(),
+		carbonationSafety(),
 	} {
 		all = append(all, part...)
 	}
