@@ -38,7 +38,7 @@ func (s scale) ticks() (at []float64, places int) {
 	}
 	places = max(0, -int(math.Floor(math.Log10(step)+1e-9)))
 	for i := math.Ceil(s.least/step - 1e-9); i*step <= s.most+1e-9*step; i++ {
-		at = append(at, i*step)
+		at = append(at, i*step+0) // + 0 turns −0 into 0
 	}
 	return at, places
 }
