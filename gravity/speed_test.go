@@ -101,3 +101,76 @@ func BenchmarkSucroseExtract(b *testing.B) {
 		i++
 	}
 }
+
+// What a plan or a column of a sheet calls many times allocates nothing.
+func TestNoAllocations(t *testing.T) {
+	w, e, c := massPct(5), plato(12), celsius(18)
+	d, _ := gravity.EthanolDensity(w, c)
+	s, _ := gravity.NewSolution(kg(90), kg(5), kg(4))
+	y := gravity.SugarWashYield(gravity.Sucrose)
+	g := s.Gravity()
+	r, _ := gravity.Hydrometer{}.Reading(s, c)
+	for name, f := range map[string]func(){
+		"water":     func() { _, _ = gravity.WaterDensity(c) },
+		"ethanol":   func() { _, _ = gravity.EthanolDensity(w, c) },
+		"strength":  func() { _, _ = gravity.EthanolStrength(d, c) },
+		"by volume": func() { _ = gravity.ByMass(gravity.ByVolume(w)) },
+		"sucrose":   func() { d, _ := gravity.SucroseDensity(e, c); _, _ = gravity.SucroseExtract(d, c) },
+		"sugar":     func() { _, _ = gravity.SugarDensity(gravity.Glucose, e, c) },
+		"gravity":   func() { g, _ := gravity.FromExtract(e); _ = g.Extract(); _ = g.SG(); _ = g.Density() },
+		"reference": func() { _ = g.As(gravity.At60F, gravity.InAir); _ = g.Baume() },
+		"index": func() {
+			n, _ := gravity.RefractiveIndex(e)
+			_, _ = gravity.BrixFromIndex(n)
+			_, _ = s.RefractiveIndex()
+		},
+		"solution": func() {
+			_ = s.Gravity()
+			_ = s.ByVolume()
+			_, _ = s.Volume(c)
+			o, _ := s.AddWater(kg(1))
+			o, _ = o.Plus(s)
+			_, _, _ = o.Ferment(kg(1), y)
+		},
+		"hydrometer":   func() { _, _ = gravity.Hydrometer{}.Correct(r, c, volPct(5)) },
+		"fermentation": func() { _, _ = gravity.FromOriginalAndApparent(e, plato(2), y) },
+		"balling":      func() { _, _ = gravity.OriginalExtractBalling(w, e); _, _ = gravity.StrengthBalling(e, plato(2)) },
+		"scale":        func() { _, _ = gravity.BrixNBS(1.05) },
+		"energy":       func() { _ = s.EnergyEU() },
+		"drinks":       func() { _, _ = gravity.StandardDrinks(litre(1), volPct(5), gravity.DrinkUS) },
+	} {
+		if n := testing.AllocsPerRun(20, f); n != 0 {
+			t.Errorf("%s: %v allocations", name, n)
+		}
+	}
+}
+
+func BenchmarkSolutionGravity(b *testing.B) {
+	b.ReportAllocs()
+	s, _ := gravity.NewSolution(kg(90), kg(5), kg(4))
+	for b.Loop() {
+		sink += s.Gravity().SG()
+	}
+}
+
+func BenchmarkGravityExtract(b *testing.B) {
+	b.ReportAllocs()
+	gs := make([]gravity.Gravity, 256)
+	for i := range gs {
+		gs[i], _ = gravity.FromSG(0.99 + float64(i*37%256)/2000)
+	}
+	i := 0
+	for b.Loop() {
+		sink += gs[i&255].Extract().In(units.DegreePlato)
+		i++
+	}
+}
+
+func BenchmarkFermentation(b *testing.B) {
+	b.ReportAllocs()
+	y := gravity.SugarWashYield(gravity.Sucrose)
+	for b.Loop() {
+		f, _ := gravity.FromOriginalAndApparent(plato(10), plato(1), y)
+		sink += f.RealExtract().In(units.DegreePlato)
+	}
+}

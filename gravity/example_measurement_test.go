@@ -1,0 +1,104 @@
+package gravity_test
+
+import (
+	"fmt"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+func ExampleHydrometer_Reading() {
+	dry, _, _ := wash().Dry(wash().WashYield())
+	r, err := gravity.Hydrometer{}.Reading(dry, units.Celsius.Of(28))
+	fmt.Printf("%.4f at 28 °C, %s at 20 °C %v\n", r, dry.Gravity().Text(4), err)
+	// Output: 0.9919 at 28 °C, 0.9938 at 20 °C <nil>
+}
+
+func ExampleHydrometer_Correct() {
+	g, err := gravity.Hydrometer{Reference: gravity.At60F}.Correct(1.046, units.Celsius.Of(25), units.StrengthByVolume{})
+	fmt.Println(g.Text(4), err)
+	// Output: 1.0480 <nil>
+}
+
+func ExampleHydrometer_MeasuredGravity() {
+	reading, _ := units.Read(units.One.Of(0.992), units.One.Of(0.002))
+	sample, _ := units.Measure(units.Celsius.Of(25), units.KelvinDifference.Of(0.5))
+	strength, _ := units.Measure(units.PercentVolume.Of(4.6), units.PercentVolume.Of(0.5))
+	g, err := gravity.Hydrometer{}.MeasuredGravity(reading, sample, strength)
+	fmt.Println(g.Text(units.One, 4, 2), err)
+	// Output: 0.9931 ± 0.0012 (k = 2) <nil>
+}
+
+// Strength from two readings of a hydrometer with divisions of 0.002, and whether that
+func ExampleMeasuredStrength() {
+	// supports a label tolerance of ± 0.3 % vol.
+	og, _ := units.Read(units.One.Of(1.038), units.One.Of(0.002))
+	fg, _ := units.Read(units.One.Of(1.000), units.One.Of(0.002))
+	v, err := gravity.MeasuredStrength(og, fg, gravity.SugarWashYield(gravity.Sucrose), 0.03, 0)
+	fmt.Println(v.Text(units.PercentVolume, 1, 2), err)
+	c, _ := v.Capability(units.PercentVolume.Of(0.3))
+	fmt.Println("supports it:", c >= 1)
+	// Output:
+	// 5.1 ± 0.3 % vol (k = 2) <nil>
+	// supports it: false
+}
+
+func ExampleRefractometer() {
+	og, _ := units.Measure(units.DegreePlato.Of(9), units.DegreePlato.Of(0.1))
+	now, _ := units.Measure(units.DegreePlato.Of(4), units.DegreePlato.Of(0.1))
+	sg, abv, err := gravity.Refractometer(og, now, gravity.SugarWashYield(gravity.Sucrose))
+	fmt.Println(sg.Text(units.One, 3, 2), abv.Text(units.PercentVolume, 1, 2), err)
+	// Output: 1.004 ± 0.002 (k = 2) 4.3 ± 0.5 % vol (k = 2) <nil>
+}
+
+func ExamplePycnometer() {
+	d, err := gravity.Pycnometer(units.Gram.Of(25), units.Gram.Of(74.85), units.Gram.Of(76.844), units.Celsius.Of(20))
+	fmt.Println(d.Text(units.KilogramPerCubicMetre, 2), err)
+	// Output: 1038.08 kg/m³ <nil>
+}
+
+func ExampleFromDensityAt() {
+	g, err := gravity.FromDensityAt(units.KilogramPerCubicMetre.Of(989.1), units.Celsius.Of(25), units.PercentVolume.Of(4.6))
+	fmt.Println(g.Text(4), err)
+	// Output: 0.9921 <nil>
+}
+
+func ExampleFromWeightLost() {
+	now, _, err := gravity.FromWeightLost(wash(), units.Kilogram.Of(1.9), units.GramCO2PerLitre.Of(1.7), wash().WashYield())
+	fmt.Println(now.Gravity().Text(4), now.ByVolume().Text(units.PercentVolume, 2), err)
+	// Output: 0.9965 4.44 % vol <nil>
+}
+
+func ExampleSpiritIndication() {
+	v, err := gravity.SpiritIndication(sgOf(1.0100), sgOf(1.0165))
+	fmt.Println(v.Text(units.PercentVolume, 2), err)
+	// Output: 4.51 % vol <nil>
+}
+
+func ExampleDistillateStrength() {
+	v, err := gravity.DistillateStrength(units.Millilitre.Of(100), units.Millilitre.Of(100), units.KilogramPerCubicMetre.Of(991.1), units.Celsius.Of(20))
+	fmt.Println(v.Text(units.PercentVolume, 2), err)
+	// Output: 4.97 % vol <nil>
+}
+
+func ExampleSolution_At() {
+	p, err := wash().At(sgOf(1.002), wash().WashYield())
+	fmt.Println(p.Floor.Text(4), p.Part.Text(units.Percent, 0), p.Left.Text(units.Gram, 0), p.CO2Content.Text(units.GramCO2PerLitre, 1), err)
+	// Output: 0.9938 77 % 1063 g 8.4 g/L CO2 <nil>
+}
+
+func ExampleSolution_Hidden() {
+	floor, _, _ := wash().Dry(wash().WashYield())
+	reading, _ := units.Read(units.One.Of(0), units.One.Of(0.002))
+	sg, _ := units.One.Try(floor.Gravity().SG())
+	reading, _ = units.Measure(sg, reading.Uncertainty())
+	p, err := wash().Hidden(reading, wash().WashYield(), 2)
+	fmt.Println(p.CO2Content.Text(units.GramCO2PerLitre, 1), err)
+	// Output: 1.2 g/L CO2 <nil>
+}
+
+func ExampleProgress_Caution() {
+	p, _ := wash().At(sgOf(1.002), wash().WashYield())
+	fmt.Println(p.Caution())
+	// Output: Closed up now, this liquid can still make 8.4 g/L CO2. Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack.
+}

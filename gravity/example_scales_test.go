@@ -1,0 +1,160 @@
+package gravity_test
+
+import (
+	"fmt"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+func ExampleGravity_As() {
+	g := sgOf(1.048)
+	fmt.Printf("%.5f %.5f\n", g.As(gravity.At60F, gravity.InAir), g.As(gravity.At20On4, gravity.InVacuum))
+	// Output: 1.04828 1.04615
+}
+
+func ExampleFromReference() {
+	g, err := gravity.FromReference(1.048, gravity.At60F, gravity.InAir)
+	fmt.Println(g.Text(5), err)
+	// Output: 1.04772 <nil>
+}
+
+func ExampleReference_String() {
+	fmt.Println(gravity.At60F)
+	// Output: 15.56/15.56 °C
+}
+
+func ExampleReference_Temperatures() {
+	liquid, water := gravity.At20On4.Temperatures()
+	fmt.Println(liquid, water)
+	// Output: 20 °C 4 °C
+}
+
+func ExampleAir_String() {
+	fmt.Println(gravity.InAir)
+	// Output: in air
+}
+
+func ExampleDensityInAir() {
+	d, err := gravity.DensityInAir(units.KilogramPerCubicMetre.Of(998.20))
+	fmt.Println(d.Text(units.KilogramPerCubicMetre, 2), err)
+	// Output: 997.15 kg/m³ <nil>
+}
+
+func ExampleDensityInVacuum() {
+	d, err := gravity.DensityInVacuum(units.KilogramPerCubicMetre.Of(997.15))
+	fmt.Println(d.Text(units.KilogramPerCubicMetre, 2), err)
+	// Output: 998.20 kg/m³ <nil>
+}
+
+func ExampleScaleMethods() {
+	g, _ := gravity.FromExtract(units.DegreePlato.Of(12))
+	for _, m := range gravity.ScaleMethods(g) {
+		fmt.Printf("%-28s %7.3f %+.3f\n", m.Name, m.Extract.In(units.DegreePlato), m.Difference.In(units.DegreePlato))
+	}
+	// Output:
+	// ICUMSA SPS-4                  12.000 +0.000
+	// NBS Circular 440, cubic       12.003 +0.003
+	// ASBC table, cubic             12.004 +0.004
+	// Lincoln, quadratic            12.004 +0.004
+	// linear                        11.739 -0.261
+	// 260·(1 − 1/S) at 17.5 °C      12.029 +0.029
+}
+
+func ExampleBrixNBS() {
+	e, err := gravity.BrixNBS(1.048)
+	fmt.Println(e.Text(units.DegreePlato, 3), err)
+	// Output: 11.912 °P <nil>
+}
+
+func ExamplePlatoASBC() {
+	e, err := gravity.PlatoASBC(1.048)
+	fmt.Println(e.Text(units.DegreePlato, 3), err)
+	// Output: 11.912 °P <nil>
+}
+
+func ExamplePlatoLincoln() {
+	e, err := gravity.PlatoLincoln(1.048)
+	fmt.Println(e.Text(units.DegreePlato, 2), err)
+	// Output: 11.91 °P <nil>
+}
+
+func ExampleBrixLinear() {
+	e, err := gravity.BrixLinear(1.048)
+	fmt.Println(e.Text(units.DegreePlato, 1), err)
+	// Output: 11.6 °P <nil>
+}
+
+func ExamplePlatoHyperbola() {
+	e, err := gravity.PlatoHyperbola(1.048)
+	fmt.Println(e.Text(units.DegreePlato, 2), err)
+	// Output: 11.91 °P <nil>
+}
+
+func ExampleGravity_Oechsle() {
+	fmt.Printf("%.0f °Oe\n", sgOf(1.085).Oechsle())
+	// Output: 85 °Oe
+}
+
+func ExampleGravity_Baume() {
+	fmt.Printf("%.2f °Bé\n", sgOf(1.085).Baume())
+	// Output: 11.24 °Bé
+}
+
+func ExampleGravity_BaumeUS() {
+	fmt.Printf("%.2f °Bé\n", sgOf(1.085).BaumeUS())
+	// Output: 11.41 °Bé
+}
+
+func ExampleFromBaume() {
+	g, err := gravity.FromBaume(11)
+	fmt.Println(g.Text(4), err)
+	// Output: 1.0830 <nil>
+}
+
+func ExampleGravity_SakeMeter() {
+	fmt.Printf("%+.1f\n", sgOf(0.995).SakeMeter())
+	// Output: +8.5
+}
+
+func ExampleExtractConcentration() {
+	c, err := gravity.ExtractConcentration(units.DegreePlato.Of(12), units.Celsius.Of(20))
+	fmt.Println(c.Text(units.GramPerLitre, 1), err)
+	// Output: 125.6 g/L <nil>
+}
+
+func ExampleExtractFromConcentration() {
+	e, err := gravity.ExtractFromConcentration(units.GramPerLitre.Of(125.6), units.Celsius.Of(20))
+	fmt.Println(e.Text(units.DegreePlato, 2), err)
+	// Output: 12.00 °P <nil>
+}
+
+func ExampleRefractiveIndex() {
+	n, err := gravity.RefractiveIndex(units.DegreePlato.Of(10))
+	fmt.Printf("%.5f %v\n", n, err)
+	// Output: 1.34782 <nil>
+}
+
+func ExampleBrixFromIndex() {
+	e, err := gravity.BrixFromIndex(1.34782)
+	fmt.Println(e.Text(units.DegreePlato, 2), err)
+	// Output: 10.00 °P <nil>
+}
+
+func ExampleBrixFromIndexPolynomial() {
+	e, err := gravity.BrixFromIndexPolynomial(1.34782)
+	fmt.Println(e.Text(units.DegreePlato, 3), err)
+	// Output: 9.979 °P <nil>
+}
+
+func ExampleRefractometerCorrectionCRC() {
+	e, err := gravity.RefractometerCorrectionCRC(units.DegreePlato.Of(10), units.Celsius.Of(25))
+	fmt.Println(e.Text(units.DegreePlato, 2), err)
+	// Output: 0.32 °P <nil>
+}
+
+func ExampleRefractometerCorrectionOIV() {
+	e, err := gravity.RefractometerCorrectionOIV(units.DegreePlato.Of(10), units.Celsius.Of(15))
+	fmt.Println(e.Text(units.DegreePlato, 2), err)
+	// Output: -0.32 °P <nil>
+}
