@@ -41,29 +41,24 @@ func (h *Handler) compute(b []byte, name string, q query, err error) []byte {
 }
 
 func (h *Handler) call(name string, q query) ([]ask.Result, []float64, error) {
-	f := h.functions[name]
-	if f == nil {
+	k, ok := h.functions[name]
+	if !ok {
 		_, err := catalogue.Find(name) // for its reason
 		return nil, nil, err
 	}
-	question := ask.New(f)
+	question := ask.New(k.function)
 	for _, p := range q.inputs {
 		if err := question.Give(p.key, p.value, (*catalogue.Input).ParseCell); err != nil {
 			return nil, nil, err
 		}
 	}
-	var results []ask.Result
+	results := k.results
 	if q.output != "" {
-		r, err := ask.Wish(f, q.output, q.unit)
+		r, err := ask.Wish(k.function, q.output, q.unit)
 		if err != nil {
 			return nil, nil, err
 		}
-		results = append(results, r)
-	} else {
-		var err error
-		if results, err = ask.Wishes(f, nil); err != nil {
-			return nil, nil, err
-		}
+		results = []ask.Result{r}
 	}
 	out, err := question.Answer()
 	return results, out, err

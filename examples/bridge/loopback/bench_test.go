@@ -102,3 +102,24 @@ func (c *client) read() error {
 	_, err := c.in.Discard(length)
 	return err
 }
+
+// discard is a ResponseWriter that keeps nothing.
+type discard struct{ header http.Header }
+
+func (d *discard) Header() http.Header         { return d.header }
+func (d *discard) Write(b []byte) (int, error) { return len(b), nil }
+func (d *discard) WriteHeader(int)             {}
+
+// BenchmarkHandler is an answer without the network.
+func BenchmarkHandler(b *testing.B) {
+	h := handler(b)
+	r, err := http.NewRequest("GET", "http://"+host+"/v1/pressure_gauge_from_absolute?pressure=201.25&altitude=640", nil)
+	if err != nil {
+		b.Fatal(err)
+	}
+	w := &discard{http.Header{}}
+	b.ReportAllocs()
+	for b.Loop() {
+		h.ServeHTTP(w, r)
+	}
+}

@@ -8,7 +8,7 @@
 //
 //   - one output: a bare number, "93.8712"; several: say which with
 //     output=NAME, in another unit with unit=UNIT;
-//   - form=xml: every output, <r><v name="pressure" unit="kPa">93.8712</v></r>,
+//   - as=xml: every output, <r><v name="pressure" unit="kPa">93.8712</v></r>,
 //     or <r><error>reason</error></r>;
 //   - a mistake: "ERROR: reason" with status 200, since a spreadsheet shows no
 //     text that comes with another status.

@@ -49,7 +49,7 @@ func (d Dialect) url(q Question, form string) string {
 		s.WriteString(mark + in.Input + `="&` + d.EncodeURL + "(" + in.Cell + `)&"`)
 		mark = "&"
 	}
-	for _, p := range []pair{{keyOutput, q.Output}, {keyUnit, q.Unit}, {keyForm, form}} {
+	for _, p := range []pair{{keyOutput, q.Output}, {keyUnit, q.Unit}, {keyAs, form}} {
 		if p.value != "" {
 			s.WriteString(mark + p.key + "=" + url.PathEscape(p.value))
 			mark = "&"

@@ -7,6 +7,7 @@ import (
 	"net/netip"
 	"strings"
 
+	"example.org/zymase/examples/bridge/ask"
 	"example.org/zymase/examples/bridge/catalogue"
 )
 
@@ -20,9 +21,15 @@ const (
 
 // Handler answers requests. It is safe for concurrent use.
 type Handler struct {
-	functions map[string]*catalogue.Function
+	functions map[string]known
 	hosts     map[string]bool
 	index     []byte
+}
+
+// known is a function and all its results.
+type known struct {
+	function *catalogue.Function
+	results  []ask.Result
 }
 
 // New returns a Handler for a server that listens at address, which is one of
@@ -31,10 +38,14 @@ func New(address netip.AddrPort) (*Handler, error) {
 	if !address.Addr().IsLoopback() {
 		return nil, fmt.Errorf("%s is not a loopback address; use 127.0.0.1", address.Addr())
 	}
-	h := &Handler{functions: map[string]*catalogue.Function{}, hosts: map[string]bool{}}
+	h := &Handler{functions: map[string]known{}, hosts: map[string]bool{}}
 	all := catalogue.All()
 	for i := range all {
-		h.functions[all[i].Name] = &all[i]
+		results, err := ask.Wishes(&all[i], nil)
+		if err != nil {
+			return nil, err
+		}
+		h.functions[all[i].Name] = known{&all[i], results}
 	}
 	for _, name := range []string{"127.0.0.1", "localhost", "[::1]", hostName(address.Addr())} {
 		h.hosts[fmt.Sprintf("%s:%d", name, address.Port())] = true
@@ -143,4 +154,4 @@ func fetchedByUser(site []string) bool {
 	return len(site) == 0 || len(site) == 1 && site[0] == "none"
 }
 
-var errSeveral = errors.New("it gives several results; add output=NAME, or form=xml")
+var errSeveral = errors.New("it gives several results; add output=NAME, or as=xml")

@@ -61,8 +61,8 @@ func TestAnswers(t *testing.T) {
 		gauge + "pressure=201325e-3":                                               "100",
 		gauge + "pressure=2.01325%20bar":                                           "100",
 		gauge + "altitude=0%20m&pressure=0":                                        "-101.325",
-		gauge + "pressure=201.325&form=xml":                                        `<r><v name="gauge_pressure" unit="kPa gauge">100</v></r>`,
-		gauge + "pressure=201.325&form=xml&output=gauge_pressure&unit=bar%20gauge": `<r><v name="gauge_pressure" unit="bar gauge">1</v></r>`,
+		gauge + "pressure=201.325&as=xml":                                        `<r><v name="gauge_pressure" unit="kPa gauge">100</v></r>`,
+		gauge + "pressure=201.325&as=xml&output=gauge_pressure&unit=bar%20gauge": `<r><v name="gauge_pressure" unit="bar gauge">1</v></r>`,
 		gauge + "pressure=1.234,5":                                                 "ERROR: pressure: ~",
 		gauge + "pressure=1,234.5":                                                 "ERROR: pressure: ~",
 		gauge + "pressure=NaN":                                                     "ERROR: pressure: ~",
@@ -82,10 +82,10 @@ func TestAnswers(t *testing.T) {
 		gauge + "pressure=1&output=mood":                                           `ERROR: no output "mood"; ~`,
 		gauge + "pressure=1&output=gauge_pressure&unit=kg":                         "ERROR: gauge_pressure: ~",
 		gauge + "pressure=1&unit=bar":                                              "ERROR: unit=… needs output=…~",
-		gauge + "pressure=1&form=xml&form=xml":                                     "ERROR: form is given twice",
+		gauge + "pressure=1&as=xml&as=xml":                                     "ERROR: as is given twice",
 		gauge + "pressure=1&output=gauge_pressure&output=gauge_pressure":           "ERROR: output is given twice",
-		gauge + "pressure=1&form=json":                                             `ERROR: form="json" is not known; there is form=xml`,
-		gauge + "pressure=<&form=xml":                                              "<r><error>pressure: ~",
+		gauge + "pressure=1&as=json":                                             `ERROR: as="json" is not known; there is as=xml`,
+		gauge + "pressure=<&as=xml":                                              "<r><error>pressure: ~",
 		"/v1/nothing?a=1":                                                          `ERROR: no function "nothing"~`,
 		"/v1/":                                                                     `ERROR: no function ""~`,
 		"/v1/%3Cscript%3E":                                                         `ERROR: no function "<script>"~`,
@@ -117,12 +117,13 @@ func TestAnswers(t *testing.T) {
 // names each input that it needs.
 func TestEveryFunction(t *testing.T) {
 	h := handler(t)
-	for name, f := range h.functions {
+	for name, k := range h.functions {
+		f := k.function
 		var target strings.Builder
-		target.WriteString(prefix + name + "?form=xml")
+		target.WriteString(prefix + name + "?as=xml")
 		for i := range f.Inputs {
 			in := &f.Inputs[i]
-			for _, key := range []string{keyForm, keyOutput, keyUnit} {
+			for _, key := range []string{keyAs, keyOutput, keyUnit} {
 				if in.Name == key {
 					t.Errorf("%s: an input %s cannot be asked over HTTP", name, key)
 				}
@@ -135,8 +136,8 @@ func TestEveryFunction(t *testing.T) {
 		if got := body(get(h, "GET", target.String())); strings.Count(got, "</v>") != len(f.Outputs) {
 			t.Errorf("%s: %s", target.String(), got)
 		}
-		want := "ERROR: it gives several results; add output=NAME, or form=xml"
-		plain := strings.Replace(target.String(), "form=xml&", "", 1)
+		want := "ERROR: it gives several results; add output=NAME, or as=xml"
+		plain := strings.Replace(target.String(), "as=xml&", "", 1)
 		if got := body(get(h, "GET", plain)); (got == want) != (len(f.Outputs) > 1) {
 			t.Errorf("%s: %s", plain, got)
 		}

@@ -9,7 +9,7 @@ import (
 
 // Keys of a query that are not inputs of a function.
 const (
-	keyForm   = "form"
+	keyAs     = "as"
 	keyOutput = "output"
 	keyUnit   = "unit"
 )
@@ -26,7 +26,7 @@ type pair struct{ key, value string }
 // parse takes a raw query apart. Form, output and unit stand at most once; it
 // is for the function to say whether an input is known or doubled.
 func parse(raw string) (query, error) {
-	var q query
+	q := query{inputs: make([]pair, 0, 8)}
 	form := ""
 	for part := range strings.SplitSeq(raw, "&") {
 		if part == "" {
@@ -44,7 +44,7 @@ func parse(raw string) (query, error) {
 			return q, fmt.Errorf("%s: %w", key, err)
 		}
 		switch key {
-		case keyForm:
+		case keyAs:
 			err = once(key, &form, value)
 		case keyOutput:
 			err = once(key, &q.output, value)
@@ -62,7 +62,7 @@ func parse(raw string) (query, error) {
 	case "xml":
 		q.xml = true
 	default:
-		return q, fmt.Errorf("form=%.64q is not known; there is form=xml", form)
+		return q, fmt.Errorf("as=%.64q is not known; there is as=xml", form)
 	}
 	if q.unit != "" && q.output == "" {
 		return q, errors.New("unit=… needs output=…: it is the unit of a result; the unit of an input stands with its number, as in 55 °F")
