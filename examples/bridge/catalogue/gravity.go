@@ -16,6 +16,9 @@ func gravityFunctions() []Function {
 		gravityRefraction(),
 		gravityFerments(),
 		gravityMethods(),
+		gravityMeasurements(),
+		gravityBlends(),
+		gravityLabels(),
 		gravityDrinks(),
 	} {
 		all = append(all, part...)

@@ -135,28 +135,6 @@ func gravityDrinks() []Function {
 			},
 		},
 		{
-			Name:    "energy_eu",
-			Meaning: "energy of 100 mL of a drink as an EU label states it; kJ and kcal have their own factors",
-			Source:  "Regulation (EU) No 1169/2011 annex XIV",
-			Inputs: []Input{
-				in("strength", units.PercentVolume, "ethanol of the drink", 0, 20, 4.6),
-				in("real_extract", units.DegreePlato, "extract in the drink, counted as carbohydrate", 0, 30, 0.5).or(0),
-			},
-			Outputs: []Output{
-				out("kilojoules", units.Kilojoule, "energy of 100 mL"),
-				out("kilocalories", units.Kilocalorie, "energy of 100 mL"),
-			},
-			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
-				if err != nil {
-					return err
-				}
-				e := s.EnergyEU()
-				out[0], out[1] = e.Kilojoules.In(units.Kilojoule), e.Kilocalories.In(units.Kilocalorie)
-				return nil
-			},
-		},
-		{
 			Name:    "standard_drinks",
 			Meaning: "standard drinks in a volume of a strength",
 			Source:  "NIAAA (14 g); UK unit (10 mL); Food Standards Code 1.1.2 of Australia and New Zealand (10 g)",

@@ -1,0 +1,92 @@
+package catalogue
+
+import (
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+// gravityLabels are what a label states.
+func gravityLabels() []Function {
+	const eu = "Regulation (EU) No 1169/2011"
+	var categories []string
+	for c := gravity.EUBeer; c <= gravity.USSpirit; c++ {
+		categories = append(categories, c.String())
+	}
+	return []Function{
+		{
+			Name:    "energy_eu",
+			Meaning: "energy of 100 mL of a drink as an EU label states it, kJ and kcal each by its own factors; check the law in force",
+			Source:  eu + " annexes I and XIV",
+			Inputs: []Input{
+				in("strength", units.PercentVolume, "ethanol of the drink", 0, 20, 4.6),
+				in("real_extract", units.DegreePlato, "extract in the drink, counted as sugar", 0, 30, 0.5).or(0),
+			},
+			Outputs: []Output{
+				out("kilojoules", units.Kilojoule, "energy of 100 mL"),
+				out("kilocalories", units.Kilocalorie, "energy of 100 mL, by its own factors"),
+				out("ethanol", units.Gram, "ethanol in 100 mL"),
+				out("carbohydrate", units.Gram, "carbohydrate in 100 mL"),
+			},
+			call: func(in, out []float64) error {
+				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+				if err != nil {
+					return err
+				}
+				n := s.Nutrition()
+				out[0], out[1] = n.Energy.Kilojoules.In(units.Kilojoule), n.Energy.Kilocalories.In(units.Kilocalorie)
+				out[2], out[3] = n.Ethanol.In(units.Gram), n.Carbohydrate.In(units.Gram)
+				return nil
+			},
+		},
+		{
+			Name:    "energy_us",
+			heavy:   true, // a solver
+			Meaning: "energy of a serving of beer as American analysts calculate it",
+			Source:  "The Oxford Companion to Beer (2012), calories, after ASBC",
+			Inputs: []Input{
+				in("strength", units.PercentVolume, "ethanol of the drink", 0, 20, 4.6),
+				in("real_extract", units.DegreePlato, "extract in the drink, without the ethanol", 0, 30, 4).or(0),
+				in("ash", units.Percent, "ash, by mass; customary for beer is 0.1, for a sugar wash 0", 0, 1, 0.1).or(0),
+				in("serving", units.Millilitre, "volume of the serving", 1, 10000, 355).or(355),
+			},
+			Outputs: []Output{
+				out("kilocalories", units.Kilocalorie, "energy of the serving"),
+				out("on_label", units.Kilocalorie, "the same, rounded as 21 CFR 101.9(c)(1) does"),
+			},
+			call: func(in, out []float64) error {
+				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+				if err != nil {
+					return err
+				}
+				e, err := s.EnergyUS(as(units.Percent, in[2]))
+				if err != nil {
+					return err
+				}
+				out[0] = e.In(units.Kilocalorie) * in[3] / 100
+				r, err := gravity.RoundCaloriesUS(as(units.Kilocalorie, out[0]))
+				out[1] = r.In(units.Kilocalorie)
+				return err
+			},
+		},
+		{
+			Name:    "label_tolerance",
+			Meaning: "how far the strength may be from the label; check the law in force",
+			Source:  eu + " annex XII; 27 CFR 7.65 and 19.356",
+			Inputs: []Input{
+				choice("category", "kind of drink, with its law", categories...),
+				in("strength", units.PercentVolume, "strength on the label", 0, 100, 4.6),
+			},
+			Outputs: []Output{
+				out("tolerance", units.PercentVolume, "more or less than the label"),
+				out("on_label", units.PercentVolume, "the strength as a label states it, to one decimal"),
+			},
+			call: func(in, out []float64) error {
+				v := as(units.PercentVolume, in[1])
+				t, err := gravity.LabelTolerance(gravity.Category(in[0]), v)
+				out[0], out[1] = t.In(units.PercentVolume), gravity.LabelStrength(v).In(units.PercentVolume)
+				return err
+			},
+		},
+	}
+}
