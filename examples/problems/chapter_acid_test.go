@@ -1,0 +1,68 @@
+package main
+
+func Example_gasWaterPH() {
+	show(gasWaterPH())
+	// Output:
+	// Dissolved CO2 33.81 mmol/L; the HCO3− that balances H+ is only 0.1241 mmol/L.
+	// => pH: 3.911 (check 3.911, within 0.005)
+}
+
+func Example_rainWaterPH() {
+	show(rainWaterPH())
+	// Output:
+	// Dissolved CO2 0.0143 mmol/L: in proportion to the pressure, but the acidity goes with its root.
+	// => pH: 5.60 (check 5.598, within 0.01)
+}
+
+func Example_pressureOfCO2InTap() {
+	show(pressureOfCO2InTap())
+	// Output:
+	// Alkalinity and pH leave one content of carbon: 3.0648 mmol/L, of which CO2 0.1988 mmol/L.
+	// Open air has about 0.043 kPa, so this water gives off CO2 and its pH rises; calcite saturation index 0.01.
+	// => inorganic carbon: 3.065 mmol/L (check 3.0651, within 0.01)
+	// => CO2 pressure: 0.516 kPa (check 0.5164, within 0.01)
+}
+
+func Example_acidToAPH() {
+	show(acidToAPH())
+	// Output:
+	// The alkalinity is 2.878 mEq/L. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.
+	// => phosphoric, closed: 2.50 mmol/L (check 2.5016, within 0.025)
+	// => lactic, closed: 2.64 mmol/L (check 2.6361, within 0.026)
+	// => hydrochloric, closed: 2.57 mmol/L (check 2.5684, within 0.026)
+	// => hydrochloric, open: 2.88 mmol/L (check 2.8802, within 0.029)
+}
+
+func Example_gypsumSolubility() {
+	show(gypsumSolubility())
+	// Output:
+	// 25.0 °C: 2.57 g/kg; of the calcium 3.92 mmol/L are paired with sulfate.
+	// 0.5 °C: 2.24 g/kg; of the calcium 1.83 mmol/L are paired with sulfate.
+	// => at 25.0 °C: 0.0149 mol/kg (check 0.0151, within 0.00045)
+	// => at 0.5 °C: 0.0130 mol/kg (check 0.0128, within 0.00038)
+}
+
+func Example_calciteUnderGas() {
+	show(calciteUnderGas())
+	// Output:
+	// At rest 0.00860 mol have dissolved in a kilogram, 0.86 g; the pH is 6.00.
+	// chalk hardly dissolves in water: 0.013 g/L, and more only with CO2 or acid
+	// => solubility: 0.0086 mol/kg (check 0.00917, within 0.00092)
+}
+
+func Example_halfNeutralised() {
+	show(halfNeutralised())
+	// Output:
+	// Electroneutrality: Na+ and H+ against lactate, whose share is set by the pH.
+	// Here the buffer is at its strongest: 11.9 mEq/L of base for a unit of pH (0.576 of the acid at the most).
+	// => pH: 3.83 (check 3.83, within 0.02)
+	// => buffer: 11.9 mEq/L (check 11.9, within 0.4)
+}
+
+func Example_deacidify() {
+	show(deacidify())
+	// Output:
+	// Half a mole of tartaric acid, one of H+, weighs 75.043 g; a mole of potassium bicarbonate, which takes one H+, 100.114 g.
+	// It brings 521 mg/L of potassium.
+	// => potassium bicarbonate: 1.334 g/L (check 1.334, within 0.0005)
+}

@@ -1,0 +1,136 @@
+package main
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+)
+
+func dilutionChapter() Chapter {
+	return Chapter{
+		Title: "6 Dilution, blends and boiling",
+		Intro: "Masses add, volumes do not. Whoever mixes by volume is off by what the mixture shrinks.",
+		Problems: []Problem{
+			fiftyAndFifty(), lettingDown(), twoBatches(), boilingDown(), dropsInAGlass(),
+		},
+	}
+}
+
+func fiftyAndFifty() Problem {
+	return Problem{
+		Title: "Fifty volumes of ethanol are not half",
+		Ask:   "50 volumes of ethanol shall become 100 volumes of 50 % vol (100 proof) at 60 °F. How many volumes of water does it take?",
+		Given: []string{"all volumes at 60 °F", "100, 112 and 191 proof, which are 50, 56 and 95.5 % vol at 60 °F"},
+		Source: Source{Read, "US gauging manual, former 27 CFR 186.66 (table 6): 53.73, 47.75 and 5.59 volumes of water. " +
+			"The table rests on data of 1913; OIML R 22 lies 0.01 volumes higher."},
+		Work: func(w *Working) {
+			sixty := must(units.Parse[units.Temperature]("60 °F"))
+			pure := must(gravity.EthanolDensity(units.PercentMass.Of(100), sixty)).In(units.GramPerMillilitre)
+			water := must(gravity.WaterDensity(sixty)).In(units.GramPerMillilitre)
+			for _, row := range []struct {
+				proof string
+				ml    float64 // of ethanol in 100 mL
+				print float64
+			}{{"100 proof", 50, 53.73}, {"112 proof", 56, 47.75}, {"191 proof", 95.5, 5.59}} {
+				ethanol := row.ml * pure
+				mix := strengthAt60F(row.ml, sixty)
+				mass := 100 * must(gravity.EthanolDensity(mix, sixty)).In(units.GramPerMillilitre)
+				need := (mass - ethanol) / water
+				w.Step("%s: 100 mL weigh %.3f g, of which %.3f g (%s) are ethanol; the rest is %.3f mL of water. The mixture shrinks by %.2f mL.",
+					row.proof, mass, ethanol, mix.Text(units.PercentMass, 3), need, row.ml+need-100)
+				w.Answer("water for "+row.proof, need, 2, "volumes", row.print, 0.011)
+			}
+		},
+	}
+}
+
+// strengthAt60F returns the strength by mass of the mixture that holds so many mL of
+// ethanol in 100 mL, both at 60 °F. OIML defines % vol at 20 °C, so it is solved for.
+func strengthAt60F(ml float64, sixty units.Temperature) units.StrengthByMass {
+	pure := must(gravity.EthanolDensity(units.PercentMass.Of(100), sixty)).In(units.GramPerMillilitre)
+	p := must(numeric.Root(func(p float64) float64 {
+		mix := must(gravity.EthanolDensity(must(units.PercentMass.Try(p)), sixty))
+		return p*mix.In(units.GramPerMillilitre)/pure - ml
+	}, 0, 100, 1e-9))
+	return must(units.PercentMass.Try(p))
+}
+
+func lettingDown() Problem {
+	return Problem{
+		Title: "Letting down a strong base",
+		Ask:   "A dry base of 9.0 % vol, 30 L of it, is let down to 4.6 % vol. How much water, and what volume comes out?",
+		Given: []string{"30 L at 20 °C, 9.0 % vol, no extract", "target 4.6 % vol"},
+		Source: Source{ByHand, "Ethanol 30 × 9.0 × 7.8924 = 2130.9 g. At 4.6 % vol a litre holds 36.305 g, so 58.69 L come out. " +
+			"9 % vol is 7.204 % mass: 0.98593 g/mL between the rows of 6 and 8 % of the CRC Handbook, so the base weighs 29.578 kg; 4.6 % vol is 3.661 % mass, 0.99159 g/mL, 58.196 kg. The difference is 28.62 kg of water; by volumes alone it would be 28.69 L."},
+		Work: func(w *Working) {
+			litre := must(nutrient.Flavouring{Strength: units.PercentVolume.Of(9)}.Liquid(units.Litre.Of(30)))
+			w.Step("The base weighs %s and holds %s of ethanol.", litre.Mass().Text(units.Kilogram, 3), litre.Ethanol().Text(units.Gram, 1))
+			got := must(nutrient.Dilute(litre, gravity.Solution{}, units.PercentVolume.Of(4.6)))
+			v := must(got.Liquid.Volume(units.Celsius.Of(20)))
+			w.Step("%s of water make %s, which weigh %s.", got.Water.Text(units.Kilogram, 3), v.Text(units.Litre, 2), got.Liquid.Mass().Text(units.Kilogram, 3))
+			w.Answer("water", got.Water.In(units.Kilogram), 2, "kg", 28.62, 0.02)
+			w.Answer("finished", v.In(units.Litre), 2, "L", 58.69, 0.02)
+		},
+	}
+}
+
+func twoBatches() Problem {
+	return Problem{
+		Title:  "Blending two batches",
+		Ask:    "20 kg of cider with 6 % mass of ethanol and 10 kg of juice with 12 % of sugar are blended. What are the strength and the extract?",
+		Given:  []string{"20 kg: 6 % mass ethanol, no extract", "10 kg: 12 % mass sugar"},
+		Source: Source{ByHand, "Ethanol 1.2 kg of 30 is 4.000 % mass; sugar 1.2 kg of 30 is 4.000 % mass. Tabarié: in 99.36 mL of 100 g of the blend stand 4.026 g/100 mL of each; sugar alone would be 3.967 % mass, gravity 1.0156 (NBS C440), ethanol alone 4.062 % mass, gravity 0.9927 (CRC); sum less one 1.0083."},
+		Work: func(w *Working) {
+			cider := must(gravity.NewSolution(units.Kilogram.Of(18.8), units.Mass{}, units.Kilogram.Of(1.2)))
+			juice := must(gravity.NewSolution(units.Kilogram.Of(8.8), units.Kilogram.Of(1.2), units.Mass{}))
+			blend := must(cider.Plus(juice))
+			at20 := units.Celsius.Of(20)
+			parts := must(cider.Volume(at20)).Plus(must(juice.Volume(at20)))
+			w.Step("The parts have %s and %s by gravity.", cider.Gravity().Text(4), juice.Gravity().Text(4))
+			w.Step("Volumes: %s before, %s after.", parts.Text(units.Litre, 3), must(blend.Volume(at20)).Text(units.Litre, 3))
+			w.Step("Strength by volume: %s.", blend.ByVolume().Text(units.PercentVolume, 2))
+			w.Answer("strength", blend.ByMass().In(units.PercentMass), 3, "% mass", 4, 0.0005)
+			w.Answer("extract", blend.RealExtract().In(units.DegreePlato), 3, "% mass", 4, 0.0005)
+			w.Answer("gravity", blend.Gravity().SG(), 4, "", 1.0083, 0.0001)
+		},
+	}
+}
+
+func boilingDown() Problem {
+	return Problem{
+		Title:  "Boiling a wort down",
+		Ask:    "60 kg of a wort of 9 °P lose 8 kg of water in the boil. What is its extract, and by how much did the volume at 20 °C shrink?",
+		Given:  []string{"60 kg at 9 °P", "8 kg of water boiled off"},
+		Source: Source{ByHand, "Extract 5.4 kg of 52 is 10.385 °P. NBS Circular 440 table 114 has 1.0359 for 9 °Bx and, between 10 and 11, 1.04163 for 10.385: 60/(1.0359·0.9982) = 58.02 L, 52/(1.0416·0.9982) = 50.01 L, difference 8.01 L: that of the water."},
+		Work: func(w *Working) {
+			wort := must(gravity.NewSolution(units.Kilogram.Of(54.6), units.Kilogram.Of(5.4), units.Mass{}))
+			thick := must(wort.BoilOff(units.Kilogram.Of(8)))
+			at20 := units.Celsius.Of(20)
+			shrunk := must(wort.Volume(at20)).Minus(must(thick.Volume(at20)))
+			w.Step("Gravity %s before, %s after.", wort.Gravity().Text(4), thick.Gravity().Text(4))
+			w.Step("In the hot kettle, at 98 °C, it stands at %s.", must(thick.Volume(units.Celsius.Of(98))).Text(units.Litre, 2))
+			w.Answer("extract", thick.RealExtract().In(units.DegreePlato), 3, "°P", 10.385, 0.0005)
+			w.Answer("shrunk by", shrunk.In(units.Litre), 2, "L", 8.01, 0.02)
+		},
+	}
+}
+
+func dropsInAGlass() Problem {
+	return Problem{
+		Title:  "From the sample glass to the keg",
+		Ask:    "0.40 mL of an elderflower extract of 60 % vol was right in a glass of 100 mL. How much goes into 60 L of 4.6 % vol, and how strong is it then?",
+		Given:  []string{"sample 100 mL, added 0.40 mL", "extract 60 % vol, no sugar", "60 L at 4.6 % vol"},
+		Source: Source{ByHand, "60 L × 0.40/100 = 240 mL. Ethanol 60 × 4.6 + 0.240 × 60 = 276 + 14.4 = 290.4 (in % vol × L) in 60.24 L: 4.821 % vol."},
+		Work: func(w *Working) {
+			batch := must(nutrient.Flavouring{Strength: units.PercentVolume.Of(4.6)}.Liquid(units.Litre.Of(60)))
+			trial := nutrient.Trial{Sample: units.Millilitre.Of(100), Added: units.Millilitre.Of(0.40)}
+			got := must(trial.Scale(batch, nutrient.Flavouring{Strength: units.PercentVolume.Of(60)}))
+			w.Step("In proportion: %s.", got.Flavouring.Text(units.Millilitre, 1))
+			w.Step("Strength %s before, %s after; the extract brings %s of the alcohol.", got.Before.Text(units.PercentVolume, 3),
+				got.After.Text(units.PercentVolume, 3), got.AlcoholShare.Text(units.Percent, 1))
+			w.Answer("extract to add", got.Flavouring.In(units.Millilitre), 0, "mL", 240, 0.01)
+			w.Answer("strength", got.After.In(units.PercentVolume), 2, "% vol", 4.821, 0.005)
+		},
+	}
+}

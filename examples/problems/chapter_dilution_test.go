@@ -1,0 +1,50 @@
+package main
+
+func Example_fiftyAndFifty() {
+	show(fiftyAndFifty())
+	// Output:
+	// 100 proof: 100 mL weigh 93.336 g, of which 39.652 g (42.483 % mass) are ethanol; the rest is 53.737 mL of water. The mixture shrinks by 3.74 mL.
+	// 112 proof: 100 mL weigh 92.119 g, of which 44.410 g (48.209 % mass) are ethanol; the rest is 47.757 mL of water. The mixture shrinks by 3.76 mL.
+	// 191 proof: 100 mL weigh 81.324 g, of which 75.735 g (93.128 % mass) are ethanol; the rest is 5.594 mL of water. The mixture shrinks by 1.09 mL.
+	// => water for 100 proof: 53.74 volumes (check 53.73, within 0.011)
+	// => water for 112 proof: 47.76 volumes (check 47.75, within 0.011)
+	// => water for 191 proof: 5.59 volumes (check 5.59, within 0.011)
+}
+
+func Example_lettingDown() {
+	show(lettingDown())
+	// Output:
+	// The base weighs 29.578 kg and holds 2130.9 g of ethanol.
+	// 28.625 kg of water make 58.70 L, which weigh 58.202 kg.
+	// => water: 28.62 kg (check 28.62, within 0.02)
+	// => finished: 58.70 L (check 58.69, within 0.02)
+}
+
+func Example_twoBatches() {
+	show(twoBatches())
+	// Output:
+	// The parts have 0.9896 and 1.0483 by gravity.
+	// Volumes: 29.804 L before, 29.808 L after.
+	// Strength by volume: 5.10 % vol.
+	// => strength: 4.000 % mass (check 4, within 0.0005)
+	// => extract: 4.000 % mass (check 4, within 0.0005)
+	// => gravity: 1.0082 (check 1.0083, within 0.0001)
+}
+
+func Example_boilingDown() {
+	show(boilingDown())
+	// Output:
+	// Gravity 1.0359 before, 1.0416 after.
+	// In the hot kettle, at 98 °C, it stands at 52.02 L.
+	// => extract: 10.385 °P (check 10.385, within 0.0005)
+	// => shrunk by: 8.01 L (check 8.01, within 0.02)
+}
+
+func Example_dropsInAGlass() {
+	show(dropsInAGlass())
+	// Output:
+	// In proportion: 240.0 mL.
+	// Strength 4.600 % vol before, 4.821 % vol after; the extract brings 5.0 % of the alcohol.
+	// => extract to add: 240 mL (check 240, within 0.01)
+	// => strength: 4.82 % vol (check 4.821, within 0.005)
+}

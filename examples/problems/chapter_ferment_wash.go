@@ -1,0 +1,94 @@
+package main
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+func measuredBeer() Problem {
+	return Problem{
+		Title: "A beer of 1911 that was distilled",
+		Ask:   "An all-malt wort of 1.0518 became a beer of 1.0125 (both 15.6/15.6 °C). How much ethanol do the two readings foretell in 100 mL?",
+		Given: []string{"wort 1.0518 and beer 1.0125 at 15.6/15.6 °C"},
+		Source: Source{Read, "Tolman & Riley, A study of American beers and ales, USDA Bulletin 493 (1917), table I, wort 22013-D and beer 22017-D: 3.85 g/100 mL by distillation. " +
+			"Measured beers scatter by 0.25 g/100 mL and more about any balance."},
+		Work: func(w *Working) {
+			wort := must(gravity.FromReference(1.0518, gravity.At60F, gravity.InVacuum))
+			beer := must(gravity.FromReference(1.0125, gravity.At60F, gravity.InVacuum))
+			w.Step("At 20/20 °C the wort has %s (%s), the beer %s (%s apparent).", wort.Text(4), wort.Extract().Text(units.DegreePlato, 2),
+				beer.Text(4), beer.Extract().Text(units.DegreePlato, 2))
+			f := must(gravity.FromOriginalAndApparent(wort.Extract(), beer.Extract(), gravity.BallingYield()))
+			w.Step("With Balling's yield: real extract %s, strength %s or %s.", f.RealExtract().Text(units.DegreePlato, 2),
+				f.ByMass().Text(units.PercentMass, 2), f.ByVolume().Text(units.PercentVolume, 2))
+			grams := f.ByMass().In(units.PercentMass) * f.Gravity().Density().In(units.GramPerMillilitre)
+			w.Step("Times the density: %.2f g in 100 mL.", grams)
+			w.Answer("ethanol", grams, 2, "g/100 mL", 3.85, 0.30)
+		},
+	}
+}
+
+func sugarForOnePercent() Problem {
+	return Problem{
+		Title:  "The wine law's figure: 16.83 g for 1 % vol",
+		Ask:    "How much hexose in a litre of wine gives 1 % vol, how much does 10 % vol take, and how much table sugar?",
+		Given:  []string{"yield of a sugar wash"},
+		Source: Source{Read, "French order of 3 May 1996, art. 2: 16.83 g of sugar in a litre give 1 % vol. Ten times as much is 168.3 g; of sucrose 342.297/360.312 of it, 15.99 g."},
+		Work: func(w *Working) {
+			glucose, sucrose := gravity.SugarWashYield(gravity.Glucose), gravity.SugarWashYield(gravity.Sucrose)
+			litre := must(gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))).In(units.KilogramPerCubicMetre)
+			w.Step("1 %% vol of a litre is 10 mL of ethanol, %.4f g.", litre/100)
+			w.Step("A gram of hexose gives %.5f g of it, a gram of sucrose %.5f g.", glucose.Ethanol(), sucrose.Ethanol())
+			w.Answer("hexose for 1 % vol", litre/100/glucose.Ethanol(), 2, "g/L", 16.83, 0.005)
+			w.Answer("hexose for 10 % vol", litre/10/glucose.Ethanol(), 1, "g/L", 168.3, 0.05)
+			w.Answer("sucrose for 1 % vol", litre/100/sucrose.Ethanol(), 2, "g/L", 15.99, 0.005)
+		},
+	}
+}
+
+func dryFloor() Problem {
+	return Problem{
+		Title: "The floor of the hydrometer",
+		Ask:   "4.5 kg of sugar in 55 kg of water ferment dry. At which gravity is it really done?",
+		Given: []string{"4.5 kg sucrose, 55 kg water"},
+		Source: Source{Practice, "Brewers say that a dry sugar wash ends between 0.990 and 0.996; half of that range is the tolerance. " +
+			"By hand: 4.5 × 0.4939 = 2.22 kg of ethanol in about 57.2 kg is 3.9 % mass, 0.993 without anything else (CRC: 4 % has 0.9910 g/mL), and the glycerol brings a few ten-thousandths back."},
+		Work: func(w *Working) {
+			wash := must(gravity.NewSolution(units.Kilogram.Of(55), units.Kilogram.Of(4.5), units.Mass{}))
+			dry, made, err := wash.Dry(gravity.SugarWashYield(gravity.Sucrose))
+			must(dry, err)
+			w.Step("It starts at %s, %s.", wash.Gravity().Text(4), wash.Gravity().Extract().Text(units.DegreePlato, 2))
+			w.Step("Ethanol %s, gas %s, yeast %s, glycerol and acids %s.", made.Ethanol.Text(units.Kilogram, 3), made.CO2.Text(units.Kilogram, 3),
+				made.Biomass.Text(units.Kilogram, 3), made.Residue.Text(units.Kilogram, 3))
+			w.Step("The dry liquid: %s, %s, %s apparent.", dry.Gravity().Text(4), dry.ByVolume().Text(units.PercentVolume, 2),
+				dry.Gravity().Extract().Text(units.DegreePlato, 2))
+			w.Step("A reading of 1.000 is not dry: about %.0f g of sugar are still in a litre.", sugarAtOne(wash))
+			w.Answer("dry gravity", dry.Gravity().SG(), 4, "", 0.993, 0.003)
+		},
+	}
+}
+
+// sugarAtOne returns the sugar in a litre of the wash when the hydrometer shows 1.000.
+func sugarAtOne(wash gravity.Solution) float64 {
+	f := must(gravity.FromOriginalAndApparent(wash.Gravity().Extract(), units.Extract{}, gravity.SugarWashYield(gravity.Sucrose)))
+	return f.Liquid().Concentration(gravity.Sucrose).In(units.GramPerLitre)
+}
+
+func attenuations() Problem {
+	return Problem{
+		Title: "Three attenuations of one beer",
+		Ask:   "A beer had 12 °P, its real extract is 4 °P after fermentation. What does the hydrometer show, and what are the apparent and real attenuation and the real degree of fermentation?",
+		Given: []string{"original extract 12 °P, real extract 4 °P"},
+		Source: Source{ByHand, "Real attenuation (12 − 4)/12 = 66.67 %. Real degree of fermentation: 66.67/(1 − 0.005161·4) = 66.67/0.979356 = 68.07 %. " +
+			"Apparent, by Tabarié: A = 8/(2.0665 − 0.128) = 4.127 % mass; in 99.37 mL of the beer that is 4.153 g/100 mL of ethanol, 4.192 % mass, gravity 0.9925 (CRC), and 4.025 g/100 mL of extract, 3.967 %, " +
+			"gravity 1.0156 (NBS C440); sum less one 1.0081 is 2.07 °P; (12 − 2.07)/12 = 82.8 %."},
+		Work: func(w *Working) {
+			f := must(gravity.FromOriginalAndReal(units.DegreePlato.Of(12), units.DegreePlato.Of(4), gravity.BallingYield()))
+			w.Step("Strength %s; the hydrometer shows %s.", f.ByVolume().Text(units.PercentVolume, 2), f.ApparentExtract().Text(units.DegreePlato, 2))
+			w.Step("Yeast has used %.2f %% of the extract by mass.", f.Fermented())
+			w.Answer("apparent extract", f.ApparentExtract().In(units.DegreePlato), 2, "°P", 2.07, 0.02)
+			w.Answer("apparent attenuation", f.ApparentAttenuation(), 1, "%", 82.8, 0.15)
+			w.Answer("real attenuation", f.RealAttenuation(), 2, "%", 66.67, 0.01)
+			w.Answer("real degree of fermentation", f.RealDegreeOfFermentation(), 2, "%", 68.07, 0.01)
+		},
+	}
+}

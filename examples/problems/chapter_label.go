@@ -1,0 +1,87 @@
+package main
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+)
+
+func labelChapter() Chapter {
+	return Chapter{
+		Title: "7 Label facts",
+		Intro: "What a label says is arithmetic with a law behind it: each country counts ethanol in another measure, and energy has factors of its own.",
+		Problems: []Problem{
+			australianCard(), unitsInAPint(), americanDrink(), energyOfWine(),
+		},
+	}
+}
+
+func australianCard() Problem {
+	return Problem{
+		Title: "Standard drinks on a card",
+		Ask:   "How many Australian standard drinks are in 375 mL at 4.8 % vol, in 150 mL at 11.5 % vol and in 750 mL at 13 % vol?",
+		Given: []string{"a standard drink has 10 g of ethanol"},
+		Source: Source{Read, "Australian Government, standard drinks guide, card std0910: 1.4, 1.4 and 7.7. " +
+			"(One row of that card, 330 mL at 5 %, prints 1.2 where its own definition gives 1.30.)"},
+		Work: func(w *Working) {
+			for _, row := range []struct {
+				v     units.Volume
+				s     units.StrengthByVolume
+				print float64
+			}{{units.Millilitre.Of(375), units.PercentVolume.Of(4.8), 1.4}, {units.Millilitre.Of(150), units.PercentVolume.Of(11.5), 1.4},
+				{units.Millilitre.Of(750), units.PercentVolume.Of(13), 7.7}} {
+				n := must(gravity.StandardDrinks(row.v, row.s, gravity.DrinkAU))
+				name := row.v.Text(units.Millilitre, 0) + " at " + row.s.Text(units.PercentVolume, 1)
+				w.Step("%s: %.4f.", name, n)
+				w.Answer(name, n, 1, "", row.print, 0.05)
+			}
+		},
+	}
+}
+
+func unitsInAPint() Problem {
+	return Problem{
+		Title:  "Units in a pint",
+		Ask:    "How many UK units are in a pint of beer of 5.2 % vol?",
+		Given:  []string{"imperial pint, 568.26 mL", "5.2 % vol"},
+		Source: Source{ByHand, "UK unit: % vol × mL / 1000 = 5.2 × 568.26 / 1000 = 2.955."},
+		Work: func(w *Working) {
+			pint := units.ImperialPint.Of(1)
+			n := must(gravity.StandardDrinks(pint, units.PercentVolume.Of(5.2), gravity.UnitUK))
+			w.Step("A pint is %s; a unit is 10 mL of ethanol.", pint.Text(units.Millilitre, 2))
+			w.Answer("units", n, 3, "", 2.955, 0.0005)
+		},
+	}
+}
+
+func americanDrink() Problem {
+	return Problem{
+		Title:  "An American can",
+		Ask:    "How many US standard drinks are in a can of 12 US fluid ounces at 5 % vol?",
+		Given:  []string{"12 US fl oz", "5 % vol"},
+		Source: Source{Read, "NIAAA: a US standard drink has 14 g of ethanol, 0.6 US fl oz; 12 × 0.05 = 0.6 fl oz, so 1."},
+		Work: func(w *Working) {
+			can := units.USFluidOunce.Of(12)
+			n := must(gravity.StandardDrinks(can, units.PercentVolume.Of(5), gravity.DrinkUS))
+			w.Step("The can is %s; 5 %% of it at 789.24 g/L is %.2f g of ethanol.", can.Text(units.Millilitre, 2), n*14)
+			w.Answer("standard drinks", n, 2, "", 1, 0.005)
+		},
+	}
+}
+
+func energyOfWine() Problem {
+	return Problem{
+		Title:  "Energy in two units that are not one",
+		Ask:    "What is the energy of 100 mL of a dry drink at 12 % vol by the factors of EU law, in kJ and in kcal?",
+		Given:  []string{"12 % vol, no extract"},
+		Source: Source{ByHand, "Factors read in Regulation (EU) No 1169/2011 annex XIV, ethanol 29 kJ/g and 7 kcal/g: 12 mL × 0.78924 g/mL = 9.4709 g; × 29 = 274.7 kJ; × 7 = 66.3 kcal. Converting the kJ with 4.184 would give 65.6."},
+		Work: func(w *Working) {
+			drink := must(nutrient.Flavouring{Strength: units.PercentVolume.Of(12)}.Liquid(units.Litre.Of(1)))
+			e := drink.EnergyEU()
+			w.Step("Each unit has its own factors: %s, %s.", e.Kilojoules.Text(units.Kilojoule, 2), e.Kilocalories.Text(units.Kilocalorie, 2))
+			w.Step("Converted, the kilojoules would be %s.", e.Kilojoules.Text(units.Kilocalorie, 2))
+			w.Answer("energy", e.Kilojoules.In(units.Kilojoule), 1, "kJ", 274.7, 0.1)
+			w.Answer("energy in its own factors", e.Kilocalories.In(units.Kilocalorie), 1, "kcal", 66.3, 0.1)
+		},
+	}
+}

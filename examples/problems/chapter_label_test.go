@@ -1,0 +1,35 @@
+package main
+
+func Example_australianCard() {
+	show(australianCard())
+	// Output:
+	// 375 mL at 4.8 % vol: 1.4206.
+	// 150 mL at 11.5 % vol: 1.3614.
+	// 750 mL at 13.0 % vol: 7.6951.
+	// => 375 mL at 4.8 % vol: 1.4 (check 1.4, within 0.05)
+	// => 150 mL at 11.5 % vol: 1.4 (check 1.4, within 0.05)
+	// => 750 mL at 13.0 % vol: 7.7 (check 7.7, within 0.05)
+}
+
+func Example_unitsInAPint() {
+	show(unitsInAPint())
+	// Output:
+	// A pint is 568.26 mL; a unit is 10 mL of ethanol.
+	// => units: 2.955 (check 2.955, within 0.0005)
+}
+
+func Example_americanDrink() {
+	show(americanDrink())
+	// Output:
+	// The can is 354.88 mL; 5 % of it at 789.24 g/L is 14.00 g of ethanol.
+	// => standard drinks: 1.00 (check 1, within 0.005)
+}
+
+func Example_energyOfWine() {
+	show(energyOfWine())
+	// Output:
+	// Each unit has its own factors: 274.66 kJ, 66.30 kcal.
+	// Converted, the kilojoules would be 65.64 kcal.
+	// => energy: 274.7 kJ (check 274.7, within 0.1)
+	// => energy in its own factors: 66.3 kcal (check 66.3, within 0.1)
+}
