@@ -77,7 +77,6 @@ func gravityBlends() []Function {
 				out("mass_first", units.Kilogram, "of the first liquid"),
 				out("mass_second", units.Kilogram, "of the second liquid"),
 			},
-			heavy: true, // a solver
 			call: func(in, out []float64) error {
 				a, err := spirit(1, in[0], 20)
 				if err != nil {

@@ -64,7 +64,6 @@ func gravityDrinks() []Function {
 	return []Function{
 		{
 			Name:    "wash_from_sugar",
-			heavy:   true, // one string
 			Meaning: "gravity, volume and dry end of a wash of sugar and water",
 			Source:  tabarie + "; French order of 3 May 1996 art. 2 for the yield",
 			Inputs: []Input{

@@ -51,7 +51,6 @@ func fermentation(name, meaning string, a, b Input, state func(a, b float64, y g
 			a, b,
 			choice("yield", "what the extract was, and so what it turns into", "malt wort", "sucrose wash", "glucose wash", "fructose wash").orOption("malt wort"),
 		},
-		heavy: true, // strings on the way, while it is solved
 	}
 	var others []figure
 	for _, g := range figures() {

@@ -41,7 +41,6 @@ func gravityLabels() []Function {
 		},
 		{
 			Name:    "energy_us",
-			heavy:   true, // a solver
 			Meaning: "energy of a serving of beer as American analysts calculate it",
 			Source:  "The Oxford Companion to Beer (2012), calories, after ASBC",
 			Inputs: []Input{

@@ -100,7 +100,6 @@ func gravityMeasurements() []Function {
 				out("carbon_dioxide", units.GramCO2PerLitre, "CO2 that it would still make, in a litre"),
 				out("strength", units.PercentVolume, "strength now"),
 			},
-			heavy: true, // a solver
 			call: func(in, out []float64) error {
 				kind := gravity.Sugar(max(0, in[2]-1))
 				wort, err := mixtureOf(kind, 0, in[0])

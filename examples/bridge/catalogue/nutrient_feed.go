@@ -29,7 +29,6 @@ func nutrientFeed() []Function {
 				out("least", units.MilligramPerLitre, "the same for a strain of low demand"),
 				out("most", units.MilligramPerLitre, "the same for a strain of high demand"),
 			},
-			heavy: true,
 			call: func(in, out []float64) error {
 				n, err := nutrient.NeedBySugar(as(units.GramPerLitre, in[0]), demands[int(in[1])])
 				out[0], out[1], out[2] = n.Nitrogen.Value.In(units.MilligramPerLitre), n.Nitrogen.Low.In(units.MilligramPerLitre), n.Nitrogen.High.In(units.MilligramPerLitre)
@@ -70,7 +69,6 @@ func nutrientFeed() []Function {
 				out("sulfate", units.MilligramPerLitre, "sulfate"),
 				out("chloride", units.MilligramPerLitre, "chloride"),
 			},
-			heavy: true,
 			call: func(in, out []float64) error {
 				s, err := nutrient.Brings(as(units.Litre, in[2]), nutrient.Dose{Source: sources[int(in[0])], Mass: as(units.Gram, in[1])})
 				if err != nil {

@@ -104,7 +104,6 @@ func nutrientStabilise() []Function {
 				number("ph", "", "pH of the wine", 2.8, 3.5, 3.3),
 			},
 			Outputs: []Output{out("sorbate", units.MilligramPerLitre, "potassium sorbate")},
-			heavy:   true,
 			call: func(in, out []float64) error {
 				s, err := nutrient.SorbateByStrength(as(units.PercentVolume, in[0]), in[1])
 				out[0] = s.Value.In(units.MilligramPerLitre)
