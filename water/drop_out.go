@@ -1,0 +1,133 @@
+package water
+
+import (
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// Dropped is a water after a mineral came to rest with it.
+type Dropped struct {
+	Equilibrium Equilibrium
+	// Amount is that of the mineral, in mmol/L: positive what dropped out, negative
+	// what dissolved.
+	Amount float64
+	Mass   units.MassConcentration // of the solid, whichever way it went
+}
+
+// AtRestWith returns the water after enough time with a solid mineral in it: what is
+// above saturation has dropped out, what was below has dissolved from a stock without
+// end. A CO2 pressure keeps the CO2 in balance, where loss is not [CO2Kept].
+//
+// Errors are a [*units.RangeError] as in [Profile.Closed], for a water of unknown pH
+// where the CO2 is kept, and for a mineral that is none of the constants.
+//
+//   - Source: [Equilibrium.SaturationIndex].
+//   - Uncertainty: 3 % of the solubility against measured values for gypsum
+//     (Marshall and Slusher 1966), 10 % for calcite.
+func (p Profile) AtRestWith(m Mineral, co2 CO2Loss) (Dropped, error) {
+	return p.settleMineral("water.Profile.AtRestWith", m, co2, true)
+}
+
+// Boiled returns the water after it was boiled until its CO2 was gone and what
+// calcite it then could not hold has dropped out. The equilibrium is that of 90 °C,
+// the end of the constants, with the CO2 of air; it is returned at that temperature,
+// the pH with it. Calcite never drops out wholly in the time of a boil: common
+// practice leaves about 40 mg/L as CaCO3 of alkalinity, no source.
+//
+// Errors are a [*units.RangeError] as in [Profile.Closed].
+func (p Profile) Boiled() (Dropped, error) {
+	p.t, p.ph, p.carbon = 90, 0, 0
+	return p.settleMineral("water.Profile.Boiled", Calcite, CO2LostToAir(), false)
+}
+
+func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool) (Dropped, error) {
+	if err := limit.Check(fn, "mineral", float64(m), "", 0, float64(mineralCount-1), "the minerals of package water"); err != nil {
+		return Dropped{}, err
+	}
+	if co2.lost == 0 && (m == Calcite || m == AragoniteForm) {
+		if err := limit.Check(fn, "pH", p.ph, "", 1e-9, 14, "a water of known pH, or CO2 lost to a pressure"); err != nil {
+			return Dropped{}, err
+		}
+	}
+	var last Equilibrium
+	var failed error
+	index := func(x float64) float64 {
+		e, err := p.less(fn, m, x, co2)
+		if err != nil {
+			failed = err
+			return math.NaN()
+		}
+		last = e
+		return e.SaturationIndex(m)
+	}
+	have := p.mmol(Calcium)
+	if m == GypsumMineral {
+		have = min(have, p.mmol(Sulfate))
+	}
+	before := index(0)
+	if failed != nil {
+		return Dropped{}, failed
+	}
+	low, high := -mostDissolved, have*(1-1e-12)
+	if before <= 0 {
+		if !dissolves {
+			return Dropped{Equilibrium: last}, nil
+		}
+		high = 0
+		// Widen step by step: a strong solution is outside the range of activity.
+		for low = -0.01; index(low) < 0 && failed == nil; low *= 2 {
+			high = low
+			if err := limit.Check(fn, "dissolved "+m.String(), -low, "mmol/L", 0, mostDissolved, rangeSource); err != nil {
+				return Dropped{}, err
+			}
+		}
+	} else {
+		low = 0
+	}
+	if failed != nil {
+		return Dropped{}, failed
+	}
+	x, err := numeric.Root(index, low, high, 1e-13*(1+math.Abs(low)+high))
+	if failed != nil {
+		return Dropped{}, failed
+	}
+	if err != nil {
+		return Dropped{}, err
+	}
+	index(x)
+	if failed != nil {
+		return Dropped{}, failed
+	}
+	mass := math.Abs(x) * mineralMasses[m]
+	return Dropped{last, x, units.MilligramPerLitre.Of(checked.Number(mass))}, nil
+}
+
+const mostDissolved = 200.0 // mmol/L
+
+var mineralMasses = [mineralCount]float64{mustMass("CaCO3"), mustMass("CaCO3"), mustMass("CaSO4.2H2O"), mustMass("Ca(OH)2")}
+
+// less is the water with x mmol/L of the mineral gone.
+func (p Profile) less(fn string, m Mineral, x float64, co2 CO2Loss) (Equilibrium, error) {
+	p.mg[Calcium] = max(0, p.mg[Calcium]-x*Calcium.MolarMass())
+	switch m {
+	case Calcite, AragoniteForm:
+		p.alk -= 2 * x
+		p.carbon = max(0, p.carbon-x)
+	case GypsumMineral:
+		p.mg[Sulfate] = max(0, p.mg[Sulfate]-x*Sulfate.MolarMass())
+	case Portlandite:
+		p.alk -= 2 * x
+	}
+	if co2.lost != 0 {
+		q, err := units.Kilopascal.Try(co2.kPa)
+		if err != nil {
+			return Equilibrium{}, err
+		}
+		return p.under(fn, q)
+	}
+	return p.closed(fn)
+}

@@ -1,0 +1,128 @@
+package water
+
+import (
+	"fmt"
+	"math"
+)
+
+// Binding is a limit or a stock that holds the optimum back.
+type Binding struct {
+	Name string  // "sodium at most 20 mg/L", "stock of gypsum"
+	Cost float64 // how much the sum of squares falls for each unit that it gives way, at first
+	Unit string  // of the unit that gives way
+}
+
+// Worth tells what a salt at hand is worth.
+type Worth struct {
+	Salt    Salt
+	Used    bool
+	Without float64 // the deviation, were the salt not at hand; +Inf where the limits could not be met
+}
+
+// Explanation tells why a recipe is as it is.
+type Explanation struct {
+	Recipe  Recipe
+	Binding []Binding
+	Worth   []Worth // in the order of the salts at hand
+	Reasons []string
+}
+
+// Explain solves the request as [Solve] does and tells which limits bind, what each
+// salt is worth, and why a target is missed.
+func Explain(r Request) (Explanation, error) {
+	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
+	if err != nil {
+		return Explanation{}, err
+	}
+	if err := s.Solve(r.Water, r.Volume); err != nil {
+		return Explanation{}, err
+	}
+	out := Explanation{Binding: s.binding()}
+	if out.Recipe, err = r.recipe(s.AppendDoses(nil)); err != nil {
+		return Explanation{}, err
+	}
+	for j, stock := range r.Salts {
+		w := Worth{Salt: stock.Salt, Used: s.x[j] > 0, Without: out.Recipe.Deviation}
+		if w.Used {
+			w.Without = r.without(j)
+		}
+		out.Worth = append(out.Worth, w)
+	}
+	for _, m := range out.Recipe.Off {
+		if math.Abs(m.Off) > 1e-6 {
+			out.Reasons = append(out.Reasons, r.reason(m, len(out.Binding) > 0))
+		}
+	}
+	return out, nil
+}
+
+// binding lists what has a price, limits after stocks.
+func (s *Salter) binding() []Binding {
+	var out []Binding
+	q := s.qp
+	for i, j := range s.capped {
+		if q.Y[i] > rankTolerance {
+			out = append(out, Binding{"stock of " + s.salts[j].Salt.Name(), 2 * q.Y[i] / s.scale[j] / s.litres, "g"})
+		}
+	}
+	first := len(s.capped) + len(s.ranged)
+	for i, h := range s.held {
+		if y := q.Y[first+i]; y > rankTolerance {
+			l := &s.limits[h.limit]
+			name := fmt.Sprintf("%s at most %.4g %s", l.name, l.high, l.unit)
+			if h.sign < 0 {
+				name = fmt.Sprintf("%s at least %.4g %s", l.name, l.low, l.unit)
+			}
+			out = append(out, Binding{name, 2 * y / h.norm, l.unit})
+		}
+	}
+	return out
+}
+
+// without returns the deviation with all salts but one.
+func (r Request) without(j int) float64 {
+	rest := append(append([]Stock(nil), r.Salts[:j]...), r.Salts[j+1:]...)
+	if len(rest) == 0 {
+		bare, err := r.recipe(nil)
+		if err != nil {
+			return math.Inf(1)
+		}
+		return bare.Deviation
+	}
+	r.Salts = rest
+	out, err := Solve(r)
+	if err != nil {
+		return math.Inf(1)
+	}
+	return out.Deviation
+}
+
+// reason tells why a target is missed.
+func (r *Request) reason(m Miss, bound bool) string {
+	have := r.Water.ion(m.Ion)
+	brings := false
+	for _, s := range r.Salts {
+		brings = brings || yield(s.Salt, m.Ion) > 0
+	}
+	text := fmt.Sprintf("%s %+.1f mg/L off: ", m.Ion, m.Off)
+	switch {
+	case m.Off > 0 && have > 0 && m.Off >= have-r.aimOf(m.Ion)-1e-6 && have > r.aimOf(m.Ion):
+		return text + "the water itself holds too much; dilute it with pure water"
+	case m.Off < 0 && !brings:
+		return text + "no salt at hand brings it"
+	case bound:
+		return text + "a limit or a stock holds the doses back"
+	case m.Off < 0:
+		return text + "each salt that brings it brings another ion above its target"
+	}
+	return text + "it comes with ions that other targets want"
+}
+
+func (r *Request) aimOf(i Ion) float64 {
+	for _, t := range r.Targets {
+		if t.Ion == i {
+			return t.High.In(mgPerLitre)
+		}
+	}
+	return 0
+}

@@ -1,0 +1,68 @@
+package water
+
+import (
+	"math"
+	"strings"
+	"testing"
+)
+
+func TestExplain(t *testing.T) {
+	q := Request{Profile{t: 20}, litres(10), []Stock{{TableSalt, grams(1)}, {Salt: Gypsum}},
+		[]Target{Chloride.Aim(mgL(100)), Magnesium.Aim(mgL(5)), Calcium.Aim(mgL(40)), Sulfate.Aim(mgL(96.056))}, []Limit{AtMost(Sodium, mgL(1000)), AtMost(Calcium, mgL(30))}}
+	e, err := Explain(q)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(e.Binding) != 2 || e.Binding[0].Name != "stock of table salt" || e.Binding[1].Name != "calcium at most 30 mg/L" {
+		t.Errorf("%+v", e.Binding)
+	}
+	// The price is the fall of the sum of squares for a little more, by difference.
+	squares := func(q Request) float64 {
+		r, err := Solve(q)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return r.Deviation * r.Deviation
+	}
+	more := q
+	more.Salts = []Stock{{TableSalt, grams(1.0001)}, {Salt: Gypsum}}
+	near(t, "price of the stock", (squares(q)-squares(more))/0.0001, e.Binding[0].Cost, 0.01*e.Binding[0].Cost)
+	more = q
+	more.Limits = []Limit{q.Limits[0], AtMost(Calcium, mgL(30.001))}
+	near(t, "price of the limit", (squares(q)-squares(more))/0.001, e.Binding[1].Cost, 0.01*e.Binding[1].Cost)
+	if !e.Worth[0].Used || !e.Worth[1].Used {
+		t.Errorf("%+v", e.Worth)
+	}
+	// Without the table salt the chloride is 100 off, beside what is off now.
+	now := e.Recipe.Off[0].Off
+	want := math.Sqrt(e.Recipe.Deviation*e.Recipe.Deviation - now*now + 100*100)
+	near(t, "worth of the salt", e.Worth[0].Without, want, 1e-6)
+	all := strings.Join(e.Reasons, "\n")
+	for _, part := range []string{"magnesium -5.0 mg/L off: no salt at hand brings it", "chloride", "a limit or a stock"} {
+		if !strings.Contains(all, part) {
+			t.Errorf("%q lacks %q", all, part)
+		}
+	}
+	hard := Request{reports[2].profile(t, 20), litres(1), []Stock{{Salt: Gypsum}}, []Target{Calcium.Aim(mgL(50)), Sulfate.Aim(mgL(700))}, nil}
+	h, err := Explain(hard)
+	if err != nil || len(h.Reasons) != 2 || !strings.Contains(h.Reasons[0], "dilute") || !strings.Contains(h.Reasons[1], "another ion") {
+		t.Errorf("%q, %v", h.Reasons, err)
+	}
+	hard.Targets = []Target{Calcium.Aim(mgL(260)), Sulfate.Aim(mgL(900))}
+	h, err = Explain(hard)
+	if err != nil || !strings.Contains(strings.Join(h.Reasons, "\n"), "it comes with ions that other targets want") {
+		t.Errorf("%q, %v", h.Reasons, err)
+	}
+	need := Request{Profile{t: 20}, litres(1), []Stock{{Salt: Gypsum}}, []Target{Calcium.Aim(mgL(50))}, []Limit{AtLeast(Sulfate, mgL(10))}}
+	n, err := Explain(need)
+	if err != nil || !math.IsInf(n.Worth[0].Without, 1) && n.Worth[0].Without < 50 {
+		t.Errorf("%+v, %v", n.Worth, err)
+	}
+	if _, err := Explain(Request{}); err == nil {
+		t.Error("nothing explained")
+	}
+	need.Limits = []Limit{AtLeast(Sodium, mgL(10))}
+	if _, err := Explain(need); err == nil {
+		t.Error("the impossible explained")
+	}
+}
