@@ -1,0 +1,122 @@
+package nutrient_test
+
+import (
+	"fmt"
+
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+)
+
+// Words of a request become values.
+func ExampleParseSource() {
+	source, _ := nutrient.ParseSource("DAP")
+	demand, _ := nutrient.ParseDemand("high")
+	law, _ := nutrient.ParseJurisdiction("EU")
+	form, _ := nutrient.ParseYeastForm("dry")
+	buffer, _ := nutrient.ParseBuffer("potassium citrate")
+	fmt.Println(source, "/", demand, "/", law, "/", form, "/", buffer)
+	fmt.Printf("%.2f g/mol\n", buffer.MolarMass())
+	_, err := nutrient.ParseSource("zinc sulfate")
+	fmt.Println(err)
+	// Output:
+	// diammonium phosphate / high / EU / dry / tripotassium citrate monohydrate
+	// 324.41 g/mol
+	// "zinc sulfate" is not a nutrient: say zinc sulfate heptahydrate or zinc sulfate monohydrate
+}
+
+// What the salts bring, in a gram.
+func ExampleSource_Shares() {
+	show := func(s nutrient.Source) {
+		p := s.Shares()
+		fmt.Printf("%s: N %.1f, P %.1f, K %.1f, Mg %.1f, Zn %.1f %%\n", s, s.Nitrogen().In(units.Percent),
+			p.Phosphorus.In(units.Percent), p.Potassium.In(units.Percent), p.Magnesium.In(units.Percent), p.Zinc.In(units.Percent))
+	}
+	show(nutrient.MonoammoniumPhosphate())
+	show(nutrient.AmmoniumSulfate())
+	show(nutrient.AmmoniumChloride())
+	show(nutrient.EpsomSalt())
+	show(nutrient.PotassiumDihydrogenPhosphate())
+	show(nutrient.PotassiumChloride())
+	show(nutrient.ZincSulfateMonohydrate())
+	fmt.Println(nutrient.ThiamineHydrochloride().Shares().Thiamine.Text(units.Percent, 0))
+	fmt.Println(nutrient.Urea().Cautions()[0])
+	// Output:
+	// monoammonium phosphate: N 12.2, P 26.9, K 0.0, Mg 0.0, Zn 0.0 %
+	// ammonium sulfate: N 21.2, P 0.0, K 0.0, Mg 0.0, Zn 0.0 %
+	// ammonium chloride: N 26.2, P 0.0, K 0.0, Mg 0.0, Zn 0.0 %
+	// Epsom salt: N 0.0, P 0.0, K 0.0, Mg 9.9, Zn 0.0 %
+	// potassium dihydrogen phosphate: N 0.0, P 22.8, K 28.7, Mg 0.0, Zn 0.0 %
+	// potassium chloride: N 0.0, P 0.0, K 52.4, Mg 0.0, Zn 0.0 %
+	// zinc sulfate monohydrate: N 0.0, P 0.0, K 0.0, Mg 0.0, Zn 36.4 %
+	// 100 %
+	// Urea leads to ethyl carbamate in the drink and is not in the lists of additions for wine that were read; do not use it in anything to drink.
+}
+
+// Ethanol that a kilogram of each can give at most, by Gay-Lussac.
+func ExampleFermentable_Fermentability() {
+	for _, f := range []nutrient.Fermentable{
+		nutrient.Sucrose(), nutrient.Fructose(), nutrient.SoftBrownSugar(), nutrient.MediumInvert(),
+		nutrient.MapleSyrup(), nutrient.LiquidMaltExtract(), nutrient.Lactose(),
+	} {
+		p, _ := f.Of(units.Kilogram.Of(1))
+		fmt.Println(f, p.GayLussac.Text(units.Gram, 0), "crystal water", f.CrystalWater().Text(units.Percent, 1))
+	}
+	// Output:
+	// sucrose 538 g crystal water 0.0 %
+	// fructose 511 g crystal water 0.0 %
+	// soft brown sugar 474 g crystal water 0.0 %
+	// invert sugar syrup 409 g crystal water 0.0 %
+	// maple syrup 345 g crystal water 0.0 %
+	// liquid malt extract 279 g crystal water 0.0 %
+	// lactose monohydrate 0 g crystal water 5.0 %
+}
+
+// The methods for the nitrogen of musts, and of the yeast that grows.
+func ExampleNeedByGrowth() {
+	grown, _ := nutrient.NeedByGrowth(units.GramPerLitre.Of(1.5))
+	must, _ := nutrient.NeedOfMustBissonButzke(units.DegreePlato.Of(24))
+	for _, n := range []nutrient.Need{grown, must, nutrient.NeedOfMustAgenbach(), nutrient.NeedOfWhiteMustAWRI(), nutrient.NeedOfMustSouthAfrica()} {
+		f := n.Nitrogen
+		fmt.Println(n.Method+":", f.Value.Text(units.MilligramPerLitre, 0), "from", f.Low.Text(units.MilligramPerLitre, 0), "to", f.High.Text(units.MilligramPerLitre, 0))
+	}
+	// Output:
+	// by the yeast that grows: 150 mg/L from 96 mg/L to 150 mg/L
+	// of a must by its sugar: 275 mg/L from 275 mg/L to 275 mg/L
+	// least of a must: 140 mg/L from 140 mg/L to 500 mg/L
+	// of a white must, low risk: 150 mg/L from 150 mg/L to 350 mg/L
+	// free amino nitrogen of a must: 275 mg/L from 250 mg/L to 300 mg/L
+}
+
+// A brew planned on its finished volume.
+func ExampleFinished() {
+	w := nutrient.Wash{Fermentable: nutrient.DextroseMonohydrate(), Attenuation: units.Percent.Of(100), Basis: nutrient.Finished(units.Litre.Of(20))}
+	b, _ := w.For(units.PercentVolume.Of(5))
+	fmt.Println(b.Fermentable.Text(units.Kilogram, 2))
+	// Output: 1.85 kg
+}
+
+// Cells add up.
+func ExampleCells_Plus() {
+	a, _ := nutrient.BillionCells(100)
+	sum := a.Plus(nutrient.CellsPerDryGram().Value)
+	fmt.Println(sum.Billion(), nutrient.UsualPitch().Value.Million())
+	// Output: 120 1
+}
+
+// Heat by three of the published values.
+func ExampleHeatRate_KilojoulesPerKilogram() {
+	for _, h := range []nutrient.HeatRate{nutrient.HigherUsualHeat(), nutrient.ThermochemicalHeat(), nutrient.GrowthHeat()} {
+		fmt.Printf("%.0f kJ/kg: %s\n", h.KilojoulesPerKilogram(), h.Evidence())
+	}
+	// Output:
+	// 652 kJ/kg: common practice, no source
+	// 382 kJ/kg: CRC Handbook, heats of formation (computed)
+	// 1216 kJ/kg: Briggs et al., Brewing: Science and Practice (2004) 14.2.3 (read)
+}
+
+// A sweetener by its number.
+func ExampleSweetener_ENumber() {
+	s, _ := nutrient.ParseSweetener("erythritol")
+	fmt.Println(s, s.ENumber())
+	// Output: erythritol E 968
+}
