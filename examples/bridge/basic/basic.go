@@ -13,6 +13,7 @@ import (
 	"bytes"
 	_ "embed"
 	"fmt"
+	"strconv"
 	"strings"
 	"text/template"
 
@@ -31,7 +32,10 @@ type call struct {
 	Inputs                 []input
 }
 
-type input struct{ Name, Parameter, Note string }
+type input struct {
+	Name, Parameter string
+	Notes           []string // lines of a remark
+}
 
 // Module writes the module for the functions and for a bridge at address,
 // "127.0.0.1:8460". The error says if two functions would get one name.
@@ -56,12 +60,13 @@ func callsOf(f *catalogue.Function) []call {
 	one := call{Name: strings.ToUpper(f.Name), Function: f.Name, Meaning: f.Meaning}
 	for i := range f.Inputs {
 		in := &f.Inputs[i]
-		p := input{Name: in.Name, Parameter: "v_" + in.Name, Note: catalogue.Head(in.Name, in.Unit)}
-		if in.Options != nil {
-			p.Note += ": " + strings.Join(in.Options, ", ")
-		}
+		note := catalogue.Head(in.Name, in.Unit)
 		if in.HasDefault {
-			p.Note += ", " + in.Text(in.Default) + " if left out"
+			note += ", " + in.Text(in.Default) + " if left out"
+		}
+		p := input{Name: in.Name, Parameter: "v_" + in.Name, Notes: []string{note}}
+		for _, option := range in.Options {
+			p.Notes = append(p.Notes, "  "+strconv.Quote(option))
 		}
 		one.Inputs = append(one.Inputs, p)
 	}

@@ -16,8 +16,8 @@ Private z_service As Object
 {{range .Calls}}
 REM {{.Meaning}}
 REM Result: {{.Result}}
-{{range .Inputs}}REM   {{.Note}}
-{{end}}Function {{.Name}}({{.Parameters}})
+{{range .Inputs}}{{range .Notes}}REM   {{.}}
+{{end}}{{end}}Function {{.Name}}({{.Parameters}})
 	Dim q As String
 	q = "{{.Function}}?"{{if .Output}} & "output={{.Output}}&"{{end}}
 {{range .Inputs}}	q = q & Z_Input("{{.Name}}", {{.Parameter}})
