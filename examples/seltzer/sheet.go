@@ -10,10 +10,14 @@ import (
 
 // sheet lays a plan out in the order of the work.
 func sheet(p plan.Plan, s style) []section {
-	sections := []section{
-		overview(p, s), weighing(p, s), waterSection(p, s), vesselSection(p, s),
-		gravitySection(p), feedSection(p, s), aciditySection(p, s), yeastSection(p, s),
+	sections := []section{overview(p, s)}
+	if p.State != nil {
+		sections = append(sections, stateSection(p, s))
 	}
+	sections = append(sections, []section{
+		weighing(p, s), waterSection(p, s), vesselSection(p, s),
+		gravitySection(p), feedSection(p, s), aciditySection(p, s), yeastSection(p, s),
+	}...)
 	for _, k := range p.Packs {
 		sections = append(sections, packSection(p, k, s))
 	}

@@ -25,6 +25,39 @@ func uncertaintySection(p plan.Plan) section {
 	return out
 }
 
+func stateSection(p plan.Plan, s style) section {
+	st := p.State
+	out := section{title: "By the readings: " + st.State}
+	add := func(label, value, note string) {
+		out.rows = append(out.rows, row{label, value, note, "", ""}.explain(plan.FigureReading))
+	}
+	if st.Original > 0 {
+		note := "as planned"
+		switch {
+		case st.AddSugar.In(units.Gram) >= 5:
+			note = "add " + s.mass(st.AddSugar) + " of the fermentable to come up to the plan"
+		case st.AddWater.In(units.Gram) >= 50:
+			note = "add " + s.mass(st.AddWater) + " of water to come down to the plan"
+		}
+		add("original, measured", number(st.Original, 4), note)
+	}
+	for _, pt := range st.Points {
+		note := fmt.Sprintf("%s used; %s ± %.2f; %.1f g/L of sugar left", percent(pt.Used), strength(pt.Strength), pt.Uncertainty.In(units.PercentVolume), pt.Left.In(units.GramPerLitre))
+		add("after "+pt.After.String(), number(pt.Gravity, 4), note)
+	}
+	add("dry floor of this wash", number(st.Floor, 4), strength(st.Final)+" when dry")
+	if st.State != plan.Finished && len(st.Points) > 0 {
+		add("gas that the sugar left can make", grams(st.Gas), "in a closed pack")
+	}
+	for _, d := range st.Diagnosis {
+		out.rows = append(out.rows, row{label: d})
+	}
+	if c := st.Correction; c != nil {
+		add(c.What, s.weight(*c), c.For+"; add half, stir, measure again")
+	}
+	return out
+}
+
 func scheduleSection(p plan.Plan) section {
 	out := section{title: "When (estimated; the gravity decides)"}
 	for _, e := range p.Schedule {

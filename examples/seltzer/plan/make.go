@@ -54,7 +54,7 @@ func newMaker(req Request) (*maker, error) {
 	m := &maker{recipe: r, batch: b, plan: p}
 	for _, step := range []func() error{
 		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
-		m.schedule, m.room, m.cost, m.cautions,
+		m.schedule, m.room, m.cost, m.readings, m.cautions,
 	} {
 		if err := step(); err != nil {
 			return nil, err

@@ -33,6 +33,7 @@ type Plan struct {
 	Schedule    []Event         `json:"schedule,omitempty"`
 	Room        *RoomPlan       `json:"room,omitempty"`
 	Cost        *CostPlan       `json:"cost,omitempty"`
+	State       *StatePlan      `json:"state,omitempty"`
 	Cautions    []string        `json:"cautions"`
 }
 

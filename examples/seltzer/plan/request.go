@@ -30,6 +30,7 @@ type Request struct {
 	Room        *Room        `json:"room,omitempty"`        // optional
 	Currency    string       `json:"currency,omitempty"`    // of the prices
 	Prices      []Price      `json:"prices,omitempty"`      // optional
+	Readings    []Reading    `json:"readings,omitempty"`    // optional: what was measured since
 }
 
 // Place gives the atmosphere: one of the two fields.
@@ -153,4 +154,14 @@ type Price struct {
 	What  string          `json:"what"` // as the plan names it
 	Pack  units.ExactMass `json:"pack"`
 	Price string          `json:"price"` // a decimal number
+}
+
+// Reading is what was measured some time after the yeast was pitched. One after 0 h
+// measures the wash itself.
+type Reading struct {
+	After       Duration          `json:"after"`
+	Gravity     float64           `json:"gravity"`          // as a 20 °C hydrometer shows it, not corrected
+	Temperature units.Temperature `json:"temperature"`      // of the sample
+	PH          *float64          `json:"pH,omitempty"`     // optional
+	Volume      *units.Volume     `json:"volume,omitempty"` // optional: in the fermenter; of the first reading
 }

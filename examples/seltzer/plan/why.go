@@ -42,6 +42,7 @@ const (
 	FigureSchedule
 	FigureRoom
 	FigureCost
+	FigureReading
 )
 
 var whys = map[Figure]Why{
@@ -135,6 +136,9 @@ var whys = map[Figure]Why{
 	FigureCost: {
 		"whole packs times price; decimal, nothing rounded",
 		"the prices given"},
+	FigureReading: {
+		"the share of the sugar used at which the wash, as measured or planned, shows that reading at that temperature",
+		"as for gravity and yield; finished, stalled: common practice, no source"},
 	FigureVolumes: {
 		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",
 		"IUPAC-NIST Solubility Database, SRD 106"},

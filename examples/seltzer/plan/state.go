@@ -1,0 +1,32 @@
+package plan
+
+import "example.org/zymase/units"
+
+// StatePlan is where a ferment stands by its readings.
+type StatePlan struct {
+	State  string       `json:"state"` // [NotBegun], [Fermenting], [Finished] or [Stalled]
+	Points []StatePoint `json:"points"`
+
+	Original float64      `json:"original,omitempty"` // as measured, at 20 °C; 0 if it was not
+	Wash     units.Volume `json:"wash"`               // of that reading
+	AddSugar units.Mass   `json:"add_fermentable"`    // to bring it up to the plan, or
+	AddWater units.Mass   `json:"add_water"`          // to bring it down
+
+	Floor float64                    `json:"dry_floor"` // of the wash as measured
+	Final units.StrengthByVolume     `json:"strength_when_dry"`
+	Gas   units.CarbonDioxideContent `json:"gas_from_sugar_left"`
+
+	Diagnosis  []string `json:"diagnosis,omitempty"` // of a stalled ferment
+	Correction *Weight  `json:"correction,omitempty"`
+}
+
+// StatePoint is a reading and what it means.
+type StatePoint struct {
+	After       Duration                `json:"after"`
+	Gravity     float64                 `json:"gravity"` // corrected to 20 °C
+	Used        units.Share             `json:"sugar_used"`
+	Strength    units.StrengthByVolume  `json:"strength"`
+	Uncertainty units.StrengthByVolume  `json:"uncertainty"` // k = 2
+	Left        units.MassConcentration `json:"fermentable_left"`
+	PH          *float64                `json:"pH,omitempty"`
+}
