@@ -154,9 +154,6 @@ func aciditySection(p plan.Plan, s style) section {
 	a := p.Acidity
 	out := section{title: "pH of the ferment"}
 	for i, pt := range a.Points {
-		if i%4 != 0 { // thirds of the sugar
-			continue
-		}
 		when := percent(pt.Used) + " of the sugar used"
 		if i == 0 {
 			when = "wash, before the yeast works"

@@ -7,9 +7,12 @@ import (
 	"example.org/zymase/water"
 )
 
-// courseSteps is how finely the pH is followed: a twelfth of the sugar a step, so that
-// the thirds and the stages of nutrient fall on steps.
-const courseSteps = 12
+// How finely the pH is followed: by thirds of the sugar in a plan, by twelfths in its
+// curves, so that the stages of nutrient fall on steps.
+const (
+	courseSteps = 3
+	curveCourse = 12
+)
 
 // acidity follows the pH of the ferment, and finds the buffer that holds a floor.
 func (m *maker) acidity() error {
@@ -50,17 +53,23 @@ func (m *maker) acidity() error {
 	if err != nil {
 		return err
 	}
-	for _, p := range course.Points {
-		a.Points = append(a.Points, AcidityPoint{
-			Used: p.Used, PH: p.PH.Value, Low: p.PH.Low, High: p.PH.High,
-			Gravity: p.Gravity.SG(), Strength: p.Strength,
-		})
-	}
+	a.Points, m.course = points(course), f
 	for _, c := range course.Cautions {
 		m.caution(c)
 	}
 	m.plan.Acidity = a
 	return nil
+}
+
+func points(c nutrient.Course) []AcidityPoint {
+	out := make([]AcidityPoint, len(c.Points))
+	for i, p := range c.Points {
+		out[i] = AcidityPoint{
+			Used: p.Used, PH: p.PH.Value, Low: p.PH.Low, High: p.PH.High,
+			Gravity: p.Gravity.SG(), Strength: p.Strength,
+		}
+	}
+	return out
 }
 
 // ferment is the wash as package nutrient follows it.

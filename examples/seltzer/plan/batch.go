@@ -232,17 +232,49 @@ func (r *recipe) solve(f func(share float64) (float64, error), lo, hi float64) (
 }
 
 // forStrength solves the batch for the strength asked for, with the priming that
-// the drink of that strength needs.
+// the drink of that strength needs. The strength is nearly proportional to the share, and
+// priming depends but little on it, so that both are mended together; where that fails,
+// the share is bracketed.
 func (r *recipe) forStrength() (batch, error) {
+	want := r.req.Strength.In(units.PercentVolume)
+	share := 0.9 * r.guess()
+	for range mostPrimings {
+		b, err := r.mix(share)
+		if err != nil {
+			break
+		}
+		change, err := r.prime(b)
+		if err != nil {
+			return b, err
+		}
+		if change < leastChange && math.Abs(b.strength/want-1) < 1e-7 {
+			return b, nil
+		}
+		share *= want / b.strength
+	}
+	for i := range r.packs {
+		r.packs[i].primed, r.packs[i].short = 0, 0
+	}
+	return r.forStrengthBracketed()
+}
+
+// guess is the share of fermentable in the wash by the rule of thumb of the trade,
+// 16.5 g of sucrose in a kilogram for 1 % vol.
+func (r *recipe) guess() float64 {
+	sugar := r.fermentable.Solids().In(units.Fraction) * r.fermentable.Fermentability().In(units.Fraction)
+	return 0.0165 * r.req.Strength.In(units.PercentVolume) / sugar
+}
+
+// forStrengthBracketed is forStrength with a root for each priming.
+func (r *recipe) forStrengthBracketed() (batch, error) {
 	want := r.req.Strength.In(units.PercentVolume)
 	above := func(share float64) (float64, error) {
 		d, err := r.draw(share)
 		return d.strength - want, err
 	}
-	sugar := r.fermentable.Solids().In(units.Fraction) * r.fermentable.Fermentability().In(units.Fraction)
-	guess := 0.0165 * want / sugar
+	guess := r.guess()
 	lo, hi := guess/20, math.Min(1.5*guess, 0.9)
-	for range mostPrimings { // priming depends on the drink, and that a little on the priming
+	for range mostPrimings {
 		share, err := r.solve(above, lo, hi)
 		if err != nil {
 			return batch{}, err
@@ -258,21 +290,8 @@ func (r *recipe) forStrength() (batch, error) {
 		if change < leastChange {
 			return b, nil
 		}
-		lo, hi = r.around(above, share, lo, hi)
 	}
 	return batch{}, &RequestError{Field: "packs", Value: "these contents and head-spaces", Allowed: "a content that priming reaches"}
-}
-
-// forWeight solves the batch for a fermentable as weighed, near a share.
-func (r *recipe) forWeight(fermentable, share float64) (batch, error) {
-	share, err := r.solve(func(share float64) (float64, error) {
-		b, err := r.mix(share)
-		return b.fermentable - fermentable, err
-	}, (1-2*coarsest)*share, (1+2*coarsest)*share)
-	if err != nil {
-		return batch{}, err
-	}
-	return r.mix(share)
 }
 
 const (
@@ -280,13 +299,33 @@ const (
 	leastChange  = 1e-4 // g/L of primer: a hundredth of a scale's step in a batch
 )
 
-// around narrows an interval to near a share, if the root is still there.
-func (r *recipe) around(f func(float64) (float64, error), share, lo, hi float64) (float64, float64) {
-	const near = 0.02
-	a, errA := f(share * (1 - near))
-	b, errB := f(share * (1 + near))
-	if errA == nil && errB == nil && a < 0 && b > 0 {
-		return share * (1 - near), share * (1 + near)
+// forWeight solves the batch for a fermentable as weighed, near a share: by secants, and
+// by bracketing where they fail.
+func (r *recipe) forWeight(fermentable float64, was batch) (batch, error) {
+	x0, y0 := was.share, was.fermentable-fermentable
+	x1 := x0 * fermentable / was.fermentable
+	for range mostSecants {
+		b, err := r.mix(x1)
+		if err != nil {
+			break
+		}
+		y1 := b.fermentable - fermentable
+		if math.Abs(y1) < 1e-13*fermentable {
+			return b, nil
+		}
+		if y1 == y0 {
+			break
+		}
+		x0, y0, x1 = x1, y1, x1-y1*(x1-x0)/(y1-y0)
 	}
-	return lo, hi
+	share, err := r.solve(func(share float64) (float64, error) {
+		b, err := r.mix(share)
+		return b.fermentable - fermentable, err
+	}, (1-2*coarsest)*was.share, (1+2*coarsest)*was.share)
+	if err != nil {
+		return batch{}, err
+	}
+	return r.mix(share)
 }
+
+const mostSecants = 12

@@ -31,7 +31,12 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	if err != nil {
 		return Plan{}, nil, err
 	}
-	curves := append(m.gravityCurves(), m.acidityCurve())
+	course, err := m.course.Course(curveCourse)
+	if err != nil {
+		return Plan{}, nil, err
+	}
+	along := points(course)
+	curves := append(m.gravityCurves(along), m.acidityCurve(along))
 	for i, r := range m.recipe.packs {
 		k := m.batch.packed[i]
 		var c Curve
@@ -48,10 +53,10 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	return *m.plan, curves, nil
 }
 
-func (m *maker) gravityCurves() []Curve {
+func (m *maker) gravityCurves(along []AcidityPoint) []Curve {
 	g := Curve{Title: "Gravity against sugar used", X: "sugar used, %", Y: "gravity, 20/20 °C", Limit: &m.plan.Gravity.Floor, LimitName: "dry floor"}
 	s := Curve{Title: "Strength against sugar used", X: "sugar used, %", Y: "strength, % vol"}
-	for _, p := range m.plan.Acidity.Points {
+	for _, p := range along {
 		used := p.Used.In(units.Percent)
 		g.Points = append(g.Points, [2]float64{used, p.Gravity})
 		s.Points = append(s.Points, [2]float64{used, p.Strength.In(units.PercentVolume)})
@@ -59,9 +64,9 @@ func (m *maker) gravityCurves() []Curve {
 	return []Curve{g, s}
 }
 
-func (m *maker) acidityCurve() Curve {
+func (m *maker) acidityCurve(along []AcidityPoint) Curve {
 	c := Curve{Title: "pH against sugar used", X: "sugar used, %", Y: "pH"}
-	for _, p := range m.plan.Acidity.Points {
+	for _, p := range along {
 		used := p.Used.In(units.Percent)
 		c.Points = append(c.Points, [2]float64{used, p.PH})
 		c.LowerUpper = append(c.LowerUpper, [3]float64{used, p.Low, p.High})

@@ -41,7 +41,7 @@ func newMaker(req Request) (*maker, error) {
 			Allowed: fmt.Sprintf("a finer scale: this one misses %.3f kg of %s by %.1f %%", b.fermentable, r.fermentable.Name(), 100*math.Abs(off))}
 	}
 	asked := kilograms(b.fermentable)
-	if b, err = r.forWeight(kg(weighed.Quantity()), b.share); err != nil {
+	if b, err = r.forWeight(kg(weighed.Quantity()), b); err != nil {
 		return nil, err
 	}
 
@@ -71,8 +71,9 @@ type maker struct {
 	*recipe
 	batch   batch
 	plan    *Plan
-	treated water.Profile   // the water after salts
-	fed     []nutrient.Dose // as weighed
+	treated water.Profile    // the water after salts
+	fed     []nutrient.Dose  // as weighed
+	course  nutrient.Ferment // with its buffer
 }
 
 func (m *maker) caution(text string) {
