@@ -14,7 +14,8 @@ type Report struct {
 	Tables    []Result `json:"tables"`
 	Totals    []Total  `json:"totals"`
 	Failed    int      `json:"failed"`              // rows
-	Unreached []string `json:"unreached,omitempty"` // functions that no published row reaches
+	Unreached []string `json:"unreached,omitempty"` // functions that no row of any table reaches
+	Unread    []string `json:"unread,omitempty"`    // functions that rows reach, but none that was read in its source
 	Functions int      `json:"functions,omitempty"` // in the catalogue
 }
 
@@ -32,7 +33,7 @@ type Total struct {
 // functions without one can be named.
 func (r *Report) total(whole bool) {
 	r.Version = 1
-	reached := map[string]bool{}
+	reached, read := map[string]bool{}, map[string]bool{}
 	for _, status := range published.Statuses() {
 		sum := Total{Status: status}
 		sources := map[string]bool{}
@@ -48,8 +49,9 @@ func (r *Report) total(whole bool) {
 			}
 			sum.Failed += t.Failed
 			sources[t.Source] = true
+			reached[t.Function] = true
 			if status == published.Read {
-				reached[t.Function] = true
+				read[t.Function] = true
 			}
 		}
 		sum.Sources = len(sources)
@@ -65,6 +67,8 @@ func (r *Report) total(whole bool) {
 		r.Functions++
 		if !reached[f.Name] {
 			r.Unreached = append(r.Unreached, f.Name)
+		} else if !read[f.Name] {
+			r.Unread = append(r.Unread, f.Name)
 		}
 	}
 }

@@ -35,10 +35,14 @@ func (r *Report) writeText(w io.Writer, every, own bool) {
 	}
 	fmt.Fprintln(w, "\nOnly rows that were read in their source count as published; \"again\" are the same printed")
 	fmt.Fprintln(w, "rows held against another function, counted once.")
-	fmt.Fprintf(w, "Functions of the catalogue that no published row reaches: %d of %d\n", len(r.Unreached), r.Functions)
-	for _, name := range r.Unreached {
-		fmt.Fprintln(w, "  "+name)
+	list := func(what string, names []string) {
+		fmt.Fprintf(w, "\n%s: %d of %d\n", what, len(names), r.Functions)
+		for _, name := range names {
+			fmt.Fprintln(w, "  "+name)
+		}
 	}
+	list("Functions of the catalogue that no published row reaches, only rows computed or recalled", r.Unread)
+	list("Functions of the catalogue that no row of any table reaches", r.Unreached)
 }
 
 func (t *Result) writeText(w io.Writer) {

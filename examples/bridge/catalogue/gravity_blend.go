@@ -63,6 +63,28 @@ func gravityBlends() []Function {
 			},
 		},
 		{
+			Name:    "spirit_density",
+			Meaning: "density of a liquid of ethanol and water by its strength by volume",
+			Source:  r22 + "; buoyancy of air of 1.2 kg/m³ (OIML D 28)",
+			Inputs: []Input{
+				in("strength", units.PercentVolume, "ethanol of the liquid, at 20 °C", 0, 100, 40),
+				temperatureInput("liquid", -20, 40).or(20),
+				airInput(),
+			},
+			Outputs: []Output{out("density", units.KilogramPerCubicMetre, "density, or what a balance in air makes of it")},
+			call: func(in, out []float64) error {
+				d, err := gravity.EthanolDensity(gravity.ByMass(as(units.PercentVolume, in[0])), as(units.Celsius, in[1]))
+				if err != nil {
+					return err
+				}
+				if gravity.Air(in[2]) == gravity.InAir {
+					d, err = gravity.DensityInAir(d)
+				}
+				out[0] = d.In(units.KilogramPerCubicMetre)
+				return err
+			},
+		},
+		{
 			Name:    "blend_to_strength",
 			Meaning: "how much of two liquids of ethanol and water makes a volume of a strength",
 			Source:  source,
