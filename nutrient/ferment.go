@@ -209,11 +209,16 @@ func (f *fermenting) span(used float64) (Figure[float64], error) {
 //   - Uncertainty: PH.Low to PH.High, from the acids made; the nitrogen that yeast
 //     takes up is counted as if it took all.
 func (f Ferment) At(used units.Share) (Point, error) {
-	c, err := f.checked("nutrient.Ferment.At")
+	const fn = "nutrient.Ferment.At"
+	x := used.In(units.Percent)
+	if err := limit.Check(fn, "share of the sugar used", x, "%", 0, 100, "a part of the sugar"); err != nil {
+		return Point{}, err
+	}
+	c, err := f.checked(fn)
 	if err != nil {
 		return Point{}, err
 	}
-	return c.at(used.In(units.Percent) / 100)
+	return c.at(x / 100)
 }
 
 func (f *fermenting) at(used float64) (Point, error) {

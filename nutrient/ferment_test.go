@@ -288,6 +288,8 @@ func TestBuffers(t *testing.T) {
 
 func TestFermentRefusesNonsense(t *testing.T) {
 	ok := hall(DiammoniumPhosphate())
+	_, err := ok.At(units.Share{}.Minus(units.Percent.Of(1)))
+	refused(t, err, "share of the sugar used", 0, 100)
 	for _, c := range []struct {
 		change   func(*Ferment)
 		what     string

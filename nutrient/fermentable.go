@@ -130,7 +130,7 @@ type Portion struct {
 // Mix returns fermentables at fixed shares of the mass weighed as one fermentable.
 // The shares must add up to 100 % within 1e-6 %.
 //
-// Errors: a [*units.RangeError] for no portions or another sum.
+// Errors: a [*units.RangeError] for no portions, a negative share or another sum.
 func Mix(portions ...Portion) (Fermentable, error) {
 	const fn, source = "nutrient.Mix", "shares of a whole"
 	var out Fermentable
@@ -138,6 +138,9 @@ func Mix(portions ...Portion) (Fermentable, error) {
 	var names []string
 	for _, p := range portions {
 		f, w := p.Fermentable, p.Share.In(units.Percent)/100
+		if err := limit.Check(fn, "share", 100*w, "%", 0, 100, source); err != nil {
+			return Fermentable{}, err
+		}
 		sum += w
 		out.glucose += w * f.glucose
 		out.fructose += w * f.fructose

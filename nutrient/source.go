@@ -166,12 +166,20 @@ var stoichiometry = Evidence{"stoichiometry, CIAAW atomic weights 2021", Compute
 // mixed yeast food. group says under which legal limit it falls: [YeastMatter] for
 // yeast products, [AmmoniumPhosphate] for blends that are mostly such salts.
 //
-// Errors: a [*units.RangeError] if the parts add up to more than the whole.
+// Errors: a [*units.RangeError] if a part is negative or they add up to more than the
+// whole.
 func ByLabel(name string, group Substance, s Shares) (Source, error) {
-	sum := s.AmmoniumNitrogen.In(units.Percent) + s.AminoNitrogen.In(units.Percent) + s.UreaNitrogen.In(units.Percent) +
-		s.Phosphorus.In(units.Percent) + s.Potassium.In(units.Percent) + s.Magnesium.In(units.Percent) + s.Zinc.In(units.Percent) +
-		s.Sulfate.In(units.Percent) + s.Chloride.In(units.Percent) + s.Thiamine.In(units.Percent)
-	if err := limit.Check("nutrient.ByLabel", "sum of the parts", sum, "%", 0, 100, "a whole"); err != nil {
+	const fn = "nutrient.ByLabel"
+	sum := 0.0
+	for _, part := range [...]units.Share{
+		s.AmmoniumNitrogen, s.AminoNitrogen, s.UreaNitrogen, s.Phosphorus, s.Potassium, s.Magnesium, s.Zinc, s.Sulfate, s.Chloride, s.Thiamine,
+	} {
+		if err := limit.Check(fn, "part", part.In(units.Percent), "%", 0, 100, "a label"); err != nil {
+			return Source{}, err
+		}
+		sum += part.In(units.Percent)
+	}
+	if err := limit.Check(fn, "sum of the parts", sum, "%", 0, 100, "a whole"); err != nil {
 		return Source{}, err
 	}
 	out := Source{name: name, group: group, per: s, evidence: Evidence{"the label", Read}}

@@ -101,6 +101,8 @@ func TestByLabelRefusesMoreThanTheWhole(t *testing.T) {
 	half := units.Percent.Of(10.001)
 	_, err := ByLabel("x", Unlisted, Shares{half, half, half, half, half, half, half, half, half, half})
 	refused(t, err, "sum of the parts", 0, 100)
+	_, err = ByLabel("x", Unlisted, Shares{Zinc: units.Share{}.Minus(units.Percent.Of(1))})
+	refused(t, err, "part", 0, 100)
 	tenth := units.Percent.Of(10)
 	if _, err := ByLabel("x", Unlisted, Shares{tenth, tenth, tenth, tenth, tenth, tenth, tenth, tenth, tenth, tenth}); err != nil {
 		t.Error(err)

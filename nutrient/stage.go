@@ -47,7 +47,7 @@ func StageShares(n int) ([]units.Share, error) {
 // the stages add up to the rounded dose exactly.
 //
 //   - Source: [StageShares].
-//   - Range: 1 to 10 additions, scale above 0; beyond it the error is a
+//   - Range: 1 to 10 additions, doses not negative, scale above 0; beyond it the error is a
 //     [*units.RangeError].
 func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 	used, err := StageShares(n)
@@ -59,6 +59,9 @@ func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 		out.Stages[i].Used = used[i]
 	}
 	for _, d := range doses {
+		if err := limit.Check("nutrient.InStages", "dose", d.Mass.In(units.Gram), "g", 0, mostMass, "a mass weighed"); err != nil {
+			return Schedule{}, err
+		}
 		total, err := d.Mass.Round(scale, units.Down)
 		if err != nil {
 			return Schedule{}, err

@@ -46,6 +46,8 @@ func TestInStages(t *testing.T) {
 	if len(s.Cautions) != 1 || !strings.Contains(s.Cautions[0], "zinc") {
 		t.Errorf("%q", s.Cautions)
 	}
+	_, err := InStages(1, scale, Dose{Urea(), units.Mass{}.Minus(units.Gram.Of(1))})
+	refused(t, err, "dose", 0, mostMass)
 	if _, err := InStages(0, scale); err == nil {
 		t.Error("no stage is taken")
 	}
