@@ -12,6 +12,7 @@ func waterFunctions() []Function {
 		waterSalts(),
 		waterReport(),
 		waterEquilibria(),
+		waterTreatment(),
 	} {
 		all = append(all, part...)
 	}

@@ -1,0 +1,125 @@
+package water
+
+import (
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// AcidToAlkalinity returns the amount of pure acid that lowers the alkalinity of a
+// volume to a value: stoichiometry, whatever the pH.
+//
+// Errors are a [*units.RangeError]: an unknown acid, a target above what the water
+// has, a volume that is not positive.
+//
+//   - Source: protons given on the way to the end point of the titration: one of
+//     phosphoric acid, all of the others.
+func (p Profile) AcidToAlkalinity(volume units.Volume, a Acid, target units.CalciumCarbonate) (units.Amount, error) {
+	const fn = "water.Profile.AcidToAlkalinity"
+	if err := a.known(fn); err != nil {
+		return units.Amount{}, err
+	}
+	l := volume.In(units.Litre)
+	if err := limit.Check(fn, "volume", l, "L", 1e-6, 1e12, "a volume to mix into"); err != nil {
+		return units.Amount{}, err
+	}
+	want := target.In(units.MilligramPerLitreCaCO3) / cacO3PerEquivalent
+	if err := limit.Check(fn, "alkalinity", want, "mEq/L", -mostAlkalinity, p.alk, "what the water has"); err != nil {
+		return units.Amount{}, err
+	}
+	return units.Millimole.Of(checked.Number((p.alk - want) * l / float64(acidTable[a].protons))), nil
+}
+
+// BaseToAlkalinity returns the mass of a bicarbonate, carbonate, hydroxide or lime
+// that raises the alkalinity of a volume to a value. Errors are a
+// [*units.RangeError] as above, and for a salt that brings no alkalinity.
+func (p Profile) BaseToAlkalinity(volume units.Volume, s Salt, target units.CalciumCarbonate) (units.Mass, error) {
+	const fn = "water.Profile.BaseToAlkalinity"
+	l := volume.In(units.Litre)
+	if err := checkBase(fn, s, l); err != nil {
+		return units.Mass{}, err
+	}
+	want := target.In(units.MilligramPerLitreCaCO3) / cacO3PerEquivalent
+	if err := limit.Check(fn, "alkalinity", want, "mEq/L", p.alk, mostAlkalinity, "what the water has, and more"); err != nil {
+		return units.Mass{}, err
+	}
+	return units.Gram.Of(checked.Number((want - p.alk) * l / saltTable[s].alkG)), nil
+}
+
+func checkBase(fn string, s Salt, litres float64) error {
+	if err := s.known(fn); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "volume", litres, "L", 1e-6, 1e12, "a volume to mix into"); err != nil {
+		return err
+	}
+	return limit.Check(fn, "alkalinity of "+saltTable[s].name, saltTable[s].alkG, "mEq/g", 1e-3, 100, "a salt that brings alkalinity")
+}
+
+// BaseDose is a mass of a base for a volume of water, with what it makes of it.
+type BaseDose struct {
+	Dose     Dose
+	Water    Profile
+	Cautions []string
+}
+
+// BaseToPH returns the mass of a base that raises the pH of a closed water of known
+// pH. A bicarbonate cannot raise it above about 8.3.
+//
+// Errors are a [*units.RangeError]: a pH unknown, a target below what the water has
+// or out of reach of the base, and those of [Profile.Closed].
+func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, error) {
+	const fn = "water.Profile.BaseToPH"
+	l := volume.In(units.Litre)
+	if err := checkBase(fn, s, l); err != nil {
+		return BaseDose{}, err
+	}
+	if err := limit.Check(fn, "pH of the water", p.ph, "", 1e-9, 14, "a water of known pH: WithPH, InAir, Under or Closed"); err != nil {
+		return BaseDose{}, err
+	}
+	if err := limit.Check(fn, "pH", ph, "", p.ph, 12.5, "what the water has, up to lime water"); err != nil {
+		return BaseDose{}, err
+	}
+	var last Profile
+	var failed error
+	over := func(gPerL float64) float64 {
+		q, err := p.Add(units.Litre.Of(1), s.Dose(units.Gram.Of(checked.Number(gPerL))))
+		if err != nil {
+			failed = err
+			return math.NaN()
+		}
+		last = q
+		return q.ph - ph
+	}
+	high := 0.001
+	for over(high) < 0 && failed == nil && high < mostBase {
+		high *= 2
+	}
+	if failed != nil {
+		return BaseDose{}, failed
+	}
+	if high >= mostBase {
+		return BaseDose{}, limit.Check(fn, "pH", ph, "", p.ph, last.ph, "the reach of "+s.Name())
+	}
+	x := 0.0
+	if over(0) < 0 {
+		var err error
+		if x, err = numeric.Root(over, 0, high, 1e-13); err != nil && failed == nil {
+			return BaseDose{}, err
+		}
+	}
+	over(x)
+	if failed != nil {
+		return BaseDose{}, failed
+	}
+	out := BaseDose{Dose: s.Dose(units.Gram.Of(checked.Number(x * l))), Water: last}
+	if s.Caustic() {
+		out.Cautions = []string{CausticCaution()}
+	}
+	return out, nil
+}
+
+const mostBase = 16 // g/L

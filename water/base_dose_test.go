@@ -1,0 +1,86 @@
+package water
+
+import (
+	"errors"
+	"testing"
+
+	"example.org/zymase/units"
+	"pgregory.net/rapid"
+)
+
+// 60 L from 144 to 100 mg/L as CaCO3: 44/50.043 mEq/L, 52.75 mmol in all.
+func TestAlkalinityDoses(t *testing.T) {
+	p := reports[0].profile(t, 20)
+	for acid, protons := range map[Acid]float64{HydrochloricAcid: 1, LacticAcid: 1, PhosphoricAcid: 1, SulfuricAcid: 2, CitricAcid: 3, MalicAcid: 2, TartaricAcid: 2, AceticAcid: 1} {
+		n, err := p.AcidToAlkalinity(litres(60), acid, caco3(100))
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, acid.Name(), n.In(units.Millimole), 44/50.043*60/protons, 0.001)
+		q, err := p.AddAcid(litres(60), acid, n)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "after", q.Alkalinity().In(units.MilligramPerLitreCaCO3), 100, 1e-9)
+	}
+	for _, s := range []Salt{BakingSoda, PotassiumBicarbonate, SlakedLime, Chalk, SodiumCarbonate, DiammoniumPhosphate} {
+		m, err := p.BaseToAlkalinity(litres(60), s, caco3(200))
+		if err != nil {
+			t.Fatal(err)
+		}
+		q, _ := p.Add(litres(60), s.Dose(m))
+		near(t, s.Name(), q.Alkalinity().In(units.MilligramPerLitreCaCO3), 200, 1e-9)
+	}
+}
+
+func TestBaseToPH(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := anyProfile(t, "water")
+		e, err := p.Under(atm(rapid.Float64Range(0.001, 0.1).Draw(t, "atm")))
+		if err != nil {
+			t.Fatal(err)
+		}
+		w := e.Water()
+		s := rapid.SampledFrom([]Salt{SodiumHydroxide, PotassiumHydroxide, SlakedLime, SodiumCarbonate}).Draw(t, "base")
+		target := w.ph + rapid.Float64Range(0, 1).Draw(t, "rise")
+		d, err := w.BaseToPH(litres(10), s, target)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := d.Water.ph; got < target-1e-6 || got > target+1e-6 || len(d.Cautions) != 1 {
+			t.Errorf("pH %v, want %v", got, target)
+		}
+		back, err := w.Add(litres(10), d.Dose)
+		if err != nil || back.ph < target-1e-6 || back.ph > target+1e-6 {
+			t.Errorf("pH %v by the dose, want %v (%v)", back.ph, target, err)
+		}
+	})
+}
+
+func TestBaseRefuses(t *testing.T) {
+	p := reports[0].equilibrium(t, 20).Water()
+	l := litres(1)
+	for name, f := range map[string]func() error{
+		"acid":           func() error { _, err := p.AcidToAlkalinity(l, Acid(99), caco3(1)); return err },
+		"acid upwards":   func() error { _, err := p.AcidToAlkalinity(l, LacticAcid, caco3(145)); return err },
+		"acid, no water": func() error { _, err := p.AcidToAlkalinity(litres(0), LacticAcid, caco3(1)); return err },
+		"salt":           func() error { _, err := p.BaseToAlkalinity(l, Salt(99), caco3(200)); return err },
+		"gypsum":         func() error { _, err := p.BaseToAlkalinity(l, Gypsum, caco3(200)); return err },
+		"base downwards": func() error { _, err := p.BaseToAlkalinity(l, BakingSoda, caco3(100)); return err },
+		"base, no water": func() error { _, err := p.BaseToAlkalinity(litres(0), BakingSoda, caco3(200)); return err },
+		"pH, gypsum":     func() error { _, err := p.BaseToPH(l, Gypsum, 8); return err },
+		"pH downwards":   func() error { _, err := p.BaseToPH(l, BakingSoda, 7.4); return err },
+		"pH of bicarb":   func() error { _, err := p.BaseToPH(l, BakingSoda, 9.5); return err },
+		"pH, lye":        func() error { _, err := p.BaseToPH(l, SodiumHydroxide, 12.6); return err },
+		"pH, not known":  func() error { _, err := reports[0].profile(t, 20).BaseToPH(l, BakingSoda, 8); return err },
+	} {
+		var re *units.RangeError
+		if err := f(); !errors.As(err, &re) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	d, err := p.BaseToPH(l, BakingSoda, p.ph)
+	if err != nil || d.Dose.Mass.In(units.Gram) > 1e-9 || len(d.Cautions) != 0 {
+		t.Errorf("%v, %v", d, err)
+	}
+}

@@ -1,0 +1,71 @@
+package water
+
+import (
+	"testing"
+
+	"example.org/zymase/units"
+)
+
+// Conductivity of the four waters at 25 and 20 °C by PHREEQC 3, phreeqc.dat.
+func TestConductivity(t *testing.T) {
+	for _, r := range speciationRows {
+		e := reports[r.w].equilibrium(t, r.t)
+		if r.t == 25 {
+			near(t, reports[r.w].name, e.Conductivity().In(units.MicrosiemensPerCentimetre), r.conductivity, 0.05*r.conductivity)
+		} else {
+			near(t, reports[r.w].name, e.ConductivityAt20().In(units.MicrosiemensPerCentimetre), r.conductivity, 0.05*r.conductivity)
+		}
+	}
+	// Pure water under 1 atm of CO2 at 25 °C: 48.3 µS/cm by the same program, nearly all
+	// of it H+.
+	e, err := Profile{t: 25}.Under(atm(1))
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "soda water", e.Conductivity().In(units.MicrosiemensPerCentimetre), 48.3, 0.02*48.3)
+	// Slaked lime at 25 °C: 7905 µS/cm by the same program.
+	d, err := Profile{t: 25}.AtRestWith(Portlandite, CO2LostTo(units.AbsolutePressure{}))
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "lime water", d.Equilibrium.Conductivity().In(units.MicrosiemensPerCentimetre), 7905, 0.06*7905)
+}
+
+// Standard solutions at 25 °C: 0.01 mol/L KCl, 1413 µS/cm (Standard Methods 2510,
+// recalled from memory); and the limit of each salt, 1000·λ a mmol/L.
+func TestConductivityOfSalts(t *testing.T) {
+	kcl, err := Profile{t: 25}.Add(litres(1), PotassiumChloride.Dose(grams(0.74548)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	e, err := kcl.Closed(units.MolarConcentration{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "KCl", e.Conductivity().In(units.MicrosiemensPerCentimetre), 1413, 0.02*1413)
+	for ion, lambda := range map[Ion]float64{Sodium: 50.08, Magnesium: 53.0, Zinc: 52.8, Iron: 54, Manganese: 53.5, Copper: 53.6, Ammonium: 73.5, Calcium: 59.47} {
+		z := float64(ion.Charge())
+		p, err := NewProfile(celsius(25), units.CalciumCarbonate{}, ion.At(mgL(0.01/z*ion.MolarMass())), Chloride.At(mgL(0.01*35.45)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		e, err := p.Closed(units.MolarConcentration{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		water := 0.0548 // H+ and OH- of pure water at 25 °C, µS/cm
+		near(t, ion.Name(), e.Conductivity().In(units.MicrosiemensPerCentimetre)-water, 0.01*(lambda+76.31), 0.011*(lambda+76.31)*0.9*0.5*z)
+	}
+	for ion, lambda := range map[Ion]float64{Nitrate: 71.42, Nitrite: 71.8, Fluoride: 55.4, Sulfate: 80.0, Lactate: 38.8, Acetate: 40.9, Citrate: 70.2, Malate: 58.8, Tartrate: 59.6, Succinate: 58.8, Sorbate: 35} {
+		z := -float64(ion.Charge())
+		p, err := NewProfile(celsius(25), caco3(5.0043), ion.At(mgL(0.1/z*ion.MolarMass())), Sodium.At(mgL(0.2*22.990)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		e, err := p.Closed(mmolL(0.1))
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, ion.Name(), e.Conductivity().In(units.MicrosiemensPerCentimetre), 0.2*50.08+0.1*44.5+0.1*lambda, 0.04*(0.2*50.08+0.1*44.5+0.1*lambda))
+	}
+}

@@ -1,0 +1,159 @@
+package water
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/zymase/units"
+)
+
+// Authority is who set a limit.
+type Authority int
+
+// Authorities.
+const (
+	US  Authority = iota // Code of Federal Regulations, annual edition 2015
+	EU                   // Directive 98/83/EC (1998), values kept in (EU) 2020/2184
+	WHO                  // Guidelines for drinking-water quality, second edition (1996) and fourth (2011, 2022)
+)
+
+// String returns "US", "EU" or "WHO".
+func (a Authority) String() string {
+	if a < US || a > WHO {
+		return "unknown authority"
+	}
+	return [...]string{"US", "EU", "WHO"}[a]
+}
+
+// DrinkingLimit is one limit for drinking water.
+type DrinkingLimit struct {
+	Authority Authority
+	Substance string  // "nitrate as N", "pH"
+	Least     float64 // 0 where there is none
+	Most      float64
+	Unit      string
+	Kind      string // what sort of limit it is
+	Source    string
+	Year      int
+	Recalled  bool // recalled from memory, not read
+
+	measure func(*Profile) (float64, bool)
+}
+
+func ofIon(i Ion) func(*Profile) (float64, bool) {
+	return func(p *Profile) (float64, bool) { return p.mg[i], true }
+}
+
+// asNitrogen counts the nitrogen alone.
+func asNitrogen(ions ...Ion) func(*Profile) (float64, bool) {
+	n := mustMass("N")
+	return func(p *Profile) (float64, bool) {
+		sum := 0.0
+		for _, i := range ions {
+			sum += p.mmol(i) * n
+		}
+		return sum, true
+	}
+}
+
+func phOf(p *Profile) (float64, bool) { return p.ph, p.ph != 0 }
+
+func solidsOf(p *Profile) (float64, bool) {
+	return p.DissolvedSolids().In(units.MilligramPerLitre), true
+}
+
+func conductivityOf(p *Profile) (float64, bool) {
+	if p.ph == 0 {
+		return 0, false
+	}
+	e, err := p.Equilibrium()
+	return e.ConductivityAt20().In(units.MicrosiemensPerCentimetre), err == nil
+}
+
+// DrinkingLimits returns the limits for what a [Profile] holds. They are those of
+// the year given, not legal advice: look up the law of the place.
+//
+//   - Source: 40 CFR 141.62, 141.80 and 143.3 (2015); Directive 98/83/EC annex I;
+//     WHO Guidelines for drinking-water quality, second edition, and fourth edition
+//     recalled from memory.
+func DrinkingLimits() []DrinkingLimit {
+	const secondary, mcl, level = "secondary (aesthetic)", "maximum contaminant level", "action level 90th percentile"
+	const cfr143, cfr141 = "40 CFR 143.3", "40 CFR 141.62"
+	const value, indicator, annex = "parametric value", "indicator parameter", "Directive 98/83/EC annex I"
+	const guideline, taste, who2, who4 = "guideline", "taste", "WHO Guidelines, 2nd ed.", "WHO Guidelines, 4th ed."
+	return []DrinkingLimit{
+		{US, "chloride", 0, 250, "mg/L", secondary, cfr143, 2015, false, ofIon(Chloride)},
+		{US, "sulfate", 0, 250, "mg/L", secondary, cfr143, 2015, false, ofIon(Sulfate)},
+		{US, "copper", 0, 1.0, "mg/L", secondary, cfr143, 2015, false, ofIon(Copper)},
+		{US, "copper", 0, 1.3, "mg/L", level, "40 CFR 141.80(c)", 2015, false, ofIon(Copper)},
+		{US, "fluoride", 0, 2.0, "mg/L", secondary, cfr143, 2015, false, ofIon(Fluoride)},
+		{US, "fluoride", 0, 4.0, "mg/L", mcl, cfr141, 2015, false, ofIon(Fluoride)},
+		{US, "iron", 0, 0.3, "mg/L", secondary, cfr143, 2015, false, ofIon(Iron)},
+		{US, "manganese", 0, 0.05, "mg/L", secondary, cfr143, 2015, false, ofIon(Manganese)},
+		{US, "zinc", 0, 5, "mg/L", secondary, cfr143, 2015, false, ofIon(Zinc)},
+		{US, "pH", 6.5, 8.5, "", secondary, cfr143, 2015, false, phOf},
+		{US, "total dissolved solids", 0, 500, "mg/L", secondary, cfr143, 2015, false, solidsOf},
+		{US, "nitrate as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate)},
+		{US, "nitrite as N", 0, 1, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrite)},
+		{US, "nitrate and nitrite as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate, Nitrite)},
+		{EU, "nitrate", 0, 50, "mg/L", value, annex + " part B", 1998, false, ofIon(Nitrate)},
+		{EU, "nitrite", 0, 0.5, "mg/L", value, annex + " part B", 1998, false, ofIon(Nitrite)},
+		{EU, "copper", 0, 2.0, "mg/L", value, annex + " part B", 1998, false, ofIon(Copper)},
+		{EU, "fluoride", 0, 1.5, "mg/L", value, annex + " part B", 1998, false, ofIon(Fluoride)},
+		{EU, "chloride", 0, 250, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Chloride)},
+		{EU, "sulfate", 0, 250, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Sulfate)},
+		{EU, "sodium", 0, 200, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Sodium)},
+		{EU, "iron", 0, 0.2, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Iron)},
+		{EU, "manganese", 0, 0.05, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Manganese)},
+		{EU, "ammonium", 0, 0.5, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Ammonium)},
+		{EU, "conductivity at 20 °C", 0, 2500, "µS/cm", indicator, annex + " part C", 1998, false, conductivityOf},
+		{EU, "pH", 6.5, 9.5, "", indicator, annex + " part C", 1998, false, phOf},
+		{WHO, "nitrate", 0, 50, "mg/L", guideline, who2, 1996, false, ofIon(Nitrate)},
+		{WHO, "nitrite", 0, 3, "mg/L", guideline, who2, 1996, false, ofIon(Nitrite)},
+		{WHO, "copper", 0, 2, "mg/L", guideline, who2, 1996, false, ofIon(Copper)},
+		{WHO, "fluoride", 0, 1.5, "mg/L", guideline, who2, 1996, false, ofIon(Fluoride)},
+		{WHO, "sodium", 0, 200, "mg/L", taste, who4, 2011, true, ofIon(Sodium)},
+		{WHO, "chloride", 0, 250, "mg/L", taste, who4, 2011, true, ofIon(Chloride)},
+		{WHO, "sulfate", 0, 500, "mg/L", "notify above", who4, 2011, true, ofIon(Sulfate)},
+		{WHO, "iron", 0, 0.3, "mg/L", taste, who4, 2011, true, ofIon(Iron)},
+		{WHO, "manganese", 0, 0.08, "mg/L", "provisional guideline", who4, 2022, true, ofIon(Manganese)},
+		{WHO, "zinc", 0, 3, "mg/L", taste, who4, 2011, true, ofIon(Zinc)},
+	}
+}
+
+// Finding is a limit that a water does not keep.
+type Finding struct {
+	Limit DrinkingLimit
+	Have  float64 // in the unit of the limit
+}
+
+// String reads "nitrate 62 mg/L, at most 50 mg/L (EU parametric value, Directive
+// 98/83/EC annex I part B, 1998)".
+func (f Finding) String() string {
+	l := f.Limit
+	bound := fmt.Sprintf("at most %g", l.Most)
+	if f.Have < l.Least {
+		bound = fmt.Sprintf("at least %g", l.Least)
+	}
+	unit := l.Unit
+	if unit != "" {
+		unit = " " + unit
+	}
+	note := ""
+	if l.Recalled {
+		note = ", recalled from memory"
+	}
+	return fmt.Sprintf("%s %.4g%s, %s%s (%s %s, %s, %d%s)", l.Substance, f.Have, unit, bound, unit, l.Authority, l.Kind, l.Source, l.Year, note)
+}
+
+// CheckDrinking returns the limits that a water does not keep. pH and conductivity
+// are looked at where the pH is known.
+func (p Profile) CheckDrinking() []Finding {
+	var out []Finding
+	for _, l := range DrinkingLimits() {
+		if v, known := l.measure(&p); known && (v < l.Least || v > l.Most*(1+1e-12)) && !math.IsNaN(v) {
+			out = append(out, Finding{l, v})
+		}
+	}
+	return out
+}

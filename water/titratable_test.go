@@ -1,0 +1,73 @@
+package water
+
+import (
+	"errors"
+	"testing"
+
+	"example.org/zymase/units"
+)
+
+// A pure acid is titrated nearly whole: 1 g/L of tartaric acid to pH 7 is 1 g/L as
+// tartaric, less what pKa and the end point leave (pKa2 4.34: 0.1 %).
+func TestTitratableAcidity(t *testing.T) {
+	for _, r := range []struct {
+		acid  Acid
+		conv  Titration
+		share float64
+		tol   float64
+	}{
+		{TartaricAcid, TitrationOIV, 1, 0.002}, {TartaricAcid, TitrationUS, 1, 0.001}, {LacticAcid, TitrationBeerUS, 1, 0.001},
+		{MalicAcid, TitrationCiderUS, 1, 0.002}, {CitricAcid, TitrationSoftDrink, 1, 0.01},
+		// 49.036/75.043 g/Eq: 1 g of tartaric is 0.6534 g as sulfuric.
+		{TartaricAcid, TitrationFrance, 0.6534, 0.002},
+	} {
+		n, _ := units.Millimole.Try(1000 / r.acid.MolarMass())
+		p, err := Profile{t: 20}.AddAcid(litres(1), r.acid, n)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ta, err := p.TitratableAcidity(r.conv)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, r.acid.Name(), ta.In(units.GramPerLitre), r.share, r.tol)
+	}
+	hard, err := reports[0].profile(t, 20).TitratableAcidity(TitrationOIV)
+	if err != nil || !hard.IsZero() {
+		t.Errorf("%v, %v", hard, err)
+	}
+}
+
+// Conversions by equivalent mass: tartaric 75.04, sulfuric 49.04, citric 64.04,
+// malic 67.04, lactic 90.08, acetic 60.05 g/Eq (the usual table of the wine trade).
+func TestConvertAcidity(t *testing.T) {
+	for acid, g := range map[Acid]float64{TartaricAcid: 75.04, SulfuricAcid: 49.04, CitricAcid: 64.04, MalicAcid: 67.04, LacticAcid: 90.08, AceticAcid: 60.05, HydrochloricAcid: 36.46, PhosphoricAcid: 49.00} {
+		c, err := ConvertAcidity(units.GramPerLitre.Of(75.043), TartaricAcid, acid)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, acid.Name(), c.In(units.GramPerLitre), g, 0.006)
+	}
+	var re *units.RangeError
+	for _, f := range []func() error{
+		func() error { _, err := ConvertAcidity(mgL(1), Acid(99), LacticAcid); return err },
+		func() error { _, err := ConvertAcidity(mgL(1), LacticAcid, Acid(-1)); return err },
+		func() error {
+			_, err := ConvertAcidity(units.MassConcentration{}.Minus(mgL(1)), LacticAcid, LacticAcid)
+			return err
+		},
+		func() error { _, err := (Profile{}).TitratableAcidity(Titration{7, Acid(99)}); return err },
+		func() error { _, err := (Profile{}).TitratableAcidity(Titration{3.9, LacticAcid}); return err },
+		func() error { _, err := (Profile{}).TitratableAcidity(Titration{10.1, LacticAcid}); return err },
+		func() error { _, err := (Profile{t: 95}).TitratableAcidity(TitrationOIV); return err },
+	} {
+		if err := f(); !errors.As(err, &re) {
+			t.Error(err)
+		}
+	}
+	for _, end := range []float64{4, 10} {
+		if _, err := (Profile{t: 20}).TitratableAcidity(Titration{end, LacticAcid}); err != nil {
+			t.Error(err)
+		}
+	}
+}
