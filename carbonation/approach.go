@@ -23,13 +23,18 @@ var (
 	RolledKeg = CarbonationRate{9}
 )
 
-const approachRange = "first-order approach to rest"
+const (
+	approachRange = "first-order approach to rest"
+	longest       = 10 * 365 * 24 // h
+	slowestRate   = 1e-5          // 1/h
+	fastestRate   = 1e3
+)
 
 // NewCarbonationRate returns a rate in 1/h.
 //
 //   - Range: 1e-5 to 1000 1/h; beyond it the error is a [*units.RangeError].
 func NewCarbonationRate(perHour float64) (CarbonationRate, error) {
-	if err := limit.Check("carbonation.NewCarbonationRate", "rate", perHour, "1/h", 1e-5, 1e3, approachRange); err != nil {
+	if err := limit.Check("carbonation.NewCarbonationRate", "rate", perHour, "1/h", slowestRate, fastestRate, approachRange); err != nil {
 		return CarbonationRate{}, err
 	}
 	return CarbonationRate{perHour}, nil
@@ -45,7 +50,8 @@ func (r CarbonationRate) PerHour() float64 { return r.perHour }
 //     C2))/Δt. Counting pressure times hours in a straight line, as the trade
 //     does, is wrong.
 //   - Range: the second content between the first and that at rest, a time above
-//     zero; otherwise the error is a [*units.RangeError].
+//     zero, a rate as [NewCarbonationRate]; otherwise the error is a
+//     [*units.RangeError].
 //   - Units: g/L; 1/h.
 //   - Uncertainty: near rest it grows without bound; take the second reading about
 //     half-way.
@@ -55,9 +61,7 @@ func RateFromReadings(first, second, atRest units.CarbonDioxideContent, apart ti
 	if err := limit.Check(fn, "time", apart.Hours(), "h", 1e-3, 1e5, approachRange); err != nil {
 		return CarbonationRate{}, err
 	}
-	low, high := math.Min(a, r), math.Max(a, r)
-	edge := 1e-6 * (high - low)
-	if err := limit.Check(fn, "second content", b, "g/L", low+edge, high-edge, approachRange); err != nil {
+	if err := limit.Check(fn, "second content", b, "g/L", math.Min(a, r), math.Max(a, r), approachRange); err != nil {
 		return CarbonationRate{}, err
 	}
 	return NewCarbonationRate(math.Log((r-a)/(r-b)) / apart.Hours())
@@ -76,7 +80,7 @@ func (r CarbonationRate) After(from, atRest units.CarbonDioxideContent, t time.D
 	if err := r.check(fn); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
-	if err := limit.Check(fn, "time", t.Hours(), "h", 0, 10*365*24, approachRange); err != nil {
+	if err := limit.Check(fn, "time", t.Hours(), "h", 0, longest, approachRange); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
 	a, e := from.In(units.GramCO2PerLitre), atRest.In(units.GramCO2PerLitre)
@@ -87,31 +91,29 @@ func (r CarbonationRate) After(from, atRest units.CarbonDioxideContent, t time.D
 // at rest, which it never quite reaches.
 //
 //   - Source: t = ln((C∞ − C0)/(C∞ − C))/k.
-//   - Range: a content between the first and that at rest, a rate that is not
-//     zero; otherwise the error is a [*units.RangeError].
+//   - Range: a content between the first and that at rest, a rate that is not zero,
+//     at most 10 years; otherwise the error is a [*units.RangeError].
 //   - Units: g/L.
 //   - Uncertainty: that of the rate.
-func (r CarbonationRate) Until(from, to, atRest units.CarbonDioxideContent) (time.Duration, error) {
+func (r CarbonationRate) Until(from, to, atRest units.CarbonDioxideContent) (d time.Duration, err error) {
 	const fn = "carbonation.CarbonationRate.Until"
 	if err := r.check(fn); err != nil {
-		return 0, err
+		return d, err
 	}
 	a, b, e := from.In(units.GramCO2PerLitre), to.In(units.GramCO2PerLitre), atRest.In(units.GramCO2PerLitre)
 	if a == b {
-		return 0, nil
+		return d, nil
 	}
-	low, high := math.Min(a, e), math.Max(a, e)
-	if a < e {
-		high -= 1e-6 * (e - a)
-	} else {
-		low += 1e-6 * (a - e)
+	if err := limit.Check(fn, "content", b, "g/L", math.Min(a, e), math.Max(a, e), "on the way to rest"); err != nil {
+		return d, err
 	}
-	if err := limit.Check(fn, "content", b, "g/L", low, high, "on the way to rest"); err != nil {
-		return 0, err
+	h := math.Log((e-a)/(e-b)) / r.perHour // without end at rest itself
+	if err := limit.Check(fn, "time", h, "h", 0, longest, approachRange); err != nil {
+		return d, err
 	}
-	return time.Duration(math.Log((e-a)/(e-b)) / r.perHour * float64(time.Hour)), nil
+	return time.Duration(h * float64(time.Hour)), nil
 }
 
 func (r CarbonationRate) check(fn string) error {
-	return limit.Check(fn, "rate", r.perHour, "1/h", 1e-5, 1e3, "a rate such as StillKeg")
+	return limit.Check(fn, "rate", r.perHour, "1/h", slowestRate, fastestRate, "a rate such as StillKeg")
 }

@@ -57,9 +57,13 @@ func TestApproachRefuses(t *testing.T) {
 	refused(t, "rate", err, "rate")
 	_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(3), gramsCO2(5), 0)
 	refused(t, "time", err, "time")
-	for _, c := range []float64{0.9, 1, 5, 5.1} {
+	for _, c := range []float64{0.9, 5.1} {
 		_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(c), gramsCO2(5), hour)
 		refused(t, "second", err, "second content")
+	}
+	for _, c := range []float64{1, 5} { // no way at all, and all of it
+		_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(c), gramsCO2(5), hour)
+		refused(t, "second", err, "rate")
 	}
 	_, err = carbonation.CarbonationRate{}.After(gramsCO2(1), gramsCO2(5), hour)
 	refused(t, "zero rate", err, "rate")
@@ -69,7 +73,9 @@ func TestApproachRefuses(t *testing.T) {
 	refused(t, "time", err, "time")
 	_, err = carbonation.StillKeg.After(gramsCO2(1), gramsCO2(5), 88000*hour)
 	refused(t, "time", err, "time")
-	for _, c := range []float64{0.5, 5, 6} {
+	_, err = carbonation.StillKeg.Until(gramsCO2(1), gramsCO2(5), gramsCO2(5))
+	refused(t, "at rest itself", err, "time")
+	for _, c := range []float64{0.5, 6} {
 		_, err = carbonation.StillKeg.Until(gramsCO2(1), gramsCO2(c), gramsCO2(5))
 		refused(t, "not on the way", err, "content")
 	}

@@ -6,6 +6,14 @@ import (
 	"example.org/zymase/internal/numeric"
 )
 
+// Iterations stop once a step is that small, a part of the value; they never come
+// near the number of steps.
+const settledWithin, mostSteps = 1e-14, 200
+
+// rounding is by how much, a part of it, a value may pass an edge that it was
+// computed at.
+const rounding = 1e-9
+
 // contents is what a closed vessel holds at one temperature, in L, kPa, K, mol
 // and g.
 type contents struct {
@@ -44,7 +52,7 @@ func (c contents) settle() settled {
 	}
 	at := func(p float64) (s settled, ok bool) {
 		s = settled{co2: p, vapours: vapours, total: p + vapours}
-		for range 200 {
+		for range mostSteps {
 			s.inLiquid = c.at20 * c.drink.dissolved(c.T, u, p, s.total)
 			s.space = c.capacity*(1+c.stretch*(s.total-c.outside)) - c.liquid - s.inLiquid/molarMassCO2*molarVolumeDissolved
 			if s.space <= 0 {
@@ -52,7 +60,7 @@ func (c contents) settle() settled {
 			}
 			s.air = c.air * gasConstant * c.T / s.space
 			next := p + vapours + s.air
-			if math.Abs(next-s.total) <= 1e-14*next {
+			if math.Abs(next-s.total) <= settledWithin*next {
 				break
 			}
 			s.total = next
@@ -68,19 +76,19 @@ func (c contents) settle() settled {
 		return s.inLiquid + s.inSpace - c.co2
 	}
 	if c.co2 == 0 {
-		s, ok := at(0)
+		s, ok := at(c.co2)
 		s.beyond = !ok || s.total > highest
 		return s
 	}
 	// With all of it in the liquid the pressure would be the highest it can be.
 	top, inRange := c.drink.pressureOf(c.T, u, c.co2/c.at20, vapours)
-	if top *= 1 + 1e-9; !inRange {
+	if top *= 1 + rounding; !inRange {
 		top = highest - vapours
 	}
 	if excess(top) < 0 {
 		return settled{beyond: true, vapours: vapours}
 	}
-	p, err := numeric.Root(excess, 0, top, 1e-15*top)
+	p, err := numeric.Root(excess, 0, top, 0)
 	s, ok := at(p)
 	s.beyond = err != nil || !ok || s.total > highest
 	return s

@@ -45,17 +45,14 @@ func BeerChartPressure(t units.Temperature, v units.CarbonDioxideVolumes) (units
 	if err := chartTemperature(fn, f); err != nil {
 		return units.AbsolutePressure{}, err
 	}
-	if err := limit.Check(fn, "content", x, "volumes", chartLeast-chartEdge, chartMost+chartEdge, beerChart); err != nil {
+	if err := limit.Check(fn, "content", x, "volumes", chartLeast-rounding, chartMost+rounding, beerChart); err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	return units.PSI.Of(checked.Number(chart(f, x) + chartSeaLevel)), nil
 }
 
-// chartEdge lets a value that was computed at an edge of the domain come back.
-const chartEdge = 1e-9
-
 func chartTemperature(fn string, f float64) error {
-	return limit.Check(fn, "temperature", f, "°F", chartColdest-chartEdge, chartWarmest+chartEdge, beerChart)
+	return limit.Check(fn, "temperature", f, "°F", chartColdest-rounding, chartWarmest+rounding, beerChart)
 }
 
 // BeerChartVolumes returns the content of beer at a temperature and an absolute
@@ -71,7 +68,7 @@ func BeerChartVolumes(t units.Temperature, p units.AbsolutePressure) (units.Carb
 	if err := chartTemperature(fn, f); err != nil {
 		return units.CarbonDioxideVolumes{}, err
 	}
-	if err := limit.Check(fn, "pressure", psi, "psi over 14.696", chart(f, chartLeast)-chartEdge, chart(f, chartMost)+chartEdge, beerChart); err != nil {
+	if err := limit.Check(fn, "pressure", psi, "psi over 14.696", chart(f, chartLeast)-rounding, chart(f, chartMost)+rounding, beerChart); err != nil {
 		return units.CarbonDioxideVolumes{}, err
 	}
 	b, c := chartSlope(f), psi-chartConstant(f)

@@ -53,7 +53,7 @@ func EuropeanBeerPressure(t units.Temperature, content units.CarbonDioxideConten
 		return units.AbsolutePressure{}, err
 	}
 	h := europeanHenry(c)
-	if err := limit.Check(fn, "content", g, "g/L", europeanLeast*h*(1-1e-12), europeanMost*h*(1+1e-12), european); err != nil {
+	if err := limit.Check(fn, "content", g, "g/L", europeanLeast*h*(1-rounding), europeanMost*h*(1+rounding), european); err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	return units.Bar.Of(checked.Number(g / h)), nil

@@ -65,6 +65,19 @@ func refused(t tester, what string, err error, quantity string) {
 	if e.Func == "" || e.Source == "" {
 		t.Errorf("%s: %+v names no function or source", what, e)
 	}
+	if l, known := limits[e.Func+": "+e.Quantity]; !known {
+		t.Errorf("%s: %q: {%v, %v} is not in the list of limits", what, e.Func+": "+e.Quantity, e.Min, e.Max)
+	} else if apart(e.Min, l.min) || apart(e.Max, l.max) {
+		t.Errorf("%s: %v, want %v to %v", what, err, l.min, l.max)
+	}
+	if e.Value >= e.Min && e.Value <= e.Max {
+		t.Errorf("%s: %v lies inside", what, err)
+	}
+}
+
+// apart reports whether a limit is not the wanted one; a wanted NaN is any.
+func apart(got, want float64) bool {
+	return got != want && !(math.Abs(got-want) <= 1e-13*math.Abs(want)) && !math.IsNaN(want)
 }
 
 func ok[T any](t tester) func(T, error) T {

@@ -45,13 +45,13 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	const fn = "carbonation.Crash"
 	w, c := warm.In(units.Celsius), cold.In(units.Celsius)
 	drink, space := f.Drink.In(units.Litre), f.Headspace.In(units.Litre)
-	if err := limit.Check(fn, "warm temperature", w, "°C", coldest, 40, "density of the drink"); err != nil {
+	if err := limit.Check(fn, "warm temperature", w, "°C", coldest, warmestFilling, "density of the drink"); err != nil {
 		return ColdCrash{}, err
 	}
 	if err := limit.Check(fn, "cold temperature", c, "°C", coldest, w, "colder than the warm one"); err != nil {
 		return ColdCrash{}, err
 	}
-	if err := limit.Check(fn, "volume of the drink", drink, "L", 1e-3, 1e7, vesselRange); err != nil {
+	if err := limit.Check(fn, "volume of the drink", drink, "L", leastVolume, mostVolume, vesselRange); err != nil {
 		return ColdCrash{}, err
 	}
 	if err := limit.Check(fn, "head-space", space, "L", 1e-6*drink, 1000*drink, vesselRange); err != nil {
@@ -89,7 +89,7 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	// At rest: CO2 in the liquid and above it add up to what there was.
 	p, err := numeric.Root(func(p float64) float64 {
 		return at20*l.dissolved(Tc, 1/Tc, p, around) + gasMass(Tc, p, room) - dissolved - above
-	}, 0, 2*around, 1e-12*around)
+	}, 0, highest, 0)
 	if err != nil {
 		return ColdCrash{}, err
 	}

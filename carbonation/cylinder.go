@@ -97,11 +97,11 @@ func (k KegService) Kegs(charge units.Mass, outside units.Atmosphere) (CylinderU
 	purge, carbonate, serve := k.Purge.In(units.Gram), drink*k.Carbonate.In(units.GramCO2PerLitre), gasMass(T, p, keg)
 	leak := (purge + carbonate + serve) * k.Leak.In(units.Fraction) / (1 - k.Leak.In(units.Fraction))
 	each := purge + carbonate + serve + leak
-	n := math.Floor(charge.In(units.Gram) / each * (1 + 1e-12))
+	n := math.Floor(charge.In(units.Gram) / each)
 	gram := func(g float64) units.Mass { return units.Gram.Of(checked.Number(g)) }
 	return CylinderUse{
 		Purge: gram(purge), Carbonate: gram(carbonate), Serve: gram(serve), Leak: gram(leak), Each: gram(each),
-		Kegs: int(n), Left: gram(math.Max(charge.In(units.Gram)-n*each, 0)),
+		Kegs: int(n), Left: gram(charge.In(units.Gram) - n*each),
 		Cautions: cautions(PressureVessel, Asphyxiation, Cylinder).with(Recalled, !k.Leak.IsZero()),
 	}, nil
 }

@@ -61,7 +61,7 @@ func squeeze(u float64) float64 { return -molarVolumeDissolved / gasConstant * u
 // Pressure returns the total absolute pressure at which the liquid holds the
 // content c, the inverse of [Liquid.Content]: the vapours and the CO2 together.
 //
-//   - Source: as [Liquid.Content], solved by Newton's method to 1e-13.
+//   - Source: as [Liquid.Content], solved by Newton's method to 1e-14.
 //   - Range: −2 to 90 °C, up to the content at 2000 kPa absolute; beyond it the
 //     error is a [*units.RangeError].
 //   - Units: content in g/L of liquid at 20 °C; absolute pressure.
@@ -85,30 +85,30 @@ func (l Liquid) Pressure(t units.Temperature, c units.CarbonDioxideContent) (uni
 // pressureOf solves dissolved(T, p, p+v) = g for p, the pressure of CO2 alone.
 func (l Liquid) pressureOf(T, u, g, v float64) (float64, bool) {
 	if g == 0 {
-		return 0, true
+		return g, true
 	}
 	s, sq := gasAt(u), squeeze(u)
 	r := g / l.scale() * exp(-logHenry(T, u)-sq*(v-standardKPa))
-	if !(r > 0 && r < highest) { // without the two corrections p is r, with them more
-		return 0, false
+	if !(r < highest) { // without the two corrections p is r, with them more
+		return r, false
 	}
 	p := r * (1 - r*(s.b+sq))
-	for range 50 {
-		p = math.Min(p, 1.1*highest)
+	for range mostSteps {
+		p = math.Min(p, r+highest)
 		// ln(r/p) = ln φ + p·sq, in steps of ln p; its slope is Z + p·sq.
 		d := (math.Log(r/p) - s.logFugacity(p) - p*sq) / (s.compressibility(p) + p*sq)
-		p *= 1 + math.Max(d, -0.5)
-		if math.Abs(d) < 1e-13 {
-			return p, p+v <= highest*(1+1e-9)
+		p *= exp(d)
+		if math.Abs(d) < settledWithin {
+			return p, p+v <= highest*(1+rounding)
 		}
 	}
-	return 0, false
+	return p, false
 }
 
 // Temperature returns the temperature at which the liquid, at rest under the
 // total pressure p, holds the content c: how cold a keg must be.
 //
-//   - Source: as [Liquid.Content], solved by Brent's method to 1e-11 K.
+//   - Source: as [Liquid.Content], solved by Brent's method.
 //   - Range: contents between those at −2 °C and at 90 °C (or at the
 //     temperature where the vapours alone make up p); beyond it the error is a
 //     [*units.RangeError].
@@ -123,17 +123,13 @@ func (l Liquid) Temperature(c units.CarbonDioxideContent, p units.AbsolutePressu
 	}
 	held := func(T float64) float64 { // falls with T, below zero once the liquid boils
 		u := 1 / T
-		co2 := kpa - l.vapours(T, u)
-		if co2 <= 0 {
-			return co2
-		}
-		return l.dissolved(T, u, co2, kpa)
+		return l.dissolved(T, u, kpa-l.vapours(T, u), kpa)
 	}
 	most, least := held(coldest+zeroCelsius), math.Max(held(warmest+zeroCelsius), 0)
 	if err := limit.Check(fn, "content", g, "g/L", least, most, dissolvedRange); err != nil {
 		return units.Temperature{}, err
 	}
-	T, err := numeric.Root(func(T float64) float64 { return held(T) - g }, coldest+zeroCelsius, warmest+zeroCelsius, 1e-11)
+	T, err := numeric.Root(func(T float64) float64 { return held(T) - g }, coldest+zeroCelsius, warmest+zeroCelsius, 0)
 	if err != nil {
 		return units.Temperature{}, err
 	}

@@ -29,9 +29,6 @@ func Drink(strength units.StrengthByVolume, extract units.Extract) (gravity.Solu
 	of := func(ethanol float64) (gravity.Solution, error) { // kg in a kilogram
 		return gravity.NewSolution(units.Kilogram.Of(checked.Number(1-ethanol-x/100)), units.Kilogram.Of(checked.Number(x/100)), units.Kilogram.Of(checked.Number(ethanol)))
 	}
-	if v == 0 {
-		return of(0)
-	}
 	var failed error
 	e, err := numeric.Root(func(e float64) float64 {
 		s, err := of(e)
@@ -40,7 +37,7 @@ func Drink(strength units.StrengthByVolume, extract units.Extract) (gravity.Solu
 			return v // more ethanol than a density is known for
 		}
 		return s.ByVolume().In(units.PercentVolume) - v
-	}, 0, v/100, 1e-15)
+	}, 0, gravity.ByMass(strength).In(units.PercentMass)/100*(1+rounding), 0)
 	if err != nil {
 		return gravity.Solution{}, err
 	}

@@ -50,24 +50,24 @@ func (e expansion) scaled(part float64) expansion {
 }
 
 // litres is the volume at c in °C.
-func (e expansion) litres(c float64) (float64, error) {
+func (e expansion) litres(c float64) (v float64, err error) {
 	if c > 40 {
 		if v, err := e.volume(units.Celsius.Of(checked.Number(c))); err == nil { // a liquid without ethanol
 			return e.part * v.In(units.Litre), nil
 		}
 		w40, err := water(40)
 		if err != nil {
-			return 0, err
+			return v, err
 		}
 		w, err := water(c)
 		if err != nil {
-			return 0, err
+			return v, err
 		}
 		excess := e.extra*(c-40) + e.growth*((c-35)*(c-35)-(40-35)*(40-35))/2
 		return e.part * e.at40 * w40 / w * math.Exp(excess), nil
 	}
-	v, err := e.volume(units.Celsius.Of(checked.Number(math.Max(c, 0))))
-	return e.part * v.In(units.Litre), err
+	whole, err := e.volume(units.Celsius.Of(checked.Number(math.Max(c, 0))))
+	return e.part * whole.In(units.Litre), err
 }
 
 // water is the density of water in kg/m³ at c in °C.

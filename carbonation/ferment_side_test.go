@@ -187,3 +187,13 @@ func TestSpreadNeverOver(t *testing.T) {
 		}
 	})
 }
+
+func yield(t tester) gravity.Yield {
+	t.Helper()
+	return gravity.SugarWashYield(gravity.Sucrose)
+}
+
+func wortOf(t tester, sg float64) gravity.Gravity {
+	t.Helper()
+	return ok[gravity.Gravity](t)(gravity.FromSG(sg))
+}

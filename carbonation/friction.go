@@ -16,20 +16,22 @@ import (
 //   - Units: pure numbers.
 //   - Uncertainty: 1.5 % of Colebrook's equation (source); 30 % between Re 2300 and
 //     4000.
-func FrictionFactor(reynolds, roughness float64) (float64, error) {
+func FrictionFactor(reynolds, roughness float64) (f float64, err error) {
 	const fn, source = "carbonation.FrictionFactor", "Haaland 1983"
 	if err := limit.Check(fn, "Reynolds number", reynolds, "", 1, 1e8, source); err != nil {
-		return 0, err
+		return f, err
 	}
 	if err := limit.Check(fn, "relative roughness", roughness, "", 0, 0.05, source); err != nil {
-		return 0, err
+		return f, err
 	}
 	return friction(reynolds, roughness), nil
 }
 
+const laminarBelow = 2300
+
 func friction(re, roughness float64) float64 {
 	laminar := 64 / re
-	if re < 2300 {
+	if re < laminarBelow {
 		return laminar
 	}
 	s := -1.8 * math.Log10(math.Pow(roughness/3.7, 1.11)+6.9/re)

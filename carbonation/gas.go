@@ -34,21 +34,21 @@ func GasDensity(t units.Temperature, p units.AbsolutePressure) (units.Density, e
 //   - Units: absolute pressure of the CO2.
 //   - Uncertainty: within 0.001 % of the whole equation of state to 600 kPa from
 //     0 °C on, within 0.1 % to 2000 kPa.
-func FugacityCoefficient(t units.Temperature, p units.AbsolutePressure) (float64, error) {
+func FugacityCoefficient(t units.Temperature, p units.AbsolutePressure) (phi float64, err error) {
 	s, _, err := checkGas("carbonation.FugacityCoefficient", t, p)
 	if err != nil {
-		return 0, err
+		return phi, err
 	}
 	return exp(s.logFugacity(p.In(units.Kilopascal))), nil
 }
 
-func checkGas(fn string, t units.Temperature, p units.AbsolutePressure) (series, float64, error) {
+func checkGas(fn string, t units.Temperature, p units.AbsolutePressure) (s series, T float64, err error) {
 	c, kpa := t.In(units.Celsius), p.In(units.Kilopascal)
 	if err := limit.Check(fn, "temperature", c, "°C", gasColdest, gasWarmest, gasRange); err != nil {
-		return series{}, 0, err
+		return s, T, err
 	}
 	if err := limit.Check(fn, "pressure", kpa, "kPa absolute", 0, gasHighest, gasRange); err != nil {
-		return series{}, 0, err
+		return s, T, err
 	}
 	return gasAt(1 / (c + zeroCelsius)), c + zeroCelsius, nil
 }

@@ -23,10 +23,10 @@ const plummer = "Plummer & Busenberg 1982"
 //   - Units: mol/(kg water·atm).
 //   - Uncertainty: published correlations spread by 3 % at 0 °C, 1 to 2 % from
 //     15 to 40 °C.
-func HenryPlummerBusenberg(t units.Temperature) (float64, error) {
+func HenryPlummerBusenberg(t units.Temperature) (k float64, err error) {
 	c := t.In(units.Celsius)
 	if err := limit.Check("carbonation.HenryPlummerBusenberg", "temperature", c, "°C", coldest, warmest, plummer); err != nil {
-		return 0, err
+		return k, err
 	}
 	return exp(logHenry(c+zeroCelsius, 1/(c+zeroCelsius))), nil
 }

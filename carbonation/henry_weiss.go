@@ -20,13 +20,13 @@ const weiss = "Weiss 1974"
 //     forms part by 2 % there.
 //   - Units: mol/(kg solution·atm); salinity as a share of the mass.
 //   - Uncertainty: 0.2 % (source).
-func HenryWeiss(t units.Temperature, salinity units.Share) (float64, error) {
+func HenryWeiss(t units.Temperature, salinity units.Share) (k float64, err error) {
 	c, s := t.In(units.Celsius), 10*salinity.In(units.Percent)
 	if err := limit.Check("carbonation.HenryWeiss", "temperature", c, "°C", -1, 40, weiss); err != nil {
-		return 0, err
+		return k, err
 	}
 	if err := limit.Check("carbonation.HenryWeiss", "salinity", s, "‰", 0, 40, weiss); err != nil {
-		return 0, err
+		return k, err
 	}
 	const (
 		a1, a2, a3 = -60.2409, 93.4517, 23.3585

@@ -80,7 +80,11 @@ func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing,
 func (f flowing) state(speed float64) (reynolds, slope, fittings, lift float64) {
 	reynolds = f.density * speed * f.bore / f.viscous
 	head := f.density * speed * speed / 2
-	slope = friction(math.Max(reynolds, 1), f.line.Roughness.In(units.Metre)/f.bore) * head / f.bore // Darcy & Weisbach
+	if reynolds < laminarBelow {
+		slope = 32 * f.viscous * speed / (f.bore * f.bore) // 64/Re, also at rest
+	} else {
+		slope = friction(reynolds, f.line.Roughness.In(units.Metre)/f.bore) * head / f.bore // Darcy & Weisbach
+	}
 	fittings = (f.line.Losses + 1) * head
 	lift = f.density * standardGravity * f.line.Rise.In(units.Metre)
 	return reynolds, slope, fittings, lift
@@ -91,7 +95,7 @@ func (f flowing) result(speed, length float64) LineState {
 	pa := func(p float64) units.GaugePressure { return units.KilopascalGauge.Of(checked.Number(p / 1000)) }
 	return LineState{
 		Length: units.Metre.Of(checked.Number(length)), Flow: units.LitrePerMinute.Of(checked.Number(speed * f.area * litresPerMinute)),
-		Speed: speed, Reynolds: re, Laminar: re < 2300,
+		Speed: speed, Reynolds: re, Laminar: re < laminarBelow,
 		Friction: pa(slope * length), Lift: pa(lift), Fittings: pa(fittings), Restriction: f.line.Restriction, PerMetre: pa(slope),
 		Cautions: cautions(PressureVessel).with(Recalled, true),
 	}
@@ -153,12 +157,11 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 		_, slope, fittings, lift := f.state(v)
 		return slope*m + fittings + lift - given
 	}
-	const slowest = 1e-4 // m/s
 	if err := limit.Check(fn, "keg pressure", keg.In(units.KilopascalGauge), "kPa gauge",
-		keg.In(units.KilopascalGauge)+short(slowest)/1000, keg.In(units.KilopascalGauge)+short(fastest)/1000, "lift and restriction, and 50 m/s"); err != nil {
+		keg.In(units.KilopascalGauge)+short(0)/1000, keg.In(units.KilopascalGauge)+short(fastest)/1000, "lift and restriction, and 50 m/s"); err != nil {
 		return LineState{}, err
 	}
-	v, err := numeric.Root(short, slowest, fastest, 1e-10)
+	v, err := numeric.Root(short, 0, fastest, 0)
 	if err != nil {
 		return LineState{}, err
 	}
@@ -177,16 +180,18 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 //   - Uncertainty: makers' figures for 3/16 in run from 1.8 to 3 psi/ft.
 func PracticeResistance(bore units.Length) (units.GaugePressure, error) {
 	mm := bore.In(units.Millimetre)
+	near := practice[0]
 	for _, row := range practice {
-		if math.Abs(mm-row.inch*25.4) <= 0.1 {
-			perMetre := units.PSIGauge.Of(checked.Number(row.psiPerFoot / 0.3048))
-			return perMetre, nil
+		if math.Abs(mm-row.mm) < math.Abs(mm-near.mm) {
+			near = row
 		}
 	}
-	return units.GaugePressure{}, &units.RangeError{
-		Func: "carbonation.PracticeResistance", Quantity: "bore", Value: mm, Unit: "mm",
-		Min: practice[0].inch * 25.4, Max: practice[len(practice)-1].inch * 25.4, Source: "common practice for 3/16, 1/4, 5/16 and 3/8 in",
+	if err := limit.Check("carbonation.PracticeResistance", "bore", mm, "mm", near.mm-boreWithin, near.mm+boreWithin, "common practice for 3/16, 1/4, 5/16 and 3/8 in"); err != nil {
+		return units.GaugePressure{}, err
 	}
+	return units.PSIGauge.Of(checked.Number(near.psiPerFoot / metresPerFoot)), nil
 }
 
-var practice = [...]struct{ inch, psiPerFoot float64 }{{3. / 16, 3}, {1. / 4, 0.85}, {5. / 16, 0.40}, {3. / 8, 0.20}}
+const boreWithin, metresPerFoot = 0.1, 0.3048 // mm
+
+var practice = [...]struct{ mm, psiPerFoot float64 }{{4.7625, 3}, {6.35, 0.85}, {7.9375, 0.40}, {9.525, 0.20}}

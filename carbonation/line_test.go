@@ -1,6 +1,7 @@
 package carbonation_test
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -96,13 +97,14 @@ func TestLineAgainstPractice(t *testing.T) {
 	near(t, "psi/ft", s.PerMetre.In(units.PSIGauge)*0.3048, 1.9, 0.15)
 	for _, row := range []struct {
 		inch, psi float64
-		digits    float64
-	}{{3. / 16, 3, 0}, {1. / 4, 0.85, 0}, {5. / 16, 0.4, 0}, {3. / 8, 0.2, 0}} {
+	}{{3. / 16, 3}, {1. / 4, 0.85}, {5. / 16, 0.4}, {3. / 8, 0.2}} {
 		r := ok[units.GaugePressure](t)(carbonation.PracticeResistance(ok[units.Length](t)(units.Inch.Try(row.inch))))
 		near(t, "practice", r.In(units.PSIGauge)*0.3048, row.psi, 1e-12)
 	}
-	ok[units.GaugePressure](t)(carbonation.PracticeResistance(millimetre(4.7)))
-	for _, mm := range []float64{4.6, 4.9, 7, 12} {
+	for _, mm := range []float64{4.663, 4.862, 6.251, 6.449, 7.84, 8.03, 9.43, 9.62} { // within 0.1 mm
+		ok[units.GaugePressure](t)(carbonation.PracticeResistance(millimetre(mm)))
+	}
+	for _, mm := range []float64{4.6, 4.658, 4.866, 7, 12} {
 		_, err := carbonation.PracticeResistance(millimetre(mm))
 		refused(t, "bore", err, "bore")
 	}
@@ -112,7 +114,7 @@ func TestLineRoundTrip(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		line := carbonation.Line{
 			Bore: millimetre(rapid.Float64Range(3, 10).Draw(t, "bore")), Roughness: millimetre(0.0015),
-			Rise: metre(rapid.Float64Range(-1, 2).Draw(t, "rise")), Losses: rapid.Float64Range(0, 10).Draw(t, "losses"),
+			Rise: metre(rapid.Float64Range(-1, 2).Draw(t, "rise")), Losses: rapid.Float64Range(0, 10).Draw(t, "losses"), Restriction: units.KilopascalGauge.Of(7),
 		}
 		q := rapid.Float64Range(0.5, 5).Draw(t, "flow")
 		s, err := line.Balance(seltzer(t), celsius(4), units.KilopascalGauge.Of(120), flow(q))
@@ -161,4 +163,44 @@ func TestLineRefuses(t *testing.T) {
 	refused(t, "too fast", err, "keg pressure")
 	_, err = good.Balance(s, celsius(99), barGauge(1), flow(3))
 	refused(t, "hot", err, "temperature")
+}
+
+// The limits that go with the line: the keg pressure that 1000 m, or a speed of 50 m/s,
+// would take; laminar below Re 2300.
+func TestLineLimits(t *testing.T) {
+	water := ok2(carbonation.Drink(volPct(0), plato(0)))
+	line := carbonation.Line{Bore: millimetre(5), Rise: metre(0.5), Losses: 3, Restriction: units.KilopascalGauge.Of(10)}
+	s := ok[carbonation.LineState](t)(line.Balance(water, celsius(20), units.KilopascalGauge.Of(100), flow(3)))
+	used := s.Lift.Plus(s.Fittings).Plus(s.Restriction).In(units.KilopascalGauge)
+	_, err := line.Balance(water, celsius(20), units.KilopascalGauge.Of(1), flow(3))
+	var e *units.RangeError
+	if !errors.As(err, &e) {
+		t.Fatal(err)
+	}
+	close(t, "least", e.Min, used, 1e-9)
+	close(t, "most", e.Max, used+1000*s.PerMetre.In(units.KilopascalGauge), 1e-9)
+	_, err = line.FlowOf(water, celsius(20), units.KilopascalGauge.Of(1), metre(0))
+	if !errors.As(err, &e) {
+		t.Fatal(err)
+	}
+	rho := s.Fittings.In(units.KilopascalGauge) / (4 * s.Speed * s.Speed / 2) // kPa·s²/m²
+	near(t, "least", e.Min, s.Lift.In(units.KilopascalGauge)+10, 1e-9)
+	close(t, "most", e.Max, s.Lift.In(units.KilopascalGauge)+10+4*rho*50*50/2, 1e-9)
+
+	if f := ok[float64](t)(carbonation.FrictionFactor(2300, 0)); f < 0.045 {
+		t.Errorf("at Re 2300 the greater of the two counts: %g", f)
+	}
+	q := 3 / s.Reynolds // L/min for each unit of Re
+	for _, row := range []struct {
+		re      float64
+		laminar bool
+	}{{2299.5, true}, {2300.5, false}} {
+		s := ok[carbonation.LineState](t)(line.Balance(water, celsius(20), units.KilopascalGauge.Of(100), flow(q*row.re)))
+		if s.Laminar != row.laminar {
+			t.Errorf("Re %g: laminar %v", row.re, s.Laminar)
+		}
+	}
+	// Density is taken at 0 °C for what is colder.
+	cold := ok[carbonation.LineState](t)(line.Balance(water, celsius(-1), units.KilopascalGauge.Of(100), flow(3)))
+	close(t, "lift at −1 °C", cold.Lift.In(units.KilopascalGauge), 0.99984*9.80665*0.5, 1e-4)
 }

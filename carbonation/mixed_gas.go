@@ -47,7 +47,7 @@ func BlendFor(l Liquid, t units.Temperature, c units.CarbonDioxideContent, p uni
 		return units.Share{}, err
 	}
 	kpa := p.In(units.Kilopascal)
-	if err := limit.Check(fn, "pressure", kpa, "kPa absolute", (alone+v)*(1-1e-12), min(20*alone+v, highest), "a blend of 5 to 100 % CO2"); err != nil {
+	if err := limit.Check(fn, "pressure", kpa, "kPa absolute", (alone+v)*(1-rounding), min(20*alone+v, highest), "a blend of 5 to 100 % CO2"); err != nil {
 		return units.Share{}, err
 	}
 	return units.Percent.Of(checked.Number(min(100*alone/(kpa-v), 100))), nil
@@ -57,7 +57,7 @@ func BlendFor(l Liquid, t units.Temperature, c units.CarbonDioxideContent, p uni
 func (l Liquid) split(t units.Temperature, c units.CarbonDioxideContent) (alone, vapours float64, err error) {
 	p, err := l.Pressure(t, c)
 	if err != nil {
-		return 0, 0, err
+		return alone, vapours, err
 	}
 	T := t.In(units.Celsius) + zeroCelsius
 	v := l.vapours(T, 1/T)

@@ -13,14 +13,14 @@ import (
 //     [*units.RangeError].
 //   - Units: absolute pressure of the CO2 alone, about 1 atm in all; a pure number.
 //   - Uncertainty: as [HenryPlummerBusenberg].
-func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (float64, error) {
+func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (x float64, err error) {
 	const fn = "carbonation.MoleFraction"
 	c, p := t.In(units.Celsius), co2.In(units.Kilopascal)
 	if err := limit.Check(fn, "temperature", c, "°C", coldest, warmest, plummer); err != nil {
-		return 0, err
+		return x, err
 	}
 	if err := limit.Check(fn, "pressure", p, "kPa absolute", 0, highest, dissolvedRange); err != nil {
-		return 0, err
+		return x, err
 	}
 	T := c + zeroCelsius
 	m := p / standardKPa * exp(logHenry(T, 1/T)+gasAt(1/T).logFugacity(p)) // mol/kg of water
@@ -35,22 +35,22 @@ func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (float64, err
 //     [*units.RangeError].
 //   - Units: absolute pressure of the CO2 alone; a pure number.
 //   - Uncertainty: 2 % (CRC Handbook).
-func MoleFractionCarroll(t units.Temperature, co2 units.AbsolutePressure) (float64, error) {
+func MoleFractionCarroll(t units.Temperature, co2 units.AbsolutePressure) (x float64, err error) {
 	const fn = "carbonation.MoleFractionCarroll"
 	p := co2.In(units.Kilopascal)
 	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", 0, gasWarmest, carroll); err != nil {
-		return 0, err
+		return x, err
 	}
 	if err := limit.Check(fn, "pressure", p, "kPa absolute", 0, 1000, carroll); err != nil {
-		return 0, err
+		return x, err
 	}
 	h, err := HenryCarroll(t)
 	if err != nil {
-		return 0, err
+		return x, err
 	}
 	phi, err := FugacityCoefficient(t, co2)
 	if err != nil {
-		return 0, err
+		return x, err
 	}
 	return phi * p / h.In(units.Kilopascal), nil
 }

@@ -54,10 +54,10 @@ const pasteurReference = 60 // °C
 //   - Source: see [DelVecchio] and [Handbook].
 //   - Range: 0 to 90 °C; beyond it the error is a [*units.RangeError].
 //   - Units: PU/min.
-func (l Lethality) Rate(t units.Temperature) (float64, error) {
+func (l Lethality) Rate(t units.Temperature) (pu float64, err error) {
 	c := t.In(units.Celsius)
 	if err := l.check("carbonation.Lethality.Rate", c); err != nil {
-		return 0, err
+		return pu, err
 	}
 	return l.rate(c), nil
 }
@@ -87,6 +87,8 @@ type Pasteurisation struct {
 // plateau is how far below the highest temperature still counts as holding, K.
 const plateau = 0.5
 
+const mostReadings, yearMinutes = 1e6, 365 * 24 * 60
+
 // Pasteurise counts the pasteurisation units of a log, between its readings along
 // straight lines of temperature, and finds the highest pressure of the pack over
 // the same log (nil: no pack).
@@ -99,7 +101,7 @@ const plateau = 0.5
 //   - Uncertainty: 0.5 K in the log is 18 % of the units.
 func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation, error) {
 	const fn = "carbonation.Lethality.Pasteurise"
-	if err := limit.Check(fn, "number of readings", float64(len(log)), "", 2, 1e6, "a log"); err != nil {
+	if err := limit.Check(fn, "number of readings", float64(len(log)), "", 2, mostReadings, "a log"); err != nil {
 		return Pasteurisation{}, err
 	}
 	last, top := math.Inf(-1), math.Inf(-1)
@@ -108,7 +110,7 @@ func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation
 		if err := l.check(fn, c); err != nil {
 			return Pasteurisation{}, err
 		}
-		if err := limit.Check(fn, "time", m, "min", math.Max(0, math.Nextafter(last, math.Inf(1))), 365*24*60, "times that rise"); err != nil {
+		if err := limit.Check(fn, "time", m, "min", math.Max(0, math.Nextafter(last, math.Inf(1))), yearMinutes, "times that rise"); err != nil {
 			return Pasteurisation{}, err
 		}
 		last, top = m, math.Max(top, c)
@@ -155,10 +157,10 @@ func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation
 // leg is the PU between two readings.
 func (l Lethality) leg(a, b Reading) float64 {
 	minutes := (b.At - a.At).Minutes()
-	r1, r2 := l.rate(a.Temperature.In(units.Celsius)), l.rate(b.Temperature.In(units.Celsius))
-	x := math.Log(r2 / r1)
-	if math.Abs(x) < 1e-6 {
-		return minutes * (r1 + r2) / 2
+	r1 := l.rate(a.Temperature.In(units.Celsius))
+	x := math.Ln10 / l.z * b.Temperature.Minus(a.Temperature).In(units.KelvinDifference) // ln(r2/r1)
+	if x == 0 {
+		return minutes * r1
 	}
-	return minutes * (r2 - r1) / x
+	return minutes * r1 * math.Expm1(x) / x
 }

@@ -10,9 +10,8 @@ import (
 // CO2 that a gram of it, as weighed, can make. The zero value is not a primer;
 // the functions refuse it.
 type Primer struct {
-	name  string
-	co2   float64 // g of CO2 from a g as weighed
-	solid float64 // share of the mass that is solids
+	name string
+	co2  float64 // g of CO2 from a g as weighed
 }
 
 // Molar masses in g/mol (IUPAC abridged atomic weights 2021).
@@ -30,18 +29,17 @@ const (
 // drink ends a little below the content asked for, never above.
 var (
 	// Sucrose is table sugar: 0.51428 g CO2 per g.
-	Sucrose = Primer{"sucrose", perSucrose, 1}
+	Sucrose = Primer{"sucrose", perSucrose}
 	// DextroseMonohydrate is corn sugar as sold: 9.09 % crystal water, 0.44415 g
 	// CO2 per g.
-	DextroseMonohydrate = Primer{"dextrose monohydrate", perGlucose * molarMassGlucose / (molarMassGlucose + molarMassWater),
-		molarMassGlucose / (molarMassGlucose + molarMassWater)}
+	DextroseMonohydrate = Primer{"dextrose monohydrate", perGlucose * molarMassGlucose / (molarMassGlucose + molarMassWater)}
 	// DextroseAnhydrous is dextrose without crystal water: 0.48856 g CO2 per g.
-	DextroseAnhydrous = Primer{"dextrose anhydrous", perGlucose, 1}
+	DextroseAnhydrous = Primer{"dextrose anhydrous", perGlucose}
 	// Honey of average composition: 17.2 % water; 31.3 % glucose, 38.2 %
 	// fructose, 1.3 % sucrose, 7.3 % maltose and the like (White et al., USDA
 	// Technical Bulletin 1261 (1962)), all counted as fermentable; the higher
 	// sugars are not.
-	Honey = Primer{"honey", (0.313+0.382)*perGlucose + (0.013+0.073)*perSucrose, 1 - 0.172}
+	Honey = Primer{"honey", (0.313+0.382)*perGlucose + (0.013+0.073)*perSucrose}
 )
 
 // NewPrimer returns a primer of a stated composition: a syrup, a honey with its
@@ -61,7 +59,7 @@ func NewPrimer(name string, solids, fermentable units.Share) (Primer, error) {
 	if err := limit.Check("carbonation.NewPrimer", "fermentable share", 100*f, "%", 0.1, 100, "a primer ferments"); err != nil {
 		return Primer{}, err
 	}
-	return Primer{name: name, co2: s * f * perSucrose, solid: s}, nil
+	return Primer{name: name, co2: s * f * perSucrose}, nil
 }
 
 // Name returns the name of the primer.

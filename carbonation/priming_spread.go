@@ -50,7 +50,7 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 		perLitre = 0
 	}
 	before := p.Final.In(units.GramCO2PerLitre) - p.FromPrimer.In(units.GramCO2PerLitre)
-	litres := 0.0
+	var litres float64
 	for _, b := range bottles {
 		v := b.Fill.In(units.Litre)
 		if err := limit.Check(fn, "filled volume", v, "L", 1e-3, 1e5, "bottles to fill"); err != nil {

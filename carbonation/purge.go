@@ -19,6 +19,8 @@ type Purge struct {
 
 const purgeRange = "purging a vessel"
 
+const mostRounds, mostPurge = 1000, 1000 // kPa gauge
+
 // FillAndVent returns what n rounds of filling to a gauge pressure and venting to the
 // surrounding leave of the air.
 //
@@ -30,10 +32,10 @@ const purgeRange = "purging a vessel"
 //   - Uncertainty: mixing; CO2 let in gently at the bottom pushes air out better.
 func FillAndVent(volume units.Volume, t units.Temperature, to units.GaugePressure, rounds int, outside units.Atmosphere) (Purge, error) {
 	const fn = "carbonation.FillAndVent"
-	if err := limit.Check(fn, "rounds", float64(rounds), "", 0, 1000, purgeRange); err != nil {
+	if err := limit.Check(fn, "rounds", float64(rounds), "", 0, mostRounds, purgeRange); err != nil {
 		return Purge{}, err
 	}
-	if err := limit.Check(fn, "pressure", to.In(units.KilopascalGauge), "kPa gauge", 0, 1000, purgeRange); err != nil {
+	if err := limit.Check(fn, "pressure", to.In(units.KilopascalGauge), "kPa gauge", 0, mostPurge, purgeRange); err != nil {
 		return Purge{}, err
 	}
 	litres, T, err := purgeVessel(fn, volume, t)
@@ -53,17 +55,17 @@ func FillAndVent(volume units.Volume, t units.Temperature, to units.GaugePressur
 //   - Source, units, uncertainty: as [FillAndVent].
 //   - Range: oxygen 0.01 to 209476 ppm, 1 to 1000 kPa gauge; otherwise the error is a
 //     [*units.RangeError].
-func RoundsFor(ppm float64, to units.GaugePressure, outside units.Atmosphere) (int, error) {
+func RoundsFor(ppm float64, to units.GaugePressure, outside units.Atmosphere) (rounds int, err error) {
 	const fn = "carbonation.RoundsFor"
 	if err := limit.Check(fn, "oxygen", ppm, "ppm", 0.01, 1e6*oxygenShare, purgeRange); err != nil {
-		return 0, err
+		return rounds, err
 	}
-	if err := limit.Check(fn, "pressure", to.In(units.KilopascalGauge), "kPa gauge", 1, 1000, purgeRange); err != nil {
-		return 0, err
+	if err := limit.Check(fn, "pressure", to.In(units.KilopascalGauge), "kPa gauge", 1, mostPurge, purgeRange); err != nil {
+		return rounds, err
 	}
 	p0 := outside.Pressure().In(units.Kilopascal)
 	n := math.Log(1e6*oxygenShare/ppm) / math.Log1p(to.In(units.KilopascalGauge)/p0)
-	return int(math.Ceil(n - 1e-9)), nil
+	return int(math.Ceil(n)), nil
 }
 
 // Flush returns what a stream of CO2 through the vessel leaves of the air.
@@ -87,12 +89,12 @@ func Flush(volume units.Volume, t units.Temperature, volumes float64, outside un
 
 func purgeVessel(fn string, volume units.Volume, t units.Temperature) (litres, T float64, err error) {
 	litres = volume.In(units.Litre)
-	if err := limit.Check(fn, "volume", litres, "L", 1e-3, 1e7, purgeRange); err != nil {
-		return 0, 0, err
+	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, purgeRange); err != nil {
+		return litres, T, err
 	}
 	c := t.In(units.Celsius)
 	if err := limit.Check(fn, "temperature", c, "°C", 0, 40, purgeRange); err != nil {
-		return 0, 0, err
+		return litres, T, err
 	}
 	return litres, c + zeroCelsius, nil
 }

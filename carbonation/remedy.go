@@ -1,6 +1,8 @@
 package carbonation
 
 import (
+	"math"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
@@ -20,7 +22,7 @@ import (
 func (c ClosedVessel) WarmestWithin() (units.Temperature, error) {
 	const fn = "carbonation.ClosedVessel.WarmestWithin"
 	rating := c.vessel.Rating.In(units.KilopascalGauge)
-	if err := limit.Check(fn, "rating", rating, "kPa gauge", 1e-3, 1e5, "a rating is needed"); err != nil {
+	if err := limit.Check(fn, "rating", rating, "kPa gauge", leastRating, mostRating, "a rating is needed"); err != nil {
 		return units.Temperature{}, err
 	}
 	var failed error
@@ -39,13 +41,13 @@ func (c ClosedVessel) WarmestWithin() (units.Temperature, error) {
 	if failed != nil {
 		return units.Temperature{}, failed
 	}
-	if err := limit.Check(fn, "pressure over the rating at −2 °C", cold, "kPa", -1e6, 0, "no temperature is within the rating"); err != nil {
+	if err := limit.Check(fn, "pressure over the rating at −2 °C", cold, "kPa", math.Inf(-1), 0, "no temperature is within the rating"); err != nil {
 		return units.Temperature{}, err
 	}
 	if hot <= 0 {
 		return units.Celsius.Of(warmest), nil
 	}
-	t, err := numeric.Root(over, coldest, warmest, 1e-6)
+	t, err := numeric.Root(over, coldest, warmest, 0)
 	if err != nil {
 		return units.Temperature{}, err
 	}
@@ -63,7 +65,7 @@ func (c ClosedVessel) WarmestWithin() (units.Temperature, error) {
 //   - Uncertainty: as [ClosedVessel.At].
 func (v Vessel) MostContent(drink gravity.Solution, f Filling, t units.Temperature, outside units.Atmosphere) (units.CarbonDioxideContent, error) {
 	const fn, most = "carbonation.Vessel.MostContent", 15 // g/L
-	if err := limit.Check(fn, "rating", v.Rating.In(units.KilopascalGauge), "kPa gauge", 1e-3, 1e5, "a rating is needed"); err != nil {
+	if err := limit.Check(fn, "rating", v.Rating.In(units.KilopascalGauge), "kPa gauge", leastRating, mostRating, "a rating is needed"); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
 	var failed error
@@ -89,13 +91,13 @@ func (v Vessel) MostContent(drink gravity.Solution, f Filling, t units.Temperatu
 	if failed != nil {
 		return units.CarbonDioxideContent{}, failed
 	}
-	if err := limit.Check(fn, "pressure of the flat drink over the rating", flat, "kPa", -1e6, 0, "no content is within the rating"); err != nil {
+	if err := limit.Check(fn, "pressure of the flat drink over the rating", flat, "kPa", math.Inf(-1), 0, "no content is within the rating"); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
 	if over(most) <= 0 {
 		return grams(most), nil
 	}
-	g, err := numeric.Root(over, 0, most, 1e-9)
+	g, err := numeric.Root(over, 0, most, 0)
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}

@@ -59,7 +59,7 @@ func SaturationTemperature(p units.AbsolutePressure) (units.Temperature, error) 
 		return units.Temperature{}, err
 	}
 	T, err := numeric.Root(func(T float64) float64 { return saturation(T) - kpa },
-		tripleCelsius+zeroCelsius, criticalKelvin, 1e-11)
+		tripleCelsius+zeroCelsius, criticalKelvin, 0)
 	if err != nil {
 		return units.Temperature{}, err
 	}

@@ -43,13 +43,13 @@ type Fermenter struct {
 func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f Fermenter, y gravity.Yield, outside units.Atmosphere) (Spunding, error) {
 	const fn = "carbonation.Spund"
 	drink, space := f.Drink.In(units.Litre), f.Headspace.In(units.Litre)
-	if err := limit.Check(fn, "volume of the drink", drink, "L", 1e-3, 1e7, vesselRange); err != nil {
+	if err := limit.Check(fn, "volume of the drink", drink, "L", leastVolume, mostVolume, vesselRange); err != nil {
 		return Spunding{}, err
 	}
 	if err := limit.Check(fn, "head-space", space, "L", 0, 1000*drink, vesselRange); err != nil {
 		return Spunding{}, err
 	}
-	if err := limit.Check(fn, "rating", f.Rating.In(units.KilopascalGauge), "kPa gauge", 0, 1e5, "a rating is not negative"); err != nil {
+	if err := limit.Check(fn, "rating", f.Rating.In(units.KilopascalGauge), "kPa gauge", 0, mostRating, "a rating is not negative"); err != nil {
 		return Spunding{}, err
 	}
 	if err := limit.Check(fn, "CO2 yield", y.CO2(), "g/g", 0.01, 1, "a fermentation makes CO2"); err != nil {

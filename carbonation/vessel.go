@@ -77,12 +77,20 @@ type PackState struct {
 
 const vesselRange = "a vessel that can be closed"
 
+// What counts as a rating, kPa gauge; as a drink or a vessel, L; as sugar in it, g/L.
+const (
+	leastRating, mostRating = 1e-3, 1e5
+	leastVolume, mostVolume = 1e-3, 1e7
+	mostSugar               = 300
+	warmestFilling          = 40 // °C
+)
+
 func (v Vessel) check() error {
 	const fn = "carbonation.Vessel.Close"
-	if err := limit.Check(fn, "capacity", v.Capacity.In(units.Litre), "L", 1e-3, 1e7, vesselRange); err != nil {
+	if err := limit.Check(fn, "capacity", v.Capacity.In(units.Litre), "L", leastVolume, mostVolume, vesselRange); err != nil {
 		return err
 	}
-	if err := limit.Check(fn, "rating", v.Rating.In(units.KilopascalGauge), "kPa gauge", 0, 1e5, "a rating is not negative"); err != nil {
+	if err := limit.Check(fn, "rating", v.Rating.In(units.KilopascalGauge), "kPa gauge", 0, mostRating, "a rating is not negative"); err != nil {
 		return err
 	}
 	if err := limit.Check(fn, "stretch", v.StretchPerBar.In(units.Percent), "% per bar", 0, 5, vesselRange); err != nil {
@@ -93,13 +101,13 @@ func (v Vessel) check() error {
 
 func (f Filling) check() error {
 	const fn = "carbonation.Vessel.Close"
-	if err := limit.Check(fn, "filling temperature", f.Temperature.In(units.Celsius), "°C", coldest, 40, "density of the drink"); err != nil {
+	if err := limit.Check(fn, "filling temperature", f.Temperature.In(units.Celsius), "°C", coldest, warmestFilling, "density of the drink"); err != nil {
 		return err
 	}
-	if err := limit.Check(fn, "priming", f.Priming.In(units.GramPerLitre), "g/L", 0, 300, vesselRange); err != nil {
+	if err := limit.Check(fn, "priming", f.Priming.In(units.GramPerLitre), "g/L", 0, mostSugar, vesselRange); err != nil {
 		return err
 	}
-	return limit.Check(fn, "sugar left", f.SugarLeft.In(units.GramPerLitre), "g/L", 0, 300, vesselRange)
+	return limit.Check(fn, "sugar left", f.SugarLeft.In(units.GramPerLitre), "g/L", 0, mostSugar, vesselRange)
 }
 
 // Close fills the vessel with a drink and closes it in an atmosphere. Only the

@@ -35,12 +35,12 @@ const (
 //   - Units: cm³/mol; negative below 440 °C.
 //   - Uncertainty: 0.5 cm³/mol or so against other published fits; the CRC
 //     polynomial is 3 to 5 cm³/mol more negative.
-func SecondVirial(t units.Temperature) (float64, error) {
-	c := t.In(units.Celsius)
-	if err := limit.Check("carbonation.SecondVirial", "temperature", c, "°C", gasColdest, gasWarmest, spanWagner); err != nil {
-		return 0, err
+func SecondVirial(t units.Temperature) (b float64, err error) {
+	x := t.In(units.Celsius)
+	if err := limit.Check("carbonation.SecondVirial", "temperature", x, "°C", gasColdest, gasWarmest, spanWagner); err != nil {
+		return b, err
 	}
-	b, _ := virials(1 / (c + zeroCelsius))
+	b, _ = virials(1 / (x + zeroCelsius))
 	return b * 1e3, nil
 }
 
@@ -51,12 +51,12 @@ func SecondVirial(t units.Temperature) (float64, error) {
 //   - Range: −10 to 100 °C; beyond it the error is a [*units.RangeError].
 //   - Units: cm⁶/mol².
 //   - Uncertainty: not stated by the source; measured values scatter by 3 %.
-func ThirdVirial(t units.Temperature) (float64, error) {
+func ThirdVirial(t units.Temperature) (c float64, err error) {
 	x := t.In(units.Celsius)
 	if err := limit.Check("carbonation.ThirdVirial", "temperature", x, "°C", gasColdest, gasWarmest, spanWagner); err != nil {
-		return 0, err
+		return c, err
 	}
-	_, c := virials(1 / (x + zeroCelsius))
+	_, c = virials(1 / (x + zeroCelsius))
 	return c * 1e6, nil
 }
 

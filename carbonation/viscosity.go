@@ -19,13 +19,13 @@ import (
 //   - Units: mPa·s.
 //   - Uncertainty: 1 % for water, 10 % for a drink, of which a quarter goes into the
 //     friction of a turbulent line.
-func Viscosity(s gravity.Solution, t units.Temperature) (float64, error) {
+func Viscosity(s gravity.Solution, t units.Temperature) (mu float64, err error) {
 	if _, err := NewLiquid(s); err != nil {
-		return 0, err
+		return mu, err
 	}
 	c := t.In(units.Celsius)
 	if err := limit.Check("carbonation.Viscosity", "temperature", c, "°C", coldest, warmest, "Kestin et al. 1978"); err != nil {
-		return 0, err
+		return mu, err
 	}
 	ethanol, extract := s.ByMass().In(units.PercentMass), s.RealExtract().In(units.DegreePlato)
 	return waterViscosity(c) * math.Exp(0.041*ethanol+0.027*extract), nil

@@ -36,13 +36,13 @@ func WineContent(at20 units.AbsolutePressure, strength units.StrengthByVolume, s
 const wineLeast, wineMost = 0.5, 10 // bar absolute
 
 // wine is in g/(L·bar).
-func wine(fn string, strength units.StrengthByVolume, sugar units.MassConcentration) (float64, error) {
+func wine(fn string, strength units.StrengthByVolume, sugar units.MassConcentration) (k float64, err error) {
 	a, s := strength.In(units.PercentVolume), sugar.In(units.GramPerLitre)
-	if err := limit.Check(fn, "strength", a, "% vol", 0, 20, wineOIV); err != nil {
-		return 0, err
+	if err := limit.Check(fn, "strength", a, "% vol", 0, mostStrength, wineOIV); err != nil {
+		return k, err
 	}
 	if err := limit.Check(fn, "sugar", s, "g/L", 0, 200, wineOIV); err != nil {
-		return 0, err
+		return k, err
 	}
 	return 1.951 * (0.86 - 0.01*a) * (1 - 0.00144*s), nil
 }
@@ -58,7 +58,7 @@ func WinePressure(content units.CarbonDioxideContent, strength units.StrengthByV
 		return units.AbsolutePressure{}, err
 	}
 	g := content.In(units.GramCO2PerLitre)
-	if err := limit.Check(fn, "content", g, "g/L", wineLeast*k*(1-1e-12), wineMost*k*(1+1e-12), wineOIV); err != nil {
+	if err := limit.Check(fn, "content", g, "g/L", wineLeast*k*(1-rounding), wineMost*k*(1+rounding), wineOIV); err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	return units.Bar.Of(checked.Number(g / k)), nil

@@ -1,0 +1,133 @@
+package carbonation_test
+
+import (
+	"errors"
+	"testing"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/units"
+)
+
+// Small amounts count as well as large ones.
+func TestSmallAmounts(t *testing.T) {
+	prime := func(target, left float64) carbonation.Priming {
+		return ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(target), gramsCO2(1.5), litre(1), gramsPerLitre(left), carbonation.Sucrose))
+	}
+	if p := prime(5, 0.5); !p.Cautions.Has(carbonation.SugarCanFerment) {
+		t.Error("0.5 g/L of sugar left")
+	}
+	p := prime(1.6, 0)
+	near(t, "0.1 g/L more", p.Sugar.In(units.Gram), 0.1/0.51428, 1e-5)
+	if p.Cautions.Has(carbonation.NoSugarNeeded) {
+		t.Error("some sugar is needed")
+	}
+	s := ok[carbonation.Spread](t)(p.Spread([]carbonation.Bottles{{Fill: litre(1), Count: 1}}, step(t, "0.1 g")))
+	if !s.Cautions.Has(carbonation.UnevenSpread) {
+		t.Error("0.1 g steps of 0.19 g")
+	}
+	// Half a step just above and just below 5 % of a dose of 2.5667 g.
+	p = ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(5.6), gramsCO2(1.6), litre(20), units.MassConcentration{}, carbonation.Sucrose))
+	for text, uneven := range map[string]bool{"0.26 g": true, "0.255 g": false} {
+		s := ok[carbonation.Spread](t)(p.Spread([]carbonation.Bottles{{Fill: litre(0.33), Count: 1}}, step(t, text)))
+		if s.Cautions.Has(carbonation.UnevenSpread) != uneven {
+			t.Errorf("%s: %v", text, s.Cautions)
+		}
+	}
+	f := filling(5.7)
+	f.SugarLeft = gramsPerLitre(0.5)
+	if p := at(t, closed(t, bottle(), f), 4); !p.Cautions.Has(carbonation.SugarCanFerment) || p.Cautions.Has(carbonation.WorstOverRating) {
+		t.Errorf("0.5 g/L: %v", p.Cautions)
+	}
+}
+
+// Hot is above 40 °C, a little head-space below 2 % of the capacity.
+func TestEdgesOfCautions(t *testing.T) {
+	c := closed(t, bottle(), filling(1))
+	for celsius, hot := range map[float64]bool{40: false, 40.5: true} {
+		if p := at(t, c, celsius); p.Cautions.Has(carbonation.HotVessel) != hot {
+			t.Errorf("%g °C: %v", celsius, p.Cautions)
+		}
+	}
+	for ml, little := range map[float64]bool{337.5: false, 338.3: true} { // 2.2 % and 1.9 %
+		f := filling(5.7)
+		f.Volume = litre(ml / 1000)
+		if p := at(t, closed(t, bottle(), f), 4); p.Cautions.Has(carbonation.LittleHeadspace) != little {
+			t.Errorf("%g mL: %v of %v", ml, p.Cautions, p.HeadspaceShare)
+		}
+	}
+}
+
+// The difference that Compare gives is that of the contents it gives.
+func TestCompareDifference(t *testing.T) {
+	beer := ok2(carbonation.Drink(volPct(5), plato(4)))
+	for _, x := range ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, celsius(4), bar(2)))[1:3] {
+		own := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, celsius(4), bar(2)))[0].Content.In(units.GramCO2PerLitre)
+		near(t, x.Method, x.Difference, 100*x.Content.In(units.GramCO2PerLitre)/own-100, 1e-9)
+	}
+	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, celsius(20), bar(2)))
+	s := beer
+	v := ok[units.Volume](t)(s.Volume(celsius(20)))
+	want := ok[units.CarbonDioxideContent](t)(carbonation.WineContent(bar(2), s.ByVolume(), gramsPerLitre(s.Extract().In(units.Gram)/v.In(units.Litre))))
+	near(t, "wine", list[3].Content.In(units.GramCO2PerLitre), want.In(units.GramCO2PerLitre), 1e-12)
+}
+
+// Limits that go with the other inputs.
+func TestLimitsThatVary(t *testing.T) {
+	l := liquid(t, 4.6, 0.5)
+	limitsOf := func(_ any, err error) (least, most float64) {
+		t.Helper()
+		var e *units.RangeError
+		if !errors.As(err, &e) {
+			t.Fatalf("no RangeError: %v", err)
+		}
+		return e.Min, e.Max
+	}
+	// A blend of 5 % needs twenty times the pressure of pure CO2, over the vapours.
+	p := ok[units.AbsolutePressure](t)(l.Pressure(celsius(4), gramsCO2(2))).In(units.Kilopascal)
+	v := vapours(t, l, 4)
+	least, most := limitsOf(carbonation.BlendFor(l, celsius(4), gramsCO2(2), kpa(1900)))
+	near(t, "pure", least, p, 1e-6)
+	near(t, "5 %", most, v+20*(p-v), 1e-6)
+	// Where water boils below 90 °C the content may be nothing.
+	least, _ = limitsOf(l.Temperature(gramsCO2(50), kpa(60)))
+	near(t, "boiling", least, 0, 0)
+	ok[units.Temperature](t)(l.Temperature(gramsCO2(0.01), kpa(60)))
+	// The chart's 1.5 and 4 volumes.
+	for i, v := range []float64{1.5, 4} {
+		p := ok[units.AbsolutePressure](t)(carbonation.BeerChartPressure(celsius(4), volumes(v))).In(units.PSI) - 14.696
+		least, most := limitsOf(carbonation.BeerChartVolumes(celsius(4), bar(9)))
+		near(t, "chart", []float64{least, most}[i], p, 2e-9)
+	}
+	// 0.5 to 5 bar, 0.5 to 10 bar.
+	for i, b := range []float64{0.5, 5} {
+		c := ok[units.CarbonDioxideContent](t)(carbonation.EuropeanBeerContent(celsius(4), bar(b))).In(units.GramCO2PerLitre)
+		least, most := limitsOf(carbonation.EuropeanBeerPressure(celsius(4), gramsCO2(99)))
+		close(t, "European", []float64{least, most}[i], c, 1.1e-9)
+		c = ok[units.CarbonDioxideContent](t)(carbonation.WineContent(bar(b*float64(1+i)), volPct(12), gramsPerLitre(10))).In(units.GramCO2PerLitre)
+		least, most = limitsOf(carbonation.WinePressure(gramsCO2(99), volPct(12), gramsPerLitre(10)))
+		close(t, "wine", []float64{least, most}[i], c, 1.1e-9)
+	}
+	// Fermenters: head-space up to a thousand times the drink, from a millionth in a crash.
+	_, most = limitsOf(carbonation.Spund(l, celsius(20), gramsCO2(5), carbonation.Fermenter{Drink: litre(2), Headspace: litre(3000)}, yield(t), units.Atmosphere{}))
+	near(t, "Spund", most, 2000, 0)
+	least, most = limitsOf(carbonation.Crash(seltzer(t), celsius(20), celsius(4), carbonation.Fermenter{Drink: litre(2)}, units.Atmosphere{}))
+	near(t, "Crash", least, 2e-6, 1e-18)
+	near(t, "Crash", most, 2000, 0)
+	// A wort must make a fifth more gas than is wanted.
+	least, _ = limitsOf(carbonation.PrimeWithWort(gramsCO2(5), gramsCO2(1), litre(1), units.MassConcentration{}, wortOf(t, 1.004), percent(50)))
+	near(t, "wort", least, 6, 1e-12)
+}
+
+// The rating limits hold where the ratings are given.
+func TestSecondRefusals(t *testing.T) {
+	_, err := carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(-1), 5000, 420, units.Atmosphere{})
+	refused(t, "cold", err, "temperature")
+	_, err = carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), 5000, -1, units.Atmosphere{})
+	refused(t, "fresh", err, "CO2 of the fresh air")
+	_, err = carbonation.Flush(litre(0), celsius(20), 1, units.Atmosphere{})
+	refused(t, "volume", err, "volume")
+	_, err = carbonation.WinePressure(gramsCO2(5), volPct(21), gramsPerLitre(10))
+	refused(t, "wine", err, "strength")
+	_, err = carbonation.WineContent(bar(5), volPct(12), gramsPerLitre(201))
+	refused(t, "wine", err, "sugar")
+}
