@@ -48,7 +48,10 @@ func (s Solution) mixTo(fn string, other Solution, strength units.StrengthByVolu
 	}
 	m := s.total() * part / (1 - part)
 	mixed, err := s.Plus(other.scaled(m))
-	return mixed, kilograms(m), err
+	if err != nil {
+		return Solution{}, units.Mass{}, err
+	}
+	return mixed, kilograms(m), nil
 }
 
 // partOf finds the part of b in a mixture with a, each 1 kg, that has the strength.

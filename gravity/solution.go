@@ -45,9 +45,9 @@ func (s Solution) checked(fn string) (Solution, error) {
 		}
 	}
 	e, x := s.fractions()
-	syrup := x / (1 - e) // in the liquid without its ethanol
-	if e == 1 {
-		syrup = 0
+	syrup := 0.0 // of the liquid without its ethanol
+	if sum := s.sugars(); sum > 0 {
+		syrup = sum / (s.water + sum)
 	}
 	if err := limit.Check(fn, "extract in the liquid without ethanol", 100*syrup, "% mass", 0, mostSucrose, sourceSPS4); err != nil {
 		return Solution{}, err

@@ -112,8 +112,7 @@ func blendParts(m *mixture, s *syrup, e, x float64) (rho, u, b float64) {
 // sameWater is the rival of Tabarié's relation: each solute with all the water of
 // the liquid, the volumes added. The distance between the two is a measure of what
 // is not known.
-func sameWater(m *mixture, s *syrup, e, x float64) float64 {
-	w := 1 - e - x
+func sameWater(m *mixture, s *syrup, w, e, x float64) float64 {
 	scale := s[0] / m[0]
 	v := (w+e)/(scale*m.density(e/(w+e))) + (w+x)/s.density(x/(w+x)) - w/s[0]
 	return 1 / v
@@ -133,7 +132,7 @@ func (s Solution) DensityUncertainty() (units.Density, Ternary) {
 	u := 0.03
 	if r != Binary {
 		y := s.syrupAt20()
-		d := blend(&mixture20, &y, e, x) - sameWater(&mixture20, &y, e, x)
+		d := blend(&mixture20, &y, e, x) - sameWater(&mixture20, &y, s.water/s.total(), e, x)
 		u = math.Sqrt(u*u + 0.06*0.06 + d*d)
 	}
 	return kgPerM3(u), r
