@@ -143,19 +143,15 @@ func ExampleSorbateFor() {
 // Citric acid that brings the dry drink to pH 3.3, and what the glass then tastes of.
 func ExampleAcidify() {
 	p, _ := hall().At(units.Percent.Of(100))
-	s, err := nutrient.Acidify(p.Liquid, 3.6, 3.3, water.CitricAcid, units.Percent.Of(100), units.Litre.Of(60), nutrient.US)
+	powder, _ := water.NewSold(water.CitricAcid, units.Percent.Of(100), units.Density{})
+	s, err := nutrient.Acidify(p.Liquid, 3.6, 3.3, powder, water.TitrationSoftDrink, units.Litre.Of(60), nutrient.US)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	before, _ := nutrient.TitratableAs(s.Before, water.CitricAcid)
-	after, _ := nutrient.TitratableAs(s.After, water.CitricAcid)
-	fmt.Println(s.Mass.Text(units.Gram, 0), "takes the acidity from", before.Text(units.GramPerLitre, 2), "to", after.Text(units.GramPerLitre, 2), "as citric acid, to pH", nutrient.TitrationEnd)
+	fmt.Println(s.Mass.Text(units.Gram, 0), "takes the acidity from", s.Before.Text(units.GramPerLitre, 2), "to", s.After.Text(units.GramPerLitre, 2), "as citric acid")
 	fmt.Println(s.Cautions[0] == nutrient.AcidCaution)
-	again, _ := nutrient.TitratableAcidity(s.Drink)
-	fmt.Println(again.Text(units.MilliequivalentPerLitre, 1))
 	// Output:
-	// 16 g takes the acidity from 0.81 g/L to 1.08 g/L as citric acid, to pH 8.2
+	// 16 g takes the acidity from 0.81 g/L to 1.08 g/L as citric acid
 	// true
-	// 16.9 mEq/L
 }
