@@ -1,0 +1,135 @@
+package carbonation_test
+
+import (
+	"errors"
+	"math"
+	"testing"
+	"time"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// sane reports a result that is neither a finite number nor a RangeError.
+func sane(t *testing.T, what string, err error, values ...float64) {
+	t.Helper()
+	var e *units.RangeError
+	if err != nil {
+		if !errors.As(err, &e) {
+			t.Errorf("%s: %v is no RangeError", what, err)
+		}
+		return
+	}
+	for _, v := range values {
+		if math.IsNaN(v) || math.IsInf(v, 0) {
+			t.Errorf("%s: %v", what, v)
+		}
+	}
+}
+
+// Whatever the numbers, also NaN and infinities, every answer is finite or a
+// RangeError.
+func FuzzDrink(f *testing.F) {
+	f.Add(4.0, 220.0, 4.6, 0.5, 5.7)
+	f.Add(math.NaN(), math.Inf(1), -1.0, 1e300, 0.0)
+	f.Add(-2.0, 0.5, 20.0, 30.0, 1e-300)
+	f.Add(90.0, 2000.0, 0.0, 0.0, 60.0)
+	f.Fuzz(func(t *testing.T, c, p, strength, extract, g float64) {
+		s, err := carbonation.Drink(volPct(strength), plato(extract))
+		sane(t, "Drink", err, s.Mass().In(units.Kilogram))
+		if err != nil {
+			s = ok2(carbonation.Drink(volPct(5), plato(1)))
+		}
+		l := ok[carbonation.Liquid](t)(carbonation.NewLiquid(s))
+		content, err := l.Content(celsius(c), kpa(p))
+		sane(t, "Content", err, content.In(units.GramCO2PerLitre))
+		pressure, err := l.Pressure(celsius(c), gramsCO2(g))
+		sane(t, "Pressure", err, pressure.In(units.Kilopascal))
+		temperature, err := l.Temperature(gramsCO2(g), kpa(p))
+		sane(t, "Temperature", err, temperature.In(units.Celsius))
+		list, err := carbonation.Compare(s, celsius(c), kpa(p))
+		sane(t, "Compare", err)
+		for _, x := range list {
+			sane(t, x.Method, x.Err, x.Content.In(units.GramCO2PerLitre), x.Difference)
+		}
+		d, err := carbonation.GasDensity(celsius(c), kpa(p))
+		sane(t, "GasDensity", err, d.In(units.KilogramPerCubicMetre))
+		x, err := carbonation.MoleFraction(celsius(c), kpa(p))
+		sane(t, "MoleFraction", err, x)
+		sat, err := carbonation.SaturationTemperature(kpa(p))
+		sane(t, "SaturationTemperature", err, sat.In(units.Celsius))
+		mu, err := carbonation.Viscosity(s, celsius(c))
+		sane(t, "Viscosity", err, mu)
+		blend, err := carbonation.BlendFor(l, celsius(c), gramsCO2(g), kpa(p))
+		sane(t, "BlendFor", err, blend.In(units.Percent))
+	})
+}
+
+func FuzzPack(f *testing.F) {
+	f.Add(345.0, 330.0, 18.0, 50.0, 1.5, 8.0, 0.0, 100.0, true)
+	f.Add(1.0, 1.0, -2.0, 90.0, 15.0, 300.0, 300.0, 0.0, false)
+	f.Add(math.Inf(1), math.NaN(), 1e9, -1e9, -1.0, 1e300, math.NaN(), 1e3, true)
+	f.Fuzz(func(t *testing.T, capacity, fill, filled, now, g, priming, left, air float64, rest bool) {
+		v := carbonation.Vessel{Capacity: litre(capacity / 1000), Rating: units.BarGauge.Of(6)}
+		c, err := v.Close(seltzer(t), carbonation.Filling{
+			Volume: litre(fill / 1000), Temperature: celsius(filled), Content: gramsCO2(g), AtRest: rest,
+			Air: percent(air), Priming: gramsPerLitre(priming), SugarLeft: gramsPerLitre(left),
+		}, units.Atmosphere{})
+		sane(t, "Close", err, c.CO2().In(units.Gram))
+		if err != nil {
+			return
+		}
+		for what, state := range map[string]func(units.Temperature) (carbonation.PackState, error){"At": c.At, "Worst": c.Worst} {
+			p, err := state(celsius(now))
+			sane(t, what, err, p.Pressure.In(units.Kilopascal), p.Content.In(units.GramCO2PerLitre), p.Headspace.In(units.Litre))
+			if err == nil && p.Gauge.Compare(p.Rating) > 0 && p.Verdict != carbonation.Locked && (p.Verdict != carbonation.OverRating || !p.Cautions.Has(carbonation.OverRatingCaution)) {
+				t.Errorf("%v over %v: %v %v", p.Gauge, p.Rating, p.Verdict, p.Cautions)
+			}
+		}
+		w, err := c.WarmestWithin()
+		sane(t, "WarmestWithin", err, w.In(units.Celsius))
+	})
+}
+
+func FuzzService(f *testing.F) {
+	f.Add(5.0, 110.0, 2.5, 0.6, 3.0, 4.0)
+	f.Add(0.0, -1.0, math.NaN(), math.Inf(-1), 1e300, 20.0)
+	f.Add(3.0, 1.0, 0.05, 30.0, 0.0, -2.0)
+	f.Fuzz(func(t *testing.T, a, b, c, d, e, temperature float64) {
+		n := func(v float64) checked.Number { return checked.Number(v) }
+		at, s := celsius(temperature), seltzer(t)
+		line := carbonation.Line{Bore: millimetre(a), Rise: metre(d), Losses: e}
+		x, err := line.Balance(s, at, units.KilopascalGauge.Of(n(b)), flow(c))
+		sane(t, "Balance", err, x.Length.In(units.Metre), x.Speed, x.Reynolds)
+		x, err = line.FlowOf(s, at, units.KilopascalGauge.Of(n(b)), metre(c))
+		sane(t, "FlowOf", err, x.Flow.In(units.LitrePerMinute), x.Reynolds)
+		p, err := carbonation.FillAndVent(litre(a), at, units.KilopascalGauge.Of(n(b)), 3, units.Atmosphere{})
+		sane(t, "FillAndVent", err, p.Oxygen, p.Gas.In(units.Gram))
+		p, err = carbonation.Flush(litre(a), at, b, units.Atmosphere{})
+		sane(t, "Flush", err, p.Oxygen, p.Gas.In(units.Gram))
+		rounds, err := carbonation.RoundsFor(a, units.KilopascalGauge.Of(n(b)), units.Atmosphere{})
+		sane(t, "RoundsFor", err, float64(rounds))
+		r, err := carbonation.Released(units.Kilogram.Of(n(a)), units.CubicMetre.Of(n(b)), at, c, units.Atmosphere{})
+		sane(t, "Released", err, r.PPM, r.Oxygen.In(units.Percent))
+		v, err := carbonation.Ventilate(units.Gram.Of(n(a)), units.CubicMetre.Of(n(b)), at, c, d, units.Atmosphere{})
+		sane(t, "Ventilate", err, v.FreshAir.In(units.LitrePerMinute), v.AirChanges)
+		k, err := carbonation.RateFromReadings(gramsCO2(a), gramsCO2(b), gramsCO2(c), time.Duration(d))
+		sane(t, "RateFromReadings", err, k.PerHour())
+		until, err := carbonation.StillKeg.Until(gramsCO2(a), gramsCO2(b), gramsCO2(c))
+		sane(t, "Until", err, until.Hours())
+		after, err := carbonation.StillKeg.After(gramsCO2(a), gramsCO2(b), time.Duration(c))
+		sane(t, "After", err, after.In(units.GramCO2PerLitre))
+		pu, err := carbonation.Handbook.Pasteurise([]carbonation.Reading{reading(0, a), reading(1, b), reading(2, c)}, nil)
+		sane(t, "Pasteurise", err, pu.Units)
+		crash, err := carbonation.Crash(s, celsius(a), celsius(b), carbonation.Fermenter{Drink: litre(c), Headspace: litre(d)}, units.Atmosphere{})
+		sane(t, "Crash", err, crash.AtRest.In(units.Litre), crash.Content.In(units.GramCO2PerLitre))
+		prime, err := carbonation.PrimingSugar(gramsCO2(a), gramsCO2(b), litre(c), gramsPerLitre(d), carbonation.Sucrose)
+		sane(t, "PrimingSugar", err, prime.Sugar.In(units.Gram))
+		if sg, bad := gravity.FromSG(e); bad == nil {
+			wort, err := carbonation.PrimeWithWort(gramsCO2(a), gramsCO2(b), litre(c), gramsPerLitre(d), sg, percent(75))
+			sane(t, "PrimeWithWort", err, wort.Volume.In(units.Litre))
+		}
+	})
+}
