@@ -22,26 +22,27 @@ import (
 
 // The tests of this file build the program and run it as a user does.
 
-var buildOnce = sync.OnceValues(func() (string, error) {
-	dir, err := os.MkdirTemp("", "bridge")
-	if err != nil {
-		return "", err
+// buildDir is made before the tests, so that it can be taken away after them.
+var buildDir string
+
+func TestMain(m *testing.M) {
+	var err error
+	if buildDir, err = os.MkdirTemp("", "bridge"); err != nil {
+		panic(err)
 	}
-	name := filepath.Join(dir, "bridge.exe")
+	code := m.Run()
+	os.RemoveAll(buildDir)
+	os.Exit(code)
+}
+
+var buildOnce = sync.OnceValues(func() (string, error) {
+	name := filepath.Join(buildDir, "bridge.exe")
 	out, err := exec.Command("go", "build", "-o", name, ".").CombinedOutput()
 	if err != nil {
 		return "", errors.New(string(out))
 	}
 	return name, nil
 })
-
-func TestMain(m *testing.M) {
-	code := m.Run()
-	if name, err := buildOnce(); err == nil {
-		os.RemoveAll(filepath.Dir(name))
-	}
-	os.Exit(code)
-}
 
 func binary(t *testing.T) string {
 	t.Helper()

@@ -23,6 +23,8 @@ func wanted() []line {
 		figure("Strength", "strength", 4.6, "% vol", 1, ""),
 		choice("Sugar", "fermentable", "white sugar", "as sugar_for_strength names it: dextrose monohydrate, honey …"),
 		choice("Strain's need of nitrogen", "demand", "low", "low, medium or high: the yeast's data sheet says"),
+		figure("Water, alkalinity", "alkalinity", 38, "mg/L as CaCO3", 0, "of the water as it is brewed with"),
+		figure("pH not to fall below", "ph_floor", 3.2, "", 1, "common practice: many yeasts slow down below it"),
 		figure("Altitude", "altitude", 640, "m", 0, "a gauge shows the pressure above that of the air here"),
 		figure("Keg, temperature", "keg_temperature", 4, "°C", 1, ""),
 		figure("Keg, fizz", "keg_fizz", 2.9, "vol CO2", 2, ""),
@@ -37,6 +39,7 @@ func wanted() []line {
 
 func fermenter() []line {
 	sugar := []input{{"strength", "strength"}, {"volume", "fermented"}, {"fermentable", "fermentable"}}
+	wash := []input{{"strength", "strength"}, {"alkalinity", "alkalinity"}, {"nitrogen", "nitrogen"}}
 	return []line{
 		heading(results),
 		note(""),
@@ -76,6 +79,16 @@ func fermenter() []line {
 			label: "Nitrogen for the yeast", name: "nitrogen", unit: "mg/L", places: 0,
 			function: "nitrogen_need", output: "nitrogen", inputs: []input{{"sugar", "sugar_in_litre"}, {"demand", "demand"}},
 			remark: "sugar and water bring none: see nutrient_brings, and the limits on nutrients where you are",
+		},
+		{
+			label: "pH at the end", name: "ph", places: 1,
+			function: "ferment_ph", output: "ph", inputs: wash,
+			remark: "with ammonium phosphate for the nitrogen; a wash of sugar has next to no buffer",
+		},
+		{
+			label: "Potassium bicarbonate that holds the floor", name: "buffer", unit: "g/L", places: 2,
+			function: "buffer_for_ph", output: "dose", inputs: append(wash[:len(wash):len(wash)], input{"floor", "ph_floor"}),
+			remark: "of the finished drink; none if the pH stays above the floor",
 		},
 		{
 			label: "Dry yeast", name: "yeast", unit: "g", places: 0,
