@@ -148,7 +148,7 @@ func (a acidity) atPH(pH float64, s surroundings) (acidity, error) {
 			return math.NaN()
 		}
 		return v - pH
-	}, -most, most, 1e-10)
+	}, -most, most, closeEnough*most)
 	if failed != nil {
 		return a, failed
 	}

@@ -60,7 +60,7 @@ func solveDose(fn string, b Buffer, target float64, s surroundings, liquid func(
 	if high := off(most); failed == nil && high < 0 {
 		return 0, limit.Check(fn, "pH", target, "", 2.5, target+high, "20 g/L of "+b.String())
 	}
-	mmol, err := numeric.Root(off, 0, most, 1e-11)
+	mmol, err := numeric.Root(off, 0, most, closeEnough*most)
 	if failed != nil {
 		return 0, failed
 	}

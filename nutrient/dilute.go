@@ -45,7 +45,7 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 		}
 		return d.ByVolume().In(units.PercentVolume) - want
 	}
-	water, err := numeric.Root(at, 0, most, 1e-13*most)
+	water, err := numeric.Root(at, 0, most, closeEnough*most)
 	if err != nil {
 		return Diluted{}, err
 	}

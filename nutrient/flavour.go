@@ -30,29 +30,25 @@ func (f Flavouring) Liquid(v units.Volume) (gravity.Solution, error) {
 		return gravity.Solution{}, err
 	}
 	ethanol := f.Strength.In(units.PercentVolume) / 100 * pureEthanol // kg/L
-	// Room for the water when sugar takes 0.62 L/kg and ethanol its own volume, with
-	// some to spare, as mixing shrinks it.
-	if err := limit.Check(fn, "strength and sugar", f.Strength.In(units.PercentVolume)/100+0.62*sugar/1000, "of the volume", 0, 1, "a flavouring"); err != nil {
+	part := f.Strength.In(units.PercentVolume)/100 + 0.62*sugar/1000  // of the volume, before mixing shrinks it
+	if err := limit.Check(fn, "strength and sugar", part, "of the volume", 0, 1, "a flavouring"); err != nil {
 		return gravity.Solution{}, err
 	}
-	water := 1 - f.Strength.In(units.PercentVolume)/100 - 0.62*sugar/1000
-	for range 60 { // correct by what is missing of a litre
-		s, err := gravity.NewSolution(kilograms(max(0, water)), kilograms(sugar/1000), kilograms(ethanol))
+	of := func(water, litres float64) (gravity.Solution, error) {
+		return gravity.NewSolution(kilograms(water*litres), kilograms(sugar/1000*litres), kilograms(ethanol*litres))
+	}
+	water, err := settle(1-part, 0, 1, func(water float64) (float64, error) { // in a litre
+		s, err := of(water, 1)
 		if err != nil {
-			return gravity.Solution{}, err
+			return 0, err
 		}
 		full, err := s.Volume(room)
-		if err != nil {
-			return gravity.Solution{}, err
-		}
-		missing := 1 - full.In(units.Litre)
-		if missing < 1e-12 && missing > -1e-12 || water <= 0 && missing < 0 {
-			k := litres
-			return gravity.NewSolution(kilograms(k*max(0, water)), kilograms(k*sugar/1000), kilograms(k*ethanol))
-		}
-		water += missing
+		return 1 - full.In(units.Litre), err
+	})
+	if err != nil {
+		return gravity.Solution{}, err
 	}
-	return gravity.Solution{}, limit.Check(fn, "strength and sugar", 2, "of the volume", 0, 1, "a flavouring")
+	return of(water, litres)
 }
 
 // Trial is a sample that tasted right: so much of something in so much drink.

@@ -181,7 +181,7 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 			return math.NaN()
 		}
 		return b.Finish.ByVolume().In(units.PercentVolume) - want
-	}, low, high, 1e-13*high)
+	}, low, high, closeEnough*high)
 	if err != nil {
 		return Brew{}, err
 	}
@@ -282,36 +282,29 @@ func (w Wash) from(fn string, kg float64) (Brew, error) {
 	return out, nil
 }
 
-// fill finds the water that makes up the volume: a litre more for each kilogram, near
-// enough, so that correcting by what is missing closes in a few steps.
+// fill finds the water that makes up the volume.
 func (w Wash) fill(fn string, out *Brew) error {
 	want := w.Basis.litre
-	water := want - w.Base.Mass().In(units.Kilogram) - 0.6*out.Fermentable.In(units.Kilogram)
-	const steps = 60
-	for range steps {
-		water = max(water, 1e-4*want) // with no water at all there is no liquid
+	var have float64
+	guess := want - w.Base.Mass().In(units.Kilogram) - out.Fermentable.In(units.Kilogram)
+	least := 1e-4 * want // with no water at all there is no liquid
+	_, err := settle(guess, least, want, func(water float64) (float64, error) {
 		out.Water = kilograms(water)
 		if err := w.ferment(out); err != nil {
-			return err
+			return 0, err
 		}
 		s := out.Finish
 		if w.Basis.kind == kettleVolume {
 			s = out.Start
 		}
 		v, err := s.Volume(w.Basis.at)
-		if err != nil {
-			return err
-		}
-		missing := want - v.In(units.Litre)
-		if math.Abs(missing) <= 1e-12*want {
-			return nil
-		}
-		if missing < 0 && water <= 1e-4*want {
-			return limit.Check(fn, "volume", want, "L", v.In(units.Litre), mostVolume, "the sugar and the base alone take more")
-		}
-		water += missing
+		have = v.In(units.Litre)
+		return want - have, err
+	})
+	if err != nil {
+		return err
 	}
-	return numeric.ErrNoConvergence
+	return limit.Check(fn, "volume", want, "L", have*(1-1e-9), mostVolume, "the sugar and the base alone take more")
 }
 
 // ferment fills in the liquids and what is made of known masses.

@@ -4,7 +4,6 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
-	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -42,29 +41,24 @@ func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Sol
 	if err := limit.Check(fn, "volume", start.In(units.Litre), "L", leastVolume, mostVolume, "a drink"); err != nil {
 		return Sweetened{}, err
 	}
-	litres := start.In(units.Litre)
-	for range 60 { // the volume grows by what is added: a small part, so that this closes fast
-		kg := want / 1000 * litres / f.sugar()
-		s, err := f.AddTo(drink, kilograms(kg))
+	out := Sweetened{Cautions: []string{
+		"Yeast ferments it: stabilise the drink before, or keep it cold, or the pack can burst. " + CheckTheLaw,
+	}}
+	// The volume grows by what is added.
+	litres, err := settle(start.In(units.Litre), 0, start.In(units.Litre), func(litres float64) (float64, error) {
+		out.Fermentable = kilograms(want / 1000 * litres / f.sugar())
+		out.Liquid, err = f.AddTo(drink, out.Fermentable)
 		if err != nil {
-			return Sweetened{}, err
+			return 0, err
 		}
-		v, err := s.Volume(room)
-		if err != nil {
-			return Sweetened{}, err
-		}
-		now := v.In(units.Litre)
-		if d := now - litres; d < 1e-13*now && d > -1e-13*now {
-			gas := kg * f.sugar() * f.Yield().CO2() / now * 1000
-			return Sweetened{
-				Fermentable: kilograms(kg), Liquid: s, Strength: s.ByVolume(),
-				IfItFerments: units.GramCO2PerLitre.Of(checked.Number(gas)),
-				Cautions: []string{
-					"Yeast ferments it: stabilise the drink before, or keep it cold, or the pack can burst. " + CheckTheLaw,
-				},
-			}, nil
-		}
-		litres = now
+		v, err := out.Liquid.Volume(room)
+		return v.In(units.Litre) - litres, err
+	})
+	if err != nil {
+		return Sweetened{}, err
 	}
-	return Sweetened{}, numeric.ErrNoConvergence
+	out.Strength = out.Liquid.ByVolume()
+	gas := out.Fermentable.In(units.Gram) * f.sugar() * f.Yield().CO2() / litres
+	out.IfItFerments = units.GramCO2PerLitre.Of(checked.Number(gas))
+	return out, nil
 }

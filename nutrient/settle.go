@@ -1,0 +1,30 @@
+package nutrient
+
+import (
+	"math"
+
+	"example.org/zymase/internal/numeric"
+)
+
+// closeEnough is how near a solution must come, as a part of its size: far below what
+// any scale shows, and above the rounding of float64.
+const closeEnough = 1e-12
+
+// settle adds to x what is missing until nothing is, as a part of size; x does not fall
+// below least. It serves volumes made up with water: a kilogram more is a litre more, near
+// enough, so that each step leaves a small part of the error.
+func settle(x, least, size float64, missing func(x float64) (float64, error)) (float64, error) {
+	const steps = 60
+	for range steps {
+		x = max(x, least)
+		d, err := missing(x)
+		if err != nil {
+			return 0, err
+		}
+		if math.Abs(d) <= closeEnough*size || d < 0 && x == least {
+			return x, nil
+		}
+		x += d
+	}
+	return 0, numeric.ErrNoConvergence
+}
