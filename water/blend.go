@@ -3,6 +3,7 @@ package water
 import (
 	"math"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -58,4 +59,22 @@ func (p Profile) Dilute(volume, pure units.Volume) (Profile, error) {
 		plain.ph = 7 // no carbon and no alkalinity: the solver finds the rest
 	}
 	return Blend(Portion{p, volume}, Portion{plain, pure})
+}
+
+// DilutionFor returns the share of pure water in a blend that brings an ion down to a
+// content: half and half halves it. The error is a [*units.RangeError] for an unknown
+// ion or a content above what the water has.
+func (p Profile) DilutionFor(i Ion, want units.MassConcentration) (units.Share, error) {
+	const fn = "water.Profile.DilutionFor"
+	if err := i.known(fn); err != nil {
+		return units.Share{}, err
+	}
+	have, w := p.ion(i), want.In(units.MilligramPerLitre)
+	if err := limit.Check(fn, i.Name(), w, "mg/L", 0, max(0, have), "pure water only takes away"); err != nil {
+		return units.Share{}, err
+	}
+	if have <= 0 {
+		return units.Share{}, nil
+	}
+	return units.Fraction.Of(checked.Number(1 - w/have)), nil
 }

@@ -33,6 +33,7 @@ type solution struct {
 	h                                        float64 // activity
 	fca, fmg, fna, fk, fnh4, fso4, fpo4, co3 float64 // free concentrations
 	strength                                 float64
+	shareS, shareP                           float64 // free shares of sulfate and phosphate
 }
 
 // conditional are products of constants and activity coefficients, for
@@ -147,7 +148,7 @@ const (
 // after the anions, and returns the largest relative change.
 func (s *solution) balance(way int) float64 {
 	c := &s.c
-	oldS, oldC, oldP := s.fso4, s.co3, s.fpo4
+	oldS, oldC, oldP := s.shareS, s.co3, s.shareP
 	s.metals()
 	s.fso4 = s.so4 / (1 + c.hso4 + (c.caSO4+c.caHSO4)*s.fca + c.mgSO4*s.fmg + c.naSO4*s.fna + c.kSO4*s.fk + c.nh4SO4*s.fnh4)
 	if s.po4 > 0 {
@@ -164,7 +165,14 @@ func (s *solution) balance(way int) float64 {
 		s.co3 = max(0, s.co3+(s.alk-alk)/s.alkPerCO3())
 	}
 	s.metals()
-	return max(change(oldS, s.fso4), change(oldC, s.co3), change(oldP, s.fpo4))
+	// Shares, as an acid dose moves the totals themselves.
+	if s.so4 > 0 {
+		s.shareS = s.fso4 / s.so4
+	}
+	if s.po4 > 0 {
+		s.shareP = s.fpo4 / s.po4
+	}
+	return max(change(oldS, s.shareS), change(oldC, s.co3), change(oldP, s.shareP))
 }
 
 func change(old, new float64) float64 {
