@@ -17,6 +17,27 @@
 //
 // Strength by volume is at 20 °C on both sides, as OIML R 22 defines it.
 //
+// # Where to find it
+//
+//   - Density: [WaterDensity], [EthanolDensity], [SucroseDensity], [SugarDensity],
+//     [Solution.Density]; back: [EthanolStrength], [SucroseExtract].
+//   - Scales: [Gravity] ([FromSG], [FromExtract], [ParseGravity]), [ScaleMethods],
+//     [Gravity.As], [FromReference], [Gravity.Baume], [ExtractConcentration],
+//     [RefractiveIndex], [BrixFromIndex].
+//   - A recipe: [NewSolution], then [Solution.AddSugar], [Solution.BoilOff],
+//     [Solution.Ferment], [Solution.Plus], [Solution.TakeVolume]; the floor by
+//     [Solution.Dry].
+//   - Strength from two figures: [FromOriginalAndApparent] and the others of
+//     [Fermentation]; the published rivals in [StrengthMethods].
+//   - Measuring: [Hydrometer], [Refractometer], [Pycnometer], [FromWeightLost],
+//     [SpiritIndication], [DistillateStrength]; how sure: [MeasuredStrength],
+//     [units.CrossCheck].
+//   - Is it done? [Solution.At], [Solution.Hidden].
+//   - Mixing to a target: [Solution.DiluteTo], [Solution.FortifyTo], [BlendToStrength],
+//     [BlendToStrengthAndExtract].
+//   - Labels: [Solution.Nutrition], [Solution.EnergyEU], [Solution.EnergyUS],
+//     [StandardDrinks], [LabelTolerance].
+//
 // # Evidence
 //
 // Water after Bettin & Spieweck 1990, ethanol and water after OIML R 22, sucrose

@@ -8,6 +8,9 @@ type Claim[D, E Dimension] struct {
 	Value  Measured[D, E]
 }
 
+// StrengthClaim is a [Claim] about a strength by volume.
+type StrengthClaim = Claim[strengthByVolume, strengthByVolume]
+
 // A Verdict is how a claim stands against all together.
 type Verdict[D, E Dimension] struct {
 	Claim Claim[D, E]

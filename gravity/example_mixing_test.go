@@ -1,0 +1,56 @@
+package gravity_test
+
+import (
+	"fmt"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+func claim(method string, m units.MeasuredStrength) (c units.StrengthClaim) {
+	c.Method, c.Value = method, m
+	return c
+}
+
+// US proof is twice the strength by volume at 60 °F.
+func ExampleByVolumeAt() {
+	v, err := gravity.ByVolumeAt(units.PercentMass.Of(42.49), units.Fahrenheit.Of(60))
+	fmt.Println(v.Text(units.PercentVolume, 1), err)
+	// Output: 50.0 % vol <nil>
+}
+
+func ExampleByMassAt() {
+	w, err := gravity.ByMassAt(units.PercentVolume.Of(50), units.Fahrenheit.Of(60))
+	fmt.Println(w.Text(units.PercentMass, 2), err)
+	// Output: 42.48 % mass <nil>
+}
+
+func ExampleSolution_BoilDownTo() {
+	s, water, err := wash().BoilDownTo(units.Litre.Of(58), units.Celsius.Of(98))
+	fmt.Println(water.Text(units.Kilogram, 2), s.Gravity().Text(4), err)
+	// Output: 4.27 kg 1.0318 <nil>
+}
+
+func ExampleSolution_MakeUpTo() {
+	s, water, err := wash().MakeUpTo(units.Litre.Of(64), units.Celsius.Of(20))
+	fmt.Println(water.Text(units.Kilogram, 2), s.Gravity().Text(4), err)
+	// Output: 3.96 kg 1.0277 <nil>
+}
+
+// One batch, two ways: by hydrometer, and by the weight lost as CO2.
+func Example_crossCheck() {
+	og, _ := units.Read(units.One.Of(1.030), units.One.Of(0.002))
+	fg, _ := units.Read(units.One.Of(0.996), units.One.Of(0.002))
+	hydrometer, _ := gravity.MeasuredStrength(og, fg, wash().WashYield(), 0.03, 0)
+	lost, _, _ := gravity.FromWeightLost(wash(), units.Kilogram.Of(2.0), units.GramCO2PerLitre.Of(1.7), wash().WashYield())
+	scale, _ := units.Measure(lost.ByVolume(), units.PercentVolume.Of(0.15))
+	mean, verdicts, err := units.CrossCheck(claim("hydrometer", hydrometer), claim("weight lost", scale))
+	fmt.Println(mean.Text(units.PercentVolume, 2, 2), err)
+	for _, v := range verdicts {
+		fmt.Println(v.Claim.Method, v.Claim.Value.Text(units.PercentVolume, 1, 2), v.Disagrees)
+	}
+	// Output:
+	// 4.62 ± 0.22 % vol (k = 2) <nil>
+	// hydrometer 4.6 ± 0.3 % vol (k = 2) false
+	// weight lost 4.7 ± 0.3 % vol (k = 2) false
+}

@@ -1,0 +1,76 @@
+package gravity
+
+import (
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// FromApparentAndBrix returns the state from a hydrometer and a refractometer in the
+// same fermented liquid, with nothing known of the wort.
+//
+//   - Source: density as [Solution.Gravity], index as [Solution.RefractiveIndex], both
+//     solved for ethanol and sugar; the balance of the [Yield].
+//   - Range: up to 15 % mass of ethanol; readings of a liquid that the yield can make.
+//     Otherwise the error is a [*units.RangeError].
+//   - Uncertainty: poor: 0.0005 in gravity and 0.1 °Bx together are 0.3 % vol, and
+//     whatever else is dissolved counts.
+func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, error) {
+	const fn = "gravity.FromApparentAndBrix"
+	g, err := FromExtract(apparent)
+	if err != nil {
+		return Fermentation{}, err
+	}
+	want := read.In(units.DegreePlato)
+	brix := func(e float64) (float64, error) {
+		f, err := fromGravityAndEthanol(fn, g, e, y)
+		if err != nil {
+			return 0, err
+		}
+		b, err := f.RefractometerBrix()
+		return b.In(units.DegreePlato), err
+	}
+	// The least ethanol that goes with the gravity: none, or what makes it that light.
+	most, least := 0.15, 0.0
+	if dry := func(e float64) float64 {
+		s, err := liquidOf(fn, e, 0, y)
+		if err != nil {
+			return 0
+		}
+		return s.Gravity().SG() - g.SG()
+	}; dry(0) > 0 {
+		if least, err = numeric.Root(dry, 0, most, 1e-15); err != nil { // lighter than 15 % mass, dry
+			return Fermentation{}, limit.Check(fn, "apparent extract", apparent.In(units.DegreePlato), "°P", 0, 30, "15 % mass of ethanol, dry")
+		}
+		least = min(least+1e-14, most)
+	}
+	lo, err := brix(least)
+	if err != nil {
+		return Fermentation{}, err
+	}
+	hi, err := brix(most)
+	for range 8 { // so much ethanol may ask for more sugar than the formulas hold
+		if err == nil {
+			break
+		}
+		most = (least + most) / 2
+		hi, err = brix(most)
+	}
+	if err != nil {
+		return Fermentation{}, err
+	}
+	if err := limit.Check(fn, "refractometer reading with this gravity", want, "°Bx", lo-1e-9, hi, sourceState); err != nil {
+		return Fermentation{}, err
+	}
+	if want <= lo {
+		return fromGravityAndEthanol(fn, g, least, y)
+	}
+	e, err := numeric.Root(func(e float64) float64 {
+		b, _ := brix(e)
+		return b - want
+	}, least, most, 1e-15)
+	if err != nil {
+		return Fermentation{}, err
+	}
+	return fromGravityAndEthanol(fn, g, e, y)
+}
