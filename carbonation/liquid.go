@@ -15,10 +15,11 @@ import (
 //
 //   - Source: Henry's law per kilogram of solvent; the published ways to put
 //     ethanol and extract in disagree by 15 % for a beer and this lies in their
-//     midst: 3.5 % above the EU/OIV wine relation, at the 2.4 g/(L·bar) measured on
-//     a lager at 6 °C and 3 % below the 2.1 g/(L·bar) on champagne at 10 °C
-//     (Liger-Belair and co-workers 2021), 2 to 6 % below the printed beer chart for
-//     the beer that Speers & MacIntosh (2013) found to stand behind it.
+//     midst: 3.5 % above the EU/OIV wine relation; 3 % above the 2.4 g/(L·bar)
+//     measured on a lager at 6 °C and 3 % below the 2.1 g/(L·bar) on champagne at
+//     10 °C (Liger-Belair & Cilindre, ACS Omega 6 (2021) 9672, table 1); 2 to 6 %
+//     below the printed beer chart for the beer that Speers & MacIntosh, J. Am. Soc.
+//     Brew. Chem. 71 (2013) 242, found to stand behind it.
 //   - Range: 0 to 20 % vol, 0 to 30 % mass of extract.
 //   - Uncertainty: 1 % of the content for each % vol and for each 12 g/L of
 //     extract, at most about 6 %; see [Compare].
@@ -28,8 +29,9 @@ type Liquid struct {
 	ethanol float64 // share of the vapour pressure of pure ethanol
 }
 
-// Density of water at 20 °C and 101.325 kPa, kg/L (Bettin & Spieweck 1990).
-const waterAt20 = 0.998206
+// Density of water at 20 °C and 101.325 kPa, kg/L (Tanaka et al., Metrologia 38
+// (2001) 301).
+const waterAt20 = 0.998207
 
 // NewLiquid returns the drink that a solution is. Sweetened drinks, wine and beer
 // are in its range, spirits and syrups are not.

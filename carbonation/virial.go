@@ -47,7 +47,7 @@ func SecondVirial(t units.Temperature) (b float64, err error) {
 // ThirdVirial returns the third virial coefficient of CO2 in cm⁶/mol².
 //
 //   - Source: as [SecondVirial]; the terms of second order in density: 5, 6, 8,
-//     9 and 24. The Gaussian terms are below 1e-9 of it.
+//     9 and 24. The Gaussian terms are below 1e-5 of it.
 //   - Range: −10 to 100 °C; beyond it the error is a [*units.RangeError].
 //   - Units: cm⁶/mol².
 //   - Uncertainty: not stated by the source; measured values scatter by 3 %.
