@@ -62,7 +62,7 @@ func (s *solution) atPH(fn string, way int, dose *acidDose) error {
 // disturb each other, [solution.bisectPH] goes the sure way.
 func (s *solution) findPH(fn string, way int) error {
 	moving := true
-	for round := range 60 {
+	for round := range mostRounds {
 		s.condition()
 		d := s.balance(way)
 		if round < 3 {
@@ -91,7 +91,11 @@ func (s *solution) bisectPH(fn string, way int) error {
 		ph := (low + high) / 2
 		s.h = math.Exp(-math.Ln10 * ph)
 		if err := s.atPH(fn, way, nil); err != nil {
-			return err
+			if way != byGas {
+				return err
+			}
+			high = ph // so much carbonate at this pH that it leaves the range
+			continue
 		}
 		if alk, _ := s.alkalinity(way); alk < s.alk {
 			low = ph
