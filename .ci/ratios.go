@@ -29,6 +29,14 @@ var budgets = []budget{
 	{"gravity", "EthanolStrength", 25, 0, ""},
 	{"gravity", "SucroseDensity", 2, 0, ""},
 	{"gravity", "SucroseExtract", 8, 0, ""},
+	{"water", "SpeciationClosed", 250, 0, ""},
+	{"water", "AcidToPH", 600, 0, ""},
+	{"water", "SolveContinuous", 150, 0, ""},
+	{"water", "SolveSteps", 100_000, -1, ""},
+	{"carbonation", "Content", 6, 0, ""},
+	{"carbonation", "Pressure", 40, 0, ""},
+	{"nutrient", "FermentBalance", 5_000, -1, "Exp"},
+	{"examples/seltzer/plan", "Make", 20_000, -1, ""},
 }
 
 type result struct{ ns, allocs float64 }

@@ -12,8 +12,15 @@ import (
 	"os"
 	"regexp"
 	"strings"
+	"sync"
 	"testing"
 )
+
+// shared reads the sources of the packages and what they import, once for all tests.
+var shared = sync.OnceValues(func() (*token.FileSet, types.Importer) {
+	fset := token.NewFileSet()
+	return fset, importer.ForCompiler(fset, "source", nil)
+})
 
 // The samples of the README compile: each is the body of a function with the packages of
 // the module and fmt at hand.
@@ -26,8 +33,7 @@ func TestSamplesCompile(t *testing.T) {
 	if len(samples) < 5 {
 		t.Errorf("%d samples", len(samples))
 	}
-	fset := token.NewFileSet()
-	from := importer.ForCompiler(fset, "source", nil)
+	fset, from := shared()
 	for i, s := range samples {
 		src := "package sample\n"
 		for _, p := range []string{"fmt", "example.org/zymase/units", "example.org/zymase/gravity", "example.org/zymase/water", "example.org/zymase/carbonation", "example.org/zymase/nutrient"} {
@@ -61,8 +67,7 @@ func TestREADMENamesExist(t *testing.T) {
 			t.Error(err)
 		}
 	}
-	fset := token.NewFileSet()
-	from := importer.ForCompiler(fset, "source", nil)
+	_, from := shared()
 	seen := map[string]bool{}
 	for _, m := range regexp.MustCompile("`(units|gravity|water|carbonation|nutrient)\\.([A-Z]\\w*)(?:\\.([A-Z]\\w*))?`").FindAllStringSubmatch(string(text), -1) {
 		if seen[m[0]] {

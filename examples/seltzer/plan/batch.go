@@ -237,9 +237,10 @@ func (r *recipe) solve(f func(share float64) (float64, error), lo, hi float64) (
 // the share is bracketed.
 func (r *recipe) forStrength() (batch, error) {
 	want := r.req.Strength.In(units.PercentVolume)
-	share := 0.9 * r.guess()
-	for range mostPrimings {
-		b, err := r.mix(share)
+	x := math.Log(0.95 * r.guess()) // of the share
+	slope, lastX, lastY := 1.0, 0.0, 0.0
+	for n := range mostPrimings {
+		b, err := r.mix(math.Exp(x))
 		if err != nil {
 			break
 		}
@@ -247,10 +248,14 @@ func (r *recipe) forStrength() (batch, error) {
 		if err != nil {
 			return b, err
 		}
-		if change < leastChange && math.Abs(b.strength/want-1) < 1e-7 {
+		y := math.Log(b.strength / want)
+		if change < leastChange && math.Abs(y) < 1e-7 {
 			return b, nil
 		}
-		share *= want / b.strength
+		if s := (y - lastY) / (x - lastX); n > 1 && s > 0.7 && s < 1.4 { // the first also primed
+			slope = s
+		}
+		lastX, lastY, x = x, y, x-y/slope
 	}
 	for i := range r.packs {
 		r.packs[i].primed, r.packs[i].short = 0, 0
