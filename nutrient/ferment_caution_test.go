@@ -1,0 +1,71 @@
+package nutrient
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/zymase/units"
+)
+
+// The cautions at each side of the figure that they go by: growth slows sharply below pH
+// 3.00 (Liu et al.), keep above 3.5 (yeast supplier 2021), potassium 300 mg/L (Kudo et al.
+// 1998, recalled from memory); 20 mg/L of nitrogen left is common practice, no source.
+func TestCautionsOfAFerment(t *testing.T) {
+	point := func(pH, low, nitrogen float64) []Point {
+		return []Point{{PH: Figure[float64]{Value: 6, Low: 6}}, {PH: Figure[float64]{Value: pH, Low: low}, Nitrogen: mgPerL(nitrogen)}}
+	}
+	var fed Supply
+	fed.Ammonium, fed.Potassium = mgPerL(1), mgPerL(100)
+	for _, c := range []struct {
+		name      string
+		points    []Point
+		potassium float64 // in the water, mg/L
+		want      string
+	}{
+		{"good", point(3.6, 3.51, 19.9), 201, ""},
+		{"slow", point(2.99, 2.9, 0), 201, "falls to about 3.0"},
+		{"not slow", point(3.01, 2.9, 0), 201, "may fall to 2.9"},
+		{"maybe", point(3.6, 3.49, 0), 201, "may fall to 3.5"},
+		{"nitrogen", point(3.6, 3.55, 20.5), 201, "nitrogen is left"},
+		{"potassium", point(3.6, 3.55, 0), 199, "Potassium is about 299 mg/L"},
+	} {
+		f := fermenting{feed: fed, start: acidity{potassium: c.potassium / weightK}}
+		all := f.cautions(c.points)
+		switch {
+		case c.want == "" && len(all) == 0:
+		case c.want != "" && len(all) == 1 && strings.Contains(all[0], c.want):
+		default:
+			t.Errorf("%s: %q, want one with %q", c.name, all, c.want)
+		}
+	}
+	f := fermenting{}
+	if all := f.cautions(point(3.6, 3.55, 0)); len(all) != 0 {
+		t.Errorf("without ammonium: %q", all)
+	}
+}
+
+// The sizes that functions take, and how near a solution comes.
+func TestSizes(t *testing.T) {
+	near(t, "least volume, L", leastVolume, 1e-6, 0, "a limit of the package")
+	near(t, "most volume, L", mostVolume, 1e9, 0, "a limit of the package")
+	near(t, "most mass, g", mostMass, 1e12, 0, "a limit of the package")
+	near(t, "water at 20 °C, kg/L", waterPerLitre, 0.99820, 0.00005, "Bettin & Spieweck 1990: 998.203 kg/m³")
+	near(t, "strongest", mostStrength, 20, 0, "a limit of the package")
+	near(t, "ethanol at 20 °C, kg/L", pureEthanol, 0.78924, 0.00001, "OIML R 22: 789.24 kg/m³")
+	if closeEnough > 1e-11 || closeEnough < 1e-14 {
+		t.Error(closeEnough)
+	}
+	_, err := WhiteSugar().AddTo(emptyLiquid, units.Mass{}.Minus(units.Gram.Of(1)))
+	refused(t, err, "mass", 0, 1e9)
+	_, err = Trial{units.Millilitre.Of(1), units.Millilitre.Of(1)}.Scale(emptyLiquid, Flavouring{})
+	refused(t, err, "batch", leastVolume, mostVolume)
+}
+
+// What a ferment of water holds in each litre of drink: 57.4 kg of water in 60 L.
+func TestWaterFillsAShareOfTheDrink(t *testing.T) {
+	f := hall(DiammoniumPhosphate())
+	f.Water = must(pure(t).AtTemperature(units.Celsius.Of(20)))
+	c := must(f.checked("test"))
+	near(t, "share", c.perLitre, f.Brew.Water.In(units.Kilogram)/0.9982/60, 1e-6, "by hand")
+	near(t, "hexose", c.hexose, f.Brew.Fermentable.In(units.Gram)*0.9994*1.05263, 0.05, "inversion 5.263 %")
+}
