@@ -6,6 +6,23 @@
 //		nutrient.DiammoniumPhosphate(), nutrient.AutolysedYeast())
 //	schedule, _ := nutrient.InStages(3, scale, feed.Doses...)
 //
+// Why does a sugar wash stop at half way? Its pH, by charge balance, and what holds it:
+//
+//	f := nutrient.Ferment{Brew: brew, Water: treated, Feed: feed.Doses, Additions: 3, Temperature: warm}
+//	course, _ := f.Course(10)
+//	dose, _ := f.BufferFor(3.5, nutrient.PotassiumBicarbonate)
+//
+// # Map
+//
+//   - what ferments, and how much of it: [Fermentable], [Wash], [SugarForStrength];
+//   - what the yeast is fed: [Need], [Source], [FeedInOrder], [BestFeed], [InStages];
+//   - what the law lets in: [Limits];
+//   - what yeast makes of it, atom by atom, and the pH: [Metabolism], [Ferment];
+//   - the yeast: [CellsToPitch], [DryPack], [Rehydrate], [StarterFor], [CheckPitch];
+//   - heat and gas: [HeatRates], [GasVolume], [HeadSpaceNeed];
+//   - afterwards: [Dilute], [Trial], [SweetenWith], [SweetenLike], [Acidify],
+//     [SulfiteFor], [SorbateFor], [ScaleDose].
+//
 // # Conventions
 //
 // Nitrogen is counted as N and is the part that yeast can take up. Volumes are those
