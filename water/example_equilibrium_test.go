@@ -1,0 +1,196 @@
+package water_test
+
+import (
+	"fmt"
+
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+func ExampleProfile_WithPH() {
+	p, err := well().WithPH(7.0)
+	ph, known := p.PH()
+	fmt.Printf("%.2f %v %v\n", ph, known, err)
+	e, _ := p.Equilibrium()
+	fmt.Println("CO2", e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3), "HCO3-", e.Of(water.BicarbonateFree).Text(units.MillimolePerLitre, 3))
+	fmt.Println("inorganic carbon", e.InorganicCarbon().Text(units.MillimolePerLitre, 3), "under", e.CO2Pressure().Text(units.Millibar, 1))
+	fmt.Printf("I = %.5f mol/kg, unreported charge %s\n", e.IonicStrength(), e.Unreported().Text(units.MilliequivalentPerLitre, 3))
+	fmt.Println("buffer", e.BufferCapacity().Text(units.MilliequivalentPerLitre, 2), "a pH unit")
+	fmt.Println(e.Conductivity().Text(units.MicrosiemensPerCentimetre, 0), e.ConductivityAt20().Text(units.MicrosiemensPerCentimetre, 0))
+	fmt.Println(len(water.AllSpecies()), "species,", water.CalciumBicarbonate)
+	// Output:
+	// 7.00 true <nil>
+	// CO2 0.139 mmol/L HCO3- 0.519 mmol/L
+	// inorganic carbon 0.658 mmol/L under 2.8 mbar absolute
+	// I = 0.00130 mol/kg, unreported charge -0.031 mEq/L
+	// buffer 0.25 mEq/L a pH unit
+	// 99 µS/cm 88 µS/cm
+	// 31 species, CaHCO3+
+}
+
+func ExampleProfile_InAir() {
+	e, err := well().InAir()
+	fmt.Printf("%.1f %v\n", e.PH(), err)
+	p, _ := e.Water().PH()
+	fmt.Printf("%.1f\n", p)
+	soda, _ := well().Under(units.StandardAtmosphere.Of(1))
+	fmt.Printf("%.1f\n", soda.PH())
+	closed, _ := well().Closed(units.MillimolePerLitre.Of(0.55))
+	fmt.Printf("%.1f\n", closed.PH())
+	warm, _ := well().AtTemperature(units.Celsius.Of(60))
+	air, _ := warm.InAir()
+	fmt.Printf("%.1f\n", air.PH())
+	// Output:
+	// 7.8 <nil>
+	// 7.8
+	// 4.5
+	// 7.6
+	// 8.1
+}
+
+func ExampleEquilibrium_SaturationIndex() {
+	mg := units.MilligramPerLitre.Of
+	p, _ := water.NewProfile(units.Celsius.Of(20), units.MilligramPerLitreCaCO3.Of(168.3), water.Calcium.At(mg(250)), water.Magnesium.At(mg(40)),
+		water.Sodium.At(mg(25)), water.Chloride.At(mg(40)), water.Sulfate.At(mg(600)))
+	p, _ = p.WithPH(7.3)
+	e, _ := p.Equilibrium()
+	fmt.Printf("%v %+.2f\n", water.Calcite, e.SaturationIndex(water.Calcite))
+	fmt.Printf("%q\n", e.SolubilityWarnings())
+	// Output:
+	// calcite +0.31
+	// ["calcite can drop out (saturation index +0.31)"]
+}
+
+// Gypsum at 25 °C: 2.6 g/L (Marshall and Slusher 1966).
+func ExampleProfile_AtRestWith() {
+	d, err := water.Profile{}.AtTemperature(units.Celsius.Of(25))
+	if err != nil {
+		panic(err)
+	}
+	r, err := d.AtRestWith(water.GypsumMineral, water.CO2Kept)
+	fmt.Println(r.Mass.Text(units.GramPerLitre, 1), err)
+	fmt.Printf("%q\n", water.DoseWarnings(units.Litre.Of(10), water.Chalk.Dose(units.Gram.Of(2))))
+	// Output:
+	// 2.6 g/L <nil>
+	// ["chalk hardly dissolves in water: 0.013 g/L, and more only with CO2 or acid"]
+}
+
+func ExampleProfile_Boiled() {
+	p, _ := water.NewProfile(units.Celsius.Of(12), units.MilligramPerLitreCaCO3.Of(250), water.Calcium.At(units.MilligramPerLitre.Of(100)))
+	d, err := p.Boiled()
+	fmt.Println(d.Equilibrium.Water().Alkalinity().Text(units.MilligramPerLitreCaCO3, 0), d.Mass.Text(units.MilligramPerLitre, 0), err)
+	// Output:
+	// 22 mg/L as CaCO3 228 mg/L <nil>
+}
+
+func ExampleProfile_AcidToPH() {
+	d, err := measured().AcidToPH(units.Litre.Of(60), water.LacticAcid, 5.6, water.CO2LostToAir())
+	fmt.Println(d.Amount.Text(units.Millimole, 1), d.Acid, err)
+	sold, _ := water.NewSold(water.LacticAcid, units.Percent.Of(88), units.GramPerMillilitre.Of(1.206))
+	fmt.Println(sold.Volume(d.Amount).Text(units.Millilitre, 2), sold.Mass(d.Amount).Text(units.Gram, 2), "of", sold.Share(), sold.Acid())
+	fmt.Println(sold.Molarity().Text(units.MolePerLitre, 2), sold.Density(), sold.Note(), len(water.SoldAcids()))
+	fmt.Println(d.Cautions[0])
+	kept, after, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2Kept)
+	ph, _ := after.PH()
+	fmt.Println(kept.Text(units.MillimolePerLitre, 3), ph)
+	gas, _, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2LostTo(units.Kilopascal.Of(0.1)))
+	fmt.Println(gas.Text(units.MillimolePerLitre, 3), len(water.AcidCautions()))
+	// Output:
+	// 31.7 mmol lactic acid <nil>
+	// 2.69 mL 3.24 g of 88 % lactic acid
+	// 11.78 mol/L 1206 kg/m³  15
+	// Concentrated acid burns: goggles, gloves, and the acid into the water, never water into the acid.
+	// 0.444 mmol/L 5.6
+	// 0.524 mmol/L 3
+}
+
+func ExampleProfile_AcidToAlkalinity() {
+	n, err := well().AcidToAlkalinity(units.Litre.Of(60), water.PhosphoricAcid, units.MilligramPerLitreCaCO3.Of(10))
+	fmt.Println(n.Text(units.Millimole, 2), err)
+	p, _ := well().AddAcid(units.Litre.Of(60), water.PhosphoricAcid, n)
+	fmt.Println(p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
+	m, _ := well().BaseToAlkalinity(units.Litre.Of(60), water.BakingSoda, units.MilligramPerLitreCaCO3.Of(100))
+	fmt.Println(m.Text(units.Gram, 2))
+	d, _ := measured().BaseToPH(units.Litre.Of(60), water.SlakedLime, 8)
+	fmt.Println(d.Dose.Mass.Text(units.Gram, 2), d.Cautions[0] == water.CausticCaution())
+	// Output:
+	// 19.18 mmol <nil>
+	// 10 mg/L as CaCO3
+	// 7.45 g
+	// 0.28 g true
+}
+
+func ExampleParseAcid() {
+	a, err := water.ParseAcid("H3PO4")
+	fmt.Println(a, a.Name(), a.Ion(), err)
+	fmt.Printf("%.3f g/mol, %d acids\n", a.MolarMass(), len(water.Acids()))
+	b, _ := a.MarshalText()
+	c, _ := water.LacticAcid.AppendText(nil)
+	var d water.Acid
+	err = d.UnmarshalText([]byte("citric"))
+	fmt.Printf("%s, %s, %v %v\n", b, c, d, err)
+	// Output:
+	// phosphoric acid phosphoric acid phosphate <nil>
+	// 97.994 g/mol, 8 acids
+	// phosphoric acid, lactic acid, citric acid <nil>
+}
+
+func ExampleProfile_TitratableAcidity() {
+	p, _ := water.Profile{}.AtTemperature(units.Celsius.Of(20))
+	p, _ = p.AddAcid(units.Litre.Of(1), water.MalicAcid, units.Millimole.Of(40))
+	ta, err := p.TitratableAcidity(water.TitrationUS)
+	fmt.Println(ta.Text(units.GramPerLitre, 2), "as", water.TitrationUS.As, err)
+	c, _ := water.ConvertAcidity(ta, water.TartaricAcid, water.SulfuricAcid)
+	fmt.Println(c.Text(units.GramPerLitre, 2), "as sulfuric acid")
+	// Output:
+	// 6.00 g/L as tartaric acid <nil>
+	// 3.92 g/L as sulfuric acid
+}
+
+// A dry wash: 4 mmol/L of succinic and 3 of acetic acid against 5 mEq/L of
+// potassium that bicarbonate left.
+func ExampleWashPH() {
+	mmol := units.MillimolePerLitre.Of
+	w := water.Wash{StrongIons: units.MilliequivalentPerLitre.Of(5), Succinate: mmol(4), Acetate: mmol(3), CO2: units.Bar.Of(1)}
+	ph, err := water.WashPH(w, units.Celsius.Of(20))
+	fmt.Printf("%.2f %v\n", ph, err)
+	b, _ := water.WashBuffer(w, units.Celsius.Of(20))
+	fmt.Println(b.Text(units.MilliequivalentPerLitre, 1))
+	// Output:
+	// 4.56 <nil>
+	// 5.9 mEq/L
+}
+
+func ExampleDistilled() {
+	p, err := water.Distilled(units.Celsius.Of(25))
+	ph, _ := p.PH()
+	fmt.Printf("%.1f %v\n", ph, err)
+	q, _ := measured().Permeate(units.Percent.Of(97))
+	ph, _ = q.PH()
+	fmt.Printf("%.1f %s\n", ph, q.Ion(water.Calcium).Text(units.MilligramPerLitre, 1))
+	// Output:
+	// 5.6 <nil>
+	// 5.6 0.3 mg/L
+}
+
+func ExampleProfile_Dechlorinate() {
+	r := water.Monochloramine(units.MilligramPerLitre.Of(2), water.AsCl2)
+	d, err := well().Dechlorinate(units.Litre.Of(60), r, water.PotassiumMetabisulfite)
+	fmt.Println(d.Agent, d.Least.Text(units.Milligram, 0), d.Dose.Text(units.Milligram, 0), err)
+	fmt.Println(r.AsCl2(), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.AsItself).AsCl2().Text(units.MilligramPerLitre, 2))
+	// Output:
+	// potassium metabisulfite 188 mg 207 mg <nil>
+	// 2 mg/L 1.35 mg/L
+}
+
+func ExampleProfile_CheckDrinking() {
+	p, _ := water.NewProfile(units.Celsius.Of(12), units.MilligramPerLitreCaCO3.Of(100), water.Nitrate.At(units.MilligramPerLitre.Of(48)))
+	for _, f := range p.CheckDrinking() {
+		fmt.Println(f)
+	}
+	fmt.Println(len(water.DrinkingLimits()), "limits")
+	// Output:
+	// nitrate as N 10.84 mg/L, at most 10 mg/L (US maximum contaminant level, 40 CFR 141.62, 2015)
+	// nitrate and nitrite as N 10.84 mg/L, at most 10 mg/L (US maximum contaminant level, 40 CFR 141.62, 2015)
+	// 36 limits
+}

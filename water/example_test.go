@@ -1,0 +1,233 @@
+package water_test
+
+import (
+	"fmt"
+
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// The hall's well: soft water at 12 °C.
+func well() water.Profile {
+	mg := units.MilligramPerLitre.Of
+	p, err := water.NewProfile(units.Celsius.Of(12), units.MilligramPerLitreCaCO3.Of(26),
+		water.Calcium.At(mg(10)), water.Magnesium.At(mg(2)), water.Sodium.At(mg(5)),
+		water.Chloride.At(mg(8)), water.Sulfate.At(mg(8)))
+	if err != nil {
+		panic(err)
+	}
+	return p
+}
+
+// measured is the well with the pH that a meter showed.
+func measured() water.Profile {
+	p, err := well().WithPH(7.0)
+	if err != nil {
+		panic(err)
+	}
+	return p
+}
+
+func ExampleNewProfile() {
+	p := well()
+	fmt.Println(p.Ion(water.Calcium), "of calcium")
+	fmt.Println("alkalinity", p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
+	fmt.Println("hardness", p.Hardness().Text(units.GermanDegree, 2), "calcium alone", p.CalciumHardness().Text(units.GermanDegree, 2))
+	fmt.Println("temporary", p.TemporaryHardness().Text(units.MilligramPerLitreCaCO3, 1))
+	fmt.Println("residual alkalinity", p.ResidualAlkalinity().Text(units.MilligramPerLitreCaCO3, 1))
+	fmt.Println("solids", p.DissolvedSolids().Text(units.MilligramPerLitre, 0), "at", p.Temperature())
+	// Output:
+	// 10 mg/L of calcium
+	// alkalinity 26 mg/L as CaCO3
+	// hardness 1.86 °dH calcium alone 1.40 °dH
+	// temporary 26.0 mg/L as CaCO3
+	// residual alkalinity 17.7 mg/L as CaCO3
+	// solids 65 mg/L at 12 °C
+}
+
+func ExampleProfile_IonicBalance() {
+	b := well().IonicBalance()
+	fmt.Println(b.Cations.Text(units.MilliequivalentPerLitre, 3), b.Anions.Text(units.MilliequivalentPerLitre, 3), b.Acceptable)
+	// Output: 0.881 mEq/L 0.912 mEq/L true
+}
+
+func ExampleMolarMass() {
+	m, err := water.MolarMass("CaSO4.2H2O")
+	fmt.Printf("%.3f %v\n", m, err)
+	_, err = water.MolarMass("CaXx")
+	fmt.Println(err)
+	// Output:
+	// 172.164 <nil>
+	// water.MolarMass: formula "CaXx" names no element "Xx" that is known here
+}
+
+func ExampleParseIon() {
+	i, _ := water.ParseIon("SO4--")
+	fmt.Println(i, i.Name(), i.Symbol(), i.Charge())
+	fmt.Printf("%.3f g/mol, %d ions\n", i.MolarMass(), len(water.Ions()))
+	_, err := water.ParseIon("gold")
+	fmt.Println(err)
+	// Output:
+	// sulfate sulfate SO42- -2
+	// 96.056 g/mol, 26 ions
+	// water: "gold" names no ion
+}
+
+func ExampleIon_MarshalText() {
+	b, _ := water.Calcium.MarshalText()
+	c, _ := water.Sodium.AppendText([]byte("Na is "))
+	var i water.Ion
+	err := i.UnmarshalText([]byte("K+"))
+	fmt.Printf("%s, %s, %v %v\n", b, c, i, err)
+	// Output: calcium, Na is sodium, potassium <nil>
+}
+
+func ExampleParseSalt() {
+	s, _ := water.ParseSalt("Epsom salts")
+	fmt.Println(s, s.Name(), s.Formula(), s.Caustic())
+	fmt.Printf("%.3f g/mol, %.2f mEq/g\n", s.MolarMass(), s.AlkalinityPerGram())
+	for _, y := range s.IonsPerGram() {
+		fmt.Printf("%v %.2f mg/g\n", y.Ion, y.MilligramsPerGram)
+	}
+	fmt.Println(s.Anhydrous(units.Gram.Of(100)).Text(units.GramAnhydrous, 2), "of", len(water.Salts()), "salts")
+	// Output:
+	// Epsom salt Epsom salt MgSO4.7H2O false
+	// 246.466 g/mol, 0.00 mEq/g
+	// magnesium 98.61 mg/g
+	// sulfate 389.73 mg/g
+	// 48.83 g anhydrous of 28 salts
+}
+
+func ExampleSalt_MarshalText() {
+	b, _ := water.TableSalt.MarshalText()
+	c, _ := water.Chalk.AppendText(nil)
+	var s water.Salt
+	err := s.UnmarshalText([]byte("calcium chloride"))
+	fmt.Printf("%s, %s\n%v\n", b, c, err)
+	// Output:
+	// table salt, chalk
+	// water: "calcium chloride" names no salt: say calcium chloride dihydrate or calcium chloride anhydrous
+}
+
+// 6 g of gypsum in 60 L is 100 mg/L: 23.28 mg/L of calcium.
+func ExampleProfile_Add() {
+	p, err := well().Add(units.Litre.Of(60), water.Gypsum.Dose(units.Gram.Of(6)))
+	fmt.Println(p.Ion(water.Calcium).Text(units.MilligramPerLitre, 2), p.Ion(water.Sulfate).Text(units.MilligramPerLitre, 2), err)
+	// Output: 33.28 mg/L 63.79 mg/L <nil>
+}
+
+func ExampleBlend() {
+	pure, _ := water.Distilled(units.Celsius.Of(12))
+	m, err := water.Blend(water.Portion{Water: measured(), Volume: units.Litre.Of(20)}, water.Portion{Water: pure, Volume: units.Litre.Of(40)})
+	fmt.Println(m.Ion(water.Sodium).Text(units.MilligramPerLitre, 2), err)
+	half, _ := well().Dilute(units.Litre.Of(1), units.Litre.Of(1))
+	fmt.Println(half.Ion(water.Sodium))
+	share, _ := well().DilutionFor(water.Sodium, units.MilligramPerLitre.Of(2))
+	fmt.Println(share)
+	// Output:
+	// 1.67 mg/L <nil>
+	// 2.5 mg/L
+	// 60 %
+}
+
+func ExampleSolve() {
+	mg := units.MilligramPerLitre.Of
+	r, err := water.Solve(water.Request{
+		Water: well(), Volume: units.Litre.Of(60),
+		Salts:   []water.Stock{{Salt: water.Gypsum}, {Salt: water.CalciumChlorideDihydrate}, {Salt: water.TableSalt}},
+		Targets: []water.Target{water.Calcium.Aim(mg(50)), water.Chloride.Aim(mg(40)), water.Sulfate.Between(mg(50), mg(70))},
+		Limits:  append(water.SulfateToChloride(1, 2), water.AtMost(water.Sodium, mg(20)), water.AtLeast(water.Calcium, mg(30))),
+	})
+	fmt.Println(err)
+	for _, d := range r.Doses {
+		fmt.Println(d.Salt, d.Mass.Text(units.Gram, 2))
+	}
+	fmt.Println(r.Water.Ion(water.Calcium).Text(units.MilligramPerLitre, 1))
+	// Output:
+	// <nil>
+	// gypsum 5.65 g
+	// calcium chloride dihydrate 3.98 g
+	// 50.0 mg/L
+}
+
+func ExampleSalter() {
+	mg := units.MilligramPerLitre.Of
+	s, err := water.NewSalter([]water.Stock{{Salt: water.Gypsum}, {Salt: water.TableSalt, Most: units.Gram.Of(2)}},
+		[]water.Target{water.Calcium.Aim(mg(40)), water.Sodium.Aim(mg(25))})
+	if err != nil {
+		panic(err)
+	}
+	err = s.Solve(well(), units.Litre.Of(60))
+	for _, d := range s.AppendDoses(nil) {
+		fmt.Println(d.Salt, d.Mass.Text(units.Gram, 2))
+	}
+	fmt.Println(err)
+	// Output:
+	// gypsum 7.73 g
+	// table salt 2.00 g
+	// <nil>
+}
+
+func ExampleSolveSteps() {
+	mg := units.MilligramPerLitre.Of
+	step, _ := units.ParseExact[units.Mass]("0.5 g")
+	w, err := water.SolveSteps(water.Request{
+		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: water.Gypsum}, {Salt: water.CalciumChlorideDihydrate}},
+		Targets: []water.Target{water.Calcium.Aim(mg(50)), water.Chloride.Aim(mg(40)), water.Sulfate.Aim(mg(60))},
+	}, step)
+	fmt.Println(w.Masses, w.Proven, err)
+	// Output:
+	// [5.5 g 4 g] true <nil>
+}
+
+func ExampleExplain() {
+	mg := units.MilligramPerLitre.Of
+	limit := water.AtMost(water.Sodium, mg(20))
+	e, err := water.Explain(water.Request{
+		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: water.TableSalt}},
+		Targets: []water.Target{water.Chloride.Aim(mg(60)), water.Magnesium.Aim(mg(10))}, Limits: []water.Limit{limit},
+	})
+	fmt.Println(limit.Name(), err)
+	for _, b := range e.Binding {
+		fmt.Println("binds:", b.Name)
+	}
+	for _, reason := range e.Reasons {
+		fmt.Println(reason)
+	}
+	// Output:
+	// sodium <nil>
+	// binds: sodium at most 20 mg/L
+	// chloride -28.9 mg/L off: a limit or a stock holds the doses back
+	// magnesium -8.0 mg/L off: no salt at hand brings it
+}
+
+func ExampleHardnessBetween() {
+	cc := units.MilligramPerLitreCaCO3.Of
+	_, err := water.Solve(water.Request{
+		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: water.TableSalt}},
+		Targets: []water.Target{water.Sodium.Aim(units.MilligramPerLitre.Of(20))},
+		Limits:  []water.Limit{water.HardnessBetween(cc(50), cc(100)), water.ResidualAlkalinityBetween(cc(0), cc(50))},
+	})
+	fmt.Println(err)
+	// Output: water.Salter.Solve: hardness cannot be met: the water has 33.21 mg/L as CaCO3, at least 50 wanted, and the salts at hand bring it to 33.21 at most
+}
+
+func ExampleReport_Profile() {
+	p, notes, err := water.Report{
+		Temperature: units.Celsius.Of(12),
+		Readings: []water.Reading{
+			{Ion: water.Calcium, Value: 2.5, As: water.AsGermanDegree},
+			{Ion: water.Nitrate, Value: 1.2, As: water.AsNitrogen},
+			{Ion: water.Sulfate, Value: 0.4, As: water.AsEquivalents},
+		},
+		Alkalinity: 1.05, AlkalinityAs: water.AsEquivalents, Endpoint: 4.3, Estimate: true,
+	}.Profile()
+	fmt.Println(p.Ion(water.Calcium).Text(units.MilligramPerLitre, 2), p.Ion(water.Nitrate).Text(units.MilligramPerLitre, 2), err)
+	for _, n := range notes {
+		fmt.Println(n)
+	}
+	// Output:
+	// 17.87 mg/L 5.31 mg/L <nil>
+	// alkalinity: 0.050 mEq/L taken off for the acid left at pH 4.3
+	// sodium: 13.7 mg/L added to balance the charges, an estimate
+}
