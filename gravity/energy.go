@@ -41,7 +41,7 @@ func (s Solution) gramsPer100mL() (ethanol, carbohydrate, polyol float64) {
 	if m == 0 {
 		return 0, 0, 0
 	}
-	g := s.density20() / 10 / m // per kg of the whole: g in 100 mL
-	polyol = g * s.extract[Glycerol]
-	return g * s.ethanol, g*s.sugars() - polyol, polyol
+	g := s.density20() / 10 // the whole: g in 100 mL
+	polyol = g * (s.extract[Glycerol] / m)
+	return g * (s.ethanol / m), g*(s.sugars()/m) - polyol, polyol
 }

@@ -31,7 +31,7 @@ func (s Solution) Nutrition() Nutrition {
 	ethanol, carbohydrate, polyol := s.gramsPer100mL()
 	sugars := 0.0
 	if m := s.total(); m > 0 {
-		sugars = s.density20() / 10 / m * s.fermentable()
+		sugars = s.density20() / 10 * (s.fermentable() / m)
 	}
 	g := func(v float64) units.Mass { return units.Gram.Of(checked.Number(v)) }
 	return Nutrition{Energy: s.EnergyEU(), Ethanol: g(ethanol), Carbohydrate: g(carbohydrate), Sugars: g(sugars), Polyols: g(polyol)}

@@ -262,3 +262,9 @@ func TestTernaryRegion(t *testing.T) {
 		}
 	}
 }
+
+// The smallest masses that float64 has make no NaN.
+func TestSmallestSolution(t *testing.T) {
+	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(0), kg(0), kg(5e-324)))
+	near(t, "ethanol in 100 mL, R 22", s.Nutrition().Ethanol.In(units.Gram), 78.924, 0.001)
+}
