@@ -56,7 +56,7 @@ func pressureOfCO2InTap() Problem {
 			e := must(p.Equilibrium())
 			w.Step("Alkalinity and pH leave one content of carbon: %s, of which CO2 %s.", e.InorganicCarbon().Text(units.MillimolePerLitre, 4),
 				e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 4))
-			w.Step("Open air has about 0.043 kPa, so this water gives off CO2 and its pH rises; calcite saturation index %.2f.", e.SaturationIndex(water.Calcite))
+			w.Step("Open air has %s, so this water gives off CO2 and its pH rises; calcite saturation index %.2f.", must(p.InAir()).CO2Pressure().Text(units.Kilopascal, 4), e.SaturationIndex(water.Calcite))
 			w.Answer("inorganic carbon", e.InorganicCarbon().In(units.MillimolePerLitre), 3, "mmol/L", 3.0651, 0.01)
 			w.Answer("CO2 pressure", e.CO2Pressure().In(units.Kilopascal), 3, "kPa", 0.5164, 0.01)
 		},
@@ -77,7 +77,7 @@ func acidToAPH() Problem {
 				d := must(p.AcidToPH(litre, a, 5.4, gas))
 				return d.Concentration.In(units.MillimolePerLitre)
 			}
-			w.Step("The alkalinity is 2.878 mEq/L. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.")
+			w.Step("The alkalinity is %s. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.", p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 			w.Answer("phosphoric, closed", dose(water.PhosphoricAcid, water.CO2Kept), 2, "mmol/L", 2.5016, 0.025)
 			w.Answer("lactic, closed", dose(water.LacticAcid, water.CO2Kept), 2, "mmol/L", 2.6361, 0.026)
 			w.Answer("hydrochloric, closed", dose(water.HydrochloricAcid, water.CO2Kept), 2, "mmol/L", 2.5684, 0.026)
@@ -134,13 +134,13 @@ func halfNeutralised() Problem {
 		Ask:   "A drink holds 20 mmol/L of lactic acid, half of it neutralised with sodium. What is its pH at 25 °C?",
 		Given: []string{"lactate 20 mmol/L in all", "sodium 10 mmol/L"},
 		Source: Source{ByHand, "pK 3.86 (compilation of organic acids). Half neutralised: pH = pK + log(γ·A/HA). Ionic strength 0.0102, γ = 0.90 (Davies), a(H) about 1.4e-4, H+ 0.16 mmol/L: A = 10.16, HA = 9.84. " +
-			"pH = 3.86 + log(0.90 × 10.16/9.84) = 3.86 − 0.046 + 0.014 = 3.83."},
+			"pH = 3.86 + log(0.90 × 10.16/9.84) = 3.86 − 0.046 + 0.014 = 3.83. Buffer: 2.3026 × (20 × 0.508 × 0.492 + 0.16) = 11.9 mEq/L."},
 		Work: func(w *Working) {
 			wash := water.Wash{StrongIons: units.MilliequivalentPerLitre.Of(10), Lactate: units.MillimolePerLitre.Of(20)}
 			ph := must(water.WashPH(wash, units.Celsius.Of(25)))
 			buffer := must(water.WashBuffer(wash, units.Celsius.Of(25)))
 			w.Step("Electroneutrality: Na+ and H+ against lactate, whose share is set by the pH.")
-			w.Step("Here the buffer is at its strongest: %s of base for a unit of pH (0.576 of the acid at the most).", buffer.Text(units.MilliequivalentPerLitre, 1))
+			w.Step("Here the buffer is at its strongest: %s of base for a unit of pH.", buffer.Text(units.MilliequivalentPerLitre, 1))
 			w.Answer("pH", ph, 2, "", 3.83, 0.02)
 			w.Answer("buffer", buffer.In(units.MilliequivalentPerLitre), 1, "mEq/L", 11.9, 0.4)
 		},

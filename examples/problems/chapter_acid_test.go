@@ -18,7 +18,7 @@ func Example_pressureOfCO2InTap() {
 	show(pressureOfCO2InTap())
 	// Output:
 	// Alkalinity and pH leave one content of carbon: 3.0648 mmol/L, of which CO2 0.1988 mmol/L.
-	// Open air has about 0.043 kPa, so this water gives off CO2 and its pH rises; calcite saturation index 0.01.
+	// Open air has 0.0426 kPa absolute, so this water gives off CO2 and its pH rises; calcite saturation index 0.01.
 	// => inorganic carbon: 3.065 mmol/L (check 3.0651, within 0.01)
 	// => CO2 pressure: 0.516 kPa (check 0.5164, within 0.01)
 }
@@ -26,7 +26,7 @@ func Example_pressureOfCO2InTap() {
 func Example_acidToAPH() {
 	show(acidToAPH())
 	// Output:
-	// The alkalinity is 2.878 mEq/L. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.
+	// The alkalinity is 144 mg/L as CaCO3. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.
 	// => phosphoric, closed: 2.50 mmol/L (check 2.5016, within 0.025)
 	// => lactic, closed: 2.64 mmol/L (check 2.6361, within 0.026)
 	// => hydrochloric, closed: 2.57 mmol/L (check 2.5684, within 0.026)
@@ -54,7 +54,7 @@ func Example_halfNeutralised() {
 	show(halfNeutralised())
 	// Output:
 	// Electroneutrality: Na+ and H+ against lactate, whose share is set by the pH.
-	// Here the buffer is at its strongest: 11.9 mEq/L of base for a unit of pH (0.576 of the acid at the most).
+	// Here the buffer is at its strongest: 11.9 mEq/L of base for a unit of pH.
 	// => pH: 3.83 (check 3.83, within 0.02)
 	// => buffer: 11.9 mEq/L (check 11.9, within 0.4)
 }

@@ -43,8 +43,8 @@ func Example_strengthFromDensity() {
 	// Output:
 	// The formula of OIML R 22 is solved for the strength: 44.985 % mass at 20 °C, 45.005 % mass at 10 °C.
 	// That is 52.71 % vol.
-	// => from 20 °C: 44.98 % mass (check 45, within 0.06)
-	// => from 10 °C: 45.01 % mass (check 45, within 0.06)
+	// => from 20 °C: 44.98 % mass (check 45.00, within 0.06)
+	// => from 10 °C: 45.01 % mass (check 45.00, within 0.06)
 }
 
 func Example_sucroseTwentyPercent() {

@@ -12,7 +12,7 @@ func dilutionChapter() Chapter {
 		Title: "6 Dilution, blends and boiling",
 		Intro: "Masses add, volumes do not. Whoever mixes by volume is off by what the mixture shrinks.",
 		Problems: []Problem{
-			fiftyAndFifty(), lettingDown(), twoBatches(), boilingDown(), dropsInAGlass(),
+			fiftyAndFifty(), lettingDown(), twoBatches(), spiritSyrupWater(), boilingDown(), dropsInAGlass(),
 		},
 	}
 }
@@ -93,6 +93,28 @@ func twoBatches() Problem {
 			w.Answer("strength", blend.ByMass().In(units.PercentMass), 3, "% mass", 4, 0.0005)
 			w.Answer("extract", blend.RealExtract().In(units.DegreePlato), 3, "% mass", 4, 0.0005)
 			w.Answer("gravity", blend.Gravity().SG(), 4, "", 1.0083, 0.0001)
+		},
+	}
+}
+
+func spiritSyrupWater() Problem {
+	return Problem{
+		Title: "Spirit, syrup and water",
+		Ask:   "10 L of 5 % vol with 4 % of extract are made of a spirit of 40 % vol, a syrup of 60 °P and water. How much of each?",
+		Given: []string{"spirit 40 % vol", "syrup 60 °P", "10 L, 5 % vol, real extract 4 % mass"},
+		Source: Source{ByHand, "Ethanol 10 × 5 × 7.8924 = 394.6 g; a spirit of 40 % vol is 33.30 % mass: 1.185 kg. Gravity by Tabarié: ethanol 3.98 % mass 0.9928, extract 3.97 % 1.0156, sum less one 1.0084: 10 L weigh 10.066 kg. " +
+			"Extract 0.4026 kg, /0.60 = 0.671 kg of syrup. Water 10.066 − 1.185 − 0.671 = 8.210 kg."},
+		Work: func(w *Working) {
+			spirit := must(nutrient.Flavouring{Strength: units.PercentVolume.Of(40)}.Liquid(units.Litre.Of(1)))
+			syrup := must(gravity.NewSolution(units.Kilogram.Of(0.4), units.Kilogram.Of(0.6), units.Mass{}))
+			water := must(gravity.NewSolution(units.Kilogram.Of(1), units.Mass{}, units.Mass{}))
+			parts, blend, err := gravity.BlendToStrengthAndExtract(spirit, syrup, water, units.PercentVolume.Of(5), units.DegreePlato.Of(4), units.Litre.Of(10))
+			must(blend, err)
+			sum := parts[0].Volume.Plus(parts[1].Volume).Plus(parts[2].Volume)
+			w.Step("Gravity %s. The parts measure %s before they are mixed.", blend.Gravity().Text(4), sum.Text(units.Litre, 3))
+			w.Answer("spirit", parts[0].Mass.In(units.Kilogram), 3, "kg", 1.185, 0.001)
+			w.Answer("syrup", parts[1].Mass.In(units.Kilogram), 3, "kg", 0.671, 0.001)
+			w.Answer("water", parts[2].Mass.In(units.Kilogram), 3, "kg", 8.210, 0.003)
 		},
 	}
 }

@@ -26,9 +26,18 @@ func Example_twoBatches() {
 	// The parts have 0.9896 and 1.0483 by gravity.
 	// Volumes: 29.804 L before, 29.808 L after.
 	// Strength by volume: 5.10 % vol.
-	// => strength: 4.000 % mass (check 4, within 0.0005)
-	// => extract: 4.000 % mass (check 4, within 0.0005)
+	// => strength: 4.000 % mass (check 4.000, within 0.0005)
+	// => extract: 4.000 % mass (check 4.000, within 0.0005)
 	// => gravity: 1.0082 (check 1.0083, within 0.0001)
+}
+
+func Example_spiritSyrupWater() {
+	show(spiritSyrupWater())
+	// Output:
+	// Gravity 1.0084. The parts measure 9.996 L before they are mixed.
+	// => spirit: 1.185 kg (check 1.185, within 0.001)
+	// => syrup: 0.671 kg (check 0.671, within 0.001)
+	// => water: 8.210 kg (check 8.210, within 0.003)
 }
 
 func Example_boilingDown() {

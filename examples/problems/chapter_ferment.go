@@ -104,7 +104,8 @@ func ballingTables() Problem {
 		Work: func(w *Working) {
 			got := must(gravity.AttenuatedBallingTables(units.DegreePlato.Of(12), units.DegreePlato.Of(6.690)))
 			used := units.DegreePlato.Of(12).Minus(got.RealExtract)
-			w.Step("The attenuation quotient of 12 %% is 1.2320: the apparent loss of 5.310 is a real one of 5.310/1.232 = %s.", used.Text(units.DegreePlato, 3))
+			apparent := units.DegreePlato.Of(12).Minus(units.DegreePlato.Of(6.690))
+			w.Step("The apparent loss of %s is a real one of %s: the attenuation quotient of a wort of 12 %% is %.4f.", apparent.Text(units.DegreePlato, 3), used.Text(units.DegreePlato, 3), must(units.Ratio(apparent, used)))
 			w.Step("Real extract %s, strength %s.", got.RealExtract.Text(units.DegreePlato, 3), got.ByMass.Text(units.PercentMass, 4))
 			w.Answer("extract used", used.In(units.DegreePlato), 3, "°P", 4.310, 0.001)
 			w.Answer("strength", got.ByMass.In(units.PercentMass), 3, "% mass", 2.223, 0.002)

@@ -16,7 +16,7 @@ func Example_ballingComplete() {
 	// A = (p − n)/(2.0665 − 0.010665·p) = 6.1903 % mass.
 	// By the masses: 100 g of wort leave 93.807 g of beer; CO2 5.554 g and yeast 0.639 g went.
 	// For 100 g of beer all of it times 1.06602.
-	// => strength: 6.190 % mass (check 6.19, within 0.001)
+	// => strength: 6.190 % mass (check 6.190, within 0.001)
 	// => CO2: 5.921 g (check 5.921, within 0.002)
 	// => yeast: 0.681 g (check 0.681, within 0.001)
 }
@@ -42,9 +42,9 @@ func Example_ballingBackwards() {
 func Example_ballingTables() {
 	show(ballingTables())
 	// Output:
-	// The attenuation quotient of 12 % is 1.2320: the apparent loss of 5.310 is a real one of 5.310/1.232 = 4.310 °P.
+	// The apparent loss of 5.310 °P is a real one of 4.310 °P: the attenuation quotient of a wort of 12 % is 1.2320.
 	// Real extract 7.690 °P, strength 2.2234 % mass.
-	// => extract used: 4.310 °P (check 4.31, within 0.001)
+	// => extract used: 4.310 °P (check 4.310, within 0.001)
 	// => strength: 2.223 % mass (check 2.223, within 0.002)
 }
 

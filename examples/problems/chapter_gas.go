@@ -27,7 +27,7 @@ func whatAVolumeWeighs() Problem {
 			real := carbonation.RealVolume.Content(one).In(units.GramCO2PerLitre)
 			ideal := carbonation.IdealVolume.Content(one).In(units.GramCO2PerLitre)
 			d := must(carbonation.GasDensity(units.Celsius.Of(0), units.StandardAtmosphere.Of(1)))
-			w.Step("Real %.4f, ideal %.4f g/L: 0.7 %% apart, so say which.", real, ideal)
+			w.Step("Real %.4f, ideal %.4f g/L: %.1f %% apart, so say which.", real, ideal, 100*(real/ideal-1))
 			w.Step("The equation of state finds %s.", d.Text(units.KilogramPerCubicMetre, 4))
 			w.Answer("real", real, 4, "g/L", 1.9770, 0.0001)
 			w.Answer("ideal", ideal, 4, "g/L", 1.9635, 0.0001)
@@ -41,7 +41,7 @@ func roomOfAKilogram() Problem {
 		Title:  "The room a kilogram of gas takes",
 		Ask:    "How many cubic metres does a kilogram of CO2 fill at 20 °C and 1 atm?",
 		Given:  []string{"1 kg, 20 °C, 101.325 kPa"},
-		Source: Source{ByHand, "1000/44.009 = 22.7226 mol; RT/p = 8.314463 × 293.15/101.325 = 24.0553 L/mol; 546.60 L. Real gas: less 22.7226 × 0.1279 = 2.91 L for the second virial coefficient of −127.9 cm³/mol: 543.7 L."},
+		Source: Source{ByHand, "1000/44.009 = 22.7226 mol; RT/p = 8.314463 × 293.15/101.325 = 24.0551 L/mol; 546.59 L. Real gas: less 22.7226 × 0.1279 = 2.91 L for the second virial coefficient of −127.9 cm³/mol: 543.7 L."},
 		Work: func(w *Working) {
 			d := must(carbonation.GasDensity(units.Celsius.Of(20), units.StandardAtmosphere.Of(1)))
 			w.Step("Density %s, so a kilogram fills %.4f m³.", d.Text(units.KilogramPerCubicMetre, 4), 1/d.In(units.KilogramPerCubicMetre))
@@ -113,7 +113,7 @@ func handbookMoleFraction() Problem {
 			a := must(carbonation.MoleFractionCarroll(units.Celsius.Of(25), units.Kilopascal.Of(100)))
 			b := must(carbonation.MoleFractionCarroll(units.Celsius.Of(10), units.Kilopascal.Of(100)))
 			w.Step("Carroll, Slupsky & Mather 1991, the relation behind that table: %.4g and %.4g.", a, b)
-			w.Step("Plummer & Busenberg: %.4g and %.4g, 1 %% or so apart.", must(carbonation.MoleFraction(units.Celsius.Of(25), units.Kilopascal.Of(100))),
+			w.Step("Plummer & Busenberg: %.4g and %.4g.", must(carbonation.MoleFraction(units.Celsius.Of(25), units.Kilopascal.Of(100))),
 				must(carbonation.MoleFraction(units.Celsius.Of(10), units.Kilopascal.Of(100))))
 			w.Answer("at 25 °C", 1000*a, 3, "thousandths", 0.614, 0.002)
 			w.Answer("at 10 °C", 1000*b, 3, "thousandths", 0.950, 0.002)

@@ -5,7 +5,7 @@ func Example_whatAVolumeWeighs() {
 	// Output:
 	// Real 1.9770, ideal 1.9635 g/L: 0.7 % apart, so say which.
 	// The equation of state finds 1.9768 kg/m³.
-	// => real: 1.9770 g/L (check 1.977, within 0.0001)
+	// => real: 1.9770 g/L (check 1.9770, within 0.0001)
 	// => ideal: 1.9635 g/L (check 1.9635, within 0.0001)
 	// => equation of state: 1.977 g/L (check 1.9767, within 0.001)
 }
@@ -47,15 +47,15 @@ func Example_handbookMoleFraction() {
 	show(handbookMoleFraction())
 	// Output:
 	// Carroll, Slupsky & Mather 1991, the relation behind that table: 0.0006143 and 0.0009503.
-	// Plummer & Busenberg: 0.0006019 and 0.0009497, 1 % or so apart.
+	// Plummer & Busenberg: 0.0006019 and 0.0009497.
 	// => at 25 °C: 0.614 thousandths (check 0.614, within 0.002)
-	// => at 10 °C: 0.950 thousandths (check 0.95, within 0.002)
+	// => at 10 °C: 0.950 thousandths (check 0.950, within 0.002)
 }
 
 func Example_bunsenAtTwenty() {
 	show(bunsenAtTwenty())
 	// Output:
-	// At 20 °C with 2.339 kPa absolute of vapour: 1.7122 g/L CO2.
+	// At 20 °C with 2.339 kPa absolute of vapour: 1.7123 g/L CO2.
 	// At 5 °C with 0.873 kPa absolute of vapour: 2.8050 g/L CO2.
 	// => at 20 °C: 0.866 volumes (check 0.8652, within 0.01)
 	// => at 5 °C: 1.419 volumes (check 1.4199, within 0.017)

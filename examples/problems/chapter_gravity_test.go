@@ -57,7 +57,7 @@ func Example_indexOfSyrup() {
 	// => index at 10 °P: 1.34782 (check 1.34782, within 0.00003)
 	// => index at 20 °P: 1.36384 (check 1.36384, within 0.00003)
 	// => index at 50 °P: 1.42009 (check 1.42009, within 0.00003)
-	// => scale at 1.36384: 20.00 °Bx (check 20, within 0.02)
+	// => scale at 1.36384: 20.00 °Bx (check 20.00, within 0.02)
 }
 
 func Example_warmRefractometer() {

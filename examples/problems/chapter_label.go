@@ -11,7 +11,7 @@ func labelChapter() Chapter {
 		Title: "7 Label facts",
 		Intro: "What a label says is arithmetic with a law behind it: each country counts ethanol in another measure, and energy has factors of its own.",
 		Problems: []Problem{
-			australianCard(), unitsInAPint(), americanDrink(), energyOfWine(),
+			australianCard(), unitsInAPint(), americanDrink(), energyOfWine(), caloriesOfABeer(), mayTheLabelSaySo(),
 		},
 	}
 }
@@ -63,7 +63,7 @@ func americanDrink() Problem {
 		Work: func(w *Working) {
 			can := units.USFluidOunce.Of(12)
 			n := must(gravity.StandardDrinks(can, units.PercentVolume.Of(5), gravity.DrinkUS))
-			w.Step("The can is %s; 5 %% of it at 789.24 g/L is %.2f g of ethanol.", can.Text(units.Millilitre, 2), n*14)
+			w.Step("The can is %s and holds %.2f g of ethanol, %.3f US fl oz.", can.Text(units.Millilitre, 2), n*14, can.In(units.USFluidOunce)*0.05)
 			w.Answer("standard drinks", n, 2, "", 1, 0.005)
 		},
 	}
@@ -82,6 +82,47 @@ func energyOfWine() Problem {
 			w.Step("Converted, the kilojoules would be %s.", e.Kilojoules.Text(units.Kilocalorie, 2))
 			w.Answer("energy", e.Kilojoules.In(units.Kilojoule), 1, "kJ", 274.7, 0.1)
 			w.Answer("energy in its own factors", e.Kilocalories.In(units.Kilocalorie), 1, "kcal", 66.3, 0.1)
+		},
+	}
+}
+
+func caloriesOfABeer() Problem {
+	return Problem{
+		Title: "Calories of a beer, American style",
+		Ask:   "A beer has 4.22 % mass of ethanol and 5.78 % of real extract. How many kilocalories are in 12 US fl oz?",
+		Given: []string{"100 g: 4.22 g ethanol, 5.78 g extract", "ash 0.1 % (customary, recalled from memory)"},
+		Source: Source{ByHand, "Formula read in The Oxford Companion to Beer (2012), entry calories, after ASBC: 6.9 × 4.22 + 4.0 × (5.78 − 0.1) = 29.118 + 22.720 = 51.838 kcal in 100 g; " +
+			"× 1.0149 (its gravity) = 52.61 in 100 mL; × 3.55 = 186.8."},
+		Work: func(w *Working) {
+			beer := must(gravity.NewSolution(units.Gram.Of(90), units.Gram.Of(5.78), units.Gram.Of(4.22)))
+			e := must(beer.EnergyUS(units.Percent.Of(0.1)))
+			can := must(units.Times(e, units.USFluidOunce.Of(12).In(units.Millilitre)/100))
+			w.Step("In 100 mL %s; EU law would have %s.", e.Text(units.Kilocalorie, 2), beer.EnergyEU().Kilocalories.Text(units.Kilocalorie, 0))
+			w.Step("A US food label would print %s.", must(gravity.RoundCaloriesUS(can)).Text(units.Kilocalorie, 0))
+			w.Answer("100 mL", e.In(units.Kilocalorie), 1, "kcal", 52.61, 0.05)
+			w.Answer("12 US fl oz", can.In(units.Kilocalorie), 0, "kcal", 186.8, 0.3)
+		},
+	}
+}
+
+func mayTheLabelSaySo() Problem {
+	return Problem{
+		Title:  "May the label say so?",
+		Ask:    "How far may the strength be from the label of a seltzer of 4.6 % vol, a beer of 5.0, a beer of 7.0 and a cider of 6.5, by EU law?",
+		Given:  []string{"labels 4.6, 5.0, 7.0 and 6.5 % vol"},
+		Source: Source{Read, "Regulation (EU) No 1169/2011 annex XII: 0.3 for all other drinks; 0.5 for beer up to 5.5 % vol; 1.0 for beer above it, cider, perry and mead. Check the law in force."},
+		Work: func(w *Working) {
+			w.Step("A drink of 4.56 %% vol is labelled %s.", gravity.LabelStrength(units.PercentVolume.Of(4.56)).Text(units.PercentVolume, 1))
+			for _, row := range []struct {
+				name  string
+				c     gravity.Category
+				label units.StrengthByVolume
+				print float64
+			}{{"seltzer", gravity.EUOther, units.PercentVolume.Of(4.6), 0.3}, {"beer of 5.0", gravity.EUBeer, units.PercentVolume.Of(5), 0.5},
+				{"beer of 7.0", gravity.EUBeer, units.PercentVolume.Of(7), 1.0}, {"cider", gravity.EUCider, units.PercentVolume.Of(6.5), 1.0}} {
+				w.Answer(row.name, must(gravity.LabelTolerance(row.c, row.label)).In(units.PercentVolume), 1, "% vol", row.print, 0)
+			}
+			w.Caution(nutrient.CheckTheLaw)
 		},
 	}
 }

@@ -21,8 +21,8 @@ func Example_unitsInAPint() {
 func Example_americanDrink() {
 	show(americanDrink())
 	// Output:
-	// The can is 354.88 mL; 5 % of it at 789.24 g/L is 14.00 g of ethanol.
-	// => standard drinks: 1.00 (check 1, within 0.005)
+	// The can is 354.88 mL and holds 14.00 g of ethanol, 0.600 US fl oz.
+	// => standard drinks: 1.00 (check 1.00, within 0.005)
 }
 
 func Example_energyOfWine() {
@@ -32,4 +32,23 @@ func Example_energyOfWine() {
 	// Converted, the kilojoules would be 65.64 kcal.
 	// => energy: 274.7 kJ (check 274.7, within 0.1)
 	// => energy in its own factors: 66.3 kcal (check 66.3, within 0.1)
+}
+
+func Example_caloriesOfABeer() {
+	show(caloriesOfABeer())
+	// Output:
+	// In 100 mL 52.61 kcal; EU law would have 53 kcal.
+	// A US food label would print 190 kcal.
+	// => 100 mL: 52.6 kcal (check 52.61, within 0.05)
+	// => 12 US fl oz: 187 kcal (check 186.8, within 0.3)
+}
+
+func Example_mayTheLabelSaySo() {
+	show(mayTheLabelSaySo())
+	// Output:
+	// A drink of 4.56 % vol is labelled 4.6 % vol.
+	// => seltzer: 0.3 % vol (check 0.3, exact)
+	// => beer of 5.0: 0.5 % vol (check 0.5, exact)
+	// => beer of 7.0: 1.0 % vol (check 1.0, exact)
+	// => cider: 1.0 % vol (check 1.0, exact)
 }

@@ -7,7 +7,7 @@ func Example_twoGallons() {
 	// 5 US gal = 18.9271 L; 5 imp gal = 22.7305 L.
 	// The imperial gallon is larger by a factor of 1.2009.
 	// => US: 18.927 L (check 18.927, within 0.0005)
-	// => imperial: 22.730 L (check 22.73, within 0.0005)
+	// => imperial: 22.730 L (check 22.730, within 0.0005)
 }
 
 func Example_poundsInThousandGallons() {
@@ -17,7 +17,7 @@ func Example_poundsInThousandGallons() {
 	// Times 8, 3 and 25: 0.9586 g/L, 0.3595 g/L, 2.9957 g/L.
 	// => ammonium phosphate: 0.96 g/L (check 0.96, within 0.005)
 	// => yeast cell walls: 0.36 g/L (check 0.36, within 0.005)
-	// => fumaric acid: 3.0 g/L (check 3, within 0.05)
+	// => fumaric acid: 3.0 g/L (check 3.0, within 0.05)
 }
 
 func Example_airAtThousandMetres() {

@@ -11,7 +11,7 @@ func waterChapter() Chapter {
 		Intro: "A water report is a list of ions. Hardness and alkalinity are counted in calcium carbonate, salts bring ions by their molar mass.",
 		Problems: []Problem{
 			frenchAndGermanDegrees(), hardnessByCalculation(), kolbach(), doesTheReportBalance(), gramOfGypsum(), crystalWater(),
-			softenedWithPure(), saltsForATarget(), bicarbonateSalts(),
+			softenedWithPure(), saltsForATarget(), saltsOnAScale(), bicarbonateSalts(),
 		},
 	}
 }

@@ -63,6 +63,29 @@ func saltsForATarget() Problem {
 	}
 }
 
+func saltsOnAScale() Problem {
+	return Problem{
+		Title:  "The same salts on a scale of 0.1 g",
+		Ask:    "The scale shows 0.1 g. Which doses come nearest to those targets, and how far off are they?",
+		Given:  []string{"as before", "steps of 0.1 g"},
+		Source: Source{ByHand, "The two targets do not touch, so each dose is rounded: 6.452 to 6.5 g, 6.220 to 6.2 g. Sulfate (6.5 − 6.4523) × 557.93/60 = +0.443 mg/L; chloride (6.2 − 6.2204) × 482.29/60 = −0.164. √(0.443² + 0.164²) = 0.473."},
+		Work: func(w *Working) {
+			r := must(water.SolveSteps(water.Request{
+				Volume:  units.Litre.Of(60),
+				Salts:   []water.Stock{{Salt: water.Gypsum}, {Salt: water.CalciumChlorideDihydrate}},
+				Targets: []water.Target{water.Sulfate.Aim(units.MilligramPerLitre.Of(60)), water.Chloride.Aim(units.MilligramPerLitre.Of(50))},
+			}, must(units.ParseExact[units.Mass]("0.1 g"))))
+			w.Step("Proven best: %v, after %d partial recipes.", r.Proven, r.Nodes)
+			for _, m := range r.Off {
+				w.Step("%s %s, off by %+.3f mg/L.", m.Ion, m.Have.Text(units.MilligramPerLitre, 3), m.Off)
+			}
+			w.Answer("gypsum", r.Masses[0].Quantity().In(units.Gram), 1, "g", 6.5, 0)
+			w.Answer("calcium chloride dihydrate", r.Masses[1].Quantity().In(units.Gram), 1, "g", 6.2, 0)
+			w.Answer("off in all", r.Deviation, 3, "mg/L", 0.473, 0.003)
+		},
+	}
+}
+
 func bicarbonateSalts() Problem {
 	return Problem{
 		Title:  "Alkalinity from a spoon",

@@ -14,7 +14,7 @@ func Example_softenedWithPure() {
 	// Output:
 	// Calcium falls to 40.0 mg/L, sulfate to 33.3 mg/L.
 	// => hardness: 127.34 mg/L as CaCO3 (check 127.345, within 0.01)
-	// => alkalinity: 96.00 mg/L as CaCO3 (check 96, within 0.01)
+	// => alkalinity: 96.00 mg/L as CaCO3 (check 96.00, within 0.01)
 }
 
 func Example_saltsForATarget() {
@@ -28,12 +28,23 @@ func Example_saltsForATarget() {
 	// => calcium: 53.3 mg/L (check 53.29, within 0.05)
 }
 
+func Example_saltsOnAScale() {
+	show(saltsOnAScale())
+	// Output:
+	// Proven best: true, after 4 partial recipes.
+	// sulfate 60.443 mg/L, off by +0.443 mg/L.
+	// chloride 49.836 mg/L, off by -0.164 mg/L.
+	// => gypsum: 6.5 g (check 6.5, exact)
+	// => calcium chloride dihydrate: 6.2 g (check 6.2, exact)
+	// => off in all: 0.472 mg/L (check 0.473, within 0.003)
+}
+
 func Example_bicarbonateSalts() {
 	show(bicarbonateSalts())
 	// Output:
 	// A gram of potassium bicarbonate brings 9.989 mEq, a gram of baking soda 11.904.
 	// 15.108 g of baking soda in 60 L: 150.00 mg/L as CaCO3, sodium 68.9 mg/L.
-	// => alkalinity from 15.108 g of baking soda: 150.0 mg/L as CaCO3 (check 150, within 0.05)
-	// => alkalinity from 18.005 g of potassium bicarbonate: 150.0 mg/L as CaCO3 (check 150, within 0.05)
+	// => alkalinity from 15.108 g of baking soda: 150.0 mg/L as CaCO3 (check 150.0, within 0.05)
+	// => alkalinity from 18.005 g of potassium bicarbonate: 150.0 mg/L as CaCO3 (check 150.0, within 0.05)
 	// => sodium: 68.9 mg/L (check 68.9, within 0.05)
 }

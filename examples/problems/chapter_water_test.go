@@ -5,10 +5,10 @@ func Example_frenchAndGermanDegrees() {
 	// Output:
 	// 4 mg/L of calcium are 9.989 mg/L as CaCO3.
 	// 2.43 mg/L of magnesium count as much: 10.007 mg/L as CaCO3.
-	// => in French degrees: 1.00 °fH (check 1, within 0.005)
+	// => in French degrees: 1.00 °fH (check 1.00, within 0.005)
 	// => in German degrees: 0.56 °dH (check 0.56, within 0.005)
-	// => charge: 0.20 mEq/L (check 0.2, within 0.005)
-	// => magnesium: 1.00 °fH (check 1, within 0.005)
+	// => charge: 0.20 mEq/L (check 0.20, within 0.005)
+	// => magnesium: 1.00 °fH (check 1.00, within 0.005)
 }
 
 func Example_hardnessByCalculation() {

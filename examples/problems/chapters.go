@@ -4,6 +4,8 @@ package main
 func course() []Chapter {
 	return []Chapter{
 		unitsChapter(), densityChapter(), gravityChapter(), strengthChapter(), fermentChapter(), dilutionChapter(), labelChapter(), waterChapter(),
-		acidChapter(), gasChapter(),
+		acidChapter(), gasChapter(), kegChapter(), bottleChapter(), serviceChapter(),
+		sugarChapter(), nitrogenChapter(), fermentPHChapter(), stabiliseChapter(),
+		uncertaintyChapter(),
 	}
 }

@@ -103,7 +103,7 @@ func markdownProblem(b *strings.Builder, n int, p Problem, w Working) {
 	b.WriteString("\n| answer | value | check | tolerance |\n| --- | --- | --- | --- |\n")
 	for _, a := range w.Answers {
 		fmt.Fprintf(b, "| %s | %s | %s | %s |\n", a.Name, strings.TrimSpace(fmt.Sprintf("%.*f %s", a.Places, a.Got, a.Unit)),
-			shortest(a.Check), a.Bound())
+			a.Printed(), a.Bound())
 	}
 	for _, c := range w.Cautions {
 		fmt.Fprintf(b, "\n> Caution: %s\n", c)

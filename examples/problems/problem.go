@@ -10,6 +10,11 @@ type Chapter struct {
 }
 
 // A Problem is one worked problem.
+//
+// To add one: write a function that returns it into the file of its chapter, list it in
+// the chapter, and give it an Example of the same name in the twin test. The working
+// calls the library and holds no formula of its own; the check value does not come from
+// the library.
 type Problem struct {
 	Title  string
 	Ask    string

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"strconv"
+	"strings"
 )
 
 // A Working is a problem worked out: the steps with their numbers, and the answers
@@ -32,7 +33,16 @@ func (a Answer) String() string {
 	if unit != "" {
 		unit = " " + unit
 	}
-	return fmt.Sprintf("%s: %.*f%s (check %s, %s)", a.Name, a.Places, a.Got, unit, shortest(a.Check), a.Bound())
+	return fmt.Sprintf("%s: %.*f%s (check %s, %s)", a.Name, a.Places, a.Got, unit, a.Printed(), a.Bound())
+}
+
+// Printed returns the check value with all its digits, and no fewer than the answer has.
+func (a Answer) Printed() string {
+	s := shortest(a.Check)
+	if _, decimals, _ := strings.Cut(s, "."); len(decimals) < a.Places {
+		return strconv.FormatFloat(a.Check, 'f', a.Places, 64)
+	}
+	return s
 }
 
 // Bound reads "within 0.006", or "exact".

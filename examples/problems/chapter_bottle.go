@@ -1,0 +1,160 @@
+package main
+
+import (
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+func bottleChapter() Chapter {
+	return Chapter{
+		Title: "12 Priming and closed vessels",
+		Intro: "Sugar in a closed vessel is pressure. What is dissolved already counts, what may still ferment counts, and heat counts most.",
+		Problems: []Problem{
+			alreadyDissolved(), sugarForTheBottles(), threePrimers(), primingWithJuice(), bottleInTheSun(), underAValve(), coldCrash(),
+		},
+	}
+}
+
+func alreadyDissolved() Problem {
+	return Problem{
+		Title: "What is dissolved already",
+		Ask:   "The sparkler fermented in the hall at up to 21 °C under an airlock. How much CO2 does it still hold when it is bottled cold?",
+		Given: []string{"4.6 % vol, dry", "warmest 21 °C, air of 93.87 kPa"},
+		Source: Source{ByHand, "Weiss 1974 table III: 20 °C 3.916e-2, 22 °C 3.699e-2, so 3.805e-2 mol/(kg·atm) at 21 °C; × 44.009 × 0.9553 kg of water in a litre = 1.600 g/(L·atm). " +
+			"93.87 less 2.5 of vapours is 91.4 kPa = 0.902 atm; coefficient 0.995: 1.436 g/L."},
+		Work: func(w *Working) {
+			_, drink := sparkler()
+			hall := must(units.AtAltitude(units.Metre.Of(640)))
+			c := must(carbonation.ResidualContent(drink, units.Celsius.Of(21), hall.Pressure()))
+			wrong := must(carbonation.ResidualContent(drink, units.Celsius.Of(4), hall.Pressure()))
+			w.Step("The warmest temperature since gas last came off counts: %s.", c.Text(units.GramCO2PerLitre, 3))
+			w.Step("Taken at 4 °C it would be %s, and the bottles would come out flat.", wrong.Text(units.GramCO2PerLitre, 2))
+			w.Answer("dissolved", c.In(units.GramCO2PerLitre), 2, "g/L", 1.436, 0.015)
+		},
+	}
+}
+
+func sugarForTheBottles() Problem {
+	return Problem{
+		Title:  "Sugar for twenty litres of bottles",
+		Ask:    "20 L that hold 1.43 g/L shall come to 5.73 g/L. How much sugar, and how much less if 2 g/L of sugar are still in the drink?",
+		Given:  []string{"20 L, 1.43 g/L dissolved", "target 5.73 g/L", "sucrose"},
+		Source: Source{ByHand, "(5.73 − 1.43) × 20 = 86.0 g of CO2 / 0.51428 = 167.2 g. The 2 g/L still there make 1.029 g/L: (4.30 − 1.02857) × 20/0.51428 = 127.2 g, which is 40 g less."},
+		Work: func(w *Working) {
+			want, have, v := units.GramCO2PerLitre.Of(5.73), units.GramCO2PerLitre.Of(1.43), units.Litre.Of(20)
+			dry := must(carbonation.PrimingSugar(want, have, v, units.MassConcentration{}, carbonation.Sucrose))
+			sweet := must(carbonation.PrimingSugar(want, have, v, units.GramPerLitre.Of(2), carbonation.Sucrose))
+			w.Step("A gram of sucrose makes %s of CO2. The primer is to bring %s.", carbonation.Sucrose.CO2Per(units.Gram.Of(1)).Text(units.Gram, 5), dry.FromPrimer.Text(units.GramCO2PerLitre, 2))
+			w.Step("With 2 g/L left, that sugar brings %s by itself.", sweet.FromSugar.Text(units.GramCO2PerLitre, 3))
+			w.Answer("sugar, dry drink", dry.Sugar.In(units.Gram), 1, "g", 167.2, 0.1)
+			w.Answer("sugar, 2 g/L left", sweet.Sugar.In(units.Gram), 1, "g", 127.2, 0.1)
+			for _, c := range sweet.Cautions.List() {
+				w.Caution(c.Text())
+			}
+		},
+	}
+}
+
+func threePrimers() Problem {
+	return Problem{
+		Title:  "Three primers, one fizz",
+		Ask:    "How much CO2 do 100 g of table sugar, of dextrose monohydrate and of anhydrous dextrose make?",
+		Given:  []string{"100 g of each, as weighed"},
+		Source: Source{ByHand, "4 × 44.009/342.297 = 51.428 g; 2 × 44.009/198.171 = 44.415 g; 2 × 44.009/180.156 = 48.856 g."},
+		Work: func(w *Working) {
+			hundred := units.Gram.Of(100)
+			s := carbonation.Sucrose.CO2Per(hundred).In(units.Gram)
+			d := carbonation.DextroseMonohydrate.CO2Per(hundred).In(units.Gram)
+			w.Step("Crystal water makes no gas: the monohydrate gives %.1f %% of what table sugar gives.", 100*d/s)
+			w.Step("100 g of table sugar are replaced by %.1f g of dextrose monohydrate.", 100*s/d)
+			w.Answer("table sugar", s, 2, "g", 51.428, 0.005)
+			w.Answer("dextrose monohydrate", d, 2, "g", 44.415, 0.005)
+			w.Answer("anhydrous dextrose", carbonation.DextroseAnhydrous.CO2Per(hundred).In(units.Gram), 2, "g", 48.856, 0.005)
+		},
+	}
+}
+
+func primingWithJuice() Problem {
+	return Problem{
+		Title: "Priming a cider with its own juice",
+		Ask:   "20 L of cider with 1.70 g/L of CO2 shall come to 5.00 g/L with juice of 1.050 kept back, of whose extract 92 % ferments. How much juice?",
+		Given: []string{"20 L, 1.70 g/L", "juice 1.050, 92 %", "target 5.00 g/L"},
+		Source: Source{ByHand, "1.050 is 12.39 °P (NBS C440 table 114: 12 °Bx 1.04837, 13 °Bx 1.05259 in air), 0.1239 × 1.0481 kg/L = 129.8 g/L; × 0.92 × 0.51428 = 61.43 g of CO2 from a litre. " +
+			"20 × 1.70 + x × 61.43 = (20 + x) × 5.00, so x = 66.0/56.43 = 1.170 L."},
+		Work: func(w *Working) {
+			p := must(carbonation.PrimeWithWort(units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.Litre.Of(20),
+				units.MassConcentration{}, must(gravity.FromSG(1.050)), units.Percent.Of(92)))
+			w.Step("A litre of the juice makes %s.", p.Made.Text(units.GramCO2PerLitre, 2))
+			w.Step("The juice adds volume too: %s together, at %s.", p.Mixed.Text(units.Litre, 2), p.Final.Text(units.GramCO2PerLitre, 2))
+			w.Answer("juice", p.Volume.In(units.Litre), 3, "L", 1.170, 0.002)
+		},
+	}
+}
+
+func bottleInTheSun() Problem {
+	return Problem{
+		Title: "A bottle in the sun",
+		Ask:   "330 mL of the sparkler with 5.5 g/L were closed at 18 °C in a bottle of 345 mL, with air in the neck. What is the pressure at 40 °C?",
+		Given: []string{"330 mL at 18 °C, 5.5 g/L, bottle 345 mL", "air in the head-space, sea level", "maker's rating 6 bar (taken for this problem)"},
+		Source: Source{ByHand, "CO2 in all 0.330 × 5.5 = 1.815 g. By OIML R 22 the liquid falls from 992.0 to 985.4 kg/m³ up to 40 °C: 332.2 mL, and the head-space is 12.8 mL. Solubility: 10^−1.6249 × 44.009 × 0.9553 = 0.997 g/(L·atm) of fugacity, coefficient 0.977: 0.974. " +
+			"p·(0.330 × 0.974 + 0.0128 × 44.009/(0.082057 × 313.15)) = 1.815, p = 5.29 atm. Air (1 − 0.02) × 15/12.8 × 313/291 = 1.24 atm, vapours 0.08. Sum 6.61 atm, less 1: 5.61 atm = 5.7 bar."},
+		Work: func(w *Working) {
+			s, _ := sparkler()
+			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(6)}
+			closed := must(bottle.Close(s, carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18),
+				Content: units.GramCO2PerLitre.Of(5.5), Air: units.Percent.Of(100)}, units.Atmosphere{}))
+			for _, t := range []units.Temperature{units.Celsius.Of(4), units.Celsius.Of(18), units.Celsius.Of(40)} {
+				at := must(closed.At(t))
+				w.Step("%s: %s (CO2 %s, air %s), head-space %s, %s.", t.Text(units.Celsius, 0), at.Gauge.Text(units.BarGauge, 2), at.CO2.Text(units.Bar, 2),
+					at.Air.Text(units.Bar, 2), at.Headspace.Text(units.Millilitre, 1), at.Verdict)
+			}
+			hot := must(closed.At(units.Celsius.Of(40)))
+			w.Answer("gauge at 40 °C", hot.Gauge.In(units.BarGauge), 1, "bar", 5.7, 0.25)
+			for _, c := range hot.Cautions.List() {
+				w.Caution(c.Text())
+			}
+		},
+	}
+}
+
+func underAValve() Problem {
+	return Problem{
+		Title: "Closing the fermenter under a valve",
+		Ask:   "40 L of the sparkler ferment at 18 °C with 10 L of room above. To come to 4.0 g/L, where is the valve set and how much sugar must be left when it is closed?",
+		Given: []string{"40 L of 4.6 % vol, 10 L of room, 18 °C", "target 4.0 g/L", "sea level"},
+		Source: Source{ByHand, "Weiss 1974 table III, 18 °C: 4.155e-2 × 44.009 × 0.9553 = 1.747 g/(L·atm). 4.0/1.747 = 2.290 atm of fugacity, coefficient 0.988 at that pressure: 2.318 atm, vapours 0.02: 2.34 atm, so 1.34 atm = 1.36 bar on the valve. " +
+			"At the air's pressure the drink holds 0.98 × 0.995 × 1.747 = 1.70 g/L. To take up: 40 × 2.30 = 92 g and 10 × 1.34 × 1.85 = 25 g in the room; 117/0.4716 = 248 g of sugar, 6.2 g/L."},
+		Work: func(w *Working) {
+			_, drink := sparkler()
+			f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
+			s := must(carbonation.Spund(drink, units.Celsius.Of(18), units.GramCO2PerLitre.Of(4), f, gravity.SugarWashYield(gravity.Sucrose), units.Atmosphere{}))
+			w.Step("Absolute %s; %s of CO2 for drink and room, at %.4f g from a gram of sugar.", s.Pressure.Text(units.Bar, 3), s.CO2.Text(units.Gram, 1), gravity.SugarWashYield(gravity.Sucrose).CO2())
+			w.Step("The verdict, with a rating of 2 bar: %s.", s.Verdict)
+			w.Answer("valve", s.Valve.In(units.BarGauge), 2, "bar", 1.36, 0.03)
+			w.Answer("sugar left", s.Extract.In(units.GramPerLitre), 1, "g/L", 6.2, 0.15)
+			for _, c := range s.Cautions.List() {
+				w.Caution(c.Text())
+			}
+		},
+	}
+}
+
+func coldCrash() Problem {
+	return Problem{
+		Title:  "Air drawn in by the cold",
+		Ask:    "60 L under an open airlock, with 12 L of CO2 above, are cooled from 20 to 2 °C. How much air comes in at once?",
+		Given:  []string{"60 L of 4.6 % vol at 20 °C", "12 L of CO2 at the pressure of the air"},
+		Source: Source{ByHand, "Dry gas at 20 °C: 101.3 − 2.4 = 98.9 kPa; at 2 °C it fills 12 × 275.15/293.15 × 98.9/100.6 × 0.999 (real gas) = 11.06 L. The drink shrinks by 60 × (1 − 991.6/993.4) = 0.11 L (OIML R 22). 12.11 − 11.06 = 1.05 L. At rest the cold drink takes up more of the gas, and more air follows."},
+		Work: func(w *Working) {
+			s, _ := sparkler()
+			r := must(carbonation.Crash(s, units.Celsius.Of(20), units.Celsius.Of(2), carbonation.Fermenter{Drink: units.Litre.Of(60), Headspace: units.Litre.Of(12)}, units.Atmosphere{}))
+			w.Step("At once %s; once the cold drink has taken up gas from the room above, %s.", r.AtOnce.Text(units.Litre, 2), r.AtRest.Text(units.Litre, 1))
+			w.Step("That air brings %s of oxygen to the drink; %s of CO2 let in from a regulator keep it out.", r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), r.CO2ToFill.Text(units.Gram, 0))
+			w.Answer("air at once", r.AtOnce.In(units.Litre), 2, "L", 1.05, 0.06)
+			for _, c := range r.Cautions.List() {
+				w.Caution(c.Text())
+			}
+		},
+	}
+}

@@ -1,0 +1,62 @@
+package main
+
+func Example_alreadyDissolved() {
+	show(alreadyDissolved())
+	// Output:
+	// The warmest temperature since gas last came off counts: 1.430 g/L CO2.
+	// Taken at 4 °C it would be 2.56 g/L CO2, and the bottles would come out flat.
+	// => dissolved: 1.43 g/L (check 1.436, within 0.015)
+}
+
+func Example_sugarForTheBottles() {
+	show(sugarForTheBottles())
+	// Output:
+	// A gram of sucrose makes 0.51428 g of CO2. The primer is to bring 4.30 g/L CO2.
+	// With 2 g/L left, that sugar brings 1.029 g/L CO2 by itself.
+	// => sugar, dry drink: 167.2 g (check 167.2, within 0.1)
+	// => sugar, 2 g/L left: 127.2 g (check 127.2, within 0.1)
+}
+
+func Example_threePrimers() {
+	show(threePrimers())
+	// Output:
+	// Crystal water makes no gas: the monohydrate gives 86.4 % of what table sugar gives.
+	// 100 g of table sugar are replaced by 115.8 g of dextrose monohydrate.
+	// => table sugar: 51.43 g (check 51.428, within 0.005)
+	// => dextrose monohydrate: 44.42 g (check 44.415, within 0.005)
+	// => anhydrous dextrose: 48.86 g (check 48.856, within 0.005)
+}
+
+func Example_primingWithJuice() {
+	show(primingWithJuice())
+	// Output:
+	// A litre of the juice makes 61.48 g/L CO2.
+	// The juice adds volume too: 21.17 L together, at 5.00 g/L CO2.
+	// => juice: 1.169 L (check 1.170, within 0.002)
+}
+
+func Example_bottleInTheSun() {
+	show(bottleInTheSun())
+	// Output:
+	// 4 °C: 1.86 bar gauge (CO2 1.95 bar absolute, air 0.91 bar absolute), head-space 15.5 mL, within the rating given.
+	// 18 °C: 3.10 bar gauge (CO2 3.10 bar absolute, air 0.98 bar absolute), head-space 15.1 mL, within the rating given.
+	// 40 °C: 5.69 bar gauge (CO2 5.38 bar absolute, air 1.24 bar absolute), head-space 12.9 mL, within the rating given.
+	// => gauge at 40 °C: 5.7 bar (check 5.7, within 0.25)
+}
+
+func Example_underAValve() {
+	show(underAValve())
+	// Output:
+	// Absolute 2.376 bar absolute; 117.3 g of CO2 for drink and room, at 0.4716 g from a gram of sugar.
+	// The verdict, with a rating of 2 bar: within the rating given.
+	// => valve: 1.36 bar (check 1.36, within 0.03)
+	// => sugar left: 6.2 g/L (check 6.2, within 0.15)
+}
+
+func Example_coldCrash() {
+	show(coldCrash())
+	// Output:
+	// At once 1.08 L; once the cold drink has taken up gas from the room above, 5.1 L.
+	// That air brings 25 mg/L of oxygen to the drink; 85 g of CO2 let in from a regulator keep it out.
+	// => air at once: 1.08 L (check 1.05, within 0.06)
+}

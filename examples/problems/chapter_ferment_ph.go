@@ -1,0 +1,175 @@
+package main
+
+import (
+	"time"
+
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+func fermentPHChapter() Chapter {
+	return Chapter{
+		Title: "16 The pH of the ferment, yeast and heat",
+		Intro: "A sugar wash has no buffer: what yeast takes up and gives off decides its pH. It also grows, and it warms.",
+		Problems: []Problem{
+			protonsFromAmmonium(), pasteursBalance(), whereTheWashEnds(), bufferForAFloor(), cellsToPitch(), dryYeastToWeigh(), oldLiquidYeast(),
+			yeastFromExtract(), warmsByItself(), coolingOnTheBusiestDay(), heatOfTheReaction(), gasOfABatch(),
+		},
+	}
+}
+
+// softWell is the hall's well water, treated.
+func softWell() water.Profile {
+	return must(water.NewProfile(units.Celsius.Of(12), units.MilligramPerLitreCaCO3.Of(26),
+		water.Calcium.At(units.MilligramPerLitre.Of(10)), water.Potassium.At(units.MilligramPerLitre.Of(1))))
+}
+
+// hallFerment is the club's ferment, fed with diammonium phosphate.
+func hallFerment() nutrient.Ferment {
+	return nutrient.Ferment{
+		Brew:  must(nutrient.SugarForStrength(nutrient.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))),
+		Water: softWell(), Temperature: units.Celsius.Of(20), Additions: 3,
+		Feed: []nutrient.Dose{{Source: nutrient.DiammoniumPhosphate(), Mass: units.Gram.Of(18.8)}},
+	}
+}
+
+func protonsFromAmmonium() Problem {
+	return Problem{
+		Title:  "The acid that ammonium leaves",
+		Ask:    "Yeast takes up 1 g of nitrogen as ammonium. How much H+ does it set free, and what if it were amino nitrogen?",
+		Given:  []string{"1 kg of hexose, 1 g of N", "no phosphate or potassium at hand"},
+		Source: Source{ByHand, "One H+ for each NH4+ taken up (Castrillo et al., Microbiology 141 (1995) 1567, recalled from memory): 1000/14.007 = 71.39 mmol. Amino acids set none free."},
+		Work: func(w *Working) {
+			m := nutrient.UsualMetabolism()
+			salt := must(m.Ferment(nutrient.Substrate{Hexose: units.Kilogram.Of(1), Ammonium: units.Gram.Of(1)}))
+			amino := must(m.Ferment(nutrient.Substrate{Hexose: units.Kilogram.Of(1), Amino: units.Gram.Of(1)}))
+			in, out := salt.Ledgers()
+			w.Step("The gram lets %s of yeast grow.", salt.DryYeast.Text(units.Gram, 1))
+			w.Step("Charge in %.5f mol, out %.5f; carbon in %.4f, out %.4f: nothing is lost.", in.Charge, out.Charge, in.C, out.C)
+			w.Step("From amino nitrogen: %s.", amino.Protons.Text(units.Millimole, 2))
+			w.Answer("H+ from ammonium", salt.Protons.In(units.Millimole), 2, "mmol", 71.39, 0.01)
+		},
+	}
+}
+
+func pasteursBalance() Problem {
+	return Problem{
+		Title:  "Pasteur's balance of 1860",
+		Ask:    "100 g of cane sugar, 105.26 g of hexose, ferment with little yeast growing. How much ethanol, gas, glycerol and succinic acid come out?",
+		Given:  []string{"105.26 g of hexose", "nitrogen for about 1 g of yeast: 64 mg of amino N"},
+		Source: Source{Recalled, "L. Pasteur, Ann. Chim. Phys. 58 (1860) 323: 51.11 g of alcohol, 49.42 g of CO2, 3.16 g of glycerol, 0.67 g of succinic acid, 1.00 g to the yeast. Glycerol and succinic acid went into the library's balance; ethanol and CO2 follow from the atoms and are the check. His CO2 was in part calculated: 1.5 % is allowed."},
+		Work: func(w *Working) {
+			m := nutrient.UsualMetabolism()
+			// Pasteur found no acetic or lactic acid to speak of.
+			m.Acetic, m.Lactic = units.Share{}, units.Share{}
+			b := must(m.Ferment(nutrient.Substrate{Hexose: units.Gram.Of(105.26), Amino: units.Gram.Of(0.064)}))
+			w.Step("Glycerol %s, succinic acid %s, yeast %s.", b.Glycerol.Text(units.Gram, 2), b.Succinic.Text(units.Gram, 2), b.DryYeast.Text(units.Gram, 2))
+			w.Step("The electrons left over make the ethanol, the carbon left over the CO2.")
+			w.Answer("ethanol", b.Ethanol.In(units.Gram), 1, "g", 51.11, 0.75)
+			w.Answer("CO2", b.CO2.In(units.Gram), 1, "g", 49.42, 0.75)
+		},
+	}
+}
+
+func whereTheWashEnds() Problem {
+	return Problem{
+		Title: "Why it stopped half way",
+		Ask:   "The club's wash in soft water, fed with 18.8 g of diammonium phosphate, has no buffer. Where does its pH go?",
+		Given: []string{"60 L at 4.6 % vol, white sugar", "water: alkalinity 26 mg/L as CaCO3", "18.8 g of diammonium phosphate"},
+		Source: Source{Practice, "Sugar washes are reported to fall to pH 2.5 to 3, beer wort only to 4 to 4.5 (question-and-answer thread on acid production in washes against wort, read). " +
+			"Growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et al., J. Food Sci., read)."},
+		Work: func(w *Working) {
+			c := must(hallFerment().Course(4))
+			for _, p := range c.Points {
+				w.Step("%s of the sugar used: gravity %s, pH %.2f (%.2f to %.2f).", p.Used.Text(units.Percent, 0), p.Gravity.Text(3), p.PH.Value, p.PH.Low, p.PH.High)
+			}
+			w.Answer("pH at the end", c.Points[len(c.Points)-1].PH.Value, 1, "", 2.75, 0.25)
+			w.Caution(c.Cautions[0])
+		},
+	}
+}
+
+func bufferForAFloor() Problem {
+	return Problem{
+		Title: "The buffer that holds a floor",
+		Ask:   "How much potassium bicarbonate keeps that wash from falling below pH 3.5?",
+		Given: []string{"as before", "floor pH 3.5"},
+		Source: Source{Practice, "Yeast suppliers advise an alkalinity of 100 to 200 mg/L as CaCO3 for a sugar wash and a pH above 3.5 to 4.0 (Hard seltzer: intro to the lighter side of brewing; Best practices: hard seltzer fermentation, 2021; read). " +
+			"The middle, 150, is taken for the check; half of the range would be a third of it, so 20 % is allowed."},
+		Work: func(w *Working) {
+			f := hallFerment()
+			d := must(f.BufferFor(3.5, nutrient.PotassiumBicarbonate))
+			w.Step("%s for the usual acids; %s if yeast makes least, %s if most.", d.Mass.Value.Text(units.Gram, 1), d.Mass.Low.Text(units.Gram, 1), d.Mass.High.Text(units.Gram, 1))
+			f.Buffer, f.BufferMass = d.Buffer, d.Mass.Value
+			end := must(f.At(units.Percent.Of(100)))
+			w.Step("The water then has an alkalinity of %s and %s of potassium.", d.Water.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0), d.Water.Ion(water.Potassium).Text(units.MilligramPerLitre, 0))
+			w.Answer("pH at the end", end.PH.Value, 2, "", 3.5, 0.005)
+			w.Answer("alkalinity of the water", d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3), 0, "mg/L as CaCO3", 150, 30)
+		},
+	}
+}
+
+func cellsToPitch() Problem {
+	return Problem{
+		Title:  "Cells to pitch",
+		Ask:    "60 L of 7.1 °P are pitched at a million cells a millilitre and degree Plato. How many cells is that?",
+		Given:  []string{"60 L, 7.1 °P", "1 million/mL/°P"},
+		Source: Source{ByHand, "60,000 mL × 7.1 × 1e6 = 4.26e11, 426 billion. The rate is that of brewing textbooks (Briggs et al. 2004; recalled from memory), from 0.5 to 1.5 million."},
+		Work: func(w *Working) {
+			rate := nutrient.UsualPitch()
+			cells := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Value))
+			few := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Low))
+			many := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.High))
+			w.Step("From %s to %s by the spread of the rate.", few, many)
+			w.Answer("cells", cells.Billion(), 0, "billion", 426, 0.5)
+		},
+	}
+}
+
+func dryYeastToWeigh() Problem {
+	return Problem{
+		Title:  "Dry yeast, a year old",
+		Ask:    "426 billion live cells shall come from dry yeast kept cold for a year. How much is weighed?",
+		Given:  []string{"10 billion cells a gram when packed (from 5 to 25)", "4 % lost in a year in the cold"},
+		Source: Source{ByHand, "426/(10 × 0.96) = 44.4 g (cells and loss from supplier sheets, recalled from memory; the cold is taken as 4 °C)."},
+		Work: func(w *Working) {
+			pack := must(nutrient.DryPack(nutrient.Cells{}, units.Celsius.Of(4)))
+			p := must(pack.Need(must(nutrient.BillionCells(426)), 365*24*time.Hour))
+			w.Step("%s of the cells are alive.", p.Viable.Text(units.Percent, 1))
+			w.Step("With the most cells in a gram %.0f g would do, with the fewest it takes %.0f g.", p.Low, p.High)
+			w.Answer("dry yeast", p.Mass.In(units.Gram), 1, "g", 44.4, 0.2)
+		},
+	}
+}
+
+func oldLiquidYeast() Problem {
+	return Problem{
+		Title:  "A pack of liquid yeast, two months old",
+		Ask:    "A pack held 100 billion cells and loses 0.7 % of the living each day in the cold. How many are alive after 60 days?",
+		Given:  []string{"100 billion cells, 60 days, 0.7 % a day"},
+		Source: Source{ByHand, "100 × (1 − 0.007)^60 = 65.6; as a steady loss exp(−0.007 × 60) = 65.7. The rate is common practice without a source; strains differ by a factor of two."},
+		Work: func(w *Working) {
+			pack := must(nutrient.LiquidPack(nutrient.Cells{}))
+			alive := must(pack.Alive(60 * 24 * time.Hour))
+			p := must(pack.Need(must(nutrient.BillionCells(426)), 60*24*time.Hour))
+			w.Step("426 billion would take %.1f such packs; better a starter.", p.Packs)
+			w.Answer("alive", alive.Billion(), 1, "billion", 65.65, 0.1)
+		},
+	}
+}
+
+func yeastFromExtract() Problem {
+	return Problem{
+		Title:  "What a starter grows",
+		Ask:    "80 billion cells shall become 200 in a starter of 10 °P without air. How much extract does it take?",
+		Given:  []string{"120 billion new cells", "20 billion cells in a gram of dry yeast (15 to 25)"},
+		Source: Source{ByHand, "120/20 = 6.0 g of dry yeast. Balling, Die Gährungschemie: 5.323 g of dry yeast from 100 g of extract (read): 6.0/0.05323 = 112.7 g, in 0.1127/0.10 = 1.127 kg, which is 1.08 L at 1.040."},
+		Work: func(w *Working) {
+			s := must(nutrient.StarterFor(must(nutrient.BillionCells(80)), must(nutrient.BillionCells(200)), units.DegreePlato.Of(10)))
+			w.Step("%s of extract in %s; the new yeast holds %s of nitrogen, which malt brings and sugar does not.", s.Extract.Text(units.Gram, 1), s.Volume.Text(units.Litre, 3), s.Feed.Text(units.Gram, 2))
+			w.Answer("extract", s.Extract.In(units.Gram), 1, "g", 112.7, 0.1)
+			w.Answer("volume", s.Volume.In(units.Litre), 2, "L", 1.084, 0.005)
+		},
+	}
+}

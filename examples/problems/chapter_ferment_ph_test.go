@@ -1,0 +1,69 @@
+package main
+
+func Example_protonsFromAmmonium() {
+	show(protonsFromAmmonium())
+	// Output:
+	// The gram lets 15.6 g of yeast grow.
+	// Charge in 0.07139 mol, out 0.07139; carbon in 33.3045, out 33.3045: nothing is lost.
+	// From amino nitrogen: 0.00 mmol.
+	// => H+ from ammonium: 71.39 mmol (check 71.39, within 0.01)
+}
+
+func Example_pasteursBalance() {
+	show(pasteursBalance())
+	// Output:
+	// Glycerol 3.16 g, succinic acid 0.67 g, yeast 1.00 g.
+	// The electrons left over make the ethanol, the carbon left over the CO2.
+	// => ethanol: 51.2 g (check 51.11, within 0.75)
+	// => CO2: 49.6 g (check 49.42, within 0.75)
+}
+
+func Example_whereTheWashEnds() {
+	show(whereTheWashEnds())
+	// Output:
+	// 0 % of the sugar used: gravity 1.028, pH 7.89 (7.89 to 7.89).
+	// 25 % of the sugar used: gravity 1.020, pH 3.47 (3.38 to 3.60).
+	// 50 % of the sugar used: gravity 1.011, pH 2.89 (2.86 to 2.91).
+	// 75 % of the sugar used: gravity 1.003, pH 2.87 (2.84 to 2.90).
+	// 100 % of the sugar used: gravity 0.994, pH 2.85 (2.82 to 2.89).
+	// => pH at the end: 2.9 (check 2.75, within 0.25)
+}
+
+func Example_bufferForAFloor() {
+	show(bufferForAFloor())
+	// Output:
+	// 15.9 g for the usual acids; 12.0 g if yeast makes least, 20.8 g if most.
+	// The water then has an alkalinity of 164 mg/L as CaCO3 and 109 mg/L of potassium.
+	// => pH at the end: 3.50 (check 3.50, within 0.005)
+	// => alkalinity of the water: 164 mg/L as CaCO3 (check 150, within 30)
+}
+
+func Example_cellsToPitch() {
+	show(cellsToPitch())
+	// Output:
+	// From 213 billion cells to 639 billion cells by the spread of the rate.
+	// => cells: 426 billion (check 426, within 0.5)
+}
+
+func Example_dryYeastToWeigh() {
+	show(dryYeastToWeigh())
+	// Output:
+	// 96.0 % of the cells are alive.
+	// With the most cells in a gram 18 g would do, with the fewest it takes 89 g.
+	// => dry yeast: 44.4 g (check 44.4, within 0.2)
+}
+
+func Example_oldLiquidYeast() {
+	show(oldLiquidYeast())
+	// Output:
+	// 426 billion would take 6.5 such packs; better a starter.
+	// => alive: 65.7 billion (check 65.65, within 0.1)
+}
+
+func Example_yeastFromExtract() {
+	show(yeastFromExtract())
+	// Output:
+	// 112.7 g of extract in 1.084 L; the new yeast holds 0.60 g of nitrogen, which malt brings and sugar does not.
+	// => extract: 112.7 g (check 112.7, within 0.1)
+	// => volume: 1.08 L (check 1.084, within 0.005)
+}

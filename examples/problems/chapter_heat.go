@@ -1,0 +1,77 @@
+package main
+
+import (
+	"time"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+)
+
+func warmsByItself() Problem {
+	return Problem{
+		Title:  "How far a ferment would warm itself",
+		Ask:    "If no heat could leave, how much would a liquid warm for each 10 g/L of extract that ferments?",
+		Given:  []string{"586.6 kJ for a kilogram of extract (common practice)", "heat capacity of a dilute wash 4.0 kJ/L/K"},
+		Source: Source{ByHand, "0.010 × 586.6/4.0 = 1.4665 K. The published heats run from 382 to 1217 kJ/kg, so it is 1.0 to 3.0 K."},
+		Work: func(w *Working) {
+			for _, h := range nutrient.HeatRates() {
+				w.Step("%s, %.1f kJ/kg: %s.", h.Name(), h.KilojoulesPerKilogram(), must(h.Rise(units.Gram.Of(10), units.Litre.Of(1))).Text(units.KelvinDifference, 2))
+			}
+			w.Answer("rise", must(nutrient.UsualHeat().Rise(units.Gram.Of(10), units.Litre.Of(1))).In(units.KelvinDifference), 2, "K", 1.4665, 0.005)
+		},
+	}
+}
+
+func coolingOnTheBusiestDay() Problem {
+	return Problem{
+		Title:  "Cooling on the busiest day",
+		Ask:    "4.4 kg of sugar ferment, a third of it on the busiest day. What cooling power holds the temperature?",
+		Given:  []string{"4.4 kg of extract, a third in 24 h", "586.6 kJ/kg"},
+		Source: Source{ByHand, "4.4/3 × 586.6 = 860.3 kJ in 86,400 s: 9.96 W."},
+		Work: func(w *Working) {
+			share := nutrient.BusiestDay()
+			day := must(units.Kilogram.Try(4.4 * share.Value.In(units.Fraction)))
+			h := nutrient.UsualHeat()
+			p := must(h.CoolingPower(day, 24*time.Hour))
+			w.Step("Heat on that day %s.", must(h.Of(day)).Text(units.Kilojoule, 0))
+			w.Step("With the heat of growth counted it would be %s.", must(nutrient.GrowthHeat().CoolingPower(day, 24*time.Hour)).Text(units.Watt, 0))
+			w.Answer("cooling power", p.In(units.Watt), 1, "W", 9.96, 0.1)
+		},
+	}
+}
+
+func heatOfTheReaction() Problem {
+	return Problem{
+		Title:  "The heat of the reaction itself",
+		Ask:    "How much heat does the reaction of solid glucose to liquid ethanol and CO2 gas set free?",
+		Given:  []string{"heats of formation −1273.3, −277.6 and −393.5 kJ/mol"},
+		Source: Source{ByHand, "2 × (−277.6) + 2 × (−393.5) + 1273.3 = −68.9 kJ/mol; /180.156 g/mol = 382.4 kJ/kg. (−277.6 and −393.5: CRC Handbook, read; −1273.3 recalled from memory.)"},
+		Work: func(w *Working) {
+			h := nutrient.ThermochemicalHeat()
+			w.Step("%s (%s).", h.Name(), h.Evidence())
+			w.Step("The usual value is %.1f times that.", nutrient.UsualHeat().KilojoulesPerKilogram()/h.KilojoulesPerKilogram())
+			w.Answer("heat", h.KilojoulesPerKilogram(), 0, "kJ/kg", 382.4, 0.5)
+		},
+	}
+}
+
+func gasOfABatch() Problem {
+	return Problem{
+		Title:  "The gas of a batch",
+		Ask:    "4.4 kg of sucrose ferment. How much CO2 is that, and how many litres at 20 °C in the hall?",
+		Given:  []string{"4.4 kg of sucrose, yield of a sugar wash", "20 °C, 93.87 kPa"},
+		Source: Source{ByHand, "Mole for mole with the ethanol: 0.49363 × 44.009/46.069 = 0.47156 g/g, 2.0749 kg = 47.147 mol. RT/p = 8.314463 × 293.15/93.869 = 25.966 L/mol, less 0.128 (second virial): 25.838 × 47.147 = 1218 L."},
+		Work: func(w *Working) {
+			hall := must(units.AtAltitude(units.Metre.Of(640)))
+			mass, volume, err := carbonation.GivenOff(units.Kilogram.Of(4.4), gravity.SugarWashYield(gravity.Sucrose).CO2(), units.Celsius.Of(20), hall)
+			must(mass, err)
+			w.Step("%s, %s.", mass.Text(units.Kilogram, 4), volume.Text(units.Litre, 1))
+			w.Step("As an ideal gas it would be %s.", must(nutrient.GasVolume(mass, units.Celsius.Of(20), hall.Pressure())).Text(units.Litre, 1))
+			w.Answer("mass", mass.In(units.Kilogram), 3, "kg", 2.0749, 0.0005)
+			w.Answer("volume", volume.In(units.Litre), 0, "L", 1218, 1)
+			w.Caution(nutrient.GasCaution)
+		},
+	}
+}

@@ -1,0 +1,149 @@
+package main
+
+import (
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+func nitrogenChapter() Chapter {
+	return Chapter{
+		Title: "15 Feeding the yeast",
+		Intro: "Sugar and water hold no nitrogen. What yeast needs is known within a factor of two, what a salt brings to four digits.",
+		Problems: []Problem{
+			nitrogenInPhosphate(), limitsInLaw(), mustAnalysis(), needOfAMust(), needOfTheWash(), feedInThree(), zincByTheGrain(),
+		},
+	}
+}
+
+func nitrogenInPhosphate() Problem {
+	return Problem{
+		Title:  "Nitrogen in diammonium phosphate",
+		Ask:    "How much nitrogen and phosphorus is in diammonium phosphate, and how much nitrogen does the US limit for wine let in?",
+		Given:  []string{"(NH4)2HPO4", "limit 8 lb/1000 US gal"},
+		Source: Source{ByHand, "2 × 14.007/132.056 = 21.214 % N; 30.974/132.056 = 23.455 % P. 0.95861 g/L × 0.21214 = 203.4 mg/L."},
+		Work: func(w *Working) {
+			dap := nutrient.DiammoniumPhosphate()
+			limit, _ := nutrient.LimitIn(nutrient.US, nutrient.AmmoniumPhosphate, nutrient.Wine)
+			w.Step("%s: %s N, %s P.", dap, dap.Nitrogen().Text(units.Percent, 3), dap.Shares().Phosphorus.Text(units.Percent, 3))
+			w.Step("%s", limit)
+			n := limit.Concentration().In(units.MilligramPerLitre) * dap.Nitrogen().In(units.Fraction)
+			w.Answer("nitrogen", dap.Nitrogen().In(units.Percent), 2, "%", 21.214, 0.005)
+			w.Answer("phosphorus", dap.Shares().Phosphorus.In(units.Percent), 2, "%", 23.455, 0.005)
+			w.Answer("nitrogen at the limit", n, 1, "mg/L", 203.4, 0.05)
+			w.Caution(nutrient.CheckTheLaw)
+		},
+	}
+}
+
+func limitsInLaw() Problem {
+	return Problem{
+		Title:  "Small print in pounds",
+		Ask:    "What do the US limits for thiamine (0.005 lb/1000 gal), citric acid (5.8) and ammonium phosphate in distilling material (10) come to?",
+		Given:  []string{"limits in lb/1000 US gal"},
+		Source: Source{Read, "27 CFR 24.246 (2015 edition) prints 0.6 mg/L and 0.7 g/L; 27 CFR 24.247 prints 1.2 g/L. Amended later: check the law in force."},
+		Work: func(w *Working) {
+			for _, row := range []struct {
+				s             nutrient.Substance
+				scope         string
+				print, within float64 // g/L
+				places        int
+			}{{nutrient.Thiamine, nutrient.Wine, 0.0006, 0.00005, 4}, {nutrient.CitricAcid, nutrient.Wine, 0.7, 0.05, 1}, {nutrient.AmmoniumPhosphate, nutrient.DistillingMaterial, 1.2, 0.05, 1}} {
+				l, ok := nutrient.LimitIn(nutrient.US, row.s, row.scope)
+				n, unit := l.Amount()
+				w.Step("%s: %s %s = %s g/L (%s; known: %v).", row.s, n, unit, l.GramsPerLitre(6), l.Article, ok)
+				w.Answer(row.s.String(), l.Concentration().In(units.GramPerLitre), row.places, "g/L", row.print, row.within)
+			}
+		},
+	}
+}
+
+func mustAnalysis() Problem {
+	return Problem{
+		Title:  "What a must brings",
+		Ask:    "A must holds 60 mg/L of ammonia and 90 mg/L of alpha amino nitrogen. How much can the yeast use?",
+		Given:  []string{"NH3 60 mg/L", "alpha amino N 90 mg/L"},
+		Source: Source{Read, "Australian Wine Research Institute, page on yeast assimilable nitrogen: 0.8225 × NH3 + alpha amino N = 49.35 + 90 = 139.35 mg/L."},
+		Work: func(w *Working) {
+			n := must(nutrient.Assimilable(units.MilligramPerLitre.Of(60), units.MilligramPerLitre.Of(90)))
+			w.Step("Ammonia is %.2f %% nitrogen by the atomic weights.", 100*14.007/must(water.MolarMass("NH3")))
+			low := nutrient.NeedOfWhiteMustAWRI().Nitrogen
+			w.Step("The same page asks for %s in a white must (%s).", low.Value.Text(units.MilligramPerLitre, 0), low.Evidence.Grade)
+			w.Answer("assimilable nitrogen", n.In(units.MilligramPerLitre), 1, "mg/L", 139.35, 0.06)
+		},
+	}
+}
+
+func needOfAMust() Problem {
+	return Problem{
+		Title:  "The need of a ripe must",
+		Ask:    "How much nitrogen does a grape must of 21, 25 and 27 °Bx want?",
+		Given:  []string{"21, 25 and 27 °Bx"},
+		Source: Source{Recalled, "Bisson & Butzke, Am. J. Enol. Vitic. 51 (2000) 168: 200, 300 and 350 mg/L."},
+		Work: func(w *Working) {
+			for _, row := range []struct {
+				bx    units.Extract
+				print float64
+			}{{units.DegreePlato.Of(21), 200}, {units.DegreePlato.Of(25), 300}, {units.DegreePlato.Of(27), 350}} {
+				n := must(nutrient.NeedOfMustBissonButzke(row.bx))
+				w.Answer("at "+row.bx.Text(units.DegreePlato, 0), n.Nitrogen.Value.In(units.MilligramPerLitre), 0, "mg/L", row.print, 0.5)
+			}
+			sparse := nutrient.NeedOfMustAgenbach().Nitrogen.Value
+			w.Step("Another author: %s at the least. The methods differ by more than the must does.", sparse.Text(units.MilligramPerLitre, 0))
+		},
+	}
+}
+
+func needOfTheWash() Problem {
+	return Problem{
+		Title:  "The need of a sugar wash",
+		Ask:    "A wash has 74 g/L of sugar to ferment. How much nitrogen does a strain of medium demand want, and how wide is the spread?",
+		Given:  []string{"74 g/L of sugar", "strains of low, medium and high demand"},
+		Source: Source{Recalled, "Rule of the wine trade: 0.75, 0.9 and 1.25 mg of N for a gram of sugar: 55.5, 66.6 and 92.5 mg/L."},
+		Work: func(w *Working) {
+			n := must(nutrient.NeedBySugar(units.GramPerLitre.Of(74), nutrient.MediumDemand)).Nitrogen
+			w.Step("Known as: %s.", n.Evidence)
+			w.Answer("medium", n.Value.In(units.MilligramPerLitre), 1, "mg/L", 66.6, 0.05)
+			w.Answer("low", n.Low.In(units.MilligramPerLitre), 1, "mg/L", 55.5, 0.05)
+			w.Answer("high", n.High.In(units.MilligramPerLitre), 1, "mg/L", 92.5, 0.05)
+		},
+	}
+}
+
+func feedInThree() Problem {
+	return Problem{
+		Title: "Fed in three stages",
+		Ask:   "60 L want 66.6 mg/L of nitrogen, from diammonium phosphate, weighed to 0.1 g in three additions. What is weighed?",
+		Given: []string{"60 L, 66.6 mg/L", "diammonium phosphate, US limit 0.9586 g/L", "three additions, scale to 0.1 g"},
+		Source: Source{ByHand, "60 × 66.6 = 3996 mg of N / 0.21214 = 18.837 g, 0.314 g/L, below the limit. Down to 18.8 g in 188 steps: 63 + 63 + 62, so 6.3, 6.3 and 6.2 g, " +
+			"the last when a third of the sugar is used (common practice)."},
+		Work: func(w *Working) {
+			feed := must(nutrient.FeedInOrder(units.MilligramPerLitre.Of(66.6), units.Litre.Of(60), nutrient.US, nutrient.DiammoniumPhosphate()))
+			s := must(nutrient.InStages(3, must(units.ParseExact[units.Mass]("0.1 g")), feed.Doses...))
+			w.Step("In all %s; short by %s.", feed.Doses[0].Mass.Text(units.Gram, 3), feed.Shortfall.Text(units.MilligramPerLitre, 1))
+			for _, stage := range s.Stages {
+				w.Step("When %s of the sugar is used: %s.", stage.Used.Text(units.Percent, 0), stage.Weigh[0])
+			}
+			w.Answer("in all", feed.Doses[0].Mass.In(units.Gram), 2, "g", 18.837, 0.005)
+			w.Answer("weighed", s.Totals[0].Quantity().In(units.Gram), 1, "g", 18.8, 0)
+			w.Answer("last addition", s.Stages[2].Weigh[0].Quantity().In(units.Gram), 1, "g", 6.2, 0)
+		},
+	}
+}
+
+func zincByTheGrain() Problem {
+	return Problem{
+		Title:  "A pinch of zinc",
+		Ask:    "60 L shall get 0.30 mg/L of zinc from zinc sulfate heptahydrate. How much is that?",
+		Given:  []string{"60 L, 0.30 mg/L Zn", "ZnSO4·7H2O"},
+		Source: Source{ByHand, "287.54/65.38 = 4.398 mg of salt for a milligram of zinc: 18 mg of zinc are 79.2 mg."},
+		Work: func(w *Working) {
+			zinc := nutrient.ZincSulfateHeptahydrate()
+			dose := units.Gram.Of(0.0792)
+			s := must(nutrient.Brings(units.Litre.Of(60), nutrient.Dose{Source: zinc, Mass: dose}))
+			w.Step("The salt is %s zinc.", zinc.Shares().Zinc.Text(units.Percent, 2))
+			w.Step("%s are below what a 0.1 g scale shows: dissolve 0.8 g in 100 mL and take %.1f mL.", dose.Text(units.Milligram, 1), 100*dose.In(units.Gram)/0.8)
+			w.Answer("zinc from 79.2 mg", s.Zinc.In(units.MilligramPerLitre), 3, "mg/L", 0.300, 0.0005)
+		},
+	}
+}

@@ -1,0 +1,61 @@
+package main
+
+func Example_molecularSulfite() {
+	show(molecularSulfite())
+	// Output:
+	// At pH 3.2 it would be 3.91 %.
+	// => molecular: 2.001 % (check 2.0009, within 0.0005)
+	// => free SO2: 39.98 mg/L (check 39.98, within 0.01)
+}
+
+func Example_sulfiteInWine() {
+	show(sulfiteInWine())
+	// Output:
+	// The cellar's rule has 3.91 %: it asks for a larger dose.
+	// => molecular: 5.897 % (check 5.897, within 0.002)
+	// => pK at 7.5 % vol: 2.148 (check 2.148, within 0.0005)
+}
+
+func Example_metabisulfiteForABatch() {
+	show(metabisulfiteForABatch())
+	// Output:
+	// The salt is 57.63 % SO2 when fresh.
+	// sulfur dioxide, total: at most 350 mg/L, wine, 27 CFR 4.22(b)(1), US; check the law in force; limits passed: 0.
+	// => salt: 3.12 g (check 3.123, within 0.005)
+}
+
+func Example_sorbateForWine() {
+	show(sorbateForWine())
+	// Output:
+	// At 12 % vol from 107 mg/L to 176 mg/L by other tables.
+	// At 4.6 % vol it is refused: nutrient.SorbateByStrength: strength 4.6 % vol outside 10 % vol to 14 % vol (potassium sorbate table; no published table covers this strength).
+	// => 12 % vol: 130 mg/L (check 130, within 0.5)
+	// => 10.5 % vol: 185 mg/L (check 185, within 0.5)
+}
+
+func Example_sorbateThatActs() {
+	show(sorbateThatActs())
+	// Output:
+	// At pH 4.5 only 65 % of it would act.
+	// sorbic acid: at most 300 mg/L, wine, 27 CFR 24.246 (2015 edition), US; check the law in force; limits passed: 0.
+	// => dose: 4.00 g (check 4.00, within 0.0005)
+	// => sorbic acid: 149.3 mg/L (check 149.3, within 0.1)
+	// => of it acting: 143.0 mg/L (check 143.0, within 0.1)
+}
+
+func Example_sweetWithoutSugar() {
+	show(sweetWithoutSugar())
+	// Output:
+	// From 27 mg/L to 36 mg/L by the spread of its sweetness; yeast leaves it: true.
+	// sucralose: at most 250 mg/L, cider and perry, Sweeteners in Food Amendment (Scotland) Regulations, SI 2002/61, EU; check the law in force. Limits passed: 0.
+	// => concentration: 30.77 mg/L (check 30.77, within 0.01)
+	// => for 60 L: 1.846 g (check 1.846, within 0.001)
+}
+
+func Example_sugarThatWakes() {
+	show(sugarThatWakes())
+	// Output:
+	// Sugar takes room: the strength falls to 4.54 % vol.
+	// Without the gas: 138 kJ of energy in 100 mL.
+	// => CO2 if it ferments: 9.43 g/L (check 9.43, within 0.01)
+}
