@@ -35,6 +35,13 @@
 //
 // Durations are [time.Duration]; [ParseDuration] reads days and weeks too.
 //
+// # How sure
+//
+// [Measure], [Read] and [Limited] make a [Measured]: a value with its standard
+// uncertainty. [Propagate] carries it through any function of several quantities,
+// [Budget] tells which of them matters, [Simulate] checks by drawing lots, and
+// [CrossCheck] compares several methods.
+//
 // # Range
 //
 // Numbers are float64 in the base unit of the dimension. [Unit.Try] and [Parse]
