@@ -176,7 +176,7 @@ func yeastSection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{"packs", number(y.Packs, 1), fmt.Sprintf("%.1f to %.1f by what packs hold", y.Low, y.High), "", ""}.explain(plan.FigureYeast))
 		return out
 	}
-	out.rows = append(out.rows, row{"dry yeast", y.Mass.String(), fmt.Sprintf("%.0f to %.0f g by what a gram holds; the pack's own figure is better", y.Low, y.High), "", ""}.explain(plan.FigureYeast))
+	out.rows = append(out.rows, row{"dry yeast", exact(y.Mass), fmt.Sprintf("%.0f to %.0f g by what a gram holds; the pack's own figure is better", y.Low, y.High), "", ""}.explain(plan.FigureYeast))
 	if r := y.Rehydration; r != nil {
 		out.rows = append(out.rows, row{"wake it in", s.volume(r.Water) + " water", "at " + s.temperature(r.Temperature) + " for " + r.Time.String(), "", ""}.explain(plan.FigureRehydration))
 	}

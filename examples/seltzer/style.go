@@ -137,13 +137,19 @@ func percent(s units.Share) string {
 // weight prints what the scale shows, and in US units the ounces beside it.
 func (s style) weight(w plan.Weight) string {
 	m := w.Mass.Quantity()
-	if !s.us {
-		if g := m.In(units.Gram); g >= 1000 {
-			return number(g/1000, 2) + " kg"
-		}
-		return w.Mass.Text(int(max(0, -w.Mass.Decimal().Exponent())))
+	shown := exact(w.Mass)
+	if m.In(units.Gram) >= 1000 {
+		return s.mass(m)
 	}
-	return s.mass(m)
+	if s.us {
+		return number(m.In(units.Ounce), 2) + " oz (" + shown + ")"
+	}
+	return shown
+}
+
+// exact prints a weight with every place that the scale has.
+func exact(x units.ExactMass) string {
+	return x.Text(int(max(0, -x.Decimal().Exponent())))
 }
 
 // gas prints a volume of gas.

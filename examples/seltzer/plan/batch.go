@@ -278,7 +278,13 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 		return d.strength - want, err
 	}
 	guess := r.guess()
-	lo, hi := guess/20, math.Min(1.5*guess, 0.9)
+	lo, hi := guess/20, math.Min(1.5*guess, 1)
+	if d, err := r.draw(hi); err == nil && d.strength < want {
+		return batch{}, &RequestError{
+			Field: "strength", Value: r.req.Strength.Text(units.PercentVolume, 1),
+			Allowed: fmt.Sprintf("at most %.1f %% vol from %s with this flavour and priming", d.strength-0.05, r.fermentable.Name()),
+		}
+	}
 	for range mostPrimings {
 		share, err := r.solve(above, lo, hi)
 		if err != nil {

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"strings"
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
@@ -134,6 +135,12 @@ func (m *maker) label() error {
 
 // cautions are those that go with every batch.
 func (m *maker) cautions() error {
+	for _, c := range m.fermentable.Cautions() {
+		m.caution(c)
+	}
+	if name := m.fermentable.Name(); strings.Contains(name, "malt") || strings.Contains(name, "juice") || strings.Contains(name, "honey") {
+		m.caution("The nitrogen and the buffer that " + name + " brings are not counted: the pH falls less than is foreseen here, and less nutrient or none may do.")
+	}
 	for _, c := range []string{
 		"Boiling sugar solution sticks and burns deeply: keep children and pets away, lift nothing full and hot, let it cool before it is moved.",
 		carbonation.Asphyxiation.Text(),

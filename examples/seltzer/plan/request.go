@@ -13,7 +13,7 @@ type Request struct {
 	Strength units.StrengthByVolume `json:"strength"` // of the packaged drink, in every pack
 
 	Place       Place     `json:"place"`
-	Fermentable string    `json:"fermentable"` // what nutrient.ParseFermentable reads: "white sugar"
+	Fermentable string    `json:"fermentable"` // what nutrient.ParseFermentable reads: "white sugar"; or "juice 12 °Bx"
 	Water       Water     `json:"water"`
 	Kettle      Kettle    `json:"kettle"`
 	Fermenter   Fermenter `json:"fermenter"`

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"example.org/zymase/carbonation"
@@ -127,7 +128,15 @@ func (k *recipe) setPlace() (err error) {
 
 func (k *recipe) setFermentable() (err error) {
 	f := k.req.Fermentable
-	if k.fermentable, err = nutrient.ParseFermentable(f); err != nil {
+	if brix, ok := strings.CutPrefix(f, "juice "); ok {
+		e, err := units.Parse[units.Extract](brix)
+		if err != nil {
+			return named("fermentable", f, err)
+		}
+		if k.fermentable, err = nutrient.Juice(e, units.Share{}); err != nil {
+			return named("fermentable", f, err)
+		}
+	} else if k.fermentable, err = nutrient.ParseFermentable(f); err != nil {
 		return named("fermentable", f, err)
 	}
 	if k.fermentable.Fermentability().In(units.Percent) < 1 {
