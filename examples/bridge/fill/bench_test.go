@@ -16,16 +16,26 @@ import (
 	"example.org/zymase/examples/bridge/number"
 )
 
-// BenchmarkFill compares, in one run over one file of 1,000,000 rows: filling
-// it; reading, parsing the two columns and writing it, with this module's own
+// BenchmarkFill is of the density of ethanol and water, BenchmarkFillPower of a
+// function that raises to a power.
+func BenchmarkFill(b *testing.B) {
+	benchmark(b, "ethanol_density", "strength_by_mass (% mass)", "temperature (°C)", 40, 30)
+}
+
+func BenchmarkFillPower(b *testing.B) {
+	benchmark(b, "pressure_gauge_from_absolute", "pressure (kPa)", "altitude (m)", 300, 2000)
+}
+
+// benchmark compares, in one run over one file of 1,000,000 rows: filling it;
+// reading, parsing the two columns and writing it, with this module's own
 // reader and with encoding/csv. "of-copy" is the speed of filling as a share of
 // that of the copy.
-func BenchmarkFill(b *testing.B) {
+func benchmark(b *testing.B, name, first, second string, most, mostSecond float64) {
 	const rows = 1_000_000
 	dir := b.TempDir()
-	name := filepath.Join(dir, "in.csv")
-	writeTable(b, name, rows)
-	f := function(b, "pressure_gauge_from_absolute")
+	f := function(b, name)
+	name = filepath.Join(dir, "in.csv")
+	writeTable(b, name, rows, first, second, most, mostSecond)
 	timed := func(do func(in io.Reader, out io.Writer) error) time.Duration {
 		in, err := os.Open(name)
 		if err != nil {
@@ -63,7 +73,7 @@ func BenchmarkFill(b *testing.B) {
 	b.ReportMetric(std.Seconds()/fill.Seconds(), "of-std-copy")
 }
 
-func writeTable(b *testing.B, name string, rows int) {
+func writeTable(b *testing.B, name string, rows int, first, second string, most, mostSecond float64) {
 	file, err := os.Create(name)
 	if err != nil {
 		b.Fatal(err)
@@ -72,9 +82,9 @@ func writeTable(b *testing.B, name string, rows int) {
 	w := bufio.NewWriter(file)
 	defer w.Flush()
 	random := rand.New(rand.NewPCG(1, 2))
-	fmt.Fprintln(w, "batch,pressure (bar),altitude (m),remark")
+	fmt.Fprintf(w, "batch,%s,%s,remark\n", first, second)
 	for i := range rows {
-		fmt.Fprintf(w, "%d,%.4f,%d,dry and clear\n", i, 1+2*random.Float64(), random.IntN(2000))
+		fmt.Fprintf(w, "%d,%.4f,%.1f,dry and clear\n", i, most*random.Float64(), mostSecond*random.Float64())
 	}
 }
 
