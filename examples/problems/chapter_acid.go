@@ -69,7 +69,7 @@ func acidToAPH() Problem {
 		Ask:   "How much phosphoric, lactic or hydrochloric acid brings a litre of this water to pH 5.4 in a closed vessel, and how much if the CO2 is stirred out?",
 		Given: []string{moderateWater, "pH 7.50 at 20 °C", "target pH 5.4"},
 		Source: Source{Computed, "USGS PHREEQC 3, data base phreeqc.dat, mmol of pure acid to a kilogram of water: phosphoric 2.5061, lactic (pK 3.86) 2.6409, hydrochloric 2.5730 closed; " +
-			"hydrochloric 2.8854 with the CO2 lost to 10^−3.4 atm. A litre holds 0.9982 kg. The tolerance is 1 %."},
+			"hydrochloric 2.8854 with the CO2 lost to 10^−3.4 atm. A litre holds 0.9982 kg: 2.5016, 2.6361, 2.5684 and 2.8802 mmol. The tolerance is 1 %."},
 		Work: func(w *Working) {
 			p := must(moderate(units.Celsius.Of(20)).WithPH(7.5))
 			litre := units.Litre.Of(1)

@@ -21,7 +21,7 @@ func allOfTheSugar() Problem {
 		Title: "The most that a kilogram can give",
 		Ask:   "If every molecule of a kilogram of sucrose became ethanol and CO2, how much of each would there be?",
 		Given: []string{"1 kg sucrose in 9 kg water"},
-		Source: Source{ByHand, "C12H22O11 + H2O → 4 C2H5OH + 4 CO2: 4 × 46.069/342.297 = 0.53835 and 4 × 44.009/342.297 = 0.51428 g/g; " +
+		Source: Source{ByHand, "C12H22O11 + H2O → 4 C2H5OH + 4 CO2: 4 × 46.069/342.297 = 0.53835 and 4 × 44.009/342.297 = 0.51428 g/g, so 538.35 and 514.28 g; " +
 			"the sum is 1.05263, the sugar and 18.015/342.297 = 5.263 % of water (CIAAW abridged atomic weights 2021)."},
 		Work: func(w *Working) {
 			kilo := units.Kilogram.Of(1)

@@ -57,7 +57,7 @@ func Example_oldLiquidYeast() {
 	show(oldLiquidYeast())
 	// Output:
 	// 426 billion would take 6.5 such packs; better a starter.
-	// => alive: 65.7 billion (check 65.65, within 0.1)
+	// => alive: 65.7 billion (check 65.7, within 0.1)
 }
 
 func Example_yeastFromExtract() {

@@ -41,7 +41,7 @@ func roomOfAKilogram() Problem {
 		Title:  "The room a kilogram of gas takes",
 		Ask:    "How many cubic metres does a kilogram of CO2 fill at 20 °C and 1 atm?",
 		Given:  []string{"1 kg, 20 °C, 101.325 kPa"},
-		Source: Source{ByHand, "1000/44.009 = 22.7226 mol; RT/p = 8.314463 × 293.15/101.325 = 24.0551 L/mol; 546.59 L. Real gas: less 22.7226 × 0.1279 = 2.91 L for the second virial coefficient of −127.9 cm³/mol: 543.7 L."},
+		Source: Source{ByHand, "1000/44.009 = 22.7226 mol; RT/p = 8.314463 × 293.15/101.325 = 24.0551 L/mol; 546.59 L. Real gas: less 22.7226 × 0.1279 = 2.91 L for the second virial coefficient of −127.9 cm³/mol: 543.7 L, 0.5437 m³."},
 		Work: func(w *Working) {
 			d := must(carbonation.GasDensity(units.Celsius.Of(20), units.StandardAtmosphere.Of(1)))
 			w.Step("Density %s, so a kilogram fills %.4f m³.", d.Text(units.KilogramPerCubicMetre, 4), 1/d.In(units.KilogramPerCubicMetre))

@@ -40,7 +40,7 @@ func gramsInALitre() Problem {
 		Title:  "From a gravity at 15 °C to grams in a litre",
 		Ask:    "An old German table goes by the specific gravity 15/15 °C. How much extract is in a litre at 1.0100 and at 1.0170?",
 		Given:  []string{"specific gravity 15/15 °C 1.0100 and 1.0170"},
-		Source: Source{Read, "German official table of the Kaiserliche Normal-Eichungs-Kommission, as table XIX in König, handbook of food analysis: 2.58 and 4.39 g/100 mL. Half a digit of each column is 0.11 g/L."},
+		Source: Source{Read, "German official table of the Kaiserliche Normal-Eichungs-Kommission, as table XIX in König, handbook of food analysis: 2.58 and 4.39 g/100 mL, so 25.8 and 43.9 g/L. Half a digit of each column is 0.11 g/L."},
 		Work: func(w *Working) {
 			for _, row := range []struct{ sg, print float64 }{{1.0100, 25.8}, {1.0170, 43.9}} {
 				g := must(gravity.FromReference(row.sg, gravity.At15, gravity.InVacuum))
@@ -112,7 +112,7 @@ func indexOfSyrup() Problem {
 		Title:  "What the refractometer sees",
 		Ask:    "What is the refractive index of syrups of 10, 20 and 50 °Bx, and which scale value belongs to 1.36384?",
 		Given:  []string{"20 °C, 589 nm"},
-		Source: Source{Read, "ICUMSA 1974 (as anchors in a collection of engineering data): 1.34782, 1.36384 and 1.42009."},
+		Source: Source{Read, "ICUMSA 1974 (as anchors in a collection of engineering data): 10 °Bx 1.34782, 20 °Bx 1.36384, 50 °Bx 1.42009."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				bx    units.Extract

@@ -30,7 +30,7 @@ func printedBeerChart() Problem {
 		Title:  "The chart on the brewery's wall",
 		Ask:    "How many volumes does beer hold at 38 °F under 12 psi, at 36 °F under 9 psi and at 45 °F under 12 psi, and which pressure gives 2.57 volumes at 38 °F?",
 		Given:  []string{"gauge at sea level"},
-		Source: Source{Read, "BrewingTechniques 2 (1994) no. 1, table I, Guideline for degrees of carbonation: 2.57, 2.38 and 2.26 volumes. The printed columns step unevenly; the fit is within 0.04 of all 292 points."},
+		Source: Source{Read, "BrewingTechniques 2 (1994) no. 1, table I, Guideline for degrees of carbonation: 2.57 (38 °F, 12 psi), 2.38 and 2.26 volumes. The printed columns step unevenly; the fit is within 0.04 of all 292 points."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				t     units.Temperature
@@ -185,7 +185,7 @@ func kegInTheCold() Problem {
 		Title: "How long until it sparkles?",
 		Ask:   "A keg held 1.5 g/L; two days later 3.0 g/L; at rest it would hold 6.0. How fast is it, and when does it reach 5.5 g/L?",
 		Given: []string{"1.5 g/L at the start, 3.0 after 48 h", "6.0 g/L at rest"},
-		Source: Source{ByHand, "First order: k = ln((6 − 1.5)/(6 − 3))/48 h = 0.405465/48 = 0.0084472 1/h. From 1.5 to 5.5: ln(4.5/0.5)/k = 2.197225/0.0084472 = 260.1 h. " +
+		Source: Source{ByHand, "First order: k = ln((6 − 1.5)/(6 − 3))/48 h = 0.405465/48 = 0.0084472 1/h, 0.84472 % an hour. From 1.5 to 5.5: ln(4.5/0.5)/k = 2.197225/0.0084472 = 260.1 h. " +
 			"A straight line would have promised it after 128 h."},
 		Work: func(w *Working) {
 			start, then, rest := units.GramCO2PerLitre.Of(1.5), units.GramCO2PerLitre.Of(3), units.GramCO2PerLitre.Of(6)

@@ -41,7 +41,7 @@ func limitsInLaw() Problem {
 		Title:  "Small print in pounds",
 		Ask:    "What do the US limits for thiamine (0.005 lb/1000 gal), citric acid (5.8) and ammonium phosphate in distilling material (10) come to?",
 		Given:  []string{"limits in lb/1000 US gal"},
-		Source: Source{Read, "27 CFR 24.246 (2015 edition) prints 0.6 mg/L and 0.7 g/L; 27 CFR 24.247 prints 1.2 g/L. Amended later: check the law in force."},
+		Source: Source{Read, "27 CFR 24.246 (2015 edition) prints 0.6 mg/L (0.0006 g/L) and 0.7 g/L; 27 CFR 24.247 prints 1.2 g/L. Amended later: check the law in force."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				s             nutrient.Substance
@@ -136,7 +136,7 @@ func zincByTheGrain() Problem {
 		Title:  "A pinch of zinc",
 		Ask:    "60 L shall get 0.30 mg/L of zinc from zinc sulfate heptahydrate. How much is that?",
 		Given:  []string{"60 L, 0.30 mg/L Zn", "ZnSO4·7H2O"},
-		Source: Source{ByHand, "287.54/65.38 = 4.398 mg of salt for a milligram of zinc: 18 mg of zinc are 79.2 mg."},
+		Source: Source{ByHand, "287.54/65.38 = 4.398 mg of salt for a milligram of zinc: 0.300 mg/L × 60 L = 18 mg of zinc are 79.2 mg."},
 		Work: func(w *Working) {
 			zinc := nutrient.ZincSulfateHeptahydrate()
 			dose := units.Gram.Of(0.0792)

@@ -23,7 +23,7 @@ func sugarForTheHall() Problem {
 		Title: "Sugar for 60 L at 4.6 % vol",
 		Ask:   "How much white sugar do 60 L of 4.6 % vol take, fermented dry, and where do the hydrometer's readings start and end?",
 		Given: []string{"60 L of finished drink at 20 °C", "4.6 % vol", "white sugar, 99.94 % dry"},
-		Source: Source{ByHand, "Ethanol 60 × 4.6 × 7.89239 = 2178.3 g. French order of 3 May 1996: 16.83 g of hexose for 1 % vol, which is 0.46895 g/g, and 0.49363 g from a gram of sucrose: 2178.3/0.49363 = 4412.8 g, /0.9994 = 4415.4 g. " +
+		Source: Source{ByHand, "Ethanol 60 × 4.6 × 7.89239 = 2178.3 g. French order of 3 May 1996: 16.83 g of hexose for 1 % vol, which is 0.46895 g/g, and 0.49363 g from a gram of sucrose: 2178.3/0.49363 = 4412.8 g, /0.9994 = 4415 g, 4.415 kg. " +
 			"CO2 and yeast go, about 2.3 kg; the liquid weighs about 59.5 kg, so the start is 4.413 kg of sugar in 61.8 kg, 7.14 °P, 1.0283 (NBS C440: 7 °Bx 1.02773, 8 °Bx 1.03180 in air). The gravity of the finish is about that of 3.66 % mass of ethanol, 0.9933, and 0.17 kg of glycerol, 0.0007: 0.9940."},
 		Work: func(w *Working) {
 			b := must(nutrient.SugarForStrength(nutrient.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
@@ -43,7 +43,7 @@ func dextroseInstead() Problem {
 		Title:  "The same with dextrose",
 		Ask:    "How much dextrose monohydrate takes the place of the sugar?",
 		Given:  []string{"60 L, 4.6 % vol", "C6H12O6·H2O, 9.09 % crystal water"},
-		Source: Source{ByHand, "2178.3 g of ethanol / 0.46895 = 4645.1 g of anhydrous glucose; × 198.171/180.156 = 5109.6 g."},
+		Source: Source{ByHand, "2178.3 g of ethanol / 0.46895 = 4645.1 g of anhydrous glucose; × 198.171/180.156 = 5110 g, 5.110 kg."},
 		Work: func(w *Working) {
 			f := nutrient.DextroseMonohydrate()
 			b := must(nutrient.SugarForStrength(f, units.PercentVolume.Of(4.6), units.Litre.Of(60)))
@@ -61,7 +61,7 @@ func honeyForMead() Problem {
 		Ask:   "What is in a kilogram of honey of average composition, how much of its solids ferments, and how much ethanol could it give at the most?",
 		Given: []string{"1 kg of honey"},
 		Source: Source{Read, "White et al., USDA Technical Bulletin 1261 (1962), mean of 490 samples: water 17.2, fructose 38.2, glucose 31.3, sucrose 1.3, maltose and the like 7.3 %. " +
-			"Sugars 78.1 %. Ethanol at the most: 0.695 × 0.51144 + 0.086 × 0.53835 = 0.4017 g/g."},
+			"A kilogram: 172 g of water, 781 g of sugars. Ethanol at the most: 695 × 0.51144 + 86 × 0.53835 = 401.7 g."},
 		Work: func(w *Working) {
 			f := nutrient.Honey()
 			p := must(f.Of(units.Kilogram.Of(1)))
@@ -139,7 +139,7 @@ func priceOfAlcohol() Problem {
 		Title:  "What a gram of ethanol costs",
 		Ask:    "White sugar costs 1.35 for a kilogram, dextrose monohydrate 2.40. What does a gram of ethanol from each cost?",
 		Given:  []string{"prices invented, in any currency", "packs of 1 kg"},
-		Source: Source{ByHand, "1.35/(999.4 × 0.49363) = 0.002736; 2.40/(1000 × 0.90909 × 0.46895) = 0.005630."},
+		Source: Source{ByHand, "A thousand grams of ethanol: 1000 × 1.35/(999.4 × 0.49363) = 2.736; 1000 × 2.40/(1000 × 0.90909 × 0.46895) = 5.630."},
 		Work: func(w *Working) {
 			kilo := must(units.ParseExact[units.Mass]("1 kg"))
 			a := must(nutrient.CostPerGramEthanol(nutrient.WhiteSugar(), decimal.RequireFromString("1.35"), kilo))

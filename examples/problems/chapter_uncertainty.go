@@ -20,7 +20,7 @@ func aScaleIsRead() Problem {
 		Title:  "A reading on a scale",
 		Ask:    "A display shows steps of 1. What is the standard uncertainty of a reading, and what is it for a hydrometer stated within ± 0.001?",
 		Given:  []string{"step 1", "limit ± 0.001"},
-		Source: Source{Recalled, "JCGM 100:2008 (GUM) F.2.2.1: u = 0.29 of the step. 4.3.7: a/√3 for a limit ± a, 0.001/1.73205 = 0.00057735."},
+		Source: Source{Recalled, "JCGM 100:2008 (GUM) F.2.2.1: u = 0.29 of the step. 4.3.7: a/√3 for a limit ± a, 0.001/1.73205 is 0.57735 thousandths."},
 		Work: func(w *Working) {
 			step := must(units.Read(units.One.Of(20), units.One.Of(1)))
 			stated := must(units.Limited(units.One.Of(1.048), units.One.Of(0.001)))

@@ -82,7 +82,7 @@ func gaugeInTheHall() Problem {
 		Ask:   "The regulator of the village hall shows 12 psi. What is the absolute pressure, on which the gas in the drink depends?",
 		Given: []string{"gauge 12 psi", "the hall stands at 640 m"},
 		Source: Source{ByHand, "12 psi × 6.894757 kPa/psi = 82.737 kPa. 0.0065·640/288.15 = 0.014437; 1 − 0.014437 = 0.985563; " +
-			"ln = −0.0145422; × 5.25588 = −0.0764320; exp = 0.926416; × 101.325 = 93.869 kPa. Sum 176.606 kPa."},
+			"ln = −0.0145422; × 5.25588 = −0.0764320; exp = 0.926416; × 101.325 = 93.869 kPa. Sum 176.61 kPa."},
 		Work: func(w *Working) {
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
 			shown := must(units.Parse[units.GaugePressure]("12 psi"))

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -45,6 +46,32 @@ func TestAnswers(t *testing.T) {
 			// A tolerance wider than a fifth of the value would hold anything.
 			if a.Within > 0.2*math.Abs(a.Check) && a.Check != 0 {
 				t.Errorf("problem %d %q: tolerance too wide in %v", n, p.Title, a)
+			}
+		}
+	}
+}
+
+// Every check value is a number that stands in the text of its source, so that no check
+// comes from nowhere.
+func TestChecksStandInTheSource(t *testing.T) {
+	number := regexp.MustCompile(`-?\d+(\.\d+)?`)
+	plain := strings.NewReplacer("−", "-", ",", "")
+	for n, p := range numbered(course()) {
+		have := map[float64]bool{}
+		for _, text := range number.FindAllString(plain.Replace(p.Source.Text), -1) {
+			x, err := strconv.ParseFloat(text, 64)
+			if err != nil {
+				t.Fatal(err)
+			}
+			have[x] = true
+		}
+		w, err := p.Solve()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, a := range w.Answers {
+			if !have[a.Check] {
+				t.Errorf("problem %d %q: %s is not in the source: %s", n, p.Title, a.Printed(), p.Source.Text)
 			}
 		}
 	}
