@@ -97,13 +97,6 @@ func (s style) absolute(p units.AbsolutePressure) string {
 	return number(p.In(units.Kilopascal), 1) + " kPa absolute"
 }
 
-func (s style) length(l units.Length) string {
-	if s.us {
-		return number(l.In(units.Foot), 0) + " ft"
-	}
-	return number(l.In(units.Metre), 0) + " m"
-}
-
 // strength, gravity, contents and water figures are the same in both systems.
 
 func strength(v units.StrengthByVolume) string {
@@ -116,10 +109,6 @@ func ion(c units.MassConcentration) string {
 		return number(mg, 1) + " mg/L"
 	}
 	return number(mg, 0) + " mg/L"
-}
-
-func caco3(c units.CalciumCarbonate) string {
-	return number(c.In(units.MilligramPerLitreCaCO3), 0) + " mg/L as CaCO3"
 }
 
 func volumes(c units.CarbonDioxideVolumes) string {
