@@ -94,12 +94,13 @@ type Category int
 
 // Categories and the law that they are from.
 const (
-	EUBeer      Category = iota // beer (CN 2203 00); still grape drinks of CN 2206 00 to 5.5 % vol
+	EUBeer      Category = iota // beer (CN 2203 00)
 	EUCider                     // cider, perry, mead and other fermented fruit drinks; sparkling grape drinks of 2206 00
 	EUMacerated                 // drinks with macerated fruit or plants
 	EUOther                     // any other drink: a seltzer of sugar
 	USMaltDrink                 // malt beverages
 	USSpirit                    // distilled spirits
+	EUGrape                     // still drinks of CN 2206 00 made from grapes
 	categories
 )
 
@@ -109,15 +110,15 @@ func (c Category) String() string {
 		return "unknown category"
 	}
 	return [categories]string{
-		"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit",
+		"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00",
 	}[c]
 }
 
 // LabelTolerance returns how far the strength may be from the label, either way,
 // before the error of the analysis.
 //
-//   - Source: Regulation (EU) No 1169/2011 annex XII: 0.5 % vol for beer up to 5.5 % vol, 1.0
-//     above and for cider, perry and mead, 1.5 with macerated fruit or plants, 0.3 for all
+//   - Source: Regulation (EU) No 1169/2011 annex XII: 0.5 % vol for beer up to 5.5 % vol and
+//     still grape drinks of CN 2206 00, 1.0 for stronger beer, cider, perry and mead, 1.5 with macerated fruit or plants, 0.3 for all
 //     other drinks. US: 0.3 for malt beverages (27 CFR 7.65, recalled from memory) and
 //     spirits (27 CFR 19.356(c)).
 //   - Range: categories named here, label from 0 to 100 % vol; otherwise the error is a
@@ -132,7 +133,7 @@ func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByV
 		return units.StrengthByVolume{}, err
 	}
 	switch {
-	case c == EUBeer && v <= 5.5:
+	case c == EUBeer && v <= 5.5, c == EUGrape:
 		return percentVolume(0.5), nil
 	case c == EUBeer, c == EUCider:
 		return percentVolume(1.0), nil
@@ -140,4 +141,34 @@ func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByV
 		return percentVolume(1.5), nil
 	}
 	return percentVolume(0.3), nil
+}
+
+// RoundEU returns the facts as an EU label rounds them: energy to whole kJ and kcal;
+// carbohydrate, sugars and polyols to 1 g from 10 g up, to 0.1 g below, and to nothing
+// up to 0.5 g.
+//
+//   - Source: European Commission, Guidance document on tolerances for nutrient values
+//     declared on a label (2012), table 4 (recalled from memory). It also allows the
+//     content to differ from the label by 2 g below 10 g and 20 % from 10 to 40 g.
+//   - Range: every [Nutrition].
+func (n Nutrition) RoundEU() Nutrition {
+	n.Energy.Kilojoules = units.Kilojoule.Of(checked.Number(math.Round(n.Energy.Kilojoules.In(units.Kilojoule))))
+	n.Energy.Kilocalories = units.Kilocalorie.Of(checked.Number(math.Round(n.Energy.Kilocalories.In(units.Kilocalorie))))
+	for _, m := range []*units.Mass{&n.Carbohydrate, &n.Sugars, &n.Polyols} {
+		*m = roundNutrient(*m)
+	}
+	return n
+}
+
+func roundNutrient(m units.Mass) units.Mass {
+	g := m.In(units.Gram)
+	switch {
+	case g <= 0.5:
+		g = 0
+	case g < 10:
+		g = math.Round(10*g) / 10
+	default:
+		g = math.Round(g)
+	}
+	return units.Gram.Of(checked.Number(g))
 }

@@ -66,7 +66,7 @@ func TestLabelTolerance(t *testing.T) {
 		name    string
 	}{
 		{gravity.EUBeer, 4.6, 0.5, "EU beer"}, {gravity.EUBeer, 5.5, 0.5, "EU beer"}, {gravity.EUBeer, 5.6, 1.0, "EU beer"}, {gravity.EUCider, 4.6, 1.0, "EU cider, perry, mead, fruit wine"}, {gravity.EUMacerated, 4.6, 1.5, "EU drink with macerated fruit or plants"},
-		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"},
+		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"}, {gravity.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"},
 	} {
 		got := ok[units.StrengthByVolume](t)(gravity.LabelTolerance(c.c, volPct(c.v)))
 		near(t, c.c.String(), got.In(units.PercentVolume), c.want, 0)
@@ -74,7 +74,7 @@ func TestLabelTolerance(t *testing.T) {
 			t.Errorf("%q, not %q", c.c, c.name)
 		}
 	}
-	for _, c := range []gravity.Category{-1, 6} {
+	for _, c := range []gravity.Category{-1, 7} {
 		_, err := gravity.LabelTolerance(c, volPct(5))
 		refused(t, "category", err, "category")
 		if c.String() != "unknown category" {
@@ -88,4 +88,19 @@ func TestLabelTolerance(t *testing.T) {
 	for v, want := range map[float64]float64{4.64: 4.6, 4.66: 4.7, -1: 0, 120: 100} {
 		near(t, "label", gravity.LabelStrength(volPct(v)).In(units.PercentVolume), want, 1e-12)
 	}
+}
+
+// Guidance document on tolerances (2012), table 4, recalled from memory.
+func TestRoundEU(t *testing.T) {
+	g := func(v float64) units.Mass { return kg(v / 1000) }
+	n := gravity.Nutrition{Ethanol: g(3.8), Carbohydrate: g(10.6), Sugars: g(9.94), Polyols: g(0.5)}
+	n.Energy.Kilojoules, n.Energy.Kilocalories = units.Kilojoule.Of(153.5), kcalOf(37.4)
+	r := n.RoundEU()
+	near(t, "kJ", r.Energy.Kilojoules.In(units.Kilojoule), 154, 1e-12)
+	near(t, "kcal", r.Energy.Kilocalories.In(units.Kilocalorie), 37, 1e-12)
+	near(t, "carbohydrate", r.Carbohydrate.In(units.Gram), 11, 1e-12)
+	near(t, "sugars", r.Sugars.In(units.Gram), 9.9, 1e-12)
+	near(t, "polyols", r.Polyols.In(units.Gram), 0, 0)
+	near(t, "polyols", gravity.Nutrition{Polyols: g(0.56)}.RoundEU().Polyols.In(units.Gram), 0.6, 1e-12)
+	near(t, "ethanol", r.Ethanol.In(units.Gram), 3.8, 1e-12)
 }

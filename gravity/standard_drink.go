@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"math"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -32,7 +34,7 @@ func (d StandardDrink) String() string {
 //     weighs 789.24 kg/m³ at 20 °C (OIML R 22).
 //   - Range: volume 0 to 1e12 L, a measure that this package names; otherwise the error is a
 //     [*units.RangeError].
-//   - Uncertainty: that of the strength. Labels round to one decimal.
+//   - Uncertainty: that of the strength. For the label see [LabelDrinks].
 func StandardDrinks(v units.Volume, strength units.StrengthByVolume, d StandardDrink) (float64, error) {
 	const fn = "gravity.StandardDrinks"
 	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", 0, 1e12, "a volume"); err != nil {
@@ -52,4 +54,19 @@ func StandardDrinks(v units.Volume, strength units.StrengthByVolume, d StandardD
 		return mL * ethanol20 / 1000 / 10, nil
 	}
 	return mL * ethanol20 / 1000 / 14, nil
+}
+
+// LabelDrinks rounds a number of measures as labels state it: one decimal below 10,
+// whole numbers from there up.
+//
+//   - Source: practice of the Australian standard-drink card (std0910).
+//   - Range: 0 to 1e12; otherwise the error is a [*units.RangeError].
+func LabelDrinks(n float64) (float64, error) {
+	if err := limit.Check("gravity.LabelDrinks", "measures", n, "", 0, 1e12, "a number of drinks"); err != nil {
+		return 0, err
+	}
+	if tenths := math.Round(10 * n); tenths < 100 {
+		return tenths / 10, nil
+	}
+	return math.Round(n), nil
 }

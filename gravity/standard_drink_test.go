@@ -26,6 +26,9 @@ func TestStandardDrinksAustralia(t *testing.T) {
 		}
 		got := ok[float64](t)(gravity.StandardDrinks(litre(r[0]/1000), volPct(r[1]), gravity.DrinkAU))
 		near(t, fmt.Sprint(r[0], " mL at ", r[1], " % vol"), got, r[2], tol+1e-9)
+		if r[0] != 330 || r[1] != 5 {
+			near(t, fmt.Sprint("label of ", r[0], " mL at ", r[1], " % vol"), ok[float64](t)(gravity.LabelDrinks(got)), r[2], 1e-12)
+		}
 	}
 }
 
@@ -44,6 +47,12 @@ func TestStandardDrinksRefuses(t *testing.T) {
 	refused(t, "volume", err, "volume")
 	_, err = gravity.StandardDrinks(litre(math.Inf(1)), volPct(5), gravity.DrinkUS)
 	refused(t, "volume", err, "volume")
+	for _, n := range []float64{-1, 1e13, math.NaN()} {
+		_, err = gravity.LabelDrinks(n)
+		refused(t, "label", err, "measures")
+	}
+	near(t, "9.94", ok[float64](t)(gravity.LabelDrinks(9.94)), 9.9, 1e-12)
+	near(t, "9.96", ok[float64](t)(gravity.LabelDrinks(9.96)), 10, 1e-12)
 	_, err = gravity.StandardDrinks(litre(1), volPct(101), gravity.DrinkUS)
 	refused(t, "strength", err, "strength")
 	for _, d := range []gravity.StandardDrink{-1, 3} {

@@ -13,8 +13,8 @@ import (
 //   - Source: OIML R 22 (1973), general formula, solved for the strength.
 //   - Range: the densities of 0 to 100 % mass at −20 to 40 °C; beyond it the error
 //     is a [*units.RangeError].
-//   - Uncertainty: that of the density divided by the slope, which is 1 to
-//     10 kg/m³ for 1 % mass at 20 °C: 0.1 kg/m³ near 0 % is 0.05 % mass.
+//   - Uncertainty: that of the density divided by the slope, which is 1.3 (near 16 %
+//     mass) to 3.1 kg/m³ for 1 % mass at 20 °C: 0.1 kg/m³ near 0 % is 0.05 % mass.
 func EthanolStrength(d units.Density, t units.Temperature) (units.StrengthByMass, error) {
 	const fn = "gravity.EthanolStrength"
 	rho, c := d.In(units.KilogramPerCubicMetre), t.In(units.Celsius)
