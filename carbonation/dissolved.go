@@ -92,7 +92,7 @@ func (l Liquid) pressureOf(T, u, g, v float64) (float64, bool) {
 	if !(r < highest) { // without the two corrections p is r, with them more
 		return r, false
 	}
-	p := r * (1 - r*(s.b+sq))
+	p := r - r*r*(s.b+sq)
 	for range mostSteps {
 		p = math.Min(p, r+highest)
 		// ln(r/p) = ln φ + p·sq, in steps of ln p; its slope is Z + p·sq.

@@ -49,5 +49,5 @@ func logKelvin(T float64) float64 {
 	const t0, lnT0 = 315, 5.752572638825633
 	z := (T - t0) / (T + t0)
 	y := z * z
-	return lnT0 + 2*z*((1+y*(1./3))+y*y*((1./5+y*(1./7))+y*y*(1./9+y*(1./11))))
+	return lnT0 + 2*z*((1+y*(1./3))+y*y*((1./5+y*(1./7))+y*y*(1./9)))
 }

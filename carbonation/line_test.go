@@ -20,8 +20,10 @@ func TestViscosity(t *testing.T) {
 	for _, row := range []struct{ c, mu float64 }{{0, 1.7909}, {5, 1.5192}, {10, 1.3069}, {20, 1.0020}, {30, 0.7975}, {40, 0.6527}, {60, 0.4666}, {80, 0.3545}} {
 		close(t, "water", ok[float64](t)(carbonation.Viscosity(water, celsius(row.c))), row.mu, 2.2e-3)
 	}
+	// By hand at 80 °C: 10^(−60/176·1.321488)·1.002.
+	near(t, "eq. 15", ok[float64](t)(carbonation.Viscosity(water, celsius(80))), 0.355108, 5e-6)
 	sugar := ok2(carbonation.Drink(volPct(0), plato(10)))
-	close(t, "10 % sucrose", ok[float64](t)(carbonation.Viscosity(sugar, celsius(20))), 1.333, 0.02)
+	close(t, "10 % sucrose", ok[float64](t)(carbonation.Viscosity(sugar, celsius(20))), 1.333, 0.008)
 	drink := ok2(carbonation.Drink(volPct(6.3), plato(0))) // 5.02 % mass
 	close(t, "5 % ethanol", ok[float64](t)(carbonation.Viscosity(drink, celsius(20))), 1.228, 0.01)
 	for _, c := range []float64{-2.1, 90.1} {
@@ -42,6 +44,8 @@ func TestFrictionFactor(t *testing.T) {
 			close(t, "turbulent", got, f, 0.021)
 		}
 	}
+	// Haaland by hand: (1e-3/3.7)^1.11 = 1.09472e-4, 6.9e-5; 1.8·log(1.78472e-4) = −6.74717.
+	near(t, "Haaland", ok[float64](t)(carbonation.FrictionFactor(1e5, 1e-3)), 0.0219663, 2e-7)
 	// Moody's chart: smooth, Re 1e5: 0.0180; laminar at 1000: 0.064.
 	close(t, "smooth", ok[float64](t)(carbonation.FrictionFactor(1e5, 0)), 0.0180, 0.01)
 	near(t, "laminar", ok[float64](t)(carbonation.FrictionFactor(1000, 0.01)), 0.064, 1e-15)
@@ -202,5 +206,10 @@ func TestLineLimits(t *testing.T) {
 	}
 	// Density is taken at 0 °C for what is colder.
 	cold := ok[carbonation.LineState](t)(line.Balance(water, celsius(-1), units.KilopascalGauge.Of(100), flow(3)))
-	close(t, "lift at −1 °C", cold.Lift.In(units.KilopascalGauge), 0.99984*9.80665*0.5, 1e-4)
+	close(t, "lift at −1 °C", cold.Lift.In(units.KilopascalGauge), 0.99984*9.80665*0.5, 2e-5)
+	// And at 40 °C for what is warmer, with ethanol.
+	hot := ok[carbonation.LineState](t)(line.Balance(seltzer(t), celsius(60), units.KilopascalGauge.Of(100), flow(3)))
+	if hot.Lift.Compare(cold.Lift) >= 0 {
+		t.Error("warm drink is no lighter")
+	}
 }

@@ -104,16 +104,20 @@ func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation
 	if err := limit.Check(fn, "number of readings", float64(len(log)), "", 2, mostReadings, "a log"); err != nil {
 		return Pasteurisation{}, err
 	}
-	last, top := math.Inf(-1), math.Inf(-1)
-	for _, r := range log {
+	top := log[0].Temperature.In(units.Celsius)
+	for i, r := range log {
 		c, m := r.Temperature.In(units.Celsius), r.At.Minutes()
 		if err := l.check(fn, c); err != nil {
 			return Pasteurisation{}, err
 		}
-		if err := limit.Check(fn, "time", m, "min", math.Max(0, math.Nextafter(last, math.Inf(1))), yearMinutes, "times that rise"); err != nil {
+		var least float64
+		if i > 0 {
+			least = math.Nextafter(log[i-1].At.Minutes(), math.MaxFloat64)
+		}
+		if err := limit.Check(fn, "time", m, "min", least, yearMinutes, "times that rise"); err != nil {
 			return Pasteurisation{}, err
 		}
-		last, top = m, math.Max(top, c)
+		top = math.Max(top, c)
 	}
 	var p Pasteurisation
 	// Holding runs from the first to the last reading near the top.

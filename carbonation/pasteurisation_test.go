@@ -57,10 +57,15 @@ func TestPasteurise(t *testing.T) {
 		t.Errorf("%+v", p)
 	}
 	// A reading within half a kelvin of the top still counts as holding, one below does not.
-	log = []carbonation.Reading{reading(0, 59.6), reading(5, 60), reading(10, 59.4), reading(11, 20)}
+	log = []carbonation.Reading{reading(0, 59.6), reading(5, 60), reading(10, 59.49), reading(11, 20)}
 	p = ok[carbonation.Pasteurisation](t)(carbonation.DelVecchio.Pasteurise(log, nil))
 	near(t, "warming", p.Warming, 0, 0)
 	near(t, "holding", p.Holding, 5*(1-math.Pow(1.393, -0.4))/(0.4*math.Log(1.393)), 1e-9)
+
+	// Hottest at the start: nothing is held.
+	p = ok[carbonation.Pasteurisation](t)(carbonation.Handbook.Pasteurise([]carbonation.Reading{reading(0, 60), reading(20, 40)}, nil))
+	near(t, "holding", p.Holding, 0, 0)
+	near(t, "cooling", p.Cooling, 3.03584, 1e-4)
 
 	c := closed(t, bottle(), filling(5.7))
 	log = []carbonation.Reading{reading(0, 15), reading(30, 62), reading(45, 61), reading(70, 20)}

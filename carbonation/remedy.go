@@ -41,7 +41,7 @@ func (c ClosedVessel) WarmestWithin() (units.Temperature, error) {
 	if failed != nil {
 		return units.Temperature{}, failed
 	}
-	if err := limit.Check(fn, "pressure over the rating at −2 °C", cold, "kPa", math.Inf(-1), 0, "no temperature is within the rating"); err != nil {
+	if err := limit.Check(fn, "pressure over the rating at −2 °C", cold, "kPa", -math.MaxFloat64, 0, "no temperature is within the rating"); err != nil {
 		return units.Temperature{}, err
 	}
 	if hot <= 0 {
@@ -91,7 +91,7 @@ func (v Vessel) MostContent(drink gravity.Solution, f Filling, t units.Temperatu
 	if failed != nil {
 		return units.CarbonDioxideContent{}, failed
 	}
-	if err := limit.Check(fn, "pressure of the flat drink over the rating", flat, "kPa", math.Inf(-1), 0, "no content is within the rating"); err != nil {
+	if err := limit.Check(fn, "pressure of the flat drink over the rating", flat, "kPa", -math.MaxFloat64, 0, "no content is within the rating"); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
 	if over(most) <= 0 {

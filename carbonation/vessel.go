@@ -68,7 +68,7 @@ type PackState struct {
 	Content           units.CarbonDioxideContent // dissolved
 	InLiquid, InSpace units.Mass                 // of CO2
 	Headspace         units.Volume
-	HeadspaceShare    units.Share // of the capacity
+	HeadspaceShare    units.Share // of the inside of the vessel
 
 	Rating   units.GaugePressure // as given; zero if none
 	Verdict  Verdict
@@ -229,7 +229,7 @@ func (c ClosedVessel) state(fn string, t units.Temperature, worst bool) (PackSta
 		p.InLiquid, p.InSpace = units.Gram.Of(checked.Number(s.inLiquid)), units.Gram.Of(checked.Number(s.inSpace))
 		p.Content = grams(s.inLiquid / c.at20)
 		p.Headspace = units.Litre.Of(checked.Number(s.space))
-		p.HeadspaceShare = units.Fraction.Of(checked.Number(math.Min(s.space/held.capacity, 1)))
+		p.HeadspaceShare = units.Fraction.Of(checked.Number(s.space / (held.capacity * (1 + held.stretch*(s.total-held.outside)))))
 	}
 	p.Vapours = kilopascals(s.vapours)
 	p.Pressure = kilopascals(s.total)

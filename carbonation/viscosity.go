@@ -12,7 +12,7 @@ import (
 //
 //   - Source: water: J. Kestin, M. Sokolov & W. A. Wakeham, J. Phys. Chem. Ref. Data
 //     7 (1978) 941, eq. 15, with 1.002 mPa·s at 20 °C; recalled from memory. Ethanol
-//     and extract: 4.1 % for each % mass of ethanol and 2.7 % for each of
+//     and extract: 4.1 % for each % mass of ethanol and 2.8 % for each of
 //     extract, from the CRC Handbook's tables at 20 °C; recalled from memory.
 //   - Range: −2 to 90 °C, drinks of [NewLiquid]; beyond it the error is a
 //     [*units.RangeError].
@@ -28,7 +28,7 @@ func Viscosity(s gravity.Solution, t units.Temperature) (mu float64, err error) 
 		return mu, err
 	}
 	ethanol, extract := s.ByMass().In(units.PercentMass), s.RealExtract().In(units.DegreePlato)
-	return waterViscosity(c) * math.Exp(0.041*ethanol+0.027*extract), nil
+	return waterViscosity(c) * math.Exp(0.041*ethanol+0.028*extract), nil
 }
 
 // waterViscosity is in mPa·s, c in °C.
