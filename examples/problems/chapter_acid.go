@@ -24,6 +24,7 @@ func gasWaterPH() Problem {
 			"the charges of H+ and HCO3− are equal and so are their activities: a(H)² = 10^−6.352 × 0.03387 = 1.506e-8, pH = 3.911."},
 		Work: func(w *Working) {
 			e := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).Under(units.StandardAtmosphere.Of(1)))
+			w.Step("The fugacity of the gas sets the dissolved CO2; electroneutrality asks for as much HCO3− as H+.")
 			w.Step("Dissolved CO2 %s; the HCO3− that balances H+ is only %s.", e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 2), e.Of(water.BicarbonateFree).Text(units.MillimolePerLitre, 4))
 			w.Answer("pH", e.PH(), 3, "", 3.911, 0.005)
 		},
@@ -38,6 +39,7 @@ func rainWaterPH() Problem {
 		Source: Source{ByHand, "As under 1 atm, with 420e-6 atm: CO2 = 420e-6 × 10^−1.468 = 1.430e-5 mol/kg; a(H)² = 10^−6.352 × 1.430e-5 = 6.36e-12; pH = 5.598."},
 		Work: func(w *Working) {
 			e := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).InAir())
+			w.Step("The air presses with %s of CO2.", e.CO2Pressure().Text(units.Kilopascal, 4))
 			w.Step("Dissolved CO2 %s: in proportion to the pressure, but the acidity goes with its root.",
 				e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 4))
 			w.Answer("pH", e.PH(), 2, "", 5.598, 0.01)
@@ -77,6 +79,7 @@ func acidToAPH() Problem {
 				d := must(p.AcidToPH(litre, a, 5.4, gas))
 				return d.Concentration.In(units.MillimolePerLitre)
 			}
+			w.Step("Inorganic carbon now %s; an acid turns HCO3− into CO2.", must(p.Equilibrium()).InorganicCarbon().Text(units.MillimolePerLitre, 3))
 			w.Step("The alkalinity is %s. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.", p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 			w.Answer("phosphoric, closed", dose(water.PhosphoricAcid, water.CO2Kept), 2, "mmol/L", 2.5016, 0.025)
 			w.Answer("lactic, closed", dose(water.LacticAcid, water.CO2Kept), 2, "mmol/L", 2.6361, 0.026)

@@ -3,6 +3,7 @@ package main
 func Example_gasWaterPH() {
 	show(gasWaterPH())
 	// Output:
+	// The fugacity of the gas sets the dissolved CO2; electroneutrality asks for as much HCO3− as H+.
 	// Dissolved CO2 33.81 mmol/L; the HCO3− that balances H+ is only 0.1241 mmol/L.
 	// => pH: 3.911 (check 3.911, within 0.005)
 }
@@ -10,6 +11,7 @@ func Example_gasWaterPH() {
 func Example_rainWaterPH() {
 	show(rainWaterPH())
 	// Output:
+	// The air presses with 0.0426 kPa absolute of CO2.
 	// Dissolved CO2 0.0143 mmol/L: in proportion to the pressure, but the acidity goes with its root.
 	// => pH: 5.60 (check 5.598, within 0.01)
 }
@@ -26,6 +28,7 @@ func Example_pressureOfCO2InTap() {
 func Example_acidToAPH() {
 	show(acidToAPH())
 	// Output:
+	// Inorganic carbon now 3.065 mmol/L; an acid turns HCO3− into CO2.
 	// The alkalinity is 144 mg/L as CaCO3. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.
 	// => phosphoric, closed: 2.50 mmol/L (check 2.5016, within 0.025)
 	// => lactic, closed: 2.64 mmol/L (check 2.6361, within 0.026)

@@ -34,6 +34,7 @@ func Example_twoBatches() {
 func Example_spiritSyrupWater() {
 	show(spiritSyrupWater())
 	// Output:
+	// A litre of the blend holds 39.46 g of ethanol; the blend weighs 10.066 kg, of which 4 % is extract.
 	// Gravity 1.0084. The parts measure 9.996 L before they are mixed.
 	// => spirit: 1.185 kg (check 1.185, within 0.001)
 	// => syrup: 0.671 kg (check 0.671, within 0.001)

@@ -121,6 +121,7 @@ func cellsToPitch() Problem {
 			cells := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Value))
 			few := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Low))
 			many := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.High))
+			w.Step("Rate %.1f million cells for each millilitre and degree, times %.0f mL, times 7.1.", rate.Value.Million(), units.Litre.Of(60).In(units.Millilitre))
 			w.Step("From %s to %s by the spread of the rate.", few, many)
 			w.Answer("cells", cells.Billion(), 0, "billion", 426, 0.5)
 		},
@@ -153,6 +154,7 @@ func oldLiquidYeast() Problem {
 			pack := must(nutrient.LiquidPack(nutrient.Cells{}))
 			alive := must(pack.Alive(60 * 24 * time.Hour))
 			p := must(pack.Need(must(nutrient.BillionCells(426)), 60*24*time.Hour))
+			w.Step("The living die in proportion to what is left: %s after 60 days.", alive)
 			w.Step("426 billion would take %.1f such packs; better a starter.", p.Packs)
 			w.Answer("alive", alive.Billion(), 1, "billion", 65.70, 0.1)
 		},
@@ -167,6 +169,7 @@ func yeastFromExtract() Problem {
 		Source: Source{ByHand, "120/20 = 6.0 g of dry yeast. Balling, Die Gährungschemie: 5.323 g of dry yeast from 100 g of extract (read): 6.0/0.05323 = 112.7 g, in 0.1127/0.10 = 1.127 kg, which is 1.084 L at 1.040 × 0.9982 kg/L."},
 		Work: func(w *Working) {
 			s := must(nutrient.StarterFor(must(nutrient.BillionCells(80)), must(nutrient.BillionCells(200)), units.DegreePlato.Of(10)))
+			w.Step("New cells %s, which weigh %s dry.", s.Grown, s.Balance.DryYeast.Text(units.Gram, 2))
 			w.Step("%s of extract in %s; the new yeast holds %s of nitrogen, which malt brings and sugar does not.", s.Extract.Text(units.Gram, 1), s.Volume.Text(units.Litre, 3), s.Feed.Text(units.Gram, 2))
 			w.Answer("extract", s.Extract.In(units.Gram), 1, "g", 112.7, 0.1)
 			w.Answer("volume", s.Volume.In(units.Litre), 2, "L", 1.084, 0.005)

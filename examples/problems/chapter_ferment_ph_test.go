@@ -41,6 +41,7 @@ func Example_bufferForAFloor() {
 func Example_cellsToPitch() {
 	show(cellsToPitch())
 	// Output:
+	// Rate 1.0 million cells for each millilitre and degree, times 60000 mL, times 7.1.
 	// From 213 billion cells to 639 billion cells by the spread of the rate.
 	// => cells: 426 billion (check 426, within 0.5)
 }
@@ -56,6 +57,7 @@ func Example_dryYeastToWeigh() {
 func Example_oldLiquidYeast() {
 	show(oldLiquidYeast())
 	// Output:
+	// The living die in proportion to what is left: 65.7 billion cells after 60 days.
 	// 426 billion would take 6.5 such packs; better a starter.
 	// => alive: 65.7 billion (check 65.7, within 0.1)
 }
@@ -63,6 +65,7 @@ func Example_oldLiquidYeast() {
 func Example_yeastFromExtract() {
 	show(yeastFromExtract())
 	// Output:
+	// New cells 120 billion cells, which weigh 6.00 g dry.
 	// 112.7 g of extract in 1.084 L; the new yeast holds 0.60 g of nitrogen, which malt brings and sugar does not.
 	// => extract: 112.7 g (check 112.7, within 0.1)
 	// => volume: 1.08 L (check 1.084, within 0.005)

@@ -11,7 +11,7 @@ func measuredBeer() Problem {
 		Ask:   "An all-malt wort of 1.0518 became a beer of 1.0125 (both 15.6/15.6 °C). How much ethanol do the two readings foretell in 100 mL?",
 		Given: []string{"wort 1.0518 and beer 1.0125 at 15.6/15.6 °C"},
 		Source: Source{Read, "Tolman & Riley, A study of American beers and ales, USDA Bulletin 493 (1917), table I, wort 22013-D and beer 22017-D: 3.85 g/100 mL by distillation. " +
-			"Measured beers scatter by 0.25 g/100 mL and more about any balance."},
+			"Measured beers scatter by up to 0.6 °P of original extract about Balling's balance, which is 0.3 g of ethanol."},
 		Work: func(w *Working) {
 			wort := must(gravity.FromReference(1.0518, gravity.At60F, gravity.InVacuum))
 			beer := must(gravity.FromReference(1.0125, gravity.At60F, gravity.InVacuum))

@@ -44,6 +44,7 @@ func roomOfAKilogram() Problem {
 		Source: Source{ByHand, "1000/44.009 = 22.7226 mol; RT/p = 8.314463 × 293.15/101.325 = 24.0551 L/mol; 546.59 L. Real gas: less 22.7226 × 0.1279 = 2.91 L for the second virial coefficient of −127.9 cm³/mol: 543.7 L, 0.5437 m³."},
 		Work: func(w *Working) {
 			d := must(carbonation.GasDensity(units.Celsius.Of(20), units.StandardAtmosphere.Of(1)))
+			w.Step("Second virial coefficient %.1f cm³/mol: the gas is a little denser than an ideal one.", must(carbonation.SecondVirial(units.Celsius.Of(20))))
 			w.Step("Density %s, so a kilogram fills %.4f m³.", d.Text(units.KilogramPerCubicMetre, 4), 1/d.In(units.KilogramPerCubicMetre))
 			w.Answer("volume", 1/d.In(units.KilogramPerCubicMetre), 4, "m³", 0.5437, 0.0001)
 		},
@@ -96,6 +97,7 @@ func seaWater() Problem {
 			a := must(carbonation.HenryWeiss(units.Celsius.Of(0), salt))
 			b := must(carbonation.HenryWeiss(units.Celsius.Of(5), salt))
 			fresh := must(carbonation.HenryWeiss(units.Celsius.Of(0), units.Share{}))
+			w.Step("ln K0 = A1 + A2·(100/T) + A3·ln(T/100) + S·(B1 + B2·(T/100) + B3·(T/100)²), eq. 12; fresh water %.5f mol/(kg·atm) at 0 °C.", fresh)
 			w.Step("Sea water takes up %.1f %% less than fresh water at 0 °C; a brewing water has a thirtieth of its salt, which is nothing.", 100*(1-a/fresh))
 			w.Answer("at 0 °C", 100*a, 3, "1e-2 mol/(kg·atm)", 6.287, 0.0006)
 			w.Answer("at 5 °C", 100*b, 3, "1e-2 mol/(kg·atm)", 5.213, 0.0006)
@@ -155,6 +157,7 @@ func cylinderGauge() Problem {
 			critical := must(carbonation.SaturationPressure(units.Celsius.Of(30.9782)))
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
 			state := must(carbonation.CylinderAt(units.Celsius.Of(20), hall))
+			w.Step("Liquid and gas together have one pressure for each temperature, from %s to %s between the two points.", triple.Text(units.Bar, 2), critical.Text(units.Bar, 2))
 			w.Step("At 20 °C the gauge shows %s, full or nearly empty: weigh the cylinder.", state.Gauge.Text(units.BarGauge, 1))
 			w.Answer("triple point", triple.In(units.Kilopascal), 2, "kPa", 517.964, 0.02)
 			w.Answer("critical point", critical.In(units.Kilopascal), 1, "kPa", 7377.3, 0.15)
@@ -174,6 +177,7 @@ func boilingInTheHall() Problem {
 		Work: func(w *Working) {
 			sea := must(carbonation.BoilingPoint(units.StandardAtmosphere.Of(1)))
 			hall := must(carbonation.BoilingPoint(must(units.AtAltitude(units.Metre.Of(640))).Pressure()))
+			w.Step("The air of the hall presses with %s.", must(units.AtAltitude(units.Metre.Of(640))).Pressure().Text(units.Kilopascal, 3))
 			w.Step("The vapour pressure of water is solved for the pressure of the air: %s and %s.", sea.Text(units.Celsius, 3), hall.Text(units.Celsius, 2))
 			w.Answer("at sea level", sea.In(units.Celsius), 2, "°C", 99.974, 0.01)
 			w.Answer("in the hall", hall.In(units.Celsius), 1, "°C", 97.87, 0.1)

@@ -13,6 +13,7 @@ func Example_whatAVolumeWeighs() {
 func Example_roomOfAKilogram() {
 	show(roomOfAKilogram())
 	// Output:
+	// Second virial coefficient -127.9 cm³/mol: the gas is a little denser than an ideal one.
 	// Density 1.8393 kg/m³, so a kilogram fills 0.5437 m³.
 	// => volume: 0.5437 m³ (check 0.5437, within 0.0001)
 }
@@ -38,6 +39,7 @@ func Example_henryTable() {
 func Example_seaWater() {
 	show(seaWater())
 	// Output:
+	// ln K0 = A1 + A2·(100/T) + A3·ln(T/100) + S·(B1 + B2·(T/100) + B3·(T/100)²), eq. 12; fresh water 0.07758 mol/(kg·atm) at 0 °C.
 	// Sea water takes up 19.0 % less than fresh water at 0 °C; a brewing water has a thirtieth of its salt, which is nothing.
 	// => at 0 °C: 6.287 1e-2 mol/(kg·atm) (check 6.287, within 0.0006)
 	// => at 5 °C: 5.213 1e-2 mol/(kg·atm) (check 5.213, within 0.0006)
@@ -64,6 +66,7 @@ func Example_bunsenAtTwenty() {
 func Example_cylinderGauge() {
 	show(cylinderGauge())
 	// Output:
+	// Liquid and gas together have one pressure for each temperature, from 5.18 bar absolute to 73.77 bar absolute between the two points.
 	// At 20 °C the gauge shows 56.4 bar gauge, full or nearly empty: weigh the cylinder.
 	// => triple point: 517.96 kPa (check 517.964, within 0.02)
 	// => critical point: 7377.3 kPa (check 7377.3, within 0.15)
@@ -72,6 +75,7 @@ func Example_cylinderGauge() {
 func Example_boilingInTheHall() {
 	show(boilingInTheHall())
 	// Output:
+	// The air of the hall presses with 93.869 kPa absolute.
 	// The vapour pressure of water is solved for the pressure of the air: 99.974 °C and 97.85 °C.
 	// => at sea level: 99.97 °C (check 99.974, within 0.01)
 	// => in the hall: 97.8 °C (check 97.87, within 0.1)

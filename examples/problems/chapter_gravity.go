@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 )
@@ -47,7 +49,7 @@ func gramsInALitre() Problem {
 				c := must(gravity.ExtractConcentration(g.Extract(), units.Celsius.Of(15)))
 				w.Step("%.4f at 15/15 °C is %s at 20/20 °C, %s, and at 15 °C a litre of it holds %s.", row.sg, g.Text(5),
 					g.Extract().Text(units.DegreePlato, 3), c.Text(units.GramPerLitre, 2))
-				w.Answer("extract", c.In(units.GramPerLitre), 1, "g/L", row.print, 0.11)
+				w.Answer(fmt.Sprintf("extract at %.4f", row.sg), c.In(units.GramPerLitre), 1, "g/L", row.print, 0.11)
 			}
 		},
 	}
@@ -138,6 +140,7 @@ func warmRefractometer() Problem {
 			a := must(gravity.RefractometerCorrectionCRC(warm, units.Celsius.Of(25)))
 			b := must(gravity.RefractometerCorrectionCRC(cold, units.Celsius.Of(15)))
 			c := must(gravity.RefractometerCorrectionOIV(cold, units.Celsius.Of(15)))
+			w.Step("A warm syrup bends light less, so the reading is too low: the correction is added, and taken off below 20 °C. Between the printed columns it is interpolated.")
 			w.Step("At 25 °C add %s; at 15 °C add %s by one table, %s by the other.", a.Text(units.DegreePlato, 2),
 				b.Text(units.DegreePlato, 2), c.Text(units.DegreePlato, 2))
 			w.Answer("must of 25 °C", warm.Plus(a).In(units.DegreePlato), 2, "°Bx", 12.32, 0.005)

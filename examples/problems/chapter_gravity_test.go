@@ -14,8 +14,8 @@ func Example_gramsInALitre() {
 	// Output:
 	// 1.0100 at 15/15 °C is 1.00995 at 20/20 °C, 2.554 °P, and at 15 °C a litre of it holds 25.78 g/L.
 	// 1.0170 at 15/15 °C is 1.01691 at 20/20 °C, 4.315 °P, and at 15 °C a litre of it holds 43.85 g/L.
-	// => extract: 25.8 g/L (check 25.8, within 0.11)
-	// => extract: 43.8 g/L (check 43.9, within 0.11)
+	// => extract at 1.0100: 25.8 g/L (check 25.8, within 0.11)
+	// => extract at 1.0170: 43.8 g/L (check 43.9, within 0.11)
 }
 
 func Example_readInAWarmJar() {
@@ -63,6 +63,7 @@ func Example_indexOfSyrup() {
 func Example_warmRefractometer() {
 	show(warmRefractometer())
 	// Output:
+	// A warm syrup bends light less, so the reading is too low: the correction is added, and taken off below 20 °C. Between the printed columns it is interpolated.
 	// At 25 °C add 0.32 °P; at 15 °C add -0.31 °P by one table, -0.33 °P by the other.
 	// => must of 25 °C: 12.32 °Bx (check 12.32, within 0.005)
 	// => must of 15 °C, CRC: 14.69 °Bx (check 14.69, within 0.005)

@@ -135,6 +135,7 @@ func howColdMustItBe() Problem {
 		Work: func(w *Working) {
 			p := must(units.Atmosphere{}.Absolute(units.BarGauge.Of(1)))
 			t := must(carbonation.Liquid{}.Temperature(units.GramCO2PerLitre.Of(5), p))
+			w.Step("Absolute %s, of which the water's own vapour takes %s at 5 °C.", p.Text(units.Kilopascal, 2), must(carbonation.WaterVapourPressure(units.Celsius.Of(5))).Text(units.Kilopascal, 2))
 			w.Step("At 5 °C it would hold %s, at 10 °C %s; solved for the temperature: %s.", must(carbonation.Liquid{}.Content(units.Celsius.Of(5), p)).Text(units.GramCO2PerLitre, 2),
 				must(carbonation.Liquid{}.Content(units.Celsius.Of(10), p)).Text(units.GramCO2PerLitre, 2), t.Text(units.Celsius, 2))
 			w.Answer("temperature", t.In(units.Celsius), 1, "°C", 7.7, 0.2)
@@ -169,6 +170,7 @@ func stillWineLimit() Problem {
 		Source: Source{ByHand, "Limit read in 27 CFR 24.245 (2015 edition). 3.92 g/L / 1.9770 g/L = 1.983 volumes (real gas); / 1.9635 = 1.996 (ideal)."},
 		Work: func(w *Working) {
 			limit := must(units.Parse[units.CarbonDioxideContent]("0.392 g/100 mL"))
+			w.Step("0.392 g/100 mL is %s.", limit.Text(units.GramCO2PerLitre, 2))
 			for _, l := range carbonation.ContentLimits() {
 				if l.Most.In(units.GramCO2PerLitre) == limit.In(units.GramCO2PerLitre) {
 					w.Step("%s: at most %s (%s; %s). Check the law in force.", l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), l.Law, l.Status)

@@ -51,6 +51,7 @@ func Example_regulatorForTheKeg() {
 func Example_howColdMustItBe() {
 	show(howColdMustItBe())
 	// Output:
+	// Absolute 201.32 kPa absolute, of which the water's own vapour takes 0.87 kPa absolute at 5 °C.
 	// At 5 °C it would hold 5.51 g/L CO2, at 10 °C 4.60 g/L CO2; solved for the temperature: 7.65 °C.
 	// => temperature: 7.7 °C (check 7.7, within 0.2)
 }
@@ -66,6 +67,7 @@ func Example_blendOfGases() {
 func Example_stillWineLimit() {
 	show(stillWineLimit())
 	// Output:
+	// 0.392 g/100 mL is 3.92 g/L CO2.
 	// US still wine: at most 3.92 g/L CO2 (26 USC 5041; 27 CFR 24.245 (2015); read). Check the law in force.
 	// => real gas: 1.983 volumes (check 1.983, within 0.0005)
 	// => ideal gas: 1.996 volumes (check 1.996, within 0.0005)

@@ -48,6 +48,7 @@ func unitsInAPint() Problem {
 		Work: func(w *Working) {
 			pint := units.ImperialPint.Of(1)
 			n := must(gravity.StandardDrinks(pint, units.PercentVolume.Of(5.2), gravity.UnitUK))
+			w.Step("Units = %% vol × mL / 1000, as a unit is 10 mL.")
 			w.Step("A pint is %s; a unit is 10 mL of ethanol.", pint.Text(units.Millilitre, 2))
 			w.Answer("units", n, 3, "", 2.955, 0.0005)
 		},
@@ -63,6 +64,7 @@ func americanDrink() Problem {
 		Work: func(w *Working) {
 			can := units.USFluidOunce.Of(12)
 			n := must(gravity.StandardDrinks(can, units.PercentVolume.Of(5), gravity.DrinkUS))
+			w.Step("A standard drink is 14 g of ethanol.")
 			w.Step("The can is %s and holds %.2f g of ethanol, %.3f US fl oz.", can.Text(units.Millilitre, 2), n*14, can.In(units.USFluidOunce)*0.05)
 			w.Answer("standard drinks", n, 2, "", 1, 0.005)
 		},
@@ -112,6 +114,7 @@ func mayTheLabelSaySo() Problem {
 		Given:  []string{"labels 4.6, 5.0, 7.0 and 6.5 % vol"},
 		Source: Source{Read, "Regulation (EU) No 1169/2011 annex XII: 0.3 for all other drinks; 0.5 for beer up to 5.5 % vol; 1.0 for beer above it, cider, perry and mead. Check the law in force."},
 		Work: func(w *Working) {
+			w.Step("Which drink it is decides: the tolerance is for the kind, and for beer it depends on the strength.")
 			w.Step("A drink of 4.56 %% vol is labelled %s.", gravity.LabelStrength(units.PercentVolume.Of(4.56)).Text(units.PercentVolume, 1))
 			for _, row := range []struct {
 				name  string

@@ -14,6 +14,7 @@ func Example_australianCard() {
 func Example_unitsInAPint() {
 	show(unitsInAPint())
 	// Output:
+	// Units = % vol × mL / 1000, as a unit is 10 mL.
 	// A pint is 568.26 mL; a unit is 10 mL of ethanol.
 	// => units: 2.955 (check 2.955, within 0.0005)
 }
@@ -21,6 +22,7 @@ func Example_unitsInAPint() {
 func Example_americanDrink() {
 	show(americanDrink())
 	// Output:
+	// A standard drink is 14 g of ethanol.
 	// The can is 354.88 mL and holds 14.00 g of ethanol, 0.600 US fl oz.
 	// => standard drinks: 1.00 (check 1.00, within 0.005)
 }
@@ -46,6 +48,7 @@ func Example_caloriesOfABeer() {
 func Example_mayTheLabelSaySo() {
 	show(mayTheLabelSaySo())
 	// Output:
+	// Which drink it is decides: the tolerance is for the kind, and for beer it depends on the strength.
 	// A drink of 4.56 % vol is labelled 4.6 % vol.
 	// => seltzer: 0.3 % vol (check 0.3, exact)
 	// => beer of 5.0: 0.5 % vol (check 0.5, exact)

@@ -81,6 +81,7 @@ func needOfAMust() Problem {
 		Given:  []string{"21, 25 and 27 °Bx"},
 		Source: Source{Recalled, "Bisson & Butzke, Am. J. Enol. Vitic. 51 (2000) 168: 200, 300 and 350 mg/L."},
 		Work: func(w *Working) {
+			w.Step("200 mg/L at 21 °Bx and 25 mg/L more for each degree; below 21 °Bx the rule is refused.")
 			for _, row := range []struct {
 				bx    units.Extract
 				print float64
@@ -102,6 +103,7 @@ func needOfTheWash() Problem {
 		Source: Source{Recalled, "Rule of the wine trade: 0.75, 0.9 and 1.25 mg of N for a gram of sugar: 55.5, 66.6 and 92.5 mg/L."},
 		Work: func(w *Working) {
 			n := must(nutrient.NeedBySugar(units.GramPerLitre.Of(74), nutrient.MediumDemand)).Nitrogen
+			w.Step("Nitrogen goes with the sugar: the strain asks for so many milligrams a gram.")
 			w.Step("Known as: %s.", n.Evidence)
 			w.Answer("medium", n.Value.In(units.MilligramPerLitre), 1, "mg/L", 66.6, 0.05)
 			w.Answer("low", n.Low.In(units.MilligramPerLitre), 1, "mg/L", 55.5, 0.05)

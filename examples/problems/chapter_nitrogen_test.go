@@ -32,6 +32,7 @@ func Example_mustAnalysis() {
 func Example_needOfAMust() {
 	show(needOfAMust())
 	// Output:
+	// 200 mg/L at 21 °Bx and 25 mg/L more for each degree; below 21 °Bx the rule is refused.
 	// Another author: 140 mg/L at the least. The methods differ by more than the must does.
 	// => at 21 °P: 200 mg/L (check 200, within 0.5)
 	// => at 25 °P: 300 mg/L (check 300, within 0.5)
@@ -41,6 +42,7 @@ func Example_needOfAMust() {
 func Example_needOfTheWash() {
 	show(needOfTheWash())
 	// Output:
+	// Nitrogen goes with the sugar: the strain asks for so many milligrams a gram.
 	// Known as: supplier rule of the wine trade (recalled from memory).
 	// => medium: 66.6 mg/L (check 66.6, within 0.05)
 	// => low: 55.5 mg/L (check 55.5, within 0.05)

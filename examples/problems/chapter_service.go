@@ -47,6 +47,7 @@ func unitsOverALog() Problem {
 			log := []carbonation.Reading{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 20 * time.Minute, Temperature: units.Celsius.Of(60)},
 				{At: 35 * time.Minute, Temperature: units.Celsius.Of(60)}, {At: 55 * time.Minute, Temperature: units.Celsius.Of(20)}}
 			p := must(carbonation.Handbook.Pasteurise(log, nil))
+			w.Step("On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is %.2g a minute, at 60 °C %.0f.", must(carbonation.Handbook.Rate(units.Celsius.Of(20))), must(carbonation.Handbook.Rate(units.Celsius.Of(60))))
 			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming, p.Holding, p.Cooling)
 			w.Answer("units", p.Units, 2, "PU", 18.04, 0.005)
 			for _, c := range p.Cautions.List() {
@@ -67,6 +68,7 @@ func frictionInAPipe() Problem {
 			laminar := must(carbonation.FrictionFactor(1000, 0))
 			smooth := must(carbonation.FrictionFactor(1e5, 0))
 			rough := must(carbonation.FrictionFactor(1e5, 0.001))
+			w.Step("Below Re 2300 the flow is laminar, 64/Re; above it Haaland's form stands for Colebrook's, without iteration.")
 			w.Step("Haaland: 1/√f = −1.8·log((ε/3.7)^1.11 + 6.9/Re).")
 			w.Answer("laminar", laminar, 4, "", 0.0640, 0.00005)
 			w.Answer("turbulent, smooth", smooth, 4, "", 0.01799, 0.00027)
@@ -123,6 +125,7 @@ func flushingAKeg() Problem {
 		Source: Source{ByHand, "exp(−3) = 4.979 %. Gas: 3 × 19 L × 1.839 g/L = 104.8 g."},
 		Work: func(w *Working) {
 			p := must(carbonation.Flush(units.Litre.Of(19), units.Celsius.Of(20), 3, units.Atmosphere{}))
+			w.Step("Well mixed, each volume of gas leaves 1/e of the air: exp(−V). Without any mixing one volume would do.")
 			w.Step("Oxygen %.0f ppm; CO2 spent %s.", p.Oxygen, p.Gas.Text(units.Gram, 1))
 			w.Answer("air left", p.Air.In(units.Percent), 3, "%", 4.979, 0.0005)
 			w.Answer("gas", p.Gas.In(units.Gram), 1, "g", 104.8, 0.1)
@@ -158,6 +161,7 @@ func chargeInACellar() Problem {
 		Source: Source{ByHand, "2.268 × 0.5437 = 1.2331 m³ of gas in 30 m³: 4.110 %; with the 420 ppm that were there, 41,520 ppm (a part of those has left the room: at most 17 ppm less). Above 40,000 ppm life is in immediate danger (NIOSH, recalled from memory)."},
 		Work: func(w *Working) {
 			r := must(carbonation.Released(units.Kilogram.Of(2.268), units.CubicMetre.Of(30), units.Celsius.Of(20), 420, units.Atmosphere{}))
+			w.Step("A kilogram fills %s at this temperature.", must(carbonation.Released(units.Kilogram.Of(1), units.CubicMetre.Of(30), units.Celsius.Of(20), 420, units.Atmosphere{})).Gas.Text(units.CubicMetre, 4))
 			w.Step("%s of gas, mixed into the room; oxygen falls to %s.", r.Gas.Text(units.CubicMetre, 3), r.Oxygen.Text(units.Percent, 1))
 			w.Answer("CO2", r.PPM, 0, "ppm", 41520, 20)
 			for _, c := range r.Cautions.List() {

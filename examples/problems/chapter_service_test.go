@@ -12,6 +12,7 @@ func Example_pasteurisationUnits() {
 func Example_unitsOverALog() {
 	show(unitsOverALog())
 	// Output:
+	// On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is 1.9e-06 a minute, at 60 °C 1.
 	// Warming 1.520, holding 15.000, cooling 1.520.
 	// => units: 18.04 PU (check 18.04, within 0.005)
 }
@@ -19,6 +20,7 @@ func Example_unitsOverALog() {
 func Example_frictionInAPipe() {
 	show(frictionInAPipe())
 	// Output:
+	// Below Re 2300 the flow is laminar, 64/Re; above it Haaland's form stands for Colebrook's, without iteration.
 	// Haaland: 1/√f = −1.8·log((ε/3.7)^1.11 + 6.9/Re).
 	// => laminar: 0.0640 (check 0.0640, within 0.00005)
 	// => turbulent, smooth: 0.0178 (check 0.01799, within 0.00027)
@@ -46,6 +48,7 @@ func Example_fillAndVent() {
 func Example_flushingAKeg() {
 	show(flushingAKeg())
 	// Output:
+	// Well mixed, each volume of gas leaves 1/e of the air: exp(−V). Without any mixing one volume would do.
 	// Oxygen 10429 ppm; CO2 spent 104.8 g.
 	// => air left: 4.979 % (check 4.979, within 0.0005)
 	// => gas: 104.8 g (check 104.8, within 0.1)
@@ -63,6 +66,7 @@ func Example_kegsFromACylinder() {
 func Example_chargeInACellar() {
 	show(chargeInACellar())
 	// Output:
+	// A kilogram fills 0.5437 m³ at this temperature.
 	// 1.233 m³ of gas, mixed into the room; oxygen falls to 20.1 %.
 	// => CO2: 41522 ppm (check 41520, within 20)
 }

@@ -25,6 +25,7 @@ func molecularSulfite() Problem {
 		Work: func(w *Working) {
 			share := must(nutrient.MolecularSharePractice(3.5))
 			free := must(nutrient.FreeSulfite(units.MilligramPerLitre.Of(0.8), share))
+			w.Step("The share is 1/(1 + 10^(pH − pK)): %s.", share.Text(units.Percent, 3))
 			w.Step("At pH 3.2 it would be %s.", must(nutrient.MolecularSharePractice(3.2)).Text(units.Percent, 2))
 			w.Answer("molecular", share.In(units.Percent), 3, "%", 2.0009, 0.0005)
 			w.Answer("free SO2", free.In(units.MilligramPerLitre), 2, "mg/L", 39.98, 0.01)
@@ -41,6 +42,7 @@ func sulfiteInWine() Problem {
 		Work: func(w *Working) {
 			share := must(nutrient.MolecularShareOIV(3.2, units.PercentVolume.Of(10), units.Celsius.Of(20)))
 			pk := must(nutrient.SulfurDioxidePK(units.PercentVolume.Of(7.5), units.Celsius.Of(25)))
+			w.Step("pK at 10 %% vol and 20 °C: %.3f; ethanol raises it.", must(nutrient.SulfurDioxidePK(units.PercentVolume.Of(10), units.Celsius.Of(20))))
 			w.Step("The cellar's rule has %s: it asks for a larger dose.", must(nutrient.MolecularSharePractice(3.2)).Text(units.Percent, 2))
 			w.Answer("molecular", share.In(units.Percent), 3, "%", 5.897, 0.002)
 			w.Answer("pK at 7.5 % vol", pk, 3, "", 2.148, 0.0005)

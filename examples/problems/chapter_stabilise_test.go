@@ -3,6 +3,7 @@ package main
 func Example_molecularSulfite() {
 	show(molecularSulfite())
 	// Output:
+	// The share is 1/(1 + 10^(pH − pK)): 2.001 %.
 	// At pH 3.2 it would be 3.91 %.
 	// => molecular: 2.001 % (check 2.0009, within 0.0005)
 	// => free SO2: 39.98 mg/L (check 39.98, within 0.01)
@@ -11,6 +12,7 @@ func Example_molecularSulfite() {
 func Example_sulfiteInWine() {
 	show(sulfiteInWine())
 	// Output:
+	// pK at 10 % vol and 20 °C: 1.997; ethanol raises it.
 	// The cellar's rule has 3.91 %: it asks for a larger dose.
 	// => molecular: 5.897 % (check 5.897, within 0.002)
 	// => pK at 7.5 % vol: 2.148 (check 2.148, within 0.0005)

@@ -97,8 +97,8 @@ func beerWithExtract() Problem {
 		Ask:   "A beer has 4.22 % mass of ethanol and 5.78 % mass of extract. What is its gravity, and what is its strength by volume?",
 		Given: []string{"100 g: 4.22 g ethanol, 5.78 g extract, 90.00 g water"},
 		Source: Source{ByHand, "Tabarié: each solute brought to the volume of the beer. 90.00 g water and 4.22 g ethanol: 4.479 % mass, 0.99020 g/mL by OIML R 22 (CRC 4 %: 0.9910, 6 %: 0.9878, so 0.9902). " +
-			"The beer's volume is 100/d. With d near 1.0126 it is 98.76 mL: ethanol 4.273 g/100 mL = 4.314 % mass in water, 0.99051; extract 5.853 g/100 mL = 5.741 % mass, 1.02069. " +
-			"0.99051 + 1.02069 − 0.99820 = 1.01300 g/mL; over 0.99820 is 1.0148. Strength: 4.22 × 1.01300/0.78924 = 5.416 % vol."},
+			"The beer's volume is 100/d. With d near 1.0130 it is 98.72 mL: ethanol 4.275 g/100 mL = 4.316 % mass in water, 0.99050; extract 5.855 g/100 mL = 5.743 % mass, 1.02070. " +
+			"0.99050 + 1.02070 − 0.99820 = 1.01300 g/mL; over 0.99820 is 1.0148. Strength: 4.22 × 1.01300/0.78924 = 5.416 % vol."},
 		Work: func(w *Working) {
 			beer := must(gravity.NewSolution(units.Gram.Of(90), units.Gram.Of(5.78), units.Gram.Of(4.22)))
 			d := must(beer.Density(units.Celsius.Of(20)))

@@ -144,6 +144,8 @@ func priceOfAlcohol() Problem {
 			kilo := must(units.ParseExact[units.Mass]("1 kg"))
 			a := must(nutrient.CostPerGramEthanol(nutrient.WhiteSugar(), decimal.RequireFromString("1.35"), kilo))
 			b := must(nutrient.CostPerGramEthanol(nutrient.DextroseMonohydrate(), decimal.RequireFromString("2.40"), kilo))
+			w.Step("A kilogram of white sugar gives %.1f g of ethanol, of dextrose monohydrate %.1f g.", 1000*nutrient.WhiteSugar().Solids().In(units.Fraction)*nutrient.WhiteSugar().Yield().Ethanol(),
+				1000*nutrient.DextroseMonohydrate().Solids().In(units.Fraction)*nutrient.DextroseMonohydrate().Yield().Ethanol())
 			w.Step("Prices stay decimal: %s and %s.", a, b)
 			w.Answer("white sugar, a thousand grams", 1000*a.InexactFloat64(), 3, "", 2.736, 0.001)
 			w.Answer("dextrose monohydrate, a thousand grams", 1000*b.InexactFloat64(), 3, "", 5.630, 0.001)

@@ -32,6 +32,7 @@ func softenedWithPure() Problem {
 		Source: Source{ByHand, "Two thirds of everything: 191.017 × 2/3 = 127.345 and 144 × 2/3 = 96.00 mg/L as CaCO3."},
 		Work: func(w *Working) {
 			p := must(moderate(units.Celsius.Of(20)).Dilute(units.Litre.Of(40), units.Litre.Of(20)))
+			w.Step("Ions and alkalinity keep to the share of the water, 40/60 = %.4f.", 40.0/60)
 			w.Step("Calcium falls to %s, sulfate to %s.", p.Ion(water.Calcium).Text(units.MilligramPerLitre, 1), p.Ion(water.Sulfate).Text(units.MilligramPerLitre, 1))
 			w.Answer("hardness", p.Hardness().In(units.MilligramPerLitreCaCO3), 2, "mg/L as CaCO3", 127.345, 0.01)
 			w.Answer("alkalinity", p.Alkalinity().In(units.MilligramPerLitreCaCO3), 2, "mg/L as CaCO3", 96, 0.01)

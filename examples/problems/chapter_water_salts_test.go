@@ -12,6 +12,7 @@ func Example_crystalWater() {
 func Example_softenedWithPure() {
 	show(softenedWithPure())
 	// Output:
+	// Ions and alkalinity keep to the share of the water, 40/60 = 0.6667.
 	// Calcium falls to 40.0 mg/L, sulfate to 33.3 mg/L.
 	// => hardness: 127.34 mg/L as CaCO3 (check 127.345, within 0.01)
 	// => alkalinity: 96.00 mg/L as CaCO3 (check 96.00, within 0.01)
