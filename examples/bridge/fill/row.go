@@ -87,9 +87,13 @@ func (w *filler) compute() error {
 		}
 		var text []byte
 		if s.column < w.row.Len() {
-			text = bytes.TrimSpace(w.row.Text(s.column))
+			text = w.row.Text(s.column)
 		}
 		v, ok := number.Parse(text, mark)
+		if !ok { // look closer: most cells are bare numbers
+			text = bytes.TrimSpace(text)
+			v, ok = number.Parse(text, mark)
+		}
 		if !ok {
 			var err error
 			if w.in[i], err = w.read(&w.function.Inputs[i], text); err != nil {
