@@ -21,11 +21,11 @@ func debyeHuckel(celsius float64, w *warmth) (a, b float64) {
 // gammas are the activity coefficients of the species that take part in an
 // equilibrium.
 type gammas struct {
-	h, oh, ca, mg, na, k, so4     float64
-	one, two, three               float64 // ions without parameters of their own, by charge
-	hco3, co3                     float64 // also H2PO4-, NaCO3-, NaSO4-, KSO4-, CaPO4-
-	hpo4, po4                     float64
-	caHCO3, mgHCO3, mgOH, neutral float64
+	h, oh, ca, mg, na, k, so4 float64
+	one, two, three           float64 // ions without parameters of their own, by charge
+	hco3, co3                 float64 // also CaHCO3+, MgOH+, H2PO4-, NaCO3-, NaSO4-, KSO4-, CaPO4-
+	hpo4, po4                 float64
+	mgHCO3, neutral           float64
 }
 
 // at sets the coefficients for an ionic strength.
@@ -41,23 +41,26 @@ func (g *gammas) at(strength, a, b float64) {
 	ar, br, l := -a*r, b*r, strength*math.Ln10
 	g.h = math.Exp(ar / (1 + 9*br))
 	g.oh = math.Exp(ar / (1 + 3.5*br))
-	g.k = g.oh * math.Exp(0.015*l)
+	g.k = g.oh * small(0.015*l)
 	g.na = math.Exp(ar/(1+4.08*br) + 0.082*l)
 	five := math.Exp(4 * ar / (1 + 5*br))
 	g.hpo4 = five
-	g.ca = five * math.Exp(0.165*l)
-	g.so4 = five * math.Exp(-0.04*l)
+	g.ca = five * small(0.165*l)
+	g.so4 = five * small(-0.04*l)
 	g.mg = math.Exp(4*ar/(1+5.5*br) + 0.20*l)
 	g.hco3 = math.Exp(ar / (1 + 5.4*br))
 	g.co3 = power4(g.hco3)
 	g.mgHCO3 = math.Exp(ar / (1 + 4*br))
 	g.po4 = power4(g.mgHCO3) * power4(g.mgHCO3) * g.mgHCO3
-	g.caHCO3 = math.Exp(ar / (1 + 6*br))
-	g.mgOH = math.Exp(ar / (1 + 6.5*br))
 	g.one = math.Exp(ar/(1+r) + 0.3*a*strength)
 	g.two = power4(g.one)
 	g.three = g.two * g.two * g.one
-	g.neutral = math.Exp(0.1 * l)
+	g.neutral = small(0.1 * l)
+}
+
+// small is exp(x) for |x| up to 0.4 to 1e-8, and to 1e-15 below 0.03: the terms b·I.
+func small(x float64) float64 {
+	return 1 + x*(1+x/2*(1+x/3*(1+x/4*(1+x/5*(1+x/6*(1+x/7))))))
 }
 
 func power4(x float64) float64 { x *= x; return x * x }

@@ -24,6 +24,11 @@ type Equilibrium struct {
 
 // solution writes the totals of the profile.
 func (p *Profile) solution() (s solution) {
+	p.fillSolution(&s)
+	return s
+}
+
+func (p *Profile) fillSolution(s *solution) {
 	get := func(i Ion) float64 { return p.mg[i] * (molal / ionTable[i].mass) }
 	s.ca, s.mg, s.na, s.kk = get(Calcium), get(Magnesium), get(Sodium), get(Potassium)
 	s.nh4, s.so4, s.po4 = get(Ammonium), get(Sulfate), get(Phosphate)
@@ -46,7 +51,6 @@ func (p *Profile) solution() (s solution) {
 		anions += s.acid[i] * float64(weakAcids[i].charge-weakAcids[i].zero)
 	}
 	s.unreported = cations - anions
-	return s
 }
 
 func (p *Profile) ready(fn string) error {
@@ -77,12 +81,13 @@ func (p Profile) WithPH(ph float64) (Profile, error) {
 }
 
 // measured solves the balances at a measured pH, for the inorganic carbon.
-func (p Profile) measured(fn string, ph float64) (Equilibrium, error) {
+func (p *Profile) measured(fn string, ph float64) (e Equilibrium, err error) {
 	if err := p.ready(fn); err != nil {
 		return Equilibrium{}, err
 	}
-	e := Equilibrium{water: p, s: p.solution()}
+	e.water = *p
 	s := &e.s
+	p.fillSolution(s)
 	s.constantsAt(p.t)
 	s.begin(ph)
 	if err := s.atPH(fn, byAlk, nil); err != nil {
@@ -100,14 +105,14 @@ func (p Profile) measured(fn string, ph float64) (Equilibrium, error) {
 			return Equilibrium{}, err
 		}
 	}
-	return e.sealed(), nil
+	e.seal()
+	return e, nil
 }
 
-// sealed writes the pH and the carbon into the profile.
-func (e Equilibrium) sealed() Equilibrium {
-	e.water.ph = e.PH()
+// seal writes the pH and the carbon into the profile.
+func (e *Equilibrium) seal() {
+	e.water.ph = -math.Log10(e.s.h)
 	e.water.carbon = e.s.carbon / molal
-	return e
 }
 
 // closedPH finds the pH of the closed water anew where it was known.
@@ -120,18 +125,20 @@ func (p Profile) closedPH(fn string) (Profile, error) {
 	return e.water, err
 }
 
-func (p Profile) closed(fn string) (Equilibrium, error) {
+func (p *Profile) closed(fn string) (e Equilibrium, err error) {
 	if err := p.ready(fn); err != nil {
 		return Equilibrium{}, err
 	}
-	e := Equilibrium{water: p, s: p.solution()}
+	e.water = *p
 	s := &e.s
+	p.fillSolution(s)
 	s.constantsAt(p.t)
 	s.begin(p.start())
 	if err := s.findPH(fn, byCarbon); err != nil {
 		return Equilibrium{}, err
 	}
-	return e.sealed(), nil
+	e.seal()
+	return e, nil
 }
 
 // Closed returns the equilibrium of the water without air: its alkalinity and the
@@ -172,7 +179,7 @@ func (p Profile) Under(co2 units.AbsolutePressure) (Equilibrium, error) {
 	return p.under("water.Profile.Under", co2)
 }
 
-func (p Profile) under(fn string, co2 units.AbsolutePressure) (Equilibrium, error) {
+func (p *Profile) under(fn string, co2 units.AbsolutePressure) (e Equilibrium, err error) {
 	kPa := co2.In(units.Kilopascal)
 	if err := limit.Check(fn, "CO2 pressure", kPa, "kPa", 0, mostGas, "Weiss 1974, second virial coefficient"); err != nil {
 		return Equilibrium{}, err
@@ -180,8 +187,9 @@ func (p Profile) under(fn string, co2 units.AbsolutePressure) (Equilibrium, erro
 	if err := p.ready(fn); err != nil {
 		return Equilibrium{}, err
 	}
-	e := Equilibrium{water: p, s: p.solution()}
+	e.water = *p
 	s := &e.s
+	p.fillSolution(s)
 	s.constantsAt(p.t)
 	s.fugacity = fugacity(kPa, p.t)
 	s.begin(p.start())
@@ -189,7 +197,8 @@ func (p Profile) under(fn string, co2 units.AbsolutePressure) (Equilibrium, erro
 		return Equilibrium{}, err
 	}
 	s.carbon = s.co3 * s.carbonPerCO3()
-	return e.sealed(), nil
+	e.seal()
+	return e, nil
 }
 
 // InAir returns the equilibrium of the water with the CO2 of open air, 420 µmol a
@@ -225,7 +234,7 @@ const (
 func (e Equilibrium) Water() Profile { return e.water }
 
 // PH returns -log10 of the activity of H+, what a pH meter shows.
-func (e Equilibrium) PH() float64 { return -math.Log10(e.s.h) }
+func (e Equilibrium) PH() float64 { return e.water.ph }
 
 // IonicStrength returns half the sum of m·z², in mol/kg of water.
 func (e Equilibrium) IonicStrength() float64 { return e.s.strength }

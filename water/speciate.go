@@ -16,9 +16,10 @@ type constants struct {
 // solution is a water in moles a kilogram of water, with the state of its
 // equilibrium. It holds no pointers: it lives on the stack.
 type solution struct {
-	k constants
-	g gammas
-	c conditional
+	k   constants
+	g   gammas
+	c   conditional // at the pH
+	std conditional // at an activity of H+ of 1
 
 	// what is given
 	ca, mg, na, kk, nh4, so4, po4 float64 // totals
@@ -99,39 +100,66 @@ func (s *solution) constantsAt(celsius float64) {
 	}
 }
 
-// condition sets the conditional constants for the coefficients and the pH.
-func (s *solution) condition() {
-	k, g, c, h := &s.k, &s.g, &s.c, s.h
-	c.h, c.oh = h/g.h, k.water/(h*g.oh)
-	c.hco3 = k.hco3 * h * g.co3 / g.hco3
-	c.co2 = k.co2 * h * h * g.co3 / g.neutral
+// standard sets the products of constants and coefficients for an activity of H+ of 1.
+func (s *solution) standard() {
+	k, g, c := &s.k, &s.g, &s.std
+	neutral, single, hco3 := 1/g.neutral, 1/g.one, 1/g.hco3
+	c.h, c.oh = 1/g.h, k.water/g.oh
+	c.hco3 = k.hco3 * g.co3 * hco3
+	c.co2 = k.co2 * g.co3 * neutral
 	ca, mg, na := g.ca*g.co3, g.mg*g.co3, g.na*g.co3
-	c.caHCO3, c.caCO3 = k.caHCO3*h*ca/g.caHCO3, k.caCO3*ca/g.neutral
-	c.mgHCO3, c.mgCO3 = k.mgHCO3*h*mg/g.mgHCO3, k.mgCO3*mg/g.neutral
-	c.naHCO3, c.naCO3 = k.naHCO3*k.hco3*h*na/g.neutral, k.naCO3*na/g.hco3
-	c.caOH, c.mgOH = k.caOH*g.ca/(h*g.one), k.mgOH*g.mg/(h*g.mgOH)
-	c.hso4 = k.hso4 * h * g.so4 / g.one
-	c.caSO4, c.mgSO4 = k.caSO4*g.ca*g.so4/g.neutral, k.mgSO4*g.mg*g.so4/g.neutral
-	c.caHSO4 = k.caHSO4 * k.hso4 * h * g.ca * g.so4 / g.one
-	c.naSO4, c.kSO4, c.nh4SO4 = k.naSO4*g.na*g.so4/g.hco3, k.kSO4*g.k*g.so4/g.hco3, k.nh4SO4*g.so4
-	c.nh3 = k.ammonia * g.one / (h * g.neutral)
+	c.caHCO3, c.caCO3 = k.caHCO3*ca*hco3, k.caCO3*ca*neutral
+	c.mgHCO3, c.mgCO3 = k.mgHCO3*mg/g.mgHCO3, k.mgCO3*mg*neutral
+	c.naHCO3, c.naCO3 = k.naHCO3*k.hco3*na*neutral, k.naCO3*na*hco3
+	c.caOH, c.mgOH = k.caOH*g.ca*single, k.mgOH*g.mg*hco3
+	c.hso4 = k.hso4 * g.so4 * single
+	c.caSO4, c.mgSO4 = k.caSO4*g.ca*g.so4*neutral, k.mgSO4*g.mg*g.so4*neutral
+	c.caHSO4 = k.caHSO4 * k.hso4 * g.ca * g.so4 * single
+	c.naSO4, c.kSO4, c.nh4SO4 = k.naSO4*g.na*g.so4*hco3, k.kSO4*g.k*g.so4*hco3, k.nh4SO4*g.so4
+	c.nh3 = k.ammonia * g.one * neutral
 	if s.po4 > 0 {
-		h1, h2 := k.hpo4*h, k.h2po4*h*h
-		c.hp = [3]float64{h1 * g.po4 / g.hpo4, h2 * g.po4 / g.hco3, k.h3po4 * h * h * h * g.po4 / g.neutral}
+		c.hp = [3]float64{k.hpo4 * g.po4 / g.hpo4, k.h2po4 * g.po4 * hco3, k.h3po4 * g.po4 * neutral}
 		ca, mg := g.ca*g.po4, g.mg*g.po4
-		c.caP = [3]float64{k.caPO4 * ca / g.hco3, k.caHPO4 * h1 * ca / g.neutral, k.caH2PO4 * h2 * ca / g.hco3}
-		c.mgP = [3]float64{k.mgPO4 * mg / g.hco3, k.mgHPO4 * h1 * mg / g.neutral, k.mgH2PO4 * h2 * mg / g.hco3}
-		c.naP, c.kP = k.naHPO4*h1*g.na*g.po4/g.one, k.kHPO4*h1*g.k*g.po4/g.one
+		c.caP = [3]float64{k.caPO4 * ca * hco3, k.caHPO4 * k.hpo4 * ca * neutral, k.caH2PO4 * k.h2po4 * ca * hco3}
+		c.mgP = [3]float64{k.mgPO4 * mg * hco3, k.mgHPO4 * k.hpo4 * mg * neutral, k.mgH2PO4 * k.h2po4 * mg * hco3}
+		c.naP, c.kP = k.naHPO4*k.hpo4*g.na*g.po4*single, k.kHPO4*k.hpo4*g.k*g.po4*single
 	}
 	if s.acids {
 		bare := [4]float64{g.neutral, g.one, g.two, g.three}
 		for i := range weakAcids {
 			if s.acid[i] > 0 {
-				a, x := &weakAcids[i], 1.0
+				a := &weakAcids[i]
 				for j := range a.protons {
-					x *= h
-					c.acid[i][j] = k.acids[i][j] * x * bare[a.charge] / bare[a.charge-1-j]
+					c.acid[i][j] = k.acids[i][j] * bare[a.charge] / bare[a.charge-1-j]
 				}
+			}
+		}
+	}
+}
+
+// condition takes the standard products to the pH.
+func (s *solution) condition() {
+	b, c, h := &s.std, &s.c, s.h
+	over, h2 := 1/h, h*h
+	c.h, c.oh = b.h*h, b.oh*over
+	c.hco3, c.co2 = b.hco3*h, b.co2*h2
+	c.caHCO3, c.caCO3 = b.caHCO3*h, b.caCO3
+	c.mgHCO3, c.mgCO3 = b.mgHCO3*h, b.mgCO3
+	c.naHCO3, c.naCO3 = b.naHCO3*h, b.naCO3
+	c.caOH, c.mgOH = b.caOH*over, b.mgOH*over
+	c.hso4, c.caHSO4 = b.hso4*h, b.caHSO4*h
+	c.caSO4, c.mgSO4, c.naSO4, c.kSO4, c.nh4SO4 = b.caSO4, b.mgSO4, b.naSO4, b.kSO4, b.nh4SO4
+	c.nh3 = b.nh3 * over
+	if s.po4 > 0 {
+		c.hp = [3]float64{b.hp[0] * h, b.hp[1] * h2, b.hp[2] * h2 * h}
+		c.caP = [3]float64{b.caP[0], b.caP[1] * h, b.caP[2] * h2}
+		c.mgP = [3]float64{b.mgP[0], b.mgP[1] * h, b.mgP[2] * h2}
+		c.naP, c.kP = b.naP*h, b.kP*h
+	}
+	if s.acids {
+		for i := range weakAcids {
+			if s.acid[i] > 0 {
+				c.acid[i] = [3]float64{b.acid[i][0] * h, b.acid[i][1] * h2, b.acid[i][2] * h2 * h}
 			}
 		}
 	}

@@ -7,6 +7,8 @@ import (
 )
 
 const (
+	closely = 2e-12 // relative change of a round at the end of the search for the pH
+
 	leastPH = 0.0
 	mostPH  = 14.0
 
@@ -21,31 +23,34 @@ func (s *solution) begin(ph float64) {
 	s.strength = s.inertStrength + 2*(s.ca+s.mg+s.so4) + 0.5*(s.na+s.kk+s.nh4+s.po4+math.Abs(s.alk))
 	s.strength = min(s.strength, mostStrength)
 	s.g.at(s.strength, s.k.a, s.k.b)
+	s.standard()
 }
 
 // refresh takes the coefficients to the present strength and reports whether they
 // moved enough to matter.
 func (s *solution) refresh() bool {
 	i := s.ionicStrength()
-	if math.Abs(i-s.strength) <= 1e-9*i {
+	if math.Abs(i-s.strength) <= 1e-8*i {
 		return false
 	}
 	s.strength = min(i, 2*mostStrength)
 	s.g.at(s.strength, s.k.a, s.k.b)
+	s.standard()
 	return true
 }
 
 // atPH solves the balances at the pH that h holds, and the dose where there is one.
 func (s *solution) atPH(fn string, way int, dose *acidDose) error {
 	moving := true
+	s.condition()
 	for range mostRounds {
-		s.condition()
 		d := s.balance(way)
 		if dose != nil {
 			d = max(d, dose.adjust(s, way))
 		}
 		if moving {
 			moving = s.refresh()
+			s.condition()
 			continue
 		}
 		if d < tightly {
@@ -61,24 +66,28 @@ func (s *solution) atPH(fn string, way int, dose *acidDose) error {
 // kept inside the interval that the signs have shown. Where the two iterations
 // disturb each other, [solution.bisectPH] goes the sure way.
 func (s *solution) findPH(fn string, way int) error {
-	moving := true
-	for round := range mostRounds {
-		s.condition()
+	s.condition()
+	s.balance(way)
+	settled := 0.1 // the coefficients wait until the composition moves less than this
+	for range mostRounds {
+		s.balance(way)
 		d := s.balance(way)
-		if round < 3 {
-			d = max(d, s.balance(way))
-		}
 		alk, slope := s.alkalinity(way)
 		step := max(-3, min(3, (alk-s.alk)/slope)) // of ln h
-		s.h *= math.Exp(step)
+		if math.Abs(step) < 1e-5 {
+			s.h *= 1 + step*(1+step/2)
+		} else {
+			s.h *= math.Exp(step)
+		}
 		s.h = max(1e-14, min(1, s.h))
-		if moving {
-			moving = s.refresh()
-			continue
+		d = max(d, math.Abs(step))
+		if d < settled {
+			if !s.refresh() && d < closely {
+				return s.inRange(fn)
+			}
+			settled = max(d*0.01, closely)
 		}
-		if d < tightly && math.Abs(step) < tightly*10 {
-			return s.inRange(fn)
-		}
+		s.condition()
 	}
 	return s.bisectPH(fn, way)
 }
