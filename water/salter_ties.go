@@ -9,6 +9,8 @@ type ties struct {
 	eq         []float64 // equations that keep the optimum, by free variables
 	free       []int     // variables that may move
 	pivot      []int     // equation of each free variable, -1 where it is a parameter
+	along      []float64 // by parameter, how the variables move
+	quick      bool      // along comes from the program's own table
 	level      [][]float64
 	x          []float64
 	best       []float64
@@ -23,6 +25,7 @@ func (t *ties) room(vars, rows, targets int) {
 	t.eq = make([]float64, (targets+rows)*vars)
 	t.free = make([]int, 0, vars)
 	t.pivot = make([]int, vars)
+	t.along = make([]float64, vars*vars)
 	t.x, t.best = make([]float64, vars), make([]float64, vars)
 	t.level = make([][]float64, vars+1)
 	for i := range t.level {
@@ -43,6 +46,9 @@ func (s *Salter) choose(size float64) {
 	copy(t.best, q.X)
 	s.face(size * zeroTolerance)
 	if t.size > 0 {
+		if !t.quick {
+			s.directions()
+		}
 		t.found, t.count, t.mass = false, 0, 0
 		s.inequalities()
 		s.walk(0, 0, t.size)
@@ -65,17 +71,26 @@ func (s *Salter) face(tol float64) {
 	q, t := s.qp, &s.ties
 	n, k := len(s.salts), len(s.targets)
 	t.free = t.free[:0]
-	moves := false
+	moves := 0
+	t.quick = true
 	for j := range t.vars {
 		if q.X[j] > 0 || q.Slope[j] <= tol {
 			t.free = append(t.free, j)
-			moves = moves || q.X[j] == 0
+			if q.X[j] == 0 {
+				t.quick = t.quick && q.Direction(j, t.along[moves*t.vars:(moves+1)*t.vars])
+				moves++
+			}
 		}
 	}
 	t.size = 0
-	if !moves && q.M == 0 {
+	if moves == 0 && q.M == 0 {
 		return
 	}
+	if t.quick && q.M == 0 {
+		t.size = moves
+		return
+	}
+	t.quick = false
 	f := len(t.free)
 	eqs := 0
 	for r := range k {
@@ -144,6 +159,26 @@ func (t *ties) reduce(eqs, f int) int {
 	return rank
 }
 
+// directions writes the parameters of the reduced equations as moves of the variables.
+func (s *Salter) directions() {
+	t := &s.ties
+	f, param := len(t.free), 0
+	clear(t.along[:t.size*t.vars])
+	for p := range f {
+		if t.pivot[p] >= 0 {
+			continue
+		}
+		to := t.along[param*t.vars : (param+1)*t.vars]
+		for c, j := range t.free {
+			if e := t.pivot[c]; e >= 0 {
+				to[j] = -t.eq[e*f+p]
+			}
+		}
+		to[t.free[p]] = 1
+		param++
+	}
+}
+
 // inequalities writes, as rows of slopes by parameter and a constant, what must
 // stay non-negative: the free variables and the slack of the constraints.
 func (s *Salter) inequalities() {
@@ -151,23 +186,12 @@ func (s *Salter) inequalities() {
 	f, k := len(t.free), t.size
 	w := k + 1
 	out := t.level[0]
-	param := 0
-	for c := range f {
+	for c, j := range t.free {
 		row := out[c*w : c*w+w]
-		clear(row)
-		row[k] = q.X[t.free[c]]
-		if t.pivot[c] < 0 {
-			row[param] = 1
-			param++
-			continue
+		for p := range k {
+			row[p] = t.along[p*t.vars+j]
 		}
-		e, p := t.pivot[c], 0
-		for d := range f {
-			if t.pivot[d] < 0 {
-				row[p] = -t.eq[e*f+d]
-				p++
-			}
-		}
+		row[k] = q.X[j]
 	}
 	for i := range q.M {
 		row := out[(f+i)*w : (f+i)*w+w]

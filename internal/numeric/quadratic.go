@@ -157,25 +157,30 @@ func (p *Quadratic) ratio(col int) int {
 
 // pivot exchanges the basic variable of a row with the free one of a column.
 func (p *Quadratic) pivot(r, col int) {
-	k, w := p.size, p.size+2
-	row := p.table[r*w : r*w+w]
+	w := p.size + 2
+	row := p.table[r*w:][:w]
 	inv := 1 / row[col]
 	for j := range row {
 		row[j] *= -inv
 	}
 	row[col] = inv
-	for i := range k {
-		if i == r {
-			continue
-		}
-		other := p.table[i*w : i*w+w]
+	for i := range p.size {
+		other := p.table[i*w:][:w]
 		f := other[col]
-		if f == 0 {
+		if f == 0 || i == r {
 			continue
 		}
 		other[col] = 0
-		for j, v := range row {
-			other[j] += f * v
+		j := 0
+		for ; j+4 <= len(row) && j+4 <= len(other); j += 4 {
+			a, b := other[j:j+4:j+4], row[j:j+4:j+4]
+			a[0] += f * b[0]
+			a[1] += f * b[1]
+			a[2] += f * b[2]
+			a[3] += f * b[3]
+		}
+		for ; j < len(row) && j < len(other); j++ {
+			other[j] += f * row[j]
 		}
 	}
 	p.basic[r], p.free[col] = p.free[col], p.basic[r]
@@ -189,6 +194,29 @@ func (p *Quadratic) artificial() float64 {
 		}
 	}
 	return 0
+}
+
+// Direction fills dx with how X moves for each unit that variable j, which is zero,
+// rises to, where that leaves the minimum as it is: no slope and no cost of a
+// constraint moves. Otherwise it returns false.
+func (p *Quadratic) Direction(j int, dx []float64) bool {
+	n, k, w := p.N, p.size, p.size+2
+	col := p.column(k + j)
+	if col < 0 {
+		return false
+	}
+	clear(dx)
+	dx[j] = 1
+	for i, v := range p.basic {
+		t := p.table[i*w+col]
+		switch {
+		case v >= k && v < k+n:
+			dx[v-k] = t
+		case (v < n || v >= k+n) && math.Abs(t) > smallPivot:
+			return false
+		}
+	}
+	return true
 }
 
 func (p *Quadratic) read() {
