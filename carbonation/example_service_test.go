@@ -221,3 +221,10 @@ func ExampleContentLimits() {
 	// US still wine 3.92 g/L CO2 1.98 vol CO2 26 USC 5041; 27 CFR 24.245 (2015)
 	// US hard cider 6.40 g/L CO2 3.24 vol CO2 26 USC 5041; 27 CFR 24.251
 }
+
+// A sparkler of 5.7 g/L is no US still wine.
+func ExampleContentLimit_Allows() {
+	still := carbonation.ContentLimits()[0]
+	fmt.Println(still.Allows(units.GramCO2PerLitre.Of(5.7)))
+	// Output: false
+}
