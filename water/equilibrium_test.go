@@ -52,7 +52,7 @@ func TestSpeciation(t *testing.T) {
 		e := reports[r.w].equilibrium(t, r.t)
 		name := reports[r.w].name
 		mmol := func(s Species) float64 { return e.Of(s).In(units.MillimolePerLitre) / kilogramsPerLitre }
-		near(t, name+" pH", e.PH(), reports[r.w].ph, 1e-9)
+		near(t, name+" pH", e.PH(), reports[r.w].ph, 1e-8)
 		near(t, name+" ionic strength", e.IonicStrength(), r.i, 0.002*r.i+0.000005)
 		near(t, name+" CO2", mmol(CarbonDioxide), r.co2, 0.005*r.co2)
 		near(t, name+" HCO3-", mmol(BicarbonateFree), r.hco3, 0.003*r.hco3)

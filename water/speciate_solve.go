@@ -7,7 +7,7 @@ import (
 )
 
 const (
-	closely = 2e-12 // relative change of a round at the end of the search for the pH
+	closely = 1e-11 // relative change of a round at the end of the search for the pH
 
 	leastPH = 0.0
 	mostPH  = 14.0
@@ -30,7 +30,7 @@ func (s *solution) begin(ph float64) {
 // moved enough to matter.
 func (s *solution) refresh() bool {
 	i := s.ionicStrength()
-	if math.Abs(i-s.strength) <= 1e-8*i {
+	if math.Abs(i-s.strength) <= 1e-7*i {
 		return false
 	}
 	s.strength = min(i, 2*mostStrength)

@@ -1,0 +1,103 @@
+package water
+
+import "math"
+
+// open reports whether ranges and limits leave room below level i.
+func (l *lattice) open(i int) bool {
+	n := l.n
+	if len(l.ranged) > 0 {
+		sum := 0.0 // what is off whatever the levels below are
+		for r := range l.have {
+			v := l.have[r]
+			for j := i; j < n; j++ {
+				v += l.gain[r*n+j] * l.x[j]
+			}
+			if v > l.width[r] {
+				sum += (v - l.width[r]) * (v - l.width[r])
+			} else if v += l.rest[r*(n+1)+i]; v < 0 {
+				sum += v * v
+			}
+		}
+		if sum > l.value+l.slack {
+			return false
+		}
+	}
+	for c, b := range l.bound {
+		v := l.restLimit[c*(n+1)+i]
+		for j := i; j < n; j++ {
+			v += l.limits[c*n+j] * l.x[j]
+		}
+		if v > b+leafSlack {
+			return false
+		}
+	}
+	return true
+}
+
+// simpler reports whether a partial choice that can only tie with the best known may
+// still need fewer salts, or as many and less mass.
+func (l *lattice) simpler(i int, cost float64) bool {
+	if !l.found || cost < l.value-l.slack {
+		return true // it may be nearer
+	}
+	count, mass := 0, 0.0
+	for j := i; j < l.n; j++ {
+		if l.x[j] > 0 {
+			count++
+			mass += l.x[j]
+		}
+	}
+	// What a target still lacks needs so many steps of the salt that brings most.
+	more, n := 0.0, l.n
+	radius := math.Sqrt(l.value)
+	for r := range l.have {
+		v := l.have[r] + radius
+		for j := i; j < n; j++ {
+			v += l.gain[r*n+j] * l.x[j]
+		}
+		if v < 0 && l.richest[r*(n+1)+i] > 0 {
+			more = max(more, math.Ceil(-v/l.richest[r*(n+1)+i]-1e-9))
+		}
+	}
+	if more > 0 {
+		count++
+	}
+	return count < l.count || count == l.count && mass+more < l.mass
+}
+
+// leaf weighs a full choice.
+func (l *lattice) leaf() {
+	n := l.n
+	value := 0.0
+	for r := range l.have {
+		v := l.have[r]
+		for j := range n {
+			v += l.gain[r*n+j] * l.x[j]
+		}
+		value += l.off(r, v)
+	}
+	for c, b := range l.bound {
+		v := 0.0
+		for j := range n {
+			v += l.limits[c*n+j] * l.x[j]
+		}
+		if v > b+leafSlack {
+			return
+		}
+	}
+	count, mass := 0, 0.0
+	for j := range n {
+		if l.x[j] > 0 {
+			count++
+			mass += l.x[j]
+		}
+	}
+	tie := l.found && math.Abs(value-l.value) <= 1e-12*(1+l.value)
+	if tie && (count > l.count || count == l.count && mass >= l.mass) || !tie && value >= l.value {
+		return
+	}
+	l.found, l.value, l.count, l.mass = true, value, count, mass
+	for i, j := range l.order {
+		l.best[j] = int(l.x[i])
+	}
+}
