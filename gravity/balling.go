@@ -91,7 +91,7 @@ func (y Yield) OriginalExtract(a units.StrengthByMass, real units.Extract) (unit
 		return units.Extract{}, err
 	}
 	used := x / y.ethanol
-	if err := limit.Check(fn, "real extract", n, "°P", used*y.residue*(1-1e-9), 60, "the residue of the fermentation at least"); err != nil {
+	if err := limit.Check(fn, "real extract", n, "°P", used*y.residue*(1-rounding), 60, "the residue of the fermentation at least"); err != nil {
 		return units.Extract{}, err
 	}
 	return plato(100 * (n + used*(1-y.residue)) / (100 + used*(y.co2+y.biomass))), nil

@@ -31,8 +31,7 @@ func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume unit
 	}
 	a, b = a.scaled(1/a.total()), b.scaled(1/b.total())
 	sa, sb := a.strength(), b.strength()
-	const slack = 1e-9 // rounding at the ends
-	if err := limit.Check(fn, "strength", want, "% vol", min(sa, sb)-slack, max(sa, sb)+slack, "between the two liquids"); err != nil {
+	if err := limit.Check(fn, "strength", want, "% vol", min(sa, sb)-rounding, max(sa, sb)+rounding, "between the two liquids"); err != nil {
 		return Part{}, Part{}, Solution{}, err
 	}
 	want = clamp(want, min(sa, sb), max(sa, sb))
@@ -52,11 +51,11 @@ func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume unit
 }
 
 func blendable(fn string, v float64, of ...Solution) error {
-	if err := limit.Check(fn, "volume", v, "L", 0, 1e9, "a volume"); err != nil {
+	if err := limit.Check(fn, "volume", v, "L", 0, mostVolume, "a volume"); err != nil {
 		return err
 	}
 	for _, s := range of {
-		if err := limit.Check(fn, "mass of a liquid", s.total(), "kg", 1e-9, 1e12, "there must be some"); err != nil {
+		if err := limit.Check(fn, "mass of a liquid", s.total(), "kg", leastMass, mostMass, "there must be some"); err != nil {
 			return err
 		}
 	}
@@ -85,7 +84,7 @@ func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume
 	// mass fraction of ethanol by the density of the blend; it hardly depends on itself
 	e := want / 100 * pureEthanol20 / 1000
 	var k [3]float64
-	for range 100 {
+	for range mostSteps {
 		var ok bool
 		if k, ok = shares(of, e, x); !ok {
 			return parts, Solution{}, limit.Check(fn, "independent liquids", 2, "", 3, 3, "two of the three are one liquid, or a blend of the others")
@@ -95,14 +94,14 @@ func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume
 			return parts, Solution{}, err
 		}
 		next := want / 100 * pureEthanol20 / blend.density20()
-		done := math.Abs(next-e) < 1e-15
+		done := math.Abs(next-e) < sharp
 		e = next
 		if done {
 			break
 		}
 	}
 	for i, share := range k {
-		if err := limit.Check(fn, "share of liquid "+string(rune('1'+i)), 100*share, "%", -1e-9, 100+1e-9, "what the three liquids can make"); err != nil {
+		if err := limit.Check(fn, "share of liquid "+string(rune('1'+i)), 100*share, "%", -rounding, 100+rounding, "what the three liquids can make"); err != nil {
 			return parts, Solution{}, err
 		}
 	}
@@ -120,7 +119,7 @@ func shares(of [3]Solution, e, x float64) (k [3]float64, ok bool) {
 	e1, x1 := of[1].fractions()
 	e2, x2 := of[2].fractions()
 	det := (e0-e2)*(x1-x2) - (e1-e2)*(x0-x2)
-	if math.Abs(det) < 1e-9 {
+	if math.Abs(det) < nearly {
 		return k, false
 	}
 	k[0] = ((e-e2)*(x1-x2) - (e1-e2)*(x-x2)) / det

@@ -18,10 +18,10 @@ func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, uni
 	if err := limit.Check(fn, "ethanol", s.ethanol, "kg", 0, 0, "ethanol boils off with the water"); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	least := s.sugars() * (100 - mostSucrose*(1-1e-12)) / mostSucrose // water that must stay
+	least := s.sugars() * (100 - mostSucrose*(1-rounding/1000)) / mostSucrose // water that must stay
 	for k, x := range s.extract {
 		if x > 0 { // the tables of the other sugars end earlier
-			least = max(least, s.sugars()*(100/(lighters[k].most*(1-1e-12))-1))
+			least = max(least, s.sugars()*(100/(lighters[k].most*(1-rounding/1000))-1))
 		}
 	}
 	return s.waterTo(fn, v, t, least-s.water, 0)
@@ -35,7 +35,7 @@ func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, uni
 //     [*units.RangeError].
 func (s Solution) MakeUpTo(v units.Volume, t units.Temperature) (Solution, units.Mass, error) {
 	const fn = "gravity.Solution.MakeUpTo"
-	return s.waterTo(fn, v, t, 0, 1.1e9)
+	return s.waterTo(fn, v, t, 0, 1.1*mostVolume)
 }
 
 // waterTo adds (or takes) from least to most kg of water so that the volume is v.
@@ -55,9 +55,9 @@ func (s Solution) waterTo(fn string, v units.Volume, t units.Temperature, least,
 	if err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	slack := 1e-12 * hi
+	slack := rounding / 1000 * hi
 	if most > 0 {
-		hi, slack = 1e9, 1e-12*lo
+		hi, slack = mostVolume, rounding/1000*lo
 	}
 	if err := limit.Check(fn, "volume", want, "L", lo-slack, hi+slack, "what more or less water can make"); err != nil {
 		return Solution{}, units.Mass{}, err
@@ -67,10 +67,10 @@ func (s Solution) waterTo(fn string, v units.Volume, t units.Temperature, least,
 	if at := f(0); at != 0 {
 		least = min(least, 0)
 		if most > 0 { // a bracket near the answer: a kilogram is more than 0.9 L and less than 1.1
-			most = min(most, 1.2*(want-lo)+1e-9)
+			most = min(most, 1.2*(want-lo)+leastMass)
 		}
 		if f(least) < 0 && f(most) > 0 {
-			if water, err = numeric.Root(f, least, most, 1e-14*(s.total()+want)); err != nil {
+			if water, err = numeric.Root(f, least, most, sharp*(s.total()+want)); err != nil {
 				return Solution{}, units.Mass{}, err
 			}
 		}

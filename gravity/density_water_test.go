@@ -78,3 +78,14 @@ func TestWaterDensityRefuses(t *testing.T) {
 		ok[units.Density](t)(w.f(celsius(w.most)))
 	}
 }
+
+// The two forms of Kell's equation, one on each temperature scale, are the same water:
+// t68 − t90 is 0.005 K at 20 °C and 0.026 K at 100 °C (Saunders, WOCE Newsletter 10
+// (1990): 1.00024·t90; recalled from memory).
+func TestWaterDensityScalesAgree(t *testing.T) {
+	for c := 0.0; c <= 99.5; c += 2.5 {
+		a := ok[units.Density](t)(gravity.WaterDensity(celsius(c))).In(units.KilogramPerCubicMetre)
+		b := ok[units.Density](t)(gravity.WaterDensityKell(celsius(1.00024 * c))).In(units.KilogramPerCubicMetre)
+		near(t, "Kell on both scales", a, b, 0.003)
+	}
+}

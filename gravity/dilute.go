@@ -25,7 +25,7 @@ func (s Solution) DiluteTo(strength units.StrengthByVolume) (Solution, units.Mas
 //     the error is a [*units.RangeError].
 func (s Solution) FortifyTo(strength units.StrengthByVolume, with Solution) (Solution, units.Mass, error) {
 	const fn = "gravity.Solution.FortifyTo"
-	if err := limit.Check(fn, "mass of the other", with.total(), "kg", 1e-9, 1e12, "there must be some"); err != nil {
+	if err := limit.Check(fn, "mass of the other", with.total(), "kg", leastMass, mostMass, "there must be some"); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
 	return s.mixTo(fn, with.scaled(1/with.total()), strength, s.ByVolume().In(units.PercentVolume), with.ByVolume().In(units.PercentVolume)-0.01)
@@ -35,7 +35,7 @@ func (s Solution) FortifyTo(strength units.StrengthByVolume, with Solution) (Sol
 // least to most.
 func (s Solution) mixTo(fn string, other Solution, strength units.StrengthByVolume, least, most float64) (Solution, units.Mass, error) {
 	want := strength.In(units.PercentVolume)
-	if err := limit.Check(fn, "mass of the liquid", s.total(), "kg", 1e-9, 1e12, "there must be some"); err != nil {
+	if err := limit.Check(fn, "mass of the liquid", s.total(), "kg", leastMass, mostMass, "there must be some"); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
 	if err := limit.Check(fn, "strength", want, "% vol", least, most, "between the two liquids"); err != nil {
@@ -63,7 +63,7 @@ func partOf(a, b Solution, want float64) (float64, error) {
 	case f(0) == 0 || (f(0) > 0) == (f(1) > 0):
 		return 0, nil
 	}
-	return numeric.Root(f, 0, 1, 1e-15)
+	return numeric.Root(f, 0, 1, sharp)
 }
 
 // with is Plus without the check, for a search between two liquids that exist.
@@ -91,7 +91,7 @@ func (s Solution) TakeVolume(v units.Volume, t units.Temperature) (taken, left S
 		return Solution{}, Solution{}, err
 	}
 	whole, want := 1000*s.total()/rho, v.In(units.Litre)
-	if err := limit.Check(fn, "volume", want, "L", 0, whole*(1+1e-12), "the liquid there is"); err != nil {
+	if err := limit.Check(fn, "volume", want, "L", 0, whole*(1+rounding/1000), "the liquid there is"); err != nil {
 		return Solution{}, Solution{}, err
 	}
 	k := 0.0

@@ -35,10 +35,10 @@ func SucroseExtract(d units.Density, t units.Temperature) (units.Extract, error)
 func (s *syrup) fraction(rho float64) float64 {
 	x := (rho - s[0]) / s[1]
 	b := x * (1 - x*s[2]/(s[1]+2*s[2]*x))
-	for range 30 {
+	for range mostSteps {
 		step := (s.density(b) - rho) / s.slope(b)
 		b -= step
-		if math.Abs(step) < 1e-9 { // the error after this step is its square
+		if math.Abs(step) < nearly { // the error after this step is its square
 			break
 		}
 	}

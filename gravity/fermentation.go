@@ -151,8 +151,7 @@ func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure f
 	if err != nil {
 		return Fermentation{}, err
 	}
-	const slack = 1e-9 // rounding at the ends
-	if err := limit.Check(fn, what, want, unit, min(a, b)-slack, max(a, b)+slack, "unfermented to dry; "+sourceState); err != nil {
+	if err := limit.Check(fn, what, want, unit, min(a, b)-rounding, max(a, b)+rounding, "unfermented to dry; "+sourceState); err != nil {
 		return Fermentation{}, err
 	}
 	switch {
@@ -168,7 +167,7 @@ func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure f
 		}
 		v, _ := figure(s)
 		return v - want
-	}, 0, p, 1e-13)
+	}, 0, p, 100*sharp)
 	if err != nil {
 		return Fermentation{}, err
 	}
@@ -213,7 +212,7 @@ func fromGravityAndEthanol(fn string, g Gravity, e float64, y Yield) (Fermentati
 	if err != nil {
 		return Fermentation{}, err
 	}
-	if err := limit.Check(fn, "gravity with this strength", want, "", lo-1e-11, hi, "dry to 30 % mass of sugar; "+sourceState); err != nil {
+	if err := limit.Check(fn, "gravity with this strength", want, "", lo-rounding/100, hi, "dry to 30 % mass of sugar; "+sourceState); err != nil {
 		return Fermentation{}, err
 	}
 	if want <= lo {
@@ -222,7 +221,7 @@ func fromGravityAndEthanol(fn string, g Gravity, e float64, y Yield) (Fermentati
 	sugar, err := numeric.Root(func(x float64) float64 {
 		v, _ := gravityAt(x)
 		return v - want
-	}, 0, most, 1e-15)
+	}, 0, most, sharp)
 	if err != nil {
 		return Fermentation{}, err
 	}
@@ -268,19 +267,19 @@ func FromStrengthAndReal(strength units.StrengthByVolume, real units.Extract, y 
 		return Fermentation{}, err
 	}
 	e := v / 100 * pureEthanol20 / 1000
-	for range 60 { // the density hardly depends on e
+	for range mostSteps { // the density hardly depends on e
 		residue := min(e/y.ethanol*y.residue, x)
 		s, err := liquidOf(fn, e, x-residue, y)
 		if err != nil {
 			return Fermentation{}, err
 		}
 		next := v / 100 * pureEthanol20 / s.density20()
-		if d := next - e; d < 1e-16 && d > -1e-16 {
+		if d := next - e; d < sharp/10 && d > -sharp/10 {
 			break
 		}
 		e = next
 	}
-	if err := limit.Check(fn, "real extract", 100*x, "°P", 100*e/y.ethanol*y.residue-1e-9, 30, "the residue of the fermentation at least"); err != nil {
+	if err := limit.Check(fn, "real extract", 100*x, "°P", 100*e/y.ethanol*y.residue-rounding, 30, "the residue of the fermentation at least"); err != nil {
 		return Fermentation{}, err
 	}
 	return backward(fn, e, max(0, x-e/y.ethanol*y.residue), y)

@@ -39,10 +39,10 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 		}
 		return s.Gravity().SG() - g.SG()
 	}; dry(0) > 0 {
-		if least, err = numeric.Root(dry, 0, most, 1e-15); err != nil { // lighter than 15 % mass, dry
+		if least, err = numeric.Root(dry, 0, most, sharp); err != nil { // lighter than 15 % mass, dry
 			return Fermentation{}, limit.Check(fn, "apparent extract", apparent.In(units.DegreePlato), "°P", 0, 30, "15 % mass of ethanol, dry")
 		}
-		least = min(least+1e-14, most)
+		least = min(least+10*sharp, most)
 	}
 	lo, err := brix(least)
 	if err != nil {
@@ -59,7 +59,7 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 	if err != nil {
 		return Fermentation{}, err
 	}
-	if err := limit.Check(fn, "refractometer reading with this gravity", want, "°Bx", lo-1e-9, hi, sourceState); err != nil {
+	if err := limit.Check(fn, "refractometer reading with this gravity", want, "°Bx", lo-rounding, hi, sourceState); err != nil {
 		return Fermentation{}, err
 	}
 	if want <= lo {
@@ -68,7 +68,7 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 	e, err := numeric.Root(func(e float64) float64 {
 		b, _ := brix(e)
 		return b - want
-	}, least, most, 1e-15)
+	}, least, most, sharp)
 	if err != nil {
 		return Fermentation{}, err
 	}

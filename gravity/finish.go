@@ -62,7 +62,7 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 			return 0
 		}
 		return now.Gravity().excess - reading.excess
-	}, 0, 1, 1e-14)
+	}, 0, 1, sharp)
 	if err != nil {
 		part = 0 // the reading is the wort's own, up to rounding
 	}

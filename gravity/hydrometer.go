@@ -69,10 +69,10 @@ func (w *warm) at20(x float64) (e, rho float64) {
 	if w.v == 0 {
 		return 0, rho
 	}
-	for range 40 {
+	for range mostSteps {
 		e = min(w.v/rho, 1)
 		next := blend(&mixture20, &syrup20, e, x)
-		if d := next - rho; d < 1e-10 && d > -1e-10 {
+		if d := next - rho; d < nearly/10 && d > -nearly/10 {
 			return e, next
 		}
 		rho = next

@@ -68,7 +68,7 @@ func gravityAt(fn, what, unit string, reading, per float64, t units.Temperature,
 	if err := limit.Check(fn, what, reading, unit, lo, hi, "−10 to 60 °P, 30 °P with ethanol"); err != nil {
 		return Gravity{}, err
 	}
-	x, err := numeric.Root(func(x float64) float64 { return w.density(x)*per - reading }, leastApparent, mostX, 1e-13)
+	x, err := numeric.Root(func(x float64) float64 { return w.density(x)*per - reading }, leastApparent, mostX, sharp)
 	if err != nil {
 		return Gravity{}, err
 	}

@@ -104,7 +104,7 @@ func FromReference(sg float64, r Reference, a Air) (Gravity, error) {
 		return Gravity{}, err
 	}
 	f := func(x float64) float64 { return Gravity{x - 1}.As(r, a) - sg }
-	x, err := numeric.Root(f, ethanol20/mixture20[0], highestGravity, 1e-15)
+	x, err := numeric.Root(f, ethanol20/mixture20[0], highestGravity, sharp)
 	if err != nil {
 		return Gravity{}, limit.Check(fn, "specific gravity", sg, "", Gravity{ethanol20/mixture20[0] - 1}.As(r, a), Gravity{highestGravity - 1}.As(r, a), sourceScale)
 	}

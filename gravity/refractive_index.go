@@ -68,10 +68,10 @@ func BrixFromIndex(n float64) (units.Extract, error) {
 
 func brixOf(n float64) float64 {
 	b := (n - waterIndex) / 0.18 // a start; the steps below do not depend on it
-	for range 30 {
+	for range mostSteps {
 		step := (waterIndex + bendSucrose.at(b) - n) / bendSucrose.slope(b)
 		b -= step
-		if math.Abs(step) < 1e-9 {
+		if math.Abs(step) < nearly {
 			break
 		}
 	}

@@ -83,11 +83,11 @@ func ExtractFromConcentration(c units.MassConcentration, t units.Temperature) (u
 		return units.Extract{}, err
 	}
 	b := g / (y[0] + 0.6*g) // a start; the steps below do not depend on it
-	for range 20 {
+	for range mostSteps {
 		rho := y.density(b)
 		step := (b*rho - g) / (rho + b*y.slope(b))
 		b -= step
-		if step < 1e-9 && step > -1e-9 {
+		if step < nearly && step > -nearly {
 			break
 		}
 	}

@@ -32,15 +32,14 @@ func NewSolution(water, extract, ethanol units.Mass) (Solution, error) {
 
 // checked returns s if it is a liquid that has a density.
 func (s Solution) checked(fn string) (Solution, error) {
-	const most = 1e12 // kg
-	if err := limit.Check(fn, "water", s.water, "kg", 0, most, "a mass"); err != nil {
+	if err := limit.Check(fn, "water", s.water, "kg", 0, mostMass, "a mass"); err != nil {
 		return Solution{}, err
 	}
-	if err := limit.Check(fn, "ethanol", s.ethanol, "kg", 0, most, "a mass"); err != nil {
+	if err := limit.Check(fn, "ethanol", s.ethanol, "kg", 0, mostMass, "a mass"); err != nil {
 		return Solution{}, err
 	}
 	for _, x := range s.extract {
-		if err := limit.Check(fn, "extract", x, "kg", 0, most, "a mass"); err != nil {
+		if err := limit.Check(fn, "extract", x, "kg", 0, mostMass, "a mass"); err != nil {
 			return Solution{}, err
 		}
 	}

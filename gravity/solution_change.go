@@ -65,7 +65,7 @@ func (s Solution) AddEthanol(m units.Mass) (Solution, error) {
 }
 
 func added(fn, what string, m units.Mass) error {
-	return limit.Check(fn, what, m.In(units.Kilogram), "kg", 0, 1e12, "a mass to add")
+	return limit.Check(fn, what, m.In(units.Kilogram), "kg", 0, mostMass, "a mass to add")
 }
 
 // BoilOff returns the liquid less that mass of water. The error is a

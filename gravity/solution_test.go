@@ -268,3 +268,36 @@ func TestSmallestSolution(t *testing.T) {
 	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(0), kg(0), kg(5e-324)))
 	near(t, "ethanol in 100 mL, R 22", s.Nutrition().Ethanol.In(units.Gram), 78.924, 0.001)
 }
+
+// Masses and volumes stop at 1e12 kg and 1e12 L of drink, 1e9 L of a blend.
+func TestLargestSolution(t *testing.T) {
+	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(1e12), kg(0), kg(0)))
+	for _, f := range []func() error{
+		func() error { _, err := gravity.NewSolution(kg(1.01e12), kg(0), kg(0)); return err },
+		func() error { _, err := gravity.Solution{}.AddWater(kg(1.01e12)); return err },
+		func() error { _, err := s.AddWater(kg(1e11)); return err },
+	} {
+		refused(t, "too much", f(), "water")
+	}
+	_, err := s.Times(1.01)
+	refused(t, "too much", err, "mass")
+	_, err = gravity.StandardDrinks(litre(1.01e12), volPct(5), gravity.DrinkUS)
+	refused(t, "too much", err, "volume")
+	_, err = gravity.LabelDrinks(1.01e12)
+	refused(t, "too much", err, "measures")
+	a := ok[gravity.Solution](t)(gravity.NewSolution(kg(9), kg(0), kg(1)))
+	_, _, _, err = gravity.BlendToStrength(a, s, volPct(1), litre(1.01e9))
+	refused(t, "too much", err, "volume")
+	_, _, err = a.MakeUpTo(litre(1.01e9), celsius(20))
+	refused(t, "too much", err, "volume")
+	if _, _, err = a.MakeUpTo(litre(0.99e9), celsius(20)); err != nil {
+		t.Error(err)
+	}
+	small := ok[gravity.Solution](t)(gravity.NewSolution(kg(0.9e-9), kg(0), kg(0.9e-10)))
+	_, _, err = small.DiluteTo(volPct(1))
+	refused(t, "too little", err, "mass of the liquid")
+	_, _, err = a.FortifyTo(volPct(20), small)
+	refused(t, "too little", err, "mass of the other")
+	_, _, _, err = gravity.BlendToStrength(a, small, volPct(10), litre(1))
+	refused(t, "too little", err, "mass of a liquid")
+}

@@ -10,7 +10,7 @@ func (s Solution) Times(k float64) (Solution, error) {
 	if err := limit.Check(fn, "factor", k, "", 0, 1e6, "a limit of the function"); err != nil {
 		return Solution{}, err
 	}
-	if err := limit.Check(fn, "mass", s.total()*k, "kg", 0, 1e12, "a mass"); err != nil {
+	if err := limit.Check(fn, "mass", s.total()*k, "kg", 0, mostMass, "a mass"); err != nil {
 		return Solution{}, err
 	}
 	return s.scaled(k), nil

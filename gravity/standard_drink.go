@@ -37,7 +37,7 @@ func (d StandardDrink) String() string {
 //   - Uncertainty: that of the strength. For the label see [LabelDrinks].
 func StandardDrinks(v units.Volume, strength units.StrengthByVolume, d StandardDrink) (float64, error) {
 	const fn = "gravity.StandardDrinks"
-	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", 0, 1e12, "a volume"); err != nil {
+	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", 0, mostMass, "a volume"); err != nil {
 		return 0, err
 	}
 	if err := limit.Check(fn, "strength", strength.In(units.PercentVolume), "% vol", 0, 100, "a strength"); err != nil {
@@ -62,7 +62,7 @@ func StandardDrinks(v units.Volume, strength units.StrengthByVolume, d StandardD
 //   - Source: practice of the Australian standard-drink card (std0910).
 //   - Range: 0 to 1e12; otherwise the error is a [*units.RangeError].
 func LabelDrinks(n float64) (float64, error) {
-	if err := limit.Check("gravity.LabelDrinks", "measures", n, "", 0, 1e12, "a number of drinks"); err != nil {
+	if err := limit.Check("gravity.LabelDrinks", "measures", n, "", 0, mostMass, "a number of drinks"); err != nil {
 		return 0, err
 	}
 	if tenths := math.Round(10 * n); tenths < 100 {

@@ -36,7 +36,7 @@ func EthanolStrength(d units.Density, t units.Temperature) (units.StrengthByMass
 func (c *mixture) fraction(rho, pure float64) float64 {
 	lo, hi := 0.0, 1.0
 	p := startFraction((c[0] - rho) / (c[0] - pure))
-	for range 60 {
+	for range mostSteps {
 		f := c.density(p) - rho
 		if f > 0 { // too dense: the strength is higher
 			lo = p
@@ -45,7 +45,7 @@ func (c *mixture) fraction(rho, pure float64) float64 {
 		}
 		step := f / c.slope(p)
 		next := p - step
-		if math.Abs(step) < 1e-9 { // the error after this step is its square
+		if math.Abs(step) < nearly { // the error after this step is its square
 			return min(max(next, 0), 1)
 		}
 		if !(next > lo && next < hi) {
@@ -68,7 +68,7 @@ func startTable() (s [startSteps + 2]float64) {
 	for i := range s {
 		rho := m[0] - (m[0]-ethanol20)*float64(i)/startSteps
 		a, b := lo, 1.0
-		for b-a > 1e-9 {
+		for b-a > nearly {
 			if mid := (a + b) / 2; m.density(mid) > rho {
 				a = mid
 			} else {
@@ -112,11 +112,11 @@ func ByMass(v units.StrengthByVolume) units.StrengthByMass {
 // ethanol in a m³ of the mixture. p·ρ(p) rises with p over the whole range.
 func (m *mixture) fractionInVolume(c float64) float64 {
 	p := min(c/m[0], 1)
-	for range 60 {
+	for range mostSteps {
 		rho := m.density(p)
 		step := (p*rho - c) / (rho + p*m.slope(p))
 		p = clamp(p-step, 0, 1)
-		if math.Abs(step) < 1e-9 {
+		if math.Abs(step) < nearly {
 			break
 		}
 	}

@@ -93,7 +93,7 @@ func blendParts(m *mixture, s *syrup, e, x float64) (rho, u, b float64) {
 	}
 	u, b = e, x
 	rho = scale*m.density(u) + s.density(b) - s[0]
-	for range 30 {
+	for range mostSteps {
 		a, da := scale*m.density(u), scale*m.slope(u)
 		d, dd := s.density(b), s.slope(b)
 		ra, rb, r := u*a-e*rho, b*d-x*rho, a+d-s[0]-rho
@@ -102,7 +102,7 @@ func blendParts(m *mixture, s *syrup, e, x float64) (rho, u, b float64) {
 		rho += step
 		u = clamp(u+(e*step-ra)/ja, 0, 1)
 		b = clamp(b+(x*step-rb)/jb, leastApparent, 1)
-		if math.Abs(step) < 1e-6 { // the next step is its square
+		if math.Abs(step) < nearly {
 			break
 		}
 	}
