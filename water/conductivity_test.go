@@ -54,7 +54,7 @@ func TestConductivityOfSalts(t *testing.T) {
 			t.Fatal(err)
 		}
 		water := 0.0548 // H+ and OH- of pure water at 25 °C, µS/cm
-		near(t, ion.Name(), e.Conductivity().In(units.MicrosiemensPerCentimetre)-water, 0.01*(lambda+76.31), 0.011*(lambda+76.31)*0.9*0.5*z)
+		near(t, ion.Name(), e.Conductivity().In(units.MicrosiemensPerCentimetre)-water, 0.996*0.01*(lambda+76.31), 0.00005*(lambda+76.31))
 	}
 	for ion, lambda := range map[Ion]float64{Nitrate: 71.42, Nitrite: 71.8, Fluoride: 55.4, Sulfate: 80.0, Lactate: 38.8, Acetate: 40.9, Citrate: 70.2, Malate: 58.8, Tartrate: 59.6, Succinate: 58.8, Sorbate: 35} {
 		z := -float64(ion.Charge())
@@ -66,6 +66,11 @@ func TestConductivityOfSalts(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		near(t, ion.Name(), e.Conductivity().In(units.MicrosiemensPerCentimetre), 0.2*50.08+0.1*44.5+0.1*lambda, 0.04*(0.2*50.08+0.1*44.5+0.1*lambda))
+		sum := 0.2*50.08 + 0.1*44.5 + 0.1*lambda
+		tol := 0.004 // a little OH- makes up for the attenuation: of the ions of one charge; weak acids and higher charges are less sure
+		if z > 1 {
+			tol = 0.04
+		}
+		near(t, ion.Name(), e.Conductivity().In(units.MicrosiemensPerCentimetre), sum, tol*sum)
 	}
 }
