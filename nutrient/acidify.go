@@ -48,7 +48,7 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
 		return Soured{}, err
 	}
-	if err := limit.Check(fn, "share of pure acid", 100*part, "%", 1, 100, "an acid as sold"); err != nil {
+	if err := limit.Check(fn, "share of pure acid", acid.Share().In(units.Percent), "%", 1, 100, "an acid as sold"); err != nil {
 		return Soured{}, err
 	}
 	if err := limit.Check(fn, "target pH", target, "", 2.5, 7, source); err != nil {

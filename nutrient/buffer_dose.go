@@ -150,7 +150,7 @@ func (f Ferment) Correct(used units.Share, measured, target float64, b Buffer) (
 		return Correction{}, err
 	}
 	x := used.In(units.Percent) / 100
-	if err := limit.Check(fn, "share of the sugar used", 100*x, "%", 0.1, 100, "a ferment that has begun"); err != nil {
+	if err := limit.Check(fn, "share of the sugar used", used.In(units.Percent), "%", 0.1, 100, "a ferment that has begun"); err != nil {
 		return Correction{}, err
 	}
 	c, err := f.checked(fn)

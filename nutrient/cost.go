@@ -19,8 +19,8 @@ func CostPerGramEthanol(f Fermentable, price decimal.Decimal, pack units.ExactMa
 	if err := limit.Check(fn, "price", price.InexactFloat64(), "", 0, 1e9, "a price"); err != nil {
 		return decimal.Decimal{}, err
 	}
-	if e := price.Exponent(); e < -30 || e > 9 {
-		return decimal.Decimal{}, limit.Check(fn, "exponent of the price", float64(e), "", -30, 9, "a price")
+	if e := price.Exponent(); e < -30 {
+		return decimal.Decimal{}, limit.Check(fn, "exponent of the price", float64(e), "", -30, 30, "a price")
 	}
 	g := pack.Quantity().In(units.Gram)
 	if err := limit.Check(fn, "pack", g, "g", 1e-3, mostMass, "a pack"); err != nil {

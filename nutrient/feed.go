@@ -2,6 +2,7 @@ package nutrient
 
 import (
 	"fmt"
+	"math"
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -100,12 +101,12 @@ func (c *ceilings) find(j Jurisdiction, s Substance) int {
 	return len(c.limits) - 1
 }
 
-// room returns how much more of s its limit lets in; without a limit, a kilogram a
-// litre, which no need reaches.
+// room returns how much more of s its limit lets in, in g/L; without a limit there is no
+// end.
 func (c *ceilings) room(j Jurisdiction, s Substance) float64 {
 	i := c.find(j, s)
 	if i < 0 {
-		return 1000
+		return math.Inf(1)
 	}
 	return max(0, c.limits[i].Concentration().In(units.GramPerLitre)-c.used[i])
 }

@@ -9,6 +9,9 @@ import (
 	"github.com/shopspring/decimal"
 )
 
+// leftOpen is where the rounding of the linear program ends.
+const leftOpen = 1e-8
+
 // Wants is what a wash should be given, at least. Zero fields want nothing.
 type Wants struct {
 	Nitrogen                               units.MassConcentration // in all forms
@@ -52,7 +55,7 @@ func BestFeed(wants Wants, v units.Volume, law Jurisdiction, offers ...Offer) (F
 	}
 	var out Feed
 	for i, o := range offers {
-		if x[i] > 1e-9 { // g/L
+		if x[i] > leftOpen { // g/L
 			out.Doses = append(out.Doses, Dose{o.Source, kilograms(x[i] * litres / 1000)})
 			out.Cautions = append(out.Cautions, o.Source.cautions...)
 		}
@@ -62,7 +65,7 @@ func BestFeed(wants Wants, v units.Volume, law Jurisdiction, offers ...Offer) (F
 		return Feed{}, err
 	}
 	for k, w := range p.wanted {
-		if open := x[len(offers)+k] * w.want; open > 1e-6*w.want {
+		if open := x[len(offers)+k] * w.want; open > leftOpen*w.want {
 			out.Cautions = append(out.Cautions, fmt.Sprintf("The sources at hand leave %.3g mg/L of the %s open within the limits.", open, w.what))
 			if w.what == "nitrogen" {
 				out.Shortfall = mgPerL(open)

@@ -138,7 +138,7 @@ func Mix(portions ...Portion) (Fermentable, error) {
 	var names []string
 	for _, p := range portions {
 		f, w := p.Fermentable, p.Share.In(units.Percent)/100
-		if err := limit.Check(fn, "share", 100*w, "%", 0, 100, source); err != nil {
+		if err := limit.Check(fn, "share", p.Share.In(units.Percent), "%", 0, 100, source); err != nil {
 			return Fermentable{}, err
 		}
 		sum += w

@@ -78,7 +78,7 @@ func Fructose() Fermentable {
 func InvertSyrup(solids, inverted units.Share) (Fermentable, error) {
 	const source = "Council Directive 2001/111/EC annex A"
 	d, i := solids.In(units.Percent)/100, inverted.In(units.Percent)/100
-	if err := limit.Check("nutrient.InvertSyrup", "solids", 100*d, "%", 62, 90, source); err != nil {
+	if err := limit.Check("nutrient.InvertSyrup", "solids", solids.In(units.Percent), "%", 62, 90, source); err != nil {
 		return Fermentable{}, err
 	}
 	return Fermentable{

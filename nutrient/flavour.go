@@ -37,7 +37,7 @@ func (f Flavouring) Liquid(v units.Volume) (gravity.Solution, error) {
 	of := func(water, litres float64) (gravity.Solution, error) {
 		return gravity.NewSolution(kilograms(water*litres), kilograms(sugar/1000*litres), kilograms(ethanol*litres))
 	}
-	water, err := settle(1-part, 0, 1, func(water float64) (float64, error) { // in a litre
+	water, err := settle(1-part, 0, func(water float64) (float64, error) { // in a litre
 		s, err := of(water, 1)
 		if err != nil {
 			return 0, err

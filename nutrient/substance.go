@@ -45,7 +45,7 @@ var substanceNames = [...]string{
 
 // String returns the name as it stands in the lists of additions.
 func (s Substance) String() string {
-	if s < 0 || int(s) >= len(substanceNames) {
+	if s < Unlisted || int(s) >= len(substanceNames) {
 		return substanceNames[Unlisted]
 	}
 	return substanceNames[s]

@@ -113,7 +113,7 @@ func FreeSulfite(molecular units.MassConcentration, share units.Share) (units.Ma
 	if err := limit.Check(fn, "molecular SO2", m, "mg/L", 0, 5, source); err != nil {
 		return units.MassConcentration{}, err
 	}
-	if err := limit.Check(fn, "molecular share", 100*s, "%", 0.01, 100, source); err != nil {
+	if err := limit.Check(fn, "molecular share", share.In(units.Percent), "%", 0.01, 100, source); err != nil {
 		return units.MassConcentration{}, err
 	}
 	return mgPerL(m / s), nil

@@ -22,7 +22,7 @@ import (
 func GlucoseSyrup(solids units.Share, dextroseEquivalent units.Share) (Fermentable, error) {
 	const fn, source = "nutrient.GlucoseSyrup", "trade tables of glucose syrups"
 	d, de := solids.In(units.Percent)/100, dextroseEquivalent.In(units.Percent)
-	if err := limit.Check(fn, "solids", 100*d, "%", 70, 90, source); err != nil {
+	if err := limit.Check(fn, "solids", solids.In(units.Percent), "%", 70, 90, source); err != nil {
 		return Fermentable{}, err
 	}
 	if err := limit.Check(fn, "dextrose equivalent", de, "%", 30, 64, source); err != nil {
