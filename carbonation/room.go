@@ -67,7 +67,7 @@ func Released(mass units.Mass, room units.Volume, t units.Temperature, freshPPM 
 	T := t.In(units.Celsius) + zeroCelsius
 	gas := volumeOf(T, outside.Pressure().In(units.Kilopascal), mass.In(units.Gram))
 	added := math.Min(gas/room.In(units.Litre), 1)
-	share := math.Min(added+freshPPM/1e6, 1)
+	share := added + freshPPM/1e6*(1-added)
 	return Release{
 		Gas: units.Litre.Of(checked.Number(gas)), PPM: 1e6 * share,
 		Oxygen:   units.Fraction.Of(checked.Number(oxygenShare * (1 - added))),

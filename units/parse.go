@@ -14,9 +14,13 @@ type ParseError struct {
 	Reason string // what is wrong, and what to write instead
 }
 
-// Error reads: `"5 gal" is not a volume: "gal" has two meanings; say US gal or imp gal`.
+// Error reads: `"5 gal" is not a volume: "gal": say US gal or imp gal: 3.785411784 L or 4.54609 L`.
 func (e *ParseError) Error() string {
-	return fmt.Sprintf("%q is not a %s: %s", e.Input, e.Want, e.Reason)
+	article := "a"
+	if e.Want != "" && strings.ContainsRune("aeiou", rune(e.Want[0])) {
+		article = "an"
+	}
+	return fmt.Sprintf("%q is not %s %s: %s", e.Input, article, e.Want, e.Reason)
 }
 
 const (

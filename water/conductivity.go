@@ -27,7 +27,7 @@ const protonConductivity = 349.65 // cm²·S/Eq, the same source
 // recalled from memory).
 //
 //   - Source: the form of C. A. J. Appelo, Specific conductance calculations with
-//     PHREEQC (2010), recalled from memory; the power for charges above one is ours.
+//     PHREEQC (2010), recalled from memory; the powers are ours, chosen so that four waters computed with that program agree.
 //   - Uncertainty: 5 % against a general geochemistry program.
 func (e Equilibrium) Conductivity() units.Conductivity {
 	s := &e.s

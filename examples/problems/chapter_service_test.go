@@ -68,7 +68,7 @@ func Example_chargeInACellar() {
 	// Output:
 	// A kilogram fills 0.5437 m³ at this temperature.
 	// 1.233 m³ of gas, mixed into the room; oxygen falls to 20.1 %.
-	// => CO2: 41522 ppm (check 41520, within 20)
+	// => CO2: 41505 ppm (check 41505, within 5)
 }
 
 func Example_workplaceLimit() {
