@@ -121,7 +121,6 @@ func (f Filling) check() error {
 //   - Units: as the fields say.
 //   - Uncertainty: see [ClosedVessel.At].
 func (v Vessel) Close(drink gravity.Solution, f Filling, outside units.Atmosphere) (ClosedVessel, error) {
-	const fn = "carbonation.Vessel.Close"
 	if err := v.check(); err != nil {
 		return ClosedVessel{}, err
 	}

@@ -24,15 +24,13 @@ func CO2LostToAir() CO2Loss { return CO2Loss{1, airCO2 * kPaPerAtm} }
 
 // acidDose is the unknown of [solution.atPH]: the moles a kilogram of an acid.
 type acidDose struct {
-	acid     Acid
-	weak     int // index in weakAcids, -1 where the acid is none of them
-	x        float64
-	base     float64 // content of its ion before
-	alk      float64 // alkalinity before
-	carbon   float64
-	inert    float64
-	protons  float64
-	exposure [2]float64
+	acid    Acid
+	weak    int // index in weakAcids, -1 where the acid is none of them
+	x       float64
+	base    float64 // content of its ion before
+	alk     float64 // alkalinity before
+	inert   float64
+	protons float64
 }
 
 func (s *solution) dose(a Acid) acidDose {

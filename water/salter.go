@@ -38,7 +38,6 @@ type Salter struct {
 	held    []row // limits as rows of the program
 	capped  []int // salts with a stock limit; their rows come first
 	ties    ties
-	rawCost float64 // sum of squares
 	x       []float64
 	litres  float64
 	program [][]float64 // limit rows by salts, unscaled

@@ -1,0 +1,39 @@
+package gravity_test
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+// A seltzer that is dry reads at its floor, or a digit under it: 1.0282 and 0.9940 are
+// four-digit readings of a wash whose floor is 0.99402. By hand: 70 g/kg of sucrose in a
+// litre at 16 g/L for 1 % vol make about 4.55.
+func TestMeasuredStrengthOfADryWash(t *testing.T) {
+	read := func(sg float64) units.MeasuredNumber {
+		v, err := units.One.Try(sg)
+		if err != nil {
+			t.Fatal(err)
+		}
+		m, err := units.Measure(v, units.One.Of(0.0006))
+		if err != nil {
+			t.Fatal(err)
+		}
+		return m
+	}
+	for _, fg := range []float64{0.9942, 0.9940, 0.9939, 0.9935} {
+		m, err := gravity.MeasuredStrength(read(1.0282), read(fg), gravity.SugarWashYield(gravity.Sucrose), 0.03, 0)
+		if err != nil {
+			t.Errorf("%v: %v", fg, err)
+			continue
+		}
+		if v := m.Value().In(units.PercentVolume); math.Abs(v-4.55) > 0.1 || !(m.Uncertainty().In(units.PercentVolume) > 0.02) {
+			t.Errorf("%v: %v", fg, m)
+		}
+	}
+	if m, err := gravity.MeasuredStrength(read(1.0282), read(0.985), gravity.SugarWashYield(gravity.Sucrose), 0.03, 0); err == nil {
+		t.Errorf("far under the floor: %v", m)
+	}
+}
