@@ -1,6 +1,7 @@
 package water
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 )
@@ -35,6 +36,9 @@ func MolarMass(formula string) (float64, error) {
 		p := formulaParser{text: part}
 		times := p.count()
 		mass, err := p.group(0)
+		if err == nil && times == 0 {
+			err = errNoCount
+		}
 		if err == nil && p.at < len(part) {
 			err = fmt.Errorf("has a %q that opens nothing", part[p.at])
 		}
@@ -84,6 +88,8 @@ func (p *formulaParser) count() float64 {
 	return n
 }
 
+var errNoCount = errors.New("has a count of nought")
+
 // group reads elements and bracketed groups up to the end or a closing bracket.
 func (p *formulaParser) group(depth int) (float64, error) {
 	sum, parts := 0.0, 0
@@ -107,7 +113,11 @@ func (p *formulaParser) group(depth int) (float64, error) {
 			}
 			mass = w
 		}
-		sum += mass * p.count()
+		n := p.count()
+		if n == 0 {
+			return 0, errNoCount
+		}
+		sum += mass * n
 		parts++
 	}
 	if parts == 0 {

@@ -61,6 +61,11 @@ func TestMolarMassRefuses(t *testing.T) {
 	if got, err := MolarMass("H9999"); err != nil || math.Abs(got-9999*1.008) > 1e-6 {
 		t.Errorf("four digits: %v, %v", got, err)
 	}
+	for _, nought := range []string{"0C0000", "CO0", "0H2O", "(OH)0"} {
+		if m, err := MolarMass(nought); err == nil || m != 0 {
+			t.Errorf("%s: %v, %v", nought, m, err)
+		}
+	}
 	if _, err := MolarMass("H10000"); err == nil {
 		t.Error("five digits taken")
 	}
