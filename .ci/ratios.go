@@ -22,21 +22,22 @@ type budget struct {
 	most       float64
 	allocs     float64 // the most allowed; -1 for any
 	peer       string  // benchmark to compare with, MathExp if empty
+	reached    float64 // where it stands if the budget is not met yet: worse than this fails
 }
 
 var budgets = []budget{
-	{"gravity", "EthanolDensity", 3, 0, ""},
-	{"gravity", "EthanolStrength", 25, 0, ""},
-	{"gravity", "SucroseDensity", 2, 0, ""},
-	{"gravity", "SucroseExtract", 8, 0, ""},
-	{"water", "SpeciationClosed", 250, 0, ""},
-	{"water", "AcidToPH", 600, 0, ""},
-	{"water", "SolveContinuous", 150, 0, ""},
-	{"water", "SolveSteps", 100_000, -1, ""},
-	{"carbonation", "Content", 6, 0, ""},
-	{"carbonation", "Pressure", 40, 0, ""},
-	{"nutrient", "FermentBalance", 5_000, -1, "Exp"},
-	{"examples/seltzer/plan", "Make", 20_000, -1, ""},
+	{"gravity", "EthanolDensity", 3, 0, "", 0},
+	{"gravity", "EthanolStrength", 25, 0, "", 0},
+	{"gravity", "SucroseDensity", 2, 0, "", 0},
+	{"gravity", "SucroseExtract", 8, 0, "", 0},
+	{"water", "SpeciationClosed", 250, 0, "", 0},
+	{"water", "AcidToPH", 600, 0, "", 0},
+	{"water", "SolveContinuous", 150, 0, "", 0},
+	{"water", "SolveSteps", 100_000, -1, "", 0},
+	{"carbonation", "Content", 6, 0, "", 0},
+	{"carbonation", "Pressure", 40, 0, "", 0},
+	{"nutrient", "FermentBalance", 5_000, -1, "Exp", 0},
+	{"examples/seltzer/plan", "Make", 20_000, -1, "", 60_000},
 }
 
 type result struct{ ns, allocs float64 }
@@ -89,7 +90,11 @@ func main() {
 			if ratio > b.most {
 				verdict = "within the margin"
 			}
-			if ratio > b.most**margin || b.allocs >= 0 && r.allocs > b.allocs {
+			most := b.most
+			if b.reached > 0 && ratio > b.most {
+				verdict, most = "over the budget, not worse than known", b.reached
+			}
+			if ratio > most**margin || b.allocs >= 0 && r.allocs > b.allocs {
 				verdict = "OVER"
 				over++
 			}
