@@ -10,10 +10,10 @@
 package newfile
 
 import (
-	"crypto/rand"
 	"errors"
 	"fmt"
 	"io/fs"
+	"math/rand/v2"
 	"os"
 	"path/filepath"
 )
@@ -29,6 +29,9 @@ type File struct {
 	replace bool
 	ended   bool
 }
+
+// mostTries is how often another name is tried for the file beside.
+const mostTries = 100
 
 // Create starts a file of that name. If there is one already, the error is
 // ErrExists unless replace is set; what is not a plain file is never replaced.
@@ -49,8 +52,12 @@ func Create(name string, replace bool) (*File, error) {
 	case !errors.Is(err, fs.ErrNotExist):
 		return nil, err
 	}
-	beside := filepath.Join(filepath.Dir(name), "."+filepath.Base(name)+"."+rand.Text()[:8]+".part")
-	f, err := os.OpenFile(beside, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+	var f *os.File
+	err := fs.ErrExist
+	for i := 0; errors.Is(err, fs.ErrExist) && i < mostTries; i++ {
+		beside := fmt.Sprintf(".%s.%08x.part", filepath.Base(name), rand.Uint32())
+		f, err = os.OpenFile(filepath.Join(filepath.Dir(name), beside), os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+	}
 	if err != nil {
 		return nil, err
 	}
