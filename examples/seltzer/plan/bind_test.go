@@ -60,6 +60,7 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"only spaces", string(builtIn(t)), " \n", `request: empty: a JSON object`},
 		{"not JSON", string(builtIn(t)), `{"volume": `, `volume: not JSON`},
 		{"two objects", string(builtIn(t)), string(builtIn(t)) + `{}`, `request: text after the end: one JSON object`},
+		{"impossible pH of the water", `"pH": 6.9`, `"pH": 69`, `water.pH: 69: 4 to 11`},
 		{"null", `"60 L"`, `null`, `volume: null: text in quotes with its unit`},
 	} {
 		text := strings.Replace(string(builtIn(t)), c.old, c.new, 1)

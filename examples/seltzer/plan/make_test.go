@@ -222,6 +222,14 @@ func TestDirections(t *testing.T) {
 	}
 }
 
+// A US label counts by US factors: by hand 6.9 kcal for each of the 3.63 g of ethanol in
+// 100 mL, and about 1 kcal from the glycerol in the real extract.
+func TestLabelUS(t *testing.T) {
+	r := request(t)
+	r.Label.Law = "US"
+	near(t, "kcal in 100 mL", made(t, r).Label.Kilocalories.In(units.Kilocalorie), 6.9*4.6*0.78924+1, 0.3)
+}
+
 // A bottle over the maker's rating is said to be, in the data and in the cautions.
 func TestOverRatingIsSaid(t *testing.T) {
 	r := request(t)

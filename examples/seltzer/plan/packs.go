@@ -114,7 +114,13 @@ func (m *maker) label() error {
 	}
 	e := mean.EnergyEU()
 	l.Kilojoules, l.Kilocalories = e.Kilojoules, e.Kilocalories
-	l.PerServing = units.Kilocalorie.Of(checked.Number(e.Kilocalories.In(units.Kilocalorie) * l.Serving.In(units.Millilitre) / 100))
+	if l.Law == "US" { // one figure there, by its own factors
+		if l.Kilocalories, err = mean.EnergyUS(units.Share{}); err != nil {
+			return err
+		}
+		l.Kilojoules = l.Kilocalories
+	}
+	l.PerServing = units.Kilocalorie.Of(checked.Number(l.Kilocalories.In(units.Kilocalorie) * l.Serving.In(units.Millilitre) / 100))
 	v, err := mean.Volume(at20)
 	if err != nil {
 		return err

@@ -99,6 +99,7 @@ func newRecipe(r Request) (*recipe, error) {
 		k.setPacks(),
 		k.flavourOK(),
 		k.bufferOK(),
+		k.waterOK(),
 	}
 	return k, cmp.Or(checks...)
 }
@@ -180,6 +181,13 @@ func (k *recipe) flavourOK() error {
 	var err error
 	if k.flavouring, err = f.solution(1); err != nil {
 		return &RequestError{Field: "flavour", Value: "its strength and sugar together", Allowed: reason(err), Err: err}
+	}
+	return nil
+}
+
+func (k *recipe) waterOK() error {
+	if ph := k.req.Water.PH; !(ph >= 4 && ph <= 11) {
+		return &RequestError{Field: "water.pH", Value: trim(ph), Allowed: "4 to 11, as a water report gives it"}
 	}
 	return nil
 }

@@ -107,8 +107,8 @@ var whys = map[Figure]Why{
 		"volume of the ethanol alone at 20 °C in 100 volumes of drink at 20 °C",
 		"OIML R 22 (definition and densities)"},
 	FigureEnergy: {
-		"kJ: 29 for a gram of ethanol, 17 carbohydrate, 10 polyols; kcal: 7, 4, 2.4; each with its own factors",
-		"Regulation (EU) No 1169/2011 annex XIV"},
+		"EU, kJ: 29 for a gram of ethanol, 17 carbohydrate, 10 polyols; kcal: 7, 4, 2.4; each with its own factors. US, kcal: 6.9 for a gram of ethanol, 4 for real extract",
+		"Regulation (EU) No 1169/2011 annex XIV; US: The Oxford Companion to Beer (2012), calories, after ASBC"},
 	FigureDrinks: {
 		"US 14 g of ethanol; UK 10 mL; Australia and New Zealand 10 g",
 		"NIAAA; UK unit by use; Food Standards Code 1.1.2"},
