@@ -27,8 +27,9 @@ type Verdict[D, E Dimension] struct {
 //   - Source: weights 1/u² and the comparison of each value with the mean of the others
 //     (M. G. Cox, Metrologia 39 (2002) 589, procedure A; recalled from memory); threshold
 //     2.
-//   - Range: 2 to 100 claims, each with an uncertainty above zero; otherwise the error is
-//     a [*RangeError].
+//   - Range: 2 to 100 claims, each with an uncertainty above 1e-12 of its value and
+//     above 1e-100 base units, so that the weights are numbers; otherwise the error is a
+//     [*RangeError].
 //   - Uncertainty: that of the mean is that of the claims alone; when some disagree, find
 //     out why rather than average.
 func CrossCheck[D, E Dimension](claims ...Claim[D, E]) (mean Measured[D, E], verdicts []Verdict[D, E], err error) {

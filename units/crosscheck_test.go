@@ -2,6 +2,7 @@ package units_test
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"example.org/zymase/units"
@@ -41,10 +42,30 @@ func claim[D, E units.Dimension](method string, m units.Measured[D, E]) units.Cl
 	return units.Claim[D, E]{Method: method, Value: m}
 }
 
+func repeat[T any](x T, n int) []T { return slices.Repeat([]T{x}, n) }
+
 func TestCrossCheckRefuses(t *testing.T) {
 	a := measure(t, 4.6, 0.1)
 	_, _, err := units.CrossCheck(claim("alone", a))
 	isRange(t, err, "number of claims", 2, 100)
-	_, _, err = units.CrossCheck(claim("a", a), claim("exact", measure(t, 4.6, 0)))
-	isRange(t, err, "pure number", 0, 1e15)
+	many := repeat(claim("a", a), 101)
+	if _, _, err := units.CrossCheck(many[:100]...); err != nil {
+		t.Error(err)
+	}
+	_, _, err = units.CrossCheck(many...)
+	isRange(t, err, "number of claims", 2, 100)
+	// 1e-12 of the value and 1e-100 base units are the least uncertainty that counts
+	for _, c := range []struct {
+		v, u  float64
+		taken bool
+	}{{4.6, 0, false}, {1, 0.98e-12, false}, {1, 1.02e-12, true}, {-1, 0.98e-12, false}, {-1, 1.02e-12, true}, {0, 0.98e-100, false}, {0, 1.02e-100, true}} {
+		_, _, err := units.CrossCheck(claim("a", a), claim("sure", measure(t, c.v, c.u)))
+		if c.taken {
+			if err != nil {
+				t.Errorf("%v ± %v: %v", c.v, c.u, err)
+			}
+			continue
+		}
+		isRange(t, err, "pure number", 0, 1e15)
+	}
 }

@@ -24,10 +24,10 @@ type (
 )
 
 // Exact returns the decimal number n of u. The error is a [*RangeError] if the
-// quantity cannot be n (see [Unit.Try]) or n has more than 30 digits on either
-// side of the point.
+// quantity cannot be n (see [Unit.Try]) or the decimal exponent of n is not from
+// −30 to 30.
 func (u Unit[D, E]) Exact(n decimal.Decimal) (Exact[D, E], error) {
-	if e := n.Exponent(); e > largestExponent || e < -largestExponent || n.NumDigits() > 2*largestExponent {
+	if e := n.Exponent(); e > largestExponent || e < -largestExponent {
 		return Exact[D, E]{}, u.outside("units.Unit.Exact", math.NaN(), describe[D]().min, describe[D]().max)
 	}
 	if _, err := u.Try(n.InexactFloat64()); err != nil {
@@ -95,8 +95,10 @@ const (
 )
 
 // Round returns q as a multiple of step, which is positive: what a scale of that
-// resolution weighs. The result has the unit of step. Errors: a [*RangeError] if
-// step is not positive or q/step is above 1e15.
+// resolution weighs. A q that is off a multiple, or a half, by 1e-9 of itself (of a
+// step, if that is more; at most by 1/1000 of a step) counts as it: so much may a
+// computed float64 be off. The result has the unit of step. Errors: a [*RangeError]
+// if step is not positive or q/step is above 1e15.
 func (q Quantity[D, E]) Round(step Exact[D, E], how Rounding) (Exact[D, E], error) {
 	s := step.n.InexactFloat64()
 	if !(s > 0) {
@@ -106,8 +108,6 @@ func (q Quantity[D, E]) Round(step Exact[D, E], how Rounding) (Exact[D, E], erro
 	if !(x >= -most && x <= most) {
 		return Exact[D, E]{}, step.u.outside("units.Quantity.Round", q.In(step.u), -most, most)
 	}
-	// A float64 that is a whole multiple, or a half, save for its last digits counts as
-	// one.
 	slack := math.Min(1e-9*math.Max(1, math.Abs(x)), 1e-3)
 	n := math.Round(x + math.Copysign(slack, x))
 	if math.Abs(x-n) > slack {

@@ -100,6 +100,18 @@ func TestRound(t *testing.T) {
 	if got, err := units.Gram.Of(3).Minus(units.Gram.Of(5.26)).Round(exact(t, "0.1 g"), units.Nearest); err != nil || got.String() != "-2.3 g" {
 		t.Errorf("%v %v", got, err)
 	}
+	// how near a multiple counts as it: 1e-9 of the value or of a step, 1/1000 of a step
+	for _, c := range []struct {
+		grams float64
+		want  string
+	}{
+		{3 + 2.9e-9, "3 g"}, {3 + 3.1e-9, "4 g"}, {0.9e-9, "0 g"}, {1.5e-9, "1 g"}, {1e7 + 0.98e-3, "10000000 g"}, {1e7 + 1.02e-3, "10000001 g"},
+	} {
+		q := must[units.Mass](t)(units.Gram.Try(c.grams))
+		if got, err := q.Round(exact(t, "1 g"), units.Up); err != nil || got.String() != c.want {
+			t.Errorf("%.12g g up: %v %v, want %s", c.grams, got, err, c.want)
+		}
+	}
 	_, err := units.Gram.Of(3).Round(units.ExactMass{}, units.Nearest)
 	isRange(t, err, "mass", 0, 1e15)
 	_, err = units.Kilogram.Of(1e15).Round(exact(t, "1 g"), units.Nearest)
@@ -164,6 +176,9 @@ func TestSplitRefuses(t *testing.T) {
 	isRange(t, err, "mass", 0, 1e18)
 	if _, err = whole.Split(2, exact(t, "0.3 g")); err == nil || !strings.Contains(err.Error(), "10 g is not a multiple of 0.3 g") {
 		t.Error(err)
+	}
+	if _, err = whole.Split(2, exact(t, "4 g")); err == nil { // 2.5 steps
+		t.Error("10 g is no multiple of 4 g")
 	}
 	_, err = whole.Split(2, exact(t, "0.1 oz"))
 	if _, ok := errors.AsType[*units.ParseError](err); !ok {

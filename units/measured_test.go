@@ -33,6 +33,12 @@ func TestMeasured(t *testing.T) {
 	if got := m.Text(units.PercentVolume, 1, 2); got != "4.6 ± 0.3 % vol (k = 2)" {
 		t.Error(got)
 	}
+	if got := m.Text(units.PercentVolume, 2, 0.5); got != "4.63 ± 0.07 % vol (k = 0.5)" {
+		t.Error(got)
+	}
+	if got := m.Text(units.PercentVolume, 99, 0); got != "4.630000000000000 ± 0.000000000000000 % vol (k = 0)" { // 15 places at most
+		t.Error(got)
+	}
 	if got := m.String(); got != "4.63 ± 0.298 % vol (k = 2)" {
 		t.Error(got)
 	}
@@ -102,7 +108,10 @@ func TestCapability(t *testing.T) {
 			t.Error(err)
 		}
 		close(t, "capability", got, c[1], 1e-12)
-		_, err = m.Capability(units.PercentVolume.Of(0))
+		got, err = m.Capability(units.PercentVolume.Of(0))
+		if got != 0 {
+			t.Errorf("%v beside an error", got)
+		}
 		isRange(t, err, "strength by volume", 0, 1e15)
 	}
 }

@@ -127,9 +127,6 @@ func split(text string, dim *dimension, known []*unit, bare *unit) ([]term, erro
 		}
 		terms = append(terms, term{number, u})
 		if n := len(terms); n > 1 {
-			if strings.HasPrefix(number, "-") {
-				return nil, reject(text, dim, "a sign inside")
-			}
 			if a, b := terms[n-2].unit, u; a.num/a.den <= b.num/b.den {
 				return nil, reject(text, dim, "units must become smaller from left to right")
 			}
@@ -181,7 +178,7 @@ func readNumber(s string) (number, rest, why string) {
 	switch {
 	case digits == 0:
 		return "", "", "it does not start with a number"
-	case points > 1 || commas > 1 || points+commas > 1:
+	case points+commas > 1:
 		return "", "", "more than one decimal mark; leave out thousands marks"
 	case commas == 1:
 		whole, part, _ := strings.Cut(mantissa, ",")

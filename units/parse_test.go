@@ -39,11 +39,11 @@ func refuses[Q interface{ units.Quantity[D, E] }, D, E units.Dimension](t *testi
 
 func TestParse(t *testing.T) {
 	reads[units.Mass](t, units.Kilogram, map[string]float64{
-		"1.5kg": 1.5, "1.5 kg": 1.5, " 1,5 kg ": 1.5, "1500 g": 1.5, "3 lb 4 oz": 3.25 * 0.45359237, "3lb4oz": 3.25 * 0.45359237, "3 pounds 4 ounces": 3.25 * 0.45359237, "0.5 kilos": 0.5,
+		"1.5kg": 1.5, "1.5 kg": 1.5, " 1,5 kg ": 1.5, "1500 g": 1.5, "3 lb 4 oz": 3.25 * 0.45359237, "3lb4oz": 3.25 * 0.45359237, "1g5mg": 0.001005, "3 pounds 4 ounces": 3.25 * 0.45359237, "0.5 kilos": 0.5,
 		"1e3 g": 1, "1E-3kg": 0.001, "+2 kg": 2, ".5 kg": 0.5, "5. kg": 5, "1 kg 200 g": 1.2, "1\u00a0kg": 1, "0 g": 0, "2 KG": 2, "7 Kilogram": 7, "7 GRAMS": 0.007, "0,250 kg": 0.25, "12,25 kg": 12.25, "1234,567 g": 1.234567,
 	})
 	reads[units.Volume](t, units.Litre, map[string]float64{
-		"5 US gal": 5 * 3.785411784, "5 imp gal": 22.73045, "20 L": 20, "20 l": 20, "330 mL": 0.33, "1 US bbl": 117.347765304, "1 m³": 1000, "12 US fl oz": 12 * 0.0295735295625, "2 US gal 1 US qt": 2.25 * 3.785411784, "1 hl": 100, "20 liters": 20, "5 Us Gallons": 5 * 3.785411784,
+		"5 US gal": 5 * 3.785411784, "5 imp gal": 22.73045, "20 L": 20, "20 l": 20, "20 LTR": 20, "330 mL": 0.33, "1 US bbl": 117.347765304, "1 m³": 1000, "12 US fl oz": 12 * 0.0295735295625, "2 US gal 1 US qt": 2.25 * 3.785411784, "1 hl": 100, "20 liters": 20, "5 Us Gallons": 5 * 3.785411784,
 	})
 	reads[units.Temperature](t, units.Celsius, map[string]float64{"68 °F": 20, "68F": 20, "20 C": 20, "20 °C": 20, "293.15 K": 20, "-4 °F": -20, "−4 °F": -20, "- 4 °F": -20, "20 degrees Celsius": 20, "32 deg F": 0})
 	reads[units.TemperatureDifference](t, units.KelvinDifference, map[string]float64{"5 K": 5, "9 F°": 5, "-9 Δ°F": -5})
@@ -65,7 +65,7 @@ func TestParse(t *testing.T) {
 
 func TestParseRefuses(t *testing.T) {
 	refuses[units.Volume](t, map[string]string{
-		"5 gal": "say US gal or imp gal", "5 Gallons": "say US gal or imp gal", "1 qt": "say US qt", "1 pint": "say US pt", "12 fl oz": "say US fl oz", "3 oz": "an ounce is a mass", "1 bbl": "say US bbl", "1 cup": "cups differ", "5 kg": "not one of its units", "5": "no unit; write one of L, mL",
+		"5 gal": "say US gal or imp gal", "5 Gallons": "say US gal or imp gal", "5 GAL": "say US gal or imp gal", "5 QT": "not one of its units", "1 qt": "say US qt", "1 pint": "say US pt", "12 fl oz": "say US fl oz", "3 oz": "an ounce is a mass", "1 bbl": "say US bbl", "1 cup": "cups differ", "5 kg": "not one of its units", "5": "no unit; write one of L, mL",
 		"-1 L": "outside", "": "empty", "  ": "empty", "L": "does not start with a number", "1e40 L": "an exponent above 30", "1e20 L": "outside", "1,500 L": "decimal or a thousands mark", "1.5.2 L": "more than one decimal mark", "1,234,567 L": "more than one decimal mark",
 		"1.234,5 L": "more than one decimal mark", "5, L": "a comma after the number", "1 L 2 hL": "units must become smaller", "1 L 1 L": "units must become smaller", "1 hL -5 L": "not one of its units", "NaN L": "does not start with a number", "Inf L": "does not start", "0x10 L": "not one of its units",
 		strings.Repeat("1", 64) + " L": "longer than 64 bytes", "1 L\x00": "not one of its units", "1e": "\"e\" is not one of its units", "5 US gal 3": "no unit", "1e-400 L": "below -340", "1e31 L": "above 30",

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 )
 
 // An Input is a *[Measured] that goes into [Propagate].
@@ -12,10 +13,10 @@ type Input interface {
 }
 
 func (m *Measured[D, E]) estimate() (value, u float64) {
-	if m == nil {
-		return 0, 0
+	if m != nil {
+		value, u = m.value.v, m.u
 	}
-	return m.value.v, m.u
+	return value, u
 }
 
 // Trial is one set of values of the inputs; [At] reads it.
@@ -161,16 +162,8 @@ func correlations(fn string, with []Correlation, inputs []Input) ([][]float64, e
 		r[i] = make([]float64, len(inputs))
 		r[i][i] = 1
 	}
-	place := func(in Input) int {
-		for i := range inputs {
-			if inputs[i] == in {
-				return i
-			}
-		}
-		return -1
-	}
 	for _, c := range with {
-		i, j := place(c.A), place(c.B)
+		i, j := slices.Index(inputs, c.A), slices.Index(inputs, c.B)
 		if !(c.R >= -1 && c.R <= 1) || i < 0 || j < 0 || i == j {
 			return nil, &RangeError{Func: fn, Quantity: "correlation of two inputs", Value: c.R, Min: -1, Max: 1, Source: "JCGM 100:2008 5.2.2"}
 		}
@@ -192,11 +185,11 @@ func correlations(fn string, with []Correlation, inputs []Input) ([][]float64, e
 func Simulate[R, RE Dimension](f func(Trial) (Quantity[R, RE], error), n int, seed uint64, inputs ...Input) (m Measured[R, RE], failed int, err error) {
 	const fn = "units.Simulate"
 	if n < 100 || n > 10_000_000 {
-		return m, 0, &RangeError{Func: fn, Quantity: "number of draws", Value: float64(n), Min: 100, Max: 10_000_000, Source: "a limit of the function"}
+		return m, failed, &RangeError{Func: fn, Quantity: "number of draws", Value: float64(n), Min: 100, Max: 10_000_000, Source: "a limit of the function"}
 	}
 	x0, u, err := estimates(fn, inputs)
 	if err != nil {
-		return m, 0, err
+		return m, failed, err
 	}
 	draw := rand.New(rand.NewPCG(seed, 0))
 	trial := Trial{inputs: inputs, x: make([]float64, len(inputs))}

@@ -85,8 +85,11 @@ func TestQuantityIsFinite(t *testing.T) {
 	isRange(t, err, "mass", -1e15, 1e15)
 	_, err = units.Times(kg(1e10), 1.1e5)
 	isRange(t, err, "mass", -1e15, 1e15)
-	_, err = units.Ratio(kg(1), kg(0))
+	r, err := units.Ratio(kg(1), kg(0))
 	isRange(t, err, "mass", 0, 1e15)
+	if r != 0 {
+		t.Errorf("%v beside an error", r)
+	}
 	_, err = units.Ratio(kg(0), kg(0))
 	isRange(t, err, "mass", 0, 1e15)
 	if big := kg(1e18); big.Plus(big) != big || big.Minus(kg(-1e18)) != big {
@@ -162,7 +165,7 @@ func TestRangeError(t *testing.T) {
 func TestText(t *testing.T) {
 	for _, c := range []struct{ got, want string }{
 		{units.Kilogram.Of(4.2).Text(units.Kilogram, 2), "4.20 kg"}, {units.Kilogram.Of(4.2).Text(units.Gram, 0), "4200 g"}, {units.Celsius.Of(-0.04).Text(units.Celsius, 1), "0.0 °C"},
-		{units.Celsius.Of(-0.06).Text(units.Celsius, 1), "-0.1 °C"}, {units.Celsius.Of(20).Text(units.Fahrenheit, 1), "68.0 °F"}, {units.PercentVolume.Of(4.6).Text(units.PercentVolume, 1), "4.6 % vol"},
+		{units.Celsius.Of(-0.06).Text(units.Celsius, 1), "-0.1 °C"}, {units.Celsius.Of(-0.051).Text(units.Celsius, 1), "-0.1 °C"}, {units.Celsius.Of(-0.047).Text(units.Celsius, 1), "0.0 °C"}, {units.Celsius.Of(20).Text(units.Fahrenheit, 1), "68.0 °F"}, {units.PercentVolume.Of(4.6).Text(units.PercentVolume, 1), "4.6 % vol"},
 		{units.One.Of(1.048).Text(units.One, 3), "1.048"}, {units.Kilogram.Of(1).Text(units.Kilogram, -3), "1 kg"}, {units.Kilogram.Of(1).Text(units.Kilogram, 99), "1.000000000000000 kg"},
 		{units.Kilogram.Of(4.2).String(), "4.2 kg"}, {units.Mass{}.String(), "0 kg"}, {units.One.Of(1.048).String(), "1.048"}, {units.PSIGauge.Of(12).Text(units.PSIGauge, 1), "12.0 psi gauge"}, {units.Celsius.Of(-0.4).Text(units.Celsius, 0), "0 °C"},
 	} {

@@ -28,11 +28,12 @@ func (e *RangeError) Error() string {
 		}
 		return s
 	}
+	above, below := e.Max > math.MaxFloat64, e.Min < -math.MaxFloat64 // open ends
 	var allowed string
 	switch {
-	case math.IsInf(e.Max, 1) && math.IsInf(e.Min, -1):
+	case above && below:
 		allowed = "not a finite number"
-	case math.IsInf(e.Max, 1):
+	case above:
 		allowed = "below " + with(e.Min)
 		if !(e.Value < e.Min) {
 			allowed = "not a finite number from " + with(e.Min) + " up"

@@ -114,7 +114,7 @@ func outside[D, E Dimension](fn string, v, min, max float64) error {
 
 // tidy drops the last digits of a limit, where they are only rounding.
 func tidy(x float64) float64 {
-	if x == 0 || math.IsInf(x, 0) {
+	if x == 0 {
 		return x
 	}
 	p := math.Pow(10, 12-math.Ceil(math.Log10(math.Abs(x))))
