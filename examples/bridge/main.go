@@ -25,9 +25,20 @@ import (
 )
 
 func main() {
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	signal.Ignore(syscall.SIGPIPE) // a pipe without a reader is an error to tell, and no end for a server
+	ctx, stop := signal.NotifyContext(context.Background(), stops()...)
 	defer stop()
 	os.Exit(run(ctx, os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}
+
+// stops are the signals that end the program in order, with no file left half
+// written. A closed terminal is one, unless the program was told to outlive it.
+func stops() []os.Signal {
+	all := []os.Signal{os.Interrupt, syscall.SIGTERM}
+	if !signal.Ignored(syscall.SIGHUP) {
+		all = append(all, syscall.SIGHUP)
+	}
+	return all
 }
 
 // A command gets what follows its name.
@@ -90,7 +101,10 @@ func run(ctx context.Context, args []string, stdin io.Reader, stdout, stderr io.
 		}
 	}
 	if args[0] == "-h" || args[0] == "-help" || args[0] == "--help" || args[0] == "help" {
-		usage(stdout)
+		if err := usage(stdout); err != nil {
+			fmt.Fprintln(stderr, "bridge:", err)
+			return 2
+		}
 		return 0
 	}
 	fmt.Fprintf(stderr, "bridge: no command %.64q\n", args[0])
@@ -98,9 +112,11 @@ func run(ctx context.Context, args []string, stdin io.Reader, stdout, stderr io.
 	return 2
 }
 
-func usage(w io.Writer) {
-	fmt.Fprintln(w, "use:")
+func usage(w io.Writer) error {
+	text := "use:\n"
 	for _, c := range commands {
-		fmt.Fprintln(w, "  bridge "+c.use)
+		text += "  bridge " + c.use + "\n"
 	}
+	_, err := io.WriteString(w, text)
+	return err
 }

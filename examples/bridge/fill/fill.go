@@ -38,6 +38,7 @@ type Count struct{ Rows, Failed int }
 // that fails is counted, and is no error. Errors: a *HeadError if the head does
 // not fit f or the options, a *delimited.FormError if the file is not CSV in
 // UTF-8, and what in or out return; rows before the error have been written.
+// After an error of out, a Read of in may still be under way: leave in alone.
 func Run(out io.Writer, in io.Reader, f *catalogue.Function, o Options) (Count, error) {
 	rows := delimited.NewReader(in, o.delim())
 	p, head, err := open(rows, f, o)

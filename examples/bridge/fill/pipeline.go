@@ -58,22 +58,15 @@ func run(out io.Writer, rows *delimited.Reader, p *plan) (Count, error) {
 	}()
 
 	var total Count
-	var writeErr error
 	for b := range order {
 		<-b.done
-		if writeErr != nil {
-			continue
-		}
-		if _, writeErr = out.Write(b.out); writeErr != nil {
+		if _, err := out.Write(b.out); err != nil {
 			close(stop)
-			continue
+			return total, err // at once: the next byte of in may be long in coming
 		}
 		total.Rows += b.count.Rows
 		total.Failed += b.count.Failed
 		free <- b
-	}
-	if writeErr != nil {
-		return total, writeErr
 	}
 	if readErr == io.EOF {
 		readErr = nil

@@ -64,6 +64,20 @@ func Create(name string, replace bool) (*File, error) {
 	return &File{File: f, name: name, replace: replace}, nil
 }
 
+// Write writes, as os.File does. An error names the file that was asked for, not
+// the one beside it.
+func (f *File) Write(b []byte) (int, error) {
+	n, err := f.File.Write(b)
+	return n, f.named(err)
+}
+
+func (f *File) named(err error) error {
+	if e, ok := errors.AsType[*fs.PathError](err); ok {
+		return &fs.PathError{Op: e.Op, Path: f.name, Err: e.Err}
+	}
+	return err
+}
+
 // Commit gives the file its name, once all is on the disk. If a file of that
 // name has come up since Create, and replace is not set, the error is ErrExists
 // and nothing is changed.
@@ -73,10 +87,10 @@ func (f *File) Commit() error {
 	}
 	defer f.Abort()
 	if err := f.Sync(); err != nil {
-		return err
+		return f.named(err)
 	}
 	if err := f.File.Close(); err != nil {
-		return err
+		return f.named(err)
 	}
 	if f.replace {
 		return os.Rename(f.File.Name(), f.name)
