@@ -60,6 +60,9 @@ func (a Atmosphere) Gauge(p AbsolutePressure) GaugePressure {
 // g. The error is a [*RangeError] if that is below vacuum.
 func (a Atmosphere) Absolute(g GaugePressure) (AbsolutePressure, error) {
 	v := bounded(g.v + seaLevelKPa + a.excess)
+	if v < 0 && v > -1e-12 { // vacuum, but for the rounding of the sums
+		v = 0
+	}
 	if v < 0 {
 		return AbsolutePressure{}, &RangeError{Func: "units.Atmosphere.Absolute", Quantity: "gauge pressure", Value: g.v, Unit: "kPa gauge",
 			Min: -seaLevelKPa - a.excess, Max: most, Source: "vacuum is the lowest pressure"}
