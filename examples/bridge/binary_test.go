@@ -15,7 +15,6 @@ import (
 	"runtime"
 	"strings"
 	"sync"
-	"syscall"
 	"testing"
 	"time"
 )
@@ -191,7 +190,7 @@ func TestServe(t *testing.T) {
 	if runtime.GOOS == "windows" {
 		t.Skip("no signal to stop it by")
 	}
-	for _, signal := range []os.Signal{os.Interrupt, syscall.SIGTERM} {
+	for _, signal := range stops() {
 		ctx, cancel := context.WithTimeout(t.Context(), 30*time.Second)
 		defer cancel()
 		c := exec.CommandContext(ctx, binary(t), "serve", "-addr", "127.0.0.1:0")
@@ -226,29 +225,31 @@ func TestFillStopped(t *testing.T) {
 	if runtime.GOOS == "windows" {
 		t.Skip("no signal to stop it by")
 	}
-	dir := t.TempDir()
-	ctx, cancel := context.WithTimeout(t.Context(), 30*time.Second)
-	defer cancel()
-	c := exec.CommandContext(ctx, binary(t), "fill", "atmosphere_at_altitude", "-o", filepath.Join(dir, "out.csv"))
-	in, err := c.StdinPipe()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := c.Start(); err != nil {
-		t.Fatal(err)
-	}
-	io.WriteString(in, "altitude (m)\n0\n")
-	for range 100 { // until the file has been started
-		if entries, _ := os.ReadDir(dir); len(entries) > 0 {
-			break
+	for _, signal := range stops() {
+		dir := t.TempDir()
+		ctx, cancel := context.WithTimeout(t.Context(), 30*time.Second)
+		defer cancel()
+		c := exec.CommandContext(ctx, binary(t), "fill", "atmosphere_at_altitude", "-o", filepath.Join(dir, "out.csv"))
+		in, err := c.StdinPipe()
+		if err != nil {
+			t.Fatal(err)
 		}
-		time.Sleep(20 * time.Millisecond)
-	}
-	c.Process.Signal(os.Interrupt)
-	if c.Wait(); c.ProcessState.ExitCode() != 2 {
-		t.Errorf("exit code %d", c.ProcessState.ExitCode())
-	}
-	if entries, _ := os.ReadDir(dir); len(entries) > 0 {
-		t.Errorf("%v is left", entries)
+		if err := c.Start(); err != nil {
+			t.Fatal(err)
+		}
+		io.WriteString(in, "altitude (m)\n0\n")
+		for range 500 { // until the file has been started
+			if entries, _ := os.ReadDir(dir); len(entries) > 0 {
+				break
+			}
+			time.Sleep(20 * time.Millisecond)
+		}
+		c.Process.Signal(signal)
+		if c.Wait(); c.ProcessState.ExitCode() != 2 {
+			t.Errorf("%v: exit code %d", signal, c.ProcessState.ExitCode())
+		}
+		if entries, _ := os.ReadDir(dir); len(entries) > 0 {
+			t.Errorf("%v: %v is left", signal, entries)
+		}
 	}
 }

@@ -75,6 +75,9 @@ func (f *File) named(err error) error {
 	if e, ok := errors.AsType[*fs.PathError](err); ok {
 		return &fs.PathError{Op: e.Op, Path: f.name, Err: e.Err}
 	}
+	if e, ok := errors.AsType[*os.LinkError](err); ok {
+		return &fs.PathError{Op: "create", Path: f.name, Err: e.Err}
+	}
 	return err
 }
 
@@ -93,7 +96,7 @@ func (f *File) Commit() error {
 		return f.named(err)
 	}
 	if f.replace {
-		return os.Rename(f.File.Name(), f.name)
+		return f.named(os.Rename(f.File.Name(), f.name))
 	}
 	err := os.Link(f.File.Name(), f.name) // fails if the name is taken, unlike Rename
 	if err == nil || errors.Is(err, fs.ErrExist) {
@@ -106,7 +109,7 @@ func (f *File) Commit() error {
 	if _, err := os.Lstat(f.name); !errors.Is(err, fs.ErrNotExist) {
 		return &fs.PathError{Op: "create", Path: f.name, Err: ErrExists}
 	}
-	return os.Rename(f.File.Name(), f.name)
+	return f.named(os.Rename(f.File.Name(), f.name))
 }
 
 // Abort takes the bytes away, unless the file was committed.
