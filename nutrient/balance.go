@@ -104,9 +104,9 @@ func (m Metabolism) ferment(in Substrate) Balance {
 	lean, full := m.LeanNitrogen.In(units.Fraction), m.FullNitrogen.In(units.Fraction)
 	yeast := math.Min(most, nitrogen/lean)
 	taken := math.Min(nitrogen, full*yeast)
-	share := 0.0
+	var share float64 // of each form alike
 	if nitrogen > 0 {
-		share = taken / nitrogen // of each form alike
+		share = taken / nitrogen
 	}
 	phosphorus := math.Min(in.Phosphorus.In(units.Gram), m.Phosphorus.In(units.Fraction)*yeast)
 	potassium := math.Min(in.Potassium.In(units.Gram), m.Potassium.In(units.Fraction)*yeast)

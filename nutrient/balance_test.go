@@ -117,7 +117,12 @@ func TestEveryAtomAndChargeIsKept(t *testing.T) {
 				t.Fatalf("%s: off by %g", what, d)
 			}
 		}
-		// The ledger and the masses are the same balance.
+		// The ledger and the masses are the same balance: charge moves as H+.
+		masses := b.Ethanol.Plus(b.CO2).Plus(b.Glycerol).Plus(b.Succinic).Plus(b.Acetic).Plus(b.Lactic).Plus(b.DryYeast).Plus(b.Water).In(units.Gram)
+		moved := 1.008 * (b.Protons.In(units.Mole) + (1-b.b.free)*b.b.potassium)
+		if d := masses + moved - out.Mass; math.Abs(d) > 1e-9*g {
+			t.Fatalf("mass of the products: off by %g g", d)
+		}
 		if d := b.Ethanol.In(units.Gram)/ethanolFormula.molar()*2 - out.C; d > 1e-9*g {
 			t.Fatalf("more carbon in ethanol than in all")
 		}
@@ -200,6 +205,7 @@ func TestFermentRefuses(t *testing.T) {
 		{func(m *Metabolism) { m.FullNitrogen = units.Percent.Of(5) }, "full nitrogen", 6.4, 12},
 		{func(m *Metabolism) { m.Phosphorus = units.Percent.Of(5) }, "phosphorus of yeast", 0, 4},
 		{func(m *Metabolism) { m.Potassium = units.Percent.Of(6) }, "potassium of yeast", 0, 5},
+		{func(m *Metabolism) { m.FreePerPotassium = units.Percent.Of(100.5) }, "free H+ for K+", 0, 100},
 	} {
 		m := UsualMetabolism()
 		c.change(&m)
@@ -211,6 +217,9 @@ func TestFermentRefuses(t *testing.T) {
 	}
 	m := UsualMetabolism()
 	_, err := m.Ferment(Substrate{Hexose: units.Mass{}.Minus(units.Gram.Of(1))})
+	refused(t, err, "hexose", 0, 1e9)
+	must(m.Ferment(Substrate{Hexose: units.Kilogram.Of(0.9999e9)}))
+	_, err = m.Ferment(Substrate{Hexose: units.Kilogram.Of(1.0005e9)})
 	refused(t, err, "hexose", 0, 1e9)
 	for what, s := range map[string]Substrate{
 		"ammonium nitrogen": {Ammonium: units.Gram.Of(101)}, "amino nitrogen": {Amino: units.Gram.Of(101)},

@@ -34,7 +34,7 @@ var bufferTable = [...]bufferFacts{
 }
 
 func (b Buffer) facts() *bufferFacts {
-	if b < 0 || int(b) >= len(bufferTable) {
+	if b < PotassiumBicarbonate || b > TrisodiumCitrate {
 		return &bufferTable[PotassiumBicarbonate]
 	}
 	return &bufferTable[b]

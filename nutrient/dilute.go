@@ -1,12 +1,9 @@
 package nutrient
 
 import (
-	"math"
-
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
-	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -20,8 +17,8 @@ type Diluted struct {
 // Dilute returns the water that brings a strong base, with a flavouring in it, to a
 // strength. The alcohol of the flavouring counts; an empty flavouring counts nothing.
 //
-//   - Source: masses of a [gravity.Solution], solved for the strength with
-//     [numeric.Root].
+//   - Source: masses and volume of a [gravity.Solution]: the ethanol stays, and so the
+//     strength says what the volume becomes.
 //   - Range: a strength from 0.1 % vol up to that of the base with its flavouring; beyond it
 //     the error is a [*units.RangeError].
 //   - Uncertainty: that of the strength of the base.
@@ -35,25 +32,23 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 	if err := limit.Check(fn, "strength", want, "% vol", 0.1, have, "the base with its flavouring"); err != nil {
 		return Diluted{}, err
 	}
-	kg := s.Mass().In(units.Kilogram)
-	// The volume of ethanol stays: 1.2 times what volumes would say is more than enough.
-	most := kg * (1.5*have/want + 0.1)
-	at := func(water float64) float64 {
-		d, err := s.AddWater(kilograms(water))
-		if err != nil {
-			return math.NaN()
-		}
-		return d.ByVolume().In(units.PercentVolume) - want
+	out := Diluted{
+		Cautions: []string{"Use water without air or chlorine: boiled and cooled, or filtered and purged. Oxygen stales the drink."},
 	}
-	water, err := numeric.Root(at, 0, most, closeEnough*most)
+	litres := s.Ethanol().In(units.Kilogram) / pureEthanol / (want / 100) // it ends at
+	undiluted := s.Mass().In(units.Kilogram)
+	_, err = settle(litres, undiluted, func(kg float64) (missing float64, err error) {
+		out.Water = kilograms(kg - undiluted)
+		if out.Liquid, err = s.AddWater(out.Water); err != nil {
+			return missing, err
+		}
+		v, err := out.Liquid.Volume(room)
+		return litres - v.In(units.Litre), err
+	})
 	if err != nil {
 		return Diluted{}, err
 	}
-	s, err = s.AddWater(kilograms(water))
-	return Diluted{
-		Water: kilograms(water), Liquid: s,
-		Cautions: []string{"Use water without air or chlorine: boiled and cooled, or filtered and purged. Oxygen stales the drink."},
-	}, err
+	return out, nil
 }
 
 // StrongBrew returns the brew of a strong base that is later let down with water to a

@@ -47,13 +47,12 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, law Jurisdiction,
 		dose := left / n
 		if dose > most {
 			dose = most
+			left = max(0, left-dose*n)
+		} else {
+			left = 0
 		}
 		if dose <= 0 {
 			continue
-		}
-		left -= dose * n
-		if left < 1e-12 { // rounding
-			left = 0
 		}
 		bounds.use(law, s.group, dose)
 		out.Doses = append(out.Doses, Dose{s, kilograms(dose * litres / 1000)})
@@ -106,7 +105,7 @@ func (c *ceilings) find(j Jurisdiction, s Substance) int {
 func (c *ceilings) room(j Jurisdiction, s Substance) float64 {
 	i := c.find(j, s)
 	if i < 0 {
-		return math.Inf(1)
+		return math.MaxFloat64
 	}
 	return max(0, c.limits[i].Concentration().In(units.GramPerLitre)-c.used[i])
 }

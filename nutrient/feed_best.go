@@ -120,7 +120,7 @@ func newFeedProgram(fn string, wants Wants, law Jurisdiction, offers []Offer) (f
 		}
 	}
 	n := len(offers) + len(p.wanted)
-	dearest := 1.0
+	var dearest float64
 	for _, o := range offers {
 		price := o.Price.InexactFloat64()
 		if o.Price.IsZero() {

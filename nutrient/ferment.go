@@ -127,18 +127,15 @@ func (b Brew) hexose() units.Mass {
 // fed is the share of the feed that is in when a share of the sugar is used.
 func (f *fermenting) fed(used float64) float64 {
 	n := f.Additions
-	if n == 1 {
-		return 1
-	}
 	last := LastAddition().In(units.Fraction)
-	in := 1 + int(used/last*float64(n-1)+1e-9)
+	in := 1 + int(used/last*float64(n-1)+closeEnough)
 	return float64(min(n, in)) / float64(n)
 }
 
 // balance is what was used and made when a share of the sugar is used.
 func (f *fermenting) balance(m Metabolism, used float64) Balance {
 	fed := f.fed(used)
-	taken := min(fed, used/NitrogenGoneBy().Value.In(units.Fraction), 1)
+	taken := min(fed, used/NitrogenGoneBy().Value.In(units.Fraction))
 	g := func(perLitre units.MassConcentration, share float64) units.Mass {
 		return grams(share * perLitre.In(units.GramPerLitre) * f.litres)
 	}

@@ -37,13 +37,14 @@ func (f Flavouring) Liquid(v units.Volume) (gravity.Solution, error) {
 	of := func(water, litres float64) (gravity.Solution, error) {
 		return gravity.NewSolution(kilograms(water*litres), kilograms(sugar/1000*litres), kilograms(ethanol*litres))
 	}
-	water, err := settle(1-part, 0, func(water float64) (float64, error) { // in a litre
-		s, err := of(water, 1)
+	const litre = 1.0
+	water, err := settle(litre-part, 0, func(water float64) (missing float64, err error) {
+		s, err := of(water, litre)
 		if err != nil {
-			return 0, err
+			return missing, err
 		}
 		full, err := s.Volume(room)
-		return 1 - full.In(units.Litre), err
+		return litre - full.In(units.Litre), err
 	})
 	if err != nil {
 		return gravity.Solution{}, err
@@ -117,7 +118,7 @@ func (t Trial) Scale(batch gravity.Solution, f Flavouring) (Flavoured, error) {
 		Sugar: units.GramPerLitre.Of(checked.Number(drops.Extract().In(units.Gram) / after.In(units.Litre))),
 	}
 	if e := all.Ethanol().In(units.Kilogram); e > 0 {
-		out.AlcoholShare = share(min(1, drops.Ethanol().In(units.Kilogram)/e))
+		out.AlcoholShare = share(drops.Ethanol().In(units.Kilogram) / e)
 	}
 	if out.AlcoholShare.In(units.Percent) > most {
 		out.OverShare = true

@@ -1,6 +1,7 @@
 package nutrient
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -27,6 +28,9 @@ func TestFlavouringLiquid(t *testing.T) {
 	refused(t, err, "sugar", 0, 700)
 	_, err = Flavouring{Sugar: units.GramPerLitre.Of(500), Strength: units.PercentVolume.Of(75)}.Liquid(units.Litre.Of(1))
 	refused(t, err, "strength and sugar", 0, 1)
+	if e, ok := errors.AsType[*units.RangeError](err); ok {
+		near(t, "parts", e.Value, 0.75+0.62*0.5, 1e-12, "sugar takes about 0.62 L/kg")
+	}
 }
 
 // 0.6 mL in 200 mL is 180 mL in 60 L; at 40 % vol that adds 72 mL of alcohol, 0.12 % vol
@@ -95,6 +99,7 @@ func TestScaleDose(t *testing.T) {
 	refused(t, err, "sample", 0.1, 1e9)
 	_, err = ScaleDose(units.Litre.Of(1), units.Gram.Of(1), units.Volume{})
 	refused(t, err, "batch", 0.1, 1e12)
-	_, err = ScaleDose(units.Litre.Of(1), units.Gram.Of(51), units.Litre.Of(1))
+	must(ScaleDose(units.Litre.Of(1), units.Gram.Of(49.97), units.Litre.Of(1)))
+	_, err = ScaleDose(units.Litre.Of(1), units.Gram.Of(50.01), units.Litre.Of(1))
 	refused(t, err, "dose", 0, 50)
 }

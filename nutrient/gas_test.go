@@ -18,6 +18,8 @@ func TestGasVolume(t *testing.T) {
 
 	_, err := GasVolume(units.Mass{}.Minus(units.Gram.Of(1)), room, atmosphere)
 	refused(t, err, "CO2", 0, 1e9)
+	_, err = GasVolume(units.Kilogram.Of(1.0005e9), room, atmosphere)
+	refused(t, err, "CO2", 0, 1e9)
 	_, err = GasVolume(units.Gram.Of(1), units.Celsius.Of(61), atmosphere)
 	refused(t, err, "temperature", -10, 60)
 	_, err = GasVolume(units.Gram.Of(1), units.Celsius.Of(-11), atmosphere)
@@ -29,6 +31,10 @@ func TestGasVolume(t *testing.T) {
 	_, err = RoomCO2(units.Gram.Of(1), units.Volume{}, room, atmosphere)
 	refused(t, err, "room", 0.1, 1e6)
 	_, err = RoomCO2(units.Kilogram.Of(1000), units.CubicMetre.Of(1), room, atmosphere)
+	refused(t, err, "gas", 0, 100)
+	// 1 kg is 0.5466 m³ of ideal gas: 0.549 m³ of air hold it, 0.544 m³ do not.
+	near(t, "nearly full", must(RoomCO2(units.Kilogram.Of(1), units.CubicMetre.Of(0.549), room, atmosphere)).In(units.Percent), 99.56, 0.01, "by hand")
+	_, err = RoomCO2(units.Kilogram.Of(1), units.CubicMetre.Of(0.544), room, atmosphere)
 	refused(t, err, "gas", 0, 100)
 	_, err = RoomCO2(units.Kilogram.Of(1), units.CubicMetre.Of(1), units.Celsius.Of(99), atmosphere)
 	refused(t, err, "temperature", -10, 60)
@@ -45,6 +51,10 @@ func TestHeadSpaceNeed(t *testing.T) {
 	h = must(HeadSpaceNeed(units.Litre.Of(67), units.Litre.Of(60), true))
 	near(t, "wanted", h.Wanted.In(units.Litre), 12, 1e-9, "common practice, no source")
 	if !h.BlowOff || len(h.Cautions) != 2 {
+		t.Errorf("%+v", h)
+	}
+	// A fifth of 5/8 m³ is 1/8 m³: just enough.
+	if h = must(HeadSpaceNeed(units.CubicMetre.Of(0.75), units.CubicMetre.Of(0.625), true)); h.BlowOff || h.Room.Compare(h.Wanted) != 0 {
 		t.Errorf("%+v", h)
 	}
 	_, err := HeadSpaceNeed(units.Litre.Of(50), units.Litre.Of(60), true)

@@ -92,6 +92,24 @@ func TestLimitsAsPrinted(t *testing.T) {
 	}
 }
 
+// The sentence names all that is added up, the printed figure and the law.
+func TestLimitReads(t *testing.T) {
+	l, _ := LimitIn(EU, AmmoniumPhosphate, Wine)
+	if got, want := l.String(), "ammonium phosphate and ammonium sulfate: at most 1 g/L, wine, Reg. (EU) 2019/934 annex I part A, EU; check the law in force"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	l, _ = LimitIn(US, AmmoniumPhosphate, Wine)
+	if got, want := l.String(), "ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR 24.246 (2015 edition), US; check the law in force"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	// Places below 0 and above 30 are taken as these; 0.96 g/L is 1 g/L without places.
+	for places, want := range map[int]int32{-3: 0, 0: 0, 30: -30, 99: -30} {
+		if got := l.GramsPerLitre(places).Exponent(); got != want {
+			t.Errorf("%d places: exponent %d, want %d", places, got, want)
+		}
+	}
+}
+
 func TestAllows(t *testing.T) {
 	l, _ := LimitIn(EU, AmmoniumPhosphate, Wine)
 	for _, c := range []struct {

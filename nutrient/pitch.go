@@ -182,13 +182,13 @@ func (p Pack) Alive(age time.Duration) (Cells, error) {
 	return Cells{p.count.billion * share}, err
 }
 
-func (p Pack) viability(fn string, age time.Duration) (float64, error) {
+func (p Pack) viability(fn string, age time.Duration) (alive float64, err error) {
 	days := age.Hours() / 24
 	if err := limit.Check(fn, "age", days, "d", 0, 3650, "storage of yeast"); err != nil {
-		return 0, err
+		return alive, err
 	}
-	if p.count.billion == 0 {
-		return 0, limit.Check(fn, "cells in the pack", 0, "billion", 1, 1e5, "a pack made by DryPack or LiquidPack")
+	if p == (Pack{}) {
+		return alive, limit.Check(fn, "cells in the pack", alive, "billion", 1, 1e5, "a pack made by DryPack or LiquidPack")
 	}
 	return math.Exp(-p.perDay * days), nil
 }

@@ -22,6 +22,9 @@ func TestCellsToPitch(t *testing.T) {
 	}
 	_, err := CellsToPitch(units.Volume{}, units.DegreePlato.Of(12), usual.Value)
 	refused(t, err, "volume", 1e-3, mostVolume)
+	must(CellsToPitch(units.Millilitre.Of(1.001), units.DegreePlato.Of(12), usual.Value))
+	_, err = CellsToPitch(units.Litre.Of(1.0005e9), units.DegreePlato.Of(12), usual.Value)
+	refused(t, err, "volume", 1e-3, 1e9)
 	_, err = CellsToPitch(units.Litre.Of(1), units.DegreePlato.Of(61), usual.Value)
 	refused(t, err, "extract", 0, 60)
 	_, err = CellsToPitch(units.Litre.Of(1), units.DegreePlato.Of(-1), usual.Value)

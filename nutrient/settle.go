@@ -13,18 +13,18 @@ const closeEnough = 1e-12
 // settle adds to x what is missing until nothing is, as a part of x; x does not fall
 // below least. It serves volumes made up with water: a kilogram more is a litre more, near
 // enough, so that each step leaves a small part of the error.
-func settle(x, least float64, missing func(x float64) (float64, error)) (float64, error) {
+func settle(x, least float64, missing func(x float64) (float64, error)) (settled float64, err error) {
 	const steps = 60
 	for range steps {
 		x = max(x, least)
 		d, err := missing(x)
 		if err != nil {
-			return 0, err
+			return settled, err
 		}
 		if math.Abs(d) <= closeEnough*x || d < 0 && x == least {
 			return x, nil
 		}
 		x += d
 	}
-	return 0, numeric.ErrNoConvergence
+	return settled, numeric.ErrNoConvergence
 }

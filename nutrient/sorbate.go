@@ -55,7 +55,7 @@ func SorbateByStrength(strength units.StrengthByVolume, pH float64) (Figure[unit
 		return Figure[units.MassConcentration]{}, err
 	}
 	table := [...]float64{200, 170, 130, 100, 70}
-	i, u := cell(a-10, len(table)-2)
+	i, u := cell(a-10, len(table))
 	n := (1-u)*table[i] + u*table[i+1]
 	return Figure[units.MassConcentration]{
 		Value: mgPerL(n), Low: mgPerL(n * 165 / 200), High: mgPerL(n * 270 / 200),

@@ -22,6 +22,12 @@ func TestStarterFor(t *testing.T) {
 	if s = must(StarterFor(must(BillionCells(10)), must(BillionCells(101)), units.DegreePlato.Of(10))); len(s.Cautions) != 1 {
 		t.Errorf("%q", s.Cautions)
 	}
+	if s = must(StarterFor(must(BillionCells(0.5)), must(BillionCells(5.1)), units.DegreePlato.Of(10))); len(s.Cautions) != 1 {
+		t.Errorf("%q", s.Cautions)
+	}
+	if s = must(StarterFor(Cells{}, must(BillionCells(100)), units.DegreePlato.Of(10))); len(s.Cautions) != 0 {
+		t.Errorf("nothing to multiply: %q", s.Cautions)
+	}
 	if s = must(StarterFor(must(BillionCells(10)), must(BillionCells(99)), units.DegreePlato.Of(10))); len(s.Cautions) != 0 {
 		t.Errorf("%q", s.Cautions)
 	}
@@ -39,6 +45,8 @@ func TestGrown(t *testing.T) {
 	near(t, "low", g.Low.Billion(), 30, 1e-12, "recalled from memory")
 	near(t, "high", g.High.Billion(), 50, 1e-12, "recalled from memory")
 	_, err := Grown(units.Mass{}.Minus(units.Gram.Of(1)))
+	refused(t, err, "dry yeast", 0, 1e9)
+	_, err = Grown(units.Kilogram.Of(1.0005e9))
 	refused(t, err, "dry yeast", 0, 1e9)
 }
 

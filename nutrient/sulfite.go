@@ -55,8 +55,8 @@ func sulfurDioxidePK(fn string, strength units.StrengthByVolume, t units.Tempera
 	if err := limit.Check(fn, "temperature", c, "°C", 20, 40, oivSulfite); err != nil {
 		return 0, err
 	}
-	i, u := cell(a/5, len(sulfitePK)-2)
-	k, v := cell((c-20)/5, len(sulfitePK[0])-2)
+	i, u := cell(a/5, len(sulfitePK))
+	k, v := cell((c-20)/5, len(sulfitePK[0]))
 	return (1-u)*((1-v)*sulfitePK[i][k]+v*sulfitePK[i][k+1]) +
 		u*((1-v)*sulfitePK[i+1][k]+v*sulfitePK[i+1][k+1]), nil
 }
@@ -70,10 +70,10 @@ var sulfitePK = [4][5]float64{
 	{2.099, 2.301, 2.503, 2.607, 2.728},
 }
 
-// cell returns the place of x in a table of steps of 1, and how far it is into the
-// step.
-func cell(x float64, last int) (int, float64) {
-	i := min(int(x), last)
+// cell returns the place of x in a table of n values in steps of 1, and how far it is
+// into the step.
+func cell(x float64, n int) (int, float64) {
+	i := min(int(x), n-2)
 	return i, x - float64(i)
 }
 

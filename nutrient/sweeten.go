@@ -45,11 +45,11 @@ func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Sol
 		"Yeast ferments it: stabilise the drink before, or keep it cold, or the pack can burst. " + CheckTheLaw,
 	}}
 	// The volume grows by what is added.
-	litres, err := settle(start.In(units.Litre), 0, func(litres float64) (float64, error) {
+	litres, err := settle(start.In(units.Litre), 0, func(litres float64) (missing float64, err error) {
 		out.Fermentable = kilograms(want / 1000 * litres / f.sugar())
 		out.Liquid, err = f.AddTo(drink, out.Fermentable)
 		if err != nil {
-			return 0, err
+			return missing, err
 		}
 		v, err := out.Liquid.Volume(room)
 		return v.In(units.Litre) - litres, err

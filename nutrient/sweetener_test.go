@@ -71,6 +71,15 @@ func TestSweetenLike(t *testing.T) {
 	}
 	ace := must(SweetenLike(must(ParseSweetener("acesulfame K")), units.GramPerLitre.Of(20), units.Litre.Of(1), US))
 	near(t, "lowest intake", ace.MostADay.In(units.Litre), 9*60/100.0, 1e-9, "EFSA 9 mg/kg")
+	// 156 g/L over 650 is 240 mg/L: no limit is passed.
+	if s = must(SweetenLike(sucralose, units.GramPerLitre.Of(156), units.Litre.Of(20), EU)); len(s.Passed) != 0 || len(s.Cautions) != 1 {
+		t.Errorf("%+v", s)
+	}
+	if s = must(SweetenLike(must(ParseSweetener("steviol glycosides")), units.GramPerLitre.Of(30), units.Litre.Of(1), EU)); len(s.Passed) != 1 || len(s.Cautions) != 2 {
+		t.Errorf("%+v", s) // 100 mg/L: above the 80 of flavoured drinks, below the 150 of alcoholic ones
+	}
+	neotame := must(SweetenLike(must(ParseSweetener("neotame")), units.GramPerLitre.Of(20), units.Litre.Of(1), US))
+	near(t, "neotame a day", neotame.MostADay.In(units.Litre), 0.3*60/2, 1e-9, "FDA 0.3 mg/kg, 20 g/L over 10000")
 	_, err := SweetenLike(sucralose, units.GramPerLitre.Of(201), units.Litre.Of(1), US)
 	refused(t, err, "sucrose", 0.1, 200)
 	_, err = SweetenLike(sucralose, units.GramPerLitre.Of(10), units.Volume{}, US)
