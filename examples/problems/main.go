@@ -9,7 +9,7 @@
 // or one worked by hand with the arithmetic shown. The tests hold every answer to its
 // check.
 //
-// It exits with 2 if the argument is wrong.
+// It exits with 2 if the argument is wrong, or what it prints cannot be written.
 package main
 
 import (

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"regexp"
 	"strings"
+	"syscall"
 	"testing"
 )
 
@@ -76,6 +77,30 @@ func TestMarkdown(t *testing.T) {
 	for line := range strings.Lines(out) {
 		if strings.HasPrefix(line, "|") && strings.Count(line, "|") != 5 {
 			t.Errorf("table row with a stray bar: %s", line)
+		}
+	}
+}
+
+// full is a disk that takes some bytes and no more.
+type full struct{ room int }
+
+func (w *full) Write(b []byte) (int, error) {
+	n := min(len(b), w.room)
+	if w.room -= n; n < len(b) {
+		return n, syscall.ENOSPC
+	}
+	return n, nil
+}
+
+// What cannot be written whole is an error, wherever it is cut.
+func TestFullDisk(t *testing.T) {
+	for _, args := range [][]string{nil, {"1"}, {"-md"}} {
+		_, out, _ := runWith(args...)
+		for _, room := range []int{0, len(out) / 2, len(out) - 1} {
+			var errs bytes.Buffer
+			if code := run(args, &full{room}, &errs); code != 2 || !strings.Contains(errs.String(), syscall.ENOSPC.Error()) {
+				t.Errorf("%v, room for %d bytes: code %d, %q", args, room, code, errs.String())
+			}
 		}
 	}
 }

@@ -12,11 +12,12 @@
 // that a table can name.
 //
 // It exits with 1 if a row is out of its tolerance, and with 2 if a file or a
-// flag is wrong.
+// flag is wrong, or the report cannot be written.
 package main
 
 import (
 	"bufio"
+	"errors"
 	"flag"
 	"fmt"
 	"io"
@@ -41,6 +42,9 @@ func run(args []string, stdout, stderr io.Writer) int {
 	asJSON := flags.Bool("json", false, "write the result as JSON")
 	one := flags.String("table", "", "print every row of the table of that `name`")
 	if err := flags.Parse(args); err != nil {
+		if errors.Is(err, flag.ErrHelp) {
+			return 0
+		}
 		return 2
 	}
 	tables, err := load(flags.Args(), *one)

@@ -126,6 +126,12 @@ func TestWrongFiles(t *testing.T) {
 	}
 }
 
+func TestHelp(t *testing.T) {
+	if code, out, help := verify("-h"); code != 0 || out != "" || !strings.HasPrefix(help, "usage: verify ") {
+		t.Errorf("code %d, %q, %q", code, out, help)
+	}
+}
+
 func TestWholeReport(t *testing.T) {
 	code, out, problems := verify()
 	if code != 0 {
