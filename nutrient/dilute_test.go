@@ -20,6 +20,10 @@ func TestDilute(t *testing.T) {
 	if len(d.Cautions) != 1 {
 		t.Errorf("%q", d.Cautions)
 	}
+	d = must(Dilute(b.Finish, gravity.Solution{}, b.Finish.ByVolume()))
+	near(t, "no water", d.Water.In(units.Kilogram), 0, 1e-10, "the strength is there")
+	d = must(Dilute(b.Finish, gravity.Solution{}, units.PercentVolume.Of(0.11)))
+	near(t, "weak", d.Liquid.ByVolume().In(units.PercentVolume), 0.11, 1e-9, "asked")
 	_, err := Dilute(b.Finish, gravity.Solution{}, units.PercentVolume.Of(11))
 	refused(t, err, "strength", 0.1, b.Finish.ByVolume().In(units.PercentVolume))
 	_, err = Dilute(gravity.Solution{}, gravity.Solution{}, units.PercentVolume.Of(1))

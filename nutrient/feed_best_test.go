@@ -37,6 +37,18 @@ func TestBestFeedTakesTheCheaper(t *testing.T) {
 	}
 }
 
+// Without a price a kilogram counts as 1: 1/0.21214 for DAP is more than 0.55/0.12177 for
+// MAP and less than 0.6/0.12177. One limit asks for the caution about laws.
+func TestBestFeedWithoutAPrice(t *testing.T) {
+	for p, want := range map[string]string{"0.55": "monoammonium phosphate", "0.6": "diammonium phosphate"} {
+		f := must(BestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(50)}, units.Litre.Of(1), US,
+			Offer{DiammoniumPhosphate(), decimal.Zero}, Offer{MonoammoniumPhosphate(), price(p)}))
+		if len(f.Doses) != 1 || f.Doses[0].Source.Name() != want || len(f.Limits) != 1 || f.Cautions[len(f.Cautions)-1] != CheckTheLaw {
+			t.Errorf("at %s: %+v", p, f)
+		}
+	}
+}
+
 func TestBestFeedSaysWhatIsOpen(t *testing.T) {
 	f := must(BestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(300), Zinc: units.MilligramPerLitre.Of(0.5), Magnesium: units.MilligramPerLitre.Of(5)}, units.Litre.Of(1), US,
 		Offer{DiammoniumPhosphate(), decimal.Zero}, Offer{ZincSulfateHeptahydrate(), decimal.Zero}))
@@ -107,4 +119,6 @@ func TestBestFeedRefuses(t *testing.T) {
 	dap.Price = price("1000001")
 	_, err = BestFeed(want, units.Litre.Of(1), US, dap)
 	refused(t, err, "price of diammonium phosphate", 0, 1e6)
+	dap.Price = price("999999")
+	must(BestFeed(want, units.Litre.Of(1), US, dap))
 }

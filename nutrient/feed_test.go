@@ -74,6 +74,22 @@ func TestFeedMeetsTheNeedOrSaysWhatIsOpen(t *testing.T) {
 	})
 }
 
+// A need that one source meets to the last digit leaves nothing open, and one limit
+// asks for the caution about laws.
+func TestFeedInOrderMeetsTheNeed(t *testing.T) {
+	for n := 1; n < 200; n++ {
+		f := must(FeedInOrder(must(units.MilligramPerLitre.Try(float64(n))), units.Litre.Of(7), US, DiammoniumPhosphate()))
+		if !f.Shortfall.IsZero() || len(f.Limits) != 1 || len(f.Cautions) == 0 || f.Cautions[len(f.Cautions)-1] != CheckTheLaw {
+			t.Fatalf("%d mg/L: %+v", n, f)
+		}
+	}
+	// Zinc brings no nitrogen; no limit holds for the sulfate in the US.
+	f := must(FeedInOrder(units.MilligramPerLitre.Of(50), units.Litre.Of(7), US, ZincSulfateHeptahydrate(), AmmoniumSulfate()))
+	if len(f.Doses) != 1 || len(f.Limits) != 0 || len(f.Cautions) > 0 && f.Cautions[len(f.Cautions)-1] == CheckTheLaw {
+		t.Errorf("%+v", f)
+	}
+}
+
 func TestFeedInOrderRefuses(t *testing.T) {
 	_, err := FeedInOrder(units.MilligramPerLitre.Of(1001), units.Litre.Of(1), US)
 	refused(t, err, "need", 0, 1000)

@@ -167,8 +167,7 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 	if err != nil {
 		return Brew{}, err
 	}
-	low := 1e-9 * high
-	least, err := w.from(fn, low)
+	least, err := w.from(fn, 0)
 	if err != nil {
 		return Brew{}, err
 	}
@@ -181,7 +180,7 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 			return math.NaN()
 		}
 		return b.Finish.ByVolume().In(units.PercentVolume) - want
-	}, low, high, closeEnough*high)
+	}, 0, high, closeEnough*high)
 	if err != nil {
 		return Brew{}, err
 	}

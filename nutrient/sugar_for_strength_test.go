@@ -1,6 +1,7 @@
 package nutrient
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -166,9 +167,14 @@ func TestWashRefuses(t *testing.T) {
 	refused(t, err, "sugar that yeast takes up", 0.1, 100)
 	w = ok
 	w.Base = must(gravity.NewSolution(units.Kilogram.Of(50), units.Kilogram.Of(5), units.Mass{}))
-	if _, err = w.For(units.PercentVolume.Of(2)); err == nil {
-		t.Error("a base that is too strong is taken")
+	_, err = w.For(units.PercentVolume.Of(2))
+	if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Max != 20 || math.Abs(e.Min-100*5*0.46895*1.05263/0.78924/60) > 0.001 {
+		t.Errorf("%v, want 5.21 %% vol: 5 kg of sucrose in 60 L", err)
 	}
+	w.Basis = WaterAtHand(units.Kilogram.Of(10))
+	_, err = w.For(units.PercentVolume.Of(2))
+	refused(t, err, "strength", must(w.From(units.Mass{})).Finish.ByVolume().In(units.PercentVolume), 20)
+	w.Basis = ok.Basis
 	w.Base = must(gravity.NewSolution(units.Kilogram.Of(80), units.Mass{}, units.Mass{}))
 	if _, err = w.For(units.PercentVolume.Of(2)); err == nil {
 		t.Error("a base above the volume is taken")

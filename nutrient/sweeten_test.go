@@ -21,6 +21,9 @@ func TestSweetenWith(t *testing.T) {
 		t.Errorf("%q", s.Cautions)
 	}
 	near(t, "hydrate", must(SweetenWith(DextroseMonohydrate(), units.GramPerLitre.Of(20), b.Finish)).Fermentable.In(units.Gram), 22*60/(1-0.022*0.65), 5, "crystal water")
+	// A glass of it takes its share.
+	glass := must(SweetenWith(Sucrose(), units.GramPerLitre.Of(20), must(b.Finish.Take(units.Percent.Of(0.5)))))
+	near(t, "in 0.3 L", glass.Fermentable.In(units.Gram), s.Fermentable.In(units.Gram)/200, 1e-9, "in proportion")
 	_, err := SweetenWith(Sucrose(), units.GramPerLitre.Of(201), b.Finish)
 	refused(t, err, "sugar", 0.1, 200)
 	_, err = SweetenWith(Lactose(), units.GramPerLitre.Of(20), b.Finish)

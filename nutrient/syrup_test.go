@@ -60,4 +60,7 @@ func TestJuice(t *testing.T) {
 	refused(t, err, "extract", 3, 70)
 	_, err = Juice(units.DegreePlato.Of(12), units.Percent.Of(49))
 	refused(t, err, "fermentable share", 50, 100)
+	must(Juice(units.DegreePlato.Of(12), units.Percent.Of(99.5)))
+	_, err = Juice(units.DegreePlato.Of(12), units.Percent.Of(100.5))
+	refused(t, err, "fermentable share", 50, 100)
 }
