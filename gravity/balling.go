@@ -84,7 +84,7 @@ func RealExtractBalling(original units.Extract, a units.StrengthByMass) (units.E
 func (y Yield) OriginalExtract(a units.StrengthByMass, real units.Extract) (units.Extract, error) {
 	const fn = "gravity.Yield.OriginalExtract"
 	x, n := a.In(units.PercentMass), real.In(units.DegreePlato)
-	if err := limit.Check(fn, "ethanol yield", y.ethanol, "g/g", 0.01, 1, "the zero Yield is none"); err != nil {
+	if err := y.check(fn); err != nil {
 		return units.Extract{}, err
 	}
 	if err := limit.Check(fn, "strength", x, "% mass", 0, 20, "a fermented liquid"); err != nil {

@@ -34,11 +34,7 @@ func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume unit
 	if err := limit.Check(fn, "strength", want, "% vol", min(sa, sb)-rounding, max(sa, sb)+rounding, "between the two liquids"); err != nil {
 		return Part{}, Part{}, Solution{}, err
 	}
-	want = clamp(want, min(sa, sb), max(sa, sb))
 	part, err := partOf(a, b, want)
-	if want == sb && sa != sb {
-		part = 1
-	}
 	if err != nil {
 		return Part{}, Part{}, Solution{}, err
 	}
@@ -80,9 +76,12 @@ func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume
 	if err := limit.Check(fn, "strength", want, "% vol", 0, 100, "a strength"); err != nil {
 		return parts, Solution{}, err
 	}
+	if err := limit.Check(fn, "real extract", 100*x, "% mass", 0, mostSucrose, "an extract"); err != nil {
+		return parts, Solution{}, err
+	}
 	of := [3]Solution{a.scaled(1 / a.total()), b.scaled(1 / b.total()), c.scaled(1 / c.total())}
-	// mass fraction of ethanol by the density of the blend; it hardly depends on itself
-	e := want / 100 * pureEthanol20 / 1000
+	ethanol := want / 100 * pureEthanol20 // kg in a m³
+	e := ethanol / mixture20[0]           // by the density of the blend, which hardly depends on it
 	var k [3]float64
 	for range mostSteps {
 		var ok bool
@@ -93,7 +92,7 @@ func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume
 		if blend, err = blend.checked(fn); err != nil {
 			return parts, Solution{}, err
 		}
-		next := want / 100 * pureEthanol20 / blend.density20()
+		next := ethanol / blend.density20()
 		done := math.Abs(next-e) < sharp
 		e = next
 		if done {
@@ -107,7 +106,7 @@ func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume
 	}
 	m := v / 1000 * blend.density20() / blend.total()
 	for i := range parts {
-		parts[i] = of[i].part(m * clamp(k[i], 0, 1))
+		parts[i] = of[i].part(m * max(0, k[i]))
 	}
 	return parts, blend.scaled(m), nil
 }
@@ -125,5 +124,5 @@ func shares(of [3]Solution, e, x float64) (k [3]float64, ok bool) {
 	k[0] = ((e-e2)*(x1-x2) - (e1-e2)*(x-x2)) / det
 	k[1] = ((e0-e2)*(x-x2) - (e-e2)*(x0-x2)) / det
 	k[2] = 1 - k[0] - k[1]
-	return k, math.Abs(k[0]) < 1e6 && math.Abs(k[1]) < 1e6
+	return k, true
 }

@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"math"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -24,7 +26,20 @@ func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, uni
 			least = max(least, s.sugars()*(100/(lighters[k].most*(1-rounding/1000))-1))
 		}
 	}
-	return s.waterTo(fn, v, t, least-s.water, 0)
+	least = min(least-s.water, 0)
+	whole, err := s.volumeWith(fn, 0, t)
+	if err != nil {
+		return Solution{}, units.Mass{}, err
+	}
+	end, err := s.volumeWith(fn, least, t)
+	if err != nil {
+		return Solution{}, units.Mass{}, err
+	}
+	slack := rounding / 1000 * whole
+	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", end-slack, whole+slack, "what less water can make"); err != nil {
+		return Solution{}, units.Mass{}, err
+	}
+	return s.waterTo(fn, clamp(v.In(units.Litre), end, whole), t, least, 0)
 }
 
 // MakeUpTo returns the liquid with enough water added that it has a volume, taken at
@@ -35,53 +50,39 @@ func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, uni
 //     [*units.RangeError].
 func (s Solution) MakeUpTo(v units.Volume, t units.Temperature) (Solution, units.Mass, error) {
 	const fn = "gravity.Solution.MakeUpTo"
-	return s.waterTo(fn, v, t, 0, 1.1*mostVolume)
+	whole, err := s.volumeWith(fn, 0, t)
+	if err != nil {
+		return Solution{}, units.Mass{}, err
+	}
+	want := v.In(units.Litre)
+	if err := limit.Check(fn, "volume", want, "L", whole*(1-rounding/1000), mostVolume, "what more water can make"); err != nil {
+		return Solution{}, units.Mass{}, err
+	}
+	want = max(want, whole)
+	return s.waterTo(fn, want, t, 0, want) // a kilogram of water is more than a litre
 }
 
-// waterTo adds (or takes) from least to most kg of water so that the volume is v.
-func (s Solution) waterTo(fn string, v units.Volume, t units.Temperature, least, most float64) (Solution, units.Mass, error) {
-	want := v.In(units.Litre)
-	volume := func(water float64) (float64, error) {
-		o := s
-		o.water += water
-		rho, err := o.densityAt(fn, t)
-		return 1000 * o.total() / rho, err
-	}
-	lo, err := volume(min(least, 0))
+// volumeWith is the litres of the liquid with that much more water.
+func (s Solution) volumeWith(fn string, water float64, t units.Temperature) (float64, error) {
+	s.water += water
+	rho, err := s.densityAt(fn, t)
+	return 1000 * s.total() / rho, err
+}
+
+// waterTo adds from least to most kg of water so that the volume is want, which lies
+// between those of the two.
+func (s Solution) waterTo(fn string, want float64, t units.Temperature, least, most float64) (Solution, units.Mass, error) {
+	water, err := numeric.Root(func(water float64) float64 {
+		x, _ := s.volumeWith(fn, water, t)
+		return x - want
+	}, least, most, sharp*(s.total()+want))
 	if err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	hi, err := volume(most)
+	s.water = max(0, s.water+water)
+	after, err := s.checked(fn)
 	if err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	slack := rounding / 1000 * hi
-	if most > 0 {
-		hi, slack = mostVolume, rounding/1000*lo
-	}
-	if err := limit.Check(fn, "volume", want, "L", lo-slack, hi+slack, "what more or less water can make"); err != nil {
-		return Solution{}, units.Mass{}, err
-	}
-	f := func(water float64) float64 { x, _ := volume(water); return x - want }
-	water := 0.0
-	if at := f(0); at != 0 {
-		least = min(least, 0)
-		if most > 0 { // a bracket near the answer: a kilogram is more than 0.9 L and less than 1.1
-			most = min(most, 1.2*(want-lo)+leastMass)
-		}
-		if f(least) < 0 && f(most) > 0 {
-			if water, err = numeric.Root(f, least, most, sharp*(s.total()+want)); err != nil {
-				return Solution{}, units.Mass{}, err
-			}
-		}
-	}
-	after := s
-	after.water = max(0, after.water+water)
-	if after, err = after.checked(fn); err != nil {
-		return Solution{}, units.Mass{}, err
-	}
-	if water < 0 {
-		water = -water
-	}
-	return after, kilograms(water), nil
+	return after, kilograms(math.Abs(water)), nil
 }

@@ -54,14 +54,13 @@ func (s Solution) mixTo(fn string, other Solution, strength units.StrengthByVolu
 	return mixed, kilograms(m), nil
 }
 
-// partOf finds the part of b in a mixture with a, each 1 kg, that has the strength.
+// partOf finds the part of b in a mixture with a, each 1 kg, that has the strength; the
+// nearer of the two stands for one that is outside by rounding.
 func partOf(a, b Solution, want float64) (float64, error) {
+	sa, sb := a.strength(), b.strength()
+	want = clamp(want, min(sa, sb), max(sa, sb))
 	f := func(part float64) float64 {
 		return a.scaled(1-part).with(b.scaled(part)).strength() - want
-	}
-	switch {
-	case f(0) == 0 || (f(0) > 0) == (f(1) > 0):
-		return 0, nil
 	}
 	return numeric.Root(f, 0, 1, sharp)
 }
@@ -94,9 +93,9 @@ func (s Solution) TakeVolume(v units.Volume, t units.Temperature) (taken, left S
 	if err := limit.Check(fn, "volume", want, "L", 0, whole*(1+rounding/1000), "the liquid there is"); err != nil {
 		return Solution{}, Solution{}, err
 	}
-	k := 0.0
-	if whole > 0 {
-		k = min(want/whole, 1)
+	if whole == 0 { // nothing of nothing
+		return s, s, nil
 	}
+	k := min(want/whole, 1)
 	return s.scaled(k), s.scaled(1 - k), nil
 }

@@ -34,7 +34,7 @@ func SucroseExtract(d units.Density, t units.Temperature) (units.Extract, error)
 // Three or four Newton steps from the first terms of the inverse series.
 func (s *syrup) fraction(rho float64) float64 {
 	x := (rho - s[0]) / s[1]
-	b := x * (1 - x*s[2]/(s[1]+2*s[2]*x))
+	b := x * (1 - x*s[2]/s.slope(x))
 	for range mostSteps {
 		step := (s.density(b) - rho) / s.slope(b)
 		b -= step

@@ -18,7 +18,7 @@ func (s Solution) Ferment(extract units.Mass, y Yield) (Solution, Fermented, err
 	if err := limit.Check(fn, "extract used", used, "kg", 0, have, "the fermentable extract there is"); err != nil {
 		return Solution{}, Fermented{}, err
 	}
-	if err := limit.Check(fn, "ethanol yield", y.ethanol, "g/g", 0.01, 1, "the zero Yield is none"); err != nil {
+	if err := y.check(fn); err != nil {
 		return Solution{}, Fermented{}, err
 	}
 	if err := limit.Check(fn, "water taken up", used*y.water, "kg", 0, s.water, "the water there is"); err != nil {

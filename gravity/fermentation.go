@@ -22,7 +22,7 @@ const sourceState = "balance of the yield, R 22, SPS-4, Tabarié"
 
 // stateOf ferments used kg of the extract of 100 kg of wort at p % mass.
 func stateOf(fn string, p, used float64, y Yield) (Fermentation, error) {
-	if err := limit.Check(fn, "ethanol yield", y.ethanol, "g/g", 0.01, 1, "the zero Yield is none"); err != nil {
+	if err := y.check(fn); err != nil {
 		return Fermentation{}, err
 	}
 	s := Solution{water: 100 - p}
@@ -54,7 +54,7 @@ func sugarOf(fn string, original units.Extract, y Yield) (float64, error) {
 		return 0, err
 	}
 	k := y.sugar()
-	if k == Sucrose || b == 0 {
+	if k == Sucrose {
 		return b, nil
 	}
 	s := syrup20
@@ -231,7 +231,7 @@ func fromGravityAndEthanol(fn string, g Gravity, e float64, y Yield) (Fermentati
 // liquidOf is 1 kg of liquid with mass fractions of ethanol and of sugar that is
 // left; the residue goes with the ethanol.
 func liquidOf(fn string, e, sugar float64, y Yield) (Solution, error) {
-	if err := limit.Check(fn, "ethanol yield", y.ethanol, "g/g", 0.01, 1, "the zero Yield is none"); err != nil {
+	if err := y.check(fn); err != nil {
 		return Solution{}, err
 	}
 	residue := e / y.ethanol * y.residue
@@ -263,17 +263,18 @@ func FromStrengthAndReal(strength units.StrengthByVolume, real units.Extract, y 
 	if err := limit.Check(fn, "real extract", 100*x, "°P", 0, 30, sourceState); err != nil {
 		return Fermentation{}, err
 	}
-	if err := limit.Check(fn, "ethanol yield", y.ethanol, "g/g", 0.01, 1, "the zero Yield is none"); err != nil {
+	if err := y.check(fn); err != nil {
 		return Fermentation{}, err
 	}
-	e := v / 100 * pureEthanol20 / 1000
+	ethanol := v / 100 * pureEthanol20 // kg in a m³
+	e := ethanol / mixture20[0]
 	for range mostSteps { // the density hardly depends on e
 		residue := min(e/y.ethanol*y.residue, x)
 		s, err := liquidOf(fn, e, x-residue, y)
 		if err != nil {
 			return Fermentation{}, err
 		}
-		next := v / 100 * pureEthanol20 / s.density20()
+		next := ethanol / s.density20()
 		if d := next - e; d < sharp/10 && d > -sharp/10 {
 			break
 		}

@@ -22,10 +22,10 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 		return Fermentation{}, err
 	}
 	want := read.In(units.DegreePlato)
-	brix := func(e float64) (float64, error) {
+	brix := func(e float64) (reading float64, err error) {
 		f, err := fromGravityAndEthanol(fn, g, e, y)
 		if err != nil {
-			return 0, err
+			return reading, err
 		}
 		b, err := f.RefractometerBrix()
 		return b.In(units.DegreePlato), err
@@ -33,10 +33,7 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 	// The least ethanol that goes with the gravity: none, or what makes it that light.
 	most, least := 0.15, 0.0
 	if dry := func(e float64) float64 {
-		s, err := liquidOf(fn, e, 0, y)
-		if err != nil {
-			return 0
-		}
+		s, _ := liquidOf(fn, e, 0, y)
 		return s.Gravity().SG() - g.SG()
 	}; dry(0) > 0 {
 		if least, err = numeric.Root(dry, 0, most, sharp); err != nil { // lighter than 15 % mass, dry
@@ -49,7 +46,7 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 		return Fermentation{}, err
 	}
 	hi, err := brix(most)
-	for range 8 { // so much ethanol may ask for more sugar than the formulas hold
+	for range mostSteps { // so much ethanol may ask for more sugar than the formulas hold
 		if err == nil {
 			break
 		}

@@ -50,17 +50,11 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 		return Progress{}, err
 	}
 	have := s.fermentable()
-	if have == 0 {
-		return Progress{Liquid: s, Floor: floor, Part: units.Percent.Of(100)}, nil
-	}
 	if reading.excess <= floor.excess {
 		return Progress{Liquid: dry, Floor: floor, Part: units.Percent.Of(100)}, nil
 	}
 	part, err := numeric.Root(func(part float64) float64 {
-		now, _, err := s.Ferment(kilograms(part*have), y)
-		if err != nil { // cannot be between wort and dry
-			return 0
-		}
+		now, _, _ := s.Ferment(kilograms(part*have), y) // no error between wort and dry
 		return now.Gravity().excess - reading.excess
 	}, 0, 1, sharp)
 	if err != nil {

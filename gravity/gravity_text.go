@@ -44,7 +44,7 @@ func ParseGravity(text string) (Gravity, error) {
 		switch {
 		case x >= 700 && x <= 1500:
 			return FromSG(x / 1000)
-		case x > 2 && x < 700 || x > 1500:
+		case x > 2:
 			return reject("a gravity is written 1.048; for an extract say °P, for points say points")
 		}
 		return FromSG(x)

@@ -66,11 +66,8 @@ type warm struct {
 // steps close in at once.
 func (w *warm) at20(x float64) (e, rho float64) {
 	rho = blend(&mixture20, &syrup20, 0, x)
-	if w.v == 0 {
-		return 0, rho
-	}
 	for range mostSteps {
-		e = min(w.v/rho, 1)
+		e = w.v / rho
 		next := blend(&mixture20, &syrup20, e, x)
 		if d := next - rho; d < nearly/10 && d > -nearly/10 {
 			return e, next

@@ -64,7 +64,7 @@ func DistillateStrength(sample, distillate units.Volume, d units.Density, t unit
 func FromWeightLost(wort Solution, lost units.Mass, dissolved units.CarbonDioxideContent, y Yield) (Solution, Fermented, error) {
 	const fn = "gravity.FromWeightLost"
 	m, c := lost.In(units.Kilogram), dissolved.In(units.GramCO2PerLitre)
-	if err := limit.Check(fn, "ethanol yield", y.ethanol, "g/g", 0.01, 1, "the zero Yield is none"); err != nil {
+	if err := y.check(fn); err != nil {
 		return Solution{}, Fermented{}, err
 	}
 	if err := limit.Check(fn, "dissolved CO2", c, "g/L", 0, 10, "a fermenting liquid"); err != nil {

@@ -67,7 +67,7 @@ func BrixFromIndex(n float64) (units.Extract, error) {
 }
 
 func brixOf(n float64) float64 {
-	b := (n - waterIndex) / 0.18 // a start; the steps below do not depend on it
+	b := (n - waterIndex) / bendSucrose[0] // a start; the steps below do not depend on it
 	for range mostSteps {
 		step := (waterIndex + bendSucrose.at(b) - n) / bendSucrose.slope(b)
 		b -= step

@@ -55,7 +55,7 @@ func (y Yield) times(k float64) Yield {
 	k = min(k, (gas+y.biomass)/gas)
 	y.ethanol *= k
 	y.co2 *= k
-	y.biomass = 1 + y.water - y.ethanol - y.co2 - y.residue
+	y.biomass += gas - y.ethanol - y.co2
 	return y
 }
 

@@ -20,7 +20,7 @@ type Attenuated struct {
 func wortAndBeer(fn string, original, apparent units.Extract, least, most float64, source string) (p, m float64, err error) {
 	p, m = original.In(units.DegreePlato), apparent.In(units.DegreePlato)
 	if err := limit.Check(fn, "original extract", p, "°P", least, most, source); err != nil {
-		return 0, 0, err
+		return p, m, err
 	}
 	return p, m, limit.Check(fn, "apparent extract", m, "°P", -2, p, source)
 }
@@ -94,7 +94,8 @@ func AttenuatedCutaia(original, apparent units.Extract) (Attenuated, error) {
 // AttenuatedDoemens is the older regression that the same paper prints.
 //
 //   - Source: Pawlowski/Doemens as printed in Cutaia et al. 2009 table VI: A = (0.395 +
-//     0.0021·OE)·(OE − AE), and OE − RE = (0.820 − 0.00066·OE)·(OE − AE). //   - Range: as [AttenuatedCutaia].
+//     0.0021·OE)·(OE − AE), and OE − RE = (0.820 − 0.00066·OE)·(OE − AE).
+//   - Range: as [AttenuatedCutaia].
 func AttenuatedDoemens(original, apparent units.Extract) (Attenuated, error) {
 	p, m, err := wortAndBeer("gravity.AttenuatedDoemens", original, apparent, 9.4, 18.1, "Cutaia et al. 2009 table VI")
 	if err != nil {

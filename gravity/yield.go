@@ -44,7 +44,7 @@ func NewYield(ethanol, co2, biomass, residue, water float64) (Yield, error) {
 			return Yield{}, err
 		}
 	}
-	if err := limit.Check(fn, "ethanol", ethanol, "g/g", 0.01, 1, "an alcoholic fermentation"); err != nil {
+	if err := limit.Check(fn, "ethanol", ethanol, "g/g", leastEthanol, 1, "an alcoholic fermentation"); err != nil {
 		return Yield{}, err
 	}
 	if err := limit.Check(fn, "sum of the products", ethanol+co2+biomass+residue, "g/g", 1+water-1e-6, 1+water+1e-6, source); err != nil {
@@ -57,6 +57,14 @@ func NewYield(ethanol, co2, biomass, residue, water float64) (Yield, error) {
 	}
 	return y, nil
 }
+
+// check refuses a yield that makes no ethanol, such as the zero one.
+func (y Yield) check(fn string) error {
+	return limit.Check(fn, "ethanol yield", y.ethanol, "g/g", leastEthanol, 1, "the zero Yield is none")
+}
+
+// leastEthanol is the least of a fermentation that is called alcoholic, g/g.
+const leastEthanol = 0.01
 
 // BallingYield is that of malt wort: 100 g of extract give 48.391 g ethanol,
 // 46.286 g CO2 and 5.323 g dry yeast.
