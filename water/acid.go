@@ -129,7 +129,7 @@ func (p Profile) AddAcid(volume units.Volume, a Acid, amount units.Amount) (Prof
 		return Profile{}, err
 	}
 	l := volume.In(units.Litre)
-	if err := limit.Check(fn, "volume", l, "L", 1e-6, 1e12, "a volume to mix into"); err != nil {
+	if err := checkVolume(fn, l); err != nil {
 		return Profile{}, err
 	}
 	mmol := amount.In(units.Millimole) / l

@@ -117,7 +117,7 @@ type AcidDose struct {
 func (p Profile) AcidToPH(volume units.Volume, a Acid, ph float64, co2 CO2Loss) (AcidDose, error) {
 	const fn = "water.Profile.AcidToPH"
 	litres := volume.In(units.Litre)
-	if err := limit.Check(fn, "volume", litres, "L", 1e-6, 1e12, "a volume to mix into"); err != nil {
+	if err := checkVolume(fn, litres); err != nil {
 		return AcidDose{}, err
 	}
 	mmol, after, err := p.AcidPerLitre(a, ph, co2)
@@ -138,7 +138,7 @@ func (p Profile) AcidPerLitre(a Acid, ph float64, co2 CO2Loss) (units.MolarConce
 	if err := a.known(fn); err != nil {
 		return none, Profile{}, err
 	}
-	if err := limit.Check(fn, "pH of the water", p.ph, "", 1e-9, 14, "a water of known pH: WithPH, InAir, Under or Closed"); err != nil {
+	if err := p.knownPH(fn); err != nil {
 		return none, Profile{}, err
 	}
 	if err := p.ready(fn); err != nil {

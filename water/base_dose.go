@@ -23,7 +23,7 @@ func (p Profile) AcidToAlkalinity(volume units.Volume, a Acid, target units.Calc
 		return units.Amount{}, err
 	}
 	l := volume.In(units.Litre)
-	if err := limit.Check(fn, "volume", l, "L", 1e-6, 1e12, "a volume to mix into"); err != nil {
+	if err := checkVolume(fn, l); err != nil {
 		return units.Amount{}, err
 	}
 	want := target.In(units.MilligramPerLitreCaCO3) / cacO3PerEquivalent
@@ -53,7 +53,7 @@ func checkBase(fn string, s Salt, litres float64) error {
 	if err := s.known(fn); err != nil {
 		return err
 	}
-	if err := limit.Check(fn, "volume", litres, "L", 1e-6, 1e12, "a volume to mix into"); err != nil {
+	if err := checkVolume(fn, litres); err != nil {
 		return err
 	}
 	return limit.Check(fn, "alkalinity of "+saltTable[s].name, saltTable[s].alkG, "mEq/g", 1e-3, 100, "a salt that brings alkalinity")
@@ -77,7 +77,7 @@ func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, er
 	if err := checkBase(fn, s, l); err != nil {
 		return BaseDose{}, err
 	}
-	if err := limit.Check(fn, "pH of the water", p.ph, "", 1e-9, 14, "a water of known pH: WithPH, InAir, Under or Closed"); err != nil {
+	if err := p.knownPH(fn); err != nil {
 		return BaseDose{}, err
 	}
 	if err := limit.Check(fn, "pH", ph, "", p.ph, 12.5, "what the water has, up to lime water"); err != nil {

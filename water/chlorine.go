@@ -119,7 +119,7 @@ func (p Profile) Dechlorinate(volume units.Volume, r Residual, agent Dechlorinat
 		return Dechlorination{}, err
 	}
 	l := volume.In(units.Litre)
-	if err := limit.Check(fn, "volume", l, "L", 1e-6, 1e12, "a volume to treat"); err != nil {
+	if err := checkVolume(fn, l); err != nil {
 		return Dechlorination{}, err
 	}
 	if err := limit.Check(fn, "chlorine", r.mmol*massCl2, "mg/L as Cl2", 0, 100, "a drinking water"); err != nil {

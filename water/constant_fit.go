@@ -35,4 +35,7 @@ func (f *fit) log10(w *warmth) float64 {
 	return f.a + (f.b+f.f*w.t)*w.t + (f.c+f.e*w.inverse)*w.inverse + f.d*w.log
 }
 
-func (f *fit) at(w *warmth) float64 { return math.Exp(math.Ln10 * f.log10(w)) }
+func (f *fit) at(w *warmth) float64 { return power(f.log10(w)) }
+
+// power is the constant of a decimal logarithm.
+func power(log10 float64) float64 { return math.Exp(math.Ln10 * log10) }

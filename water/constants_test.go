@@ -14,12 +14,12 @@ func TestPairConstants(t *testing.T) {
 		f       *fit
 		log, dH float64
 	}{
-		"NaSO4-": {&fitNaSO4, 0.7, 1.12}, "KSO4-": {&fitKSO4, 0.85, 2.25}, "NH4SO4-": {&fitNH4SO4, 1.11, 0}, "CaHSO4+": {&fitCaHSO4, 1.08, 0},
-		"CaOH+": {&fitCaOH, -12.78, 0}, "MgOH+": {&fitMgOH, -11.44, 15.952}, "NaHCO3": {&fitNaHCO3, -0.25, 0}, "NaCO3-": {&fitNaCO3, 1.27, 8.91},
+		"NaSO4-": {&fitNaSO4, 0.7, 1.12}, "KSO4-": {&fitKSO4, 0.85, 2.25},
+		"MgOH+": {&fitMgOH, -11.44, 15.952}, "NaCO3-": {&fitNaCO3, 1.27, 8.91},
 		"HPO4-2": {&fitHPO4, 12.346, -3.53}, "H2PO4-": {&fitH2PO4, 19.553, -4.52}, "H3PO4": {&fitH3PO4, 21.721, -10.1 / 4.184},
 		"CaPO4-": {&fitCaPO4, 6.459, 3.1}, "CaHPO4": {&fitCaHPO4, 2.739, 3.3}, "CaH2PO4+": {&fitCaH2PO4, 1.408, 3.4},
 		"MgPO4-": {&fitMgPO4, 6.589, 3.1}, "MgHPO4": {&fitMgHPO4, 2.87, 3.3}, "MgH2PO4+": {&fitMgH2PO4, 1.513, 3.4},
-		"NaHPO4-": {&fitNaHPO4, 0.29, 0}, "KHPO4-": {&fitKHPO4, 0.29, 0}, "NH3": {&fitAmmonia, -9.244, 52 / 4.184}, "portlandite": {&fitPortlandite, 22.8, -31},
+		"NH3": {&fitAmmonia, -9.244, 52 / 4.184}, "portlandite": {&fitPortlandite, 22.8, -31},
 	} {
 		cold, mild := warm(0), warm(25)
 		near(t, name, r.f.log10(&mild), r.log, 1e-9)
@@ -31,10 +31,10 @@ func TestPairConstants(t *testing.T) {
 	for name, r := range map[string]struct {
 		f   *fit
 		log float64
-	}{"HSO4-": {&fitBisulfate, 1.988}, "MgSO4": {&fitMgSO4, 2.42}, "MgHCO3+": {&fitMgHCO3, 11.399}, "MgCO3": {&fitMgCO3, 2.98}, "CaCO3": {&fitCaCO3, 3.224}, "CaHCO3+": {&fitCaHCO3, 10.329 - 1.0}} {
+	}{"HSO4-": {&fitBisulfate, 1.988}, "MgSO4": {&fitMgSO4, 2.42}, "MgHCO3+": {&fitMgHCO3, 11.399}, "MgCO3": {&fitMgCO3, 2.98}, "CaCO3": {&fitCaCO3, 3.224}} {
 		near(t, name, r.f.log10(&mild), r.log, 0.005)
 	}
-	for name, c := range map[string][2]float64{"NH4SO4-": {constNH4SO4, 1.11}, "CaHSO4+": {constCaHSO4, 1.08}, "CaOH+": {constCaOH, -12.78}, "NaHCO3": {constNaHCO3, -0.25}, "NaHPO4-": {constNaHPO4, 0.29}, "KHPO4-": {constKHPO4, 0.29}} {
+	for name, c := range map[string][2]float64{"NH4SO4-": {constNH4SO4, 1.11}, "CaHSO4+": {constCaHSO4, 1.08}, "CaOH+": {constCaOH, -12.78}, "CaHCO3+": {constCaHCO3, -1}, "NaHCO3": {constNaHCO3, -0.25}, "NaHPO4-": {constNaHPO4, 0.29}, "KHPO4-": {constKHPO4, 0.29}} {
 		near(t, name, math.Log10(c[0]), c[1], 1e-9)
 	}
 }

@@ -49,7 +49,7 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 		return Dropped{}, err
 	}
 	if co2.lost == 0 && (m == Calcite || m == AragoniteForm) {
-		if err := limit.Check(fn, "pH", p.ph, "", 1e-9, 14, "a water of known pH, or CO2 lost to a pressure"); err != nil {
+		if err := p.knownPH(fn); err != nil {
 			return Dropped{}, err
 		}
 	}

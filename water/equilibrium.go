@@ -29,7 +29,7 @@ func (p *Profile) solution() (s solution) {
 }
 
 func (p *Profile) fillSolution(s *solution) {
-	get := func(i Ion) float64 { return p.mg[i] * (molal / ionTable[i].mass) }
+	get := func(i Ion) float64 { return p.mg[i] * ionTable[i].perMg }
 	s.ca, s.mg, s.na, s.kk = get(Calcium), get(Magnesium), get(Sodium), get(Potassium)
 	s.nh4, s.so4, s.po4 = get(Ammonium), get(Sulfate), get(Phosphate)
 	for i := range weakAcids {
@@ -51,6 +51,14 @@ func (p *Profile) fillSolution(s *solution) {
 		anions += s.acid[i] * float64(weakAcids[i].charge-weakAcids[i].zero)
 	}
 	s.unreported = cations - anions
+}
+
+// knownPH refuses a water whose pH is not known.
+func (p *Profile) knownPH(fn string) error {
+	if p.ph != 0 {
+		return nil
+	}
+	return limit.Check(fn, "pH of the water", math.NaN(), "", leastPH, mostPH, "a water of known pH: WithPH, InAir, Under or Closed")
 }
 
 func (p *Profile) ready(fn string) error {
@@ -163,7 +171,7 @@ func (p Profile) Closed(carbon units.MolarConcentration) (Equilibrium, error) {
 // [*units.RangeError] too where the pH is not known.
 func (p Profile) Equilibrium() (Equilibrium, error) {
 	const fn = "water.Profile.Equilibrium"
-	if err := limit.Check(fn, "pH", p.ph, "", 1e-9, 14, "a water of known pH: WithPH, InAir, Under or Closed"); err != nil {
+	if err := p.knownPH(fn); err != nil {
 		return Equilibrium{}, err
 	}
 	return p.closed(fn)
@@ -216,13 +224,18 @@ const (
 )
 
 // fugacity returns the fugacity of CO2 in atm at a pressure in kPa.
+func fugacity(kPa, celsius float64) float64 {
+	return kPa / kPaPerAtm * fugacityCoefficient(kPa, celsius)
+}
+
+// fugacityCoefficient is the fugacity of CO2 over its pressure.
 //
 //   - Source: R. F. Weiss, Mar. Chem. 2 (1974) 203, eq. 6 (virial coefficient in
 //     cm³/mol) and ln(f/p) = B p/(RT).
-func fugacity(kPa, celsius float64) float64 {
+func fugacityCoefficient(kPa, celsius float64) float64 {
 	t := celsius + kelvin0
 	b := -1636.75 + t*(12.0408+t*(-0.0327957+t*3.16528e-5)) // eq. 6
-	return kPa / kPaPerAtm * math.Exp(b*kPa/(1000*gasConstant*t))
+	return math.Exp(b * kPa / (1000 * gasConstant * t))
 }
 
 const (
@@ -251,7 +264,7 @@ func (e Equilibrium) CO2Pressure() units.AbsolutePressure {
 	p := f
 	for range 30 { // f = p·φ(p), φ within 1 % of 1 for each atm
 		q := min(p, mostGas) // beyond it the virial series is not used
-		p = f * q / (fugacity(q, e.water.t)*kPaPerAtm + 1e-300)
+		p = f / fugacityCoefficient(q, e.water.t)
 	}
 	return units.Kilopascal.Of(checked.Number(p))
 }

@@ -51,40 +51,42 @@ type ionFacts struct {
 	charge                int
 	also                  string // other names, parted by |
 	mass                  float64
+	perMg                 float64 // mol/kg of water for a mg/L
 }
 
 var ionTable = fillIons([ionCount]ionFacts{
-	Calcium:     {"calcium", "Ca2+", "Ca", 2, "", 0},
-	Magnesium:   {"magnesium", "Mg2+", "Mg", 2, "", 0},
-	Sodium:      {"sodium", "Na+", "Na", 1, "", 0},
-	Potassium:   {"potassium", "K+", "K", 1, "", 0},
-	Ammonium:    {"ammonium", "NH4+", "NH4", 1, "", 0},
-	Iron:        {"iron", "Fe2+", "Fe", 2, "iron(ii)|ferrous", 0},
-	Manganese:   {"manganese", "Mn2+", "Mn", 2, "", 0},
-	Zinc:        {"zinc", "Zn2+", "Zn", 2, "", 0},
-	Copper:      {"copper", "Cu2+", "Cu", 2, "", 0},
-	Chloride:    {"chloride", "Cl-", "Cl", -1, "", 0},
-	Sulfate:     {"sulfate", "SO42-", "SO4", -2, "sulphate", 0},
-	Nitrate:     {"nitrate", "NO3-", "NO3", -1, "", 0},
-	Nitrite:     {"nitrite", "NO2-", "NO2", -1, "", 0},
-	Fluoride:    {"fluoride", "F-", "F", -1, "", 0},
-	Bicarbonate: {"bicarbonate", "HCO3-", "HCO3", -1, "hydrogen carbonate|hydrogencarbonate", 0},
-	Carbonate:   {"carbonate", "CO32-", "CO3", -2, "", 0},
-	Hydroxide:   {"hydroxide", "OH-", "OH", -1, "", 0},
-	Phosphate:   {"phosphate", "PO43-", "PO4", -3, "orthophosphate", 0},
-	Lactate:     {"lactate", "C3H5O3-", "C3H5O3", -1, "", 0},
-	Acetate:     {"acetate", "C2H3O2-", "C2H3O2", -1, "", 0},
-	Citrate:     {"citrate", "C6H5O73-", "C6H5O7", -3, "", 0},
-	Malate:      {"malate", "C4H4O52-", "C4H4O5", -2, "", 0},
-	Tartrate:    {"tartrate", "C4H4O62-", "C4H4O6", -2, "", 0},
-	Succinate:   {"succinate", "C4H4O42-", "C4H4O4", -2, "", 0},
-	Sulfite:     {"sulfite", "SO32-", "SO3", -2, "sulphite", 0},
-	Sorbate:     {"sorbate", "C6H7O2-", "C6H7O2", -1, "", 0},
+	Calcium:     {name: "calcium", symbol: "Ca2+", formula: "Ca", charge: 2},
+	Magnesium:   {name: "magnesium", symbol: "Mg2+", formula: "Mg", charge: 2},
+	Sodium:      {name: "sodium", symbol: "Na+", formula: "Na", charge: 1},
+	Potassium:   {name: "potassium", symbol: "K+", formula: "K", charge: 1},
+	Ammonium:    {name: "ammonium", symbol: "NH4+", formula: "NH4", charge: 1},
+	Iron:        {name: "iron", symbol: "Fe2+", formula: "Fe", charge: 2, also: "iron(ii)|ferrous"},
+	Manganese:   {name: "manganese", symbol: "Mn2+", formula: "Mn", charge: 2},
+	Zinc:        {name: "zinc", symbol: "Zn2+", formula: "Zn", charge: 2},
+	Copper:      {name: "copper", symbol: "Cu2+", formula: "Cu", charge: 2},
+	Chloride:    {name: "chloride", symbol: "Cl-", formula: "Cl", charge: -1},
+	Sulfate:     {name: "sulfate", symbol: "SO42-", formula: "SO4", charge: -2, also: "sulphate"},
+	Nitrate:     {name: "nitrate", symbol: "NO3-", formula: "NO3", charge: -1},
+	Nitrite:     {name: "nitrite", symbol: "NO2-", formula: "NO2", charge: -1},
+	Fluoride:    {name: "fluoride", symbol: "F-", formula: "F", charge: -1},
+	Bicarbonate: {name: "bicarbonate", symbol: "HCO3-", formula: "HCO3", charge: -1, also: "hydrogen carbonate|hydrogencarbonate"},
+	Carbonate:   {name: "carbonate", symbol: "CO32-", formula: "CO3", charge: -2},
+	Hydroxide:   {name: "hydroxide", symbol: "OH-", formula: "OH", charge: -1},
+	Phosphate:   {name: "phosphate", symbol: "PO43-", formula: "PO4", charge: -3, also: "orthophosphate"},
+	Lactate:     {name: "lactate", symbol: "C3H5O3-", formula: "C3H5O3", charge: -1},
+	Acetate:     {name: "acetate", symbol: "C2H3O2-", formula: "C2H3O2", charge: -1},
+	Citrate:     {name: "citrate", symbol: "C6H5O73-", formula: "C6H5O7", charge: -3},
+	Malate:      {name: "malate", symbol: "C4H4O52-", formula: "C4H4O5", charge: -2},
+	Tartrate:    {name: "tartrate", symbol: "C4H4O62-", formula: "C4H4O6", charge: -2},
+	Succinate:   {name: "succinate", symbol: "C4H4O42-", formula: "C4H4O4", charge: -2},
+	Sulfite:     {name: "sulfite", symbol: "SO32-", formula: "SO3", charge: -2, also: "sulphite"},
+	Sorbate:     {name: "sorbate", symbol: "C6H7O2-", formula: "C6H7O2", charge: -1},
 })
 
 func fillIons(t [ionCount]ionFacts) [ionCount]ionFacts {
 	for i := range t {
 		t[i].mass = mustMass(t[i].formula)
+		t[i].perMg = molal / t[i].mass
 	}
 	return t
 }

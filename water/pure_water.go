@@ -24,17 +24,18 @@ func Distilled(t units.Temperature) (Profile, error) {
 // [Profile.Closed].
 func (p Profile) Permeate(rejection units.Share) (Profile, error) {
 	const fn = "water.Profile.Permeate"
-	if err := limit.Check(fn, "pH of the feed", p.ph, "", 1e-9, 14, "a feed of known pH"); err != nil {
+	if err := p.knownPH(fn); err != nil {
 		return Profile{}, err
 	}
 	e, err := p.closed(fn)
 	if err != nil {
 		return Profile{}, err
 	}
-	pass := 1 - rejection.In(units.Fraction)
-	if err := limit.Check(fn, "rejection", 1-pass, "", 0, 1, "a share"); err != nil {
+	held := rejection.In(units.Fraction)
+	if err := limit.Check(fn, "rejection", held, "", 0, 1, "a share"); err != nil {
 		return Profile{}, err
 	}
+	pass := 1 - held
 	gas := e.s.species(CarbonDioxide) / molal
 	out := p
 	for i := range out.mg {

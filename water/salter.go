@@ -234,7 +234,7 @@ func (s *Salter) prepare() {
 func (s *Salter) Solve(water Profile, volume units.Volume) error {
 	const fn = "water.Salter.Solve"
 	s.litres = volume.In(units.Litre)
-	if err := limit.Check(fn, "volume", s.litres, "L", 1e-6, 1e12, "a volume to dissolve in"); err != nil {
+	if err := checkVolume(fn, s.litres); err != nil {
 		return err
 	}
 	n := len(s.salts)

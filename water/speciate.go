@@ -33,7 +33,7 @@ type solution struct {
 	// the state
 	h                                        float64 // activity
 	fca, fmg, fna, fk, fnh4, fso4, fpo4, co3 float64 // free concentrations
-	strength                                 float64
+	strength, move                           float64 // move is how far it last was from where it stood
 	shareS, shareP                           float64 // free shares of sulfate and phosphate
 }
 
@@ -74,7 +74,7 @@ func (s *solution) constantsAt(celsius float64) {
 		k.nh4SO4, k.caHSO4 = constNH4SO4, constCaHSO4
 	}
 	if s.ca > 0 {
-		k.caHCO3, k.caCO3, k.caOH = fitCaHCO3.at(&w), fitCaCO3.at(&w), constCaOH
+		k.caHCO3, k.caCO3, k.caOH = k.hco3*constCaHCO3, fitCaCO3.at(&w), constCaOH
 	}
 	if s.mg > 0 {
 		k.mgHCO3, k.mgCO3, k.mgOH = fitMgHCO3.at(&w), fitMgCO3.at(&w), fitMgOH.at(&w)
@@ -177,7 +177,6 @@ const (
 func (s *solution) balance(way int) float64 {
 	c := &s.c
 	oldS, oldC, oldP := s.shareS, s.co3, s.shareP
-	s.metals()
 	s.fso4 = s.so4 / (1 + c.hso4 + (c.caSO4+c.caHSO4)*s.fca + c.mgSO4*s.fmg + c.naSO4*s.fna + c.kSO4*s.fk + c.nh4SO4*s.fnh4)
 	if s.po4 > 0 {
 		s.fpo4 = s.po4 / (1 + c.hp[0] + c.hp[1] + c.hp[2] + (c.caP[0]+c.caP[1]+c.caP[2])*s.fca +
@@ -207,7 +206,7 @@ func change(old, new float64) float64 {
 	if new == old {
 		return 0
 	}
-	return math.Abs(new-old) / (math.Abs(new) + 1e-300)
+	return math.Abs(new-old) / math.Abs(new)
 }
 
 func (s *solution) carbonPerCO3() float64 {
@@ -241,9 +240,8 @@ func (s *solution) alkalinity(way int) (alk, slope float64) {
 	nh3 := c.nh3 * s.fnh4
 	alk = hco3 + 2*co3 + c.oh - c.h + metalOH - hso4 + nh3
 	slope = c.oh + c.h + metalOH + hso4
-	if s.nh4 > 0 {
-		slope += nh3 * (1 - nh3/s.nh4)
-	}
+	held := 1 + c.nh4SO4*s.fso4 // NH4+ with its pair, for each free NH4+
+	slope += nh3 * held / (held + c.nh3)
 	if way == byGas {
 		slope += hco3 + 4*co3
 	} else if sum := hco3 + co3 + co2; sum > 0 {
@@ -268,9 +266,6 @@ func (s *solution) alkalinity(way int) (alk, slope float64) {
 
 func (s *solution) acidAlkalinity() (alk, slope float64) {
 	for i := range weakAcids {
-		if s.acid[i] == 0 {
-			continue
-		}
 		mean, square := s.protons(i)
 		alk += s.acid[i] * (float64(weakAcids[i].zero) - mean)
 		slope += s.acid[i] * (square - mean*mean)
@@ -301,9 +296,6 @@ func (s *solution) ionicStrength() float64 {
 	}
 	if s.acids {
 		for i := range weakAcids {
-			if s.acid[i] == 0 {
-				continue
-			}
 			f := &c.acid[i]
 			n := s.acid[i] / (1 + f[0] + f[1] + f[2])
 			by := [4]float64{}

@@ -7,7 +7,8 @@ import (
 )
 
 const (
-	closely = 1e-11 // relative change of a round at the end of the search for the pH
+	closely   = 1e-11 // relative change of a round at the end of the search for the pH
+	smallStep = 0.03  // where small is exact
 
 	leastPH = 0.0
 	mostPH  = 14.0
@@ -19,7 +20,6 @@ const (
 func (s *solution) begin(ph float64) {
 	s.h = math.Exp(-math.Ln10 * ph)
 	s.fca, s.fmg, s.fna, s.fk, s.fnh4, s.fso4 = s.ca, s.mg, s.na, s.kk, s.nh4, s.so4
-	s.fpo4, s.co3 = 0, 0
 	s.strength = s.inertStrength + 2*(s.ca+s.mg+s.so4) + 0.5*(s.na+s.kk+s.nh4+s.po4+math.Abs(s.alk))
 	s.strength = min(s.strength, mostStrength)
 	s.g.at(s.strength, s.k.a, s.k.b)
@@ -30,9 +30,15 @@ func (s *solution) begin(ph float64) {
 // moved enough to matter.
 func (s *solution) refresh() bool {
 	i := s.ionicStrength()
-	if math.Abs(i-s.strength) <= 1e-7*i {
+	move := i - s.strength
+	if math.Abs(move) <= 1e-7*i {
 		return false
 	}
+	// Aitken: the moves shrink by about the same share each time.
+	if r := move / s.move; math.Abs(r) < 0.1 {
+		i += move * r / (1 - r)
+	}
+	s.move = move
 	s.strength = min(i, 2*mostStrength)
 	s.g.at(s.strength, s.k.a, s.k.b)
 	s.standard()
@@ -74,8 +80,8 @@ func (s *solution) findPH(fn string, way int) error {
 		d := s.balance(way)
 		alk, slope := s.alkalinity(way)
 		step := max(-3, min(3, (alk-s.alk)/slope)) // of ln h
-		if math.Abs(step) < 1e-5 {
-			s.h *= 1 + step*(1+step/2)
+		if math.Abs(step) < smallStep {
+			s.h *= small(step)
 		} else {
 			s.h *= math.Exp(step)
 		}
