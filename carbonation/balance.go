@@ -75,11 +75,6 @@ func (c contents) settle() settled {
 		}
 		return s.inLiquid + s.inSpace - c.co2
 	}
-	if c.co2 == 0 {
-		s, ok := at(c.co2)
-		s.beyond = !ok || s.total > highest
-		return s
-	}
 	// With all of it in the liquid the pressure would be the highest it can be.
 	top, inRange := c.drink.pressureOf(c.T, u, c.co2/c.at20, vapours)
 	if top *= 1 + rounding; !inRange {
@@ -88,8 +83,13 @@ func (c contents) settle() settled {
 	if excess(top) < 0 {
 		return settled{beyond: true, vapours: vapours}
 	}
-	p, err := numeric.Root(excess, 0, top, 0)
+	p, err := upTo(top, excess)
 	s, ok := at(p)
 	s.beyond = err != nil || !ok || s.total > highest
 	return s
+}
+
+// upTo finds where between nothing and the most there can be a function passes zero.
+func upTo(most float64, f func(float64) float64) (float64, error) {
+	return numeric.Root(f, 0, most, 0)
 }

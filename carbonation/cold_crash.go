@@ -6,7 +6,6 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
-	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -87,9 +86,9 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 		Cautions:  cautions(AirDrawnIn),
 	}
 	// At rest: CO2 in the liquid and above it add up to what there was.
-	p, err := numeric.Root(func(p float64) float64 {
+	p, err := upTo(highest, func(p float64) float64 {
 		return at20*l.dissolved(Tc, 1/Tc, p, around) + gasMass(Tc, p, room) - dissolved - above
-	}, 0, highest, 0)
+	})
 	if err != nil {
 		return ColdCrash{}, err
 	}

@@ -46,10 +46,8 @@ func Compare(drink gravity.Solution, t units.Temperature, p units.AbsolutePressu
 	add := func(method, fits string, c units.CarbonDioxideContent, err error) {
 		x := Comparison{Method: method, Fits: fits, Err: err}
 		if err == nil {
-			x.Content = c
-			if g := own.In(units.GramCO2PerLitre); g > 0 {
-				x.Difference = 100 * (c.In(units.GramCO2PerLitre)/g - 1)
-			}
+			x.Content = c // at half a bar or more, where own is above zero
+			x.Difference = 100 * (c.In(units.GramCO2PerLitre)/own.In(units.GramCO2PerLitre) - 1)
 		}
 		list = append(list, x)
 	}

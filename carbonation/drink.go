@@ -4,7 +4,6 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
-	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -29,23 +28,14 @@ func Drink(strength units.StrengthByVolume, extract units.Extract) (gravity.Solu
 	of := func(ethanol float64) (gravity.Solution, error) { // kg in a kilogram
 		return gravity.NewSolution(units.Kilogram.Of(checked.Number(1-ethanol-x/100)), units.Kilogram.Of(checked.Number(x/100)), units.Kilogram.Of(checked.Number(ethanol)))
 	}
-	var failed error
-	e, err := numeric.Root(func(e float64) float64 {
-		s, err := of(e)
-		if err != nil {
-			failed = err
-			return v // more ethanol than a density is known for
-		}
+	e, err := upTo(gravity.ByMass(strength).In(units.PercentMass)/100*(1+rounding), func(e float64) float64 {
+		s, _ := of(e) // no error: half of it and more is water
 		return s.ByVolume().In(units.PercentVolume) - v
-	}, 0, gravity.ByMass(strength).In(units.PercentMass)/100*(1+rounding), 0)
+	})
 	if err != nil {
 		return gravity.Solution{}, err
 	}
-	s, err := of(e)
-	if err != nil {
-		return gravity.Solution{}, failed
-	}
-	return s, nil
+	return of(e)
 }
 
 // Strongest and sweetest drink, % vol and % mass.

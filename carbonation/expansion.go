@@ -35,9 +35,7 @@ func newExpansion(volume func(units.Temperature) (units.Volume, error)) (expansi
 			return expansion{}, err
 		}
 		v[i] = x.In(units.Litre)
-		if w[i], err = water(t.In(units.Celsius)); err != nil {
-			return expansion{}, err
-		}
+		w[i] = water(t.In(units.Celsius))
 	}
 	rate := func(i int) float64 { return math.Log(v[i+1]/v[i]*w[i+1]/w[i]) / 10 } // over water, in 10 K
 	e := expansion{volume: volume, part: 1, at40: v[2], extra: rate(1), growth: (rate(1) - rate(0)) / 10}
@@ -55,23 +53,16 @@ func (e expansion) litres(c float64) (v float64, err error) {
 		if v, err := e.volume(units.Celsius.Of(checked.Number(c))); err == nil { // a liquid without ethanol
 			return e.part * v.In(units.Litre), nil
 		}
-		w40, err := water(40)
-		if err != nil {
-			return v, err
-		}
-		w, err := water(c)
-		if err != nil {
-			return v, err
-		}
 		excess := e.extra*(c-40) + e.growth*((c-35)*(c-35)-(40-35)*(40-35))/2
-		return e.part * e.at40 * w40 / w * math.Exp(excess), nil
+		return e.part * e.at40 * water(40) / water(c) * math.Exp(excess), nil
 	}
 	whole, err := e.volume(units.Celsius.Of(checked.Number(math.Max(c, 0))))
 	return e.part * whole.In(units.Litre), err
 }
 
-// water is the density of water in kg/m³ at c in °C.
-func water(c float64) (float64, error) {
-	d, err := gravity.WaterDensity(units.Celsius.Of(checked.Number(c)))
-	return d.In(units.KilogramPerCubicMetre), err
+// water is the density of water in kg/m³ at c in °C, 20 to 90 °C: inside the range of
+// its formula.
+func water(c float64) float64 {
+	d, _ := gravity.WaterDensity(units.Celsius.Of(checked.Number(c)))
+	return d.In(units.KilogramPerCubicMetre)
 }

@@ -27,8 +27,11 @@ func HenryCarroll(t units.Temperature) (units.AbsolutePressure, error) {
 	if err := limit.Check("carbonation.HenryCarroll", "temperature", c, "°C", 0, 160, carroll); err != nil {
 		return units.AbsolutePressure{}, err
 	}
-	u := 1 / (c + zeroCelsius)
+	return units.Kilopascal.Of(checked.Number(carrollHenry(1 / (c + zeroCelsius)))), nil
+}
+
+// carrollHenry is in kPa, u = 1/T in 1/K.
+func carrollHenry(u float64) float64 {
 	const kpa = 1e3
-	h := kpa * math.Exp(-6.8346+u*(1.2817e4+u*(-3.7668e6+u*2.997e8)))
-	return units.Kilopascal.Of(checked.Number(h)), nil
+	return kpa * math.Exp(-6.8346+u*(1.2817e4+u*(-3.7668e6+u*2.997e8)))
 }

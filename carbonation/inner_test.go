@@ -1,6 +1,7 @@
 package carbonation
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -82,9 +83,7 @@ func TestExpansionAbove40(t *testing.T) {
 		t.Errorf("a jump at 40 °C: %v, %v", at(40), at(40+1e-9))
 	}
 	over := func(a, b float64) float64 { // 1/K over water between two temperatures
-		wa, _ := water(a)
-		wb, _ := water(b)
-		return math.Log(at(b)/at(a)*wb/wa) / (b - a)
+		return math.Log(at(b)/at(a)*water(b)/water(a)) / (b - a)
 	}
 	r25, r35 := over(20, 30), over(30, 40)
 	for _, c := range []float64{40.5, 45, 50, 65, 85} {
@@ -93,8 +92,15 @@ func TestExpansionAbove40(t *testing.T) {
 			t.Errorf("excess at %g °C is %g, want %g", c, got, want)
 		}
 	}
-	if at(-1) != at(0) {
-		t.Error("below 0 °C the volume is that at 0 °C")
+	for c, like := range map[float64]float64{-1: 0, 0: 0, 0.5: 0.5, 39: 39} { // below 0 °C that at 0 °C
+		v, _ := s.Volume(units.Celsius.Of(checked.Number(like)))
+		if at(c) != v.In(units.Litre) {
+			t.Errorf("at %g °C: %v L, want %v", c, at(c), v)
+		}
+	}
+	none := errors.New("no volume")
+	if _, err := newExpansion(func(units.Temperature) (v units.Volume, err error) { return v, none }); !errors.Is(err, none) {
+		t.Error(err)
 	}
 	double := e.scaled(2)
 	if v, _ := double.litres(50); off(v, 2*at(50)) > 1e-15 {
@@ -155,5 +161,16 @@ func TestContentIsItsParts(t *testing.T) {
 		if err != nil || off(c.In(units.GramCO2PerLitre), want) > 1e-12 {
 			t.Errorf("%g °C: %v, want %v, %v", celsius, c, want, err)
 		}
+	}
+}
+
+// A vessel that would be brim-full with a billionth more gas dissolved: the trial with all
+// of it in the liquid has no head-space and counts as too much.
+func TestSettleAtTheBrim(t *testing.T) {
+	const co2 = 2.0
+	swollen := 0.33 + co2/molarMassCO2*molarVolumeDissolved
+	s := contents{drink: drink, at20: 0.33, liquid: 0.33, capacity: swollen * (1 + 1e-12), co2: co2, outside: standardKPa, T: 293.15}.settle()
+	if s.locked || s.beyond || s.space <= 0 || math.Abs(s.inLiquid+s.inSpace-co2) > 1e-9 {
+		t.Errorf("%+v", s)
 	}
 }

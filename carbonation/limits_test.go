@@ -17,6 +17,8 @@ var limits = map[string]struct{ min, max float64 }{
 	"carbonation.CarbonationRate.Until: content":                                 {vary, vary},
 	"carbonation.CarbonationRate.Until: rate":                                    {1e-5, 1000},
 	"carbonation.CarbonationRate.Until: time":                                    {0, 87600},
+	"carbonation.ClosedVessel.At: capacity":                                      {0.001, 1e7},
+	"carbonation.ClosedVessel.Worst: capacity":                                   {0.001, 1e7},
 	"carbonation.ClosedVessel.At: temperature":                                   {-2, 90},
 	"carbonation.ClosedVessel.WarmestWithin: pressure over the rating at −2 °C":  {-math.MaxFloat64, 0},
 	"carbonation.ClosedVessel.WarmestWithin: rating":                             {0.001, 1e5},

@@ -6,7 +6,6 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
-	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -49,7 +48,7 @@ type flowing struct {
 
 func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing, error) {
 	bore := l.Bore.In(units.Metre)
-	if err := limit.Check(fn, "bore", 1000*bore, "mm", 1, 50, lineRange); err != nil {
+	if err := limit.Check(fn, "bore", l.Bore.In(units.Millimetre), "mm", 1, 50, lineRange); err != nil {
 		return flowing{}, err
 	}
 	if err := limit.Check(fn, "roughness", l.Roughness.In(units.Metre)/bore, "of the bore", 0, 0.05, "Haaland 1983"); err != nil {
@@ -161,7 +160,7 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 		keg.In(units.KilopascalGauge)+short(0)/1000, keg.In(units.KilopascalGauge)+short(fastest)/1000, "lift and restriction, and 50 m/s"); err != nil {
 		return LineState{}, err
 	}
-	v, err := numeric.Root(short, 0, fastest, 0)
+	v, err := upTo(fastest, short)
 	if err != nil {
 		return LineState{}, err
 	}

@@ -37,20 +37,13 @@ func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (x float64, e
 //   - Uncertainty: 2 % (CRC Handbook).
 func MoleFractionCarroll(t units.Temperature, co2 units.AbsolutePressure) (x float64, err error) {
 	const fn = "carbonation.MoleFractionCarroll"
-	p := co2.In(units.Kilopascal)
-	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", 0, gasWarmest, carroll); err != nil {
+	c, p := t.In(units.Celsius), co2.In(units.Kilopascal)
+	if err := limit.Check(fn, "temperature", c, "°C", 0, gasWarmest, carroll); err != nil {
 		return x, err
 	}
 	if err := limit.Check(fn, "pressure", p, "kPa absolute", 0, 1000, carroll); err != nil {
 		return x, err
 	}
-	h, err := HenryCarroll(t)
-	if err != nil {
-		return x, err
-	}
-	phi, err := FugacityCoefficient(t, co2)
-	if err != nil {
-		return x, err
-	}
-	return phi * p / h.In(units.Kilopascal), nil
+	u := 1 / (c + zeroCelsius)
+	return p * exp(gasAt(u).logFugacity(p)) / carrollHenry(u), nil
 }

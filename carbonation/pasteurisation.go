@@ -121,7 +121,8 @@ func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation
 	}
 	var p Pasteurisation
 	// Holding runs from the first to the last reading near the top.
-	first, end := len(log), 0
+	first := len(log)
+	var end int
 	for i, r := range log {
 		if r.Temperature.In(units.Celsius) >= top-plateau {
 			first, end = min(first, i), i

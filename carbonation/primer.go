@@ -53,10 +53,10 @@ var (
 //     too high, on the side of less gas.
 func NewPrimer(name string, solids, fermentable units.Share) (Primer, error) {
 	s, f := solids.In(units.Fraction), fermentable.In(units.Fraction)
-	if err := limit.Check("carbonation.NewPrimer", "solids", 100*s, "%", 0.1, 100, "a primer holds solids"); err != nil {
+	if err := limit.Check("carbonation.NewPrimer", "solids", solids.In(units.Percent), "%", 0.1, 100, "a primer holds solids"); err != nil {
 		return Primer{}, err
 	}
-	if err := limit.Check("carbonation.NewPrimer", "fermentable share", 100*f, "%", 0.1, 100, "a primer ferments"); err != nil {
+	if err := limit.Check("carbonation.NewPrimer", "fermentable share", fermentable.In(units.Percent), "%", 0.1, 100, "a primer ferments"); err != nil {
 		return Primer{}, err
 	}
 	return Primer{name: name, co2: s * f * perSucrose}, nil

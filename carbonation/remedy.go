@@ -97,7 +97,7 @@ func (v Vessel) MostContent(drink gravity.Solution, f Filling, t units.Temperatu
 	if over(most) <= 0 {
 		return grams(most), nil
 	}
-	g, err := numeric.Root(over, 0, most, 0)
+	g, err := upTo(most, over)
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -27,6 +28,31 @@ func TestWarmestWithin(t *testing.T) {
 	weak.Rating = units.BarGauge.Of(0.1)
 	_, err = closed(t, weak, filling(6)).WarmestWithin()
 	refused(t, "never", err, "pressure over the rating at −2 °C")
+}
+
+// A vessel that passes its rating by a hair, at 90 °C or at 15 g/L, is not one that
+// never does.
+func TestRemediesAtTheirEnds(t *testing.T) {
+	const hair = 0.5 // kPa
+	v := bottle()
+	v.Rating = units.KilopascalGauge.Of(checked.Number(at(t, closed(t, v, filling(1)), 90).Gauge.In(units.KilopascalGauge) - hair))
+	w := ok[units.Temperature](t)(closed(t, v, filling(1)).WarmestWithin()).In(units.Celsius)
+	if w >= 90 || w < 89 {
+		t.Errorf("%g °C", w)
+	}
+	v.Rating = units.KilopascalGauge.Of(checked.Number(at(t, closed(t, v, filling(15)), 4).Gauge.In(units.KilopascalGauge) - hair))
+	if g := ok[units.CarbonDioxideContent](t)(v.MostContent(seltzer(t), filling(0), celsius(4), units.Atmosphere{})).In(units.GramCO2PerLitre); g >= 15 || g < 14.9 {
+		t.Errorf("%g g/L", g)
+	}
+	// Not even 1 g/L is within, a flat drink is.
+	open := filling(0)
+	open.AtRest, open.Air = false, percent(100)
+	half := open
+	half.Content = gramsCO2(0.5)
+	v.Rating = at(t, closed(t, v, half), 45).Gauge
+	close(t, "half a gram", ok[units.CarbonDioxideContent](t)(v.MostContent(seltzer(t), open, celsius(45), units.Atmosphere{})).In(units.GramCO2PerLitre), 0.5, 1e-9)
+	_, err := v.MostContent(spirit(t), open, celsius(45), units.Atmosphere{})
+	refused(t, "spirit", err, "strength")
 }
 
 func TestMostContent(t *testing.T) {

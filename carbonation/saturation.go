@@ -36,10 +36,7 @@ func SaturationPressure(t units.Temperature) (units.AbsolutePressure, error) {
 
 // saturation is in kPa, T in K.
 func saturation(T float64) float64 {
-	th := 1 - T/criticalKelvin
-	if th < 0 { // the critical point itself, rounded
-		th = 0
-	}
+	th := math.Max(1-T/criticalKelvin, 0) // the critical point itself may be rounded up
 	return criticalKPa * math.Exp(criticalKelvin/T*(-7.0602087*th+1.9391218*th*math.Sqrt(th)-
 		1.6463597*th*th-3.2995634*th*th*th*th)) // eq. 3.13
 }

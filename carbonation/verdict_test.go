@@ -1,9 +1,12 @@
 package carbonation_test
 
 import (
+	"errors"
+	"strings"
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/units"
 )
 
 // A verdict written reads back as the same.
@@ -19,7 +22,10 @@ func TestVerdictText(t *testing.T) {
 		}
 	}
 	var got carbonation.Verdict
-	if err := got.UnmarshalText([]byte("safe")); err == nil {
-		t.Error("safe: no error")
+	for text, quoted := range map[string]int{"safe": 4, strings.Repeat("x", 64): 64, strings.Repeat("x", 65): 64} {
+		e, isParse := errors.AsType[*units.ParseError](got.UnmarshalText([]byte(text)))
+		if !isParse || len(e.Input) != quoted {
+			t.Errorf("%s: %v", text, e)
+		}
 	}
 }

@@ -45,7 +45,7 @@ type Filling struct {
 }
 
 // A ClosedVessel is a filled vessel; [ClosedVessel.At] gives its pressure at a
-// temperature.
+// temperature. The zero value is no vessel; the methods refuse it.
 type ClosedVessel struct {
 	vessel  Vessel
 	outside units.Atmosphere
@@ -159,10 +159,8 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 
 	T := celsius + zeroCelsius
 	air := f.Air.In(units.Fraction)
+	// The thinnest air, 20 kPa, presses harder than the vapours of the warmest filling, 12 kPa.
 	space, around := capacity-litres, outside.Pressure().In(units.Kilopascal)-drink.vapours(T, 1/T)
-	if err := limit.Check(fn, "pressure of the surrounding", around, "kPa above the vapours", 0, highest, vesselRange); err != nil {
-		return ClosedVessel{}, err
-	}
 	co2 := around * (1 - air)
 	if f.AtRest {
 		p, err := drink.Pressure(f.Temperature, f.Content)
@@ -214,6 +212,9 @@ func (c ClosedVessel) Worst(t units.Temperature) (PackState, error) {
 func (c ClosedVessel) state(fn string, t units.Temperature, worst bool) (PackState, error) {
 	celsius := t.In(units.Celsius)
 	if err := limit.Check(fn, "temperature", celsius, "°C", coldest, warmest, dissolvedRange); err != nil {
+		return PackState{}, err
+	}
+	if err := limit.Check(fn, "capacity", c.vessel.Capacity.In(units.Litre), "L", leastVolume, mostVolume, "a vessel filled by Vessel.Close"); err != nil {
 		return PackState{}, err
 	}
 	s, held, err := c.settle(celsius, worst)

@@ -1,0 +1,106 @@
+package carbonation_test
+
+import (
+	"testing"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+// spirit is too strong a drink to hold CO2 by any published formula: 32 % mass.
+func spirit(t tester) gravity.Solution {
+	t.Helper()
+	return ok[gravity.Solution](t)(gravity.NewSolution(kg(0.68), kg(0), kg(0.32)))
+}
+
+// A drink out of range is refused by whatever takes one.
+func TestSpiritIsRefused(t *testing.T) {
+	s, f := spirit(t), carbonation.Fermenter{Drink: litre(20), Headspace: litre(2)}
+	_, err := carbonation.Crash(s, celsius(20), celsius(2), f, units.Atmosphere{})
+	refused(t, "Crash", err, "strength")
+	_, err = carbonation.Compare(s, celsius(20), bar(2))
+	refused(t, "Compare", err, "strength")
+	_, err = bottle().Close(s, filling(3), units.Atmosphere{})
+	refused(t, "Close", err, "strength")
+	_, err = carbonation.Viscosity(s, celsius(20))
+	refused(t, "Viscosity", err, "strength")
+}
+
+// The zero vessel is none.
+func TestZeroVesselIsRefused(t *testing.T) {
+	var c carbonation.ClosedVessel
+	_, err := c.At(celsius(20))
+	refused(t, "At", err, "capacity")
+	_, err = c.Worst(celsius(20))
+	refused(t, "Worst", err, "capacity")
+	_, err = c.WarmestWithin()
+	refused(t, "WarmestWithin", err, "rating")
+	log := []carbonation.Reading{{Temperature: celsius(20)}, {At: 60e9, Temperature: celsius(60)}}
+	_, err = carbonation.Handbook.Pasteurise(log, &c)
+	refused(t, "Pasteurise", err, "capacity")
+	if c.CO2() != (units.Mass{}) {
+		t.Error(c.CO2())
+	}
+}
+
+// A vat at 90 °C on a mountain boils before its valve lets go.
+func TestSpundBoils(t *testing.T) {
+	thin := ok[units.Atmosphere](t)(units.Barometer(kpa(50)))
+	_, err := carbonation.Spund(liquid(t, 4.6, 0.5), celsius(90), gramsCO2(0.1), carbonation.Fermenter{Drink: litre(20), Headspace: litre(2)}, yield(t), thin)
+	refused(t, "Spund", err, "pressure")
+}
+
+// More sugar in all than a float64 counts in whole steps.
+func TestSpreadTooFine(t *testing.T) {
+	p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(5), gramsCO2(1), litre(1), units.MassConcentration{}, carbonation.Sucrose))
+	_, err := p.Spread([]carbonation.Bottles{{Fill: litre(1e5), Count: 1_000_000}}, step(t, "0.0001 g"))
+	if err == nil {
+		t.Error("1e11 L in steps of 0.1 mg")
+	}
+}
+
+// Edges that are in: 1 and 50 mm of bore, a primer that is all sugar, a blend that is all
+// CO2 though its pressure lies a rounding below.
+func TestEdgesAreIn(t *testing.T) {
+	for _, mm := range []float64{1, 50} {
+		line := carbonation.Line{Bore: metre(mm / 1000)}
+		if _, err := line.FlowOf(seltzer(t), celsius(4), units.BarGauge.Of(1), metre(100)); err != nil {
+			t.Error(err)
+		}
+	}
+	all := ok[carbonation.Primer](t)(carbonation.NewPrimer("sugar", percent(100), percent(100)))
+	close(t, "primer", all.CO2Per(kg(1)).In(units.Gram), 514.28, 1e-5)
+	l := liquid(t, 4.6, 0.5)
+	p := ok[units.AbsolutePressure](t)(l.Pressure(celsius(4), gramsCO2(5))).In(units.Kilopascal)
+	x := ok[units.Share](t)(carbonation.BlendFor(l, celsius(4), gramsCO2(5), kpa(p*(1-0.9e-9))))
+	near(t, "blend", x.In(units.Percent), 100, 0)
+}
+
+// By hand: 0.6 bar at 20 °C leaves less than a gram in a litre of a drink at 20 % vol; the
+// difference is still that of the contents.
+func TestCompareThin(t *testing.T) {
+	s := ok[gravity.Solution](t)(carbonation.Drink(volPct(20), plato(0)))
+	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(s, celsius(20), bar(0.6)))
+	own, wine := list[0].Content.In(units.GramCO2PerLitre), list[3]
+	if own >= 1 {
+		t.Fatal(own)
+	}
+	near(t, wine.Method, wine.Difference, 100*(wine.Content.In(units.GramCO2PerLitre)/own-1), 1e-9)
+}
+
+// A trace of CO2, less than a kilopascal of it, and none at all.
+func TestTraceOfCO2(t *testing.T) {
+	for _, g := range []float64{0, 1e-3} {
+		f := filling(g)
+		f.AtRest, f.Air = false, percent(100)
+		c := closed(t, bottle(), f)
+		p := at(t, c, 20)
+		near(t, "conserved", p.InLiquid.In(units.Gram)+p.InSpace.In(units.Gram), c.CO2().In(units.Gram), 1e-15)
+		near(t, "CO2", c.CO2().In(units.Gram), g*0.33, 2e-3*g)
+		if p.AtLeast || p.CO2.In(units.Kilopascal) > 1 || p.Air.In(units.Kilopascal) < 90 {
+			t.Errorf("%g g/L: %+v", g, p)
+		}
+	}
+	near(t, "at rest without", closed(t, bottle(), filling(0)).CO2().In(units.Gram), 0, 1e-15)
+}
