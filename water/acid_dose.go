@@ -10,17 +10,20 @@ import (
 
 // CO2Loss says what becomes of the CO2 that an acid sets free. The zero value is
 // CO2Kept.
-type CO2Loss struct{ lost, kPa float64 }
+type CO2Loss struct {
+	lost bool
+	kPa  float64
+}
 
 // CO2Kept is a closed water: all CO2 stays dissolved.
 var CO2Kept = CO2Loss{}
 
 // CO2LostTo is a water stirred or boiled until its CO2 is in balance with a partial
 // pressure: that of air is about 42 Pa.
-func CO2LostTo(p units.AbsolutePressure) CO2Loss { return CO2Loss{1, p.In(units.Kilopascal)} }
+func CO2LostTo(p units.AbsolutePressure) CO2Loss { return CO2Loss{true, p.In(units.Kilopascal)} }
 
 // CO2LostToAir is a water stirred until its CO2 is that of open air.
-func CO2LostToAir() CO2Loss { return CO2Loss{1, airCO2 * kPaPerAtm} }
+func CO2LostToAir() CO2Loss { return CO2Loss{true, airCO2 * kPaPerAtm} }
 
 // acidDose is the unknown of [solution.atPH]: the moles a kilogram of an acid.
 type acidDose struct {
@@ -72,27 +75,34 @@ func (d *acidDose) set(s *solution, x float64) {
 // and returns the relative change.
 func (d *acidDose) adjust(s *solution, way int) float64 {
 	alk, _ := s.alkalinity(way)
-	slope := d.protons // -dalk/dx, and what a mole of the acid itself counts
-	c := &s.c
-	switch {
-	case d.weak >= 0:
-		mean, _ := s.protons(d.weak)
-		slope -= mean
-	case acidTable[d.acid].ion == Phosphate:
-		sum := 1 + c.hp[0] + c.hp[1] + c.hp[2]
-		slope += (2 + c.hp[0] - c.hp[2]) / sum
-	case acidTable[d.acid].ion == Sulfate:
-		slope -= c.hso4 / (1 + c.hso4)
-	}
-	x := d.x + (s.alk-alk)/max(slope, 1e-3)
-	x = max(x, 0)
-	if x > 1 {
-		x = 1
-	}
+	x := max(0, min(2*mostAcid, d.x+(s.alk-alk)/d.slope(s)))
 	move := math.Abs(x-d.x) / (x + math.Abs(d.alk) + s.c.h)
 	d.set(s, x)
 	return move
 }
+
+// slope returns by how much the alkalinity of the state runs away from the one that
+// is left, for each mole of the acid.
+func (d *acidDose) slope(s *solution) float64 {
+	c := &s.c
+	switch {
+	case d.weak >= 0:
+		mean, _ := s.protons(d.weak)
+		return d.protons - mean
+	case acidTable[d.acid].ion == Phosphate:
+		sum := 1 + c.hp[0] + c.hp[1] + c.hp[2]
+		return d.protons + (2+c.hp[0]-c.hp[2])/sum
+	case acidTable[d.acid].ion == Sulfate:
+		return d.protons - c.hso4/(1+c.hso4)
+	}
+	return d.protons
+}
+
+const (
+	mostAcid    = 0.5 // mol/kg
+	leastAcidPH = 2.0
+	phRounding  = 1e-9
+)
 
 // AcidDose is an amount of acid for a volume of water, with what it makes of it.
 type AcidDose struct {
@@ -148,29 +158,33 @@ func (p Profile) AcidPerLitre(a Acid, ph float64, co2 CO2Loss) (units.MolarConce
 		return none, Profile{}, err
 	}
 	s := p.solution()
-	most, way := p.ph+1e-9, byCarbon
-	if co2.lost != 0 {
+	most, way := p.ph+phRounding, byCarbon
+	if co2.lost {
 		way = byGas
 		s.fugacity = fugacity(co2.kPa, p.t)
 		most = mostPH
 	}
-	if err := limit.Check(fn, "pH", ph, "", 2, most, "below what the water has"); err != nil {
+	if err := limit.Check(fn, "pH", ph, "", leastAcidPH, most, "below what the water has"); err != nil {
 		return none, Profile{}, err
 	}
 	d := s.dose(a)
-	guess := max(0, s.alk)/d.protons + 1e-6
-	d.set(&s, guess)
+	d.set(&s, molal) // a start: 1 mmol/L
 	s.constantsAt(p.t)
 	s.begin(ph)
 	if err := s.atPH(fn, way, &d); err != nil {
 		return none, Profile{}, err
 	}
-	if err := limit.Check(fn, "acid", d.x, "mol/kg", 0, 0.5, "a dose that the acid can bring about"); err != nil {
+	if err := limit.Check(fn, "acid", d.x, "mol/kg", 0, mostAcid, "a dose that the acid can bring about"); err != nil {
 		return none, Profile{}, err
 	}
 	if d.x == 0 {
 		if alk, _ := s.alkalinity(way); alk > s.alk+1e-9 {
-			return none, Profile{}, limit.Check(fn, "pH", ph, "", 2, leastPH, "the water is below that pH without CO2")
+			// The water is below that pH once its CO2 has left.
+			e, err := p.rest(fn, co2)
+			if err == nil {
+				err = limit.Check(fn, "pH", ph, "", leastAcidPH, e.PH(), "the water without acid, its CO2 lost")
+			}
+			return none, Profile{}, err
 		}
 	}
 	mmol := d.x / molal

@@ -35,7 +35,7 @@ func MolarMass(formula string) (float64, error) {
 	for part := range strings.SplitSeq(strings.ReplaceAll(formula, "·", "."), ".") {
 		p := formulaParser{text: part}
 		times := p.count()
-		mass, err := p.group(0)
+		mass, err := p.group()
 		if err == nil && times == 0 {
 			err = errNoCount
 		}
@@ -88,59 +88,59 @@ func (p *formulaParser) count() float64 {
 	return n
 }
 
-var errNoCount = errors.New("has a count of nought")
+var (
+	errNoCount = errors.New("has a count of nought")
+	errEmpty   = errors.New("has an empty part")
+	errOpen    = errors.New("has a bracket that is not closed")
+)
 
 // group reads elements and bracketed groups up to the end or a closing bracket.
-func (p *formulaParser) group(depth int) (float64, error) {
-	sum, parts := 0.0, 0
+func (p *formulaParser) group() (sum float64, err error) {
+	if p.at >= len(p.text) || p.text[p.at] == ')' {
+		return sum, errEmpty
+	}
 	for p.at < len(p.text) && p.text[p.at] != ')' {
-		var mass float64
-		if p.text[p.at] == '(' {
-			p.at++
-			inner, err := p.group(depth + 1)
-			if err != nil {
-				return 0, err
-			}
-			if p.at >= len(p.text) {
-				return 0, fmt.Errorf("has a bracket that is not closed")
-			}
-			p.at++ // the closing bracket
-			mass = inner
-		} else {
-			w, err := p.element()
-			if err != nil {
-				return 0, err
-			}
-			mass = w
+		mass, err := p.piece()
+		if err != nil {
+			return sum, err
 		}
 		n := p.count()
 		if n == 0 {
-			return 0, errNoCount
+			return sum, errNoCount
 		}
 		sum += mass * n
-		parts++
-	}
-	if parts == 0 {
-		return 0, fmt.Errorf("has an empty part")
 	}
 	return sum, nil
 }
 
+// piece reads an element or a group in brackets.
+func (p *formulaParser) piece() (mass float64, err error) {
+	if p.text[p.at] != '(' {
+		return p.element()
+	}
+	p.at++
+	if mass, err = p.group(); err != nil {
+		return mass, err
+	}
+	if p.at >= len(p.text) {
+		return mass, errOpen
+	}
+	p.at++ // the closing bracket
+	return mass, nil
+}
+
 // element reads a symbol of two letters where there is one, else of one.
 func (p *formulaParser) element() (float64, error) {
-	rest := p.text[p.at:]
-	if len(rest) > 1 && rest[1] >= 'a' && rest[1] <= 'z' {
-		if w, ok := atomicWeights[rest[:2]]; ok {
-			p.at += 2
-			return w, nil
-		}
-		return 0, fmt.Errorf("names no element %q that is known here", rest[:2])
+	symbol := p.text[p.at:][:1]
+	if rest := p.text[p.at+1:]; rest != "" && rest[0] >= 'a' && rest[0] <= 'z' {
+		symbol += rest[:1]
 	}
-	if w, ok := atomicWeights[rest[:1]]; ok {
-		p.at++
-		return w, nil
+	w, ok := atomicWeights[symbol]
+	if !ok {
+		return w, fmt.Errorf("names no element %q that is known here", symbol)
 	}
-	return 0, fmt.Errorf("names no element that is known here at %q", rest)
+	p.at += len(symbol)
+	return w, nil
 }
 
 // mustMass serves the tables of this package, whose formulas a test reads too.

@@ -94,8 +94,12 @@ func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, er
 		last = q
 		return q.ph - ph
 	}
+	reached := func(gPerL float64) bool {
+		over(gPerL)
+		return last.ph >= ph
+	}
 	high := 0.001
-	for over(high) < 0 && failed == nil && high < mostBase {
+	for !reached(high) && failed == nil && high < mostBase {
 		high *= 2
 	}
 	if failed != nil {
@@ -104,17 +108,14 @@ func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, er
 	if high >= mostBase {
 		return BaseDose{}, limit.Check(fn, "pH", ph, "", p.ph, last.ph, "the reach of "+s.Name())
 	}
-	x := 0.0
-	if over(0) < 0 {
+	var x float64
+	if !reached(0) {
 		var err error
-		if x, err = numeric.Root(over, 0, high, 1e-13); err != nil && failed == nil {
+		if x, err = numeric.Root(over, 0, high, rootTolerance); err != nil {
 			return BaseDose{}, err
 		}
 	}
 	over(x)
-	if failed != nil {
-		return BaseDose{}, failed
-	}
 	out := BaseDose{Dose: s.Dose(units.Gram.Of(checked.Number(x * l))), Water: last}
 	if s.Caustic() {
 		out.Cautions = []string{CausticCaution()}
@@ -122,4 +123,7 @@ func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, er
 	return out, nil
 }
 
-const mostBase = 16 // g/L
+const (
+	mostBase      = 16 // g/L
+	rootTolerance = 1e-13
+)

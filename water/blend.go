@@ -46,7 +46,7 @@ func Blend(parts ...Portion) (Profile, error) {
 		out.carbon += share * q.Water.carbon
 	}
 	if !known {
-		out.ph, out.carbon = 0, 0
+		out.ph = 0
 	}
 	return out.closedPH(fn)
 }
@@ -54,11 +54,8 @@ func Blend(parts ...Portion) (Profile, error) {
 // Dilute returns a volume of the water after pure water is added to it.
 // The error is a [*units.RangeError] as in [Blend].
 func (p Profile) Dilute(volume, pure units.Volume) (Profile, error) {
-	plain := Profile{t: p.t}
-	if p.ph != 0 {
-		plain.ph = 7 // no carbon and no alkalinity: the solver finds the rest
-	}
-	return Blend(Portion{p, volume}, Portion{plain, pure})
+	// No carbon and no alkalinity: the solver finds the pH.
+	return Blend(Portion{p, volume}, Portion{Profile{t: p.t, ph: p.ph}, pure})
 }
 
 // DilutionFor returns the share of pure water in a blend that brings an ion down to a

@@ -19,7 +19,11 @@ var molarConductivity = [ionCount]float64{
 	Malate: 58.8, Tartrate: 59.6, Succinate: 58.8, Sulfite: 58, Sorbate: 35,
 }
 
-const protonConductivity = 349.65 // cm²·S/Eq, the same source
+const (
+	protonConductivity            = 349.65 // cm²·S/Eq, the same source
+	hydrogenPhosphateConductivity = 57     // of HPO4-2; the table has H2PO4-
+	attenuation                   = 0.6
+)
 
 // Conductivity returns an estimate of the electrical conductivity at 25 °C: the sum of
 // the free ions' limiting conductivities, each lowered by the power 0.6/|z| of its
@@ -31,9 +35,8 @@ const protonConductivity = 349.65 // cm²·S/Eq, the same source
 //   - Uncertainty: 5 % against a general geochemistry program.
 func (e Equilibrium) Conductivity() units.Conductivity {
 	s := &e.s
-	one := math.Pow(s.g.one, 0.6)
-	two := math.Pow(s.g.two, 0.6/2)
-	three := math.Pow(s.g.three, 0.6/3)
+	lowered := func(z float64) float64 { return math.Pow(s.g.one, attenuation*z) } // γ(z) is γ(1) to the power z²
+	one, two := lowered(1), lowered(2)
 	c := &s.c
 	l := &molarConductivity
 	sum := one * (protonConductivity*c.h + l[Hydroxide]*c.oh + l[Sodium]*s.fna + l[Potassium]*s.fk + l[Ammonium]*s.fnh4 + l[Bicarbonate]*s.co3*c.hco3)
@@ -44,21 +47,12 @@ func (e Equilibrium) Conductivity() units.Conductivity {
 	for _, i := range [...]Ion{Chloride, Nitrate, Nitrite, Fluoride} {
 		sum += one * l[i] * e.water.mmol(i) * molal
 	}
-	if s.po4 > 0 { // 57 for HPO4-2
-		sum += s.fpo4 * (one*l[Phosphate]*c.hp[1] + 2*two*57*c.hp[0])
-	}
+	sum += s.fpo4 * (one*l[Phosphate]*c.hp[1] + 2*two*hydrogenPhosphateConductivity*c.hp[0])
 	for i := range weakAcids {
 		if s.acid[i] > 0 {
 			mean, _ := s.protons(i)
 			z := float64(weakAcids[i].charge) - mean // mean charge
-			f := one
-			if z > 1.5 {
-				f = two
-			}
-			if z > 2.5 {
-				f = three
-			}
-			sum += f * z * l[weakAcids[i].ion] * s.acid[i]
+			sum += lowered(z) * z * l[weakAcids[i].ion] * s.acid[i]
 		}
 	}
 	return units.MicrosiemensPerCentimetre.Of(checked.Number(1000 * sum * kilogramsPerLitre))

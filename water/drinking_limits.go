@@ -63,9 +63,6 @@ func solidsOf(p *Profile) (float64, bool) {
 }
 
 func conductivityOf(p *Profile) (float64, bool) {
-	if p.ph == 0 {
-		return 0, false
-	}
 	e, err := p.Equilibrium()
 	return e.ConductivityAt20().In(units.MicrosiemensPerCentimetre), err == nil
 }

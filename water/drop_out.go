@@ -40,7 +40,7 @@ func (p Profile) AtRestWith(m Mineral, co2 CO2Loss) (Dropped, error) {
 //
 // Errors are a [*units.RangeError] as in [Profile.Closed].
 func (p Profile) Boiled() (Dropped, error) {
-	p.t, p.ph, p.carbon = 90, 0, 0
+	p.t = 90
 	return p.settleMineral("water.Profile.Boiled", Calcite, CO2LostToAir(), false)
 }
 
@@ -48,7 +48,7 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 	if err := limit.Check(fn, "mineral", float64(m), "", 0, float64(mineralCount-1), "the minerals of package water"); err != nil {
 		return Dropped{}, err
 	}
-	if co2.lost == 0 && (m == Calcite || m == AragoniteForm) {
+	if !co2.lost && (m == Calcite || m == AragoniteForm) {
 		if err := p.knownPH(fn); err != nil {
 			return Dropped{}, err
 		}
@@ -72,12 +72,13 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 	if failed != nil {
 		return Dropped{}, failed
 	}
-	low, high := -mostDissolved, have*(1-1e-12)
-	if before <= 0 {
+	var low, high float64
+	if before > 0 {
+		high = have * (1 - 1e-12)
+	} else {
 		if !dissolves {
 			return Dropped{Equilibrium: last}, nil
 		}
-		high = 0
 		// Widen step by step: a strong solution is outside the range of activity.
 		for low = -0.01; index(low) < 0 && failed == nil; low *= 2 {
 			high = low
@@ -85,13 +86,11 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 				return Dropped{}, err
 			}
 		}
-	} else {
-		low = 0
 	}
 	if failed != nil {
 		return Dropped{}, failed
 	}
-	x, err := numeric.Root(index, low, high, 1e-13*(1+math.Abs(low)+high))
+	x, err := numeric.Root(index, low, high, rootTolerance*(high-low))
 	if failed != nil {
 		return Dropped{}, failed
 	}
@@ -99,9 +98,6 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 		return Dropped{}, err
 	}
 	index(x)
-	if failed != nil {
-		return Dropped{}, failed
-	}
 	mass := math.Abs(x) * mineralMasses[m]
 	return Dropped{last, x, units.MilligramPerLitre.Of(checked.Number(mass))}, nil
 }
@@ -112,22 +108,23 @@ var mineralMasses = [mineralCount]float64{mustMass("CaCO3"), mustMass("CaCO3"), 
 
 // less is the water with x mmol/L of the mineral gone.
 func (p Profile) less(fn string, m Mineral, x float64, co2 CO2Loss) (Equilibrium, error) {
-	p.mg[Calcium] = max(0, p.mg[Calcium]-x*Calcium.MolarMass())
+	p.mg[Calcium] -= x * Calcium.MolarMass()
 	switch m {
 	case Calcite, AragoniteForm:
 		p.alk -= 2 * x
 		p.carbon = max(0, p.carbon-x)
 	case GypsumMineral:
-		p.mg[Sulfate] = max(0, p.mg[Sulfate]-x*Sulfate.MolarMass())
+		p.mg[Sulfate] -= x * Sulfate.MolarMass()
 	case Portlandite:
 		p.alk -= 2 * x
 	}
-	if co2.lost != 0 {
-		q, err := units.Kilopascal.Try(co2.kPa)
-		if err != nil {
-			return Equilibrium{}, err
-		}
-		return p.under(fn, q)
+	return p.rest(fn, co2)
+}
+
+// rest is the equilibrium with the CO2 kept or lost.
+func (p *Profile) rest(fn string, co2 CO2Loss) (Equilibrium, error) {
+	if co2.lost {
+		return p.under(fn, units.Kilopascal.Of(checked.Number(co2.kPa)))
 	}
 	return p.closed(fn)
 }

@@ -67,8 +67,8 @@ func (p *Profile) ready(fn string) error {
 
 // start is where the search for the pH begins.
 func (p *Profile) start() float64 {
-	if p.ph != 0 {
-		return p.ph
+	if ph, known := p.PH(); known {
+		return ph
 	}
 	return 7.5
 }

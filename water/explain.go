@@ -3,6 +3,8 @@ package water
 import (
 	"fmt"
 	"math"
+
+	"example.org/zymase/units"
 )
 
 // Binding is a limit or a stock that holds the optimum back.
@@ -48,9 +50,9 @@ func Explain(r Request) (Explanation, error) {
 		}
 		out.Worth = append(out.Worth, w)
 	}
-	for _, m := range out.Recipe.Off {
+	for i, m := range out.Recipe.Off {
 		if math.Abs(m.Off) > 1e-6 {
-			out.Reasons = append(out.Reasons, r.reason(m, len(out.Binding) > 0))
+			out.Reasons = append(out.Reasons, r.reason(m, r.Targets[i].High, len(out.Binding) > 0))
 		}
 	}
 	return out, nil
@@ -70,7 +72,7 @@ func (s *Salter) binding() []Binding {
 		if y := q.Y[first+i]; y > rankTolerance {
 			l := &s.limits[h.limit]
 			name := fmt.Sprintf("%s at most %.4g %s", l.name, l.high, l.unit)
-			if h.sign < 0 {
+			if h.floor() {
 				name = fmt.Sprintf("%s at least %.4g %s", l.name, l.low, l.unit)
 			}
 			out = append(out, Binding{name, 2 * y / h.norm, l.unit})
@@ -85,30 +87,29 @@ func (r Request) without(j int) float64 {
 	if len(rest) == 0 {
 		bare, err := r.recipe(nil)
 		if err != nil {
-			return math.Inf(1)
+			return inf
 		}
 		return bare.Deviation
 	}
 	r.Salts = rest
 	out, err := Solve(r)
 	if err != nil {
-		return math.Inf(1)
+		return inf
 	}
 	return out.Deviation
 }
 
 // reason tells why a target is missed.
-func (r *Request) reason(m Miss, bound bool) string {
-	have := r.Water.ion(m.Ion)
+func (r *Request) reason(m Miss, most units.MassConcentration, bound bool) string {
 	brings := false
 	for _, s := range r.Salts {
 		brings = brings || yield(s.Salt, m.Ion) > 0
 	}
 	text := fmt.Sprintf("%s %+.1f mg/L off: ", m.Ion, m.Off)
 	switch {
-	case m.Off > 0 && have > 0 && m.Off >= have-r.aimOf(m.Ion)-1e-6 && have > r.aimOf(m.Ion):
+	case r.Water.ion(m.Ion) > most.In(units.MilligramPerLitre): // salts only add
 		return text + "the water itself holds too much; dilute it with pure water"
-	case m.Off < 0 && !brings:
+	case !brings:
 		return text + "no salt at hand brings it"
 	case bound:
 		return text + "a limit or a stock holds the doses back"
@@ -116,13 +117,4 @@ func (r *Request) reason(m Miss, bound bool) string {
 		return text + "each salt that brings it brings another ion above its target"
 	}
 	return text + "it comes with ions that other targets want"
-}
-
-func (r *Request) aimOf(i Ion) float64 {
-	for _, t := range r.Targets {
-		if t.Ion == i {
-			return t.High.In(mgPerLitre)
-		}
-	}
-	return 0
 }

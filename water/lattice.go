@@ -8,12 +8,19 @@ import (
 	"example.org/zymase/units"
 )
 
+// wholeSteps is the most whole steps in v, which rounding may have taken just under one.
+func wholeSteps(v float64) float64 { return math.Floor(v + stepSlack) }
+
 var errNoMultiple = errors.New("no multiple of the step")
 
 const (
 	mostNodes = 1_000_000
+	stepSlack = 1e-9 // of a step
 	leafSlack = 1e-9 // of a limit, in its scaled unit
 )
+
+// alike is how near two sums of squares near v are told from one another.
+func alike(v float64) float64 { return 1e-12 * (1 + v) }
 
 // lattice searches the whole multiples of a step around the continuous optimum.
 //
@@ -59,12 +66,7 @@ func newLattice(s *Salter, grams float64) *lattice {
 	for j := range n {
 		l.order = append(l.order, j)
 	}
-	slope := func(j int) float64 {
-		if s.x[j] > 0 {
-			return 0
-		}
-		return 2 * s.qp.Slope[j] * h / s.scale[j]
-	}
+	slope := func(j int) float64 { return 2 * max(0, s.qp.Slope[j]) * h / s.scale[j] }
 	// Salts in use come first, then those that a bound holds least.
 	sort.SliceStable(l.order, func(a, b int) bool {
 		x, y := s.x[l.order[a]], s.x[l.order[b]]
@@ -77,7 +79,7 @@ func newLattice(s *Salter, grams float64) *lattice {
 		l.at[i], l.slope[i] = s.x[j]/h, slope(j)
 		l.most[i] = math.Floor(mostIon / 1000 / h)
 		if m := s.salts[j].Most.In(units.Gram); m > 0 {
-			l.most[i] = math.Floor(m/grams + 1e-9)
+			l.most[i] = wholeSteps(m / grams)
 		}
 	}
 	l.rows(h)
@@ -130,14 +132,14 @@ func (l *lattice) triangle() {
 	l.r = make([]float64, n*n)
 	for i := range n {
 		q[i] = make([]float64, k)
-		size := 0.0
+		var size float64
 		for p, r := range l.point {
 			q[i][p] = l.gain[r*n+i]
 			size += q[i][p] * q[i][p]
 		}
 		for range 2 { // twice is enough
 			for j := range i {
-				dot := 0.0
+				var dot float64
 				for p := range k {
 					dot += q[j][p] * q[i][p]
 				}
@@ -147,11 +149,11 @@ func (l *lattice) triangle() {
 				}
 			}
 		}
-		left := 0.0
+		var left float64
 		for p := range k {
 			left += q[i][p] * q[i][p]
 		}
-		if left <= 1e-18*size || left == 0 {
+		if left <= 1e-18*size {
 			clear(q[i])
 			continue
 		}
@@ -166,10 +168,10 @@ func (l *lattice) triangle() {
 // search walks the lattice. The error is an [*UnreachableError] where no multiple
 // meets the limits.
 func (l *lattice) search() error {
-	l.value = math.Inf(1)
+	l.value = inf
 	l.round()
 	l.narrow()
-	l.slack = 1e-12 * (1 + l.floor)
+	l.slack = alike(l.floor)
 	l.descend(l.n-1, l.floor)
 	if !l.found {
 		return &UnreachableError{Limit: "the set of limits", Reason: "no multiples of the step meet it", Err: errNoMultiple}
@@ -194,7 +196,7 @@ func (l *lattice) narrow() {
 	for i := range n {
 		for r := range l.have {
 			if g := l.gain[r*n+i]; g > 0 && l.found {
-				l.most[i] = min(l.most[i], math.Floor(max(0, radius+l.width[r]-l.have[r])/g+1e-9))
+				l.most[i] = min(l.most[i], wholeSteps(max(0, radius+l.width[r]-l.have[r])/g))
 			}
 		}
 		if l.idle(i) {

@@ -6,7 +6,7 @@ import "math"
 func (l *lattice) open(i int) bool {
 	n := l.n
 	if len(l.ranged) > 0 {
-		sum := 0.0 // what is off whatever the levels below are
+		var sum float64 // what is off whatever the levels below are
 		for r := range l.have {
 			v := l.have[r]
 			for j := i; j < n; j++ {
@@ -40,7 +40,8 @@ func (l *lattice) simpler(i int, cost float64) bool {
 	if !l.found || cost < l.value-l.slack {
 		return true // it may be nearer
 	}
-	count, mass := 0, 0.0
+	var count int
+	var mass float64
 	for j := i; j < l.n; j++ {
 		if l.x[j] > 0 {
 			count++
@@ -48,7 +49,8 @@ func (l *lattice) simpler(i int, cost float64) bool {
 		}
 	}
 	// What a target still lacks needs so many steps of the salt that brings most.
-	more, n := 0.0, l.n
+	var more float64
+	n := l.n
 	radius := math.Sqrt(l.value)
 	for r := range l.have {
 		v := l.have[r] + radius
@@ -56,7 +58,7 @@ func (l *lattice) simpler(i int, cost float64) bool {
 			v += l.gain[r*n+j] * l.x[j]
 		}
 		if v < 0 && l.richest[r*(n+1)+i] > 0 {
-			more = max(more, math.Ceil(-v/l.richest[r*(n+1)+i]-1e-9))
+			more = max(more, math.Ceil(-v/l.richest[r*(n+1)+i]-stepSlack))
 		}
 	}
 	if more > 0 {
@@ -68,7 +70,7 @@ func (l *lattice) simpler(i int, cost float64) bool {
 // leaf weighs a full choice.
 func (l *lattice) leaf() {
 	n := l.n
-	value := 0.0
+	var value float64
 	for r := range l.have {
 		v := l.have[r]
 		for j := range n {
@@ -77,7 +79,7 @@ func (l *lattice) leaf() {
 		value += l.off(r, v)
 	}
 	for c, b := range l.bound {
-		v := 0.0
+		var v float64
 		for j := range n {
 			v += l.limits[c*n+j] * l.x[j]
 		}
@@ -85,14 +87,15 @@ func (l *lattice) leaf() {
 			return
 		}
 	}
-	count, mass := 0, 0.0
+	var count int
+	var mass float64
 	for j := range n {
 		if l.x[j] > 0 {
 			count++
 			mass += l.x[j]
 		}
 	}
-	tie := l.found && math.Abs(value-l.value) <= 1e-12*(1+l.value)
+	tie := l.found && math.Abs(value-l.value) <= alike(l.value)
 	if tie && (count > l.count || count == l.count && mass >= l.mass) || !tie && value >= l.value {
 		return
 	}

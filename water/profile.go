@@ -1,8 +1,6 @@
 package water
 
 import (
-	"math"
-
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -129,5 +127,3 @@ func (p Profile) AtTemperature(t units.Temperature) (Profile, error) {
 	p.t, p.ph, p.carbon = v, 0, 0
 	return p, nil
 }
-
-func finite(v float64) bool { return !math.IsNaN(v) && !math.IsInf(v, 0) }

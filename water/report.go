@@ -172,11 +172,11 @@ func (r *Report) magnesium(fn string, p *Profile, seen [ionCount]bool) error {
 	if total == 0 || seen[Magnesium] || !seen[Calcium] {
 		return nil
 	}
-	rest := total - 2*p.mmol(Calcium)
-	if err := limit.Check(fn, "magnesium by hardness less calcium", rest/2*Magnesium.MolarMass(), "mg/L", -0.5, mostIon, "hardness is at least that of the calcium"); err != nil {
+	mg := (total/2 - p.mmol(Calcium)) * Magnesium.MolarMass()
+	if err := limit.Check(fn, "magnesium by hardness less calcium", mg, "mg/L", -0.5, mostIon, "hardness is at least that of the calcium"); err != nil {
 		return err
 	}
-	p.mg[Magnesium] = max(0, rest/2*Magnesium.MolarMass())
+	p.mg[Magnesium] = max(0, mg)
 	return nil
 }
 
@@ -204,7 +204,7 @@ func (r *Report) fit(p *Profile) []string {
 			notes = append(notes, fmt.Sprintf("dissolved solids are %.2f times what the ions add up to; 1.0 to 1.2 is usual", ratio))
 		}
 	}
-	if k := r.Conductivity.In(units.MicrosiemensPerCentimetre); k > 0 && p.ph != 0 {
+	if k := r.Conductivity.In(units.MicrosiemensPerCentimetre); k > 0 {
 		if e, err := p.Equilibrium(); err == nil {
 			if ratio := k / e.Conductivity().In(units.MicrosiemensPerCentimetre); ratio < 0.9 || ratio > 1.1 {
 				notes = append(notes, fmt.Sprintf("conductivity is %.2f times what the ions give; 0.9 to 1.1 is usual", ratio))

@@ -14,6 +14,7 @@ const (
 	mostSalts   = 16
 	mostTargets = 16
 	mostLimits  = 16
+	mostWeight  = 1e6
 )
 
 // Salter finds the doses of the salts at hand that bring a water nearest to its
@@ -50,6 +51,9 @@ type row struct {
 	norm  float64
 }
 
+// floor tells a row that keeps something at or above a value.
+func (h row) floor() bool { return h.sign < 0 }
+
 // NewSalter prepares for at most 16 salts, targets and limits each. A salt or
 // an ion named twice, a weight that is not positive or a range upside down gives a
 // [*units.RangeError].
@@ -76,7 +80,7 @@ func NewSalter(salts []Stock, targets []Target, limits ...Limit) (*Salter, error
 		}
 	}
 	for j := range salts {
-		sum := 0.0
+		var sum float64
 		for r := range targets {
 			sum += s.gain[r*n+j] * s.gain[r*n+j]
 		}
@@ -158,7 +162,7 @@ func (t *Target) check(fn string) error {
 	if err := limit.Check(fn, "upper target "+t.Ion.Name(), high, "mg/L", low, mostIon, waterSource); err != nil {
 		return err
 	}
-	return limit.Check(fn, "weight of "+t.Ion.Name(), t.Weight, "", 0, 1e6, "a weight")
+	return limit.Check(fn, "weight of "+t.Ion.Name(), t.Weight, "", 0, mostWeight, "a weight")
 }
 
 // prepare fills what does not depend on the water: the matrix and the rows.
@@ -167,7 +171,7 @@ func (s *Salter) prepare() {
 	for i := range s.limits {
 		l := &s.limits[i]
 		coeff := make([]float64, n)
-		norm := 0.0
+		var norm float64
 		for j := range coeff {
 			coeff[j] = l.of(func(ion Ion) float64 { return yield(s.salts[j].Salt, ion) })
 			norm = max(norm, math.Abs(coeff[j]*s.scale[j]))
@@ -176,10 +180,10 @@ func (s *Salter) prepare() {
 			norm = 1
 		}
 		s.program = append(s.program, coeff)
-		if !math.IsInf(l.high, 1) {
+		if l.high < inf {
 			s.held = append(s.held, row{i, 1, norm})
 		}
-		if !math.IsInf(l.low, -1) {
+		if l.low > -inf {
 			s.held = append(s.held, row{i, -1, norm})
 		}
 	}
@@ -188,7 +192,7 @@ func (s *Salter) prepare() {
 	q := s.qp
 	for i := range n {
 		for j := range n {
-			sum := 0.0
+			var sum float64
 			for r := range k {
 				sum += s.gain[r*n+i] * s.gain[r*n+j]
 			}
@@ -245,9 +249,9 @@ func (s *Salter) Solve(water Profile, volume units.Volume) error {
 		s.base[r] = s.root[r] * water.ion(t.Ion)
 		s.aim[r] = s.root[r] * t.Low.In(units.MilligramPerLitre)
 	}
-	size := 0.0
+	var size float64
 	for j := range n {
-		sum := 0.0
+		var sum float64
 		for r := range s.targets {
 			sum += s.gain[r*n+j] * (s.base[r] - s.aim[r])
 		}
@@ -269,14 +273,14 @@ func (s *Salter) Solve(water Profile, volume units.Volume) error {
 	}
 	for _, h := range s.held {
 		l := &s.limits[h.limit]
-		have := 0.0
+		var have float64
 		for i, c := range l.coeff {
 			if c != 0 {
 				have += c * water.ion(Ion(i))
 			}
 		}
 		bound := l.high
-		if h.sign < 0 {
+		if h.floor() {
 			bound = l.low
 		}
 		bounds[at] = h.sign * (bound - have) / h.norm

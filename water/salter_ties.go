@@ -53,7 +53,7 @@ func (s *Salter) choose(size float64) {
 		s.inequalities()
 		s.walk(0, 0, t.size)
 	}
-	biggest := 0.0
+	var biggest float64
 	for j := range n {
 		biggest = max(biggest, t.best[j])
 	}
@@ -261,7 +261,8 @@ func (s *Salter) weigh(in []float64, w int) {
 			return
 		}
 	}
-	count, mass := 0, 0.0
+	var count int
+	var mass float64
 	for c, j := range t.free {
 		if j < len(s.salts) && in[c*w+w-1] > tol {
 			count++

@@ -73,9 +73,6 @@ func (s Sold) Note() string { return s.note }
 
 // Molarity returns the amount of acid in a litre of it, zero for a powder.
 func (s Sold) Molarity() units.MolarConcentration {
-	if s.share == 0 {
-		return units.MolarConcentration{}
-	}
 	return units.MolePerLitre.Of(checked.Number(s.density * s.share / s.acid.MolarMass()))
 }
 

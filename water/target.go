@@ -7,6 +7,8 @@ import (
 	"example.org/zymase/units"
 )
 
+var inf = math.Inf(1)
+
 // Stock is a salt at hand.
 type Stock struct {
 	Salt Salt
@@ -45,12 +47,12 @@ func (l Limit) Name() string { return l.name }
 
 // AtMost keeps the ion at or below c.
 func AtMost(i Ion, c units.MassConcentration) Limit {
-	return single(i, math.Inf(-1), c.In(units.MilligramPerLitre))
+	return single(i, -inf, c.In(units.MilligramPerLitre))
 }
 
 // AtLeast keeps the ion at or above c.
 func AtLeast(i Ion, c units.MassConcentration) Limit {
-	return single(i, c.In(units.MilligramPerLitre), math.Inf(1))
+	return single(i, c.In(units.MilligramPerLitre), inf)
 }
 
 func single(i Ion, low, high float64) Limit {
@@ -85,28 +87,30 @@ func ResidualAlkalinityBetween(low, high units.CalciumCarbonate) Limit {
 // SulfateToChloride keeps the ratio of sulfate to chloride, both in mg/L, from low
 // to high. It is two limits, one for each side.
 func SulfateToChloride(low, high float64) []Limit {
-	under := Limit{name: "sulfate to chloride at least", low: 0, high: math.Inf(1), unit: "mg/L"}
+	under := Limit{name: "sulfate to chloride at least", low: 0, high: inf, unit: "mg/L"}
 	under.coeff[Sulfate], under.coeff[Chloride] = 1, -low
-	over := Limit{name: "sulfate to chloride at most", low: math.Inf(-1), high: 0, unit: "mg/L"}
+	over := Limit{name: "sulfate to chloride at most", low: -inf, high: 0, unit: "mg/L"}
 	over.coeff[Sulfate], over.coeff[Chloride] = 1, -high
 	return []Limit{under, over}
 }
 
 func (l *Limit) check(fn string) error {
 	for _, c := range l.coeff {
-		if !finite(c) || math.Abs(c) > 1e6 {
-			return limit.Check(fn, l.name, c, l.unit, 0, 1e6, "a limit that can be held")
+		if err := limit.Check(fn, "factor in "+l.name, c, "", -mostFactor, mostFactor, "a limit that can be held"); err != nil {
+			return err
 		}
 	}
-	if err := limit.Check(fn, l.name, l.low, l.unit, math.Inf(-1), mostIon, "a limit that can be held"); err != nil {
+	if err := limit.Check(fn, l.name, l.low, l.unit, -inf, mostIon, "a limit that can be held"); err != nil {
 		return err
 	}
-	return limit.Check(fn, l.name, l.high, l.unit, l.low, math.Inf(1), "a limit that can be held, low before high")
+	return limit.Check(fn, l.name, l.high, l.unit, l.low, inf, "a limit that can be held, low before high")
 }
 
-// value returns the functional for contents given as a function of the ion.
+const mostFactor = 1e6
+
+// of returns the functional for contents given as a function of the ion.
 func (l *Limit) of(content func(Ion) float64) float64 {
-	sum := 0.0
+	var sum float64
 	for i, c := range l.coeff {
 		if c != 0 {
 			sum += c * content(Ion(i))

@@ -21,10 +21,10 @@ func (s *Salter) unreachable(water Profile, err error) error {
 		for j, c := range s.program[h.limit] {
 			most, least = s.reach(j, c, most, least)
 		}
-		if h.sign > 0 && least > l.high {
+		if !h.floor() && least > l.high {
 			return &UnreachableError{l.name, fmt.Sprintf("the water has %.4g %s, at most %.4g allowed, and no salt at hand takes it away", have, l.unit, l.high), err}
 		}
-		if h.sign < 0 && most < l.low {
+		if h.floor() && most < l.low {
 			return &UnreachableError{l.name, fmt.Sprintf("the water has %.4g %s, at least %.4g wanted, and the salts at hand bring it to %.4g at most", have, l.unit, l.low, most), err}
 		}
 	}
@@ -32,16 +32,17 @@ func (s *Salter) unreachable(water Profile, err error) error {
 }
 
 func (s *Salter) reach(j int, c, most, least float64) (float64, float64) {
-	grams := 1e9
+	grams := inf
 	for _, k := range s.capped {
 		if k == j {
 			grams = s.salts[j].Most.In(units.Gram) / s.litres
 		}
 	}
-	if c > 0 {
-		most += c * grams
-	} else {
-		least += c * grams
+	switch by := c * grams; { // NaN where it brings nothing
+	case by > 0:
+		most += by
+	case by < 0:
+		least += by
 	}
 	return most, least
 }
