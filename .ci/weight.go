@@ -1,0 +1,124 @@
+//go:build ignore
+
+// Command weight measures what a program takes on by importing a package of the
+// library: the growth of its binary (stripped) over one that prints a line, and
+// the time until the package is ready (its initialisation, and the first call).
+//
+//	go run .ci/weight.go
+package main
+
+import (
+	"bufio"
+	"bytes"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+)
+
+const (
+	mostGrowth = 0.5 // MB over a program that prints a line
+	mostReady  = 1.0 // ms, all packages of the module and its dependencies, and the first call
+)
+
+// One call of each package that reaches its tables.
+var calls = []struct{ name, imports, call string }{
+	{"nothing", "", `fmt.Println(len(os.Args))`},
+	{"units", "units", `m, err := units.Parse[units.Mass]("3 lb 4 oz"); fmt.Println(m, err)`},
+	{"gravity", "gravity", `g, err := gravity.ParseGravity("1.045"); d, err2 := gravity.EthanolDensity(gravity.ByMass(units.PercentVolume.Of(40)), units.Celsius.Of(20)); fmt.Println(g, d, err, err2)`},
+	{"water", "water", `ph, err := water.WashPH(water.Wash{}, units.Celsius.Of(20)); m, err2 := water.MolarMass("CaSO4·2H2O"); fmt.Println(ph, m, err, err2)`},
+	{"carbonation", "carbonation", `phi, err := carbonation.FugacityCoefficient(units.Celsius.Of(20), units.Kilopascal.Of(300)); c, err2 := carbonation.EuropeanBeerContent(units.Celsius.Of(4), units.Bar.Of(2)); fmt.Println(phi, c, err, err2)`},
+	{"nutrient", "nutrient", `s, err := nutrient.MolecularShareOIV(3.4, units.PercentVolume.Of(5), units.Celsius.Of(20)); fmt.Println(s, err)`},
+}
+
+func main() {
+	if err := run(); err != nil {
+		fmt.Fprintln(os.Stderr, "weight:", err)
+		os.Exit(1)
+	}
+}
+
+func run() error {
+	work, err := os.MkdirTemp("", "weight")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(work)
+	base := 0.0
+	over := false
+	for _, c := range calls {
+		imports := ""
+		for _, p := range []string{"units", c.imports} {
+			if p != "" && strings.Contains(c.call, p+".") {
+				imports += fmt.Sprintf("import %q\n", "example.org/zymase/"+p)
+			}
+			if p == c.imports {
+				break
+			}
+		}
+		src := "package main\nimport (\"fmt\"; \"os\"; \"time\")\n" + imports +
+			"func main() {\nstart := time.Now()\n" + c.call + "\nfmt.Fprintln(os.Stderr, \"first\", time.Since(start).Seconds()*1000)\n_ = os.Args\n}\n"
+		name := filepath.Join(work, c.name+".go")
+		if err := os.WriteFile(name, []byte(src), 0o600); err != nil {
+			return err
+		}
+		bin := filepath.Join(work, c.name)
+		if out, err := exec.Command("go", "build", "-ldflags=-s -w", "-o", bin, name).CombinedOutput(); err != nil {
+			return fmt.Errorf("%s: %w\n%s", c.name, err, out)
+		}
+		about, err := os.Stat(bin)
+		if err != nil {
+			return err
+		}
+		size := float64(about.Size()) / 1e6
+		if c.name == "nothing" {
+			base = size
+		}
+		ready, err := readiness(bin)
+		if err != nil {
+			return err
+		}
+		mark := ""
+		if size-base > mostGrowth || ready > mostReady {
+			mark, over = "  OVER", true
+		}
+		fmt.Printf("%-12s binary %+5.2f MB (%.1f at most), ready after %.2f ms (%.0f at most)%s\n", c.name, size-base, mostGrowth, ready, mostReady, mark)
+	}
+	if over {
+		return fmt.Errorf("a package weighs more than it may")
+	}
+	return nil
+}
+
+var clock = regexp.MustCompile(`^init ((?:example\.org|github\.com)\S*) @\S+ ms, (\S+) ms clock`)
+
+// readiness is the least of five runs: initialisation of this module and what it
+// depends on outside the standard library, and the first call with its print.
+func readiness(bin string) (float64, error) {
+	least := 1e9
+	for range 5 {
+		cmd := exec.Command(bin)
+		cmd.Env = append(os.Environ(), "GODEBUG=inittrace=1")
+		var told bytes.Buffer
+		cmd.Stderr = &told
+		if err := cmd.Run(); err != nil {
+			return 0, fmt.Errorf("%s: %w\n%s", bin, err, told.String())
+		}
+		sum := 0.0
+		for s := bufio.NewScanner(&told); s.Scan(); {
+			if m := clock.FindStringSubmatch(s.Text()); m != nil {
+				v, _ := strconv.ParseFloat(m[2], 64)
+				sum += v
+			}
+			if v, ok := strings.CutPrefix(s.Text(), "first "); ok {
+				first, _ := strconv.ParseFloat(v, 64)
+				sum += first
+			}
+		}
+		least = min(least, sum)
+	}
+	return least, nil
+}
