@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -37,6 +38,12 @@ func TestSmallAmounts(t *testing.T) {
 	f.SugarLeft = gramsPerLitre(0.5)
 	if p := at(t, closed(t, bottle(), f), 4); !p.Cautions.Has(carbonation.SugarCanFerment) || p.Cautions.Has(carbonation.WorstOverRating) {
 		t.Errorf("0.5 g/L: %v", p.Cautions)
+	}
+	// 0.5 g/L of sugar makes 0.26 g/L of CO2, about 20 kPa of it at 4 °C.
+	tight := bottle()
+	tight.Rating = units.KilopascalGauge.Of(checked.Number(at(t, closed(t, tight, f), 4).Gauge.In(units.KilopascalGauge) + 1))
+	if p := at(t, closed(t, tight, f), 4); p.Verdict != carbonation.WithinRating || !p.Cautions.Has(carbonation.WorstOverRating) {
+		t.Errorf("a rating just above: %v %v", p.Verdict, p.Cautions)
 	}
 }
 
