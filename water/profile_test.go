@@ -75,7 +75,10 @@ func (r report) profile(t testing.TB, temp float64) Profile {
 	return p
 }
 
-func near(t testing.TB, what string, got, want, tol float64) {
+func near(t interface {
+	Helper()
+	Errorf(string, ...any)
+}, what string, got, want, tol float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= tol) {
 		t.Errorf("%s: got %.8g, want %.8g ± %.2g", what, got, want, tol)
