@@ -47,11 +47,11 @@ func (y Yield) sugar() Sugar {
 
 // sugarOf returns the mass fraction of the yield's sugar in a wort that reads that
 // extract on the sucrose scale. For glucose it is a little more.
-func sugarOf(fn string, original units.Extract, y Yield) (float64, error) {
+func sugarOf(fn string, original units.Extract, y Yield) (x float64, err error) {
 	const most = 50
 	b := original.In(units.DegreePlato)
 	if err := limit.Check(fn, "original extract", b, "°P", 0, most, sourceState); err != nil {
-		return 0, err
+		return x, err
 	}
 	k := y.sugar()
 	if k == Sucrose {
@@ -59,7 +59,7 @@ func sugarOf(fn string, original units.Extract, y Yield) (float64, error) {
 	}
 	s := syrup20
 	s.change(k, 1)
-	x := 100 * s.fraction(syrup20.density(b/100))
+	x = 100 * s.fraction(syrup20.density(b/100))
 	return x, limit.Check(fn, "original extract", x, "% mass", 0, lighters[k].most, sourceCRC)
 }
 

@@ -58,9 +58,8 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 		return now.Gravity().excess - reading.excess
 	}, 0, 1, sharp)
 	if err != nil {
-		part = 0 // the reading is the wort's own, up to rounding
+		return Progress{}, err
 	}
-	part = clamp(part, 0, 1)
 	now, made, err := s.Ferment(kilograms(min(part*have, have)), y)
 	if err != nil {
 		return Progress{}, err

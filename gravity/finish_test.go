@@ -55,7 +55,7 @@ func TestProgressEdges(t *testing.T) {
 	}
 	for _, v := range []float64{floor - 0.0006, wort.Gravity().SG() + 0.0001} {
 		_, err = wort.At(sg(t, v), y)
-		refused(t, "reading", err, "gravity")
+		edges(t, err, "gravity", v, floor-0.0005, wort.Gravity().SG())
 	}
 	_, err = wort.At(dry.Gravity(), gravity.Yield{})
 	refused(t, "yield", err, "ethanol yield")

@@ -23,7 +23,7 @@ func TestGravityFromExtractNBS(t *testing.T) {
 
 func TestGravityZero(t *testing.T) {
 	var g gravity.Gravity
-	if g.SG() != 1 || g.Points() != 0 || g.String() != "1" || g.Text(3) != "1.000" || g.Extract().In(units.DegreePlato) != 0 {
+	if g.SG() != 1 || g.Points() != 0 || g.String() != "1" || g.Text(3) != "1.000" || g.Text(-1) != "1" || g.Text(0) != "1" || g.Text(16) != "1.000000000000000" || g.Text(15) != g.Text(16) || g.Extract().In(units.DegreePlato) != 0 {
 		t.Errorf("%v %v %v", g, g.Points(), g.Extract())
 	}
 	near(t, "water at 20 °C", g.Density().In(units.KilogramPerCubicMetre), ok[units.Density](t)(gravity.WaterDensity(celsius(20))).In(units.KilogramPerCubicMetre), 1e-9)
@@ -126,13 +126,17 @@ func TestParseGravity(t *testing.T) {
 			t.Errorf("%q: %v %v", text, g, err)
 		}
 	}
+	for _, text := range []string{"700", "1500", "2", "0"} { // read as gravities, of no liquid here
+		_, err := gravity.ParseGravity(text)
+		refused(t, text, err, "specific gravity")
+	}
 	for _, text := range []string{"12 °P", "12 Plato", "12 °Bx", "12 % mass", "12°P"} {
 		g, err := gravity.ParseGravity(text)
 		if err != nil || math.Abs(g.Extract().In(units.DegreePlato)-12) > 1e-12 {
 			t.Errorf("%q: %v %v", text, g, err)
 		}
 	}
-	for _, text := range []string{"", " ", "abc", "48", "699.9", "12", "1.0.48", "1,0,48", "1.048 kg", "12 %", "1e3", "NaN", "Inf", "1.048 1.050", "--1", "+", "1,048.5", "1501",
+	for _, text := range []string{"", " ", "abc", "48", "2.1", "699.9", "12", "1.0.48", "1,0,48", "1.048 kg", "12 %", "1e3", "NaN", "Inf", "1.048 1.050", "--1", "+", "1,048.5", "1501",
 		"00000000000000000000000000000000000000000000000000000000000001.048", "1\x00"} {
 		g, err := gravity.ParseGravity(text)
 		if _, isParse := errors.AsType[*units.ParseError](err); !isParse || g != (gravity.Gravity{}) {

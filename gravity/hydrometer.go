@@ -65,7 +65,7 @@ type warm struct {
 // fraction of extract. The density hardly depends on the fraction, so that the
 // steps close in at once.
 func (w *warm) at20(x float64) (e, rho float64) {
-	rho = blend(&mixture20, &syrup20, 0, x)
+	rho = syrup20.density(x)
 	for range mostSteps {
 		e = w.v / rho
 		next := blend(&mixture20, &syrup20, e, x)

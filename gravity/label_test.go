@@ -102,5 +102,6 @@ func TestRoundEU(t *testing.T) {
 	near(t, "sugars", r.Sugars.In(units.Gram), 9.9, 1e-12)
 	near(t, "polyols", r.Polyols.In(units.Gram), 0, 0)
 	near(t, "polyols", gravity.Nutrition{Polyols: g(0.56)}.RoundEU().Polyols.In(units.Gram), 0.6, 1e-12)
+	near(t, "polyols", gravity.Nutrition{Polyols: g(0.52)}.RoundEU().Polyols.In(units.Gram), 0.5, 1e-12)
 	near(t, "ethanol", r.Ethanol.In(units.Gram), 3.8, 1e-12)
 }

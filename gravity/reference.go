@@ -100,10 +100,10 @@ func FromReference(sg float64, r Reference, a Air) (Gravity, error) {
 	if err := limit.Check(fn, "specific gravity", sg, "", 0.791, 1.414, sourceScale); err != nil {
 		return Gravity{}, err
 	}
-	f := func(x float64) float64 { return Gravity{x - 1}.As(r, a) - sg }
+	f := func(x float64) float64 { return one(x).As(r, a) - sg }
 	x, err := numeric.Root(f, ethanol20/mixture20[0], highestGravity, sharp)
 	if err != nil {
-		return Gravity{}, limit.Check(fn, "specific gravity", sg, "", Gravity{ethanol20/mixture20[0] - 1}.As(r, a), Gravity{highestGravity - 1}.As(r, a), sourceScale)
+		return Gravity{}, limit.Check(fn, "specific gravity", sg, "", one(ethanol20/mixture20[0]).As(r, a), one(highestGravity).As(r, a), sourceScale)
 	}
 	return one(x), nil
 }

@@ -43,7 +43,7 @@ func TestRefractometerCorrectionOIV(t *testing.T) {
 		near(t, fmt.Sprint(c, " °C, 10 °Bx"), ok[units.Extract](t)(gravity.RefractometerCorrectionOIV(plato(10), celsius(c))).In(units.DegreePlato), r[0], 1e-12)
 		near(t, fmt.Sprint(c, " °C, 30 °Bx"), ok[units.Extract](t)(gravity.RefractometerCorrectionOIV(plato(30), celsius(c))).In(units.DegreePlato), r[1], 1e-12)
 	}
-	for _, r := range [][3]float64{{10, 75, -0.75}, {11, 75, -0.67}, {14, 75, -0.45}, {15, 75, -0.38}, {16, 75, -0.30}, {16, 70, -0.31}, {17, 70, -0.23}, {17, 50, -0.23}, {12, 60, -0.61}, {13, 40, -0.52}, {10, 32.5, -0.70}, {8.5, 27.5, -0.7725}} {
+	for _, r := range [][3]float64{{10, 75, -0.75}, {11, 75, -0.67}, {14, 75, -0.45}, {15, 75, -0.38}, {16, 75, -0.30}, {16, 70, -0.31}, {17, 70, -0.23}, {17, 50, -0.23}, {12, 60, -0.61}, {13, 40, -0.52}, {10, 32.5, -0.70}, {8.5, 27.5, -0.7725}, {12, 67.5, -0.605}, {12, 62.5, -0.61}} {
 		near(t, fmt.Sprint(r), ok[units.Extract](t)(gravity.RefractometerCorrectionOIV(plato(r[1]), celsius(r[0]))).In(units.DegreePlato), r[2], 1e-12)
 	}
 	for _, c := range []float64{4.9, 17.1, math.NaN()} {

@@ -111,7 +111,7 @@ func ByMass(v units.StrengthByVolume) units.StrengthByMass {
 // fractionInVolume finds the mass fraction p with p·ρ(p) = c, c being kg of
 // ethanol in a m³ of the mixture. p·ρ(p) rises with p over the whole range.
 func (m *mixture) fractionInVolume(c float64) float64 {
-	p := min(c/m[0], 1)
+	p := c / m[0]
 	for range mostSteps {
 		rho := m.density(p)
 		step := (p*rho - c) / (rho + p*m.slope(p))

@@ -1,0 +1,102 @@
+package gravity_test
+
+import (
+	"errors"
+	"testing"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
+
+// A yield makes 0.01 to 1 g of ethanol of a gram; the zero one is refused everywhere.
+func TestLimitsOfYield(t *testing.T) {
+	var none gravity.Yield
+	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(10), kg(0)))
+	_, _, err := s.Ferment(kg(1), none)
+	edges(t, err, "ethanol yield", 0, 0.01, 1)
+	_, err = gravity.NewYield(0.005, 0.9, 0.095, 0, 0)
+	edges(t, err, "ethanol", 0.005, 0.01, 1)
+	_, err = gravity.NewYield(1.1, 0, 0, 0, 0)
+	edges(t, err, "ethanol", 1.1, 0, 1)
+	_, err = gravity.NewYield(0.5, 0.4, 0, 0, 0.05)
+	edges(t, err, "sum of the products", 0.9, 1.05-1e-6, 1.05+1e-6)
+	ok[gravity.Yield](t)(gravity.NewYield(0.01, 0.99, 0, 0, 0))
+	ok[gravity.Yield](t)(gravity.NewYield(1, 0, 0, 0, 0))
+}
+
+func TestLimitsOfFermentation(t *testing.T) {
+	y := gravity.BallingYield()
+	_, err := gravity.FromOriginalAndReal(plato(51), plato(5), y)
+	edges(t, err, "original extract", 51, 0, 50)
+	fructose := gravity.SugarWashYield(gravity.Fructose)
+	_, err = gravity.FromOriginalAndReal(plato(49), plato(40), fructose)
+	refused(t, "past the table of fructose", err, "original extract")
+	d := ok[units.Density](t)(gravity.SugarDensity(gravity.Fructose, plato(48), celsius(20)))
+	reads := ok[gravity.Gravity](t)(gravity.FromDensity(d)).Extract().In(units.DegreePlato)
+	ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(reads-1e-6), plato(40), fructose))
+	_, err = gravity.FromOriginalAndReal(plato(reads+0.01), plato(40), fructose)
+	// one more °P of 48 % mass fructose is near enough one more % mass of it
+	if r := rangeError(t, err); r != nil {
+		near(t, "value", r.Value, 48.01, 0.001)
+		near(t, "least", r.Min, 0, 0)
+		near(t, "most", r.Max, 48, 0)
+	}
+	// 1 °P of a glucose wash is a little more than 1 % mass, as at any other extract
+	f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(1), plato(1), gravity.SugarWashYield(gravity.Glucose)))
+	near(t, "glucose at 1 °P", inKg(f.Wort().Extract()), 1+6.367/385.2, 0.002) // −6.367·b of 385.2·b kg/m³
+	near(t, "1 °P", f.OriginalExtract().In(units.DegreePlato), 1, 1e-9)
+
+	_, err = gravity.FromApparentAndStrength(plato(1), volPct(21), y)
+	edges(t, err, "strength", 21, 0, 20)
+	_, err = gravity.FromStrengthAndReal(volPct(21), plato(5), y)
+	edges(t, err, "strength", 21, 0, 20)
+	_, err = gravity.FromStrengthAndReal(volPct(5), plato(31), y)
+	edges(t, err, "real extract", 31, 0, 30)
+	wash := gravity.SugarWashYield(gravity.Sucrose)
+	dry := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(9), plato(0.37), wash))
+	_, err = gravity.FromStrengthAndReal(dry.ByVolume(), plato(0.1), wash)
+	if r := rangeError(t, err); r != nil { // the residue of that much ethanol
+		near(t, "value", r.Value, 0.1, 1e-12)
+		near(t, "least", r.Min, wash.Residue()/wash.Ethanol()*dry.ByMass().In(units.PercentMass), 0.001)
+		near(t, "most", r.Max, 30, 0)
+	}
+	// gravities from dry to 30 % mass of sugar
+	most := ok[gravity.Solution](t)(gravity.NewSolution(kg(66), kg(30), kg(4)))
+	_, err = gravity.FromApparentAndStrength(plato(60), volPct(0), y)
+	edges(t, err, "gravity with this strength", ok[gravity.Gravity](t)(gravity.FromExtract(plato(60))).SG(), 1, ok[gravity.Gravity](t)(gravity.FromExtract(plato(30))).SG())
+	ok[gravity.Fermentation](t)(gravity.FromApparentAndStrength(plato(most.Gravity().Extract().In(units.DegreePlato)-1e-6), most.ByVolume(), y))
+}
+
+// Hydrometer and refractometer together: up to 15 % mass of ethanol, where a liquid
+// that the yield can make holds so much.
+func TestLimitsOfApparentAndBrix(t *testing.T) {
+	y := gravity.BallingYield() // leaves no residue
+	reads := func(s gravity.Solution) (gravity.Solution, units.Extract, float64) {
+		return s, s.Gravity().Extract(), ok[units.Extract](t)(s.RefractometerBrix()).In(units.DegreePlato)
+	}
+	_, g, b := reads(ok[gravity.Solution](t)(gravity.NewSolution(kg(80), kg(5), kg(15))))
+	f := ok[gravity.Fermentation](t)(gravity.FromApparentAndBrix(g, plato(b-1e-6), y))
+	near(t, "ethanol", f.ByMass().In(units.PercentMass), 15, 1e-4)
+	_, err := gravity.FromApparentAndBrix(g, plato(b+0.01), y)
+	if r := rangeError(t, err); r != nil {
+		near(t, "value", r.Value, b+0.01, 1e-9)
+		near(t, "most", r.Max, b, 1e-9)
+	}
+	// lighter than 15 % mass of ethanol, dry
+	_, err = gravity.FromApparentAndBrix(plato(-7), plato(5), y)
+	edges(t, err, "apparent extract", -7, 0, 30)
+	// so heavy that 15 % mass of ethanol would ask for more sugar than is covered
+	_, g, b = reads(ok[gravity.Solution](t)(gravity.NewSolution(kg(65.5), kg(27.5), kg(7))))
+	f = ok[gravity.Fermentation](t)(gravity.FromApparentAndBrix(g, plato(b), y))
+	near(t, "ethanol", f.ByMass().In(units.PercentMass), 7, 1e-6)
+}
+
+func rangeError(t tester, err error) *units.RangeError {
+	t.Helper()
+	e, ok := errors.AsType[*units.RangeError](err)
+	if !ok {
+		t.Errorf("error %v, want a RangeError", err)
+		return nil
+	}
+	return e
+}
