@@ -11,11 +11,16 @@ import "math"
 //   - Uncertainty: 0.3 % against the IAPWS releases for permittivity and density.
 func debyeHuckel(celsius float64, w *warmth) (a, b float64) {
 	eps := 2727.586 + 0.6224107*w.t - 466.9151*math.Ln10*w.log - 52000.87*w.inverse
-	d := celsius - 3.9863
-	rho := 1 - d*d*(celsius+288.9414)/(508929.2*(celsius+68.12963))
 	x := eps * w.t
-	root := math.Sqrt(rho / x)
+	root := math.Sqrt(overDensest(celsius) / x)
 	return math.Ln10 * 1.824829e6 * root / x, 50.2916 * root
+}
+
+// overDensest is the density of water over its greatest, that of 4 °C: the form of
+// the same paper.
+func overDensest(celsius float64) float64 {
+	d := celsius - 3.9863
+	return 1 - d*d*(celsius+288.9414)/(508929.2*(celsius+68.12963))
 }
 
 // gammas are the activity coefficients of the species that take part in an

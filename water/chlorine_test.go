@@ -65,7 +65,20 @@ func TestDechlorinate(t *testing.T) {
 	if _, err := p.Dechlorinate(litres(1), FreeChlorine(mgL(100), AsCl2), 0); err != nil {
 		t.Error(err)
 	}
-	if Dechlorinator(99).String() != "unknown agent" {
+	names := []string{"sodium metabisulfite", "potassium metabisulfite", "sodium bisulfite", "sodium sulfite anhydrous", "ascorbic acid"}
+	for i, name := range names {
+		if Dechlorinator(i).String() != name {
+			t.Errorf("%v is not %s", Dechlorinator(i), name)
+		}
+	}
+	// The inorganic carbon stays, where the pH is known.
+	known := reports[0].equilibrium(t, 20).Water()
+	d, err := known.Dechlorinate(litres(1), FreeChlorine(mgL(1), AsCl2), SodiumSulfite)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "carbon", d.Water.carbon, known.carbon, 1e-12)
+	if Dechlorinator(99).String() != "unknown agent" || Dechlorinator(-1).String() != "unknown agent" {
 		t.Error("name")
 	}
 }

@@ -105,6 +105,30 @@ func TestCarbonateConstants(t *testing.T) {
 	}
 }
 
+// The coefficients of Plummer and Busenberg's formulas, read in a USGS data base and
+// typed a second time, K1 and K2 as the paper has them.
+func TestCarbonateFormulas(t *testing.T) {
+	for _, celsius := range []float64{0, 25, 90} {
+		w := warm(celsius)
+		k := celsius + 273.15
+		at := func(a, b, c, d, e float64) float64 { return a + b*k + c/k + d*math.Log10(k) + e/(k*k) }
+		near(t, "KH", fitHenry.log10(&w), at(108.3865, 0.01985076, -6919.53, -40.45154, 669365), 1e-9)
+		near(t, "K1", fitSecondBack.log10(&w)-fitBothBack.log10(&w), at(-356.3094, -0.06091964, 21834.37, 126.8339, -1684915), 2e-5)
+		near(t, "K2", -fitSecondBack.log10(&w), at(-107.8871, -0.03252849, 5151.79, 38.92561, -563713.9), 1e-9)
+		near(t, "calcite", fitCalcite.log10(&w), at(-171.9065, -0.077993, 2839.319, 71.595, 0), 1e-9)
+		near(t, "aragonite", fitAragonite.log10(&w), at(-171.9773, -0.077993, 2903.293, 71.595, 0), 1e-9)
+	}
+}
+
+// Weiss (1974), eq. 6 for the virial coefficient of CO2 by hand: at 0 °C
+// -1636.75 + 3288.94 - 2446.91 + 645.07 = -149.65, at 25 °C -123.19, at 40 °C
+// -1636.75 + 3770.58 - 3216.04 + 972.01 = -110.21 cm³/mol.
+func TestFugacity(t *testing.T) {
+	for celsius, b := range map[float64]float64{0: -149.65, 25: -123.19, 40: -110.21} {
+		near(t, "virial coefficient", math.Log(fugacityCoefficient(100, celsius))*8.314462618*(celsius+273.15)*1000/100, b, 0.02)
+	}
+}
+
 // Debye–Hückel slopes from the IAPWS releases for density and permittivity.
 func TestDebyeHuckel(t *testing.T) {
 	for _, r := range []struct{ t, a, b float64 }{{0, 0.49043, 0.3245}, {10, 0.49764, 0.3261}, {25, 0.50978, 0.3284}, {40, 0.52375, 0.3309}, {60, 0.54534, 0.3343}, {90, 0.58423, 0.3400}} {
@@ -112,6 +136,13 @@ func TestDebyeHuckel(t *testing.T) {
 		a, b := debyeHuckel(r.t, &w)
 		near(t, "A", a/math.Ln10, r.a, 0.003*r.a)
 		near(t, "B", b, r.b, 0.002*r.b)
+	}
+}
+
+// Density of water by IAPWS-95 at 1 atm over that of 4 °C, 999.975 kg/m³.
+func TestOverDensest(t *testing.T) {
+	for celsius, density := range map[float64]float64{0: 999.844, 5: 999.967, 10: 999.702, 15: 999.103, 20: 998.207, 25: 997.048, 30: 995.649, 40: 992.216} {
+		near(t, "density", overDensest(celsius), density/999.975, 1e-5)
 	}
 }
 

@@ -195,6 +195,22 @@ func TestAdd(t *testing.T) {
 	near(t, "alkalinity", p.Alkalinity().In(units.MilligramPerLitreCaCO3), 25.7+100+100*50.043/84.006, 0.01)
 }
 
+// Temporary hardness is the lesser of hardness and alkalinity, by hand; an acid water
+// has none, and its negative alkalinity is no solid.
+func TestTemporaryHardness(t *testing.T) {
+	for _, r := range []struct{ ca, mg, alk, want float64 }{{60, 10, 144, 144}, {10, 10, 144, 24.972 + 41.18}, {10, 10, 20, 20}, {10, 10, -20, 0}, {0.2, 0, 100, 0.2 * 2.4973}} {
+		p, err := NewProfile(celsius(20), caco3(r.alk), Calcium.At(mgL(r.ca)), Magnesium.At(mgL(r.mg)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "temporary hardness", p.TemporaryHardness().In(units.MilligramPerLitreCaCO3), r.want, 0.003)
+		near(t, "solids", p.DissolvedSolids().In(units.MilligramPerLitre), r.ca+r.mg+max(0, r.alk)*61.016/50.043, 0.002)
+	}
+	// 0.3 of sodium against 0.2 mEq/L of chloride: 20 %.
+	p, _ := NewProfile(celsius(20), caco3(0), Sodium.At(mgL(0.3*22.990)), Chloride.At(mgL(0.2*35.45)))
+	near(t, "balance of little", p.IonicBalance().Percent, 20, 1e-9)
+}
+
 // Doses add up, and a blend lies between its parts in proportion.
 func TestMixingConserves(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

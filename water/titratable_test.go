@@ -38,6 +38,13 @@ func TestTitratableAcidity(t *testing.T) {
 	}
 }
 
+// The end points as the methods print them (recalled from memory): OIV 7.0, AOAC 8.2.
+func TestTitrationEnds(t *testing.T) {
+	for c, end := range map[Titration]float64{TitrationOIV: 7, TitrationFrance: 7, TitrationUS: 8.2, TitrationBeerUS: 8.2, TitrationCiderUS: 8.2, TitrationSoftDrink: 8.2} {
+		near(t, c.As.Name(), c.End, end, 1e-12)
+	}
+}
+
 // Conversions by equivalent mass: tartaric 75.04, sulfuric 49.04, citric 64.04,
 // malic 67.04, lactic 90.08, acetic 60.05 g/Eq (the usual table of the wine trade).
 func TestConvertAcidity(t *testing.T) {
