@@ -30,6 +30,9 @@ var budgets = []budget{
 	{"gravity", "EthanolStrength", 25, 0, "", 0},
 	{"gravity", "SucroseDensity", 2, 0, "", 0},
 	{"gravity", "SucroseExtract", 8, 0, "", 0},
+	{"gravity", "EthanolDensities", 96, 0, "", 0},  // 64 rows: 1.5 each
+	{"gravity", "EthanolStrengths", 512, 0, "", 0}, // 64 rows: 8 each
+	{"gravity", "SucroseDensities", 64, 0, "", 0},  // 64 rows: 1 each
 	{"water", "SpeciationClosed", 250, 0, "", 0},
 	{"water", "AcidToPH", 600, 0, "", 0},
 	{"water", "SolveContinuous", 150, 0, "", 0},
