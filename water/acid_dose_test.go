@@ -136,6 +136,25 @@ func TestAcidRefuses(t *testing.T) {
 	near(t, "nothing", same.Amount.In(units.Millimole), 0, 1e-6)
 }
 
+// Without its CO2 the water stands at a pH that no acid raises: the refusal names it.
+func TestAcidBelowTarget(t *testing.T) {
+	known := reports[1].equilibrium(t, 20).Water()
+	air, err := known.InAir()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var re *units.RangeError
+	if _, err := known.AcidToPH(litres(1), LacticAcid, air.PH()+0.1, CO2LostToAir()); !errors.As(err, &re) {
+		t.Fatal(err)
+	}
+	near(t, "least", re.Min, 2, 1e-12)
+	near(t, "most", re.Max, air.PH(), 1e-8)
+	got, err := known.AcidToPH(litres(1), LacticAcid, air.PH()-0.1, CO2LostToAir())
+	if err != nil || got.Amount.IsZero() {
+		t.Error(got.Amount, err)
+	}
+}
+
 func TestAcidDoesNotAllocate(t *testing.T) {
 	p := reports[0].equilibrium(t, 20).Water()
 	if n := testing.AllocsPerRun(100, func() {

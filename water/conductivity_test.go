@@ -1,6 +1,7 @@
 package water
 
 import (
+	"math"
 	"testing"
 
 	"example.org/zymase/units"
@@ -73,4 +74,49 @@ func TestConductivityOfSalts(t *testing.T) {
 		}
 		near(t, ion.Name(), e.Conductivity().In(units.MicrosiemensPerCentimetre), sum, tol*sum)
 	}
+}
+
+// The formula written out, with the limiting conductivities typed a second time (CRC
+// Handbook, recalled from memory), for a water that holds every ion.
+func TestConductivityFormula(t *testing.T) {
+	p := Profile{t: 25, alk: 3}
+	for _, i := range Ions() {
+		if i != Bicarbonate && i != Carbonate && i != Hydroxide {
+			p.mg[i] = 1.5 * i.MolarMass()
+		}
+	}
+	e, err := p.Under(atm(0.0004))
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := &e.s
+	sum := 0.0
+	add := func(z, lambda, molality float64) { sum += z * lambda * molality * math.Pow(s.g.one, 0.6*z) }
+	of := func(sp Species) float64 { return s.species(sp) }
+	add(1, 349.65, of(Hydrogen))
+	add(1, 198, of(HydroxideFree))
+	add(1, 50.08, of(SodiumFree))
+	add(1, 73.48, of(PotassiumFree))
+	add(1, 73.5, of(AmmoniumFree))
+	add(1, 44.5, of(BicarbonateFree))
+	add(2, 69.3, of(CarbonateFree))
+	add(2, 59.47, of(CalciumFree))
+	add(2, 53.0, of(MagnesiumFree))
+	add(2, 80.0, of(SulfateFree))
+	add(1, 33, of(DihydrogenPhosphate))
+	add(2, 57, of(HydrogenPhosphate))
+	for _, lambda := range []float64{54, 53.5, 52.8, 53.6} { // Fe, Mn, Zn, Cu
+		add(2, lambda, 1.5*molal)
+	}
+	for _, lambda := range []float64{76.31, 71.42, 71.8, 55.4} { // Cl-, NO3-, NO2-, F-
+		add(1, lambda, 1.5*molal)
+	}
+	acids := map[Ion]float64{Lactate: 38.8, Acetate: 40.9, Citrate: 70.2, Malate: 58.8, Tartrate: 59.6, Succinate: 58.8, Sulfite: 58, Sorbate: 35}
+	for i := range weakAcids {
+		mean, _ := s.protons(i)
+		add(float64(weakAcids[i].charge)-mean, acids[weakAcids[i].ion], 1.5*molal)
+	}
+	got := e.Conductivity().In(units.MicrosiemensPerCentimetre)
+	near(t, "conductivity", got, 1000*sum*0.998203, 1e-9*got)
+	near(t, "at 20 °C", e.ConductivityAt20().In(units.MicrosiemensPerCentimetre), got/1.116, 1e-9*got)
 }

@@ -106,6 +106,39 @@ func TestBoiled(t *testing.T) {
 	}
 }
 
+// A water above saturation by less than a mmol/L drops down to it, and the calcium
+// with the carbonate.
+func TestSlightlyAbove(t *testing.T) {
+	w := reports[2].equilibrium(t, 20).Water() // index 0.3
+	d, err := w.AtRestWith(Calcite, CO2Kept)
+	if err != nil || d.Amount <= 0 || d.Amount > 0.5 {
+		t.Fatal(d.Amount, err)
+	}
+	near(t, "saturation", d.Equilibrium.SaturationIndex(Calcite), 0, 1e-9)
+	near(t, "carbon gone", w.carbon-d.Equilibrium.water.carbon, d.Amount, 1e-9)
+	near(t, "calcium gone", w.mmol(Calcium)-d.Equilibrium.water.mmol(Calcium), d.Amount, 1e-9)
+	// Aragonite is the more soluble: less of it drops, and it is CaCO3 too.
+	a, err := w.AtRestWith(AragoniteForm, CO2Kept)
+	if err != nil || a.Amount >= d.Amount {
+		t.Fatal(a.Amount, err)
+	}
+	near(t, "aragonite", a.Equilibrium.SaturationIndex(AragoniteForm), 0, 1e-9)
+	// Gypsum at 20 °C, more than dissolves: the sulfate goes with the calcium.
+	strong := Profile{t: 20}
+	strong.mg[Calcium], strong.mg[Sulfate] = 40*Calcium.MolarMass(), 40*Sulfate.MolarMass()
+	g, err := strong.AtRestWith(GypsumMineral, CO2LostTo(units.AbsolutePressure{}))
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "gypsum", (40-g.Amount)*molal, 0.01467, 0.0001) // as dissolved in TestGypsumSolubility
+	near(t, "sulfate", g.Equilibrium.water.mmol(Sulfate), 40-g.Amount, 1e-9)
+	// Lime under CO2 goes on dissolving, out of the range of the constants.
+	var re *units.RangeError
+	if _, err := (Profile{t: 20}).AtRestWith(Portlandite, CO2LostTo(atm(5))); !errors.As(err, &re) {
+		t.Error(err)
+	}
+}
+
 func TestDropOutRefuses(t *testing.T) {
 	var re *units.RangeError
 	if _, err := reports[3].profile(t, 20).AtRestWith(Calcite, CO2Kept); !errors.As(err, &re) {
@@ -134,6 +167,12 @@ func TestWarnings(t *testing.T) {
 		t.Errorf("%q", w)
 	}
 	if w := reports[1].equilibrium(t, 20).SolubilityWarnings(); len(w) != 0 {
+		t.Errorf("%q", w)
+	}
+	if w := DoseWarnings(litres(0.5), Chalk.Dose(grams(0.007)), Gypsum.Dose(grams(0.66))); len(w) != 2 {
+		t.Errorf("%q", w)
+	}
+	if w := DoseWarnings(units.Volume{}, Chalk.Dose(grams(1)), Gypsum.Dose(grams(10))); len(w) != 0 {
 		t.Errorf("%q", w)
 	}
 	l := litres(10)

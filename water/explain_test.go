@@ -6,6 +6,30 @@ import (
 	"testing"
 )
 
+// The price of a floor, 250 mg/L of sodium in 10 L by table salt, where chloride wants
+// 100: the sum of squares is (1.542·Na - 100)², 2·1.542·(1.542·250 - 100) a mg/L.
+func TestExplainFloor(t *testing.T) {
+	perSodium := 35.45 / 22.990
+	e, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Chloride.Aim(mgL(100))}, []Limit{AtLeast(Sodium, mgL(250))}})
+	if err != nil || len(e.Binding) != 1 || e.Binding[0].Name != "sodium at least 250 mg/L" || e.Binding[0].Unit != "mg/L" {
+		t.Fatalf("%+v, %v", e.Binding, err)
+	}
+	near(t, "price", e.Binding[0].Cost, 2*perSodium*(perSodium*250-100), 1e-6)
+	if !math.IsInf(e.Worth[0].Without, 1) && e.Worth[0].Without != 100 {
+		t.Errorf("without it %v", e.Worth[0].Without)
+	}
+	// 0.5 mg/L too much, wanted by the other target: not the water's.
+	few, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(10)), Chloride.Aim(mgL(14.5))}, nil})
+	if err != nil || len(few.Reasons) != 2 || !strings.Contains(few.Reasons[0], "sodium -0.") || !strings.Contains(few.Reasons[0], "above its target") || !strings.Contains(few.Reasons[1], "chloride +0.") || !strings.Contains(few.Reasons[1], "other targets want") {
+		t.Errorf("%q, %v", few.Reasons, err)
+	}
+	// With the other salt gone the floor cannot be kept.
+	two, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: TableSalt}, {Salt: PotassiumChloride}}, []Target{Chloride.Aim(mgL(100)), Potassium.Aim(mgL(10))}, []Limit{AtLeast(Sodium, mgL(20))}})
+	if err != nil || !math.IsInf(two.Worth[0].Without, 1) || math.IsInf(two.Worth[1].Without, 1) {
+		t.Errorf("%+v, %v", two.Worth, err)
+	}
+}
+
 func TestExplain(t *testing.T) {
 	q := Request{Profile{t: 20}, litres(10), []Stock{{TableSalt, grams(1)}, {Salt: Gypsum}},
 		[]Target{Chloride.Aim(mgL(100)), Magnesium.Aim(mgL(5)), Calcium.Aim(mgL(40)), Sulfate.Aim(mgL(96.056))}, []Limit{AtMost(Sodium, mgL(1000)), AtMost(Calcium, mgL(30))}}

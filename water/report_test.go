@@ -100,6 +100,65 @@ func TestReportGaps(t *testing.T) {
 	near(t, "chloride by balance", p.Ion(Chloride).In(units.MilligramPerLitre), 30, 0.05)
 }
 
+// The ends of what is usual, by figures a little to either side: 0.9 to 1.1 times the
+// conductivity, 1.0 to 1.2 times the solids, which are 0.6 of a negative alkalinity
+// too; a solids figure below 1 mg/L is looked at as any.
+func TestReportEnds(t *testing.T) {
+	base := Report{Temperature: celsius(25), Readings: []Reading{{Calcium, 60, AsIon}, {Magnesium, 10, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}},
+		Alkalinity: 144, AlkalinityAs: AsCaCO3, PH: 7.5}
+	p, _, err := base.Profile()
+	if err != nil {
+		t.Fatal(err)
+	}
+	e, err := p.Equilibrium()
+	if err != nil {
+		t.Fatal(err)
+	}
+	k := e.Conductivity().In(units.MicrosiemensPerCentimetre)
+	for times, notes := range map[float64]int{0.895: 1, 0.905: 0, 1.095: 0, 1.105: 1, 0.001: 1} {
+		q := base
+		q.Conductivity, _ = units.MicrosiemensPerCentimetre.Try(times * k)
+		if _, got, err := q.Profile(); err != nil || len(got) != notes {
+			t.Errorf("conductivity %v times: %q, %v", times, got, err)
+		}
+	}
+	for times, notes := range map[float64]int{0.995: 1, 1.005: 0, 1.195: 0, 1.205: 1, 0.001: 1} {
+		q := base
+		q.Solids = mgL(times * (0.6*144 + 60 + 10 + 20 + 3 + 30 + 50))
+		if _, got, err := q.Profile(); err != nil || len(got) != notes {
+			t.Errorf("solids %v times: %q, %v", times, got, err)
+		}
+	}
+	// 10 mg/L of hydrochloric acid as CaCO3: 7.0838 mg/L of chloride; 100 - 6 mg/L of sodium chloride stand.
+	acid := Report{Temperature: celsius(25), Alkalinity: -10, AlkalinityAs: AsCaCO3, Readings: []Reading{{Sodium, 39.339, AsIon}, {Chloride, 60.661 + 7.0838, AsIon}}}
+	for solids, notes := range map[float64]int{(100 + 7.0838 - 6) * 1.005: 0, (100 + 7.0838 - 6) * 0.995: 1} {
+		acid.Solids = mgL(solids)
+		if _, got, err := acid.Profile(); err != nil || len(got) != notes {
+			t.Errorf("acid, %v: %q, %v", solids, got, err)
+		}
+	}
+	// Hardness a trifle under that of the calcium, 60·2.4973: no magnesium.
+	little := Report{Temperature: celsius(25), Hardness: caco3(149), Readings: []Reading{{Calcium, 60, AsIon}}}
+	if p, _, err := little.Profile(); err != nil || p.mg[Magnesium] != 0 {
+		t.Errorf("%v, %v", p.mg[Magnesium], err)
+	}
+	// 0.5 mg/L of magnesium is 2.059 as CaCO3.
+	little.Hardness = caco3(149.838 - 2.08)
+	var re *units.RangeError
+	if _, _, err := little.Profile(); !errors.As(err, &re) || re.Min != -0.5 || re.Max != 50000 {
+		t.Error(err)
+	}
+	little.Hardness = caco3(149.838 - 2.04)
+	if _, _, err := little.Profile(); err != nil {
+		t.Error(err)
+	}
+	// What balances needs nothing to balance it.
+	even := Report{Temperature: celsius(25), Estimate: true, Readings: []Reading{{Sodium, 1, AsMillimoles}, {Chloride, 1, AsMillimoles}}}
+	if _, notes, err := even.Profile(); err != nil || len(notes) != 0 {
+		t.Errorf("%q, %v", notes, err)
+	}
+}
+
 func TestReportRefuses(t *testing.T) {
 	ca := func(v float64, as Form) []Reading { return []Reading{{Calcium, v, as}} }
 	for name, r := range map[string]Report{

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"example.org/zymase/units"
@@ -77,6 +78,31 @@ func TestSolveWeights(t *testing.T) {
 		t.Fatal(err)
 	}
 	near(t, "floor", r.Doses[0].Mass.In(units.Gram), 10*250/na, 1e-9)
+}
+
+// What a recipe has of an ion is told, however little; a bound of the solver's numbers
+// of salts, targets and limits is in reach.
+func TestSolveLittle(t *testing.T) {
+	r, err := Solve(Request{Profile{}, litres(10), []Stock{{TableSalt, grams(0.01)}}, []Target{Sodium.Aim(mgL(0.5))}, nil})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "sodium", r.Off[0].Have.In(units.MilligramPerLitre), 0.39339, 0.00001)
+	near(t, "off", r.Off[0].Off, 0.39339-0.5, 0.00001)
+	var limits []Limit
+	for range 16 {
+		limits = append(limits, AtMost(Sodium, mgL(0.3)))
+	}
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(0.5))}, limits})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "held", r.Off[0].Off, -0.2, 1e-9)
+	// A stock of half a gram of it reaches 19.67 mg/L in 10 L, and says so.
+	_, err = Solve(Request{Profile{}, litres(10), []Stock{{TableSalt, grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Limit{AtLeast(Sodium, mgL(20))}})
+	if err == nil || !strings.Contains(err.Error(), "bring it to 19.67 at most") {
+		t.Error(err)
+	}
 }
 
 // Calcium, magnesium, sulfate and chloride can be had in two ways of four salts, or
