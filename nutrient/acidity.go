@@ -107,6 +107,16 @@ func (a acidity) profile(t units.Temperature, others []water.Content) (water.Pro
 	return water.NewProfile(t, units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity*caCO3PerEquivalent)), ions...)
 }
 
+// protons is what strong acid leaves free and what every weak acid could give off one of,
+// mEq a litre.
+func (a acidity) protons() float64 {
+	sum := a.phosphate - a.strong
+	for _, n := range a.organic {
+		sum += n
+	}
+	return sum
+}
+
 // surroundings are what a pH depends on besides the acidity.
 type surroundings struct {
 	at     units.Temperature

@@ -62,10 +62,13 @@ func ParseBuffer(text string) (Buffer, error) {
 	return 0, unknown(text, "buffer", strings.Join(names, ", "))
 }
 
+// charge is the strong charge that a mole brings.
+func (b Buffer) charge() float64 { return b.facts().potassium + b.facts().sodium }
+
 // with is the liquid with so many mmol/L of a buffer; the bicarbonate leaves as CO2.
 func (a acidity) with(b Buffer, mmol float64) acidity {
 	f := b.facts()
-	a.strong += mmol * (f.potassium + f.sodium)
+	a.strong += mmol * b.charge()
 	a.potassium += mmol * f.potassium
 	a.sodium += mmol * f.sodium
 	a.organic[citric] += mmol * f.citrate
@@ -79,7 +82,7 @@ type BufferDose struct {
 	// acids that yeast makes.
 	Mass          Figure[units.Mass]
 	Concentration units.MassConcentration // of the salt, at the value
-	Water         water.Profile           // the wash's water, with the ions of the dose at the value
+	Water         water.Profile           // the wash's water, with the ions of the dose at the value; as it is where none is added
 	Cautions      []string
 }
 

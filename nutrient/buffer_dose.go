@@ -11,16 +11,23 @@ import (
 	"example.org/zymase/water"
 )
 
+const (
+	leastFloor = 2.5   // pH
+	samePH     = 1e-10 // apart; an equilibrium is found to 1e-11
+	allUsed    = 1.0   // share of the sugar at the end
+)
+
 // BufferFor returns the buffer, on top of what the ferment holds already, with which the
 // pH at the end does not fall below a floor. It is a range, as the acids made are: the
 // value is for the usual acids, High for the most.
 //
-//   - Source: as [Ferment.At], solved for the dose with [numeric.Root].
+//   - Source: as [Ferment.At], solved for the dose by inverse interpolation of the
+//     curve of pH.
 //   - Range: floor 2.5 to 6, reached with at most 20 g/L; otherwise as [Ferment.At].
 //   - Uncertainty: the ends of the dose.
 func (f Ferment) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 	const fn = "nutrient.Ferment.BufferFor"
-	if err := limit.Check(fn, "pH", floor, "", 2.5, 6, "floors for a ferment"); err != nil {
+	if err := limit.Check(fn, "pH", floor, "", leastFloor, 6, "floors for a ferment"); err != nil {
 		return BufferDose{}, err
 	}
 	c, err := f.checked(fn)
@@ -28,11 +35,12 @@ func (f Ferment) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 		return BufferDose{}, err
 	}
 	var mmol [3]float64
+	var like doseCurve
+	with := c
 	for i, m := range c.upTo {
-		mmol[i], err = solveDose(fn, b, floor, c.around(1), func(dose float64) acidity {
-			with := c
+		mmol[i], err = solveDose(fn, b, floor, c.around(allUsed), &like, func(dose float64) acidity {
 			with.start = c.start.with(b, dose)
-			return with.acidity(with.balance(m, 1), 1)
+			return with.acidity(with.balance(m, allUsed), allUsed)
 		})
 		if err != nil {
 			return BufferDose{}, err
@@ -42,29 +50,54 @@ func (f Ferment) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 }
 
 // solveDose returns the mmol/L of a buffer that bring a liquid to a pH, zero if it is
-// there already.
-func solveDose(fn string, b Buffer, target float64, s surroundings, liquid func(mmol float64) acidity) (float64, error) {
+// there already. The curve of a like liquid, once one is known, tells where to begin;
+// each point then bends the curve of this liquid nearer to the truth.
+func solveDose(fn string, b Buffer, target float64, s surroundings, like *doseCurve, liquid func(mmol float64) acidity) (dose float64, err error) {
 	most := 1000 * mostBuffer / b.MolarMass()
-	var failed error
-	off := func(mmol float64) float64 {
-		pH, err := liquid(mmol).pH(s)
+	low, high := -most, most+most
+	x := dose
+	if like.known() {
+		x = min(max(x, like.dose(target)), most)
+	}
+	var curve doseCurve
+	for range mostSteps {
+		a := liquid(x)
+		pH, err := a.pH(s)
 		if err != nil {
-			failed = err
-			return math.NaN()
+			return dose, err
 		}
-		return pH - target
+		if pH < target {
+			low = x
+		} else {
+			high = x
+		}
+		if high == dose { // none
+			return dose, nil
+		}
+		if low == most {
+			return dose, limit.Check(fn, "pH", target, "", leastFloor, pH, "20 g/L of "+b.String())
+		}
+		curve.add(x, pH)
+		if math.Abs(pH-target) <= samePH {
+			*like = curve
+			return x, nil
+		}
+		var next float64
+		switch {
+		case curve.known():
+			next = curve.dose(target)
+		case like.known():
+			next = x + like.dose(target) - like.dose(pH)
+		default: // as if every acid gave off a proton
+			next = x + a.protons()/b.charge()
+		}
+		next = min(max(dose, next), most)
+		if !(next > low && next < high) {
+			next = (max(dose, low) + min(most, high)) / 2
+		}
+		x = next
 	}
-	if off(0) >= 0 {
-		return 0, failed
-	}
-	if high := off(most); failed == nil && high < 0 {
-		return 0, limit.Check(fn, "pH", target, "", 2.5, target+high, "20 g/L of "+b.String())
-	}
-	mmol, err := numeric.Root(off, 0, most, closeEnough*most)
-	if failed != nil {
-		return 0, failed
-	}
-	return mmol, err
+	return dose, numeric.ErrNoConvergence
 }
 
 // doseOf makes doses of mmol/L with the usual, the least and the most acids.
@@ -98,9 +131,14 @@ func (f *fermenting) doseOf(b Buffer, mmol [3]float64) (BufferDose, error) {
 	if facts.bicarbonate > 0 && mmol[0] > 0 {
 		out.Cautions = append(out.Cautions, "Bicarbonate foams: stir it in by portions, and leave the vessel open to the gas.")
 	}
-	var err error
-	out.Water, err = withBuffer(f.Water, b, mmol[0]/max(f.perLitre, 1e-9))
-	return out, err
+	out.Water = f.Water
+	if f.perLitre > 0 {
+		var err error
+		if out.Water, err = withBuffer(f.Water, b, mmol[0]/f.perLitre); err != nil {
+			return BufferDose{}, err
+		}
+	}
+	return out, nil
 }
 
 // withBuffer is a water with so many mmol/L of a buffer dissolved in it.
@@ -158,6 +196,7 @@ func (f Ferment) Correct(used units.Share, measured, target float64, b Buffer) (
 		return Correction{}, err
 	}
 	var mmol, end [3]float64
+	var like doseCurve
 	var out Correction
 	for i, m := range c.upTo {
 		foreseen := c.acidity(c.balance(m, x), x)
@@ -165,13 +204,13 @@ func (f Ferment) Correct(used units.Share, measured, target float64, b Buffer) (
 		if err != nil {
 			return Correction{}, err
 		}
-		mmol[i], err = solveDose(fn, b, target, c.around(x), func(dose float64) acidity { return now.with(b, dose) })
+		mmol[i], err = solveDose(fn, b, target, c.around(x), &like, func(dose float64) acidity { return now.with(b, dose) })
 		if err != nil {
 			return Correction{}, err
 		}
-		last := c.acidity(c.balance(m, 1), 1).with(b, mmol[i])
+		last := c.acidity(c.balance(m, allUsed), allUsed).with(b, mmol[i])
 		last.strong += now.strong - foreseen.strong
-		if end[i], err = last.pH(c.around(1)); err != nil {
+		if end[i], err = last.pH(c.around(allUsed)); err != nil {
 			return Correction{}, err
 		}
 		if i == 0 {
