@@ -19,6 +19,13 @@ func TestDilutionFor(t *testing.T) {
 	if s, err := (Profile{}).DilutionFor(Calcium, mgL(0)); err != nil || !s.IsZero() {
 		t.Errorf("%v, %v", s, err)
 	}
+	little, _ := NewProfile(celsius(20), caco3(1), Calcium.At(mgL(0.5)))
+	if s, err := little.DilutionFor(Calcium, mgL(0.25)); err != nil || s.In(units.Percent) != 50 {
+		t.Errorf("%v, %v", s, err)
+	}
+	if _, err := little.DilutionFor(Calcium, mgL(0.6)); err == nil {
+		t.Error("more by dilution")
+	}
 	if _, err := p.DilutionFor(Calcium, mgL(101)); err == nil {
 		t.Error("more by dilution")
 	}

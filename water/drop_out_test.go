@@ -153,7 +153,7 @@ func TestDropOutRefuses(t *testing.T) {
 	if _, err := (Profile{t: 20}).AtRestWith(GypsumMineral, CO2LostTo(atm(11))); !errors.As(err, &re) {
 		t.Error(err)
 	}
-	if Mineral(9).String() != "unknown mineral" || Species(99).String() != "unknown species" {
+	if Mineral(9).String() != "unknown mineral" || Species(99).String() != "unknown species" || Species(-1).String() != "unknown species" || Hydrogen.String() != "H+" || Calcite.String() != "calcite" {
 		t.Error("names")
 	}
 	if e := reports[0].equilibrium(t, 20); e.SaturationIndex(Mineral(9)) != -99 || !e.Of(Species(99)).IsZero() {

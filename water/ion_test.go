@@ -9,7 +9,7 @@ func TestParseIon(t *testing.T) {
 	for text, want := range map[string]Ion{
 		"calcium": Calcium, "Ca": Calcium, "Ca2+": Calcium, "Ca+2": Calcium, "Ca++": Calcium, "CA": Calcium,
 		"SO4": Sulfate, "SO4--": Sulfate, "SO42-": Sulfate, "SO4-2": Sulfate, "sulphate": Sulfate, "HCO3": Bicarbonate,
-		"HCO3-": Bicarbonate, "Cl−": Chloride, " Na+ ": Sodium, "NH4+": Ammonium,
+		"HCO3-": Bicarbonate, "Cl−": Chloride, "F−": Fluoride, "F-1": Fluoride, "K+1": Potassium, " Na+ ": Sodium, "NH4+": Ammonium,
 	} {
 		if got, err := ParseIon(text); err != nil || got != want {
 			t.Errorf("%q: %v, %v", text, got, err)

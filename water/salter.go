@@ -1,6 +1,7 @@
 package water
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 
@@ -52,7 +53,7 @@ type row struct {
 }
 
 // floor tells a row that keeps something at or above a value.
-func (h row) floor() bool { return h.sign < 0 }
+func (h row) floor() bool { return math.Signbit(h.sign) }
 
 // NewSalter prepares for at most 16 salts, targets and limits each. A salt or
 // an ion named twice, a weight that is not positive or a range upside down gives a
@@ -84,10 +85,7 @@ func NewSalter(salts []Stock, targets []Target, limits ...Limit) (*Salter, error
 		for r := range targets {
 			sum += s.gain[r*n+j] * s.gain[r*n+j]
 		}
-		s.scale[j] = 1
-		if sum > 0 {
-			s.scale[j] = 1 / math.Sqrt(sum)
-		}
+		s.scale[j] = 1 / math.Sqrt(cmp.Or(sum, 1))
 		if salts[j].Most.Compare(units.Mass{}) > 0 {
 			s.capped = append(s.capped, j)
 		}

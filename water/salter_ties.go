@@ -49,7 +49,7 @@ func (s *Salter) choose(size float64) {
 		if !t.quick {
 			s.directions()
 		}
-		t.found, t.count, t.mass = false, 0, 0
+		t.found = false
 		s.inequalities()
 		s.walk(0, 0, t.size)
 	}
@@ -82,12 +82,8 @@ func (s *Salter) face(tol float64) {
 			}
 		}
 	}
-	t.size = 0
-	if moves == 0 && q.M == 0 {
-		return
-	}
+	t.size = moves
 	if t.quick && q.M == 0 {
-		t.size = moves
 		return
 	}
 	t.quick = false
@@ -146,7 +142,7 @@ func (t *ties) reduce(eqs, f int) int {
 			a[c] *= inv
 		}
 		for i := range eqs {
-			if m := t.eq[i*f+col]; i != rank && m != 0 {
+			if m := t.eq[i*f+col]; i != rank {
 				o := t.eq[i*f : i*f+f]
 				for c := range f {
 					o[c] -= m * a[c]
@@ -242,7 +238,6 @@ func (s *Salter) walk(depth, first, k int) {
 			for p := range o {
 				o[p] = b[p] - m*a[p]
 			}
-			o[at] = 0
 		}
 		s.walk(depth+1, r+1, k-1)
 	}
@@ -251,7 +246,7 @@ func (s *Salter) walk(depth, first, k int) {
 func (s *Salter) weigh(in []float64, w int) {
 	t := &s.ties
 	rows := len(t.free) + s.qp.M
-	biggest := 1e-300
+	var biggest float64
 	for c := range t.free {
 		biggest = max(biggest, in[c*w+w-1])
 	}

@@ -55,6 +55,12 @@ func TestSolveWeights(t *testing.T) {
 	near(t, "deviation", r.Deviation, math.Sqrt(4*dna*dna+dcl*dcl), 1e-9)
 	near(t, "sodium off", r.Off[0].Off, dna, 1e-9)
 	near(t, "chloride off", r.Off[1].Off, dcl, 1e-9)
+	// Chloride of weight a quarter.
+	quarter, err := Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(100)), {Chloride, mgL(50), mgL(50), 0.25}}, nil})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "salt", quarter.Doses[0].Mass.In(units.Gram), 10*(na*100+0.25*cl*50)/(na*na+0.25*cl*cl), 1e-9)
 	// A stock of 1 g binds.
 	r, err = Solve(Request{Profile{}, litres(10), []Stock{{TableSalt, grams(1)}}, targets, nil})
 	if err != nil {
@@ -103,6 +109,10 @@ func TestSolveLittle(t *testing.T) {
 	if err == nil || !strings.Contains(err.Error(), "bring it to 19.67 at most") {
 		t.Error(err)
 	}
+	_, err = Solve(Request{Profile{}, litres(10), []Stock{{TableSalt, grams(0.01)}}, []Target{Sodium.Aim(mgL(50))}, []Limit{AtLeast(Sodium, mgL(1))}})
+	if err == nil || !strings.Contains(err.Error(), "bring it to 0.3934 at most") {
+		t.Error(err)
+	}
 }
 
 // Calcium, magnesium, sulfate and chloride can be had in two ways of four salts, or
@@ -121,6 +131,18 @@ func TestSolveTies(t *testing.T) {
 	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: CalciumChlorideDihydrate}, {Salt: CalciumChloride}}, []Target{Calcium.Aim(mgL(50))}, nil})
 	if err != nil || len(r.Doses) != 1 || r.Doses[0].Salt != CalciumChloride {
 		t.Errorf("%v, %v", r.Doses, err)
+	}
+	// Of three forms too, wherever it stands; calcium by gypsum weighs most.
+	for _, three := range [][]Stock{{{Salt: Gypsum}, {Salt: CalciumChlorideDihydrate}, {Salt: CalciumChloride}}, {{Salt: CalciumChloride}, {Salt: Gypsum}, {Salt: CalciumChlorideDihydrate}}, {{Salt: Gypsum}, {Salt: CalciumChloride}, {Salt: CalciumChlorideDihydrate}}} {
+		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, nil})
+		if err != nil || len(r.Doses) != 1 || r.Doses[0].Salt != CalciumChloride {
+			t.Errorf("%v, %v", r.Doses, err)
+		}
+		// A limit that holds nothing back changes nothing of it.
+		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, []Limit{AtMost(Chloride, mgL(1000))}})
+		if err != nil || len(r.Doses) != 1 || r.Doses[0].Salt != CalciumChloride {
+			t.Errorf("%v, %v", r.Doses, err)
+		}
 	}
 	// With 0.1 g of it at hand both are needed.
 	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: CalciumChlorideDihydrate}, {CalciumChloride, grams(0.1)}}, []Target{Calcium.Aim(mgL(50))}, nil})

@@ -177,10 +177,12 @@ const (
 func (s *solution) balance(way int) float64 {
 	c := &s.c
 	oldS, oldC, oldP := s.shareS, s.co3, s.shareP
-	s.fso4 = s.so4 / (1 + c.hso4 + (c.caSO4+c.caHSO4)*s.fca + c.mgSO4*s.fmg + c.naSO4*s.fna + c.kSO4*s.fk + c.nh4SO4*s.fnh4)
+	s.shareS = 1 / (1 + c.hso4 + (c.caSO4+c.caHSO4)*s.fca + c.mgSO4*s.fmg + c.naSO4*s.fna + c.kSO4*s.fk + c.nh4SO4*s.fnh4)
+	s.fso4 = s.so4 * s.shareS
 	if s.po4 > 0 {
-		s.fpo4 = s.po4 / (1 + c.hp[0] + c.hp[1] + c.hp[2] + (c.caP[0]+c.caP[1]+c.caP[2])*s.fca +
+		s.shareP = 1 / (1 + c.hp[0] + c.hp[1] + c.hp[2] + (c.caP[0]+c.caP[1]+c.caP[2])*s.fca +
 			(c.mgP[0]+c.mgP[1]+c.mgP[2])*s.fmg + c.naP*s.fna + c.kP*s.fk)
+		s.fpo4 = s.po4 * s.shareP
 	}
 	switch way {
 	case byCarbon:
@@ -193,12 +195,6 @@ func (s *solution) balance(way int) float64 {
 	}
 	s.metals()
 	// Shares, as an acid dose moves the totals themselves.
-	if s.so4 > 0 {
-		s.shareS = s.fso4 / s.so4
-	}
-	if s.po4 > 0 {
-		s.shareP = s.fpo4 / s.po4
-	}
 	return max(change(oldS, s.shareS), change(oldC, s.co3), change(oldP, s.shareP))
 }
 
