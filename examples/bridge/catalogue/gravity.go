@@ -17,7 +17,9 @@ func gravityFunctions() []Function {
 		gravityFerments(),
 		gravityMethods(),
 		gravityMeasurements(),
+		gravityStrengths(),
 		gravityBlends(),
+		gravityVolumes(),
 		gravityLabels(),
 		gravityDrinks(),
 	} {

@@ -142,10 +142,17 @@ func gravityDrinks() []Function {
 				in("strength", units.PercentVolume, "ethanol of the drink", 0, 100, 4.6),
 				choice("country", "whose measure", "us", "uk", "au"),
 			},
-			Outputs: []Output{pure("drinks", "", "number of standard drinks or units")},
+			Outputs: []Output{
+				pure("drinks", "", "number of standard drinks or units"),
+				pure("on_label", "", "the number as a label states it: one decimal below 10, whole from there"),
+			},
 			call: func(in, out []float64) error {
 				n, err := gravity.StandardDrinks(as(units.Litre, in[0]), as(units.PercentVolume, in[1]), gravity.StandardDrink(in[2]))
+				if err != nil {
+					return err
+				}
 				out[0] = n
+				out[1], err = gravity.LabelDrinks(n)
 				return err
 			},
 		},

@@ -40,6 +40,31 @@ func gravityLabels() []Function {
 			},
 		},
 		{
+			Name:    "nutrition_label_eu",
+			Meaning: "nutrition of 100 mL of a drink, rounded as an EU label states it; check the law in force",
+			Source:  eu + " annexes I and XIV; Guidance on tolerances (2012) table 4, recalled from memory",
+			Inputs: []Input{
+				in("strength", units.PercentVolume, "ethanol of the drink", 0, 20, 4.6),
+				in("real_extract", units.DegreePlato, "extract in the drink, counted as sugar", 0, 30, 3).or(0),
+			},
+			Outputs: []Output{
+				out("kilojoules", units.Kilojoule, "energy of 100 mL, whole"),
+				out("kilocalories", units.Kilocalorie, "energy of 100 mL, by its own factors, whole"),
+				out("carbohydrate", units.Gram, "carbohydrate in 100 mL: to 0.1 g below 10 g, nothing up to 0.5 g"),
+				out("sugars", units.Gram, "of which sugars, rounded the same way"),
+			},
+			call: func(in, out []float64) error {
+				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+				if err != nil {
+					return err
+				}
+				n := s.Nutrition().RoundEU()
+				out[0], out[1] = n.Energy.Kilojoules.In(units.Kilojoule), n.Energy.Kilocalories.In(units.Kilocalorie)
+				out[2], out[3] = n.Carbohydrate.In(units.Gram), n.Sugars.In(units.Gram)
+				return nil
+			},
+		},
+		{
 			Name:    "energy_us",
 			Meaning: "energy of a serving of beer as American analysts calculate it",
 			Source:  "The Oxford Companion to Beer (2012), calories, after ASBC",
