@@ -190,7 +190,7 @@ func TestServe(t *testing.T) {
 	if runtime.GOOS == "windows" {
 		t.Skip("no signal to stop it by")
 	}
-	for _, signal := range stops() {
+	for _, signal := range signals() {
 		ctx, cancel := context.WithTimeout(t.Context(), 30*time.Second)
 		defer cancel()
 		c := exec.CommandContext(ctx, binary(t), "serve", "-addr", "127.0.0.1:0")
@@ -225,7 +225,7 @@ func TestFillStopped(t *testing.T) {
 	if runtime.GOOS == "windows" {
 		t.Skip("no signal to stop it by")
 	}
-	for _, signal := range stops() {
+	for _, signal := range signals() {
 		dir := t.TempDir()
 		ctx, cancel := context.WithTimeout(t.Context(), 30*time.Second)
 		defer cancel()

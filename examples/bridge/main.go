@@ -21,24 +21,12 @@ import (
 	"io"
 	"os"
 	"os/signal"
-	"syscall"
 )
 
 func main() {
-	signal.Ignore(syscall.SIGPIPE) // a pipe without a reader is an error to tell, and no end for a server
-	ctx, stop := signal.NotifyContext(context.Background(), stops()...)
+	ctx, stop := signal.NotifyContext(context.Background(), signals()...)
 	defer stop()
 	os.Exit(run(ctx, os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
-}
-
-// stops are the signals that end the program in order, with no file left half
-// written. A closed terminal is one, unless the program was told to outlive it.
-func stops() []os.Signal {
-	all := []os.Signal{os.Interrupt, syscall.SIGTERM}
-	if !signal.Ignored(syscall.SIGHUP) {
-		all = append(all, syscall.SIGHUP)
-	}
-	return all
 }
 
 // A command gets what follows its name.
