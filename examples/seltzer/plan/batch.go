@@ -34,7 +34,9 @@ type packRecipe struct {
 	primer nutrient.Fermentable // of bottles
 	yield  gravity.Yield        // of the primer
 	primed float64              // kg of primer as weighed, in 1 L of finished drink
-	short  float64              // g/L that the head-space takes of the content
+
+	// The try before, and g/L of gas when served for a kg/L of primer.
+	wasPrimed, served, slope float64
 }
 
 // A batch is the liquid of each vessel for one share of fermentable in the wash.
@@ -258,7 +260,8 @@ func (r *recipe) forStrength() (batch, error) {
 		lastX, lastY, x = x, y, x-y/slope
 	}
 	for i := range r.packs {
-		r.packs[i].primed, r.packs[i].short = 0, 0
+		p := &r.packs[i]
+		p.primed, p.wasPrimed, p.served, p.slope = 0, 0, 0, gasOfSugar
 	}
 	return r.forStrengthBracketed()
 }
@@ -307,6 +310,7 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 
 const (
 	mostPrimings = 40
+	gasOfSugar   = 500  // g of CO2 from a kg of sugar, about
 	leastChange  = 1e-4 // g/L of primer: a hundredth of a scale's step in a batch
 )
 

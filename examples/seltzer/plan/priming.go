@@ -36,13 +36,13 @@ func (r *recipe) prime(b batch) (change float64, err error) {
 			if err != nil {
 				return 0, err
 			}
-			p.short += p.target.In(units.GramCO2PerLitre) - served.Content.In(units.GramCO2PerLitre)
+			change = math.Max(change, 1000*p.correct(served.Content.In(units.GramCO2PerLitre)))
+			if p.primed > 0 {
+				continue
+			}
+			// It has more gas than asked for without a primer: what follows tells so.
 		}
-		aim, err := units.GramCO2PerLitre.Try(p.target.In(units.GramCO2PerLitre) + p.short)
-		if err != nil {
-			return 0, &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: reason(err), Err: err}
-		}
-		dose, err := carbonation.PrimingSugar(aim, dissolved, p.Volume, r.flavourSugar(), with)
+		dose, err := carbonation.PrimingSugar(p.target, dissolved, p.Volume, r.flavourSugar(), with)
 		if err != nil {
 			return 0, &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: reason(err), Err: err}
 		}
@@ -51,6 +51,19 @@ func (r *recipe) prime(b batch) (change float64, err error) {
 		change = math.Max(change, 1000*math.Abs(p.primed-was))
 	}
 	return change, nil
+}
+
+// correct mends the primer after a drink that was primed with it would be served with a
+// content in g/L: by secants, at first as if all its gas stayed in the drink. It returns
+// the change, in kg/L.
+func (p *packRecipe) correct(served float64) float64 {
+	if slope := (served - p.served) / (p.primed - p.wasPrimed); p.wasPrimed > 0 && slope > 0.3*gasOfSugar && slope < 2*gasOfSugar {
+		p.slope = slope
+	}
+	step := (p.target.In(units.GramCO2PerLitre) - served) / p.slope
+	p.wasPrimed, p.served = p.primed, served
+	p.primed = max(0, p.primed+step)
+	return math.Abs(step)
 }
 
 // dissolved returns the CO2 that a packed drink keeps from the ferment of its base.
