@@ -37,6 +37,9 @@ type packRecipe struct {
 
 	// The try before, and g/L of gas when served for a kg/L of primer.
 	wasPrimed, served, slope float64
+
+	// A litre of the mix before, where the next one starts: L of base drink, kg of water.
+	lastBase, lastWater float64
 }
 
 // A batch is the liquid of each vessel for one share of fermentable in the wash.
@@ -97,8 +100,8 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 		return d, err
 	}
 	d.packs, d.strength = make([]finished, len(r.packs)), 100
-	for i, p := range r.packs {
-		if d.packs[i], err = r.undiluted(p, d.litre); err != nil {
+	for i := range r.packs {
+		if d.packs[i], err = r.undiluted(&r.packs[i], d.litre); err != nil {
 			return d, err
 		}
 		d.strength = min(d.strength, d.packs[i].strength())
@@ -119,7 +122,7 @@ func (r *recipe) mix(share float64) (batch, error) {
 	for i, p := range r.packs {
 		f := d.packs[i]
 		if f.strength() > b.strength*(1+1e-12) {
-			if f, err = r.diluted(p, litre, b.strength); err != nil {
+			if f, err = r.diluted(&r.packs[i], litre, b.strength); err != nil {
 				return b, err
 			}
 		}
@@ -325,7 +328,7 @@ func (r *recipe) forWeight(fermentable float64, was batch) (batch, error) {
 			break
 		}
 		y1 := b.fermentable - fermentable
-		if math.Abs(y1) < 1e-13*fermentable {
+		if math.Abs(y1) < 1e-12*fermentable {
 			return b, nil
 		}
 		if y1 == y0 {

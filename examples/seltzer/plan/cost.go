@@ -35,16 +35,17 @@ func (m *maker) cost() error {
 			continue // priced, but this batch takes none
 		}
 		pack := grams(p.Pack)
-		packs := need.Div(pack).Ceil()
-		left := packs.Mul(pack).Sub(need)
-		if left.IsNegative() { // Div rounds at its last place
-			packs, left = packs.Add(decimal.NewFromInt(1)), left.Add(pack)
+		packs, over := need.QuoRem(pack, 0)
+		left := decimal.Zero
+		if !over.IsZero() {
+			packs, left = packs.Add(decimal.NewFromInt(1)), pack.Sub(over)
 		}
-		buy := Purchase{What: p.What, Pack: p.Pack, Packs: int(packs.IntPart()), Price: packs.Mul(price).StringFixed(2)}
+		paid := packs.Mul(price)
+		buy := Purchase{What: p.What, Pack: p.Pack, Packs: int(packs.IntPart()), Price: paid.StringFixed(2)}
 		if buy.Left, err = units.Gram.Exact(left); err != nil {
 			return err
 		}
-		total = total.Add(packs.Mul(price))
+		total = total.Add(paid)
 		c.Buy = append(c.Buy, buy)
 	}
 	for _, w := range m.plan.Weigh {
@@ -69,5 +70,11 @@ func (m *maker) priced(what string) bool {
 
 // grams is a mass in grams, exactly: every unit of mass is a short decimal of it.
 func grams(x units.ExactMass) decimal.Decimal {
+	switch x.Unit() {
+	case units.Gram:
+		return x.Decimal()
+	case units.Kilogram:
+		return x.Decimal().Shift(3)
+	}
 	return x.Decimal().Mul(decimal.NewFromFloat(x.Unit().Of(1).In(units.Gram)))
 }

@@ -57,16 +57,20 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 
 // undiluted is a drink without water: as much base drink as there is room for in a
 // litre, beside the primer.
-func (r *recipe) undiluted(p packRecipe, litre gravity.Solution) (finished, error) {
+func (r *recipe) undiluted(p *packRecipe, litre gravity.Solution) (finished, error) {
 	if p.primed == 0 {
-		return r.finish(p, litre, 1, 0)
+		return r.finish(*p, litre, 1, 0)
 	}
-	return fill(1-p.primed/2, func(base float64) (finished, error) { return r.finish(p, litre, base, 0) })
+	f, err := fill(p.lastBase, func(base float64) (finished, error) { return r.finish(*p, litre, base, 0) })
+	if err == nil {
+		p.lastBase = f.base
+	}
+	return f, err
 }
 
 // diluted makes a litre of a lower strength. The ethanol fixes how much base drink is
 // in it, the rest is water.
-func (r *recipe) diluted(p packRecipe, litre gravity.Solution, strength float64) (finished, error) {
+func (r *recipe) diluted(p *packRecipe, litre gravity.Solution, strength float64) (finished, error) {
 	wanted := strength / 100 * pureEthanol // kg
 	primed := 0.0
 	if p.primed > 0 {
@@ -88,7 +92,15 @@ func (r *recipe) diluted(p packRecipe, litre gravity.Solution, strength float64)
 	if share <= 0 {
 		return finished{}, fmt.Errorf("the primer alone makes more than %.2f %% vol", strength)
 	}
-	return fill(1-share, func(water float64) (finished, error) { return r.finish(p, litre, share, max(0, water)) })
+	from := p.lastWater
+	if from == 0 {
+		from = 1 - share
+	}
+	f, err := fill(from, func(water float64) (finished, error) { return r.finish(*p, litre, share, max(0, water)) })
+	if err == nil {
+		p.lastWater = f.water
+	}
+	return f, err
 }
 
 // fill finds x, near a guess, for which mix(x) is a litre. The volume grows by nearly x,
