@@ -101,7 +101,6 @@ func (d *acidDose) slope(s *solution) float64 {
 const (
 	mostAcid    = 0.5 // mol/kg
 	leastAcidPH = 2.0
-	phRounding  = 1e-9
 )
 
 // AcidDose is an amount of acid for a volume of water, with what it makes of it.
@@ -158,7 +157,7 @@ func (p Profile) AcidPerLitre(a Acid, ph float64, co2 CO2Loss) (units.MolarConce
 		return none, Profile{}, err
 	}
 	s := p.solution()
-	most, way := p.ph+phRounding, byCarbon
+	most, way := p.ph+trifle, byCarbon
 	if co2.lost {
 		way = byGas
 		s.fugacity = fugacity(co2.kPa, p.t)
@@ -178,7 +177,7 @@ func (p Profile) AcidPerLitre(a Acid, ph float64, co2 CO2Loss) (units.MolarConce
 		return none, Profile{}, err
 	}
 	if d.x == 0 {
-		if alk, _ := s.alkalinity(way); alk > s.alk+1e-9 {
+		if alk, _ := s.alkalinity(way); alk > s.alk+trifle {
 			// The water is below that pH once its CO2 has left.
 			e, err := p.rest(fn, co2)
 			if err == nil {

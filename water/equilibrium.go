@@ -262,9 +262,12 @@ func (e Equilibrium) CO2Pressure() units.AbsolutePressure {
 	s := &e.s
 	f := s.co3 * s.c.co2 * s.g.neutral / s.k.henry * kPaPerAtm // kPa
 	p := f
-	for range 30 { // f = p·φ(p), φ within 1 % of 1 for each atm
-		q := min(p, mostGas) // beyond it the virial series is not used
-		p = f / fugacityCoefficient(q, e.water.t)
+	for range mostRounds { // f = p·φ(p), φ within 1 % of 1 for each atm
+		last := p
+		p = f / fugacityCoefficient(min(p, mostGas), e.water.t) // beyond it the virial series is not used
+		if p == last {
+			break
+		}
 	}
 	return units.Kilopascal.Of(checked.Number(p))
 }

@@ -51,7 +51,7 @@ func Explain(r Request) (Explanation, error) {
 		out.Worth = append(out.Worth, w)
 	}
 	for i, m := range out.Recipe.Off {
-		if math.Abs(m.Off) > 1e-6 {
+		if math.Abs(m.Off) > trifle {
 			out.Reasons = append(out.Reasons, r.reason(m, r.Targets[i].High, len(out.Binding) > 0))
 		}
 	}

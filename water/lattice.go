@@ -15,8 +15,8 @@ var errNoMultiple = errors.New("no multiple of the step")
 
 const (
 	mostNodes = 1_000_000
-	stepSlack = 1e-9 // of a step
-	leafSlack = 1e-9 // of a limit, in its scaled unit
+	stepSlack = trifle // of a step
+	leafSlack = trifle // of a limit, in its scaled unit
 )
 
 // alike is how near two sums of squares near v are told from one another.
@@ -196,7 +196,7 @@ func (l *lattice) narrow() {
 	for i := range n {
 		for r := range l.have {
 			if g := l.gain[r*n+i]; g > 0 && l.found {
-				l.most[i] = min(l.most[i], wholeSteps(max(0, radius+l.width[r]-l.have[r])/g))
+				l.most[i] = min(l.most[i], wholeSteps((radius+l.width[r]-l.have[r])/g))
 			}
 		}
 		if l.idle(i) {
@@ -207,10 +207,7 @@ func (l *lattice) narrow() {
 	l.richest = make([]float64, len(l.have)*(n+1))
 	for r := range l.have {
 		for i := range n {
-			l.richest[r*(n+1)+i+1] = l.richest[r*(n+1)+i]
-			if l.most[i] > 0 {
-				l.richest[r*(n+1)+i+1] = max(l.richest[r*(n+1)+i], l.gain[r*n+i])
-			}
+			l.richest[r*(n+1)+i+1] = max(l.richest[r*(n+1)+i], l.gain[r*n+i])
 			l.rest[r*(n+1)+i+1] = l.rest[r*(n+1)+i] + l.gain[r*n+i]*l.most[i]
 		}
 	}
@@ -236,6 +233,17 @@ func (l *lattice) idle(i int) bool {
 	return true
 }
 
+// middle is where the cost (d (x-at) + e)² + slope (x-at) of x steps is least.
+func (l *lattice) middle(i int, e float64) float64 {
+	middle, d := l.at[i], l.r[i*l.n+i]
+	if d > 0 {
+		middle -= e/d + l.slope[i]/(2*d*d)
+	} else if l.slope[i] > 0 {
+		middle = 0
+	}
+	return min(l.most[i], max(0, middle))
+}
+
 // descend chooses level i, the levels above being chosen at a cost of at least cost.
 func (l *lattice) descend(i int, cost float64) {
 	if i < 0 {
@@ -247,14 +255,7 @@ func (l *lattice) descend(i int, cost float64) {
 	for j := i + 1; j < n; j++ {
 		e += l.r[i*n+j] * (l.x[j] - l.at[j])
 	}
-	// Cost of x: (d (x-at) + e)² + slope (x-at), least at the middle.
-	middle := l.at[i]
-	if d > 0 {
-		middle -= e/d + l.slope[i]/(2*d*d)
-	} else if l.slope[i] > 0 {
-		middle = 0
-	}
-	middle = min(l.most[i], max(0, middle))
+	middle := l.middle(i, e)
 	up := math.Round(middle)
 	down := up - 1
 	for down >= 0 || up <= l.most[i] {
@@ -275,7 +276,7 @@ func (l *lattice) descend(i int, cost float64) {
 		if c > l.value+l.slack {
 			// Further out on this side costs more.
 			if rising {
-				up = l.most[i] + 1
+				up = inf
 			} else {
 				down = -1
 			}

@@ -57,7 +57,7 @@ func (l *lattice) simpler(i int, cost float64) bool {
 		for j := i; j < n; j++ {
 			v += l.gain[r*n+j] * l.x[j]
 		}
-		if v < 0 && l.richest[r*(n+1)+i] > 0 {
+		if l.richest[r*(n+1)+i] > 0 {
 			more = max(more, math.Ceil(-v/l.richest[r*(n+1)+i]-stepSlack))
 		}
 	}

@@ -134,6 +134,48 @@ func TestStepsTies(t *testing.T) {
 	near(t, "off", w.Deviation, 0, 1e-12)
 }
 
+// No other number of steps costs less than the middle.
+func TestLatticeMiddle(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		of := func(name string, most float64) float64 { return rapid.Float64Range(0, most).Draw(t, name) }
+		l := &lattice{n: 1, r: []float64{of("d", 3)}, at: []float64{0}, slope: []float64{of("slope", 20)}, most: []float64{math.Floor(of("most", 9))}}
+		if rapid.Bool().Draw(t, "used") {
+			l.at, l.slope = []float64{of("at", 9)}, []float64{0}
+		}
+		if rapid.Bool().Draw(t, "flat") {
+			l.r[0] = 0
+		}
+		e := rapid.Float64Range(-20, 20).Draw(t, "e")
+		cost := func(x float64) float64 {
+			v := l.r[0]*(x-l.at[0]) + e
+			return v*v + l.slope[0]*(x-l.at[0])
+		}
+		m := l.middle(0, e)
+		if m < 0 || m > l.most[0] {
+			t.Fatalf("middle %v of %v", m, l.most[0])
+		}
+		for i := range 101 {
+			if x := l.most[0] * float64(i) / 100; cost(x) < cost(m)-1e-9*(1+math.Abs(cost(m))) {
+				t.Fatalf("%v costs %v, the middle %v costs %v", x, cost(x), m, cost(m))
+			}
+		}
+	})
+}
+
+// Sodium at most 5 mg/L, where a step of 0.5 g in 20 L is 9.83: none is the answer.
+// Of 63 to 82 mg/L of calcium in 10 L by whole grams, 2 g of the anhydrous chloride
+// (72.2) take one salt, a gram of each (63.4) two.
+func TestStepsOfOne(t *testing.T) {
+	w, err := SolveSteps(Request{Profile{}, litres(20), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(9))}, []Limit{AtMost(Sodium, mgL(5))}}, exactGrams(t, "0.5 g"))
+	if err != nil || len(w.Doses) != 0 {
+		t.Error(w.Doses, err)
+	}
+	w, err = SolveSteps(Request{Profile{}, litres(10), []Stock{{Salt: CalciumChlorideDihydrate}, {Salt: CalciumChloride}}, []Target{Calcium.Between(mgL(63), mgL(82))}, nil}, exactGrams(t, "1 g"))
+	if err != nil || len(w.Doses) != 1 || w.Doses[0].Salt != CalciumChloride {
+		t.Error(w.Doses, err)
+	}
+}
+
 // SolveSteps passes on what the parts refuse.
 func TestStepsRefuses(t *testing.T) {
 	q := Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(50))}, nil}

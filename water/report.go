@@ -187,7 +187,7 @@ func (p *Profile) fill() []string {
 	if missing < 0 {
 		i, missing = Chloride, -missing
 	}
-	if missing < 1e-9 {
+	if missing < trifle {
 		return nil
 	}
 	p.mg[i] += missing * i.MolarMass()

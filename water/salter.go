@@ -69,10 +69,7 @@ func NewSalter(salts []Stock, targets []Target, limits ...Limit) (*Salter, error
 	s.base, s.aim = make([]float64, k), make([]float64, k)
 	s.scale, s.x = make([]float64, n), make([]float64, n)
 	for r, t := range targets {
-		s.root[r] = 1
-		if t.Weight > 0 {
-			s.root[r] = math.Sqrt(t.Weight)
-		}
+		s.root[r] = math.Sqrt(orOne(t.Weight))
 		for j, st := range salts {
 			s.gain[r*n+j] = s.root[r] * yield(st.Salt, t.Ion)
 		}
@@ -85,7 +82,7 @@ func NewSalter(salts []Stock, targets []Target, limits ...Limit) (*Salter, error
 		for r := range targets {
 			sum += s.gain[r*n+j] * s.gain[r*n+j]
 		}
-		s.scale[j] = 1 / math.Sqrt(cmp.Or(sum, 1))
+		s.scale[j] = 1 / math.Sqrt(orOne(sum))
 		if salts[j].Most.Compare(units.Mass{}) > 0 {
 			s.capped = append(s.capped, j)
 		}
@@ -93,6 +90,9 @@ func NewSalter(salts []Stock, targets []Target, limits ...Limit) (*Salter, error
 	s.prepare()
 	return s, nil
 }
+
+// orOne is v, and one where there is none.
+func orOne(v float64) float64 { return cmp.Or(v, 1) }
 
 // yield returns the mg/L of an ion that a g/L of salt brings, the alkalinity as
 // bicarbonate.
@@ -174,9 +174,7 @@ func (s *Salter) prepare() {
 			coeff[j] = l.of(func(ion Ion) float64 { return yield(s.salts[j].Salt, ion) })
 			norm = max(norm, math.Abs(coeff[j]*s.scale[j]))
 		}
-		if norm == 0 {
-			norm = 1
-		}
+		norm = orOne(norm)
 		s.program = append(s.program, coeff)
 		if l.high < inf {
 			s.held = append(s.held, row{i, 1, norm})

@@ -196,7 +196,6 @@ func (s *Salter) inequalities() {
 		for j := range t.vars {
 			row[k] -= q.C[i*t.vars+j] * q.X[j]
 		}
-		row[k] = max(0, row[k])
 		for c := range f {
 			g := q.C[i*t.vars+t.free[c]]
 			if g == 0 {

@@ -50,16 +50,12 @@ func (r *Request) recipe(doses []Dose) (Recipe, error) {
 		return Recipe{}, err
 	}
 	out := Recipe{Doses: doses, Water: after}
-	sum := 0.0
+	var sum float64
 	for _, t := range r.Targets {
 		v := after.ion(t.Ion)
 		low, high := t.Low.In(units.MilligramPerLitre), t.High.In(units.MilligramPerLitre)
 		off := max(0, v-high) + min(0, v-low)
-		w := t.Weight
-		if w == 0 {
-			w = 1
-		}
-		sum += w * off * off
+		sum += orOne(t.Weight) * off * off
 		out.Off = append(out.Off, Miss{t.Ion, units.MilligramPerLitre.Of(checked.Number(max(0, v))), off})
 	}
 	out.Deviation = math.Sqrt(sum)

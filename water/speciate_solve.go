@@ -16,6 +16,8 @@ const (
 	rangeSource = "extended Debye–Hückel and Davies, package water"
 )
 
+var leastActivity, mostActivity = power(-mostPH), power(-leastPH) // of H+
+
 // begin sets a start: everything free, the strength of the totals.
 func (s *solution) begin(ph float64) {
 	s.h = math.Exp(-math.Ln10 * ph)
@@ -85,7 +87,7 @@ func (s *solution) findPH(fn string, way int) error {
 		} else {
 			s.h *= math.Exp(step)
 		}
-		s.h = max(1e-14, min(1, s.h))
+		s.h = max(leastActivity, min(mostActivity, s.h))
 		d = max(d, math.Abs(step))
 		if d < settled {
 			if !s.refresh() && d < closely {
@@ -102,8 +104,11 @@ func (s *solution) findPH(fn string, way int) error {
 // the balances solved at each pH.
 func (s *solution) bisectPH(fn string, way int) error {
 	low, high := leastPH, mostPH
-	for range 60 {
+	for {
 		ph := (low + high) / 2
+		if ph == low || ph == high {
+			break
+		}
 		s.h = math.Exp(-math.Ln10 * ph)
 		if err := s.atPH(fn, way, nil); err != nil {
 			if way != byGas {
