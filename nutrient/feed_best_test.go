@@ -107,6 +107,17 @@ func TestBestFeedKeepsLimitsAndBeatsTheOrder(t *testing.T) {
 	})
 }
 
+// 1 mg of P is in 132.056/30.974 mg of DAP, which holds no potassium and no thiamine.
+func TestBestFeedForMinerals(t *testing.T) {
+	one := units.MilligramPerLitre.Of(1)
+	f := must(BestFeed(Wants{Phosphorus: one}, units.Litre.Of(1), US, Offer{DiammoniumPhosphate(), decimal.Zero}))
+	near(t, "DAP", f.Doses[0].Mass.In(units.Milligram), 132.056/30.974, 0.001, "stoichiometry")
+	f = must(BestFeed(Wants{Potassium: one, Thiamine: one}, units.Litre.Of(1), US, Offer{DiammoniumPhosphate(), decimal.Zero}))
+	if len(f.Doses) != 0 || !strings.Contains(strings.Join(f.Cautions, "\n"), "1 mg/L of the potassium open") || !strings.Contains(strings.Join(f.Cautions, "\n"), "1 mg/L of the thiamine open") {
+		t.Errorf("%+v", f)
+	}
+}
+
 func TestBestFeedRefuses(t *testing.T) {
 	dap := Offer{DiammoniumPhosphate(), price("1")}
 	want := Wants{Nitrogen: units.MilligramPerLitre.Of(10)}

@@ -1,6 +1,7 @@
 package nutrient
 
 import (
+	"errors"
 	"testing"
 
 	"example.org/zymase/gravity"
@@ -87,4 +88,29 @@ func TestFermentWithoutSugar(t *testing.T) {
 	// One kilogram of glucose is used as one.
 	wash := must(water.AddExtract(gravity.Glucose, units.Kilogram.Of(1)))
 	near(t, "glucose", Brew{Start: wash, Finish: wash, Used: units.Kilogram.Of(1)}.hexose().In(units.Kilogram), 1, 1e-12, "no inversion")
+}
+
+// A brine is beyond the activity coefficients: every way to its pH says so.
+func TestFermentOfBrine(t *testing.T) {
+	f := hall(DiammoniumPhosphate())
+	f.Water = must(water.NewProfile(room, units.CalciumCarbonate{}, water.Sodium.At(mgPerL(15000)), water.Chloride.At(mgPerL(23130))))
+	half := units.Percent.Of(50)
+	for what, try := range map[string]func() error{
+		"At":        func() error { _, err := f.At(half); return err },
+		"Course":    func() error { _, err := f.Course(2); return err },
+		"BufferFor": func() error { _, err := f.BufferFor(3.5, SodiumBicarbonate); return err },
+		"Correct":   func() error { _, err := f.Correct(half, 3, 3.5, SodiumBicarbonate); return err },
+		"Acidify": func() error {
+			_, err := Acidify(f.Water, 0, 3, sold(t, water.CitricAcid, 100), water.TitrationUS, units.Litre.Of(1), US)
+			return err
+		},
+		"Acidify measured": func() error {
+			_, err := Acidify(f.Water, 4, 3, sold(t, water.CitricAcid, 100), water.TitrationUS, units.Litre.Of(1), US)
+			return err
+		},
+	} {
+		if e, ok := errors.AsType[*units.RangeError](try()); !ok || e.Quantity != "ionic strength" {
+			t.Errorf("%s: %v", what, e)
+		}
+	}
 }

@@ -269,6 +269,9 @@ func TestBuffers(t *testing.T) {
 	if _, err := ParseBuffer("chalk"); err == nil {
 		t.Error("chalk is taken")
 	}
+	if Buffer(-1).String() != PotassiumBicarbonate.String() || Buffer(4).MolarMass() != PotassiumBicarbonate.MolarMass() {
+		t.Error("an unknown buffer is none")
+	}
 	// 5 mmol/L of each: charge, potassium and citrate.
 	for b, want := range map[Buffer][3]float64{PotassiumBicarbonate: {5, 5, 0}, SodiumBicarbonate: {5, 0, 0}, TripotassiumCitrate: {15, 15, 5}, TrisodiumCitrate: {15, 0, 5}} {
 		a := acidity{}.with(b, 5)
@@ -320,7 +323,9 @@ func TestBalanceYield(t *testing.T) {
 	near(t, "CO2", y.CO2(), b.CO2.In(units.Gram)/100, 1e-9, "the balance")
 	near(t, "water", y.Water(), 0.05263, 1e-9, "inversion")
 	near(t, "residue", y.Residue(), b.Glycerol.Plus(b.Succinic).Plus(b.Acetic).Plus(b.Lactic).In(units.Gram)/100, 1e-9, "the balance")
-	_, err := b.Yield(units.Gram.Of(106))
+	_, err := Balance{}.Yield(units.Mass{})
+	refused(t, err, "extract", 1e-9, 0)
+	_, err = b.Yield(units.Gram.Of(106))
 	refused(t, err, "extract", 0.9*b.Hexose.In(units.Gram), b.Hexose.In(units.Gram))
 }
 

@@ -76,8 +76,11 @@ func (b Brew) At(used units.Share) (gravity.Solution, gravity.Fermented, error) 
 	return b.Start.Ferment(kilograms(min(all, all*used.In(units.Percent)/100)), b.Yield)
 }
 
-// mostStrength is where nearly all yeast stops.
-const mostStrength = 20 // % vol
+// Where a wash is one, and where nearly all yeast stops.
+const (
+	leastStrength = 0.01 // % vol
+	mostStrength  = 20   // % vol
+)
 
 const strengthSource = "what yeast ferments to"
 
@@ -150,7 +153,7 @@ func (f Fermentable) AddTo(s gravity.Solution, m units.Mass) (gravity.Solution, 
 func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 	const fn = "nutrient.Wash.For"
 	want := strength.In(units.PercentVolume)
-	if err := limit.Check(fn, "strength", want, "% vol", 0.01, mostStrength, strengthSource); err != nil {
+	if err := limit.Check(fn, "strength", want, "% vol", leastStrength, mostStrength, strengthSource); err != nil {
 		return Brew{}, err
 	}
 	w, err := w.checked(fn)
@@ -209,21 +212,22 @@ var pureEthanol = func() float64 {
 }()
 
 // above returns a mass of the fermentable that ends above a strength.
-func (w Wash) above(fn string, want float64) (float64, error) {
+func (w Wash) above(fn string, want float64) (kg float64, err error) {
 	size := w.Basis.litre
 	if w.Basis.kind == waterMass {
 		size = w.Basis.kg + w.Base.Mass().In(units.Kilogram)
 	}
-	for kg := size * want / 100; kg < 10*size; kg *= 1.3 {
+	var have float64
+	for kg = size * want / 100; kg < 10*size; kg *= 1.3 {
 		b, err := w.from(fn, kg)
 		if err != nil {
-			return 0, err
+			return kg, err
 		}
-		if b.Finish.ByVolume().In(units.PercentVolume) > want {
+		if have = b.Finish.ByVolume().In(units.PercentVolume); have > want {
 			return kg, nil
 		}
 	}
-	return 0, limit.Check(fn, "strength", want, "% vol", 0.01, 0.01, "more than this fermentable reaches")
+	return kg, limit.Check(fn, "strength", want, "% vol", leastStrength, have, "what this fermentable reaches")
 }
 
 // From returns what a mass of the fermentable ends at: the reverse of [Wash.For].

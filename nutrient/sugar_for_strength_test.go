@@ -176,9 +176,23 @@ func TestWashRefuses(t *testing.T) {
 	refused(t, err, "strength", must(w.From(units.Mass{})).Finish.ByVolume().In(units.PercentVolume), 20)
 	w.Basis = ok.Basis
 	w.Base = must(gravity.NewSolution(units.Kilogram.Of(80), units.Mass{}, units.Mass{}))
+	_, err = w.From(units.Mass{})
+	// With a ten thousandth of the 60 L as the least water.
+	least := must(must(w.Base.AddWater(units.Gram.Of(6))).Volume(room)).In(units.Litre)
+	if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Quantity != "volume" || math.Abs(e.Min-least) > 1e-5 {
+		t.Errorf("%v, want at least %g L", err, least)
+	}
+	w.Basis = Kettle(units.Litre.Of(60), room)
 	if _, err = w.For(units.PercentVolume.Of(2)); err == nil {
 		t.Error("a base above the volume is taken")
 	}
+	// Must of 12 °Bx holds 6 % vol; a kilogram of water beside it leaves a little less.
+	must12 := Wash{Fermentable: must(Juice(units.DegreePlato.Of(12), units.Share{})), Attenuation: units.Percent.Of(100), Basis: WaterAtHand(units.Kilogram.Of(1))}
+	_, err = must12.For(units.PercentVolume.Of(8))
+	if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Min != 0.01 || !(e.Max > 5 && e.Max < 6.2) {
+		t.Errorf("%v, want 0.01 to about 5.7", err)
+	}
+	must(must12.For(units.PercentVolume.Of(5)))
 	w = ok
 	w.Attenuation = units.Percent.Of(1)
 	if _, err = w.For(units.PercentVolume.Of(15)); err == nil {
