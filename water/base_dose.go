@@ -56,7 +56,7 @@ func checkBase(fn string, s Salt, litres float64) error {
 	if err := checkVolume(fn, litres); err != nil {
 		return err
 	}
-	return limit.Check(fn, "alkalinity of "+saltTable[s].name, saltTable[s].alkG, "mEq/g", 1e-3, 100, "a salt that brings alkalinity")
+	return limit.Check(fn, "alkalinity of the salt", saltTable[s].alkG, "mEq/g", 1e-3, 100, "a salt that brings alkalinity")
 }
 
 // BaseDose is a mass of a base for a volume of water, with what it makes of it.

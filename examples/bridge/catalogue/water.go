@@ -13,6 +13,7 @@ func waterFunctions() []Function {
 		waterReport(),
 		waterEquilibria(),
 		waterTreatment(),
+		waterDoses(),
 		waterSolve(),
 	} {
 		all = append(all, part...)
