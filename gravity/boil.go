@@ -20,10 +20,10 @@ func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, uni
 	if err := limit.Check(fn, "ethanol", s.ethanol, "kg", 0, 0, "ethanol boils off with the water"); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	least := s.sugars() * (100 - mostSucrose*(1-rounding/1000)) / mostSucrose // water that must stay
+	var least float64 // water that must stay
 	for k, x := range s.extract {
-		if x > 0 { // the tables of the other sugars end earlier
-			least = max(least, s.sugars()*(100/(lighters[k].most*(1-rounding/1000))-1))
+		if x > 0 { // as far as the table of that sugar goes
+			least = max(least, s.sugars()*(100/(lighters[k].most*(1-hair))-1))
 		}
 	}
 	least = min(least-s.water, 0)
@@ -35,7 +35,7 @@ func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, uni
 	if err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	slack := rounding / 1000 * whole
+	slack := hair * whole
 	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", end-slack, whole+slack, "what less water can make"); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
@@ -55,7 +55,7 @@ func (s Solution) MakeUpTo(v units.Volume, t units.Temperature) (Solution, units
 		return Solution{}, units.Mass{}, err
 	}
 	want := v.In(units.Litre)
-	if err := limit.Check(fn, "volume", want, "L", whole*(1-rounding/1000), mostVolume, "what more water can make"); err != nil {
+	if err := limit.Check(fn, "volume", want, "L", whole*(1-hair), mostVolume, "what more water can make"); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
 	want = max(want, whole)

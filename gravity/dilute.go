@@ -90,7 +90,7 @@ func (s Solution) TakeVolume(v units.Volume, t units.Temperature) (taken, left S
 		return Solution{}, Solution{}, err
 	}
 	whole, want := 1000*s.total()/rho, v.In(units.Litre)
-	if err := limit.Check(fn, "volume", want, "L", 0, whole*(1+rounding/1000), "the liquid there is"); err != nil {
+	if err := limit.Check(fn, "volume", want, "L", 0, whole*(1+hair), "the liquid there is"); err != nil {
 		return Solution{}, Solution{}, err
 	}
 	if whole == 0 { // nothing of nothing

@@ -158,6 +158,10 @@ func TestBlendToStrengthAndExtract(t *testing.T) {
 	}
 	_, _, err = gravity.BlendToStrengthAndExtract(spirit, syrup, ok[gravity.Solution](t)(gravity.NewSolution(kg(95), kg(3), kg(5))), volPct(2), plato(1), litre(20))
 	refused(t, "weaker than the third", err, "share of liquid 1")
+	if r := rangeError(t, err); r != nil {
+		near(t, "least share", r.Min, 0, 2e-9)
+		near(t, "most", r.Max, 100, 2e-9)
+	}
 	_, _, err = gravity.BlendToStrengthAndExtract(spirit, syrup, gravity.Solution{}, volPct(2), plato(1), litre(20))
 	refused(t, "nothing", err, "mass of a liquid")
 }

@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"math"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -167,7 +169,7 @@ func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure f
 		}
 		v, _ := figure(s)
 		return v - want
-	}, 0, p, 100*sharp)
+	}, 0, p, p*sharp)
 	if err != nil {
 		return Fermentation{}, err
 	}
@@ -212,7 +214,7 @@ func fromGravityAndEthanol(fn string, g Gravity, e float64, y Yield) (Fermentati
 	if err != nil {
 		return Fermentation{}, err
 	}
-	if err := limit.Check(fn, "gravity with this strength", want, "", lo-rounding/100, hi, "dry to 30 % mass of sugar; "+sourceState); err != nil {
+	if err := limit.Check(fn, "gravity with this strength", want, "", lo-hair, hi, "dry to 30 % mass of sugar; "+sourceState); err != nil {
 		return Fermentation{}, err
 	}
 	if want <= lo {
@@ -275,7 +277,7 @@ func FromStrengthAndReal(strength units.StrengthByVolume, real units.Extract, y 
 			return Fermentation{}, err
 		}
 		next := ethanol / s.density20()
-		if d := next - e; d < sharp/10 && d > -sharp/10 {
+		if math.Abs(next-e) < sharp {
 			break
 		}
 		e = next

@@ -1,6 +1,10 @@
 package gravity
 
-import "example.org/zymase/units"
+import (
+	"math"
+
+	"example.org/zymase/units"
+)
 
 // Hydrometer is a glass hydrometer with a scale of specific gravity. The zero
 // value is one for 20/20 °C.
@@ -69,7 +73,7 @@ func (w *warm) at20(x float64) (e, rho float64) {
 	for range mostSteps {
 		e = w.v / rho
 		next := blend(&mixture20, &syrup20, e, x)
-		if d := next - rho; d < nearly/10 && d > -nearly/10 {
+		if math.Abs(next-rho) < nearly { // the error of the next is far smaller
 			return e, next
 		}
 		rho = next

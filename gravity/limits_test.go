@@ -144,6 +144,15 @@ func TestLimitsOfMeasurement(t *testing.T) {
 			near(t, "most", r.Max, d, 1e-6)
 		}
 	}
+	// −10 °P by the polynomial of SPS-4 at 20 °C, the first row of its coefficients
+	least := ok[units.Density](t)(gravity.WaterDensity(celsius(20))).In(units.KilogramPerCubicMetre)
+	for k, a := range sps4[0] {
+		least += a * math.Pow(-0.1, float64(k+1))
+	}
+	_, err = gravity.FromDensityAt(kgm3(900), celsius(20), volPct(0))
+	if r := rangeError(t, err); r != nil {
+		near(t, "least", r.Min, least, 1e-6)
+	}
 	// a reference on which the ends of the scale are closer: pure ethanol at 25 °C
 	end := ok[gravity.Gravity](t)(gravity.FromSG(pure / none))
 	_, err = gravity.FromReference(0.800, gravity.At15, gravity.InVacuum)
@@ -184,6 +193,14 @@ func TestLimitsOfSolution(t *testing.T) {
 		_, err = gravity.NewSolution(kg(40*k), kg(20*k), kg(40*k)) // e·x up to 0.06, Hackbarth 2009
 		edges(t, err, "extract with this much ethanol", 20, 0, 15)
 	}
+	// a trace of another sugar, up to 2 % of the liquid, may be beyond its own table
+	syrup := ok[gravity.Solution](t)(gravity.NewSolution(kg(40), kg(58), kg(0)))
+	ok[gravity.Solution](t)(syrup.AddExtract(gravity.Fructose, kg(1.95)))
+	_, err = syrup.AddExtract(gravity.Fructose, kg(2.05))
+	edges(t, err, "extract with fructose", 100*60.05/100.05, 0, 48)
+	// 0.03 of two and 0.06 of three in squares, where little of each is in it
+	u, _ := ok[gravity.Solution](t)(gravity.NewSolution(kg(99.98), kg(0.01), kg(0.01))).DensityUncertainty()
+	near(t, "uncertainty", u.In(units.KilogramPerCubicMetre), math.Hypot(0.03, 0.06), 0.0005)
 	_, err = s.Density(celsius(101))
 	edges(t, err, "temperature", 101, 0, 100)
 	_, _, err = s.DiluteTo(volPct(5))

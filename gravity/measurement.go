@@ -71,7 +71,7 @@ func FromWeightLost(wort Solution, lost units.Mass, dissolved units.CarbonDioxid
 		return Solution{}, Fermented{}, err
 	}
 	made := m + c/1000*wort.total()/wort.density20()*1000
-	if err := limit.Check(fn, "CO2 made", made, "kg", 0, wort.fermentable()*y.co2*(1+rounding/1000), "complete fermentation"); err != nil {
+	if err := limit.Check(fn, "CO2 made", made, "kg", 0, wort.fermentable()*y.co2*(1+hair), "complete fermentation"); err != nil {
 		return Solution{}, Fermented{}, err
 	}
 	return wort.Ferment(kilograms(min(made/y.co2, wort.fermentable())), y)

@@ -35,7 +35,11 @@ func TestRefractiveIndexSucrose(t *testing.T) {
 		for _, r := range rows {
 			s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-r[0]), kg(0), kg(0)))
 			s = ok[gravity.Solution](t)(s.AddExtract(k, kg(r[0])))
-			near(t, fmt.Sprint(k, " ", r[0]), ok[float64](t)(s.RefractiveIndex()), r[1], 0.0002)
+			tol := 0.0002
+			if k == gravity.Glycerol { // its one number is from this row
+				tol = 0.0001
+			}
+			near(t, fmt.Sprint(k, " ", r[0]), ok[float64](t)(s.RefractiveIndex()), r[1], tol)
 		}
 	}
 	for _, r := range [][2]float64{{0.5, 1.3333}, {2, 1.3342}, {4, 1.3354}, {6, 1.3367}, {8, 1.3381}, {10, 1.3395}, {12, 1.3410}, {14, 1.3425}, {16, 1.3440}, {18, 1.3455}, {20, 1.3469}, {24, 1.3498}, {28, 1.3524}, {32, 1.3546}, {36, 1.3566}, {40, 1.3583}} {

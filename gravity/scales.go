@@ -82,7 +82,7 @@ func ExtractFromConcentration(c units.MassConcentration, t units.Temperature) (u
 	if err := limit.Check(fn, "concentration", g, "g/L", 0, mostSucrose/100*y.density(mostSucrose/100), sourceSPS4); err != nil {
 		return units.Extract{}, err
 	}
-	b := min(g/y[0], mostSucrose/100) // a start; the steps below do not depend on it
+	var b float64 // the steps do not depend on the start
 	for range mostSteps {
 		rho := y.density(b)
 		step := (b*rho - g) / (rho + b*y.slope(b))

@@ -37,3 +37,25 @@ func TestMeasuredStrengthOfADryWash(t *testing.T) {
 		t.Errorf("far under the floor: %v", m)
 	}
 }
+
+// How far under the floor counts as dry: 0.001 and 4 standard uncertainties. With an
+// exact original gravity only the final one has any.
+func TestMeasuredStrengthUnderTheFloor(t *testing.T) {
+	y, og := gravity.SugarWashYield(gravity.Sucrose), measured(t, 1.0282, 0)
+	b := sg(t, 1.0282).Extract().In(units.DegreePlato)
+	wort := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-b), kg(b), kg(0)))
+	dry, _, err := wort.Dry(y)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, u := range []float64{0, 0.0005} {
+		leeway := 0.001 + 4*u
+		m, err := gravity.MeasuredStrength(og, measured(t, dry.Gravity().SG()-0.97*leeway, u), y, 0, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "strength", m.Value().In(units.PercentVolume), dry.ByVolume().In(units.PercentVolume), 1e-6)
+		_, err = gravity.MeasuredStrength(og, measured(t, dry.Gravity().SG()-1.03*leeway, u), y, 0, 0)
+		refused(t, "under the floor", err, "apparent extract")
+	}
+}
