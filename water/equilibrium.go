@@ -70,6 +70,9 @@ func (p *Profile) start() float64 {
 	if ph, known := p.PH(); known {
 		return ph
 	}
+	if p.alk < 0 { // more acid than carbonate: a ferment
+		return 4
+	}
 	return 7.5
 }
 
@@ -106,7 +109,7 @@ func (p *Profile) measured(fn string, ph float64) (e Equilibrium, err error) {
 		return Equilibrium{}, err
 	}
 	alk, _ := s.alkalinity(byAlk)
-	if off := math.Abs(alk - s.alk); off > 1e-10*(math.Abs(alk)+s.c.h+s.c.oh) {
+	if off := math.Abs(alk - s.alk); off > closely*(math.Abs(alk)+s.c.h+s.c.oh) {
 		// No content of CO2 makes this alkalinity at this pH.
 		err := limit.Check(fn, "alkalinity at this pH", p.alk, "mEq/L", alk/molal, mostAlkalinity, "the least alkalinity that the pH and the other ions leave")
 		if err != nil {
