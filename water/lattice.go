@@ -67,13 +67,14 @@ func newLattice(s *Salter, grams float64) *lattice {
 		l.order = append(l.order, j)
 	}
 	slope := func(j int) float64 { return 2 * max(0, s.qp.Slope[j]) * h / s.scale[j] }
+	idle := func(j int) bool { return s.x[j] == 0 }
 	// Salts in use come first, then those that a bound holds least.
 	sort.SliceStable(l.order, func(a, b int) bool {
-		x, y := s.x[l.order[a]], s.x[l.order[b]]
-		if (x > 0) != (y > 0) {
-			return x > 0
+		x, y := l.order[a], l.order[b]
+		if idle(x) != idle(y) {
+			return idle(y)
 		}
-		return x == 0 && slope(l.order[a]) < slope(l.order[b])
+		return idle(x) && slope(x) < slope(y)
 	})
 	for i, j := range l.order {
 		l.at[i], l.slope[i] = s.x[j]/h, slope(j)
@@ -233,13 +234,12 @@ func (l *lattice) idle(i int) bool {
 	return true
 }
 
-// middle is where the cost (d (x-at) + e)² + slope (x-at) of x steps is least.
+// middle is where the cost (d (x-at) + e)² + slope (x-at) of x steps is least; a slope
+// is that of a salt not in use, whose at is zero.
 func (l *lattice) middle(i int, e float64) float64 {
 	middle, d := l.at[i], l.r[i*l.n+i]
 	if d > 0 {
 		middle -= e/d + l.slope[i]/(2*d*d)
-	} else if l.slope[i] > 0 {
-		middle = 0
 	}
 	return min(l.most[i], max(0, middle))
 }

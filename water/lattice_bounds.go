@@ -5,18 +5,15 @@ import "math"
 // open reports whether ranges and limits leave room below level i.
 func (l *lattice) open(i int) bool {
 	n := l.n
-	if len(l.ranged) > 0 {
+	if l.ranged != nil {
 		var sum float64 // what is off whatever the levels below are
 		for r := range l.have {
 			v := l.have[r]
 			for j := i; j < n; j++ {
 				v += l.gain[r*n+j] * l.x[j]
 			}
-			if v > l.width[r] {
-				sum += (v - l.width[r]) * (v - l.width[r])
-			} else if v += l.rest[r*(n+1)+i]; v < 0 {
-				sum += v * v
-			}
+			d := max(0, v-l.width[r]) + min(0, v+l.rest[r*(n+1)+i])
+			sum += d * d
 		}
 		if sum > l.value+l.slack {
 			return false
@@ -40,14 +37,7 @@ func (l *lattice) simpler(i int, cost float64) bool {
 	if !l.found || cost < l.value-l.slack {
 		return true // it may be nearer
 	}
-	var count int
-	var mass float64
-	for j := i; j < l.n; j++ {
-		if l.x[j] > 0 {
-			count++
-			mass += l.x[j]
-		}
-	}
+	count, mass := l.taken(l.x[i:])
 	// What a target still lacks needs so many steps of the salt that brings most.
 	var more float64
 	n := l.n
@@ -65,6 +55,17 @@ func (l *lattice) simpler(i int, cost float64) bool {
 		count++
 	}
 	return count < l.count || count == l.count && mass+more < l.mass
+}
+
+// taken counts the salts of a choice and its steps.
+func (l *lattice) taken(x []float64) (count int, steps float64) {
+	for _, v := range x {
+		if v > 0 {
+			count++
+			steps += v
+		}
+	}
+	return count, steps
 }
 
 // leaf weighs a full choice.
@@ -87,14 +88,7 @@ func (l *lattice) leaf() {
 			return
 		}
 	}
-	var count int
-	var mass float64
-	for j := range n {
-		if l.x[j] > 0 {
-			count++
-			mass += l.x[j]
-		}
-	}
+	count, mass := l.taken(l.x)
 	tie := l.found && math.Abs(value-l.value) <= alike(l.value)
 	if tie && (count > l.count || count == l.count && mass >= l.mass) || !tie && value >= l.value {
 		return

@@ -134,6 +134,15 @@ func TestStepsTies(t *testing.T) {
 	near(t, "off", w.Deviation, 0, 1e-12)
 }
 
+// d 2, e -20, slope 20: 4x² - 60x + 400 is least at 7.5.
+func TestLatticeMiddleByHand(t *testing.T) {
+	l := &lattice{n: 1, r: []float64{2}, at: []float64{0}, slope: []float64{20}, most: []float64{9}}
+	near(t, "middle", l.middle(0, -20), 7.5, 1e-12)
+	if count, steps := l.taken([]float64{1, 0, 2}); count != 2 || steps != 3 {
+		t.Errorf("%d salts, %v steps", count, steps)
+	}
+}
+
 // No other number of steps costs less than the middle.
 func TestLatticeMiddle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
@@ -143,7 +152,7 @@ func TestLatticeMiddle(t *testing.T) {
 			l.at, l.slope = []float64{of("at", 9)}, []float64{0}
 		}
 		if rapid.Bool().Draw(t, "flat") {
-			l.r[0] = 0
+			l.r[0], l.slope[0] = 0, 0
 		}
 		e := rapid.Float64Range(-20, 20).Draw(t, "e")
 		cost := func(x float64) float64 {
@@ -166,7 +175,7 @@ func TestLatticeMiddle(t *testing.T) {
 // Of 63 to 82 mg/L of calcium in 10 L by whole grams, 2 g of the anhydrous chloride
 // (72.2) take one salt, a gram of each (63.4) two.
 func TestStepsOfOne(t *testing.T) {
-	w, err := SolveSteps(Request{Profile{}, litres(20), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(9))}, []Limit{AtMost(Sodium, mgL(5))}}, exactGrams(t, "0.5 g"))
+	w, err := SolveSteps(Request{Profile{}, litres(20), []Stock{{TableSalt, grams(0.5)}}, []Target{Sodium.Aim(mgL(9))}, []Limit{AtMost(Sodium, mgL(5))}}, exactGrams(t, "0.5 g"))
 	if err != nil || len(w.Doses) != 0 {
 		t.Error(w.Doses, err)
 	}
