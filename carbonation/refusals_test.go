@@ -104,3 +104,14 @@ func TestTraceOfCO2(t *testing.T) {
 	}
 	near(t, "at rest without", closed(t, bottle(), filling(0)).CO2().In(units.Gram), 0, 1e-15)
 }
+
+// By hand: under 101.325 kPa gauge each round halves the air; 209476 ppm halved ten
+// times is 204.57 ppm.
+func TestRoundsOnTheEdge(t *testing.T) {
+	for ppm, want := range map[float64]int{204.6: 10, 204.5: 11} {
+		n, err := carbonation.RoundsFor(ppm, units.StandardAtmosphereGauge.Of(1), units.Atmosphere{})
+		if err != nil || n != want {
+			t.Errorf("%g ppm: %d rounds, want %d, %v", ppm, n, want, err)
+		}
+	}
+}
