@@ -1,6 +1,7 @@
 package water
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -178,6 +179,16 @@ func TestHardCases(t *testing.T) {
 	gas := water(22.5, map[Ion]float64{Magnesium: 3653.965387985551, Chloride: 120.39750637438307, Sulfate: 5773.697757621532, Phosphate: 1287.9079456764011, Citrate: 495.1832834489986}, 330.2727022637685, 0, 0)
 	if e, err := gas.Under(units.Kilopascal.Of(0.04)); err == nil {
 		checkState(t, gas, e)
+	}
+}
+
+// A strong calcium phosphate brine does not come to rest: it is refused, not guessed.
+func TestNoRest(t *testing.T) {
+	p := water(35, map[Ion]float64{Calcium: 895, Chloride: 283, Sulfate: 1044, Phosphate: 2167}, 165, 0, 6)
+	_, err := p.closed("test")
+	var re *units.RangeError
+	if !errors.As(err, &re) || re.Quantity != "rounds of the equilibrium" || re.Value != 201 || re.Min != 0 || re.Max != 200 {
+		t.Error(err)
 	}
 }
 
