@@ -179,7 +179,7 @@ func TestWarnings(t *testing.T) {
 	if w := DoseWarnings(l, Chalk.Dose(grams(0.12)), Gypsum.Dose(grams(12.9)), TableSalt.Dose(grams(100))); len(w) != 0 {
 		t.Errorf("%q", w)
 	}
-	if w := DoseWarnings(l, Chalk.Dose(grams(0.14)), Gypsum.Dose(grams(13.1)), SlakedLime.Dose(grams(1))); len(w) != 3 {
+	if w := DoseWarnings(l, Chalk.Dose(grams(0.131)), Gypsum.Dose(grams(13.1)), SlakedLime.Dose(grams(1))); len(w) != 3 {
 		t.Errorf("%q", w)
 	}
 }

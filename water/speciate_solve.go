@@ -123,7 +123,7 @@ func (s *solution) bisectPH(fn string, way int) error {
 			high = ph
 		}
 	}
-	if err := limit.Check(fn, "pH", low, "", leastPH+1e-6, mostPH-1e-6, rangeSource); err != nil {
+	if err := limit.Check(fn, "pH", low, "", leastPH+trifle, mostPH-trifle, rangeSource); err != nil {
 		return err
 	}
 	return s.inRange(fn)
