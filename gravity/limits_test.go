@@ -193,6 +193,10 @@ func TestLimitsOfSolution(t *testing.T) {
 		_, err = gravity.NewSolution(kg(40*k), kg(20*k), kg(40*k)) // e·x up to 0.06, Hackbarth 2009
 		edges(t, err, "extract with this much ethanol", 20, 0, 15)
 	}
+	_, err = gravity.NewSolution(kg(34), kg(6), kg(60)) // 65 % of solutes, Hackbarth 2009
+	edges(t, err, "extract with this much ethanol", 6, 0, 5)
+	_, err = gravity.ExtractFromConcentration(mgL(2e6), celsius(20))
+	edges(t, err, "concentration", 2000, 0, ok[units.MassConcentration](t)(gravity.ExtractConcentration(plato(80), celsius(20))).In(units.GramPerLitre))
 	// a trace of another sugar, up to 2 % of the liquid, may be beyond its own table
 	syrup := ok[gravity.Solution](t)(gravity.NewSolution(kg(40), kg(58), kg(0)))
 	ok[gravity.Solution](t)(syrup.AddExtract(gravity.Fructose, kg(1.95)))
