@@ -7,8 +7,9 @@
 //	go run .ci/constants.go ./gravity
 //
 // One test binary carries every change and an environment variable picks one, so
-// a package takes minutes, not hours. What must stay a constant to the compiler
-// (a const declaration) is laid over the tree and compiled by itself.
+// a package takes minutes, not hours. A literal of a const declaration is changed
+// where the constant is used; only what must stay a constant to the compiler (the
+// length of an array) is laid over the tree and compiled by itself.
 package main
 
 import (
@@ -65,17 +66,25 @@ type literal struct {
 	old, new   string
 	typ        string // empty: it must stay a constant
 	verdict    string
+	built      bool // into the one binary
+}
+
+// An edit of the one binary's sources.
+type edit struct {
+	start, end int
+	text       string
 }
 
 func main() {
 	limit := flag.Duration("timeout", time.Minute, "time limit of one run of the tests")
 	most := flag.Float64("most", 100, "the most that may go unnoticed, in per cent; more is a failure")
 	only := flag.String("only", "", "only files whose name holds this")
-	quick := flag.Bool("quick", false, "leave out the literals of const declarations")
+	quick := flag.Bool("quick", false, "leave out the literals that need a build of their own")
+	list := flag.Bool("left", false, "list what is left out")
 	flag.Parse()
 	failed := false
 	for _, dir := range flag.Args() {
-		share, err := pack(dir, *limit, *only, *quick)
+		share, err := pack(dir, *limit, *only, *quick, *list)
 		if err != nil {
 			fmt.Fprintln(os.Stderr, "constants:", err)
 			os.Exit(2)
@@ -87,8 +96,8 @@ func main() {
 	}
 }
 
-func pack(dir string, limit time.Duration, only string, quick bool) (float64, error) {
-	all, err := literals(dir)
+func pack(dir string, limit time.Duration, only string, quick, list bool) (float64, error) {
+	all, edits, err := literals(dir)
 	if err != nil {
 		return 0, err
 	}
@@ -97,7 +106,7 @@ func pack(dir string, limit time.Duration, only string, quick bool) (float64, er
 		return 0, err
 	}
 	defer os.RemoveAll(work)
-	bin, err := build(dir, work, all)
+	bin, err := build(dir, work, edits)
 	if err != nil {
 		return 0, err
 	}
@@ -110,7 +119,7 @@ func pack(dir string, limit time.Duration, only string, quick bool) (float64, er
 		wg.Go(func() {
 			for i := range jobs {
 				l := all[i]
-				if l.typ != "" {
+				if l.built {
 					l.verdict = "alive"
 					if _, ok := runBinary(bin, dir, i, limit); !ok {
 						l.verdict = "killed"
@@ -122,7 +131,7 @@ func pack(dir string, limit time.Duration, only string, quick bool) (float64, er
 		})
 	}
 	for i, l := range all {
-		if strings.Contains(l.file, only) && !(quick && l.typ == "") {
+		if strings.Contains(l.file, only) && !(quick && !l.built) {
 			jobs <- i
 		}
 	}
@@ -131,6 +140,9 @@ func pack(dir string, limit time.Duration, only string, quick bool) (float64, er
 	counts := map[string]int{}
 	for _, l := range all {
 		counts[l.verdict]++
+		if list && l.verdict == "" {
+			fmt.Printf("%s:%d: %s left out\n", l.file, l.line, l.old)
+		}
 		if l.verdict == "alive" {
 			fmt.Printf("%s:%d: %s -> %s\n", l.file, l.line, l.old, l.new)
 		}
@@ -143,27 +155,29 @@ func pack(dir string, limit time.Duration, only string, quick bool) (float64, er
 }
 
 // literals finds the numeric literals that compute, and their types.
-func literals(dir string) ([]*literal, error) {
+func literals(dir string) ([]*literal, map[string][]edit, error) {
 	fset := token.NewFileSet()
 	lookup, path, names, err := listed(dir)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	var files []*ast.File
 	for _, name := range names {
 		f, err := parser.ParseFile(fset, filepath.Join(dir, name), nil, 0)
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 		files = append(files, f)
 	}
-	info := &types.Info{Types: map[ast.Expr]types.TypeAndValue{}}
+	info := &types.Info{Types: map[ast.Expr]types.TypeAndValue{}, Defs: map[*ast.Ident]types.Object{}, Uses: map[*ast.Ident]types.Object{}}
 	conf := types.Config{Importer: importer.ForCompiler(fset, "gc", lookup)}
 	pkg, err := conf.Check(path, fset, files, info)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
 	var all []*literal
+	cs := consts{fset: fset, pkg: pkg, info: info, of: map[*literal]types.Object{}, decl: map[types.Object]*declared{}, src: map[string][]byte{}}
+	edits := map[string][]edit{}
 	for _, f := range files {
 		imported := map[string]string{}
 		for _, im := range f.Imports {
@@ -194,14 +208,262 @@ func literals(dir string) ([]*literal, error) {
 			p := fset.Position(lit.Pos())
 			l := &literal{file: p.Filename, line: p.Line, start: p.Offset, end: p.Offset + len(lit.Value), old: lit.Value, new: changed}
 			if !constant(stack) {
-				l.typ = nameable(info.Types[lit].Type, pkg, imported)
+				l.typ = nameable(typeOf(info, stack), pkg, imported)
+				l.built = l.typ != ""
+			} else if c := cs.owner(stack); c != nil {
+				cs.of[l] = c
 			}
 			all = append(all, l)
 			return true
 		})
 	}
 	sort.SliceStable(all, func(i, j int) bool { return all[i].file < all[j].file })
-	return all, nil
+	for i, l := range all {
+		if l.built {
+			edits[l.file] = append(edits[l.file], edit{l.start, l.end, fmt.Sprintf("picked.V[%s](%d, %s, %s)", l.typ, i, l.old, l.new)})
+		}
+	}
+	if err := cs.use(files, all, edits); err != nil {
+		return nil, nil, err
+	}
+	return all, edits, nil
+}
+
+// consts changes constants where they are used.
+type consts struct {
+	fset *token.FileSet
+	pkg  *types.Package
+	info *types.Info
+	of   map[*literal]types.Object // the constant that a literal stands in
+	decl map[types.Object]*declared
+	src  map[string][]byte
+}
+
+// declared is the expression of a constant and the constants in it.
+type declared struct {
+	file       string
+	start, end int
+	typ        string
+	uses       []*ast.Ident
+	qualified  bool // it names another package
+	fixed      bool // it is used where only a constant may stand
+}
+
+// owner returns the constant whose declaration holds the literal.
+func (cs *consts) owner(stack []ast.Node) types.Object {
+	for i := len(stack) - 1; i >= 0; i-- {
+		spec, ok := stack[i].(*ast.ValueSpec)
+		if !ok || len(spec.Names) != len(spec.Values) {
+			continue
+		}
+		for k, v := range spec.Values {
+			if v != stack[i+1] {
+				continue
+			}
+			c := cs.info.Defs[spec.Names[k]]
+			if c == nil {
+				return nil
+			}
+			cs.declare(c, spec, v)
+			return c
+		}
+	}
+	return nil
+}
+
+func (cs *consts) declare(c types.Object, spec *ast.ValueSpec, v ast.Expr) {
+	if cs.decl[c] != nil {
+		return
+	}
+	p, q := cs.fset.Position(v.Pos()), cs.fset.Position(v.End())
+	d := &declared{file: p.Filename, start: p.Offset, end: q.Offset}
+	if spec.Type != nil {
+		d.typ = types.TypeString(cs.info.Types[spec.Type].Type, types.RelativeTo(cs.pkg))
+		d.qualified = strings.Contains(d.typ, ".")
+	}
+	ast.Inspect(v, func(x ast.Node) bool {
+		switch x := x.(type) {
+		case *ast.SelectorExpr:
+			d.qualified = true
+		case *ast.Ident:
+			if x.Name == "iota" {
+				d.fixed = true
+			}
+			d.uses = append(d.uses, x)
+		}
+		return true
+	})
+	cs.decl[c] = d
+}
+
+// changed is the expression of c with literal l changed, or nothing if c does not
+// rest on it.
+func (cs *consts) changed(c types.Object, l *literal) string {
+	d := cs.decl[c]
+	if d == nil {
+		return ""
+	}
+	src := cs.src[d.file]
+	if cs.of[l] == c {
+		return d.wrap(string(src[d.start:l.start]) + l.new + string(src[l.end:d.end]))
+	}
+	text, at, touched := "", d.start, false
+	for _, u := range d.uses {
+		inner := cs.changed(cs.info.Uses[u], l)
+		if inner == "" {
+			continue
+		}
+		from := cs.fset.Position(u.Pos()).Offset
+		text += string(src[at:from]) + inner
+		at, touched = from+len(u.Name), true
+	}
+	if !touched {
+		return ""
+	}
+	return d.wrap(text + string(src[at:d.end]))
+}
+
+func (d *declared) wrap(text string) string { return d.typ + "(" + text + ")" }
+
+// use lays the changes of constants over the places that use them.
+func (cs *consts) use(files []*ast.File, all []*literal, edits map[string][]edit) error {
+	type place struct {
+		file string
+		at   *ast.Ident
+		typ  string
+	}
+	places := map[types.Object][]place{}
+	for _, f := range files {
+		name := cs.fset.Position(f.Pos()).Filename
+		src, err := os.ReadFile(name)
+		if err != nil {
+			return err
+		}
+		cs.src[name] = src
+		imported := map[string]string{}
+		for _, im := range f.Imports {
+			p, _ := strconv.Unquote(im.Path.Value)
+			imported[p] = ""
+			if im.Name != nil {
+				imported[p] = im.Name.Name
+			}
+		}
+		var stack []ast.Node
+		ast.Inspect(f, func(x ast.Node) bool {
+			if x == nil {
+				stack = stack[:len(stack)-1]
+				return true
+			}
+			stack = append(stack, x)
+			id, ok := x.(*ast.Ident)
+			if !ok {
+				return true
+			}
+			c, ok := cs.info.Uses[id].(*types.Const)
+			if !ok || c.Pkg() != cs.pkg {
+				return true
+			}
+			if spec, v := specOf(stack); spec != nil { // a constant of constants
+				for k, e := range spec.Values {
+					if e == v && len(spec.Names) == len(spec.Values) {
+						cs.declare(cs.info.Defs[spec.Names[k]], spec, e)
+					}
+				}
+				return true
+			}
+			t := nameable(typeOf(cs.info, stack), cs.pkg, imported)
+			if kv, ok := stack[len(stack)-2].(*ast.KeyValueExpr); t == "" || constant(stack) || ok && kv.Key == id {
+				t = ""
+			}
+			places[c] = append(places[c], place{name, id, t})
+			return true
+		})
+	}
+	// Which literal reaches which places; one that reaches a fixed place is tried alone.
+	texts := map[*ast.Ident]string{}
+	for i, l := range all {
+		if cs.of[l] == nil {
+			continue
+		}
+		type hit struct {
+			p    place
+			text string
+		}
+		var hits []hit
+		free := true
+		for c, ps := range places {
+			text := cs.changed(c, l)
+			if text == "" {
+				continue
+			}
+			d := cs.decl[c]
+			for _, p := range ps {
+				if p.typ == "" || d.fixed || d.qualified && p.file != d.file {
+					free = false
+				}
+				hits = append(hits, hit{p, text})
+			}
+		}
+		if !free || len(hits) == 0 {
+			continue
+		}
+		l.built = true
+		for _, h := range hits {
+			text := texts[h.p.at]
+			if text == "" {
+				text = h.p.at.Name
+			}
+			texts[h.p.at] = fmt.Sprintf("picked.V[%s](%d, %s, %s)", h.p.typ, i, text, h.text)
+		}
+	}
+	for at, text := range texts {
+		p := cs.fset.Position(at.Pos())
+		edits[p.Filename] = append(edits[p.Filename], edit{p.Offset, p.Offset + len(at.Name), text})
+	}
+	return nil
+}
+
+// specOf returns the const declaration around, and the expression in it.
+func specOf(stack []ast.Node) (*ast.ValueSpec, ast.Expr) {
+	for i := len(stack) - 2; i >= 1; i-- {
+		spec, ok := stack[i].(*ast.ValueSpec)
+		if !ok {
+			continue
+		}
+		if g, ok := stack[i-1].(*ast.GenDecl); ok && g.Tok == token.CONST {
+			v, _ := stack[i+1].(ast.Expr)
+			return spec, v
+		}
+	}
+	return nil, nil
+}
+
+// typeOf is the type that the operand at the end of the stack takes: inside a
+// constant expression go/types gives it to the whole only.
+func typeOf(info *types.Info, stack []ast.Node) types.Type {
+	for i := len(stack) - 1; i >= 0; i-- {
+		e, ok := stack[i].(ast.Expr)
+		if !ok {
+			break
+		}
+		if i < len(stack)-1 {
+			switch x := e.(type) {
+			case *ast.ParenExpr, *ast.UnaryExpr:
+			case *ast.BinaryExpr:
+				if x.Op == token.SHL || x.Op == token.SHR || x.Op.Precedence() < token.ADD.Precedence() {
+					return types.Typ[types.UntypedInt]
+				}
+			default:
+				return types.Typ[types.UntypedInt]
+			}
+		}
+		if t := info.Types[e].Type; t != nil {
+			if b, ok := t.(*types.Basic); !ok || b.Info()&types.IsUntyped == 0 {
+				return t
+			}
+		}
+	}
+	return types.Typ[types.UntypedInt]
 }
 
 // nameable is how the file may write the type, or nothing.
@@ -268,7 +530,7 @@ func listed(dir string) (importer.Lookup, string, []string, error) {
 }
 
 // build compiles the tests of the package with every change in one binary.
-func build(dir, work string, all []*literal) (string, error) {
+func build(dir, work string, edits map[string][]edit) (string, error) {
 	replace := map[string]string{}
 	module, err := exec.Command("go", "list", "-m", "-f", "{{.Path}} {{.Dir}}").Output()
 	if err != nil {
@@ -280,22 +542,14 @@ func build(dir, work string, all []*literal) (string, error) {
 		return "", err
 	}
 	replace[filepath.Join(root, "internal", "picked", "picked.go")] = laid
-	byFile := map[string][]int{}
-	for i, l := range all {
-		if l.typ != "" {
-			byFile[l.file] = append(byFile[l.file], i)
-		}
-	}
-	for file, at := range byFile {
+	for file, changes := range edits {
 		src, err := os.ReadFile(file)
 		if err != nil {
 			return "", err
 		}
-		sort.Slice(at, func(i, j int) bool { return all[at[i]].start > all[at[j]].start })
-		for _, i := range at {
-			l := all[i]
-			call := fmt.Sprintf("picked.V[%s](%d, %s, %s)", l.typ, i, l.old, l.new)
-			src = bytes.Join([][]byte{src[:l.start], []byte(call), src[l.end:]}, nil)
+		sort.Slice(changes, func(i, j int) bool { return changes[i].start > changes[j].start })
+		for _, c := range changes {
+			src = bytes.Join([][]byte{src[:c.start], []byte(c.text), src[c.end:]}, nil)
 		}
 		f, err := parser.ParseFile(token.NewFileSet(), file, nil, parser.PackageClauseOnly)
 		if err != nil {
