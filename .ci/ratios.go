@@ -40,7 +40,7 @@ var budgets = []budget{
 	{"carbonation", "Content", 6, 0, "", 0},
 	{"carbonation", "Pressure", 40, 0, "", 0},
 	{"nutrient", "FermentBalance", 5_000, -1, "Exp", 0},
-	{"examples/seltzer/plan", "Make", 20_000, -1, "", 60_000},
+	{"examples/seltzer/plan", "Make", 20_000, -1, "", 42_000},
 }
 
 type result struct{ ns, allocs float64 }
