@@ -1,6 +1,7 @@
 package units_test
 
 import (
+	"errors"
 	"go/ast"
 	"go/importer"
 	"go/parser"
@@ -19,6 +20,9 @@ func exported(t *testing.T) importer.Lookup {
 	t.Helper()
 	out, err := exec.Command("go", "list", "-export", "-deps", "-f", "{{.ImportPath}} {{.Export}}", ".").Output()
 	if err != nil {
+		if errors.Is(err, exec.ErrNotFound) || errors.Is(err, errors.ErrUnsupported) {
+			t.Skip("no go command here, and no compiled package to check against")
+		}
 		t.Fatalf("go list: %v", err)
 	}
 	files := map[string]string{}
