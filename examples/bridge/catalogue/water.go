@@ -72,6 +72,19 @@ func profileOf(in []float64, celsius float64) (water.Profile, error) {
 		water.Potassium.At(mg(in[3])), water.Chloride.At(mg(in[4])), water.Sulfate.At(mg(in[5])))
 }
 
+// waterOfKnownPH is the inputs of such a water; knownPH reads it from them.
+func waterOfKnownPH() []Input {
+	return append(waterIons(true), number("ph", "", "pH of the water at its temperature", 2, 12, 7.5), waterTemperature())
+}
+
+func knownPH(in []float64) (water.Profile, error) {
+	p, err := profileOf(in, in[8])
+	if err != nil {
+		return p, err
+	}
+	return p.WithPH(in[7])
+}
+
 var mainIons = [...]water.Ion{water.Calcium, water.Magnesium, water.Sodium, water.Potassium, water.Chloride, water.Sulfate}
 
 func waterSalts() []Function {
@@ -154,8 +167,7 @@ func waterEquilibria() []Function {
 			Name:    "water_speciation",
 			Meaning: "Dissolved forms of the carbonate, saturation and CO2 pressure of a water of known pH",
 			Source:  equilibria,
-			Inputs: append(waterIons(true),
-				number("ph", "", "pH of the water at its temperature", 2, 12, 7.5), waterTemperature()),
+			Inputs:  waterOfKnownPH(),
 			Outputs: []Output{
 				pure("ionic_strength", "mol/kg", "half the sum of m z²"),
 				pure("inorganic_carbon", "mmol/kg", "all inorganic carbon"),
@@ -167,11 +179,8 @@ func waterEquilibria() []Function {
 				pure("saturation_gypsum", "", "saturation index of gypsum"),
 			},
 			call: func(in, out []float64) error {
-				p, err := profileOf(in, in[8])
+				p, err := knownPH(in)
 				if err != nil {
-					return err
-				}
-				if p, err = p.WithPH(in[7]); err != nil {
 					return err
 				}
 				e, err := p.Equilibrium()
@@ -217,8 +226,7 @@ func waterEquilibria() []Function {
 			Name:    "water_acid_to_ph",
 			Meaning: "Acid that brings a water of known pH to a lower one, CO2 kept or lost",
 			Source:  equilibria,
-			Inputs: append(waterIons(true),
-				number("ph", "", "pH of the water at its temperature", 2, 12, 7.5), waterTemperature(),
+			Inputs: append(waterOfKnownPH(),
 				acidChoice(), number("target_ph", "", "pH wanted", 2, 12, 5.4),
 				choice("co2", "what becomes of the CO2 set free", "kept", "lost"),
 				in("co2_pressure", units.Kilopascal, "pressure that lost CO2 is in balance with", 0, 1000, 0.0426).or(0.0426)),
@@ -227,11 +235,8 @@ func waterEquilibria() []Function {
 				out("acid_per_litre", units.MillimolePerLitre, "pure acid for each litre"),
 			},
 			call: func(in, out []float64) error {
-				p, err := profileOf(in, in[8])
+				p, err := knownPH(in)
 				if err != nil {
-					return err
-				}
-				if p, err = p.WithPH(in[7]); err != nil {
 					return err
 				}
 				loss := water.CO2Kept

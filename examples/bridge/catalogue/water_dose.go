@@ -69,19 +69,15 @@ func waterDoses() []Function {
 			Name:    "water_base_to_ph",
 			Meaning: "Mass of a base that raises the pH of a closed water; lime, soda ash and lye burn: the maker's safety sheet comes first",
 			Source:  equilibria,
-			Inputs: append(waterIons(true),
-				number("ph", "", "pH of the water at its temperature", 2, 12, 7.5), waterTemperature(),
+			Inputs: append(waterOfKnownPH(),
 				baseChoice, number("target_ph", "", "pH wanted", 2, 12.5, 8), in("volume", units.Litre, "the water", 0.001, 1e6, 60)),
 			Outputs: []Output{
 				out("mass", units.Gram, "the base"),
 				out("alkalinity_after", units.MilligramPerLitreCaCO3, "alkalinity of the water after it"),
 			},
 			call: func(in, out []float64) error {
-				p, err := profileOf(in, in[8])
+				p, err := knownPH(in)
 				if err != nil {
-					return err
-				}
-				if p, err = p.WithPH(in[7]); err != nil {
 					return err
 				}
 				d, err := p.BaseToPH(as(units.Litre, in[11]), baseOf[int(in[9])], in[10])

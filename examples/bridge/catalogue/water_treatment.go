@@ -56,18 +56,14 @@ func waterTreatment() []Function {
 			Name:    "water_conductivity",
 			Meaning: "Estimate of the conductivity of a water of known pH",
 			Source:  "Appelo, Specific conductance calculations (2010), recalled from memory; ISO 7888",
-			Inputs: append(waterIons(true),
-				number("ph", "", "pH of the water at its temperature", 2, 12, 7.5), waterTemperature()),
+			Inputs:  waterOfKnownPH(),
 			Outputs: []Output{
 				out("conductivity", units.MicrosiemensPerCentimetre, "conductivity at 25 °C"),
 				out("conductivity_at_20", units.MicrosiemensPerCentimetre, "conductivity at 20 °C"),
 			},
 			call: func(in, out []float64) error {
-				p, err := profileOf(in, in[8])
+				p, err := knownPH(in)
 				if err != nil {
-					return err
-				}
-				if p, err = p.WithPH(in[7]); err != nil {
 					return err
 				}
 				e, err := p.Equilibrium()

@@ -1,0 +1,132 @@
+package main
+
+import (
+	"fmt"
+	"go/ast"
+	"go/importer"
+	"go/parser"
+	"go/token"
+	"go/types"
+	"path/filepath"
+	"sort"
+	"strconv"
+	"strings"
+)
+
+type literal struct {
+	file       string
+	line       int
+	start, end int
+	old, new   string
+	typ        string // empty: it must stay a constant
+	verdict    string
+	built      bool // into the one binary
+}
+
+// literals finds the numeric literals that compute, and their types.
+func literals(dir string) ([]*literal, map[string][]edit, error) {
+	fset := token.NewFileSet()
+	lookup, path, names, err := listed(dir)
+	if err != nil {
+		return nil, nil, err
+	}
+	var files []*ast.File
+	for _, name := range names {
+		f, err := parser.ParseFile(fset, filepath.Join(dir, name), nil, 0)
+		if err != nil {
+			return nil, nil, err
+		}
+		files = append(files, f)
+	}
+	info := &types.Info{Types: map[ast.Expr]types.TypeAndValue{}, Defs: map[*ast.Ident]types.Object{}, Uses: map[*ast.Ident]types.Object{}}
+	conf := types.Config{Importer: importer.ForCompiler(fset, "gc", lookup)}
+	pkg, err := conf.Check(path, fset, files, info)
+	if err != nil {
+		return nil, nil, err
+	}
+	var all []*literal
+	cs := consts{fset: fset, pkg: pkg, info: info, of: map[*literal]types.Object{}, decl: map[types.Object]*declared{}, src: map[string][]byte{}}
+	edits := map[string][]edit{}
+	for _, f := range files {
+		imported := importsOf(f)
+		walk(f, func(x ast.Node, stack []ast.Node) {
+			lit, ok := x.(*ast.BasicLit)
+			if !ok || (lit.Kind != token.FLOAT && lit.Kind != token.INT) {
+				return
+			}
+			if lit.Kind == token.INT && structural(stack) {
+				return
+			}
+			changed := change(lit)
+			if changed == "" {
+				return
+			}
+			p := fset.Position(lit.Pos())
+			l := &literal{file: p.Filename, line: p.Line, start: p.Offset, end: p.Offset + len(lit.Value), old: lit.Value, new: changed}
+			if !constant(stack) {
+				l.typ = nameable(typeOf(info, stack), pkg, imported)
+				l.built = l.typ != ""
+			} else if c := cs.owner(stack); c != nil {
+				cs.of[l] = c
+			}
+			all = append(all, l)
+		})
+	}
+	sort.SliceStable(all, func(i, j int) bool { return all[i].file < all[j].file })
+	for i, l := range all {
+		if l.built {
+			edits[l.file] = append(edits[l.file], edit{l.start, l.end, fmt.Sprintf("picked.V[%s](%d, %s, %s)", l.typ, i, l.old, l.new)})
+		}
+	}
+	if err := cs.use(files, all, edits); err != nil {
+		return nil, nil, err
+	}
+	return all, edits, nil
+}
+
+// structural tells a whole number that indexes, sizes or parses rather than computes.
+func structural(stack []ast.Node) bool {
+	lit := stack[len(stack)-1]
+	for i := len(stack) - 2; i >= 0; i-- {
+		switch x := stack[i].(type) {
+		case *ast.IndexExpr:
+			return x.Index.Pos() <= lit.Pos() && lit.End() <= x.Index.End()
+		case *ast.SliceExpr, *ast.ArrayType, *ast.KeyValueExpr:
+			return true
+		case *ast.CallExpr:
+			switch f := x.Fun.(type) {
+			case *ast.Ident:
+				return f.Name == "make" || f.Name == "len"
+			case *ast.SelectorExpr:
+				id, ok := f.X.(*ast.Ident)
+				return ok && (id.Name == "strconv" || id.Name == "fmt" || id.Name == "strings")
+			}
+			return false
+		case *ast.BlockStmt, *ast.FuncDecl:
+			return false
+		}
+	}
+	return false
+}
+
+func change(lit *ast.BasicLit) string {
+	if lit.Kind == token.INT {
+		v, err := strconv.ParseInt(lit.Value, 0, 64)
+		if err != nil {
+			return ""
+		}
+		return strconv.FormatInt(v+1, 10)
+	}
+	v, err := strconv.ParseFloat(strings.ReplaceAll(lit.Value, "_", ""), 64)
+	if err != nil {
+		return ""
+	}
+	if v == 0 {
+		return "1.0"
+	}
+	s := strconv.FormatFloat(v*1.05, 'g', -1, 64)
+	if !strings.ContainsAny(s, ".e") {
+		s += ".0"
+	}
+	return s
+}
