@@ -1,10 +1,7 @@
 package nutrient
 
 import (
-	"math"
-
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -107,20 +104,10 @@ func (a acidity) profile(t units.Temperature, others []water.Content) (water.Pro
 	return water.NewProfile(t, units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity*caCO3PerEquivalent)), ions...)
 }
 
-// protons is what strong acid leaves free and what every weak acid could give off one of,
-// mEq a litre.
-func (a acidity) protons() float64 {
-	sum := a.phosphate - a.strong
-	for _, n := range a.organic {
-		sum += n
-	}
-	return sum
-}
-
 // surroundings are what a pH depends on besides the acidity.
 type surroundings struct {
 	at     units.Temperature
-	gas    units.AbsolutePressure // of CO2; zero is open air
+	gas    units.AbsolutePressure // of CO2; for a pH, zero is open air
 	flat   bool                   // no CO2 at all, as for a titration
 	others []water.Content        // ions that no yeast and no buffer changes
 }
@@ -146,22 +133,20 @@ func (a acidity) pH(s surroundings) (float64, error) {
 	return e.PH(), nil
 }
 
+// lacks is the strong charge, mEq/L, that the liquid lacks to have a pH under the gas of its
+// surroundings; negative where it has too much.
+func (a acidity) lacks(pH float64, s surroundings) (float64, error) {
+	p, err := a.profile(s.at, s.others)
+	if err != nil {
+		return 0, err
+	}
+	wanted, err := p.AlkalinityAt(pH, s.gas)
+	return (wanted.In(units.MilligramPerLitreCaCO3) - p.Alkalinity().In(units.MilligramPerLitreCaCO3)) / caCO3PerEquivalent, err
+}
+
 // atPH is the liquid with the strong charge that gives it a pH.
 func (a acidity) atPH(pH float64, s surroundings) (acidity, error) {
-	const most = 250 // mEq/L, either way
-	var failed error
-	strong, err := numeric.Root(func(x float64) float64 {
-		a.strong = x
-		v, err := a.pH(s)
-		if err != nil {
-			failed = err
-			return math.NaN()
-		}
-		return v - pH
-	}, -most, most, closeEnough*most)
-	if failed != nil {
-		return a, failed
-	}
-	a.strong = strong
+	more, err := a.lacks(pH, s)
+	a.strong += more
 	return a, err
 }

@@ -12,9 +12,9 @@ import (
 )
 
 const (
-	leastFloor = 2.5   // pH
-	samePH     = 1e-10 // apart; an equilibrium is found to 1e-11
-	allUsed    = 1.0   // share of the sugar at the end
+	leastFloor = 2.5  // pH
+	sameCharge = 1e-9 // mEq/L, that an equilibrium is found to
+	allUsed    = 1.0  // share of the sugar at the end
 )
 
 // BufferFor returns the buffer, on top of what the ferment holds already, with which the
@@ -22,7 +22,7 @@ const (
 // value is for the usual acids, High for the most.
 //
 //   - Source: as [Ferment.At], solved for the dose by inverse interpolation of the
-//     curve of pH.
+//     charge that is lacking at the floor.
 //   - Range: floor 2.5 to 6, reached with at most 20 g/L; otherwise as [Ferment.At].
 //   - Uncertainty: the ends of the dose.
 func (f Ferment) BufferFor(floor float64, b Buffer) (BufferDose, error) {
@@ -57,16 +57,16 @@ func solveDose(fn string, b Buffer, target float64, s surroundings, like *doseCu
 	low, high := -most, most+most
 	x := dose
 	if like.known() {
-		x = min(max(x, like.dose(target)), most)
+		x = min(max(x, like.dose(0)), most)
 	}
 	var curve doseCurve
 	for range mostSteps {
 		a := liquid(x)
-		pH, err := a.pH(s)
+		lack, err := a.lacks(target, s)
 		if err != nil {
 			return dose, err
 		}
-		if pH < target {
+		if lack > 0 {
 			low = x
 		} else {
 			high = x
@@ -75,21 +75,25 @@ func solveDose(fn string, b Buffer, target float64, s surroundings, like *doseCu
 			return dose, nil
 		}
 		if low == most {
-			return dose, limit.Check(fn, "pH", target, "", leastFloor, pH, "20 g/L of "+b.String())
+			pH, err := a.pH(s)
+			if err == nil {
+				err = limit.Check(fn, "pH", target, "", leastFloor, pH, "20 g/L of "+b.String())
+			}
+			return dose, err
 		}
-		curve.add(x, pH)
-		if math.Abs(pH-target) <= samePH {
+		curve.add(x, lack)
+		if math.Abs(lack) <= sameCharge {
 			*like = curve
 			return x, nil
 		}
 		var next float64
 		switch {
 		case curve.known():
-			next = curve.dose(target)
+			next = curve.dose(0)
 		case like.known():
-			next = x + like.dose(target) - like.dose(pH)
-		default: // as if every acid gave off a proton
-			next = x + a.protons()/b.charge()
+			next = x + like.dose(0) - like.dose(lack)
+		default: // as if no buffer took any of its charge back
+			next = x + lack/b.charge()
 		}
 		next = min(max(dose, next), most)
 		if !(next > low && next < high) {

@@ -187,6 +187,10 @@ func (f *fermenting) pH(m Metabolism, used float64) (float64, error) {
 func (f *fermenting) span(used float64) (Figure[float64], error) {
 	var v [3]float64
 	for i, m := range f.upTo {
+		if used == 0 && i > 0 { // no acids are made yet
+			v[i] = v[0]
+			continue
+		}
 		var err error
 		if v[i], err = f.pH(m, used); err != nil {
 			return Figure[float64]{}, err
@@ -206,16 +210,30 @@ func (f *fermenting) span(used float64) (Figure[float64], error) {
 //   - Uncertainty: PH.Low to PH.High, from the acids made; the nitrogen that yeast
 //     takes up is counted as if it took all.
 func (f Ferment) At(used units.Share) (Point, error) {
-	const fn = "nutrient.Ferment.At"
-	x := used.In(units.Percent)
-	if err := limit.Check(fn, "share of the sugar used", x, "%", 0, 100, "a part of the sugar"); err != nil {
-		return Point{}, err
-	}
-	c, err := f.checked(fn)
+	c, err := f.whenUsed("nutrient.Ferment.At", used)
 	if err != nil {
 		return Point{}, err
 	}
-	return c.at(x / 100)
+	return c.at(used.In(units.Percent) / 100)
+}
+
+// PH returns the pH when a share of the sugar is used, with the usual acids: that of
+// [Ferment.At] in a third of its time. Source, range, errors and uncertainty are those of
+// [Ferment.At].
+func (f Ferment) PH(used units.Share) (float64, error) {
+	c, err := f.whenUsed("nutrient.Ferment.PH", used)
+	if err != nil {
+		return 0, err
+	}
+	return c.pH(c.Metabolism, used.In(units.Percent)/100)
+}
+
+// whenUsed is the ferment, checked together with a share of its sugar.
+func (f Ferment) whenUsed(fn string, used units.Share) (fermenting, error) {
+	if err := limit.Check(fn, "share of the sugar used", used.In(units.Percent), "%", 0, 100, "a part of the sugar"); err != nil {
+		return fermenting{}, err
+	}
+	return f.checked(fn)
 }
 
 func (f *fermenting) at(used float64) (Point, error) {

@@ -114,3 +114,16 @@ func TestFermentOfBrine(t *testing.T) {
 		}
 	}
 }
+
+// PH is that of At, and refuses what At refuses.
+func TestPHIsThatOfAt(t *testing.T) {
+	f := hall(DiammoniumPhosphate())
+	for _, used := range []float64{0, 1.0 / 3, 1} {
+		if got, want := must(f.PH(share(used))), must(f.At(share(used))).PH.Value; got != want {
+			t.Errorf("%v: %v, not %v", used, got, want)
+		}
+	}
+	if v, err := f.PH(units.Percent.Of(101)); err == nil || v != 0 {
+		t.Errorf("%v, %v", v, err)
+	}
+}

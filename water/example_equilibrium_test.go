@@ -194,3 +194,14 @@ func ExampleProfile_CheckDrinking() {
 	// nitrate and nitrite as N 10.84 mg/L, at most 10 mg/L (US maximum contaminant level, 40 CFR 141.62, 2015)
 	// 36 limits
 }
+
+// The alkalinity that holds a wash at pH 4 under the CO2 of its ferment.
+func ExampleProfile_AlkalinityAt() {
+	a, err := well().AlkalinityAt(4, units.StandardAtmosphere.Of(1))
+	if err != nil {
+		panic(err)
+	}
+	fmt.Println(a.Text(units.MilligramPerLitreCaCO3, 1))
+	// Output:
+	// 4.1 mg/L as CaCO3
+}

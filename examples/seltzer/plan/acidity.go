@@ -26,11 +26,9 @@ func (m *maker) acidity() error {
 		if err != nil {
 			return named("buffer.salt", b.Salt, err)
 		}
-		end, err := f.At(units.Percent.Of(100))
-		if err != nil {
+		if a.EndUnbuffered, err = f.PH(units.Percent.Of(100)); err != nil {
 			return err
 		}
-		a.EndUnbuffered = end.PH.Value
 		a.Floor = b.Floor
 		dose, err := f.BufferFor(b.Floor, salt)
 		if err != nil {
