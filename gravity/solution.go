@@ -39,27 +39,27 @@ func (s Solution) checked(fn string) (Solution, error) {
 		return Solution{}, err
 	}
 	for _, x := range s.extract {
-		if err := limit.Check(fn, "extract", x, "kg", 0, mostMass, "a mass"); err != nil {
-			return Solution{}, err
+		if !(x >= 0 && x <= mostMass) {
+			return Solution{}, limit.Check(fn, "extract", x, "kg", 0, mostMass, "a mass")
 		}
 	}
-	e, x := s.fractions()
-	syrup := 0.0 // of the liquid without its ethanol
-	if sum := s.sugars(); sum > 0 {
-		syrup = sum / (s.water + sum)
+	sum := s.sugars()
+	if sum == 0 {
+		return s, nil
 	}
+	syrup := sum / (s.water + sum) // of the liquid without its ethanol
 	if err := limit.Check(fn, "extract in the liquid without ethanol", 100*syrup, "% mass", 0, mostSucrose, sourceSPS4); err != nil {
 		return Solution{}, err
 	}
-	total := s.total()
+	total := s.water + s.ethanol + sum
 	for k, m := range s.extract {
-		if m/total > 2*trace {
+		if m > 2*trace*total {
 			if err := limit.Check(fn, extractWith[k], 100*syrup, "% mass", 0, lighters[k].most, sourceCRC); err != nil {
 				return Solution{}, err
 			}
 		}
 	}
-	if region(e, x) == Outside {
+	if e, x := s.ethanol/total, sum/total; region(e, x) == Outside {
 		most := min(mostProduct/e, mostSolute-e)
 		if err := limit.Check(fn, "extract with this much ethanol", 100*x, "% mass", 0, 100*max(most, trace), "no relation known for more; Hackbarth 2009"); err != nil {
 			return Solution{}, err
@@ -71,22 +71,23 @@ func (s Solution) checked(fn string) (Solution, error) {
 // Names for the errors; joined up in advance, as the check is on the hot path.
 var extractWith = [kinds]string{"extract with sucrose", "extract with glucose", "extract with fructose", "extract with dextrin", "extract with glycerol"}
 
-func (s Solution) sugars() (sum float64) {
+func (s *Solution) sugars() (sum float64) {
 	for _, x := range s.extract {
 		sum += x
 	}
 	return sum
 }
 
-func (s Solution) total() float64 { return s.water + s.ethanol + s.sugars() }
+func (s *Solution) total() float64 { return s.water + s.ethanol + s.sugars() }
 
 // fractions returns the mass fractions of ethanol and extract.
-func (s Solution) fractions() (e, x float64) {
-	m := s.total()
+func (s *Solution) fractions() (e, x float64) {
+	sum := s.sugars()
+	m := s.water + s.ethanol + sum
 	if m == 0 {
 		return 0, 0
 	}
-	return s.ethanol / m, s.sugars() / m
+	return s.ethanol / m, sum / m
 }
 
 // Water returns the mass of water.
@@ -154,20 +155,20 @@ func (s Solution) Gravity() Gravity {
 	return one(clamp(s.density20()/syrup20[0], lowestGravity, highestGravity))
 }
 
-func (s Solution) density20() float64 {
+func (s *Solution) density20() float64 {
 	e, x := s.fractions()
 	y := s.syrupAt20()
 	return blend(&mixture20, &y, e, x)
 }
 
-func (s Solution) syrupAt20() syrup {
+func (s *Solution) syrupAt20() syrup {
 	y := syrup20
 	s.mix(&y)
 	return y
 }
 
 // mix turns the formula for sucrose into that for the extract at hand.
-func (s Solution) mix(y *syrup) {
+func (s *Solution) mix(y *syrup) {
 	sum := s.sugars()
 	if sum == 0 {
 		return
@@ -191,8 +192,11 @@ func (s Solution) Density(t units.Temperature) (units.Density, error) {
 	return kgPerM3(rho), err
 }
 
-func (s Solution) densityAt(fn string, t units.Temperature) (float64, error) {
+func (s *Solution) densityAt(fn string, t units.Temperature) (float64, error) {
 	c := t.In(units.Celsius)
+	if c == 20 { // its formulas stand ready
+		return s.density20(), nil
+	}
 	e, x := s.fractions()
 	most, source := 100.0, sourceSPS4
 	if e > 0 {
