@@ -13,7 +13,7 @@ import (
 
 const (
 	leastFloor = 2.5  // pH
-	sameCharge = 1e-9 // mEq/L, that an equilibrium is found to
+	sameCharge = 1e-7 // mEq/L: a hundredth of a milligram of buffer in a cubic metre
 	allUsed    = 1.0  // share of the sugar at the end
 )
 

@@ -24,7 +24,7 @@ func TestBufferForMeetsTheFloorExactly(t *testing.T) {
 			return
 		}
 		f.BufferMass = must(f.BufferFor(floor, b)).Mass.Value
-		if p := must(f.At(end)).PH.Value; math.Abs(p-floor) > 1e-8 { // to the accuracy of an equilibrium
+		if p := must(f.At(end)).PH.Value; math.Abs(p-floor) > 1e-6 { // 1e-7 mEq/L in a liquid that takes 0.3 for 1 pH, and more
 			t.Fatalf("ends at %.12g, wanted %.12g", p, floor)
 		}
 	})
