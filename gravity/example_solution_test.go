@@ -76,6 +76,11 @@ func ExampleSolution_Volume() {
 	// Output: 60.04 L 62.31 L
 }
 
+func ExampleSolution_VolumeAt20() {
+	fmt.Println(wash().VolumeAt20().Text(units.Litre, 2))
+	// Output: 60.04 L
+}
+
 func ExampleSolution_DensityUncertainty() {
 	u, region := beer().Liquid().DensityUncertainty()
 	fmt.Println(u.Text(units.KilogramPerCubicMetre, 2), region)
