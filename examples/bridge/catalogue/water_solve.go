@@ -163,6 +163,8 @@ func waterSolve() []Function {
 				in("succinate", units.MillimolePerLitre, "total succinic acid", 0, 500, 4).or(0),
 				in("co2_pressure", units.Kilopascal, "partial pressure of CO2", 0, 1000, 100).or(0),
 				waterTemperature(),
+				in("sulfite", units.MillimolePerLitre, "total sulfur dioxide", 0, 500, 1).or(0),
+				in("sorbate", units.MillimolePerLitre, "total sorbic acid", 0, 500, 1).or(0),
 			},
 			Outputs: []Output{pure("ph", "", "pH")},
 			call: func(in, out []float64) error {
@@ -170,7 +172,7 @@ func waterSolve() []Function {
 				ph, err := water.WashPH(water.Wash{
 					StrongIons: as(units.MilliequivalentPerLitre, in[0]), Ammonium: c(in[1]), Phosphate: c(in[2]), Lactate: c(in[3]),
 					Acetate: c(in[4]), Citrate: c(in[5]), Malate: c(in[6]), Tartrate: c(in[7]), Succinate: c(in[8]),
-					CO2: as(units.Kilopascal, in[9]),
+					Sulfite: c(in[11]), Sorbate: c(in[12]), CO2: as(units.Kilopascal, in[9]),
 				}, as(units.Celsius, in[10]))
 				out[0] = ph
 				return err
