@@ -65,10 +65,10 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 		}
 	}
 	p, err := a.profile(s.at, s.others)
-	if err != nil {
-		return Soured{}, err
+	var now water.Equilibrium
+	if err == nil {
+		now, err = p.Closed(units.MolarConcentration{})
 	}
-	now, err := p.Closed(units.MolarConcentration{})
 	if err != nil {
 		return Soured{}, err
 	}
@@ -84,10 +84,10 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 		Acid: acid, Mass: grams(g / part * litres), Concentration: mgPerL(1000 * g), Drink: after,
 		Cautions: []string{AcidCaution},
 	}
-	if out.Before, err = p.TitratableAcidity(titration); err != nil {
-		return Soured{}, err
+	if out.Before, err = p.TitratableAcidity(titration); err == nil {
+		out.After, err = after.TitratableAcidity(titration)
 	}
-	if out.After, err = after.TitratableAcidity(titration); err != nil {
+	if err != nil {
 		return Soured{}, err
 	}
 	if acid.Acid() == water.CitricAcid {

@@ -45,17 +45,12 @@ func (f Fermentable) VolumeTaken(m, water units.Mass) (units.Volume, error) {
 		return units.Volume{}, err
 	}
 	before, err := emptyLiquid.AddWater(water)
+	after := before
+	if err == nil {
+		after, err = f.AddTo(before, m)
+	}
 	if err != nil {
 		return units.Volume{}, err
 	}
-	after, err := f.AddTo(before, m)
-	if err != nil {
-		return units.Volume{}, err
-	}
-	with, err := after.Volume(room)
-	if err != nil {
-		return units.Volume{}, err
-	}
-	without, err := before.Volume(room)
-	return with.Minus(without), err
+	return after.VolumeAt20().Minus(before.VolumeAt20()), nil
 }

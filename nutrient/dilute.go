@@ -42,8 +42,7 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 		if out.Liquid, err = s.AddWater(out.Water); err != nil {
 			return missing, err
 		}
-		v, err := out.Liquid.Volume(room)
-		return litres - v.In(units.Litre), err
+		return litres - out.Liquid.VolumeAt20().In(units.Litre), nil
 	})
 	if err != nil {
 		return Diluted{}, err

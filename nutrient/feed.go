@@ -58,11 +58,7 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, law Jurisdiction,
 		out.Doses = append(out.Doses, Dose{s, kilograms(dose * litres / 1000)})
 		out.Cautions = append(out.Cautions, s.cautions...)
 	}
-	supply, err := Brings(v, out.Doses...)
-	if err != nil {
-		return Feed{}, err
-	}
-	out.Supply, out.Shortfall = supply, mgPerL(1000*left)
+	out.Supply, out.Shortfall = brings(litres, out.Doses), mgPerL(1000*left)
 	out.Limits = bounds.seen()
 	if left > 0 {
 		out.Cautions = append(out.Cautions, fmt.Sprintf("The sources at hand leave %.0f mg/L of the nitrogen need open within the limits: add another source, or expect a slower ferment.", 1000*left))

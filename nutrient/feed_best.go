@@ -61,9 +61,7 @@ func BestFeed(wants Wants, v units.Volume, law Jurisdiction, offers ...Offer) (F
 		}
 	}
 	out.Limits = p.bounds.seen()
-	if out.Supply, err = Brings(v, out.Doses...); err != nil {
-		return Feed{}, err
-	}
+	out.Supply = brings(litres, out.Doses)
 	for k, w := range p.wanted {
 		if open := x[len(offers)+k] * w.want; open > leftOpen*w.want {
 			out.Cautions = append(out.Cautions, fmt.Sprintf("The sources at hand leave %.3g mg/L of the %s open within the limits.", open, w.what))

@@ -61,10 +61,8 @@ const fermentSource = "washes that yeast ferments"
 
 func (f Ferment) checked(fn string) (fermenting, error) {
 	c := fermenting{Ferment: f}
-	v, err := f.Brew.Finish.Volume(room)
-	if err != nil {
-		return c, err
-	}
+	var err error
+	v := f.Brew.Finish.VolumeAt20()
 	c.litres = v.In(units.Litre)
 	if err := limit.Check(fn, "volume of the brew", c.litres, "L", leastVolume, mostVolume, "a Brew of Wash.For or Wash.From"); err != nil {
 		return c, err

@@ -40,11 +40,7 @@ func (f Flavouring) Liquid(v units.Volume) (gravity.Solution, error) {
 	const litre = 1.0
 	water, err := settle(litre-part, 0, func(water float64) (missing float64, err error) {
 		s, err := of(water, litre)
-		if err != nil {
-			return missing, err
-		}
-		full, err := s.Volume(room)
-		return litre - full.In(units.Litre), err
+		return litre - s.VolumeAt20().In(units.Litre), err
 	})
 	if err != nil {
 		return gravity.Solution{}, err
@@ -92,14 +88,11 @@ func (t Trial) Scale(batch gravity.Solution, f Flavouring) (Flavoured, error) {
 	if err := limit.Check(fn, "flavouring added", added, "mL", 1e-6, sample, "a bench trial"); err != nil {
 		return Flavoured{}, err
 	}
-	before, err := batch.Volume(room)
-	if err != nil {
+	before := batch.VolumeAt20().In(units.Litre)
+	if err := limit.Check(fn, "batch", before, "L", leastVolume, mostVolume, "a batch"); err != nil {
 		return Flavoured{}, err
 	}
-	if err := limit.Check(fn, "batch", before.In(units.Litre), "L", leastVolume, mostVolume, "a batch"); err != nil {
-		return Flavoured{}, err
-	}
-	v := units.Litre.Of(checked.Number(before.In(units.Litre) * added / sample))
+	v := units.Litre.Of(checked.Number(before * added / sample))
 	drops, err := f.Liquid(v)
 	if err != nil {
 		return Flavoured{}, err
@@ -108,14 +101,10 @@ func (t Trial) Scale(batch gravity.Solution, f Flavouring) (Flavoured, error) {
 	if err != nil {
 		return Flavoured{}, err
 	}
-	after, err := all.Volume(room)
-	if err != nil {
-		return Flavoured{}, err
-	}
 	out := Flavoured{
 		Flavouring: v, Liquid: all, Before: batch.ByVolume(), After: all.ByVolume(),
 		Ratio: share(added / (sample + added)),
-		Sugar: units.GramPerLitre.Of(checked.Number(drops.Extract().In(units.Gram) / after.In(units.Litre))),
+		Sugar: units.GramPerLitre.Of(checked.Number(drops.Extract().In(units.Gram) / all.VolumeAt20().In(units.Litre))),
 	}
 	if e := all.Ethanol().In(units.Kilogram); e > 0 {
 		out.AlcoholShare = share(drops.Ethanol().In(units.Kilogram) / e)

@@ -63,15 +63,15 @@ func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 			return Schedule{}, err
 		}
 		total, err := d.Mass.Round(scale, units.Down)
+		var parts []units.ExactMass
+		if err == nil {
+			parts, err = total.Split(n, scale)
+		}
 		if err != nil {
 			return Schedule{}, err
 		}
 		if total.Decimal().IsZero() && !d.Mass.IsZero() {
 			out.Cautions = append(out.Cautions, "The dose of "+d.Source.name+" is too small for this scale: make a stock solution and measure its volume.")
-		}
-		parts, err := total.Split(n, scale)
-		if err != nil {
-			return Schedule{}, err
 		}
 		for i := range parts {
 			out.Stages[i].Weigh = append(out.Stages[i].Weigh, parts[i])

@@ -166,16 +166,16 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 	if w.Basis.kind == finishedVolume {
 		return w.forFinished(fn, want)
 	}
-	high, err := w.above(fn, want)
-	if err != nil {
-		return Brew{}, err
-	}
 	least, err := w.from(fn, 0)
 	if err != nil {
 		return Brew{}, err
 	}
 	if have := least.Finish.ByVolume().In(units.PercentVolume); have > want {
 		return Brew{}, limit.Check(fn, "strength", want, "% vol", have, mostStrength, "the base alone ferments to more")
+	}
+	high, err := w.above(fn, want)
+	if err != nil {
+		return Brew{}, err
 	}
 	kg, err := numeric.Root(func(kg float64) float64 {
 		b, err := w.from(fn, kg)
@@ -207,8 +207,7 @@ func (w Wash) forFinished(fn string, want float64) (Brew, error) {
 // it.
 var pureEthanol = func() float64 {
 	s, _ := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Kilogram.Of(1))
-	v, _ := s.Volume(room)
-	return 1 / v.In(units.Litre)
+	return 1 / s.VolumeAt20().In(units.Litre)
 }()
 
 // above returns a mass of the fermentable that ends above a strength.

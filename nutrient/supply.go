@@ -47,13 +47,17 @@ func Brings(v units.Volume, doses ...Dose) (Supply, error) {
 	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
 		return Supply{}, err
 	}
-	var sum Supply
 	for _, d := range doses {
-		g := d.Mass.In(units.Gram)
-		if err := limit.Check(fn, "dose", g, "g", 0, mostMass, "a mass weighed"); err != nil {
+		if err := limit.Check(fn, "dose", d.Mass.In(units.Gram), "g", 0, mostMass, "a mass weighed"); err != nil {
 			return Supply{}, err
 		}
-		p, k := d.Source.per, 1000*g/litres // mg of the source per litre
+	}
+	return brings(litres, doses), nil
+}
+
+func brings(litres float64, doses []Dose) (sum Supply) {
+	for _, d := range doses {
+		p, k := d.Source.per, d.Mass.In(units.Milligram)/litres // mg of the source per litre
 		of := func(s units.Share) units.MassConcentration {
 			return units.MilligramPerLitre.Of(checked.Number(s.In(units.Percent) / 100 * k))
 		}
@@ -63,7 +67,7 @@ func Brings(v units.Volume, doses ...Dose) (Supply, error) {
 			Sulfate: of(p.Sulfate), Chloride: of(p.Chloride), Thiamine: of(p.Thiamine),
 		})
 	}
-	return sum, nil
+	return sum
 }
 
 // The sizes that make sense: a drop to a ship.

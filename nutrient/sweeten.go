@@ -34,25 +34,18 @@ func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Sol
 	if err := limit.Check(fn, "sugar that sweetens", 100*f.sugar(), "%", 1, 100, "a fermentable"); err != nil {
 		return Sweetened{}, err
 	}
-	start, err := drink.Volume(room)
-	if err != nil {
-		return Sweetened{}, err
-	}
-	if err := limit.Check(fn, "volume", start.In(units.Litre), "L", leastVolume, mostVolume, "a drink"); err != nil {
+	start := drink.VolumeAt20().In(units.Litre)
+	if err := limit.Check(fn, "volume", start, "L", leastVolume, mostVolume, "a drink"); err != nil {
 		return Sweetened{}, err
 	}
 	out := Sweetened{Cautions: []string{
 		"Yeast ferments it: stabilise the drink before, or keep it cold, or the pack can burst. " + CheckTheLaw,
 	}}
 	// The volume grows by what is added.
-	litres, err := settle(start.In(units.Litre), 0, func(litres float64) (missing float64, err error) {
+	litres, err := settle(start, 0, func(litres float64) (missing float64, err error) {
 		out.Fermentable = kilograms(want / 1000 * litres / f.sugar())
 		out.Liquid, err = f.AddTo(drink, out.Fermentable)
-		if err != nil {
-			return missing, err
-		}
-		v, err := out.Liquid.Volume(room)
-		return v.In(units.Litre) - litres, err
+		return out.Liquid.VolumeAt20().In(units.Litre) - litres, err
 	})
 	if err != nil {
 		return Sweetened{}, err
