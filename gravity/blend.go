@@ -1,6 +1,7 @@
 package gravity
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/internal/limit"
@@ -35,11 +36,8 @@ func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume unit
 		return Part{}, Part{}, Solution{}, err
 	}
 	part, err := partOf(a, b, want)
-	if err != nil {
-		return Part{}, Part{}, Solution{}, err
-	}
-	blend, err = a.scaled(1 - part).with(b.scaled(part)).checked(fn)
-	if err != nil {
+	blend, outside := a.scaled(1 - part).with(b.scaled(part)).checked(fn)
+	if err = cmp.Or(err, outside); err != nil {
 		return Part{}, Part{}, Solution{}, err
 	}
 	m := v / 1000 * blend.density20() / blend.total()

@@ -27,19 +27,16 @@ func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, uni
 		}
 	}
 	least = min(least-s.water, 0)
-	whole, err := s.volumeWith(fn, 0, t)
+	rho, err := s.densityAt(fn, t)
 	if err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	end, err := s.volumeWith(fn, least, t)
-	if err != nil {
-		return Solution{}, units.Mass{}, err
-	}
+	whole, end := 1000*s.total()/rho, s.volumeWith(least, t)
 	slack := hair * whole
 	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", end-slack, whole+slack, "what less water can make"); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	return s.waterTo(fn, clamp(v.In(units.Litre), end, whole), t, least, 0)
+	return s.waterTo(clamp(v.In(units.Litre), end, whole), t, least, 0)
 }
 
 // MakeUpTo returns the liquid with enough water added that it has a volume, taken at
@@ -50,39 +47,32 @@ func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, uni
 //     [*units.RangeError].
 func (s Solution) MakeUpTo(v units.Volume, t units.Temperature) (Solution, units.Mass, error) {
 	const fn = "gravity.Solution.MakeUpTo"
-	whole, err := s.volumeWith(fn, 0, t)
+	rho, err := s.densityAt(fn, t)
 	if err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	want := v.In(units.Litre)
+	whole, want := 1000*s.total()/rho, v.In(units.Litre)
 	if err := limit.Check(fn, "volume", want, "L", whole*(1-hair), mostVolume, "what more water can make"); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
 	want = max(want, whole)
-	return s.waterTo(fn, want, t, 0, want) // a kilogram of water is more than a litre
+	return s.waterTo(want, t, 0, want) // a kilogram of water is more than a litre
 }
 
 // volumeWith is the litres of the liquid with that much more water.
-func (s Solution) volumeWith(fn string, water float64, t units.Temperature) (float64, error) {
+func (s Solution) volumeWith(water float64, t units.Temperature) float64 {
 	s.water += water
-	rho, err := s.densityAt(fn, t)
-	return 1000 * s.total() / rho, err
+	return 1000 * s.total() / s.rho(t.In(units.Celsius))
 }
 
 // waterTo adds from least to most kg of water so that the volume is want, which lies
-// between those of the two.
-func (s Solution) waterTo(fn string, want float64, t units.Temperature, least, most float64) (Solution, units.Mass, error) {
+// between those of the two. A formula that covers the liquid, and the one with the least
+// water, covers all between and beyond.
+func (s Solution) waterTo(want float64, t units.Temperature, least, most float64) (Solution, units.Mass, error) {
 	water, err := numeric.Root(func(water float64) float64 {
-		x, _ := s.volumeWith(fn, water, t)
-		return x - want
+		return s.volumeWith(water, t) - want
 	}, least, most, sharp*(s.total()+want))
-	if err != nil {
-		return Solution{}, units.Mass{}, err
-	}
 	s.water = max(0, s.water+water)
-	after, err := s.checked(fn)
-	if err != nil {
-		return Solution{}, units.Mass{}, err
-	}
-	return after, kilograms(math.Abs(water)), nil
+	after, err := unless(err, s)
+	return after, kilograms(math.Abs(water)), err
 }

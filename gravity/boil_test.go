@@ -14,7 +14,7 @@ import (
 func TestBoilDownAndMakeUp(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		w := rapid.Float64Range(1, 100).Draw(t, "water")
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(w), kg(w*rapid.Float64Range(0, 1).Draw(t, "sugar")), kg(0)))
+		s := solution(t, w, w*rapid.Float64Range(0, 1).Draw(t, "sugar"), 0)
 		c := celsius(rapid.Float64Range(0, 100).Draw(t, "°C"))
 		whole := ok[units.Volume](t)(s.Volume(c)).In(units.Litre)
 		down := litre(whole - inKg(s.Water())*rapid.Float64Range(0, 0.5).Draw(t, "part"))
@@ -37,7 +37,7 @@ func TestBoilDownAndMakeUp(t *testing.T) {
 }
 
 func TestBoilRefuses(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(50), kg(5), kg(0)))
+	s := solution(t, 50, 5, 0)
 	for _, v := range []float64{0, 3, 60, math.NaN()} {
 		_, _, err := s.BoilDownTo(litre(v), celsius(95))
 		refused(t, "boil", err, "volume")
@@ -52,13 +52,13 @@ func TestBoilRefuses(t *testing.T) {
 		_, _, err = s.MakeUpTo(litre(60), celsius(c))
 		refused(t, "make up", err, "temperature")
 	}
-	beer := ok[gravity.Solution](t)(gravity.NewSolution(kg(50), kg(5), kg(2)))
+	beer := solution(t, 50, 5, 2)
 	_, _, err := beer.BoilDownTo(litre(50), celsius(20))
 	refused(t, "boil", err, "ethanol")
 	if _, _, err := beer.MakeUpTo(litre(60), celsius(20)); err != nil {
 		t.Error(err)
 	}
-	fructose := ok[gravity.Solution](t)(gravity.NewSolution(kg(50), kg(0), kg(0)))
+	fructose := solution(t, 50, 0, 0)
 	fructose = ok[gravity.Solution](t)(fructose.AddExtract(gravity.Fructose, kg(5)))
 	_, _, err = fructose.BoilDownTo(litre(6), celsius(20))
 	refused(t, "past the table of fructose", err, "volume")

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 
+	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
@@ -14,11 +15,15 @@ func massPct(v float64) units.StrengthByMass { return units.PercentMass.Of(check
 func volPct(v float64) units.StrengthByVolume {
 	return units.PercentVolume.Of(checked.Number(v))
 }
-func plato(v float64) units.Extract { return units.DegreePlato.Of(checked.Number(v)) }
-func kg(v float64) units.Mass       { return units.Kilogram.Of(checked.Number(v)) }
-func kgm3(v float64) units.Density  { return units.KilogramPerCubicMetre.Of(checked.Number(v)) }
-func litre(v float64) units.Volume  { return units.Litre.Of(checked.Number(v)) }
-func percent(v float64) units.Share { return units.Percent.Of(checked.Number(v)) }
+func plato(v float64) units.Extract             { return units.DegreePlato.Of(checked.Number(v)) }
+func kg(v float64) units.Mass                   { return units.Kilogram.Of(checked.Number(v)) }
+func kgm3(v float64) units.Density              { return units.KilogramPerCubicMetre.Of(checked.Number(v)) }
+func litre(v float64) units.Volume              { return units.Litre.Of(checked.Number(v)) }
+func percent(v float64) units.Share             { return units.Percent.Of(checked.Number(v)) }
+func mgL(v float64) units.MassConcentration     { return units.MilligramPerLitre.Of(checked.Number(v)) }
+func gCO2(v float64) units.CarbonDioxideContent { return units.GramCO2PerLitre.Of(checked.Number(v)) }
+func pure(v float64) units.PureNumber           { return units.One.Of(checked.Number(v)) }
+func kcalOf(v float64) units.Energy             { return units.Kilocalorie.Of(checked.Number(v)) }
 
 // A tester is a *testing.T or a *rapid.T.
 type tester interface {
@@ -61,8 +66,8 @@ func ok[T any](t tester) func(T, error) T {
 	}
 }
 
-func mgL(v float64) units.MassConcentration { return units.MilligramPerLitre.Of(checked.Number(v)) }
-
-func gCO2(v float64) units.CarbonDioxideContent { return units.GramCO2PerLitre.Of(checked.Number(v)) }
-func pure(v float64) units.PureNumber           { return units.One.Of(checked.Number(v)) }
-func kcalOf(v float64) units.Energy             { return units.Kilocalorie.Of(checked.Number(v)) }
+// solution is a liquid of so many kilograms of each.
+func solution(t tester, water, extract, ethanol float64) gravity.Solution {
+	t.Helper()
+	return ok[gravity.Solution](t)(gravity.NewSolution(kg(water), kg(extract), kg(ethanol)))
+}

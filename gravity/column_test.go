@@ -57,6 +57,8 @@ func TestColumnRefusesARow(t *testing.T) {
 			quantity: "temperature", min: -20, max: 40},
 		"density at": {err: gravity.EthanolStrengths(make([]units.StrengthByMass, 2), two, units.Celsius.Of(40.5)),
 			quantity: "temperature", min: -20, max: 40},
+		"row of strengths": {err: gravity.EthanolDensities(two, []units.StrengthByMass{massPct(5), massPct(101)}, room),
+			quantity: "strength", text: "row 2: ", min: 0, max: 100},
 		"row of densities": {err: gravity.EthanolStrengths(make([]units.StrengthByMass, 2),
 			[]units.Density{units.KilogramPerCubicMetre.Of(990), units.KilogramPerCubicMetre.Of(700)}, room),
 			quantity: "density", text: "row 2: ",

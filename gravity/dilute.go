@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -43,12 +45,9 @@ func (s Solution) mixTo(fn string, other Solution, strength units.StrengthByVolu
 	}
 	// part of the other in the whole, by mass; what no formula covers counts by its edge
 	part, err := partOf(s.scaled(1/s.total()), other, want)
-	if err != nil {
-		return Solution{}, units.Mass{}, err
-	}
 	m := s.total() * part / (1 - part)
-	mixed, err := s.Plus(other.scaled(m))
-	if err != nil {
+	mixed, outside := s.with(other.scaled(m)).checked(fn)
+	if err = cmp.Or(err, outside); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
 	return mixed, kilograms(m), nil
@@ -63,16 +62,6 @@ func partOf(a, b Solution, want float64) (float64, error) {
 		return a.scaled(1-part).with(b.scaled(part)).strength() - want
 	}
 	return numeric.Root(f, 0, 1, sharp)
-}
-
-// with is Plus without the check, for a search between two liquids that exist.
-func (s Solution) with(o Solution) Solution {
-	s.water += o.water
-	s.ethanol += o.ethanol
-	for k, x := range o.extract {
-		s.extract[k] += x
-	}
-	return s
 }
 
 func (s Solution) strength() float64 { return s.ByVolume().In(units.PercentVolume) }

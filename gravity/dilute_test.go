@@ -31,7 +31,7 @@ func TestDiluteAndFortify(t *testing.T) {
 		if err == nil {
 			t.Fatalf("not stronger than itself: %v %v", back, m)
 		}
-		spirit := ok[gravity.Solution](t)(gravity.NewSolution(kg(2), kg(0), kg(3)))
+		spirit := solution(t, 2, 0, 3)
 		strong, added, err := low.FortifyTo(volPct(want.In(units.PercentVolume)+1), spirit)
 		if err != nil {
 			t.Fatal(err)
@@ -45,7 +45,7 @@ func TestDiluteAndFortify(t *testing.T) {
 // 27 CFR 186.66 (former): 50 volumes of ethanol and 53.73 of water make 100 volumes at
 // 60 °F. At 20 °C by R 22: 100 L of 50 % vol from ethanol takes water 53.65 kg or so.
 func TestDiluteContraction(t *testing.T) {
-	pure := ok[gravity.Solution](t)(gravity.NewSolution(kg(0), kg(0), kg(39.462)))
+	pure := solution(t, 0, 0, 39.462)
 	half, water, err := pure.DiluteTo(volPct(50))
 	if err != nil {
 		t.Fatal(err)
@@ -55,7 +55,7 @@ func TestDiluteContraction(t *testing.T) {
 }
 
 func TestDiluteRefuses(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(5), kg(5)))
+	s := solution(t, 90, 5, 5)
 	for _, v := range []float64{0, 7, math.NaN()} {
 		_, _, err := s.DiluteTo(volPct(v))
 		refused(t, "dilute", err, "strength")
@@ -64,7 +64,7 @@ func TestDiluteRefuses(t *testing.T) {
 	refused(t, "nothing", err, "mass of the liquid")
 	_, _, err = s.FortifyTo(volPct(10), gravity.Solution{})
 	refused(t, "with nothing", err, "mass of the other")
-	spirit := ok[gravity.Solution](t)(gravity.NewSolution(kg(60), kg(0), kg(40)))
+	spirit := solution(t, 60, 0, 40)
 	for _, v := range []float64{5, 60, math.NaN()} {
 		_, _, err = s.FortifyTo(volPct(v), spirit)
 		refused(t, "fortify", err, "strength")
@@ -114,8 +114,8 @@ func TestBlendToStrength(t *testing.T) {
 		near(t, "mass", inKg(pa.Mass)+inKg(pb.Mass), inKg(blend.Mass()), 1e-9*v)
 		near(t, "volume of the part", pa.Volume.In(units.Litre), inKg(pa.Mass)*ok[units.Volume](t)(a.Volume(celsius(20))).In(units.Litre)/inKg(a.Mass()), 1e-9*v)
 	})
-	a := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(5), kg(5)))
-	b := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(5), kg(10)))
+	a := solution(t, 90, 5, 5)
+	b := solution(t, 90, 5, 10)
 	for _, v := range []float64{1, 20, math.NaN()} {
 		_, _, _, err := gravity.BlendToStrength(a, b, volPct(v), litre(1))
 		refused(t, "blend", err, "strength")
@@ -132,9 +132,9 @@ func TestBlendToStrength(t *testing.T) {
 
 // A spirit, a syrup and water: strength and extract are both met, and masses add.
 func TestBlendToStrengthAndExtract(t *testing.T) {
-	spirit := ok[gravity.Solution](t)(gravity.NewSolution(kg(5), kg(0), kg(95)))
-	syrup := ok[gravity.Solution](t)(gravity.NewSolution(kg(40), kg(60), kg(0)))
-	water := ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(0), kg(0)))
+	spirit := solution(t, 5, 0, 95)
+	syrup := solution(t, 40, 60, 0)
+	water := solution(t, 1, 0, 0)
 	rapid.Check(t, func(t *rapid.T) {
 		v, x := rapid.Float64Range(0, 15).Draw(t, "% vol"), rapid.Float64Range(0, 15).Draw(t, "°P")
 		parts, blend, err := gravity.BlendToStrengthAndExtract(spirit, syrup, water, volPct(v), plato(x), litre(20))
@@ -156,7 +156,7 @@ func TestBlendToStrengthAndExtract(t *testing.T) {
 	if err == nil {
 		t.Error("more extract than the syrup")
 	}
-	_, _, err = gravity.BlendToStrengthAndExtract(spirit, syrup, ok[gravity.Solution](t)(gravity.NewSolution(kg(95), kg(3), kg(5))), volPct(2), plato(1), litre(20))
+	_, _, err = gravity.BlendToStrengthAndExtract(spirit, syrup, solution(t, 95, 3, 5), volPct(2), plato(1), litre(20))
 	refused(t, "weaker than the third", err, "share of liquid 1")
 	if r := rangeError(t, err); r != nil {
 		near(t, "least share", r.Min, 0, 2e-9)

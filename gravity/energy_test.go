@@ -12,7 +12,7 @@ import (
 // and 20 kcal; 5 g of glycerol 50 kJ and 12 kcal.
 func TestEnergyEU(t *testing.T) {
 	p := gravity.ByMass(volPct(12)).In(units.PercentMass)
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-p), kg(0), kg(p)))
+	s := solution(t, 100-p, 0, p)
 	e := s.EnergyEU()
 	near(t, "kJ", e.Kilojoules.In(units.Kilojoule), 274.7, 0.05)
 	near(t, "kcal", e.Kilocalories.In(units.Kilocalorie), 66.3, 0.05)
@@ -20,7 +20,7 @@ func TestEnergyEU(t *testing.T) {
 		kind     gravity.Sugar
 		kJ, kcal float64
 	}{{gravity.Sucrose, 85, 20}, {gravity.Glucose, 85, 20}, {gravity.Dextrin, 85, 20}, {gravity.Glycerol, 50, 12}} {
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(95), kg(0), kg(0)))
+		s := solution(t, 95, 0, 0)
 		s = ok[gravity.Solution](t)(s.AddExtract(c.kind, kg(5)))
 		s = ok[gravity.Solution](t)(s.Take(percent(100 * 5 / 100 / (inKg(s.ExtractOf(c.kind)) / 1)))) // no change of composition
 		per := 100 * inKg(s.ExtractOf(c.kind)) / ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre)

@@ -14,8 +14,8 @@ import (
 //     inversion; otherwise the error is a [*units.RangeError].
 func (s Solution) Ferment(extract units.Mass, y Yield) (Solution, Fermented, error) {
 	const fn = "gravity.Solution.Ferment"
-	used, have := extract.In(units.Kilogram), s.fermentable()
-	if err := limit.Check(fn, "extract used", used, "kg", 0, have, "the fermentable extract there is"); err != nil {
+	used := extract.In(units.Kilogram)
+	if err := limit.Check(fn, "extract used", used, "kg", 0, s.fermentable(), "the fermentable extract there is"); err != nil {
 		return Solution{}, Fermented{}, err
 	}
 	if err := y.check(fn); err != nil {
@@ -24,16 +24,7 @@ func (s Solution) Ferment(extract units.Mass, y Yield) (Solution, Fermented, err
 	if err := limit.Check(fn, "water taken up", used*y.water, "kg", 0, s.water, "the water there is"); err != nil {
 		return Solution{}, Fermented{}, err
 	}
-	after := s
-	for k := range after.extract {
-		if Sugar(k).Fermentable() && have > 0 {
-			after.extract[k] *= 1 - used/have
-		}
-	}
-	after.extract[Glycerol] += used * y.residue
-	after.ethanol += used * y.ethanol
-	after.water -= used * y.water
-	after, err := after.checked(fn)
+	after, err := s.fermented(used, y).checked(fn)
 	if err != nil {
 		return Solution{}, Fermented{}, err
 	}
@@ -41,6 +32,20 @@ func (s Solution) Ferment(extract units.Mass, y Yield) (Solution, Fermented, err
 		CO2: kilograms(used * y.co2), Biomass: kilograms(used * y.biomass), Ethanol: kilograms(used * y.ethanol),
 		Residue: kilograms(used * y.residue), Water: kilograms(used * y.water),
 	}, nil
+}
+
+// fermented is Ferment without the checks, for a search between two states that exist.
+func (s Solution) fermented(used float64, y Yield) Solution {
+	have := s.fermentable()
+	for k := range s.extract {
+		if Sugar(k).Fermentable() && have > 0 {
+			s.extract[k] *= 1 - used/have
+		}
+	}
+	s.extract[Glycerol] += used * y.residue
+	s.ethanol += used * y.ethanol
+	s.water -= used * y.water
+	return s
 }
 
 // WashYield returns the [SugarWashYield] of the sugars that are in the liquid, each

@@ -1,6 +1,7 @@
 package gravity
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/internal/limit"
@@ -80,7 +81,7 @@ func FromOriginalAndApparent(original, apparent units.Extract, y Yield) (Ferment
 		return Fermentation{}, err
 	}
 	return solveUsed(fn, "apparent extract", "°P", p, y, apparent.In(units.DegreePlato),
-		func(f Fermentation) (float64, error) { return f.ApparentExtract().In(units.DegreePlato), nil })
+		func(s Solution) (float64, error) { return s.Gravity().Extract().In(units.DegreePlato), nil })
 }
 
 // FromOriginalAndReal returns the state from original and real extract.
@@ -95,7 +96,7 @@ func FromOriginalAndReal(original, real units.Extract, y Yield) (Fermentation, e
 		return Fermentation{}, err
 	}
 	return solveUsed(fn, "real extract", "°P", p, y, real.In(units.DegreePlato),
-		func(f Fermentation) (float64, error) { return f.RealExtract().In(units.DegreePlato), nil })
+		func(s Solution) (float64, error) { return s.RealExtract().In(units.DegreePlato), nil })
 }
 
 // FromOriginalAndStrength returns the state from original extract and a measured
@@ -111,7 +112,7 @@ func FromOriginalAndStrength(original units.Extract, strength units.StrengthByVo
 		return Fermentation{}, err
 	}
 	return solveUsed(fn, "strength", "% vol", p, y, strength.In(units.PercentVolume),
-		func(f Fermentation) (float64, error) { return f.ByVolume().In(units.PercentVolume), nil })
+		func(s Solution) (float64, error) { return s.strength(), nil })
 }
 
 // FromOriginalAndBrix returns the state from the original extract and what a
@@ -128,15 +129,15 @@ func FromOriginalAndBrix(original, read units.Extract, y Yield) (Fermentation, e
 		return Fermentation{}, err
 	}
 	return solveUsed(fn, "refractometer reading", "°Bx", p, y, read.In(units.DegreePlato),
-		func(f Fermentation) (float64, error) {
-			b, err := f.RefractometerBrix()
+		func(s Solution) (float64, error) {
+			b, err := s.RefractometerBrix()
 			return b.In(units.DegreePlato), err
 		})
 }
 
-// solveUsed finds the extract used at which the figure is as wanted; it moves one
-// way as the fermentation goes on.
-func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure func(Fermentation) (float64, error)) (Fermentation, error) {
+// solveUsed finds the extract used at which the figure of the liquid is as wanted; it
+// moves one way as the fermentation goes on.
+func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure func(Solution) (float64, error)) (Fermentation, error) {
 	start, err := stateOf(fn, p, 0, y)
 	if err != nil {
 		return Fermentation{}, err
@@ -145,12 +146,9 @@ func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure f
 	if err != nil {
 		return Fermentation{}, err
 	}
-	a, err := figure(start)
-	if err != nil {
-		return Fermentation{}, err
-	}
-	b, err := figure(end)
-	if err != nil {
+	a, err := figure(start.liquid)
+	b, tooStrong := figure(end.liquid)
+	if err = cmp.Or(err, tooStrong); err != nil {
 		return Fermentation{}, err
 	}
 	if err := limit.Check(fn, what, want, unit, min(a, b)-rounding, max(a, b)+rounding, "unfermented to dry; "+sourceState); err != nil {
@@ -163,17 +161,11 @@ func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure f
 		return end, nil
 	}
 	used, err := numeric.Root(func(used float64) float64 {
-		s, err := stateOf(fn, p, used, y)
-		if err != nil {
-			return a - want // cannot be between two states that exist
-		}
-		v, _ := figure(s)
+		v, _ := figure(start.wort.fermented(used, y)) // no error between start and end
 		return v - want
 	}, 0, p, p*sharp)
-	if err != nil {
-		return Fermentation{}, err
-	}
-	return stateOf(fn, p, used, y)
+	f, outside := stateOf(fn, p, used, y)
+	return unless(cmp.Or(err, outside), f)
 }
 
 // FromApparentAndStrength returns the state from the apparent extract and a measured
@@ -224,10 +216,8 @@ func fromGravityAndEthanol(fn string, g Gravity, e float64, y Yield) (Fermentati
 		v, _ := gravityAt(x)
 		return v - want
 	}, 0, most, sharp)
-	if err != nil {
-		return Fermentation{}, err
-	}
-	return backward(fn, e, sugar, y)
+	f, outside := backward(fn, e, sugar, y)
+	return unless(cmp.Or(err, outside), f)
 }
 
 // liquidOf is 1 kg of liquid with mass fractions of ethanol and of sugar that is

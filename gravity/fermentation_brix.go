@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -53,10 +55,7 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 		most = (least + most) / 2
 		hi, err = brix(most)
 	}
-	if err != nil {
-		return Fermentation{}, err
-	}
-	if err := limit.Check(fn, "refractometer reading with this gravity", want, "°Bx", lo-rounding, hi, sourceState); err != nil {
+	if err = cmp.Or(err, limit.Check(fn, "refractometer reading with this gravity", want, "°Bx", lo-rounding, hi, sourceState)); err != nil {
 		return Fermentation{}, err
 	}
 	if want <= lo {
@@ -66,8 +65,6 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 		b, _ := brix(e)
 		return b - want
 	}, least, most, sharp)
-	if err != nil {
-		return Fermentation{}, err
-	}
-	return fromGravityAndEthanol(fn, g, e, y)
+	f, outside := fromGravityAndEthanol(fn, g, e, y)
+	return unless(cmp.Or(err, outside), f)
 }

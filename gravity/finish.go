@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -54,14 +56,10 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 		return Progress{Liquid: dry, Floor: floor, Part: units.Percent.Of(100)}, nil
 	}
 	part, err := numeric.Root(func(part float64) float64 {
-		now, _, _ := s.Ferment(kilograms(part*have), y) // no error between wort and dry
-		return now.Gravity().excess - reading.excess
+		return s.fermented(part*have, y).Gravity().excess - reading.excess
 	}, 0, 1, sharp)
-	if err != nil {
-		return Progress{}, err
-	}
-	now, made, err := s.Ferment(kilograms(min(part*have, have)), y)
-	if err != nil {
+	now, made, outside := s.Ferment(kilograms(min(part*have, have)), y)
+	if err = cmp.Or(err, outside); err != nil {
 		return Progress{}, err
 	}
 	co2 := all.CO2.In(units.Kilogram) - made.CO2.In(units.Kilogram)

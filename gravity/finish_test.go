@@ -15,7 +15,7 @@ import (
 // that it makes.
 func TestProgress(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		wort := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(rapid.Float64Range(1, 25).Draw(t, "sugar")), kg(0)))
+		wort := solution(t, 90, rapid.Float64Range(1, 25).Draw(t, "sugar"), 0)
 		y := rapid.SampledFrom([]gravity.Yield{wort.WashYield(), gravity.BallingYield()}).Draw(t, "yield")
 		part := rapid.Float64Range(0, 1).Draw(t, "part")
 		now, _, err := wort.Ferment(kg(part*inKg(wort.Fermentable())), y)
@@ -42,7 +42,7 @@ func TestProgress(t *testing.T) {
 }
 
 func TestProgressEdges(t *testing.T) {
-	wort := ok[gravity.Solution](t)(gravity.NewSolution(kg(92), kg(8), kg(0)))
+	wort := solution(t, 92, 8, 0)
 	y := wort.WashYield()
 	dry, _, err := wort.Dry(y)
 	if err != nil {
@@ -64,7 +64,7 @@ func TestProgressEdges(t *testing.T) {
 		t.Error(p.Part, err)
 	}
 	// nothing to ferment
-	water := ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(0), kg(0)))
+	water := solution(t, 1, 0, 0)
 	if p, err = water.At(gravity.Gravity{}, y); err != nil || !p.Left.IsZero() {
 		t.Error(p, err)
 	}

@@ -21,13 +21,13 @@ func TestHydrometerBallingCorrection(t *testing.T) {
 		{5, -0.40}, {6.25, -0.37}, {7.5, -0.33}, {8.75, -0.29}, {10, -0.25}, {11.25, -0.21}, {12.5, -0.17}, {13.75, -0.13}, {15, -0.09}, {16.25, -0.04}, {17.5, 0},
 		{18.75, 0.04}, {20, 0.09}, {21.25, 0.14}, {22.5, 0.20}, {23.75, 0.26}, {25, 0.32}, {26.25, 0.38}, {27.5, 0.45}, {28.75, 0.52}, {30, 0.60},
 	} {
-		wort := ok[gravity.Solution](t)(gravity.NewSolution(kg(88), kg(12), kg(0)))
+		wort := solution(t, 88, 12, 0)
 		warm := ok[float64](t)(h.Reading(wort, celsius(r[0])))
 		// what a scale at 17.5 °C calls that reading, in °P
 		lo, hi := 0.0, 40.0
 		for range 50 {
 			mid := (lo + hi) / 2
-			s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-mid), kg(mid), kg(0)))
+			s := solution(t, 100-mid, mid, 0)
 			if ok[float64](t)(h.Reading(s, celsius(17.5))) < warm {
 				lo = mid
 			} else {
@@ -48,7 +48,7 @@ func TestHydrometerBallingCorrection(t *testing.T) {
 // At the temperature of its reference a hydrometer shows the gravity itself; for
 // 60/60 °F water is 1.000 there.
 func TestHydrometerAtReference(t *testing.T) {
-	water := ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(0), kg(0)))
+	water := solution(t, 1, 0, 0)
 	for r, c := range map[gravity.Reference]float64{gravity.At20: 20, gravity.At60F: (60 - 32) / 1.8, gravity.At15: 15, gravity.At17p5: 17.5, gravity.At25: 25} {
 		near(t, r.String(), ok[float64](t)(gravity.Hydrometer{Reference: r}.Reading(water, celsius(c))), 1, 1e-15)
 		liquid, w := r.Temperatures()
@@ -71,7 +71,7 @@ func TestHydrometerAtReference(t *testing.T) {
 // The glass alone: at 30 °C its 25e-6/K (ISO 387:1977, recalled from memory) makes
 // the reading 0.00025 of itself higher than the density says.
 func TestHydrometerGlass(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(10), kg(0)))
+	s := solution(t, 90, 10, 0)
 	rho := ok[units.Density](t)(s.Density(celsius(30))).In(units.KilogramPerCubicMetre)
 	water := ok[units.Density](t)(gravity.WaterDensity(celsius(20))).In(units.KilogramPerCubicMetre)
 	near(t, "reading", ok[float64](t)(gravity.Hydrometer{}.Reading(s, celsius(30)))*water/rho-1, 0.00025, 1e-12)
@@ -110,7 +110,7 @@ func TestHydrometerRoundTrip(t *testing.T) {
 
 func TestHydrometerRefuses(t *testing.T) {
 	h := gravity.Hydrometer{}
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(5), kg(5)))
+	s := solution(t, 90, 5, 5)
 	_, err := h.Reading(s, celsius(40.1))
 	refused(t, "reading", err, "temperature")
 	for _, c := range []struct {

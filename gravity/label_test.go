@@ -9,7 +9,7 @@ import (
 )
 
 func TestNutrition(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(3), kg(4)))
+	s := solution(t, 90, 3, 4)
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Dextrin, kg(2)))
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Glycerol, kg(1)))
 	n := s.Nutrition()
@@ -31,7 +31,7 @@ func TestNutrition(t *testing.T) {
 // kcal/100 g = 6.9·A + 4.0·(RE − ash), times the gravity (The Oxford Companion to Beer
 // 2012): a beer of 4 % mass and 4 °P, ash 0.1, gravity 1.0086 has 43.6 kcal.
 func TestEnergyUS(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(92), kg(4), kg(4)))
+	s := solution(t, 92, 4, 4)
 	e := ok[units.Energy](t)(s.EnergyUS(percent(0.1)))
 	near(t, "kcal", e.In(units.Kilocalorie), (6.9*4+4*3.9)*s.Gravity().SG(), 1e-9)
 	near(t, "kcal", e.In(units.Kilocalorie), 43.6, 0.1)
@@ -41,7 +41,7 @@ func TestEnergyUS(t *testing.T) {
 		refused(t, "ash", err, "ash")
 	}
 	ok[units.Energy](t)(s.EnergyUS(percent(1)))
-	_, err := ok[gravity.Solution](t)(gravity.NewSolution(kg(96), kg(0), kg(4))).EnergyUS(percent(0.1))
+	_, err := solution(t, 96, 0, 4).EnergyUS(percent(0.1))
 	refused(t, "ash", err, "ash")
 }
 

@@ -1,7 +1,6 @@
 package gravity_test
 
 import (
-	"errors"
 	"testing"
 
 	"example.org/zymase/gravity"
@@ -11,25 +10,27 @@ import (
 // A yield makes 0.01 to 1 g of ethanol of a gram; the zero one is refused everywhere.
 func TestLimitsOfYield(t *testing.T) {
 	var none gravity.Yield
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(10), kg(0)))
-	_, _, err := s.Ferment(kg(1), none)
-	edges(t, err, "ethanol yield", 0, 0.01, 1)
-	_, err = gravity.NewYield(0.005, 0.9, 0.095, 0, 0)
-	edges(t, err, "ethanol", 0.005, 0.01, 1)
-	_, err = gravity.NewYield(1.1, 0, 0, 0, 0)
-	edges(t, err, "ethanol", 1.1, 0, 1)
-	_, err = gravity.NewYield(0.5, 0.4, 0, 0, 0.05)
-	edges(t, err, "sum of the products", 0.9, 1.05-1e-6, 1.05+1e-6)
+	s := solution(t, 90, 10, 0)
+	refusals(t, []refusal{
+		{of2(s.Ferment(kg(1), none)), "ethanol yield", 0, 0.01, 1},
+		{of(gravity.NewYield(0.005, 0.9, 0.095, 0, 0)), "ethanol", 0.005, 0.01, 1},
+		{of(gravity.NewYield(1.1, 0, 0, 0, 0)), "ethanol", 1.1, 0, 1},
+		{of(gravity.NewYield(0.5, 0.4, 0, 0, 0.05)), "sum of the products", 0.9, 1.05 - 1e-6, 1.05 + 1e-6},
+	})
 	ok[gravity.Yield](t)(gravity.NewYield(0.01, 0.99, 0, 0, 0))
 	ok[gravity.Yield](t)(gravity.NewYield(1, 0, 0, 0, 0))
 }
 
 func TestLimitsOfFermentation(t *testing.T) {
 	y := gravity.BallingYield()
-	_, err := gravity.FromOriginalAndReal(plato(51), plato(5), y)
-	edges(t, err, "original extract", 51, 0, 50)
+	refusals(t, []refusal{
+		{of(gravity.FromOriginalAndReal(plato(51), plato(5), y)), "original extract", 51, 0, 50},
+		{of(gravity.FromApparentAndStrength(plato(1), volPct(21), y)), "strength", 21, 0, 20},
+		{of(gravity.FromStrengthAndReal(volPct(21), plato(5), y)), "strength", 21, 0, 20},
+		{of(gravity.FromStrengthAndReal(volPct(5), plato(35), y)), "real extract", 35, 0, 30},
+	})
 	fructose := gravity.SugarWashYield(gravity.Fructose)
-	_, err = gravity.FromOriginalAndReal(plato(49), plato(40), fructose)
+	_, err := gravity.FromOriginalAndReal(plato(49), plato(40), fructose)
 	refused(t, "past the table of fructose", err, "original extract")
 	d := ok[units.Density](t)(gravity.SugarDensity(gravity.Fructose, plato(48), celsius(20)))
 	reads := ok[gravity.Gravity](t)(gravity.FromDensity(d)).Extract().In(units.DegreePlato)
@@ -46,12 +47,6 @@ func TestLimitsOfFermentation(t *testing.T) {
 	near(t, "glucose at 1 °P", inKg(f.Wort().Extract()), 1+6.367/385.2, 0.002) // −6.367·b of 385.2·b kg/m³
 	near(t, "1 °P", f.OriginalExtract().In(units.DegreePlato), 1, 1e-9)
 
-	_, err = gravity.FromApparentAndStrength(plato(1), volPct(21), y)
-	edges(t, err, "strength", 21, 0, 20)
-	_, err = gravity.FromStrengthAndReal(volPct(21), plato(5), y)
-	edges(t, err, "strength", 21, 0, 20)
-	_, err = gravity.FromStrengthAndReal(volPct(5), plato(35), y)
-	edges(t, err, "real extract", 35, 0, 30)
 	wash := gravity.SugarWashYield(gravity.Sucrose)
 	dry := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(9), plato(0.37), wash))
 	_, err = gravity.FromStrengthAndReal(dry.ByVolume(), plato(0.1), wash)
@@ -61,7 +56,7 @@ func TestLimitsOfFermentation(t *testing.T) {
 		near(t, "most", r.Max, 30, 0)
 	}
 	// gravities from dry to 30 % mass of sugar
-	most := ok[gravity.Solution](t)(gravity.NewSolution(kg(66), kg(30), kg(4)))
+	most := solution(t, 66, 30, 4)
 	_, err = gravity.FromApparentAndStrength(plato(60), volPct(0), y)
 	edges(t, err, "gravity with this strength", ok[gravity.Gravity](t)(gravity.FromExtract(plato(60))).SG(), 1, ok[gravity.Gravity](t)(gravity.FromExtract(plato(30))).SG())
 	ok[gravity.Fermentation](t)(gravity.FromApparentAndStrength(plato(most.Gravity().Extract().In(units.DegreePlato)-1e-6), most.ByVolume(), y))
@@ -74,7 +69,7 @@ func TestLimitsOfApparentAndBrix(t *testing.T) {
 	reads := func(s gravity.Solution) (gravity.Solution, units.Extract, float64) {
 		return s, s.Gravity().Extract(), ok[units.Extract](t)(s.RefractometerBrix()).In(units.DegreePlato)
 	}
-	_, g, b := reads(ok[gravity.Solution](t)(gravity.NewSolution(kg(80), kg(5), kg(15))))
+	_, g, b := reads(solution(t, 80, 5, 15))
 	f := ok[gravity.Fermentation](t)(gravity.FromApparentAndBrix(g, plato(b-1e-6), y))
 	near(t, "ethanol", f.ByMass().In(units.PercentMass), 15, 1e-4)
 	_, err := gravity.FromApparentAndBrix(g, plato(b+0.01), y)
@@ -86,17 +81,7 @@ func TestLimitsOfApparentAndBrix(t *testing.T) {
 	_, err = gravity.FromApparentAndBrix(plato(-7), plato(5), y)
 	edges(t, err, "apparent extract", -7, 0, 30)
 	// so heavy that 15 % mass of ethanol would ask for more sugar than is covered
-	_, g, b = reads(ok[gravity.Solution](t)(gravity.NewSolution(kg(65.5), kg(27.5), kg(7))))
+	_, g, b = reads(solution(t, 65.5, 27.5, 7))
 	f = ok[gravity.Fermentation](t)(gravity.FromApparentAndBrix(g, plato(b), y))
 	near(t, "ethanol", f.ByMass().In(units.PercentMass), 7, 1e-6)
-}
-
-func rangeError(t tester, err error) *units.RangeError {
-	t.Helper()
-	e, ok := errors.AsType[*units.RangeError](err)
-	if !ok {
-		t.Errorf("error %v, want a RangeError", err)
-		return nil
-	}
-	return e
 }

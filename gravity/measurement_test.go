@@ -37,7 +37,7 @@ func TestFromDensityAt(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		x, e := rapid.Float64Range(0, 25).Draw(t, "extract"), rapid.Float64Range(0, 15).Draw(t, "ethanol")
 		c := celsius(rapid.Float64Range(0, 40).Draw(t, "°C"))
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-x-e), kg(x), kg(e)))
+		s := solution(t, 100-x-e, x, e)
 		g := ok[gravity.Gravity](t)(gravity.FromDensityAt(ok[units.Density](t)(s.Density(c)), c, s.ByVolume()))
 		near(t, "gravity", g.SG(), s.Gravity().SG(), 1e-10)
 	})
@@ -50,7 +50,7 @@ func TestFromDensityAt(t *testing.T) {
 func TestSpiritIndication(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		x, e := rapid.Float64Range(0, 10).Draw(t, "extract"), rapid.Float64Range(0, 15).Draw(t, "ethanol")
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-x-e), kg(x), kg(e)))
+		s := solution(t, 100-x-e, x, e)
 		v := ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre)
 		c := ok[units.Extract](t)(gravity.ExtractFromConcentration(mgL(1e6*x/v), celsius(20)))
 		after := ok[gravity.Gravity](t)(gravity.FromExtract(c))
@@ -83,7 +83,7 @@ func TestDistillateStrength(t *testing.T) {
 // leads back to the liquid.
 func TestFromWeightLost(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		wort := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(rapid.Float64Range(2, 20).Draw(t, "sugar")), kg(0)))
+		wort := solution(t, 90, rapid.Float64Range(2, 20).Draw(t, "sugar"), 0)
 		y := wort.WashYield()
 		want, made, err := wort.Ferment(kg(inKg(wort.Fermentable())*rapid.Float64Range(0.2, 1).Draw(t, "part")), y)
 		if err != nil {
@@ -101,7 +101,7 @@ func TestFromWeightLost(t *testing.T) {
 		}
 		near(t, "strength", got.ByVolume().In(units.PercentVolume), want.ByVolume().In(units.PercentVolume), 1e-9)
 	})
-	wort := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(10), kg(0)))
+	wort := solution(t, 90, 10, 0)
 	y := wort.WashYield()
 	_, _, err := gravity.FromWeightLost(wort, kg(-0.1), gCO2(0), y)
 	refused(t, "lost", err, "CO2 made")

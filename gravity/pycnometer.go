@@ -69,9 +69,6 @@ func gravityAt(fn, what, unit string, reading, per float64, t units.Temperature,
 		return Gravity{}, err
 	}
 	x, err := numeric.Root(func(x float64) float64 { return w.density(x)*per - reading }, leastApparent, mostX, sharp)
-	if err != nil {
-		return Gravity{}, err
-	}
 	_, rho := w.at20(x)
-	return one(clamp(rho/syrup20[0], lowestGravity, highestGravity)), nil
+	return unless(err, one(clamp(rho/syrup20[0], lowestGravity, highestGravity)))
 }

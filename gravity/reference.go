@@ -61,7 +61,7 @@ func (r Reference) Temperatures() (liquid, water units.Temperature) {
 //   - Uncertainty: [Solution.DensityUncertainty].
 func (s Solution) SpecificGravity(r Reference, a Air) float64 {
 	liquid, water := r.Temperatures()
-	rho, _ := s.densityAt("gravity.Solution.SpecificGravity", liquid) // every reference is within 0 to 40 °C
+	rho := s.rho(liquid.In(units.Celsius)) // every reference is within 0 to 40 °C
 	return a.ratio(rho, waterAt(water.In(units.Celsius)))
 }
 

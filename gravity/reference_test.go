@@ -21,7 +21,7 @@ func TestSpecificGravityUSP(t *testing.T) {
 		{0.9833, 0.9839}, {0.9818, 0.9825}, {0.9804, 0.9812}, {0.9789, 0.9799}, {0.9776, 0.9787}, {0.9762, 0.9774}, {0.9748, 0.9763}, {0.9734, 0.9751}, {0.9720, 0.9738}, {0.9706, 0.9726},
 		{0.9692, 0.9714}, {0.9677, 0.9701}, {0.9663, 0.9688}, {0.9648, 0.9675}, {0.9633, 0.9662}, {0.9617, 0.9648}, {0.9601, 0.9635}, {0.9585, 0.9620}, {0.9568, 0.9605}, {0.9551, 0.9590}, {0.9534, 0.9574}, {0.9516, 0.9558}, {0.9498, 0.9541},
 	} {
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-float64(p)), kg(0), kg(float64(p))))
+		s := solution(t, 100-float64(p), 0, float64(p))
 		near(t, fmt.Sprint(p, " % mass, 25/25"), s.SpecificGravity(gravity.At25, gravity.InAir), r[0], 0.0001)
 		near(t, fmt.Sprint(p, " % mass, 15.56/15.56"), s.SpecificGravity(gravity.At60F, gravity.InAir), r[1], 0.0001)
 	}
@@ -51,10 +51,10 @@ func TestSpecificGravityCFR(t *testing.T) {
 		}
 	}
 	for _, r := range []struct{ p, gal, factor float64 }{{lo, 0.14718, 1}, {100, 0.30258, 2}, {0, 0.120074, 1}} {
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-r.p), kg(0), kg(r.p)))
+		s := solution(t, 100-r.p, 0, r.p)
 		near(t, fmt.Sprint(r.p, " % mass"), 0.120074/s.SpecificGravity(gravity.At60F, gravity.InAir)*r.factor, r.gal, 0.00002*r.factor)
 	}
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-lo), kg(0), kg(lo)))
+	s := solution(t, 100-lo, 0, lo)
 	near(t, "190 proof, proof gallons", 0.120074/s.SpecificGravity(gravity.At60F, gravity.InAir)*1.9, 0.27964, 0.00002)
 	// the pound in a gallon of water in air, from the definitions: 8.32823 lb/US gal
 	water := ok[units.Density](t)(gravity.WaterDensity(units.Fahrenheit.Of(60)))
@@ -90,7 +90,7 @@ func TestExtractConcentrationCRC(t *testing.T) {
 		g := ok[units.MassConcentration](t)(gravity.ExtractConcentration(plato(b), celsius(c)))
 		back := ok[units.Extract](t)(gravity.ExtractFromConcentration(g, celsius(c)))
 		near(t, "back", back.In(units.DegreePlato), b, 1e-9*b+1e-12)
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-b), kg(b), kg(0)))
+		s := solution(t, 100-b, b, 0)
 		near(t, "of a solution", s.Concentration(gravity.Sucrose).In(units.GramPerLitre), b/100*sucrose(t, b, 20), 1e-9)
 	})
 	_, err := gravity.ExtractConcentration(plato(81), celsius(20))
@@ -103,7 +103,7 @@ func TestExtractConcentrationCRC(t *testing.T) {
 		_, err = gravity.ExtractFromConcentration(mgL(1000), celsius(c))
 		refused(t, "temperature", err, "temperature")
 	}
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(1), kg(0)))
+	s := solution(t, 1, 1, 0)
 	if !s.Concentration(9).IsZero() || !s.Concentration(-1).IsZero() || !(gravity.Solution{}).Concentration(gravity.Sucrose).IsZero() {
 		t.Error("no such extract")
 	}
@@ -157,12 +157,12 @@ func TestReferenceRoundTrip(t *testing.T) {
 
 // A plain solution, and a spirit, read the same by Gravity and by Solution.
 func TestReferenceOfSolution(t *testing.T) {
-	beer := ok[gravity.Solution](t)(gravity.NewSolution(kg(92), kg(4), kg(4)))
+	beer := solution(t, 92, 4, 4)
 	for r := gravity.At20; r <= gravity.At15On4; r++ {
 		for _, a := range []gravity.Air{gravity.InVacuum, gravity.InAir} {
-			syrup := ok[gravity.Solution](t)(gravity.NewSolution(kg(70), kg(30), kg(0)))
+			syrup := solution(t, 70, 30, 0)
 			near(t, "syrup", syrup.Gravity().As(r, a), syrup.SpecificGravity(r, a), 1e-12)
-			spirit := ok[gravity.Solution](t)(gravity.NewSolution(kg(70), kg(0), kg(30)))
+			spirit := solution(t, 70, 0, 30)
 			near(t, "spirit", spirit.Gravity().As(r, a), spirit.SpecificGravity(r, a), 1e-12)
 			near(t, "beer, as a sugar solution", beer.Gravity().As(r, a), beer.SpecificGravity(r, a), 0.0003)
 		}

@@ -50,7 +50,7 @@ func TestRefractiveIndexFit(t *testing.T) {
 				fit += x * math.Pow(b, float64(i+1))
 			}
 			// small amounts: the index does not depend on how much there is
-			s := ok[gravity.Solution](t)(gravity.NewSolution(kg((1-b)/10), kg(0), kg(0)))
+			s := solution(t, (1-b)/10, 0, 0)
 			s = ok[gravity.Solution](t)(s.AddExtract(c.k, kg(b/10)))
 			got := ok[float64](t)(s.RefractiveIndex())
 			near(t, fmt.Sprint(c.k, " ", r[0], " fit"), got, fit, 3e-7)

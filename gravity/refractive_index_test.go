@@ -33,7 +33,7 @@ func TestRefractiveIndexSucrose(t *testing.T) {
 		gravity.Glycerol: {{10, 1.3448}},
 	} {
 		for _, r := range rows {
-			s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-r[0]), kg(0), kg(0)))
+			s := solution(t, 100-r[0], 0, 0)
 			s = ok[gravity.Solution](t)(s.AddExtract(k, kg(r[0])))
 			tol := 0.0002
 			if k == gravity.Glycerol { // its one number is from this row
@@ -43,7 +43,7 @@ func TestRefractiveIndexSucrose(t *testing.T) {
 		}
 	}
 	for _, r := range [][2]float64{{0.5, 1.3333}, {2, 1.3342}, {4, 1.3354}, {6, 1.3367}, {8, 1.3381}, {10, 1.3395}, {12, 1.3410}, {14, 1.3425}, {16, 1.3440}, {18, 1.3455}, {20, 1.3469}, {24, 1.3498}, {28, 1.3524}, {32, 1.3546}, {36, 1.3566}, {40, 1.3583}} {
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-r[0]), kg(0), kg(r[0])))
+		s := solution(t, 100-r[0], 0, r[0])
 		near(t, fmt.Sprint("ethanol ", r[0]), ok[float64](t)(s.RefractiveIndex()), r[1], 0.0001)
 	}
 }
@@ -55,7 +55,7 @@ func TestRefractiveIndexRoundTrip(t *testing.T) {
 		near(t, "back", ok[units.Extract](t)(gravity.BrixFromIndex(n)).In(units.DegreePlato), b, 1e-9*b+1e-12)
 		// the polynomial in circulation is low by about 0.02
 		near(t, "polynomial", ok[units.Extract](t)(gravity.BrixFromIndexPolynomial(n)).In(units.DegreePlato), b-0.02, 0.06)
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-b), kg(b), kg(0)))
+		s := solution(t, 100-b, b, 0)
 		near(t, "solution", ok[units.Extract](t)(s.RefractometerBrix()).In(units.DegreePlato), b, 1e-9)
 	})
 	// against the anchors of ICUMSA 1974 it gives 9.979, 19.980, 49.980, 69.978
@@ -78,7 +78,7 @@ func TestRefractiveIndexRefuses(t *testing.T) {
 	ok[units.Extract](t)(gravity.BrixFromIndex(1.33299))
 	ok[units.Extract](t)(gravity.BrixFromIndex(1.4905))
 	ok[units.Extract](t)(gravity.BrixFromIndexPolynomial(1.4907))
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(59), kg(0), kg(41)))
+	s := solution(t, 59, 0, 41)
 	_, err := s.RefractiveIndex()
 	refused(t, "spirit", err, "strength")
 	_, err = s.RefractometerBrix()
@@ -88,7 +88,7 @@ func TestRefractiveIndexRefuses(t *testing.T) {
 // What a refractometer shows in a fermented wash is more than the extract: about half
 // a degree for each % mass of ethanol.
 func TestRefractometerInFermented(t *testing.T) {
-	wort := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(10), kg(0)))
+	wort := solution(t, 90, 10, 0)
 	dry, _, err := wort.Dry(wort.WashYield())
 	if err != nil {
 		t.Fatal(err)

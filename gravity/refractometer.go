@@ -1,6 +1,7 @@
 package gravity
 
 import (
+	"cmp"
 	"errors"
 
 	"example.org/zymase/internal/checked"
@@ -23,15 +24,9 @@ const indexModel = 0.0002
 //     (k = 1): good for following a fermentation, not for a label. Wort with dark malt or
 //     haze is worse.
 func Refractometer(original, read units.MeasuredExtract, y Yield) (units.MeasuredNumber, units.MeasuredStrength, error) {
-	read, err := read.Widened(plato(indexModel / 0.00145)) // 0.00145 per °Bx near 10
-	if err != nil {
-		return units.MeasuredNumber{}, units.MeasuredStrength{}, err
-	}
+	read, wide := read.Widened(plato(indexModel / 0.00145)) // 0.00145 per °Bx near 10
 	// the ethanol of a gram of extract, 3 % either way
-	part, err := units.Measure(units.One.Of(1), units.One.Of(0.03))
-	if err != nil {
-		return units.MeasuredNumber{}, units.MeasuredStrength{}, err
-	}
+	part, off := units.Measure(units.One.Of(1), units.One.Of(0.03))
 	state := func(x units.Trial) (Fermentation, error) {
 		return FromOriginalAndBrix(units.At(x, &original), units.At(x, &read), y.times(units.At(x, &part).In(units.One)))
 	}
@@ -39,7 +34,7 @@ func Refractometer(original, read units.MeasuredExtract, y Yield) (units.Measure
 		f, err := state(x)
 		return number(f.Gravity().SG()), err
 	}, &original, &read, &part)
-	if err != nil {
+	if err = cmp.Or(wide, off, err); err != nil {
 		return units.MeasuredNumber{}, units.MeasuredStrength{}, err
 	}
 	abv, err := units.Propagate(func(x units.Trial) (units.StrengthByVolume, error) {

@@ -17,7 +17,7 @@ func TestBoilToTheEdge(t *testing.T) {
 			most  float64
 		}{{gravity.Sucrose, 80}, {gravity.Fructose, 48}} {
 			make := func(water float64) (gravity.Solution, float64) {
-				s := ok[gravity.Solution](t)(gravity.NewSolution(kg(k*water), kg(0), kg(0)))
+				s := solution(t, k*water, 0, 0)
 				s = ok[gravity.Solution](t)(s.AddExtract(c.sugar, kg(k*c.most/100)))
 				return s, ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre)
 			}
@@ -63,7 +63,7 @@ func TestBoilToTheEdge(t *testing.T) {
 
 // Taking all, or all and a rounding more, leaves nothing; of nothing there is nothing.
 func TestTakeAll(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(0.5), kg(0.1), kg(0.05)))
+	s := solution(t, 0.5, 0.1, 0.05)
 	whole := ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre)
 	for _, more := range []float64{0, 5e-13, 9e-13} {
 		taken, left, err := s.TakeVolume(litre(whole*(1+more)), celsius(20))
@@ -80,10 +80,10 @@ func TestTakeAll(t *testing.T) {
 // A liquid is as strong as itself: diluting it to its own strength takes no water, and
 // one of two liquids that has the strength already makes the whole blend.
 func TestOwnStrength(t *testing.T) {
-	water := ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(0), kg(0)))
+	water := solution(t, 1, 0, 0)
 	for i := range 200 {
 		e := 0.005 + float64(i)/1000
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(1-e), kg(0.03), kg(e)))
+		s := solution(t, 1-e, 0.03, e)
 		low, added, err := s.DiluteTo(s.ByVolume())
 		if err != nil || inKg(added) > 1e-12 || low.ByVolume().Minus(s.ByVolume()).In(units.PercentVolume) > 1e-12 {
 			t.Fatal(e, low, added, err)
@@ -105,7 +105,7 @@ func TestOwnStrength(t *testing.T) {
 
 // Half a kilogram has the label of any other amount.
 func TestNutritionOfLittle(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(0.45), kg(0.03), kg(0.02)))
+	s := solution(t, 0.45, 0.03, 0.02)
 	d := ok[units.Density](t)(s.Density(celsius(20))).In(units.KilogramPerCubicMetre)
 	near(t, "sugars", s.Nutrition().Sugars.In(units.Gram), 0.06*d/10, 1e-9)
 	near(t, "ethanol", s.Nutrition().Ethanol.In(units.Gram), 0.04*d/10, 1e-9)
@@ -113,7 +113,7 @@ func TestNutritionOfLittle(t *testing.T) {
 
 // Beside an error stands no number.
 func TestNothingBesideAnError(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(50), kg(0), kg(50)))
+	s := solution(t, 50, 0, 50)
 	for what, f := range map[string]func() (float64, error){
 		"drinks, volume":   func() (float64, error) { return gravity.StandardDrinks(litre(-1), volPct(5), gravity.DrinkUS) },
 		"drinks, strength": func() (float64, error) { return gravity.StandardDrinks(litre(1), volPct(-5), gravity.DrinkUS) },

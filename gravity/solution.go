@@ -194,17 +194,22 @@ func (s Solution) Density(t units.Temperature) (units.Density, error) {
 
 func (s *Solution) densityAt(fn string, t units.Temperature) (float64, error) {
 	c := t.In(units.Celsius)
-	if c == 20 { // its formulas stand ready
-		return s.density20(), nil
-	}
-	e, x := s.fractions()
 	most, source := 100.0, sourceSPS4
-	if e > 0 {
+	if s.ethanol > 0 {
 		most, source = 40, sourceR22
 	}
 	if err := limit.Check(fn, "temperature", c, "°C", 0, most, source); err != nil {
 		return 0, err
 	}
+	return s.rho(c), nil
+}
+
+// rho is the density in kg/m³ at c in °C, inside the range of [Solution.Density].
+func (s *Solution) rho(c float64) float64 {
+	if c == 20 { // its formulas stand ready
+		return s.density20()
+	}
+	e, x := s.fractions()
 	var m mixture
 	if e > 0 {
 		m.at(c)
@@ -212,7 +217,7 @@ func (s *Solution) densityAt(fn string, t units.Temperature) (float64, error) {
 	var y syrup
 	y.at(c)
 	s.mix(&y)
-	return blend(&m, &y, e, x), nil
+	return blend(&m, &y, e, x)
 }
 
 // Volume returns the volume at a temperature; range and errors are those of

@@ -8,12 +8,17 @@ import (
 // Plus returns the mixture of two liquids: the masses add, the volumes do not.
 // The error is a [*units.RangeError] if no formula covers the mixture.
 func (s Solution) Plus(o Solution) (Solution, error) {
+	return s.with(o).checked("gravity.Solution.Plus")
+}
+
+// with is Plus without the check, for a search between two liquids that exist.
+func (s Solution) with(o Solution) Solution {
 	s.water += o.water
 	s.ethanol += o.ethanol
 	for k, x := range o.extract {
 		s.extract[k] += x
 	}
-	return s.checked("gravity.Solution.Plus")
+	return s
 }
 
 // AddWater returns the liquid with more water. The error is a [*units.RangeError]

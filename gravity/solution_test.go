@@ -147,11 +147,11 @@ func TestSolutionJoins(t *testing.T) {
 	for _, c := range [][2]float64{{0.05, 0.2}, {0.1, 0.1}, {0.5, 0.001}, {0.9, 0.005}, {0.001, 0.6}} {
 		e, x := c[0], c[1]
 		for _, d := range []float64{1e-6, 1e-9} {
-			a := ok[gravity.Solution](t)(gravity.NewSolution(kg(1-e-d), kg(d), kg(e)))
-			b := ok[gravity.Solution](t)(gravity.NewSolution(kg(1-e), kg(0), kg(e)))
+			a := solution(t, 1-e-d, d, e)
+			b := solution(t, 1-e, 0, e)
 			near(t, "trace of extract", a.Gravity().SG(), b.Gravity().SG(), 0.6*d+1e-12)
-			a = ok[gravity.Solution](t)(gravity.NewSolution(kg(1-x-d), kg(x), kg(d)))
-			b = ok[gravity.Solution](t)(gravity.NewSolution(kg(1-x), kg(x), kg(0)))
+			a = solution(t, 1-x-d, x, d)
+			b = solution(t, 1-x, x, 0)
 			near(t, "trace of ethanol", a.Gravity().SG(), b.Gravity().SG(), 0.6*d+1e-12)
 		}
 	}
@@ -187,7 +187,7 @@ func TestSolutionRefuses(t *testing.T) {
 			t.Errorf("%v beside an error", s)
 		}
 	}
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(10), kg(5)))
+	s := solution(t, 90, 10, 5)
 	_, err := s.AddWater(kg(-1))
 	refused(t, "AddWater", err, "water")
 	_, err = s.AddSugar(kg(-1))
@@ -210,16 +210,16 @@ func TestSolutionRefuses(t *testing.T) {
 	refused(t, "Take", err, "share")
 	_, err = s.Remaining(percent(-1))
 	refused(t, "Remaining", err, "share lost")
-	_, err = s.Plus(ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(0), kg(1000))))
+	_, err = s.Plus(solution(t, 1, 0, 1000))
 	if err != nil {
 		t.Error(err)
 	}
-	_, err = s.Plus(ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(0), kg(100))))
+	_, err = s.Plus(solution(t, 1, 0, 100))
 	if err != nil {
 		t.Error(err)
 	}
-	syrup := ok[gravity.Solution](t)(gravity.NewSolution(kg(30), kg(70), kg(0)))
-	_, err = syrup.Plus(ok[gravity.Solution](t)(gravity.NewSolution(kg(0), kg(0), kg(100))))
+	syrup := solution(t, 30, 70, 0)
+	_, err = syrup.Plus(solution(t, 0, 0, 100))
 	refused(t, "Plus", err, "extract with this much ethanol")
 	for _, c := range []float64{-0.01, 40.01} {
 		_, err = s.Density(celsius(c))
@@ -250,7 +250,7 @@ func TestTernaryRegion(t *testing.T) {
 		{76.9, 5, 18.1, gravity.Extended, 0.12}, {90.9, 5.1, 4, gravity.Extended, 0.08}, {70, 18, 12, gravity.Extended, 0.4}, {50, 30, 20, gravity.Extended, 1.5}, {50, 15, 35, gravity.Extended, 3},
 		{10, 1, 89, gravity.Extended, 2},
 	} {
-		s := ok[gravity.Solution](t)(gravity.NewSolution(kg(c.w), kg(c.x), kg(c.e)))
+		s := solution(t, c.w, c.x, c.e)
 		u, r := s.DensityUncertainty()
 		if got := u.In(units.KilogramPerCubicMetre); r != c.want || got > c.most || got < 0.7*c.most && c.most < 0.12 || got < 0.03 {
 			t.Errorf("%v: %v %v, want %v", c, r, u, c.want)
@@ -265,13 +265,13 @@ func TestTernaryRegion(t *testing.T) {
 
 // The smallest masses that float64 has make no NaN.
 func TestSmallestSolution(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(0), kg(0), kg(5e-324)))
+	s := solution(t, 0, 0, 5e-324)
 	near(t, "ethanol in 100 mL, R 22", s.Nutrition().Ethanol.In(units.Gram), 78.924, 0.001)
 }
 
 // Masses and volumes stop at 1e12 kg and 1e12 L of drink, 1e9 L of a blend.
 func TestLargestSolution(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(1e12), kg(0), kg(0)))
+	s := solution(t, 1e12, 0, 0)
 	for _, f := range []func() error{
 		func() error { _, err := gravity.NewSolution(kg(1.01e12), kg(0), kg(0)); return err },
 		func() error { _, err := gravity.Solution{}.AddWater(kg(1.01e12)); return err },
@@ -285,7 +285,7 @@ func TestLargestSolution(t *testing.T) {
 	refused(t, "too much", err, "volume")
 	_, err = gravity.LabelDrinks(1.01e12)
 	refused(t, "too much", err, "measures")
-	a := ok[gravity.Solution](t)(gravity.NewSolution(kg(9), kg(0), kg(1)))
+	a := solution(t, 9, 0, 1)
 	_, _, _, err = gravity.BlendToStrength(a, s, volPct(1), litre(1.01e9))
 	refused(t, "too much", err, "volume")
 	_, _, err = a.MakeUpTo(litre(1.01e9), celsius(20))
@@ -293,7 +293,7 @@ func TestLargestSolution(t *testing.T) {
 	if _, _, err = a.MakeUpTo(litre(0.99e9), celsius(20)); err != nil {
 		t.Error(err)
 	}
-	small := ok[gravity.Solution](t)(gravity.NewSolution(kg(0.9e-9), kg(0), kg(0.9e-10)))
+	small := solution(t, 0.9e-9, 0, 0.9e-10)
 	_, _, err = small.DiluteTo(volPct(1))
 	refused(t, "too little", err, "mass of the liquid")
 	_, _, err = a.FortifyTo(volPct(20), small)

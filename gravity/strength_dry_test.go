@@ -43,7 +43,7 @@ func TestMeasuredStrengthOfADryWash(t *testing.T) {
 func TestMeasuredStrengthUnderTheFloor(t *testing.T) {
 	y, og := gravity.SugarWashYield(gravity.Sucrose), measured(t, 1.0282, 0)
 	b := sg(t, 1.0282).Extract().In(units.DegreePlato)
-	wort := ok[gravity.Solution](t)(gravity.NewSolution(kg(100-b), kg(b), kg(0)))
+	wort := solution(t, 100-b, b, 0)
 	dry, _, err := wort.Dry(y)
 	if err != nil {
 		t.Fatal(err)

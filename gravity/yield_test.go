@@ -73,7 +73,7 @@ func TestNewYield(t *testing.T) {
 
 // Each sugar by its own yield gives what the mean of the mix gives.
 func TestWashYieldOfMix(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(90), kg(4), kg(0)))
+	s := solution(t, 90, 4, 0)
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Glucose, kg(6)))
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Dextrin, kg(1)))
 	y := s.WashYield()
@@ -82,7 +82,7 @@ func TestWashYieldOfMix(t *testing.T) {
 	near(t, "residue", 10*y.Residue(), 4*gravity.SugarWashYield(gravity.Sucrose).Residue()+6*gravity.SugarWashYield(gravity.Glucose).Residue(), 1e-12)
 	near(t, "water", 10*y.Water(), 4*18.015/342.297, 1e-9)
 	near(t, "balance", y.Ethanol()+y.CO2()+y.Biomass()+y.Residue(), 1+y.Water(), 1e-15)
-	if water := ok[gravity.Solution](t)(gravity.NewSolution(kg(1), kg(0), kg(0))); water.WashYield() != gravity.SugarWashYield(gravity.Sucrose) {
+	if water := solution(t, 1, 0, 0); water.WashYield() != gravity.SugarWashYield(gravity.Sucrose) {
 		t.Error("without sugar")
 	}
 	dry, made, err := s.Dry(y)
@@ -95,7 +95,7 @@ func TestWashYieldOfMix(t *testing.T) {
 // About 17 g/L of sugar for 1 % vol, the rule of the trade (common practice, no
 // source), and a floor below 1.000.
 func TestSugarWashByHand(t *testing.T) {
-	s := ok[gravity.Solution](t)(gravity.NewSolution(kg(92), kg(8), kg(0)))
+	s := solution(t, 92, 8, 0)
 	dry, _, err := s.Dry(s.WashYield())
 	if err != nil {
 		t.Fatal(err)
