@@ -85,9 +85,7 @@ func acidToAPH() Problem {
 			w.Answer("lactic, closed", dose(water.LacticAcid, water.CO2Kept), 2, "mmol/L", 2.6361, 0.026)
 			w.Answer("hydrochloric, closed", dose(water.HydrochloricAcid, water.CO2Kept), 2, "mmol/L", 2.5684, 0.026)
 			w.Answer("hydrochloric, open", dose(water.HydrochloricAcid, water.CO2LostToAir()), 2, "mmol/L", 2.8802, 0.029)
-			for _, c := range water.AcidCautions() {
-				w.Caution(c)
-			}
+			w.Caution(water.AcidCautions()...)
 		},
 	}
 }

@@ -49,9 +49,7 @@ func sugarForTheBottles() Problem {
 			w.Step("With 2 g/L left, that sugar brings %s by itself.", sweet.FromSugar.Text(units.GramCO2PerLitre, 3))
 			w.Answer("sugar, dry drink", dry.Sugar.In(units.Gram), 1, "g", 167.2, 0.1)
 			w.Answer("sugar, 2 g/L left", sweet.Sugar.In(units.Gram), 1, "g", 127.2, 0.1)
-			for _, c := range sweet.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(sweet.Cautions)
 		},
 	}
 }
@@ -111,9 +109,7 @@ func bottleInTheSun() Problem {
 			}
 			hot := must(closed.At(units.Celsius.Of(40)))
 			w.Answer("gauge at 40 °C", hot.Gauge.In(units.BarGauge), 1, "bar", 5.7, 0.25)
-			for _, c := range hot.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(hot.Cautions)
 		},
 	}
 }
@@ -133,9 +129,7 @@ func underAValve() Problem {
 			w.Step("The verdict, with a rating of 2 bar: %s.", s.Verdict)
 			w.Answer("valve", s.Valve.In(units.BarGauge), 2, "bar", 1.36, 0.03)
 			w.Answer("sugar left", s.Extract.In(units.GramPerLitre), 1, "g/L", 6.2, 0.15)
-			for _, c := range s.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(s.Cautions)
 		},
 	}
 }
@@ -152,9 +146,7 @@ func coldCrash() Problem {
 			w.Step("At once %s; once the cold drink has taken up gas from the room above, %s.", r.AtOnce.Text(units.Litre, 2), r.AtRest.Text(units.Litre, 1))
 			w.Step("That air brings %s of oxygen to the drink; %s of CO2 let in from a regulator keep it out.", r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), r.CO2ToFill.Text(units.Gram, 0))
 			w.Answer("air at once", r.AtOnce.In(units.Litre), 2, "L", 1.05, 0.06)
-			for _, c := range r.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(r.Cautions)
 		},
 	}
 }

@@ -161,9 +161,7 @@ func cylinderGauge() Problem {
 			w.Step("At 20 °C the gauge shows %s, full or nearly empty: weigh the cylinder.", state.Gauge.Text(units.BarGauge, 1))
 			w.Answer("triple point", triple.In(units.Kilopascal), 2, "kPa", 517.964, 0.02)
 			w.Answer("critical point", critical.In(units.Kilopascal), 1, "kPa", 7377.3, 0.15)
-			for _, c := range state.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(state.Cautions)
 		},
 	}
 }

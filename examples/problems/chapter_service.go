@@ -50,9 +50,7 @@ func unitsOverALog() Problem {
 			w.Step("On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is %.2g a minute, at 60 °C %.0f.", must(carbonation.Handbook.Rate(units.Celsius.Of(20))), must(carbonation.Handbook.Rate(units.Celsius.Of(60))))
 			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming, p.Holding, p.Cooling)
 			w.Answer("units", p.Units, 2, "PU", 18.04, 0.005)
-			for _, c := range p.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(p.Cautions)
 		},
 	}
 }
@@ -110,9 +108,7 @@ func fillAndVent() Problem {
 			w.Step("To come below 100 ppm it takes %d rounds.", must(carbonation.RoundsFor(100, units.BarGauge.Of(2), units.Atmosphere{})))
 			w.Answer("air left", p.Air.In(units.Percent), 3, "%", 0.430, 0.0005)
 			w.Answer("oxygen", p.Oxygen, 0, "ppm", 901, 1)
-			for _, c := range p.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(p.Cautions)
 		},
 	}
 }
@@ -146,9 +142,7 @@ func kegsFromACylinder() Problem {
 			w.Step("After the last whole keg %s are left.", use.Left.Text(units.Gram, 0))
 			w.Answer("each keg", use.Each.In(units.Gram), 0, "g", 153, 0.7)
 			w.Answer("kegs", float64(use.Kegs), 0, "", 14, 0)
-			for _, c := range use.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(use.Cautions)
 		},
 	}
 }
@@ -164,9 +158,7 @@ func chargeInACellar() Problem {
 			w.Step("A kilogram fills %s at this temperature.", must(carbonation.Released(units.Kilogram.Of(1), units.CubicMetre.Of(30), units.Celsius.Of(20), 420, units.Atmosphere{})).Gas.Text(units.CubicMetre, 4))
 			w.Step("%s of gas, mixed into the room; oxygen falls to %s.", r.Gas.Text(units.CubicMetre, 3), r.Oxygen.Text(units.Percent, 1))
 			w.Answer("CO2", r.PPM, 0, "ppm", 41505, 5)
-			for _, c := range r.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(r.Cautions)
 		},
 	}
 }
@@ -201,9 +193,7 @@ func airingTheCellar() Problem {
 			w.Step("Closed up, the limit is reached after %.1f h and danger of life after %.0f h.", v.Reached.Hours(), v.Dangerous.Hours())
 			w.Answer("fresh air", v.FreshAir.In(units.CubicMetrePerHour), 2, "m³/h", 5.936, 0.01)
 			w.Answer("air changes", v.AirChanges, 3, "an hour", 0.198, 0.0005)
-			for _, c := range v.Cautions.List() {
-				w.Caution(c.Text())
-			}
+			w.Cautioned(v.Cautions)
 		},
 	}
 }

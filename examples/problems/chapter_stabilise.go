@@ -61,9 +61,7 @@ func metabisulfiteForABatch() Problem {
 			w.Step("The salt is %s SO2 when fresh.", nutrient.PotassiumMetabisulfite.Yield().Text(units.Percent, 2))
 			w.Step("%s; limits passed: %d.", d.Limits[0], len(d.Passed))
 			w.Answer("salt", d.Mass.In(units.Gram), 2, "g", 3.123, 0.005)
-			for _, c := range d.Cautions {
-				w.Caution(c)
-			}
+			w.Caution(d.Cautions...)
 		},
 	}
 }
@@ -137,9 +135,7 @@ func sugarThatWakes() Problem {
 			w.Step("Sugar takes room: the strength falls to %s.", d.Strength.Text(units.PercentVolume, 2))
 			w.Step("Without the gas: %s of energy in 100 mL.", gravity.Solution.EnergyEU(d.Liquid).Kilojoules.Text(units.Kilojoule, 0))
 			w.Answer("CO2 if it ferments", d.IfItFerments.In(units.GramCO2PerLitre), 2, "g/L", 9.43, 0.01)
-			for _, c := range d.Cautions {
-				w.Caution(c)
-			}
+			w.Caution(d.Cautions...)
 		},
 	}
 }

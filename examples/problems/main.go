@@ -18,6 +18,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
 	"strconv"
 )
 
@@ -37,13 +38,24 @@ func run(args []string, stdout, stderr io.Writer) int {
 	return 0
 }
 
+const usageLine = "usage: problems [NUMBER | -md]"
+
+const usage = usageLine + `
+  problems          the list, in the order of a course
+  problems NUMBER   one problem with its working
+  problems -md      the whole set as one Markdown document
+`
+
 func dispatch(args []string, out io.Writer) error {
 	chapters := course()
 	switch {
 	case len(args) == 0:
 		return writeList(out, chapters)
 	case len(args) > 1:
-		return errors.New("usage: problems [NUMBER | -md]")
+		return errors.New(usageLine)
+	case slices.Contains([]string{"-h", "-help", "--help"}, args[0]):
+		_, err := io.WriteString(out, usage)
+		return err
 	case args[0] == "-md" || args[0] == "--md":
 		return writeMarkdown(out, chapters)
 	}

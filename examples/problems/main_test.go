@@ -55,6 +55,15 @@ func TestBadArgument(t *testing.T) {
 	}
 }
 
+func TestHelp(t *testing.T) {
+	for _, flag := range []string{"-h", "-help", "--help"} {
+		code, out, errs := runWith(flag)
+		if code != 0 || errs != "" || !strings.HasPrefix(out, "usage: problems ") {
+			t.Errorf("%s: code %d, out %q, err %q", flag, code, out, errs)
+		}
+	}
+}
+
 // Every line of the contents leads to a problem, and the document is the same each time.
 func TestMarkdown(t *testing.T) {
 	code, out, _ := runWith("-md")
@@ -94,7 +103,7 @@ func (w *full) Write(b []byte) (int, error) {
 
 // What cannot be written whole is an error, wherever it is cut.
 func TestFullDisk(t *testing.T) {
-	for _, args := range [][]string{nil, {"1"}, {"-md"}} {
+	for _, args := range [][]string{nil, {"1"}, {"-md"}, {"-h"}} {
 		_, out, _ := runWith(args...)
 		for _, room := range []int{0, len(out) / 2, len(out) - 1} {
 			var errs bytes.Buffer

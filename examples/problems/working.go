@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+
+	"example.org/zymase/carbonation"
 )
 
 // A Working is a problem worked out: the steps with their numbers, and the answers
@@ -66,7 +68,14 @@ func (w *Working) Answer(name string, got float64, places int, unit string, chec
 }
 
 // Caution adds what whoever uses the answer must know.
-func (w *Working) Caution(text string) { w.Cautions = append(w.Cautions, text) }
+func (w *Working) Caution(texts ...string) { w.Cautions = append(w.Cautions, texts...) }
+
+// Cautioned adds the cautions of a result about gas and pressure.
+func (w *Working) Cautioned(of carbonation.Cautions) {
+	for _, c := range of.List() {
+		w.Caution(c.Text())
+	}
+}
 
 // Solve works a problem out. The error is that of the library.
 func (p Problem) Solve() (w Working, err error) {
