@@ -83,8 +83,13 @@ func (r CarbonationRate) After(from, atRest units.CarbonDioxideContent, t time.D
 	if err := limit.Check(fn, "time", t.Hours(), "h", 0, longest, approachRange); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
+	return r.after(from, atRest, t), nil
+}
+
+// after is After without the checks.
+func (r CarbonationRate) after(from, atRest units.CarbonDioxideContent, t time.Duration) units.CarbonDioxideContent {
 	a, e := from.In(units.GramCO2PerLitre), atRest.In(units.GramCO2PerLitre)
-	return grams(e + (a-e)*math.Exp(-r.perHour*t.Hours())), nil
+	return grams(e + (a-e)*math.Exp(-r.perHour*t.Hours()))
 }
 
 // Until returns how long a keg takes from one content to another on its way to that

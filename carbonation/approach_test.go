@@ -1,6 +1,7 @@
 package carbonation_test
 
 import (
+	"errors"
 	"math"
 	"testing"
 	"time"
@@ -110,6 +111,12 @@ func TestPlanBurst(t *testing.T) {
 	refused(t, "below vacuum", err, "gauge pressure")
 	_, err = carbonation.PlanBurst(l, celsius(99), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, units.Atmosphere{})
 	refused(t, "hot", err, "temperature")
+	// On the way down, at a content that no pressure in range holds.
+	b, err = carbonation.PlanBurst(l, celsius(20), gramsCO2(80), gramsCO2(70), barGauge(3), barGauge(4), k, units.Atmosphere{})
+	refused(t, "out of reach", err, "content")
+	if e, is := errors.AsType[*units.RangeError](err); !is || e.Func != "carbonation.Liquid.Pressure" || b != (carbonation.Burst{}) {
+		t.Errorf("%+v, %v", b, err)
+	}
 }
 
 func TestOnRegulator(t *testing.T) {

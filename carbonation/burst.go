@@ -46,12 +46,9 @@ func PlanBurst(l Liquid, t units.Temperature, from, target units.CarbonDioxideCo
 	if err != nil {
 		return Burst{}, err
 	}
-	late, err := rate.After(target, forgotten, time.Hour)
-	if err != nil {
-		return Burst{}, err
-	}
 	b := Burst{
-		Stop: stop, Then: outside.Gauge(then), Gauge: high, Forgotten: forgotten, HourLate: late,
+		Stop: stop, Then: outside.Gauge(then), Gauge: high,
+		Forgotten: forgotten, HourLate: rate.after(target, forgotten, time.Hour),
 		Verdict:  rated(high, rating),
 		Cautions: cautions(PressureVessel, Overshoot, Cylinder),
 	}

@@ -1,6 +1,7 @@
 package carbonation
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/gravity"
@@ -57,24 +58,16 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 		return ColdCrash{}, err
 	}
 	l, err := NewLiquid(s)
-	if err != nil {
+	grows, noVolume := newExpansion(s.Volume)
+	if err = cmp.Or(err, noVolume); err != nil {
 		return ColdCrash{}, err
 	}
-	grows, err := newExpansion(s.Volume)
-	if err != nil {
-		return ColdCrash{}, err
-	}
-	var litres [3]float64 // of the solution at warm, cold and 20 °C
-	for i, at := range [...]float64{w, c, 20} {
-		if litres[i], err = grows.litres(at); err != nil {
-			return ColdCrash{}, err
-		}
-	}
+	before, after, standard := grows.litres(w), grows.litres(c), grows.litres(20) // of the solution
 	around := outside.Pressure().In(units.Kilopascal)
 	Tw, Tc := w+zeroCelsius, c+zeroCelsius
 	vw, vc := l.vapours(Tw, 1/Tw), l.vapours(Tc, 1/Tc)
-	at20 := drink * litres[2] / litres[0]
-	room := space + drink*(1-litres[1]/litres[0]) // at the cold temperature
+	at20 := drink * standard / before
+	room := space + drink*(1-after/before) // at the cold temperature
 	dissolved := at20 * l.dissolved(Tw, 1/Tw, around-vw, around)
 	above := gasMass(Tw, around-vw, space)
 
@@ -89,16 +82,13 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	p, err := upTo(highest, func(p float64) float64 {
 		return at20*l.dissolved(Tc, 1/Tc, p, around) + gasMass(Tc, p, room) - dissolved - above
 	})
-	if err != nil {
-		return ColdCrash{}, err
-	}
 	air := math.Max(around-vc-p, 0)
 	r.AtRest = units.Litre.Of(checked.Number(room * air / around))
 	oxygen := molarMassOxygen * oxygenShare * air * room / (gasConstant * Tc)
 	r.Oxygen = units.Gram.Of(checked.Number(oxygen))
 	r.OxygenPerLitre = units.GramPerLitre.Of(checked.Number(oxygen / at20))
 	r.Content = grams(l.dissolved(Tc, 1/Tc, math.Min(p, around-vc), around))
-	return r, nil
+	return unless(err, r)
 }
 
 // volumeOf is the volume in L of a mass of CO2 in g at p in kPa.

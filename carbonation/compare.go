@@ -66,10 +66,6 @@ func wineAt(drink gravity.Solution, t units.Temperature, p units.AbsolutePressur
 			Func: "carbonation.WineContent", Quantity: "temperature", Value: celsius, Unit: "°C", Min: 20, Max: 20, Source: wineOIV,
 		}
 	}
-	v, err := drink.Volume(units.Celsius.Of(20))
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
-	}
-	sugar := units.GramPerLitre.Of(checked.Number(drink.Extract().In(units.Gram) / v.In(units.Litre)))
+	sugar := units.GramPerLitre.Of(checked.Number(drink.Extract().In(units.Gram) / drink.VolumeAt20().In(units.Litre)))
 	return WineContent(p, drink.ByVolume(), sugar)
 }

@@ -1,6 +1,8 @@
 package carbonation
 
 import (
+	"cmp"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
@@ -32,10 +34,8 @@ func Drink(strength units.StrengthByVolume, extract units.Extract) (gravity.Solu
 		s, _ := of(e) // no error: half of it and more is water
 		return s.ByVolume().In(units.PercentVolume) - v
 	})
-	if err != nil {
-		return gravity.Solution{}, err
-	}
-	return of(e)
+	s, outside := of(e)
+	return unless(cmp.Or(err, outside), s)
 }
 
 // Strongest and sweetest drink, % vol and % mass.

@@ -47,17 +47,14 @@ func (e expansion) scaled(part float64) expansion {
 	return e
 }
 
-// litres is the volume at c in °C.
-func (e expansion) litres(c float64) (v float64, err error) {
-	if c > 40 {
-		if v, err := e.volume(units.Celsius.Of(checked.Number(c))); err == nil { // a liquid without ethanol
-			return e.part * v.In(units.Litre), nil
-		}
-		excess := e.extra*(c-40) + e.growth*((c-35)*(c-35)-(40-35)*(40-35))/2
-		return e.part * e.at40 * water(40) / water(c) * math.Exp(excess), nil
+// litres is the volume at c in °C: that of package gravity where it has one, to 40 °C
+// and without ethanol to 90 °C, carried on from there.
+func (e expansion) litres(c float64) float64 {
+	if v, err := e.volume(units.Celsius.Of(checked.Number(math.Max(c, 0)))); err == nil {
+		return e.part * v.In(units.Litre)
 	}
-	whole, err := e.volume(units.Celsius.Of(checked.Number(math.Max(c, 0))))
-	return e.part * whole.In(units.Litre), err
+	excess := e.extra*(c-40) + e.growth*((c-35)*(c-35)-(40-35)*(40-35))/2
+	return e.part * e.at40 * water(40) / water(c) * math.Exp(excess)
 }
 
 // water is the density of water in kg/m³ at c in °C, 20 to 90 °C: inside the range of

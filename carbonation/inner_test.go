@@ -72,13 +72,7 @@ func TestExpansionAbove40(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	at := func(c float64) float64 {
-		v, err := e.litres(c)
-		if err != nil {
-			t.Fatal(err)
-		}
-		return v
-	}
+	at := e.litres
 	if off(at(40+1e-9), at(40)) > 1e-11 {
 		t.Errorf("a jump at 40 °C: %v, %v", at(40), at(40+1e-9))
 	}
@@ -102,8 +96,7 @@ func TestExpansionAbove40(t *testing.T) {
 	if _, err := newExpansion(func(units.Temperature) (v units.Volume, err error) { return v, none }); !errors.Is(err, none) {
 		t.Error(err)
 	}
-	double := e.scaled(2)
-	if v, _ := double.litres(50); off(v, 2*at(50)) > 1e-15 {
+	if v := e.scaled(2).litres(50); off(v, 2*at(50)) > 1e-15 {
 		t.Errorf("scaled: %v", v)
 	}
 	// Without ethanol package gravity knows the density itself, up to 100 °C.
@@ -112,7 +105,7 @@ func TestExpansionAbove40(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	v, _ := f.litres(70)
+	v := f.litres(70)
 	if w, _ := syrup.Volume(units.Celsius.Of(70)); v != w.In(units.Litre) {
 		t.Errorf("syrup at 70 °C: %v, want %v", v, w)
 	}

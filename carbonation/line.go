@@ -1,6 +1,7 @@
 package carbonation
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/gravity"
@@ -64,12 +65,9 @@ func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing,
 		return flowing{}, err
 	}
 	mu, err := Viscosity(s, t)
-	if err != nil {
-		return flowing{}, err
-	}
 	c := math.Min(math.Max(t.In(units.Celsius), 0), 40)
-	rho, err := s.Density(units.Celsius.Of(checked.Number(c)))
-	if err != nil {
+	rho, noDensity := s.Density(units.Celsius.Of(checked.Number(c)))
+	if err = cmp.Or(err, noDensity); err != nil {
 		return flowing{}, err
 	}
 	return flowing{line: l, density: rho.In(units.KilogramPerCubicMetre), viscous: mu / 1000, bore: bore, area: math.Pi / 4 * bore * bore}, nil
@@ -130,7 +128,7 @@ func (l Line) Balance(s gravity.Solution, t units.Temperature, keg units.GaugePr
 	if err := limit.Check(fn, "keg pressure", keg.In(units.KilopascalGauge), "kPa gauge", used/1000, (used+1000*slope)/1000, "lift, fittings and restriction at this flow, and 1000 m of line"); err != nil {
 		return LineState{}, err
 	}
-	return f.result(speed, (1000*keg.In(units.KilopascalGauge)-used)/slope), nil
+	return f.result(speed, math.Max(1000*keg.In(units.KilopascalGauge)-used, 0)/slope), nil
 }
 
 // FlowOf returns the flow out of a line of a length from a keg pressure.
@@ -152,19 +150,18 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 		return LineState{}, err
 	}
 	given := 1000 * (keg.In(units.KilopascalGauge) - l.Restriction.In(units.KilopascalGauge))
-	short := func(v float64) float64 {
+	asks := func(v float64) float64 { // Pa
 		_, slope, fittings, lift := f.state(v)
-		return slope*m + fittings + lift - given
+		return slope*m + fittings + lift
 	}
+	least, most := asks(0), asks(fastest)
 	if err := limit.Check(fn, "keg pressure", keg.In(units.KilopascalGauge), "kPa gauge",
-		keg.In(units.KilopascalGauge)+short(0)/1000, keg.In(units.KilopascalGauge)+short(fastest)/1000, "lift and restriction, and 50 m/s"); err != nil {
+		keg.In(units.KilopascalGauge)+(least-given)/1000, keg.In(units.KilopascalGauge)+(most-given)/1000, "lift and restriction, and 50 m/s"); err != nil {
 		return LineState{}, err
 	}
-	v, err := upTo(fastest, short)
-	if err != nil {
-		return LineState{}, err
-	}
-	return f.result(v, m), nil
+	given = math.Min(math.Max(given, least), most) // it may lie a rounding outside
+	v, err := upTo(fastest, func(v float64) float64 { return asks(v) - given })
+	return unless(err, f.result(v, m))
 }
 
 // PracticeResistance is what the trade counts for beer line of a bore, in kPa for a

@@ -51,15 +51,11 @@ func NewLiquid(s gravity.Solution) (Liquid, error) {
 	if err := limit.Check(fn, "extract", s.RealExtract().In(units.DegreePlato), "% mass", 0, mostExtract*(1+1e-9), source); err != nil {
 		return Liquid{}, err
 	}
-	v, err := s.Volume(units.Celsius.Of(20))
-	if err != nil {
-		return Liquid{}, err
-	}
 	simple := s.ExtractOf(gravity.Glucose).In(units.Kilogram) + s.ExtractOf(gravity.Fructose).In(units.Kilogram)
 	sugar := simple/molarMassGlucose + (s.Extract().In(units.Kilogram)-simple)/molarMassSucrose
 	water := s.Water().In(units.Kilogram)
 	aw, ae := activities(water/molarMassWater, s.Ethanol().In(units.Kilogram)/molarMassEthanol, sugar)
-	return Liquid{dry: waterAt20 - water/v.In(units.Litre), wet: 1 - aw, ethanol: ae}, nil
+	return Liquid{dry: waterAt20 - water/s.VolumeAt20().In(units.Litre), wet: 1 - aw, ethanol: ae}, nil
 }
 
 // Molar mass of ethanol, g/mol (IUPAC abridged atomic weights 2021).

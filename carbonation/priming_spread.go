@@ -70,21 +70,18 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 		n := float64(b.Count)
 		litres += n * v
 		all, err := units.Gram.Of(checked.Number(n*mass)).Round(step, units.Nearest)
+		if err == nil && len(s.Doses) > 1 {
+			all, err = s.Total.Plus(all)
+		}
 		if err != nil {
 			return Spread{}, err
 		}
-		if len(s.Doses) == 1 {
-			s.Total = all
-			continue
-		}
-		if s.Total, err = s.Total.Plus(all); err != nil {
-			return Spread{}, err
-		}
+		s.Total = all
 	}
 	var err error
 	s.Volume = units.Litre.Of(checked.Number(litres))
 	s.Batch, err = units.Gram.Of(checked.Number(perLitre*litres)).Round(step, units.Down)
-	return s, err
+	return unless(err, s)
 }
 
 // coarse is the part of a dose that half a step of the scale may be.

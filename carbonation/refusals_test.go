@@ -58,6 +58,12 @@ func TestSpreadTooFine(t *testing.T) {
 	if err == nil {
 		t.Error("1e11 L in steps of 0.1 mg")
 	}
+	// Three sizes, each of which is counted in whole steps.
+	some := carbonation.Bottles{Fill: litre(1e5), Count: 50_000}
+	s, err := p.Spread([]carbonation.Bottles{some, some, some}, step(t, "0.0001 g"))
+	if err == nil || s.Doses != nil || s.Volume != (units.Volume{}) {
+		t.Errorf("1.5e10 L in steps of 0.1 mg: %+v, %v", s, err)
+	}
 }
 
 // Edges that are in: 1 and 50 mm of bore, a primer that is all sugar, a blend that is all

@@ -25,22 +25,15 @@ func (c ClosedVessel) WarmestWithin() (units.Temperature, error) {
 	if err := limit.Check(fn, "rating", rating, "kPa gauge", leastRating, mostRating, "a rating is needed"); err != nil {
 		return units.Temperature{}, err
 	}
-	var failed error
 	// over is how far a state passes the rating; what has no figure passes it by far.
 	over := func(celsius float64) float64 {
-		s, _, err := c.settle(celsius, true)
-		if err != nil {
-			failed = err
-		}
+		s, _ := c.settle(celsius, true)
 		if s.locked || s.beyond {
 			return highest
 		}
 		return s.total - c.outside.Pressure().In(units.Kilopascal) - rating
 	}
 	cold, hot := over(coldest), over(warmest)
-	if failed != nil {
-		return units.Temperature{}, failed
-	}
 	if err := limit.Check(fn, "pressure over the rating at −2 °C", cold, "kPa", -math.MaxFloat64, 0, "no temperature is within the rating"); err != nil {
 		return units.Temperature{}, err
 	}
@@ -48,10 +41,7 @@ func (c ClosedVessel) WarmestWithin() (units.Temperature, error) {
 		return units.Celsius.Of(warmest), nil
 	}
 	t, err := numeric.Root(over, coldest, warmest, 0)
-	if err != nil {
-		return units.Temperature{}, err
-	}
-	return units.Celsius.Of(checked.Number(t)), nil
+	return unless(err, units.Celsius.Of(checked.Number(t)))
 }
 
 // MostContent returns the highest content at filling that keeps the vessel within
@@ -98,8 +88,5 @@ func (v Vessel) MostContent(drink gravity.Solution, f Filling, t units.Temperatu
 		return grams(most), nil
 	}
 	g, err := upTo(most, over)
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
-	}
-	return grams(g), nil
+	return unless(err, grams(g))
 }

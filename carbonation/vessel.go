@@ -1,6 +1,7 @@
 package carbonation
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/gravity"
@@ -125,11 +126,8 @@ func (v Vessel) Close(drink gravity.Solution, f Filling, outside units.Atmospher
 		return ClosedVessel{}, err
 	}
 	l, err := NewLiquid(drink)
-	if err != nil {
-		return ClosedVessel{}, err
-	}
-	grows, err := newExpansion(drink.Volume)
-	if err != nil {
+	grows, noVolume := newExpansion(drink.Volume)
+	if err = cmp.Or(err, noVolume); err != nil {
 		return ClosedVessel{}, err
 	}
 	return v.shut(l, grows, f, outside)
@@ -145,14 +143,7 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 	if err := limit.Check(fn, "volume of liquid", litres, "L", 1e-9, capacity, "the vessel's capacity"); err != nil {
 		return ClosedVessel{}, err
 	}
-	then, err := grows.litres(celsius)
-	if err != nil {
-		return ClosedVessel{}, err
-	}
-	standard, err := grows.litres(20)
-	if err != nil {
-		return ClosedVessel{}, err
-	}
+	then, standard := grows.litres(celsius), grows.litres(20)
 	swelling := f.Content.In(units.GramCO2PerLitre) / molarMassCO2 * molarVolumeDissolved // of a litre
 	c := ClosedVessel{vessel: v, outside: outside, drink: drink, at20: litres / (then/standard + swelling)}
 	c.grows = grows.scaled(c.at20 / standard)
@@ -210,17 +201,19 @@ func (c ClosedVessel) Worst(t units.Temperature) (PackState, error) {
 }
 
 func (c ClosedVessel) state(fn string, t units.Temperature, worst bool) (PackState, error) {
-	celsius := t.In(units.Celsius)
-	if err := limit.Check(fn, "temperature", celsius, "°C", coldest, warmest, dissolvedRange); err != nil {
+	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", coldest, warmest, dissolvedRange); err != nil {
 		return PackState{}, err
 	}
 	if err := limit.Check(fn, "capacity", c.vessel.Capacity.In(units.Litre), "L", leastVolume, mostVolume, "a vessel filled by Vessel.Close"); err != nil {
 		return PackState{}, err
 	}
-	s, held, err := c.settle(celsius, worst)
-	if err != nil {
-		return PackState{}, err
-	}
+	return c.stateAt(t, worst), nil
+}
+
+// stateAt is state without the checks.
+func (c ClosedVessel) stateAt(t units.Temperature, worst bool) PackState {
+	celsius := t.In(units.Celsius)
+	s, held := c.settle(celsius, worst)
 	p := PackState{Temperature: t, Rating: c.vessel.Rating, AtLeast: s.locked || s.beyond}
 	if p.AtLeast {
 		s.total = highest
@@ -245,13 +238,10 @@ func (c ClosedVessel) state(fn string, t units.Temperature, worst bool) (PackSta
 		with(SugarCanFerment, c.left > 0).
 		with(HotVessel, celsius > hotVessel)
 	if !worst && c.left > 0 {
-		w, err := c.state(fn, t, true)
-		if err != nil {
-			return PackState{}, err
-		}
-		p.Cautions = p.Cautions.with(WorstOverRating, w.Verdict == OverRating || w.Verdict == Locked || w.Verdict == BeyondComputed)
+		w := c.stateAt(t, true).Verdict
+		p.Cautions = p.Cautions.with(WorstOverRating, w == OverRating || w == Locked || w == BeyondComputed)
 	}
-	return p, nil
+	return p
 }
 
 // Share of the capacity, %, below which a head-space is called little, and
@@ -261,20 +251,16 @@ const (
 	hotVessel       = 40
 )
 
-func (c ClosedVessel) settle(celsius float64, worst bool) (settled, contents, error) {
-	liquid, err := c.grows.litres(celsius)
-	if err != nil {
-		return settled{}, contents{}, err
-	}
+func (c ClosedVessel) settle(celsius float64, worst bool) (settled, contents) {
 	held := contents{
-		drink: c.drink, at20: c.at20, liquid: liquid, capacity: c.vessel.capacityAt(celsius),
+		drink: c.drink, at20: c.at20, liquid: c.grows.litres(celsius), capacity: c.vessel.capacityAt(celsius),
 		stretch: c.vessel.StretchPerBar.In(units.Fraction) / kPaPerBar,
 		outside: c.outside.Pressure().In(units.Kilopascal), air: c.air, co2: c.co2, T: celsius + zeroCelsius,
 	}
 	if worst {
 		held.co2 += c.left
 	}
-	return held.settle(), held, nil
+	return held.settle(), held
 }
 
 func (c ClosedVessel) verdict(s settled, g units.GaugePressure) Verdict {
