@@ -44,12 +44,9 @@ func ParseExact[Q interface{ Quantity[D, E] }, D, E Dimension](text string) (Exa
 	if err != nil {
 		return Exact[D, E]{}, err
 	}
-	if len(terms) != 1 {
-		return Exact[D, E]{}, reject(text, dim, "one number and one unit are wanted")
-	}
 	n, err := decimal.NewFromString(terms[0].number)
-	if err != nil {
-		return Exact[D, E]{}, reject(text, dim, "not a decimal number")
+	if err != nil || len(terms) != 1 {
+		return Exact[D, E]{}, reject(text, dim, "one number and one unit are wanted")
 	}
 	return Unit[D, E]{u: terms[0].unit}.Exact(n)
 }

@@ -72,9 +72,6 @@ func parse[D, E Dimension](text string, bare *unit) (Quantity[D, E], error) {
 	sum, sign := 0.0, 1.0
 	for i, t := range terms {
 		x, err := strconv.ParseFloat(t.number, 64)
-		if err != nil { // a syntax error cannot be: readNumber saw to it
-			return zero, reject(text, dim, "the number is too large")
-		}
 		if i == 0 && math.Signbit(x) {
 			sign = -1
 		}
@@ -82,10 +79,10 @@ func parse[D, E Dimension](text string, bare *unit) (Quantity[D, E], error) {
 		if len(terms) == 1 {
 			sum = (x + t.unit.offset) * t.unit.num / t.unit.den
 		}
-	}
-	if !(sum >= dim.min && sum <= dim.max) {
-		u := Unit[D, E]{u: terms[0].unit}
-		return zero, u.outside("units.Parse", Quantity[D, E]{v: sum}.In(u), dim.min, dim.max)
+		if err != nil || !(sum >= dim.min && sum <= dim.max) { // an error would be a number too large
+			u := Unit[D, E]{u: terms[0].unit}
+			return zero, u.outside("units.Parse", Quantity[D, E]{v: sum}.In(u), dim.min, dim.max)
+		}
 	}
 	return Quantity[D, E]{v: sum}, nil
 }
