@@ -11,6 +11,7 @@ func acidChapter() Chapter {
 		Intro: "A pH is what is left when every charge and every carbon atom is accounted for.",
 		Problems: []Problem{
 			gasWaterPH(), rainWaterPH(), pressureOfCO2InTap(), acidToAPH(), gypsumSolubility(), calciteUnderGas(), halfNeutralised(), deacidify(),
+			acidFromTheBottle(), acidAgainstAlkalinity(), twoConventions(), acidityFactors(), threeBases(), lyeInSoftWater(), limeWater(),
 		},
 	}
 }

@@ -14,7 +14,7 @@ func kegChapter() Chapter {
 		Intro: "How much gas a drink holds depends on its temperature and the absolute pressure over it; the gauge also knows where it stands.",
 		Problems: []Problem{
 			printedBeerChart(), europeanChart(), lagerAndChampagne(), sparklingWine(), regulatorForTheKeg(), howColdMustItBe(),
-			blendOfGases(), stillWineLimit(), kegInTheCold(),
+			blendOfGases(), stillWineLimit(), kegInTheCold(), burstOfPressure(), twoKegsOneRegulator(),
 		},
 	}
 }

@@ -8,10 +8,11 @@ import (
 
 func stabiliseChapter() Chapter {
 	return Chapter{
-		Title: "17 Stabilising and sweetening",
+		Title: "17 Stabilising, sweetening and flavour",
 		Intro: "What keeps yeast from starting again acts in one form only, and the pH decides how much of it there is. Every figure has a limit in law.",
 		Problems: []Problem{
 			molecularSulfite(), sulfiteInWine(), metabisulfiteForABatch(), sorbateForWine(), sorbateThatActs(), sweetWithoutSugar(), sugarThatWakes(),
+			souredToTaste(), flavourByTrial(), finingsByTrial(),
 		},
 	}
 }

@@ -11,7 +11,8 @@ func waterChapter() Chapter {
 		Intro: "A water report is a list of ions. Hardness and alkalinity are counted in calcium carbonate, salts bring ions by their molar mass.",
 		Problems: []Problem{
 			frenchAndGermanDegrees(), hardnessByCalculation(), kolbach(), doesTheReportBalance(), gramOfGypsum(), crystalWater(),
-			softenedWithPure(), saltsForATarget(), saltsOnAScale(), bicarbonateSalts(),
+			softenedWithPure(), saltsForATarget(), saltsOnAScale(), bicarbonateSalts(), sodiumAtMost(),
+			reportAsPrinted(), throughTheMembrane(), boiledHardWater(), againstChlorine(), nitrateTwice(),
 		},
 	}
 }
