@@ -109,7 +109,7 @@ func ExamplePack_Need() {
 		return
 	}
 	fmt.Println(cells, "in", pitch.Mass.Text(units.Gram, 0), "of dry yeast,", pitch.Viable.Text(units.Percent, 0), "of it alive")
-	fmt.Println(pitch.Grade)
+	fmt.Println(pitch.Evidence)
 	// Output:
 	// 420 billion cells in 44 g of dry yeast, 95 % of it alive
 	// supplier sheets, dry yeast (recalled from memory)

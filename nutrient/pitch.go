@@ -195,14 +195,14 @@ func (p Pack) viability(fn string, age time.Duration) (alive float64, err error)
 
 // Pitch is yeast to pitch.
 type Pitch struct {
-	Cells   Cells
-	Mass    units.Mass  // of dry yeast; zero for liquid
-	Packs   float64     // of liquid yeast, not rounded; zero for dry
-	Low     float64     // Mass in g, or Packs, if the pack holds the most cells of its spread
-	High    float64     // the same, if it holds the fewest
-	Viable  units.Share // of the cells alive at this age
-	Grade   Evidence    // of the cells in the pack
-	Caution []string
+	Cells    Cells
+	Mass     units.Mass  // of dry yeast; zero for liquid
+	Packs    float64     // of liquid yeast, not rounded; zero for dry
+	Low      float64     // Mass in g, or Packs, if the pack holds the most cells of its spread
+	High     float64     // the same, if it holds the fewest
+	Viable   units.Share // of the cells alive at this age
+	Evidence Evidence    // of the cells in the pack
+	Cautions []string
 }
 
 // Need returns the dry yeast to weigh, or the packs of liquid yeast to use, for so
@@ -216,7 +216,7 @@ func (p Pack) Need(cells Cells, age time.Duration) (Pitch, error) {
 		return Pitch{}, err
 	}
 	out := Pitch{
-		Cells: cells, Viable: share(alive), Grade: p.figures,
+		Cells: cells, Viable: share(alive), Evidence: p.figures,
 		Low: cells.billion / (p.high.billion * alive), High: cells.billion / (p.low.billion * alive),
 	}
 	n := cells.billion / (p.count.billion * alive)
@@ -226,10 +226,10 @@ func (p Pack) Need(cells Cells, age time.Duration) (Pitch, error) {
 		out.Packs = n
 	}
 	if alive < 0.5 {
-		out.Caution = append(out.Caution, "Less than half of the cells are likely to live: make a starter, or buy fresh yeast.")
+		out.Cautions = append(out.Cautions, "Less than half of the cells are likely to live: make a starter, or buy fresh yeast.")
 	}
 	if p.low != p.high {
-		out.Caution = append(out.Caution, "The cells in the pack are a usual figure, not its maker's: take the label's where there is one.")
+		out.Cautions = append(out.Cautions, "The cells in the pack are a usual figure, not its maker's: take the label's where there is one.")
 	}
 	return out, nil
 }

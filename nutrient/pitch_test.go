@@ -59,7 +59,7 @@ func TestDryYeast(t *testing.T) {
 	near(t, "dry yeast", need.Mass.In(units.Gram), 60, 1e-9, "by hand")
 	near(t, "low", need.Low, 60, 1e-9, "by hand")
 	near(t, "high", need.High, 60, 1e-9, "by hand")
-	if len(need.Caution) != 0 || need.Packs != 0 || p.Form() != DryYeast {
+	if len(need.Cautions) != 0 || need.Packs != 0 || p.Form() != DryYeast {
 		t.Errorf("%+v", need)
 	}
 	p = must(DryPack(Cells{}, units.Celsius.Of(4)))
@@ -67,7 +67,7 @@ func TestDryYeast(t *testing.T) {
 	near(t, "usual", need.Mass.In(units.Gram), 60, 1e-9, "recalled from memory")
 	near(t, "low", need.Low, 24, 1e-9, "25 billion a gram, recalled from memory")
 	near(t, "high", need.High, 120, 1e-9, "5 billion a gram, recalled from memory")
-	if len(need.Caution) != 1 || need.Grade.Grade != Recalled {
+	if len(need.Cautions) != 1 || need.Evidence.Grade != Recalled {
 		t.Errorf("%+v", need)
 	}
 	_, err := DryPack(must(BillionCells(51)), units.Celsius.Of(4))
@@ -90,13 +90,13 @@ func TestLiquidYeast(t *testing.T) {
 	near(t, "packs", need.Packs, 2.4, 1e-12, "by hand")
 	near(t, "low", need.Low, 1.2, 1e-12, "by hand")
 	near(t, "high", need.High, 4.8, 1e-12, "by hand")
-	if !need.Mass.IsZero() || len(need.Caution) != 1 || p.Form() != LiquidYeast || p.Evidence().Grade != CommonPractice {
+	if !need.Mass.IsZero() || len(need.Cautions) != 1 || p.Form() != LiquidYeast || p.Evidence().Grade != CommonPractice {
 		t.Errorf("%+v", need)
 	}
-	if old := must(p.Need(Cells{}, 98*day)); len(old.Caution) != 1 {
+	if old := must(p.Need(Cells{}, 98*day)); len(old.Cautions) != 1 {
 		t.Errorf("%+v", old) // 50.4 % live
 	}
-	if old := must(p.Need(Cells{}, 100*day)); len(old.Caution) != 2 {
+	if old := must(p.Need(Cells{}, 100*day)); len(old.Cautions) != 2 {
 		t.Errorf("%+v", old) // 49.7 % live
 	}
 	given := must(LiquidPack(must(BillionCells(200))))

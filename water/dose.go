@@ -9,7 +9,7 @@ import (
 
 // Add returns the water after the doses are dissolved in a volume of it. The salts
 // do not change the volume (6 g in 60 L moves it by less than 0.01 %). Whether they
-// dissolve at all is [SolubilityWarnings].
+// dissolve at all is [Equilibrium.SolubilityWarnings].
 //
 // Where the pH was known it is that of the closed water after the doses.
 //

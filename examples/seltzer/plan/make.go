@@ -269,7 +269,7 @@ func (m *maker) yeast() error {
 	if err != nil {
 		return err
 	}
-	y.Source = pitch.Grade.String()
+	y.Source = pitch.Evidence.String()
 	y.Low, y.High, y.Packs = pitch.Low, pitch.High, pitch.Packs
 	if y.Form == "dry" {
 		if y.Mass, err = pitch.Mass.Round(m.req.Scales.Small, units.Up); err != nil {
@@ -277,7 +277,7 @@ func (m *maker) yeast() error {
 		}
 		m.plan.Weigh = append(m.plan.Weigh, Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass})
 	}
-	for _, c := range pitch.Caution {
+	for _, c := range pitch.Cautions {
 		m.caution(c)
 	}
 	if y.Form == "dry" {
