@@ -39,8 +39,8 @@ func CrossCheck[D, E Dimension](claims ...Claim[D, E]) (mean Measured[D, E], ver
 	}
 	var sum, weights float64
 	for _, c := range claims {
-		if !(c.Value.u > 1e-12*math.Abs(c.Value.value.v) && c.Value.u > 1e-100) {
-			return mean, nil, outside[E, E](fn, c.Value.u, 0, most)
+		if least := math.Max(1e-12*math.Abs(c.Value.value.v), 1e-100); !(c.Value.u > least) {
+			return mean, nil, outside[E, E](fn, c.Value.u, least, most)
 		}
 		w := 1 / (c.Value.u * c.Value.u)
 		sum += w * c.Value.value.v

@@ -1,6 +1,7 @@
 package units_test
 
 import (
+	"errors"
 	"math"
 	"slices"
 	"testing"
@@ -57,15 +58,17 @@ func TestCrossCheckRefuses(t *testing.T) {
 	// 1e-12 of the value and 1e-100 base units are the least uncertainty that counts
 	for _, c := range []struct {
 		v, u  float64
-		taken bool
-	}{{4.6, 0, false}, {1, 0.98e-12, false}, {1, 1.02e-12, true}, {-1, 0.98e-12, false}, {-1, 1.02e-12, true}, {0, 0.98e-100, false}, {0, 1.02e-100, true}} {
+		least float64 // zero where u is taken
+	}{{4.6, 0, 4.6e-12}, {1, 0.98e-12, 1e-12}, {1, 1.02e-12, 0}, {-1, 0.98e-12, 1e-12}, {-1, 1.02e-12, 0}, {0, 0.98e-100, 1e-100}, {0, 1.02e-100, 0}} {
 		_, _, err := units.CrossCheck(claim("a", a), claim("sure", measure(t, c.v, c.u)))
-		if c.taken {
+		if c.least == 0 {
 			if err != nil {
 				t.Errorf("%v ± %v: %v", c.v, c.u, err)
 			}
 			continue
 		}
-		isRange(t, err, "pure number", 0, 1e15)
+		if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Quantity != "pure number" || math.Abs(e.Min/c.least-1) > 1e-11 || e.Max != 1e15 {
+			t.Errorf("%v ± %v: %v, want %v at least", c.v, c.u, err, c.least)
+		}
 	}
 }

@@ -1,7 +1,6 @@
 package units
 
 import (
-	"fmt"
 	"math"
 	"strings"
 
@@ -121,7 +120,7 @@ func (q Quantity[D, E]) Round(step Exact[D, E], how Rounding) (Exact[D, E], erro
 // Split divides x into n parts, each a multiple of step, that add up to x
 // exactly; the first parts are the larger ones, by at most one step. Errors: a
 // [*RangeError] if n is not from 1 to 10,000, step is not positive, or x is not
-// a multiple of step.
+// a multiple of step; a [*ParseError] if step has another unit than x.
 func (x Exact[D, E]) Split(n int, step Exact[D, E]) ([]Exact[D, E], error) {
 	const fn = "units.Exact.Split"
 	if n < 1 || n > 10000 {
@@ -135,7 +134,7 @@ func (x Exact[D, E]) Split(n int, step Exact[D, E]) ([]Exact[D, E], error) {
 	}
 	steps, rest := x.n.QuoRem(step.n, 0)
 	if !rest.IsZero() {
-		return nil, fmt.Errorf("%s: %s is not a multiple of %s", fn, x, step)
+		return nil, &RangeError{Func: fn, Quantity: "remainder", Value: rest.InexactFloat64(), Unit: x.u.Symbol(), Source: x.String() + " is not a multiple of " + step.String()}
 	}
 	each, over := steps.QuoRem(decimal.NewFromInt(int64(n)), 0)
 	parts := make([]Exact[D, E], n)

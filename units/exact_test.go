@@ -174,7 +174,9 @@ func TestSplitRefuses(t *testing.T) {
 	}
 	_, err := whole.Split(2, exact(t, "0 g"))
 	isRange(t, err, "mass", 0, 1e18)
-	if _, err = whole.Split(2, exact(t, "0.3 g")); err == nil || !strings.Contains(err.Error(), "10 g is not a multiple of 0.3 g") {
+	_, err = whole.Split(2, exact(t, "0.3 g"))
+	isRange(t, err, "remainder", 0, 0)
+	if !strings.Contains(err.Error(), "10 g is not a multiple of 0.3 g") {
 		t.Error(err)
 	}
 	if _, err = whole.Split(2, exact(t, "4 g")); err == nil { // 2.5 steps

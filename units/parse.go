@@ -1,6 +1,7 @@
 package units
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strconv"
@@ -69,9 +70,11 @@ func parse[D, E Dimension](text string, bare *unit) (Quantity[D, E], error) {
 	if err != nil {
 		return zero, err
 	}
+	var tooLarge error
 	sum, sign := 0.0, 1.0
 	for i, t := range terms {
 		x, err := strconv.ParseFloat(t.number, 64)
+		tooLarge = cmp.Or(tooLarge, err)
 		if i == 0 && math.Signbit(x) {
 			sign = -1
 		}
@@ -79,10 +82,10 @@ func parse[D, E Dimension](text string, bare *unit) (Quantity[D, E], error) {
 		if len(terms) == 1 {
 			sum = (x + t.unit.offset) * t.unit.num / t.unit.den
 		}
-		if err != nil || !(sum >= dim.min && sum <= dim.max) { // an error would be a number too large
-			u := Unit[D, E]{u: terms[0].unit}
-			return zero, u.outside("units.Parse", Quantity[D, E]{v: sum}.In(u), dim.min, dim.max)
-		}
+	}
+	if tooLarge != nil || !(sum >= dim.min && sum <= dim.max) {
+		u := Unit[D, E]{u: terms[0].unit}
+		return zero, u.outside("units.Parse", Quantity[D, E]{v: sum}.In(u), dim.min, dim.max)
 	}
 	return Quantity[D, E]{v: sum}, nil
 }

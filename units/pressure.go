@@ -10,15 +10,15 @@ type AbsolutePressure = Quantity[absolutePressure, absolutePressure]
 // Units of [AbsolutePressure].
 var (
 	// Kilopascal (kPa absolute): the base unit.
-	Kilopascal = define[absolutePressure, absolutePressure]("kPa absolute", 1, 1, "kPa", "kilopascal", "kilopascals", "kPaa", "kPa absolute", "kPa(a)", "kPa (absolute)", "kPa a", "kPa abs")
+	Kilopascal = define[absolutePressure, absolutePressure]("kPa absolute", 1, 1, "kPa", "kilopascal", "kilopascals", "kPaa", "kPa(a)", "kPa (absolute)", "kPa a", "kPa abs")
 	// Bar (bar absolute): 100 kPa absolute.
-	Bar = define[absolutePressure, absolutePressure]("bar absolute", 100, 1, "bar", "bars", "bara", "bar absolute", "bar(a)", "bar (absolute)", "bar a", "bar abs")
+	Bar = define[absolutePressure, absolutePressure]("bar absolute", 100, 1, "bar", "bars", "bara", "bar(a)", "bar (absolute)", "bar a", "bar abs")
 	// PSI (psi absolute): pound-force a square inch.
-	PSI = define[absolutePressure, absolutePressure]("psi absolute", 8896443230521, 1290320000000, "psi", "PSI", "lbf/in²", "lbf/in2", "psia", "psi absolute", "psi(a)", "psi (absolute)", "psi a", "psi abs")
+	PSI = define[absolutePressure, absolutePressure]("psi absolute", 8896443230521, 1290320000000, "psi", "PSI", "lbf/in²", "lbf/in2", "psia", "psi(a)", "psi (absolute)", "psi a", "psi abs")
 	// StandardAtmosphere (atm absolute): 101.325 kPa.
-	StandardAtmosphere = define[absolutePressure, absolutePressure]("atm absolute", 101325, 1000, "atm", "atma", "atm absolute", "atm(a)", "atm (absolute)", "atm a", "atm abs")
+	StandardAtmosphere = define[absolutePressure, absolutePressure]("atm absolute", 101325, 1000, "atm", "atma", "atm(a)", "atm (absolute)", "atm a", "atm abs")
 	// Millibar (mbar absolute): 1/10 kPa absolute.
-	Millibar = define[absolutePressure, absolutePressure]("mbar absolute", 1, 10, "mbar", "hPa", "millibar", "hPa absolute", "mbara", "mbar absolute", "mbar(a)", "mbar (absolute)", "mbar a", "mbar abs")
+	Millibar = define[absolutePressure, absolutePressure]("mbar absolute", 1, 10, "mbar", "hPa", "millibar", "hPa absolute", "mbara", "mbar(a)", "mbar (absolute)", "mbar a", "mbar abs")
 )
 
 var theAbsolutePressure = &dimension{
@@ -42,15 +42,15 @@ type GaugePressure = Quantity[gaugePressure, gaugePressure]
 // Units of [GaugePressure].
 var (
 	// KilopascalGauge (kPa gauge): the base unit.
-	KilopascalGauge = define[gaugePressure, gaugePressure]("kPa gauge", 1, 1, "kPa", "kilopascal", "kilopascals", "kPag", "kPa gauge", "kPa(g)", "kPa (gauge)", "kPa g")
+	KilopascalGauge = define[gaugePressure, gaugePressure]("kPa gauge", 1, 1, "kPa", "kilopascal", "kilopascals", "kPag", "kPa(g)", "kPa (gauge)", "kPa g")
 	// BarGauge (bar gauge): 100 kPa gauge.
-	BarGauge = define[gaugePressure, gaugePressure]("bar gauge", 100, 1, "bar", "bars", "barg", "bar gauge", "bar(g)", "bar (gauge)", "bar g")
+	BarGauge = define[gaugePressure, gaugePressure]("bar gauge", 100, 1, "bar", "bars", "barg", "bar(g)", "bar (gauge)", "bar g")
 	// PSIGauge (psi gauge): pound-force a square inch.
-	PSIGauge = define[gaugePressure, gaugePressure]("psi gauge", 8896443230521, 1290320000000, "psi", "PSI", "lbf/in²", "lbf/in2", "psig", "psi gauge", "psi(g)", "psi (gauge)", "psi g")
+	PSIGauge = define[gaugePressure, gaugePressure]("psi gauge", 8896443230521, 1290320000000, "psi", "PSI", "lbf/in²", "lbf/in2", "psig", "psi(g)", "psi (gauge)", "psi g")
 	// StandardAtmosphereGauge (atm gauge): 101.325 kPa.
-	StandardAtmosphereGauge = define[gaugePressure, gaugePressure]("atm gauge", 101325, 1000, "atm", "atmg", "atm gauge", "atm(g)", "atm (gauge)", "atm g")
+	StandardAtmosphereGauge = define[gaugePressure, gaugePressure]("atm gauge", 101325, 1000, "atm", "atmg", "atm(g)", "atm (gauge)", "atm g")
 	// MillibarGauge (mbar gauge): 1/10 kPa gauge.
-	MillibarGauge = define[gaugePressure, gaugePressure]("mbar gauge", 1, 10, "mbar", "hPa", "millibar", "hPa gauge", "mbarg", "mbar gauge", "mbar(g)", "mbar (gauge)", "mbar g")
+	MillibarGauge = define[gaugePressure, gaugePressure]("mbar gauge", 1, 10, "mbar", "hPa", "millibar", "hPa gauge", "mbarg", "mbar(g)", "mbar (gauge)", "mbar g")
 )
 
 var theGaugePressure = &dimension{

@@ -50,8 +50,8 @@ var (
 var theTemperatureDifference = &dimension{
 	name: "temperature difference", min: -most, max: most,
 	ambiguous: map[string]string{
-		"°C": "a difference is in K or ΔF; 20 °C is a temperature",
-		"°F": "a difference is in K or ΔF; 68 °F is a temperature",
+		"°C": "a difference is in K or Δ°F; 20 °C is a temperature",
+		"°F": "a difference is in K or Δ°F; 68 °F is a temperature",
 	},
 }
 
