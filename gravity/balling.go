@@ -15,8 +15,8 @@ const (
 // OriginalExtractBalling returns the original extract of a beer from its strength
 // and real extract.
 //
-//   - Source: C. J. N. Balling, Die Gährungschemie (1865); p = 100·(2.0665·A + n)/
-//     (100 + 1.0665·A), A % mass of ethanol, n real extract.
+//   - Source: C. J. N. Balling, Die Gährungschemie (1865);
+//     p = 100·(2.0665·A + n)/(100 + 1.0665·A), A % mass of ethanol, n real extract.
 //   - Range: strength 0 to 20 % mass, real extract 0 to 40 °P; beyond it the error is
 //     a [*units.RangeError]. It holds for malt wort; for a sugar wash see
 //     [Yield.OriginalExtract].

@@ -8,7 +8,7 @@ import (
 	"example.org/zymase/units"
 )
 
-// A Part is a share of a blend: which liquid, and how much of it.
+// A Part is how much of one liquid goes into a blend.
 type Part struct {
 	Mass   units.Mass
 	Volume units.Volume // at 20 °C
@@ -22,8 +22,9 @@ func (s Solution) part(m float64) Part {
 // at 20 °C. Only the composition of the two counts, not how much there is of them.
 //
 //   - Source: masses add, contraction by the densities of [Solution.ByVolume].
-//   - Range: a strength between those of the two, a volume of 0 to 1e9 L; otherwise the
-//     error is a [*units.RangeError].
+//   - Range: a strength between those of the two, a volume of 0 to 1e9 L, a blend that a
+//     formula covers (see [Ternary]); otherwise the error is a [*units.RangeError].
+//   - Uncertainty: that of the two strengths.
 func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume units.Volume) (ofA, ofB Part, blend Solution, err error) {
 	const fn = "gravity.BlendToStrength"
 	v, want := volume.In(units.Litre), strength.In(units.PercentVolume)
@@ -63,8 +64,9 @@ func blendable(fn string, v float64, of ...Solution) error {
 //   - Source: masses of ethanol and extract add; the strength by volume by the densities
 //     of [Solution.ByVolume].
 //   - Range: targets that the three can make with no negative amount, a volume of 0 to
-//     1e9 L; otherwise the error is a [*units.RangeError] about the liquid that would be
-//     negative.
+//     1e9 L, a blend that a formula covers (see [Ternary]); otherwise the error is a
+//     [*units.RangeError], about the liquid whose share would be negative if it is that.
+//   - Uncertainty: that of the three liquids.
 func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume, real units.Extract, volume units.Volume) (parts [3]Part, blend Solution, err error) {
 	const fn = "gravity.BlendToStrengthAndExtract"
 	v, want, x := volume.In(units.Litre), strength.In(units.PercentVolume), real.In(units.DegreePlato)/100

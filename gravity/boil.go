@@ -13,8 +13,8 @@ import (
 //
 //   - Source: [Solution.Volume] solved for the water.
 //   - Range: a liquid without ethanol; a volume up to the one it has, and not so small
-//     that the rest is more than 80 % extract. Otherwise the error is a
-//     [*units.RangeError].
+//     that the rest is more than 80 % extract (60 with glucose, 48 with fructose, 20 with
+//     glycerol in it). Otherwise the error is a [*units.RangeError].
 func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, units.Mass, error) {
 	const fn = "gravity.Solution.BoilDownTo"
 	if err := limit.Check(fn, "ethanol", s.ethanol, "kg", 0, 0, "ethanol boils off with the water"); err != nil {

@@ -23,8 +23,10 @@ func (s Solution) DiluteTo(strength units.StrengthByVolume) (Solution, units.Mas
 // stronger, and the mass of that: the other way.
 //
 //   - Source: as [Solution.DiluteTo].
-//   - Range: from the strength at hand to that of the other less 0.01 % vol; otherwise
-//     the error is a [*units.RangeError].
+//   - Range: from the strength at hand to that of the other less 0.01 % vol, and a
+//     mixture that a formula covers (see [Ternary]); otherwise the error is a
+//     [*units.RangeError].
+//   - Uncertainty: that of the two strengths.
 func (s Solution) FortifyTo(strength units.StrengthByVolume, with Solution) (Solution, units.Mass, error) {
 	const fn = "gravity.Solution.FortifyTo"
 	if err := limit.Check(fn, "mass of the other", with.total(), "kg", leastMass, mostMass, "there must be some"); err != nil {

@@ -14,7 +14,8 @@ import (
 // from there every other figure follows: the same from every pair.
 //
 // The extract is that of the sugar the [Yield] is for. Its residue (glycerol,
-// acids) counts in the real extract.
+// acids) counts in the real extract. A state whose liquid no formula covers (see
+// [Ternary]) is none: the error is a [*units.RangeError].
 type Fermentation struct {
 	wort, liquid Solution // 100 kg of wort, and what it became
 	yield        Yield
@@ -89,6 +90,7 @@ func FromOriginalAndApparent(original, apparent units.Extract, y Yield) (Ferment
 //   - Source: the balance of the [Yield].
 //   - Range: original 0 to 50 °P; real extract between the original and the residue of
 //     complete fermentation. Otherwise the error is a [*units.RangeError].
+//   - Uncertainty: 0.1 °P in either is 0.07 % vol; the yield as [FromOriginalAndApparent].
 func FromOriginalAndReal(original, real units.Extract, y Yield) (Fermentation, error) {
 	const fn = "gravity.FromOriginalAndReal"
 	p, err := sugarOf(fn, original, y)
@@ -105,6 +107,8 @@ func FromOriginalAndReal(original, real units.Extract, y Yield) (Fermentation, e
 //   - Source: the balance of the [Yield].
 //   - Range: original 0 to 50 °P; strength from 0 to that of complete fermentation.
 //     Otherwise the error is a [*units.RangeError].
+//   - Uncertainty: 0.1 % vol is 0.15 °P of real extract; the yield as
+//     [FromOriginalAndApparent].
 func FromOriginalAndStrength(original units.Extract, strength units.StrengthByVolume, y Yield) (Fermentation, error) {
 	const fn = "gravity.FromOriginalAndStrength"
 	p, err := sugarOf(fn, original, y)
@@ -176,6 +180,8 @@ func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure f
 //   - Range: strength 0 to 20 % vol; an apparent extract that leaves at least the
 //     residue of that much ethanol, and at most 30 °P. Otherwise the error is a
 //     [*units.RangeError].
+//   - Uncertainty: 0.1 % vol is 0.18 °P of original extract; the yield as
+//     [FromOriginalAndApparent].
 func FromApparentAndStrength(apparent units.Extract, strength units.StrengthByVolume, y Yield) (Fermentation, error) {
 	const fn = "gravity.FromApparentAndStrength"
 	v := strength.In(units.PercentVolume)
@@ -246,6 +252,8 @@ func backward(fn string, e, sugar float64, y Yield) (Fermentation, error) {
 //   - Source: density as [Solution.Gravity]; the balance of the [Yield].
 //   - Range: strength 0 to 20 % vol, real extract from the residue of that much ethanol
 //     to 30 °P. Otherwise the error is a [*units.RangeError].
+//   - Uncertainty: 0.1 % vol is 0.15 °P of original extract; the yield as
+//     [FromOriginalAndApparent].
 func FromStrengthAndReal(strength units.StrengthByVolume, real units.Extract, y Yield) (Fermentation, error) {
 	const fn = "gravity.FromStrengthAndReal"
 	v, x := strength.In(units.PercentVolume), real.In(units.DegreePlato)/100

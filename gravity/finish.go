@@ -10,9 +10,9 @@ import (
 
 // A Progress is how far a fermentation has come by its gravity.
 type Progress struct {
-	Liquid Solution // now
-	Floor  Gravity  // when all fermentable extract is used
-	Left   units.Mass
+	Liquid Solution    // now
+	Floor  Gravity     // when all fermentable extract is used
+	Left   units.Mass  // fermentable extract
 	Part   units.Share // of the fermentable extract that is used
 
 	// CO2 that the rest would still make. If the liquid is closed up now it stays in
@@ -38,7 +38,8 @@ func (p Progress) Caution() string {
 //   - Source: [Solution.Ferment] solved for the extract used that gives the gravity.
 //   - Range: a gravity between the wort's and its floor; up to 0.0005 below the floor
 //     counts as the floor. Otherwise the error is a [*units.RangeError]: the recipe or the
-//     yield is another, or the reading is wrong.
+//     yield is another, or the reading is wrong. So it is for a gravity at which no formula
+//     covers the liquid.
 //   - Uncertainty: 0.001 in gravity hides 2.2 g/L of sugar, which is 1.1 g/L of CO2; see
 //     [Solution.Hidden].
 func (s Solution) At(reading Gravity, y Yield) (Progress, error) {

@@ -9,7 +9,7 @@ import (
 // that of water at 20 °C, in vacuum. The zero value is water, 1.000. Values
 // compare with ==.
 //
-// It lies between 0.790 (pure ethanol) and 1.4147 (80 °P).
+// It lies between 0.790 (pure ethanol is 0.7907) and 1.4147 (80 °P).
 type Gravity struct{ excess float64 } // over water
 
 const (
@@ -38,7 +38,7 @@ func FromSG(sg float64) (Gravity, error) {
 // of [Gravity.Extract].
 //
 //   - Source: ICUMSA SPS-4 (1994) at 20 °C.
-//   - Range: −65.5 °P (pure ethanol) to 80 °P; beyond it the error is a
+//   - Range: −65.56 °P (0.790) to 80 °P; beyond it the error is a
 //     [*units.RangeError].
 func FromExtract(e units.Extract) (Gravity, error) {
 	b := e.In(units.DegreePlato)

@@ -93,8 +93,8 @@ func (g Gravity) densityAs(t float64) float64 {
 // was taken for another reference or in air: the inverse of [Gravity.As], with its
 // source and uncertainty.
 //
-//   - Range: 0.791 to 1.414; an unknown reference is 20/20 °C. Beyond it the error is
-//     a [*units.RangeError].
+//   - Range: 0.791 to 1.414, where the reference has pure ethanol and 80 °P as far apart;
+//     an unknown reference is 20/20 °C. Beyond it the error is a [*units.RangeError].
 func FromReference(sg float64, r Reference, a Air) (Gravity, error) {
 	const fn = "gravity.FromReference"
 	if err := limit.Check(fn, "specific gravity", sg, "", 0.791, 1.414, sourceScale); err != nil {

@@ -78,7 +78,7 @@ func brixOf(n float64) float64 {
 	return 100 * b
 }
 
-// BrixFromIndexPolynomial is the polynomial that is in circulation for the same.
+// BrixFromIndexPolynomial is the polynomial in circulation for the same purpose.
 //
 //   - Source: fit to the ICUMSA table, quoted in the article Brix of a general
 //     encyclopaedia: ((((11758.74·n − 88885.21)·n + 270177.93)·n − 413145.80)·n +

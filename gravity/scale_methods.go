@@ -5,7 +5,8 @@ import (
 	"example.org/zymase/units"
 )
 
-// The published formulas between specific gravity and extract, each by its name.
+// The published formulas between specific gravity and extract, each by its name. Where a
+// source does not say how its S is weighed, [ScaleMethods] takes it in air, at 20/20 °C.
 // [Gravity.Extract] is the default: it is the density table itself, so that it has
 // no offset at 1.000, goes below it, and agrees with the rest of the package.
 // [ScaleMethods] shows how far the others are from it.
@@ -54,7 +55,7 @@ func PlatoLincoln(s float64) (units.Extract, error) {
 	return plato((463 - 205*s) * (s - 1)), nil
 }
 
-// BrixLinear is the straight line.
+// BrixLinear is the straight line through the scale, for a rough guess.
 //
 //   - Source: article Brix of a general encyclopaedia: 231.61·(S − 0.9977).
 //   - Range: S from 1 to 1.18 (stated nowhere); beyond it the error is a

@@ -72,6 +72,7 @@ func ExtractConcentration(e units.Extract, t units.Temperature) (units.MassConce
 //   - Source: ICUMSA SPS-4 (1994), solved for the mass fraction.
 //   - Range: 0 to 80 % mass, that is 1130 g/L at 20 °C; 0 to 100 °C. Beyond it the
 //     error is a [*units.RangeError].
+//   - Uncertainty: that of the density.
 func ExtractFromConcentration(c units.MassConcentration, t units.Temperature) (units.Extract, error) {
 	const fn = "gravity.ExtractFromConcentration"
 	g, deg := c.In(units.GramPerLitre), t.In(units.Celsius)

@@ -45,7 +45,8 @@ func (s Solution) AddSugar(m units.Mass) (Solution, error) {
 }
 
 // AddExtract returns the liquid with more of one kind of extract, as the dry
-// substance. Errors are those of [Solution.AddSugar].
+// substance. Errors are those of [Solution.AddSugar], and a [*units.RangeError] for a
+// kind that this package does not name.
 func (s Solution) AddExtract(k Sugar, m units.Mass) (Solution, error) {
 	const fn = "gravity.Solution.AddExtract"
 	if err := limit.Check(fn, "kind of sugar", float64(k), "", 0, float64(kinds-1), "a kind that this package names"); err != nil {

@@ -10,7 +10,8 @@ import (
 // rests on densities and a balance and not on one set of beers, and is the only one
 // that holds for a sugar wash. [StrengthMethods] shows the spread.
 
-// An Attenuated is what a published method makes of two extracts.
+// An Attenuated is what a published method makes of two extracts. How sure it is shows
+// in how far the methods lie apart: [StrengthMethods].
 type Attenuated struct {
 	RealExtract units.Extract
 	ByMass      units.StrengthByMass
