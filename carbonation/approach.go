@@ -49,8 +49,8 @@ func (r CarbonationRate) PerHour() float64 { return r.perHour }
 //   - Source: first-order approach dC/dt = k·(C∞ − C): k = ln((C∞ − C1)/(C∞ −
 //     C2))/Δt. Counting pressure times hours in a straight line, as the trade
 //     does, is wrong.
-//   - Range: the second content between the first and that at rest, a time above
-//     zero, a rate as [NewCarbonationRate]; otherwise the error is a
+//   - Range: the second content between the first and that at rest, a time of
+//     0.001 to 100,000 h, a rate as [NewCarbonationRate]; otherwise the error is a
 //     [*units.RangeError].
 //   - Units: g/L; 1/h.
 //   - Uncertainty: near rest it grows without bound; take the second reading about

@@ -20,9 +20,9 @@ type contents struct {
 	drink    Liquid
 	at20     float64 // gas-free liquid, its volume at 20 °C
 	liquid   float64 // the same at T
-	capacity float64 // of the vessel at T and at the pressure of the surrounding
+	capacity float64 // of the vessel at T and at the pressure of the atmosphere
 	stretch  float64 // growth of the vessel, share of its volume per kPa over that
-	outside  float64 // pressure of the surrounding
+	outside  float64 // the same pressure
 	air      float64 // mol in the head-space
 	co2      float64 // g in all
 	T        float64

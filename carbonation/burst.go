@@ -24,7 +24,7 @@ type Burst struct {
 //   - Source: [CarbonationRate.Until] towards the content that the high pressure
 //     holds, [Liquid.Content].
 //   - Range: a target between the content at the start and that at the high
-//     pressure, which is at most 2000 kPa absolute; otherwise the error is a
+//     pressure; neither needs more than 2000 kPa absolute; otherwise the error is a
 //     [*units.RangeError].
 //   - Units: gauge in the atmosphere given; contents in g/L at 20 °C.
 //   - Uncertainty: that of the rate, easily a factor of two until it is fitted:

@@ -15,13 +15,13 @@ import (
 type ColdCrash struct {
 	// AtOnce is the air drawn in before the cold liquid takes up CO2 from the
 	// head-space; AtRest once it has. Volumes at the cold temperature and the
-	// pressure of the surrounding.
+	// pressure of the atmosphere.
 	AtOnce, AtRest units.Volume
 	Oxygen         units.Mass                 // in AtRest
 	OxygenPerLitre units.MassConcentration    // of the drink, if all of it went in
 	Content        units.CarbonDioxideContent // of the drink at rest in the cold
 	// CO2ToFill is the CO2 that keeps the air out when it is let in from a
-	// regulator at the surrounding's pressure.
+	// regulator at the pressure of the atmosphere.
 	CO2ToFill units.Mass
 	Cautions  Cautions
 }
@@ -31,13 +31,14 @@ type ColdCrash struct {
 const oxygenShare, molarMassOxygen = 0.209476, 2 * 15.999
 
 // Crash cools a fermenter from a warm temperature, at which drink and head-space were
-// full of CO2 at the pressure of the surrounding, to a cold one. f.Headspace is that
+// full of CO2 at the pressure of the atmosphere, to a cold one. f.Headspace is that
 // at the warm temperature.
 //
 //   - Source: conservation of CO2, [Liquid.Content], gas law, volumes of package
 //     gravity; oxygen 20.95 % of air (US Standard Atmosphere 1976).
-//   - Range: cold below warm, −2 to 40 °C; drink and head-space above zero;
-//     otherwise the error is a [*units.RangeError].
+//   - Range: cold not above warm, −2 to 40 °C; drink 1 mL to 10,000 m³, head-space
+//     from a millionth to a thousand times as much; otherwise the error is a
+//     [*units.RangeError].
 //   - Units: drink in litres at the warm temperature.
 //   - Uncertainty: AtOnce and AtRest bound it: cooling takes a day, taking up CO2
 //     through a still surface takes weeks.

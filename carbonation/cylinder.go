@@ -25,7 +25,7 @@ type CylinderState struct {
 //     the critical point there is no pressure to give: Liquid is false and the
 //     cautions say why.
 //   - Units: gauge in the atmosphere given.
-//   - Uncertainty: 0.012 %; a cylinder just used is colder than its surrounding.
+//   - Uncertainty: 0.012 %; a cylinder just used is colder than the room.
 func CylinderAt(t units.Temperature, outside units.Atmosphere) (CylinderState, error) {
 	c := t.In(units.Celsius)
 	if err := limit.Check("carbonation.CylinderAt", "temperature", c, "°C", tripleCelsius, 60, spanWagner); err != nil {
@@ -64,9 +64,9 @@ type CylinderUse struct {
 //
 //   - Source: gas balance: what the drink takes up, and the keg full of gas at the
 //     serving pressure when it is empty ([GasDensity]).
-//   - Range: keg 0.1 to 1000 L with no more drink than it holds; charge above 1 g;
-//     serving −2 to 40 °C at 0 to 500 kPa gauge; leak below 90 %; otherwise the error is a
-//     [*units.RangeError].
+//   - Range: keg 0.1 to 1000 L with no more drink than it holds; charge 1 g to 1000 kg;
+//     serving −2 to 40 °C at 0 to 500 kPa gauge; content to 30 g/L; leak to 90 %; otherwise
+//     the error is a [*units.RangeError].
 //   - Units: gauge in the atmosphere given.
 //   - Uncertainty: the leak; a cylinder runs out without warning, as its pressure falls
 //     only when the liquid is gone.

@@ -10,8 +10,8 @@ import (
 //
 //   - Source: virial series with [SecondVirial] and [ThirdVirial] (Span & Wagner
 //     1996), reverted to powers of pressure.
-//   - Range: −10 to 100 °C, above vacuum to 2000 kPa absolute and below
-//     saturation; beyond it the error is a [*units.RangeError].
+//   - Range: −10 to 100 °C, 0 to 2000 kPa absolute, which is below saturation
+//     everywhere; beyond it the error is a [*units.RangeError].
 //   - Units: absolute pressure; kg/m³, which is g/L.
 //   - Uncertainty: within 0.01 % of the whole equation of state to 600 kPa from
 //     0 °C on, within 0.2 % to 2000 kPa (0.5 % at −10 °C).
@@ -29,8 +29,7 @@ func GasDensity(t units.Temperature, p units.AbsolutePressure) (units.Density, e
 // number below 1: what dissolves goes with the fugacity.
 //
 //   - Source: ln φ = ∫(Z−1)/p dp of the series of [GasDensity].
-//   - Range: −10 to 100 °C, 0 to 2000 kPa absolute and below saturation; beyond
-//     it the error is a [*units.RangeError].
+//   - Range: as [GasDensity].
 //   - Units: absolute pressure of the CO2.
 //   - Uncertainty: within 0.001 % of the whole equation of state to 600 kPa from
 //     0 °C on, within 0.1 % to 2000 kPa.

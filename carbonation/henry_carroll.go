@@ -18,7 +18,7 @@ const carroll = "Carroll, Slupsky & Mather 1991"
 //   - Source: J. J. Carroll, J. D. Slupsky & A. E. Mather, J. Phys. Chem. Ref.
 //     Data 20 (1991) 1201: ln(H/MPa) = −6.8346 + 1.2817e4/T − 3.7668e6/T² +
 //     2.997e8/T³.
-//   - Range: 0 to 160 °C, below 1 MPa; beyond it the error is a
+//   - Range: 0 to 160 °C, made for pressures below 1 MPa; beyond it the error is a
 //     [*units.RangeError].
 //   - Units: H as an absolute pressure.
 //   - Uncertainty: 2 % for the table made from it (CRC Handbook p. 8-90).

@@ -106,9 +106,10 @@ const litresPerMinute = 60_000 // m³/s in L/min
 // the drink to the line.
 //
 //   - Source: Darcy & Weisbach with [FrictionFactor]; velocity heads; lift ρ·g·h.
-//   - Range: bore 1 to 50 mm, flow 0.05 to 100 L/min; a keg pressure that more than
-//     covers lift, fittings and restriction; at most 1000 m; otherwise the error is a
-//     [*units.RangeError].
+//   - Range: bore 1 to 50 mm, roughness to 5 % of it, rise −30 to 30 m, losses to 10,000
+//     velocity heads, restriction to 1000 kPa; flow 0.05 to 100 L/min; a keg pressure
+//     that covers lift, fittings and restriction; at most 1000 m; otherwise the error is
+//     a [*units.RangeError].
 //   - Units: gauge pressure; viscosity and density of the drink without gas.
 //   - Uncertainty: 10 % of the length; gas that breaks out along the line makes it
 //     resist more.
@@ -134,8 +135,8 @@ func (l Line) Balance(s gravity.Solution, t units.Temperature, keg units.GaugePr
 // FlowOf returns the flow out of a line of a length from a keg pressure.
 //
 //   - Source: as [Line.Balance], solved for the speed.
-//   - Range: a length of 0 to 1000 m, a keg pressure that more than covers lift and
-//     restriction; a speed up to 50 m/s; otherwise the error is a
+//   - Range: a line as [Line.Balance] takes it, a length of 0 to 1000 m; a keg pressure
+//     that covers lift and restriction; a speed up to 50 m/s; otherwise the error is a
 //     [*units.RangeError].
 //   - Units: gauge pressure.
 //   - Uncertainty: 10 % of the flow. Near Re 2300 the flow may be either of two.

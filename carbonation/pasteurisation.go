@@ -96,7 +96,7 @@ const mostReadings, yearMinutes = 1e6, 365 * 24 * 60
 //   - Source: see [DelVecchio] and [Handbook]; each leg is integrated exactly: (r2 −
 //     r1)·Δt/ln(r2/r1) with r the units a minute at its ends.
 //   - Range: 2 to 1,000,000 readings, times rising from 0 to a year, 0 to 90 °C;
-//     otherwise the error is a [*units.RangeError].
+//     otherwise, or if the pack is none, the error is a [*units.RangeError].
 //   - Units: PU, of which one is a minute at 60 °C.
 //   - Uncertainty: 0.5 K in the log is 18 % of the units.
 func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation, error) {
@@ -145,7 +145,7 @@ func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation
 	if pack == nil {
 		return p, nil
 	}
-	for _, r := range log { // a pressure may peak elsewhere only in theory; each reading is looked at
+	for _, r := range log { // the pressure rises with the temperature: only a hotter reading passes the peak
 		if p.HasPeak && r.Temperature.Compare(p.Peak.Temperature) <= 0 {
 			continue
 		}

@@ -21,12 +21,12 @@ const purgeRange = "purging a vessel"
 
 const mostRounds, mostPurge = 1000, 1000 // kPa gauge
 
-// FillAndVent returns what n rounds of filling to a gauge pressure and venting to the
-// surrounding leave of the air.
+// FillAndVent returns what rounds of filling to a gauge pressure and venting to the
+// atmosphere leave of the air.
 //
-//   - Source: definition: (p0/p1)^n, absolute pressures, gas well mixed; CO2 used by
+//   - Source: definition: (p0/p1)^n after n rounds, absolute pressures, gas well mixed; CO2 used by
 //     [GasDensity].
-//   - Range: 0 to 1000 rounds, 0 to 1000 kPa gauge, 0 to 40 °C, a volume above zero;
+//   - Range: 0 to 1000 rounds, 0 to 1000 kPa gauge, 0 to 40 °C, 1 mL to 10,000 m³;
 //     otherwise the error is a [*units.RangeError].
 //   - Units: gauge in the atmosphere given; oxygen by volume, 20.95 % of air.
 //   - Uncertainty: mixing; CO2 let in gently at the bottom pushes air out better.
@@ -71,9 +71,9 @@ func RoundsFor(ppm float64, to units.GaugePressure, outside units.Atmosphere) (r
 // Flush returns what a stream of CO2 through the vessel leaves of the air.
 //
 //   - Source: definition: exp(−V) after V volumes of the vessel, gas well mixed.
-//   - Range: 0 to 100 volumes, 0 to 40 °C, a volume above zero; otherwise the error is
-//     a [*units.RangeError].
-//   - Units: volumes of gas at the pressure of the surrounding.
+//   - Range: 0 to 100 volumes, 0 to 40 °C, 1 mL to 10,000 m³; otherwise the error is a
+//     [*units.RangeError].
+//   - Units: volumes of gas at the pressure of the atmosphere.
 //   - Uncertainty: mixing; without any the air is out after one volume.
 func Flush(volume units.Volume, t units.Temperature, volumes float64, outside units.Atmosphere) (Purge, error) {
 	const fn = "carbonation.Flush"

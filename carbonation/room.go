@@ -133,7 +133,7 @@ func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, limit
 }
 
 // GivenOff returns the CO2 that a ferment sets free while it uses an amount of
-// extract: the mass, and the gas at a temperature and the surrounding's pressure.
+// extract: the mass, and the gas at a temperature and the pressure of the atmosphere.
 //
 //   - Source: the CO2 yield of the yeast (package gravity); [GasDensity].
 //   - Range: extract 0 to 1e6 kg, yield 0 to 1 g/g, 0 to 40 °C; otherwise the error is

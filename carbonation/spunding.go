@@ -32,10 +32,10 @@ type Fermenter struct {
 // Spund returns the setting of the valve and what must be left to ferment.
 //
 //   - Source: [Liquid.Pressure] for the setting; the CO2 that the drink and the
-//     head-space take up from the pressure of the surrounding to the setting, over
+//     head-space take up from the pressure of the atmosphere to the setting, over
 //     the CO2 yield of the yeast.
-//   - Range: as [Liquid.Pressure]; drink above zero, head-space up to a thousand
-//     times as much; a setting above the surrounding's pressure; a yield that makes
+//   - Range: as [Liquid.Pressure]; drink 1 mL to 10,000 m³, head-space up to a thousand
+//     times as much; a setting above the pressure of the atmosphere; a yield that makes
 //     CO2; otherwise the error is a [*units.RangeError].
 //   - Units: content in g/L of liquid at 20 °C.
 //   - Uncertainty: that of the content, about 5 %; valves of the trade are set to
@@ -61,7 +61,7 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	}
 	around := outside.Pressure()
 	gauge := outside.Gauge(p)
-	if err := limit.Check(fn, "valve setting", gauge.In(units.KilopascalGauge), "kPa gauge", 0, highest, "a valve holds more than the surrounding"); err != nil {
+	if err := limit.Check(fn, "valve setting", gauge.In(units.KilopascalGauge), "kPa gauge", 0, highest, "a valve holds more than the atmosphere"); err != nil {
 		return Spunding{}, err
 	}
 	had, err := l.Content(t, around)

@@ -32,9 +32,9 @@ type Filling struct {
 	Content units.CarbonDioxideContent
 	// AtRest says that the head-space is at rest with the content already, as in a
 	// keg or behind a counter-pressure filler. Otherwise it is closed at the
-	// pressure of the surrounding and takes its gas from the drink later.
+	// pressure of the atmosphere and takes its gas from the drink later.
 	AtRest bool
-	// Air is the share of the head-space, at the pressure of the surrounding, that is air:
+	// Air is the share of the head-space, at the pressure of the atmosphere, that is air:
 	// 100 % in a bottle that was just filled, near 0 in one that was purged.
 	Air units.Share
 	// Priming is the sugar added to ferment in the vessel, as sucrose (dextrose
@@ -116,9 +116,10 @@ func (f Filling) check() error {
 //
 //   - Source: gas law with [GasDensity] for what the head-space holds;
 //     0.51428 g CO2 from a gram of sucrose (Gay-Lussac's equation).
-//   - Range: filled at −2 to 40 °C with less than the capacity; rating not
-//     negative; otherwise the error is a [*units.RangeError]. See [NewLiquid] for
-//     the drink.
+//   - Range: capacity 1 mL to 10,000 m³, rating 0 to 1000 bar, stretch to 5 % a bar,
+//     expansion to 0.1 % a kelvin; filled at −2 to 40 °C with no more than the capacity;
+//     priming and sugar left to 300 g/L; otherwise the error is a [*units.RangeError].
+//     See [NewLiquid] for the drink.
 //   - Units: as the fields say.
 //   - Uncertainty: see [ClosedVessel.At].
 func (v Vessel) Close(drink gravity.Solution, f Filling, outside units.Atmosphere) (ClosedVessel, error) {
