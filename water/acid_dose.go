@@ -75,7 +75,7 @@ func (d *acidDose) set(s *solution, x float64) {
 // and returns the relative change.
 func (d *acidDose) adjust(s *solution, way int) float64 {
 	alk, _ := s.alkalinity(way)
-	x := max(0, min(2*mostAcid, d.x+(s.alk-alk)/d.slope(s)))
+	x := max(0, min(beyond*mostAcid, d.x+(s.alk-alk)/d.slope(s)))
 	move := math.Abs(x-d.x) / (x + math.Abs(d.alk) + s.c.h)
 	d.set(s, x)
 	return move
@@ -183,7 +183,9 @@ func (p Profile) AcidPerLitre(a Acid, ph float64, co2 CO2Loss) (units.MolarConce
 			if err == nil {
 				err = limit.Check(fn, "pH", ph, "", leastAcidPH, e.PH(), "the water without acid, its CO2 lost")
 			}
-			return none, Profile{}, err
+			if err != nil {
+				return none, Profile{}, err
+			}
 		}
 	}
 	mmol := d.x / molal

@@ -155,6 +155,27 @@ func TestAcidBelowTarget(t *testing.T) {
 	}
 }
 
+// At the pH that it has, a water takes no acid, and stays what it is: also a caustic
+// one, where a last bit of pH is much alkalinity.
+func TestNoAcid(t *testing.T) {
+	for _, alk := range []float64{3, 30, 106.75, 107, 108, 109, 110} {
+		p := water(1, map[Ion]float64{Calcium: 0.1, Zinc: 10, Copper: 10, Fluoride: 10, Acetate: 17783, Sorbate: 10}, alk, 0, 1.5)
+		e, err := p.closed("test")
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, a := range Acids() {
+			dose, after, err := e.Water().AcidPerLitre(a, e.PH(), CO2Kept)
+			if err != nil {
+				t.Fatal(err)
+			}
+			near(t, "dose", dose.In(units.MillimolePerLitre), 0, 1e-6*alk)
+			near(t, "pH", after.ph, e.PH(), 0)
+			near(t, "alkalinity", after.alk, alk, 1e-6*alk)
+		}
+	}
+}
+
 func TestAcidDoesNotAllocate(t *testing.T) {
 	p := reports[0].equilibrium(t, 20).Water()
 	if n := testing.AllocsPerRun(100, func() {

@@ -57,7 +57,7 @@ func TestAlkalinityAtPHRoundTrip(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if math.Abs(e.PH()-ph) > 1e-8 {
+		if math.Abs(e.PH()-ph) > 1e-7 {
 			t.Fatalf("pH %v came back as %v", ph, e.PH())
 		}
 	})

@@ -313,6 +313,14 @@ func TestEquilibriumDoesNotAllocate(t *testing.T) {
 	}); n != 0 {
 		t.Errorf("%v allocations", n)
 	}
+	brine := water(35, map[Ion]float64{Calcium: 895, Chloride: 283, Sulfate: 1044, Phosphate: 2167}, 165, 0, 6)
+	if n := testing.AllocsPerRun(10, func() {
+		if _, err := brine.closed("test"); err != nil {
+			t.Fatal(err)
+		}
+	}); n != 0 {
+		t.Errorf("%v allocations on the sure way", n)
+	}
 }
 
 func BenchmarkSpeciationAtPH(b *testing.B) {

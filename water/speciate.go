@@ -59,7 +59,7 @@ type conditional struct {
 const (
 	mostStrength = 0.5 // mol/kg, Davies
 	tightly      = 1e-13
-	mostRounds   = 200
+	mostRounds   = 50 // of the quick ways; a drinking water needs about ten
 )
 
 // constantsAt fills the constants that the solution needs.
@@ -188,7 +188,7 @@ func (s *solution) balance(way int) float64 {
 	case byCarbon:
 		s.co3 = s.carbon / s.carbonPerCO3()
 	case byGas:
-		s.co3 = s.fugacity * s.k.henry / (s.k.co2 * s.h * s.h * s.g.co3)
+		s.co3 = s.gasCO3()
 	case byAlk:
 		alk, _ := s.alkalinity(byAlk)
 		s.co3 = max(0, s.co3+(s.alk-alk)/s.alkPerCO3())
@@ -196,6 +196,11 @@ func (s *solution) balance(way int) float64 {
 	s.metals()
 	// Shares, as an acid dose moves the totals themselves.
 	return max(change(oldS, s.shareS), change(oldC, s.co3), change(oldP, s.shareP))
+}
+
+// gasCO3 is the free carbonate beside the gas, at the pH.
+func (s *solution) gasCO3() float64 {
+	return s.fugacity * s.k.henry / (s.k.co2 * s.h * s.h * s.g.co3)
 }
 
 func change(old, new float64) float64 {

@@ -8,7 +8,10 @@ import (
 
 const (
 	closely   = 1e-11 // relative change of a round at the end of the search for the pH
+	lightly   = 1e-7  // relative change of the ionic strength that coefficients need not follow
 	smallStep = 0.03  // where small is exact
+
+	beyond = 2 // times a limit is far enough to see that it is passed
 
 	leastPH = 0.0
 	mostPH  = 14.0
@@ -33,7 +36,7 @@ func (s *solution) begin(ph float64) {
 func (s *solution) refresh() bool {
 	i := s.ionicStrength()
 	move := i - s.strength
-	if math.Abs(move) <= 1e-7*i {
+	if math.Abs(move) <= lightly*i {
 		return false
 	}
 	// Aitken: the moves shrink by about the same share each time.
@@ -41,13 +44,14 @@ func (s *solution) refresh() bool {
 		i += move * r / (1 - r)
 	}
 	s.move = move
-	s.strength = min(i, 2*mostStrength)
+	s.strength = min(i, beyond*mostStrength)
 	s.g.at(s.strength, s.k.a, s.k.b)
 	s.standard()
 	return true
 }
 
-// atPH solves the balances at the pH that h holds, and the dose where there is one.
+// atPH solves the balances at the pH that h holds, and the dose where there is one: in
+// quick rounds or else on the sure way, [solution.sure].
 func (s *solution) atPH(fn string, way int, dose *acidDose) error {
 	moving := true
 	s.condition()
@@ -65,14 +69,14 @@ func (s *solution) atPH(fn string, way int, dose *acidDose) error {
 			return s.inRange(fn)
 		}
 	}
-	return limit.Check(fn, "rounds of the equilibrium", mostRounds+1, "", 0, mostRounds, rangeSource)
+	return s.sureAtPH(fn, way, dose)
 }
 
 // findPH solves the balances and the pH for the alkalinity.
 //
-// At fixed coefficients and metals, alkalinity rises with pH; the step of Newton is
-// kept inside the interval that the signs have shown. Where the two iterations
-// disturb each other, [solution.bisectPH] goes the sure way.
+// At fixed coefficients and metals, alkalinity rises with pH: a step of Newton for each
+// round of the balances. Where the two disturb each other it goes the sure way,
+// [solution.sure].
 func (s *solution) findPH(fn string, way int) error {
 	s.condition()
 	s.balance(way)
@@ -97,36 +101,7 @@ func (s *solution) findPH(fn string, way int) error {
 		}
 		s.condition()
 	}
-	return s.bisectPH(fn, way)
-}
-
-// bisectPH halves the interval of pH until it is as narrow as float64 allows, with
-// the balances solved at each pH.
-func (s *solution) bisectPH(fn string, way int) error {
-	low, high := leastPH, mostPH
-	for {
-		ph := (low + high) / 2
-		if ph == low || ph == high {
-			break
-		}
-		s.h = math.Exp(-math.Ln10 * ph)
-		if err := s.atPH(fn, way, nil); err != nil {
-			if way != byGas {
-				return err
-			}
-			high = ph // so much carbonate at this pH that it leaves the range
-			continue
-		}
-		if alk, _ := s.alkalinity(way); alk < s.alk {
-			low = ph
-		} else {
-			high = ph
-		}
-	}
-	if err := limit.Check(fn, "pH", low, "", leastPH+trifle, mostPH-trifle, rangeSource); err != nil {
-		return err
-	}
-	return s.inRange(fn)
+	return s.surePH(fn, way)
 }
 
 func (s *solution) inRange(fn string) error {
