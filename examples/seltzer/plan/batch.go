@@ -91,10 +91,7 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 	if d.base, d.made, err = d.wash.Dry(r.yield); err != nil {
 		return d, err
 	}
-	v, err := d.base.Volume(at20)
-	if err != nil {
-		return d, err
-	}
+	v := d.base.VolumeAt20()
 	d.density = kg(d.base.Mass()) / v.In(units.Litre)
 	if d.litre, err = d.base.Times(1 / v.In(units.Litre)); err != nil {
 		return d, err
@@ -138,10 +135,7 @@ func (r *recipe) mix(share float64) (batch, error) {
 	lost := r.req.Fermenter.Loss.In(units.Litre) * density
 	perWash := kg(base.Mass()) // kg of base drink from 1 kg of wash
 	inFermenter := (baseVolume*density + lost) / perWash
-	washVolume, err := perKg.Volume(at20)
-	if err != nil {
-		return b, err
-	}
+	washVolume := perKg.VolumeAt20()
 	left := r.req.Kettle.Loss.In(units.Litre) / washVolume.In(units.Litre) // kg of wash
 	boiled := inFermenter + left
 

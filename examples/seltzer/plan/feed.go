@@ -32,10 +32,7 @@ func (m *maker) feed() error {
 		return &RequestError{Field: "nutrient.sources", Value: "missing", Allowed: `at least one, such as "diammonium phosphate"`}
 	}
 
-	cold, err := m.batch.wash.Volume(at20)
-	if err != nil {
-		return err
-	}
+	cold := m.batch.wash.VolumeAt20()
 	n := NutrientPlan{Volume: cold}
 	n.Sugar = units.GramPerLitre.Of(checked.Number(1000 * kg(m.batch.wash.Fermentable()) / cold.In(units.Litre)))
 	need, err := nutrient.NeedBySugar(n.Sugar, demand)

@@ -50,9 +50,8 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 			return f, err
 		}
 	}
-	v, err := f.drink.Volume(at20)
-	f.volume = v.In(units.Litre)
-	return f, err
+	f.volume = f.drink.VolumeAt20().In(units.Litre)
+	return f, nil
 }
 
 // undiluted is a drink without water: as much base drink as there is room for in a
@@ -130,8 +129,7 @@ const mostFills = 30
 // pureEthanol is the density of ethanol at 20 °C in kg/L, as a Solution has it.
 var pureEthanol = func() float64 {
 	s, _ := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Kilogram.Of(1))
-	v, _ := s.Volume(at20)
-	return 1 / v.In(units.Litre)
+	return 1 / s.VolumeAt20().In(units.Litre)
 }()
 
 // times returns so many litres of a finished drink.

@@ -123,10 +123,7 @@ func (m *maker) vessels() error {
 		if err != nil {
 			return &RequestError{Field: "fermenter.temperature", Value: v.t.Text(units.Celsius, 1), Allowed: reason(err), Err: err}
 		}
-		cold, err := v.s.Volume(at20)
-		if err != nil {
-			return err
-		}
+		cold := v.s.VolumeAt20()
 		m.plan.Vessels = append(m.plan.Vessels, Vessel{When: v.when, Temperature: v.t, Volume: at, Cold: cold, Gravity: v.s.Gravity().SG()})
 	}
 	return m.fits()
@@ -245,10 +242,7 @@ func (m *maker) flavour() error {
 
 // yeast is what to pitch.
 func (m *maker) yeast() error {
-	cold, err := m.batch.wash.Volume(at20)
-	if err != nil {
-		return err
-	}
+	cold := m.batch.wash.VolumeAt20()
 	cells, err := nutrient.CellsToPitch(cold, m.batch.wash.RealExtract(), nutrient.UsualPitch().Value)
 	if err != nil {
 		return err

@@ -121,10 +121,7 @@ func (m *maker) label() error {
 		l.Kilojoules = l.Kilocalories
 	}
 	l.PerServing = units.Kilocalorie.Of(checked.Number(l.Kilocalories.In(units.Kilocalorie) * l.Serving.In(units.Millilitre) / 100))
-	v, err := mean.Volume(at20)
-	if err != nil {
-		return err
-	}
+	v := mean.VolumeAt20()
 	sugars := kg(mean.Extract()) - kg(mean.ExtractOf(gravity.Glycerol))
 	l.Carbohydrate = units.GramPerLitre.Of(checked.Number(1000 * sugars / v.In(units.Litre)))
 	for _, d := range []struct {

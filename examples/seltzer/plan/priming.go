@@ -77,8 +77,8 @@ func (r *recipe) dissolved(b batch, k packed) (units.CarbonDioxideContent, error
 	if err != nil {
 		return c, err
 	}
-	v, err := k.drink.Volume(at20)
-	return units.GramCO2PerLitre.Of(checked.Number(c.In(units.GramCO2PerLitre) * k.base / v.In(units.Litre))), err
+	litres := k.drink.VolumeAt20().In(units.Litre)
+	return units.GramCO2PerLitre.Of(checked.Number(c.In(units.GramCO2PerLitre) * k.base / litres)), nil
 }
 
 // close fills one bottle.

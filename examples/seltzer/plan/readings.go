@@ -172,10 +172,7 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 	if err != nil {
 		return StatePoint{}, err
 	}
-	v, err := s.Volume(at20)
-	if err != nil {
-		return StatePoint{}, err
-	}
+	v := s.VolumeAt20()
 	p := StatePoint{
 		After: r.After, Gravity: s.Gravity().SG(), Used: units.Percent.Of(checked.Number(100 * used)), Strength: s.ByVolume(), PH: r.PH,
 		Left: units.GramPerLitre.Of(checked.Number(1000 * kg(s.Fermentable()) / v.In(units.Litre))),

@@ -12,10 +12,7 @@ func (m *maker) water() error {
 	if err != nil {
 		return err
 	}
-	volume, err := start.Volume(at20)
-	if err != nil {
-		return err
-	}
+	volume := start.VolumeAt20()
 	w := m.req.Water
 	before, err := w.Report.profile()
 	if err != nil {
