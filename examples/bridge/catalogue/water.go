@@ -61,13 +61,16 @@ func waterIons(zero bool) []Input {
 	return list
 }
 
+// givenAlkalinity is the place of the alkalinity among them; the ions stand before it.
+const givenAlkalinity = 6
+
 func waterTemperature() Input {
 	return in("temperature", units.Celsius, "temperature of the water", 0, 90, 20).or(20)
 }
 
 func profileOf(in []float64, celsius float64) (water.Profile, error) {
 	mg := func(v float64) units.MassConcentration { return as(units.MilligramPerLitre, v) }
-	return water.NewProfile(as(units.Celsius, celsius), as(units.MilligramPerLitreCaCO3, in[6]),
+	return water.NewProfile(as(units.Celsius, celsius), as(units.MilligramPerLitreCaCO3, in[givenAlkalinity]),
 		water.Calcium.At(mg(in[0])), water.Magnesium.At(mg(in[1])), water.Sodium.At(mg(in[2])),
 		water.Potassium.At(mg(in[3])), water.Chloride.At(mg(in[4])), water.Sulfate.At(mg(in[5])))
 }
@@ -220,6 +223,26 @@ func waterEquilibria() []Function {
 				out[0] = e.PH()
 				out[1] = e.InorganicCarbon().In(units.MillimolePerLitre) / kilogramsPerLitre
 				return nil
+			},
+		},
+		{
+			Name:    "alkalinity_at_ph",
+			Meaning: "Alkalinity with which the ions of a water come to a pH under CO2; that of air is 0.0426 kPa",
+			Source:  equilibria,
+			Inputs: append(waterIons(true)[:givenAlkalinity],
+				number("ph", "", "pH wanted", 1, 13, 4),
+				in("co2_pressure", units.Kilopascal, "partial pressure of CO2", 0, 1000, 101.325).or(0.0426), waterTemperature()),
+			Outputs: []Output{out("alkalinity", units.MilligramPerLitreCaCO3, "alkalinity at that pH")},
+			call: func(in, out []float64) error {
+				var given [givenAlkalinity + 1]float64 // the ions; the water's own alkalinity is not asked
+				copy(given[:givenAlkalinity], in)
+				p, err := profileOf(given[:], in[8])
+				if err != nil {
+					return err
+				}
+				a, err := p.AlkalinityAt(in[6], as(units.Kilopascal, in[7]))
+				out[0] = a.In(units.MilligramPerLitreCaCO3)
+				return err
 			},
 		},
 		{
