@@ -36,7 +36,7 @@ func (s Solution) BoilDownTo(v units.Volume, t units.Temperature) (Solution, uni
 	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", end-slack, whole+slack, "what less water can make"); err != nil {
 		return Solution{}, units.Mass{}, err
 	}
-	return s.waterTo(clamp(v.In(units.Litre), end, whole), t, least, 0)
+	return s.waterTo(clamp(v.In(units.Litre), end, whole), t, least)
 }
 
 // MakeUpTo returns the liquid with enough water added that it has a volume, taken at
@@ -56,7 +56,7 @@ func (s Solution) MakeUpTo(v units.Volume, t units.Temperature) (Solution, units
 		return Solution{}, units.Mass{}, err
 	}
 	want = max(want, whole)
-	return s.waterTo(want, t, 0, want) // a kilogram of water is more than a litre
+	return s.waterTo(want, t, want) // a kilogram of water is more than a litre
 }
 
 // volumeWith is the litres of the liquid with that much more water.
@@ -65,13 +65,13 @@ func (s Solution) volumeWith(water float64, t units.Temperature) float64 {
 	return 1000 * s.total() / s.rho(t.In(units.Celsius))
 }
 
-// waterTo adds from least to most kg of water so that the volume is want, which lies
-// between those of the two. A formula that covers the liquid, and the one with the least
-// water, covers all between and beyond.
-func (s Solution) waterTo(want float64, t units.Temperature, least, most float64) (Solution, units.Mass, error) {
+// waterTo adds as much water, up to most kg, that the volume is want, which lies between
+// that of the liquid and that with all of it; most may be negative. A formula that covers
+// the liquid with the least water covers all with more.
+func (s Solution) waterTo(want float64, t units.Temperature, most float64) (Solution, units.Mass, error) {
 	water, err := numeric.Root(func(water float64) float64 {
 		return s.volumeWith(water, t) - want
-	}, least, most, sharp*(s.total()+want))
+	}, 0, most, sharp*(s.total()+want))
 	s.water = max(0, s.water+water)
 	after, err := unless(err, s)
 	return after, kilograms(math.Abs(water)), err

@@ -135,6 +135,7 @@ func TestLimitsOfSolution(t *testing.T) {
 		{of(gravity.ExtractFromConcentration(mgL(2e6), celsius(20))), "concentration", 2000, 0, ok[units.MassConcentration](t)(gravity.ExtractConcentration(plato(80), celsius(20))).In(units.GramPerLitre)},
 		{of(syrup.AddExtract(gravity.Fructose, kg(2.05))), "extract with fructose", 100 * 60.05 / 100.05, 0, 48},
 		{of(s.Density(celsius(101))), "temperature", 101, 0, 100},
+		{of(solution(t, 0.9, 0.05, 0.05).Density(celsius(41))), "temperature", 41, 0, 40},
 		{of2(s.DiluteTo(volPct(5))), "strength", 5, 0.01, 0},
 		{of2(s.FortifyTo(volPct(90), spirit)), "strength", 90, 0, most - 0.01},
 		{of2(s.TakeVolume(litre(-1), celsius(20))), "volume", -1, 0, ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre)},
