@@ -25,5 +25,5 @@ func BoilingPoint(p units.AbsolutePressure) (units.Temperature, error) {
 	c, err := numeric.Root(func(c float64) float64 {
 		return waterVapour(c+zeroCelsius, 1/(c+zeroCelsius)) - kPa
 	}, coldestBoil, hottestBoil, 0)
-	return unless(err, units.Celsius.Of(checked.Number(c)))
+	return checked.Unless(err, units.Celsius.Of(checked.Number(c)))
 }

@@ -89,7 +89,7 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	r.Oxygen = units.Gram.Of(checked.Number(oxygen))
 	r.OxygenPerLitre = units.GramPerLitre.Of(checked.Number(oxygen / at20))
 	r.Content = grams(l.dissolved(Tc, 1/Tc, math.Min(p, around-vc), around))
-	return unless(err, r)
+	return checked.Unless(err, r)
 }
 
 // volumeOf is the volume in L of a mass of CO2 in g at p in kPa.

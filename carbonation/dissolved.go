@@ -130,5 +130,5 @@ func (l Liquid) Temperature(c units.CarbonDioxideContent, p units.AbsolutePressu
 		return units.Temperature{}, err
 	}
 	T, err := numeric.Root(func(T float64) float64 { return held(T) - g }, coldest+zeroCelsius, warmest+zeroCelsius, 0)
-	return unless(err, units.Celsius.Of(checked.Number(T-zeroCelsius)))
+	return checked.Unless(err, units.Celsius.Of(checked.Number(T-zeroCelsius)))
 }

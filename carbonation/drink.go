@@ -35,7 +35,7 @@ func Drink(strength units.StrengthByVolume, extract units.Extract) (gravity.Solu
 		return s.ByVolume().In(units.PercentVolume) - v
 	})
 	s, outside := of(e)
-	return unless(cmp.Or(err, outside), s)
+	return checked.Unless(cmp.Or(err, outside), s)
 }
 
 // Strongest and sweetest drink, % vol and % mass.

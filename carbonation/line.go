@@ -162,7 +162,7 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 	}
 	given = math.Min(math.Max(given, least), most) // it may lie a rounding outside
 	v, err := upTo(fastest, func(v float64) float64 { return asks(v) - given })
-	return unless(err, f.result(v, m))
+	return checked.Unless(err, f.result(v, m))
 }
 
 // PracticeResistance is what the trade counts for beer line of a bore, in kPa for a

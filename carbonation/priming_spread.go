@@ -81,7 +81,7 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 	var err error
 	s.Volume = units.Litre.Of(checked.Number(litres))
 	s.Batch, err = units.Gram.Of(checked.Number(perLitre*litres)).Round(step, units.Down)
-	return unless(err, s)
+	return checked.Unless(err, s)
 }
 
 // coarse is the part of a dose that half a step of the scale may be.

@@ -41,7 +41,7 @@ func (c ClosedVessel) WarmestWithin() (units.Temperature, error) {
 		return units.Celsius.Of(warmest), nil
 	}
 	t, err := numeric.Root(over, coldest, warmest, 0)
-	return unless(err, units.Celsius.Of(checked.Number(t)))
+	return checked.Unless(err, units.Celsius.Of(checked.Number(t)))
 }
 
 // MostContent returns the highest content at filling that keeps the vessel within
@@ -88,5 +88,5 @@ func (v Vessel) MostContent(drink gravity.Solution, f Filling, t units.Temperatu
 		return grams(most), nil
 	}
 	g, err := upTo(most, over)
-	return unless(err, grams(g))
+	return checked.Unless(err, grams(g))
 }

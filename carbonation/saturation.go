@@ -57,5 +57,5 @@ func SaturationTemperature(p units.AbsolutePressure) (units.Temperature, error) 
 	}
 	T, err := numeric.Root(func(T float64) float64 { return saturation(T) - kpa },
 		tripleCelsius+zeroCelsius, criticalKelvin, 0)
-	return unless(err, units.Celsius.Of(checked.Number(T-zeroCelsius)))
+	return checked.Unless(err, units.Celsius.Of(checked.Number(T-zeroCelsius)))
 }

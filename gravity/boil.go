@@ -3,6 +3,7 @@ package gravity
 import (
 	"math"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -73,6 +74,6 @@ func (s Solution) waterTo(want float64, t units.Temperature, most float64) (Solu
 		return s.volumeWith(water, t) - want
 	}, 0, most, sharp*(s.total()+want))
 	s.water = max(0, s.water+water)
-	after, err := unless(err, s)
+	after, err := checked.Unless(err, s)
 	return after, kilograms(math.Abs(water)), err
 }

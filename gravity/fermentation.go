@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -169,7 +170,7 @@ func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure f
 		return v - want
 	}, 0, p, p*sharp)
 	f, outside := stateOf(fn, p, used, y)
-	return unless(cmp.Or(err, outside), f)
+	return checked.Unless(cmp.Or(err, outside), f)
 }
 
 // FromApparentAndStrength returns the state from the apparent extract and a measured
@@ -223,7 +224,7 @@ func fromGravityAndEthanol(fn string, g Gravity, e float64, y Yield) (Fermentati
 		return v - want
 	}, 0, most, sharp)
 	f, outside := backward(fn, e, sugar, y)
-	return unless(cmp.Or(err, outside), f)
+	return checked.Unless(cmp.Or(err, outside), f)
 }
 
 // liquidOf is 1 kg of liquid with mass fractions of ethanol and of sugar that is

@@ -3,6 +3,7 @@ package gravity
 import (
 	"cmp"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -66,5 +67,5 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 		return b - want
 	}, least, most, sharp)
 	f, outside := fromGravityAndEthanol(fn, g, e, y)
-	return unless(cmp.Or(err, outside), f)
+	return checked.Unless(cmp.Or(err, outside), f)
 }

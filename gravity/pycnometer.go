@@ -1,6 +1,7 @@
 package gravity
 
 import (
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -70,5 +71,5 @@ func gravityAt(fn, what, unit string, reading, per float64, t units.Temperature,
 	}
 	x, err := numeric.Root(func(x float64) float64 { return w.density(x)*per - reading }, leastApparent, mostX, sharp)
 	_, rho := w.at20(x)
-	return unless(err, one(clamp(rho/syrup20[0], lowestGravity, highestGravity)))
+	return checked.Unless(err, one(clamp(rho/syrup20[0], lowestGravity, highestGravity)))
 }

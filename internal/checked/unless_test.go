@@ -1,4 +1,4 @@
-package gravity
+package checked
 
 import (
 	"errors"
@@ -8,10 +8,10 @@ import (
 // Beside an error stands no value.
 func TestUnless(t *testing.T) {
 	bad := errors.New("no root")
-	if v, err := unless(bad, 5); v != 0 || err != bad {
+	if v, err := Unless(bad, 5); v != 0 || err != bad {
 		t.Error(v, err)
 	}
-	if v, err := unless(nil, 5); v != 5 || err != nil {
+	if v, err := Unless(nil, 5); v != 5 || err != nil {
 		t.Error(v, err)
 	}
 }
