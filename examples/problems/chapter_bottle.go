@@ -11,7 +11,7 @@ func bottleChapter() Chapter {
 		Title: "12 Priming and closed vessels",
 		Intro: "Sugar in a closed vessel is pressure. What is dissolved already counts, what may still ferment counts, and heat counts most.",
 		Problems: []Problem{
-			alreadyDissolved(), sugarForTheBottles(), threePrimers(), primingWithJuice(), bottleInTheSun(), underAValve(), coldCrash(),
+			alreadyDissolved(), sugarForTheBottles(), twoBottleSizes(), threePrimers(), primingWithJuice(), bottleInTheSun(), filledToTheBrim(), underAValve(), coldCrash(),
 		},
 	}
 }
@@ -147,6 +147,63 @@ func coldCrash() Problem {
 			w.Step("That air brings %s of oxygen to the drink; %s of CO2 let in from a regulator keep it out.", r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), r.CO2ToFill.Text(units.Gram, 0))
 			w.Answer("air at once", r.AtOnce.In(units.Litre), 2, "L", 1.05, 0.06)
 			w.Cautioned(r.Cautions)
+		},
+	}
+}
+
+func twoBottleSizes() Problem {
+	return Problem{
+		Title: "One batch, two bottle sizes",
+		Ask:   "The 20 L go into 40 bottles of 330 mL and 9 of 750 mL, each primed by itself on a scale of 0.1 g. What is weighed, and what do the bottles come to?",
+		Given: []string{"20 L, 1.43 g/L dissolved, target 5.73 g/L", "40 × 330 mL and 9 × 750 mL, scale to 0.1 g"},
+		Source: Source{ByHand, "(5.73 − 1.43)/0.51428 = 8.3612 g/L. 0.330 × 8.3612 = 2.759, down to 2.7 g; 0.750 × 8.3612 = 6.271, down to 6.2 g. 40 × 2.7 + 9 × 6.2 = 163.8 g. " +
+			"Small bottles 1.43 + 2.7 × 0.51428/0.330 = 5.638 g/L, large ones 1.43 + 6.2 × 0.51428/0.750 = 5.681 g/L. They hold 19.95 L: 166.8 g when all is mixed in."},
+		Work: func(w *Working) {
+			want, have := units.GramCO2PerLitre.Of(5.73), units.GramCO2PerLitre.Of(1.43)
+			p := must(carbonation.PrimingSugar(want, have, units.Litre.Of(20), units.MassConcentration{}, carbonation.Sucrose))
+			s := must(p.Spread([]carbonation.Bottles{{Fill: units.Millilitre.Of(330), Count: 40}, {Fill: units.Millilitre.Of(750), Count: 9}}, must(units.ParseExact[units.Mass]("0.1 g"))))
+			for _, d := range s.Doses {
+				w.Step("%d × %s: %s each.", d.Bottles.Count, d.Bottles.Fill.Text(units.Millilitre, 0), d.Each)
+			}
+			w.Step("Doses are rounded down, so that no bottle passes the target. Mixed into the %s that are filled it would be %s, and every bottle alike.", s.Volume.Text(units.Litre, 2), s.Batch)
+			small, large := s.Doses[0], s.Doses[1]
+			w.Answer("for 330 mL", small.Each.Quantity().In(units.Gram), 1, "g", 2.7, 0)
+			w.Answer("for 750 mL", large.Each.Quantity().In(units.Gram), 1, "g", 6.2, 0)
+			w.Answer("in all", s.Total.Quantity().In(units.Gram), 1, "g", 163.8, 0)
+			w.Answer("content, 330 mL", small.Content.In(units.GramCO2PerLitre), 3, "g/L", 5.638, 0.001)
+			w.Answer("content, 750 mL", large.Content.In(units.GramCO2PerLitre), 3, "g/L", 5.681, 0.001)
+			w.Answer("mixed in", s.Batch.Quantity().In(units.Gram), 1, "g", 166.8, 0)
+			w.Cautioned(s.Cautions)
+		},
+	}
+}
+
+func filledToTheBrim() Problem {
+	return Problem{
+		Title: "Filled to the brim, then warmed",
+		Ask:   "A bottle of 345 mL is filled cold, at 2 °C, with 343 mL of the sparkler and closed. What happens on a day of 40 °C, and how much head-space would it have needed?",
+		Given: []string{"345 mL brim-full, rigid; 5.5 g/L of CO2, head-space purged", "filled at 2 °C, warmed to 40 °C", "maker's rating 10 bar (taken for this problem)"},
+		Source: Source{ByHand, "OIML R 22 at 4.6 % vol: 993.4 kg/m³ at 2 °C, 985.4 at 40 °C. The drink grows by 993.4/985.4 − 1 = 0.812 %: 343 mL come to 345.8 mL, more than the bottle holds. At most 345 × 985.4/993.4 = 342.2 mL fit. " +
+			"With 4 % left free, 331.2 mL, it comes to 333.9 mL, and 11.1 mL are left."},
+		Work: func(w *Working) {
+			s, _ := sparkler()
+			cold, hot := units.Celsius.Of(2), units.Celsius.Of(40)
+			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(10)}
+			closed := func(fill units.Volume) carbonation.ClosedVessel {
+				return must(bottle.Close(s, carbonation.Filling{Volume: fill, Temperature: cold, Content: units.GramCO2PerLitre.Of(5.5)}, units.Atmosphere{}))
+			}
+			over := closed(units.Millilitre.Of(343))
+			locked := must(over.At(hot))
+			w.Step("343 mL: %s at 40 °C; the rating is passed at %s already.", locked.Verdict, must(over.WarmestWithin()).Text(units.Celsius, 0))
+			for _, fill := range []units.Volume{units.Millilitre.Of(341.55), units.Millilitre.Of(338.1), units.Millilitre.Of(331.2)} {
+				at := must(closed(fill).At(hot))
+				w.Step("%s: %s, head-space %s, %s.", fill.Text(units.Millilitre, 1), at.Gauge.Text(units.BarGauge, 1), at.Headspace.Text(units.Millilitre, 1), at.Verdict)
+			}
+			grown := must(s.Volume(hot)).In(units.Litre)/must(s.Volume(cold)).In(units.Litre) - 1
+			w.Answer("the drink grows by", 100*grown, 2, "%", 0.812, 0.015)
+			w.Answer("most that fits at 40 °C", 345/(1+grown), 1, "mL", 342.2, 0.1)
+			w.Answer("head-space at 40 °C of 331.2 mL", must(closed(units.Millilitre.Of(331.2)).At(hot)).Headspace.In(units.Millilitre), 1, "mL", 11.1, 0.1)
+			w.Cautioned(locked.Cautions)
 		},
 	}
 }

@@ -60,3 +60,29 @@ func Example_coldCrash() {
 	// That air brings 25 mg/L of oxygen to the drink; 85 g of CO2 let in from a regulator keep it out.
 	// => air at once: 1.08 L (check 1.05, within 0.06)
 }
+
+func Example_twoBottleSizes() {
+	show(twoBottleSizes())
+	// Output:
+	// 40 × 330 mL: 2.7 g each.
+	// 9 × 750 mL: 6.2 g each.
+	// Doses are rounded down, so that no bottle passes the target. Mixed into the 19.95 L that are filled it would be 166.8 g, and every bottle alike.
+	// => for 330 mL: 2.7 g (check 2.7, exact)
+	// => for 750 mL: 6.2 g (check 6.2, exact)
+	// => in all: 163.8 g (check 163.8, exact)
+	// => content, 330 mL: 5.638 g/L (check 5.638, within 0.001)
+	// => content, 750 mL: 5.681 g/L (check 5.681, within 0.001)
+	// => mixed in: 166.8 g (check 166.8, exact)
+}
+
+func Example_filledToTheBrim() {
+	show(filledToTheBrim())
+	// Output:
+	// 343 mL: hydraulic lock at 40 °C; the rating is passed at 34 °C already.
+	// 341.6 mL: 4.8 bar gauge, head-space 0.7 mL, within the rating given.
+	// 338.1 mL: 4.7 bar gauge, head-space 4.2 mL, within the rating given.
+	// 331.2 mL: 4.6 bar gauge, head-space 11.2 mL, within the rating given.
+	// => the drink grows by: 0.82 % (check 0.812, within 0.015)
+	// => most that fits at 40 °C: 342.2 mL (check 342.2, within 0.1)
+	// => head-space at 40 °C of 331.2 mL: 11.2 mL (check 11.1, within 0.1)
+}

@@ -13,7 +13,7 @@ func fermentPHChapter() Chapter {
 		Title: "16 The pH of the ferment, yeast and heat",
 		Intro: "A sugar wash has no buffer: what yeast takes up and gives off decides its pH. It also grows, and it warms.",
 		Problems: []Problem{
-			protonsFromAmmonium(), pasteursBalance(), whereTheWashEnds(), bufferForAFloor(), cellsToPitch(), dryYeastToWeigh(), oldLiquidYeast(),
+			protonsFromAmmonium(), pasteursBalance(), whereTheWashEnds(), bufferForAFloor(), alkalinityForPH4(), cellsToPitch(), dryYeastToWeigh(), oldLiquidYeast(),
 			yeastFromExtract(), warmsByItself(), coolingOnTheBusiestDay(), heatOfTheReaction(), gasOfABatch(),
 		},
 	}
@@ -173,6 +173,31 @@ func yeastFromExtract() Problem {
 			w.Step("%s of extract in %s; the new yeast holds %s of nitrogen, which malt brings and sugar does not.", s.Extract.Text(units.Gram, 1), s.Volume.Text(units.Litre, 3), s.Feed.Text(units.Gram, 2))
 			w.Answer("extract", s.Extract.In(units.Gram), 1, "g", 112.7, 0.1)
 			w.Answer("volume", s.Volume.In(units.Litre), 2, "L", 1.084, 0.005)
+		},
+	}
+}
+
+func alkalinityForPH4() Problem {
+	return Problem{
+		Title: "The alkalinity that holds pH 4",
+		Ask:   "60 L are to end at pH 4.00 under their own CO2. The yeast takes up 4 mmol/L of ammonium from diammonium phosphate and makes 2 mmol/L of succinic acid. Which alkalinity is that, and how much potassium bicarbonate brings it?",
+		Given: []string{"60 L, 20 °C, CO2 of 1 atm", "alkalinity of the water 26 mg/L as CaCO3", "2 mmol/L of phosphate, 2 mmol/L of succinic acid, 4 mmol/L of ammonium taken up"},
+		Source: Source{ByHand, "Activity coefficients by Davies at 3 mmol/L: 0.942 and 0.788. HCO3: 10^(4 − 1.4069 − 6.3819) × 0.994/0.942 = 0.172 mmol/L (Plummer and Busenberg 1982). H: 0.1/0.942 = 0.106. H3PO4 (pK 2.12 at 20 °C): 2/(1 + 75.9/0.942) = 0.0245. " +
+			"Succinic acid (pK 4.22 and 5.64; NIST database 46, brought to 20 °C): once given up 0.640, twice 0.018 of what is whole, so it keeps 1.593 of its 2 protons: 2 × 1.593 = 3.186. Alkalinity 0.172 − 0.106 − 0.0245 − 3.186 = −3.145 mEq/L × 50.043 = −157.4 mg/L. " +
+			"Without a base: 26/50.043 + 2 (HPO4) − 4 (ammonium) − 2 × 2 (succinic acid) = −5.480 mEq/L. To bring: 2.335 mEq/L × 100.114 × 60 L = 14.03 g."},
+		Work: func(w *Working) {
+			v, gas := units.Litre.Of(60), units.StandardAtmosphere.Of(1)
+			end := must(water.NewProfile(units.Celsius.Of(20), units.MilligramPerLitreCaCO3.Of(26-6*50.043),
+				water.Phosphate.At(units.MilligramPerLitre.Of(2*94.970)), water.Succinate.At(units.MilligramPerLitre.Of(2*116.072))))
+			want := must(end.AlkalinityAt(4, gas))
+			w.Step("Alkalinity counts the protons that the acids still hold as negative: at pH 4 it is %s, without a base %s.", want.Text(units.MilligramPerLitreCaCO3, 0), end.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
+			w.Step("Left alone it would end at pH %.2f.", must(end.Under(gas)).PH())
+			base := must(end.BaseToAlkalinity(v, water.PotassiumBicarbonate, want))
+			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", water.PotassiumBicarbonate, water.PotassiumBicarbonate.AlkalinityPerGram(), want.Minus(end.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 0), base.Text(units.Gram, 2))
+			with := must(end.Add(v, water.PotassiumBicarbonate.Dose(base)))
+			w.Answer("alkalinity at pH 4", want.In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", -157.4, 1)
+			w.Answer("potassium bicarbonate", base.In(units.Gram), 1, "g", 14.03, 0.1)
+			w.Answer("pH with it", must(with.Under(gas)).PH(), 2, "", 4.00, 0.01)
 		},
 	}
 }

@@ -70,3 +70,14 @@ func Example_yeastFromExtract() {
 	// => extract: 112.7 g (check 112.7, within 0.1)
 	// => volume: 1.08 L (check 1.084, within 0.005)
 }
+
+func Example_alkalinityForPH4() {
+	show(alkalinityForPH4())
+	// Output:
+	// Alkalinity counts the protons that the acids still hold as negative: at pH 4 it is -158 mg/L as CaCO3, without a base -274 mg/L as CaCO3.
+	// Left alone it would end at pH 2.90.
+	// A gram of potassium bicarbonate brings 9.989 mEq; to bring are 116 mg/L as CaCO3, 13.97 g of it.
+	// => alkalinity at pH 4: -157.8 mg/L as CaCO3 (check -157.4, within 1)
+	// => potassium bicarbonate: 14.0 g (check 14.03, within 0.1)
+	// => pH with it: 4.00 (check 4.00, within 0.01)
+}

@@ -4,6 +4,7 @@ import (
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
+	"github.com/shopspring/decimal"
 )
 
 func nitrogenChapter() Chapter {
@@ -11,7 +12,7 @@ func nitrogenChapter() Chapter {
 		Title: "15 Feeding the yeast",
 		Intro: "Sugar and water hold no nitrogen. What yeast needs is known within a factor of two, what a salt brings to four digits.",
 		Problems: []Problem{
-			nitrogenInPhosphate(), limitsInLaw(), mustAnalysis(), needOfAMust(), needOfTheWash(), feedInThree(), zincByTheGrain(),
+			nitrogenInPhosphate(), limitsInLaw(), mustAnalysis(), needOfAMust(), needOfTheWash(), feedInThree(), cheapestFeed(), zincByTheGrain(),
 		},
 	}
 }
@@ -146,6 +147,41 @@ func zincByTheGrain() Problem {
 			w.Step("The salt is %s zinc.", zinc.Shares().Zinc.Text(units.Percent, 2))
 			w.Step("%s are below what a 0.1 g scale shows: dissolve 0.8 g in 100 mL and take %.1f mL.", dose.Text(units.Milligram, 1), 100*dose.In(units.Gram)/0.8)
 			w.Answer("zinc from 79.2 mg", s.Zinc.In(units.MilligramPerLitre), 3, "mg/L", 0.300, 0.0005)
+		},
+	}
+}
+
+func cheapestFeed() Problem {
+	return Problem{
+		Title: "The cheapest feed that the law lets in",
+		Ask:   "60 L want 150 mg/L of nitrogen. At hand are diammonium phosphate at 12 a kilogram, monoammonium phosphate at 5 and autolysed yeast at 30. What is cheapest within the US limits for wine?",
+		Given: []string{"60 L, 150 mg/L of nitrogen", "prices 12, 5 and 30 a kilogram", "ammonium phosphates together at most 8 lb/1000 US gal"},
+		Source: Source{ByHand, "Nitrogen costs 12/0.212137 = 56.6 a kilogram from DAP, 5/0.121774 = 41.1 from MAP, 30/0.04 = 750 from yeast. MAP alone would be 1.2318 g/L, above the limit of 0.958611. With x of DAP in it: 0.212137·x + 0.121774·(0.958611 − x) = 0.150, " +
+			"x = 0.368138 g/L: 22.09 g of DAP and 35.43 g of MAP in 60 L, 0.2651 + 0.1771 = 0.442. DAP alone: 0.150/0.212137 × 60 = 42.43 g, 0.509."},
+		Work: func(w *Working) {
+			price := func(of nutrient.Source, perKilogram int64) nutrient.Offer {
+				return nutrient.Offer{Source: of, Price: decimal.NewFromInt(perKilogram)}
+			}
+			offers := []nutrient.Offer{price(nutrient.DiammoniumPhosphate(), 12), price(nutrient.MonoammoniumPhosphate(), 5), price(nutrient.AutolysedYeast(), 30)}
+			need, v := units.MilligramPerLitre.Of(150), units.Litre.Of(60)
+			cost := func(f nutrient.Feed) (sum float64) {
+				for _, d := range f.Doses {
+					for _, o := range offers {
+						if o.Source.Name() == d.Source.Name() {
+							sum += o.Price.InexactFloat64() * d.Mass.In(units.Kilogram)
+						}
+					}
+				}
+				return sum
+			}
+			f := must(nutrient.BestFeed(nutrient.Wants{Nitrogen: need}, v, nutrient.US, offers...))
+			one := must(nutrient.BestFeed(nutrient.Wants{Nitrogen: need}, v, nutrient.US, offers[0]))
+			w.Step("The limit binds: %s of phosphates in 60 L. The dearer salt takes part, as it holds more nitrogen.", f.Doses[0].Mass.Plus(f.Doses[1].Mass).Text(units.Gram, 2))
+			w.Step("Cost %.3f; with %s of %s alone %.3f.", cost(f), one.Doses[0].Mass.Text(units.Gram, 2), one.Doses[0].Source, cost(one))
+			w.Answer("diammonium phosphate", f.Doses[0].Mass.In(units.Gram), 2, "g", 22.09, 0.01)
+			w.Answer("monoammonium phosphate", f.Doses[1].Mass.In(units.Gram), 2, "g", 35.43, 0.01)
+			w.Answer("cost", cost(f), 3, "", 0.442, 0.0005)
+			w.Caution(f.Cautions...)
 		},
 	}
 }

@@ -68,3 +68,13 @@ func Example_zincByTheGrain() {
 	// 79.2 mg are below what a 0.1 g scale shows: dissolve 0.8 g in 100 mL and take 9.9 mL.
 	// => zinc from 79.2 mg: 0.300 mg/L (check 0.300, within 0.0005)
 }
+
+func Example_cheapestFeed() {
+	show(cheapestFeed())
+	// Output:
+	// The limit binds: 57.52 g of phosphates in 60 L. The dearer salt takes part, as it holds more nitrogen.
+	// Cost 0.442; with 42.43 g of diammonium phosphate alone 0.509.
+	// => diammonium phosphate: 22.09 g (check 22.09, within 0.01)
+	// => monoammonium phosphate: 35.43 g (check 35.43, within 0.01)
+	// => cost: 0.442 (check 0.442, within 0.0005)
+}

@@ -92,3 +92,12 @@ func Example_airingTheCellar() {
 	// => fresh air: 5.94 m³/h (check 5.936, within 0.01)
 	// => air changes: 0.198 an hour (check 0.198, within 0.0005)
 }
+
+func Example_peakOverALog() {
+	show(peakOverALog())
+	// Output:
+	// Warming 7.798, holding 28.960, cooling 2.379.
+	// At 62 °C: CO2 8.16 bar absolute, vapours 0.25 bar absolute, head-space 9.3 mL, within the rating given.
+	// => units: 39.14 PU (check 39.14, within 0.005)
+	// => highest gauge: 7.4 bar (check 7.4, within 0.2)
+}

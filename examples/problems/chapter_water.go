@@ -12,7 +12,7 @@ func waterChapter() Chapter {
 		Problems: []Problem{
 			frenchAndGermanDegrees(), hardnessByCalculation(), kolbach(), doesTheReportBalance(), gramOfGypsum(), crystalWater(),
 			softenedWithPure(), saltsForATarget(), saltsOnAScale(), bicarbonateSalts(), sodiumAtMost(),
-			reportAsPrinted(), throughTheMembrane(), boiledHardWater(), againstChlorine(), nitrateTwice(),
+			reportAsPrinted(), conductivityOfIons(), throughTheMembrane(), boiledHardWater(), againstChlorine(), nitrateTwice(),
 		},
 	}
 }

@@ -140,3 +140,33 @@ func sodiumAtMost() Problem {
 		},
 	}
 }
+
+func conductivityOfIons() Problem {
+	return Problem{
+		Title: "What a conductivity meter tells",
+		Ask:   "What is the conductivity of this water, from its ions, at 25 and at 20 °C? A meter shows 600 µS/cm at 25 °C: does it fit the report?",
+		Given: []string{moderateWater + ", pH 7.5", "measured 600 µS/cm at 25 °C"},
+		Source: Source{Computed, "PHREEQC 3 of the U.S. Geological Survey, data base phreeqc.dat: 499.0 µS/cm at 25 °C, 445.5 at 20 °C; 5 % is allowed. By hand the limiting conductivities (CRC Handbook, recalled from memory) give more, as the ions hinder each other: " +
+			"2.994 × 59.5 + 0.823 × 53.0 + 0.870 × 50.1 + 0.077 × 73.5 + 0.846 × 76.3 + 1.041 × 80.0 + 2.878 × 44.5 = 547. Measured over computed: 600/499.0 = 1.20."},
+		Work: func(w *Working) {
+			at := must(must(moderate(units.Celsius.Of(25)).WithPH(7.5)).Equilibrium())
+			k := at.Conductivity()
+			salted := must(must(must(moderate(units.Celsius.Of(25)).WithPH(7.5)).Add(units.Litre.Of(1), water.TableSalt.Dose(units.Milligram.Of(50)))).Equilibrium())
+			w.Step("Each ion carries its charge at its own speed; at an ionic strength of %.4f mol/kg they slow each other down.", at.IonicStrength())
+			more := salted.Conductivity().Minus(k)
+			w.Step("50 mg/L of table salt would add %s: the %s that are too many are about as much.", more.Text(units.MicrosiemensPerCentimetre, 0), units.MicrosiemensPerCentimetre.Of(600).Minus(k).Text(units.MicrosiemensPerCentimetre, 0))
+			r := water.Report{Temperature: units.Celsius.Of(25), Alkalinity: 144, AlkalinityAs: water.AsCaCO3, PH: 7.5, Conductivity: units.MicrosiemensPerCentimetre.Of(600)}
+			for _, i := range []water.Ion{water.Calcium, water.Magnesium, water.Sodium, water.Potassium, water.Chloride, water.Sulfate} {
+				r.Readings = append(r.Readings, water.Reading{Ion: i, Value: moderate(units.Celsius.Of(25)).Ion(i).In(units.MilligramPerLitre), As: water.AsIon})
+			}
+			_, notes, err := r.Profile()
+			must(r, err)
+			for _, n := range notes {
+				w.Step("Beside the report the %s. A meter counts ions, it does not tell which.", n)
+			}
+			w.Answer("at 25 °C", k.In(units.MicrosiemensPerCentimetre), 0, "µS/cm", 499.0, 25)
+			w.Answer("at 20 °C", at.ConductivityAt20().In(units.MicrosiemensPerCentimetre), 0, "µS/cm", 445.5, 22)
+			w.Answer("measured over computed", 600/k.In(units.MicrosiemensPerCentimetre), 2, "", 1.20, 0.06)
+		},
+	}
+}
