@@ -67,7 +67,7 @@ type BaseDose struct {
 }
 
 // BaseToPH returns the mass of a base that raises the pH of a closed water of known
-// pH. A bicarbonate cannot raise it above about 8.3.
+// pH, 16 g/L at most. A bicarbonate cannot raise it above about 8.3.
 //
 // Errors are a [*units.RangeError]: a pH unknown, a target below what the water has
 // or out of reach of the base, and those of [Profile.Closed].
@@ -94,26 +94,22 @@ func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, er
 		last = q
 		return q.ph - ph
 	}
-	reached := func(gPerL float64) bool {
-		over(gPerL)
-		return last.ph >= ph
+	high := leastBase
+	for over(high) < 0 {
+		if high == mostBase {
+			return BaseDose{}, limit.Check(fn, "pH", ph, "", p.ph, last.ph, "the reach of "+s.Name())
+		}
+		high = min(2*high, mostBase)
 	}
-	high := 0.001
-	for !reached(high) && failed == nil && high < mostBase {
-		high *= 2
+	var x float64
+	if over(0) < 0 {
+		var err error
+		if x, err = numeric.Root(over, 0, high, rootTolerance); failed == nil {
+			failed = err
+		}
 	}
 	if failed != nil {
 		return BaseDose{}, failed
-	}
-	if high >= mostBase {
-		return BaseDose{}, limit.Check(fn, "pH", ph, "", p.ph, last.ph, "the reach of "+s.Name())
-	}
-	var x float64
-	if !reached(0) {
-		var err error
-		if x, err = numeric.Root(over, 0, high, rootTolerance); err != nil {
-			return BaseDose{}, err
-		}
 	}
 	over(x)
 	out := BaseDose{Dose: s.Dose(units.Gram.Of(checked.Number(x * l))), Water: last}
@@ -124,6 +120,7 @@ func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, er
 }
 
 const (
-	mostBase      = 16 // g/L
+	leastBase     = 0.001 // g/L, where the search begins
+	mostBase      = 16    // g/L
 	rootTolerance = 1e-13
 )

@@ -57,6 +57,33 @@ func TestBaseToPH(t *testing.T) {
 	})
 }
 
+// A dose near the most that is taken is found, and what is out of reach of it says up to
+// where it reaches: 1 mmol/L of sodium bicarbonate at pH 6.5 is 0.7 mmol/L of CO2 beside
+// it, so that a bicarbonate comes close to 8.3 only where it is ten times as much and more.
+func TestBaseToPHOfMuchBicarbonate(t *testing.T) {
+	p, err := NewProfile(celsius(25), caco3(50.043), Sodium.At(mgL(22.99)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if p, err = p.WithPH(6.5); err != nil {
+		t.Fatal(err)
+	}
+	d, err := p.BaseToPH(litres(1), PotassiumBicarbonate, 8)
+	if g := d.Dose.Mass.In(units.Gram); err != nil || g <= 8.192 || g > 16 {
+		t.Fatalf("%v g, %v", g, err)
+	}
+	near(t, "pH", d.Water.ph, 8, 1e-6)
+	most, err := p.Add(litres(1), PotassiumBicarbonate.Dose(units.Gram.Of(16)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err = p.BaseToPH(litres(1), PotassiumBicarbonate, 8.3)
+	var e *units.RangeError
+	if !errors.As(err, &e) || e.Quantity != "pH" || e.Min != p.ph || e.Max != most.ph || !d.Dose.Mass.IsZero() {
+		t.Errorf("%v, %v; 16 g/L reach %v", d, err, most.ph)
+	}
+}
+
 func TestBaseRefuses(t *testing.T) {
 	p := reports[0].equilibrium(t, 20).Water()
 	l := litres(1)

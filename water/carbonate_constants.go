@@ -7,8 +7,10 @@ package water
 //     E. Busenberg, Geochim. Cosmochim. Acta 46 (1982) 1011-1040, as the USGS data base
 //     WATEQ4F prints them (read); the first step is their CO3-2 + 2H+ = CO2 + H2O less
 //     the second. Uncertainty 0.01 in log K.
-//   - Phosphate, ammonium at 25 °C: NIST Standard Reference Database 46 as in a USGS data
-//     base (read; enthalpies partly recalled from memory).
+//   - Ammonium and the three protons of phosphate together: NIST Standard Reference
+//     Database 46 as in a USGS data base (read). One and two protons of phosphate: as
+//     PHREEQC 3 has them in its usual data base (recalled from memory), so that pKa is
+//     2.168, 7.207 and 12.346; NIST has 2.148, 7.198 and 12.375.
 //   - Water, bisulfate, portlandite, the pairs of carbonate, sulfate, phosphate and
 //     hydroxide: recalled from memory as USGS data bases hold them; uncertainty not stated.
 //   - Gypsum and its pair CaSO4: fitted here to rows of solubility computed with the general

@@ -28,8 +28,8 @@ var (
 	TitrationSoftDrink = Titration{8.2, CitricAcid}
 )
 
-// TitratableAcidity returns the base that a water or a wash without CO2 takes to the
-// end point, as the acid of the convention. It is zero where the pH is above the end
+// TitratableAcidity returns the sodium hydroxide that a water or a wash without CO2 takes
+// to the end point, as the acid of the convention. It is zero where the pH is above the end
 // point already.
 //
 // Errors are a [*units.RangeError] as in [Profile.Closed], an end point outside 4 to
@@ -52,11 +52,21 @@ func (p Profile) TitratableAcidity(t Titration) (units.MassConcentration, error)
 	s.carbon = 0
 	s.constantsAt(p.t)
 	s.begin(t.End)
-	if err := s.atPH(fn, byCarbon, nil); err != nil {
-		return none, err
+	// The sodium of the titrant adds to the ionic strength, and that a little to the
+	// alkalinity at the end point.
+	before, mEq := s.na, 0.0
+	for range mostRounds {
+		s.na = before + mEq*molal
+		if err := s.atPH(fn, byCarbon, nil); err != nil {
+			return none, err
+		}
+		alk, _ := s.alkalinity(byCarbon)
+		last := mEq
+		mEq = max(0, alk/molal-p.alk)
+		if math.Abs(mEq-last) <= closely*mEq {
+			break
+		}
 	}
-	alk, _ := s.alkalinity(byCarbon)
-	mEq := max(0, alk/molal-p.alk)
 	return units.MilligramPerLitre.Of(checked.Number(mEq * t.As.equivalent())), nil
 }
 

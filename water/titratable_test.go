@@ -2,9 +2,12 @@ package water
 
 import (
 	"errors"
+	"math"
 	"testing"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"pgregory.net/rapid"
 )
 
 // A pure acid is titrated nearly whole: 1 g/L of tartaric acid to pH 7 is 1 g/L as
@@ -36,6 +39,38 @@ func TestTitratableAcidity(t *testing.T) {
 	if err != nil || !hard.IsZero() {
 		t.Errorf("%v, %v", hard, err)
 	}
+}
+
+// The sodium hydroxide of the titration brings the water to its end point, when it is
+// weighed in.
+func TestTitratableAcidityIsLye(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := anyProfile(t, "water")
+		for _, i := range []Ion{Phosphate, Lactate, Acetate, Citrate, Malate, Tartrate, Succinate} {
+			p.mg[i] = rapid.Float64Range(0, 1000).Draw(t, i.Name())
+		}
+		p.alk = rapid.Float64Range(-20, -0.1).Draw(t, "alkalinity")
+		conv := Titration{rapid.Float64Range(4, 10).Draw(t, "end point"), HydrochloricAcid}
+		ta, err := p.TitratableAcidity(conv)
+		if err != nil {
+			t.Fatal(err)
+		}
+		still, err := p.Closed(units.MolarConcentration{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if ta.IsZero() != (still.PH() >= conv.End) {
+			t.Fatalf("%v of acid at pH %v", ta, still.PH())
+		}
+		lye := ta.In(units.MilligramPerLitre) / HydrochloricAcid.MolarMass() * SodiumHydroxide.MolarMass() / 1000
+		titrated, err := still.Water().Add(litres(1), SodiumHydroxide.Dose(units.Gram.Of(checked.Number(lye))))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if end := max(conv.End, still.PH()); math.Abs(titrated.ph-end) > 1e-6 {
+			t.Errorf("ends at pH %v, wanted %v", titrated.ph, end)
+		}
+	})
 }
 
 // The end points as the methods print them (recalled from memory): OIV 7.0, AOAC 8.2.

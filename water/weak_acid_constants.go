@@ -32,8 +32,10 @@ func protonation(steps ...[2]float64) (out [3]fit) {
 //     (-17.8 and -3.7) and the pKa of sorbic acid: recalled from memory (R. N.
 //     Goldberg et al., J. Phys. Chem. Ref. Data 31 (2002) 231).
 //   - Range: 0 to 90 °C with constant enthalpy.
-//   - Uncertainty: 0.02 in pKa at 25 °C; malic second step 0.1, as sources disagree
-//     (5.11 and 5.20).
+//   - Uncertainty: 0.02 in pKa at 25 °C, but tartaric 0.05 (2.98 and 4.34 read, 3.036 and
+//     4.366 by R. G. Bates and R. G. Canham, J. Res. Natl. Bur. Stand. 47 (1951) 343,
+//     recalled from memory) and malic second step 0.1 (5.20 read, 5.10 and 5.11
+//     recalled). Off 25 °C the constant enthalpy adds 0.05 at 0 and 50 °C.
 var weakAcids = [...]weakAcid{
 	{Lactate, 1, 0, 1, protonation([2]float64{3.86, -0.3})},
 	{Acetate, 1, 0, 1, protonation([2]float64{4.757, -0.41})},
