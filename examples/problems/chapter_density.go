@@ -155,8 +155,7 @@ func roomThatSugarTakes() Problem {
 		Work: func(w *Working) {
 			water := must(gravity.NewSolution(units.Kilogram.Of(9), units.Mass{}, units.Mass{}))
 			syrup := must(water.AddSugar(units.Kilogram.Of(1)))
-			at20 := units.Celsius.Of(20)
-			before, after := must(water.Volume(at20)), must(syrup.Volume(at20))
+			before, after := water.VolumeAt20(), syrup.VolumeAt20()
 			w.Step("Masses add, volumes do not: 9 kg of water are %s, 10 kg of syrup %s.",
 				before.Text(units.Litre, 4), after.Text(units.Litre, 4))
 			grown := after.Minus(before)

@@ -15,7 +15,7 @@ func flavourByTrial() Problem {
 		Source: Source{ByHand, "60 L × 0.5/100 = 300 mL. Ethanol 60 × 4.6 = 276 and 0.3 × 40 = 12 parts: 288/60.3 = 4.776 % vol, 12/288 = 4.167 % of it from the extract. (27 CFR 25.15(b): at most 49 % up to 6 % vol.)"},
 		Work: func(w *Working) {
 			batch := must(carbonation.Drink(units.PercentVolume.Of(4.6), units.Extract{}))
-			litres := must(batch.Volume(units.Celsius.Of(20))).In(units.Litre)
+			litres := batch.VolumeAt20().In(units.Litre)
 			whole := must(batch.Times(60 / litres))
 			f := must(nutrient.Trial{Sample: units.Millilitre.Of(100), Added: units.Millilitre.Of(0.5)}.Scale(whole, nutrient.Flavouring{Strength: units.PercentVolume.Of(40)}))
 			w.Step("By volume the extract is %s of the finished drink.", f.Ratio.Text(units.Percent, 2))

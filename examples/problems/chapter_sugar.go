@@ -28,8 +28,8 @@ func sugarForTheHall() Problem {
 		Work: func(w *Working) {
 			b := must(nutrient.SugarForStrength(nutrient.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
 			w.Step("%s of sugar in %s of water.", b.Fermentable.Text(units.Kilogram, 3), b.Water.Text(units.Kilogram, 2))
-			w.Step("The start fills %s and reads %s; dry it fills %s and reads %s.", must(b.Start.Volume(units.Celsius.Of(20))).Text(units.Litre, 2), b.Start.Gravity().Text(4),
-				must(b.Finish.Volume(units.Celsius.Of(20))).Text(units.Litre, 2), b.Finish.Gravity().Text(4))
+			w.Step("The start fills %s and reads %s; dry it fills %s and reads %s.", b.Start.VolumeAt20().Text(units.Litre, 2), b.Start.Gravity().Text(4),
+				b.Finish.VolumeAt20().Text(units.Litre, 2), b.Finish.Gravity().Text(4))
 			w.Step("CO2 set free %s, new yeast %s.", b.Made.CO2.Text(units.Kilogram, 3), b.Made.Biomass.Text(units.Kilogram, 3))
 			w.Answer("white sugar", b.Fermentable.In(units.Kilogram), 3, "kg", 4.415, 0.001)
 			w.Answer("start", b.Start.Gravity().SG(), 4, "", 1.0283, 0.0002)
@@ -125,9 +125,9 @@ func strongerThenWeaker() Problem {
 			wash := nutrient.Wash{Fermentable: nutrient.WhiteSugar(), Attenuation: units.Percent.Of(100)}
 			base, let, err := wash.StrongBrew(units.PercentVolume.Of(9), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 			must(base, err)
-			v := must(base.Finish.Volume(units.Celsius.Of(20)))
+			v := base.Finish.VolumeAt20()
 			w.Step("%s of sugar for %s of base of %s.", base.Fermentable.Text(units.Kilogram, 3), v.Text(units.Litre, 2), base.Finish.ByVolume().Text(units.PercentVolume, 2))
-			w.Step("%s of water bring it to %s, %s.", let.Water.Text(units.Kilogram, 2), must(let.Liquid.Volume(units.Celsius.Of(20))).Text(units.Litre, 2), let.Liquid.ByVolume().Text(units.PercentVolume, 2))
+			w.Step("%s of water bring it to %s, %s.", let.Water.Text(units.Kilogram, 2), let.Liquid.VolumeAt20().Text(units.Litre, 2), let.Liquid.ByVolume().Text(units.PercentVolume, 2))
 			w.Answer("base", v.In(units.Litre), 2, "L", 30.67, 0.01)
 			w.Answer("water", let.Water.In(units.Kilogram), 1, "kg", 29.25, 0.1)
 		},

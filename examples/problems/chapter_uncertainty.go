@@ -188,7 +188,7 @@ func whatAReadingHides() Problem {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(57.42), units.Kilogram.Of(4.4124), units.Mass{}))
 			y := gravity.SugarWashYield(gravity.Sucrose)
 			p := must(wash.At(must(gravity.FromSG(0.9950)), y))
-			left := p.Left.In(units.Gram) / must(p.Liquid.Volume(units.Celsius.Of(20))).In(units.Litre)
+			left := p.Left.In(units.Gram) / p.Liquid.VolumeAt20().In(units.Litre)
 			w.Step("The floor is %s; %s of the sugar is used.", p.Floor.Text(4), p.Part.Text(units.Percent, 1))
 			sure := must(wash.Hidden(must(units.Measure(units.One.Of(0.9950), units.One.Of(0.0006))), y, 2))
 			w.Step("With a doubt of 0.0006 (k = 2) it may be up to %s.", sure.CO2Content.Text(units.GramCO2PerLitre, 1))

@@ -114,12 +114,8 @@ func gravityMeasurements() []Function {
 				if err != nil {
 					return err
 				}
-				v, err := p.Liquid.Volume(units.Celsius.Of(20))
-				if err != nil {
-					return err
-				}
 				out[0], out[1] = p.Floor.SG(), p.Part.In(units.Percent)
-				out[2] = p.Left.In(units.Gram) / v.In(units.Litre)
+				out[2] = p.Left.In(units.Gram) / p.Liquid.VolumeAt20().In(units.Litre)
 				out[3], out[4] = p.CO2Content.In(units.GramCO2PerLitre), p.Liquid.ByVolume().In(units.PercentVolume)
 				return nil
 			},

@@ -57,11 +57,7 @@ func nutrientAfter() []Function {
 					return err
 				}
 				d, err := nutrient.Dilute(base, gravity.Solution{}, as(units.PercentVolume, in[2]))
-				if err != nil {
-					return err
-				}
-				v, err := d.Liquid.Volume(units.Celsius.Of(20))
-				out[0], out[1] = d.Water.In(units.Kilogram), v.In(units.Litre)
+				out[0], out[1] = d.Water.In(units.Kilogram), d.Liquid.VolumeAt20().In(units.Litre)
 				return err
 			},
 		},
