@@ -184,7 +184,7 @@ func TestUsualAcids(t *testing.T) {
 		{"lactic, least", m.LeastAcids().Lactic, 0.1, "recalled from memory"},
 		{"lactic, most", m.MostAcids().Lactic, 0.3, "recalled from memory"},
 	} {
-		near(t, c.what, 200*c.got.In(units.Fraction), c.want, 0.0005, c.source)
+		near(t, c.what, 200*c.got.In(units.Fraction), c.want, 0.0003, c.source)
 	}
 }
 

@@ -22,11 +22,11 @@ func TestCautionsOfAFerment(t *testing.T) {
 		potassium float64 // in the water, mg/L
 		want      string
 	}{
-		{"good", point(3.6, 3.51, 19.9), 201, ""},
-		{"slow", point(2.99, 2.9, 0), 201, "falls to about 3.0"},
-		{"not slow", point(3.01, 2.9, 0), 201, "may fall to 2.9"},
-		{"maybe", point(3.6, 3.49, 0), 201, "may fall to 3.5"},
-		{"nitrogen", point(3.6, 3.55, 20.5), 201, "nitrogen is left"},
+		{"good", point(3.6, 3.51, 19.9), 200.5, ""},
+		{"slow", point(2.99, 2.9, 0), 200.5, "falls to about 3.0"},
+		{"not slow", point(3.01, 2.9, 0), 200.5, "may fall to 2.9"},
+		{"maybe", point(3.6, 3.49, 0), 200.5, "may fall to 3.5"},
+		{"nitrogen", point(3.6, 3.55, 20.5), 200.5, "nitrogen is left"},
 		{"potassium", point(3.6, 3.55, 0), 199, "Potassium is about 299 mg/L"},
 	} {
 		f := fermenting{feed: fed, start: acidity{potassium: c.potassium / weightK}}

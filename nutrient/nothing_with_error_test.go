@@ -50,6 +50,8 @@ func TestNothingComesWithAnError(t *testing.T) {
 	nothing(t, "alkalinity of a brine", pH, err)
 	pH, err = acidity{}.pH(surroundings{at: room, gas: units.Kilopascal.Of(2000)})
 	nothing(t, "2000 kPa", pH, err)
+	lack, err := acidity{strong: 2000}.lacks(3, surroundings{at: room})
+	nothing(t, "lack of a brine", lack, err)
 	_, err = acidity{}.atPH(3, surroundings{at: room, gas: units.Kilopascal.Of(2000)})
 	nothing(t, "a pH under 2000 kPa", 0, err)
 }
