@@ -180,7 +180,7 @@ func (p Profile) AcidPerLitre(a Acid, ph float64, co2 CO2Loss) (units.MolarConce
 		if alk, _ := s.alkalinity(way); alk > s.alk+trifle {
 			// The water is below that pH once its CO2 has left.
 			e, err := p.rest(fn, co2)
-			if err == nil {
+			if err == nil && ph > e.PH()+lightly {
 				err = limit.Check(fn, "pH", ph, "", leastAcidPH, e.PH(), "the water without acid, its CO2 lost")
 			}
 			if err != nil {

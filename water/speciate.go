@@ -58,8 +58,7 @@ type conditional struct {
 
 const (
 	mostStrength = 0.5 // mol/kg, Davies
-	tightly      = 1e-13
-	mostRounds   = 50 // of the quick ways; a drinking water needs about ten
+	mostRounds   = 100 // of the quick ways; a drinking water needs ten or twenty
 )
 
 // constantsAt fills the constants that the solution needs.

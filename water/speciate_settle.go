@@ -2,7 +2,7 @@ package water
 
 import "math"
 
-// settle solves the mass balances at the pH and the coefficients, from any start.
+// settle solves the mass balances at the pH and the coefficients.
 //
 // With the free metals left out, y = ln of the free sulfate, phosphate and carbonate
 // is where the convex function
@@ -37,7 +37,7 @@ func (s *solution) settle(way int) {
 			bonds[i].own += bonds[i].pair[n] * s.co3
 		}
 	}
-	free := [3]float64{s.fso4, s.fpo4, s.co3}
+	var free [3]float64
 	free = oneRound(&bonds, &total, &own, &free, n)
 	for range mostRounds { // 15 were enough for a million waters; totals near 1e-305 lack digits
 		d := newton(&bonds, &total, &own, &free, n)
@@ -45,7 +45,7 @@ func (s *solution) settle(way int) {
 		for j := range n {
 			free[j] *= math.Exp(d[j] / (1 + far))
 		}
-		if far < lightly { // what is left is the square of it
+		if far < trifle { // what is left is the square of it
 			break
 		}
 	}
@@ -94,7 +94,7 @@ func newton(bonds *[5]bond, total, own, free *[3]float64, n int) (step [3]float6
 	var h [3][3]float64
 	for j := range n {
 		if free[j] == 0 { // no such anion, no step
-			h[j][j] = 1
+			h[j][j] = own[j]
 			continue
 		}
 		h[j][j] = own[j] * free[j] / total[j]
@@ -119,21 +119,19 @@ func newton(bonds *[5]bond, total, own, free *[3]float64, n int) (step [3]float6
 			h[j][j] += bound * rest * share
 		}
 	}
-	// Elimination: h is positive definite but for the scale of its rows, so that its
-	// pivots need no search.
+	// Gauss and Jordan: h is positive definite but for the scale of its rows, so that
+	// its pivots need no search.
 	for j := range n {
-		for k := j + 1; k < n; k++ {
-			f := h[k][j] / h[j][j]
-			for l := j; l < n; l++ {
-				h[k][l] -= f * h[j][l]
+		for k := range n {
+			if f := h[k][j] / h[j][j]; k != j {
+				for l := range n {
+					h[k][l] -= f * h[j][l]
+				}
+				step[k] -= f * step[j]
 			}
-			step[k] -= f * step[j]
 		}
 	}
-	for j := n - 1; j >= 0; j-- {
-		for k := j + 1; k < n; k++ {
-			step[j] -= h[j][k] * step[k]
-		}
+	for j := range n {
 		step[j] /= h[j][j]
 	}
 	return step

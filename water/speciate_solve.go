@@ -7,9 +7,9 @@ import (
 )
 
 const (
-	closely   = 1e-11 // relative change of a round at the end of the search for the pH
-	lightly   = 1e-7  // relative change of the ionic strength that coefficients need not follow
-	smallStep = 0.03  // where small is exact
+	closely  = 1e-11 // relative change of a round at the end
+	lightly  = 1e-7  // relative change of the strength that coefficients need not follow; moves a pH by less
+	longStep = 3     // of ln h in a round
 
 	beyond = 2 // times a limit is far enough to see that it is passed
 
@@ -53,9 +53,17 @@ func (s *solution) refresh() bool {
 // atPH solves the balances at the pH that h holds, and the dose where there is one: in
 // quick rounds or else on the sure way, [solution.sure].
 func (s *solution) atPH(fn string, way int, dose *acidDose) error {
+	if s.quickAtPH(way, dose) < mostRounds {
+		return s.inRange(fn)
+	}
+	return s.sureAtPH(fn, way, dose)
+}
+
+// quickAtPH returns the rounds that it takes, mostRounds where it does not settle.
+func (s *solution) quickAtPH(way int, dose *acidDose) int {
 	moving := true
 	s.condition()
-	for range mostRounds {
+	for round := range mostRounds {
 		d := s.balance(way)
 		if dose != nil {
 			d = max(d, dose.adjust(s, way))
@@ -65,11 +73,11 @@ func (s *solution) atPH(fn string, way int, dose *acidDose) error {
 			s.condition()
 			continue
 		}
-		if d < tightly {
-			return s.inRange(fn)
+		if d < closely {
+			return round
 		}
 	}
-	return s.sureAtPH(fn, way, dose)
+	return mostRounds
 }
 
 // findPH solves the balances and the pH for the alkalinity.
@@ -78,30 +86,34 @@ func (s *solution) atPH(fn string, way int, dose *acidDose) error {
 // round of the balances. Where the two disturb each other it goes the sure way,
 // [solution.sure].
 func (s *solution) findPH(fn string, way int) error {
+	if s.quickPH(way) < mostRounds {
+		return s.inRange(fn)
+	}
+	return s.surePH(fn, way)
+}
+
+// quickPH returns the rounds that it takes, mostRounds where it does not settle.
+func (s *solution) quickPH(way int) int {
 	s.condition()
 	s.balance(way)
-	settled := 0.1 // the coefficients wait until the composition moves less than this
-	for range mostRounds {
+	settled := inf // the coefficients wait until the composition moves less than it did
+	for round := range mostRounds {
 		s.balance(way)
 		d := s.balance(way)
 		alk, slope := s.alkalinity(way)
-		step := max(-3, min(3, (alk-s.alk)/slope)) // of ln h
-		if math.Abs(step) < smallStep {
-			s.h *= small(step)
-		} else {
-			s.h *= math.Exp(step)
-		}
+		step := max(-longStep, min(longStep, (alk-s.alk)/slope)) // of ln h
+		s.h *= math.Exp(step)
 		s.h = max(leastActivity, min(mostActivity, s.h))
 		d = max(d, math.Abs(step))
 		if d < settled {
 			if !s.refresh() && d < closely {
-				return s.inRange(fn)
+				return round
 			}
-			settled = max(d*0.01, closely)
+			settled = max(d, closely)
 		}
 		s.condition()
 	}
-	return s.surePH(fn, way)
+	return mostRounds
 }
 
 func (s *solution) inRange(fn string) error {

@@ -13,9 +13,9 @@ import (
 //   - At an x and given coefficients the balances have one solution, [solution.settle].
 //   - The alkalinity of that solution less the one that is given rises with x: the x is
 //     where they are the same, or the end that is nearer to it.
-//   - The ionic strength of that state, from coefficients without any, is above zero.
-//     Where it is above the limit of the model with the coefficients at that limit, the
-//     water is refused; otherwise the two enclose the strength of the state.
+//   - A strength of zero is less than that of the state with the coefficients of zero.
+//     Where the limit of the model is less too, with the coefficients of the limit, the
+//     water is refused; otherwise the strength lies between.
 func (s *solution) sure(fn string, way int, low, high float64, set func(x float64)) error {
 	over := func(x float64) float64 {
 		set(x)
@@ -23,29 +23,17 @@ func (s *solution) sure(fn string, way int, low, high float64, set func(x float6
 		alk, _ := s.alkalinity(way)
 		return alk - s.alk
 	}
-	s.fso4, s.fpo4, s.co3 = 0, 0, 0
-	lack := func(strength float64) float64 {
+	ahead := func(strength float64) float64 {
 		set(high) // with none of an acid there would be no products for it
-		s.strength = strength
 		s.g.at(strength, s.k.a, s.k.b)
 		s.standard()
 		s.condition()
-		x := low
-		if below := over(low); below < 0 && low < high {
-			x = high
-			if above := over(high); above > 0 {
-				x = enclosed(over, low, high, below, above)
-			}
-		}
-		over(x)
-		return strength - s.ionicStrength()
+		over(enclosed(over, low, high))
+		s.strength = s.ionicStrength()
+		return strength - s.strength
 	}
-	above := lack(mostStrength)
-	if above < 0 {
-		return limit.Check(fn, "ionic strength", mostStrength-above, "mol/kg", 0, mostStrength, rangeSource)
-	}
-	lack(enclosed(lack, 0, mostStrength, lack(0), above))
-	return nil
+	ahead(enclosed(ahead, 0, mostStrength))
+	return s.inRange(fn)
 }
 
 // surePH is the sure way to the pH.
@@ -68,8 +56,9 @@ func (s *solution) sureAtPH(fn string, way int, dose *acidDose) error {
 	case dose != nil:
 		return s.sure(fn, way, 0, beyond*mostAcid, func(x float64) { dose.set(s, x) })
 	case way == byAlk:
-		// x is the carbonate with its acids, its pairs apart.
-		return s.sure(fn, way, 0, beyond*mostCarbon*molal, func(x float64) { s.co3 = x / (1 + s.c.hco3 + s.c.co2) })
+		// x is CO2 and free HCO3-: with a pH never all of the carbon.
+		return s.sure(fn, way, 0, beyond*mostCarbon*molal, func(x float64) { s.co3 = x / (s.c.hco3 + s.c.co2) })
 	}
-	return s.sure(fn, way, 0, 0, func(float64) {})
+	var nothing float64
+	return s.sure(fn, way, nothing, nothing, func(float64) {})
 }

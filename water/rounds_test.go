@@ -1,0 +1,83 @@
+package water
+
+import (
+	"testing"
+
+	"example.org/zymase/units"
+)
+
+// Four drinking waters and a wash together settle in so many rounds, from six to ten
+// each: the quick ways stay quick. A round takes about 20 times math.Exp, and the budget
+// of a whole speciation is 250. A budget too, no published value.
+func TestQuickWaysAreQuick(t *testing.T) {
+	sour := Wash{StrongIons: mEqL(10), Ammonium: mmolL(5), Phosphate: mmolL(5), Succinate: mmolL(5), Lactate: mmolL(10), CO2: units.Kilopascal.Of(100)}
+	e, err := sour.equilibrium(celsius(20))
+	if err != nil {
+		t.Fatal(err)
+	}
+	wash := e.water
+	wash.ph = 0
+	type way struct {
+		name string
+		most int
+		run  func(p *Profile, s *solution) int
+	}
+	waters := []Profile{wash}
+	for _, r := range reports {
+		waters = append(waters, r.equilibrium(t, 20).water)
+	}
+	for _, w := range []way{
+		{"closed", 31, func(p *Profile, s *solution) int { s.begin(p.start()); return s.quickPH(byCarbon) }},
+		{"in air", 49, func(p *Profile, s *solution) int {
+			s.fugacity = fugacity(0.04, p.t)
+			s.begin(p.start())
+			return s.quickPH(byGas)
+		}},
+		{"at pH 7", 32, func(p *Profile, s *solution) int { s.begin(7); return s.quickAtPH(byAlk, nil) }},
+		{"lactic acid", 32, func(p *Profile, s *solution) int {
+			d := s.dose(LacticAcid)
+			d.set(s, molal)
+			s.constantsAt(p.t)
+			s.begin(5.5)
+			return s.quickAtPH(byCarbon, &d)
+		}},
+		{"phosphoric acid in air", 42, func(p *Profile, s *solution) int {
+			d := s.dose(PhosphoricAcid)
+			d.set(s, molal)
+			s.constantsAt(p.t)
+			s.fugacity = fugacity(0.04, p.t)
+			s.begin(5.5)
+			return s.quickAtPH(byGas, &d)
+		}},
+	} {
+		sum := 0
+		for _, p := range waters {
+			s := p.solution()
+			s.constantsAt(p.t)
+			sum += w.run(&p, &s)
+		}
+		if sum > w.most {
+			t.Errorf("%s: %d rounds, more than %d", w.name, sum, w.most)
+		}
+	}
+}
+
+// The start: a salt all in its ions. ½Σ m z² of 1 mmol/kg is 3 for CaCl2 and Na2SO4
+// each, 4 for MgSO4, and 1 for NaHCO3 and NH4Cl (textbook).
+func TestStartingStrength(t *testing.T) {
+	for name, r := range map[string]struct {
+		s    solution
+		want float64
+	}{
+		"CaCl2":  {solution{ca: 1e-3, inertStrength: 1e-3}, 3e-3},
+		"Na2SO4": {solution{na: 2e-3, so4: 1e-3}, 3e-3},
+		"MgSO4":  {solution{mg: 1e-3, so4: 1e-3}, 4e-3},
+		"NaHCO3": {solution{na: 1e-3, alk: 1e-3}, 1e-3},
+		"KH2PO4": {solution{kk: 1e-3, po4: 1e-3}, 1e-3},
+		"NH4Cl":  {solution{nh4: 1e-3, inertStrength: 0.5e-3}, 1e-3},
+	} {
+		r.s.constantsAt(20)
+		r.s.begin(7)
+		near(t, name, r.s.strength, r.want, 1e-15)
+	}
+}
