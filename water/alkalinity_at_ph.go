@@ -29,7 +29,6 @@ func (p Profile) AlkalinityAt(ph float64, co2 units.AbsolutePressure) (units.Cal
 	if err := p.ready(fn); err != nil {
 		return none, err
 	}
-	p.alk = 0
 	s := p.solution()
 	s.constantsAt(p.t)
 	s.fugacity = fugacity(kPa, p.t)

@@ -99,12 +99,12 @@ func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, er
 		if high == mostBase {
 			return BaseDose{}, limit.Check(fn, "pH", ph, "", p.ph, last.ph, "the reach of "+s.Name())
 		}
-		high = min(2*high, mostBase)
+		high = min(high+high, mostBase)
 	}
 	var x float64
 	if over(0) < 0 {
 		var err error
-		if x, err = numeric.Root(over, 0, high, rootTolerance); failed == nil {
+		if x, err = numeric.Root(over, 0, high, 0); failed == nil {
 			failed = err
 		}
 	}
@@ -120,7 +120,6 @@ func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, er
 }
 
 const (
-	leastBase     = 0.001 // g/L, where the search begins
-	mostBase      = 16    // g/L
-	rootTolerance = 1e-13
+	leastBase = 0.001 // g/L, where the search begins
+	mostBase  = 16    // g/L
 )

@@ -1,6 +1,7 @@
 package water
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -73,28 +74,20 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 		return Dropped{}, failed
 	}
 	var low, high float64
-	if before > 0 {
-		high = have * (1 - 1e-12)
-	} else {
-		if !dissolves {
-			return Dropped{Equilibrium: last}, nil
-		}
-		// Widen step by step: a strong solution is outside the range of activity.
-		for low = -0.01; index(low) < 0 && failed == nil; low *= 2 {
+	switch {
+	case before > 0:
+		high = have
+	case !dissolves:
+		return Dropped{Equilibrium: last}, nil
+	default:
+		// Widen step by step: a strong solution is outside the range of activity, so that
+		// one that never holds enough ends there.
+		for low = leastDissolved; index(low) < 0; low += low {
 			high = low
-			if err := limit.Check(fn, "dissolved "+m.String(), -low, "mmol/L", 0, mostDissolved, rangeSource); err != nil {
-				return Dropped{}, err
-			}
 		}
 	}
-	if failed != nil {
-		return Dropped{}, failed
-	}
-	x, err := numeric.Root(index, low, high, rootTolerance*(high-low))
-	if failed != nil {
-		return Dropped{}, failed
-	}
-	if err != nil {
+	x, err := numeric.Root(index, low, high, 0)
+	if err = cmp.Or(failed, err); err != nil {
 		return Dropped{}, err
 	}
 	index(x)
@@ -102,19 +95,19 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 	return Dropped{last, x, units.MilligramPerLitre.Of(checked.Number(mass))}, nil
 }
 
-const mostDissolved = 200.0 // mmol/L
+const leastDissolved = -0.01 // mmol/L dropped out: where the search for more begins
 
 var mineralMasses = [mineralCount]float64{mustMass("CaCO3"), mustMass("CaCO3"), mustMass("CaSO4.2H2O"), mustMass("Ca(OH)2")}
 
 // less is the water with x mmol/L of the mineral gone.
 func (p Profile) less(fn string, m Mineral, x float64, co2 CO2Loss) (Equilibrium, error) {
-	p.mg[Calcium] -= x * Calcium.MolarMass()
+	p.mg[Calcium] = max(0, p.mg[Calcium]-x*Calcium.MolarMass())
 	switch m {
 	case Calcite, AragoniteForm:
 		p.alk -= 2 * x
 		p.carbon = max(0, p.carbon-x)
 	case GypsumMineral:
-		p.mg[Sulfate] -= x * Sulfate.MolarMass()
+		p.mg[Sulfate] = max(0, p.mg[Sulfate]-x*Sulfate.MolarMass())
 	case Portlandite:
 		p.alk -= 2 * x
 	}

@@ -89,7 +89,10 @@ func (r Reading) millimoles(fn string) (float64, error) {
 			return r.Value / mustMass("P"), nil
 		}
 	}
-	return 0, limit.Check(fn, "form of "+r.Ion.Name(), float64(r.As), "", -1, -1, "a form that this ion can be stated in")
+	return 0, &units.RangeError{
+		Func: fn, Quantity: "form of " + r.Ion.Name(), Value: float64(r.As), Min: float64(AsIon), Max: float64(AsEnglishDegree),
+		Source: "forms of every ion; AsNitrogen, AsSulfur and AsPhosphorus are for ions that hold it",
+	}
 }
 
 // equivalents converts a number of a charge form to mEq/L.

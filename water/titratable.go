@@ -54,7 +54,8 @@ func (p Profile) TitratableAcidity(t Titration) (units.MassConcentration, error)
 	s.begin(t.End)
 	// The sodium of the titrant adds to the ionic strength, and that a little to the
 	// alkalinity at the end point.
-	before, mEq := s.na, 0.0
+	before := s.na
+	var mEq float64
 	for range mostRounds {
 		s.na = before + mEq*molal
 		if err := s.atPH(fn, byCarbon, nil); err != nil {
