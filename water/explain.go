@@ -63,13 +63,13 @@ func (s *Salter) binding() []Binding {
 	var out []Binding
 	q := s.qp
 	for i, j := range s.capped {
-		if q.Y[i] > rankTolerance {
+		if q.Y[i] > trifle {
 			out = append(out, Binding{"stock of " + s.salts[j].Salt.Name(), 2 * q.Y[i] / s.scale[j] / s.litres, "g"})
 		}
 	}
 	first := len(s.capped) + len(s.ranged)
 	for i, h := range s.held {
-		if y := q.Y[first+i]; y > rankTolerance {
+		if y := q.Y[first+i]; y > trifle {
 			l := &s.limits[h.limit]
 			name := fmt.Sprintf("%s at most %.4g %s", l.name, l.high, l.unit)
 			if h.floor() {

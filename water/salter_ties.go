@@ -33,10 +33,7 @@ func (t *ties) room(vars, rows, targets int) {
 	}
 }
 
-const (
-	rankTolerance = 1e-9
-	zeroTolerance = 1e-9
-)
+const none = -1 // no row, no column
 
 // choose takes the point of fewest salts, then least mass, on the optimal face.
 // size is that of the gradient at no dose at all.
@@ -44,7 +41,7 @@ func (s *Salter) choose(size float64) {
 	q, t := s.qp, &s.ties
 	n := len(s.salts)
 	copy(t.best, q.X)
-	s.face(size * zeroTolerance)
+	s.face(size * trifle)
 	if t.size > 0 {
 		if !t.quick {
 			s.directions()
@@ -59,7 +56,7 @@ func (s *Salter) choose(size float64) {
 	}
 	for j := range n {
 		s.x[j] = 0
-		if t.best[j] > zeroTolerance*biggest {
+		if t.best[j] > trifle*biggest {
 			s.x[j] = t.best[j] * s.scale[j]
 		}
 	}
@@ -116,11 +113,11 @@ func (s *Salter) face(tol float64) {
 // rank. pivot tells which equation each free variable solves.
 func (t *ties) reduce(eqs, f int) int {
 	for c := range f {
-		t.pivot[c] = -1
+		t.pivot[c] = none
 	}
 	rank := 0
 	for rank < eqs {
-		row, col, big := -1, -1, rankTolerance
+		row, col, big := none, none, trifle
 		for i := rank; i < eqs; i++ {
 			for c := range f {
 				if v := math.Abs(t.eq[i*f+c]); v > big && t.pivot[c] < 0 {
@@ -221,7 +218,7 @@ func (s *Salter) walk(depth, first, k int) {
 	}
 	for r := first; r <= rows-k; r++ {
 		a := in[r*w : r*w+w]
-		at, big := -1, rankTolerance
+		at, big := none, trifle
 		for p := range t.size {
 			if v := math.Abs(a[p]); v > big {
 				at, big = p, v
@@ -249,7 +246,7 @@ func (s *Salter) weigh(in []float64, w int) {
 	for c := range t.free {
 		biggest = max(biggest, in[c*w+w-1])
 	}
-	tol := zeroTolerance * biggest
+	tol := trifle * biggest
 	for i := range rows {
 		if in[i*w+w-1] < -tol {
 			return
@@ -263,7 +260,7 @@ func (s *Salter) weigh(in []float64, w int) {
 			mass += in[c*w+w-1] * s.scale[j]
 		}
 	}
-	if t.found && (count > t.count || count == t.count && mass >= t.mass*(1-zeroTolerance)) {
+	if t.found && (count > t.count || count == t.count && mass >= t.mass*(1-trifle)) {
 		return
 	}
 	t.found, t.count, t.mass = true, count, mass
