@@ -84,15 +84,14 @@ func (s *Salter) binding() []Binding {
 // without returns the deviation with all salts but one.
 func (r Request) without(j int) float64 {
 	rest := append(append([]Stock(nil), r.Salts[:j]...), r.Salts[j+1:]...)
-	if len(rest) == 0 {
-		bare, err := r.recipe(nil)
-		if err != nil {
-			return inf
-		}
-		return bare.Deviation
-	}
 	r.Salts = rest
-	out, err := Solve(r)
+	var out Recipe
+	var err error
+	if len(rest) > 0 {
+		out, err = Solve(r)
+	} else {
+		out, err = r.recipe(nil)
+	}
 	if err != nil {
 		return inf
 	}
