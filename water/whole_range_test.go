@@ -125,3 +125,25 @@ func TestSureWay(t *testing.T) {
 		}
 	})
 }
+
+// The dose of an acid on the sure way is the one of the quick way.
+func TestSureDose(t *testing.T) {
+	for _, r := range reports {
+		p := r.equilibrium(t, 20).water
+		for _, a := range Acids() {
+			quick, _, err := p.AcidPerLitre(a, 5.2, CO2Kept)
+			if err != nil {
+				t.Fatal(err)
+			}
+			s := p.solution()
+			d := s.dose(a)
+			d.set(&s, molal)
+			s.constantsAt(p.t)
+			s.begin(5.2)
+			if err := s.sureAtPH("test", byCarbon, &d); err != nil {
+				t.Fatal(err)
+			}
+			near(t, r.name+", "+a.Name(), d.x/molal, quick.In(units.MillimolePerLitre), 1e-6)
+		}
+	}
+}
