@@ -28,7 +28,7 @@ func TestQuickWaysAreQuick(t *testing.T) {
 	}
 	for _, w := range []way{
 		{"closed", 31, func(p *Profile, s *solution) int { s.begin(p.start()); return s.quickPH(byCarbon) }},
-		{"in air", 49, func(p *Profile, s *solution) int {
+		{"in air", 50, func(p *Profile, s *solution) int {
 			s.fugacity = fugacity(0.04, p.t)
 			s.begin(p.start())
 			return s.quickPH(byGas)

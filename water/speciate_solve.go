@@ -96,7 +96,7 @@ func (s *solution) findPH(fn string, way int) error {
 func (s *solution) quickPH(way int) int {
 	s.condition()
 	s.balance(way)
-	settled := inf // the coefficients wait until the composition moves less than it did
+	settled := 1.0 // the coefficients wait until the composition moves less than it did
 	for round := range mostRounds {
 		s.balance(way)
 		d := s.balance(way)
