@@ -5,7 +5,6 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
-	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -101,17 +100,11 @@ func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, er
 		}
 		high = min(high+high, mostBase)
 	}
-	var x float64
-	if over(0) < 0 {
-		var err error
-		if x, err = numeric.Root(over, 0, high, 0); failed == nil {
-			failed = err
-		}
-	}
+	x := enclosed(over, 0, high)
+	over(x)
 	if failed != nil {
 		return BaseDose{}, failed
 	}
-	over(x)
 	out := BaseDose{Dose: s.Dose(units.Gram.Of(checked.Number(x * l))), Water: last}
 	if s.Caustic() {
 		out.Cautions = []string{CausticCaution()}

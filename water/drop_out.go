@@ -1,12 +1,10 @@
 package water
 
 import (
-	"cmp"
 	"math"
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
-	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -86,11 +84,11 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 			high = low
 		}
 	}
-	x, err := numeric.Root(index, low, high, 0)
-	if err = cmp.Or(failed, err); err != nil {
-		return Dropped{}, err
-	}
+	x := enclosed(func(x float64) float64 { return -index(x) }, low, high)
 	index(x)
+	if failed != nil {
+		return Dropped{}, failed
+	}
 	mass := math.Abs(x) * mineralMasses[m]
 	return Dropped{last, x, units.MilligramPerLitre.Of(checked.Number(mass))}, nil
 }
