@@ -204,12 +204,19 @@ func Lactose() Fermentable {
 	return Fermentable{name: "lactose monohydrate", rest: 1 - w, crystal: w, evidence: stoichiometry}
 }
 
+// fermentables are those known by name.
+var fermentables = [...]func() Fermentable{
+	WhiteSugar, Sucrose, SoftBrownSugar, DextroseMonohydrate, DextroseAnhydrous, Fructose,
+	MediumInvert, Honey, MapleSyrup, DryMaltExtract, LiquidMaltExtract, Lactose,
+}
+
 // Fermentables returns those known by name.
 func Fermentables() []Fermentable {
-	return []Fermentable{
-		WhiteSugar(), Sucrose(), SoftBrownSugar(), DextroseMonohydrate(), DextroseAnhydrous(), Fructose(),
-		MediumInvert(), Honey(), MapleSyrup(), DryMaltExtract(), LiquidMaltExtract(), Lactose(),
+	out := make([]Fermentable, len(fermentables))
+	for i, f := range fermentables {
+		out[i] = f()
 	}
+	return out
 }
 
 // ParseFermentable returns the fermentable of that name; "sugar", "table sugar",
@@ -235,7 +242,8 @@ func ParseFermentable(text string) (Fermentable, error) {
 		return Lactose(), nil
 	}
 	var names []string
-	for _, f := range Fermentables() {
+	for _, known := range fermentables {
+		f := known()
 		if strings.ToLower(f.name) == name {
 			return f, nil
 		}

@@ -193,11 +193,18 @@ func ByLabel(name string, group Substance, s Shares) (Source, error) {
 
 // Sources returns the sources known by name.
 func Sources() []Source {
-	return []Source{
-		DiammoniumPhosphate(), MonoammoniumPhosphate(), AmmoniumSulfate(), AmmoniumChloride(), Urea(),
-		AutolysedYeast(), ThiamineHydrochloride(), ZincSulfateHeptahydrate(), ZincSulfateMonohydrate(),
-		EpsomSalt(), PotassiumDihydrogenPhosphate(), PotassiumChloride(),
+	out := make([]Source, len(sources))
+	for i, f := range sources {
+		out[i] = f()
 	}
+	return out
+}
+
+// sources are those known by name.
+var sources = [...]func() Source{
+	DiammoniumPhosphate, MonoammoniumPhosphate, AmmoniumSulfate, AmmoniumChloride, Urea,
+	AutolysedYeast, ThiamineHydrochloride, ZincSulfateHeptahydrate, ZincSulfateMonohydrate,
+	EpsomSalt, PotassiumDihydrogenPhosphate, PotassiumChloride,
 }
 
 // ParseSource returns the source of that name; "DAP", "MAP", "yeast autolysate"
@@ -218,7 +225,8 @@ func ParseSource(text string) (Source, error) {
 		return Source{}, &units.ParseError{Input: text, Want: "nutrient", Reason: "say zinc sulfate heptahydrate or zinc sulfate monohydrate"}
 	}
 	var names []string
-	for _, s := range Sources() {
+	for _, known := range sources {
+		s := known()
 		if strings.ToLower(s.name) == name {
 			return s, nil
 		}

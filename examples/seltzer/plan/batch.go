@@ -113,7 +113,7 @@ func (r *recipe) mix(share float64) (batch, error) {
 	if err != nil {
 		return batch{}, err
 	}
-	b := batch{share: share, strength: d.strength}
+	b := batch{share: share, strength: d.strength, packed: make([]packed, 0, len(r.packs))}
 	perKg, base, made, litre, density := d.wash, d.base, d.made, d.litre, d.density
 	var baseVolume float64
 	for i, p := range r.packs {
@@ -322,7 +322,7 @@ func (r *recipe) forWeight(fermentable float64, was batch) (batch, error) {
 			break
 		}
 		y1 := b.fermentable - fermentable
-		if math.Abs(y1) < 1e-12*fermentable {
+		if math.Abs(y1) < 1e-8*fermentable { // a hundredth of a milligram in a kilogram
 			return b, nil
 		}
 		if y1 == y0 {

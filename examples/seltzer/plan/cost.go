@@ -14,20 +14,24 @@ func (m *maker) cost() error {
 	if len(m.req.Prices) == 0 {
 		return nil
 	}
-	c := &CostPlan{Currency: m.req.Currency}
+	c := &CostPlan{Currency: m.req.Currency, Buy: make([]Purchase, 0, len(m.req.Prices))}
 	total := decimal.Zero
 	for i, p := range m.req.Prices {
-		field := fmt.Sprintf("prices[%d]", i)
+		field := func(name string) string { return fmt.Sprintf("prices[%d].%s", i, name) }
 		price, err := decimal.NewFromString(p.Price)
-		if err != nil || len(p.Price) > 20 || price.IsNegative() || price.GreaterThan(decimal.NewFromInt(1e9)) || price.Exponent() < -6 {
-			return &RequestError{Field: field + ".price", Value: fmt.Sprintf("%q", p.Price), Allowed: `a decimal number such as "1.35", in the currency`}
+		if err != nil || len(p.Price) > 20 || price.IsNegative() || price.GreaterThan(mostPrice) || price.Exponent() < -6 {
+			return &RequestError{Field: field("price"), Value: fmt.Sprintf("%q", p.Price), Allowed: `a decimal number such as "1.35", in the currency`}
 		}
-		if err := within(field+".pack", p.Pack.Quantity(), units.Gram, 0.1, 1e6); err != nil {
-			return err
+		if g := p.Pack.Quantity().In(units.Gram); !(g >= leastPack && g <= mostPack) {
+			return within(field("pack"), p.Pack.Quantity(), units.Gram, leastPack, mostPack)
 		}
 		need := decimal.Zero
 		for _, w := range m.plan.Weigh {
-			if w.What == p.What {
+			switch {
+			case w.What != p.What:
+			case need.IsZero():
+				need = grams(w.Mass)
+			default:
 				need = need.Add(grams(w.Mass))
 			}
 		}
@@ -38,7 +42,7 @@ func (m *maker) cost() error {
 		packs, over := need.QuoRem(pack, 0)
 		left := decimal.Zero
 		if !over.IsZero() {
-			packs, left = packs.Add(decimal.NewFromInt(1)), pack.Sub(over)
+			packs, left = packs.Add(one), pack.Sub(over)
 		}
 		paid := packs.Mul(price)
 		buy := Purchase{What: p.What, Pack: p.Pack, Packs: int(packs.IntPart()), Price: paid.StringFixed(2)}
@@ -58,6 +62,10 @@ func (m *maker) cost() error {
 	m.plan.Cost = c
 	return nil
 }
+
+const leastPack, mostPack = 0.1, 1e6 // g
+
+var one, mostPrice = decimal.NewFromInt(1), decimal.NewFromInt(1e9)
 
 func (m *maker) priced(what string) bool {
 	for _, p := range m.req.Prices {

@@ -112,7 +112,7 @@ func fill(x float64, mix func(x float64) (finished, error)) (finished, error) {
 			return f, err
 		}
 		missing := 1 - f.volume
-		if math.Abs(missing) < 1e-12 {
+		if math.Abs(missing) < 1e-10 { // of a litre
 			return f, nil
 		}
 		if n > 0 && x != lastX {
