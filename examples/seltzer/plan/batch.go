@@ -39,7 +39,8 @@ type packRecipe struct {
 	wasPrimed, served, slope float64
 
 	// A litre of the mix before, where the next one starts: L of base drink, kg of water.
-	lastBase, lastWater float64
+	lastBase, lastWater   float64
+	baseSlope, waterSlope float64 // L of drink for each of them more
 }
 
 // A batch is the liquid of each vessel for one share of fermentable in the wash.

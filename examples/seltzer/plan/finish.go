@@ -60,7 +60,7 @@ func (r *recipe) undiluted(p *packRecipe, litre gravity.Solution) (finished, err
 	if p.primed == 0 {
 		return r.finish(*p, litre, 1, 0)
 	}
-	f, err := fill(p.lastBase, func(base float64) (finished, error) { return r.finish(*p, litre, base, 0) })
+	f, err := fill(p.lastBase, &p.baseSlope, func(base float64) (finished, error) { return r.finish(*p, litre, base, 0) })
 	if err == nil {
 		p.lastBase = f.base
 	}
@@ -95,7 +95,7 @@ func (r *recipe) diluted(p *packRecipe, litre gravity.Solution, strength float64
 	if from == 0 {
 		from = 1 - share
 	}
-	f, err := fill(from, func(water float64) (finished, error) { return r.finish(*p, litre, share, max(0, water)) })
+	f, err := fill(from, &p.waterSlope, func(water float64) (finished, error) { return r.finish(*p, litre, share, max(0, water)) })
 	if err == nil {
 		p.lastWater = f.water
 	}
@@ -103,9 +103,9 @@ func (r *recipe) diluted(p *packRecipe, litre gravity.Solution, strength float64
 }
 
 // fill finds x, near a guess, for which mix(x) is a litre. The volume grows by nearly x,
-// so that a few secants close it.
-func fill(x float64, mix func(x float64) (finished, error)) (finished, error) {
-	slope, last, lastX := 1.0, 0.0, x
+// so that a few secants close it; slope is how it grew the last time.
+func fill(x float64, slope *float64, mix func(x float64) (finished, error)) (finished, error) {
+	last, lastX := 0.0, x
 	for n := range mostFills {
 		f, err := mix(x)
 		if err != nil {
@@ -116,10 +116,10 @@ func fill(x float64, mix func(x float64) (finished, error)) (finished, error) {
 			return f, nil
 		}
 		if n > 0 && x != lastX {
-			slope = (last - missing) / (x - lastX)
+			*slope = (last - missing) / (x - lastX)
 		}
 		last, lastX = missing, x
-		x += missing / slope
+		x += missing / *slope
 	}
 	return finished{}, fmt.Errorf("a litre does not fill in %d steps", mostFills)
 }

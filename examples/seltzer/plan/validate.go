@@ -205,7 +205,7 @@ func (k *recipe) setPacks() error {
 	}
 	sum := 0.0
 	for i, p := range k.req.Packs {
-		r := packRecipe{Pack: p, slope: gasOfSugar, lastBase: 1, field: fmt.Sprintf("packs[%d]", i)}
+		r := packRecipe{Pack: p, slope: gasOfSugar, lastBase: 1, baseSlope: 1, waterSlope: 1, field: fmt.Sprintf("packs[%d]", i)}
 		if err := r.set(); err != nil {
 			return err
 		}
