@@ -237,6 +237,7 @@ func (r *recipe) solve(f func(share float64) (float64, error), lo, hi float64) (
 // the share is bracketed.
 func (r *recipe) forStrength() (batch, error) {
 	want := r.req.Strength.In(units.PercentVolume)
+	r.primeAhead()
 	x := math.Log(0.95 * r.guess()) // of the share
 	slope, lastX, lastY := 1.0, 0.0, 0.0
 	for n := range mostPrimings {
@@ -249,10 +250,10 @@ func (r *recipe) forStrength() (batch, error) {
 			return b, err
 		}
 		y := math.Log(b.strength / want)
-		if change < leastChange && math.Abs(y) < 1e-7 {
+		if change < leastChange && math.Abs(y) < 1e-6 { // a few milligrams of sugar in a batch
 			return b, nil
 		}
-		if s := (y - lastY) / (x - lastX); n > 1 && s > 0.7 && s < 1.4 { // the first also primed
+		if s := (y - lastY) / (x - lastX); n > 0 && s > 0.7 && s < 1.4 {
 			slope = s
 		}
 		lastX, lastY, x = x, y, x-y/slope
@@ -308,7 +309,7 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 
 const (
 	mostPrimings = 40
-	gasOfSugar   = 500  // g of CO2 from a kg of sugar, about
+	gasOfSugar   = 480  // g of CO2 that a kg of sugar leaves in the drink, about
 	leastChange  = 1e-4 // g/L of primer: a hundredth of a scale's step in a batch
 )
 

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
@@ -51,6 +52,40 @@ func (r *recipe) prime(b batch) (change float64, err error) {
 		change = math.Max(change, 1000*math.Abs(p.primed-was))
 	}
 	return change, nil
+}
+
+// primeAhead sets the primer of each bottle as if the drink were water and ethanol of the
+// strength asked for, so that the first batch is nearly right; where that fails, prime
+// begins with none.
+func (r *recipe) primeAhead() {
+	ethanol := r.req.Strength.In(units.PercentVolume) / 100 * pureEthanol // kg in a litre
+	drink, err := gravity.NewSolution(kilograms(1-ethanol), units.Mass{}, kilograms(ethanol))
+	if err != nil {
+		return
+	}
+	l, err := carbonation.NewLiquid(drink)
+	if err != nil {
+		return
+	}
+	dissolved, err := carbonation.ResidualContent(l, r.req.Fermenter.Warmest, r.air.Pressure())
+	if err != nil {
+		return
+	}
+	for i := range r.packs {
+		p := &r.packs[i]
+		if p.Kind != bottle {
+			continue
+		}
+		with, err := primer(p.primer)
+		if err != nil {
+			return
+		}
+		dose, err := carbonation.PrimingSugar(p.target, dissolved, p.Volume, r.flavourSugar(), with)
+		if err != nil {
+			return
+		}
+		p.primed = kg(dose.Sugar) / p.Volume.In(units.Litre)
+	}
 }
 
 // correct mends the primer after a drink that was primed with it would be served with a
