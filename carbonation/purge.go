@@ -24,8 +24,8 @@ const mostRounds, mostPurge = 1000, 1000 // kPa gauge
 // FillAndVent returns what rounds of filling to a gauge pressure and venting to the
 // atmosphere leave of the air.
 //
-//   - Source: definition: (p0/p1)^n after n rounds, absolute pressures, gas well mixed; CO2 used by
-//     [GasDensity].
+//   - Source: definition: (p0/p1)^n after n rounds, absolute pressures, gas well mixed;
+//     CO2 used by [GasDensity].
 //   - Range: 0 to 1000 rounds, 0 to 1000 kPa gauge, 0 to 40 °C, 1 mL to 10,000 m³;
 //     otherwise the error is a [*units.RangeError].
 //   - Units: gauge in the atmosphere given; oxygen by volume, 20.95 % of air.

@@ -134,7 +134,7 @@ func (a acidity) pH(s surroundings) (float64, error) {
 }
 
 // lacks is the strong charge, mEq/L, that the liquid lacks to have a pH under the gas of its
-// surroundings; negative where it has too much.
+// surroundings (none if that is zero); negative where it has too much.
 func (a acidity) lacks(pH float64, s surroundings) (float64, error) {
 	p, err := a.profile(s.at, s.others)
 	if err != nil {

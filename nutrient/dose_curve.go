@@ -1,8 +1,7 @@
 package nutrient
 
-// doseCurve is the newest points of a curve of the charge that is lacking by dose, no two
-// at one charge. The zero
-// value knows none.
+// doseCurve is the newest points of a curve of dose, mmol/L, by the charge that is lacking,
+// mEq/L, no two at one charge. The zero value knows none.
 type doseCurve struct {
 	n          int
 	mmol, lack [curvePoints]float64

@@ -37,7 +37,8 @@ type Metabolism struct {
 //     from memory); 0.8 free H+ for each K+ (abstract on potassium and ammonium
 //     uptake of fermenting yeast, read).
 //   - Units: shares of the mass of hexose used; of dry yeast; of moles for potassium.
-//   - Uncertainty: see [Metabolism.LeastAcids] and [Metabolism.MostAcids]; a factor of two in most figures.
+//   - Uncertainty: see [Metabolism.LeastAcids] and [Metabolism.MostAcids]; a factor of two
+//     in most figures.
 func UsualMetabolism() Metabolism {
 	return Metabolism{
 		Succinic: units.Percent.Of(100 * 0.67 / 105.26), Glycerol: units.Percent.Of(100 * 3.16 / 105.26),

@@ -150,11 +150,7 @@ func TestOverDensest(t *testing.T) {
 func TestStatesBalance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := anyProfile(t, "water")
-		for _, i := range []Ion{Ammonium, Phosphate, Lactate, Acetate, Citrate, Malate, Tartrate, Succinate, Sulfite, Sorbate} {
-			if rapid.Bool().Draw(t, "with "+i.Name()) {
-				p.mg[i] = rapid.Float64Range(0, 1000).Draw(t, i.Name())
-			}
-		}
+		p.drawAcids(t)
 		p.alk = rapid.Float64Range(-20, 20).Draw(t, "alkalinity")
 		var e Equilibrium
 		var err error

@@ -244,6 +244,15 @@ func TestMixingConserves(t *testing.T) {
 	})
 }
 
+// drawAcids puts weak acids and bases of drinks into a water, some or all.
+func (p *Profile) drawAcids(t *rapid.T) {
+	for _, i := range []Ion{Ammonium, Phosphate, Lactate, Acetate, Citrate, Malate, Tartrate, Succinate, Sulfite, Sorbate} {
+		if rapid.Bool().Draw(t, "with "+i.Name()) {
+			p.mg[i] = rapid.Float64Range(0, 1000).Draw(t, i.Name())
+		}
+	}
+}
+
 func anyProfile(t *rapid.T, name string) Profile {
 	content := func(i Ion, most float64) Content {
 		return i.At(mgL(rapid.Float64Range(0, most).Draw(t, name+" "+i.Name())))

@@ -46,9 +46,7 @@ func TestTitratableAcidity(t *testing.T) {
 func TestTitratableAcidityIsLye(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := anyProfile(t, "water")
-		for _, i := range []Ion{Phosphate, Lactate, Acetate, Citrate, Malate, Tartrate, Succinate} {
-			p.mg[i] = rapid.Float64Range(0, 1000).Draw(t, i.Name())
-		}
+		p.drawAcids(t)
 		p.alk = rapid.Float64Range(-20, -0.1).Draw(t, "alkalinity")
 		conv := Titration{rapid.Float64Range(4, 10).Draw(t, "end point"), HydrochloricAcid}
 		ta, err := p.TitratableAcidity(conv)

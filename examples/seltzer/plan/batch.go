@@ -250,7 +250,7 @@ func (r *recipe) forStrength() (batch, error) {
 			return b, err
 		}
 		y := math.Log(b.strength / want)
-		if change < leastChange && math.Abs(y) < 1e-6 { // a few milligrams of sugar in a batch
+		if change < leastChange && math.Abs(y) < 1e-6 { // a millionth of the sugar, which is rounded to a scale next
 			return b, nil
 		}
 		if s := (y - lastY) / (x - lastX); n > 0 && s > 0.7 && s < 1.4 {
@@ -261,6 +261,7 @@ func (r *recipe) forStrength() (batch, error) {
 	for i := range r.packs {
 		p := &r.packs[i]
 		p.primed, p.wasPrimed, p.served, p.slope = 0, 0, 0, gasOfSugar
+		p.lastBase, p.lastWater, p.baseSlope, p.waterSlope = 1, 0, 1, 1
 	}
 	return r.forStrengthBracketed()
 }

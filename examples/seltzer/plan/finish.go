@@ -115,8 +115,8 @@ func fill(x float64, slope *float64, mix func(x float64) (finished, error)) (fin
 		if math.Abs(missing) < 1e-10 { // of a litre
 			return f, nil
 		}
-		if n > 0 && x != lastX {
-			*slope = (last - missing) / (x - lastX)
+		if grows := (last - missing) / (x - lastX); n > 0 && grows > 0.1 && grows < 10 { // else keep what was known
+			*slope = grows
 		}
 		last, lastX = missing, x
 		x += missing / *slope
