@@ -266,6 +266,9 @@ func (s *solution) alkalinity(way int) (alk, slope float64) {
 
 func (s *solution) acidAlkalinity() (alk, slope float64) {
 	for i := range weakAcids {
+		if s.acid[i] == 0 {
+			continue
+		}
 		mean, square := s.protons(i)
 		alk += s.acid[i] * (float64(weakAcids[i].zero) - mean)
 		slope += s.acid[i] * (square - mean*mean)
@@ -296,6 +299,9 @@ func (s *solution) ionicStrength() float64 {
 	}
 	if s.acids {
 		for i := range weakAcids {
+			if s.acid[i] == 0 {
+				continue
+			}
 			f := &c.acid[i]
 			n := s.acid[i] / (1 + f[0] + f[1] + f[2])
 			by := [4]float64{}
