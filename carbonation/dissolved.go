@@ -46,7 +46,7 @@ func (l Liquid) Content(t units.Temperature, p units.AbsolutePressure) (units.Ca
 // dissolved is in g/L at T in K, pressure of CO2 alone and total in kPa.
 func (l Liquid) dissolved(T, u, co2, total float64) float64 {
 	s := gasAt(u)
-	return l.scale() * co2 * exp(logHenry(T, u)+s.logFugacity(co2)+squeeze(u)*(total-standardKPa))
+	return l.scale() * co2 * numeric.Exp(logHenry(T, u)+s.logFugacity(co2)+squeeze(u)*(total-standardKPa))
 }
 
 // scale turns mol/(kg·atm) into g/(L·kPa).
@@ -88,7 +88,7 @@ func (l Liquid) pressureOf(T, u, g, v float64) (float64, bool) {
 		return g, true
 	}
 	s, sq := gasAt(u), squeeze(u)
-	r := g / l.scale() * exp(-logHenry(T, u)-sq*(v-standardKPa))
+	r := g / l.scale() * numeric.Exp(-logHenry(T, u)-sq*(v-standardKPa))
 	if !(r < highest) { // without the two corrections p is r, with them more
 		return r, false
 	}
@@ -97,7 +97,7 @@ func (l Liquid) pressureOf(T, u, g, v float64) (float64, bool) {
 		p = math.Min(p, r+highest)
 		// ln(r/p) = ln φ + p·sq, in steps of ln p; its slope is Z + p·sq.
 		d := (math.Log(r/p) - s.logFugacity(p) - p*sq) / (s.compressibility(p) + p*sq)
-		p *= exp(d)
+		p *= numeric.Exp(d)
 		if math.Abs(d) < settledWithin {
 			return p, p+v <= highest*(1+rounding)
 		}

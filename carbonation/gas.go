@@ -3,6 +3,7 @@ package carbonation
 import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -38,7 +39,7 @@ func FugacityCoefficient(t units.Temperature, p units.AbsolutePressure) (phi flo
 	if err != nil {
 		return phi, err
 	}
-	return exp(s.logFugacity(p.In(units.Kilopascal))), nil
+	return numeric.Exp(s.logFugacity(p.In(units.Kilopascal))), nil
 }
 
 func checkGas(fn string, t units.Temperature, p units.AbsolutePressure) (s series, T float64, err error) {

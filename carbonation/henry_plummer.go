@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -28,7 +29,7 @@ func HenryPlummerBusenberg(t units.Temperature) (k float64, err error) {
 	if err := limit.Check("carbonation.HenryPlummerBusenberg", "temperature", c, "°C", coldest, warmest, plummer); err != nil {
 		return k, err
 	}
-	return exp(logHenry(c+zeroCelsius, 1/(c+zeroCelsius))), nil
+	return numeric.Exp(logHenry(c+zeroCelsius, 1/(c+zeroCelsius))), nil
 }
 
 // Coldest and warmest liquid, °C.

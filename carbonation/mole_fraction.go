@@ -2,6 +2,7 @@ package carbonation
 
 import (
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -23,7 +24,7 @@ func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (x float64, e
 		return x, err
 	}
 	T := c + zeroCelsius
-	m := p / standardKPa * exp(logHenry(T, 1/T)+gasAt(1/T).logFugacity(p)) // mol/kg of water
+	m := p / standardKPa * numeric.Exp(logHenry(T, 1/T)+gasAt(1/T).logFugacity(p)) // mol/kg of water
 	return m / (m + 1000/molarMassWater), nil
 }
 
@@ -45,5 +46,5 @@ func MoleFractionCarroll(t units.Temperature, co2 units.AbsolutePressure) (x flo
 		return x, err
 	}
 	u := 1 / (c + zeroCelsius)
-	return p * exp(gasAt(u).logFugacity(p)) / carrollHenry(u), nil
+	return p * numeric.Exp(gasAt(u).logFugacity(p)) / carrollHenry(u), nil
 }

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -26,7 +27,7 @@ func WaterVapourPressure(t units.Temperature) (units.AbsolutePressure, error) {
 }
 
 // waterVapour is in kPa, T in K, u = 1/T.
-func waterVapour(T, u float64) float64 { return criticalWater * exp(logWater(T, u)) }
+func waterVapour(T, u float64) float64 { return criticalWater * numeric.Exp(logWater(T, u)) }
 
 const criticalWater = 22064 // kPa
 
@@ -62,7 +63,7 @@ func EthanolVapourPressure(t units.Temperature) (units.AbsolutePressure, error) 
 }
 
 // ethanolVapour is in kPa, T in K.
-func ethanolVapour(T float64) float64 { return kPaPerBar * exp(logEthanol(T)) }
+func ethanolVapour(T float64) float64 { return kPaPerBar * numeric.Exp(logEthanol(T)) }
 
 const kPaPerBar = 100
 

@@ -1,6 +1,10 @@
 package water
 
-import "math"
+import (
+	"math"
+
+	"example.org/zymase/internal/numeric"
+)
 
 // debyeHuckel returns A (base e) and B (a kg^½/(Å·mol^½)) of the Debye–Hückel law.
 //
@@ -44,20 +48,20 @@ type gammas struct {
 func (g *gammas) at(strength, a, b float64) {
 	r := math.Sqrt(strength)
 	ar, br, l := -a*r, b*r, strength*math.Ln10
-	g.h = math.Exp(ar / (1 + 9*br))
-	g.oh = math.Exp(ar / (1 + 3.5*br))
+	g.h = numeric.Exp(ar / (1 + 9*br))
+	g.oh = numeric.Exp(ar / (1 + 3.5*br))
 	g.k = g.oh * small(0.015*l)
-	g.na = math.Exp(ar/(1+4.08*br) + 0.082*l)
-	five := math.Exp(4 * ar / (1 + 5*br))
+	g.na = numeric.Exp(ar/(1+4.08*br) + 0.082*l)
+	five := numeric.Exp(4 * ar / (1 + 5*br))
 	g.hpo4 = five
 	g.ca = five * small(0.165*l)
 	g.so4 = five * small(-0.04*l)
-	g.mg = math.Exp(4*ar/(1+5.5*br) + 0.20*l)
-	g.hco3 = math.Exp(ar / (1 + 5.4*br))
+	g.mg = numeric.Exp(4*ar/(1+5.5*br) + 0.20*l)
+	g.hco3 = numeric.Exp(ar / (1 + 5.4*br))
 	g.co3 = power4(g.hco3)
-	g.mgHCO3 = math.Exp(ar / (1 + 4*br))
+	g.mgHCO3 = numeric.Exp(ar / (1 + 4*br))
 	g.po4 = power4(g.mgHCO3) * power4(g.mgHCO3) * g.mgHCO3
-	g.one = math.Exp(ar/(1+r) + 0.3*a*strength)
+	g.one = numeric.Exp(ar/(1+r) + 0.3*a*strength)
 	g.two = power4(g.one)
 	g.three = g.two * g.two * g.one
 	g.neutral = small(0.1 * l)

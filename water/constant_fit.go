@@ -1,6 +1,10 @@
 package water
 
-import "math"
+import (
+	"math"
+
+	"example.org/zymase/internal/numeric"
+)
 
 // fit is log10 K = a + b·T + c/T + d·log10 T + e/T² + f·T², T in kelvins.
 type fit struct{ a, b, c, d, e, f float64 }
@@ -38,4 +42,4 @@ func (f *fit) log10(w *warmth) float64 {
 func (f *fit) at(w *warmth) float64 { return power(f.log10(w)) }
 
 // power is the constant of a decimal logarithm.
-func power(log10 float64) float64 { return math.Exp(math.Ln10 * log10) }
+func power(log10 float64) float64 { return numeric.Exp(math.Ln10 * log10) }

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -238,7 +239,7 @@ func fugacity(kPa, celsius float64) float64 {
 func fugacityCoefficient(kPa, celsius float64) float64 {
 	t := celsius + kelvin0
 	b := -1636.75 + t*(12.0408+t*(-0.0327957+t*3.16528e-5)) // eq. 6
-	return math.Exp(b * kPa / (1000 * gasConstant * t))
+	return numeric.Exp(b * kPa / (1000 * gasConstant * t))
 }
 
 const (

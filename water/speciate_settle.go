@@ -1,6 +1,10 @@
 package water
 
-import "math"
+import (
+	"math"
+
+	"example.org/zymase/internal/numeric"
+)
 
 // settle solves the mass balances at the pH and the coefficients.
 //
@@ -43,7 +47,7 @@ func (s *solution) settle(way int) {
 		d := newton(&bonds, &total, &own, &free, n)
 		far := max(math.Abs(d[0]), math.Abs(d[1]), math.Abs(d[2]))
 		for j := range n {
-			free[j] *= math.Exp(d[j] / (1 + far))
+			free[j] *= numeric.Exp(d[j] / (1 + far))
 		}
 		if far < trifle { // what is left is the square of it
 			break

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
 )
 
 const (
@@ -23,7 +24,7 @@ var leastActivity, mostActivity = power(-mostPH), power(-leastPH) // of H+
 
 // begin sets a start: everything free, the strength of the totals.
 func (s *solution) begin(ph float64) {
-	s.h = math.Exp(-math.Ln10 * ph)
+	s.h = numeric.Exp(-math.Ln10 * ph)
 	s.fca, s.fmg, s.fna, s.fk, s.fnh4, s.fso4 = s.ca, s.mg, s.na, s.kk, s.nh4, s.so4
 	s.strength = s.inertStrength + 2*(s.ca+s.mg+s.so4) + 0.5*(s.na+s.kk+s.nh4+s.po4+math.Abs(s.alk))
 	s.strength = min(s.strength, mostStrength)
@@ -102,7 +103,7 @@ func (s *solution) quickPH(way int) int {
 		d := s.balance(way)
 		alk, slope := s.alkalinity(way)
 		step := max(-longStep, min(longStep, (alk-s.alk)/slope)) // of ln h
-		s.h *= math.Exp(step)
+		s.h *= numeric.Exp(step)
 		s.h = max(leastActivity, min(mostActivity, s.h))
 		d = max(d, math.Abs(step))
 		if d < settled {

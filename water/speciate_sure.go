@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
 )
 
 // sure is the way to the state where the quick rounds do not settle: searches inside
@@ -41,7 +42,7 @@ func (s *solution) surePH(fn string, way int) error {
 	var last float64
 	err := s.sure(fn, way, leastPH, mostPH, func(ph float64) {
 		last = ph
-		s.h = math.Exp(-math.Ln10 * ph)
+		s.h = numeric.Exp(-math.Ln10 * ph)
 		s.condition()
 	})
 	if err != nil {

@@ -1,13 +1,13 @@
-package carbonation
+package numeric
 
 import "math"
 
-// exp is e^x for |x| < 700, to the last bit or two: math.Exp without its special
-// cases, in less than half its time. Content needs three of them.
+// Exp is e^x for |x| < 700, to the last bit or two: math.Exp without its special
+// cases, in less than half its time.
 //
 //   - Source: e^x = 2^k·e^r with |r| ≤ ln2/2 and Taylor's series to r^13, whose
 //     rest is below 5e-18.
-func exp(x float64) float64 {
+func Exp(x float64) float64 {
 	const (
 		rounder = 3 << 51 // adding it leaves a whole number in the low bits
 		high    = 0x1.62e42feep-1
