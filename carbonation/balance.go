@@ -45,7 +45,7 @@ type settled struct {
 //     the pressure is a little too high rather than too low.
 func (c contents) settle() settled {
 	u := 1 / c.T
-	gas, vapours := gasAt(u), c.drink.vapours(c.T, u)
+	drink, vapours := c.drink.warmed(c.T, u), c.drink.vapours(c.T, u)
 	// Head-space with all the gas dissolved: the smallest it can be.
 	if c.capacity-c.liquid-c.co2/molarMassCO2*molarVolumeDissolved <= 0 {
 		return settled{locked: true, vapours: vapours}
@@ -53,7 +53,7 @@ func (c contents) settle() settled {
 	at := func(p float64) (s settled, ok bool) {
 		s = settled{co2: p, vapours: vapours, total: p + vapours}
 		for range mostSteps {
-			s.inLiquid = c.at20 * c.drink.dissolved(c.T, u, p, s.total)
+			s.inLiquid = c.at20 * drink.dissolved(p, s.total)
 			s.space = c.capacity*(1+c.stretch*(s.total-c.outside)) - c.liquid - s.inLiquid/molarMassCO2*molarVolumeDissolved
 			if s.space <= 0 {
 				return s, false
@@ -65,7 +65,7 @@ func (c contents) settle() settled {
 			}
 			s.total = next
 		}
-		s.inSpace = molarMassCO2 * p * s.space / (gasConstant * c.T * gas.compressibility(p))
+		s.inSpace = molarMassCO2 * p * s.space / (gasConstant * c.T * drink.gas.compressibility(p))
 		return s, true
 	}
 	excess := func(p float64) float64 {

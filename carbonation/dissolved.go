@@ -45,8 +45,23 @@ func (l Liquid) Content(t units.Temperature, p units.AbsolutePressure) (units.Ca
 
 // dissolved is in g/L at T in K, pressure of CO2 alone and total in kPa.
 func (l Liquid) dissolved(T, u, co2, total float64) float64 {
-	s := gasAt(u)
-	return l.scale() * co2 * numeric.Exp(logHenry(T, u)+s.logFugacity(co2)+squeeze(u)*(total-standardKPa))
+	w := l.warmed(T, u)
+	return w.dissolved(co2, total)
+}
+
+// warmed is a liquid at a temperature, with the gas above it.
+type warmed struct {
+	gas            series
+	scale          float64
+	henry, squeeze float64 // logarithm at 1 atm, its slope with the total pressure
+}
+
+func (l Liquid) warmed(T, u float64) warmed {
+	return warmed{gasAt(u), l.scale(), logHenry(T, u), squeeze(u)}
+}
+
+func (w *warmed) dissolved(co2, total float64) float64 {
+	return w.scale * co2 * numeric.Exp(w.henry+w.gas.logFugacity(co2)+w.squeeze*(total-standardKPa))
 }
 
 // scale turns mol/(kg·atm) into g/(L·kPa).
