@@ -57,6 +57,7 @@ const (
 	mostSolute     = 0.65 // Hackbarth 2009
 	mostProduct    = 0.06 // where rival combinations differ by 0.5 %
 	trace          = 0.01 // so little of one that the other may be anything
+	nearBlend      = 2e-4 // kg/m³: what such a step of Newton leaves is below 1e-11, 2e-4 of its square
 	leastApparent  = -0.1 // a strength that was guessed too high leaves less than no extract
 )
 
@@ -97,12 +98,13 @@ func blendParts(m *mixture, s *syrup, e, x float64) (rho, u, b float64) {
 		a, da := scale*m.density(u), scale*m.slope(u)
 		d, dd := s.density(b), s.slope(b)
 		ra, rb, r := u*a-e*rho, b*d-x*rho, a+d-s[0]-rho
-		ja, jb := a+u*da, d+b*dd
-		step := (r - da*ra/ja - dd*rb/jb) / (1 - da*e/ja - dd*x/jb)
+		ia, ib := 1/(a+u*da), 1/(d+b*dd)
+		ra, rb, ea, xb := ra*ia, rb*ib, e*ia, x*ib
+		step := (r - da*ra - dd*rb) / (1 - da*ea - dd*xb)
 		rho += step
-		u = clamp(u+(e*step-ra)/ja, 0, 1)
-		b = clamp(b+(x*step-rb)/jb, leastApparent, 1)
-		if math.Abs(step) < nearly {
+		u = clamp(u+ea*step-ra, 0, 1)
+		b = clamp(b+xb*step-rb, leastApparent, 1)
+		if math.Abs(step) < nearBlend {
 			break
 		}
 	}
