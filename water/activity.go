@@ -69,7 +69,9 @@ func (g *gammas) at(strength, a, b float64) {
 
 // small is exp(x) for |x| up to 0.4 to 1e-8, and to 1e-15 below 0.03: the terms b·I.
 func small(x float64) float64 {
-	return 1 + x*(1+x/2*(1+x/3*(1+x/4*(1+x/5*(1+x/6*(1+x/7))))))
+	const f2, f3, f4, f5, f6, f7 = 1. / 2, 1. / 6, 1. / 24, 1. / 120, 1. / 720, 1. / 5040
+	x2 := x * x
+	return 1 + x + x2*(f2+x*f3+x2*(f4+x*f5+x2*(f6+x*f7)))
 }
 
 func power4(x float64) float64 { x *= x; return x * x }
