@@ -50,7 +50,7 @@ var line = regexp.MustCompile(`^Benchmark(\S+?)(?:-\d+)?\s+\d+\s+([\d.]+) ns/op(
 
 func main() {
 	margin := flag.Float64("margin", 1.5, "noise allowed over a budget, as a factor")
-	count := flag.Int("count", 3, "runs of each benchmark; the fastest counts")
+	count := flag.Int("count", 10, "runs of each benchmark; the fastest counts")
 	flag.Parse()
 
 	var packages []string
@@ -112,7 +112,7 @@ func run(pkg string, names []string, count int) (map[string]result, error) {
 	slices.Sort(names)
 	names = slices.Compact(names)
 	cmd := exec.Command("go", "test", "-run", "^$", "-bench", "^Benchmark("+strings.Join(names, "|")+")$",
-		"-benchmem", "-benchtime", "200ms", "-count", strconv.Itoa(count), "./"+pkg)
+		"-benchmem", "-benchtime", "60ms", "-count", strconv.Itoa(count), "./"+pkg)
 	var out bytes.Buffer
 	cmd.Stdout, cmd.Stderr = &out, os.Stderr
 	if err := cmd.Run(); err != nil {
