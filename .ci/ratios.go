@@ -36,6 +36,7 @@ var budgets = []budget{
 	{"water", "SpeciationClosed", 210, 0, ""},
 	{"water", "AcidToPH", 210, 0, ""},
 	{"water", "AlkalinityAt", 130, 0, ""},
+	{"water", "Series", 230, 0, ""},
 	{"water", "SolveContinuous", 130, 0, ""},
 	{"water", "SolveSteps", 4_500, -1, ""},
 	{"carbonation", "Content", 6, 0, ""},

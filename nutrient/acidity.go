@@ -110,6 +110,7 @@ type surroundings struct {
 	gas    units.AbsolutePressure // of CO2; for a pH, zero is open air
 	flat   bool                   // no CO2 at all, as for a titration
 	others []water.Content        // ions that no yeast and no buffer changes
+	like   *water.Series          // of liquids like it, where there are any
 }
 
 // pH is that of the liquid in balance with the gas above it.
@@ -124,6 +125,8 @@ func (a acidity) pH(s surroundings) (float64, error) {
 		e, err = p.Closed(units.MolarConcentration{})
 	case s.gas.IsZero():
 		e, err = p.InAir()
+	case s.like != nil:
+		e, err = s.like.Under(p, s.gas)
 	default:
 		e, err = p.Under(s.gas)
 	}
@@ -140,7 +143,12 @@ func (a acidity) lacks(pH float64, s surroundings) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	wanted, err := p.AlkalinityAt(pH, s.gas)
+	var wanted units.CalciumCarbonate
+	if s.like != nil {
+		wanted, err = s.like.AlkalinityAt(p, pH, s.gas)
+	} else {
+		wanted, err = p.AlkalinityAt(pH, s.gas)
+	}
 	return (wanted.In(units.MilligramPerLitreCaCO3) - p.Alkalinity().In(units.MilligramPerLitreCaCO3)) / caCO3PerEquivalent, err
 }
 

@@ -20,17 +20,17 @@ const (
 
 // bufferFacts is what a mole brings.
 type bufferFacts struct {
-	name, formula        string
-	also                 string
+	name, also           string
+	mass                 float64 // g
 	potassium, sodium    float64
 	citrate, bicarbonate float64
 }
 
 var bufferTable = [...]bufferFacts{
-	PotassiumBicarbonate: {name: "potassium bicarbonate", formula: "KHCO3", also: "KHCO3", potassium: 1, bicarbonate: 1},
-	SodiumBicarbonate:    {name: "sodium bicarbonate", formula: "NaHCO3", also: "baking soda", sodium: 1, bicarbonate: 1},
-	TripotassiumCitrate:  {name: "tripotassium citrate monohydrate", formula: "K3C6H5O7.H2O", also: "potassium citrate", potassium: 3, citrate: 1},
-	TrisodiumCitrate:     {name: "trisodium citrate dihydrate", formula: "Na3C6H5O7.2H2O", also: "sodium citrate", sodium: 3, citrate: 1},
+	PotassiumBicarbonate: {name: "potassium bicarbonate", mass: mustMass("KHCO3"), also: "KHCO3", potassium: 1, bicarbonate: 1},
+	SodiumBicarbonate:    {name: "sodium bicarbonate", mass: mustMass("NaHCO3"), also: "baking soda", sodium: 1, bicarbonate: 1},
+	TripotassiumCitrate:  {name: "tripotassium citrate monohydrate", mass: mustMass("K3C6H5O7.H2O"), also: "potassium citrate", potassium: 3, citrate: 1},
+	TrisodiumCitrate:     {name: "trisodium citrate dihydrate", mass: mustMass("Na3C6H5O7.2H2O"), also: "sodium citrate", sodium: 3, citrate: 1},
 }
 
 func (b Buffer) facts() *bufferFacts {
@@ -46,7 +46,7 @@ func (b Buffer) String() string { return b.facts().name }
 // MolarMass returns g/mol with crystal water.
 //
 //   - Source: [water.MolarMass].
-func (b Buffer) MolarMass() float64 { return mustMass(b.facts().formula) }
+func (b Buffer) MolarMass() float64 { return b.facts().mass }
 
 // ParseBuffer returns the buffer of that name; "KHCO3", "baking soda", "potassium
 // citrate" and "sodium citrate" are taken too. The error is a [*units.ParseError].

@@ -36,6 +36,7 @@ func (f Ferment) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 	if err != nil {
 		return BufferDose{}, err
 	}
+	c.like = new(water.Series)
 	var mmol [3]float64
 	var like doseCurve
 	with := c
@@ -205,6 +206,7 @@ func (f Ferment) Correct(used units.Share, measured, target float64, b Buffer) (
 	if err != nil {
 		return Correction{}, err
 	}
+	c.like = new(water.Series)
 	var mmol, end [3]float64
 	var like doseCurve
 	var out Correction

@@ -54,7 +54,8 @@ type fermenting struct {
 	feed     Supply
 	upTo     [3]Metabolism // usual, least, most
 	others   []water.Content
-	perLitre float64 // litres of water in a litre of drink
+	perLitre float64       // litres of water in a litre of drink
+	like     *water.Series // of this ferment's liquids, where there are many
 }
 
 const fermentSource = "washes that yeast ferments"
@@ -170,7 +171,7 @@ func (a acidity) clean() acidity {
 // around is what the pH depends on: the wash stands under air before the yeast starts,
 // then under its own CO2.
 func (f *fermenting) around(used float64) surroundings {
-	s := surroundings{at: f.Temperature, others: f.rest()}
+	s := surroundings{at: f.Temperature, others: f.rest(), like: f.like}
 	if used > 0 {
 		s.gas = f.Pressure
 	}
@@ -212,6 +213,7 @@ func (f Ferment) At(used units.Share) (Point, error) {
 	if err != nil {
 		return Point{}, err
 	}
+	c.like = new(water.Series)
 	return c.at(used.In(units.Percent) / 100)
 }
 
@@ -297,6 +299,7 @@ func (f Ferment) Course(steps int) (Course, error) {
 	if err != nil {
 		return Course{}, err
 	}
+	c.like = new(water.Series)
 	out := Course{Points: make([]Point, 0, steps+1)}
 	for i := range steps + 1 {
 		p, err := c.at(float64(i) / float64(steps))

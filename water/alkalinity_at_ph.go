@@ -17,6 +17,11 @@ import (
 //   - Source: as [Profile.Under], read the other way.
 //   - Uncertainty: 5 % for 0.02 in pH where bicarbonate carries it.
 func (p Profile) AlkalinityAt(ph float64, co2 units.AbsolutePressure) (units.CalciumCarbonate, error) {
+	var e Equilibrium
+	return e.alkalinityAt(&p, ph, co2)
+}
+
+func (e *Equilibrium) alkalinityAt(p *Profile, ph float64, co2 units.AbsolutePressure) (units.CalciumCarbonate, error) {
 	const fn = "water.Profile.AlkalinityAt"
 	var none units.CalciumCarbonate
 	if err := limit.Check(fn, "pH", ph, "", 1, 13, rangeSource); err != nil {
@@ -29,10 +34,9 @@ func (p Profile) AlkalinityAt(ph float64, co2 units.AbsolutePressure) (units.Cal
 	if err := p.ready(fn); err != nil {
 		return none, err
 	}
-	s := p.solution()
-	s.constantsAt(p.t)
+	s := &e.s
+	e.follow(p, ph)
 	s.fugacity = fugacity(kPa, p.t)
-	s.begin(ph)
 	if err := s.atPH(fn, byGas, nil); err != nil {
 		return none, err
 	}

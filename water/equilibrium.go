@@ -138,19 +138,23 @@ func (p Profile) closedPH(fn string) (Profile, error) {
 }
 
 func (p *Profile) closed(fn string) (e Equilibrium, err error) {
-	if err := p.ready(fn); err != nil {
+	if err := e.closed(fn, p); err != nil {
 		return Equilibrium{}, err
 	}
-	e.water = *p
-	s := &e.s
-	p.fillSolution(s)
-	s.constantsAt(p.t)
-	s.begin(p.start())
-	if err := s.findPH(fn, byCarbon); err != nil {
-		return Equilibrium{}, err
+	return e, nil
+}
+
+// closed finds the equilibrium of a water with its inorganic carbon.
+func (e *Equilibrium) closed(fn string, p *Profile) error {
+	if err := p.ready(fn); err != nil {
+		return err
+	}
+	e.follow(p, p.ph)
+	if err := e.s.findPH(fn, byCarbon); err != nil {
+		return err
 	}
 	e.seal()
-	return e, nil
+	return nil
 }
 
 // Closed returns the equilibrium of the water without air: its alkalinity and the
@@ -163,12 +167,18 @@ func (p *Profile) closed(fn string) (e Equilibrium, err error) {
 //     carbonate_constants.go and weak_acid_constants.go give them.
 //   - Uncertainty: 0.02 in pH against a general geochemistry program.
 func (p Profile) Closed(carbon units.MolarConcentration) (Equilibrium, error) {
-	const fn = "water.Profile.Closed"
-	p.carbon = carbon.In(units.MillimolePerLitre)
-	if err := limit.Check(fn, "inorganic carbon", p.carbon, "mmol/L", 0, mostCarbon, waterSource); err != nil {
+	if err := p.enclose(closedName, carbon); err != nil {
 		return Equilibrium{}, err
 	}
-	return p.closed(fn)
+	return p.closed(closedName)
+}
+
+const closedName, underName = "water.Profile.Closed", "water.Profile.Under"
+
+// enclose sets the inorganic carbon of a water.
+func (p *Profile) enclose(fn string, carbon units.MolarConcentration) error {
+	p.carbon = carbon.In(units.MillimolePerLitre)
+	return limit.Check(fn, "inorganic carbon", p.carbon, "mmol/L", 0, mostCarbon, waterSource)
 }
 
 // Equilibrium returns the equilibrium of a water of known pH. The error is a
@@ -188,29 +198,34 @@ func (p Profile) Equilibrium() (Equilibrium, error) {
 //   - Source: solubility, Plummer and Busenberg (1982); fugacity from the second
 //     virial coefficient, R. F. Weiss, Mar. Chem. 2 (1974) 203, eq. 6.
 func (p Profile) Under(co2 units.AbsolutePressure) (Equilibrium, error) {
-	return p.under("water.Profile.Under", co2)
+	return p.under(underName, co2)
 }
 
 func (p *Profile) under(fn string, co2 units.AbsolutePressure) (e Equilibrium, err error) {
+	if err := e.under(fn, p, co2); err != nil {
+		return Equilibrium{}, err
+	}
+	return e, nil
+}
+
+// under finds the equilibrium of a water under CO2.
+func (e *Equilibrium) under(fn string, p *Profile, co2 units.AbsolutePressure) error {
 	kPa := co2.In(units.Kilopascal)
 	if err := limit.Check(fn, "CO2 pressure", kPa, "kPa", 0, mostGas, "Weiss 1974, second virial coefficient"); err != nil {
-		return Equilibrium{}, err
+		return err
 	}
 	if err := p.ready(fn); err != nil {
-		return Equilibrium{}, err
+		return err
 	}
-	e.water = *p
 	s := &e.s
-	p.fillSolution(s)
-	s.constantsAt(p.t)
+	e.follow(p, p.ph)
 	s.fugacity = fugacity(kPa, p.t)
-	s.begin(p.start())
 	if err := s.findPH(fn, byGas); err != nil {
-		return Equilibrium{}, err
+		return err
 	}
 	s.carbon = s.co3 * s.carbonPerCO3()
 	e.seal()
-	return e, nil
+	return nil
 }
 
 // InAir returns the equilibrium of the water with the CO2 of open air, 420 µmol a

@@ -205,3 +205,26 @@ func ExampleProfile_AlkalinityAt() {
 	// Output:
 	// 4.1 mg/L as CaCO3
 }
+
+// The pH of a water under CO2 from open air to that of a ferment.
+func ExampleSeries() {
+	var s water.Series
+	for _, gas := range []units.AbsolutePressure{units.Kilopascal.Of(0.04), units.Kilopascal.Of(1), units.Kilopascal.Of(10), units.Kilopascal.Of(100)} {
+		e, err := s.Under(well(), gas)
+		if err != nil {
+			panic(err)
+		}
+		fmt.Printf("%s: pH %.2f\n", gas.Text(units.Kilopascal, 2), e.PH())
+	}
+	e, _ := s.Closed(well(), units.MillimolePerLitre.Of(1))
+	fmt.Printf("1 mmol/L of carbon: pH %.2f\n", e.PH())
+	a, _ := s.AlkalinityAt(well(), 7, units.Kilopascal.Of(1))
+	fmt.Println("for pH 7 under 1 kPa:", a.Text(units.MilligramPerLitreCaCO3, 0))
+	// Output:
+	// 0.04 kPa absolute: pH 7.84
+	// 1.00 kPa absolute: pH 6.45
+	// 10.00 kPa absolute: pH 5.45
+	// 100.00 kPa absolute: pH 4.48
+	// 1 mmol/L of carbon: pH 6.46
+	// for pH 7 under 1 kPa: 94 mg/L as CaCO3
+}

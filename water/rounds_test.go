@@ -69,12 +69,12 @@ func TestStartingStrength(t *testing.T) {
 		s    solution
 		want float64
 	}{
-		"CaCl2":  {solution{ca: 1e-3, inertStrength: 1e-3}, 3e-3},
-		"Na2SO4": {solution{na: 2e-3, so4: 1e-3}, 3e-3},
-		"MgSO4":  {solution{mg: 1e-3, so4: 1e-3}, 4e-3},
-		"NaHCO3": {solution{na: 1e-3, alk: 1e-3}, 1e-3},
-		"KH2PO4": {solution{kk: 1e-3, po4: 1e-3}, 1e-3},
-		"NH4Cl":  {solution{nh4: 1e-3, inertStrength: 0.5e-3}, 1e-3},
+		"CaCl2":  {solution{totals: totals{ca: 1e-3, inertStrength: 1e-3}}, 3e-3},
+		"Na2SO4": {solution{totals: totals{na: 2e-3, so4: 1e-3}}, 3e-3},
+		"MgSO4":  {solution{totals: totals{mg: 1e-3, so4: 1e-3}}, 4e-3},
+		"NaHCO3": {solution{totals: totals{na: 1e-3, alk: 1e-3}}, 1e-3},
+		"KH2PO4": {solution{totals: totals{kk: 1e-3, po4: 1e-3}}, 1e-3},
+		"NH4Cl":  {solution{totals: totals{nh4: 1e-3, inertStrength: 0.5e-3}}, 1e-3},
 	} {
 		r.s.constantsAt(20)
 		r.s.begin(7)

@@ -21,20 +21,24 @@ type solution struct {
 	c   conditional // at the pH
 	std conditional // at an activity of H+ of 1
 
-	// what is given
-	ca, mg, na, kk, nh4, so4, po4 float64 // totals
-	acid                          [len(weakAcids)]float64
-	acids                         bool    // some acid is not zero
-	inertStrength                 float64 // ½Σ m z² of the ions that react with nothing
-	inertCharge                   float64 // their charge
-	alk, carbon, fugacity         float64 // two of these and the pH make a state
-	unreported                    float64 // charge of the report that its ions do not balance
+	totals
 
 	// the state
 	h                                        float64 // activity
 	fca, fmg, fna, fk, fnh4, fso4, fpo4, co3 float64 // free concentrations
 	strength, move                           float64 // move is how far it last was from where it stood
 	shareS, shareP                           float64 // free shares of sulfate and phosphate
+}
+
+// totals are what is given.
+type totals struct {
+	ca, mg, na, kk, nh4, so4, po4 float64
+	acid                          [len(weakAcids)]float64
+	acids                         bool    // some acid is not zero
+	inertStrength                 float64 // ½Σ m z² of the ions that react with nothing
+	inertCharge                   float64 // their charge
+	alk, carbon, fugacity         float64 // two of these and the pH make a state
+	unreported                    float64 // charge of the report that its ions do not balance
 }
 
 // conditional are products of constants and activity coefficients, for
