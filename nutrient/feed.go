@@ -43,7 +43,8 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, law Jurisdiction,
 		if n == 0 {
 			continue
 		}
-		most := bounds.room(law, s.group) // g/L
+		place := bounds.find(law, s.group)
+		most := bounds.room(place) // g/L
 		dose := left / n
 		if dose > most {
 			dose = most
@@ -54,7 +55,7 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, law Jurisdiction,
 		if dose <= 0 {
 			continue
 		}
-		bounds.use(law, s.group, dose)
+		bounds.use(place, dose)
 		out.Doses = append(out.Doses, Dose{s, kilograms(dose * litres / 1000)})
 		out.Cautions = append(out.Cautions, s.cautions...)
 	}
@@ -96,18 +97,17 @@ func (c *ceilings) find(j Jurisdiction, s Substance) int {
 	return len(c.limits) - 1
 }
 
-// room returns how much more of s its limit lets in, in g/L; without a limit there is no
-// end.
-func (c *ceilings) room(j Jurisdiction, s Substance) float64 {
-	i := c.find(j, s)
+// room returns how much more the limit at a place lets in, in g/L; without a limit there is
+// no end.
+func (c *ceilings) room(i int) float64 {
 	if i < 0 {
 		return math.MaxFloat64
 	}
 	return max(0, c.limits[i].Concentration().In(units.GramPerLitre)-c.used[i])
 }
 
-func (c *ceilings) use(j Jurisdiction, s Substance, gramsPerLitre float64) {
-	if i := c.find(j, s); i >= 0 {
+func (c *ceilings) use(i int, gramsPerLitre float64) {
+	if i >= 0 {
 		c.used[i] += gramsPerLitre
 	}
 }

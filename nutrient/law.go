@@ -1,7 +1,6 @@
 package nutrient
 
 import (
-	"fmt"
 	"slices"
 
 	"example.org/zymase/internal/checked"
@@ -101,7 +100,7 @@ func (l Limit) String() string {
 	if l.Printed != "" && l.Printed != most {
 		most = l.Printed + " (" + most + ")"
 	}
-	return fmt.Sprintf("%s: at most %s, %s, %s, %s; check the law in force", names, most, l.Scope, l.Article, l.Jurisdiction)
+	return names + ": at most " + most + ", " + l.Scope + ", " + l.Article + ", " + l.Jurisdiction.String() + "; check the law in force"
 }
 
 // Limits returns every limit known here that covers a substance under a law, in the
@@ -109,21 +108,31 @@ func (l Limit) String() string {
 // means that no limit was read, not that there is none.
 func Limits(j Jurisdiction, s Substance) []Limit {
 	var out []Limit
-	for _, l := range lawTable {
-		if l.Jurisdiction == j && (s == Unlisted || slices.Contains(l.Covers, s)) {
-			l.Covers = slices.Clone(l.Covers)
-			out = append(out, l)
+	for i := range lawTable {
+		if l := &lawTable[i]; l.covers(j, s) {
+			out = append(out, l.copied())
 		}
 	}
 	return out
 }
 
+func (l *Limit) covers(j Jurisdiction, s Substance) bool {
+	return l.Jurisdiction == j && (s == Unlisted || slices.Contains(l.Covers, s))
+}
+
+// copied is the limit with a list of its own.
+func (l *Limit) copied() Limit {
+	c := *l
+	c.Covers = slices.Clone(l.Covers)
+	return c
+}
+
 // LimitIn returns the limit of a substance for a scope, such as "wine", and whether
 // one is known.
 func LimitIn(j Jurisdiction, s Substance, scope string) (Limit, bool) {
-	for _, l := range Limits(j, s) {
-		if l.Scope == scope {
-			return l, true
+	for i := range lawTable {
+		if l := &lawTable[i]; l.Scope == scope && l.covers(j, s) {
+			return l.copied(), true
 		}
 	}
 	return Limit{}, false

@@ -224,13 +224,14 @@ func ParseSource(text string) (Source, error) {
 	case "zinc sulfate":
 		return Source{}, &units.ParseError{Input: text, Want: "nutrient", Reason: "say zinc sulfate heptahydrate or zinc sulfate monohydrate"}
 	}
-	var names []string
 	for _, known := range sources {
-		s := known()
-		if strings.ToLower(s.name) == name {
+		if s := known(); strings.EqualFold(s.name, name) {
 			return s, nil
 		}
-		names = append(names, s.name)
+	}
+	var names []string
+	for _, known := range sources {
+		names = append(names, known().name)
 	}
 	return Source{}, unknown(text, "nutrient", strings.Join(names, ", "))
 }

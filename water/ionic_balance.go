@@ -1,8 +1,8 @@
 package water
 
 import (
-	"fmt"
 	"math"
+	"strconv"
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
@@ -59,7 +59,8 @@ func (b *Balance) off() float64 {
 // judge tells why the balance is acceptable or not, in a line.
 func (b *Balance) judge() string {
 	most, unit := b.allowed()
-	return fmt.Sprintf("cations and anions differ by %.2f %s; %.1f %s is allowed at this content", b.off(), unit, most, unit)
+	return "cations and anions differ by " + strconv.FormatFloat(b.off(), 'f', 2, 64) + " " + unit + "; " +
+		strconv.FormatFloat(most, 'f', 1, 64) + " " + unit + " is allowed at this content"
 }
 
 // charges returns the sums of the charges in mEq/L. A negative alkalinity is an

@@ -266,7 +266,7 @@ func ParseSalt(text string) (Salt, error) {
 		formula := strings.ReplaceAll(key, "·", ".")
 		for i := range saltTable {
 			f := &saltTable[i]
-			if lower == strings.ToLower(f.name) || listed(f.also, lower) || strings.EqualFold(formula, f.formula) {
+			if strings.EqualFold(lower, f.name) || listed(f.also, lower) || strings.EqualFold(formula, f.formula) {
 				return Salt(i), nil
 			}
 		}

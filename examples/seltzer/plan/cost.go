@@ -58,7 +58,7 @@ func (m *maker) cost() error {
 		}
 	}
 	c.Total = total.StringFixed(2)
-	c.PerLitre = total.Div(decimal.NewFromFloat(m.req.Volume.In(units.Litre))).StringFixed(3)
+	c.PerLitre = total.DivRound(decimal.NewFromFloat(m.req.Volume.In(units.Litre)), 3).StringFixed(3)
 	m.plan.Cost = c
 	return nil
 }

@@ -19,7 +19,7 @@ func (m *maker) water() error {
 		return &RequestError{Field: "water.report", Value: "as given", Allowed: reason(err), Err: err}
 	}
 	balance := before.IonicBalance()
-	p := WaterPlan{Volume: volume, Before: figures(before), Target: w.Target, Judgement: balance.Judgement}
+	p := WaterPlan{Volume: volume, Before: figures(before, balance), Target: w.Target, Judgement: balance.Judgement}
 	if !balance.Acceptable {
 		m.caution("The water report does not balance: " + balance.Judgement + ". An ion is missing or wrong; ask the laboratory.")
 	}
@@ -61,7 +61,7 @@ func (m *maker) water() error {
 	if err != nil {
 		return err
 	}
-	p.After, m.treated = figures(after), after
+	p.After, m.treated = figures(after, after.IonicBalance()), after
 	m.plan.Water = p
 	return nil
 }
@@ -112,11 +112,11 @@ func (i Ions) profile() (water.Profile, error) {
 	return water.NewProfile(at20, alkalinity, i.given()...)
 }
 
-func figures(p water.Profile) WaterFigures {
+func figures(p water.Profile, balance water.Balance) WaterFigures {
 	return WaterFigures{
 		Calcium: p.Ion(water.Calcium), Magnesium: p.Ion(water.Magnesium), Sodium: p.Ion(water.Sodium),
 		Potassium: p.Ion(water.Potassium), Chloride: p.Ion(water.Chloride), Sulfate: p.Ion(water.Sulfate),
 		Alkalinity: p.Alkalinity(), Hardness: p.Hardness(), ResidualAlkalinity: p.ResidualAlkalinity(),
-		ChargeImbalance: p.IonicBalance().Percent,
+		ChargeImbalance: balance.Percent,
 	}
 }
