@@ -18,5 +18,5 @@
 // the molar masses: there are no pasted factors.
 //
 // Values are immutable and safe for concurrent use, save the reusable solvers
-// (Salter), which one goroutine may use at a time.
+// (Salter, Series), which one goroutine may use at a time.
 package water

@@ -11,8 +11,8 @@ import (
 // Series finds the equilibria of waters that resemble one another, one after another, in
 // about half the time that each takes alone: the points of a curve, the tries of a search.
 // Each search begins where the last one ended. The results are those of the methods of
-// [Profile] that have the same names, to 1e-9, and so are the errors, sources and ranges;
-// after an error the next search begins anew. The zero value is ready; one goroutine may
+// [Profile] that have the same names, to 1e-7 in pH, and so are the errors, sources and
+// ranges; after an error the next search begins anew. The zero value is ready; one goroutine may
 // use it at a time.
 type Series struct{ last Equilibrium }
 
