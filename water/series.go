@@ -51,43 +51,35 @@ func (r *Series) anew(err error) (Equilibrium, error) {
 // rest at the same temperature with all that this one holds. A pH of zero is not known.
 func (e *Equilibrium) follow(p *Profile, ph float64) {
 	s := &e.s
-	last, t := s.totals, e.water.t
+	t := e.water.t
 	e.water, s.totals = *p, totals{}
 	p.fillSolution(s)
-	first := s.h == 0
-	if !first && (t != p.t || !s.served()) {
-		*s, first = solution{totals: s.totals}, true
-	}
-	if first {
+	if t != p.t || !s.served() {
+		*s = solution{totals: s.totals}
 		s.constantsAt(p.t)
 		s.begin(cmp.Or(ph, p.start()))
 		return
 	}
-	s.fca, s.fmg, s.fna = again(s.fca, last.ca, s.ca), again(s.fmg, last.mg, s.mg), again(s.fna, last.na, s.na)
-	s.fk, s.fnh4 = again(s.fk, last.kk, s.kk), again(s.fnh4, last.nh4, s.nh4)
-	s.fso4, s.fpo4 = again(s.fso4, last.so4, s.so4), again(s.fpo4, last.po4, s.po4)
-	s.move = 0
+	// Free is at most all there is; the rest follows from these in the first round.
+	s.fca, s.fmg, s.fna = min(s.fca, s.ca), min(s.fmg, s.mg), min(s.fna, s.na)
+	s.fk, s.fnh4 = min(s.fk, s.kk), min(s.fnh4, s.nh4)
+	s.fso4, s.fpo4 = min(s.fso4, s.so4), min(s.fpo4, s.po4)
 	if ph != 0 {
 		s.h = numeric.Exp(-math.Ln10 * ph)
 	}
 }
 
-// again is the free part of a total, as large a share of it as of the last one.
-func again(free, last, total float64) float64 {
-	if last == 0 {
-		return total
-	}
-	return free / last * total
-}
-
-// served reports whether the constants hold those of everything in the water.
+// served reports whether the constants are there, and those of everything in the water.
 func (s *solution) served() bool {
 	c := &s.std
 	for i, n := range s.acid {
-		if n > 0 && c.acid[i][0] == 0 {
+		if lacks(n, c.acid[i][0]) {
 			return false
 		}
 	}
-	return (s.ca == 0 || c.caHCO3 > 0) && (s.mg == 0 || c.mgHCO3 > 0) && (s.nh4 == 0 || c.nh3 > 0) &&
-		(s.so4 == 0 || c.hso4 > 0) && (s.po4 == 0 || c.hp[0] > 0)
+	return c.h > 0 && !lacks(s.ca, c.caHCO3) && !lacks(s.mg, c.mgHCO3) && !lacks(s.nh4, c.nh3) &&
+		!lacks(s.so4, c.hso4) && !lacks(s.po4, c.hp[0])
 }
+
+// lacks reports whether a total has no product of constants.
+func lacks(total, product float64) bool { return total > 0 && product == 0 }

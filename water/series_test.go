@@ -57,6 +57,48 @@ func TestSeries(t *testing.T) {
 	})
 }
 
+// A like water begins where the last one ended, at the pH asked if one is; one of another
+// temperature, or with a part that the last one had not, begins anew.
+func TestFollow(t *testing.T) {
+	whole := water(20, map[Ion]float64{Calcium: 60, Magnesium: 8, Sodium: 12, Potassium: 90, Ammonium: 30, Chloride: 60, Sulfate: 80, Phosphate: 60,
+		Lactate: 9, Acetate: 9, Citrate: 9, Malate: 9, Tartrate: 9, Succinate: 9, Sulfite: 9, Sorbate: 9}, -1, 0, 0)
+	rest, err := whole.Under(atm(1))
+	if err != nil {
+		t.Fatal(err)
+	}
+	follows := func(what string, want bool, last Equilibrium, p Profile) {
+		t.Helper()
+		h, strength, ca := last.s.h, last.s.strength, last.s.fca
+		e := last
+		e.follow(&p, 0)
+		if got := e.s.h == h && e.s.strength == strength && e.s.fca == min(ca, e.s.ca); got != want {
+			t.Errorf("%s: follows %v", what, got)
+		}
+		e = last
+		e.follow(&p, 5)
+		near(t, what, e.s.h, 1e-5, 1e-19)
+	}
+	follows("the same", true, rest, whole)
+	for i := range whole.mg {
+		if i := Ion(i); whole.mg[i] > 0 {
+			part := whole
+			part.mg[i] = 0
+			follows("without "+i.Name(), true, rest, part)
+			last, err := part.Under(atm(1))
+			if err != nil {
+				t.Fatal(err)
+			}
+			follows("with "+i.Name(), i == Sodium || i == Potassium || i == Chloride, last, whole)
+		}
+	}
+	warm := whole
+	warm.t = 21
+	follows("warmer", false, rest, warm)
+	follows("the first", false, Equilibrium{}, whole)
+	first := water(0, nil, 1, 0, 1)
+	follows("the first at 0 °C", false, Equilibrium{}, first)
+}
+
 // A series says no as a water does, gives nothing with it, and goes on.
 func TestSeriesErrors(t *testing.T) {
 	var r Series

@@ -94,7 +94,7 @@ func (s *solution) constantsAt(celsius float64) {
 	}
 	if s.acids {
 		for i := range weakAcids {
-			if s.acid[i] > 0 {
+			if s.has(i) {
 				for j := range weakAcids[i].protons {
 					k.acids[i][j] = weakAcids[i].steps[j].at(&w)
 				}
@@ -130,7 +130,7 @@ func (s *solution) standard() {
 	if s.acids {
 		bare := [4]float64{g.neutral, g.one, g.two, g.three}
 		for i := range weakAcids {
-			if s.acid[i] > 0 {
+			if s.has(i) {
 				a := &weakAcids[i]
 				for j := range a.protons {
 					c.acid[i][j] = k.acids[i][j] * bare[a.charge] / bare[a.charge-1-j]
@@ -161,7 +161,7 @@ func (s *solution) condition() {
 	}
 	if s.acids {
 		for i := range weakAcids {
-			if s.acid[i] > 0 {
+			if s.has(i) {
 				c.acid[i] = [3]float64{b.acid[i][0] * h, b.acid[i][1] * h2, b.acid[i][2] * h2 * h}
 			}
 		}
@@ -270,7 +270,7 @@ func (s *solution) alkalinity(way int) (alk, slope float64) {
 
 func (s *solution) acidAlkalinity() (alk, slope float64) {
 	for i := range weakAcids {
-		if s.acid[i] == 0 {
+		if !s.has(i) {
 			continue
 		}
 		mean, square := s.protons(i)
@@ -279,6 +279,9 @@ func (s *solution) acidAlkalinity() (alk, slope float64) {
 	}
 	return alk, slope
 }
+
+// has reports whether there is any of acid i.
+func (s *solution) has(i int) bool { return s.acid[i] > 0 }
 
 // protons returns the mean of the protons that acid i holds, and of their square.
 func (s *solution) protons(i int) (mean, square float64) {
@@ -303,7 +306,7 @@ func (s *solution) ionicStrength() float64 {
 	}
 	if s.acids {
 		for i := range weakAcids {
-			if s.acid[i] == 0 {
+			if !s.has(i) {
 				continue
 			}
 			f := &c.acid[i]
