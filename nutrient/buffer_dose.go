@@ -14,8 +14,6 @@ import (
 const (
 	leastFloor = 2.5  // pH
 	sameCharge = 1e-7 // mEq/L: a hundredth of a milligram of buffer in a cubic metre
-	nearCharge = 1e-4 // mEq/L: from here the curve itself leads to the end
-	sameDose   = 1e-7 // mmol/L, by which the last point moved where it leads
 	allUsed    = 1.0  // share of the sugar at the end
 )
 
@@ -92,11 +90,7 @@ func solveDose(fn string, b Buffer, target float64, s surroundings, like *doseCu
 		var next float64
 		switch {
 		case curve.known():
-			var off float64
-			if next, off = curve.doseAt(0); curve.bends() && off <= sameDose && math.Abs(lack) <= nearCharge && next > low && next < high {
-				*like = curve
-				return next, nil
-			}
+			next = curve.dose(0)
 		case like.known():
 			next = x + like.dose(0) - like.dose(lack)
 		default: // as if no buffer took any of its charge back

@@ -1,7 +1,5 @@
 package nutrient
 
-import "math"
-
 // doseCurve is the newest points of a curve of dose, mmol/L, by the charge that is lacking,
 // mEq/L, no two at one charge. The zero value knows none.
 type doseCurve struct {
@@ -32,27 +30,16 @@ func (c *doseCurve) add(mmol, lack float64) {
 // known reports whether there is a curve, not a point.
 func (c *doseCurve) known() bool { return c.n > 1 }
 
-// bends reports whether there is more than a straight line.
-func (c *doseCurve) bends() bool { return c.n > 2 }
-
 // dose is where the polynomial of dose by charge through the points has a charge.
-func (c *doseCurve) dose(at float64) float64 {
-	y, _ := c.doseAt(at)
-	return y
-}
-
-// doseAt is dose, with how far off the polynomial without the oldest point is.
 //
 //   - Source: E. H. Neville, J. Indian Math. Soc. 20 (1934) 87, iterated linear
 //     interpolation (recalled from memory).
-func (c *doseCurve) doseAt(at float64) (dose, off float64) {
+func (c *doseCurve) dose(at float64) float64 {
 	y := c.mmol
 	for k := 1; k < c.n; k++ {
 		for i := c.n - 1; i >= k; i-- {
-			step := (y[i] - y[i-1]) * (at - c.lack[i]) / (c.lack[i] - c.lack[i-k])
-			y[i] += step
-			off = math.Abs(step) // the last one stays: that of the newest point and all the others
+			y[i] += (y[i] - y[i-1]) * (at - c.lack[i]) / (c.lack[i] - c.lack[i-k])
 		}
 	}
-	return y[c.n-1], off
+	return y[c.n-1]
 }
