@@ -205,7 +205,7 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 			row{"priming for all", s.weight(b.Priming), b.Priming.What + "; " + s.mass(b.PerBottle) + " a bottle", "", ""}.explain(plan.FigurePriming),
 			syrupRow(b, s),
 			row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
-			row{"pressure served, " + s.temperature(k.Temperature), s.gauge(k.Gauge), "", "", ""}.explain(plan.FigureGauge),
+			row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "with the air that the bottle closed on", "", ""}.explain(plan.FigureClosed),
 			row{"pressure stored, " + s.temperature(b.Store), store, b.Verdict.String() + ", " + s.gauge(k.Rating), "", ""}.explain(plan.FigureClosed))
 		if b.Verdict == carbonation.OverRating || b.Verdict == carbonation.Locked {
 			out.rows = append(out.rows, row{label: "OVER THE RATING: lower the content, keep the bottles colder, or use stronger ones."})
@@ -215,6 +215,9 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 	out.rows = append(out.rows,
 		row{"set the gauge to", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", here; at sea level " + s.gauge(k.SeaLevel), "", ""}.explain(plan.FigureGauge),
 		row{label: "rating given by the maker", value: s.gauge(k.Rating)})
+	if k.Gauge.Compare(k.Rating) > 0 {
+		out.rows = append(out.rows, row{label: "OVER THE RATING: lower the content, keep the keg colder, or use a stronger one."})
+	}
 	return out
 }
 

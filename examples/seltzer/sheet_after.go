@@ -68,10 +68,17 @@ func scheduleSection(p plan.Plan) section {
 
 func roomSection(p plan.Plan, s style) section {
 	r := p.Room
+	limit, danger := r.Reached.String(), "to the limit; danger to life after "+r.Dangerous.String()
+	if r.Dangerous == 0 {
+		danger = "to the limit; all of it, evenly mixed, stays below what endangers life, but it collects low"
+	}
+	if r.Reached == 0 {
+		limit, danger = "not reached", "all of it, evenly mixed, stays below the limit, but it collects low"
+	}
 	return section{"Air of the room", []row{
 		row{"CO2 from the ferment", s.mass(r.CO2), s.gas(r.Gas) + " of gas; " + s.mass(r.Peak) + " in the busiest hour", "", ""}.explain(plan.FigureRoom),
 		row{"fresh air at the peak", s.flow(r.FreshAir), fmt.Sprintf("holds %.0f ppm", r.LimitPPM), "", ""}.explain(plan.FigureRoom),
-		row{"without fresh air", r.Reached.String(), "to the limit; danger to life after " + r.Dangerous.String(), "", ""}.explain(plan.FigureRoom),
+		row{"without fresh air", limit, danger, "", ""}.explain(plan.FigureRoom),
 	}}
 }
 

@@ -263,6 +263,7 @@ func (r *recipe) forStrength() (batch, error) {
 		p.primed, p.wasPrimed, p.served, p.slope = 0, 0, 0, gasOfSugar
 		p.lastBase, p.lastWater, p.baseSlope, p.waterSlope = 1, 0, 1, 1
 	}
+	r.primeAhead()
 	return r.forStrengthBracketed()
 }
 

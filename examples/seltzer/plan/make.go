@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"example.org/zymase/carbonation"
@@ -54,7 +55,7 @@ func newMaker(req Request) (*maker, error) {
 	m := &maker{recipe: r, batch: b, plan: p}
 	for _, step := range []func() error{
 		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
-		m.schedule, m.room, m.cost, m.readings, m.cautions,
+		m.readings, m.schedule, m.room, m.cost, m.cautions,
 	} {
 		if err := step(); err != nil {
 			return nil, err
@@ -74,6 +75,7 @@ type maker struct {
 	treated water.Profile    // the water after salts
 	fed     []nutrient.Dose  // as weighed
 	course  nutrient.Ferment // with its buffer
+	warned  int              // cautions that come first
 }
 
 func (m *maker) caution(text string) {
@@ -83,6 +85,12 @@ func (m *maker) caution(text string) {
 		}
 	}
 	m.plan.Cautions = append(m.plan.Cautions, text)
+}
+
+// warn is a caution before all others.
+func (m *maker) warn(text string) {
+	m.plan.Cautions = slices.Insert(m.plan.Cautions, m.warned, text)
+	m.warned++
 }
 
 // boilingPoint is that of water in this atmosphere.

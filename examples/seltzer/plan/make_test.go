@@ -155,8 +155,8 @@ func TestMakeHolds(t *testing.T) {
 				if math.Abs(b.Served.In(units.GramCO2PerLitre)/k.Content.In(units.GramCO2PerLitre)-1) > 0.01 {
 					t.Fatalf("served %v, want %v", b.Served, k.Content)
 				}
-				if b.StoreGauge.Compare(k.Gauge) < 0 {
-					t.Fatalf("stored warm at %v, served at %v", b.StoreGauge, k.Gauge)
+				if b.StoreGauge.Compare(b.ServedGauge) < 0 {
+					t.Fatalf("stored warm at %v, served at %v", b.StoreGauge, b.ServedGauge)
 				}
 			}
 		}

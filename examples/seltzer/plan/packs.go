@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"fmt"
 	"math"
 	"strings"
 
@@ -41,7 +42,7 @@ func (m *maker) packs() error {
 
 func (m *maker) keg(p PackPlan) {
 	if p.Gauge.Compare(p.Rating) > 0 {
-		m.caution(carbonation.OverRatingCaution.Text())
+		m.warn(fmt.Sprintf("The keg at %s, set to %s: %s", p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1), carbonation.OverRatingCaution.Text()))
 	}
 	if p.Gauge.In(units.KilopascalGauge) <= 0 {
 		m.caution("The keg's content is below what it holds without pressure at that temperature: no gas is needed, and it may be flat.")
@@ -74,7 +75,7 @@ func (m *maker) bottle(r packRecipe, k packed) (*BottlePlan, error) {
 	if err != nil {
 		return nil, err
 	}
-	b.Served = served.Content
+	b.Served, b.ServedGauge = served.Content, served.Gauge
 	warm, err := closed.At(*r.Store)
 	if err != nil {
 		return nil, err
@@ -85,6 +86,10 @@ func (m *maker) bottle(r packRecipe, k packed) (*BottlePlan, error) {
 	}
 	b.StoreGauge, b.AtLeast, b.Verdict, b.Worst = warm.Gauge, warm.AtLeast, warm.Verdict, worst.Gauge
 	for _, c := range worst.Cautions.List() {
+		if c == carbonation.OverRatingCaution {
+			m.warn(fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s: %s", r.Kind, r.Store.Text(units.Celsius, 0), worst.Gauge.Text(units.BarGauge, 1), c.Text()))
+			continue
+		}
 		m.caution(c.Text())
 	}
 	m.caution("Prime only at the dry floor: a bottle filled above it makes gas from the sugar that is left, on top of the priming.")

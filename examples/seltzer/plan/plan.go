@@ -171,16 +171,19 @@ type PackPlan struct {
 
 // BottlePlan is what bottles need beyond a keg.
 type BottlePlan struct {
-	Dissolved  units.CarbonDioxideContent `json:"already_dissolved"`
-	Priming    Weight                     `json:"priming"` // for all bottles
-	PerBottle  units.Mass                 `json:"per_bottle"`
-	Syrup      units.Mass                 `json:"syrup_water"`     // boiled and cooled; the primer is dissolved in it
-	Served     units.CarbonDioxideContent `json:"co2_when_served"` // in the drink, at rest with the head-space
-	Store      units.Temperature          `json:"store"`
-	StoreGauge units.GaugePressure        `json:"gauge_at_store"`
-	AtLeast    bool                       `json:"gauge_is_at_least"` // the pressure is above what can be computed
-	Verdict    carbonation.Verdict        `json:"verdict"`
-	Worst      units.GaugePressure        `json:"gauge_at_store_if_all_sugar_ferments"`
+	Dissolved units.CarbonDioxideContent `json:"already_dissolved"`
+	Priming   Weight                     `json:"priming"` // for all bottles
+	PerBottle units.Mass                 `json:"per_bottle"`
+	Syrup     units.Mass                 `json:"syrup_water"`     // boiled and cooled; the primer is dissolved in it
+	Served    units.CarbonDioxideContent `json:"co2_when_served"` // in the drink, at rest with the head-space
+	// ServedGauge is higher than that of a keg of the same content, by the air that the
+	// bottle closed on.
+	ServedGauge units.GaugePressure `json:"gauge_when_served"`
+	Store       units.Temperature   `json:"store"`
+	StoreGauge  units.GaugePressure `json:"gauge_at_store"`
+	AtLeast     bool                `json:"gauge_is_at_least"` // the pressure is above what can be computed
+	Verdict     carbonation.Verdict `json:"verdict"`
+	Worst       units.GaugePressure `json:"gauge_at_store_if_all_sugar_ferments"`
 }
 
 // FlavourPlan is the bench trial scaled up.
@@ -242,9 +245,9 @@ type RoomPlan struct {
 	CO2       units.Mass       `json:"co2"` // of the whole ferment
 	Gas       units.Volume     `json:"gas"` // the same as a gas
 	Peak      units.Mass       `json:"peak_in_an_hour"`
-	FreshAir  units.VolumeFlow `json:"fresh_air"` // that holds the limit at the peak
-	Reached   Duration         `json:"limit_reached_without_fresh_air"`
-	Dangerous Duration         `json:"danger_reached_without_fresh_air"`
+	FreshAir  units.VolumeFlow `json:"fresh_air"`                        // that holds the limit at the peak
+	Reached   Duration         `json:"limit_reached_without_fresh_air"`  // 0: not by all the gas of the ferment, evenly mixed
+	Dangerous Duration         `json:"danger_reached_without_fresh_air"` // likewise
 	LimitPPM  float64          `json:"limit_ppm"`
 }
 

@@ -28,6 +28,7 @@ const (
 	Fermenting = "fermenting"
 	Finished   = "finished"
 	Stalled    = "stalled"
+	Doubtful   = "reading in doubt"
 )
 
 // readings compares what was read with the plan.
@@ -75,6 +76,7 @@ func (m *maker) readings() error {
 	}
 	s.Floor, s.Final = floor.Gravity().SG(), floor.ByVolume()
 	s.judge()
+	s.doubt(wash.Gravity().SG())
 	if n := len(s.Points); n > 0 {
 		// Counted as sucrose, all of it to gas: the most that it can make.
 		left := kilograms(s.Points[n-1].Left.In(units.GramPerLitre) / 1000)
@@ -84,8 +86,13 @@ func (m *maker) readings() error {
 				return err
 			}
 		}
-		if s.State != Finished {
-			m.caution(fmt.Sprintf("Do not pack yet: the sugar left can make %.1f g/L of CO2 in a closed pack.", s.Gas.In(units.GramCO2PerLitre)))
+		switch gas := s.Gas.In(units.GramCO2PerLitre); {
+		case s.State == Doubtful:
+			m.caution("Do not pack yet: the readings contradict the wash.")
+		case s.State != Finished && gas < 0.05:
+			m.caution("Do not pack yet: the gravity has to stay the same over several days.")
+		case s.State != Finished:
+			m.caution(fmt.Sprintf("Do not pack yet: the sugar left can make %.1f g/L of CO2 in a closed pack.", gas))
 		}
 	}
 	m.plan.State = s
@@ -177,14 +184,14 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 		After: r.After, Gravity: s.Gravity().SG(), Used: units.Percent.Of(checked.Number(100 * used)), Strength: s.ByVolume(), PH: r.PH,
 		Left: units.GramPerLitre.Of(checked.Number(1000 * kg(s.Fermentable()) / v.In(units.Litre))),
 	}
-	if used == 1 {
+	if used == 0 || used == 1 {
 		p.Gravity = m.corrected(r, s)
 	}
 	p.Uncertainty = m.plan.Uncertainty.ByHydrometer
 	return p, nil
 }
 
-// corrected is the gravity of a reading below the floor, at 20 °C.
+// corrected is the gravity of a reading above the start or below the floor, at 20 °C.
 func (m *maker) corrected(r Reading, s gravity.Solution) float64 {
 	g, err := gravity.Hydrometer{}.Correct(r.Gravity, r.Temperature, s.ByVolume())
 	if err != nil {
@@ -215,6 +222,24 @@ func (s *StatePlan) judge() {
 				s.State = Stalled
 			}
 			return
+		}
+	}
+}
+
+// doubt looks for readings that no ferment of the wash can give.
+func (s *StatePlan) doubt(original float64) {
+	say := func(format string, a ...any) {
+		s.State, s.Diagnosis = Doubtful, append(s.Diagnosis, fmt.Sprintf(format, a...))
+	}
+	for i, p := range s.Points {
+		if over := p.Gravity - original; over > aboveFloor {
+			say("after %v: %.4f is %.4f above the original gravity: stir or degas the sample, read again, and check the original gravity", p.After, p.Gravity, over)
+		}
+		if under := s.Floor - p.Gravity; under > aboveFloor {
+			say("after %v: %.4f is %.4f below the dry floor, which no ferment of this wash reaches: check the hydrometer in water, and the original gravity", p.After, p.Gravity, under)
+		}
+		if i > 0 && p.Gravity-s.Points[i-1].Gravity > aboveFloor {
+			say("after %v: the gravity rose by %.4f: one of the two readings is wrong, or sugar was added", p.After, p.Gravity-s.Points[i-1].Gravity)
 		}
 	}
 }

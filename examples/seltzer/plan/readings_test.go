@@ -110,6 +110,63 @@ func TestDiagnosis(t *testing.T) {
 	}
 }
 
+// Readings that no ferment of the wash can give are kept as they were read, told, and never
+// called finished.
+func TestReadingsInDoubt(t *testing.T) {
+	for _, c := range []struct {
+		readings []plan.Reading
+		want     string
+	}{
+		{[]plan.Reading{read(8*day, 0.985), read(12*day, 0.985)}, "below the dry floor"},
+		{[]plan.Reading{read(day, 1.040)}, "above the original gravity"},
+		{[]plan.Reading{read(2*day, 1.010), read(4*day, 1.015)}, "the gravity rose by 0.0050"},
+	} {
+		r := request(t)
+		r.Readings = c.readings
+		p := made(t, r)
+		if p.State.State != plan.Doubtful || len(p.State.Diagnosis) == 0 || !strings.Contains(p.State.Diagnosis[0], c.want) {
+			t.Errorf("%s: %s, %q", c.want, p.State.State, p.State.Diagnosis)
+		}
+		last := c.readings[len(c.readings)-1]
+		near(t, c.want, p.State.Points[len(c.readings)-1].Gravity, last.Gravity, 2e-4)
+	}
+}
+
+// A ferment that is late by its readings makes the rest late; a stalled one is not dated.
+func TestReadingsMoveTheDays(t *testing.T) {
+	r := request(t)
+	p := made(t, r)
+	on := func(p plan.Plan, what string) string {
+		for _, e := range p.Schedule {
+			if e.What == what {
+				return e.Day
+			}
+		}
+		return ""
+	}
+	if got := on(p, "about dry"); got != "2027-03-14" {
+		t.Errorf("dry on %s", got)
+	}
+	// Two thirds used after 8 d: by a lag of half a day and an even pace planned at 5.5 d.
+	r.Readings = []plan.Reading{read(8*day, p.Gravity.TwoThirdsUsed)}
+	if got := on(made(t, r), "about dry"); got != "2027-03-16" {
+		t.Errorf("late: dry on %s", got)
+	}
+	r.Readings = []plan.Reading{read(5*day, p.Gravity.Floor), read(7*day, p.Gravity.Floor)}
+	if got := on(made(t, r), "about dry"); got != "2027-03-13" {
+		t.Errorf("done: dry on %s", got)
+	}
+	r.Readings = []plan.Reading{read(5*day, 1.010), read(8*day, 1.010)}
+	stalled := made(t, r)
+	found := false
+	for _, c := range stalled.Cautions {
+		found = found || strings.HasPrefix(c, "The days from")
+	}
+	if !found || on(stalled, "about dry") != "2027-03-14" {
+		t.Errorf("%q", stalled.Cautions)
+	}
+}
+
 func TestReadingsRefused(t *testing.T) {
 	acid := 1.0
 	bad := read(day, 1.01)

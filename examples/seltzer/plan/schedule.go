@@ -54,6 +54,9 @@ func (m *maker) schedule() error {
 		return err
 	}
 	add(half, "measure the pH", "half of the sugar is used")
+	if whole, err = m.slipped(whole); err != nil {
+		return err
+	}
 	add(whole, "about dry", fmt.Sprintf("gravity near %.4f", m.plan.Gravity.Floor))
 	packs := whole + steadyFor
 	add(packs, "pack", "the same gravity over three days, at or near the floor")
@@ -65,6 +68,28 @@ func (m *maker) schedule() error {
 		}
 	}
 	return nil
+}
+
+// slipped is when the ferment is dry by its readings: it is as late then as the last of them
+// found it. A ferment that stands still is dated no more.
+func (m *maker) slipped(whole time.Duration) (time.Duration, error) {
+	s := m.plan.State
+	if s == nil || len(s.Points) == 0 {
+		return whole, nil
+	}
+	last := s.Points[len(s.Points)-1]
+	switch s.State {
+	case Stalled, Doubtful, NotBegun:
+		m.caution("The days from \"about dry\" on are those of the plan: the readings do not tell when this ferment ends.")
+		return whole, nil
+	case Finished:
+		return min(whole, time.Duration(last.After)), nil
+	}
+	expected, err := nutrient.EstimatedTime(last.Used, whole)
+	if err != nil {
+		return 0, err
+	}
+	return max(time.Duration(last.After), whole+time.Duration(last.After)-expected), nil
 }
 
 // room is the fresh air that the ferment asks for.
@@ -88,9 +113,15 @@ func (m *maker) room() error {
 	if err != nil {
 		return err
 	}
+	made := func(at time.Duration) Duration { // 0 where all the gas is not enough
+		if peak*at.Hours() > total {
+			return 0
+		}
+		return Duration(at.Round(time.Hour))
+	}
 	m.plan.Room = &RoomPlan{
 		CO2: kilograms(total), Gas: gas, Peak: units.Gram.Of(checked.Number(1000 * peak)),
-		FreshAir: v.FreshAir, Reached: Duration(v.Reached.Round(time.Hour)), Dangerous: Duration(v.Dangerous.Round(time.Hour)),
+		FreshAir: v.FreshAir, Reached: made(v.Reached), Dangerous: made(v.Dangerous),
 		LimitPPM: limitPPM,
 	}
 	for _, c := range v.Cautions.List() {

@@ -4,7 +4,7 @@ import "example.org/zymase/units"
 
 // StatePlan is where a ferment stands by its readings.
 type StatePlan struct {
-	State  string       `json:"state"` // [NotBegun], [Fermenting], [Finished] or [Stalled]
+	State  string       `json:"state"` // [NotBegun], [Fermenting], [Finished], [Stalled] or [Doubtful]
 	Points []StatePoint `json:"points"`
 
 	Original float64      `json:"original,omitempty"` // as measured, at 20 °C; 0 if it was not
@@ -16,7 +16,7 @@ type StatePlan struct {
 	Final units.StrengthByVolume     `json:"strength_when_dry"`
 	Gas   units.CarbonDioxideContent `json:"gas_from_sugar_left"`
 
-	Diagnosis  []string `json:"diagnosis,omitempty"` // of a stalled ferment
+	Diagnosis  []string `json:"diagnosis,omitempty"` // of a stalled ferment, or of readings in doubt
 	Correction *Weight  `json:"correction,omitempty"`
 }
 

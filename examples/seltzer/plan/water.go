@@ -1,6 +1,10 @@
 package plan
 
 import (
+	"fmt"
+	"math"
+	"strings"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -63,7 +67,33 @@ func (m *maker) water() error {
 	}
 	p.After, m.treated = figures(after, after.IonicBalance()), after
 	m.plan.Water = p
+	if len(salts) > 0 {
+		m.missed(w.Target, after)
+	}
 	return nil
+}
+
+// What is said when the salts at hand do not reach a target (common practice, no source):
+// off by a sixth of it, and by what a taste could notice.
+const missedShare, missedBy = 0.15, 10 // mg/L
+
+// missed cautions where a water is far from its target.
+func (m *maker) missed(target Ions, after water.Profile) {
+	var off []string
+	see := func(what string, got, want float64) {
+		if d := math.Abs(got - want); d > missedBy && d > missedShare*want {
+			off = append(off, fmt.Sprintf("%s %.0f for %.0f", what, got, want))
+		}
+	}
+	for _, c := range target.given() {
+		see(c.Ion.Name(), after.Ion(c.Ion).In(units.MilligramPerLitre), c.Concentration.In(units.MilligramPerLitre))
+	}
+	if a := target.Alkalinity; a != nil {
+		see("alkalinity", after.Alkalinity().In(units.MilligramPerLitreCaCO3), a.In(units.MilligramPerLitreCaCO3))
+	}
+	if len(off) > 0 {
+		m.caution("The salts at hand miss the target of the water, mg/L: " + strings.Join(off, ", ") + ". Take other salts, another target, or thin the water with distilled water.")
+	}
 }
 
 func stocks(salts []water.Salt) []water.Stock {

@@ -1,0 +1,103 @@
+package plan_test
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// A bottle stored as cold as it is served has one pressure: that of a keg of the same
+// content and, on top, of the air it closed on. Air at 93.9 kPa and about 20 °C over 4 %
+// of the bottle has 0.89 bar at 6 °C before the liquid shrinks and gas takes its room;
+// by hand to a tenth.
+func TestBottleHasOnePressure(t *testing.T) {
+	r := request(t)
+	cold := r.Packs[1].Temperature
+	r.Packs[1].Store = &cold
+	b := made(t, r).Packs[1]
+	if b.Bottle.ServedGauge != b.Bottle.StoreGauge {
+		t.Errorf("%v served, %v stored at the same temperature", b.Bottle.ServedGauge, b.Bottle.StoreGauge)
+	}
+	near(t, "air, bar", b.Bottle.ServedGauge.In(units.BarGauge)-b.Gauge.In(units.BarGauge), 0.939*279/293, 0.1)
+}
+
+// A keg above its rating says so before all other cautions, by name; one below does not.
+func TestOverRatedKeg(t *testing.T) {
+	r := request(t)
+	over := func(p plan.Plan) bool { return strings.HasPrefix(p.Cautions[0], "The keg at 4 °C, set to 1.") }
+	if p := made(t, r); over(p) {
+		t.Errorf("%q", p.Cautions)
+	}
+	r.Packs[0].Rating = units.BarGauge.Of(1)
+	if p := made(t, r); !over(p) || !strings.Contains(p.Cautions[0], "Above the rating") {
+		t.Errorf("%q", p.Cautions)
+	}
+	r.Packs[1].Rating = units.BarGauge.Of(3)
+	p := made(t, r)
+	if !over(p) || !strings.HasPrefix(p.Cautions[1], "The bottle at 35 °C, ") {
+		t.Errorf("%q", p.Cautions)
+	}
+}
+
+// Salts that cannot reach a target are told with what they reach.
+func TestMissedTarget(t *testing.T) {
+	r := request(t)
+	missed := func(p plan.Plan) string {
+		for _, c := range p.Cautions {
+			if strings.HasPrefix(c, "The salts at hand miss") {
+				return c
+			}
+		}
+		return ""
+	}
+	if c := missed(made(t, r)); c != "" {
+		t.Error(c)
+	}
+	much := units.MilligramPerLitre.Of(500)
+	r.Water.Target.Calcium = &much
+	if c := missed(made(t, r)); !strings.Contains(c, "calcium") || !strings.Contains(c, "chloride") || !strings.Contains(c, " for 500") {
+		t.Errorf("%q", c)
+	}
+	r = request(t)
+	low := units.MilligramPerLitreCaCO3.Of(10) // from 38, with salts alone
+	r.Water.Target.Alkalinity = &low
+	if c := missed(made(t, r)); !strings.Contains(c, "alkalinity 38 for 10") {
+		t.Errorf("%q", c)
+	}
+}
+
+// All of a ferment's gas in the room is the most there can be: 2 kg of CO2 is 1.1 m³, 2.6 %
+// of 45 m³ and 5.5 % of 20 m³, where 4 % is dangerous (NIOSH, immediately dangerous).
+func TestRoomHoldsAllTheGas(t *testing.T) {
+	r := request(t)
+	p := made(t, r)
+	if p.Room.Dangerous != 0 || p.Room.Reached == 0 {
+		t.Errorf("%+v", *p.Room)
+	}
+	r.Room.Volume = units.CubicMetre.Of(20)
+	if p = made(t, r); p.Room.Dangerous == 0 {
+		t.Errorf("%+v", *p.Room)
+	}
+	r.Room.Volume = units.CubicMetre.Of(400) // 0.27 %, below the limit of 0.5 %
+	if p = made(t, r); p.Room.Dangerous != 0 || p.Room.Reached != 0 {
+		t.Errorf("%+v", *p.Room)
+	}
+}
+
+// The limit of a juice counts its primer: 12 °Bx gives 6.7 % vol (common practice: 0.56 a
+// degree), the boil takes 1.25 L of 57, and 8.5 g/L of sugar bring another 0.5.
+func TestAllJuicePrimed(t *testing.T) {
+	r := request(t)
+	r.Fermentable, r.Buffer, r.Flavour = "juice 12 °Bx", nil, nil
+	r.Packs = r.Packs[1:]
+	r.Packs[0].Volume = r.Volume
+	r.Strength = units.PercentVolume.Of(7)
+	p := made(t, r)
+	near(t, "strength", p.Packs[0].Strength.In(units.PercentVolume), 7, 0.02)
+	r.Strength = units.PercentVolume.Of(7.5)
+	if _, err := plan.Make(r); err == nil || !strings.Contains(err.Error(), "at most 7.2 % vol") {
+		t.Error(err)
+	}
+}
