@@ -153,6 +153,9 @@ func feedSection(p plan.Plan, s style) section {
 func aciditySection(p plan.Plan, s style) section {
 	a := p.Acidity
 	out := section{title: "pH of the ferment"}
+	if a.Unforeseen != "" {
+		out.rows = append(out.rows, row{label: a.Unforeseen})
+	}
 	for i, pt := range a.Points {
 		when := percent(pt.Used) + " of the sugar used"
 		if i == 0 {

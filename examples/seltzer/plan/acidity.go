@@ -20,7 +20,12 @@ func (m *maker) acidity() error {
 	if err != nil {
 		return err
 	}
-	a := AcidityPlan{}
+	a := AcidityPlan{Unforeseen: m.unforeseen(), Points: []AcidityPoint{}}
+	if a.Unforeseen != "" {
+		m.plan.Acidity, m.course = a, f
+		m.caution(a.Unforeseen)
+		return nil
+	}
 	if b := m.req.Buffer; b != nil {
 		salt, err := nutrient.ParseBuffer(b.Salt)
 		if err != nil {

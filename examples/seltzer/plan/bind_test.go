@@ -81,7 +81,7 @@ func TestMakeRefuses(t *testing.T) {
 	for _, c := range []struct{ name, old, new, want string }{
 		{"kettle too small", `"capacity": "80 L"`, `"capacity": "50 L"`, `kettle.capacity: 50.0 L: at least 63.`},
 		{"fermenter too small", `"capacity": "75 L"`, `"capacity": "40 L"`, `fermenter.capacity: 40.0 L: at least 59.`},
-		{"juice too weak", `"fermentable": "white sugar"`, `"fermentable": "juice 6 °Bx"`, `strength: 4.6 % vol: at most `},
+		{"juice with a buffer", `"fermentable": "white sugar"`, `"fermentable": "juice 6 °Bx"`, `buffer: potassium bicarbonate: left out for juice`},
 		{"unknown salt", `"gypsum"`, `"moon dust"`, `water.salts: moon dust: `},
 		{"unknown source", `"diammonium phosphate"`, `"hope"`, `nutrient.sources: hope: `},
 		{"unknown demand", `"medium"`, `"huge"`, `nutrient.demand: huge: `},

@@ -24,7 +24,7 @@ type Curve struct {
 const curveSteps = 24
 
 // MakeWithCurves plans a batch, and draws what a sheet shows of it: pH over the sugar
-// used, gravity and strength, gas in the kegs over pressure, pressure of the bottles
+// used where it is foreseen, gravity and strength, gas in the kegs over pressure, pressure of the bottles
 // over temperature.
 func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	m, err := newMaker(req)
@@ -36,7 +36,10 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 		return Plan{}, nil, err
 	}
 	along := points(course)
-	curves := append(m.gravityCurves(along), m.acidityCurve(along))
+	curves := m.gravityCurves(along)
+	if m.plan.Acidity.Unforeseen == "" {
+		curves = append(curves, m.acidityCurve(along))
+	}
 	for i, r := range m.recipe.packs {
 		k := m.batch.packed[i]
 		var c Curve

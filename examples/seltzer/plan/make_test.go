@@ -108,6 +108,9 @@ func drawRequest(t *rapid.T, r plan.Request) plan.Request {
 	packs := append([]plan.Pack(nil), r.Packs...)
 	packs[0].Volume, packs[1].Volume = units.Litre.Of(part*total), units.Litre.Of(total-part*total)
 	packs[0].Size = units.Litre.Of(min(19, part*total))
+	if r.Fermentable == "honey" || r.Fermentable == "dry malt extract" {
+		r.Buffer = nil
+	}
 	if rapid.Bool().Draw(t, "swapped") {
 		packs[0], packs[1] = packs[1], packs[0]
 	}

@@ -3,7 +3,6 @@ package plan
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
@@ -146,8 +145,8 @@ func (m *maker) cautions() error {
 	for _, c := range m.fermentable.Cautions() {
 		m.caution(c)
 	}
-	if name := m.fermentable.Name(); strings.Contains(name, "malt") || strings.Contains(name, "juice") || strings.Contains(name, "honey") {
-		m.caution("The nitrogen and the buffer that " + name + " brings are not counted: the pH falls less than is foreseen here, and less nutrient or none may do.")
+	if m.unforeseen() != "" {
+		m.caution("The nitrogen that " + m.fermentable.Name() + " brings is not counted: less nutrient or none may do.")
 	}
 	for _, c := range []string{
 		"Boiling sugar solution sticks and burns deeply: keep children and pets away, lift nothing full and hot, let it cool before it is moved.",

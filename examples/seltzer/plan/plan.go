@@ -120,7 +120,8 @@ type AcidityPlan struct {
 	Low           units.Mass `json:"buffer_low"` // if the yeast makes the least acids
 	High          units.Mass `json:"buffer_high"`
 
-	Points []AcidityPoint `json:"points"` // from the wash to the dry floor, with the buffer
+	Points     []AcidityPoint `json:"points"`                    // from the wash to the dry floor, with the buffer
+	Unforeseen string         `json:"pH_not_foreseen,omitempty"` // why there are none: honey, juice, malt
 }
 
 // AcidityPoint is the ferment when a share of the sugar is used.

@@ -253,7 +253,9 @@ func (m *maker) diagnose(s *StatePlan, last Reading) error {
 	}
 	if last.PH != nil && *last.PH < sourBelow {
 		say("pH: %.2f is below %.1f, where yeast slows sharply", *last.PH, sourBelow)
-		if err := m.correctPH(s, *last.PH); err != nil {
+		if m.unforeseen() != "" {
+			say("buffer: dose it by a meter, on a sample first; what this wash holds of its own is not known")
+		} else if err := m.correctPH(s, *last.PH); err != nil {
 			return err
 		}
 	}

@@ -193,6 +193,9 @@ func (k *recipe) waterOK() error {
 }
 
 func (k *recipe) bufferOK() error {
+	if b := k.req.Buffer; b != nil && k.unforeseen() != "" {
+		return &RequestError{Field: "buffer", Value: b.Salt, Allowed: "left out for " + k.fermentable.Name() + ", which brings acids and minerals of its own: dose by a meter"}
+	}
 	if b := k.req.Buffer; b != nil && !(b.Floor >= 2.5 && b.Floor <= 5) {
 		return &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: "2.5 to 5"}
 	}

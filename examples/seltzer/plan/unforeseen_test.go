@@ -1,0 +1,52 @@
+package plan_test
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/zymase/examples/seltzer/plan"
+)
+
+// What brings acids of its own has no pH foreseen, no buffer and no advice from it; sugar
+// has all of them.
+func TestUnforeseenPH(t *testing.T) {
+	sour := 2.95
+	for _, c := range []struct {
+		fermentable string
+		foreseen    bool
+	}{{"white sugar", true}, {"invert sugar syrup", true}, {"honey", false}, {"dry malt extract", false}, {"juice 12 °Bx", false}} {
+		r := request(t)
+		r.Fermentable, r.Readings = c.fermentable, []plan.Reading{read(5*day, 1.018), read(8*day, 1.018)}
+		r.Readings[1].PH = &sour
+		if c.foreseen {
+			if p := made(t, r); len(p.Acidity.Points) == 0 || p.Acidity.Unforeseen != "" || p.State.Correction == nil {
+				t.Errorf("%s: %+v, %+v", c.fermentable, p.Acidity, p.State)
+			}
+			continue
+		}
+		if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), "buffer: potassium bicarbonate: left out for ") {
+			t.Errorf("%s with a buffer: %v", c.fermentable, err)
+		}
+		r.Buffer = nil
+		p, curves, err := plan.MakeWithCurves(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(p.Acidity.Points) != 0 || !strings.Contains(p.Acidity.Unforeseen, "Measure it") || p.State.Correction != nil {
+			t.Errorf("%s: %+v, %+v", c.fermentable, p.Acidity, p.State)
+		}
+		if d := p.State.Diagnosis; len(d) != 2 || !strings.HasPrefix(d[0], "pH: 2.95") || !strings.HasPrefix(d[1], "buffer: ") {
+			t.Errorf("%s: %q", c.fermentable, d)
+		}
+		for _, k := range curves {
+			if strings.HasPrefix(k.Title, "pH") {
+				t.Errorf("%s: %s", c.fermentable, k.Title)
+			}
+		}
+		for _, text := range p.Cautions {
+			if strings.Contains(text, "likely to stop") || strings.Contains(text, "Potassium is about") {
+				t.Errorf("%s: %s", c.fermentable, text)
+			}
+		}
+	}
+}
