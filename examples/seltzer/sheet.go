@@ -32,7 +32,7 @@ func sheet(p plan.Plan, s style) []section {
 		sections = append(sections, roomSection(p, s))
 	}
 	if p.Cost != nil {
-		sections = append(sections, costSection(p))
+		sections = append(sections, costSection(p, s))
 	}
 	return append(sections, balanceSection(p, s), cautionSection(p))
 }
@@ -260,7 +260,7 @@ func balanceSection(p plan.Plan, s style) section {
 	out := section{title: "Mass balance"}
 	list := func(way string, lines []plan.Line) {
 		for _, l := range lines {
-			out.rows = append(out.rows, row{way + l.What, number(l.Mass.In(units.Kilogram), 3) + " kg", "", "", ""}.explain(plan.FigureBalance))
+			out.rows = append(out.rows, row{way + l.What, s.balance(l.Mass), "", "", ""}.explain(plan.FigureBalance))
 		}
 	}
 	list("in: ", p.Balance.In)

@@ -82,13 +82,16 @@ func roomSection(p plan.Plan, s style) section {
 	}}
 }
 
-func costSection(p plan.Plan) section {
+func costSection(p plan.Plan, s style) section {
 	c := p.Cost
 	out := section{title: "Buy"}
 	for _, b := range c.Buy {
 		out.rows = append(out.rows, row{fmt.Sprintf("%s, %d × %s", b.What, b.Packs, b.Pack), b.Price + " " + c.Currency, b.Left.String() + " left over", "", ""}.explain(plan.FigureCost))
 	}
-	out.rows = append(out.rows, row{"together", c.Total + " " + c.Currency, c.PerLitre + " " + c.Currency + " a litre", "", ""}.explain(plan.FigureCost))
+	out.rows = append(out.rows, row{"together", c.Total + " " + c.Currency, s.each(p), "", ""}.explain(plan.FigureCost))
+	if len(c.Unused) > 0 {
+		out.rows = append(out.rows, row{label: "Priced, but not in this batch: " + strings.Join(c.Unused, ", ")})
+	}
 	if len(c.Unpriced) > 0 {
 		out.rows = append(out.rows, row{label: "Without a price: " + strings.Join(c.Unpriced, ", ")})
 	}

@@ -7,6 +7,7 @@ import (
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
+	"github.com/shopspring/decimal"
 )
 
 // A style prints quantities in metric or in US customary units, with the places
@@ -48,6 +49,23 @@ func (s style) mass(m units.Mass) string {
 		lb, rest = lb+1, "0.0"
 	}
 	return number(lb, 0) + " lb " + rest + " oz"
+}
+
+// balance prints a mass of the whole batch to a gram, or to a thousandth of a pound.
+func (s style) balance(m units.Mass) string {
+	if s.us {
+		return number(m.In(units.Pound), 3) + " lb"
+	}
+	return number(m.In(units.Kilogram), 3) + " kg"
+}
+
+// each prints what a litre or a US gallon of the batch costs.
+func (s style) each(p plan.Plan) string {
+	c := p.Cost
+	if total, err := decimal.NewFromString(c.Total); err == nil && s.us {
+		return total.DivRound(decimal.NewFromFloat(p.Volume.In(units.USGallon)), 2).StringFixed(2) + " " + c.Currency + " a US gallon"
+	}
+	return c.PerLitre + " " + c.Currency + " a litre"
 }
 
 // volume prints 66.2 L, 330 mL; or 17.49 US gal, 11.2 US fl oz.

@@ -31,11 +31,20 @@ func printText(w io.Writer, sections []section, why bool) {
 		if i > 0 {
 			fmt.Fprintln(w)
 		}
-		fmt.Fprintln(w, strings.ToUpper(s.title))
+		fmt.Fprintln(w, heading(s.title))
 		for _, r := range s.rows {
 			printRow(w, r, why)
 		}
 	}
+}
+
+// heading is a title in capitals, but for what follows a colon: units keep theirs.
+func heading(title string) string {
+	what, rest, _ := strings.Cut(title, ":")
+	if rest != "" {
+		rest = ":" + rest
+	}
+	return strings.ToUpper(what) + rest
 }
 
 func printRow(w io.Writer, r row, why bool) {

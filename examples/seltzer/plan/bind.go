@@ -12,17 +12,25 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 )
 
 // bind reads JSON text into the struct that into points to. It is stricter than
 // encoding/json and says where: a field that does not exist, stands twice or
 // has the wrong kind is refused by its path, "kettle.capacity".
 func bind(text []byte, into any) error {
+	text = bytes.TrimPrefix(text, []byte("\ufeff"))
+	if !utf8.Valid(text) {
+		return &RequestError{Field: "request", Value: "not UTF-8", Allowed: "JSON text that was saved as UTF-8"}
+	}
 	d := json.NewDecoder(bytes.NewReader(text))
 	d.UseNumber()
 	node, err := readNode(d, "", 0)
 	if errors.Is(err, io.EOF) {
 		return &RequestError{Field: "request", Value: "empty", Allowed: "a JSON object; see the README for its fields"}
+	}
+	if e, ok := err.(*RequestError); ok && e.Value == notJSON {
+		e.Value += place(text, d.InputOffset())
 	}
 	if err != nil {
 		return err
@@ -31,6 +39,17 @@ func bind(text []byte, into any) error {
 		return &RequestError{Field: "request", Value: "text after the end", Allowed: "one JSON object"}
 	}
 	return set(reflect.ValueOf(into).Elem(), node, "")
+}
+
+const notJSON = "not JSON"
+
+// place tells where the first text after an offset stands.
+func place(text []byte, offset int64) string {
+	before := text[:offset]
+	before = text[:len(text)-len(bytes.TrimLeft(text[len(before):], " \t\r\n,:"))]
+	line := 1 + bytes.Count(before, []byte("\n"))
+	column := 1 + utf8.RuneCount(before[bytes.LastIndexByte(before, '\n')+1:])
+	return fmt.Sprintf(" at line %d, column %d", line, column)
 }
 
 // An object is a JSON object whose keys keep their order.
@@ -50,7 +69,7 @@ func readNode(d *json.Decoder, path string, depth int) (any, error) {
 		return nil, io.EOF
 	}
 	if err != nil {
-		return nil, &RequestError{Field: name(path), Value: "not JSON", Allowed: err.Error()}
+		return nil, &RequestError{Field: name(path), Value: notJSON, Allowed: err.Error()}
 	}
 	switch delim, _ := tok.(json.Delim); delim {
 	case '{':
@@ -58,7 +77,7 @@ func readNode(d *json.Decoder, path string, depth int) (any, error) {
 		for d.More() {
 			key, err := d.Token()
 			if err != nil {
-				return nil, &RequestError{Field: name(path), Value: "not JSON", Allowed: err.Error()}
+				return nil, &RequestError{Field: name(path), Value: notJSON, Allowed: err.Error()}
 			}
 			k := key.(string) // the decoder refuses any other key
 			p := join(path, k)
@@ -92,7 +111,7 @@ func wrapJSON(path string, err error) error {
 	if err == nil {
 		return nil
 	}
-	return &RequestError{Field: name(path), Value: "not JSON", Allowed: err.Error()}
+	return &RequestError{Field: name(path), Value: notJSON, Allowed: err.Error()}
 }
 
 // set writes a node into a value of the request.
@@ -136,7 +155,11 @@ func set(v reflect.Value, node any, path string) error {
 	case reflect.String:
 		s, ok := node.(string)
 		if !ok || len(s) > longestString {
-			return wrong(path, node, fmt.Sprintf("text of at most %d bytes", longestString))
+			allowed := fmt.Sprintf("text of at most %d bytes", longestString)
+			if n, number := node.(json.Number); number {
+				allowed = fmt.Sprintf("text in quotes, as %q", n)
+			}
+			return wrong(path, node, allowed)
 		}
 		v.SetString(s)
 		return nil

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"errors"
 	"os"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -48,7 +49,7 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"boil-off larger than the kettle", `"5 L/h"`, `"400 L/h"`, `kettle.boil_off: 100.0 L in the boil: less than the kettle of 80.0 L`},
 		{"unknown sugar", `"fermentable": "white sugar"`, `"fermentable": "sawdust"`, `fermentable: sawdust: `},
 		{"dextrose alone", `"fermentable": "white sugar"`, `"fermentable": "dextrose"`, `fermentable: dextrose: `},
-		{"packs do not add up", `"volume": "40 L"`, `"volume": "30 L"`, `packs: 50 L in all: the volume of the batch, 60 L`},
+		{"packs do not add up", `"volume": "40 L"`, `"volume": "30 L"`, `packs: they hold 50 L: what the batch is, 60 L`},
 		{"two atmospheres", `{"altitude": "640 m"}`, `{"altitude": "640 m", "barometer": "939 mbar"}`, `place: both altitude and barometer: one of the two`},
 		{"gauge wanted", `"9 bar gauge"`, `"9 bar abs"`, `packs[0].rating: 9 bar abs: `},
 		{"keg with head-space", `"rating": "9 bar gauge"`, `"rating": "9 bar gauge", "head_space": "4 %"`, `packs[0].head_space: given: only for bottles`},
@@ -58,7 +59,14 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"not an object", string(builtIn(t)), `[1, 2]`, `request: a list: an object`},
 		{"empty", string(builtIn(t)), ``, `request: empty: a JSON object`},
 		{"only spaces", string(builtIn(t)), " \n", `request: empty: a JSON object`},
-		{"not JSON", string(builtIn(t)), `{"volume": `, `volume: not JSON`},
+		{"not JSON", string(builtIn(t)), `{"volume": `, `volume: not JSON at line 1, column 12: `},
+		{"comma missing", `"volume": "60 L",`, `"volume": "60 L"`, `request: not JSON at line 4, column 3: `},
+		{"comma at the end", string(builtIn(t)), "{\n\"name\": \"é\",\n}", `request: not JSON at line 3, column 1: `},
+		{"comment", string(builtIn(t)), "{\"name\": \"é\" // mine", `request: not JSON at line 1, column 14: `},
+		{"Latin-1", "20 °C", "20 \xb0C", `request: not UTF-8: JSON text that was saved as UTF-8`},
+		{"UTF-16", string(builtIn(t)), "\xff\xfe{\x00}\x00", `request: not UTF-8: JSON text that was saved as UTF-8`},
+		{"juice by name", `"white sugar"`, `"apple juice"`, `fermentable: apple juice: `},
+		{"bare price", `"1.29"`, `1.29`, `prices[0].price: 1.29: text in quotes, as "1.29"`},
 		{"two objects", string(builtIn(t)), string(builtIn(t)) + `{}`, `request: text after the end: one JSON object`},
 		{"impossible pH of the water", `"pH": 6.9`, `"pH": 69`, `water.pH: 69: 4 to 11`},
 		{"null", `"60 L"`, `null`, `volume: null: text in quotes with its unit`},
@@ -86,6 +94,7 @@ func TestMakeRefuses(t *testing.T) {
 		{"unknown source", `"diammonium phosphate"`, `"hope"`, `nutrient.sources: hope: `},
 		{"unknown demand", `"medium"`, `"huge"`, `nutrient.demand: huge: `},
 		{"unknown law", `"law": "US"`, `"law": "Moon"`, `nutrient.law: Moon: `},
+		{"misspelt salt", `"gypsum"`, `"gypsom"`, `water.salts: gypsom: one of gypsum, `},
 		{"scale too coarse", `"sugar": "10 g"`, `"sugar": "1 kg"`, `scales.sugar: 1 kg: a finer scale`},
 	} {
 		text := strings.Replace(string(builtIn(t)), c.old, c.new, 1)
@@ -149,4 +158,12 @@ func FuzzParseRequest(f *testing.F) {
 			}
 		}
 	})
+}
+
+// A mark of the byte order before the text, as some editors put it, changes nothing.
+func TestByteOrderMark(t *testing.T) {
+	r, err := plan.ParseRequest(append([]byte("\ufeff"), builtIn(t)...))
+	if err != nil || !reflect.DeepEqual(r, request(t)) {
+		t.Errorf("%v, %+v", err, r)
+	}
 }

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/shopspring/decimal"
 
@@ -36,7 +37,8 @@ func (m *maker) cost() error {
 			}
 		}
 		if need.IsZero() {
-			continue // priced, but this batch takes none
+			c.Unused = append(c.Unused, p.What) // this batch takes none
+			continue
 		}
 		pack := grams(p.Pack)
 		packs, over := need.QuoRem(pack, 0)
@@ -53,7 +55,7 @@ func (m *maker) cost() error {
 		c.Buy = append(c.Buy, buy)
 	}
 	for _, w := range m.plan.Weigh {
-		if !m.priced(w.What) {
+		if !m.priced(w.What) && !slices.Contains(c.Unpriced, w.What) {
 			c.Unpriced = append(c.Unpriced, w.What)
 		}
 	}

@@ -259,6 +259,7 @@ type CostPlan struct {
 	Total    string     `json:"total"`
 	PerLitre string     `json:"per_litre"`
 	Unpriced []string   `json:"unpriced"`
+	Unused   []string   `json:"priced_not_used,omitempty"` // of the prices given
 }
 
 // Purchase is whole packs of one thing.

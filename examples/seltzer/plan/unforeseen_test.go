@@ -50,3 +50,12 @@ func TestUnforeseenPH(t *testing.T) {
 		}
 	}
 }
+
+// A juice without its Brix is told how to say it.
+func TestJuiceByName(t *testing.T) {
+	r := request(t)
+	r.Fermentable = "apple juice"
+	if _, err := plan.Make(r); err == nil || !strings.Contains(err.Error(), `"juice 12 °Bx"`) {
+		t.Error(err)
+	}
+}

@@ -138,7 +138,7 @@ func (k *recipe) setFermentable() (err error) {
 			return named("fermentable", f, err)
 		}
 	} else if k.fermentable, err = nutrient.ParseFermentable(f); err != nil {
-		return named("fermentable", f, err)
+		return &RequestError{Field: "fermentable", Value: f, Allowed: reason(err) + `; or juice by its Brix, "juice 12 °Bx"`, Err: err}
 	}
 	if k.fermentable.Fermentability().In(units.Percent) < 1 {
 		return &RequestError{Field: "fermentable", Value: f, Allowed: "something that yeast ferments"}
@@ -216,7 +216,7 @@ func (k *recipe) setPacks() error {
 		k.packs = append(k.packs, r)
 	}
 	if total := k.req.Volume.In(units.Litre); sum < 0.999*total || sum > 1.001*total {
-		return &RequestError{Field: "packs", Value: fmt.Sprintf("%.4g L in all", sum), Allowed: fmt.Sprintf("the volume of the batch, %.4g L", total)}
+		return &RequestError{Field: "packs", Value: fmt.Sprintf("they hold %.4g L", sum), Allowed: fmt.Sprintf("what the batch is, %.4g L: change volume or a pack's volume", total)}
 	}
 	return nil
 }

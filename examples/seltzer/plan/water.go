@@ -32,12 +32,15 @@ func (m *maker) water() error {
 	for _, text := range w.Salts {
 		s, err := water.ParseSalt(text)
 		if err != nil {
-			return named("water.salts", text, err)
+			return &RequestError{Field: "water.salts", Value: text, Allowed: saltNames(), Err: err}
 		}
 		salts = append(salts, s)
 	}
 	var doses []water.Dose
 	if len(salts) > 0 {
+		if w.Target == (Ions{}) {
+			return &RequestError{Field: "water.target", Value: "no ion is given", Allowed: "at least one, as the salts are to reach it; or no salts"}
+		}
 		targets, err := w.Target.targets()
 		if err != nil {
 			return &RequestError{Field: "water.target", Value: "as given", Allowed: reason(err), Err: err}
@@ -94,6 +97,15 @@ func (m *maker) missed(target Ions, after water.Profile) {
 	if len(off) > 0 {
 		m.caution("The salts at hand miss the target of the water, mg/L: " + strings.Join(off, ", ") + ". Take other salts, another target, or thin the water with distilled water.")
 	}
+}
+
+// saltNames lists the salts that a request may name.
+func saltNames() string {
+	var names []string
+	for _, s := range water.Salts() {
+		names = append(names, s.Name())
+	}
+	return "one of " + strings.Join(names, ", ")
 }
 
 func stocks(salts []water.Salt) []water.Stock {
