@@ -28,7 +28,7 @@ func (m *maker) feed() error {
 		}
 		sources = append(sources, s)
 	}
-	if len(sources) == 0 {
+	if len(sources) == 0 && m.unforeseen() == "" {
 		return &RequestError{Field: "nutrient.sources", Value: "missing", Allowed: `at least one, such as "diammonium phosphate"`}
 	}
 
@@ -40,6 +40,10 @@ func (m *maker) feed() error {
 		return err
 	}
 	n.Need, n.Low, n.High, n.Method = need.Nitrogen.Value, need.Nitrogen.Low, need.Nitrogen.High, need.Method
+	if len(sources) == 0 { // it brings nitrogen of its own
+		m.plan.Nutrient = n
+		return nil
+	}
 	feed, err := nutrient.FeedInOrder(n.Need, cold, law, sources...)
 	if err != nil {
 		return err

@@ -51,6 +51,28 @@ func TestUnforeseenPH(t *testing.T) {
 	}
 }
 
+// Honey, juice and malt bring nitrogen of their own: they may go without a source, sugar may
+// not.
+func TestNoNutrient(t *testing.T) {
+	r := request(t)
+	r.Nutrient.Sources = nil
+	if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), "nutrient.sources: missing") {
+		t.Error(err)
+	}
+	r.Fermentable, r.Buffer = "dry malt extract", nil
+	p := made(t, r)
+	if n := p.Nutrient; !n.Brought.IsZero() || n.Need.IsZero() || len(n.Stages) != 0 {
+		t.Errorf("%+v", n)
+	}
+	told := false
+	for _, c := range p.Cautions {
+		told = told || strings.HasPrefix(c, "The nitrogen that dry malt extract brings is not counted")
+	}
+	if !told {
+		t.Errorf("%q", p.Cautions)
+	}
+}
+
 // A juice without its Brix is told how to say it.
 func TestJuiceByName(t *testing.T) {
 	r := request(t)
