@@ -243,9 +243,9 @@ func flavourSection(p plan.Plan, s style) section {
 
 func labelSection(p plan.Plan, s style) section {
 	l := p.Label
-	within := "every pack is within ±" + number(l.Tolerance.In(units.PercentVolume), 1) + " % vol of it"
+	within := "as planned every pack is within ±" + number(l.Tolerance.In(units.PercentVolume), 1) + " % vol of it"
 	if !l.Within {
-		within = "NOT every pack is within ±" + number(l.Tolerance.In(units.PercentVolume), 1) + " % vol of it"
+		within = "as planned NOT every pack is within ±" + number(l.Tolerance.In(units.PercentVolume), 1) + " % vol of it"
 	}
 	kJ, kcal := l.Kilojoules.In(units.Kilojoule), l.Kilocalories.In(units.Kilocalorie)
 	return section{"Label (" + l.Law + ")", []row{

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"fmt"
 	"math"
 
 	"example.org/zymase/carbonation"
@@ -59,6 +60,9 @@ func (m *maker) uncertainties() error {
 	var err error
 	if u.Planned, err = expanded(planned); err != nil {
 		return err
+	}
+	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {
+		m.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
 	}
 
 	// Two hydrometer readings, each within half a division.
