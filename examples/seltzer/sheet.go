@@ -204,9 +204,13 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 			store = "above " + store
 		}
 		out.rows = append(out.rows,
-			row{"already dissolved", grams(b.Dissolved), "from the ferment, at its warmest", "", ""}.explain(plan.FigureDissolved),
-			row{"priming for all", s.weight(b.Priming), b.Priming.What + "; " + s.mass(b.PerBottle) + " a bottle", "", ""}.explain(plan.FigurePriming),
-			syrupRow(b, s),
+			row{"already dissolved", grams(b.Dissolved), "from the ferment, at its warmest", "", ""}.explain(plan.FigureDissolved))
+		if !b.Priming.Mass.Decimal().IsZero() {
+			out.rows = append(out.rows,
+				row{"priming for all", s.weight(b.Priming), b.Priming.What + "; " + s.mass(b.PerBottle) + " a bottle", "", ""}.explain(plan.FigurePriming),
+				syrupRow(b, s))
+		}
+		out.rows = append(out.rows,
 			row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
 			row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "with the air that the bottle closed on", "", ""}.explain(plan.FigureClosed),
 			row{"pressure stored, " + s.temperature(b.Store), store, b.Verdict.String() + ", " + s.gauge(k.Rating), "", ""}.explain(plan.FigureClosed))

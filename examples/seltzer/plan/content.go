@@ -8,16 +8,23 @@ import (
 	"example.org/zymase/units"
 )
 
-// Content is a CO2 content as a brewer writes it: "2.9 vol" or "5.7 g/L". It
-// keeps which of the two it was.
+// Content is a CO2 content as a brewer writes it: "2.9 vol", "5.7 g/L", or "still" for what
+// the ferment leaves. It keeps which of them it was.
 type Content struct {
 	volumes units.CarbonDioxideVolumes
 	grams   units.CarbonDioxideContent
 	byMass  bool
+	still   bool
 }
 
-// UnmarshalText reads volumes or g/L.
+const still = "still"
+
+// UnmarshalText reads volumes, g/L or "still".
 func (c *Content) UnmarshalText(text []byte) error {
+	if string(text) == still {
+		*c = Content{still: true}
+		return nil
+	}
 	v, err := units.Parse[units.CarbonDioxideVolumes](string(text))
 	if err == nil {
 		*c = Content{volumes: v}
@@ -32,7 +39,7 @@ func (c *Content) UnmarshalText(text []byte) error {
 		return r
 	}
 	return &units.ParseError{Input: strings.ToValidUTF8(string(text[:min(len(text), 64)]), "?"), Want: "CO2 content",
-		Reason: `write volumes or g/L, "2.9 vol" or "5.7 g/L"`}
+		Reason: `write volumes or g/L, "2.9 vol" or "5.7 g/L"; or "still"`}
 }
 
 // MarshalText writes what was read.
@@ -40,6 +47,9 @@ func (c Content) MarshalText() ([]byte, error) { return []byte(c.String()), nil 
 
 // String writes what was read.
 func (c Content) String() string {
+	if c.still {
+		return still
+	}
 	if c.byMass {
 		return trim(c.grams.In(units.GramCO2PerLitre)) + " g/L"
 	}

@@ -14,6 +14,12 @@ import (
 func (m *maker) packs() error {
 	for i, r := range m.recipe.packs {
 		k := m.batch.packed[i]
+		if r.Content.still {
+			var err error
+			if r.target, err = m.dissolved(m.batch, k); err != nil {
+				return err
+			}
+		}
 		p := PackPlan{
 			Kind: r.Kind, Content: r.target, Volumes: carbonation.RealVolume.Volumes(r.target),
 			Strength: k.drink.ByVolume(), Temperature: r.Temperature, Rating: r.Rating,
@@ -64,7 +70,9 @@ func (m *maker) bottle(r packRecipe, k packed) (*BottlePlan, error) {
 		return nil, err
 	}
 	b.Priming = Weight{What: r.primer.Name(), For: "priming the " + r.Kind + "s", Mass: weighed, Asked: asked}
-	m.plan.Weigh = append(m.plan.Weigh, b.Priming)
+	if r.primes() {
+		m.plan.Weigh = append(m.plan.Weigh, b.Priming)
+	}
 	b.PerBottle = kilograms(k.primer / r.Volume.In(units.Litre) * r.Size.In(units.Litre))
 	closed, err := m.close(r, k, b.Dissolved)
 	if err != nil {
@@ -90,6 +98,10 @@ func (m *maker) bottle(r packRecipe, k packed) (*BottlePlan, error) {
 			continue
 		}
 		m.caution(c.Text())
+	}
+	if !r.primes() {
+		m.caution("Bottle a still drink only at the dry floor: sugar that is left makes gas in a bottle that is not made for it.")
+		return b, nil
 	}
 	m.caution("Prime only at the dry floor: a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
 	return b, nil

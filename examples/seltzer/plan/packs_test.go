@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"encoding/json"
 	"strings"
 	"testing"
 
@@ -98,6 +99,45 @@ func TestAllJuicePrimed(t *testing.T) {
 	near(t, "strength", p.Packs[0].Strength.In(units.PercentVolume), 7, 0.02)
 	r.Strength = units.PercentVolume.Of(7.5)
 	if _, err := plan.Make(r); err == nil || !strings.Contains(err.Error(), "at most 7.2 % vol") {
+		t.Error(err)
+	}
+}
+
+// A still drink keeps what the ferment leaves and takes no primer; a closed bottle of it
+// has a bar or so when warm, with the air it closed on.
+func TestStillBottles(t *testing.T) {
+	r := request(t)
+	if err := r.Packs[1].Content.UnmarshalText([]byte("still")); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := plan.Make(r); err == nil || err.Error() != "packs[1].prime_with: white sugar: left out of a still drink" {
+		t.Error(err)
+	}
+	r.Packs[1].Priming = ""
+	p := made(t, r)
+	k := p.Packs[1]
+	near(t, "content", k.Content.In(units.GramCO2PerLitre), k.Bottle.Dissolved.In(units.GramCO2PerLitre), 1e-12)
+	near(t, "served", k.Bottle.Served.In(units.GramCO2PerLitre), k.Content.In(units.GramCO2PerLitre), 0.1)
+	near(t, "strength", k.Strength.In(units.PercentVolume), 4.6, 0.01)
+	if !k.Bottle.Priming.Mass.Decimal().IsZero() || k.Bottle.StoreGauge.In(units.BarGauge) > 2 {
+		t.Errorf("%+v", k.Bottle)
+	}
+	for _, w := range p.Weigh {
+		if strings.HasPrefix(w.For, "priming") {
+			t.Errorf("%+v", w)
+		}
+	}
+	text, err := json.Marshal(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if back, err := plan.ParseRequest(text); err != nil || back.Packs[1].Content.String() != "still" {
+		t.Errorf("%v, %v", back.Packs, err)
+	}
+	if err := r.Packs[0].Content.UnmarshalText([]byte("still")); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), "packs[0].co2: still: only for bottles") {
 		t.Error(err)
 	}
 }

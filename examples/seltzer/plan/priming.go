@@ -17,7 +17,7 @@ import (
 func (r *recipe) prime(b batch) (change float64, err error) {
 	for i := range r.packs {
 		p, k := &r.packs[i], b.packed[i]
-		if p.Kind != bottle {
+		if !p.primes() {
 			continue
 		}
 		dissolved, err := r.dissolved(b, k)
@@ -73,7 +73,7 @@ func (r *recipe) primeAhead() {
 	}
 	for i := range r.packs {
 		p := &r.packs[i]
-		if p.Kind != bottle {
+		if !p.primes() {
 			continue
 		}
 		with, err := primer(p.primer)

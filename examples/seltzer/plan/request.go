@@ -100,13 +100,13 @@ type Pack struct {
 	Kind    string       `json:"kind"`   // "keg", under gas; "bottle", primed
 	Volume  units.Volume `json:"volume"` // of the drink in all of them, at 20 °C
 	Size    units.Volume `json:"size"`   // of the drink in one
-	Content Content      `json:"co2"`    // wanted in the drink
+	Content Content      `json:"co2"`    // wanted in the drink; "still" in bottles
 
 	Temperature units.Temperature   `json:"temperature"`          // of the keg on gas; of the bottle when served
 	Rating      units.GaugePressure `json:"rating"`               // the maker's, for this vessel
 	HeadSpace   *units.Share        `json:"head_space,omitempty"` // bottle: of the drink's volume
 	Store       *units.Temperature  `json:"store,omitempty"`      // bottle: the warmest it may get
-	Priming     string              `json:"prime_with,omitempty"` // bottle: what nutrient.ParseFermentable reads
+	Priming     string              `json:"prime_with,omitempty"` // bottle that is not still: what nutrient.ParseFermentable reads
 }
 
 // Flavour is a bench trial that tasted right.

@@ -231,12 +231,19 @@ func (p *packRecipe) set() error {
 	if !p.Content.byMass {
 		p.target = carbonation.RealVolume.Content(p.Content.volumes)
 	}
+	if p.Content.still {
+		if err := p.setStill(f); err != nil {
+			return err
+		}
+	}
 	checks := []error{
 		within(f("volume"), p.Volume, units.Litre, 0.05, mostVolume),
 		within(f("size"), p.Size, units.Litre, 0.05, p.Volume.In(units.Litre)),
-		within(f("co2"), carbonation.RealVolume.Volumes(p.target), units.VolumesCO2, leastContent, mostContent),
 		within(f("temperature"), p.Temperature, units.Celsius, -2, 40),
 		within(f("rating"), p.Rating, units.BarGauge, 0.1, 300),
+	}
+	if !p.Content.still {
+		checks = append(checks, within(f("co2"), carbonation.RealVolume.Volumes(p.target), units.VolumesCO2, leastContent, mostContent))
 	}
 	if p.Kind == bottle {
 		var head units.Share
@@ -248,9 +255,12 @@ func (p *packRecipe) set() error {
 			return &RequestError{Field: f("store"), Value: "missing", Allowed: "the warmest the bottles may get, such as 35 °C"}
 		}
 		checks = append(checks, within(f("store"), *p.Store, units.Celsius, 0, 70))
-		var err error
-		p.primer, err = nutrient.ParseFermentable(p.Priming)
-		checks = append(checks, named(f("prime_with"), p.Priming, err))
+		p.primer = nutrient.WhiteSugar()
+		if p.primes() {
+			var err error
+			p.primer, err = nutrient.ParseFermentable(p.Priming)
+			checks = append(checks, named(f("prime_with"), p.Priming, err))
+		}
 		p.yield = p.primer.Yield()
 	} else {
 		for _, given := range []struct {
@@ -263,4 +273,18 @@ func (p *packRecipe) set() error {
 		}
 	}
 	return cmp.Or(checks...)
+}
+
+// primes tells whether the pack is primed.
+func (p *packRecipe) primes() bool { return p.Kind == bottle && !p.Content.still }
+
+// setStill checks a pack of still drink.
+func (p *packRecipe) setStill(f func(name string) string) error {
+	switch {
+	case p.Kind != bottle:
+		return &RequestError{Field: f("co2"), Value: still, Allowed: "only for bottles; for a keg the content that its gas gives"}
+	case p.Priming != "":
+		return &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "left out of a still drink"}
+	}
+	return nil
 }
