@@ -26,7 +26,7 @@ func TestPrintsThePlan(t *testing.T) {
 		t.Fatalf("exit %d: %s", code, complaint)
 	}
 	for _, want := range []string{
-		"WEIGH AND BUY", "white sugar", "WATER", "VOLUMES", "dry floor", "NUTRIENT", "YEAST",
+		"WEIGH AND BUY", "white sugar", "WATER", "VOLUMES", "dry floor", "NUTRIENT", "YEAST", "HOW SURE (k = 2)",
 		"2 KEGS", "60 BOTTLES", "set the gauge to", "at sea level", "priming for all", "FLAVOUR", "LABEL (EU)", "MASS BALANCE", "CAUTIONS", "burst",
 	} {
 		if !strings.Contains(out, want) {

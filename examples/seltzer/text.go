@@ -38,13 +38,14 @@ func printText(w io.Writer, sections []section, why bool) {
 	}
 }
 
-// heading is a title in capitals, but for what follows a colon: units keep theirs.
+// heading is a title in capitals, but for what stands behind a colon or in brackets: units
+// and symbols keep theirs.
 func heading(title string) string {
-	what, rest, _ := strings.Cut(title, ":")
-	if rest != "" {
-		rest = ":" + rest
+	i := strings.IndexAny(title, ":(")
+	if i < 0 {
+		i = len(title)
 	}
-	return strings.ToUpper(what) + rest
+	return strings.ToUpper(title[:i]) + title[i:]
 }
 
 func printRow(w io.Writer, r row, why bool) {

@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
@@ -157,7 +158,7 @@ func (m *maker) cautions() error {
 	for _, c := range m.fermentable.Cautions() {
 		m.caution(c)
 	}
-	if m.unforeseen() != "" {
+	if m.unforeseen() != "" && !strings.Contains(m.fermentable.Name(), "honey") { // that has next to none
 		m.caution("The nitrogen that " + m.fermentable.Name() + " brings is not counted: less nutrient or none may do.")
 	}
 	for _, c := range []string{

@@ -60,7 +60,10 @@ func (m *maker) schedule() error {
 	add(whole, "about dry", fmt.Sprintf("gravity near %.4f", m.plan.Gravity.Floor))
 	packs := whole + steadyFor
 	add(packs, "pack", "the same gravity over three days, at or near the floor")
-	for _, p := range m.plan.Packs {
+	for i, p := range m.plan.Packs {
+		if m.recipe.packs[i].Content.still {
+			continue
+		}
 		if p.Kind == keg {
 			add(packs+kegRest, "kegs ready", "7 to 14 days at the set pressure")
 		} else {
