@@ -22,6 +22,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"example.org/zymase/examples/bridge/newfile"
 	"example.org/zymase/examples/seltzer/plan"
@@ -75,6 +76,7 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	htmlFile := flags.String("html", "", "write the plan as a page to print to `FILE`")
 	force := flags.Bool("force", false, "let -html overwrite a file")
 	request := flags.Bool("request", false, "print the built-in request and stop")
+	nearest := flags.Bool("nearest", false, "print the nearest request that can be planned and stop")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
 			return err
@@ -97,27 +99,45 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	if err != nil {
 		return err
 	}
-	req, err := plan.ParseRequest(text)
+	req, err := plan.ReadRequest(text)
 	if err != nil {
 		return err
+	}
+	if *nearest {
+		if req, _, err = plan.Nearest(req); err != nil {
+			return err
+		}
+		return writeJSON(out, req)
 	}
 	if *htmlFile != "" {
 		return writePage(*htmlFile, *force, req, style{us: *system == "us"})
 	}
 	p, err := plan.Make(req)
 	if err != nil {
-		return err
+		return offered(err, req)
 	}
 	if *asJSON {
-		e := json.NewEncoder(out)
-		e.SetIndent("", "  ")
-		e.SetEscapeHTML(false)
-		if err := e.Encode(p); err != nil {
-			return &outputError{err}
-		}
-		return flush(out)
+		return writeJSON(out, p)
 	}
 	printText(out, sheet(p, style{us: *system == "us"}), *why)
+	return flush(out)
+}
+
+// offered is an error with the nearest request that can be planned, if there is one.
+func offered(err error, req plan.Request) error {
+	if _, changes, no := plan.Nearest(req); no == nil && len(changes) > 0 {
+		return fmt.Errorf("%w\nnearest that can be planned (-nearest prints it): %s", err, strings.Join(changes, "; "))
+	}
+	return err
+}
+
+func writeJSON(out *bufio.Writer, v any) error {
+	e := json.NewEncoder(out)
+	e.SetIndent("", "  ")
+	e.SetEscapeHTML(false)
+	if err := e.Encode(v); err != nil {
+		return &outputError{err}
+	}
 	return flush(out)
 }
 
@@ -160,7 +180,7 @@ func limited(r io.Reader, name string) ([]byte, error) {
 func writePage(name string, force bool, req plan.Request, s style) error {
 	p, curves, err := plan.MakeWithCurves(req)
 	if err != nil {
-		return err
+		return offered(err, req)
 	}
 	f, err := newfile.Create(name, force)
 	if err != nil {

@@ -40,6 +40,25 @@ func TestPrintsThePlan(t *testing.T) {
 	}
 }
 
+// What cannot be planned is offered as it can.
+func TestOffersTheNearest(t *testing.T) {
+	strong := strings.Replace(string(builtIn), `"4.6 % vol"`, `"30 % vol"`, 1)
+	code, out, complaint := seltzerRun(t, strong, "-")
+	if code != 2 || out != "" || !strings.HasSuffix(complaint, "\nnearest that can be planned (-nearest prints it): strength 15 % vol for 30\n") {
+		t.Errorf("exit %d: %q, %q", code, out, complaint)
+	}
+	code, near, complaint := seltzerRun(t, strong, "-nearest", "-")
+	if code != 0 || complaint != "" {
+		t.Errorf("exit %d: %s", code, complaint)
+	}
+	if code, out, complaint = seltzerRun(t, near, "-"); code != 0 || !strings.Contains(out, "15.00 % vol") {
+		t.Errorf("exit %d: %s", code, complaint)
+	}
+	if code, _, complaint = seltzerRun(t, `{}`, "-nearest", "-"); code != 2 || !strings.Contains(complaint, "missing") {
+		t.Errorf("exit %d: %s", code, complaint)
+	}
+}
+
 // Each figure has its relation and source.
 func TestWhy(t *testing.T) {
 	code, out, _ := seltzerRun(t, "", "-why")

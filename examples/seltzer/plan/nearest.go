@@ -1,35 +1,88 @@
 package plan
 
 import (
+	"errors"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
+	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
 // Nearest returns the request nearest to one that cannot be planned, and what was
-// changed: a strength or CO2 content is brought to the end of its range, and a batch
-// that does not fit its kettle or fermenter is made smaller, all packs alike. A request
-// that can be planned comes back unchanged. What has no nearest value (a name that
-// nobody knows, a field left out) is an error still, a [*RequestError].
+// changed: a strength, a CO2 content or the floor of a buffer is brought to the end of its
+// range, a buffer that is no use is left out, and a batch that does not fit its kettle or
+// fermenter is made smaller, all packs alike. A request that can be planned comes back
+// unchanged. What has no nearest value (a name that nobody knows, a field left out) is an
+// error still, a [*RequestError].
 func Nearest(req Request) (Request, []string, error) {
-	var changes []string
 	req.Packs = slices.Clone(req.Packs)
-	if v := req.Strength.In(units.PercentVolume); v > 0 {
-		if c := min(max(v, leastStrength), mostStrength); c != v {
-			req.Strength = units.PercentVolume.Of(checked.Number(c))
-			changes = append(changes, fmt.Sprintf("strength %.4g %% vol for %.4g", c, v))
+	changes := req.intoRange()
+	for range 3 { // a strength and a buffer, and the look that finds no more
+		_, err := Make(req)
+		e, _ := errors.AsType[*RequestError](err)
+		limit, _ := errors.AsType[*units.RangeError](err)
+		switch {
+		case err == nil:
+			return req, changes, nil
+		case e == nil:
+			return Request{}, nil, err
+		case tooSmall(err):
+			return fitting(req, changes, err)
+		case e.Field == "strength" && limit != nil && limit.Max >= leastStrength:
+			most := math.Floor(10*limit.Max) / 10
+			changes = append(changes, fmt.Sprintf("strength %.4g %% vol for %.4g", most, req.Strength.In(units.PercentVolume)))
+			req.Strength = units.PercentVolume.Of(checked.Number(most))
+		case e.Field == "buffer":
+			changes = append(changes, "no buffer")
+			req.Buffer = nil
+		default:
+			return Request{}, nil, err
 		}
 	}
 	_, err := Make(req)
-	if !tooSmall(err) {
-		if err != nil {
-			return Request{}, nil, err
+	return Request{}, nil, err
+}
+
+// intoRange brings what has a range to the end of it, and tells.
+func (r *Request) intoRange() (changes []string) {
+	into := func(what, unit string, v, least, most float64) float64 {
+		c := min(max(v, least), most)
+		if c != v {
+			changes = append(changes, fmt.Sprintf("%s %.4g%s for %.4g", what, c, unit, v))
 		}
-		return req, changes, nil
+		return c
 	}
+	if v := r.Strength.In(units.PercentVolume); v > 0 {
+		if c := into("strength", " % vol", v, leastStrength, mostStrength); c != v {
+			r.Strength = units.PercentVolume.Of(checked.Number(c))
+		}
+	}
+	for i := range r.Packs {
+		c := &r.Packs[i].Content
+		v := c.volumes
+		if c.byMass {
+			v = carbonation.RealVolume.Volumes(c.grams)
+		}
+		if v := v.In(units.VolumesCO2); v > 0 {
+			if to := into(fmt.Sprintf("packs[%d].co2", i), " vol", v, leastContent, mostContent); to != v {
+				*c = Content{volumes: units.VolumesCO2.Of(checked.Number(to))}
+			}
+		}
+	}
+	if r.Buffer != nil && r.Buffer.Floor > 0 {
+		b := *r.Buffer
+		b.Floor = into("buffer.floor_pH", "", b.Floor, leastFloor, mostFloor)
+		r.Buffer = &b
+	}
+	return changes
+}
+
+// fitting makes a batch smaller until its vessels hold it.
+func fitting(req Request, changes []string, err error) (Request, []string, error) {
 	lo, hi := 0.0, 1.0 // parts of the volume: lo fits, hi does not
 	for range 24 {
 		mid := (lo + hi) / 2

@@ -223,6 +223,33 @@ func TestNearest(t *testing.T) {
 			t.Fatalf("%q leaves room", changes)
 		}
 	})
+	for _, c := range []struct {
+		change func(*plan.Request)
+		want   string
+	}{
+		{func(r *plan.Request) { r.Buffer.Floor = 7 }, "buffer.floor_pH 5 for 7"},
+		{func(r *plan.Request) { _ = r.Packs[0].Content.UnmarshalText([]byte("9 vol")) }, "packs[0].co2 6 vol for 9"},
+		{func(r *plan.Request) { _ = r.Packs[0].Content.UnmarshalText([]byte("0.2 g/L")) }, "packs[0].co2 0.5 vol for 0.1012"},
+		{func(r *plan.Request) { r.Fermentable = "honey" }, "no buffer"},
+		{func(r *plan.Request) { r.Fermentable, r.Strength = "juice 12 °Bx", units.PercentVolume.Of(9) }, "no buffer; strength 6.8 % vol for 9"},
+	} {
+		r := request(t)
+		c.change(&r)
+		if _, err := plan.Make(r); err == nil {
+			t.Errorf("%s: planned as it is", c.want)
+		}
+		near, changes, err := plan.Nearest(r)
+		if err != nil || strings.Join(changes, "; ") != c.want {
+			t.Errorf("%s: %q, %v", c.want, changes, err)
+			continue
+		}
+		if _, err := plan.Make(near); err != nil {
+			t.Errorf("%s: %v", c.want, err)
+		}
+		if _, again, err := plan.Nearest(near); err != nil || len(again) != 0 {
+			t.Errorf("%s: then %q, %v", c.want, again, err)
+		}
+	}
 	r := request(t)
 	r.Fermentable = "sawdust"
 	if _, _, err := plan.Nearest(r); err == nil {

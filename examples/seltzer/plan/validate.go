@@ -24,13 +24,24 @@ const (
 	leastVolume, mostVolume     = 1.0, 1e5  // L
 	mostBoil                    = 6 * time.Hour
 	leastContent, mostContent   = 0.5, 6.0 // volumes
+	leastFloor, mostFloor       = 2.5, 5.0 // pH
 )
+
+// ReadRequest reads a request from JSON; [Make] checks what it asks for. The error is a
+// [*RequestError].
+func ReadRequest(text []byte) (Request, error) {
+	var r Request
+	if err := bind(text, &r); err != nil {
+		return Request{}, err
+	}
+	return r, nil
+}
 
 // ParseRequest reads a request from JSON and checks it. The error is a
 // [*RequestError].
 func ParseRequest(text []byte) (Request, error) {
-	var r Request
-	if err := bind(text, &r); err != nil {
+	r, err := ReadRequest(text)
+	if err != nil {
 		return Request{}, err
 	}
 	if _, err := newRecipe(r); err != nil {
@@ -196,7 +207,7 @@ func (k *recipe) bufferOK() error {
 	if b := k.req.Buffer; b != nil && k.unforeseen() != "" {
 		return &RequestError{Field: "buffer", Value: b.Salt, Allowed: "left out for " + k.fermentable.Name() + ", which brings acids and minerals of its own: dose by a meter"}
 	}
-	if b := k.req.Buffer; b != nil && !(b.Floor >= 2.5 && b.Floor <= 5) {
+	if b := k.req.Buffer; b != nil && !(b.Floor >= leastFloor && b.Floor <= mostFloor) {
 		return &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: "2.5 to 5"}
 	}
 	return nil
