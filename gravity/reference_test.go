@@ -93,6 +93,10 @@ func TestExtractConcentrationCRC(t *testing.T) {
 		s := solution(t, 100-b, b, 0)
 		near(t, "of a solution", s.Concentration(gravity.Sucrose).In(units.GramPerLitre), b/100*sucrose(t, b, 20), 1e-9)
 	})
+	for c := 0.0; c <= 100; c += 1.0 / 64 { // the end of the range, whatever the last digit does
+		g := ok[units.MassConcentration](t)(gravity.ExtractConcentration(plato(80), celsius(c)))
+		near(t, "the end", ok[units.Extract](t)(gravity.ExtractFromConcentration(g, celsius(c))).In(units.DegreePlato), 80, 1e-9)
+	}
 	_, err := gravity.ExtractConcentration(plato(81), celsius(20))
 	refused(t, "extract", err, "extract")
 	for _, g := range []float64{-1, 1130, math.NaN()} {

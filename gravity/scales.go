@@ -80,7 +80,7 @@ func ExtractFromConcentration(c units.MassConcentration, t units.Temperature) (u
 		return units.Extract{}, err
 	}
 	y := syrupAt(deg)
-	if err := limit.Check(fn, "concentration", g, "g/L", 0, mostSucrose/100*y.density(mostSucrose/100), sourceSPS4); err != nil {
+	if err := limit.Check(fn, "concentration", g, "g/L", 0, mostSucrose/100*y.density(mostSucrose/100)+rounding, sourceSPS4); err != nil {
 		return units.Extract{}, err
 	}
 	var b float64 // the steps do not depend on the start
