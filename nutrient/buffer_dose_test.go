@@ -23,7 +23,11 @@ func TestBufferForMeetsTheFloorExactly(t *testing.T) {
 		if floor < 2.5 || floor > 5.5 {
 			return
 		}
-		f.BufferMass = must(f.BufferFor(floor, b)).Mass.Value
+		dose, err := f.BufferFor(floor, b)
+		if r, refused := errors.AsType[*units.RangeError](err); refused && r.Quantity == "pH" && r.Max < floor {
+			return // 20 g/L do not reach it, with the most acids
+		}
+		f.BufferMass = must(dose, err).Mass.Value
 		if p := must(f.At(end)).PH.Value; math.Abs(p-floor) > 1e-6 { // 1e-7 mEq/L in a liquid that takes 0.3 for 1 pH, and more
 			t.Fatalf("ends at %.12g, wanted %.12g", p, floor)
 		}

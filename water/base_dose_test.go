@@ -44,6 +44,9 @@ func TestBaseToPH(t *testing.T) {
 		s := rapid.SampledFrom([]Salt{SodiumHydroxide, PotassiumHydroxide, SlakedLime, SodiumCarbonate}).Draw(t, "base")
 		target := w.ph + rapid.Float64Range(0, 1).Draw(t, "rise")
 		d, err := w.BaseToPH(litres(10), s, target)
+		if r, ok := errors.AsType[*units.RangeError](err); ok && s == SodiumCarbonate && r.Max > 9 && r.Max < target {
+			t.Skip("a carbonate makes a water no more than its own pH")
+		}
 		if err != nil {
 			t.Fatal(err)
 		}
