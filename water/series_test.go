@@ -10,7 +10,7 @@ import (
 )
 
 // Whatever waters follow one another, in whatever order of questions, the answers are
-// those of each water alone.
+// those of each water alone, as far as the ionic strength is followed: a part in 1e7, of a gram of acids too.
 func TestSeries(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var r Series
@@ -49,7 +49,7 @@ func TestSeries(t *testing.T) {
 			default:
 				a, one := r.AlkalinityAt(p, ph, gas)
 				b, two := p.AlkalinityAt(ph, gas)
-				if d := a.Minus(b).In(units.MilligramPerLitreCaCO3); (one == nil) != (two == nil) || math.Abs(d) > 1e-7*math.Abs(b.In(units.MilligramPerLitreCaCO3))+1e-6 {
+				if d := a.Minus(b).In(units.MilligramPerLitreCaCO3); (one == nil) != (two == nil) || math.Abs(d) > 1e-7*math.Abs(b.In(units.MilligramPerLitreCaCO3))+1e-4 {
 					t.Fatalf("alkalinity at a pH: %v, %v in a series, %v, %v alone", a, one, b, two)
 				}
 			}
