@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"strings"
+
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
@@ -9,6 +11,9 @@ import (
 // stages is how many additions of nutrient there are: with the yeast, at a sixth
 // and at a third of the sugar.
 const stages = 3
+
+// ofSugarWash stands in what a source says of the pH of plain sugar, and of nothing else.
+const ofSugarWash = "the pH of a sugar wash"
 
 // feed is the nutrient, in stages by sugar used.
 func (m *maker) feed() error {
@@ -78,7 +83,9 @@ func (m *maker) feed() error {
 	}
 	for _, list := range [][]string{feed.Cautions, schedule.Cautions} {
 		for _, c := range list {
-			m.caution(c)
+			if m.unforeseen() == "" || !strings.Contains(c, ofSugarWash) {
+				m.caution(c)
+			}
 		}
 	}
 	m.plan.Nutrient, m.fed = n, weighed

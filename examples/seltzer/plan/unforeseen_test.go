@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -19,7 +20,11 @@ func TestUnforeseenPH(t *testing.T) {
 		r.Fermentable, r.Readings = c.fermentable, []plan.Reading{read(5*day, 1.018), read(8*day, 1.018)}
 		r.Readings[1].PH = &sour
 		if c.foreseen {
-			if p := made(t, r); len(p.Acidity.Points) == 0 || p.Acidity.Unforeseen != "" || p.State.Correction == nil {
+			p := made(t, r)
+			if !strings.Contains(strings.Join(p.Cautions, "\n"), "the pH of a sugar wash") {
+				t.Errorf("%s: %q", c.fermentable, p.Cautions)
+			}
+			if len(p.Acidity.Points) == 0 || p.Acidity.Unforeseen != "" || p.State.Correction == nil {
 				t.Errorf("%s: %+v, %+v", c.fermentable, p.Acidity, p.State)
 			}
 			continue
@@ -44,9 +49,14 @@ func TestUnforeseenPH(t *testing.T) {
 			}
 		}
 		for _, text := range p.Cautions {
-			if strings.Contains(text, "likely to stop") || strings.Contains(text, "Potassium is about") {
-				t.Errorf("%s: %s", c.fermentable, text)
+			for _, wrong := range []string{"likely to stop", "Potassium is about", "bicarbonate", "sugar wash"} {
+				if strings.Contains(text, wrong) {
+					t.Errorf("%s: %s", c.fermentable, text)
+				}
 			}
+		}
+		if !slices.Contains(p.Cautions, p.Acidity.Unforeseen) {
+			t.Errorf("%s: %q", c.fermentable, p.Cautions)
 		}
 	}
 }
