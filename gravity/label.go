@@ -15,26 +15,27 @@ import (
 type Nutrition struct {
 	Energy       LabelEnergy
 	Ethanol      units.Mass
-	Carbohydrate units.Mass // all extract but glycerol
-	Sugars       units.Mass // sucrose, glucose and fructose; other extract counts as none
-	Polyols      units.Mass // glycerol
+	Carbohydrate units.Mass // all extract but organic acids; polyols are in it, as the law defines it
+	Sugars       units.Mass // of these: sucrose, glucose and fructose; other extract counts as none
+	Polyols      units.Mass // of these: glycerol
+	OrganicAcids units.Mass // beside them: no line on the label, but energy
 }
 
 // Nutrition returns the facts of 100 mL at 20 °C with the energy of EU law. Extract
 // given in °P counts as sugars, since it is not told apart: for beer state the sugars
 // from an analysis.
 //
-//   - Source: Regulation (EU) No 1169/2011 annex I (definitions) and annex XIV (factors).
+//   - Source: Regulation (EU) No 1169/2011 annex I ("carbohydrate" includes polyols, "sugars"
+//     excludes them; both read) and annex XIV (factors, read).
 //   - Range: every solution.
 //   - Uncertainty: that of the composition.
 func (s Solution) Nutrition() Nutrition {
-	ethanol, carbohydrate, polyol := s.gramsPer100mL()
-	sugars := 0.0
-	if m := s.total(); m > 0 {
-		sugars = s.density20() / 10 * (s.fermentable() / m)
-	}
+	in := s.gramsPer100mL()
 	g := func(v float64) units.Mass { return units.Gram.Of(checked.Number(v)) }
-	return Nutrition{Energy: s.EnergyEU(), Ethanol: g(ethanol), Carbohydrate: g(carbohydrate), Sugars: g(sugars), Polyols: g(polyol)}
+	return Nutrition{
+		Energy: s.EnergyEU(), Ethanol: g(in.ethanol), Carbohydrate: g(in.carbohydrate + in.polyol), Sugars: g(in.sugars),
+		Polyols: g(in.polyol), OrganicAcids: g(in.acid),
+	}
 }
 
 // EnergyUS returns the energy of 100 mL of beer at 20 °C as American analysts
