@@ -59,7 +59,8 @@ func TestRoundCaloriesUS(t *testing.T) {
 	ok[units.Energy](t)(gravity.RoundCaloriesUS(kcalOf(1e6)))
 }
 
-// Regulation (EU) 1169/2011 annex XII; 27 CFR 19.356: label 40, 39.7 to 40.3.
+// Regulation (EU) 1169/2011 annex XII (read); 27 CFR 19.356: label 40, 39.7 to 40.3 (read);
+// 27 CFR 7.65: 0.3 from 0.5 % vol up, none below (recalled from memory).
 func TestLabelTolerance(t *testing.T) {
 	for _, c := range []struct {
 		c       gravity.Category
@@ -67,7 +68,7 @@ func TestLabelTolerance(t *testing.T) {
 		name    string
 	}{
 		{gravity.EUBeer, 4.6, 0.5, "EU beer"}, {gravity.EUBeer, 5.5, 0.5, "EU beer"}, {gravity.EUBeer, 5.6, 1.0, "EU beer"}, {gravity.EUCider, 4.6, 1.0, "EU cider, perry, mead, fruit wine"}, {gravity.EUMacerated, 4.6, 1.5, "EU drink with macerated fruit or plants"},
-		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"}, {gravity.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"},
+		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.4, 0, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"}, {gravity.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"},
 	} {
 		got := ok[units.StrengthByVolume](t)(gravity.LabelTolerance(c.c, volPct(c.v)))
 		near(t, c.c.String(), got.In(units.PercentVolume), c.want, 0)
