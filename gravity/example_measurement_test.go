@@ -63,6 +63,12 @@ func ExampleWortFactor() {
 	// 4.8 ± 0.5 % vol (k = 2) <nil>
 }
 
+func ExampleMeasuredFloor() {
+	floor, err := gravity.MeasuredFloor(wash(), wash().WashYield(), 0.03, units.GramPerLitre.Of(0.3), units.GramPerLitre.Of(0.8))
+	fmt.Println(floor.Text(units.One, 4, 2), err)
+	// Output: 0.9942 ± 0.0006 (k = 2) <nil>
+}
+
 func ExamplePycnometer() {
 	d, err := gravity.Pycnometer(units.Gram.Of(25), units.Gram.Of(74.85), units.Gram.Of(76.844), units.Celsius.Of(20))
 	fmt.Println(d.Text(units.KilogramPerCubicMetre, 2), err)
