@@ -97,7 +97,7 @@ func fermenter() []line {
 		{
 			label: "CO2 given off", name: "gas", unit: "kg", places: 2,
 			function: "sugar_for_strength", output: "carbon_dioxide", in: "kg", inputs: sugar,
-			remark: "it gathers unseen and stifles: air the room, and hang a CO2 alarm at breathing height",
+			remark: "it gathers unseen and stifles: air the room, and hang a CO2 alarm with its sensor no more than 30 cm above the floor",
 		},
 	}
 }
