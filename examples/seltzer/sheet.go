@@ -120,7 +120,7 @@ func gravitySection(p plan.Plan) section {
 		row{"one third of the sugar used", number(g.ThirdUsed, 4), "", "", ""}.explain(plan.FigureGravity),
 		row{"two thirds used", number(g.TwoThirdsUsed, 4), "", "", ""}.explain(plan.FigureGravity),
 		row{"dry floor", number(g.Floor, 4) + " ± " + number(g.FloorUncertainty, 4), "apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4), "", ""}.explain(plan.FigureFloor),
-		{label: "Of these " + number(g.Minerals, 4) + " is salts, nutrient and buffer. A hydrometer adds its own error, 0.001 or more, and shows more while gas clings to it: stir the gas out first."},
+		{label: "Salts, nutrient and buffer are " + number(g.Minerals, 4) + " of the floor. A hydrometer adds its own error, and shows more while gas clings to it: stir the gas out."},
 		{label: "Finished means: at or near the dry floor, and unchanged over several days."},
 	}}
 }
