@@ -38,9 +38,7 @@ func (r *recipe) bottled(b batch) error {
 			return err
 		}
 		if p.excess > tooMuch {
-			if err := r.tooMuchGas(p, k, dissolved); err != nil {
-				return err
-			}
+			return r.tooMuchGas(p, k, dissolved)
 		}
 		if r.flavourSugar(p, k) == 0 {
 			continue
