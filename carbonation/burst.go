@@ -52,6 +52,7 @@ func PlanBurst(l Liquid, t units.Temperature, from, target units.CarbonDioxideCo
 		Verdict:  rated(high, rating),
 		Cautions: cautions(PressureVessel, Overshoot, Cylinder),
 	}
+	b.Cautions = b.Cautions.with(BelowAtmosphere, b.Then.In(units.KilopascalGauge) < 0 || high.In(units.KilopascalGauge) < 0)
 	b.Cautions = b.Cautions.with(OverRatingCaution, b.Verdict == OverRating).with(NoRating, b.Verdict == Unrated)
 	return b, nil
 }

@@ -19,9 +19,12 @@ const (
 	// BeyondComputed: above 20 bar absolute, where the physics ends, and the rating
 	// is higher still.
 	BeyondComputed
+	// MayFreeze: at or below the rating, but below the freezing point of the drink, where
+	// the pressure given is not what bursts the vessel.
+	MayFreeze
 )
 
-var verdictText = [...]string{"unrated", "within the rating given", "over the rating given", "hydraulic lock", "above the computed range"}
+var verdictText = [...]string{"unrated", "within the rating given", "over the rating given", "hydraulic lock", "above the computed range", "below the freezing point"}
 
 // String is "unrated", "within the rating given" and so on.
 func (v Verdict) String() string {

@@ -11,7 +11,7 @@ import (
 
 // A verdict written reads back as the same.
 func TestVerdictText(t *testing.T) {
-	for v := carbonation.Unrated; v <= carbonation.BeyondComputed; v++ {
+	for v := carbonation.Unrated; v <= carbonation.MayFreeze; v++ {
 		text, err := v.MarshalText()
 		if err != nil {
 			t.Fatal(err)

@@ -171,9 +171,9 @@ func carbonationService() []Function {
 		{
 			Name:    "drink_viscosity",
 			Meaning: "viscosity of a drink",
-			Source:  "Kestin, Sokolov & Wakeham, J. Phys. Chem. Ref. Data 7 (1978) 941; CRC Handbook for ethanol and extract",
+			Source:  "Kestin, Sokolov & Wakeham, J. Phys. Chem. Ref. Data 7 (1978) 941; fits to Bingham & Jackson 1918 for ethanol and to the CRC Handbook for extract",
 			Inputs: []Input{
-				in("temperature", units.Celsius, "temperature of the drink", -2, 90, 4),
+				in("temperature", units.Celsius, "temperature of the drink; up to 80 °C with ethanol or extract", -2, 90, 4),
 				strengthInput(), extractInput(),
 			},
 			Outputs: []Output{pure("viscosity", "mPa·s", "dynamic viscosity")},

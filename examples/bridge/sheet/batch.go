@@ -97,7 +97,7 @@ func fermenter() []line {
 		{
 			label: "CO2 given off", name: "gas", unit: "kg", places: 2,
 			function: "sugar_for_strength", output: "carbon_dioxide", in: "kg", inputs: sugar,
-			remark: "it gathers unseen and stifles: air the room, and hang a CO2 alarm at breathing height",
+			remark: "it gathers unseen and stifles: air the room, and hang a CO2 alarm with its sensor no more than 30 cm above the floor",
 		},
 	}
 }
@@ -151,7 +151,7 @@ func label() []line {
 		{
 			label: "Energy of 100 mL", name: "energy", unit: "kcal", places: 0,
 			function: "energy_eu", output: "kilocalories", inputs: []input{{"strength", "strength"}},
-			remark: "of the alcohol; in the bottle the priming ferments too, and adds a little strength",
+			remark: "of the alcohol; glycerol and acids that yeast leaves add about 0.15 kcal for each % vol, and priming adds a little strength",
 		},
 	}
 }
