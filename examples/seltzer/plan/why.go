@@ -29,6 +29,8 @@ const (
 	FigureDissolved
 	FigurePriming
 	FigureClosed
+	FigureKegClosed
+	FigureKegRoom
 	FigureFlavour
 	FigureStrength
 	FigureEnergy
@@ -96,11 +98,17 @@ var whys = map[Figure]Why{
 		"content at rest under the atmosphere at the warmest temperature since the ferment",
 		"as for the gauge pressure; rule: common practice, no source"},
 	FigurePriming: {
-		"(content wanted − already dissolved − from sugar left) / CO2 a gram makes (0.51428 from sucrose)",
-		"Gay-Lussac's equation with atomic weights CIAAW 2021"},
+		"(content wanted + what the head-space takes − already dissolved − from the flavouring's sugar) / CO2 that a gram makes: 0.51428 of sucrose and maltose, 0.48856 of simple sugars, 0.52346 of maltotriose",
+		"Gay-Lussac's equation with atomic weights CIAAW 2021; the primer's composition"},
 	FigureClosed: {
 		"CO2 in liquid and head-space is conserved; Henry's law, real gas, trapped air, vapours, expansion of the liquid; against the rating given",
 		"as for the gauge pressure"},
+	FigureKegClosed: {
+		"pressure at which the liquid holds the content at that temperature, none of it counted as gone to the head-space; against the rating given",
+		"as for the gauge pressure"},
+	FigureKegRoom: {
+		"room × density of CO2 gas at the set pressure, absolute, and that temperature",
+		"Span & Wagner 1996 (virial)"},
 	FigureFlavour: {
 		"dose of the trial times the base drink; its ethanol and sugar count",
 		"masses of water, ethanol and sugar in the mixture (OIML R 22)"},
