@@ -6,8 +6,6 @@ import (
 	"example.org/zymase/units"
 )
 
-var atmosphere = units.Kilopascal.Of(101.325)
-
 // A tenth of a sugar wash, a fifth of a wort: common practice, no source.
 func TestHeadSpaceNeed(t *testing.T) {
 	h := must(HeadSpaceNeed(units.Litre.Of(67), units.Litre.Of(60), false))
