@@ -159,7 +159,7 @@ func TestSaid(t *testing.T) {
 		{"co2_given_off", "", "", "CO2 suffocates without warning", ""},
 		{"sugar_for_strength", "", "", "hot sugar solution", ""},
 		{"water_acid_to_ph", "ph=7.5 alkalinity=100", "", "goggles", ""},
-		{"water_base_to_ph", "", "", "Lime, soda ash and lye burn", ""},
+		{"water_base_to_ph", "ph=7.5 alkalinity=100", "", "Lime, soda ash and lye burn", ""},
 		{"sulfite_dose", "", "", "asthma", ""},
 		{"sorbate_for_wine", "", "", "does not stop a ferment", ""},
 		{"nutrient_dose", "source=urea", "", "ethyl carbamate", ""},
