@@ -32,6 +32,9 @@ func newMaker(req Request) (*maker, error) {
 			err = mostFlavour(req, refused)
 		}
 	}
+	if errors.Is(err, errTooWeak) {
+		err = leastFor(req, err)
+	}
 	if err != nil {
 		return nil, err
 	}
