@@ -61,13 +61,13 @@ func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outsi
 		if err != nil {
 			return nil, err
 		}
+		verdict, said := Rated(set, k.Rating)
 		r := KegOnRegulator{
-			Content: then, AtRest: rest, Needs: outside.Gauge(needs), Verdict: rated(set, k.Rating),
-			Cautions: cautions(PressureVessel, Cylinder).with(SharedRegulator, len(kegs) > 1).
-				with(BelowAtmosphere, set.In(units.KilopascalGauge) < 0 || outside.Gauge(needs).In(units.KilopascalGauge) < 0).
+			Content: then, AtRest: rest, Needs: outside.Gauge(needs), Verdict: verdict,
+			Cautions: (said|cautions(Cylinder)).with(SharedRegulator, len(kegs) > 1).
+				with(BelowAtmosphere, outside.Gauge(needs).In(units.KilopascalGauge) < 0).
 				with(Overshoot, rest.In(units.GramCO2PerLitre) > (1+taste)*k.Target.In(units.GramCO2PerLitre)),
 		}
-		r.Cautions = r.Cautions.with(OverRatingCaution, r.Verdict == OverRating).with(NoRating, r.Verdict == Unrated)
 		if d, err := k.Rate.Until(k.Content, k.Target, rest); err == nil {
 			r.Reaches, r.HasReached = d, true
 		}

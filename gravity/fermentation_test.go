@@ -56,14 +56,16 @@ func TestFermentationEveryPairAgrees(t *testing.T) {
 		}{
 			{"original and real", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndReal(oe, f.RealExtract(), y) }, 1e-8},
 			{"original and strength", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndStrength(oe, f.ByVolume(), y) }, 1e-8},
-			{"original and refractometer", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(oe, read, y) }, 1e-7},
+			{"original and refractometer", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(oe, read, 1, y) }, 1e-7},
 			{"apparent and strength", func() (gravity.Fermentation, error) {
 				return gravity.FromApparentAndStrength(f.ApparentExtract(), f.ByVolume(), y)
 			}, 1e-7},
 			{"strength and real", func() (gravity.Fermentation, error) {
 				return gravity.FromStrengthAndReal(f.ByVolume(), f.RealExtract(), y)
 			}, 1e-7},
-			{"apparent and refractometer", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(f.ApparentExtract(), read, y) }, 1e-6},
+			{"apparent and refractometer", func() (gravity.Fermentation, error) {
+				return gravity.FromApparentAndBrix(f.ApparentExtract(), read, 1, y)
+			}, 1e-6},
 		} {
 			got, err := pair.f()
 			if err != nil {
@@ -148,7 +150,7 @@ func TestFermentationRefuses(t *testing.T) {
 		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndApparent(plato(p), plato(1), y) })
 		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndReal(plato(p), plato(1), y) })
 		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndStrength(plato(p), volPct(1), y) })
-		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(p), plato(1), y) })
+		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(p), plato(1), 1, y) })
 	}
 	try("fructose", "original extract", func() (gravity.Fermentation, error) {
 		return gravity.FromOriginalAndApparent(plato(49), plato(10), gravity.SugarWashYield(gravity.Fructose))
@@ -157,7 +159,7 @@ func TestFermentationRefuses(t *testing.T) {
 		try("apparent", "apparent extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndApparent(plato(10), plato(x), y) })
 		try("real", "real extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndReal(plato(10), plato(x), w) })
 		try("strength", "strength", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndStrength(plato(10), volPct(x), y) })
-		try("brix", "refractometer reading", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(10), plato(x), y) })
+		try("brix", "refractometer reading", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(10), plato(x), 1, y) })
 	}
 	try("real below the residue", "real extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndReal(plato(10), plato(0.3), w) })
 	for _, v := range []float64{-1, 20.1, nan} {
@@ -170,10 +172,10 @@ func TestFermentationRefuses(t *testing.T) {
 	try("real", "real extract", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(30.1), y) })
 	try("real", "real extract", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(-0.1), y) })
 	try("residue", "real extract", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(0.2), w) })
-	try("brix too low", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(2.9), y) })
-	try("brix too high", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(25), y) })
-	try("too light", "apparent extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(-7), plato(5), y) })
-	try("no such extract", "extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(90), plato(5), y) })
+	try("brix too low", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(2.9), 1, y) })
+	try("brix too high", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(25), 1, y) })
+	try("too light", "apparent extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(-7), plato(5), 1, y) })
+	try("no such extract", "extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(90), plato(5), 1, y) })
 	var none gravity.Yield
 	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) {
 		return gravity.FromOriginalAndApparent(plato(10), plato(2), none)
@@ -182,7 +184,7 @@ func TestFermentationRefuses(t *testing.T) {
 		return gravity.FromApparentAndStrength(plato(2), volPct(5), none)
 	})
 	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(3), none) })
-	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(5), none) })
+	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(5), 1, none) })
 }
 
 // Before any ferment nothing is gone, whatever the sugar and whatever becomes of it: real

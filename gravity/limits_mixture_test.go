@@ -59,7 +59,7 @@ func TestFermentationsThatNoFormulaCovers(t *testing.T) {
 		// 50 kg leave 20 kg of residue in 50 kg of water
 		{of(gravity.FromOriginalAndApparent(plato(50), plato(10), acid)), "extract with glycerol", 100. * 20 / 70, 0, 20},
 		// half of the wort turned into ethanol, past the table of the index
-		{of(gravity.FromOriginalAndBrix(plato(50), plato(40), spirit)), "strength", 50, 0, 40},
+		{of(gravity.FromOriginalAndBrix(plato(50), plato(40), 1, spirit)), "strength", 50, 0, 40},
 		// 30 % mass of sugar over the residue, in the liquid without its ethanol
 		{of(gravity.FromApparentAndStrength(plato(0), volPct(12), acid)), "extract with glycerol", 100 * (0.3 + e12*4/3) / (1 - e12), 0, 20},
 	})
@@ -110,7 +110,7 @@ func TestStatesOnBothSidesOfAGap(t *testing.T) {
 			"strength": func() (gravity.Fermentation, error) {
 				return gravity.FromOriginalAndStrength(original, s.ByVolume(), y)
 			},
-			"Brix": func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(original, brix, y) },
+			"Brix": func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(original, brix, 1, y) },
 		} {
 			state, err := f()
 			if err != nil {

@@ -34,7 +34,11 @@ func TestContract(t *testing.T) {
 			fmt.Fprintln(&b)
 		}
 		for _, p := range f.Outputs {
-			fmt.Fprintf(&b, "  out %s\n", Head(p.Name, p.Unit))
+			text := ""
+			if p.IsText() {
+				text = "  text"
+			}
+			fmt.Fprintf(&b, "  out %s%s\n", Head(p.Name, p.Unit), text)
 		}
 	}
 	const file = "testdata/catalogue.golden"

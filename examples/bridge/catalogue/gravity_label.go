@@ -16,8 +16,8 @@ func labelled(in []float64) (gravity.Solution, error) {
 	if err != nil {
 		return s, err
 	}
-	for k, g := range map[gravity.Sugar]float64{gravity.Glycerol: in[2], gravity.OrganicAcid: in[3]} {
-		if litre, err = litre.AddExtract(k, as(units.Gram, g)); err != nil {
+	for i, k := range []gravity.Sugar{gravity.Glycerol, gravity.OrganicAcid} {
+		if litre, err = litre.AddExtract(k, as(units.Gram, in[2+i])); err != nil {
 			return s, err
 		}
 	}

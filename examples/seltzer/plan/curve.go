@@ -36,6 +36,7 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 		return Plan{}, nil, err
 	}
 	along := points(course)
+	m.raise(along)
 	curves := m.gravityCurves(along)
 	if m.plan.Acidity.Unforeseen == "" {
 		curves = append(curves, m.acidityCurve(along))

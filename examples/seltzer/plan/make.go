@@ -59,7 +59,7 @@ func newMaker(req Request) (*maker, error) {
 	}
 	m := &maker{recipe: r, batch: b, plan: p}
 	for _, step := range []func() error{
-		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
+		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.addMinerals, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
 		m.readings, m.schedule, m.room, m.cost, m.cautions,
 	} {
 		if err := step(); err != nil {
@@ -94,6 +94,8 @@ type maker struct {
 	fed     []nutrient.Dose  // as weighed
 	course  nutrient.Ferment // with its buffer
 	warned  int              // cautions that come first
+
+	salted minerals
 }
 
 func (m *maker) caution(text string) {

@@ -89,6 +89,9 @@ type GravityPlan struct {
 	Apparent      units.Extract `json:"apparent_extract_at_floor"`
 	WarmOriginal  float64       `json:"original_as_read_warm"` // on a 20 °C hydrometer at the fermenting temperature
 	WarmFloor     float64       `json:"dry_floor_as_read_warm"`
+
+	Minerals         float64 `json:"of_the_floor_minerals"` // in every gravity: salts, nutrient, buffer; this much at the end
+	FloorUncertainty float64 `json:"dry_floor_uncertainty"` // k = 2: yield, what yeast leaves, minerals, formulas
 }
 
 // NutrientPlan is what the yeast is fed and when.

@@ -72,8 +72,8 @@ var whys = map[Figure]Why{
 		"density of the liquid at 20 °C / density of water at 20 °C, in vacuum",
 		"ICUMSA SPS-4 1994 (sucrose), CRC Handbook 102nd ed. (dextrose, fructose), OIML R 22 (ethanol), Tabarié's relation for the three"},
 	FigureFloor: {
-		"gravity of the liquid when all fermentable sugar is used: water, ethanol, glycerol and what yeast leaves",
-		"as for gravity; glycerol and acids 3.64 % of the hexose (Pasteur 1860, recalled)"},
+		"gravity of the liquid when all fermentable sugar is used: water, ethanol, glycerol and acids that yeast leaves; 0.00075 for a g/L of salts, nutrient and buffer; ± at k = 2",
+		"as for gravity; glycerol and acids 3.64 % of the hexose (Pasteur 1860, recalled), 30 % either way; salts: density tables (sodium chloride read, others recalled)"},
 	FigureApparent: {
 		"the sucrose polynomial continued below zero: value and slope join at 1.000",
 		"ICUMSA SPS-4 1994; convention of brewers' tables"},
@@ -138,7 +138,7 @@ var whys = map[Figure]Why{
 		"dose at which the end pH by the charge balance is the floor; rounded up to the scale",
 		"as for the pH; floor 3.5 to 4.0: supplier sheet on sugar washes, 2021"},
 	FigureUncertainty: {
-		"u² = Σ (∂f/∂x · u(x))²; yield 3 %, sugar by its spread, scale step/√12, level; hydrometer division/√12 a reading; solubility 5 %; k = 2",
+		"u² = Σ (∂f/∂x · u(x))²; yield 3 %, sugar by its spread, scale step/√12, level; hydrometer division/√12 a reading, with the yield; solubility 5 %; k = 2",
 		"JCGM 100:2008 (GUM) eq. 10; JCGM 106:2012 for the label"},
 	FigureSchedule: {
 		"half a day of lag, then the same sugar each hour: an estimate; the gravity decides",
