@@ -204,10 +204,14 @@ func yeastSection(p plan.Plan, s style) section {
 
 func flavourSection(p plan.Plan, s style) section {
 	f := p.Flavour
-	return section{"Flavour", []row{
+	rows := []row{
 		row{f.Name, s.volume(f.Added), "for the whole batch, as in the trial", "", ""}.explain(plan.FigureFlavour),
 		row{"it adds", strength(f.Rise), percent(f.Ethanol) + " of the ethanol", "", ""}.explain(plan.FigureFlavour),
-	}}
+	}
+	if !f.Sugar.IsZero() {
+		rows = append(rows, row{"its sugar in the drink", number(f.Sugar.In(units.GramPerLitre), 1) + " g/L", "in primed bottles it ferments", "", ""}.explain(plan.FigureFlavour))
+	}
+	return section{"Flavour", rows}
 }
 
 func labelSection(p plan.Plan, s style) section {

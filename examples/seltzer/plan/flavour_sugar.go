@@ -53,7 +53,7 @@ func (r *recipe) bottled(b batch) error {
 		if err != nil {
 			return err
 		}
-		if sweet.Verdict != carbonation.WithinRating && plain.Verdict == carbonation.WithinRating {
+		if over(sweet.Verdict) && !over(plain.Verdict) {
 			return r.tooSweet(fmt.Sprintf("the bottles of packs[%d] over their rating, %s, at %s", i, p.Rating.Text(units.BarGauge, 1), sweet.Temperature.Text(units.Celsius, 0)), atLeast(sweet))
 		}
 	}
@@ -124,7 +124,7 @@ func mostFlavour(req Request, refused *RequestError) error {
 	can := func(added float64) bool {
 		f.Added = units.Millilitre.Of(checked.Number(added))
 		req.Flavour = &f
-		_, _, err := solved(req)
+		_, _, _, err := solved(req)
 		sweet, no := errors.AsType[*tooSweet](err)
 		if no {
 			e = &tooSweet{sweet.past, e.now} // what a little more than the most runs into

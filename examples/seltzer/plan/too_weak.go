@@ -18,7 +18,7 @@ func leastFor(req Request, refused error) error {
 	want := req.Strength.In(units.PercentVolume)
 	can := func(tenths float64) bool {
 		req.Strength = units.PercentVolume.Of(checked.Number(tenths / 10))
-		_, _, err := solved(req)
+		_, _, _, err := solved(req)
 		return !errors.Is(err, errTooWeak) // what else there is to mend is told next
 	}
 	lo, hi := math.Floor(10*want), 10*mostStrength
