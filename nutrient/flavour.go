@@ -38,15 +38,14 @@ func (f Flavouring) Liquid(v units.Volume) (gravity.Solution, error) {
 		return gravity.NewSolution(kilograms(water*litres), kilograms(sugar/1000*litres), kilograms(ethanol*litres))
 	}
 	const litre = 1.0
-	dry := sugar/1000 + ethanol // kg
-	mass, err := settle(dry+litre-part, dry, func(mass float64) (missing float64, err error) {
-		s, err := of(mass-dry, litre)
+	water, err := settle(litre-part, 0, litre, func(water float64) (missing float64, err error) {
+		s, err := of(water, litre)
 		return litre - s.VolumeAt20().In(units.Litre), err
 	})
 	if err != nil {
 		return gravity.Solution{}, err
 	}
-	return of(mass-dry, litres)
+	return of(water, litres)
 }
 
 // Trial is a sample that tasted right: so much of something in so much drink.

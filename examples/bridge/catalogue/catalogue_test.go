@@ -11,6 +11,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
 )
 
@@ -33,7 +34,11 @@ func TestContract(t *testing.T) {
 			fmt.Fprintln(&b)
 		}
 		for _, p := range f.Outputs {
-			fmt.Fprintf(&b, "  out %s\n", Head(p.Name, p.Unit))
+			text := ""
+			if p.IsText() {
+				text = "  text"
+			}
+			fmt.Fprintf(&b, "  out %s%s\n", Head(p.Name, p.Unit), text)
 		}
 	}
 	const file = "testdata/catalogue.golden"
@@ -131,6 +136,33 @@ func checkInput(t *testing.T, p Input) {
 	}
 }
 
+// One question has one answer: what yeast_to_pitch counts on is what the library does
+// where no maker's figure is given.
+func TestDryYeast(t *testing.T) {
+	f, err := Find("yeast_to_pitch")
+	if err != nil {
+		t.Fatal(err)
+	}
+	in, out := examples(f), make([]float64, len(f.Outputs))
+	place, _ := f.Input("per_gram")
+	in[place] = f.Inputs[place].Default
+	if err := f.Call(in, out); err != nil {
+		t.Fatal(err)
+	}
+	pack, err := nutrient.DryPack(nutrient.Cells{}, units.Celsius.Of(4))
+	if err != nil {
+		t.Fatal(err)
+	}
+	cells, err := nutrient.BillionCells(out[0])
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := pack.Need(cells, 0)
+	if want := p.Mass.In(units.Gram); err != nil || math.Abs(out[1]-want) > 1e-9*want {
+		t.Errorf("%v g, %v; the library weighs %v g", out[1], err, want)
+	}
+}
+
 // examples returns the example of each input.
 func examples(f *Function) []float64 {
 	in := make([]float64, len(f.Inputs))
@@ -185,6 +217,28 @@ func TestEdges(t *testing.T) {
 				err := f.Call(in, out)
 				if _, ok := errors.AsType[*units.RangeError](err); !ok && p.Options == nil || err == nil {
 					t.Errorf("%s, %s = %v: error %v is not a RangeError", f.Name, p.Name, v, err)
+				}
+			}
+		}
+	}
+}
+
+// The options of a choice of primer are the primers, in their order.
+func TestPrimersByName(t *testing.T) {
+	for _, f := range All() {
+		for _, p := range f.Inputs {
+			if p.Name != "primer" {
+				continue
+			}
+			if len(p.Options) != len(primers) {
+				t.Fatalf("%s: %d options for %d primers", f.Name, len(p.Options), len(primers))
+			}
+			for i, name := range p.Options {
+				if primers[i].Name() != name {
+					t.Errorf("%s: %q is %q", f.Name, name, primers[i].Name())
+				}
+				if gas := primers[i].CO2Per(units.Gram.Of(1)).In(units.Gram); !(gas > 0.25 && gas < 0.53) {
+					t.Errorf("%s makes %g g/g", name, gas)
 				}
 			}
 		}

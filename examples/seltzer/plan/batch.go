@@ -34,6 +34,7 @@ type packRecipe struct {
 	primer nutrient.Fermentable // of bottles
 	yield  gravity.Yield        // of the primer
 	primed float64              // kg of primer as weighed, in 1 L of finished drink
+	excess float64              // g/L that it is served with above the target, without a primer
 
 	// The try before, and g/L of gas when served for a kg/L of primer.
 	wasPrimed, served, slope float64
@@ -190,22 +191,14 @@ func (r *recipe) boilOff() (float64, error) {
 
 // solution returns a volume of the flavouring, in litres.
 func (f Flavour) solution(volume float64) (gravity.Solution, error) {
-	strength := units.StrengthByVolume{}
+	var l nutrient.Flavouring
 	if f.Strength != nil {
-		strength = *f.Strength
+		l.Strength = *f.Strength
 	}
-	w := gravity.ByMass(strength)
-	d, err := gravity.EthanolDensity(w, at20)
-	if err != nil {
-		return gravity.Solution{}, err
-	}
-	mass := d.In(units.GramPerMillilitre) * volume
-	ethanol := mass * w.In(units.PercentMass) / 100
-	sugar := 0.0
 	if f.Sugar != nil {
-		sugar = f.Sugar.In(units.GramPerLitre) / 1000 * volume
+		l.Sugar = *f.Sugar
 	}
-	return gravity.NewSolution(kilograms(mass-ethanol), kilograms(sugar), kilograms(ethanol))
+	return l.Liquid(litres(volume))
 }
 
 // solve finds the share of fermentable between lo and hi at which f is zero.
@@ -225,7 +218,7 @@ func (r *recipe) solve(f func(share float64) (float64, error), lo, hi float64) (
 	if err != nil {
 		return 0, &RequestError{
 			Field: "strength", Value: r.req.Strength.Text(units.PercentVolume, 1),
-			Allowed: fmt.Sprintf("what %s reaches with these packs and this flavour (%v)", r.fermentable.Name(), err), Err: err,
+			Allowed: fmt.Sprintf("what %s reaches with these packs and this flavour (%s)", r.fermentable.Name(), reason(err)), Err: err,
 		}
 	}
 	return share, nil

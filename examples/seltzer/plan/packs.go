@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"example.org/zymase/carbonation"
-	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
@@ -37,8 +36,11 @@ func (m *maker) packs() error {
 		}
 		p.Gauge, p.SeaLevel = m.air.Gauge(total), units.Atmosphere{}.Gauge(total)
 		if r.Kind == keg {
-			m.keg(p)
-		} else if p.Bottle, err = m.bottle(r, k); err != nil {
+			err = m.keg(&p, r, k, total)
+		} else {
+			err = m.bottle(&p, r, k)
+		}
+		if err != nil {
 			return err
 		}
 		m.plan.Packs = append(m.plan.Packs, p)
@@ -46,111 +48,67 @@ func (m *maker) packs() error {
 	return nil
 }
 
-func (m *maker) keg(p PackPlan) {
-	if p.Gauge.Compare(p.Rating) > 0 {
-		m.warn(fmt.Sprintf("The keg at %s, set to %s: %s", p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1), carbonation.OverRatingCaution.Text()))
-	}
-	if p.Gauge.In(units.KilopascalGauge) <= 0 {
-		m.caution("The keg's content is below what it holds without pressure at that temperature: no gas is needed, and it may be flat.")
-	}
-	m.caution(carbonation.PressureVessel.Text())
-	m.caution(carbonation.Cylinder.Text())
-	m.caution(carbonation.Asphyxiation.Text())
-}
-
 // bottle primes one and warms it.
-func (m *maker) bottle(r packRecipe, k packed) (*BottlePlan, error) {
+func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 	b := &BottlePlan{Store: *r.Store, Syrup: kilograms(k.water)}
 	var err error
 	if b.Dissolved, err = m.dissolved(m.batch, k); err != nil {
-		return nil, err
+		return err
 	}
+	sugar := kilograms(m.flavourSugar(r, k) / 1000) // of a litre
+	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.Sucrose.CO2Per(sugar))))
 	asked := kilograms(k.primer)
 	weighed, err := asked.Round(m.req.Scales.Small, units.Nearest)
 	if err != nil {
-		return nil, err
+		return err
 	}
-	b.Priming = Weight{What: r.primer.Name(), For: "priming the " + r.Kind + "s", Mass: weighed, Asked: asked}
-	if r.primes() {
-		m.plan.Weigh = append(m.plan.Weigh, b.Priming)
+	if b.Priming = (Weight{Mass: weighed, Asked: asked}); r.primes() {
+		b.Priming.What, b.Priming.For = r.primer.Name(), "priming the "+r.Kind+"s"
 	}
 	b.PerBottle = kilograms(k.primer / r.Volume.In(units.Litre) * r.Size.In(units.Litre))
 	closed, err := m.close(r, k, b.Dissolved)
 	if err != nil {
-		return nil, err
+		return err
 	}
 	served, err := closed.At(r.Temperature)
 	if err != nil {
-		return nil, err
+		return err
 	}
-	b.Served, b.ServedGauge = served.Content, served.Gauge
-	warm, err := closed.At(*r.Store)
-	if err != nil {
-		return nil, err
-	}
-	worst, err := closed.Worst(*r.Store)
-	if err != nil {
-		return nil, err
-	}
-	b.StoreGauge, b.AtLeast, b.Verdict, b.Worst = warm.Gauge, warm.AtLeast, warm.Verdict, worst.Gauge
-	for _, c := range worst.Cautions.List() {
-		if c == carbonation.OverRatingCaution {
-			m.warn(fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s: %s", r.Kind, r.Store.Text(units.Celsius, 0), worst.Gauge.Text(units.BarGauge, 1), c.Text()))
-			continue
-		}
-		m.caution(c.Text())
-	}
-	if !r.primes() {
-		m.caution("Bottle a still drink only at the dry floor: sugar that is left makes gas in a bottle that is not made for it.")
-		return b, nil
-	}
-	m.caution("Prime only at the dry floor: a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
-	return b, nil
-}
-
-// label is what the label says of the whole batch.
-func (m *maker) label() error {
-	mean, err := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Mass{})
+	stored, err := closed.At(*r.Store)
 	if err != nil {
 		return err
 	}
-	for _, k := range m.batch.packed {
-		if mean, err = mean.Plus(k.drink); err != nil {
-			return err
+	b.Served, b.ServedGauge = served.Content, served.Gauge
+	b.StoreGauge, b.AtLeast = stored.Gauge, stored.AtLeast
+	if p.Highest, err = m.highest(r, closed); err != nil {
+		return err
+	}
+	if r.primes() {
+		if b.Held = p.Highest.Verdict != carbonation.WithinRating; !b.Held {
+			m.plan.Weigh = append(m.plan.Weigh, b.Priming)
 		}
 	}
-	l := LabelPlan{Law: m.req.Label.Law, Serving: m.req.Label.Serving, Tolerance: units.PercentVolume.Of(labelTolerance)}
-	l.Strength = units.PercentVolume.Of(checked.Number(math.Round(10*m.batch.strength) / 10))
-	l.Within = true
-	for _, k := range m.batch.packed {
-		off := math.Abs(k.drink.ByVolume().In(units.PercentVolume) - l.Strength.In(units.PercentVolume))
-		l.Within = l.Within && off <= l.Tolerance.In(units.PercentVolume)
+	p.Bottle = b
+	m.rated(p, fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s", r.Kind, p.Highest.Temperature.Text(units.Celsius, 0), atLeast(p.Highest)))
+	if !r.primes() {
+		m.caution("Bottle a still drink only at the dry floor: sugar that is left makes gas in a bottle that is not made for it.")
+		return nil
 	}
-	if !l.Within {
-		m.caution("The packs differ in strength by more than the label may: label them apart.")
-	}
-	e := mean.EnergyEU()
-	l.Kilojoules, l.Kilocalories = e.Kilojoules, e.Kilocalories
-	if l.Law == "US" { // one figure there, by its own factors
-		if l.Kilocalories, err = mean.EnergyUS(units.Share{}); err != nil {
-			return err
-		}
-		l.Kilojoules = l.Kilocalories
-	}
-	l.PerServing = units.Kilocalorie.Of(checked.Number(l.Kilocalories.In(units.Kilocalorie) * l.Serving.In(units.Millilitre) / 100))
-	v := mean.VolumeAt20()
-	sugars := kg(mean.Extract()) - kg(mean.ExtractOf(gravity.Glycerol))
-	l.Carbohydrate = units.GramPerLitre.Of(checked.Number(1000 * sugars / v.In(units.Litre)))
-	for _, d := range []struct {
-		into *float64
-		kind gravity.StandardDrink
-	}{{&l.DrinksUS, gravity.DrinkUS}, {&l.UnitsUK, gravity.UnitUK}, {&l.DrinksAU, gravity.DrinkAU}} {
-		if *d.into, err = gravity.StandardDrinks(l.Serving, mean.ByVolume(), d.kind); err != nil {
-			return err
-		}
-	}
-	m.plan.Label = l
+	m.caution("Prime only at the dry floor: a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
 	return nil
+}
+
+// rated puts the cautions of a pack's highest state with the others; those of one that its
+// rating does not cover come first, with the pack's name.
+func (m *maker) rated(p *PackPlan, named string) {
+	for _, c := range p.Highest.cautions.List() {
+		switch c {
+		case carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.AboveComputed:
+			m.warn(named + ": " + c.Text())
+		default:
+			m.caution(c.Text())
+		}
+	}
 }
 
 // cautions are those that go with every batch.

@@ -53,11 +53,11 @@ func ParseRequest(text []byte) (Request, error) {
 // within refuses a quantity that is missing (zero) or outside a range.
 func within[D, E units.Dimension](field string, q units.Quantity[D, E], u units.Unit[D, E], least, most float64) error {
 	if x := q.In(u); !(x >= least && x <= most) {
-		value := q.Text(u, 3)
+		value := number(x, least, most) + " " + u.Symbol()
 		if q.IsZero() {
 			value = "missing or zero"
 		}
-		return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("%g to %g %s", least, most, u.Symbol())}
+		return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("%s to %s %s", plain(least), plain(most), u.Symbol())}
 	}
 	return nil
 }
@@ -99,6 +99,7 @@ func newRecipe(r Request) (*recipe, error) {
 		within("fermenter.loss", r.Fermenter.Loss, units.Litre, 0, r.Fermenter.Capacity.In(units.Litre)),
 		within("fermenter.temperature", r.Fermenter.Temperature, units.Celsius, 4, 38),
 		within("fermenter.warmest", r.Fermenter.Warmest, units.Celsius, 0, 40),
+		warmestOK(r.Fermenter),
 		within("label.serving", r.Label.Serving, units.Millilitre, 10, 5000),
 		oneOf("label.law", r.Label.Law, "EU", "US"),
 		oneOf("yeast.form", r.Yeast.Form, "dry", "liquid"),
@@ -126,7 +127,7 @@ func (k *recipe) setPlace() (err error) {
 		return &RequestError{Field: "place", Value: "both altitude and barometer", Allowed: "one of the two"}
 	case p.Altitude != nil:
 		if k.air, err = units.AtAltitude(*p.Altitude); err != nil {
-			return &RequestError{Field: "place.altitude", Value: p.Altitude.Text(units.Metre, 0), Allowed: "-500 to 5000 m"}
+			return &RequestError{Field: "place.altitude", Value: number(p.Altitude.In(units.Metre), -500, 5000) + " m", Allowed: "-500 to 5000 m"}
 		}
 		return within("place.altitude", *p.Altitude, units.Metre, -500, 5000)
 	case p.Barometer != nil:
@@ -158,10 +159,19 @@ func (k *recipe) setFermentable() (err error) {
 	return nil
 }
 
+// warmestOK refuses a warmest temperature after the ferment that is below the ferment's own.
+func warmestOK(f Fermenter) error {
+	if f.Warmest.Compare(f.Temperature) < 0 {
+		return &RequestError{Field: "fermenter.warmest", Value: f.Warmest.Text(units.Celsius, 1),
+			Allowed: "at least the temperature of the ferment, " + f.Temperature.Text(units.Celsius, 1) + ", at which it ends"}
+	}
+	return nil
+}
+
 func (k *recipe) boilOK() error {
 	b := k.req.Kettle.Boil
 	if time.Duration(b) > mostBoil {
-		return &RequestError{Field: "kettle.boil", Value: b.String(), Allowed: fmt.Sprintf("0 to %v", mostBoil)}
+		return &RequestError{Field: "kettle.boil", Value: b.String(), Allowed: fmt.Sprintf("0 to %v", Duration(mostBoil))}
 	}
 	away, capacity := k.req.Kettle.BoilOff.In(units.LitrePerMinute)*b.minutes(), k.req.Kettle.Capacity.In(units.Litre)
 	if away >= capacity {
@@ -184,7 +194,7 @@ func (k *recipe) flavourOK() error {
 		checks = append(checks, within("flavour.strength", *f.Strength, units.PercentVolume, 0, 96.5))
 	}
 	if f.Sugar != nil {
-		checks = append(checks, within("flavour.sugar", *f.Sugar, units.GramPerLitre, 0, 800))
+		checks = append(checks, within("flavour.sugar", *f.Sugar, units.GramPerLitre, 0, 700))
 	}
 	if err := cmp.Or(checks...); err != nil {
 		return err
@@ -227,7 +237,7 @@ func (k *recipe) setPacks() error {
 		k.packs = append(k.packs, r)
 	}
 	if total := k.req.Volume.In(units.Litre); sum < 0.999*total || sum > 1.001*total {
-		return &RequestError{Field: "packs", Value: fmt.Sprintf("they hold %.4g L", sum), Allowed: fmt.Sprintf("what the batch is, %.4g L: change volume or a pack's volume", total)}
+		return &RequestError{Field: "packs", Value: fmt.Sprintf("they hold %s L", brief(sum)), Allowed: fmt.Sprintf("what the batch is, %s L: change volume or a pack's volume", brief(total))}
 	}
 	return nil
 }
@@ -247,9 +257,13 @@ func (p *packRecipe) set() error {
 			return err
 		}
 	}
+	largest := mostVolume // a keg may be part full
+	if p.Kind == bottle {
+		largest = p.Volume.In(units.Litre)
+	}
 	checks := []error{
 		within(f("volume"), p.Volume, units.Litre, 0.05, mostVolume),
-		within(f("size"), p.Size, units.Litre, 0.05, p.Volume.In(units.Litre)),
+		within(f("size"), p.Size, units.Litre, 0.05, largest),
 		within(f("temperature"), p.Temperature, units.Celsius, -2, 40),
 		within(f("rating"), p.Rating, units.BarGauge, 0.1, 300),
 	}
@@ -271,16 +285,22 @@ func (p *packRecipe) set() error {
 			var err error
 			p.primer, err = nutrient.ParseFermentable(p.Priming)
 			checks = append(checks, named(f("prime_with"), p.Priming, err))
+			if err == nil && p.primer.Fermentability().In(units.Percent) < 1 {
+				checks = append(checks, &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "something that yeast ferments"})
+			}
 		}
 		p.yield = p.primer.Yield()
 	} else {
 		for _, given := range []struct {
 			name string
 			is   bool
-		}{{"head_space", p.HeadSpace != nil}, {"store", p.Store != nil}, {"prime_with", p.Priming != ""}} {
+		}{{"head_space", p.HeadSpace != nil}, {"prime_with", p.Priming != ""}} {
 			if given.is {
 				return &RequestError{Field: f(given.name), Value: "given", Allowed: "only for bottles"}
 			}
+		}
+		if p.Store != nil {
+			checks = append(checks, within(f("store"), *p.Store, units.Celsius, 0, 70))
 		}
 	}
 	return cmp.Or(checks...)
