@@ -182,9 +182,21 @@ func aciditySection(p plan.Plan, s style) section {
 	if b := a.Buffer; b != nil {
 		out.rows = append(out.rows,
 			row{"at the end without buffer", number(a.EndUnbuffered, 2), "floor asked for " + number(a.Floor, 1), "", ""}.explain(plan.FigurePH),
-			row{b.What, s.weight(*b), fmt.Sprintf("%s to %s by the acids; dissolve it in the wash before the yeast", s.mass(a.Low), s.mass(a.High)), "", ""}.explain(plan.FigureBuffer))
+			bufferRow(a, s).explain(plan.FigureBuffer))
 	}
 	return out
+}
+
+// bufferRow is the buffer to weigh, or that there is none.
+func bufferRow(a plan.AcidityPlan, s style) row {
+	b := *a.Buffer
+	switch {
+	case !b.Mass.Decimal().IsZero():
+		return row{b.What, s.weight(b), fmt.Sprintf("%s to %s by the acids; dissolve it in the wash before the yeast", s.mass(a.Low), s.mass(a.High)), "", ""}
+	case a.High.IsZero():
+		return row{b.What, "none", "the ferment stays above the floor without it", "", ""}
+	}
+	return row{b.What, "none", "the ferment is to stay above the floor without it; up to " + s.mass(a.High) + " if the yeast makes more acid: measure", "", ""}
 }
 
 func yeastSection(p plan.Plan, s style) section {

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"errors"
+
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
@@ -37,6 +39,9 @@ func (m *maker) acidity() error {
 		a.Floor = b.Floor
 		dose, err := f.BufferFor(b.Floor, salt)
 		if err != nil {
+			if r, ok := errors.AsType[*units.RangeError](err); ok && r.Quantity == "ionic strength" {
+				return err
+			}
 			return &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: reason(err), Err: err}
 		}
 		mass, err := dose.Mass.Value.Round(m.req.Scales.Small, units.Up)
@@ -47,7 +52,9 @@ func (m *maker) acidity() error {
 		a.Buffer = &w
 		a.Low, a.High = dose.Mass.Low, dose.Mass.High
 		f.Buffer, f.BufferMass = salt, mass.Quantity()
-		m.plan.Weigh = append(m.plan.Weigh, w)
+		if !mass.Decimal().IsZero() {
+			m.plan.Weigh = append(m.plan.Weigh, w)
+		}
 		for _, c := range dose.Cautions {
 			m.caution(c)
 		}

@@ -37,11 +37,16 @@ func newMaker(req Request) (*maker, error) {
 		Weigh:      []Weight{sugar},
 	}
 	m := &maker{recipe: r, batch: b, plan: p}
-	for _, step := range []func() error{
-		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.addMinerals, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
-		m.readings, m.schedule, m.room, m.cost, m.cautions,
+	for _, step := range []struct {
+		field string // what an error without one is about
+		do    func() error
+	}{
+		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"nutrient", m.feed},
+		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
+		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	} {
-		if err := step(); err != nil {
+		if err := placed(step.field, step.do()); err != nil {
 			return nil, err
 		}
 	}
@@ -138,7 +143,7 @@ func (m *maker) fits() error {
 		need, have := math.Ceil(10*v.need.In(units.Litre)-1e-6)/10, v.capacity.In(units.Litre) // as it is printed
 		if need > have {
 			return &RequestError{Field: v.field, Value: v.capacity.Text(units.Litre, 1),
-				Allowed: fmt.Sprintf("at least %.1f L: %s %.1f L; a smaller volume, or less water with a stronger base, would fit", need, v.what, need)}
+				Allowed: fmt.Sprintf("at least %.1f L: %s %.1f L; a smaller volume, or less water with a stronger base, would fit", math.Ceil(10*need)/10, v.what, need)}
 		}
 		if need > 0.9*have {
 			m.caution(v.tight)
