@@ -74,7 +74,7 @@ func ExampleFerment_BufferFor() {
 	// taste from 400 mg/L of potassium, 200 mg/L of sodium
 }
 
-// It stopped half way at pH 2.8: lift it to 3.6.
+// It stopped half way at pH 2.8: lift it so that it ends at 3.6.
 func ExampleFerment_Correct() {
 	c, err := hall().Correct(units.Percent.Of(50), 2.8, 3.6, nutrient.PotassiumBicarbonate)
 	if err != nil {
@@ -82,11 +82,11 @@ func ExampleFerment_Correct() {
 		return
 	}
 	fmt.Println(c.Dose.Mass.Value.Text(units.Gram, 0), "from", c.Dose.Mass.Low.Text(units.Gram, 0), "to", c.Dose.Mass.High.Text(units.Gram, 0))
-	fmt.Printf("ends at pH %.1f\n", c.End.Value)
+	fmt.Printf("pH %.1f once it is stirred in, %.1f at the end, %.1f with the most acids\n", c.Now.Value, c.End.Value, c.End.Low)
 	fmt.Println(c.Cautions[0])
 	// Output:
-	// 14 g from 12 g to 16 g
-	// ends at pH 3.4
+	// 20 g from 16 g to 26 g
+	// pH 4.1 once it is stirred in, 3.6 at the end, 3.4 with the most acids
 	// Add half of the dose, stir, wait for the gas to leave, and measure again before the rest.
 }
 

@@ -113,17 +113,18 @@ func nutrientPH() []Function {
 		{
 			Name:    "buffer_for_stuck_ferment",
 			heavy:   true,
-			Meaning: "buffer that lifts a ferment which stopped from its measured pH to another",
+			Meaning: "buffer with which a ferment that stopped at a measured pH ends at another",
 			Source:  phSource,
 			Inputs: append(washInputs(),
 				in("used", units.Percent, "of the sugar, when it stopped", 0.1, 100, 50),
 				number("measured", "", "pH measured", 2, 6, 2.8),
-				number("target", "", "pH wanted", 2, 6.5, 3.6),
+				number("target", "", "pH not to fall below, now or at the end", 2, 6.5, 3.6),
 				bufferInput(),
 			),
 			Outputs: []Output{
 				out("dose", units.GramPerLitre, "buffer, on the finished volume; add half and measure again"),
 				pure("end_ph", "", "pH when the rest of the sugar has fermented"),
+				pure("now_ph", "", "pH once the dose is stirred in"),
 			},
 			call: func(in, out []float64) error {
 				f, err := washOf(in)
@@ -131,7 +132,7 @@ func nutrientPH() []Function {
 					return err
 				}
 				c, err := f.Correct(as(units.Percent, in[6]), in[7], in[8], buffers[int(in[9])])
-				out[0], out[1] = c.Dose.Mass.Value.In(units.Gram), c.End.Value
+				out[0], out[1], out[2] = c.Dose.Mass.Value.In(units.Gram), c.End.Value, c.Now.Value
 				return err
 			},
 		},

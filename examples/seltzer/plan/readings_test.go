@@ -97,6 +97,8 @@ func TestDiagnosis(t *testing.T) {
 		}
 		if sour := c.name == "sour" || c.name == "sour and cold"; sour != (s.Correction != nil) {
 			t.Errorf("%s: correction %v", c.name, s.Correction)
+		} else if sour && !strings.Contains(s.Correction.For, " 3.6 when dry") {
+			t.Errorf("%s: the correction is not for the end: %s", c.name, s.Correction.For)
 		}
 		// 1.010 hides about half of the sugar; 0.514 g of CO2 from a gram.
 		near(t, c.name+": gas/left", s.Gas.In(units.GramCO2PerLitre)/s.Points[1].Left.In(units.GramPerLitre), 0.51428, 1e-4)
