@@ -246,8 +246,7 @@ func ExampleHeatRates() {
 	// Output:
 	// usual: 587 kJ/kg, 2593 kJ, 10.8 K if nothing cools it
 	// usual, higher: 652 kJ/kg, 2884 kJ, 12.0 K if nothing cools it
-	// thermochemical: 382 kJ/kg, 1690 kJ, 7.0 K if nothing cools it
-	// with growth: 1216 kJ/kg, 5373 kJ, 22.4 K if nothing cools it
+	// thermochemical: 563 kJ/kg, 2488 kJ, 10.4 K if nothing cools it
 	// 10 W
 }
 
