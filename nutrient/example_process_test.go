@@ -36,7 +36,7 @@ func ExampleFerment_Course() {
 		fmt.Printf("%s of the sugar: SG %.3f, pH %.1f (%.1f to %.1f)\n", p.Used.Text(units.Percent, 0), p.Gravity.SG(), p.PH.Value, p.PH.Low, p.PH.High)
 	}
 	fmt.Println(c.Cautions[0])
-	fmt.Println(nutrient.NitrogenGoneBy().Value.Text(units.Percent, 0), "of the sugar is used when the nitrogen is gone; hold the pH above", nutrient.FloorPH().Value)
+	fmt.Println(nutrient.NitrogenGoneBy().Value.Text(units.Percent, 0), "of the sugar is used when the nitrogen is gone; hold the pH above", nutrient.FloorPH().Value, "and pitch below", nutrient.PitchPH().Value)
 	// Output:
 	// 0 % of the sugar: SG 1.028, pH 8.0 (8.0 to 8.0)
 	// 25 % of the sugar: SG 1.020, pH 3.6 (3.5 to 3.8)
@@ -44,7 +44,7 @@ func ExampleFerment_Course() {
 	// 75 % of the sugar: SG 1.003, pH 2.9 (2.9 to 3.0)
 	// 100 % of the sugar: SG 0.994, pH 2.9 (2.9 to 3.0)
 	// The pH falls to about 2.9: yeast is likely to stop with sugar left. Add a buffer, or feed amino nitrogen in place of ammonium.
-	// 50 % of the sugar is used when the nitrogen is gone; hold the pH above 3.5
+	// 50 % of the sugar is used when the nitrogen is gone; hold the pH above 3.5 and pitch below 8.3
 }
 
 // The pH at the end alone, in a third of the time.

@@ -216,8 +216,13 @@ func TestCourse(t *testing.T) {
 		t.Errorf("%s", all)
 	}
 	f.Buffer, f.BufferMass = PotassiumBicarbonate, units.Gram.Of(50)
-	if c = must(f.Course(6)); len(c.Cautions) != 0 {
+	if c = must(f.Course(6)); len(c.Cautions) != 1 || !strings.Contains(c.Cautions[0], "Keep half of the buffer back until a sixth") {
 		t.Errorf("%q", c.Cautions)
+	}
+	// What the caution says of that sixth: half of the buffer, below 7.
+	f.BufferMass = units.Gram.Of(25)
+	if pH := must(f.PH(share(1.0 / 6))); pH >= 7 {
+		t.Errorf("pH %.2f at a sixth", pH)
 	}
 	f.BufferMass = units.Gram.Of(21)
 	if c = must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions, "\n"), "may fall to") {
@@ -241,6 +246,10 @@ func TestFiguresOfTheFerment(t *testing.T) {
 	near(t, "floor", floor.Value, 3.5, 0, floor.Evidence.Source)
 	near(t, "floor low", floor.Low, 3.5, 0, floor.Evidence.Source)
 	near(t, "floor high", floor.High, 4, 0, floor.Evidence.Source)
+	pitch := PitchPH()
+	near(t, "pitch", pitch.Value, 8.3, 0, "common practice, no source")
+	near(t, "pitch low", pitch.Low, 8, 0, "common practice, no source")
+	near(t, "pitch high", pitch.High, 8.5, 0, "common practice, no source")
 	gone := NitrogenGoneBy()
 	near(t, "gone", gone.Value.In(units.Percent), 50, 0, "common practice, no source")
 	near(t, "gone low", gone.Low.In(units.Percent), 100.0/3, 1e-9, "common practice, no source")

@@ -157,16 +157,20 @@ func aciditySection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{label: a.Unforeseen})
 	}
 	for i, pt := range a.Points {
-		when := percent(pt.Used) + " of the sugar used"
+		when, note := percent(pt.Used)+" of the sugar used", fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", pt.Low, pt.High)
 		if i == 0 {
-			when = "wash, before the yeast works"
+			when, note = "wash, before the yeast works", "at rest with air; its own CO2 brings it down within a twentieth of the sugar"
 		}
-		out.rows = append(out.rows, row{when, number(pt.PH, 2), fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", pt.Low, pt.High), "", ""}.explain(plan.FigurePH))
+		out.rows = append(out.rows, row{when, number(pt.PH, 2), note, "", ""}.explain(plan.FigurePH))
 	}
 	if b := a.Buffer; b != nil {
+		when := "dissolve it in the wash before the yeast"
+		if a.Halves {
+			when = "half of it in the wash before the yeast, half with the second nutrient"
+		}
 		out.rows = append(out.rows,
 			row{"at the end without buffer", number(a.EndUnbuffered, 2), "floor asked for " + number(a.Floor, 1), "", ""}.explain(plan.FigurePH),
-			row{b.What, s.weight(*b), fmt.Sprintf("%s to %s by the acids; dissolve it in the wash before the yeast", s.mass(a.Low), s.mass(a.High)), "", ""}.explain(plan.FigureBuffer))
+			row{b.What, s.weight(*b), fmt.Sprintf("%s to %s by the acids; %s", s.mass(a.Low), s.mass(a.High), when), "", ""}.explain(plan.FigureBuffer))
 	}
 	return out
 }

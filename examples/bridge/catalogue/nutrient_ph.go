@@ -62,7 +62,7 @@ func nutrientPH() []Function {
 		{
 			Name:    "ferment_ph",
 			heavy:   true,
-			Meaning: "pH of a sugar wash when a share of its sugar is used",
+			Meaning: "pH of a sugar wash when a share of its sugar is used: at rest with air at 0 %, then under its own CO2, which saturates it at about 5 %",
 			Source:  phSource,
 			Inputs: append(washInputs(),
 				in("used", units.Percent, "of the sugar", 0, 100, 100).or(100),
@@ -74,6 +74,7 @@ func nutrientPH() []Function {
 				pure("low", "", "pH with the most acids that yeast makes"),
 				pure("high", "", "pH with the least"),
 				out("nitrogen_left", units.MilligramPerLitre, "nitrogen in the liquid, as N"),
+				out("co2_pressure", units.Kilopascal, "CO2 that the liquid is at rest with"),
 			},
 			call: func(in, out []float64) error {
 				f, err := washOf(in)
@@ -83,6 +84,7 @@ func nutrientPH() []Function {
 				f.Buffer, f.BufferMass = buffers[int(in[8])], as(units.Gram, in[7])
 				p, err := f.At(as(units.Percent, in[6]))
 				out[0], out[1], out[2], out[3] = p.PH.Value, p.PH.Low, p.PH.High, p.Nitrogen.In(units.MilligramPerLitre)
+				out[4] = p.Gas.In(units.Kilopascal)
 				return err
 			},
 		},

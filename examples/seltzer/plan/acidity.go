@@ -57,6 +57,7 @@ func (m *maker) acidity() error {
 		return err
 	}
 	a.Points, m.course = points(course), f
+	a.Halves = a.Buffer != nil && a.Points[0].PH > nutrient.PitchPH().Value
 	for _, c := range course.Cautions {
 		m.caution(c)
 	}

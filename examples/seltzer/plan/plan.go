@@ -119,6 +119,7 @@ type AcidityPlan struct {
 	Buffer        *Weight    `json:"buffer,omitempty"`
 	Low           units.Mass `json:"buffer_low"` // if the yeast makes the least acids
 	High          units.Mass `json:"buffer_high"`
+	Halves        bool       `json:"buffer_in_halves"` // half before the yeast, half with the second nutrient: all at once is too alkaline to pitch
 
 	Points     []AcidityPoint `json:"points"`                    // from the wash to the dry floor, with the buffer
 	Unforeseen string         `json:"pH_not_foreseen,omitempty"` // why there are none: honey, juice, malt
