@@ -56,7 +56,7 @@ func newMaker(req Request) (*maker, error) {
 	}
 	m := &maker{recipe: r, batch: b, plan: p}
 	for _, step := range []func() error{
-		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.addMinerals, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
+		m.boilingPoint, m.vessels, m.gravities, m.water, m.boil, m.feed, m.acidity, m.addMinerals, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
 		m.readings, m.schedule, m.room, m.cost, m.cautions,
 	} {
 		if err := step(); err != nil {
@@ -88,6 +88,8 @@ type maker struct {
 	batch   batch
 	plan    *Plan
 	treated water.Profile    // the water after salts
+	// the same boiled down, with chalk at equilibrium and with none dropped
+	boiledLow, boiledHigh water.Profile
 	fed     []nutrient.Dose  // as weighed
 	course  nutrient.Ferment // with its buffer
 	warned  int              // cautions that come first

@@ -285,7 +285,7 @@ func (m *maker) correctPH(s *StatePlan, measured float64) error {
 		}
 		target = max(target, b.Floor)
 	}
-	f, err := m.ferment()
+	f, _, err := m.ferment()
 	if err != nil {
 		return err
 	}
