@@ -98,10 +98,10 @@ func (m *maker) chalk() {
 		return
 	}
 	plain := func(c units.CalciumCarbonate) float64 { return c.In(units.MilligramPerLitreCaCO3) }
-	text := fmt.Sprintf("The boil can drop up to %.0f g of chalk and leave anything from %.0f to %.0f mg/L as CaCO3 of alkalinity", w.Scale.In(units.Gram), plain(w.AlkalinityLow), plain(w.AlkalinityHigh))
+	text := fmt.Sprintf("The boil can drop up to %.1f g of chalk and leave anything from %.0f to %.0f mg/L as CaCO3 of alkalinity", w.Scale.In(units.Gram), plain(w.AlkalinityLow), plain(w.AlkalinityHigh))
 	if b := a.Buffer; b != nil && b.Asked.In(units.Gram) > 0 {
 		clear, dose := a.Clear.In(units.Gram), b.Asked.In(units.Gram)
-		text += fmt.Sprintf(": the %s of %s is for the least; with nothing dropped %.1f g would do, and the whole ends at pH %.1f", b.Mass, b.What, clear, a.EndClear)
+		text += fmt.Sprintf(": the %s of %s are for the least; with nothing dropped %.1f g would do, and the whole ends at pH %.1f", b.Mass, b.What, clear, a.EndClear)
 		if dose > muchChalk*clear {
 			text += ". That is too wide to dose blind: dissolve the smaller dose, and the rest only by a meter when half of the sugar is used"
 		}
