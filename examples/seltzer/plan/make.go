@@ -87,12 +87,12 @@ type maker struct {
 	*recipe
 	batch   batch
 	plan    *Plan
-	treated water.Profile    // the water after salts
+	treated water.Profile // the water after salts
 	// the same boiled down, with chalk at equilibrium and with none dropped
 	boiledLow, boiledHigh water.Profile
-	fed     []nutrient.Dose  // as weighed
-	course  nutrient.Ferment // with its buffer
-	warned  int              // cautions that come first
+	fed                   []nutrient.Dose  // as weighed
+	course                nutrient.Ferment // with its buffer
+	warned                int              // cautions that come first
 
 	salted minerals
 }
