@@ -61,6 +61,40 @@ func TestFreezingPack(t *testing.T) {
 	}
 }
 
+// The same is said of whatever holds the drink: by the side of its freezing point only.
+func TestFreezingIsSaid(t *testing.T) {
+	l := liquid(t, 4.6, 0.5)
+	freezes := ok[units.Temperature](t)(carbonation.FreezingPoint(seltzer(t))).In(units.Celsius)
+	for _, row := range []struct {
+		c   float64
+		ice bool
+	}{{freezes - 0.01, true}, {freezes + 0.01, false}} {
+		verdict := carbonation.WithinRating
+		if row.ice {
+			verdict = carbonation.MayFreeze
+		}
+		at := celsius(row.c)
+		is := func(what string, v carbonation.Verdict, c carbonation.Cautions) {
+			t.Helper()
+			if v != verdict || c.Has(carbonation.Freezing) != row.ice {
+				t.Errorf("%s at %g °C: %v, %v", what, row.c, v, c)
+			}
+		}
+		keg := carbonation.Keg{Liquid: l, Temperature: at, Content: gramsCO2(1.6), Target: gramsCO2(5.8), Rate: carbonation.StillKeg, Rating: barGauge(4)}
+		k := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(1), hour, units.Atmosphere{}))
+		is("keg", k[0].Verdict, k[0].Cautions)
+		b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, at, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), carbonation.StillKeg, units.Atmosphere{}))
+		is("burst", b.Verdict, b.Cautions)
+		f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: barGauge(4)}
+		s := ok[carbonation.Spunding](t)(carbonation.Spund(l, at, gramsCO2(5), f, gravity.SugarWashYield(gravity.Sucrose), units.Atmosphere{}))
+		is("spunding", s.Verdict, s.Cautions)
+		crash := ok[carbonation.ColdCrash](t)(carbonation.Crash(seltzer(t), celsius(20), at, f, units.Atmosphere{}))
+		is("crash", verdict, crash.Cautions)
+		line := ok[carbonation.LineState](t)(carbonation.Line{Bore: millimetre(5)}.Balance(seltzer(t), at, barGauge(1), flow(2)))
+		is("line", verdict, line.Cautions)
+	}
+}
+
 // A drink of 4.6 % vol with 5 g/L of extract.
 func ExampleFreezingPoint() {
 	s, err := carbonation.Drink(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0.5))
