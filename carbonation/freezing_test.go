@@ -32,6 +32,9 @@ func TestFreezingPoint(t *testing.T) {
 	// The cryoscopic constant of water, 1.860 K·kg/mol (handbooks; recalled from memory).
 	small := ok[units.Temperature](t)(carbonation.FreezingPoint(solution(t, 0.046069, 0)))
 	near(t, "constant", small.In(units.Celsius), -1.860*0.01, 3e-5)
+	// By hand, 10 % of ethanol: 8.314462618·273.15²/6007 = 103.2711; 0.217066/4.995837 mol,
+	// ln 1.043449 = 0.0425319.
+	near(t, "by hand", ok[units.Temperature](t)(carbonation.FreezingPoint(solution(t, 10, 0))).In(units.Celsius), -4.39232, 2e-4)
 	_, err := carbonation.FreezingPoint(gravity.Solution{})
 	refused(t, "nothing", err, "mass")
 }
