@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
@@ -114,7 +115,11 @@ func waterSection(p plan.Plan, s style) section {
 			row{"chalk from the boil", "up to " + s.mass(k.Scale), "as scale and haze", "", ""})
 	}
 	for _, r := range rows {
-		out.rows = append(out.rows, r.explain(plan.FigureWater))
+		f := plan.FigureWater
+		if strings.Contains(r.label, "the boil") {
+			f = plan.FigureBoiledWater
+		}
+		out.rows = append(out.rows, r.explain(f))
 	}
 	return out
 }
