@@ -133,6 +133,8 @@ var limits = map[string]struct{ min, max float64 }{
 	"carbonation.Ventilate: CO2 in an hour":                                      {0.001, 1e6},
 	"carbonation.Ventilate: limit":                                               {421, 40000},
 	"carbonation.Ventilate: room":                                                {0.1, 1e6},
+	"carbonation.Vessel.Close: air in the head-space":                            {0, 100},
+	"carbonation.Vessel.Close: air removed from the drink":                       {0, 100},
 	"carbonation.Vessel.Close: capacity":                                         {0.001, 1e7},
 	"carbonation.Vessel.Close: filling temperature":                              {-2, 40},
 	"carbonation.Vessel.Close: priming":                                          {0, 300},
