@@ -135,11 +135,25 @@ func bottle() []line {
 			remark: "for all the bottles; boiled in a little water and stirred in evenly",
 		},
 		{
+			label: "CO2 that it holds when bottled", name: "bottle_holds", unit: "g/L CO2", places: 2,
+			function: "priming_sugar", output: "dissolved",
+			inputs: drinkAt("volumes", "bottle_fizz", "volume", "bottle_volume", "warmest", "warmest"),
+			remark: "left from the ferment",
+		},
+		{
+			label: "The same in volumes", name: "bottle_volumes", unit: "vol CO2", places: 2,
+			formula: "bottle_holds/1.977", compute: func(get func(string) float64) float64 { return get("bottle_holds") / 1.977 },
+		},
+		{
+			label: "Priming in a litre", name: "priming_in_litre", unit: "g/L", places: 2,
+			formula: "priming/bottle_volume", compute: func(get func(string) float64) float64 { return get("priming") / get("bottle_volume") },
+		},
+		{
 			label: "Gauge pressure where it is warmest", name: "bottle_gauge", unit: "bar gauge", places: 2,
 			function: "closed_vessel_pressure", output: "gauge_pressure", in: "bar gauge",
-			inputs: drinkAt("temperature", "hot", "volumes", "bottle_fizz", "capacity", "bottle_capacity",
+			inputs: drinkAt("temperature", "hot", "volumes", "bottle_volumes", "priming", "priming_in_litre", "capacity", "bottle_capacity",
 				"fill", "bottle_fill", "filling_temperature", "bottling_temperature"),
-			remark: "once the priming has fermented",
+			remark: "once the priming has fermented; the drink counted as full of air when bottled, the higher pressure",
 		},
 		note("Glass bursts. Hold the pressure against the rating that the bottle's maker gives; without one, do not prime in it. Sugar left unfermented adds to it."),
 	}
