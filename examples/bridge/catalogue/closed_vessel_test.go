@@ -18,8 +18,7 @@ func TestClosedVesselPriming(t *testing.T) {
 		t.Fatal(err)
 	}
 	ask := func(temperature, volumes, fill, priming float64) float64 {
-		in := []float64{temperature, volumes, 345, fill, 18, 100, 0, 4.6, 0, 0, priming, 0}
-		in = append(in, make([]float64, len(f.Inputs)-len(in))...)
+		in := []float64{temperature, volumes, 345, fill, 18, 100, 0, 4.6, 0, 0, 0, priming, 0}
 		out := make([]float64, len(f.Outputs))
 		if err := f.Call(in, out); err != nil {
 			t.Fatal(err)
