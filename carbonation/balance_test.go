@@ -13,7 +13,7 @@ import (
 // pressure the CO2 alone that goes with it, and the total at which all the CO2 is held.
 // It is false where none up to the highest holds it, or only without any head-space.
 func byHalves(b balance) (total float64, found bool) {
-	const outer, inner = 36, 44
+	const outer, inner = 32, 38
 	split := func(total float64) (held, room float64) {
 		state := func(p float64) (space, air, liquid float64) {
 			liquid = b.at20 * b.held.dissolved(p, total)
@@ -104,7 +104,7 @@ func pack(r *rand.Rand, stretches bool) (balance, error) {
 // The figure of a plain bisection to 1e-6, or neither has one; full of liquid by both.
 func TestSettleAgainstBisection(t *testing.T) {
 	t.Parallel()
-	packs := 100_000 // three seconds on a quiet machine
+	packs := 100_000
 	if testing.Short() {
 		packs = 2_000
 	}
