@@ -98,11 +98,9 @@ func (b *balance) with(space, guess float64) settled {
 	rest := b.vapours + s.air
 	low, high, tried := 0., float64(highest), false
 	p := guess
-	if !(p > low && p < high) {
-		p = high / 2
-	}
-	if b.co2 == 0 {
-		p = 0
+	if !(p > low && p < high) { // as the laws are at no pressure
+		kPa := b.at20*b.held.dissolved(1, min(rest, highest)) + molarMassCO2*space/b.rt
+		p = min(b.co2/kPa, high/2)
 	}
 	for range mostSteps {
 		total, squeeze := p+rest, b.held.squeeze

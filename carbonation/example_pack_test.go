@@ -102,8 +102,8 @@ func ExampleCrash() {
 	fmt.Println("oxygen", r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), "- CO2 that keeps it out", r.CO2ToFill.Text(units.Gram, 0))
 	fmt.Println(r.Cautions)
 	// Output:
-	// air at once 1.1 L - at rest 5.1 L <nil>
-	// oxygen 25 mg/L - CO2 that keeps it out 85 g
+	// air at once 1.1 L - at rest 5.7 L <nil>
+	// oxygen 28 mg/L - CO2 that keeps it out 85 g
 	// air_drawn_in
 }
 

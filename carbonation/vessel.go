@@ -216,11 +216,24 @@ func (c ClosedVessel) At(t units.Temperature) (PackState, error) {
 	return c.state("carbonation.ClosedVessel.At", t, false)
 }
 
-// Worst returns the state at a temperature if the sugar left ferments too.
+// Worst returns the worst state at any of the temperatures, in whatever order they
+// come, if the sugar left ferments too: full of liquid before all, else the highest
+// pressure. Give it every temperature that the vessel meets once it is closed.
 //
 //   - Source, range, units, uncertainty: as [ClosedVessel.At].
-func (c ClosedVessel) Worst(t units.Temperature) (PackState, error) {
-	return c.state("carbonation.ClosedVessel.Worst", t, true)
+func (c ClosedVessel) Worst(t units.Temperature, more ...units.Temperature) (PackState, error) {
+	const fn = "carbonation.ClosedVessel.Worst"
+	worst, err := c.state(fn, t, true)
+	for _, t := range more {
+		s, refused := c.state(fn, t, true)
+		if err = cmp.Or(err, refused); err != nil {
+			return PackState{}, err
+		}
+		if full := s.Verdict == Locked; full != (worst.Verdict == Locked) && full || full == (worst.Verdict == Locked) && s.Pressure.Compare(worst.Pressure) > 0 {
+			worst = s
+		}
+	}
+	return worst, err
 }
 
 func (c ClosedVessel) state(fn string, t units.Temperature, worst bool) (PackState, error) {
@@ -254,10 +267,10 @@ func (c ClosedVessel) stateAt(t units.Temperature, worst bool) PackState {
 	p.Cautions = cautions(PressureVessel).
 		with(OverRatingCaution, p.Verdict == OverRating).
 		with(NoRating, p.Verdict == Unrated || c.vessel.Rating.IsZero()).
-		with(HydraulicLock, s.locked).
+		with(HydraulicLock, s.locked || c.room <= rounding).
 		with(AboveComputed, s.beyond).
 		with(Freezing, celsius < c.drink.freezes).
-		with(LittleHeadspace, !p.AtLeast && p.HeadspaceShare.In(units.Percent) < littleHeadspace).
+		with(LittleHeadspace, c.room > rounding && c.room*100 < littleHeadspace || !p.AtLeast && p.HeadspaceShare.In(units.Percent) < littleHeadspace).
 		with(TrappedAir, c.trapped).
 		with(SugarCanFerment, c.left > 0).
 		with(HotVessel, celsius > hotVessel)
