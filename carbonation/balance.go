@@ -17,75 +17,123 @@ const rounding = 1e-9
 // contents is what a closed vessel holds at one temperature, in L, kPa, K, mol
 // and g.
 type contents struct {
-	drink    Liquid
-	at20     float64 // gas-free liquid, its volume at 20 °C
-	liquid   float64 // the same at T
-	capacity float64 // of the vessel at T and at the pressure of the atmosphere
-	stretch  float64 // growth of the vessel, share of its volume per kPa over that
-	outside  float64 // the same pressure
-	air      float64 // mol in the head-space
-	co2      float64 // g in all
-	T        float64
+	drink            Liquid
+	at20             float64 // gas-free liquid, its volume at 20 °C
+	liquid           float64 // the same at T
+	capacity         float64 // of the vessel at T and at the pressure of the atmosphere
+	stretch          float64 // growth of the vessel, share of its volume per kPa over that
+	outside          float64 // the same pressure
+	nitrogen, oxygen float64 // mol in all
+	co2              float64 // g in all
+	T                float64
 }
 
-// settled is how the CO2 of a vessel divides once it has come to rest.
+// settled is how the gas of a vessel divides once it has come to rest.
 type settled struct {
-	co2, air, vapours, total float64 // pressures
+	co2, air, vapours, total float64 // pressures; the total is no more than the highest
 	space                    float64 // head-space
 	inLiquid, inSpace        float64 // g of CO2
 	locked, beyond           bool
 }
 
-// settle finds the pressure of CO2 at which what is dissolved and what is in the
-// head-space add up to all there is.
-//
-//   - Source: conservation of CO2 and of air; Henry's law as [Liquid.Content]; gas
-//     law with the virial series of [GasDensity] for CO2 at its own partial
-//     pressure, ideal air; Dalton's law. Air that dissolves is left out, so that
-//     the pressure is a little too high rather than too low.
-func (c contents) settle() settled {
+// A balance is a vessel whose gas is to be divided.
+type balance struct {
+	contents
+	held    warmed
+	vapours float64
+	rt      float64
+	nl, ol  float64 // mol of nitrogen and of oxygen that the drink takes for a kPa
+}
+
+func (c contents) balance() balance {
 	u := 1 / c.T
-	drink, vapours := c.drink.warmed(c.T, u), c.drink.vapours(c.T, u)
-	// Head-space with all the gas dissolved: the smallest it can be.
-	if c.capacity-c.liquid-c.co2/molarMassCO2*molarVolumeDissolved <= 0 {
-		return settled{locked: true, vapours: vapours}
+	b := balance{contents: c, held: c.drink.warmed(c.T, u), vapours: c.drink.vapours(c.T, u), rt: gasConstant * c.T}
+	nl, ol := airHeld(c.T, u)
+	b.nl, b.ol = c.at20*c.drink.water()*nl, c.at20*c.drink.water()*ol
+	return b
+}
+
+// settle finds the head-space at which vessel, liquid and gas fit.
+//
+//   - Source: conservation of CO2, nitrogen and oxygen; Henry's law as [Liquid.Content],
+//     for air as IAPWS G7-04; gas law with the virial series of [GasDensity] for CO2 at
+//     its own partial pressure, ideal air; Dalton's law. The volume of dissolved air,
+//     0.03 mL in a litre, is left out.
+//
+// The head-space is what is searched, as it has one solution at most and a bracket that
+// holds for any vessel: less of it means more pressure of every gas, so a wider vessel
+// and never less room than before, while the liquid that the gas swells gives back no
+// more than a twentieth of the room that is taken away. At no head-space at all every
+// gas is dissolved: what does not fit then is full of liquid.
+func (b *balance) settle() settled {
+	full := b.with(0, 0)
+	locked := settled{locked: true, vapours: b.vapours}
+	if b.room(full.total, b.co2) <= 0 {
+		return locked
 	}
-	at := func(p float64) (s settled, ok bool) {
-		s = settled{co2: p, vapours: vapours, total: p + vapours}
-		for range mostSteps {
-			s.inLiquid = c.at20 * drink.dissolved(p, s.total)
-			s.space = c.capacity*(1+c.stretch*(s.total-c.outside)) - c.liquid - s.inLiquid/molarMassCO2*molarVolumeDissolved
-			if s.space <= 0 {
-				return s, false
-			}
-			s.air = c.air * gasConstant * c.T / s.space
-			next := p + vapours + s.air
-			if math.Abs(next-s.total) <= settledWithin*next {
-				break
-			}
-			s.total = next
+	var p float64 // of CO2, where the next search for it begins
+	space, err := numeric.Root(func(space float64) float64 {
+		s := b.with(space, p)
+		p = s.co2
+		return b.room(s.total, s.inLiquid) - space
+	}, 0, b.room(highest, 0), 0)
+	s := b.with(space, p)
+	if err != nil { // the room at no head-space was rounding
+		return locked
+	}
+	return s
+}
+
+// room is what a liquid with that much CO2 in it leaves in the vessel at a total pressure.
+func (b *balance) room(total, inLiquid float64) float64 {
+	return b.capacity*(1+b.stretch*(total-b.outside)) - b.liquid - inLiquid/molarMassCO2*molarVolumeDissolved
+}
+
+// with is the state at a head-space, whether it fits the vessel or not. Its CO2 is found
+// by Newton's method from a guess, by halves where that leaves the bracket: what is held
+// rises with the pressure. Where the total would pass the highest pressure the state is
+// beyond, and the pressures stop there.
+func (b *balance) with(space, guess float64) settled {
+	s := settled{space: space, vapours: b.vapours, air: airAbove(b.nitrogen, b.oxygen, space/b.rt, b.nl, b.ol)}
+	rest := b.vapours + s.air
+	low, high, tried := 0., float64(highest), false
+	p := guess
+	if !(p > low && p < high) { // as the laws are at no pressure
+		kPa := b.at20*b.held.dissolved(1, min(rest, highest)) + molarMassCO2*space/b.rt
+		p = min(b.co2/kPa, high/2)
+	}
+	for range mostSteps {
+		total, squeeze := p+rest, b.held.squeeze
+		if total > highest {
+			total, squeeze = highest, 0
 		}
-		s.inSpace = molarMassCO2 * p * s.space / (gasConstant * c.T * drink.gas.compressibility(p))
-		return s, true
-	}
-	excess := func(p float64) float64 {
-		s, ok := at(p)
-		if !ok { // more is dissolved than there is
-			return c.co2
+		s.co2, s.total = p, total
+		s.inLiquid = b.at20 * b.held.dissolved(p, total)
+		z := b.held.gas.compressibility(p)
+		s.inSpace = molarMassCO2 * p * space / (b.rt * z)
+		over := s.inLiquid + s.inSpace - b.co2
+		if over == 0 || p == highest && over < 0 {
+			break
 		}
-		return s.inLiquid + s.inSpace - c.co2
+		if over < 0 {
+			low = p
+		} else {
+			high = p
+		}
+		slope := s.inLiquid*(z+p*squeeze) + s.inSpace*(1-p*b.held.gas.slope(p)/z) // times p
+		next := p - p*over/slope
+		switch {
+		case next >= high && high == highest && !tried:
+			next, tried = highest, true
+		case !(next > low && next < high):
+			next = (low + high) / 2
+		}
+		if math.Abs(next-p) <= settledWithin*p {
+			break
+		}
+		p = next
 	}
-	// With all of it in the liquid the pressure would be the highest it can be.
-	top, inRange := c.drink.pressureOf(c.T, u, c.co2/c.at20, vapours)
-	if top *= 1 + rounding; !inRange {
-		top = highest - vapours
-	}
-	if excess(top) < 0 {
-		return settled{beyond: true, vapours: vapours}
-	}
-	p, err := upTo(top, excess)
-	s, ok := at(p)
-	s.beyond = err != nil || !ok || s.total > highest
+	s.beyond = s.co2+rest > highest
 	return s
 }
 

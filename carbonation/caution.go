@@ -14,11 +14,12 @@ const (
 	OverRatingCaution
 	// NoRating: no rating was given, so nothing is said about whether it holds.
 	NoRating
-	// HydraulicLock: the liquid fills the vessel; its pressure then rises by several bar a kelvin.
+	// HydraulicLock: the liquid fills the vessel, or did when it was closed; its pressure then
+	// rises by several bar a kelvin.
 	HydraulicLock
 	// Freezing: below the freezing point of the drink.
 	Freezing
-	// LittleHeadspace: head-space under 2 % at the temperature asked for.
+	// LittleHeadspace: head-space under 2 % at the temperature asked for or when it was closed.
 	LittleHeadspace
 	// AboveComputed: the pressure is above the range of the physics; it is at least what is given.
 	AboveComputed
@@ -63,7 +64,7 @@ var cautionText = [cautionCount]struct{ code, text string }{
 	ImmediateDanger:   {"immediate_danger", "Immediate danger to life: CO2 at 4 % of the air (40,000 ppm, NIOSH) or more; at 10 % people drop within minutes. Nobody goes in, not even to help: get everyone out, call the fire service, and air the room from outside."},
 	OverRatingCaution: {"over_rating", "Above the rating given: do not fill, warm or move it so. Chill it now, keep people away, wear eye and hand protection, and let gas off through a valve made for it or discard it by the maker's advice; less sugar or content, a cooler store, more head-space or a vessel of higher rating cure the plan."},
 	NoRating:          {"no_rating", "No rating was given, so nothing is said about whether the vessel holds: ask its maker."},
-	HydraulicLock:     {"hydraulic_lock", "The liquid fills the vessel: each further kelvin adds several bar and the vessel bursts or its closure gives. Fill lower."},
+	HydraulicLock:     {"hydraulic_lock", "The liquid fills the vessel, or filled it when it was closed: each further kelvin adds several bar and the vessel bursts or its closure gives. Fill lower."},
 	Freezing:          {"freezing", "Below the freezing point of the drink: ice takes a twelfth more room than its water, drives the gas into the rest and bursts bottles, whatever the pressure given here. Do not store it so cold; let a frozen pack thaw behind a shield before anyone handles it."},
 	LittleHeadspace:   {"little_headspace", "Less than 2 % head-space is left: a small error of fill or temperature multiplies the pressure."},
 	AboveComputed:     {"above_computed", "The pressure is above the range of the formulas (20 bar absolute): the figure is only a lower bound."},

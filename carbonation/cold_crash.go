@@ -14,7 +14,7 @@ import (
 // shrinks, liquid shrinks, cold liquid takes up CO2, and air comes in.
 type ColdCrash struct {
 	// AtOnce is the air drawn in before the cold liquid takes up CO2 from the
-	// head-space; AtRest once it has. Volumes at the cold temperature and the
+	// head-space; AtRest once it has, and its share of the air too. Volumes at the cold temperature and the
 	// pressure of the atmosphere.
 	AtOnce, AtRest units.Volume
 	Oxygen         units.Mass                 // in AtRest
@@ -35,10 +35,11 @@ const oxygenShare, molarMassOxygen = 0.209476, 2 * 15.999
 // at the warm temperature.
 //
 //   - Source: conservation of CO2, [Liquid.Content], gas law, volumes of package
-//     gravity; oxygen 20.95 % of air (US Standard Atmosphere 1976).
+//     gravity; oxygen 20.95 % of air (US Standard Atmosphere 1976); nitrogen and oxygen
+//     that the drink takes up by IAPWS G7-04 (2004).
 //   - Range: cold not above warm, −2 to 40 °C; drink 1 mL to 10,000 m³, head-space
-//     from a millionth to a thousand times as much; otherwise the error is a
-//     [*units.RangeError].
+//     from a millionth to a thousand times as much, and some left in the cold, as a
+//     drink grows again below 4 °C or so; otherwise the error is a [*units.RangeError].
 //   - Units: drink in litres at the warm temperature.
 //   - Uncertainty: AtOnce and AtRest bound it: cooling takes a day, taking up CO2
 //     through a still surface takes weeks.
@@ -69,6 +70,9 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	vw, vc := l.vapours(Tw, 1/Tw), l.vapours(Tc, 1/Tc)
 	at20 := drink * standard / before
 	room := space + drink*(1-after/before) // at the cold temperature
+	if err := limit.Check(fn, "head-space in the cold", room, "L", 1e-7*drink, 1001*drink, "a drink that runs over has none"); err != nil {
+		return ColdCrash{}, err
+	}
 	dissolved := at20 * l.dissolved(Tw, 1/Tw, around-vw, around)
 	above := gasMass(Tw, around-vw, space)
 
@@ -83,9 +87,11 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	p, err := upTo(highest, func(p float64) float64 {
 		return at20*l.dissolved(Tc, 1/Tc, p, around) + gasMass(Tc, p, room) - dissolved - above
 	})
-	air := math.Max(around-vc-p, 0)
-	r.AtRest = units.Litre.Of(checked.Number(room * air / around))
-	oxygen := molarMassOxygen * oxygenShare * air * room / (gasConstant * Tc)
+	nl, ol := airHeld(Tc, 1/Tc)
+	water := at20 * l.water()
+	drawn := math.Max(around-vc-p, 0) / airAbove(nitrogenShare, 1-nitrogenShare, room/(gasConstant*Tc), water*nl, water*ol) // mol
+	r.AtRest = units.Litre.Of(checked.Number(drawn * gasConstant * Tc / around))
+	oxygen := molarMassOxygen * oxygenShare * drawn
 	r.Oxygen = units.Gram.Of(checked.Number(oxygen))
 	r.OxygenPerLitre = units.GramPerLitre.Of(checked.Number(oxygen / at20))
 	r.Content = grams(l.dissolved(Tc, 1/Tc, math.Min(p, around-vc), around))

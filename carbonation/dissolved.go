@@ -66,7 +66,7 @@ func (w *warmed) dissolved(co2, total float64) float64 {
 
 // scale turns mol/(kg·atm) into g/(L·kPa).
 func (l Liquid) scale() float64 {
-	return (waterAt20 - l.dry) * (molarMassCO2 / standardKPa)
+	return l.water() * (molarMassCO2 / standardKPa)
 }
 
 // squeeze is the slope of ln K with the total pressure in 1/kPa: −v/RT

@@ -102,8 +102,8 @@ func ExampleCrash() {
 	fmt.Println("oxygen", r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), "- CO2 that keeps it out", r.CO2ToFill.Text(units.Gram, 0))
 	fmt.Println(r.Cautions)
 	// Output:
-	// air at once 1.1 L - at rest 5.1 L <nil>
-	// oxygen 25 mg/L - CO2 that keeps it out 85 g
+	// air at once 1.1 L - at rest 5.7 L <nil>
+	// oxygen 28 mg/L - CO2 that keeps it out 85 g
 	// air_drawn_in
 }
 
@@ -126,7 +126,7 @@ func ExampleVessel_Close() {
 		fmt.Println(t, p.Gauge.Text(units.BarGauge, 1), p.Verdict, err)
 	}
 	// Output:
-	// 12 °C 2.7 bar gauge within the rating given <nil>
+	// 12 °C 2.6 bar gauge within the rating given <nil>
 	// 50 °C 7.5 bar gauge over the rating given <nil>
 }
 
@@ -153,8 +153,8 @@ func ExampleClosedVessel_Worst() {
 	fmt.Println(as.Gauge.Text(units.BarGauge, 1), as.Verdict, "-", as.Cautions.Has(carbonation.WorstOverRating))
 	fmt.Println(worst.Gauge.Text(units.BarGauge, 1), worst.Verdict, err)
 	// Output:
-	// 3.0 bar gauge within the rating given - true
-	// 8.7 bar gauge over the rating given <nil>
+	// 3.4 bar gauge within the rating given - true
+	// 9.2 bar gauge over the rating given <nil>
 }
 
 func ExampleClosedVessel_CO2() {
@@ -179,7 +179,7 @@ func ExampleVessel_MostContent() {
 	}, units.Celsius.Of(40), units.Atmosphere{})
 	fmt.Println(c.Text(units.GramCO2PerLitre, 1), err)
 	// Output:
-	// 6.8 g/L CO2 <nil>
+	// 6.3 g/L CO2 <nil>
 }
 
 // What to print when a result carries a caution.
@@ -225,5 +225,5 @@ func ExampleLethality_Pasteurise() {
 	fmt.Println("peak", p.Peak.Gauge.Text(units.BarGauge, 1), p.Peak.Verdict)
 	// Output:
 	// 18.1 PU: warming 1.4, holding 15.0, cooling 1.7 <nil>
-	// peak 9.3 bar gauge over the rating given
+	// peak 9.1 bar gauge over the rating given
 }

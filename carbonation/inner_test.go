@@ -162,7 +162,8 @@ func TestContentIsItsParts(t *testing.T) {
 func TestSettleAtTheBrim(t *testing.T) {
 	const co2 = 2.0
 	swollen := 0.33 + co2/molarMassCO2*molarVolumeDissolved
-	s := contents{drink: drink, at20: 0.33, liquid: 0.33, capacity: swollen * (1 + 1e-12), co2: co2, outside: standardKPa, T: 293.15}.settle()
+	b := contents{drink: drink, at20: 0.33, liquid: 0.33, capacity: swollen * (1 + 1e-12), co2: co2, outside: standardKPa, T: 293.15}.balance()
+	s := b.settle()
 	if s.locked || s.beyond || s.space <= 0 || math.Abs(s.inLiquid+s.inSpace-co2) > 1e-9 {
 		t.Errorf("%+v", s)
 	}

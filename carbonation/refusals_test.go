@@ -99,7 +99,7 @@ func TestCompareThin(t *testing.T) {
 func TestTraceOfCO2(t *testing.T) {
 	for _, g := range []float64{0, 1e-3} {
 		f := filling(g)
-		f.AtRest, f.Air = false, percent(100)
+		f.AtRest, f.Air, f.AirRemoved = false, percent(100), percent(0)
 		c := closed(t, bottle(), f)
 		p := at(t, c, 20)
 		near(t, "conserved", p.InLiquid.In(units.Gram)+p.InSpace.In(units.Gram), c.CO2().In(units.Gram), 1e-15)

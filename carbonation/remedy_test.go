@@ -27,7 +27,7 @@ func TestWarmestWithin(t *testing.T) {
 	weak := bottle()
 	weak.Rating = units.BarGauge.Of(0.1)
 	_, err = closed(t, weak, filling(6)).WarmestWithin()
-	refused(t, "never", err, "pressure over the rating at −2 °C")
+	refused(t, "never", err, "pressure at −2 °C")
 }
 
 // A vessel that passes its rating by a hair, at 90 °C or at 15 g/L, is not one that
@@ -69,7 +69,76 @@ func TestMostContent(t *testing.T) {
 	full := filling(0)
 	full.Priming = gramsPerLitre(40)
 	_, err = bottle().MostContent(seltzer(t), full, celsius(45), units.Atmosphere{})
-	refused(t, "too much sugar", err, "pressure of the flat drink over the rating")
+	refused(t, "too much sugar", err, "pressure of the flat drink")
 	_, err = bottle().MostContent(seltzer(t), filling(0), celsius(99), units.Atmosphere{})
+	refused(t, "too hot", err, "temperature")
+}
+
+// The warmest temperature is one at which the vessel still has a head-space: a bottle
+// whose rating is above what its gas can do fills with liquid first. One that is full in
+// the cold is refused in plain numbers, and so is a content for it.
+func TestRemediesNeverFull(t *testing.T) {
+	strong := bottle()
+	strong.Rating = units.BarGauge.Of(18)
+	for _, millilitres := range []float64{340, 342, 343, 344} {
+		f := filling(3)
+		f.Volume = units.Millilitre.Of(checked.Number(millilitres))
+		c := closed(t, strong, f)
+		w := ok[units.Temperature](t)(c.WarmestWithin())
+		if p := ok[carbonation.PackState](t)(c.Worst(w)); p.Verdict != carbonation.WithinRating {
+			t.Errorf("%g mL at %v: %v", millilitres, w, p.Verdict)
+		}
+		if p := ok[carbonation.PackState](t)(c.Worst(celsius(w.In(units.Celsius) + 0.01))); p.Verdict == carbonation.WithinRating {
+			t.Errorf("%g mL at %v and 0.01 K: %v", millilitres, w, p.Verdict)
+		}
+	}
+	f := filling(3)
+	f.Volume, f.Temperature = units.Millilitre.Of(345), celsius(-2)
+	_, err := closed(t, strong, f).WarmestWithin()
+	refused(t, "full in the cold", err, "head-space at −2 °C")
+	_, err = strong.MostContent(seltzer(t), f, celsius(20), units.Atmosphere{})
+	refused(t, "full of a flat drink", err, "head-space of the flat drink")
+	// Above 20 bar there is no figure to hold against a rating that is higher still.
+	strong.Rating, strong.Capacity = units.BarGauge.Of(30), litre(0.4)
+	hot := filling(0)
+	hot.Priming = gramsPerLitre(290)
+	_, err = closed(t, strong, hot).WarmestWithin()
+	refused(t, "beyond", err, "pressure at −2 °C")
+}
+
+// Brim-full when it was closed is said even where the drink has shrunk since.
+func TestBrimFull(t *testing.T) {
+	f := filling(3)
+	f.Volume, f.Temperature = units.Millilitre.Of(345), celsius(20)
+	p := at(t, closed(t, bottle(), f), 5)
+	if p.AtLeast || !p.Cautions.Has(carbonation.HydraulicLock) {
+		t.Errorf("brim-full: %v %v", p.AtLeast, p.Cautions)
+	}
+	f.Volume = units.Millilitre.Of(344)
+	if p := at(t, closed(t, bottle(), f), 5); p.Cautions.Has(carbonation.HydraulicLock) || !p.Cautions.Has(carbonation.LittleHeadspace) {
+		t.Errorf("nearly: %v", p.Cautions)
+	}
+}
+
+// The worst of several temperatures is that of the warmest, wherever it stands; full of
+// liquid is worse than any pressure.
+func TestWorstOfSeveral(t *testing.T) {
+	c := closed(t, bottle(), filling(6))
+	want := ok[carbonation.PackState](t)(c.Worst(celsius(35)))
+	for _, order := range [][3]float64{{35, 2, 20}, {2, 35, 20}, {2, 20, 35}} {
+		got := ok[carbonation.PackState](t)(c.Worst(celsius(order[0]), celsius(order[1]), celsius(order[2])))
+		if got != want {
+			t.Errorf("%v: %v at %v", order, got.Gauge, got.Temperature)
+		}
+	}
+	f := filling(6)
+	f.Volume = units.Millilitre.Of(343)
+	c = closed(t, bottle(), f)
+	for _, order := range [][2]float64{{4, 60}, {60, 4}} {
+		if got := ok[carbonation.PackState](t)(c.Worst(celsius(order[0]), celsius(order[1]))); got.Verdict != carbonation.Locked {
+			t.Errorf("%v: %v", order, got.Verdict)
+		}
+	}
+	_, err := c.Worst(celsius(4), celsius(91))
 	refused(t, "too hot", err, "temperature")
 }

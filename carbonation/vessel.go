@@ -37,8 +37,14 @@ type Filling struct {
 	// Air is the share of the head-space, at the pressure of the atmosphere, that is air:
 	// 100 % in a bottle that was just filled, near 0 in one that was purged.
 	Air units.Share
+	// AirRemoved is the share of the air that water open to the atmosphere holds at
+	// Temperature which the drink does not bring. Zero, a drink full of air, gives the
+	// higher pressure. Near 100 % after a boil or a ferment, whose CO2 sweeps air out,
+	// until a splash brings it back.
+	AirRemoved units.Share
 	// Priming is the sugar added to ferment in the vessel, as sucrose (dextrose
-	// makes 5 % less gas, its monohydrate 14 % less).
+	// makes 5 % less gas, its monohydrate 14 % less). Its gas swells the drink only
+	// once it has formed, so it is not to be counted in Content.
 	Priming units.MassConcentration
 	// SugarLeft is other fermentable sugar in the drink, not meant to ferment. It
 	// counts in [ClosedVessel.Worst].
@@ -53,7 +59,11 @@ type ClosedVessel struct {
 	drink   Liquid
 	grows   expansion
 
-	at20, air, co2, left float64 // L; mol; g; g
+	at20             float64 // L
+	nitrogen, oxygen float64 // mol
+	co2, left        float64 // g
+	trapped          bool    // air in the head-space
+	room             float64 // head-space when it was closed, share of the vessel
 }
 
 // A PackState is a closed vessel at rest at one temperature.
@@ -61,11 +71,12 @@ type PackState struct {
 	Temperature units.Temperature
 	Gauge       units.GaugePressure
 	Pressure    units.AbsolutePressure // of CO2, Air and Vapours together
-	// AtLeast says that the pressure is higher than the figures: hydraulic lock, or
-	// above 20 bar absolute.
+	// AtLeast says that the pressure has no figure: above 20 bar absolute, or a vessel
+	// full of liquid, which a few kelvin take there. Pressure and Gauge are then those
+	// of 20 bar absolute and the rest is zero.
 	AtLeast bool
 
-	CO2, Air, Vapours units.AbsolutePressure     // partial pressures
+	CO2, Air, Vapours units.AbsolutePressure     // partial pressures in the head-space
 	Content           units.CarbonDioxideContent // dissolved
 	InLiquid, InSpace units.Mass                 // of CO2
 	Headspace         units.Volume
@@ -105,6 +116,12 @@ func (f Filling) check() error {
 	if err := limit.Check(fn, "filling temperature", f.Temperature.In(units.Celsius), "°C", coldest, warmestFilling, "density of the drink"); err != nil {
 		return err
 	}
+	if err := limit.Check(fn, "air in the head-space", f.Air.In(units.Percent), "%", 0, 100, vesselRange); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "air removed from the drink", f.AirRemoved.In(units.Percent), "%", 0, 100, vesselRange); err != nil {
+		return err
+	}
 	if err := limit.Check(fn, "priming", f.Priming.In(units.GramPerLitre), "g/L", 0, mostSugar, vesselRange); err != nil {
 		return err
 	}
@@ -114,7 +131,8 @@ func (f Filling) check() error {
 // Close fills the vessel with a drink and closes it in an atmosphere. Only the
 // kind of liquid counts in the solution, not how much of it there is.
 //
-//   - Source: gas law with [GasDensity] for what the head-space holds;
+//   - Source: gas law with [GasDensity] for what the head-space holds; air in the drink by
+//     IAPWS G7-04, Guideline on the Henry's Constant (2004), 1 to 4 %;
 //     0.51428 g CO2 from a gram of sucrose (Gay-Lussac's equation).
 //   - Range: capacity 1 mL to 10,000 m³, rating 0 to 1000 bar, stretch to 5 % a bar,
 //     expansion to 0.1 % a kelvin; filled at −2 to 40 °C with no more than the capacity;
@@ -161,7 +179,11 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 		}
 		co2 = math.Max(p.In(units.Kilopascal)-drink.vapours(T, 1/T), 0)
 	}
-	c.air = around * air * space / (gasConstant * T)
+	nl, ol := airHeld(T, 1/T)
+	gas, brings := air*space/(gasConstant*T), c.at20*drink.water()*(1-f.AirRemoved.In(units.Fraction))
+	c.nitrogen = around * nitrogenShare * (gas + brings*nl)
+	c.oxygen = around * (1 - nitrogenShare) * (gas + brings*ol)
+	c.trapped, c.room = air > 0, space/capacity
 	c.co2 = c.at20*(f.Content.In(units.GramCO2PerLitre)+perSucrose*f.Priming.In(units.GramPerLitre)) +
 		molarMassCO2*co2*space/(gasConstant*T*gasAt(1/T).compressibility(co2))
 	c.left = c.at20 * perSucrose * f.SugarLeft.In(units.GramPerLitre)
@@ -180,9 +202,9 @@ func (c ClosedVessel) CO2() units.Mass { return units.Gram.Of(checked.Number(c.c
 // At returns the state of the vessel at rest at a temperature, with the priming
 // fermented and the sugar left as it is.
 //
-//   - Source: conservation of CO2 and air, Henry's law ([Liquid.Content]), gas law
-//     with real-gas term ([GasDensity]), vapours, expansion of the liquid
-//     (package gravity) and of the vessel.
+//   - Source: conservation of CO2, nitrogen and oxygen, Henry's law ([Liquid.Content];
+//     IAPWS G7-04 for air), gas law with real-gas term ([GasDensity]), vapours,
+//     expansion of the liquid (package gravity) and of the vessel.
 //   - Range: −2 to 90 °C; beyond it the error is a [*units.RangeError]. A full
 //     vessel and a pressure above 20 bar absolute are no errors: the result says so in
 //     AtLeast, Verdict and Cautions.
@@ -194,11 +216,24 @@ func (c ClosedVessel) At(t units.Temperature) (PackState, error) {
 	return c.state("carbonation.ClosedVessel.At", t, false)
 }
 
-// Worst returns the state at a temperature if the sugar left ferments too.
+// Worst returns the worst state at any of the temperatures, in whatever order they
+// come, if the sugar left ferments too: full of liquid before all, else the highest
+// pressure. Give it every temperature that the vessel meets once it is closed.
 //
 //   - Source, range, units, uncertainty: as [ClosedVessel.At].
-func (c ClosedVessel) Worst(t units.Temperature) (PackState, error) {
-	return c.state("carbonation.ClosedVessel.Worst", t, true)
+func (c ClosedVessel) Worst(t units.Temperature, more ...units.Temperature) (PackState, error) {
+	const fn = "carbonation.ClosedVessel.Worst"
+	worst, err := c.state(fn, t, true)
+	for _, t := range more {
+		s, refused := c.state(fn, t, true)
+		if err = cmp.Or(err, refused); err != nil {
+			return PackState{}, err
+		}
+		if full := s.Verdict == Locked; full != (worst.Verdict == Locked) && full || full == (worst.Verdict == Locked) && s.Pressure.Compare(worst.Pressure) > 0 {
+			worst = s
+		}
+	}
+	return worst, err
 }
 
 func (c ClosedVessel) state(fn string, t units.Temperature, worst bool) (PackState, error) {
@@ -232,11 +267,11 @@ func (c ClosedVessel) stateAt(t units.Temperature, worst bool) PackState {
 	p.Cautions = cautions(PressureVessel).
 		with(OverRatingCaution, p.Verdict == OverRating).
 		with(NoRating, p.Verdict == Unrated || c.vessel.Rating.IsZero()).
-		with(HydraulicLock, s.locked).
+		with(HydraulicLock, s.locked || c.room <= rounding).
 		with(AboveComputed, s.beyond).
 		with(Freezing, celsius < c.drink.freezes).
-		with(LittleHeadspace, !p.AtLeast && p.HeadspaceShare.In(units.Percent) < littleHeadspace).
-		with(TrappedAir, c.air > 0).
+		with(LittleHeadspace, c.room > rounding && c.room*100 < littleHeadspace || !p.AtLeast && p.HeadspaceShare.In(units.Percent) < littleHeadspace).
+		with(TrappedAir, c.trapped).
 		with(SugarCanFerment, c.left > 0).
 		with(HotVessel, celsius > hotVessel)
 	if !worst && c.left > 0 {
@@ -254,15 +289,21 @@ const (
 )
 
 func (c ClosedVessel) settle(celsius float64, worst bool) (settled, contents) {
+	held := c.contents(celsius, worst)
+	b := held.balance()
+	return b.settle(), held
+}
+
+func (c ClosedVessel) contents(celsius float64, worst bool) contents {
 	held := contents{
 		drink: c.drink, at20: c.at20, liquid: c.grows.litres(celsius), capacity: c.vessel.capacityAt(celsius),
 		stretch: c.vessel.StretchPerBar.In(units.Fraction) / kPaPerBar,
-		outside: c.outside.Pressure().In(units.Kilopascal), air: c.air, co2: c.co2, T: celsius + zeroCelsius,
+		outside: c.outside.Pressure().In(units.Kilopascal), nitrogen: c.nitrogen, oxygen: c.oxygen, co2: c.co2, T: celsius + zeroCelsius,
 	}
 	if worst {
 		held.co2 += c.left
 	}
-	return held.settle(), held
+	return held
 }
 
 func (c ClosedVessel) verdict(s settled, g units.GaugePressure, ice bool) Verdict {

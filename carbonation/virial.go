@@ -102,6 +102,9 @@ func (s series) compressibility(p float64) float64 {
 	return 1 + p*(s.b+p*(s.c+p*s.d))
 }
 
+// slope is the change of Z with p, 1/kPa.
+func (s series) slope(p float64) float64 { return s.b + p*(2*s.c+3*p*s.d) }
+
 // logFugacity is ln(f/p), the integral of (Z−1)/p.
 func (s series) logFugacity(p float64) float64 {
 	return p * (s.b + p*(s.c/2+p*s.d/3))

@@ -94,7 +94,7 @@ func bottleInTheSun() Problem {
 	return Problem{
 		Title: "A bottle in the sun",
 		Ask:   "330 mL of the sparkler with 5.5 g/L were closed at 18 °C in a bottle of 345 mL, with air in the neck. What is the pressure at 40 °C?",
-		Given: []string{"330 mL at 18 °C, 5.5 g/L, bottle 345 mL", "air in the head-space, sea level", "maker's rating 6 bar (taken for this problem)"},
+		Given: []string{"330 mL at 18 °C, 5.5 g/L, bottle 345 mL", "air in the head-space, the drink full of air too (so that what is in the neck stays there), sea level", "maker's rating 6 bar (taken for this problem)"},
 		Source: Source{ByHand, "CO2 in all 0.330 × 5.5 = 1.815 g. By OIML R 22 the liquid falls from 992.0 to 985.4 kg/m³ up to 40 °C: 332.2 mL, and the head-space is 12.8 mL. Solubility: 10^−1.6249 × 44.009 × 0.9553 = 0.997 g/(L·atm) of fugacity, coefficient 0.977: 0.974. " +
 			"p·(0.330 × 0.974 + 0.0128 × 44.009/(0.082057 × 313.15)) = 1.815, p = 5.29 atm. Air (1 − 0.02) × 15/12.8 × 313/291 = 1.24 atm, vapours 0.08. Sum 6.61 atm, less 1: 5.61 atm = 5.7 bar."},
 		Work: func(w *Working) {
@@ -182,7 +182,7 @@ func filledToTheBrim() Problem {
 	return Problem{
 		Title: "Filled to the brim, then warmed",
 		Ask:   "A bottle of 345 mL is filled cold, at 2 °C, with 343 mL of the sparkler and closed. What happens on a day of 40 °C, and how much head-space would it have needed?",
-		Given: []string{"345 mL brim-full, rigid; 5.5 g/L of CO2, head-space purged", "filled at 2 °C, warmed to 40 °C", "maker's rating 10 bar (taken for this problem)"},
+		Given: []string{"345 mL brim-full, rigid; 5.5 g/L of CO2, drink free of air, head-space purged", "filled at 2 °C, warmed to 40 °C", "maker's rating 10 bar (taken for this problem)"},
 		Source: Source{ByHand, "OIML R 22 at 4.6 % vol: 993.4 kg/m³ at 2 °C, 985.4 at 40 °C. The drink grows by 993.4/985.4 − 1 = 0.812 %: 343 mL come to 345.8 mL, more than the bottle holds. At most 345 × 985.4/993.4 = 342.2 mL fit. " +
 			"With 4 % left free, 331.2 mL, it comes to 333.9 mL, and 11.1 mL are left."},
 		Work: func(w *Working) {
@@ -190,7 +190,7 @@ func filledToTheBrim() Problem {
 			cold, hot := units.Celsius.Of(2), units.Celsius.Of(40)
 			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(10)}
 			closed := func(fill units.Volume) carbonation.ClosedVessel {
-				return must(bottle.Close(s, carbonation.Filling{Volume: fill, Temperature: cold, Content: units.GramCO2PerLitre.Of(5.5)}, units.Atmosphere{}))
+				return must(bottle.Close(s, carbonation.Filling{Volume: fill, Temperature: cold, Content: units.GramCO2PerLitre.Of(5.5), AirRemoved: units.Percent.Of(100)}, units.Atmosphere{}))
 			}
 			over := closed(units.Millilitre.Of(343))
 			locked := must(over.At(hot))

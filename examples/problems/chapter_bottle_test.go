@@ -38,9 +38,9 @@ func Example_primingWithJuice() {
 func Example_bottleInTheSun() {
 	show(bottleInTheSun())
 	// Output:
-	// 4 °C: 1.86 bar gauge (CO2 1.95 bar absolute, air 0.91 bar absolute), head-space 15.5 mL, within the rating given.
-	// 18 °C: 3.10 bar gauge (CO2 3.10 bar absolute, air 0.98 bar absolute), head-space 15.1 mL, within the rating given.
-	// 40 °C: 5.69 bar gauge (CO2 5.38 bar absolute, air 1.24 bar absolute), head-space 12.9 mL, within the rating given.
+	// 4 °C: 1.80 bar gauge (CO2 1.95 bar absolute, air 0.86 bar absolute), head-space 15.5 mL, within the rating given.
+	// 18 °C: 3.10 bar gauge (CO2 3.10 bar absolute, air 0.99 bar absolute), head-space 15.1 mL, within the rating given.
+	// 40 °C: 5.71 bar gauge (CO2 5.38 bar absolute, air 1.26 bar absolute), head-space 12.9 mL, within the rating given.
 	// => gauge at 40 °C: 5.7 bar (check 5.7, within 0.25)
 }
 

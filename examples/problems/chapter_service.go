@@ -202,14 +202,14 @@ func peakOverALog() Problem {
 	return Problem{
 		Title: "The pressure in the bath",
 		Ask:   "A logger in a bottle of the sparkler, 330 mL with 5.5 g/L in 345 mL, goes through the bath. How many units does it get, and what is the highest pressure?",
-		Given: []string{"log: 0 min 20 °C, 15 min 55 °C, 25 min 62 °C, 40 min 62 °C, 55 min 25 °C", "10^((T − 60)/7)", "330 mL at 18 °C, bottle 345 mL, head-space purged, maker's rating 10 bar (taken for this problem), sea level"},
+		Given: []string{"log: 0 min 20 °C, 15 min 55 °C, 25 min 62 °C, 40 min 62 °C, 55 min 25 °C", "10^((T − 60)/7)", "330 mL at 18 °C, bottle 345 mL, drink free of air, head-space purged, maker's rating 10 bar (taken for this problem), sea level"},
 		Source: Source{ByHand, "Rates 1.931e-6, 0.19307, 1.93070 and 1e-5 a minute at 20, 55, 62 and 25 °C. Legs (r2 − r1)·Δt/ln(r2/r1): 0.19307 × 15/11.513 = 0.252; 1.73763 × 10/2.3026 = 7.546; 1.93070 × 15 = 28.961; 1.93069 × 15/12.171 = 2.379. Together 39.14. " +
 			"CO2 in all 0.330 × 5.5 + 0.015 × 1.84 = 1.843 g. At 62 °C the drink fills 335.8 mL (974.8 kg/m³, OIML R 22 continued from 40 °C) and 9.2 mL are free. Solubility 10^−1.7972 (Plummer and Busenberg 1982) × 44.009 × 0.9553 = 0.671 g/(L·atm), with fugacity and pressure 0.647. " +
 			"p·(0.330 × 0.647 + 0.0092 × 44.009/(0.082057 × 335.15 × 0.973)) = 1.843, p = 8.06 atm; vapours 0.25; less 1: 7.31 atm = 7.4 bar."},
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(10)}
-			pack := must(bottle.Close(s, carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18), Content: units.GramCO2PerLitre.Of(5.5)}, units.Atmosphere{}))
+			pack := must(bottle.Close(s, carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18), Content: units.GramCO2PerLitre.Of(5.5), AirRemoved: units.Percent.Of(100)}, units.Atmosphere{}))
 			log := []carbonation.Reading{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 15 * time.Minute, Temperature: units.Celsius.Of(55)}, {At: 25 * time.Minute, Temperature: units.Celsius.Of(62)},
 				{At: 40 * time.Minute, Temperature: units.Celsius.Of(62)}, {At: 55 * time.Minute, Temperature: units.Celsius.Of(25)}}
 			p := must(carbonation.Handbook.Pasteurise(log, &pack))

@@ -67,23 +67,25 @@ func carbonationPacks() []Function {
 		{
 			Name:    "closed_vessel_pressure",
 			Meaning: "pressure of a closed bottle or can at a temperature, against its rating",
-			Source:  henryDrink + "; conservation of CO2 and air",
+			Source:  henryDrink + "; air in it by IAPWS G7-04; conservation of CO2, nitrogen and oxygen",
 			Inputs: []Input{
 				in("temperature", units.Celsius, "temperature of the closed vessel", -2, 90, 35),
-				in("volumes", units.VolumesCO2, "CO2 in the drink once the priming has fermented and before the head-space takes its part, real gas", 0, 10, 2.9),
+				in("volumes", units.VolumesCO2, "CO2 dissolved when it is closed, before any priming ferments, real gas", 0, 10, 2.9),
 				in("capacity", units.Millilitre, "brim-full volume of the vessel", 1, 1e6, 345),
 				in("fill", units.Millilitre, "drink in it at the filling temperature", 1, 1e6, 330),
 				in("filling_temperature", units.Celsius, "temperature when it is closed", -2, 40, 18),
 				in("air", units.Percent, "share of the head-space that is air when it is closed", 0, 100, 100).or(100),
 				in("sugar_left", units.GramPerLitre, "fermentable sugar that can still ferment", 0, 300, 0).or(0),
 				strengthInput(), extractInput(), altitudeInput(), ratingInput(),
+				in("priming", units.GramPerLitre, "sugar added to ferment in it, as sucrose; counted as fermented", 0, 300, 0).or(0),
+				in("air_removed", units.Percent, "share of the air that open water holds which the drink does not bring: near 100 after a boil or a ferment; 0 gives the higher pressure", 0, 100, 0).or(0),
 			},
 			Outputs: []Output{
 				out("gauge_pressure", units.KilopascalGauge, "pressure; the rating is held against the worst"),
 				out("worst_gauge_pressure", units.KilopascalGauge, "the same if the sugar left ferments"),
 				out("at_rest", units.VolumesCO2, "CO2 in the drink then, real gas"),
 				out("headspace", units.Percent, "head-space, share of the capacity"),
-				pure("only_a_lower_bound", "", "1 if the vessel is full of liquid or above 20 bar absolute: the pressure is then higher than the figure"),
+				pure("only_a_lower_bound", "", "1 if the vessel is full of liquid or above 20 bar absolute: there is no figure then, and the pressure stands at 20 bar absolute"),
 				verdictOutput(), cautionOutput(),
 			},
 			heavy: true,
@@ -101,6 +103,7 @@ func carbonationPacks() []Function {
 					Volume: as(units.Millilitre, in[3]), Temperature: as(units.Celsius, in[4]),
 					Content: carbonation.RealVolume.Content(as(units.VolumesCO2, in[1])),
 					Air:     as(units.Percent, in[5]), SugarLeft: as(units.GramPerLitre, in[6]),
+					Priming: as(units.GramPerLitre, in[11]), AirRemoved: as(units.Percent, in[12]),
 				}, air)
 				if err != nil {
 					return err

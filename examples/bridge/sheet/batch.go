@@ -123,7 +123,7 @@ func keg() []line {
 
 func bottle() []line {
 	primes := drinkAt("volumes", "bottle_fizz", "volume", "bottle_volume", "warmest", "warmest")
-	asks := drinkAt("temperature", "hot", "volumes", "bottle_fizz", "capacity", "bottle_capacity",
+	asks := drinkAt("temperature", "hot", "volumes", "bottle_volumes", "priming", "priming_in_litre", "capacity", "bottle_capacity",
 		"fill", "bottle_fill", "filling_temperature", "bottling_temperature", "rating", "bottle_rating")
 	return []line{
 		heading("In the bottles"),
@@ -146,14 +146,28 @@ func bottle() []line {
 		},
 		caution("priming_caution", "priming_sugar", primes...),
 		{
+			label: "CO2 that it holds when bottled", name: "bottle_holds", unit: "g/L CO2", places: 2,
+			function: "priming_sugar", output: "dissolved",
+			inputs: primes,
+			remark: "left from the ferment",
+		},
+		{
+			label: "The same in volumes", name: "bottle_volumes", unit: "vol CO2", places: 2,
+			formula: "bottle_holds/1.977", compute: func(get func(string) float64) float64 { return get("bottle_holds") / 1.977 },
+		},
+		{
+			label: "Priming in a litre", name: "priming_in_litre", unit: "g/L", places: 2,
+			formula: "priming/bottle_volume", compute: func(get func(string) float64) float64 { return get("priming") / get("bottle_volume") },
+		},
+		{
 			label: "Gauge pressure where it is warmest", name: "bottle_gauge", unit: "bar gauge", places: 2,
 			function: "closed_vessel_pressure", output: "gauge_pressure", in: "bar gauge",
-			inputs: asks, remark: "once the priming has fermented",
+			inputs: asks, remark: "once the priming has fermented; the drink counted as full of air when bottled, the higher pressure",
 		},
 		{
 			label: "Only a lower bound: 1 if so", name: "bottle_bound", places: 0,
 			function: "closed_vessel_pressure", output: "only_a_lower_bound", inputs: asks,
-			remark: "at 1 the bottle is full of liquid or above 20 bar absolute, and its pressure is higher than the figure",
+			remark: "at 1 the bottle is full of liquid or above 20 bar absolute, and the pressure has no figure",
 		},
 		verdict("bottle_verdict", "closed_vessel_pressure", asks...),
 		caution("bottle_caution", "closed_vessel_pressure", asks...),
