@@ -19,42 +19,14 @@ package water
 //   - CaHCO3+: taken one power of ten weak, chosen so that calcite under CO2 agrees with rows
 //     of the same program; measured solubility is met within 10 %.
 var (
-	fitHenry                    = fit{a: 108.3865, b: 0.01985076, c: -6919.53, d: -40.45154, e: 669365}          // CO2(g) = CO2
-	fitSecondBack               = fit{a: 107.8871, b: 0.03252849, c: -5151.79, d: -38.92561, e: 563713.9}        // CO3-2 + H+ = HCO3-
-	fitBothBack                 = fit{a: 464.1965, b: 0.09344813, c: -26986.16, d: -165.75951, e: 2248628.9}     // CO3-2 + 2H+ = CO2 + H2O
-	fitCalcite                  = fit{a: -171.9065, b: -0.077993, c: 2839.319, d: 71.595}                        // CaCO3 = Ca+2 + CO3-2
-	fitAragonite                = fit{a: -171.9773, b: -0.077993, c: 2903.293, d: 71.595}                        // the other form of it
-	fitWater                    = fit{a: 293.29227, b: 0.1360833, c: -10576.913, d: -123.73158, f: -6.996455e-5} // H2O = H+ + OH-
-	fitGypsum                   = fit{a: 13.464946, b: -0.0321403333, c: -2513.448193}                           // CaSO4.2H2O = Ca+2 + SO4-2 + 2 H2O
-	fitPortlandite              = kcal(22.8, -31)                                                                // Ca(OH)2 + 2H+ = Ca+2 + 2 H2O
-	fitBisulfate                = fit{a: -56.889, b: 0.006473, c: 2307.9, d: 19.8858}                            // SO4-2 + H+ = HSO4-
-	fitCaCO3                    = fit{a: -1228.732, b: -0.299440, c: 35512.75, d: 485.818}                       // Ca+2 + CO3-2 = CaCO3
-	fitMgHCO3                   = fit{a: 48.6721, b: 0.03252849, c: -2614.335, d: -18.00263, e: 563713.9}        // Mg+2 + CO3-2 + H+ = MgHCO3+
-	fitMgCO3                    = fit{a: 0.9910, b: 0.00667}                                                     // Mg+2 + CO3-2 = MgCO3
-	fitCaSO4                    = fit{a: 1.312541235, b: 0.008554883333, c: -511.8851807}                        // Ca+2 + SO4-2 = CaSO4
-	fitMgSO4                    = fit{b: 9.64e-3, c: -136}                                                       // Mg+2 + SO4-2 = MgSO4
-	fitNaSO4                    = kcal(0.7, 1.120)                                                               // Na+ + SO4-2 = NaSO4-
-	fitKSO4                     = kcal(0.85, 2.250)                                                              // K+ + SO4-2 = KSO4-
-	fitMgOH                     = kcal(-11.44, 15.952)                                                           // Mg+2 + H2O = MgOH+ + H+
-	fitNaCO3                    = kcal(1.27, 8.910)                                                              // Na+ + CO3-2 = NaCO3-
-	fitHPO4, fitH2PO4, fitH3PO4 = kcal(12.346, -3.530), kcal(19.553, -4.520), heat(21.721, -10.1)                // PO4-3 + 1, 2, 3 H+
-	fitCaPO4                    = kcal(6.459, 3.10)                                                              // Ca+2 + PO4-3 = CaPO4-
-	fitCaHPO4                   = kcal(2.739, 3.3)                                                               // Ca+2 + HPO4-2 = CaHPO4
-	fitCaH2PO4                  = kcal(1.408, 3.4)                                                               // Ca+2 + H2PO4- = CaH2PO4+
-	fitMgPO4                    = kcal(6.589, 3.10)                                                              // Mg+2 + PO4-3 = MgPO4-
-	fitMgHPO4                   = kcal(2.87, 3.3)                                                                // Mg+2 + HPO4-2 = MgHPO4
-	fitMgH2PO4                  = kcal(1.513, 3.4)                                                               // Mg+2 + H2PO4- = MgH2PO4+
-	fitAmmonia                  = heat(-9.244, 52)                                                               // NH4+ = NH3 + H+
-)
-
-// Constants of pairs whose enthalpy is not known: the value of 25 °C serves at every
-// temperature.
-var (
-	constNH4SO4 = power(1.11)   // NH4+ + SO4-2 = NH4SO4-
-	constCaHSO4 = power(1.08)   // Ca+2 + HSO4- = CaHSO4+
-	constCaOH   = power(-12.78) // Ca+2 + H2O = CaOH+ + H+
-	constCaHCO3 = power(-1.0)   // Ca+2 + HCO3- = CaHCO3+
-	constNaHCO3 = power(-0.25)  // Na+ + HCO3- = NaHCO3
-	constNaHPO4 = power(0.29)   // Na+ + HPO4-2 = NaHPO4-
-	constKHPO4  = power(0.29)   // K+ + HPO4-2 = KHPO4-
+	fitHenry          = fit{a: 108.3865, b: 0.01985076, c: -6919.53, d: -40.45154, e: 669365}          // CO2(g) = CO2
+	fitSecondBack     = fit{a: 107.8871, b: 0.03252849, c: -5151.79, d: -38.92561, e: 563713.9}        // CO3-2 + H+ = HCO3-
+	fitBothBack       = fit{a: 464.1965, b: 0.09344813, c: -26986.16, d: -165.75951, e: 2248628.9}     // CO3-2 + 2H+ = CO2 + H2O
+	fitCalcite        = fit{a: -171.9065, b: -0.077993, c: 2839.319, d: 71.595}                        // CaCO3 = Ca+2 + CO3-2
+	fitAragonite      = fit{a: -171.9773, b: -0.077993, c: 2903.293, d: 71.595}                        // the other form of it
+	fitWater          = fit{a: 293.29227, b: 0.1360833, c: -10576.913, d: -123.73158, f: -6.996455e-5} // H2O = H+ + OH-
+	fitGypsum         = fit{a: 13.464946, b: -0.0321403333, c: -2513.448193}                           // CaSO4.2H2O = Ca+2 + SO4-2 + 2 H2O
+	fitPortlandite    = kcal(22.8, -31)                                                                // Ca(OH)2 + 2H+ = Ca+2 + 2 H2O
+	fitBisulfate      = fit{a: -56.889, b: 0.006473, c: 2307.9, d: 19.8858}                            // SO4-2 + H+ = HSO4-
+	fitHPO4, fitH2PO4 = kcal(12.346, -3.530), kcal(19.553, -4.520)                                     // PO4-3 + 1, 2 H+
 )
