@@ -8,16 +8,16 @@ import (
 
 // debyeHuckel returns A (base e) and B (a kg^½/(Å·mol^½)) of the Debye–Hückel law.
 //
-//   - Source: A = 1.824829e6·√ρ/(εT)^1.5 and B = 50.2916·√(ρ/(εT)); permittivity and
+//   - Source: A = 1.82483e6·√ρ/(εT)^1.5 and B = 50.2905·√(ρ/(εT)); permittivity and
 //     density of water as A. H. Truesdell and B. F. Jones, J. Res. U.S. Geol. Surv. 2
-//     (1974) 233 (WATEQ), recalled from memory.
+//     (1974) 233 (WATEQ): read in the source text of PHREEQC 2.
 //   - Range: 0 to 100 °C.
 //   - Uncertainty: 0.3 % against the IAPWS releases for permittivity and density.
 func debyeHuckel(celsius float64, w *warmth) (a, b float64) {
 	eps := 2727.586 + 0.6224107*w.t - 466.9151*math.Ln10*w.log - 52000.87*w.inverse
 	x := eps * w.t
 	root := math.Sqrt(overDensest(celsius) / x)
-	return math.Ln10 * 1.824829e6 * root / x, 50.2916 * root
+	return math.Ln10 * 1.82483e6 * root / x, 50.2905 * root
 }
 
 // overDensest is the density of water over its greatest, that of 4 °C: the form of

@@ -32,7 +32,7 @@ const (
 //
 //   - Source: the form of C. A. J. Appelo, Specific conductance calculations with
 //     PHREEQC (2010), recalled from memory; the powers are ours, chosen so that four waters computed with that program agree.
-//   - Uncertainty: 5 % against a general geochemistry program.
+//   - Uncertainty: 6 % against a general geochemistry program.
 func (e Equilibrium) Conductivity() units.Conductivity {
 	s := &e.s
 	lowered := func(z float64) float64 { return math.Pow(s.g.of[gammaOf[lactateFree]], attenuation*z) } // γ(z) is γ(1) to the power z²

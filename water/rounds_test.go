@@ -33,15 +33,15 @@ func TestQuickWaysAreQuick(t *testing.T) {
 			s.begin(p.start())
 			return s.quickPH(byGas)
 		}},
-		{"at pH 7", 32, func(p *Profile, s *solution) int { s.begin(7); return s.quickAtPH(byAlk, nil) }},
-		{"lactic acid", 32, func(p *Profile, s *solution) int {
+		{"at pH 7", 34, func(p *Profile, s *solution) int { s.begin(7); return s.quickAtPH(byAlk, nil) }},
+		{"lactic acid", 44, func(p *Profile, s *solution) int {
 			d := s.dose(LacticAcid)
 			d.set(s, molal)
 			s.constantsAt(p.t)
 			s.begin(5.5)
 			return s.quickAtPH(byCarbon, &d)
 		}},
-		{"phosphoric acid in air", 42, func(p *Profile, s *solution) int {
+		{"phosphoric acid in air", 44, func(p *Profile, s *solution) int {
 			d := s.dose(PhosphoricAcid)
 			d.set(s, molal)
 			s.constantsAt(p.t)

@@ -73,6 +73,29 @@ const (
 	sulfurousH2
 	sorbateFree
 	sorbicH
+	caCitrate
+	caHCitrate
+	caH2Citrate
+	mgCitrate
+	mgHCitrate
+	mgH2Citrate
+	naCitrate
+	naHCitrate
+	kCitrate
+	caTartrate
+	caHTartrate
+	mgTartrate
+	mgHTartrate
+	naTartrate
+	naHTartrate
+	kTartrate
+	caAcetate
+	mgAcetate
+	caSuccinate
+	caHSuccinate
+	mgSuccinate
+	mgHSuccinate
+	caLactate
 	speciesCount
 )
 
