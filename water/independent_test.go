@@ -121,3 +121,57 @@ func TestCitratePairs(t *testing.T) {
 		near(t, "citric acid", got.In(units.MillimolePerLitre)*molal*1000, with, 0.02*with)
 	}
 }
+
+// What is said of the dose of an acid, by the plain solution: 1.3 % of it or 0.02 in pH at
+// the buffer capacity of the end, the larger, on steep slopes and on flat ones.
+func TestAcidDoseUncertainty(t *testing.T) {
+	p, err := reports[0].profile(t, 25).WithPH(7.5)
+	if err != nil {
+		t.Fatal(err)
+	}
+	b := middling(true)
+	alk := 144 / 50.0435 / 1000 / 0.998203
+	b.total["CO3"] = between(0, 0.1, func(c float64) float64 { b.total["CO3"] = c; return b.at(7.5) - alk })
+	for _, pH := range []float64{7.49, 7.4, 7, 6.4, 5.4, 4.6, 4.3, 3.5} {
+		want := (alk - b.at(pH)) * 1000
+		got, after, err := p.AcidPerLitre(HydrochloricAcid, pH, CO2Kept)
+		if err != nil {
+			t.Fatal(err)
+		}
+		e, err := after.Equilibrium()
+		if err != nil {
+			t.Fatal(err)
+		}
+		flat := 0.02 * e.BufferCapacity().In(units.MilliequivalentPerLitre)
+		near(t, "dose", got.In(units.MillimolePerLitre)*molal*1000, want, max(0.013*want, flat))
+	}
+}
+
+// How far the two enthalpies of NaCO3- part the pH of a water of sodium carbonate and
+// bicarbonate: not at 25 °C, and by what the uncertainty says at 90 °C.
+func TestSodiumCarbonateLimit(t *testing.T) {
+	apart := func(celsius float64) float64 {
+		p := Profile{t: celsius, alk: 20, carbon: 15}
+		p.mg[Sodium] = 20 * Sodium.MolarMass()
+		var e Equilibrium
+		e.follow(&p, 9)
+		taken := e.s
+		other := heat(1.27, -20.35)
+		w := warm(celsius)
+		e.s.k[SodiumCarbonatePair] = other.at(&w)
+		e.s.standard()
+		for _, s := range []*solution{&taken, &e.s} {
+			if err := s.findPH("test", byCarbon); err != nil {
+				t.Fatal(err)
+			}
+		}
+		return math.Log10(taken.h / e.s.h)
+	}
+	for c, most := range map[float64]float64{25: 1e-6, 50: 0.15, 90: 0.41} {
+		d := math.Abs(apart(c))
+		t.Log(c, d)
+		if d > most || d < 0.9*most-1e-6 {
+			t.Errorf("%v °C: %v", c, d)
+		}
+	}
+}
