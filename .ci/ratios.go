@@ -33,10 +33,10 @@ var budgets = []budget{
 	{"gravity", "EthanolDensities", 48, 0, ""},  // 64 rows: 0.75 each
 	{"gravity", "EthanolStrengths", 320, 0, ""}, // 64 rows: 5 each
 	{"gravity", "SucroseDensities", 28, 0, ""},  // 64 rows: 0.44 each
-	{"water", "SpeciationClosed", 210, 0, ""},
-	{"water", "AcidToPH", 210, 0, ""},
-	{"water", "AlkalinityAt", 130, 0, ""},
-	{"water", "Series", 230, 0, ""},
+	{"water", "SpeciationClosed", 450, 0, ""},
+	{"water", "AcidToPH", 450, 0, ""},
+	{"water", "AlkalinityAt", 260, 0, ""},
+	{"water", "Series", 540, 0, ""},
 	{"water", "SolveContinuous", 130, 0, ""},
 	{"water", "SolveSteps", 4_500, -1, ""},
 	{"carbonation", "Content", 6, 0, ""},

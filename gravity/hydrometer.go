@@ -14,15 +14,15 @@ type Hydrometer struct {
 }
 
 // glassExpansion is the cubic expansion of the soda-lime glass of hydrometers and
-// pycnometers, per kelvin: ISO 387:1977, Hydrometers, principles of construction
-// and adjustment (recalled from memory: 25e-6). Borosilicate has 10e-6; at 20 K off
+// pycnometers, per kelvin: ISO 1768:1975, Glass hydrometers, conventional value for
+// the thermal cubic expansion coefficient, 0.000 025 (read). Borosilicate has 10e-6; at 20 K off
 // the reference the two differ by 0.0003 in gravity.
 const glassExpansion = 25e-6
 
 // Reading returns what the hydrometer shows in a liquid at a temperature.
 //
 //   - Source: a floating body displaces its own mass; its volume grows with
-//     1 + 25e-6·(t − reference) (ISO 387:1977, recalled from memory); density of the
+//     1 + 25e-6·(t − reference) (ISO 1768:1975, read); density of the
 //     liquid as [Solution.Density].
 //   - Range: that of [Solution.Density]; otherwise the error is a
 //     [*units.RangeError].

@@ -68,7 +68,7 @@ func TestHydrometerAtReference(t *testing.T) {
 	}
 }
 
-// The glass alone: at 30 °C its 25e-6/K (ISO 387:1977, recalled from memory) makes
+// The glass alone: at 30 °C its 25e-6/K (ISO 1768:1975, read) makes
 // the reading 0.00025 of itself higher than the density says.
 func TestHydrometerGlass(t *testing.T) {
 	s := solution(t, 90, 10, 0)

@@ -70,7 +70,7 @@ func ExampleFerment_BufferFor() {
 	fmt.Println("taste from", potassium.Value.Text(units.MilligramPerLitre, 0), "of potassium,", sodium.Value.Text(units.MilligramPerLitre, 0), "of sodium")
 	// Output:
 	// 15 g of potassium bicarbonate from 11 g to 20 g
-	// potassium 100 mg/L alkalinity 165 mg/L as CaCO3
+	// potassium 101 mg/L alkalinity 166 mg/L as CaCO3
 	// taste from 400 mg/L of potassium, 200 mg/L of sodium
 }
 

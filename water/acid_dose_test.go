@@ -56,7 +56,7 @@ func TestAcidToPH(t *testing.T) {
 		}
 		per := got.In(units.MillimolePerLitre) / kilogramsPerLitre
 		worst = max(worst, math.Abs(per/want-1))
-		near(t, row.Text("acid_kind")+" "+row.Text("target_ph")+" "+row.Text("co2"), per, want, 0.005*want)
+		near(t, row.Text("acid_kind")+" "+row.Text("target_ph")+" "+row.Text("co2"), per, want, 0.013*want) // that data base has next to no CaHCO3+: it binds 1 % of the acid's work
 		if ph, _ := after.PH(); ph != target {
 			t.Errorf("pH %v", ph)
 		}

@@ -8,16 +8,16 @@ import (
 
 // debyeHuckel returns A (base e) and B (a kg^½/(Å·mol^½)) of the Debye–Hückel law.
 //
-//   - Source: A = 1.824829e6·√ρ/(εT)^1.5 and B = 50.2916·√(ρ/(εT)); permittivity and
+//   - Source: A = 1.82483e6·√ρ/(εT)^1.5 and B = 50.2905·√(ρ/(εT)); permittivity and
 //     density of water as A. H. Truesdell and B. F. Jones, J. Res. U.S. Geol. Surv. 2
-//     (1974) 233 (WATEQ), recalled from memory.
+//     (1974) 233 (WATEQ): read in the source text of PHREEQC 2.
 //   - Range: 0 to 100 °C.
 //   - Uncertainty: 0.3 % against the IAPWS releases for permittivity and density.
 func debyeHuckel(celsius float64, w *warmth) (a, b float64) {
 	eps := 2727.586 + 0.6224107*w.t - 466.9151*math.Ln10*w.log - 52000.87*w.inverse
 	x := eps * w.t
 	root := math.Sqrt(overDensest(celsius) / x)
-	return math.Ln10 * 1.824829e6 * root / x, 50.2916 * root
+	return math.Ln10 * 1.82483e6 * root / x, 50.2905 * root
 }
 
 // overDensest is the density of water over its greatest, that of 4 °C: the form of
@@ -27,44 +27,99 @@ func overDensest(celsius float64) float64 {
 	return 1 - d*d*(celsius+288.9414)/(508929.2*(celsius+68.12963))
 }
 
-// gammas are the activity coefficients of the species that take part in an
-// equilibrium.
-type gammas struct {
-	h, oh, ca, mg, na, k, so4 float64
-	one, two, three           float64 // ions without parameters of their own, by charge
-	hco3, co3                 float64 // also CaHCO3+, MgOH+, H2PO4-, NaCO3-, NaSO4-, KSO4-, CaPO4-
-	hpo4, po4                 float64
-	mgHCO3, neutral           float64
+// activity is the law of a species' activity coefficient.
+type activity struct {
+	size float64 // Å; inDavies and uncharged are no sizes
+	b    float64 // kg/mol
+}
+
+const (
+	uncharged = 0
+	inDavies  = -1
+)
+
+func jones(size, b float64) activity { return activity{size, b} }
+func davies() activity               { return activity{size: inDavies} }
+func neutral(b float64) activity     { return activity{uncharged, b} }
+
+// coefficients are the activity coefficients that differ, by gammaOf, with their inverses.
+type coefficients struct{ of, over [mostGammas]float64 }
+
+const (
+	mostGammas = 32 // powers of two
+	mostSizes  = 16
+	gammaUnity = 0 // the coefficient of what is not there
+)
+
+// gammaKind is a coefficient: γ(1) of a size to the power z², times 10^(b·I).
+type gammaKind struct {
+	size, z int // size in gammaTable.sizes
+	b       float64
+}
+
+// gammaTable are the coefficients that the species need; gammaOf says which is whose.
+var gammaTable, gammaOf = gammasOf(&speciesTable)
+
+type gammaPlan struct {
+	sizes          [mostSizes]float64
+	kinds          [mostGammas]gammaKind
+	nSizes, nKinds int
+}
+
+func gammasOf(table *[speciesCount]speciesRow) (plan gammaPlan, of [speciesCount]uint8) {
+	place(plan.kinds[:], &plan.nKinds, gammaKind{}) // gammaUnity
+	for sp := range table {
+		r := &table[sp]
+		kind := gammaKind{z: max(r.charge(), -r.charge()), b: r.activity.b}
+		if kind.z > 0 {
+			kind.size = place(plan.sizes[:], &plan.nSizes, r.activity.size)
+		}
+		of[sp] = uint8(place(plan.kinds[:], &plan.nKinds, kind))
+	}
+	return plan, of
+}
+
+// place returns where x stands in the first n of a list, put there if it did not.
+func place[T comparable](list []T, n *int, x T) int {
+	for i := range *n {
+		if list[i] == x {
+			return i
+		}
+	}
+	list[*n] = x
+	*n++
+	return *n - 1
 }
 
 // at sets the coefficients for an ionic strength.
 //
-//   - Source: ions with parameters, log γ = -A z² √I/(1 + B a √I) + b I, A. H.
-//     Truesdell and B. F. Jones, J. Res. U.S. Geol. Surv. 2 (1974) 233, parameters as
-//     the USGS data base of waters has them, partly recalled from memory; others, C. W.
-//     Davies, Ion Association (1962), log γ = -A z² (√I/(1+√I) - 0.3 I), recalled from
-//     memory; neutral species log γ = 0.1 I.
+//   - Source: ions with a size, log γ = -A z² √I/(1 + B a √I) + b I, A. H. Truesdell and
+//     B. F. Jones, J. Res. U.S. Geol. Surv. 2 (1974) 233, parameters as the USGS data
+//     bases of waters have them (read); others, C. W. Davies, Ion Association (1962),
+//     log γ = -A z² (√I/(1+√I) - 0.3 I), recalled from memory; neutral species
+//     log γ = b I.
 //   - Range: I up to 0.5 mol/kg.
-func (g *gammas) at(strength, a, b float64) {
+func (g *coefficients) at(strength, a, b float64) {
 	r := math.Sqrt(strength)
 	ar, br, l := -a*r, b*r, strength*math.Ln10
-	g.h = numeric.Exp(ar / (1 + 9*br))
-	g.oh = numeric.Exp(ar / (1 + 3.5*br))
-	g.k = g.oh * small(0.015*l)
-	g.na = numeric.Exp(ar/(1+4.08*br) + 0.082*l)
-	five := numeric.Exp(4 * ar / (1 + 5*br))
-	g.hpo4 = five
-	g.ca = five * small(0.165*l)
-	g.so4 = five * small(-0.04*l)
-	g.mg = numeric.Exp(4*ar/(1+5.5*br) + 0.20*l)
-	g.hco3 = numeric.Exp(ar / (1 + 5.4*br))
-	g.co3 = power4(g.hco3)
-	g.mgHCO3 = numeric.Exp(ar / (1 + 4*br))
-	g.po4 = power4(g.mgHCO3) * power4(g.mgHCO3) * g.mgHCO3
-	g.one = numeric.Exp(ar/(1+r) + 0.3*a*strength)
-	g.two = power4(g.one)
-	g.three = g.two * g.two * g.one
-	g.neutral = small(0.1 * l)
+	var power [mostSizes][4]float64 // of a size and a charge
+	for i := range gammaTable.nSizes {
+		x := ar/(1+r) + 0.3*a*strength
+		if size := gammaTable.sizes[i%mostSizes]; size != inDavies {
+			x = ar / (1 + size*br)
+		}
+		one := numeric.Exp(x)
+		two := power4(one)
+		power[i%mostSizes] = [4]float64{1, one, two, two * two * one}
+	}
+	for i := range gammaTable.nKinds {
+		k := &gammaTable.kinds[i%mostGammas]
+		v := power[k.size%mostSizes][k.z%4]
+		if k.b != 0 {
+			v *= small(k.b * l)
+		}
+		g.of[i%mostGammas], g.over[i%mostGammas] = v, 1/v
+	}
 }
 
 // small is exp(x) for |x| up to 0.4 to 1e-8, and to 1e-15 below 0.03: the terms b·I.

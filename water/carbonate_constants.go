@@ -1,60 +1,29 @@
 package water
 
-// Constants of the carbonate system, of water, of minerals and of ion pairs, at
-// infinite dilution, mol/kg of water, 0 to 90 °C. They are of different worth:
+// Constants of the carbonate system, of water and of minerals, at infinite dilution,
+// mol/kg of water, 0 to 90 °C, and those that rows of the species table build on. Each
+// was read in a data base of geochemistry, see [origin].
 //
-//   - CO2, both steps of carbonic acid, calcite and aragonite: L. N. Plummer &
-//     E. Busenberg, Geochim. Cosmochim. Acta 46 (1982) 1011-1040, as the USGS data base
-//     WATEQ4F prints them (read); the first step is their CO3-2 + 2H+ = CO2 + H2O less
-//     the second. Uncertainty 0.01 in log K.
-//   - Ammonium and the three protons of phosphate together: NIST Standard Reference
-//     Database 46 as in a USGS data base (read). One and two protons of phosphate: as
-//     PHREEQC 3 has them in its usual data base (recalled from memory), so that pKa is
-//     2.168, 7.207 and 12.346; NIST has 2.148, 7.198 and 12.375.
-//   - Water, bisulfate, portlandite, the pairs of carbonate, sulfate, phosphate and
-//     hydroxide: recalled from memory as USGS data bases hold them; uncertainty not stated.
-//   - Gypsum and its pair CaSO4: fitted here to rows of solubility computed with the general
-//     geochemistry program PHREEQC 3, 0 to 60 °C; agreement with those rows is no evidence.
-//     Measured solubility (Marshall & Slusher) is met within 3 %.
-//   - CaHCO3+: taken one power of ten weak, chosen so that calcite under CO2 agrees with rows
-//     of the same program; measured solubility is met within 10 %.
+//   - CO2, both steps of carbonic acid, calcite, aragonite, and the pairs CaHCO3+ and
+//     CaCO3 that belong to them: L. N. Plummer & E. Busenberg, Geochim. Cosmochim. Acta
+//     46 (1982) 1011-1040, one set whole as the USGS data base wateq4f.dat prints it; the
+//     first step is their CO3-2 + 2H+ = CO2 + H2O less the second. Uncertainty 0.01 in
+//     log K, 0.1 of CaHCO3+. Newer sets (phreeqc.dat) leave CaHCO3+ nearly out and make
+//     calcite more soluble in return; a constant of the one does not go with the other.
+//   - Gypsum: C. A. J. Appelo, Appl. Geochem. 55 (2015) 62, as phreeqc.dat prints it
+//     together with CaSO4. Measured solubility (Marshall & Slusher) is met within 3 %.
+//   - Water: the fit of phreeqc.dat, within 0.012 of IAPWS R11-07. Portlandite: wateq4f.dat.
+//   - Bisulfate and phosphate: phreeqc.dat; pKa of phosphoric acid is 2.168, 7.207 and
+//     12.346 (NIST 46 has 2.148, 7.198 and 12.375).
 var (
-	fitHenry                    = fit{a: 108.3865, b: 0.01985076, c: -6919.53, d: -40.45154, e: 669365}          // CO2(g) = CO2
-	fitSecondBack               = fit{a: 107.8871, b: 0.03252849, c: -5151.79, d: -38.92561, e: 563713.9}        // CO3-2 + H+ = HCO3-
-	fitBothBack                 = fit{a: 464.1965, b: 0.09344813, c: -26986.16, d: -165.75951, e: 2248628.9}     // CO3-2 + 2H+ = CO2 + H2O
-	fitCalcite                  = fit{a: -171.9065, b: -0.077993, c: 2839.319, d: 71.595}                        // CaCO3 = Ca+2 + CO3-2
-	fitAragonite                = fit{a: -171.9773, b: -0.077993, c: 2903.293, d: 71.595}                        // the other form of it
-	fitWater                    = fit{a: 293.29227, b: 0.1360833, c: -10576.913, d: -123.73158, f: -6.996455e-5} // H2O = H+ + OH-
-	fitGypsum                   = fit{a: 13.464946, b: -0.0321403333, c: -2513.448193}                           // CaSO4.2H2O = Ca+2 + SO4-2 + 2 H2O
-	fitPortlandite              = kcal(22.8, -31)                                                                // Ca(OH)2 + 2H+ = Ca+2 + 2 H2O
-	fitBisulfate                = fit{a: -56.889, b: 0.006473, c: 2307.9, d: 19.8858}                            // SO4-2 + H+ = HSO4-
-	fitCaCO3                    = fit{a: -1228.732, b: -0.299440, c: 35512.75, d: 485.818}                       // Ca+2 + CO3-2 = CaCO3
-	fitMgHCO3                   = fit{a: 48.6721, b: 0.03252849, c: -2614.335, d: -18.00263, e: 563713.9}        // Mg+2 + CO3-2 + H+ = MgHCO3+
-	fitMgCO3                    = fit{a: 0.9910, b: 0.00667}                                                     // Mg+2 + CO3-2 = MgCO3
-	fitCaSO4                    = fit{a: 1.312541235, b: 0.008554883333, c: -511.8851807}                        // Ca+2 + SO4-2 = CaSO4
-	fitMgSO4                    = fit{b: 9.64e-3, c: -136}                                                       // Mg+2 + SO4-2 = MgSO4
-	fitNaSO4                    = kcal(0.7, 1.120)                                                               // Na+ + SO4-2 = NaSO4-
-	fitKSO4                     = kcal(0.85, 2.250)                                                              // K+ + SO4-2 = KSO4-
-	fitMgOH                     = kcal(-11.44, 15.952)                                                           // Mg+2 + H2O = MgOH+ + H+
-	fitNaCO3                    = kcal(1.27, 8.910)                                                              // Na+ + CO3-2 = NaCO3-
-	fitHPO4, fitH2PO4, fitH3PO4 = kcal(12.346, -3.530), kcal(19.553, -4.520), heat(21.721, -10.1)                // PO4-3 + 1, 2, 3 H+
-	fitCaPO4                    = kcal(6.459, 3.10)                                                              // Ca+2 + PO4-3 = CaPO4-
-	fitCaHPO4                   = kcal(2.739, 3.3)                                                               // Ca+2 + HPO4-2 = CaHPO4
-	fitCaH2PO4                  = kcal(1.408, 3.4)                                                               // Ca+2 + H2PO4- = CaH2PO4+
-	fitMgPO4                    = kcal(6.589, 3.10)                                                              // Mg+2 + PO4-3 = MgPO4-
-	fitMgHPO4                   = kcal(2.87, 3.3)                                                                // Mg+2 + HPO4-2 = MgHPO4
-	fitMgH2PO4                  = kcal(1.513, 3.4)                                                               // Mg+2 + H2PO4- = MgH2PO4+
-	fitAmmonia                  = heat(-9.244, 52)                                                               // NH4+ = NH3 + H+
-)
-
-// Constants of pairs whose enthalpy is not known: the value of 25 °C serves at every
-// temperature.
-var (
-	constNH4SO4 = power(1.11)   // NH4+ + SO4-2 = NH4SO4-
-	constCaHSO4 = power(1.08)   // Ca+2 + HSO4- = CaHSO4+
-	constCaOH   = power(-12.78) // Ca+2 + H2O = CaOH+ + H+
-	constCaHCO3 = power(-1.0)   // Ca+2 + HCO3- = CaHCO3+
-	constNaHCO3 = power(-0.25)  // Na+ + HCO3- = NaHCO3
-	constNaHPO4 = power(0.29)   // Na+ + HPO4-2 = NaHPO4-
-	constKHPO4  = power(0.29)   // K+ + HPO4-2 = KHPO4-
+	fitHenry          = fit{a: 108.3865, b: 0.01985076, c: -6919.53, d: -40.45154, e: 669365}          // CO2(g) = CO2
+	fitSecondBack     = fit{a: 107.8871, b: 0.03252849, c: -5151.79, d: -38.92561, e: 563713.9}        // CO3-2 + H+ = HCO3-
+	fitBothBack       = fit{a: 464.1965, b: 0.09344813, c: -26986.16, d: -165.75951, e: 2248628.9}     // CO3-2 + 2H+ = CO2 + H2O
+	fitCalcite        = fit{a: -171.9065, b: -0.077993, c: 2839.319, d: 71.595}                        // CaCO3 = Ca+2 + CO3-2
+	fitAragonite      = fit{a: -171.9773, b: -0.077993, c: 2903.293, d: 71.595}                        // the other form of it
+	fitWater          = fit{a: 293.29227, b: 0.1360833, c: -10576.913, d: -123.73158, f: -6.996455e-5} // H2O = H+ + OH-
+	fitGypsum         = fit{a: 72.244, b: -1.474e-2, c: -4040, d: -23.7823}                            // CaSO4.2H2O = Ca+2 + SO4-2 + 2 H2O
+	fitPortlandite    = kcal(22.8, -31)                                                                // Ca(OH)2 + 2H+ = Ca+2 + 2 H2O
+	fitBisulfate      = fit{a: -56.889, b: 0.006473, c: 2307.9, d: 19.8858}                            // SO4-2 + H+ = HSO4-
+	fitHPO4, fitH2PO4 = kcal(12.346, -3.530), kcal(19.553, -4.520)                                     // PO4-3 + 1, 2 H+
 )

@@ -43,3 +43,24 @@ func (f *fit) at(w *warmth) float64 { return power(f.log10(w)) }
 
 // power is the constant of a decimal logarithm.
 func power(log10 float64) float64 { return numeric.Exp(math.Ln10 * log10) }
+
+// log25 is a constant whose enthalpy is not known: the value of 25 °C serves at every
+// temperature.
+func log25(log float64) fit { return fit{a: log} }
+
+// plus returns the fit of two reactions, one after the other.
+func (f fit) plus(g fit) fit {
+	return fit{f.a + g.a, f.b + g.b, f.c + g.c, f.d + g.d, f.e + g.e, f.f + g.f}
+}
+
+// pKa is a dissociation constant at 25 °C with its enthalpy in kJ/mol.
+type pKa [2]float64
+
+// protonation returns the fit of an anion that takes up protons, the last dissociation
+// first.
+func protonation(steps ...pKa) (out fit) {
+	for _, s := range steps {
+		out = out.plus(heat(s[0], -s[1]))
+	}
+	return out
+}

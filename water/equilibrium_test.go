@@ -3,6 +3,7 @@ package water
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/zymase/units"
@@ -53,15 +54,18 @@ func TestSpeciation(t *testing.T) {
 		name := reports[r.w].name
 		mmol := func(s Species) float64 { return e.Of(s).In(units.MillimolePerLitre) / kilogramsPerLitre }
 		near(t, name+" pH", e.PH(), reports[r.w].ph, 1e-8)
-		near(t, name+" ionic strength", e.IonicStrength(), r.i, 0.002*r.i+0.000005)
-		near(t, name+" CO2", mmol(CarbonDioxide), r.co2, 0.005*r.co2)
-		near(t, name+" HCO3-", mmol(BicarbonateFree), r.hco3, 0.003*r.hco3)
-		near(t, name+" CO3-2", mmol(CarbonateFree), r.co3, 0.004*r.co3)
-		near(t, name+" inorganic carbon", e.InorganicCarbon().In(units.MillimolePerLitre)/kilogramsPerLitre, r.dic, 0.003*r.dic)
-		near(t, name+" log pCO2", math.Log10(e.CO2Pressure().In(units.StandardAtmosphere)), r.logP, 0.002)
+		// That data base has next to no CaHCO3+, which takes up to 3.5 % of the bicarbonate
+		// here, and so the CO2 and carbonate beside it, and a little strength.
+		near(t, name+" ionic strength", e.IonicStrength(), r.i, 0.025*r.i)
+		near(t, name+" CO2", mmol(CarbonDioxide), r.co2, 0.04*r.co2)
+		near(t, name+" HCO3-", mmol(BicarbonateFree), r.hco3, 0.037*r.hco3)
+		near(t, name+" HCO3- and its pair", mmol(BicarbonateFree)+mmol(CalciumBicarbonate), r.hco3, 0.005*r.hco3)
+		near(t, name+" CO3-2", mmol(CarbonateFree), r.co3, 0.04*r.co3)
+		near(t, name+" inorganic carbon", e.InorganicCarbon().In(units.MillimolePerLitre)/kilogramsPerLitre, r.dic, 0.005*r.dic)
+		near(t, name+" log pCO2", math.Log10(e.CO2Pressure().In(units.StandardAtmosphere)), r.logP, 0.017)
 		// Plummer and Busenberg's solubility product: the data base has a later one,
 		// 0.042 above it at 20 °C and 0.031 at 25 °C.
-		near(t, name+" SI calcite", e.SaturationIndex(Calcite)-map[float64]float64{20: 0.042, 25: 0.031}[r.t], r.si, 0.002)
+		near(t, name+" SI calcite", e.SaturationIndex(Calcite)-map[float64]float64{20: 0.042, 25: 0.031}[r.t], r.si, 0.03+0.03)
 	}
 }
 
@@ -169,66 +173,56 @@ func TestStatesBalance(t *testing.T) {
 
 func checkState(t rapid.TB, p Profile, e Equilibrium) {
 	s := &e.s
-	sum := func(of map[Species]float64) (total float64) {
-		for sp, n := range of {
-			total += n * s.species(sp)
-		}
-		return total
-	}
 	same := func(what string, got, want, scale float64) {
 		if math.Abs(got-want) > 1e-10*scale+1e-200 {
 			t.Errorf("%s: %g, want %g", what, got, want)
 		}
 	}
 	full := p.solution()
-	for what, b := range map[string]struct {
-		of    map[Species]float64
-		total float64
-	}{
-		"sulfate":   {map[Species]float64{SulfateFree: 1, Bisulfate: 1, CalciumSulfatePair: 1, CalciumBisulfate: 1, MagnesiumSulfatePair: 1, SodiumSulfatePair: 1, PotassiumSulfatePair: 1, AmmoniumSulfatePair: 1}, full.so4},
-		"ammonium":  {map[Species]float64{AmmoniumFree: 1, Ammonia: 1, AmmoniumSulfatePair: 1}, full.nh4},
-		"carbon":    {map[Species]float64{CarbonDioxide: 1, BicarbonateFree: 1, CarbonateFree: 1, CalciumBicarbonate: 1, CalciumCarbonatePair: 1, MagnesiumBicarbonate: 1, MagnesiumCarbonatePair: 1, SodiumBicarbonatePair: 1, SodiumCarbonatePair: 1}, s.carbon},
-		"calcium":   {map[Species]float64{CalciumFree: 1, CalciumBicarbonate: 1, CalciumCarbonatePair: 1, CalciumSulfatePair: 1, CalciumHydroxidePair: 1, CalciumBisulfate: 1}, full.ca},
-		"magnesium": {map[Species]float64{MagnesiumFree: 1, MagnesiumBicarbonate: 1, MagnesiumCarbonatePair: 1, MagnesiumSulfatePair: 1, MagnesiumHydroxidePair: 1}, full.mg},
-		"sodium":    {map[Species]float64{SodiumFree: 1, SodiumBicarbonatePair: 1, SodiumCarbonatePair: 1, SodiumSulfatePair: 1}, full.na},
-		"potassium": {map[Species]float64{PotassiumFree: 1, PotassiumSulfatePair: 1}, full.kk},
-	} {
-		got := sum(b.of)
-		c := &s.c
-		switch what { // the pairs with phosphate
-		case "calcium":
-			got += s.fpo4 * s.fca * (c.caP[0] + c.caP[1] + c.caP[2])
-		case "magnesium":
-			got += s.fpo4 * s.fmg * (c.mgP[0] + c.mgP[1] + c.mgP[2])
-		case "sodium":
-			got += s.fpo4 * s.fna * c.naP
-		case "potassium":
-			got += s.fpo4 * s.fk * c.kP
-		}
-		same(what, got, b.total, b.total)
+	full.total[partCO3] = s.total[partCO3]
+	// What each part is in, by the table: a species holds one of each that it is made of.
+	var parts, scale [partCount]float64
+	net, charge := s.inertCharge, math.Abs(s.inertCharge)
+	for _, sp := range AllSpecies() {
+		r, n := &speciesTable[sp], s.species(sp)
+		parts[r.metal] += n
+		parts[r.anion] += n
+		z := float64(formulaCharge(t, sp.String()))
+		net += z * n
+		charge += math.Abs(z) * n
 	}
-	c := &s.c
-	phosphate := sum(map[Species]float64{PhosphateFree: 1, HydrogenPhosphate: 1, DihydrogenPhosphate: 1, PhosphoricAcidFree: 1}) +
-		s.fpo4*(s.fca*(c.caP[0]+c.caP[1]+c.caP[2])+s.fmg*(c.mgP[0]+c.mgP[1]+c.mgP[2])+s.fna*c.naP+s.fk*c.kP)
-	same("phosphate", phosphate, full.po4, full.po4)
+	for p := partCa; p < partCount; p++ {
+		scale[p] = full.total[p]
+		same(partTable[p].ion.Name(), parts[p], scale[p], scale[p])
+	}
+	same("charge", net, s.unreported, charge)
+}
 
-	charge := map[Species]float64{Hydrogen: 1, HydroxideFree: -1, BicarbonateFree: -1, CarbonateFree: -2, CalciumFree: 2, MagnesiumFree: 2, SodiumFree: 1, PotassiumFree: 1,
-		SulfateFree: -2, Bisulfate: -1, CalciumBicarbonate: 1, CalciumHydroxidePair: 1, CalciumBisulfate: 1, MagnesiumBicarbonate: 1, MagnesiumHydroxidePair: 1,
-		SodiumCarbonatePair: -1, SodiumSulfatePair: -1, PotassiumSulfatePair: -1, AmmoniumFree: 1, AmmoniumSulfatePair: -1, PhosphateFree: -3, HydrogenPhosphate: -2, DihydrogenPhosphate: -1}
-	net := sum(charge) + s.inertCharge +
-		s.fpo4*(s.fca*(-c.caP[0]+c.caP[2])+s.fmg*(-c.mgP[0]+c.mgP[2])-s.fna*c.naP-s.fk*c.kP)
-	scale := math.Abs(s.inertCharge) + full.po4
-	for sp, z := range charge {
-		scale += math.Abs(z) * s.species(sp)
-	}
-	for i := range weakAcids {
-		if full.acid[i] > 0 {
-			mean, _ := s.protons(i)
-			net -= full.acid[i] * (float64(weakAcids[i].charge) - mean)
-			scale += full.acid[i]
+// formulaCharge reads the charge at the end of a formula.
+func formulaCharge(t rapid.TB, formula string) int {
+	for z, end := range map[int]string{1: "+", 2: "+2", -1: "-", -2: "-2", -3: "-3"} {
+		if strings.HasSuffix(formula, end) {
+			return z
 		}
 	}
-	same("charge", net, s.unreported, scale)
+	if strings.ContainsAny(formula, "+-") {
+		t.Fatal("charge of " + formula)
+	}
+	return 0
+}
+
+// Each species is named after what it is made of: its charge follows from its parts, and
+// two species of a cell differ by protons.
+func TestSpeciesTable(t *testing.T) {
+	seen := map[[3]int]bool{}
+	for sp := range speciesTable {
+		r := &speciesTable[sp]
+		key := [3]int{int(r.metal), int(r.anion), r.protons}
+		if r.formula == "" || seen[key] || r.charge() != formulaCharge(t, r.formula) {
+			t.Errorf("%d: %s of charge %d", sp, r.formula, r.charge())
+		}
+		seen[key] = true
+	}
 }
 
 // More alkalinity at the same carbon means a higher pH; more CO2 a lower one.

@@ -20,12 +20,12 @@ func ExampleProfile_WithPH() {
 	fmt.Println(len(water.AllSpecies()), "species,", water.CalciumBicarbonate)
 	// Output:
 	// 7.00 true <nil>
-	// CO2 0.139 mmol/L HCO3- 0.519 mmol/L
+	// CO2 0.139 mmol/L HCO3- 0.518 mmol/L
 	// inorganic carbon 0.658 mmol/L under 2.8 mbar absolute
 	// I = 0.00130 mol/kg, unreported charge -0.031 mEq/L
 	// buffer 0.25 mEq/L a pH unit
 	// 99 µS/cm 88 µS/cm
-	// 31 species, CaHCO3+
+	// 84 species, CaHCO3+
 }
 
 func ExampleProfile_InAir() {
@@ -57,8 +57,8 @@ func ExampleEquilibrium_SaturationIndex() {
 	fmt.Printf("%v %+.2f\n", water.Calcite, e.SaturationIndex(water.Calcite))
 	fmt.Printf("%q\n", e.SolubilityWarnings())
 	// Output:
-	// calcite +0.31
-	// ["calcite can drop out (saturation index +0.31)"]
+	// calcite +0.29
+	// ["calcite can drop out (saturation index +0.29)"]
 }
 
 // Gypsum at 25 °C: 2.6 g/L (Marshall and Slusher 1966).
@@ -245,4 +245,19 @@ func ExampleSeries() {
 	// 100.00 kPa absolute: pH 4.48
 	// 1 mmol/L of carbon: pH 6.46
 	// for pH 7 under 1 kPa: 94 mg/L as CaCO3
+}
+
+// The table of species, a row each.
+func ExampleSpecies_Describe() {
+	fmt.Println(water.CalciumBicarbonate.Describe())
+	for _, s := range water.AllSpecies() {
+		if s.String() == "Ca(citrate)-" {
+			fmt.Println(s.Describe())
+		}
+	}
+	fmt.Println(water.CalciumFree.Describe())
+	// Output:
+	// CaHCO3+ = Ca+2 + CO3-2 + H+; log K 11.435 at 25 °C, 11.401 at 80 °C; activity by 6 Å and 0 kg/mol; Plummer & Busenberg 1982, as wateq4f.dat prints it (read)
+	// Ca(citrate)- = Ca+2 + citrate-3; log K 4.870 at 25 °C, 4.642 at 80 °C; activity by Davies; NIST Standard Reference Database 46, as minteq.v4.dat prints it (read)
+	// Ca+2; activity by 5 Å and 0.165 kg/mol; by definition
 }

@@ -36,15 +36,15 @@ func (m Mineral) String() string {
 func (e Equilibrium) SaturationIndex(m Mineral) float64 {
 	s := &e.s
 	w := warm(e.water.t)
-	ca := s.fca * s.g.ca
+	ca := s.active(CalciumFree)
 	var product, log float64
 	switch m {
 	case Calcite:
-		product, log = ca*s.co3*s.g.co3, fitCalcite.log10(&w)
+		product, log = ca*s.active(CarbonateFree), fitCalcite.log10(&w)
 	case AragoniteForm:
-		product, log = ca*s.co3*s.g.co3, fitAragonite.log10(&w)
+		product, log = ca*s.active(CarbonateFree), fitAragonite.log10(&w)
 	case GypsumMineral:
-		product, log = ca*s.fso4*s.g.so4, fitGypsum.log10(&w)
+		product, log = ca*s.active(SulfateFree), fitGypsum.log10(&w)
 	case Portlandite:
 		product, log = ca/(s.h*s.h), fitPortlandite.log10(&w)
 	}
@@ -53,3 +53,6 @@ func (e Equilibrium) SaturationIndex(m Mineral) float64 {
 	}
 	return max(-99, math.Log10(product)-log)
 }
+
+// active returns the activity of a species.
+func (s *solution) active(sp Species) float64 { return s.species(sp) * s.g.of[gammaOf[sp]] }

@@ -61,25 +61,15 @@ func (e *Equilibrium) follow(p *Profile, ph float64) {
 		return
 	}
 	// Free is at most all there is; the rest follows from these in the first round.
-	s.fca, s.fmg, s.fna = min(s.fca, s.ca), min(s.fmg, s.mg), min(s.fna, s.na)
-	s.fk, s.fnh4 = min(s.fk, s.kk), min(s.fnh4, s.nh4)
-	s.fso4, s.fpo4 = min(s.fso4, s.so4), min(s.fpo4, s.po4)
+	for c := partCa; c < partCount; c++ {
+		if c != partCO3 {
+			s.free[c] = min(s.free[c], s.total[c])
+		}
+	}
 	if ph != 0 {
 		s.h = numeric.Exp(-math.Ln10 * ph)
 	}
 }
 
 // served reports whether the constants are there, and those of everything in the water.
-func (s *solution) served() bool {
-	c := &s.std
-	for i, n := range s.acid {
-		if lacks(n, c.acid[i][0]) {
-			return false
-		}
-	}
-	return c.h > 0 && !lacks(s.ca, c.caHCO3) && !lacks(s.mg, c.mgHCO3) && !lacks(s.nh4, c.nh3) &&
-		!lacks(s.so4, c.hso4) && !lacks(s.po4, c.hp[0])
-}
-
-// lacks reports whether a total has no product of constants.
-func lacks(total, product float64) bool { return total > 0 && product == 0 }
+func (s *solution) served() bool { return s.serves != 0 && s.needs()&^s.serves == 0 }

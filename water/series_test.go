@@ -33,7 +33,7 @@ func TestSeries(t *testing.T) {
 					t.Fatalf("%s: %v in a series, %v alone", what, one, two)
 				}
 				if math.Abs(a.PH()-b.PH()) > 1e-7 || math.Abs(a.s.strength-b.s.strength) > 1e-6*b.s.strength ||
-					math.Abs(a.s.fca-b.s.fca) > 1e-7*b.s.ca {
+					math.Abs(a.s.free[partCa]-b.s.free[partCa]) > 1e-7*b.s.total[partCa] {
 					t.Fatalf("%s: pH %.14g at %g mol/kg in a series, %.14g at %g alone", what, a.PH(), a.s.strength, b.PH(), b.s.strength)
 				}
 			}
@@ -68,10 +68,10 @@ func TestFollow(t *testing.T) {
 	}
 	follows := func(what string, want bool, last Equilibrium, p Profile) {
 		t.Helper()
-		h, strength, ca := last.s.h, last.s.strength, last.s.fca
+		h, strength, ca := last.s.h, last.s.strength, last.s.free[partCa]
 		e := last
 		e.follow(&p, 0)
-		if got := e.s.h == h && e.s.strength == strength && e.s.fca == min(ca, e.s.ca); got != want {
+		if got := e.s.h == h && e.s.strength == strength && e.s.free[partCa] == min(ca, e.s.total[partCa]); got != want {
 			t.Errorf("%s: follows %v", what, got)
 		}
 		e = last

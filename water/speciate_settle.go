@@ -8,7 +8,7 @@ import (
 
 // settle solves the mass balances at the pH and the coefficients.
 //
-// With the free metals left out, y = ln of the free sulfate, phosphate and carbonate
+// With the free metals left out, y = ln of the free anions
 // is where the convex function
 //
 //	Σ own·exp(y) - Σ total·y + Σ metal·ln(own + Σ pair·exp(y))
@@ -21,55 +21,86 @@ import (
 //     Nesterov and A. Nemirovskii, Interior-Point Polynomial Algorithms in Convex
 //     Programming (1994) chapter 2; the bound for this function is derived here.
 func (s *solution) settle(way int) {
-	c := &s.c
-	total := [3]float64{s.so4, s.po4, s.carbon}
-	own := [3]float64{1 + c.hso4, 1 + c.hp[0] + c.hp[1] + c.hp[2], 1 + c.hco3 + c.co2}
-	bonds := [5]bond{
-		{s.ca, 1 + c.caOH, [3]float64{c.caSO4 + c.caHSO4, c.caP[0] + c.caP[1] + c.caP[2], c.caHCO3 + c.caCO3}},
-		{s.mg, 1 + c.mgOH, [3]float64{c.mgSO4, c.mgP[0] + c.mgP[1] + c.mgP[2], c.mgHCO3 + c.mgCO3}},
-		{s.na, 1, [3]float64{c.naSO4, c.naP, c.naHCO3 + c.naCO3}},
-		{s.kk, 1, [3]float64{c.kSO4, c.kP}},
-		{s.nh4, 1 + c.nh3, [3]float64{c.nh4SO4}},
+	var p problem
+	var at [partCount]int // where an anion stands among those sought; -1 where it is not
+	for j := partCO3; j < partCount; j++ {
+		at[j] = -1
+		if j == partCO3 && way != byCarbon {
+			continue
+		}
+		if s.total[j] == 0 {
+			s.free[j] = 0
+			continue
+		}
+		at[j] = p.n
+		p.total[p.n], p.own[p.n] = s.total[j], 1
+		p.n++
 	}
-	n := len(total)
+	for i := range p.bonds {
+		p.bonds[i] = bond{total: s.total[partCa+component(i)], own: 1}
+	}
 	if way == byGas {
-		s.co3 = s.gasCO3()
+		s.free[partCO3] = s.gasCO3()
 	}
-	if way != byCarbon { // the free carbonate is given: its pairs are the metals' own
-		n--
-		for i := range bonds {
-			bonds[i].own += bonds[i].pair[n] * s.co3
+	for _, a := range s.anions[:s.anionLives] {
+		pairs := &s.pairs[a].all
+		k := at[a]
+		if component(a) == nothing {
+			k = -1
+		}
+		if k >= 0 {
+			p.own[k] += pairs[nothing]
+		}
+		for i := range p.bonds {
+			if k >= 0 {
+				p.bonds[i].pair[k] = pairs[i+1]
+			} else { // no anion, or a given carbonate: the metals' own
+				p.bonds[i].own += pairs[i+1] * s.free[a]
+			}
 		}
 	}
-	var free [3]float64
-	free = oneRound(&bonds, &total, &own, &free, n)
+	var free [anionCount]float64
+	free = p.oneRound(&free)
 	for range mostRounds { // 15 were enough for a million waters; totals near 1e-305 lack digits
-		d := newton(&bonds, &total, &own, &free, n)
-		far := max(math.Abs(d[0]), math.Abs(d[1]), math.Abs(d[2]))
-		for j := range n {
+		d := p.newton(&free)
+		far := 0.0
+		for _, x := range d {
+			far = max(far, math.Abs(x))
+		}
+		for j := range p.n {
 			free[j] *= numeric.Exp(d[j] / (1 + far))
 		}
 		if far < trifle { // what is left is the square of it
 			break
 		}
 	}
-	s.fso4, s.fpo4 = free[0], free[1]
-	if way == byCarbon {
-		s.co3 = free[2]
+	for j := partCO3; j < partCount; j++ {
+		if k := at[j]; k >= 0 {
+			s.free[j] = free[k]
+		}
 	}
-	s.fca, s.fmg, s.fna = bonds[0].free(&free, n), bonds[1].free(&free, n), bonds[2].free(&free, n)
-	s.fk, s.fnh4 = bonds[3].free(&free, n), bonds[4].free(&free, n)
+	for i := range p.bonds {
+		s.free[partCa+component(i)] = p.bonds[i].free(&free, p.n)
+	}
+}
+
+// problem is the set of balances: the anions sought with their own forms for each free
+// one, and the metals with what binds them.
+type problem struct {
+	bonds      [metalCount]bond
+	total, own [anionCount]float64
+	n          int // anions
 }
 
 // bond is a metal with its pairs: its total, its forms for each free metal that need
 // no anion, and its pairs for each free metal and anion.
 type bond struct {
 	total, own float64
-	pair       [3]float64
+	pair       [anionCount]float64
 }
 
 // free returns the free metal beside the first n free anions.
-func (b *bond) free(anions *[3]float64, n int) float64 {
+func (b *bond) free(anions *[anionCount]float64, n int) float64 {
 	sum := b.own
 	for j := range n {
 		sum += b.pair[j] * anions[j]
@@ -78,24 +109,25 @@ func (b *bond) free(anions *[3]float64, n int) float64 {
 }
 
 // oneRound returns the anions that the metals beside the given ones leave free.
-func oneRound(bonds *[5]bond, total, own, free *[3]float64, n int) (next [3]float64) {
-	sum := *own
-	for i := range bonds {
-		m := bonds[i].free(free, n)
-		for j := range n {
-			sum[j] += bonds[i].pair[j] * m
+func (p *problem) oneRound(free *[anionCount]float64) (next [anionCount]float64) {
+	sum := p.own
+	for i := range p.bonds {
+		m := p.bonds[i].free(free, p.n)
+		for j := range p.n {
+			sum[j] += p.bonds[i].pair[j] * m
 		}
 	}
-	for j := range n {
-		next[j] = total[j] / sum[j]
+	for j := range p.n {
+		next[j] = p.total[j] / sum[j]
 	}
 	return next
 }
 
 // newton returns the step of Newton in the logarithms of the first n free anions, each
 // balance as a share of its total.
-func newton(bonds *[5]bond, total, own, free *[3]float64, n int) (step [3]float64) {
-	var h [3][3]float64
+func (p *problem) newton(free *[anionCount]float64) (step [anionCount]float64) {
+	var h [anionCount][anionCount]float64
+	n, own, total := p.n, &p.own, &p.total
 	for j := range n {
 		if free[j] == 0 { // no such anion, no step
 			h[j][j] = own[j]
@@ -103,8 +135,8 @@ func newton(bonds *[5]bond, total, own, free *[3]float64, n int) (step [3]float6
 		}
 		h[j][j] = own[j] * free[j] / total[j]
 		step[j] = 1 - h[j][j]
-		for i := range bonds {
-			b := &bonds[i]
+		for i := range p.bonds {
+			b := &p.bonds[i]
 			m := b.free(free, n)
 			if m == 0 {
 				continue

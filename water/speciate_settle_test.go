@@ -14,29 +14,32 @@ func TestNewtonStep(t *testing.T) {
 		power := func(name string, low, high float64) float64 {
 			return math.Pow(10, rapid.Float64Range(low, high).Draw(t, name))
 		}
-		var bonds [5]bond
-		for i := range bonds {
-			bonds[i] = bond{power("metal", -6, 0), 1 + power("own", -6, 1), [3]float64{power("with sulfate", -1, 6), power("with phosphate", -1, 6), power("with carbonate", -1, 6)}}
-		}
-		n := rapid.IntRange(1, 3).Draw(t, "anions")
-		var free, total, own [3]float64
-		for j := range n {
-			free[j], own[j] = power("free", -9, 0), 1+power("own", -6, 6)
-		}
-		// The total that has this solution.
-		for j := range n {
-			total[j] = own[j] * free[j]
-			for i := range bonds {
-				total[j] += bonds[i].pair[j] * free[j] * bonds[i].free(&free, n)
+		var p problem
+		for i := range p.bonds {
+			p.bonds[i] = bond{total: power("metal", -6, 0), own: 1 + power("own", -6, 1)}
+			for j := range p.bonds[i].pair {
+				p.bonds[i].pair[j] = power("pair", -1, 6)
 			}
 		}
-		off := [3]float64{1e-4, -2e-4, 3e-4}
-		near3 := free
-		for j := range n {
-			near3[j] *= math.Exp(off[j])
+		p.n = rapid.IntRange(1, anionCount).Draw(t, "anions")
+		var free, off [anionCount]float64
+		for j := range p.n {
+			free[j], p.own[j] = power("free", -9, 0), 1+power("own", -6, 6)
+			off[j] = rapid.Float64Range(-3e-4, 3e-4).Draw(t, "off")
 		}
-		step := newton(&bonds, &total, &own, &near3, n)
-		for j := range n {
+		// The total that has this solution.
+		for j := range p.n {
+			p.total[j] = p.own[j] * free[j]
+			for i := range p.bonds {
+				p.total[j] += p.bonds[i].pair[j] * free[j] * p.bonds[i].free(&free, p.n)
+			}
+		}
+		beside := free
+		for j := range p.n {
+			beside[j] *= math.Exp(off[j])
+		}
+		step := p.newton(&beside)
+		for j := range p.n {
 			near(t, "step", step[j], -off[j], 1e-6)
 		}
 	})

@@ -25,10 +25,12 @@ var leastActivity, mostActivity = power(-mostPH), power(-leastPH) // of H+
 // begin sets a start: everything free, the strength of the totals.
 func (s *solution) begin(ph float64) {
 	s.h = numeric.Exp(-math.Ln10 * ph)
-	s.fca, s.fmg, s.fna, s.fk, s.fnh4, s.fso4 = s.ca, s.mg, s.na, s.kk, s.nh4, s.so4
-	s.strength = s.inertStrength + 2*(s.ca+s.mg+s.so4) + 0.5*(s.na+s.kk+s.nh4+s.po4+math.Abs(s.alk))
+	m := &s.total
+	s.free = [mostParts]float64{nothing: 1, partSO4: m[partSO4]}
+	copy(s.free[partCa:metalsEnd], m[partCa:metalsEnd])
+	s.strength = s.inertStrength + 2*(m[partCa]+m[partMg]+m[partSO4]) + 0.5*(m[partNa]+m[partK]+m[partNH4]+m[partPO4]+math.Abs(s.alk))
 	s.strength = min(s.strength, mostStrength)
-	s.g.at(s.strength, s.k.a, s.k.b)
+	s.g.at(s.strength, s.a, s.b)
 	s.standard()
 }
 
@@ -46,7 +48,7 @@ func (s *solution) refresh() bool {
 	}
 	s.move = move
 	s.strength = min(i, beyond*mostStrength)
-	s.g.at(s.strength, s.k.a, s.k.b)
+	s.g.at(s.strength, s.a, s.b)
 	s.standard()
 	return true
 }

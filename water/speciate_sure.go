@@ -26,7 +26,7 @@ func (s *solution) sure(fn string, way int, low, high float64, set func(x float6
 	}
 	ahead := func(strength float64) float64 {
 		set(high) // with none of an acid there would be no products for it
-		s.g.at(strength, s.k.a, s.k.b)
+		s.g.at(strength, s.a, s.b)
 		s.standard()
 		s.condition()
 		over(enclosed(over, low, high))
@@ -58,7 +58,7 @@ func (s *solution) sureAtPH(fn string, way int, dose *acidDose) error {
 		return s.sure(fn, way, 0, beyond*mostAcid, func(x float64) { dose.set(s, x) })
 	case way == byAlk:
 		// x is CO2 and free HCO3-: with a pH never all of the carbon.
-		return s.sure(fn, way, 0, beyond*mostCarbon*molal, func(x float64) { s.co3 = x / (s.c.hco3 + s.c.co2) })
+		return s.sure(fn, way, 0, beyond*mostCarbon*molal, func(x float64) { s.free[partCO3] = x / (s.of(BicarbonateFree) + s.of(CarbonDioxide)) })
 	}
 	var nothing float64
 	return s.sure(fn, way, nothing, nothing, func(float64) {})

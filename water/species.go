@@ -41,19 +41,70 @@ const (
 	HydrogenPhosphate
 	DihydrogenPhosphate
 	PhosphoricAcidFree
+
+	// The rest has no name of its own: AllSpecies has them.
+	caPO4
+	caHPO4
+	caH2PO4
+	mgPO4
+	mgHPO4
+	mgH2PO4
+	naHPO4
+	kHPO4
+	lactateFree
+	lacticH
+	acetateFree
+	aceticH
+	citrateFree
+	citricH
+	citricH2
+	citricH3
+	malateFree
+	malicH
+	malicH2
+	tartrateFree
+	tartaricH
+	tartaricH2
+	succinateFree
+	succinicH
+	succinicH2
+	sulfiteFree
+	bisulfite
+	sulfurousH2
+	sorbateFree
+	sorbicH
+	caCitrate
+	caHCitrate
+	caH2Citrate
+	mgCitrate
+	mgHCitrate
+	mgH2Citrate
+	naCitrate
+	naHCitrate
+	kCitrate
+	caTartrate
+	caHTartrate
+	mgTartrate
+	mgHTartrate
+	naTartrate
+	naHTartrate
+	kTartrate
+	caAcetate
+	mgAcetate
+	caSuccinate
+	caHSuccinate
+	mgSuccinate
+	mgHSuccinate
+	caLactate
 	speciesCount
 )
-
-var speciesNames = [speciesCount]string{"H+", "OH-", "CO2", "HCO3-", "CO3-2", "Ca+2", "Mg+2", "Na+", "K+", "SO4-2",
-	"HSO4-", "CaHCO3+", "CaCO3", "CaSO4", "CaOH+", "CaHSO4+", "MgHCO3+", "MgCO3", "MgSO4", "MgOH+", "NaHCO3", "NaCO3-",
-	"NaSO4-", "KSO4-", "NH4+", "NH3", "NH4SO4-", "PO4-3", "HPO4-2", "H2PO4-", "H3PO4"}
 
 // String returns the formula with its charge, "CaHCO3+".
 func (s Species) String() string {
 	if s < 0 || s >= speciesCount {
 		return "unknown species"
 	}
-	return speciesNames[s]
+	return speciesTable[s].formula
 }
 
 // AllSpecies returns every species in order.
@@ -71,78 +122,25 @@ func (e Equilibrium) Of(sp Species) units.MolarConcentration {
 	return units.MillimolePerLitre.Of(checked.Number(e.s.species(sp) / molal))
 }
 
+// species returns the concentration of a species, in mol/kg.
 func (s *solution) species(sp Species) float64 {
-	c := &s.c
-	switch sp {
-	case Hydrogen:
-		return c.h
-	case HydroxideFree:
-		return c.oh
-	case CarbonDioxide:
-		return s.co3 * c.co2
-	case BicarbonateFree:
-		return s.co3 * c.hco3
-	case CarbonateFree:
-		return s.co3
-	case CalciumFree:
-		return s.fca
-	case MagnesiumFree:
-		return s.fmg
-	case SodiumFree:
-		return s.fna
-	case PotassiumFree:
-		return s.fk
-	case SulfateFree:
-		return s.fso4
-	case Bisulfate:
-		return s.fso4 * c.hso4
-	case CalciumBicarbonate:
-		return s.co3 * s.fca * c.caHCO3
-	case CalciumCarbonatePair:
-		return s.co3 * s.fca * c.caCO3
-	case CalciumSulfatePair:
-		return s.fso4 * s.fca * c.caSO4
-	case CalciumHydroxidePair:
-		return s.fca * c.caOH
-	case CalciumBisulfate:
-		return s.fso4 * s.fca * c.caHSO4
-	case MagnesiumBicarbonate:
-		return s.co3 * s.fmg * c.mgHCO3
-	case MagnesiumCarbonatePair:
-		return s.co3 * s.fmg * c.mgCO3
-	case MagnesiumSulfatePair:
-		return s.fso4 * s.fmg * c.mgSO4
-	case MagnesiumHydroxidePair:
-		return s.fmg * c.mgOH
+	if sp < 0 || sp >= speciesCount {
+		return 0
 	}
-	return s.moreSpecies(sp)
+	switch r := &speciesTable[sp]; {
+	case sp == Hydrogen:
+		return s.hydrogen
+	case sp == HydroxideFree:
+		return s.oh
+	default:
+		return s.of(sp) * s.free[r.metal] * s.free[r.anion]
+	}
 }
 
-func (s *solution) moreSpecies(sp Species) float64 {
-	c := &s.c
-	switch sp {
-	case SodiumBicarbonatePair:
-		return s.co3 * s.fna * c.naHCO3
-	case SodiumCarbonatePair:
-		return s.co3 * s.fna * c.naCO3
-	case SodiumSulfatePair:
-		return s.fso4 * s.fna * c.naSO4
-	case PotassiumSulfatePair:
-		return s.fso4 * s.fk * c.kSO4
-	case AmmoniumFree:
-		return s.fnh4
-	case Ammonia:
-		return s.fnh4 * c.nh3
-	case AmmoniumSulfatePair:
-		return s.fnh4 * s.fso4 * c.nh4SO4
-	case PhosphateFree:
-		return s.fpo4
-	case HydrogenPhosphate:
-		return s.fpo4 * c.hp[0]
-	case DihydrogenPhosphate:
-		return s.fpo4 * c.hp[1]
-	case PhosphoricAcidFree:
-		return s.fpo4 * c.hp[2]
+// of returns a species for each of its free parts, at the pH.
+func (s *solution) of(sp Species) float64 {
+	if plan.made[sp] {
+		return s.std[sp] * s.power[plan.facts[sp].protons]
 	}
-	return 0
+	return 1
 }

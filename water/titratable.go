@@ -49,15 +49,15 @@ func (p Profile) TitratableAcidity(t Titration) (units.MassConcentration, error)
 		return none, err
 	}
 	s := p.solution()
-	s.carbon = 0
+	s.total[partCO3] = 0
 	s.constantsAt(p.t)
 	s.begin(t.End)
 	// The sodium of the titrant adds to the ionic strength, and that a little to the
 	// alkalinity at the end point.
-	before := s.na
+	before := s.total[partNa]
 	var mEq float64
 	for range mostRounds {
-		s.na = before + mEq*molal
+		s.total[partNa] = before + mEq*molal
 		if err := s.atPH(fn, byCarbon, nil); err != nil {
 			return none, err
 		}

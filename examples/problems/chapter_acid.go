@@ -59,7 +59,7 @@ func pressureOfCO2InTap() Problem {
 			e := must(p.Equilibrium())
 			w.Step("Alkalinity and pH leave one content of carbon: %s, of which CO2 %s.", e.InorganicCarbon().Text(units.MillimolePerLitre, 4),
 				e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 4))
-			w.Step("Open air has %s, so this water gives off CO2 and its pH rises; calcite saturation index %.2f.", must(p.InAir()).CO2Pressure().Text(units.Kilopascal, 4), e.SaturationIndex(water.Calcite))
+			w.Step("Open air has %s, so this water gives off CO2 and its pH rises; calcite saturation index %.1f.", must(p.InAir()).CO2Pressure().Text(units.Kilopascal, 4), e.SaturationIndex(water.Calcite))
 			w.Answer("inorganic carbon", e.InorganicCarbon().In(units.MillimolePerLitre), 3, "mmol/L", 3.0651, 0.01)
 			w.Answer("CO2 pressure", e.CO2Pressure().In(units.Kilopascal), 3, "kPa", 0.5164, 0.01)
 		},

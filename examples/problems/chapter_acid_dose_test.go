@@ -66,8 +66,8 @@ func Example_lyeInSoftWater() {
 func Example_limeWater() {
 	show(limeWater())
 	// Output:
-	// Calcium 816 mg/L, of which 4.39 mmol/L stand as CaOH+.
+	// Calcium 814 mg/L, of which 4.33 mmol/L stand as CaOH+.
 	// 60 L of it would take 90 g of lime.
 	// => pH: 12.46 (check 12.454, within 0.02)
-	// => lime dissolved: 1.51 g/L (check 1.504, within 0.045)
+	// => lime dissolved: 1.50 g/L (check 1.504, within 0.045)
 }

@@ -25,7 +25,7 @@ func Example_whereTheWashEnds() {
 	// 25 % of the sugar used: gravity 1.020, pH 3.47 (3.38 to 3.60).
 	// 50 % of the sugar used: gravity 1.011, pH 2.89 (2.86 to 2.91).
 	// 75 % of the sugar used: gravity 1.003, pH 2.87 (2.84 to 2.90).
-	// 100 % of the sugar used: gravity 0.994, pH 2.85 (2.82 to 2.89).
+	// 100 % of the sugar used: gravity 0.994, pH 2.85 (2.81 to 2.89).
 	// => pH at the end: 2.9 (check 2.75, within 0.25)
 }
 
@@ -76,8 +76,8 @@ func Example_alkalinityForPH4() {
 	// Output:
 	// Alkalinity counts the protons that the acids still hold as negative: at pH 4 it is -158 mg/L as CaCO3, without a base -274 mg/L as CaCO3.
 	// Left alone it would end at pH 2.90.
-	// A gram of potassium bicarbonate brings 9.989 mEq; to bring are 116 mg/L as CaCO3, 13.97 g of it.
-	// => alkalinity at pH 4: -157.8 mg/L as CaCO3 (check -157.4, within 1)
+	// A gram of potassium bicarbonate brings 9.989 mEq; to bring are 117 mg/L as CaCO3, 14.00 g of it.
+	// => alkalinity at pH 4: -157.6 mg/L as CaCO3 (check -157.4, within 1)
 	// => potassium bicarbonate: 14.0 g (check 14.03, within 0.1)
 	// => pH with it: 4.00 (check 4.00, within 0.01)
 }

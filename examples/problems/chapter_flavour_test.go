@@ -13,10 +13,10 @@ func Example_flavourByTrial() {
 func Example_souredToTaste() {
 	show(souredToTaste())
 	// Output:
-	// Pure acid 0.317 g/L, as sold 21.6 g.
+	// Pure acid 0.319 g/L, as sold 21.7 g.
 	// pH and sourness are two things: a buffered drink takes far more acid to the same pH.
-	// => lactic acid as sold: 21.6 g (check 21.66, within 0.1)
-	// => titratable acidity: 0.317 g/L as lactic acid (check 0.318, within 0.0015)
+	// => lactic acid as sold: 21.7 g (check 21.66, within 0.1)
+	// => titratable acidity: 0.319 g/L as lactic acid (check 0.318, within 0.0015)
 }
 
 func Example_finingsByTrial() {

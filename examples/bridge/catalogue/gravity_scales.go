@@ -69,7 +69,7 @@ func gravityScales() []Function {
 		{
 			Name:    "hydrometer_correct",
 			Meaning: "specific gravity 20/20 °C from what a hydrometer shows at a temperature",
-			Source:  tabarie + "; ISO 387:1977 for the glass",
+			Source:  tabarie + "; ISO 1768:1975 for the glass",
 			Inputs: []Input{
 				number("reading", "", "what the hydrometer shows", 0.9, 1.3, 1.046).alias("points", func(x float64) float64 { return 1 + x/1000 }),
 				temperatureInput("sample", 0, 100),
@@ -93,7 +93,7 @@ func gravityScales() []Function {
 		{
 			Name:    "hydrometer_reading",
 			Meaning: "what a hydrometer shows in a liquid of ethanol, extract and water",
-			Source:  tabarie + "; ISO 387:1977 for the glass",
+			Source:  tabarie + "; ISO 1768:1975 for the glass",
 			Inputs: []Input{
 				in("strength_by_mass", units.PercentMass, "ethanol in 100 masses of the liquid", 0, 100, 3.7),
 				in("real_extract", units.DegreePlato, "extract in 100 masses of the liquid", 0, 80, 0.5).or(0),

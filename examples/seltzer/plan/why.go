@@ -83,7 +83,7 @@ var whys = map[Figure]Why{
 		"ICUMSA SPS-4 1994; convention of brewers' tables"},
 	FigureWarmReading: {
 		"density at that temperature on a 20 °C hydrometer, with the expansion of its glass, 25e-6 a kelvin",
-		"as for gravity; ISO 387:1977 (recalled)"},
+		"as for gravity; ISO 1768:1975 for the glass"},
 	FigureNitrogen: {
 		"0.75, 0.9 or 1.25 mg N for each gram of fermentable sugar, by the demand of the strain",
 		"supplier rule of the wine trade (recalled); it spans a factor of 1.7"},
