@@ -56,7 +56,7 @@ func clearRefusal(t *testing.T, name string, in []float64, err error) {
 		// As printed, too: no "20 outside 0 to 20".
 		_, said, cut := strings.Cut(text, " outside ")
 		for _, end := range strings.SplitN(said, " to ", 2) {
-			if value := r.Quantity + " " + strings.Fields(end+" x")[0]; cut && strings.Contains(text, ": "+value+" ") {
+			if value := r.Quantity + " " + strings.Fields(end + " x")[0]; cut && strings.Contains(text, ": "+value+" ") {
 				t.Errorf("%s%v: %v", name, in, err)
 			}
 		}
