@@ -300,7 +300,7 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 			return b, nil
 		}
 	}
-	return batch{}, &RequestError{Field: "packs", Value: "these contents and head-spaces", Allowed: "a content that priming reaches"}
+	return batch{}, &RequestError{Field: "packs", Value: "these contents and head-spaces", Allowed: "a content that priming reaches", Err: errTooWeak}
 }
 
 const (
