@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
@@ -101,13 +102,24 @@ func waterSection(p plan.Plan, s style) section {
 	if t.Alkalinity != nil {
 		note += "; target " + plain(*t.Alkalinity)
 	}
-	for _, r := range []row{
+	rows := []row{
 		{"alkalinity", plain(b.Alkalinity) + " → " + plain(a.Alkalinity), note, "", ""},
 		{"hardness", plain(b.Hardness) + " → " + plain(a.Hardness), "mg/L as CaCO3", "", ""},
 		{"residual alkalinity", plain(b.ResidualAlkalinity) + " → " + plain(a.ResidualAlkalinity), "mg/L as CaCO3", "", ""},
 		{"charge balance of the report", number(b.ChargeImbalance, 1) + " %", w.Judgement, "", ""},
-	} {
-		out.rows = append(out.rows, r.explain(plan.FigureWater))
+	}
+	if k := w.Boiled; k != nil && !k.Scale.IsZero() {
+		rows = append(rows,
+			row{"alkalinity after the boil", plain(k.AlkalinityLow) + " to " + plain(k.AlkalinityHigh), "mg/L as CaCO3; chalk at equilibrium to nothing dropped", "", ""},
+			row{"calcium after the boil", ion(k.CalciumLow) + " to " + ion(k.CalciumHigh), "likewise; the targets are met before the boil", "", ""},
+			row{"chalk from the boil", "up to " + s.mass(k.Scale), "as scale and haze", "", ""})
+	}
+	for _, r := range rows {
+		f := plan.FigureWater
+		if strings.Contains(r.label, "the boil") {
+			f = plan.FigureBoiledWater
+		}
+		out.rows = append(out.rows, r.explain(f))
 	}
 	return out
 }
@@ -173,11 +185,14 @@ func aciditySection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{label: a.Unforeseen})
 	}
 	for i, pt := range a.Points {
-		when := percent(pt.Used) + " of the sugar used"
+		when, note := percent(pt.Used)+" of the sugar used", fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", pt.Low, pt.High)
 		if i == 0 {
-			when = "wash, before the yeast works"
+			when, note = "wash, before the yeast works", "at rest with air; its own CO2 brings it down within a twentieth of the sugar"
 		}
-		out.rows = append(out.rows, row{when, number(pt.PH, 2), fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", pt.Low, pt.High), "", ""}.explain(plan.FigurePH))
+		if pt.Clear > 0 {
+			note += fmt.Sprintf("; %.2f if no chalk drops out", pt.Clear)
+		}
+		out.rows = append(out.rows, row{when, number(pt.PH, 2), note, "", ""}.explain(plan.FigurePH))
 	}
 	if b := a.Buffer; b != nil {
 		out.rows = append(out.rows,
@@ -192,7 +207,15 @@ func bufferRow(a plan.AcidityPlan, s style) row {
 	b := *a.Buffer
 	switch {
 	case !b.Mass.Decimal().IsZero():
-		return row{b.What, s.weight(b), fmt.Sprintf("%s to %s by the acids; dissolve it in the wash before the yeast", s.mass(a.Low), s.mass(a.High)), "", ""}
+		when := "dissolve it in the wash before the yeast"
+		if a.Halves {
+			when = "half of it in the wash before the yeast, half with the second nutrient"
+		}
+		doses := fmt.Sprintf("%s to %s by the acids", s.mass(a.Low), s.mass(a.High))
+		if a.EndClear > 0 {
+			doses += fmt.Sprintf("; %s if no chalk drops out", s.mass(a.Clear))
+		}
+		return row{b.What, s.weight(b), doses + "; " + when, "", ""}
 	case a.High.IsZero():
 		return row{b.What, "none", "the ferment stays above the floor without it", "", ""}
 	}

@@ -23,6 +23,7 @@ var reasons = []struct{ section, label, says string }{
 	{"Water", "charge balance of the report", "cations"},
 	{"Water", "(residual )?alkalinity|hardness", "alkalinity"},
 	{"Water", "[a-z]+", "ions add by mass"},
+	{"Water", "(alkalinity|calcium) after the boil|chalk from the boil", "calcite at equilibrium"},
 	{"Volumes", ".*", "mass / density"},
 	{"Gravity", "original", "density of water at 20 °C"}, {"Gravity", "original", "20 °C hydrometer"},
 	{"Gravity", "one third of the sugar used|two thirds used", "density of water at 20 °C"},

@@ -16,6 +16,7 @@ const (
 	FigureBoiling
 	FigureAtmosphere
 	FigureWater
+	FigureBoiledWater
 	FigureSalts
 	FigureGravity
 	FigureFloor
@@ -59,6 +60,9 @@ var whys = map[Figure]Why{
 	FigureBoiling: {
 		"temperature at which the vapour pressure of water is that of the atmosphere",
 		"Wagner & Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783, eq. 1"},
+	FigureBoiledWater: {
+		"between nothing dropped and calcite at equilibrium with the water at its boiling point, under air: CaCO3 drops out until Ca²⁺ · CO3²⁻ is its solubility product; then as it boils down",
+		"L. N. Plummer & E. Busenberg, Geochim. Cosmochim. Acta 46 (1982) 1011; how much drops in a given time is not known"},
 	FigureAtmosphere: {
 		"p = 101.325 kPa · (1 − 0.0065·H/288.15)^5.25588, or the barometer given; weather moves it by up to 3 kPa",
 		"ISO 2533:1975 (standard atmosphere)"},
