@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -23,7 +24,7 @@ import (
 //     rest can cool several kelvins below it, then freeze at a knock.
 func FreezingPoint(s gravity.Solution) (units.Temperature, error) {
 	l, err := NewLiquid(s)
-	return units.Celsius.Of(checked.Number(l.freezes)), err
+	return units.Celsius.Of(checked.Number(l.freezes)), limit.Named("carbonation.FreezingPoint", err)
 }
 
 // freezesAt is in °C, from amounts in mol.

@@ -109,6 +109,7 @@ var limits = map[string]struct{ min, max float64 }{
 	"carbonation.NewLethality: z":                                  {3, 20},
 	"carbonation.NewLiquid: extract":                               {0, 30 * (1 + 1e-9)},
 	"carbonation.NewLiquid: mass":                                  {1e-9, 1e12},
+	"carbonation.FreezingPoint: mass":                              {1e-9, 1e12},
 	"carbonation.NewLiquid: strength":                              {0, 20 * (1 + 1e-9)},
 	"carbonation.NewPrimer: hexose":                                {0.1, 108},
 	"carbonation.OnRegulator: number of kegs":                      {1, 1000},

@@ -1,6 +1,9 @@
 package carbonation
 
-import "example.org/zymase/units"
+import (
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
 
 // ResidualContent returns the CO2 that a finished drink still holds: what it took up
 // at rest under its own gas at the warmest temperature since gas last came off.
@@ -15,5 +18,6 @@ import "example.org/zymase/units"
 //   - Uncertainty: a young drink can hold up to a fifth more (it has not come to
 //     rest), one that was stirred or racked less.
 func ResidualContent(l Liquid, warmest units.Temperature, headspace units.AbsolutePressure) (units.CarbonDioxideContent, error) {
-	return l.Content(warmest, headspace)
+	c, err := l.Content(warmest, headspace)
+	return c, limit.Named("carbonation.ResidualContent", err)
 }

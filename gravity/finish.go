@@ -78,14 +78,16 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 //   - Range: k from 0 to 10, and that of [Solution.At]; otherwise the error is a
 //     [*units.RangeError].
 func (s Solution) Hidden(reading units.MeasuredNumber, y Yield, k float64) (Progress, error) {
+	const fn = "gravity.Solution.Hidden"
 	u, err := reading.Expanded(k)
 	if err != nil {
-		return Progress{}, err
+		return Progress{}, limit.Named(fn, err)
 	}
 	most := min(reading.Value().In(units.One)+u.In(units.One), s.Gravity().SG())
 	g, err := FromSG(most)
 	if err != nil {
-		return Progress{}, err
+		return Progress{}, limit.Named(fn, err)
 	}
-	return s.At(g, y)
+	p, err := s.At(g, y)
+	return p, limit.Named(fn, err)
 }

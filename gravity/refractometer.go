@@ -3,6 +3,7 @@ package gravity
 import (
 	"cmp"
 
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -35,7 +36,7 @@ func Refractometer(original, read units.MeasuredExtract, factor units.MeasuredNu
 		return number(f.Gravity().SG()), err
 	}, &original, &read, &factor, &part)
 	if err = cmp.Or(wide, off, err); err != nil {
-		return units.MeasuredNumber{}, units.MeasuredStrength{}, err
+		return units.MeasuredNumber{}, units.MeasuredStrength{}, limit.Named("gravity.Refractometer", err)
 	}
 	abv, err := units.Propagate(func(x units.Trial) (units.StrengthByVolume, error) {
 		f, err := state(x)
@@ -64,8 +65,9 @@ func (y Yield) times(k float64) Yield {
 //     of the instrument with Widened. A common one has divisions of 0.002 and errors of
 //     0.002.
 func (h Hydrometer) MeasuredGravity(reading units.MeasuredNumber, t units.MeasuredTemperature, strength units.MeasuredStrength) (units.MeasuredNumber, error) {
-	return units.Propagate(func(x units.Trial) (units.PureNumber, error) {
+	m, err := units.Propagate(func(x units.Trial) (units.PureNumber, error) {
 		g, err := h.Correct(units.At(x, &reading).In(units.One), units.At(x, &t), units.At(x, &strength))
 		return number(g.SG()), err
 	}, &reading, &t, &strength)
+	return m, limit.Named("gravity.Hydrometer.MeasuredGravity", err)
 }

@@ -61,7 +61,7 @@ func (g Gravity) SakeMeter() float64 { return 1443 * (1/g.As(At15On4, InVacuum) 
 func ExtractConcentration(e units.Extract, t units.Temperature) (units.MassConcentration, error) {
 	d, err := SucroseDensity(e, t)
 	if err != nil {
-		return units.MassConcentration{}, err
+		return units.MassConcentration{}, limit.Named("gravity.ExtractConcentration", err)
 	}
 	return gramsPerLitre(e.In(units.DegreePlato) / 100 * d.In(units.KilogramPerCubicMetre)), nil
 }

@@ -140,7 +140,7 @@ type StrengthMethod struct {
 func StrengthMethods(original, apparent units.Extract) ([]StrengthMethod, error) {
 	f, err := FromOriginalAndApparent(original, apparent, BallingYield())
 	if err != nil {
-		return nil, err
+		return nil, limit.Named("gravity.StrengthMethods", err)
 	}
 	all := []StrengthMethod{{Name: "densities and Balling's balance", Attenuated: Attenuated{f.RealExtract(), f.ByMass()}}}
 	for _, m := range []struct {

@@ -159,7 +159,7 @@ const (
 func Needs(sugar units.MassConcentration, extract units.Extract, d Demand) ([]Need, error) {
 	first, err := NeedBySugar(sugar, d)
 	if err != nil {
-		return nil, err
+		return nil, limit.Named("nutrient.Needs", err)
 	}
 	all := []Need{first}
 	if n, err := NeedOfMustBissonButzke(extract); err == nil {

@@ -73,7 +73,8 @@ type Brew struct {
 //     [*units.RangeError].
 func (b Brew) At(used units.Share) (gravity.Solution, gravity.Fermented, error) {
 	all := b.Used.In(units.Kilogram)
-	return b.Start.Ferment(kilograms(min(all, all*used.In(units.Percent)/100)), b.Yield)
+	now, made, err := b.Start.Ferment(kilograms(min(all, all*used.In(units.Percent)/100)), b.Yield)
+	return now, made, limit.Named("nutrient.Brew.At", err)
 }
 
 // Where a wash is one, and where nearly all yeast stops.
@@ -93,7 +94,8 @@ const strengthSource = "what yeast ferments to"
 //   - Range: as [Wash.For].
 //   - Uncertainty: 3 % of the sugar, from the yield.
 func SugarForStrength(f Fermentable, strength units.StrengthByVolume, finished units.Volume) (Brew, error) {
-	return Wash{Fermentable: f, Attenuation: units.Percent.Of(100), Basis: Finished(finished)}.For(strength)
+	b, err := Wash{Fermentable: f, Attenuation: units.Percent.Of(100), Basis: Finished(finished)}.For(strength)
+	return b, limit.Named("nutrient.SugarForStrength", err)
 }
 
 // Yield returns what its sugar turns into: the yield of a sugar wash by kind of sugar,

@@ -59,7 +59,7 @@ type Correlation struct {
 //	  - Uncertainty: first order. Where f bends within the uncertainty of an input, see
 //	    [Simulate].
 func Propagate[R, RE Dimension](f func(Trial) (Quantity[R, RE], error), inputs ...Input) (Measured[R, RE], error) {
-	return PropagateCorrelated(f, nil, inputs...)
+	return propagate("units.Propagate", f, nil, inputs)
 }
 
 // PropagateCorrelated is [Propagate] for inputs that go together.
@@ -68,7 +68,10 @@ func Propagate[R, RE Dimension](f func(Trial) (Quantity[R, RE], error), inputs .
 //   - Range: correlation coefficients from −1 to 1 between inputs given; otherwise
 //     the error is a [*RangeError].
 func PropagateCorrelated[R, RE Dimension](f func(Trial) (Quantity[R, RE], error), with []Correlation, inputs ...Input) (Measured[R, RE], error) {
-	const fn = "units.Propagate"
+	return propagate("units.PropagateCorrelated", f, with, inputs)
+}
+
+func propagate[R, RE Dimension](fn string, f func(Trial) (Quantity[R, RE], error), with []Correlation, inputs []Input) (Measured[R, RE], error) {
 	y, parts, err := budget(fn, f, inputs)
 	if err != nil {
 		return Measured[R, RE]{}, err

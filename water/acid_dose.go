@@ -112,7 +112,7 @@ func (p Profile) AcidToPH(volume units.Volume, a Acid, ph float64, co2 CO2Loss) 
 	if err := checkVolume(fn, litres); err != nil {
 		return AcidDose{}, err
 	}
-	mmol, after, err := p.AcidPerLitre(a, ph, co2)
+	mmol, after, err := p.acidPerLitre(fn, a, ph, co2)
 	if err != nil {
 		return AcidDose{}, err
 	}
@@ -125,7 +125,10 @@ func (p Profile) AcidToPH(volume units.Volume, a Acid, ph float64, co2 CO2Loss) 
 // AcidPerLitre is [Profile.AcidToPH] for a litre, without the cautions; it allocates
 // nothing.
 func (p Profile) AcidPerLitre(a Acid, ph float64, co2 CO2Loss) (units.MolarConcentration, Profile, error) {
-	const fn = "water.Profile.AcidToPH"
+	return p.acidPerLitre("water.Profile.AcidPerLitre", a, ph, co2)
+}
+
+func (p Profile) acidPerLitre(fn string, a Acid, ph float64, co2 CO2Loss) (units.MolarConcentration, Profile, error) {
 	var none units.MolarConcentration
 	if err := a.known(fn); err != nil {
 		return none, Profile{}, err

@@ -55,7 +55,8 @@ func Blend(parts ...Portion) (Profile, error) {
 // The error is a [*units.RangeError] as in [Blend].
 func (p Profile) Dilute(volume, pure units.Volume) (Profile, error) {
 	// No carbon and no alkalinity: the solver finds the pH.
-	return Blend(Portion{p, volume}, Portion{Profile{t: p.t, ph: p.ph}, pure})
+	b, err := Blend(Portion{p, volume}, Portion{Profile{t: p.t, ph: p.ph}, pure})
+	return b, limit.Named("water.Profile.Dilute", err)
 }
 
 // DilutionFor returns the share of pure water in a blend that brings an ion down to a

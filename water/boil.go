@@ -51,7 +51,7 @@ func (p Profile) BoiledAt(boiling units.Temperature, air units.Atmosphere) (Boil
 // Boiled is the water of [Boil.AtRest] at sea level.
 func (p Profile) Boiled() (Dropped, error) {
 	b, err := p.BoiledAt(units.Celsius.Of(100), units.Atmosphere{})
-	return b.AtRest, err
+	return b.AtRest, limit.Named("water.Profile.Boiled", err)
 }
 
 // Scale returns the mass of calcite of a volume, from none to this.

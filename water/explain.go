@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -34,10 +35,10 @@ type Explanation struct {
 func Explain(r Request) (Explanation, error) {
 	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
 	if err != nil {
-		return Explanation{}, err
+		return Explanation{}, limit.Named("water.Explain", err)
 	}
 	if err := s.Solve(r.Water, r.Volume); err != nil {
-		return Explanation{}, err
+		return Explanation{}, limit.Named("water.Explain", err)
 	}
 	out := Explanation{Binding: s.binding()}
 	if out.Recipe, err = r.recipe(s.AppendDoses(nil)); err != nil {

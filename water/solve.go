@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -36,10 +37,10 @@ type Miss struct {
 func Solve(r Request) (Recipe, error) {
 	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
 	if err != nil {
-		return Recipe{}, err
+		return Recipe{}, limit.Named("water.Solve", err)
 	}
 	if err := s.Solve(r.Water, r.Volume); err != nil {
-		return Recipe{}, err
+		return Recipe{}, limit.Named("water.Solve", err)
 	}
 	return r.recipe(s.AppendDoses(nil))
 }

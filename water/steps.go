@@ -44,10 +44,10 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 	}
 	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
 	if err != nil {
-		return Weighed{}, err
+		return Weighed{}, limit.Named("water.SolveSteps", err)
 	}
 	if err := s.Solve(r.Water, r.Volume); err != nil {
-		return Weighed{}, err
+		return Weighed{}, limit.Named("water.SolveSteps", err)
 	}
 	l := newLattice(s, g)
 	if err := l.search(); err != nil {

@@ -55,7 +55,7 @@ func FuzzCall(f *testing.F) {
 		if err != nil {
 			return
 		}
-		results, out, err := answer(function, r)
+		_, results, out, err := answer(function, r)
 		if err != nil {
 			if err.Error() == "" {
 				t.Fatalf("%q: an error without a reason", line)

@@ -83,9 +83,14 @@ func TestCommandLine(t *testing.T) {
 		err  string // a part
 		code int
 	}{
-		{"call", []string{"call", "atmosphere_at_altitude", "altitude=0"}, "", `^pressure  101\.325 kPa absolute\n$`, "", 0},
-		{"call with units", []string{"call", "atmosphere_at_altitude", "altitude=0 ft", "pressure (bar)"}, "", `^pressure  1\.01325 bar\n$`, "", 0},
-		{"call of a negative number", []string{"call", "atmosphere_at_altitude", "altitude=-500"}, "", `^pressure  107\.`, "", 0},
+		{"call", []string{"call", "atmosphere_at_altitude", "altitude=0"}, "", `^with altitude = 0 m\npressure  101\.325 kPa absolute\n$`, "", 0},
+		{"call of a default", []string{"call", "pressure_gauge_from_absolute", "pressure=2 bar"}, "", `^with pressure = 200 kPa absolute\nwith altitude = 0 m, as none was given\ngauge_pressure  98\.675 kPa gauge\n$`, "", 0},
+		{"call in Fahrenheit", []string{"call", "co2_content_volumes", "temperature=38 °F", "gauge_pressure=12 psi gauge"}, "", `^with temperature = 3\.33333333333 °C\nwith gauge_pressure = 82\.7`, "", 0},
+		{"call without a unit", []string{"call", "co2_content_volumes", "temperature=38", "gauge_pressure=12 psi gauge"}, "", "^$", `temperature: 38 has no unit: write 38 °C or 38 °F`, 1},
+		{"call of a pressure without a unit", []string{"call", "pressure_gauge_from_absolute", "pressure=2"}, "", "^$", `pressure: 2 has no unit: write 2 kPa absolute, 2 bar absolute or 2 psi absolute`, 1},
+		{"fill without a unit", []string{"fill", "co2_content_volumes", "temperature=38"}, "gauge_pressure (psi gauge)\n12\n", "^$", `temperature: 38 has no unit`, 2},
+		{"call with units", []string{"call", "atmosphere_at_altitude", "altitude=0 ft", "pressure (bar)"}, "", `^with altitude = 0 m\npressure  1\.01325 bar\n$`, "", 0},
+		{"call of a negative number", []string{"call", "atmosphere_at_altitude", "altitude=-500"}, "", `^with altitude = -500 m\npressure  107\.`, "", 0},
 		{"call outside the range", []string{"call", "atmosphere_at_altitude", "altitude=99999"}, "", "^$", "outside -500 m to 11000 m", 1},
 		{"call without an input", []string{"call", "atmosphere_at_altitude"}, "", "^$", "altitude is missing", 1},
 		{"call of nothing", []string{"call"}, "", "^$", "the name of a function is missing", 2},

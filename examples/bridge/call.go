@@ -28,15 +28,15 @@ func call(_ context.Context, p *program) error {
 	if err != nil {
 		return err
 	}
-	results, out, err := answer(f, r)
+	given, results, out, err := answer(f, r)
 	if err != nil {
 		return fmt.Errorf("%w: %w", errNoAnswer, err)
 	}
 	var text bytes.Buffer
 	if *asJSON {
-		err = printJSON(&text, f, results, out)
+		err = printJSON(&text, f, given, results, out)
 	} else {
-		err = printText(&text, results, out)
+		err = printText(&text, given, results, out)
 	}
 	if err != nil {
 		return err
@@ -45,22 +45,27 @@ func call(_ context.Context, p *program) error {
 	return err
 }
 
-func answer(f *catalogue.Function, r request) ([]ask.Result, []float64, error) {
+// answer returns the inputs as understood, the results wanted and the outputs.
+func answer(f *catalogue.Function, r request) ([]understood, []ask.Result, []float64, error) {
 	q := ask.New(f)
 	for _, in := range r.inputs {
-		if err := q.Give(in.name, in.text, (*catalogue.Input).Parse); err != nil {
-			return nil, nil, err
+		if err := q.Give(in.name, in.text, typed); err != nil {
+			return nil, nil, nil, err
 		}
 	}
 	results, err := ask.Wishes(f, r.outputs)
 	if err != nil {
-		return nil, nil, err
+		return nil, nil, nil, err
 	}
 	out, err := q.Answer()
-	return results, out, err
+	return inputs(f, q), results, out, err
 }
 
-func printText(w io.Writer, results []ask.Result, out []float64) error {
+// printText writes what was understood before what is answered.
+func printText(w io.Writer, given []understood, results []ask.Result, out []float64) error {
+	for _, in := range given {
+		fmt.Fprintln(w, "with", in)
+	}
 	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
 	for i := range results {
 		fmt.Fprintf(table, "%s\t%s %s\n", results[i].Name, results[i].Append(nil, out), results[i].Unit)
@@ -74,12 +79,13 @@ type jsonValue struct {
 	Unit  string `json:"unit,omitempty"`
 }
 
-func printJSON(w io.Writer, f *catalogue.Function, results []ask.Result, out []float64) error {
+func printJSON(w io.Writer, f *catalogue.Function, given []understood, results []ask.Result, out []float64) error {
 	answer := struct {
-		Function string      `json:"function"`
-		Source   string      `json:"source"`
-		Outputs  []jsonValue `json:"outputs"`
-	}{Function: f.Name, Source: f.Source}
+		Function string       `json:"function"`
+		Source   string       `json:"source"`
+		Inputs   []understood `json:"inputs"`
+		Outputs  []jsonValue  `json:"outputs"`
+	}{Function: f.Name, Source: f.Source, Inputs: given}
 	for i := range results {
 		var v any = json.Number(number.Append(nil, results[i].Of(out)))
 		if results[i].IsText() {

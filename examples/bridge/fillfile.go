@@ -31,6 +31,11 @@ func fillFile(ctx context.Context, p *program) error {
 	}
 	o.Fixed = map[string]string{}
 	for _, in := range r.inputs {
+		if i, ok := f.Input(in.name); ok {
+			if err := unitless(&f.Inputs[i], in.text); err != nil {
+				return err
+			}
+		}
 		o.Fixed[in.name] = in.text
 	}
 	o.Outputs = r.outputs

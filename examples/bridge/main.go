@@ -8,6 +8,9 @@
 //	bridge module                                  write plain function names for LibreOffice Calc
 //	bridge sheet FILE.fods                         write a worked sheet of a batch
 //
+// A temperature or a pressure that is typed needs its unit, "4 °C"; a column has it in its
+// head. "bridge call" prints the inputs as it understood them before the answer.
+//
 // "bridge COMMAND -h" tells the flags of each. Exit codes: 0 done; 1 some row or
 // the one question has no answer; 2 wrong use, a file that cannot be read or
 // written.

@@ -74,6 +74,10 @@ func (q *Question) Answer() ([]float64, error) {
 	return q.out, nil
 }
 
+// Input returns an input of an answered question, in the unit of the catalogue, and
+// whether it was given; else it is the default.
+func (q *Question) Input(i int) (v float64, given bool) { return q.in[i], q.given[i] }
+
 // Wanted lists the inputs of a function as column heads, each with its default.
 func Wanted(f *catalogue.Function) string {
 	var heads []string

@@ -90,7 +90,7 @@ func (f *Function) Call(in, out []float64) error {
 		}
 	}
 	if err := f.call(in, out); err != nil {
-		return err
+		return f.named(err)
 	}
 	for i, v := range out {
 		if v-v != 0 { // NaN or infinite
@@ -98,6 +98,16 @@ func (f *Function) Call(in, out []float64) error {
 		}
 	}
 	return nil
+}
+
+// named gives a refusal of the library the name that the caller wrote.
+func (f *Function) named(err error) error {
+	if r, ok := err.(*units.RangeError); ok {
+		mine := *r
+		mine.Func = f.Name
+		return &mine
+	}
+	return err
 }
 
 func (f *Function) miscounted(in, out int) error {

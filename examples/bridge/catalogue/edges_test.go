@@ -48,6 +48,8 @@ func clearRefusal(t *testing.T, name string, in []float64, err error) {
 	case strings.Contains(text, " is one of "), strings.Contains(text, "is a whole number"):
 	case !errors.As(err, &r):
 		t.Errorf("%s%v: %T %v", name, in, err, err)
+	case r.Func != name || !strings.HasPrefix(text, name+": "):
+		t.Errorf("%s%v: %v names another function", name, in, err)
 	case r.Value >= r.Min && r.Value <= r.Max:
 		t.Errorf("%s%v: %v is inside", name, in, err)
 	default:
