@@ -281,6 +281,9 @@ func balanceSection(p plan.Plan, s style) section {
 	}
 	list("in: ", p.Balance.In)
 	list("out: ", p.Balance.Out)
+	if b := p.Balance; !b.ByAtoms.IsZero() {
+		out.rows = append(out.rows, row{"strength without losses", strength(b.ByAtoms), "by the balance of atoms; the plan's yield is a measured one. Yeast " + s.mass(b.YeastLow) + " if well fed", "", ""}.explain(plan.FigureBalance))
+	}
 	return out
 }
 

@@ -282,6 +282,9 @@ type LabelPlan struct {
 type Balance struct {
 	In  []Line `json:"in"`
 	Out []Line `json:"out"`
+
+	YeastLow units.Mass             `json:"yeast_grown_low,omitempty"`         // fed to the full, on the same nitrogen
+	ByAtoms  units.StrengthByVolume `json:"strength_without_losses,omitempty"` // if the ferment makes nothing but what its balance of atoms counts
 }
 
 // Line is one mass of the balance.
