@@ -259,7 +259,7 @@ func (m *maker) flavour() error {
 		Ethanol: units.Percent.Of(checked.Number(100 * share)),
 	}
 	if share > 0.49 {
-		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for malt beverages up to 6 % vol (27 CFR 7.5, 25.15(b)); check the law in force.")
+		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR 25.15(b), 7.5); check the law in force.")
 	}
 	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {
 		m.caution("An oil-based flavouring falls out as haze when its alcohol is diluted: try it in a glass of the cold, carbonated drink first.")
