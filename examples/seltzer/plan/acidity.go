@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"errors"
 	"fmt"
 
 	"example.org/zymase/internal/checked"
@@ -41,6 +42,9 @@ func (m *maker) acidity() error {
 		a.Floor = b.Floor
 		dose, err := f.BufferFor(b.Floor, salt)
 		if err != nil {
+			if r, ok := errors.AsType[*units.RangeError](err); ok && r.Quantity == "ionic strength" {
+				return err
+			}
 			return &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: reason(err), Err: err}
 		}
 		mass, err := dose.Mass.Value.Round(m.req.Scales.Small, units.Up)
@@ -59,7 +63,9 @@ func (m *maker) acidity() error {
 			clear.Buffer, clear.BufferMass = salt, mass.Quantity()
 		}
 		f.Buffer, f.BufferMass = salt, mass.Quantity()
-		m.plan.Weigh = append(m.plan.Weigh, w)
+		if !mass.Decimal().IsZero() {
+			m.plan.Weigh = append(m.plan.Weigh, w)
+		}
 		for _, c := range dose.Cautions {
 			m.caution(c)
 		}

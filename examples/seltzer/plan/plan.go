@@ -251,10 +251,11 @@ type BottlePlan struct {
 
 // FlavourPlan is the bench trial scaled up.
 type FlavourPlan struct {
-	Name    string                 `json:"name"`
-	Added   units.Volume           `json:"added"`
-	Rise    units.StrengthByVolume `json:"strength_it_adds"`
-	Ethanol units.Share            `json:"share_of_ethanol"`
+	Name    string                  `json:"name"`
+	Added   units.Volume            `json:"added"`
+	Rise    units.StrengthByVolume  `json:"strength_it_adds"`
+	Ethanol units.Share             `json:"share_of_ethanol"`
+	Sugar   units.MassConcentration `json:"sugar_it_brings"` // to the drink; in primed bottles it ferments
 }
 
 // LabelPlan is what the label says.
