@@ -269,3 +269,19 @@ func ExampleStageShares() {
 	// 17 % after about 42h0m0s
 	// 33 % after about 72h0m0s
 }
+
+// What sugar, a soft water and one salt leave the yeast short of.
+func ExampleFerment_OtherNeeds() {
+	needs, _ := hall().OtherNeeds()
+	for _, n := range needs {
+		if n.Short() {
+			fmt.Printf("%s: %.2f of %.2f mg/L; %s\n", n.Name, n.Have.In(units.MilligramPerLitre), n.Need.Value.In(units.MilligramPerLitre), n.Brings)
+		}
+	}
+	// Output:
+	// potassium: 0.96 of 300.00 mg/L; potassium bicarbonate
+	// magnesium: 0.00 of 5.00 mg/L; Epsom salt
+	// zinc: 0.00 of 0.15 mg/L; zinc sulfate, as a stock solution
+	// thiamine: 0.00 of 0.50 mg/L; thiamine hydrochloride, or autolysed yeast
+	// other vitamins: 0.00 of 11.50 mg/L; autolysed yeast, or a complete yeast food
+}

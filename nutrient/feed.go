@@ -41,6 +41,7 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, law Jurisdiction,
 	for _, s := range sources {
 		n := s.Nitrogen().In(units.Fraction)
 		if n == 0 {
+			out.Cautions = append(out.Cautions, fmt.Sprintf("%s brings no nitrogen and is not dosed here: see Ferment.OtherNeeds.", s.Name()))
 			continue
 		}
 		place := bounds.find(law, s.group)

@@ -69,6 +69,8 @@ func UsualPitch() Figure[PitchRate] {
 //   - Source: rate × volume × extract; [UsualPitch] names the source of the rate.
 //   - Range: volume 1 mL to 1e9 L, extract 0 to 60 °P; beyond it the error is a
 //     [*units.RangeError].
+//   - Units: extract as the °P that a hydrometer shows, for which the rule was made; in sugars
+//     other than sucrose it is up to 3 % beside the mass share of extract.
 //   - Uncertainty: the usual rates span a factor of 3.
 func CellsToPitch(v units.Volume, extract units.Extract, rate PitchRate) (Cells, error) {
 	const fn, source = "nutrient.CellsToPitch", "pitch rate"

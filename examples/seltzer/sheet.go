@@ -59,7 +59,7 @@ func overview(p plan.Plan, s style) section {
 
 // weighed are the figures that a weight is one of, by what it is for.
 var weighed = map[string]plan.Figure{
-	"kettle": plan.FigureFermentable, "water": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient,
+	"kettle": plan.FigureFermentable, "water": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter, with the yeast": plan.FigureOtherNeeds,
 	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer, "priming the bottles": plan.FigurePriming,
 }
 
@@ -172,10 +172,31 @@ func feedSection(p plan.Plan, s style) section {
 			}
 		}
 	}
+	for _, w := range n.Supplements {
+		out.rows = append(out.rows, row{"with the yeast", s.weight(w), w.What, "", ""}.explain(plan.FigureOtherNeeds))
+	}
+	for _, o := range n.Others {
+		value, note := trace(o.Brought)+" of "+trace(o.Need), o.Source
+		switch {
+		case o.Unsure:
+			value, note = "from yeast matter", "not known by the milligram"
+		case o.Short:
+			note = "SHORT: add " + o.Brings + "; " + note
+		}
+		out.rows = append(out.rows, row{o.Name, value, note, "", ""}.explain(plan.FigureOtherNeeds))
+	}
 	for _, l := range n.Limits {
 		out.rows = append(out.rows, row{label: "Limit: " + l})
 	}
 	return out
+}
+
+// trace prints a mineral, which may be far below a milligram a litre.
+func trace(c units.MassConcentration) string {
+	if mg := c.In(units.MilligramPerLitre); mg < 0.995 {
+		return number(mg, 2) + " mg/L"
+	}
+	return ion(c)
 }
 
 func aciditySection(p plan.Plan, s style) section {
@@ -287,6 +308,9 @@ func balanceSection(p plan.Plan, s style) section {
 	}
 	list("in: ", p.Balance.In)
 	list("out: ", p.Balance.Out)
+	if b := p.Balance; !b.ByAtoms.IsZero() {
+		out.rows = append(out.rows, row{"strength without losses", strength(b.ByAtoms), "by the balance of atoms; the plan's yield is a measured one. Yeast " + s.mass(b.YeastLow) + " if well fed", "", ""}.explain(plan.FigureBalance))
+	}
 	return out
 }
 

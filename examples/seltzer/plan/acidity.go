@@ -90,7 +90,7 @@ func (m *maker) acidity() error {
 	}
 	m.plan.Acidity = a
 	m.chalk()
-	return nil
+	return m.otherNeeds(f)
 }
 
 // muchChalk is a dose so far above that without chalk that neither should be added blind

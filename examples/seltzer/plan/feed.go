@@ -25,15 +25,19 @@ func (m *maker) feed() error {
 	if err != nil {
 		return named("nutrient.law", m.req.Nutrient.Law, err)
 	}
-	var sources []nutrient.Source
+	var sources, others []nutrient.Source
 	for _, text := range m.req.Nutrient.Sources {
 		s, err := nutrient.ParseSource(text)
 		if err != nil {
 			return named("nutrient.sources", text, err)
 		}
-		sources = append(sources, s)
+		if s.Nitrogen().IsZero() {
+			others = append(others, s)
+		} else {
+			sources = append(sources, s)
+		}
 	}
-	if len(sources) == 0 && m.unforeseen() == "" {
+	if len(sources)+len(others) == 0 && m.unforeseen() == "" {
 		return &RequestError{Field: "nutrient.sources", Value: "missing", Allowed: `at least one, such as "diammonium phosphate"`}
 	}
 
@@ -45,7 +49,7 @@ func (m *maker) feed() error {
 		return err
 	}
 	n.Need, n.Low, n.High, n.Method = need.Nitrogen.Value, need.Nitrogen.Low, need.Nitrogen.High, need.Method
-	if len(sources) == 0 { // it brings nitrogen of its own
+	if len(sources)+len(others) == 0 { // it brings nitrogen of its own
 		m.plan.Nutrient = n
 		return nil
 	}
@@ -89,5 +93,5 @@ func (m *maker) feed() error {
 		}
 	}
 	m.plan.Nutrient, m.fed = n, weighed
-	return nil
+	return m.supplement(others, law)
 }

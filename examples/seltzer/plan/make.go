@@ -202,9 +202,9 @@ func (m *maker) balance() error {
 		out = append(out, Line{"in the " + m.recipe.packs[i].Kind + "s", k.drink.Mass()})
 	}
 	in = append(in, Line{"flavouring and priming", kilograms(added)})
-	out = append(out, Line{"CO2 made", kilograms(co2)}, Line{"yeast grown, dry", kilograms(yeast)})
+	out = append(out, Line{"CO2 made", kilograms(co2)})
 	m.plan.Balance = Balance{In: in, Out: out}
-	return nil
+	return m.grown(yeast)
 }
 
 // flavour scales the bench trial up.
@@ -242,7 +242,7 @@ func (m *maker) flavour() error {
 // yeast is what to pitch.
 func (m *maker) yeast() error {
 	cold := m.batch.wash.VolumeAt20()
-	cells, err := nutrient.CellsToPitch(cold, m.batch.wash.RealExtract(), nutrient.UsualPitch().Value)
+	cells, err := nutrient.CellsToPitch(cold, m.batch.wash.Gravity().Extract(), nutrient.UsualPitch().Value)
 	if err != nil {
 		return err
 	}

@@ -118,6 +118,22 @@ type NutrientPlan struct {
 	Shortfall units.MassConcentration `json:"nitrogen_shortfall"`
 	Stages    []NutrientStage         `json:"stages"`
 	Limits    []string                `json:"limits"`
+
+	Supplements []Weight    `json:"supplements,omitempty"` // sources without nitrogen, with the yeast
+	Others      []OtherNeed `json:"other_needs,omitempty"`
+}
+
+// OtherNeed is what yeast wants beside nitrogen, and what water, nutrient and buffer bring.
+type OtherNeed struct {
+	Name    string                  `json:"name"`
+	Need    units.MassConcentration `json:"need"`
+	Low     units.MassConcentration `json:"need_low"`
+	High    units.MassConcentration `json:"need_high"`
+	Brought units.MassConcentration `json:"brought"`
+	Short   bool                    `json:"short"`
+	Unsure  bool                    `json:"amount_not_known"` // vitamins of yeast matter
+	Brings  string                  `json:"brought_by"`
+	Source  string                  `json:"source"`
 }
 
 // NutrientStage is one addition.
@@ -267,6 +283,9 @@ type LabelPlan struct {
 type Balance struct {
 	In  []Line `json:"in"`
 	Out []Line `json:"out"`
+
+	YeastLow units.Mass             `json:"yeast_grown_low,omitempty"`         // fed to the full, on the same nitrogen
+	ByAtoms  units.StrengthByVolume `json:"strength_without_losses,omitempty"` // if the ferment makes nothing but what its balance of atoms counts
 }
 
 // Line is one mass of the balance.

@@ -24,6 +24,7 @@ const (
 	FigureWarmReading
 	FigureNitrogen
 	FigureNutrient
+	FigureOtherNeeds
 	FigureYeast
 	FigureRehydration
 	FigureGauge
@@ -90,8 +91,11 @@ var whys = map[Figure]Why{
 	FigureNutrient: {
 		"need / nitrogen share of the source, each up to its legal limit, then the next; in stages by sugar used, the last by one third",
 		"nitrogen from the formula (atomic weights CIAAW 2021) or the label; limits as named; stages: common practice, no source"},
+	FigureOtherNeeds: {
+		"what the water, the nutrient and the buffer hold against what the yeast grows on; sources without nitrogen bring what is short, within the limit of the law",
+		"potassium: Kudo et al. 1998 (recalled); zinc: Nobis et al. 2022 (read); vitamins: Olson & Johnson 1949 (read); phosphorus and magnesium by the dry yeast that grows (recalled); magnesium and thiamine wanted: common practice, no source"},
 	FigureYeast: {
-		"1 million live cells a millilitre for each degree Plato",
+		"1 million live cells a millilitre for each degree Plato, as a hydrometer shows it in the sugar",
 		"Briggs et al., Brewing: Science and Practice (2004) (recalled); usual spread 0.5 to 1.5"},
 	FigureRehydration: {
 		"water 10 to 20 times the yeast's mass",

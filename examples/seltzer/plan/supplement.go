@@ -1,0 +1,106 @@
+package plan
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// brings is which need a source without nitrogen meets, and what a gram of it brings.
+func brings(s nutrient.Source) (need string, perGram float64, err error) {
+	one, err := nutrient.Brings(litres(1), nutrient.Dose{Source: s, Mass: units.Gram.Of(1)})
+	for _, of := range []struct {
+		need string
+		c    units.MassConcentration
+	}{{"zinc", one.Zinc}, {"magnesium", one.Magnesium}, {"thiamine", one.Thiamine}, {"potassium", one.Potassium}, {"phosphorus", one.Phosphorus}} {
+		if g := of.c.In(units.GramPerLitre); g > perGram {
+			need, perGram = of.need, g
+		}
+	}
+	return need, perGram, err
+}
+
+// fineStep is how finely what is far below the scale is told: it is weighed as a solution.
+const fineStep = "0.001" // g
+
+// supplement doses the sources that bring no nitrogen: what is short of zinc, magnesium and
+// thiamine, within the limit of the law, all of it with the yeast.
+func (m *maker) supplement(sources []nutrient.Source, law nutrient.Jurisdiction) error {
+	if len(sources) == 0 || m.unforeseen() != "" {
+		return nil
+	}
+	cold := m.batch.wash.VolumeAt20().In(units.Litre)
+	for _, s := range sources {
+		f, _, err := m.ferment()
+		if err != nil {
+			return err
+		}
+		needs, err := f.OtherNeeds()
+		if err != nil {
+			return err
+		}
+		name, per, err := brings(s)
+		if err != nil {
+			return err
+		}
+		short := 0.0 // mg/L
+		for _, n := range needs {
+			if n.Name == name && n.Short() {
+				short = n.Need.Value.Minus(n.Have).In(units.MilligramPerLitre)
+			}
+		}
+		if short == 0 || per == 0 {
+			m.caution(fmt.Sprintf("No %s is weighed: of what it brings there is enough.", s.Name()))
+			continue
+		}
+		dose := short / per // mg/L
+		if l, ok := nutrient.LimitIn(law, map[string]nutrient.Substance{"thiamine": nutrient.Thiamine, "zinc": nutrient.Zinc}[name], nutrient.Wine); ok && name != "magnesium" {
+			dose = min(dose, l.Concentration().In(units.MilligramPerLitre))
+			m.plan.Nutrient.Limits = append(m.plan.Nutrient.Limits, l.String())
+		}
+		asked := units.Milligram.Of(checked.Number(dose * cold))
+		step := m.req.Scales.Small
+		stock := asked.Compare(units.Gram.Of(checked.Number(10*step.Quantity().In(units.Gram)))) < 0
+		if stock {
+			if step, err = units.Gram.Exact(decimal.RequireFromString(fineStep)); err != nil {
+				return err
+			}
+			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 1.00 g in 1 L of water, weighed as well as it can be, and take %.0f mL.",
+				s.Name(), asked.In(units.Milligram), asked.In(units.Milligram)))
+		}
+		mass, err := asked.Round(step, units.Nearest)
+		if err != nil {
+			return err
+		}
+		m.fed = append(m.fed, nutrient.Dose{Source: s, Mass: mass.Quantity()})
+		w := Weight{What: s.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: asked}
+		m.plan.Nutrient.Supplements = append(m.plan.Nutrient.Supplements, w)
+		m.plan.Weigh = append(m.plan.Weigh, w)
+	}
+	return nil
+}
+
+// otherNeeds is the balance of what yeast needs beside nitrogen, with the buffer.
+func (m *maker) otherNeeds(f nutrient.Ferment) error {
+	needs, err := f.OtherNeeds()
+	if err != nil {
+		return err
+	}
+	var short []string
+	for _, n := range needs {
+		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(), Unsure: n.Unsure, Brings: n.Brings, Source: n.Need.Evidence.String()}
+		m.plan.Nutrient.Others = append(m.plan.Nutrient.Others, o)
+		if o.Short && n.Name != "potassium" { // which has a caution of its own, by what it does
+			short = append(short, n.Name+" ("+n.Brings+")")
+		}
+	}
+	if len(short) > 0 {
+		m.caution("Sugar brings no minerals and no vitamins. By these figures the yeast is short of " + strings.Join(short, "; ") + ". Short of any of them it can ferment slowly or stop with sugar left.")
+	}
+	return nil
+}
