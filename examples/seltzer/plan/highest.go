@@ -47,7 +47,7 @@ func (r *recipe) highest(p packRecipe, closed carbonation.ClosedVessel) (Highest
 
 // own are the cautions of one pack; the others go with every pack.
 var own = []carbonation.Caution{
-	carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.Freezing, carbonation.AboveComputed, carbonation.LittleHeadspace,
+	carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.AboveComputed, carbonation.LittleHeadspace,
 	carbonation.SugarCanFerment, carbonation.HotVessel,
 }
 

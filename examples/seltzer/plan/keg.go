@@ -65,15 +65,9 @@ func (m *maker) highestKeg(r packRecipe, k packed, moments []moment) (HighestPla
 	if err != nil {
 		return HighestPlan{}, err
 	}
-	freezes, err := carbonation.FreezingPoint(dry)
-	if err != nil {
-		return HighestPlan{}, err
-	}
 	content := r.target.Plus(units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.Sucrose.CO2Per(kilograms(sugar/1000))))))
 	var high HighestPlan
-	var ice bool
 	for i, at := range moments {
-		ice = ice || at.t.Compare(freezes) < 0
 		s := HighestPlan{When: at.when, Temperature: at.t, Sugar: sugar > 0}
 		total, err := liquid.Pressure(at.t, content)
 		if err != nil { // above 20 bar
@@ -98,7 +92,6 @@ func (m *maker) highestKeg(r packRecipe, k packed, moments []moment) (HighestPla
 		what carbonation.Caution
 	}{
 		{high.Verdict == carbonation.OverRating, carbonation.OverRatingCaution},
-		{ice, carbonation.Freezing},
 		{high.AtLeast, carbonation.AboveComputed},
 		{sugar > 0, carbonation.SugarCanFerment},
 	} {
