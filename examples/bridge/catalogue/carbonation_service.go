@@ -197,6 +197,22 @@ func carbonationService() []Function {
 			},
 		},
 		{
+			Name:    "freezing_point",
+			Meaning: "temperature at which ice begins to form in a drink; ice bursts bottles, and CO2 lowers it by another 0.04 K for each g/L",
+			Source:  "Raoult's law and the heat of melting of ice",
+			Inputs:  []Input{strengthInput(), extractInput()},
+			Outputs: []Output{out("temperature", units.Celsius, "at which ice begins to form"), cautionOutput()},
+			call: func(in, out []float64) error {
+				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+				if err != nil {
+					return err
+				}
+				t, err := carbonation.FreezingPoint(s)
+				out[0], out[1] = t.In(units.Celsius), float64(set(carbonation.Freezing))
+				return err
+			},
+		},
+		{
 			Name:    "friction_factor",
 			Meaning: "Darcy's friction factor of a pipe",
 			Source:  "64/Re; Haaland, J. Fluids Eng. 105 (1983) 89",
