@@ -54,7 +54,7 @@ func ExampleSweetenWith() {
 	b, _ := nutrient.SugarForStrength(nutrient.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 	s, _ := nutrient.SweetenWith(nutrient.WhiteSugar(), units.GramPerLitre.Of(20), b.Finish)
 	fmt.Println(s.Fermentable.Text(units.Kilogram, 2), s.Strength.Text(units.PercentVolume, 2), s.IfItFerments.Text(units.GramCO2PerLitre, 1), "if it ferments")
-	// Output: 1.22 kg 4.54 % vol 9.4 g/L CO2 if it ferments
+	// Output: 1.22 kg 4.54 % vol 10.3 g/L CO2 if it ferments
 }
 
 // Sweeteners that yeast leaves, as sweet as 20 g/L of sugar in 60 L.

@@ -12,7 +12,7 @@ type Sweetened struct {
 	Fermentable units.Mass // to add
 	Liquid      gravity.Solution
 	Strength    units.StrengthByVolume
-	// IfItFerments is the CO2 that the added sugar would make in the closed pack, g for
+	// IfItFerments is the most CO2 that the added sugar can make in the closed pack, g for
 	// each litre: every 2 g/L are about one volume.
 	IfItFerments units.CarbonDioxideContent
 	Cautions     []string
@@ -51,7 +51,7 @@ func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Sol
 		return Sweetened{}, err
 	}
 	out.Strength = out.Liquid.ByVolume()
-	gas := out.Fermentable.In(units.Gram) * f.sugar() * f.Yield().CO2() / litres
+	gas := out.Fermentable.In(units.Gram) * f.asHexose() * (1 - ethanolOfHexose) / litres // none of it kept by yeast: a warning takes the most
 	out.IfItFerments = units.GramCO2PerLitre.Of(checked.Number(gas))
 	return out, nil
 }

@@ -128,14 +128,14 @@ func sugarThatWakes() Problem {
 		Title:  "Sugar in the bottle that may wake",
 		Ask:    "A dry drink of 4.6 % vol is sweetened to 20 g/L of sucrose. How much CO2 would that make if yeast woke?",
 		Given:  []string{"20 g/L of sucrose in the sweetened drink"},
-		Source: Source{ByHand, "20 × 0.47156 = 9.43 g/L by the yield of a sugar wash, 4.8 volumes on top of what the bottle holds. (All of it as gas and ethanol would be 20 × 0.51428 = 10.3.)"},
+		Source: Source{ByHand, "20 × 0.51428 = 10.29 g/L (Gay-Lussac), 5.2 volumes on top of what the bottle holds. Growing yeast would keep some of it, 20 × 0.47156 = 9.43; a warning counts the most."},
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			batch := must(s.Times(60))
 			d := must(nutrient.SweetenWith(nutrient.WhiteSugar(), units.GramPerLitre.Of(20), batch))
 			w.Step("Sugar takes room: the strength falls to %s.", d.Strength.Text(units.PercentVolume, 2))
 			w.Step("Without the gas: %s of energy in 100 mL.", gravity.Solution.EnergyEU(d.Liquid).Kilojoules.Text(units.Kilojoule, 0))
-			w.Answer("CO2 if it ferments", d.IfItFerments.In(units.GramCO2PerLitre), 2, "g/L", 9.43, 0.01)
+			w.Answer("CO2 if it ferments", d.IfItFerments.In(units.GramCO2PerLitre), 2, "g/L", 10.29, 0.01)
 			w.Caution(d.Cautions...)
 		},
 	}

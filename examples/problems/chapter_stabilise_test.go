@@ -59,5 +59,5 @@ func Example_sugarThatWakes() {
 	// Output:
 	// Sugar takes room: the strength falls to 4.54 % vol.
 	// Without the gas: 138 kJ of energy in 100 mL.
-	// => CO2 if it ferments: 9.43 g/L (check 9.43, within 0.01)
+	// => CO2 if it ferments: 10.29 g/L (check 10.29, within 0.01)
 }
