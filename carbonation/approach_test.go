@@ -117,6 +117,12 @@ func TestPlanBurst(t *testing.T) {
 	if b.Then.In(units.KilopascalGauge) >= 0 || !b.Cautions.Has(carbonation.BelowAtmosphere) {
 		t.Errorf("set back to %v: %v", b.Then, b.Cautions)
 	}
+	// A pressure just over that of the atmosphere can be set.
+	justOver := ok[units.CarbonDioxideContent](t)(l.Content(celsius(3), kpa(101.8)))
+	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1), justOver, barGauge(3), barGauge(4), k, units.Atmosphere{}))
+	if b.Cautions.Has(carbonation.BelowAtmosphere) {
+		t.Errorf("set back to %v: %v", b.Then, b.Cautions)
+	}
 	_, err := carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(0.5), barGauge(4), k, units.Atmosphere{})
 	refused(t, "never there", err, "content")
 	_, err = carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(-2), barGauge(4), k, units.Atmosphere{})
@@ -156,6 +162,11 @@ func TestOnRegulator(t *testing.T) {
 	}
 	flat := keg
 	flat.Target = gramsCO2(1) // less than the drink keeps under 1 atm in the cold
+	flat.Target = ok[units.CarbonDioxideContent](t)(l.Content(flat.Temperature, kpa(101.8)))
+	if got := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{flat}, barGauge(0.5), 72*hour, units.Atmosphere{})); got[0].Cautions.Has(carbonation.BelowAtmosphere) {
+		t.Errorf("needs %v: %v", got[0].Needs, got[0].Cautions)
+	}
+	flat.Target = gramsCO2(1)
 	for set, kegs := range map[float64]carbonation.Keg{0.5: flat, -0.5: keg} {
 		got := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{kegs}, barGauge(set), 72*hour, units.Atmosphere{}))
 		if !got[0].Cautions.Has(carbonation.BelowAtmosphere) {

@@ -47,6 +47,7 @@ func PlanBurst(l Liquid, t units.Temperature, from, target units.CarbonDioxideCo
 		return Burst{}, err
 	}
 	verdict, said := Rated(high, rating)
+	verdict, said = iced(verdict, said, t.In(units.Celsius) < l.freezes)
 	return Burst{
 		Stop: stop, Then: outside.Gauge(then), Gauge: high,
 		Forgotten: forgotten, HourLate: rate.after(target, forgotten, time.Hour),

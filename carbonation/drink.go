@@ -27,10 +27,13 @@ func Drink(strength units.StrengthByVolume, extract units.Extract) (gravity.Solu
 	if err := limit.Check(fn, "extract", x, "% mass", 0, mostExtract, source); err != nil {
 		return gravity.Solution{}, err
 	}
+	if v < least {
+		v = 0
+	}
 	of := func(ethanol float64) (gravity.Solution, error) { // kg in a kilogram
 		return gravity.NewSolution(units.Kilogram.Of(checked.Number(1-ethanol-x/100)), units.Kilogram.Of(checked.Number(x/100)), units.Kilogram.Of(checked.Number(ethanol)))
 	}
-	e, err := upTo(gravity.ByMass(strength).In(units.PercentMass)/100*(1+rounding), func(e float64) float64 {
+	e, err := upTo(gravity.ByMass(units.PercentVolume.Of(checked.Number(v))).In(units.PercentMass)/100*(1+rounding), func(e float64) float64 {
 		s, _ := of(e) // no error: half of it and more is water
 		return s.ByVolume().In(units.PercentVolume) - v
 	})
@@ -40,3 +43,6 @@ func Drink(strength units.StrengthByVolume, extract units.Extract) (gravity.Solu
 
 // Strongest and sweetest drink, % vol and % mass.
 const mostStrength, mostExtract = 20, 30
+
+// least is a strength, % vol, that is none: a molecule in a litre is 1e-23.
+const least = 1e-20

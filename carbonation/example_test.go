@@ -202,7 +202,7 @@ func ExampleCompare() {
 	// Henry's law in the water of the drink: 5.23 g/L CO2, +0.0 %
 	// printed beer chart: 5.40 g/L CO2, +3.3 %
 	// European exponential form: 5.48 g/L CO2, +4.9 %
-	// EU/OIV wine relation: carbonation.WineContent: temperature 4 °C outside 20 °C to 20 °C (EU methods for wine)
+	// EU/OIV wine relation: carbonation.WineContent: temperature 4 °C where only 20 °C is possible (EU methods for wine)
 }
 
 func ExampleSecondVirial() {

@@ -32,6 +32,9 @@ func TestFreezingPoint(t *testing.T) {
 	// The cryoscopic constant of water, 1.860 K·kg/mol (handbooks; recalled from memory).
 	small := ok[units.Temperature](t)(carbonation.FreezingPoint(solution(t, 0.046069, 0)))
 	near(t, "constant", small.In(units.Celsius), -1.860*0.01, 3e-5)
+	// By hand, 10 % of ethanol: 8.314462618·273.15²/6007 = 103.2711; 0.217066/4.995837 mol,
+	// ln 1.043449 = 0.0425319.
+	near(t, "by hand", ok[units.Temperature](t)(carbonation.FreezingPoint(solution(t, 10, 0))).In(units.Celsius), -4.39232, 2e-4)
 	_, err := carbonation.FreezingPoint(gravity.Solution{})
 	refused(t, "nothing", err, "mass")
 }
@@ -58,6 +61,40 @@ func TestFreezingPack(t *testing.T) {
 	c = ok[carbonation.ClosedVessel](t)(v.Close(seltzer(t), carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: celsius(4), Content: gramsCO2(5.7)}, units.Atmosphere{}))
 	if p := ok[carbonation.PackState](t)(c.At(celsius(-2))); p.Verdict != carbonation.Unrated || !p.Cautions.Has(carbonation.Freezing) {
 		t.Errorf("no rating: %v, %v", p.Verdict, p.Cautions)
+	}
+}
+
+// The same is said of whatever holds the drink: by the side of its freezing point only.
+func TestFreezingIsSaid(t *testing.T) {
+	l := liquid(t, 4.6, 0.5)
+	freezes := ok[units.Temperature](t)(carbonation.FreezingPoint(seltzer(t))).In(units.Celsius)
+	for _, row := range []struct {
+		c   float64
+		ice bool
+	}{{freezes - 0.01, true}, {freezes + 0.01, false}} {
+		verdict := carbonation.WithinRating
+		if row.ice {
+			verdict = carbonation.MayFreeze
+		}
+		at := celsius(row.c)
+		is := func(what string, v carbonation.Verdict, c carbonation.Cautions) {
+			t.Helper()
+			if v != verdict || c.Has(carbonation.Freezing) != row.ice {
+				t.Errorf("%s at %g °C: %v, %v", what, row.c, v, c)
+			}
+		}
+		keg := carbonation.Keg{Liquid: l, Temperature: at, Content: gramsCO2(1.6), Target: gramsCO2(5.8), Rate: carbonation.StillKeg, Rating: barGauge(4)}
+		k := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(1), hour, units.Atmosphere{}))
+		is("keg", k[0].Verdict, k[0].Cautions)
+		b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, at, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), carbonation.StillKeg, units.Atmosphere{}))
+		is("burst", b.Verdict, b.Cautions)
+		f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: barGauge(4)}
+		s := ok[carbonation.Spunding](t)(carbonation.Spund(l, at, gramsCO2(5), f, gravity.SugarWashYield(gravity.Sucrose), units.Atmosphere{}))
+		is("spunding", s.Verdict, s.Cautions)
+		crash := ok[carbonation.ColdCrash](t)(carbonation.Crash(seltzer(t), celsius(20), at, f, units.Atmosphere{}))
+		is("crash", verdict, crash.Cautions)
+		line := ok[carbonation.LineState](t)(carbonation.Line{Bore: millimetre(5)}.Balance(seltzer(t), at, barGauge(1), flow(2)))
+		is("line", verdict, line.Cautions)
 	}
 }
 

@@ -45,6 +45,7 @@ type flowing struct {
 	line             Line
 	density, viscous float64 // kg/m³, Pa·s
 	bore, area       float64 // m, m²
+	ice              bool    // below the freezing point
 }
 
 func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing, error) {
@@ -64,13 +65,17 @@ func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing,
 	if err := limit.Check(fn, "restriction", l.Restriction.In(units.KilopascalGauge), "kPa", 0, 1000, lineRange); err != nil {
 		return flowing{}, err
 	}
+	liquid, err := NewLiquid(s)
+	if err != nil {
+		return flowing{}, err
+	}
 	mu, err := Viscosity(s, t)
 	c := math.Min(math.Max(t.In(units.Celsius), 0), 40)
 	rho, noDensity := s.Density(units.Celsius.Of(checked.Number(c)))
 	if err = cmp.Or(err, noDensity); err != nil {
 		return flowing{}, err
 	}
-	return flowing{line: l, density: rho.In(units.KilogramPerCubicMetre), viscous: mu / 1000, bore: bore, area: math.Pi / 4 * bore * bore}, nil
+	return flowing{line: l, density: rho.In(units.KilogramPerCubicMetre), viscous: mu / 1000, bore: bore, area: math.Pi / 4 * bore * bore, ice: t.In(units.Celsius) < liquid.freezes}, nil
 }
 
 // state is the balance in SI units at a speed in m/s; slope is the friction in Pa/m.
@@ -94,7 +99,7 @@ func (f flowing) result(speed, length float64) LineState {
 		Length: units.Metre.Of(checked.Number(length)), Flow: units.LitrePerMinute.Of(checked.Number(speed * f.area * litresPerMinute)),
 		Speed: speed, Reynolds: re, Laminar: re < laminarBelow,
 		Friction: pa(slope * length), Lift: pa(lift), Fittings: pa(fittings), Restriction: f.line.Restriction, PerMetre: pa(slope),
-		Cautions: cautions(PressureVessel).with(Recalled, true).with(TurningFlow, re > turnsFrom && re < turnsTo),
+		Cautions: cautions(PressureVessel).with(Recalled, true).with(Freezing, f.ice).with(TurningFlow, re > turnsFrom && re < turnsTo),
 	}
 }
 

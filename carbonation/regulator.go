@@ -62,6 +62,7 @@ func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outsi
 			return nil, err
 		}
 		verdict, said := Rated(set, k.Rating)
+		verdict, said = iced(verdict, said, k.Temperature.In(units.Celsius) < k.Liquid.freezes)
 		r := KegOnRegulator{
 			Content: then, AtRest: rest, Needs: outside.Gauge(needs), Verdict: verdict,
 			Cautions: (said|cautions(Cylinder)).with(SharedRegulator, len(kegs) > 1).

@@ -83,10 +83,14 @@ func breathed(ppm float64) Cautions {
 }
 
 func checkRoom(fn string, room units.Volume, t units.Temperature, freshPPM float64) error {
-	if err := limit.Check(fn, "room", room.In(units.CubicMetre), "m³", 0.1, 1e6, roomRange); err != nil {
+	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", 0, 40, roomRange); err != nil {
 		return err
 	}
-	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", 0, 40, roomRange); err != nil {
+	return checkAir(fn, room, freshPPM)
+}
+
+func checkAir(fn string, room units.Volume, freshPPM float64) error {
+	if err := limit.Check(fn, "room", room.In(units.CubicMetre), "m³", 0.1, 1e6, roomRange); err != nil {
 		return err
 	}
 	return limit.Check(fn, "CO2 of the fresh air", freshPPM, "ppm", 0, 5000, roomRange)
@@ -153,7 +157,7 @@ func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, limit
 //     when to send a meter in, not when to walk in without one.
 func AirOut(room units.Volume, freshAir units.VolumeFlow, levelPPM, limitPPM, freshPPM float64) (d time.Duration, c Cautions, err error) {
 	const fn = "carbonation.AirOut"
-	if err := checkRoom(fn, room, units.Celsius.Of(20), freshPPM); err != nil {
+	if err := checkAir(fn, room, freshPPM); err != nil {
 		return d, c, err
 	}
 	flow := freshAir.In(units.CubicMetrePerHour)
@@ -166,7 +170,8 @@ func AirOut(room units.Volume, freshAir units.VolumeFlow, levelPPM, limitPPM, fr
 	if err := limit.Check(fn, "limit", limitPPM, "ppm", freshPPM+1, dangerous, roomRange); err != nil {
 		return d, c, err
 	}
-	h := math.Max(room.In(units.CubicMetre)/flow*math.Log(math.Max(levelPPM-freshPPM, 1)/(limitPPM-freshPPM)), 0)
+	above := math.Max(levelPPM, limitPPM) - freshPPM
+	h := room.In(units.CubicMetre) / flow * math.Log(above/(limitPPM-freshPPM))
 	if err := limit.Check(fn, "time", h, "h", 0, longest, roomRange); err != nil {
 		return d, c, err
 	}

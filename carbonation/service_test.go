@@ -273,6 +273,9 @@ func TestAirOut(t *testing.T) {
 	}
 	_, _, err := out(30, 15, 5e4, 40_001, 420)
 	refused(t, "limit", err, "limit")
+	if d, _, err := out(30, 15, 5e4, 421.5, 420); err != nil || math.Abs(d.Hours()-2*math.Log((5e4-420)/1.5)) > 1e-6 {
+		t.Errorf("a limit of 1.5 ppm over the fresh air: %v, %v", d, err)
+	}
 }
 
 func TestGivenOff(t *testing.T) {

@@ -73,6 +73,7 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	gas := func(p units.AbsolutePressure) float64 { return gasMass(T, p.In(units.Kilopascal)-v, space) }
 	need := drink*(target.In(units.GramCO2PerLitre)-had.In(units.GramCO2PerLitre)) + gas(p) - gas(around)
 	verdict, said := Rated(gauge, f.Rating)
+	verdict, said = iced(verdict, said, t.In(units.Celsius) < l.freezes)
 	return Spunding{Valve: gauge, Pressure: p, Rating: f.Rating,
 		CO2:     units.Gram.Of(checked.Number(need)),
 		Extract: units.GramPerLitre.Of(checked.Number(need / y.CO2() / drink)),

@@ -42,6 +42,14 @@ func Rated(set, rating units.GaugePressure) (Verdict, Cautions) {
 		with(BelowAtmosphere, set.In(units.KilopascalGauge) < 0)
 }
 
+// iced adds what ice does to a verdict and its cautions.
+func iced(v Verdict, c Cautions, below bool) (Verdict, Cautions) {
+	if below && v == WithinRating {
+		v = MayFreeze
+	}
+	return v, c.with(Freezing, below)
+}
+
 // String is "unrated", "within the rating given" and so on.
 func (v Verdict) String() string {
 	if v < 0 || int(v) >= len(verdictText) {

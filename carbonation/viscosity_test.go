@@ -43,6 +43,17 @@ func TestViscosityOfEthanol(t *testing.T) {
 	}
 }
 
+// The fits by hand at 60 °C: 0.6784·0.9003·exp(−1.0488 + 0.159912) = 0.251093 for 10 % of
+// ethanol; 0.2685/0.898·exp(−0.19852) = 0.245161 for 10 °P.
+func TestFitsByHand(t *testing.T) {
+	if got := ethanolThickens(60, 10); math.Abs(got-0.251093) > 1e-6 {
+		t.Errorf("ethanol: %.7f", got)
+	}
+	if got := extractThickens(60, 10); math.Abs(got-0.245161) > 1e-6 {
+		t.Errorf("extract: %.7f", got)
+	}
+}
+
 // Sucrose, CRC Handbook of Chemistry and Physics, mPa·s (read in the data of a public
 // program). The fit was made to 20 % at 0, 20, 40 and 80 °C, and to 5 and 30 % at 20 °C;
 // the other rows only check it.

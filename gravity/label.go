@@ -85,7 +85,8 @@ func RoundCaloriesUS(e units.Energy) (units.Energy, error) {
 //
 //   - Source: Regulation (EU) No 1169/2011 annex XII (one decimal at most); 27 CFR 7.65
 //     (nearest 0.1 %, below 0.5 % vol also 0.01; recalled from memory).
-//   - Range: 0 to 100 % vol; what lies outside counts as the nearer end.
+//   - Range: 0 to 100 % vol, which [units.PercentVolume] keeps; a difference of strengths
+//     below zero counts as none.
 func LabelStrength(v units.StrengthByVolume) units.StrengthByVolume {
 	return percentVolume(math.Round(10*clamp(v.In(units.PercentVolume), 0, 100)) / 10)
 }

@@ -108,6 +108,14 @@ func TestRoundEU(t *testing.T) {
 	near(t, "ethanol", r.Ethanol.In(units.Gram), 3.8, 1e-12)
 }
 
+// Organic acids weigh and bend light as glycerol does, for want of a table: said, and held.
+func TestOrganicAcidIsAsGlycerol(t *testing.T) {
+	acid := ok[gravity.Solution](t)(solution(t, 95, 0, 4).AddExtract(gravity.OrganicAcid, kg(1)))
+	glycerol := ok[gravity.Solution](t)(solution(t, 95, 0, 4).AddExtract(gravity.Glycerol, kg(1)))
+	near(t, "gravity", acid.Gravity().SG(), glycerol.Gravity().SG(), 1e-12)
+	near(t, "index", ok[float64](t)(acid.RefractiveIndex()), ok[float64](t)(glycerol.RefractiveIndex()), 1e-12)
+}
+
 // A dry sugar wash of 11.85 % vol, by hand: 16.83 g of hexose a litre for each % vol (French
 // order of 3 May 1996) are 199.4 g/L, of which Pasteur (1860, recalled) found 3.16 in 105.26
 // as glycerol and 0.67 as succinic acid: 5.99 and 1.27 g/L. Carbohydrate includes polyols

@@ -95,8 +95,9 @@ func continued(original, final float64, y Yield) (reading, error) {
 	if err != nil {
 		return reading{}, err
 	}
-	return reading{
-		strength: dry, under: floor.SG() - final, outside: e,
-		slope: (dry - wet) / (above.SG() - floor.SG()),
-	}, nil
+	r := reading{strength: dry, under: floor.SG() - final, outside: e}
+	if above.SG() > floor.SG() { // else there is no extract, and no strength
+		r.slope = (dry - wet) / (above.SG() - floor.SG())
+	}
+	return r, nil
 }

@@ -69,3 +69,19 @@ func TestMeasuredStrengthContinues(t *testing.T) {
 		near(t, "u", m.Uncertainty().In(units.PercentVolume), 0.6*0.1345*math.Sqrt2, 0.004)
 	}
 }
+
+// Water, 1.000 before and after, has no strength with any yield; a unit of 0.001 in the
+// original gravity is about 0.13 % vol (131.25 for a gravity of 1, common practice).
+func TestMeasuredStrengthOfWater(t *testing.T) {
+	for _, y := range []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose), gravity.SugarWashYield(gravity.Glucose), gravity.SugarWashYield(gravity.Fructose)} {
+		one, err := units.Measure(units.One.Of(1), units.One.Of(0.001))
+		if err != nil {
+			t.Fatal(err)
+		}
+		other := one
+		m, err := gravity.MeasuredStrength(one, other, y, 0.03, 0)
+		if v, u := m.Value().In(units.PercentVolume), m.Uncertainty().In(units.PercentVolume); err != nil || v != 0 || !(u > 0.1 && u < 0.2) {
+			t.Errorf("%v ± %v, %v", v, u, err)
+		}
+	}
+}

@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"math"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -99,6 +101,9 @@ func FromReference(sg float64, r Reference, a Air) (Gravity, error) {
 	const fn = "gravity.FromReference"
 	if err := limit.Check(fn, "specific gravity", sg, "", 0.791, 1.414, sourceScale); err != nil {
 		return Gravity{}, err
+	}
+	if math.Abs(sg-Gravity{}.As(r, a)) < sharp {
+		return Gravity{}, nil // water, not a rounding less
 	}
 	f := func(x float64) float64 { return one(x).As(r, a) - sg }
 	x, err := numeric.Root(f, ethanol20/mixture20[0], highestGravity, sharp)

@@ -48,8 +48,9 @@ func AttenuatedBallingTables(original, apparent units.Extract) (Attenuated, erro
 //
 //   - Source: de Clerck and later handbooks (recalled from memory): RE = 0.1808·OE +
 //     0.8192·AE; A by Balling's relation.
-//   - Range: original 4 to 25 °P (stated nowhere), apparent −2 °P to the original;
-//     beyond it the error is a [*units.RangeError].
+//   - Range: original 4 to 25 °P (stated nowhere), apparent −2 °P to the original, and
+//     not so low that the real extract falls below zero; beyond it the error is a
+//     [*units.RangeError].
 func AttenuatedHandbook(original, apparent units.Extract) (Attenuated, error) {
 	return attenuatedBy("gravity.AttenuatedHandbook", original, apparent, 0.8192, "handbook constant")
 }
@@ -67,7 +68,11 @@ func attenuatedBy(fn string, original, apparent units.Extract, constant float64,
 	if err != nil {
 		return Attenuated{}, err
 	}
-	return balled(p, constant*(p-m)), nil
+	used := constant * (p - m)
+	if used > p { // below 8 to 9 °P the constant leaves less than none
+		return Attenuated{}, limit.Check(fn, "apparent extract", m, "°P", p-p/constant, p, source+", all extract used")
+	}
+	return balled(p, used), nil
 }
 
 // balled applies Balling's relation to the extract used.

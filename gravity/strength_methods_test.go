@@ -114,7 +114,14 @@ func TestStrengthMethodsRefuse(t *testing.T) {
 			refused(t, "method", err, "apparent extract")
 		}
 		for _, p := range []float64{c.low, c.high} {
-			ok[gravity.Attenuated](t)(c.f(plato(p), plato(-2)))
+			if a, err := c.f(plato(p), plato(-2)); err != nil {
+				refused(t, "all extract used", err, "apparent extract")
+				if p > 4 {
+					t.Error(p, err)
+				}
+			} else if a.RealExtract.In(units.DegreePlato) < 0 {
+				t.Errorf("original %v: real extract %v", p, a.RealExtract)
+			}
 			ok[gravity.Attenuated](t)(c.f(plato(p), plato(p)))
 		}
 	}
@@ -126,4 +133,16 @@ func TestStrengthMethodsRefuse(t *testing.T) {
 	refused(t, "real", err, "real extract")
 	_, err = gravity.StrengthCutaiaReal(plato(12), plato(12.1))
 	refused(t, "real", err, "real extract")
+}
+
+// 0.81·(4 + 0.938271…) = 4: at the edge all extract is used, below it more than all.
+func TestHandbookConstantsUseNoMoreThanAll(t *testing.T) {
+	a := ok[gravity.Attenuated](t)(gravity.AttenuatedMEBAK(plato(4), plato(-0.938)))
+	if re := a.RealExtract.In(units.DegreePlato); re < 0 || re > 0.001 {
+		t.Error(re)
+	}
+	for _, f := range []func(a, b units.Extract) (gravity.Attenuated, error){gravity.AttenuatedMEBAK, gravity.AttenuatedHandbook} {
+		_, err := f(plato(4), plato(-0.939))
+		refused(t, "more than all", err, "apparent extract")
+	}
 }

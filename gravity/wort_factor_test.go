@@ -37,9 +37,14 @@ func TestWortFactorRoundTrip(t *testing.T) {
 		got = ok[gravity.Fermentation](t)(gravity.FromApparentAndBrix(plato(2.5), read, factor, y))
 		near(t, "strength", got.ByVolume().In(units.PercentVolume), f.ByVolume().In(units.PercentVolume), 0.02)
 	}
-	_, err := gravity.FromOriginalAndBrix(plato(12), plato(6), 1.2, y)
-	refused(t, "factor", err, "wort factor")
-	_, err = gravity.FromApparentAndBrix(plato(3), plato(6), 0.9, y)
+	for _, factor := range []float64{0.949, 1.101} {
+		_, err := gravity.FromOriginalAndBrix(plato(12), plato(6), factor, y)
+		refused(t, "factor", err, "wort factor")
+	}
+	for _, factor := range []float64{0.951, 1.099} {
+		ok[gravity.Fermentation](t)(gravity.FromOriginalAndBrix(plato(12), plato(6), factor, y))
+	}
+	_, err := gravity.FromApparentAndBrix(plato(3), plato(6), 0.9, y)
 	refused(t, "factor", err, "wort factor")
 }
 

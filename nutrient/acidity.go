@@ -107,29 +107,35 @@ func (a acidity) profile(t units.Temperature, others []water.Content) (water.Pro
 // surroundings are what a pH depends on besides the acidity.
 type surroundings struct {
 	at     units.Temperature
-	gas    units.AbsolutePressure // of CO2; for a pH, zero is open air
+	gas    units.AbsolutePressure // of CO2
+	carbon float64                // mmol/L of CO2 in all forms, where that is too little for the gas; zero is enough
 	flat   bool                   // no CO2 at all, as for a titration
 	others []water.Content        // ions that no yeast and no buffer changes
 	like   *water.Series          // of liquids like it, where there are any
 }
 
-// pH is that of the liquid in balance with the gas above it.
-func (a acidity) pH(s surroundings) (float64, error) {
+// rest is the liquid in balance with the gas above it, or with the CO2 that it holds where
+// that does not saturate it.
+func (a acidity) rest(s surroundings) (e water.Equilibrium, err error) {
 	p, err := a.profile(s.at, s.others)
-	if err != nil {
-		return 0, err
-	}
-	var e water.Equilibrium
 	switch {
+	case err != nil:
+		return e, err
 	case s.flat:
-		e, err = p.Closed(units.MolarConcentration{})
-	case s.gas.IsZero():
-		e, err = p.InAir()
+		return p.Closed(units.MolarConcentration{})
 	case s.like != nil:
 		e, err = s.like.Under(p, s.gas)
 	default:
 		e, err = p.Under(s.gas)
 	}
+	if err == nil && s.carbon > 0 && e.InorganicCarbon().In(units.MillimolePerLitre) > s.carbon {
+		e, err = p.Closed(units.MillimolePerLitre.Of(checked.Number(s.carbon)))
+	}
+	return e, err
+}
+
+func (a acidity) pH(s surroundings) (float64, error) {
+	e, err := a.rest(s)
 	if err != nil {
 		return 0, err
 	}

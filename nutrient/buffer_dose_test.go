@@ -118,4 +118,8 @@ func TestCorrectEnd(t *testing.T) {
 	c := must(f.Correct(used, must(f.At(used)).PH.Value, 4, SodiumBicarbonate))
 	f.Buffer, f.BufferMass = SodiumBicarbonate, c.Dose.Mass.Value
 	near(t, "end", c.End.Value, must(f.At(end)).PH.Value, 1e-6, "the buffer beside the water")
+	near(t, "end", c.End.Value, 4, 1e-6, "the pH asked for")
+
+	// With its sugar all but used, now is the end.
+	near(t, "now", must(hall(AutolysedYeast()).Correct(units.Percent.Of(100), 3, 3.6, SodiumBicarbonate)).Now.Value, 3.6, 1e-6, "nothing is to come")
 }

@@ -103,15 +103,14 @@ func ExampleCells_Plus() {
 	// Output: 120 1
 }
 
-// Heat by three of the published values.
+// Heat by two of the published values.
 func ExampleHeatRate_KilojoulesPerKilogram() {
-	for _, h := range []nutrient.HeatRate{nutrient.HigherUsualHeat(), nutrient.ThermochemicalHeat(), nutrient.GrowthHeat()} {
+	for _, h := range []nutrient.HeatRate{nutrient.HigherUsualHeat(), nutrient.ThermochemicalHeat()} {
 		fmt.Printf("%.0f kJ/kg: %s\n", h.KilojoulesPerKilogram(), h.Evidence())
 	}
 	// Output:
 	// 652 kJ/kg: common practice, no source
-	// 382 kJ/kg: CRC Handbook, heats of formation (computed)
-	// 1216 kJ/kg: Briggs et al., Brewing: Science and Practice (2004) 14.2.3 (read)
+	// 563 kJ/kg: NBS tables 1982; Goldberg & Tewari 1989, enthalpies of formation in water (recalled from memory)
 }
 
 // A sweetener by its number.

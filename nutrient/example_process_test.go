@@ -36,7 +36,7 @@ func ExampleFerment_Course() {
 		fmt.Printf("%s of the sugar: SG %.3f, pH %.1f (%.1f to %.1f)\n", p.Used.Text(units.Percent, 0), p.Gravity.SG(), p.PH.Value, p.PH.Low, p.PH.High)
 	}
 	fmt.Println(c.Cautions[0])
-	fmt.Println(nutrient.NitrogenGoneBy().Value.Text(units.Percent, 0), "of the sugar is used when the nitrogen is gone; hold the pH above", nutrient.FloorPH().Value)
+	fmt.Println(nutrient.NitrogenGoneBy().Value.Text(units.Percent, 0), "of the sugar is used when the nitrogen is gone; hold the pH above", nutrient.FloorPH().Value, "and pitch below", nutrient.PitchPH().Value)
 	// Output:
 	// 0 % of the sugar: SG 1.028, pH 8.0 (8.0 to 8.0)
 	// 25 % of the sugar: SG 1.020, pH 3.6 (3.5 to 3.8)
@@ -44,7 +44,7 @@ func ExampleFerment_Course() {
 	// 75 % of the sugar: SG 1.003, pH 2.9 (2.9 to 3.0)
 	// 100 % of the sugar: SG 0.994, pH 2.9 (2.9 to 3.0)
 	// The pH falls to about 2.9: yeast is likely to stop with sugar left. Add a buffer, or feed amino nitrogen in place of ammonium.
-	// 50 % of the sugar is used when the nitrogen is gone; hold the pH above 3.5
+	// 50 % of the sugar is used when the nitrogen is gone; hold the pH above 3.5 and pitch below 8.3
 }
 
 // The pH at the end alone, in a third of the time.
@@ -74,7 +74,7 @@ func ExampleFerment_BufferFor() {
 	// taste from 400 mg/L of potassium, 200 mg/L of sodium
 }
 
-// It stopped half way at pH 2.8: lift it to 3.6.
+// It stopped half way at pH 2.8: lift it so that it ends at 3.6.
 func ExampleFerment_Correct() {
 	c, err := hall().Correct(units.Percent.Of(50), 2.8, 3.6, nutrient.PotassiumBicarbonate)
 	if err != nil {
@@ -82,11 +82,11 @@ func ExampleFerment_Correct() {
 		return
 	}
 	fmt.Println(c.Dose.Mass.Value.Text(units.Gram, 0), "from", c.Dose.Mass.Low.Text(units.Gram, 0), "to", c.Dose.Mass.High.Text(units.Gram, 0))
-	fmt.Printf("ends at pH %.1f\n", c.End.Value)
+	fmt.Printf("pH %.1f once it is stirred in, %.1f at the end, %.1f with the most acids\n", c.Now.Value, c.End.Value, c.End.Low)
 	fmt.Println(c.Cautions[0])
 	// Output:
-	// 14 g from 12 g to 16 g
-	// ends at pH 3.4
+	// 20 g from 16 g to 26 g
+	// pH 4.1 once it is stirred in, 3.6 at the end, 3.4 with the most acids
 	// Add half of the dose, stir, wait for the gas to leave, and measure again before the rest.
 }
 
@@ -246,8 +246,7 @@ func ExampleHeatRates() {
 	// Output:
 	// usual: 587 kJ/kg, 2593 kJ, 10.8 K if nothing cools it
 	// usual, higher: 652 kJ/kg, 2884 kJ, 12.0 K if nothing cools it
-	// thermochemical: 382 kJ/kg, 1690 kJ, 7.0 K if nothing cools it
-	// with growth: 1216 kJ/kg, 5373 kJ, 22.4 K if nothing cools it
+	// thermochemical: 563 kJ/kg, 2488 kJ, 10.4 K if nothing cools it
 	// 10 W
 }
 

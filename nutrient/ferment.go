@@ -40,6 +40,7 @@ type Point struct {
 	Gravity  gravity.Gravity
 	Strength units.StrengthByVolume
 	CO2      units.Mass              // given off until then
+	Gas      units.AbsolutePressure  // of CO2 that the liquid is at rest with: of air before the yeast works, then rising to that of the gas above, which it reaches at about a twentieth of the sugar
 	Balance  Balance                 // until then, with the usual acids
 	Nitrogen units.MassConcentration // in the liquid, that yeast can still take up
 	Liquid   water.Profile           // with the usual acids; its alkalinity is negative when it is sour
@@ -55,6 +56,7 @@ type fermenting struct {
 	upTo     [3]Metabolism // usual, least, most
 	others   []water.Content
 	perLitre float64       // litres of water in a litre of drink
+	before   float64       // mmol/L of CO2 in all forms in the wash under air; zero is not worked out yet
 	like     *water.Series // of this ferment's liquids, where there are many
 }
 
@@ -171,15 +173,50 @@ func (a acidity) clean() acidity {
 // around is what the pH depends on: the wash stands under air before the yeast starts,
 // then under its own CO2.
 func (f *fermenting) around(used float64) surroundings {
-	s := surroundings{at: f.Temperature, others: f.rest(), like: f.like}
-	if used > 0 {
-		s.gas = f.Pressure
+	s := surroundings{at: f.Temperature, others: f.rest(), like: f.like, gas: f.Pressure}
+	if used == 0 {
+		s.gas = f.air()
 	}
 	return s
 }
 
+// air is the CO2 of the air before the yeast works: that of the place, or of sea level
+// where the vessel is to hold a pressure of its own.
+func (f *fermenting) air() units.AbsolutePressure {
+	place, _ := units.Barometer(f.Pressure) // above 110 kPa no air is so dense: the zero Atmosphere, sea level
+	return water.AirCO2(place)
+}
+
+// saturates is CO2, mmol/L, that saturates any wash of this package: 77 mmol/L at 0 °C and
+// an atmosphere (Plummer & Busenberg 1982), and as bicarbonate what the cations hold.
+func (f *fermenting) saturates(a acidity) float64 {
+	return 80*f.Pressure.In(units.StandardAtmosphere) + max(0, a.strong)
+}
+
+// rests is the liquid when a share of the sugar is used. At first its CO2 is too little to
+// saturate it: that of the wash under air and what was made.
+func (f *fermenting) rests(m Metabolism, used float64) (water.Equilibrium, error) {
+	b := f.balance(m, used)
+	a, s := f.acidity(b, used), f.around(used)
+	if made := 1000 * b.b.co2 / f.litres; used > 0 && made < f.saturates(a) {
+		if f.before == 0 {
+			e, err := f.start.fed(f.feed, f.fed(0)).rest(f.around(0))
+			if err != nil {
+				return e, err
+			}
+			f.before = e.InorganicCarbon().In(units.MillimolePerLitre)
+		}
+		s.carbon = f.before + made
+	}
+	return a.rest(s)
+}
+
 func (f *fermenting) pH(m Metabolism, used float64) (float64, error) {
-	return f.acidity(f.balance(m, used), used).pH(f.around(used))
+	e, err := f.rests(m, used)
+	if err != nil {
+		return 0, err
+	}
+	return e.PH(), nil
 }
 
 // span is the pH with the usual, the most and the least acids.
@@ -198,12 +235,14 @@ func (f *fermenting) span(used float64) (Figure[float64], error) {
 	return Figure[float64]{Value: v[0], Low: min(v[0], v[2]), High: max(v[0], v[1]), Evidence: Evidence{"charge balance of the liquid", Computed}}, nil
 }
 
-// At returns the ferment when a share of its sugar is used. At zero the wash stands
-// under air; later under its own CO2.
+// At returns the ferment when a share of its sugar is used. At zero the wash is at rest
+// with the CO2 of air, a state that a wash fresh from the kettle comes near in hours; its
+// own CO2 then takes the pH down by up to three, until the liquid is saturated at about
+// a twentieth of the sugar.
 //
 //   - Source: charge balance: strong ions of water, feed and buffer; H+ for ammonium and
 //     potassium taken up, phosphate with its proton, acids made ([Metabolism.Ferment]);
-//     CO2 of the gas above; equilibria of package water.
+//     the CO2 made, up to that of the gas above; equilibria of package water.
 //   - Range: a wash of 0 to 40 °C at 50 to 400 kPa, up to 1000 mg/L of nitrogen and 20
 //     g/L of buffer; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: PH.Low to PH.High, from the acids made; the nitrogen that yeast
@@ -247,6 +286,11 @@ func (f *fermenting) at(used float64) (Point, error) {
 		return Point{}, err
 	}
 	p.Gravity, p.Strength, p.CO2 = s.Gravity(), s.ByVolume(), made.CO2
+	e, err := f.rests(f.Metabolism, used)
+	if err != nil {
+		return Point{}, err
+	}
+	p.Gas = e.CO2Pressure()
 	p.Balance = f.balance(f.Metabolism, used)
 	a := f.acidity(p.Balance, used)
 	fed := f.fed(used)
@@ -281,7 +325,7 @@ func (f *fermenting) rest() []water.Content {
 
 // Course is a ferment from its start to its end.
 type Course struct {
-	Points   []Point // the first before the yeast works, under air
+	Points   []Point // the first before the yeast works, at rest with air
 	Cautions []string
 }
 

@@ -15,6 +15,13 @@ func FloorPH() Figure[float64] {
 	return Figure[float64]{3.5, 3.5, 4.0, Evidence{"Best practices: hard seltzer fermentation (yeast supplier, 2021)", Read}}
 }
 
+// PitchPH returns the pH, at rest with air, that a wash should not be above when it is
+// pitched.
+//
+//   - Source: common practice, no source. At 8.3 and 20 °C a thirteenth of the ammonium
+//     stands as ammonia (pK 9.40), which leaves the liquid and harms yeast.
+func PitchPH() Figure[float64] { return Figure[float64]{8.3, 8, 8.5, Evidence{}} }
+
 // slowPH is where growth slows sharply (Liu et al.).
 const slowPH = 3.0
 
@@ -34,6 +41,13 @@ func (f *fermenting) cautions(points []Point) []string {
 		out = append(out, fmt.Sprintf("The pH falls to about %.1f: yeast is likely to stop with sugar left. Add a buffer, or feed amino nitrogen in place of ammonium.", lowest.PH.Value))
 	case lowest.PH.Low < FloorPH().Value:
 		out = append(out, fmt.Sprintf("The pH may fall to %.1f: measure it when half of the sugar is used, and keep bicarbonate at hand.", lowest.PH.Low))
+	}
+	if start := points[0].PH.Value; start > PitchPH().Value {
+		advice := "Leave it a day under its yeast before the first nutrient, or take a water of less alkalinity."
+		if !f.BufferMass.IsZero() {
+			advice = "Keep half of the buffer back until a sixth of the sugar is used: by then the yeast's own CO2 holds the pH below 7."
+		}
+		out = append(out, fmt.Sprintf("At rest with air the wash comes to about pH %.1f: yeast starts slowly there, and part of the ammonium stands as ammonia. %s", start, advice))
 	}
 	end := points[len(points)-1]
 	if n := end.Nitrogen.In(units.MilligramPerLitre); n > 20 {

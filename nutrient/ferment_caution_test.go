@@ -23,6 +23,8 @@ func TestCautionsOfAFerment(t *testing.T) {
 		want      string
 	}{
 		{"good", point(3.6, 3.51, 19.9), 200.5, ""},
+		{"alkaline", append([]Point{{PH: Figure[float64]{Value: 8.35, Low: 8.35}}}, point(3.6, 3.51, 0)...), 200.5, "about pH 8.3: yeast starts slowly"},
+		{"not alkaline", append([]Point{{PH: Figure[float64]{Value: 8.25, Low: 8.25}}}, point(3.6, 3.51, 0)...), 200.5, ""},
 		{"slow", point(2.99, 2.9, 0), 200.5, "falls to about 3.0"},
 		{"not slow", point(3.01, 2.9, 0), 200.5, "may fall to 2.9"},
 		{"maybe", point(3.6, 3.49, 0), 200.5, "may fall to 3.5"},

@@ -169,13 +169,16 @@ func TestCorrect(t *testing.T) {
 	foreseen := must(f.At(half)).PH.Value
 	c := must(f.Correct(half, foreseen, 3.6, PotassiumBicarbonate))
 	near(t, "unexplained", c.Unexplained.In(units.MilliequivalentPerLitre), 0, 1e-6, "the pH foreseen")
-	// The dose brings the liquid of now to 3.6: the same as if it had been there, less
-	// what yeast took of its potassium.
+	// The advice tried to its end: the ferment with the dose beside its water falls to 3.6
+	// with the last of its sugar, and stood higher when the dose was stirred in.
+	with := f
+	with.Buffer, with.BufferMass = PotassiumBicarbonate, c.Dose.Mass.Value
+	near(t, "end", must(with.At(end)).PH.Value, 3.6, 1e-6, "asked")
 	now := must(f.checked("test"))
 	a := now.acidity(now.balance(now.Metabolism, 0.5), 0.5)
 	mmol := c.Dose.Mass.Value.In(units.Gram) / PotassiumBicarbonate.MolarMass() / 60 * 1000
-	near(t, "pH", must(a.with(PotassiumBicarbonate, mmol).pH(now.around(0.5))), 3.6, 1e-6, "asked")
-	if !(c.End.Low <= c.End.Value && c.End.Value <= c.End.High && c.End.Value < 3.6) || len(c.Cautions) != 1 {
+	near(t, "pH now", must(a.with(PotassiumBicarbonate, mmol).pH(now.around(0.5))), c.Now.Value, 1e-6, "the dose stirred in")
+	if !(c.End.Low < c.End.Value && c.End.Value < c.End.High && c.Now.Value > 3.6) || len(c.Cautions) != 1 {
 		t.Errorf("%+v", c)
 	}
 	// A sourer one than foreseen holds more acid and takes more.
@@ -213,8 +216,13 @@ func TestCourse(t *testing.T) {
 		t.Errorf("%s", all)
 	}
 	f.Buffer, f.BufferMass = PotassiumBicarbonate, units.Gram.Of(50)
-	if c = must(f.Course(6)); len(c.Cautions) != 0 {
+	if c = must(f.Course(6)); len(c.Cautions) != 1 || !strings.Contains(c.Cautions[0], "Keep half of the buffer back until a sixth") {
 		t.Errorf("%q", c.Cautions)
+	}
+	// What the caution says of that sixth: half of the buffer, below 7.
+	f.BufferMass = units.Gram.Of(25)
+	if pH := must(f.PH(share(1.0 / 6))); pH >= 7 {
+		t.Errorf("pH %.2f at a sixth", pH)
 	}
 	f.BufferMass = units.Gram.Of(21)
 	if c = must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions, "\n"), "may fall to") {
@@ -238,6 +246,10 @@ func TestFiguresOfTheFerment(t *testing.T) {
 	near(t, "floor", floor.Value, 3.5, 0, floor.Evidence.Source)
 	near(t, "floor low", floor.Low, 3.5, 0, floor.Evidence.Source)
 	near(t, "floor high", floor.High, 4, 0, floor.Evidence.Source)
+	pitch := PitchPH()
+	near(t, "pitch", pitch.Value, 8.3, 0, "common practice, no source")
+	near(t, "pitch low", pitch.Low, 8, 0, "common practice, no source")
+	near(t, "pitch high", pitch.High, 8.5, 0, "common practice, no source")
 	gone := NitrogenGoneBy()
 	near(t, "gone", gone.Value.In(units.Percent), 50, 0, "common practice, no source")
 	near(t, "gone low", gone.Low.In(units.Percent), 100.0/3, 1e-9, "common practice, no source")

@@ -12,8 +12,8 @@ type Sweetened struct {
 	Fermentable units.Mass // to add
 	Liquid      gravity.Solution
 	Strength    units.StrengthByVolume
-	// IfItFerments is the most CO2 that the added sugar can make in the closed pack, g for
-	// each litre: every 2 g/L are about one volume.
+	// IfItFerments is the most CO2 that the added sugar would make in the closed pack, g for
+	// each litre, no yeast grown on it: every 2 g/L are about one volume.
 	IfItFerments units.CarbonDioxideContent
 	Cautions     []string
 }
@@ -21,7 +21,8 @@ type Sweetened struct {
 // SweetenWith returns the mass of a fermentable that brings so much sugar to each litre
 // of the sweetened drink.
 //
-//   - Source: masses and volume of a [gravity.Solution]; CO2 by [gravity.SugarWashYield].
+//   - Source: masses and volume of a [gravity.Solution]; CO2 by
+//     Gay-Lussac's equation.
 //   - Range: sugar 0.1 to 200 g/L, something that holds sugar; beyond it the error is a
 //     [*units.RangeError].
 //   - Units: sugar as weighed, without its inversion.
@@ -51,7 +52,7 @@ func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Sol
 		return Sweetened{}, err
 	}
 	out.Strength = out.Liquid.ByVolume()
-	gas := out.Fermentable.In(units.Gram) * f.asHexose() * (1 - ethanolOfHexose) / litres // none of it kept by yeast: a warning takes the most
+	gas := out.Fermentable.In(units.Gram) * f.asHexose() * (1 - ethanolOfHexose) / litres
 	out.IfItFerments = units.GramCO2PerLitre.Of(checked.Number(gas))
 	return out, nil
 }

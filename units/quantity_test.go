@@ -153,8 +153,14 @@ func TestRangeError(t *testing.T) {
 		{units.RangeError{Func: "gravity.WaterDensity", Quantity: "temperature", Value: 41.5, Unit: "°C", Min: 0, Max: 40, Source: "Tanaka et al. 2001"}, "gravity.WaterDensity: temperature 41.5 °C outside 0 °C to 40 °C (Tanaka et al. 2001)"},
 		{units.RangeError{Func: "f", Quantity: "pH", Value: math.NaN(), Min: 0, Max: 14}, "f: pH NaN outside 0 to 14"},
 		{units.RangeError{Func: "f", Quantity: "q", Value: -1, Min: 0, Max: math.Inf(1)}, "f: q -1 below 0"},
-		{units.RangeError{Func: "f", Quantity: "q", Value: math.NaN(), Min: 0, Max: math.Inf(1)}, "f: q NaN not a finite number from 0 up"},
-		{units.RangeError{Func: "f", Quantity: "q", Value: math.NaN(), Unit: "g", Min: math.Inf(-1), Max: math.Inf(1)}, "f: q NaN g not a finite number"},
+		{units.RangeError{Func: "f", Quantity: "q", Value: math.NaN(), Min: 0, Max: math.Inf(1)}, "f: q NaN is not a finite number from 0 up"},
+		{units.RangeError{Func: "f", Quantity: "q", Value: math.NaN(), Unit: "g", Min: math.Inf(-1), Max: math.Inf(1)}, "f: q NaN g is not a finite number"},
+		{units.RangeError{Func: "f", Quantity: "q", Value: 20.000000000000004, Unit: "g/L", Max: 20}, "f: q 20.000000000000004 g/L outside 0 g/L to 20 g/L"},
+		{units.RangeError{Func: "f", Quantity: "q", Value: 7.499999999999999, Min: 7.5, Max: 12.5}, "f: q 7.499999999999999 outside 7.5 to 12.5"},
+		{units.RangeError{Func: "f", Quantity: "q", Value: 4, Unit: "°C", Min: 20, Max: 20}, "f: q 4 °C where only 20 °C is possible"},
+		{units.RangeError{Func: "f", Quantity: "q", Value: 8, Min: 7.5, Max: 7.25}, "f: q 8 where nothing is possible: at least 7.5, at most 7.25"},
+		{units.RangeError{Func: "f", Quantity: "q", Value: 8, Min: math.Inf(-1), Max: 7}, "f: q 8 above 7"},
+		{units.RangeError{Func: "f", Quantity: "q", Value: math.NaN(), Min: math.Inf(-1), Max: 7}, "f: q NaN is not a finite number up to 7"},
 	} {
 		if got := c.e.Error(); got != c.want {
 			t.Errorf("got  %s\nwant %s", got, c.want)

@@ -14,7 +14,7 @@ func wholeSteps(v float64) float64 { return math.Floor(v + stepSlack) }
 var errNoMultiple = errors.New("no multiple of the step")
 
 const (
-	mostNodes = 1_000_000
+	mostNodes = 50_000
 	stepSlack = trifle // of a step
 	leafSlack = trifle // of a limit, in its scaled unit
 )
@@ -36,8 +36,10 @@ type lattice struct {
 	n     int
 	at    []float64 // continuous optimum, in steps
 	slope []float64
+	stock []float64 // what a step less of a salt whose stock is used up costs
 	most  []float64
 	floor float64
+	grams float64 // of a step
 
 	point, ranged []int
 	gain          []float64 // by target and level, per step
@@ -46,6 +48,7 @@ type lattice struct {
 	rest          []float64 // by ranged target and level: what levels below can add
 	limits        []float64 // by limit and level, per step
 	bound         []float64
+	price         []float64 // what a unit of each limit's row costs at the optimum
 	restLimit     []float64 // least that levels below can add to each limit
 	richest       []float64 // most that a step of a level below brings to each target
 
@@ -57,11 +60,13 @@ type lattice struct {
 	found bool
 	slack float64
 	nodes int
+
+	tied, proven bool
 }
 
 func newLattice(s *Salter, grams float64) *lattice {
 	n := len(s.salts)
-	l := &lattice{s: s, n: n, at: make([]float64, n), slope: make([]float64, n), most: make([]float64, n), x: make([]float64, n), best: make([]int, n)}
+	l := &lattice{s: s, n: n, grams: grams, at: make([]float64, n), slope: make([]float64, n), most: make([]float64, n), x: make([]float64, n), best: make([]int, n)}
 	h := grams / s.litres // g/L a step
 	for j := range n {
 		l.order = append(l.order, j)
@@ -81,6 +86,14 @@ func newLattice(s *Salter, grams float64) *lattice {
 		l.most[i] = math.Floor(mostIon / 1000 / h)
 		if m := s.salts[j].Most.In(units.Gram); m > 0 {
 			l.most[i] = wholeSteps(m / grams)
+		}
+	}
+	l.stock = make([]float64, n)
+	for i, j := range l.order {
+		for row, k := range s.capped {
+			if j == k {
+				l.stock[i] = 2 * max(0, s.qp.Y[row]) * h / s.scale[j]
+			}
 		}
 	}
 	l.rows(h)
@@ -110,6 +123,7 @@ func (l *lattice) rows(h float64) {
 			l.limits = append(l.limits, held.sign*s.program[held.limit][j]*h/held.norm)
 		}
 		l.bound = append(l.bound, s.qp.Bounds()[first+i])
+		l.price = append(l.price, 2*max(0, s.qp.Y[first+i]))
 	}
 	for r := range s.targets {
 		v := l.have[r]
@@ -166,7 +180,7 @@ func (l *lattice) triangle() {
 	}
 }
 
-// search walks the lattice. The error is an [*UnreachableError] where no multiple
+// search walks the lattice, and where that does not end the ellipsoid of [reduced]. The error is an [*UnreachableError] where no multiple
 // meets the limits.
 func (l *lattice) search() error {
 	l.value = inf
@@ -174,8 +188,14 @@ func (l *lattice) search() error {
 	l.narrow()
 	l.slack = alike(l.floor)
 	l.descend(l.n-1, l.floor)
+	l.tied = l.nodes >= mostNodes
+	l.proven = !l.tied || l.close()
 	if !l.found {
-		return &UnreachableError{Limit: "the set of limits", Reason: "no multiples of the step meet it", Err: errNoMultiple}
+		reason := "no multiples of the step meet it"
+		if l.tied {
+			reason = "no multiples of the step that meet it were found"
+		}
+		return &UnreachableError{Limit: "the set of limits", Reason: reason, Err: errNoMultiple}
 	}
 	return nil
 }

@@ -14,7 +14,7 @@ func warmsByItself() Problem {
 		Title:  "How far a ferment would warm itself",
 		Ask:    "If no heat could leave, how much would a liquid warm for each 10 g/L of extract that ferments?",
 		Given:  []string{"586.6 kJ for a kilogram of extract (common practice)", "heat capacity of a dilute wash 4.0 kJ/L/K"},
-		Source: Source{ByHand, "0.010 × 586.6/4.0 = 1.4665 K. The published heats run from 382 to 1217 kJ/kg, so it is 1.0 to 3.0 K."},
+		Source: Source{ByHand, "0.010 × 586.6/4.0 = 1.4665 K. The heats in use run from 563 to 652 kJ/kg, so it is 1.4 to 1.6 K."},
 		Work: func(w *Working) {
 			for _, h := range nutrient.HeatRates() {
 				w.Step("%s, %.1f kJ/kg: %s.", h.Name(), h.KilojoulesPerKilogram(), must(h.Rise(units.Gram.Of(10), units.Litre.Of(1))).Text(units.KelvinDifference, 2))
@@ -36,7 +36,7 @@ func coolingOnTheBusiestDay() Problem {
 			h := nutrient.UsualHeat()
 			p := must(h.CoolingPower(day, 24*time.Hour))
 			w.Step("Heat on that day %s.", must(h.Of(day)).Text(units.Kilojoule, 0))
-			w.Step("With the heat of growth counted it would be %s.", must(nutrient.GrowthHeat().CoolingPower(day, 24*time.Hour)).Text(units.Watt, 0))
+			w.Step("With the higher of the usual figures it would be %s.", must(nutrient.HigherUsualHeat().CoolingPower(day, 24*time.Hour)).Text(units.Watt, 0))
 			w.Answer("cooling power", p.In(units.Watt), 1, "W", 9.96, 0.1)
 		},
 	}
@@ -45,14 +45,14 @@ func coolingOnTheBusiestDay() Problem {
 func heatOfTheReaction() Problem {
 	return Problem{
 		Title:  "The heat of the reaction itself",
-		Ask:    "How much heat does the reaction of solid glucose to liquid ethanol and CO2 gas set free?",
-		Given:  []string{"heats of formation −1273.3, −277.6 and −393.5 kJ/mol"},
-		Source: Source{ByHand, "2 × (−277.6) + 2 × (−393.5) + 1273.3 = −68.9 kJ/mol; /180.156 g/mol = 382.4 kJ/kg. (−277.6 and −393.5: CRC Handbook, read; −1273.3 recalled from memory.)"},
+		Ask:    "How much heat does the reaction of glucose to ethanol and CO2 gas set free in water?",
+		Given:  []string{"enthalpies of formation: glucose in water −1262.2, ethanol in water −288.3, CO2 gas −393.51 kJ/mol (recalled from memory)"},
+		Source: Source{ByHand, "2 × (−288.3) + 2 × (−393.51) + 1262.2 = −101.42 kJ/mol; /180.156 g/mol = 563.0 kJ/kg. Between pure substances (solid glucose, liquid ethanol) it would be 2 × (−277.6) + 2 × (−393.5) + 1273.3 = −68.9 kJ/mol, 382 kJ/kg."},
 		Work: func(w *Working) {
 			h := nutrient.ThermochemicalHeat()
 			w.Step("%s (%s).", h.Name(), h.Evidence())
-			w.Step("The usual value is %.1f times that.", nutrient.UsualHeat().KilojoulesPerKilogram()/h.KilojoulesPerKilogram())
-			w.Answer("heat", h.KilojoulesPerKilogram(), 0, "kJ/kg", 382.4, 0.5)
+			w.Step("The usual value is %.2f times that.", nutrient.UsualHeat().KilojoulesPerKilogram()/h.KilojoulesPerKilogram())
+			w.Answer("heat", h.KilojoulesPerKilogram(), 0, "kJ/kg", 563.0, 0.2)
 		},
 	}
 }

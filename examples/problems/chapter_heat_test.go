@@ -5,8 +5,7 @@ func Example_warmsByItself() {
 	// Output:
 	// usual, 586.6 kJ/kg: 1.47 K.
 	// usual, higher, 652.4 kJ/kg: 1.63 K.
-	// thermochemical, 382.4 kJ/kg: 0.96 K.
-	// with growth, 1215.6 kJ/kg: 3.04 K.
+	// thermochemical, 563.0 kJ/kg: 1.41 K.
 	// => rise: 1.47 K (check 1.4665, within 0.005)
 }
 
@@ -14,16 +13,16 @@ func Example_coolingOnTheBusiestDay() {
 	show(coolingOnTheBusiestDay())
 	// Output:
 	// Heat on that day 860 kJ.
-	// With the heat of growth counted it would be 21 W.
+	// With the higher of the usual figures it would be 11 W.
 	// => cooling power: 10.0 W (check 9.96, within 0.1)
 }
 
 func Example_heatOfTheReaction() {
 	show(heatOfTheReaction())
 	// Output:
-	// thermochemical (CRC Handbook, heats of formation (computed)).
-	// The usual value is 1.5 times that.
-	// => heat: 382 kJ/kg (check 382.4, within 0.5)
+	// thermochemical (NBS tables 1982; Goldberg & Tewari 1989, enthalpies of formation in water (recalled from memory)).
+	// The usual value is 1.04 times that.
+	// => heat: 563 kJ/kg (check 563, within 0.2)
 }
 
 func Example_gasOfABatch() {

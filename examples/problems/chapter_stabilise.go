@@ -128,7 +128,7 @@ func sugarThatWakes() Problem {
 		Title:  "Sugar in the bottle that may wake",
 		Ask:    "A dry drink of 4.6 % vol is sweetened to 20 g/L of sucrose. How much CO2 would that make if yeast woke?",
 		Given:  []string{"20 g/L of sucrose in the sweetened drink"},
-		Source: Source{ByHand, "20 × 0.51428 = 10.29 g/L (Gay-Lussac), 5.2 volumes on top of what the bottle holds. Growing yeast would keep some of it, 20 × 0.47156 = 9.43; a warning counts the most."},
+		Source: Source{ByHand, "20 × 0.51428 = 10.29 g/L, 5.2 volumes on top of what the bottle holds: a warning takes all of it as gas and ethanol. (By the yield of a sugar wash, with yeast that grows, 20 × 0.47156 = 9.4.)"},
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			batch := must(s.Times(60))

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
@@ -36,17 +37,23 @@ func sheet(p plan.Plan, s style) []section {
 	return append(sections, balanceSection(p, s), cautionSection(p))
 }
 
-// explain adds where a figure comes from.
-func (r row) explain(f plan.Figure) row {
-	w := f.Why()
-	r.relation, r.source = w.Relation, w.Source
+// explain adds where a figure comes from, and those in its remark.
+func (r row) explain(figures ...plan.Figure) row {
+	for _, f := range figures {
+		w, join := f.Why(), ""
+		if r.relation != "" {
+			join = "\n"
+		}
+		r.relation += join + w.Relation
+		r.source += join + w.Source
+	}
 	return r
 }
 
 func overview(p plan.Plan, s style) section {
 	return section{p.Name, []row{
 		row{"packaged", s.volume(p.Volume) + " at " + strength(p.Strength), "in every pack", "", ""}.explain(plan.FigureStrength),
-		row{"atmosphere", s.absolute(p.Atmosphere), "water boils at " + s.temperature(p.Boiling), "", ""}.explain(plan.FigureAtmosphere),
+		row{"atmosphere", s.absolute(p.Atmosphere), "water boils at " + s.temperature(p.Boiling), "", ""}.explain(plan.FigureAtmosphere, plan.FigureBoiling),
 	}}
 }
 
@@ -95,13 +102,24 @@ func waterSection(p plan.Plan, s style) section {
 	if t.Alkalinity != nil {
 		note += "; target " + plain(*t.Alkalinity)
 	}
-	for _, r := range []row{
+	rows := []row{
 		{"alkalinity", plain(b.Alkalinity) + " → " + plain(a.Alkalinity), note, "", ""},
 		{"hardness", plain(b.Hardness) + " → " + plain(a.Hardness), "mg/L as CaCO3", "", ""},
 		{"residual alkalinity", plain(b.ResidualAlkalinity) + " → " + plain(a.ResidualAlkalinity), "mg/L as CaCO3", "", ""},
 		{"charge balance of the report", number(b.ChargeImbalance, 1) + " %", w.Judgement, "", ""},
-	} {
-		out.rows = append(out.rows, r.explain(plan.FigureWater))
+	}
+	if k := w.Boiled; k != nil && !k.Scale.IsZero() {
+		rows = append(rows,
+			row{"alkalinity after the boil", plain(k.AlkalinityLow) + " to " + plain(k.AlkalinityHigh), "mg/L as CaCO3; chalk at equilibrium to nothing dropped", "", ""},
+			row{"calcium after the boil", ion(k.CalciumLow) + " to " + ion(k.CalciumHigh), "likewise; the targets are met before the boil", "", ""},
+			row{"chalk from the boil", "up to " + s.mass(k.Scale), "as scale and haze", "", ""})
+	}
+	for _, r := range rows {
+		f := plan.FigureWater
+		if strings.Contains(r.label, "the boil") {
+			f = plan.FigureBoiledWater
+		}
+		out.rows = append(out.rows, r.explain(f))
 	}
 	return out
 }
@@ -125,10 +143,10 @@ func gravitySection(p plan.Plan) section {
 	g := p.Gravity
 	plato := func(e units.Extract) string { return number(e.In(units.DegreePlato), 2) + " °P" }
 	return section{"Gravity, 20/20 °C", []row{
-		row{"original", number(g.Original, 4), plato(g.Extract) + "; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4), "", ""}.explain(plan.FigureGravity),
+		row{"original", number(g.Original, 4), plato(g.Extract) + "; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4), "", ""}.explain(plan.FigureGravity, plan.FigureWarmReading),
 		row{"one third of the sugar used", number(g.ThirdUsed, 4), "", "", ""}.explain(plan.FigureGravity),
 		row{"two thirds used", number(g.TwoThirdsUsed, 4), "", "", ""}.explain(plan.FigureGravity),
-		row{"dry floor", number(g.Floor, 4) + " ± " + number(g.FloorUncertainty, 4), "apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4), "", ""}.explain(plan.FigureFloor),
+		row{"dry floor", number(g.Floor, 4) + " ± " + number(g.FloorUncertainty, 4), "apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4), "", ""}.explain(plan.FigureFloor, plan.FigureApparent, plan.FigureWarmReading),
 		{label: "Salts, nutrient and buffer are " + number(g.Minerals, 4) + " of the floor. A hydrometer adds its own error, and shows more while gas clings to it: stir the gas out."},
 		{label: "Finished means: at or near the dry floor, and unchanged over several days."},
 	}}
@@ -167,18 +185,41 @@ func aciditySection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{label: a.Unforeseen})
 	}
 	for i, pt := range a.Points {
-		when := percent(pt.Used) + " of the sugar used"
+		when, note := percent(pt.Used)+" of the sugar used", fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", pt.Low, pt.High)
 		if i == 0 {
-			when = "wash, before the yeast works"
+			when, note = "wash, before the yeast works", "at rest with air; its own CO2 brings it down within a twentieth of the sugar"
 		}
-		out.rows = append(out.rows, row{when, number(pt.PH, 2), fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", pt.Low, pt.High), "", ""}.explain(plan.FigurePH))
+		if pt.Clear > 0 {
+			note += fmt.Sprintf("; %.2f if no chalk drops out", pt.Clear)
+		}
+		out.rows = append(out.rows, row{when, number(pt.PH, 2), note, "", ""}.explain(plan.FigurePH))
 	}
 	if b := a.Buffer; b != nil {
 		out.rows = append(out.rows,
 			row{"at the end without buffer", number(a.EndUnbuffered, 2), "floor asked for " + number(a.Floor, 1), "", ""}.explain(plan.FigurePH),
-			row{b.What, s.weight(*b), fmt.Sprintf("%s to %s by the acids; dissolve it in the wash before the yeast", s.mass(a.Low), s.mass(a.High)), "", ""}.explain(plan.FigureBuffer))
+			bufferRow(a, s).explain(plan.FigureBuffer))
 	}
 	return out
+}
+
+// bufferRow is the buffer to weigh, or that there is none.
+func bufferRow(a plan.AcidityPlan, s style) row {
+	b := *a.Buffer
+	switch {
+	case !b.Mass.Decimal().IsZero():
+		when := "dissolve it in the wash before the yeast"
+		if a.Halves {
+			when = "half of it in the wash before the yeast, half with the second nutrient"
+		}
+		doses := fmt.Sprintf("%s to %s by the acids", s.mass(a.Low), s.mass(a.High))
+		if a.EndClear > 0 {
+			doses += fmt.Sprintf("; %s if no chalk drops out", s.mass(a.Clear))
+		}
+		return row{b.What, s.weight(b), doses + "; " + when, "", ""}
+	case a.High.IsZero():
+		return row{b.What, "none", "the ferment stays above the floor without it", "", ""}
+	}
+	return row{b.What, "none", "the ferment is to stay above the floor without it; up to " + s.mass(a.High) + " if the yeast makes more acid: measure", "", ""}
 }
 
 func yeastSection(p plan.Plan, s style) section {
@@ -198,10 +239,14 @@ func yeastSection(p plan.Plan, s style) section {
 
 func flavourSection(p plan.Plan, s style) section {
 	f := p.Flavour
-	return section{"Flavour", []row{
+	rows := []row{
 		row{f.Name, s.volume(f.Added), "for the whole batch, as in the trial", "", ""}.explain(plan.FigureFlavour),
 		row{"it adds", strength(f.Rise), percent(f.Ethanol) + " of the ethanol", "", ""}.explain(plan.FigureFlavour),
-	}}
+	}
+	if !f.Sugar.IsZero() {
+		rows = append(rows, row{"its sugar in the drink", number(f.Sugar.In(units.GramPerLitre), 1) + " g/L", "in primed bottles it ferments", "", ""}.explain(plan.FigureFlavour))
+	}
+	return section{"Flavour", rows}
 }
 
 func labelSection(p plan.Plan, s style) section {

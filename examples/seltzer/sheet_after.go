@@ -28,9 +28,10 @@ func uncertaintySection(p plan.Plan) section {
 func stateSection(p plan.Plan, s style) section {
 	st := p.State
 	out := section{title: "By the readings: " + st.State}
-	add := func(label, value, note string) {
-		out.rows = append(out.rows, row{label, value, note, "", ""}.explain(plan.FigureReading))
+	explained := func(f plan.Figure, label, value, note string) {
+		out.rows = append(out.rows, row{label, value, note, "", ""}.explain(f))
 	}
+	add := func(label, value, note string) { explained(plan.FigureReading, label, value, note) }
 	if st.Original > 0 {
 		note := "as planned"
 		switch {
@@ -45,15 +46,15 @@ func stateSection(p plan.Plan, s style) section {
 		note := fmt.Sprintf("%s used; %s ± %.2f; %.1f g/L of sugar left", percent(pt.Used), strength(pt.Strength), pt.Uncertainty.In(units.PercentVolume), pt.Left.In(units.GramPerLitre))
 		add("after "+pt.After.String(), number(pt.Gravity, 4), note)
 	}
-	add("dry floor of this wash", number(st.Floor, 4), strength(st.Final)+" when dry")
+	explained(plan.FigureFloor, "dry floor of this wash", number(st.Floor, 4), strength(st.Final)+" when dry")
 	if st.State != plan.Finished && len(st.Points) > 0 {
-		add("gas that the sugar left can make", grams(st.Gas), "in a closed pack")
+		explained(plan.FigureGasLeft, "gas that the sugar left can make", grams(st.Gas), "in a closed pack")
 	}
 	for _, d := range st.Diagnosis {
 		out.rows = append(out.rows, row{label: d})
 	}
 	if c := st.Correction; c != nil {
-		add(c.What, s.weight(*c), c.For+"; add half, stir, measure again")
+		explained(plan.FigureBuffer, c.What, s.weight(*c), c.For+"; add half, stir, measure again")
 	}
 	return out
 }

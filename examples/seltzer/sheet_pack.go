@@ -85,7 +85,11 @@ func highestRows(k plan.PackPlan, s style) []row {
 	if h.Sugar {
 		note += ", the flavouring's sugar fermented"
 	}
-	rows := []row{row{"highest, at " + s.temperature(h.Temperature), bound(s.gauge(h.Gauge), h.AtLeast), note + ": " + h.Verdict.String() + ", " + s.gauge(k.Rating), "", ""}.explain(closed)}
+	verdict := h.Verdict.String()
+	if h.Verdict == carbonation.MayFreeze { // as cold as it may get
+		verdict = carbonation.WithinRating.String()
+	}
+	rows := []row{row{"highest, at " + s.temperature(h.Temperature), bound(s.gauge(h.Gauge), h.AtLeast), note + ": " + verdict + ", " + s.gauge(k.Rating), "", ""}.explain(closed)}
 	if h.Verdict != carbonation.WithinRating {
 		rows = append(rows, row{label: strings.ToUpper(h.Verdict.String()) + ": " + cure(k)})
 	}
@@ -97,6 +101,9 @@ func highestRows(k plan.PackPlan, s style) []row {
 
 // cure is what brings a pack within its rating.
 func cure(k plan.PackPlan) string {
+	if k.Highest.Verdict == carbonation.MayFreeze {
+		return "keep the " + k.Kind + "s warmer."
+	}
 	text := "lower the content, "
 	if k.Highest.Sugar {
 		text += "take less of the flavouring or one without sugar, "

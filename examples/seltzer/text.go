@@ -16,7 +16,7 @@ type section struct {
 // A row is a figure: what it is, its value, a remark, and where it comes from.
 type row struct {
 	label, value, note string
-	relation, source   string
+	relation, source   string // one a line, where the remark has figures of its own
 }
 
 const (
@@ -61,8 +61,11 @@ func printRow(w io.Writer, r row, why bool) {
 		}
 	}
 	if why && r.relation != "" {
-		wrap(w, "      = ", r.relation)
-		wrap(w, "      source: ", r.source)
+		sources := strings.Split(r.source, "\n")
+		for i, relation := range strings.Split(r.relation, "\n") {
+			wrap(w, "      = ", relation)
+			wrap(w, "      source: ", sources[i])
+		}
 	}
 }
 

@@ -78,7 +78,7 @@ func carbonationFerment() []Function {
 					carbonation.Fermenter{Drink: as(units.Litre, in[2]), Headspace: as(units.Litre, in[3])}, air)
 				out[0], out[1] = r.AtOnce.In(units.Litre), r.AtRest.In(units.Litre)
 				out[2], out[3] = r.OxygenPerLitre.In(units.MilligramPerLitre), r.CO2ToFill.In(units.Gram)
-				out[4] = float64(r.Cautions | ice(in[1], in[4], in[5]))
+				out[4] = float64(r.Cautions)
 				return err
 			},
 		},

@@ -69,6 +69,9 @@ func rated(f Function, pressure func(in, out []float64) (float64, carbonation.Ca
 		}
 		p, further := pressure(in, out)
 		verdict, said := carbonation.Rated(as(units.KilopascalGauge, p), as(units.KilopascalGauge, in[inputs]))
+		if further.Has(carbonation.Freezing) && verdict == carbonation.WithinRating {
+			verdict = carbonation.MayFreeze
+		}
 		out[outputs], out[outputs+1] = float64(verdict), float64(said|further)
 		return nil
 	}

@@ -19,6 +19,14 @@ func yieldOf(choice float64) gravity.Yield {
 	}
 }
 
+// yieldSpread is how well the yield of that choice is known, as a part of itself.
+func yieldSpread(choice float64) float64 {
+	if choice == 0 {
+		return 0.01
+	}
+	return 0.03
+}
+
 // A figure is an output with what it is of a fermented liquid.
 type figure struct {
 	output Output
@@ -30,7 +38,7 @@ func figures() []figure {
 	return []figure{
 		{out("strength", units.PercentVolume, "ethanol by volume"), func(f gravity.Fermentation) float64 { return f.ByVolume().In(units.PercentVolume) }},
 		{out("strength_by_mass", units.PercentMass, "ethanol by mass"), func(f gravity.Fermentation) float64 { return f.ByMass().In(units.PercentMass) }},
-		{out("original_extract", units.DegreePlato, "extract before the ferment"), func(f gravity.Fermentation) float64 { return platoOf(f.OriginalExtract()) }},
+		{out("original_extract", units.DegreePlato, "extract before the ferment, as a hydrometer has it"), func(f gravity.Fermentation) float64 { return platoOf(f.OriginalExtract()) }},
 		{out("apparent_extract", units.DegreePlato, "extract that a hydrometer shows now"), func(f gravity.Fermentation) float64 { return platoOf(f.ApparentExtract()) }},
 		{out("real_extract", units.DegreePlato, "extract that is there now, by mass; in a glucose or fructose wash not on the scale of original_extract"), func(f gravity.Fermentation) float64 { return platoOf(f.RealExtract()) }},
 		{pure("original_gravity", "", "specific gravity 20/20 °C before the ferment"), func(f gravity.Fermentation) float64 { return f.OriginalGravity().SG() }},
@@ -81,7 +89,7 @@ func fermentationWith(name, meaning string, a, b Input, more []Input, state func
 
 // gravityFerments are a fermented liquid from any two figures of it.
 func gravityFerments() []Function {
-	original := in("original_extract", units.DegreePlato, "extract before the ferment", 0, 50, 12)
+	original := in("original_extract", units.DegreePlato, "extract before the ferment, as a hydrometer has it", 0, 50, 12)
 	apparent := in("apparent_extract", units.DegreePlato, "extract that a hydrometer shows now", -10, 30, 2.5)
 	realExtract := in("real_extract", units.DegreePlato, "extract that is there now", 0, 30, 4.3)
 	strength := in("strength", units.PercentVolume, "ethanol by volume", 0, 20, 5)

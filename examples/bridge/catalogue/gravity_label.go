@@ -129,7 +129,7 @@ func gravityLabels() []Function {
 		{
 			Name:    "label_tolerance",
 			Meaning: "how far the strength may be from the label; check the law in force",
-			Source:  eu + " annex XII; 27 CFR 7.65 (2022; none below 0.5 % vol) and 19.356; a seltzer of sugar is no US malt beverage (TTB Ruling 2008-3)",
+			Source:  eu + " annex XII; 27 CFR 7.65 (2022; none below 0.5 % vol) and, for spirits since 4 May 2020, 19.356; a seltzer of sugar is no US malt beverage (TTB Ruling 2008-3)",
 			Inputs: []Input{
 				choice("category", "kind of drink, with its law", categories...),
 				in("strength", units.PercentVolume, "strength on the label", 0, 100, 4.6),

@@ -62,7 +62,7 @@ func nutrientPH() []Function {
 		{
 			Name:    "ferment_ph",
 			heavy:   true,
-			Meaning: "pH of a sugar wash when a share of its sugar is used",
+			Meaning: "pH of a sugar wash when a share of its sugar is used: at rest with air at 0 %, then under its own CO2, which saturates it at about 5 %",
 			Source:  phSource,
 			Inputs: append(washInputs(),
 				in("used", units.Percent, "of the sugar", 0, 100, 100).or(100),
@@ -74,6 +74,7 @@ func nutrientPH() []Function {
 				pure("low", "", "pH with the most acids that yeast makes"),
 				pure("high", "", "pH with the least"),
 				out("nitrogen_left", units.MilligramPerLitre, "nitrogen in the liquid, as N"),
+				out("co2_pressure", units.Kilopascal, "CO2 that the liquid is at rest with"),
 			},
 			call: func(in, out []float64) error {
 				f, err := washOf(in)
@@ -83,6 +84,7 @@ func nutrientPH() []Function {
 				f.Buffer, f.BufferMass = buffers[int(in[8])], as(units.Gram, in[7])
 				p, err := f.At(as(units.Percent, in[6]))
 				out[0], out[1], out[2], out[3] = p.PH.Value, p.PH.Low, p.PH.High, p.Nitrogen.In(units.MilligramPerLitre)
+				out[4] = p.Gas.In(units.Kilopascal)
 				return err
 			},
 		},
@@ -113,17 +115,18 @@ func nutrientPH() []Function {
 		{
 			Name:    "buffer_for_stuck_ferment",
 			heavy:   true,
-			Meaning: "buffer that lifts a ferment which stopped from its measured pH to another",
+			Meaning: "buffer with which a ferment that stopped at a measured pH ends at another",
 			Source:  phSource,
 			Inputs: append(washInputs(),
 				in("used", units.Percent, "of the sugar, when it stopped", 0.1, 100, 50),
 				number("measured", "", "pH measured", 2, 6, 2.8),
-				number("target", "", "pH wanted", 2, 6.5, 3.6),
+				number("target", "", "pH not to fall below, now or at the end", 2, 6.5, 3.6),
 				bufferInput(),
 			),
 			Outputs: []Output{
 				out("dose", units.GramPerLitre, "buffer, on the finished volume; add half and measure again"),
 				pure("end_ph", "", "pH when the rest of the sugar has fermented"),
+				pure("now_ph", "", "pH once the dose is stirred in"),
 			},
 			call: func(in, out []float64) error {
 				f, err := washOf(in)
@@ -131,7 +134,7 @@ func nutrientPH() []Function {
 					return err
 				}
 				c, err := f.Correct(as(units.Percent, in[6]), in[7], in[8], buffers[int(in[9])])
-				out[0], out[1] = c.Dose.Mass.Value.In(units.Gram), c.End.Value
+				out[0], out[1], out[2] = c.Dose.Mass.Value.In(units.Gram), c.End.Value, c.Now.Value
 				return err
 			},
 		},

@@ -103,7 +103,7 @@ func nutrientYeast() []Function {
 		{
 			Name:    "ferment_heat",
 			Meaning: "heat of fermenting extract, and how far it would warm the liquid",
-			Source:  "conflicting published values, one chosen: usual 586.6 kJ/kg",
+			Source:  "values in use, one chosen: usual 586.6 kJ/kg",
 			Inputs: []Input{
 				in("extract_mass", units.Kilogram, "extract that ferments", 0, 1e9, 4.4),
 				heat(),
@@ -127,7 +127,7 @@ func nutrientYeast() []Function {
 		{
 			Name:    "ferment_cooling",
 			Meaning: "power that holds the temperature while extract ferments",
-			Source:  "conflicting published values of the heat, one chosen: usual 586.6 kJ/kg",
+			Source:  "values in use of the heat, one chosen: usual 586.6 kJ/kg",
 			Inputs: []Input{
 				in("extract_mass", units.Kilogram, "extract that ferments in the time", 0, 1e9, 1.5),
 				span("time", "h", "in which it ferments", 0.02, 8766, 24).or(24),

@@ -1,6 +1,9 @@
 package plan
 
 import (
+	"errors"
+	"fmt"
+
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
@@ -14,9 +17,11 @@ const (
 	curveCourse = 12
 )
 
-// acidity follows the pH of the ferment, and finds the buffer that holds a floor.
+// acidity follows the pH of the ferment, and finds the buffer that holds a floor. Where the
+// boil can drop chalk, the pH and the dose are those of the least alkalinity that it can
+// leave, so that the floor holds; the other end stands beside.
 func (m *maker) acidity() error {
-	f, err := m.ferment()
+	f, clear, err := m.ferment()
 	if err != nil {
 		return err
 	}
@@ -37,6 +42,9 @@ func (m *maker) acidity() error {
 		a.Floor = b.Floor
 		dose, err := f.BufferFor(b.Floor, salt)
 		if err != nil {
+			if r, ok := errors.AsType[*units.RangeError](err); ok && r.Quantity == "ionic strength" {
+				return err
+			}
 			return &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: reason(err), Err: err}
 		}
 		mass, err := dose.Mass.Value.Round(m.req.Scales.Small, units.Up)
@@ -45,9 +53,19 @@ func (m *maker) acidity() error {
 		}
 		w := Weight{What: salt.String(), For: "fermenter, buffer", Mass: mass, Asked: dose.Mass.Value}
 		a.Buffer = &w
-		a.Low, a.High = dose.Mass.Low, dose.Mass.High
+		a.Low, a.High, a.Clear = dose.Mass.Low, dose.Mass.High, dose.Mass.Value
+		if clear != nil {
+			least, err := clear.BufferFor(b.Floor, salt)
+			if err != nil {
+				return err
+			}
+			a.Clear = least.Mass.Value
+			clear.Buffer, clear.BufferMass = salt, mass.Quantity()
+		}
 		f.Buffer, f.BufferMass = salt, mass.Quantity()
-		m.plan.Weigh = append(m.plan.Weigh, w)
+		if !mass.Decimal().IsZero() {
+			m.plan.Weigh = append(m.plan.Weigh, w)
+		}
 		for _, c := range dose.Cautions {
 			m.caution(c)
 		}
@@ -57,11 +75,44 @@ func (m *maker) acidity() error {
 		return err
 	}
 	a.Points, m.course = points(course), f
+	start := a.Points[0].PH
+	if clear != nil {
+		for i := range a.Points {
+			if a.Points[i].Clear, err = clear.PH(a.Points[i].Used); err != nil {
+				return err
+			}
+		}
+		start, a.EndClear = max(start, a.Points[0].Clear), a.Points[courseSteps].Clear
+	}
+	a.Halves = a.Buffer != nil && start > nutrient.PitchPH().Value
 	for _, c := range course.Cautions {
 		m.caution(c)
 	}
 	m.plan.Acidity = a
+	m.chalk()
 	return nil
+}
+
+// muchChalk is a dose so far above that without chalk that neither should be added blind
+// (common practice, no source).
+const muchChalk = 1.5
+
+// chalk cautions where the boil decides what buffer is right.
+func (m *maker) chalk() {
+	w, a := m.plan.Water.Boiled, m.plan.Acidity
+	if a.EndClear == 0 {
+		return
+	}
+	plain := func(c units.CalciumCarbonate) float64 { return c.In(units.MilligramPerLitreCaCO3) }
+	text := fmt.Sprintf("The boil can drop up to %.1f g of chalk and leave anything from %.0f to %.0f mg/L as CaCO3 of alkalinity", w.Scale.In(units.Gram), plain(w.AlkalinityLow), plain(w.AlkalinityHigh))
+	if b := a.Buffer; b != nil && b.Asked.In(units.Gram) > 0 {
+		clear, dose := a.Clear.In(units.Gram), b.Asked.In(units.Gram)
+		text += fmt.Sprintf(": the %s of %s are for the least; with nothing dropped %.1f g would do, and the whole ends at pH %.1f", b.Mass, b.What, clear, a.EndClear)
+		if dose > muchChalk*clear {
+			text += ". That is too wide to dose blind: dissolve the smaller dose, and the rest only by a meter when half of the sugar is used"
+		}
+	}
+	m.caution(text + ". To be certain, measure the alkalinity after the boil, or treat the water after it; do not add before it what it takes out.")
 }
 
 func points(c nutrient.Course) []AcidityPoint {
@@ -75,8 +126,9 @@ func points(c nutrient.Course) []AcidityPoint {
 	return out
 }
 
-// ferment is the wash as package nutrient follows it.
-func (m *maker) ferment() (nutrient.Ferment, error) {
+// ferment is the wash as package nutrient follows it, with the water that the boil leaves at
+// chalk's equilibrium; clear is the same with none dropped, nil where none can drop.
+func (m *maker) ferment() (f nutrient.Ferment, clear *nutrient.Ferment, err error) {
 	b := m.batch
 	share := kg(b.wash.Mass()) / kg(b.boiled.Mass()) // what reaches the fermenter
 	brew, err := nutrient.Wash{
@@ -84,20 +136,44 @@ func (m *maker) ferment() (nutrient.Ferment, error) {
 		Basis: nutrient.WaterAtHand(kilograms(share * (b.water - b.boiledOff))),
 	}.From(kilograms(share * b.fermentable))
 	if err != nil {
-		return nutrient.Ferment{}, err
+		return f, nil, err
 	}
-	treated, err := concentrated(m.treated, b.water/(b.water-b.boiledOff))
-	if err != nil {
-		return nutrient.Ferment{}, err
-	}
-	return nutrient.Ferment{
-		Brew: brew, Water: treated, Feed: m.fed, Additions: stages,
+	f = nutrient.Ferment{
+		Brew: brew, Water: m.boiledLow, Feed: m.fed, Additions: stages,
 		Temperature: m.req.Fermenter.Temperature, Pressure: m.air.Pressure(),
-	}, nil
+	}
+	if w := m.plan.Water.Boiled; w != nil && !w.Scale.IsZero() {
+		other := f
+		other.Water = m.boiledHigh
+		clear = &other
+	}
+	return f, clear, nil
 }
 
-// concentrated is a water that boiled down: every content goes up alike. What chalk
-// drops out in the boil is not counted.
+// boil finds both ends of what the boil makes of the treated water.
+func (m *maker) boil() error {
+	b := m.batch
+	left := b.water - b.boiledOff
+	down, err := concentrated(m.treated, b.water/left)
+	m.boiledLow, m.boiledHigh = down, down
+	if err != nil || m.req.Kettle.Boil == 0 {
+		return err
+	}
+	ends, err := down.BoiledAt(m.plan.Boiling, m.air)
+	if err != nil {
+		return &RequestError{Field: "kettle.boil", Value: m.req.Kettle.Boil.String(), Allowed: reason(err), Err: err}
+	}
+	low := ends.AtRest.Equilibrium.Water()
+	m.boiledLow = low
+	m.plan.Water.Boiled = &BoiledWater{
+		AlkalinityLow: low.Alkalinity(), AlkalinityHigh: down.Alkalinity(),
+		CalciumLow: low.Ion(water.Calcium), CalciumHigh: down.Ion(water.Calcium),
+		Scale: ends.Scale(litres(left)),
+	}
+	return nil
+}
+
+// concentrated is a water that boiled down: every content goes up alike.
 func concentrated(p water.Profile, k float64) (water.Profile, error) {
 	var ions []water.Content
 	for _, i := range water.Ions() {

@@ -218,7 +218,7 @@ func (r *recipe) solve(f func(share float64) (float64, error), lo, hi float64) (
 	if err != nil {
 		return 0, &RequestError{
 			Field: "strength", Value: r.req.Strength.Text(units.PercentVolume, 1),
-			Allowed: fmt.Sprintf("what %s reaches with these packs and this flavour (%v)", r.fermentable.Name(), err), Err: err,
+			Allowed: fmt.Sprintf("what %s reaches with these packs and this flavour (%s)", r.fermentable.Name(), reason(err)), Err: err,
 		}
 	}
 	return share, nil
@@ -300,7 +300,7 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 			return b, nil
 		}
 	}
-	return batch{}, &RequestError{Field: "packs", Value: "these contents and head-spaces", Allowed: "a content that priming reaches"}
+	return batch{}, &RequestError{Field: "packs", Value: "these contents and head-spaces", Allowed: "a content that priming reaches", Err: errTooWeak}
 }
 
 const (

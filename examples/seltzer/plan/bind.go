@@ -2,6 +2,7 @@ package plan
 
 import (
 	"bytes"
+	"cmp"
 	"encoding"
 	"encoding/json"
 	"errors"
@@ -30,7 +31,8 @@ func bind(text []byte, into any) error {
 		return &RequestError{Field: "request", Value: "empty", Allowed: "a JSON object; see the README for its fields"}
 	}
 	if e, ok := err.(*RequestError); ok && e.Value == notJSON {
-		e.Value += place(text, d.InputOffset())
+		at := fault(text, d.InputOffset())
+		e.Value, e.Allowed = e.Value+place(text, at), cmp.Or(mistake(text, at), e.Allowed)
 	}
 	if err != nil {
 		return err
@@ -43,14 +45,41 @@ func bind(text []byte, into any) error {
 
 const notJSON = "not JSON"
 
-// place tells where the first text after an offset stands.
-func place(text []byte, offset int64) string {
-	before := text[:offset]
-	before = text[:len(text)-len(bytes.TrimLeft(text[len(before):], " \t\r\n,:"))]
+// fault is where the first text after an offset stands.
+func fault(text []byte, offset int64) int {
+	return len(text) - len(bytes.TrimLeft(text[offset:], " \t\r\n,:"))
+}
+
+// place tells the line and column of an offset.
+func place(text []byte, at int) string {
+	before := text[:at]
 	line := 1 + bytes.Count(before, []byte("\n"))
 	column := 1 + utf8.RuneCount(before[bytes.LastIndexByte(before, '\n')+1:])
 	return fmt.Sprintf(" at line %d, column %d", line, column)
 }
+
+// mistake names a usual slip at an offset; it is empty for any other.
+func mistake(text []byte, at int) string {
+	c, _ := utf8.DecodeRune(text[at:])
+	before := bytes.TrimRight(text[:at], " \t\r\n")
+	n := len(before)
+	comma := n > 0 && before[n-1] == ','
+	switch {
+	case strings.ContainsRune("“”„‟«»‘’‚", c):
+		return "a curly quotation mark, as a word processor sets it; JSON takes the straight one, \""
+	case c == '\'':
+		return "JSON takes double quotation marks, \""
+	case comma && n > 1 && at == n && digit(before[n-2]) && digit(byte(c)):
+		return "a decimal comma: write a point, as 3.6"
+	case comma && (c == '}' || c == ']'):
+		return "a comma with nothing after it: take it out"
+	case comma && n > 1 && strings.ContainsRune(",[{:", rune(bytes.TrimRight(before[:n-1], " \t\r\n")[max(0, len(bytes.TrimRight(before[:n-1], " \t\r\n"))-1)])):
+		return "a comma with nothing before it: take it out"
+	}
+	return ""
+}
+
+func digit(c byte) bool { return c >= '0' && c <= '9' }
 
 // An object is a JSON object whose keys keep their order.
 type object struct {
@@ -126,13 +155,19 @@ func set(v reflect.Value, node any, path string) error {
 			return wrong(path, node, "text in quotes with its unit")
 		}
 		if err := u.UnmarshalText([]byte(text)); err != nil {
-			return &RequestError{Field: path, Value: text, Allowed: reason(err), Err: err}
+			return &RequestError{Field: path, Value: clip(text), Allowed: clipped(reason(err)), Err: err}
 		}
 		return nil
 	}
 	switch v.Kind() {
 	case reflect.Struct:
 		o, ok := node.(object)
+		if _, water := v.Interface().(Ions); water && node == "distilled" && path == "water.report" {
+			return nil // no ion
+		}
+		if !ok && path == "water.report" {
+			return wrong(path, node, `an object of ions, or "distilled"`)
+		}
 		if !ok {
 			return wrong(path, node, "an object")
 		}
@@ -268,22 +303,35 @@ func show(node any) string {
 	case nil:
 		return "null"
 	case string:
-		if len(n) > 40 {
-			n = n[:40] + "…"
-		}
-		return strconv.Quote(n)
+		return strconv.Quote(clip(n))
 	}
-	s := fmt.Sprint(node)
-	if len(s) > 40 {
-		s = s[:40] + "…"
+	return clip(fmt.Sprint(node))
+}
+
+const longestShown = 40 // bytes of a value in an error
+
+// clip shortens what is shown of a value.
+func clip(s string) string {
+	if len(s) <= longestShown {
+		return s
+	}
+	end := longestShown
+	for end > 0 && !utf8.RuneStart(s[end]) {
+		end--
+	}
+	return s[:end] + "…"
+}
+
+// clipped drops from a reason what repeats a long value.
+func clipped(s string) string {
+	if len(s) > 5*longestShown {
+		return "this is too long"
 	}
 	return s
 }
 
 func join(path, key string) string {
-	if len(key) > 40 {
-		key = key[:40] + "…"
-	}
+	key = clip(key)
 	if path == "" {
 		return key
 	}

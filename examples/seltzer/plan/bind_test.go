@@ -37,7 +37,7 @@ func request(t testing.TB) plan.Request {
 func TestParseRequestRefuses(t *testing.T) {
 	for _, c := range []struct{ name, old, new, want string }{
 		{"negative volume", `"volume": "60 L"`, `"volume": "-60 L"`, `volume: -60 L: volume from 0 to`},
-		{"30 % vol", `"4.6 % vol"`, `"30 % vol"`, `strength: 30.000 % vol: 0.5 to 15 % vol`},
+		{"30 % vol", `"4.6 % vol"`, `"30 % vol"`, `strength: 30 % vol: 0.5 to 15 % vol`},
 		{"ambiguous gallon", `"volume": "60 L"`, `"volume": "5 gal"`, `volume: 5 gal: "gal": say US gal or imp gal`},
 		{"NaN", `"640 m"`, `"NaN m"`, `place.altitude: NaN m: it does not start with a number`},
 		{"huge exponent", `"volume": "60 L"`, `"volume": "1e400 L"`, `volume: 1e400 L: an exponent above 30`},
@@ -55,13 +55,27 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"keg with head-space", `"rating": "9 bar gauge"`, `"rating": "9 bar gauge", "head_space": "4 %"`, `packs[0].head_space: given: only for bottles`},
 		{"kind of pack", `"kind": "keg"`, `"kind": "sack"`, `packs[0].kind: "sack": one of ["keg" "bottle"]`},
 		{"content without unit", `"3.0 vol"`, `"3.0"`, `packs[0].co2: 3.0: write volumes or g/L`},
-		{"content too high", `"3.0 vol"`, `"9 vol"`, `packs[0].co2: 9.000 vol CO2: 0.5 to 6 vol CO2`},
+		{"content too high", `"3.0 vol"`, `"9 vol"`, `packs[0].co2: 9 vol CO2: 0.5 to 6 vol CO2`},
 		{"not an object", string(builtIn(t)), `[1, 2]`, `request: a list: an object`},
 		{"empty", string(builtIn(t)), ``, `request: empty: a JSON object`},
 		{"only spaces", string(builtIn(t)), " \n", `request: empty: a JSON object`},
 		{"not JSON", string(builtIn(t)), `{"volume": `, `volume: not JSON at line 1, column 12: `},
 		{"comma missing", `"volume": "60 L",`, `"volume": "60 L"`, `request: not JSON at line 4, column 3: `},
 		{"comma at the end", string(builtIn(t)), "{\n\"name\": \"é\",\n}", `request: not JSON at line 3, column 1: `},
+		{"comma at the end of a list", string(builtIn(t)), "{\"packs\": [\n{},]}", `packs[1]: not JSON at line 2, column 4: a comma with nothing after it`},
+		{"two commas", string(builtIn(t)), "{\"name\": \"a\",\n, \"volume\": \"60 L\"}", `request: not JSON at line 2, column `},
+		{"curly quotes", `"60 L"`, `“60 L”`, `volume: not JSON at line 3, column 13: a curly quotation mark`},
+		{"curly name", string(builtIn(t)), `{“volume”: "60 L"}`, `request: not JSON at line 1, column 2: a curly quotation mark`},
+		{"single quotes", `"60 L"`, `'60 L'`, `volume: not JSON at line 3, column 13: JSON takes double quotation marks`},
+		{"decimal comma", `"floor_pH": 3.6`, `"floor_pH": 3,6`, `buffer: not JSON at line 43, column 61: a decimal comma`},
+		{"decimal comma in the middle", `"pH": 6.9`, `"pH": 6,9`, `water: not JSON at line 17, column 13: a decimal comma`},
+		{"a drop", `"capacity": "75 L"`, `"capacity": "0.33 mL"`, `fermenter.capacity: 0.00033 L: 1 to 200000 L`},
+		{"all digits", `"4.6 % vol"`, `"23.71990533730591 % vol"`, `strength: 23.72 % vol: 0.5 to 15 % vol`},
+		{"just over", `"4.6 % vol"`, `"15.0000001 % vol"`, `strength: 15.0000001 % vol: 0.5 to 15 % vol`},
+		{"boil of a day", `"boil": "15 min"`, `"boil": "7 h"`, `kettle.boil: 7 h: 0 to 6 h`},
+		{"megabyte", `"60 L"`, `"` + strings.Repeat("6", 1<<20) + ` L"`, `volume: ` + strings.Repeat("6", 40) + `…: `},
+		{"water by name", `"report": {`, `"report": "tap", "x": {`, `water.report: "tap": an object of ions, or "distilled"`},
+		{"primer that does not ferment", `"prime_with": "white sugar"`, `"prime_with": "lactose monohydrate"`, `packs[1].prime_with: lactose monohydrate: something that yeast ferments`},
 		{"comment", string(builtIn(t)), "{\"name\": \"é\" // mine", `request: not JSON at line 1, column 14: `},
 		{"Latin-1", "20 °C", "20 \xb0C", `request: not UTF-8: JSON text that was saved as UTF-8`},
 		{"UTF-16", string(builtIn(t)), "\xff\xfe{\x00}\x00", `request: not UTF-8: JSON text that was saved as UTF-8`},
@@ -77,6 +91,9 @@ func TestParseRequestRefuses(t *testing.T) {
 		if !ok || !strings.HasPrefix(e.Error(), c.want) {
 			t.Errorf("%s:\n got %v\nwant %s", c.name, err, c.want)
 			continue
+		}
+		if len(e.Error()) > 500 {
+			t.Errorf("%s: %d bytes", c.name, len(e.Error()))
 		}
 		if strings.Contains(e.Error(), "\n") {
 			t.Errorf("%s: more than a line: %q", c.name, e.Error())
@@ -110,6 +127,23 @@ func TestMakeRefuses(t *testing.T) {
 		if !ok || !strings.HasPrefix(e.Error(), c.want) {
 			t.Errorf("%s:\n got %v\nwant %s", c.name, err, c.want)
 		}
+	}
+}
+
+// A water without ions may be called distilled.
+func TestDistilled(t *testing.T) {
+	text := string(builtIn(t))
+	i, j := strings.Index(text, `"report": {`), strings.Index(text, `"pH"`)
+	want, err := plan.ParseRequest([]byte(text[:i] + `"report": {}, ` + text[j:]))
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := plan.ParseRequest([]byte(text[:i] + `"report": "distilled", ` + text[j:]))
+	if err != nil || !reflect.DeepEqual(got, want) || got.Water.Report != (plan.Ions{}) {
+		t.Errorf("%+v, %v", got.Water, err)
+	}
+	if _, err := plan.Make(got); err != nil {
+		t.Error(err)
 	}
 }
 

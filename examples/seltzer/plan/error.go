@@ -1,9 +1,14 @@
 package plan
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
+	"math"
+	"strconv"
+	"strings"
 
+	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -32,5 +37,73 @@ func reason(err error) string {
 	if r, ok := errors.AsType[*units.RangeError](err); ok {
 		return fmt.Sprintf("%s from %g to %g %s", r.Quantity, r.Min, r.Max, r.Unit)
 	}
+	if errors.Is(err, numeric.ErrBracket) || errors.Is(err, numeric.ErrNoConvergence) {
+		return "no figure fits"
+	}
 	return err.Error()
+}
+
+// told is what an error says where the field does not show the value: without the name of
+// a function, which nobody wrote.
+func told(err error) string {
+	r, ok := errors.AsType[*units.RangeError](err)
+	if !ok {
+		return reason(err)
+	}
+	if r.Min < r.Max && !math.IsInf(r.Min, 0) && !math.IsInf(r.Max, 0) {
+		return strings.TrimSpace(fmt.Sprintf("%s %s outside %s to %s %s", r.Quantity, number(r.Value, r.Min, r.Max), brief(r.Min), brief(r.Max), r.Unit))
+	}
+	text := strings.TrimPrefix(r.Error(), r.Func+": ")
+	return strings.TrimSuffix(text, " ("+r.Source+")")
+}
+
+// placed gives an error of the library a field of the request: that of the ion it names,
+// the water's for what its salts are, else that of the part of the plan it comes from.
+func placed(part string, err error) error {
+	if _, ok := errors.AsType[*RequestError](err); ok || err == nil {
+		return err
+	}
+	value := "as given"
+	if r, ok := errors.AsType[*units.RangeError](err); ok {
+		switch {
+		case r.Quantity == "ionic strength", strings.HasSuffix(r.Quantity, "minerals"):
+			part, value = "water", "with its salts and the feed"
+		case ions[r.Quantity] && !strings.HasPrefix(part, "water."):
+			part, value = "water.report."+r.Quantity, "after salts and boil"
+		case ions[r.Quantity]:
+			part += "." + r.Quantity
+		}
+	}
+	return &RequestError{Field: part, Value: value, Allowed: told(err), Err: err}
+}
+
+// ions are the fields of a water.
+var ions = map[string]bool{
+	"calcium": true, "magnesium": true, "sodium": true, "potassium": true, "chloride": true, "sulfate": true, "alkalinity": true,
+}
+
+// brief is a number to five digits.
+func brief(x float64) string {
+	v, _ := strconv.ParseFloat(strconv.FormatFloat(x, 'g', 5, 64), 64) // no error: it was a number
+	return plain(v)
+}
+
+// number writes a value outside a range with as many digits as show that it is.
+func number(x, least, most float64) string {
+	for digits := 4; digits < 17; digits++ {
+		s := strconv.FormatFloat(x, 'g', digits, 64)
+		v, err := strconv.ParseFloat(s, 64)
+		if err == nil && !(v >= least && v <= most) {
+			return plain(v)
+		}
+	}
+	return plain(x)
+}
+
+// plain is a number without an exponent unless it is very small or large.
+func plain(x float64) string {
+	if a := math.Abs(x); cmp.Or(a, 1) < 1e-9 || a >= 1e15 {
+		return strconv.FormatFloat(x, 'g', -1, 64)
+	}
+	return strconv.FormatFloat(x, 'f', -1, 64)
 }

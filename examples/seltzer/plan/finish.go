@@ -99,7 +99,7 @@ func (r *recipe) diluted(p *packRecipe, litre gravity.Solution, strength float64
 	}
 	share := (wanted - primed) / kg(base.drink.Ethanol())
 	if share <= 0 {
-		return finished{}, fmt.Errorf("the primer alone makes more than %.2f %% vol", strength)
+		return finished{}, errTooWeak
 	}
 	from := p.lastWater
 	if from == 0 {

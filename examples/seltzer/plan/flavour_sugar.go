@@ -44,19 +44,29 @@ func (r *recipe) bottled(b batch) error {
 			continue
 		}
 		k.primer = 0
-		closed, err := r.close(p, k, dissolved)
+		sweet, err := r.highestOf(p, k, dissolved)
 		if err != nil {
 			return err
 		}
-		high, err := r.highest(p, closed)
+		k.flavour = 0
+		plain, err := r.highestOf(p, k, dissolved)
 		if err != nil {
 			return err
 		}
-		if high.Verdict != carbonation.WithinRating {
-			return r.tooSweet(fmt.Sprintf("the bottles of packs[%d] over their rating, %s, at %s", i, p.Rating.Text(units.BarGauge, 1), high.Temperature.Text(units.Celsius, 0)), atLeast(high))
+		if over(sweet.Verdict) && !over(plain.Verdict) {
+			return r.tooSweet(fmt.Sprintf("the bottles of packs[%d] over their rating, %s, at %s", i, p.Rating.Text(units.BarGauge, 1), sweet.Temperature.Text(units.Celsius, 0)), atLeast(sweet))
 		}
 	}
 	return nil
+}
+
+// highestOf is the highest state of a bottle as it is filled.
+func (r *recipe) highestOf(p packRecipe, k packed, dissolved units.CarbonDioxideContent) (HighestPlan, error) {
+	closed, err := r.close(p, k, dissolved)
+	if err != nil {
+		return HighestPlan{}, err
+	}
+	return r.highest(p, closed)
 }
 
 // tooMuchGas says where the gas comes from that a bottle has beyond its content.
@@ -71,22 +81,32 @@ func (r *recipe) tooMuchGas(p packRecipe, k packed, dissolved units.CarbonDioxid
 	if err != nil {
 		return err
 	}
-	least := carbonation.RealVolume.Volumes(served.Content).In(units.VolumesCO2)
+	least, from := vol(served.Content), "the ferment leaves"
+	all := vol(p.target) // with the flavouring
+	if !math.IsInf(p.excess, 1) {
+		all = vol(p.target.Plus(units.GramCO2PerLitre.Of(checked.Number(p.excess))))
+	}
+	if r.flavourSugar(p, k) > 0 && all > least && all < mostContent-0.01 {
+		least, from = all, "the ferment and the flavouring leave"
+	}
 	switch {
 	case served.AtLeast:
 		return &RequestError{Field: p.field + ".head_space", Value: p.HeadSpace.Text(units.Percent, 1), Allowed: "more: at " + p.Temperature.Text(units.Celsius, 0) + " the drink fills the bottle"}
 	case served.Content.Compare(p.target) > 0:
 		least = math.Ceil(100*least) / 100
 		return &RequestError{Field: p.field + ".co2", Value: p.Content.String(),
-			Allowed: fmt.Sprintf(`at least %.2f vol, which the ferment leaves in the bottle; or "still"`, least),
-			Err:     &units.RangeError{Func: "plan.Make", Quantity: "content", Value: carbonation.RealVolume.Volumes(p.target).In(units.VolumesCO2), Unit: "vol", Min: least, Max: mostContent, Source: "the ferment"}}
+			Allowed: fmt.Sprintf(`at least %.2f vol, which %s in the bottle; or "still"`, least, from),
+			Err:     &units.RangeError{Func: "plan.Make", Quantity: "content", Value: vol(p.target), Unit: "vol", Min: least, Max: mostContent, Source: "the ferment"}}
 	}
 	now := "far more"
 	if !math.IsInf(p.excess, 1) {
-		content := p.target.Plus(units.GramCO2PerLitre.Of(checked.Number(p.excess)))
-		now = fmt.Sprintf("%.2f vol", carbonation.RealVolume.Volumes(content).In(units.VolumesCO2))
+		now = fmt.Sprintf("%.2f vol", all)
 	}
 	return r.tooSweet(fmt.Sprintf("the bottles of %s past their %s", p.field, p.Content), now)
+}
+
+func vol(c units.CarbonDioxideContent) float64 {
+	return carbonation.RealVolume.Volumes(c).In(units.VolumesCO2)
 }
 
 // tooSweet refuses a flavouring; mostFlavour adds how much of it may be.
@@ -104,11 +124,12 @@ func mostFlavour(req Request, refused *RequestError) error {
 	can := func(added float64) bool {
 		f.Added = units.Millilitre.Of(checked.Number(added))
 		req.Flavour = &f
-		_, _, err := solved(req)
-		if sweet, ok := errors.AsType[*tooSweet](err); ok {
+		_, _, _, err := solved(req)
+		sweet, no := errors.AsType[*tooSweet](err)
+		if no {
 			e = &tooSweet{sweet.past, e.now} // what a little more than the most runs into
 		}
-		return err == nil
+		return !no // what else there is to mend is told next
 	}
 	lo, hi := 0.0, whole
 	for range 14 { // to a ten-thousandth
@@ -122,7 +143,7 @@ func mostFlavour(req Request, refused *RequestError) error {
 		step := math.Pow(10, math.Floor(math.Log10(lo))-2)
 		lo = math.Floor(lo/step) * step
 	}
-	if lo == 0 || !can(lo) {
+	if lo < whole/100 || !can(lo) {
 		refused.Allowed = "none of it, or one without sugar: " + e.Error()
 		return refused
 	}

@@ -34,6 +34,7 @@ func TestSyrupHasItsVolume(t *testing.T) {
 			near(t, "its mass, kg", line.Mass.In(units.Kilogram), 1.2242*added, 0.001)
 		}
 	}
+	near(t, "sugar, g/L", p.Flavour.Sugar.In(units.GramPerLitre), 600*0.05/1.05, 0.05)
 	// Base drink: what is in the fermenter less what stays with the yeast.
 	base := p.Vessels[6].Cold.In(units.Litre) - r.Fermenter.Loss.In(units.Litre)
 	near(t, "base and syrup, L", base+added, 60, 0.1)

@@ -30,25 +30,35 @@ func (r *recipe) moments(p packRecipe) []moment {
 func (r *recipe) highest(p packRecipe, closed carbonation.ClosedVessel) (HighestPlan, error) {
 	var high HighestPlan
 	var all carbonation.Cautions
+	freezes := false
 	for i, at := range r.moments(p) {
 		s, err := closed.Worst(at.t)
 		if err != nil {
 			return high, err
 		}
 		all |= s.Cautions
+		freezes = freezes || s.Verdict == carbonation.MayFreeze
 		if i == 0 || s.Gauge.Compare(high.Gauge) > 0 {
 			high = HighestPlan{When: at.when, Temperature: at.t, Gauge: s.Gauge, AtLeast: s.AtLeast, Verdict: s.Verdict}
 		}
 	}
 	high.Sugar = all.Has(carbonation.SugarCanFerment)
+	if freezes && !over(high.Verdict) {
+		high.Verdict = carbonation.MayFreeze
+	}
 	high.say(all)
 	return high, nil
 }
 
+// over tells whether the rating does not cover a pack.
+func over(v carbonation.Verdict) bool {
+	return v == carbonation.OverRating || v == carbonation.Locked || v == carbonation.BeyondComputed
+}
+
 // own are the cautions of one pack; the others go with every pack.
 var own = []carbonation.Caution{
-	carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.AboveComputed, carbonation.LittleHeadspace,
-	carbonation.SugarCanFerment, carbonation.HotVessel,
+	carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.Freezing, carbonation.LittleHeadspace,
+	carbonation.AboveComputed, carbonation.SugarCanFerment, carbonation.BelowAtmosphere, carbonation.HotVessel,
 }
 
 // say notes the cautions of a pack.

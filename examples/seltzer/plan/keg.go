@@ -36,7 +36,7 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePre
 		warm = moment{"stored", *r.Store}
 	}
 	var err error
-	if p.Highest, err = m.highestKeg(r, k, []moment{{"on its gas", r.Temperature}, warm}); err != nil {
+	if p.Highest, err = m.highestKeg(r, k, p.Gauge, []moment{{"on its gas", r.Temperature}, warm}); err != nil {
 		return err
 	}
 	named := fmt.Sprintf("The keg at %s, %s, at %s", p.Highest.Temperature.Text(units.Celsius, 0), p.Highest.When, atLeast(p.Highest))
@@ -44,9 +44,6 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePre
 		named = fmt.Sprintf("The keg at %s, set to %s", p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1))
 	}
 	m.rated(p, named)
-	if p.Gauge.In(units.KilopascalGauge) <= 0 {
-		m.caution("The keg's content is below what it holds without pressure at that temperature: no gas is needed, and it may be flat.")
-	}
 	m.caution(carbonation.PressureVessel.Text())
 	m.caution(carbonation.Cylinder.Text())
 	m.caution(carbonation.Asphyxiation.Text())
@@ -55,7 +52,7 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePre
 
 // highestKeg is the highest pressure of a keg with its content, and with the gas that the sugar
 // of a flavouring can make: as if none of it went to the head-space.
-func (m *maker) highestKeg(r packRecipe, k packed, moments []moment) (HighestPlan, error) {
+func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, moments []moment) (HighestPlan, error) {
 	sugar := m.flavourSugar(r, k)
 	dry, _, err := k.drink.Dry(gravity.SugarWashYield(gravity.Sucrose))
 	if err != nil {
@@ -66,9 +63,15 @@ func (m *maker) highestKeg(r packRecipe, k packed, moments []moment) (HighestPla
 		return HighestPlan{}, err
 	}
 	content := r.target.Plus(units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.Sucrose.CO2Per(kilograms(sugar/1000))))))
+	freezing, err := carbonation.FreezingPoint(k.drink)
+	if err != nil {
+		return HighestPlan{}, err
+	}
 	var high HighestPlan
+	freezes := false
 	for i, at := range moments {
 		s := HighestPlan{When: at.when, Temperature: at.t, Sugar: sugar > 0}
+		freezes = freezes || at.t.Compare(freezing) < 0
 		total, err := liquid.Pressure(at.t, content)
 		if err != nil { // above 20 bar
 			total, s.AtLeast = units.Kilopascal.Of(mostPressure), true
@@ -86,6 +89,9 @@ func (m *maker) highestKeg(r packRecipe, k packed, moments []moment) (HighestPla
 			high = s
 		}
 	}
+	if freezes && !over(high.Verdict) {
+		high.Verdict = carbonation.MayFreeze
+	}
 	var all carbonation.Cautions
 	for _, c := range []struct {
 		is   bool
@@ -94,6 +100,8 @@ func (m *maker) highestKeg(r packRecipe, k packed, moments []moment) (HighestPla
 		{high.Verdict == carbonation.OverRating, carbonation.OverRatingCaution},
 		{high.AtLeast, carbonation.AboveComputed},
 		{sugar > 0, carbonation.SugarCanFerment},
+		{freezes, carbonation.Freezing},
+		{set.In(units.KilopascalGauge) < 0, carbonation.BelowAtmosphere},
 	} {
 		if c.is {
 			all |= 1 << c.what

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -26,71 +25,45 @@ func Make(req Request) (Plan, error) {
 
 // newMaker solves the batch and fills in the plan.
 func newMaker(req Request) (*maker, error) {
-	r, b, err := solved(req)
-	if refused, ok := errors.AsType[*RequestError](err); ok && refused.Field == "flavour.added" {
-		if _, ok := errors.AsType[*tooSweet](err); ok {
-			err = mostFlavour(req, refused)
-		}
-	}
+	r, b, sugar, err := solved(req)
 	if err != nil {
-		return nil, err
-	}
-	weighed, err := kilograms(b.fermentable).Round(req.Scales.Sugar, units.Nearest)
-	if err != nil {
-		return nil, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: reason(err), Err: err}
-	}
-	if off := kg(weighed.Quantity())/b.fermentable - 1; math.Abs(off) > coarsest {
-		return nil, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(),
-			Allowed: fmt.Sprintf("a finer scale: this one misses %.3f kg of %s by %.1f %%", b.fermentable, r.fermentable.Name(), 100*math.Abs(off))}
-	}
-	asked := kilograms(b.fermentable)
-	if b, err = r.forWeight(kg(weighed.Quantity()), b); err != nil {
-		return nil, err
+		return nil, advised(req, err)
 	}
 
 	p := &Plan{
 		Version: 1, Name: req.Name, Request: req, Volume: req.Volume,
 		Strength:   units.PercentVolume.Of(checked.Number(b.strength)),
 		Atmosphere: r.air.Pressure(),
-		Weigh:      []Weight{{What: r.fermentable.Name(), For: "kettle", Mass: weighed, Asked: asked}},
+		Weigh:      []Weight{sugar},
 	}
 	m := &maker{recipe: r, batch: b, plan: p}
-	for _, step := range []func() error{
-		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.addMinerals, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
-		m.readings, m.schedule, m.room, m.cost, m.cautions,
+	for _, step := range []struct {
+		field string // what an error without one is about
+		do    func() error
+	}{
+		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"kettle", m.boil}, {"nutrient", m.feed},
+		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
+		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	} {
-		if err := step(); err != nil {
+		if err := placed(step.field, step.do()); err != nil {
 			return nil, err
 		}
 	}
 	return m, nil
 }
 
-// solved is the batch of a request before its sugar is weighed.
-func solved(req Request) (*recipe, batch, error) {
-	r, err := newRecipe(req)
-	if err != nil {
-		return nil, batch{}, err
-	}
-	b, err := r.forStrength()
-	if err == nil {
-		err = r.bottled(b)
-	}
-	return r, b, err
-}
-
-// coarsest is how far a scale may miss the fermentable: 2 % of the strength.
-const coarsest = 0.02
-
 // A maker fills in the parts of a plan.
 type maker struct {
 	*recipe
 	batch   batch
 	plan    *Plan
-	treated water.Profile    // the water after salts
-	fed     []nutrient.Dose  // as weighed
-	course  nutrient.Ferment // with its buffer
-	warned  int              // cautions that come first
+	treated water.Profile // the water after salts
+	// the same boiled down, with chalk at equilibrium and with none dropped
+	boiledLow, boiledHigh water.Profile
+	fed                   []nutrient.Dose  // as weighed
+	course                nutrient.Ferment // with its buffer
+	warned                int              // cautions that come first
 
 	salted minerals
 }
@@ -172,7 +145,7 @@ func (m *maker) fits() error {
 		need, have := math.Ceil(10*v.need.In(units.Litre)-1e-6)/10, v.capacity.In(units.Litre) // as it is printed
 		if need > have {
 			return &RequestError{Field: v.field, Value: v.capacity.Text(units.Litre, 1),
-				Allowed: fmt.Sprintf("at least %.1f L: %s %.1f L; a smaller volume, or less water with a stronger base, would fit", need, v.what, need)}
+				Allowed: fmt.Sprintf("at least %.1f L: %s %.1f L; a smaller volume, or less water with a stronger base, would fit", math.Ceil(10*need)/10, v.what, need)}
 		}
 		if need > 0.9*have {
 			m.caution(v.tight)
@@ -255,9 +228,10 @@ func (m *maker) flavour() error {
 		Name: f.Name, Added: litres(total),
 		Rise:    units.PercentVolume.Of(checked.Number(share * m.batch.strength)),
 		Ethanol: units.Percent.Of(checked.Number(100 * share)),
+		Sugar:   units.GramPerLitre.Of(checked.Number(1000 * kg(s.Extract()) / m.req.Volume.In(units.Litre))),
 	}
 	if share > 0.49 {
-		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for malt beverages up to 6 % vol (27 CFR 7.5, 25.15(b)); check the law in force.")
+		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR 25.15(b), 7.5); check the law in force.")
 	}
 	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {
 		m.caution("An oil-based flavouring falls out as haze when its alcohol is diluted: try it in a glass of the cold, carbonated drink first.")

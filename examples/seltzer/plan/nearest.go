@@ -21,7 +21,7 @@ import (
 func Nearest(req Request) (Request, []string, error) {
 	req.Packs = slices.Clone(req.Packs)
 	changes := req.intoRange()
-	for range 4 + len(req.Packs) { // a strength, a flavouring, a buffer, each pack, and the look that finds no more
+	for range mostChanges {
 		_, err := Make(req)
 		e, _ := errors.AsType[*RequestError](err)
 		limit, _ := errors.AsType[*units.RangeError](err)
@@ -29,11 +29,14 @@ func Nearest(req Request) (Request, []string, error) {
 		case err == nil:
 			return req, changes, nil
 		case e == nil:
-			return Request{}, nil, err
+			return Request{}, changes, err
 		case tooSmall(err):
 			return fitting(req, changes, err)
 		case e.Field == "strength" && limit != nil && limit.Max >= leastStrength:
 			most := math.Floor(10*limit.Max) / 10
+			if limit.Value < limit.Min {
+				most = limit.Min
+			}
 			changes = append(changes, fmt.Sprintf("strength %.4g %% vol for %.4g", most, req.Strength.In(units.PercentVolume)))
 			req.Strength = units.PercentVolume.Of(checked.Number(most))
 		case e.Field == "flavour.added" && limit != nil:
@@ -49,12 +52,16 @@ func Nearest(req Request) (Request, []string, error) {
 			changes = append(changes, "no buffer")
 			req.Buffer = nil
 		default:
-			return Request{}, nil, err
+			return Request{}, changes, err
 		}
 	}
 	_, err := Make(req)
-	return Request{}, nil, err
+	return Request{}, changes, err
 }
+
+// mostChanges is where the search for a nearest request gives up: each change may bring
+// another limit to light.
+const mostChanges = 12
 
 // flat tells whether a bottle is refused that shall have less gas than the ferment leaves.
 func flat(e *RequestError, limit *units.RangeError) bool {
@@ -118,11 +125,11 @@ func fitting(req Request, changes []string, err error) (Request, []string, error
 		} else if tooSmall(err) || lo > 0 {
 			hi = mid
 		} else {
-			return Request{}, nil, err // so small that something else fails
+			return Request{}, changes, err // so small that something else fails
 		}
 	}
 	if lo == 0 {
-		return Request{}, nil, err
+		return Request{}, changes, err
 	}
 	// Round down to a tenth of a litre, as one would.
 	whole := req.Volume.In(units.Litre)

@@ -84,7 +84,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 		return err
 	}
 	if r.primes() {
-		if b.Held = p.Highest.Verdict != carbonation.WithinRating; !b.Held {
+		if b.Held = over(p.Highest.Verdict); !b.Held {
 			m.plan.Weigh = append(m.plan.Weigh, b.Priming)
 		}
 	}
@@ -105,6 +105,8 @@ func (m *maker) rated(p *PackPlan, named string) {
 		switch c {
 		case carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.AboveComputed:
 			m.warn(named + ": " + c.Text())
+		case carbonation.Freezing:
+			m.warn("The " + p.Kind + "s: " + c.Text())
 		default:
 			m.caution(c.Text())
 		}

@@ -53,6 +53,8 @@ type WaterPlan struct {
 	After  WaterFigures `json:"after"` // with the doses as weighed
 	Doses  []Weight     `json:"doses"`
 
+	Boiled *BoiledWater `json:"boiled,omitempty"` // where there is a boil
+
 	Judgement string `json:"report_judgement"` // of the report's charge balance
 }
 
@@ -68,6 +70,16 @@ type WaterFigures struct {
 	Hardness           units.CalciumCarbonate  `json:"hardness"`
 	ResidualAlkalinity units.CalciumCarbonate  `json:"residual_alkalinity"`
 	ChargeImbalance    float64                 `json:"charge_imbalance_percent"`
+}
+
+// BoiledWater is what the boil can make of the treated water, boiled down: from chalk at
+// equilibrium (low) to none dropped out (high). Which of them it comes to is not foreseen.
+type BoiledWater struct {
+	AlkalinityLow  units.CalciumCarbonate  `json:"alkalinity_low"`
+	AlkalinityHigh units.CalciumCarbonate  `json:"alkalinity_high"`
+	CalciumLow     units.MassConcentration `json:"calcium_low"`
+	CalciumHigh    units.MassConcentration `json:"calcium_high"`
+	Scale          units.Mass              `json:"scale"` // the most chalk, as scale and haze
 }
 
 // Vessel is the liquid at one moment: where, how warm, how much, how dense.
@@ -122,6 +134,9 @@ type AcidityPlan struct {
 	Buffer        *Weight    `json:"buffer,omitempty"`
 	Low           units.Mass `json:"buffer_low"` // if the yeast makes the least acids
 	High          units.Mass `json:"buffer_high"`
+	Clear         units.Mass `json:"buffer_if_no_chalk_drops"` // the dose before rounding, if the boil drops none
+	EndClear      float64    `json:"end_pH_if_no_chalk_drops"` // with the dose as weighed; 0 where the boil can drop none
+	Halves        bool       `json:"buffer_in_halves"`         // half before the yeast, half with the second nutrient: all at once is too alkaline to pitch
 
 	Points     []AcidityPoint `json:"points"`                    // from the wash to the dry floor, with the buffer
 	Unforeseen string         `json:"pH_not_foreseen,omitempty"` // why there are none: honey, juice, malt
@@ -133,6 +148,7 @@ type AcidityPoint struct {
 	PH       float64                `json:"pH"`
 	Low      float64                `json:"pH_low"` // with the most acids that yeast makes
 	High     float64                `json:"pH_high"`
+	Clear    float64                `json:"pH_if_no_chalk_drops,omitempty"` // PH is with chalk at equilibrium after the boil
 	Gravity  float64                `json:"gravity"`
 	Strength units.StrengthByVolume `json:"strength"`
 }
@@ -219,10 +235,11 @@ type BottlePlan struct {
 
 // FlavourPlan is the bench trial scaled up.
 type FlavourPlan struct {
-	Name    string                 `json:"name"`
-	Added   units.Volume           `json:"added"`
-	Rise    units.StrengthByVolume `json:"strength_it_adds"`
-	Ethanol units.Share            `json:"share_of_ethanol"`
+	Name    string                  `json:"name"`
+	Added   units.Volume            `json:"added"`
+	Rise    units.StrengthByVolume  `json:"strength_it_adds"`
+	Ethanol units.Share             `json:"share_of_ethanol"`
+	Sugar   units.MassConcentration `json:"sugar_it_brings"` // to the drink; in primed bottles it ferments
 }
 
 // LabelPlan is what the label says.

@@ -285,7 +285,7 @@ func (m *maker) correctPH(s *StatePlan, measured float64) error {
 		}
 		target = max(target, b.Floor)
 	}
-	f, err := m.ferment()
+	f, _, err := m.ferment()
 	if err != nil {
 		return err
 	}
@@ -300,7 +300,10 @@ func (m *maker) correctPH(s *StatePlan, measured float64) error {
 	if err != nil {
 		return err
 	}
-	s.Correction = &Weight{What: salt.String(), For: fmt.Sprintf("pH %.2f to %.1f", measured, target), Mass: mass, Asked: c.Dose.Mass.Value}
+	s.Correction = &Weight{
+		What: salt.String(), Mass: mass, Asked: c.Dose.Mass.Value,
+		For: fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when dry (%.1f with the most acids)", measured, c.Now.Value, c.End.Value, c.End.Low),
+	}
 	for _, text := range c.Cautions {
 		m.caution(text)
 	}

@@ -53,11 +53,11 @@ func ParseRequest(text []byte) (Request, error) {
 // within refuses a quantity that is missing (zero) or outside a range.
 func within[D, E units.Dimension](field string, q units.Quantity[D, E], u units.Unit[D, E], least, most float64) error {
 	if x := q.In(u); !(x >= least && x <= most) {
-		value := q.Text(u, 3)
+		value := number(x, least, most) + " " + u.Symbol()
 		if q.IsZero() {
 			value = "missing or zero"
 		}
-		return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("%g to %g %s", least, most, u.Symbol())}
+		return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("%s to %s %s", plain(least), plain(most), u.Symbol())}
 	}
 	return nil
 }
@@ -127,7 +127,7 @@ func (k *recipe) setPlace() (err error) {
 		return &RequestError{Field: "place", Value: "both altitude and barometer", Allowed: "one of the two"}
 	case p.Altitude != nil:
 		if k.air, err = units.AtAltitude(*p.Altitude); err != nil {
-			return &RequestError{Field: "place.altitude", Value: p.Altitude.Text(units.Metre, 0), Allowed: "-500 to 5000 m"}
+			return &RequestError{Field: "place.altitude", Value: number(p.Altitude.In(units.Metre), -500, 5000) + " m", Allowed: "-500 to 5000 m"}
 		}
 		return within("place.altitude", *p.Altitude, units.Metre, -500, 5000)
 	case p.Barometer != nil:
@@ -171,7 +171,7 @@ func warmestOK(f Fermenter) error {
 func (k *recipe) boilOK() error {
 	b := k.req.Kettle.Boil
 	if time.Duration(b) > mostBoil {
-		return &RequestError{Field: "kettle.boil", Value: b.String(), Allowed: fmt.Sprintf("0 to %v", mostBoil)}
+		return &RequestError{Field: "kettle.boil", Value: b.String(), Allowed: fmt.Sprintf("0 to %v", Duration(mostBoil))}
 	}
 	away, capacity := k.req.Kettle.BoilOff.In(units.LitrePerMinute)*b.minutes(), k.req.Kettle.Capacity.In(units.Litre)
 	if away >= capacity {
@@ -237,7 +237,7 @@ func (k *recipe) setPacks() error {
 		k.packs = append(k.packs, r)
 	}
 	if total := k.req.Volume.In(units.Litre); sum < 0.999*total || sum > 1.001*total {
-		return &RequestError{Field: "packs", Value: fmt.Sprintf("they hold %.4g L", sum), Allowed: fmt.Sprintf("what the batch is, %.4g L: change volume or a pack's volume", total)}
+		return &RequestError{Field: "packs", Value: fmt.Sprintf("they hold %s L", brief(sum)), Allowed: fmt.Sprintf("what the batch is, %s L: change volume or a pack's volume", brief(total))}
 	}
 	return nil
 }
@@ -285,6 +285,9 @@ func (p *packRecipe) set() error {
 			var err error
 			p.primer, err = nutrient.ParseFermentable(p.Priming)
 			checks = append(checks, named(f("prime_with"), p.Priming, err))
+			if err == nil && p.primer.Fermentability().In(units.Percent) < 1 {
+				checks = append(checks, &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "something that yeast ferments"})
+			}
 		}
 		p.yield = p.primer.Yield()
 	} else {

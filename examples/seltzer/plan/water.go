@@ -20,7 +20,7 @@ func (m *maker) water() error {
 	w := m.req.Water
 	before, err := w.Report.profile()
 	if err != nil {
-		return &RequestError{Field: "water.report", Value: "as given", Allowed: reason(err), Err: err}
+		return placed("water.report", err)
 	}
 	balance := before.IonicBalance()
 	p := WaterPlan{Volume: volume, Before: figures(before, balance), Target: w.Target, Judgement: balance.Judgement}
@@ -43,11 +43,11 @@ func (m *maker) water() error {
 		}
 		targets, err := w.Target.targets()
 		if err != nil {
-			return &RequestError{Field: "water.target", Value: "as given", Allowed: reason(err), Err: err}
+			return placed("water.target", err)
 		}
 		recipe, err := water.Solve(water.Request{Water: before, Volume: volume, Salts: stocks(salts), Targets: targets})
 		if err != nil {
-			return &RequestError{Field: "water.target", Value: "as given", Allowed: reason(err), Err: err}
+			return placed("water.target", err)
 		}
 		doses = recipe.Doses
 	}

@@ -16,6 +16,7 @@ const (
 	FigureBoiling
 	FigureAtmosphere
 	FigureWater
+	FigureBoiledWater
 	FigureSalts
 	FigureGravity
 	FigureFloor
@@ -46,6 +47,7 @@ const (
 	FigureCost
 	FigureReading
 	FigureCarbohydrate
+	FigureGasLeft
 )
 
 var whys = map[Figure]Why{
@@ -58,11 +60,14 @@ var whys = map[Figure]Why{
 	FigureBoiling: {
 		"temperature at which the vapour pressure of water is that of the atmosphere",
 		"Wagner & Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783, eq. 1"},
+	FigureBoiledWater: {
+		"between nothing dropped and calcite at equilibrium with the water at its boiling point, under air: CaCO3 drops out until Ca²⁺ · CO3²⁻ is its solubility product; then as it boils down",
+		"L. N. Plummer & E. Busenberg, Geochim. Cosmochim. Acta 46 (1982) 1011; how much drops in a given time is not known"},
 	FigureAtmosphere: {
 		"p = 101.325 kPa · (1 − 0.0065·H/288.15)^5.25588, or the barometer given; weather moves it by up to 3 kPa",
 		"ISO 2533:1975 (standard atmosphere)"},
 	FigureWater: {
-		"ions add by mass; hardness = Ca + Mg as CaCO3; residual alkalinity = alkalinity − Ca/3.5 − Mg/7, in equivalents",
+		"ions add by mass; hardness = Ca + Mg as CaCO3; residual alkalinity = alkalinity − Ca/3.5 − Mg/7, in equivalents; balance = (cations − anions) / (cations + anions)",
 		"atomic weights CIAAW 2021; Kolbach, Monatsschrift für Brauerei 6 (1953) 49"},
 	FigureSalts: {
 		"the doses with the least weighted squared distance to the target, none negative; then as the scale weighs them",
@@ -151,6 +156,9 @@ var whys = map[Figure]Why{
 	FigureReading: {
 		"the share of the sugar used at which the wash, as measured or planned, shows that reading at that temperature",
 		"as for gravity and yield; finished, stalled: common practice, no source"},
+	FigureGasLeft: {
+		"sugar left × 0.51428 g of CO2, as sucrose and all of it to gas: the most that it can make",
+		"Gay-Lussac's equation with atomic weights CIAAW 2021"},
 	FigureVolumes: {
 		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",
 		"IUPAC-NIST Solubility Database, SRD 106"},

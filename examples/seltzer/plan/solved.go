@@ -1,0 +1,50 @@
+package plan
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"example.org/zymase/units"
+)
+
+// solved is the batch of a request, with its sugar as weighed.
+func solved(req Request) (*recipe, batch, Weight, error) {
+	r, err := newRecipe(req)
+	if err != nil {
+		return nil, batch{}, Weight{}, err
+	}
+	b, err := r.forStrength()
+	if err != nil {
+		return nil, b, Weight{}, err
+	}
+	if err := r.bottled(b); err != nil {
+		return nil, b, Weight{}, err
+	}
+	sugar := Weight{What: r.fermentable.Name(), For: "kettle", Asked: kilograms(b.fermentable)}
+	if sugar.Mass, err = sugar.Asked.Round(req.Scales.Sugar, units.Nearest); err != nil {
+		return nil, b, sugar, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: reason(err), Err: err}
+	}
+	if off := kg(sugar.Mass.Quantity())/b.fermentable - 1; math.Abs(off) > coarsest {
+		return nil, b, sugar, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(),
+			Allowed: fmt.Sprintf("a finer scale: this one misses %.3f kg of %s by %.1f %%", b.fermentable, r.fermentable.Name(), 100*math.Abs(off))}
+	}
+	b, err = r.forWeight(kg(sugar.Mass.Quantity()), b)
+	return r, b, sugar, err
+}
+
+// advised adds to a refusal how far the request may go, where that takes a search.
+func advised(req Request, err error) error {
+	if _, ok := errors.AsType[*tooSweet](err); ok {
+		if refused, ok := errors.AsType[*RequestError](err); ok {
+			return mostFlavour(req, refused)
+		}
+	}
+	if errors.Is(err, errTooWeak) {
+		return leastFor(req, err)
+	}
+	return err
+}
+
+// coarsest is how far a scale may miss the fermentable: 2 % of the strength.
+const coarsest = 0.02

@@ -1,0 +1,40 @@
+package plan
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// errTooWeak is a strength that the primer of the bottles alone passes, or hardly leaves.
+var errTooWeak = errors.New("the primer alone makes more than this strength")
+
+// leastFor turns the refusal of a strength that is too low for its priming into the least that
+// can be planned, to a tenth of a percent.
+func leastFor(req Request, refused error) error {
+	want := req.Strength.In(units.PercentVolume)
+	can := func(tenths float64) bool {
+		req.Strength = units.PercentVolume.Of(checked.Number(tenths / 10))
+		_, _, _, err := solved(req)
+		return !errors.Is(err, errTooWeak) // what else there is to mend is told next
+	}
+	lo, hi := math.Floor(10*want), 10*mostStrength
+	if !can(hi) {
+		return refused
+	}
+	for hi-lo > 1 {
+		if mid := math.Floor((lo + hi) / 2); can(mid) {
+			hi = mid
+		} else {
+			lo = mid
+		}
+	}
+	return &RequestError{
+		Field: "strength", Value: fmt.Sprintf("%.4g %% vol", want),
+		Allowed: fmt.Sprintf("at least %.1f %% vol with the primer that these bottles need; or less CO2, or less head-space", hi/10),
+		Err:     &units.RangeError{Func: "plan.Make", Quantity: "strength", Value: want, Unit: "% vol", Min: hi / 10, Max: mostStrength, Source: errTooWeak.Error()},
+	}
+}

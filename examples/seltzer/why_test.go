@@ -1,0 +1,121 @@
+package main
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// What the reason of a row has to speak of, by section and label. A row that is not listed
+// fails, so that a new figure is given its reason with thought.
+var reasons = []struct{ section, label, says string }{
+	{"", "packaged", "volume of the ethanol"},
+	{"", "atmosphere", "101.325 kPa"}, {"", "atmosphere", "vapour pressure of water"},
+	{"Weigh", "white sugar, kettle", "strength asked for"},
+	{"Weigh", ".*, water", "distance to the target"},
+	{"Weigh", ".*, fermenter, in stages", "nitrogen share of the source"},
+	{"Weigh", "potassium bicarbonate, fermenter, buffer", "end pH"},
+	{"Weigh", "dry yeast, fermenter", "live cells"},
+	{"Weigh", "white sugar, priming the bottles", "CO2 that a gram makes"},
+	{"Water", "charge balance of the report", "cations"},
+	{"Water", "(residual )?alkalinity|hardness", "alkalinity"},
+	{"Water", "[a-z]+", "ions add by mass"},
+	{"Water", "(alkalinity|calcium) after the boil|chalk from the boil", "calcite at equilibrium"},
+	{"Volumes", ".*", "mass / density"},
+	{"Gravity", "original", "density of water at 20 °C"}, {"Gravity", "original", "20 °C hydrometer"},
+	{"Gravity", "one third of the sugar used|two thirds used", "density of water at 20 °C"},
+	{"Gravity", "dry floor", "all fermentable sugar is used"}, {"Gravity", "dry floor", "below zero"}, {"Gravity", "dry floor", "20 °C hydrometer"},
+	{"Nutrient", "nitrogen wanted", "mg N"},
+	{"Nutrient", "nitrogen brought|not covered.*|with the yeast|.* of the sugar used", "nitrogen share of the source"},
+	{"pH", ".*the yeast works|.* of the sugar used|at the end without buffer", "charge balance"},
+	{"pH", "potassium bicarbonate", "end pH"},
+	{"Yeast", "live cells|dry yeast|packs", "live cells"},
+	{"Yeast", "wake it in", "water 10 to 20 times"},
+	{"kegs|bottles", "content", "one volume"},
+	{"kegs|bottles", "strength", "volume of the ethanol"},
+	{"kegs", "filled", "density of CO2 gas"},
+	{"kegs", "set the gauge to", "pressure at which the liquid holds the content"},
+	{"kegs", "highest, .*", "against the rating"}, {"kegs", "highest, .*", "at which the liquid holds the content"},
+	{"bottles", "already dissolved", "under the atmosphere at the warmest"},
+	{"bottles", "gas from the flavouring's sugar|priming for all", "CO2 that a gram makes"},
+	{"bottles", "dissolve it in", "ethanol"},
+	{"bottles", "in the drink when served|pressure served.*|pressure stored.*|highest, .*", "is conserved"},
+	{"bottles", "highest, .*", "against the rating"},
+	{"Flavour", ".*", "dose of the trial"},
+	{"Label", "alcohol|counts as", "% vol for other drinks"},
+	{"Label", "energy.*", "29 for a gram of ethanol"},
+	{"Label", "carbohydrate.*", "includes polyols"},
+	{"Label", "standard drinks.*", "14 g of ethanol"},
+	{"How sure", ".*", "u²"},
+	{"By the readings", "original, measured|after .*", "shows that reading"},
+	{"By the readings", "dry floor of this wash", "all fermentable sugar is used"},
+	{"By the readings", "gas that the sugar left can make", "CO2"},
+	{"By the readings", "potassium bicarbonate", "end pH"},
+	{"When", ".*", "the gravity decides"},
+	{"Air", ".*", "fresh air"},
+	{"Buy", ".*", "price"},
+	{"Mass balance", ".*", "mass in = mass out"},
+}
+
+// Each reason belongs to its figure: in a plan with all that a plan can have.
+func TestReasonsBelong(t *testing.T) {
+	for name, change := range map[string]func(*plan.Request){
+		"built in": func(*plan.Request) {},
+		"over its rating, part full, sweet": func(r *plan.Request) {
+			g := units.GramPerLitre.Of(300)
+			r.Flavour.Sugar, r.Flavour.Strength = &g, nil
+			r.Packs[1].Rating, r.Packs[0].Size = units.BarGauge.Of(2), units.Litre.Of(30)
+		},
+		"sour and stuck": func(r *plan.Request) {
+			sour := 3.0
+			r.Readings = []plan.Reading{
+				{Gravity: 1.027, Temperature: units.Celsius.Of(20)},
+				{After: plan.Duration(5 * 24 * 3600e9), Gravity: 1.012, Temperature: units.Celsius.Of(20)},
+				{After: plan.Duration(9 * 24 * 3600e9), Gravity: 1.012, Temperature: units.Celsius.Of(20), PH: &sour},
+			}
+		},
+	} {
+		req, err := plan.ParseRequest(builtIn)
+		if err != nil {
+			t.Fatal(err)
+		}
+		change(&req)
+		p, err := plan.Make(req)
+		if err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		for i, s := range sheet(p, style{}) {
+			for _, r := range s.rows {
+				if r.relation == "" {
+					continue
+				}
+				label, title := r.label, s.title
+				if strings.HasPrefix(title, "Weigh") {
+					label += ", " + r.note
+				}
+				if i == 0 {
+					title = ""
+				}
+				if strings.HasPrefix(title, "Water") {
+					label = strings.TrimSpace(label)
+				}
+				found := false
+				for _, want := range reasons {
+					in := want.section == title && title == "" || want.section != "" && regexp.MustCompile("^(\\d+ )?("+want.section+")").MatchString(title)
+					if in && regexp.MustCompile("^("+want.label+")$").MatchString(label) {
+						found = true
+						if !strings.Contains(r.relation, want.says) {
+							t.Errorf("%s: %s, %s: the reason does not speak of %q: %s", name, s.title, r.label, want.says, r.relation)
+						}
+					}
+				}
+				if !found {
+					t.Errorf("%s: %s, %s: no reason is listed for it", name, s.title, label)
+				}
+			}
+		}
+	}
+}
