@@ -27,8 +27,8 @@ const dissolvedRange = "Plummer & Busenberg 1982; Span & Wagner 1996 to 2000 kPa
 //   - Range: −2 to 90 °C; from the pressure of the vapours to 2000 kPa absolute;
 //     beyond it the error is a [*units.RangeError].
 //   - Units: absolute pressure; g in a litre of the gas-free liquid at 20 °C.
-//   - Uncertainty: in water 1 to 2 % from 15 to 40 °C, 3 % at 0 °C; in a drink see
-//     [Liquid].
+//   - Uncertainty: in water 1 to 2 % from 15 to 40 °C, 3 % at 0 °C and at 60 °C, 5 % at
+//     90 °C, where the true content is the higher one; in a drink see [Liquid].
 func (l Liquid) Content(t units.Temperature, p units.AbsolutePressure) (units.CarbonDioxideContent, error) {
 	c, kpa := t.In(units.Celsius), p.In(units.Kilopascal)
 	if err := limit.Check("carbonation.Liquid.Content", "temperature", c, "°C", coldest, warmest, dissolvedRange); err != nil {

@@ -23,7 +23,8 @@ const plummer = "Plummer & Busenberg 1982"
 //     from there. Beyond it the error is a [*units.RangeError].
 //   - Units: mol/(kg water·atm).
 //   - Uncertainty: published correlations spread by 3 % at 0 °C, 1 to 2 % from
-//     15 to 40 °C.
+//     15 to 40 °C. Above that this one holds less than [HenryCarroll] and IAPWS G7-04
+//     (2004), which agree: 3 % less at 60 °C, 4.6 % at 90 °C.
 func HenryPlummerBusenberg(t units.Temperature) (k float64, err error) {
 	c := t.In(units.Celsius)
 	if err := limit.Check("carbonation.HenryPlummerBusenberg", "temperature", c, "°C", coldest, warmest, plummer); err != nil {

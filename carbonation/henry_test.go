@@ -86,3 +86,13 @@ func TestHenryRefuses(t *testing.T) {
 		ok[units.AbsolutePressure](t)(carbonation.HenryCarroll(celsius(c)))
 	}
 }
+
+// How far hot solubilities part, as stated: Carroll, Slupsky & Mather (1991) hold more than
+// Plummer & Busenberg (1982), 3 % at 60 °C and 4.6 % at 90 °C.
+func TestHotSpread(t *testing.T) {
+	for c, want := range map[float64]float64{60: 3, 90: 4.6} {
+		k := ok[float64](t)(carbonation.HenryPlummerBusenberg(celsius(c)))
+		h := ok[units.AbsolutePressure](t)(carbonation.HenryCarroll(celsius(c))).In(units.Kilopascal)
+		near(t, "Carroll over Plummer, %", 100*(101.325*1000/18.015/h/k-1), want, 0.4)
+	}
+}

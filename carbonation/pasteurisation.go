@@ -98,7 +98,8 @@ const mostReadings, yearMinutes = 1e6, 365 * 24 * 60
 //   - Range: 2 to 1,000,000 readings, times rising from 0 to a year, 0 to 90 °C;
 //     otherwise, or if the pack is none, the error is a [*units.RangeError].
 //   - Units: PU, of which one is a minute at 60 °C.
-//   - Uncertainty: 0.5 K in the log is 18 % of the units.
+//   - Uncertainty: 0.5 K in the log is 18 % of the units. The peak pressure: as
+//     [ClosedVessel.At], 8 % at 60 °C, as the solubility of CO2 is less sure in the heat.
 func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation, error) {
 	const fn = "carbonation.Lethality.Pasteurise"
 	if err := limit.Check(fn, "number of readings", float64(len(log)), "", 2, mostReadings, "a log"); err != nil {

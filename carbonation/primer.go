@@ -25,8 +25,9 @@ const (
 )
 
 // Primers made of one sugar. Every gram is counted as fermented to ethanol and
-// CO2 (Gay-Lussac's equation): yeast that grows keeps 5 to 10 % of it, so the
-// drink ends a little below the content asked for, never above.
+// CO2 (Gay-Lussac's equation): yeast that grows keeps 5 to 10 % of it, so the primer
+// makes a little less gas than counted. The drink itself can still end above the content
+// asked for, where it held up to a fifth more than [ResidualContent] says.
 var (
 	// Sucrose is table sugar: 0.51428 g CO2 per g.
 	Sucrose = Primer{"sucrose", perSucrose}

@@ -34,7 +34,8 @@ type Priming struct {
 //     [*units.RangeError].
 //   - Units: contents in g/L of liquid at 20 °C; sugar left as sucrose; mass as
 //     weighed.
-//   - Uncertainty: up to 10 % less gas than counted, as yeast grows on some of it.
+//   - Uncertainty: up to 10 % less gas from the primer than counted, as yeast grows on
+//     some of it; up to a fifth of dissolved more, see [ResidualContent].
 func PrimingSugar(target, dissolved units.CarbonDioxideContent, volume units.Volume, sugarLeft units.MassConcentration, with Primer) (Priming, error) {
 	const fn, usual = "carbonation.PrimingSugar", "bottles hold less"
 	want, have := target.In(units.GramCO2PerLitre), dissolved.In(units.GramCO2PerLitre)

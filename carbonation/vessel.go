@@ -210,7 +210,8 @@ func (c ClosedVessel) CO2() units.Mass { return units.Gram.Of(checked.Number(c.c
 //     AtLeast, Verdict and Cautions.
 //   - Units: gauge against the atmosphere at closing.
 //   - Uncertainty: that of the solubility, about 5 % of the pressure over
-//     atmosphere, and with little head-space that of the filled volume: 1 mL in 330
+//     atmosphere, and above 40 °C 3 % (60 °C) to 5 % (90 °C) more, by which the figure
+//     rather reads too high; 1 to 4 % of the air; and with little head-space that of the filled volume: 1 mL in 330
 //     is a tenth of the head-space of a small bottle.
 func (c ClosedVessel) At(t units.Temperature) (PackState, error) {
 	return c.state("carbonation.ClosedVessel.At", t, false)

@@ -56,8 +56,8 @@ func Example_underAValve() {
 func Example_coldCrash() {
 	show(coldCrash())
 	// Output:
-	// At once 1.08 L; once the cold drink has taken up gas from the room above, 5.1 L.
-	// That air brings 25 mg/L of oxygen to the drink; 85 g of CO2 let in from a regulator keep it out.
+	// At once 1.08 L; once the cold drink has taken up gas from the room above, 5.7 L.
+	// That air brings 28 mg/L of oxygen to the drink; 85 g of CO2 let in from a regulator keep it out.
 	// => air at once: 1.08 L (check 1.05, within 0.06)
 }
 
