@@ -28,6 +28,9 @@ const (
 	longest       = 10 * 365 * 24 // h
 	slowestRate   = 1e-5          // 1/h
 	fastestRate   = 1e3
+	leastWay      = 1e-6 // g/L
+	mostWay       = 1e3
+	mostOfTheWay  = 0.9999
 )
 
 // NewCarbonationRate returns a rate in 1/h.
@@ -49,8 +52,9 @@ func (r CarbonationRate) PerHour() float64 { return r.perHour }
 //   - Source: first-order approach dC/dt = k·(C∞ − C): k = ln((C∞ − C1)/(C∞ −
 //     C2))/Δt. Counting pressure times hours in a straight line, as the trade
 //     does, is wrong.
-//   - Range: the second content between the first and that at rest, a time of
-//     0.001 to 100,000 h, a rate as [NewCarbonationRate]; otherwise the error is a
+//   - Range: the second content between the first and 99.99 % of the way to that at
+//     rest, which is 1e-6 to 1000 g/L away, a time of 0.001 to 100,000 h, a rate as
+//     [NewCarbonationRate]; otherwise the error is a
 //     [*units.RangeError].
 //   - Units: g/L; 1/h.
 //   - Uncertainty: near rest it grows without bound; take the second reading about
@@ -62,6 +66,12 @@ func RateFromReadings(first, second, atRest units.CarbonDioxideContent, apart ti
 		return CarbonationRate{}, err
 	}
 	if err := limit.Check(fn, "second content", b, "g/L", math.Min(a, r), math.Max(a, r), approachRange); err != nil {
+		return CarbonationRate{}, err
+	}
+	if err := limit.Check(fn, "way to rest", math.Abs(r-a), "g/L", leastWay, mostWay, "a first content that is not at rest"); err != nil {
+		return CarbonationRate{}, err
+	}
+	if err := limit.Check(fn, "share of the way to rest", (b-a)/(r-a), "", 0, mostOfTheWay, "rest itself is never quite reached"); err != nil {
 		return CarbonationRate{}, err
 	}
 	return NewCarbonationRate(math.Log((r-a)/(r-b)) / apart.Hours())
@@ -96,8 +106,8 @@ func (r CarbonationRate) after(from, atRest units.CarbonDioxideContent, t time.D
 // at rest, which it never quite reaches.
 //
 //   - Source: t = ln((C∞ − C0)/(C∞ − C))/k.
-//   - Range: a content between the first and that at rest, a rate that is not zero,
-//     at most 10 years; otherwise the error is a [*units.RangeError].
+//   - Range: a content between the first and 99.99 % of the way to that at rest, a rate
+//     that is not zero, at most 10 years; otherwise the error is a [*units.RangeError].
 //   - Units: g/L.
 //   - Uncertainty: that of the rate.
 func (r CarbonationRate) Until(from, to, atRest units.CarbonDioxideContent) (d time.Duration, err error) {
@@ -112,7 +122,10 @@ func (r CarbonationRate) Until(from, to, atRest units.CarbonDioxideContent) (d t
 	if err := limit.Check(fn, "content", b, "g/L", math.Min(a, e), math.Max(a, e), "on the way to rest"); err != nil {
 		return d, err
 	}
-	h := math.Log((e-a)/(e-b)) / r.perHour // without end at rest itself
+	if err := limit.Check(fn, "share of the way to rest", (b-a)/(e-a), "", 0, mostOfTheWay, "rest itself is never quite reached"); err != nil {
+		return d, err
+	}
+	h := math.Log((e-a)/(e-b)) / r.perHour
 	if err := limit.Check(fn, "time", h, "h", 0, longest, approachRange); err != nil {
 		return d, err
 	}

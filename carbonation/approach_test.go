@@ -62,10 +62,12 @@ func TestApproachRefuses(t *testing.T) {
 		_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(c), gramsCO2(5), hour)
 		refused(t, "second", err, "second content")
 	}
-	for _, c := range []float64{1, 5} { // no way at all, and all of it
-		_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(c), gramsCO2(5), hour)
-		refused(t, "second", err, "rate")
-	}
+	_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(1), gramsCO2(5), hour)
+	refused(t, "no way at all", err, "rate")
+	_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(5), gramsCO2(5), hour)
+	refused(t, "all of the way", err, "share of the way to rest")
+	_, err = carbonation.RateFromReadings(gramsCO2(5), gramsCO2(5), gramsCO2(5), hour)
+	refused(t, "at rest already", err, "way to rest")
 	_, err = carbonation.CarbonationRate{}.After(gramsCO2(1), gramsCO2(5), hour)
 	refused(t, "zero rate", err, "rate")
 	_, err = carbonation.CarbonationRate{}.Until(gramsCO2(1), gramsCO2(2), gramsCO2(5))
@@ -75,7 +77,10 @@ func TestApproachRefuses(t *testing.T) {
 	_, err = carbonation.StillKeg.After(gramsCO2(1), gramsCO2(5), 88000*hour)
 	refused(t, "time", err, "time")
 	_, err = carbonation.StillKeg.Until(gramsCO2(1), gramsCO2(5), gramsCO2(5))
-	refused(t, "at rest itself", err, "time")
+	refused(t, "at rest itself", err, "share of the way to rest")
+	slow := ok[carbonation.CarbonationRate](t)(carbonation.NewCarbonationRate(1e-5))
+	_, err = slow.Until(gramsCO2(1), gramsCO2(4.9), gramsCO2(5))
+	refused(t, "more than 10 years", err, "time")
 	for _, c := range []float64{0.5, 6} {
 		_, err = carbonation.StillKeg.Until(gramsCO2(1), gramsCO2(c), gramsCO2(5))
 		refused(t, "not on the way", err, "content")
@@ -104,6 +109,13 @@ func TestPlanBurst(t *testing.T) {
 	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), units.GaugePressure{}, k, units.Atmosphere{}))
 	if !b.Cautions.Has(carbonation.NoRating) {
 		t.Errorf("unrated: %v", b.Cautions)
+	}
+	if b.Cautions.Has(carbonation.BelowAtmosphere) {
+		t.Errorf("over the atmosphere: %v", b.Cautions)
+	}
+	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1), gramsCO2(2), barGauge(3), barGauge(4), k, units.Atmosphere{}))
+	if b.Then.In(units.KilopascalGauge) >= 0 || !b.Cautions.Has(carbonation.BelowAtmosphere) {
+		t.Errorf("set back to %v: %v", b.Then, b.Cautions)
 	}
 	_, err := carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(0.5), barGauge(4), k, units.Atmosphere{})
 	refused(t, "never there", err, "content")
@@ -138,6 +150,17 @@ func TestOnRegulator(t *testing.T) {
 	low := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(0.5), 72*hour, units.Atmosphere{}))
 	if low[0].HasReached || low[0].Cautions.Has(carbonation.SharedRegulator) || low[0].Verdict != carbonation.WithinRating {
 		t.Errorf("%+v", low[0])
+	}
+	if list[0].Cautions.Has(carbonation.BelowAtmosphere) || low[0].Cautions.Has(carbonation.BelowAtmosphere) {
+		t.Errorf("over the atmosphere: %v", list[0].Cautions)
+	}
+	flat := keg
+	flat.Target = gramsCO2(1) // less than the drink keeps under 1 atm in the cold
+	for set, kegs := range map[float64]carbonation.Keg{0.5: flat, -0.5: keg} {
+		got := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{kegs}, barGauge(set), 72*hour, units.Atmosphere{}))
+		if !got[0].Cautions.Has(carbonation.BelowAtmosphere) {
+			t.Errorf("set to %g bar: %v", set, got[0].Cautions)
+		}
 	}
 	keg.Rating = barGauge(0.4)
 	low = ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(0.5), 72*hour, units.Atmosphere{}))

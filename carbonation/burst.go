@@ -46,12 +46,11 @@ func PlanBurst(l Liquid, t units.Temperature, from, target units.CarbonDioxideCo
 	if err != nil {
 		return Burst{}, err
 	}
-	b := Burst{
+	verdict, said := Rated(high, rating)
+	return Burst{
 		Stop: stop, Then: outside.Gauge(then), Gauge: high,
 		Forgotten: forgotten, HourLate: rate.after(target, forgotten, time.Hour),
-		Verdict:  rated(high, rating),
-		Cautions: cautions(PressureVessel, Overshoot, Cylinder),
-	}
-	b.Cautions = b.Cautions.with(OverRatingCaution, b.Verdict == OverRating).with(NoRating, b.Verdict == Unrated)
-	return b, nil
+		Verdict:  verdict,
+		Cautions: (said | cautions(Overshoot, Cylinder)).with(BelowAtmosphere, outside.Gauge(then).In(units.KilopascalGauge) < 0),
+	}, nil
 }

@@ -36,7 +36,7 @@ func TestCautions(t *testing.T) {
 }
 
 func TestVerdictText(t *testing.T) {
-	for v := Unrated; v <= BeyondComputed; v++ {
+	for v := Unrated; v <= MayFreeze; v++ {
 		if text, err := v.MarshalText(); err != nil || len(text) < 5 || strings.Contains(string(text), "safe") || string(text) == "unknown" {
 			t.Errorf("%d: %s, %v", v, text, err)
 		}

@@ -77,7 +77,7 @@ func ExampleViscosity() {
 	mu, err := carbonation.Viscosity(s, units.Celsius.Of(4))
 	fmt.Printf("%.2f mPa·s %v\n", mu, err)
 	// Output:
-	// 1.85 mPa·s <nil>
+	// 1.99 mPa·s <nil>
 }
 
 // Moody's chart reads 0.018 for a smooth pipe at Re 100,000.
@@ -95,7 +95,7 @@ func ExampleLine_Balance() {
 	b, err := line.Balance(s, units.Celsius.Of(4), units.BarGauge.Of(1.1), units.LitrePerMinute.Of(2.5))
 	fmt.Println(b.Length.Text(units.Metre, 1), "at", b.PerMetre.Text(units.KilopascalGauge, 1), "a metre", err)
 	// Output:
-	// 5.8 m at 16.4 kPa gauge a metre <nil>
+	// 5.7 m at 16.7 kPa gauge a metre <nil>
 }
 
 func ExampleLine_FlowOf() {
@@ -191,7 +191,17 @@ func ExampleReleased() {
 	fmt.Println(r.Cautions)
 	// Output:
 	// 4.2 % vol <nil>
-	// asphyxiation, over_exposure
+	// immediate_danger, asphyxiation, over_exposure
+}
+
+// The same cellar, aired with 15 m³ an hour: when to send a meter in.
+func ExampleAirOut() {
+	d, cautions, err := carbonation.AirOut(units.CubicMetre.Of(30), units.CubicMetrePerHour.Of(15), 41_500, 5000, 420)
+	fmt.Println(d.Round(time.Minute), err)
+	fmt.Println(cautions)
+	// Output:
+	// 4h23m0s <nil>
+	// immediate_danger, asphyxiation, over_exposure
 }
 
 // A ferment that gives off 60 g an hour at its peak, in a room of 25 m³.

@@ -94,11 +94,15 @@ func (f flowing) result(speed, length float64) LineState {
 		Length: units.Metre.Of(checked.Number(length)), Flow: units.LitrePerMinute.Of(checked.Number(speed * f.area * litresPerMinute)),
 		Speed: speed, Reynolds: re, Laminar: re < laminarBelow,
 		Friction: pa(slope * length), Lift: pa(lift), Fittings: pa(fittings), Restriction: f.line.Restriction, PerMetre: pa(slope),
-		Cautions: cautions(PressureVessel).with(Recalled, true),
+		Cautions: cautions(PressureVessel).with(Recalled, true).with(TurningFlow, re > turnsFrom && re < turnsTo),
 	}
 }
 
 const litresPerMinute = 60_000 // m³/s in L/min
+
+// Between these Reynolds numbers a flow may be laminar or turbulent: L. F. Moody's
+// critical zone, Trans. ASME 66 (1944) 671; recalled from memory.
+const turnsFrom, turnsTo = 2000, 4000
 
 // Balance returns the length of line that gives a flow from a keg pressure: with less
 // the drink rushes and foams, with more it crawls. The keg pressure is that which
@@ -112,7 +116,8 @@ const litresPerMinute = 60_000 // m³/s in L/min
 //     a [*units.RangeError].
 //   - Units: gauge pressure; viscosity and density of the drink without gas.
 //   - Uncertainty: 10 % of the length; gas that breaks out along the line makes it
-//     resist more.
+//     resist more. At Reynolds number 2300 the length drops by two fifths, as the greater
+//     friction counts from there on: the result then carries [TurningFlow].
 func (l Line) Balance(s gravity.Solution, t units.Temperature, keg units.GaugePressure, flow units.VolumeFlow) (LineState, error) {
 	const fn = "carbonation.Line.Balance"
 	f, err := l.flow(fn, s, t)
@@ -139,7 +144,8 @@ func (l Line) Balance(s gravity.Solution, t units.Temperature, keg units.GaugePr
 //     that covers lift and restriction; a speed up to 50 m/s; otherwise the error is a
 //     [*units.RangeError].
 //   - Units: gauge pressure.
-//   - Uncertainty: 10 % of the flow. Near Re 2300 the flow may be either of two.
+//   - Uncertainty: 10 % of the flow. Near Re 2300 the flow may be either of two: the
+//     result carries [TurningFlow].
 func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePressure, length units.Length) (LineState, error) {
 	const fn, fastest = "carbonation.Line.FlowOf", 50 // m/s
 	f, err := l.flow(fn, s, t)

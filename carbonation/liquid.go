@@ -7,7 +7,7 @@ import (
 )
 
 // Liquid is the drink as CO2 sees it: how much water there is in a litre of it,
-// and how its vapours stand against those of pure water and ethanol. The zero
+// how its vapours stand against those of pure water and ethanol, and where it freezes. The zero
 // value is pure water.
 //
 // CO2 is taken to dissolve in the water of the drink as in pure water: Henry's
@@ -27,6 +27,7 @@ type Liquid struct {
 	dry     float64 // kg/L at 20 °C that the water falls short of pure water
 	wet     float64 // share of the vapour pressure of pure water that is missing
 	ethanol float64 // share of the vapour pressure of pure ethanol
+	freezes float64 // °C
 }
 
 // Density of water at 20 °C and 101.325 kPa, kg/L (Tanaka et al., Metrologia 38
@@ -54,8 +55,12 @@ func NewLiquid(s gravity.Solution) (Liquid, error) {
 	simple := s.ExtractOf(gravity.Glucose).In(units.Kilogram) + s.ExtractOf(gravity.Fructose).In(units.Kilogram)
 	sugar := simple/molarMassGlucose + (s.Extract().In(units.Kilogram)-simple)/molarMassSucrose
 	water := s.Water().In(units.Kilogram)
-	aw, ae := activities(water/molarMassWater, s.Ethanol().In(units.Kilogram)/molarMassEthanol, sugar)
-	return Liquid{dry: waterAt20 - water/s.VolumeAt20().In(units.Litre), wet: 1 - aw, ethanol: ae}, nil
+	ethanol := s.Ethanol().In(units.Kilogram) / molarMassEthanol
+	aw, ae := activities(water/molarMassWater, ethanol, sugar)
+	return Liquid{
+		dry: waterAt20 - water/s.VolumeAt20().In(units.Litre), wet: 1 - aw, ethanol: ae,
+		freezes: freezesAt(water/molarMassWater, ethanol, sugar),
+	}, nil
 }
 
 // Molar mass of ethanol, g/mol (IUPAC abridged atomic weights 2021).

@@ -31,7 +31,8 @@ type KegOnRegulator struct {
 
 // OnRegulator returns what becomes of several kegs that share one pressure for a
 // time. A keg whose target needs less pressure passes it: the result carries
-// [Overshoot].
+// [Overshoot]; a target that needs less than the atmosphere, or such a setting, carries
+// [BelowAtmosphere].
 //
 //   - Source: [CarbonationRate.After] and [Liquid.Content] for each.
 //   - Range: 1 to 1000 kegs; otherwise as [Liquid.Content], [Liquid.Pressure] and
@@ -60,12 +61,13 @@ func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outsi
 		if err != nil {
 			return nil, err
 		}
+		verdict, said := Rated(set, k.Rating)
 		r := KegOnRegulator{
-			Content: then, AtRest: rest, Needs: outside.Gauge(needs), Verdict: rated(set, k.Rating),
-			Cautions: cautions(PressureVessel, Cylinder).with(SharedRegulator, len(kegs) > 1).
+			Content: then, AtRest: rest, Needs: outside.Gauge(needs), Verdict: verdict,
+			Cautions: (said|cautions(Cylinder)).with(SharedRegulator, len(kegs) > 1).
+				with(BelowAtmosphere, outside.Gauge(needs).In(units.KilopascalGauge) < 0).
 				with(Overshoot, rest.In(units.GramCO2PerLitre) > (1+taste)*k.Target.In(units.GramCO2PerLitre)),
 		}
-		r.Cautions = r.Cautions.with(OverRatingCaution, r.Verdict == OverRating).with(NoRating, r.Verdict == Unrated)
 		if d, err := k.Rate.Until(k.Content, k.Target, rest); err == nil {
 			r.Reaches, r.HasReached = d, true
 		}

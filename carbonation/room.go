@@ -24,13 +24,15 @@ func ExposureLimits() []ExposureLimit {
 		{"OSHA PEL, 8 h", 5000, 8 * time.Hour, "29 CFR 1910.1000 table Z-1 (2015)", "read"},
 		{"ACGIH TLV, 8 h", 5000, 8 * time.Hour, "ACGIH, as quoted in the OSHA preamble", "read"},
 		{"ACGIH short-term, 15 min", 30000, 15 * time.Minute, "ACGIH, as quoted in the OSHA preamble", "read"},
-		{"NIOSH REL, 10 h", 5000, 10 * time.Hour, "NIOSH Pocket Guide", "recalled from memory"},
-		{"NIOSH short-term, 15 min", 30000, 15 * time.Minute, "NIOSH Pocket Guide", "recalled from memory"},
-		{"NIOSH immediately dangerous", 40000, 0, "NIOSH", "recalled from memory"},
+		{"NIOSH REL, 10 h", 5000, 10 * time.Hour, niosh, "read"},
+		{"NIOSH short-term, 15 min", 30000, 15 * time.Minute, niosh, "read"},
+		{"NIOSH immediately dangerous", dangerous, 0, niosh, "read"},
 	}
 }
 
-// dangerous is where CO2 is an immediate danger, ppm (NIOSH; recalled from memory).
+const niosh = "NIOSH, Immediately Dangerous to Life or Health Concentrations, carbon dioxide (May 1994)"
+
+// dangerous is where CO2 is an immediate danger, ppm (niosh).
 const dangerous = 40000
 
 // workplace is the limit for a working day, ppm (29 CFR 1910.1000 table Z-1).
@@ -71,8 +73,13 @@ func Released(mass units.Mass, room units.Volume, t units.Temperature, freshPPM 
 	return Release{
 		Gas: units.Litre.Of(checked.Number(gas)), PPM: 1e6 * share,
 		Oxygen:   units.Fraction.Of(checked.Number(oxygenShare * (1 - added))),
-		Cautions: cautions(Asphyxiation).with(OverExposure, 1e6*share > workplace),
+		Cautions: breathed(1e6 * share),
 	}, nil
+}
+
+// breathed are the cautions of air with so much CO2 in it, in ppm.
+func breathed(ppm float64) Cautions {
+	return cautions(Asphyxiation).with(OverExposure, ppm > workplace).with(ImmediateDanger, ppm >= dangerous)
 }
 
 func checkRoom(fn string, room units.Volume, t units.Temperature, freshPPM float64) error {
@@ -100,8 +107,8 @@ type Ventilation struct {
 // off at a steady rate: take the rate of the ferment's peak.
 //
 //   - Source: balance of a well-mixed room: Q = G/(limit − fresh air); without fresh
-//     air the level rises by G·t/V. Danger at 40,000 ppm (NIOSH; recalled from
-//     memory).
+//     air the level rises by G·t/V, here for 100,000 h at most. Danger at 40,000 ppm
+//     (NIOSH 1994).
 //   - Range: rate 0.001 g/h to 1000 kg/h; limit above the fresh air and to 40,000 ppm;
 //     room 0.1 to 1e6 m³; otherwise the error is a [*units.RangeError].
 //   - Units: rate as a mass in an hour; ppm by volume.
@@ -128,8 +135,42 @@ func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, limit
 	return Ventilation{
 		FreshAir: units.LitrePerHour.Of(checked.Number(fresh)), Gas: units.LitrePerHour.Of(checked.Number(gas)),
 		AirChanges: fresh / litres, Reached: until(limitPPM), Dangerous: until(dangerous),
-		Cautions: cautions(Asphyxiation).with(OverExposure, limitPPM > workplace),
+		Cautions: breathed(limitPPM),
 	}, nil
+}
+
+// AirOut returns how long a room with so much fresh air takes from one level of CO2 to
+// a limit, once nothing more is given off: how long to stay out. It is zero where the
+// level is not above the limit.
+//
+//   - Source: balance of a well-mixed room: t = V/Q·ln((C − fresh air)/(limit − fresh
+//     air)).
+//   - Range: room 0.1 to 1e6 m³, fresh air 0.001 to 1e7 m³/h with 0 to 5000 ppm, level 0
+//     to 1e6 ppm, limit above the fresh air and to 40,000 ppm, at most 10 years;
+//     otherwise the error is a [*units.RangeError].
+//   - Units: ppm by volume.
+//   - Uncertainty: mixing: corners and pits air several times more slowly. The time is
+//     when to send a meter in, not when to walk in without one.
+func AirOut(room units.Volume, freshAir units.VolumeFlow, levelPPM, limitPPM, freshPPM float64) (d time.Duration, c Cautions, err error) {
+	const fn = "carbonation.AirOut"
+	if err := checkRoom(fn, room, units.Celsius.Of(20), freshPPM); err != nil {
+		return d, c, err
+	}
+	flow := freshAir.In(units.CubicMetrePerHour)
+	if err := limit.Check(fn, "fresh air", flow, "m³/h", 1e-3, 1e7, roomRange); err != nil {
+		return d, c, err
+	}
+	if err := limit.Check(fn, "level", levelPPM, "ppm", 0, 1e6, roomRange); err != nil {
+		return d, c, err
+	}
+	if err := limit.Check(fn, "limit", limitPPM, "ppm", freshPPM+1, dangerous, roomRange); err != nil {
+		return d, c, err
+	}
+	h := math.Max(room.In(units.CubicMetre)/flow*math.Log(math.Max(levelPPM-freshPPM, 1)/(limitPPM-freshPPM)), 0)
+	if err := limit.Check(fn, "time", h, "h", 0, longest, roomRange); err != nil {
+		return d, c, err
+	}
+	return time.Duration(h * float64(time.Hour)), breathed(levelPPM), nil
 }
 
 // GivenOff returns the CO2 that a ferment sets free while it uses an amount of

@@ -185,6 +185,17 @@ func TestReleased(t *testing.T) {
 	flood := ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(100), units.CubicMetre.Of(10), celsius(20), 420, units.Atmosphere{}))
 	near(t, "nothing but CO2", flood.PPM, 1e6, 0)
 	near(t, "no oxygen", flood.Oxygen.In(units.Percent), 0, 0)
+	// What is said at 0.86, 5.5 and 100 %, and on either side of 4 % (NIOSH 1994).
+	for _, row := range []struct {
+		ppm    float64
+		danger bool
+	}{{8600, false}, {39_999, false}, {40_000, true}, {55_000, true}, {999_000, true}} {
+		kg := row.ppm / 1e6 * 30 / flood.Gas.In(units.CubicMetre) * 100
+		r := ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(checked.Number(kg*(1+1e-9))), units.CubicMetre.Of(30), celsius(20), 0, units.Atmosphere{}))
+		if r.Cautions.Has(carbonation.ImmediateDanger) != row.danger || !r.Cautions.Has(carbonation.OverExposure) {
+			t.Errorf("%g ppm: %v", r.PPM, r.Cautions)
+		}
+	}
 	try := func(kg, m3, c, ppm float64) error {
 		_, err := carbonation.Released(units.Kilogram.Of(checked.Number(kg)), units.CubicMetre.Of(checked.Number(m3)), celsius(c), ppm, units.Atmosphere{})
 		return err
@@ -224,6 +235,44 @@ func TestVentilate(t *testing.T) {
 	refused(t, "limit", try(100, 40001), "limit")
 	_, err := carbonation.Ventilate(units.Gram.Of(100), units.Volume{}, celsius(20), 5000, 420, units.Atmosphere{})
 	refused(t, "room", err, "room")
+}
+
+// Against the balance stepped through by Euler's way: V·dC/dt = Q·(fresh − C).
+func TestAirOut(t *testing.T) {
+	out := func(m3, q, level, most, fresh float64) (time.Duration, carbonation.Cautions, error) {
+		return carbonation.AirOut(units.CubicMetre.Of(checked.Number(m3)), units.CubicMetrePerHour.Of(checked.Number(q)), level, most, fresh)
+	}
+	for _, row := range []struct{ m3, q, level, most, fresh float64 }{{30, 15, 55_000, 5000, 420}, {10, 200, 1e6, 5000, 0}, {25, 2, 8600, 1000, 420}} {
+		d, c, err := out(row.m3, row.q, row.level, row.most, row.fresh)
+		if err != nil || !c.Has(carbonation.Asphyxiation) || !c.Has(carbonation.OverExposure) || c.Has(carbonation.ImmediateDanger) != (row.level > 40_000) {
+			t.Errorf("%v, %v", c, err)
+		}
+		const steps = 1_000_000
+		level, step := row.level, d.Hours()/steps
+		for range steps {
+			level += row.q / row.m3 * (row.fresh - level) * step
+		}
+		close(t, "level then", level, row.most, 2e-5)
+	}
+	for _, level := range []float64{0, 420, 5000} {
+		if d, c, err := out(30, 15, level, 5000, 420); d != 0 || err != nil || c.Has(carbonation.OverExposure) {
+			t.Errorf("%g ppm: %v, %v, %v", level, d, c, err)
+		}
+	}
+	for quantity, row := range map[string][5]float64{
+		"room": {0.09, 15, 5e4, 5000, 420}, "fresh air": {30, 1e-4, 5e4, 5000, 420}, "level": {30, 15, 1e6 + 1, 5000, 420},
+		"limit": {30, 15, 5e4, 420, 420}, "CO2 of the fresh air": {30, 15, 5e4, 6000, 5001}, "time": {1e6, 1e-3, 5e4, 5000, 420},
+	} {
+		_, _, err := out(row[0], row[1], row[2], row[3], row[4])
+		refused(t, quantity, err, quantity)
+	}
+	for _, bad := range [][2]float64{{15e6, 5e4}, {15, -1}} {
+		if _, _, err := out(30, bad[0], bad[1], 5000, 420); err == nil {
+			t.Errorf("%v is taken", bad)
+		}
+	}
+	_, _, err := out(30, 15, 5e4, 40_001, 420)
+	refused(t, "limit", err, "limit")
 }
 
 func TestGivenOff(t *testing.T) {

@@ -72,28 +72,15 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	v := l.vapours(T, 1/T)
 	gas := func(p units.AbsolutePressure) float64 { return gasMass(T, p.In(units.Kilopascal)-v, space) }
 	need := drink*(target.In(units.GramCO2PerLitre)-had.In(units.GramCO2PerLitre)) + gas(p) - gas(around)
-	s := Spunding{Valve: gauge, Pressure: p, Rating: f.Rating,
-		CO2:      units.Gram.Of(checked.Number(need)),
-		Extract:  units.GramPerLitre.Of(checked.Number(need / y.CO2() / drink)),
-		Verdict:  rated(gauge, f.Rating),
-		Cautions: cautions(PressureVessel, SugarCanFerment),
-	}
-	s.Cautions = s.Cautions.with(OverRatingCaution, s.Verdict == OverRating).with(NoRating, s.Verdict == Unrated)
-	return s, nil
+	verdict, said := Rated(gauge, f.Rating)
+	return Spunding{Valve: gauge, Pressure: p, Rating: f.Rating,
+		CO2:     units.Gram.Of(checked.Number(need)),
+		Extract: units.GramPerLitre.Of(checked.Number(need / y.CO2() / drink)),
+		Verdict: verdict, Cautions: said | cautions(SugarCanFerment),
+	}, nil
 }
 
 // gasMass is the mass in g of CO2 at p in kPa in v litres, T in K.
 func gasMass(T, p, v float64) float64 {
 	return molarMassCO2 * p * v / (gasConstant * T * gasAt(1/T).compressibility(p))
-}
-
-// rated sets a pressure against a rating; a rating of zero is none.
-func rated(g, rating units.GaugePressure) Verdict {
-	switch {
-	case rating.IsZero():
-		return Unrated
-	case g.Compare(rating) > 0:
-		return OverRating
-	}
-	return WithinRating
 }

@@ -19,9 +19,28 @@ const (
 	// BeyondComputed: above 20 bar absolute, where the physics ends, and the rating
 	// is higher still.
 	BeyondComputed
+	// MayFreeze: at or below the rating, but below the freezing point of the drink, where
+	// the pressure given is not what bursts the vessel.
+	MayFreeze
 )
 
-var verdictText = [...]string{"unrated", "within the rating given", "over the rating given", "hydraulic lock", "above the computed range"}
+var verdictText = [...]string{"unrated", "within the rating given", "over the rating given", "hydraulic lock", "above the computed range", "below the freezing point"}
+
+// Rated sets a gauge pressure that a person sets, on a regulator or a valve, against the
+// rating of what it goes into; a rating of zero is none. The cautions say if it is over,
+// if no rating was given, and if the pressure is below that of the atmosphere, which no
+// regulator can set.
+func Rated(set, rating units.GaugePressure) (Verdict, Cautions) {
+	v := WithinRating
+	switch {
+	case rating.IsZero():
+		v = Unrated
+	case set.Compare(rating) > 0:
+		v = OverRating
+	}
+	return v, cautions(PressureVessel).with(OverRatingCaution, v == OverRating).with(NoRating, v == Unrated).
+		with(BelowAtmosphere, set.In(units.KilopascalGauge) < 0)
+}
 
 // String is "unrated", "within the rating given" and so on.
 func (v Verdict) String() string {

@@ -228,12 +228,13 @@ func (c ClosedVessel) stateAt(t units.Temperature, worst bool) PackState {
 	p.Vapours = kilopascals(s.vapours)
 	p.Pressure = kilopascals(s.total)
 	p.Gauge = c.outside.Gauge(p.Pressure)
-	p.Verdict = c.verdict(s, p.Gauge)
+	p.Verdict = c.verdict(s, p.Gauge, celsius < c.drink.freezes)
 	p.Cautions = cautions(PressureVessel).
 		with(OverRatingCaution, p.Verdict == OverRating).
 		with(NoRating, p.Verdict == Unrated || c.vessel.Rating.IsZero()).
 		with(HydraulicLock, s.locked).
 		with(AboveComputed, s.beyond).
+		with(Freezing, celsius < c.drink.freezes).
 		with(LittleHeadspace, !p.AtLeast && p.HeadspaceShare.In(units.Percent) < littleHeadspace).
 		with(TrappedAir, c.air > 0).
 		with(SugarCanFerment, c.left > 0).
@@ -264,7 +265,7 @@ func (c ClosedVessel) settle(celsius float64, worst bool) (settled, contents) {
 	return held.settle(), held
 }
 
-func (c ClosedVessel) verdict(s settled, g units.GaugePressure) Verdict {
+func (c ClosedVessel) verdict(s settled, g units.GaugePressure, ice bool) Verdict {
 	switch {
 	case s.locked:
 		return Locked
@@ -274,6 +275,8 @@ func (c ClosedVessel) verdict(s settled, g units.GaugePressure) Verdict {
 		return OverRating
 	case s.beyond:
 		return BeyondComputed
+	case ice:
+		return MayFreeze
 	}
 	return WithinRating
 }

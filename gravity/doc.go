@@ -30,7 +30,7 @@
 //   - Strength from two figures: [FromOriginalAndApparent] and the others of
 //     [Fermentation]; the published rivals in [StrengthMethods].
 //   - Measuring: [Hydrometer], [Refractometer], [Pycnometer], [FromWeightLost],
-//     [SpiritIndication], [DistillateStrength]; how sure: [MeasuredStrength],
+//     [SpiritIndication], [DistillateStrength]; how sure: [MeasuredStrength], [MeasuredFloor],
 //     [units.CrossCheck].
 //   - Is it done? [Solution.At], [Solution.Hidden].
 //   - Mixing to a target: [Solution.DiluteTo], [Solution.FortifyTo], [BlendToStrength],

@@ -122,9 +122,9 @@ func ExampleFromOriginalAndStrength() {
 }
 
 func ExampleFromOriginalAndBrix() {
-	f, err := gravity.FromOriginalAndBrix(units.DegreePlato.Of(12), units.DegreePlato.Of(6.2), gravity.BallingYield())
+	f, err := gravity.FromOriginalAndBrix(units.DegreePlato.Of(12), units.DegreePlato.Of(6.4), 1.04, gravity.BallingYield())
 	fmt.Println(f.Gravity().Text(3), err)
-	// Output: 1.011 <nil>
+	// Output: 1.012 <nil>
 }
 
 func ExampleFromApparentAndStrength() {
@@ -134,7 +134,7 @@ func ExampleFromApparentAndStrength() {
 }
 
 func ExampleFromApparentAndBrix() {
-	f, err := gravity.FromApparentAndBrix(units.DegreePlato.Of(3), units.DegreePlato.Of(6.2), gravity.BallingYield())
+	f, err := gravity.FromApparentAndBrix(units.DegreePlato.Of(3), units.DegreePlato.Of(6.4), 1.04, gravity.BallingYield())
 	fmt.Println(f.OriginalExtract().Text(units.DegreePlato, 1), err)
 	// Output: 11.9 °P <nil>
 }

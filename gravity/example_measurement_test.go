@@ -46,9 +46,27 @@ func ExampleMeasuredStrength() {
 func ExampleRefractometer() {
 	og, _ := units.Measure(units.DegreePlato.Of(9), units.DegreePlato.Of(0.1))
 	now, _ := units.Measure(units.DegreePlato.Of(4), units.DegreePlato.Of(0.1))
-	sg, abv, err := gravity.Refractometer(og, now, gravity.SugarWashYield(gravity.Sucrose))
+	wash, _ := units.Measure(units.One.Of(1), units.One.Of(0))
+	sg, abv, err := gravity.Refractometer(og, now, wash, gravity.SugarWashYield(gravity.Sucrose))
 	fmt.Println(sg.Text(units.One, 3, 2), abv.Text(units.PercentVolume, 1, 2), err)
 	// Output: 1.004 ± 0.002 (k = 2) 4.3 ± 0.5 % vol (k = 2) <nil>
+}
+
+func ExampleWortFactor() {
+	fmt.Println(gravity.WortFactor().Text(units.One, 2, 1))
+	og, _ := units.Measure(units.DegreePlato.Of(12), units.DegreePlato.Of(0.1)) // by hydrometer
+	now, _ := units.Measure(units.DegreePlato.Of(6.4), units.DegreePlato.Of(0.1))
+	_, abv, err := gravity.Refractometer(og, now, gravity.WortFactor(), gravity.BallingYield())
+	fmt.Println(abv.Text(units.PercentVolume, 1, 2), err)
+	// Output:
+	// 1.04 ± 0.02 (k = 1)
+	// 4.8 ± 0.5 % vol (k = 2) <nil>
+}
+
+func ExampleMeasuredFloor() {
+	floor, err := gravity.MeasuredFloor(wash(), wash().WashYield(), 0.03, units.GramPerLitre.Of(0.3), units.GramPerLitre.Of(0.8))
+	fmt.Println(floor.Text(units.One, 4, 2), err)
+	// Output: 0.9942 ± 0.0006 (k = 2) <nil>
 }
 
 func ExamplePycnometer() {

@@ -121,23 +121,23 @@ func FromOriginalAndStrength(original units.Extract, strength units.StrengthByVo
 }
 
 // FromOriginalAndBrix returns the state from the original extract and what a
-// refractometer shows in the fermented liquid, on a Brix scale at 20 °C. See
+// refractometer shows in the fermented liquid, on a Brix scale at 20 °C. factor is what it
+// shows for each °P of the wort: 1 for a sugar wash, [WortFactor] for malt. The original
+// extract is the true one: a hydrometer's, or the reading in the wort over the factor. See
 // [Refractometer] for how sure that is.
 //
-//   - Source: the balance of the [Yield]; index as [Solution.RefractiveIndex].
-//   - Range: original 0 to 50 °P; a reading between the original and that of complete
-//     fermentation. Otherwise the error is a [*units.RangeError].
-func FromOriginalAndBrix(original, read units.Extract, y Yield) (Fermentation, error) {
+//   - Source: the balance of the [Yield]; index as [Solution.RefractiveIndex], where the
+//     extract bends light by the factor more.
+//   - Range: original 0 to 50 °P; factor 0.95 to 1.1; a reading between the original and that
+//     of complete fermentation. Otherwise the error is a [*units.RangeError].
+func FromOriginalAndBrix(original, read units.Extract, factor float64, y Yield) (Fermentation, error) {
 	const fn = "gravity.FromOriginalAndBrix"
 	p, err := sugarOf(fn, original, y)
-	if err != nil {
+	if err = cmp.Or(err, checkFactor(fn, factor)); err != nil {
 		return Fermentation{}, err
 	}
 	return solveUsed(fn, "refractometer reading", "°Bx", p, y, read.In(units.DegreePlato),
-		func(s Solution) (float64, error) {
-			b, err := s.RefractometerBrix()
-			return b.In(units.DegreePlato), err
-		})
+		func(s Solution) (float64, error) { return s.shows(factor) })
 }
 
 // solveUsed finds the extract used at which the figure of the liquid is as wanted; it
@@ -236,7 +236,7 @@ func liquidOf(fn string, e, sugar float64, y Yield) (Solution, error) {
 	residue := e / y.ethanol * y.residue
 	s := Solution{ethanol: e, water: 1 - e - sugar - residue}
 	s.extract[y.sugar()] = sugar
-	s.extract[Glycerol] = residue
+	s.leave(residue)
 	return s.checked(fn)
 }
 

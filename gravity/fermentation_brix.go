@@ -10,18 +10,19 @@ import (
 )
 
 // FromApparentAndBrix returns the state from a hydrometer and a refractometer in the
-// same fermented liquid, with nothing known of the wort.
+// same fermented liquid, with nothing known of the wort but its factor; see
+// [FromOriginalAndBrix].
 //
 //   - Source: density as [Solution.Gravity], index as [Solution.RefractiveIndex], both
 //     solved for ethanol and sugar; the balance of the [Yield].
-//   - Range: up to 15 % mass of ethanol; readings of a liquid that the yield can make.
+//   - Range: up to 15 % mass of ethanol; factor 0.95 to 1.1; readings of a liquid that the yield can make.
 //     Otherwise the error is a [*units.RangeError].
 //   - Uncertainty: poor: 0.0005 in gravity and 0.1 °Bx together are 0.3 % vol, and
-//     whatever else is dissolved counts.
-func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, error) {
+//     whatever else is dissolved counts; 0.02 of the factor are 0.1 to 0.2 % vol in a beer.
+func FromApparentAndBrix(apparent, read units.Extract, factor float64, y Yield) (Fermentation, error) {
 	const fn = "gravity.FromApparentAndBrix"
 	g, err := FromExtract(apparent)
-	if err != nil {
+	if err = cmp.Or(err, checkFactor(fn, factor)); err != nil {
 		return Fermentation{}, err
 	}
 	want := read.In(units.DegreePlato)
@@ -30,8 +31,7 @@ func FromApparentAndBrix(apparent, read units.Extract, y Yield) (Fermentation, e
 		if err != nil {
 			return reading, err
 		}
-		b, err := f.RefractometerBrix()
-		return b.In(units.DegreePlato), err
+		return f.liquid.shows(factor)
 	}
 	// The least ethanol that goes with the gravity: none, or what makes it that light.
 	most, least := 0.15, 0.0

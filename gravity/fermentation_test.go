@@ -56,14 +56,16 @@ func TestFermentationEveryPairAgrees(t *testing.T) {
 		}{
 			{"original and real", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndReal(oe, f.RealExtract(), y) }, 1e-8},
 			{"original and strength", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndStrength(oe, f.ByVolume(), y) }, 1e-8},
-			{"original and refractometer", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(oe, read, y) }, 1e-7},
+			{"original and refractometer", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(oe, read, 1, y) }, 1e-7},
 			{"apparent and strength", func() (gravity.Fermentation, error) {
 				return gravity.FromApparentAndStrength(f.ApparentExtract(), f.ByVolume(), y)
 			}, 1e-7},
 			{"strength and real", func() (gravity.Fermentation, error) {
 				return gravity.FromStrengthAndReal(f.ByVolume(), f.RealExtract(), y)
 			}, 1e-7},
-			{"apparent and refractometer", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(f.ApparentExtract(), read, y) }, 1e-6},
+			{"apparent and refractometer", func() (gravity.Fermentation, error) {
+				return gravity.FromApparentAndBrix(f.ApparentExtract(), read, 1, y)
+			}, 1e-6},
 		} {
 			got, err := pair.f()
 			if err != nil {
@@ -148,7 +150,7 @@ func TestFermentationRefuses(t *testing.T) {
 		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndApparent(plato(p), plato(1), y) })
 		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndReal(plato(p), plato(1), y) })
 		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndStrength(plato(p), volPct(1), y) })
-		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(p), plato(1), y) })
+		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(p), plato(1), 1, y) })
 	}
 	try("fructose", "original extract", func() (gravity.Fermentation, error) {
 		return gravity.FromOriginalAndApparent(plato(49), plato(10), gravity.SugarWashYield(gravity.Fructose))
@@ -157,7 +159,7 @@ func TestFermentationRefuses(t *testing.T) {
 		try("apparent", "apparent extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndApparent(plato(10), plato(x), y) })
 		try("real", "real extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndReal(plato(10), plato(x), w) })
 		try("strength", "strength", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndStrength(plato(10), volPct(x), y) })
-		try("brix", "refractometer reading", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(10), plato(x), y) })
+		try("brix", "refractometer reading", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(10), plato(x), 1, y) })
 	}
 	try("real below the residue", "real extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndReal(plato(10), plato(0.3), w) })
 	for _, v := range []float64{-1, 20.1, nan} {
@@ -170,10 +172,10 @@ func TestFermentationRefuses(t *testing.T) {
 	try("real", "real extract", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(30.1), y) })
 	try("real", "real extract", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(-0.1), y) })
 	try("residue", "real extract", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(0.2), w) })
-	try("brix too low", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(2.9), y) })
-	try("brix too high", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(25), y) })
-	try("too light", "apparent extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(-7), plato(5), y) })
-	try("no such extract", "extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(90), plato(5), y) })
+	try("brix too low", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(2.9), 1, y) })
+	try("brix too high", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(25), 1, y) })
+	try("too light", "apparent extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(-7), plato(5), 1, y) })
+	try("no such extract", "extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(90), plato(5), 1, y) })
 	var none gravity.Yield
 	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) {
 		return gravity.FromOriginalAndApparent(plato(10), plato(2), none)
@@ -182,5 +184,41 @@ func TestFermentationRefuses(t *testing.T) {
 		return gravity.FromApparentAndStrength(plato(2), volPct(5), none)
 	})
 	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(3), none) })
-	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(5), none) })
+	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(5), 1, none) })
+}
+
+// Before any ferment nothing is gone, whatever the sugar and whatever becomes of it: real
+// attenuation is (OE − RE)/OE by definition, and the two are the same extract.
+func TestNothingIsGoneBeforeTheFerment(t *testing.T) {
+	yields := map[string]gravity.Yield{"malt": gravity.BallingYield(), "stated": ok[gravity.Yield](t)(gravity.NewYield(0.5, 0.48, 0.03, 0.04, 0.05))}
+	for k := gravity.Sucrose; k <= gravity.Fructose; k++ {
+		yields[k.String()], yields[k.String()+", all"] = gravity.SugarWashYield(k), gravity.StoichiometricYield(k)
+	}
+	for name, y := range yields {
+		for _, p := range []float64{1, 12, 30, 40} {
+			f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndApparent(plato(p), plato(p), y))
+			near(t, name+": real attenuation", f.RealAttenuation(), 0, 1e-9)
+			near(t, name+": degree of fermentation", f.RealDegreeOfFermentation(), 0, 1e-9)
+			near(t, name+": apparent attenuation", f.ApparentAttenuation(), 0, 1e-9)
+		}
+	}
+}
+
+// The original extract is one figure: from the state, from the yield's balance, and what the
+// hydrometer showed. CRC Handbook, 102nd ed.: glucose of 28 and 32 % mass weighs 1.1154 and
+// 1.1340 g/cm³, sucrose of 28 and 30 % 1.1175 and 1.1270: glucose of 30 % shows as 29.5 °P.
+func TestOneOriginalExtract(t *testing.T) {
+	for k := gravity.Sucrose; k <= gravity.Fructose; k++ {
+		y := gravity.SugarWashYield(k)
+		for _, p := range []float64{5, 12, 24} {
+			f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndStrength(plato(p), volPct(p/4), y))
+			got := ok[units.Extract](t)(y.OriginalExtract(f.ByMass(), f.RealExtract()))
+			near(t, k.String(), got.In(units.DegreePlato), p, 1e-6)
+			near(t, k.String(), f.OriginalExtract().In(units.DegreePlato), p, 1e-6)
+		}
+	}
+	got := ok[units.Extract](t)(gravity.SugarWashYield(gravity.Glucose).OriginalExtract(massPct(0), plato(30)))
+	near(t, "glucose of 30 %", got.In(units.DegreePlato), 28+2*(1.1247-1.1175)/(1.1270-1.1175), 0.05)
+	_, err := gravity.SugarWashYield(gravity.Fructose).OriginalExtract(massPct(0), plato(49))
+	refused(t, "fructose", err, "original extract")
 }

@@ -138,10 +138,10 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 		"FromOriginalAndApparent": func() (gravity.Fermentation, error) { return gravity.FromOriginalAndApparent(plato(a), plato(b), y) },
 		"FromOriginalAndReal":     func() (gravity.Fermentation, error) { return gravity.FromOriginalAndReal(plato(a), plato(b), y) },
 		"FromOriginalAndStrength": func() (gravity.Fermentation, error) { return gravity.FromOriginalAndStrength(plato(a), volPct(b), y) },
-		"FromOriginalAndBrix":     func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(a), plato(b), y) },
+		"FromOriginalAndBrix":     func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(a), plato(b), 1, y) },
 		"FromApparentAndStrength": func() (gravity.Fermentation, error) { return gravity.FromApparentAndStrength(plato(a), volPct(b), y) },
 		"FromStrengthAndReal":     func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(a), plato(b), y) },
-		"FromApparentAndBrix":     func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(a), plato(b), y) },
+		"FromApparentAndBrix":     func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(a), plato(b), 1, y) },
 	} {
 		state, err := m()
 		finite(t, name, state, err)

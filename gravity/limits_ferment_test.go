@@ -70,18 +70,18 @@ func TestLimitsOfApparentAndBrix(t *testing.T) {
 		return s, s.Gravity().Extract(), ok[units.Extract](t)(s.RefractometerBrix()).In(units.DegreePlato)
 	}
 	_, g, b := reads(solution(t, 80, 5, 15))
-	f := ok[gravity.Fermentation](t)(gravity.FromApparentAndBrix(g, plato(b-1e-6), y))
+	f := ok[gravity.Fermentation](t)(gravity.FromApparentAndBrix(g, plato(b-1e-6), 1, y))
 	near(t, "ethanol", f.ByMass().In(units.PercentMass), 15, 1e-4)
-	_, err := gravity.FromApparentAndBrix(g, plato(b+0.01), y)
+	_, err := gravity.FromApparentAndBrix(g, plato(b+0.01), 1, y)
 	if r := rangeError(t, err); r != nil {
 		near(t, "value", r.Value, b+0.01, 1e-9)
 		near(t, "most", r.Max, b, 1e-9)
 	}
 	// lighter than 15 % mass of ethanol, dry
-	_, err = gravity.FromApparentAndBrix(plato(-7), plato(5), y)
+	_, err = gravity.FromApparentAndBrix(plato(-7), plato(5), 1, y)
 	edges(t, err, "apparent extract", -7, 0, 30)
 	// so heavy that 15 % mass of ethanol would ask for more sugar than is covered
 	_, g, b = reads(solution(t, 65.5, 27.5, 7))
-	f = ok[gravity.Fermentation](t)(gravity.FromApparentAndBrix(g, plato(b), y))
+	f = ok[gravity.Fermentation](t)(gravity.FromApparentAndBrix(g, plato(b), 1, y))
 	near(t, "ethanol", f.ByMass().In(units.PercentMass), 7, 1e-6)
 }

@@ -199,7 +199,7 @@ func TestRefractometer(t *testing.T) {
 	y := gravity.SugarWashYield(gravity.Sucrose)
 	f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(9), plato(1), y))
 	read := ok[units.Extract](t)(f.RefractometerBrix()).In(units.DegreePlato)
-	g, abv, err := gravity.Refractometer(measuredExtract(t, 9, 0.1), measuredExtract(t, read, 0.1), y)
+	g, abv, err := gravity.Refractometer(measuredExtract(t, 9, 0.1), measuredExtract(t, read, 0.1), measured(t, 1, 0), y)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -208,15 +208,15 @@ func TestRefractometer(t *testing.T) {
 	near(t, "u of the gravity", g.Uncertainty().In(units.One), 0.0015, 0.0007)
 	near(t, "u of the strength", abv.Uncertainty().In(units.PercentVolume), 0.25, 0.12)
 	// the model alone is 0.14 °Bx
-	g0, _, err := gravity.Refractometer(measuredExtract(t, 9, 0), measuredExtract(t, read, 0), y)
+	g0, _, err := gravity.Refractometer(measuredExtract(t, 9, 0), measuredExtract(t, read, 0), measured(t, 1, 0), y)
 	if err != nil {
 		t.Fatal(err)
 	}
 	if u := g0.Uncertainty().In(units.One); u < 0.0005 || u > g.Uncertainty().In(units.One) {
 		t.Errorf("model alone: %v", u)
 	}
-	_, _, err = gravity.Refractometer(measuredExtract(t, 60, 0.1), measuredExtract(t, 5, 0.1), y)
+	_, _, err = gravity.Refractometer(measuredExtract(t, 60, 0.1), measuredExtract(t, 5, 0.1), measured(t, 1, 0), y)
 	refused(t, "original", err, "original extract")
-	_, _, err = gravity.Refractometer(measuredExtract(t, 9, 0.1), measuredExtract(t, 1, 0.1), y)
+	_, _, err = gravity.Refractometer(measuredExtract(t, 9, 0.1), measuredExtract(t, 1, 0.1), measured(t, 1, 0), y)
 	refused(t, "reading", err, "refractometer reading")
 }

@@ -35,7 +35,7 @@ var (
 	bendSugars = [kinds]bend{
 		Glucose:  {0.000251, -0.010037, 0.0037412},
 		Fructose: {-0.0013438, -0.0049908},
-		Glycerol: {-0.030},
+		Glycerol: {-0.030}, OrganicAcid: {-0.030},
 	}
 )
 
@@ -100,29 +100,39 @@ func BrixFromIndexPolynomial(n float64) (units.Extract, error) {
 //     is an assumption; no measured values of the three together are at hand.
 //   - Range: up to 40 % mass of ethanol; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: 0.0001 for one solute; taken as 0.0002 (0.14 °Bx) for both.
-func (s Solution) RefractiveIndex() (float64, error) {
+func (s Solution) RefractiveIndex() (float64, error) { return s.indexOf(1) }
+
+// indexOf is the index where extract bends light by so many times what it does as sugar.
+func (s *Solution) indexOf(factor float64) (float64, error) {
 	e, x := s.fractions()
 	if err := limit.Check("gravity.Solution.RefractiveIndex", "strength", 100*e, "% mass", 0, 40, sourceIndex); err != nil {
 		return 0, err
 	}
 	y := s.syrupAt20()
 	_, u, b := blendParts(&mixture20, &y, e, x)
-	n := waterIndex + bendEthanol.at(u) + bendSucrose.at(b)
+	extract := bendSucrose.at(b)
 	if sum := s.sugars(); sum > 0 {
 		for k, m := range s.extract {
-			n += m / sum * bendSugars[k].at(b)
+			extract += m / sum * bendSugars[k].at(b)
 		}
 	}
-	return n, nil
+	return waterIndex + bendEthanol.at(u) + factor*extract, nil
 }
 
 // RefractometerBrix returns what a refractometer with a Brix scale shows in the
-// liquid at 20 °C: more than the extract, if there is ethanol. Source, range and
+// liquid at 20 °C: more than the extract, if there is ethanol. Extract counts as the sugars
+// it is made of; what malt gives shows more, see [WortFactor]. Source, range and
 // uncertainty are those of [Solution.RefractiveIndex].
 func (s Solution) RefractometerBrix() (units.Extract, error) {
-	n, err := s.RefractiveIndex()
+	b, err := s.shows(1)
+	return plato(b), err
+}
+
+// shows is the reading in °Bx with a wort factor.
+func (s *Solution) shows(factor float64) (float64, error) {
+	n, err := s.indexOf(factor)
 	if err != nil {
-		return units.Extract{}, err
+		return 0, err
 	}
-	return plato(brixOf(n)), nil
+	return brixOf(n), nil
 }

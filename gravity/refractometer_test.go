@@ -18,7 +18,7 @@ func TestRefractometerUncertainty(t *testing.T) {
 		return ok[gravity.Yield](t)(gravity.NewYield(e, c, 1+y.Water()-e-c-y.Residue(), y.Residue(), y.Water()))
 	}
 	at := func(original, read float64, y gravity.Yield) [2]float64 {
-		f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndBrix(plato(original), plato(read), y))
+		f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndBrix(plato(original), plato(read), 1, y))
 		return [2]float64{f.Gravity().SG(), f.ByVolume().In(units.PercentVolume)}
 	}
 	// the index: 0.00145 for a °Bx near 10
@@ -34,14 +34,14 @@ func TestRefractometerUncertainty(t *testing.T) {
 		ofYield := (at(original, read, scaled(1+d))[i] - at(original, read, scaled(1-d))[i]) / (2 * d) * 0.03
 		u[i] = math.Sqrt(ofOriginal*ofOriginal + ofRead*ofRead + ofYield*ofYield)
 	}
-	g, abv, err := gravity.Refractometer(measuredExtract(t, original, 0.1), measuredExtract(t, read, 0.1), y)
+	g, abv, err := gravity.Refractometer(measuredExtract(t, original, 0.1), measuredExtract(t, read, 0.1), measured(t, 1, 0), y)
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "u of the gravity", g.Uncertainty().In(units.One)/u[0], 1, 0.003)
 	near(t, "u of the strength", abv.Uncertainty().In(units.PercentVolume)/u[1], 1, 0.003)
 	// the yield alone: a scale read without error and a model without error would leave it
-	g, _, err = gravity.Refractometer(measuredExtract(t, original, 0), measuredExtract(t, read, 0), y)
+	g, _, err = gravity.Refractometer(measuredExtract(t, original, 0), measuredExtract(t, read, 0), measured(t, 1, 0), y)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -19,7 +19,7 @@
 //   - what the law lets in: [Limits];
 //   - what yeast makes of it, atom by atom, and the pH: [Metabolism], [Ferment];
 //   - the yeast: [CellsToPitch], [DryPack], [Rehydrate], [StarterFor], [CheckPitch];
-//   - heat and gas: [HeatRates], [GasVolume], [HeadSpaceNeed];
+//   - heat and gas: [HeatRates], [HeadSpaceNeed];
 //   - afterwards: [Dilute], [Trial], [SweetenWith], [SweetenLike], [Acidify],
 //     [SulfiteFor], [SorbateFor], [ScaleDose].
 //

@@ -251,18 +251,6 @@ func ExampleHeatRates() {
 	// 10 W
 }
 
-// The gas of a batch, in a cellar of 20 m³.
-func ExampleRoomCO2() {
-	gas, where := units.Kilogram.Of(2.1), units.Celsius.Of(20)
-	v, _ := nutrient.GasVolume(gas, where, units.Kilopascal.Of(101.325))
-	s, _ := nutrient.RoomCO2(gas, units.CubicMetre.Of(20), where, units.Kilopascal.Of(101.325))
-	fmt.Println(v.Text(units.CubicMetre, 2), "is", s.Text(units.Percent, 1), "of the room, which is more than the 0.5 % allowed at work")
-	fmt.Println(nutrient.GasCaution)
-	// Output:
-	// 1.15 m³ is 5.7 % of the room, which is more than the 0.5 % allowed at work
-	// CO2 suffocates without warning and gathers low: ferment in an aired room, and never lock a vessel that ferments. Workplace limit 5000 ppm over 8 h (29 CFR 1910.1000 table Z-1); check the law in force.
-}
-
 // 60 L in a fermenter of 65 L.
 func ExampleHeadSpaceNeed() {
 	h, _ := nutrient.HeadSpaceNeed(units.Litre.Of(65), units.Litre.Of(60), false)

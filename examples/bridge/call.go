@@ -63,15 +63,15 @@ func answer(f *catalogue.Function, r request) ([]ask.Result, []float64, error) {
 func printText(w io.Writer, results []ask.Result, out []float64) error {
 	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
 	for i := range results {
-		fmt.Fprintf(table, "%s\t%s %s\n", results[i].Name, number.Append(nil, results[i].Of(out)), results[i].Unit)
+		fmt.Fprintf(table, "%s\t%s %s\n", results[i].Name, results[i].Append(nil, out), results[i].Unit)
 	}
 	return table.Flush()
 }
 
 type jsonValue struct {
-	Name  string      `json:"name"`
-	Value json.Number `json:"value"`
-	Unit  string      `json:"unit,omitempty"`
+	Name  string `json:"name"`
+	Value any    `json:"value"` // a json.Number, or the words of a text
+	Unit  string `json:"unit,omitempty"`
 }
 
 func printJSON(w io.Writer, f *catalogue.Function, results []ask.Result, out []float64) error {
@@ -81,7 +81,10 @@ func printJSON(w io.Writer, f *catalogue.Function, results []ask.Result, out []f
 		Outputs  []jsonValue `json:"outputs"`
 	}{Function: f.Name, Source: f.Source}
 	for i := range results {
-		v := json.Number(number.Append(nil, results[i].Of(out)))
+		var v any = json.Number(number.Append(nil, results[i].Of(out)))
+		if results[i].IsText() {
+			v = results[i].Text(out)
+		}
 		answer.Outputs = append(answer.Outputs, jsonValue{results[i].Name, v, results[i].Unit})
 	}
 	return encode(w, answer)

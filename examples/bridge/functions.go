@@ -63,7 +63,11 @@ func list(w io.Writer, all []catalogue.Function) {
 			fmt.Fprintf(w, ": %s\n", in.Meaning)
 		}
 		for _, out := range f.Outputs {
-			fmt.Fprintf(w, "    gives %s: %s\n", catalogue.Head(out.Name, out.Unit), out.Meaning)
+			kind := ""
+			if out.IsText() {
+				kind = ", a text"
+			}
+			fmt.Fprintf(w, "    gives %s%s: %s\n", catalogue.Head(out.Name, out.Unit), kind, out.Meaning)
 		}
 		fmt.Fprintf(w, "    source: %s\n\n", f.Source)
 	}
@@ -97,9 +101,11 @@ type jsonInput struct {
 }
 
 type jsonOutput struct {
-	Name    string `json:"name"`
-	Unit    string `json:"unit,omitempty"`
-	Meaning string `json:"meaning"`
+	Name    string   `json:"name"`
+	Unit    string   `json:"unit,omitempty"`
+	Meaning string   `json:"meaning"`
+	Words   []string `json:"words,omitempty"`   // what a text says
+	Several bool     `json:"several,omitempty"` // as many of them as hold, with spaces between
 }
 
 func listing(all []catalogue.Function) []jsonFunction {
@@ -119,7 +125,7 @@ func listing(all []catalogue.Function) []jsonFunction {
 			one.Inputs = append(one.Inputs, input)
 		}
 		for _, out := range f.Outputs {
-			one.Outputs = append(one.Outputs, jsonOutput{out.Name, out.Unit, out.Meaning})
+			one.Outputs = append(one.Outputs, jsonOutput{out.Name, out.Unit, out.Meaning, out.Words, out.Several})
 		}
 		list = append(list, one)
 	}

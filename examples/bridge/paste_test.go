@@ -82,7 +82,7 @@ func TestPastedFormulas(t *testing.T) {
 		rest = rest[m[5]:]
 	}
 
-	var lines, labels []string
+	var lines, labels, texts []string
 	var want []float64
 	all := catalogue.All()
 	for i := range all {
@@ -97,11 +97,14 @@ func TestPastedFormulas(t *testing.T) {
 		}
 		for j, v := range out { // for each output one for Calc, one for Excel
 			lines = append(lines, typed+formulas[2*j])
-			labels, want = append(labels, f.Name+" "+f.Outputs[j].Name), append(want, v)
+			labels, want, texts = append(labels, f.Name+" "+f.Outputs[j].Name), append(want, v), append(texts, "")
+			if f.Outputs[j].IsText() {
+				texts[len(texts)-1] = f.Outputs[j].Text(v)
+			}
 		}
 		if len(formulas) > 2*len(f.Outputs) {
 			lines = append(lines, typed+formulas[2*len(f.Outputs)])
-			labels, want = append(labels, f.Name+" as XML"), append(want, out[0])
+			labels, want, texts = append(labels, f.Name+" as XML"), append(want, out[0]), append(texts, "")
 		}
 	}
 	source, target := filepath.Join(o.docs, "lines.txt"), filepath.Join(o.docs, "shown.txt")
@@ -115,6 +118,12 @@ func TestPastedFormulas(t *testing.T) {
 	}
 	for i, line := range shown {
 		text, value, _ := strings.Cut(strings.TrimSpace(line), "|")
+		if texts[i] != "" {
+			if text != texts[i] {
+				t.Errorf("%s: the cell shows %q, want %q\n%s", labels[i], text, texts[i], lines[i])
+			}
+			continue
+		}
 		got, err := strconv.ParseFloat(strings.TrimSpace(value), 64)
 		if err != nil || text == "" || strings.HasPrefix(text, "ERROR") || strings.HasPrefix(text, "Err:") ||
 			math.Abs(got-want[i]) > 1e-9*math.Abs(want[i])+1e-12 {

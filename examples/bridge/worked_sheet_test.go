@@ -19,10 +19,17 @@ func TestWorkedSheet(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	questions := strings.Count(string(text), "of:=IFERROR(")
+	questions := strings.Count(string(text), "of:=IFERROR(") + strings.Count(string(text), "of:=COM.MICROSOFT.WEBSERVICE(")
 	rows := cells(t, o.export(t, o.put(t, "sheet.fods", text)))
 	figures := 0
 	for _, row := range rows {
+		if len(row) > 4 && row[0] == "Caution" { // as the bridge says it, and as it was when written
+			figures++
+			if row[1] != row[4] || !strings.HasSuffix(row[1], ".") {
+				t.Errorf("%s: %q, written as %q", row[0], row[1], row[4])
+			}
+			continue
+		}
 		if len(row) > 3 && row[1] != "" && row[3] != "" {
 			figures++
 			if row[1] != row[3] {
@@ -44,7 +51,7 @@ func TestWorkedSheet(t *testing.T) {
 	lower := strings.Replace(string(text), altitude, `office:value="0"><text:p>0<`, 1)
 	changed := 0
 	for _, row := range cells(t, o.export(t, o.put(t, "lower.fods", []byte(lower)))) {
-		if len(row) < 4 || row[1] == "" || row[3] == "" {
+		if len(row) < 4 || row[1] == "" || row[3] == "" || row[0] == "Against the rating" {
 			continue
 		}
 		now, err := strconv.ParseFloat(row[1], 64)

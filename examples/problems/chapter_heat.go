@@ -65,10 +65,11 @@ func gasOfABatch() Problem {
 		Source: Source{ByHand, "Mole for mole with the ethanol: 0.49363 × 44.009/46.069 = 0.47156 g/g, 2.0749 kg = 47.147 mol. RT/p = 8.314463 × 293.15/93.869 = 25.966 L/mol, less 0.128 (second virial): 25.838 × 47.147 = 1218 L."},
 		Work: func(w *Working) {
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
-			mass, volume, err := carbonation.GivenOff(units.Kilogram.Of(4.4), gravity.SugarWashYield(gravity.Sucrose).CO2(), units.Celsius.Of(20), hall)
+			made := gravity.SugarWashYield(gravity.Sucrose).CO2()
+			w.Step("A gram of sugar gives %.5f g of CO2.", made)
+			mass, volume, err := carbonation.GivenOff(units.Kilogram.Of(4.4), made, units.Celsius.Of(20), hall)
 			must(mass, err)
 			w.Step("%s, %s.", mass.Text(units.Kilogram, 4), volume.Text(units.Litre, 1))
-			w.Step("As an ideal gas it would be %s.", must(nutrient.GasVolume(mass, units.Celsius.Of(20), hall.Pressure())).Text(units.Litre, 1))
 			w.Answer("mass", mass.In(units.Kilogram), 3, "kg", 2.0749, 0.0005)
 			w.Answer("volume", volume.In(units.Litre), 0, "L", 1218, 1)
 			w.Caution(nutrient.GasCaution)

@@ -29,8 +29,8 @@ func Example_heatOfTheReaction() {
 func Example_gasOfABatch() {
 	show(gasOfABatch())
 	// Output:
+	// A gram of sugar gives 0.47156 g of CO2.
 	// 2.0748 kg, 1218.1 L.
-	// As an ideal gas it would be 1224.2 L.
 	// => mass: 2.075 kg (check 2.0749, within 0.0005)
 	// => volume: 1218 L (check 1218, within 1)
 }

@@ -152,7 +152,7 @@ func chargeInACellar() Problem {
 		Title:  "A cylinder lets go in the cellar",
 		Ask:    "The whole charge of 2.268 kg escapes into a closed room of 30 m³ at 20 °C. What is in the air?",
 		Given:  []string{"2.268 kg, 30 m³, 20 °C, sea level"},
-		Source: Source{ByHand, "2.268 × 0.5437 = 1.2331 m³ of gas in 30 m³: 4.110 %, in place of as much air; with what is left of the 420 ppm that were there, 420 × 0.9589 = 403, 41,505 ppm. Above 40,000 ppm life is in immediate danger (NIOSH, recalled from memory)."},
+		Source: Source{ByHand, "2.268 × 0.5437 = 1.2331 m³ of gas in 30 m³: 4.110 %, in place of as much air; with what is left of the 420 ppm that were there, 420 × 0.9589 = 403, 41,505 ppm. Above 40,000 ppm life is in immediate danger (NIOSH 1994, read)."},
 		Work: func(w *Working) {
 			r := must(carbonation.Released(units.Kilogram.Of(2.268), units.CubicMetre.Of(30), units.Celsius.Of(20), 420, units.Atmosphere{}))
 			w.Step("A kilogram fills %s at this temperature.", must(carbonation.Released(units.Kilogram.Of(1), units.CubicMetre.Of(30), units.Celsius.Of(20), 420, units.Atmosphere{})).Gas.Text(units.CubicMetre, 4))

@@ -78,9 +78,9 @@ func Example_workplaceLimit() {
 	// OSHA PEL, 8 h: 5000 ppm (29 CFR 1910.1000 table Z-1 (2015); read).
 	// ACGIH TLV, 8 h: 5000 ppm (ACGIH, as quoted in the OSHA preamble; read).
 	// ACGIH short-term, 15 min: 30000 ppm (ACGIH, as quoted in the OSHA preamble; read).
-	// NIOSH REL, 10 h: 5000 ppm (NIOSH Pocket Guide; recalled from memory).
-	// NIOSH short-term, 15 min: 30000 ppm (NIOSH Pocket Guide; recalled from memory).
-	// NIOSH immediately dangerous: 40000 ppm (NIOSH; recalled from memory).
+	// NIOSH REL, 10 h: 5000 ppm (NIOSH, Immediately Dangerous to Life or Health Concentrations, carbon dioxide (May 1994); read).
+	// NIOSH short-term, 15 min: 30000 ppm (NIOSH, Immediately Dangerous to Life or Health Concentrations, carbon dioxide (May 1994); read).
+	// NIOSH immediately dangerous: 40000 ppm (NIOSH, Immediately Dangerous to Life or Health Concentrations, carbon dioxide (May 1994); read).
 	// => limit: 9040 mg/m³ (check 9000, within 100)
 }
 

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 
-	"example.org/zymase/carbonation"
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
 )
@@ -51,15 +50,25 @@ func overview(p plan.Plan, s style) section {
 	}}
 }
 
+// weighed are the figures that a weight is one of, by what it is for.
+var weighed = map[string]plan.Figure{
+	"kettle": plan.FigureFermentable, "water": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient,
+	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer, "priming the bottles": plan.FigurePriming,
+}
+
 func weighing(p plan.Plan, s style) section {
 	out := section{title: "Weigh and buy"}
-	figures := map[string]plan.Figure{"kettle": plan.FigureFermentable, "water": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter": plan.FigureYeast}
 	for _, w := range p.Weigh {
-		f, ok := figures[w.For]
-		if !ok {
-			f = plan.FigurePriming
+		r := row{w.What, s.weight(w), w.For, "", ""}
+		if f, ok := weighed[w.For]; ok {
+			r = r.explain(f)
 		}
-		out.rows = append(out.rows, row{w.What, s.weight(w), w.For, "", ""}.explain(f))
+		out.rows = append(out.rows, r)
+	}
+	for _, k := range p.Packs {
+		if b := k.Bottle; b != nil && b.Held {
+			out.rows = append(out.rows, row{label: "No " + b.Priming.What + " is listed for priming the bottles: with it they pass their rating. See there."})
+		}
 	}
 	return out
 }
@@ -119,7 +128,8 @@ func gravitySection(p plan.Plan) section {
 		row{"original", number(g.Original, 4), plato(g.Extract) + "; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4), "", ""}.explain(plan.FigureGravity),
 		row{"one third of the sugar used", number(g.ThirdUsed, 4), "", "", ""}.explain(plan.FigureGravity),
 		row{"two thirds used", number(g.TwoThirdsUsed, 4), "", "", ""}.explain(plan.FigureGravity),
-		row{"dry floor", number(g.Floor, 4), "apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4), "", ""}.explain(plan.FigureFloor),
+		row{"dry floor", number(g.Floor, 4) + " ± " + number(g.FloorUncertainty, 4), "apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4), "", ""}.explain(plan.FigureFloor),
+		{label: "Salts, nutrient and buffer are " + number(g.Minerals, 4) + " of the floor. A hydrometer adds its own error, and shows more while gas clings to it: stir the gas out."},
 		{label: "Finished means: at or near the dry floor, and unchanged over several days."},
 	}}
 }
@@ -186,57 +196,6 @@ func yeastSection(p plan.Plan, s style) section {
 	return out
 }
 
-func packSection(p plan.Plan, k plan.PackPlan, s style) section {
-	title := fmt.Sprintf("%d %ss", k.Count, k.Kind)
-	if k.Count == 1 {
-		title = "1 " + k.Kind
-	}
-	out := section{title: title}
-	out.rows = append(out.rows,
-		row{"content", volumes(k.Volumes), grams(k.Content), "", ""}.explain(plan.FigureVolumes),
-		row{"strength", strength(k.Strength), "", "", ""}.explain(plan.FigureStrength))
-	if k.Remainder.In(units.Millilitre) > 0.5 {
-		out.rows = append(out.rows, row{label: "left over, too little for another", value: s.volume(k.Remainder)})
-	}
-	if b := k.Bottle; b != nil {
-		store := s.gauge(b.StoreGauge)
-		if b.AtLeast {
-			store = "above " + store
-		}
-		out.rows = append(out.rows,
-			row{"already dissolved", grams(b.Dissolved), "from the ferment, at its warmest", "", ""}.explain(plan.FigureDissolved))
-		if !b.Priming.Mass.Decimal().IsZero() {
-			out.rows = append(out.rows,
-				row{"priming for all", s.weight(b.Priming), b.Priming.What + "; " + s.mass(b.PerBottle) + " a bottle", "", ""}.explain(plan.FigurePriming),
-				syrupRow(b, s))
-		}
-		out.rows = append(out.rows,
-			row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
-			row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "with the air that the bottle closed on", "", ""}.explain(plan.FigureClosed),
-			row{"pressure stored, " + s.temperature(b.Store), store, b.Verdict.String() + ", " + s.gauge(k.Rating), "", ""}.explain(plan.FigureClosed))
-		if b.Verdict == carbonation.OverRating || b.Verdict == carbonation.Locked {
-			out.rows = append(out.rows, row{label: "OVER THE RATING: lower the content, keep the bottles colder, or use stronger ones."})
-		}
-		return out
-	}
-	out.rows = append(out.rows,
-		row{"set the gauge to", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", here; at sea level " + s.gauge(k.SeaLevel), "", ""}.explain(plan.FigureGauge),
-		row{label: "rating given by the maker", value: s.gauge(k.Rating)})
-	if k.Gauge.Compare(k.Rating) > 0 {
-		out.rows = append(out.rows, row{label: "OVER THE RATING: lower the content, keep the keg colder, or use a stronger one."})
-	}
-	return out
-}
-
-// syrupRow tells what the primer is dissolved in.
-func syrupRow(b *plan.BottlePlan, s style) row {
-	if b.Syrup.In(units.Gram) < 1 {
-		return row{label: "dissolve it in", value: "a little of the drink"}
-	}
-	v := s.mass(b.Syrup) + " water"
-	return row{"dissolve it in", v, "boil it, cool it: it brings the strength down to that of the other packs", "", ""}.explain(plan.FigureStrength)
-}
-
 func flavourSection(p plan.Plan, s style) section {
 	f := p.Flavour
 	return section{"Flavour", []row{
@@ -254,10 +213,24 @@ func labelSection(p plan.Plan, s style) section {
 	kJ, kcal := l.Kilojoules.In(units.Kilojoule), l.Kilocalories.In(units.Kilocalorie)
 	return section{"Label (" + l.Law + ")", []row{
 		row{"alcohol", number(l.Strength.In(units.PercentVolume), 1) + " % vol", within, "", ""}.explain(plan.FigureTolerance),
+		row{"counts as", l.Category, l.Rules, "", ""}.explain(plan.FigureTolerance),
 		row{"energy in 100 mL", fmt.Sprintf("%.0f kJ / %.0f kcal", kJ, kcal), fmt.Sprintf("%.0f kcal in %s", l.PerServing.In(units.Kilocalorie), s.volume(l.Serving)), "", ""}.explain(plan.FigureEnergy),
-		row{"carbohydrate in 100 mL", number(l.Carbohydrate.In(units.GramPerLitre)/10, 1) + " g", "", "", ""}.explain(plan.FigureEnergy),
+		carbohydrateRow(l),
 		row{"standard drinks in " + s.volume(l.Serving), number(l.DrinksUS, 1) + " US", fmt.Sprintf("%.1f UK units; %.1f Australia and New Zealand", l.UnitsUK, l.DrinksAU), "", ""}.explain(plan.FigureDrinks),
 	}}
+}
+
+// carbohydrateRow is the carbohydrate as the law counts it.
+func carbohydrateRow(l plan.LabelPlan) row {
+	in100mL := func(c units.MassConcentration) string { return number(c.In(units.GramPerLitre)/10, 1) + " g" }
+	note := "sugars " + in100mL(l.Sugars) + ", glycerol of the yeast " + in100mL(l.Polyols)
+	switch c := l.Carbohydrate.In(units.GramPerLitre) / 10; {
+	case l.Law == "US":
+		note += ", acids " + in100mL(l.Acids)
+	case c > 0 && c <= 0.5:
+		note += "; up to 0.5 g a label may say 0 g or < 0.5 g"
+	}
+	return row{"carbohydrate in 100 mL", in100mL(l.Carbohydrate), note, "", ""}.explain(plan.FigureCarbohydrate)
 }
 
 func balanceSection(p plan.Plan, s style) section {

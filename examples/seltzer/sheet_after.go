@@ -11,13 +11,13 @@ import (
 func uncertaintySection(p plan.Plan) section {
 	u := p.Uncertainty
 	pm := func(v units.StrengthByVolume) string { return "± " + strength(v) }
-	supports := "it can support a label of ±0.3 % vol"
+	supports := "supports ±0.3 % vol on a label, if the scale is true in water"
 	if !u.Supports {
-		supports = "too coarse for a label of ±0.3 % vol: weigh, distil, or use a finer hydrometer"
+		supports = "too coarse for ±0.3 % vol on a label: distil, or have it measured"
 	}
 	out := section{title: "How sure (k = 2)", rows: []row{
 		row{"strength as planned", pm(u.Planned), "from yield, sugar, scale and level", "", ""}.explain(plan.FigureUncertainty),
-		row{"strength by two hydrometer readings", pm(u.ByHydrometer), fmt.Sprintf("division %g: %s", u.Division, supports), "", ""}.explain(plan.FigureUncertainty),
+		row{"strength by two hydrometer readings", pm(u.ByHydrometer), fmt.Sprintf("division %g, and the yield: %s", u.Division, supports), "", ""}.explain(plan.FigureUncertainty),
 	}}
 	for _, c := range u.Kegs {
 		out.rows = append(out.rows, row{"content of the kegs", "± " + grams(c), "from thermometer, gauge and solubility", "", ""}.explain(plan.FigureUncertainty))

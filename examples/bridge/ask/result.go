@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"example.org/zymase/examples/bridge/catalogue"
+	"example.org/zymase/examples/bridge/number"
 )
 
 // Result is an output that is wanted, and the unit it is wanted in.
@@ -13,13 +14,29 @@ type Result struct {
 	Name    string
 	Unit    string
 	convert catalogue.Conversion
+	output  *catalogue.Output
 }
 
 // Head is the result as a column head: "pressure (psi gauge)".
 func (r *Result) Head() string { return catalogue.Head(r.Name, r.Unit) }
 
-// Of takes the result out of the outputs of a call, in its unit.
+// Of takes the result out of the outputs of a call, in its unit. Of a text it is the
+// number that the words stand for.
 func (r *Result) Of(out []float64) float64 { return r.convert(out[r.Place]) }
+
+// IsText reports whether the result is a text.
+func (r *Result) IsText() bool { return r.output.IsText() }
+
+// Text returns the words of a result that is a text.
+func (r *Result) Text(out []float64) string { return r.output.Text(out[r.Place]) }
+
+// Append appends the result as a cell shows it: the number, or the words.
+func (r *Result) Append(b []byte, out []float64) []byte {
+	if r.IsText() {
+		return append(b, r.Text(out)...)
+	}
+	return number.Append(b, r.Of(out))
+}
 
 // Wish returns one output of f by its name, in unit; "" is the stated one.
 func Wish(f *catalogue.Function, name, unit string) (Result, error) {
@@ -35,7 +52,7 @@ func Wish(f *catalogue.Function, name, unit string) (Result, error) {
 	if unit == "" {
 		unit = out.Unit
 	}
-	return Result{i, out.Name, unit, convert}, nil
+	return Result{i, out.Name, unit, convert, out}, nil
 }
 
 // Wishes returns the outputs of f named by heads: "pressure", "pressure (psi

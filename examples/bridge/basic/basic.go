@@ -2,8 +2,8 @@
 // function names: =ATMOSPHERE_AT_ALTITUDE(640) asks the bridge over loopback
 // HTTP.
 //
-// A function with one output has its own name; one with several becomes a
-// function for each, NAME_OUTPUT. Inputs stand in the order of the catalogue;
+// A function with one number has its own name; one with several becomes a
+// function for each, NAME_OUTPUT, and so does each text that comes with them. Inputs stand in the order of the catalogue;
 // those with a default may be left out at the end. A number is in the stated unit, a text
 // has its own ("55 °F"). A cell without an answer shows "ERROR: " and the
 // reason.
@@ -29,6 +29,7 @@ var module = template.Must(template.New("module").Parse(moduleText))
 type call struct {
 	Name, Function, Output string
 	Meaning, Result        string
+	Text                   bool // the words are the result
 	Inputs                 []input
 }
 
@@ -71,10 +72,11 @@ func callsOf(f *catalogue.Function) []call {
 		one.Inputs = append(one.Inputs, p)
 	}
 	var calls []call
-	for _, out := range f.Outputs {
-		c := one
-		c.Result = catalogue.Head(out.Name, out.Unit) + ": " + out.Meaning
-		if len(f.Outputs) > 1 {
+	only, single := f.OnlyNumber()
+	for i := range f.Outputs {
+		out, c := &f.Outputs[i], one
+		c.Result, c.Text = catalogue.Head(out.Name, out.Unit)+": "+out.Meaning, out.IsText()
+		if !single || i != only {
 			c.Output = out.Name
 			c.Name += "_" + strings.ToUpper(out.Name)
 		}

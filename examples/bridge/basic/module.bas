@@ -21,7 +21,7 @@ REM Result: {{.Result}}
 	Dim q As String
 	q = "{{.Function}}?"{{if .Output}} & "output={{.Output}}&"{{end}}
 {{range .Inputs}}	q = q & Z_Input("{{.Name}}", {{.Parameter}})
-{{end}}	{{.Name}} = Z_Ask(q)
+{{end}}	{{.Name}} = {{if .Text}}Z_Text(q){{else}}Z_Ask(q){{end}}
 End Function
 {{end}}
 REM One input of a question; nothing if it was left out.
@@ -62,16 +62,22 @@ Private Function Z_Access() As Object
 End Function
 
 Private Function Z_Ask(q As String)
-	Dim a
-	On Error Goto NoAnswer
-	a = Z_Access().callFunction("WEBSERVICE", Array(Z_ADDRESS & q))
-	If VarType(a) <> 8 Then Goto NoAnswer
+	Dim a As String
+	a = Z_Text(q)
 	If Left(a, 6) = "ERROR:" Then
 		Z_Ask = a
 	Else
 		Z_Ask = Val(a)
 	End If
+End Function
+
+Private Function Z_Text(q As String) As String
+	Dim a
+	On Error Goto NoAnswer
+	a = Z_Access().callFunction("WEBSERVICE", Array(Z_ADDRESS & q))
+	If VarType(a) <> 8 Then Goto NoAnswer
+	Z_Text = a
 	Exit Function
 NoAnswer:
-	Z_Ask = "ERROR: no answer from " & Z_ADDRESS & "; is the bridge running?"
+	Z_Text = "ERROR: no answer from " & Z_ADDRESS & "; is the bridge running?"
 End Function

@@ -102,7 +102,7 @@ func carbonationContent() []Function {
 				return err
 			},
 		},
-		{
+		rated(Function{
 			Name:    "co2_pressure",
 			Meaning: "pressure at which a drink holds a CO2 content in volumes",
 			Source:  henryDrink,
@@ -130,8 +130,10 @@ func carbonationContent() []Function {
 				out[0], out[1] = air.Gauge(p).In(units.KilopascalGauge), p.In(units.Kilopascal)
 				return err
 			},
-		},
-		{
+		}, func(in, out []float64) (float64, carbonation.Cautions) {
+			return out[0], ice(in[0], in[2], in[3])
+		}),
+		rated(Function{
 			Name:    "co2_pressure_from_content",
 			Meaning: "pressure at which a drink holds a CO2 content in g/L",
 			Source:  henryDrink,
@@ -157,7 +159,9 @@ func carbonationContent() []Function {
 				out[0], out[1] = air.Gauge(p).In(units.KilopascalGauge), p.In(units.Kilopascal)
 				return err
 			},
-		},
+		}, func(in, out []float64) (float64, carbonation.Cautions) {
+			return out[0], ice(in[0], in[2], in[3])
+		}),
 		{
 			Name:    "co2_temperature",
 			Meaning: "temperature at which a drink holds a CO2 content at a gauge pressure",

@@ -19,11 +19,12 @@ func carbonationFerment() []Function {
 				in("drink", units.Litre, "volume of the drink", 0.01, 1e6, 40),
 				in("headspace", units.Litre, "room over it", 0, 1e6, 10),
 				number("co2_yield", "g/g", "CO2 from a gram of extract: 0.46 of wort or sugar wash", 0.3, 0.52, 0.46).or(0.46),
-				strengthInput(), extractInput(), altitudeInput(),
+				strengthInput(), extractInput(), altitudeInput(), ratingInput(),
 			},
 			Outputs: []Output{
 				out("gauge_pressure", units.KilopascalGauge, "setting of the valve; the fermenter must be rated for it"),
 				out("extract_left", units.GramPerLitre, "to ferment when the valve is closed"),
+				verdictOutput(), cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				l, err := liquidOf(in[5], in[6])
@@ -39,8 +40,9 @@ func carbonationFerment() []Function {
 					return err
 				}
 				s, err := carbonation.Spund(l, as(units.Celsius, in[0]), carbonation.RealVolume.Content(as(units.VolumesCO2, in[1])),
-					carbonation.Fermenter{Drink: as(units.Litre, in[2]), Headspace: as(units.Litre, in[3])}, y, air)
+					carbonation.Fermenter{Drink: as(units.Litre, in[2]), Headspace: as(units.Litre, in[3]), Rating: as(units.KilopascalGauge, in[8])}, y, air)
 				out[0], out[1] = s.Valve.In(units.KilopascalGauge), s.Extract.In(units.GramPerLitre)
+				out[2], out[3] = float64(s.Verdict), float64(s.Cautions)
 				return err
 			},
 		},
@@ -60,6 +62,7 @@ func carbonationFerment() []Function {
 				out("at_rest", units.Litre, "air drawn in once it has"),
 				out("oxygen", units.MilligramPerLitre, "of the drink, if all of it went in"),
 				out("co2_to_fill", units.Gram, "CO2 that keeps the air out"),
+				cautionOutput(),
 			},
 			heavy: true,
 			call: func(in, out []float64) error {
@@ -75,6 +78,7 @@ func carbonationFerment() []Function {
 					carbonation.Fermenter{Drink: as(units.Litre, in[2]), Headspace: as(units.Litre, in[3])}, air)
 				out[0], out[1] = r.AtOnce.In(units.Litre), r.AtRest.In(units.Litre)
 				out[2], out[3] = r.OxygenPerLitre.In(units.MilligramPerLitre), r.CO2ToFill.In(units.Gram)
+				out[4] = float64(r.Cautions | ice(in[1], in[4], in[5]))
 				return err
 			},
 		},
@@ -93,6 +97,7 @@ func carbonationFerment() []Function {
 			Outputs: []Output{
 				out("wort", units.Litre, "to add to all of the drink"),
 				out("mixed", units.Litre, "both together"),
+				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				g, err := gravity.FromSG(in[3])
@@ -101,7 +106,7 @@ func carbonationFerment() []Function {
 				}
 				p, err := carbonation.PrimeWithWort(carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), as(units.GramCO2PerLitre, in[1]),
 					as(units.Litre, in[2]), as(units.GramPerLitre, in[5]), g, as(units.Percent, in[4]))
-				out[0], out[1] = p.Volume.In(units.Litre), p.Mixed.In(units.Litre)
+				out[0], out[1], out[2] = p.Volume.In(units.Litre), p.Mixed.In(units.Litre), float64(p.Cautions)
 				return err
 			},
 		},

@@ -5,6 +5,11 @@ import (
 	"example.org/zymase/units"
 )
 
+// atSeaLevel is the gauge pressure of an absolute one.
+func atSeaLevel(in, out []float64) (float64, carbonation.Cautions) {
+	return units.Atmosphere{}.Gauge(as(units.Kilopascal, out[0])).In(units.KilopascalGauge), 0
+}
+
 // carbonationMethods are the published ways by name.
 func carbonationMethods() []Function {
 	sea := units.Atmosphere{}
@@ -28,7 +33,7 @@ func carbonationMethods() []Function {
 				return err
 			},
 		},
-		{
+		rated(Function{
 			Name:    "co2_beer_chart_pressure",
 			Meaning: "pressure for a CO2 content of beer after the printed chart, at sea level",
 			Source:  "fit to the printed beer chart",
@@ -42,7 +47,7 @@ func carbonationMethods() []Function {
 				out[0] = sea.Gauge(p).In(units.KilopascalGauge)
 				return err
 			},
-		},
+		}, func(in, out []float64) (float64, carbonation.Cautions) { return out[0], 0 }),
 		{
 			Name:    "co2_european_content",
 			Meaning: "CO2 in beer after the exponential form of European practice",
@@ -58,7 +63,7 @@ func carbonationMethods() []Function {
 				return err
 			},
 		},
-		{
+		rated(Function{
 			Name:    "co2_european_pressure",
 			Meaning: "absolute pressure for a CO2 content of beer after the exponential form of European practice",
 			Source:  "European brewing practice, exponential form",
@@ -72,7 +77,7 @@ func carbonationMethods() []Function {
 				out[0] = p.In(units.Kilopascal)
 				return err
 			},
-		},
+		}, atSeaLevel),
 		{
 			Name:    "co2_wine_content",
 			Meaning: "CO2 in sparkling wine from its pressure at 20 °C",
@@ -89,7 +94,7 @@ func carbonationMethods() []Function {
 				return err
 			},
 		},
-		{
+		rated(Function{
 			Name:    "co2_wine_pressure",
 			Meaning: "absolute pressure of a sparkling wine at 20 °C from its CO2",
 			Source:  "Regulation (EEC) 2676/90, carbon dioxide",
@@ -104,7 +109,7 @@ func carbonationMethods() []Function {
 				out[0] = p.In(units.Kilopascal)
 				return err
 			},
-		},
+		}, atSeaLevel),
 		{
 			Name:    "co2_henry_weiss",
 			Meaning: "CO2 that a kilogram of water or sea water takes up at a fugacity of 1 atm",

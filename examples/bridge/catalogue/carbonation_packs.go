@@ -42,6 +42,7 @@ func carbonationPacks() []Function {
 				out("mass", units.Gram, "of the primer as weighed, for all of the drink"),
 				out("dissolved", units.GramCO2PerLitre, "CO2 that the drink holds already"),
 				out("final", units.GramCO2PerLitre, "CO2 once all has fermented"),
+				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				l, err := liquidOf(in[5], in[6])
@@ -59,12 +60,13 @@ func carbonationPacks() []Function {
 				p, err := carbonation.PrimingSugar(carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), have,
 					as(units.Litre, in[1]), as(units.GramPerLitre, in[3]), primers[int(in[4])])
 				out[0], out[1], out[2] = p.Sugar.In(units.Gram), have.In(units.GramCO2PerLitre), p.Final.In(units.GramCO2PerLitre)
+				out[3] = float64(p.Cautions)
 				return err
 			},
 		},
 		{
 			Name:    "closed_vessel_pressure",
-			Meaning: "pressure of a closed bottle or can at a temperature; read the caution with it",
+			Meaning: "pressure of a closed bottle or can at a temperature, against its rating",
 			Source:  henryDrink + "; conservation of CO2 and air",
 			Inputs: []Input{
 				in("temperature", units.Celsius, "temperature of the closed vessel", -2, 90, 35),
@@ -74,14 +76,15 @@ func carbonationPacks() []Function {
 				in("filling_temperature", units.Celsius, "temperature when it is closed", -2, 40, 18),
 				in("air", units.Percent, "share of the head-space that is air when it is closed", 0, 100, 100).or(100),
 				in("sugar_left", units.GramPerLitre, "fermentable sugar that can still ferment", 0, 300, 0).or(0),
-				strengthInput(), extractInput(), altitudeInput(),
+				strengthInput(), extractInput(), altitudeInput(), ratingInput(),
 			},
 			Outputs: []Output{
-				out("gauge_pressure", units.KilopascalGauge, "pressure; compare it with the maker's rating"),
+				out("gauge_pressure", units.KilopascalGauge, "pressure; the rating is held against the worst"),
 				out("worst_gauge_pressure", units.KilopascalGauge, "the same if the sugar left ferments"),
 				out("at_rest", units.VolumesCO2, "CO2 in the drink then, real gas"),
 				out("headspace", units.Percent, "head-space, share of the capacity"),
 				pure("only_a_lower_bound", "", "1 if the vessel is full of liquid or above 20 bar absolute: the pressure is then higher than the figure"),
+				verdictOutput(), cautionOutput(),
 			},
 			heavy: true,
 			call: func(in, out []float64) error {
@@ -93,7 +96,7 @@ func carbonationPacks() []Function {
 				if err != nil {
 					return err
 				}
-				v := carbonation.Vessel{Capacity: as(units.Millilitre, in[2])}
+				v := carbonation.Vessel{Capacity: as(units.Millilitre, in[2]), Rating: as(units.KilopascalGauge, in[10])}
 				c, err := v.Close(s, carbonation.Filling{
 					Volume: as(units.Millilitre, in[3]), Temperature: as(units.Celsius, in[4]),
 					Content: carbonation.RealVolume.Content(as(units.VolumesCO2, in[1])),
@@ -113,6 +116,7 @@ func carbonationPacks() []Function {
 				if p.AtLeast || w.AtLeast {
 					out[4] = 1
 				}
+				out[5], out[6] = float64(w.Verdict), float64(p.Cautions|w.Cautions)
 				return err
 			},
 		},

@@ -20,12 +20,12 @@ func carbonationSafety() []Function {
 				vessel,
 				in("gauge_pressure", units.KilopascalGauge, "to which it is filled", 0, 1000, 200),
 				count("rounds", "how many times", 0, 1000, 5),
-				temperature, altitudeInput(),
+				temperature, altitudeInput(), ratingInput(),
 			},
 			Outputs: []Output{
 				out("air", units.Percent, "of the gas that is left air"),
 				pure("oxygen", "", "parts per million of the gas"),
-				out("gas", units.Gram, "CO2 used"),
+				out("gas", units.Gram, "CO2 used"), verdictOutput(), cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				air, err := units.AtAltitude(as(units.Metre, in[4]))
@@ -33,7 +33,9 @@ func carbonationSafety() []Function {
 					return err
 				}
 				p, err := carbonation.FillAndVent(as(units.Litre, in[0]), as(units.Celsius, in[3]), as(units.KilopascalGauge, in[1]), int(in[2]), air)
+				verdict, said := carbonation.Rated(as(units.KilopascalGauge, in[1]), as(units.KilopascalGauge, in[5]))
 				out[0], out[1], out[2] = p.Air.In(units.Percent), p.Oxygen, p.Gas.In(units.Gram)
+				out[3], out[4] = float64(verdict), float64(p.Cautions|said)
 				return err
 			},
 		},
@@ -49,7 +51,7 @@ func carbonationSafety() []Function {
 			Outputs: []Output{
 				out("air", units.Percent, "of the gas that is left air"),
 				pure("oxygen", "", "parts per million of the gas"),
-				out("gas", units.Gram, "CO2 used"),
+				out("gas", units.Gram, "CO2 used"), cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				air, err := units.AtAltitude(as(units.Metre, in[3]))
@@ -57,7 +59,7 @@ func carbonationSafety() []Function {
 					return err
 				}
 				p, err := carbonation.Flush(as(units.Litre, in[0]), as(units.Celsius, in[2]), in[1], air)
-				out[0], out[1], out[2] = p.Air.In(units.Percent), p.Oxygen, p.Gas.In(units.Gram)
+				out[0], out[1], out[2], out[3] = p.Air.In(units.Percent), p.Oxygen, p.Gas.In(units.Gram), float64(p.Cautions)
 				return err
 			},
 		},
@@ -78,6 +80,7 @@ func carbonationSafety() []Function {
 			Outputs: []Output{
 				pure("kegs", "", "served whole"),
 				out("each", units.Gram, "CO2 for a keg"),
+				cautionOutput(),
 			},
 			heavy: true,
 			call: func(in, out []float64) error {
@@ -90,7 +93,7 @@ func carbonationSafety() []Function {
 					Temperature: as(units.Celsius, in[3]), Serving: as(units.KilopascalGauge, in[4]), Purge: as(units.Gram, in[5]), Leak: as(units.Percent, in[6]),
 				}
 				u, err := k.Kegs(as(units.Kilogram, in[0]), air)
-				out[0], out[1] = float64(u.Kegs), u.Each.In(units.Gram)
+				out[0], out[1], out[2] = float64(u.Kegs), u.Each.In(units.Gram), float64(u.Cautions)
 				return err
 			},
 		},
@@ -105,6 +108,7 @@ func carbonationSafety() []Function {
 			Outputs: []Output{
 				pure("co2", "", "ppm by volume; 5000 is the limit of a working day, 40000 an immediate danger"),
 				out("oxygen", units.Percent, "of the air"),
+				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				air, err := units.AtAltitude(as(units.Metre, in[4]))
@@ -112,7 +116,7 @@ func carbonationSafety() []Function {
 					return err
 				}
 				r, err := carbonation.Released(as(units.Kilogram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), in[3], air)
-				out[0], out[1] = r.PPM, r.Oxygen.In(units.Percent)
+				out[0], out[1], out[2] = r.PPM, r.Oxygen.In(units.Percent), float64(r.Cautions)
 				return err
 			},
 		},
@@ -129,6 +133,7 @@ func carbonationSafety() []Function {
 			Outputs: []Output{
 				out("fresh_air", units.CubicMetrePerHour, "that holds the limit"),
 				pure("reached", "h", "time to the limit without fresh air"),
+				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				air, err := units.AtAltitude(as(units.Metre, in[5]))
@@ -136,7 +141,28 @@ func carbonationSafety() []Function {
 					return err
 				}
 				v, err := carbonation.Ventilate(as(units.Gram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), in[3], in[4], air)
-				out[0], out[1] = v.FreshAir.In(units.CubicMetrePerHour), v.Reached.Hours()
+				out[0], out[1], out[2] = v.FreshAir.In(units.CubicMetrePerHour), v.Reached.Hours(), float64(v.Cautions)
+				return err
+			},
+		},
+		{
+			Name:    "room_airing",
+			Meaning: "how long a room must be aired until its CO2 is down to a limit, once nothing more is given off, well mixed",
+			Source:  "balance of a well-mixed room; 29 CFR 1910.1000 table Z-1",
+			Inputs: []Input{
+				number("co2", "", "CO2 in the room, ppm", 0, 1e6, 41500),
+				room,
+				in("fresh_air", units.CubicMetrePerHour, "blown or drawn through it", 0.001, 1e7, 100),
+				number("limit", "", "CO2 allowed, ppm", 1, 40000, 5000).or(5000),
+				fresh,
+			},
+			Outputs: []Output{
+				pure("time", "h", "after which a meter is sent in; corners and pits take several times as long"),
+				cautionOutput(),
+			},
+			call: func(in, out []float64) error {
+				d, said, err := carbonation.AirOut(as(units.CubicMetre, in[1]), as(units.CubicMetrePerHour, in[2]), in[0], in[3], in[4])
+				out[0], out[1] = d.Hours(), float64(said)
 				return err
 			},
 		},

@@ -7,6 +7,9 @@ import (
 	"example.org/zymase/units"
 )
 
+// tooMuch is where a content passes the one wanted: common practice, no source.
+const tooMuch = 1.05
+
 // carbonationService are heat, time to carbonate and serving.
 func carbonationService() []Function {
 	temperature := in("temperature", units.Celsius, "temperature of the drink", -2, 40, 4)
@@ -27,6 +30,7 @@ func carbonationService() []Function {
 			Outputs: []Output{
 				pure("units", "PU", "all legs together"),
 				pure("while_holding", "PU", "of the holding alone"),
+				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				at := func(minutes float64) time.Duration { return time.Duration(minutes * float64(time.Minute)) }
@@ -41,7 +45,7 @@ func carbonationService() []Function {
 					form = carbonation.DelVecchio
 				}
 				p, err := form.Pasteurise(log[:], nil)
-				out[0], out[1] = p.Units, p.Holding
+				out[0], out[1], out[2] = p.Units, p.Holding, float64(p.Cautions)
 				return err
 			},
 		},
@@ -72,7 +76,7 @@ func carbonationService() []Function {
 				in("at_rest", units.GramCO2PerLitre, "content at rest at the pressure set", 0, 80, 5.7),
 				number("rate", "1/h", "see carbonation_rate; 0.0125 for a keg left alone in the cold", 1e-5, 1000, 0.0125).or(0.0125),
 			},
-			Outputs: []Output{pure("time", "h", "a burst of pressure is set back after it")},
+			Outputs: []Output{pure("time", "h", "a burst of pressure is set back after it"), cautionOutput()},
 			call: func(in, out []float64) error {
 				k, err := carbonation.NewCarbonationRate(in[3])
 				if err != nil {
@@ -80,10 +84,11 @@ func carbonationService() []Function {
 				}
 				d, err := k.Until(as(units.GramCO2PerLitre, in[0]), as(units.GramCO2PerLitre, in[1]), as(units.GramCO2PerLitre, in[2]))
 				out[0] = d.Hours()
+				out[1] = float64(set(carbonation.PressureVessel) | also(carbonation.Overshoot, in[2] > tooMuch*in[1]))
 				return err
 			},
 		},
-		{
+		rated(Function{
 			Name:    "mixed_gas_pressure",
 			Meaning: "pressure of a blend of CO2 and nitrogen that keeps a CO2 content",
 			Source:  "Dalton's law; " + henryDrink,
@@ -110,7 +115,9 @@ func carbonationService() []Function {
 				out[0], out[1] = air.Gauge(p).In(units.KilopascalGauge), p.In(units.Kilopascal)
 				return err
 			},
-		},
+		}, func(in, out []float64) (float64, carbonation.Cautions) {
+			return out[0], set(carbonation.Asphyxiation, carbonation.Cylinder) | ice(in[0], in[3], in[4])
+		}),
 		{
 			Name:    "serving_line_length",
 			Meaning: "length of line that gives a flow from a keg pressure",
@@ -129,6 +136,7 @@ func carbonationService() []Function {
 				out("length", units.Metre, "of the line"),
 				pure("friction", "kPa/m", "of the line at this flow"),
 				pure("speed", "m/s", "in the line"),
+				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				s, err := carbonation.Drink(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
@@ -136,7 +144,7 @@ func carbonationService() []Function {
 					return err
 				}
 				b, err := lineOf(in[3:7]).Balance(s, as(units.Celsius, in[0]), as(units.KilopascalGauge, in[1]), as(units.LitrePerMinute, in[2]))
-				out[0], out[1], out[2] = b.Length.In(units.Metre), b.PerMetre.In(units.KilopascalGauge), b.Speed
+				out[0], out[1], out[2], out[3] = b.Length.In(units.Metre), b.PerMetre.In(units.KilopascalGauge), b.Speed, float64(b.Cautions)
 				return err
 			},
 		},
@@ -156,7 +164,8 @@ func carbonationService() []Function {
 			},
 			Outputs: []Output{
 				out("flow", units.LitrePerMinute, "out of the tap"),
-				pure("reynolds", "", "laminar below 2300"),
+				pure("reynolds", "", "laminar below 2300, either from 2000 to 4000"),
+				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
 				s, err := carbonation.Drink(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
@@ -164,16 +173,16 @@ func carbonationService() []Function {
 					return err
 				}
 				b, err := lineOf(in[3:7]).FlowOf(s, as(units.Celsius, in[0]), as(units.KilopascalGauge, in[1]), as(units.Metre, in[2]))
-				out[0], out[1] = b.Flow.In(units.LitrePerMinute), b.Reynolds
+				out[0], out[1], out[2] = b.Flow.In(units.LitrePerMinute), b.Reynolds, float64(b.Cautions)
 				return err
 			},
 		},
 		{
 			Name:    "drink_viscosity",
 			Meaning: "viscosity of a drink",
-			Source:  "Kestin, Sokolov & Wakeham, J. Phys. Chem. Ref. Data 7 (1978) 941; CRC Handbook for ethanol and extract",
+			Source:  "Kestin, Sokolov & Wakeham, J. Phys. Chem. Ref. Data 7 (1978) 941; fits to Bingham & Jackson 1918 for ethanol and to the CRC Handbook for extract",
 			Inputs: []Input{
-				in("temperature", units.Celsius, "temperature of the drink", -2, 90, 4),
+				in("temperature", units.Celsius, "temperature of the drink; up to 80 °C with ethanol or extract", -2, 90, 4),
 				strengthInput(), extractInput(),
 			},
 			Outputs: []Output{pure("viscosity", "mPa·s", "dynamic viscosity")},

@@ -35,6 +35,12 @@ func All() []Function {
 	} {
 		all = append(all, part...)
 	}
+	cautions := sayings()
+	for i := range all {
+		if s, ok := cautions[all[i].Name]; ok {
+			all[i] = warned(all[i], s)
+		}
+	}
 	return all
 }
 

@@ -11,6 +11,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
 )
 
@@ -33,7 +34,11 @@ func TestContract(t *testing.T) {
 			fmt.Fprintln(&b)
 		}
 		for _, p := range f.Outputs {
-			fmt.Fprintf(&b, "  out %s\n", Head(p.Name, p.Unit))
+			text := ""
+			if p.IsText() {
+				text = "  text"
+			}
+			fmt.Fprintf(&b, "  out %s%s\n", Head(p.Name, p.Unit), text)
 		}
 	}
 	const file = "testdata/catalogue.golden"
@@ -128,6 +133,33 @@ func checkInput(t *testing.T, p Input) {
 		if got, err := p.Parse(text); err != nil || math.Abs(got-v) > 1e-9*math.Max(1, math.Abs(v)) {
 			t.Errorf("%s: Parse(%q) = %v, %v", p.Name, text, got, err)
 		}
+	}
+}
+
+// One question has one answer: what yeast_to_pitch counts on is what the library does
+// where no maker's figure is given.
+func TestDryYeast(t *testing.T) {
+	f, err := Find("yeast_to_pitch")
+	if err != nil {
+		t.Fatal(err)
+	}
+	in, out := examples(f), make([]float64, len(f.Outputs))
+	place, _ := f.Input("per_gram")
+	in[place] = f.Inputs[place].Default
+	if err := f.Call(in, out); err != nil {
+		t.Fatal(err)
+	}
+	pack, err := nutrient.DryPack(nutrient.Cells{}, units.Celsius.Of(4))
+	if err != nil {
+		t.Fatal(err)
+	}
+	cells, err := nutrient.BillionCells(out[0])
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := pack.Need(cells, 0)
+	if want := p.Mass.In(units.Gram); err != nil || math.Abs(out[1]-want) > 1e-9*want {
+		t.Errorf("%v g, %v; the library weighs %v g", out[1], err, want)
 	}
 }
 

@@ -24,6 +24,14 @@
 //
 // Unit "" is a pure number: a pH, a specific gravity, the index of a choice.
 //
+// # Cautions
+//
+// A function whose number can hurt someone gives a text beside it, the caution; one whose
+// number is a pressure takes the maker's rating, if it is known, and gives a verdict too.
+// Call gives a number for a text as well, so that a column costs no words until it is
+// written: [Output.Text] turns it into them. [Function.OnlyNumber] is what a question
+// means that names no output, so that a caution added to a function changes no sheet.
+//
 // # How to add a function
 //
 // Each package of the library has a file here (gravity.go, water.go …, or
@@ -64,7 +72,12 @@
 //   - choice: one of several words; the number is its index.
 //
 // Names are trade words in lower case with underscores. An output that says yes
-// or no is 1 or 0, and its Meaning says so. Afterwards run
+// or no is 1 or 0, and its Meaning says so.
+//
+// Each entry either gives a caution or stands with a reason in the list of caution_test.go.
+// Where the result of the library carries cautions, the entry gives them (cautionOutput);
+// where it always says the same, the words stand in caution.go; where a person sets the
+// pressure, rated wraps the entry. Afterwards run
 //
 //	go test ./examples/bridge/catalogue -update
 //

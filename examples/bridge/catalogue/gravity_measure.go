@@ -89,32 +89,45 @@ func gravityMeasurements() []Function {
 			Meaning: "what sugar is left in a wash by its gravity now, and what gas that would make; bottle only at the dry end",
 			Source:  tabarie + "; Balling 1865 or the balance of a sugar wash",
 			Inputs: []Input{
-				in("original_extract", units.DegreePlato, "extract before the ferment", 0.5, 40, 7.5),
+				in("original_extract", units.DegreePlato, "extract before the ferment, as a hydrometer has it, without minerals", 0.5, 40, 7.5),
 				gravityInput("gravity", "specific gravity now", 0.96, 1.18, 1.0),
 				choice("yield", "what the extract was, and so what it turns into", "malt wort", "sucrose wash", "glucose wash", "fructose wash").orOption("sucrose wash"),
+				in("minerals", units.GramPerLitre, "salts, nutrient and buffer beside the extract; in most sugar washes 0.3 to 0.8", 0, 20, 0.5).or(0),
 			},
 			Outputs: []Output{
-				pure("dry_gravity", "", "specific gravity 20/20 °C when all of it is used"),
+				pure("dry_gravity", "", "specific gravity 20/20 °C when all of it is used, with the minerals"),
 				out("used", units.Percent, "part of the extract that is used"),
 				out("left", units.GramPerLitre, "extract that is left, in a litre"),
 				out("carbon_dioxide", units.GramCO2PerLitre, "CO2 that it would still make, in a litre"),
 				out("strength", units.PercentVolume, "strength now"),
+				pure("dry_gravity_uncertainty", "", "standard uncertainty of dry_gravity, k = 1: yield, what yeast leaves, minerals, formulas; a hydrometer adds its own"),
 			},
 			call: func(in, out []float64) error {
-				kind := gravity.Sugar(max(0, in[2]-1))
-				wort, err := mixtureOf(kind, 0, in[0])
+				y, minerals, original := yieldOf(in[2]), as(units.GramPerLitre, in[3]), as(units.DegreePlato, in[0])
+				start, err := gravity.FromOriginalAndApparent(original, original, y)
 				if err != nil {
 					return err
 				}
-				g, err := gravity.FromSG(in[1])
+				wort := start.Wort()
+				floor, err := gravity.MeasuredFloor(wort, y, yieldSpread(in[2]), minerals, minerals)
 				if err != nil {
 					return err
 				}
-				p, err := wort.At(g, yieldOf(in[2]))
+				dry, _, err := wort.Dry(y)
 				if err != nil {
 					return err
 				}
-				out[0], out[1] = p.Floor.SG(), p.Part.In(units.Percent)
+				out[0] = floor.Value().In(units.One)
+				out[5] = floor.Uncertainty().In(units.One)
+				g, err := gravity.FromSG(in[1] - (out[0] - dry.Gravity().SG())) // without the minerals
+				if err != nil {
+					return err
+				}
+				p, err := wort.At(g, y)
+				if err != nil {
+					return err
+				}
+				out[1] = p.Part.In(units.Percent)
 				out[2] = p.Left.In(units.Gram) / p.Liquid.VolumeAt20().In(units.Litre)
 				out[3], out[4] = p.CO2Content.In(units.GramCO2PerLitre), p.Liquid.ByVolume().In(units.PercentVolume)
 				return nil
@@ -145,11 +158,7 @@ func gravityMeasurements() []Function {
 				if err != nil {
 					return err
 				}
-				part := 0.03
-				if in[3] == 0 {
-					part = 0.01
-				}
-				v, err := gravity.MeasuredStrength(og, fg, yieldOf(in[3]), part, 0)
+				v, err := gravity.MeasuredStrength(og, fg, yieldOf(in[3]), yieldSpread(in[3]), 0)
 				if err != nil {
 					return err
 				}

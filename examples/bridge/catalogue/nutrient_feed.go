@@ -14,6 +14,9 @@ func nutrientFeed() []Function {
 	for _, s := range sources {
 		names = append(names, s.Name())
 	}
+	fresh, _ := nutrient.DryPack(nutrient.Cells{}, units.Celsius.Of(4)) // what the library counts on
+	cells, _ := fresh.Alive(0)
+	usual := cells.Billion()
 	demands := [...]nutrient.Demand{nutrient.LowDemand, nutrient.MediumDemand, nutrient.HighDemand}
 	return []Function{
 		{
@@ -88,7 +91,7 @@ func nutrientFeed() []Function {
 				in("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
 				in("extract", units.DegreePlato, "of the wash", 0.1, 40, 7.5),
 				number("rate", "", "million cells for 1 mL and 1 °P", 0.1, 5, 1).or(1),
-				number("per_gram", "", "billion live cells in 1 g of dry yeast", 1, 50, 6).or(6),
+				number("per_gram", "", "billion live cells in 1 g of dry yeast, 5 to 25 as sold; the label counts", 1, 50, usual).or(usual),
 			},
 			Outputs: []Output{
 				billion("cells", "live cells"),

@@ -140,29 +140,5 @@ func nutrientYeast() []Function {
 				return err
 			},
 		},
-		{
-			Name:    "co2_gas_volume",
-			Meaning: "volume of the CO2 that a ferment gives off, and its share of a closed room",
-			Source:  "ideal gas; workplace limit 0.5 % over 8 h (29 CFR 1910.1000)",
-			Inputs: []Input{
-				in("co2", units.Kilogram, "CO2 given off", 0, 1e9, 1),
-				in("room", units.CubicMetre, "volume of the room", 0.1, 1e6, 30).or(30),
-				in("temperature", units.Celsius, "of the gas", -10, 60, 20).or(20),
-				in("pressure", units.Kilopascal, "of the air", 20, 200, 101.325).or(101.325),
-			},
-			Outputs: []Output{
-				out("volume", units.CubicMetre, "volume of the gas"),
-				out("share", units.Percent, "of the room"),
-			},
-			call: func(in, out []float64) error {
-				v, err := nutrient.GasVolume(as(units.Kilogram, in[0]), as(units.Celsius, in[2]), as(units.Kilopascal, in[3]))
-				if err != nil {
-					return err
-				}
-				s, err := nutrient.RoomCO2(as(units.Kilogram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), as(units.Kilopascal, in[3]))
-				out[0], out[1] = v.In(units.CubicMetre), s.In(units.Percent)
-				return err
-			},
-		},
 	}
 }

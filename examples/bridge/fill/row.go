@@ -63,6 +63,10 @@ func (w *filler) add(b, raw []byte) ([]byte, int) {
 func (w *filler) appendResults(b []byte) []byte {
 	delim := w.options.delim()
 	for i := range w.results {
+		if w.results[i].IsText() {
+			b = delimited.AppendText(append(b, delim), w.results[i].Text(w.out), delim)
+			continue
+		}
 		w.digits = number.Append(w.digits[:0], w.results[i].Of(w.out))
 		b = delimited.AppendNumber(append(b, delim), w.digits, delim, w.options.DecimalComma)
 	}

@@ -20,20 +20,22 @@ func (h *Handler) compute(b []byte, name string, q query, err error) []byte {
 	if err == nil {
 		results, out, err = h.call(name, q)
 	}
-	if err == nil && !q.xml && len(results) > 1 {
-		err = errSeveral
-	}
 	switch {
 	case err == nil && q.xml:
 		b = append(b, "<r>"...)
 		for i := range results {
 			b = append(appendEscaped(append(b, `<v name="`...), results[i].Name), `" unit="`...)
 			b = append(appendEscaped(b, results[i].Unit), `">`...)
-			b = append(number.Append(b, results[i].Of(out)), "</v>"...)
+			if results[i].IsText() {
+				b = appendEscaped(b, results[i].Text(out))
+			} else {
+				b = number.Append(b, results[i].Of(out))
+			}
+			b = append(b, "</v>"...)
 		}
 		return append(b, "</r>"...)
 	case err == nil:
-		return number.Append(b, results[0].Of(out))
+		return results[0].Append(b, out)
 	case q.xml:
 		return append(appendEscaped(append(b, "<r><error>"...), err.Error()), "</error></r>"...)
 	}
@@ -53,12 +55,18 @@ func (h *Handler) call(name string, q query) ([]ask.Result, []float64, error) {
 		}
 	}
 	results := k.results
-	if q.output != "" {
+	switch only, is := k.function.OnlyNumber(); {
+	case q.output != "":
 		r, err := ask.Wish(k.function, q.output, q.unit)
 		if err != nil {
 			return nil, nil, err
 		}
 		results = []ask.Result{r}
+	case q.xml:
+	case is:
+		results = results[only : only+1]
+	default:
+		return nil, nil, errSeveral
 	}
 	out, err := question.Answer()
 	return results, out, err

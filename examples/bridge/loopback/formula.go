@@ -65,8 +65,11 @@ func (d Dialect) Number(q Question) string {
 	return "IFERROR(NUMBERVALUE(" + ask + d.Separator + `".")` + d.Separator + ask + ")"
 }
 
+// Text is a formula whose value is a text output, or the reason why there is none.
+func (d Dialect) Text(q Question) string { return d.WebService + "(" + d.URL(q) + ")" }
+
 // XML is a formula whose value is the output number place, counted from 1, of a
-// function with several; all of them are one question.
+// function with several, a text as 0; all of them are one question.
 func (d Dialect) XML(q Question, place string) string {
 	return d.FilterXML + "(" + d.WebService + "(" + d.url(q, "xml") + ")" + d.Separator + `"number(/r/v[` + place + `])")`
 }

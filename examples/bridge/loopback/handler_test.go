@@ -138,8 +138,20 @@ func TestEveryFunction(t *testing.T) {
 		}
 		want := "ERROR: it gives several results; add output=NAME, or as=xml"
 		plain := strings.Replace(target.String(), "as=xml&", "", 1)
-		if got := body(get(h, "GET", plain)); (got == want) != (len(f.Outputs) > 1) {
+		only, one := f.OnlyNumber()
+		got := body(get(h, "GET", plain))
+		if (got == want) == one {
 			t.Errorf("%s: %s", plain, got)
+		}
+		if named := body(get(h, "GET", plain+"&output="+f.Outputs[only].Name)); one && got != named {
+			t.Errorf("%s: %s, and by its name %s", plain, got, named)
+		}
+		if _, warns := f.Output("caution"); warns { // the same words by name and in the table
+			words := body(get(h, "GET", plain+"&output=caution"))
+			table := body(get(h, "GET", target.String()))
+			if len(words) < 20 || !strings.HasSuffix(words, ".") || !strings.HasSuffix(table, `<v name="caution" unit="">`+string(appendEscaped(nil, words))+"</v></r>") {
+				t.Errorf("%s: caution %q in %s", plain, words, table)
+			}
 		}
 	}
 }

@@ -58,14 +58,19 @@ func entry(address string, f *catalogue.Function) indexEntry {
 		e.Inputs = append(e.Inputs, in)
 	}
 	q := Question{Base: strconv.Quote(address), Function: f.Name, Inputs: refs}
+	only, one := f.OnlyNumber()
 	for i := range f.Outputs {
-		if len(f.Outputs) > 1 {
-			q.Output = f.Outputs[i].Name
+		if q.Output = f.Outputs[i].Name; one && i == only {
+			q.Output = ""
 		}
-		e.Formulas = append(e.Formulas, indexFormula{
+		formula := indexFormula{
 			Output: catalogue.Head(f.Outputs[i].Name, f.Outputs[i].Unit),
 			Calc:   "=" + Calc.Number(q), Excel: "=" + Excel.Number(q),
-		})
+		}
+		if f.Outputs[i].IsText() {
+			formula.Calc, formula.Excel = "="+Calc.Text(q), "="+Excel.Text(q)
+		}
+		e.Formulas = append(e.Formulas, formula)
 	}
 	if len(f.Outputs) > 1 {
 		q.Output = ""

@@ -34,6 +34,8 @@ func wanted() []line {
 		figure("Drink when bottled", "bottling_temperature", 18, "°C", 1, ""),
 		figure("Warmest since the gas came off", "warmest", 20, "°C", 1, "a fermenter that stood warmer holds less CO2"),
 		figure("Warmest place a bottle may stand", "hot", 35, "°C", 1, "a parked car is hotter"),
+		figure("Keg, pressure rating", "keg_rating", 0, "kPa gauge", 0, "the lowest of keg, relief valve and fittings, from their makers; 0 if it is not known"),
+		figure("Bottle, pressure rating", "bottle_rating", 0, "kPa gauge", 0, "of bottle and closure, from their makers; 0 if it is not known"),
 	}
 }
 
@@ -90,6 +92,7 @@ func fermenter() []line {
 			function: "buffer_for_ph", output: "dose", inputs: append(wash[:len(wash):len(wash)], input{"floor", "ph_floor"}),
 			remark: "of the finished drink; none if the pH stays above the floor",
 		},
+		caution("buffer_caution", "buffer_for_ph", append(wash[:len(wash):len(wash)], input{"floor", "ph_floor"})...),
 		{
 			label: "Dry yeast", name: "yeast", unit: "g", places: 0,
 			function: "yeast_to_pitch", output: "dry_yeast", inputs: []input{{"volume", "fermented"}, {"extract", "extract"}},
@@ -97,24 +100,31 @@ func fermenter() []line {
 		{
 			label: "CO2 given off", name: "gas", unit: "kg", places: 2,
 			function: "sugar_for_strength", output: "carbon_dioxide", in: "kg", inputs: sugar,
-			remark: "it gathers unseen and stifles: air the room, and hang a CO2 alarm at breathing height",
+			remark: "it gathers unseen and stifles: air the room, and hang a CO2 alarm with its sensor no more than 30 cm above the floor",
 		},
+		caution("gas_caution", "sugar_for_strength", sugar...),
 	}
 }
 
 func keg() []line {
+	asks := drinkAt("temperature", "keg_temperature", "volumes", "keg_fizz", "rating", "keg_rating")
 	return []line{
 		heading("In the kegs"),
 		{
 			label: "Gauge at rest", name: "keg_gauge", unit: "bar gauge", places: 2,
 			function: "co2_pressure", output: "gauge_pressure", in: "bar gauge",
-			inputs: drinkAt("temperature", "keg_temperature", "volumes", "keg_fizz"),
+			inputs: asks,
 			remark: "set the regulator to this, and stay below the ratings of keg and fittings; follow the local code for gas",
 		},
+		verdict("keg_verdict", "co2_pressure", asks...),
+		caution("keg_caution", "co2_pressure", asks...),
 	}
 }
 
 func bottle() []line {
+	primes := drinkAt("volumes", "bottle_fizz", "volume", "bottle_volume", "warmest", "warmest")
+	asks := drinkAt("temperature", "hot", "volumes", "bottle_fizz", "capacity", "bottle_capacity",
+		"fill", "bottle_fill", "filling_temperature", "bottling_temperature", "rating", "bottle_rating")
 	return []line{
 		heading("In the bottles"),
 		{
@@ -131,16 +141,22 @@ func bottle() []line {
 		{
 			label: "White sugar to prime with", name: "priming", unit: "g", places: 0,
 			function: "priming_sugar", output: "mass",
-			inputs: drinkAt("volumes", "bottle_fizz", "volume", "bottle_volume", "warmest", "warmest"),
+			inputs: primes,
 			remark: "for all the bottles; boiled in a little water and stirred in evenly",
 		},
+		caution("priming_caution", "priming_sugar", primes...),
 		{
 			label: "Gauge pressure where it is warmest", name: "bottle_gauge", unit: "bar gauge", places: 2,
 			function: "closed_vessel_pressure", output: "gauge_pressure", in: "bar gauge",
-			inputs: drinkAt("temperature", "hot", "volumes", "bottle_fizz", "capacity", "bottle_capacity",
-				"fill", "bottle_fill", "filling_temperature", "bottling_temperature"),
-			remark: "once the priming has fermented",
+			inputs: asks, remark: "once the priming has fermented",
 		},
+		{
+			label: "Only a lower bound: 1 if so", name: "bottle_bound", places: 0,
+			function: "closed_vessel_pressure", output: "only_a_lower_bound", inputs: asks,
+			remark: "at 1 the bottle is full of liquid or above 20 bar absolute, and its pressure is higher than the figure",
+		},
+		verdict("bottle_verdict", "closed_vessel_pressure", asks...),
+		caution("bottle_caution", "closed_vessel_pressure", asks...),
 		note("Glass bursts. Hold the pressure against the rating that the bottle's maker gives; without one, do not prime in it. Sugar left unfermented adds to it."),
 	}
 }
@@ -151,9 +167,18 @@ func label() []line {
 		{
 			label: "Energy of 100 mL", name: "energy", unit: "kcal", places: 0,
 			function: "energy_eu", output: "kilocalories", inputs: []input{{"strength", "strength"}},
-			remark: "of the alcohol; in the bottle the priming ferments too, and adds a little strength",
+			remark: "of the alcohol; glycerol and acids that yeast leaves add about 0.15 kcal for each % vol, and priming adds a little strength",
 		},
 	}
+}
+
+// verdict and caution are what a function says beside its figure.
+func verdict(name, function string, inputs ...input) line {
+	return line{label: "Against the rating", name: name, function: function, output: "verdict", inputs: inputs}
+}
+
+func caution(name, function string, inputs ...input) line {
+	return line{label: "Caution", name: name, function: function, output: "caution", inputs: inputs}
 }
 
 // drinkAt are pairs of an input and its cell, and the cells of the drink.

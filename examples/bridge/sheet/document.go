@@ -46,6 +46,8 @@ func (c cell) Shown() string   { return c.shown }
 func (c cell) Places() int     { return c.places }
 func (c cell) Heading() bool   { return c.name == "" && c.label != "" }
 func (c cell) Text() bool      { return c.text != "" }
+func (c cell) Words() bool     { return c.words }
+func (c cell) Long() bool      { return c.long }
 
 // Titles reports whether the heading also heads the column of the figures as
 // they were when the sheet was written.

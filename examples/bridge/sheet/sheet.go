@@ -47,6 +47,8 @@ type cell struct {
 	row     int
 	formula string
 	shown   string // what the cell shows, and holds
+	words   bool   // that is a text which the bridge gives
+	long    bool   // and one of several sentences
 	titles  bool
 }
 
@@ -72,11 +74,16 @@ func solve(address string, lines []line) ([]cell, error) {
 			texts[l.name] = l.text
 			c.shown = l.text
 		case l.function != "":
-			v, err := l.answer(values, texts)
+			r, out, err := l.answer(values, texts)
 			if err != nil {
 				return nil, fmt.Errorf("line %d, %s: %w", c.row, l.label, err)
 			}
-			values[l.name] = v
+			if c.words = r.IsText(); c.words {
+				c.shown, c.long = r.Text(out), l.output == "caution"
+				c.formula = loopback.OpenDocument.Text(l.question())
+				break
+			}
+			values[l.name] = r.Of(out)
 			c.formula = loopback.OpenDocument.Number(l.question())
 		case l.formula != "":
 			values[l.name] = l.compute(get)
@@ -99,10 +106,10 @@ func (l *line) question() loopback.Question {
 }
 
 // answer asks as the server would.
-func (l *line) answer(values map[string]float64, texts map[string]string) (float64, error) {
+func (l *line) answer(values map[string]float64, texts map[string]string) (r ask.Result, out []float64, err error) {
 	f, err := catalogue.Find(l.function)
 	if err != nil {
-		return 0, err
+		return r, nil, err
 	}
 	q := ask.New(f)
 	for _, in := range l.inputs {
@@ -110,30 +117,26 @@ func (l *line) answer(values map[string]float64, texts map[string]string) (float
 		if !ok {
 			v, ok := values[in.cell]
 			if !ok {
-				return 0, fmt.Errorf("no cell is named %s", in.cell)
+				return r, nil, fmt.Errorf("no cell is named %s", in.cell)
 			}
 			text = string(number.Append(nil, v))
 		}
 		if err := q.Give(in.name, text, (*catalogue.Input).ParseCell); err != nil {
-			return 0, err
+			return r, nil, err
 		}
 	}
 	name := l.output
-	if name == "" && len(f.Outputs) == 1 {
-		name = f.Outputs[0].Name
+	if only, is := f.OnlyNumber(); name == "" && is {
+		name = f.Outputs[only].Name
 	}
-	r, err := ask.Wish(f, name, l.in)
-	if err != nil {
-		return 0, err
+	if r, err = ask.Wish(f, name, l.in); err != nil {
+		return r, nil, err
 	}
 	if r.Unit != l.unit {
-		return 0, fmt.Errorf("the answer is in %s, the line in %s", r.Unit, l.unit)
+		return r, nil, fmt.Errorf("the answer is in %s, the line in %s", r.Unit, l.unit)
 	}
-	out, err := q.Answer()
-	if err != nil {
-		return 0, err
-	}
-	return r.Of(out), nil
+	out, err = q.Answer()
+	return r, out, err
 }
 
 // addressName is the cell that holds the address of the bridge.

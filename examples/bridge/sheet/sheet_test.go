@@ -29,6 +29,13 @@ func small() []line {
 			function: "atmosphere_at_altitude", output: "pressure", in: "bar",
 			inputs: []input{{"altitude", "altitude"}},
 		},
+		figure("Drink", "drink", 4, "°C", 0, ""), figure("Fizz", "fizz", 2.5, "vol CO2", 1, ""),
+		{
+			label: "Set to this", name: "set", unit: "kPa gauge", places: 1,
+			function: "co2_beer_chart_pressure", inputs: []input{{"temperature", "drink"}, {"volumes", "fizz"}},
+		},
+		verdict("verdict", "co2_beer_chart_pressure", input{"temperature", "drink"}, input{"volumes", "fizz"}),
+		caution("caution", "co2_beer_chart_pressure", input{"temperature", "drink"}, input{"volumes", "fizz"}),
 		{
 			label: "Half of it", name: "half", unit: "bar", places: 4,
 			formula: "air/2", compute: func(get func(string) float64) float64 { return get("air") / 2 },

@@ -34,6 +34,7 @@ type packRecipe struct {
 	primer nutrient.Fermentable // of bottles
 	yield  gravity.Yield        // of the primer
 	primed float64              // kg of primer as weighed, in 1 L of finished drink
+	excess float64              // g/L that it is served with above the target, without a primer
 
 	// The try before, and g/L of gas when served for a kg/L of primer.
 	wasPrimed, served, slope float64

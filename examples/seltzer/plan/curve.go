@@ -36,6 +36,7 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 		return Plan{}, nil, err
 	}
 	along := points(course)
+	m.raise(along)
 	curves := m.gravityCurves(along)
 	if m.plan.Acidity.Unforeseen == "" {
 		curves = append(curves, m.acidityCurve(along))
@@ -84,8 +85,9 @@ func (m *maker) acidityCurve(along []AcidityPoint) Curve {
 func (m *maker) kegCurve(k packed, p PackPlan) (Curve, error) {
 	c := Curve{
 		Title: "Gas in the kegs at " + p.Temperature.Text(units.Celsius, 0), X: "gauge pressure here, bar", Y: "CO2, volumes",
-		At:     &[2]float64{p.Gauge.In(units.BarGauge), p.Volumes.In(units.VolumesCO2)},
-		AtName: "set point",
+	}
+	if bar := p.Gauge.In(units.BarGauge); bar >= 0 {
+		c.At, c.AtName = &[2]float64{bar, p.Volumes.In(units.VolumesCO2)}, "set point"
 	}
 	liquid, err := carbonation.NewLiquid(k.drink)
 	if err != nil {

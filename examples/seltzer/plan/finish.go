@@ -18,7 +18,8 @@ type finished struct {
 func (f finished) strength() float64 { return f.drink.ByVolume().In(units.PercentVolume) }
 
 // finish puts a finished drink together from litres of base drink and kilograms of
-// water, with the primer of a litre.
+// water, with the primer of a litre. Where yeast is to prime it, it ferments the sugar of
+// the flavouring too.
 func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float64) (finished, error) {
 	f := finished{packed: packed{base: base, primer: p.primed, water: water, added: p.primed + water}}
 	var err error
@@ -41,14 +42,21 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 			return f, err
 		}
 	}
+	if p.primes() && !f.drink.Fermentable().IsZero() { // the flavouring's sugar
+		if f.drink, f.made, err = f.drink.Dry(gravity.SugarWashYield(gravity.Sucrose)); err != nil {
+			return f, err
+		}
+	}
 	if p.primed > 0 {
 		with, err := p.primer.AddTo(f.drink, kilograms(p.primed))
 		if err != nil {
 			return f, err
 		}
-		if f.drink, f.made, err = with.Dry(p.yield); err != nil {
+		var made gravity.Fermented
+		if f.drink, made, err = with.Dry(p.yield); err != nil {
 			return f, err
 		}
+		f.made.CO2, f.made.Biomass = f.made.CO2.Plus(made.CO2), f.made.Biomass.Plus(made.Biomass)
 	}
 	f.volume = f.drink.VolumeAt20().In(units.Litre)
 	return f, nil
@@ -83,7 +91,9 @@ func (r *recipe) diluted(p *packRecipe, litre gravity.Solution, strength float64
 		}
 		primed = kg(with.Fermentable()) * p.yield.Ethanol()
 	}
-	base, err := r.finish(packRecipe{}, litre, 1, 0)
+	unprimed := *p
+	unprimed.primed = 0
+	base, err := r.finish(unprimed, litre, 1, 0)
 	if err != nil {
 		return finished{}, err
 	}

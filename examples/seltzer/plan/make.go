@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -25,11 +26,12 @@ func Make(req Request) (Plan, error) {
 
 // newMaker solves the batch and fills in the plan.
 func newMaker(req Request) (*maker, error) {
-	r, err := newRecipe(req)
-	if err != nil {
-		return nil, err
+	r, b, err := solved(req)
+	if refused, ok := errors.AsType[*RequestError](err); ok && refused.Field == "flavour.added" {
+		if _, ok := errors.AsType[*tooSweet](err); ok {
+			err = mostFlavour(req, refused)
+		}
 	}
-	b, err := r.forStrength()
 	if err != nil {
 		return nil, err
 	}
@@ -54,7 +56,7 @@ func newMaker(req Request) (*maker, error) {
 	}
 	m := &maker{recipe: r, batch: b, plan: p}
 	for _, step := range []func() error{
-		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
+		m.boilingPoint, m.vessels, m.gravities, m.water, m.feed, m.acidity, m.addMinerals, m.yeast, m.packs, m.flavour, m.label, m.balance, m.uncertainties,
 		m.readings, m.schedule, m.room, m.cost, m.cautions,
 	} {
 		if err := step(); err != nil {
@@ -62,6 +64,19 @@ func newMaker(req Request) (*maker, error) {
 		}
 	}
 	return m, nil
+}
+
+// solved is the batch of a request before its sugar is weighed.
+func solved(req Request) (*recipe, batch, error) {
+	r, err := newRecipe(req)
+	if err != nil {
+		return nil, batch{}, err
+	}
+	b, err := r.forStrength()
+	if err == nil {
+		err = r.bottled(b)
+	}
+	return r, b, err
 }
 
 // coarsest is how far a scale may miss the fermentable: 2 % of the strength.
@@ -76,6 +91,8 @@ type maker struct {
 	fed     []nutrient.Dose  // as weighed
 	course  nutrient.Ferment // with its buffer
 	warned  int              // cautions that come first
+
+	salted minerals
 }
 
 func (m *maker) caution(text string) {
@@ -152,7 +169,7 @@ func (m *maker) fits() error {
 		{"fermenter.capacity", fill, m.req.Fermenter.Capacity, "the wash fills",
 			"The fermenter is more than nine tenths full: foam can reach the airlock. Fit a blow-off tube."},
 	} {
-		need, have := v.need.In(units.Litre), v.capacity.In(units.Litre)
+		need, have := math.Ceil(10*v.need.In(units.Litre)-1e-6)/10, v.capacity.In(units.Litre) // as it is printed
 		if need > have {
 			return &RequestError{Field: v.field, Value: v.capacity.Text(units.Litre, 1),
 				Allowed: fmt.Sprintf("at least %.1f L: %s %.1f L; a smaller volume, or less water with a stronger base, would fit", need, v.what, need)}
@@ -240,7 +257,7 @@ func (m *maker) flavour() error {
 		Ethanol: units.Percent.Of(checked.Number(100 * share)),
 	}
 	if share > 0.49 {
-		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for malt beverages up to 6 % vol (27 CFR 7.5, 25.15(b)); check the law in force.")
+		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR 25.15(b), 7.5); check the law in force.")
 	}
 	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {
 		m.caution("An oil-based flavouring falls out as haze when its alcohol is diluted: try it in a glass of the cold, carbonated drink first.")

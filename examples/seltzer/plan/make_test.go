@@ -104,10 +104,12 @@ func drawRequest(t *rapid.T, r plan.Request) plan.Request {
 	r.Kettle.Loss = units.Litre.Of(number("kettle loss", 0, 3))
 	r.Fermenter.Loss = units.Litre.Of(number("fermenter loss", 0, 3))
 	r.Fermenter.Temperature = units.Celsius.Of(number("ferment", 12, 30))
-	r.Fermenter.Warmest = units.Celsius.Of(number("warmest", 12, 32))
+	r.Fermenter.Warmest = r.Fermenter.Temperature.Plus(units.KelvinDifference.Of(number("warmer, K", 0, 6)))
 	packs := append([]plan.Pack(nil), r.Packs...)
 	packs[0].Volume, packs[1].Volume = units.Litre.Of(part*total), units.Litre.Of(total-part*total)
-	packs[0].Size = units.Litre.Of(min(19, part*total))
+	packs[0].Size = units.Litre.Of(19)
+	store := units.Celsius.Of(number("store", 0, 45))
+	packs[1].Store, packs[1].Temperature = &store, units.Celsius.Of(number("served", 0, 25))
 	if r.Fermentable == "honey" || r.Fermentable == "dry malt extract" {
 		r.Buffer = nil
 	}
@@ -165,8 +167,11 @@ func TestMakeHolds(t *testing.T) {
 				if still := b.Priming.Mass.Decimal().IsZero(); still && (off > 1e-9 || off < -0.5) || !still && math.Abs(off) > 0.01 {
 					t.Fatalf("served %v, want %v", b.Served, k.Content)
 				}
-				if b.StoreGauge.Compare(b.ServedGauge) < 0 {
-					t.Fatalf("stored warm at %v, served at %v", b.StoreGauge, b.ServedGauge)
+				if warmer := b.Store.Compare(k.Temperature); warmer*b.StoreGauge.Compare(b.ServedGauge) < 0 {
+					t.Fatalf("stored at %v and %v, served at %v and %v", b.Store, b.StoreGauge, k.Temperature, b.ServedGauge)
+				}
+				if h := k.Highest.Gauge; h.Compare(b.StoreGauge) < 0 || h.Compare(b.ServedGauge) < 0 {
+					t.Fatalf("highest %v, stored %v, served %v", h, b.StoreGauge, b.ServedGauge)
 				}
 			}
 		}
@@ -245,8 +250,8 @@ func TestOverRatingIsSaid(t *testing.T) {
 	r := request(t)
 	r.Packs[1].Rating = units.BarGauge.Of(4)
 	p := made(t, r)
-	if p.Packs[1].Bottle.Verdict.String() != "over the rating given" {
-		t.Errorf("verdict %v", p.Packs[1].Bottle.Verdict)
+	if p.Packs[1].Highest.Verdict.String() != "over the rating given" {
+		t.Errorf("verdict %v", p.Packs[1].Highest.Verdict)
 	}
 	for _, c := range p.Cautions {
 		if strings.Contains(c, "rating") && strings.Contains(strings.ToLower(c), "above") {

@@ -13,15 +13,15 @@ import (
 )
 
 // Nearest returns the request nearest to one that cannot be planned, and what was
-// changed: a strength, a CO2 content or the floor of a buffer is brought to the end of its
-// range, a buffer that is no use is left out, and a batch that does not fit its kettle or
-// fermenter is made smaller, all packs alike. A request that can be planned comes back
-// unchanged. What has no nearest value (a name that nobody knows, a field left out) is an
+// changed: a strength, a CO2 content, the floor of a buffer, the sweetness of a flavouring or
+// the temperature after the ferment is brought to the end of its range, a buffer that is no
+// use is left out, and a batch that does not fit its kettle or fermenter is made smaller, all
+// packs alike. A request that can be planned comes back unchanged. What has no nearest value (a name that nobody knows, a field left out) is an
 // error still, a [*RequestError].
 func Nearest(req Request) (Request, []string, error) {
 	req.Packs = slices.Clone(req.Packs)
 	changes := req.intoRange()
-	for range 3 { // a strength and a buffer, and the look that finds no more
+	for range 4 + len(req.Packs) { // a strength, a flavouring, a buffer, each pack, and the look that finds no more
 		_, err := Make(req)
 		e, _ := errors.AsType[*RequestError](err)
 		limit, _ := errors.AsType[*units.RangeError](err)
@@ -36,6 +36,15 @@ func Nearest(req Request) (Request, []string, error) {
 			most := math.Floor(10*limit.Max) / 10
 			changes = append(changes, fmt.Sprintf("strength %.4g %% vol for %.4g", most, req.Strength.In(units.PercentVolume)))
 			req.Strength = units.PercentVolume.Of(checked.Number(most))
+		case e.Field == "flavour.added" && limit != nil:
+			f := *req.Flavour
+			changes = append(changes, "flavour.added "+millilitres(limit.Max, 3)+" for "+millilitres(f.Added.In(units.Millilitre), 4))
+			f.Added = units.Millilitre.Of(checked.Number(limit.Max))
+			req.Flavour = &f
+		case flat(e, limit):
+			c := &req.Packs[packOf(e.Field)].Content
+			changes = append(changes, fmt.Sprintf("%s %.4g vol for %s", e.Field, limit.Min, c))
+			*c = Content{volumes: units.VolumesCO2.Of(checked.Number(limit.Min))}
 		case e.Field == "buffer":
 			changes = append(changes, "no buffer")
 			req.Buffer = nil
@@ -45,6 +54,20 @@ func Nearest(req Request) (Request, []string, error) {
 	}
 	_, err := Make(req)
 	return Request{}, nil, err
+}
+
+// flat tells whether a bottle is refused that shall have less gas than the ferment leaves.
+func flat(e *RequestError, limit *units.RangeError) bool {
+	return limit != nil && limit.Unit == "vol" && packOf(e.Field) >= 0
+}
+
+// packOf is the number of the pack whose content a field is, or below 0.
+func packOf(field string) int {
+	i, end := -1, ""
+	if n, err := fmt.Sscanf(field, "packs[%d].%s", &i, &end); n != 2 || err != nil || end != "co2" {
+		return -1
+	}
+	return i
 }
 
 // intoRange brings what has a range to the end of it, and tells.
@@ -72,6 +95,10 @@ func (r *Request) intoRange() (changes []string) {
 				*c = Content{volumes: units.VolumesCO2.Of(checked.Number(to))}
 			}
 		}
+	}
+	if f := &r.Fermenter; f.Warmest.Compare(f.Temperature) < 0 {
+		changes = append(changes, fmt.Sprintf("fermenter.warmest %s for %s", f.Temperature.Text(units.Celsius, 1), f.Warmest.Text(units.Celsius, 1)))
+		f.Warmest = f.Temperature
 	}
 	if r.Buffer != nil && r.Buffer.Floor > 0 {
 		b := *r.Buffer
@@ -122,7 +149,7 @@ func smaller(r Request, part float64) Request {
 	for i := range r.Packs {
 		p := &r.Packs[i]
 		p.Volume = times(p.Volume)
-		if p.Size.Compare(p.Volume) > 0 {
+		if p.Kind == bottle && p.Size.Compare(p.Volume) > 0 {
 			p.Size = p.Volume
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -35,8 +36,11 @@ func (m *maker) packs() error {
 		}
 		p.Gauge, p.SeaLevel = m.air.Gauge(total), units.Atmosphere{}.Gauge(total)
 		if r.Kind == keg {
-			m.keg(p)
-		} else if p.Bottle, err = m.bottle(r, k); err != nil {
+			err = m.keg(&p, r, k, total)
+		} else {
+			err = m.bottle(&p, r, k)
+		}
+		if err != nil {
 			return err
 		}
 		m.plan.Packs = append(m.plan.Packs, p)
@@ -44,66 +48,67 @@ func (m *maker) packs() error {
 	return nil
 }
 
-func (m *maker) keg(p PackPlan) {
-	if p.Gauge.Compare(p.Rating) > 0 {
-		m.warn(fmt.Sprintf("The keg at %s, set to %s: %s", p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1), carbonation.OverRatingCaution.Text()))
-	}
-	if p.Gauge.In(units.KilopascalGauge) <= 0 {
-		m.caution("The keg's content is below what it holds without pressure at that temperature: no gas is needed, and it may be flat.")
-	}
-	m.caution(carbonation.PressureVessel.Text())
-	m.caution(carbonation.Cylinder.Text())
-	m.caution(carbonation.Asphyxiation.Text())
-}
-
 // bottle primes one and warms it.
-func (m *maker) bottle(r packRecipe, k packed) (*BottlePlan, error) {
+func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 	b := &BottlePlan{Store: *r.Store, Syrup: kilograms(k.water)}
 	var err error
 	if b.Dissolved, err = m.dissolved(m.batch, k); err != nil {
-		return nil, err
+		return err
 	}
+	sugar := kilograms(m.flavourSugar(r, k) / 1000) // of a litre
+	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.Sucrose.CO2Per(sugar))))
 	asked := kilograms(k.primer)
 	weighed, err := asked.Round(m.req.Scales.Small, units.Nearest)
 	if err != nil {
-		return nil, err
+		return err
 	}
-	b.Priming = Weight{What: r.primer.Name(), For: "priming the " + r.Kind + "s", Mass: weighed, Asked: asked}
-	if r.primes() {
-		m.plan.Weigh = append(m.plan.Weigh, b.Priming)
+	if b.Priming = (Weight{Mass: weighed, Asked: asked}); r.primes() {
+		b.Priming.What, b.Priming.For = r.primer.Name(), "priming the "+r.Kind+"s"
 	}
 	b.PerBottle = kilograms(k.primer / r.Volume.In(units.Litre) * r.Size.In(units.Litre))
 	closed, err := m.close(r, k, b.Dissolved)
 	if err != nil {
-		return nil, err
+		return err
 	}
 	served, err := closed.At(r.Temperature)
 	if err != nil {
-		return nil, err
+		return err
+	}
+	stored, err := closed.At(*r.Store)
+	if err != nil {
+		return err
 	}
 	b.Served, b.ServedGauge = served.Content, served.Gauge
-	warm, err := closed.At(*r.Store)
-	if err != nil {
-		return nil, err
+	b.StoreGauge, b.AtLeast = stored.Gauge, stored.AtLeast
+	if p.Highest, err = m.highest(r, closed); err != nil {
+		return err
 	}
-	worst, err := closed.Worst(*r.Store)
-	if err != nil {
-		return nil, err
-	}
-	b.StoreGauge, b.AtLeast, b.Verdict, b.Worst = warm.Gauge, warm.AtLeast, warm.Verdict, worst.Gauge
-	for _, c := range worst.Cautions.List() {
-		if c == carbonation.OverRatingCaution {
-			m.warn(fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s: %s", r.Kind, r.Store.Text(units.Celsius, 0), worst.Gauge.Text(units.BarGauge, 1), c.Text()))
-			continue
+	if r.primes() {
+		if b.Held = p.Highest.Verdict != carbonation.WithinRating; !b.Held {
+			m.plan.Weigh = append(m.plan.Weigh, b.Priming)
 		}
-		m.caution(c.Text())
 	}
+	p.Bottle = b
+	m.rated(p, fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s", r.Kind, p.Highest.Temperature.Text(units.Celsius, 0), atLeast(p.Highest)))
 	if !r.primes() {
 		m.caution("Bottle a still drink only at the dry floor: sugar that is left makes gas in a bottle that is not made for it.")
-		return b, nil
+		return nil
 	}
 	m.caution("Prime only at the dry floor: a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
-	return b, nil
+	return nil
+}
+
+// rated puts the cautions of a pack's highest state with the others; those of one that its
+// rating does not cover come first, with the pack's name.
+func (m *maker) rated(p *PackPlan, named string) {
+	for _, c := range p.Highest.cautions.List() {
+		switch c {
+		case carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.AboveComputed:
+			m.warn(named + ": " + c.Text())
+		default:
+			m.caution(c.Text())
+		}
+	}
 }
 
 // cautions are those that go with every batch.

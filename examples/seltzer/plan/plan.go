@@ -89,6 +89,9 @@ type GravityPlan struct {
 	Apparent      units.Extract `json:"apparent_extract_at_floor"`
 	WarmOriginal  float64       `json:"original_as_read_warm"` // on a 20 °C hydrometer at the fermenting temperature
 	WarmFloor     float64       `json:"dry_floor_as_read_warm"`
+
+	Minerals         float64 `json:"of_the_floor_minerals"` // in every gravity: salts, nutrient, buffer; this much at the end
+	FloorUncertainty float64 `json:"dry_floor_uncertainty"` // k = 2: yield, what yeast leaves, minerals, formulas
 }
 
 // NutrientPlan is what the yeast is fed and when.
@@ -158,22 +161,51 @@ type RehydrationPlan struct {
 type PackPlan struct {
 	Kind        string                     `json:"kind"`
 	Count       int                        `json:"count"`     // full ones
-	Remainder   units.Volume               `json:"remainder"` // of drink, after the full ones
+	Remainder   units.Volume               `json:"remainder"` // of drink, too little for another
 	Strength    units.StrengthByVolume     `json:"strength"`
 	Volumes     units.CarbonDioxideVolumes `json:"co2_volumes"`
 	Content     units.CarbonDioxideContent `json:"co2"`
 	Temperature units.Temperature          `json:"temperature"`
-	Gauge       units.GaugePressure        `json:"gauge"`           // at that temperature and in this atmosphere
+	Gauge       units.GaugePressure        `json:"gauge"`           // at that temperature and in this atmosphere; below 0 no regulator can set it
 	SeaLevel    units.GaugePressure        `json:"gauge_sea_level"` // for comparison
 	Rating      units.GaugePressure        `json:"rating"`
 
-	Bottle *BottlePlan `json:"bottle,omitempty"`
+	Highest HighestPlan `json:"highest"`
+
+	PartFull *PartFullPlan `json:"part_full,omitempty"` // keg: one more, that is not full
+	Bottle   *BottlePlan   `json:"bottle,omitempty"`
+}
+
+// HighestPlan is the state of a pack at its highest pressure, from closing to serving in
+// whatever order of temperatures, and what the rating says of it. The sugar of a flavouring
+// counts as fermented.
+type HighestPlan struct {
+	When        string              `json:"when"` // "conditioned", "stored", "served" …
+	Temperature units.Temperature   `json:"temperature"`
+	Gauge       units.GaugePressure `json:"gauge"`
+	AtLeast     bool                `json:"gauge_is_at_least"` // the pressure is above what can be computed
+	Sugar       bool                `json:"if_sugar_ferments"` // only if the sugar of the flavouring ferments: keg, still bottle
+	Verdict     carbonation.Verdict `json:"verdict"`
+	Cautions    []string            `json:"cautions"` // of this pack; those of every pack stand in the plan's
+
+	cautions carbonation.Cautions
+}
+
+// PartFullPlan is a keg that is not full.
+type PartFullPlan struct {
+	Drink units.Volume `json:"drink"`
+	Room  units.Volume `json:"room"` // more than in a full one
+	CO2   units.Mass   `json:"co2"`  // that this room takes at the set pressure
 }
 
 // BottlePlan is what bottles need beyond a keg.
 type BottlePlan struct {
 	Dissolved units.CarbonDioxideContent `json:"already_dissolved"`
-	Priming   Weight                     `json:"priming"` // for all bottles
+	// FromFlavour is the gas that the sugar of the flavouring makes; the primer brings the rest.
+	FromFlavour units.CarbonDioxideContent `json:"from_flavouring"`
+
+	Priming   Weight                     `json:"priming"`   // for all bottles
+	Held      bool                       `json:"held_back"` // the primer is not to be weighed: the rating does not cover it
 	PerBottle units.Mass                 `json:"per_bottle"`
 	Syrup     units.Mass                 `json:"syrup_water"`     // boiled and cooled; the primer is dissolved in it
 	Served    units.CarbonDioxideContent `json:"co2_when_served"` // in the drink, at rest with the head-space
@@ -182,9 +214,7 @@ type BottlePlan struct {
 	ServedGauge units.GaugePressure `json:"gauge_when_served"`
 	Store       units.Temperature   `json:"store"`
 	StoreGauge  units.GaugePressure `json:"gauge_at_store"`
-	AtLeast     bool                `json:"gauge_is_at_least"` // the pressure is above what can be computed
-	Verdict     carbonation.Verdict `json:"verdict"`
-	Worst       units.GaugePressure `json:"gauge_at_store_if_all_sugar_ferments"`
+	AtLeast     bool                `json:"gauge_is_at_least"` // the pressure stored is above what can be computed
 }
 
 // FlavourPlan is the bench trial scaled up.
@@ -204,7 +234,12 @@ type LabelPlan struct {
 	Kilojoules   units.Energy            `json:"kilojoules_in_100_mL"`
 	Kilocalories units.Energy            `json:"kilocalories_in_100_mL"`
 	PerServing   units.Energy            `json:"kilocalories_in_serving"`
-	Carbohydrate units.MassConcentration `json:"carbohydrate"`
+	Category     string                  `json:"category"`     // what the law calls the drink
+	Rules        string                  `json:"rules"`        // and what its label follows
+	Carbohydrate units.MassConcentration `json:"carbohydrate"` // polyols in it
+	Sugars       units.MassConcentration `json:"sugars"`
+	Polyols      units.MassConcentration `json:"polyols"`
+	Acids        units.MassConcentration `json:"organic_acids"` // beside the carbohydrate; they count in the energy
 	Serving      units.Volume            `json:"serving"`
 	DrinksUS     float64                 `json:"us_standard_drinks_in_serving"`
 	UnitsUK      float64                 `json:"uk_units_in_serving"`

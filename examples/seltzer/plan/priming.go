@@ -10,10 +10,9 @@ import (
 	"example.org/zymase/units"
 )
 
-// prime sets the priming of each kind of bottle, in 1 L of finished drink. It is called
-// again with the batch that follows from it, and aims at the content in the drink when
-// it is served, after the head-space has taken its part.
-// It returns the largest change, in g/L.
+// prime mends the priming of each kind of bottle, in 1 L of finished drink, by what the
+// batch that follows from it would be served with: after the head-space has taken its part,
+// and with the sugar of a flavouring fermented too. It returns the largest change, in g/L.
 func (r *recipe) prime(b batch) (change float64, err error) {
 	for i := range r.packs {
 		p, k := &r.packs[i], b.packed[i]
@@ -24,31 +23,23 @@ func (r *recipe) prime(b batch) (change float64, err error) {
 		if err != nil {
 			return 0, err
 		}
-		with, err := primer(p.primer)
-		if err != nil {
-			return 0, err
-		}
-		if p.primed > 0 {
-			closed, err := r.close(*p, k, dissolved)
-			if err != nil {
-				return 0, err
-			}
-			served, err := closed.At(p.Temperature)
-			if err != nil {
-				return 0, err
-			}
-			change = math.Max(change, 1000*p.correct(served.Content.In(units.GramCO2PerLitre)))
-			if p.primed > 0 {
-				continue
-			}
-			// It has more gas than asked for without a primer: what follows tells so.
-		}
-		dose, err := carbonation.PrimingSugar(p.target, dissolved, p.Volume, r.flavourSugar(), with)
+		closed, err := r.close(*p, k, dissolved)
 		if err != nil {
 			return 0, &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: reason(err), Err: err}
 		}
+		served, err := closed.At(p.Temperature)
+		if err != nil {
+			return 0, err
+		}
 		was := p.primed
-		p.primed = kg(dose.Sugar) / p.Volume.In(units.Litre)
+		if p.excess = 0; served.AtLeast { // full of liquid, or above 20 bar
+			p.primed, p.wasPrimed, p.excess = 0, 0, math.Inf(1)
+		} else {
+			p.correct(served.Content.In(units.GramCO2PerLitre))
+		}
+		if p.primed == 0 && was == 0 && !served.AtLeast {
+			p.excess = served.Content.In(units.GramCO2PerLitre) - p.target.In(units.GramCO2PerLitre)
+		}
 		change = math.Max(change, 1000*math.Abs(p.primed-was))
 	}
 	return change, nil
@@ -80,7 +71,11 @@ func (r *recipe) primeAhead() {
 		if err != nil {
 			return
 		}
-		dose, err := carbonation.PrimingSugar(p.target, dissolved, p.Volume, r.flavourSugar(), with)
+		var left units.MassConcentration
+		if f := r.req.Flavour; f != nil && f.Sugar != nil {
+			left = units.GramPerLitre.Of(checked.Number(f.Sugar.In(units.GramPerLitre) * f.Added.In(units.Litre) / f.Sample.In(units.Litre)))
+		}
+		dose, err := carbonation.PrimingSugar(p.target, dissolved, p.Volume, left, with)
 		if err != nil {
 			return
 		}
@@ -89,16 +84,14 @@ func (r *recipe) primeAhead() {
 }
 
 // correct mends the primer after a drink that was primed with it would be served with a
-// content in g/L: by secants, at first as if all its gas stayed in the drink. It returns
-// the change, in kg/L.
-func (p *packRecipe) correct(served float64) float64 {
+// content in g/L: by secants, at first as if all its gas stayed in the drink.
+func (p *packRecipe) correct(served float64) {
 	if slope := (served - p.served) / (p.primed - p.wasPrimed); p.wasPrimed > 0 && slope > 0.3*gasOfSugar && slope < 2*gasOfSugar {
 		p.slope = slope
 	}
 	step := (p.target.In(units.GramCO2PerLitre) - served) / p.slope
 	p.wasPrimed, p.served = p.primed, served
 	p.primed = max(0, p.primed+step)
-	return math.Abs(step)
 }
 
 // dissolved returns the CO2 that a packed drink keeps from the ferment of its base.
@@ -116,7 +109,8 @@ func (r *recipe) dissolved(b batch, k packed) (units.CarbonDioxideContent, error
 	return units.GramCO2PerLitre.Of(checked.Number(c.In(units.GramCO2PerLitre) * k.base / litres)), nil
 }
 
-// close fills one bottle.
+// close fills one bottle. Where yeast is to prime it, the sugar of the flavouring primes
+// with the primer; in a still drink it is sugar left.
 func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideContent) (carbonation.ClosedVessel, error) {
 	with, err := primer(p.primer)
 	if err != nil {
@@ -124,24 +118,26 @@ func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideCont
 	}
 	// The vessel counts its priming as sucrose; the primer's gas is turned into it.
 	perLitre := k.primer / p.Volume.In(units.Litre)
-	sucrose := kg(with.CO2Per(kilograms(perLitre))) / kg(carbonation.Sucrose.CO2Per(units.Kilogram.Of(1)))
-	vessel := carbonation.Vessel{
-		Capacity: litres(p.Size.In(units.Litre) * (1 + p.HeadSpace.In(units.Fraction))),
-		Rating:   p.Rating,
+	priming := kg(with.CO2Per(kilograms(perLitre))) / kg(carbonation.Sucrose.CO2Per(units.Kilogram.Of(1)))
+	filling := carbonation.Filling{Volume: p.Size, Temperature: at20, Content: dissolved, Air: units.Percent.Of(100)}
+	if p.primes() {
+		priming += r.flavourSugar(p, k) / 1000
+	} else {
+		filling.SugarLeft = units.GramPerLitre.Of(checked.Number(r.flavourSugar(p, k)))
 	}
-	return vessel.Close(k.drink, carbonation.Filling{
-		Volume: p.Size, Temperature: at20, Content: dissolved, Air: units.Percent.Of(100),
-		Priming: units.GramPerLitre.Of(checked.Number(1000 * sucrose)), SugarLeft: r.flavourSugar(),
-	}, r.air)
+	filling.Priming = units.GramPerLitre.Of(checked.Number(1000 * priming))
+	vessel := carbonation.Vessel{Capacity: litres(p.Size.In(units.Litre) / (1 - p.HeadSpace.In(units.Fraction))), Rating: p.Rating}
+	return vessel.Close(k.drink, filling, r.air)
 }
 
-// flavourSugar is what the flavouring brings that yeast in a bottle can use.
-func (r *recipe) flavourSugar() units.MassConcentration {
+// flavourSugar is what the flavouring brings that yeast in a pack can use, in g to a litre of
+// the packed drink.
+func (r *recipe) flavourSugar(p packRecipe, k packed) float64 {
 	f := r.req.Flavour
 	if f == nil || f.Sugar == nil {
-		return units.MassConcentration{}
+		return 0
 	}
-	return units.GramPerLitre.Of(checked.Number(f.Sugar.In(units.GramPerLitre) * f.Added.In(units.Litre) / f.Sample.In(units.Litre)))
+	return f.Sugar.In(units.GramPerLitre) * k.flavour / p.Volume.In(units.Litre)
 }
 
 // primer returns a fermentable as carbonation counts it: by the hexose in it.

@@ -74,9 +74,9 @@ func (m *maker) readings() error {
 	if err != nil {
 		return err
 	}
-	s.Floor, s.Final = floor.Gravity().SG(), floor.ByVolume()
+	s.Floor, s.Final = floor.Gravity().SG()+m.salted.floor, floor.ByVolume()
 	s.judge()
-	s.doubt(wash.Gravity().SG())
+	s.doubt(wash.Gravity().SG() + m.salted.wash)
 	if n := len(s.Points); n > 0 {
 		// Counted as sucrose, all of it to gas: the most that it can make.
 		left := kilograms(s.Points[n-1].Left.In(units.GramPerLitre) / 1000)
@@ -106,7 +106,7 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 	if err != nil {
 		return gravity.Solution{}, err
 	}
-	want := g.SG()
+	want := g.SG() - m.salted.wash
 	share, err := numeric.Root(func(x float64) float64 {
 		w, err := m.washOf(x, 1)
 		if err != nil {
@@ -160,7 +160,7 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 		if err != nil {
 			return math.NaN()
 		}
-		return x - r.Gravity
+		return x + m.salted.at(used) - r.Gravity
 	}
 	used := 0.0
 	switch start, end := shown(0), shown(1); {
@@ -181,7 +181,7 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 	}
 	v := s.VolumeAt20()
 	p := StatePoint{
-		After: r.After, Gravity: s.Gravity().SG(), Used: units.Percent.Of(checked.Number(100 * used)), Strength: s.ByVolume(), PH: r.PH,
+		After: r.After, Gravity: s.Gravity().SG() + m.salted.at(used), Used: units.Percent.Of(checked.Number(100 * used)), Strength: s.ByVolume(), PH: r.PH,
 		Left: units.GramPerLitre.Of(checked.Number(1000 * kg(s.Fermentable()) / v.In(units.Litre))),
 	}
 	if used == 0 || used == 1 {

@@ -99,13 +99,13 @@ type Buffer struct {
 type Pack struct {
 	Kind    string       `json:"kind"`   // "keg", under gas; "bottle", primed
 	Volume  units.Volume `json:"volume"` // of the drink in all of them, at 20 °C
-	Size    units.Volume `json:"size"`   // of the drink in one
+	Size    units.Volume `json:"size"`   // of the drink in a full one
 	Content Content      `json:"co2"`    // wanted in the drink; "still" in bottles
 
 	Temperature units.Temperature   `json:"temperature"`          // of the keg on gas; of the bottle when served
 	Rating      units.GaugePressure `json:"rating"`               // the maker's, for this vessel
-	HeadSpace   *units.Share        `json:"head_space,omitempty"` // bottle: of the drink's volume
-	Store       *units.Temperature  `json:"store,omitempty"`      // bottle: the warmest it may get
+	HeadSpace   *units.Share        `json:"head_space,omitempty"` // bottle: share of what it holds brim-full
+	Store       *units.Temperature  `json:"store,omitempty"`      // the warmest it may get; optional for a keg, then as warm as the ferment gets
 	Priming     string              `json:"prime_with,omitempty"` // bottle that is not still: what nutrient.ParseFermentable reads
 }
 

@@ -112,10 +112,11 @@ func (m *maker) room() error {
 	if err != nil {
 		return &RequestError{Field: "room.volume", Value: r.Volume.Text(units.CubicMetre, 1), Allowed: reason(err), Err: err}
 	}
-	gas, err := nutrient.GasVolume(kilograms(total), m.req.Fermenter.Temperature, m.air.Pressure())
+	density, err := carbonation.GasDensity(m.req.Fermenter.Temperature, m.air.Pressure())
 	if err != nil {
 		return err
 	}
+	gas := units.CubicMetre.Of(checked.Number(total / density.In(units.KilogramPerCubicMetre)))
 	made := func(at time.Duration) Duration { // 0 where all the gas is not enough
 		if peak*at.Hours() > total {
 			return 0

@@ -3,8 +3,10 @@ package plan
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
@@ -13,7 +15,8 @@ import (
 const (
 	commonDivision = 0.002 // of a hydrometer
 	commonVolume   = 0.01  // of the batch: reading a level
-	yieldSpread    = 0.03  // relative: SugarWashYield, BallingYield
+	yieldSpread    = 0.03  // relative: SugarWashYield
+	maltSpread     = 0.01  // relative: BallingYield
 	solubility     = 0.05  // relative: published ways for a drink
 )
 
@@ -65,18 +68,14 @@ func (m *maker) uncertainties() error {
 		m.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
 	}
 
-	// Two hydrometer readings, each within half a division.
-	perGravity := strength / (m.plan.Gravity.Original - m.plan.Gravity.Floor)
-	read := perGravity * math.Sqrt2 * division / math.Sqrt(12)
-	if u.ByHydrometer, err = expanded(read); err != nil {
-		return err
-	}
-	limit := units.PercentVolume.Of(labelTolerance)
-	measured, err := units.Measure(m.plan.Strength, units.PercentVolume.Of(checked.Number(read)))
+	measured, err := m.byHydrometer(division)
 	if err != nil {
 		return err
 	}
-	if u.Capability, err = measured.Capability(limit); err != nil {
+	if u.ByHydrometer, err = measured.Expanded(2); err != nil {
+		return err
+	}
+	if u.Capability, err = measured.Capability(units.PercentVolume.Of(labelTolerance)); err != nil {
 		return err
 	}
 	u.Supports = u.Capability >= 1
@@ -97,6 +96,42 @@ func (m *maker) uncertainties() error {
 }
 
 const labelTolerance = 0.3 // % vol, of the drinks that no other class of annex XII covers
+
+// spread is how well the yield is known, as a part of itself.
+func (r *recipe) spread() float64 {
+	if strings.Contains(r.fermentable.Name(), "malt") {
+		return maltSpread
+	}
+	return yieldSpread
+}
+
+// byHydrometer is the strength of the packs as two readings give it, each within half a
+// division, with a yield that is known so well: what is read is the base, dry.
+func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
+	none := units.MeasuredStrength{}
+	base := m.batch.base
+	p := m.batch.wash.Gravity().Extract().In(units.DegreePlato)
+	wash, err := gravity.NewSolution(kilograms(100-p), kilograms(p), units.Mass{}) // as a hydrometer has it
+	if err != nil {
+		return none, err
+	}
+	dry, _, err := wash.Dry(m.yield)
+	if err != nil {
+		return none, err
+	}
+	var readings [2]units.MeasuredNumber
+	for i, s := range []gravity.Solution{wash, dry} {
+		if readings[i], err = units.Read(units.One.Of(checked.Number(s.Gravity().SG())), units.One.Of(checked.Number(division))); err != nil {
+			return none, err
+		}
+	}
+	of, err := gravity.MeasuredStrength(readings[0], readings[1], m.yield, m.spread(), 0)
+	if err != nil {
+		return none, err
+	}
+	u := of.Uncertainty().In(units.PercentVolume) * m.batch.strength / base.ByVolume().In(units.PercentVolume)
+	return units.Measure(m.plan.Strength, units.PercentVolume.Of(checked.Number(u)))
+}
 
 // kegContent propagates thermometer and gauge through the solubility, and adds that of
 // the solubility itself.

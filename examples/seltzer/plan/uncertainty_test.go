@@ -28,3 +28,29 @@ func TestLabelWantsAMeasurement(t *testing.T) {
 		t.Errorf("%q", p.Cautions)
 	}
 }
+
+// Two readings are as sure as the library says with its yield, not as their division alone.
+// By hand for 4.6 % vol: 0.1345 % vol a thousandth (34.2 thousandths for 4.60), division/√12 in
+// each of two. A gram a litre of sugar used takes 0.000386 of gravity with it and leaves 0.494 g of
+// ethanol, 0.000088 more (0.0014 a % vol): 3 % more ethanol are 0.6 % less sugar between two known
+// gravities, so 2.4 % of the strength. At k = 2 0.22 of that: with 0.0001 0.22, with 0.001 0.24,
+// with 0.002 0.31.
+func TestStrengthByHydrometerCountsTheYield(t *testing.T) {
+	for division, want := range map[float64]float64{0.001: 0.24, 0.002: 0.31, 0.0001: 0.215} {
+		r := request(t)
+		instruments := *r.Instruments
+		instruments.Hydrometer = division
+		r.Instruments = &instruments
+		u := made(t, r).Uncertainty
+		near(t, "± at k = 2", u.ByHydrometer.In(units.PercentVolume), want, 0.012)
+		near(t, "capability", u.Capability, 0.3/u.ByHydrometer.In(units.PercentVolume), 1e-9)
+		if u.Supports != (division < 0.002) {
+			t.Errorf("division %v: ± %v supports ±0.3: %v", division, u.ByHydrometer, u.Supports)
+		}
+	}
+	r := request(t)
+	r.Instruments = nil
+	if u := made(t, r).Uncertainty; u.Division != 0.002 || u.Supports {
+		t.Errorf("a common hydrometer supports a label: %+v", u)
+	}
+}

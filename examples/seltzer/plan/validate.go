@@ -99,6 +99,7 @@ func newRecipe(r Request) (*recipe, error) {
 		within("fermenter.loss", r.Fermenter.Loss, units.Litre, 0, r.Fermenter.Capacity.In(units.Litre)),
 		within("fermenter.temperature", r.Fermenter.Temperature, units.Celsius, 4, 38),
 		within("fermenter.warmest", r.Fermenter.Warmest, units.Celsius, 0, 40),
+		warmestOK(r.Fermenter),
 		within("label.serving", r.Label.Serving, units.Millilitre, 10, 5000),
 		oneOf("label.law", r.Label.Law, "EU", "US"),
 		oneOf("yeast.form", r.Yeast.Form, "dry", "liquid"),
@@ -155,6 +156,15 @@ func (k *recipe) setFermentable() (err error) {
 		return &RequestError{Field: "fermentable", Value: f, Allowed: "something that yeast ferments"}
 	}
 	k.yield = k.fermentable.Yield()
+	return nil
+}
+
+// warmestOK refuses a warmest temperature after the ferment that is below the ferment's own.
+func warmestOK(f Fermenter) error {
+	if f.Warmest.Compare(f.Temperature) < 0 {
+		return &RequestError{Field: "fermenter.warmest", Value: f.Warmest.Text(units.Celsius, 1),
+			Allowed: "at least the temperature of the ferment, " + f.Temperature.Text(units.Celsius, 1) + ", at which it ends"}
+	}
 	return nil
 }
 
@@ -247,9 +257,13 @@ func (p *packRecipe) set() error {
 			return err
 		}
 	}
+	largest := mostVolume // a keg may be part full
+	if p.Kind == bottle {
+		largest = p.Volume.In(units.Litre)
+	}
 	checks := []error{
 		within(f("volume"), p.Volume, units.Litre, 0.05, mostVolume),
-		within(f("size"), p.Size, units.Litre, 0.05, p.Volume.In(units.Litre)),
+		within(f("size"), p.Size, units.Litre, 0.05, largest),
 		within(f("temperature"), p.Temperature, units.Celsius, -2, 40),
 		within(f("rating"), p.Rating, units.BarGauge, 0.1, 300),
 	}
@@ -277,10 +291,13 @@ func (p *packRecipe) set() error {
 		for _, given := range []struct {
 			name string
 			is   bool
-		}{{"head_space", p.HeadSpace != nil}, {"store", p.Store != nil}, {"prime_with", p.Priming != ""}} {
+		}{{"head_space", p.HeadSpace != nil}, {"prime_with", p.Priming != ""}} {
 			if given.is {
 				return &RequestError{Field: f(given.name), Value: "given", Allowed: "only for bottles"}
 			}
+		}
+		if p.Store != nil {
+			checks = append(checks, within(f("store"), *p.Store, units.Celsius, 0, 70))
 		}
 	}
 	return cmp.Or(checks...)

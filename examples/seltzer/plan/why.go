@@ -29,6 +29,8 @@ const (
 	FigureDissolved
 	FigurePriming
 	FigureClosed
+	FigureKegClosed
+	FigureKegRoom
 	FigureFlavour
 	FigureStrength
 	FigureEnergy
@@ -43,6 +45,7 @@ const (
 	FigureRoom
 	FigureCost
 	FigureReading
+	FigureCarbohydrate
 )
 
 var whys = map[Figure]Why{
@@ -68,8 +71,8 @@ var whys = map[Figure]Why{
 		"density of the liquid at 20 °C / density of water at 20 °C, in vacuum",
 		"ICUMSA SPS-4 1994 (sucrose), CRC Handbook 102nd ed. (dextrose, fructose), OIML R 22 (ethanol), Tabarié's relation for the three"},
 	FigureFloor: {
-		"gravity of the liquid when all fermentable sugar is used: water, ethanol, glycerol and what yeast leaves",
-		"as for gravity; glycerol and acids 3.64 % of the hexose (Pasteur 1860, recalled)"},
+		"gravity of the liquid when all fermentable sugar is used: water, ethanol, glycerol and acids that yeast leaves; 0.00075 for a g/L of salts, nutrient and buffer; ± at k = 2",
+		"as for gravity; glycerol and acids 3.64 % of the hexose (Pasteur 1860, recalled), 30 % either way; salts: density tables (sodium chloride read, others recalled)"},
 	FigureApparent: {
 		"the sucrose polynomial continued below zero: value and slope join at 1.000",
 		"ICUMSA SPS-4 1994; convention of brewers' tables"},
@@ -95,11 +98,17 @@ var whys = map[Figure]Why{
 		"content at rest under the atmosphere at the warmest temperature since the ferment",
 		"as for the gauge pressure; rule: common practice, no source"},
 	FigurePriming: {
-		"(content wanted − already dissolved − from sugar left) / CO2 a gram makes (0.51428 from sucrose)",
-		"Gay-Lussac's equation with atomic weights CIAAW 2021"},
+		"(content wanted + what the head-space takes − already dissolved − from the flavouring's sugar) / CO2 that a gram makes: 0.51428 of sucrose and maltose, 0.48856 of simple sugars, 0.52346 of maltotriose",
+		"Gay-Lussac's equation with atomic weights CIAAW 2021; the primer's composition"},
 	FigureClosed: {
 		"CO2 in liquid and head-space is conserved; Henry's law, real gas, trapped air, vapours, expansion of the liquid; against the rating given",
 		"as for the gauge pressure"},
+	FigureKegClosed: {
+		"pressure at which the liquid holds the content at that temperature, none of it counted as gone to the head-space; against the rating given",
+		"as for the gauge pressure"},
+	FigureKegRoom: {
+		"room × density of CO2 gas at the set pressure, absolute, and that temperature",
+		"Span & Wagner 1996 (virial)"},
 	FigureFlavour: {
 		"dose of the trial times the base drink; its ethanol and sugar count",
 		"masses of water, ethanol and sugar in the mixture (OIML R 22)"},
@@ -107,14 +116,17 @@ var whys = map[Figure]Why{
 		"volume of the ethanol alone at 20 °C in 100 volumes of drink at 20 °C",
 		"OIML R 22 (definition and densities)"},
 	FigureEnergy: {
-		"EU, kJ: 29 for a gram of ethanol, 17 carbohydrate, 10 polyols; kcal: 7, 4, 2.4; each with its own factors. US, kcal: 6.9 for a gram of ethanol, 4 for real extract",
+		"EU, kJ: 29 for a gram of ethanol, 17 carbohydrate, 10 polyols, 13 organic acids; kcal: 7, 4, 2.4, 3; each with its own factors. US, kcal: 6.9 for a gram of ethanol, 4 for real extract",
 		"Regulation (EU) No 1169/2011 annex XIV; US: The Oxford Companion to Beer (2012), calories, after ASBC"},
+	FigureCarbohydrate: {
+		"EU: extract less organic acids; it includes polyols, of which glycerol is 3.0 % of the hexose fermented, beside 0.6 % succinic acid. US: all extract, by difference",
+		"Regulation (EU) No 1169/2011 annex I (read); Pasteur 1860 (recalled); rounding: guidance on tolerances (2012) table 4 (recalled)"},
 	FigureDrinks: {
 		"US 14 g of ethanol; UK 10 mL; Australia and New Zealand 10 g",
 		"NIAAA; UK unit by use; Food Standards Code 1.1.2"},
 	FigureTolerance: {
-		"printed strength to one decimal; EU ±0.3 % vol for other drinks, US ±0.3 % vol for malt beverages",
-		"Regulation (EU) No 1169/2011 annex XII; 27 CFR 7.65 (recalled). Check the law in force"},
+		"printed strength to one decimal; EU ±0.3 % vol for other drinks, US ±0.3 % vol for malt beverages of 0.5 % vol and more",
+		"Regulation (EU) No 1169/2011 annex XII (read); 27 CFR 7.65 (2022; recalled); 27 CFR 7.1, 25.15 and TTB Ruling 2008-3 (read). Check the law in force"},
 	FigureBalance: {
 		"mass in = mass out",
 		"conservation of mass; salts, nutrient and pitched yeast are left out (under a thousandth)"},
@@ -125,7 +137,7 @@ var whys = map[Figure]Why{
 		"dose at which the end pH by the charge balance is the floor; rounded up to the scale",
 		"as for the pH; floor 3.5 to 4.0: supplier sheet on sugar washes, 2021"},
 	FigureUncertainty: {
-		"u² = Σ (∂f/∂x · u(x))²; yield 3 %, sugar by its spread, scale step/√12, level; hydrometer division/√12 a reading; solubility 5 %; k = 2",
+		"u² = Σ (∂f/∂x · u(x))²; yield 3 %, sugar by its spread, scale step/√12, level; hydrometer division/√12 a reading, with the yield; solubility 5 %; k = 2",
 		"JCGM 100:2008 (GUM) eq. 10; JCGM 106:2012 for the label"},
 	FigureSchedule: {
 		"half a day of lag, then the same sugar each hour: an estimate; the gravity decides",

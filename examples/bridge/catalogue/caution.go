@@ -1,0 +1,175 @@
+package catalogue
+
+import (
+	"slices"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// Names of the texts that a function gives with a number that can hurt someone.
+const cautionName, verdictName, ratingName = "caution", "verdict", "rating"
+
+// ratingInput is the maker's rating, which is often not known.
+func ratingInput() Input {
+	return in(ratingName, units.KilopascalGauge, "the maker's pressure rating of the vessel; 0 if it is not known", 0, 1e5, 400).or(0)
+}
+
+// verdictOutput says a [carbonation.Verdict].
+func verdictOutput() Output {
+	var list []string
+	for v := carbonation.Verdict(0); v.String() != carbonation.Verdict(-1).String(); v++ {
+		list = append(list, v.String())
+	}
+	return Output{Name: verdictName, Meaning: "the pressure against the rating given", Words: list}
+}
+
+// cautionOutput says [carbonation.Cautions].
+func cautionOutput() Output {
+	var list []string
+	for _, c := range (^carbonation.Cautions(0)).List() {
+		list = append(list, c.Text())
+	}
+	return sentences(list...)
+}
+
+// sentences are what a caution may say, the gravest first.
+func sentences(list ...string) Output {
+	return Output{Name: cautionName, Meaning: "what whoever uses the result must know", Words: list, Several: true}
+}
+
+// set makes a set of cautions.
+func set(list ...carbonation.Caution) carbonation.Cautions {
+	var s carbonation.Cautions
+	for _, c := range list {
+		s |= 1 << c
+	}
+	return s
+}
+
+// also returns the caution if when holds.
+func also(c carbonation.Caution, when bool) carbonation.Cautions {
+	if when {
+		return 1 << c
+	}
+	return 0
+}
+
+// rated sets a pressure of a function against a rating, its last input: pressure takes
+// it, in kPa gauge, and further cautions out of inputs and outputs.
+func rated(f Function, pressure func(in, out []float64) (float64, carbonation.Cautions)) Function {
+	inputs, outputs, inner := len(f.Inputs), len(f.Outputs), f.call
+	f.Inputs = append(f.Inputs[:inputs:inputs], ratingInput())
+	f.Outputs = append(f.Outputs[:outputs:outputs], verdictOutput(), cautionOutput())
+	f.call = func(in, out []float64) error {
+		if err := inner(in[:inputs], out[:outputs]); err != nil {
+			return err
+		}
+		p, further := pressure(in, out)
+		verdict, said := carbonation.Rated(as(units.KilopascalGauge, p), as(units.KilopascalGauge, in[inputs]))
+		out[outputs], out[outputs+1] = float64(verdict), float64(said|further)
+		return nil
+	}
+	return f
+}
+
+// ice is the caution of a drink below its freezing point.
+func ice(celsius, strength, extract float64) carbonation.Cautions {
+	if celsius >= 0 {
+		return 0
+	}
+	s, err := carbonation.Drink(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
+	if err != nil {
+		return 0 // the function has refused it
+	}
+	freezes, err := carbonation.FreezingPoint(s)
+	return also(carbonation.Freezing, err == nil && celsius < freezes.In(units.Celsius))
+}
+
+// A saying is the caution of a function that says always the same, or goes by a choice
+// among its inputs.
+type saying struct {
+	words []string
+	by    string // input whose value is a place in bits; "" says them all
+	bits  []float64
+}
+
+func always(words ...string) saying { return saying{words: words} }
+
+// warned adds the caution that sayings holds for a function.
+func warned(f Function, s saying) Function {
+	outputs, inner := len(f.Outputs), f.call
+	f.Outputs = append(f.Outputs[:outputs:outputs], sentences(s.words...))
+	all := float64(uint64(1)<<len(s.words) - 1)
+	place, chosen := f.Input(s.by)
+	f.call = func(in, out []float64) error {
+		if out[outputs] = all; chosen {
+			out[outputs] = s.bits[int(in[place])]
+		}
+		return inner(in, out[:outputs])
+	}
+	return f
+}
+
+// Common practice, no source.
+const (
+	scalds     = "Boiling water scalds, and hot sugar solution sticks and burns worse: cover eyes and arms, fill the kettle to three quarters at most, and let it cool before it goes into glass or plastic."
+	burns      = "Vapour of ethanol burns: no flame and no spark near it, and air the room; distilling, even for a test, needs a licence in many countries."
+	foams      = "Bicarbonate foams: stir it in by portions, and leave the vessel open to the gas."
+	fermenting = "What yeast can ferment makes gas in a closed pack, and bursts it: count it in the pressure, or keep the pack from fermenting by a method fit for it."
+	notDry     = "Closed up with sugar left, this liquid can still make gas, and glass bursts; a reading may hide some. Pack it only at the floor, unchanged over days, and within the maker's rating of the pack."
+	driving    = "A count of drinks says nothing about whether a person may drive or drink: the law and a physician do."
+)
+
+// sayings are the cautions by function that do not come with the result of the library.
+func sayings() map[string]saying {
+	gas := always(nutrient.GasCaution)
+	acid := always(water.AcidCautions()...)
+	base := always(water.CausticCaution())
+	var words []string
+	var bits []float64
+	for _, s := range nutrient.Sources() {
+		var b uint64
+		for _, text := range append(s.Cautions(), nutrient.CheckTheLaw) {
+			if !slices.Contains(words, text) {
+				words = append(words, text)
+			}
+			b |= 1 << slices.Index(words, text)
+		}
+		bits = append(bits, float64(b))
+	}
+	source := saying{words: words, by: "source", bits: bits}
+	dechlorinated, _ := water.Profile{}.Dechlorinate(units.Litre.Of(1), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.ChlorineAs(0)), water.Dechlorinator(0))
+	return map[string]saying{
+		"co2_given_off":             always(carbonation.Asphyxiation.Text(), nutrient.GasCaution),
+		"sugar_for_strength":        always(nutrient.GasCaution, scalds),
+		"strength_from_sugar":       gas,
+		"strong_base":               always(nutrient.GasCaution, scalds),
+		"wash_from_sugar":           always(nutrient.GasCaution, scalds),
+		"fermentation_balance":      gas,
+		"fermentable_composition":   gas,
+		"wash_progress":             always(notDry),
+		"co2_saturation_pressure":   always(carbonation.Cylinder.Text()),
+		"boil_down_to":              always(scalds),
+		"water_boiled":              always(scalds),
+		"strength_from_boiling_off": always(scalds, burns),
+		"strength_from_distillate":  always(burns),
+		"acid_as_sold":              acid,
+		"water_acid_to_ph":          acid,
+		"water_base_to_alkalinity":  base,
+		"water_base_to_ph":          base,
+		"dechlorination_dose":       always(dechlorinated.Cautions...),
+		"nutrient_dose":             source,
+		"nutrient_brings":           source,
+		"buffer_for_ph":             always(foams),
+		"buffer_for_stuck_ferment":  always(foams),
+		"so2_free_for_molecular":    always(nutrient.SulfiteCaution),
+		"sulfite_dose":              always(nutrient.SulfiteCaution),
+		"sorbate_for_wine":          always(nutrient.SorbateCaution),
+		"sweetener_for_sucrose":     always(fermenting, nutrient.CheckTheLaw),
+		"flavour_for_batch":         always(fermenting, burns),
+		"standard_drinks":           always(driving),
+	}
+}

@@ -1,0 +1,142 @@
+package plan
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// tooSweet is a flavouring whose sugar alone makes more gas than a bottle may have.
+type tooSweet struct {
+	past string // what it takes the bottles past
+	now  string // what this much of it brings
+}
+
+func (e *tooSweet) Error() string {
+	return "its sugar alone takes " + e.past + "; this much brings " + e.now
+}
+
+// tooMuch is what a content may be passed by before it counts, in g/L.
+const tooMuch = 0.005
+
+// bottled refuses bottles that have more gas than they shall without any primer: from the
+// ferment, or from the sugar of the flavouring; and those that it takes over their rating.
+func (r *recipe) bottled(b batch) error {
+	for i, p := range r.packs {
+		if p.Kind != bottle {
+			continue
+		}
+		k := b.packed[i]
+		dissolved, err := r.dissolved(b, k)
+		if err != nil {
+			return err
+		}
+		if p.excess > tooMuch {
+			return r.tooMuchGas(p, k, dissolved)
+		}
+		if r.flavourSugar(p, k) == 0 {
+			continue
+		}
+		k.primer = 0
+		closed, err := r.close(p, k, dissolved)
+		if err != nil {
+			return err
+		}
+		high, err := r.highest(p, closed)
+		if err != nil {
+			return err
+		}
+		if high.Verdict != carbonation.WithinRating {
+			return r.tooSweet(fmt.Sprintf("the bottles of packs[%d] over their rating, %s, at %s", i, p.Rating.Text(units.BarGauge, 1), high.Temperature.Text(units.Celsius, 0)), atLeast(high))
+		}
+	}
+	return nil
+}
+
+// tooMuchGas says where the gas comes from that a bottle has beyond its content.
+func (r *recipe) tooMuchGas(p packRecipe, k packed, dissolved units.CarbonDioxideContent) error {
+	plain := k
+	plain.primer, plain.flavour = 0, 0
+	closed, err := r.close(p, plain, dissolved)
+	if err != nil {
+		return err
+	}
+	served, err := closed.At(p.Temperature)
+	if err != nil {
+		return err
+	}
+	least := carbonation.RealVolume.Volumes(served.Content).In(units.VolumesCO2)
+	switch {
+	case served.AtLeast:
+		return &RequestError{Field: p.field + ".head_space", Value: p.HeadSpace.Text(units.Percent, 1), Allowed: "more: at " + p.Temperature.Text(units.Celsius, 0) + " the drink fills the bottle"}
+	case served.Content.Compare(p.target) > 0:
+		least = math.Ceil(100*least) / 100
+		return &RequestError{Field: p.field + ".co2", Value: p.Content.String(),
+			Allowed: fmt.Sprintf(`at least %.2f vol, which the ferment leaves in the bottle; or "still"`, least),
+			Err:     &units.RangeError{Func: "plan.Make", Quantity: "content", Value: carbonation.RealVolume.Volumes(p.target).In(units.VolumesCO2), Unit: "vol", Min: least, Max: mostContent, Source: "the ferment"}}
+	}
+	now := "far more"
+	if !math.IsInf(p.excess, 1) {
+		content := p.target.Plus(units.GramCO2PerLitre.Of(checked.Number(p.excess)))
+		now = fmt.Sprintf("%.2f vol", carbonation.RealVolume.Volumes(content).In(units.VolumesCO2))
+	}
+	return r.tooSweet(fmt.Sprintf("the bottles of %s past their %s", p.field, p.Content), now)
+}
+
+// tooSweet refuses a flavouring; mostFlavour adds how much of it may be.
+func (r *recipe) tooSweet(past, now string) error {
+	f, e := r.req.Flavour, &tooSweet{past, now}
+	return &RequestError{Field: "flavour.added", Allowed: "less: " + e.Error(), Err: e,
+		Value: millilitres(f.Added.In(units.Millilitre), 4) + " in " + millilitres(f.Sample.In(units.Millilitre), 4)}
+}
+
+// mostFlavour adds to the refusal of a flavouring that is too sweet how much of it may be:
+// the most that can be planned, to three digits.
+func mostFlavour(req Request, refused *RequestError) error {
+	f, whole := *req.Flavour, req.Flavour.Added.In(units.Millilitre)
+	e, _ := errors.AsType[*tooSweet](refused)
+	can := func(added float64) bool {
+		f.Added = units.Millilitre.Of(checked.Number(added))
+		req.Flavour = &f
+		_, _, err := solved(req)
+		if sweet, ok := errors.AsType[*tooSweet](err); ok {
+			e = &tooSweet{sweet.past, e.now} // what a little more than the most runs into
+		}
+		return err == nil
+	}
+	lo, hi := 0.0, whole
+	for range 14 { // to a ten-thousandth
+		if mid := (lo + hi) / 2; can(mid) {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	if lo > 0 {
+		step := math.Pow(10, math.Floor(math.Log10(lo))-2)
+		lo = math.Floor(lo/step) * step
+	}
+	if lo == 0 || !can(lo) {
+		refused.Allowed = "none of it, or one without sugar: " + e.Error()
+		return refused
+	}
+	refused.Allowed = "at most " + millilitres(lo, 3) + ": " + e.Error()
+	refused.Err = errors.Join(e, &units.RangeError{Func: "plan.Make", Quantity: "flavouring", Value: whole, Unit: "mL", Max: lo, Source: "its sugar ferments in the bottle"})
+	return refused
+}
+
+// millilitres is a volume to so many digits, without an exponent.
+func millilitres(x float64, digits int) string {
+	decimals := max(0, digits-1-int(math.Floor(math.Log10(x))))
+	text := strconv.FormatFloat(x, 'f', decimals, 64)
+	if decimals > 0 {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	return text + " mL"
+}

@@ -1,0 +1,107 @@
+package plan
+
+import (
+	"fmt"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// leastPartFull is the part of a keg that is worth a keg of its own (common practice, no
+// source).
+const leastPartFull = 0.05
+
+// keg is set to its content, and rated: on its gas, and closed as warm as it may get.
+func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePressure) error {
+	if left := p.Remainder.In(units.Litre) / r.Size.In(units.Litre); left > leastPartFull || p.Count == 0 {
+		room := r.Size.Minus(p.Remainder)
+		over := total
+		if least := m.air.Pressure(); over.Compare(least) < 0 { // purged, without pressure
+			over = least
+		}
+		d, err := carbonation.GasDensity(r.Temperature, over)
+		if err != nil {
+			return err
+		}
+		p.PartFull = &PartFullPlan{
+			Drink: p.Remainder, Room: room,
+			CO2: units.Gram.Of(checked.Number(d.In(units.KilogramPerCubicMetre) * room.In(units.Litre))),
+		}
+		p.Remainder = units.Volume{}
+	}
+	warm := moment{"closed and as warm as the ferment gets", m.req.Fermenter.Warmest}
+	if r.Store != nil {
+		warm = moment{"stored", *r.Store}
+	}
+	var err error
+	if p.Highest, err = m.highestKeg(r, k, []moment{{"on its gas", r.Temperature}, warm}); err != nil {
+		return err
+	}
+	named := fmt.Sprintf("The keg at %s, %s, at %s", p.Highest.Temperature.Text(units.Celsius, 0), p.Highest.When, atLeast(p.Highest))
+	if p.Gauge.Compare(p.Rating) > 0 {
+		named = fmt.Sprintf("The keg at %s, set to %s", p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1))
+	}
+	m.rated(p, named)
+	if p.Gauge.In(units.KilopascalGauge) <= 0 {
+		m.caution("The keg's content is below what it holds without pressure at that temperature: no gas is needed, and it may be flat.")
+	}
+	m.caution(carbonation.PressureVessel.Text())
+	m.caution(carbonation.Cylinder.Text())
+	m.caution(carbonation.Asphyxiation.Text())
+	return nil
+}
+
+// highestKeg is the highest pressure of a keg with its content, and with the gas that the sugar
+// of a flavouring can make: as if none of it went to the head-space.
+func (m *maker) highestKeg(r packRecipe, k packed, moments []moment) (HighestPlan, error) {
+	sugar := m.flavourSugar(r, k)
+	dry, _, err := k.drink.Dry(gravity.SugarWashYield(gravity.Sucrose))
+	if err != nil {
+		return HighestPlan{}, err
+	}
+	liquid, err := carbonation.NewLiquid(dry)
+	if err != nil {
+		return HighestPlan{}, err
+	}
+	content := r.target.Plus(units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.Sucrose.CO2Per(kilograms(sugar/1000))))))
+	var high HighestPlan
+	for i, at := range moments {
+		s := HighestPlan{When: at.when, Temperature: at.t, Sugar: sugar > 0}
+		total, err := liquid.Pressure(at.t, content)
+		if err != nil { // above 20 bar
+			total, s.AtLeast = units.Kilopascal.Of(mostPressure), true
+		}
+		s.Gauge = m.air.Gauge(total)
+		switch {
+		case s.Gauge.Compare(r.Rating) > 0:
+			s.Verdict = carbonation.OverRating
+		case s.AtLeast:
+			s.Verdict = carbonation.BeyondComputed
+		default:
+			s.Verdict = carbonation.WithinRating
+		}
+		if i == 0 || s.Gauge.Compare(high.Gauge) > 0 {
+			high = s
+		}
+	}
+	var all carbonation.Cautions
+	for _, c := range []struct {
+		is   bool
+		what carbonation.Caution
+	}{
+		{high.Verdict == carbonation.OverRating, carbonation.OverRatingCaution},
+		{high.AtLeast, carbonation.AboveComputed},
+		{sugar > 0, carbonation.SugarCanFerment},
+	} {
+		if c.is {
+			all |= 1 << c.what
+		}
+	}
+	high.say(all)
+	return high, nil
+}
+
+// mostPressure is where the solubility of CO2 ends, kPa absolute.
+const mostPressure = 2000

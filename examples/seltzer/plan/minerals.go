@@ -1,0 +1,110 @@
+package plan
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// minerals are what a hydrometer shows for what is dissolved beside sugar and ethanol, as
+// gravity: the salts of the kettle's water; with nutrient and buffer in the wash; and what
+// of them is still there at the end.
+type minerals struct{ kettle, wash, floor float64 }
+
+// at is the part of the gravity when a share of the sugar is used.
+func (n minerals) at(used float64) float64 { return n.wash + used*(n.floor-n.wash) }
+
+// carbonateShare is the least that stays of a bicarbonate of potassium when its gas goes: the
+// metal's part of the mass (atomic weights CIAAW 2021; sodium's is less, its salts scarcer).
+const carbonateShare = 0.39
+
+// addMinerals raises every gravity of the plan by its minerals, and says how sure the floor is.
+func (m *maker) addMinerals() error {
+	b := m.batch
+	gl := units.GramPerLitre
+	salts, bicarbonate := 0.0, 0.0 // g/L of water
+	for _, i := range water.Ions() {
+		c := m.treated.Ion(i).In(gl)
+		if i == water.Bicarbonate || i == water.Carbonate {
+			bicarbonate += c
+		} else {
+			salts += c
+		}
+	}
+	boiled := m.plan.Water.Volume.In(units.Litre) / b.boiled.VolumeAt20().In(units.Litre)
+	salts, bicarbonate = salts*boiled, bicarbonate*boiled
+	cold := b.wash.VolumeAt20().In(units.Litre)
+	nutrient, buffer := 0.0, 0.0
+	for _, d := range m.fed {
+		nutrient += d.Mass.In(units.Gram) / cold
+	}
+	if w := m.plan.Acidity.Buffer; w != nil {
+		buffer = w.Mass.Quantity().In(units.Gram) / cold
+	}
+	all := salts + bicarbonate + nutrient + buffer
+	dry := b.base.Gravity().SG()
+	floor := func(least, most float64) (units.MeasuredNumber, error) {
+		return gravity.MeasuredFloor(b.wash, m.yield, m.spread(), gl.Of(checked.Number(least)), gl.Of(checked.Number(most)))
+	}
+	end, err := floor(salts+carbonateShare*buffer, all)
+	if err != nil {
+		return err
+	}
+	for _, v := range []struct {
+		of   float64
+		into *float64
+	}{{salts + bicarbonate, &m.salted.kettle}, {all, &m.salted.wash}} {
+		raised, err := floor(v.of, v.of)
+		if err != nil {
+			return err
+		}
+		*v.into = raised.Value().In(units.One) - dry
+	}
+	m.salted.floor = end.Value().In(units.One) - dry
+	u, err := end.Expanded(2)
+	if err != nil {
+		return err
+	}
+
+	p, n := m.plan, m.salted
+	g := &p.Gravity
+	g.Minerals, g.FloorUncertainty = n.floor, u.In(units.One)
+	for i := range p.Vessels {
+		switch v := &p.Vessels[i]; {
+		case i == 0: // water
+		case i <= 4:
+			v.Gravity += n.kettle
+		case i == 5:
+			v.Gravity += n.wash
+		default:
+			v.Gravity += n.floor
+		}
+	}
+	g.Original, g.WarmOriginal = g.Original+n.wash, g.WarmOriginal+n.wash
+	g.ThirdUsed, g.TwoThirdsUsed = g.ThirdUsed+n.at(1./3), g.TwoThirdsUsed+n.at(2./3)
+	g.Floor, g.WarmFloor = g.Floor+n.floor, g.WarmFloor+n.floor
+	for _, v := range []struct {
+		sg   float64
+		into *units.Extract
+	}{{g.Original, &g.Extract}, {g.Floor, &g.Apparent}} {
+		of, err := gravity.FromSG(v.sg)
+		if err != nil {
+			return err
+		}
+		*v.into = of.Extract()
+	}
+	for i := range p.Nutrient.Stages {
+		s := &p.Nutrient.Stages[i]
+		s.Gravity += n.at(s.Used.In(units.Fraction))
+	}
+	m.raise(p.Acidity.Points)
+	return nil
+}
+
+// raise adds the minerals to the gravities of a course.
+func (m *maker) raise(points []AcidityPoint) {
+	for i := range points {
+		points[i].Gravity += m.salted.at(points[i].Used.In(units.Fraction))
+	}
+}

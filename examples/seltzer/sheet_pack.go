@@ -1,0 +1,125 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// packSection is all that is known of one kind of pack: its own cautions, too.
+func packSection(p plan.Plan, k plan.PackPlan, s style) section {
+	n := k.Count
+	if k.PartFull != nil {
+		n++
+	}
+	out := section{title: fmt.Sprintf("%d %ss", n, k.Kind)}
+	if n == 1 {
+		out.title = "1 " + k.Kind
+	}
+	if n == 0 {
+		out.title = k.Kind + "s"
+	}
+	out.rows = append(out.rows,
+		row{"content", volumes(k.Volumes), grams(k.Content), "", ""}.explain(plan.FigureVolumes),
+		row{"strength", strength(k.Strength), "", "", ""}.explain(plan.FigureStrength))
+	if k.Remainder.In(units.Millilitre) > 0.5 {
+		out.rows = append(out.rows, row{label: "left over, too little for another", value: s.volume(k.Remainder)})
+	}
+	if k.Bottle != nil {
+		out.rows = append(out.rows, bottleRows(k, s)...)
+	} else {
+		out.rows = append(out.rows, kegRows(k, s)...)
+	}
+	return section{out.title, append(out.rows, highestRows(k, s)...)}
+}
+
+func bottleRows(k plan.PackPlan, s style) []row {
+	b := k.Bottle
+	rows := []row{row{"already dissolved", grams(b.Dissolved), "from the ferment, at its warmest", "", ""}.explain(plan.FigureDissolved)}
+	if !b.FromFlavour.IsZero() {
+		note := "it ferments in the bottle"
+		if b.Priming.What == "" {
+			note = "if it ferments in the bottle"
+		}
+		rows = append(rows, row{"gas from the flavouring's sugar", grams(b.FromFlavour), note, "", ""}.explain(plan.FigurePriming))
+	}
+	switch {
+	case b.Held:
+		rows = append(rows, row{"priming for all", "none", s.weight(b.Priming) + " of " + b.Priming.What + " would take them over their rating", "", ""}.explain(plan.FigurePriming))
+	case !b.Priming.Mass.Decimal().IsZero():
+		rows = append(rows,
+			row{"priming for all", s.weight(b.Priming), b.Priming.What + "; " + s.mass(b.PerBottle) + " a bottle", "", ""}.explain(plan.FigurePriming),
+			syrupRow(b, s))
+	}
+	return append(rows,
+		row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
+		row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "with the air that the bottle closed on", "", ""}.explain(plan.FigureClosed),
+		row{"pressure stored, " + s.temperature(b.Store), bound(s.gauge(b.StoreGauge), b.AtLeast), "", "", ""}.explain(plan.FigureClosed))
+}
+
+func kegRows(k plan.PackPlan, s style) []row {
+	var rows []row
+	if f := k.PartFull; f != nil {
+		filled := fmt.Sprintf("%d full, 1 with %s", k.Count, s.volume(f.Drink))
+		if k.Count == 0 {
+			filled = s.volume(f.Drink)
+		}
+		rows = append(rows, row{"filled", filled, "not full: " + s.volume(f.Room) + " of room takes " + s.mass(f.CO2) + " of CO2", "", ""}.explain(plan.FigureKegRoom))
+	}
+	if k.Gauge.In(units.KilopascalGauge) < 0 {
+		return append(rows, row{"set the gauge to", "nothing", "no regulator can set " + s.gauge(k.Gauge) + ", at which it would hold that content at " + s.temperature(k.Temperature) + "; under CO2 without pressure it holds more", "", ""}.explain(plan.FigureGauge))
+	}
+	return append(rows, row{"set the gauge to", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", here; at sea level " + s.gauge(k.SeaLevel), "", ""}.explain(plan.FigureGauge))
+}
+
+// highestRows set the highest pressure against the rating, with the cautions that follow.
+func highestRows(k plan.PackPlan, s style) []row {
+	h := k.Highest
+	note, closed := h.When, plan.FigureClosed
+	if k.Bottle == nil {
+		closed = plan.FigureKegClosed
+	}
+	if h.Sugar {
+		note += ", the flavouring's sugar fermented"
+	}
+	rows := []row{row{"highest, at " + s.temperature(h.Temperature), bound(s.gauge(h.Gauge), h.AtLeast), note + ": " + h.Verdict.String() + ", " + s.gauge(k.Rating), "", ""}.explain(closed)}
+	if h.Verdict != carbonation.WithinRating {
+		rows = append(rows, row{label: strings.ToUpper(h.Verdict.String()) + ": " + cure(k)})
+	}
+	for _, c := range h.Cautions {
+		rows = append(rows, row{label: c})
+	}
+	return rows
+}
+
+// cure is what brings a pack within its rating.
+func cure(k plan.PackPlan) string {
+	text := "lower the content, "
+	if k.Highest.Sugar {
+		text += "take less of the flavouring or one without sugar, "
+	}
+	if k.Bottle == nil || k.Highest.When == "stored" {
+		text += "keep the " + k.Kind + "s colder, "
+	}
+	return text + "or use stronger ones."
+}
+
+// bound marks a pressure that is only known to be higher.
+func bound(pressure string, atLeast bool) string {
+	if atLeast {
+		return "above " + pressure
+	}
+	return pressure
+}
+
+// syrupRow tells what the primer is dissolved in.
+func syrupRow(b *plan.BottlePlan, s style) row {
+	if b.Syrup.In(units.Gram) < 1 {
+		return row{label: "dissolve it in", value: "a little of the drink"}
+	}
+	v := s.mass(b.Syrup) + " water"
+	return row{"dissolve it in", v, "boil it, cool it: it brings the strength down to that of the other packs", "", ""}.explain(plan.FigureStrength)
+}

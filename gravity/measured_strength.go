@@ -1,0 +1,102 @@
+package gravity
+
+import (
+	"errors"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// How far a final gravity may lie under the dry floor and count as dry: in standard
+// uncertainties of both readings, and in gravity for the floor's own.
+const (
+	underFloor      = 4
+	underFloorLeast = 0.001
+)
+
+// MeasuredStrength returns the strength from two gravities, each with its
+// uncertainty, for a yield that is known within a part of itself: 0.01 for malt,
+// 0.03 for a sugar wash. correlation tells how far the two gravities share their
+// error: 0 for two instruments, near 1 for the fault of one scale.
+//
+//   - Source: [FromOriginalAndApparent], propagated after JCGM 100:2008 eq. 13. Under the dry
+//     floor, where no state is, the strength goes on straight for the uncertainty, so that a
+//     reading at the floor is as unsure as one above it.
+//   - Range: gravities of a fermentation, where a final one under the dry floor counts as
+//     dry if it is within 0.001 and 4 standard uncertainties of it; a part from 0 to 0.2, a
+//     correlation from −1 to 1. Otherwise the error is a [*units.RangeError].
+//   - Uncertainty: the result's own; near the floor it is the larger of what could be said, as
+//     it leaves out that no wash is drier than dry. "May this instrument support a label
+//     tolerance?" is [units.Measured.Capability] of it.
+func MeasuredStrength(original, final units.MeasuredNumber, y Yield, part, correlation float64) (units.MeasuredStrength, error) {
+	yield, err := units.Measure(units.One.Of(1), number(part))
+	if err != nil {
+		return units.MeasuredStrength{}, err
+	}
+	if err := check("gravity.MeasuredStrength", "part of the yield", part, 0, 0.2, "a fermentation"); err != nil {
+		return units.MeasuredStrength{}, err
+	}
+	leeway := underFloor*(original.Uncertainty().In(units.One)+final.Uncertainty().In(units.One)) + underFloorLeast
+	at, err := continued(original.Value().In(units.One), final.Value().In(units.One), y)
+	if err != nil {
+		return units.MeasuredStrength{}, err
+	}
+	if at.under > leeway {
+		return units.MeasuredStrength{}, at.outside
+	}
+	m, err := units.PropagateCorrelated(func(x units.Trial) (units.StrengthByVolume, error) {
+		at, err := continued(units.At(x, &original).In(units.One), units.At(x, &final).In(units.One), y.times(units.At(x, &yield).In(units.One)))
+		return percentVolume(at.strength + at.slope*at.under), err
+	}, []units.Correlation{{A: &original, B: &final, R: correlation}}, &original, &final, &yield)
+	if err != nil || at.under == 0 {
+		return m, err
+	}
+	return units.Measure(percentVolume(at.strength), m.Uncertainty()) // dry is dry
+}
+
+// A reading is the strength by two gravities, and how far under the floor the second lies.
+type reading struct {
+	strength float64 // % vol, at most that of the dry wash
+	under    float64 // gravity
+	slope    float64 // % vol for a gravity of 1, at the floor
+	outside  error   // what says so
+}
+
+// continued is [FromOriginalAndApparent], with a straight line under the floor.
+func continued(original, final float64, y Yield) (reading, error) {
+	og, err := FromSG(original)
+	if err != nil {
+		return reading{}, err
+	}
+	fg, err := FromSG(final)
+	if err != nil {
+		return reading{}, err
+	}
+	of := func(plato float64) (float64, Gravity, error) {
+		g, err := FromExtract(units.DegreePlato.Of(checked.Number(plato)))
+		if err != nil {
+			return 0, g, err
+		}
+		f, err := FromOriginalAndApparent(og.Extract(), g.Extract(), y)
+		return f.liquid.strength(), g, err
+	}
+	f, err := FromOriginalAndApparent(og.Extract(), fg.Extract(), y)
+	e, ok := errors.AsType[*units.RangeError](err)
+	if !ok || e.Quantity != "apparent extract" || e.Value >= e.Min {
+		return reading{strength: f.liquid.strength()}, err
+	}
+	const nudge = 1e-9 // °P: over the rounding of the limit
+	dry, floor, err := of(e.Min + nudge)
+	if err != nil {
+		return reading{}, err
+	}
+	least := e.Min + min(0.25, (e.Max-e.Min)/2)
+	wet, above, err := of(least)
+	if err != nil {
+		return reading{}, err
+	}
+	return reading{
+		strength: dry, under: floor.SG() - final, outside: e,
+		slope: (dry - wet) / (above.SG() - floor.SG()),
+	}, nil
+}
