@@ -27,8 +27,8 @@ func TestQuickWaysAreQuick(t *testing.T) {
 		waters = append(waters, r.equilibrium(t, 20).water)
 	}
 	for _, w := range []way{
-		{"closed", 31, func(p *Profile, s *solution) int { s.begin(p.start()); return s.quickPH(byCarbon) }},
-		{"in air", 50, func(p *Profile, s *solution) int {
+		{"closed", 33, func(p *Profile, s *solution) int { s.begin(p.start()); return s.quickPH(byCarbon) }},
+		{"in air", 51, func(p *Profile, s *solution) int {
 			s.fugacity = fugacity(0.04, p.t)
 			s.begin(p.start())
 			return s.quickPH(byGas)

@@ -9,7 +9,7 @@ import (
 
 const (
 	closely  = 1e-11 // relative change of a round at the end
-	lightly  = 1e-7  // relative change of the strength that coefficients need not follow; moves a pH by less
+	lightly  = 2e-8  // relative change of the strength that coefficients need not follow; moves a pH by less
 	longStep = 3     // of ln h in a round
 
 	beyond = 2 // times a limit is far enough to see that it is passed

@@ -14,6 +14,18 @@ type speciesRow struct {
 }
 
 // speciesTable has a row for each species; the rest of the package loops over it.
+//
+// What is not in it, and why:
+//
+//   - Malate with any metal, and magnesium lactate: no measured constant was found ("Mal" of
+//     one data base is malonate; the 1.37 of magnesium lactate is an estimate from a
+//     correlation). Such waters bind less here than they do.
+//   - Calcium lactate at log K 1.42, -2.4 kJ/mol, an estimate from the same correlation: the
+//     row has 1.69, 31 kJ/mol, measured at 25 °C and carried to no strength.
+//   - Acetate with sodium (-0.18) and potassium (-0.20): with Davies they put the standard
+//     of 0.1 mol/kg of acetic acid and sodium acetate 0.026 below its pH; without, within 0.01.
+//   - Na2(citrate)- (1.5): two metals in one; 0.3 % of the citrate in 10 mmol/L of sodium.
+//   - Lactate with sodium and potassium (0.05, 0.03): estimates, 0.1 % of it at 1 mmol/L.
 var speciesTable = [speciesCount]speciesRow{
 	Hydrogen:      {"H+", nothing, nothing, 1, jones(9, 0), fit{}, basis},
 	HydroxideFree: {"OH-", nothing, nothing, -1, jones(3.5, 0), fitWater, phreeqc},
