@@ -173,7 +173,7 @@ func feedSection(p plan.Plan, s style) section {
 		}
 	}
 	for _, w := range n.Supplements {
-		out.rows = append(out.rows, row{"with the yeast", s.weight(w), w.What, "", ""}.explain(plan.FigureOtherNeeds))
+		out.rows = append(out.rows, row{"once, with the yeast", s.weight(w), w.What, "", ""}.explain(plan.FigureOtherNeeds))
 	}
 	for _, o := range n.Others {
 		value, note := trace(o.Brought)+" of "+trace(o.Need), o.Source

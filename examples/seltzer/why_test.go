@@ -30,7 +30,7 @@ var reasons = []struct{ section, label, says string }{
 	{"Gravity", "dry floor", "all fermentable sugar is used"}, {"Gravity", "dry floor", "below zero"}, {"Gravity", "dry floor", "20 °C hydrometer"},
 	{"Nutrient", "nitrogen wanted", "mg N"},
 	{"Nutrient", "nitrogen brought|not covered.*|with the yeast|.* of the sugar used", "nitrogen share of the source"},
-	{"Nutrient", "phosphorus|potassium|magnesium|zinc|thiamine|other vitamins", "against what the yeast grows on"},
+	{"Nutrient", "phosphorus|potassium|magnesium|zinc|thiamine|other vitamins|once, with the yeast", "what the yeast grows on"},
 	{"pH", ".*the yeast works|.* of the sugar used|at the end without buffer", "charge balance"},
 	{"pH", "potassium bicarbonate", "end pH"},
 	{"Yeast", "live cells|dry yeast|packs", "live cells"},
