@@ -101,6 +101,7 @@ const (
 	USMaltDrink                 // malt beverages
 	USSpirit                    // distilled spirits
 	EUGrape                     // still drinks of CN 2206 00 made from grapes
+	USWine                      // wine of 7 % vol and more, fruit and other wines among it
 	categories
 )
 
@@ -110,7 +111,7 @@ func (c Category) String() string {
 		return "unknown category"
 	}
 	return [categories]string{
-		"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00",
+		"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00", "US wine",
 	}[c]
 }
 
@@ -120,7 +121,8 @@ func (c Category) String() string {
 //   - Source: Regulation (EU) No 1169/2011 annex XII: 0.5 % vol for beer up to 5.5 % vol and
 //     still grape drinks of CN 2206 00, 1.0 for stronger beer, cider, perry and mead, 1.5 with macerated fruit or plants, 0.3 for all
 //     other drinks. US: 0.3 for malt beverages (27 CFR 7.65, recalled from memory) and
-//     spirits (27 CFR 19.356(c)).
+//     spirits (27 CFR 19.356(c)); wine 1.5 up to 14 % vol and 1.0 above, but never across
+//     14 % vol (27 CFR 4.36(b), as quoted in 2010, read).
 //   - Range: categories named here, label from 0 to 100 % vol; otherwise the error is a
 //     [*units.RangeError]. EU law asks for the statement above 1.2 % vol.
 func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByVolume, error) {
@@ -137,8 +139,10 @@ func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByV
 		return percentVolume(0.5), nil
 	case c == EUBeer, c == EUCider:
 		return percentVolume(1.0), nil
-	case c == EUMacerated:
+	case c == EUMacerated, c == USWine && v <= 14:
 		return percentVolume(1.5), nil
+	case c == USWine:
+		return percentVolume(1.0), nil
 	}
 	return percentVolume(0.3), nil
 }

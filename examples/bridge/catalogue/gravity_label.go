@@ -10,7 +10,7 @@ import (
 func gravityLabels() []Function {
 	const eu = "Regulation (EU) No 1169/2011"
 	var categories []string
-	for c := gravity.EUBeer; c <= gravity.USSpirit; c++ {
+	for c := gravity.EUBeer; c <= gravity.USWine; c++ {
 		categories = append(categories, c.String())
 	}
 	return []Function{
@@ -96,7 +96,7 @@ func gravityLabels() []Function {
 		{
 			Name:    "label_tolerance",
 			Meaning: "how far the strength may be from the label; check the law in force",
-			Source:  eu + " annex XII; 27 CFR 7.65 and 19.356",
+			Source:  eu + " annex XII (2011), before the error of the analysis; 27 CFR 7.65 (recalled from memory), 19.356 and 4.36",
 			Inputs: []Input{
 				choice("category", "kind of drink, with its law", categories...),
 				in("strength", units.PercentVolume, "strength on the label", 0, 100, 4.6),
