@@ -32,12 +32,13 @@ func ExamplePrimingSugar() {
 	// 127.4 g sugar_can_ferment, pressure_vessel <nil>
 }
 
-// A syrup of 70 % solids, of which 90 % ferments.
+// A syrup of 80 % solids, half of them sucrose (which gains 5.26 % as it is inverted) and
+// half glucose and fructose: 40 × 1.0526 + 40.
 func ExampleNewPrimer() {
-	syrup, err := carbonation.NewPrimer("syrup", units.Percent.Of(70), units.Percent.Of(90))
+	syrup, err := carbonation.NewPrimer("syrup", units.Percent.Of(82.1))
 	fmt.Println(syrup.Name(), syrup.CO2Per(units.Gram.Of(100)).Text(units.Gram, 1), err)
 	// Output:
-	// syrup 32.4 g <nil>
+	// syrup 40.1 g <nil>
 }
 
 func ExamplePrimer_CO2Per() {

@@ -43,23 +43,22 @@ var (
 )
 
 // NewPrimer returns a primer of a stated composition: a syrup, a honey with its
-// analysis, a malt extract. solids is the share of its mass that is extract,
-// fermentable the share of that which yeast uses, counted as sucrose.
+// analysis, a malt extract. hexose is the share of simple sugars that yeast gets out of
+// it, of its mass as weighed: its glucose and fructose as they are, its sucrose and
+// maltose 1.0526 times, its maltotriose 1.0714 times, as each takes up water when it
+// falls apart. White sugar has 105.3 %, a syrup of 75 % solids, half of it sucrose and half
+// invert, 77.0 %. The Parts of a fermentable of package nutrient give it as AsHexose.
 //
-//   - Source: 4 CO2 for a sucrose, 0.51428 g/g (Gay-Lussac's equation).
-//   - Range: any shares above zero; otherwise the error is a [*units.RangeError].
-//   - Units: shares of mass.
-//   - Uncertainty: simple sugars give 0.489 g/g, so a dextrose syrup is counted 5 %
-//     too high, on the side of less gas.
-func NewPrimer(name string, solids, fermentable units.Share) (Primer, error) {
-	s, f := solids.In(units.Fraction), fermentable.In(units.Fraction)
-	if err := limit.Check("carbonation.NewPrimer", "solids", solids.In(units.Percent), "%", 0.1, 100, "a primer holds solids"); err != nil {
+//   - Source: 2 CO2 for a hexose, 0.48856 g/g (Gay-Lussac's equation); gains in mass from
+//     the molar masses.
+//   - Range: 0.1 to 108 %; otherwise the error is a [*units.RangeError].
+//   - Units: share of mass.
+//   - Uncertainty: that of the composition.
+func NewPrimer(name string, hexose units.Share) (Primer, error) {
+	if err := limit.Check("carbonation.NewPrimer", "hexose", hexose.In(units.Percent), "%", 0.1, 108, "a primer ferments; maltotriose gives 107.1 %"); err != nil {
 		return Primer{}, err
 	}
-	if err := limit.Check("carbonation.NewPrimer", "fermentable share", fermentable.In(units.Percent), "%", 0.1, 100, "a primer ferments"); err != nil {
-		return Primer{}, err
-	}
-	return Primer{name: name, co2: s * f * perSucrose}, nil
+	return Primer{name: name, co2: hexose.In(units.Fraction) * perGlucose}, nil
 }
 
 // Name returns the name of the primer.

@@ -24,12 +24,30 @@ func TestPrimers(t *testing.T) {
 			t.Errorf("%q is called %q", row.name, row.p.Name())
 		}
 	}
-	syrup := ok[carbonation.Primer](t)(carbonation.NewPrimer("syrup", percent(75), percent(80)))
-	near(t, "syrup", syrup.CO2Per(units.Kilogram.Of(1)).In(units.Kilogram), 0.6*0.51428, 1e-5)
-	_, err := carbonation.NewPrimer("none", percent(0), percent(80))
-	refused(t, "no solids", err, "solids")
-	_, err = carbonation.NewPrimer("none", percent(80), percent(0))
-	refused(t, "nothing ferments", err, "fermentable share")
+	_, err := carbonation.NewPrimer("none", percent(0))
+	refused(t, "nothing ferments", err, "hexose")
+	_, err = carbonation.NewPrimer("too much", percent(109))
+	refused(t, "more than maltotriose gives", err, "hexose")
+}
+
+// Gas from the composition, counted in moles with the abridged atomic weights of CIAAW 2021:
+// a hexose gives two CO2, sucrose and maltose four, maltotriose six.
+func TestPrimerByComposition(t *testing.T) {
+	const c, h, o = 12.011, 1.008, 15.999
+	molar := func(carbon, hydrogen, oxygen float64) float64 { return carbon*c + hydrogen*h + oxygen*o }
+	co2 := molar(1, 0, 2)
+	for _, row := range []struct {
+		name                  string
+		simple, double, three float64 // % of the mass as weighed
+	}{
+		{"fructose", 100, 0, 0}, {"white sugar", 0, 99.94, 0}, {"invert syrup, 77.9 % dry, half inverted", 38.95, 38.95, 0},
+		{"malt extract, 97 % dry, 65 % of it fermentable", 9.4575, 43.5045, 10.088}, {"maltotriose", 0, 0, 100},
+	} {
+		gas := co2 * (2*row.simple/molar(6, 12, 6) + 4*row.double/molar(12, 22, 11) + 6*row.three/molar(18, 32, 16)) / 100
+		hexose := row.simple + row.double*2*molar(6, 12, 6)/molar(12, 22, 11) + row.three*3*molar(6, 12, 6)/molar(18, 32, 16)
+		p := ok[carbonation.Primer](t)(carbonation.NewPrimer(row.name, percent(hexose)))
+		close(t, row.name, p.CO2Per(units.Kilogram.Of(1)).In(units.Kilogram), gas, 1e-12)
+	}
 }
 
 // By hand: 20 L from 1.7 to 5.7 g/L with sucrose: 20·4.0/0.51428 = 155.56 g; as

@@ -77,7 +77,9 @@ func RealExtractBalling(original units.Extract, a units.StrengthByMass) (units.E
 //   - Source: the balance of [Yield]: the wort weighed as much as 100 g of the liquid
 //     with the CO2 and yeast that went, and held the extract that is left, less the
 //     residue, and that which was used. With [BallingYield] it is
-//     [OriginalExtractBalling] to 0.002 °P.
+//     [OriginalExtractBalling] to 0.002 °P. It is what a hydrometer showed, as
+//     [Fermentation.OriginalExtract]: of glucose and fructose that differs from their mass by
+//     up to 0.7 °P.
 //   - Range: strength 0 to 20 % mass, real extract 0 to 60 °P; beyond it, or when the
 //     residue of that much ethanol is more than the real extract, the error is a
 //     [*units.RangeError].
@@ -94,5 +96,15 @@ func (y Yield) OriginalExtract(a units.StrengthByMass, real units.Extract) (unit
 	if err := limit.Check(fn, "real extract", n, "°P", used*y.residue*(1-rounding), 60, "the residue of the fermentation at least"); err != nil {
 		return units.Extract{}, err
 	}
-	return plato(100 * (n + used*(1-y.residue)) / (100 + used*(y.co2+y.biomass))), nil
+	p := 100 * (n + used*(1-y.residue)) / (100 + used*(y.co2+y.biomass))
+	k := y.sugar()
+	if k == Sucrose {
+		return plato(p), nil
+	}
+	if err := limit.Check(fn, "original extract", p, "% mass", 0, lighters[k].most, sourceCRC); err != nil {
+		return units.Extract{}, err
+	}
+	s := syrup20
+	s.change(k, 1)
+	return plato(100 * syrup20.fraction(s.density(p/100))), nil
 }

@@ -54,14 +54,14 @@ func TestSugarDensityRefuses(t *testing.T) {
 			refused(t, k.String(), err, "temperature")
 		}
 	}
-	for _, k := range []gravity.Sugar{-1, 5, 99} {
+	for _, k := range []gravity.Sugar{-1, 6, 99} {
 		_, err := gravity.SugarDensity(k, plato(1), celsius(20))
 		refused(t, "kind", err, "kind of sugar")
 	}
 }
 
 func TestSugar(t *testing.T) {
-	for k, want := range map[gravity.Sugar]string{gravity.Sucrose: "sucrose", gravity.Glucose: "glucose", gravity.Fructose: "fructose", gravity.Dextrin: "dextrin", gravity.Glycerol: "glycerol", -1: "unknown sugar", 5: "unknown sugar"} {
+	for k, want := range map[gravity.Sugar]string{gravity.Sucrose: "sucrose", gravity.Glucose: "glucose", gravity.Fructose: "fructose", gravity.Dextrin: "dextrin", gravity.Glycerol: "glycerol", gravity.OrganicAcid: "organic acid", -1: "unknown sugar", 6: "unknown sugar"} {
 		if got := k.String(); got != want {
 			t.Errorf("%d: %q, want %q", k, got, want)
 		}

@@ -9,7 +9,7 @@ import (
 
 // Regulation (EU) 1169/2011 annex XIV, by hand: 100 mL at 12 % vol are 12 mL ×
 // 0.78924 g/mL of ethanol, 274.7 kJ and 66.3 kcal; 5 g of sugar in 100 mL are 85 kJ
-// and 20 kcal; 5 g of glycerol 50 kJ and 12 kcal.
+// and 20 kcal; 5 g of glycerol 50 kJ and 12 kcal; 5 g of an organic acid 65 kJ and 15 kcal.
 func TestEnergyEU(t *testing.T) {
 	p := gravity.ByMass(volPct(12)).In(units.PercentMass)
 	s := solution(t, 100-p, 0, p)
@@ -19,7 +19,7 @@ func TestEnergyEU(t *testing.T) {
 	for _, c := range []struct {
 		kind     gravity.Sugar
 		kJ, kcal float64
-	}{{gravity.Sucrose, 85, 20}, {gravity.Glucose, 85, 20}, {gravity.Dextrin, 85, 20}, {gravity.Glycerol, 50, 12}} {
+	}{{gravity.Sucrose, 85, 20}, {gravity.Glucose, 85, 20}, {gravity.Dextrin, 85, 20}, {gravity.Glycerol, 50, 12}, {gravity.OrganicAcid, 65, 15}} {
 		s := solution(t, 95, 0, 0)
 		s = ok[gravity.Solution](t)(s.AddExtract(c.kind, kg(5)))
 		s = ok[gravity.Solution](t)(s.Take(percent(100 * 5 / 100 / (inKg(s.ExtractOf(c.kind)) / 1)))) // no change of composition

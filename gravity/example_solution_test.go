@@ -222,8 +222,8 @@ func ExampleSolution_EnergyUS() {
 func ExampleSolution_Nutrition() {
 	dry, _, _ := wash().Dry(wash().WashYield())
 	n := dry.Nutrition()
-	fmt.Println(n.Ethanol.Text(units.Gram, 2), n.Carbohydrate.Text(units.Gram, 2), n.Sugars.Text(units.Gram, 2), n.Polyols.Text(units.Gram, 2))
-	// Output: 3.80 g 0.00 g 0.00 g 0.29 g
+	fmt.Println(n.Ethanol.Text(units.Gram, 2), n.Carbohydrate.Text(units.Gram, 2), n.Sugars.Text(units.Gram, 2), n.Polyols.Text(units.Gram, 2), n.OrganicAcids.Text(units.Gram, 2))
+	// Output: 3.80 g 0.24 g 0.00 g 0.24 g 0.05 g
 }
 
 func ExampleRoundCaloriesUS() {

@@ -42,10 +42,20 @@ func (s Solution) fermented(used float64, y Yield) Solution {
 			s.extract[k] *= 1 - used/have
 		}
 	}
-	s.extract[Glycerol] += used * y.residue
+	s.leave(used * y.residue)
 	s.ethanol += used * y.ethanol
 	s.water -= used * y.water
 	return s
+}
+
+// acidShare is the part of what yeast leaves that is acid: 0.67 g succinic acid beside
+// 3.16 g glycerol (Pasteur 1860; recalled from memory).
+const acidShare = 0.67 / (3.16 + 0.67)
+
+// leave adds what the yeast leaves of the sugar.
+func (s *Solution) leave(residue float64) {
+	s.extract[Glycerol] += (1 - acidShare) * residue
+	s.extract[OrganicAcid] += acidShare * residue
 }
 
 // WashYield returns the [SugarWashYield] of the sugars that are in the liquid, each

@@ -236,7 +236,7 @@ func liquidOf(fn string, e, sugar float64, y Yield) (Solution, error) {
 	residue := e / y.ethanol * y.residue
 	s := Solution{ethanol: e, water: 1 - e - sugar - residue}
 	s.extract[y.sugar()] = sugar
-	s.extract[Glycerol] = residue
+	s.leave(residue)
 	return s.checked(fn)
 }
 

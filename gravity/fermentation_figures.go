@@ -14,8 +14,9 @@ func (f Fermentation) Yield() Yield { return f.yield }
 // OriginalGravity returns the gravity before fermentation.
 func (f Fermentation) OriginalGravity() Gravity { return f.wort.Gravity() }
 
-// OriginalExtract returns the extract before fermentation as a hydrometer has it; for
-// glucose that is a little less than the mass of the sugar.
+// OriginalExtract returns the extract before fermentation as a hydrometer has it, on the
+// scale of sucrose; [Yield.OriginalExtract] has the same. For glucose it is less than the
+// mass of the sugar (12.00 for 12.18 %), for fructose more (12.00 for 11.89 %).
 func (f Fermentation) OriginalExtract() units.Extract { return f.wort.Gravity().Extract() }
 
 // Gravity returns the gravity now.
@@ -24,7 +25,9 @@ func (f Fermentation) Gravity() Gravity { return f.liquid.Gravity() }
 // ApparentExtract returns the extract that a hydrometer shows now.
 func (f Fermentation) ApparentExtract() units.Extract { return f.liquid.Gravity().Extract() }
 
-// RealExtract returns the extract that is really there, residue included.
+// RealExtract returns the extract that is really there, residue included: the mass of it
+// in 100 masses. In a wash of glucose or fructose that is not the scale of
+// [Fermentation.OriginalExtract].
 func (f Fermentation) RealExtract() units.Extract { return f.liquid.RealExtract() }
 
 // ByMass returns the strength by mass.
@@ -48,9 +51,9 @@ func (f Fermentation) ApparentAttenuation() float64 {
 // RealAttenuation returns the part of the original extract that is really gone, in
 // per cent; 0 for water.
 //
-//   - Source: definition, 100·(OE − RE)/OE.
+//   - Source: definition, 100·(OE − RE)/OE, both by mass.
 func (f Fermentation) RealAttenuation() float64 {
-	return attenuation(f.OriginalExtract(), f.RealExtract())
+	return attenuation(f.wort.RealExtract(), f.RealExtract())
 }
 
 func attenuation(original, now units.Extract) float64 {

@@ -184,3 +184,39 @@ func TestFermentationRefuses(t *testing.T) {
 	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(3), none) })
 	try("no yield", "ethanol yield", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(5), none) })
 }
+
+// Before any ferment nothing is gone, whatever the sugar and whatever becomes of it: real
+// attenuation is (OE − RE)/OE by definition, and the two are the same extract.
+func TestNothingIsGoneBeforeTheFerment(t *testing.T) {
+	yields := map[string]gravity.Yield{"malt": gravity.BallingYield(), "stated": ok[gravity.Yield](t)(gravity.NewYield(0.5, 0.48, 0.03, 0.04, 0.05))}
+	for k := gravity.Sucrose; k <= gravity.Fructose; k++ {
+		yields[k.String()], yields[k.String()+", all"] = gravity.SugarWashYield(k), gravity.StoichiometricYield(k)
+	}
+	for name, y := range yields {
+		for _, p := range []float64{1, 12, 30, 40} {
+			f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndApparent(plato(p), plato(p), y))
+			near(t, name+": real attenuation", f.RealAttenuation(), 0, 1e-9)
+			near(t, name+": degree of fermentation", f.RealDegreeOfFermentation(), 0, 1e-9)
+			near(t, name+": apparent attenuation", f.ApparentAttenuation(), 0, 1e-9)
+		}
+	}
+}
+
+// The original extract is one figure: from the state, from the yield's balance, and what the
+// hydrometer showed. CRC Handbook, 102nd ed.: glucose of 28 and 32 % mass weighs 1.1154 and
+// 1.1340 g/cm³, sucrose of 28 and 30 % 1.1175 and 1.1270: glucose of 30 % shows as 29.5 °P.
+func TestOneOriginalExtract(t *testing.T) {
+	for k := gravity.Sucrose; k <= gravity.Fructose; k++ {
+		y := gravity.SugarWashYield(k)
+		for _, p := range []float64{5, 12, 24} {
+			f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndStrength(plato(p), volPct(p/4), y))
+			got := ok[units.Extract](t)(y.OriginalExtract(f.ByMass(), f.RealExtract()))
+			near(t, k.String(), got.In(units.DegreePlato), p, 1e-6)
+			near(t, k.String(), f.OriginalExtract().In(units.DegreePlato), p, 1e-6)
+		}
+	}
+	got := ok[units.Extract](t)(gravity.SugarWashYield(gravity.Glucose).OriginalExtract(massPct(0), plato(30)))
+	near(t, "glucose of 30 %", got.In(units.DegreePlato), 28+2*(1.1247-1.1175)/(1.1270-1.1175), 0.05)
+	_, err := gravity.SugarWashYield(gravity.Fructose).OriginalExtract(massPct(0), plato(49))
+	refused(t, "fructose", err, "original extract")
+}

@@ -15,26 +15,27 @@ import (
 type Nutrition struct {
 	Energy       LabelEnergy
 	Ethanol      units.Mass
-	Carbohydrate units.Mass // all extract but glycerol
-	Sugars       units.Mass // sucrose, glucose and fructose; other extract counts as none
-	Polyols      units.Mass // glycerol
+	Carbohydrate units.Mass // all extract but organic acids; polyols are in it, as the law defines it
+	Sugars       units.Mass // of these: sucrose, glucose and fructose; other extract counts as none
+	Polyols      units.Mass // of these: glycerol
+	OrganicAcids units.Mass // beside them: no line on the label, but energy
 }
 
 // Nutrition returns the facts of 100 mL at 20 °C with the energy of EU law. Extract
 // given in °P counts as sugars, since it is not told apart: for beer state the sugars
 // from an analysis.
 //
-//   - Source: Regulation (EU) No 1169/2011 annex I (definitions) and annex XIV (factors).
+//   - Source: Regulation (EU) No 1169/2011 annex I ("carbohydrate" includes polyols, "sugars"
+//     excludes them; both read) and annex XIV (factors, read).
 //   - Range: every solution.
 //   - Uncertainty: that of the composition.
 func (s Solution) Nutrition() Nutrition {
-	ethanol, carbohydrate, polyol := s.gramsPer100mL()
-	sugars := 0.0
-	if m := s.total(); m > 0 {
-		sugars = s.density20() / 10 * (s.fermentable() / m)
-	}
+	in := s.gramsPer100mL()
 	g := func(v float64) units.Mass { return units.Gram.Of(checked.Number(v)) }
-	return Nutrition{Energy: s.EnergyEU(), Ethanol: g(ethanol), Carbohydrate: g(carbohydrate), Sugars: g(sugars), Polyols: g(polyol)}
+	return Nutrition{
+		Energy: s.EnergyEU(), Ethanol: g(in.ethanol), Carbohydrate: g(in.carbohydrate + in.polyol), Sugars: g(in.sugars),
+		Polyols: g(in.polyol), OrganicAcids: g(in.acid),
+	}
 }
 
 // EnergyUS returns the energy of 100 mL of beer at 20 °C as American analysts
@@ -46,8 +47,9 @@ func (s Solution) Nutrition() Nutrition {
 //   - Range: ash from 0 to the real extract and at most 1 % mass, 0.1 is customary for
 //     beer (recalled from memory) and nothing for a sugar wash; otherwise the error is a
 //     [*units.RangeError].
-//   - Uncertainty: a label may state 5 kcal less or 10 kcal more than 12 US fl oz hold
-//     (TTB Procedure 2004-1, recalled from memory).
+//   - Uncertainty: that of the composition. A drink may hold up to 20 % more than its label
+//     states (TTB Procedure 2020-1 of 28 September 2020; read). Real extract counts whole,
+//     glycerol and acids with it, as carbohydrate by difference does.
 func (s Solution) EnergyUS(ash units.Share) (units.Energy, error) {
 	e, x := s.fractions()
 	a := ash.In(units.Percent)
@@ -82,7 +84,7 @@ func RoundCaloriesUS(e units.Energy) (units.Energy, error) {
 // LabelStrength rounds a strength to one decimal, as EU and US labels state it.
 //
 //   - Source: Regulation (EU) No 1169/2011 annex XII (one decimal at most); 27 CFR 7.65
-//     (nearest 0.1 %; recalled from memory).
+//     (nearest 0.1 %, below 0.5 % vol also 0.01; recalled from memory).
 //   - Range: 0 to 100 % vol; what lies outside counts as the nearer end.
 func LabelStrength(v units.StrengthByVolume) units.StrengthByVolume {
 	return percentVolume(math.Round(10*clamp(v.In(units.PercentVolume), 0, 100)) / 10)
@@ -90,6 +92,12 @@ func LabelStrength(v units.StrengthByVolume) units.StrengthByVolume {
 
 // Category is a kind of drink for which a law states how far the strength may be
 // from the label.
+//
+// A seltzer of sugar is [EUOther] in the EU. In the US it is no malt beverage, which has
+// malted barley and hops (27 CFR 7.1, read): fermented sugar is "beer" for tax (27 CFR
+// 25.15, read), and where it is not brewed from both, its label is under the rules of food
+// (TTB Ruling 2008-3; FDA guidance of 2014, revised April 2023; both read). Those state no
+// tolerance for strength that this package knows.
 type Category int
 
 // Categories and the law that they are from.
@@ -98,8 +106,8 @@ const (
 	EUCider                     // cider, perry, mead and other fermented fruit drinks; sparkling grape drinks of 2206 00
 	EUMacerated                 // drinks with macerated fruit or plants
 	EUOther                     // any other drink: a seltzer of sugar
-	USMaltDrink                 // malt beverages
-	USSpirit                    // distilled spirits
+	USMaltDrink                 // malt beverages: of malted barley and hops
+	USSpirit                    // distilled spirits, since 4 May 2020
 	EUGrape                     // still drinks of CN 2206 00 made from grapes
 	USWine                      // wine of 7 % vol and more, fruit and other wines among it
 	categories
@@ -120,9 +128,14 @@ func (c Category) String() string {
 //
 //   - Source: Regulation (EU) No 1169/2011 annex XII: 0.5 % vol for beer up to 5.5 % vol and
 //     still grape drinks of CN 2206 00, 1.0 for stronger beer, cider, perry and mead, 1.5 with macerated fruit or plants, 0.3 for all
-//     other drinks. US: 0.3 for malt beverages (27 CFR 7.65, recalled from memory) and
-//     spirits (27 CFR 19.356(c)); wine 1.5 up to 14 % vol and 1.0 above, but never across
-//     14 % vol (27 CFR 4.36(b), as quoted in 2010, read).
+//     other drinks. US: 0.3 for malt beverages of 0.5 % vol and more (27 CFR 7.65, recalled
+//     from memory; in force since 11 March 2022, 87 FR 7526, read); one that is labelled below
+//     0.5 % vol has none: it may hold no more than the label says, and 0.0 is for what has no
+//     alcohol (same). With the tolerance none labelled 0.5 or more may hold less than 0.5, none
+//     labelled low in alcohol 2.5 or more. Spirits 0.3 since 4 May 2020 (85 FR 18704, read;
+//     27 CFR 19.356(c), read; now also 27 CFR 5.65), 0.15 below before (recalled from memory).
+//     Wine 1.5 up to 14 % vol and 1.0 above, but never across 14 % vol (27 CFR 4.36(b), as
+//     quoted in 2010, read).
 //   - Range: categories named here, label from 0 to 100 % vol; otherwise the error is a
 //     [*units.RangeError]. EU law asks for the statement above 1.2 % vol.
 func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByVolume, error) {
@@ -143,6 +156,8 @@ func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByV
 		return percentVolume(1.5), nil
 	case c == USWine:
 		return percentVolume(1.0), nil
+	case c == USMaltDrink && v < 0.5:
+		return percentVolume(0), nil
 	}
 	return percentVolume(0.3), nil
 }

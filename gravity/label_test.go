@@ -12,17 +12,18 @@ func TestNutrition(t *testing.T) {
 	s := solution(t, 90, 3, 4)
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Dextrin, kg(2)))
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Glycerol, kg(1)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.OrganicAcid, kg(0.5)))
 	n := s.Nutrition()
 	per := 100 / ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre) // g in 100 mL of 1 kg in the whole
 	for _, c := range []struct {
 		what string
 		got  units.Mass
 		want float64
-	}{{"ethanol", n.Ethanol, 4}, {"carbohydrate", n.Carbohydrate, 5}, {"sugars", n.Sugars, 3}, {"polyols", n.Polyols, 1}} {
+	}{{"ethanol", n.Ethanol, 4}, {"carbohydrate", n.Carbohydrate, 6}, {"sugars", n.Sugars, 3}, {"polyols", n.Polyols, 1}, {"acids", n.OrganicAcids, 0.5}} {
 		near(t, c.what, c.got.In(units.Gram), c.want*per, 1e-9)
 	}
-	near(t, "kJ", n.Energy.Kilojoules.In(units.Kilojoule), per*(4*29+5*17+1*10), 1e-9)
-	near(t, "kcal", n.Energy.Kilocalories.In(units.Kilocalorie), per*(4*7+5*4+1*2.4), 1e-9)
+	near(t, "kJ", n.Energy.Kilojoules.In(units.Kilojoule), per*(4*29+5*17+1*10+0.5*13), 1e-9)
+	near(t, "kcal", n.Energy.Kilocalories.In(units.Kilocalorie), per*(4*7+5*4+1*2.4+0.5*3), 1e-9)
 	if z := (gravity.Solution{}).Nutrition(); z != (gravity.Nutrition{}) {
 		t.Error(z)
 	}
@@ -58,7 +59,8 @@ func TestRoundCaloriesUS(t *testing.T) {
 	ok[units.Energy](t)(gravity.RoundCaloriesUS(kcalOf(1e6)))
 }
 
-// Regulation (EU) 1169/2011 annex XII; 27 CFR 19.356: label 40, 39.7 to 40.3.
+// Regulation (EU) 1169/2011 annex XII (read); 27 CFR 19.356: label 40, 39.7 to 40.3 (read);
+// 27 CFR 7.65: 0.3 from 0.5 % vol up, none below (recalled from memory).
 func TestLabelTolerance(t *testing.T) {
 	for _, c := range []struct {
 		c       gravity.Category
@@ -66,7 +68,7 @@ func TestLabelTolerance(t *testing.T) {
 		name    string
 	}{
 		{gravity.EUBeer, 4.6, 0.5, "EU beer"}, {gravity.EUBeer, 5.5, 0.5, "EU beer"}, {gravity.EUBeer, 5.6, 1.0, "EU beer"}, {gravity.EUCider, 4.6, 1.0, "EU cider, perry, mead, fruit wine"}, {gravity.EUMacerated, 4.6, 1.5, "EU drink with macerated fruit or plants"},
-		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"}, {gravity.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"}, {gravity.USWine, 14, 1.5, "US wine"}, {gravity.USWine, 14.1, 1.0, "US wine"},
+		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.4, 0, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"}, {gravity.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"}, {gravity.USWine, 14, 1.5, "US wine"}, {gravity.USWine, 14.1, 1.0, "US wine"},
 	} {
 		got := ok[units.StrengthByVolume](t)(gravity.LabelTolerance(c.c, volPct(c.v)))
 		near(t, c.c.String(), got.In(units.PercentVolume), c.want, 0)
@@ -104,4 +106,25 @@ func TestRoundEU(t *testing.T) {
 	near(t, "polyols", gravity.Nutrition{Polyols: g(0.56)}.RoundEU().Polyols.In(units.Gram), 0.6, 1e-12)
 	near(t, "polyols", gravity.Nutrition{Polyols: g(0.52)}.RoundEU().Polyols.In(units.Gram), 0.5, 1e-12)
 	near(t, "ethanol", r.Ethanol.In(units.Gram), 3.8, 1e-12)
+}
+
+// A dry sugar wash of 11.85 % vol, by hand: 16.83 g of hexose a litre for each % vol (French
+// order of 3 May 1996) are 199.4 g/L, of which Pasteur (1860, recalled) found 3.16 in 105.26
+// as glycerol and 0.67 as succinic acid: 5.99 and 1.27 g/L. Carbohydrate includes polyols
+// (Regulation (EU) No 1169/2011 annex I, read); no sugar is left.
+func TestNutritionOfADryWash(t *testing.T) {
+	y := gravity.SugarWashYield(gravity.Sucrose)
+	f := ok[gravity.Fermentation](t)(gravity.FromStrengthAndReal(volPct(11.85), plato(0.7400), y))
+	dry, _, err := f.Wort().Dry(y)
+	if err != nil {
+		t.Fatal(err)
+	}
+	n, v := dry.Nutrition(), dry.ByVolume().In(units.PercentVolume)
+	near(t, "strength", v, 11.85, 0.03)
+	near(t, "polyols", n.Polyols.In(units.Gram), 0.599*v/11.85, 0.001)
+	near(t, "acids", n.OrganicAcids.In(units.Gram), 0.127*v/11.85, 0.001)
+	near(t, "carbohydrate", n.Carbohydrate.In(units.Gram), 0.599*v/11.85, 0.001)
+	near(t, "sugars", n.Sugars.In(units.Gram), 0, 1e-9)
+	near(t, "on the label", n.RoundEU().Carbohydrate.In(units.Gram), 0.6, 1e-12)
+	near(t, "kJ", n.Energy.Kilojoules.In(units.Kilojoule), 29*0.78924*v+10*0.599+13*0.127, 0.1)
 }

@@ -127,7 +127,7 @@ func TestLimitsOfSolution(t *testing.T) {
 		{of(s.Remaining(percent(101))), "share lost", 101, 0, 100},
 		{of(s.AddWater(kg(-1))), "water", -1, 0, 1e12},
 		{of(s.BoilOff(kg(91))), "water", 91, 0, 90},
-		{of(s.AddExtract(5, kg(1))), "kind of sugar", 5, 0, 4},
+		{of(s.AddExtract(6, kg(1))), "kind of sugar", 6, 0, 5},
 		{of(gravity.NewSolution(kg(-1), kg(0), kg(0))), "water", -1, 0, 1e12},
 		{of(gravity.NewSolution(kg(0), kg(-1), kg(0))), "extract", -1, 0, 1e12},
 		{of(gravity.NewSolution(kg(0), kg(0), kg(-1))), "ethanol", -1, 0, 1e12},

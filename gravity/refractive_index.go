@@ -35,7 +35,7 @@ var (
 	bendSugars = [kinds]bend{
 		Glucose:  {0.000251, -0.010037, 0.0037412},
 		Fructose: {-0.0013438, -0.0049908},
-		Glycerol: {-0.030},
+		Glycerol: {-0.030}, OrganicAcid: {-0.030},
 	}
 )
 

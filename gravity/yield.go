@@ -29,7 +29,8 @@ const (
 )
 
 // NewYield returns a yield in grams per gram of extract used: ethanol and CO2 and
-// biomass made, extract left behind (glycerol, acids), water taken up.
+// biomass made, extract left behind (glycerol, and a sixth of it succinic acid, as
+// Pasteur found), water taken up.
 //
 //   - Range: none negative; the first four add up to 1 + water within 1e-6;
 //     otherwise the error is a [*units.RangeError].
@@ -151,6 +152,6 @@ type Fermented struct {
 	CO2     units.Mass // gone, or still dissolved
 	Biomass units.Mass // dry yeast, settled
 	Ethanol units.Mass // in the liquid
-	Residue units.Mass // glycerol and acids, in the liquid as [Glycerol]
+	Residue units.Mass // in the liquid as [Glycerol] and, a sixth of it, [OrganicAcid]
 	Water   units.Mass // taken out of the liquid by inversion
 }

@@ -37,7 +37,7 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 	}
 	litres := s.Ethanol().In(units.Kilogram) / pureEthanol / (want / 100) // it ends at
 	undiluted := s.Mass().In(units.Kilogram)
-	_, err = settle(litres, undiluted, func(kg float64) (missing float64, err error) {
+	_, err = settle(litres, undiluted, litres, func(kg float64) (missing float64, err error) {
 		out.Water = kilograms(kg - undiluted)
 		if out.Liquid, err = s.AddWater(out.Water); err != nil {
 			return missing, err

@@ -38,7 +38,7 @@ func (f Flavouring) Liquid(v units.Volume) (gravity.Solution, error) {
 		return gravity.NewSolution(kilograms(water*litres), kilograms(sugar/1000*litres), kilograms(ethanol*litres))
 	}
 	const litre = 1.0
-	water, err := settle(litre-part, 0, func(water float64) (missing float64, err error) {
+	water, err := settle(litre-part, 0, litre, func(water float64) (missing float64, err error) {
 		s, err := of(water, litre)
 		return litre - s.VolumeAt20().In(units.Litre), err
 	})

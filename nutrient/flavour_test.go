@@ -22,6 +22,16 @@ func TestFlavouringLiquid(t *testing.T) {
 	near(t, "sugar", l.Extract().In(units.Gram), 100, 1e-9, "given")
 	l = must(Flavouring{Strength: units.PercentVolume.Of(96)}.Liquid(units.Millilitre.Of(10)))
 	near(t, "volume", must(l.Volume(room)).In(units.Millilitre), 10, 1e-9, "given")
+	// At every strength to pure ethanol, where hardly any water is left to search for.
+	for i := range 20_001 {
+		want := float64(i) / 200
+		l := must(Flavouring{Strength: must(units.PercentVolume.Try(want))}.Liquid(units.Litre.Of(1)))
+		near(t, "strength", l.ByVolume().In(units.PercentVolume), want, 1e-9, "given")
+		near(t, "volume", l.VolumeAt20().In(units.Litre), 1, 1e-11, "given")
+	}
+	// 600 g in a litre are 49.0 % mass at 1224.2 kg/m³.
+	l = must(Flavouring{Sugar: units.GramPerLitre.Of(600)}.Liquid(units.Litre.Of(1)))
+	near(t, "syrup", l.Mass().In(units.Gram), 1224.2, 0.3, "ICUMSA SPS-4")
 	_, err := Flavouring{}.Liquid(units.Volume{})
 	refused(t, err, "volume", 1e-9, mostVolume)
 	_, err = Flavouring{Sugar: units.GramPerLitre.Of(701)}.Liquid(units.Litre.Of(1))

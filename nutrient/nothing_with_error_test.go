@@ -41,9 +41,9 @@ func TestNothingComesWithAnError(t *testing.T) {
 	alive, err = Pack{}.Alive(time.Hour)
 	nothing(t, "Pack{}.Alive", alive, err)
 
-	x, err := settle(1, 0, func(float64) (float64, error) { return 1, errors.New("no") })
+	x, err := settle(1, 0, 1, func(float64) (float64, error) { return 1, errors.New("no") })
 	nothing(t, "settle", x, err)
-	x, err = settle(1, 0, func(float64) (float64, error) { return 1, nil })
+	x, err = settle(1, 0, 1, func(float64) (float64, error) { return 1, nil })
 	nothing(t, "settle without end", x, err)
 
 	pH, err := acidity{strong: 2000}.pH(surroundings{at: room})

@@ -13,17 +13,17 @@ const closeEnough = 1e-12
 // mostSteps is where a search gives up.
 const mostSteps = 60
 
-// settle adds to x what is missing until nothing is, as a part of x; x does not fall
-// below least. It serves volumes made up with water: a kilogram more is a litre more, near
+// settle adds to x what is missing until nothing is, as a part of the size of the whole; x
+// does not fall below least. It serves volumes made up with water: a kilogram more is a litre more, near
 // enough, so that each step leaves a small part of the error.
-func settle(x, least float64, missing func(x float64) (float64, error)) (settled float64, err error) {
+func settle(x, least, size float64, missing func(x float64) (float64, error)) (settled float64, err error) {
 	for range mostSteps {
 		x = max(x, least)
 		d, err := missing(x)
 		if err != nil {
 			return settled, err
 		}
-		if math.Abs(d) <= closeEnough*x || d < 0 && x == least {
+		if math.Abs(d) <= closeEnough*size || d < 0 && x == least {
 			return x, nil
 		}
 		x += d

@@ -10,13 +10,13 @@ import (
 func TestSettle(t *testing.T) {
 	half := func(x float64) (float64, error) { return (0.5 - x) * 0.9, nil }
 	for _, start := range []float64{-1, 0, 0.5, 3} {
-		near(t, "half", must(settle(start, 0, half)), 0.5, 1e-11, "by hand")
+		near(t, "half", must(settle(start, 0, 1, half)), 0.5, 1e-11, "by hand")
 	}
-	near(t, "the least", must(settle(3, 0.7, half)), 0.7, 0, "the rest does not fit")
-	if _, err := settle(1, 0, func(float64) (float64, error) { return 1, nil }); !errors.Is(err, numeric.ErrNoConvergence) {
+	near(t, "the least", must(settle(3, 0.7, 1, half)), 0.7, 0, "the rest does not fit")
+	if _, err := settle(1, 0, 1, func(float64) (float64, error) { return 1, nil }); !errors.Is(err, numeric.ErrNoConvergence) {
 		t.Error(err)
 	}
-	if _, err := settle(1, 0, func(float64) (float64, error) { return 0, errors.New("no") }); err == nil {
+	if _, err := settle(1, 0, 1, func(float64) (float64, error) { return 0, errors.New("no") }); err == nil {
 		t.Error("the error is lost")
 	}
 }

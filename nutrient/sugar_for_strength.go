@@ -290,7 +290,7 @@ func (w Wash) fill(fn string, out *Brew) error {
 	var have float64
 	guess := want - w.Base.Mass().In(units.Kilogram) - out.Fermentable.In(units.Kilogram)
 	least := 1e-4 * want // with no water at all there is no liquid
-	_, err := settle(guess, least, func(water float64) (missing float64, err error) {
+	_, err := settle(guess, least, want, func(water float64) (missing float64, err error) {
 		out.Water = kilograms(water)
 		if err := w.ferment(out); err != nil {
 			return missing, err

@@ -42,7 +42,7 @@ func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Sol
 		"Yeast ferments it: stabilise the drink before, or keep it cold, or the pack can burst. " + CheckTheLaw,
 	}}
 	// The volume grows by what is added.
-	litres, err := settle(start, 0, func(litres float64) (missing float64, err error) {
+	litres, err := settle(start, 0, start, func(litres float64) (missing float64, err error) {
 		out.Fermentable = kilograms(want / 1000 * litres / f.sugar())
 		out.Liquid, err = f.AddTo(drink, out.Fermentable)
 		return out.Liquid.VolumeAt20().In(units.Litre) - litres, err

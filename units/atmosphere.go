@@ -69,3 +69,23 @@ func (a Atmosphere) Absolute(g GaugePressure) (AbsolutePressure, error) {
 	}
 	return AbsolutePressure{v: v}, nil
 }
+
+// String is the pressure: "93.9 kPa absolute".
+func (a Atmosphere) String() string { return a.Pressure().String() }
+
+// MarshalText is the text of [Atmosphere.String]; the error is always nil.
+func (a Atmosphere) MarshalText() ([]byte, error) { return a.Pressure().MarshalText() }
+
+// UnmarshalText reads an absolute pressure as [Parse] does, and takes it as
+// [Barometer] does.
+func (a *Atmosphere) UnmarshalText(text []byte) error {
+	p, err := Parse[AbsolutePressure](string(text))
+	if err != nil {
+		return err
+	}
+	air, err := Barometer(p)
+	if err == nil {
+		*a = air
+	}
+	return err
+}

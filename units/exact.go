@@ -74,31 +74,24 @@ func (x Exact[D, E]) Text(places int) string {
 // Plus returns x + y in the unit of x. y must have the same unit; otherwise the
 // error is a [*ParseError] that names both.
 func (x Exact[D, E]) Plus(y Exact[D, E]) (Exact[D, E], error) {
-	if x.u.def() != y.u.def() {
+	if x.u.Symbol() != y.u.Symbol() {
 		return Exact[D, E]{}, reject(y.String(), describe[D](), "the unit is not "+x.u.Symbol())
 	}
 	return Exact[D, E]{n: x.n.Add(y.n), u: x.u}, nil
 }
 
-// Rounding says which multiple of a step is taken.
-type Rounding int
-
-// Ways to round.
-const (
-	Nearest Rounding = iota // the nearest multiple, halves away from zero
-	Up                      // the next multiple up: what to buy
-	Down                    // the next multiple down: what a limit allows
-)
-
 // Round returns q as a multiple of step, which is positive: what a scale of that
 // resolution weighs. A q that is off a multiple, or a half, by 1e-9 of itself (of a
 // step, if that is more; at most by 1/1000 of a step) counts as it: so much may a
 // computed float64 be off. The result has the unit of step. Errors: a [*RangeError]
-// if step is not positive or q/step is above 1e15.
+// if step is not positive, q/step is above 1e15, or how is none of the three.
 func (q Quantity[D, E]) Round(step Exact[D, E], how Rounding) (Exact[D, E], error) {
 	s := step.n.InexactFloat64()
 	if !(s > 0) {
 		return Exact[D, E]{}, step.u.outside("units.Quantity.Round", s, 0, most)
+	}
+	if how < Nearest || how > Down {
+		return Exact[D, E]{}, &RangeError{Func: "units.Quantity.Round", Quantity: "rounding", Value: float64(how), Max: float64(Down), Source: "nearest, up or down"}
 	}
 	x := q.In(step.u) / s
 	if !(x >= -most && x <= most) {
@@ -126,7 +119,7 @@ func (x Exact[D, E]) Split(n int, step Exact[D, E]) ([]Exact[D, E], error) {
 	if n < 1 || n > 10000 {
 		return nil, &RangeError{Func: fn, Quantity: "number of parts", Value: float64(n), Min: 1, Max: 10000, Source: "a limit of the function"}
 	}
-	if x.u.def() != step.u.def() {
+	if x.u.Symbol() != step.u.Symbol() {
 		return nil, reject(step.String(), describe[D](), "the unit is not "+x.u.Symbol())
 	}
 	if !step.n.IsPositive() {
@@ -148,8 +141,14 @@ func (x Exact[D, E]) Split(n int, step Exact[D, E]) ([]Exact[D, E], error) {
 	return parts, nil
 }
 
-// MarshalText is the text of [Exact.String]; the error is always nil.
-func (x Exact[D, E]) MarshalText() ([]byte, error) { return []byte(x.String()), nil }
+// MarshalText is the text of [Exact.String]. A number that the quantity cannot be (see
+// [Unit.Try]) is a [*RangeError], as it could not be read back.
+func (x Exact[D, E]) MarshalText() ([]byte, error) {
+	if _, err := x.u.Exact(x.n); err != nil {
+		return nil, err
+	}
+	return []byte(x.String()), nil
+}
 
 // UnmarshalText reads x as [ParseExact] does.
 func (x *Exact[D, E]) UnmarshalText(text []byte) error {

@@ -110,18 +110,21 @@ func (m Measured[D, E]) Text(u Unit[D, E], places int, k float64) string {
 	places = min(max(places, 0), 15)
 	d := u.def()
 	b := strconv.AppendFloat(nil, positiveZero(m.value.In(u), places), 'f', places, 64)
-	b = append(b, " ± "...)
+	b = append(b, plusMinus...)
 	b = strconv.AppendFloat(b, k*m.u*d.den/d.num, 'f', places, 64)
-	b = append(appendSymbol(b, u.Symbol()), " (k = "...)
+	b = append(appendSymbol(b, u.Symbol()), coverageOpen...)
 	b = strconv.AppendFloat(b, k, 'g', -1, 64)
 	return string(append(b, ')'))
 }
 
-// String prints the value with its uncertainty at k = 2, both with the shortest
-// number that reads back.
-func (m Measured[D, E]) String() string {
-	b := strconv.AppendFloat(nil, m.value.v, 'g', -1, 64)
-	b = append(b, " ± "...)
-	b = strconv.AppendFloat(b, 2*m.u, 'g', 3, 64)
-	return string(append(appendSymbol(b, Unit[D, E]{}.Symbol()), " (k = 2)"...))
+// String prints the value with its uncertainty at k = 2, that in three digits.
+func (m Measured[D, E]) String() string { return string(m.append(nil, 3)) }
+
+// append writes the value and twice its standard uncertainty, that in digits, -1 for as
+// many as read back.
+func (m Measured[D, E]) append(b []byte, digits int) []byte {
+	b = strconv.AppendFloat(b, m.value.v, 'g', -1, 64)
+	b = append(b, plusMinus...)
+	b = strconv.AppendFloat(b, 2*m.u, 'g', digits, 64)
+	return append(appendSymbol(b, Unit[D, E]{}.Symbol()), coverageOpen+"2)"...)
 }

@@ -1,6 +1,9 @@
 package units
 
-import "strconv"
+import (
+	"fmt"
+	"strconv"
+)
 
 // Text prints q in the unit u with a fixed number of decimal places, as
 // "4.20 kg". Rounding is to the nearest, as strconv does it.
@@ -12,20 +15,39 @@ func (q Quantity[D, E]) Text(u Unit[D, E], places int) string {
 
 // String prints q in its base unit with the shortest number that reads back as
 // q: "4.2 kg".
-func (q Quantity[D, E]) String() string {
-	b, _ := q.AppendText(nil)
-	return string(b)
+func (q Quantity[D, E]) String() string { return string(q.append(nil)) }
+
+func (q Quantity[D, E]) append(b []byte) []byte {
+	return appendSymbol(strconv.AppendFloat(b, q.v, 'g', -1, 64), Unit[D, E]{}.Symbol())
 }
 
-// AppendText appends the text of [Quantity.String]; the error is always nil.
+// AppendText appends the text of [Quantity.String], which [Parse] reads back as q. What
+// Parse would refuse (a difference of masses below zero, a sum beyond 1e15 base units) is
+// a [*RangeError]: nothing is written that cannot be read.
 func (q Quantity[D, E]) AppendText(b []byte) ([]byte, error) {
-	b = strconv.AppendFloat(b, q.v, 'g', -1, 64)
-	return appendSymbol(b, Unit[D, E]{}.Symbol()), nil
+	if d := describe[D](); !(q.v >= d.min && q.v <= d.max) {
+		return b, outside[D, E]("units.Quantity.AppendText", q.v, d.min, d.max)
+	}
+	return q.append(b), nil
 }
 
-// MarshalText is the text of [Quantity.String]; the error is always nil. It
-// serves JSON and the flag package.
+// MarshalText is [Quantity.AppendText]. It serves JSON and the flag package.
 func (q Quantity[D, E]) MarshalText() ([]byte, error) { return q.AppendText(nil) }
+
+// Format lets package fmt print q: %v and %s are [Quantity.String]; %f, %e and %g print
+// the number in the base unit with the width and precision asked for, and the unit:
+// fmt.Sprintf("%.1f", q) is "4.2 kg".
+func (q Quantity[D, E]) Format(f fmt.State, verb rune) {
+	switch verb {
+	case 'v', 's', 'q':
+		fmt.Fprintf(f, fmt.FormatString(f, verb), q.String())
+	case 'f', 'F', 'e', 'E', 'g', 'G':
+		fmt.Fprintf(f, fmt.FormatString(f, verb), q.v)
+		f.Write(appendSymbol(nil, Unit[D, E]{}.Symbol()))
+	default:
+		fmt.Fprintf(f, "%%!%c(%s)", verb, q.String())
+	}
+}
 
 func appendSymbol(b []byte, symbol string) []byte {
 	if symbol == "" {

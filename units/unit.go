@@ -94,6 +94,18 @@ func (u Unit[D, E]) Symbol() string {
 // String is [Unit.Symbol].
 func (u Unit[D, E]) String() string { return u.Symbol() }
 
+// MarshalText is [Unit.Symbol]; the error is always nil.
+func (u Unit[D, E]) MarshalText() ([]byte, error) { return []byte(u.Symbol()), nil }
+
+// UnmarshalText reads a unit as [Unit.Find] does.
+func (u *Unit[D, E]) UnmarshalText(text []byte) error {
+	found, err := u.Find(string(text))
+	if err == nil {
+		*u = found
+	}
+	return err
+}
+
 func describe[D Dimension]() *dimension { var d D; return d.describe() }
 
 func table[D Dimension]() []*unit { var d D; return d.table() }

@@ -19,11 +19,11 @@ type CO2Loss struct {
 var CO2Kept = CO2Loss{}
 
 // CO2LostTo is a water stirred or boiled until its CO2 is in balance with a partial
-// pressure: that of air is about 42 Pa.
+// pressure, such as that of the air, [AirCO2].
 func CO2LostTo(p units.AbsolutePressure) CO2Loss { return CO2Loss{true, p.In(units.Kilopascal)} }
 
-// CO2LostToAir is a water stirred until its CO2 is that of open air.
-func CO2LostToAir() CO2Loss { return CO2Loss{true, airCO2 * kPaPerAtm} }
+// CO2LostToAir is a water stirred until its CO2 is that of open air at sea level.
+func CO2LostToAir() CO2Loss { return CO2LostTo(AirCO2(units.Atmosphere{})) }
 
 // acidDose is the unknown of [solution.atPH]: the moles a kilogram of an acid.
 type acidDose struct {

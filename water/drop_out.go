@@ -31,18 +31,6 @@ func (p Profile) AtRestWith(m Mineral, co2 CO2Loss) (Dropped, error) {
 	return p.settleMineral("water.Profile.AtRestWith", m, co2, true)
 }
 
-// Boiled returns the water after it was boiled until its CO2 was gone and what
-// calcite it then could not hold has dropped out. The equilibrium is that of 90 °C,
-// the end of the constants, with the CO2 of air; it is returned at that temperature,
-// the pH with it. Calcite never drops out wholly in the time of a boil: common
-// practice leaves about 40 mg/L as CaCO3 of alkalinity, no source.
-//
-// Errors are a [*units.RangeError] as in [Profile.Closed].
-func (p Profile) Boiled() (Dropped, error) {
-	p.t = 90
-	return p.settleMineral("water.Profile.Boiled", Calcite, CO2LostToAir(), false)
-}
-
 func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool) (Dropped, error) {
 	if err := limit.Check(fn, "mineral", float64(m), "", 0, float64(mineralCount-1), "the minerals of package water"); err != nil {
 		return Dropped{}, err

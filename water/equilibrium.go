@@ -63,7 +63,7 @@ func (p *Profile) knownPH(fn string) error {
 }
 
 func (p *Profile) ready(fn string) error {
-	return limit.Check(fn, "temperature", p.t, "°C", 0, 90, "Plummer and Busenberg 1982")
+	return limit.Check(fn, "temperature", p.t, "°C", 0, hottest, "Plummer and Busenberg 1982")
 }
 
 // start is where the search for the pH begins.
@@ -228,19 +228,13 @@ func (e *Equilibrium) under(fn string, p *Profile, co2 units.AbsolutePressure) e
 	return nil
 }
 
-// InAir returns the equilibrium of the water with the CO2 of open air, 420 µmol a
-// mole at 1 atm: an aerated water after hours to days.
-//
-//   - Source: X. Lan et al., Trends in globally-averaged CO2, NOAA Global Monitoring
-//     Laboratory, mean of 2023 near 420, recalled from memory.
+// InAir returns the equilibrium of the water with the CO2 of open air at sea level: an
+// aerated water after hours to days. At another height it is [Profile.Under] [AirCO2].
 func (p Profile) InAir() (Equilibrium, error) {
-	return p.under("water.Profile.InAir", units.StandardAtmosphere.Of(airCO2))
+	return p.under("water.Profile.InAir", AirCO2(units.Atmosphere{}))
 }
 
-const (
-	airCO2     = 420e-6
-	mostCarbon = 1000 // mmol/L
-)
+const mostCarbon = 1000 // mmol/L
 
 // fugacity returns the fugacity of CO2 in atm at a pressure in kPa.
 func fugacity(kPa, celsius float64) float64 {

@@ -83,6 +83,24 @@ func ExampleProfile_Boiled() {
 	// 22 mg/L as CaCO3 228 mg/L <nil>
 }
 
+// The range that a boil can bring, at 1500 m where water boils at 95 °C.
+func ExampleProfile_BoiledAt() {
+	p, _ := water.NewProfile(units.Celsius.Of(12), units.MilligramPerLitreCaCO3.Of(250), water.Calcium.At(units.MilligramPerLitre.Of(100)))
+	air, _ := units.AtAltitude(units.Metre.Of(1500))
+	fmt.Println("CO2 of the air", water.AirCO2(air).Text(units.Kilopascal, 4))
+	b, err := p.BoiledAt(units.Celsius.Of(95), air)
+	for _, e := range []water.Equilibrium{b.Clear, b.AtRest.Equilibrium} {
+		w := e.Water()
+		fmt.Printf("alkalinity %s, calcium %s, calcite index %.1f\n", w.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0), w.Ion(water.Calcium).Text(units.MilligramPerLitre, 0), e.SaturationIndex(water.Calcite))
+	}
+	fmt.Println("scale in 60 L up to", b.Scale(units.Litre.Of(60)).Text(units.Gram, 1), err)
+	// Output:
+	// CO2 of the air 0.0355 kPa absolute
+	// alkalinity 250 mg/L as CaCO3, calcium 100 mg/L, calcite index 2.2
+	// alkalinity 21 mg/L as CaCO3, calcium 8 mg/L, calcite index 0.0
+	// scale in 60 L up to 13.7 g <nil>
+}
+
 func ExampleProfile_AcidToPH() {
 	d, err := measured().AcidToPH(units.Litre.Of(60), water.LacticAcid, 5.6, water.CO2LostToAir())
 	fmt.Println(d.Amount.Text(units.Millimole, 1), d.Acid, err)

@@ -40,7 +40,7 @@ func ExampleNewProfile() {
 	// 10 mg/L of calcium
 	// alkalinity 26 mg/L as CaCO3
 	// hardness 1.86 °dH calcium alone 1.40 °dH
-	// temporary 26.0 mg/L as CaCO3
+	// temporary 25.0 mg/L as CaCO3
 	// residual alkalinity 17.7 mg/L as CaCO3
 	// solids 65 mg/L at 12 °C
 }

@@ -17,10 +17,13 @@ func (p Profile) Hardness() units.CalciumCarbonate {
 // CalciumHardness returns the calcium as CaCO3.
 func (p Profile) CalciumHardness() units.CalciumCarbonate { return asCaCO3(2 * p.mmol(Calcium)) }
 
-// TemporaryHardness returns the hardness that alkalinity matches, the part that
-// boiling can throw out: the lesser of hardness and alkalinity, not below zero.
+// TemporaryHardness returns the hardness that boiling can throw out, as CaCO3: the
+// lesser of calcium hardness and alkalinity, not below zero. Magnesium is not in it: a
+// boil drops chalk, and the magnesium stays dissolved. [Profile.BoiledAt] has how much of
+// it comes out. Books that divide hardness by alkalinity alone (carbonate hardness, the
+// lesser of total hardness and alkalinity) have more wherever magnesium counts.
 func (p Profile) TemporaryHardness() units.CalciumCarbonate {
-	return asCaCO3(max(0, min(2*p.mmol(Calcium)+2*p.mmol(Magnesium), p.alk)))
+	return asCaCO3(max(0, min(2*p.mmol(Calcium), p.alk)))
 }
 
 // ResidualAlkalinity returns the alkalinity less what calcium and magnesium offset

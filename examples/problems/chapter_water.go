@@ -51,7 +51,7 @@ func hardnessByCalculation() Problem {
 		Title:  "Hardness from the report",
 		Ask:    "What is the total hardness of this water, and how much of it can boiling throw out?",
 		Given:  []string{moderateWater},
-		Source: Source{ByHand, "Ca 60/40.078 = 1.49708 mmol/L, Mg 10/24.305 = 0.41144, together 1.90852 × 100.086 = 191.02 mg/L as CaCO3 (Standard Methods 2340 B prints the factors 2.497 and 4.118: 149.82 + 41.18 = 191.00; recalled from memory). Temporary hardness is the lesser of hardness and alkalinity, 144."},
+		Source: Source{ByHand, "Ca 60/40.078 = 1.49708 mmol/L, Mg 10/24.305 = 0.41144, together 1.90852 × 100.086 = 191.02 mg/L as CaCO3 (Standard Methods 2340 B prints the factors 2.497 and 4.118: 149.82 + 41.18 = 191.00; recalled from memory). Temporary hardness is the lesser of the calcium hardness, 149.84, and the alkalinity, 144."},
 		Work: func(w *Working) {
 			p := moderate(units.Celsius.Of(20))
 			w.Step("Calcium alone: %s; with magnesium %s.", p.CalciumHardness().Text(units.MilligramPerLitreCaCO3, 2), p.Hardness().Text(units.MilligramPerLitreCaCO3, 2))

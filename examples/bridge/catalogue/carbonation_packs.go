@@ -2,12 +2,24 @@ package catalogue
 
 import (
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
 )
 
 // primers are what a choice of priming offers, in its order.
 var primers = [...]carbonation.Primer{
 	carbonation.Sucrose, carbonation.DextroseMonohydrate, carbonation.DextroseAnhydrous, carbonation.Honey,
+	primerOf(nutrient.Fructose()), primerOf(nutrient.MediumInvert()), primerOf(nutrient.MapleSyrup()),
+	primerOf(nutrient.DryMaltExtract()), primerOf(nutrient.LiquidMaltExtract()),
+}
+
+// primerOf is a fermentable by the hexose in it.
+func primerOf(f nutrient.Fermentable) carbonation.Primer {
+	one := units.Kilogram.Of(1)
+	parts, _ := f.Of(one)
+	p, _ := carbonation.NewPrimer(f.Name(), units.Fraction.Of(checked.Number(parts.AsHexose.In(units.Kilogram))))
+	return p
 }
 
 // carbonationPacks are priming and closed vessels.
@@ -22,7 +34,8 @@ func carbonationPacks() []Function {
 				in("volume", units.Litre, "drink to be primed", 0.001, 1e6, 20),
 				in("warmest", units.Celsius, "its warmest temperature since gas last came off", -2, 40, 20),
 				in("sugar_left", units.GramPerLitre, "fermentable sugar still in the drink", 0, 30, 0).or(0),
-				choice("primer", "what is added", "sucrose", "dextrose monohydrate", "dextrose anhydrous", "honey").orOption("sucrose"),
+				choice("primer", "what is added", "sucrose", "dextrose monohydrate", "dextrose anhydrous", "honey",
+					"fructose", "invert sugar syrup", "maple syrup", "dry malt extract", "liquid malt extract").orOption("sucrose"),
 				strengthInput(), extractInput(), altitudeInput(),
 			},
 			Outputs: []Output{

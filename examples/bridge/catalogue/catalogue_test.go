@@ -190,3 +190,25 @@ func TestEdges(t *testing.T) {
 		}
 	}
 }
+
+// The options of a choice of primer are the primers, in their order.
+func TestPrimersByName(t *testing.T) {
+	for _, f := range All() {
+		for _, p := range f.Inputs {
+			if p.Name != "primer" {
+				continue
+			}
+			if len(p.Options) != len(primers) {
+				t.Fatalf("%s: %d options for %d primers", f.Name, len(p.Options), len(primers))
+			}
+			for i, name := range p.Options {
+				if primers[i].Name() != name {
+					t.Errorf("%s: %q is %q", f.Name, name, primers[i].Name())
+				}
+				if gas := primers[i].CO2Per(units.Gram.Of(1)).In(units.Gram); !(gas > 0.25 && gas < 0.53) {
+					t.Errorf("%s makes %g g/g", name, gas)
+				}
+			}
+		}
+	}
+}

@@ -6,6 +6,33 @@ import (
 	"example.org/zymase/units"
 )
 
+// labelled is a drink of strength, real extract, and glycerol and organic acid a litre.
+func labelled(in []float64) (gravity.Solution, error) {
+	s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+	if err != nil {
+		return s, err
+	}
+	litre, err := s.Times(1 / s.VolumeAt20().In(units.Litre))
+	if err != nil {
+		return s, err
+	}
+	for k, g := range map[gravity.Sugar]float64{gravity.Glycerol: in[2], gravity.OrganicAcid: in[3]} {
+		if litre, err = litre.AddExtract(k, as(units.Gram, g)); err != nil {
+			return s, err
+		}
+	}
+	for range 4 { // as much water makes room for them
+		over := 1000 * (litre.VolumeAt20().In(units.Litre) - 1)
+		if litre, err = litre.BoilOff(as(units.Gram, max(0, over))); err != nil {
+			return s, err
+		}
+		if litre, err = litre.AddWater(as(units.Gram, max(0, -over))); err != nil {
+			return s, err
+		}
+	}
+	return litre, nil
+}
+
 // gravityLabels are what a label states.
 func gravityLabels() []Function {
 	const eu = "Regulation (EU) No 1169/2011"
@@ -21,21 +48,24 @@ func gravityLabels() []Function {
 			Inputs: []Input{
 				in("strength", units.PercentVolume, "ethanol of the drink", 0, 20, 4.6),
 				in("real_extract", units.DegreePlato, "extract in the drink, counted as sugar", 0, 30, 0.5).or(0),
+				in("glycerol", units.GramPerLitre, "glycerol beside it; a dry sugar wash has about 0.5 for each % vol", 0, 50, 2.3).or(0),
+				in("organic_acid", units.GramPerLitre, "organic acids beside it; a dry sugar wash has about 0.1 for each % vol", 0, 30, 0.5).or(0),
 			},
 			Outputs: []Output{
 				out("kilojoules", units.Kilojoule, "energy of 100 mL"),
 				out("kilocalories", units.Kilocalorie, "energy of 100 mL, by its own factors"),
 				out("ethanol", units.Gram, "ethanol in 100 mL"),
-				out("carbohydrate", units.Gram, "carbohydrate in 100 mL"),
+				out("carbohydrate", units.Gram, "carbohydrate in 100 mL, with polyols such as glycerol, as the law counts it"),
+				out("polyols", units.Gram, "of which polyols"),
 			},
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+				s, err := labelled(in)
 				if err != nil {
 					return err
 				}
 				n := s.Nutrition()
 				out[0], out[1] = n.Energy.Kilojoules.In(units.Kilojoule), n.Energy.Kilocalories.In(units.Kilocalorie)
-				out[2], out[3] = n.Ethanol.In(units.Gram), n.Carbohydrate.In(units.Gram)
+				out[2], out[3], out[4] = n.Ethanol.In(units.Gram), n.Carbohydrate.In(units.Gram), n.Polyols.In(units.Gram)
 				return nil
 			},
 		},
@@ -46,21 +76,24 @@ func gravityLabels() []Function {
 			Inputs: []Input{
 				in("strength", units.PercentVolume, "ethanol of the drink", 0, 20, 4.6),
 				in("real_extract", units.DegreePlato, "extract in the drink, counted as sugar", 0, 30, 3).or(0),
+				in("glycerol", units.GramPerLitre, "glycerol beside it; a dry sugar wash has about 0.5 for each % vol", 0, 50, 2.3).or(0),
+				in("organic_acid", units.GramPerLitre, "organic acids beside it; a dry sugar wash has about 0.1 for each % vol", 0, 30, 0.5).or(0),
 			},
 			Outputs: []Output{
 				out("kilojoules", units.Kilojoule, "energy of 100 mL, whole"),
 				out("kilocalories", units.Kilocalorie, "energy of 100 mL, by its own factors, whole"),
-				out("carbohydrate", units.Gram, "carbohydrate in 100 mL: to 0.1 g below 10 g, nothing up to 0.5 g"),
+				out("carbohydrate", units.Gram, "carbohydrate in 100 mL, polyols in it: to 0.1 g below 10 g, nothing up to 0.5 g"),
 				out("sugars", units.Gram, "of which sugars, rounded the same way"),
+				out("polyols", units.Gram, "of which polyols, rounded the same way"),
 			},
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+				s, err := labelled(in)
 				if err != nil {
 					return err
 				}
 				n := s.Nutrition().RoundEU()
 				out[0], out[1] = n.Energy.Kilojoules.In(units.Kilojoule), n.Energy.Kilocalories.In(units.Kilocalorie)
-				out[2], out[3] = n.Carbohydrate.In(units.Gram), n.Sugars.In(units.Gram)
+				out[2], out[3], out[4] = n.Carbohydrate.In(units.Gram), n.Sugars.In(units.Gram), n.Polyols.In(units.Gram)
 				return nil
 			},
 		},
@@ -70,7 +103,7 @@ func gravityLabels() []Function {
 			Source:  "The Oxford Companion to Beer (2012), calories, after ASBC",
 			Inputs: []Input{
 				in("strength", units.PercentVolume, "ethanol of the drink", 0, 20, 4.6),
-				in("real_extract", units.DegreePlato, "extract in the drink, without the ethanol", 0, 30, 4).or(0),
+				in("real_extract", units.DegreePlato, "extract in the drink, without the ethanol; glycerol and acids count in it", 0, 30, 4).or(0),
 				in("ash", units.Percent, "ash, by mass; customary for beer is 0.1, for a sugar wash 0", 0, 1, 0.1).or(0),
 				in("serving", units.Millilitre, "volume of the serving", 1, 10000, 355).or(355),
 			},
@@ -96,7 +129,7 @@ func gravityLabels() []Function {
 		{
 			Name:    "label_tolerance",
 			Meaning: "how far the strength may be from the label; check the law in force",
-			Source:  eu + " annex XII (2011), before the error of the analysis; 27 CFR 7.65 (recalled from memory), 19.356 and 4.36",
+			Source:  eu + " annex XII (2011), before the error of the analysis; 27 CFR 7.65 (2022; none below 0.5 % vol), 19.356 and 4.36; a seltzer of sugar is no US malt beverage (TTB Ruling 2008-3)",
 			Inputs: []Input{
 				choice("category", "kind of drink, with its law", categories...),
 				in("strength", units.PercentVolume, "strength on the label", 0, 100, 4.6),

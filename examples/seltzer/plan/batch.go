@@ -190,22 +190,14 @@ func (r *recipe) boilOff() (float64, error) {
 
 // solution returns a volume of the flavouring, in litres.
 func (f Flavour) solution(volume float64) (gravity.Solution, error) {
-	strength := units.StrengthByVolume{}
+	var l nutrient.Flavouring
 	if f.Strength != nil {
-		strength = *f.Strength
+		l.Strength = *f.Strength
 	}
-	w := gravity.ByMass(strength)
-	d, err := gravity.EthanolDensity(w, at20)
-	if err != nil {
-		return gravity.Solution{}, err
-	}
-	mass := d.In(units.GramPerMillilitre) * volume
-	ethanol := mass * w.In(units.PercentMass) / 100
-	sugar := 0.0
 	if f.Sugar != nil {
-		sugar = f.Sugar.In(units.GramPerLitre) / 1000 * volume
+		l.Sugar = *f.Sugar
 	}
-	return gravity.NewSolution(kilograms(mass-ethanol), kilograms(sugar), kilograms(ethanol))
+	return l.Liquid(litres(volume))
 }
 
 // solve finds the share of fermentable between lo and hi at which f is zero.

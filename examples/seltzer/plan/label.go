@@ -2,6 +2,8 @@ package plan
 
 import (
 	"math"
+	"slices"
+	"strings"
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
@@ -20,6 +22,7 @@ func (m *maker) label() error {
 		}
 	}
 	l := LabelPlan{Law: m.req.Label.Law, Serving: m.req.Label.Serving, Tolerance: units.PercentVolume.Of(labelTolerance)}
+	l.Category, l.Rules = m.category(l.Law)
 	l.Strength = units.PercentVolume.Of(checked.Number(math.Round(10*m.batch.strength) / 10))
 	l.Within = true
 	for _, k := range m.batch.packed {
@@ -38,9 +41,14 @@ func (m *maker) label() error {
 		l.Kilojoules = l.Kilocalories
 	}
 	l.PerServing = units.Kilocalorie.Of(checked.Number(l.Kilocalories.In(units.Kilocalorie) * l.Serving.In(units.Millilitre) / 100))
-	v := mean.VolumeAt20()
-	sugars := kg(mean.Extract()) - kg(mean.ExtractOf(gravity.Glycerol))
-	l.Carbohydrate = units.GramPerLitre.Of(checked.Number(1000 * sugars / v.In(units.Litre)))
+	n := mean.Nutrition()
+	inLitre := func(in100mL units.Mass) units.MassConcentration {
+		return units.GramPerLitre.Of(checked.Number(10 * in100mL.In(units.Gram)))
+	}
+	l.Carbohydrate, l.Sugars, l.Polyols, l.Acids = inLitre(n.Carbohydrate), inLitre(n.Sugars), inLitre(n.Polyols), inLitre(n.OrganicAcids)
+	if l.Law == "US" { // by difference: what is not water, alcohol, ash or protein
+		l.Carbohydrate = units.GramPerLitre.Of(checked.Number(1000 * kg(mean.Extract()) / mean.VolumeAt20().In(units.Litre)))
+	}
 	for _, d := range []struct {
 		into *float64
 		kind gravity.StandardDrink
@@ -51,4 +59,27 @@ func (m *maker) label() error {
 	}
 	m.plan.Label = l
 	return nil
+}
+
+// category is what the law calls the drink, and which rules its label follows. For the
+// strength the strictest class is taken throughout.
+func (r *recipe) category(law string) (category, rules string) {
+	name := r.fermentable.Name()
+	of := func(words ...string) bool {
+		return slices.ContainsFunc(words, func(w string) bool { return strings.Contains(name, w) })
+	}
+	const strictest = "±0.3 % vol is the strictest class of annex XII"
+	switch {
+	case law == "EU" && of("malt"):
+		return "any other drink", strictest + "; if it is beer (CN 2203), the law allows more"
+	case law == "EU" && of("honey", "juice"):
+		return "any other drink", strictest + "; mead, cider and fruit wine are allowed more"
+	case law == "EU":
+		return "any other drink", strictest
+	case of("honey", "juice"):
+		return "wine", "27 CFR 24; from 7 % vol its label is under 27 CFR 4, below under FDA's rules for food. ±0.3 % vol is that of malt beverages, taken as a measure"
+	case of("malt"):
+		return "beer", "a malt beverage (27 CFR 7: ±0.3 % vol) only if it has hops, too; otherwise FDA's rules for food (TTB Ruling 2008-3)"
+	}
+	return "beer of sugar", "for tax beer (27 CFR 25.15), but no malt beverage: FDA's rules for food (TTB Ruling 2008-3), which state no tolerance. ±0.3 % vol is that of malt beverages, taken as a measure"
 }

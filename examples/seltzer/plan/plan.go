@@ -204,7 +204,12 @@ type LabelPlan struct {
 	Kilojoules   units.Energy            `json:"kilojoules_in_100_mL"`
 	Kilocalories units.Energy            `json:"kilocalories_in_100_mL"`
 	PerServing   units.Energy            `json:"kilocalories_in_serving"`
-	Carbohydrate units.MassConcentration `json:"carbohydrate"`
+	Category     string                  `json:"category"`     // what the law calls the drink
+	Rules        string                  `json:"rules"`        // and what its label follows
+	Carbohydrate units.MassConcentration `json:"carbohydrate"` // polyols in it
+	Sugars       units.MassConcentration `json:"sugars"`
+	Polyols      units.MassConcentration `json:"polyols"`
+	Acids        units.MassConcentration `json:"organic_acids"` // beside the carbohydrate; they count in the energy
 	Serving      units.Volume            `json:"serving"`
 	DrinksUS     float64                 `json:"us_standard_drinks_in_serving"`
 	UnitsUK      float64                 `json:"uk_units_in_serving"`

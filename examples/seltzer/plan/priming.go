@@ -144,15 +144,11 @@ func (r *recipe) flavourSugar() units.MassConcentration {
 	return units.GramPerLitre.Of(checked.Number(f.Sugar.In(units.GramPerLitre) * f.Added.In(units.Litre) / f.Sample.In(units.Litre)))
 }
 
-// primer returns a fermentable as carbonation counts it.
+// primer returns a fermentable as carbonation counts it: by the hexose in it.
 func primer(f nutrient.Fermentable) (carbonation.Primer, error) {
-	switch f.Name() {
-	case nutrient.DextroseMonohydrate().Name():
-		return carbonation.DextroseMonohydrate, nil
-	case nutrient.DextroseAnhydrous().Name():
-		return carbonation.DextroseAnhydrous, nil
-	case nutrient.Honey().Name():
-		return carbonation.Honey, nil
+	parts, err := f.Of(units.Kilogram.Of(1))
+	if err != nil {
+		return carbonation.Primer{}, err
 	}
-	return carbonation.NewPrimer(f.Name(), f.Solids(), f.Fermentability())
+	return carbonation.NewPrimer(f.Name(), units.Fraction.Of(checked.Number(kg(parts.AsHexose))))
 }

@@ -184,7 +184,7 @@ func (k *recipe) flavourOK() error {
 		checks = append(checks, within("flavour.strength", *f.Strength, units.PercentVolume, 0, 96.5))
 	}
 	if f.Sugar != nil {
-		checks = append(checks, within("flavour.sugar", *f.Sugar, units.GramPerLitre, 0, 800))
+		checks = append(checks, within("flavour.sugar", *f.Sugar, units.GramPerLitre, 0, 700))
 	}
 	if err := cmp.Or(checks...); err != nil {
 		return err

@@ -43,6 +43,7 @@ const (
 	FigureRoom
 	FigureCost
 	FigureReading
+	FigureCarbohydrate
 )
 
 var whys = map[Figure]Why{
@@ -107,14 +108,17 @@ var whys = map[Figure]Why{
 		"volume of the ethanol alone at 20 °C in 100 volumes of drink at 20 °C",
 		"OIML R 22 (definition and densities)"},
 	FigureEnergy: {
-		"EU, kJ: 29 for a gram of ethanol, 17 carbohydrate, 10 polyols; kcal: 7, 4, 2.4; each with its own factors. US, kcal: 6.9 for a gram of ethanol, 4 for real extract",
+		"EU, kJ: 29 for a gram of ethanol, 17 carbohydrate, 10 polyols, 13 organic acids; kcal: 7, 4, 2.4, 3; each with its own factors. US, kcal: 6.9 for a gram of ethanol, 4 for real extract",
 		"Regulation (EU) No 1169/2011 annex XIV; US: The Oxford Companion to Beer (2012), calories, after ASBC"},
+	FigureCarbohydrate: {
+		"EU: extract less organic acids; it includes polyols, of which glycerol is 3.0 % of the hexose fermented, beside 0.6 % succinic acid. US: all extract, by difference",
+		"Regulation (EU) No 1169/2011 annex I (read); Pasteur 1860 (recalled); rounding: guidance on tolerances (2012) table 4 (recalled)"},
 	FigureDrinks: {
 		"US 14 g of ethanol; UK 10 mL; Australia and New Zealand 10 g",
 		"NIAAA; UK unit by use; Food Standards Code 1.1.2"},
 	FigureTolerance: {
-		"printed strength to one decimal; EU ±0.3 % vol for other drinks, US ±0.3 % vol for malt beverages",
-		"Regulation (EU) No 1169/2011 annex XII; 27 CFR 7.65 (recalled). Check the law in force"},
+		"printed strength to one decimal; EU ±0.3 % vol for other drinks, US ±0.3 % vol for malt beverages of 0.5 % vol and more",
+		"Regulation (EU) No 1169/2011 annex XII (read); 27 CFR 7.65 (2022; recalled); 27 CFR 7.1, 25.15 and TTB Ruling 2008-3 (read). Check the law in force"},
 	FigureBalance: {
 		"mass in = mass out",
 		"conservation of mass; salts, nutrient and pitched yeast are left out (under a thousandth)"},
