@@ -9,10 +9,10 @@ import (
 const wineOIV = "EU methods for wine"
 
 // WineContent returns the content of a sparkling wine from its pressure at 20 °C,
-// after the EU and OIV methods of analysis.
+// after the method of analysis that EU law had until 2009.
 //
-//   - Source: Regulation (EEC) 2676/90, Community methods for the analysis of
-//     wines, carbon dioxide: 1.951e-5·P·(0.86 − 0.01·A)·(1 − 0.00144·S), P in
+//   - Source: Regulation (EEC) 2676/90 (1990, in force until 2009; since then EU law refers
+//     to the methods of the OIV), Community methods for the analysis of wines, carbon dioxide: 1.951e-5·P·(0.86 − 0.01·A)·(1 − 0.00144·S), P in
 //     Pa at 20 °C, A in % vol, S sugar in g/L.
 //   - Range: 0 to 20 % vol, 0 to 200 g/L of sugar, 0.5 to 10 bar absolute; beyond it
 //     the error is a [*units.RangeError]. The text gives no range.

@@ -110,6 +110,7 @@ const (
 	USMaltDrink                 // malt beverages: of malted barley and hops
 	USSpirit                    // distilled spirits, since 4 May 2020
 	EUGrape                     // still drinks of CN 2206 00 made from grapes
+	USWine                      // wine of 7 % vol and more, fruit and other wines among it
 	categories
 )
 
@@ -119,7 +120,7 @@ func (c Category) String() string {
 		return "unknown category"
 	}
 	return [categories]string{
-		"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00",
+		"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00", "US wine",
 	}[c]
 }
 
@@ -134,6 +135,8 @@ func (c Category) String() string {
 //     alcohol (same). With the tolerance none labelled 0.5 or more may hold less than 0.5, none
 //     labelled low in alcohol 2.5 or more. Spirits 0.3 since 4 May 2020 (85 FR 18704, read;
 //     27 CFR 19.356(c), read; now also 27 CFR 5.65), 0.15 below before (recalled from memory).
+//     Wine 1.5 up to 14 % vol and 1.0 above, but never across 14 % vol (27 CFR 4.36(b), as
+//     quoted in 2010, read).
 //   - Range: categories named here, label from 0 to 100 % vol; otherwise the error is a
 //     [*units.RangeError]. EU law asks for the statement above 1.2 % vol.
 func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByVolume, error) {
@@ -150,8 +153,10 @@ func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByV
 		return percentVolume(0.5), nil
 	case c == EUBeer, c == EUCider:
 		return percentVolume(1.0), nil
-	case c == EUMacerated:
+	case c == EUMacerated, c == USWine && v <= 14:
 		return percentVolume(1.5), nil
+	case c == USWine:
+		return percentVolume(1.0), nil
 	case c == USMaltDrink && v < 0.5:
 		return percentVolume(0), nil
 	}

@@ -68,7 +68,7 @@ func TestLabelTolerance(t *testing.T) {
 		name    string
 	}{
 		{gravity.EUBeer, 4.6, 0.5, "EU beer"}, {gravity.EUBeer, 5.5, 0.5, "EU beer"}, {gravity.EUBeer, 5.6, 1.0, "EU beer"}, {gravity.EUCider, 4.6, 1.0, "EU cider, perry, mead, fruit wine"}, {gravity.EUMacerated, 4.6, 1.5, "EU drink with macerated fruit or plants"},
-		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.4, 0, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"}, {gravity.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"},
+		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.4, 0, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"}, {gravity.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"}, {gravity.USWine, 14, 1.5, "US wine"}, {gravity.USWine, 14.1, 1.0, "US wine"},
 	} {
 		got := ok[units.StrengthByVolume](t)(gravity.LabelTolerance(c.c, volPct(c.v)))
 		near(t, c.c.String(), got.In(units.PercentVolume), c.want, 0)
@@ -76,7 +76,7 @@ func TestLabelTolerance(t *testing.T) {
 			t.Errorf("%q, not %q", c.c, c.name)
 		}
 	}
-	for _, c := range []gravity.Category{-1, 7} {
+	for _, c := range []gravity.Category{-1, 8} {
 		_, err := gravity.LabelTolerance(c, volPct(5))
 		refused(t, "category", err, "category")
 		if c.String() != "unknown category" {

@@ -91,7 +91,9 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 		return Soured{}, err
 	}
 	if acid.Acid() == water.CitricAcid {
-		out.Limits = Limits(law, CitricAcid)
+		if out.Limits = Limits(law, CitricAcid); len(out.Limits) > 0 {
+			out.Cautions = append(out.Cautions, otherDrinks)
+		}
 	}
 	for _, l := range out.Limits {
 		if !l.Allows(out.Concentration) {

@@ -90,10 +90,10 @@ type BufferDose struct {
 // tastes of it.
 //
 //   - Source: sodium 200 mg/L (indicator parameter of Directive 98/83/EC annex I part C,
-//     read; also the taste figure of the WHO, recalled from memory). Potassium 400 mg/L
+//     read; Directive (EU) 2020/2184, which replaced it, has it too, recalled from memory; also the taste figure of the WHO, recalled from memory). Potassium 400 mg/L
 //     and citric acid 300 mg/L: common practice, no source.
 func Taste() (sodium, potassium, citrate Figure[units.MassConcentration]) {
-	directive := Evidence{"Directive 98/83/EC annex I part C", Read}
+	directive := Evidence{"Directive 98/83/EC annex I part C (1998; in Directive (EU) 2020/2184 too, recalled from memory)", Read}
 	return Figure[units.MassConcentration]{mgPerL(200), mgPerL(100), mgPerL(200), directive},
 		Figure[units.MassConcentration]{mgPerL(400), mgPerL(300), mgPerL(600), Evidence{}},
 		Figure[units.MassConcentration]{mgPerL(300), mgPerL(100), mgPerL(400), Evidence{}}

@@ -114,7 +114,7 @@ func ExampleSulfiteFor() {
 	fmt.Println(d.Cautions[0] == nutrient.SulfiteCaution)
 	// Output:
 	// 3.12 g of potassium metabisulfite of which 57.6 % is SO2
-	// sulfur dioxide, total: at most 350 mg/L, wine, 27 CFR 4.22(b)(1), US; check the law in force
+	// sulfur dioxide, total: at most 350 mg/L, wine, 27 CFR 4.22(b)(1) (2015 edition), US; check the law in force
 	// true
 }
 

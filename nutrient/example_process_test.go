@@ -156,7 +156,7 @@ func ExampleSources() {
 	// ammonium sulfate 21.20 % N, 0.00 % P, ammonium sulfate
 	// ammonium chloride 26.19 % N, 0.00 % P, no listed substance
 	// urea 46.65 % N, 0.00 % P, no listed substance
-	// autolysed yeast 4.00 % N, 1.30 % P, yeast cell walls and autolysed yeast
+	// autolysed yeast 4.00 % N, 1.30 % P, no listed substance
 }
 
 // Limits in law, exact to the digit.
@@ -166,12 +166,12 @@ func ExampleLimits() {
 		fmt.Println(n, unit, "=", l.GramsPerLitre(5), "g/L, printed", l.Printed+",", l.Scope+",", l.Article)
 	}
 	l, ok := nutrient.LimitIn(nutrient.EU, nutrient.Thiamine, nutrient.Wine)
-	fmt.Println(ok, l, "-", l.Grade)
+	fmt.Println(ok, l)
 	fmt.Println(l.Allows(units.MilligramPerLitre.Of(0.7)))
 	// Output:
 	// 8 lb/1000 US gal = 0.95861 g/L, printed 0.96 g/L, wine, 27 CFR 24.246 (2015 edition)
-	// 10 lb/1000 US gal = 1.19826 g/L, printed 1.2 g/L, distilling material, 27 CFR 24.247
-	// true thiamine hydrochloride: at most 0.6 mg/L, wine, Reg. (EU) 2019/934 annex I part A, EU; check the law in force - recalled from memory
+	// 10 lb/1000 US gal = 1.19826 g/L, printed 1.2 g/L, distilling material, 27 CFR 24.247 (editions of 2015 and after 2022)
+	// true thiamine hydrochloride: at most 0.6 mg/L as thiamine, wine, Reg. (EU) 2019/934 annex I part A (2019), EU (recalled from memory); check the law in force
 	// false
 }
 

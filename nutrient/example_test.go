@@ -55,12 +55,12 @@ func ExampleWash_From() {
 	// Output: 5.91 % vol
 }
 
-// Nitrogen for a medium strain in a wash of 74 g/L of sugar, from a salt and yeast
-// matter, in three stages.
+// Nitrogen for a demanding strain in a wash of 200 g/L of sugar: a salt up to the law's
+// limit, the rest from yeast, in three stages.
 func ExampleFeedInOrder() {
-	need, _ := nutrient.NeedBySugar(units.GramPerLitre.Of(74), nutrient.MediumDemand)
+	need, _ := nutrient.NeedBySugar(units.GramPerLitre.Of(200), nutrient.HighDemand)
 	feed, err := nutrient.FeedInOrder(need.Nitrogen.Value, units.Litre.Of(60), nutrient.US,
-		nutrient.AutolysedYeast(), nutrient.DiammoniumPhosphate())
+		nutrient.DiammoniumPhosphate(), nutrient.AutolysedYeast())
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -74,14 +74,14 @@ func ExampleFeedInOrder() {
 	for _, s := range schedule.Stages {
 		fmt.Println("at", s.Used.Text(units.Percent, 0), "of the sugar:", s.Weigh[0], "and", s.Weigh[1])
 	}
-	fmt.Println(feed.Limits[1])
+	fmt.Println(feed.Limits[0])
 	// Output:
-	// need 67 mg/L from 56 mg/L to 92 mg/L
-	// autolysed yeast 21.5 g
-	// diammonium phosphate 14.7 g
-	// at 0 % of the sugar: 7.2 g and 4.9 g
-	// at 17 % of the sugar: 7.2 g and 4.9 g
-	// at 33 % of the sugar: 7.1 g and 4.9 g
+	// need 250 mg/L from 150 mg/L to 250 mg/L
+	// diammonium phosphate 57.5 g
+	// autolysed yeast 69.9 g
+	// at 0 % of the sugar: 19.2 g and 23.3 g
+	// at 17 % of the sugar: 19.2 g and 23.3 g
+	// at 33 % of the sugar: 19.1 g and 23.3 g
 	// ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR 24.246 (2015 edition), US; check the law in force
 }
 

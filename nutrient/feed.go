@@ -13,7 +13,7 @@ type Feed struct {
 	Doses     []Dose // in the order of the sources; those that are not used are left out
 	Supply    Supply
 	Shortfall units.MassConcentration // nitrogen that the sources may not bring
-	Limits    []Limit                 // the limits that bound, or could have
+	Limits    []Limit                 // of the sources that are used
 	Cautions  []string
 }
 
@@ -74,7 +74,8 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, law Jurisdiction,
 // ceilings tracks how much of each limit is used up.
 type ceilings struct {
 	limits []Limit
-	used   []float64 // g/L
+	used   []float64 // g/L of what is weighed
+	met    []bool    // a dose is under it
 }
 
 // find returns the place of the limit for wine that covers s, or -1.
@@ -94,7 +95,7 @@ func (c *ceilings) find(j Jurisdiction, s Substance) int {
 		return -1
 	}
 	c.limits = append(c.limits, l)
-	c.used = append(c.used, 0)
+	c.used, c.met = append(c.used, 0), append(c.met, false)
 	return len(c.limits) - 1
 }
 
@@ -104,13 +105,23 @@ func (c *ceilings) room(i int) float64 {
 	if i < 0 {
 		return math.MaxFloat64
 	}
-	return max(0, c.limits[i].Concentration().In(units.GramPerLitre)-c.used[i])
+	return max(0, c.limits[i].weighed()-c.used[i])
 }
 
 func (c *ceilings) use(i int, gramsPerLitre float64) {
 	if i >= 0 {
 		c.used[i] += gramsPerLitre
+		c.met[i] = true
 	}
 }
 
-func (c *ceilings) seen() []Limit { return c.limits }
+// seen returns the limits of what is used.
+func (c *ceilings) seen() []Limit {
+	var out []Limit
+	for i, l := range c.limits {
+		if c.met[i] {
+			out = append(out, l)
+		}
+	}
+	return out
+}

@@ -58,6 +58,7 @@ func BestFeed(wants Wants, v units.Volume, law Jurisdiction, offers ...Offer) (F
 		if x[i] > leftOpen { // g/L
 			out.Doses = append(out.Doses, Dose{o.Source, kilograms(x[i] * litres / 1000)})
 			out.Cautions = append(out.Cautions, o.Source.cautions...)
+			p.bounds.use(p.bounds.find(law, o.Source.group), x[i])
 		}
 	}
 	out.Limits = p.bounds.seen()
@@ -149,7 +150,7 @@ func newFeedProgram(fn string, wants Wants, law Jurisdiction, offers []Offer) (f
 	}
 	for i, l := range p.bounds.limits { // sum of doses under the limit, over the limit
 		row := make([]float64, n)
-		most := l.Concentration().In(units.GramPerLitre)
+		most := l.weighed()
 		for j, o := range offers {
 			if p.bounds.find(law, o.Source.group) == i {
 				row[j] = 1 / most

@@ -10,13 +10,14 @@ import (
 )
 
 // One nitrogen salt covers its limit and no more: 0.95861 g/L × 0.21214 = 203.4 mg/L;
-// autolysed yeast then brings 0.35948 g/L × 0.04 = 14.4 mg/L (limits 27 CFR 24.246).
+// yeast walls of 4 % then bring 0.35948 g/L × 0.04 = 14.4 mg/L (limits 27 CFR 24.246).
 func TestFeedInOrderStopsAtTheLimits(t *testing.T) {
-	f := must(FeedInOrder(units.MilligramPerLitre.Of(300), units.Litre.Of(60), US, DiammoniumPhosphate(), AutolysedYeast()))
+	walls := must(ByLabel("yeast walls", YeastCellWalls, Shares{AminoNitrogen: units.Percent.Of(4)}))
+	f := must(FeedInOrder(units.MilligramPerLitre.Of(300), units.Litre.Of(60), US, DiammoniumPhosphate(), walls))
 	near(t, "DAP", f.Doses[0].Mass.In(units.Gram), 60*0.95861, 0.001, "27 CFR 24.246")
 	near(t, "yeast", f.Doses[1].Mass.In(units.Gram), 60*0.35948, 0.001, "27 CFR 24.246")
 	near(t, "ammonium", f.Supply.Ammonium.In(units.MilligramPerLitre), 203.36, 0.01, "stoichiometry")
-	near(t, "amino", f.Supply.Amino.In(units.MilligramPerLitre), 14.379, 0.01, "common practice, no source")
+	near(t, "amino", f.Supply.Amino.In(units.MilligramPerLitre), 14.379, 0.01, "by hand")
 	near(t, "shortfall", f.Shortfall.In(units.MilligramPerLitre), 300-203.36-14.38, 0.01, "by hand")
 	last := f.Cautions[len(f.Cautions)-2:]
 	if !strings.Contains(last[0], "82 mg/L") || last[1] != CheckTheLaw {

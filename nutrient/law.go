@@ -11,19 +11,27 @@ import (
 // CheckTheLaw is the caution that goes with every limit.
 const CheckTheLaw = "Laws change and differ by drink: check the law in force before you rely on a limit."
 
+// otherDrinks goes with every dose that is compared with limits for wine, cider or beer.
+const otherDrinks = "The limits known here are for the drinks they name; none was read for a drink from a sugar wash, so passing none of them proves nothing for it."
+
 // Limit is the most of a substance that a law lets into a drink. The number is the
 // law's own decimal; nothing is rounded before it is compared.
 type Limit struct {
 	Covers       []Substance // added up before they are compared
 	Jurisdiction Jurisdiction
 	Scope        string // the drink or the use that the text speaks of
-	Article      string // with the year of the text
+	Article      string // with the year of the text that was read, or that memory is of
 	Printed      string // the metric figure that the text prints, or ""
 	Note         string
 	Grade        Grade
 
 	amount decimal.Decimal
 	unit   limitUnit
+
+	// as what the amount is counted, where that is not what is weighed, and the share of it
+	// in what is weighed; "" and 0 otherwise.
+	as     string
+	counts float64
 }
 
 type limitUnit int
@@ -79,14 +87,26 @@ func (l Limit) Concentration() units.MassConcentration {
 	return units.GramPerLitre.Of(x)
 }
 
-// Allows reports whether a concentration is at or under the limit. A dose that was
-// itself made from the limit passes: one part in 1e12 is given for rounding.
+// Allows reports whether a concentration, counted as the limit counts it, is at or under
+// the limit. A dose that was itself made from the limit passes: one part in 1e12 is given
+// for rounding.
 func (l Limit) Allows(c units.MassConcentration) bool {
 	return c.In(units.MilligramPerLitre) <= l.Concentration().In(units.MilligramPerLitre)*(1+1e-12)
 }
 
+// weighed returns the limit in g/L of what is weighed: the hydrochloride where the law
+// counts thiamine.
+func (l *Limit) weighed() float64 {
+	g := l.Concentration().In(units.GramPerLitre)
+	if l.counts > 0 {
+		g /= l.counts
+	}
+	return g
+}
+
 // String reads "ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR
-// 24.246 (2015), US; check the law in force".
+// 24.246 (2015 edition), US; check the law in force". A limit that was not read says
+// "recalled from memory".
 func (l Limit) String() string {
 	names := ""
 	for i, s := range l.Covers {
@@ -96,16 +116,26 @@ func (l Limit) String() string {
 		names += s.String()
 	}
 	n, unit := l.Amount()
-	most := n.String() + " " + unit
+	most := n.String() + " " + unit + l.as
 	if l.Printed != "" && l.Printed != most {
 		most = l.Printed + " (" + most + ")"
 	}
-	return names + ": at most " + most + ", " + l.Scope + ", " + l.Article + ", " + l.Jurisdiction.String() + "; check the law in force"
+	return names + ": at most " + most + ", " + l.Scope + ", " + l.Article + ", " + l.Jurisdiction.String() + l.recall() + "; check the law in force"
+}
+
+// recall says that a row was not read.
+func (l Limit) recall() string {
+	if l.Grade == Recalled {
+		return " (recalled from memory)"
+	}
+	return ""
 }
 
 // Limits returns every limit known here that covers a substance under a law, in the
 // order of the table; all of them when the substance is Unlisted. An empty result
-// means that no limit was read, not that there is none.
+// means that no limit was read, not that there is none. Each speaks of one kind of drink
+// ([Limit.Scope]); most are for wine from grapes, none was read that names a drink from a
+// sugar wash.
 func Limits(j Jurisdiction, s Substance) []Limit {
 	var out []Limit
 	for i := range lawTable {

@@ -1,30 +1,32 @@
 package nutrient
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
 	"example.org/zymase/units"
+	"github.com/shopspring/decimal"
 )
 
 // The law's number, its exact conversion and its printed figure.
 func TestLimitsAsPrinted(t *testing.T) {
 	for _, c := range []struct {
-		j                    Jurisdiction
-		s                    Substance
-		scope                string
-		amount, unit         string
-		gramsPerLitre        string
-		printed              string
-		articleHas, yearOrNo string
-		grade                Grade
+		j                Jurisdiction
+		s                Substance
+		scope            string
+		amount, unit     string
+		gramsPerLitre    string
+		printed          string
+		articleHas, year string
+		grade            Grade
 	}{
 		{US, AmmoniumPhosphate, Wine, "8", "lb/1000 US gal", "0.95861", "0.96 g/L", "24.246", "2015", Read},
 		{US, Thiamine, Wine, "0.005", "lb/1000 US gal", "0.00060", "0.6 mg/L", "24.246", "2015", Read},
-		{US, YeastMatter, Wine, "3", "lb/1000 US gal", "0.35948", "0.36 g/L", "24.246", "2015", Read},
+		{US, YeastCellWalls, Wine, "3", "lb/1000 US gal", "0.35948", "0.36 g/L", "24.246", "2015", Read},
 		{US, SoyFlour, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", Read},
 		{US, CalciumPantothenate, AppleWine, "0.004", "lb/1000 US gal", "0.00048", "0.1 lb/25,000 gal", "24.246", "2015", Read},
-		{US, AmmoniumPhosphate, DistillingMaterial, "10", "lb/1000 US gal", "1.19826", "1.2 g/L", "24.247", "", Read},
+		{US, AmmoniumPhosphate, DistillingMaterial, "10", "lb/1000 US gal", "1.19826", "1.2 g/L", "24.247", "2015", Read},
 		{US, CitricAcid, Wine, "5.8", "lb/1000 US gal", "0.69499", "0.7 g/L", "24.246", "2015", Read},
 		{US, FumaricAcid, Wine, "25", "lb/1000 US gal", "2.99566", "3.0 g/L", "24.246", "2015", Read},
 		{US, CopperSulfate, Wine, "6", "mg/L", "0.006", "", "24.246", "2015", Read},
@@ -34,37 +36,48 @@ func TestLimitsAsPrinted(t *testing.T) {
 		{US, Lysozyme, Wine, "500", "mg/L", "0.5", "", "24.246", "2015", Read},
 		{US, Acacia, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", Read},
 		{US, SorbicAcid, Wine, "300", "mg/L", "0.3", "", "24.246", "2015", Read},
-		{US, SulfurDioxide, Wine, "350", "mg/L", "0.35", "", "4.22(b)(1)", "", Read},
+		{US, SulfurDioxide, Wine, "350", "mg/L", "0.35", "", "4.22(b)(1)", "2015", Read},
 		{EU, AmmoniumPhosphate, Wine, "1", "g/L", "1", "", "2019/934", "2019", Recalled},
 		{EU, AmmoniumSulfateSalt, Wine, "1", "g/L", "1", "", "2019/934", "2019", Recalled},
 		{EU, AmmoniumPhosphate, SecondFermentation, "0.3", "g/L", "0.3", "", "2019/934", "2019", Recalled},
 		{EU, Thiamine, Wine, "0.6", "mg/L", "0.0006", "", "2019/934", "2019", Recalled},
-		{EU, YeastMatter, Wine, "0.4", "g/L", "0.4", "", "2019/934", "2019", Recalled},
+		{EU, YeastCellWalls, Wine, "0.4", "g/L", "0.4", "", "2019/934", "2019", Recalled},
 		{EU, SorbicAcid, Wine, "200", "mg/L", "0.2", "", "2019/934", "2019", Recalled},
 		{EU, SulfurDioxide, RedWine, "150", "mg/L", "0.15", "", "2019/934", "2019", Recalled},
 		{EU, SulfurDioxide, WhiteWine, "200", "mg/L", "0.2", "", "2019/934", "2019", Recalled},
 		{EU, SulfurDioxide, "organic red wine, sugar below 2 g/L", "100", "mg/L", "0.1", "", "203/2012", "2012", Read},
 		{EU, SulfurDioxide, "organic white and rosé wine, sugar below 2 g/L", "150", "mg/L", "0.15", "", "203/2012", "2012", Read},
-		{EU, Sucralose, FlavouredDrink, "300", "mg/L", "0.3", "", "SI 2002/61", "2002", Read},
-		{EU, Sucralose, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "SI 2002/61", "2002", Read},
-		{EU, Sucralose, CiderAndPerry, "250", "mg/L", "0.25", "", "SI 2002/61", "2002", Read},
-		{EU, Sucralose, AlcoholFreeBeer, "250", "mg/L", "0.25", "", "SI 2002/61", "2002", Read},
-		{EU, AcesulfameK, FlavouredDrink, "350", "mg/L", "0.35", "", "1333/2008", "2008", Recalled},
-		{EU, AcesulfameK, FlavouredAlcoholic, "350", "mg/L", "0.35", "", "1333/2008", "2008", Recalled},
-		{EU, Aspartame, FlavouredDrink, "600", "mg/L", "0.6", "", "1333/2008", "2008", Recalled},
-		{EU, Aspartame, FlavouredAlcoholic, "600", "mg/L", "0.6", "", "1333/2008", "2008", Recalled},
-		{EU, Cyclamate, FlavouredDrink, "250", "mg/L", "0.25", "", "1333/2008", "2008", Recalled},
-		{EU, Cyclamate, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2008", Recalled},
-		{EU, Saccharin, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2008", Recalled},
-		{EU, Saccharin, FlavouredAlcoholic, "80", "mg/L", "0.08", "", "1333/2008", "2008", Recalled},
-		{EU, NeohesperidinDC, FlavouredDrink, "30", "mg/L", "0.03", "", "1333/2008", "2008", Recalled},
-		{EU, NeohesperidinDC, FlavouredAlcoholic, "30", "mg/L", "0.03", "", "1333/2008", "2008", Recalled},
-		{EU, Neotame, FlavouredDrink, "20", "mg/L", "0.02", "", "1333/2008", "2008", Recalled},
-		{EU, Neotame, FlavouredAlcoholic, "20", "mg/L", "0.02", "", "1333/2008", "2008", Recalled},
-		{EU, SteviolGlycosides, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2008", Recalled},
-		{EU, SteviolGlycosides, FlavouredAlcoholic, "150", "mg/L", "0.15", "", "1333/2008", "2008", Recalled},
-		{EU, Advantame, FlavouredDrink, "6", "mg/L", "0.006", "", "1333/2008", "2008", Recalled},
-		{EU, Advantame, FlavouredAlcoholic, "6", "mg/L", "0.006", "", "1333/2008", "2008", Recalled},
+		{EU, SorbicAcid, CiderAndPerry, "200", "mg/L", "0.2", "", "1333/2008", "2011", Recalled},
+		{EU, SorbicAcid, fruitWine, "200", "mg/L", "0.2", "", "1333/2008", "2011", Recalled},
+		{EU, SulfurDioxide, CiderAndPerry, "200", "mg/L", "0.2", "", "1333/2008", "2011", Recalled},
+		{EU, SulfurDioxide, fruitWine, "200", "mg/L", "0.2", "", "1333/2008", "2011", Recalled},
+		{EU, Sucralose, FlavouredDrink, "300", "mg/L", "0.3", "", "1333/2008", "2011", Recalled},
+		{EU, Sucralose, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", Recalled},
+		{EU, Sucralose, CiderAndPerry, "50", "mg/L", "0.05", "", "1333/2008", "2011", Recalled},
+		{EU, Sucralose, AlcoholFreeBeer, "250", "mg/L", "0.25", "", "1333/2008", "2011", Recalled},
+		{US, biotin, Wine, "0.025", "mg/L", "0.000025", "25 ppb", "TTB-185", "2022", Recalled},
+		{US, folicAcid, Wine, "0.1", "mg/L", "0.0001", "100 ppb", "TTB-185", "2022", Recalled},
+		{US, inositol, Wine, "2", "mg/L", "0.002", "2 ppm", "TTB-185", "2022", Recalled},
+		{US, magnesiumSulfate, Wine, "15", "mg/L", "0.015", "15 ppm", "TTB-185", "2022", Recalled},
+		{US, niacin, Wine, "1", "mg/L", "0.001", "1 ppm", "TTB-185", "2022", Recalled},
+		{US, CalciumPantothenate, Wine, "1.5", "mg/L", "0.0015", "1.5 ppm", "TTB-185", "2022", Recalled},
+		{US, pyridoxine, Wine, "0.15", "mg/L", "0.00015", "150 ppb", "TTB-185", "2022", Recalled},
+		{EU, AcesulfameK, FlavouredDrink, "350", "mg/L", "0.35", "", "1333/2008", "2011", Recalled},
+		{EU, AcesulfameK, FlavouredAlcoholic, "350", "mg/L", "0.35", "", "1333/2008", "2011", Recalled},
+		{EU, Aspartame, FlavouredDrink, "600", "mg/L", "0.6", "", "1333/2008", "2011", Recalled},
+		{EU, Aspartame, FlavouredAlcoholic, "600", "mg/L", "0.6", "", "1333/2008", "2011", Recalled},
+		{EU, Cyclamate, FlavouredDrink, "250", "mg/L", "0.25", "", "1333/2008", "2011", Recalled},
+		{EU, Cyclamate, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", Recalled},
+		{EU, Saccharin, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", Recalled},
+		{EU, Saccharin, FlavouredAlcoholic, "80", "mg/L", "0.08", "", "1333/2008", "2011", Recalled},
+		{EU, NeohesperidinDC, FlavouredDrink, "30", "mg/L", "0.03", "", "1333/2008", "2011", Recalled},
+		{EU, NeohesperidinDC, FlavouredAlcoholic, "30", "mg/L", "0.03", "", "1333/2008", "2011", Recalled},
+		{EU, Neotame, FlavouredDrink, "20", "mg/L", "0.02", "", "1333/2008", "2011", Recalled},
+		{EU, Neotame, FlavouredAlcoholic, "20", "mg/L", "0.02", "", "1333/2008", "2011", Recalled},
+		{EU, SteviolGlycosides, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", Recalled},
+		{EU, SteviolGlycosides, FlavouredAlcoholic, "150", "mg/L", "0.15", "", "1333/2008", "2011", Recalled},
+		{EU, Advantame, FlavouredDrink, "6", "mg/L", "0.006", "", "1333/2008", "2011", Recalled},
+		{EU, Advantame, FlavouredAlcoholic, "6", "mg/L", "0.006", "", "1333/2008", "2011", Recalled},
 	} {
 		l, ok := LimitIn(c.j, c.s, c.scope)
 		if !ok {
@@ -80,22 +93,85 @@ func TestLimitsAsPrinted(t *testing.T) {
 			t.Errorf("%v: got %s g/L, want %s", l, got, c.gramsPerLitre)
 		}
 		near(t, l.String(), l.Concentration().In(units.GramPerLitre), l.GramsPerLitre(20).InexactFloat64(), 1e-15, "the same limit")
-		if !strings.Contains(l.Article, c.articleHas) {
+		if !strings.Contains(l.Article, c.articleHas) || !strings.Contains(l.Article, c.year) {
 			t.Errorf("%v: article %q", l, l.Article)
 		}
 		if !strings.Contains(l.String(), "check the law in force") {
 			t.Errorf("%v: no caution", l)
 		}
 	}
-	if n := len(Limits(US, Unlisted)) + len(Limits(EU, Unlisted)); n != 45 {
-		t.Errorf("%d rows in the table, 45 are checked", n)
+	all := append(Limits(US, Unlisted), Limits(EU, Unlisted)...)
+	if n := len(all); n != 56 {
+		t.Errorf("%d rows in the table, 56 are checked", n)
+	}
+	for _, l := range all {
+		if !dated.MatchString(l.Article) {
+			t.Errorf("%v: no year of the text in %q", l, l.Article)
+		}
+	}
+}
+
+// dated finds the year of a text beside its number: (2015 edition), (list of 2011).
+var dated = regexp.MustCompile(`\([^()]*\b20[012]\d\b[^()]*\)`)
+
+// The limits for yeast are for its cell walls: US "yeast, cell wall/membranes of
+// autolyzed", OIV II.2.3.4 "yeast ghosts". An autolysate alone can feed a wash.
+func TestAutolysateHasNoLimit(t *testing.T) {
+	need := mgPerL(66.6)
+	for _, law := range []Jurisdiction{US, EU} {
+		f, err := FeedInOrder(need, units.Litre.Of(60), law, AutolysedYeast())
+		if err != nil || !f.Shortfall.IsZero() || len(f.Limits) != 0 {
+			t.Errorf("%v: %v short, limits %v, %v", law, f.Shortfall, f.Limits, err)
+		}
+		near(t, "autolysate", f.Doses[0].Mass.In(units.Gram), 66.6*60/40, 1e-9, "4 % of nitrogen")
+		walls, err := ByLabel("hulls", YeastCellWalls, Shares{AminoNitrogen: units.Percent.Of(0.1)})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if f, err = FeedInOrder(need, units.Litre.Of(60), law, walls); err != nil || f.Shortfall.IsZero() || len(f.Limits) != 1 {
+			t.Errorf("%v: hulls %v short, limits %v, %v", law, f.Shortfall, f.Limits, err)
+		}
+	}
+	if _, err := ParseSource("yeast hulls"); err == nil || !strings.Contains(err.Error(), "autolysed yeast") {
+		t.Errorf("hulls are taken for an autolysate: %v", err)
+	}
+}
+
+// EU law counts thiamine, US law its hydrochloride: 0.6 mg/L of C12H17N4OS (265.36) is
+// 0.7626 mg/L of the salt (337.26, atomic weights 2021).
+func TestThiamineIsCountedAsTheLawDoes(t *testing.T) {
+	for law, most := range map[Jurisdiction]float64{US: 0.599132, EU: 0.762576} {
+		f, err := BestFeed(Wants{Thiamine: mgPerL(2)}, units.Litre.Of(1000), law, Offer{Source: ThiamineHydrochloride()})
+		if err != nil || len(f.Doses) != 1 {
+			t.Fatal(f, err)
+		}
+		near(t, law.String(), f.Doses[0].Mass.In(units.Gram), most, 1e-5, "grams in a cubic metre")
+	}
+	if l, _ := LimitIn(EU, Thiamine, Wine); !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") || !strings.Contains(l.String(), "recalled from memory") {
+		t.Error(l)
+	}
+}
+
+// A source that is not used brings no limit into the answer.
+func TestLimitsOfUsedSourcesOnly(t *testing.T) {
+	f, err := FeedInOrder(mgPerL(50), units.Litre.Of(60), EU, DiammoniumPhosphate(), ThiamineHydrochloride())
+	if err != nil || len(f.Limits) != 1 {
+		t.Errorf("%v, %v", f.Limits, err)
+	}
+	f, err = FeedInOrder(mgPerL(50), units.Litre.Of(60), US, AutolysedYeast(), DiammoniumPhosphate())
+	if err != nil || len(f.Limits) != 0 {
+		t.Errorf("a limit of a salt that is not used: %v, %v", f.Limits, err)
+	}
+	f, err = BestFeed(Wants{Nitrogen: mgPerL(50)}, units.Litre.Of(60), US, Offer{Source: AutolysedYeast(), Price: decimal.NewFromInt(1)}, Offer{Source: DiammoniumPhosphate(), Price: decimal.NewFromInt(900)})
+	if err != nil || len(f.Limits) != 0 || len(f.Doses) != 1 {
+		t.Errorf("a limit of a salt that is too dear: %v, %v, %v", f.Limits, f.Doses, err)
 	}
 }
 
 // The sentence names all that is added up, the printed figure and the law.
 func TestLimitReads(t *testing.T) {
 	l, _ := LimitIn(EU, AmmoniumPhosphate, Wine)
-	if got, want := l.String(), "ammonium phosphate and ammonium sulfate: at most 1 g/L, wine, Reg. (EU) 2019/934 annex I part A, EU; check the law in force"; got != want {
+	if got, want := l.String(), "ammonium phosphate and ammonium sulfate: at most 1 g/L, wine, Reg. (EU) 2019/934 annex I part A (2019), EU (recalled from memory); check the law in force"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 	l, _ = LimitIn(US, AmmoniumPhosphate, Wine)
@@ -127,10 +203,10 @@ func TestAllows(t *testing.T) {
 }
 
 func TestNamesOfSubstancesAndLaws(t *testing.T) {
-	if len(substanceNames) != int(Advantame)+1 {
+	if len(substanceNames) != int(pyridoxine)+1 {
 		t.Fatalf("%d names", len(substanceNames))
 	}
-	for _, s := range []Substance{-1, Advantame + 1} {
+	for _, s := range []Substance{-1, pyridoxine + 1} {
 		if s.String() != "no listed substance" {
 			t.Error(s.String())
 		}

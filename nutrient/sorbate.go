@@ -99,7 +99,7 @@ func SorbateFor(sorbate units.MassConcentration, pH float64, v units.Volume, law
 		Mass:       units.Milligram.Of(checked.Number(sorbate.In(units.MilligramPerLitre) * litres)),
 		SorbicAcid: mgPerL(acid), Undissociated: mgPerL(acid * part.In(units.Fraction)),
 		Limits:   Limits(law, SorbicAcid),
-		Cautions: []string{SorbateCaution, "Dissolve it in water first: acid drink turns a strong solution into crystals of sorbic acid."},
+		Cautions: []string{SorbateCaution, otherDrinks, "Dissolve it in water first: acid drink turns a strong solution into crystals of sorbic acid."},
 	}
 	for _, l := range out.Limits {
 		if !l.Allows(out.SorbicAcid) {

@@ -43,10 +43,10 @@ func TestSorbateFor(t *testing.T) {
 	near(t, "mass", d.Mass.In(units.Gram), 4, 1e-12, "by hand")
 	near(t, "sorbic acid", d.SorbicAcid.In(units.MilligramPerLitre), 149.29, 0.005, "by hand")
 	near(t, "acts", d.Undissociated.In(units.MilligramPerLitre), 149.29/1.1, 0.005, "by hand")
-	if len(d.Passed) != 0 || len(d.Limits) != 1 || len(d.Cautions) != 2 {
+	if len(d.Passed) != 0 || len(d.Limits) != 3 || d.Cautions[1] != otherDrinks || len(d.Cautions) != 3 {
 		t.Errorf("%+v", d)
 	}
-	if d = must(SorbateFor(units.MilligramPerLitre.Of(270), 3.3, units.Litre.Of(20), EU)); len(d.Passed) != 1 || len(d.Cautions) != 3 {
+	if d = must(SorbateFor(units.MilligramPerLitre.Of(270), 3.3, units.Litre.Of(20), EU)); len(d.Passed) != 3 || len(d.Cautions) != 4 {
 		t.Errorf("%+v", d)
 	}
 	if d = must(SorbateFor(units.MilligramPerLitre.Of(270), 3.3, units.Litre.Of(20), US)); len(d.Passed) != 0 {

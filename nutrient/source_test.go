@@ -71,7 +71,7 @@ func TestParseSource(t *testing.T) {
 		}
 	}
 	for text, want := range map[string]string{
-		"DAP": "diammonium phosphate", "MAP": "monoammonium phosphate", "yeast hulls": "autolysed yeast",
+		"DAP": "diammonium phosphate", "MAP": "monoammonium phosphate",
 		"organic": "autolysed yeast", "yeast autolysate": "autolysed yeast", "thiamine": "thiamine hydrochloride",
 	} {
 		if got, err := ParseSource(text); err != nil || got.Name() != want {

@@ -9,8 +9,8 @@ const (
 	Unlisted Substance = iota
 	AmmoniumPhosphate
 	AmmoniumSulfateSalt
-	YeastMatter // cell walls, membranes and autolysed yeast
-	Thiamine    // as hydrochloride
+	YeastCellWalls // walls and membranes, sold as yeast hulls or ghosts; an autolysate has no limit
+	Thiamine       // as hydrochloride
 	Zinc
 	SoyFlour
 	CalciumPantothenate
@@ -33,14 +33,23 @@ const (
 	Neotame
 	SteviolGlycosides // as steviol
 	Advantame
+
+	// Growth factors that US wine law lists since 2022; [Limits] gives their rows.
+	biotin
+	folicAcid
+	inositol
+	magnesiumSulfate
+	niacin
+	pyridoxine
 )
 
 var substanceNames = [...]string{
-	"no listed substance", "ammonium phosphate", "ammonium sulfate", "yeast cell walls and autolysed yeast",
+	"no listed substance", "ammonium phosphate", "ammonium sulfate", "yeast cell walls",
 	"thiamine hydrochloride", "zinc", "defatted soy flour", "calcium pantothenate", "citric acid", "fumaric acid",
 	"copper sulfate as copper", "calcium carbonate", "potassium bitartrate", "dimethyl dicarbonate", "lysozyme", "acacia",
 	"sorbic acid", "sulfur dioxide, total", "sucralose", "acesulfame K", "aspartame", "cyclamate", "saccharin",
 	"neohesperidin DC", "neotame", "steviol glycosides as steviol", "advantame",
+	"biotin", "folic acid", "inositol", "magnesium sulfate", "niacin", "pyridoxine hydrochloride",
 }
 
 // String returns the name as it stands in the lists of additions.

@@ -187,7 +187,7 @@ func SulfiteFor(salt Sulfite, wanted, free, total units.MassConcentration, v uni
 		Mass:     units.Milligram.Of(checked.Number((w - f) * litres / salt.Yield().In(units.Fraction))),
 		Total:    mgPerL(tot + w - f),
 		Limits:   Limits(law, SulfurDioxide),
-		Cautions: []string{SulfiteCaution},
+		Cautions: []string{SulfiteCaution, otherDrinks},
 	}
 	for _, l := range out.Limits {
 		if !l.Allows(out.Total) {

@@ -2,6 +2,7 @@ package nutrient
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"example.org/zymase/units"
@@ -96,11 +97,11 @@ func TestSulfiteFor(t *testing.T) {
 	d := must(SulfiteFor(PotassiumMetabisulfite, mg(40), mg(10), mg(30), units.Litre.Of(20), US))
 	near(t, "mass", d.Mass.In(units.Gram), 0.6/0.57629, 1e-4, "by hand")
 	near(t, "total", d.Total.In(units.MilligramPerLitre), 60, 1e-9, "by hand")
-	if len(d.Passed) != 0 || len(d.Limits) != 1 || len(d.Cautions) != 1 {
+	if len(d.Passed) != 0 || len(d.Limits) != 1 || !slices.Equal(d.Cautions, []string{SulfiteCaution, otherDrinks}) {
 		t.Errorf("%+v", d)
 	}
 	d = must(SulfiteFor(PotassiumMetabisulfite, mg(130), mg(0), mg(0), units.Litre.Of(20), EU))
-	if len(d.Passed) != 1 || len(d.Limits) != 4 || len(d.Cautions) != 2 {
+	if len(d.Passed) != 1 || len(d.Limits) != 6 || len(d.Cautions) != 3 {
 		t.Errorf("%+v", d) // above the 100 mg/L of organic red wine alone
 	}
 	_, err := SulfiteFor(PotassiumMetabisulfite, mg(40), mg(501), mg(600), units.Litre.Of(20), US)

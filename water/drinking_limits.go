@@ -13,7 +13,7 @@ type Authority int
 // Authorities.
 const (
 	US  Authority = iota // Code of Federal Regulations, annual edition 2015
-	EU                   // Directive 98/83/EC (1998), values kept in (EU) 2020/2184
+	EU                   // Directive (EU) 2020/2184, with values read in 98/83/EC, which it replaced in 2023
 	WHO                  // Guidelines for drinking-water quality, second edition (1996) and fourth (2011, 2022)
 )
 
@@ -70,13 +70,14 @@ func conductivityOf(p *Profile) (float64, bool) {
 // DrinkingLimits returns the limits for what a [Profile] holds. They are those of
 // the year given, not legal advice: look up the law of the place.
 //
-//   - Source: 40 CFR 141.62, 141.80 and 143.3 (2015); Directive 98/83/EC annex I;
-//     WHO Guidelines for drinking-water quality, second edition, and fourth edition
+//   - Source: 40 CFR 141.62, 141.80 and 143.3 (2015); Directive 98/83/EC annex I (read;
+//     Directive (EU) 2020/2184 replaced it on 13 January 2023, and that it kept these values
+//     is recalled from memory); WHO Guidelines for drinking-water quality, second edition, and fourth edition
 //     recalled from memory.
 func DrinkingLimits() []DrinkingLimit {
 	const secondary, mcl, level = "secondary (aesthetic)", "maximum contaminant level", "action level 90th percentile"
 	const cfr143, cfr141 = "40 CFR 143.3", "40 CFR 141.62"
-	const value, indicator, annex = "parametric value", "indicator parameter", "Directive 98/83/EC annex I"
+	const value, indicator, annex = "parametric value", "indicator parameter", "Directive (EU) 2020/2184 annex I"
 	const guideline, taste, who2, who4 = "guideline", "taste", "WHO Guidelines, 2nd ed.", "WHO Guidelines, 4th ed."
 	return []DrinkingLimit{
 		{US, "chloride", 0, 250, "mg/L", secondary, cfr143, 2015, false, ofIon(Chloride)},
@@ -93,18 +94,18 @@ func DrinkingLimits() []DrinkingLimit {
 		{US, "nitrate as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate)},
 		{US, "nitrite as N", 0, 1, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrite)},
 		{US, "nitrate and nitrite as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate, Nitrite)},
-		{EU, "nitrate", 0, 50, "mg/L", value, annex + " part B", 1998, false, ofIon(Nitrate)},
-		{EU, "nitrite", 0, 0.5, "mg/L", value, annex + " part B", 1998, false, ofIon(Nitrite)},
-		{EU, "copper", 0, 2.0, "mg/L", value, annex + " part B", 1998, false, ofIon(Copper)},
-		{EU, "fluoride", 0, 1.5, "mg/L", value, annex + " part B", 1998, false, ofIon(Fluoride)},
-		{EU, "chloride", 0, 250, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Chloride)},
-		{EU, "sulfate", 0, 250, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Sulfate)},
-		{EU, "sodium", 0, 200, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Sodium)},
-		{EU, "iron", 0, 0.2, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Iron)},
-		{EU, "manganese", 0, 0.05, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Manganese)},
-		{EU, "ammonium", 0, 0.5, "mg/L", indicator, annex + " part C", 1998, false, ofIon(Ammonium)},
-		{EU, "conductivity at 20 °C", 0, 2500, "µS/cm", indicator, annex + " part C", 1998, false, conductivityOf},
-		{EU, "pH", 6.5, 9.5, "", indicator, annex + " part C", 1998, false, phOf},
+		{EU, "nitrate", 0, 50, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Nitrate)},
+		{EU, "nitrite", 0, 0.5, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Nitrite)},
+		{EU, "copper", 0, 2.0, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Copper)},
+		{EU, "fluoride", 0, 1.5, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Fluoride)},
+		{EU, "chloride", 0, 250, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Chloride)},
+		{EU, "sulfate", 0, 250, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Sulfate)},
+		{EU, "sodium", 0, 200, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Sodium)},
+		{EU, "iron", 0, 0.2, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Iron)},
+		{EU, "manganese", 0, 0.05, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Manganese)},
+		{EU, "ammonium", 0, 0.5, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Ammonium)},
+		{EU, "conductivity at 20 °C", 0, 2500, "µS/cm", indicator, annex + " part C, as in 98/83/EC", 2020, false, conductivityOf},
+		{EU, "pH", 6.5, 9.5, "", indicator, annex + " part C, as in 98/83/EC", 2020, false, phOf},
 		{WHO, "nitrate", 0, 50, "mg/L", guideline, who2, 1996, false, ofIon(Nitrate)},
 		{WHO, "nitrite", 0, 3, "mg/L", guideline, who2, 1996, false, ofIon(Nitrite)},
 		{WHO, "copper", 0, 2, "mg/L", guideline, who2, 1996, false, ofIon(Copper)},
@@ -124,8 +125,8 @@ type Finding struct {
 	Have  float64 // in the unit of the limit
 }
 
-// String reads "nitrate 62 mg/L, at most 50 mg/L (EU parametric value, Directive
-// 98/83/EC annex I part B, 1998)".
+// String reads "nitrate 62 mg/L, at most 50 mg/L (EU parametric value, Directive (EU)
+// 2020/2184 annex I part B, as in 98/83/EC, 2020)".
 func (f Finding) String() string {
 	l := f.Limit
 	bound := fmt.Sprintf("at most %g", l.Most)

@@ -32,7 +32,7 @@ func TestDrinkingLimits(t *testing.T) {
 			t.Errorf("no row for %s", key)
 		}
 		// The edition of each source; manganese is of the addendum of 2022 (recalled).
-		year := map[string]int{"40 CFR 143.3": 2015, "40 CFR 141.62": 2015, "40 CFR 141.80(c)": 2015, "Directive 98/83/EC annex I part B": 1998, "Directive 98/83/EC annex I part C": 1998, "WHO Guidelines, 2nd ed.": 1996, "WHO Guidelines, 4th ed.": 2011}[l.Source]
+		year := map[string]int{"40 CFR 143.3": 2015, "40 CFR 141.62": 2015, "40 CFR 141.80(c)": 2015, "Directive (EU) 2020/2184 annex I part B, as in 98/83/EC": 2020, "Directive (EU) 2020/2184 annex I part C, as in 98/83/EC": 2020, "WHO Guidelines, 2nd ed.": 1996, "WHO Guidelines, 4th ed.": 2011}[l.Source]
 		if l.Authority == WHO && l.Substance == "manganese" {
 			year = 2022
 		}
@@ -54,7 +54,7 @@ func TestCheckDrinking(t *testing.T) {
 	want := []string{
 		"sulfate 600 mg/L, at most 250 mg/L (US secondary (aesthetic), 40 CFR 143.3, 2015)",
 		"total dissolved solids 1165 mg/L, at most 500 mg/L (US secondary (aesthetic), 40 CFR 143.3, 2015)",
-		"sulfate 600 mg/L, at most 250 mg/L (EU indicator parameter, Directive 98/83/EC annex I part C, 1998)",
+		"sulfate 600 mg/L, at most 250 mg/L (EU indicator parameter, Directive (EU) 2020/2184 annex I part C, as in 98/83/EC, 2020)",
 		"sulfate 600 mg/L, at most 500 mg/L (WHO notify above, WHO Guidelines, 4th ed., 2011, recalled from memory)",
 	}
 	if strings.Join(got, "\n") != strings.Join(want, "\n") {

@@ -21,7 +21,7 @@ func whatAVolumeWeighs() Problem {
 		Ask:   "A volume of CO2 is a litre of gas at 0 °C and 1 atm in a litre of drink. How many grams is it, as a real and as an ideal gas?",
 		Given: []string{"0 °C, 101.325 kPa, 44.009 g/mol"},
 		Source: Source{Read, "IUPAC-NIST Solubility Database, Standard Reference Database 106, CO2 in water, page 62_31: molar volume 22.2605 L/mol, so 44.009/22.2605 = 1.9770 g/L; ideal 44.009/22.41397 = 1.9635. " +
-			"Regulation (EEC) 2676/90 has 1.951 g and 0.987 L for the same gas, 1.9767 g/L."},
+			"Regulation (EEC) 2676/90 (in force until 2009) has 1.951 g and 0.987 L for the same gas, 1.9767 g/L."},
 		Work: func(w *Working) {
 			one := units.VolumesCO2.Of(1)
 			real := carbonation.RealVolume.Content(one).In(units.GramCO2PerLitre)

@@ -90,9 +90,9 @@ func lagerAndChampagne() Problem {
 func sparklingWine() Problem {
 	return Problem{
 		Title:  "Sparkling wine before the law",
-		Ask:    "A sparkling wine of 12 % vol with 20 g/L of sugar shows 3.0 bar absolute at 20 °C. How much CO2 is that by the method of analysis of EU law?",
+		Ask:    "A sparkling wine of 12 % vol with 20 g/L of sugar shows 3.0 bar absolute at 20 °C. How much CO2 is that by the method of analysis that EU law had from 1990 to 2009?",
 		Given:  []string{"3.0 bar absolute at 20 °C", "12 % vol, 20 g/L sugar"},
-		Source: Source{ByHand, "Formula read in Regulation (EEC) 2676/90: 1.951e-5 × 300000 × (0.86 − 0.01 × 12) × (1 − 0.00144 × 20) = 5.853 × 0.74 × 0.9712 = 4.2065 g/L."},
+		Source: Source{ByHand, "Formula read in Regulation (EEC) 2676/90 (in force until 2009): 1.951e-5 × 300000 × (0.86 − 0.01 × 12) × (1 − 0.00144 × 20) = 5.853 × 0.74 × 0.9712 = 4.2065 g/L."},
 		Work: func(w *Working) {
 			c := must(carbonation.WineContent(units.Bar.Of(3), units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
 			w.Step("%s, %s.", c.Text(units.GramCO2PerLitre, 4), carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))

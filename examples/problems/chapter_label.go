@@ -110,11 +110,11 @@ func caloriesOfABeer() Problem {
 func mayTheLabelSaySo() Problem {
 	return Problem{
 		Title:  "May the label say so?",
-		Ask:    "How far may the strength be from the label of a seltzer of 4.6 % vol, a beer of 5.0, a beer of 7.0 and a cider of 6.5, by EU law?",
+		Ask:    "How far may the strength be from the label, before the error of the analysis, of a seltzer of 4.6 % vol, a beer of 5.0, a beer of 7.0 and a cider of 6.5, by EU law?",
 		Given:  []string{"labels 4.6, 5.0, 7.0 and 6.5 % vol"},
-		Source: Source{Read, "Regulation (EU) No 1169/2011 annex XII: 0.3 for all other drinks; 0.5 for beer up to 5.5 % vol; 1.0 for beer above it, cider, perry and mead. Check the law in force."},
+		Source: Source{Read, "Regulation (EU) No 1169/2011 annex XII: 0.3 for all other drinks; 0.5 for beer up to 5.5 % vol; 1.0 for beer above it, cider, perry and mead. The error of the analysis comes on top of them. Check the law in force."},
 		Work: func(w *Working) {
-			w.Step("Which drink it is decides: the tolerance is for the kind, and for beer it depends on the strength.")
+			w.Step("Which drink it is decides: the tolerance is for the kind, and for beer it depends on the strength. What the method of analysis is sure of is added to it.")
 			w.Step("A drink of 4.56 %% vol is labelled %s.", gravity.LabelStrength(units.PercentVolume.Of(4.56)).Text(units.PercentVolume, 1))
 			for _, row := range []struct {
 				name  string

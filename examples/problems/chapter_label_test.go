@@ -48,7 +48,7 @@ func Example_caloriesOfABeer() {
 func Example_mayTheLabelSaySo() {
 	show(mayTheLabelSaySo())
 	// Output:
-	// Which drink it is decides: the tolerance is for the kind, and for beer it depends on the strength.
+	// Which drink it is decides: the tolerance is for the kind, and for beer it depends on the strength. What the method of analysis is sure of is added to it.
 	// A drink of 4.56 % vol is labelled 4.6 % vol.
 	// => seltzer: 0.3 % vol (check 0.3, exact)
 	// => beer of 5.0: 0.5 % vol (check 0.5, exact)

@@ -42,7 +42,7 @@ func limitsInLaw() Problem {
 		Title:  "Small print in pounds",
 		Ask:    "What do the US limits for thiamine (0.005 lb/1000 gal), citric acid (5.8) and ammonium phosphate in distilling material (10) come to?",
 		Given:  []string{"limits in lb/1000 US gal"},
-		Source: Source{Read, "27 CFR 24.246 (2015 edition) prints 0.6 mg/L (0.0006 g/L) and 0.7 g/L; 27 CFR 24.247 prints 1.2 g/L. Amended later: check the law in force."},
+		Source: Source{Read, "27 CFR 24.246 (2015 edition) prints 0.6 mg/L (0.0006 g/L) and 0.7 g/L; 27 CFR 24.247 prints 1.2 g/L. T.D. TTB-185 amended the sections in 2022: check the law in force."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				s             nutrient.Substance
@@ -50,11 +50,12 @@ func limitsInLaw() Problem {
 				print, within float64 // g/L
 				places        int
 			}{{nutrient.Thiamine, nutrient.Wine, 0.0006, 0.00005, 4}, {nutrient.CitricAcid, nutrient.Wine, 0.7, 0.05, 1}, {nutrient.AmmoniumPhosphate, nutrient.DistillingMaterial, 1.2, 0.05, 1}} {
-				l, ok := nutrient.LimitIn(nutrient.US, row.s, row.scope)
+				l, _ := nutrient.LimitIn(nutrient.US, row.s, row.scope)
 				n, unit := l.Amount()
-				w.Step("%s: %s %s = %s g/L (%s; known: %v).", row.s, n, unit, l.GramsPerLitre(6), l.Article, ok)
+				w.Step("%s in %s: %s %s = %s g/L (%s).", row.s, row.scope, n, unit, l.GramsPerLitre(6), l.Article)
 				w.Answer(row.s.String(), l.Concentration().In(units.GramPerLitre), row.places, "g/L", row.print, row.within)
 			}
+			w.Caution(nutrient.CheckTheLaw)
 		},
 	}
 }

@@ -13,9 +13,9 @@ func Example_nitrogenInPhosphate() {
 func Example_limitsInLaw() {
 	show(limitsInLaw())
 	// Output:
-	// thiamine hydrochloride: 0.005 lb/1000 US gal = 0.000599 g/L (27 CFR 24.246 (2015 edition); known: true).
-	// citric acid: 5.8 lb/1000 US gal = 0.694993 g/L (27 CFR 24.246 (2015 edition); known: true).
-	// ammonium phosphate: 10 lb/1000 US gal = 1.198264 g/L (27 CFR 24.247; known: true).
+	// thiamine hydrochloride in wine: 0.005 lb/1000 US gal = 0.000599 g/L (27 CFR 24.246 (2015 edition)).
+	// citric acid in wine: 5.8 lb/1000 US gal = 0.694993 g/L (27 CFR 24.246 (2015 edition)).
+	// ammonium phosphate in distilling material: 10 lb/1000 US gal = 1.198264 g/L (27 CFR 24.247 (editions of 2015 and after 2022)).
 	// => thiamine hydrochloride: 0.0006 g/L (check 0.0006, within 0.00005)
 	// => citric acid: 0.7 g/L (check 0.7, within 0.05)
 	// => ammonium phosphate: 1.2 g/L (check 1.2, within 0.05)

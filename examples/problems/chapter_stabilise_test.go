@@ -22,7 +22,7 @@ func Example_metabisulfiteForABatch() {
 	show(metabisulfiteForABatch())
 	// Output:
 	// The salt is 57.63 % SO2 when fresh.
-	// sulfur dioxide, total: at most 350 mg/L, wine, 27 CFR 4.22(b)(1), US; check the law in force; limits passed: 0.
+	// The law's figure is for wine: sulfur dioxide, total: at most 350 mg/L, wine, 27 CFR 4.22(b)(1) (2015 edition), US; check the law in force. For a drink from a sugar wash none was read.
 	// => salt: 3.12 g (check 3.123, within 0.005)
 }
 
@@ -39,7 +39,7 @@ func Example_sorbateThatActs() {
 	show(sorbateThatActs())
 	// Output:
 	// At pH 4.5 only 65 % of it would act.
-	// sorbic acid: at most 300 mg/L, wine, 27 CFR 24.246 (2015 edition), US; check the law in force; limits passed: 0.
+	// The law's figure is for wine: sorbic acid: at most 300 mg/L, wine, 27 CFR 24.246 (2015 edition), US; check the law in force. For a drink from a sugar wash none was read.
 	// => dose: 4.00 g (check 4.00, within 0.0005)
 	// => sorbic acid: 149.3 mg/L (check 149.3, within 0.1)
 	// => of it acting: 143.0 mg/L (check 143.0, within 0.1)
@@ -48,8 +48,8 @@ func Example_sorbateThatActs() {
 func Example_sweetWithoutSugar() {
 	show(sweetWithoutSugar())
 	// Output:
-	// From 27 mg/L to 36 mg/L by the spread of its sweetness; yeast leaves it: true.
-	// sucralose: at most 250 mg/L, cider and perry, Sweeteners in Food Amendment (Scotland) Regulations, SI 2002/61, EU; check the law in force. Limits passed: 0.
+	// From 27 mg/L to 36 mg/L by the spread of its sweetness; yeast leaves it.
+	// sucralose: at most 50 mg/L, cider and perry, Reg. (EC) 1333/2008 annex II (list of 2011), EU (recalled from memory); check the law in force. The spread of its sweetness stays under it.
 	// => concentration: 30.77 mg/L (check 30.77, within 0.01)
 	// => for 60 L: 1.846 g (check 1.846, within 0.001)
 }

@@ -40,7 +40,7 @@ func poundsInThousandGallons() Problem {
 		Ask:   "US wine law allows so many pounds of yeast food in 1000 US gallons. How much is that in g/L?",
 		Given: []string{"ammonium phosphate: 8 lb/1000 US gal", "yeast cell walls: 3 lb/1000 US gal", "fumaric acid: 25 lb/1000 US gal"},
 		Source: Source{Read, "27 CFR 24.246, Materials authorized for the treatment of wine and juice (2015 edition), prints both: " +
-			"0.96, 0.36 and 3.0 g/L. The text was amended later; only the conversion is checked here."},
+			"0.96, 0.36 and 3.0 g/L. T.D. TTB-185 amended the section in 2022; only the conversion is checked here."},
 		Work: func(w *Working) {
 			w.Step("1 lb = 453.59237 g and 1 US gal = 3.785411784 L, so 1 lb/1000 US gal = %s.",
 				units.PoundPerThousandUSGallons.Of(1).Text(units.GramPerLitre, 6))

@@ -95,7 +95,7 @@ func nitrateTwice() Problem {
 		Title:  "One limit for nitrate, two numbers",
 		Ask:    "A well shows 45 mg/L of nitrate. Is it above the limit of the United States, and of the European Union?",
 		Given:  []string{"nitrate 45 mg/L as NO3"},
-		Source: Source{Read, "40 CFR 141.62: nitrate 10 mg/L as N. Directive 98/83/EC annex I part B: nitrate 50 mg/L as NO3. 45 × 14.007/62.004 = 10.17 mg/L as N."},
+		Source: Source{Read, "40 CFR 141.62: nitrate 10 mg/L as N. Directive 98/83/EC annex I part B (1998; replaced in 2023 by Directive (EU) 2020/2184, which keeps it, recalled from memory): nitrate 50 mg/L as NO3. 45 × 14.007/62.004 = 10.17 mg/L as N."},
 		Work: func(w *Working) {
 			p := must(water.NewProfile(units.Celsius.Of(12), units.MilligramPerLitreCaCO3.Of(100), water.Nitrate.At(units.MilligramPerLitre.Of(45))))
 			for _, f := range p.CheckDrinking() {

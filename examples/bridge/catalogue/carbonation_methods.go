@@ -81,7 +81,7 @@ func carbonationMethods() []Function {
 		{
 			Name:    "co2_wine_content",
 			Meaning: "CO2 in sparkling wine from its pressure at 20 °C",
-			Source:  "Regulation (EEC) 2676/90, carbon dioxide",
+			Source:  "Regulation (EEC) 2676/90 (in force until 2009), carbon dioxide",
 			Inputs: []Input{
 				in("pressure", units.Kilopascal, "absolute pressure at 20 °C", 50, 1000, 450),
 				in("strength", units.PercentVolume, "ethanol of the wine", 0, 20, 12),
@@ -97,7 +97,7 @@ func carbonationMethods() []Function {
 		rated(Function{
 			Name:    "co2_wine_pressure",
 			Meaning: "absolute pressure of a sparkling wine at 20 °C from its CO2",
-			Source:  "Regulation (EEC) 2676/90, carbon dioxide",
+			Source:  "Regulation (EEC) 2676/90 (in force until 2009), carbon dioxide",
 			Inputs: []Input{
 				in("content", units.GramCO2PerLitre, "CO2 in the wine", 0.3, 20, 8),
 				in("strength", units.PercentVolume, "ethanol of the wine", 0, 20, 12),

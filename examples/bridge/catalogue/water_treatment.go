@@ -40,7 +40,7 @@ func waterTreatment() []Function {
 		{
 			Name:    "drinking_water_limit",
 			Meaning: "A limit for drinking water, of the year that the library states; not legal advice",
-			Source:  "40 CFR 141 and 143 (2015); Directive 98/83/EC; WHO Guidelines for drinking-water quality",
+			Source:  "40 CFR 141 and 143 (2015); Directive (EU) 2020/2184, values as read in 98/83/EC; WHO Guidelines for drinking-water quality",
 			Inputs:  []Input{limitChoice()},
 			Outputs: []Output{
 				pure("least", "", "least allowed, in the unit of the limit; 0 where there is none"),
