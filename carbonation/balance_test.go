@@ -171,3 +171,14 @@ func TestSettleCase(t *testing.T) {
 		t.Errorf("%+v, by halves %g", with, want)
 	}
 }
+
+// A state costs no allocation.
+func TestStateAllocates(t *testing.T) {
+	b, err := pack(rand.New(rand.NewPCG(3, 4)), true)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if n := testing.AllocsPerRun(100, func() { sink += b.settle().total }); n != 0 {
+		t.Errorf("%v allocations", n)
+	}
+}

@@ -102,7 +102,7 @@ func ExampleDistillateStrength() {
 func ExampleSolution_At() {
 	p, err := wash().At(sgOf(1.002), wash().WashYield())
 	fmt.Println(p.Floor.Text(4), p.Part.Text(units.Percent, 0), p.Left.Text(units.Gram, 0), p.CO2Content.Text(units.GramCO2PerLitre, 1), err)
-	// Output: 0.9938 77 % 1063 g 8.4 g/L CO2 <nil>
+	// Output: 0.9938 77 % 1063 g 9.1 g/L CO2 <nil>
 }
 
 func ExampleSolution_Hidden() {
@@ -112,11 +112,11 @@ func ExampleSolution_Hidden() {
 	reading, _ = units.Measure(sg, reading.Uncertainty())
 	p, err := wash().Hidden(reading, wash().WashYield(), 2)
 	fmt.Println(p.CO2Content.Text(units.GramCO2PerLitre, 1), err)
-	// Output: 1.2 g/L CO2 <nil>
+	// Output: 1.3 g/L CO2 <nil>
 }
 
 func ExampleProgress_Caution() {
 	p, _ := wash().At(sgOf(1.002), wash().WashYield())
 	fmt.Println(p.Caution())
-	// Output: Closed up now, this liquid can still make 8.4 g/L CO2. Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack.
+	// Output: Closed up now, this liquid can still make 9.1 g/L CO2. Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack.
 }

@@ -15,8 +15,8 @@ type Progress struct {
 	Left   units.Mass  // fermentable extract
 	Part   units.Share // of the fermentable extract that is used
 
-	// CO2 that the rest would still make. If the liquid is closed up now it stays in
-	// there: [Progress.Caution].
+	// CO2 is the most that the rest can still make, no yeast grown on it. If the liquid is
+	// closed up now it stays in there: [Progress.Caution].
 	CO2        units.Mass
 	CO2Content units.CarbonDioxideContent // the same in a litre of the liquid at 20 °C
 }
@@ -35,7 +35,8 @@ func (p Progress) Caution() string {
 // at 20 °C without gas, shows a gravity: what extract is left, what of it can still
 // ferment and what gas that makes.
 //
-//   - Source: [Solution.Ferment] solved for the extract used that gives the gravity.
+//   - Source: [Solution.Ferment] solved for the extract used that gives the gravity;
+//     the gas by [StoichiometricYield], as a warning takes the most.
 //   - Range: a gravity between the wort's and its floor; up to 0.0005 below the floor
 //     counts as the floor. Otherwise the error is a [*units.RangeError]: the recipe or the
 //     yield is another, or the reading is wrong. So it is for a gravity at which no formula
@@ -44,7 +45,7 @@ func (p Progress) Caution() string {
 //     [Solution.Hidden].
 func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 	const fn = "gravity.Solution.At"
-	dry, all, err := s.Dry(y)
+	dry, _, err := s.Dry(y)
 	if err != nil {
 		return Progress{}, err
 	}
@@ -59,11 +60,16 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 	part, err := numeric.Root(func(part float64) float64 {
 		return s.fermented(part*have, y).Gravity().excess - reading.excess
 	}, 0, 1, sharp)
-	now, made, outside := s.Ferment(kilograms(min(part*have, have)), y)
+	now, _, outside := s.Ferment(kilograms(min(part*have, have)), y)
 	if err = cmp.Or(err, outside); err != nil {
 		return Progress{}, err
 	}
-	co2 := all.CO2.In(units.Kilogram) - made.CO2.In(units.Kilogram)
+	var co2 float64
+	for k, x := range now.extract {
+		if Sugar(k).Fermentable() {
+			co2 += x * max(StoichiometricYield(Sugar(k)).co2, y.co2)
+		}
+	}
 	return Progress{
 		Liquid: now, Floor: floor, Left: kilograms(have * (1 - part)), Part: percent(100 * part),
 		CO2: kilograms(co2), CO2Content: gramsCO2PerLitre(co2 / now.total() * now.density20()),

@@ -183,7 +183,7 @@ func whatAReadingHides() Problem {
 		Title:  "What a reading near the floor may hide",
 		Ask:    "The club's wash reads 0.9950 where its floor is 0.9940. How much sugar is left, and how much gas would it make in the bottle?",
 		Given:  []string{"4.415 kg of sugar in 57.42 kg of water", "reading 0.9950 at 20 °C, without gas"},
-		Source: Source{ByHand, "From start to floor the gravity falls by 0.0342 for 4.415 kg in 60 L: 73.6 g/L, so 2.15 g/L for a thousandth; × 0.4716 = 1.01 g/L of CO2, half a volume."},
+		Source: Source{ByHand, "From start to floor the gravity falls by 0.0342 for 4.415 kg in 60 L: 73.6 g/L, so 2.15 g/L for a thousandth; × 0.51428 (all of it gas and ethanol, as a warning takes it) = 1.11 g/L of CO2, half a volume."},
 		Work: func(w *Working) {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(57.42), units.Kilogram.Of(4.4124), units.Mass{}))
 			y := gravity.SugarWashYield(gravity.Sucrose)
@@ -193,7 +193,7 @@ func whatAReadingHides() Problem {
 			sure := must(wash.Hidden(must(units.Measure(units.One.Of(0.9950), units.One.Of(0.0006))), y, 2))
 			w.Step("With a doubt of 0.0006 (k = 2) it may be up to %s.", sure.CO2Content.Text(units.GramCO2PerLitre, 1))
 			w.Answer("sugar left", left, 1, "g/L", 2.15, 0.1)
-			w.Answer("CO2 that it would make", p.CO2Content.In(units.GramCO2PerLitre), 2, "g/L", 1.01, 0.05)
+			w.Answer("CO2 that it would make", p.CO2Content.In(units.GramCO2PerLitre), 2, "g/L", 1.11, 0.05)
 			w.Caution(p.Caution())
 		},
 	}

@@ -74,7 +74,7 @@ func Example_whatAReadingHides() {
 	show(whatAReadingHides())
 	// Output:
 	// The floor is 0.9940; 97.1 % of the sugar is used.
-	// With a doubt of 0.0006 (k = 2) it may be up to 2.2 g/L CO2.
+	// With a doubt of 0.0006 (k = 2) it may be up to 2.4 g/L CO2.
 	// => sugar left: 2.1 g/L (check 2.15, within 0.1)
-	// => CO2 that it would make: 0.99 g/L (check 1.01, within 0.05)
+	// => CO2 that it would make: 1.08 g/L (check 1.11, within 0.05)
 }

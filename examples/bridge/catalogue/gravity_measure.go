@@ -98,7 +98,7 @@ func gravityMeasurements() []Function {
 				pure("dry_gravity", "", "specific gravity 20/20 °C when all of it is used, with the minerals"),
 				out("used", units.Percent, "part of the extract that is used"),
 				out("left", units.GramPerLitre, "extract that is left, in a litre"),
-				out("carbon_dioxide", units.GramCO2PerLitre, "CO2 that it would still make, in a litre"),
+				out("carbon_dioxide", units.GramCO2PerLitre, "the most CO2 that it can still make, in a litre"),
 				out("strength", units.PercentVolume, "strength now"),
 				pure("dry_gravity_uncertainty", "", "standard uncertainty of dry_gravity, k = 1: yield, what yeast leaves, minerals, formulas; a hydrometer adds its own"),
 			},
