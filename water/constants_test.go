@@ -2,6 +2,7 @@ package water
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/zymase/units"
@@ -143,5 +144,42 @@ func TestSmallAmounts(t *testing.T) {
 	}
 	if c, err := ConvertAcidity(mgL(0.5), LacticAcid, LacticAcid); err != nil || c != mgL(0.5) {
 		t.Error(err)
+	}
+}
+
+// The law of each species' activity, typed a second time: sizes and b of phreeqc.dat and
+// wateq4f.dat; 0.1 kg/mol for what has no charge and Davies for what has, unless said.
+func TestActivityLaws(t *testing.T) {
+	said := map[string]activity{
+		"H+": {9, 0}, "OH-": {3.5, 0}, "HCO3-": {5.4, 0}, "CO3-2": {5.4, 0}, "Ca+2": {5, 0.165}, "Mg+2": {5.5, 0.2}, "Na+": {4.08, 0.082},
+		"K+": {3.5, 0.015}, "SO4-2": {5, -0.04}, "HSO4-": {4.5, 0}, "CaHCO3+": {6, 0}, "CaOH+": {6, 0}, "MgHCO3+": {4, 0}, "MgOH+": {6.5, 0},
+		"NaCO3-": {5.4, 0}, "NaSO4-": {5.4, 0}, "KSO4-": {5.4, 0}, "NH4SO4-": {5, 0}, "PO4-3": {4, 0}, "HPO4-2": {5, 0}, "H2PO4-": {5.4, 0},
+		"CaPO4-": {5.4, 0}, "CaH2PO4+": {5.4, 0}, "MgPO4-": {5.4, 0}, "MgH2PO4+": {5.4, 0}, "NaHPO4-": {5.4, 0}, "KHPO4-": {5.4, 0},
+		"CaSO4": {uncharged, 0.0445}, "MgSO4": {uncharged, 0.2},
+	}
+	for sp := range speciesTable {
+		r := &speciesTable[sp]
+		want, ok := said[r.formula]
+		if !ok {
+			want = activity{size: inDavies}
+			if r.charge() == 0 {
+				want = activity{uncharged, 0.1}
+			}
+		}
+		if r.activity != want {
+			t.Errorf("%s: %v, want %v", r.formula, r.activity, want)
+		}
+		if text := Species(sp).Describe(); r.from == basis && !strings.HasPrefix(text, r.formula+"; activity by ") || r.from != basis && !strings.HasPrefix(text, r.formula+" = ") {
+			t.Error(text)
+		}
+	}
+	if got := HydroxideFree.Describe(); !strings.HasPrefix(got, "OH- = H2O - H+; log K -13.99") {
+		t.Error(got)
+	}
+	if got := CarbonDioxide.Describe(); !strings.HasPrefix(got, "CO2 = CO3-2 + 2 H+; log K 16.681 at 25 °C") {
+		t.Error(got)
+	}
+	if speciesCount.Describe() != "unknown species" || Species(-1).Describe() != "unknown species" {
+		t.Error("a species that is none")
 	}
 }
