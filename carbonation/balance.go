@@ -121,15 +121,15 @@ func (b *balance) with(space, guess float64) settled {
 			high = p
 		}
 		slope := s.inLiquid*(z+p*squeeze) + s.inSpace*(1-p*b.held.gas.slope(p)/z) // times p
-		next := p - p*over/slope
+		next := p * (1 - over/slope)
+		if math.Abs(next-p) <= settledWithin*p { // also where rounding alone would leave the bracket
+			break
+		}
 		switch {
 		case next >= high && high == highest && !tried:
 			next, tried = highest, true
 		case !(next > low && next < high):
 			next = (low + high) / 2
-		}
-		if math.Abs(next-p) <= settledWithin*p {
-			break
 		}
 		p = next
 	}
