@@ -176,12 +176,12 @@ func feedSection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{"once, with the yeast", s.weight(w), w.What, "", ""}.explain(plan.FigureOtherNeeds))
 	}
 	for _, o := range n.Others {
-		value, note := trace(o.Brought)+" of "+trace(o.Need), o.Source
+		value, note := trace(o.Brought), trace(o.Need)+" wanted; "+o.Source
 		switch {
 		case o.Unsure:
 			value, note = "from yeast matter", "not known by the milligram"
 		case o.Short:
-			note = "SHORT: add " + o.Brings + "; " + note
+			note = "SHORT, " + trace(o.Need) + " wanted: add " + o.Brings + "; " + o.Source
 		}
 		out.rows = append(out.rows, row{o.Name, value, note, "", ""}.explain(plan.FigureOtherNeeds))
 	}
@@ -228,12 +228,17 @@ func bufferRow(a plan.AcidityPlan, s style) row {
 	b := *a.Buffer
 	switch {
 	case !b.Mass.Decimal().IsZero():
-		when := "dissolve it in the wash before the yeast"
-		if a.Halves {
-			when = "half of it in the wash before the yeast, half with the second nutrient"
+		when, halves := "dissolve it in the wash before the yeast", "half of it in the wash before the yeast, half with the second nutrient"
+		switch {
+		case a.ByMeter && a.Halves:
+			when = fmt.Sprintf("first the %s that do if no chalk drops out, %s; the rest only by a meter, when half of the sugar is used", s.mass(a.Clear), halves)
+		case a.ByMeter:
+			when = fmt.Sprintf("first the %s that do if no chalk drops out, in the wash before the yeast; the rest only by a meter, when half of the sugar is used", s.mass(a.Clear))
+		case a.Halves:
+			when = halves
 		}
 		doses := fmt.Sprintf("%s to %s by the acids", s.mass(a.Low), s.mass(a.High))
-		if a.EndClear > 0 {
+		if a.EndClear > 0 && !a.ByMeter {
 			doses += fmt.Sprintf("; %s if no chalk drops out", s.mass(a.Clear))
 		}
 		return row{b.What, s.weight(b), doses + "; " + when, "", ""}

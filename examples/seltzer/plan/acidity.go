@@ -108,8 +108,8 @@ func (m *maker) chalk() {
 	if b := a.Buffer; b != nil && b.Asked.In(units.Gram) > 0 {
 		clear, dose := a.Clear.In(units.Gram), b.Asked.In(units.Gram)
 		text += fmt.Sprintf(": the %s of %s are for the least; with nothing dropped %.1f g would do, and the whole ends at pH %.1f", b.Mass, b.What, clear, a.EndClear)
-		if dose > muchChalk*clear {
-			text += ". That is too wide to dose blind: dissolve the smaller dose, and the rest only by a meter when half of the sugar is used"
+		if m.plan.Acidity.ByMeter = dose > muchChalk*clear; m.plan.Acidity.ByMeter {
+			text += fmt.Sprintf(". That is too wide to dose blind: dissolve the %.1f g first, and the rest only by a meter when half of the sugar is used", clear)
 		}
 	}
 	m.caution(text + ". To be certain, measure the alkalinity after the boil, or treat the water after it; do not add before it what it takes out.")
