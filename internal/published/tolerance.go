@@ -24,7 +24,7 @@ func (t Tolerance) Allow(cell string) float64 {
 	if err != nil {
 		return 0
 	}
-	return math.Max(math.Max(t.absolute, t.relative*math.Abs(v)), t.printed*halfDigit(cell))
+	return math.Max(math.Max(t.absolute, t.relative*math.Abs(v)), t.printed*HalfDigit(cell))
 }
 
 // Within reports whether a computed value is near enough to a printed cell, and
@@ -40,9 +40,9 @@ func (t Tolerance) Within(computed float64, cell string) (difference float64, ok
 	return difference, math.Abs(difference) <= slack
 }
 
-// halfDigit returns half a unit of the last printed digit: 0.05 for "12.3",
+// HalfDigit returns half a unit of the last printed digit: 0.05 for "12.3",
 // 0.5 for "12", 5e-7 for "4.891e-03".
-func halfDigit(cell string) float64 {
+func HalfDigit(cell string) float64 {
 	mantissa, exponent, _ := strings.Cut(strings.ToLower(cell), "e")
 	_, fraction, _ := strings.Cut(mantissa, ".")
 	power := -len(fraction)
