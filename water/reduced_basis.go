@@ -173,7 +173,6 @@ type metric struct {
 	mu    []float64 // upper triangle, by rows
 	to    []float64 // the aim along q
 	apart float64   // what of the aim lies outside the span, squared
-	add   float64   // what the ends add at most
 }
 
 func (r *reduced) along() metric {
