@@ -161,7 +161,7 @@ func (m *maker) boil() error {
 	}
 	ends, err := down.BoiledAt(m.plan.Boiling, m.air)
 	if err != nil {
-		return &RequestError{Field: "kettle.boil", Value: m.req.Kettle.Boil.String(), Allowed: reason(err), Err: err}
+		return err
 	}
 	low := ends.AtRest.Equilibrium.Water()
 	m.boiledLow = low

@@ -41,7 +41,7 @@ func newMaker(req Request) (*maker, error) {
 		field string // what an error without one is about
 		do    func() error
 	}{
-		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"kettle", m.boil}, {"nutrient", m.feed},
+		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"nutrient", m.feed},
 		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
 		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},

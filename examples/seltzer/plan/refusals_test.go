@@ -112,6 +112,28 @@ func TestRefusalsOfRandomRequests(t *testing.T) {
 	}
 }
 
+// A water that is too strong is the water's fault, not the boil's or the nutrient's.
+func TestRefusalBlamesTheWater(t *testing.T) {
+	for _, ion := range []string{"sodium", "chloride", "sulfate"} {
+		var tree map[string]any
+		if err := json.Unmarshal(builtIn(t), &tree); err != nil {
+			t.Fatal(err)
+		}
+		put(tree, "water.report."+ion, "30 g/L")
+		text, err := json.Marshal(tree)
+		if err != nil {
+			t.Fatal(err)
+		}
+		r, err := plan.ReadRequest(text)
+		if err == nil {
+			_, err = plan.Make(r)
+		}
+		if e, ok := errors.AsType[*plan.RequestError](err); !ok || !strings.HasPrefix(e.Field, "water") {
+			t.Errorf("30 g/L of %s: %v", ion, err)
+		}
+	}
+}
+
 var (
 	aRange  = regexp.MustCompile(`: (-?[0-9.]+)([^:0-9]*): (-?[0-9.]+) to (-?[0-9.]+)`)
 	atLeast = regexp.MustCompile(`: ([0-9.]+) L: at least ([0-9.]+) L`)
