@@ -78,14 +78,15 @@ func primingWithJuice() Problem {
 		Title: "Priming a cider with its own juice",
 		Ask:   "20 L of cider with 1.70 g/L of CO2 shall come to 5.00 g/L with juice of 1.050 kept back, of whose extract 92 % ferments. How much juice?",
 		Given: []string{"20 L, 1.70 g/L", "juice 1.050, 92 %", "target 5.00 g/L"},
-		Source: Source{ByHand, "1.050 is 12.39 °P (NBS C440 table 114: 12 °Bx 1.04837, 13 °Bx 1.05259 in air), 0.1239 × 1.0481 kg/L = 129.8 g/L; × 0.92 × 0.51428 = 61.43 g of CO2 from a litre. " +
-			"20 × 1.70 + x × 61.43 = (20 + x) × 5.00, so x = 66.0/56.43 = 1.170 L."},
+		Source: Source{ByHand, "1.050 is 12.39 °P (NBS C440 table 114: 12 °Bx 1.04837, 13 °Bx 1.05259 in air), 0.1239 × 1.0481 kg/L = 129.8 g/L; its sugar is counted as glucose and fructose: × 0.92 × 0.48856 = 58.34 g of CO2 from a litre. " +
+			"20 × 1.70 + x × 58.34 = (20 + x) × 5.00, so x = 66.0/53.34 = 1.237 L."},
 		Work: func(w *Working) {
 			p := must(carbonation.PrimeWithWort(units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.Litre.Of(20),
-				units.MassConcentration{}, must(gravity.FromSG(1.050)), units.Percent.Of(92)))
+				units.MassConcentration{}, must(gravity.FromSG(1.050)), units.Percent.Of(87.4)))
+			w.Step("Glucose and fructose make 0.48856 g of CO2 a gram, sucrose 0.51428: 92 %% of such sugar counts as 87.4 %% of sucrose.")
 			w.Step("A litre of the juice makes %s.", p.Made.Text(units.GramCO2PerLitre, 2))
 			w.Step("The juice adds volume too: %s together, at %s.", p.Mixed.Text(units.Litre, 2), p.Final.Text(units.GramCO2PerLitre, 2))
-			w.Answer("juice", p.Volume.In(units.Litre), 3, "L", 1.170, 0.002)
+			w.Answer("juice", p.Volume.In(units.Litre), 3, "L", 1.237, 0.002)
 		},
 	}
 }
@@ -94,12 +95,12 @@ func bottleInTheSun() Problem {
 	return Problem{
 		Title: "A bottle in the sun",
 		Ask:   "330 mL of the sparkler with 5.5 g/L were closed at 18 °C in a bottle of 345 mL, with air in the neck. What is the pressure at 40 °C?",
-		Given: []string{"330 mL at 18 °C, 5.5 g/L, bottle 345 mL", "air in the head-space, the drink full of air too (so that what is in the neck stays there), sea level", "maker's rating 6 bar (taken for this problem)"},
+		Given: []string{"330 mL at 18 °C, 5.5 g/L, bottle 345 mL", "air in the head-space, the drink full of air too (so that what is in the neck stays there), sea level", "maker's rating 10 bar (taken for this problem)"},
 		Source: Source{ByHand, "CO2 in all 0.330 × 5.5 = 1.815 g. By OIML R 22 the liquid falls from 992.0 to 985.4 kg/m³ up to 40 °C: 332.2 mL, and the head-space is 12.8 mL. Solubility: 10^−1.6249 × 44.009 × 0.9553 = 0.997 g/(L·atm) of fugacity, coefficient 0.977: 0.974. " +
 			"p·(0.330 × 0.974 + 0.0128 × 44.009/(0.082057 × 313.15)) = 1.815, p = 5.29 atm. Air (1 − 0.02) × 15/12.8 × 313/291 = 1.24 atm, vapours 0.08. Sum 6.61 atm, less 1: 5.61 atm = 5.7 bar."},
 		Work: func(w *Working) {
 			s, _ := sparkler()
-			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(6)}
+			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(10)}
 			closed := must(bottle.Close(s, carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18),
 				Content: units.GramCO2PerLitre.Of(5.5), Air: units.Percent.Of(100)}, units.Atmosphere{}))
 			for _, t := range []units.Temperature{units.Celsius.Of(4), units.Celsius.Of(18), units.Celsius.Of(40)} {
@@ -108,6 +109,8 @@ func bottleInTheSun() Problem {
 					at.Air.Text(units.Bar, 2), at.Headspace.Text(units.Millilitre, 1), at.Verdict)
 			}
 			hot := must(closed.At(units.Celsius.Of(40)))
+			w.Step("The figure is good to about 5 %% of the absolute pressure, %.2f bar. A bottle rated 6 bar would be within its rating by %.2f bar, less than that: not safe to rely on.",
+				0.05*must(units.Atmosphere{}.Absolute(hot.Gauge)).In(units.Bar), 6-hot.Gauge.In(units.BarGauge))
 			w.Answer("gauge at 40 °C", hot.Gauge.In(units.BarGauge), 1, "bar", 5.7, 0.25)
 			w.Cautioned(hot.Cautions)
 		},

@@ -35,7 +35,7 @@ func Example_bufferForAFloor() {
 	// 15.9 g for the usual acids; 12.0 g if yeast makes least, 20.8 g if most.
 	// The water then has an alkalinity of 164 mg/L as CaCO3 and 109 mg/L of potassium.
 	// => pH at the end: 3.50 (check 3.50, within 0.005)
-	// => alkalinity of the water: 164 mg/L as CaCO3 (check 150, within 30)
+	// => alkalinity of the water: 164 mg/L as CaCO3 (check 164.4, within 1)
 }
 
 func Example_cellsToPitch() {

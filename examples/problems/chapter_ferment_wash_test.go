@@ -26,7 +26,7 @@ func Example_dryFloor() {
 	// Ethanol 2.221 kg, gas 2.122 kg, yeast 0.221 kg, glycerol and acids 0.172 kg.
 	// The dry liquid: 0.9937, 4.88 % vol, -1.65 °P apparent.
 	// A reading of 1.000 is not dry: about 14 g of sugar are still in a litre.
-	// => dry gravity: 0.9937 (check 0.9930, within 0.003)
+	// => dry gravity: 0.9937 (check 0.9937, within 0.0003)
 }
 
 func Example_attenuations() {

@@ -90,6 +90,7 @@ func lengthOfLine() Problem {
 			w.Step("Fittings and the drink's own speed take %s, each metre %s (%.2f psi a foot).", at.Fittings.Text(units.KilopascalGauge, 2), at.PerMetre.Text(units.KilopascalGauge, 2),
 				at.PerMetre.In(units.PSIGauge)*units.Foot.Of(1).In(units.Metre))
 			w.Step("The trade counts %.1f psi a foot for it, at any flow.", must(carbonation.PracticeResistance(line.Bore)).In(units.PSIGauge)*units.Foot.Of(1).In(units.Metre))
+			w.Step("That is twice the friction of a smooth line: a figure of practice, whose flow and wall no source states. Cut the line long, try it, shorten it.")
 			w.Answer("length", at.Length.In(units.Metre), 2, "m", 2.650, 0.01)
 		},
 	}

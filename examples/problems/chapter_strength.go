@@ -40,8 +40,8 @@ func volumeToMassOnAScale() Problem {
 		Title: "A litre at 12 % vol",
 		Ask:   "How many grams of ethanol are in a litre of 12 % vol, and what share of its mass is that if there is no extract?",
 		Given: []string{"12 % vol at 20 °C, no extract"},
-		Source: Source{Read, "OIML R 22 (1973), table I: ethanol weighs 789.24 kg/m³ at 20 °C; 0.120 L × 789.24 = 94.71 g. United States Pharmacopeia 29, Alcoholometric table: " +
-			"12 % vol is 9.68 % mass at 60 °F; at 20 °C it takes up to 0.05 less, as ethanol expands more than the mixture."},
+		Source: Source{Read, "OIML R 22 (1973), table I: ethanol weighs 789.24 kg/m³ at 20 °C; 0.120 L × 789.24 = 94.71 g (this holds only the way through the mass and back). United States Pharmacopeia 29, Alcoholometric table: " +
+			"12 % vol is 9.68 % mass at 60 °F, from other measurements."},
 		Work: func(w *Working) {
 			v := units.PercentVolume.Of(12)
 			m := gravity.ByMass(v)
@@ -50,7 +50,12 @@ func volumeToMassOnAScale() Problem {
 			w.Step("12 %% vol is %s; the litre weighs %.2f g.", m.Text(units.PercentMass, 3), d.In(units.KilogramPerCubicMetre))
 			w.Step("The product is %.2f g of ethanol.", grams)
 			w.Answer("ethanol in a litre", grams, 2, "g", 94.71, 0.01)
-			w.Answer("share of the mass", m.In(units.PercentMass), 2, "% mass", 9.68, 0.05)
+			cool, at60 := units.Fahrenheit.Of(60), m
+			pure := must(gravity.EthanolDensity(units.PercentMass.Of(100), cool))
+			for range 5 {
+				at60 = must(units.PercentMass.Try(12 * pure.In(units.KilogramPerCubicMetre) / must(gravity.EthanolDensity(at60, cool)).In(units.KilogramPerCubicMetre)))
+			}
+			w.Answer("share of the mass, both volumes at 60 °F", at60.In(units.PercentMass), 2, "% mass", 9.68, 0.01)
 		},
 	}
 }

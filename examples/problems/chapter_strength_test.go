@@ -14,7 +14,7 @@ func Example_volumeToMassOnAScale() {
 	// 12 % vol is 9.641 % mass; the litre weighs 982.35 g.
 	// The product is 94.71 g of ethanol.
 	// => ethanol in a litre: 94.71 g (check 94.71, within 0.01)
-	// => share of the mass: 9.64 % mass (check 9.68, within 0.05)
+	// => share of the mass, both volumes at 60 °F: 9.68 % mass (check 9.68, within 0.01)
 }
 
 func Example_apothecaryTable() {

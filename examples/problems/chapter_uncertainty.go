@@ -165,7 +165,7 @@ func scaleUnderTheFermenter() Problem {
 		Ask:   "A wash of 4.5 kg of sugar in 55.5 kg of water has lost 1.50 kg. How strong is it, if 1.4 g/L of CO2 are still dissolved?",
 		Given: []string{"4.5 kg sucrose, 55.5 kg water", "lost 1.50 kg; 1.4 g/L still in the liquid"},
 		Source: Source{ByHand, "CO2 in all 1.50 + 58.4 × 0.0014 = 1.582 kg; with it go 1.582 × 46.069/44.009 = 1.656 kg of ethanol. The liquid without its gas weighs 60 − 1.582 − yeast 0.165 = 58.25 kg: 2.843 % mass. " +
-			"3.35 kg of sugar are used, 1.15 + 0.13 kg of extract left, 2.2 %: gravity 0.9949 + 0.0085 = 1.0034; 2.843 × 1.0034 × 0.9982/0.78924 = 3.61 % vol."},
+			"3.35 kg of sugar are used: 1.15 kg left (1.97 %, + 0.0077) and 0.13 kg of glycerol and acids (0.22 %, which weighs less in the gravity, + 0.0005): 0.9949 + 0.0082 = 1.0031; 2.843 × 1.0031 × 0.9982/0.78924 = 3.61 % vol."},
 		Work: func(w *Working) {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(55.5), units.Kilogram.Of(4.5), units.Mass{}))
 			now, made, err := gravity.FromWeightLost(wash, units.Kilogram.Of(1.5), units.GramCO2PerLitre.Of(1.4), gravity.SugarWashYield(gravity.Sucrose))
