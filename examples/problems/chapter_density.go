@@ -57,8 +57,8 @@ func pureEthanol() Problem {
 		Title: "Pure ethanol, cold and warm",
 		Ask:   "What does a litre of pure ethanol weigh at 5, 20 and 40 °C?",
 		Given: []string{"strength 100 % mass"},
-		Source: Source{Read, "OIML R 22, International alcoholometric tables (1973), table I, column 100 %: 801.99, 789.24 and 771.93 kg/m³ " +
-			"(seen in a general data set; that it is this table was recalled)."},
+		Source: Source{secondHand, "801.99, 789.24 and 771.93 kg/m³ in a general data set of compounds that names no source. " +
+			"That they are OIML R 22, International alcoholometric tables (1973), table I, column 100 %, is recalled from memory."},
 		Work: func(w *Working) {
 			all := units.PercentMass.Of(100)
 			for _, row := range []struct {
@@ -113,7 +113,7 @@ func sucroseTwentyPercent() Problem {
 		Title:  "A syrup of 20 %",
 		Ask:    "What is the specific gravity 20/20 °C of 20 g sugar in 100 g of solution?",
 		Given:  []string{"extract 20 % mass"},
-		Source: Source{Read, "Bates et al., NBS Circular 440 (1942), table 109 (as anchors in a collection of engineering data): 1.08287; 10 % is 1.03998. ICUMSA SPS-4 lies 0.00005 higher at 20 %."},
+		Source: Source{secondHand, "1.08287; 10 % is 1.03998: check values in a collection of engineering data, which gives them as Bates et al., NBS Circular 440 (1942), table 109; the circular itself was not seen. ICUMSA SPS-4 lies 0.00005 higher at 20 %."},
 		Work: func(w *Working) {
 			d := must(gravity.SucroseDensity(units.DegreePlato.Of(20), units.Celsius.Of(20)))
 			w.Step("ICUMSA SPS-4 (1994): %s; water %s.", d.Text(units.KilogramPerCubicMetre, 3),

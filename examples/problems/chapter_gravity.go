@@ -22,7 +22,7 @@ func brixInAir() Problem {
 		Title:  "A table made by weighing in air",
 		Ask:    "The old table of Brix gives specific gravities 20/20 °C in air. What does it print for 10 and 14 °Bx?",
 		Given:  []string{"10 °Bx and 14 °Bx"},
-		Source: Source{Read, "Bates et al., NBS Circular 440 (1942), table 114, as embedded in the definitions of GNU units 2.22: 1.04003 and 1.05683. ICUMSA SPS-4 lies up to 0.00003 higher here."},
+		Source: Source{Read, "GNU units 2.22 (A. Mariano, 2022), definitions of units, which carry NBS Circular 440 (Bates et al., 1942), table 114, row by row: 1.04003 and 1.05683. The circular itself was not seen. ICUMSA SPS-4 lies up to 0.00003 higher here."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				bx    units.Extract
@@ -62,7 +62,7 @@ func readInAWarmJar() Problem {
 		Given: []string{"reading 1.0360 at 30 °C", "no alcohol yet", "glass grows by 25 millionths a kelvin"},
 		Source: Source{ByHand, "From 20 to 30 °C water falls by 998.203 − 995.650 = 2.553 kg/m³ and, by the temperature terms of ICUMSA SPS-4 with 9.7 % of sugar, " +
 			"another 0.1·(46.27·0.097 + 7.17·0.0094) − 0.01·59.8·0.097 + 0.001·47·0.097 = 0.40: together 2.95. " +
-			"Glass: 1.036 × 25e-6 × 10 = 0.00026 the other way. 2.95/998.2 − 0.00026 = 0.00270. 1.0360 + 0.0027 = 1.0387."},
+			"Glass: 1.036 × 0.000025 × 10 = 0.00026 the other way. 2.95/998.2 − 0.00026 = 0.00270. 1.0360 + 0.0027 = 1.0387."},
 		Work: func(w *Working) {
 			h := gravity.Hydrometer{Reference: gravity.At20}
 			g := must(h.Correct(1.0360, units.Celsius.Of(30), units.StrengthByVolume{}))
@@ -114,7 +114,7 @@ func indexOfSyrup() Problem {
 		Title:  "What the refractometer sees",
 		Ask:    "What is the refractive index of syrups of 10, 20 and 50 °Bx, and which scale value belongs to 1.36384?",
 		Given:  []string{"20 °C, 589 nm"},
-		Source: Source{Read, "ICUMSA 1974 (as anchors in a collection of engineering data): 10 °Bx 1.34782, 20 °Bx 1.36384, 50 °Bx 1.42009."},
+		Source: Source{secondHand, "10 °Bx 1.34782, 20 °Bx 1.36384, 50 °Bx 1.42009: check values in a collection of engineering data, which gives them as ICUMSA 1974; the table itself was not seen."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				bx    units.Extract
@@ -141,8 +141,8 @@ func warmRefractometer() Problem {
 			b := must(gravity.RefractometerCorrectionCRC(cold, units.Celsius.Of(15)))
 			c := must(gravity.RefractometerCorrectionOIV(cold, units.Celsius.Of(15)))
 			w.Step("A warm syrup bends light less, so the reading is too low: the correction is added, and taken off below 20 °C. Between the printed columns it is interpolated.")
-			w.Step("At 25 °C add %s; at 15 °C add %s by one table, %s by the other.", a.Text(units.DegreePlato, 2),
-				b.Text(units.DegreePlato, 2), c.Text(units.DegreePlato, 2))
+			w.Step("At 25 °C add %s; at 15 °C take off %.2f by one table, %.2f by the other.", a.Text(units.DegreePlato, 2),
+				-b.In(units.DegreePlato), -c.In(units.DegreePlato))
 			w.Answer("must of 25 °C", warm.Plus(a).In(units.DegreePlato), 2, "°Bx", 12.32, 0.005)
 			w.Answer("must of 15 °C, CRC", cold.Plus(b).In(units.DegreePlato), 2, "°Bx", 14.69, 0.005)
 			w.Answer("must of 15 °C, OIV", cold.Plus(c).In(units.DegreePlato), 2, "°Bx", 14.67, 0.005)

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"math"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 )
@@ -88,7 +90,7 @@ func strengthWithDoubt() Problem {
 		Title: "A strength from two readings, with its doubt",
 		Ask:   "A sugar wash fell from 1.0282 to 0.9960, each known within a standard uncertainty of 0.0006. What is the strength, and how sure is it?",
 		Given: []string{"1.0282 and 0.9960, u = 0.0006 each, independent", "yield of a sugar wash, known within 3 %"},
-		Source: Source{ByHand, "Dry at 0.9940 the wash has 4.60 % vol (the hall's batch), so 34.2 thousandths of gravity are 4.60 % vol, 0.1345 each. 1.0282 − 0.9960 = 32.2 thousandths: 4.33 % vol. " +
+		Source: Source{ByHand, "4.415 kg of sugar in 57.42 kg of water start at 1.0282 and end dry at 0.9940 with 4.60 % vol, so 34.2 thousandths of gravity are 4.60 % vol, 0.1345 each. 1.0282 − 0.9960 = 32.2 thousandths: 4.33 % vol. " +
 			"Two readings: 0.6 × 0.1345 × √2 = 0.114 % vol. The yield comes on top."},
 		Work: func(w *Working) {
 			u := units.One.Of(0.0006)
@@ -127,7 +129,10 @@ func doubtsInSquares() Problem {
 			drawn, failed, err := units.Simulate(extract, 20000, 1, &sugar, &water)
 			must(drawn, err)
 			w.Step("The sugar brings %s, the water %s: better scales for the sugar first.", parts[0].Text(units.DegreePlato, 4), parts[1].Text(units.DegreePlato, 4))
-			w.Step("20,000 random draws (%d failed) agree: %s.", failed, drawn.Uncertainty().Text(units.DegreePlato, 4))
+			if failed > 0 {
+				w.Step("%d of the random draws had no result.", failed)
+			}
+			w.Step("20,000 random draws agree: %s.", drawn.Uncertainty().Text(units.DegreePlato, 4))
 			w.Answer("extract", got.Value().In(units.DegreePlato), 3, "°P", 7.140, 0.0005)
 			w.Answer("standard uncertainty", got.Uncertainty().In(units.DegreePlato), 5, "°P", 0.01609, 0.00002)
 		},
@@ -147,7 +152,15 @@ func twoWitnesses() Problem {
 				claim("distillation", must(units.Measure(units.PercentVolume.Of(4.80), units.PercentVolume.Of(0.10)))))
 			must(mean, err)
 			for _, v := range verdicts {
-				w.Step("%s: %+.2f standard uncertainties from the other; disagrees: %v.", v.Claim.Method, v.Deviation, v.Disagrees)
+				agree := "they agree"
+				if v.Disagrees {
+					agree = "they do not agree"
+				}
+				side := "above"
+				if v.Deviation < 0 {
+					side = "below"
+				}
+				w.Step("The %s is %.2f standard uncertainties %s the other: %s.", v.Claim.Method, math.Abs(v.Deviation), side, agree)
 			}
 			w.Answer("best value", mean.Value().In(units.PercentVolume), 3, "% vol", 4.7385, 0.0005)
 			w.Answer("its doubt", mean.Uncertainty().In(units.PercentVolume), 4, "% vol", 0.08321, 0.00005)

@@ -47,7 +47,7 @@ func Example_doubtsInSquares() {
 	show(doubtsInSquares())
 	// Output:
 	// The sugar brings 0.0150 °P, the water -0.0058 °P: better scales for the sugar first.
-	// 20,000 random draws (0 failed) agree: 0.0162 °P.
+	// 20,000 random draws agree: 0.0162 °P.
 	// => extract: 7.140 °P (check 7.140, within 0.0005)
 	// => standard uncertainty: 0.01609 °P (check 0.01609, within 0.00002)
 }
@@ -55,8 +55,8 @@ func Example_doubtsInSquares() {
 func Example_twoWitnesses() {
 	show(twoWitnesses())
 	// Output:
-	// hydrometer: -1.11 standard uncertainties from the other; disagrees: false.
-	// distillation: +1.11 standard uncertainties from the other; disagrees: false.
+	// The hydrometer is 1.11 standard uncertainties below the other: they agree.
+	// The distillation is 1.11 standard uncertainties above the other: they agree.
 	// => best value: 4.738 % vol (check 4.7385, within 0.0005)
 	// => its doubt: 0.0832 % vol (check 0.08321, within 0.00005)
 }

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"strings"
+
 	"example.org/zymase/units"
 )
 
@@ -110,7 +112,11 @@ func sugarInSevenParts() Problem {
 			for _, p := range parts[1:] {
 				sum = must(sum.Plus(p))
 			}
-			w.Step("Decimal, not binary: the parts are %v.", parts)
+			var words []string
+			for _, p := range parts {
+				words = append(words, p.String())
+			}
+			w.Step("The parts in whole steps of the scale: %s.", strings.Join(words, ", "))
 			w.Step("Their sum is %s, to the last digit.", sum)
 			w.Answer("the first two, each", parts[1].Quantity().In(units.Gram), 1, "g", 14.4, 0)
 			w.Answer("the other five, each", parts[2].Quantity().In(units.Gram), 1, "g", 14.3, 0)
