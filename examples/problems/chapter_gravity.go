@@ -132,7 +132,7 @@ func indexOfSyrup() Problem {
 func warmRefractometer() Problem {
 	return Problem{
 		Title:  "A refractometer without compensation",
-		Ask:    "An uncompensated refractometer set for 20 °C shows 12.0 °Bx in must of 25 °C, and 15.0 °Bx in must of 15 °C. What is true?",
+		Ask:    "An uncompensated refractometer set for 20 °C shows 12.0 °Bx in must of 25 °C, and 15.0 °Bx in must of 15 °C. How much do the two musts really hold?",
 		Given:  []string{"reading 12.0 °Bx at 25 °C", "reading 15.0 °Bx at 15 °C"},
 		Source: Source{Read, "International temperature correction table of 1936 as the CRC Handbook prints it: +0.32 at 25 °C both for 10 and 15 %; −0.31 at 15 °C for 15 %. OIV-MA-AS2-02 table I: −0.33 at 15 °C for 15 %. 12.0 + 0.32 = 12.32; 15.0 − 0.31 = 14.69 or 15.0 − 0.33 = 14.67."},
 		Work: func(w *Working) {

@@ -101,7 +101,7 @@ func strengthWithDoubt() Problem {
 			readings := must(gravity.MeasuredStrength(original, final, y, 0, 0))
 			shared := must(gravity.MeasuredStrength(original, final, y, 0, 1))
 			w.Step("From the readings alone %s, with the yield %s.", readings.Text(units.PercentVolume, 2, 1), both.Text(units.PercentVolume, 2, 1))
-			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 2, 1))
+			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 3, 1))
 			label := must(gravity.LabelTolerance(gravity.EUOther, both.Value()))
 			w.Step("EU law allows ± %s on such a label; at k = 2 the doubt is %s. Capability %.1f, where 1 is just enough.", label.Text(units.PercentVolume, 1),
 				must(both.Expanded(2)).Text(units.PercentVolume, 2), must(both.Capability(label)))
@@ -128,7 +128,7 @@ func doubtsInSquares() Problem {
 			parts := must(units.Budget(extract, &sugar, &water))
 			drawn, failed, err := units.Simulate(extract, 20000, 1, &sugar, &water)
 			must(drawn, err)
-			w.Step("The sugar brings %s, the water %s: better scales for the sugar first.", parts[0].Text(units.DegreePlato, 4), parts[1].Text(units.DegreePlato, 4))
+			w.Step("The doubt of the sugar moves it by %.4f °P, that of the water by %.4f °P: a better scale for the sugar first.", math.Abs(parts[0].In(units.DegreePlato)), math.Abs(parts[1].In(units.DegreePlato)))
 			if failed > 0 {
 				w.Step("%d of the random draws had no result.", failed)
 			}
