@@ -103,7 +103,7 @@ func gypsumSolubility() Problem {
 		Title:  "How much gypsum dissolves",
 		Ask:    "How much gypsum does a kilogram of pure water dissolve at 25 °C, and at 0.5 °C?",
 		Given:  []string{"pure water, 25 °C and 0.5 °C, under air"},
-		Source: Source{Read, "Marshall & Slusher, J. Phys. Chem. 70 (1966), gypsum in pure water: 0.0151 and 0.0128 mol/kg, 2.60 and 2.20 g/kg. Data bases of geochemistry differ by up to 5 % here; 3 % is allowed."},
+		Source: Source{Read, "Marshall & Slusher, J. Phys. Chem. 70 (1966), gypsum in pure water (as the US Geological Survey carries it in the test data of PHREEQC 3): 0.0151 and 0.0128 mol/kg, 2.60 and 2.20 g/kg. Data bases of geochemistry differ by up to 5 % here; 3 % is allowed."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				t             units.Temperature
@@ -125,7 +125,7 @@ func calciteUnderGas() Problem {
 		Title: "Chalk needs CO2",
 		Ask:   "How much chalk dissolves in a kilogram of water at 25 °C under 1 bar of CO2?",
 		Given: []string{"pure water, 25 °C, CO2 at 1 bar, calcite"},
-		Source: Source{Read, "Literature points of calcite at about 1 bar CO2 collected by the US Geological Survey: 0.00917 mol/kg at 25 °C. The points scatter by 5 % (0.00862 at 24 °C) and two geochemical data bases differ by as much " +
+		Source: Source{Read, "Literature points of calcite at about 1 bar CO2 collected by the US Geological Survey in the test data of PHREEQC 3: 0.00917 mol/kg at 25 °C. The points scatter by 5 % (0.00862 at 24 °C) and two geochemical data bases differ by as much " +
 			"(0.0089 and 0.0093), so 10 % is allowed."},
 		Work: func(w *Working) {
 			d := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).AtRestWith(water.Calcite, water.CO2LostTo(units.Bar.Of(1))))

@@ -73,7 +73,7 @@ func henryTable() Problem {
 		Title:  "Henry's law for the brewer's cellar",
 		Ask:    "How much CO2 does a kilogram of water take up at a fugacity of 1 atm, at 4 °C and at 20 °C?",
 		Given:  []string{"fresh water, 4 °C and 20 °C"},
-		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III, salinity 0, printed in hundredths as 6.649 and 3.916: 0.06649 and 0.03916 mol/(kg·atm)."},
+		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), salinity 0, printed in hundredths as 6.649 and 3.916: 0.06649 and 0.03916 mol/(kg·atm)."},
 		Work: func(w *Working) {
 			cold := must(carbonation.HenryWeiss(units.Celsius.Of(4), units.Share{}))
 			warm := must(carbonation.HenryWeiss(units.Celsius.Of(20), units.Share{}))
@@ -91,7 +91,7 @@ func seaWater() Problem {
 		Title:  "Salt drives gas out",
 		Ask:    "How much CO2 does sea water of 35 ‰ take up at 0 °C and at 5 °C, and how much less is that than fresh water?",
 		Given:  []string{"salinity 3.5 %, 0 °C and 5 °C"},
-		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III, printed in hundredths as 6.287 and 5.213: 0.06287 and 0.05213 mol/(kg·atm); fresh water at 0 °C 0.07758."},
+		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), printed in hundredths as 6.287 and 5.213: 0.06287 and 0.05213 mol/(kg·atm); fresh water at 0 °C 0.07758."},
 		Work: func(w *Working) {
 			salt := units.Percent.Of(3.5)
 			a := must(carbonation.HenryWeiss(units.Celsius.Of(0), salt))

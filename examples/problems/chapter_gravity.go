@@ -79,7 +79,7 @@ func belowOne() Problem {
 		Title: "A reading below water",
 		Ask:   "Nothing but 4 g of ethanol in 100 g: what is the gravity, and what apparent extract does a saccharometer show?",
 		Given: []string{"4 % mass of ethanol, no extract, 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions: ethanol 4 % has 0.9910 g/mL, so 0.9910/0.99820 = 0.9928. " +
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public transcription of the table): ethanol 4 % has 0.9910 g/mL, so 0.9910/0.99820 = 0.9928. " +
 			"Near zero a degree Plato is 3.852 kg/m³ (first coefficient of ICUMSA SPS-4): (991.0 − 998.2)/3.852 = −1.87 °P."},
 		Work: func(w *Working) {
 			s := must(gravity.NewSolution(units.Gram.Of(96), units.Mass{}, units.Gram.Of(4)))
@@ -134,7 +134,7 @@ func warmRefractometer() Problem {
 		Title:  "A refractometer without compensation",
 		Ask:    "An uncompensated refractometer set for 20 °C shows 12.0 °Bx in must of 25 °C, and 15.0 °Bx in must of 15 °C. How much do the two musts really hold?",
 		Given:  []string{"reading 12.0 °Bx at 25 °C", "reading 15.0 °Bx at 15 °C"},
-		Source: Source{Read, "International temperature correction table of 1936 as the CRC Handbook prints it: +0.32 at 25 °C both for 10 and 15 %; −0.31 at 15 °C for 15 %. OIV-MA-AS2-02 table I: −0.33 at 15 °C for 15 %. 12.0 + 0.32 = 12.32; 15.0 − 0.31 = 14.69 or 15.0 − 0.33 = 14.67."},
+		Source: Source{Read, "International temperature correction table of 1936 as the CRC Handbook prints it (and M. T. Flanagan's scientific library carries it): +0.32 at 25 °C both for 10 and 15 %; −0.31 at 15 °C for 15 %. OIV-MA-AS2-02 table I: −0.33 at 15 °C for 15 %. 12.0 + 0.32 = 12.32; 15.0 − 0.31 = 14.69 or 15.0 − 0.33 = 14.67."},
 		Work: func(w *Working) {
 			warm, cold := units.DegreePlato.Of(12), units.DegreePlato.Of(15)
 			a := must(gravity.RefractometerCorrectionCRC(warm, units.Celsius.Of(25)))

@@ -56,7 +56,7 @@ func distilled() Problem {
 		Title: "Strength by distillation",
 		Ask:   "100 mL of a beer are distilled and made up to 100 mL; the distillate weighs 991.00 kg/m³ at 20 °C. What is the strength?",
 		Given: []string{"sample and distillate 100 mL", "991.00 kg/m³ at 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed.: 991.0 kg/m³ is 4 % mass of ethanol and 0.860 mol/L, 0.860 × 46.069/7.8924 = 5.020 % vol. " +
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed. (read in a public transcription of the table): 991.0 kg/m³ is 4 % mass of ethanol and 0.860 mol/L, 0.860 × 46.069/7.8924 = 5.020 % vol. " +
 			"The table is printed to 0.1 kg/m³ (0.07 % vol) and rests on other data than OIML R 22."},
 		Work: func(w *Working) {
 			s := must(gravity.DistillateStrength(units.Millilitre.Of(100), units.Millilitre.Of(100), units.KilogramPerCubicMetre.Of(991.00), units.Celsius.Of(20)))
@@ -73,7 +73,7 @@ func boiledOff() Problem {
 		Title: "Strength by boiling off",
 		Ask:   "A drink reads 1.0060; with its ethanol boiled off and water in its place it reads 1.0132. What was its strength?",
 		Given: []string{"gravity 1.0060 before, 1.0132 after, at 20 °C and the same volume"},
-		Source: Source{Read, "Tabarié: 1.0060 − 1.0132 + 1 = 0.9928. CRC Handbook of Chemistry and Physics, 102nd ed.: 0.9928 × 0.99820 = 0.99101 g/mL is 4 % mass of ethanol (0.9910), 5.020 % vol. " +
+		Source: Source{Read, "Tabarié: 1.0060 − 1.0132 + 1 = 0.9928. CRC Handbook of Chemistry and Physics, 102nd ed. (read in a public transcription of the table): 0.9928 × 0.99820 = 0.99101 g/mL is 4 % mass of ethanol (0.9910), 5.020 % vol. " +
 			"The table is printed to 0.0001 g/mL, which is 0.07 % vol."},
 		Work: func(w *Working) {
 			before, after := must(gravity.FromSG(1.0060)), must(gravity.FromSG(1.0132))

@@ -63,7 +63,7 @@ func airAtThousandMetres() Problem {
 		Title: "The air at 500 m and at 1000 m",
 		Ask:   "What is the pressure of the standard atmosphere at these heights, on which every gauge stands?",
 		Given: []string{"heights of 500 m and 1000 m above sea level"},
-		Source: Source{Read, "ASHRAE Handbook, Fundamentals, chapter Psychrometrics, table 1, Standard atmospheric data: " +
+		Source: Source{Read, "ASHRAE Handbook, Fundamentals, chapter Psychrometrics, table 1, Standard atmospheric data (rows as the tests of the library PsychroLib carry them): " +
 			"95.461 and 89.875 kPa."},
 		Work: func(w *Working) {
 			low := must(units.AtAltitude(units.Metre.Of(500))).Pressure()

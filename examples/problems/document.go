@@ -25,7 +25,7 @@ const columns = 92
 // writeList prints a line for each problem.
 func writeList(out io.Writer, chapters []Chapter) error {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%d worked problems; %d of them (marked *) rest on a published example or table that was read.\n",
+	fmt.Fprintf(&b, "%d worked problems; %d of them (marked *) rest on a published example or table, read there or in a copy that is named.\n",
 		count(chapters), published(chapters))
 	n := 0
 	for _, c := range chapters {
@@ -77,7 +77,7 @@ func writeMarkdown(out io.Writer, chapters []Chapter) error {
 	var b strings.Builder
 	b.WriteString("# Worked problems\n\n")
 	fmt.Fprintf(&b, "%d problems in the order of a course. Every number in a working is computed by the library; "+
-		"each answer stands beside a check value. %d problems rest on a published worked example or table that was read, "+
+		"each answer stands beside a check value. %d problems rest on a published worked example or table, read there or in a copy that is named; "+
 		"the others say what they rest on.\n\n## Contents\n", count(chapters), published(chapters))
 	n := 0
 	for _, c := range chapters {
