@@ -52,7 +52,7 @@ func Example_needOfTheWash() {
 func Example_feedInThree() {
 	show(feedInThree())
 	// Output:
-	// In all 18.837 g; of the nitrogen wanted 0.0 mg/L is missing.
+	// In all 18.837 g; missing of the nitrogen wanted: none.
 	// When 0 % of the sugar is used: 6.3 g.
 	// When 17 % of the sugar is used: 6.3 g.
 	// When 33 % of the sugar is used: 6.2 g.

@@ -72,7 +72,7 @@ func sorbateForWine() Problem {
 		Title:  "Sorbate by strength",
 		Ask:    "How much potassium sorbate keeps a wine of 12 % vol, and one of 10.5 % vol, from fermenting again, and what does the table say of a drink of 4.6 % vol?",
 		Given:  []string{"12 % vol and 10.5 % vol, pH 3.3"},
-		Source: Source{Practice, "A table that home winemakers pass on (How to add potassium sorbate, an article that names no measurement behind it): 200, 170, 130, 100 and 70 mg/L at 10, 11, 12, 13 and 14 % vol below pH 3.5; half way between 10 and 11 it is 185."},
+		Source: Source{Practice, "A table that home winemakers pass on (How to add potassium sorbate, a home-wine article; no measurement behind it was found): 200, 170, 130, 100 and 70 mg/L at 10, 11, 12, 13 and 14 % vol below pH 3.5; half way between 10 and 11 it is 185."},
 		Work: func(w *Working) {
 			a := must(nutrient.SorbateByStrength(units.PercentVolume.Of(12), 3.3))
 			b := must(nutrient.SorbateByStrength(units.PercentVolume.Of(10.5), 3.3))

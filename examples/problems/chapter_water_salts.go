@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -56,7 +58,11 @@ func saltsForATarget() Problem {
 			for _, d := range r.Doses {
 				w.Step("%s: %s.", d.Salt, d.Mass.Text(units.Gram, 3))
 			}
-			w.Step("The water then has a hardness of %s and is off both targets by %.2f mg/L.", r.Water.Hardness().Text(units.GermanDegree, 1), r.Deviation)
+			off := fmt.Sprintf("is off the targets by %.2f mg/L", r.Deviation)
+			if r.Deviation < 0.005 {
+				off = "meets both targets"
+			}
+			w.Step("The water then has a hardness of %s and %s.", r.Water.Hardness().Text(units.GermanDegree, 1), off)
 			w.Answer("gypsum", r.Doses[0].Mass.In(units.Gram), 2, "g", 6.452, 0.005)
 			w.Answer("calcium chloride dihydrate", r.Doses[1].Mass.In(units.Gram), 2, "g", 6.220, 0.005)
 			w.Answer("calcium", r.Water.Ion(water.Calcium).In(units.MilligramPerLitre), 1, "mg/L", 53.29, 0.05)

@@ -23,7 +23,7 @@ func Example_saltsForATarget() {
 	// Output:
 	// gypsum: 6.452 g.
 	// calcium chloride dihydrate: 6.220 g.
-	// The water then has a hardness of 7.5 °dH and is off both targets by 0.00 mg/L.
+	// The water then has a hardness of 7.5 °dH and meets both targets.
 	// => gypsum: 6.45 g (check 6.452, within 0.005)
 	// => calcium chloride dihydrate: 6.22 g (check 6.22, within 0.005)
 	// => calcium: 53.3 mg/L (check 53.29, within 0.05)
