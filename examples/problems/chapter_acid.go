@@ -1,6 +1,8 @@
 package main
 
 import (
+	"math"
+
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -22,7 +24,7 @@ func gasWaterPH() Problem {
 		Ask:   "Pure water stands under CO2 at 1 atm and 25 °C. What is its pH?",
 		Given: []string{"pure water, 25 °C, CO2 at 101.325 kPa"},
 		Source: Source{ByHand, "Constants read in Plummer & Busenberg (1982) for 25 °C: pKH 1.468, pK1 6.352. Fugacity 0.995 atm (second virial −123 cm³/mol). CO2 = 0.995 × 10^−1.468 = 0.03387 mol/kg; " +
-			"the charges of H+ and HCO3− are equal and so are their activities: a(H)² = 10^−6.352 × 0.03387 = 1.506e-8, pH = 3.911."},
+			"the charges of H+ and HCO3− are equal and so are their activities: a(H)² = 10^−6.352 × 0.03387 = 1.506 × 10^−8, pH = 3.911."},
 		Work: func(w *Working) {
 			e := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).Under(units.StandardAtmosphere.Of(1)))
 			w.Step("The fugacity of the gas sets the dissolved CO2; electroneutrality asks for as much HCO3− as H+.")
@@ -37,7 +39,7 @@ func rainWaterPH() Problem {
 		Title:  "The pH of rain",
 		Ask:    "What is the pH of pure water that has stood in open air at 25 °C?",
 		Given:  []string{"pure water, 25 °C", "air with 420 µmol of CO2 a mole (mean of 2023, recalled from memory)"},
-		Source: Source{ByHand, "As under 1 atm, with 420e-6 atm: CO2 = 420e-6 × 10^−1.468 = 1.430e-5 mol/kg; a(H)² = 10^−6.352 × 1.430e-5 = 6.36e-12; pH = 5.598."},
+		Source: Source{ByHand, "Constants read in Plummer & Busenberg (1982) for 25 °C: pKH 1.468, pK1 6.352. 420 millionths of an atm: CO2 = 0.000420 × 10^−1.468 = 0.00001430 mol/kg; HCO3− balances H+, so a(H)² = 10^−6.352 × 0.00001430 = 6.36 × 10^−12; pH = 5.598."},
 		Work: func(w *Working) {
 			e := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).InAir())
 			w.Step("The air presses with %s of CO2.", e.CO2Pressure().Text(units.Kilopascal, 4))
@@ -59,7 +61,12 @@ func pressureOfCO2InTap() Problem {
 			e := must(p.Equilibrium())
 			w.Step("Alkalinity and pH leave one content of carbon: %s, of which CO2 %s.", e.InorganicCarbon().Text(units.MillimolePerLitre, 4),
 				e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 4))
-			w.Step("Open air has %s, so this water gives off CO2 and its pH rises; calcite saturation index %.1f.", must(p.InAir()).CO2Pressure().Text(units.Kilopascal, 4), e.SaturationIndex(water.Calcite))
+			w.Step("Open air has %s, so this water gives off CO2 and its pH rises.", must(p.InAir()).CO2Pressure().Text(units.Kilopascal, 4))
+			if index := e.SaturationIndex(water.Calcite); math.Abs(index) < 0.05 {
+				w.Step("It is just saturated with calcite: chalk neither drops out nor dissolves.")
+			} else {
+				w.Step("Its calcite saturation index is %.1f.", index)
+			}
 			w.Answer("inorganic carbon", e.InorganicCarbon().In(units.MillimolePerLitre), 3, "mmol/L", 3.0651, 0.01)
 			w.Answer("CO2 pressure", e.CO2Pressure().In(units.Kilopascal), 3, "kPa", 0.5164, 0.01)
 		},
@@ -96,7 +103,7 @@ func gypsumSolubility() Problem {
 		Title:  "How much gypsum dissolves",
 		Ask:    "How much gypsum does a kilogram of pure water dissolve at 25 °C, and at 0.5 °C?",
 		Given:  []string{"pure water, 25 °C and 0.5 °C, under air"},
-		Source: Source{Read, "Marshall & Slusher, J. Phys. Chem. 70 (1966), gypsum in pure water: 0.0151 and 0.0128 mol/kg, 2.60 and 2.20 g/kg. Data bases of geochemistry differ by up to 5 % here; 3 % is allowed."},
+		Source: Source{Read, "Marshall & Slusher, J. Phys. Chem. 70 (1966), gypsum in pure water (as the US Geological Survey carries it in the test data of PHREEQC 3): 0.0151 and 0.0128 mol/kg, 2.60 and 2.20 g/kg. Data bases of geochemistry differ by up to 5 % here; 3 % is allowed."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				t             units.Temperature
@@ -118,13 +125,13 @@ func calciteUnderGas() Problem {
 		Title: "Chalk needs CO2",
 		Ask:   "How much chalk dissolves in a kilogram of water at 25 °C under 1 bar of CO2?",
 		Given: []string{"pure water, 25 °C, CO2 at 1 bar, calcite"},
-		Source: Source{Read, "Literature points of calcite at about 1 bar CO2 collected by the US Geological Survey: 0.00917 mol/kg at 25 °C. The points scatter by 5 % (0.00862 at 24 °C) and two geochemical data bases differ by as much " +
+		Source: Source{Read, "Literature points of calcite at about 1 bar CO2 collected by the US Geological Survey in the test data of PHREEQC 3: 0.00917 mol/kg at 25 °C. The points scatter by 5 % (0.00862 at 24 °C) and two geochemical data bases differ by as much " +
 			"(0.0089 and 0.0093), so 10 % is allowed."},
 		Work: func(w *Working) {
 			d := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).AtRestWith(water.Calcite, water.CO2LostTo(units.Bar.Of(1))))
 			mol := -d.Amount / 0.9982 / 1000
 			w.Step("At rest %.5f mol have dissolved in a kilogram, %.2f g; the pH is %.2f.", mol, mol*water.Chalk.MolarMass(), d.Equilibrium.PH())
-			w.Step("%s", water.DoseWarnings(units.Litre.Of(60), water.Chalk.Dose(units.Gram.Of(6)))[0])
+			w.Step("Whoever doses it as a salt is warned: “%s.”", water.DoseWarnings(units.Litre.Of(60), water.Chalk.Dose(units.Gram.Of(6)))[0])
 			w.Answer("solubility", mol, 4, "mol/kg", 0.00917, 0.00092)
 		},
 	}
@@ -135,7 +142,7 @@ func halfNeutralised() Problem {
 		Title: "An acid half neutralised",
 		Ask:   "A drink holds 20 mmol/L of lactic acid, half of it neutralised with sodium. What is its pH at 25 °C?",
 		Given: []string{"lactate 20 mmol/L in all", "sodium 10 mmol/L"},
-		Source: Source{ByHand, "pK 3.86 (compilation of organic acids). Half neutralised: pH = pK + log(γ·A/HA). Ionic strength 0.0102, γ = 0.90 (Davies), a(H) about 1.4e-4, H+ 0.16 mmol/L: A = 10.16, HA = 9.84. " +
+		Source: Source{ByHand, "pK 3.86 (compilation of organic acids). Half neutralised: pH = pK + log(γ·A/HA). Ionic strength 0.0102, γ = 0.90 (Davies), a(H) about 0.00014, H+ 0.16 mmol/L: A = 10.16, HA = 9.84. " +
 			"pH = 3.86 + log(0.90 × 10.16/9.84) = 3.86 − 0.046 + 0.014 = 3.83. Buffer: 2.3026 × (20 × 0.508 × 0.492 + 0.16) = 11.9 mEq/L."},
 		Work: func(w *Working) {
 			wash := water.Wash{StrongIons: units.MilliequivalentPerLitre.Of(10), Lactate: units.MillimolePerLitre.Of(20)}

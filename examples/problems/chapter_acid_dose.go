@@ -127,7 +127,7 @@ func lyeInSoftWater() Problem {
 			d := must(p.BaseToPH(units.Litre.Of(100), water.SodiumHydroxide, 7))
 			w.Step("Carbon before %s; a closed water keeps it, lye turns CO2 into HCO3−.", must(p.Equilibrium()).InorganicCarbon().Text(units.MillimolePerLitre, 3))
 			w.Step("CO2 falls from %s to %s.", must(p.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3), must(d.Water.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3))
-			w.Step("The same with baking soda takes %s, as it brings carbon of its own.", must(p.BaseToPH(units.Litre.Of(100), water.BakingSoda, 7)).Dose.Mass.Text(units.Gram, 0))
+			w.Step("Baking soda in its place would take %s, as it brings carbon of its own.", must(p.BaseToPH(units.Litre.Of(100), water.BakingSoda, 7)).Dose.Mass.Text(units.Gram, 0))
 			w.Answer("sodium hydroxide", d.Dose.Mass.In(units.Gram), 2, "g", 1.546, 0.01)
 			w.Caution(d.Cautions...)
 		},

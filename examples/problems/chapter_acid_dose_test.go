@@ -59,7 +59,7 @@ func Example_lyeInSoftWater() {
 	// Output:
 	// Carbon before 1.686 mmol/L; a closed water keeps it, lye turns CO2 into HCO3−.
 	// CO2 falls from 0.686 mmol/L to 0.299 mmol/L.
-	// The same with baking soda takes 19 g, as it brings carbon of its own.
+	// Baking soda in its place would take 19 g, as it brings carbon of its own.
 	// => sodium hydroxide: 1.55 g (check 1.546, within 0.01)
 }
 

@@ -20,7 +20,8 @@ func Example_pressureOfCO2InTap() {
 	show(pressureOfCO2InTap())
 	// Output:
 	// Alkalinity and pH leave one content of carbon: 3.0629 mmol/L, of which CO2 0.1966 mmol/L.
-	// Open air has 0.0426 kPa absolute, so this water gives off CO2 and its pH rises; calcite saturation index -0.0.
+	// Open air has 0.0426 kPa absolute, so this water gives off CO2 and its pH rises.
+	// It is just saturated with calcite: chalk neither drops out nor dissolves.
 	// => inorganic carbon: 3.063 mmol/L (check 3.0651, within 0.01)
 	// => CO2 pressure: 0.510 kPa (check 0.5164, within 0.01)
 }
@@ -49,7 +50,7 @@ func Example_calciteUnderGas() {
 	show(calciteUnderGas())
 	// Output:
 	// At rest 0.00928 mol have dissolved in a kilogram, 0.93 g; the pH is 6.01.
-	// chalk hardly dissolves in water: 0.013 g/L, and more only with CO2 or acid
+	// Whoever doses it as a salt is warned: “chalk hardly dissolves in water: 0.013 g/L, and more only with CO2 or acid.”
 	// => solubility: 0.0093 mol/kg (check 0.00917, within 0.00092)
 }
 

@@ -21,7 +21,7 @@ func alreadyDissolved() Problem {
 		Title: "What is dissolved already",
 		Ask:   "The sparkler fermented in the hall at up to 21 °C under an airlock. How much CO2 does it still hold when it is bottled cold?",
 		Given: []string{"4.6 % vol, dry", "warmest 21 °C, air of 93.87 kPa"},
-		Source: Source{ByHand, "Weiss 1974 table III: 20 °C 3.916e-2, 22 °C 3.699e-2, so 3.805e-2 mol/(kg·atm) at 21 °C; × 44.009 × 0.9553 kg of water in a litre = 1.600 g/(L·atm). " +
+		Source: Source{ByHand, "Weiss 1974 table III: 20 °C 0.03916, 22 °C 0.03699, so 0.03805 mol/(kg·atm) at 21 °C; × 44.009 × 0.9553 kg of water in a litre = 1.600 g/(L·atm). " +
 			"93.87 less 2.5 of vapours is 91.4 kPa = 0.902 atm; coefficient 0.995: 1.436 g/L."},
 		Work: func(w *Working) {
 			_, drink := sparkler()
@@ -122,13 +122,13 @@ func underAValve() Problem {
 		Title: "Closing the fermenter under a valve",
 		Ask:   "40 L of the sparkler ferment at 18 °C with 10 L of room above. To come to 4.0 g/L, where is the valve set and how much sugar must be left when it is closed?",
 		Given: []string{"40 L of 4.6 % vol, 10 L of room, 18 °C", "target 4.0 g/L", "sea level"},
-		Source: Source{ByHand, "Weiss 1974 table III, 18 °C: 4.155e-2 × 44.009 × 0.9553 = 1.747 g/(L·atm). 4.0/1.747 = 2.290 atm of fugacity, coefficient 0.988 at that pressure: 2.318 atm, vapours 0.02: 2.34 atm, so 1.34 atm = 1.36 bar on the valve. " +
+		Source: Source{ByHand, "Weiss 1974 table III, 18 °C: 0.04155 × 44.009 × 0.9553 = 1.747 g/(L·atm). 4.0/1.747 = 2.290 atm of fugacity, coefficient 0.988 at that pressure: 2.318 atm, vapours 0.02: 2.34 atm, so 1.34 atm = 1.36 bar on the valve. " +
 			"At the air's pressure the drink holds 0.98 × 0.995 × 1.747 = 1.70 g/L. To take up: 40 × 2.30 = 92 g and 10 × 1.34 × 1.85 = 25 g in the room; 117/0.4716 = 248 g of sugar, 6.2 g/L."},
 		Work: func(w *Working) {
 			_, drink := sparkler()
 			f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
 			s := must(carbonation.Spund(drink, units.Celsius.Of(18), units.GramCO2PerLitre.Of(4), f, gravity.SugarWashYield(gravity.Sucrose), units.Atmosphere{}))
-			w.Step("Absolute %s; %s of CO2 for drink and room, at %.4f g from a gram of sugar.", s.Pressure.Text(units.Bar, 3), s.CO2.Text(units.Gram, 1), gravity.SugarWashYield(gravity.Sucrose).CO2())
+			w.Step("The valve has to hold %s; that takes %s of CO2 for drink and room, at %.4f g from a gram of sugar.", s.Pressure.Text(units.Bar, 3), s.CO2.Text(units.Gram, 1), gravity.SugarWashYield(gravity.Sucrose).CO2())
 			w.Step("The verdict, with a rating of 2 bar: %s.", s.Verdict)
 			w.Answer("valve", s.Valve.In(units.BarGauge), 2, "bar", 1.36, 0.03)
 			w.Answer("sugar left", s.Extract.In(units.GramPerLitre), 1, "g/L", 6.2, 0.15)
@@ -157,7 +157,7 @@ func coldCrash() Problem {
 func twoBottleSizes() Problem {
 	return Problem{
 		Title: "One batch, two bottle sizes",
-		Ask:   "The 20 L go into 40 bottles of 330 mL and 9 of 750 mL, each primed by itself on a scale of 0.1 g. What is weighed, and what do the bottles come to?",
+		Ask:   "20 L of a drink with 1.43 g/L of CO2 go into 40 bottles of 330 mL and 9 of 750 mL, each primed with table sugar by itself, on a scale of 0.1 g, to come to 5.73 g/L. What is weighed, and what do the bottles come to?",
 		Given: []string{"20 L, 1.43 g/L dissolved, target 5.73 g/L", "40 × 330 mL and 9 × 750 mL, scale to 0.1 g"},
 		Source: Source{ByHand, "(5.73 − 1.43)/0.51428 = 8.3612 g/L. 0.330 × 8.3612 = 2.759, down to 2.7 g; 0.750 × 8.3612 = 6.271, down to 6.2 g. 40 × 2.7 + 9 × 6.2 = 163.8 g. " +
 			"Small bottles 1.43 + 2.7 × 0.51428/0.330 = 5.638 g/L, large ones 1.43 + 6.2 × 0.51428/0.750 = 5.681 g/L. They hold 19.95 L: 166.8 g when all is mixed in."},

@@ -38,7 +38,7 @@ func waterForMetrology() Problem {
 		Title:  "Two formulas for one water",
 		Ask:    "Two published formulas give the density of water at 25 °C. How far are they from the standard of the steam tables, and from each other?",
 		Given:  []string{"25 °C, 0.1 MPa"},
-		Source: Source{Read, "IAPWS SR6-08, Liquid water at 0.1 MPa, table 8: 997.047013 kg/m³ at 298.15 K."},
+		Source: Source{Read, "IAPWS SR6-08, Liquid water at 0.1 MPa, table 8 (as the tests of the Python library iapws carry it): 997.047013 kg/m³ at 298.15 K."},
 		Work: func(w *Working) {
 			tanaka := must(gravity.WaterDensityTanaka(units.Celsius.Of(25)))
 			bettin := must(gravity.WaterDensity(units.Celsius.Of(25)))
@@ -57,8 +57,8 @@ func pureEthanol() Problem {
 		Title: "Pure ethanol, cold and warm",
 		Ask:   "What does a litre of pure ethanol weigh at 5, 20 and 40 °C?",
 		Given: []string{"strength 100 % mass"},
-		Source: Source{Read, "OIML R 22, International alcoholometric tables (1973), table I, column 100 %: 801.99, 789.24 and 771.93 kg/m³ " +
-			"(seen in a general data set; that it is this table was recalled)."},
+		Source: Source{secondHand, "801.99, 789.24 and 771.93 kg/m³ in a general data set of compounds that names no source. " +
+			"That they are OIML R 22, International alcoholometric tables (1973), table I, column 100 %, is recalled from memory."},
 		Work: func(w *Working) {
 			all := units.PercentMass.Of(100)
 			for _, row := range []struct {
@@ -78,7 +78,7 @@ func tenPercentEthanol() Problem {
 		Title:  "Ten grams of ethanol in a hundred",
 		Ask:    "What is the density of a mixture of 10 g ethanol and 90 g water at 20 °C?",
 		Given:  []string{"strength 10 % mass, 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions: 0.9819 g/mL. The table rests on other measurements than OIML R 22; the two agree within 0.25 kg/m³."},
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public transcription of the table): 0.9819 g/mL. The table rests on other measurements than OIML R 22; the two agree within 0.25 kg/m³."},
 		Work: func(w *Working) {
 			d := must(gravity.EthanolDensity(units.PercentMass.Of(10), units.Celsius.Of(20)))
 			sum := 100 / (10/must(gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))).In(units.GramPerMillilitre) +
@@ -95,7 +95,7 @@ func strengthFromDensity() Problem {
 		Title:  "How strong is it? The density tells",
 		Ask:    "A mixture of ethanol and water weighs 924.72 kg/m³ at 20 °C and 932.26 kg/m³ at 10 °C. What is its strength by mass?",
 		Given:  []string{"density in vacuum 924.72 kg/m³ at 20 °C", "932.26 kg/m³ at 10 °C"},
-		Source: Source{Read, "Osborne, McKelvy & Bearce, Bulletin of the Bureau of Standards 9 (1913) 327: both densities are measured values of 45 % mass. OIML R 22 lies up to 0.12 kg/m³ from these data, which is 0.06 % mass."},
+		Source: Source{secondHand, "A reprinted table of densities by weight has both densities at 45 % mass. That it is Osborne, McKelvy & Bearce, Bulletin of the Bureau of Standards 9 (1913) 327, is recalled from memory. OIML R 22 lies up to 0.12 kg/m³ from these data, which is 0.06 % mass."},
 		Work: func(w *Working) {
 			warm := must(gravity.EthanolStrength(units.KilogramPerCubicMetre.Of(924.72), units.Celsius.Of(20)))
 			cold := must(gravity.EthanolStrength(units.KilogramPerCubicMetre.Of(932.26), units.Celsius.Of(10)))
@@ -113,7 +113,7 @@ func sucroseTwentyPercent() Problem {
 		Title:  "A syrup of 20 %",
 		Ask:    "What is the specific gravity 20/20 °C of 20 g sugar in 100 g of solution?",
 		Given:  []string{"extract 20 % mass"},
-		Source: Source{Read, "Bates et al., NBS Circular 440 (1942), table 109 (as anchors in a collection of engineering data): 1.08287; 10 % is 1.03998. ICUMSA SPS-4 lies 0.00005 higher at 20 %."},
+		Source: Source{secondHand, "1.08287; 10 % is 1.03998: check values in a collection of engineering data, which gives them as Bates et al., NBS Circular 440 (1942), table 109; the circular itself was not seen. ICUMSA SPS-4 lies 0.00005 higher at 20 %."},
 		Work: func(w *Working) {
 			d := must(gravity.SucroseDensity(units.DegreePlato.Of(20), units.Celsius.Of(20)))
 			w.Step("ICUMSA SPS-4 (1994): %s; water %s.", d.Text(units.KilogramPerCubicMetre, 3),
@@ -132,7 +132,7 @@ func glucoseIsLighter() Problem {
 		Title:  "Dextrose floats the hydrometer less",
 		Ask:    "A wash of 10 % dextrose and one of 10 % table sugar: what does each weigh, and how far apart are their gravities?",
 		Given:  []string{"10 % mass of anhydrous sugar, 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions: glucose 1.0375 g/mL, sucrose 1.0381 g/mL."},
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public transcription of the table): glucose 1.0375 g/mL, sucrose 1.0381 g/mL."},
 		Work: func(w *Working) {
 			ten, at20 := units.DegreePlato.Of(10), units.Celsius.Of(20)
 			glucose := must(gravity.SugarDensity(gravity.Glucose, ten, at20))
@@ -151,7 +151,7 @@ func roomThatSugarTakes() Problem {
 		Title:  "The room that sugar takes",
 		Ask:    "A kilogram of sugar is dissolved in 9 kg of water. By how much does the volume grow?",
 		Given:  []string{"1 kg sucrose, 9 kg water, 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, Concentrative properties of aqueous solutions, sucrose 10 %: 1038.1 kg/m³; water 998.2. 10/1.0381 = 9.6330 L, less 9/0.9982 = 9.0162 L, is 0.617 L."},
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, Concentrative properties of aqueous solutions (as M. T. Flanagan's scientific library carries the table), sucrose 10 %: 1038.1 kg/m³; water 998.2. 10/1.0381 = 9.6330 L, less 9/0.9982 = 9.0162 L, is 0.617 L."},
 		Work: func(w *Working) {
 			water := must(gravity.NewSolution(units.Kilogram.Of(9), units.Mass{}, units.Mass{}))
 			syrup := must(water.AddSugar(units.Kilogram.Of(1)))

@@ -12,7 +12,7 @@ func dilutionChapter() Chapter {
 		Title: "6 Dilution, blends and boiling",
 		Intro: "Masses add, volumes do not. Whoever mixes by volume is off by what the mixture shrinks.",
 		Problems: []Problem{
-			fiftyAndFifty(), lettingDown(), twoBatches(), spiritSyrupWater(), boilingDown(), dropsInAGlass(),
+			fiftyAndFifty(), lettingDown(), twoBatches(), spiritSyrupWater(), boilingDown(), madeUpToTheMark(),
 		},
 	}
 }
@@ -137,21 +137,21 @@ func boilingDown() Problem {
 	}
 }
 
-func dropsInAGlass() Problem {
+func madeUpToTheMark() Problem {
 	return Problem{
-		Title:  "From the sample glass to the keg",
-		Ask:    "0.40 mL of an elderflower extract of 60 % vol was right in a glass of 100 mL. How much goes into 60 L of 4.6 % vol, and how strong is it then?",
-		Given:  []string{"sample 100 mL, added 0.40 mL", "extract 60 % vol, no sugar", "60 L at 4.6 % vol"},
-		Source: Source{ByHand, "60 L × 0.40/100 = 240 mL. Ethanol 60 × 4.6 + 0.240 × 60 = 276 + 14.4 = 290.4 (in % vol × L) in 60.24 L: 4.821 % vol."},
+		Title: "Made up to the mark",
+		Ask:   "6 kg of sugar are dissolved in 14 kg of water, and the syrup is made up to 60 L at 20 °C. How much water does that take, and what is the gravity?",
+		Given: []string{"6 kg of sucrose in 14 kg of water", "60 L at 20 °C"},
+		Source: Source{ByHand, "6 kg in 60 L is 100 g/L. NBS Circular 440 table 114 in vacuum: 9 °Bx 1.0359, 10 °Bx 1.0400. With 9.646 °Bx the gravity is 1.0359 + 0.646 × 0.0041 = 1.0385, a litre weighs 1.0385 × 998.2 = 1036.7 g, and 100/1036.7 is 9.646 %. " +
+			"60 L weigh 62.20 kg, of which 20 kg are there: 42.20 kg of water."},
 		Work: func(w *Working) {
-			batch := must(nutrient.Flavouring{Strength: units.PercentVolume.Of(4.6)}.Liquid(units.Litre.Of(60)))
-			trial := nutrient.Trial{Sample: units.Millilitre.Of(100), Added: units.Millilitre.Of(0.40)}
-			got := must(trial.Scale(batch, nutrient.Flavouring{Strength: units.PercentVolume.Of(60)}))
-			w.Step("In proportion: %s.", got.Flavouring.Text(units.Millilitre, 1))
-			w.Step("Strength %s before, %s after; the extract brings %s of the alcohol.", got.Before.Text(units.PercentVolume, 3),
-				got.After.Text(units.PercentVolume, 3), got.AlcoholShare.Text(units.Percent, 1))
-			w.Answer("extract to add", got.Flavouring.In(units.Millilitre), 0, "mL", 240, 0.01)
-			w.Answer("strength", got.After.In(units.PercentVolume), 2, "% vol", 4.821, 0.005)
+			syrup := must(gravity.NewSolution(units.Kilogram.Of(14), units.Kilogram.Of(6), units.Mass{}))
+			wash, added, err := syrup.MakeUpTo(units.Litre.Of(60), units.Celsius.Of(20))
+			must(wash, err)
+			w.Step("The syrup has %s and fills %s.", syrup.RealExtract().Text(units.DegreePlato, 1), syrup.VolumeAt20().Text(units.Litre, 2))
+			w.Step("Made up it weighs %s and has %s.", wash.Mass().Text(units.Kilogram, 2), wash.RealExtract().Text(units.DegreePlato, 2))
+			w.Answer("water to add", added.In(units.Kilogram), 2, "kg", 42.20, 0.01)
+			w.Answer("gravity", wash.Gravity().SG(), 4, "", 1.0385, 0.0001)
 		},
 	}
 }

@@ -50,11 +50,11 @@ func Example_boilingDown() {
 	// => shrunk by: 8.01 L (check 8.01, within 0.02)
 }
 
-func Example_dropsInAGlass() {
-	show(dropsInAGlass())
+func Example_madeUpToTheMark() {
+	show(madeUpToTheMark())
 	// Output:
-	// In proportion: 240.0 mL.
-	// Strength 4.600 % vol before, 4.821 % vol after; the extract brings 5.0 % of the alcohol.
-	// => extract to add: 240 mL (check 240, within 0.01)
-	// => strength: 4.82 % vol (check 4.821, within 0.005)
+	// The syrup has 30.0 °P and fills 17.75 L.
+	// Made up it weighs 62.20 kg and has 9.65 °P.
+	// => water to add: 42.20 kg (check 42.20, within 0.01)
+	// => gravity: 1.0385 (check 1.0385, within 0.0001)
 }

@@ -30,7 +30,7 @@ func allOfTheSugar() Problem {
 			must(dry, err)
 			w.Step("Sucrose takes up water when it is inverted: %s of the 9 kg.", made.Water.Text(units.Gram, 2))
 			w.Step("Ethanol %s, CO2 %s.", made.Ethanol.Text(units.Gram, 2), made.CO2.Text(units.Gram, 2))
-			w.Step("Liquid left %s; with the gas %s, as before.", dry.Mass().Text(units.Kilogram, 5), dry.Mass().Plus(made.CO2).Text(units.Kilogram, 5))
+			w.Step("Liquid left %s; with the gas %s, the mass of sugar and water together.", dry.Mass().Text(units.Kilogram, 5), dry.Mass().Plus(made.CO2).Text(units.Kilogram, 5))
 			w.Answer("ethanol", made.Ethanol.In(units.Gram), 1, "g", 538.35, 0.05)
 			w.Answer("CO2", made.CO2.In(units.Gram), 1, "g", 514.28, 0.05)
 		},
@@ -82,7 +82,7 @@ func ballingBackwards() Problem {
 		Title:  "What was the wort?",
 		Ask:    "A beer has 2.888 % mass of ethanol and 5.550 % real extract. What was its original extract?",
 		Given:  []string{"strength 2.888 % mass", "real extract 5.550 °P"},
-		Source: Source{Read, "C. J. N. Balling, Die Bierbrauerei (1865), the same worked example, read backwards: 11.177 %."},
+		Source: Source{Read, "C. J. N. Balling, Die Bierbrauerei (1865), worked example of the beer test, read backwards: 11.177 %."},
 		Work: func(w *Working) {
 			p := must(gravity.OriginalExtractBalling(units.PercentMass.Of(2.888), units.DegreePlato.Of(5.550)))
 			w.Step("p = 100·(2.0665·A + n)/(100 + 1.0665·A) = %s.", p.Text(units.DegreePlato, 4))
@@ -123,7 +123,7 @@ func meanOfManyBrews() Problem {
 		Work: func(w *Working) {
 			original, apparent := units.DegreePlato.Of(14.54), units.DegreePlato.Of(2.53)
 			cutaia := must(gravity.AttenuatedCutaia(original, apparent))
-			w.Step("The regression of that paper: A = (0.372 + 0.00357·OE)·(OE − AE) = %s, real extract %s.",
+			w.Step("The regression of Cutaia, Reid & Speers (2009): A = (0.372 + 0.00357·OE)·(OE − AE) = %s, real extract %s.",
 				cutaia.ByMass.Text(units.PercentMass, 3), cutaia.RealExtract.Text(units.DegreePlato, 3))
 			for _, m := range must(gravity.StrengthMethods(original, apparent)) {
 				w.Step("%s: %s, real extract %s.", m.Name, m.Attenuated.ByMass.Text(units.PercentMass, 2), m.Attenuated.RealExtract.Text(units.DegreePlato, 2))

@@ -46,8 +46,8 @@ func protonsFromAmmonium() Problem {
 			amino := must(m.Ferment(nutrient.Substrate{Hexose: units.Kilogram.Of(1), Amino: units.Gram.Of(1)}))
 			in, out := salt.Ledgers()
 			w.Step("The gram lets %s of yeast grow.", salt.DryYeast.Text(units.Gram, 1))
-			w.Step("Charge in %.5f mol, out %.5f; carbon in %.4f, out %.4f: nothing is lost.", in.Charge, out.Charge, in.C, out.C)
-			w.Step("From amino nitrogen: %s.", amino.Protons.Text(units.Millimole, 2))
+			w.Step("Charge in %.5f mol, out %.5f mol; carbon in %.4f mol, out %.4f mol: nothing is lost.", in.Charge, out.Charge, in.C, out.C)
+			w.Step("From amino nitrogen: %s of H+.", amino.Protons.Text(units.Millimole, 2))
 			w.Answer("H+ from ammonium", salt.Protons.In(units.Millimole), 2, "mmol", 71.39, 0.01)
 		},
 	}
@@ -114,7 +114,7 @@ func cellsToPitch() Problem {
 		Title:  "Cells to pitch",
 		Ask:    "60 L of 7.1 °P are pitched at a million cells a millilitre and degree Plato. How many cells is that?",
 		Given:  []string{"60 L, 7.1 °P", "1 million/mL/°P"},
-		Source: Source{ByHand, "60,000 mL × 7.1 × 1e6 = 4.26e11, 426 billion. The rate is that of brewing textbooks (Briggs et al. 2004; recalled from memory), from 0.5 to 1.5 million."},
+		Source: Source{ByHand, "60,000 mL × 7.1 × a million = 426 billion. The rate is that of brewing textbooks (Briggs et al. 2004; recalled from memory), from 0.5 to 1.5 million."},
 		Work: func(w *Working) {
 			rate := nutrient.UsualPitch()
 			cells := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Value))
@@ -147,14 +147,14 @@ func oldLiquidYeast() Problem {
 	return Problem{
 		Title:  "A pack of liquid yeast, two months old",
 		Ask:    "A pack held 100 billion cells and loses 0.7 % of the living each day in the cold. How many are alive after 60 days?",
-		Given:  []string{"100 billion cells, 60 days, 0.7 % a day"},
+		Given:  []string{"100 billion cells, 60 days, 0.7 % a day", "a batch that wants 426 billion cells"},
 		Source: Source{ByHand, "100 × (1 − 0.007)^60 = 65.61; as a steady loss 100 × exp(−0.007 × 60) = 65.70. The rate is common practice without a source; strains differ by a factor of two."},
 		Work: func(w *Working) {
 			pack := must(nutrient.LiquidPack(nutrient.Cells{}))
 			alive := must(pack.Alive(60 * 24 * time.Hour))
 			p := must(pack.Need(must(nutrient.BillionCells(426)), 60*24*time.Hour))
 			w.Step("The living die in proportion to what is left: %s after 60 days.", alive)
-			w.Step("426 billion would take %.1f such packs; better a starter.", p.Packs)
+			w.Step("The 426 billion of the batch would take %.1f such packs; better a starter.", p.Packs)
 			w.Answer("alive", alive.Billion(), 1, "billion", 65.70, 0.1)
 		},
 	}

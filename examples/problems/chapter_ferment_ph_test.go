@@ -4,8 +4,8 @@ func Example_protonsFromAmmonium() {
 	show(protonsFromAmmonium())
 	// Output:
 	// The gram lets 15.6 g of yeast grow.
-	// Charge in 0.07139 mol, out 0.07139; carbon in 33.3045, out 33.3045: nothing is lost.
-	// From amino nitrogen: 0.00 mmol.
+	// Charge in 0.07139 mol, out 0.07139 mol; carbon in 33.3045 mol, out 33.3045 mol: nothing is lost.
+	// From amino nitrogen: 0.00 mmol of H+.
 	// => H+ from ammonium: 71.39 mmol (check 71.39, within 0.01)
 }
 
@@ -58,7 +58,7 @@ func Example_oldLiquidYeast() {
 	show(oldLiquidYeast())
 	// Output:
 	// The living die in proportion to what is left: 65.7 billion cells after 60 days.
-	// 426 billion would take 6.5 such packs; better a starter.
+	// The 426 billion of the batch would take 6.5 such packs; better a starter.
 	// => alive: 65.7 billion (check 65.7, within 0.1)
 }
 

@@ -5,7 +5,7 @@ func Example_allOfTheSugar() {
 	// Output:
 	// Sucrose takes up water when it is inverted: 52.63 g of the 9 kg.
 	// Ethanol 538.35 g, CO2 514.28 g.
-	// Liquid left 9.48572 kg; with the gas 10.00000 kg, as before.
+	// Liquid left 9.48572 kg; with the gas 10.00000 kg, the mass of sugar and water together.
 	// => ethanol: 538.4 g (check 538.35, within 0.05)
 	// => CO2: 514.3 g (check 514.28, within 0.05)
 }
@@ -51,7 +51,7 @@ func Example_ballingTables() {
 func Example_meanOfManyBrews() {
 	show(meanOfManyBrews())
 	// Output:
-	// The regression of that paper: A = (0.372 + 0.00357·OE)·(OE − AE) = 5.091 % mass, real extract 4.914 °P.
+	// The regression of Cutaia, Reid & Speers (2009): A = (0.372 + 0.00357·OE)·(OE − AE) = 5.091 % mass, real extract 4.914 °P.
 	// densities and Balling's balance: 5.06 % mass, real extract 4.87 °P.
 	// Balling's tables: 5.09 % mass, real extract 4.81 °P.
 	// handbook constant 0.8192: 5.15 % mass, real extract 4.70 °P.

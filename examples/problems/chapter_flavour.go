@@ -33,7 +33,7 @@ func souredToTaste() Problem {
 		Title: "Lactic acid to a pH, and what it tastes like",
 		Ask:   "Water without salts or CO2 shall have pH 3.20 at 20 °C. How much lactic acid of 88 % do 60 L take, and what is the titratable acidity then?",
 		Given: []string{"60 L of pure water, no CO2", "lactic acid 88 %, 1.206 g/mL", "titration to pH 8.2, as lactic acid"},
-		Source: Source{ByHand, "pK 3.86; a(H+) 10^−3.2 = 6.310e-4, γ 0.971, so H+ and lactate are 6.50e-4 mol/kg; lactic acid not split 6.310e-4 × 0.971 × 6.50e-4/10^−3.86 = 2.884e-3. In all 3.534e-3 mol/kg × 0.9982 × 90.078 = 0.3177 g/L; × 60/0.88 = 21.66 g. " +
+		Source: Source{ByHand, "pK 3.86; a(H+) 10^−3.2 = 0.0006310, γ 0.971, so H+ and lactate are 0.000650 mol/kg; lactic acid not split 0.0006310 × 0.971 × 0.000650/10^−3.86 = 0.002884. In all 0.003534 mol/kg × 0.9982 × 90.078 = 0.3177 g/L; × 60/0.88 = 21.66 g. " +
 			"A titration to pH 8.2 finds all of it: 0.318 g/L. The activity of H+ by another rule moves both by 0.3 %."},
 		Work: func(w *Working) {
 			bottle := must(water.NewSold(water.LacticAcid, units.Percent.Of(88), units.GramPerMillilitre.Of(1.206)))

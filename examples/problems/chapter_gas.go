@@ -73,15 +73,15 @@ func henryTable() Problem {
 		Title:  "Henry's law for the brewer's cellar",
 		Ask:    "How much CO2 does a kilogram of water take up at a fugacity of 1 atm, at 4 °C and at 20 °C?",
 		Given:  []string{"fresh water, 4 °C and 20 °C"},
-		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III, salinity 0: 6.649e-2 and 3.916e-2 mol/(kg·atm)."},
+		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), salinity 0, printed in hundredths as 6.649 and 3.916: 0.06649 and 0.03916 mol/(kg·atm)."},
 		Work: func(w *Working) {
 			cold := must(carbonation.HenryWeiss(units.Celsius.Of(4), units.Share{}))
 			warm := must(carbonation.HenryWeiss(units.Celsius.Of(20), units.Share{}))
 			w.Step("At 4 °C %.5f mol/(kg·atm), at 20 °C %.5f: the cold takes up %.2f times as much.", cold, warm, cold/warm)
 			w.Step("The smooth formula behind the drinks (Plummer & Busenberg 1982) has %.5f and %.5f.",
 				must(carbonation.HenryPlummerBusenberg(units.Celsius.Of(4))), must(carbonation.HenryPlummerBusenberg(units.Celsius.Of(20))))
-			w.Answer("at 4 °C", 100*cold, 3, "1e-2 mol/(kg·atm)", 6.649, 0.0005)
-			w.Answer("at 20 °C", 100*warm, 3, "1e-2 mol/(kg·atm)", 3.916, 0.0005)
+			w.Answer("at 4 °C", cold, 5, "mol/(kg·atm)", 0.06649, 0.000005)
+			w.Answer("at 20 °C", warm, 5, "mol/(kg·atm)", 0.03916, 0.000005)
 		},
 	}
 }
@@ -91,7 +91,7 @@ func seaWater() Problem {
 		Title:  "Salt drives gas out",
 		Ask:    "How much CO2 does sea water of 35 ‰ take up at 0 °C and at 5 °C, and how much less is that than fresh water?",
 		Given:  []string{"salinity 3.5 %, 0 °C and 5 °C"},
-		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III: 6.287e-2 and 5.213e-2 mol/(kg·atm); fresh water at 0 °C 7.758e-2."},
+		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), printed in hundredths as 6.287 and 5.213: 0.06287 and 0.05213 mol/(kg·atm); fresh water at 0 °C 0.07758."},
 		Work: func(w *Working) {
 			salt := units.Percent.Of(3.5)
 			a := must(carbonation.HenryWeiss(units.Celsius.Of(0), salt))
@@ -99,8 +99,8 @@ func seaWater() Problem {
 			fresh := must(carbonation.HenryWeiss(units.Celsius.Of(0), units.Share{}))
 			w.Step("ln K0 = A1 + A2·(100/T) + A3·ln(T/100) + S·(B1 + B2·(T/100) + B3·(T/100)²), eq. 12; fresh water %.5f mol/(kg·atm) at 0 °C.", fresh)
 			w.Step("Sea water takes up %.1f %% less than fresh water at 0 °C; a brewing water has a thirtieth of its salt, which is nothing.", 100*(1-a/fresh))
-			w.Answer("at 0 °C", 100*a, 3, "1e-2 mol/(kg·atm)", 6.287, 0.0006)
-			w.Answer("at 5 °C", 100*b, 3, "1e-2 mol/(kg·atm)", 5.213, 0.0006)
+			w.Answer("at 0 °C", a, 5, "mol/(kg·atm)", 0.06287, 0.000006)
+			w.Answer("at 5 °C", b, 5, "mol/(kg·atm)", 0.05213, 0.000006)
 		},
 	}
 }
@@ -110,12 +110,12 @@ func handbookMoleFraction() Problem {
 		Title:  "The handbook's mole fraction",
 		Ask:    "What is the mole fraction of CO2 in water at 25 °C under 100 kPa of CO2, and at 10 °C?",
 		Given:  []string{"CO2 at 100 kPa, 25 °C and 10 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, p. 8-90, solubility of carbon dioxide in water (accuracy 2 %): 0.614e-3 and 0.950e-3."},
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, p. 8-90, solubility of carbon dioxide in water (accuracy 2 %): 0.614 and 0.950 thousandths."},
 		Work: func(w *Working) {
 			a := must(carbonation.MoleFractionCarroll(units.Celsius.Of(25), units.Kilopascal.Of(100)))
 			b := must(carbonation.MoleFractionCarroll(units.Celsius.Of(10), units.Kilopascal.Of(100)))
-			w.Step("Carroll, Slupsky & Mather 1991, the relation behind that table: %.4g and %.4g.", a, b)
-			w.Step("Plummer & Busenberg: %.4g and %.4g.", must(carbonation.MoleFraction(units.Celsius.Of(25), units.Kilopascal.Of(100))),
+			w.Step("Carroll, Slupsky & Mather 1991, the relation behind that table: %.7f and %.7f.", a, b)
+			w.Step("Plummer & Busenberg: %.7f and %.7f.", must(carbonation.MoleFraction(units.Celsius.Of(25), units.Kilopascal.Of(100))),
 				must(carbonation.MoleFraction(units.Celsius.Of(10), units.Kilopascal.Of(100))))
 			w.Answer("at 25 °C", 1000*a, 3, "thousandths", 0.614, 0.002)
 			w.Answer("at 10 °C", 1000*b, 3, "thousandths", 0.950, 0.002)

@@ -32,8 +32,8 @@ func Example_henryTable() {
 	// Output:
 	// At 4 °C 0.06649 mol/(kg·atm), at 20 °C 0.03916: the cold takes up 1.70 times as much.
 	// The smooth formula behind the drinks (Plummer & Busenberg 1982) has 0.06670 and 0.03919.
-	// => at 4 °C: 6.649 1e-2 mol/(kg·atm) (check 6.649, within 0.0005)
-	// => at 20 °C: 3.916 1e-2 mol/(kg·atm) (check 3.916, within 0.0005)
+	// => at 4 °C: 0.06649 mol/(kg·atm) (check 0.06649, within 0.000005)
+	// => at 20 °C: 0.03916 mol/(kg·atm) (check 0.03916, within 0.000005)
 }
 
 func Example_seaWater() {
@@ -41,8 +41,8 @@ func Example_seaWater() {
 	// Output:
 	// ln K0 = A1 + A2·(100/T) + A3·ln(T/100) + S·(B1 + B2·(T/100) + B3·(T/100)²), eq. 12; fresh water 0.07758 mol/(kg·atm) at 0 °C.
 	// Sea water takes up 19.0 % less than fresh water at 0 °C; a brewing water has a thirtieth of its salt, which is nothing.
-	// => at 0 °C: 6.287 1e-2 mol/(kg·atm) (check 6.287, within 0.0006)
-	// => at 5 °C: 5.213 1e-2 mol/(kg·atm) (check 5.213, within 0.0006)
+	// => at 0 °C: 0.06287 mol/(kg·atm) (check 0.06287, within 0.000006)
+	// => at 5 °C: 0.05213 mol/(kg·atm) (check 0.05213, within 0.000006)
 }
 
 func Example_handbookMoleFraction() {

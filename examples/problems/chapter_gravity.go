@@ -22,7 +22,7 @@ func brixInAir() Problem {
 		Title:  "A table made by weighing in air",
 		Ask:    "The old table of Brix gives specific gravities 20/20 °C in air. What does it print for 10 and 14 °Bx?",
 		Given:  []string{"10 °Bx and 14 °Bx"},
-		Source: Source{Read, "Bates et al., NBS Circular 440 (1942), table 114, as embedded in the definitions of GNU units 2.22: 1.04003 and 1.05683. ICUMSA SPS-4 lies up to 0.00003 higher here."},
+		Source: Source{Read, "GNU units 2.22 (A. Mariano, 2022), definitions of units, which carry NBS Circular 440 (Bates et al., 1942), table 114, row by row: 1.04003 and 1.05683. The circular itself was not seen. ICUMSA SPS-4 lies up to 0.00003 higher here."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				bx    units.Extract
@@ -62,7 +62,7 @@ func readInAWarmJar() Problem {
 		Given: []string{"reading 1.0360 at 30 °C", "no alcohol yet", "glass grows by 25 millionths a kelvin"},
 		Source: Source{ByHand, "From 20 to 30 °C water falls by 998.203 − 995.650 = 2.553 kg/m³ and, by the temperature terms of ICUMSA SPS-4 with 9.7 % of sugar, " +
 			"another 0.1·(46.27·0.097 + 7.17·0.0094) − 0.01·59.8·0.097 + 0.001·47·0.097 = 0.40: together 2.95. " +
-			"Glass: 1.036 × 25e-6 × 10 = 0.00026 the other way. 2.95/998.2 − 0.00026 = 0.00270. 1.0360 + 0.0027 = 1.0387."},
+			"Glass: 1.036 × 0.000025 × 10 = 0.00026 the other way. 2.95/998.2 − 0.00026 = 0.00270. 1.0360 + 0.0027 = 1.0387."},
 		Work: func(w *Working) {
 			h := gravity.Hydrometer{Reference: gravity.At20}
 			g := must(h.Correct(1.0360, units.Celsius.Of(30), units.StrengthByVolume{}))
@@ -79,7 +79,7 @@ func belowOne() Problem {
 		Title: "A reading below water",
 		Ask:   "Nothing but 4 g of ethanol in 100 g: what is the gravity, and what apparent extract does a saccharometer show?",
 		Given: []string{"4 % mass of ethanol, no extract, 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions: ethanol 4 % has 0.9910 g/mL, so 0.9910/0.99820 = 0.9928. " +
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public transcription of the table): ethanol 4 % has 0.9910 g/mL, so 0.9910/0.99820 = 0.9928. " +
 			"Near zero a degree Plato is 3.852 kg/m³ (first coefficient of ICUMSA SPS-4): (991.0 − 998.2)/3.852 = −1.87 °P."},
 		Work: func(w *Working) {
 			s := must(gravity.NewSolution(units.Gram.Of(96), units.Mass{}, units.Gram.Of(4)))
@@ -114,7 +114,7 @@ func indexOfSyrup() Problem {
 		Title:  "What the refractometer sees",
 		Ask:    "What is the refractive index of syrups of 10, 20 and 50 °Bx, and which scale value belongs to 1.36384?",
 		Given:  []string{"20 °C, 589 nm"},
-		Source: Source{Read, "ICUMSA 1974 (as anchors in a collection of engineering data): 10 °Bx 1.34782, 20 °Bx 1.36384, 50 °Bx 1.42009."},
+		Source: Source{secondHand, "10 °Bx 1.34782, 20 °Bx 1.36384, 50 °Bx 1.42009: check values in a collection of engineering data, which gives them as ICUMSA 1974; the table itself was not seen."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				bx    units.Extract
@@ -132,17 +132,17 @@ func indexOfSyrup() Problem {
 func warmRefractometer() Problem {
 	return Problem{
 		Title:  "A refractometer without compensation",
-		Ask:    "An uncompensated refractometer set for 20 °C shows 12.0 °Bx in must of 25 °C, and 15.0 °Bx in must of 15 °C. What is true?",
+		Ask:    "An uncompensated refractometer set for 20 °C shows 12.0 °Bx in must of 25 °C, and 15.0 °Bx in must of 15 °C. How much do the two musts really hold?",
 		Given:  []string{"reading 12.0 °Bx at 25 °C", "reading 15.0 °Bx at 15 °C"},
-		Source: Source{Read, "International temperature correction table of 1936 as the CRC Handbook prints it: +0.32 at 25 °C both for 10 and 15 %; −0.31 at 15 °C for 15 %. OIV-MA-AS2-02 table I: −0.33 at 15 °C for 15 %. 12.0 + 0.32 = 12.32; 15.0 − 0.31 = 14.69 or 15.0 − 0.33 = 14.67."},
+		Source: Source{Read, "International temperature correction table of 1936 as the CRC Handbook prints it (and M. T. Flanagan's scientific library carries it): +0.32 at 25 °C both for 10 and 15 %; −0.31 at 15 °C for 15 %. OIV-MA-AS2-02 table I: −0.33 at 15 °C for 15 %. 12.0 + 0.32 = 12.32; 15.0 − 0.31 = 14.69 or 15.0 − 0.33 = 14.67."},
 		Work: func(w *Working) {
 			warm, cold := units.DegreePlato.Of(12), units.DegreePlato.Of(15)
 			a := must(gravity.RefractometerCorrectionCRC(warm, units.Celsius.Of(25)))
 			b := must(gravity.RefractometerCorrectionCRC(cold, units.Celsius.Of(15)))
 			c := must(gravity.RefractometerCorrectionOIV(cold, units.Celsius.Of(15)))
 			w.Step("A warm syrup bends light less, so the reading is too low: the correction is added, and taken off below 20 °C. Between the printed columns it is interpolated.")
-			w.Step("At 25 °C add %s; at 15 °C add %s by one table, %s by the other.", a.Text(units.DegreePlato, 2),
-				b.Text(units.DegreePlato, 2), c.Text(units.DegreePlato, 2))
+			w.Step("At 25 °C add %s; at 15 °C take off %.2f by one table, %.2f by the other.", a.Text(units.DegreePlato, 2),
+				-b.In(units.DegreePlato), -c.In(units.DegreePlato))
 			w.Answer("must of 25 °C", warm.Plus(a).In(units.DegreePlato), 2, "°Bx", 12.32, 0.005)
 			w.Answer("must of 15 °C, CRC", cold.Plus(b).In(units.DegreePlato), 2, "°Bx", 14.69, 0.005)
 			w.Answer("must of 15 °C, OIV", cold.Plus(c).In(units.DegreePlato), 2, "°Bx", 14.67, 0.005)

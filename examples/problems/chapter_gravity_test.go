@@ -64,7 +64,7 @@ func Example_warmRefractometer() {
 	show(warmRefractometer())
 	// Output:
 	// A warm syrup bends light less, so the reading is too low: the correction is added, and taken off below 20 °C. Between the printed columns it is interpolated.
-	// At 25 °C add 0.32 °P; at 15 °C add -0.31 °P by one table, -0.33 °P by the other.
+	// At 25 °C add 0.32 °P; at 15 °C take off 0.31 by one table, 0.33 by the other.
 	// => must of 25 °C: 12.32 °Bx (check 12.32, within 0.005)
 	// => must of 15 °C, CRC: 14.69 °Bx (check 14.69, within 0.005)
 	// => must of 15 °C, OIV: 14.67 °Bx (check 14.67, within 0.005)

@@ -50,7 +50,7 @@ func heatOfTheReaction() Problem {
 		Source: Source{ByHand, "2 × (−288.3) + 2 × (−393.51) + 1262.2 = −101.42 kJ/mol; /180.156 g/mol = 563.0 kJ/kg. Between pure substances (solid glucose, liquid ethanol) it would be 2 × (−277.6) + 2 × (−393.5) + 1273.3 = −68.9 kJ/mol, 382 kJ/kg."},
 		Work: func(w *Working) {
 			h := nutrient.ThermochemicalHeat()
-			w.Step("%s (%s).", h.Name(), h.Evidence())
+			w.Step("The %s heat: %s.", h.Name(), h.Evidence())
 			w.Step("The usual value is %.2f times that.", nutrient.UsualHeat().KilojoulesPerKilogram()/h.KilojoulesPerKilogram())
 			w.Answer("heat", h.KilojoulesPerKilogram(), 0, "kJ/kg", 563.0, 0.2)
 		},
@@ -60,8 +60,8 @@ func heatOfTheReaction() Problem {
 func gasOfABatch() Problem {
 	return Problem{
 		Title:  "The gas of a batch",
-		Ask:    "4.4 kg of sucrose ferment. How much CO2 is that, and how many litres at 20 °C in the hall?",
-		Given:  []string{"4.4 kg of sucrose, yield of a sugar wash", "20 °C, 93.87 kPa"},
+		Ask:    "4.4 kg of sucrose ferment in a hall at 640 m. How much CO2 is that, and how many litres at 20 °C?",
+		Given:  []string{"4.4 kg of sucrose, yield of a sugar wash", "20 °C, air of 93.87 kPa at 640 m"},
 		Source: Source{ByHand, "Mole for mole with the ethanol: 0.49363 × 44.009/46.069 = 0.47156 g/g, 2.0749 kg = 47.147 mol. RT/p = 8.314463 × 293.15/93.869 = 25.966 L/mol, less 0.128 (second virial): 25.838 × 47.147 = 1218 L."},
 		Work: func(w *Working) {
 			hall := must(units.AtAltitude(units.Metre.Of(640)))

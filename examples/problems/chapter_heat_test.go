@@ -20,7 +20,7 @@ func Example_coolingOnTheBusiestDay() {
 func Example_heatOfTheReaction() {
 	show(heatOfTheReaction())
 	// Output:
-	// thermochemical (NBS tables 1982; Goldberg & Tewari 1989, enthalpies of formation in water (recalled from memory)).
+	// The thermochemical heat: NBS tables 1982; Goldberg & Tewari 1989, enthalpies of formation in water (recalled from memory).
 	// The usual value is 1.04 times that.
 	// => heat: 563 kJ/kg (check 563, within 0.2)
 }

@@ -53,7 +53,7 @@ func europeanChart() Problem {
 		Title:  "The chart in grams",
 		Ask:    "A European chart goes by gauge pressure in bar. What does beer hold at 10 °C under 1.0 bar, and at 5 °C under 0.5 bar?",
 		Given:  []string{"gauge 1.0 bar at 10 °C; 0.5 bar at 5 °C; sea level, 1.013 bar"},
-		Source: Source{Read, "One-page chart of CO2 in beer in g/L, 0.1 bar steps, author not stated: 4.5 and 4.0 g/L. (The exponential form behind the function is recalled from memory; it reproduces the chart.)"},
+		Source: Source{Practice, "One-page chart of CO2 in beer in g/L, 0.1 bar steps, seen on a site for sharing documents; neither author nor origin is stated: 4.5 and 4.0 g/L. (The exponential form behind the function is recalled from memory; it reproduces the chart.)"},
 		Work: func(w *Working) {
 			a := must(carbonation.EuropeanBeerContent(units.Celsius.Of(10), units.Bar.Of(2.013)))
 			b := must(carbonation.EuropeanBeerContent(units.Celsius.Of(5), units.Bar.Of(1.513)))
@@ -92,7 +92,7 @@ func sparklingWine() Problem {
 		Title:  "Sparkling wine before the law",
 		Ask:    "A sparkling wine of 12 % vol with 20 g/L of sugar shows 3.0 bar absolute at 20 °C. How much CO2 is that by the method of analysis that EU law had from 1990 to 2009?",
 		Given:  []string{"3.0 bar absolute at 20 °C", "12 % vol, 20 g/L sugar"},
-		Source: Source{ByHand, "Formula read in Regulation (EEC) 2676/90 (in force until 2009): 1.951e-5 × 300000 × (0.86 − 0.01 × 12) × (1 − 0.00144 × 20) = 5.853 × 0.74 × 0.9712 = 4.2065 g/L."},
+		Source: Source{ByHand, "Formula read in Regulation (EEC) 2676/90 (in force until 2009): 0.00001951 × 300,000 × (0.86 − 0.01 × 12) × (1 − 0.00144 × 20) = 5.853 × 0.74 × 0.9712 = 4.2065 g/L."},
 		Work: func(w *Working) {
 			c := must(carbonation.WineContent(units.Bar.Of(3), units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
 			w.Step("%s, %s.", c.Text(units.GramCO2PerLitre, 4), carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
@@ -108,7 +108,7 @@ func regulatorForTheKeg() Problem {
 		Title: "What to set on the regulator",
 		Ask:   "The sparkler of 4.6 % vol shall hold 5.7 g/L of CO2 at 4 °C. Which pressure does it need, and what does the gauge show in the hall at 640 m?",
 		Given: []string{"4.6 % vol, dry", "5.7 g/L, 4 °C", "640 m"},
-		Source: Source{ByHand, "Weiss 1974 table III, 4 °C: 6.649e-2 mol/(kg·atm) × 44.009 = 2.926 g/(kg·atm). A litre of the drink holds 955.3 g of water: 2.795 g/(L·atm). 5.7/2.795 = 2.039 atm of fugacity; " +
+		Source: Source{ByHand, "Weiss 1974 table III, 4 °C: 0.06649 mol/(kg·atm) × 44.009 = 2.926 g/(kg·atm). A litre of the drink holds 955.3 g of water: 2.795 g/(L·atm). 5.7/2.795 = 2.039 atm of fugacity; " +
 			"coefficient 0.987 (B −145.4 cm³/mol): 2.066 atm = 209.3 kPa; vapours 0.8 + 0.1, and 0.3 for the pressure on the liquid: 210.5 kPa. Less 93.87 kPa of air: 116.7 kPa = 16.9 psi."},
 		Work: func(w *Working) {
 			_, drink := sparkler()
@@ -116,7 +116,7 @@ func regulatorForTheKeg() Problem {
 			p := must(drink.Pressure(units.Celsius.Of(4), c))
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
 			w.Step("%s are %s.", c.Text(units.GramCO2PerLitre, 1), carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
-			w.Step("Absolute %s.", p.Text(units.Kilopascal, 1))
+			w.Step("The drink needs %s over it.", p.Text(units.Kilopascal, 1))
 			w.Step("At sea level the gauge would show %s, in the hall %s: the same drink.", units.Atmosphere{}.Gauge(p).Text(units.PSIGauge, 1), hall.Gauge(p).Text(units.PSIGauge, 1))
 			w.Answer("absolute", p.In(units.Kilopascal), 1, "kPa", 210.5, 1.5)
 			w.Answer("gauge in the hall", hall.Gauge(p).In(units.PSIGauge), 1, "psi", 16.9, 0.2)
@@ -135,7 +135,7 @@ func howColdMustItBe() Problem {
 		Work: func(w *Working) {
 			p := must(units.Atmosphere{}.Absolute(units.BarGauge.Of(1)))
 			t := must(carbonation.Liquid{}.Temperature(units.GramCO2PerLitre.Of(5), p))
-			w.Step("Absolute %s, of which the water's own vapour takes %s at 5 °C.", p.Text(units.Kilopascal, 2), must(carbonation.WaterVapourPressure(units.Celsius.Of(5))).Text(units.Kilopascal, 2))
+			w.Step("Over the water stand %s, of which the water's own vapour takes %s at 5 °C.", p.Text(units.Kilopascal, 2), must(carbonation.WaterVapourPressure(units.Celsius.Of(5))).Text(units.Kilopascal, 2))
 			w.Step("At 5 °C it would hold %s, at 10 °C %s; solved for the temperature: %s.", must(carbonation.Liquid{}.Content(units.Celsius.Of(5), p)).Text(units.GramCO2PerLitre, 2),
 				must(carbonation.Liquid{}.Content(units.Celsius.Of(10), p)).Text(units.GramCO2PerLitre, 2), t.Text(units.Celsius, 2))
 			w.Answer("temperature", t.In(units.Celsius), 1, "°C", 7.7, 0.2)
@@ -146,9 +146,9 @@ func howColdMustItBe() Problem {
 func blendOfGases() Problem {
 	return Problem{
 		Title:  "A long line on mixed gas",
-		Ask:    "The sparkler needs 2.10 bar absolute under pure CO2 at 4 °C. Which pressure of a blend of 60 % CO2 and 40 % nitrogen keeps its gas?",
-		Given:  []string{"5.7 g/L at 4 °C", "60 % CO2 by volume"},
-		Source: Source{ByHand, "Dalton: the CO2 must press with 210.5 − 0.9 = 209.6 kPa, so the dry blend with 209.6/0.60 = 349.3 kPa and 0.9 kPa of vapours: 350.2 kPa."},
+		Ask:    "A dry drink of 4.6 % vol needs 2.10 bar absolute under pure CO2 at 4 °C. Which pressure of a blend of 60 % CO2 and 40 % nitrogen keeps its gas?",
+		Given:  []string{"4.6 % vol, dry, 5.7 g/L of CO2 at 4 °C", "60 % CO2 by volume"},
+		Source: Source{ByHand, "Dalton: under pure CO2 the drink takes 210.5 kPa (from the table of Weiss 1974), of which 0.9 are vapours. The CO2 must press with 210.5 − 0.9 = 209.6 kPa, so the dry blend with 209.6/0.60 = 349.3 kPa and 0.9 kPa of vapours: 350.2 kPa."},
 		Work: func(w *Working) {
 			_, drink := sparkler()
 			c := units.GramCO2PerLitre.Of(5.7)

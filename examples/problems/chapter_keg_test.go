@@ -42,7 +42,7 @@ func Example_regulatorForTheKeg() {
 	show(regulatorForTheKeg())
 	// Output:
 	// 5.7 g/L CO2 are 2.88 vol CO2.
-	// Absolute 210.0 kPa absolute.
+	// The drink needs 210.0 kPa absolute over it.
 	// At sea level the gauge would show 15.8 psi gauge, in the hall 16.8 psi gauge: the same drink.
 	// => absolute: 210.0 kPa (check 210.5, within 1.5)
 	// => gauge in the hall: 16.8 psi (check 16.9, within 0.2)
@@ -51,7 +51,7 @@ func Example_regulatorForTheKeg() {
 func Example_howColdMustItBe() {
 	show(howColdMustItBe())
 	// Output:
-	// Absolute 201.32 kPa absolute, of which the water's own vapour takes 0.87 kPa absolute at 5 °C.
+	// Over the water stand 201.32 kPa absolute, of which the water's own vapour takes 0.87 kPa absolute at 5 °C.
 	// At 5 °C it would hold 5.51 g/L CO2, at 10 °C 4.60 g/L CO2; solved for the temperature: 7.65 °C.
 	// => temperature: 7.7 °C (check 7.7, within 0.2)
 }

@@ -70,7 +70,7 @@ func mustAnalysis() Problem {
 			n := must(nutrient.Assimilable(units.MilligramPerLitre.Of(60), units.MilligramPerLitre.Of(90)))
 			w.Step("Ammonia is %.2f %% nitrogen by the atomic weights.", 100*14.007/must(water.MolarMass("NH3")))
 			low := nutrient.NeedOfWhiteMustAWRI().Nitrogen
-			w.Step("The same page asks for %s in a white must (%s).", low.Value.Text(units.MilligramPerLitre, 0), low.Evidence.Grade)
+			w.Step("The Australian Wine Research Institute asks for %s in a white must (%s).", low.Value.Text(units.MilligramPerLitre, 0), low.Evidence.Grade)
 			w.Answer("assimilable nitrogen", n.In(units.MilligramPerLitre), 1, "mg/L", 139.35, 0.06)
 		},
 	}
@@ -124,7 +124,11 @@ func feedInThree() Problem {
 		Work: func(w *Working) {
 			feed := must(nutrient.FeedInOrder(units.MilligramPerLitre.Of(66.6), units.Litre.Of(60), nutrient.US, nutrient.DiammoniumPhosphate()))
 			s := must(nutrient.InStages(3, must(units.ParseExact[units.Mass]("0.1 g")), feed.Doses...))
-			w.Step("In all %s; short by %s.", feed.Doses[0].Mass.Text(units.Gram, 3), feed.Shortfall.Text(units.MilligramPerLitre, 1))
+			missing := feed.Shortfall.Text(units.MilligramPerLitre, 1)
+			if feed.Shortfall.In(units.MilligramPerLitre) < 0.05 {
+				missing = "none"
+			}
+			w.Step("In all %s; missing of the nitrogen wanted: %s.", feed.Doses[0].Mass.Text(units.Gram, 3), missing)
 			for _, stage := range s.Stages {
 				w.Step("When %s of the sugar is used: %s.", stage.Used.Text(units.Percent, 0), stage.Weigh[0])
 			}

@@ -25,7 +25,7 @@ func Example_mustAnalysis() {
 	show(mustAnalysis())
 	// Output:
 	// Ammonia is 82.24 % nitrogen by the atomic weights.
-	// The same page asks for 150 mg/L in a white must (read).
+	// The Australian Wine Research Institute asks for 150 mg/L in a white must (read).
 	// => assimilable nitrogen: 139.3 mg/L (check 139.35, within 0.06)
 }
 
@@ -52,7 +52,7 @@ func Example_needOfTheWash() {
 func Example_feedInThree() {
 	show(feedInThree())
 	// Output:
-	// In all 18.837 g; short by 0.0 mg/L.
+	// In all 18.837 g; missing of the nitrogen wanted: none.
 	// When 0 % of the sugar is used: 6.3 g.
 	// When 17 % of the sugar is used: 6.3 g.
 	// When 33 % of the sugar is used: 6.2 g.

@@ -47,7 +47,7 @@ func unitsOverALog() Problem {
 			log := []carbonation.Reading{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 20 * time.Minute, Temperature: units.Celsius.Of(60)},
 				{At: 35 * time.Minute, Temperature: units.Celsius.Of(60)}, {At: 55 * time.Minute, Temperature: units.Celsius.Of(20)}}
 			p := must(carbonation.Handbook.Pasteurise(log, nil))
-			w.Step("On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is %.2g a minute, at 60 °C %.0f.", must(carbonation.Handbook.Rate(units.Celsius.Of(20))), must(carbonation.Handbook.Rate(units.Celsius.Of(60))))
+			w.Step("On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is %.7f a minute, at 60 °C %.0f.", must(carbonation.Handbook.Rate(units.Celsius.Of(20))), must(carbonation.Handbook.Rate(units.Celsius.Of(60))))
 			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming, p.Holding, p.Cooling)
 			w.Answer("units", p.Units, 2, "PU", 18.04, 0.005)
 			w.Cautioned(p.Cautions)
@@ -135,7 +135,7 @@ func kegsFromACylinder() Problem {
 		Title:  "How many kegs from a cylinder?",
 		Ask:    "A charge of 2.268 kg (5 lb) serves kegs of 19 L with 18.5 L of drink, which take up 4.27 g/L and are pushed out at 4 °C under 1.0 bar. How many?",
 		Given:  []string{"keg 19 L, drink 18.5 L", "uptake 4.27 g/L", "serving 1.0 bar (gauge) at 4 °C, sea level"},
-		Source: Source{ByHand, "Uptake 18.5 × 4.27 = 79.0 g. The empty keg holds 19 L of gas at 2.013 bar and 4 °C: 2.01325e5 × 0.019/(8.314463 × 277.15) = 1.6600 mol, 73.1 g ideal; divided by Z = 0.987: 74.0 g. Together 153 g: 2268/153 = 14.8, so 14 whole kegs."},
+		Source: Source{ByHand, "Uptake 18.5 × 4.27 = 79.0 g. The empty keg holds 19 L of gas at 2.013 bar and 4 °C: 201,325 Pa × 0.019/(8.314463 × 277.15) = 1.6600 mol, 73.1 g ideal; divided by Z = 0.987: 74.0 g. Together 153 g: 2268/153 = 14.8, so 14 whole kegs."},
 		Work: func(w *Working) {
 			k := carbonation.KegService{Volume: units.Litre.Of(19), Drink: units.Litre.Of(18.5), Temperature: units.Celsius.Of(4), Serving: units.BarGauge.Of(1), Carbonate: units.GramCO2PerLitre.Of(4.27)}
 			use := must(k.Kegs(units.Gram.Of(2268), units.Atmosphere{}))
@@ -151,7 +151,7 @@ func kegsFromACylinder() Problem {
 func chargeInACellar() Problem {
 	return Problem{
 		Title:  "A cylinder lets go in the cellar",
-		Ask:    "The whole charge of 2.268 kg escapes into a closed room of 30 m³ at 20 °C. What is in the air?",
+		Ask:    "A cylinder's whole charge of 2.268 kg (5 lb) escapes into a closed room of 30 m³ at 20 °C. What is in the air?",
 		Given:  []string{"2.268 kg, 30 m³, 20 °C, sea level"},
 		Source: Source{ByHand, "2.268 × 0.5437 = 1.2331 m³ of gas in 30 m³: 4.110 %, in place of as much air; with what is left of the 420 ppm that were there, 420 × 0.9589 = 403, 41,505 ppm. Above 40,000 ppm life is in immediate danger (NIOSH 1994, read)."},
 		Work: func(w *Working) {
@@ -187,7 +187,7 @@ func airingTheCellar() Problem {
 		Title:  "Airing a fermentation room",
 		Ask:    "At its peak a ferment gives off 50 g of CO2 an hour in a room of 30 m³. How much fresh air keeps the room at 5000 ppm?",
 		Given:  []string{"50 g/h, 30 m³, 20 °C, sea level", "fresh air with 420 ppm"},
-		Source: Source{ByHand, "50 g/h × 0.5437 L/g = 27.19 L/h. 0.02719 m³/h / (5000 − 420)e-6 = 5.936 m³/h, 0.198 air changes an hour. Without fresh air 30 × 0.00458/0.02719 = 5.05 h."},
+		Source: Source{ByHand, "50 g/h × 0.5437 L/g = 27.19 L/h. 0.02719 m³/h / (4580/1,000,000) = 5.936 m³/h, 0.198 air changes an hour. Without fresh air 30 × 0.00458/0.02719 = 5.05 h."},
 		Work: func(w *Working) {
 			v := must(carbonation.Ventilate(units.Gram.Of(50), units.CubicMetre.Of(30), units.Celsius.Of(20), 5000, 420, units.Atmosphere{}))
 			w.Step("The gas comes at %s.", v.Gas.Text(units.LitrePerHour, 2))

@@ -12,7 +12,7 @@ func Example_pasteurisationUnits() {
 func Example_unitsOverALog() {
 	show(unitsOverALog())
 	// Output:
-	// On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is 1.9e-06 a minute, at 60 °C 1.
+	// On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is 0.0000019 a minute, at 60 °C 1.
 	// Warming 1.520, holding 15.000, cooling 1.520.
 	// => units: 18.04 PU (check 18.04, within 0.005)
 }

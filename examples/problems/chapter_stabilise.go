@@ -36,7 +36,7 @@ func molecularSulfite() Problem {
 
 func sulfiteInWine() Problem {
 	return Problem{
-		Title:  "The same by the table of the OIV",
+		Title:  "Molecular SO2 by the table of the OIV",
 		Ask:    "A wine of 10 % vol has pH 3.2. How much of its free SO2 is molecular at 20 °C, and what is the constant at 7.5 % vol and 25 °C?",
 		Given:  []string{"10 % vol, pH 3.2, 20 °C; 7.5 % vol, 25 °C"},
 		Source: Source{Read, "OIV-MA-AS323-04C, Sulfur dioxide (molecular method), table 1: pKT 1.997 at 10 % vol and 20 °C, 2.098 at 5 and 2.198 at 10 % vol and 25 °C. 1/(1 + 10^(3.2 − 1.997)) = 5.897 %; half way 2.148."},
@@ -44,7 +44,7 @@ func sulfiteInWine() Problem {
 			share := must(nutrient.MolecularShareOIV(3.2, units.PercentVolume.Of(10), units.Celsius.Of(20)))
 			pk := must(nutrient.SulfurDioxidePK(units.PercentVolume.Of(7.5), units.Celsius.Of(25)))
 			w.Step("pK at 10 %% vol and 20 °C: %.3f; ethanol raises it.", must(nutrient.SulfurDioxidePK(units.PercentVolume.Of(10), units.Celsius.Of(20))))
-			w.Step("The cellar's rule has %s: it asks for a larger dose.", must(nutrient.MolecularSharePractice(3.2)).Text(units.Percent, 2))
+			w.Step("The cellar's rule (pK 1.81 whatever the strength) has %s: it asks for a larger dose.", must(nutrient.MolecularSharePractice(3.2)).Text(units.Percent, 2))
 			w.Answer("molecular", share.In(units.Percent), 3, "%", 5.897, 0.002)
 			w.Answer("pK at 7.5 % vol", pk, 3, "", 2.148, 0.0005)
 		},
@@ -72,13 +72,14 @@ func sorbateForWine() Problem {
 		Title:  "Sorbate by strength",
 		Ask:    "How much potassium sorbate keeps a wine of 12 % vol, and one of 10.5 % vol, from fermenting again, and what does the table say of a drink of 4.6 % vol?",
 		Given:  []string{"12 % vol and 10.5 % vol, pH 3.3"},
-		Source: Source{Read, "How to add potassium sorbate (home-wine article): 200, 170, 130, 100 and 70 mg/L at 10, 11, 12, 13 and 14 % vol below pH 3.5; half way between 10 and 11 it is 185."},
+		Source: Source{Practice, "A table that home winemakers pass on (How to add potassium sorbate, a home-wine article; no measurement behind it was found): 200, 170, 130, 100 and 70 mg/L at 10, 11, 12, 13 and 14 % vol below pH 3.5; half way between 10 and 11 it is 185."},
 		Work: func(w *Working) {
 			a := must(nutrient.SorbateByStrength(units.PercentVolume.Of(12), 3.3))
 			b := must(nutrient.SorbateByStrength(units.PercentVolume.Of(10.5), 3.3))
 			w.Step("At 12 %% vol from %s to %s by other tables.", a.Low.Text(units.MilligramPerLitre, 0), a.High.Text(units.MilligramPerLitre, 0))
-			_, err := nutrient.SorbateByStrength(units.PercentVolume.Of(4.6), 3.3)
-			w.Step("At 4.6 %% vol it is refused: %v.", err)
+			if _, err := nutrient.SorbateByStrength(units.PercentVolume.Of(4.6), 3.3); err != nil {
+				w.Step("At 4.6 %% vol there is no answer: the table runs from 10 to 14 %% vol, and no published one covers a weaker drink.")
+			}
 			w.Answer("12 % vol", a.Value.In(units.MilligramPerLitre), 0, "mg/L", 130, 0.5)
 			w.Answer("10.5 % vol", b.Value.In(units.MilligramPerLitre), 0, "mg/L", 185, 0.5)
 			w.Caution(nutrient.SorbateCaution)

@@ -13,7 +13,7 @@ func Example_sulfiteInWine() {
 	show(sulfiteInWine())
 	// Output:
 	// pK at 10 % vol and 20 °C: 1.997; ethanol raises it.
-	// The cellar's rule has 3.91 %: it asks for a larger dose.
+	// The cellar's rule (pK 1.81 whatever the strength) has 3.91 %: it asks for a larger dose.
 	// => molecular: 5.897 % (check 5.897, within 0.002)
 	// => pK at 7.5 % vol: 2.148 (check 2.148, within 0.0005)
 }
@@ -30,7 +30,7 @@ func Example_sorbateForWine() {
 	show(sorbateForWine())
 	// Output:
 	// At 12 % vol from 107 mg/L to 176 mg/L by other tables.
-	// At 4.6 % vol it is refused: nutrient.SorbateByStrength: strength 4.6 % vol outside 10 % vol to 14 % vol (potassium sorbate table; no published table covers this strength).
+	// At 4.6 % vol there is no answer: the table runs from 10 to 14 % vol, and no published one covers a weaker drink.
 	// => 12 % vol: 130 mg/L (check 130, within 0.5)
 	// => 10.5 % vol: 185 mg/L (check 185, within 0.5)
 }

@@ -20,7 +20,7 @@ func massToVolume() Problem {
 		Title: "From % mass to % vol",
 		Ask:   "A distillate without extract has 4.00 % mass of ethanol. What is it by volume at 20 °C?",
 		Given: []string{"strength 4.00 % mass"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions: 4 % mass of ethanol has 0.9910 g/mL and 0.860 mol/L; " +
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public transcription of the table): 4 % mass of ethanol has 0.9910 g/mL and 0.860 mol/L; " +
 			"0.860 mol/L × 46.069 g/mol / 789.24 g/L = 5.020 % vol."},
 		Work: func(w *Working) {
 			p := units.PercentMass.Of(4)

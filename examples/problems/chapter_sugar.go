@@ -40,10 +40,10 @@ func sugarForTheHall() Problem {
 
 func dextroseInstead() Problem {
 	return Problem{
-		Title:  "The same with dextrose",
-		Ask:    "How much dextrose monohydrate takes the place of the sugar?",
-		Given:  []string{"60 L, 4.6 % vol", "C6H12O6·H2O, 9.09 % crystal water"},
-		Source: Source{ByHand, "2178.3 g of ethanol / 0.46895 = 4645.1 g of anhydrous glucose; × 198.171/180.156 = 5110 g, 5.110 kg."},
+		Title:  "Dextrose for 60 L at 4.6 % vol",
+		Ask:    "How much dextrose monohydrate do 60 L of 4.6 % vol take, fermented dry?",
+		Given:  []string{"60 L of finished drink at 20 °C, 4.6 % vol", "C6H12O6·H2O, 9.09 % crystal water"},
+		Source: Source{ByHand, "60 × 4.6 × 7.89239 = 2178.3 g of ethanol / 0.46895 = 4645.1 g of anhydrous glucose; × 198.171/180.156 = 5110 g, 5.110 kg."},
 		Work: func(w *Working) {
 			f := nutrient.DextroseMonohydrate()
 			b := must(nutrient.SugarForStrength(f, units.PercentVolume.Of(4.6), units.Litre.Of(60)))
@@ -146,7 +146,7 @@ func priceOfAlcohol() Problem {
 			b := must(nutrient.CostPerGramEthanol(nutrient.DextroseMonohydrate(), decimal.RequireFromString("2.40"), kilo))
 			w.Step("A kilogram of white sugar gives %.1f g of ethanol, of dextrose monohydrate %.1f g.", 1000*nutrient.WhiteSugar().Solids().In(units.Fraction)*nutrient.WhiteSugar().Yield().Ethanol(),
 				1000*nutrient.DextroseMonohydrate().Solids().In(units.Fraction)*nutrient.DextroseMonohydrate().Yield().Ethanol())
-			w.Step("Prices stay decimal: %s and %s.", a, b)
+			w.Step("A gram of ethanol costs %s from white sugar and %s from dextrose monohydrate.", a, b)
 			w.Answer("white sugar, a thousand grams", 1000*a.InexactFloat64(), 3, "", 2.736, 0.001)
 			w.Answer("dextrose monohydrate, a thousand grams", 1000*b.InexactFloat64(), 3, "", 5.630, 0.001)
 		},

@@ -63,7 +63,7 @@ func Example_priceOfAlcohol() {
 	show(priceOfAlcohol())
 	// Output:
 	// A kilogram of white sugar gives 493.3 g of ethanol, of dextrose monohydrate 426.3 g.
-	// Prices stay decimal: 0.002736 and 0.00563.
+	// A gram of ethanol costs 0.002736 from white sugar and 0.00563 from dextrose monohydrate.
 	// => white sugar, a thousand grams: 2.736 (check 2.736, within 0.001)
 	// => dextrose monohydrate, a thousand grams: 5.630 (check 5.630, within 0.001)
 }

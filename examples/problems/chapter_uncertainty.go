@@ -1,6 +1,8 @@
 package main
 
 import (
+	"math"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 )
@@ -54,7 +56,7 @@ func distilled() Problem {
 		Title: "Strength by distillation",
 		Ask:   "100 mL of a beer are distilled and made up to 100 mL; the distillate weighs 991.00 kg/m³ at 20 °C. What is the strength?",
 		Given: []string{"sample and distillate 100 mL", "991.00 kg/m³ at 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed.: 991.0 kg/m³ is 4 % mass of ethanol and 0.860 mol/L, 0.860 × 46.069/7.8924 = 5.020 % vol. " +
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed. (read in a public transcription of the table): 991.0 kg/m³ is 4 % mass of ethanol and 0.860 mol/L, 0.860 × 46.069/7.8924 = 5.020 % vol. " +
 			"The table is printed to 0.1 kg/m³ (0.07 % vol) and rests on other data than OIML R 22."},
 		Work: func(w *Working) {
 			s := must(gravity.DistillateStrength(units.Millilitre.Of(100), units.Millilitre.Of(100), units.KilogramPerCubicMetre.Of(991.00), units.Celsius.Of(20)))
@@ -71,7 +73,7 @@ func boiledOff() Problem {
 		Title: "Strength by boiling off",
 		Ask:   "A drink reads 1.0060; with its ethanol boiled off and water in its place it reads 1.0132. What was its strength?",
 		Given: []string{"gravity 1.0060 before, 1.0132 after, at 20 °C and the same volume"},
-		Source: Source{Read, "Tabarié: 1.0060 − 1.0132 + 1 = 0.9928. CRC Handbook of Chemistry and Physics, 102nd ed.: 0.9928 × 0.99820 = 0.99101 g/mL is 4 % mass of ethanol (0.9910), 5.020 % vol. " +
+		Source: Source{Read, "Tabarié: 1.0060 − 1.0132 + 1 = 0.9928. CRC Handbook of Chemistry and Physics, 102nd ed. (read in a public transcription of the table): 0.9928 × 0.99820 = 0.99101 g/mL is 4 % mass of ethanol (0.9910), 5.020 % vol. " +
 			"The table is printed to 0.0001 g/mL, which is 0.07 % vol."},
 		Work: func(w *Working) {
 			before, after := must(gravity.FromSG(1.0060)), must(gravity.FromSG(1.0132))
@@ -88,7 +90,7 @@ func strengthWithDoubt() Problem {
 		Title: "A strength from two readings, with its doubt",
 		Ask:   "A sugar wash fell from 1.0282 to 0.9960, each known within a standard uncertainty of 0.0006. What is the strength, and how sure is it?",
 		Given: []string{"1.0282 and 0.9960, u = 0.0006 each, independent", "yield of a sugar wash, known within 3 %"},
-		Source: Source{ByHand, "Dry at 0.9940 the wash has 4.60 % vol (the hall's batch), so 34.2 thousandths of gravity are 4.60 % vol, 0.1345 each. 1.0282 − 0.9960 = 32.2 thousandths: 4.33 % vol. " +
+		Source: Source{ByHand, "4.415 kg of sugar in 57.42 kg of water start at 1.0282 and end dry at 0.9940 with 4.60 % vol, so 34.2 thousandths of gravity are 4.60 % vol, 0.1345 each. 1.0282 − 0.9960 = 32.2 thousandths: 4.33 % vol. " +
 			"Two readings: 0.6 × 0.1345 × √2 = 0.114 % vol. The yield comes on top."},
 		Work: func(w *Working) {
 			u := units.One.Of(0.0006)
@@ -99,7 +101,7 @@ func strengthWithDoubt() Problem {
 			readings := must(gravity.MeasuredStrength(original, final, y, 0, 0))
 			shared := must(gravity.MeasuredStrength(original, final, y, 0, 1))
 			w.Step("From the readings alone %s, with the yield %s.", readings.Text(units.PercentVolume, 2, 1), both.Text(units.PercentVolume, 2, 1))
-			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 2, 1))
+			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 3, 1))
 			label := must(gravity.LabelTolerance(gravity.EUOther, both.Value()))
 			w.Step("EU law allows ± %s on such a label; at k = 2 the doubt is %s. Capability %.1f, where 1 is just enough.", label.Text(units.PercentVolume, 1),
 				must(both.Expanded(2)).Text(units.PercentVolume, 2), must(both.Capability(label)))
@@ -126,8 +128,11 @@ func doubtsInSquares() Problem {
 			parts := must(units.Budget(extract, &sugar, &water))
 			drawn, failed, err := units.Simulate(extract, 20000, 1, &sugar, &water)
 			must(drawn, err)
-			w.Step("The sugar brings %s, the water %s: better scales for the sugar first.", parts[0].Text(units.DegreePlato, 4), parts[1].Text(units.DegreePlato, 4))
-			w.Step("20,000 random draws (%d failed) agree: %s.", failed, drawn.Uncertainty().Text(units.DegreePlato, 4))
+			w.Step("The doubt of the sugar moves it by %.4f °P, that of the water by %.4f °P: a better scale for the sugar first.", math.Abs(parts[0].In(units.DegreePlato)), math.Abs(parts[1].In(units.DegreePlato)))
+			if failed > 0 {
+				w.Step("%d of the random draws had no result.", failed)
+			}
+			w.Step("20,000 random draws agree: %s.", drawn.Uncertainty().Text(units.DegreePlato, 4))
 			w.Answer("extract", got.Value().In(units.DegreePlato), 3, "°P", 7.140, 0.0005)
 			w.Answer("standard uncertainty", got.Uncertainty().In(units.DegreePlato), 5, "°P", 0.01609, 0.00002)
 		},
@@ -147,7 +152,15 @@ func twoWitnesses() Problem {
 				claim("distillation", must(units.Measure(units.PercentVolume.Of(4.80), units.PercentVolume.Of(0.10)))))
 			must(mean, err)
 			for _, v := range verdicts {
-				w.Step("%s: %+.2f standard uncertainties from the other; disagrees: %v.", v.Claim.Method, v.Deviation, v.Disagrees)
+				agree := "they agree"
+				if v.Disagrees {
+					agree = "they do not agree"
+				}
+				side := "above"
+				if v.Deviation < 0 {
+					side = "below"
+				}
+				w.Step("The %s is %.2f standard uncertainties %s the other: %s.", v.Claim.Method, math.Abs(v.Deviation), side, agree)
 			}
 			w.Answer("best value", mean.Value().In(units.PercentVolume), 3, "% vol", 4.7385, 0.0005)
 			w.Answer("its doubt", mean.Uncertainty().In(units.PercentVolume), 4, "% vol", 0.08321, 0.00005)

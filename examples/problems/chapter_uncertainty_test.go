@@ -37,7 +37,7 @@ func Example_strengthWithDoubt() {
 	show(strengthWithDoubt())
 	// Output:
 	// From the readings alone 4.33 ± 0.12 % vol (k = 1), with the yield 4.33 ± 0.15 % vol (k = 1).
-	// If the fault is one hydrometer's and the same in both readings, most of it drops out: 4.33 ± 0.00 % vol (k = 1).
+	// If the fault is one hydrometer's and the same in both readings, most of it drops out: 4.326 ± 0.001 % vol (k = 1).
 	// EU law allows ± 0.3 % vol on such a label; at k = 2 the doubt is 0.31 % vol. Capability 1.0, where 1 is just enough.
 	// => strength: 4.33 % vol (check 4.33, within 0.02)
 	// => doubt from the readings: 0.115 % vol (check 0.114, within 0.006)
@@ -46,8 +46,8 @@ func Example_strengthWithDoubt() {
 func Example_doubtsInSquares() {
 	show(doubtsInSquares())
 	// Output:
-	// The sugar brings 0.0150 °P, the water -0.0058 °P: better scales for the sugar first.
-	// 20,000 random draws (0 failed) agree: 0.0162 °P.
+	// The doubt of the sugar moves it by 0.0150 °P, that of the water by 0.0058 °P: a better scale for the sugar first.
+	// 20,000 random draws agree: 0.0162 °P.
 	// => extract: 7.140 °P (check 7.140, within 0.0005)
 	// => standard uncertainty: 0.01609 °P (check 0.01609, within 0.00002)
 }
@@ -55,8 +55,8 @@ func Example_doubtsInSquares() {
 func Example_twoWitnesses() {
 	show(twoWitnesses())
 	// Output:
-	// hydrometer: -1.11 standard uncertainties from the other; disagrees: false.
-	// distillation: +1.11 standard uncertainties from the other; disagrees: false.
+	// The hydrometer is 1.11 standard uncertainties below the other: they agree.
+	// The distillation is 1.11 standard uncertainties above the other: they agree.
 	// => best value: 4.738 % vol (check 4.7385, within 0.0005)
 	// => its doubt: 0.0832 % vol (check 0.08321, within 0.00005)
 }

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"strings"
+
 	"example.org/zymase/units"
 )
 
@@ -61,7 +63,7 @@ func airAtThousandMetres() Problem {
 		Title: "The air at 500 m and at 1000 m",
 		Ask:   "What is the pressure of the standard atmosphere at these heights, on which every gauge stands?",
 		Given: []string{"heights of 500 m and 1000 m above sea level"},
-		Source: Source{Read, "ASHRAE Handbook, Fundamentals, chapter Psychrometrics, table 1, Standard atmospheric data: " +
+		Source: Source{Read, "ASHRAE Handbook, Fundamentals, chapter Psychrometrics, table 1, Standard atmospheric data (rows as the tests of the library PsychroLib carry them): " +
 			"95.461 and 89.875 kPa."},
 		Work: func(w *Working) {
 			low := must(units.AtAltitude(units.Metre.Of(500))).Pressure()
@@ -110,7 +112,11 @@ func sugarInSevenParts() Problem {
 			for _, p := range parts[1:] {
 				sum = must(sum.Plus(p))
 			}
-			w.Step("Decimal, not binary: the parts are %v.", parts)
+			var words []string
+			for _, p := range parts {
+				words = append(words, p.String())
+			}
+			w.Step("The parts in whole steps of the scale: %s.", strings.Join(words, ", "))
 			w.Step("Their sum is %s, to the last digit.", sum)
 			w.Answer("the first two, each", parts[1].Quantity().In(units.Gram), 1, "g", 14.4, 0)
 			w.Answer("the other five, each", parts[2].Quantity().In(units.Gram), 1, "g", 14.3, 0)

@@ -42,7 +42,7 @@ func Example_gaugeInTheHall() {
 func Example_sugarInSevenParts() {
 	show(sugarInSevenParts())
 	// Output:
-	// Decimal, not binary: the parts are [14.4 g 14.4 g 14.3 g 14.3 g 14.3 g 14.3 g 14.3 g].
+	// The parts in whole steps of the scale: 14.4 g, 14.4 g, 14.3 g, 14.3 g, 14.3 g, 14.3 g, 14.3 g.
 	// Their sum is 100.3 g, to the last digit.
 	// => the first two, each: 14.4 g (check 14.4, exact)
 	// => the other five, each: 14.3 g (check 14.3, exact)

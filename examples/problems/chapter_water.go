@@ -87,7 +87,7 @@ func doesTheReportBalance() Problem {
 		Work: func(w *Working) {
 			b := moderate(units.Celsius.Of(20)).IonicBalance()
 			w.Step("Cations %s, anions %s.", b.Cations.Text(units.MilliequivalentPerLitre, 4), b.Anions.Text(units.MilliequivalentPerLitre, 4))
-			w.Step("They differ by %.2f %% of their sum: %s.", b.Percent, b.Judgement)
+			w.Step("The verdict: %s.", b.Judgement)
 			w.Answer("cations", b.Cations.In(units.MilliequivalentPerLitre), 3, "mEq/L", 4.7637, 0.0005)
 			w.Answer("anions", b.Anions.In(units.MilliequivalentPerLitre), 3, "mEq/L", 4.7648, 0.0005)
 		},
@@ -101,7 +101,7 @@ func gramOfGypsum() Problem {
 		Given:  []string{"CaSO4·2H2O"},
 		Source: Source{ByHand, "Molar masses (CIAAW abridged atomic weights 2021): 40.078 + 96.056 + 36.030 = 172.164 g/mol. 40.078/172.164 = 232.79 mg/g; 96.056/172.164 = 557.93 mg/g."},
 		Work: func(w *Working) {
-			w.Step("%s weighs %.3f g/mol.", water.Gypsum.Formula(), water.Gypsum.MolarMass())
+			w.Step("A mole of gypsum weighs %.3f g.", water.Gypsum.MolarMass())
 			pure := water.Profile{}
 			p := must(pure.Add(units.Litre.Of(1), water.Gypsum.Dose(units.Gram.Of(1))))
 			w.Step("In a litre of pure water: hardness %s.", p.Hardness().Text(units.MilligramPerLitreCaCO3, 1))

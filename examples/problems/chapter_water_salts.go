@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -27,7 +29,7 @@ func crystalWater() Problem {
 func softenedWithPure() Problem {
 	return Problem{
 		Title:  "Softening by dilution",
-		Ask:    "40 L of the water above are mixed with 20 L of distilled water. What are hardness and alkalinity?",
+		Ask:    "40 L of this water are mixed with 20 L of distilled water. What are hardness and alkalinity?",
 		Given:  []string{moderateWater, "40 L of it and 20 L of distilled water"},
 		Source: Source{ByHand, "Two thirds of everything: 191.017 × 2/3 = 127.345 and 144 × 2/3 = 96.00 mg/L as CaCO3."},
 		Work: func(w *Working) {
@@ -56,7 +58,11 @@ func saltsForATarget() Problem {
 			for _, d := range r.Doses {
 				w.Step("%s: %s.", d.Salt, d.Mass.Text(units.Gram, 3))
 			}
-			w.Step("The water then: hardness %s, off the targets by %.2g mg/L.", r.Water.Hardness().Text(units.GermanDegree, 1), r.Deviation)
+			off := fmt.Sprintf("is off the targets by %.2f mg/L", r.Deviation)
+			if r.Deviation < 0.005 {
+				off = "meets both targets"
+			}
+			w.Step("The water then has a hardness of %s and %s.", r.Water.Hardness().Text(units.GermanDegree, 1), off)
 			w.Answer("gypsum", r.Doses[0].Mass.In(units.Gram), 2, "g", 6.452, 0.005)
 			w.Answer("calcium chloride dihydrate", r.Doses[1].Mass.In(units.Gram), 2, "g", 6.220, 0.005)
 			w.Answer("calcium", r.Water.Ion(water.Calcium).In(units.MilligramPerLitre), 1, "mg/L", 53.29, 0.05)
@@ -66,17 +72,21 @@ func saltsForATarget() Problem {
 
 func saltsOnAScale() Problem {
 	return Problem{
-		Title:  "The same salts on a scale of 0.1 g",
-		Ask:    "The scale shows 0.1 g. Which doses come nearest to those targets, and how far off are they?",
-		Given:  []string{"as before", "steps of 0.1 g"},
-		Source: Source{ByHand, "The two targets do not touch, so each dose is rounded: 6.452 to 6.5 g, 6.220 to 6.2 g. Sulfate (6.5 − 6.4523) × 557.93/60 = +0.443 mg/L; chloride (6.2 − 6.2204) × 482.29/60 = −0.164. √(0.443² + 0.164²) = 0.473."},
+		Title:  "Two salts on a scale of 0.1 g",
+		Ask:    "60 L of pure water shall hold 60 mg/L of sulfate and 50 mg/L of chloride, from gypsum and calcium chloride dihydrate; 6.452 g and 6.220 g would do it exactly. The scale shows 0.1 g. Which doses come nearest, and how far off are they?",
+		Given:  []string{"60 L of pure water", "gypsum and calcium chloride dihydrate at hand", "sulfate 60, chloride 50 mg/L", "scale to 0.1 g"},
+		Source: Source{ByHand, "Gypsum alone brings sulfate and the chloride salt alone chloride, so each dose is rounded: 6.452 to 6.5 g, 6.220 to 6.2 g. Sulfate (6.5 − 6.4523) × 557.93/60 = +0.443 mg/L; chloride (6.2 − 6.2204) × 482.29/60 = −0.164. √(0.443² + 0.164²) = 0.473."},
 		Work: func(w *Working) {
 			r := must(water.SolveSteps(water.Request{
 				Volume:  units.Litre.Of(60),
 				Salts:   []water.Stock{{Salt: water.Gypsum}, {Salt: water.CalciumChlorideDihydrate}},
 				Targets: []water.Target{water.Sulfate.Aim(units.MilligramPerLitre.Of(60)), water.Chloride.Aim(units.MilligramPerLitre.Of(50))},
 			}, must(units.ParseExact[units.Mass]("0.1 g"))))
-			w.Step("Proven best: %v, after %d partial recipes.", r.Proven, r.Nodes)
+			if r.Proven {
+				w.Step("No other doses on this scale come nearer: that is proven, not only tried.")
+			} else {
+				w.Step("These doses are the nearest found; that none come nearer is not proven.")
+			}
 			for _, m := range r.Off {
 				w.Step("%s %s, off by %+.3f mg/L.", m.Ion, m.Have.Text(units.MilligramPerLitre, 3), m.Off)
 			}

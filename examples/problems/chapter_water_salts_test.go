@@ -23,7 +23,7 @@ func Example_saltsForATarget() {
 	// Output:
 	// gypsum: 6.452 g.
 	// calcium chloride dihydrate: 6.220 g.
-	// The water then: hardness 7.5 °dH, off the targets by 1.6e-14 mg/L.
+	// The water then has a hardness of 7.5 °dH and meets both targets.
 	// => gypsum: 6.45 g (check 6.452, within 0.005)
 	// => calcium chloride dihydrate: 6.22 g (check 6.22, within 0.005)
 	// => calcium: 53.3 mg/L (check 53.29, within 0.05)
@@ -32,7 +32,7 @@ func Example_saltsForATarget() {
 func Example_saltsOnAScale() {
 	show(saltsOnAScale())
 	// Output:
-	// Proven best: true, after 4 partial recipes.
+	// No other doses on this scale come nearer: that is proven, not only tried.
 	// sulfate 60.443 mg/L, off by +0.443 mg/L.
 	// chloride 49.836 mg/L, off by -0.164 mg/L.
 	// => gypsum: 6.5 g (check 6.5, exact)

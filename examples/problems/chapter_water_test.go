@@ -32,7 +32,7 @@ func Example_doesTheReportBalance() {
 	show(doesTheReportBalance())
 	// Output:
 	// Cations 4.7637 mEq/L, anions 4.7648 mEq/L.
-	// They differ by -0.01 % of their sum: cations and anions differ by 0.01 %; 2.0 % is allowed at this content.
+	// The verdict: cations and anions differ by 0.01 %; 2.0 % is allowed at this content.
 	// => cations: 4.764 mEq/L (check 4.7637, within 0.0005)
 	// => anions: 4.765 mEq/L (check 4.7648, within 0.0005)
 }
@@ -40,7 +40,7 @@ func Example_doesTheReportBalance() {
 func Example_gramOfGypsum() {
 	show(gramOfGypsum())
 	// Output:
-	// CaSO4.2H2O weighs 172.164 g/mol.
+	// A mole of gypsum weighs 172.164 g.
 	// In a litre of pure water: hardness 581.3 mg/L as CaCO3.
 	// => calcium: 232.8 mg/L (check 232.79, within 0.05)
 	// => sulfate: 557.9 mg/L (check 557.93, within 0.1)

@@ -133,7 +133,7 @@ func sodiumAtMost() Problem {
 			}
 			for _, b := range ex.Binding {
 				w.Step("What binds: %s.", b.Name)
-				w.Answer("fall of the sum of squares for 1 "+b.Unit+" more of it", b.Cost, 1, "", 118.18, 0.06)
+				w.Answer("fall of the sum of squares for 1 "+b.Unit+" more of it", b.Cost, 1, "(mg/L)²", 118.18, 0.06)
 			}
 			w.Answer("table salt", ex.Recipe.Doses[0].Mass.In(units.Milligram), 1, "mg", 101.68, 0.01)
 			w.Answer("chloride missing", ex.Recipe.Deviation, 2, "mg/L", 38.32, 0.01)

@@ -57,7 +57,7 @@ func Example_sodiumAtMost() {
 	// Output:
 	// chloride -38.3 mg/L off: a limit or a stock holds the doses back.
 	// What binds: sodium at most 40 mg/L.
-	// => fall of the sum of squares for 1 mg/L more of it: 118.2 (check 118.18, within 0.06)
+	// => fall of the sum of squares for 1 mg/L more of it: 118.2 (mg/L)² (check 118.18, within 0.06)
 	// => table salt: 101.7 mg (check 101.68, within 0.01)
 	// => chloride missing: 38.32 mg/L (check 38.32, within 0.01)
 }

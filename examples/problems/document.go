@@ -7,13 +7,25 @@ import (
 	"unicode/utf8"
 )
 
+// secondHand is a figure of a publication that was read in another work, which does not
+// print its name or where its rows come from: no star.
+const secondHand Status = ByHand + 1
+
+// grade returns the words that are printed for how well a check value is known.
+func grade(s Status) string {
+	if s == secondHand {
+		return "published, read at second hand"
+	}
+	return s.String()
+}
+
 // columns is how wide plain text is printed.
 const columns = 92
 
 // writeList prints a line for each problem.
 func writeList(out io.Writer, chapters []Chapter) error {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%d worked problems; %d of them (marked *) rest on a published example or table.\n",
+	fmt.Fprintf(&b, "%d worked problems; %d of them (marked *) rest on a published example or table, read there or in a copy that is named.\n",
 		count(chapters), published(chapters))
 	n := 0
 	for _, c := range chapters {
@@ -55,7 +67,7 @@ func writeProblem(out io.Writer, n int, p Problem) error {
 	for _, c := range w.Cautions {
 		fmt.Fprintf(&b, "\nCaution: %s\n", wrap(c, "  "))
 	}
-	fmt.Fprintf(&b, "\nCheck (%s)\n  %s\n", p.Source.Status, wrap(p.Source.Text, "  "))
+	fmt.Fprintf(&b, "\nCheck (%s)\n  %s\n", grade(p.Source.Status), wrap(p.Source.Text, "  "))
 	_, err = io.WriteString(out, b.String())
 	return err
 }
@@ -65,7 +77,7 @@ func writeMarkdown(out io.Writer, chapters []Chapter) error {
 	var b strings.Builder
 	b.WriteString("# Worked problems\n\n")
 	fmt.Fprintf(&b, "%d problems in the order of a course. Every number in a working is computed by the library; "+
-		"each answer stands beside a check value. %d problems rest on a published worked example or table that was read, "+
+		"each answer stands beside a check value. %d problems rest on a published worked example or table, read there or in a copy that is named; "+
 		"the others say what they rest on.\n\n## Contents\n", count(chapters), published(chapters))
 	n := 0
 	for _, c := range chapters {
@@ -108,7 +120,7 @@ func markdownProblem(b *strings.Builder, n int, p Problem, w Working) {
 	for _, c := range w.Cautions {
 		fmt.Fprintf(b, "\n> Caution: %s\n", c)
 	}
-	fmt.Fprintf(b, "\nCheck (%s): %s\n", p.Source.Status, p.Source.Text)
+	fmt.Fprintf(b, "\nCheck (%s): %s\n", grade(p.Source.Status), p.Source.Text)
 }
 
 // wrap breaks text between words so that a line with its indent fits the width.

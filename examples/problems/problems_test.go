@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -132,6 +133,85 @@ func grep(t *testing.T, pattern string, re *regexp.Regexp) []string {
 		}
 	}
 	return found
+}
+
+// A problem is also printed alone, and read by brewers: no text leans on its neighbour,
+// none shows the words, exponents or lists of the program, and no caution comes twice.
+func TestPlainWords(t *testing.T) {
+	code := map[string]*regexp.Regexp{
+		"a raw yes or no":               regexp.MustCompile(`\b(true|false|nil)\b`),
+		"an exponent of the program":    regexp.MustCompile(`\d[eE][-+]?\d`),
+		"a list of the program":         regexp.MustCompile(`\[[^\]]*\d [^\]]*\]`),
+		"a function of the library":     regexp.MustCompile(`\b(gravity|water|carbonation|nutrient|units)\.[A-Z]`),
+		"a field of the program":        regexp.MustCompile(`\{|\}|map\[|\bmust\(`),
+		"an absolute said twice":        regexp.MustCompile(`(?i)\babsolute [\d.]+ \w+ absolute`),
+		"a minus before zero":           regexp.MustCompile(`-0(\.0+)?(\s|[,;:]|\.?$|\.\s)`),
+		"a neighbour that is not there": regexp.MustCompile(`(?i)\bas before\b|\bas above\b|\bthe water above\b|\bthat wash\b|\bthose targets\b|\bthe same (salts|with|by)\b|\bthat paper\b|\bthe same page\b|^the whole charge|^the \d+ L\b`),
+	}
+	// Their by-hand lines are being rewritten; a title that is gone from here is held.
+	rewritten := []string{"The pressure in the bath", "How long is the line?", "The buffer that holds a floor"}
+	for n, p := range numbered(course()) {
+		if slices.Contains(rewritten, p.Title) {
+			continue
+		}
+		w, err := p.Solve()
+		if err != nil {
+			t.Fatal(err)
+		}
+		texts := append([]string{p.Title, p.Ask, p.Source.Text}, p.Given...)
+		texts = append(append(texts, w.Steps...), w.Cautions...)
+		for _, a := range w.Answers {
+			texts = append(texts, a.String())
+		}
+		for _, text := range texts {
+			for what, re := range code {
+				if found := re.FindString(text); found != "" {
+					t.Errorf("problem %d %q shows %s, %q: %s", n, p.Title, what, found, text)
+				}
+			}
+		}
+		for i, c := range w.Cautions {
+			if slices.Contains(w.Cautions[:i], c) {
+				t.Errorf("problem %d %q gives a caution twice: %s", n, p.Title, c)
+			}
+		}
+	}
+}
+
+// A star stands for a publication that was read: what came through a carrier without a
+// name, or is only recalled, has none, and says so where it is printed.
+func TestStars(t *testing.T) {
+	_, list, _ := runWith()
+	stars := 0
+	for n, p := range numbered(course()) {
+		if strings.Contains(list, fmt.Sprintf("%4d * %s\n", n, p.Title)) {
+			stars++
+			if grade(p.Source.Status) != "published, read" {
+				t.Errorf("problem %d %q has a star on %q", n, p.Title, grade(p.Source.Status))
+			}
+			for _, word := range []string{"recalled", "was not seen", "author not stated", "names no source", "home-wine"} {
+				if strings.Contains(p.Source.Text, word) && !namedCarrier[p.Title] {
+					t.Errorf("problem %d %q has a star, but its source says %q", n, p.Title, word)
+				}
+			}
+		}
+		if p.Source.Status == secondHand {
+			if _, one, _ := runWith(fmt.Sprint(n)); !strings.Contains(one, "Check (published, read at second hand)") {
+				t.Errorf("problem %d %q does not say that its figures are second-hand", n, p.Title)
+			}
+		}
+	}
+	if stars != published(course()) || !strings.Contains(list, fmt.Sprintf("; %d of them (marked *)", stars)) {
+		t.Errorf("%d stars are printed, %d are counted", stars, published(course()))
+	}
+}
+
+// namedCarrier lists problems whose star stands though a text says that something beside
+// it was not seen or is recalled, because the check values themselves were read in the
+// publication named.
+var namedCarrier = map[string]bool{
+	"A table made by weighing in air":    true, // GNU units 2.22 prints the rows
+	"One limit for nitrate, two numbers": true, // only that the later directive keeps the limit is recalled
 }
 
 func TestNoBadFormat(t *testing.T) {

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -67,8 +68,14 @@ func (w *Working) Answer(name string, got float64, places int, unit string, chec
 	w.Answers = append(w.Answers, Answer{name, got, unit, places, check, within})
 }
 
-// Caution adds what whoever uses the answer must know.
-func (w *Working) Caution(texts ...string) { w.Cautions = append(w.Cautions, texts...) }
+// Caution adds what whoever uses the answer must know, each text once.
+func (w *Working) Caution(texts ...string) {
+	for _, text := range texts {
+		if !slices.Contains(w.Cautions, text) {
+			w.Cautions = append(w.Cautions, text)
+		}
+	}
+}
 
 // Cautioned adds the cautions of a result about gas and pressure.
 func (w *Working) Cautioned(of carbonation.Cautions) {
