@@ -143,7 +143,11 @@ func TestStepsRandomRequests(t *testing.T) {
 		g := rand.New(rand.NewPCG(1, 2))
 		count, unproven, most := 0, 0, 0
 		worst := math.Inf(-1)
-		for range 150 {
+		requests := 150
+		if testing.Short() {
+			requests = 15
+		}
+		for range requests {
 			q := randomRequest(g, usual)
 			w, err := SolveSteps(q, step)
 			if err != nil {

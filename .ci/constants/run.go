@@ -13,7 +13,7 @@ import (
 func runBinary(bin, dir string, i int, limit time.Duration) (string, bool) {
 	ctx, cancel := context.WithTimeout(context.Background(), limit+5*time.Second)
 	defer cancel()
-	cmd := exec.CommandContext(ctx, bin, "-test.failfast", "-rapid.nofailfile", "-test.timeout", limit.String())
+	cmd := exec.CommandContext(ctx, bin, "-test.short", "-test.failfast", "-rapid.nofailfile", "-test.timeout", limit.String())
 	cmd.Dir = dir
 	cmd.Env = append(os.Environ(), "ZYMASE_LITERAL="+strconv.Itoa(i))
 	out, err := cmd.CombinedOutput()

@@ -93,8 +93,8 @@ func whereTheWashEnds() Problem {
 func bufferForAFloor() Problem {
 	return Problem{
 		Title:  "The buffer that holds a floor",
-		Ask:    "How much potassium bicarbonate keeps that wash from falling below pH 3.5?",
-		Given:  []string{"as before", "floor pH 3.5"},
+		Ask:    "The club's wash in soft water, fed with 18.8 g of diammonium phosphate: how much potassium bicarbonate keeps it from falling below pH 3.5?",
+		Given:  []string{"60 L at 4.6 % vol, white sugar", "water: alkalinity 26 mg/L as CaCO3", "18.8 g of diammonium phosphate", "floor pH 3.5"},
 		Source: Source{ByHand, "15.9 g are 158.8 mmol; in 57.4 kg of water 2.767 meq/L, × 50.04 = 138.4, with the 26 of the water 164.4 mg/L. The pH of 3.50 only turns the dose round; the dose itself has no outside check. Yeast suppliers advise an alkalinity of 100 to 200 mg/L as CaCO3 for a sugar wash and a pH above 3.5 to 4.0 (Hard seltzer: intro to the lighter side of brewing; Best practices: hard seltzer fermentation, 2021; read)."},
 		Work: func(w *Working) {
 			f := hallFerment()

@@ -80,7 +80,7 @@ func lengthOfLine() Problem {
 		Title: "How long is the line?",
 		Ask:   "Water of 20 °C shall flow at a US gallon a minute through a smooth line of 3/16 in from 1.0 bar, level with the tap. How long is the line?",
 		Given: []string{"bore 3/16 in, smooth", "3.785 L/min", "1.0 bar (gauge)"},
-		Source: Source{ByHand, "Bore 4.7625 mm, area 17.814 mm²; speed 63.09e-6/17.814e-6 = 3.5416 m/s. Re = 998.2 × 3.5416 × 0.0047625/0.001002 = 16803. Haaland: 1/√f = 1.8·log(16803/6.9) = 6.0957, f = 0.02691. " +
+		Source: Source{ByHand, "Bore 4.7625 mm, area 17.814 mm²; speed 63.09 mL a second over it = 3.5416 m/s. Re = 998.2 × 3.5416 × 0.0047625/0.001002 = 16803. Haaland: 1/√f = 1.8·log(16803/6.9) = 6.0957, f = 0.02691. " +
 			"Velocity head 998.2 × 3.5416²/2 = 6260 Pa; friction 0.02691/0.0047625 × 6260 = 35.37 kPa/m. (100 − 6.26)/35.37 = 2.650 m."},
 		Work: func(w *Working) {
 			water := must(gravity.NewSolution(units.Kilogram.Of(1), units.Mass{}, units.Mass{}))
@@ -204,7 +204,7 @@ func peakOverALog() Problem {
 		Title: "The pressure in the bath",
 		Ask:   "A logger in a bottle of the sparkler, 330 mL with 5.5 g/L in 345 mL, goes through the bath. How many units does it get, and what is the highest pressure?",
 		Given: []string{"log: 0 min 20 °C, 15 min 55 °C, 25 min 62 °C, 40 min 62 °C, 55 min 25 °C", "10^((T − 60)/7)", "330 mL at 18 °C, bottle 345 mL, drink free of air, head-space purged, maker's rating 10 bar (taken for this problem), sea level"},
-		Source: Source{ByHand, "Rates 1.931e-6, 0.19307, 1.93070 and 1e-5 a minute at 20, 55, 62 and 25 °C. Legs (r2 − r1)·Δt/ln(r2/r1): 0.19307 × 15/11.513 = 0.252; 1.73763 × 10/2.3026 = 7.546; 1.93070 × 15 = 28.961; 1.93069 × 15/12.171 = 2.379. Together 39.14. " +
+		Source: Source{ByHand, "Rates 0.000001931, 0.19307, 1.93070 and 0.00001 a minute at 20, 55, 62 and 25 °C. Legs (r2 − r1)·Δt/ln(r2/r1): 0.19307 × 15/11.513 = 0.252; 1.73763 × 10/2.3026 = 7.546; 1.93070 × 15 = 28.961; 1.93069 × 15/12.171 = 2.379. Together 39.14. " +
 			"CO2 in all 0.330 × 5.5 + 0.015 × 1.84 = 1.843 g. At 62 °C the drink fills 335.8 mL (974.8 kg/m³, OIML R 22 continued from 40 °C) and 9.2 mL are free. Solubility 10^−1.7972 (Plummer and Busenberg 1982) × 44.009 × 0.9553 = 0.671 g/(L·atm), with fugacity and pressure 0.647. " +
 			"p·(0.330 × 0.647 + 0.0092 × 44.009/(0.082057 × 335.15 × 0.973)) = 1.843, p = 8.06 atm; vapours 0.25; less 1: 7.31 atm = 7.4 bar."},
 		Work: func(w *Working) {
