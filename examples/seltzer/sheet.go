@@ -230,6 +230,8 @@ func bufferRow(a plan.AcidityPlan, s style) row {
 	case !b.Mass.Decimal().IsZero():
 		when, halves := "dissolve it in the wash before the yeast", "half of it in the wash before the yeast, half with the second nutrient"
 		switch {
+		case a.ByMeter && a.Clear.In(units.Gram) < 0.05:
+			when = "none at first, as none is needed if no chalk drops out; then only by a meter, when half of the sugar is used"
 		case a.ByMeter && a.Halves:
 			when = fmt.Sprintf("first the %s that do if no chalk drops out, %s; the rest only by a meter, when half of the sugar is used", s.mass(a.Clear), halves)
 		case a.ByMeter:

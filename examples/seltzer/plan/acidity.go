@@ -107,9 +107,13 @@ func (m *maker) chalk() {
 	text := fmt.Sprintf("The boil can drop up to %.1f g of chalk and leave anything from %.0f to %.0f mg/L as CaCO3 of alkalinity", w.Scale.In(units.Gram), plain(w.AlkalinityLow), plain(w.AlkalinityHigh))
 	if b := a.Buffer; b != nil && b.Asked.In(units.Gram) > 0 {
 		clear, dose := a.Clear.In(units.Gram), b.Asked.In(units.Gram)
-		text += fmt.Sprintf(": the %s of %s are for the least; with nothing dropped %.1f g would do, and the whole ends at pH %.1f", b.Mass, b.What, clear, a.EndClear)
+		little, first := "none is needed", "add none at first, and any"
+		if clear >= 0.05 { // a tenth of a gram is printed
+			little, first = fmt.Sprintf("%.1f g would do", clear), fmt.Sprintf("dissolve the %.1f g first, and the rest", clear)
+		}
+		text += fmt.Sprintf(": the %s of %s are for the least; with nothing dropped %s, and the whole ends at pH %.1f", b.Mass, b.What, little, a.EndClear)
 		if m.plan.Acidity.ByMeter = dose > muchChalk*clear; m.plan.Acidity.ByMeter {
-			text += fmt.Sprintf(". That is too wide to dose blind: dissolve the %.1f g first, and the rest only by a meter when half of the sugar is used", clear)
+			text += ". That is too wide to dose blind: " + first + " only by a meter when half of the sugar is used"
 		}
 	}
 	m.caution(text + ". To be certain, measure the alkalinity after the boil, or treat the water after it; do not add before it what it takes out.")

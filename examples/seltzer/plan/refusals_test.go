@@ -134,6 +134,31 @@ func TestRefusalBlamesTheWater(t *testing.T) {
 	}
 }
 
+// Where the buffer is needed only if chalk drops out, nothing of 0.0 g is advised.
+func TestNoFirstDoseOfNothing(t *testing.T) {
+	var tree map[string]any
+	if err := json.Unmarshal(builtIn(t), &tree); err != nil {
+		t.Fatal(err)
+	}
+	put(tree, "water.target.alkalinity", "215 mg/L as CaCO3")
+	text, err := json.Marshal(tree)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := plan.ReadRequest(text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := plan.Make(r)
+	if err != nil || !p.Acidity.ByMeter {
+		t.Fatal(err, p.Acidity)
+	}
+	said := strings.Join(p.Cautions, " ")
+	if strings.Contains(said, " 0.0 g") || !strings.Contains(said, "add none at first") {
+		t.Error(said)
+	}
+}
+
 var (
 	aRange  = regexp.MustCompile(`: (-?[0-9.]+)([^:0-9]*): (-?[0-9.]+) to (-?[0-9.]+)`)
 	atLeast = regexp.MustCompile(`: ([0-9.]+) L: at least ([0-9.]+) L`)
