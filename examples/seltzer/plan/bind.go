@@ -73,10 +73,16 @@ func mistake(text []byte, at int) string {
 		return "a decimal comma: write a point, as 3.6"
 	case comma && (c == '}' || c == ']'):
 		return "a comma with nothing after it: take it out"
-	case comma && n > 1 && strings.ContainsRune(",[{:", rune(bytes.TrimRight(before[:n-1], " \t\r\n")[max(0, len(bytes.TrimRight(before[:n-1], " \t\r\n"))-1)])):
+	case comma && nothingBefore(before[:n-1]):
 		return "a comma with nothing before it: take it out"
 	}
 	return ""
+}
+
+// nothingBefore says whether a comma after this text has no value to part from the next.
+func nothingBefore(text []byte) bool {
+	text = bytes.TrimRight(text, " \t\r\n")
+	return len(text) == 0 || strings.IndexByte(",[{:", text[len(text)-1]) >= 0
 }
 
 func digit(c byte) bool { return c >= '0' && c <= '9' }

@@ -62,6 +62,7 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"not JSON", string(builtIn(t)), `{"volume": `, `volume: not JSON at line 1, column 12: `},
 		{"comma missing", `"volume": "60 L",`, `"volume": "60 L"`, `request: not JSON at line 4, column 3: `},
 		{"comma at the end", string(builtIn(t)), "{\n\"name\": \"é\",\n}", `request: not JSON at line 3, column 1: `},
+		{"a comma alone", string(builtIn(t)), " ,", `request: not JSON at line 1, column 3: a comma with nothing before it`},
 		{"comma at the end of a list", string(builtIn(t)), "{\"packs\": [\n{},]}", `packs[1]: not JSON at line 2, column 4: a comma with nothing after it`},
 		{"two commas", string(builtIn(t)), "{\"name\": \"a\",\n, \"volume\": \"60 L\"}", `request: not JSON at line 2, column `},
 		{"curly quotes", `"60 L"`, `“60 L”`, `volume: not JSON at line 3, column 13: a curly quotation mark`},
