@@ -19,6 +19,9 @@ const module = "example.org/zymase/"
 // the lists tell. internal packages that hold no brewing serve every floor.
 var floors = map[string]int{
 	"units":              0,
+	"units/evidence":     0,
+	"units/caution":      0,
+	"internal/choice":    0, // on units alone
 	"internal/checked":   0,
 	"internal/limit":     0, // on units alone
 	"internal/numeric":   0,
@@ -43,6 +46,9 @@ func floor(pkg string) (int, bool) {
 // may import what is at the right.
 var inside = map[string][]string{
 	"units":              {"internal/checked"},
+	"units/evidence":     {"units", "internal/choice"},
+	"units/caution":      {"units"},
+	"internal/choice":    {"units"},
 	"internal/limit":     {"units"},
 	"internal/published": {"units", "internal/numeric", "internal/checked", "internal/limit"},
 }

@@ -33,6 +33,16 @@
 // of the anhydrous compound in it. US and imperial gallons, quarts, pints and
 // fluid ounces have different units and no default.
 //
+// # Errors
+//
+// All packages of the module refuse in four ways. A [*RangeError] is a number outside
+// the range of a formula or of what a quantity can be; a [*ParseError] a text that is
+// not what it should be; a [*NameError] a name or choice that is not known, with those
+// that are; a [*StateError] a value that is not ready for what is asked of it. Any other
+// error comes from a caller's own function or reader. Each holds its parts as fields.
+// What a figure rests on is an evidence.Evidence, what one must know before one acts on
+// a result a caution.Caution; both are packages of their own below this one.
+//
 // Durations are [time.Duration]; [ParseDuration] reads days and weeks too.
 //
 // # How sure

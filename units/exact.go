@@ -84,14 +84,15 @@ func (x Exact[D, E]) Plus(y Exact[D, E]) (Exact[D, E], error) {
 // resolution weighs. A q that is off a multiple, or a half, by 1e-9 of itself (of a
 // step, if that is more; at most by 1/1000 of a step) counts as it: so much may a
 // computed float64 be off. The result has the unit of step. Errors: a [*RangeError]
-// if step is not positive, q/step is above 1e15, or how is none of the three.
+// if step is not positive or q/step is above 1e15; a [*NameError] if how is none of the
+// three.
 func (q Quantity[D, E]) Round(step Exact[D, E], how Rounding) (Exact[D, E], error) {
 	s := step.n.InexactFloat64()
 	if !(s > 0) {
 		return Exact[D, E]{}, step.u.outside("units.Quantity.Round", s, 0, most)
 	}
-	if how < Nearest || how > Down {
-		return Exact[D, E]{}, &RangeError{Func: "units.Quantity.Round", Quantity: "rounding", Value: float64(how), Max: float64(Down), Source: "nearest, up or down"}
+	if err := how.check("units.Quantity.Round"); err != nil {
+		return Exact[D, E]{}, err
 	}
 	x := q.In(step.u) / s
 	if !(x >= -most && x <= most) {

@@ -255,8 +255,5 @@ func same(a, b string, fold bool) bool {
 }
 
 func reject(text string, dim *dimension, reason string) error {
-	if len(text) > longestText {
-		text = text[:longestText] + "…"
-	}
-	return &ParseError{Input: strings.ToValidUTF8(text, "?"), Want: dim.name, Reason: reason}
+	return &ParseError{Input: shortened(text), Want: dim.name, Reason: reason}
 }

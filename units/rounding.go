@@ -1,6 +1,9 @@
 package units
 
-import "slices"
+import (
+	"slices"
+	"strconv"
+)
 
 // Rounding says which multiple of a step is taken.
 type Rounding int
@@ -22,20 +25,27 @@ func (r Rounding) String() string {
 	return roundings[r]
 }
 
-// MarshalText is [Rounding.String]; a value that is none of the three is a [*RangeError].
+// MarshalText is [Rounding.String]; a value that is none of the three is a [*NameError].
 func (r Rounding) MarshalText() ([]byte, error) {
-	if r < Nearest || r > Down {
-		return nil, &RangeError{Func: "units.Rounding.MarshalText", Quantity: "rounding", Value: float64(r), Max: float64(Down), Source: "nearest, up or down"}
+	if err := r.check("units.Rounding.MarshalText"); err != nil {
+		return nil, err
 	}
 	return []byte(r.String()), nil
 }
 
-// UnmarshalText reads what [Rounding.MarshalText] writes. The error is a [*ParseError].
+// UnmarshalText reads what [Rounding.MarshalText] writes. The error is a [*NameError].
 func (r *Rounding) UnmarshalText(text []byte) error {
 	i := slices.Index(roundings, string(text))
 	if i < 0 {
-		return reject(string(text), &dimension{name: "rounding"}, "write nearest, up or down")
+		return &NameError{Func: "units.Rounding.UnmarshalText", What: "rounding", Name: string(text), Choices: slices.Clone(roundings)}
 	}
 	*r = Rounding(i)
+	return nil
+}
+
+func (r Rounding) check(fn string) error {
+	if r < Nearest || r > Down {
+		return &NameError{Func: fn, What: "rounding", Name: strconv.Itoa(int(r)), Choices: slices.Clone(roundings)}
+	}
 	return nil
 }

@@ -4,25 +4,27 @@ import (
 	"flag"
 	"fmt"
 	"go/types"
+	"io/fs"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
 )
 
-var update = flag.Bool("update", false, "write the listing of the public face anew")
+var update = flag.Bool("update", false, "write the listing of the public face again")
 
 // The public face is what testdata/api.txt lists: exported names with their signatures. A
 // change is made on purpose: run with -update, and read the difference.
 func TestAPI(t *testing.T) {
 	_, from := shared()
 	var lines []string
-	for _, name := range []string{"units", "gravity", "water", "carbonation", "nutrient"} {
+	for _, name := range face(t) {
 		pkg, err := from.Import("example.org/zymase/" + name)
 		if err != nil {
 			t.Fatal(err)
 		}
-		lines = append(lines, list(pkg)...)
+		lines = append(lines, list(name, pkg)...)
 	}
 	got := strings.Join(lines, "\n") + "\n"
 	const file = "testdata/api.txt"
@@ -48,8 +50,32 @@ func TestAPI(t *testing.T) {
 	}
 }
 
-// list names what a package exports, in order.
-func list(pkg *types.Package) []string {
+// face names the packages of the public face: the five, each with those below it.
+func face(t *testing.T) (names []string) {
+	const root = "../.."
+	for _, top := range []string{"units", "gravity", "water", "carbonation", "nutrient"} {
+		err := filepath.WalkDir(filepath.Join(root, top), func(path string, d fs.DirEntry, err error) error {
+			if err != nil || !d.IsDir() {
+				return err
+			}
+			if d.Name() == "testdata" || d.Name() == "internal" {
+				return fs.SkipDir
+			}
+			if sources, _ := filepath.Glob(filepath.Join(path, "*.go")); len(sources) > 0 {
+				rel, _ := filepath.Rel(root, path)
+				names = append(names, filepath.ToSlash(rel))
+			}
+			return nil
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	return names
+}
+
+// list says what a package exports, in order.
+func list(path string, pkg *types.Package) []string {
 	short := func(p *types.Package) string {
 		if p == pkg {
 			return ""
@@ -57,7 +83,7 @@ func list(pkg *types.Package) []string {
 		return p.Name()
 	}
 	var out []string
-	add := func(format string, a ...any) { out = append(out, pkg.Name()+": "+fmt.Sprintf(format, a...)) }
+	add := func(format string, a ...any) { out = append(out, path+": "+fmt.Sprintf(format, a...)) }
 	for _, name := range pkg.Scope().Names() {
 		o := pkg.Scope().Lookup(name)
 		if !o.Exported() {

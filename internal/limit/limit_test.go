@@ -40,3 +40,24 @@ func TestCheckDoesNotAllocate(t *testing.T) {
 		t.Errorf("%v allocations", n)
 	}
 }
+
+// A refusal names what the caller wrote; another error stays as it is.
+func TestNamed(t *testing.T) {
+	other := errors.New("other")
+	if limit.Named("f", nil) != nil || limit.Named("f", other) != other {
+		t.Error("an error of another kind is changed")
+	}
+	inner := &units.NameError{Func: "inner", What: "sugar", Name: "x"}
+	for want, err := range map[string]error{
+		"outer: q 3 outside 0 to 1":    &units.RangeError{Func: "inner", Quantity: "q", Value: 3, Max: 1},
+		`outer: unknown sugar "x"`:     inner,
+		"outer: this profile is empty": &units.StateError{Func: "inner", What: "profile", Why: "is empty"},
+	} {
+		if got := limit.Named("outer", err); got.Error() != want {
+			t.Errorf("%v, want %s", got, want)
+		}
+	}
+	if inner.Func != "inner" {
+		t.Error("the error itself is changed")
+	}
+}

@@ -1,0 +1,66 @@
+package choice_test
+
+import (
+	"errors"
+	"testing"
+
+	"example.org/zymase/internal/choice"
+	"example.org/zymase/units"
+)
+
+type step int
+
+var steps = choice.Of[step]("step", "", "mash", "boil") // 0 is not to be used
+
+func TestTexts(t *testing.T) {
+	for text, want := range map[string]step{"mash": 1, "boil": 2, " Boil ": 2} {
+		var got step
+		if err := steps.Unmarshal("f", []byte(text), &got); err != nil || got != want {
+			t.Errorf("%q: %v %v", text, got, err)
+		}
+	}
+	for _, v := range []step{1, 2} {
+		text, err := steps.Marshal("f", v)
+		if back, again := steps.Parse("f", string(text)); back != v || err != nil || again != nil || steps.Text(v) != string(text) {
+			t.Error(v, string(text), err, again)
+		}
+	}
+}
+
+func TestUnknown(t *testing.T) {
+	for v, text := range map[step]string{-1: "unknown step -1", 0: "unknown step 0", 3: "unknown step 3"} {
+		if steps.Text(v) != text {
+			t.Errorf("%q", steps.Text(v))
+		}
+		_, err := steps.Marshal("p.M", v)
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.Func != "p.M" || len(e.Choices) != 2 {
+			t.Error(v, err)
+		}
+	}
+	got := step(2)
+	for _, text := range []string{"", "mashing", "1"} {
+		if err := steps.Unmarshal("p.U", []byte(text), &got); err == nil || got != 2 {
+			t.Error(text, got, err)
+		}
+	}
+	const want = `p.U: unknown step "1"; one of mash, boil`
+	if err := steps.Unmarshal("p.U", []byte("1"), &got); err.Error() != want {
+		t.Error(err)
+	}
+}
+
+// Whoever needs the first only may stop there.
+func TestAllStops(t *testing.T) {
+	for v := range steps.All() {
+		if v != 1 {
+			t.Error(v)
+		}
+		break
+	}
+}
+
+func TestCheckDoesNotAllocate(t *testing.T) {
+	if n := testing.AllocsPerRun(100, func() { _ = steps.Check("f", 1) }); n != 0 {
+		t.Errorf("%v allocations", n)
+	}
+}
