@@ -6,6 +6,7 @@
 //	go run ./examples/seltzer -why                with the relation and source of each figure
 //	go run ./examples/seltzer -units us my.json   your own request, in US customary units
 //	go run ./examples/seltzer -html plan.html     a page to print or to read at the kettle
+//	go run ./examples/seltzer -card my.json       the work step by step, with boxes and blanks
 //	go run ./examples/seltzer -json my.json       the plan as data
 //	go run ./examples/seltzer -request            the built-in request, to start yours from
 //
@@ -72,6 +73,7 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	}
 	asJSON := flags.Bool("json", false, "write the plan as JSON")
 	why := flags.Bool("why", false, "print the relation and the source behind each figure")
+	steps := flags.Bool("card", false, "print a brew-day card: the work step by step, with boxes and blanks")
 	system := flags.String("units", "metric", "units to print: metric or us")
 	htmlFile := flags.String("html", "", "write the plan as a page to print to `FILE`")
 	force := flags.Bool("force", false, "let -html overwrite a file")
@@ -118,6 +120,10 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	}
 	if *asJSON {
 		return writeJSON(out, p)
+	}
+	if *steps {
+		printCard(out, cardOf(p, style{us: *system == "us"}))
+		return flush(out)
 	}
 	printText(out, sheet(p, style{us: *system == "us"}), *why)
 	return flush(out)
