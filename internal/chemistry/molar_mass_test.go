@@ -1,10 +1,12 @@
-package water
+package chemistry
 
 import (
 	"errors"
 	"math"
 	"strings"
 	"testing"
+
+	"example.org/zymase/units"
 )
 
 // Molar masses from the abridged atomic weights 2021 (Pure Appl. Chem. 94 (2022)
@@ -50,8 +52,8 @@ func TestMolarMassRefuses(t *testing.T) {
 	long := strings.Repeat("H", 65)
 	for _, text := range []string{"", "Xx", "Ca(OH", "OH)", "()", ".", "2", "c", "Ca ", "Cäo", long} {
 		_, err := MolarMass(text)
-		var fe *FormulaError
-		if !errors.As(err, &fe) || !strings.HasPrefix(err.Error(), "water.MolarMass: formula") || len(fe.Formula) > 64 {
+		var pe *units.ParseError
+		if !errors.As(err, &pe) || pe.Want != "chemical formula" || len(pe.Input) > 64 {
 			t.Errorf("%q: %v", text, err)
 		}
 	}

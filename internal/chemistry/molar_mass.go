@@ -1,35 +1,27 @@
-package water
+package chemistry
 
 import (
 	"errors"
 	"fmt"
 	"strings"
+
+	"example.org/zymase/units"
 )
 
 // atomicWeights are the elements that a formula may name.
-//
-//   - Source: T. Prohaska et al., Standard atomic weights of the elements 2021
-//     (IUPAC Technical Report), Pure Appl. Chem. 94 (2022) 573, abridged values;
-//     each lies in the interval that CIAAW prints.
-//   - Units: g/mol.
 var atomicWeights = map[string]float64{
-	"H": 1.0080, "C": 12.011, "N": 14.007, "O": 15.999, "F": 18.998,
-	"Na": 22.990, "Mg": 24.305, "P": 30.974, "S": 32.06, "Cl": 35.45,
-	"K": 39.098, "Ca": 40.078, "Mn": 54.938, "Fe": 55.845, "Cu": 63.546, "Zn": 65.38,
+	"H": H, "C": C, "N": N, "O": O, "F": F, "Na": Na, "Mg": Mg, "P": P, "S": S, "Cl": Cl,
+	"K": K, "Ca": Ca, "Mn": Mn, "Fe": Fe, "Cu": Cu, "Zn": Zn,
 }
 
-// MolarMass returns the molar mass of a chemical formula in g/mol:
-// "CaSO4.2H2O", "(NH4)2HPO4", "CaCl2·2H2O". Charges are left out of the formula.
-//
-// A text longer than 64 bytes, an element outside H, C, N, O, F, Na, Mg, P, S, Cl,
-// K, Ca, Mn, Fe, Cu, Zn, or a formula that does not parse gives a [*FormulaError].
-//
-//   - Source: abridged atomic weights 2021, Pure Appl. Chem. 94 (2022) 573.
-//   - Uncertainty: below 0.02 g/mol for the salts of this package, mostly from
-//     sulfur and zinc.
+// MolarMass returns the molar mass of a formula in g/mol; the error is a
+// [*units.ParseError]. What it takes is told at material.MolarMass, which hands it out.
 func MolarMass(formula string) (float64, error) {
+	refuse := func(reason string) (float64, error) {
+		return 0, &units.ParseError{Input: strings.ToValidUTF8(formula[:min(len(formula), longestText)], "?"), Want: "chemical formula", Reason: reason}
+	}
 	if len(formula) > longestText || formula == "" {
-		return 0, &FormulaError{Formula: clip(formula), Reason: "is empty or longer than 64 bytes"}
+		return refuse("is empty or longer than 64 bytes")
 	}
 	sum := 0.0
 	for part := range strings.SplitSeq(strings.ReplaceAll(formula, "·", "."), ".") {
@@ -43,32 +35,14 @@ func MolarMass(formula string) (float64, error) {
 			err = fmt.Errorf("has a %q that opens nothing", part[p.at])
 		}
 		if err != nil {
-			return 0, &FormulaError{Formula: formula, Reason: err.Error()}
+			return refuse(err.Error())
 		}
 		sum += times * mass
 	}
 	return sum, nil
 }
 
-// FormulaError reports a chemical formula that does not parse.
-type FormulaError struct {
-	Formula string // the text, cut at 64 bytes
-	Reason  string
-}
-
-// Error reads: `water.MolarMass: formula "CaXo" names no element that is known`.
-func (e *FormulaError) Error() string {
-	return fmt.Sprintf("water.MolarMass: formula %q %s", e.Formula, e.Reason)
-}
-
 const longestText = 64
-
-func clip(text string) string {
-	if len(text) > longestText {
-		return text[:longestText]
-	}
-	return text
-}
 
 type formulaParser struct {
 	text string
@@ -143,8 +117,9 @@ func (p *formulaParser) element() (float64, error) {
 	return w, nil
 }
 
-// mustMass serves the tables of this package, whose formulas a test reads too.
-func mustMass(formula string) float64 {
+// MustMass serves tables whose formulas stand in the source: it panics where one does not
+// parse, which a test of any kind shows.
+func MustMass(formula string) float64 {
 	m, err := MolarMass(formula)
 	if err != nil {
 		panic(err)
