@@ -21,6 +21,8 @@ var floors = map[string]int{
 	"units":              0,
 	"units/evidence":     0,
 	"units/caution":      0,
+	"units/material":     0,
+	"internal/chemistry": 0, // on units alone
 	"internal/choice":    0, // on units alone
 	"internal/checked":   0,
 	"internal/limit":     0, // on units alone
@@ -48,6 +50,8 @@ var inside = map[string][]string{
 	"units":              {"internal/checked"},
 	"units/evidence":     {"units", "internal/choice"},
 	"units/caution":      {"units"},
+	"units/material":     {"units", "units/evidence", "units/caution", "internal/checked", "internal/limit", "internal/chemistry"},
+	"internal/chemistry": {"units"},
 	"internal/choice":    {"units"},
 	"internal/limit":     {"units"},
 	"internal/published": {"units", "internal/numeric", "internal/checked", "internal/limit"},

@@ -1,6 +1,6 @@
 package nutrient
 
-import "example.org/zymase/water"
+import "example.org/zymase/units/material"
 
 // compound counts the atoms of a formula.
 type compound struct{ c, h, n, o, na, mg, p, s, cl, k, zn float64 }
@@ -24,7 +24,7 @@ var (
 
 // mustMass is the molar mass of a formula that package water knows; a test reads them all.
 func mustMass(formula string) float64 {
-	w, err := water.MolarMass(formula)
+	w, err := material.MolarMass(formula)
 	if err != nil {
 		panic(err)
 	}

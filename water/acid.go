@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -47,7 +48,7 @@ var acidTable = fillAcids([acidCount]acidFacts{
 
 func fillAcids(t [acidCount]acidFacts) [acidCount]acidFacts {
 	for i := range t {
-		t[i].mass = mustMass(t[i].formula)
+		t[i].mass = chemistry.MustMass(t[i].formula)
 	}
 	return t
 }

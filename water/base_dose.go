@@ -6,6 +6,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // AcidToAlkalinity returns the amount of pure acid that lowers the alkalinity of a
@@ -35,32 +36,34 @@ func (p Profile) AcidToAlkalinity(volume units.Volume, a Acid, target units.Calc
 // BaseToAlkalinity returns the mass of a bicarbonate, carbonate, hydroxide or lime
 // that raises the alkalinity of a volume to a value. Errors are a
 // [*units.RangeError] as above, and for a salt that brings no alkalinity.
-func (p Profile) BaseToAlkalinity(volume units.Volume, s Salt, target units.CalciumCarbonate) (units.Mass, error) {
+func (p Profile) BaseToAlkalinity(volume units.Volume, s material.Material, target units.CalciumCarbonate) (units.Mass, error) {
 	const fn = "water.Profile.BaseToAlkalinity"
 	l := volume.In(units.Litre)
-	if err := checkBase(fn, s, l); err != nil {
+	y, err := checkBase(fn, s, l)
+	if err != nil {
 		return units.Mass{}, err
 	}
 	want := target.In(units.MilligramPerLitreCaCO3) / cacO3PerEquivalent
 	if err := limit.Check(fn, "alkalinity", want, "mEq/L", p.alk, mostAlkalinity, "what the water has, and more"); err != nil {
 		return units.Mass{}, err
 	}
-	return units.Gram.Of(checked.Number((want - p.alk) * l / saltTable[s].alkG)), nil
+	return units.Gram.Of(checked.Number((want - p.alk) * l / y.alkalinity)), nil
 }
 
-func checkBase(fn string, s Salt, litres float64) error {
-	if err := s.known(fn); err != nil {
-		return err
+func checkBase(fn string, s material.Material, litres float64) (*yield, error) {
+	y, err := brings(fn, s)
+	if err != nil {
+		return nil, err
 	}
 	if err := checkVolume(fn, litres); err != nil {
-		return err
+		return nil, err
 	}
-	return limit.Check(fn, "alkalinity of the salt", saltTable[s].alkG, "mEq/g", 1e-3, 100, "a salt that brings alkalinity")
+	return y, limit.Check(fn, "alkalinity of the salt", y.alkalinity, "mEq/g", 1e-3, 100, "a salt that brings alkalinity")
 }
 
 // BaseDose is a mass of a base for a volume of water, with what it makes of it.
 type BaseDose struct {
-	Dose     Dose
+	Dose     material.Dose
 	Water    Profile
 	Cautions []string
 }
@@ -70,10 +73,10 @@ type BaseDose struct {
 //
 // Errors are a [*units.RangeError]: a pH unknown, a target below what the water has
 // or out of reach of the base, and those of [Profile.Closed].
-func (p Profile) BaseToPH(volume units.Volume, s Salt, ph float64) (BaseDose, error) {
+func (p Profile) BaseToPH(volume units.Volume, s material.Material, ph float64) (BaseDose, error) {
 	const fn = "water.Profile.BaseToPH"
 	l := volume.In(units.Litre)
-	if err := checkBase(fn, s, l); err != nil {
+	if _, err := checkBase(fn, s, l); err != nil {
 		return BaseDose{}, err
 	}
 	if err := p.knownPH(fn); err != nil {

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -23,7 +24,7 @@ func TestAlkalinityDoses(t *testing.T) {
 		}
 		near(t, "after", q.Alkalinity().In(units.MilligramPerLitreCaCO3), 100, 1e-9)
 	}
-	for _, s := range []Salt{BakingSoda, PotassiumBicarbonate, SlakedLime, Chalk, SodiumCarbonate, DiammoniumPhosphate} {
+	for _, s := range []material.Material{material.BakingSoda(), material.PotassiumBicarbonate(), material.SlakedLime(), material.Chalk(), material.SodiumCarbonate(), material.DiammoniumPhosphate()} {
 		m, err := p.BaseToAlkalinity(litres(60), s, caco3(200))
 		if err != nil {
 			t.Fatal(err)
@@ -41,10 +42,10 @@ func TestBaseToPH(t *testing.T) {
 			t.Fatal(err)
 		}
 		w := e.Water()
-		s := rapid.SampledFrom([]Salt{SodiumHydroxide, PotassiumHydroxide, SlakedLime, SodiumCarbonate}).Draw(t, "base")
+		s := rapid.SampledFrom([]material.Material{material.SodiumHydroxide(), material.PotassiumHydroxide(), material.SlakedLime(), material.SodiumCarbonate()}).Draw(t, "base")
 		target := w.ph + rapid.Float64Range(0, 1).Draw(t, "rise")
 		d, err := w.BaseToPH(litres(10), s, target)
-		if r, ok := errors.AsType[*units.RangeError](err); ok && s == SodiumCarbonate && r.Max > 9 && r.Max < target {
+		if r, ok := errors.AsType[*units.RangeError](err); ok && s == material.SodiumCarbonate() && r.Max > 9 && r.Max < target {
 			t.Skip("a carbonate makes a water no more than its own pH")
 		}
 		if err != nil {
@@ -71,16 +72,16 @@ func TestBaseToPHOfMuchBicarbonate(t *testing.T) {
 	if p, err = p.WithPH(6.5); err != nil {
 		t.Fatal(err)
 	}
-	d, err := p.BaseToPH(litres(1), PotassiumBicarbonate, 8)
+	d, err := p.BaseToPH(litres(1), material.PotassiumBicarbonate(), 8)
 	if g := d.Dose.Mass.In(units.Gram); err != nil || g <= 8.192 || g > 16 {
 		t.Fatalf("%v g, %v", g, err)
 	}
 	near(t, "pH", d.Water.ph, 8, 1e-6)
-	most, err := p.Add(litres(1), PotassiumBicarbonate.Dose(units.Gram.Of(16)))
+	most, err := p.Add(litres(1), material.PotassiumBicarbonate().Dose(units.Gram.Of(16)))
 	if err != nil {
 		t.Fatal(err)
 	}
-	d, err = p.BaseToPH(litres(1), PotassiumBicarbonate, 8.3)
+	d, err = p.BaseToPH(litres(1), material.PotassiumBicarbonate(), 8.3)
 	var e *units.RangeError
 	if !errors.As(err, &e) || e.Quantity != "pH" || e.Min != p.ph || e.Max != most.ph || !d.Dose.Mass.IsZero() {
 		t.Errorf("%v, %v; 16 g/L reach %v", d, err, most.ph)
@@ -94,22 +95,21 @@ func TestBaseRefuses(t *testing.T) {
 		"acid":           func() error { _, err := p.AcidToAlkalinity(l, Acid(99), caco3(1)); return err },
 		"acid upwards":   func() error { _, err := p.AcidToAlkalinity(l, LacticAcid, caco3(145)); return err },
 		"acid, no water": func() error { _, err := p.AcidToAlkalinity(litres(0), LacticAcid, caco3(1)); return err },
-		"salt":           func() error { _, err := p.BaseToAlkalinity(l, Salt(99), caco3(200)); return err },
-		"gypsum":         func() error { _, err := p.BaseToAlkalinity(l, Gypsum, caco3(200)); return err },
-		"base downwards": func() error { _, err := p.BaseToAlkalinity(l, BakingSoda, caco3(100)); return err },
-		"base, no water": func() error { _, err := p.BaseToAlkalinity(litres(0), BakingSoda, caco3(200)); return err },
-		"pH, gypsum":     func() error { _, err := p.BaseToPH(l, Gypsum, 8); return err },
-		"pH downwards":   func() error { _, err := p.BaseToPH(l, BakingSoda, 7.4); return err },
-		"pH of bicarb":   func() error { _, err := p.BaseToPH(l, BakingSoda, 9.5); return err },
-		"pH, lye":        func() error { _, err := p.BaseToPH(l, SodiumHydroxide, 12.6); return err },
-		"pH, not known":  func() error { _, err := reports[0].profile(t, 20).BaseToPH(l, BakingSoda, 8); return err },
+		"gypsum":         func() error { _, err := p.BaseToAlkalinity(l, material.Gypsum(), caco3(200)); return err },
+		"base downwards": func() error { _, err := p.BaseToAlkalinity(l, material.BakingSoda(), caco3(100)); return err },
+		"base, no water": func() error { _, err := p.BaseToAlkalinity(litres(0), material.BakingSoda(), caco3(200)); return err },
+		"pH, gypsum":     func() error { _, err := p.BaseToPH(l, material.Gypsum(), 8); return err },
+		"pH downwards":   func() error { _, err := p.BaseToPH(l, material.BakingSoda(), 7.4); return err },
+		"pH of bicarb":   func() error { _, err := p.BaseToPH(l, material.BakingSoda(), 9.5); return err },
+		"pH, lye":        func() error { _, err := p.BaseToPH(l, material.SodiumHydroxide(), 12.6); return err },
+		"pH, not known":  func() error { _, err := reports[0].profile(t, 20).BaseToPH(l, material.BakingSoda(), 8); return err },
 	} {
 		var re *units.RangeError
 		if err := f(); !errors.As(err, &re) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	d, err := p.BaseToPH(l, BakingSoda, p.ph)
+	d, err := p.BaseToPH(l, material.BakingSoda(), p.ph)
 	if err != nil || d.Dose.Mass.In(units.Gram) > 1e-9 || len(d.Cautions) != 0 {
 		t.Errorf("%v, %v", d, err)
 	}

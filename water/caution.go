@@ -1,5 +1,7 @@
 package water
 
+import "example.org/zymase/units/material"
+
 // AcidCautions returns how to handle acids, for whoever prints a dose.
 func AcidCautions() []string {
 	return []string{
@@ -11,5 +13,5 @@ func AcidCautions() []string {
 
 // CausticCaution returns how to handle lime, soda ash and lye.
 func CausticCaution() string {
-	return "Lime, soda ash and lye burn eyes and skin and heat up in water: goggles, gloves, little by little into cold water; the maker's safety sheet comes first."
+	return material.Burns.Text()
 }

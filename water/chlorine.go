@@ -1,9 +1,14 @@
 package water
 
 import (
+	"cmp"
+	"strconv"
+
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Residual is the disinfectant in a tap water. It comes from [FreeChlorine] or
@@ -23,15 +28,15 @@ const (
 )
 
 var (
-	massCl2 = mustMass("Cl2")
-	massHCl = mustMass("HOCl")
-	massNCl = mustMass("NH2Cl")
+	massCl2   = chemistry.MustMass("Cl2")
+	massHOCl  = chemistry.MustMass("HOCl")
+	massNH2Cl = chemistry.MustMass("NH2Cl")
 )
 
 // FreeChlorine returns a residual of free chlorine (HOCl and OCl-).
 func FreeChlorine(c units.MassConcentration, as ChlorineAs) Residual {
 	if as == AsItself {
-		return Residual{false, c.In(mgPerLitre) / massHCl}
+		return Residual{false, c.In(mgPerLitre) / massHOCl}
 	}
 	return Residual{false, c.In(mgPerLitre) / massCl2}
 }
@@ -40,7 +45,7 @@ func FreeChlorine(c units.MassConcentration, as ChlorineAs) Residual {
 // it off.
 func Monochloramine(c units.MassConcentration, as ChlorineAs) Residual {
 	if as == AsItself {
-		return Residual{true, c.In(mgPerLitre) / massNCl}
+		return Residual{true, c.In(mgPerLitre) / massNH2Cl}
 	}
 	return Residual{true, c.In(mgPerLitre) / massCl2}
 }
@@ -50,54 +55,28 @@ func (r Residual) AsCl2() units.MassConcentration {
 	return units.MilligramPerLitre.Of(checked.Number(r.mmol * massCl2))
 }
 
-// Dechlorinator is what takes chlorine out by reaction.
-type Dechlorinator int
-
-// Agents. A tablet of metabisulfite weighs 0.44 to 0.7 g by maker: weigh it.
-const (
-	SodiumMetabisulfite Dechlorinator = iota
-	PotassiumMetabisulfite
-	SodiumBisulfite
-	SodiumSulfite
-	AscorbicAcid
-	dechlorinatorCount
-)
-
-type dechlorinatorFacts struct {
-	name, formula string
-	perMole       float64 // molecules of chlorine that one takes
-	metal         Ion
-	metals        float64 // for each chlorine
-	sulfate       bool
-	protons       float64 // acid made for each HOCl; chloramine one less
-	mass          float64
+// Dechlorinators returns what takes chlorine out by reaction: sulfites and ascorbic acid. A
+// tablet of metabisulfite weighs 0.44 to 0.7 g by maker: weigh it.
+func Dechlorinators() []material.Material {
+	return []material.Material{
+		material.SodiumMetabisulfite(), material.PotassiumMetabisulfite(), material.SodiumBisulfite(), material.SodiumSulfite(), material.AscorbicAcid(),
+	}
 }
 
-var dechlorinatorTable = func() [dechlorinatorCount]dechlorinatorFacts {
-	t := [dechlorinatorCount]dechlorinatorFacts{
-		SodiumMetabisulfite:    {name: "sodium metabisulfite", formula: "Na2S2O5", perMole: 2, metal: Sodium, metals: 1, sulfate: true, protons: 2},
-		PotassiumMetabisulfite: {name: "potassium metabisulfite", formula: "K2S2O5", perMole: 2, metal: Potassium, metals: 1, sulfate: true, protons: 2},
-		SodiumBisulfite:        {name: "sodium bisulfite", formula: "NaHSO3", perMole: 1, metal: Sodium, metals: 1, sulfate: true, protons: 2},
-		SodiumSulfite:          {name: "sodium sulfite anhydrous", formula: "Na2SO3", perMole: 1, metal: Sodium, metals: 2, sulfate: true, protons: 1},
-		AscorbicAcid:           {name: "ascorbic acid", formula: "C6H8O6", perMole: 1, protons: 1},
+// takesChlorine returns the mmol of chlorine that a gram of an agent takes out, and the
+// acid made for each: of a sulfite by its charge, SO3-2 one and HSO3- two.
+func takesChlorine(agent material.Material) (mmol, protons float64) {
+	if agent == material.AscorbicAcid() {
+		return mmolPerMol / agent.MolarMass(), 1
 	}
-	for i := range t {
-		t[i].mass = mustMass(t[i].formula)
-	}
-	return t
-}()
-
-// String returns the name of the agent.
-func (d Dechlorinator) String() string {
-	if d < 0 || d >= dechlorinatorCount {
-		return "unknown agent"
-	}
-	return dechlorinatorTable[d].name
+	y := yieldOf(agent)
+	mmol = y.milligrams[Sulfite] / Sulfite.MolarMass()
+	return mmol, 2 - y.alkalinity/cmp.Or(mmol, 1)
 }
 
 // Dechlorination is a dose against chlorine, with the water after it.
 type Dechlorination struct {
-	Agent    Dechlorinator
+	Agent    material.Material
 	Least    units.Mass // by stoichiometry
 	Dose     units.Mass // with the tenth more that is usual in the field
 	Water    Profile    // with the side ions of the least dose, pH of the closed water where it was known
@@ -106,17 +85,19 @@ type Dechlorination struct {
 
 // Dechlorinate returns the dose that takes a residual out of a volume of water.
 //
-// Errors are a [*units.RangeError]: an unknown agent, a volume that is not positive, a
-// residual above 100 mg/L as Cl2.
+// Errors are a [*units.RangeError]: a volume that is not positive, a residual above 100
+// mg/L as Cl2; a [*units.StateError] for a material that takes no chlorine out, see
+// [Dechlorinators].
 //
 //   - Source: HSO3- + HOCl = SO4-2 + Cl- + 2H+; HSO3- + NH2Cl + H2O = SO4-2 + Cl- +
 //     NH4+ + H+; ascorbic acid to dehydroascorbic acid with Cl-. Field doses about a
 //     tenth above: Disinfection of Pipelines and Storage Facilities Field Guide (AWWA),
 //     table 7-2; that table's dose of ascorbic acid is the stoichiometric one.
-func (p Profile) Dechlorinate(volume units.Volume, r Residual, agent Dechlorinator) (Dechlorination, error) {
+func (p Profile) Dechlorinate(volume units.Volume, r Residual, agent material.Material) (Dechlorination, error) {
 	const fn = "water.Profile.Dechlorinate"
-	if err := limit.Check(fn, "agent", float64(agent), "", 0, float64(dechlorinatorCount-1), "the agents of package water"); err != nil {
-		return Dechlorination{}, err
+	takes, protons := takesChlorine(agent)
+	if takes == 0 {
+		return Dechlorination{}, &units.StateError{Func: fn, What: "material", Why: strconv.Quote(agent.Name()) + " takes no chlorine out: take a sulfite or ascorbic acid"}
 	}
 	l := volume.In(units.Litre)
 	if err := checkVolume(fn, l); err != nil {
@@ -125,17 +106,17 @@ func (p Profile) Dechlorinate(volume units.Volume, r Residual, agent Dechlorinat
 	if err := limit.Check(fn, "chlorine", r.mmol*massCl2, "mg/L as Cl2", 0, 100, "a drinking water"); err != nil {
 		return Dechlorination{}, err
 	}
-	f := &dechlorinatorTable[agent]
-	grams := r.mmol / f.perMole * f.mass * l / 1000
+	grams := r.mmol / takes * l
 	out := p
 	add := func(i Ion, n float64) { out.mg[i] += n * r.mmol * i.MolarMass() }
 	add(Chloride, 1)
-	protons := f.protons
-	if f.sulfate {
+	if y, err := brings(fn, agent); err == nil { // a sulfite: its metal, and sulfate of it
 		add(Sulfate, 1)
-	}
-	if f.metals > 0 {
-		add(f.metal, f.metals)
+		for _, part := range y.parts {
+			if part.ion != Sulfite {
+				out.mg[part.ion] += r.mmol / takes * part.milligrams
+			}
+		}
 	}
 	if r.chloramine {
 		add(Ammonium, 1)

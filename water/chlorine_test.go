@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // mg of agent for each mg/L as Cl2 in a litre, by stoichiometry with the weights of
@@ -14,14 +15,14 @@ import (
 func TestDechlorinate(t *testing.T) {
 	p := reports[0].profile(t, 20)
 	for _, r := range []struct {
-		agent      Dechlorinator
+		agent      material.Material
 		ratio      float64
 		field      float64
 		freeAlk    float64 // mEq of alkalinity used for each mg as Cl2
 		chloramine float64
 	}{
-		{SodiumMetabisulfite, 1.3406, 1.47, 0.0282, 0.0141}, {PotassiumMetabisulfite, 1.5678, 0, 0.0282, 0.0141},
-		{SodiumBisulfite, 1.4676, 1.61, 0.0282, 0.0141}, {SodiumSulfite, 1.7777, 1.96, 0.0141, 0}, {AscorbicAcid, 2.4841, 0, 0.0141, 0},
+		{material.SodiumMetabisulfite(), 1.3406, 1.47, 0.0282, 0.0141}, {material.PotassiumMetabisulfite(), 1.5678, 0, 0.0282, 0.0141},
+		{material.SodiumBisulfite(), 1.4676, 1.61, 0.0282, 0.0141}, {material.SodiumSulfite(), 1.7777, 1.96, 0.0141, 0}, {material.AscorbicAcid(), 2.4841, 0, 0.0141, 0},
 	} {
 		for _, chloramine := range []bool{false, true} {
 			res, alk := FreeChlorine(mgL(4), AsCl2), r.freeAlk
@@ -40,7 +41,7 @@ func TestDechlorinate(t *testing.T) {
 			near(t, "alkalinity used", (p.alk-d.Water.alk)/4, alk, 0.00005)
 			near(t, "chloride", d.Water.ion(Chloride)-30, 4*0.5, 0.0001)
 			near(t, "balance", d.Water.IonicBalance().Percent, p.IonicBalance().Percent, 0.01)
-			if r.agent != AscorbicAcid {
+			if r.agent != material.AscorbicAcid() {
 				near(t, "sulfate", d.Water.ion(Sulfate)-50, 4*1.355, 0.001)
 			}
 			if len(d.Cautions) == 0 {
@@ -54,31 +55,37 @@ func TestDechlorinate(t *testing.T) {
 	near(t, "Cl2", FreeChlorine(mgL(1), AsCl2).AsCl2().In(units.MilligramPerLitre), 1, 1e-12)
 	var re *units.RangeError
 	for _, f := range []func() (Dechlorination, error){
-		func() (Dechlorination, error) { return p.Dechlorinate(litres(1), FreeChlorine(mgL(1), AsCl2), 99) },
-		func() (Dechlorination, error) { return p.Dechlorinate(litres(0), FreeChlorine(mgL(1), AsCl2), 0) },
-		func() (Dechlorination, error) { return p.Dechlorinate(litres(1), FreeChlorine(mgL(100.1), AsCl2), 0) },
+		func() (Dechlorination, error) {
+			return p.Dechlorinate(litres(0), FreeChlorine(mgL(1), AsCl2), material.SodiumMetabisulfite())
+		},
+		func() (Dechlorination, error) {
+			return p.Dechlorinate(litres(1), FreeChlorine(mgL(100.1), AsCl2), material.SodiumMetabisulfite())
+		},
 	} {
 		if _, err := f(); !errors.As(err, &re) {
 			t.Error(err)
 		}
 	}
-	if _, err := p.Dechlorinate(litres(1), FreeChlorine(mgL(100), AsCl2), 0); err != nil {
+	if _, err := p.Dechlorinate(litres(1), FreeChlorine(mgL(100), AsCl2), material.SodiumMetabisulfite()); err != nil {
 		t.Error(err)
 	}
 	names := []string{"sodium metabisulfite", "potassium metabisulfite", "sodium bisulfite", "sodium sulfite anhydrous", "ascorbic acid"}
-	for i, name := range names {
-		if Dechlorinator(i).String() != name {
-			t.Errorf("%v is not %s", Dechlorinator(i), name)
+	for i, d := range Dechlorinators() {
+		if d.Name() != names[i] {
+			t.Errorf("%v is not %s", d, names[i])
 		}
 	}
 	// The inorganic carbon stays, where the pH is known.
 	known := reports[0].equilibrium(t, 20).Water()
-	d, err := known.Dechlorinate(litres(1), FreeChlorine(mgL(1), AsCl2), SodiumSulfite)
+	d, err := known.Dechlorinate(litres(1), FreeChlorine(mgL(1), AsCl2), material.SodiumSulfite())
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "carbon", d.Water.carbon, known.carbon, 1e-12)
-	if Dechlorinator(99).String() != "unknown agent" || Dechlorinator(-1).String() != "unknown agent" {
-		t.Error("name")
+	for _, none := range []material.Material{{}, material.Gypsum(), material.Honey()} {
+		_, err := known.Dechlorinate(litres(1), FreeChlorine(mgL(1), AsCl2), none)
+		if _, ok := errors.AsType[*units.StateError](err); !ok {
+			t.Error(none, err)
+		}
 	}
 }

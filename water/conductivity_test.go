@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Conductivity of the four waters at 25 and 20 °C by PHREEQC 3, phreeqc.dat.
@@ -35,7 +36,7 @@ func TestConductivity(t *testing.T) {
 // Standard solutions at 25 °C: 0.01 mol/L KCl, 1413 µS/cm (Standard Methods 2510,
 // recalled from memory); and the limit of each salt, 1000·λ a mmol/L.
 func TestConductivityOfSalts(t *testing.T) {
-	kcl, err := Profile{t: 25}.Add(litres(1), PotassiumChloride.Dose(grams(0.74548)))
+	kcl, err := Profile{t: 25}.Add(litres(1), material.PotassiumChloride().Dose(grams(0.74548)))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -3,6 +3,7 @@ package water
 import (
 	"math"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/numeric"
 )
 
@@ -20,8 +21,8 @@ func heat(log25, kJ float64) fit {
 func kcal(log25, kcal float64) fit { return heat(log25, kcal*joulePerCalorie) }
 
 const (
-	gasConstant     = 8.314462618 // J/(mol·K), CODATA 2018, exact to the digits
-	kelvin0         = 273.15
+	gasConstant     = chemistry.Gas
+	kelvin0         = chemistry.ZeroCelsius
 	kelvin25        = kelvin0 + 25
 	joulePerCalorie = 4.184
 )

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // rowOf returns the species of a formula.
@@ -117,10 +118,10 @@ func TestSmallAmounts(t *testing.T) {
 	if err != nil || q.alk != p.alk {
 		t.Error(err)
 	}
-	if d, err := p.Dechlorinate(litres(1), FreeChlorine(mgL(0.5), AsCl2), AscorbicAcid); err != nil || d.Least.In(units.Milligram) > 1.3 {
+	if d, err := p.Dechlorinate(litres(1), FreeChlorine(mgL(0.5), AsCl2), material.AscorbicAcid()); err != nil || d.Least.In(units.Milligram) > 1.3 {
 		t.Error(err)
 	}
-	if d, err := p.Dechlorinate(litres(0.5), FreeChlorine(mgL(0), AsCl2), SodiumMetabisulfite); err != nil || !d.Least.IsZero() {
+	if d, err := p.Dechlorinate(litres(0.5), FreeChlorine(mgL(0), AsCl2), material.SodiumMetabisulfite()); err != nil || !d.Least.IsZero() {
 		t.Error(err)
 	}
 	if r, _, err := (Report{Readings: []Reading{{Calcium, 0.5, AsIon}, {Iron, 0, AsIon}}}).Profile(); err != nil || r.ion(Calcium) != 0.5 {
@@ -135,7 +136,7 @@ func TestSmallAmounts(t *testing.T) {
 	if _, err := (Profile{t: 0.5}).InAir(); err != nil {
 		t.Error(err)
 	}
-	r, err := Solve(Request{Profile{}, litres(0.5), []Stock{{Gypsum, grams(0.5)}}, []Target{{Calcium, mgL(0.5), mgL(0.5), 0.5}}, []Limit{AtMost(Sodium, mgL(0.5))}})
+	r, err := Solve(Request{Profile{}, litres(0.5), []Stock{{material.Gypsum(), grams(0.5)}}, []Target{{Calcium, mgL(0.5), mgL(0.5), 0.5}}, []Limit{AtMost(Sodium, mgL(0.5))}})
 	if err != nil || len(r.Doses) != 1 {
 		t.Error(err)
 	}

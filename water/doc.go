@@ -3,7 +3,7 @@
 //
 //	well, _ := water.NewProfile(units.Celsius.Of(12), units.MilligramPerLitreCaCO3.Of(26),
 //		water.Calcium.At(units.MilligramPerLitre.Of(10)), water.Sulfate.At(units.MilligramPerLitre.Of(8)))
-//	treated, _ := well.Add(units.Litre.Of(60), water.Gypsum.Dose(units.Gram.Of(6)))
+//	treated, _ := well.Add(units.Litre.Of(60), material.Gypsum().Dose(units.Gram.Of(6)))
 //
 // # Conventions
 //

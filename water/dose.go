@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Add returns the water after the doses are dissolved in a volume of it. The salts
@@ -13,11 +14,11 @@ import (
 //
 // Where the pH was known it is that of the closed water after the doses.
 //
-// Errors are a [*units.RangeError]: a volume that is not positive, a negative mass,
-// an unknown salt, an ion above 50,000 mg/L.
+// Errors are a [*units.RangeError]: a volume that is not positive, a negative mass, an ion
+// above 50,000 mg/L; a [*units.StateError] for a material that is no salt, see [Salts].
 //
 //   - Source: conservation of mass; molar masses from the atomic weights 2021.
-func (p Profile) Add(volume units.Volume, doses ...Dose) (Profile, error) {
+func (p Profile) Add(volume units.Volume, doses ...material.Dose) (Profile, error) {
 	const fn = "water.Profile.Add"
 	litres := volume.In(units.Litre)
 	if err := limit.Check(fn, "volume", litres, "L", math.SmallestNonzeroFloat64, math.MaxFloat64, "a volume to dissolve in"); err != nil {
@@ -25,21 +26,19 @@ func (p Profile) Add(volume units.Volume, doses ...Dose) (Profile, error) {
 	}
 	out, carbon := p, 0.0
 	for _, d := range doses {
-		if err := d.Salt.known(fn); err != nil {
+		y, err := brings(fn, d.Material)
+		if err != nil {
 			return Profile{}, err
 		}
 		g := d.Mass.In(units.Gram)
 		if err := limit.Check(fn, "mass of a salt", g, "g", 0, mostIon/1000*litres, waterSource); err != nil {
 			return Profile{}, err
 		}
-		f := &saltTable[d.Salt]
-		for _, part := range f.parts {
-			if alkalinityOf(part.ion) == 0 {
-				out.mg[part.ion] += g / litres * f.perG[part.ion] * part.ion.MolarMass()
-			}
+		for _, part := range y.parts {
+			out.mg[part.ion] += g / litres * part.milligrams
 		}
-		out.alk += g / litres * f.alkG
-		carbon += g / litres * f.carbG
+		out.alk += g / litres * y.alkalinity
+		carbon += g / litres * y.carbon
 	}
 	return out.settled(fn, carbon)
 }

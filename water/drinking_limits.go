@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/units"
 )
 
@@ -46,7 +47,7 @@ func ofIon(i Ion) func(*Profile) (float64, bool) {
 
 // asNitrogen counts the nitrogen alone.
 func asNitrogen(ions ...Ion) func(*Profile) (float64, bool) {
-	n := mustMass("N")
+	n := chemistry.MustMass("N")
 	return func(p *Profile) (float64, bool) {
 		sum := 0.0
 		for _, i := range ions {

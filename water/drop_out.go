@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -83,7 +84,7 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 
 const leastDissolved = -0.01 // mmol/L dropped out: where the search for more begins
 
-var mineralMasses = [mineralCount]float64{mustMass("CaCO3"), mustMass("CaCO3"), mustMass("CaSO4.2H2O"), mustMass("Ca(OH)2")}
+var mineralMasses = [mineralCount]float64{chemistry.MustMass("CaCO3"), chemistry.MustMass("CaCO3"), chemistry.MustMass("CaSO4.2H2O"), chemistry.MustMass("Ca(OH)2")}
 
 // less is the water with x mmol/L of the mineral gone.
 func (p Profile) less(fn string, m Mineral, x float64, co2 CO2Loss) (Equilibrium, error) {

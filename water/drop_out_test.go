@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Measured solubility of gypsum in pure water, mol/kg: W. L. Marshall and R.
@@ -169,17 +170,17 @@ func TestWarnings(t *testing.T) {
 	if w := reports[1].equilibrium(t, 20).SolubilityWarnings(); len(w) != 0 {
 		t.Errorf("%q", w)
 	}
-	if w := DoseWarnings(litres(0.5), Chalk.Dose(grams(0.007)), Gypsum.Dose(grams(0.66))); len(w) != 2 {
+	if w := DoseWarnings(litres(0.5), material.Chalk().Dose(grams(0.007)), material.Gypsum().Dose(grams(0.66))); len(w) != 2 {
 		t.Errorf("%q", w)
 	}
-	if w := DoseWarnings(units.Volume{}, Chalk.Dose(grams(1)), Gypsum.Dose(grams(10))); len(w) != 0 {
+	if w := DoseWarnings(units.Volume{}, material.Chalk().Dose(grams(1)), material.Gypsum().Dose(grams(10))); len(w) != 0 {
 		t.Errorf("%q", w)
 	}
 	l := litres(10)
-	if w := DoseWarnings(l, Chalk.Dose(grams(0.12)), Gypsum.Dose(grams(12.9)), TableSalt.Dose(grams(100))); len(w) != 0 {
+	if w := DoseWarnings(l, material.Chalk().Dose(grams(0.12)), material.Gypsum().Dose(grams(12.9)), material.TableSalt().Dose(grams(100))); len(w) != 0 {
 		t.Errorf("%q", w)
 	}
-	if w := DoseWarnings(l, Chalk.Dose(grams(0.131)), Gypsum.Dose(grams(13.1)), SlakedLime.Dose(grams(1))); len(w) != 3 {
+	if w := DoseWarnings(l, material.Chalk().Dose(grams(0.131)), material.Gypsum().Dose(grams(13.1)), material.SlakedLime().Dose(grams(1))); len(w) != 3 {
 		t.Errorf("%q", w)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -69,7 +70,7 @@ func ExampleProfile_AtRestWith() {
 	}
 	r, err := d.AtRestWith(water.GypsumMineral, water.CO2Kept)
 	fmt.Println(r.Mass.Text(units.GramPerLitre, 1), err)
-	fmt.Printf("%q\n", water.DoseWarnings(units.Litre.Of(10), water.Chalk.Dose(units.Gram.Of(2))))
+	fmt.Printf("%q\n", water.DoseWarnings(units.Litre.Of(10), material.Chalk().Dose(units.Gram.Of(2))))
 	// Output:
 	// 2.6 g/L <nil>
 	// ["chalk hardly dissolves in water: 0.013 g/L, and more only with CO2 or acid"]
@@ -127,9 +128,9 @@ func ExampleProfile_AcidToAlkalinity() {
 	fmt.Println(n.Text(units.Millimole, 2), err)
 	p, _ := well().AddAcid(units.Litre.Of(60), water.PhosphoricAcid, n)
 	fmt.Println(p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
-	m, _ := well().BaseToAlkalinity(units.Litre.Of(60), water.BakingSoda, units.MilligramPerLitreCaCO3.Of(100))
+	m, _ := well().BaseToAlkalinity(units.Litre.Of(60), material.BakingSoda(), units.MilligramPerLitreCaCO3.Of(100))
 	fmt.Println(m.Text(units.Gram, 2))
-	d, _ := measured().BaseToPH(units.Litre.Of(60), water.SlakedLime, 8)
+	d, _ := measured().BaseToPH(units.Litre.Of(60), material.SlakedLime(), 8)
 	fmt.Println(d.Dose.Mass.Text(units.Gram, 2), d.Cautions[0] == water.CausticCaution())
 	// Output:
 	// 19.18 mmol <nil>
@@ -193,7 +194,7 @@ func ExampleDistilled() {
 
 func ExampleProfile_Dechlorinate() {
 	r := water.Monochloramine(units.MilligramPerLitre.Of(2), water.AsCl2)
-	d, err := well().Dechlorinate(units.Litre.Of(60), r, water.PotassiumMetabisulfite)
+	d, err := well().Dechlorinate(units.Litre.Of(60), r, material.PotassiumMetabisulfite())
 	fmt.Println(d.Agent, d.Least.Text(units.Milligram, 0), d.Dose.Text(units.Milligram, 0), err)
 	fmt.Println(r.AsCl2(), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.AsItself).AsCl2().Text(units.MilligramPerLitre, 2))
 	// Output:

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -51,16 +52,6 @@ func ExampleProfile_IonicBalance() {
 	// Output: 0.881 mEq/L 0.912 mEq/L true
 }
 
-func ExampleMolarMass() {
-	m, err := water.MolarMass("CaSO4.2H2O")
-	fmt.Printf("%.3f %v\n", m, err)
-	_, err = water.MolarMass("CaXx")
-	fmt.Println(err)
-	// Output:
-	// 172.164 <nil>
-	// water.MolarMass: formula "CaXx" names no element "Xx" that is known here
-}
-
 func ExampleParseIon() {
 	i, _ := water.ParseIon("SO4--")
 	fmt.Println(i, i.Name(), i.Symbol(), i.Charge())
@@ -82,36 +73,21 @@ func ExampleIon_MarshalText() {
 	// Output: calcium, Na is sodium, potassium <nil>
 }
 
-func ExampleParseSalt() {
-	s, _ := water.ParseSalt("Epsom salts")
-	fmt.Println(s, s.Name(), s.Formula(), s.Caustic())
-	fmt.Printf("%.3f g/mol, %.2f mEq/g\n", s.MolarMass(), s.AlkalinityPerGram())
-	for _, y := range s.IonsPerGram() {
-		fmt.Printf("%v %.2f mg/g\n", y.Ion, y.MilligramsPerGram)
+func ExampleSalts() {
+	for _, s := range water.Salts()[:3] {
+		fmt.Println(s, s.Formula(), s.Composition().Calcium.Text(units.Percent, 2))
 	}
-	fmt.Println(s.Anhydrous(units.Gram.Of(100)).Text(units.GramAnhydrous, 2), "of", len(water.Salts()), "salts")
+	fmt.Println(water.Dechlorinators())
 	// Output:
-	// Epsom salt Epsom salt MgSO4.7H2O false
-	// 246.466 g/mol, 0.00 mEq/g
-	// magnesium 98.61 mg/g
-	// sulfate 389.73 mg/g
-	// 48.83 g anhydrous of 28 salts
-}
-
-func ExampleSalt_MarshalText() {
-	b, _ := water.TableSalt.MarshalText()
-	c, _ := water.Chalk.AppendText(nil)
-	var s water.Salt
-	err := s.UnmarshalText([]byte("calcium chloride"))
-	fmt.Printf("%s, %s\n%v\n", b, c, err)
-	// Output:
-	// table salt, chalk
-	// water: "calcium chloride" names no salt: say calcium chloride dihydrate or calcium chloride anhydrous
+	// gypsum CaSO4.2H2O 23.28 %
+	// calcium chloride dihydrate CaCl2.2H2O 27.26 %
+	// calcium chloride anhydrous CaCl2 36.11 %
+	// [sodium metabisulfite potassium metabisulfite sodium bisulfite sodium sulfite anhydrous ascorbic acid]
 }
 
 // 6 g of gypsum in 60 L is 100 mg/L: 23.28 mg/L of calcium.
 func ExampleProfile_Add() {
-	p, err := well().Add(units.Litre.Of(60), water.Gypsum.Dose(units.Gram.Of(6)))
+	p, err := well().Add(units.Litre.Of(60), material.Gypsum().Dose(units.Gram.Of(6)))
 	fmt.Println(p.Ion(water.Calcium).Text(units.MilligramPerLitre, 2), p.Ion(water.Sulfate).Text(units.MilligramPerLitre, 2), err)
 	// Output: 33.28 mg/L 63.79 mg/L <nil>
 }
@@ -134,13 +110,13 @@ func ExampleSolve() {
 	mg := units.MilligramPerLitre.Of
 	r, err := water.Solve(water.Request{
 		Water: well(), Volume: units.Litre.Of(60),
-		Salts:   []water.Stock{{Salt: water.Gypsum}, {Salt: water.CalciumChlorideDihydrate}, {Salt: water.TableSalt}},
+		Salts:   []water.Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.TableSalt()}},
 		Targets: []water.Target{water.Calcium.Aim(mg(50)), water.Chloride.Aim(mg(40)), water.Sulfate.Between(mg(50), mg(70))},
 		Limits:  append(water.SulfateToChloride(1, 2), water.AtMost(water.Sodium, mg(20)), water.AtLeast(water.Calcium, mg(30))),
 	})
 	fmt.Println(err)
 	for _, d := range r.Doses {
-		fmt.Println(d.Salt, d.Mass.Text(units.Gram, 2))
+		fmt.Println(d.Material, d.Mass.Text(units.Gram, 2))
 	}
 	fmt.Println(r.Water.Ion(water.Calcium).Text(units.MilligramPerLitre, 1))
 	// Output:
@@ -152,14 +128,14 @@ func ExampleSolve() {
 
 func ExampleSalter() {
 	mg := units.MilligramPerLitre.Of
-	s, err := water.NewSalter([]water.Stock{{Salt: water.Gypsum}, {Salt: water.TableSalt, Most: units.Gram.Of(2)}},
+	s, err := water.NewSalter([]water.Stock{{Salt: material.Gypsum()}, {Salt: material.TableSalt(), Most: units.Gram.Of(2)}},
 		[]water.Target{water.Calcium.Aim(mg(40)), water.Sodium.Aim(mg(25))})
 	if err != nil {
 		panic(err)
 	}
 	err = s.Solve(well(), units.Litre.Of(60))
 	for _, d := range s.AppendDoses(nil) {
-		fmt.Println(d.Salt, d.Mass.Text(units.Gram, 2))
+		fmt.Println(d.Material, d.Mass.Text(units.Gram, 2))
 	}
 	fmt.Println(err)
 	// Output:
@@ -172,7 +148,7 @@ func ExampleSolveSteps() {
 	mg := units.MilligramPerLitre.Of
 	step, _ := units.ParseExact[units.Mass]("0.5 g")
 	w, err := water.SolveSteps(water.Request{
-		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: water.Gypsum}, {Salt: water.CalciumChlorideDihydrate}},
+		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}},
 		Targets: []water.Target{water.Calcium.Aim(mg(50)), water.Chloride.Aim(mg(40)), water.Sulfate.Aim(mg(60))},
 	}, step)
 	fmt.Println(w.Masses, w.Proven, err)
@@ -184,7 +160,7 @@ func ExampleExplain() {
 	mg := units.MilligramPerLitre.Of
 	limit := water.AtMost(water.Sodium, mg(20))
 	e, err := water.Explain(water.Request{
-		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: water.TableSalt}},
+		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: material.TableSalt()}},
 		Targets: []water.Target{water.Chloride.Aim(mg(60)), water.Magnesium.Aim(mg(10))}, Limits: []water.Limit{limit},
 	})
 	fmt.Println(limit.Name(), err)
@@ -204,7 +180,7 @@ func ExampleExplain() {
 func ExampleHardnessBetween() {
 	cc := units.MilligramPerLitreCaCO3.Of
 	_, err := water.Solve(water.Request{
-		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: water.TableSalt}},
+		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: material.TableSalt()}},
 		Targets: []water.Target{water.Sodium.Aim(units.MilligramPerLitre.Of(20))},
 		Limits:  []water.Limit{water.HardnessBetween(cc(50), cc(100)), water.ResidualAlkalinityBetween(cc(0), cc(50))},
 	})

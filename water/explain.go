@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Binding is a limit or a stock that holds the optimum back.
@@ -17,7 +18,7 @@ type Binding struct {
 
 // Worth tells what a salt at hand is worth.
 type Worth struct {
-	Salt    Salt
+	Salt    material.Material
 	Used    bool
 	Without float64 // the deviation, were the salt not at hand; +Inf where the limits could not be met
 }
@@ -103,7 +104,7 @@ func (r Request) without(j int) float64 {
 func (r *Request) reason(m Miss, most units.MassConcentration, bound bool) string {
 	brings := false
 	for _, s := range r.Salts {
-		brings = brings || yield(s.Salt, m.Ion) > 0
+		brings = brings || yieldOf(s.Salt).of(m.Ion) > 0
 	}
 	text := fmt.Sprintf("%s %+.1f mg/L off: ", m.Ion, m.Off)
 	switch {

@@ -1,6 +1,7 @@
 package water
 
 import (
+	"example.org/zymase/units/material"
 	"math"
 	"strings"
 	"testing"
@@ -10,7 +11,7 @@ import (
 // 100: the sum of squares is (1.542·Na - 100)², 2·1.542·(1.542·250 - 100) a mg/L.
 func TestExplainFloor(t *testing.T) {
 	perSodium := 35.45 / 22.990
-	e, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Chloride.Aim(mgL(100))}, []Limit{AtLeast(Sodium, mgL(250))}})
+	e, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Chloride.Aim(mgL(100))}, []Limit{AtLeast(Sodium, mgL(250))}})
 	if err != nil || len(e.Binding) != 1 || e.Binding[0].Name != "sodium at least 250 mg/L" || e.Binding[0].Unit != "mg/L" {
 		t.Fatalf("%+v, %v", e.Binding, err)
 	}
@@ -19,19 +20,19 @@ func TestExplainFloor(t *testing.T) {
 		t.Errorf("without it %v", e.Worth[0].Without)
 	}
 	// 0.5 mg/L too much, wanted by the other target: not the water's.
-	few, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(10)), Chloride.Aim(mgL(14.5))}, nil})
+	few, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(10)), Chloride.Aim(mgL(14.5))}, nil})
 	if err != nil || len(few.Reasons) != 2 || !strings.Contains(few.Reasons[0], "sodium -0.") || !strings.Contains(few.Reasons[0], "above its target") || !strings.Contains(few.Reasons[1], "chloride +0.") || !strings.Contains(few.Reasons[1], "other targets want") {
 		t.Errorf("%q, %v", few.Reasons, err)
 	}
 	// With the other salt gone the floor cannot be kept.
-	two, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: TableSalt}, {Salt: PotassiumChloride}}, []Target{Chloride.Aim(mgL(100)), Potassium.Aim(mgL(10))}, []Limit{AtLeast(Sodium, mgL(20))}})
+	two, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}, {Salt: material.PotassiumChloride()}}, []Target{Chloride.Aim(mgL(100)), Potassium.Aim(mgL(10))}, []Limit{AtLeast(Sodium, mgL(20))}})
 	if err != nil || !math.IsInf(two.Worth[0].Without, 1) || math.IsInf(two.Worth[1].Without, 1) {
 		t.Errorf("%+v, %v", two.Worth, err)
 	}
 }
 
 func TestExplain(t *testing.T) {
-	q := Request{Profile{t: 20}, litres(10), []Stock{{TableSalt, grams(1)}, {Salt: Gypsum}},
+	q := Request{Profile{t: 20}, litres(10), []Stock{{material.TableSalt(), grams(1)}, {Salt: material.Gypsum()}},
 		[]Target{Chloride.Aim(mgL(100)), Magnesium.Aim(mgL(5)), Calcium.Aim(mgL(40)), Sulfate.Aim(mgL(96.056))}, []Limit{AtMost(Sodium, mgL(1000)), AtMost(Calcium, mgL(30))}}
 	e, err := Explain(q)
 	if err != nil {
@@ -49,7 +50,7 @@ func TestExplain(t *testing.T) {
 		return r.Deviation * r.Deviation
 	}
 	more := q
-	more.Salts = []Stock{{TableSalt, grams(1.0001)}, {Salt: Gypsum}}
+	more.Salts = []Stock{{material.TableSalt(), grams(1.0001)}, {Salt: material.Gypsum()}}
 	near(t, "price of the stock", (squares(q)-squares(more))/0.0001, e.Binding[0].Cost, 0.01*e.Binding[0].Cost)
 	more = q
 	more.Limits = []Limit{q.Limits[0], AtMost(Calcium, mgL(30.001))}
@@ -67,7 +68,7 @@ func TestExplain(t *testing.T) {
 			t.Errorf("%q lacks %q", all, part)
 		}
 	}
-	hard := Request{reports[2].profile(t, 20), litres(1), []Stock{{Salt: Gypsum}}, []Target{Calcium.Aim(mgL(50)), Sulfate.Aim(mgL(700))}, nil}
+	hard := Request{reports[2].profile(t, 20), litres(1), []Stock{{Salt: material.Gypsum()}}, []Target{Calcium.Aim(mgL(50)), Sulfate.Aim(mgL(700))}, nil}
 	h, err := Explain(hard)
 	if err != nil || len(h.Reasons) != 2 || !strings.Contains(h.Reasons[0], "dilute") || !strings.Contains(h.Reasons[1], "another ion") {
 		t.Errorf("%q, %v", h.Reasons, err)
@@ -77,7 +78,7 @@ func TestExplain(t *testing.T) {
 	if err != nil || !strings.Contains(strings.Join(h.Reasons, "\n"), "it comes with ions that other targets want") {
 		t.Errorf("%q, %v", h.Reasons, err)
 	}
-	need := Request{Profile{t: 20}, litres(1), []Stock{{Salt: Gypsum}}, []Target{Calcium.Aim(mgL(50))}, []Limit{AtLeast(Sulfate, mgL(10))}}
+	need := Request{Profile{t: 20}, litres(1), []Stock{{Salt: material.Gypsum()}}, []Target{Calcium.Aim(mgL(50))}, []Limit{AtLeast(Sulfate, mgL(10))}}
 	n, err := Explain(need)
 	if err != nil || !math.IsInf(n.Worth[0].Without, 1) && n.Worth[0].Without < 50 {
 		t.Errorf("%+v, %v", n.Worth, err)

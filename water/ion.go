@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -85,7 +86,7 @@ var ionTable = fillIons([ionCount]ionFacts{
 
 func fillIons(t [ionCount]ionFacts) [ionCount]ionFacts {
 	for i := range t {
-		t[i].mass = mustMass(t[i].formula)
+		t[i].mass = chemistry.MustMass(t[i].formula)
 		t[i].perMg = molal / t[i].mass
 	}
 	return t
@@ -199,3 +200,12 @@ type NameError struct {
 
 // Error reads: `water: "unobtainium" names no ion`.
 func (e *NameError) Error() string { return fmt.Sprintf("water: %q names no %s", e.Text, e.Kind) }
+
+const longestText = 64 // bytes of a name
+
+func clip(text string) string {
+	if len(text) > longestText {
+		return text[:longestText]
+	}
+	return text
+}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -65,7 +66,7 @@ func TestLatticeIsExact(t *testing.T) {
 // (393.39·0.0025), the optimum 40.672 steps; 41 are 0.3229 mg/L too much. So more than
 // (40 + 0.3229)/0.9835 = 41.0 cannot be better. Gypsum changes nothing that is asked.
 func TestLatticeNarrow(t *testing.T) {
-	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: TableSalt}, {Salt: Gypsum}}, []Target{Sodium.Aim(mgL(40))}, []Limit{AtMost(Chloride, mgL(1000))}}
+	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: material.TableSalt()}, {Salt: material.Gypsum()}}, []Target{Sodium.Aim(mgL(40))}, []Limit{AtMost(Chloride, mgL(1000))}}
 	l := latticeOf(t, q, 0.05)
 	l.value = inf
 	l.round()
@@ -90,7 +91,7 @@ func TestLatticeNarrow(t *testing.T) {
 // A floor of chloride turns the limit's row round: levels below can take away, by
 // 0.60661·2.5 mg/L a step over the norm of the row.
 func TestLatticeFloor(t *testing.T) {
-	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(4))}, []Limit{AtLeast(Chloride, mgL(10))}}
+	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(4))}, []Limit{AtLeast(Chloride, mgL(10))}}
 	w, err := SolveSteps(q, exactGrams(t, "0.05 g"))
 	if err != nil {
 		t.Fatal(err)
@@ -115,7 +116,7 @@ func TestLatticeFloor(t *testing.T) {
 // of the anhydrous salt 0.1 g at hand. 1.7 g of the dihydrate and that 0.1 g bring
 // 1.7·27.2624 + 0.1·36.1135 = 49.9575 mg/L, 1.8 g of the dihydrate alone 49.07.
 func TestStepsTies(t *testing.T) {
-	two := []Stock{{Salt: CalciumChlorideDihydrate}, {CalciumChloride, grams(0.1)}}
+	two := []Stock{{Salt: material.CalciumChlorideDihydrate()}, {material.CalciumChloride(), grams(0.1)}}
 	w, err := SolveSteps(Request{Profile{}, litres(10), two, []Target{Calcium.Aim(mgL(50))}, nil}, exactGrams(t, "0.1 g"))
 	if err != nil || len(w.Doses) != 2 {
 		t.Fatal(w.Doses, err)
@@ -127,7 +128,7 @@ func TestStepsTies(t *testing.T) {
 	// the dihydrate (40.9); the lighter is taken.
 	two[1].Most = units.Mass{}
 	w, err = SolveSteps(Request{Profile{}, litres(10), two, []Target{Calcium.Between(mgL(40), mgL(60))}, nil}, exactGrams(t, "0.1 g"))
-	if err != nil || len(w.Doses) != 1 || w.Doses[0].Salt != CalciumChloride {
+	if err != nil || len(w.Doses) != 1 || w.Doses[0].Material != material.CalciumChloride() {
 		t.Fatal(w.Doses, err)
 	}
 	near(t, "dose", w.Doses[0].Mass.In(units.Gram), 1.2, 1e-12)
@@ -175,19 +176,19 @@ func TestLatticeMiddle(t *testing.T) {
 // Of 63 to 82 mg/L of calcium in 10 L by whole grams, 2 g of the anhydrous chloride
 // (72.2) take one salt, a gram of each (63.4) two.
 func TestStepsOfOne(t *testing.T) {
-	w, err := SolveSteps(Request{Profile{}, litres(20), []Stock{{TableSalt, grams(0.5)}}, []Target{Sodium.Aim(mgL(9))}, []Limit{AtMost(Sodium, mgL(5))}}, exactGrams(t, "0.5 g"))
+	w, err := SolveSteps(Request{Profile{}, litres(20), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(9))}, []Limit{AtMost(Sodium, mgL(5))}}, exactGrams(t, "0.5 g"))
 	if err != nil || len(w.Doses) != 0 {
 		t.Error(w.Doses, err)
 	}
-	w, err = SolveSteps(Request{Profile{}, litres(10), []Stock{{Salt: CalciumChlorideDihydrate}, {Salt: CalciumChloride}}, []Target{Calcium.Between(mgL(63), mgL(82))}, nil}, exactGrams(t, "1 g"))
-	if err != nil || len(w.Doses) != 1 || w.Doses[0].Salt != CalciumChloride {
+	w, err = SolveSteps(Request{Profile{}, litres(10), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, []Target{Calcium.Between(mgL(63), mgL(82))}, nil}, exactGrams(t, "1 g"))
+	if err != nil || len(w.Doses) != 1 || w.Doses[0].Material != material.CalciumChloride() {
 		t.Error(w.Doses, err)
 	}
 }
 
 // SolveSteps passes on what the parts refuse.
 func TestStepsRefuses(t *testing.T) {
-	q := Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(50))}, nil}
+	q := Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(50))}, nil}
 	step := exactGrams(t, "0.1 g")
 	for name, bad := range map[string]Request{
 		"salts":  {Volume: litres(1), Targets: q.Targets},

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Known pH follows doses, blends and dilution as that of the closed water.
@@ -24,12 +25,12 @@ func TestPHFollows(t *testing.T) {
 	}
 	near(t, "half the calcium", d.ion(Calcium), 30, 1e-9)
 	near(t, "half the carbon", d.carbon, a.carbon/2, 1e-12)
-	soda, err := a.Add(litres(10), BakingSoda.Dose(grams(10)))
+	soda, err := a.Add(litres(10), material.BakingSoda().Dose(grams(10)))
 	if err != nil || soda.ph <= a.ph {
 		t.Errorf("pH %v (%v)", soda.ph, err)
 	}
 	near(t, "carbon of the soda", soda.carbon-a.carbon, 1000/84.006, 0.001)
-	gyp, err := a.Add(litres(10), Gypsum.Dose(grams(10)))
+	gyp, err := a.Add(litres(10), material.Gypsum().Dose(grams(10)))
 	if err != nil || gyp.ph >= a.ph {
 		t.Errorf("pH %v with gypsum (%v)", gyp.ph, err)
 	}

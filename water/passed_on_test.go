@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // What a function meets inside, a brine or a content beyond what a water can hold, comes
@@ -33,7 +34,7 @@ func TestErrorsOfThePartsArePassedOn(t *testing.T) {
 		t.Fatal(err)
 	}
 	one := litres(1)
-	ask := Request{known, one, []Stock{{Salt: Gypsum}}, []Target{Calcium.Aim(mgL(50))}, nil}
+	ask := Request{known, one, []Stock{{Salt: material.Gypsum()}}, []Target{Calcium.Aim(mgL(50))}, nil}
 	dry := ask
 	dry.Water, dry.Volume = reports[0].profile(t, 20), litres(0)
 
@@ -41,10 +42,10 @@ func TestErrorsOfThePartsArePassedOn(t *testing.T) {
 		"more acid than is counted":  func() (any, error) { return sour.AlkalinityAt(1, units.AbsolutePressure{}) },
 		"acidity of a brine":         func() (any, error) { return brine.TitratableAcidity(TitrationOIV) },
 		"membrane before a brine":    func() (any, error) { return known.Permeate(units.Percent.Of(98)) },
-		"lime into near a brine":     func() (any, error) { return near.BaseToPH(one, SlakedLime, 12.4) },
-		"more alkalinity than is":    func() (any, error) { return near.Add(one, SodiumHydroxide.Dose(units.Gram.Of(41))) },
+		"lime into near a brine":     func() (any, error) { return near.BaseToPH(one, material.SlakedLime(), 12.4) },
+		"more alkalinity than is":    func() (any, error) { return near.Add(one, material.SodiumHydroxide().Dose(units.Gram.Of(41))) },
 		"vinegar for a mineral acid": func() (any, error) { return near.AcidToPH(one, AceticAcid, 2.5, CO2Kept) },
-		"more sulfate than is":       func() (any, error) { return full.Dechlorinate(one, Residual{mmol: 1}, SodiumMetabisulfite) },
+		"more sulfate than is":       func() (any, error) { return full.Dechlorinate(one, Residual{mmol: 1}, material.SodiumMetabisulfite()) },
 		"salts for a brine":          func() (any, error) { return Solve(ask) },
 		"salts explained":            func() (any, error) { return Explain(ask) },
 		"salts explained for no one": func() (any, error) { return Explain(dry) },

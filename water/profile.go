@@ -2,6 +2,7 @@ package water
 
 import (
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -27,7 +28,7 @@ const (
 // half its molar mass, in g/Eq.
 //
 //   - Source: atomic weights 2021.
-var cacO3PerEquivalent = mustMass("CaCO3") / 2
+var cacO3PerEquivalent = chemistry.MustMass("CaCO3") / 2
 
 // NewProfile returns the water of that temperature, alkalinity and ions; what is
 // not given is zero. Its pH is unknown until [Profile.WithPH].

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -159,13 +160,14 @@ func TestNewProfileRefuses(t *testing.T) {
 		"alkalinity":  func() (Profile, error) { return NewProfile(celsius(20), caco3(1001*50.043)) },
 		"acidity":     func() (Profile, error) { return NewProfile(celsius(20), caco3(-1001*50.043)) },
 		"hot":         func() (Profile, error) { return Profile{}.AtTemperature(celsius(101)) },
-		"no volume":   func() (Profile, error) { return Profile{}.Add(units.Volume{}, Gypsum.Dose(grams(1))) },
-		"much":        func() (Profile, error) { return Profile{}.Add(litres(1), TableSalt.Dose(grams(51))) },
+		"no volume":   func() (Profile, error) { return Profile{}.Add(units.Volume{}, material.Gypsum().Dose(grams(1))) },
+		"much":        func() (Profile, error) { return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(51))) },
 		"adds up": func() (Profile, error) {
-			return Profile{}.Add(litres(1), TableSalt.Dose(grams(49)), SodiumSulfate.Dose(grams(49)), BakingSoda.Dose(grams(49)), SodiumCarbonate.Dose(grams(49)))
+			return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(49)), material.SodiumSulfate().Dose(grams(49)), material.BakingSoda().Dose(grams(49)), material.SodiumCarbonate().Dose(grams(49)))
 		},
-		"no salt":    func() (Profile, error) { return Profile{}.Add(litres(1), Salt(99).Dose(grams(1))) },
-		"negative":   func() (Profile, error) { return Profile{}.Add(litres(1), Gypsum.Dose(units.Mass{}.Minus(grams(1)))) },
+		"negative": func() (Profile, error) {
+			return Profile{}.Add(litres(1), material.Gypsum().Dose(units.Mass{}.Minus(grams(1))))
+		},
 		"no blend":   func() (Profile, error) { return Blend() },
 		"less water": func() (Profile, error) { return Profile{}.Dilute(litres(1), units.Volume{}.Minus(litres(0.5))) },
 	}
@@ -185,7 +187,7 @@ func TestNewProfileRefuses(t *testing.T) {
 
 // 6 g of gypsum in 60 L: 100 mg/L, so 23.279 mg/L of calcium and 55.793 of sulfate.
 func TestAdd(t *testing.T) {
-	p, err := reports[1].profile(t, 20).Add(litres(60), Gypsum.Dose(grams(6)), Chalk.Dose(grams(6)), BakingSoda.Dose(grams(6)))
+	p, err := reports[1].profile(t, 20).Add(litres(60), material.Gypsum().Dose(grams(6)), material.Chalk().Dose(grams(6)), material.BakingSoda().Dose(grams(6)))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -236,7 +238,7 @@ func TestMixingConserves(t *testing.T) {
 				t.Errorf("%v: %v, want %v", i, m.ion(i), want)
 			}
 		}
-		s := Salt(rapid.IntRange(0, int(saltCount)-1).Draw(t, "salt"))
+		s := rapid.SampledFrom(Salts()).Draw(t, "salt")
 		g, h := any.Draw(t, "g")/100, any.Draw(t, "h")/100
 		once, err1 := p.Add(litres(a), s.Dose(grams(g+h)))
 		first, err2 := p.Add(litres(a), s.Dose(grams(g)))

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Each refusal prints the range that the documentation of the function gives.
@@ -14,7 +15,7 @@ func TestRangesPrinted(t *testing.T) {
 	unknown := reports[0].profile(t, 20)
 	dry, l := litres(0), litres(1)
 	aim := []Target{Calcium.Aim(mgL(50))}
-	gyp := []Stock{{Salt: Gypsum}}
+	gyp := []Stock{{Salt: material.Gypsum()}}
 	aims := func(n int) []Target { return make([]Target, n) }
 	salter := func(s []Stock, a []Target, limits ...Limit) error { _, err := NewSalter(s, a, limits...); return err }
 	acidPH := func(p Profile, ph float64, loss CO2Loss) error {
@@ -47,18 +48,16 @@ func TestRangesPrinted(t *testing.T) {
 		"acid, volume":         {first(known.AddAcid(dry, LacticAcid, units.Amount{})), 1e-6, 1e12},
 		"acid to pH, volume":   {second(known.AcidToPH(dry, LacticAcid, 5, CO2Kept)), 1e-6, 1e12},
 		"acid to alk, volume":  {second(known.AcidToAlkalinity(dry, LacticAcid, caco3(1))), 1e-6, 1e12},
-		"base to alk, volume":  {second(known.BaseToAlkalinity(dry, BakingSoda, caco3(200))), 1e-6, 1e12},
-		"base to pH, volume":   {second(known.BaseToPH(dry, BakingSoda, 8)), 1e-6, 1e12},
-		"chlorine, volume":     {second(known.Dechlorinate(dry, FreeChlorine(mgL(1), AsCl2), AscorbicAcid)), 1e-6, 1e12},
+		"base to alk, volume":  {second(known.BaseToAlkalinity(dry, material.BakingSoda(), caco3(200))), 1e-6, 1e12},
+		"base to pH, volume":   {second(known.BaseToPH(dry, material.BakingSoda(), 8)), 1e-6, 1e12},
+		"chlorine, volume":     {second(known.Dechlorinate(dry, FreeChlorine(mgL(1), AsCl2), material.AscorbicAcid())), 1e-6, 1e12},
 		"salter, volume":       {solver.Solve(known, dry), 1e-6, 1e12},
 		"acid, amount":         {first(known.AddAcid(l, LacticAcid, units.Mole.Of(2))), 0, 1000},
 		"acid, kind":           {first(known.AddAcid(l, -1, units.Amount{})), 0, 7},
-		"salt, kind":           {first(known.Add(l, Salt(-1).Dose(grams(1)))), 0, 27},
 		"ion, kind":            {second(known.DilutionFor(-1, mgL(1))), 0, 25},
-		"agent, kind":          {second(known.Dechlorinate(l, FreeChlorine(mgL(1), AsCl2), -1)), 0, 4},
 		"mineral, kind":        {second(known.AtRestWith(-1, CO2Kept)), 0, 3},
 		"acid, unknown pH":     {acidPH(unknown, 5, CO2Kept), 0, 14},
-		"base, unknown pH":     {second(unknown.BaseToPH(l, BakingSoda, 8)), 0, 14},
+		"base, unknown pH":     {second(unknown.BaseToPH(l, material.BakingSoda(), 8)), 0, 14},
 		"rest, unknown pH":     {second(unknown.AtRestWith(AragoniteForm, CO2Kept)), 0, 14},
 		"state, unknown pH":    {second(unknown.Equilibrium()), 0, 14},
 		"membrane, unknown pH": {first(unknown.Permeate(units.Percent.Of(97))), 0, 14},
@@ -70,18 +69,18 @@ func TestRangesPrinted(t *testing.T) {
 		"pressure":             {second(known.Under(units.Kilopascal.Of(1000.1))), 0, 1000},
 		"measured pH":          {first(known.WithPH(1.99)), 2, 12},
 		"carbon":               {second(known.Closed(mmolL(1000.1))), 0, 1000},
-		"base, pH":             {second(known.BaseToPH(l, SodiumHydroxide, 12.51)), known.ph, 12.5},
-		"base, none":           {second(known.BaseToPH(l, Gypsum, 8)), 1e-3, 100},
-		"base, alkalinity":     {second(known.BaseToAlkalinity(l, BakingSoda, caco3(50044))), known.alk, 1000},
+		"base, pH":             {second(known.BaseToPH(l, material.SodiumHydroxide(), 12.51)), known.ph, 12.5},
+		"base, none":           {second(known.BaseToPH(l, material.Gypsum(), 8)), 1e-3, 100},
+		"base, alkalinity":     {second(known.BaseToAlkalinity(l, material.BakingSoda(), caco3(50044))), known.alk, 1000},
 		"acid, alkalinity":     {second(known.AcidToAlkalinity(l, LacticAcid, caco3(150))), -1000, known.alk},
 		"dilution":             {second(known.DilutionFor(Calcium, mgL(61))), 0, 60},
-		"chlorine":             {second(known.Dechlorinate(l, FreeChlorine(mgL(101), AsCl2), AscorbicAcid)), 0, 100},
+		"chlorine":             {second(known.Dechlorinate(l, FreeChlorine(mgL(101), AsCl2), material.AscorbicAcid())), 0, 100},
 		"temperature":          {first(known.AtTemperature(celsius(101))), 0, 100},
 		"profile, temperature": {first(NewProfile(celsius(-1), caco3(1))), 0, 100},
 		"profile, alkalinity":  {first(NewProfile(celsius(1), caco3(51000))), -1000, 1000},
 		"profile, ion":         {first(NewProfile(celsius(1), caco3(1), Calcium.At(mgL(50001)))), 0, 50000},
 		"constants":            {second(Distilled(celsius(91))), 0, 90},
-		"salt, mass":           {first(known.Add(l, Gypsum.Dose(grams(50.1)))), 0, 50},
+		"salt, mass":           {first(known.Add(l, material.Gypsum().Dose(grams(50.1)))), 0, 50},
 		"titration, end":       {second(known.TitratableAcidity(Titration{3, LacticAcid})), 4, 10},
 		"acidity":              {second(ConvertAcidity(units.MassConcentration{}.Minus(mgL(1)), LacticAcid, LacticAcid)), 0, math.MaxFloat64},
 		"sold, share":          {sold(0, 1000), 0.01, 100},
@@ -94,7 +93,7 @@ func TestRangesPrinted(t *testing.T) {
 		"many targets":         {salter(gyp, aims(17)), 1, 16},
 		"many limits":          {salter(gyp, aim, make([]Limit, 17)...), 0, 16},
 		"twice":                {salter([]Stock{gyp[0], gyp[0]}, aim), 0, 1},
-		"stock":                {salter([]Stock{{Gypsum, units.Mass{}.Minus(grams(1))}}, aim), 0, math.MaxFloat64},
+		"stock":                {salter([]Stock{{material.Gypsum(), units.Mass{}.Minus(grams(1))}}, aim), 0, math.MaxFloat64},
 		"weight":               {salter(gyp, []Target{{Calcium, mgL(1), mgL(1), 1.01e6}}), 0, 1e6},
 		"target":               {salter(gyp, []Target{Calcium.Aim(mgL(50001))}), 0, 50000},
 		"target, upper":        {salter(gyp, []Target{Calcium.Between(mgL(5), mgL(50001))}), 5, 50000},
@@ -127,12 +126,9 @@ func TestRangesPrinted(t *testing.T) {
 // A report's forms and ends, and what comes beside an error: nothing.
 func TestNothingBesideAnError(t *testing.T) {
 	for what, v := range map[string]func() (float64, error){
-		"mass":          func() (float64, error) { return MolarMass("") },
-		"mass, element": func() (float64, error) { return MolarMass("CaXx") },
-		"ion":           func() (float64, error) { i, err := ParseIon("gold"); return float64(i), err },
-		"salt":          func() (float64, error) { s, err := ParseSalt("sugar"); return float64(s), err },
-		"acid":          func() (float64, error) { a, err := ParseAcid("aqua regia"); return float64(a), err },
-		"wash":          func() (float64, error) { return WashPH(Wash{Others: mmolL(700)}, celsius(20)) },
+		"ion":  func() (float64, error) { i, err := ParseIon("gold"); return float64(i), err },
+		"acid": func() (float64, error) { a, err := ParseAcid("aqua regia"); return float64(a), err },
+		"wash": func() (float64, error) { return WashPH(Wash{Others: mmolL(700)}, celsius(20)) },
 		"buffer": func() (float64, error) {
 			b, err := WashBuffer(Wash{Others: mmolL(700)}, celsius(20))
 			return b.In(units.MilliequivalentPerLitre), err

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -78,15 +79,15 @@ func (r Reading) millimoles(fn string) (float64, error) {
 		return equivalents(r.Value, r.As) / z, nil
 	case AsNitrogen:
 		if r.Ion == Nitrate || r.Ion == Nitrite || r.Ion == Ammonium {
-			return r.Value / mustMass("N"), nil
+			return r.Value / chemistry.MustMass("N"), nil
 		}
 	case AsSulfur:
 		if r.Ion == Sulfate || r.Ion == Sulfite {
-			return r.Value / mustMass("S"), nil
+			return r.Value / chemistry.MustMass("S"), nil
 		}
 	case AsPhosphorus:
 		if r.Ion == Phosphate {
-			return r.Value / mustMass("P"), nil
+			return r.Value / chemistry.MustMass("P"), nil
 		}
 	}
 	return 0, &units.RangeError{

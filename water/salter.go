@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 const (
@@ -29,6 +30,7 @@ type Salter struct {
 	salts   []Stock
 	targets []Target
 	limits  []Limit
+	brings  []*yield // by salt
 
 	qp      *numeric.Quadratic
 	gain    []float64 // target rows by salts: √weight·mg/L for each g/L
@@ -70,8 +72,8 @@ func NewSalter(salts []Stock, targets []Target, limits ...Limit) (*Salter, error
 	s.scale, s.x = make([]float64, n), make([]float64, n)
 	for r, t := range targets {
 		s.root[r] = math.Sqrt(orOne(t.Weight))
-		for j, st := range salts {
-			s.gain[r*n+j] = s.root[r] * yield(st.Salt, t.Ion)
+		for j := range salts {
+			s.gain[r*n+j] = s.root[r] * s.brings[j].of(t.Ion)
 		}
 		if t.High.Compare(t.Low) > 0 {
 			s.ranged = append(s.ranged, r)
@@ -94,16 +96,6 @@ func NewSalter(salts []Stock, targets []Target, limits ...Limit) (*Salter, error
 // orOne is v, and one where there is none.
 func orOne(v float64) float64 { return cmp.Or(v, 1) }
 
-// yield returns the mg/L of an ion that a g/L of salt brings, the alkalinity as
-// bicarbonate.
-func yield(s Salt, i Ion) float64 {
-	f := &saltTable[s]
-	if i == Bicarbonate {
-		return f.alkG * Bicarbonate.MolarMass()
-	}
-	return f.perG[i] * i.MolarMass()
-}
-
 func (s *Salter) check(fn string) error {
 	if err := limit.Check(fn, "number of salts", float64(len(s.salts)), "", 1, mostSalts, "room in the solver"); err != nil {
 		return err
@@ -114,15 +106,17 @@ func (s *Salter) check(fn string) error {
 	if err := limit.Check(fn, "number of limits", float64(len(s.limits)), "", 0, mostLimits, "room in the solver"); err != nil {
 		return err
 	}
-	var salt [saltCount]bool
-	for _, st := range s.salts {
-		if err := st.Salt.known(fn); err != nil {
+	for j, st := range s.salts {
+		y, err := brings(fn, st.Salt)
+		if err != nil {
 			return err
 		}
-		if salt[st.Salt] {
-			return twice(fn, st.Salt.Name())
+		for _, before := range s.salts[:j] {
+			if before.Salt.Equal(st.Salt) {
+				return twice(fn, st.Salt.Name())
+			}
 		}
-		salt[st.Salt] = true
+		s.brings = append(s.brings, y)
 		if err := limit.Check(fn, "stock of "+st.Salt.Name(), st.Most.In(units.Gram), "g", 0, math.MaxFloat64, "a stock"); err != nil {
 			return err
 		}
@@ -171,7 +165,7 @@ func (s *Salter) prepare() {
 		coeff := make([]float64, n)
 		var norm float64
 		for j := range coeff {
-			coeff[j] = l.of(func(ion Ion) float64 { return yield(s.salts[j].Salt, ion) })
+			coeff[j] = l.of(func(ion Ion) float64 { return s.brings[j].of(ion) })
 			norm = max(norm, math.Abs(coeff[j]*s.scale[j]))
 		}
 		norm = orOne(norm)
@@ -291,10 +285,10 @@ func (s *Salter) Solve(water Profile, volume units.Volume) error {
 
 // AppendDoses appends the doses that [Salter.Solve] found, those above zero, in the
 // order of the salts.
-func (s *Salter) AppendDoses(doses []Dose) []Dose {
+func (s *Salter) AppendDoses(doses []material.Dose) []material.Dose {
 	for j, x := range s.x {
 		if x > 0 {
-			doses = append(doses, Dose{s.salts[j].Salt, units.Gram.Of(checked.Number(x * s.litres))})
+			doses = append(doses, s.salts[j].Salt.Dose(units.Gram.Of(checked.Number(x*s.litres))))
 		}
 	}
 	return doses

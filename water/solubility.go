@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 var mgPerLitre = units.MilligramPerLitre
@@ -32,22 +33,22 @@ func (e Equilibrium) SolubilityWarnings() []string {
 //   - Source: chalk needs CO2 or acid, 13 mg/L without and about 0.9 g/L under 1 atm of
 //     CO2 at 25 °C (literature points collected by the U.S. Geological Survey); gypsum
 //     2.6 g/L at 25 °C (W. L. Marshall and R. Slusher, J. Phys. Chem. 70 (1966) 4015).
-func DoseWarnings(volume units.Volume, doses ...Dose) []string {
+func DoseWarnings(volume units.Volume, doses ...material.Dose) []string {
 	var out []string
 	l := volume.In(units.Litre)
 	for _, d := range doses {
 		g := d.Mass.In(units.Gram)
-		switch d.Salt {
-		case Chalk, MagnesiumCarbonate:
+		switch d.Material {
+		case material.Chalk(), material.MagnesiumCarbonate():
 			if l > 0 && g/l > chalkClosed {
-				out = append(out, d.Salt.Name()+" hardly dissolves in water: 0.013 g/L, and more only with CO2 or acid")
+				out = append(out, d.Material.Name()+" hardly dissolves in water: 0.013 g/L, and more only with CO2 or acid")
 			}
-		case Gypsum, CalciumSulfate:
+		case material.Gypsum(), material.CalciumSulfate():
 			if l > 0 && g/l > gypsumShare*gypsumSoluble {
-				out = append(out, fmt.Sprintf("%s dissolves slowly and up to about %.1f g/L: stir it into cold water", d.Salt.Name(), gypsumSoluble))
+				out = append(out, fmt.Sprintf("%s dissolves slowly and up to about %.1f g/L: stir it into cold water", d.Material.Name(), gypsumSoluble))
 			}
 		}
-		if d.Salt.Caustic() {
+		if d.Material.Caustic() {
 			out = append(out, CausticCaution())
 		}
 	}

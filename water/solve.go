@@ -6,6 +6,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Request is what [Solve] is asked.
@@ -19,10 +20,10 @@ type Request struct {
 
 // Recipe is the answer to a [Request].
 type Recipe struct {
-	Doses     []Dose  // in the order of the salts at hand, those above zero
-	Water     Profile // the water after them, pH unknown where it was
-	Off       []Miss  // what each target is off, in the order of the targets
-	Deviation float64 // √(sum of weight·(mg/L off)²)
+	Doses     []material.Dose // in the order of the salts at hand, those above zero
+	Water     Profile         // the water after them, pH unknown where it was
+	Off       []Miss          // what each target is off, in the order of the targets
+	Deviation float64         // √(sum of weight·(mg/L off)²)
 }
 
 // Miss tells how far a target is missed.
@@ -45,7 +46,7 @@ func Solve(r Request) (Recipe, error) {
 	return r.recipe(s.AppendDoses(nil))
 }
 
-func (r *Request) recipe(doses []Dose) (Recipe, error) {
+func (r *Request) recipe(doses []material.Dose) (Recipe, error) {
 	after, err := r.Water.Add(r.Volume, doses...)
 	if err != nil {
 		return Recipe{}, err

@@ -8,12 +8,13 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
 
-var eightSalts = []Stock{{Salt: Gypsum}, {Salt: CalciumChlorideDihydrate}, {Salt: EpsomSalt}, {Salt: MagnesiumChlorideHexahydrate},
-	{Salt: TableSalt}, {Salt: BakingSoda}, {Salt: PotassiumChloride}, {Salt: PotassiumBicarbonate}}
+var eightSalts = []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: material.MagnesiumChlorideHexahydrate()},
+	{Salt: material.TableSalt()}, {Salt: material.BakingSoda()}, {Salt: material.PotassiumChloride()}, {Salt: material.PotassiumBicarbonate()}}
 
 func sevenTargets(ca, mg, na, k, cl, so4, hco3 float64) []Target {
 	return []Target{Calcium.Aim(mgL(ca)), Magnesium.Aim(mgL(mg)), Sodium.Aim(mgL(na)), Potassium.Aim(mgL(k)),
@@ -23,18 +24,18 @@ func sevenTargets(ca, mg, na, k, cl, so4, hco3 float64) []Target {
 // 6 g of gypsum and 4 g of table salt in 60 L, found back from the water they make.
 func TestSolveFindsTheDoses(t *testing.T) {
 	soft := reports[1].profile(t, 12)
-	want := []Dose{Gypsum.Dose(grams(6)), TableSalt.Dose(grams(4))}
+	want := []material.Dose{material.Gypsum().Dose(grams(6)), material.TableSalt().Dose(grams(4))}
 	after, _ := soft.Add(litres(60), want...)
-	r, err := Solve(Request{soft, litres(60), []Stock{{Salt: Gypsum}, {Salt: TableSalt}, {Salt: EpsomSalt}},
+	r, err := Solve(Request{soft, litres(60), []Stock{{Salt: material.Gypsum()}, {Salt: material.TableSalt()}, {Salt: material.EpsomSalt()}},
 		[]Target{Calcium.Aim(after.Ion(Calcium)), Sulfate.Aim(after.Ion(Sulfate)), Sodium.Aim(after.Ion(Sodium)), Chloride.Aim(after.Ion(Chloride)), Magnesium.Aim(after.Ion(Magnesium))}, nil})
 	if err != nil || len(r.Doses) != 2 {
 		t.Fatal(r.Doses, err)
 	}
 	for i, d := range r.Doses {
-		if d.Salt != want[i].Salt {
+		if d.Material != want[i].Material {
 			t.Errorf("%v", d)
 		}
-		near(t, d.Salt.Name(), d.Mass.In(units.Gram), want[i].Mass.In(units.Gram), 1e-9)
+		near(t, d.Material.Name(), d.Mass.In(units.Gram), want[i].Mass.In(units.Gram), 1e-9)
 	}
 	near(t, "deviation", r.Deviation, 0, 1e-9)
 }
@@ -46,7 +47,7 @@ func TestSolveWeights(t *testing.T) {
 	na, cl := 1000*22.990/58.440, 1000*35.45/58.440
 	want := (4*na*100 + cl*50) / (4*na*na + cl*cl)
 	targets := []Target{{Ion: Sodium, Low: mgL(100), High: mgL(100), Weight: 4}, Chloride.Aim(mgL(50))}
-	r, err := Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, targets, nil})
+	r, err := Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, nil})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -56,30 +57,30 @@ func TestSolveWeights(t *testing.T) {
 	near(t, "sodium off", r.Off[0].Off, dna, 1e-9)
 	near(t, "chloride off", r.Off[1].Off, dcl, 1e-9)
 	// Chloride of weight a quarter.
-	quarter, err := Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(100)), {Chloride, mgL(50), mgL(50), 0.25}}, nil})
+	quarter, err := Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(100)), {Chloride, mgL(50), mgL(50), 0.25}}, nil})
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "salt", quarter.Doses[0].Mass.In(units.Gram), 10*(na*100+0.25*cl*50)/(na*na+0.25*cl*cl), 1e-9)
 	// A stock of 1 g binds.
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{TableSalt, grams(1)}}, targets, nil})
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(1)}}, targets, nil})
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "stock", r.Doses[0].Mass.In(units.Gram), 1, 1e-9)
 	// Anything from 20 to 200 of sodium is right: only chloride counts.
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Between(mgL(20), mgL(200)), Chloride.Aim(mgL(50))}, nil})
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Between(mgL(20), mgL(200)), Chloride.Aim(mgL(50))}, nil})
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "range", r.Doses[0].Mass.In(units.Gram), 10*50/cl, 1e-9)
 	// Sodium at most 25 binds.
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, targets, []Limit{AtMost(Sodium, mgL(25))}})
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Limit{AtMost(Sodium, mgL(25))}})
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "limit", r.Doses[0].Mass.In(units.Gram), 10*25/na, 1e-9)
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, targets, []Limit{AtLeast(Sodium, mgL(250))}})
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Limit{AtLeast(Sodium, mgL(250))}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -89,7 +90,7 @@ func TestSolveWeights(t *testing.T) {
 // What a recipe has of an ion is told, however little; a bound of the solver's numbers
 // of salts, targets and limits is in reach.
 func TestSolveLittle(t *testing.T) {
-	r, err := Solve(Request{Profile{}, litres(10), []Stock{{TableSalt, grams(0.01)}}, []Target{Sodium.Aim(mgL(0.5))}, nil})
+	r, err := Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(0.5))}, nil})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -99,17 +100,17 @@ func TestSolveLittle(t *testing.T) {
 	for range 16 {
 		limits = append(limits, AtMost(Sodium, mgL(0.3)))
 	}
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: TableSalt}}, []Target{Sodium.Aim(mgL(0.5))}, limits})
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(0.5))}, limits})
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "held", r.Off[0].Off, -0.2, 1e-9)
 	// A stock of half a gram of it reaches 19.67 mg/L in 10 L, and says so.
-	_, err = Solve(Request{Profile{}, litres(10), []Stock{{TableSalt, grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Limit{AtLeast(Sodium, mgL(20))}})
+	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Limit{AtLeast(Sodium, mgL(20))}})
 	if err == nil || !strings.Contains(err.Error(), "bring it to 19.67 at most") {
 		t.Error(err)
 	}
-	_, err = Solve(Request{Profile{}, litres(10), []Stock{{TableSalt, grams(0.01)}}, []Target{Sodium.Aim(mgL(50))}, []Limit{AtLeast(Sodium, mgL(1))}})
+	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(50))}, []Limit{AtLeast(Sodium, mgL(1))}})
 	if err == nil || !strings.Contains(err.Error(), "bring it to 0.3934 at most") {
 		t.Error(err)
 	}
@@ -118,52 +119,51 @@ func TestSolveLittle(t *testing.T) {
 // Calcium, magnesium, sulfate and chloride can be had in two ways of four salts, or
 // in three: fewest salts win, then least mass.
 func TestSolveTies(t *testing.T) {
-	four := []Stock{{Salt: Gypsum}, {Salt: CalciumChlorideDihydrate}, {Salt: EpsomSalt}, {Salt: MagnesiumChlorideHexahydrate}}
-	after, _ := Profile{}.Add(litres(1), Gypsum.Dose(grams(0.2)), MagnesiumChlorideHexahydrate.Dose(grams(0.2)))
+	four := []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: material.MagnesiumChlorideHexahydrate()}}
+	after, _ := Profile{}.Add(litres(1), material.Gypsum().Dose(grams(0.2)), material.MagnesiumChlorideHexahydrate().Dose(grams(0.2)))
 	r, err := Solve(Request{Profile{}, litres(1), four, []Target{Calcium.Aim(after.Ion(Calcium)), Magnesium.Aim(after.Ion(Magnesium)), Sulfate.Aim(after.Ion(Sulfate)), Chloride.Aim(after.Ion(Chloride))}, nil})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(r.Doses) != 2 || r.Doses[0].Salt != Gypsum || r.Doses[1].Salt != MagnesiumChlorideHexahydrate {
+	if len(r.Doses) != 2 || r.Doses[0].Material != material.Gypsum() || r.Doses[1].Material != material.MagnesiumChlorideHexahydrate() {
 		t.Errorf("%v", r.Doses)
 	}
 	// The anhydrous salt of two forms has the least mass.
-	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: CalciumChlorideDihydrate}, {Salt: CalciumChloride}}, []Target{Calcium.Aim(mgL(50))}, nil})
-	if err != nil || len(r.Doses) != 1 || r.Doses[0].Salt != CalciumChloride {
+	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, []Target{Calcium.Aim(mgL(50))}, nil})
+	if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 		t.Errorf("%v, %v", r.Doses, err)
 	}
 	// Of three forms too, wherever it stands; calcium by gypsum weighs most.
-	for _, three := range [][]Stock{{{Salt: Gypsum}, {Salt: CalciumChlorideDihydrate}, {Salt: CalciumChloride}}, {{Salt: CalciumChloride}, {Salt: Gypsum}, {Salt: CalciumChlorideDihydrate}}, {{Salt: Gypsum}, {Salt: CalciumChloride}, {Salt: CalciumChlorideDihydrate}}} {
+	for _, three := range [][]Stock{{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, {{Salt: material.CalciumChloride()}, {Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}}, {{Salt: material.Gypsum()}, {Salt: material.CalciumChloride()}, {Salt: material.CalciumChlorideDihydrate()}}} {
 		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, nil})
-		if err != nil || len(r.Doses) != 1 || r.Doses[0].Salt != CalciumChloride {
+		if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 			t.Errorf("%v, %v", r.Doses, err)
 		}
 		// A limit that holds nothing back changes nothing of it.
 		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, []Limit{AtMost(Chloride, mgL(1000))}})
-		if err != nil || len(r.Doses) != 1 || r.Doses[0].Salt != CalciumChloride {
+		if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 			t.Errorf("%v, %v", r.Doses, err)
 		}
 	}
 	// With 0.1 g of it at hand both are needed.
-	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: CalciumChlorideDihydrate}, {CalciumChloride, grams(0.1)}}, []Target{Calcium.Aim(mgL(50))}, nil})
-	if err != nil || len(r.Doses) != 1 || r.Doses[0].Salt != CalciumChlorideDihydrate {
+	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {material.CalciumChloride(), grams(0.1)}}, []Target{Calcium.Aim(mgL(50))}, nil})
+	if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChlorideDihydrate() {
 		t.Errorf("%v, %v", r.Doses, err)
 	}
 }
 
 func TestSolveRefuses(t *testing.T) {
 	aim := []Target{Calcium.Aim(mgL(50))}
-	gyp := []Stock{{Salt: Gypsum}}
+	gyp := []Stock{{Salt: material.Gypsum()}}
 	hard := reports[2].profile(t, 20)
 	for name, r := range map[string]Request{
 		"no salts":   {hard, litres(1), nil, aim, nil},
 		"no targets": {hard, litres(1), gyp, nil, nil},
-		"twice":      {hard, litres(1), []Stock{{Salt: Gypsum}, {Salt: Gypsum}}, aim, nil},
+		"twice":      {hard, litres(1), []Stock{{Salt: material.Gypsum()}, {Salt: material.Gypsum()}}, aim, nil},
 		"aim twice":  {hard, litres(1), gyp, []Target{aim[0], aim[0]}, nil},
 		"volume":     {hard, litres(0), gyp, aim, nil},
 		"weight":     {hard, litres(1), gyp, []Target{{Calcium, mgL(1), mgL(1), -1}}, nil},
 		"upside":     {hard, litres(1), gyp, []Target{Calcium.Between(mgL(2), mgL(1))}, nil},
-		"no salt":    {hard, litres(1), []Stock{{Salt: 99}}, aim, nil},
 		"no ion":     {hard, litres(1), gyp, []Target{Ion(99).Aim(mgL(1))}, nil},
 		"no limit":   {hard, litres(1), gyp, aim, []Limit{AtMost(99, mgL(1))}},
 		"bad ratio":  {hard, litres(1), gyp, aim, SulfateToChloride(math.NaN(), 1)},
@@ -241,16 +241,16 @@ func TestSolveIsOptimal(t *testing.T) {
 			t.Fatal(err)
 		}
 		again, _ := Solve(q)
-		if d := cmp.Diff(best.Doses, again.Doses, cmp.Comparer(func(a, b units.Mass) bool { return a == b })); d != "" {
+		if d := cmp.Diff(best.Doses, again.Doses, cmp.Comparer(func(a, b units.Mass) bool { return a == b }), cmp.Comparer(material.Material.Equal)); d != "" {
 			t.Error(d)
 		}
 		g := rand.New(rand.NewPCG(1, uint64(n)))
-		mass := make([]float64, saltCount)
+		mass := make(map[material.Material]float64)
 		for _, d := range best.Doses {
-			mass[d.Salt] = d.Mass.In(units.Gram)
+			mass[d.Material] = d.Mass.In(units.Gram)
 		}
 		for range 30 {
-			var doses []Dose
+			var doses []material.Dose
 			for _, s := range salts {
 				m := mass[s.Salt] + g.NormFloat64()*math.Pow(10, -4*g.Float64())*(1+mass[s.Salt])
 				if most := s.Most.In(units.Gram); most > 0 {
@@ -278,12 +278,12 @@ func TestSalterDoesNotAllocate(t *testing.T) {
 	}
 }
 
-func benchSalter(t testing.TB) (*Salter, Profile, []Dose) {
+func benchSalter(t testing.TB) (*Salter, Profile, []material.Dose) {
 	s, err := NewSalter(eightSalts, sevenTargets(80, 10, 25, 5, 60, 120, 90))
 	if err != nil {
 		t.Fatal(err)
 	}
-	return s, reports[1].profile(t, 20), make([]Dose, 0, 8)
+	return s, reports[1].profile(t, 20), make([]material.Dose, 0, 8)
 }
 
 func BenchmarkSolveContinuous(b *testing.B) {

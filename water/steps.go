@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
 )
 
@@ -53,7 +54,7 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 	if err := l.search(); err != nil {
 		return Weighed{}, err
 	}
-	var doses []Dose
+	var doses []material.Dose
 	out := Weighed{Step: step, Bound: math.Sqrt(l.floor), Nodes: l.nodes}
 	out.Tied, out.Proven = l.tied, l.proven
 	for j, n := range l.best {
@@ -63,7 +64,7 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 				return Weighed{}, err
 			}
 			out.Masses = append(out.Masses, m)
-			doses = append(doses, Dose{s.salts[j].Salt, m.Quantity()})
+			doses = append(doses, s.salts[j].Salt.Dose(m.Quantity()))
 		}
 	}
 	out.Recipe, err = r.recipe(doses)

@@ -116,7 +116,7 @@ func TestStepsAgainstBranchAndBound(t *testing.T) {
 		for _, target := range q.Targets {
 			r.need = append(r.need, target.Low.In(mgPerLitre)-q.Water.ion(target.Ion))
 			for _, s := range q.Salts {
-				r.gain = append(r.gain, yield(s.Salt, target.Ion)*0.5/60)
+				r.gain = append(r.gain, yieldOf(s.Salt).of(target.Ion)*0.5/60)
 			}
 		}
 		high := make([]float64, r.n)

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // randomRequest is up to eight salts of all there are, targets for any of their ions,
@@ -19,15 +20,18 @@ func randomRequest(g *rand.Rand, usual bool) Request {
 		panic(err)
 	}
 	q.Water = p
-	all := g.Perm(int(saltCount))
+	var all []material.Material
+	for _, j := range g.Perm(len(Salts())) {
+		all = append(all, Salts()[j])
+	}
 	if usual {
 		all = nil
 		for _, j := range g.Perm(len(eightSalts)) {
-			all = append(all, int(eightSalts[j].Salt))
+			all = append(all, eightSalts[j].Salt)
 		}
 	}
-	for _, j := range all[:1+g.IntN(8)] {
-		st := Stock{Salt: Salt(j)}
+	for _, s := range all[:1+g.IntN(8)] {
+		st := Stock{Salt: s}
 		if g.IntN(8) == 0 {
 			st.Most = grams(between(0.5, 10))
 		}
@@ -91,7 +95,7 @@ func climb(g *rand.Rand, q Request, grams float64, start []float64) float64 {
 	content := func(ion Ion, x []float64) float64 {
 		v := q.Water.ion(ion)
 		for j, k := range x {
-			v += k * perStep * yield(q.Salts[j].Salt, ion)
+			v += k * perStep * yieldOf(q.Salts[j].Salt).of(ion)
 		}
 		return v
 	}
@@ -161,7 +165,7 @@ func TestStepsRandomRequests(t *testing.T) {
 			start := make([]float64, len(q.Salts))
 			for _, d := range w.Doses {
 				for j := range q.Salts {
-					if q.Salts[j].Salt == d.Salt {
+					if q.Salts[j].Salt == d.Material {
 						start[j] = d.Mass.In(units.Gram) / 0.1
 					}
 				}
@@ -171,7 +175,7 @@ func TestStepsRandomRequests(t *testing.T) {
 			if r, err := Solve(q); err == nil {
 				for _, d := range r.Doses {
 					for j := range q.Salts {
-						if q.Salts[j].Salt == d.Salt {
+						if q.Salts[j].Salt == d.Material {
 							far[j] = d.Mass.In(units.Gram) / 0.1
 						}
 					}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -51,7 +52,7 @@ func TestStepsAgainstBruteForce(t *testing.T) {
 		best := math.Inf(1)
 		x := make([]int, n)
 		for {
-			var doses []Dose
+			var doses []material.Dose
 			for j, k := range x {
 				if k > 0 {
 					doses = append(doses, salts[j].Salt.Dose(grams(0.5*float64(k))))

@@ -5,13 +5,14 @@ import (
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 var inf = math.Inf(1)
 
 // Stock is a salt at hand.
 type Stock struct {
-	Salt Salt
+	Salt material.Material
 	Most units.Mass // what there is of it; zero means enough
 }
 

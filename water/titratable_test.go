@@ -7,6 +7,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -60,8 +61,8 @@ func TestTitratableAcidityIsLye(t *testing.T) {
 		if ta.IsZero() != (still.PH() >= conv.End) {
 			t.Fatalf("%v of acid at pH %v", ta, still.PH())
 		}
-		lye := ta.In(units.MilligramPerLitre) / HydrochloricAcid.MolarMass() * SodiumHydroxide.MolarMass() / 1000
-		titrated, err := still.Water().Add(litres(1), SodiumHydroxide.Dose(units.Gram.Of(checked.Number(lye))))
+		lye := ta.In(units.MilligramPerLitre) / HydrochloricAcid.MolarMass() * material.SodiumHydroxide().MolarMass() / 1000
+		titrated, err := still.Water().Add(litres(1), material.SodiumHydroxide().Dose(units.Gram.Of(checked.Number(lye))))
 		if err != nil {
 			t.Fatal(err)
 		}

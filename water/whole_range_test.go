@@ -16,11 +16,11 @@ func anyInRange(t *rapid.T) Profile {
 	powers := rapid.Map(rapid.Float64Range(-3, math.Log10(mostIon)), func(x float64) float64 { return math.Pow(10, x) })
 	content := rapid.OneOf(rapid.Just(0.0), rapid.Just(0.0), powers)
 	for i := range ionCount {
-		if alkalinityOf(i) == 0 {
+		if !isAlkalinity(i) {
 			p.mg[i] = content.Draw(t, i.Name())
 		}
 	}
-	if i := rapid.SampledFrom(Ions()).Draw(t, "at its limit, or none"); alkalinityOf(i) == 0 && rapid.Bool().Draw(t, "is") {
+	if i := rapid.SampledFrom(Ions()).Draw(t, "at its limit, or none"); !isAlkalinity(i) && rapid.Bool().Draw(t, "is") {
 		p.mg[i] = mostIon
 	}
 	p.alk = rapid.OneOf(rapid.Float64Range(-mostAlkalinity, mostAlkalinity), rapid.Float64Range(-20, 20)).Draw(t, "mEq/L")

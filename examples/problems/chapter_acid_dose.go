@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -98,15 +99,15 @@ func threeBases() Problem {
 			p := must(water.NewProfile(units.Celsius.Of(15), units.MilligramPerLitreCaCO3.Of(25)))
 			v, want := units.Litre.Of(60), units.MilligramPerLitreCaCO3.Of(75)
 			for _, b := range []struct {
-				salt  water.Salt
+				salt  material.Material
 				check float64
-			}{{water.BakingSoda, 5.036}, {water.PotassiumBicarbonate, 6.002}, {water.SlakedLime, 2.221}} {
+			}{{material.BakingSoda(), 5.036}, {material.PotassiumBicarbonate(), 6.002}, {material.SlakedLime(), 2.221}} {
 				m := must(p.BaseToAlkalinity(v, b.salt, want))
 				after := must(p.Add(v, b.salt.Dose(m)))
 				w.Step("%s of %s: sodium %s, potassium %s, calcium %s.", m.Text(units.Gram, 2), b.salt, after.Ion(water.Sodium).Text(units.MilligramPerLitre, 1),
 					after.Ion(water.Potassium).Text(units.MilligramPerLitre, 1), after.Ion(water.Calcium).Text(units.MilligramPerLitre, 1))
 				w.Answer(b.salt.String(), m.In(units.Gram), 3, "g", b.check, 0.001)
-				if b.salt == water.SlakedLime {
+				if b.salt == material.SlakedLime() {
 					w.Answer("calcium from the lime", after.Ion(water.Calcium).In(units.MilligramPerLitre), 1, "mg/L", 20.0, 0.05)
 				}
 			}
@@ -124,10 +125,10 @@ func lyeInSoftWater() Problem {
 			"HCO3− = 1.6892/1.2170 = 1.3880. Lye 0.3862 mmol/kg and 0.0010 for CO3−2: 0.3872 × 0.9982 × 39.997 mg × 100 L = 1.546 g."},
 		Work: func(w *Working) {
 			p := must(must(water.NewProfile(units.Celsius.Of(25), units.MilligramPerLitreCaCO3.Of(50.043), water.Sodium.At(units.MilligramPerLitre.Of(22.99)))).WithPH(6.5))
-			d := must(p.BaseToPH(units.Litre.Of(100), water.SodiumHydroxide, 7))
+			d := must(p.BaseToPH(units.Litre.Of(100), material.SodiumHydroxide(), 7))
 			w.Step("Carbon before %s; a closed water keeps it, lye turns CO2 into HCO3−.", must(p.Equilibrium()).InorganicCarbon().Text(units.MillimolePerLitre, 3))
 			w.Step("CO2 falls from %s to %s.", must(p.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3), must(d.Water.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3))
-			w.Step("Baking soda in its place would take %s, as it brings carbon of its own.", must(p.BaseToPH(units.Litre.Of(100), water.BakingSoda, 7)).Dose.Mass.Text(units.Gram, 0))
+			w.Step("Baking soda in its place would take %s, as it brings carbon of its own.", must(p.BaseToPH(units.Litre.Of(100), material.BakingSoda(), 7)).Dose.Mass.Text(units.Gram, 0))
 			w.Answer("sodium hydroxide", d.Dose.Mass.In(units.Gram), 2, "g", 1.546, 0.01)
 			w.Caution(d.Cautions...)
 		},
@@ -143,9 +144,9 @@ func limeWater() Problem {
 		Work: func(w *Working) {
 			d := must(must(water.Distilled(units.Celsius.Of(25))).AtRestWith(water.Portlandite, water.CO2LostTo(units.AbsolutePressure{})))
 			w.Step("Calcium %s, of which %s stand as CaOH+.", d.Equilibrium.Water().Ion(water.Calcium).Text(units.MilligramPerLitre, 0), d.Equilibrium.Of(water.CalciumHydroxidePair).Text(units.MillimolePerLitre, 2))
-			w.Step("60 L of it would take %.0f g of lime.", 60*-d.Amount/1000*water.SlakedLime.MolarMass())
+			w.Step("60 L of it would take %.0f g of lime.", 60*-d.Amount/1000*material.SlakedLime().MolarMass())
 			w.Answer("pH", d.Equilibrium.PH(), 2, "", 12.454, 0.02)
-			w.Answer("lime dissolved", -d.Amount/1000*water.SlakedLime.MolarMass(), 2, "g/L", 1.504, 0.045)
+			w.Answer("lime dissolved", -d.Amount/1000*material.SlakedLime().MolarMass(), 2, "g/L", 1.504, 0.045)
 			w.Caution(water.CausticCaution())
 		},
 	}

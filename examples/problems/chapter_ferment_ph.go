@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -191,9 +192,9 @@ func alkalinityForPH4() Problem {
 			want := must(end.AlkalinityAt(4, gas))
 			w.Step("Alkalinity counts the protons that the acids still hold as negative: at pH 4 it is %s, without a base %s.", want.Text(units.MilligramPerLitreCaCO3, 0), end.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 			w.Step("Left alone it would end at pH %.2f.", must(end.Under(gas)).PH())
-			base := must(end.BaseToAlkalinity(v, water.PotassiumBicarbonate, want))
-			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", water.PotassiumBicarbonate, water.PotassiumBicarbonate.AlkalinityPerGram(), want.Minus(end.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 0), base.Text(units.Gram, 2))
-			with := must(end.Add(v, water.PotassiumBicarbonate.Dose(base)))
+			base := must(end.BaseToAlkalinity(v, material.PotassiumBicarbonate(), want))
+			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", material.PotassiumBicarbonate(), 1000/material.PotassiumBicarbonate().MolarMass(), want.Minus(end.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 0), base.Text(units.Gram, 2))
+			with := must(end.Add(v, material.PotassiumBicarbonate().Dose(base)))
 			w.Answer("alkalinity at pH 4", want.In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", -157.4, 1)
 			w.Answer("potassium bicarbonate", base.In(units.Gram), 1, "g", 14.03, 0.1)
 			w.Answer("pH with it", must(with.Under(gas)).PH(), 2, "", 4.00, 0.01)

@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -101,9 +102,9 @@ func gramOfGypsum() Problem {
 		Given:  []string{"CaSO4·2H2O"},
 		Source: Source{ByHand, "Molar masses (CIAAW abridged atomic weights 2021): 40.078 + 96.056 + 36.030 = 172.164 g/mol. 40.078/172.164 = 232.79 mg/g; 96.056/172.164 = 557.93 mg/g."},
 		Work: func(w *Working) {
-			w.Step("A mole of gypsum weighs %.3f g.", water.Gypsum.MolarMass())
+			w.Step("A mole of gypsum weighs %.3f g.", material.Gypsum().MolarMass())
 			pure := water.Profile{}
-			p := must(pure.Add(units.Litre.Of(1), water.Gypsum.Dose(units.Gram.Of(1))))
+			p := must(pure.Add(units.Litre.Of(1), material.Gypsum().Dose(units.Gram.Of(1))))
 			w.Step("In a litre of pure water: hardness %s.", p.Hardness().Text(units.MilligramPerLitreCaCO3, 1))
 			w.Answer("calcium", p.Ion(water.Calcium).In(units.MilligramPerLitre), 1, "mg/L", 232.79, 0.05)
 			w.Answer("sulfate", p.Ion(water.Sulfate).In(units.MilligramPerLitre), 1, "mg/L", 557.93, 0.1)

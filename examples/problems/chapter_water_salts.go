@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -14,12 +15,12 @@ func crystalWater() Problem {
 		Given:  []string{"60 L, 50 mg/L Ca wanted", "CaCl2·2H2O or CaCl2"},
 		Source: Source{ByHand, "Calcium 3.000 g. Dihydrate 147.008 g/mol: 3.000 × 147.008/40.078 = 11.004 g. Anhydrous 40.078 + 2 × 35.45 = 110.978: 3.000 × 110.978/40.078 = 8.307 g. Taking one for the other is a third off."},
 		Work: func(w *Working) {
-			perGram := func(s water.Salt) float64 {
+			perGram := func(s material.Material) float64 {
 				return must(water.Profile{}.Add(units.Litre.Of(1), s.Dose(units.Gram.Of(1)))).Ion(water.Calcium).In(units.MilligramPerLitre)
 			}
-			hydrate, dry := perGram(water.CalciumChlorideDihydrate), perGram(water.CalciumChloride)
+			hydrate, dry := perGram(material.CalciumChlorideDihydrate()), perGram(material.CalciumChloride())
 			w.Step("A gram of the dihydrate holds %.2f mg of calcium, of the anhydrous salt %.2f mg.", hydrate, dry)
-			w.Step("11 g of the dihydrate are %s.", water.CalciumChlorideDihydrate.Anhydrous(units.Gram.Of(11)).Text(units.GramAnhydrous, 2))
+			w.Step("11 g of the dihydrate are %s.", material.CalciumChlorideDihydrate().Anhydrous(units.Gram.Of(11)).Text(units.GramAnhydrous, 2))
 			w.Answer("dihydrate", 3000/hydrate, 2, "g", 11.004, 0.005)
 			w.Answer("anhydrous", 3000/dry, 2, "g", 8.307, 0.005)
 		},
@@ -52,11 +53,11 @@ func saltsForATarget() Problem {
 		Work: func(w *Working) {
 			r := must(water.Solve(water.Request{
 				Volume:  units.Litre.Of(60),
-				Salts:   []water.Stock{{Salt: water.Gypsum}, {Salt: water.CalciumChlorideDihydrate}},
+				Salts:   []water.Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}},
 				Targets: []water.Target{water.Sulfate.Aim(units.MilligramPerLitre.Of(60)), water.Chloride.Aim(units.MilligramPerLitre.Of(50))},
 			}))
 			for _, d := range r.Doses {
-				w.Step("%s: %s.", d.Salt, d.Mass.Text(units.Gram, 3))
+				w.Step("%s: %s.", d.Material, d.Mass.Text(units.Gram, 3))
 			}
 			off := fmt.Sprintf("is off the targets by %.2f mg/L", r.Deviation)
 			if r.Deviation < 0.005 {
@@ -79,7 +80,7 @@ func saltsOnAScale() Problem {
 		Work: func(w *Working) {
 			r := must(water.SolveSteps(water.Request{
 				Volume:  units.Litre.Of(60),
-				Salts:   []water.Stock{{Salt: water.Gypsum}, {Salt: water.CalciumChlorideDihydrate}},
+				Salts:   []water.Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}},
 				Targets: []water.Target{water.Sulfate.Aim(units.MilligramPerLitre.Of(60)), water.Chloride.Aim(units.MilligramPerLitre.Of(50))},
 			}, must(units.ParseExact[units.Mass]("0.1 g"))))
 			if r.Proven {
@@ -104,11 +105,11 @@ func bicarbonateSalts() Problem {
 		Given:  []string{"60 L of pure water", "150 mg/L as CaCO3 wanted"},
 		Source: Source{ByHand, "150/50.043 = 2.99742 mEq/L × 60 = 179.85 mEq. KHCO3 100.114 g/mol: 18.005 g. NaHCO3 84.006 g/mol: 15.108 g, which brings 2.99742 × 22.990 = 68.9 mg/L of sodium."},
 		Work: func(w *Working) {
-			k := 1000 / water.PotassiumBicarbonate.AlkalinityPerGram()
-			na := 1000 / water.BakingSoda.AlkalinityPerGram()
-			w.Step("A gram of %s brings %.3f mEq, a gram of %s %.3f.", water.PotassiumBicarbonate, 1000/k, water.BakingSoda, 1000/na)
-			one := must(water.Profile{}.Add(units.Litre.Of(60), water.BakingSoda.Dose(units.Gram.Of(15.108))))
-			two := must(water.Profile{}.Add(units.Litre.Of(60), water.PotassiumBicarbonate.Dose(units.Gram.Of(18.005))))
+			k := material.PotassiumBicarbonate().MolarMass() // one bicarbonate in a mole
+			na := material.BakingSoda().MolarMass()          // one bicarbonate in a mole
+			w.Step("A gram of %s brings %.3f mEq, a gram of %s %.3f.", material.PotassiumBicarbonate(), 1000/k, material.BakingSoda(), 1000/na)
+			one := must(water.Profile{}.Add(units.Litre.Of(60), material.BakingSoda().Dose(units.Gram.Of(15.108))))
+			two := must(water.Profile{}.Add(units.Litre.Of(60), material.PotassiumBicarbonate().Dose(units.Gram.Of(18.005))))
 			w.Step("15.108 g of baking soda in 60 L: %s, sodium %s.", one.Alkalinity().Text(units.MilligramPerLitreCaCO3, 2), one.Ion(water.Sodium).Text(units.MilligramPerLitre, 1))
 			w.Answer("alkalinity from 15.108 g of baking soda", one.Alkalinity().In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", 150, 0.05)
 			w.Answer("alkalinity from 18.005 g of potassium bicarbonate", two.Alkalinity().In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", 150, 0.05)

@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -77,8 +78,8 @@ func againstChlorine() Problem {
 			"A tenth more is usual in the field: 88.48 mg."},
 		Work: func(w *Working) {
 			v, left := units.Litre.Of(60), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.AsCl2)
-			na := must(water.Profile{}.Dechlorinate(v, left, water.SodiumMetabisulfite))
-			k := must(water.Profile{}.Dechlorinate(v, left, water.PotassiumMetabisulfite))
+			na := must(water.Profile{}.Dechlorinate(v, left, material.SodiumMetabisulfite()))
+			k := must(water.Profile{}.Dechlorinate(v, left, material.PotassiumMetabisulfite()))
 			w.Step("It leaves chloride %s and sulfate %s, and takes %s of alkalinity.", na.Water.Ion(water.Chloride).Text(units.MilligramPerLitre, 2), na.Water.Ion(water.Sulfate).Text(units.MilligramPerLitre, 2),
 				units.CalciumCarbonate{}.Minus(na.Water.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 2))
 			w.Step("A milligram of chlorine takes %.2f mg of it.", na.Least.In(units.Milligram)/60)
@@ -109,7 +110,7 @@ func nitrateTwice() Problem {
 				}
 				return 0
 			}
-			nitrogen := must(water.MolarMass("N")) / must(water.MolarMass("NO3"))
+			nitrogen := must(material.MolarMass("N")) / must(material.MolarMass("NO3"))
 			w.Answer("the well as nitrogen", p.Ion(water.Nitrate).In(units.MilligramPerLitre)*nitrogen, 2, "mg/L as N", 10.17, 0.005)
 			w.Answer("limit of the United States", limit(water.US, "nitrate as N"), 0, "mg/L as N", 10, 0)
 			w.Answer("limit of the European Union", limit(water.EU, "nitrate"), 0, "mg/L as NO3", 50, 0)
@@ -126,7 +127,7 @@ func sodiumAtMost() Problem {
 		Source: Source{ByHand, "Sodium 40 mg/L is 40/22.990 = 1.73989 mmol, so salt 1.73989 × 58.440 = 101.68 mg and chloride 1.73989 × 35.45 = 61.68 mg/L: 38.32 mg/L too little. " +
 			"Each mg of sodium more brings 35.45/22.990 = 1.5420 mg of chloride; the sum of squares falls by 2 × 38.32 × 1.5420 = 118.18 for it."},
 		Work: func(w *Working) {
-			ex := must(water.Explain(water.Request{Volume: units.Litre.Of(1), Salts: []water.Stock{{Salt: water.TableSalt}},
+			ex := must(water.Explain(water.Request{Volume: units.Litre.Of(1), Salts: []water.Stock{{Salt: material.TableSalt()}},
 				Targets: []water.Target{water.Chloride.Aim(units.MilligramPerLitre.Of(100))}, Limits: []water.Limit{water.AtMost(water.Sodium, units.MilligramPerLitre.Of(40))}}))
 			for _, r := range ex.Reasons {
 				w.Step("%s.", r)
@@ -151,7 +152,7 @@ func conductivityOfIons() Problem {
 		Work: func(w *Working) {
 			at := must(must(moderate(units.Celsius.Of(25)).WithPH(7.5)).Equilibrium())
 			k := at.Conductivity()
-			salted := must(must(must(moderate(units.Celsius.Of(25)).WithPH(7.5)).Add(units.Litre.Of(1), water.TableSalt.Dose(units.Milligram.Of(50)))).Equilibrium())
+			salted := must(must(must(moderate(units.Celsius.Of(25)).WithPH(7.5)).Add(units.Litre.Of(1), material.TableSalt().Dose(units.Milligram.Of(50)))).Equilibrium())
 			w.Step("Each ion carries its charge at its own speed; at an ionic strength of %.4f mol/kg they slow each other down.", at.IonicStrength())
 			more := salted.Conductivity().Minus(k)
 			w.Step("50 mg/L of table salt would add %s: the %s that are too many are about as much.", more.Text(units.MicrosiemensPerCentimetre, 0), units.MicrosiemensPerCentimetre.Of(600).Minus(k).Text(units.MicrosiemensPerCentimetre, 0))

@@ -31,7 +31,7 @@ const (
 	Water   = 2*H + O
 	CO2     = C + 2*O
 	Ethanol = 2*C + 6*H + O
-	Hexose  = 6*C + 12*H + 6*O    // glucose and fructose
+	Hexose  = 6*C + 12*H + 6*O   // glucose and fructose
 	Sucrose = 12*C + 22*H + 11*O // maltose too
 	Triose  = 18*C + 32*H + 16*O // maltotriose
 )

@@ -3,6 +3,7 @@ package material
 import (
 	"iter"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -37,7 +38,8 @@ type Composition struct {
 	Thiamine      units.Share `json:"thiamine,omitzero"`       // as thiamine hydrochloride
 
 	// Alkalinity is the acid that it neutralises on the way to CO2 and water, as the mass of
-	// CaCO3 that does the same: 100 % for chalk, 135 % for slaked lime.
+	// hydroxide (OH-, 17.007 g/mol) that does the same: 45.9 % for slaked lime, 34.0 % for
+	// chalk, 20.2 % for baking soda.
 	Alkalinity units.Share `json:"alkalinity,omitzero"`
 
 	// Sugars that brewing yeast takes up.
@@ -89,16 +91,13 @@ func (c *Composition) check(fn string) error {
 	if err := limit.Check(fn, "sum of the parts", sum, "%", 0, 100*(1+rounding), "a whole"); err != nil {
 		return err
 	}
-	if err := limit.Check(fn, "alkalinity as CaCO3", c.Alkalinity.In(units.Percent), "%", 0, mostAlkalinity, "the strongest base, magnesium oxide"); err != nil {
+	if err := limit.Check(fn, "alkalinity as hydroxide", c.Alkalinity.In(units.Percent), "%", 0, 100, label); err != nil {
 		return err
 	}
 	return limit.Check(fn, "sugar of malt", c.OfMalt.In(units.Percent), "%", 0, c.Sugar().In(units.Percent)*(1+rounding), "the sugar in it")
 }
 
-const (
-	rounding       = 1e-9 // by which parts that were computed may pass the whole
-	mostAlkalinity = 250  // %, above the 248 of MgO
-)
+const rounding = 1e-9 // by which parts that were computed may pass the whole
 
 // Nitrogen returns the nitrogen that yeast can take up, in any form.
 func (c Composition) Nitrogen() units.Share {
@@ -110,12 +109,13 @@ func (c Composition) Sugar() units.Share {
 	return c.Glucose.Plus(c.Fructose).Plus(c.Disaccharides).Plus(c.Trisaccharides)
 }
 
-// Hexose returns the same sugars as the hexoses that yeast gets out of them: each
-// disaccharide takes up water when it falls apart and gains 5.26 %, a trisaccharide 7.14 %.
-// White sugar has 105.2 %.
+// Hexose returns the simple sugars that yeast gets out of a mass as weighed: glucose and
+// fructose as they are, while a disaccharide takes up water when it falls apart and gains
+// 5.26 %, a trisaccharide 7.14 %. 1 kg of white sugar gives 1.052 kg.
 //
 //   - Source: molar masses from the atomic weights of CIAAW 2021.
-func (c Composition) Hexose() units.Share {
-	return share((c.Glucose.In(units.Percent) + c.Fructose.In(units.Percent) +
-		c.Disaccharides.In(units.Percent)*gainOfDi + c.Trisaccharides.In(units.Percent)*gainOfTri) / 100)
+func (c Composition) Hexose(of units.Mass) units.Mass {
+	share := c.Glucose.In(units.Fraction) + c.Fructose.In(units.Fraction) +
+		c.Disaccharides.In(units.Fraction)*gainOfDi + c.Trisaccharides.In(units.Fraction)*gainOfTri
+	return units.Kilogram.Of(checked.Number(share * of.In(units.Kilogram)))
 }

@@ -45,6 +45,7 @@ var shared = map[string][]string{
 	"zinc sulfate":      {"zinc sulfate heptahydrate", "zinc sulfate monohydrate"},
 	"dextrose":          {"dextrose monohydrate", "dextrose anhydrous"},
 	"glucose":           {"dextrose monohydrate", "dextrose anhydrous"},
+	"c6h12o6":           {"dextrose anhydrous", "fructose"},
 	"malt extract":      {"dry malt extract", "liquid malt extract"},
 	"metabisulfite":     {"potassium metabisulfite", "sodium metabisulfite"},
 	// Cell walls bind what is poisonous to yeast but hardly feed it.
@@ -62,8 +63,8 @@ var byName = func() map[string]Material {
 		for _, name := range f.also {
 			m[key(name)] = one
 		}
-		if f.formula != "" {
-			m[key(f.formula)] = one
+		if k := key(f.formula); k != "" && shared[k] == nil {
+			m[k] = one
 		}
 	}
 	return m

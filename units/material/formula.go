@@ -54,9 +54,6 @@ func compose(mass float64, crystalWater int, parts []count) (c Composition) {
 		charge += p.times * p.ion.charge
 	}
 	c.CrystalWater = share(float64(crystalWater) * chemistry.Water / mass)
-	c.Alkalinity = share(float64(charge) * chalkEquivalent / mass)
+	c.Alkalinity = share(float64(charge) * (chemistry.O + chemistry.H) / mass)
 	return c
 }
-
-// chalkEquivalent is the mass of CaCO3 that neutralises a mole of acid, g.
-const chalkEquivalent = (chemistry.Ca + chemistry.C + 3*chemistry.O) / 2

@@ -22,7 +22,7 @@ type facts struct {
 	mass     float64  // g/mol of the formula
 	brings   Composition
 	spread   float64 // relative standard uncertainty of what it brings
-	known    bool // one of All
+	known    bool    // one of All
 	evidence evidence.Evidence
 	cautions caution.List
 }

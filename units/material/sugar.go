@@ -121,9 +121,9 @@ var sugars = [sugarCount]*facts{
 		evidence: stoichiometry,
 	}),
 	dextroseAnhydrous: known(facts{
-		name: "dextrose anhydrous", also: names("anhydrous dextrose|glucose anhydrous"), spread: 0.008, brings: Composition{Glucose: share(1)}, evidence: stoichiometry,
+		name: "dextrose anhydrous", also: names("anhydrous dextrose|glucose anhydrous"), formula: "C6H12O6", mass: chemistry.Hexose, spread: 0.008, brings: Composition{Glucose: share(1)}, evidence: stoichiometry,
 	}),
-	fructose:     known(facts{name: "fructose", also: names("fruit sugar"), spread: 0.005, brings: Composition{Fructose: share(1)}, evidence: stoichiometry}),
+	fructose:     known(facts{name: "fructose", also: names("fruit sugar"), formula: "C6H12O6", mass: chemistry.Hexose, spread: 0.005, brings: Composition{Fructose: share(1)}, evidence: stoichiometry}),
 	mediumInvert: known(invert(0.779, 0.5, wartman, "invert sugar|invert syrup|medium invert")),
 	averageHoney: known(honey(17.2)),
 	mapleSyrup: known(facts{

@@ -144,7 +144,7 @@ func sayings() map[string]saying {
 		bits = append(bits, float64(b))
 	}
 	source := saying{words: words, by: "source", bits: bits}
-	dechlorinated, _ := water.Profile{}.Dechlorinate(units.Litre.Of(1), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.ChlorineAs(0)), water.Dechlorinator(0))
+	dechlorinated, _ := water.Profile{}.Dechlorinate(units.Litre.Of(1), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.ChlorineAs(0)), dechlorinators[0])
 	return map[string]saying{
 		"co2_given_off":             always(carbonation.Asphyxiation.Text(), nutrient.GasCaution),
 		"sugar_for_strength":        always(nutrient.GasCaution, scalds),

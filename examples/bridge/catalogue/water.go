@@ -26,9 +26,12 @@ const (
 	equilibria    = "Plummer & Busenberg 1982, Truesdell & Jones 1974, Davies 1962; electroneutrality and mass balances"
 )
 
+// salts is made once: a call reads it.
+var salts = water.Salts()
+
 func saltChoice() Input {
 	var names []string
-	for _, s := range water.Salts() {
+	for _, s := range salts {
 		names = append(names, s.Name())
 	}
 	return choice("salt", "the salt as weighed, with its crystal water", names...)
@@ -99,7 +102,7 @@ func waterSalts() []Function {
 			Inputs:  []Input{saltChoice()},
 			Outputs: []Output{pure("molar_mass", "g/mol", "mass of a mole")},
 			call: func(in, out []float64) error {
-				out[0] = water.Salt(in[0]).MolarMass()
+				out[0] = salts[int(in[0])].MolarMass()
 				return nil
 			},
 		},
@@ -122,7 +125,7 @@ func waterSalts() []Function {
 				out("alkalinity", units.MilligramPerLitreCaCO3, "alkalinity added"),
 			},
 			call: func(in, out []float64) error {
-				p, err := water.Profile{}.Add(as(units.Litre, in[2]), water.Salt(in[0]).Dose(as(units.Gram, in[1])))
+				p, err := water.Profile{}.Add(as(units.Litre, in[2]), salts[int(in[0])].Dose(as(units.Gram, in[1])))
 				for i, ion := range mainIons {
 					out[i] = p.Ion(ion).In(units.MilligramPerLitre)
 				}

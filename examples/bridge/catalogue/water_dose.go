@@ -2,6 +2,7 @@ package catalogue
 
 import (
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -14,9 +15,9 @@ var conventions = [...]water.Titration{
 // waterDoses are acidities by titration, and doses of bases.
 func waterDoses() []Function {
 	var bases []string
-	var baseOf []water.Salt
-	for _, s := range water.Salts() {
-		if s.AlkalinityPerGram() > 0 {
+	var baseOf []material.Material
+	for _, s := range salts {
+		if !s.Composition().Alkalinity.IsZero() {
 			bases, baseOf = append(bases, s.Name()), append(baseOf, s)
 		}
 	}

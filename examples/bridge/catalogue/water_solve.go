@@ -3,13 +3,14 @@ package catalogue
 import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
 // usualSalts are those that a brewer's shelf holds, in the order of the outputs.
 var usualSalts = []water.Stock{
-	{Salt: water.Gypsum}, {Salt: water.CalciumChlorideDihydrate}, {Salt: water.EpsomSalt}, {Salt: water.MagnesiumChlorideHexahydrate},
-	{Salt: water.TableSalt}, {Salt: water.BakingSoda}, {Salt: water.PotassiumChloride}, {Salt: water.PotassiumBicarbonate},
+	{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: material.MagnesiumChlorideHexahydrate()},
+	{Salt: material.TableSalt()}, {Salt: material.BakingSoda()}, {Salt: material.PotassiumChloride()}, {Salt: material.PotassiumBicarbonate()},
 }
 
 func doseOutputs() []Output {
@@ -49,7 +50,7 @@ func putDoses(r water.Recipe, out []float64) {
 	for i := range usualSalts {
 		out[i] = 0
 		for _, d := range r.Doses {
-			if d.Salt == usualSalts[i].Salt {
+			if d.Material == usualSalts[i].Salt {
 				out[i] = d.Mass.In(units.Gram)
 			}
 		}

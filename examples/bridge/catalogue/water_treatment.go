@@ -18,9 +18,12 @@ func limitChoice() Input {
 // drinkingLimits is made once: a call reads it.
 var drinkingLimits = water.DrinkingLimits()
 
+// dechlorinators is made once: a call reads it.
+var dechlorinators = water.Dechlorinators()
+
 func agentChoice() Input {
 	var names []string
-	for a := water.SodiumMetabisulfite; a <= water.AscorbicAcid; a++ {
+	for _, a := range dechlorinators {
 		names = append(names, a.String())
 	}
 	return choice("agent", "what takes the chlorine out", names...)
@@ -124,7 +127,7 @@ func waterTreatment() []Function {
 				if in[0] == 1 {
 					r = water.Monochloramine(c, how)
 				}
-				d, err := water.Profile{}.Dechlorinate(as(units.Litre, in[3]), r, water.Dechlorinator(in[4]))
+				d, err := water.Profile{}.Dechlorinate(as(units.Litre, in[3]), r, dechlorinators[int(in[4])])
 				out[0], out[1] = d.Least.In(units.Milligram), d.Dose.In(units.Milligram)
 				out[2] = -d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3)
 				return err

@@ -57,7 +57,7 @@ type Water struct {
 	Report Ions     `json:"report"`
 	PH     float64  `json:"pH"`
 	Target Ions     `json:"target"`
-	Salts  []string `json:"salts"` // what water.ParseSalt reads: "gypsum", "calcium chloride dihydrate"
+	Salts  []string `json:"salts"` // what material.Find reads: "gypsum", "calcium chloride dihydrate"
 }
 
 // Kettle is the boiling vessel.

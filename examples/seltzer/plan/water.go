@@ -3,10 +3,12 @@ package plan
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -28,15 +30,15 @@ func (m *maker) water() error {
 		m.caution("The water report does not balance: " + balance.Judgement + ". An ion is missing or wrong; ask the laboratory.")
 	}
 
-	var salts []water.Salt
+	var salts []material.Material
 	for _, text := range w.Salts {
-		s, err := water.ParseSalt(text)
-		if err != nil {
+		s, err := material.Find(text)
+		if err != nil || !slices.Contains(water.Salts(), s) {
 			return &RequestError{Field: "water.salts", Value: text, Allowed: saltNames(), Err: err}
 		}
 		salts = append(salts, s)
 	}
-	var doses []water.Dose
+	var doses []material.Dose
 	if len(salts) > 0 {
 		if w.Target == (Ions{}) {
 			return &RequestError{Field: "water.target", Value: "no ion is given", Allowed: "at least one, as the salts are to reach it; or no salts"}
@@ -51,7 +53,7 @@ func (m *maker) water() error {
 		}
 		doses = recipe.Doses
 	}
-	var weighed []water.Dose
+	var weighed []material.Dose
 	for _, d := range doses {
 		mass, err := d.Mass.Round(m.req.Scales.Small, units.Nearest)
 		if err != nil {
@@ -60,8 +62,8 @@ func (m *maker) water() error {
 		if mass.Decimal().IsZero() {
 			continue
 		}
-		weighed = append(weighed, d.Salt.Dose(mass.Quantity()))
-		p.Doses = append(p.Doses, Weight{What: d.Salt.Name(), For: "water", Mass: mass, Asked: d.Mass})
+		weighed = append(weighed, d.Material.Dose(mass.Quantity()))
+		p.Doses = append(p.Doses, Weight{What: d.Material.Name(), For: "water", Mass: mass, Asked: d.Mass})
 	}
 	m.plan.Weigh = append(p.Doses[:len(p.Doses):len(p.Doses)], m.plan.Weigh...)
 	after, err := before.Add(volume, weighed...)
@@ -108,7 +110,7 @@ func saltNames() string {
 	return "one of " + strings.Join(names, ", ")
 }
 
-func stocks(salts []water.Salt) []water.Stock {
+func stocks(salts []material.Material) []water.Stock {
 	out := make([]water.Stock, len(salts))
 	for i, s := range salts {
 		out[i].Salt = s
