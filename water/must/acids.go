@@ -1,0 +1,40 @@
+package must
+
+import (
+	"math"
+
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// Acids are the weak acids of a drink in their proportions, by mass of their anions; only the
+// proportions count: Acids{water.Tartrate.At(one), water.Malate.At(one)}.
+type Acids []water.Content
+
+// shares returns the mmol of each weak acid in a mmol of all.
+func (a Acids) shares(fn string) (of [len(weak)]float64, err error) {
+	sum := 0.0
+	for _, c := range a {
+		v := c.Concentration.In(units.MilligramPerLitre)
+		if err := limit.Check(fn, c.Ion.Name()+" among the acids", v, "mg/L", 0, math.MaxFloat64, source); err != nil {
+			return of, err
+		}
+		k := 0
+		for k < len(weak) && weak[k].ion != c.Ion {
+			k++
+		}
+		if err := limit.Check(fn, "ion of a weak acid", float64(k), "", 0, float64(len(weak)-1), "phosphate to sorbate of package water"); err != nil {
+			return of, err
+		}
+		of[k] += v / c.Ion.MolarMass()
+		sum += v / c.Ion.MolarMass()
+	}
+	if err := limit.Check(fn, "acids together", sum, "mmol/L", math.SmallestNonzeroFloat64, math.MaxFloat64, source); err != nil {
+		return of, err
+	}
+	for k := range of {
+		of[k] /= sum
+	}
+	return of, nil
+}

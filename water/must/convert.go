@@ -1,0 +1,72 @@
+package must
+
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// moved returns the water with other contents of some ions (mmol/L more) and of alkalinity
+// (mEq/L more).
+func moved(fn string, p water.Profile, alk float64, more map[water.Ion]float64) (water.Profile, error) {
+	var of []water.Content
+	for _, i := range water.Ions() {
+		if v := mmol(p, i) + more[i]; v > 0 && i != water.Bicarbonate {
+			of = append(of, i.At(milligrams(v*i.MolarMass())))
+		}
+	}
+	q, err := water.NewProfile(p.Temperature(), units.MilligramPerLitreCaCO3.Of(checked.Number((alkalinity(p)+alk)*caCO3)), of...)
+	return q, limit.Named(fn, err)
+}
+
+// Malolactic returns the drink after bacteria have turned a share of its malic acid into
+// lactic acid and CO2, which leaves: C4H6O5 → C3H6O3 + CO2. Half of the acidity of that malic
+// acid goes.
+//
+// Errors are a [*units.RangeError]: a share outside 0 to 100 %, and those of [New].
+//
+//   - Source: the balance of atoms and charge. What bacteria make of citric acid and sugar
+//     besides (acetic acid, diacetyl) is left out.
+func (d Drink) Malolactic(share units.Share) (Drink, error) {
+	const fn = "must.Drink.Malolactic"
+	x := share.In(units.Fraction)
+	if err := limit.Check(fn, "share of the malic acid", 100*x, "%", 0, 100, "a share of what there is"); err != nil {
+		return Drink{}, err
+	}
+	n := x * mmol(d.water, water.Malate)
+	// Malate counts two charges, lactate one: the charge of the salts stays.
+	p, err := moved(fn, d.water, n, map[water.Ion]float64{water.Malate: -n, water.Lactate: n})
+	if err != nil {
+		return Drink{}, err
+	}
+	return newDrink(fn, p, d.Strength())
+}
+
+// Settled returns the drink after so much cream of tartar, KHC4H4O6, has settled out of each
+// litre: by the crystals, or by potassium measured before and after (39.1 mg of it in 188.2 mg). How
+// much will settle in a cold wine is not computed: no solubility product in ethanol could be
+// read (H. W. Berg and R. M. Keefer, Am. J. Enol. Vitic. 9 (1958) 180 and 10 (1959) 105 have them),
+// and protective colloids keep wines above it for years.
+//
+// Below pH 3.6 or so the pH falls as it settles, above it the pH rises; the acidity falls
+// either way.
+//
+// Errors are a [*units.RangeError]: more than there is of potassium or tartrate, and those of
+// [New].
+//
+//   - Source: the balance of atoms and charge.
+func (d Drink) Settled(bitartrate units.MassConcentration) (Drink, error) {
+	const fn = "must.Drink.Settled"
+	n := bitartrate.In(units.MilligramPerLitre) / (water.Potassium.MolarMass() + water.Tartrate.MolarMass() + chemistry.H)
+	if err := limit.Check(fn, "cream of tartar", n, "mmol/L", 0, min(mmol(d.water, water.Potassium), mmol(d.water, water.Tartrate)), "the potassium and the tartrate that there are"); err != nil {
+		return Drink{}, err
+	}
+	// K+ is one charge, the tartrate two: a proton goes with them.
+	p, err := moved(fn, d.water, n, map[water.Ion]float64{water.Potassium: -n, water.Tartrate: -n})
+	if err != nil {
+		return Drink{}, err
+	}
+	return newDrink(fn, p, d.Strength())
+}

@@ -1,0 +1,246 @@
+package must
+
+import (
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
+	"example.org/zymase/water"
+)
+
+func milligrams(c float64) units.MassConcentration {
+	return units.MilligramPerLitre.Of(checked.Number(c))
+}
+
+// AddAcid returns the drink with so much of a pure acid in each litre.
+//
+// Errors are those of [water.Profile.AddAcid] and [New].
+func (d Drink) AddAcid(a water.Acid, c units.MassConcentration) (Drink, error) {
+	return d.addAcid("must.Drink.AddAcid", a, c.In(units.MilligramPerLitre))
+}
+
+func (d Drink) addAcid(fn string, a water.Acid, mg float64) (Drink, error) {
+	p, err := d.water.AddAcid(units.Litre.Of(1), a, units.Millimole.Of(checked.Number(mg/max(1, a.MolarMass()))))
+	if err != nil {
+		return Drink{}, limit.Named(fn, err)
+	}
+	return newDrink(fn, p, d.Strength())
+}
+
+// AddSalt returns the drink with so much of a salt in each litre; the CO2 of a carbonate has
+// left, and nothing has settled.
+//
+// Errors are those of [water.Profile.Add] and [New].
+func (d Drink) AddSalt(m material.Material, c units.MassConcentration) (Drink, error) {
+	return d.addSalt("must.Drink.AddSalt", m, c.In(units.MilligramPerLitre))
+}
+
+func (d Drink) addSalt(fn string, m material.Material, mg float64) (Drink, error) {
+	p, err := d.water.Add(units.Litre.Of(1), m.Dose(units.Milligram.Of(checked.Number(mg))))
+	if err != nil {
+		return Drink{}, limit.Named(fn, err)
+	}
+	return newDrink(fn, p, d.Strength())
+}
+
+// Blend returns the mixture of two drinks, share being that of the other by volume. That
+// the volumes of drinks of unlike strength do not quite add up is left out.
+//
+// Errors are those of [New], and a share outside 0 to 100 %.
+func (d Drink) Blend(other Drink, share units.Share) (Drink, error) {
+	return d.blend("must.Drink.Blend", other, share.In(units.Fraction))
+}
+
+func (d Drink) blend(fn string, other Drink, x float64) (Drink, error) {
+	if err := limit.Check(fn, "share", 100*x, "%", 0, 100, "a share of the blend"); err != nil {
+		return Drink{}, err
+	}
+	p, err := water.Blend(water.Portion{Water: d.water, Volume: units.Litre.Of(checked.Number(1 - x))},
+		water.Portion{Water: other.water, Volume: units.Litre.Of(checked.Number(x))})
+	if err != nil {
+		return Drink{}, limit.Named(fn, err)
+	}
+	return newDrink(fn, p, units.PercentVolume.Of(checked.Number((1-x)*d.strength+x*other.strength)))
+}
+
+// Aim is what a treatment is to reach: a pH ([ToPH]) or a titratable acidity ([ToAcidity]).
+type Aim struct {
+	ph        float64 // 0: the acidity
+	acidity   float64 // mg/L
+	titration water.Titration
+}
+
+// ToPH is the aim of a pH.
+func ToPH(ph float64) Aim { return Aim{ph: ph} }
+
+// ToAcidity is the aim of a titratable acidity by a convention.
+func ToAcidity(c units.MassConcentration, t water.Titration) Aim {
+	return Aim{acidity: c.In(units.MilligramPerLitre), titration: t}
+}
+
+func (a Aim) check(fn string) error {
+	if a.acidity == 0 && a.titration == (water.Titration{}) {
+		return limit.Check(fn, "pH wanted", a.ph, "", leastPH, mostPH, source)
+	}
+	return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", 0, mostAcidity, source)
+}
+
+// off returns how far a drink is from the aim: above zero where it is less sour than wanted.
+func (a Aim) off(d Drink) (float64, error) {
+	if a.titration == (water.Titration{}) {
+		return d.ph - a.ph, nil
+	}
+	ta, err := d.Acidity(a.titration)
+	return a.acidity - ta.In(units.MilligramPerLitre), err
+}
+
+// Treatment is a dose with what it makes of a drink.
+type Treatment struct {
+	PerLitre units.MassConcentration // of the pure acid, or of the salt as weighed
+	Share    units.Share             // of the other drink in the blend
+	After    Drink                   // its pH, acidity and buffer capacity
+	Cautions caution.List
+}
+
+// WithAcid returns the pure acid that brings the drink to a pH below its own, or to an acidity
+// above its own.
+//
+// Errors are a [*units.RangeError]: a pH outside 2 to 6; an aim that the acid does not
+// reach, from 0 to 50 g/L of it; and those of [Drink.AddAcid].
+//
+//   - Source: electroneutrality.
+//   - Uncertainty: for a drink of known pH and acidity 10 % of the dose.
+func (d Drink) WithAcid(a water.Acid, aim Aim) (Treatment, error) {
+	const fn = "must.Drink.WithAcid"
+	x, after, err := d.treat(fn, aim, -1, mostDose, "mg/L", func(x float64) (Drink, error) { return d.addAcid(fn, a, x) })
+	if err != nil {
+		return Treatment{}, err
+	}
+	said := caution.List{Acid, Trial, Law}.WithIf(mmol(after.water, water.Tartrate) > 0, Settles)
+	return Treatment{PerLitre: milligrams(x), After: after, Cautions: said}, nil
+}
+
+// WithSalt returns the carbonate, bicarbonate or other salt of a base that brings the drink to a
+// pH above its own, or to an acidity below its own. What may settle afterwards is still in it
+// ([Drink.Settled]).
+//
+// Errors are a [*units.RangeError]: a salt that brings no alkalinity; a pH outside 2 to 6; an
+// aim that the salt does not reach, from 0 to 50 g/L of it; and those of [Drink.AddSalt].
+//
+//   - Source: electroneutrality; the CO2 leaves.
+//   - Uncertainty: for a drink of known pH and acidity 10 % of the dose.
+func (d Drink) WithSalt(m material.Material, aim Aim) (Treatment, error) {
+	const fn = "must.Drink.WithSalt"
+	if err := limit.Check(fn, "alkalinity of the salt", 1000*m.Composition().Alkalinity.In(units.Fraction)/hydroxide, "mEq/g", 1e-3, 100, "a salt that brings alkalinity"); err != nil {
+		return Treatment{}, err
+	}
+	x, after, err := d.treat(fn, aim, 1, mostDose, "mg/L", func(x float64) (Drink, error) { return d.addSalt(fn, m, x) })
+	if err != nil {
+		return Treatment{}, err
+	}
+	said := m.Cautions().With(Foams, Trial, Law).WithIf(mmol(after.water, water.Tartrate) > 0, Settles)
+	return Treatment{PerLitre: milligrams(x), After: after, Cautions: said}, nil
+}
+
+// WithDrink returns the share of another drink in a blend that reaches the aim.
+//
+// Errors are a [*units.RangeError]: a pH outside 2 to 6; an aim that lies not between the two
+// drinks; and those of [Drink.Blend].
+//
+//   - Source: electroneutrality; each ion by volume.
+func (d Drink) WithDrink(other Drink, aim Aim) (Treatment, error) {
+	const fn = "must.Drink.WithDrink"
+	up := 1.0
+	if err := aim.check(fn); err != nil {
+		return Treatment{}, err
+	}
+	here, err := aim.off(d)
+	if err != nil {
+		return Treatment{}, limit.Named(fn, err)
+	}
+	if here > 0 {
+		up = -1
+	}
+	x, after, err := d.treat(fn, aim, up, 1, "of the blend", func(x float64) (Drink, error) { return d.blend(fn, other, x) })
+	if err != nil {
+		return Treatment{}, err
+	}
+	return Treatment{Share: units.Fraction.Of(checked.Number(x)), After: after, Cautions: caution.List{Trial}}, nil
+}
+
+const (
+	mostDose  = 50000                     // mg/L
+	hydroxide = chemistry.O + chemistry.H // g/Eq
+)
+
+// treat finds the dose from 0 to most that brings a drink to its aim; up is 1 where a dose
+// makes it less sour, -1 where more.
+func (d Drink) treat(fn string, aim Aim, up, most float64, unit string, dosed func(float64) (Drink, error)) (float64, Drink, error) {
+	if err := aim.check(fn); err != nil {
+		return 0, Drink{}, err
+	}
+	var failed error
+	var after Drink
+	over := func(x float64) float64 {
+		var err error
+		if after, err = dosed(x); err == nil {
+			var off float64
+			if off, err = aim.off(after); err == nil {
+				return up * off
+			}
+		}
+		failed = limit.Named(fn, err)
+		return math.NaN()
+	}
+	here := over(0)
+	if failed == nil && here > closely {
+		return 0, Drink{}, aim.refuse(fn, d, up)
+	}
+	// Grow the dose until it is enough, so that no try is far saltier than the answer.
+	high := most / 1024
+	for failed == nil && over(high) < 0 {
+		if high >= most {
+			return 0, Drink{}, limit.Check(fn, "dose for the aim", math.Nextafter(most, 2*most), unit, 0, most, "what the drink can take, or the other drink reaches")
+		}
+		high = min(2*high, most)
+	}
+	if failed != nil {
+		return 0, Drink{}, failed
+	}
+	x, err := numeric.Root(over, 0, high, most*1e-12)
+	if here >= 0 { // it is there already
+		x, err = 0, nil
+	}
+	if err == nil {
+		over(x)
+		err = failed
+	}
+	if err != nil {
+		return 0, Drink{}, err
+	}
+	return x, after, nil
+}
+
+// refuse says that a drink is beyond the aim already.
+func (a Aim) refuse(fn string, d Drink, up float64) error {
+	if a.titration == (water.Titration{}) {
+		if up > 0 {
+			return limit.Check(fn, "pH wanted", a.ph, "", d.ph, mostPH, "what the drink has, and more")
+		}
+		return limit.Check(fn, "pH wanted", a.ph, "", leastPH, d.ph, "what the drink has, and less")
+	}
+	ta, err := d.Acidity(a.titration)
+	if err != nil {
+		return limit.Named(fn, err)
+	}
+	has := ta.In(units.MilligramPerLitre)
+	if up > 0 {
+		return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", 0, has, "what the drink has, and less")
+	}
+	return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", has, mostAcidity, "what the drink has, and more")
+}
