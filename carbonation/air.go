@@ -3,6 +3,7 @@ package carbonation
 import (
 	"math"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/numeric"
 )
 
@@ -24,7 +25,7 @@ const nitrogenShare = 0.78084
 //     40 °C; 3.7 % (source, one standard deviation over its range).
 func airHeld(T, u float64) (nitrogen, oxygen float64) {
 	const criticalT = 647.096 // K
-	const perKilogram = 1000 / molarMassWater
+	const perKilogram = 1000 / chemistry.Water
 	tr := T * (1 / criticalT)
 	tau := 1 - tr
 	x, y := math.Pow(tau, 0.355), math.Pow(tr, -0.41)*math.Exp(tau)

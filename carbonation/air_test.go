@@ -3,6 +3,8 @@ package carbonation
 import (
 	"math"
 	"testing"
+
+	"example.org/zymase/internal/chemistry"
 )
 
 // Nitrogen and oxygen in water against two sets that the guideline's constants do not
@@ -12,9 +14,9 @@ import (
 func TestAirHeld(t *testing.T) {
 	hyland := map[float64]float64{0: 18.65, 5: 16.42, 10: 14.89, 15: 13.51, 20: 12.52, 25: 11.61, 30: 10.88, 35: 10.23, 40: 9.67, 45: 9.27, 50: 8.90}
 	for c, want := range hyland {
-		T := c + zeroCelsius
+		T := c + chemistry.ZeroCelsius
 		n, o := airHeld(T, 1/T)
-		if x := n * molarMassWater / 1000 * 100 * 1e6; math.Abs(x/want-1) > 0.03 {
+		if x := n * chemistry.Water / 1000 * 100 * 1e6; math.Abs(x/want-1) > 0.03 {
 			t.Errorf("nitrogen, %g °C: %g, want %g", c, x, want)
 		}
 		if c > 40 {
@@ -39,7 +41,7 @@ func TestAirHeld(t *testing.T) {
 	// ln(kH/GPa) at 300 K, IAPWS G7-04 table 5 (recalled from memory).
 	n, o := airHeld(300, 1./300)
 	for _, row := range [][2]float64{{n, 2.1716}, {o, 1.5024}} {
-		if k := math.Log(1000 / molarMassWater / row[0] / 1e6); math.Abs(k-row[1]) > 6e-5 {
+		if k := math.Log(1000 / chemistry.Water / row[0] / 1e6); math.Abs(k-row[1]) > 6e-5 {
 			t.Errorf("at 300 K %g, want %g", k, row[1])
 		}
 	}

@@ -3,6 +3,7 @@ package carbonation
 import (
 	"math"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/numeric"
 )
 
@@ -47,7 +48,7 @@ type balance struct {
 
 func (c contents) balance() balance {
 	u := 1 / c.T
-	b := balance{contents: c, held: c.drink.warmed(c.T, u), vapours: c.drink.vapours(c.T, u), rt: gasConstant * c.T}
+	b := balance{contents: c, held: c.drink.warmed(c.T, u), vapours: c.drink.vapours(c.T, u), rt: chemistry.Gas * c.T}
 	nl, ol := airHeld(c.T, u)
 	b.nl, b.ol = c.at20*c.drink.water()*nl, c.at20*c.drink.water()*ol
 	return b
@@ -86,7 +87,7 @@ func (b *balance) settle() settled {
 
 // room is what a liquid with that much CO2 in it leaves in the vessel at a total pressure.
 func (b *balance) room(total, inLiquid float64) float64 {
-	return b.capacity*(1+b.stretch*(total-b.outside)) - b.liquid - inLiquid/molarMassCO2*molarVolumeDissolved
+	return b.capacity*(1+b.stretch*(total-b.outside)) - b.liquid - inLiquid/chemistry.CO2*molarVolumeDissolved
 }
 
 // with is the state at a head-space, whether it fits the vessel or not. Its CO2 is found
@@ -99,7 +100,7 @@ func (b *balance) with(space, guess float64) settled {
 	low, high, tried := 0., float64(highest), false
 	p := guess
 	if !(p > low && p < high) { // as the laws are at no pressure
-		kPa := b.at20*b.held.dissolved(1, min(rest, highest)) + molarMassCO2*space/b.rt
+		kPa := b.at20*b.held.dissolved(1, min(rest, highest)) + chemistry.CO2*space/b.rt
 		p = min(b.co2/kPa, high/2)
 	}
 	for range mostSteps {
@@ -110,7 +111,7 @@ func (b *balance) with(space, guess float64) settled {
 		s.co2, s.total = p, total
 		s.inLiquid = b.at20 * b.held.dissolved(p, total)
 		z := b.held.gas.compressibility(p)
-		s.inSpace = molarMassCO2 * p * space / (b.rt * z)
+		s.inSpace = chemistry.CO2 * p * space / (b.rt * z)
 		over := s.inLiquid + s.inSpace - b.co2
 		if over == 0 || p == highest && over < 0 {
 			break

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -39,7 +40,7 @@ const (
 
 // europeanHenry is in g/(L·bar), c in °C.
 func europeanHenry(c float64) float64 {
-	return 10 * math.Exp(-10.73797+2617.25/(c+zeroCelsius))
+	return 10 * math.Exp(-10.73797+2617.25/(c+chemistry.ZeroCelsius))
 }
 
 // EuropeanBeerPressure returns the absolute pressure of a content, the inverse of

@@ -2,6 +2,7 @@ package carbonation
 
 import (
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -23,7 +24,7 @@ func BoilingPoint(p units.AbsolutePressure) (units.Temperature, error) {
 		return units.Temperature{}, err
 	}
 	c, err := numeric.Root(func(c float64) float64 {
-		return waterVapour(c+zeroCelsius, 1/(c+zeroCelsius)) - kPa
+		return waterVapour(c+chemistry.ZeroCelsius, 1/(c+chemistry.ZeroCelsius)) - kPa
 	}, coldestBoil, hottestBoil, 0)
 	return checked.Unless(err, units.Celsius.Of(checked.Number(c)))
 }

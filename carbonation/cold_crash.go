@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -66,7 +67,7 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	}
 	before, after, standard := grows.litres(w), grows.litres(c), grows.litres(20) // of the solution
 	around := outside.Pressure().In(units.Kilopascal)
-	Tw, Tc := w+zeroCelsius, c+zeroCelsius
+	Tw, Tc := w+chemistry.ZeroCelsius, c+chemistry.ZeroCelsius
 	vw, vc := l.vapours(Tw, 1/Tw), l.vapours(Tc, 1/Tc)
 	at20 := drink * standard / before
 	room := space + drink*(1-after/before) // at the cold temperature
@@ -89,8 +90,8 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	})
 	nl, ol := airHeld(Tc, 1/Tc)
 	water := at20 * l.water()
-	drawn := math.Max(around-vc-p, 0) / airAbove(nitrogenShare, 1-nitrogenShare, room/(gasConstant*Tc), water*nl, water*ol) // mol
-	r.AtRest = units.Litre.Of(checked.Number(drawn * gasConstant * Tc / around))
+	drawn := math.Max(around-vc-p, 0) / airAbove(nitrogenShare, 1-nitrogenShare, room/(chemistry.Gas*Tc), water*nl, water*ol) // mol
+	r.AtRest = units.Litre.Of(checked.Number(drawn * chemistry.Gas * Tc / around))
 	oxygen := molarMassOxygen * oxygenShare * drawn
 	r.Oxygen = units.Gram.Of(checked.Number(oxygen))
 	r.OxygenPerLitre = units.GramPerLitre.Of(checked.Number(oxygen / at20))
@@ -100,5 +101,5 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 
 // volumeOf is the volume in L of a mass of CO2 in g at p in kPa.
 func volumeOf(T, p, mass float64) float64 {
-	return mass * gasConstant * T * gasAt(1/T).compressibility(p) / (molarMassCO2 * p)
+	return mass * chemistry.Gas * T * gasAt(1/T).compressibility(p) / (chemistry.CO2 * p)
 }

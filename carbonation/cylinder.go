@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -34,7 +35,7 @@ func CylinderAt(t units.Temperature, outside units.Atmosphere) (CylinderState, e
 	if c > criticalCelsius {
 		return CylinderState{Cautions: cautions(Cylinder, NoLiquidCO2)}, nil
 	}
-	p := kilopascals(saturation(c + zeroCelsius))
+	p := kilopascals(saturation(c + chemistry.ZeroCelsius))
 	return CylinderState{Pressure: p, Gauge: outside.Gauge(p), Liquid: true, Cautions: cautions(Cylinder)}, nil
 }
 
@@ -92,7 +93,7 @@ func (k KegService) Kegs(charge units.Mass, outside units.Atmosphere) (CylinderU
 			return CylinderUse{}, err
 		}
 	}
-	T := k.Temperature.In(units.Celsius) + zeroCelsius
+	T := k.Temperature.In(units.Celsius) + chemistry.ZeroCelsius
 	p := outside.Pressure().In(units.Kilopascal) + k.Serving.In(units.KilopascalGauge)
 	purge, carbonate, serve := k.Purge.In(units.Gram), drink*k.Carbonate.In(units.GramCO2PerLitre), gasMass(T, p, keg)
 	leak := (purge + carbonate + serve) * k.Leak.In(units.Fraction) / (1 - k.Leak.In(units.Fraction))

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -34,7 +35,7 @@ func (l Liquid) Content(t units.Temperature, p units.AbsolutePressure) (units.Ca
 	if err := limit.Check("carbonation.Liquid.Content", "temperature", c, "°C", coldest, warmest, dissolvedRange); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
-	T := c + zeroCelsius
+	T := c + chemistry.ZeroCelsius
 	u := 1 / T
 	v := l.vapours(T, u)
 	if err := limit.Check("carbonation.Liquid.Content", "pressure", kpa, "kPa absolute", v, highest, dissolvedRange); err != nil {
@@ -61,17 +62,17 @@ func (l Liquid) warmed(T, u float64) warmed {
 }
 
 func (w *warmed) dissolved(co2, total float64) float64 {
-	return w.scale * co2 * numeric.Exp(w.henry+w.gas.logFugacity(co2)+w.squeeze*(total-standardKPa))
+	return w.scale * co2 * numeric.Exp(w.henry+w.gas.logFugacity(co2)+w.squeeze*(total-chemistry.StandardKPa))
 }
 
 // scale turns mol/(kg·atm) into g/(L·kPa).
 func (l Liquid) scale() float64 {
-	return l.water() * (molarMassCO2 / standardKPa)
+	return l.water() * (chemistry.CO2 / chemistry.StandardKPa)
 }
 
 // squeeze is the slope of ln K with the total pressure in 1/kPa: −v/RT
 // (Krichevsky & Kasarnovsky 1935), u = 1/T, K standing for 1 atm.
-func squeeze(u float64) float64 { return -molarVolumeDissolved / gasConstant * u }
+func squeeze(u float64) float64 { return -molarVolumeDissolved / chemistry.Gas * u }
 
 // Pressure returns the total absolute pressure at which the liquid holds the
 // content c, the inverse of [Liquid.Content]: the vapours and the CO2 together.
@@ -87,7 +88,7 @@ func (l Liquid) Pressure(t units.Temperature, c units.CarbonDioxideContent) (uni
 	if err := limit.Check(fn, "temperature", celsius, "°C", coldest, warmest, dissolvedRange); err != nil {
 		return units.AbsolutePressure{}, err
 	}
-	T := celsius + zeroCelsius
+	T := celsius + chemistry.ZeroCelsius
 	u := 1 / T
 	v := l.vapours(T, u)
 	co2, ok := l.pressureOf(T, u, g, v)
@@ -103,7 +104,7 @@ func (l Liquid) pressureOf(T, u, g, v float64) (float64, bool) {
 		return g, true
 	}
 	s, sq := gasAt(u), squeeze(u)
-	r := g / l.scale() * numeric.Exp(-logHenry(T, u)-sq*(v-standardKPa))
+	r := g / l.scale() * numeric.Exp(-logHenry(T, u)-sq*(v-chemistry.StandardKPa))
 	if !(r < highest) { // without the two corrections p is r, with them more
 		return r, false
 	}
@@ -132,7 +133,7 @@ func (l Liquid) pressureOf(T, u, g, v float64) (float64, bool) {
 func (l Liquid) Temperature(c units.CarbonDioxideContent, p units.AbsolutePressure) (units.Temperature, error) {
 	const fn = "carbonation.Liquid.Temperature"
 	g, kpa := c.In(units.GramCO2PerLitre), p.In(units.Kilopascal)
-	cold := l.vapours(coldest+zeroCelsius, 1/(coldest+zeroCelsius))
+	cold := l.vapours(coldest+chemistry.ZeroCelsius, 1/(coldest+chemistry.ZeroCelsius))
 	if err := limit.Check(fn, "pressure", kpa, "kPa absolute", cold, highest, dissolvedRange); err != nil {
 		return units.Temperature{}, err
 	}
@@ -140,10 +141,10 @@ func (l Liquid) Temperature(c units.CarbonDioxideContent, p units.AbsolutePressu
 		u := 1 / T
 		return l.dissolved(T, u, kpa-l.vapours(T, u), kpa)
 	}
-	most, least := held(coldest+zeroCelsius), math.Max(held(warmest+zeroCelsius), 0)
+	most, least := held(coldest+chemistry.ZeroCelsius), math.Max(held(warmest+chemistry.ZeroCelsius), 0)
 	if err := limit.Check(fn, "content", g, "g/L", least, most, dissolvedRange); err != nil {
 		return units.Temperature{}, err
 	}
-	T, err := numeric.Root(func(T float64) float64 { return held(T) - g }, coldest+zeroCelsius, warmest+zeroCelsius, 0)
-	return checked.Unless(err, units.Celsius.Of(checked.Number(T-zeroCelsius)))
+	T, err := numeric.Root(func(T float64) float64 { return held(T) - g }, coldest+chemistry.ZeroCelsius, warmest+chemistry.ZeroCelsius, 0)
+	return checked.Unless(err, units.Celsius.Of(checked.Number(T-chemistry.ZeroCelsius)))
 }

@@ -7,18 +7,19 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Small amounts count as well as large ones.
 func TestSmallAmounts(t *testing.T) {
 	prime := func(target, left float64) carbonation.Priming {
-		return ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(target), gramsCO2(1.5), litre(1), gramsPerLitre(left), carbonation.Sucrose))
+		return ok[carbonation.Priming](t)(carbonation.PrimingSugar(material.Sucrose(), gramsCO2(target), gramsCO2(1.5), gramsPerLitre(left), litre(1)))
 	}
 	if p := prime(5, 0.5); !p.Cautions.Has(carbonation.SugarCanFerment) {
 		t.Error("0.5 g/L of sugar left")
 	}
 	p := prime(1.6, 0)
-	near(t, "0.1 g/L more", p.Sugar.In(units.Gram), 0.1/0.51428, 1e-5)
+	near(t, "0.1 g/L more", p.Primer.Mass.In(units.Gram), 0.1/0.51428, 1e-5)
 	if p.Cautions.Has(carbonation.NoSugarNeeded) {
 		t.Error("some sugar is needed")
 	}
@@ -27,7 +28,7 @@ func TestSmallAmounts(t *testing.T) {
 		t.Error("0.1 g steps of 0.19 g")
 	}
 	// Half a step just above and just below 5 % of a dose of 2.5667 g.
-	p = ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(5.6), gramsCO2(1.6), litre(20), units.MassConcentration{}, carbonation.Sucrose))
+	p = ok[carbonation.Priming](t)(carbonation.PrimingSugar(material.Sucrose(), gramsCO2(5.6), gramsCO2(1.6), units.MassConcentration{}, litre(20)))
 	for text, uneven := range map[string]bool{"0.26 g": true, "0.255 g": false} {
 		s := ok[carbonation.Spread](t)(p.Spread([]carbonation.Bottles{{Fill: litre(0.33), Count: 1}}, step(t, text)))
 		if s.Cautions.Has(carbonation.UnevenSpread) != uneven {
@@ -121,7 +122,7 @@ func TestLimitsThatVary(t *testing.T) {
 	near(t, "Crash", least, 2e-6, 1e-18)
 	near(t, "Crash", most, 2000, 0)
 	// A wort must make a fifth more gas than is wanted.
-	least, _ = limitsOf(carbonation.PrimeWithWort(gramsCO2(5), gramsCO2(1), litre(1), units.MassConcentration{}, wortOf(t, 1.004), percent(50)))
+	least, _ = limitsOf(carbonation.PrimeWithWort(wortOf(t, 1.004), percent(50), gramsCO2(5), gramsCO2(1), units.MassConcentration{}, litre(1)))
 	near(t, "wort", least, 6, 1e-12)
 }
 

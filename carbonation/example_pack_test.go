@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // The drink fermented at up to 21 °C, at 640 m: so much is in it already.
@@ -24,26 +25,17 @@ func ExamplePrimingSugar() {
 	have := units.GramCO2PerLitre.Of(1.43)
 	want := carbonation.RealVolume.Content(units.VolumesCO2.Of(2.9))
 	for _, left := range []units.MassConcentration{units.GramPerLitre.Of(0), units.GramPerLitre.Of(2)} {
-		p, err := carbonation.PrimingSugar(want, have, units.Litre.Of(20), left, carbonation.Sucrose)
-		fmt.Println(p.Sugar.Text(units.Gram, 1), p.Cautions, err)
+		p, err := carbonation.PrimingSugar(material.Sucrose(), want, have, left, units.Litre.Of(20))
+		fmt.Println(p.Primer.Mass.Text(units.Gram, 1), p.Cautions, err)
 	}
 	// Output:
 	// 167.4 g pressure_vessel <nil>
 	// 127.4 g sugar_can_ferment, pressure_vessel <nil>
 }
 
-// A syrup of 80 % solids, half of them sucrose (which gains 5.26 % as it is inverted) and
-// half glucose and fructose: 40 × 1.0526 + 40.
-func ExampleNewPrimer() {
-	syrup, err := carbonation.NewPrimer("syrup", units.Percent.Of(82.1))
-	fmt.Println(syrup.Name(), syrup.CO2Per(units.Gram.Of(100)).Text(units.Gram, 1), err)
-	// Output:
-	// syrup 40.1 g <nil>
-}
-
-func ExamplePrimer_CO2Per() {
-	for _, p := range []carbonation.Primer{carbonation.Sucrose, carbonation.DextroseAnhydrous, carbonation.DextroseMonohydrate, carbonation.Honey} {
-		fmt.Println(p.Name(), p.CO2Per(units.Gram.Of(100)).Text(units.Gram, 2))
+func ExampleCO2From() {
+	for _, p := range []material.Material{material.Sucrose(), material.DextroseAnhydrous(), material.DextroseMonohydrate(), material.Honey()} {
+		fmt.Println(p.Name(), carbonation.CO2From(p.Dose(units.Gram.Of(100))).Text(units.Gram, 2))
 	}
 	// Output:
 	// sucrose 51.43 g
@@ -55,8 +47,7 @@ func ExamplePrimer_CO2Per() {
 // A cider primed with juice kept back, 1.050, all but acids fermentable.
 func ExamplePrimeWithWort() {
 	juice, _ := gravity.FromSG(1.050)
-	p, err := carbonation.PrimeWithWort(units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.Litre.Of(20),
-		units.MassConcentration{}, juice, units.Percent.Of(92))
+	p, err := carbonation.PrimeWithWort(juice, units.Percent.Of(92), units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.MassConcentration{}, units.Litre.Of(20))
 	fmt.Println(p.Volume.Text(units.Litre, 2), p.Final.Text(units.GramCO2PerLitre, 2), err)
 	// Output:
 	// 1.17 L 5.00 g/L CO2 <nil>
@@ -64,8 +55,7 @@ func ExamplePrimeWithWort() {
 
 // Doses for a scale of 0.1 g, over two sizes of bottle.
 func ExamplePriming_Spread() {
-	p, _ := carbonation.PrimingSugar(units.GramCO2PerLitre.Of(5.7), units.GramCO2PerLitre.Of(1.43), units.Litre.Of(20),
-		units.MassConcentration{}, carbonation.Sucrose)
+	p, _ := carbonation.PrimingSugar(material.Sucrose(), units.GramCO2PerLitre.Of(5.7), units.GramCO2PerLitre.Of(1.43), units.MassConcentration{}, units.Litre.Of(20))
 	scale, _ := units.ParseExact[units.Mass]("0.1 g")
 	s, err := p.Spread([]carbonation.Bottles{
 		{Fill: units.Litre.Of(0.33), Count: 48}, {Fill: units.Litre.Of(0.75), Count: 5},

@@ -6,6 +6,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -120,26 +121,26 @@ func TestCrash(t *testing.T) {
 // sugar, 48.05 g/L of CO2; 20 L from 1.6 to 5 g/L take 20·3.4/(48.05 − 5) = 1.580 L.
 func TestPrimeWithWort(t *testing.T) {
 	wort := ok[gravity.Gravity](t)(gravity.FromSG(1.048))
-	p := ok[carbonation.WortPriming](t)(carbonation.PrimeWithWort(gramsCO2(5), gramsCO2(1.6), litre(20), units.MassConcentration{}, wort, percent(75)))
+	p := ok[carbonation.WortPriming](t)(carbonation.PrimeWithWort(wort, percent(75), gramsCO2(5), gramsCO2(1.6), units.MassConcentration{}, litre(20)))
 	near(t, "volume", p.Volume.In(units.Litre), 1.580, 0.004)
 	near(t, "made", p.Made.In(units.GramCO2PerLitre), 48.05, 0.1)
 	near(t, "mixed", p.Mixed.In(units.Litre), 21.580, 0.004)
 	near(t, "final", p.Final.In(units.GramCO2PerLitre), 5, 1e-9)
 	near(t, "sugar", p.Fermenting.In(units.GramPerLitre)*0.51428*p.Mixed.In(units.Litre), (5*p.Mixed.In(units.Litre) - 1.6*20), 1e-2)
-	left := ok[carbonation.WortPriming](t)(carbonation.PrimeWithWort(gramsCO2(5), gramsCO2(1.6), litre(20), gramsPerLitre(2), wort, percent(75)))
+	left := ok[carbonation.WortPriming](t)(carbonation.PrimeWithWort(wort, percent(75), gramsCO2(5), gramsCO2(1.6), gramsPerLitre(2), litre(20)))
 	near(t, "with sugar left", left.Volume.In(units.Litre), 20*(3.4-1.0286)/(48.05-5), 0.004)
 	near(t, "final", left.Final.In(units.GramCO2PerLitre), 5, 1e-9)
-	none := ok[carbonation.WortPriming](t)(carbonation.PrimeWithWort(gramsCO2(5), gramsCO2(6), litre(20), units.MassConcentration{}, wort, percent(75)))
+	none := ok[carbonation.WortPriming](t)(carbonation.PrimeWithWort(wort, percent(75), gramsCO2(5), gramsCO2(6), units.MassConcentration{}, litre(20)))
 	if !none.Volume.IsZero() || !none.Cautions.Has(carbonation.NoSugarNeeded) {
 		t.Errorf("%v %v", none.Volume, none.Cautions)
 	}
-	_, err := carbonation.PrimeWithWort(gramsCO2(5), gramsCO2(1.6), litre(20), units.MassConcentration{}, gravity.Gravity{}, percent(75))
+	_, err := carbonation.PrimeWithWort(gravity.Gravity{}, percent(75), gramsCO2(5), gramsCO2(1.6), units.MassConcentration{}, litre(20))
 	refused(t, "water", err, "gravity of the wort")
-	_, err = carbonation.PrimeWithWort(gramsCO2(5), gramsCO2(1.6), litre(20), units.MassConcentration{}, wort, percent(0.5))
+	_, err = carbonation.PrimeWithWort(wort, percent(0.5), gramsCO2(5), gramsCO2(1.6), units.MassConcentration{}, litre(20))
 	refused(t, "share", err, "fermentable share")
-	_, err = carbonation.PrimeWithWort(gramsCO2(5), gramsCO2(1.6), litre(20), units.MassConcentration{}, ok[gravity.Gravity](t)(gravity.FromSG(1.004)), percent(75))
+	_, err = carbonation.PrimeWithWort(ok[gravity.Gravity](t)(gravity.FromSG(1.004)), percent(75), gramsCO2(5), gramsCO2(1.6), units.MassConcentration{}, litre(20))
 	refused(t, "thin", err, "CO2 from the wort")
-	_, err = carbonation.PrimeWithWort(gramsCO2(16), gramsCO2(1.6), litre(20), units.MassConcentration{}, wort, percent(75))
+	_, err = carbonation.PrimeWithWort(wort, percent(75), gramsCO2(16), gramsCO2(1.6), units.MassConcentration{}, litre(20))
 	refused(t, "target", err, "target")
 }
 
@@ -149,7 +150,7 @@ func step(t tester, text string) units.ExactMass {
 
 // By hand: 4 g/L of CO2 from sucrose is 7.7779 g/L: 2.5667 g in 0.33 L, 5.8334 g in 0.75 L.
 func TestSpread(t *testing.T) {
-	p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(5.6), gramsCO2(1.6), litre(20), units.MassConcentration{}, carbonation.Sucrose))
+	p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(material.Sucrose(), gramsCO2(5.6), gramsCO2(1.6), units.MassConcentration{}, litre(20)))
 	s := ok[carbonation.Spread](t)(p.Spread([]carbonation.Bottles{{Fill: litre(0.33), Count: 40}, {Fill: litre(0.75), Count: 9}}, step(t, "0.1 g")))
 	for i, want := range []string{"2.5 g", "5.8 g"} {
 		if got := s.Doses[i].Each.String(); got != want {
@@ -189,7 +190,7 @@ func TestSpreadNeverOver(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		target := rapid.Float64Range(2, 8).Draw(t, "target")
 		v := rapid.Float64Range(0.2, 2).Draw(t, "bottle")
-		p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(target), gramsCO2(1.5), litre(20), units.MassConcentration{}, carbonation.DextroseMonohydrate))
+		p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(material.DextroseMonohydrate(), gramsCO2(target), gramsCO2(1.5), units.MassConcentration{}, litre(20)))
 		s := ok[carbonation.Spread](t)(p.Spread([]carbonation.Bottles{{Fill: litre(v), Count: 3}}, step(t, "0.1 g")))
 		got := s.Doses[0].Content.In(units.GramCO2PerLitre)
 		if got > target*(1+1e-12) || got < target-0.1*0.445/v {

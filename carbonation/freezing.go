@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -30,5 +31,5 @@ func FreezingPoint(s gravity.Solution) (units.Temperature, error) {
 // freezesAt is in °C, from amounts in mol.
 func freezesAt(water, ethanol, sugar float64) float64 {
 	const melting = 6007 // J/mol
-	return -gasConstant * zeroCelsius * zeroCelsius / melting * math.Log1p((ethanol+sugar)/water)
+	return -chemistry.Gas * chemistry.ZeroCelsius * chemistry.ZeroCelsius / melting * math.Log1p((ethanol+sugar)/water)
 }

@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // sane reports a result that is neither a finite number nor a RangeError.
@@ -125,10 +126,10 @@ func FuzzService(f *testing.F) {
 		sane(t, "Pasteurise", err, pu.Units)
 		crash, err := carbonation.Crash(s, celsius(a), celsius(b), carbonation.Fermenter{Drink: litre(c), Headspace: litre(d)}, units.Atmosphere{})
 		sane(t, "Crash", err, crash.AtRest.In(units.Litre), crash.Content.In(units.GramCO2PerLitre))
-		prime, err := carbonation.PrimingSugar(gramsCO2(a), gramsCO2(b), litre(c), gramsPerLitre(d), carbonation.Sucrose)
-		sane(t, "PrimingSugar", err, prime.Sugar.In(units.Gram))
+		prime, err := carbonation.PrimingSugar(material.Sucrose(), gramsCO2(a), gramsCO2(b), gramsPerLitre(d), litre(c))
+		sane(t, "PrimingSugar", err, prime.Primer.Mass.In(units.Gram))
 		if sg, bad := gravity.FromSG(e); bad == nil {
-			wort, err := carbonation.PrimeWithWort(gramsCO2(a), gramsCO2(b), litre(c), gramsPerLitre(d), sg, percent(75))
+			wort, err := carbonation.PrimeWithWort(sg, percent(75), gramsCO2(a), gramsCO2(b), gramsPerLitre(d), litre(c))
 			sane(t, "PrimeWithWort", err, wort.Volume.In(units.Litre))
 		}
 	})

@@ -2,6 +2,7 @@ package carbonation
 
 import (
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -22,7 +23,7 @@ func GasDensity(t units.Temperature, p units.AbsolutePressure) (units.Density, e
 		return units.Density{}, err
 	}
 	kpa := p.In(units.Kilopascal)
-	rho := molarMassCO2 * kpa / (gasConstant * T * s.compressibility(kpa)) // kPa·g/(L·kPa) = g/L
+	rho := chemistry.CO2 * kpa / (chemistry.Gas * T * s.compressibility(kpa)) // kPa·g/(L·kPa) = g/L
 	return units.KilogramPerCubicMetre.Of(checked.Number(rho)), nil
 }
 
@@ -50,5 +51,5 @@ func checkGas(fn string, t units.Temperature, p units.AbsolutePressure) (s serie
 	if err := limit.Check(fn, "pressure", kpa, "kPa absolute", 0, gasHighest, gasRange); err != nil {
 		return s, T, err
 	}
-	return gasAt(1 / (c + zeroCelsius)), c + zeroCelsius, nil
+	return gasAt(1 / (c + chemistry.ZeroCelsius)), c + chemistry.ZeroCelsius, nil
 }

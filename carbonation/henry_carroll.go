@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -27,7 +28,7 @@ func HenryCarroll(t units.Temperature) (units.AbsolutePressure, error) {
 	if err := limit.Check("carbonation.HenryCarroll", "temperature", c, "°C", 0, 160, carroll); err != nil {
 		return units.AbsolutePressure{}, err
 	}
-	return units.Kilopascal.Of(checked.Number(carrollHenry(1 / (c + zeroCelsius)))), nil
+	return units.Kilopascal.Of(checked.Number(carrollHenry(1 / (c + chemistry.ZeroCelsius)))), nil
 }
 
 // carrollHenry is in kPa, u = 1/T in 1/K.

@@ -3,6 +3,7 @@ package carbonation
 import (
 	"math"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -30,7 +31,7 @@ func HenryPlummerBusenberg(t units.Temperature) (k float64, err error) {
 	if err := limit.Check("carbonation.HenryPlummerBusenberg", "temperature", c, "°C", coldest, warmest, plummer); err != nil {
 		return k, err
 	}
-	return numeric.Exp(logHenry(c+zeroCelsius, 1/(c+zeroCelsius))), nil
+	return numeric.Exp(logHenry(c+chemistry.ZeroCelsius, 1/(c+chemistry.ZeroCelsius))), nil
 }
 
 // Coldest and warmest liquid, °C.

@@ -3,6 +3,7 @@ package carbonation
 import (
 	"math"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -32,6 +33,6 @@ func HenryWeiss(t units.Temperature, salinity units.Share) (k float64, err error
 		a1, a2, a3 = -60.2409, 93.4517, 23.3585
 		b1, b2, b3 = 0.023517, -0.023656, 0.0047036
 	)
-	h := (c + zeroCelsius) / 100
+	h := (c + chemistry.ZeroCelsius) / 100
 	return math.Exp(a1 + a2/h + a3*math.Log(h) + s*(b1+h*(b2+h*b3))), nil // eq. 12
 }

@@ -7,6 +7,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/units"
 )
 
@@ -24,13 +25,13 @@ func TestLogKelvinIsMathLog(t *testing.T) {
 // the integral of (Z−1)/p.
 func TestSeriesIsReversion(t *testing.T) {
 	for _, celsius := range []float64{-10, 0, 20, 60, 100} {
-		T := celsius + zeroCelsius
+		T := celsius + chemistry.ZeroCelsius
 		B, C := virials(1 / T)
 		s := gasAt(1 / T)
 		for _, p := range []float64{50, 150, 300} {
-			rho := p / (gasConstant * T)
+			rho := p / (chemistry.Gas * T)
 			for range 200 {
-				rho = p / (gasConstant * T * (1 + B*rho + C*rho*rho))
+				rho = p / (chemistry.Gas * T * (1 + B*rho + C*rho*rho))
 			}
 			if z := 1 + B*rho + C*rho*rho; math.Abs(s.compressibility(p)-z) > 4*math.Pow(-s.b*p, 4) {
 				t.Errorf("%g °C, %g kPa: Z %.9f, want %.9f", celsius, p, s.compressibility(p), z)
@@ -161,8 +162,8 @@ func TestContentIsItsParts(t *testing.T) {
 // of it in the liquid has no head-space and counts as too much.
 func TestSettleAtTheBrim(t *testing.T) {
 	const co2 = 2.0
-	swollen := 0.33 + co2/molarMassCO2*molarVolumeDissolved
-	b := contents{drink: drink, at20: 0.33, liquid: 0.33, capacity: swollen * (1 + 1e-12), co2: co2, outside: standardKPa, T: 293.15}.balance()
+	swollen := 0.33 + co2/chemistry.CO2*molarVolumeDissolved
+	b := contents{drink: drink, at20: 0.33, liquid: 0.33, capacity: swollen * (1 + 1e-12), co2: co2, outside: chemistry.StandardKPa, T: 293.15}.balance()
 	s := b.settle()
 	if s.locked || s.beyond || s.space <= 0 || math.Abs(s.inLiquid+s.inSpace-co2) > 1e-9 {
 		t.Errorf("%+v", s)

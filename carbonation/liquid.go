@@ -2,6 +2,7 @@ package carbonation
 
 import (
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -53,18 +54,15 @@ func NewLiquid(s gravity.Solution) (Liquid, error) {
 		return Liquid{}, err
 	}
 	simple := s.ExtractOf(gravity.Glucose).In(units.Kilogram) + s.ExtractOf(gravity.Fructose).In(units.Kilogram)
-	sugar := simple/molarMassGlucose + (s.Extract().In(units.Kilogram)-simple)/molarMassSucrose
+	sugar := simple/chemistry.Hexose + (s.Extract().In(units.Kilogram)-simple)/chemistry.Sucrose
 	water := s.Water().In(units.Kilogram)
-	ethanol := s.Ethanol().In(units.Kilogram) / molarMassEthanol
-	aw, ae := activities(water/molarMassWater, ethanol, sugar)
+	ethanol := s.Ethanol().In(units.Kilogram) / chemistry.Ethanol
+	aw, ae := activities(water/chemistry.Water, ethanol, sugar)
 	return Liquid{
 		dry: waterAt20 - water/s.VolumeAt20().In(units.Litre), wet: 1 - aw, ethanol: ae,
-		freezes: freezesAt(water/molarMassWater, ethanol, sugar),
+		freezes: freezesAt(water/chemistry.Water, ethanol, sugar),
 	}, nil
 }
-
-// Molar mass of ethanol, g/mol (IUPAC abridged atomic weights 2021).
-const molarMassEthanol = 2*12.011 + 6*1.008 + 15.999
 
 // vapours is the pressure of water and ethanol vapour in kPa, T in K, u = 1/T.
 func (l Liquid) vapours(T, u float64) float64 {

@@ -2,6 +2,7 @@ package carbonation
 
 import (
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -59,7 +60,7 @@ func (l Liquid) split(t units.Temperature, c units.CarbonDioxideContent) (alone,
 	if err != nil {
 		return alone, vapours, err
 	}
-	T := t.In(units.Celsius) + zeroCelsius
+	T := t.In(units.Celsius) + chemistry.ZeroCelsius
 	v := l.vapours(T, 1/T)
 	return p.In(units.Kilopascal) - v, v, nil
 }

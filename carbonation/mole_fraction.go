@@ -1,6 +1,7 @@
 package carbonation
 
 import (
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -23,9 +24,9 @@ func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (x float64, e
 	if err := limit.Check(fn, "pressure", p, "kPa absolute", 0, highest, dissolvedRange); err != nil {
 		return x, err
 	}
-	T := c + zeroCelsius
-	m := p / standardKPa * numeric.Exp(logHenry(T, 1/T)+gasAt(1/T).logFugacity(p)) // mol/kg of water
-	return m / (m + 1000/molarMassWater), nil
+	T := c + chemistry.ZeroCelsius
+	m := p / chemistry.StandardKPa * numeric.Exp(logHenry(T, 1/T)+gasAt(1/T).logFugacity(p)) // mol/kg of water
+	return m / (m + 1000/chemistry.Water), nil
 }
 
 // MoleFractionCarroll returns the same by [HenryCarroll], as the CRC Handbook
@@ -45,6 +46,6 @@ func MoleFractionCarroll(t units.Temperature, co2 units.AbsolutePressure) (x flo
 	if err := limit.Check(fn, "pressure", p, "kPa absolute", 0, 1000, carroll); err != nil {
 		return x, err
 	}
-	u := 1 / (c + zeroCelsius)
+	u := 1 / (c + chemistry.ZeroCelsius)
 	return p * numeric.Exp(gasAt(u).logFugacity(p)) / carrollHenry(u), nil
 }

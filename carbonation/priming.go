@@ -4,12 +4,12 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Priming is what to add to a drink for bottles.
 type Priming struct {
-	Primer Primer
-	Sugar  units.Mass // of the primer as weighed, for the whole volume
+	Primer material.Dose // as weighed, for the whole volume
 
 	Target     units.CarbonDioxideContent // asked for
 	Dissolved  units.CarbonDioxideContent // there already
@@ -30,13 +30,13 @@ type Priming struct {
 //   - Source: Gay-Lussac's equation with IUPAC atomic weights 2021: 0.51428 g CO2
 //     from a gram of sucrose, 0.48856 of dextrose, 0.44415 of its monohydrate.
 //   - Range: target to 15 g/L, dissolved below 15 g/L, sugar left to 30 g/L, a
-//     volume above zero; beyond it, or with a zero primer, the error is a
+//     volume above zero; beyond it, or with what does not ferment, the error is a
 //     [*units.RangeError].
 //   - Units: contents in g/L of liquid at 20 °C; sugar left as sucrose; mass as
 //     weighed.
 //   - Uncertainty: up to 10 % less gas from the primer than counted, as yeast grows on
 //     some of it; up to a fifth of dissolved more, see [ResidualContent].
-func PrimingSugar(target, dissolved units.CarbonDioxideContent, volume units.Volume, sugarLeft units.MassConcentration, with Primer) (Priming, error) {
+func PrimingSugar(primer material.Material, target, dissolved units.CarbonDioxideContent, sugarLeft units.MassConcentration, volume units.Volume) (Priming, error) {
 	const fn, usual = "carbonation.PrimingSugar", "bottles hold less"
 	want, have := target.In(units.GramCO2PerLitre), dissolved.In(units.GramCO2PerLitre)
 	left, litres := sugarLeft.In(units.GramPerLitre), volume.In(units.Litre)
@@ -52,13 +52,14 @@ func PrimingSugar(target, dissolved units.CarbonDioxideContent, volume units.Vol
 	if err := limit.Check(fn, "volume", litres, "L", 1e-6, 1e9, "a drink has a volume"); err != nil {
 		return Priming{}, err
 	}
-	if err := limit.Check(fn, "CO2 from a gram of primer", with.co2, "g", 1e-4, 1, "a primer made by NewPrimer"); err != nil {
+	gas, err := gasOf(fn, primer)
+	if err != nil {
 		return Priming{}, err
 	}
 	still := left * perSucrose
 	need := want - have - still
 	p := Priming{
-		Primer: with, Target: target, Dissolved: dissolved, FromSugar: grams(still),
+		Target: target, Dissolved: dissolved, FromSugar: grams(still),
 		Cautions: cautions(PressureVessel).with(SugarCanFerment, left > 0),
 	}
 	if need <= 0 {
@@ -67,7 +68,7 @@ func PrimingSugar(target, dissolved units.CarbonDioxideContent, volume units.Vol
 	}
 	p.FromPrimer = grams(need)
 	p.Final = grams(have + still + need)
-	p.Sugar = units.Gram.Of(checked.Number(need * litres / with.co2))
+	p.Primer = primer.Dose(units.Gram.Of(checked.Number(need * litres / gas)))
 	return p, nil
 }
 

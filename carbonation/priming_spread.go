@@ -45,9 +45,13 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 		return Spread{}, err
 	}
 	s := Spread{Cautions: p.Cautions}
-	perLitre := p.FromPrimer.In(units.GramCO2PerLitre) / p.Primer.co2 // g of primer
-	if p.Primer.co2 == 0 {
-		perLitre = 0
+	var perLitre, gas float64 // g of primer; g of CO2 from a gram of it
+	if made := p.FromPrimer.In(units.GramCO2PerLitre); made > 0 {
+		g, err := gasOf(fn, p.Primer.Material)
+		if err != nil {
+			return Spread{}, err
+		}
+		perLitre, gas = made/g, g
 	}
 	before := p.Final.In(units.GramCO2PerLitre) - p.FromPrimer.In(units.GramCO2PerLitre)
 	var litres float64
@@ -64,7 +68,7 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 			return Spread{}, err
 		}
 		mass := each.Quantity().In(units.Gram)
-		s.Doses = append(s.Doses, Dose{Bottles: b, Each: each, Content: grams(before + p.Primer.co2*mass/v)})
+		s.Doses = append(s.Doses, Dose{Bottles: b, Each: each, Content: grams(before + gas*mass/v)})
 		half := step.Quantity().In(units.Gram) / 2
 		s.Cautions = s.Cautions.with(UnevenSpread, perLitre > 0 && half > coarse*perLitre*v)
 		n := float64(b.Count)

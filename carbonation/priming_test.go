@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -12,22 +13,18 @@ import (
 // 0.48857, its monohydrate 0.44415. Honey by hand: 0.695·0.48857 + 0.086·0.51428.
 func TestPrimers(t *testing.T) {
 	for _, row := range []struct {
-		p    carbonation.Primer
+		p    material.Material
 		co2  float64
 		name string
 	}{
-		{carbonation.Sucrose, 0.51428, "sucrose"}, {carbonation.DextroseAnhydrous, 0.48857, "dextrose anhydrous"},
-		{carbonation.DextroseMonohydrate, 0.44415, "dextrose monohydrate"}, {carbonation.Honey, 0.38378, "honey"},
+		{material.Sucrose(), 0.51428, "sucrose"}, {material.DextroseAnhydrous(), 0.48857, "dextrose anhydrous"},
+		{material.DextroseMonohydrate(), 0.44415, "dextrose monohydrate"}, {material.Honey(), 0.38378, "honey"},
 	} {
-		near(t, row.name, row.p.CO2Per(units.Kilogram.Of(1)).In(units.Kilogram), row.co2, 1.1e-5)
+		near(t, row.name, carbonation.CO2From(row.p.Dose(units.Kilogram.Of(1))).In(units.Kilogram), row.co2, 1.1e-5)
 		if row.p.Name() != row.name {
 			t.Errorf("%q is called %q", row.name, row.p.Name())
 		}
 	}
-	_, err := carbonation.NewPrimer("none", percent(0))
-	refused(t, "nothing ferments", err, "hexose")
-	_, err = carbonation.NewPrimer("too much", percent(109))
-	refused(t, "more than maltotriose gives", err, "hexose")
 }
 
 // Gas from the composition, counted in moles with the abridged atomic weights of CIAAW 2021:
@@ -44,9 +41,8 @@ func TestPrimerByComposition(t *testing.T) {
 		{"malt extract, 97 % dry, 65 % of it fermentable", 9.4575, 43.5045, 10.088}, {"maltotriose", 0, 0, 100},
 	} {
 		gas := co2 * (2*row.simple/molar(6, 12, 6) + 4*row.double/molar(12, 22, 11) + 6*row.three/molar(18, 32, 16)) / 100
-		hexose := row.simple + row.double*2*molar(6, 12, 6)/molar(12, 22, 11) + row.three*3*molar(6, 12, 6)/molar(18, 32, 16)
-		p := ok[carbonation.Primer](t)(carbonation.NewPrimer(row.name, percent(hexose)))
-		close(t, row.name, p.CO2Per(units.Kilogram.Of(1)).In(units.Kilogram), gas, 1e-12)
+		p := ok[material.Material](t)(material.ByLabel("by label: "+row.name, material.Composition{Glucose: percent(row.simple / 2), Fructose: percent(row.simple / 2), Disaccharides: percent(row.double), Trisaccharides: percent(row.three)}))
+		close(t, row.name, carbonation.CO2From(p.Dose(units.Kilogram.Of(1))).In(units.Kilogram), gas, 1e-12)
 	}
 }
 
@@ -54,14 +50,14 @@ func TestPrimerByComposition(t *testing.T) {
 // monohydrate 20·4.0/0.44415 = 180.12 g. With 2 g/L of sugar left 20·(4.0 −
 // 1.02856)/0.51428 = 115.56 g.
 func TestPrimingSugar(t *testing.T) {
-	prime := func(left float64, with carbonation.Primer) carbonation.Priming {
-		return ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(5.7), gramsCO2(1.7), litre(20), gramsPerLitre(left), with))
+	prime := func(left float64, with material.Material) carbonation.Priming {
+		return ok[carbonation.Priming](t)(carbonation.PrimingSugar(with, gramsCO2(5.7), gramsCO2(1.7), gramsPerLitre(left), litre(20)))
 	}
-	dry := prime(0, carbonation.Sucrose)
-	near(t, "sucrose", dry.Sugar.In(units.Gram), 155.56, 0.01)
-	near(t, "monohydrate", prime(0, carbonation.DextroseMonohydrate).Sugar.In(units.Gram), 180.12, 0.01)
-	left := prime(2, carbonation.Sucrose)
-	near(t, "sugar left", left.Sugar.In(units.Gram), 115.56, 0.01)
+	dry := prime(0, material.Sucrose())
+	near(t, "sucrose", dry.Primer.Mass.In(units.Gram), 155.56, 0.01)
+	near(t, "monohydrate", prime(0, material.DextroseMonohydrate()).Primer.Mass.In(units.Gram), 180.12, 0.01)
+	left := prime(2, material.Sucrose())
+	near(t, "sugar left", left.Primer.Mass.In(units.Gram), 115.56, 0.01)
 	near(t, "final", left.Final.In(units.GramCO2PerLitre), 5.7, 1e-12)
 	if dry.Cautions.Has(carbonation.SugarCanFerment) || !left.Cautions.Has(carbonation.SugarCanFerment) {
 		t.Error("caution of sugar left")
@@ -69,9 +65,9 @@ func TestPrimingSugar(t *testing.T) {
 	if !dry.Cautions.Has(carbonation.PressureVessel) {
 		t.Error("no caution of pressure")
 	}
-	over := prime(10, carbonation.Sucrose) // makes 5.14 g/L by itself
-	if !over.Sugar.IsZero() || !over.Cautions.Has(carbonation.NoSugarNeeded) {
-		t.Errorf("sugar enough is left, but %v, %v", over.Sugar, over.Cautions)
+	over := prime(10, material.Sucrose()) // makes 5.14 g/L by itself
+	if !over.Primer.Mass.IsZero() || !over.Cautions.Has(carbonation.NoSugarNeeded) {
+		t.Errorf("sugar enough is left, but %v, %v", over.Primer.Mass, over.Cautions)
 	}
 	near(t, "final", over.Final.In(units.GramCO2PerLitre), 1.7+5.1428, 1e-4)
 }
@@ -82,8 +78,8 @@ func TestPrimingBalance(t *testing.T) {
 		have := rapid.Float64Range(0, 10).Draw(t, "dissolved")
 		left := rapid.Float64Range(0, 30).Draw(t, "left")
 		v := rapid.Float64Range(0.1, 1e4).Draw(t, "litres")
-		p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(target), gramsCO2(have), litre(v), gramsPerLitre(left), carbonation.Honey))
-		made := carbonation.Honey.CO2Per(p.Sugar).In(units.Gram)/v + p.Dissolved.In(units.GramCO2PerLitre) + p.FromSugar.In(units.GramCO2PerLitre)
+		p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(material.Honey(), gramsCO2(target), gramsCO2(have), gramsPerLitre(left), litre(v)))
+		made := carbonation.CO2From(p.Primer).In(units.Gram)/v + p.Dissolved.In(units.GramCO2PerLitre) + p.FromSugar.In(units.GramCO2PerLitre)
 		close(t, "CO2", made, p.Final.In(units.GramCO2PerLitre), 1e-12)
 		if made < target*(1-1e-12) {
 			t.Errorf("%g g/L falls short of %g", made, target)
@@ -92,15 +88,17 @@ func TestPrimingBalance(t *testing.T) {
 }
 
 func TestPrimingRefuses(t *testing.T) {
-	try := func(target, have, v, left float64, with carbonation.Primer) error {
-		_, err := carbonation.PrimingSugar(gramsCO2(target), gramsCO2(have), litre(v), gramsPerLitre(left), with)
+	try := func(target, have, v, left float64, with material.Material) error {
+		_, err := carbonation.PrimingSugar(with, gramsCO2(target), gramsCO2(have), gramsPerLitre(left), litre(v))
 		return err
 	}
-	refused(t, "target", try(15.1, 1, 20, 0, carbonation.Sucrose), "target")
-	refused(t, "dissolved", try(5, 15.1, 20, 0, carbonation.Sucrose), "dissolved CO2")
-	refused(t, "volume", try(5, 1, 0, 0, carbonation.Sucrose), "volume")
-	refused(t, "sugar", try(5, 1, 20, 30.1, carbonation.Sucrose), "sugar left")
-	refused(t, "no primer", try(5, 1, 20, 0, carbonation.Primer{}), "CO2 from a gram of primer")
+	refused(t, "target", try(15.1, 1, 20, 0, material.Sucrose()), "target")
+	refused(t, "dissolved", try(5, 15.1, 20, 0, material.Sucrose()), "dissolved CO2")
+	refused(t, "volume", try(5, 1, 0, 0, material.Sucrose()), "volume")
+	refused(t, "sugar", try(5, 1, 20, 30.1, material.Sucrose()), "sugar left")
+	for _, none := range []material.Material{{}, material.Lactose(), material.Gypsum()} {
+		refused(t, "no primer", try(5, 1, 20, 0, none), "CO2 from a gram of primer")
+	}
 }
 
 // Under 1 atm at 20 °C a beer holds about 0.85 volumes, a figure of every brewer's

@@ -5,6 +5,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // WortPriming is how much wort or juice to add to a drink for bottles.
@@ -32,10 +33,10 @@ type WortPriming struct {
 //   - Units: contents in g/L of liquid at 20 °C, volumes at 20 °C.
 //   - Uncertainty: the fermentable share; malt worts 60 to 80 %, apple juice near
 //     100 % of its extract less acids.
-func PrimeWithWort(target, dissolved units.CarbonDioxideContent, volume units.Volume, sugarLeft units.MassConcentration, wort gravity.Gravity, fermentable units.Share) (WortPriming, error) {
+func PrimeWithWort(wort gravity.Gravity, fermentable units.Share, target, dissolved units.CarbonDioxideContent, sugarLeft units.MassConcentration, volume units.Volume) (WortPriming, error) {
 	const fn = "carbonation.PrimeWithWort"
 	// The checks of what PrimingSugar takes, with any primer.
-	dry, err := PrimingSugar(target, dissolved, volume, sugarLeft, Sucrose)
+	dry, err := PrimingSugar(material.Sucrose(), target, dissolved, sugarLeft, volume)
 	if err != nil {
 		return WortPriming{}, err
 	}

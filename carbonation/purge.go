@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -96,7 +97,7 @@ func purgeVessel(fn string, volume units.Volume, t units.Temperature) (litres, T
 	if err := limit.Check(fn, "temperature", c, "°C", 0, 40, purgeRange); err != nil {
 		return litres, T, err
 	}
-	return litres, c + zeroCelsius, nil
+	return litres, c + chemistry.ZeroCelsius, nil
 }
 
 func purged(air, used float64) Purge {

@@ -6,6 +6,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // spirit is too strong a drink to hold CO2 by any published formula: 32 % mass.
@@ -53,7 +54,7 @@ func TestSpundBoils(t *testing.T) {
 
 // More sugar in all than a float64 counts in whole steps.
 func TestSpreadTooFine(t *testing.T) {
-	p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(gramsCO2(5), gramsCO2(1), litre(1), units.MassConcentration{}, carbonation.Sucrose))
+	p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(material.Sucrose(), gramsCO2(5), gramsCO2(1), units.MassConcentration{}, litre(1)))
 	_, err := p.Spread([]carbonation.Bottles{{Fill: litre(1e5), Count: 1_000_000}}, step(t, "0.0001 g"))
 	if err == nil {
 		t.Error("1e11 L in steps of 0.1 mg")
@@ -75,8 +76,8 @@ func TestEdgesAreIn(t *testing.T) {
 			t.Error(err)
 		}
 	}
-	all := ok[carbonation.Primer](t)(carbonation.NewPrimer("sugar", percent(108)))
-	near(t, "primer", all.CO2Per(kg(1)).In(units.Gram), 1080*0.48856, 0.01)
+	thin := ok[material.Material](t)(material.ByLabel("thin syrup", material.Composition{Glucose: percent(0.11)}))
+	ok[carbonation.Priming](t)(carbonation.PrimingSugar(thin, gramsCO2(5), gramsCO2(1), units.MassConcentration{}, litre(1)))
 	l := liquid(t, 4.6, 0.5)
 	p := ok[units.AbsolutePressure](t)(l.Pressure(celsius(4), gramsCO2(5))).In(units.Kilopascal)
 	x := ok[units.Share](t)(carbonation.BlendFor(l, celsius(4), gramsCO2(5), kpa(p*(1-0.9e-9))))

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -67,7 +68,7 @@ func (p PackState) within(fn, when string, v Vessel) error {
 	if p.AtLeast {
 		most = math.Min(most, p.Gauge.In(units.KilopascalGauge)*(1-rounding))
 	}
-	return limit.Check(fn, "pressure "+when, p.Gauge.In(units.KilopascalGauge), "kPa gauge", -standardKPa, most, "within the rating")
+	return limit.Check(fn, "pressure "+when, p.Gauge.In(units.KilopascalGauge), "kPa gauge", -chemistry.StandardKPa, most, "within the rating")
 }
 
 // MostContent returns the highest content at filling that keeps the vessel within

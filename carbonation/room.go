@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -66,7 +67,7 @@ func Released(mass units.Mass, room units.Volume, t units.Temperature, freshPPM 
 	if err := checkRoom(fn, room, t, freshPPM); err != nil {
 		return Release{}, err
 	}
-	T := t.In(units.Celsius) + zeroCelsius
+	T := t.In(units.Celsius) + chemistry.ZeroCelsius
 	gas := volumeOf(T, outside.Pressure().In(units.Kilopascal), mass.In(units.Gram))
 	added := math.Min(gas/room.In(units.Litre), 1)
 	share := added + freshPPM/1e6*(1-added)
@@ -128,7 +129,7 @@ func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, limit
 	if err := limit.Check(fn, "limit", limitPPM, "ppm", freshPPM+1, dangerous, roomRange); err != nil {
 		return Ventilation{}, err
 	}
-	T := t.In(units.Celsius) + zeroCelsius
+	T := t.In(units.Celsius) + chemistry.ZeroCelsius
 	gas := volumeOf(T, outside.Pressure().In(units.Kilopascal), perHour.In(units.Gram)) // L/h
 	fresh := gas / (limitPPM - freshPPM) * 1e6
 	litres := room.In(units.Litre)
@@ -199,6 +200,6 @@ func GivenOff(extract units.Mass, yield float64, t units.Temperature, outside un
 		return units.Mass{}, units.Volume{}, err
 	}
 	g := extract.In(units.Gram) * yield
-	v := volumeOf(c+zeroCelsius, outside.Pressure().In(units.Kilopascal), g)
+	v := volumeOf(c+chemistry.ZeroCelsius, outside.Pressure().In(units.Kilopascal), g)
 	return units.Gram.Of(checked.Number(g)), units.Litre.Of(checked.Number(v)), nil
 }

@@ -4,15 +4,16 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
 // Triple point of CO2, °C (Span & Wagner 1996, table 3).
-const tripleCelsius = 216.592 - zeroCelsius
+const tripleCelsius = 216.592 - chemistry.ZeroCelsius
 
-const criticalCelsius = criticalKelvin - zeroCelsius
+const criticalCelsius = criticalKelvin - chemistry.ZeroCelsius
 
 // SaturationPressure returns the pressure over liquid CO2: what a cylinder
 // shows while any liquid is left in it, however full it is. So the gauge tells
@@ -31,7 +32,7 @@ func SaturationPressure(t units.Temperature) (units.AbsolutePressure, error) {
 	if err := limit.Check("carbonation.SaturationPressure", "temperature", c, "°C", tripleCelsius, criticalCelsius, spanWagner); err != nil {
 		return units.AbsolutePressure{}, err
 	}
-	return units.Kilopascal.Of(checked.Number(saturation(c + zeroCelsius))), nil
+	return units.Kilopascal.Of(checked.Number(saturation(c + chemistry.ZeroCelsius))), nil
 }
 
 // saturation is in kPa, T in K.
@@ -51,11 +52,11 @@ func saturation(T float64) float64 {
 //   - Uncertainty: as [SaturationPressure].
 func SaturationTemperature(p units.AbsolutePressure) (units.Temperature, error) {
 	kpa := p.In(units.Kilopascal)
-	low := saturation(tripleCelsius + zeroCelsius)
+	low := saturation(tripleCelsius + chemistry.ZeroCelsius)
 	if err := limit.Check("carbonation.SaturationTemperature", "pressure", kpa, "kPa absolute", low, criticalKPa, spanWagner); err != nil {
 		return units.Temperature{}, err
 	}
 	T, err := numeric.Root(func(T float64) float64 { return saturation(T) - kpa },
-		tripleCelsius+zeroCelsius, criticalKelvin, 0)
-	return checked.Unless(err, units.Celsius.Of(checked.Number(T-zeroCelsius)))
+		tripleCelsius+chemistry.ZeroCelsius, criticalKelvin, 0)
+	return checked.Unless(err, units.Celsius.Of(checked.Number(T-chemistry.ZeroCelsius)))
 }

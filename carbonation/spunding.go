@@ -3,6 +3,7 @@ package carbonation
 import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -68,7 +69,7 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	if err != nil {
 		return Spunding{}, err
 	}
-	T := t.In(units.Celsius) + zeroCelsius
+	T := t.In(units.Celsius) + chemistry.ZeroCelsius
 	v := l.vapours(T, 1/T)
 	gas := func(p units.AbsolutePressure) float64 { return gasMass(T, p.In(units.Kilopascal)-v, space) }
 	need := drink*(target.In(units.GramCO2PerLitre)-had.In(units.GramCO2PerLitre)) + gas(p) - gas(around)
@@ -83,5 +84,5 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 
 // gasMass is the mass in g of CO2 at p in kPa in v litres, T in K.
 func gasMass(T, p, v float64) float64 {
-	return molarMassCO2 * p * v / (gasConstant * T * gasAt(1/T).compressibility(p))
+	return chemistry.CO2 * p * v / (chemistry.Gas * T * gasAt(1/T).compressibility(p))
 }

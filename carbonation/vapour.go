@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -23,7 +24,7 @@ func WaterVapourPressure(t units.Temperature) (units.AbsolutePressure, error) {
 	if err := limit.Check("carbonation.WaterVapourPressure", "temperature", c, "°C", coldest, warmest, "Wagner & Pruss 1993"); err != nil {
 		return units.AbsolutePressure{}, err
 	}
-	return units.Kilopascal.Of(checked.Number(waterVapour(c+zeroCelsius, 1/(c+zeroCelsius)))), nil
+	return units.Kilopascal.Of(checked.Number(waterVapour(c+chemistry.ZeroCelsius, 1/(c+chemistry.ZeroCelsius)))), nil
 }
 
 // waterVapour is in kPa, T in K, u = 1/T.
@@ -59,7 +60,7 @@ func EthanolVapourPressure(t units.Temperature) (units.AbsolutePressure, error) 
 	if err := limit.Check("carbonation.EthanolVapourPressure", "temperature", c, "°C", coldest, warmest, "Kretschmer & Wiebe 1949"); err != nil {
 		return units.AbsolutePressure{}, err
 	}
-	return units.Kilopascal.Of(checked.Number(ethanolVapour(c + zeroCelsius))), nil
+	return units.Kilopascal.Of(checked.Number(ethanolVapour(c + chemistry.ZeroCelsius))), nil
 }
 
 // ethanolVapour is in kPa, T in K.

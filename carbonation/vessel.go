@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -163,11 +164,11 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 		return ClosedVessel{}, err
 	}
 	then, standard := grows.litres(celsius), grows.litres(20)
-	swelling := f.Content.In(units.GramCO2PerLitre) / molarMassCO2 * molarVolumeDissolved // of a litre
+	swelling := f.Content.In(units.GramCO2PerLitre) / chemistry.CO2 * molarVolumeDissolved // of a litre
 	c := ClosedVessel{vessel: v, outside: outside, drink: drink, at20: litres / (then/standard + swelling)}
 	c.grows = grows.scaled(c.at20 / standard)
 
-	T := celsius + zeroCelsius
+	T := celsius + chemistry.ZeroCelsius
 	air := f.Air.In(units.Fraction)
 	// The thinnest air, 20 kPa, presses harder than the vapours of the warmest filling, 12 kPa.
 	space, around := capacity-litres, outside.Pressure().In(units.Kilopascal)-drink.vapours(T, 1/T)
@@ -180,12 +181,12 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 		co2 = math.Max(p.In(units.Kilopascal)-drink.vapours(T, 1/T), 0)
 	}
 	nl, ol := airHeld(T, 1/T)
-	gas, brings := air*space/(gasConstant*T), c.at20*drink.water()*(1-f.AirRemoved.In(units.Fraction))
+	gas, brings := air*space/(chemistry.Gas*T), c.at20*drink.water()*(1-f.AirRemoved.In(units.Fraction))
 	c.nitrogen = around * nitrogenShare * (gas + brings*nl)
 	c.oxygen = around * (1 - nitrogenShare) * (gas + brings*ol)
 	c.trapped, c.room = air > 0, space/capacity
 	c.co2 = c.at20*(f.Content.In(units.GramCO2PerLitre)+perSucrose*f.Priming.In(units.GramPerLitre)) +
-		molarMassCO2*co2*space/(gasConstant*T*gasAt(1/T).compressibility(co2))
+		chemistry.CO2*co2*space/(chemistry.Gas*T*gasAt(1/T).compressibility(co2))
 	c.left = c.at20 * perSucrose * f.SugarLeft.In(units.GramPerLitre)
 	return c, nil
 }
@@ -299,7 +300,7 @@ func (c ClosedVessel) contents(celsius float64, worst bool) contents {
 	held := contents{
 		drink: c.drink, at20: c.at20, liquid: c.grows.litres(celsius), capacity: c.vessel.capacityAt(celsius),
 		stretch: c.vessel.StretchPerBar.In(units.Fraction) / kPaPerBar,
-		outside: c.outside.Pressure().In(units.Kilopascal), nitrogen: c.nitrogen, oxygen: c.oxygen, co2: c.co2, T: celsius + zeroCelsius,
+		outside: c.outside.Pressure().In(units.Kilopascal), nitrogen: c.nitrogen, oxygen: c.oxygen, co2: c.co2, T: celsius + chemistry.ZeroCelsius,
 	}
 	if worst {
 		held.co2 += c.left

@@ -3,6 +3,7 @@ package carbonation
 import (
 	"math"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -40,7 +41,7 @@ func SecondVirial(t units.Temperature) (b float64, err error) {
 	if err := limit.Check("carbonation.SecondVirial", "temperature", x, "°C", gasColdest, gasWarmest, spanWagner); err != nil {
 		return b, err
 	}
-	b, _ = virials(1 / (x + zeroCelsius))
+	b, _ = virials(1 / (x + chemistry.ZeroCelsius))
 	return b * 1e3, nil
 }
 
@@ -56,7 +57,7 @@ func ThirdVirial(t units.Temperature) (c float64, err error) {
 	if err := limit.Check("carbonation.ThirdVirial", "temperature", x, "°C", gasColdest, gasWarmest, spanWagner); err != nil {
 		return c, err
 	}
-	_, c = virials(1 / (x + zeroCelsius))
+	_, c = virials(1 / (x + chemistry.ZeroCelsius))
 	return c * 1e6, nil
 }
 
@@ -93,7 +94,7 @@ type series struct{ b, c, d float64 }
 //   - Units: L/mol, kPa; u = 1/T in 1/K.
 func gasAt(u float64) series {
 	B, C := virials(u)
-	rt := u * (1 / gasConstant)
+	rt := u * (1 / chemistry.Gas)
 	b := B * rt
 	return series{b: b, c: C*rt*rt - b*b, d: b * (2*b*b - 3*C*rt*rt)}
 }

@@ -2,6 +2,7 @@ package carbonation
 
 import (
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/units"
 )
 
@@ -18,22 +19,6 @@ const (
 	IdealVolume
 )
 
-// Molar mass of CO2, g/mol: 12.011 + 2·15.999 (IUPAC abridged standard atomic
-// weights 2021).
-const molarMassCO2 = 12.011 + 2*15.999
-
-// Molar volumes at 0 °C and 101.325 kPa, L/mol.
-const (
-	molarVolumeReal  = 22.2605                                 // IUPAC-NIST Solubility Database (SRD 106) page 62_31
-	molarVolumeIdeal = gasConstant * zeroCelsius / standardKPa // 22.41397
-)
-
-const (
-	gasConstant = 8.314462618 // J/(mol·K) = L·kPa/(mol·K), SI 2019
-	zeroCelsius = 273.15      // K
-	standardKPa = 101.325     // standard atmosphere
-)
-
 // GramsPerVolume returns the mass of CO2 in a litre of liquid that holds one
 // volume, in g/L: 1.9770 (real) or 1.9635 (ideal).
 //
@@ -44,9 +29,9 @@ const (
 //   - Uncertainty: none as a definition; handbooks print 1.9769 for the real gas.
 func (d VolumeDefinition) GramsPerVolume() float64 {
 	if d == IdealVolume {
-		return molarMassCO2 / molarVolumeIdeal
+		return chemistry.CO2 / chemistry.IdealVolume
 	}
-	return molarMassCO2 / molarVolumeReal
+	return chemistry.CO2 / chemistry.CO2Volume
 }
 
 // Volumes returns a content as volumes of CO2.

@@ -4,6 +4,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 func bottleChapter() Chapter {
@@ -43,12 +44,12 @@ func sugarForTheBottles() Problem {
 		Source: Source{ByHand, "(5.73 − 1.43) × 20 = 86.0 g of CO2 / 0.51428 = 167.2 g. The 2 g/L still there make 1.029 g/L: (4.30 − 1.02857) × 20/0.51428 = 127.2 g, which is 40 g less."},
 		Work: func(w *Working) {
 			want, have, v := units.GramCO2PerLitre.Of(5.73), units.GramCO2PerLitre.Of(1.43), units.Litre.Of(20)
-			dry := must(carbonation.PrimingSugar(want, have, v, units.MassConcentration{}, carbonation.Sucrose))
-			sweet := must(carbonation.PrimingSugar(want, have, v, units.GramPerLitre.Of(2), carbonation.Sucrose))
-			w.Step("A gram of sucrose makes %s of CO2. The primer is to bring %s.", carbonation.Sucrose.CO2Per(units.Gram.Of(1)).Text(units.Gram, 5), dry.FromPrimer.Text(units.GramCO2PerLitre, 2))
+			dry := must(carbonation.PrimingSugar(material.Sucrose(), want, have, units.MassConcentration{}, v))
+			sweet := must(carbonation.PrimingSugar(material.Sucrose(), want, have, units.GramPerLitre.Of(2), v))
+			w.Step("A gram of sucrose makes %s of CO2. The primer is to bring %s.", carbonation.CO2From(material.Sucrose().Dose(units.Gram.Of(1))).Text(units.Gram, 5), dry.FromPrimer.Text(units.GramCO2PerLitre, 2))
 			w.Step("With 2 g/L left, that sugar brings %s by itself.", sweet.FromSugar.Text(units.GramCO2PerLitre, 3))
-			w.Answer("sugar, dry drink", dry.Sugar.In(units.Gram), 1, "g", 167.2, 0.1)
-			w.Answer("sugar, 2 g/L left", sweet.Sugar.In(units.Gram), 1, "g", 127.2, 0.1)
+			w.Answer("sugar, dry drink", dry.Primer.Mass.In(units.Gram), 1, "g", 167.2, 0.1)
+			w.Answer("sugar, 2 g/L left", sweet.Primer.Mass.In(units.Gram), 1, "g", 127.2, 0.1)
 			w.Cautioned(sweet.Cautions)
 		},
 	}
@@ -62,13 +63,13 @@ func threePrimers() Problem {
 		Source: Source{ByHand, "4 × 44.009/342.297 = 51.428 g; 2 × 44.009/198.171 = 44.415 g; 2 × 44.009/180.156 = 48.856 g."},
 		Work: func(w *Working) {
 			hundred := units.Gram.Of(100)
-			s := carbonation.Sucrose.CO2Per(hundred).In(units.Gram)
-			d := carbonation.DextroseMonohydrate.CO2Per(hundred).In(units.Gram)
+			s := carbonation.CO2From(material.Sucrose().Dose(hundred)).In(units.Gram)
+			d := carbonation.CO2From(material.DextroseMonohydrate().Dose(hundred)).In(units.Gram)
 			w.Step("Crystal water makes no gas: the monohydrate gives %.1f %% of what table sugar gives.", 100*d/s)
 			w.Step("100 g of table sugar are replaced by %.1f g of dextrose monohydrate.", 100*s/d)
 			w.Answer("table sugar", s, 2, "g", 51.428, 0.005)
 			w.Answer("dextrose monohydrate", d, 2, "g", 44.415, 0.005)
-			w.Answer("anhydrous dextrose", carbonation.DextroseAnhydrous.CO2Per(hundred).In(units.Gram), 2, "g", 48.856, 0.005)
+			w.Answer("anhydrous dextrose", carbonation.CO2From(material.DextroseAnhydrous().Dose(hundred)).In(units.Gram), 2, "g", 48.856, 0.005)
 		},
 	}
 }
@@ -81,8 +82,7 @@ func primingWithJuice() Problem {
 		Source: Source{ByHand, "1.050 is 12.39 °P (NBS C440 table 114: 12 °Bx 1.04837, 13 °Bx 1.05259 in air), 0.1239 × 1.0481 kg/L = 129.8 g/L; its sugar is counted as glucose and fructose: × 0.92 × 0.48856 = 58.34 g of CO2 from a litre. " +
 			"20 × 1.70 + x × 58.34 = (20 + x) × 5.00, so x = 66.0/53.34 = 1.237 L."},
 		Work: func(w *Working) {
-			p := must(carbonation.PrimeWithWort(units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.Litre.Of(20),
-				units.MassConcentration{}, must(gravity.FromSG(1.050)), units.Percent.Of(87.4)))
+			p := must(carbonation.PrimeWithWort(must(gravity.FromSG(1.050)), units.Percent.Of(87.4), units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.MassConcentration{}, units.Litre.Of(20)))
 			w.Step("Glucose and fructose make 0.48856 g of CO2 a gram, sucrose 0.51428: 92 %% of such sugar counts as 87.4 %% of sucrose.")
 			w.Step("A litre of the juice makes %s.", p.Made.Text(units.GramCO2PerLitre, 2))
 			w.Step("The juice adds volume too: %s together, at %s.", p.Mixed.Text(units.Litre, 2), p.Final.Text(units.GramCO2PerLitre, 2))
@@ -163,7 +163,7 @@ func twoBottleSizes() Problem {
 			"Small bottles 1.43 + 2.7 × 0.51428/0.330 = 5.638 g/L, large ones 1.43 + 6.2 × 0.51428/0.750 = 5.681 g/L. They hold 19.95 L: 166.8 g when all is mixed in."},
 		Work: func(w *Working) {
 			want, have := units.GramCO2PerLitre.Of(5.73), units.GramCO2PerLitre.Of(1.43)
-			p := must(carbonation.PrimingSugar(want, have, units.Litre.Of(20), units.MassConcentration{}, carbonation.Sucrose))
+			p := must(carbonation.PrimingSugar(material.Sucrose(), want, have, units.MassConcentration{}, units.Litre.Of(20)))
 			s := must(p.Spread([]carbonation.Bottles{{Fill: units.Millilitre.Of(330), Count: 40}, {Fill: units.Millilitre.Of(750), Count: 9}}, must(units.ParseExact[units.Mass]("0.1 g"))))
 			for _, d := range s.Doses {
 				w.Step("%d × %s: %s each.", d.Bottles.Count, d.Bottles.Fill.Text(units.Millilitre, 0), d.Each)

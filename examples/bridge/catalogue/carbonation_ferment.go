@@ -104,8 +104,7 @@ func carbonationFerment() []Function {
 				if err != nil {
 					return err
 				}
-				p, err := carbonation.PrimeWithWort(carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), as(units.GramCO2PerLitre, in[1]),
-					as(units.Litre, in[2]), as(units.GramPerLitre, in[5]), g, as(units.Percent, in[4]))
+				p, err := carbonation.PrimeWithWort(g, as(units.Percent, in[4]), carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), as(units.GramCO2PerLitre, in[1]), as(units.GramPerLitre, in[5]), as(units.Litre, in[2]))
 				out[0], out[1], out[2] = p.Volume.In(units.Litre), p.Mixed.In(units.Litre), float64(p.Cautions)
 				return err
 			},

@@ -2,24 +2,14 @@ package catalogue
 
 import (
 	"example.org/zymase/carbonation"
-	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // primers are what a choice of priming offers, in its order.
-var primers = [...]carbonation.Primer{
-	carbonation.Sucrose, carbonation.DextroseMonohydrate, carbonation.DextroseAnhydrous, carbonation.Honey,
-	primerOf(nutrient.Fructose()), primerOf(nutrient.MediumInvert()), primerOf(nutrient.MapleSyrup()),
-	primerOf(nutrient.DryMaltExtract()), primerOf(nutrient.LiquidMaltExtract()),
-}
-
-// primerOf is a fermentable by the hexose in it.
-func primerOf(f nutrient.Fermentable) carbonation.Primer {
-	one := units.Kilogram.Of(1)
-	parts, _ := f.Of(one)
-	p, _ := carbonation.NewPrimer(f.Name(), units.Fraction.Of(checked.Number(parts.AsHexose.In(units.Kilogram))))
-	return p
+var primers = [...]material.Material{
+	material.Sucrose(), material.DextroseMonohydrate(), material.DextroseAnhydrous(), material.Honey(),
+	material.Fructose(), material.MediumInvert(), material.MapleSyrup(), material.DryMaltExtract(), material.LiquidMaltExtract(),
 }
 
 // carbonationPacks are priming and closed vessels.
@@ -57,9 +47,8 @@ func carbonationPacks() []Function {
 				if err != nil {
 					return err
 				}
-				p, err := carbonation.PrimingSugar(carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), have,
-					as(units.Litre, in[1]), as(units.GramPerLitre, in[3]), primers[int(in[4])])
-				out[0], out[1], out[2] = p.Sugar.In(units.Gram), have.In(units.GramCO2PerLitre), p.Final.In(units.GramCO2PerLitre)
+				p, err := carbonation.PrimingSugar(primers[int(in[4])], carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), have, as(units.GramPerLitre, in[3]), as(units.Litre, in[1]))
+				out[0], out[1], out[2] = p.Primer.Mass.In(units.Gram), have.In(units.GramCO2PerLitre), p.Final.In(units.GramCO2PerLitre)
 				out[3] = float64(p.Cautions)
 				return err
 			},

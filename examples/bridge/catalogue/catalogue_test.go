@@ -11,6 +11,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/carbonation"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
 )
@@ -237,7 +238,7 @@ func TestPrimersByName(t *testing.T) {
 				if primers[i].Name() != name {
 					t.Errorf("%s: %q is %q", f.Name, name, primers[i].Name())
 				}
-				if gas := primers[i].CO2Per(units.Gram.Of(1)).In(units.Gram); !(gas > 0.25 && gas < 0.53) {
+				if gas := carbonation.CO2From(primers[i].Dose(units.Gram.Of(1))).In(units.Gram); !(gas > 0.25 && gas < 0.53) {
 					t.Errorf("%s makes %g g/g", name, gas)
 				}
 			}

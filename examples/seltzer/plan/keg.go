@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // leastPartFull is the part of a keg that is worth a keg of its own (common practice, no
@@ -62,7 +63,7 @@ func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, mome
 	if err != nil {
 		return HighestPlan{}, err
 	}
-	content := r.target.Plus(units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.Sucrose.CO2Per(kilograms(sugar/1000))))))
+	content := r.target.Plus(units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.CO2From(material.Sucrose().Dose(kilograms(sugar/1000)))))))
 	freezing, err := carbonation.FreezingPoint(k.drink)
 	if err != nil {
 		return HighestPlan{}, err

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // packs are the kegs and bottles.
@@ -56,7 +57,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 		return err
 	}
 	sugar := kilograms(m.flavourSugar(r, k) / 1000) // of a litre
-	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.Sucrose.CO2Per(sugar))))
+	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.CO2From(material.Sucrose().Dose(sugar)))))
 	asked := kilograms(k.primer)
 	weighed, err := asked.Round(m.req.Scales.Small, units.Nearest)
 	if err != nil {

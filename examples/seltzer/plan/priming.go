@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // prime mends the priming of each kind of bottle, in 1 L of finished drink, by what the
@@ -75,11 +76,11 @@ func (r *recipe) primeAhead() {
 		if f := r.req.Flavour; f != nil && f.Sugar != nil {
 			left = units.GramPerLitre.Of(checked.Number(f.Sugar.In(units.GramPerLitre) * f.Added.In(units.Litre) / f.Sample.In(units.Litre)))
 		}
-		dose, err := carbonation.PrimingSugar(p.target, dissolved, p.Volume, left, with)
+		dose, err := carbonation.PrimingSugar(with, p.target, dissolved, left, p.Volume)
 		if err != nil {
 			return
 		}
-		p.primed = kg(dose.Sugar) / p.Volume.In(units.Litre)
+		p.primed = kg(dose.Primer.Mass) / p.Volume.In(units.Litre)
 	}
 }
 
@@ -118,7 +119,7 @@ func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideCont
 	}
 	// The vessel counts its priming as sucrose; the primer's gas is turned into it.
 	perLitre := k.primer / p.Volume.In(units.Litre)
-	priming := kg(with.CO2Per(kilograms(perLitre))) / kg(carbonation.Sucrose.CO2Per(units.Kilogram.Of(1)))
+	priming := kg(carbonation.CO2From(with.Dose(kilograms(perLitre)))) / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
 	filling := carbonation.Filling{Volume: p.Size, Temperature: at20, Content: dissolved, Air: units.Percent.Of(100)}
 	if p.primes() {
 		priming += r.flavourSugar(p, k) / 1000
@@ -140,11 +141,5 @@ func (r *recipe) flavourSugar(p packRecipe, k packed) float64 {
 	return f.Sugar.In(units.GramPerLitre) * k.flavour / p.Volume.In(units.Litre)
 }
 
-// primer returns a fermentable as carbonation counts it: by the hexose in it.
-func primer(f nutrient.Fermentable) (carbonation.Primer, error) {
-	parts, err := f.Of(units.Kilogram.Of(1))
-	if err != nil {
-		return carbonation.Primer{}, err
-	}
-	return carbonation.NewPrimer(f.Name(), units.Fraction.Of(checked.Number(kg(parts.AsHexose))))
-}
+// primer returns a fermentable as the material that it is.
+func primer(f nutrient.Fermentable) (material.Material, error) { return material.Find(f.Name()) }

@@ -11,6 +11,7 @@ import (
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // What the trade goes by (common practice, no source).
@@ -80,7 +81,7 @@ func (m *maker) readings() error {
 	if n := len(s.Points); n > 0 {
 		// Counted as sucrose, all of it to gas: the most that it can make.
 		left := kilograms(s.Points[n-1].Left.In(units.GramPerLitre) / 1000)
-		s.Gas = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.Sucrose.CO2Per(left))))
+		s.Gas = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.CO2From(material.Sucrose().Dose(left)))))
 		if s.State == Stalled {
 			if err := m.diagnose(s, rs[len(rs)-1]); err != nil {
 				return err
