@@ -4,6 +4,7 @@
 //	go run ./examples/verify -table sucrose_crc  every row of one table
 //	go run ./examples/verify -json               the same as data
 //	go run ./examples/verify mytable.csv         your own table
+//	go run ./examples/verify -forecast           how well measured ferments are foretold
 //
 // For each table it prints the source and how it was obtained, the function
 // that is held to it, the row that comes nearest to its tolerance or goes
@@ -36,16 +37,24 @@ func run(args []string, stdout, stderr io.Writer) int {
 	flags := flag.NewFlagSet("verify", flag.ContinueOnError)
 	flags.SetOutput(stderr)
 	flags.Usage = func() {
-		fmt.Fprintln(stderr, "usage: verify [-json] [-table NAME] [FILE.csv ...]")
+		fmt.Fprintln(stderr, "usage: verify [-json] [-table NAME] [-forecast] [FILE.csv ...]")
 		flags.PrintDefaults()
 	}
 	asJSON := flags.Bool("json", false, "write the result as JSON")
+	forecast := flags.Bool("forecast", false, "score the forecast of a ferment over measured ones")
 	one := flags.String("table", "", "print every row of the table of that `name`")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
 			return 0
 		}
 		return 2
+	}
+	if *forecast {
+		if err := writeForecasts(stdout); err != nil {
+			fmt.Fprintln(stderr, "verify:", err)
+			return 2
+		}
+		return 0
 	}
 	tables, err := load(flags.Args(), *one)
 	if err != nil {

@@ -1,0 +1,179 @@
+package kinetics
+
+import (
+	"math"
+	"time"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// Fit is a forecast at one moment: what the pace and the readings so far say.
+type Fit struct {
+	pace       *Pace
+	ripeMiddle float64
+	weights    [nodeCount]float64 // sum to 1
+}
+
+// Fit weighs every way in which the ferment may go by the readings. A reading counts by a
+// Student distribution of three degrees of freedom, so that one far off does little.
+func (f *Forecast) Fit() *Fit {
+	out := &Fit{pace: f.pace, ripeMiddle: f.pace.ripeFor(middle)}
+	if math.IsInf(out.ripeMiddle, 1) {
+		out.ripeMiddle = math.MaxFloat64
+	}
+	var hours, shares, precisions [binCount]float64
+	n := 0
+	for _, b := range f.bins {
+		if hour, used, variance, ok := b.mean(); ok {
+			hours[n], shares[n], precisions[n] = f.pace.ripeAt(hour), used, 1/variance
+			n++
+		}
+	}
+	sum := 0.0
+	each(func(i int, way node, prior float64) {
+		w := prior
+		for k := range n {
+			d := shares[k] - way.share(f.pace, hours[k], out.ripeMiddle)
+			q := 1 + d*d*precisions[k]/3
+			w /= q * q
+			if w < 1e-200 {
+				w = 0
+				break
+			}
+		}
+		out.weights[i] = w
+		sum += w
+	})
+	if sum == 0 { // no way fits at all: back to the prior
+		each(func(i int, _ node, prior float64) { out.weights[i] = prior; sum += prior })
+	}
+	for i := range out.weights {
+		out.weights[i] /= sum
+	}
+	return out
+}
+
+// Band is what may be expected: half of all outcomes lie from Low50 to High50, nine in ten
+// from Low90 to High90.
+type Band struct{ Low90, Low50, Median, High50, High90 units.Share }
+
+// Used is the share of the sugar used at a time, with its bands.
+func (f *Fit) Used(at time.Duration) Band {
+	const cells, low, wide = 600, -0.1, 1.25
+	var histogram [cells]float64
+	ripe := f.pace.ripeAt(math.Min(math.Max(at.Hours(), 0), horizon.Hours()))
+	each(func(i int, n node, _ float64) {
+		x := (n.share(f.pace, ripe, f.ripeMiddle) - low) / wide * cells
+		histogram[int(math.Min(x, cells-1))] += f.weights[i]
+	})
+	const blur = 0.015 // the model's own shape, and the grid's steps
+	q := quantiles(smooth(histogram[:], blur/wide*cells))
+	share := func(x float64) units.Share {
+		return units.Fraction.Of(checked.Number(math.Min(math.Max(low+x*wide, 0), 1)))
+	}
+	return Band{share(q[0]), share(q[1]), share(q[2]), share(q[3]), share(q[4])}
+}
+
+// Times is when something may be expected. A time past 90 days is given as 90 days.
+type Times struct{ Low90, Low50, Median, High50, High90 time.Duration }
+
+// When is the time by which a share is used, with its bands, among the outcomes in which it
+// is. See [Fit.Stops] for how likely it is not.
+func (f *Fit) When(used units.Share) (Times, error) {
+	const cells = 600
+	low, high := math.Log(0.5), math.Log(horizon.Hours())
+	var histogram [cells]float64
+	sum := 0.0
+	share := used.In(units.Fraction)
+	each(func(i int, n node, _ float64) {
+		if h := n.hour(f.pace, share, f.ripeMiddle); h <= horizon.Hours() {
+			x := (math.Log(math.Max(h, 0.5)) - low) / (high - low) * cells
+			histogram[int(math.Min(math.Max(x, 0), cells-1))] += f.weights[i]
+			sum += f.weights[i]
+		}
+	})
+	if sum < 0.01 {
+		return Times{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: f.Used(horizon).High90.In(units.Percent), Source: "what can be expected within 90 days"}
+	}
+	for i := range histogram {
+		histogram[i] /= sum
+	}
+	const blur = 0.05 // of the logarithm: a step of the grid of paces, and replicates
+	q := quantiles(smooth(histogram[:], blur/(high-low)*cells))
+	at := func(x float64) time.Duration {
+		return time.Duration(math.Min(math.Exp(low+x*(high-low)), horizon.Hours()) * float64(time.Hour))
+	}
+	return Times{at(q[0]), at(q[1]), at(q[2]), at(q[3]), at(q[4])}, nil
+}
+
+// Stops is how likely the ferment stays below a share of its sugar.
+func (f *Fit) Stops(below units.Share) units.Share {
+	share, sum := below.In(units.Fraction), 0.0
+	each(func(i int, n node, _ float64) {
+		if n.share(f.pace, f.pace.ripe[len(f.pace.ripe)-1], f.ripeMiddle) < share {
+			sum += f.weights[i]
+		}
+	})
+	return units.Fraction.Of(checked.Number(math.Min(sum, 1)))
+}
+
+// Next is the hour, from a moment on and within the five days after it, at which a reading
+// would tell most: where the outcomes that are still possible lie furthest apart.
+func (f *Fit) Next(from time.Duration) time.Duration {
+	best, most := from, -1.0
+	for at := from; at <= from+5*24*time.Hour; at += time.Hour {
+		ripe := f.pace.ripeAt(math.Min(math.Max(at.Hours(), 0), horizon.Hours()))
+		var mean, square float64
+		each(func(i int, n node, _ float64) {
+			x := n.share(f.pace, ripe, f.ripeMiddle)
+			mean += f.weights[i] * x
+			square += f.weights[i] * x * x
+		})
+		if v := square - mean*mean; v > most {
+			best, most = at, v
+		}
+	}
+	return best
+}
+
+// smooth spreads each cell over its neighbours by a normal distribution.
+func smooth(histogram []float64, deviation float64) []float64 {
+	reach := int(3*deviation) + 1
+	kernel := make([]float64, 2*reach+1)
+	sum := 0.0
+	for i := range kernel {
+		z := float64(i-reach) / deviation
+		kernel[i] = math.Exp(-z * z / 2)
+		sum += kernel[i]
+	}
+	out := make([]float64, len(histogram))
+	for i, h := range histogram {
+		if h == 0 {
+			continue
+		}
+		for k, w := range kernel {
+			out[min(max(i+k-reach, 0), len(out)-1)] += h * w / sum
+		}
+	}
+	return out
+}
+
+// levels are the shares of all outcomes that lie below the figures of a band.
+var levels = [...]float64{0.05, 0.25, 0.5, 0.75, 0.95}
+
+// quantiles are the places, from 0 to 1 of the histogram, below which the levels lie.
+func quantiles(histogram []float64) (out [len(levels)]float64) {
+	sum, k := 0.0, 0
+	for i, h := range histogram {
+		for k < len(levels) && sum+h >= levels[k] {
+			out[k] = (float64(i) + (levels[k]-sum)/h) / float64(len(histogram))
+			k++
+		}
+		sum += h
+	}
+	for ; k < len(levels); k++ {
+		out[k] = 1
+	}
+	return out
+}

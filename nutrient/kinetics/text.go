@@ -1,0 +1,99 @@
+package kinetics
+
+import (
+	"encoding/json"
+	"math"
+	"time"
+
+	"example.org/zymase/units"
+)
+
+// written is a forecast as JSON.
+type written struct {
+	Sugar        units.MassConcentration `json:"sugar"`
+	Nitrogen     units.MassConcentration `json:"nitrogen"`
+	Yeast        units.MassConcentration `json:"yeast"`
+	PH           float64                 `json:"pH,omitempty"`
+	Temperatures []writtenHold           `json:"temperatures"`
+	Readings     []writtenBin            `json:"readings,omitempty"`
+}
+
+type writtenHold struct {
+	Hour        float64           `json:"hour"`
+	Temperature units.Temperature `json:"temperature"`
+}
+
+// writtenBin is the mean of the readings of six hours.
+type writtenBin struct {
+	Hour        float64 `json:"hour"`
+	Used        float64 `json:"used"`
+	Uncertainty float64 `json:"uncertainty"`
+}
+
+// MarshalJSON writes the start, the temperatures and the readings as six-hour means, enough
+// to go on from.
+func (f *Forecast) MarshalJSON() ([]byte, error) {
+	if f.pace == nil {
+		return nil, &units.StateError{Func: "kinetics.Forecast.MarshalJSON", What: "forecast", Why: "has no pace: make it with NewForecast"}
+	}
+	s := f.pace.start
+	w := written{Sugar: s.Sugar, Nitrogen: s.Nitrogen, Yeast: s.Yeast, PH: s.PH}
+	for _, h := range f.pace.holds {
+		w.Temperatures = append(w.Temperatures, writtenHold{h.From.Hours(), h.Temperature})
+	}
+	for _, b := range f.bins {
+		if b.weight > 0 {
+			w.Readings = append(w.Readings, writtenBin{b.hour / b.weight, b.used / b.weight, 1 / math.Sqrt(b.weight)})
+		}
+	}
+	return json.Marshal(w)
+}
+
+// UnmarshalJSON reads what [Forecast.MarshalJSON] writes, with the checks of [NewPace] and
+// [Forecast.Add].
+func (f *Forecast) UnmarshalJSON(text []byte) error {
+	var w written
+	if err := json.Unmarshal(text, &w); err != nil {
+		return err
+	}
+	holds := make([]Hold, len(w.Temperatures))
+	for i, h := range w.Temperatures {
+		d, err := clock(h.Hour)
+		if err != nil {
+			return err
+		}
+		holds[i] = Hold{d, h.Temperature}
+	}
+	p, err := NewPace(Start{Sugar: w.Sugar, Nitrogen: w.Nitrogen, Yeast: w.Yeast, PH: w.PH}, holds...)
+	if err != nil {
+		return err
+	}
+	read := NewForecast(p)
+	for _, r := range w.Readings {
+		d, err := clock(r.Hour)
+		if err != nil {
+			return err
+		}
+		used, err := units.Fraction.Try(r.Used)
+		if err != nil {
+			return err
+		}
+		u, err := units.Fraction.Try(r.Uncertainty)
+		if err != nil {
+			return err
+		}
+		if err := read.add(d, used, u, 0); err != nil {
+			return err
+		}
+	}
+	*f = *read
+	return nil
+}
+
+// clock is a time since the pitch that was written in hours.
+func clock(hours float64) (time.Duration, error) {
+	if !(hours >= 0 && hours <= horizon.Hours()) {
+		return 0, &units.RangeError{Func: "kinetics.Forecast.UnmarshalJSON", Quantity: "time since the pitch", Value: hours, Unit: "h", Min: 0, Max: horizon.Hours()}
+	}
+	return time.Duration(hours * float64(time.Hour)), nil
+}
