@@ -19,6 +19,22 @@ const (
 	residueSpread = 0.3
 )
 
+// GravityWith returns the gravity 20/20 °C of the liquid with so much of salts, nutrient and
+// buffer dissolved in it beside: what a hydrometer shows.
+//
+//   - Source: [Solution.Gravity]; 0.00075 for a gram a litre of salts.
+//   - Range: minerals from 0 to 20 g/L; beyond it the error is a [*units.RangeError].
+//   - Uncertainty: 0.0001 for a gram a litre, from salt to salt.
+func (s Solution) GravityWith(minerals units.MassConcentration) (Gravity, error) {
+	m := minerals.In(units.GramPerLitre)
+	if err := limit.Check("gravity.Solution.GravityWith", "minerals", m, "g/L", 0, mostMinerals, "a brewing water with nutrient"); err != nil {
+		return Gravity{}, err
+	}
+	return one(clamp(s.Gravity().SG()+saltGravity*m, lowestGravity, highestGravity)), nil
+}
+
+const mostMinerals = 20 // g/L
+
 // MeasuredFloor returns the gravity 20/20 °C that a wash ends at when all of its fermentable
 // extract is used, with what is dissolved beside extract, and how sure that is. minerals is
 // the least and the most of salts, of nutrient and buffer that stay in the liquid, in g/L:
@@ -40,8 +56,8 @@ func MeasuredFloor(wash Solution, y Yield, part float64, least, most units.MassC
 	lo, hi := least.In(units.GramPerLitre), most.In(units.GramPerLitre)
 	if err := cmp.Or(
 		check(fn, "part of the yield", part, 0, 0.2, "a fermentation"),
-		limit.Check(fn, "least minerals", lo, "g/L", 0, 20, "a brewing water with nutrient"),
-		limit.Check(fn, "most minerals", hi, "g/L", lo, 20, "a brewing water with nutrient"),
+		limit.Check(fn, "least minerals", lo, "g/L", 0, mostMinerals, "a brewing water with nutrient"),
+		limit.Check(fn, "most minerals", hi, "g/L", lo, mostMinerals, "a brewing water with nutrient"),
 	); err != nil {
 		return units.MeasuredNumber{}, err
 	}

@@ -14,6 +14,10 @@ type Substrate struct {
 	Hexose                units.Mass // sugar used, counted after inversion: [Parts].AsHexose
 	Ammonium, Amino, Urea units.Mass // nitrogen at hand by form, as N
 	Phosphorus, Potassium units.Mass // at hand, as the element
+
+	// Reserve is the nitrogen that yeast which is there already holds above its lean
+	// content, as N: it can grow on it. So a ferment may be reckoned in parts.
+	Reserve units.Mass
 }
 
 // Balance is a ferment in which every atom and every charge is accounted for.
@@ -60,7 +64,8 @@ func (c compound) reduction() float64 { return 4*c.c + c.h - 2*c.o - 3*c.n }
 
 // Ferment returns the balance of using so much sugar with what is at hand to grow on.
 // Yeast grows until the nitrogen is used up, down to its lean nitrogen content, or
-// until it reaches the most that the sugar carries. Ethanol follows from the electrons
+// until it reaches the most that the sugar carries; it takes nitrogen up to its full
+// content while there is any. Ethanol follows from the electrons
 // that the other products leave, CO2 from the carbon, water from the oxygen.
 //
 //   - Source: elemental and electron balance (Roels, Energetics and Kinetics in
@@ -86,7 +91,7 @@ func (m Metabolism) Ferment(in Substrate) (Balance, error) {
 		m    units.Mass
 	}{
 		{"ammonium nitrogen", in.Ammonium}, {"amino nitrogen", in.Amino}, {"urea nitrogen", in.Urea},
-		{"phosphorus", in.Phosphorus}, {"potassium", in.Potassium},
+		{"phosphorus", in.Phosphorus}, {"potassium", in.Potassium}, {"nitrogen held by yeast", in.Reserve},
 	} {
 		if v := c.m.In(units.Gram); !(v >= 0 && v <= most) {
 			return Balance{}, limit.Check(fn, c.what, v, "g", 0, most, "a tenth of the sugar")
@@ -102,8 +107,8 @@ func (m Metabolism) ferment(in Substrate) Balance {
 	// Growth, g.
 	most := m.MostYeast.In(units.Fraction) * g
 	lean, full := m.LeanNitrogen.In(units.Fraction), m.FullNitrogen.In(units.Fraction)
-	yeast := math.Min(most, nitrogen/lean)
-	taken := math.Min(nitrogen, full*yeast)
+	yeast := math.Min(most, (nitrogen+in.Reserve.In(units.Gram))/lean)
+	taken := math.Min(nitrogen, full*most)
 	var share float64 // of each form alike
 	if nitrogen > 0 {
 		share = taken / nitrogen

@@ -100,7 +100,7 @@ func drawSubstrate(t *rapid.T) Substrate {
 	part := func(what string) units.Mass {
 		return must(units.Gram.Try(rapid.Float64Range(0, g/10.01).Draw(t, what)))
 	}
-	return Substrate{must(units.Gram.Try(g)), part("ammonium N, g"), part("amino N, g"), part("urea N, g"), part("P, g"), part("K, g")}
+	return Substrate{must(units.Gram.Try(g)), part("ammonium N, g"), part("amino N, g"), part("urea N, g"), part("P, g"), part("K, g"), part("N held, g")}
 }
 
 func TestEveryAtomAndChargeIsKept(t *testing.T) {
@@ -158,11 +158,39 @@ func TestProtonsByHand(t *testing.T) {
 	b = must(m.Ferment(Substrate{Hexose: units.Kilogram.Of(10), Urea: units.Gram.Of(14.007), Phosphorus: units.Gram.Of(0.30974)}))
 	near(t, "phosphate", b.Protons.In(units.Mole), -0.01, 1e-9, "by hand")
 	// Plenty of all: yeast stops at its most, and takes no more than it holds.
-	b = must(m.Ferment(Substrate{units.Kilogram.Of(1.0526), units.Gram.Of(100), units.Mass{}, units.Mass{}, units.Gram.Of(100), units.Gram.Of(100)}))
+	b = must(m.Ferment(Substrate{units.Kilogram.Of(1.0526), units.Gram.Of(100), units.Mass{}, units.Mass{}, units.Gram.Of(100), units.Gram.Of(100), units.Mass{}}))
 	near(t, "most yeast", b.DryYeast.In(units.Gram), 53.23, 1e-6, "Balling")
 	near(t, "most N", b.Ammonium.In(units.Gram), 5.323, 1e-6, "10 % of dry matter")
 	near(t, "most P", b.Phosphorus.In(units.Gram), 53.23*0.013, 1e-6, "1.3 %, recalled from memory")
 	near(t, "most K", b.Potassium.In(units.Gram), 53.23*0.02, 1e-6, "2 %, recalled from memory")
+}
+
+// A ferment in two parts is one: what yeast took beyond its lean nitrogen in the first part
+// feeds its growth in the second.
+func TestTwoPartsAreOne(t *testing.T) {
+	m := UsualMetabolism()
+	for _, nitrogen := range []float64{0, 3.8, 20, 30, 60} { // g, for 5 kg: most yeast is 253 g, 16 to 25 g of N
+		whole := Substrate{Hexose: units.Kilogram.Of(5), Ammonium: grams(nitrogen), Phosphorus: units.Gram.Of(2), Potassium: units.Gram.Of(9)}
+		one := must(m.Ferment(whole))
+		first := whole
+		first.Hexose = units.Kilogram.Of(1.7)
+		a := must(m.Ferment(first))
+		lean := m.LeanNitrogen.In(units.Fraction) * a.DryYeast.In(units.Gram)
+		b := must(m.Ferment(Substrate{
+			Hexose: units.Kilogram.Of(3.3), Ammonium: whole.Ammonium.Minus(a.Ammonium), Phosphorus: whole.Phosphorus.Minus(a.Phosphorus),
+			Potassium: whole.Potassium.Minus(a.Potassium), Reserve: grams(a.Ammonium.In(units.Gram) - lean),
+		}))
+		for _, of := range []struct {
+			what      string
+			one, a, b units.Mass
+		}{
+			{"yeast", one.DryYeast, a.DryYeast, b.DryYeast}, {"nitrogen", one.Ammonium, a.Ammonium, b.Ammonium},
+			{"ethanol", one.Ethanol, a.Ethanol, b.Ethanol}, {"CO2", one.CO2, a.CO2, b.CO2},
+			{"phosphorus", one.Phosphorus, a.Phosphorus, b.Phosphorus}, {"potassium", one.Potassium, a.Potassium, b.Potassium},
+		} {
+			near(t, of.what, of.a.Plus(of.b).In(units.Gram), of.one.In(units.Gram), 1e-9, "conservation")
+		}
+	}
 }
 
 // The acids of wine made from 200 g/L of sugar.
