@@ -30,5 +30,5 @@ func ExampleSolution_GravityWith() {
 	wash, _ := gravity.NewSolution(units.Kilogram.Of(57), units.Kilogram.Of(4.3), units.Mass{})
 	shown, err := wash.GravityWith(units.GramPerLitre.Of(0.9))
 	fmt.Printf("%.4f %.4f %v\n", wash.Gravity().SG(), shown.SG(), err)
-	// Output: 1.0278 1.0285 <nil>
+	// Output: 1.0277 1.0284 <nil>
 }
