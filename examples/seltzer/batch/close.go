@@ -1,0 +1,67 @@
+package batch
+
+import (
+	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// close shuts a filled pack. Its head-space is at the pressure of the place, a share of it air and
+// the rest CO2; over a drink that was carbonated it is the gas that the drink is at rest with.
+//
+//   - Source: gas law; [carbonation.GasDensity].
+func (j *job) close(st *Step) error {
+	if err := j.opened(st); err != nil {
+		return err
+	}
+	if j.s.above.Capacity.IsZero() {
+		return &units.StateError{Func: do, What: "pack", Why: "is not filled: close what was filled"}
+	}
+	air, err := share(st)
+	if err != nil {
+		return err
+	}
+	drink, err := j.s.Solution()
+	if err != nil {
+		return err
+	}
+	l, err := carbonation.NewLiquid(drink)
+	if err != nil {
+		return err
+	}
+	vapours, err := l.Pressure(j.s.t, units.CarbonDioxideContent{})
+	if err != nil {
+		return err
+	}
+	v, err := drink.Volume(j.s.t)
+	if err != nil {
+		return err
+	}
+	swollen := v.In(units.Litre) + molarVolume*max(0, j.s.amount[CarbonDioxide])
+	space := j.s.above.Capacity.In(units.Litre) - swollen
+	if err := limit.Check(do, "head-space", space, "L", 0, 1e7, "the pack has room for the drink with its gas"); err != nil {
+		return err
+	}
+	dry := st.place().In(units.Kilopascal) - vapours.In(units.Kilopascal)
+	co2 := (1 - air) * dry
+	if j.s.above.Gas {
+		dry, co2 = 0, j.s.above.Pressure.In(units.Kilopascal)-vapours.In(units.Kilopascal)
+	}
+	rho, err := carbonation.GasDensity(j.s.t, units.Kilopascal.Of(checked.Number(max(0, co2))))
+	if err != nil {
+		return err
+	}
+	j.bring(CarbonDioxide, rho.In(units.KilogramPerCubicMetre)*space/molar[CarbonDioxide])
+	n := air * dry * space / (gasConstant * (j.s.t.In(celsius) + 273.15))
+	j.bring(Nitrogen, (1-oxygenOfAir)*n)
+	j.bring(Oxygen, oxygenOfAir*n)
+	j.s.above.Closed, j.s.above.Gas, j.s.above.Pressure = true, false, st.Pressure
+	return nil
+}
+
+const (
+	gasConstant = 8.314462618 // J/(mol·K), CODATA 2018
+	oxygenOfAir = 0.209476    // US Standard Atmosphere 1976, table 3; argon counts as nitrogen
+	molarVolume = 32.3e-3     // L/mol of dissolved CO2, Weiss, Mar. Chem. 2 (1974) 203
+)

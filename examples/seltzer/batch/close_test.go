@@ -1,0 +1,56 @@
+package batch
+
+import (
+	"testing"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/units"
+)
+
+// A bottle closed on air is the one that package carbonation closes: at any temperature, within what argon and bicarbonate make.
+func TestCloseAsPackageCarbonation(t *testing.T) {
+	s := closedBottle()
+	drink := must(s.Solution())
+	content := must(after(beer(), Step{Kind: Degas}).Content())
+	filling := carbonation.Filling{ // with its gas: 32.3 mL for each mole
+		Volume: litres(0.33 * (1 + content.In(units.GramCO2PerLitre)/44.009*0.0323)), Temperature: deg(20), Air: per(100), AirRemoved: per(100),
+		Content: content,
+	}
+	v := must(carbonation.Vessel{Capacity: units.Litre.Of(0.345)}.Close(drink, filling, units.Atmosphere{}))
+	for _, c := range []float64{20, 35} {
+		want := must(v.At(deg(c)))
+		got := must(after(s, Step{Kind: Warm, Temperature: deg(c)}).Pack(units.BarGauge.Of(8)))
+		near(t, "pressure", got.Pressure.In(units.Kilopascal), want.Pressure.In(units.Kilopascal), 0.003*want.Pressure.In(units.Kilopascal))
+		near(t, "content", got.Content.In(units.GramCO2PerLitre), want.Content.In(units.GramCO2PerLitre), 0.01)
+		if got.Verdict != carbonation.WithinRating {
+			t.Errorf("verdict %v", got.Verdict)
+		}
+	}
+	refused(t, s, Step{Kind: Close})
+	refused(t, beer(), Step{Kind: Close})
+	full := after(beer(), Step{Kind: Fill, Volume: units.Litre.Of(1), Capacity: units.Litre.Of(1)})
+	refused(t, full, Step{Kind: Close})
+	if _, err := beer().Pack(units.GaugePressure{}); err == nil {
+		t.Error("a fermenter is rated as a pack")
+	}
+}
+
+// A keg under its gas holds its pressure as it is closed.
+func TestCloseUnderGas(t *testing.T) {
+	s := after(beer(), Step{Kind: Chill, Temperature: deg(4)}, Step{Kind: Carbonate, Gauge: units.BarGauge.Of(1.25)},
+		Step{Kind: Fill, Volume: units.Litre.Of(18), Capacity: units.Litre.Of(19)}, Step{Kind: Close})
+	p := must(s.Pack(units.GaugePressure{}))
+	near(t, "gauge", p.Gauge.In(units.BarGauge), 1.25, 0.01)
+	for _, st := range []Step{{Kind: Dilute, Mass: grams(1)}, {Kind: Heat, Temperature: deg(30)}, {Kind: Boil}, {Kind: Transfer}, {Kind: Blend, With: &s},
+		{Kind: Stand}, {Kind: Degas}, {Kind: Flavour}, {Kind: Carbonate}, {Kind: Fill}, {Kind: Close}} {
+		refused(t, s, st)
+	}
+}
+
+// closedBottle is one of 330 mL of 345, primed with 7 g/L, as it is closed on air.
+func closedBottle() State {
+	b := beer()
+	grammes := 7 * must(b.Volume(at20)).In(units.Litre)
+	return after(b, Step{Kind: Prime, What: "white sugar", Mass: grams(grammes)},
+		Step{Kind: Fill, Volume: units.Litre.Of(0.33), Capacity: units.Litre.Of(0.345)}, Step{Kind: Close, Share: per(100)})
+}

@@ -1,0 +1,75 @@
+package batch
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/water"
+)
+
+// Molar masses are those of the formulas, by package water's own reading of them.
+func TestComponentsWeighWhatTheirFormulaDoes(t *testing.T) {
+	for c, formula := range map[Component]string{
+		Water: "H2O", Ethanol: "C2H6O", Sucrose: "C12H22O11", Glucose: "C6H12O6", Fructose: "C6H12O6", Dextrin: "C6H10O5",
+		Glycerol: "C3H8O3", Phosphate: "H2PO4", Sulfite: "HSO3", CarbonDioxide: "CO2", Nitrogen: "N2", Oxygen: "O2", Proton: "H",
+		Unnamed: "H", Amino: "C3H7NO2", Urea: "CH4N2O", YeastNitrogen: "NH3", YeastPhosphorus: "H3PO4",
+	} {
+		if want := formulaMass(formula); math.Abs(c.MolarMass()/want-1) > 1e-12 {
+			t.Errorf("%v: %g g/mol, %s is %g", c, c.MolarMass(), formula, want)
+		}
+	}
+	for _, i := range ions {
+		if i.c == Phosphate || i.c == Sulfite {
+			continue
+		}
+		if math.Abs(i.c.MolarMass()/i.ion.MolarMass()-1) > 1e-12 || i.c.Of(Charge) != float64(i.ion.Charge()) {
+			t.Errorf("%v: %g g/mol of charge %g; the ion %g of %d", i.c, i.c.MolarMass(), i.c.Of(Charge), i.ion.MolarMass(), i.ion.Charge())
+		}
+	}
+	if c := componentCount; c.String() != "unknown component" || c.Of(C) != 0 || c.MolarMass() != 0 || (State{}).Of(c) != 0 {
+		t.Error("a component that is none")
+	}
+	if e := elementCount; e.String() != "unknown element" || new(Amounts).Element(e) != 0 || Water.Of(e) != 0 || Charge.String() != "charge" {
+		t.Error("an element that is none")
+	}
+	for i, x := range ions { // the last six are those that package gravity has as extract
+		if acid := x.ion == water.Lactate || x.ion == water.Acetate || x.ion == water.Citrate || x.ion == water.Malate || x.ion == water.Tartrate || x.ion == water.Succinate; acid != (i >= firstAcid) {
+			t.Errorf("%v stands at %d", x.c, i)
+		}
+	}
+}
+
+// A gram of every material weighs a gram and has no charge; a salt's crystal water is whole.
+func TestMaterialsWeighAGram(t *testing.T) {
+	for name, m := range materials {
+		if g := m.per.grams(); math.Abs(g-1) > 1e-12 {
+			t.Errorf("%s: %g g", name, g)
+		}
+		if z := m.per.Element(Charge); math.Abs(z) > 1e-15 {
+			t.Errorf("%s: charge %g", name, z)
+		}
+		for c, n := range m.per {
+			if n < -1e-12 && Component(c) != Proton && Component(c) != Water {
+				t.Errorf("%s: %g mol of %v", name, n, Component(c))
+			}
+		}
+	}
+	for s, moles := range map[water.Salt]float64{
+		water.Gypsum: 2, water.EpsomSalt: 7, water.TableSalt: 0, water.BakingSoda: 1, water.SodiumCarbonate: 1,
+		water.SlakedLime: 2, water.SodiumHydroxide: 1, water.DiammoniumPhosphate: 0, water.CalciumLactatePentahydrate: 5, water.Chalk: 1,
+	} { // crystal water, and that of carbonate (CO3 is CO2 and a water less 2 H+) and of hydroxide
+		if got := materials[s.Name()].per[Water] * s.MolarMass(); math.Abs(got-moles) > 1e-9 {
+			t.Errorf("%v: %g of water, want %g", s, got, moles)
+		}
+	}
+	for text, name := range map[string]string{"DAP": "diammonium phosphate", "lactic": "lactic acid", "sugar": "white sugar", "Gypsum": "gypsum", "organic": "autolysed yeast"} {
+		if m, err := weighed(text, asSalt|asAcid|asSugar|asFood); err != nil || m != materials[name] {
+			t.Errorf("%q: %v", text, err)
+		}
+	}
+	for _, bad := range []string{"unobtainium", "", "gypsum"} {
+		if _, err := weighed(bad, asAcid); err == nil {
+			t.Errorf("%q is taken as an acid", bad)
+		}
+	}
+}

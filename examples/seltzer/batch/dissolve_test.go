@@ -1,0 +1,41 @@
+package batch
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// 10 % of sucrose has a gravity of 1.0400 at 20/20 °C (ICUMSA SPS-4; the Plato table), and is
+// 111.1 g in a kilogram of water: 0.325 mol.
+func TestDissolve(t *testing.T) {
+	kilo := must(FromWater(must(water.Profile{}.InAir()).Water(), units.Litre.Of(1/0.998203)))
+	s := after(kilo, Step{Kind: Dissolve, What: "sucrose", Mass: units.Gram.Of(1000. / 9)})
+	near(t, "gravity", must(s.Gravity()).SG(), 1.0400, 0.00005)
+	near(t, "osmotic load", must(s.OsmoticLoad()), 111.11/342.297, 1e-4)
+	near(t, "fermentable", s.Fermentable().In(units.Gram), 111.11, 0.01)
+	v := must(s.Volume(at20)).In(units.Millilitre)
+	near(t, "volume", v, 1111.11/1.03810, 0.1) // kg/m³, SPS-4
+	refused(t, kilo, Step{Kind: Dissolve, What: "sucrose", Mass: units.Kilogram.Of(9)})
+	refused(t, kilo, Step{Kind: Dissolve, What: "gypsum", Mass: units.Gram.Of(9)})
+	if _, err := new(State).Profile(); err == nil {
+		t.Error("nothing has a profile")
+	}
+	if _, err := new(State).OsmoticLoad(); err == nil {
+		t.Error("nothing has an osmotic load")
+	}
+	if g, err := new(State).Gravity(); err != nil || g.SG() != 1 {
+		t.Error("nothing has a gravity", g, err)
+	}
+	if _, err := FromWater(water.Profile{}, units.Litre.Of(1)); err == nil {
+		t.Error("a water of unknown pH is taken")
+	}
+	if _, err := FromWater(well(), units.Volume{}); err == nil {
+		t.Error("no volume is taken")
+	}
+	if all := must(FromWater(well(), units.Litre.Of(1))).Amounts(); math.Abs(all.Element(Charge)) > 1e-18 {
+		t.Error("a water has a charge")
+	}
+}

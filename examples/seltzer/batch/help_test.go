@@ -1,0 +1,89 @@
+package batch
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// Shared by the tests of the steps.
+
+func must[T any](v T, err error) T {
+	if err != nil {
+		panic(err)
+	}
+	return v
+}
+
+func deg(c float64) units.Temperature      { return units.Celsius.Of(checked.Number(c)) }
+func per(x float64) units.Share            { return units.Percent.Of(checked.Number(x)) }
+func kPa(x float64) units.AbsolutePressure { return units.Kilopascal.Of(checked.Number(x)) }
+
+// well is the well of a small town, treated for brewing (invented).
+func well() water.Profile {
+	mg := func(i water.Ion, x float64) water.Content { return i.At(units.MilligramPerLitre.Of(checked.Number(x))) }
+	p := must(water.NewProfile(deg(20), units.MilligramPerLitreCaCO3.Of(90),
+		mg(water.Calcium, 50), mg(water.Magnesium, 8), mg(water.Sodium, 30), mg(water.Potassium, 8), mg(water.Chloride, 60), mg(water.Sulfate, 50)))
+	return must(p.WithPH(7.4))
+}
+
+// wash is 60 L of it with sugar, salts of ammonium, and yeast.
+func wash() State {
+	s := must(FromWater(well(), units.Litre.Of(60)))
+	return after(s, Step{Kind: Dissolve, What: "white sugar", Mass: units.Kilogram.Of(4.3)},
+		Step{Kind: Feed, What: "diammonium phosphate", Mass: units.Gram.Of(18)},
+		Step{Kind: Feed, What: "potassium bicarbonate", Mass: units.Gram.Of(18)},
+		Step{Kind: Pitch, Mass: units.Gram.Of(40)})
+}
+
+// beer is the same, fermented.
+func beer() State { return after(wash(), Step{Kind: Ferment, Share: per(100)}) }
+
+var usual = Usual()
+
+// after does steps that can be done.
+func after(s State, steps ...Step) State {
+	for _, st := range steps {
+		s, _ = one(s, st)
+	}
+	return s
+}
+
+func one(s State, st Step) (State, Left) {
+	after, left, err := Do(st, s, &usual)
+	if err != nil {
+		panic(st.Kind.String() + ": " + err.Error())
+	}
+	return after, left
+}
+
+// refused is the error of a step.
+func refused(t *testing.T, s State, st Step) {
+	t.Helper()
+	if after, left, err := Do(st, s, &usual); err == nil || after != s || left != (Left{}) {
+		t.Errorf("%s %+v: no error", st.Kind, st)
+	}
+}
+
+// same compares two states, a part of what is in them.
+func same(t *testing.T, what string, a, b State, tol float64) {
+	t.Helper()
+	for c := range a.amount {
+		if d := math.Abs(a.amount[c] - b.amount[c]); d > tol*(math.Abs(a.amount[c])+1e-3) {
+			t.Errorf("%s: %v %.15g, %.15g mol", what, Component(c), a.amount[c], b.amount[c])
+		}
+	}
+	if a.t != b.t || a.above != b.above {
+		t.Errorf("%s: %v and %v, %v and %v", what, a.t, b.t, a.above, b.above)
+	}
+}
+
+func near(t *testing.T, what string, got, want, tol float64) {
+	t.Helper()
+	if !(math.Abs(got-want) <= tol) {
+		t.Errorf("%s: %.10g, want %.10g ± %g", what, got, want, tol)
+	}
+}

@@ -1,0 +1,86 @@
+package batch
+
+// Unknowns is what a batch depends on and nobody knows: each as it is in one world. [Usual]
+// has the usual ones; [Known] what is known of each.
+type Unknowns struct {
+	Lost         float64 // % of the ethanol that the balance of atoms gives: gone with the gas or made into something else
+	Acids        float64 // made by yeast: −1 the least, 0 the usual, 1 the most
+	Glycerol     float64 // made by yeast, of 1 as usual
+	LeanNitrogen float64 // % of dry yeast that is short of it
+	Chalk        float64 // 1/min: how fast a boil comes to calcite's equilibrium
+	Solubility   float64 // of CO2 in a drink, of 1
+	Cells        float64 // in a gram of dry yeast, billion
+	Sugar        float64 // %, the fermentable is richer than its composition says
+	Scale        float64 // %, more is weighed than the scale shows
+	Level        float64 // %, more is there than a level shows
+	Thermometer  float64 // K, warmer than it shows
+	Gauge        float64 // kPa, more than it shows
+	Hydrometer   float64 // 0.001 of gravity that it shows too much
+}
+
+// Distribution is how the chance of an unknown lies between its ends.
+type Distribution uint8
+
+// Distributions.
+const (
+	Uniform    Distribution = iota // anywhere between low and high with the same chance
+	Triangular                     // likeliest at the usual figure, none at the ends
+	Normal                         // low and high are two standard deviations from the usual figure
+)
+
+// String returns "uniform", "triangular" or "normal".
+func (d Distribution) String() string {
+	switch d {
+	case Triangular:
+		return "triangular"
+	case Normal:
+		return "normal"
+	}
+	return "uniform"
+}
+
+// Unknown is what is known of one of the [Unknowns].
+type Unknown struct {
+	Name             string
+	Low, Usual, High float64 // in the unit of the field
+	Unit             string
+	Distribution     Distribution
+	Evidence         string
+
+	of func(*Unknowns) *float64
+}
+
+// In returns the number of an unknown in a world.
+func (k Unknown) In(u *Unknowns) *float64 { return k.of(u) }
+
+// Known returns what is known of each of the unknowns, in the order of the fields.
+func Known() []Unknown {
+	return []Unknown{
+		// 16.83 g/L of hexose to 1 % vol leave 2.5 % less ethanol than the atoms of a lean sugar wash
+		// give; Pasteur's own yield was 95 % of Gay-Lussac's (package gravity, SugarWashYield).
+		{"ethanol lost", 0, usualLost, 8, "%", Triangular, "16.83 g/L of hexose to 1 % vol (French order of 3 May 1996), against the balance of atoms", func(u *Unknowns) *float64 { return &u.Lost }},
+		{"acids made", -1, 0, 1, "", Triangular, "package nutrient, LeastAcids and MostAcids", func(u *Unknowns) *float64 { return &u.Acids }},
+		{"glycerol made", 0.65, 1, 1.3, "", Normal, "4 to 8 g for 100 g of ethanol, recalled from memory", func(u *Unknowns) *float64 { return &u.Glycerol }},
+		{"nitrogen of lean yeast", 5, 6.4, 8, "%", Triangular, "40 % crude protein, recalled from memory", func(u *Unknowns) *float64 { return &u.LeanNitrogen }},
+		{"rate of chalk", 0, 0.2, 0.4, "/min", Uniform, "none to one drop test of a tap water: 262 to 70 mg/L in 5 min, 39.5 at rest", func(u *Unknowns) *float64 { return &u.Chalk }},
+		{"solubility of CO2", 0.95, 1, 1.05, "", Normal, "published ways for a drink, package carbonation", func(u *Unknowns) *float64 { return &u.Solubility }},
+		{"cells in a gram", 5, 10, 20, "billion", Triangular, "supplier sheets, recalled from memory", func(u *Unknowns) *float64 { return &u.Cells }},
+		{"sugar of the fermentable", -0.5, 0, 0.5, "%", Normal, "common practice, no source", func(u *Unknowns) *float64 { return &u.Sugar }},
+		{"scale", -0.3, 0, 0.3, "%", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Scale }},
+		{"level", -1, 0, 1, "%", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Level }},
+		{"thermometer", -0.5, 0, 0.5, "K", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Thermometer }},
+		{"gauge", -10, 0, 10, "kPa", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Gauge }},
+		{"hydrometer", -0.5, 0, 0.5, "0.001", Uniform, "half a division of 0.001", func(u *Unknowns) *float64 { return &u.Hydrometer }},
+	}
+}
+
+// usualLost makes the yield of a wash with the usual nitrogen that of package gravity.
+const usualLost = 2.5
+
+// Usual returns the usual unknowns.
+func Usual() (u Unknowns) {
+	for _, k := range Known() {
+		*k.of(&u) = k.Usual
+	}
+	return u
+}
