@@ -2,6 +2,7 @@ package carbonation
 
 import (
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -23,7 +24,7 @@ func (l Liquid) Aerated(t units.Temperature, p units.AbsolutePressure) (nitrogen
 	if err := limit.Check(fn, "temperature", c, "°C", coldest, warmest, source); err != nil {
 		return nitrogen, oxygen, err
 	}
-	T := c + zeroCelsius
+	T := c + chemistry.ZeroCelsius
 	v := l.vapours(T, 1/T)
 	if err := limit.Check(fn, "pressure", kpa, "kPa absolute", v, most, source); err != nil {
 		return nitrogen, oxygen, err

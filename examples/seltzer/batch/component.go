@@ -2,6 +2,7 @@ package batch
 
 import (
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -169,7 +170,7 @@ func (c Component) Of(e Element) float64 {
 
 // MolarMass returns g/mol: that of the atoms.
 //
-//   - Source: [water.MolarMass].
+//   - Source: [material.MolarMass].
 func (c Component) MolarMass() float64 {
 	if c >= componentCount {
 		return 0
@@ -193,9 +194,9 @@ var molar = func() (m [componentCount]float64) {
 	return m
 }()
 
-// formulaMass is of formulas that package water knows; a test reads them all.
+// formulaMass is of formulas that package material knows; a test reads them all.
 func formulaMass(formula string) float64 {
-	m, err := water.MolarMass(formula)
+	m, err := material.MolarMass(formula)
 	if err != nil {
 		panic(err)
 	}

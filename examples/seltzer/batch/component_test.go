@@ -4,6 +4,8 @@ import (
 	"math"
 	"testing"
 
+	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -41,7 +43,7 @@ func TestComponentsWeighWhatTheirFormulaDoes(t *testing.T) {
 
 // A gram of every material weighs a gram and has no charge; a salt's crystal water is whole.
 func TestMaterialsWeighAGram(t *testing.T) {
-	for name, m := range materials {
+	for name, m := range stuffs {
 		if g := m.per.grams(); math.Abs(g-1) > 1e-12 {
 			t.Errorf("%s: %g g", name, g)
 		}
@@ -54,16 +56,21 @@ func TestMaterialsWeighAGram(t *testing.T) {
 			}
 		}
 	}
-	for s, moles := range map[water.Salt]float64{
-		water.Gypsum: 2, water.EpsomSalt: 7, water.TableSalt: 0, water.BakingSoda: 1, water.SodiumCarbonate: 1,
-		water.SlakedLime: 2, water.SodiumHydroxide: 1, water.DiammoniumPhosphate: 0, water.CalciumLactatePentahydrate: 5, water.Chalk: 1,
+	for _, m := range material.All() { // the protons are the alkalinity that package material has
+		if got, want := -stuffs[m.Name()].per[Proton]*formulaMass("OH"), m.Composition().Alkalinity.In(units.Fraction); math.Abs(got-want) > 1e-9 && m != material.AutolysedYeast() {
+			t.Errorf("%v: alkalinity %g, want %g", m, got, want)
+		}
+	}
+	for s, moles := range map[material.Material]float64{
+		material.Gypsum(): 2, material.EpsomSalt(): 7, material.TableSalt(): 0, material.BakingSoda(): 1, material.SodiumCarbonate(): 1,
+		material.SlakedLime(): 2, material.SodiumHydroxide(): 1, material.DiammoniumPhosphate(): 0, material.CalciumLactatePentahydrate(): 5, material.Chalk(): 1,
 	} { // crystal water, and that of carbonate (CO3 is CO2 and a water less 2 H+) and of hydroxide
-		if got := materials[s.Name()].per[Water] * s.MolarMass(); math.Abs(got-moles) > 1e-9 {
+		if got := stuffs[s.Name()].per[Water] * s.MolarMass(); math.Abs(got-moles) > 1e-9 {
 			t.Errorf("%v: %g of water, want %g", s, got, moles)
 		}
 	}
-	for text, name := range map[string]string{"DAP": "diammonium phosphate", "lactic": "lactic acid", "sugar": "white sugar", "Gypsum": "gypsum", "organic": "autolysed yeast"} {
-		if m, err := weighed(text, asSalt|asAcid|asSugar|asFood); err != nil || m != materials[name] {
+	for text, name := range map[string]string{"DAP": "diammonium phosphate", "lactic": "lactic acid", "sugar": "white sugar", "Gypsum": "gypsum"} {
+		if m, err := weighed(text, asSalt|asAcid|asSugar|asFood); err != nil || m != stuffs[name] {
 			t.Errorf("%q: %v", text, err)
 		}
 	}

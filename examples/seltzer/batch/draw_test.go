@@ -94,7 +94,7 @@ func TestOver(t *testing.T) {
 	s := Over(worlds, x)
 	near(t, "deviation", s.Deviation, math.Sqrt(9+4+1), 0.1)
 	near(t, "width", s.High-s.Low, 2*1.96*s.Deviation, 0.03*s.Deviation)
-	near(t, "first", s.From[0].Share, 9/(9+4+1), 0.02)
+	near(t, "first", s.From[0].Share, 9.0/14, 0.02)
 	if s.From[0].Unknown != "solubility of CO2" || s.From[1].Unknown != "glycerol made" || s.From[2].Unknown != "sugar of the fermentable" {
 		t.Errorf("%+v", s.From)
 	}

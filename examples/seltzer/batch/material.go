@@ -7,13 +7,14 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
-// This file alone knows how the packages name what is weighed.
+// This file alone knows how the packages name what is weighed, and what they say of yeast.
 
-// material is what a gram of something weighed brings, in moles.
-type material struct {
+// stuff is what a gram of something weighed brings, in moles.
+type stuff struct {
 	use use
 	per Amounts
 }
@@ -33,84 +34,85 @@ const (
 
 // weighed finds what a name stands for: first as it is spelled here, then as the packages
 // read it.
-func weighed(name string, of use) (*material, error) {
-	m, ok := materials[name]
+func weighed(name string, of use) (*stuff, error) {
+	m, ok := stuffs[name]
 	if !ok {
-		m = materials[spelled(name)]
+		m = stuffs[spelled(name)]
 	}
 	if m == nil || m.use&of == 0 {
-		return nil, &units.NameError{Func: "batch.Do", What: "material for this step", Name: name}
+		return nil, &units.NameError{Func: do, What: "material for this step", Name: name}
 	}
 	return m, nil
 }
 
-// spelled is the name in materials of what a package reads a text as.
+// spelled is the name in stuffs of what a package reads a text as.
 func spelled(text string) string {
-	if s, err := water.ParseSalt(text); err == nil {
-		return s.Name()
+	if m, err := material.Find(text); err == nil {
+		return m.Name()
 	}
 	if a, err := water.ParseAcid(text); err == nil {
 		return a.Name()
 	}
-	if f, err := nutrient.ParseFermentable(text); err == nil {
-		return f.Name()
-	}
-	if s, err := nutrient.ParseSource(text); err == nil {
-		return s.Name()
-	}
-	if b, err := nutrient.ParseBuffer(text); err == nil {
-		return b.String()
-	}
 	return strings.ToLower(strings.TrimSpace(text))
 }
 
-var materials = func() map[string]*material {
-	all := map[string]*material{"water": {asWater, Amounts{Water: 1 / molar[Water]}}, "dry yeast": {asYeast, dryYeast()}}
+var stuffs = func() map[string]*stuff {
+	all := map[string]*stuff{
+		"water": {asWater, Amounts{Water: 1 / molar[Water]}}, "dry yeast": {asYeast, dryYeast()},
+		"glycerol": {asSugar, Amounts{Glycerol: 1 / molar[Glycerol]}},
+	}
+	for _, m := range material.All() {
+		c := m.Composition()
+		of := &stuff{asFood, ofComposition(&c, m.Formula() != "")}
+		switch {
+		case c.Sugar().In(units.Percent)+c.UnfermentedSolids.In(units.Percent) > 0:
+			of.use = asSugar
+		case !c.SulfurDioxide.IsZero():
+			of.use = asStabiliser
+		}
+		all[m.Name()] = of
+	}
 	for _, s := range water.Salts() {
-		all[s.Name()] = &material{asSalt | asFood, ofSalt(s)}
+		all[s.Name()].use |= asSalt
 	}
 	for _, a := range water.Acids() {
-		all[a.Name()] = &material{asAcid, ofAcid(a)}
-	}
-	for _, f := range nutrient.Fermentables() {
-		all[f.Name()] = &material{asSugar, ofFermentable(f)}
-	}
-	all["glycerol"] = &material{asSugar, Amounts{Glycerol: 1 / molar[Glycerol]}}
-	for _, s := range nutrient.Sources() {
-		if all[s.Name()] == nil { // else it is a salt
-			all[s.Name()] = &material{asFood, ofSource(s)}
-		}
-	}
-	for b := nutrient.PotassiumBicarbonate; b <= nutrient.TrisodiumCitrate; b++ {
-		if all[b.String()] == nil {
-			metal := Potassium
-			if b == nutrient.TrisodiumCitrate {
-				metal = Sodium
-			}
-			n := 1 / b.MolarMass()
-			all[b.String()] = &material{asSalt | asFood, rest(with(metal, 3*n, Citrate, n), Water)}
-		}
-	}
-	const dioxides = 2
-	so2 := molar[Sulfite] - molar[Water] + molar[Proton]
-	for _, s := range []nutrient.Sulfite{nutrient.PotassiumMetabisulfite, nutrient.SodiumMetabisulfite} {
-		metal := Potassium
-		if s == nutrient.SodiumMetabisulfite {
-			metal = Sodium
-		}
-		n := s.Yield().In(units.Fraction) / so2 / dioxides
-		all[s.String()] = &material{asStabiliser, rest(with(metal, dioxides*n, Sulfite, dioxides*n), Water)} // less a water
+		c, _ := component(a.Ion())
+		var per Amounts
+		per[c] = 1 / a.MolarMass()
+		all[a.Name()] = &stuff{asAcid, neutral(per)}
 	}
 	n := nutrient.SorbicAcidShare().In(units.Fraction) / (molar[Sorbate] + molar[Proton])
-	all["potassium sorbate"] = &material{asStabiliser, Amounts{Potassium: n, Sorbate: n}}
+	all["potassium sorbate"] = &stuff{asStabiliser, Amounts{Potassium: n, Sorbate: n}}
 	return all
 }()
 
-// with is so much of two components.
-func with(a Component, x float64, b Component, y float64) (out Amounts) {
-	out[a], out[b] = x, y
-	return out
+// ofComposition is by what a gram brings. The protons leave no charge; the rest of the mass is the water of
+// a salt, of its crystals and its alkalinity, and of a sugar, or matter without a name, which counts as dextrin.
+func ofComposition(p *material.Composition, compound bool) Amounts {
+	per := func(x units.Share, as float64) float64 { return x.In(units.Fraction) / as }
+	a := neutral(Amounts{
+		Calcium: per(p.Calcium, weights[Ca]), Magnesium: per(p.Magnesium, weights[Mg]), Sodium: per(p.Sodium, weights[Na]),
+		Potassium: per(p.Potassium, weights[K]), Zinc: per(p.Zinc, weights[Zn]),
+		Ammonium: per(p.AmmoniumNitrogen, weights[N]), Amino: per(p.AminoNitrogen, weights[N]), Urea: per(p.UreaNitrogen, 2*weights[N]),
+		Chloride: per(p.Chloride, molar[Chloride]), Sulfate: per(p.Sulfate, molar[Sulfate]), Lactate: per(p.Lactate, molar[Lactate]),
+		Citrate: per(p.Citrate, molar[Citrate]), Phosphate: per(p.Phosphorus, weights[P]),
+		Sulfite:       per(p.SulfurDioxide, sulfurDioxide),
+		CarbonDioxide: per(p.Bicarbonate, bicarbonate) + per(p.Carbonate, carbonate),
+		Glucose:       per(p.Glucose, molar[Glucose]), Fructose: per(p.Fructose, molar[Fructose]),
+		Sucrose: per(p.Disaccharides, molar[Sucrose]) + per(p.Trisaccharides, molar[Sucrose]),
+		Dextrin: per(p.UnfermentedSolids, molar[Dextrin]),
+	})
+	ions := false
+	for c := Calcium; c <= Sorbate; c++ {
+		ions = ions || a[c] > 0
+	}
+	if compound && ions || !p.Sugar().IsZero() || !p.UnfermentedSolids.IsZero() {
+		return rest(a, Water)
+	}
+	return rest(a, Dextrin)
 }
+
+var sulfurDioxide, carbonate = formulaMass("SO2"), formulaMass("CO3")
 
 // rest makes a gram of what is there with one more component.
 func rest(a Amounts, c Component) Amounts {
@@ -122,61 +124,6 @@ func rest(a Amounts, c Component) Amounts {
 func neutral(a Amounts) Amounts {
 	a[Proton] -= a.Element(Charge)
 	return a
-}
-
-// ofSalt is by the ions of a gram in a litre; what they leave of its mass is crystal water and
-// the water of its alkalinity.
-func ofSalt(s water.Salt) (a Amounts) {
-	p, err := water.Profile{}.Add(units.Litre.Of(1), s.Dose(units.Gram.Of(1)))
-	if err != nil {
-		panic(err) // a test makes every one
-	}
-	for _, i := range ions {
-		a[i.c] = p.Ion(i.ion).In(units.GramPerLitre) / i.ion.MolarMass()
-	}
-	a = neutral(a)
-	switch f := s.Formula(); {
-	case strings.Contains(f, "HCO3"):
-		a[CarbonDioxide] = -a[Proton]
-	case strings.Contains(f, "CO3"):
-		a[CarbonDioxide] = -a[Proton] / 2
-	}
-	return rest(a, Water)
-}
-
-func ofAcid(a water.Acid) Amounts {
-	c, _ := component(a.Ion())
-	return neutral(with(c, 1/a.MolarMass(), c, 1/a.MolarMass()))
-}
-
-func ofFermentable(f nutrient.Fermentable) (a Amounts) {
-	s, err := gravity.NewSolution(units.Kilogram.Of(1), units.Mass{}, units.Mass{}) // no density is known without water
-	if err == nil {
-		s, err = f.AddTo(s, units.Gram.Of(1))
-	}
-	if err != nil {
-		panic(err) // a test makes every one
-	}
-	for c, m := range map[Component]units.Mass{
-		Sucrose: s.ExtractOf(gravity.Sucrose), Glucose: s.ExtractOf(gravity.Glucose),
-		Fructose: s.ExtractOf(gravity.Fructose), Dextrin: s.ExtractOf(gravity.Dextrin),
-	} {
-		a[c] = m.In(units.Gram) / molar[c]
-	}
-	return rest(a, Water)
-}
-
-// ofSource is by the shares of a label; matter without a name counts as dextrin.
-func ofSource(s nutrient.Source) Amounts {
-	p := s.Shares()
-	per := func(x units.Share, as float64) float64 { return x.In(units.Fraction) / as }
-	return rest(neutral(Amounts{
-		Ammonium: per(p.AmmoniumNitrogen, weights[N]), Amino: per(p.AminoNitrogen, weights[N]),
-		Urea:      per(p.UreaNitrogen, weights[N]) / 2,
-		Phosphate: per(p.Phosphorus, weights[P]), Potassium: per(p.Potassium, weights[K]),
-		Magnesium: per(p.Magnesium, weights[Mg]), Zinc: per(p.Zinc, weights[Zn]),
-		Sulfate: per(p.Sulfate, molar[Sulfate]), Chloride: per(p.Chloride, weights[Cl]),
-	}), Dextrin)
 }
 
 // dryYeast is lean yeast: its growth is by what the liquid brings.
