@@ -56,6 +56,14 @@ func refused(t tester, what string, err error, quantity string) {
 	}
 }
 
+// unknown reports a call that did not return a NameError about what is named.
+func unknown(t tester, err error, what string) {
+	t.Helper()
+	if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != what || e.Func == "" || len(e.Choices) == 0 {
+		t.Errorf("error %v, want a NameError about a %s", err, what)
+	}
+}
+
 func ok[T any](t tester) func(T, error) T {
 	return func(v T, err error) T {
 		t.Helper()

@@ -224,7 +224,7 @@ func ExampleFermentation_Fermented() {
 func ExampleStrengthMethods() {
 	all, err := gravity.StrengthMethods(units.DegreePlato.Of(12), units.DegreePlato.Of(3))
 	for _, m := range all {
-		fmt.Printf("%-32s %.3f %.3f %+.3f\n", m.Name, m.Attenuated.RealExtract.In(units.DegreePlato), m.Attenuated.ByMass.In(units.PercentMass), m.Difference.In(units.PercentMass))
+		fmt.Printf("%-32s %.3f %.3f %+.3f\n", m.Name, m.Attenuated.RealExtract.In(units.DegreePlato), m.Attenuated.ByMass.In(units.PercentMass), m.Difference.In(units.PercentagePoint))
 	}
 	fmt.Println(err)
 	// Output:

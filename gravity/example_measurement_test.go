@@ -23,7 +23,7 @@ func ExampleHydrometer_Correct() {
 func ExampleHydrometer_MeasuredGravity() {
 	reading, _ := units.Read(units.One.Of(0.992), units.One.Of(0.002))
 	sample, _ := units.Measure(units.Celsius.Of(25), units.KelvinDifference.Of(0.5))
-	strength, _ := units.Measure(units.PercentVolume.Of(4.6), units.PercentVolume.Of(0.5))
+	strength, _ := units.Measure(units.PercentVolume.Of(4.6), units.PercentagePoint.Of(0.5))
 	g, err := gravity.Hydrometer{}.MeasuredGravity(reading, sample, strength)
 	fmt.Println(g.Text(units.One, 4, 2), err)
 	// Output: 0.9931 ± 0.0012 (k = 2) <nil>
@@ -36,7 +36,7 @@ func ExampleMeasuredStrength() {
 	fg, _ := units.Read(units.One.Of(1.000), units.One.Of(0.002))
 	v, err := gravity.MeasuredStrength(og, fg, gravity.SugarWashYield(gravity.Sucrose), 0.03, 0)
 	fmt.Println(v.Text(units.PercentVolume, 1, 2), err)
-	c, _ := v.Capability(units.PercentVolume.Of(0.3))
+	c, _ := v.Capability(units.PercentagePoint.Of(0.3))
 	fmt.Println("supports it:", c >= 1)
 	// Output:
 	// 5.1 ± 0.3 % vol (k = 2) <nil>

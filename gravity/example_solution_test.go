@@ -214,7 +214,7 @@ func ExampleSolution_EnergyEU() {
 
 func ExampleSolution_EnergyUS() {
 	e, err := beer().Liquid().EnergyUS(units.Percent.Of(0.1))
-	can, _ := units.Times(e, 3.5488)
+	can := units.Times(e, 3.5488)
 	fmt.Println(can.Text(units.Kilocalorie, 0), "in 12 US fl oz", err)
 	// Output: 159 kcal in 12 US fl oz <nil>
 }
@@ -240,7 +240,7 @@ func ExampleLabelStrength() {
 func ExampleLabelTolerance() {
 	v, err := gravity.LabelTolerance(gravity.EUOther, units.PercentVolume.Of(4.6))
 	fmt.Println(v, err)
-	// Output: 0.3 % vol <nil>
+	// Output: 0.3 percentage points <nil>
 }
 
 func ExampleCategory_String() {

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -111,17 +112,23 @@ const (
 	USSpirit                    // distilled spirits, since 4 May 2020
 	EUGrape                     // still drinks of CN 2206 00 made from grapes
 	USWine                      // wine of 7 % vol and more, fruit and other wines among it
-	categories
 )
 
-// String returns the category with its law.
-func (c Category) String() string {
-	if c < 0 || c >= categories {
-		return "unknown category"
-	}
-	return [categories]string{
-		"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00", "US wine",
-	}[c]
+var categories = choice.Of[Category]("category of drink",
+	"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00", "US wine",
+)
+
+// String returns the category with its law: "EU other drink".
+func (c Category) String() string { return categories.Text(c) }
+
+// MarshalText is [Category.String]; an unknown category is a [*units.NameError].
+func (c Category) MarshalText() ([]byte, error) {
+	return categories.Marshal("gravity.Category.MarshalText", c)
+}
+
+// UnmarshalText reads what [Category.MarshalText] writes; other text is a [*units.NameError].
+func (c *Category) UnmarshalText(text []byte) error {
+	return categories.Unmarshal("gravity.Category.UnmarshalText", text, c)
 }
 
 // LabelTolerance returns how far the strength may be from the label, either way,
@@ -137,30 +144,30 @@ func (c Category) String() string {
 //     27 CFR 19.356(c), read; now also 27 CFR 5.65), 0.15 below before (recalled from memory).
 //     Wine 1.5 up to 14 % vol and 1.0 above, but never across 14 % vol (27 CFR 4.36(b), as
 //     quoted in 2010, read).
-//   - Range: categories named here, label from 0 to 100 % vol; otherwise the error is a
-//     [*units.RangeError]. EU law asks for the statement above 1.2 % vol.
-func LabelTolerance(c Category, label units.StrengthByVolume) (units.StrengthByVolume, error) {
+//   - Range: label from 0 to 100 % vol; otherwise the error is a [*units.RangeError]. A
+//     category that is not named here is a [*units.NameError]. EU law asks for the statement above 1.2 % vol.
+func LabelTolerance(c Category, label units.StrengthByVolume) (units.PercentagePoints, error) {
 	const fn = "gravity.LabelTolerance"
 	v := label.In(units.PercentVolume)
-	if err := limit.Check(fn, "category", float64(c), "", 0, float64(categories-1), "a category that this package names"); err != nil {
-		return units.StrengthByVolume{}, err
+	if err := categories.Check(fn, c); err != nil {
+		return units.PercentagePoints{}, err
 	}
 	if err := limit.Check(fn, "strength", v, "% vol", 0, 100, "a strength"); err != nil {
-		return units.StrengthByVolume{}, err
+		return units.PercentagePoints{}, err
 	}
 	switch {
 	case c == EUBeer && v <= 5.5, c == EUGrape:
-		return percentVolume(0.5), nil
+		return units.PercentagePoint.Of(0.5), nil
 	case c == EUBeer, c == EUCider:
-		return percentVolume(1.0), nil
+		return units.PercentagePoint.Of(1.0), nil
 	case c == EUMacerated, c == USWine && v <= 14:
-		return percentVolume(1.5), nil
+		return units.PercentagePoint.Of(1.5), nil
 	case c == USWine:
-		return percentVolume(1.0), nil
+		return units.PercentagePoint.Of(1.0), nil
 	case c == USMaltDrink && v < 0.5:
-		return percentVolume(0), nil
+		return units.PercentagePoint.Of(0), nil
 	}
-	return percentVolume(0.3), nil
+	return units.PercentagePoint.Of(0.3), nil
 }
 
 // RoundEU returns the facts as an EU label rounds them: energy to whole kJ and kcal;

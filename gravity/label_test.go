@@ -2,6 +2,7 @@ package gravity_test
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/zymase/gravity"
@@ -70,16 +71,16 @@ func TestLabelTolerance(t *testing.T) {
 		{gravity.EUBeer, 4.6, 0.5, "EU beer"}, {gravity.EUBeer, 5.5, 0.5, "EU beer"}, {gravity.EUBeer, 5.6, 1.0, "EU beer"}, {gravity.EUCider, 4.6, 1.0, "EU cider, perry, mead, fruit wine"}, {gravity.EUMacerated, 4.6, 1.5, "EU drink with macerated fruit or plants"},
 		{gravity.EUOther, 4.6, 0.3, "EU other drink"}, {gravity.USMaltDrink, 5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.5, 0.3, "US malt beverage"}, {gravity.USMaltDrink, 0.4, 0, "US malt beverage"}, {gravity.USSpirit, 40, 0.3, "US distilled spirit"}, {gravity.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"}, {gravity.USWine, 14, 1.5, "US wine"}, {gravity.USWine, 14.1, 1.0, "US wine"},
 	} {
-		got := ok[units.StrengthByVolume](t)(gravity.LabelTolerance(c.c, volPct(c.v)))
-		near(t, c.c.String(), got.In(units.PercentVolume), c.want, 0)
+		got := ok[units.PercentagePoints](t)(gravity.LabelTolerance(c.c, volPct(c.v)))
+		near(t, c.c.String(), got.In(units.PercentagePoint), c.want, 0)
 		if c.c.String() != c.name {
 			t.Errorf("%q, not %q", c.c, c.name)
 		}
 	}
 	for _, c := range []gravity.Category{-1, 8} {
 		_, err := gravity.LabelTolerance(c, volPct(5))
-		refused(t, "category", err, "category")
-		if c.String() != "unknown category" {
+		unknown(t, err, "category of drink")
+		if _, err := c.MarshalText(); err == nil || !strings.HasPrefix(c.String(), "unknown") {
 			t.Error(c)
 		}
 	}

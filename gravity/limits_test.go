@@ -48,7 +48,6 @@ func TestLimitsOfStrength(t *testing.T) {
 		{of(gravity.StandardDrinks(litre(1), volPct(5), 3)), "measure", 3, 0, 2},
 		{of(gravity.LabelDrinks(-1)), "measures", -1, 0, 1e12},
 		{of(gravity.LabelTolerance(gravity.EUBeer, volPct(101))), "strength", 101, 0, 100},
-		{of(gravity.LabelTolerance(8, volPct(10))), "category", 8, 0, 7},
 		{of(gravity.RoundCaloriesUS(kcalOf(-1))), "energy", -1, 0, 1e6},
 		{of(solution(t, 95.5, 0.5, 4).EnergyUS(percent(2))), "ash", 2, 0, 0.5}, // the real extract
 		{of(solution(t, 90, 6, 4).EnergyUS(percent(2))), "ash", 2, 0, 1},

@@ -21,7 +21,7 @@ func TestMeasuredStrengthNearTheFloor(t *testing.T) {
 		return ok[gravity.Yield](t)(gravity.NewYield(e, c, 1+base.Water()-e-c-base.Residue(), base.Residue(), base.Water()))
 	}
 	wort := solution(t, 100-p, p, 0)
-	far := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(measured(t, wort.Gravity().SG(), u), measured(t, 1.004, u), base, part, 0)).Uncertainty().In(units.PercentVolume)
+	far := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(measured(t, wort.Gravity().SG(), u), measured(t, 1.004, u), base, part, 0)).Uncertainty().In(units.PercentagePoint)
 	draw := rand.New(rand.NewPCG(7, 0))
 	for _, left := range []float64{0, 0.02, 0.05} { // of the sugar
 		const n = 1500
@@ -38,7 +38,7 @@ func TestMeasuredStrengthNearTheFloor(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			off, stated := m.Value().In(units.PercentVolume)-s.ByVolume().In(units.PercentVolume), m.Uncertainty().In(units.PercentVolume)
+			off, stated := m.Value().In(units.PercentVolume)-s.ByVolume().In(units.PercentVolume), m.Uncertainty().In(units.PercentagePoint)
 			if math.Abs(off) <= 2*stated {
 				inside++
 			}
@@ -66,7 +66,7 @@ func TestMeasuredStrengthContinues(t *testing.T) {
 		m := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(measured(t, 1.0282, u), measured(t, fg, u), y, 0, 0))
 		// 34.2 thousandths are 4.60 % vol (problem "A strength from two readings"), so 0.1345 each:
 		// two readings 0.6 · 0.1345 · √2.
-		near(t, "u", m.Uncertainty().In(units.PercentVolume), 0.6*0.1345*math.Sqrt2, 0.004)
+		near(t, "u", m.Uncertainty().In(units.PercentagePoint), 0.6*0.1345*math.Sqrt2, 0.004)
 	}
 }
 
@@ -80,7 +80,7 @@ func TestMeasuredStrengthOfWater(t *testing.T) {
 		}
 		other := one
 		m, err := gravity.MeasuredStrength(one, other, y, 0.03, 0)
-		if v, u := m.Value().In(units.PercentVolume), m.Uncertainty().In(units.PercentVolume); err != nil || v != 0 || !(u > 0.1 && u < 0.2) {
+		if v, u := m.Value().In(units.PercentVolume), m.Uncertainty().In(units.PercentagePoint); err != nil || v != 0 || !(u > 0.1 && u < 0.2) {
 			t.Errorf("%v ± %v, %v", v, u, err)
 		}
 	}

@@ -134,7 +134,7 @@ func TestMeasuredStrength(t *testing.T) {
 	og, fg := measured(t, 1.038, 0.001), measured(t, 0.998, 0.001)
 	y := gravity.SugarWashYield(gravity.Sucrose)
 	m := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(og, fg, y, 0, 0))
-	u := m.Uncertainty().In(units.PercentVolume)
+	u := m.Uncertainty().In(units.PercentagePoint)
 	near(t, "0.001 in each is 0.2 % vol", u, 0.19, 0.02)
 	mc, failed, err := units.Simulate(func(x units.Trial) (units.StrengthByVolume, error) {
 		a, err := gravity.FromSG(units.At(x, &og).In(units.One))
@@ -151,21 +151,21 @@ func TestMeasuredStrength(t *testing.T) {
 	if err != nil || failed > 10 {
 		t.Fatal(failed, err)
 	}
-	near(t, "Monte Carlo u", mc.Uncertainty().In(units.PercentVolume), u, 0.02)
+	near(t, "Monte Carlo u", mc.Uncertainty().In(units.PercentagePoint), u, 0.02)
 	near(t, "Monte Carlo mean", mc.Value().In(units.PercentVolume), m.Value().In(units.PercentVolume), 0.02)
 	// a shared fault of the scale nearly drops out of the difference
 	shared := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(og, fg, y, 0, 1))
-	if s := shared.Uncertainty().In(units.PercentVolume); s > 0.1*u {
+	if s := shared.Uncertainty().In(units.PercentagePoint); s > 0.1*u {
 		t.Errorf("shared: %v of %v", s, u)
 	}
 	// the yield moves the strength, but between two gravities less than its own part
 	withYield := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(measured(t, 1.038, 0), measured(t, 0.998, 0), y, 0.03, 0))
-	part := withYield.Uncertainty().In(units.PercentVolume) / withYield.Value().In(units.PercentVolume)
+	part := withYield.Uncertainty().In(units.PercentagePoint) / withYield.Value().In(units.PercentVolume)
 	if part < 0.001 || part > 0.03 {
 		t.Errorf("3 %% of the yield: %v of the strength", part)
 	}
 	// may it support a label tolerance of ± 0.3 % vol?
-	c := ok[float64](t)(m.Capability(units.PercentVolume.Of(0.3)))
+	c := ok[float64](t)(m.Capability(units.PercentagePoint.Of(0.3)))
 	if c > 1 {
 		t.Errorf("capability %v: ± 0.001 twice does not support ± 0.3 %% vol", c)
 	}
@@ -185,7 +185,7 @@ func TestMeasuredStrength(t *testing.T) {
 
 func TestMeasuredGravity(t *testing.T) {
 	temp := ok[units.MeasuredTemperature](t)(units.Measure(celsius(30), units.KelvinDifference.Of(0.5)))
-	abv := ok[units.MeasuredStrength](t)(units.Measure(volPct(4.6), volPct(1)))
+	abv := ok[units.MeasuredStrength](t)(units.Measure(volPct(4.6), units.PercentagePoint.Of(1)))
 	m := ok[units.MeasuredNumber](t)(gravity.Hydrometer{}.MeasuredGravity(measured(t, 0.993, 0.0006), temp, abv))
 	g := ok[gravity.Gravity](t)(gravity.Hydrometer{}.Correct(0.993, celsius(30), volPct(4.6)))
 	near(t, "value", m.Value().In(units.One), g.SG(), 1e-15)
@@ -206,7 +206,7 @@ func TestRefractometer(t *testing.T) {
 	near(t, "gravity", g.Value().In(units.One), f.Gravity().SG(), 1e-9)
 	near(t, "strength", abv.Value().In(units.PercentVolume), f.ByVolume().In(units.PercentVolume), 1e-7)
 	near(t, "u of the gravity", g.Uncertainty().In(units.One), 0.0015, 0.0007)
-	near(t, "u of the strength", abv.Uncertainty().In(units.PercentVolume), 0.25, 0.12)
+	near(t, "u of the strength", abv.Uncertainty().In(units.PercentagePoint), 0.25, 0.12)
 	// the model alone is 0.14 °Bx
 	g0, _, err := gravity.Refractometer(measuredExtract(t, 9, 0), measuredExtract(t, read, 0), measured(t, 1, 0), y)
 	if err != nil {

@@ -39,7 +39,7 @@ func TestRefractometerUncertainty(t *testing.T) {
 		t.Fatal(err)
 	}
 	near(t, "u of the gravity", g.Uncertainty().In(units.One)/u[0], 1, 0.003)
-	near(t, "u of the strength", abv.Uncertainty().In(units.PercentVolume)/u[1], 1, 0.003)
+	near(t, "u of the strength", abv.Uncertainty().In(units.PercentagePoint)/u[1], 1, 0.003)
 	// the yield alone: a scale read without error and a model without error would leave it
 	g, _, err = gravity.Refractometer(measuredExtract(t, original, 0), measuredExtract(t, read, 0), measured(t, 1, 0), y)
 	if err != nil {

@@ -85,7 +85,7 @@ func TestOwnStrength(t *testing.T) {
 		e := 0.005 + float64(i)/1000
 		s := solution(t, 1-e, 0.03, e)
 		low, added, err := s.DiluteTo(s.ByVolume())
-		if err != nil || inKg(added) > 1e-12 || low.ByVolume().Minus(s.ByVolume()).In(units.PercentVolume) > 1e-12 {
+		if err != nil || inKg(added) > 1e-12 || low.ByVolume().Minus(s.ByVolume()).In(units.PercentagePoint) > 1e-12 {
 			t.Fatal(e, low, added, err)
 		}
 		a, b, _, err := gravity.BlendToStrength(water, s, s.ByVolume(), litre(1))

@@ -29,7 +29,7 @@ func TestMeasuredStrengthOfADryWash(t *testing.T) {
 			t.Errorf("%v: %v", fg, err)
 			continue
 		}
-		if v := m.Value().In(units.PercentVolume); math.Abs(v-4.55) > 0.1 || !(m.Uncertainty().In(units.PercentVolume) > 0.02) {
+		if v := m.Value().In(units.PercentVolume); math.Abs(v-4.55) > 0.1 || !(m.Uncertainty().In(units.PercentagePoint) > 0.02) {
 			t.Errorf("%v: %v", fg, m)
 		}
 	}

@@ -131,7 +131,7 @@ func StrengthCutaiaReal(original, real units.Extract) (units.StrengthByMass, err
 type StrengthMethod struct {
 	Name       string
 	Attenuated Attenuated
-	Difference units.StrengthByMass // from the default, [FromOriginalAndApparent]
+	Difference units.PercentagePoints // from the default, [FromOriginalAndApparent]
 }
 
 // StrengthMethods returns what each published method makes of original and apparent

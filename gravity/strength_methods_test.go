@@ -85,13 +85,13 @@ func TestStrengthMethodsByHand(t *testing.T) {
 // The sources differ by about 1 % in q, 0.1 in real extract.
 func TestStrengthMethodsSpread(t *testing.T) {
 	all, err := gravity.StrengthMethods(plato(12), plato(3))
-	if err != nil || len(all) != 6 || all[0].Difference.In(units.PercentMass) != 0 {
+	if err != nil || len(all) != 6 || all[0].Difference.In(units.PercentagePoint) != 0 {
 		t.Fatal(all, err)
 	}
 	for _, m := range all {
 		near(t, m.Name+" RE", m.Attenuated.RealExtract.In(units.DegreePlato), all[0].Attenuated.RealExtract.In(units.DegreePlato), 0.15)
 		near(t, m.Name+" A", m.Attenuated.ByMass.In(units.PercentMass), all[0].Attenuated.ByMass.In(units.PercentMass), 0.08)
-		near(t, m.Name, m.Difference.In(units.PercentMass), m.Attenuated.ByMass.In(units.PercentMass)-all[0].Attenuated.ByMass.In(units.PercentMass), 1e-12)
+		near(t, m.Name, m.Difference.In(units.PercentagePoint), m.Attenuated.ByMass.In(units.PercentMass)-all[0].Attenuated.ByMass.In(units.PercentMass), 1e-12)
 	}
 	if few, err := gravity.StrengthMethods(plato(22), plato(5)); err != nil || len(few) != 3 {
 		t.Error(few, err)

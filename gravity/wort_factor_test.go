@@ -67,7 +67,7 @@ func TestRefractometerInMaltWort(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	u, k := spread.Uncertainty().In(units.PercentVolume), known.Uncertainty().In(units.PercentVolume)
+	u, k := spread.Uncertainty().In(units.PercentagePoint), known.Uncertainty().In(units.PercentagePoint)
 	near(t, "in squares", u, math.Hypot(k, (strength(1.06)-strength(1.02))/2), 0.001)
 	near(t, "as the comment says", (strength(1.06)-strength(1.02))/2, 0.07, 0.005)
 	both := func(factor float64) float64 { // the original read with the same refractometer

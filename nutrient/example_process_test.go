@@ -240,7 +240,7 @@ func ExampleHeatRates() {
 		rise, _ := h.Rise(sugar, units.Litre.Of(60))
 		fmt.Printf("%s: %.0f kJ/kg, %s, %s if nothing cools it\n", h.Name(), h.KilojoulesPerKilogram(), q.Text(units.Kilojoule, 0), rise.Text(units.KelvinDifference, 1))
 	}
-	busy, _ := units.Times(sugar, nutrient.BusiestDay().Value.In(units.Fraction))
+	busy, _ := units.TryTimes(sugar, nutrient.BusiestDay().Value.In(units.Fraction))
 	w, _ := nutrient.UsualHeat().CoolingPower(busy, 24*time.Hour)
 	fmt.Println(w.Text(units.Watt, 0))
 	// Output:

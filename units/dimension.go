@@ -5,7 +5,7 @@ package units
 type Dimension interface {
 	mass | anhydrousMass | volume | temperature | temperatureDifference |
 		absolutePressure | gaugePressure | density |
-		strengthByVolume | strengthByMass | extract |
+		strengthByVolume | strengthByMass | percentagePoints | extract |
 		massConcentration | equivalentConcentration | calciumCarbonate | molarConcentration |
 		carbonDioxideVolumes | carbonDioxideContent |
 		energy | power | length | amount | conductivity | volumeFlow | share | pureNumber
@@ -21,6 +21,10 @@ type dimension struct {
 
 	// ambiguous maps a unit text with several meanings to what to write instead.
 	ambiguous map[string]string
+
+	// unsaid is the same, in small letters, for what names a unit well enough but leaves a
+	// number with it in doubt.
+	unsaid map[string]string
 }
 
 // most is the largest magnitude that Try and Parse take, in base units.
@@ -42,6 +46,7 @@ type (
 	density                 struct{}
 	strengthByVolume        struct{}
 	strengthByMass          struct{}
+	percentagePoints        struct{}
 	extract                 struct{}
 	massConcentration       struct{}
 	equivalentConcentration struct{}

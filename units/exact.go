@@ -1,6 +1,7 @@
 package units
 
 import (
+	"fmt"
 	"math"
 	"strings"
 
@@ -50,7 +51,7 @@ func ParseExact[Q interface{ Quantity[D, E] }, D, E Dimension](text string) (Exa
 	return Unit[D, E]{u: terms[0].unit}.Exact(n)
 }
 
-// Decimal returns the number; [Exact.Unit] tells its unit.
+// Decimal returns the number; [Exact.Unit] is its unit.
 func (x Exact[D, E]) Decimal() decimal.Decimal { return x.n }
 
 // Unit returns the unit of the number.
@@ -69,6 +70,11 @@ func (x Exact[D, E]) String() string { return x.n.String() + " " + x.u.Symbol() 
 // zero.
 func (x Exact[D, E]) Text(places int) string {
 	return x.n.StringFixed(int32(min(max(places, 0), largestExponent))) + " " + x.u.Symbol()
+}
+
+// Format lets package fmt print x as [Quantity.Format] prints a quantity, in its own unit.
+func (x Exact[D, E]) Format(f fmt.State, verb rune) {
+	format(f, verb, x, x.n.InexactFloat64(), x.u.Symbol())
 }
 
 // Plus returns x + y in the unit of x. y must have the same unit; otherwise the

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"math"
 
 	"github.com/shopspring/decimal"
 
@@ -150,9 +151,19 @@ func ExampleRangeError() {
 }
 
 func ExampleTimes() {
-	m, err := units.Times(units.Gram.Of(5), 40)
+	fmt.Println(units.Times(units.Gram.Of(5), 40))
+	// Output: 0.2 kg
+}
+
+func ExampleTryTimes() {
+	bottles := 40.0
+	m, err := units.TryTimes(units.Gram.Of(5), bottles)
 	fmt.Println(m, err)
-	// Output: 0.2 kg <nil>
+	_, err = units.TryTimes(m, math.Inf(1))
+	fmt.Println(err)
+	// Output:
+	// 0.2 kg <nil>
+	// units.TryTimes: mass +Inf kg outside -1e+15 kg to 1e+15 kg (what the quantity can be)
 }
 
 func ExampleRatio() {

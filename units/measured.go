@@ -1,8 +1,10 @@
 package units
 
 import (
+	"fmt"
 	"math"
 	"strconv"
+	"strings"
 )
 
 // Measured is a quantity with its standard uncertainty: one standard deviation of
@@ -18,12 +20,9 @@ type Measured[D, E Dimension] struct {
 type (
 	MeasuredNumber      = Measured[pureNumber, pureNumber]             // a specific gravity, a pH
 	MeasuredMass        = Measured[mass, mass]                         // a weighing
-	MeasuredVolume      = Measured[volume, volume]                     // a level in a vessel
 	MeasuredTemperature = Measured[temperature, temperatureDifference] // a thermometer
-	MeasuredStrength    = Measured[strengthByVolume, strengthByVolume] // a strength by volume
+	MeasuredStrength    = Measured[strengthByVolume, percentagePoints] // a strength by volume
 	MeasuredExtract     = Measured[extract, extract]                   // a saccharometer, a refractometer
-	MeasuredDensity     = Measured[density, density]                   // a density meter
-	MeasuredGauge       = Measured[gaugePressure, gaugePressure]       // a pressure gauge
 )
 
 // Measure returns a value with its standard uncertainty u.
@@ -87,7 +86,7 @@ func coverage(fn string, k float64) error {
 	return &RangeError{Func: fn, Quantity: "coverage factor", Value: k, Min: 0, Max: 10, Source: "JCGM 100:2008 6.2"}
 }
 
-// Capability tells whether a measurement is good enough for a tolerance of ± limit:
+// Capability says whether a measurement is good enough for a tolerance of ± limit:
 // limit over twice the standard uncertainty. From 1 up, the uncertainty at k = 2 is
 // inside the tolerance; a factory asks for 3 or more. It is 1000 at most.
 //
@@ -96,7 +95,7 @@ func coverage(fn string, k float64) error {
 //   - Range: a positive limit; otherwise the error is a [*RangeError].
 func (m Measured[D, E]) Capability(limit Quantity[E, E]) (float64, error) {
 	if !(limit.v > 0 && limit.v <= most) {
-		return 0, outside[E, E]("units.Measured.Capability", limit.v, 0, most)
+		return 0, &RangeError{Func: "units.Measured.Capability", Quantity: "tolerance", Value: limit.v, Unit: Unit[E, E]{}.Symbol(), Max: most, Source: "more than nothing"}
 	}
 	return min(limit.v/(2*m.u), 1000), nil
 }
@@ -119,6 +118,15 @@ func (m Measured[D, E]) Text(u Unit[D, E], places int, k float64) string {
 
 // String prints the value with its uncertainty at k = 2, that in three digits.
 func (m Measured[D, E]) String() string { return string(m.append(nil, 3)) }
+
+// Format lets package fmt print m: %v and %s are [Measured.String]; %f, %e and %g print
+// the value and its uncertainty at k = 2 with the precision asked for:
+// fmt.Sprintf("%.1f", m) is "4.6 ± 0.3 % vol (k = 2)".
+func (m Measured[D, E]) Format(f fmt.State, verb rune) {
+	spread := fmt.Sprintf(fmt.FormatString(f, verb), 2*m.u)
+	behind := strings.TrimSpace(plusMinus) + " " + strings.TrimSpace(spread)
+	format(f, verb, m, m.value.v, string(append(appendSymbol([]byte(behind), Unit[D, E]{}.Symbol()), coverageOpen+"2)"...)))
+}
 
 // append writes the value and twice its standard uncertainty, that in digits, -1 for as
 // many as read back.

@@ -26,8 +26,8 @@ func number(v float64) units.PureNumber { return units.One.Of(checked.Number(v))
 type measuredNumber = units.MeasuredNumber
 
 func TestMeasured(t *testing.T) {
-	m, err := units.Measure(units.PercentVolume.Of(4.63), units.PercentVolume.Of(0.149))
-	if err != nil || m.Value() != units.PercentVolume.Of(4.63) || m.Uncertainty() != units.PercentVolume.Of(0.149) {
+	m, err := units.Measure(units.PercentVolume.Of(4.63), units.PercentagePoint.Of(0.149))
+	if err != nil || m.Value() != units.PercentVolume.Of(4.63) || m.Uncertainty() != units.PercentagePoint.Of(0.149) {
 		t.Error(m, err)
 	}
 	if got := m.Text(units.PercentVolume, 1, 2); got != "4.6 ± 0.3 % vol (k = 2)" {
@@ -57,7 +57,7 @@ func TestMeasured(t *testing.T) {
 		if err != nil {
 			t.Error(err)
 		}
-		close(t, "expanded", u.In(units.PercentVolume), k*0.149, 1e-15)
+		close(t, "expanded", u.In(units.PercentagePoint), k*0.149, 1e-15)
 	}
 	// a temperature and its uncertainty are of two dimensions
 	w, err := units.Measure(units.Celsius.Of(20), units.KelvinDifference.Of(0.5))
@@ -99,20 +99,20 @@ func TestReadAndLimited(t *testing.T) {
 // May this support a label tolerance of ± 0.3 % vol?
 func TestCapability(t *testing.T) {
 	for _, c := range [][2]float64{{0.15, 1}, {0.1, 1.5}, {0.3, 0.5}, {0, 1000}} {
-		m, err := units.Measure(units.PercentVolume.Of(4.6), units.PercentVolume.Of(checked.Number(c[0])))
+		m, err := units.Measure(units.PercentVolume.Of(4.6), units.PercentagePoint.Of(checked.Number(c[0])))
 		if err != nil {
 			t.Fatal(err)
 		}
-		got, err := m.Capability(units.PercentVolume.Of(0.3))
+		got, err := m.Capability(units.PercentagePoint.Of(0.3))
 		if err != nil {
 			t.Error(err)
 		}
 		close(t, "capability", got, c[1], 1e-12)
-		got, err = m.Capability(units.PercentVolume.Of(0))
+		got, err = m.Capability(units.PercentagePoint.Of(0))
 		if got != 0 {
 			t.Errorf("%v beside an error", got)
 		}
-		isRange(t, err, "strength by volume", 0, 1e15)
+		isRange(t, err, "tolerance", 0, 1e15)
 	}
 }
 

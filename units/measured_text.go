@@ -41,7 +41,7 @@ func (m *Measured[D, E]) UnmarshalText(text []byte) error {
 	if why != "" {
 		return reject(s, dim, why)
 	}
-	of, why := find(unit, dim, table[D](), nil)
+	of, why := said(unit, dim, table[D](), nil)
 	if of == nil {
 		return reject(s, dim, why)
 	}

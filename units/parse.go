@@ -115,11 +115,11 @@ func split(text string, dim *dimension, known []*unit, bare *unit) ([]term, erro
 			return nil, reject(text, dim, "a space inside the number; leave it out")
 		}
 		name, next := rest, ""
-		u, why := find(name, dim, known, bare)
+		u, why := said(name, dim, known, bare)
 		if u == nil && dim.compound {
 			if i := nextTerm(rest); i > 0 {
 				name, next = strings.TrimSpace(rest[:i]), rest[i:]
-				u, why = find(name, dim, known, nil)
+				u, why = said(name, dim, known, nil)
 			}
 		}
 		if u == nil {
@@ -147,7 +147,7 @@ func nextTerm(s string) int {
 }
 
 // readNumber splits a number from the front of s and writes it with a decimal
-// point. why tells what is wrong with it.
+// point; why is what is wrong with it.
 func readNumber(s string) (number, rest, why string) {
 	neg := false
 	switch {
@@ -209,6 +209,14 @@ func readNumber(s string) (number, rest, why string) {
 		mantissa = "-" + mantissa
 	}
 	return mantissa + exponent, strings.TrimSpace(s[i:]), ""
+}
+
+// said is find for the unit behind a number.
+func said(name string, dim *dimension, known []*unit, bare *unit) (*unit, string) {
+	if why, ok := dim.unsaid[strings.ToLower(name)]; ok {
+		return nil, fmt.Sprintf("%q: %s", name, why)
+	}
+	return find(name, dim, known, bare)
 }
 
 // find looks a unit text up: as written, then with letter case ignored for

@@ -48,8 +48,9 @@ func TestParse(t *testing.T) {
 	reads[units.Temperature](t, units.Celsius, map[string]float64{"68 °F": 20, "68F": 20, "20 C": 20, "20 °C": 20, "293.15 K": 20, "-4 °F": -20, "−4 °F": -20, "- 4 °F": -20, "20 degrees Celsius": 20, "32 deg F": 0})
 	reads[units.TemperatureDifference](t, units.KelvinDifference, map[string]float64{"5 K": 5, "9 F°": 5, "-9 Δ°F": -5})
 	reads[units.GaugePressure](t, units.KilopascalGauge, map[string]float64{"12 psi": 12 * 6.894757293168361, "12 psig": 12 * 6.894757293168361, "1 bar": 100, "1 bar (gauge)": 100, "-20 kPa": -20})
-	reads[units.AbsolutePressure](t, units.Kilopascal, map[string]float64{"1 atm": 101.325, "29 psia": 29 * 6.894757293168361, "1013.25 hPa": 101.325, "2 bar": 200, "2 bar absolute": 200})
+	reads[units.AbsolutePressure](t, units.Kilopascal, map[string]float64{"1 atm": 101.325, "29 psia": 29 * 6.894757293168361, "1013.25 hPa": 101.325, "940 mbar": 94, "94 kPa abs": 94, "2 bar absolute": 200})
 	reads[units.StrengthByVolume](t, units.PercentVolume, map[string]float64{"4.6 % vol": 4.6, "4.6 %vol": 4.6, "4.6% ABV": 4.6, "4.6 %abv": 4.6})
+	reads[units.PercentagePoints](t, units.PercentagePoint, map[string]float64{"0.3 percentage points": 0.3, "-1 percentage point": -1})
 	reads[units.StrengthByMass](t, units.PercentMass, map[string]float64{"3.6 % mass": 3.6, "3.6 %ABW": 3.6})
 	reads[units.Extract](t, units.DegreePlato, map[string]float64{"12 °P": 12, "-2.2 °P": -2.2, "12 Brix": 12, "-65 °P": -65})
 	reads[units.MassConcentration](t, units.MilligramPerLitre, map[string]float64{"50 mg/L": 50, "50 ppm": 50, "1 g/l": 1000, "1 lb/1000 US gal": 119.82642731689663})
@@ -73,9 +74,10 @@ func TestParseRefuses(t *testing.T) {
 	refuses[units.Mass](t, map[string]string{"-3 kg": "outside", "1 t": "US and UK tons differ", "1 tsp": "weigh it", "3 lb -4 oz": "not one", "1 000 g": "a space inside the number", "3 lb 4": "no unit", "5 mL": "not one of its units", strings.Repeat("9", 40) + " kg": "outside"})
 	refuses[units.Temperature](t, map[string]string{"20": "say °C or °F", "20°": "say °C or °F", "-300 °C": "outside -273.15 °C to", "-460 °F": "outside -459.67 °F to", "5 °C 3 K": "not one of its units"})
 	refuses[units.TemperatureDifference](t, map[string]string{"5 °C": "20 °C is a temperature"})
-	refuses[units.AbsolutePressure](t, map[string]string{"12 psig": "an atmosphere (barometer or altitude) stands between them", "1 bar g": "gauge pressure", "-1 kPa": "outside"})
+	refuses[units.AbsolutePressure](t, map[string]string{"12 psig": "an atmosphere (barometer or altitude) stands between them", "1 bar g": "gauge pressure", "-1 hPa": "outside", "12 psi": "say absolute or gauge", "2 bar": "say absolute or gauge", "2 Bars": "say absolute or gauge", "83 kPa": "say absolute or gauge"})
 	refuses[units.GaugePressure](t, map[string]string{"12 psia": "absolute pressure and gauge pressure is wanted", "12 bar absolute": "absolute"})
 	refuses[units.StrengthByVolume](t, map[string]string{"5 %": "say % vol or % mass", "5 % mass": "strength by mass", "80 proof": "differs by country", "101 % vol": "outside 0 % vol to 100 % vol", "-1 % vol": "outside"})
+	refuses[units.PercentagePoints](t, map[string]string{"0.3 % vol": "4.6 % vol is a strength", "0.3 %": "say percentage points", "3 points": "points of gravity"})
 	refuses[units.StrengthByMass](t, map[string]string{"5 %": "say % mass or % vol", "5 % ABV": "strength by volume"})
 	refuses[units.CalciumCarbonate](t, map[string]string{"50 mg/L": "as CaCO3", "50 ppm": "as CaCO3"})
 	refuses[units.MassConcentration](t, map[string]string{"50 mg/L as CaCO3": "the mass of the ion itself", "2 mEq/L": "mg/L of the ion", "1 oz/gal": "oz/US gal"})
@@ -91,7 +93,7 @@ func TestParseRefuses(t *testing.T) {
 	refuses[units.Power](t, map[string]string{"1 hp": "say W"})
 }
 
-// ParseError tells the text, what was wanted and what to write.
+// ParseError names the text, what was wanted and what to write.
 func TestParseError(t *testing.T) {
 	_, err := units.Parse[units.Volume]("5 gal")
 	const want = `"5 gal" is not a volume: "gal": say US gal or imp gal: 3.785411784 L or 4.54609 L`

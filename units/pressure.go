@@ -4,6 +4,10 @@ package units
 //
 // In: Kilopascal.Of(4.2), [Unit.Try], Parse[AbsolutePressure](text). Out: q.In(Kilopascal). Methods: [Quantity].
 //
+// Text has to say "absolute" where a gauge shows the same unit: "12 psi", "2 bar" and
+// "80 kPa" are refused by [Parse], "1013 hPa", "940 mbar" and "1 atm" are taken. A unit by
+// itself ([Unit.Find]) may leave it out, as its dimension says it.
+//
 // The psi is exact: the pound-force on the square inch, 8896443230521/1290320000 Pa (NIST Special Publication 811 (2008) appendix B).
 type AbsolutePressure = Quantity[absolutePressure, absolutePressure]
 
@@ -24,7 +28,10 @@ var (
 var theAbsolutePressure = &dimension{
 	name: "absolute pressure", min: 0, max: most,
 	ambiguous: otherBasis("g", "gauge", "absolute"),
+	unsaid:    map[string]string{"psi": bareGauge, "lbf/in²": bareGauge, "lbf/in2": bareGauge, "bar": bareGauge, "bars": bareGauge, "kpa": bareGauge, "kilopascal": bareGauge, "kilopascals": bareGauge},
 }
+
+const bareGauge = "say absolute or gauge: a gauge shows this unit above the atmosphere, and an absolute pressure is wanted"
 
 func (absolutePressure) describe() *dimension { return theAbsolutePressure }
 func (absolutePressure) table() []*unit {

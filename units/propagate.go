@@ -37,15 +37,15 @@ func At[D, E Dimension](x Trial, m *Measured[D, E]) Quantity[D, E] {
 	return Quantity[D, E]{v: v}
 }
 
-// Correlation says how two inputs go together: two readings on one instrument share
-// its error. R is from −1 to 1.
+// Correlation is the correlation coefficient R of two inputs: two readings on one
+// instrument share its error. R is from −1 to 1.
 type Correlation struct {
 	A, B Input
 	R    float64
 }
 
 // Propagate returns f of the measured inputs with the standard uncertainty that
-// theirs give it. The inputs are independent; see [PropagateCorrelated].
+// theirs give it. The inputs are independent; for others see [PropagateCorrelated].
 //
 //		strength, err := units.Propagate(func(x units.Trial) (units.StrengthByVolume, error) {
 //			return abv(units.At(x, &original), units.At(x, &final))
@@ -56,13 +56,13 @@ type Correlation struct {
 //	    the value to the other side counts.
 //	  - Range: up to 100 inputs. Errors: what f returns at the values, or on both sides
 //	    of one of them; a [*RangeError] if f is not a finite number.
-//	  - Uncertainty: first order. Where f bends within the uncertainty of an input, see
-//	    [Simulate].
+//	  - Uncertainty: first order. Where f is nonlinear within the uncertainty of an input,
+//	    see [Simulate].
 func Propagate[R, RE Dimension](f func(Trial) (Quantity[R, RE], error), inputs ...Input) (Measured[R, RE], error) {
 	return propagate("units.Propagate", f, nil, inputs)
 }
 
-// PropagateCorrelated is [Propagate] for inputs that go together.
+// PropagateCorrelated is [Propagate] for correlated inputs.
 //
 //   - Source: JCGM 100:2008 5.2.2, eq. 13 (16 with correlation coefficients).
 //   - Range: correlation coefficients from −1 to 1 between inputs given; otherwise
@@ -176,8 +176,8 @@ func correlations(fn string, with []Correlation, inputs []Input) ([][]float64, e
 }
 
 // Simulate returns the mean and standard deviation of f over n draws of the
-// inputs, each normal and independent: the check of [Propagate] where f bends.
-// Draws where f fails are left out; failed tells how many. The same seed gives the
+// inputs, each normal and independent: the check of [Propagate] where f is
+// nonlinear. Draws where f fails are left out; failed is how many. The same seed gives the
 // same draws.
 //
 //   - Source: JCGM 101:2008, propagation of distributions by a Monte Carlo method,

@@ -1,6 +1,10 @@
 package units
 
-import "cmp"
+import (
+	"cmp"
+
+	"example.org/zymase/internal/checked"
+)
 
 // Quantity is a number of a dimension D, for example a [Mass]. E is the
 // dimension of a difference of two such quantities: for most dimensions D
@@ -31,7 +35,9 @@ func (q Quantity[D, E]) Plus(r Quantity[E, E]) Quantity[D, E] {
 }
 
 // Minus returns the difference q - r: Mass - Mass is a Mass, Temperature -
-// Temperature a TemperatureDifference. It may be negative.
+// Temperature a TemperatureDifference. It may be negative. A negative mass, volume or
+// concentration prints ("-1 kg"), but is not written as text or JSON and not read: see
+// [Quantity.AppendText].
 func (q Quantity[D, E]) Minus(r Quantity[D, E]) Quantity[E, E] {
 	return Quantity[E, E]{v: bounded(q.v - r.v)}
 }
@@ -42,14 +48,19 @@ func (q Quantity[D, E]) Compare(r Quantity[D, E]) int { return cmp.Compare(q.v, 
 // IsZero reports whether q is zero base units.
 func (q Quantity[D, E]) IsZero() bool { return q.v == 0 }
 
-// Times returns k·q for a difference-like quantity (a mass, a volume, a
-// temperature difference; not a temperature). The error is a [*RangeError] if k
-// is NaN or infinite, or if the product is out of the range that [Unit.Try]
-// accepts; a product of either sign is allowed.
-func Times[D Dimension](q Quantity[D, D], k float64) (Quantity[D, D], error) {
+// Times returns k·q, where k is a constant, for a quantity that adds (a mass, a volume, a
+// temperature difference; not a temperature). For a k known at run time see [TryTimes].
+func Times[D Dimension](q Quantity[D, D], k checked.Number) Quantity[D, D] {
+	return Quantity[D, D]{v: bounded(q.v * float64(k))}
+}
+
+// TryTimes returns k·q as [Times] does. The error is a [*RangeError] if k is NaN or
+// infinite, or if the product is beyond 1e15 base units; a product of either sign is
+// allowed.
+func TryTimes[D Dimension](q Quantity[D, D], k float64) (Quantity[D, D], error) {
 	v := q.v * k
 	if !(v >= -most && v <= most) {
-		return Quantity[D, D]{}, outside[D, D]("units.Times", v, -most, most)
+		return Quantity[D, D]{}, outside[D, D]("units.TryTimes", v, -most, most)
 	}
 	return Quantity[D, D]{v: v}, nil
 }

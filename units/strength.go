@@ -2,14 +2,15 @@ package units
 
 // StrengthByVolume is the volume of ethanol at 20 °C in 100 volumes of the liquid
 // at 20 °C, stored in % vol (OIML R 22, definition of alcoholic strength by volume).
+// Two strengths do not add; their difference is [PercentagePoints].
 //
 // In: PercentVolume.Of(4.2), [Unit.Try], Parse[StrengthByVolume](text). Out: q.In(PercentVolume). Methods: [Quantity].
-type StrengthByVolume = Quantity[strengthByVolume, strengthByVolume]
+type StrengthByVolume = Quantity[strengthByVolume, percentagePoints]
 
 // Units of [StrengthByVolume].
 var (
 	// PercentVolume (% vol): the base unit.
-	PercentVolume = define[strengthByVolume, strengthByVolume]("% vol", 1, 1, "%vol", "% vol.", "% ABV", "%ABV", "ABV", "% by volume", "vol%", "% v/v", "%v/v", "% alc. vol", "% alc/vol")
+	PercentVolume = define[strengthByVolume, percentagePoints]("% vol", 1, 1, "%vol", "% vol.", "% ABV", "%ABV", "ABV", "% by volume", "vol%", "% v/v", "%v/v", "% alc. vol", "% alc/vol")
 )
 
 var theStrengthByVolume = &dimension{
@@ -29,15 +30,15 @@ func (strengthByVolume) table() []*unit {
 }
 
 // StrengthByMass is the mass of ethanol in 100 masses of the liquid, stored in
-// % mass.
+// % mass. Two strengths do not add; their difference is [PercentagePoints].
 //
 // In: PercentMass.Of(4.2), [Unit.Try], Parse[StrengthByMass](text). Out: q.In(PercentMass). Methods: [Quantity].
-type StrengthByMass = Quantity[strengthByMass, strengthByMass]
+type StrengthByMass = Quantity[strengthByMass, percentagePoints]
 
 // Units of [StrengthByMass].
 var (
 	// PercentMass (% mass): the base unit.
-	PercentMass = define[strengthByMass, strengthByMass]("% mass", 1, 1, "%mass", "% ABW", "%ABW", "ABW", "% by mass", "% by weight", "% w/w", "%w/w", "% m/m")
+	PercentMass = define[strengthByMass, percentagePoints]("% mass", 1, 1, "%mass", "% ABW", "%ABW", "ABW", "% by mass", "% by weight", "% w/w", "%w/w", "% m/m")
 )
 
 var theStrengthByMass = &dimension{
@@ -52,6 +53,32 @@ var theStrengthByMass = &dimension{
 func (strengthByMass) describe() *dimension { return theStrengthByMass }
 func (strengthByMass) table() []*unit {
 	return []*unit{PercentMass.u}
+}
+
+// PercentagePoints is the difference of two strengths, or the uncertainty of one.
+//
+// In: PercentagePoint.Of(0.3), [Unit.Try], Parse[PercentagePoints](text). Out: q.In(PercentagePoint). Methods: [Quantity].
+type PercentagePoints = Quantity[percentagePoints, percentagePoints]
+
+// Units of [PercentagePoints].
+var (
+	// PercentagePoint (percentage points): from 4.2 to 4.6 % vol it is 0.4 of them.
+	PercentagePoint = define[percentagePoints, percentagePoints]("percentage points", 1, 1, "percentage point")
+)
+
+var thePercentagePoints = &dimension{
+	name: "difference of strengths", min: -most, max: most,
+	ambiguous: map[string]string{
+		"%":      "say percentage points: 5 % of a strength is another thing",
+		"% vol":  "a difference is in percentage points; 4.6 % vol is a strength",
+		"% mass": "a difference is in percentage points; 3.7 % mass is a strength",
+		"points": "say percentage points; points of gravity are another thing",
+	},
+}
+
+func (percentagePoints) describe() *dimension { return thePercentagePoints }
+func (percentagePoints) table() []*unit {
+	return []*unit{PercentagePoint.u}
 }
 
 // Extract is the mass of dissolved solids in 100 masses of the liquid, counted as

@@ -14,7 +14,7 @@ func (q Quantity[D, E]) Text(u Unit[D, E], places int) string {
 }
 
 // String prints q in its base unit with the shortest number that reads back as
-// q: "4.2 kg".
+// q: "4.2 kg". What [Parse] refuses (a difference below zero) it prints too: "-1 kg".
 func (q Quantity[D, E]) String() string { return string(q.append(nil)) }
 
 func (q Quantity[D, E]) append(b []byte) []byte {
@@ -38,14 +38,19 @@ func (q Quantity[D, E]) MarshalText() ([]byte, error) { return q.AppendText(nil)
 // the number in the base unit with the width and precision asked for, and the unit:
 // fmt.Sprintf("%.1f", q) is "4.2 kg".
 func (q Quantity[D, E]) Format(f fmt.State, verb rune) {
+	format(f, verb, q, q.v, Unit[D, E]{}.Symbol())
+}
+
+// format prints a text, or a number with what stands behind it.
+func format(f fmt.State, verb rune, text fmt.Stringer, number float64, behind string) {
 	switch verb {
 	case 'v', 's', 'q':
-		fmt.Fprintf(f, fmt.FormatString(f, verb), q.String())
+		fmt.Fprintf(f, fmt.FormatString(f, verb), text.String())
 	case 'f', 'F', 'e', 'E', 'g', 'G':
-		fmt.Fprintf(f, fmt.FormatString(f, verb), q.v)
-		f.Write(appendSymbol(nil, Unit[D, E]{}.Symbol()))
+		fmt.Fprintf(f, fmt.FormatString(f, verb), number)
+		f.Write(appendSymbol(nil, behind))
 	default:
-		fmt.Fprintf(f, "%%!%c(%s)", verb, q.String())
+		fmt.Fprintf(f, "%%!%c(%s)", verb, text.String())
 	}
 }
 

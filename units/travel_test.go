@@ -34,7 +34,7 @@ func TestValuesTravel(t *testing.T) {
 			Mass: units.Gram.Of(draw("g", 0, 1e6)),
 			Air:  must[units.Atmosphere](t)(units.Barometer(units.Kilopascal.Of(draw("kPa", 20, 110)))),
 			Strength: must[units.MeasuredStrength](t)(units.Measure(units.PercentVolume.Of(draw("% vol", 0, 100)),
-				must[units.StrengthByVolume](t)(units.PercentVolume.Try(wide(0, 3))))),
+				must[units.PercentagePoints](t)(units.PercentagePoint.Try(wide(0, 3))))),
 			Warm: must[units.MeasuredTemperature](t)(units.Measure(units.Fahrenheit.Of(draw("°F", -100, 250)),
 				must[units.TemperatureDifference](t)(units.KelvinDifference.Try(wide(0, 3))))),
 			Weighed: must[units.ExactMass](t)(units.ParseExact[units.Mass](fmt.Sprintf("%.1f g", wide(0, 1e4)))),
@@ -92,7 +92,7 @@ func TestMeasuredText(t *testing.T) {
 		{"4.6 ± 0 % vol (k = 2)", 4.6, 0},
 	} {
 		var m units.MeasuredStrength
-		if err := m.UnmarshalText([]byte(r.text)); err != nil || m.Value().In(units.PercentVolume) != r.value || math.Abs(m.Uncertainty().In(units.PercentVolume)-r.u) > 1e-15 {
+		if err := m.UnmarshalText([]byte(r.text)); err != nil || m.Value().In(units.PercentVolume) != r.value || math.Abs(m.Uncertainty().In(units.PercentagePoint)-r.u) > 1e-15 {
 			t.Errorf("%q: %v %v", r.text, m, err)
 		}
 	}
@@ -184,7 +184,7 @@ func ExampleQuantity_Format() {
 }
 
 func ExampleMeasured_MarshalText() {
-	strength, err := units.Measure(units.PercentVolume.Of(4.6), units.PercentVolume.Of(0.15))
+	strength, err := units.Measure(units.PercentVolume.Of(4.6), units.PercentagePoint.Of(0.15))
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -192,4 +192,16 @@ func ExampleMeasured_MarshalText() {
 	text, err := json.Marshal(strength)
 	fmt.Println(string(text), err)
 	// Output: "4.6 ± 0.3 % vol (k = 2)" <nil>
+}
+
+func ExampleMeasured_Format() {
+	m, err := units.Measure(units.PercentVolume.Of(4.63), units.PercentagePoint.Of(0.149))
+	fmt.Printf("%.1f; %v %v\n", m, m, err)
+	// Output: 4.6 ± 0.3 % vol (k = 2); 4.63 ± 0.298 % vol (k = 2) <nil>
+}
+
+func ExampleExact_Format() {
+	x, err := units.ParseExact[units.Mass]("12.40 g")
+	fmt.Printf("%v; %.1f %v\n", x, x, err)
+	// Output: 12.4 g; 12.4 g <nil>
 }

@@ -9,6 +9,10 @@ import (
 
 // Unit is a unit of the dimension D: [Kilogram], [USGallon], [Fahrenheit]. The
 // zero Unit is the base unit of the dimension.
+//
+// The units of this package are variables, as Go has no constants of a type that does not
+// add or take a plain number. Nothing assigns to them: Kilogram = Gram would compile, and
+// make every mass of the program wrong.
 type Unit[D, E Dimension] struct {
 	_ [0]*D
 	_ [0]*E
@@ -39,11 +43,13 @@ func (u Unit[D, E]) def() *unit {
 	return u.u
 }
 
-// Of returns x units, where x is a constant: Kilogram.Of(4.2). A number known
-// only at run time does not compile here; use [Unit.Try].
+// Of returns x units, where x is a constant: Kilogram.Of(4.2). A variable does not
+// compile here; use [Unit.Try].
 //
-// The parameter's type is internal to the module. Go turns an untyped constant
-// into it by itself, and nothing else can be passed from outside.
+// The parameter's type is internal to the module, and Go turns an untyped constant into
+// it by itself. That guards against mistakes, not against intent: a generic function can
+// be made to convert any float64. Of checks nothing, so Kilogram.Of(-3) is -3 kg, as a
+// difference can be; a function that takes a mass refuses it.
 func (u Unit[D, E]) Of(x checked.Number) Quantity[D, E] {
 	d := u.def()
 	if d.base {

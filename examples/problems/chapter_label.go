@@ -98,7 +98,7 @@ func caloriesOfABeer() Problem {
 		Work: func(w *Working) {
 			beer := must(gravity.NewSolution(units.Gram.Of(90), units.Gram.Of(5.78), units.Gram.Of(4.22)))
 			e := must(beer.EnergyUS(units.Percent.Of(0.1)))
-			can := must(units.Times(e, units.USFluidOunce.Of(12).In(units.Millilitre)/100))
+			can := must(units.TryTimes(e, units.USFluidOunce.Of(12).In(units.Millilitre)/100))
 			w.Step("In 100 mL %s; EU law would have %s.", e.Text(units.Kilocalorie, 2), beer.EnergyEU().Kilocalories.Text(units.Kilocalorie, 0))
 			w.Step("A US food label would print %s.", must(gravity.RoundCaloriesUS(can)).Text(units.Kilocalorie, 0))
 			w.Answer("100 mL", e.In(units.Kilocalorie), 1, "kcal", 52.61, 0.05)
@@ -123,7 +123,7 @@ func mayTheLabelSaySo() Problem {
 				print float64
 			}{{"seltzer", gravity.EUOther, units.PercentVolume.Of(4.6), 0.3}, {"beer of 5.0", gravity.EUBeer, units.PercentVolume.Of(5), 0.5},
 				{"beer of 7.0", gravity.EUBeer, units.PercentVolume.Of(7), 1.0}, {"cider", gravity.EUCider, units.PercentVolume.Of(6.5), 1.0}} {
-				w.Answer(row.name, must(gravity.LabelTolerance(row.c, row.label)).In(units.PercentVolume), 1, "% vol", row.print, 0)
+				w.Answer(row.name, must(gravity.LabelTolerance(row.c, row.label)).In(units.PercentagePoint), 1, "% vol", row.print, 0)
 			}
 			w.Caution(nutrient.CheckTheLaw)
 		},

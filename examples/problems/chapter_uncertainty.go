@@ -103,10 +103,10 @@ func strengthWithDoubt() Problem {
 			w.Step("From the readings alone %s, with the yield %s.", readings.Text(units.PercentVolume, 2, 1), both.Text(units.PercentVolume, 2, 1))
 			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 3, 1))
 			label := must(gravity.LabelTolerance(gravity.EUOther, both.Value()))
-			w.Step("EU law allows ± %s on such a label; at k = 2 the doubt is %s. Capability %.1f, where 1 is just enough.", label.Text(units.PercentVolume, 1),
-				must(both.Expanded(2)).Text(units.PercentVolume, 2), must(both.Capability(label)))
+			w.Step("EU law allows ± %.1f %% vol on such a label; at k = 2 the doubt is %.2f %% vol. Capability %.1f, where 1 is just enough.", label.In(units.PercentagePoint),
+				must(both.Expanded(2)).In(units.PercentagePoint), must(both.Capability(label)))
 			w.Answer("strength", both.Value().In(units.PercentVolume), 2, "% vol", 4.33, 0.02)
-			w.Answer("doubt from the readings", readings.Uncertainty().In(units.PercentVolume), 3, "% vol", 0.114, 0.006)
+			w.Answer("doubt from the readings", readings.Uncertainty().In(units.PercentagePoint), 3, "% vol", 0.114, 0.006)
 		},
 	}
 }
@@ -147,29 +147,24 @@ func twoWitnesses() Problem {
 		Source: Source{ByHand, "Weights 1/0.0225 = 44.444 and 1/0.0100 = 100: (44.444 × 4.60 + 100 × 4.80)/144.444 = 4.7385; u = 1/√144.444 = 0.08321. " +
 			"They are 0.20 apart with a doubt of √(0.0225 + 0.0100) = 0.1803, which is 1.1 of it: no quarrel."},
 		Work: func(w *Working) {
-			mean, verdicts, err := units.CrossCheck(
-				claim("hydrometer", must(units.Measure(units.PercentVolume.Of(4.60), units.PercentVolume.Of(0.15)))),
-				claim("distillation", must(units.Measure(units.PercentVolume.Of(4.80), units.PercentVolume.Of(0.10)))))
+			mean, deviations, err := units.CrossCheck(
+				must(units.Measure(units.PercentVolume.Of(4.60), units.PercentagePoint.Of(0.15))),
+				must(units.Measure(units.PercentVolume.Of(4.80), units.PercentagePoint.Of(0.10))))
 			must(mean, err)
-			for _, v := range verdicts {
-				agree := "they agree"
-				if v.Disagrees {
+			for i, method := range []string{"hydrometer", "distillation"} {
+				off, agree, side := math.Abs(deviations[i]), "they agree", "above"
+				if off > 2 {
 					agree = "they do not agree"
 				}
-				side := "above"
-				if v.Deviation < 0 {
+				if deviations[i] < 0 {
 					side = "below"
 				}
-				w.Step("The %s is %.2f standard uncertainties %s the other: %s.", v.Claim.Method, math.Abs(v.Deviation), side, agree)
+				w.Step("The %s is %.2f standard uncertainties %s the other: %s.", method, off, side, agree)
 			}
 			w.Answer("best value", mean.Value().In(units.PercentVolume), 3, "% vol", 4.7385, 0.0005)
-			w.Answer("its doubt", mean.Uncertainty().In(units.PercentVolume), 4, "% vol", 0.08321, 0.00005)
+			w.Answer("its doubt", mean.Uncertainty().In(units.PercentagePoint), 4, "% vol", 0.08321, 0.00005)
 		},
 	}
-}
-
-func claim[D, E units.Dimension](method string, value units.Measured[D, E]) units.Claim[D, E] {
-	return units.Claim[D, E]{Method: method, Value: value}
 }
 
 func scaleUnderTheFermenter() Problem {

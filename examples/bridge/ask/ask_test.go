@@ -25,7 +25,7 @@ func TestQuestion(t *testing.T) {
 		want   float64
 		err    string
 	}{
-		{"all", []string{"pressure", "2 bar", "altitude", "0"}, 98.675, ""},
+		{"all", []string{"pressure", "2 bar absolute", "altitude", "0"}, 98.675, ""},
 		{"a default", []string{"pressure", "201.325"}, 100, ""},
 		{"another way to write the name", []string{"Pressure", "201.325"}, 100, ""},
 		{"missing", []string{"altitude", "0"}, 0, "pressure is missing; pressure_gauge_from_absolute takes pressure (kPa absolute), altitude (m) [0 if left out]"},

@@ -141,7 +141,7 @@ func gravityLabels() []Function {
 			call: func(in, out []float64) error {
 				v := as(units.PercentVolume, in[1])
 				t, err := gravity.LabelTolerance(gravity.Category(in[0]), v)
-				out[0], out[1] = t.In(units.PercentVolume), gravity.LabelStrength(v).In(units.PercentVolume)
+				out[0], out[1] = t.In(units.PercentagePoint), gravity.LabelStrength(v).In(units.PercentVolume)
 				return err
 			},
 		},

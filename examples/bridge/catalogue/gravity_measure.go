@@ -162,7 +162,7 @@ func gravityMeasurements() []Function {
 				if err != nil {
 					return err
 				}
-				out[0], out[1] = v.Value().In(units.PercentVolume), v.Uncertainty().In(units.PercentVolume)
+				out[0], out[1] = v.Value().In(units.PercentVolume), v.Uncertainty().In(units.PercentagePoint)
 				return nil
 			},
 		},

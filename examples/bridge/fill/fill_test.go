@@ -110,10 +110,10 @@ func TestRun(t *testing.T) {
 		},
 		{
 			"a cell with its own unit",
-			"pressure (bar),altitude (m)\n200 kPa,0\n\"201,325 kPa\",0\n",
+			"pressure (bar),altitude (m)\n200 kPa absolute,0\n\"201,325 kPa\",0\n",
 			Options{},
 			"pressure (bar),altitude (m),gauge_pressure (kPa gauge),error\n" +
-				"200 kPa,0,98.675,\n" +
+				"200 kPa absolute,0,98.675,\n" +
 				"\"201,325 kPa\",0,,pressure: ~\n",
 			Count{2, 1},
 		},

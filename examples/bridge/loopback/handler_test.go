@@ -59,7 +59,7 @@ func TestAnswers(t *testing.T) {
 		gauge + "pressure=201.325":                                               "100",
 		gauge + "pressure=201,325":                                               "100",
 		gauge + "pressure=201325e-3":                                             "100",
-		gauge + "pressure=2.01325%20bar":                                         "100",
+		gauge + "pressure=2.01325%20bar%20absolute":                              "100",
 		gauge + "altitude=0%20m&pressure=0":                                      "-101.325",
 		gauge + "pressure=201.325&as=xml":                                        `<r><v name="gauge_pressure" unit="kPa gauge">100</v></r>`,
 		gauge + "pressure=201.325&as=xml&output=gauge_pressure&unit=bar%20gauge": `<r><v name="gauge_pressure" unit="bar gauge">1</v></r>`,

@@ -33,7 +33,7 @@ func TestYeastGrownByItsNitrogen(t *testing.T) {
 	perGram := left / 12 * 46.07
 	law := 7.892 / 16.83 // the wine law: 1 % vol, 7.892 g/L, from 16.83 g/L of hexose
 	near(t, "without losses", p.Balance.ByAtoms.In(units.PercentVolume)/p.Strength.In(units.PercentVolume), perGram/law, 0.004)
-	if more := p.Balance.ByAtoms.Minus(p.Strength); more.Compare(p.Uncertainty.Planned) > 0 {
+	if more := p.Balance.ByAtoms.Minus(p.Strength); more.In(units.PercentagePoint) > p.Uncertainty.Planned.In(units.PercentVolume) {
 		t.Errorf("%v more is beyond ± %v", more, p.Uncertainty.Planned)
 	}
 }

@@ -72,10 +72,10 @@ func (m *maker) uncertainties() error {
 	if err != nil {
 		return err
 	}
-	if u.ByHydrometer, err = measured.Expanded(2); err != nil {
+	if u.ByHydrometer, err = expanded(measured.Uncertainty().In(units.PercentagePoint)); err != nil {
 		return err
 	}
-	if u.Capability, err = measured.Capability(units.PercentVolume.Of(labelTolerance)); err != nil {
+	if u.Capability, err = measured.Capability(units.PercentagePoint.Of(labelTolerance)); err != nil {
 		return err
 	}
 	u.Supports = u.Capability >= 1
@@ -129,8 +129,8 @@ func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
 	if err != nil {
 		return none, err
 	}
-	u := of.Uncertainty().In(units.PercentVolume) * m.batch.strength / base.ByVolume().In(units.PercentVolume)
-	return units.Measure(m.plan.Strength, units.PercentVolume.Of(checked.Number(u)))
+	u := of.Uncertainty().In(units.PercentagePoint) * m.batch.strength / base.ByVolume().In(units.PercentVolume)
+	return units.Measure(m.plan.Strength, units.PercentagePoint.Of(checked.Number(u)))
 }
 
 // kegContent propagates thermometer and gauge through the solubility, and adds that of
