@@ -31,6 +31,7 @@ var floors = map[string]int{
 	"internal/documents": 0, // tests of the documents alone
 	"gravity":            1,
 	"water":              1,
+	"water/mash":         1,
 	"water/must":         1,
 	"carbonation":        2,
 	"nutrient":           2,
@@ -55,6 +56,7 @@ var inside = map[string][]string{
 	"internal/chemistry": {"units"},
 	"internal/choice":    {"units"},
 	"internal/limit":     {"units"},
+	"water/mash":         {"water"},
 	"water/must":         {"water"},
 	"internal/published": {"units", "internal/numeric", "internal/checked", "internal/limit"},
 }

@@ -1,0 +1,132 @@
+package mash
+
+import (
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
+	"example.org/zymase/water"
+)
+
+// Dose is what brings a mash to a pH.
+type Dose struct {
+	Mass, Low, High units.Mass // of the pure acid, or of the base as weighed; the band is that of the mash
+	Parts           []Part     // what the band is made of, in g
+	Water           water.Profile
+	Cautions        caution.List
+}
+
+// What whoever doses must know.
+const (
+	Acid    caution.Caution = "acid: Concentrated acid burns: goggles, gloves, and the acid into the water, never water into the acid; food grade only."
+	Measure caution.Caution = "measure: A mash is not known this well: add half, stir, measure a cooled sample, then the rest."
+	Slow    caution.Caution = "slow: Chalk hardly dissolves in a mash without CO2: much of it stays powder."
+)
+
+// WithAcid returns the acid that brings the mash to a pH below its own.
+//
+// Errors are a [*units.RangeError]: a pH outside 4 to 7 or above what the mash has; more than
+// 200 mmol of acid in a litre; and those of [Mash.PH].
+//
+//   - Source: as [Mash.PH]; the acid gives the protons that it has given up at that pH.
+//   - Uncertainty: the band, which is often as wide as the dose.
+func (m Mash) WithAcid(a water.Acid, ph float64) (Dose, error) {
+	const fn = "mash.Mash.WithAcid"
+	gram := a.MolarMass() / 1000 // for a mmol
+	return m.dose(fn, ph, -1, gram, func(p water.Profile, x float64) (water.Profile, error) {
+		return p.AddAcid(units.Litre.Of(1), a, units.Millimole.Of(checked.Number(x)))
+	}, caution.List{Acid, Measure})
+}
+
+// WithBase returns the bicarbonate, lime or other base that brings the mash to a pH above its
+// own. Lime brings its calcium with it.
+//
+// Errors are a [*units.RangeError]: a material that brings no alkalinity, a pH outside 4 to 7 or below what
+// the mash has, more than 200 mEq in a litre; and those of [Mash.PH].
+//
+//   - Source: as [Mash.PH].
+//   - Uncertainty: the band.
+func (m Mash) WithBase(b material.Material, ph float64) (Dose, error) {
+	const fn = "mash.Mash.WithBase"
+	perGram := b.Composition().Alkalinity.In(units.Fraction) * 1000 / (chemistry.O + chemistry.H)
+	if err := limit.Check(fn, "alkalinity of the base", perGram, "mEq/g", 1e-3, 100, "a salt that brings alkalinity"); err != nil {
+		return Dose{}, err
+	}
+	gram := 1 / perGram // for a mEq
+	return m.dose(fn, ph, 1, gram, func(p water.Profile, x float64) (water.Profile, error) {
+		return p.Add(units.Litre.Of(1), b.Dose(units.Gram.Of(checked.Number(x*gram))))
+	}, b.Cautions().With(Measure).WithIf(b == material.Chalk(), Slow))
+}
+
+const mostDose = 200 // mmol or mEq in a litre
+
+// dose finds how much in each litre brings the mash to a pH; up is 1 for a base, -1 for an
+// acid, and gram is what a unit of it weighs.
+func (m Mash) dose(fn string, ph, up, gram float64, add func(water.Profile, float64) (water.Profile, error), said caution.List) (Dose, error) {
+	if err := limit.Check(fn, "pH wanted", ph, "", leastPH, mostPH, "a mash"); err != nil {
+		return Dose{}, err
+	}
+	s, err := m.prepare(fn)
+	if err != nil {
+		return Dose{}, err
+	}
+	var after water.Profile
+	var failed error
+	over := func(x float64) float64 {
+		var err error
+		if after, err = add(s.water, x); err == nil {
+			var lacks float64
+			if lacks, err = s.lacking(after, ph); err == nil {
+				return -up * lacks
+			}
+		}
+		failed = limit.Named(fn, err)
+		return math.NaN()
+	}
+	find := func() (float64, error) {
+		here := over(0)
+		if failed != nil || here >= 0 {
+			return 0, failed // nothing to do with the unknowns as they are
+		}
+		high := 1.0
+		for failed == nil && over(high) < 0 {
+			if high >= mostDose {
+				return 0, limit.Check(fn, "dose", 2*high, "mmol/L", 0, mostDose, "a mash")
+			}
+			high = min(2*high, mostDose)
+		}
+		if failed != nil {
+			return 0, failed
+		}
+		x, err := numeric.Root(over, 0, high, 1e-9)
+		if failed != nil {
+			err = failed
+		}
+		return x * gram * s.litres, err
+	}
+	here, err := s.ph()
+	if err != nil {
+		return Dose{}, err
+	}
+	low, high := leastPH, here
+	if up > 0 {
+		low, high = here, mostPH
+	}
+	if err := limit.Check(fn, "pH wanted", ph, "", low, high, "what the mash comes to without it"); err != nil {
+		return Dose{}, err
+	}
+	e, err := s.estimate(find)
+	if err != nil {
+		return Dose{}, err
+	}
+	if over(e.Value / gram / s.litres); failed != nil {
+		return Dose{}, failed
+	}
+	mass := func(g float64) units.Mass { return units.Gram.Of(checked.Number(max(0, g))) }
+	return Dose{Mass: mass(e.Value), Low: mass(e.Low), High: mass(e.High), Parts: e.Parts, Water: after, Cautions: said}, nil
+}
