@@ -29,12 +29,14 @@ var floors = map[string]int{
 	"internal/numeric":   0,
 	"internal/published": 0,
 	"internal/documents": 0, // tests of the documents alone
+	"internal/ferments":  0, // measured ferments
 	"gravity":            1,
 	"water":              1,
 	"water/mash":         1,
 	"water/must":         1,
 	"carbonation":        2,
 	"nutrient":           2,
+	"nutrient/kinetics":  2,
 }
 
 // floor returns the floor of a package; all of examples is floor 3.
