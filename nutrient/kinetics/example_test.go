@@ -46,10 +46,10 @@ func Example() {
 	}
 	// Output:
 	// The pace is a model's of grape must; outside what it was fitted to: sugar (265 to 300 g/L). Trust readings before it.
-	// 95 % used after 3.8 days, nine in ten within 1.8 to 8.4
-	// 95 % used after 5.3 days, nine in ten within 3.1 to 10.2
-	// 95 % used after 5.6 days, nine in ten within 3.9 to 10.1
-	// 95 % used after 5.4 days, nine in ten within 4.3 to 7.9
+	// 95 % used after 3.7 days, nine in ten within 1.7 to 8.0
+	// 95 % used after 5.2 days, nine in ten within 3.1 to 9.5
+	// 95 % used after 5.5 days, nine in ten within 3.8 to 9.3
+	// 95 % used after 5.4 days, nine in ten within 4.2 to 7.6
 }
 
 // What the pace alone says: when a third is used, and the hour that gives most gas and heat.
@@ -109,7 +109,7 @@ func ExampleForecast_Stalled() {
 	// false 0s
 	// false 0s
 	// true 48h0m0s
-	// stays below 90 %: 30 %
+	// stays below 90 %: 27 %
 	// read again after 216h0m0s
 	// not as planned: false faster: false
 }

@@ -86,8 +86,12 @@ func (f *Fit) When(used units.Share) (Times, error) {
 	var histogram [cells]float64
 	sum := 0.0
 	share := used.In(units.Fraction)
+	end, ripe := 0.0, 0.0
 	each(func(i int, n node, _ float64) {
-		if h := n.hour(f.pace, share, f.ripeMiddle); h <= horizon.Hours() {
+		if n.end != end {
+			end, ripe = n.end, f.pace.ripeFor(share/n.end)
+		}
+		if h := n.hour(f.pace, ripe, f.ripeMiddle); h <= horizon.Hours() {
 			x := (math.Log(math.Max(h, 0.5)) - low) / (high - low) * cells
 			histogram[int(math.Min(math.Max(x, 0), cells-1))] += f.weights[i]
 			sum += f.weights[i]
@@ -99,7 +103,7 @@ func (f *Fit) When(used units.Share) (Times, error) {
 	for i := range histogram {
 		histogram[i] /= sum
 	}
-	const blur = 0.05 // of the logarithm: a step of the grid of paces, and replicates
+	const blur = 0.07 // of the logarithm: a step of the grid of paces, and replicates
 	q := quantiles(smooth(histogram[:], blur/(high-low)*cells))
 	at := func(x float64) time.Duration {
 		return time.Duration(math.Min(math.Exp(low+x*(high-low)), horizon.Hours()) * float64(time.Hour))

@@ -78,12 +78,12 @@ func (b bin) mean() (hour, used, variance float64, ok bool) {
 //   - ends: the share at which it stays; 1 to 5 % of commercial ferments are abnormal
 //     (Hernandez, Leon & Urtubia 2015); the rest of the spread is what is not known of the
 //     sugar that ferments.
-const paceWidth, paceCount = 0.42, 31
+const paceWidth, paceCount = 0.42, 19
 
 var (
-	lags  = [...]weighted{{0, 0.5}, {3, 0.2}, {6, 0.15}, {12, 0.1}, {24, 0.05}}
-	tails = [...]weighted{{0.8, 0.2}, {1.2, 0.35}, {1.8, 0.3}, {2.6, 0.1}, {3.8, 0.05}}
-	ends  = [...]weighted{{1.03, 0.15}, {1, 0.5}, {0.96, 0.2}, {0.9, 0.1}, {0.75, 0.02}, {0.5, 0.02}, {0.25, 0.01}}
+	lags  = [...]weighted{{0, 0.5}, {4, 0.3}, {10, 0.15}, {24, 0.05}}
+	tails = [...]weighted{{0.8, 0.2}, {1.3, 0.4}, {2, 0.3}, {3.2, 0.1}}
+	ends  = [...]weighted{{1.02, 0.25}, {1, 0.45}, {0.95, 0.2}, {0.85, 0.06}, {0.5, 0.03}, {0.25, 0.01}}
 )
 
 type weighted struct{ value, weight float64 }
@@ -96,16 +96,17 @@ type node struct{ speed, lag, tail, end float64 }
 // middle is the share from which the tail counts.
 const middle = 0.5
 
-// each calls do with every node and its weight of the prior.
+// each calls do with every node and its weight of the prior. Nodes of one end follow each
+// other, so that what belongs to an end alone is worked out once.
 func each(do func(i int, n node, prior float64)) {
 	i := 0
-	for k := range paceCount {
-		z := 2.4 * (2*float64(k)/(paceCount-1) - 1) // standard deviations
-		for _, lag := range lags {
-			for _, tail := range tails {
-				for _, end := range ends {
-					do(i, node{math.Exp(z * paceWidth), lag.value, tail.value, end.value},
-						math.Exp(-z*z/2)*lag.weight*tail.weight*end.weight)
+	for _, end := range ends {
+		for k := range paceCount {
+			z := 2.4 * (2*float64(k)/(paceCount-1) - 1) // standard deviations
+			speed, prior := math.Exp(z*paceWidth), end.weight*math.Exp(-z*z/2)
+			for _, lag := range lags {
+				for _, tail := range tails {
+					do(i, node{speed, lag.value, tail.value, end.value}, prior*lag.weight*tail.weight)
 					i++
 				}
 			}
@@ -122,12 +123,11 @@ func (n node) share(p *Pace, ripe, ripeMiddle float64) float64 {
 	return n.end * p.shareAt(r)
 }
 
-// hour is when a node has used a share; infinite if never.
-func (n node) hour(p *Pace, share, ripeMiddle float64) float64 {
-	r := p.ripeFor(share / n.end)
-	if r > ripeMiddle {
-		r = ripeMiddle + (r-ripeMiddle)*n.tail
+// hour is when a node has used what takes the pace some ripe hours; infinite if never.
+func (n node) hour(p *Pace, ripe, ripeMiddle float64) float64 {
+	if ripe > ripeMiddle {
+		ripe = ripeMiddle + (ripe-ripeMiddle)*n.tail
 	}
-	h, _ := p.hourAt(r/n.speed + n.lag)
+	h, _ := p.hourAt(ripe/n.speed + n.lag)
 	return h
 }

@@ -265,6 +265,29 @@ func BenchmarkFit(b *testing.B) {
 	}
 }
 
+func BenchmarkNewPace(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := kinetics.NewPace(wash(), at(20)); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkWhen(b *testing.B) {
+	p, err := kinetics.NewPace(wash(), at(20))
+	if err != nil {
+		b.Fatal(err)
+	}
+	f := kinetics.NewForecast(p).Fit()
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := f.When(share(0.99)); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
 func BenchmarkAdd(b *testing.B) {
 	p, err := kinetics.NewPace(wash(), at(20))
 	if err != nil {

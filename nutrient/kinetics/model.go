@@ -19,7 +19,7 @@ const (
 	uptakeAt0, uptakeSlope       = (-2.30 - 2.98) / 2, 0.0771
 	deathAt0, deathLin, deathSq  = -9.81, -0.108, 0.00478
 	cellsAt0, cellsSlope         = 3.50, -0.00361
-	nitrogenHalf, sugarHalf      = -4.73, 2.33 // ln Kn, ln Ks
+	nitrogenHalf, sugarHalf      = 0.00883, 10.3 // Kn, Ks: ln Kn = -4.73, ln Ks = 2.33
 	ethanolOfSugar               = 0.55
 	deathVertex                  = 11.3           // °C: below it the quadratic would rise again
 	leastNitrogen, mostNitrogen  = 70.0, 277.0    // mg/L: the table begins at 70; beyond 277 = 1/0.00361 more nitrogen would grow fewer cells
@@ -69,8 +69,8 @@ func newLiquid(sugar, nitrogen, yeast float64) (l liquid, cells float64) {
 // change is what an hour changes, at these rates.
 func (l liquid) change(r rates, cells float64) liquid {
 	nitrogen, sugar := math.Max(l.nitrogen, 0), math.Max(l.sugar, 0)
-	growth := r.growth * nitrogen / (math.Exp(nitrogenHalf) + nitrogen)
-	ethanol := r.uptake * sugar / (math.Exp(sugarHalf) + sugar) * l.active
+	growth := r.growth * nitrogen / (nitrogenHalf + nitrogen)
+	ethanol := r.uptake * sugar / (sugarHalf + sugar) * l.active
 	return liquid{
 		active:   (growth - r.death*l.ethanol) * l.active,
 		nitrogen: -growth * l.active / cells,

@@ -45,8 +45,12 @@ func NewPace(s Start, temperatures ...Hold) (*Pace, error) {
 	p := &Pace{start: s, holds: append([]Hold(nil), temperatures...)}
 	hours := int(horizon.Hours())
 	p.ripe = make([]float64, hours+1)
+	last, inAnHour := math.NaN(), 0.0
 	for h := range hours {
-		p.ripe[h+1] = p.ripe[h] + speed(p.temperature(float64(h)+0.5))
+		if t := p.temperature(float64(h) + 0.5); t != last {
+			last, inAnHour = t, speed(t)
+		}
+		p.ripe[h+1] = p.ripe[h] + inAnHour
 	}
 	p.integrate()
 	return p, nil
