@@ -66,6 +66,8 @@ var cautionsOf = []struct{ words, steps string }{
 	{"minerals and no vitamins", "feed-1 pitch"},
 	{"before you rely on a limit", "feed-1 pitch"},
 	{"The pH", "pH"},
+	{"even pace", "wait"},
+	{"The days from", "wait"},
 	{"CO2 is heavier", "wait"},
 	{"fresh air", "wait"},
 	{"Finished means", "wait"},

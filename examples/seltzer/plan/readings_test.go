@@ -146,12 +146,12 @@ func TestReadingsMoveTheDays(t *testing.T) {
 		}
 		return ""
 	}
-	if got := on(p, "about dry"); got != "2027-03-14" {
+	if got := on(p, "about dry"); got != "2027-03-15" {
 		t.Errorf("dry on %s", got)
 	}
-	// Two thirds used after 8 d: by a lag of half a day and an even pace planned at 5.5 d.
+	// Two thirds used after 8 d, three times as slow as foreseen: the rest is late as well.
 	r.Readings = []plan.Reading{read(8*day, p.Gravity.TwoThirdsUsed)}
-	if got := on(made(t, r), "about dry"); got != "2027-03-16" {
+	if got := on(made(t, r), "about dry"); got != "2027-03-23" {
 		t.Errorf("late: dry on %s", got)
 	}
 	r.Readings = []plan.Reading{read(5*day, p.Gravity.Floor), read(7*day, p.Gravity.Floor)}
@@ -164,7 +164,7 @@ func TestReadingsMoveTheDays(t *testing.T) {
 	for _, c := range stalled.Cautions {
 		found = found || strings.HasPrefix(c, "The days from")
 	}
-	if !found || on(stalled, "about dry") != "2027-03-14" {
+	if !found || on(stalled, "about dry") != "2027-03-15" {
 		t.Errorf("%q", stalled.Cautions)
 	}
 }

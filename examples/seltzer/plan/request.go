@@ -138,10 +138,10 @@ type Instruments struct {
 	Gauge       *units.GaugePressure         `json:"gauge,omitempty"`       // right to within this
 }
 
-// Schedule says when it starts and how long the ferment is thought to take.
+// Schedule says when it starts and, if you have an idea, how long the ferment takes with you.
 type Schedule struct {
-	Start   string   `json:"start"` // a day, 2026-12-05
-	Ferment Duration `json:"ferment"`
+	Start   string   `json:"start"`             // a day, 2026-12-05
+	Ferment Duration `json:"ferment,omitempty"` // left out, the pace comes from the wash alone
 }
 
 // Room is where the fermenter stands.

@@ -6,7 +6,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/kinetics"
 	"example.org/zymase/units"
 )
 
@@ -18,7 +18,7 @@ const (
 	steadyFor   = 3 * day  // gravity unchanged before packing
 	kegRest     = 10 * day // at the set pressure: 7 to 14 days, supplier articles (read)
 	bottleRest  = 14 * day // to condition, near 20 °C
-	peakOverAll = 2.0      // busiest hour against the mean hour of a ferment
+	peakOverAll = 2.0      // busiest hour against the mean hour of a ferment whose pace is not known
 )
 
 // schedule estimates when what is due. Sugar used decides, not the clock.
@@ -31,9 +31,12 @@ func (m *maker) schedule() error {
 	if err != nil {
 		return &RequestError{Field: "schedule.start", Value: fmt.Sprintf("%q", s.Start), Allowed: "a day as 2026-12-05"}
 	}
-	whole := time.Duration(s.Ferment)
-	if whole < 2*day || whole > 120*day {
-		return &RequestError{Field: "schedule.ferment", Value: s.Ferment.String(), Allowed: "2 d to 120 d"}
+	if d := time.Duration(s.Ferment); d != 0 && (d < 2*day || d > 89*day) {
+		return &RequestError{Field: "schedule.ferment", Value: s.Ferment.String(), Allowed: "2 d to 89 d, or left out"}
+	}
+	when, err := m.timetable()
+	if err != nil {
+		return err
 	}
 	add := func(at time.Duration, what, sign string) {
 		m.plan.Schedule = append(m.plan.Schedule, Event{Day: start.Add(at).Format(dateForm), What: what, Sign: sign})
@@ -43,23 +46,25 @@ func (m *maker) schedule() error {
 		if i == 0 {
 			continue
 		}
-		at, err := nutrient.EstimatedTime(n.Used, whole)
+		at, err := when(n.Used)
 		if err != nil {
 			return err
 		}
-		add(at, fmt.Sprintf("nutrient, addition %d", i+1), fmt.Sprintf("by gravity %.4f", n.Gravity))
+		add(at.Median, fmt.Sprintf("nutrient, addition %d", i+1), fmt.Sprintf("by gravity %.4f", n.Gravity))
 	}
-	half, err := nutrient.EstimatedTime(units.Percent.Of(50), whole)
+	half, err := when(units.Percent.Of(50))
 	if err != nil {
 		return err
 	}
-	add(half, "measure the pH", "half of the sugar is used")
-	if whole, err = m.slipped(whole); err != nil {
+	add(half.Median, "measure the pH", "half of the sugar is used")
+	end, err := when(units.Percent.Of(dry))
+	if err != nil {
 		return err
 	}
-	add(whole, "about dry", fmt.Sprintf("gravity near %.4f", m.plan.Gravity.Floor))
-	packs := whole + steadyFor
-	add(packs, "pack", "the same gravity over three days, at or near the floor")
+	end = m.dated(end)
+	add(end.Median, "about dry", fmt.Sprintf("gravity near %.4f", m.plan.Gravity.Floor)+between(start, end, 0))
+	packs := end.Median + steadyFor
+	add(packs, "pack", "the same gravity over three days, at or near the floor"+between(start, end, steadyFor))
 	for i, p := range m.plan.Packs {
 		if m.recipe.packs[i].Content.still {
 			continue
@@ -73,26 +78,23 @@ func (m *maker) schedule() error {
 	return nil
 }
 
-// slipped is when the ferment is dry by its readings: it is as late then as the last of them
-// found it. A ferment that stands still is dated no more.
-func (m *maker) slipped(whole time.Duration) (time.Duration, error) {
+// dated is the end of the ferment as its readings leave it. One that stands still is dated no
+// more, and one that is done ended with its last reading at the latest.
+func (m *maker) dated(end kinetics.Times) kinetics.Times {
 	s := m.plan.State
 	if s == nil || len(s.Points) == 0 {
-		return whole, nil
+		return end
 	}
-	last := s.Points[len(s.Points)-1]
+	last := time.Duration(s.Points[len(s.Points)-1].After)
 	switch s.State {
 	case Stalled, Doubtful, NotBegun:
 		m.caution("The days from \"about dry\" on are those of the plan: the readings do not tell when this ferment ends.")
-		return whole, nil
 	case Finished:
-		return min(whole, time.Duration(last.After)), nil
+		return kinetics.Times{Low90: last, Low50: last, Median: last, High50: last, High90: last}
+	default:
+		end.Low90, end.Median, end.High90 = max(end.Low90, last), max(end.Median, last), max(end.High90, last)
 	}
-	expected, err := nutrient.EstimatedTime(last.Used, whole)
-	if err != nil {
-		return 0, err
-	}
-	return max(time.Duration(last.After), whole+time.Duration(last.After)-expected), nil
+	return end
 }
 
 // room is the fresh air that the ferment asks for.
@@ -101,12 +103,8 @@ func (m *maker) room() error {
 	if r == nil {
 		return nil
 	}
-	whole := 7 * day
-	if m.req.Schedule != nil {
-		whole = time.Duration(m.req.Schedule.Ferment)
-	}
 	total := kg(m.batch.made.CO2)
-	peak := peakOverAll * total / whole.Hours()
+	peak := m.hourlyPeak() * total
 	const limitPPM, freshPPM = 5000, 420 // OSHA 29 CFR 1910.1000, 8 h mean; outside air in 2024
 	v, err := carbonation.Ventilate(kilograms(peak), r.Volume, m.req.Fermenter.Temperature, limitPPM, freshPPM, m.air)
 	if err != nil {

@@ -149,11 +149,11 @@ var whys = map[Figure]Why{
 		"u² = Σ (∂f/∂x · u(x))²; yield 3 %, sugar by its spread, scale step/√12, level; hydrometer division/√12 a reading, with the yield; solubility 5 %; k = 2",
 		"JCGM 100:2008 (GUM) eq. 10; JCGM 106:2012 for the label"},
 	FigureSchedule: {
-		"half a day of lag, then the same sugar each hour: an estimate; the gravity decides",
-		"common practice, no source"},
+		"sugar used against time by growth on nitrogen, uptake and loss by alcohol; readings and your own time narrow it; the gravity decides",
+		"Coleman, Fish & Block 2007, as read second-hand; width: published forecasts are off by a factor of two"},
 	FigureRoom: {
-		"fresh air = gas given off / (limit − outside air), well mixed; peak twice the mean",
-		"balance of a room; 5000 ppm: OSHA 29 CFR 1910.1000; peak: common practice, no source"},
+		"fresh air = gas given off / (limit − outside air), well mixed; peak: the fastest hour of the pace",
+		"balance of a room; 5000 ppm: OSHA 29 CFR 1910.1000; pace: Coleman, Fish & Block 2007, as read second-hand"},
 	FigureCost: {
 		"whole packs times price; decimal, nothing rounded",
 		"the prices given"},

@@ -1,0 +1,118 @@
+package plan
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"time"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/kinetics"
+	"example.org/zymase/units"
+)
+
+// What counts as dry in a date: the gravity is then within some 0.0003 of the floor.
+const dry = 99 // % of the fermentable sugar
+
+// A timetable says when a share of the sugar is used.
+type timetable func(used units.Share) (kinetics.Times, error)
+
+// pace is that of the wash as pitched; an error where the model does not reach.
+func (m *maker) pace() (*kinetics.Pace, error) {
+	n, y := m.plan.Nutrient, m.plan.Yeast
+	const gramPerBillion = 0.04 // 4e-11 g a cell: Coleman et al. 2007, as read second-hand
+	yeast := y.Cells * gramPerBillion / n.Volume.In(units.Litre)
+	start := kinetics.Start{Sugar: n.Sugar, Nitrogen: n.Brought, Yeast: units.GramPerLitre.Of(checked.Number(yeast))}
+	if m.unforeseen() != "" && n.Brought.Compare(n.Need) < 0 {
+		start.Nitrogen = n.Need // what malt, juice and honey bring is not counted: taken as enough
+	}
+	if a := m.plan.Acidity; len(a.Points) > 1 {
+		// Sour washes are slow: what it comes to when two thirds are used.
+		start.PH = math.Max(a.Points[len(a.Points)-2].PH, 2.5)
+	}
+	return kinetics.NewPace(start, kinetics.Hold{Temperature: m.req.Fermenter.Temperature})
+}
+
+// timetable is the forecast by the pace of the wash, by how long the brewer thinks it takes, if
+// that is given, and by the readings. Where no pace is known it is an even one.
+func (m *maker) timetable() (timetable, error) {
+	thought := time.Duration(m.req.Schedule.Ferment)
+	p, err := m.pace()
+	if err == nil { // and it gets there
+		_, err = p.When(units.Percent.Of(dry))
+	}
+	if outside, ok := errors.AsType[*units.RangeError](err); ok {
+		if thought == 0 {
+			return nil, &RequestError{Field: "schedule.ferment", Value: "missing", Allowed: "how long it takes with you: the model of a ferment's pace does not reach this wash: " + reason(outside)}
+		}
+		m.caution("The days are by an even pace: the model of a ferment's pace does not reach this wash. The gravity decides.")
+		return even(thought), nil
+	} else if err != nil {
+		return nil, err
+	}
+	f := kinetics.NewForecast(p)
+	if thought > 0 {
+		if err := think(f, p, thought); err != nil {
+			return nil, &RequestError{Field: "schedule.ferment", Value: m.req.Schedule.Ferment.String(), Allowed: reason(err), Err: err}
+		}
+	}
+	if s := m.plan.State; s != nil && s.State == Fermenting {
+		for _, r := range s.Points {
+			u := 50 * r.Uncertainty.In(units.PercentVolume) / s.Final.In(units.PercentVolume) // k = 2
+			if err := f.Add(time.Duration(r.After), r.Used, units.Percent.Of(checked.Number(math.Min(math.Max(u, 1), 50)))); err != nil {
+				return nil, err
+			}
+		}
+	}
+	return f.Fit().When, nil
+}
+
+// think takes in how long the brewer thinks the ferment takes: two rough readings, of a pace
+// drawn out or in to that time.
+func think(f *kinetics.Forecast, p *kinetics.Pace, whole time.Duration) error {
+	half, err := p.When(units.Percent.Of(50))
+	if err != nil {
+		return err
+	}
+	end, err := p.When(units.Percent.Of(95))
+	if err != nil {
+		return err
+	}
+	middle := time.Duration(float64(half) * float64(whole) / float64(end))
+	if err := f.Add(middle, units.Percent.Of(50), units.Percent.Of(10)); err != nil {
+		return err
+	}
+	return f.Add(whole, units.Percent.Of(95), units.Percent.Of(10))
+}
+
+// even is the pace of a ferment that uses as much each hour, after half a day of lag.
+func even(whole time.Duration) timetable {
+	return func(used units.Share) (t kinetics.Times, err error) {
+		t.Median, err = nutrient.EstimatedTime(used, whole)
+		t.Low50, t.High50, t.Low90, t.High90 = t.Median, t.Median, t.Median, t.Median
+		return t, err
+	}
+}
+
+// hourlyPeak is the most of its gas that the ferment gives in an hour, as a share of all.
+func (m *maker) hourlyPeak() float64 {
+	if p, err := m.pace(); err == nil {
+		_, most := p.Fastest()
+		return most.In(units.Fraction)
+	}
+	whole := 7 * day
+	if m.req.Schedule != nil && m.req.Schedule.Ferment > 0 {
+		whole = time.Duration(m.req.Schedule.Ferment)
+	}
+	return peakOverAll / whole.Hours()
+}
+
+// between is how a range of days is written in the sign of an event.
+func between(start time.Time, t kinetics.Times, more time.Duration) string {
+	low, high := start.Add(t.Low90+more).Format(dateForm), start.Add(t.High90+more).Format(dateForm)
+	if low == high {
+		return ""
+	}
+	return fmt.Sprintf("; nine in ten from %s to %s", low, high)
+}
