@@ -59,9 +59,8 @@ func (d *acidDose) set(s *solution, x float64) {
 
 // adjust takes a step of Newton to the dose that gives the alkalinity of the state,
 // and returns the relative change.
-func (d *acidDose) adjust(s *solution, way int) float64 {
-	alk, _ := s.alkalinity(way)
-	x := max(0, min(beyond*mostAcid, d.x+(s.alk-alk)/d.slope(s)))
+func (d *acidDose) adjust(s *solution) float64 {
+	x := max(0, min(beyond*mostAcid, d.x+(s.alk-s.alkalinity())/d.slope(s)))
 	move := math.Abs(x-d.x) / (x + math.Abs(d.alk) + s.hydrogen)
 	d.set(s, x)
 	return move
@@ -142,7 +141,8 @@ func (p Profile) acidPerLitre(fn string, a Acid, ph float64, co2 CO2Loss) (units
 	if err := limit.Check(fn, "CO2 pressure", co2.kPa, "kPa", 0, mostGas, "Weiss 1974, second virial coefficient"); err != nil {
 		return none, Profile{}, err
 	}
-	s := p.solution()
+	var s solution
+	p.fillSolution(&s)
 	most, way := p.ph+trifle, byCarbon
 	if co2.lost {
 		way = byGas
@@ -163,7 +163,7 @@ func (p Profile) acidPerLitre(fn string, a Acid, ph float64, co2 CO2Loss) (units
 		return none, Profile{}, err
 	}
 	if d.x == 0 {
-		if alk, _ := s.alkalinity(way); alk > s.alk+trifle {
+		if s.alkalinity() > s.alk+trifle {
 			// The water is below that pH once its CO2 has left.
 			e, err := p.rest(fn, co2)
 			if err == nil && ph > e.PH()+lightly {
@@ -177,6 +177,6 @@ func (p Profile) acidPerLitre(fn string, a Acid, ph float64, co2 CO2Loss) (units
 	mmol := d.x / molal
 	p.acidify(a, mmol)
 	p.ph = ph
-	p.carbon = s.free[partCO3] * s.carbonPerCO3() / molal
+	p.carbon = s.free[partCO3] * s.held(partCO3) / molal
 	return units.MillimolePerLitre.Of(checked.Number(mmol)), p, nil
 }

@@ -160,7 +160,8 @@ func TestAcidBelowTarget(t *testing.T) {
 func TestNoAcid(t *testing.T) {
 	for _, alk := range []float64{3, 30, 106.75, 107, 108, 109, 110} {
 		p := water(1, map[Ion]float64{Calcium: 0.1, Zinc: 10, Copper: 10, Fluoride: 10, Acetate: 17783, Sorbate: 10}, alk, 0, 1.5)
-		e, err := p.closed("test")
+		var e Equilibrium
+		err := e.closed("test", &p)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -40,7 +40,7 @@ func (e *Equilibrium) alkalinityAt(p *Profile, ph float64, co2 units.AbsolutePre
 	if err := s.atPH(fn, byGas, nil); err != nil {
 		return none, err
 	}
-	alk, _ := s.alkalinity(byGas)
+	alk := s.alkalinity()
 	if err := limit.Check(fn, "alkalinity at this pH", alk/molal, "mEq/L", -mostAlkalinity, mostAlkalinity, waterSource); err != nil {
 		return none, err
 	}

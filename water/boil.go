@@ -40,8 +40,8 @@ func (p Profile) BoiledAt(boiling units.Temperature, air units.Atmosphere) (Boil
 	}
 	p.t = min(t, hottest)
 	gas := AirCO2(air)
-	clear, err := p.under(fn, gas)
-	if err != nil {
+	var clear Equilibrium
+	if err := clear.under(fn, &p, gas); err != nil {
 		return Boil{}, err
 	}
 	rest, err := p.settleMineral(fn, Calcite, CO2LostTo(gas), false)

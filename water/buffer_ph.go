@@ -50,7 +50,7 @@ func WashBuffer(w Wash, t units.Temperature) (units.EquivalentConcentration, err
 	return e.BufferCapacity(), nil
 }
 
-func (w *Wash) equilibrium(t units.Temperature) (Equilibrium, error) {
+func (w *Wash) equilibrium(t units.Temperature) (e Equilibrium, err error) {
 	const fn = "water.WashPH"
 	sid := w.StrongIons.In(units.MilliequivalentPerLitre)
 	if err := limit.Check(fn, "strong-ion difference", sid, "mEq/L", -mostAlkalinity, mostAlkalinity, waterSource); err != nil {
@@ -82,5 +82,6 @@ func (w *Wash) equilibrium(t units.Temperature) (Equilibrium, error) {
 			return Equilibrium{}, err
 		}
 	}
-	return p.under(fn, w.CO2)
+	err = e.under(fn, &p, w.CO2)
+	return e, err
 }

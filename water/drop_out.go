@@ -102,9 +102,11 @@ func (p Profile) less(fn string, m Mineral, x float64, co2 CO2Loss) (Equilibrium
 }
 
 // rest is the equilibrium with the CO2 kept or lost.
-func (p *Profile) rest(fn string, co2 CO2Loss) (Equilibrium, error) {
+func (p *Profile) rest(fn string, co2 CO2Loss) (e Equilibrium, err error) {
 	if co2.lost {
-		return p.under(fn, units.Kilopascal.Of(checked.Number(co2.kPa)))
+		err = e.under(fn, p, units.Kilopascal.Of(checked.Number(co2.kPa)))
+	} else {
+		err = e.closed(fn, p)
 	}
-	return p.closed(fn)
+	return e, err
 }

@@ -30,27 +30,36 @@ func (p *Profile) solution() (s solution) {
 }
 
 func (p *Profile) fillSolution(s *solution) {
-	get := func(i Ion) float64 { return p.mg[i] * ionTable[i].perMg }
+	s.alk = p.alk * molal
+	s.unreported = -s.alk
 	for c := partCa; c < partCount; c++ {
-		if c != partCO3 {
-			s.total[c] = get(partTable[c].ion)
-		}
+		f := &plan.free[c]
+		s.total[c] = p.mg[f.ion] * f.perMg
+		s.unreported += s.total[c] * f.inProfile
 	}
-	for _, i := range [...]Ion{Iron, Manganese, Zinc, Copper, Chloride, Nitrate, Nitrite, Fluoride} {
-		if p.mg[i] > 0 {
-			z := float64(ionTable[i].charge)
-			n := get(i)
-			s.inertCharge += z * n
-			s.inertStrength += n * z * z / 2
-		}
+	s.total[partCO3] = p.carbon * molal
+	for i := range inert {
+		f := &inert[i]
+		n := p.mg[f.ion] * f.perMg
+		s.inertCharge += n * f.charge
+		s.inertStrength += n * f.charge * f.charge / 2
 	}
-	s.alk, s.total[partCO3] = p.alk*molal, p.carbon*molal
-	s.unreported = s.inertCharge - s.alk
-	for c := partCa; c < partCount; c++ {
-		if c != partCO3 {
-			s.unreported += s.total[c] * float64(c.charge()+partTable[c].zero)
-		}
+	s.unreported += s.inertCharge
+}
+
+// inert are the ions that react with nothing.
+var inert = inertOf(Iron, Manganese, Zinc, Copper, Chloride, Nitrate, Nitrite, Fluoride)
+
+type inertIon struct {
+	ion           Ion
+	perMg, charge float64
+}
+
+func inertOf(ions ...Ion) (all [8]inertIon) {
+	for i, ion := range ions {
+		all[i] = inertIon{ion, ionTable[ion].perMg, float64(ionTable[ion].charge)}
 	}
+	return all
 }
 
 // knownPH refuses a water whose pH is not known.
@@ -104,26 +113,31 @@ func (p *Profile) measured(fn string, ph float64) (e Equilibrium, err error) {
 	if err := s.atPH(fn, byAlk, nil); err != nil {
 		return Equilibrium{}, err
 	}
-	s.total[partCO3] = s.free[partCO3] * s.carbonPerCO3()
+	s.total[partCO3] = s.free[partCO3] * s.held(partCO3)
 	if err := limit.Check(fn, "inorganic carbon at this pH and alkalinity", s.total[partCO3]/molal, "mmol/L", 0, mostCarbon, waterSource); err != nil {
 		return Equilibrium{}, err
 	}
-	alk, _ := s.alkalinity(byAlk)
-	if off := math.Abs(alk - s.alk); off > closely*(math.Abs(alk)+s.hydrogen+s.oh) {
+	alk := s.alkalinity()
+	if off := math.Abs(alk - s.alk); off > 10*closely*(math.Abs(alk)+s.hydrogen+s.oh) {
 		// No content of CO2 makes this alkalinity at this pH.
 		err := limit.Check(fn, "alkalinity at this pH", p.alk, "mEq/L", alk/molal, mostAlkalinity, "the least alkalinity that the pH and the other ions leave")
 		if err != nil {
 			return Equilibrium{}, err
 		}
 	}
-	e.seal()
-	return e, nil
+	err = e.seal(nil)
+	return e, err
 }
 
-// seal writes the pH and the carbon into the profile.
-func (e *Equilibrium) seal() {
+// seal writes the pH and the carbon into the profile, or clears the state after an error.
+func (e *Equilibrium) seal(err error) error {
+	if err != nil {
+		*e = Equilibrium{}
+		return err
+	}
 	e.water.ph = -math.Log10(e.s.h)
 	e.water.carbon = e.s.total[partCO3] / molal
+	return nil
 }
 
 // closedPH finds the pH of the closed water anew where it was known.
@@ -132,28 +146,20 @@ func (p Profile) closedPH(fn string) (Profile, error) {
 		p.carbon = 0
 		return p, nil
 	}
-	e, err := p.closed(fn)
+	var e Equilibrium
+	err := e.closed(fn, &p)
 	return e.water, err
 }
 
-func (p *Profile) closed(fn string) (e Equilibrium, err error) {
-	if err := e.closed(fn, p); err != nil {
-		return Equilibrium{}, err
-	}
-	return e, nil
-}
-
-// closed finds the equilibrium of a water with its inorganic carbon.
+// closed finds the equilibrium of a water with its inorganic carbon; after an error e
+// holds none.
 func (e *Equilibrium) closed(fn string, p *Profile) error {
-	if err := p.ready(fn); err != nil {
-		return err
+	err := p.ready(fn)
+	if err == nil {
+		e.follow(p, p.ph)
+		err = e.s.findPH(fn, byCarbon)
 	}
-	e.follow(p, p.ph)
-	if err := e.s.findPH(fn, byCarbon); err != nil {
-		return err
-	}
-	e.seal()
-	return nil
+	return e.seal(err)
 }
 
 // Closed returns the equilibrium of the water without air: its alkalinity and the
@@ -169,10 +175,12 @@ func (e *Equilibrium) closed(fn string, p *Profile) error {
 //     warm, 0.15 at 50 °C and 0.4 at 90 °C in 20 mEq/L of them: of NaCO3- compilations agree at 25 °C alone (log K 1.27) and not on the sign
 //     of its enthalpy, +8.91 kcal/mol in wateq4f.dat (taken) and -20.35 kJ/mol in minteq.v4.dat.
 func (p Profile) Closed(carbon units.MolarConcentration) (Equilibrium, error) {
+	var e Equilibrium
 	if err := p.enclose(closedName, carbon); err != nil {
-		return Equilibrium{}, err
+		return e, err
 	}
-	return p.closed(closedName)
+	err := e.closed(closedName, &p)
+	return e, err
 }
 
 const closedName, underName = "water.Profile.Closed", "water.Profile.Under"
@@ -186,11 +194,13 @@ func (p *Profile) enclose(fn string, carbon units.MolarConcentration) error {
 // Equilibrium returns the equilibrium of a water of known pH. The error is a
 // [*units.RangeError] too where the pH is not known.
 func (p Profile) Equilibrium() (Equilibrium, error) {
+	var e Equilibrium
 	const fn = "water.Profile.Equilibrium"
 	if err := p.knownPH(fn); err != nil {
-		return Equilibrium{}, err
+		return e, err
 	}
-	return p.closed(fn)
+	err := e.closed(fn, &p)
+	return e, err
 }
 
 // Under returns the equilibrium of the water under CO2 of that partial pressure,
@@ -200,40 +210,36 @@ func (p Profile) Equilibrium() (Equilibrium, error) {
 //   - Source: solubility, Plummer and Busenberg (1982); fugacity from the second
 //     virial coefficient, R. F. Weiss, Mar. Chem. 2 (1974) 203, eq. 6.
 func (p Profile) Under(co2 units.AbsolutePressure) (Equilibrium, error) {
-	return p.under(underName, co2)
+	var e Equilibrium
+	err := e.under(underName, &p, co2)
+	return e, err
 }
 
-func (p *Profile) under(fn string, co2 units.AbsolutePressure) (e Equilibrium, err error) {
-	if err := e.under(fn, p, co2); err != nil {
-		return Equilibrium{}, err
-	}
-	return e, nil
-}
-
-// under finds the equilibrium of a water under CO2.
+// under finds the equilibrium of a water under CO2; after an error e holds none.
 func (e *Equilibrium) under(fn string, p *Profile, co2 units.AbsolutePressure) error {
-	kPa := co2.In(units.Kilopascal)
-	if err := limit.Check(fn, "CO2 pressure", kPa, "kPa", 0, mostGas, "Weiss 1974, second virial coefficient"); err != nil {
-		return err
+	err := checkGas(fn, co2)
+	if err == nil {
+		err = p.ready(fn)
 	}
-	if err := p.ready(fn); err != nil {
-		return err
+	if err == nil {
+		e.follow(p, p.ph)
+		e.s.fugacity = fugacity(co2.In(units.Kilopascal), p.t)
+		err = e.s.findPH(fn, byGas)
+		e.s.total[partCO3] = e.s.free[partCO3] * e.s.held(partCO3)
 	}
-	s := &e.s
-	e.follow(p, p.ph)
-	s.fugacity = fugacity(kPa, p.t)
-	if err := s.findPH(fn, byGas); err != nil {
-		return err
-	}
-	s.total[partCO3] = s.free[partCO3] * s.carbonPerCO3()
-	e.seal()
-	return nil
+	return e.seal(err)
+}
+
+func checkGas(fn string, co2 units.AbsolutePressure) error {
+	return limit.Check(fn, "CO2 pressure", co2.In(units.Kilopascal), "kPa", 0, mostGas, "Weiss 1974, second virial coefficient")
 }
 
 // InAir returns the equilibrium of the water with the CO2 of open air at sea level: an
 // aerated water after hours to days. At another height it is [Profile.Under] [AirCO2].
 func (p Profile) InAir() (Equilibrium, error) {
-	return p.under("water.Profile.InAir", AirCO2(units.Atmosphere{}))
+	var e Equilibrium
+	err := e.under("water.Profile.InAir", &p, AirCO2(units.Atmosphere{}))
+	return e, err
 }
 
 const mostCarbon = 1000 // mmol/L
@@ -300,6 +306,6 @@ func (e Equilibrium) Unreported() units.EquivalentConcentration {
 //   - Source: β = dB/dpH, D. D. Van Slyke, J. Biol. Chem. 52 (1922) 525; here at
 //     fixed metal ions and activity coefficients.
 func (e Equilibrium) BufferCapacity() units.EquivalentConcentration {
-	_, slope := e.s.alkalinity(byCarbon)
-	return units.MilliequivalentPerLitre.Of(checked.Number(math.Ln10 * slope / molal))
+	t := e.s.sums(byCarbon)
+	return units.MilliequivalentPerLitre.Of(checked.Number(math.Ln10 * t.capacity / molal))
 }

@@ -305,7 +305,8 @@ func TestEquilibriumDoesNotAllocate(t *testing.T) {
 	}
 	brine := water(35, map[Ion]float64{Calcium: 895, Chloride: 283, Sulfate: 1044, Phosphate: 2167}, 165, 0, 6)
 	if n := testing.AllocsPerRun(10, func() {
-		if _, err := brine.closed("test"); err != nil {
+		var e Equilibrium
+		if err := e.closed("test", &brine); err != nil {
 			t.Fatal(err)
 		}
 	}); n != 0 {

@@ -27,8 +27,8 @@ func (p Profile) Permeate(rejection units.Share) (Profile, error) {
 	if err := p.knownPH(fn); err != nil {
 		return Profile{}, err
 	}
-	e, err := p.closed(fn)
-	if err != nil {
+	var e Equilibrium
+	if err := e.closed(fn, &p); err != nil {
 		return Profile{}, err
 	}
 	held := rejection.In(units.Fraction)

@@ -55,11 +55,14 @@ func (e *Equilibrium) follow(p *Profile, ph float64) {
 	e.water, s.totals = *p, totals{}
 	p.fillSolution(s)
 	if t != p.t || !s.served() {
-		*s = solution{totals: s.totals}
+		if s.serves != 0 {
+			*s = solution{totals: s.totals}
+		}
 		s.constantsAt(p.t)
 		s.begin(cmp.Or(ph, p.start()))
 		return
 	}
+	s.before = s.strength
 	// Free is at most all there is; the rest follows from these in the first round.
 	for c := partCa; c < partCount; c++ {
 		if c != partCO3 {

@@ -17,24 +17,45 @@ type solution struct {
 	std                [speciesCount]float64 // the species for each free part, at an activity of H+ of 1
 
 	// at the pH
-	hydrogen, oh float64             // concentrations of H+ and OH-
-	power        [8]float64          // of the activity of H+, from -1
-	pairs        [mostParts]pairSums // by anion
+	hydrogen, oh float64              // concentrations of H+ and OH-
+	power        [8]float64           // of the activity of H+, from -1
+	pairs        [mostAnions]pairSums // by slotOf an anion
 
 	// the state
-	h              float64            // activity
-	free           [mostParts]float64 // free parts; of nothing, 1
-	share          [mostParts]float64 // of the total that is free
-	strength, move float64            // move is how far it last was from where it stood
+	h            float64            // activity
+	free         [mostParts]float64 // free parts; of nothing, 1
+	share        [mostParts]float64 // of the total that is free
+	strength     float64            // that the coefficients are of
+	before, move float64            // the strength before, and how far it was from that of its state
 }
 
-// pairSums are the species of an anion for each free one and each free metal (nothing
-// first): their sum, the sum of their alkalinity, and that of its square.
-type pairSums struct{ all, alk, alk2 [metalCount + 1]float64 }
+// pairSums are the species of an anion for each free one and each free metal, nothing first.
+type pairSums [metalCount + 1]pairSum
 
-// times returns a sum beside the free metals.
-func times(sum *[metalCount + 1]float64, free *[mostParts]float64) float64 {
-	return sum[0] + sum[1]*free[1] + sum[2]*free[2] + sum[3]*free[3] + sum[4]*free[4] + sum[5]*free[5]
+// pairSum is a sum of species, with those of their alkalinity, of its square and of z².
+type pairSum struct{ all, alk, alk2, zz float64 }
+
+const mostAnions = 16 // a power of two
+
+// slotOf is the place of an anion, or of nothing, in a list of mostAnions.
+func slotOf(anion component) uint8 {
+	if anion == nothing {
+		return 0
+	}
+	return uint8(anion-partCO3+1) % mostAnions
+}
+
+// beside returns the sums beside the free metals.
+func (p *pairSums) beside(free *[mostParts]float64) pairSum {
+	sum := p[0]
+	for i := 1; i <= metalCount; i++ {
+		m, n := &p[i], free[i]
+		sum.all += m.all * n
+		sum.alk += m.alk * n
+		sum.alk2 += m.alk2 * n
+		sum.zz += m.zz * n
+	}
+	return sum
 }
 
 // totals are what is given.
@@ -70,20 +91,22 @@ func (s *solution) constantsAt(celsius float64) {
 	w := warm(celsius)
 	s.a, s.b = debyeHuckel(celsius, &w)
 	s.henry, s.water = fitHenry.at(&w), fitWater.at(&w)
-	s.serves, s.lives = s.needs(), 0
-	for sp := range speciesTable {
-		f := &plan.facts[sp]
-		if plan.made[sp] && s.serves>>f.metal&1 != 0 && s.serves>>f.anion&1 != 0 {
-			s.live[s.lives] = uint8(sp)
+	s.serves, s.lives, s.anionLives = s.needs(), 0, 0
+	for i := range plan.rows {
+		rows := &plan.rows[i]
+		if s.serves>>rows.anion&1 == 0 {
+			continue
+		}
+		s.anions[s.anionLives] = uint8(rows.anion)
+		s.anionLives++
+		for _, sp := range plan.order[rows.first:rows.end] {
+			f := &plan.facts[sp]
+			if s.serves>>f.metal&1 == 0 {
+				continue
+			}
+			s.live[s.lives] = sp
 			s.lives++
 			s.k[sp] = speciesTable[sp].k.at(&w)
-		}
-	}
-	s.anions[0], s.anionLives = uint8(nothing), 1
-	for j := partCO3; j < partCount; j++ {
-		if s.serves>>j&1 != 0 {
-			s.anions[s.anionLives] = uint8(j)
-			s.anionLives++
 		}
 	}
 }
@@ -106,20 +129,21 @@ func (s *solution) condition() {
 	s.hydrogen = h * s.g.over[gammaOf[Hydrogen]]
 	s.oh = s.water * over * s.g.over[gammaOf[HydroxideFree]]
 	s.power = [8]float64{over, 1, h, h * h, h * h * h}
-	for _, j := range s.anions[:s.anionLives] {
-		s.pairs[j%mostParts] = pairSums{}
+	for _, a := range s.anions[:s.anionLives] {
+		s.pairs[slotOf(component(a))] = pairSums{}
 	}
 	for _, r := range s.made() {
 		f := &plan.facts[r]
 		c := s.std[r] * s.power[f.protons%8]
-		p := &s.pairs[f.anion%mostParts]
+		p := &s.pairs[f.slot%mostAnions]
 		i := f.metal % 8
 		if i > uint8(metalCount) {
 			continue // never; the compiler learns it
 		}
-		p.all[i] += c
-		p.alk[i] += f.alk * c
-		p.alk2[i] += f.alk2 * c
+		p[i].all += c
+		p[i].alk += f.alk * c
+		p[i].alk2 += f.alk2 * c
+		p[i].zz += f.zz * c
 	}
 }
 
@@ -137,7 +161,7 @@ func (s *solution) balance(way int) float64 {
 	old := s.free[partCO3]
 	for _, a := range s.anions[1:s.anionLives] {
 		j := a % mostParts
-		held := 1 + times(&s.pairs[j].all, &s.free)
+		held := s.held(component(j))
 		if component(j) != partCO3 {
 			// Shares, as an acid dose moves the totals themselves.
 			share := 1 / held
@@ -154,15 +178,14 @@ func (s *solution) balance(way int) float64 {
 		}
 	}
 	if way == byAlk {
-		alk, _ := s.alkalinity(byAlk)
-		s.free[partCO3] = max(0, old+(s.alk-alk)/s.alkPerCO3())
+		s.free[partCO3] = max(0, old+(s.alk-s.alkalinity())/s.alkOf(partCO3))
 	}
 	bound := [metalCount + 1]float64{1, 1, 1, 1, 1, 1}
 	for _, a := range s.anions[:s.anionLives] {
-		p := &s.pairs[a%mostParts].all
+		p := &s.pairs[slotOf(component(a))]
 		n := s.free[a%mostParts]
 		for i := 1; i <= metalCount; i++ {
-			bound[i] += p[i] * n
+			bound[i] += p[i].all * n
 		}
 	}
 	for i := 1; i <= metalCount; i++ {
@@ -184,56 +207,77 @@ func change(old, new float64) float64 {
 }
 
 // held returns the forms of an anion for each free one, the free one counted.
-func (s *solution) held(j component) float64 { return 1 + times(&s.pairs[j].all, &s.free) }
+func (s *solution) held(j component) float64 {
+	p, free := &s.pairs[slotOf(j)], &s.free
+	return 1 + p[0].all + p[1].all*free[1] + p[2].all*free[2] + p[3].all*free[3] + p[4].all*free[4] + p[5].all*free[5]
+}
 
 // alkOf returns the alkalinity of an anion for each free one.
 func (s *solution) alkOf(j component) float64 {
-	return plan.free[j].alk + times(&s.pairs[j].alk, &s.free)
+	p, free := &s.pairs[slotOf(j)], &s.free
+	return plan.free[j%mostParts].alk + p[0].alk + p[1].alk*free[1] + p[2].alk*free[2] + p[3].alk*free[3] + p[4].alk*free[4] + p[5].alk*free[5]
 }
 
-func (s *solution) carbonPerCO3() float64 { return s.held(partCO3) }
-func (s *solution) alkPerCO3() float64    { return s.alkOf(partCO3) }
+// sums are what a state holds.
+type sums struct {
+	alk      float64 // protons that it takes up on the way to the forms that alkalinity counts from
+	slope    float64 // of alk by -ln h, the totals of metals and anions kept (carbonate's only in a closed water)
+	capacity float64 // that slope beside free metals as they are
+	strength float64 // ½Σ m z²
+}
 
-// alkalinity returns the protons that the state takes up on the way to the forms
-// that alkalinity counts from, and its slope by -ln h with the free metals as they are
-// and the totals of the anions and of ammonium kept (carbonate's only in a closed water).
-func (s *solution) alkalinity(way int) (alk, slope float64) {
-	// Of nothing: hydroxides and ammonia.
-	alk = s.oh - s.hydrogen + times(&s.pairs[nothing].alk, &s.free)
-	slope = s.oh + s.hydrogen + times(&s.pairs[nothing].alk2, &s.free)
-	if nh3 := s.pairs[nothing].alk[partNH4] * s.free[partNH4]; nh3 > 0 {
-		slope -= nh3 * nh3 / s.total[partNH4]
-	}
+// sums adds up the state. In the slope each metal follows by itself, beside the others as
+// they are.
+func (s *solution) sums(way int) (t sums) {
+	none := &s.pairs[0] // hydroxides and ammonia
+	sum := none.beside(&s.free)
+	t.alk = s.oh - s.hydrogen + sum.alk
+	t.capacity = s.oh + s.hydrogen + sum.alk2
+	zz := s.hydrogen + s.oh + sum.zz
+	run := [metalCount + 1]float64{0, none[1].alk, none[2].alk, none[3].alk, none[4].alk, none[5].alk} // of alk by each free metal
 	for _, a := range s.anions[1:s.anionLives] {
-		j := a % mostParts
+		j := component(a) % mostParts
 		n := s.free[j]
 		if n == 0 {
 			continue
 		}
-		p, own := &s.pairs[j], plan.free[j].alk
-		one := own + times(&p.alk, &s.free)
-		two := own*own + times(&p.alk2, &s.free)
-		alk += one * n
-		slope += two * n
-		if way != byGas || component(j) != partCO3 {
-			slope -= one * one * n / (1 + times(&p.all, &s.free))
+		p, own := &s.pairs[slotOf(j)], &plan.free[j]
+		sum := p.beside(&s.free)
+		one, mean := own.alk+sum.alk, 0.0
+		t.alk += one * n
+		t.capacity += (own.alk*own.alk + sum.alk2) * n
+		zz += (own.zz + sum.zz) * n
+		if way != byGas || j != partCO3 {
+			mean = one / (1 + sum.all)
+			t.capacity -= mean * one * n
+		}
+		for i := 1; i <= metalCount; i++ {
+			run[i] += n * (p[i].alk - mean*p[i].all)
 		}
 	}
-	return alk, slope
+	t.slope = t.capacity
+	if nh3 := none[partNH4].alk * s.free[partNH4]; nh3 != 0 { // ammonium is no metal: its total is kept
+		t.capacity -= nh3 * nh3 / s.total[partNH4]
+	}
+	for i := 1; i <= metalCount; i++ {
+		n := s.free[i]
+		zz += plan.free[i].zz * n
+		if x := run[i] * n; x != 0 {
+			t.slope -= x * x / s.total[i]
+		}
+	}
+	t.strength = s.inertStrength + zz/2
+	return t
+}
+
+// alkalinity returns that of the state.
+func (s *solution) alkalinity() float64 {
+	alk := s.oh - s.hydrogen + s.alkOf(nothing)
+	for _, a := range s.anions[1:s.anionLives] {
+		alk += s.free[a%mostParts] * s.alkOf(component(a))
+	}
+	return alk
 }
 
 // meanAlk returns the mean of the protons that an anion takes up, by its forms and pairs.
 func (s *solution) meanAlk(j component) float64 { return s.alkOf(j) / s.held(j) }
-
-// ionicStrength returns ½Σ m z² of the state.
-func (s *solution) ionicStrength() float64 {
-	sum := s.hydrogen + s.oh
-	for c := partCa; c < partCount; c++ {
-		sum += plan.free[c].zz * s.free[c]
-	}
-	for _, r := range s.made() {
-		f := &plan.facts[r]
-		sum += f.zz * s.std[r] * s.power[f.protons%8] * s.free[f.metal%mostParts] * s.free[f.anion%mostParts]
-	}
-	return s.inertStrength + sum/2
-}

@@ -9,8 +9,10 @@ import (
 
 const (
 	closely  = 1e-11 // relative change of a round at the end
-	lightly  = 2e-8  // relative change of the strength that coefficients need not follow; moves a pH by less
-	longStep = 3     // of ln h in a round
+	lightly  = 5e-9  // relative change of the strength that coefficients need not follow; moves a pH by less
+	longStep = 3     // of ln h in a round, at most
+
+	smallStep = 0.1 // of a round, beside which the strength moves along a straight line
 
 	beyond = 2 // times a limit is far enough to see that it is passed
 
@@ -30,27 +32,27 @@ func (s *solution) begin(ph float64) {
 	copy(s.free[partCa:metalsEnd], m[partCa:metalsEnd])
 	s.strength = s.inertStrength + 2*(m[partCa]+m[partMg]+m[partSO4]) + 0.5*(m[partNa]+m[partK]+m[partNH4]+m[partPO4]+math.Abs(s.alk))
 	s.strength = min(s.strength, mostStrength)
+	s.before = s.strength
 	s.g.at(s.strength, s.a, s.b)
 	s.standard()
 }
 
-// refresh takes the coefficients to the present strength and reports whether they
-// moved enough to matter.
-func (s *solution) refresh() bool {
-	i := s.ionicStrength()
-	move := i - s.strength
-	if math.Abs(move) <= lightly*i {
-		return false
+// moved reports whether a strength is so far from that of the coefficients that it matters.
+func (s *solution) moved(strength float64) bool {
+	return math.Abs(strength-s.strength) > lightly*strength
+}
+
+// refresh takes the coefficients to the strength that the state has: by the secant through
+// the last two moves, as the state follows its coefficients.
+func (s *solution) refresh(strength float64) {
+	move := strength - s.strength
+	if slope := (move - s.move) / (s.strength - s.before); slope > -1.2 && slope < -0.8 {
+		strength = s.strength - move/slope
 	}
-	// Aitken: the moves shrink by about the same share each time.
-	if r := move / s.move; math.Abs(r) < 0.1 {
-		i += move * r / (1 - r)
-	}
-	s.move = move
-	s.strength = min(i, beyond*mostStrength)
+	s.before, s.move = s.strength, move
+	s.strength = min(strength, beyond*mostStrength)
 	s.g.at(s.strength, s.a, s.b)
 	s.standard()
-	return true
 }
 
 // atPH solves the balances at the pH that h holds, and the dose where there is one: in
@@ -64,23 +66,33 @@ func (s *solution) atPH(fn string, way int, dose *acidDose) error {
 
 // quickAtPH returns the rounds that it takes, mostRounds where it does not settle.
 func (s *solution) quickAtPH(way int, dose *acidDose) int {
-	moving := true
 	s.condition()
+	last := 0.0
 	for round := range mostRounds {
+		s.balance(way)
 		d := s.balance(way)
 		if dose != nil {
-			d = max(d, dose.adjust(s, way))
+			d = max(d, dose.adjust(s))
 		}
-		if moving {
-			moving = s.refresh()
+		i := s.sums(way).strength
+		if d < smallStep && s.moved(i) {
+			s.refresh(i)
 			s.condition()
-			continue
-		}
-		if d < closely {
+		} else if left(d, last) < closely {
 			return round
 		}
+		last = d
 	}
 	return mostRounds
+}
+
+// left is what the sweeps to come will change, where the last of this round changed by d and
+// that of the round before by so much, two sweeps earlier, and they go on to shrink as they do.
+func left(d, before float64) float64 {
+	if d >= before {
+		return d
+	}
+	return d * math.Sqrt(d/before)
 }
 
 // findPH solves the balances and the pH for the alkalinity.
@@ -99,21 +111,30 @@ func (s *solution) findPH(fn string, way int) error {
 func (s *solution) quickPH(way int) int {
 	s.condition()
 	s.balance(way)
-	settled := 1.0 // the coefficients wait until the composition moves less than it did
+	var step, strength, byStep float64 // the last step with its strength, and what a step does to that
+	last := 0.0
 	for round := range mostRounds {
 		s.balance(way)
 		d := s.balance(way)
-		alk, slope := s.alkalinity(way)
-		step := max(-longStep, min(longStep, (alk-s.alk)/slope)) // of ln h
+		now := s.sums(way)
+		if math.Abs(step) > trifle {
+			byStep = (now.strength - strength) / step
+		}
+		step, strength = max(-longStep, min(longStep, (now.alk-s.alk)/now.slope)), now.strength // of ln h
 		s.h *= numeric.Exp(step)
 		s.h = max(leastActivity, min(mostActivity, s.h))
 		d = max(d, math.Abs(step))
-		if d < settled {
-			if !s.refresh() && d < closely {
-				return round
-			}
-			settled = max(d, closely)
+		i := strength
+		if math.Abs(step) < smallStep {
+			i += byStep * step
 		}
+		if d < 1 && s.moved(i) {
+			s.refresh(i)
+			step = 0
+		} else if left(d, last) < closely {
+			return round
+		}
+		last = d
 		s.condition()
 	}
 	return mostRounds

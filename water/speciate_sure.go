@@ -21,8 +21,7 @@ func (s *solution) sure(fn string, way int, low, high float64, set func(x float6
 	over := func(x float64) float64 {
 		set(x)
 		s.settle(way)
-		alk, _ := s.alkalinity(way)
-		return alk - s.alk
+		return s.alkalinity() - s.alk
 	}
 	ahead := func(strength float64) float64 {
 		set(high) // with none of an acid there would be no products for it
@@ -30,7 +29,7 @@ func (s *solution) sure(fn string, way int, low, high float64, set func(x float6
 		s.standard()
 		s.condition()
 		over(enclosed(over, low, high))
-		s.strength = s.ionicStrength()
+		s.strength = s.sums(way).strength
 		return strength - s.strength
 	}
 	ahead(enclosed(ahead, 0, mostStrength))

@@ -48,7 +48,8 @@ func (p Profile) TitratableAcidity(t Titration) (units.MassConcentration, error)
 	if err := p.ready(fn); err != nil {
 		return none, err
 	}
-	s := p.solution()
+	var s solution
+	p.fillSolution(&s)
 	s.total[partCO3] = 0
 	s.constantsAt(p.t)
 	s.begin(t.End)
@@ -61,7 +62,7 @@ func (p Profile) TitratableAcidity(t Titration) (units.MassConcentration, error)
 		if err := s.atPH(fn, byCarbon, nil); err != nil {
 			return none, err
 		}
-		alk, _ := s.alkalinity(byCarbon)
+		alk := s.alkalinity()
 		last := mEq
 		mEq = max(0, alk/molal-p.alk)
 		if math.Abs(mEq-last) <= closely*mEq {

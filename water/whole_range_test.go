@@ -86,7 +86,7 @@ func TestWholeRangeOfAcid(t *testing.T) {
 		ph := rapid.Float64Range(leastAcidPH, p.ph).Draw(t, "pH")
 		_, after, err := p.AcidPerLitre(a, ph, loss)
 		if err == nil {
-			e, err = after.closed("test")
+			err = e.closed("test", &after)
 		}
 		if err != nil {
 			cleanRefusal(t, err)
