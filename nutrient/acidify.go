@@ -42,7 +42,7 @@ type Soured struct {
 //     pure acid; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: 0.02 in pH, and that of the weak acids in the drink. Taste decides: make
 //     a bench trial.
-func Acidify(drink water.Profile, measured, target float64, acid water.Sold, titration water.Titration, v units.Volume, law Jurisdiction) (Soured, error) {
+func Acidify(drink water.Profile, measured, target float64, acid water.Sold, titration water.Titration, v units.Volume, j Jurisdiction) (Soured, error) {
 	const fn, source = "nutrient.Acidify", "drinks"
 	litres, part := v.In(units.Litre), acid.Share().In(units.Percent)/100
 	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
@@ -91,7 +91,7 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 		return Soured{}, err
 	}
 	if acid.Acid() == water.CitricAcid {
-		if out.Limits = Limits(law, CitricAcid); len(out.Limits) > 0 {
+		if out.Limits = Limits(j, CitricAcid); len(out.Limits) > 0 {
 			out.Cautions = append(out.Cautions, otherDrinks)
 		}
 	}

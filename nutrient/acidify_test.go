@@ -1,6 +1,7 @@
 package nutrient
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -84,4 +85,15 @@ func TestAcidifyRefuses(t *testing.T) {
 	}
 	buffered := must(water.NewProfile(units.Celsius.Of(20), units.MilligramPerLitreCaCO3.Of(6000)))
 	refused(t, try(buffered, 0, 3.5, sold(t, water.LacticAcid, 80), one), "acid", 0, 20)
+}
+
+// A brine is beyond the activity coefficients.
+func TestAcidifyRefusesABrine(t *testing.T) {
+	brine := must(water.NewProfile(room, units.CalciumCarbonate{}, water.Sodium.At(mgPerL(15000)), water.Chloride.At(mgPerL(23130))))
+	for _, measured := range []float64{0, 4} {
+		_, err := Acidify(brine, measured, 3, sold(t, water.CitricAcid, 100), water.TitrationUS, units.Litre.Of(1), US)
+		if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Quantity != "ionic strength" {
+			t.Errorf("%g: %v", measured, err)
+		}
+	}
 }

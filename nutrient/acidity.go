@@ -164,3 +164,9 @@ func (a acidity) atPH(pH float64, s surroundings) (acidity, error) {
 	a.strong += more
 	return a, err
 }
+
+// clean takes out what rounding leaves below zero.
+func (a acidity) clean() acidity {
+	a.ammonium, a.potassium, a.phosphate = max(0, a.ammonium), max(0, a.potassium), max(0, a.phosphate)
+	return a
+}

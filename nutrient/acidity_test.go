@@ -44,16 +44,14 @@ func TestAcidityAndWater(t *testing.T) {
 	near(t, "alkalinity", q.Alkalinity().In(units.MilligramPerLitreCaCO3), 100, 1e-9, "the same")
 }
 
-// The ammonium, phosphate and potassium of the water feed the yeast like any other: all of
-// them are used when they are short.
-func TestWaterFeedsTheYeast(t *testing.T) {
-	f := hall(DiammoniumPhosphate())
-	f.Feed = nil
-	mg := func(i water.Ion, mmol float64) water.Content { return i.At(mgPerL(mmol * i.MolarMass())) }
-	f.Water = must(water.NewProfile(room, units.MilligramPerLitreCaCO3.Of(100), mg(water.Ammonium, 1), mg(water.Phosphate, 0.01), mg(water.Potassium, 0.01)))
-	b := must(f.At(end)).Balance
-	litres := f.Brew.Water.In(units.Kilogram) / 0.9982
-	near(t, "nitrogen", b.Ammonium.In(units.Gram), 0.014007*litres, 1e-6, "1 mmol/L")
-	near(t, "phosphorus", b.Phosphorus.In(units.Gram), 0.00030974*litres, 1e-8, "0.01 mmol/L")
-	near(t, "potassium", b.Potassium.In(units.Gram), 0.00039098*litres, 1e-8, "0.01 mmol/L")
+// A number that was not found is zero, so that nobody takes a guess for a result.
+func TestNoPHComesWithAnError(t *testing.T) {
+	pH, err := acidity{strong: 2000}.pH(surroundings{at: room})
+	nothing(t, "alkalinity of a brine", pH, err)
+	pH, err = acidity{}.pH(surroundings{at: room, gas: units.Kilopascal.Of(2000)})
+	nothing(t, "2000 kPa", pH, err)
+	lack, err := acidity{strong: 2000}.lacks(3, surroundings{at: room})
+	nothing(t, "lack of a brine", lack, err)
+	_, err = acidity{}.atPH(3, surroundings{at: room, gas: units.Kilopascal.Of(2000)})
+	nothing(t, "a pH under 2000 kPa", 0, err)
 }

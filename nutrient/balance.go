@@ -48,20 +48,6 @@ type moles struct {
 	free                                                     float64 // of 1, H+ for K+
 }
 
-// yeastSkeleton is yeast without its nitrogen and ash, CH1.2O0.5: with 0.2 NH3 it is the
-// usual CH1.8O0.5N0.2.
-//
-//   - Source: Roels, Energetics and Kinetics in Biotechnology (1983), average biomass
-//     CH1.8O0.5N0.2 (recalled from memory).
-var yeastSkeleton = compound{c: 1, h: 1.2, o: 0.5}
-
-// alanine stands for the amino acids that yeast takes up.
-var alanine = compound{c: 3, h: 7, n: 1, o: 2}
-
-// reduction is the electrons of a compound when it burns to CO2, water, ammonia and
-// phosphate: 4C + H − 2O − 3N.
-func (c compound) reduction() float64 { return 4*c.c + c.h - 2*c.o - 3*c.n }
-
 // Ferment returns the balance of using so much sugar with what is at hand to grow on.
 // Yeast grows until the nitrogen is used up, down to its lean nitrogen content, or
 // until it reaches the most that the sugar carries; it takes nitrogen up to its full
@@ -157,8 +143,6 @@ func (m Metabolism) ferment(in Substrate) Balance {
 }
 
 func (n moles) protons() float64 { return n.ammonium + n.free*n.potassium - n.phosphorus }
-
-func grams(v float64) units.Mass { return units.Gram.Of(checked.Number(v)) }
 
 // Yield returns the balance as a yield for planning, by the mass of extract that became
 // its hexose. Its ethanol is 2 to 4 % above that of [gravity.SugarWashYield], which follows

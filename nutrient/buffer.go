@@ -65,8 +65,8 @@ func ParseBuffer(text string) (Buffer, error) {
 // charge is the strong charge that a mole brings.
 func (b Buffer) charge() float64 { return b.facts().potassium + b.facts().sodium }
 
-// with is the liquid with so many mmol/L of a buffer; the bicarbonate leaves as CO2.
-func (a acidity) with(b Buffer, mmol float64) acidity {
+// buffered is a liquid with so many mmol/L of a buffer; the bicarbonate leaves as CO2.
+func (b Buffer) buffered(a acidity, mmol float64) acidity {
 	f := b.facts()
 	a.strong += mmol * b.charge()
 	a.potassium += mmol * f.potassium

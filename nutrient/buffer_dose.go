@@ -14,6 +14,7 @@ import (
 const (
 	leastFloor = 2.5  // pH
 	sameCharge = 1e-7 // mEq/L: a hundredth of a milligram of buffer in a cubic metre
+	mostTries  = 60   // where the search gives up
 	allUsed    = 1.0  // share of the sugar at the end
 )
 
@@ -40,7 +41,7 @@ func (f Ferment) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 	with := c
 	for i, m := range c.upTo {
 		mmol[i], err = solveDose(fn, b, floor, c.around(allUsed), &like, func(dose float64) acidity {
-			with.start = c.start.with(b, dose)
+			with.start = b.buffered(c.start, dose)
 			return with.acidity(with.balance(m, allUsed), allUsed)
 		})
 		if err != nil {
@@ -61,7 +62,7 @@ func solveDose(fn string, b Buffer, target float64, s surroundings, like *doseCu
 		x = min(max(x, like.dose(0)), most)
 	}
 	var curve doseCurve
-	for range mostSteps {
+	for range mostTries {
 		a := liquid(x)
 		lack, err := a.lacks(target, s)
 		if err != nil {

@@ -45,3 +45,30 @@ func mass(t *testing.T, text string) units.ExactMass {
 	}
 	return x
 }
+
+// nothing fails unless there is an error and the value beside it is zero.
+func nothing[T comparable](t *testing.T, what string, v T, err error) {
+	t.Helper()
+	var zero T
+	if err == nil || v != zero {
+		t.Errorf("%s: got %v, %v; want nothing and an error", what, v, err)
+	}
+}
+
+// again checks that a parser takes what its own String writes, and refuses the rest with a
+// short *units.ParseError.
+func again[T interface{ String() string }](t *testing.T, text string, parse func(string) (T, error)) {
+	t.Helper()
+	v, err := parse(text)
+	if err != nil {
+		e, ok := errors.AsType[*units.ParseError](err)
+		if !ok || len(e.Input) > 64 || e.Reason == "" || e.Want == "" {
+			t.Errorf("%q: %#v", text, err)
+		}
+		return
+	}
+	w, err := parse(v.String())
+	if err != nil || w.String() != v.String() {
+		t.Errorf("%q reads as %q, which reads as %v, %v", text, v.String(), w, err)
+	}
+}

@@ -70,3 +70,35 @@ var (
 
 // nitrogenInAmmonia is the mass share of N in NH3.
 var nitrogenInAmmonia = weightN / ammonia.molar()
+
+// yeastSkeleton is yeast without its nitrogen and ash, CH1.2O0.5: with 0.2 NH3 it is the
+// usual CH1.8O0.5N0.2.
+//
+//   - Source: Roels, Energetics and Kinetics in Biotechnology (1983), average biomass
+//     CH1.8O0.5N0.2 (recalled from memory).
+var yeastSkeleton = compound{c: 1, h: 1.2, o: 0.5}
+
+// alanine stands for the amino acids that yeast takes up.
+var alanine = compound{c: 3, h: 7, n: 1, o: 2}
+
+// reduction is the electrons of a compound when it burns to CO2, water, ammonia and
+// phosphate: 4C + H − 2O − 3N.
+func (c compound) reduction() float64 { return 4*c.c + c.h - 2*c.o - 3*c.n }
+
+// The gain in mass when a sugar takes up water and falls apart into hexoses.
+var (
+	gainOfDi  = 2 * hexose.molar() / disaccharide.molar()  // 1.0526
+	gainOfTri = 3 * hexose.molar() / trisaccharide.molar() // 1.0714
+)
+
+// ethanolOfHexose is Gay-Lussac's yield, 0.51144 g/g.
+var ethanolOfHexose = 2 * ethanolFormula.molar() / hexose.molar()
+
+// Nitrogen in dry yeast matter.
+const (
+	nitrogenOfYeast     = 0.10        // of dry matter, well fed (Dharmadhikari)
+	nitrogenOfLeanYeast = 0.40 / 6.25 // 40 % crude protein
+)
+
+// stoichiometry is the evidence of what follows from a formula.
+var stoichiometry = Evidence{"stoichiometry, CIAAW atomic weights 2021", Computed}

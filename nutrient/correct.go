@@ -59,7 +59,7 @@ func (f Ferment) Correct(used units.Share, measured, target float64, b Buffer) (
 		more := now.strong - foreseen.strong
 		atEnd := func(dose float64) acidity {
 			with := c
-			with.start = c.start.with(b, dose)
+			with.start = b.buffered(c.start, dose)
 			last := with.acidity(with.balance(m, allUsed), allUsed)
 			last.strong += more
 			return last
@@ -68,7 +68,7 @@ func (f Ferment) Correct(used units.Share, measured, target float64, b Buffer) (
 		if err != nil {
 			return Correction{}, err
 		}
-		atOnce := func(dose float64) acidity { return now.with(b, dose) }
+		atOnce := func(dose float64) acidity { return b.buffered(now, dose) }
 		least, err := atOnce(mmol[i]).pH(c.around(x))
 		if err == nil && least < target { // what is still to come makes it less sour
 			mmol[i], err = solveDose(fn, b, target, c.around(x), new(doseCurve), atOnce)

@@ -1,6 +1,7 @@
 package nutrient
 
 import (
+	"example.org/zymase/gravity"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 	"github.com/shopspring/decimal"
@@ -44,7 +45,7 @@ func (f Fermentable) VolumeTaken(m, water units.Mass) (units.Volume, error) {
 	if err := limit.Check(fn, "water", water.In(units.Kilogram), "kg", 1e-6, mostVolume, "water to dissolve it in"); err != nil {
 		return units.Volume{}, err
 	}
-	before, err := emptyLiquid.AddWater(water)
+	before, err := gravity.Solution{}.AddWater(water)
 	after := before
 	if err == nil {
 		after, err = f.AddTo(before, m)

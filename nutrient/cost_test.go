@@ -9,21 +9,21 @@ import (
 
 // A kilogram of dextrose for 2.00: 469 g of ethanol (7.8924/16.83), 0.004265 a gram.
 func TestCostPerGramEthanol(t *testing.T) {
-	got := must(CostPerGramEthanol(DextroseAnhydrous(), price("2.00"), mass(t, "1 kg")))
+	got := must(CostPerGramEthanol(DextroseAnhydrous(), decimal.RequireFromString("2.00"), mass(t, "1 kg")))
 	if got.String() != "0.004265" {
 		t.Errorf("%v, want 2.00·16.83/7.8924/1000", got)
 	}
-	twice := must(CostPerGramEthanol(DextroseAnhydrous(), price("4.00"), mass(t, "2 kg")))
+	twice := must(CostPerGramEthanol(DextroseAnhydrous(), decimal.RequireFromString("4.00"), mass(t, "2 kg")))
 	if !twice.Equal(got) {
 		t.Errorf("%v for twice the pack, %v", twice, got)
 	}
-	_, err := CostPerGramEthanol(Sucrose(), price("-1"), mass(t, "1 kg"))
+	_, err := CostPerGramEthanol(Sucrose(), decimal.RequireFromString("-1"), mass(t, "1 kg"))
 	refused(t, err, "price", 0, 1e9)
 	_, err = CostPerGramEthanol(Sucrose(), decimal.New(1, -400), mass(t, "1 kg"))
 	refused(t, err, "exponent of the price", -30, 30)
-	_, err = CostPerGramEthanol(Sucrose(), price("1"), mass(t, "0 kg"))
+	_, err = CostPerGramEthanol(Sucrose(), decimal.RequireFromString("1"), mass(t, "0 kg"))
 	refused(t, err, "pack", 1e-3, mostMass)
-	_, err = CostPerGramEthanol(Lactose(), price("1"), mass(t, "1 kg"))
+	_, err = CostPerGramEthanol(Lactose(), decimal.RequireFromString("1"), mass(t, "1 kg"))
 	refused(t, err, "ethanol yield", 0.001, 1)
 }
 

@@ -2,8 +2,6 @@ package nutrient
 
 import (
 	"strings"
-
-	"example.org/zymase/units"
 )
 
 // Demand is how much nitrogen a yeast strain asks for, as its maker states it.
@@ -36,13 +34,4 @@ func ParseDemand(text string) (Demand, error) {
 		}
 	}
 	return 0, unknown(text, "nitrogen demand", "low, medium, high")
-}
-
-// unknown refuses a name and lists what there is.
-func unknown(text, want, choices string) error {
-	const longest = 64
-	if len(text) > longest {
-		text = strings.ToValidUTF8(text[:longest], "")
-	}
-	return &units.ParseError{Input: text, Want: want, Reason: "say one of: " + choices}
 }

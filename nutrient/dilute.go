@@ -57,8 +57,8 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 //   - Range: strength below that of the base, base up to 20 % vol; beyond it the error is a
 //     [*units.RangeError]. Wash.Basis is not used.
 //   - Uncertainty: as [Wash.For].
-func (w Wash) StrongBrew(base, strength units.StrengthByVolume, finished units.Volume) (Brew, Diluted, error) {
-	const fn = "nutrient.Wash.StrongBrew"
+func StrongBrew(w Wash, base, strength units.StrengthByVolume, finished units.Volume) (Brew, Diluted, error) {
+	const fn = "nutrient.StrongBrew"
 	strong, weak := base.In(units.PercentVolume), strength.In(units.PercentVolume)
 	if err := limit.Check(fn, "strength", weak, "% vol", 0.1, strong, "the strong base"); err != nil {
 		return Brew{}, Diluted{}, err
@@ -69,6 +69,6 @@ func (w Wash) StrongBrew(base, strength units.StrengthByVolume, finished units.V
 	if err != nil {
 		return Brew{}, Diluted{}, err
 	}
-	d, err := Dilute(b.Finish, emptyLiquid, strength)
+	d, err := Dilute(b.Finish, gravity.Solution{}, strength)
 	return b, d, err
 }

@@ -50,16 +50,16 @@ func TestDiluteCountsTheFlavouring(t *testing.T) {
 
 func TestStrongBrew(t *testing.T) {
 	w := Wash{Fermentable: WhiteSugar(), Attenuation: units.Percent.Of(100)}
-	b, d, err := w.StrongBrew(units.PercentVolume.Of(9), units.PercentVolume.Of(4.5), units.Litre.Of(60))
+	b, d, err := StrongBrew(w, units.PercentVolume.Of(9), units.PercentVolume.Of(4.5), units.Litre.Of(60))
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "base", must(b.Finish.Volume(room)).In(units.Litre), 30, 1e-9, "the same ethanol")
 	near(t, "finished", must(d.Liquid.Volume(room)).In(units.Litre), 60, 1e-6, "asked")
 	near(t, "strength", d.Liquid.ByVolume().In(units.PercentVolume), 4.5, 1e-9, "asked")
-	_, _, err = w.StrongBrew(units.PercentVolume.Of(4), units.PercentVolume.Of(4.5), units.Litre.Of(60))
+	_, _, err = StrongBrew(w, units.PercentVolume.Of(4), units.PercentVolume.Of(4.5), units.Litre.Of(60))
 	refused(t, err, "strength", 0.1, 4)
-	if _, _, err = w.StrongBrew(units.PercentVolume.Of(25), units.PercentVolume.Of(4.5), units.Litre.Of(60)); err == nil {
+	if _, _, err = StrongBrew(w, units.PercentVolume.Of(25), units.PercentVolume.Of(4.5), units.Litre.Of(60)); err == nil {
 		t.Error("a base of 25 % vol is taken")
 	}
 }

@@ -95,9 +95,9 @@ func ExampleMix() {
 func ExampleCostPerGramEthanol() {
 	kilo, _ := units.ParseExact[units.Mass]("1 kg")
 	pail, _ := units.ParseExact[units.Mass]("2.5 kg")
-	sugar, _ := nutrient.CostPerGramEthanol(nutrient.WhiteSugar(), decimal.RequireFromString("1.05"), kilo)
+	white, _ := nutrient.CostPerGramEthanol(nutrient.WhiteSugar(), decimal.RequireFromString("1.05"), kilo)
 	honey, _ := nutrient.CostPerGramEthanol(nutrient.Honey(), decimal.RequireFromString("14.00"), pail)
-	fmt.Println(sugar, honey)
+	fmt.Println(white, honey)
 	// Output: 0.002128 0.015202
 }
 
@@ -129,9 +129,9 @@ func ExampleBrew_At() {
 }
 
 // 60 L at 4.6 % vol from a base of 9 % vol: the fermenter holds half.
-func ExampleWash_StrongBrew() {
+func ExampleStrongBrew() {
 	w := nutrient.Wash{Fermentable: nutrient.WhiteSugar(), Attenuation: units.Percent.Of(100)}
-	b, d, err := w.StrongBrew(units.PercentVolume.Of(9), units.PercentVolume.Of(4.6), units.Litre.Of(60))
+	b, d, err := nutrient.StrongBrew(w, units.PercentVolume.Of(9), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -26,7 +26,7 @@ type Feed struct {
 //     [*units.RangeError].
 //   - Units: need as mg/L of N on the volume given.
 //   - Uncertainty: that of the need, which is the greater by far.
-func FeedInOrder(need units.MassConcentration, v units.Volume, law Jurisdiction, sources ...Source) (Feed, error) {
+func FeedInOrder(need units.MassConcentration, v units.Volume, j Jurisdiction, sources ...Source) (Feed, error) {
 	const fn = "nutrient.FeedInOrder"
 	left := need.In(units.GramPerLitre)
 	if err := limit.Check(fn, "need", 1000*left, "mg/L", 0, 1000, "needs published for musts"); err != nil {
@@ -44,7 +44,7 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, law Jurisdiction,
 			out.Cautions = append(out.Cautions, fmt.Sprintf("%s brings no nitrogen and is not dosed here: see Ferment.OtherNeeds.", s.Name()))
 			continue
 		}
-		place := bounds.find(law, s.group)
+		place := bounds.find(j, s.group)
 		most := bounds.room(place) // g/L
 		dose := left / n
 		if dose > most {
@@ -105,7 +105,7 @@ func (c *ceilings) room(i int) float64 {
 	if i < 0 {
 		return math.MaxFloat64
 	}
-	return max(0, c.limits[i].weighed()-c.used[i])
+	return max(0, c.limits[i].Weighed().In(units.GramPerLitre)-c.used[i])
 }
 
 func (c *ceilings) use(i int, gramsPerLitre float64) {

@@ -36,7 +36,7 @@ type Offer struct {
 //     L; beyond it the error is a [*units.RangeError].
 //   - Units: wants in mg/L on the volume given.
 //   - Uncertainty: that of the wants.
-func BestFeed(wants Wants, v units.Volume, law Jurisdiction, offers ...Offer) (Feed, error) {
+func BestFeed(wants Wants, v units.Volume, j Jurisdiction, offers ...Offer) (Feed, error) {
 	const fn = "nutrient.BestFeed"
 	litres := v.In(units.Litre)
 	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
@@ -45,7 +45,7 @@ func BestFeed(wants Wants, v units.Volume, law Jurisdiction, offers ...Offer) (F
 	if err := limit.Check(fn, "offers", float64(len(offers)), "", 1, 30, "sources at hand"); err != nil {
 		return Feed{}, err
 	}
-	p, err := newFeedProgram(fn, wants, law, offers)
+	p, err := newFeedProgram(fn, wants, j, offers)
 	if err != nil {
 		return Feed{}, err
 	}
@@ -58,7 +58,7 @@ func BestFeed(wants Wants, v units.Volume, law Jurisdiction, offers ...Offer) (F
 		if x[i] > leftOpen { // g/L
 			out.Doses = append(out.Doses, Dose{o.Source, kilograms(x[i] * litres / 1000)})
 			out.Cautions = append(out.Cautions, o.Source.cautions...)
-			p.bounds.use(p.bounds.find(law, o.Source.group), x[i])
+			p.bounds.use(p.bounds.find(j, o.Source.group), x[i])
 		}
 	}
 	out.Limits = p.bounds.seen()
@@ -93,7 +93,7 @@ type wanted struct {
 	of   func(Shares) units.Share
 }
 
-func newFeedProgram(fn string, wants Wants, law Jurisdiction, offers []Offer) (feedProgram, error) {
+func newFeedProgram(fn string, wants Wants, j Jurisdiction, offers []Offer) (feedProgram, error) {
 	var p feedProgram
 	for _, w := range []struct {
 		what string
@@ -146,14 +146,14 @@ func newFeedProgram(fn string, wants Wants, law Jurisdiction, offers []Offer) (f
 		p.rows, p.right = append(p.rows, row), append(p.right, -1)
 	}
 	for _, o := range offers {
-		p.bounds.find(law, o.Source.group)
+		p.bounds.find(j, o.Source.group)
 	}
 	for i, l := range p.bounds.limits { // sum of doses under the limit, over the limit
 		row := make([]float64, n)
-		most := l.weighed()
-		for j, o := range offers {
-			if p.bounds.find(law, o.Source.group) == i {
-				row[j] = 1 / most
+		most := l.Weighed().In(units.GramPerLitre)
+		for k, o := range offers {
+			if p.bounds.find(j, o.Source.group) == i {
+				row[k] = 1 / most
 			}
 		}
 		p.rows, p.right = append(p.rows, row), append(p.right, 1)

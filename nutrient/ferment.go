@@ -104,32 +104,22 @@ func (f Ferment) checked(fn string) (fermenting, error) {
 		return c, err
 	}
 	c.perLitre = f.Brew.Water.In(units.Kilogram) / waterPerLitre / c.litres
-	c.start = acidityOf(f.Water).scaled(c.perLitre).with(f.Buffer, 1000*grams/f.Buffer.MolarMass()/c.litres)
-	c.hexose = f.Brew.hexose().In(units.Gram)
+	c.start = f.Buffer.buffered(acidityOf(f.Water).scaled(c.perLitre), 1000*grams/f.Buffer.MolarMass()/c.litres)
+	c.hexose = f.Brew.Hexose().In(units.Gram)
 	return c, nil
 }
 
 const (
+	rounding      = 1e-12  // of a count of additions
 	mostBuffer    = 20     // g/L
 	waterPerLitre = 0.9982 // kg at 20 °C, the litre of package water
 )
-
-// hexose is the sugar that the yeast uses, after inversion.
-func (b Brew) hexose() units.Mass {
-	have := b.Start.Fermentable().In(units.Kilogram)
-	if have == 0 {
-		return units.Mass{}
-	}
-	sum := b.Start.ExtractOf(gravity.Sucrose).In(units.Kilogram)*gainOfDi +
-		b.Start.ExtractOf(gravity.Glucose).In(units.Kilogram) + b.Start.ExtractOf(gravity.Fructose).In(units.Kilogram)
-	return kilograms(sum * b.Used.In(units.Kilogram) / have)
-}
 
 // fed is the share of the feed that is in when a share of the sugar is used.
 func (f *fermenting) fed(used float64) float64 {
 	n := f.Additions
 	last := LastAddition().In(units.Fraction)
-	in := 1 + int(used/last*float64(n-1)+closeEnough)
+	in := 1 + int(used/last*float64(n-1)+rounding)
 	return float64(min(n, in)) / float64(n)
 }
 
@@ -162,12 +152,6 @@ func (f *fermenting) acidity(b Balance, used float64) acidity {
 	a.organic[acetic] += per * n.acetic
 	a.organic[lactic] += per * n.lactic
 	return a.clean()
-}
-
-// clean takes out what rounding leaves below zero.
-func (a acidity) clean() acidity {
-	a.ammonium, a.potassium, a.phosphate = max(0, a.ammonium), max(0, a.potassium), max(0, a.phosphate)
-	return a
 }
 
 // around is what the pH depends on: the wash stands under air before the yeast starts,

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/water"
 )
 
 // The cautions at each side of the figure that they go by: growth slows sharply below pH
@@ -46,27 +47,15 @@ func TestCautionsOfAFerment(t *testing.T) {
 	}
 }
 
-// The sizes that functions take, and how near a solution comes.
-func TestSizes(t *testing.T) {
-	near(t, "least volume, L", leastVolume, 1e-6, 0, "a limit of the package")
-	near(t, "most volume, L", mostVolume, 1e9, 0, "a limit of the package")
-	near(t, "most mass, g", mostMass, 1e12, 0, "a limit of the package")
+// The litre of package water, which a kilogram of water fills.
+func TestWaterPerLitre(t *testing.T) {
 	near(t, "water at 20 °C, kg/L", waterPerLitre, 0.99820, 0.00005, "Bettin & Spieweck 1990: 998.203 kg/m³")
-	near(t, "strongest", mostStrength, 20, 0, "a limit of the package")
-	near(t, "ethanol at 20 °C, kg/L", pureEthanol, 0.78924, 0.00001, "OIML R 22: 789.24 kg/m³")
-	if closeEnough > 1e-11 || closeEnough < 1e-14 {
-		t.Error(closeEnough)
-	}
-	_, err := WhiteSugar().AddTo(emptyLiquid, units.Mass{}.Minus(units.Gram.Of(1)))
-	refused(t, err, "mass", 0, 1e9)
-	_, err = Trial{units.Millilitre.Of(1), units.Millilitre.Of(1)}.Scale(emptyLiquid, Flavouring{})
-	refused(t, err, "batch", leastVolume, mostVolume)
 }
 
 // What a ferment of water holds in each litre of drink: 57.4 kg of water in 60 L.
 func TestWaterFillsAShareOfTheDrink(t *testing.T) {
 	f := hall(DiammoniumPhosphate())
-	f.Water = must(pure(t).AtTemperature(units.Celsius.Of(20)))
+	f.Water = must(water.NewProfile(units.Celsius.Of(20), units.CalciumCarbonate{}))
 	c := must(f.checked("test"))
 	near(t, "share", c.perLitre, f.Brew.Water.In(units.Kilogram)/0.9982/60, 1e-6, "by hand")
 	near(t, "hexose", c.hexose, f.Brew.Fermentable.In(units.Gram)*0.9994*1.05263, 0.05, "inversion 5.263 %")

@@ -80,15 +80,15 @@ func TestFedByAdditions(t *testing.T) {
 func TestFermentWithoutSugar(t *testing.T) {
 	water := must(gravity.NewSolution(units.Kilogram.Of(10), units.Mass{}, units.Mass{}))
 	b := Brew{Start: water, Finish: water, Yield: WhiteSugar().Yield()}
-	if !b.hexose().IsZero() {
-		t.Error(b.hexose())
+	if !b.Hexose().IsZero() {
+		t.Error(b.Hexose())
 	}
 	p := must(Ferment{Brew: b, Temperature: room}.At(end))
 	// It makes no CO2 and stays at rest with that of air: [H+]² = K1·0.039·420e-6.
 	near(t, "pH of water in air", p.PH.Value, 5.58, 0.01, "carbonic acid: pK1 6.38, 0.039 mol/L an atmosphere")
 	// One kilogram of glucose is used as one.
 	wash := must(water.AddExtract(gravity.Glucose, units.Kilogram.Of(1)))
-	near(t, "glucose", Brew{Start: wash, Finish: wash, Used: units.Kilogram.Of(1)}.hexose().In(units.Kilogram), 1, 1e-12, "no inversion")
+	near(t, "glucose", Brew{Start: wash, Finish: wash, Used: units.Kilogram.Of(1)}.Hexose().In(units.Kilogram), 1, 1e-12, "no inversion")
 }
 
 // A brine is beyond the activity coefficients: every way to its pH says so.
@@ -101,14 +101,6 @@ func TestFermentOfBrine(t *testing.T) {
 		"Course":    func() error { _, err := f.Course(2); return err },
 		"BufferFor": func() error { _, err := f.BufferFor(3.5, SodiumBicarbonate); return err },
 		"Correct":   func() error { _, err := f.Correct(half, 3, 3.5, SodiumBicarbonate); return err },
-		"Acidify": func() error {
-			_, err := Acidify(f.Water, 0, 3, sold(t, water.CitricAcid, 100), water.TitrationUS, units.Litre.Of(1), US)
-			return err
-		},
-		"Acidify measured": func() error {
-			_, err := Acidify(f.Water, 4, 3, sold(t, water.CitricAcid, 100), water.TitrationUS, units.Litre.Of(1), US)
-			return err
-		},
 	} {
 		if e, ok := errors.AsType[*units.RangeError](try()); !ok || e.Quantity != "ionic strength" {
 			t.Errorf("%s: %v", what, e)
@@ -127,4 +119,18 @@ func TestPHIsThatOfAt(t *testing.T) {
 	if v, err := f.PH(units.Percent.Of(101)); err == nil || v != 0 {
 		t.Errorf("%v, %v", v, err)
 	}
+}
+
+// The ammonium, phosphate and potassium of the water feed the yeast like any other: all of
+// them are used when they are short.
+func TestWaterFeedsTheYeast(t *testing.T) {
+	f := hall(DiammoniumPhosphate())
+	f.Feed = nil
+	mg := func(i water.Ion, mmol float64) water.Content { return i.At(mgPerL(mmol * i.MolarMass())) }
+	f.Water = must(water.NewProfile(room, units.MilligramPerLitreCaCO3.Of(100), mg(water.Ammonium, 1), mg(water.Phosphate, 0.01), mg(water.Potassium, 0.01)))
+	b := must(f.At(end)).Balance
+	litres := f.Brew.Water.In(units.Kilogram) / 0.9982
+	near(t, "nitrogen", b.Ammonium.In(units.Gram), 0.014007*litres, 1e-6, "1 mmol/L")
+	near(t, "phosphorus", b.Phosphorus.In(units.Gram), 0.00030974*litres, 1e-8, "0.01 mmol/L")
+	near(t, "potassium", b.Potassium.In(units.Gram), 0.00039098*litres, 1e-8, "0.01 mmol/L")
 }

@@ -177,7 +177,7 @@ func TestCorrect(t *testing.T) {
 	now := must(f.checked("test"))
 	a := now.acidity(now.balance(now.Metabolism, 0.5), 0.5)
 	mmol := c.Dose.Mass.Value.In(units.Gram) / PotassiumBicarbonate.MolarMass() / 60 * 1000
-	near(t, "pH now", must(a.with(PotassiumBicarbonate, mmol).pH(now.around(0.5))), c.Now.Value, 1e-6, "the dose stirred in")
+	near(t, "pH now", must(PotassiumBicarbonate.buffered(a, mmol).pH(now.around(0.5))), c.Now.Value, 1e-6, "the dose stirred in")
 	if !(c.End.Low < c.End.Value && c.End.Value < c.End.High && c.Now.Value > 3.6) || len(c.Cautions) != 1 {
 		t.Errorf("%+v", c)
 	}
@@ -286,7 +286,7 @@ func TestBuffers(t *testing.T) {
 	}
 	// 5 mmol/L of each: charge, potassium and citrate.
 	for b, want := range map[Buffer][3]float64{PotassiumBicarbonate: {5, 5, 0}, SodiumBicarbonate: {5, 0, 0}, TripotassiumCitrate: {15, 15, 5}, TrisodiumCitrate: {15, 0, 5}} {
-		a := acidity{}.with(b, 5)
+		a := b.buffered(acidity{}, 5)
 		if a.strong != want[0] || a.potassium != want[1] || a.organic[citric] != want[2] {
 			t.Errorf("%v: %+v", b, a)
 		}
@@ -349,4 +349,9 @@ func BenchmarkFermentAt(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+func TestNoBufferComesWithAnError(t *testing.T) {
+	buffer, err := ParseBuffer("no such thing")
+	nothing(t, "ParseBuffer", buffer, err)
 }

@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -28,12 +27,6 @@ type Fermentable struct {
 	cautions []string
 }
 
-// The gain in mass when a sugar takes up water and falls apart into hexoses.
-var (
-	gainOfDi  = 2 * hexose.molar() / disaccharide.molar()  // 1.0526
-	gainOfTri = 3 * hexose.molar() / trisaccharide.molar() // 1.0714
-)
-
 // sugar is the mass share of the sugars that yeast takes up.
 func (f Fermentable) sugar() float64 { return f.glucose + f.fructose + f.di + f.tri }
 
@@ -50,6 +43,9 @@ func (f Fermentable) String() string { return f.name }
 
 // Solids returns the mass share that is not water, crystal water counted as water.
 func (f Fermentable) Solids() units.Share { return share(f.sugar() + f.rest) }
+
+// Sugar returns the mass share that yeast takes up.
+func (f Fermentable) Sugar() units.Share { return share(f.sugar()) }
 
 // CrystalWater returns the mass share of water bound in crystals: 9.09 % of dextrose
 // monohydrate.
@@ -115,11 +111,6 @@ func (f Fermentable) Of(m units.Mass) (Parts, error) {
 		GayLussac: kilograms(asHexose * ethanolOfHexose), CO2: kilograms(asHexose * (1 - ethanolOfHexose)),
 	}, nil
 }
-
-// ethanolOfHexose is Gay-Lussac's yield, 0.51144 g/g.
-var ethanolOfHexose = 2 * ethanolFormula.molar() / hexose.molar()
-
-func kilograms(v float64) units.Mass { return units.Kilogram.Of(checked.Number(v)) }
 
 // Portion is a fermentable with its share of a mix.
 type Portion struct {

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 	"pgregory.net/rapid"
 )
@@ -161,4 +162,9 @@ func TestEvidenceReads(t *testing.T) {
 			t.Errorf("got %q, want %q", got, c.want)
 		}
 	}
+}
+
+func TestAddToRefusesLessThanNothing(t *testing.T) {
+	_, err := WhiteSugar().AddTo(gravity.Solution{}, units.Mass{}.Minus(units.Gram.Of(1)))
+	refused(t, err, "mass", 0, 1e9)
 }

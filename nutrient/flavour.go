@@ -22,20 +22,20 @@ type Flavouring struct {
 //     it; beyond it the error is a [*units.RangeError].
 func (f Flavouring) Liquid(v units.Volume) (gravity.Solution, error) {
 	const fn = "nutrient.Flavouring.Liquid"
-	litres, sugar := v.In(units.Litre), f.Sugar.In(units.GramPerLitre)
+	litres, sucrose := v.In(units.Litre), f.Sugar.In(units.GramPerLitre)
 	if err := limit.Check(fn, "volume", litres, "L", 1e-9, mostVolume, "a flavouring"); err != nil {
 		return gravity.Solution{}, err
 	}
-	if err := limit.Check(fn, "sugar", sugar, "g/L", 0, 700, "a flavouring"); err != nil {
+	if err := limit.Check(fn, "sugar", sucrose, "g/L", 0, 700, "a flavouring"); err != nil {
 		return gravity.Solution{}, err
 	}
-	ethanol := f.Strength.In(units.PercentVolume) / 100 * pureEthanol // kg/L
-	part := f.Strength.In(units.PercentVolume)/100 + 0.62*sugar/1000  // of the volume, before mixing shrinks it
+	ethanol := f.Strength.In(units.PercentVolume) / 100 * pureEthanol  // kg/L
+	part := f.Strength.In(units.PercentVolume)/100 + 0.62*sucrose/1000 // of the volume, before mixing shrinks it
 	if err := limit.Check(fn, "strength and sugar", part, "of the volume", 0, 1, "a flavouring"); err != nil {
 		return gravity.Solution{}, err
 	}
 	of := func(water, litres float64) (gravity.Solution, error) {
-		return gravity.NewSolution(kilograms(water*litres), kilograms(sugar/1000*litres), kilograms(ethanol*litres))
+		return gravity.NewSolution(kilograms(water*litres), kilograms(sucrose/1000*litres), kilograms(ethanol*litres))
 	}
 	const litre = 1.0
 	water, err := settle(litre-part, 0, litre, func(water float64) (missing float64, err error) {

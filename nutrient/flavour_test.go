@@ -113,3 +113,8 @@ func TestScaleDose(t *testing.T) {
 	_, err = ScaleDose(units.Litre.Of(1), units.Gram.Of(50.01), units.Litre.Of(1))
 	refused(t, err, "dose", 0, 50)
 }
+
+func TestTrialOfNoBatch(t *testing.T) {
+	_, err := Trial{units.Millilitre.Of(1), units.Millilitre.Of(1)}.Scale(gravity.Solution{}, Flavouring{})
+	refused(t, err, "batch", leastVolume, mostVolume)
+}

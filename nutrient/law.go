@@ -11,9 +11,6 @@ import (
 // CheckTheLaw is the caution that goes with every limit.
 const CheckTheLaw = "Laws change and differ by drink: check the law in force before you rely on a limit."
 
-// otherDrinks goes with every dose that is compared with limits for wine, cider or beer.
-const otherDrinks = "The limits known here are for the drinks they name; none was read for a drink from a sugar wash, so passing none of them proves nothing for it."
-
 // Limit is the most of a substance that a law lets into a drink. The number is the
 // law's own decimal; nothing is rounded before it is compared.
 type Limit struct {
@@ -94,14 +91,14 @@ func (l Limit) Allows(c units.MassConcentration) bool {
 	return c.In(units.MilligramPerLitre) <= l.Concentration().In(units.MilligramPerLitre)*(1+1e-12)
 }
 
-// weighed returns the limit in g/L of what is weighed: the hydrochloride where the law
-// counts thiamine.
-func (l *Limit) weighed() float64 {
-	g := l.Concentration().In(units.GramPerLitre)
+// Weighed returns the limit as a concentration of what is weighed: of the hydrochloride
+// where the law counts thiamine.
+func (l Limit) Weighed() units.MassConcentration {
+	c := l.Concentration()
 	if l.counts > 0 {
-		g /= l.counts
+		return units.GramPerLitre.Of(checked.Number(c.In(units.GramPerLitre) / l.counts))
 	}
-	return g
+	return c
 }
 
 // String reads "ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR

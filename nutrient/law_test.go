@@ -220,3 +220,8 @@ func TestNamesOfSubstancesAndLaws(t *testing.T) {
 		t.Error("Atlantis is taken")
 	}
 }
+
+func TestNoLawComesWithAnError(t *testing.T) {
+	j, err := ParseJurisdiction("no such thing")
+	nothing(t, "ParseJurisdiction", j, err)
+}

@@ -1,7 +1,6 @@
 package nutrient
 
 import (
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -145,11 +144,6 @@ func NeedByGrowth(dryYeast units.MassConcentration) (Need, error) {
 	}, nil
 }
 
-const (
-	nitrogenOfYeast     = 0.10        // of dry matter, well fed (Dharmadhikari)
-	nitrogenOfLeanYeast = 0.40 / 6.25 // 40 % crude protein
-)
-
 // Needs returns the need by every method that holds for a wash of this sugar, the
 // first of them the one to take. Methods for musts are left out below 20 °Bx.
 //
@@ -170,8 +164,6 @@ func Needs(sugar units.MassConcentration, extract units.Extract, d Demand) ([]Ne
 	}
 	return all, nil
 }
-
-func mgPerL(v float64) units.MassConcentration { return units.MilligramPerLitre.Of(checked.Number(v)) }
 
 // Assimilable returns the yeast assimilable nitrogen of a must from its two
 // analyses: free ammonia and alpha amino nitrogen.

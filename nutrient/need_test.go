@@ -90,3 +90,8 @@ func TestParseDemand(t *testing.T) {
 		t.Error("huge is taken")
 	}
 }
+
+func TestNoDemandComesWithAnError(t *testing.T) {
+	demand, err := ParseDemand("no such thing")
+	nothing(t, "ParseDemand", demand, err)
+}

@@ -43,7 +43,7 @@ func (f Ferment) OtherNeeds() ([]OtherNeed, error) {
 	}
 	matter := 0.0 // mg/L of yeast matter
 	for _, d := range f.Feed {
-		if !d.Source.per.AminoNitrogen.IsZero() { // an autolysate, or a food with one
+		if !d.Source.Shares().AminoNitrogen.IsZero() { // an autolysate, or a food with one
 			matter += d.Mass.In(units.Milligram) / c.litres
 		}
 	}

@@ -127,3 +127,13 @@ func TestParseYeastForm(t *testing.T) {
 	sum := Cells{1}.Plus(Cells{2})
 	near(t, "sum", sum.Billion(), 3, 0, "by hand")
 }
+
+// A number that was not found is zero, so that nobody takes a guess for a result.
+func TestNoCellsComeWithAnError(t *testing.T) {
+	form, err := ParseYeastForm("no such thing")
+	nothing(t, "ParseYeastForm", form, err)
+	alive, err := must(LiquidPack(Cells{})).Alive(-time.Hour)
+	nothing(t, "Pack.Alive", alive, err)
+	alive, err = Pack{}.Alive(time.Hour)
+	nothing(t, "Pack{}.Alive", alive, err)
+}

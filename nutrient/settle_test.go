@@ -20,3 +20,13 @@ func TestSettle(t *testing.T) {
 		t.Error("the error is lost")
 	}
 }
+
+func TestSettleGivesNothingWithAnError(t *testing.T) {
+	x, err := settle(1, 0, 1, func(float64) (float64, error) { return 1, errors.New("no") })
+	nothing(t, "settle", x, err)
+	x, err = settle(1, 0, 1, func(float64) (float64, error) { return 1, nil })
+	nothing(t, "settle without end", x, err)
+	if closeEnough > 1e-11 || closeEnough < 1e-14 {
+		t.Error(closeEnough)
+	}
+}

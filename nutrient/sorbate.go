@@ -81,7 +81,7 @@ type SorbateDose struct {
 //     20 °C (Dharmadhikari: Sorbic acid, read).
 //   - Range: sorbic acid up to its solubility; beyond it the error is a
 //     [*units.RangeError].
-func SorbateFor(sorbate units.MassConcentration, pH float64, v units.Volume, law Jurisdiction) (SorbateDose, error) {
+func SorbateFor(sorbate units.MassConcentration, pH float64, v units.Volume, j Jurisdiction) (SorbateDose, error) {
 	const fn = "nutrient.SorbateFor"
 	part, err := Undissociated(pH)
 	if err != nil {
@@ -98,7 +98,7 @@ func SorbateFor(sorbate units.MassConcentration, pH float64, v units.Volume, law
 	out := SorbateDose{
 		Mass:       units.Milligram.Of(checked.Number(sorbate.In(units.MilligramPerLitre) * litres)),
 		SorbicAcid: mgPerL(acid), Undissociated: mgPerL(acid * part.In(units.Fraction)),
-		Limits:   Limits(law, SorbicAcid),
+		Limits:   Limits(j, SorbicAcid),
 		Cautions: []string{SorbateCaution, otherDrinks, "Dissolve it in water first: acid drink turns a strong solution into crystals of sorbic acid."},
 	}
 	for _, l := range out.Limits {

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -161,8 +160,6 @@ func PotassiumChloride() Source {
 	}
 }
 
-var stoichiometry = Evidence{"stoichiometry, CIAAW atomic weights 2021", Computed}
-
 // ByLabel returns a source by the figures on its label, for an organic blend or a
 // mixed yeast food. group says under which legal limit it falls: [AmmoniumPhosphate] for
 // blends that are mostly such salts, [YeastCellWalls] for hulls, [Unlisted] for an
@@ -262,6 +259,3 @@ func (s Source) Evidence() Evidence { return s.evidence }
 
 // Cautions returns what to know before using it.
 func (s Source) Cautions() []string { return slices.Clone(s.cautions) }
-
-// share makes a share of a fraction between 0 and 1.
-func share(fraction float64) units.Share { return units.Percent.Of(checked.Number(100 * fraction)) }

@@ -61,14 +61,13 @@ func TestHotPathsAllocateNothing(t *testing.T) {
 	in := Substrate{Hexose: units.Kilogram.Of(1), Ammonium: units.Gram.Of(1)}
 	c := must(hall(DiammoniumPhosphate()).checked("test"))
 	c.rest()
-	strength, litre := units.PercentVolume.Of(8), units.Celsius.Of(22)
+	warm := units.Celsius.Of(22)
 	var p water.Profile
 	for what, f := range map[string]func(){
-		"balance":   func() { must(m.Ferment(in)) },
-		"pH":        func() { must(c.pH(m, 1)) },
-		"molecular": func() { must(MolecularShareOIV(3.3, strength, litre)) },
-		"need":      func() { must(NeedBySugar(units.GramPerLitre.Of(80), HighDemand)) },
-		"water":     func() { p = must(water.NewProfile(litre, units.CalciumCarbonate{})) },
+		"balance": func() { must(m.Ferment(in)) },
+		"pH":      func() { must(c.pH(m, 1)) },
+		"need":    func() { must(NeedBySugar(units.GramPerLitre.Of(80), HighDemand)) },
+		"water":   func() { p = must(water.NewProfile(warm, units.CalciumCarbonate{})) },
 	} {
 		if n := testing.AllocsPerRun(100, f); n != 0 {
 			t.Errorf("%s: %g allocations", what, n)

@@ -71,3 +71,8 @@ func TestEstimatedTime(t *testing.T) {
 	_, err = EstimatedTime(share(0.5), 366*24*time.Hour)
 	refused(t, err, "length of the ferment", 1, 365)
 }
+
+func TestNoTimeComesWithAnError(t *testing.T) {
+	long, err := EstimatedTime(share(0.5), 0)
+	nothing(t, "EstimatedTime", long, err)
+}

@@ -60,7 +60,10 @@ func StarterFor(have, wanted Cells, strength units.Extract) (Starter, error) {
 	dry := (wanted.billion - have.billion) / CellsPerDryGram().Value.billion // g
 	hexose := dry / UsualMetabolism().MostYeast.In(units.Fraction)
 	nitrogen := dry * nitrogenOfYeast
-	b := UsualMetabolism().ferment(Substrate{Hexose: grams(hexose), Amino: grams(nitrogen)})
+	b, err := UsualMetabolism().Ferment(Substrate{Hexose: grams(hexose), Amino: grams(nitrogen)})
+	if err != nil {
+		return Starter{}, err
+	}
 	extract := hexose / gainOfDi
 	out := Starter{
 		Extract: grams(extract), Grown: Cells{dry * CellsPerDryGram().Value.billion}, Balance: b, Feed: grams(nitrogen),

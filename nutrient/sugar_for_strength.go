@@ -41,9 +41,6 @@ func Kettle(v units.Volume, t units.Temperature) Basis {
 // WaterAtHand plans on the water that the sugar is dissolved in.
 func WaterAtHand(m units.Mass) Basis { return Basis{kind: waterMass, kg: m.In(units.Kilogram)} }
 
-// room is the temperature of strengths and gravities.
-var room = units.Celsius.Of(20)
-
 // Wash is a brew to plan: what ferments, how far, and how much of it.
 type Wash struct {
 	Fermentable Fermentable
@@ -185,7 +182,7 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 			return math.NaN()
 		}
 		return b.Finish.ByVolume().In(units.PercentVolume) - want
-	}, 0, high, closeEnough*high)
+	}, 0, high, 1e-12*high)
 	if err != nil {
 		return Brew{}, err
 	}
@@ -204,13 +201,6 @@ func (w Wash) forFinished(fn string, want float64) (Brew, error) {
 	}
 	return w.from(fn, kg)
 }
-
-// pureEthanol is the density of ethanol at 20 °C in kg/L, as a [gravity.Solution] has
-// it.
-var pureEthanol = func() float64 {
-	s, _ := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Kilogram.Of(1))
-	return 1 / s.VolumeAt20().In(units.Litre)
-}()
 
 // above returns a mass of the fermentable that ends above a strength.
 func (w Wash) above(fn string, want float64) (kg float64, err error) {
@@ -326,5 +316,13 @@ func (w Wash) ferment(b *Brew) error {
 	return err
 }
 
-// emptyLiquid is nothing, to pour into.
-var emptyLiquid gravity.Solution
+// Hexose returns the sugar that the yeast uses, counted after inversion.
+func (b Brew) Hexose() units.Mass {
+	have := b.Start.Fermentable().In(units.Kilogram)
+	if have == 0 {
+		return units.Mass{}
+	}
+	sum := b.Start.ExtractOf(gravity.Sucrose).In(units.Kilogram)*gainOfDi +
+		b.Start.ExtractOf(gravity.Glucose).In(units.Kilogram) + b.Start.ExtractOf(gravity.Fructose).In(units.Kilogram)
+	return kilograms(sum * b.Used.In(units.Kilogram) / have)
+}

@@ -217,3 +217,7 @@ func BenchmarkSugarForStrength(b *testing.B) {
 		}
 	}
 }
+
+func TestMostStrength(t *testing.T) {
+	near(t, "strongest", mostStrength, 20, 0, "a limit of the package")
+}

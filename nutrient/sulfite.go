@@ -167,7 +167,7 @@ type SulfiteDose struct {
 //   - Range: each concentration 0 to 500 mg/L, wanted not below free; volume up to 1e9
 //     L; beyond it the error is a [*units.RangeError].
 //   - Units: SO2 in mg/L; total is what the drink holds before, with the bound part.
-func SulfiteFor(salt Sulfite, wanted, free, total units.MassConcentration, v units.Volume, law Jurisdiction) (SulfiteDose, error) {
+func SulfiteFor(salt Sulfite, wanted, free, total units.MassConcentration, v units.Volume, j Jurisdiction) (SulfiteDose, error) {
 	const fn, source = "nutrient.SulfiteFor", "wine practice"
 	w, f, tot := wanted.In(units.MilligramPerLitre), free.In(units.MilligramPerLitre), total.In(units.MilligramPerLitre)
 	if err := limit.Check(fn, "free SO2", f, "mg/L", 0, 500, source); err != nil {
@@ -186,7 +186,7 @@ func SulfiteFor(salt Sulfite, wanted, free, total units.MassConcentration, v uni
 	out := SulfiteDose{
 		Mass:     units.Milligram.Of(checked.Number((w - f) * litres / salt.Yield().In(units.Fraction))),
 		Total:    mgPerL(tot + w - f),
-		Limits:   Limits(law, SulfurDioxide),
+		Limits:   Limits(j, SulfurDioxide),
 		Cautions: []string{SulfiteCaution, otherDrinks},
 	}
 	for _, l := range out.Limits {

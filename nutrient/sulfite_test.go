@@ -113,3 +113,17 @@ func TestSulfiteFor(t *testing.T) {
 	_, err = SulfiteFor(PotassiumMetabisulfite, mg(40), mg(30), mg(30), units.Volume{}, US)
 	refused(t, err, "volume", leastVolume, mostVolume)
 }
+
+func TestNoPKComesWithAnError(t *testing.T) {
+	pK, err := SulfurDioxidePK(units.PercentVolume.Of(16), units.Celsius.Of(20))
+	nothing(t, "strength of SulfurDioxidePK", pK, err)
+	pK, err = SulfurDioxidePK(units.PercentVolume.Of(10), units.Celsius.Of(19))
+	nothing(t, "temperature of SulfurDioxidePK", pK, err)
+}
+
+func TestMolecularShareAllocatesNothing(t *testing.T) {
+	strength, warm := units.PercentVolume.Of(8), units.Celsius.Of(22)
+	if n := testing.AllocsPerRun(100, func() { must(MolecularShareOIV(3.3, strength, warm)) }); n != 0 {
+		t.Errorf("%g allocations", n)
+	}
+}

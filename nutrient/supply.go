@@ -69,10 +69,3 @@ func brings(litres float64, doses []Dose) (sum Supply) {
 	}
 	return sum
 }
-
-// The sizes that make sense: a drop to a ship.
-const (
-	leastVolume = 1e-6 // L
-	mostVolume  = 1e9  // L
-	mostMass    = 1e12 // g
-)

@@ -26,13 +26,13 @@ type Sweetened struct {
 //   - Range: sugar 0.1 to 200 g/L, something that holds sugar; beyond it the error is a
 //     [*units.RangeError].
 //   - Units: sugar as weighed, without its inversion.
-func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Solution) (Sweetened, error) {
+func SweetenWith(f Fermentable, extract units.MassConcentration, drink gravity.Solution) (Sweetened, error) {
 	const fn = "nutrient.SweetenWith"
-	want := sugar.In(units.GramPerLitre)
+	want := extract.In(units.GramPerLitre)
 	if err := limit.Check(fn, "sugar", want, "g/L", 0.1, 200, "sweet drinks"); err != nil {
 		return Sweetened{}, err
 	}
-	if err := limit.Check(fn, "sugar that sweetens", 100*f.sugar(), "%", 1, 100, "a fermentable"); err != nil {
+	if err := limit.Check(fn, "sugar that sweetens", f.Sugar().In(units.Percent), "%", 1, 100, "a fermentable"); err != nil {
 		return Sweetened{}, err
 	}
 	start := drink.VolumeAt20().In(units.Litre)
@@ -44,7 +44,7 @@ func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Sol
 	}}
 	// The volume grows by what is added.
 	litres, err := settle(start, 0, start, func(litres float64) (missing float64, err error) {
-		out.Fermentable = kilograms(want / 1000 * litres / f.sugar())
+		out.Fermentable = kilograms(want / 1000 * litres / f.Sugar().In(units.Fraction))
 		out.Liquid, err = f.AddTo(drink, out.Fermentable)
 		return out.Liquid.VolumeAt20().In(units.Litre) - litres, err
 	})
@@ -52,7 +52,10 @@ func SweetenWith(f Fermentable, sugar units.MassConcentration, drink gravity.Sol
 		return Sweetened{}, err
 	}
 	out.Strength = out.Liquid.ByVolume()
-	gas := out.Fermentable.In(units.Gram) * f.asHexose() * (1 - ethanolOfHexose) / litres
-	out.IfItFerments = units.GramCO2PerLitre.Of(checked.Number(gas))
+	parts, err := f.Of(out.Fermentable)
+	if err != nil {
+		return Sweetened{}, err
+	}
+	out.IfItFerments = units.GramCO2PerLitre.Of(checked.Number(parts.CO2.In(units.Gram) / litres))
 	return out, nil
 }

@@ -122,7 +122,7 @@ type Sweetening struct {
 //   - Range: 0.1 to 200 g/L of sucrose, volume up to 1e9 L; beyond it the error is a
 //     [*units.RangeError].
 //   - Uncertainty: the spread of the sweetness; trust a bench trial.
-func SweetenLike(s Sweetener, sucrose units.MassConcentration, v units.Volume, law Jurisdiction) (Sweetening, error) {
+func SweetenLike(s Sweetener, sucrose units.MassConcentration, v units.Volume, j Jurisdiction) (Sweetening, error) {
 	const fn = "nutrient.SweetenLike"
 	g := sucrose.In(units.GramPerLitre)
 	if err := limit.Check(fn, "sucrose", g, "g/L", 0.1, 200, "sweet drinks"); err != nil {
@@ -142,7 +142,7 @@ func SweetenLike(s Sweetener, sucrose units.MassConcentration, v units.Volume, l
 		Mass:          units.Milligram.Of(checked.Number(mg * litres)),
 	}
 	if s.substance != Unlisted {
-		out.Limits = Limits(law, s.substance)
+		out.Limits = Limits(j, s.substance)
 		out.Cautions = append(out.Cautions, CheckTheLaw)
 	}
 	for _, l := range out.Limits {

@@ -123,7 +123,7 @@ func strongerThenWeaker() Problem {
 		Source: Source{ByHand, "60 × 4.6/9 = 30.67 L of base. It is dry but for glycerol, so that it weighs about 30.67 × 0.9874 = 30.28 kg; the finished 60 L weigh 59.53 kg. Difference 29.25 kg of water."},
 		Work: func(w *Working) {
 			wash := nutrient.Wash{Fermentable: nutrient.WhiteSugar(), Attenuation: units.Percent.Of(100)}
-			base, let, err := wash.StrongBrew(units.PercentVolume.Of(9), units.PercentVolume.Of(4.6), units.Litre.Of(60))
+			base, let, err := nutrient.StrongBrew(wash, units.PercentVolume.Of(9), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 			must(base, err)
 			v := base.Finish.VolumeAt20()
 			w.Step("%s of sugar for %s of base of %s.", base.Fermentable.Text(units.Kilogram, 3), v.Text(units.Litre, 2), base.Finish.ByVolume().Text(units.PercentVolume, 2))

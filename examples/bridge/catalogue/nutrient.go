@@ -166,7 +166,7 @@ func nutrientSugar() []Function {
 			},
 			call: func(in, out []float64) error {
 				w := nutrient.Wash{Fermentable: fermentables[int(in[3])], Attenuation: units.Percent.Of(100)}
-				b, d, err := w.StrongBrew(as(units.PercentVolume, in[0]), as(units.PercentVolume, in[1]), as(units.Litre, in[2]))
+				b, d, err := nutrient.StrongBrew(w, as(units.PercentVolume, in[0]), as(units.PercentVolume, in[1]), as(units.Litre, in[2]))
 				out[0], out[1], out[2] = b.Fermentable.In(units.Kilogram), b.Water.In(units.Kilogram), d.Water.In(units.Kilogram)
 				return err
 			},

@@ -30,7 +30,7 @@ const fineStep = "0.001" // g
 
 // supplement doses the sources that bring no nitrogen: what is short of zinc, magnesium and
 // thiamine, within the limit of the law, all of it with the yeast.
-func (m *maker) supplement(sources []nutrient.Source, law nutrient.Jurisdiction) error {
+func (m *maker) supplement(sources []nutrient.Source, j nutrient.Jurisdiction) error {
 	if len(sources) == 0 || m.unforeseen() != "" {
 		return nil
 	}
@@ -59,7 +59,7 @@ func (m *maker) supplement(sources []nutrient.Source, law nutrient.Jurisdiction)
 			continue
 		}
 		dose := short / per // mg/L
-		if l, ok := nutrient.LimitIn(law, map[string]nutrient.Substance{"thiamine": nutrient.Thiamine, "zinc": nutrient.Zinc}[name], nutrient.Wine); ok && name != "magnesium" {
+		if l, ok := nutrient.LimitIn(j, map[string]nutrient.Substance{"thiamine": nutrient.Thiamine, "zinc": nutrient.Zinc}[name], nutrient.Wine); ok && name != "magnesium" {
 			dose = min(dose, l.Concentration().In(units.MilligramPerLitre))
 			m.plan.Nutrient.Limits = append(m.plan.Nutrient.Limits, l.String())
 		}

@@ -1,0 +1,13 @@
+package nutrient
+
+import "testing"
+
+// Every parser takes what its own String writes, and refuses the rest.
+func FuzzParseYeast(f *testing.F) {
+	for _, text := range []string{"", "\x00\xff", "dry"} {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		again(t, text, ParseYeastForm)
+	})
+}
