@@ -1,7 +1,9 @@
 // Command branches counts the error branches of packages, the bodies of
 // "if … err != nil", and lists those that no test of their package enters.
 //
-// usage: go run .ci/branches.go [-least 97] ./package ...
+// usage: go run .ci/branches.go [-least 97] ./package ... ./folder/... ...
+//
+// A folder with ... counts as one package: its rooms test one another.
 //
 // Exit 1 when the share of a package is below the least.
 package main
@@ -13,6 +15,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"io/fs"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -57,7 +60,7 @@ func profile(dir string) (map[place]bool, error) {
 	}
 	defer os.RemoveAll(temporary)
 	out := filepath.Join(temporary, "cover")
-	if said, err := exec.Command("go", "test", "-coverprofile", out, dir).CombinedOutput(); err != nil {
+	if said, err := exec.Command("go", "test", "-coverprofile", out, "-coverpkg", dir, dir).CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("%w\n%s", err, said)
 	}
 	f, err := os.Open(out)
@@ -72,7 +75,7 @@ func profile(dir string) (map[place]bool, error) {
 		if !found {
 			continue // the mode
 		}
-		p := place{file: filepath.Base(name) + ".go"}
+		p := place{file: strings.TrimPrefix(name, "example.org/zymase/") + ".go"}
 		var endLine, endColumn, statements, count int
 		if _, err := fmt.Sscanf(rest, "%d.%d,%d.%d %d %d", &p.line, &p.column, &endLine, &endColumn, &statements, &count); err != nil {
 			return nil, err
@@ -85,6 +88,15 @@ func profile(dir string) (map[place]bool, error) {
 // branches counts the error branches of a package and those entered, and lists the rest.
 func branches(dir string, ran map[place]bool) (total, hit int, err error) {
 	files, err := filepath.Glob(filepath.Join(dir, "*.go"))
+	if root, all := strings.CutSuffix(dir, "/..."); all {
+		files = nil
+		err = filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
+			if filepath.Ext(path) == ".go" {
+				files = append(files, filepath.Clean(path))
+			}
+			return err
+		})
+	}
 	if err != nil {
 		return 0, 0, err
 	}
@@ -106,8 +118,7 @@ func branches(dir string, ran map[place]bool) (total, hit int, err error) {
 			// A block begins at its brace or behind it, by the version of Go.
 			at := set.Position(branch.Body.Lbrace)
 			first := set.Position(branch.Body.List[0].Pos())
-			base := filepath.Base(name)
-			if ran[place{base, at.Line, at.Column}] || ran[place{base, at.Line, at.Column + 1}] || ran[place{base, first.Line, first.Column}] {
+			if ran[place{name, at.Line, at.Column}] || ran[place{name, at.Line, at.Column + 1}] || ran[place{name, first.Line, first.Column}] {
 				hit++
 			} else {
 				fmt.Printf("%s:%d\n", name, at.Line)

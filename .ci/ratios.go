@@ -45,7 +45,7 @@ var budgets = []budget{
 	{"water", "SolveSteps", 4_500, -1, ""},
 	{"carbonation", "Content", 10, 0, ""},
 	{"carbonation", "Pressure", 41, 0, ""},
-	{"nutrient", "FermentBalance", 830, -1, "Exp"},
+	{"nutrient/ferment", "FermentBalance", 830, -1, "Exp"},
 	{"examples/seltzer/plan", "Make", 70_000, -1, ""},
 }
 

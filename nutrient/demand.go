@@ -2,6 +2,8 @@ package nutrient
 
 import (
 	"strings"
+
+	"example.org/zymase/internal/limit"
 )
 
 // Demand is how much nitrogen a yeast strain asks for, as its maker states it.
@@ -33,5 +35,5 @@ func ParseDemand(text string) (Demand, error) {
 			return d, nil
 		}
 	}
-	return 0, unknown(text, "nitrogen demand", "low, medium, high")
+	return 0, limit.Unknown(text, "nitrogen demand", "low, medium, high")
 }

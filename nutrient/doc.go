@@ -1,42 +1,37 @@
-// Package nutrient answers: what does the yeast need, what do I give it, and will
-// it finish?
+// Package nutrient answers: how much nitrogen does the yeast need, and what do I weigh?
 //
 //	need, _ := nutrient.NeedBySugar(units.GramPerLitre.Of(82), nutrient.MediumDemand)
-//	feed, _ := nutrient.FeedInOrder(need.Nitrogen.Value, units.Litre.Of(60), nutrient.US,
+//	feed, _ := nutrient.FeedInOrder(need.Nitrogen.Value, units.Litre.Of(60), law.US,
 //		nutrient.DiammoniumPhosphate(), nutrient.AutolysedYeast())
 //	schedule, _ := nutrient.InStages(3, scale, feed.Doses...)
 //
-// Why does a sugar wash stop at half way? Its pH, by charge balance, and what holds it:
+// What a must or wash needs is a [Need], what is at hand a [Source], what it brings a
+// [Supply]. [FeedInOrder] and [CheapestFeed] dose within the limits of the law asked,
+// [InStages] splits the doses by sugar used.
 //
-//	f := nutrient.Ferment{Brew: brew, Water: treated, Feed: feed.Doses, Additions: 3, Temperature: warm}
-//	course, _ := f.Course(10)
-//	dose, _ := f.BufferFor(3.5, nutrient.PotassiumBicarbonate)
+// # Its rooms
 //
-// # Map
-//
-//   - what ferments, and how much of it: [Fermentable], [Wash], [SugarForStrength];
-//   - what the yeast is fed: [Need], [Source], [FeedInOrder], [BestFeed], [InStages];
-//   - what the law lets in: [Limits];
-//   - what yeast makes of it, atom by atom, and the pH: [Metabolism], [Ferment];
-//   - the yeast: [CellsToPitch], [DryPack], [Rehydrate], [StarterFor], [CheckPitch];
-//   - heat and gas: [HeatRates], [HeadSpaceNeed];
-//   - afterwards: [Dilute], [Trial], [SweetenWith], [SweetenLike], [Acidify],
-//     [SulfiteFor], [SorbateFor], [ScaleDose].
+//   - nutrient/sugar: what ferments, and how much of it for a strength;
+//   - nutrient/yeast: cells, pitch, rehydration, starter;
+//   - nutrient/ferment: what yeast makes of sugar, the pH on the way, what holds it; heat,
+//     head space;
+//   - nutrient/finish: dilute, sweeten, flavour, acidify, sulfite, sorbate;
+//   - nutrient/law: what the law allows.
 //
 // # Conventions
 //
-// Nitrogen is counted as N and is the part that yeast can take up. Volumes are those
-// at 20 °C. Strength is % vol at 20 °C. Sugars differ by the water that they take up
-// when they are inverted; the package counts it.
+// They hold in all rooms. Nitrogen is counted as N and is the part that yeast can take up.
+// Volumes are those at 20 °C. Strength is % vol at 20 °C. Sugars differ by the water that
+// they take up when they are inverted; it is counted.
 //
 // # Evidence
 //
-// Every figure carries where it comes from and how well it is known ([Evidence],
-// [Grade]). Much of the lore of feeding yeast has no published source; such figures
-// say so, and are given with their spread ([Figure]).
+// Every figure says where it comes from and how well it is known ([evidence.Evidence]).
+// Much of the lore of feeding yeast has no published source; such figures say so, and are
+// given with their spread ([evidence.Figure]).
 //
 // # Cautions
 //
 // Results carry cautions where a mistake harms a person or a batch. Limits in law are
-// the text's own decimals, with article and year; [CheckTheLaw] goes with each.
+// the text's own decimals, with article and year; [law.Caution] goes with each.
 package nutrient

@@ -4,6 +4,9 @@ import (
 	"fmt"
 
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/law"
+	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 )
 
@@ -11,9 +14,9 @@ import (
 func ExampleParseSource() {
 	source, _ := nutrient.ParseSource("DAP")
 	demand, _ := nutrient.ParseDemand("high")
-	law, _ := nutrient.ParseJurisdiction("EU")
-	form, _ := nutrient.ParseYeastForm("dry")
-	buffer, _ := nutrient.ParseBuffer("potassium citrate")
+	law, _ := law.ParseJurisdiction("EU")
+	form, _ := yeast.ParseForm("dry")
+	buffer, _ := ferment.ParseBuffer("potassium citrate")
 	fmt.Println(source, "/", demand, "/", law, "/", form, "/", buffer)
 	fmt.Printf("%.2f g/mol\n", buffer.MolarMass())
 	_, err := nutrient.ParseSource("zinc sulfate")
@@ -52,25 +55,6 @@ func ExampleSource_Shares() {
 	// Urea leads to ethyl carbamate in the drink and is not in the lists of additions for wine that were read; do not use it in anything to drink.
 }
 
-// Ethanol that a kilogram of each can give at most, by Gay-Lussac.
-func ExampleFermentable_Fermentability() {
-	for _, f := range []nutrient.Fermentable{
-		nutrient.Sucrose(), nutrient.Fructose(), nutrient.SoftBrownSugar(), nutrient.MediumInvert(),
-		nutrient.MapleSyrup(), nutrient.LiquidMaltExtract(), nutrient.Lactose(),
-	} {
-		p, _ := f.Of(units.Kilogram.Of(1))
-		fmt.Println(f, p.GayLussac.Text(units.Gram, 0), "crystal water", f.CrystalWater().Text(units.Percent, 1))
-	}
-	// Output:
-	// sucrose 538 g crystal water 0.0 %
-	// fructose 511 g crystal water 0.0 %
-	// soft brown sugar 474 g crystal water 0.0 %
-	// invert sugar syrup 409 g crystal water 0.0 %
-	// maple syrup 345 g crystal water 0.0 %
-	// liquid malt extract 279 g crystal water 0.0 %
-	// lactose monohydrate 0 g crystal water 5.0 %
-}
-
 // The methods for the nitrogen of musts, and of the yeast that grows.
 func ExampleNeedByGrowth() {
 	grown, _ := nutrient.NeedByGrowth(units.GramPerLitre.Of(1.5))
@@ -85,37 +69,4 @@ func ExampleNeedByGrowth() {
 	// least of a must: 140 mg/L from 140 mg/L to 500 mg/L
 	// of a white must, low risk: 150 mg/L from 150 mg/L to 350 mg/L
 	// free amino nitrogen of a must: 275 mg/L from 250 mg/L to 300 mg/L
-}
-
-// A brew planned on its finished volume.
-func ExampleFinished() {
-	w := nutrient.Wash{Fermentable: nutrient.DextroseMonohydrate(), Attenuation: units.Percent.Of(100), Basis: nutrient.Finished(units.Litre.Of(20))}
-	b, _ := w.For(units.PercentVolume.Of(5))
-	fmt.Println(b.Fermentable.Text(units.Kilogram, 2))
-	// Output: 1.85 kg
-}
-
-// Cells add up.
-func ExampleCells_Plus() {
-	a, _ := nutrient.BillionCells(100)
-	sum := a.Plus(nutrient.CellsPerDryGram().Value)
-	fmt.Println(sum.Billion(), nutrient.UsualPitch().Value.Million())
-	// Output: 120 1
-}
-
-// Heat by two of the published values.
-func ExampleHeatRate_KilojoulesPerKilogram() {
-	for _, h := range []nutrient.HeatRate{nutrient.HigherUsualHeat(), nutrient.ThermochemicalHeat()} {
-		fmt.Printf("%.0f kJ/kg: %s\n", h.KilojoulesPerKilogram(), h.Evidence())
-	}
-	// Output:
-	// 652 kJ/kg: common practice, no source
-	// 563 kJ/kg: NBS tables 1982; Goldberg & Tewari 1989, enthalpies of formation in water (recalled from memory)
-}
-
-// A sweetener by its number.
-func ExampleSweetener_ENumber() {
-	s, _ := nutrient.ParseSweetener("erythritol")
-	fmt.Println(s, s.ENumber())
-	// Output: erythritol E 968
 }

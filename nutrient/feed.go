@@ -5,6 +5,8 @@ import (
 	"math"
 
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 )
 
@@ -13,7 +15,7 @@ type Feed struct {
 	Doses     []Dose // in the order of the sources; those that are not used are left out
 	Supply    Supply
 	Shortfall units.MassConcentration // nitrogen that the sources may not bring
-	Limits    []Limit                 // of the sources that are used
+	Limits    []law.Limit             // of the sources that are used
 	Cautions  []string
 }
 
@@ -21,19 +23,19 @@ type Feed struct {
 // gives as much as the law's limit for wine lets, the next one the rest. Sources that
 // share a limit share it here.
 //
-//   - Source: composition of each [Source]; limits of [Limits].
+//   - Source: composition of each [Source]; limits of [law.Limits].
 //   - Range: need 0 to 1000 mg/L, volume up to 1e9 L; beyond it the error is a
 //     [*units.RangeError].
 //   - Units: need as mg/L of N on the volume given.
 //   - Uncertainty: that of the need, which is the greater by far.
-func FeedInOrder(need units.MassConcentration, v units.Volume, j Jurisdiction, sources ...Source) (Feed, error) {
+func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdiction, sources ...Source) (Feed, error) {
 	const fn = "nutrient.FeedInOrder"
 	left := need.In(units.GramPerLitre)
 	if err := limit.Check(fn, "need", 1000*left, "mg/L", 0, 1000, "needs published for musts"); err != nil {
 		return Feed{}, err
 	}
 	litres := v.In(units.Litre)
-	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
+	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
 		return Feed{}, err
 	}
 	var out Feed
@@ -41,7 +43,7 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, j Jurisdiction, s
 	for _, s := range sources {
 		n := s.Nitrogen().In(units.Fraction)
 		if n == 0 {
-			out.Cautions = append(out.Cautions, fmt.Sprintf("%s brings no nitrogen and is not dosed here: see Ferment.OtherNeeds.", s.Name()))
+			out.Cautions = append(out.Cautions, fmt.Sprintf("%s brings no nitrogen and is not dosed here: see ferment.Tank.OtherNeeds.", s.Name()))
 			continue
 		}
 		place := bounds.find(j, s.group)
@@ -57,30 +59,30 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, j Jurisdiction, s
 			continue
 		}
 		bounds.use(place, dose)
-		out.Doses = append(out.Doses, Dose{s, kilograms(dose * litres / 1000)})
+		out.Doses = append(out.Doses, Dose{s, amount.Kilograms(dose * litres / 1000)})
 		out.Cautions = append(out.Cautions, s.cautions...)
 	}
-	out.Supply, out.Shortfall = brings(litres, out.Doses), mgPerL(1000*left)
+	out.Supply, out.Shortfall = supplyOf(litres, out.Doses), amount.MgPerL(1000*left)
 	out.Limits = bounds.seen()
 	if left > 0 {
 		out.Cautions = append(out.Cautions, fmt.Sprintf("The sources at hand leave %.0f mg/L of the nitrogen need open within the limits: add another source, or expect a slower ferment.", 1000*left))
 	}
 	if len(out.Limits) > 0 {
-		out.Cautions = append(out.Cautions, CheckTheLaw)
+		out.Cautions = append(out.Cautions, law.Caution)
 	}
 	return out, nil
 }
 
 // ceilings tracks how much of each limit is used up.
 type ceilings struct {
-	limits []Limit
+	limits []law.Limit
 	used   []float64 // g/L of what is weighed
 	met    []bool    // a dose is under it
 }
 
 // find returns the place of the limit for wine that covers s, or -1.
-func (c *ceilings) find(j Jurisdiction, s Substance) int {
-	if s == Unlisted {
+func (c *ceilings) find(j law.Jurisdiction, s law.Substance) int {
+	if s == law.Unlisted {
 		return -1
 	}
 	for i, l := range c.limits {
@@ -90,7 +92,7 @@ func (c *ceilings) find(j Jurisdiction, s Substance) int {
 			}
 		}
 	}
-	l, ok := LimitIn(j, s, Wine)
+	l, ok := law.LimitIn(j, s, law.Wine)
 	if !ok {
 		return -1
 	}
@@ -116,8 +118,8 @@ func (c *ceilings) use(i int, gramsPerLitre float64) {
 }
 
 // seen returns the limits of what is used.
-func (c *ceilings) seen() []Limit {
-	var out []Limit
+func (c *ceilings) seen() []law.Limit {
+	var out []law.Limit
 	for i, l := range c.limits {
 		if c.met[i] {
 			out = append(out, l)

@@ -5,6 +5,9 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/internal/check"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"pgregory.net/rapid"
 )
@@ -12,15 +15,15 @@ import (
 // One nitrogen salt covers its limit and no more: 0.95861 g/L × 0.21214 = 203.4 mg/L;
 // yeast walls of 4 % then bring 0.35948 g/L × 0.04 = 14.4 mg/L (limits 27 CFR 24.246).
 func TestFeedInOrderStopsAtTheLimits(t *testing.T) {
-	walls := must(ByLabel("yeast walls", YeastCellWalls, Shares{AminoNitrogen: units.Percent.Of(4)}))
-	f := must(FeedInOrder(units.MilligramPerLitre.Of(300), units.Litre.Of(60), US, DiammoniumPhosphate(), walls))
-	near(t, "DAP", f.Doses[0].Mass.In(units.Gram), 60*0.95861, 0.001, "27 CFR 24.246")
-	near(t, "yeast", f.Doses[1].Mass.In(units.Gram), 60*0.35948, 0.001, "27 CFR 24.246")
-	near(t, "ammonium", f.Supply.Ammonium.In(units.MilligramPerLitre), 203.36, 0.01, "stoichiometry")
-	near(t, "amino", f.Supply.Amino.In(units.MilligramPerLitre), 14.379, 0.01, "by hand")
-	near(t, "shortfall", f.Shortfall.In(units.MilligramPerLitre), 300-203.36-14.38, 0.01, "by hand")
+	walls := check.Must(ByLabel("yeast walls", law.YeastCellWalls, Shares{AminoNitrogen: units.Percent.Of(4)}))
+	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(300), units.Litre.Of(60), law.US, DiammoniumPhosphate(), walls))
+	check.Near(t, "DAP", f.Doses[0].Mass.In(units.Gram), 60*0.95861, 0.001, "27 CFR 24.246")
+	check.Near(t, "yeast", f.Doses[1].Mass.In(units.Gram), 60*0.35948, 0.001, "27 CFR 24.246")
+	check.Near(t, "ammonium", f.Supply.Ammonium.In(units.MilligramPerLitre), 203.36, 0.01, "stoichiometry")
+	check.Near(t, "amino", f.Supply.Amino.In(units.MilligramPerLitre), 14.379, 0.01, "by hand")
+	check.Near(t, "shortfall", f.Shortfall.In(units.MilligramPerLitre), 300-203.36-14.38, 0.01, "by hand")
 	last := f.Cautions[len(f.Cautions)-2:]
-	if !strings.Contains(last[0], "82 mg/L") || last[1] != CheckTheLaw {
+	if !strings.Contains(last[0], "82 mg/L") || last[1] != law.Caution {
 		t.Errorf("%q", last)
 	}
 	if len(f.Limits) != 2 {
@@ -29,16 +32,16 @@ func TestFeedInOrderStopsAtTheLimits(t *testing.T) {
 }
 
 func TestFeedInOrderSharesALimit(t *testing.T) {
-	f := must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), US, MonoammoniumPhosphate(), DiammoniumPhosphate()))
+	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), law.US, MonoammoniumPhosphate(), DiammoniumPhosphate()))
 	if len(f.Doses) != 1 || len(f.Limits) != 1 {
 		t.Errorf("%v", f)
 	}
 	// In the EU the sulfate shares the limit of the phosphate; in the US it has none of its own.
-	f = must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), EU, DiammoniumPhosphate(), AmmoniumSulfate()))
+	f = check.Must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), law.EU, DiammoniumPhosphate(), AmmoniumSulfate()))
 	if len(f.Doses) != 1 {
 		t.Errorf("%v", f)
 	}
-	f = must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), US, DiammoniumPhosphate(), AmmoniumSulfate()))
+	f = check.Must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), law.US, DiammoniumPhosphate(), AmmoniumSulfate()))
 	if len(f.Doses) != 2 || !f.Shortfall.IsZero() {
 		t.Errorf("%v", f)
 	}
@@ -48,14 +51,14 @@ func TestFeedMeetsTheNeedOrSaysWhatIsOpen(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		need := rapid.Float64Range(0, 1000).Draw(t, "need, mg/L")
 		litres := rapid.Float64Range(0.1, 10000).Draw(t, "volume, L")
-		law := Jurisdiction(rapid.IntRange(0, 1).Draw(t, "law"))
+		law := law.Jurisdiction(rapid.IntRange(0, 1).Draw(t, "law"))
 		all := Sources()
 		var sources []Source
 		for range rapid.IntRange(0, 4).Draw(t, "sources") {
 			sources = append(sources, all[rapid.IntRange(0, len(all)-1).Draw(t, "source")])
 		}
-		v := must(units.Litre.Try(litres))
-		f := must(FeedInOrder(must(units.MilligramPerLitre.Try(need)), v, law, sources...))
+		v := check.Must(units.Litre.Try(litres))
+		f := check.Must(FeedInOrder(check.Must(units.MilligramPerLitre.Try(need)), v, law, sources...))
 		if d := f.Supply.Nitrogen().Plus(f.Shortfall).In(units.MilligramPerLitre) - need; math.Abs(d) > 1e-6 {
 			t.Fatalf("supply and shortfall miss the need by %g", d)
 		}
@@ -68,7 +71,7 @@ func TestFeedMeetsTheNeedOrSaysWhatIsOpen(t *testing.T) {
 					}
 				}
 			}
-			if !l.Allows(must(units.GramPerLitre.Try(sum.In(units.Gram) / litres))) {
+			if !l.Allows(check.Must(units.GramPerLitre.Try(sum.In(units.Gram) / litres))) {
 				t.Fatalf("%v passed: %v", l, f.Doses)
 			}
 		}
@@ -79,21 +82,21 @@ func TestFeedMeetsTheNeedOrSaysWhatIsOpen(t *testing.T) {
 // asks for the caution about laws.
 func TestFeedInOrderMeetsTheNeed(t *testing.T) {
 	for n := 1; n < 200; n++ {
-		f := must(FeedInOrder(must(units.MilligramPerLitre.Try(float64(n))), units.Litre.Of(7), US, DiammoniumPhosphate()))
-		if !f.Shortfall.IsZero() || len(f.Limits) != 1 || len(f.Cautions) == 0 || f.Cautions[len(f.Cautions)-1] != CheckTheLaw {
+		f := check.Must(FeedInOrder(check.Must(units.MilligramPerLitre.Try(float64(n))), units.Litre.Of(7), law.US, DiammoniumPhosphate()))
+		if !f.Shortfall.IsZero() || len(f.Limits) != 1 || len(f.Cautions) == 0 || f.Cautions[len(f.Cautions)-1] != law.Caution {
 			t.Fatalf("%d mg/L: %+v", n, f)
 		}
 	}
 	// Zinc brings no nitrogen; no limit holds for the sulfate in the US.
-	f := must(FeedInOrder(units.MilligramPerLitre.Of(50), units.Litre.Of(7), US, ZincSulfateHeptahydrate(), AmmoniumSulfate()))
-	if len(f.Doses) != 1 || len(f.Limits) != 0 || len(f.Cautions) > 0 && f.Cautions[len(f.Cautions)-1] == CheckTheLaw {
+	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(50), units.Litre.Of(7), law.US, ZincSulfateHeptahydrate(), AmmoniumSulfate()))
+	if len(f.Doses) != 1 || len(f.Limits) != 0 || len(f.Cautions) > 0 && f.Cautions[len(f.Cautions)-1] == law.Caution {
 		t.Errorf("%+v", f)
 	}
 }
 
 func TestFeedInOrderRefuses(t *testing.T) {
-	_, err := FeedInOrder(units.MilligramPerLitre.Of(1001), units.Litre.Of(1), US)
-	refused(t, err, "need", 0, 1000)
-	_, err = FeedInOrder(units.MilligramPerLitre.Of(100), units.Volume{}, US)
-	refused(t, err, "volume", leastVolume, mostVolume)
+	_, err := FeedInOrder(units.MilligramPerLitre.Of(1001), units.Litre.Of(1), law.US)
+	check.Refused(t, err, "need", 0, 1000)
+	_, err = FeedInOrder(units.MilligramPerLitre.Of(100), units.Volume{}, law.US)
+	check.Refused(t, err, "volume", amount.LeastVolume, amount.MostVolume)
 }

@@ -2,7 +2,10 @@ package nutrient
 
 import (
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 )
 
 // Need is the assimilable nitrogen (ammonium and amino, counted as N) that a
@@ -10,7 +13,7 @@ import (
 // more; the spread is part of the answer.
 type Need struct {
 	Method   string
-	Nitrogen Figure[units.MassConcentration]
+	Nitrogen evidence.Figure[units.MassConcentration]
 }
 
 // NeedBySugar returns the nitrogen need by the sugar to ferment and the demand of
@@ -38,9 +41,9 @@ func NeedBySugar(sugar units.MassConcentration, d Demand) (Need, error) {
 	}
 	return Need{
 		Method: "by sugar and strain",
-		Nitrogen: Figure[units.MassConcentration]{
-			Value: mgPerL(rate * s), Low: mgPerL(low * s), High: mgPerL(high * s),
-			Evidence: Evidence{ruleOfTrade, Recalled},
+		Nitrogen: evidence.Figure[units.MassConcentration]{
+			Value: amount.MgPerL(rate * s), Low: amount.MgPerL(low * s), High: amount.MgPerL(high * s),
+			Evidence: evidence.Evidence{Source: ruleOfTrade, Grade: evidence.Recalled},
 		},
 	}, nil
 }
@@ -62,10 +65,10 @@ func NeedOfMustBissonButzke(must units.Extract) (Need, error) {
 	if err := limit.Check("nutrient.NeedOfMustBissonButzke", "extract", b, "°Bx", 21, 27, source); err != nil {
 		return Need{}, err
 	}
-	n := mgPerL(200 + 25*(b-21))
+	n := amount.MgPerL(200 + 25*(b-21))
 	return Need{
 		Method:   "of a must by its sugar",
-		Nitrogen: Figure[units.MassConcentration]{n, n, n, Evidence{source, Recalled}},
+		Nitrogen: evidence.Figure[units.MassConcentration]{Value: n, Low: n, High: n, Evidence: evidence.Evidence{Source: source, Grade: evidence.Recalled}},
 	}, nil
 }
 
@@ -80,9 +83,9 @@ func NeedOfMustBissonButzke(must units.Extract) (Need, error) {
 func NeedOfMustAgenbach() Need {
 	return Need{
 		Method: "least of a must",
-		Nitrogen: Figure[units.MassConcentration]{
-			Value: mgPerL(140), Low: mgPerL(140), High: mgPerL(500),
-			Evidence: Evidence{"Agenbach 1977; spread: Oregon State University", Recalled},
+		Nitrogen: evidence.Figure[units.MassConcentration]{
+			Value: amount.MgPerL(140), Low: amount.MgPerL(140), High: amount.MgPerL(500),
+			Evidence: evidence.Evidence{Source: "Agenbach 1977; spread: Oregon State University", Grade: evidence.Recalled},
 		},
 	}
 }
@@ -98,9 +101,9 @@ func NeedOfMustAgenbach() Need {
 func NeedOfWhiteMustAWRI() Need {
 	return Need{
 		Method: "of a white must, low risk",
-		Nitrogen: Figure[units.MassConcentration]{
-			Value: mgPerL(150), Low: mgPerL(150), High: mgPerL(350),
-			Evidence: Evidence{"Australian Wine Research Institute, yeast assimilable nitrogen", Read},
+		Nitrogen: evidence.Figure[units.MassConcentration]{
+			Value: amount.MgPerL(150), Low: amount.MgPerL(150), High: amount.MgPerL(350),
+			Evidence: evidence.Evidence{Source: "Australian Wine Research Institute, yeast assimilable nitrogen", Grade: evidence.Read},
 		},
 	}
 }
@@ -114,9 +117,9 @@ func NeedOfWhiteMustAWRI() Need {
 func NeedOfMustSouthAfrica() Need {
 	return Need{
 		Method: "free amino nitrogen of a must",
-		Nitrogen: Figure[units.MassConcentration]{
-			Value: mgPerL(275), Low: mgPerL(250), High: mgPerL(300),
-			Evidence: Evidence{"Fertiliser guidelines for the wine industry, South Africa", Read},
+		Nitrogen: evidence.Figure[units.MassConcentration]{
+			Value: amount.MgPerL(275), Low: amount.MgPerL(250), High: amount.MgPerL(300),
+			Evidence: evidence.Evidence{Source: "Fertiliser guidelines for the wine industry, South Africa", Grade: evidence.Read},
 		},
 	}
 }
@@ -137,9 +140,9 @@ func NeedByGrowth(dryYeast units.MassConcentration) (Need, error) {
 	}
 	return Need{
 		Method: "by the yeast that grows",
-		Nitrogen: Figure[units.MassConcentration]{
-			Value: mgPerL(1000 * nitrogenOfYeast * y), Low: mgPerL(1000 * nitrogenOfLeanYeast * y), High: mgPerL(1000 * nitrogenOfYeast * y),
-			Evidence: Evidence{source, Read},
+		Nitrogen: evidence.Figure[units.MassConcentration]{
+			Value: amount.MgPerL(1000 * formula.NitrogenOfYeast * y), Low: amount.MgPerL(1000 * formula.NitrogenOfLeanYeast * y), High: amount.MgPerL(1000 * formula.NitrogenOfYeast * y),
+			Evidence: evidence.Evidence{Source: source, Grade: evidence.Read},
 		},
 	}, nil
 }
@@ -182,5 +185,5 @@ func Assimilable(ammonia, amino units.MassConcentration) (units.MassConcentratio
 	if err := limit.Check(fn, "amino nitrogen", n, "mg/L", 0, 2000, source); err != nil {
 		return units.MassConcentration{}, err
 	}
-	return mgPerL(nitrogenInAmmonia*a + n), nil
+	return amount.MgPerL(formula.NitrogenInAmmonia*a + n), nil
 }

@@ -3,6 +3,7 @@ package nutrient
 import (
 	"testing"
 
+	"example.org/zymase/internal/check"
 	"example.org/zymase/units"
 )
 
@@ -13,27 +14,27 @@ func TestNeedBySugar(t *testing.T) {
 		d    Demand
 		want float64
 	}{{LowDemand, 75}, {MediumDemand, 90}, {HighDemand, 125}} {
-		n := must(NeedBySugar(units.GramPerLitre.Of(100), c.d)).Nitrogen
-		near(t, c.d.String(), n.Value.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
-		near(t, "low end", n.Low.In(units.MilligramPerLitre), 75, 1e-9, "recalled from memory")
-		near(t, "high end", n.High.In(units.MilligramPerLitre), 125, 1e-9, "recalled from memory")
+		n := check.Must(NeedBySugar(units.GramPerLitre.Of(100), c.d)).Nitrogen
+		check.Near(t, c.d.String(), n.Value.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
+		check.Near(t, "low end", n.Low.In(units.MilligramPerLitre), 75, 1e-9, "recalled from memory")
+		check.Near(t, "high end", n.High.In(units.MilligramPerLitre), 125, 1e-9, "recalled from memory")
 	}
 	_, err := NeedBySugar(units.GramPerLitre.Of(351), LowDemand)
-	refused(t, err, "sugar", 0, 350)
+	check.Refused(t, err, "sugar", 0, 350)
 }
 
 // Bisson & Butzke 2000, table by Brix: recalled from memory.
 func TestNeedOfMustBissonButzke(t *testing.T) {
 	for _, c := range []struct{ brix, want float64 }{{21, 200}, {23, 250}, {25, 300}, {27, 350}} {
-		n := must(NeedOfMustBissonButzke(must(units.DegreePlato.Try(c.brix))))
-		near(t, "N", n.Nitrogen.Value.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
-		near(t, "low", n.Nitrogen.Low.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
-		near(t, "high", n.Nitrogen.High.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
+		n := check.Must(NeedOfMustBissonButzke(check.Must(units.DegreePlato.Try(c.brix))))
+		check.Near(t, "N", n.Nitrogen.Value.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
+		check.Near(t, "low", n.Nitrogen.Low.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
+		check.Near(t, "high", n.Nitrogen.High.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
 	}
 	_, err := NeedOfMustBissonButzke(units.DegreePlato.Of(20.9))
-	refused(t, err, "extract", 21, 27)
+	check.Refused(t, err, "extract", 21, 27)
 	_, err = NeedOfMustBissonButzke(units.DegreePlato.Of(27.1))
-	refused(t, err, "extract", 21, 27)
+	check.Refused(t, err, "extract", 21, 27)
 }
 
 func TestNeedsOfMusts(t *testing.T) {
@@ -45,14 +46,14 @@ func TestNeedsOfMusts(t *testing.T) {
 		{NeedOfMustAgenbach(), 140, 140, 500, "Agenbach 1977, recalled from memory; Oregon State University"},
 		{NeedOfWhiteMustAWRI(), 150, 150, 350, "Australian Wine Research Institute"},
 		{NeedOfMustSouthAfrica(), 275, 250, 300, "Fertiliser guidelines for the wine industry"},
-		{must(NeedByGrowth(units.GramPerLitre.Of(2))), 200, 128, 200, "Dharmadhikari: 10 % of dry matter"},
+		{check.Must(NeedByGrowth(units.GramPerLitre.Of(2))), 200, 128, 200, "Dharmadhikari: 10 % of dry matter"},
 	} {
-		near(t, c.n.Method, c.n.Nitrogen.Value.In(units.MilligramPerLitre), c.value, 1e-9, c.source)
-		near(t, c.n.Method+" low", c.n.Nitrogen.Low.In(units.MilligramPerLitre), c.low, 1e-9, c.source)
-		near(t, c.n.Method+" high", c.n.Nitrogen.High.In(units.MilligramPerLitre), c.high, 1e-9, c.source)
+		check.Near(t, c.n.Method, c.n.Nitrogen.Value.In(units.MilligramPerLitre), c.value, 1e-9, c.source)
+		check.Near(t, c.n.Method+" low", c.n.Nitrogen.Low.In(units.MilligramPerLitre), c.low, 1e-9, c.source)
+		check.Near(t, c.n.Method+" high", c.n.Nitrogen.High.In(units.MilligramPerLitre), c.high, 1e-9, c.source)
 	}
 	_, err := NeedByGrowth(units.GramPerLitre.Of(21))
-	refused(t, err, "dry yeast", 0, 20)
+	check.Refused(t, err, "dry yeast", 0, 20)
 }
 
 func TestNeedsLeavesOutMustsBelow20Brix(t *testing.T) {
@@ -60,7 +61,7 @@ func TestNeedsLeavesOutMustsBelow20Brix(t *testing.T) {
 		p    float64
 		want int
 	}{{8, 1}, {19.9, 1}, {20, 4}, {22, 5}} {
-		all := must(Needs(units.GramPerLitre.Of(80), must(units.DegreePlato.Try(c.p)), HighDemand))
+		all := check.Must(Needs(units.GramPerLitre.Of(80), check.Must(units.DegreePlato.Try(c.p)), HighDemand))
 		if len(all) != c.want {
 			t.Errorf("%g °P: %d methods, want %d", c.p, len(all), c.want)
 		}
@@ -72,12 +73,12 @@ func TestNeedsLeavesOutMustsBelow20Brix(t *testing.T) {
 
 // AWRI: 0.8225 × NH3 + alpha amino nitrogen; the exact factor is 0.8224.
 func TestAssimilable(t *testing.T) {
-	n := must(Assimilable(units.MilligramPerLitre.Of(100), units.MilligramPerLitre.Of(80)))
-	near(t, "YAN", n.In(units.MilligramPerLitre), 82.24+80, 0.006, "Australian Wine Research Institute")
+	n := check.Must(Assimilable(units.MilligramPerLitre.Of(100), units.MilligramPerLitre.Of(80)))
+	check.Near(t, "YAN", n.In(units.MilligramPerLitre), 82.24+80, 0.006, "Australian Wine Research Institute")
 	_, err := Assimilable(units.MilligramPerLitre.Of(2001), units.MilligramPerLitre.Of(80))
-	refused(t, err, "ammonia", 0, 2000)
+	check.Refused(t, err, "ammonia", 0, 2000)
 	_, err = Assimilable(units.MilligramPerLitre.Of(1), units.MilligramPerLitre.Of(2001))
-	refused(t, err, "amino nitrogen", 0, 2000)
+	check.Refused(t, err, "amino nitrogen", 0, 2000)
 }
 
 func TestParseDemand(t *testing.T) {
@@ -93,5 +94,5 @@ func TestParseDemand(t *testing.T) {
 
 func TestNoDemandComesWithAnError(t *testing.T) {
 	demand, err := ParseDemand("no such thing")
-	nothing(t, "ParseDemand", demand, err)
+	check.Nothing(t, "ParseDemand", demand, err)
 }

@@ -5,7 +5,11 @@ import (
 	"strings"
 
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/internal/formula"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 )
 
 // Source is something that feeds yeast: a salt, or yeast matter. What it brings is
@@ -14,9 +18,9 @@ import (
 // The zero Source brings nothing.
 type Source struct {
 	name     string
-	group    Substance // whose legal limit it falls under
+	group    law.Substance // whose legal limit it falls under
 	per      Shares
-	evidence Evidence
+	evidence evidence.Evidence
 	cautions []string
 }
 
@@ -34,41 +38,41 @@ type Shares struct {
 
 // DiammoniumPhosphate returns (NH4)2HPO4, the trade's DAP: 21.2 % N, 23.5 % P.
 func DiammoniumPhosphate() Source {
-	m := diammonium.molar()
+	m := formula.Diammonium.Molar()
 	return Source{
-		name: "diammonium phosphate", group: AmmoniumPhosphate,
-		per:      Shares{AmmoniumNitrogen: share(2 * weightN / m), Phosphorus: share(weightP / m)},
-		evidence: stoichiometry,
+		name: "diammonium phosphate", group: law.AmmoniumPhosphate,
+		per:      Shares{AmmoniumNitrogen: amount.Share(2 * formula.WeightN / m), Phosphorus: amount.Share(formula.WeightP / m)},
+		evidence: formula.Stoichiometry,
 		cautions: []string{"Ammonium sets acid free: without alkalinity the pH of a sugar wash falls far enough to stop the yeast."},
 	}
 }
 
 // MonoammoniumPhosphate returns NH4H2PO4, the trade's MAP: 12.2 % N, 26.9 % P.
 func MonoammoniumPhosphate() Source {
-	m := monoammonium.molar()
+	m := formula.Monoammonium.Molar()
 	s := DiammoniumPhosphate()
 	s.name = "monoammonium phosphate"
-	s.per = Shares{AmmoniumNitrogen: share(weightN / m), Phosphorus: share(weightP / m)}
+	s.per = Shares{AmmoniumNitrogen: amount.Share(formula.WeightN / m), Phosphorus: amount.Share(formula.WeightP / m)}
 	return s
 }
 
 // AmmoniumSulfate returns (NH4)2SO4: 21.2 % N. Yeast leaves nearly all of the
 // sulfate, so it acidifies more than the phosphates.
 func AmmoniumSulfate() Source {
-	m := ammoniumSulfate.molar()
+	m := formula.AmmoniumSulfate.Molar()
 	s := DiammoniumPhosphate()
-	s.name, s.group = "ammonium sulfate", AmmoniumSulfateSalt
-	s.per = Shares{AmmoniumNitrogen: share(2 * weightN / m), Sulfate: share((weightS + 4*weightO) / m)}
+	s.name, s.group = "ammonium sulfate", law.AmmoniumSulfateSalt
+	s.per = Shares{AmmoniumNitrogen: amount.Share(2 * formula.WeightN / m), Sulfate: amount.Share((formula.WeightS + 4*formula.WeightO) / m)}
 	return s
 }
 
 // AmmoniumChloride returns NH4Cl: 26.2 % N. Beer yeast foods hold it; it is not in
 // the lists for wine.
 func AmmoniumChloride() Source {
-	m := ammoniumChloride.molar()
+	m := formula.AmmoniumChloride.Molar()
 	s := DiammoniumPhosphate()
-	s.name, s.group = "ammonium chloride", Unlisted
-	s.per = Shares{AmmoniumNitrogen: share(weightN / m), Chloride: share(weightCl / m)}
+	s.name, s.group = "ammonium chloride", law.Unlisted
+	s.per = Shares{AmmoniumNitrogen: amount.Share(formula.WeightN / m), Chloride: amount.Share(formula.WeightCl / m)}
 	s.cautions = append(slices.Clip(s.cautions), "Not in the lists of additions for wine that were read; check the law in force.")
 	return s
 }
@@ -77,9 +81,9 @@ func AmmoniumChloride() Source {
 // suspected carcinogen, from it, and the lists for wine leave it out.
 func Urea() Source {
 	return Source{
-		name: "urea", group: Unlisted,
-		per:      Shares{UreaNitrogen: share(2 * weightN / ureaFormula.molar())},
-		evidence: stoichiometry,
+		name: "urea", group: law.Unlisted,
+		per:      Shares{UreaNitrogen: amount.Share(2 * formula.WeightN / formula.UreaFormula.Molar())},
+		evidence: formula.Stoichiometry,
 		cautions: []string{"Urea leads to ethyl carbamate in the drink and is not in the lists of additions for wine that were read; do not use it in anything to drink."},
 	}
 }
@@ -94,80 +98,80 @@ func Urea() Source {
 //   - Uncertainty: the assimilable nitrogen of products runs from 2 to 6 %.
 func AutolysedYeast() Source {
 	return Source{
-		name: "autolysed yeast", group: Unlisted,
+		name: "autolysed yeast", group: law.Unlisted,
 		per: Shares{
 			AminoNitrogen: units.Percent.Of(4),
 			Phosphorus:    units.Percent.Of(1.3), Potassium: units.Percent.Of(2),
 			Magnesium: units.Percent.Of(0.15), Zinc: units.Percent.Of(0.01),
 		},
-		evidence: Evidence{Grade: CommonPractice},
+		evidence: evidence.Evidence{Grade: evidence.CommonPractice},
 		cautions: []string{"Products differ threefold in the nitrogen that yeast can use: take the label's figure where there is one."},
 	}
 }
 
 // ThiamineHydrochloride returns vitamin B1 as its hydrochloride.
 func ThiamineHydrochloride() Source {
-	return Source{name: "thiamine hydrochloride", group: Thiamine, per: Shares{Thiamine: units.Percent.Of(100)}, evidence: stoichiometry}
+	return Source{name: "thiamine hydrochloride", group: law.Thiamine, per: Shares{Thiamine: units.Percent.Of(100)}, evidence: formula.Stoichiometry}
 }
 
 // ZincSulfateHeptahydrate returns ZnSO4·7H2O: 22.7 % Zn.
 func ZincSulfateHeptahydrate() Source {
-	return zincSulfate("zinc sulfate heptahydrate", zincHeptahydrate)
+	return zincSulfate("zinc sulfate heptahydrate", formula.ZincHeptahydrate)
 }
 
 // ZincSulfateMonohydrate returns ZnSO4·H2O: 36.4 % Zn.
 func ZincSulfateMonohydrate() Source {
-	return zincSulfate("zinc sulfate monohydrate", zincMonohydrate)
+	return zincSulfate("zinc sulfate monohydrate", formula.ZincMonohydrate)
 }
 
-func zincSulfate(name string, c compound) Source {
-	m := c.molar()
+func zincSulfate(name string, c formula.Compound) Source {
+	m := c.Molar()
 	return Source{
-		name: name, group: Zinc,
-		per:      Shares{Zinc: share(weightZn / m), Sulfate: share((weightS + 4*weightO) / m)},
-		evidence: stoichiometry,
+		name: name, group: law.Zinc,
+		per:      Shares{Zinc: amount.Share(formula.WeightZn / m), Sulfate: amount.Share((formula.WeightS + 4*formula.WeightO) / m)},
+		evidence: formula.Stoichiometry,
 		cautions: []string{"Milligrams a litre: weigh a stock solution, not the salt. Zinc above 10 mg/L changes the flavour and slows yeast."},
 	}
 }
 
 // EpsomSalt returns MgSO4·7H2O as a source of magnesium: 9.9 % Mg.
 func EpsomSalt() Source {
-	m := epsomSalt.molar()
+	m := formula.EpsomSalt.Molar()
 	return Source{
-		name: "Epsom salt", group: Unlisted,
-		per:      Shares{Magnesium: share(weightMg / m), Sulfate: share((weightS + 4*weightO) / m)},
-		evidence: stoichiometry,
+		name: "Epsom salt", group: law.Unlisted,
+		per:      Shares{Magnesium: amount.Share(formula.WeightMg / m), Sulfate: amount.Share((formula.WeightS + 4*formula.WeightO) / m)},
+		evidence: formula.Stoichiometry,
 	}
 }
 
 // PotassiumDihydrogenPhosphate returns KH2PO4: 28.7 % K, 22.8 % P.
 func PotassiumDihydrogenPhosphate() Source {
-	m := potassiumDihydro.molar()
+	m := formula.PotassiumDihydro.Molar()
 	return Source{
-		name: "potassium dihydrogen phosphate", group: Unlisted,
-		per:      Shares{Potassium: share(weightK / m), Phosphorus: share(weightP / m)},
-		evidence: stoichiometry,
+		name: "potassium dihydrogen phosphate", group: law.Unlisted,
+		per:      Shares{Potassium: amount.Share(formula.WeightK / m), Phosphorus: amount.Share(formula.WeightP / m)},
+		evidence: formula.Stoichiometry,
 	}
 }
 
 // PotassiumChloride returns KCl as a source of potassium: 52.4 % K.
 func PotassiumChloride() Source {
-	m := potassiumChloride.molar()
+	m := formula.PotassiumChloride.Molar()
 	return Source{
-		name: "potassium chloride", group: Unlisted,
-		per:      Shares{Potassium: share(weightK / m), Chloride: share(weightCl / m)},
-		evidence: stoichiometry,
+		name: "potassium chloride", group: law.Unlisted,
+		per:      Shares{Potassium: amount.Share(formula.WeightK / m), Chloride: amount.Share(formula.WeightCl / m)},
+		evidence: formula.Stoichiometry,
 	}
 }
 
 // ByLabel returns a source by the figures on its label, for an organic blend or a
-// mixed yeast food. group says under which legal limit it falls: [AmmoniumPhosphate] for
-// blends that are mostly such salts, [YeastCellWalls] for hulls, [Unlisted] for an
+// mixed yeast food. group says under which legal limit it falls: [law.AmmoniumPhosphate] for
+// blends that are mostly such salts, [law.YeastCellWalls] for hulls, [law.Unlisted] for an
 // autolysate, which neither law limits.
 //
 // Errors: a [*units.RangeError] if a part is negative or they add up to more than the
 // whole.
-func ByLabel(name string, group Substance, s Shares) (Source, error) {
+func ByLabel(name string, group law.Substance, s Shares) (Source, error) {
 	const fn = "nutrient.ByLabel"
 	sum := 0.0
 	for _, part := range [...]units.Share{
@@ -181,7 +185,7 @@ func ByLabel(name string, group Substance, s Shares) (Source, error) {
 	if err := limit.Check(fn, "sum of the parts", sum, "%", 0, 100, "a whole"); err != nil {
 		return Source{}, err
 	}
-	out := Source{name: name, group: group, per: s, evidence: Evidence{"the label", Read}}
+	out := Source{name: name, group: group, per: s, evidence: evidence.Evidence{Source: "the label", Grade: evidence.Read}}
 	if !s.UreaNitrogen.IsZero() {
 		out.cautions = Urea().cautions
 	} else if !s.AmmoniumNitrogen.IsZero() {
@@ -234,7 +238,7 @@ func ParseSource(text string) (Source, error) {
 	for _, known := range sources {
 		names = append(names, known().name)
 	}
-	return Source{}, unknown(text, "nutrient", strings.Join(names, ", "))
+	return Source{}, limit.Unknown(text, "nutrient", strings.Join(names, ", "))
 }
 
 // Name returns the chemical or trade name.
@@ -244,7 +248,7 @@ func (s Source) Name() string { return s.name }
 func (s Source) String() string { return s.name }
 
 // Group returns the substance whose legal limit s falls under.
-func (s Source) Group() Substance { return s.group }
+func (s Source) Group() law.Substance { return s.group }
 
 // Shares returns what one gram brings.
 func (s Source) Shares() Shares { return s.per }
@@ -255,7 +259,7 @@ func (s Source) Nitrogen() units.Share {
 }
 
 // Evidence tells where the composition comes from.
-func (s Source) Evidence() Evidence { return s.evidence }
+func (s Source) Evidence() evidence.Evidence { return s.evidence }
 
 // Cautions returns what to know before using it.
 func (s Source) Cautions() []string { return slices.Clone(s.cautions) }

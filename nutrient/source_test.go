@@ -4,7 +4,11 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/internal/check"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 	"pgregory.net/rapid"
 )
 
@@ -43,7 +47,7 @@ func TestSourceComposition(t *testing.T) {
 			{"Cl", per.Chloride.In(units.Percent), c.cl},
 			{"thiamine", per.Thiamine.In(units.Percent), c.b1},
 		} {
-			near(t, c.s.Name()+" "+row.what, 10*row.got, row.want, 0.0051, source)
+			check.Near(t, c.s.Name()+" "+row.what, 10*row.got, row.want, 0.0051, source)
 		}
 	}
 }
@@ -53,12 +57,12 @@ func TestSourceComposition(t *testing.T) {
 func TestAutolysedYeast(t *testing.T) {
 	s := AutolysedYeast().Shares()
 	const practice = "common practice, no source; recalled from memory"
-	near(t, "amino N", s.AminoNitrogen.In(units.Percent), 4, 1e-9, practice)
-	near(t, "P", s.Phosphorus.In(units.Percent), 1.3, 1e-9, practice)
-	near(t, "K", s.Potassium.In(units.Percent), 2, 1e-9, practice)
-	near(t, "Mg", s.Magnesium.In(units.Percent), 0.15, 1e-9, practice)
-	near(t, "Zn", s.Zinc.In(units.Percent), 0.01, 1e-9, practice)
-	if g := AutolysedYeast().Evidence().Grade; g != CommonPractice {
+	check.Near(t, "amino N", s.AminoNitrogen.In(units.Percent), 4, 1e-9, practice)
+	check.Near(t, "P", s.Phosphorus.In(units.Percent), 1.3, 1e-9, practice)
+	check.Near(t, "K", s.Potassium.In(units.Percent), 2, 1e-9, practice)
+	check.Near(t, "Mg", s.Magnesium.In(units.Percent), 0.15, 1e-9, practice)
+	check.Near(t, "Zn", s.Zinc.In(units.Percent), 0.01, 1e-9, practice)
+	if g := AutolysedYeast().Evidence().Grade; g != evidence.CommonPractice {
 		t.Errorf("grade %v", g)
 	}
 }
@@ -86,25 +90,25 @@ func TestParseSource(t *testing.T) {
 }
 
 func TestUreaIsFlagged(t *testing.T) {
-	blend := must(ByLabel("blend", Unlisted, Shares{UreaNitrogen: units.Percent.Of(2)}))
+	blend := check.Must(ByLabel("blend", law.Unlisted, Shares{UreaNitrogen: units.Percent.Of(2)}))
 	for _, s := range []Source{Urea(), blend} {
 		if c := s.Cautions(); len(c) != 1 || !strings.Contains(c[0], "ethyl carbamate") {
 			t.Errorf("%s: %q", s, c)
 		}
 	}
-	if c := must(ByLabel("salts", AmmoniumPhosphate, Shares{AmmoniumNitrogen: units.Percent.Of(12)})).Cautions(); len(c) != 1 {
+	if c := check.Must(ByLabel("salts", law.AmmoniumPhosphate, Shares{AmmoniumNitrogen: units.Percent.Of(12)})).Cautions(); len(c) != 1 {
 		t.Errorf("%q", c)
 	}
 }
 
 func TestByLabelRefusesMoreThanTheWhole(t *testing.T) {
 	half := units.Percent.Of(10.001)
-	_, err := ByLabel("x", Unlisted, Shares{half, half, half, half, half, half, half, half, half, half})
-	refused(t, err, "sum of the parts", 0, 100)
-	_, err = ByLabel("x", Unlisted, Shares{Zinc: units.Share{}.Minus(units.Percent.Of(1))})
-	refused(t, err, "part", 0, 100)
+	_, err := ByLabel("x", law.Unlisted, Shares{half, half, half, half, half, half, half, half, half, half})
+	check.Refused(t, err, "sum of the parts", 0, 100)
+	_, err = ByLabel("x", law.Unlisted, Shares{Zinc: units.Share{}.Minus(units.Percent.Of(1))})
+	check.Refused(t, err, "part", 0, 100)
 	tenth := units.Percent.Of(10)
-	if _, err := ByLabel("x", Unlisted, Shares{tenth, tenth, tenth, tenth, tenth, tenth, tenth, tenth, tenth, tenth}); err != nil {
+	if _, err := ByLabel("x", law.Unlisted, Shares{tenth, tenth, tenth, tenth, tenth, tenth, tenth, tenth, tenth, tenth}); err != nil {
 		t.Error(err)
 	}
 }
@@ -112,13 +116,13 @@ func TestByLabelRefusesMoreThanTheWhole(t *testing.T) {
 // 1 g/L of diammonium phosphate brings 212.14 mg/L of nitrogen, and the US limit of
 // 0.95861 g/L 203.4 mg/L (stoichiometry).
 func TestBrings(t *testing.T) {
-	s := must(Brings(units.Litre.Of(60), Dose{DiammoniumPhosphate(), units.Gram.Of(60)}))
-	near(t, "N", s.Nitrogen().In(units.MilligramPerLitre), 212.14, 0.005, "stoichiometry")
-	l, _ := LimitIn(US, AmmoniumPhosphate, Wine)
+	s := check.Must(SupplyOf(units.Litre.Of(60), Dose{DiammoniumPhosphate(), units.Gram.Of(60)}))
+	check.Near(t, "N", s.Nitrogen().In(units.MilligramPerLitre), 212.14, 0.005, "stoichiometry")
+	l, _ := law.LimitIn(law.US, law.AmmoniumPhosphate, law.Wine)
 	m := units.Gram.Of(0.95861)
-	near(t, "limit", l.Concentration().In(units.GramPerLitre), 0.95861, 5e-6, "27 CFR 24.246")
-	s = must(Brings(units.Litre.Of(1), Dose{DiammoniumPhosphate(), m}))
-	near(t, "N at the limit", s.Nitrogen().In(units.MilligramPerLitre), 203.4, 0.05, "stoichiometry")
+	check.Near(t, "limit", l.Concentration().In(units.GramPerLitre), 0.95861, 5e-6, "27 CFR 24.246")
+	s = check.Must(SupplyOf(units.Litre.Of(1), Dose{DiammoniumPhosphate(), m}))
+	check.Near(t, "N at the limit", s.Nitrogen().In(units.MilligramPerLitre), 203.4, 0.05, "stoichiometry")
 }
 
 func TestBringsAddsUp(t *testing.T) {
@@ -128,9 +132,9 @@ func TestBringsAddsUp(t *testing.T) {
 		a := rapid.Float64Range(0, 100).Draw(t, "first, g")
 		b := rapid.Float64Range(0, 100).Draw(t, "second, g")
 		s := all[rapid.IntRange(0, len(all)-1).Draw(t, "source")]
-		ma, mb := must(units.Gram.Try(a)), must(units.Gram.Try(b))
-		one := must(Brings(v, Dose{s, ma}, Dose{s, mb}))
-		two := must(Brings(v, Dose{s, ma.Plus(mb)}))
+		ma, mb := check.Must(units.Gram.Try(a)), check.Must(units.Gram.Try(b))
+		one := check.Must(SupplyOf(v, Dose{s, ma}, Dose{s, mb}))
+		two := check.Must(SupplyOf(v, Dose{s, ma.Plus(mb)}))
 		d := one.Nitrogen().In(units.MilligramPerLitre) - two.Nitrogen().In(units.MilligramPerLitre)
 		if d > 1e-6 || d < -1e-6 {
 			t.Fatalf("differs by %g mg/L", d)
@@ -139,9 +143,9 @@ func TestBringsAddsUp(t *testing.T) {
 }
 
 func TestBringsRefuses(t *testing.T) {
-	_, err := Brings(units.Volume{})
-	refused(t, err, "volume", leastVolume, mostVolume)
+	_, err := SupplyOf(units.Volume{})
+	check.Refused(t, err, "volume", amount.LeastVolume, amount.MostVolume)
 	minus := units.Mass{}.Minus(units.Gram.Of(1))
-	_, err = Brings(units.Litre.Of(1), Dose{Urea(), minus})
-	refused(t, err, "dose", 0, mostMass)
+	_, err = SupplyOf(units.Litre.Of(1), Dose{Urea(), minus})
+	check.Refused(t, err, "dose", 0, amount.MostMass)
 }

@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
 )
 
@@ -24,7 +25,7 @@ type Schedule struct {
 // third. Later, yeast takes up less of it, and what is left feeds spoilage.
 //
 //   - Source: common practice, no source.
-func LastAddition() units.Share { return share(1.0 / 3) }
+func LastAddition() units.Share { return amount.Share(1.0 / 3) }
 
 // StageShares returns when n additions go in: the first with the yeast, the last when
 // one third of the sugar is used, the others evenly between.
@@ -37,7 +38,7 @@ func StageShares(n int) ([]units.Share, error) {
 	}
 	out := make([]units.Share, n)
 	for i := 1; i < n; i++ {
-		out[i] = share(float64(i) / float64(n-1) / 3)
+		out[i] = amount.Share(float64(i) / float64(n-1) / 3)
 	}
 	return out, nil
 }
@@ -59,7 +60,7 @@ func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 		out.Stages[i].Used = used[i]
 	}
 	for _, d := range doses {
-		if err := limit.Check("nutrient.InStages", "dose", d.Mass.In(units.Gram), "g", 0, mostMass, "a mass weighed"); err != nil {
+		if err := limit.Check("nutrient.InStages", "dose", d.Mass.In(units.Gram), "g", 0, amount.MostMass, "a mass weighed"); err != nil {
 			return Schedule{}, err
 		}
 		total, err := d.Mass.Round(scale, units.Down)

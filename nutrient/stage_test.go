@@ -5,21 +5,23 @@ import (
 	"testing"
 	"time"
 
+	"example.org/zymase/internal/check"
+	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
 	"github.com/shopspring/decimal"
 )
 
 func TestStageShares(t *testing.T) {
 	for n, want := range map[int][]float64{1: {0}, 2: {0, 100.0 / 3}, 3: {0, 100.0 / 6, 100.0 / 3}, 4: {0, 100.0 / 9, 200.0 / 9, 100.0 / 3}} {
-		got := must(StageShares(n))
+		got := check.Must(StageShares(n))
 		for i := range want {
-			near(t, "share", got[i].In(units.Percent), want[i], 1e-9, "common practice, no source")
+			check.Near(t, "share", got[i].In(units.Percent), want[i], 1e-9, "common practice, no source")
 		}
 	}
-	near(t, "last", LastAddition().In(units.Percent), 100.0/3, 1e-9, "common practice, no source")
+	check.Near(t, "last", LastAddition().In(units.Percent), 100.0/3, 1e-9, "common practice, no source")
 	for _, n := range []int{0, 11} {
 		_, err := StageShares(n)
-		refused(t, err, "additions", 1, 10)
+		check.Refused(t, err, "additions", 1, 10)
 	}
 	if _, err := StageShares(10); err != nil {
 		t.Error(err)
@@ -28,8 +30,8 @@ func TestStageShares(t *testing.T) {
 
 // 5.09 g at 0.1 g: 5.0 g in all, 1.7 + 1.7 + 1.6.
 func TestInStages(t *testing.T) {
-	scale := mass(t, "0.1 g")
-	s := must(InStages(3, scale, Dose{DiammoniumPhosphate(), units.Gram.Of(5.09)}, Dose{ZincSulfateHeptahydrate(), units.Gram.Of(0.05)}))
+	scale := check.Mass(t, "0.1 g")
+	s := check.Must(InStages(3, scale, Dose{DiammoniumPhosphate(), units.Gram.Of(5.09)}, Dose{ZincSulfateHeptahydrate(), units.Gram.Of(0.05)}))
 	want := [][]string{{"1.7 g", "0 g"}, {"1.7 g", "0 g"}, {"1.6 g", "0 g"}}
 	sum := decimal.Zero
 	for i, st := range s.Stages {
@@ -47,11 +49,11 @@ func TestInStages(t *testing.T) {
 		t.Errorf("%q", s.Cautions)
 	}
 	_, err := InStages(1, scale, Dose{Urea(), units.Mass{}.Minus(units.Gram.Of(1))})
-	refused(t, err, "dose", 0, mostMass)
+	check.Refused(t, err, "dose", 0, amount.MostMass)
 	if _, err := InStages(0, scale); err == nil {
 		t.Error("no stage is taken")
 	}
-	if _, err := InStages(1, mass(t, "0 g"), Dose{Urea(), units.Gram.Of(1)}); err == nil {
+	if _, err := InStages(1, check.Mass(t, "0 g"), Dose{Urea(), units.Gram.Of(1)}); err == nil {
 		t.Error("a scale of 0 g is taken")
 	}
 }
@@ -61,18 +63,18 @@ func TestEstimatedTime(t *testing.T) {
 		share float64
 		want  time.Duration
 	}{{0, 12 * time.Hour}, {0.5, 78 * time.Hour}, {1, 144 * time.Hour}} {
-		got := must(EstimatedTime(share(c.share), 6*24*time.Hour))
+		got := check.Must(EstimatedTime(amount.Share(c.share), 6*24*time.Hour))
 		if d := got - c.want; d > time.Second || d < -time.Second {
 			t.Errorf("%v: %v, want %v", c.share, got, c.want)
 		}
 	}
-	_, err := EstimatedTime(share(0.5), 23*time.Hour)
-	refused(t, err, "length of the ferment", 1, 365)
-	_, err = EstimatedTime(share(0.5), 366*24*time.Hour)
-	refused(t, err, "length of the ferment", 1, 365)
+	_, err := EstimatedTime(amount.Share(0.5), 23*time.Hour)
+	check.Refused(t, err, "length of the ferment", 1, 365)
+	_, err = EstimatedTime(amount.Share(0.5), 366*24*time.Hour)
+	check.Refused(t, err, "length of the ferment", 1, 365)
 }
 
 func TestNoTimeComesWithAnError(t *testing.T) {
-	long, err := EstimatedTime(share(0.5), 0)
-	nothing(t, "EstimatedTime", long, err)
+	long, err := EstimatedTime(amount.Share(0.5), 0)
+	check.Nothing(t, "EstimatedTime", long, err)
 }

@@ -3,6 +3,7 @@ package nutrient
 import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
 )
 
@@ -34,28 +35,28 @@ func (s Supply) Plus(o Supply) Supply {
 	}
 }
 
-// Brings returns what doses bring to a volume of liquid.
+// SupplyOf returns what doses bring to a volume of liquid.
 //
 //   - Source: composition of each [Source].
 //   - Range: doses not negative, volume above 0 and up to 1e9 L; beyond it the error
 //     is a [*units.RangeError].
 //   - Units: nitrogen, phosphorus and metals as the element.
 //   - Uncertainty: that of the composition.
-func Brings(v units.Volume, doses ...Dose) (Supply, error) {
-	const fn = "nutrient.Brings"
+func SupplyOf(v units.Volume, doses ...Dose) (Supply, error) {
+	const fn = "nutrient.SupplyOf"
 	litres := v.In(units.Litre)
-	if err := limit.Check(fn, "volume", litres, "L", leastVolume, mostVolume, "a volume of liquid"); err != nil {
+	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
 		return Supply{}, err
 	}
 	for _, d := range doses {
-		if err := limit.Check(fn, "dose", d.Mass.In(units.Gram), "g", 0, mostMass, "a mass weighed"); err != nil {
+		if err := limit.Check(fn, "dose", d.Mass.In(units.Gram), "g", 0, amount.MostMass, "a mass weighed"); err != nil {
 			return Supply{}, err
 		}
 	}
-	return brings(litres, doses), nil
+	return supplyOf(litres, doses), nil
 }
 
-func brings(litres float64, doses []Dose) (sum Supply) {
+func supplyOf(litres float64, doses []Dose) (sum Supply) {
 	for _, d := range doses {
 		p, k := d.Source.per, d.Mass.In(units.Milligram)/litres // mg of the source per litre
 		of := func(s units.Share) units.MassConcentration {

@@ -3,7 +3,7 @@ package main
 import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/numeric"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/units"
 )
 
@@ -64,9 +64,9 @@ func lettingDown() Problem {
 		Source: Source{ByHand, "Ethanol 30 × 9.0 × 7.8924 = 2130.9 g. At 4.6 % vol a litre holds 36.305 g, so 58.69 L come out. " +
 			"9 % vol is 7.204 % mass: 0.98593 g/mL between the rows of 6 and 8 % of the CRC Handbook, so the base weighs 29.578 kg; 4.6 % vol is 3.661 % mass, 0.99159 g/mL, 58.196 kg. The difference is 28.62 kg of water; by volumes alone it would be 28.69 L."},
 		Work: func(w *Working) {
-			litre := must(nutrient.Flavouring{Strength: units.PercentVolume.Of(9)}.Liquid(units.Litre.Of(30)))
+			litre := must(finish.Flavouring{Strength: units.PercentVolume.Of(9)}.Liquid(units.Litre.Of(30)))
 			w.Step("The base weighs %s and holds %s of ethanol.", litre.Mass().Text(units.Kilogram, 3), litre.Ethanol().Text(units.Gram, 1))
-			got := must(nutrient.Dilute(litre, gravity.Solution{}, units.PercentVolume.Of(4.6)))
+			got := must(finish.Dilute(litre, gravity.Solution{}, units.PercentVolume.Of(4.6)))
 			v := got.Liquid.VolumeAt20()
 			w.Step("%s of water make %s, which weigh %s.", got.Water.Text(units.Kilogram, 3), v.Text(units.Litre, 2), got.Liquid.Mass().Text(units.Kilogram, 3))
 			w.Answer("water", got.Water.In(units.Kilogram), 2, "kg", 28.62, 0.02)
@@ -104,7 +104,7 @@ func spiritSyrupWater() Problem {
 		Source: Source{ByHand, "Ethanol 10 × 5 × 7.8924 = 394.6 g; a spirit of 40 % vol is 33.30 % mass: 1.185 kg. Gravity by Tabarié: ethanol 3.98 % mass 0.9928, extract 3.97 % 1.0156, sum less one 1.0084: 10 L weigh 10.066 kg. " +
 			"Extract 0.4026 kg, /0.60 = 0.671 kg of syrup. Water 10.066 − 1.185 − 0.671 = 8.210 kg."},
 		Work: func(w *Working) {
-			spirit := must(nutrient.Flavouring{Strength: units.PercentVolume.Of(40)}.Liquid(units.Litre.Of(1)))
+			spirit := must(finish.Flavouring{Strength: units.PercentVolume.Of(40)}.Liquid(units.Litre.Of(1)))
 			syrup := must(gravity.NewSolution(units.Kilogram.Of(0.4), units.Kilogram.Of(0.6), units.Mass{}))
 			water := must(gravity.NewSolution(units.Kilogram.Of(1), units.Mass{}, units.Mass{}))
 			parts, blend, err := gravity.BlendToStrengthAndExtract(spirit, syrup, water, units.PercentVolume.Of(5), units.DegreePlato.Of(4), units.Litre.Of(10))

@@ -4,6 +4,9 @@ import (
 	"time"
 
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/sugar"
+	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -27,9 +30,9 @@ func softWell() water.Profile {
 }
 
 // hallFerment is the club's ferment, fed with diammonium phosphate.
-func hallFerment() nutrient.Ferment {
-	return nutrient.Ferment{
-		Brew:  must(nutrient.SugarForStrength(nutrient.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))),
+func hallFerment() ferment.Tank {
+	return ferment.Tank{
+		Brew:  must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))),
 		Water: softWell(), Temperature: units.Celsius.Of(20), Additions: 3,
 		Feed: []nutrient.Dose{{Source: nutrient.DiammoniumPhosphate(), Mass: units.Gram.Of(18.8)}},
 	}
@@ -42,9 +45,9 @@ func protonsFromAmmonium() Problem {
 		Given:  []string{"1 kg of hexose, 1 g of N", "no phosphate or potassium at hand"},
 		Source: Source{ByHand, "One H+ for each NH4+ taken up (Castrillo et al., Microbiology 141 (1995) 1567, recalled from memory): 1000/14.007 = 71.39 mmol. Amino acids set none free."},
 		Work: func(w *Working) {
-			m := nutrient.UsualMetabolism()
-			salt := must(m.Ferment(nutrient.Substrate{Hexose: units.Kilogram.Of(1), Ammonium: units.Gram.Of(1)}))
-			amino := must(m.Ferment(nutrient.Substrate{Hexose: units.Kilogram.Of(1), Amino: units.Gram.Of(1)}))
+			m := ferment.UsualMetabolism()
+			salt := must(m.Ferment(ferment.Substrate{Hexose: units.Kilogram.Of(1), Ammonium: units.Gram.Of(1)}))
+			amino := must(m.Ferment(ferment.Substrate{Hexose: units.Kilogram.Of(1), Amino: units.Gram.Of(1)}))
 			in, out := salt.Ledgers()
 			w.Step("The gram lets %s of yeast grow.", salt.DryYeast.Text(units.Gram, 1))
 			w.Step("Charge in %.5f mol, out %.5f mol; carbon in %.4f mol, out %.4f mol: nothing is lost.", in.Charge, out.Charge, in.C, out.C)
@@ -61,10 +64,10 @@ func pasteursBalance() Problem {
 		Given:  []string{"105.26 g of hexose", "nitrogen for about 1 g of yeast: 64 mg of amino N"},
 		Source: Source{Recalled, "L. Pasteur, Ann. Chim. Phys. 58 (1860) 323: 51.11 g of alcohol, 49.42 g of CO2, 3.16 g of glycerol, 0.67 g of succinic acid, 1.00 g to the yeast. Glycerol and succinic acid went into the library's balance; ethanol and CO2 follow from the atoms and are the check. His CO2 was in part calculated: 1.5 % is allowed."},
 		Work: func(w *Working) {
-			m := nutrient.UsualMetabolism()
+			m := ferment.UsualMetabolism()
 			// Pasteur found no acetic or lactic acid to speak of.
 			m.Acetic, m.Lactic = units.Share{}, units.Share{}
-			b := must(m.Ferment(nutrient.Substrate{Hexose: units.Gram.Of(105.26), Amino: units.Gram.Of(0.064)}))
+			b := must(m.Ferment(ferment.Substrate{Hexose: units.Gram.Of(105.26), Amino: units.Gram.Of(0.064)}))
 			w.Step("Glycerol %s, succinic acid %s, yeast %s.", b.Glycerol.Text(units.Gram, 2), b.Succinic.Text(units.Gram, 2), b.DryYeast.Text(units.Gram, 2))
 			w.Step("The electrons left over make the ethanol, the carbon left over the CO2.")
 			w.Answer("ethanol", b.Ethanol.In(units.Gram), 1, "g", 51.11, 0.75)
@@ -99,7 +102,7 @@ func bufferForAFloor() Problem {
 		Source: Source{ByHand, "15.9 g are 158.8 mmol; in 57.4 kg of water 2.767 meq/L, × 50.04 = 138.4, with the 26 of the water 164.4 mg/L. The pH of 3.50 only turns the dose round; the dose itself has no outside check. Yeast suppliers advise an alkalinity of 100 to 200 mg/L as CaCO3 for a sugar wash and a pH above 3.5 to 4.0 (Hard seltzer: intro to the lighter side of brewing; Best practices: hard seltzer fermentation, 2021; read)."},
 		Work: func(w *Working) {
 			f := hallFerment()
-			d := must(f.BufferFor(3.5, nutrient.PotassiumBicarbonate))
+			d := must(f.BufferFor(3.5, ferment.PotassiumBicarbonate))
 			w.Step("%s for the usual acids; %s if yeast makes least, %s if most.", d.Mass.Value.Text(units.Gram, 1), d.Mass.Low.Text(units.Gram, 1), d.Mass.High.Text(units.Gram, 1))
 			f.Buffer, f.BufferMass = d.Buffer, d.Mass.Value
 			end := must(f.At(units.Percent.Of(100)))
@@ -117,10 +120,10 @@ func cellsToPitch() Problem {
 		Given:  []string{"60 L, 7.1 °P", "1 million/mL/°P"},
 		Source: Source{ByHand, "60,000 mL × 7.1 × a million = 426 billion. The rate is that of brewing textbooks (Briggs et al. 2004; recalled from memory), from 0.5 to 1.5 million."},
 		Work: func(w *Working) {
-			rate := nutrient.UsualPitch()
-			cells := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Value))
-			few := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Low))
-			many := must(nutrient.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.High))
+			rate := yeast.UsualRate()
+			cells := must(yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Value))
+			few := must(yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Low))
+			many := must(yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.High))
 			w.Step("Rate %.1f million cells for each millilitre and degree, times %.0f mL, times 7.1.", rate.Value.Million(), units.Litre.Of(60).In(units.Millilitre))
 			w.Step("From %s to %s by the spread of the rate.", few, many)
 			w.Answer("cells", cells.Billion(), 0, "billion", 426, 0.5)
@@ -135,8 +138,8 @@ func dryYeastToWeigh() Problem {
 		Given:  []string{"10 billion cells a gram when packed (from 5 to 25)", "4 % lost in a year in the cold"},
 		Source: Source{ByHand, "426/(10 × 0.96) = 44.4 g (cells and loss from supplier sheets, recalled from memory; the cold is taken as 4 °C)."},
 		Work: func(w *Working) {
-			pack := must(nutrient.DryPack(nutrient.Cells{}, units.Celsius.Of(4)))
-			p := must(pack.Need(must(nutrient.BillionCells(426)), 365*24*time.Hour))
+			pack := must(yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4)))
+			p := must(pack.Need(must(yeast.Billion(426)), 365*24*time.Hour))
 			w.Step("%s of the cells are alive.", p.Viable.Text(units.Percent, 1))
 			w.Step("With the most cells in a gram %.0f g would do, with the fewest it takes %.0f g.", p.Low, p.High)
 			w.Answer("dry yeast", p.Mass.In(units.Gram), 1, "g", 44.4, 0.2)
@@ -151,9 +154,9 @@ func oldLiquidYeast() Problem {
 		Given:  []string{"100 billion cells, 60 days, 0.7 % a day", "a batch that wants 426 billion cells"},
 		Source: Source{ByHand, "100 × (1 − 0.007)^60 = 65.61; as a steady loss 100 × exp(−0.007 × 60) = 65.70. The rate is common practice without a source; strains differ by a factor of two."},
 		Work: func(w *Working) {
-			pack := must(nutrient.LiquidPack(nutrient.Cells{}))
+			pack := must(yeast.LiquidPack(yeast.Cells{}))
 			alive := must(pack.Alive(60 * 24 * time.Hour))
-			p := must(pack.Need(must(nutrient.BillionCells(426)), 60*24*time.Hour))
+			p := must(pack.Need(must(yeast.Billion(426)), 60*24*time.Hour))
 			w.Step("The living die in proportion to what is left: %s after 60 days.", alive)
 			w.Step("The 426 billion of the batch would take %.1f such packs; better a starter.", p.Packs)
 			w.Answer("alive", alive.Billion(), 1, "billion", 65.70, 0.1)
@@ -168,7 +171,7 @@ func yeastFromExtract() Problem {
 		Given:  []string{"120 billion new cells", "20 billion cells in a gram of dry yeast (15 to 25)"},
 		Source: Source{ByHand, "120/20 = 6.0 g of dry yeast. Balling, Die Gährungschemie: 5.323 g of dry yeast from 100 g of extract (read): 6.0/0.05323 = 112.7 g, in 0.1127/0.10 = 1.127 kg, which is 1.084 L at 1.040 × 0.9982 kg/L."},
 		Work: func(w *Working) {
-			s := must(nutrient.StarterFor(must(nutrient.BillionCells(80)), must(nutrient.BillionCells(200)), units.DegreePlato.Of(10)))
+			s := must(yeast.StarterFor(must(yeast.Billion(80)), must(yeast.Billion(200)), units.DegreePlato.Of(10)))
 			w.Step("New cells %s, which weigh %s dry.", s.Grown, s.Balance.DryYeast.Text(units.Gram, 2))
 			w.Step("%s of extract in %s; the new yeast holds %s of nitrogen, which malt brings and sugar does not.", s.Extract.Text(units.Gram, 1), s.Volume.Text(units.Litre, 3), s.Feed.Text(units.Gram, 2))
 			w.Answer("extract", s.Extract.In(units.Gram), 1, "g", 112.7, 0.1)

@@ -2,7 +2,8 @@ package main
 
 import (
 	"example.org/zymase/carbonation"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/finish"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -17,7 +18,7 @@ func flavourByTrial() Problem {
 			batch := must(carbonation.Drink(units.PercentVolume.Of(4.6), units.Extract{}))
 			litres := batch.VolumeAt20().In(units.Litre)
 			whole := must(batch.Times(60 / litres))
-			f := must(nutrient.Trial{Sample: units.Millilitre.Of(100), Added: units.Millilitre.Of(0.5)}.Scale(whole, nutrient.Flavouring{Strength: units.PercentVolume.Of(40)}))
+			f := must(finish.Trial{Sample: units.Millilitre.Of(100), Added: units.Millilitre.Of(0.5)}.Scale(whole, finish.Flavouring{Strength: units.PercentVolume.Of(40)}))
 			w.Step("By volume the extract is %s of the finished drink.", f.Ratio.Text(units.Percent, 2))
 			w.Step("Before %s, after %s.", f.Before.Text(units.PercentVolume, 2), f.After.Text(units.PercentVolume, 2))
 			w.Answer("extract", f.Flavouring.In(units.Millilitre), 0, "mL", 300, 0.1)
@@ -37,7 +38,7 @@ func souredToTaste() Problem {
 			"A titration to pH 8.2 finds all of it: 0.318 g/L. The activity of H+ by another rule moves both by 0.3 %."},
 		Work: func(w *Working) {
 			bottle := must(water.NewSold(water.LacticAcid, units.Percent.Of(88), units.GramPerMillilitre.Of(1.206)))
-			r := must(nutrient.Acidify(must(water.Distilled(units.Celsius.Of(20))), 0, 3.2, bottle, water.TitrationBeerUS, units.Litre.Of(60), nutrient.US))
+			r := must(finish.Acidify(must(water.Distilled(units.Celsius.Of(20))), 0, 3.2, bottle, water.TitrationBeerUS, units.Litre.Of(60), law.US))
 			w.Step("Pure acid %s, as sold %s.", r.Concentration.Text(units.GramPerLitre, 3), r.Mass.Text(units.Gram, 1))
 			w.Step("pH and sourness are two things: a buffered drink takes far more acid to the same pH.")
 			w.Answer("lactic acid as sold", r.Mass.In(units.Gram), 1, "g", 21.66, 0.1)
@@ -55,9 +56,9 @@ func finingsByTrial() Problem {
 		Source: Source{ByHand, "20/250 × 60,000 mL = 4800 mg, which is 4.80 g, 0.08 g/L."},
 		Work: func(w *Working) {
 			batch := units.Litre.Of(60)
-			m := must(nutrient.ScaleDose(units.Millilitre.Of(250), units.Milligram.Of(20), batch))
+			m := must(finish.ScaleDose(units.Millilitre.Of(250), units.Milligram.Of(20), batch))
 			w.Step("In each litre %.2f g.", m.In(units.Gram)/batch.In(units.Litre))
-			w.Step("The row of glasses goes on until more does no more: half of it again is %s.", must(nutrient.ScaleDose(units.Millilitre.Of(250), units.Milligram.Of(10), batch)).Text(units.Gram, 1))
+			w.Step("The row of glasses goes on until more does no more: half of it again is %s.", must(finish.ScaleDose(units.Millilitre.Of(250), units.Milligram.Of(10), batch)).Text(units.Gram, 1))
 			w.Answer("bentonite", m.In(units.Gram), 2, "g", 4.80, 0.0001)
 		},
 	}

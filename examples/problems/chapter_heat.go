@@ -5,7 +5,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/units"
 )
 
@@ -16,10 +16,10 @@ func warmsByItself() Problem {
 		Given:  []string{"586.6 kJ for a kilogram of extract (common practice)", "heat capacity of a dilute wash 4.0 kJ/L/K"},
 		Source: Source{ByHand, "0.010 × 586.6/4.0 = 1.4665 K. The heats in use run from 563 to 652 kJ/kg, so it is 1.4 to 1.6 K."},
 		Work: func(w *Working) {
-			for _, h := range nutrient.HeatRates() {
+			for _, h := range ferment.HeatRates() {
 				w.Step("%s, %.1f kJ/kg: %s.", h.Name(), h.KilojoulesPerKilogram(), must(h.Rise(units.Gram.Of(10), units.Litre.Of(1))).Text(units.KelvinDifference, 2))
 			}
-			w.Answer("rise", must(nutrient.UsualHeat().Rise(units.Gram.Of(10), units.Litre.Of(1))).In(units.KelvinDifference), 2, "K", 1.4665, 0.005)
+			w.Answer("rise", must(ferment.UsualHeat().Rise(units.Gram.Of(10), units.Litre.Of(1))).In(units.KelvinDifference), 2, "K", 1.4665, 0.005)
 		},
 	}
 }
@@ -31,12 +31,12 @@ func coolingOnTheBusiestDay() Problem {
 		Given:  []string{"4.4 kg of extract, a third in 24 h", "586.6 kJ/kg"},
 		Source: Source{ByHand, "4.4/3 × 586.6 = 860.3 kJ in 86,400 s: 9.96 W."},
 		Work: func(w *Working) {
-			share := nutrient.BusiestDay()
+			share := ferment.PeakDay()
 			day := must(units.Kilogram.Try(4.4 * share.Value.In(units.Fraction)))
-			h := nutrient.UsualHeat()
+			h := ferment.UsualHeat()
 			p := must(h.CoolingPower(day, 24*time.Hour))
 			w.Step("Heat on that day %s.", must(h.Of(day)).Text(units.Kilojoule, 0))
-			w.Step("With the higher of the usual figures it would be %s.", must(nutrient.HigherUsualHeat().CoolingPower(day, 24*time.Hour)).Text(units.Watt, 0))
+			w.Step("With the higher of the usual figures it would be %s.", must(ferment.HigherUsualHeat().CoolingPower(day, 24*time.Hour)).Text(units.Watt, 0))
 			w.Answer("cooling power", p.In(units.Watt), 1, "W", 9.96, 0.1)
 		},
 	}
@@ -49,9 +49,9 @@ func heatOfTheReaction() Problem {
 		Given:  []string{"enthalpies of formation: glucose in water −1262.2, ethanol in water −288.3, CO2 gas −393.51 kJ/mol (recalled from memory)"},
 		Source: Source{ByHand, "2 × (−288.3) + 2 × (−393.51) + 1262.2 = −101.42 kJ/mol; /180.156 g/mol = 563.0 kJ/kg. Between pure substances (solid glucose, liquid ethanol) it would be 2 × (−277.6) + 2 × (−393.5) + 1273.3 = −68.9 kJ/mol, 382 kJ/kg."},
 		Work: func(w *Working) {
-			h := nutrient.ThermochemicalHeat()
+			h := ferment.ThermochemicalHeat()
 			w.Step("The %s heat: %s.", h.Name(), h.Evidence())
-			w.Step("The usual value is %.2f times that.", nutrient.UsualHeat().KilojoulesPerKilogram()/h.KilojoulesPerKilogram())
+			w.Step("The usual value is %.2f times that.", ferment.UsualHeat().KilojoulesPerKilogram()/h.KilojoulesPerKilogram())
 			w.Answer("heat", h.KilojoulesPerKilogram(), 0, "kJ/kg", 563.0, 0.2)
 		},
 	}
@@ -72,7 +72,7 @@ func gasOfABatch() Problem {
 			w.Step("%s, %s.", mass.Text(units.Kilogram, 4), volume.Text(units.Litre, 1))
 			w.Answer("mass", mass.In(units.Kilogram), 3, "kg", 2.0749, 0.0005)
 			w.Answer("volume", volume.In(units.Litre), 0, "L", 1218, 1)
-			w.Caution(nutrient.GasCaution)
+			w.Caution(ferment.GasCaution)
 		},
 	}
 }

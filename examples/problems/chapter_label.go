@@ -2,7 +2,8 @@ package main
 
 import (
 	"example.org/zymase/gravity"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/finish"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 )
 
@@ -78,7 +79,7 @@ func energyOfWine() Problem {
 		Given:  []string{"12 % vol, no extract"},
 		Source: Source{ByHand, "Factors read in Regulation (EU) No 1169/2011 annex XIV, ethanol 29 kJ/g and 7 kcal/g: 12 mL × 0.78924 g/mL = 9.4709 g; × 29 = 274.7 kJ; × 7 = 66.3 kcal. Converting the kJ with 4.184 would give 65.6."},
 		Work: func(w *Working) {
-			drink := must(nutrient.Flavouring{Strength: units.PercentVolume.Of(12)}.Liquid(units.Litre.Of(1)))
+			drink := must(finish.Flavouring{Strength: units.PercentVolume.Of(12)}.Liquid(units.Litre.Of(1)))
 			e := drink.EnergyEU()
 			w.Step("Each unit has its own factors: %s, %s.", e.Kilojoules.Text(units.Kilojoule, 2), e.Kilocalories.Text(units.Kilocalorie, 2))
 			w.Step("Converted, the kilojoules would be %s.", e.Kilojoules.Text(units.Kilocalorie, 2))
@@ -125,7 +126,7 @@ func mayTheLabelSaySo() Problem {
 				{"beer of 7.0", gravity.EUBeer, units.PercentVolume.Of(7), 1.0}, {"cider", gravity.EUCider, units.PercentVolume.Of(6.5), 1.0}} {
 				w.Answer(row.name, must(gravity.LabelTolerance(row.c, row.label)).In(units.PercentagePoint), 1, "% vol", row.print, 0)
 			}
-			w.Caution(nutrient.CheckTheLaw)
+			w.Caution(law.Caution)
 		},
 	}
 }

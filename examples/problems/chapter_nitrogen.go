@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
@@ -25,14 +26,14 @@ func nitrogenInPhosphate() Problem {
 		Source: Source{ByHand, "2 × 14.007/132.056 = 21.214 % N; 30.974/132.056 = 23.455 % P. 0.95861 g/L × 0.21214 = 203.4 mg/L."},
 		Work: func(w *Working) {
 			dap := nutrient.DiammoniumPhosphate()
-			limit, _ := nutrient.LimitIn(nutrient.US, nutrient.AmmoniumPhosphate, nutrient.Wine)
+			limit, _ := law.LimitIn(law.US, law.AmmoniumPhosphate, law.Wine)
 			w.Step("%s: %s N, %s P.", dap, dap.Nitrogen().Text(units.Percent, 3), dap.Shares().Phosphorus.Text(units.Percent, 3))
 			w.Step("%s", limit)
 			n := limit.Concentration().In(units.MilligramPerLitre) * dap.Nitrogen().In(units.Fraction)
 			w.Answer("nitrogen", dap.Nitrogen().In(units.Percent), 2, "%", 21.214, 0.005)
 			w.Answer("phosphorus", dap.Shares().Phosphorus.In(units.Percent), 2, "%", 23.455, 0.005)
 			w.Answer("nitrogen at the limit", n, 1, "mg/L", 203.4, 0.05)
-			w.Caution(nutrient.CheckTheLaw)
+			w.Caution(law.Caution)
 		},
 	}
 }
@@ -45,17 +46,17 @@ func limitsInLaw() Problem {
 		Source: Source{Read, "27 CFR 24.246 (2015 edition) prints 0.6 mg/L (0.0006 g/L) and 0.7 g/L; 27 CFR 24.247 prints 1.2 g/L. T.D. TTB-185 amended the sections in 2022: check the law in force."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
-				s             nutrient.Substance
+				s             law.Substance
 				scope         string
 				print, within float64 // g/L
 				places        int
-			}{{nutrient.Thiamine, nutrient.Wine, 0.0006, 0.00005, 4}, {nutrient.CitricAcid, nutrient.Wine, 0.7, 0.05, 1}, {nutrient.AmmoniumPhosphate, nutrient.DistillingMaterial, 1.2, 0.05, 1}} {
-				l, _ := nutrient.LimitIn(nutrient.US, row.s, row.scope)
+			}{{law.Thiamine, law.Wine, 0.0006, 0.00005, 4}, {law.CitricAcid, law.Wine, 0.7, 0.05, 1}, {law.AmmoniumPhosphate, law.DistillingMaterial, 1.2, 0.05, 1}} {
+				l, _ := law.LimitIn(law.US, row.s, row.scope)
 				n, unit := l.Amount()
 				w.Step("%s in %s: %s %s = %s g/L (%s).", row.s, row.scope, n, unit, l.GramsPerLitre(6), l.Article)
 				w.Answer(row.s.String(), l.Concentration().In(units.GramPerLitre), row.places, "g/L", row.print, row.within)
 			}
-			w.Caution(nutrient.CheckTheLaw)
+			w.Caution(law.Caution)
 		},
 	}
 }
@@ -122,7 +123,7 @@ func feedInThree() Problem {
 		Source: Source{ByHand, "60 × 66.6 = 3996 mg of N / 0.21214 = 18.837 g, 0.314 g/L, below the limit. Down to 18.8 g in 188 steps: 63 + 63 + 62, so 6.3, 6.3 and 6.2 g, " +
 			"the last when a third of the sugar is used (common practice)."},
 		Work: func(w *Working) {
-			feed := must(nutrient.FeedInOrder(units.MilligramPerLitre.Of(66.6), units.Litre.Of(60), nutrient.US, nutrient.DiammoniumPhosphate()))
+			feed := must(nutrient.FeedInOrder(units.MilligramPerLitre.Of(66.6), units.Litre.Of(60), law.US, nutrient.DiammoniumPhosphate()))
 			s := must(nutrient.InStages(3, must(units.ParseExact[units.Mass]("0.1 g")), feed.Doses...))
 			missing := feed.Shortfall.Text(units.MilligramPerLitre, 1)
 			if feed.Shortfall.In(units.MilligramPerLitre) < 0.05 {
@@ -148,7 +149,7 @@ func zincByTheGrain() Problem {
 		Work: func(w *Working) {
 			zinc := nutrient.ZincSulfateHeptahydrate()
 			dose := units.Gram.Of(0.0792)
-			s := must(nutrient.Brings(units.Litre.Of(60), nutrient.Dose{Source: zinc, Mass: dose}))
+			s := must(nutrient.SupplyOf(units.Litre.Of(60), nutrient.Dose{Source: zinc, Mass: dose}))
 			w.Step("The salt is %s zinc.", zinc.Shares().Zinc.Text(units.Percent, 2))
 			w.Step("%s are below what a 0.1 g scale shows: dissolve 0.8 g in 100 mL and take %.1f mL.", dose.Text(units.Milligram, 1), 100*dose.In(units.Gram)/0.8)
 			w.Answer("zinc from 79.2 mg", s.Zinc.In(units.MilligramPerLitre), 3, "mg/L", 0.300, 0.0005)
@@ -179,8 +180,8 @@ func cheapestFeed() Problem {
 				}
 				return sum
 			}
-			f := must(nutrient.BestFeed(nutrient.Wants{Nitrogen: need}, v, nutrient.US, offers...))
-			one := must(nutrient.BestFeed(nutrient.Wants{Nitrogen: need}, v, nutrient.US, offers[0]))
+			f := must(nutrient.CheapestFeed(nutrient.Wants{Nitrogen: need}, v, law.US, offers...))
+			one := must(nutrient.CheapestFeed(nutrient.Wants{Nitrogen: need}, v, law.US, offers[0]))
 			w.Step("The limit binds: %s of phosphates in 60 L. The dearer salt takes part, as it holds more nitrogen.", f.Doses[0].Mass.Plus(f.Doses[1].Mass).Text(units.Gram, 2))
 			w.Step("Cost %.3f; with %s of %s alone %.3f.", cost(f), one.Doses[0].Mass.Text(units.Gram, 2), one.Doses[0].Source, cost(one))
 			w.Answer("diammonium phosphate", f.Doses[0].Mass.In(units.Gram), 2, "g", 22.09, 0.01)

@@ -2,7 +2,9 @@ package main
 
 import (
 	"example.org/zymase/gravity"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/finish"
+	"example.org/zymase/nutrient/law"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 )
 
@@ -24,10 +26,10 @@ func molecularSulfite() Problem {
 		Given:  []string{"pH 3.5, pK 1.81", "0.8 mg/L molecular"},
 		Source: Source{ByHand, "1/(1 + 10^(3.5 − 1.81)) = 1/49.978 = 2.0009 %; 0.8/0.020009 = 39.98 mg/L. (pK 1.81 at 20 °C in water: common practice, no source.)"},
 		Work: func(w *Working) {
-			share := must(nutrient.MolecularSharePractice(3.5))
-			free := must(nutrient.FreeSulfite(units.MilligramPerLitre.Of(0.8), share))
+			share := must(finish.MolecularSharePractice(3.5))
+			free := must(finish.FreeSulfite(units.MilligramPerLitre.Of(0.8), share))
 			w.Step("The share is 1/(1 + 10^(pH − pK)): %s.", share.Text(units.Percent, 3))
-			w.Step("At pH 3.2 it would be %s.", must(nutrient.MolecularSharePractice(3.2)).Text(units.Percent, 2))
+			w.Step("At pH 3.2 it would be %s.", must(finish.MolecularSharePractice(3.2)).Text(units.Percent, 2))
 			w.Answer("molecular", share.In(units.Percent), 3, "%", 2.0009, 0.0005)
 			w.Answer("free SO2", free.In(units.MilligramPerLitre), 2, "mg/L", 39.98, 0.01)
 		},
@@ -41,10 +43,10 @@ func sulfiteInWine() Problem {
 		Given:  []string{"10 % vol, pH 3.2, 20 °C; 7.5 % vol, 25 °C"},
 		Source: Source{Read, "OIV-MA-AS323-04C, Sulfur dioxide (molecular method), table 1: pKT 1.997 at 10 % vol and 20 °C, 2.098 at 5 and 2.198 at 10 % vol and 25 °C. 1/(1 + 10^(3.2 − 1.997)) = 5.897 %; half way 2.148."},
 		Work: func(w *Working) {
-			share := must(nutrient.MolecularShareOIV(3.2, units.PercentVolume.Of(10), units.Celsius.Of(20)))
-			pk := must(nutrient.SulfurDioxidePK(units.PercentVolume.Of(7.5), units.Celsius.Of(25)))
-			w.Step("pK at 10 %% vol and 20 °C: %.3f; ethanol raises it.", must(nutrient.SulfurDioxidePK(units.PercentVolume.Of(10), units.Celsius.Of(20))))
-			w.Step("The cellar's rule (pK 1.81 whatever the strength) has %s: it asks for a larger dose.", must(nutrient.MolecularSharePractice(3.2)).Text(units.Percent, 2))
+			share := must(finish.MolecularShareOIV(3.2, units.PercentVolume.Of(10), units.Celsius.Of(20)))
+			pk := must(finish.SulfurDioxidePK(units.PercentVolume.Of(7.5), units.Celsius.Of(25)))
+			w.Step("pK at 10 %% vol and 20 °C: %.3f; ethanol raises it.", must(finish.SulfurDioxidePK(units.PercentVolume.Of(10), units.Celsius.Of(20))))
+			w.Step("The cellar's rule (pK 1.81 whatever the strength) has %s: it asks for a larger dose.", must(finish.MolecularSharePractice(3.2)).Text(units.Percent, 2))
 			w.Answer("molecular", share.In(units.Percent), 3, "%", 5.897, 0.002)
 			w.Answer("pK at 7.5 % vol", pk, 3, "", 2.148, 0.0005)
 		},
@@ -58,8 +60,8 @@ func metabisulfiteForABatch() Problem {
 		Given:  []string{"60 L, 30 mg/L", "K2S2O5"},
 		Source: Source{ByHand, "2 × 64.058/222.31 = 57.63 % SO2: 1.800 g / 0.5763 = 3.123 g."},
 		Work: func(w *Working) {
-			d := must(nutrient.SulfiteFor(nutrient.PotassiumMetabisulfite, units.MilligramPerLitre.Of(30), units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(60), nutrient.US))
-			w.Step("The salt is %s SO2 when fresh.", nutrient.PotassiumMetabisulfite.Yield().Text(units.Percent, 2))
+			d := must(finish.SulfiteFor(finish.PotassiumMetabisulfite, units.MilligramPerLitre.Of(30), units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(60), law.US))
+			w.Step("The salt is %s SO2 when fresh.", finish.PotassiumMetabisulfite.Yield().Text(units.Percent, 2))
 			w.Step("The law's figure is for wine: %s. For a drink from a sugar wash none was read.", d.Limits[0])
 			w.Answer("salt", d.Mass.In(units.Gram), 2, "g", 3.123, 0.005)
 			w.Caution(d.Cautions...)
@@ -74,15 +76,15 @@ func sorbateForWine() Problem {
 		Given:  []string{"12 % vol and 10.5 % vol, pH 3.3"},
 		Source: Source{Practice, "A table that home winemakers pass on (How to add potassium sorbate, a home-wine article; no measurement behind it was found): 200, 170, 130, 100 and 70 mg/L at 10, 11, 12, 13 and 14 % vol below pH 3.5; half way between 10 and 11 it is 185."},
 		Work: func(w *Working) {
-			a := must(nutrient.SorbateByStrength(units.PercentVolume.Of(12), 3.3))
-			b := must(nutrient.SorbateByStrength(units.PercentVolume.Of(10.5), 3.3))
+			a := must(finish.SorbateByStrength(units.PercentVolume.Of(12), 3.3))
+			b := must(finish.SorbateByStrength(units.PercentVolume.Of(10.5), 3.3))
 			w.Step("At 12 %% vol from %s to %s by other tables.", a.Low.Text(units.MilligramPerLitre, 0), a.High.Text(units.MilligramPerLitre, 0))
-			if _, err := nutrient.SorbateByStrength(units.PercentVolume.Of(4.6), 3.3); err != nil {
+			if _, err := finish.SorbateByStrength(units.PercentVolume.Of(4.6), 3.3); err != nil {
 				w.Step("At 4.6 %% vol there is no answer: the table runs from 10 to 14 %% vol, and no published one covers a weaker drink.")
 			}
 			w.Answer("12 % vol", a.Value.In(units.MilligramPerLitre), 0, "mg/L", 130, 0.5)
 			w.Answer("10.5 % vol", b.Value.In(units.MilligramPerLitre), 0, "mg/L", 185, 0.5)
-			w.Caution(nutrient.SorbateCaution)
+			w.Caution(finish.SorbateCaution)
 		},
 	}
 }
@@ -94,8 +96,8 @@ func sorbateThatActs() Problem {
 		Given:  []string{"20 L, 200 mg/L, pH 3.4", "pK 4.76 (recalled from memory)"},
 		Source: Source{ByHand, "112.128/150.218 = 74.64 %: 149.3 mg/L. 1/(1 + 10^(3.4 − 4.76)) = 95.82 %: 143.0 mg/L. Dose 4.00 g."},
 		Work: func(w *Working) {
-			d := must(nutrient.SorbateFor(units.MilligramPerLitre.Of(200), 3.4, units.Litre.Of(20), nutrient.US))
-			w.Step("At pH 4.5 only %s of it would act.", must(nutrient.Undissociated(4.5)).Text(units.Percent, 0))
+			d := must(finish.SorbateFor(units.MilligramPerLitre.Of(200), 3.4, units.Litre.Of(20), law.US))
+			w.Step("At pH 4.5 only %s of it would act.", must(finish.Undissociated(4.5)).Text(units.Percent, 0))
 			w.Step("The law's figure is for wine: %s. For a drink from a sugar wash none was read.", d.Limits[0])
 			w.Answer("dose", d.Mass.In(units.Gram), 2, "g", 4, 0.0005)
 			w.Answer("sorbic acid", d.SorbicAcid.In(units.MilligramPerLitre), 1, "mg/L", 149.3, 0.1)
@@ -113,14 +115,14 @@ func sweetWithoutSugar() Problem {
 		Source: Source{ByHand, "Middle of the spread 650 (Public Health Nutr. 26 (2022) 952, table 2: 550 to 750, read): 20,000/650 = 30.77 mg/L, 1.846 g. " +
 			"Limit for cider and perry 50 mg/L (Regulation (EC) 1333/2008 annex II, list of 2011, recalled from memory)."},
 		Work: func(w *Working) {
-			s := must(nutrient.ParseSweetener("sucralose"))
-			d := must(nutrient.SweetenLike(s, units.GramPerLitre.Of(20), units.Litre.Of(60), nutrient.EU))
+			s := must(finish.ParseSweetener("sucralose"))
+			d := must(finish.SweetenLike(s, units.GramPerLitre.Of(20), units.Litre.Of(60), law.EU))
 			w.Step("From %s to %s by the spread of its sweetness; yeast leaves it.", d.Concentration.Low.Text(units.MilligramPerLitre, 0), d.Concentration.High.Text(units.MilligramPerLitre, 0))
-			l, _ := nutrient.LimitIn(nutrient.EU, nutrient.Sucralose, nutrient.CiderAndPerry)
+			l, _ := law.LimitIn(law.EU, law.Sucralose, law.CiderAndPerry)
 			w.Step("%s. %s.", l, map[bool]string{true: "The spread of its sweetness stays under it", false: "The spread of its sweetness passes it"}[l.Allows(d.Concentration.High)])
 			w.Answer("concentration", d.Concentration.Value.In(units.MilligramPerLitre), 2, "mg/L", 30.77, 0.01)
 			w.Answer("for 60 L", d.Mass.In(units.Gram), 3, "g", 1.846, 0.001)
-			w.Caution(nutrient.CheckTheLaw)
+			w.Caution(law.Caution)
 		},
 	}
 }
@@ -134,7 +136,7 @@ func sugarThatWakes() Problem {
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			batch := must(s.Times(60))
-			d := must(nutrient.SweetenWith(nutrient.WhiteSugar(), units.GramPerLitre.Of(20), batch))
+			d := must(finish.SweetenWith(sugar.White(), units.GramPerLitre.Of(20), batch))
 			w.Step("Sugar takes room: the strength falls to %s.", d.Strength.Text(units.PercentVolume, 2))
 			w.Step("Without the gas: %s of energy in 100 mL.", gravity.Solution.EnergyEU(d.Liquid).Kilojoules.Text(units.Kilojoule, 0))
 			w.Answer("CO2 if it ferments", d.IfItFerments.In(units.GramCO2PerLitre), 2, "g/L", 10.29, 0.01)

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -72,12 +73,12 @@ func TestRefusalsNameTheFunctionCalled(t *testing.T) {
 			_, err := nutrient.Needs(units.GramPerLitre.Of(5000), units.DegreePlato.Of(10), 0)
 			return err
 		},
-		"nutrient.SugarForStrength": func() error {
-			_, err := nutrient.SugarForStrength(nutrient.WhiteSugar(), units.PercentVolume.Of(90), units.Litre.Of(1))
+		"sugar.ForStrength": func() error {
+			_, err := sugar.ForStrength(sugar.White(), units.PercentVolume.Of(90), units.Litre.Of(1))
 			return err
 		},
-		"nutrient.Wash.For": func() error {
-			_, err := nutrient.Wash{Fermentable: nutrient.WhiteSugar(), Attenuation: units.Percent.Of(100), Basis: nutrient.Finished(units.Litre.Of(1))}.For(units.PercentVolume.Of(90))
+		"sugar.Wash.For": func() error {
+			_, err := sugar.Wash{Fermentable: sugar.White(), Attenuation: units.Percent.Of(100), Basis: sugar.Finished(units.Litre.Of(1))}.For(units.PercentVolume.Of(90))
 			return err
 		},
 		"units.PropagateCorrelated": func() error {

@@ -12,7 +12,7 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 )
 
@@ -150,11 +150,11 @@ func TestDryYeast(t *testing.T) {
 	if err := f.Call(in, out); err != nil {
 		t.Fatal(err)
 	}
-	pack, err := nutrient.DryPack(nutrient.Cells{}, units.Celsius.Of(4))
+	pack, err := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4))
 	if err != nil {
 		t.Fatal(err)
 	}
-	cells, err := nutrient.BillionCells(out[0])
+	cells, err := yeast.Billion(out[0])
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -5,6 +5,9 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/finish"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -128,14 +131,14 @@ const (
 
 // sayings are the cautions by function that do not come with the result of the library.
 func sayings() map[string]saying {
-	gas := always(nutrient.GasCaution)
+	gas := always(ferment.GasCaution)
 	acid := always(water.AcidCautions()...)
 	base := always(water.CausticCaution())
 	var words []string
 	var bits []float64
 	for _, s := range nutrient.Sources() {
 		var b uint64
-		for _, text := range append(s.Cautions(), nutrient.CheckTheLaw) {
+		for _, text := range append(s.Cautions(), law.Caution) {
 			if !slices.Contains(words, text) {
 				words = append(words, text)
 			}
@@ -146,11 +149,11 @@ func sayings() map[string]saying {
 	source := saying{words: words, by: "source", bits: bits}
 	dechlorinated, _ := water.Profile{}.Dechlorinate(units.Litre.Of(1), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.ChlorineAs(0)), dechlorinators[0])
 	return map[string]saying{
-		"co2_given_off":             always(carbonation.Asphyxiation.Text(), nutrient.GasCaution),
-		"sugar_for_strength":        always(nutrient.GasCaution, scalds),
+		"co2_given_off":             always(carbonation.Asphyxiation.Text(), ferment.GasCaution),
+		"sugar_for_strength":        always(ferment.GasCaution, scalds),
 		"strength_from_sugar":       gas,
-		"strong_base":               always(nutrient.GasCaution, scalds),
-		"wash_from_sugar":           always(nutrient.GasCaution, scalds),
+		"strong_base":               always(ferment.GasCaution, scalds),
+		"wash_from_sugar":           always(ferment.GasCaution, scalds),
 		"fermentation_balance":      gas,
 		"fermentable_composition":   gas,
 		"wash_progress":             always(notDry),
@@ -168,10 +171,10 @@ func sayings() map[string]saying {
 		"nutrient_brings":           source,
 		"buffer_for_ph":             always(foams),
 		"buffer_for_stuck_ferment":  always(foams),
-		"so2_free_for_molecular":    always(nutrient.SulfiteCaution),
-		"sulfite_dose":              always(nutrient.SulfiteCaution),
-		"sorbate_for_wine":          always(nutrient.SorbateCaution),
-		"sweetener_for_sucrose":     always(fermenting, nutrient.CheckTheLaw),
+		"so2_free_for_molecular":    always(finish.SulfiteCaution),
+		"sulfite_dose":              always(finish.SulfiteCaution),
+		"sorbate_for_wine":          always(finish.SorbateCaution),
+		"sweetener_for_sucrose":     always(fermenting, law.Caution),
 		"flavour_for_batch":         always(fermenting, burns),
 		"standard_drinks":           always(driving),
 	}

@@ -1,7 +1,9 @@
 package catalogue
 
 import (
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/finish"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 )
 
@@ -23,7 +25,7 @@ func nutrientFunctions() []Function {
 }
 
 // fermentables are the choices of fermentableInput, in their order.
-var fermentables = nutrient.Fermentables()
+var fermentables = sugar.Fermentables()
 
 func fermentableInput() Input {
 	var names []string
@@ -46,7 +48,7 @@ func nutrientSugar() []Function {
 			out("carbon_dioxide", units.Gram, "CO2 given off"),
 		}
 	}
-	give := func(b nutrient.Brew, out []float64) {
+	give := func(b sugar.Brew, out []float64) {
 		start := b.Start.Gravity()
 		out[0], out[1], out[2] = b.Water.In(units.Kilogram), start.SG(), start.Extract().In(units.DegreePlato)
 		out[3], out[4] = b.Finish.Gravity().SG(), b.Made.CO2.In(units.Gram)
@@ -67,9 +69,9 @@ func nutrientSugar() []Function {
 			},
 			Outputs: append([]Output{out("mass", units.Kilogram, "fermentable to weigh")}, brewOutputs()...),
 			call: func(in, out []float64) error {
-				w := nutrient.Wash{
+				w := sugar.Wash{
 					Fermentable: fermentables[int(in[2])], Attenuation: as(units.Percent, in[3]),
-					Basis: nutrient.Finished(as(units.Litre, in[1])),
+					Basis: sugar.Finished(as(units.Litre, in[1])),
 				}
 				b, err := w.For(as(units.PercentVolume, in[0]))
 				if err == nil {
@@ -91,9 +93,9 @@ func nutrientSugar() []Function {
 			},
 			Outputs: append([]Output{out("strength", units.PercentVolume, "strength at the end")}, brewOutputs()...),
 			call: func(in, out []float64) error {
-				w := nutrient.Wash{
+				w := sugar.Wash{
 					Fermentable: fermentables[int(in[2])], Attenuation: as(units.Percent, in[3]),
-					Basis: nutrient.Finished(as(units.Litre, in[1])),
+					Basis: sugar.Finished(as(units.Litre, in[1])),
 				}
 				b, err := w.From(as(units.Kilogram, in[0]))
 				if err == nil {
@@ -142,7 +144,7 @@ func nutrientSugar() []Function {
 				out("sugar", units.Percent, "of the syrup, that yeast uses"),
 			},
 			call: func(in, out []float64) error {
-				f, err := nutrient.GlucoseSyrup(as(units.Percent, in[1]), as(units.Percent, in[0]))
+				f, err := sugar.GlucoseSyrup(as(units.Percent, in[1]), as(units.Percent, in[0]))
 				out[0] = f.Fermentability().In(units.Percent)
 				out[1] = out[0] * in[1] / 100
 				return err
@@ -165,8 +167,8 @@ func nutrientSugar() []Function {
 				out("water_mass", units.Kilogram, "water that lets it down"),
 			},
 			call: func(in, out []float64) error {
-				w := nutrient.Wash{Fermentable: fermentables[int(in[3])], Attenuation: units.Percent.Of(100)}
-				b, d, err := nutrient.StrongBrew(w, as(units.PercentVolume, in[0]), as(units.PercentVolume, in[1]), as(units.Litre, in[2]))
+				w := sugar.Wash{Fermentable: fermentables[int(in[3])], Attenuation: units.Percent.Of(100)}
+				b, d, err := finish.StrongBrew(w, as(units.PercentVolume, in[0]), as(units.PercentVolume, in[1]), as(units.Litre, in[2]))
 				out[0], out[1], out[2] = b.Fermentable.In(units.Kilogram), b.Water.In(units.Kilogram), d.Water.In(units.Kilogram)
 				return err
 			},
@@ -188,7 +190,7 @@ func nutrientSugar() []Function {
 				out("protons", units.Millimole, "H+ set free by what the yeast takes up"),
 			},
 			call: func(in, out []float64) error {
-				b, err := nutrient.UsualMetabolism().Ferment(nutrient.Substrate{
+				b, err := ferment.UsualMetabolism().Ferment(ferment.Substrate{
 					Hexose: as(units.Gram, in[0]), Ammonium: as(units.Gram, in[1]), Amino: as(units.Gram, in[2]),
 				})
 				out[0], out[1], out[2] = b.Ethanol.In(units.Gram), b.CO2.In(units.Gram), b.Glycerol.In(units.Gram)

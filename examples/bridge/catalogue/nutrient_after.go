@@ -2,7 +2,7 @@ package catalogue
 
 import (
 	"example.org/zymase/gravity"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/units"
 )
 
@@ -27,12 +27,12 @@ func nutrientAfter() []Function {
 				out("alcohol_share", units.Percent, "of its alcohol that the flavouring brings"),
 			},
 			call: func(in, out []float64) error {
-				base, err := nutrient.Flavouring{Strength: as(units.PercentVolume, in[3])}.Liquid(as(units.Litre, in[2]))
+				base, err := finish.Flavouring{Strength: as(units.PercentVolume, in[3])}.Liquid(as(units.Litre, in[2]))
 				if err != nil {
 					return err
 				}
-				f, err := nutrient.Trial{Sample: as(units.Millilitre, in[0]), Added: as(units.Millilitre, in[1])}.
-					Scale(base, nutrient.Flavouring{Strength: as(units.PercentVolume, in[4])})
+				f, err := finish.Trial{Sample: as(units.Millilitre, in[0]), Added: as(units.Millilitre, in[1])}.
+					Scale(base, finish.Flavouring{Strength: as(units.PercentVolume, in[4])})
 				out[0], out[1], out[2] = f.Flavouring.In(units.Millilitre), f.After.In(units.PercentVolume), f.AlcoholShare.In(units.Percent)
 				return err
 			},
@@ -52,11 +52,11 @@ func nutrientAfter() []Function {
 				out("volume_after", units.Litre, "of the drink with it, at 20 °C"),
 			},
 			call: func(in, out []float64) error {
-				base, err := nutrient.Flavouring{Strength: as(units.PercentVolume, in[1])}.Liquid(as(units.Litre, in[0]))
+				base, err := finish.Flavouring{Strength: as(units.PercentVolume, in[1])}.Liquid(as(units.Litre, in[0]))
 				if err != nil {
 					return err
 				}
-				d, err := nutrient.Dilute(base, gravity.Solution{}, as(units.PercentVolume, in[2]))
+				d, err := finish.Dilute(base, gravity.Solution{}, as(units.PercentVolume, in[2]))
 				out[0], out[1] = d.Water.In(units.Kilogram), d.Liquid.VolumeAt20().In(units.Litre)
 				return err
 			},
@@ -71,7 +71,7 @@ func nutrientAfter() []Function {
 			},
 			Outputs: []Output{pure("pk", "", "thermodynamic pK")},
 			call: func(in, out []float64) error {
-				pK, err := nutrient.SulfurDioxidePK(as(units.PercentVolume, in[0]), as(units.Celsius, in[1]))
+				pK, err := finish.SulfurDioxidePK(as(units.PercentVolume, in[0]), as(units.Celsius, in[1]))
 				out[0] = pK
 				return err
 			},

@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 )
 
@@ -14,7 +15,7 @@ func nutrientFeed() []Function {
 	for _, s := range sources {
 		names = append(names, s.Name())
 	}
-	fresh, _ := nutrient.DryPack(nutrient.Cells{}, units.Celsius.Of(4)) // what the library counts on
+	fresh, _ := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4)) // what the library counts on
 	cells, _ := fresh.Alive(0)
 	usual := cells.Billion()
 	demands := [...]nutrient.Demand{nutrient.LowDemand, nutrient.MediumDemand, nutrient.HighDemand}
@@ -73,7 +74,7 @@ func nutrientFeed() []Function {
 				out("chloride", units.MilligramPerLitre, "chloride"),
 			},
 			call: func(in, out []float64) error {
-				s, err := nutrient.Brings(as(units.Litre, in[2]), nutrient.Dose{Source: sources[int(in[0])], Mass: as(units.Gram, in[1])})
+				s, err := nutrient.SupplyOf(as(units.Litre, in[2]), nutrient.Dose{Source: sources[int(in[0])], Mass: as(units.Gram, in[1])})
 				if err != nil {
 					return err
 				}
@@ -99,19 +100,19 @@ func nutrientFeed() []Function {
 			},
 			heavy: true,
 			call: func(in, out []float64) error {
-				rate, err := nutrient.MillionPerPlato(in[2])
+				rate, err := yeast.MillionPerPlato(in[2])
 				if err != nil {
 					return err
 				}
-				cells, err := nutrient.CellsToPitch(as(units.Litre, in[0]), as(units.DegreePlato, in[1]), rate)
+				cells, err := yeast.CellsToPitch(as(units.Litre, in[0]), as(units.DegreePlato, in[1]), rate)
 				if err != nil {
 					return err
 				}
-				gram, err := nutrient.BillionCells(in[3])
+				gram, err := yeast.Billion(in[3])
 				if err != nil {
 					return err
 				}
-				pack, err := nutrient.DryPack(gram, units.Celsius.Of(4))
+				pack, err := yeast.DryPack(gram, units.Celsius.Of(4))
 				if err != nil {
 					return err
 				}

@@ -2,13 +2,14 @@ package catalogue
 
 import (
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 )
 
 // nutrientSources are the choices of sourceInput, legalLimits those of limit_in_law.
 var (
 	nutrientSources = nutrient.Sources()
-	legalLimits     = append(nutrient.Limits(nutrient.US, nutrient.Unlisted), nutrient.Limits(nutrient.EU, nutrient.Unlisted)...)
+	legalLimits     = append(law.Limits(law.US, law.Unlisted), law.Limits(law.EU, law.Unlisted)...)
 )
 
 func sourceInput() Input {
@@ -61,7 +62,7 @@ func nutrientNitrogen() []Function {
 				out("open", units.MilligramPerLitre, "nitrogen that the limit leaves open"),
 			},
 			call: func(in, out []float64) error {
-				f, err := nutrient.FeedInOrder(as(units.MilligramPerLitre, in[0]), as(units.Litre, in[1]), nutrient.Jurisdiction(in[3]), nutrientSources[int(in[2])])
+				f, err := nutrient.FeedInOrder(as(units.MilligramPerLitre, in[0]), as(units.Litre, in[1]), law.Jurisdiction(in[3]), nutrientSources[int(in[2])])
 				out[0], out[1] = 0, f.Shortfall.In(units.MilligramPerLitre)
 				for _, d := range f.Doses {
 					out[0] = d.Mass.In(units.Gram)

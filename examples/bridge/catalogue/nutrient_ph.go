@@ -2,6 +2,8 @@ package catalogue
 
 import (
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -29,23 +31,23 @@ func washInputs() []Input {
 }
 
 // washOf is a litre of it.
-func washOf(in []float64) (nutrient.Ferment, error) {
+func washOf(in []float64) (ferment.Tank, error) {
 	litre := units.Litre.Of(1)
-	b, err := nutrient.SugarForStrength(nutrient.WhiteSugar(), as(units.PercentVolume, in[0]), litre)
+	b, err := sugar.ForStrength(sugar.White(), as(units.PercentVolume, in[0]), litre)
 	if err != nil {
-		return nutrient.Ferment{}, err
+		return ferment.Tank{}, err
 	}
 	p, err := water.NewProfile(as(units.Celsius, in[5]), as(units.MilligramPerLitreCaCO3, in[1]), water.Potassium.At(as(units.MilligramPerLitre, in[2])))
 	s := washFeed[int(in[4])]
-	f := nutrient.Ferment{Brew: b, Water: p, Additions: 3, Temperature: as(units.Celsius, in[5])}
+	f := ferment.Tank{Brew: b, Water: p, Additions: 3, Temperature: as(units.Celsius, in[5])}
 	if in[3] > 0 {
 		f.Feed = []nutrient.Dose{{Source: s, Mass: as(units.Milligram, in[3]/s.Nitrogen().In(units.Fraction))}}
 	}
 	return f, err
 }
 
-var buffers = [...]nutrient.Buffer{
-	nutrient.PotassiumBicarbonate, nutrient.SodiumBicarbonate, nutrient.TripotassiumCitrate, nutrient.TrisodiumCitrate,
+var buffers = [...]ferment.Buffer{
+	ferment.PotassiumBicarbonate, ferment.SodiumBicarbonate, ferment.TripotassiumCitrate, ferment.TrisodiumCitrate,
 }
 
 func bufferInput() Input {

@@ -1,7 +1,8 @@
 package catalogue
 
 import (
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/finish"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 )
 
@@ -10,7 +11,7 @@ const moreThanAsked = ", with no limit of law looked up"
 // nutrientStabilise are sulfite, sorbate and sweeteners.
 func nutrientStabilise() []Function {
 	var names []string
-	sweeteners := nutrient.Sweeteners()
+	sweeteners := finish.Sweeteners()
 	for _, s := range sweeteners {
 		names = append(names, s.Name())
 	}
@@ -25,7 +26,7 @@ func nutrientStabilise() []Function {
 				out("share", units.Percent, "molecular part of the free SO2"),
 			},
 			call: func(in, out []float64) error {
-				s, err := nutrient.MolecularSharePractice(in[0])
+				s, err := finish.MolecularSharePractice(in[0])
 				out[0] = s.In(units.Percent)
 				return err
 			},
@@ -41,7 +42,7 @@ func nutrientStabilise() []Function {
 			},
 			Outputs: []Output{out("share", units.Percent, "molecular part of the free SO2")},
 			call: func(in, out []float64) error {
-				s, err := nutrient.MolecularShareOIV(in[0], as(units.PercentVolume, in[1]), as(units.Celsius, in[2]))
+				s, err := finish.MolecularShareOIV(in[0], as(units.PercentVolume, in[1]), as(units.Celsius, in[2]))
 				out[0] = s.In(units.Percent)
 				return err
 			},
@@ -56,11 +57,11 @@ func nutrientStabilise() []Function {
 			},
 			Outputs: []Output{out("free", units.MilligramPerLitre, "free SO2")},
 			call: func(in, out []float64) error {
-				s, err := nutrient.MolecularSharePractice(in[1])
+				s, err := finish.MolecularSharePractice(in[1])
 				if err != nil {
 					return err
 				}
-				free, err := nutrient.FreeSulfite(as(units.MilligramPerLitre, in[0]), s)
+				free, err := finish.FreeSulfite(as(units.MilligramPerLitre, in[0]), s)
 				out[0] = free.In(units.MilligramPerLitre)
 				return err
 			},
@@ -78,7 +79,7 @@ func nutrientStabilise() []Function {
 			Outputs: []Output{out("mass", units.Gram, "salt to weigh")},
 			heavy:   true,
 			call: func(in, out []float64) error {
-				d, err := nutrient.SulfiteFor(nutrient.Sulfite(in[0]), as(units.MilligramPerLitre, in[1]), as(units.MilligramPerLitre, in[2]), as(units.MilligramPerLitre, in[2]), as(units.Litre, in[3]), nutrient.EU)
+				d, err := finish.SulfiteFor(finish.Sulfite(in[0]), as(units.MilligramPerLitre, in[1]), as(units.MilligramPerLitre, in[2]), as(units.MilligramPerLitre, in[2]), as(units.Litre, in[3]), law.EU)
 				out[0] = d.Mass.In(units.Gram)
 				return err
 			},
@@ -90,7 +91,7 @@ func nutrientStabilise() []Function {
 			Inputs:  []Input{number("ph", "", "pH of the drink", 2, 8, 3.3)},
 			Outputs: []Output{out("share", units.Percent, "undissociated part")},
 			call: func(in, out []float64) error {
-				s, err := nutrient.Undissociated(in[0])
+				s, err := finish.Undissociated(in[0])
 				out[0] = s.In(units.Percent)
 				return err
 			},
@@ -105,7 +106,7 @@ func nutrientStabilise() []Function {
 			},
 			Outputs: []Output{out("sorbate", units.MilligramPerLitre, "potassium sorbate")},
 			call: func(in, out []float64) error {
-				s, err := nutrient.SorbateByStrength(as(units.PercentVolume, in[0]), in[1])
+				s, err := finish.SorbateByStrength(as(units.PercentVolume, in[0]), in[1])
 				out[0] = s.Value.In(units.MilligramPerLitre)
 				return err
 			},
@@ -125,7 +126,7 @@ func nutrientStabilise() []Function {
 			},
 			heavy: true,
 			call: func(in, out []float64) error {
-				s, err := nutrient.SweetenLike(sweeteners[int(in[0])], as(units.GramPerLitre, in[1]), units.Litre.Of(1), nutrient.EU)
+				s, err := finish.SweetenLike(sweeteners[int(in[0])], as(units.GramPerLitre, in[1]), units.Litre.Of(1), law.EU)
 				c := s.Concentration
 				out[0], out[1], out[2] = c.Value.In(units.MilligramPerLitre), c.Low.In(units.MilligramPerLitre), c.High.In(units.MilligramPerLitre)
 				return err

@@ -4,11 +4,12 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 )
 
-var heatRates = nutrient.HeatRates()
+var heatRates = ferment.HeatRates()
 
 // billion is a number of cells.
 func billion(name, meaning string) Output { return pure(name, "", meaning+", in billions") }
@@ -33,15 +34,15 @@ func nutrientYeast() []Function {
 			},
 			Outputs: []Output{pure("packs", "", "packs to use")},
 			call: func(in, out []float64) error {
-				per, err := nutrient.BillionCells(in[1])
+				per, err := yeast.Billion(in[1])
 				if err != nil {
 					return err
 				}
-				pack, err := nutrient.LiquidPack(per)
+				pack, err := yeast.LiquidPack(per)
 				if err != nil {
 					return err
 				}
-				c, err := nutrient.BillionCells(in[0])
+				c, err := yeast.Billion(in[0])
 				if err != nil {
 					return err
 				}
@@ -65,15 +66,15 @@ func nutrientYeast() []Function {
 				out("volume", units.Litre, "of the starter"),
 			},
 			call: func(in, out []float64) error {
-				have, err := nutrient.BillionCells(in[0])
+				have, err := yeast.Billion(in[0])
 				if err != nil {
 					return err
 				}
-				wanted, err := nutrient.BillionCells(in[1])
+				wanted, err := yeast.Billion(in[1])
 				if err != nil {
 					return err
 				}
-				s, err := nutrient.StarterFor(have, wanted, as(units.DegreePlato, in[2]))
+				s, err := yeast.StarterFor(have, wanted, as(units.DegreePlato, in[2]))
 				out[0], out[1] = s.Extract.In(units.Gram), s.Volume.In(units.Litre)
 				return err
 			},
@@ -94,7 +95,7 @@ func nutrientYeast() []Function {
 				out("warmest", units.Celsius, "warmest water"),
 			},
 			call: func(in, out []float64) error {
-				r, err := nutrient.Rehydrate(as(units.Gram, in[0]), nutrient.YeastKind(in[1]), units.Celsius.Of(20))
+				r, err := yeast.Rehydrate(as(units.Gram, in[0]), yeast.Kind(in[1]), units.Celsius.Of(20))
 				out[0], out[1] = r.Water.Low.In(units.Millilitre), r.Water.High.In(units.Millilitre)
 				out[2], out[3] = r.Temperature.Low.In(units.Celsius), r.Temperature.High.In(units.Celsius)
 				return err

@@ -6,7 +6,7 @@ package batch
 // by, until it is lean. An open liquid keeps the CO2 that it holds under its own gas; a pack
 // keeps all.
 //
-//   - Source: [nutrient.Metabolism.Ferment]; [carbonation.Liquid.Content].
+//   - Source: [ferment.Metabolism.Ferment]; [carbonation.Liquid.Content].
 func (j *job) ferment(st *Step) error {
 	used, err := share(st)
 	if err != nil {

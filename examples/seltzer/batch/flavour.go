@@ -7,7 +7,7 @@ import (
 
 // flavour adds a volume, measured at 20 °C, of a flavouring that brings alcohol and sugar.
 //
-//   - Source: [nutrient.Flavouring.Liquid].
+//   - Source: [finish.Flavouring.Liquid].
 func (j *job) flavour(st *Step) error {
 	if err := j.opened(st); err != nil {
 		return err

@@ -5,7 +5,8 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -81,7 +82,7 @@ var stuffs = func() map[string]*stuff {
 		per[c] = 1 / a.MolarMass()
 		all[a.Name()] = &stuff{asAcid, neutral(per)}
 	}
-	n := nutrient.SorbicAcidShare().In(units.Fraction) / (molar[Sorbate] + molar[Proton])
+	n := finish.SorbicAcidShare().In(units.Fraction) / (molar[Sorbate] + molar[Proton])
 	all["potassium sorbate"] = &stuff{asStabiliser, Amounts{Potassium: n, Sorbate: n}}
 	return all
 }()
@@ -128,7 +129,7 @@ func neutral(a Amounts) Amounts {
 
 // dryYeast is lean yeast: its growth is by what the liquid brings.
 func dryYeast() Amounts {
-	m := nutrient.UsualMetabolism()
+	m := ferment.UsualMetabolism()
 	return rest(Amounts{
 		YeastNitrogen:   m.LeanNitrogen.In(units.Fraction) / weights[N],
 		YeastPhosphorus: m.Phosphorus.In(units.Fraction) / weights[P],
@@ -138,15 +139,15 @@ func dryYeast() Amounts {
 
 // flavouring is a litre of it at 20 °C.
 func flavouring(strength units.StrengthByVolume, sugar units.MassConcentration) (a Amounts, err error) {
-	l, err := nutrient.Flavouring{Strength: strength, Sugar: sugar}.Liquid(units.Litre.Of(1))
+	l, err := finish.Flavouring{Strength: strength, Sugar: sugar}.Liquid(units.Litre.Of(1))
 	a[Water], a[Ethanol] = l.Water().In(units.Gram)/molar[Water], l.Ethanol().In(units.Gram)/molar[Ethanol]
 	a[Sucrose] = l.ExtractOf(gravity.Sucrose).In(units.Gram) / molar[Sucrose]
 	return a, err
 }
 
 // metabolism is what yeast does with sugar, by the unknowns.
-func metabolism(u *Unknowns) nutrient.Metabolism {
-	m := nutrient.UsualMetabolism()
+func metabolism(u *Unknowns) ferment.Metabolism {
+	m := ferment.UsualMetabolism()
 	end := m.MostAcids()
 	if u.Acids < 0 {
 		end = m.LeastAcids()
@@ -174,7 +175,7 @@ func balance(u *Unknowns, hexose float64, s *State) (change Amounts, err error) 
 		offered = most / sum * (1 - 1e-12)
 	}
 	held := s.amount[YeastNitrogen]*weights[N] - m.LeanNitrogen.In(units.Fraction)*s.Yeast().In(units.Gram)
-	b, err := m.Ferment(nutrient.Substrate{
+	b, err := m.Ferment(ferment.Substrate{
 		Hexose:   g(hexose),
 		Ammonium: g(max(0, offered*nitrogen[0])), Amino: g(max(0, offered*nitrogen[1])), Urea: g(max(0, offered*nitrogen[2])),
 		Phosphorus: g(min(most, max(0, s.amount[Phosphate]*weights[P]))), Potassium: g(min(most, max(0, s.amount[Potassium]*weights[K]))),

@@ -5,7 +5,8 @@ import (
 	"fmt"
 
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -32,7 +33,7 @@ func (m *maker) acidity() error {
 		return nil
 	}
 	if b := m.req.Buffer; b != nil {
-		salt, err := nutrient.ParseBuffer(b.Salt)
+		salt, err := ferment.ParseBuffer(b.Salt)
 		if err != nil {
 			return named("buffer.salt", b.Salt, err)
 		}
@@ -84,7 +85,7 @@ func (m *maker) acidity() error {
 		}
 		start, a.EndClear = max(start, a.Points[0].Clear), a.Points[courseSteps].Clear
 	}
-	a.Halves = a.Buffer != nil && start > nutrient.PitchPH().Value
+	a.Halves = a.Buffer != nil && start > ferment.PitchPH().Value
 	for _, c := range course.Cautions {
 		m.caution(c)
 	}
@@ -119,7 +120,7 @@ func (m *maker) chalk() {
 	m.caution(text + ". To be certain, measure the alkalinity after the boil, or treat the water after it; do not add before it what it takes out.")
 }
 
-func points(c nutrient.Course) []AcidityPoint {
+func points(c ferment.Course) []AcidityPoint {
 	out := make([]AcidityPoint, len(c.Points))
 	for i, p := range c.Points {
 		out[i] = AcidityPoint{
@@ -132,17 +133,17 @@ func points(c nutrient.Course) []AcidityPoint {
 
 // ferment is the wash as package nutrient follows it, with the water that the boil leaves at
 // chalk's equilibrium; clear is the same with none dropped, nil where none can drop.
-func (m *maker) ferment() (f nutrient.Ferment, clear *nutrient.Ferment, err error) {
+func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 	b := m.batch
 	share := kg(b.wash.Mass()) / kg(b.boiled.Mass()) // what reaches the fermenter
-	brew, err := nutrient.Wash{
+	brew, err := sugar.Wash{
 		Fermentable: m.fermentable, Yield: m.yield, Attenuation: units.Percent.Of(100),
-		Basis: nutrient.WaterAtHand(kilograms(share * (b.water - b.boiledOff))),
+		Basis: sugar.WaterAtHand(kilograms(share * (b.water - b.boiledOff))),
 	}.From(kilograms(share * b.fermentable))
 	if err != nil {
 		return f, nil, err
 	}
-	f = nutrient.Ferment{
+	f = ferment.Tank{
 		Brew: brew, Water: m.boiledLow, Feed: m.fed, Additions: stages,
 		Temperature: m.req.Fermenter.Temperature, Pressure: m.air.Pressure(),
 	}

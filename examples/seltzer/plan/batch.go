@@ -7,7 +7,8 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/numeric"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/finish"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 )
 
@@ -21,7 +22,7 @@ func kg(m units.Mass) float64        { return m.In(units.Kilogram) }
 type recipe struct {
 	req         Request
 	air         units.Atmosphere
-	fermentable nutrient.Fermentable
+	fermentable sugar.Fermentable
 	yield       gravity.Yield
 	flavouring  gravity.Solution // a litre
 	packs       []packRecipe
@@ -31,10 +32,10 @@ type packRecipe struct {
 	Pack
 	field  string // its path in the request
 	target units.CarbonDioxideContent
-	primer nutrient.Fermentable // of bottles
-	yield  gravity.Yield        // of the primer
-	primed float64              // kg of primer as weighed, in 1 L of finished drink
-	excess float64              // g/L that it is served with above the target, without a primer
+	primer sugar.Fermentable // of bottles
+	yield  gravity.Yield     // of the primer
+	primed float64           // kg of primer as weighed, in 1 L of finished drink
+	excess float64           // g/L that it is served with above the target, without a primer
 
 	// The try before, and g/L of gas when served for a kg/L of primer.
 	wasPrimed, served, slope float64
@@ -191,7 +192,7 @@ func (r *recipe) boilOff() (float64, error) {
 
 // solution returns a volume of the flavouring, in litres.
 func (f Flavour) solution(volume float64) (gravity.Solution, error) {
-	var l nutrient.Flavouring
+	var l finish.Flavouring
 	if f.Strength != nil {
 		l.Strength = *f.Strength
 	}

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 )
 
@@ -21,7 +22,7 @@ func (m *maker) feed() error {
 	if err != nil {
 		return named("nutrient.demand", m.req.Nutrient.Demand, err)
 	}
-	law, err := nutrient.ParseJurisdiction(m.req.Nutrient.Law)
+	law, err := law.ParseJurisdiction(m.req.Nutrient.Law)
 	if err != nil {
 		return named("nutrient.law", m.req.Nutrient.Law, err)
 	}
@@ -66,7 +67,7 @@ func (m *maker) feed() error {
 		weighed[i] = nutrient.Dose{Source: d.Source, Mass: schedule.Totals[i].Quantity()}
 		m.plan.Weigh = append(m.plan.Weigh, Weight{What: d.Source.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
 	}
-	brought, err := nutrient.Brings(cold, weighed...)
+	brought, err := nutrient.SupplyOf(cold, weighed...)
 	if err != nil {
 		return err
 	}

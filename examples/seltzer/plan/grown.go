@@ -2,7 +2,7 @@ package plan
 
 import (
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/units"
 )
 
@@ -22,7 +22,7 @@ func (m *maker) grown(left float64) error {
 	}
 	yeast := min(kg(end.Balance.DryYeast), left)
 	b.Out = append(b.Out, Line{"yeast grown, dry, by its nitrogen", kilograms(yeast)}, Line{"other products, and losses", kilograms(left - yeast)})
-	most := nutrient.UsualMetabolism()
+	most := ferment.UsualMetabolism()
 	b.YeastLow = kilograms(yeast * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
 	more := kg(end.Balance.Ethanol) / kg(m.batch.base.Ethanol())
 	b.ByAtoms = units.PercentVolume.Of(checked.Number(more * m.batch.strength))

@@ -10,6 +10,8 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -61,9 +63,9 @@ type maker struct {
 	treated water.Profile // the water after salts
 	// the same boiled down, with chalk at equilibrium and with none dropped
 	boiledLow, boiledHigh water.Profile
-	fed                   []nutrient.Dose  // as weighed
-	course                nutrient.Ferment // with its buffer
-	warned                int              // cautions that come first
+	fed                   []nutrient.Dose // as weighed
+	course                ferment.Tank    // with its buffer
+	warned                int             // cautions that come first
 
 	salted minerals
 }
@@ -242,14 +244,14 @@ func (m *maker) flavour() error {
 // yeast is what to pitch.
 func (m *maker) yeast() error {
 	cold := m.batch.wash.VolumeAt20()
-	cells, err := nutrient.CellsToPitch(cold, m.batch.wash.Gravity().Extract(), nutrient.UsualPitch().Value)
+	cells, err := yeast.CellsToPitch(cold, m.batch.wash.Gravity().Extract(), yeast.UsualRate().Value)
 	if err != nil {
 		return err
 	}
 	y := YeastPlan{Cells: cells.Billion(), Form: m.req.Yeast.Form}
-	pack, err := nutrient.DryPack(nutrient.Cells{}, units.Celsius.Of(4))
+	pack, err := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4))
 	if y.Form == "liquid" {
-		pack, err = nutrient.LiquidPack(nutrient.Cells{})
+		pack, err = yeast.LiquidPack(yeast.Cells{})
 	}
 	if err != nil {
 		return err
@@ -274,7 +276,7 @@ func (m *maker) yeast() error {
 		m.caution(c)
 	}
 	if y.Form == "dry" {
-		wake, err := nutrient.Rehydrate(y.Mass.Quantity(), nutrient.AleYeast, m.req.Fermenter.Temperature)
+		wake, err := yeast.Rehydrate(y.Mass.Quantity(), yeast.AleYeast, m.req.Fermenter.Temperature)
 		if err != nil {
 			return err
 		}

@@ -6,7 +6,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -142,4 +142,4 @@ func (r *recipe) flavourSugar(p packRecipe, k packed) float64 {
 }
 
 // primer returns a fermentable as the material that it is.
-func primer(f nutrient.Fermentable) (material.Material, error) { return material.Find(f.Name()) }
+func primer(f sugar.Fermentable) (material.Material, error) { return material.Find(f.Name()) }

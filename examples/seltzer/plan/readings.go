@@ -9,7 +9,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/numeric"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -278,10 +278,10 @@ func (m *maker) diagnose(s *StatePlan, last Reading) error {
 
 // correctPH finds the buffer that brings a sour ferment back.
 func (m *maker) correctPH(s *StatePlan, measured float64) error {
-	salt, target := nutrient.PotassiumBicarbonate, 3.6
+	salt, target := ferment.PotassiumBicarbonate, 3.6
 	if b := m.req.Buffer; b != nil {
 		var err error
-		if salt, err = nutrient.ParseBuffer(b.Salt); err != nil {
+		if salt, err = ferment.ParseBuffer(b.Salt); err != nil {
 			return named("buffer.salt", b.Salt, err)
 		}
 		target = max(target, b.Floor)

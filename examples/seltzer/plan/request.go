@@ -13,7 +13,7 @@ type Request struct {
 	Strength units.StrengthByVolume `json:"strength"` // of the packaged drink, in every pack
 
 	Place       Place     `json:"place"`
-	Fermentable string    `json:"fermentable"` // what nutrient.ParseFermentable reads: "white sugar"; or "juice 12 °Bx"
+	Fermentable string    `json:"fermentable"` // what sugar.Parse reads: "white sugar"; or "juice 12 °Bx"
 	Water       Water     `json:"water"`
 	Kettle      Kettle    `json:"kettle"`
 	Fermenter   Fermenter `json:"fermenter"`
@@ -91,7 +91,7 @@ type Nutrient struct {
 
 // Buffer is a salt that holds the pH of the ferment above a floor.
 type Buffer struct {
-	Salt  string  `json:"salt"`     // what nutrient.ParseBuffer reads: "potassium bicarbonate"
+	Salt  string  `json:"salt"`     // what ferment.ParseBuffer reads: "potassium bicarbonate"
 	Floor float64 `json:"floor_pH"` // at the end of the ferment
 }
 
@@ -106,7 +106,7 @@ type Pack struct {
 	Rating      units.GaugePressure `json:"rating"`               // the maker's, for this vessel
 	HeadSpace   *units.Share        `json:"head_space,omitempty"` // bottle: share of what it holds brim-full
 	Store       *units.Temperature  `json:"store,omitempty"`      // the warmest it may get; optional for a keg, then as warm as the ferment gets
-	Priming     string              `json:"prime_with,omitempty"` // bottle that is not still: what nutrient.ParseFermentable reads
+	Priming     string              `json:"prime_with,omitempty"` // bottle that is not still: what sugar.Parse reads
 }
 
 // Flavour is a bench trial that tasted right.

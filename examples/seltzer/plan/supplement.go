@@ -6,14 +6,15 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
-
 	"github.com/shopspring/decimal"
 )
 
 // brings is which need a source without nitrogen meets, and what a gram of it brings.
 func brings(s nutrient.Source) (need string, perGram float64, err error) {
-	one, err := nutrient.Brings(litres(1), nutrient.Dose{Source: s, Mass: units.Gram.Of(1)})
+	one, err := nutrient.SupplyOf(litres(1), nutrient.Dose{Source: s, Mass: units.Gram.Of(1)})
 	for _, of := range []struct {
 		need string
 		c    units.MassConcentration
@@ -30,7 +31,7 @@ const fineStep = "0.001" // g
 
 // supplement doses the sources that bring no nitrogen: what is short of zinc, magnesium and
 // thiamine, within the limit of the law, all of it with the yeast.
-func (m *maker) supplement(sources []nutrient.Source, j nutrient.Jurisdiction) error {
+func (m *maker) supplement(sources []nutrient.Source, j law.Jurisdiction) error {
 	if len(sources) == 0 || m.unforeseen() != "" {
 		return nil
 	}
@@ -59,7 +60,7 @@ func (m *maker) supplement(sources []nutrient.Source, j nutrient.Jurisdiction) e
 			continue
 		}
 		dose := short / per // mg/L
-		if l, ok := nutrient.LimitIn(j, map[string]nutrient.Substance{"thiamine": nutrient.Thiamine, "zinc": nutrient.Zinc}[name], nutrient.Wine); ok && name != "magnesium" {
+		if l, ok := law.LimitIn(j, map[string]law.Substance{"thiamine": law.Thiamine, "zinc": law.Zinc}[name], law.Wine); ok && name != "magnesium" {
 			dose = min(dose, l.Concentration().In(units.MilligramPerLitre))
 			m.plan.Nutrient.Limits = append(m.plan.Nutrient.Limits, l.String())
 		}
@@ -86,7 +87,7 @@ func (m *maker) supplement(sources []nutrient.Source, j nutrient.Jurisdiction) e
 }
 
 // otherNeeds is the balance of what yeast needs beside nitrogen, with the buffer.
-func (m *maker) otherNeeds(f nutrient.Ferment) error {
+func (m *maker) otherNeeds(f ferment.Tank) error {
 	needs, err := f.OtherNeeds()
 	if err != nil {
 		return err

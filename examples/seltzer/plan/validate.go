@@ -8,7 +8,7 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
-	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 )
 
@@ -146,10 +146,10 @@ func (k *recipe) setFermentable() (err error) {
 		if err != nil {
 			return named("fermentable", f, err)
 		}
-		if k.fermentable, err = nutrient.Juice(e, units.Share{}); err != nil {
+		if k.fermentable, err = sugar.Juice(e, units.Share{}); err != nil {
 			return named("fermentable", f, err)
 		}
-	} else if k.fermentable, err = nutrient.ParseFermentable(f); err != nil {
+	} else if k.fermentable, err = sugar.Parse(f); err != nil {
 		return &RequestError{Field: "fermentable", Value: f, Allowed: reason(err) + `; or juice by its Brix, "juice 12 °Bx"`, Err: err}
 	}
 	if k.fermentable.Fermentability().In(units.Percent) < 1 {
@@ -280,10 +280,10 @@ func (p *packRecipe) set() error {
 			return &RequestError{Field: f("store"), Value: "missing", Allowed: "the warmest the bottles may get, such as 35 °C"}
 		}
 		checks = append(checks, within(f("store"), *p.Store, units.Celsius, 0, 70))
-		p.primer = nutrient.WhiteSugar()
+		p.primer = sugar.White()
 		if p.primes() {
 			var err error
-			p.primer, err = nutrient.ParseFermentable(p.Priming)
+			p.primer, err = sugar.Parse(p.Priming)
 			checks = append(checks, named(f("prime_with"), p.Priming, err))
 			if err == nil && p.primer.Fermentability().In(units.Percent) < 1 {
 				checks = append(checks, &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "something that yeast ferments"})

@@ -1,0 +1,2 @@
+// Package check holds what tests of the packages share.
+package check

@@ -1,0 +1,128 @@
+package ferment
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+
+	"example.org/zymase/internal/check"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+	"pgregory.net/rapid"
+)
+
+// Just enough is found: the floor is met at the dose, and not below it.
+func TestBufferForMeetsTheFloorExactly(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := drawFerment(t)
+		b := Buffer(rapid.IntRange(0, 3).Draw(t, "the buffer to add"))
+		f.Buffer, f.BufferMass = b, units.Mass{}
+		start := check.Must(f.At(end)).PH.Value
+		// From a hair above what it has anyway to units above.
+		floor := start + math.Pow(10, rapid.Float64Range(-14, 0.3).Draw(t, "log of the rise"))
+		if floor < 2.5 || floor > 5.5 {
+			return
+		}
+		dose, err := f.BufferFor(floor, b)
+		if r, refused := errors.AsType[*units.RangeError](err); refused && r.Quantity == "pH" && r.Max < floor {
+			return // 20 g/L do not reach it, with the most acids
+		}
+		f.BufferMass = check.Must(dose, err).Mass.Value
+		if p := check.Must(f.At(end)).PH.Value; math.Abs(p-floor) > 1e-6 { // 1e-7 mEq/L in a liquid that takes 0.3 for 1 pH, and more
+			t.Fatalf("ends at %.12g, wanted %.12g", p, floor)
+		}
+	})
+}
+
+// The three doses are for the usual, the least and the most acids, each as if alone.
+func TestBufferForEachMetabolism(t *testing.T) {
+	f := hall(nutrient.DiammoniumPhosphate())
+	for b := PotassiumBicarbonate; b <= TrisodiumCitrate; b++ {
+		d := check.Must(f.BufferFor(4, b))
+		for _, c := range []struct {
+			what string
+			m    Metabolism
+			got  units.Mass
+		}{{"least", UsualMetabolism().LeastAcids(), d.Mass.Low}, {"most", UsualMetabolism().MostAcids(), d.Mass.High}} {
+			g := f
+			g.Metabolism = c.m
+			want := check.Must(g.BufferFor(4, b)).Mass.Value.In(units.Gram)
+			// Both searches end within sameCharge of the floor, of which a mole takes half or more.
+			tol := 4 * sameCharge / 1000 * b.MolarMass() * f.Brew.Finish.VolumeAt20().In(units.Litre)
+			check.Near(t, b.String()+" "+c.what, c.got.In(units.Gram), want, tol, "alone")
+		}
+	}
+}
+
+// 900 mg/L of nitrogen as sulfate sets 64 mmol/L of H+ free; 20 g/L of citrate hold the
+// pH they hold and no higher one.
+func TestBufferForRefusesMoreThanADrinkBears(t *testing.T) {
+	f := hall(nutrient.AmmoniumSulfate())
+	f.Feed[0].Mass = amount.Grams(0.9 * 60 / f.Feed[0].Source.Nitrogen().In(units.Fraction))
+	// The most acids are what cannot be met; the error names the pH reached.
+	g := f
+	g.Metabolism = UsualMetabolism()
+	g.Buffer, g.BufferMass = TrisodiumCitrate, units.Gram.Of(19.99999999*60)
+	_, err := f.BufferFor(6, TrisodiumCitrate)
+	e, ok := errors.AsType[*units.RangeError](err)
+	if !ok || e.Quantity != "pH" || e.Value != 6 || e.Min != 2.5 || math.Abs(e.Max-check.Must(g.At(end)).PH.Value) > 1e-7 {
+		t.Errorf("%v", err)
+	}
+	// A gram below 20 g/L is found.
+	g.BufferMass = units.Gram.Of(19.9 * 60)
+	floor := check.Must(g.At(end)).PH.Low
+	d := check.Must(f.BufferFor(floor, TrisodiumCitrate))
+	check.Near(t, "dose", d.Mass.High.In(units.Gram), 19.9*60, 1e-5, "the same")
+	if _, err = (Tank{}).BufferFor(3.5, TrisodiumCitrate); err == nil {
+		t.Error("no brew is taken")
+	}
+}
+
+// Cautions of a dose: what it makes taste, and the foam.
+func TestBufferDoseCautions(t *testing.T) {
+	f := hall(nutrient.AmmoniumSulfate())
+	c := check.Must(f.checked("test"))
+	dose := func(b Buffer, mmol float64) string {
+		return strings.Join(check.Must(c.doseOf(b, [3]float64{mmol, mmol, mmol})).Cautions, "\n")
+	}
+	// 9 mmol/L of sodium are 207 mg/L.
+	if s := dose(SodiumBicarbonate, 9); !strings.HasPrefix(s, "207 mg/L of sodium may taste: from 200 mg/L it does.\n") || !strings.Contains(s, "foams") {
+		t.Errorf("%q", s)
+	}
+	for b, want := range map[Buffer]bool{SodiumBicarbonate: true, PotassiumBicarbonate: true, TrisodiumCitrate: false, TripotassiumCitrate: false} {
+		if s := dose(b, 0.5); strings.Contains(s, "foams") != want || strings.Contains(s, "taste") {
+			t.Errorf("%s, 0.5 mmol/L: %q", b, s)
+		}
+		if s := dose(b, 0); s != "" {
+			t.Errorf("%s, none: %q", b, s)
+		}
+	}
+	// A salty water: half a mmol of sodium is too much, and no potassium is no fault of it.
+	c.start.Sodium, c.start.Potassium = 250/water.Sodium.MolarMass(), 500/water.Potassium.MolarMass()
+	if s := dose(SodiumBicarbonate, 0.5); !strings.Contains(s, "sodium may taste") || strings.Contains(s, "potassium") {
+		t.Errorf("%q", s)
+	}
+	// Where no water is added, as to juice, there is none to hold the ions.
+	c.perLitre = 0
+	if d := check.Must(c.doseOf(SodiumBicarbonate, [3]float64{9, 9, 9})); d.Water != f.Water {
+		t.Errorf("%+v", d.Water)
+	}
+}
+
+// After the dose of a correction the rest of the sugar ferments: from the foreseen pH at
+// the start of the ferment, with the dose as if it had been there, it ends as foreseen.
+func TestCorrectEnd(t *testing.T) {
+	f := hall(nutrient.AutolysedYeast())
+	f.Additions = 1
+	used := units.Percent.Of(40)
+	c := check.Must(f.Correct(used, check.Must(f.At(used)).PH.Value, 4, SodiumBicarbonate))
+	f.Buffer, f.BufferMass = SodiumBicarbonate, c.Dose.Mass.Value
+	check.Near(t, "end", c.End.Value, check.Must(f.At(end)).PH.Value, 1e-6, "the buffer beside the water")
+	check.Near(t, "end", c.End.Value, 4, 1e-6, "the pH asked for")
+
+	// With its sugar all but used, now is the end.
+	check.Near(t, "now", check.Must(hall(nutrient.AutolysedYeast()).Correct(units.Percent.Of(100), 3, 3.6, SodiumBicarbonate)).Now.Value, 3.6, 1e-6, "nothing is to come")
+}

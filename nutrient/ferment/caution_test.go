@@ -1,0 +1,68 @@
+package ferment
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/zymase/internal/check"
+	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/internal/acidity"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/internal/formula"
+	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
+	"example.org/zymase/water"
+)
+
+// The cautions at each side of the figure that they go by: growth slows sharply below pH
+// 3.00 (Liu et al.), keep above 3.5 (yeast supplier 2021), potassium 300 mg/L (Kudo et al.
+// 1998, recalled from memory); 20 mg/L of nitrogen left is common practice, no source.
+func TestCautionsOfAFerment(t *testing.T) {
+	point := func(pH, low, nitrogen float64) []Point {
+		return []Point{{PH: evidence.Figure[float64]{Value: 6, Low: 6}}, {PH: evidence.Figure[float64]{Value: pH, Low: low}, Nitrogen: amount.MgPerL(nitrogen)}}
+	}
+	var fed nutrient.Supply
+	fed.Ammonium, fed.Potassium = amount.MgPerL(1), amount.MgPerL(100)
+	for _, c := range []struct {
+		name      string
+		points    []Point
+		potassium float64 // in the water, mg/L
+		want      string
+	}{
+		{"good", point(3.6, 3.51, 19.9), 200.5, ""},
+		{"alkaline", append([]Point{{PH: evidence.Figure[float64]{Value: 8.35, Low: 8.35}}}, point(3.6, 3.51, 0)...), 200.5, "about pH 8.3: yeast starts slowly"},
+		{"not alkaline", append([]Point{{PH: evidence.Figure[float64]{Value: 8.25, Low: 8.25}}}, point(3.6, 3.51, 0)...), 200.5, ""},
+		{"slow", point(2.99, 2.9, 0), 200.5, "falls to about 3.0"},
+		{"not slow", point(3.01, 2.9, 0), 200.5, "may fall to 2.9"},
+		{"maybe", point(3.6, 3.49, 0), 200.5, "may fall to 3.5"},
+		{"nitrogen", point(3.6, 3.55, 20.5), 200.5, "nitrogen is left"},
+		{"potassium", point(3.6, 3.55, 0), 199, "Potassium is about 299 mg/L"},
+	} {
+		f := fermenting{feed: fed, start: acidity.Liquid{Potassium: c.potassium / formula.WeightK}}
+		all := f.cautions(c.points)
+		switch {
+		case c.want == "" && len(all) == 0:
+		case c.want != "" && len(all) == 1 && strings.Contains(all[0], c.want):
+		default:
+			t.Errorf("%s: %q, want one with %q", c.name, all, c.want)
+		}
+	}
+	f := fermenting{}
+	if all := f.cautions(point(3.6, 3.55, 0)); len(all) != 0 {
+		t.Errorf("without ammonium: %q", all)
+	}
+}
+
+// The litre of package water, which a kilogram of water fills.
+func TestWaterPerLitre(t *testing.T) {
+	check.Near(t, "water at 20 °C, kg/L", waterPerLitre, 0.99820, 0.00005, "Bettin & Spieweck 1990: 998.203 kg/m³")
+}
+
+// What a ferment of water holds in each litre of drink: 57.4 kg of water in 60 L.
+func TestWaterFillsAShareOfTheDrink(t *testing.T) {
+	f := hall(nutrient.DiammoniumPhosphate())
+	f.Water = check.Must(water.NewProfile(units.Celsius.Of(20), units.CalciumCarbonate{}))
+	c := check.Must(f.checked("test"))
+	check.Near(t, "share", c.perLitre, f.Brew.Water.In(units.Kilogram)/0.9982/60, 1e-6, "by hand")
+	check.Near(t, "hexose", c.hexose, f.Brew.Fermentable.In(units.Gram)*0.9994*1.05263, 0.05, "inversion 5.263 %")
+}

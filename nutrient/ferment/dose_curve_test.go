@@ -1,0 +1,42 @@
+package ferment
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/internal/check"
+	"pgregory.net/rapid"
+)
+
+// Five points hold a polynomial of the fourth degree, whatever stood before them; two a
+// line.
+func TestDoseCurve(t *testing.T) {
+	quartic := func(pH float64) float64 { return 3 + pH*(-2+pH*(0.7+pH*(-0.5+pH*0.25))) }
+	rapid.Check(t, func(t *rapid.T) {
+		var c doseCurve
+		for i := range rapid.IntRange(0, 3).Draw(t, "points before") {
+			c.add(rapid.Float64Range(0, 10).Draw(t, "dose before"), float64(i)-3.5)
+		}
+		for i := range 5 {
+			pH := float64(i) + rapid.Float64Range(0, 0.8).Draw(t, "beside the whole pH")
+			c.add(quartic(pH), pH)
+		}
+		at := rapid.Float64Range(-1, 6).Draw(t, "pH")
+		if d := c.dose(at) - quartic(at); math.Abs(d) > 1e-6 {
+			t.Fatalf("off the polynomial by %g", d)
+		}
+	})
+	var c doseCurve
+	for i, known := range []bool{false, false, true} {
+		if c.known() != known {
+			t.Errorf("%d points: known %v", i, c.known())
+		}
+		c.add(10*float64(i), 3+float64(i)/2)
+	}
+	c = doseCurve{}
+	c.add(0, 3)
+	c.add(10, 3.5)
+	check.Near(t, "line", c.dose(4), 20, 1e-12, "by hand")
+	c.add(5, 3.5) // seen anew
+	check.Near(t, "another line", c.dose(4), 10, 1e-12, "by hand")
+}

@@ -1,0 +1,110 @@
+package finish
+
+import (
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/nutrient/internal/acidity"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/law"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// AcidCaution goes with every dose of acid.
+const AcidCaution = "Acids burn eyes and skin: add acid to the drink, not the drink to the acid, with eyes covered. " + law.Caution
+
+// flat is a drink without its CO2.
+func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
+	s := acidity.Surroundings{At: drink.Temperature(), Flat: true}
+	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc} {
+		if c := drink.Ion(i); !c.IsZero() {
+			s.Others = append(s.Others, i.At(c))
+		}
+	}
+	return acidity.Of(drink), s
+}
+
+// Acidified is a drink made sour.
+type Acidified struct {
+	Acid          water.Sold
+	Mass          units.Mass              // of the acid as sold
+	Concentration units.MassConcentration // of pure acid added
+	// Titratable acidity before and after, by the convention asked.
+	Before, After units.MassConcentration
+	Drink         water.Profile // without CO2, its pH known
+	Limits        []law.Limit   // of the law asked
+	Passed        []law.Limit   // those that the acid added is above
+	Cautions      []string
+}
+
+// Acidify returns the acid that brings a drink to a pH, measured without its CO2, and
+// the titratable acidity before and after. measured is the pH that a meter shows in it
+// now; it fixes what the composition leaves open. With 0 the composition alone counts.
+//
+//   - Source: [water.Profile.AcidToPH], [water.Profile.TitratableAcidity].
+//   - Range: target pH 2.5 to 7, below the pH now; measured pH 2.5 to 9; at most 20 g/L of
+//     pure acid; beyond it the error is a [*units.RangeError].
+//   - Uncertainty: 0.02 in pH, and that of the weak acids in the drink. Taste decides: make
+//     a bench trial.
+func Acidify(drink water.Profile, measured, target float64, acid water.Sold, titration water.Titration, v units.Volume, j law.Jurisdiction) (Acidified, error) {
+	const fn, source = "finish.Acidify", "drinks"
+	litres, part := v.In(units.Litre), acid.Share().In(units.Percent)/100
+	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
+		return Acidified{}, err
+	}
+	if err := limit.Check(fn, "share of pure acid", acid.Share().In(units.Percent), "%", 1, 100, "an acid as sold"); err != nil {
+		return Acidified{}, err
+	}
+	if err := limit.Check(fn, "target pH", target, "", 2.5, 7, source); err != nil {
+		return Acidified{}, err
+	}
+	a, s := flat(drink)
+	if measured != 0 {
+		if err := limit.Check(fn, "measured pH", measured, "", 2.5, 9, source); err != nil {
+			return Acidified{}, err
+		}
+		var err error
+		if a, err = a.AtPH(measured, s); err != nil {
+			return Acidified{}, err
+		}
+	}
+	p, err := a.Profile(s.At, s.Others)
+	var now water.Equilibrium
+	if err == nil {
+		now, err = p.Closed(units.MolarConcentration{})
+	}
+	if err != nil {
+		return Acidified{}, err
+	}
+	mmol, after, err := now.Water().AcidPerLitre(acid.Acid(), target, water.CO2Kept)
+	if err != nil {
+		return Acidified{}, err
+	}
+	g := mmol.In(units.MillimolePerLitre) * acid.Acid().MolarMass() / 1000
+	if err := limit.Check(fn, "acid", g, "g/L", 0, 20, "what a drink can bear"); err != nil {
+		return Acidified{}, err
+	}
+	out := Acidified{
+		Acid: acid, Mass: amount.Grams(g / part * litres), Concentration: amount.MgPerL(1000 * g), Drink: after,
+		Cautions: []string{AcidCaution},
+	}
+	if out.Before, err = p.TitratableAcidity(titration); err == nil {
+		out.After, err = after.TitratableAcidity(titration)
+	}
+	if err != nil {
+		return Acidified{}, err
+	}
+	if acid.Acid() == water.CitricAcid {
+		if out.Limits = law.Limits(j, law.CitricAcid); len(out.Limits) > 0 {
+			out.Cautions = append(out.Cautions, otherDrinks)
+		}
+	}
+	for _, l := range out.Limits {
+		if !l.Allows(out.Concentration) {
+			out.Passed = append(out.Passed, l)
+		}
+	}
+	if len(out.Passed) > 0 {
+		out.Cautions = append(out.Cautions, "The dose is above a limit of the law asked: "+out.Passed[0].String()+".")
+	}
+	return out, nil
+}

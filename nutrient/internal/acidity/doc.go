@@ -1,0 +1,2 @@
+// Package acidity holds a fermented liquid as its pH sees it.
+package acidity

@@ -1,0 +1,181 @@
+package law
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+
+	"example.org/zymase/internal/check"
+	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
+)
+
+// The law's number, its exact conversion and its printed figure.
+func TestLimitsAsPrinted(t *testing.T) {
+	for _, c := range []struct {
+		j                Jurisdiction
+		s                Substance
+		scope            string
+		amount, unit     string
+		gramsPerLitre    string
+		printed          string
+		articleHas, year string
+		grade            evidence.Grade
+	}{
+		{US, AmmoniumPhosphate, Wine, "8", "lb/1000 US gal", "0.95861", "0.96 g/L", "24.246", "2015", evidence.Read},
+		{US, Thiamine, Wine, "0.005", "lb/1000 US gal", "0.00060", "0.6 mg/L", "24.246", "2015", evidence.Read},
+		{US, YeastCellWalls, Wine, "3", "lb/1000 US gal", "0.35948", "0.36 g/L", "24.246", "2015", evidence.Read},
+		{US, SoyFlour, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", evidence.Read},
+		{US, CalciumPantothenate, AppleWine, "0.004", "lb/1000 US gal", "0.00048", "0.1 lb/25,000 gal", "24.246", "2015", evidence.Read},
+		{US, AmmoniumPhosphate, DistillingMaterial, "10", "lb/1000 US gal", "1.19826", "1.2 g/L", "24.247", "2015", evidence.Read},
+		{US, CitricAcid, Wine, "5.8", "lb/1000 US gal", "0.69499", "0.7 g/L", "24.246", "2015", evidence.Read},
+		{US, FumaricAcid, Wine, "25", "lb/1000 US gal", "2.99566", "3.0 g/L", "24.246", "2015", evidence.Read},
+		{US, CopperSulfate, Wine, "6", "mg/L", "0.006", "", "24.246", "2015", evidence.Read},
+		{US, CalciumCarbonate, Wine, "30", "lb/1000 US gal", "3.59479", "3.59 g/L", "24.246", "2015", evidence.Read},
+		{US, PotassiumBitartrate, Wine, "35", "lb/1000 US gal", "4.19392", "4.19 g/L", "24.246", "2015", evidence.Read},
+		{US, DimethylDicarbonate, Wine, "200", "mg/L", "0.2", "", "24.246", "2015", evidence.Read},
+		{US, Lysozyme, Wine, "500", "mg/L", "0.5", "", "24.246", "2015", evidence.Read},
+		{US, Acacia, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", evidence.Read},
+		{US, SorbicAcid, Wine, "300", "mg/L", "0.3", "", "24.246", "2015", evidence.Read},
+		{US, SulfurDioxide, Wine, "350", "mg/L", "0.35", "", "4.22(b)(1)", "2015", evidence.Read},
+		{EU, AmmoniumPhosphate, Wine, "1", "g/L", "1", "", "2019/934", "2019", evidence.Recalled},
+		{EU, AmmoniumSulfateSalt, Wine, "1", "g/L", "1", "", "2019/934", "2019", evidence.Recalled},
+		{EU, AmmoniumPhosphate, SecondFermentation, "0.3", "g/L", "0.3", "", "2019/934", "2019", evidence.Recalled},
+		{EU, Thiamine, Wine, "0.6", "mg/L", "0.0006", "", "2019/934", "2019", evidence.Recalled},
+		{EU, YeastCellWalls, Wine, "0.4", "g/L", "0.4", "", "2019/934", "2019", evidence.Recalled},
+		{EU, SorbicAcid, Wine, "200", "mg/L", "0.2", "", "2019/934", "2019", evidence.Recalled},
+		{EU, SulfurDioxide, RedWine, "150", "mg/L", "0.15", "", "2019/934", "2019", evidence.Recalled},
+		{EU, SulfurDioxide, WhiteWine, "200", "mg/L", "0.2", "", "2019/934", "2019", evidence.Recalled},
+		{EU, SulfurDioxide, "organic red wine, sugar below 2 g/L", "100", "mg/L", "0.1", "", "203/2012", "2012", evidence.Read},
+		{EU, SulfurDioxide, "organic white and rosé wine, sugar below 2 g/L", "150", "mg/L", "0.15", "", "203/2012", "2012", evidence.Read},
+		{EU, SorbicAcid, CiderAndPerry, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, SorbicAcid, fruitWine, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, SulfurDioxide, CiderAndPerry, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, SulfurDioxide, fruitWine, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Sucralose, FlavouredDrink, "300", "mg/L", "0.3", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Sucralose, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Sucralose, CiderAndPerry, "50", "mg/L", "0.05", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Sucralose, AlcoholFreeBeer, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{US, biotin, Wine, "0.025", "mg/L", "0.000025", "25 ppb", "TTB-185", "2022", evidence.Recalled},
+		{US, folicAcid, Wine, "0.1", "mg/L", "0.0001", "100 ppb", "TTB-185", "2022", evidence.Recalled},
+		{US, inositol, Wine, "2", "mg/L", "0.002", "2 ppm", "TTB-185", "2022", evidence.Recalled},
+		{US, magnesiumSulfate, Wine, "15", "mg/L", "0.015", "15 ppm", "TTB-185", "2022", evidence.Recalled},
+		{US, niacin, Wine, "1", "mg/L", "0.001", "1 ppm", "TTB-185", "2022", evidence.Recalled},
+		{US, CalciumPantothenate, Wine, "1.5", "mg/L", "0.0015", "1.5 ppm", "TTB-185", "2022", evidence.Recalled},
+		{US, pyridoxine, Wine, "0.15", "mg/L", "0.00015", "150 ppb", "TTB-185", "2022", evidence.Recalled},
+		{EU, AcesulfameK, FlavouredDrink, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, AcesulfameK, FlavouredAlcoholic, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Aspartame, FlavouredDrink, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Aspartame, FlavouredAlcoholic, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Cyclamate, FlavouredDrink, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Cyclamate, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Saccharin, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Saccharin, FlavouredAlcoholic, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, NeohesperidinDC, FlavouredDrink, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, NeohesperidinDC, FlavouredAlcoholic, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Neotame, FlavouredDrink, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Neotame, FlavouredAlcoholic, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, SteviolGlycosides, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, SteviolGlycosides, FlavouredAlcoholic, "150", "mg/L", "0.15", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Advantame, FlavouredDrink, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Advantame, FlavouredAlcoholic, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
+	} {
+		l, ok := LimitIn(c.j, c.s, c.scope)
+		if !ok {
+			t.Errorf("%v %v %q: no limit", c.j, c.s, c.scope)
+			continue
+		}
+		n, unit := l.Amount()
+		if n.String() != c.amount || unit != c.unit || l.Printed != c.printed || l.Grade != c.grade {
+			t.Errorf("%v: got %s %s, %q, %v", l, n, unit, l.Printed, l.Grade)
+		}
+		places := len(c.gramsPerLitre) - strings.IndexByte(c.gramsPerLitre+".", '.') - 1
+		if got := l.GramsPerLitre(max(places, 0)).StringFixed(int32(max(places, 0))); got != c.gramsPerLitre {
+			t.Errorf("%v: got %s g/L, want %s", l, got, c.gramsPerLitre)
+		}
+		check.Near(t, l.String(), l.Concentration().In(units.GramPerLitre), l.GramsPerLitre(20).InexactFloat64(), 1e-15, "the same limit")
+		if !strings.Contains(l.Article, c.articleHas) || !strings.Contains(l.Article, c.year) {
+			t.Errorf("%v: article %q", l, l.Article)
+		}
+		if !strings.Contains(l.String(), "check the law in force") {
+			t.Errorf("%v: no caution", l)
+		}
+	}
+	all := append(Limits(US, Unlisted), Limits(EU, Unlisted)...)
+	if n := len(all); n != 56 {
+		t.Errorf("%d rows in the table, 56 are checked", n)
+	}
+	for _, l := range all {
+		if !dated.MatchString(l.Article) {
+			t.Errorf("%v: no year of the text in %q", l, l.Article)
+		}
+	}
+}
+
+// dated finds the year of a text beside its number: (2015 edition), (list of 2011).
+var dated = regexp.MustCompile(`\([^()]*\b20[012]\d\b[^()]*\)`)
+
+// EU law counts thiamine, not its hydrochloride; its text says so.
+func TestThiamineSaysHowItIsCounted(t *testing.T) {
+	if l, _ := LimitIn(EU, Thiamine, Wine); !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") || !strings.Contains(l.String(), "recalled from memory") {
+		t.Error(l)
+	}
+}
+
+// The sentence names all that is added up, the printed figure and the law.
+func TestLimitReads(t *testing.T) {
+	l, _ := LimitIn(EU, AmmoniumPhosphate, Wine)
+	if got, want := l.String(), "ammonium phosphate and ammonium sulfate: at most 1 g/L, wine, Reg. (EU) 2019/934 annex I part A (2019), EU (recalled from memory); check the law in force"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	l, _ = LimitIn(US, AmmoniumPhosphate, Wine)
+	if got, want := l.String(), "ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR 24.246 (2015 edition), US; check the law in force"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	// Places below 0 and above 30 are taken as these; 0.96 g/L is 1 g/L without places.
+	for places, want := range map[int]int32{-3: 0, 0: 0, 30: -30, 99: -30} {
+		if got := l.GramsPerLitre(places).Exponent(); got != want {
+			t.Errorf("%d places: exponent %d, want %d", places, got, want)
+		}
+	}
+}
+
+func TestAllows(t *testing.T) {
+	l, _ := LimitIn(EU, AmmoniumPhosphate, Wine)
+	for _, c := range []struct {
+		c    units.MassConcentration
+		want bool
+	}{
+		{units.GramPerLitre.Of(1), true},
+		{units.GramPerLitre.Of(1.0000000000001), true}, // rounding
+		{units.GramPerLitre.Of(1.00000000001), false},
+	} {
+		if got := l.Allows(c.c); got != c.want {
+			t.Errorf("%v: %v", c.c, got)
+		}
+	}
+}
+
+func TestNamesOfSubstancesAndLaws(t *testing.T) {
+	if len(substanceNames) != int(pyridoxine)+1 {
+		t.Fatalf("%d names", len(substanceNames))
+	}
+	for _, s := range []Substance{-1, pyridoxine + 1} {
+		if s.String() != "no listed substance" {
+			t.Error(s.String())
+		}
+	}
+	for _, j := range []Jurisdiction{US, EU} {
+		if got, err := ParseJurisdiction(j.String()); err != nil || got != j {
+			t.Errorf("%v: %v, %v", j, got, err)
+		}
+	}
+	if _, err := ParseJurisdiction("Atlantis"); err == nil {
+		t.Error("Atlantis is taken")
+	}
+}
+
+func TestNoLawComesWithAnError(t *testing.T) {
+	j, err := ParseJurisdiction("no such thing")
+	check.Nothing(t, "ParseJurisdiction", j, err)
+}

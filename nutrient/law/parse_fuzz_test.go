@@ -1,0 +1,17 @@
+package law
+
+import (
+	"testing"
+
+	"example.org/zymase/internal/check"
+)
+
+// Every parser takes what its own String writes, and refuses the rest.
+func FuzzParseLaw(f *testing.F) {
+	for _, text := range []string{"", "\x00\xff", "US"} {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		check.Again(t, text, ParseJurisdiction)
+	})
+}

@@ -1,0 +1,63 @@
+package nutrient
+
+import (
+	"strings"
+	"testing"
+
+	"example.org/zymase/internal/check"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/law"
+	"example.org/zymase/units"
+	"github.com/shopspring/decimal"
+)
+
+// The limits for yeast are for its cell walls: US "yeast, cell wall/membranes of
+// autolyzed", OIV II.2.3.4 "yeast ghosts". An autolysate alone can feed a wash.
+func TestAutolysateHasNoLimit(t *testing.T) {
+	need := amount.MgPerL(66.6)
+	for _, j := range []law.Jurisdiction{law.US, law.EU} {
+		f, err := FeedInOrder(need, units.Litre.Of(60), j, AutolysedYeast())
+		if err != nil || !f.Shortfall.IsZero() || len(f.Limits) != 0 {
+			t.Errorf("%v: %v short, limits %v, %v", j, f.Shortfall, f.Limits, err)
+		}
+		check.Near(t, "autolysate", f.Doses[0].Mass.In(units.Gram), 66.6*60/40, 1e-9, "4 % of nitrogen")
+		walls, err := ByLabel("hulls", law.YeastCellWalls, Shares{AminoNitrogen: units.Percent.Of(0.1)})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if f, err = FeedInOrder(need, units.Litre.Of(60), j, walls); err != nil || f.Shortfall.IsZero() || len(f.Limits) != 1 {
+			t.Errorf("%v: hulls %v short, limits %v, %v", j, f.Shortfall, f.Limits, err)
+		}
+	}
+	if _, err := ParseSource("yeast hulls"); err == nil || !strings.Contains(err.Error(), "autolysed yeast") {
+		t.Errorf("hulls are taken for an autolysate: %v", err)
+	}
+}
+
+// A source that is not used brings no limit into the answer.
+func TestLimitsOfUsedSourcesOnly(t *testing.T) {
+	f, err := FeedInOrder(amount.MgPerL(50), units.Litre.Of(60), law.EU, DiammoniumPhosphate(), ThiamineHydrochloride())
+	if err != nil || len(f.Limits) != 1 {
+		t.Errorf("%v, %v", f.Limits, err)
+	}
+	f, err = FeedInOrder(amount.MgPerL(50), units.Litre.Of(60), law.US, AutolysedYeast(), DiammoniumPhosphate())
+	if err != nil || len(f.Limits) != 0 {
+		t.Errorf("a limit of a salt that is not used: %v, %v", f.Limits, err)
+	}
+	f, err = CheapestFeed(Wants{Nitrogen: amount.MgPerL(50)}, units.Litre.Of(60), law.US, Offer{Source: AutolysedYeast(), Price: decimal.NewFromInt(1)}, Offer{Source: DiammoniumPhosphate(), Price: decimal.NewFromInt(900)})
+	if err != nil || len(f.Limits) != 0 || len(f.Doses) != 1 {
+		t.Errorf("a limit of a salt that is too dear: %v, %v, %v", f.Limits, f.Doses, err)
+	}
+}
+
+// EU law counts thiamine, US law its hydrochloride: 0.6 mg/L of C12H17N4OS (265.36) is
+// 0.7626 mg/L of the salt (337.26, atomic weights 2021).
+func TestThiamineIsCountedAsTheLawDoes(t *testing.T) {
+	for j, most := range map[law.Jurisdiction]float64{law.US: 0.599132, law.EU: 0.762576} {
+		f, err := CheapestFeed(Wants{Thiamine: amount.MgPerL(2)}, units.Litre.Of(1000), j, Offer{Source: ThiamineHydrochloride()})
+		if err != nil || len(f.Doses) != 1 {
+			t.Fatal(f, err)
+		}
+		check.Near(t, j.String(), f.Doses[0].Mass.In(units.Gram), most, 1e-5, "grams in a cubic metre")
+	}
+}

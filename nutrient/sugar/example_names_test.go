@@ -1,0 +1,35 @@
+package sugar_test
+
+import (
+	"fmt"
+
+	"example.org/zymase/nutrient/sugar"
+	"example.org/zymase/units"
+)
+
+// Ethanol that a kilogram of each can give at most, by Gay-Lussac.
+func ExampleFermentable_Fermentability() {
+	for _, f := range []sugar.Fermentable{
+		sugar.Sucrose(), sugar.Fructose(), sugar.SoftBrown(), sugar.MediumInvert(),
+		sugar.MapleSyrup(), sugar.LiquidMaltExtract(), sugar.Lactose(),
+	} {
+		p, _ := f.Of(units.Kilogram.Of(1))
+		fmt.Println(f, p.GayLussac.Text(units.Gram, 0), "crystal water", f.CrystalWater().Text(units.Percent, 1))
+	}
+	// Output:
+	// sucrose 538 g crystal water 0.0 %
+	// fructose 511 g crystal water 0.0 %
+	// soft brown sugar 474 g crystal water 0.0 %
+	// invert sugar syrup 409 g crystal water 0.0 %
+	// maple syrup 345 g crystal water 0.0 %
+	// liquid malt extract 279 g crystal water 0.0 %
+	// lactose monohydrate 0 g crystal water 5.0 %
+}
+
+// A brew planned on its finished volume.
+func ExampleFinished() {
+	w := sugar.Wash{Fermentable: sugar.DextroseMonohydrate(), Attenuation: units.Percent.Of(100), Basis: sugar.Finished(units.Litre.Of(20))}
+	b, _ := w.For(units.PercentVolume.Of(5))
+	fmt.Println(b.Fermentable.Text(units.Kilogram, 2))
+	// Output: 1.85 kg
+}

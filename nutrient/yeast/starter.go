@@ -1,0 +1,112 @@
+package yeast
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/internal/formula"
+	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
+)
+
+// CellsPerDryGram returns the cells in a gram of new dry yeast matter.
+//
+//   - Source: 1.5 to 2.5e10 cells, 40 to 60 pg each (recalled from memory).
+func CellsPerDryGram() evidence.Figure[Cells] {
+	return evidence.Figure[Cells]{Value: Cells{20}, Low: Cells{15}, High: Cells{25}, Evidence: evidence.Evidence{Source: "cell mass 40 to 60 pg", Grade: evidence.Recalled}}
+}
+
+// CellsIn returns the cells of so much new dry yeast, such as [ferment.Balance].DryYeast.
+//
+//   - Source: [CellsPerDryGram].
+//   - Range: 0 to 1e9 kg; beyond it the error is a [*units.RangeError].
+func CellsIn(dry units.Mass) (evidence.Figure[Cells], error) {
+	g := dry.In(units.Gram)
+	if err := limit.Check("yeast.CellsIn", "dry yeast", g/1000, "kg", 0, amount.MostMass/1000, "a mass"); err != nil {
+		return evidence.Figure[Cells]{}, err
+	}
+	f := CellsPerDryGram()
+	return evidence.Figure[Cells]{Value: Cells{g * f.Value.billion}, Low: Cells{g * f.Low.billion}, High: Cells{g * f.High.billion}, Evidence: f.Evidence}, nil
+}
+
+// Starter is a small ferment that grows yeast.
+type Starter struct {
+	Extract  units.Mass   // dry malt extract or sugar, as extract
+	Volume   units.Volume // at the extract given
+	Grown    Cells
+	Balance  ferment.Balance
+	Feed     units.Mass // nitrogen that the new yeast holds; malt brings it, sugar does not
+	Cautions []string
+}
+
+// StarterFor returns the starter that takes live cells to a number wanted, without
+// aeration, by what a mass of extract grows: 5.3 g of dry yeast from 100 g. A starter
+// on a stirrer, with air, grows up to twice that.
+//
+//   - Source: dry yeast 5.323 of 100 extract (Balling, Die Gährungschemie, read);
+//     [CellsPerDryGram]; balance of [ferment.Metabolism.Ferment].
+//   - Range: wanted above have and at most 1e6 billion; extract 2 to 20 °P; beyond it
+//     the error is a [*units.RangeError].
+//   - Uncertainty: a factor of 1.7 from the cells in a gram alone.
+func StarterFor(have, wanted Cells, strength units.Extract) (Starter, error) {
+	const fn, source = "yeast.StarterFor", "Balling, yeast grown from extract"
+	if err := limit.Check(fn, "cells wanted", wanted.billion, "billion", have.billion, 1e6, source); err != nil {
+		return Starter{}, err
+	}
+	p := strength.In(units.DegreePlato)
+	if err := limit.Check(fn, "extract", p, "°P", 2, 20, source); err != nil {
+		return Starter{}, err
+	}
+	dry := (wanted.billion - have.billion) / CellsPerDryGram().Value.billion // g
+	hexose := dry / ferment.UsualMetabolism().MostYeast.In(units.Fraction)
+	nitrogen := dry * formula.NitrogenOfYeast
+	b, err := ferment.UsualMetabolism().Ferment(ferment.Substrate{Hexose: amount.Grams(hexose), Amino: amount.Grams(nitrogen)})
+	if err != nil {
+		return Starter{}, err
+	}
+	extract := hexose / formula.GainOfDi
+	out := Starter{
+		Extract: amount.Grams(extract), Grown: Cells{dry * CellsPerDryGram().Value.billion}, Balance: b, Feed: amount.Grams(nitrogen),
+		// g of liquid over its density, 1 + 0.004 for each °P
+		Volume: units.Millilitre.Of(checked.Number(extract * 100 / p / (1 + 0.004*p))),
+	}
+	if have.billion > 0 && wanted.billion/have.billion > 10 {
+		out.Cautions = append(out.Cautions, "More than tenfold in one step: grow it in two, as a thin start invites spoilage.")
+	}
+	return out, nil
+}
+
+// PitchCheck tells whether the yeast pitched and what it may grow to fit each other.
+type PitchCheck struct {
+	Doublings evidence.Figure[float64] // from the cells pitched to the cells at the end
+	Cautions  []string
+}
+
+// CheckPitch compares the cells pitched with the yeast that the nitrogen lets grow.
+// Yeast that cannot double at all ferments with what was pitched, and tires.
+//
+//   - Source: log2 of the cells at the end over those pitched, with
+//     [CellsPerDryGram]; 1 to 5 doublings are usual (common practice, no source).
+//   - Range: cells pitched above 0; otherwise the error is a [*units.RangeError].
+func CheckPitch(pitched Cells, b ferment.Balance) (PitchCheck, error) {
+	if err := limit.Check("yeast.CheckPitch", "cells pitched", pitched.billion, "billion", 1e-9, 1e12, "a pitch"); err != nil {
+		return PitchCheck{}, err
+	}
+	g, err := CellsIn(b.DryYeast)
+	if err != nil {
+		return PitchCheck{}, err
+	}
+	doublings := func(c Cells) float64 { return math.Log2(1 + c.billion/pitched.billion) }
+	out := PitchCheck{Doublings: evidence.Figure[float64]{Value: doublings(g.Value), Low: doublings(g.Low), High: doublings(g.High), Evidence: g.Evidence}}
+	switch {
+	case out.Doublings.Value < 1:
+		out.Cautions = append(out.Cautions, fmt.Sprintf("The nitrogen lets the yeast double %.1f times only: feed more, or pitch more.", out.Doublings.Value))
+	case out.Doublings.Value > 5:
+		out.Cautions = append(out.Cautions, fmt.Sprintf("The yeast has to double %.1f times: pitch more, as a long start invites spoilage.", out.Doublings.Value))
+	}
+	return out, nil
+}
