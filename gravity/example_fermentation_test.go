@@ -83,26 +83,6 @@ func ExampleYield_OriginalExtract() {
 	// Output: 11.17 °P <nil>
 }
 
-// Balling's beer test prints 11.177.
-func ExampleOriginalExtractBalling() {
-	e, err := gravity.OriginalExtractBalling(units.PercentMass.Of(2.888), units.DegreePlato.Of(5.550))
-	fmt.Println(e.Text(units.DegreePlato, 2), err)
-	// Output: 11.17 °P <nil>
-}
-
-// Balling's example of complete attenuation prints 6.190.
-func ExampleStrengthBalling() {
-	a, err := gravity.StrengthBalling(units.DegreePlato.Of(12), units.DegreePlato.Of(0))
-	fmt.Println(a.Text(units.PercentMass, 3), err)
-	// Output: 6.190 % mass <nil>
-}
-
-func ExampleRealExtractBalling() {
-	e, err := gravity.RealExtractBalling(units.DegreePlato.Of(12), units.PercentMass.Of(4))
-	fmt.Println(e.Text(units.DegreePlato, 2), err)
-	// Output: 4.25 °P <nil>
-}
-
 func ExampleFromOriginalAndApparent() {
 	f, err := gravity.FromOriginalAndApparent(units.DegreePlato.Of(12), units.DegreePlato.Of(3), gravity.BallingYield())
 	fmt.Println(f.RealExtract().Text(units.DegreePlato, 2), f.ByVolume().Text(units.PercentVolume, 2), err)
@@ -224,7 +204,7 @@ func ExampleFermentation_Fermented() {
 func ExampleStrengthMethods() {
 	all, err := gravity.StrengthMethods(units.DegreePlato.Of(12), units.DegreePlato.Of(3))
 	for _, m := range all {
-		fmt.Printf("%-32s %.3f %.3f %+.3f\n", m.Name, m.Attenuated.RealExtract.In(units.DegreePlato), m.Attenuated.ByMass.In(units.PercentMass), m.Difference.In(units.PercentagePoint))
+		fmt.Printf("%-32s %.3f %.3f %+.3f\n", m.Name, m.RealExtract.In(units.DegreePlato), m.ByMass.In(units.PercentMass), m.ByMass.Minus(all[0].ByMass).In(units.PercentagePoint))
 	}
 	fmt.Println(err)
 	// Output:
@@ -235,40 +215,4 @@ func ExampleStrengthMethods() {
 	// Cutaia et al. 2009               4.767 3.734 -0.000
 	// Pawlowski/Doemens                4.691 3.782 +0.048
 	// <nil>
-}
-
-func ExampleAttenuatedBallingTables() {
-	a, err := gravity.AttenuatedBallingTables(units.DegreePlato.Of(12), units.DegreePlato.Of(3))
-	fmt.Println(a.RealExtract.Text(units.DegreePlato, 2), a.ByMass.Text(units.PercentMass, 2), err)
-	// Output: 4.69 °P 3.77 % mass <nil>
-}
-
-func ExampleAttenuatedHandbook() {
-	a, err := gravity.AttenuatedHandbook(units.DegreePlato.Of(12), units.DegreePlato.Of(3))
-	fmt.Println(a.RealExtract.Text(units.DegreePlato, 2), a.ByMass.Text(units.PercentMass, 2), err)
-	// Output: 4.63 °P 3.80 % mass <nil>
-}
-
-func ExampleAttenuatedMEBAK() {
-	a, err := gravity.AttenuatedMEBAK(units.DegreePlato.Of(12), units.DegreePlato.Of(3))
-	fmt.Println(a.RealExtract.Text(units.DegreePlato, 2), a.ByMass.Text(units.PercentMass, 2), err)
-	// Output: 4.71 °P 3.76 % mass <nil>
-}
-
-func ExampleAttenuatedCutaia() {
-	a, err := gravity.AttenuatedCutaia(units.DegreePlato.Of(12), units.DegreePlato.Of(3))
-	fmt.Println(a.RealExtract.Text(units.DegreePlato, 2), a.ByMass.Text(units.PercentMass, 2), err)
-	// Output: 4.77 °P 3.73 % mass <nil>
-}
-
-func ExampleAttenuatedDoemens() {
-	a, err := gravity.AttenuatedDoemens(units.DegreePlato.Of(12), units.DegreePlato.Of(3))
-	fmt.Println(a.RealExtract.Text(units.DegreePlato, 2), a.ByMass.Text(units.PercentMass, 2), err)
-	// Output: 4.69 °P 3.78 % mass <nil>
-}
-
-func ExampleStrengthCutaiaReal() {
-	a, err := gravity.StrengthCutaiaReal(units.DegreePlato.Of(12), units.DegreePlato.Of(4.7))
-	fmt.Println(a.Text(units.PercentMass, 2), err)
-	// Output: 3.76 % mass <nil>
 }

@@ -50,7 +50,7 @@ func ExampleDensityInVacuum() {
 func ExampleScaleMethods() {
 	g, _ := gravity.FromExtract(units.DegreePlato.Of(12))
 	for _, m := range gravity.ScaleMethods(g) {
-		fmt.Printf("%-28s %7.3f %+.3f\n", m.Name, m.Extract.In(units.DegreePlato), m.Difference.In(units.DegreePlato))
+		fmt.Printf("%-28s %7.3f %+.3f\n", m.Name, m.Extract.In(units.DegreePlato), m.Extract.Minus(g.Extract()).In(units.DegreePlato))
 	}
 	// Output:
 	// ICUMSA SPS-4                  12.000 +0.000
@@ -59,36 +59,6 @@ func ExampleScaleMethods() {
 	// Lincoln, quadratic            12.004 +0.004
 	// linear                        11.739 -0.261
 	// 260·(1 − 1/S) at 17.5 °C      12.029 +0.029
-}
-
-func ExampleBrixNBS() {
-	e, err := gravity.BrixNBS(1.048)
-	fmt.Println(e.Text(units.DegreePlato, 3), err)
-	// Output: 11.912 °P <nil>
-}
-
-func ExamplePlatoASBC() {
-	e, err := gravity.PlatoASBC(1.048)
-	fmt.Println(e.Text(units.DegreePlato, 3), err)
-	// Output: 11.912 °P <nil>
-}
-
-func ExamplePlatoLincoln() {
-	e, err := gravity.PlatoLincoln(1.048)
-	fmt.Println(e.Text(units.DegreePlato, 2), err)
-	// Output: 11.91 °P <nil>
-}
-
-func ExampleBrixLinear() {
-	e, err := gravity.BrixLinear(1.048)
-	fmt.Println(e.Text(units.DegreePlato, 1), err)
-	// Output: 11.6 °P <nil>
-}
-
-func ExamplePlatoHyperbola() {
-	e, err := gravity.PlatoHyperbola(1.048)
-	fmt.Println(e.Text(units.DegreePlato, 2), err)
-	// Output: 11.91 °P <nil>
 }
 
 func ExampleGravity_Oechsle() {
@@ -141,20 +111,13 @@ func ExampleBrixFromIndex() {
 	// Output: 10.00 °P <nil>
 }
 
-func ExampleBrixFromIndexPolynomial() {
-	e, err := gravity.BrixFromIndexPolynomial(1.34782)
-	fmt.Println(e.Text(units.DegreePlato, 3), err)
-	// Output: 9.979 °P <nil>
-}
-
-func ExampleRefractometerCorrectionCRC() {
-	e, err := gravity.RefractometerCorrectionCRC(units.DegreePlato.Of(10), units.Celsius.Of(25))
-	fmt.Println(e.Text(units.DegreePlato, 2), err)
-	// Output: 0.32 °P <nil>
-}
-
-func ExampleRefractometerCorrectionOIV() {
-	e, err := gravity.RefractometerCorrectionOIV(units.DegreePlato.Of(10), units.Celsius.Of(15))
-	fmt.Println(e.Text(units.DegreePlato, 2), err)
-	// Output: -0.32 °P <nil>
+func ExampleRefractometerCorrection() {
+	read := units.DegreePlato.Of(10)
+	for _, t := range []units.Temperature{units.Celsius.Of(25), units.Celsius.Of(10)} {
+		add, err := gravity.RefractometerCorrection(read, t)
+		fmt.Println(read.Plus(add).Text(units.DegreePlato, 2), err)
+	}
+	// Output:
+	// 10.32 °P <nil>
+	// 9.41 °P <nil>
 }

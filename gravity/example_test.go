@@ -42,18 +42,6 @@ func ExampleWaterDensity() {
 	// Output: 998.203 kg/m³ <nil>
 }
 
-func ExampleWaterDensityTanaka() {
-	d, err := gravity.WaterDensityTanaka(units.Celsius.Of(20))
-	fmt.Println(d.Text(units.KilogramPerCubicMetre, 3), err)
-	// Output: 998.207 kg/m³ <nil>
-}
-
-func ExampleWaterDensityKell() {
-	d, err := gravity.WaterDensityKell(units.Celsius.Of(20))
-	fmt.Println(d.Text(units.KilogramPerCubicMetre, 3), err)
-	// Output: 998.204 kg/m³ <nil>
-}
-
 // OIML R 22 table I prints 789.24 kg/m³ for pure ethanol at 20 °C.
 func ExampleEthanolDensity() {
 	d, err := gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))

@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -92,8 +93,8 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	air := gravity.Air(k % 2)
 
 	finite(t, "WaterDensity", two(gravity.WaterDensity(celsius(a)))...)
-	finite(t, "WaterDensityTanaka", two(gravity.WaterDensityTanaka(celsius(a)))...)
-	finite(t, "WaterDensityKell", two(gravity.WaterDensityKell(celsius(a)))...)
+	finite(t, "WaterDensityTanaka", two(rival.WaterDensityTanaka(celsius(a)))...)
+	finite(t, "WaterDensityKell", two(rival.WaterDensityKell(celsius(a)))...)
 	finite(t, "EthanolDensity", two(gravity.EthanolDensity(massPct(a), celsius(b)))...)
 	finite(t, "EthanolStrength", two(gravity.EthanolStrength(kgm3(a), celsius(b)))...)
 	finite(t, "ByVolume", gravity.ByVolume(massPct(a)), gravity.ByMass(volPct(a)), gravity.LabelStrength(volPct(a)))
@@ -116,21 +117,21 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	}
 	finite(t, "DensityInAir", two(gravity.DensityInAir(kgm3(a)))...)
 	finite(t, "DensityInVacuum", two(gravity.DensityInVacuum(kgm3(a)))...)
-	for name, m := range map[string]func(float64) (units.Extract, error){"BrixNBS": gravity.BrixNBS, "PlatoASBC": gravity.PlatoASBC, "PlatoLincoln": gravity.PlatoLincoln, "BrixLinear": gravity.BrixLinear, "PlatoHyperbola": gravity.PlatoHyperbola, "BrixFromIndex": gravity.BrixFromIndex, "BrixFromIndexPolynomial": gravity.BrixFromIndexPolynomial} {
+	for name, m := range map[string]func(float64) (units.Extract, error){"BrixNBS": rival.BrixNBS, "PlatoASBC": rival.PlatoASBC, "PlatoLincoln": rival.PlatoLincoln, "BrixLinear": rival.BrixLinear, "PlatoHyperbola": rival.PlatoHyperbola, "BrixFromIndex": gravity.BrixFromIndex, "BrixFromIndexPolynomial": rival.BrixFromIndexPolynomial} {
 		finite(t, name, two(m(a))...)
 	}
 	finite(t, "RefractiveIndex", two(gravity.RefractiveIndex(plato(a)))...)
-	finite(t, "RefractometerCorrectionCRC", two(gravity.RefractometerCorrectionCRC(plato(a), celsius(b)))...)
-	finite(t, "RefractometerCorrectionOIV", two(gravity.RefractometerCorrectionOIV(plato(a), celsius(b)))...)
+	finite(t, "RefractometerCorrectionCRC", two(rival.RefractometerCorrectionCRC(plato(a), celsius(b)))...)
+	finite(t, "RefractometerCorrectionOIV", two(rival.RefractometerCorrectionOIV(plato(a), celsius(b)))...)
 	finite(t, "ExtractConcentration", two(gravity.ExtractConcentration(plato(a), celsius(b)))...)
 	finite(t, "ExtractFromConcentration", two(gravity.ExtractFromConcentration(mgL(a), celsius(b)))...)
-	finite(t, "OriginalExtractBalling", two(gravity.OriginalExtractBalling(massPct(a), plato(b)))...)
-	finite(t, "StrengthBalling", two(gravity.StrengthBalling(plato(a), plato(b)))...)
-	finite(t, "RealExtractBalling", two(gravity.RealExtractBalling(plato(a), massPct(b)))...)
-	finite(t, "StrengthCutaiaReal", two(gravity.StrengthCutaiaReal(plato(a), plato(b)))...)
+	finite(t, "OriginalExtractBalling", two(rival.OriginalExtractBalling(massPct(a), plato(b)))...)
+	finite(t, "StrengthBalling", two(rival.StrengthBalling(plato(a), plato(b)))...)
+	finite(t, "RealExtractBalling", two(rival.RealExtractBalling(plato(a), massPct(b)))...)
+	finite(t, "StrengthCutaiaReal", two(rival.StrengthCutaiaReal(plato(a), plato(b)))...)
 	finite(t, "OriginalExtract", two(y.OriginalExtract(massPct(a), plato(b)))...)
 	finite(t, "NewYield", two(gravity.NewYield(a, b, c, d, e))...)
-	for name, m := range map[string]func(a, b units.Extract) (gravity.Attenuated, error){"tables": gravity.AttenuatedBallingTables, "handbook": gravity.AttenuatedHandbook, "MEBAK": gravity.AttenuatedMEBAK, "Cutaia": gravity.AttenuatedCutaia, "Doemens": gravity.AttenuatedDoemens} {
+	for name, m := range map[string]func(a, b units.Extract) (rival.Attenuated, error){"tables": rival.AttenuatedBallingTables, "handbook": rival.AttenuatedHandbook, "MEBAK": rival.AttenuatedMEBAK, "Cutaia": rival.AttenuatedCutaia, "Doemens": rival.AttenuatedDoemens} {
 		finite(t, name, two(m(plato(a), plato(b)))...)
 	}
 	finite(t, "StrengthMethods", two(gravity.StrengthMethods(plato(a), plato(b)))...)

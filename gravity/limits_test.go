@@ -12,21 +12,8 @@ import (
 func TestLimitsOfMethods(t *testing.T) {
 	y := gravity.BallingYield()
 	refusals(t, []refusal{
-		{of(gravity.OriginalExtractBalling(massPct(21), plato(1))), "strength", 21, 0, 20},
-		{of(gravity.OriginalExtractBalling(massPct(1), plato(41))), "real extract", 41, 0, 40},
-		{of(gravity.StrengthBalling(plato(41), plato(1))), "original extract", 41, 0, 40},
-		{of(gravity.StrengthBalling(plato(12), plato(13))), "real extract", 13, 0, 12},
-		{of(gravity.RealExtractBalling(plato(41), massPct(1))), "original extract", 41, 0, 40},
-		{of(gravity.RealExtractBalling(plato(12), massPct(7))), "strength", 7, 0, 12 / (2.0665 - 0.12798)}, // all of 12 °P
 		{of(y.OriginalExtract(massPct(21), plato(1))), "strength", 21, 0, 20},
 		{of(y.OriginalExtract(massPct(1), plato(61))), "real extract", 61, 0, 60},
-		{of(gravity.AttenuatedBallingTables(plato(8), plato(1))), "original extract", 8, 9, 16},
-		{of(gravity.AttenuatedMEBAK(plato(3), plato(1))), "original extract", 3, 4, 25},
-		{of(gravity.AttenuatedCutaia(plato(9), plato(1))), "original extract", 9, 9.4, 18.1},
-		{of(gravity.AttenuatedDoemens(plato(9), plato(1))), "original extract", 9, 9.4, 18.1},
-		{of(gravity.AttenuatedDoemens(plato(10), plato(11))), "apparent extract", 11, -2, 10},
-		{of(gravity.StrengthCutaiaReal(plato(9), plato(1))), "original extract", 9, 9.4, 18.1},
-		{of(gravity.StrengthCutaiaReal(plato(12), plato(13))), "real extract", 13, 0, 12},
 		{of(gravity.FromReference(0.7, gravity.At20, gravity.InVacuum)), "specific gravity", 0.7, 0.791, 1.414},
 		{of(gravity.FromBaume(50)), "degrees Baumé", 50, -37, 42},
 	})

@@ -78,21 +78,6 @@ func brixOf(n float64) float64 {
 	return 100 * b
 }
 
-// BrixFromIndexPolynomial is the polynomial in circulation for the same purpose.
-//
-//   - Source: fit to the ICUMSA table, quoted in the article Brix of a general
-//     encyclopaedia: ((((11758.74·n − 88885.21)·n + 270177.93)·n − 413145.80)·n +
-//     318417.95)·n − 99127.4536.
-//   - Range: 1.33299 to 1.4907; beyond it the error is a [*units.RangeError].
-//   - Uncertainty: it is 0.02 °Bx low throughout (9.979 at the index of 10 °Bx), and
-//     gives −0.013 for water.
-func BrixFromIndexPolynomial(n float64) (units.Extract, error) {
-	if err := limit.Check("gravity.BrixFromIndexPolynomial", "refractive index", n, "", waterIndex, 1.4907, sourceIndex); err != nil {
-		return units.Extract{}, err
-	}
-	return plato(((((11758.74*n-88885.21)*n+270177.93)*n-413145.80)*n+318417.95)*n - 99127.4536), nil
-}
-
 // RefractiveIndex returns the refractive index of the liquid at 20 °C.
 //
 //   - Source: curves through the CRC Handbook (sugars, ethanol), added as Tabarié adds

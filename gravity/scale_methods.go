@@ -1,114 +1,43 @@
 package gravity
 
 import (
-	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 )
-
-// The published formulas between specific gravity and extract, each by its name. Where a
-// source does not say how its S is weighed, [ScaleMethods] takes it in air, at 20/20 °C.
-// [Gravity.Extract] is the default: it is the density table itself, so that it has
-// no offset at 1.000, goes below it, and agrees with the rest of the package.
-// [ScaleMethods] shows how far the others are from it.
-
-// BrixNBS is the cubic laid through NBS Circular 440.
-//
-//   - Source: fit to Bates et al., Polarimetry, Saccharimetry and the Sugars, NBS
-//     Circular 440 (1942) table 114: 182.46007·S³ − 775.68212·S² + 1262.7794·S −
-//     669.56218.
-//   - Range: S from 1 to 1.17874 (0 to 40 °Bx), in air, 20/20 °C; beyond it the error
-//     is a [*units.RangeError].
-//   - Uncertainty: 0.0009 °Bx against that table (root mean square), 0.023 against
-//     SPS-4 at 40 °Bx; it returns −0.0048 at S = 1.
-func BrixNBS(s float64) (units.Extract, error) {
-	if err := limit.Check("gravity.BrixNBS", "specific gravity", s, "", 1, 1.17874, "NBS Circular 440 table 114"); err != nil {
-		return units.Extract{}, err
-	}
-	return plato(-669.56218 + s*(1262.7794+s*(-775.68212+s*182.46007))), nil
-}
-
-// PlatoASBC is the cubic laid through the extract table of American brewers.
-//
-//   - Source: fit to the ASBC table of extract (Plato), Methods of Analysis:
-//     135.997·S³ − 630.272·S² + 1111.14·S − 616.868.
-//   - Range: S from 1 to 1.0830 (20 °P), in air, 20/20 °C; beyond it the error is a
-//     [*units.RangeError]. Past the table it strays, to 0.1 °P at 40 °P.
-//   - Uncertainty: within 0.012 °P of SPS-4 to 20 °P; it returns −0.0030 at S = 1.
-func PlatoASBC(s float64) (units.Extract, error) {
-	if err := limit.Check("gravity.PlatoASBC", "specific gravity", s, "", 1, 1.0830, "ASBC table, to 20 °P"); err != nil {
-		return units.Extract{}, err
-	}
-	return plato(-616.868 + s*(1111.14+s*(-630.272+s*135.997))), nil
-}
-
-// PlatoLincoln is the quadratic for use without a calculator.
-//
-//   - Source: Lincoln, "Computerized brew house calculations", quoted in the article
-//     Brix of a general encyclopaedia: (463 − 205·S)·(S − 1).
-//   - Range: S from 1 to 1.1 (stated nowhere; it is 0.2 °P off there); beyond it the
-//     error is a [*units.RangeError].
-//   - Uncertainty: 0.03 °P to 12 °P.
-func PlatoLincoln(s float64) (units.Extract, error) {
-	if err := limit.Check("gravity.PlatoLincoln", "specific gravity", s, "", 1, 1.1, "no range published"); err != nil {
-		return units.Extract{}, err
-	}
-	return plato((463 - 205*s) * (s - 1)), nil
-}
-
-// BrixLinear is the straight line through the scale, for a rough guess.
-//
-//   - Source: article Brix of a general encyclopaedia: 231.61·(S − 0.9977).
-//   - Range: S from 1 to 1.18 (stated nowhere); beyond it the error is a
-//     [*units.RangeError].
-//   - Uncertainty: 0.6 °Bx to 1.1, 2 °Bx at 1.18.
-func BrixLinear(s float64) (units.Extract, error) {
-	if err := limit.Check("gravity.BrixLinear", "specific gravity", s, "", 1, 1.18, "no range published"); err != nil {
-		return units.Extract{}, err
-	}
-	return plato(231.61 * (s - 0.9977)), nil
-}
-
-// PlatoHyperbola is the old formula of the saccharometer makers.
-//
-//   - Source: Kyoto Electronics, manual of the density meter DA-650, p. 69: 260·(1 −
-//     1/S), S at 17.5 °C.
-//   - Range: S from 1 to 1.15 (stated nowhere); beyond it the error is a
-//     [*units.RangeError].
-//   - Uncertainty: 0.6 °P.
-func PlatoHyperbola(s float64) (units.Extract, error) {
-	if err := limit.Check("gravity.PlatoHyperbola", "specific gravity", s, "", 1, 1.15, "no range published"); err != nil {
-		return units.Extract{}, err
-	}
-	return plato(260 * (1 - 1/s)), nil
-}
 
 // A ScaleMethod is one published way from gravity to extract, with what it gives.
 type ScaleMethod struct {
-	Name       string
-	Extract    units.Extract
-	Difference units.Extract // from the default, [Gravity.Extract]
+	Name     string
+	Extract  units.Extract
+	Evidence evidence.Evidence
 }
 
-// ScaleMethods returns what each published formula makes of a gravity, the default
-// first; a formula whose range it is outside is left out. Each gets the specific
-// gravity that it asks for.
+// ScaleMethods returns what each published formula makes of a gravity; a formula whose
+// range it is outside is left out. The first is [Gravity.Extract], the default: it is the
+// density table itself, so that it has no offset at 1.000, goes below it, and agrees with
+// the rest of the package. Each gets the specific gravity that it asks for; where a source
+// does not say how that is weighed, it is taken in air, at 20/20 °C.
 func ScaleMethods(g Gravity) []ScaleMethod {
-	def := g.Extract()
-	all := []ScaleMethod{{Name: "ICUMSA SPS-4", Extract: def}}
+	read := func(source, note string) evidence.Evidence {
+		return evidence.Evidence{Source: source, Grade: evidence.Read, Note: note}
+	}
+	all := []ScaleMethod{{"ICUMSA SPS-4", g.Extract(), read("ICUMSA SPS-4 (1994)", "")}}
 	air := g.As(At20, InAir)
 	for _, m := range []struct {
-		name string
-		s    float64
-		f    func(float64) (units.Extract, error)
+		name     string
+		s        float64
+		f        func(float64) (units.Extract, error)
+		evidence evidence.Evidence
 	}{
-		{"NBS Circular 440, cubic", air, BrixNBS},
-		{"ASBC table, cubic", air, PlatoASBC},
-		{"Lincoln, quadratic", air, PlatoLincoln},
-		{"linear", air, BrixLinear},
-		{"260·(1 − 1/S) at 17.5 °C", g.As(At17p5, InAir), PlatoHyperbola},
+		{"NBS Circular 440, cubic", air, rival.BrixNBS, read("Bates et al., NBS Circular 440 (1942) table 114", "a fit to it, to 40 °Bx")},
+		{"ASBC table, cubic", air, rival.PlatoASBC, read("ASBC table of extract, Methods of Analysis", "a fit to it, to 20 °P")},
+		{"Lincoln, quadratic", air, rival.PlatoLincoln, read("Lincoln, Computerized brew house calculations", "quoted in a general encyclopaedia")},
+		{"linear", air, rival.BrixLinear, read("article Brix of a general encyclopaedia", "off by 0.6 °Bx at 1.1")},
+		{"260·(1 − 1/S) at 17.5 °C", g.As(At17p5, InAir), rival.PlatoHyperbola, read("Kyoto Electronics, manual of the density meter DA-650, p. 69", "off by 0.6 °P")},
 	} {
 		if e, err := m.f(m.s); err == nil {
-			all = append(all, ScaleMethod{m.name, e, e.Minus(def)})
+			all = append(all, ScaleMethod{m.name, e, m.evidence})
 		}
 	}
 	return all

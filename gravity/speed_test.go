@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -134,8 +135,8 @@ func TestNoAllocations(t *testing.T) {
 		},
 		"hydrometer":   func() { _, _ = gravity.Hydrometer{}.Correct(r, c, volPct(5)) },
 		"fermentation": func() { _, _ = gravity.FromOriginalAndApparent(e, plato(2), y) },
-		"balling":      func() { _, _ = gravity.OriginalExtractBalling(w, e); _, _ = gravity.StrengthBalling(e, plato(2)) },
-		"scale":        func() { _, _ = gravity.BrixNBS(1.05) },
+		"balling":      func() { _, _ = rival.OriginalExtractBalling(w, e); _, _ = rival.StrengthBalling(e, plato(2)) },
+		"scale":        func() { _, _ = rival.BrixNBS(1.05) },
 		"energy":       func() { _ = s.EnergyEU() },
 		"drinks":       func() { _, _ = gravity.StandardDrinks(litre(1), volPct(5), gravity.DrinkUS) },
 	} {

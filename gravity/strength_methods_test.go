@@ -1,148 +1,28 @@
 package gravity_test
 
 import (
-	"fmt"
-	"math"
 	"testing"
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 )
 
-// Balling's tables A and B, by D = n − m and original extract: p − n and A. Printed
-// to 0.001; his interpolation rounds in the last digit. In table A, D = 1, 10 °P the
-// copy prints 4.374 for 4.347; the cell at 14 °P of table B cannot be read.
-func TestBallingTables(t *testing.T) {
-	pn := map[float64][8]float64{
-		1.0: {4.366, 4.347, 4.329, 4.310, 4.292, 4.273, 4.255, 4.237},
-		1.5: {6.549, 6.520, 6.493, 6.465, 6.438, 6.409, 6.382, 6.355},
-	}
-	a := map[float64][8]float64{
-		1.0: {2.216, 2.218, 2.220, 2.223, 2.226, math.NaN(), 2.232, 2.235},
-		1.2: {2.659, 2.662, 2.664, 2.667, 2.671, 2.674, 2.678, 2.682},
-		1.5: {3.325, 3.328, 3.331, 3.335, 3.339, 3.343, 3.348, 3.352},
-	}
-	for _, d := range []float64{1, 1.2, 1.5} {
-		for i := range 8 {
-			p := float64(9 + i)
-			q := 1.2290 + 0.0010*float64(i) // as printed
-			m := p - q*d/(q-1)
-			got := ok[gravity.Attenuated](t)(gravity.AttenuatedBallingTables(plato(p), plato(m)))
-			if rows, good := pn[d]; good {
-				near(t, fmt.Sprint("p − n, D ", d, ", OE ", p), p-got.RealExtract.In(units.DegreePlato), rows[i], 0.002)
-			}
-			if want := a[d][i]; !math.IsNaN(want) {
-				near(t, fmt.Sprint("A, D ", d, ", OE ", p), got.ByMass.In(units.PercentMass), want, 0.0015)
-			}
-		}
-	}
-	got := ok[gravity.Attenuated](t)(gravity.AttenuatedBallingTables(plato(11.177), plato(4.250)))
-	near(t, "worked example, n", got.RealExtract.In(units.DegreePlato), 5.550, 0.003)
-	near(t, "worked example, A", got.ByMass.In(units.PercentMass), 2.888, 0.003)
-}
-
-// The means of the five sets in table III of Cutaia et al. 2009: means of nearly
-// linear functions are near the function of the means. Tolerance 0.1 % mass and 0.15
-// °P; the real extract of that table was itself calculated, by another equation.
-func TestCutaiaMeans(t *testing.T) {
-	for _, r := range []struct {
-		set           string
-		oe, a, re, ae float64
-	}{{"RPB-I", 14.08, 4.72, 5.28, 3.11}, {"RPB-II", 14.54, 5.14, 4.88, 2.53}, {"Proprietary", 17.67, 6.56, 5.38, 2.45}, {"CMBTC", 11.34, 3.82, 3.8, 2.01}, {"Navarro", 12.75, 4.21, 4.74, 2.79}} {
-		got := ok[gravity.Attenuated](t)(gravity.AttenuatedCutaia(plato(r.oe), plato(r.ae)))
-		near(t, r.set+" A", got.ByMass.In(units.PercentMass), r.a, 0.1)
-		near(t, r.set+" RE", got.RealExtract.In(units.DegreePlato), r.re, 0.15)
-		// the quotient of the two regressions for A is the third
-		q := (r.oe - got.RealExtract.In(units.DegreePlato)) / (r.oe - r.ae)
-		near(t, r.set+" Q", q, (0.372+0.00357*r.oe)/(0.459+0.00469*r.oe), 0.005)
-		near(t, r.set+" A of RE", ok[units.StrengthByMass](t)(gravity.StrengthCutaiaReal(plato(r.oe), plato(r.re))).In(units.PercentMass), r.a, 0.15)
-		doemens := ok[gravity.Attenuated](t)(gravity.AttenuatedDoemens(plato(r.oe), plato(r.ae)))
-		near(t, r.set+" A, Doemens", doemens.ByMass.In(units.PercentMass), r.a, 0.12)
-		near(t, r.set+" RE, Doemens", doemens.RealExtract.In(units.DegreePlato), r.re, 0.25)
-	}
-}
-
-// The formulas as printed, at 12 and 3 °P by hand.
-func TestStrengthMethodsByHand(t *testing.T) {
-	for _, c := range []struct {
-		name  string
-		f     func(a, b units.Extract) (gravity.Attenuated, error)
-		re, a float64
-	}{
-		{"Balling's tables", gravity.AttenuatedBallingTables, 12 - 9/1.232, 9 / 1.232 * 100 / (206.65 - 12.798)},
-		{"handbook", gravity.AttenuatedHandbook, 0.1808*12 + 0.8192*3, 7.3728 / (2.0665 - 0.12798)},
-		{"MEBAK", gravity.AttenuatedMEBAK, 12 - 7.29, 7.29 / (2.0665 - 0.12798)},
-		{"Cutaia", gravity.AttenuatedCutaia, 12 - 0.803656*9, 0.41484 * 9},
-		{"Doemens", gravity.AttenuatedDoemens, 12 - 0.81208*9, 0.4202 * 9},
-	} {
-		got := ok[gravity.Attenuated](t)(c.f(plato(12), plato(3)))
-		near(t, c.name+" RE", got.RealExtract.In(units.DegreePlato), c.re, 1e-9)
-		near(t, c.name+" A", got.ByMass.In(units.PercentMass), c.a, 1e-9)
-	}
-	near(t, "Cutaia, real", ok[units.StrengthByMass](t)(gravity.StrengthCutaiaReal(plato(12), plato(4.5))).In(units.PercentMass), 0.51528*7.5, 1e-9)
-}
-
 // The sources differ by about 1 % in q, 0.1 in real extract.
 func TestStrengthMethodsSpread(t *testing.T) {
 	all, err := gravity.StrengthMethods(plato(12), plato(3))
-	if err != nil || len(all) != 6 || all[0].Difference.In(units.PercentagePoint) != 0 {
+	if err != nil || len(all) != 6 || all[0].Name == "" {
 		t.Fatal(all, err)
 	}
 	for _, m := range all {
-		near(t, m.Name+" RE", m.Attenuated.RealExtract.In(units.DegreePlato), all[0].Attenuated.RealExtract.In(units.DegreePlato), 0.15)
-		near(t, m.Name+" A", m.Attenuated.ByMass.In(units.PercentMass), all[0].Attenuated.ByMass.In(units.PercentMass), 0.08)
-		near(t, m.Name, m.Difference.In(units.PercentagePoint), m.Attenuated.ByMass.In(units.PercentMass)-all[0].Attenuated.ByMass.In(units.PercentMass), 1e-12)
+		near(t, m.Name+" RE", m.RealExtract.In(units.DegreePlato), all[0].RealExtract.In(units.DegreePlato), 0.15)
+		near(t, m.Name+" A", m.ByMass.In(units.PercentMass), all[0].ByMass.In(units.PercentMass), 0.08)
+		if _, err := m.Evidence.MarshalText(); err != nil || m.Evidence.Source == "" {
+			t.Error(m.Name, err)
+		}
 	}
 	if few, err := gravity.StrengthMethods(plato(22), plato(5)); err != nil || len(few) != 3 {
 		t.Error(few, err)
 	}
 	_, err = gravity.StrengthMethods(plato(60), plato(5))
 	refused(t, "spread", err, "original extract")
-}
-
-func TestStrengthMethodsRefuse(t *testing.T) {
-	for _, c := range []struct {
-		f         func(a, b units.Extract) (gravity.Attenuated, error)
-		low, high float64
-	}{{gravity.AttenuatedBallingTables, 9, 16}, {gravity.AttenuatedHandbook, 4, 25}, {gravity.AttenuatedMEBAK, 4, 25}, {gravity.AttenuatedCutaia, 9.4, 18.1}, {gravity.AttenuatedDoemens, 9.4, 18.1}} {
-		for _, p := range []float64{c.low - 0.01, c.high + 0.01, math.NaN()} {
-			_, err := c.f(plato(p), plato(3))
-			refused(t, "method", err, "original extract")
-		}
-		for _, m := range []float64{-2.01, 12.01, math.NaN()} {
-			_, err := c.f(plato(12), plato(m))
-			refused(t, "method", err, "apparent extract")
-		}
-		for _, p := range []float64{c.low, c.high} {
-			if a, err := c.f(plato(p), plato(-2)); err != nil {
-				refused(t, "all extract used", err, "apparent extract")
-				if p > 4 {
-					t.Error(p, err)
-				}
-			} else if a.RealExtract.In(units.DegreePlato) < 0 {
-				t.Errorf("original %v: real extract %v", p, a.RealExtract)
-			}
-			ok[gravity.Attenuated](t)(c.f(plato(p), plato(p)))
-		}
-	}
-	_, err := gravity.StrengthCutaiaReal(plato(9.3), plato(3))
-	refused(t, "real", err, "original extract")
-	_, err = gravity.StrengthCutaiaReal(plato(18.2), plato(3))
-	refused(t, "real", err, "original extract")
-	_, err = gravity.StrengthCutaiaReal(plato(12), plato(-0.1))
-	refused(t, "real", err, "real extract")
-	_, err = gravity.StrengthCutaiaReal(plato(12), plato(12.1))
-	refused(t, "real", err, "real extract")
-}
-
-// 0.81·(4 + 0.938271…) = 4: at the edge all extract is used, below it more than all.
-func TestHandbookConstantsUseNoMoreThanAll(t *testing.T) {
-	a := ok[gravity.Attenuated](t)(gravity.AttenuatedMEBAK(plato(4), plato(-0.938)))
-	if re := a.RealExtract.In(units.DegreePlato); re < 0 || re > 0.001 {
-		t.Error(re)
-	}
-	for _, f := range []func(a, b units.Extract) (gravity.Attenuated, error){gravity.AttenuatedMEBAK, gravity.AttenuatedHandbook} {
-		_, err := f(plato(4), plato(-0.939))
-		refused(t, "more than all", err, "apparent extract")
-	}
 }

@@ -24,6 +24,7 @@ var floors = map[string]int{
 	"units/material":     0,
 	"internal/chemistry": 0, // on units alone
 	"internal/choice":    0, // on units alone
+	"internal/rival":     0, // on units alone
 	"internal/checked":   0,
 	"internal/limit":     0, // on units alone
 	"internal/numeric":   0,
@@ -67,6 +68,7 @@ var inside = map[string][]string{
 	"units/material":     {"units", "units/evidence", "units/caution", "internal/checked", "internal/limit", "internal/chemistry"},
 	"internal/chemistry": {"units"},
 	"internal/choice":    {"units"},
+	"internal/rival":     {"units", "internal/checked", "internal/limit"},
 	"internal/limit":     {"units"},
 	"water/mash":         {"water"},
 	"water/must":         {"water"},

@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -40,7 +41,7 @@ func waterForMetrology() Problem {
 		Given:  []string{"25 °C, 0.1 MPa"},
 		Source: Source{Read, "IAPWS SR6-08, Liquid water at 0.1 MPa, table 8 (as the tests of the Python library iapws carry it): 997.047013 kg/m³ at 298.15 K."},
 		Work: func(w *Working) {
-			tanaka := must(gravity.WaterDensityTanaka(units.Celsius.Of(25)))
+			tanaka := must(rival.WaterDensityTanaka(units.Celsius.Of(25)))
 			bettin := must(gravity.WaterDensity(units.Celsius.Of(25)))
 			w.Step("Tanaka et al. 2001, the recommendation for metrology: %s.", tanaka.Text(units.KilogramPerCubicMetre, 4))
 			w.Step("Bettin & Spieweck 1990, the water of the sugar tables: %s.", bettin.Text(units.KilogramPerCubicMetre, 4))

@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -44,7 +45,7 @@ func ballingComplete() Problem {
 		Given:  []string{"original extract 12 °P", "real extract 0"},
 		Source: Source{Read, "C. J. N. Balling, Die Gährungschemie, 2nd ed. (1854), worked example of complete attenuation: 6.190 % mass of ethanol; 5.921 g CO2 and 0.681 g yeast from the wort of 100 g of beer."},
 		Work: func(w *Working) {
-			a := must(gravity.StrengthBalling(units.DegreePlato.Of(12), units.Extract{}))
+			a := must(rival.StrengthBalling(units.DegreePlato.Of(12), units.Extract{}))
 			w.Step("A = (p − n)/(2.0665 − 0.010665·p) = %s.", a.Text(units.PercentMass, 4))
 			wort := must(gravity.NewSolution(units.Gram.Of(88), units.Gram.Of(12), units.Mass{}))
 			beer, made, err := wort.Ferment(units.Gram.Of(12), gravity.BallingYield())
@@ -68,7 +69,7 @@ func ballingBeerTest() Problem {
 		Source: Source{Read, "C. J. N. Balling, Die Bierbrauerei (1865), worked example of the beer test: 2.888 % mass; its factor b is 0.5134."},
 		Work: func(w *Working) {
 			p, n := units.DegreePlato.Of(11.177), units.DegreePlato.Of(5.550)
-			a := must(gravity.StrengthBalling(p, n))
+			a := must(rival.StrengthBalling(p, n))
 			w.Step("p − n = %.3f.", p.Minus(n).In(units.DegreePlato))
 			w.Step("b = 1/(2.0665 − 0.010665·p), so A = b·(p − n) = %s.", a.Text(units.PercentMass, 4))
 			w.Answer("strength", a.In(units.PercentMass), 3, "% mass", 2.888, 0.003)
@@ -84,7 +85,7 @@ func ballingBackwards() Problem {
 		Given:  []string{"strength 2.888 % mass", "real extract 5.550 °P"},
 		Source: Source{Read, "C. J. N. Balling, Die Bierbrauerei (1865), worked example of the beer test, read backwards: 11.177 %."},
 		Work: func(w *Working) {
-			p := must(gravity.OriginalExtractBalling(units.PercentMass.Of(2.888), units.DegreePlato.Of(5.550)))
+			p := must(rival.OriginalExtractBalling(units.PercentMass.Of(2.888), units.DegreePlato.Of(5.550)))
 			w.Step("p = 100·(2.0665·A + n)/(100 + 1.0665·A) = %s.", p.Text(units.DegreePlato, 4))
 			again := must(gravity.BallingYield().OriginalExtract(units.PercentMass.Of(2.888), units.DegreePlato.Of(5.550)))
 			w.Step("The balance of masses, without the formula, finds %s.", again.Text(units.DegreePlato, 4))
@@ -102,7 +103,7 @@ func ballingTables() Problem {
 		Source: Source{Read, "C. J. N. Balling, Die Gährungschemie (1854/1865), tables A and B for the saccharometric beer test, row 1.000, column 12: " +
 			"extract used 4.310 %, ethanol 2.223 % mass."},
 		Work: func(w *Working) {
-			got := must(gravity.AttenuatedBallingTables(units.DegreePlato.Of(12), units.DegreePlato.Of(6.690)))
+			got := must(rival.AttenuatedBallingTables(units.DegreePlato.Of(12), units.DegreePlato.Of(6.690)))
 			used := units.DegreePlato.Of(12).Minus(got.RealExtract)
 			apparent := units.DegreePlato.Of(12).Minus(units.DegreePlato.Of(6.690))
 			w.Step("The apparent loss of %s is a real one of %s: the attenuation quotient of a wort of 12 %% is %.4f.", apparent.Text(units.DegreePlato, 3), used.Text(units.DegreePlato, 3), must(units.Ratio(apparent, used)))
@@ -122,11 +123,11 @@ func meanOfManyBrews() Problem {
 			"A regression over 532 brews of five breweries need not pass through the mean of one: 1 % is allowed for that."},
 		Work: func(w *Working) {
 			original, apparent := units.DegreePlato.Of(14.54), units.DegreePlato.Of(2.53)
-			cutaia := must(gravity.AttenuatedCutaia(original, apparent))
+			cutaia := must(rival.AttenuatedCutaia(original, apparent))
 			w.Step("The regression of Cutaia, Reid & Speers (2009): A = (0.372 + 0.00357·OE)·(OE − AE) = %s, real extract %s.",
 				cutaia.ByMass.Text(units.PercentMass, 3), cutaia.RealExtract.Text(units.DegreePlato, 3))
 			for _, m := range must(gravity.StrengthMethods(original, apparent)) {
-				w.Step("%s: %s, real extract %s.", m.Name, m.Attenuated.ByMass.Text(units.PercentMass, 2), m.Attenuated.RealExtract.Text(units.DegreePlato, 2))
+				w.Step("%s: %s, real extract %s.", m.Name, m.ByMass.Text(units.PercentMass, 2), m.RealExtract.Text(units.DegreePlato, 2))
 			}
 			w.Answer("strength, regression", cutaia.ByMass.In(units.PercentMass), 2, "% mass", 5.14, 0.06)
 			w.Answer("real extract, regression", cutaia.RealExtract.In(units.DegreePlato), 2, "°P", 4.88, 0.05)

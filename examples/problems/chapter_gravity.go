@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -104,7 +105,7 @@ func fourRoadsToPlato() Problem {
 				w.Step("%s: %s.", m.Name, m.Extract.Text(units.DegreePlato, 3))
 			}
 			w.Answer("default, ICUMSA SPS-4", g.Extract().In(units.DegreePlato), 2, "°P", 11.926, 0.01)
-			w.Answer("Lincoln", must(gravity.PlatoLincoln(1.048)).In(units.DegreePlato), 3, "°P", 11.912, 0.001)
+			w.Answer("Lincoln", must(rival.PlatoLincoln(1.048)).In(units.DegreePlato), 3, "°P", 11.912, 0.001)
 		},
 	}
 }
@@ -137,9 +138,9 @@ func warmRefractometer() Problem {
 		Source: Source{Read, "International temperature correction table of 1936 as the CRC Handbook prints it (and M. T. Flanagan's scientific library carries it): +0.32 at 25 °C both for 10 and 15 %; −0.31 at 15 °C for 15 %. OIV-MA-AS2-02 table I: −0.33 at 15 °C for 15 %. 12.0 + 0.32 = 12.32; 15.0 − 0.31 = 14.69 or 15.0 − 0.33 = 14.67."},
 		Work: func(w *Working) {
 			warm, cold := units.DegreePlato.Of(12), units.DegreePlato.Of(15)
-			a := must(gravity.RefractometerCorrectionCRC(warm, units.Celsius.Of(25)))
-			b := must(gravity.RefractometerCorrectionCRC(cold, units.Celsius.Of(15)))
-			c := must(gravity.RefractometerCorrectionOIV(cold, units.Celsius.Of(15)))
+			a := must(gravity.RefractometerCorrection(warm, units.Celsius.Of(25)))
+			b := must(gravity.RefractometerCorrection(cold, units.Celsius.Of(15)))
+			c := must(rival.RefractometerCorrectionOIV(cold, units.Celsius.Of(15)))
 			w.Step("A warm syrup bends light less, so the reading is too low: the correction is added, and taken off below 20 °C. Between the printed columns it is interpolated.")
 			w.Step("At 25 °C add %s; at 15 °C take off %.2f by one table, %.2f by the other.", a.Text(units.DegreePlato, 2),
 				-b.In(units.DegreePlato), -c.In(units.DegreePlato))

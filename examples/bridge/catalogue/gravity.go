@@ -2,6 +2,7 @@ package catalogue
 
 import (
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -62,8 +63,8 @@ func waterDensity(name, by, source string, max float64, density func(units.Tempe
 func gravityDensities() []Function {
 	return []Function{
 		waterDensity("water_density", "", "Bettin & Spieweck, PTB-Mitteilungen 100 (1990) 195", 100, gravity.WaterDensity),
-		waterDensity("water_density_tanaka", ", as metrology recommends", "Tanaka et al., Metrologia 38 (2001) 301, eq. 1", 40, gravity.WaterDensityTanaka),
-		waterDensity("water_density_kell", ", on the older temperature scale", "Kell, J. Chem. Eng. Data 20 (1975) 97, eq. 16", 150, gravity.WaterDensityKell),
+		waterDensity("water_density_tanaka", ", as metrology recommends", "Tanaka et al., Metrologia 38 (2001) 301, eq. 1", 40, rival.WaterDensityTanaka),
+		waterDensity("water_density_kell", ", on the older temperature scale", "Kell, J. Chem. Eng. Data 20 (1975) 97, eq. 16", 150, rival.WaterDensityKell),
 		{
 			Name:    "ethanol_density",
 			Meaning: "density of a mixture of ethanol and water",

@@ -3,6 +3,7 @@ package catalogue
 import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -20,7 +21,7 @@ func gravityExtracts() []Function {
 			},
 			Outputs: []Output{out("original_extract", units.DegreePlato, "extract of the wort")},
 			call: func(in, out []float64) error {
-				e, err := gravity.OriginalExtractBalling(as(units.PercentMass, in[0]), as(units.DegreePlato, in[1]))
+				e, err := rival.OriginalExtractBalling(as(units.PercentMass, in[0]), as(units.DegreePlato, in[1]))
 				out[0] = e.In(units.DegreePlato)
 				return err
 			},
@@ -35,7 +36,7 @@ func gravityExtracts() []Function {
 			},
 			Outputs: []Output{out("strength_by_mass", units.PercentMass, "ethanol in the beer")},
 			call: func(in, out []float64) error {
-				w, err := gravity.StrengthBalling(as(units.DegreePlato, in[0]), as(units.DegreePlato, in[1]))
+				w, err := rival.StrengthBalling(as(units.DegreePlato, in[0]), as(units.DegreePlato, in[1]))
 				out[0] = w.In(units.PercentMass)
 				return err
 			},
@@ -50,7 +51,7 @@ func gravityExtracts() []Function {
 			},
 			Outputs: []Output{out("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol")},
 			call: func(in, out []float64) error {
-				e, err := gravity.RealExtractBalling(as(units.DegreePlato, in[0]), as(units.PercentMass, in[1]))
+				e, err := rival.RealExtractBalling(as(units.DegreePlato, in[0]), as(units.PercentMass, in[1]))
 				out[0] = e.In(units.DegreePlato)
 				return err
 			},

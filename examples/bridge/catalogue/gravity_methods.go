@@ -1,7 +1,7 @@
 package catalogue
 
 import (
-	"example.org/zymase/gravity"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -24,7 +24,7 @@ func scaleMethod(name, by, reference, source string, most float64, f func(float6
 
 // attenuation is an entry for one of the published ways from original and
 // apparent extract to the beer.
-func attenuation(name, by, source string, least, most float64, f func(original, apparent units.Extract) (gravity.Attenuated, error)) Function {
+func attenuation(name, by, source string, least, most float64, f func(original, apparent units.Extract) (rival.Attenuated, error)) Function {
 	return Function{
 		Name:    name,
 		Meaning: "real extract and strength of a malt beer by " + by,
@@ -49,15 +49,15 @@ func attenuation(name, by, source string, least, most float64, f func(original, 
 func gravityMethods() []Function {
 	const air = "20/20 °C in air"
 	return []Function{
-		scaleMethod("brix_nbs", "the cubic through NBS Circular 440", air, "fit to Bates et al., NBS Circular 440 (1942) table 114", 1.17874, gravity.BrixNBS),
-		scaleMethod("plato_asbc", "the cubic of American brewers", air, "fit to the ASBC table of extract, Methods of Analysis", 1.083, gravity.PlatoASBC),
-		scaleMethod("plato_lincoln", "the quadratic of Lincoln", "20/20 °C", "Lincoln, Computerized brew house calculations", 1.1, gravity.PlatoLincoln),
-		scaleMethod("brix_linear", "a straight line", "20/20 °C", "article Brix of a general encyclopaedia", 1.18, gravity.BrixLinear),
-		scaleMethod("plato_hyperbola", "the hyperbola of the saccharometer makers", "17.5/17.5 °C", "Kyoto Electronics, manual DA-650, p. 69", 1.15, gravity.PlatoHyperbola),
-		attenuation("beer_balling_tables", "Balling's tables", "C. J. N. Balling, Die Gährungschemie (1865), tables A and B", 9, 16, gravity.AttenuatedBallingTables),
-		attenuation("beer_cutaia", "the regression over 532 brews", "Cutaia, Reid & Speers, J. Inst. Brew. 115 (2009) 318, table VI", 9.4, 18.1, gravity.AttenuatedCutaia),
-		attenuation("beer_doemens", "the older regression", "Pawlowski/Doemens in Cutaia et al. 2009, table VI", 9.4, 18.1, gravity.AttenuatedDoemens),
-		attenuation("beer_handbook", "one constant of the handbooks", "de Clerck and later handbooks, 0.1808 and 0.8192", 4, 25, gravity.AttenuatedHandbook),
-		attenuation("beer_mebak", "one constant of the European analysts", "MEBAK B-590.80.530, 0.81", 4, 25, gravity.AttenuatedMEBAK),
+		scaleMethod("brix_nbs", "the cubic through NBS Circular 440", air, "fit to Bates et al., NBS Circular 440 (1942) table 114", 1.17874, rival.BrixNBS),
+		scaleMethod("plato_asbc", "the cubic of American brewers", air, "fit to the ASBC table of extract, Methods of Analysis", 1.083, rival.PlatoASBC),
+		scaleMethod("plato_lincoln", "the quadratic of Lincoln", "20/20 °C", "Lincoln, Computerized brew house calculations", 1.1, rival.PlatoLincoln),
+		scaleMethod("brix_linear", "a straight line", "20/20 °C", "article Brix of a general encyclopaedia", 1.18, rival.BrixLinear),
+		scaleMethod("plato_hyperbola", "the hyperbola of the saccharometer makers", "17.5/17.5 °C", "Kyoto Electronics, manual DA-650, p. 69", 1.15, rival.PlatoHyperbola),
+		attenuation("beer_balling_tables", "Balling's tables", "C. J. N. Balling, Die Gährungschemie (1865), tables A and B", 9, 16, rival.AttenuatedBallingTables),
+		attenuation("beer_cutaia", "the regression over 532 brews", "Cutaia, Reid & Speers, J. Inst. Brew. 115 (2009) 318, table VI", 9.4, 18.1, rival.AttenuatedCutaia),
+		attenuation("beer_doemens", "the older regression", "Pawlowski/Doemens in Cutaia et al. 2009, table VI", 9.4, 18.1, rival.AttenuatedDoemens),
+		attenuation("beer_handbook", "one constant of the handbooks", "de Clerck and later handbooks, 0.1808 and 0.8192", 4, 25, rival.AttenuatedHandbook),
+		attenuation("beer_mebak", "one constant of the European analysts", "MEBAK B-590.80.530, 0.81", 4, 25, rival.AttenuatedMEBAK),
 	}
 }

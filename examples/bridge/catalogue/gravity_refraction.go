@@ -2,6 +2,7 @@ package catalogue
 
 import (
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -62,7 +63,7 @@ func gravityRefraction() []Function {
 			Inputs:  []Input{number("refractive_index", "", "refractive index", 1.33299, 1.4907, 1.3509)},
 			Outputs: []Output{out("extract", units.DegreePlato, "sucrose in 100 masses of the solution")},
 			call: func(in, out []float64) error {
-				e, err := gravity.BrixFromIndexPolynomial(in[0])
+				e, err := rival.BrixFromIndexPolynomial(in[0])
 				out[0] = e.In(units.DegreePlato)
 				return err
 			},
@@ -93,7 +94,7 @@ func gravityRefraction() []Function {
 				return err
 			},
 		},
-		correction("refractometer_correction", "international temperature correction table of 1936, CRC Handbook", 15, 30, 5, 75, gravity.RefractometerCorrectionCRC),
-		correction("refractometer_correction_oiv", "OIV-MA-AS2-02, table I", 5, 17, 10, 75, gravity.RefractometerCorrectionOIV),
+		correction("refractometer_correction", "international temperature correction table of 1936, CRC Handbook", 15, 30, 5, 75, rival.RefractometerCorrectionCRC),
+		correction("refractometer_correction_oiv", "OIV-MA-AS2-02, table I", 5, 17, 10, 75, rival.RefractometerCorrectionOIV),
 	}
 }

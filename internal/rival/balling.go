@@ -1,4 +1,4 @@
-package gravity
+package rival
 
 import (
 	"example.org/zymase/internal/limit"
@@ -19,10 +19,10 @@ const (
 //     p = 100·(2.0665·A + n)/(100 + 1.0665·A), A % mass of ethanol, n real extract.
 //   - Range: strength 0 to 20 % mass, real extract 0 to 40 °P; beyond it the error is
 //     a [*units.RangeError]. It holds for malt wort; for a sugar wash see
-//     [Yield.OriginalExtract].
+//     gravity.Yield.OriginalExtract.
 //   - Uncertainty: measured beers scatter by up to 0.6 °P (USDA Bulletin 493 (1917)).
 func OriginalExtractBalling(a units.StrengthByMass, real units.Extract) (units.Extract, error) {
-	const fn = "gravity.OriginalExtractBalling"
+	const fn = "rival.OriginalExtractBalling"
 	x, n := a.In(units.PercentMass), real.In(units.DegreePlato)
 	if err := limit.Check(fn, "strength", x, "% mass", 0, 20, sourceBalling); err != nil {
 		return units.Extract{}, err
@@ -41,7 +41,7 @@ func OriginalExtractBalling(a units.StrengthByMass, real units.Extract) (units.E
 //     the error is a [*units.RangeError].
 //   - Uncertainty: as [OriginalExtractBalling].
 func StrengthBalling(original, real units.Extract) (units.StrengthByMass, error) {
-	const fn = "gravity.StrengthBalling"
+	const fn = "rival.StrengthBalling"
 	p, n := original.In(units.DegreePlato), real.In(units.DegreePlato)
 	if err := limit.Check(fn, "original extract", p, "°P", 0, 40, sourceBalling); err != nil {
 		return units.StrengthByMass{}, err
@@ -60,7 +60,7 @@ func StrengthBalling(original, real units.Extract) (units.StrengthByMass, error)
 //     fermentation; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: as [OriginalExtractBalling].
 func RealExtractBalling(original units.Extract, a units.StrengthByMass) (units.Extract, error) {
-	const fn = "gravity.RealExtractBalling"
+	const fn = "rival.RealExtractBalling"
 	p, x := original.In(units.DegreePlato), a.In(units.PercentMass)
 	if err := limit.Check(fn, "original extract", p, "°P", 0, 40, sourceBalling); err != nil {
 		return units.Extract{}, err
@@ -69,42 +69,4 @@ func RealExtractBalling(original units.Extract, a units.StrengthByMass) (units.E
 		return units.Extract{}, err
 	}
 	return plato(max(0, p*(1+ballingLoss/100*x)-ballingExtract*x)), nil
-}
-
-// OriginalExtract returns the original extract of a liquid from its strength and
-// real extract, for this yield.
-//
-//   - Source: the balance of [Yield]: the wort weighed as much as 100 g of the liquid
-//     with the CO2 and yeast that went, and held the extract that is left, less the
-//     residue, and that which was used. With [BallingYield] it is
-//     [OriginalExtractBalling] to 0.002 °P. It is what a hydrometer showed, as
-//     [Fermentation.OriginalExtract]: glucose shows 0.2 °P less than its mass at 10 %, 0.5
-//     less at 30 %, fructose 0.1 more.
-//   - Range: strength 0 to 20 % mass, real extract 0 to 60 °P; beyond it, or when the
-//     residue of that much ethanol is more than the real extract, the error is a
-//     [*units.RangeError].
-func (y Yield) OriginalExtract(a units.StrengthByMass, real units.Extract) (units.Extract, error) {
-	const fn = "gravity.Yield.OriginalExtract"
-	x, n := a.In(units.PercentMass), real.In(units.DegreePlato)
-	if err := y.check(fn); err != nil {
-		return units.Extract{}, err
-	}
-	if err := limit.Check(fn, "strength", x, "% mass", 0, 20, "a fermented liquid"); err != nil {
-		return units.Extract{}, err
-	}
-	used := x / y.ethanol
-	if err := limit.Check(fn, "real extract", n, "°P", used*y.residue*(1-rounding), 60, "the residue of the fermentation at least"); err != nil {
-		return units.Extract{}, err
-	}
-	p := 100 * (n + used*(1-y.residue)) / (100 + used*(y.co2+y.biomass))
-	k := y.sugar()
-	if k == Sucrose {
-		return plato(p), nil
-	}
-	if err := limit.Check(fn, "original extract", p, "% mass", 0, lighters[k].most, sourceCRC); err != nil {
-		return units.Extract{}, err
-	}
-	s := syrup20
-	s.change(k, 1)
-	return plato(100 * syrup20.fraction(s.density(p/100))), nil
 }
