@@ -57,6 +57,7 @@ type fermenting struct {
 	Tank
 	litres   float64
 	hexose   float64        // g, used in all
+	ethanol  [2]float64     // % vol, at the start and the end
 	start    acidity.Liquid // water and buffer
 	feed     nutrient.Supply
 	upTo     [3]Metabolism // usual, least, most
@@ -112,12 +113,14 @@ func (f Tank) checked(fn string) (fermenting, error) {
 	c.perLitre = f.Brew.Water.In(units.Kilogram) / waterPerLitre / c.litres
 	c.start = f.Buffer.buffered(acidity.Of(f.Water).Scaled(c.perLitre), 1000*grams/f.Buffer.MolarMass()/c.litres)
 	c.hexose = f.Brew.Hexose().In(units.Gram)
+	c.ethanol = [2]float64{f.Brew.Start.ByVolume().In(units.PercentVolume), f.Brew.Finish.ByVolume().In(units.PercentVolume)}
 	return c, nil
 }
 
 const (
 	rounding      = 1e-12  // of a count of additions
 	mostBuffer    = 20     // g/L
+	mostEthanol   = 12     // % vol, the end of what was measured of ethanol and acids
 	waterPerLitre = 0.9982 // kg at 20 °C, the litre of package water
 )
 
@@ -163,7 +166,8 @@ func (f *fermenting) acidity(b Balance, used float64) acidity.Liquid {
 // around is what the pH depends on: the wash stands under air before the yeast starts,
 // then under its own CO2.
 func (f *fermenting) around(used float64) acidity.Surroundings {
-	s := acidity.Surroundings{At: f.Temperature, Others: f.rest(), Like: f.like, Gas: f.Pressure}
+	strength := min(mostEthanol, f.ethanol[0]+used*(f.ethanol[1]-f.ethanol[0]))
+	s := acidity.Surroundings{At: f.Temperature, Strength: units.PercentVolume.Of(checked.Number(strength)), Others: f.rest(), Like: f.like, Gas: f.Pressure}
 	if used == 0 {
 		s.Gas = f.air()
 	}
@@ -236,9 +240,9 @@ func (f *fermenting) span(used float64) (evidence.Figure[float64], error) {
 //   - Range: a wash of 0 to 40 °C at 50 to 400 kPa, up to 1000 mg/L of nitrogen and 20
 //     g/L of buffer; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: PH.Low to PH.High, from the acids made; the nitrogen that yeast
-//     takes up is counted as if it took all. Ethanol makes acids weaker, which is left out:
-//     from 0 to 12 % vol lactic acid's pK rises by 0.17 and succinic acid's last by 0.17 (read
-//     in a data base), by 0.07 at 5 % vol, and the end pH by no more: above the figure given.
+//     takes up is counted as if it took all. Ethanol makes lactic and succinic acid weaker as
+//     [water.Profile.WithEthanol] counts it, above 12 % vol as at 12; for acetic acid and what
+//     is left of other acids no effect is counted: at 5 % vol their pK would rise by 0.07.
 func (f Tank) At(used units.Share) (Point, error) {
 	c, err := f.whenUsed("ferment.Tank.At", used)
 	if err != nil {
@@ -289,7 +293,7 @@ func (f *fermenting) at(used float64) (Point, error) {
 	amino := fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
 		p.Balance.Amino.Plus(p.Balance.Urea).In(units.Milligram)/f.litres
 	p.Nitrogen = amount.MgPerL(max(0, a.Ammonium*formula.WeightN+amino))
-	p.Liquid, err = a.Profile(f.Temperature, f.rest())
+	p.Liquid, err = a.Profile(f.around(used))
 	return p, err
 }
 

@@ -14,7 +14,7 @@ const AcidCaution = "Acids burn eyes and skin: add acid to the drink, not the dr
 
 // flat is a drink without its CO2.
 func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
-	s := acidity.Surroundings{At: drink.Temperature(), Flat: true}
+	s := acidity.Surroundings{At: drink.Temperature(), Strength: drink.Ethanol(), Flat: true}
 	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc} {
 		if c := drink.Ion(i); !c.IsZero() {
 			s.Others = append(s.Others, i.At(c))
@@ -67,7 +67,7 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 			return Acidified{}, err
 		}
 	}
-	p, err := a.Profile(s.At, s.Others)
+	p, err := a.Profile(s)
 	var now water.Equilibrium
 	if err == nil {
 		now, err = p.Closed(units.MolarConcentration{})
