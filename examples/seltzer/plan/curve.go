@@ -19,6 +19,7 @@ type Curve struct {
 	Limit      *float64 // a horizontal line
 	LimitName  string
 	LowerUpper [][3]float64 // x, low, high: a band around the curve, or nil
+	Marks      [][2]float64 // what was read, or nil
 }
 
 const curveSteps = 24
