@@ -20,12 +20,12 @@ import (
 type (
 	answer struct {
 		Refused  *refusal        `json:"refused,omitempty"`
-		Title    string          `json:"title"`
-		Brief    []answerRow     `json:"brief"` // what stands beside the form
-		Now      *answerNow      `json:"now"`
-		Before   []string        `json:"before"` // cautions of no one step
-		Steps    []answerStep    `json:"steps"`
-		Sections []answerSection `json:"sections"`
+		Brief    []answerRow     `json:"brief,omitempty"`  // what stands beside the form
+		Urgent   []string        `json:"urgent,omitempty"` // cautions that cannot wait
+		Now      *answerNow      `json:"now,omitempty"`
+		Before   []string        `json:"before,omitempty"` // cautions of no one step
+		Steps    []answerStep    `json:"steps,omitempty"`
+		Sections []answerSection `json:"sections,omitempty"`
 	}
 	answerSection struct {
 		Title string      `json:"title"`
@@ -47,12 +47,12 @@ type (
 		Cautions []string    `json:"cautions"`
 	}
 	answerNow struct {
-		State  string      `json:"state"`
-		Urgent []string    `json:"urgent"`
-		Next   []string    `json:"next"`
-		Take   []answerRow `json:"take"`
-		When   []answerRow `json:"when"`
-		Why    []answerRow `json:"why"`
+		State    string      `json:"state"`
+		Cautions []string    `json:"cautions"`
+		Next     []string    `json:"next"`
+		Take     []answerRow `json:"take"`
+		When     []answerRow `json:"when"`
+		Why      []answerRow `json:"why"`
 	}
 	// A refusal is a request that cannot be.
 	refusal struct {
@@ -83,8 +83,9 @@ func refused(err error) *refusal {
 	return &refusal{"request", "as given", err.Error()}
 }
 
-// planned answers with the plan of a request: sheet, card, and what to do now.
-func planned(request []byte, s style, done []string) answer {
+// planned answers with the plan of a request: what is to be seen while it is typed, and if
+// the whole is wanted sheet, card, and what to do now.
+func planned(request []byte, s style, done []string, whole bool) answer {
 	req, err := plan.ReadRequest(request)
 	if err != nil {
 		return answer{Refused: refused(err)}
@@ -93,13 +94,17 @@ func planned(request []byte, s style, done []string) answer {
 	if err != nil {
 		return answer{Refused: refused(err)}
 	}
+	a := answer{Brief: answerRows(brief(p, s)), Urgent: urgent(p)}
+	if !whole {
+		return a
+	}
 	n, err := nowOf(p, s, done)
 	if err != nil {
 		return answer{Refused: refused(err)}
 	}
+	a.Now = &answerNow{n.state, texts(n.cautions), texts(n.next), answerRows(n.take), answerRows(n.when), answerRows(n.why)}
 	c := cardOf(p, s)
-	a := answer{Title: c.title, Before: texts(c.before), Brief: answerRows(brief(p, s)),
-		Now: &answerNow{n.state, texts(n.urgent), texts(n.next), answerRows(n.take), answerRows(n.when), answerRows(n.why)}}
+	a.Before = texts(c.before)
 	for _, st := range c.steps {
 		a.Steps = append(a.Steps, answerStep{st.id, st.title, st.when, texts(st.do), answerRows(st.weigh), answerRows(st.read), texts(st.cautions)})
 	}
@@ -138,12 +143,11 @@ func brief(p plan.Plan, s style) []row {
 		row{label: "original gravity", value: number(p.Gravity.Original, 4)},
 		row{label: "dry floor", value: number(p.Gravity.Floor, 4)},
 		row{label: "strength", value: strength(p.Strength), note: "± " + strength(p.Uncertainty.Planned)})
-	for _, k := range p.Packs {
-		r := row{label: packTitle(k), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: "at most, rated " + s.gauge(k.Rating)}
-		rows = append(rows, r)
-	}
 	if c := p.Cost; c != nil {
 		rows = append(rows, row{label: "cost", value: c.Total + " " + c.Currency})
+	}
+	for _, k := range p.Packs {
+		rows = append(rows, row{label: packTitle(k), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: "at most; rated " + s.gauge(k.Rating)})
 	}
 	return rows
 }
@@ -194,10 +198,10 @@ func offers(request []byte) []offer {
 		}
 	}
 	if e, ok := errors.AsType[*plan.RequestError](err); ok {
+		if len(out) == 1 && slices.ContainsFunc(out[0].Set, func(c change) bool { return c.Path == e.Field }) {
+			return out // the nearest says what may stand in the field
+		}
 		for _, text := range instead(e) {
-			if len(out) == 1 && slices.ContainsFunc(out[0].Set, func(c change) bool { return c.Path == e.Field }) {
-				continue // the nearest says it
-			}
 			out = append(out, offer{e.Field + " " + text, []change{{e.Field, text}}})
 		}
 	}

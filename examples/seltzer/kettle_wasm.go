@@ -16,7 +16,7 @@ func main() {
 	us := func(v js.Value) style { return style{us: v.Bool()} }
 	js.Global().Set("zymase", map[string]any{
 		"plan": reply(func(a []js.Value) (any, error) {
-			return planned([]byte(a[0].String()), us(a[1]), strings.Fields(a[2].String())), nil
+			return planned([]byte(a[0].String()), us(a[1]), strings.Fields(a[2].String()), a[3].Bool()), nil
 		}),
 		"read": reply(func(a []js.Value) (any, error) {
 			_, err := plan.ReadRequest([]byte(a[0].String()))

@@ -14,12 +14,23 @@ import (
 
 // A now is where a batch stands by its readings and what to do next, and no more.
 type now struct {
-	state  string
-	urgent []string // what cannot wait
-	next   []string
-	take   []row // for the volume that is there
-	when   []row
-	why    []row
+	state    string
+	next     []string
+	take     []row // for the volume that is there
+	when     []row
+	why      []row
+	cautions []string // of what is to be done
+}
+
+// urgent are the cautions that cannot wait: they stand above everything.
+func urgent(p plan.Plan) []string {
+	var out []string
+	for _, c := range p.Cautions {
+		if strings.HasPrefix(c, "Do not pack yet") || strings.Contains(c, "do not fill") {
+			out = append(out, c)
+		}
+	}
+	return out
 }
 
 // From when on a reading of the pH tells where the ferment will end (common practice, no
@@ -29,11 +40,6 @@ const timeForPH = 40 // %
 // nowOf says what to do next in a batch, of whose card the steps named are done.
 func nowOf(p plan.Plan, s style, done []string) (now, error) {
 	n := now{state: "no readings yet"}
-	for _, c := range p.Cautions {
-		if strings.HasPrefix(c, "Do not pack yet") || strings.Contains(c, "do not fill") {
-			n.urgent = append(n.urgent, c)
-		}
-	}
 	st := p.State
 	if st == nil {
 		n.step(cardOf(p, s), done, "clean")
@@ -53,7 +59,7 @@ func nowOf(p plan.Plan, s style, done []string) (now, error) {
 	}
 	if c := st.Correction; c != nil {
 		n.take = append(n.take, row{label: c.What, value: s.weight(*c), note: c.For + "; add half, stir, measure again"})
-		n.urgent = append(n.urgent, foams(p)...)
+		n.cautions = append(n.cautions, foams(p)...)
 	}
 	return n, err
 }
@@ -79,7 +85,7 @@ func (n *now) step(c card, done []string, from string) {
 		}
 		n.next = append(append(n.next, st.title+"."), st.do...)
 		n.take, n.when = append(n.take, st.weigh...), append(n.when, st.read...)
-		n.urgent = append(n.urgent, st.cautions...)
+		n.cautions = append(n.cautions, st.cautions...)
 		return
 	}
 	n.next = append(n.next, "Nothing: every step is done.")
@@ -170,7 +176,7 @@ func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 	switch {
 	case last.PH != nil && a.Buffer != nil && *last.PH < a.Floor:
 		n.next = append(n.next, "The pH is below the floor of "+number(a.Floor, 1)+": "+a.Buffer.What+", a little at a time, by the meter.")
-		n.urgent = append(n.urgent, foams(p)...)
+		n.cautions = append(n.cautions, foams(p)...)
 	case last.PH == nil && last.Used.In(units.Percent) >= timeForPH && !slices.Contains(done, "pH"):
 		n.next = append(n.next, "Measure the pH.")
 	}

@@ -155,11 +155,10 @@ const ticked = () => Object.keys(batch.ticks).join(" ");
 
 function plan() {
   const began = performance.now();
-  answer = JSON.parse(zymase.plan(requestText(), batch.us, ticked()));
+  answer = JSON.parse(zymase.plan(requestText(), batch.us, ticked(), view !== "batch"));
   turn++;
   $("title").textContent = batch.request.name || "At the kettle";
-  const urgent = answer.refused ? [] : answer.now.urgent.filter(c => /^Do not pack|do not fill/.test(c));
-  $("urgent").textContent = urgent.join(" ");
+  $("urgent").textContent = (answer.urgent || []).join(" ");
   showBrief();
   showRefusal();
   if (view !== "batch") views[view]();
@@ -171,7 +170,7 @@ function changed() { keep(); plan(); }
 function showBrief() {
   if (answer.refused) return;
   $("brief").replaceChildren(el("dl", {}, ...answer.brief.map(r =>
-    el("div", {}, el("dt", {}, r.label), el("dd", {}, r.value, r.note ? el("small", {}, r.note) : null)))));
+    el("div", { className: r.note && r.note.length > 14 ? "wide" : "" }, el("dt", {}, r.label), el("dd", {}, r.value, r.note ? el("small", {}, r.note) : null)))));
 }
 
 // showRefusal says at the field what cannot be, and offers what can.
@@ -222,7 +221,7 @@ function leaf(f, path, names) {
   }
   input.dataset.path = path;
   const hint = el("p", { className: "hint", id: key + "h" });
-  hint.textContent = [f.hint, f.write].filter(Boolean).join("; ");
+  hint.textContent = f.hint || f.write || "";
   if (hint.textContent) input.setAttribute("aria-describedby", hint.id);
   const back = el("button", { type: "button", className: "usual" });
   const mark = () => {
@@ -241,7 +240,7 @@ function leaf(f, path, names) {
     changed();
   });
   mark();
-  return el("div", { className: "field" }, el("label", { htmlFor: key }, f.label || "entry"), input, back, hint);
+  return el("div", { className: "field" }, el("label", { htmlFor: key }, f.label || "entry"), back, input, hint);
 }
 
 const lists = new Map();
@@ -285,23 +284,23 @@ function parts(f, path, first) {
     list.push(list.length && one.kind === "group" ? clone(list[list.length - 1]) : blank(one));
     put(batch.request, path, list);
     rerender();
-  } }, "Add to " + f.label));
+  } }, "Add a " + f.label.replace(/s$/, "")));
   return [el("div", { className: "list", "data-path": path }, ...out)];
 }
 
 function entry(f, one, path, i) {
-  const name = `${f.label} ${i + 1}`;
+  const name = `${f.label.replace(/s$/, "")} ${i + 1}`;
   const out = el("button", { type: "button", className: "usual", "aria-label": "Take out " + name, onclick: () => { put(batch.request, path, undefined); rerender(); } }, "take out");
   if (one.kind !== "group") {
     const row = leaf({ ...one, label: name, hint: i ? "" : f.hint }, path, f.names);
-    row.append(out);
+    row.querySelector(".usual").replaceWith(out);
     return row;
   }
   const set = el("fieldset", { "data-path": path }, el("legend", {}, name));
   const asked = one.of.flatMap(k => parts({ ...k, first: f.first ? k.first : true }, join(path, k.key), true));
   set.append(...asked);
   const more = f.first ? one.of.flatMap(k => parts(k, join(path, k.key), false)) : [];
-  if (more.length) set.append(el("details", {}, el("summary", {}, "more of this pack, as usual"), ...more));
+  if (more.length) set.append(el("details", {}, el("summary", {}, "more of it, as usual"), ...more));
   set.append(out);
   return set;
 }
@@ -351,7 +350,7 @@ function showCard() {
   $("card").replaceChildren(
     el("div", { className: "taps screen" }, el("button", { type: "button", onclick: () => print() }, "Print"),
       el("button", { type: "button", onclick: () => { if (confirm("Take all ticks and readings off this card?")) { batch.ticks = {}; batch.blanks = {}; changed(); } } }, "Begin the card again")),
-    ...answer.before.map(c => el("p", { className: "caution" }, c)),
+    ...(answer.before || []).map(c => el("p", { className: "caution" }, c)),
     el("ol", {}, ...answer.steps.map(step)));
 }
 
@@ -406,7 +405,7 @@ function showNow() {
       else if (!k.optional) r[k.key] = k.kind === "number" ? 0 : "";
     }
     const trial = { ...batch.request, readings: [...list, r] };
-    const said = JSON.parse(zymase.plan(JSON.stringify(trial), batch.us, ticked())).refused;
+    const said = JSON.parse(zymase.plan(JSON.stringify(trial), batch.us, "", false)).refused;
     if (said && said.field.startsWith("readings")) { // what was typed stays in the form
       const at = $("new " + said.field.split(".").pop()) || add.querySelector("input");
       for (const old of add.querySelectorAll(".refusal")) old.remove();
@@ -429,7 +428,7 @@ function showNow() {
     } }, "take out"))));
   if (answer.refused) return $("now").replaceChildren(refusedNote(), had, add);
   const n = answer.now, picture = el("div", {});
-  $("now").replaceChildren(...n.urgent.map(c => el("p", { className: "caution" }, c)),
+  $("now").replaceChildren(...n.cautions.map(c => el("p", { className: "caution" }, c)),
     el("h2", { id: "state", tabIndex: -1 }, n.state), ...paragraphs(n.next), rows(n.take, "take"),
     ...(n.when.length ? [rows(n.when, "whens")] : []),
     ...(n.why.length ? [el("details", {}, el("summary", {}, "Why"), whys(n.why), picture)] : []), had, add);
@@ -442,6 +441,8 @@ function showNow() {
 // draw puts a picture of ours on the page: its text is escaped where it is drawn.
 function draw(into, p) {
   const svg = new DOMParser().parseFromString(p.svg.replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" '), "image/svg+xml").documentElement;
+  for (const e of svg.querySelectorAll("title, desc")) e.id = "p" + made + e.tagName;
+  svg.setAttribute("aria-labelledby", `p${made}title p${made++}desc`);
   into.append(el("figure", {}, el("figcaption", {}, p.title.replaceAll("_", " ")), document.importNode(svg, true)));
 }
 
@@ -461,7 +462,7 @@ function whys(list) {
 function showSheet() {
   if (answer.refused) return $("sheet").replaceChildren(refusedNote());
   $("sheet").replaceChildren(el("h2", { className: "screen" }, "Data sheet: tap a name for where its figure comes from"),
-    ...answer.sections.map(s => el("section", {}, el("h3", {}, s.title), whys(s.rows))));
+    ...answer.sections.map(s => el("section", { className: s.title === "Cautions" ? "screen" : "" }, el("h3", {}, s.title), whys(s.rows))));
 }
 
 // inputs are the numbers of the request, by path.
@@ -492,6 +493,7 @@ async function showLook() {
 }
 
 async function look() {
+  $("plot").replaceChildren(el("p", {}, "…"));
   const mine = turn, which = [$("input").value, $("result").value, Number($("share").value)];
   const p = await later("look", requestText(), ...which, batch.us);
   if (mine !== turn || which[0] !== $("input").value || which[1] !== $("result").value) return;
@@ -549,7 +551,11 @@ for (const b of document.querySelectorAll("nav button")) b.onclick = () => go(b.
 $("fields").onsubmit = e => e.preventDefault();
 
 // A print holds the card and the data sheet, whatever is on the screen.
-addEventListener("beforeprint", () => { showCard(); showSheet(); });
+addEventListener("beforeprint", () => {
+  answer = JSON.parse(zymase.plan(requestText(), batch.us, ticked(), true));
+  showCard();
+  showSheet();
+});
 
 async function begin() {
   const all = kept(), last = store(() => sessionStorage.getItem("zymase open"));
@@ -566,3 +572,6 @@ async function begin() {
 }
 
 begin().catch(e => { say("The library does not start in this browser: " + e.message); });
+
+// For the console, and for those who test the page.
+window.kettle = { get batch() { return batch; }, get answer() { return answer; }, get id() { return id; }, kept, request: requestText };
