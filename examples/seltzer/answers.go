@@ -90,6 +90,9 @@ func planned(request []byte, s style, done []string, whole bool) answer {
 	if err != nil {
 		return answer{Refused: refused(err)}
 	}
+	if !whole {
+		req = undated(req)
+	}
 	p, err := plan.Make(req)
 	if err != nil {
 		return answer{Refused: refused(err)}
@@ -119,6 +122,13 @@ func planned(request []byte, s style, done []string, whole bool) answer {
 
 // texts is a list that is a list in JSON, too, where it is empty.
 func texts(list []string) []string { return append([]string{}, list...) }
+
+// undated is a request without its days and its room, whose forecast takes most of the time
+// of a plan.
+func undated(req plan.Request) plan.Request {
+	req.Schedule, req.Room = nil, nil
+	return req
+}
 
 func answerRows(rows []row) []answerRow {
 	out := []answerRow{}
@@ -152,22 +162,15 @@ func brief(p plan.Plan, s style) []row {
 	return rows
 }
 
-// curvesOf draws the curves of a request, the gravity as read first.
+// curvesOf draws the curves of a request.
 func curvesOf(request []byte, s style) ([]picture, error) {
 	req, err := plan.ReadRequest(request)
 	if err != nil {
 		return nil, err
 	}
-	p, curves, err := plan.MakeWithCurves(req)
+	_, curves, err := plan.MakeWithCurves(req)
 	if err != nil {
 		return nil, err
-	}
-	read, err := readCurve(p, curves[0])
-	if err != nil {
-		return nil, err
-	}
-	if len(read.Marks) > 0 && len(read.Points) > 0 {
-		curves = slices.Insert(curves, 0, read)
 	}
 	out := []picture{}
 	for i, c := range curves {
@@ -455,6 +458,9 @@ func resultOf(request []byte, path string) (float64, string, error) {
 	req, err := plan.ReadRequest(request)
 	if err != nil {
 		return 0, "", err
+	}
+	if !strings.HasPrefix(path, "schedule") && !strings.HasPrefix(path, "room") {
+		req = undated(req)
 	}
 	p, err := plan.Make(req)
 	if err != nil {

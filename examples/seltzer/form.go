@@ -13,6 +13,8 @@ import (
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/water"
 )
 
@@ -100,7 +102,7 @@ func describeStruct(t reflect.Type, path string, comments map[string]string) []f
 // quoted are the examples and choices of a comment.
 var (
 	quoted = regexp.MustCompile(`"([^"]+)"`)
-	reads  = regexp.MustCompile(`what ([a-z]+\.Parse\w+) reads:? ?`)
+	reads  = regexp.MustCompile(`what ([a-z]+\.\w+) reads(?:[:,] )?`)
 )
 
 // hints are a comment for those who fill in a form, and the names it speaks of.
@@ -119,20 +121,20 @@ func hints(comment string) (hint string, names []string) {
 // namesRead are the names that a function of the library reads.
 func namesRead(function string) (names []string) {
 	switch function {
-	case "nutrient.ParseFermentable":
-		for _, f := range nutrient.Fermentables() {
+	case "sugar.Parse":
+		for _, f := range sugar.Fermentables() {
 			names = append(names, f.Name())
 		}
 	case "nutrient.ParseSource":
 		for _, s := range nutrient.Sources() {
 			names = append(names, s.Name())
 		}
-	case "water.ParseSalt":
+	case "material.Find":
 		for _, s := range water.Salts() {
 			names = append(names, s.String())
 		}
-	case "nutrient.ParseBuffer":
-		for _, b := range []nutrient.Buffer{nutrient.PotassiumBicarbonate, nutrient.SodiumBicarbonate, nutrient.TripotassiumCitrate, nutrient.TrisodiumCitrate} {
+	case "ferment.ParseBuffer":
+		for _, b := range []ferment.Buffer{ferment.PotassiumBicarbonate, ferment.SodiumBicarbonate, ferment.TripotassiumCitrate, ferment.TrisodiumCitrate} {
 			names = append(names, b.String())
 		}
 	}

@@ -95,6 +95,11 @@ func TestFormAsksForEveryField(t *testing.T) {
 		}
 	}
 	walk(fields, "")
+	for _, m := range reads.FindAllStringSubmatch(requestSource, -1) {
+		if len(namesRead(m[1])) < 2 {
+			t.Errorf("no names for what %s reads", m[1])
+		}
+	}
 	for _, p := range firstScreen {
 		if !first[p] {
 			t.Errorf("%s is not asked first", p)
@@ -366,6 +371,10 @@ func refusalInBrowser(t *testing.T, b browser) {
 	typed(b, "volume", "60 L")
 	typed(b, "water.pH", "7,1")
 	waitFor(t, b, `!kettle.answer.refused && kettle.batch.request.water.pH === 7.1`)
+	typed(b, "schedule.start", "someday") // takes longer: told a moment after
+	waitFor(t, b, `kettle.answer.refused && kettle.answer.refused.field === "schedule.start" && document.querySelector("#refused-here")`)
+	typed(b, "schedule.start", "2027-03-07")
+	waitFor(t, b, `!kettle.answer.refused`)
 	var text string
 	b.run(`return kettle.request()`, &text)
 	if _, err := plan.ParseRequest([]byte(text)); err != nil {

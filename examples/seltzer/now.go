@@ -4,11 +4,9 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-	"time"
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
 )
 
@@ -186,36 +184,8 @@ func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 	n.when = append(n.when, row{label: "dry", value: "gravity " + number(st.Floor, 4), note: "and the same over several days"})
 	for _, e := range p.Schedule {
 		if e.What == "about dry" {
-			n.when = append(n.when, row{label: "perhaps", value: e.Day, note: "an estimate, good to a factor of two in time: the gravity decides"})
+			n.when = append(n.when, row{label: "perhaps", value: e.Day, note: e.Sign})
 		}
 	}
 	return nil
-}
-
-// readCurve is the gravity over time, as read and as the schedule has it.
-func readCurve(p plan.Plan, along plan.Curve) (plan.Curve, error) {
-	c := plan.Curve{Title: "Gravity as read", X: "hours after pitching", Y: along.Y, Limit: &p.Gravity.Floor, LimitName: along.LimitName}
-	if p.State == nil {
-		return c, nil
-	}
-	c.Limit = &p.State.Floor
-	if p.State.Original > 0 {
-		c.Marks = append(c.Marks, [2]float64{0, p.State.Original})
-	}
-	for _, pt := range p.State.Points {
-		c.Marks = append(c.Marks, [2]float64{time.Duration(pt.After).Hours(), pt.Gravity})
-	}
-	c.Points = c.Marks
-	if sch := p.Request.Schedule; sch != nil {
-		c.Title += ", and the plan's estimate"
-		c.Points = nil
-		for _, v := range along.Points {
-			at, err := nutrient.EstimatedTime(units.Percent.Of(checked.Number(v[0])), time.Duration(sch.Ferment))
-			if err != nil {
-				return c, err
-			}
-			c.Points = append(c.Points, [2]float64{at.Hours(), v[1]})
-		}
-	}
-	return c, nil
 }

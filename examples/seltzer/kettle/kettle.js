@@ -162,7 +162,19 @@ function plan() {
   showBrief();
   showRefusal();
   if (view !== "batch") views[view]();
+  else if (!answer.refused) followed(turn);
   document.documentElement.dataset.took = (performance.now() - began).toFixed(2);
+}
+
+// followed looks a moment later at what takes longer than a keystroke: the days, the room.
+const moment = 200; // ms
+async function followed(mine) {
+  await new Promise(f => setTimeout(f, moment));
+  if (mine !== turn) return;
+  const whole = await later("plan", requestText(), batch.us, "", true);
+  if (mine !== turn || !whole.refused) return;
+  answer = whole;
+  showRefusal();
 }
 
 function changed() { keep(); plan(); }
