@@ -150,14 +150,14 @@ func brief(p plan.Plan, s style) []row {
 	rows := going(p, s, "kettle")
 	rows = append(rows,
 		row{label: "water", value: s.volume(p.Water.Volume)},
-		row{label: "original gravity", value: number(p.Gravity.Original, 4)},
+		row{label: "gravity", value: number(p.Gravity.Original, 4)},
 		row{label: "dry floor", value: number(p.Gravity.Floor, 4)},
-		row{label: "strength", value: strength(p.Strength), note: "± " + strength(p.Uncertainty.Planned)})
+		row{label: "strength", value: strength(p.Strength), note: "± " + number(p.Uncertainty.Planned.In(units.PercentVolume), 2)})
 	if c := p.Cost; c != nil {
 		rows = append(rows, row{label: "cost", value: c.Total + " " + c.Currency})
 	}
 	for _, k := range p.Packs {
-		rows = append(rows, row{label: packTitle(k), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: "at most; rated " + s.gauge(k.Rating)})
+		rows = append(rows, row{label: packTitle(k), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: "at most, of " + s.gauge(k.Rating)})
 	}
 	return rows
 }
@@ -423,7 +423,7 @@ func look(request []byte, input, result string, share float64, s style) (picture
 	if width == 0 {
 		width = share
 	}
-	c := plan.Curve{Title: result + " against " + input, X: strings.TrimSuffix(input+", "+unit, ", "), Y: result}
+	c := plan.Curve{Title: result + " against " + input, X: axis(input, unit)}
 	for i := range looks + 1 {
 		x := middle + width*(2*float64(i)/looks-1)
 		if _, text := value.(string); text {
@@ -444,13 +444,19 @@ func look(request []byte, input, result string, share float64, s style) (picture
 		}
 		c.Points = append(c.Points, [2]float64{x, y})
 		if i == looks/2 {
-			c.Y, c.At, c.AtName = strings.TrimSuffix(result+", "+of, ", "), &[2]float64{x, y}, "as asked"
+			c.Y, c.At, c.AtName = axis(result, of), &[2]float64{x, y}, "as asked"
 		}
 	}
 	if len(c.Points) < 2 {
 		return picture{}, fmt.Errorf("%s: no plan either side of %v", input, value)
 	}
 	return picture{Title: c.Title, SVG: plot(s.curve(c), 0)}, nil
+}
+
+// axis is the last of a path with its unit.
+func axis(path, unit string) string {
+	last := path[strings.LastIndexByte(path, '.')+1:]
+	return strings.TrimSuffix(strings.ReplaceAll(last, "_", " ")+", "+unit, ", ")
 }
 
 // resultOf is one number of the plan of a request.

@@ -73,6 +73,27 @@ func foams(p plan.Plan) []string {
 	return out
 }
 
+// otherHalf is the buffer that goes in with the second nutrient.
+func otherHalf(p plan.Plan, s style) ([]row, error) {
+	a := p.Acidity
+	if a.Buffer == nil || len(firstBuffer(a, s)) == 0 {
+		return nil, nil
+	}
+	w := *a.Buffer
+	if a.ByMeter {
+		var err error
+		w.Asked = a.Clear
+		if w.Mass, err = a.Clear.Round(p.Request.Scales.Small, units.Nearest); err != nil {
+			return nil, err
+		}
+	}
+	rows, err := scaled(p, s, []plan.Weight{w})
+	for i := range rows {
+		rows[i].value = "other half of " + rows[i].value
+	}
+	return rows, err
+}
+
 // step is the first step of a card, from one of them on, that is not done.
 func (n *now) step(c card, done []string, from string) {
 	begun := false
@@ -155,8 +176,8 @@ func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 	for i, stage := range p.Nutrient.Stages {
 		id := fmt.Sprintf("feed-%d", i+1)
 		switch {
-		case slices.Contains(done, id) || i == 0 && len(done) == 0:
-			continue
+		case slices.Contains(done, id) || i == 0 && !slices.Contains(done, "pitch"):
+			continue // the first goes in with the yeast
 		case stage.Used.Compare(last.Used) <= 0:
 			feed, err := scaled(p, s, stage.Doses)
 			if err != nil {
@@ -164,7 +185,17 @@ func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 			}
 			if len(feed) > 0 {
 				n.next = append(n.next, fmt.Sprintf("Nutrient, addition %d, if it is not in yet.", i+1))
-				n.take = append(n.take, feed...)
+				for _, r := range feed {
+					r.label = fmt.Sprintf("addition %d, %s", i+1, r.label)
+					n.take = append(n.take, r)
+				}
+			}
+			if i == 1 && p.Acidity.Halves {
+				half, err := otherHalf(p, s)
+				if err != nil {
+					return err
+				}
+				n.take, n.cautions = append(n.take, half...), append(n.cautions, foams(p)...)
 			}
 		default:
 			n.when = append(n.when, row{label: fmt.Sprintf("nutrient, addition %d", i+1), value: "gravity " + number(stage.Gravity, 4)})
@@ -184,7 +215,7 @@ func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 	n.when = append(n.when, row{label: "dry", value: "gravity " + number(st.Floor, 4), note: "and the same over several days"})
 	for _, e := range p.Schedule {
 		if e.What == "about dry" {
-			n.when = append(n.when, row{label: "perhaps", value: e.Day, note: e.Sign})
+			n.when = append(n.when, row{label: "dry about", value: e.Day, note: e.Sign})
 		}
 	}
 	return nil

@@ -185,6 +185,9 @@ function showBrief() {
     el("div", { className: r.note && r.note.length > 14 ? "wide" : "" }, el("dt", {}, r.label), el("dd", {}, r.value, r.note ? el("small", {}, r.note) : null)))));
 }
 
+// named is a path as people say it: "pack 2, co2".
+const named = path => path.replace(/s\[(\d+)\]/g, (_, i) => " " + (Number(i) + 1)).replace(/([a-zA-Z0-9])\.(?=[a-zA-Z])/g, "$1, ").replaceAll("_", " ");
+
 // showRefusal says at the field what cannot be, and offers what can.
 async function showRefusal() {
   for (const e of document.querySelectorAll("[aria-invalid]")) e.removeAttribute("aria-invalid");
@@ -193,27 +196,26 @@ async function showRefusal() {
   if (!r) return;
   let field = r.field, place = null;
   while (field && !(place = document.querySelector(`[data-path="${CSS.escape(field)}"]`))) field = field.replace(/\.?[^.[]+\]?$|\[$/, "");
-  const wording = `${r.field.replaceAll("_", " ")}: ${r.value}: ${r.allowed}`;
-  const box = () => el("div", { className: "refusal" }, el("p", {}, wording), el("div", { className: "taps" }));
-  const boxes = [box()];
-  $("brief").replaceChildren(boxes[0]);
+  const box = (...wording) => el("div", { className: "refusal" }, el("p", {}, wording.join(": ")), el("div", { className: "taps" }));
+  let at = box(named(r.field), r.value, r.allowed);
+  $("brief").replaceChildren(at);
   if (place) {
-    const at = box();
+    const above = at;
+    at = box(...(place.dataset.path === r.field ? [] : [named(r.field)]), r.value, r.allowed);
     at.id = "refused-here";
-    boxes.push(at);
     (place.closest(".field") || place).append(at);
     if (place.matches("input, select")) place.setAttribute("aria-invalid", "true");
     for (let d = place.closest("details"); d; d = d.parentElement.closest("details")) d.open = true;
-    if (place !== document.activeElement) boxes[0].lastChild.append(el("button", { type: "button", onclick: () => { at.scrollIntoView({ block: "center" }); (place.matches("input, select") ? place : place.querySelector("input, select, button")).focus(); } }, "Show the field"));
+    if (place !== document.activeElement) above.lastChild.append(el("button", { type: "button", onclick: () => { at.scrollIntoView({ block: "center" }); (place.matches("input, select") ? place : place.querySelector("input, select, button")).focus(); } }, "Show the field"));
   }
   const offers = await later("offers", requestText());
   if (mine !== turn) return;
-  for (const b of boxes) b.lastChild.append(...offers.map(o => el("button", {
+  at.lastChild.append(...offers.map(o => el("button", {
     type: "button", className: "offer", onclick: () => {
       for (const c of o.set) put(batch.request, c.path, c.value === null ? undefined : c.value);
       renderForm();
       changed();
-    } }, "Take " + o.text)));
+    } }, "Take " + (o.set.length === 1 && o.set[0].path === r.field && o.set[0].value ? o.set[0].value : named(o.text)))));
 }
 
 // ---- The form, from the request's own description.
@@ -233,7 +235,7 @@ function leaf(f, path, names) {
   }
   input.dataset.path = path;
   const hint = el("p", { className: "hint", id: key + "h" });
-  hint.textContent = f.hint || f.write || "";
+  hint.textContent = f.hint || (f.write ? "as " + f.write : "");
   if (hint.textContent) input.setAttribute("aria-describedby", hint.id);
   const back = el("button", { type: "button", className: "usual" });
   const mark = () => {
@@ -400,7 +402,8 @@ function showNow() {
   const list = batch.request.readings || [], kinds = form.find(f => f.key === "readings").of[0].of;
   if (!draft) {
     const pitched = batch.ticks.pitch;
-    draft = { after: list.length || pitched ? (pitched ? Math.round((Date.now() - pitched) / 3.6e6) + " h" : "") : "0 h", temperature: get(batch.request, "fermenter.temperature") || "" };
+    const card = list.length ? {} : { gravity: batch.blanks["measure gravity"], volume: batch.blanks["measure in the fermenter"], pH: batch.blanks["measure pH"] };
+    draft = { ...card, after: list.length || pitched ? (pitched ? Math.round((Date.now() - pitched) / 3.6e6) + " h" : "") : "0 h", temperature: get(batch.request, "fermenter.temperature") || "" };
   }
   const inputs = kinds.map(k => {
     const key = "new " + k.key, input = el("input", { id: key, value: draft[k.key] || "", placeholder: k.write || "", inputMode: k.kind === "number" ? "decimal" : "text", oninput: e => { draft[k.key] = e.target.value; } });
@@ -455,7 +458,7 @@ function draw(into, p) {
   const svg = new DOMParser().parseFromString(p.svg.replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" '), "image/svg+xml").documentElement;
   for (const e of svg.querySelectorAll("title, desc")) e.id = "p" + made + e.tagName;
   svg.setAttribute("aria-labelledby", `p${made}title p${made++}desc`);
-  into.append(el("figure", {}, el("figcaption", {}, p.title.replaceAll("_", " ")), document.importNode(svg, true)));
+  into.append(el("figure", {}, el("figcaption", {}, p.title), document.importNode(svg, true)));
 }
 
 // whys are rows with where each figure comes from, on demand.
@@ -509,6 +512,8 @@ async function look() {
   const mine = turn, which = [$("input").value, $("result").value, Number($("share").value)];
   const p = await later("look", requestText(), ...which, batch.us);
   if (mine !== turn || which[0] !== $("input").value || which[1] !== $("result").value) return;
+  const words = s => s.options[s.selectedIndex].textContent;
+  p.title = `${words($("result"))} against ${words($("input"))}`;
   $("plot").replaceChildren();
   if (p.error) $("plot").append(el("p", { className: "refusal" }, p.error)); else draw($("plot"), p);
 }
