@@ -93,18 +93,13 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	if err != nil {
 		return Acidified{}, err
 	}
-	if acid.Acid() == water.CitricAcid {
-		if out.Limits = law.Limits(j, law.CitricAcid); len(out.Limits) > 0 {
-			out.Cautions = append(out.Cautions, otherDrinks)
-		}
+	limits, passed, said, err := limited(fn, j, law.CitricAcid, "dose", out.Concentration)
+	if err != nil {
+		return Acidified{}, err
 	}
-	for _, l := range out.Limits {
-		if !l.Allows(out.Concentration) {
-			out.Passed = append(out.Passed, l)
-		}
-	}
-	if len(out.Passed) > 0 {
-		out.Cautions = append(out.Cautions, "The dose is above a limit of the law asked: "+out.Passed[0].String()+".")
+	if acid.Acid() == water.CitricAcid && len(limits) > 0 {
+		out.Limits, out.Passed = limits, passed
+		out.Cautions = append(append(out.Cautions, otherDrinks), said...)
 	}
 	return out, nil
 }
