@@ -3,6 +3,7 @@ package carbonation
 import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -36,11 +37,11 @@ type Comparison struct {
 func Compare(drink gravity.Solution, t units.Temperature, p units.AbsolutePressure) ([]Comparison, error) {
 	l, err := NewLiquid(drink)
 	if err != nil {
-		return nil, err
+		return nil, limit.Named("carbonation.Compare", err)
 	}
 	own, err := l.Content(t, p)
 	if err != nil {
-		return nil, err
+		return nil, limit.Named("carbonation.Compare", err)
 	}
 	list := []Comparison{{Method: "Henry's law in the water of the drink", Fits: "seltzer, mead, cider, any drink by its strength and extract", Content: own}}
 	add := func(method, fits string, c units.CarbonDioxideContent, err error) {

@@ -7,10 +7,12 @@ import (
 	"go/parser"
 	"go/token"
 	"io/fs"
+	"maps"
 	"os"
 	"os/exec"
 	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -34,10 +36,31 @@ var generic = map[string]string{
 	"units.Times":               "func(m units.Mass, k float64) (units.Mass, error) { return units.Times(m, k) }",
 }
 
+// What the walk does not meet, with the reason.
+var neverSeen = map[string]string{
+	"no answer: gravity.NewYield":                      "five masses that must balance",
+	"no answer: gravity.Refractometer":                 "three readings that must fit, each with a small uncertainty",
+	"no error: carbonation.Caution.MarshalText":        "always nil, for encoding",
+	"no error: carbonation.Cautions.MarshalText":       "always nil, for encoding",
+	"no error: carbonation.Verdict.MarshalText":        "always nil, for encoding",
+	"no error: gravity.Fermentation.RefractometerBrix": "a state that exists has a reading, where it is not far beyond a brewer's",
+	"no error: gravity.Gravity.AppendText":             "always nil, for encoding",
+	"no error: gravity.Gravity.MarshalText":            "always nil, for encoding",
+	"no error: units.Atmosphere.MarshalText":           "always nil, for encoding",
+	"no error: units.Budget":                           "refuses what its function refuses; those of the walk refuse nothing",
+	"no error: units.Measured.MarshalText":             "refuses only a value that is a difference below zero",
+	"no error: units.Propagate":                        "refuses what its function refuses; those of the walk refuse nothing",
+	"no error: units.Unit.MarshalText":                 "always nil, for encoding",
+	"not a number: water.Explain":                      "the deviation without a salt is +Inf, as documented, where the limits cannot be met without it",
+}
+
 // A refusal names the function that the caller wrote, whichever it is: a program calls each
 // public function and method with good and bad values, and prints what is wrong. None
 // panics and none returns NaN.
 func TestRefusalsNameTheFunctionCalled(t *testing.T) {
+	if testing.Short() {
+		t.Skip("builds a program and runs it for a quarter of a minute")
+	}
 	root, err := filepath.Abs("../..")
 	if err != nil {
 		t.Fatal(err)
@@ -57,12 +80,26 @@ func TestRefusalsNameTheFunctionCalled(t *testing.T) {
 	if err := os.WriteFile(overlay, over, 0o644); err != nil {
 		t.Fatal(err)
 	}
-	out, err := exec.Command("go", "run", "-overlay", overlay, "./testdata/walk", "x").CombinedOutput()
-	if err != nil {
+	program := filepath.Join(dir, "walk") // with a number as its argument it walks another way
+	if out, err := exec.Command("go", "build", "-overlay", overlay, "-o", program, "./testdata/walk").CombinedOutput(); err != nil {
 		t.Fatalf("%v\n%s", err, out)
 	}
-	for line := range strings.Lines(string(out)) {
-		t.Error(strings.TrimSpace(line))
+	const runs = 2
+	met := map[string]int{}
+	for seed := range runs {
+		out, err := exec.Command(program, fmt.Sprint(seed)).CombinedOutput()
+		if err != nil {
+			t.Fatalf("%v\n%s", err, out)
+		}
+		for line := range strings.Lines(string(out)) {
+			met[strings.TrimSpace(line)]++
+		}
+	}
+	for _, line := range slices.Sorted(maps.Keys(met)) {
+		rare := strings.HasPrefix(line, "no ") && met[line] < runs // another walk met it
+		if neverSeen[line] == "" && !rare {
+			t.Error(line)
+		}
 	}
 }
 

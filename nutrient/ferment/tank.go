@@ -242,10 +242,11 @@ func (f *fermenting) span(used float64) (evidence.Figure[float64], error) {
 func (f Tank) At(used units.Share) (Point, error) {
 	c, err := f.whenUsed("ferment.Tank.At", used)
 	if err != nil {
-		return Point{}, err
+		return Point{}, limit.Named("nutrient.Ferment.At", err)
 	}
 	c.like = new(water.Series)
-	return c.at(used.In(units.Percent) / 100)
+	p, err := c.at(used.In(units.Percent) / 100)
+	return p, limit.Named("nutrient.Ferment.At", err)
 }
 
 // PH returns the pH when a share of the sugar is used, with the usual acids: that of
@@ -254,9 +255,10 @@ func (f Tank) At(used units.Share) (Point, error) {
 func (f Tank) PH(used units.Share) (float64, error) {
 	c, err := f.whenUsed("ferment.Tank.PH", used)
 	if err != nil {
-		return 0, err
+		return 0, limit.Named("nutrient.Ferment.PH", err)
 	}
-	return c.pH(c.Metabolism, used.In(units.Percent)/100)
+	ph, err := c.pH(c.Metabolism, used.In(units.Percent)/100)
+	return ph, limit.Named("nutrient.Ferment.PH", err)
 }
 
 // whenUsed is the ferment, checked together with a share of its sugar.
@@ -333,14 +335,14 @@ func (f Tank) Course(steps int) (Course, error) {
 	}
 	c, err := f.checked(fn)
 	if err != nil {
-		return Course{}, err
+		return Course{}, limit.Named(fn, err)
 	}
 	c.like = new(water.Series)
 	out := Course{Points: make([]Point, 0, steps+1)}
 	for i := range steps + 1 {
 		p, err := c.at(float64(i) / float64(steps))
 		if err != nil {
-			return Course{}, err
+			return Course{}, limit.Named(fn, err)
 		}
 		out.Points = append(out.Points, p)
 	}
