@@ -46,6 +46,8 @@ var neverSeen = map[string]string{
 	"no error: gravity.Fermentation.RefractometerBrix": "a state that exists has a reading, where it is not far beyond a brewer's",
 	"no error: gravity.Gravity.AppendText":             "always nil, for encoding",
 	"no error: gravity.Gravity.MarshalText":            "always nil, for encoding",
+	"no error: gravity.Solution.Remaining":             "a share above 100 % comes of a sum alone",
+	"no error: gravity.Solution.Take":                  "a share above 100 % comes of a sum alone",
 	"no error: units.Atmosphere.MarshalText":           "always nil, for encoding",
 	"no error: units.Budget":                           "refuses what its function refuses; those of the walk refuse nothing",
 	"no error: units.Measured.MarshalText":             "refuses only a value that is a difference below zero",

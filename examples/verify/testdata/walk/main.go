@@ -23,7 +23,7 @@ type entry struct {
 }
 
 const (
-	rounds = 60
+	rounds = 50
 	calls  = 8   // of a function in a round
 	tries  = 150 // of a function that has not answered yet
 	kept   = 60  // values of a type
