@@ -36,7 +36,9 @@ func (q Quantity[D, E]) written(fn string, b []byte) ([]byte, error) {
 }
 
 // MarshalText is [Quantity.AppendText]. It serves JSON and the flag package.
-func (q Quantity[D, E]) MarshalText() ([]byte, error) { return q.written("units.Quantity.MarshalText", nil) }
+func (q Quantity[D, E]) MarshalText() ([]byte, error) {
+	return q.written("units.Quantity.MarshalText", nil)
+}
 
 // Format lets package fmt print q: %v and %s are [Quantity.String]; %f, %e and %g print
 // the number in the base unit with the width and precision asked for, and the unit:
