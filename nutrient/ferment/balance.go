@@ -164,7 +164,7 @@ func (b Balance) Yield(extract units.Mass) (gravity.Yield, error) {
 	inversion := (h - g) / g
 	// What nutrients bring to the yeast, and the little water that is made, go with it.
 	y, err := gravity.NewYield(ethanol, co2, 1+inversion-ethanol-co2-residue, residue, inversion)
-	return y, limit.Named("nutrient.Balance.Yield", err)
+	return y, limit.Named("ferment.Balance.Yield", err)
 }
 
 // Ledger is what enters or leaves a ferment: moles of each element and of charge, and

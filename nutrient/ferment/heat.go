@@ -111,7 +111,7 @@ const heatCapacity = 4.0 // kJ/L/K
 func (h HeatRate) CoolingPower(extract units.Mass, in time.Duration) (units.Power, error) {
 	heat, err := h.Of(extract)
 	if err != nil {
-		return units.Power{}, limit.Named("nutrient.HeatRate.CoolingPower", err)
+		return units.Power{}, limit.Named("ferment.HeatRate.CoolingPower", err)
 	}
 	if err := limit.Check("ferment.HeatRate.CoolingPower", "time", in.Hours(), "h", 1.0/60, 8766, "a ferment"); err != nil {
 		return units.Power{}, err

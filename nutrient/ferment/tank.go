@@ -242,11 +242,11 @@ func (f *fermenting) span(used float64) (evidence.Figure[float64], error) {
 func (f Tank) At(used units.Share) (Point, error) {
 	c, err := f.whenUsed("ferment.Tank.At", used)
 	if err != nil {
-		return Point{}, limit.Named("nutrient.Ferment.At", err)
+		return Point{}, limit.Named("ferment.Tank.At", err)
 	}
 	c.like = new(water.Series)
 	p, err := c.at(used.In(units.Percent) / 100)
-	return p, limit.Named("nutrient.Ferment.At", err)
+	return p, limit.Named("ferment.Tank.At", err)
 }
 
 // PH returns the pH when a share of the sugar is used, with the usual acids: that of
@@ -255,10 +255,10 @@ func (f Tank) At(used units.Share) (Point, error) {
 func (f Tank) PH(used units.Share) (float64, error) {
 	c, err := f.whenUsed("ferment.Tank.PH", used)
 	if err != nil {
-		return 0, limit.Named("nutrient.Ferment.PH", err)
+		return 0, limit.Named("ferment.Tank.PH", err)
 	}
 	ph, err := c.pH(c.Metabolism, used.In(units.Percent)/100)
-	return ph, limit.Named("nutrient.Ferment.PH", err)
+	return ph, limit.Named("ferment.Tank.PH", err)
 }
 
 // whenUsed is the ferment, checked together with a share of its sugar.

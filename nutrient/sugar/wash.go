@@ -139,7 +139,7 @@ func (f Fermentable) AddTo(s gravity.Solution, m units.Mass) (gravity.Solution, 
 			s, err = s.AddExtract(p.kind, amount.Kilograms(kg*p.part))
 		}
 	}
-	return s, limit.Named("nutrient.Fermentable.AddTo", err)
+	return s, limit.Named("sugar.Fermentable.AddTo", err)
 }
 
 // For returns the fermentable and the water that end at a strength. The volume follows
