@@ -23,7 +23,7 @@ const module = "example.org/zymase"
 var generic = map[string]string{
 	"units.At":                  "func(x units.Trial, m *units.MeasuredMass) units.Mass { return units.At(x, m) }",
 	"units.Budget":              "func(f func(units.Trial) (units.Mass, error), in ...units.Input) ([]units.Mass, error) { return units.Budget(f, in...) }",
-	"units.CrossCheck":          "func(c ...units.StrengthClaim) (units.MeasuredStrength, any, error) { m, v, err := units.CrossCheck(c...); return m, v, err }",
+	"units.CrossCheck":          "func(c ...units.MeasuredMass) (units.MeasuredMass, []float64, error) { return units.CrossCheck(c...) }",
 	"units.Limited":             "func(v units.Temperature, u units.TemperatureDifference) (units.MeasuredTemperature, error) { return units.Limited(v, u) }",
 	"units.Measure":             "func(v units.Temperature, u units.TemperatureDifference) (units.MeasuredTemperature, error) { return units.Measure(v, u) }",
 	"units.Parse":               "units.Parse[units.Temperature]",
@@ -33,7 +33,8 @@ var generic = map[string]string{
 	"units.Ratio":               "func(a, b units.Mass) (float64, error) { return units.Ratio(a, b) }",
 	"units.Read":                "func(v units.Temperature, u units.TemperatureDifference) (units.MeasuredTemperature, error) { return units.Read(v, u) }",
 	"units.Simulate":            "func(f func(units.Trial) (units.Mass, error), n int, seed uint64, in ...units.Input) (units.MeasuredMass, int, error) { return units.Simulate(f, n, seed, in...) }",
-	"units.Times":               "func(m units.Mass, k float64) (units.Mass, error) { return units.Times(m, k) }",
+	"units.Times":               "func(m units.Mass) units.Mass { return units.Times(m, 2) }",
+	"units.TryTimes":            "func(m units.Mass, k float64) (units.Mass, error) { return units.TryTimes(m, k) }",
 }
 
 // What the walk does not meet, with the reason.
@@ -53,6 +54,10 @@ var neverSeen = map[string]string{
 	"no error: units.Measured.MarshalText":             "refuses only a value that is a difference below zero",
 	"no error: units.Propagate":                        "refuses what its function refuses; those of the walk refuse nothing",
 	"no error: units.Unit.MarshalText":                 "always nil, for encoding",
+	"no answer: kinetics.Forecast.UnmarshalJSON":       "the texts of the walk are none of a forecast",
+	"no error: kinetics.Fit.When":                      "a forecast leaves room for any share within 90 days",
+	"no error: kinetics.Pace.When":                     "a pace that NewPace makes nearly always ends",
+	"not a number: mash.Exactly":                       "a figure as given; what takes it refuses it",
 	"not a number: water.Explain":                      "the deviation without a salt is +Inf, as documented, where the limits cannot be met without it",
 }
 

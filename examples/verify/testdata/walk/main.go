@@ -157,7 +157,9 @@ func (w *walker) keep(v reflect.Value) {
 	}
 	held := w.pool[v.Type()]
 	if name, ok := v.Interface().(fmt.Stringer); ok && len(held) < 40 && v.Kind() != reflect.Pointer {
-		w.texts = append(w.texts, name.String())
+		if s := name.String(); !strings.Contains(s, "NaN") && !strings.Contains(s, "Inf") {
+			w.texts = append(w.texts, s)
+		}
 	}
 	if len(held) < kept {
 		w.pool[v.Type()] = append(held, v)
