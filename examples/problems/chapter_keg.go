@@ -97,7 +97,7 @@ func sparklingWine() Problem {
 			c := must(carbonation.WineContent(units.Bar.Of(3), units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
 			w.Step("%s, %s.", c.Text(units.GramCO2PerLitre, 4), carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
 			back := must(carbonation.WinePressure(c, units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
-			w.Step("Turned round it needs %s again.", back.Text(units.Bar, 3))
+			w.Step("The other way round it needs %s again.", back.Text(units.Bar, 3))
 			w.Answer("content", c.In(units.GramCO2PerLitre), 4, "g/L", 4.2065, 0.00006)
 		},
 	}
@@ -156,7 +156,7 @@ func blendOfGases() Problem {
 			blend := must(carbonation.MixedGasPressure(drink, units.Celsius.Of(4), c, units.Percent.Of(60)))
 			w.Step("Pure CO2 %s, the blend %s.", pure.Text(units.Kilopascal, 1), blend.Text(units.Kilopascal, 1))
 			share := must(carbonation.BlendFor(drink, units.Celsius.Of(4), c, blend))
-			w.Step("Turned round, that pressure asks for %s of CO2.", share.Text(units.Percent, 1))
+			w.Step("The other way round, that pressure asks for %s of CO2.", share.Text(units.Percent, 1))
 			w.Answer("blend", blend.In(units.Kilopascal), 0, "kPa", 350.2, 2.5)
 		},
 	}
