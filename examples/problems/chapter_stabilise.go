@@ -129,8 +129,8 @@ func sweetWithoutSugar() Problem {
 
 func sugarThatWakes() Problem {
 	return Problem{
-		Title:  "Sugar in the bottle that may wake",
-		Ask:    "A dry drink of 4.6 % vol is sweetened to 20 g/L of sucrose. How much CO2 would that make if yeast woke?",
+		Title:  "Sugar in the bottle that could referment",
+		Ask:    "A dry drink of 4.6 % vol is sweetened to 20 g/L of sucrose. How much CO2 would that make if yeast started again?",
 		Given:  []string{"20 g/L of sucrose in the sweetened drink"},
 		Source: Source{ByHand, "20 × 0.51428 = 10.29 g/L, 5.2 volumes on top of what the bottle holds: a warning takes all of it as gas and ethanol. (By the yield of a sugar wash, with yeast that grows, 20 × 0.47156 = 9.4.)"},
 		Work: func(w *Working) {

@@ -91,7 +91,7 @@ func SorbateFor(sorbate units.MassConcentration, pH float64, v units.Volume, j l
 	const fn = "finish.SorbateFor"
 	part, err := Undissociated(pH)
 	if err != nil {
-		return SorbateDose{}, err
+		return SorbateDose{}, limit.Named(fn, err)
 	}
 	acid := sorbate.In(units.MilligramPerLitre) * SorbicAcidShare().In(units.Fraction)
 	if err := limit.Check(fn, "sorbic acid", acid, "mg/L", 0, 1600, "solubility at 20 °C, Dharmadhikari: Sorbic acid"); err != nil {
