@@ -23,14 +23,14 @@ func (f Tank) Course(steps int) (Course, error) {
 	}
 	c, err := f.checked(fn)
 	if err != nil {
-		return Course{}, err
+		return Course{}, limit.Named(fn, err)
 	}
 	c.like = new(water.Series)
 	out := Course{Points: make([]Point, 0, steps+1)}
 	for i := range steps + 1 {
 		p, err := c.at(float64(i) / float64(steps))
 		if err != nil {
-			return Course{}, err
+			return Course{}, limit.Named(fn, err)
 		}
 		out.Points = append(out.Points, p)
 	}

@@ -42,10 +42,11 @@ type Point struct {
 func (f Tank) At(used units.Share) (Point, error) {
 	c, err := f.whenUsed("ferment.Tank.At", used)
 	if err != nil {
-		return Point{}, err
+		return Point{}, limit.Named("ferment.Tank.At", err)
 	}
 	c.like = new(water.Series)
-	return c.at(used.In(units.Percent) / 100)
+	p, err := c.at(used.In(units.Percent) / 100)
+	return p, limit.Named("ferment.Tank.At", err)
 }
 
 // PH returns the pH when a share of the sugar is used, with the usual acids: that of
@@ -54,9 +55,10 @@ func (f Tank) At(used units.Share) (Point, error) {
 func (f Tank) PH(used units.Share) (float64, error) {
 	c, err := f.whenUsed("ferment.Tank.PH", used)
 	if err != nil {
-		return 0, err
+		return 0, limit.Named("ferment.Tank.PH", err)
 	}
-	return c.pH(c.Metabolism, used.In(units.Percent)/100)
+	ph, err := c.pH(c.Metabolism, used.In(units.Percent)/100)
+	return ph, limit.Named("ferment.Tank.PH", err)
 }
 
 // whenUsed is the ferment, checked together with a share of its sugar.
