@@ -185,7 +185,7 @@ func ExampleHardnessBetween() {
 		Limits:  []water.Limit{water.HardnessBetween(cc(50), cc(100)), water.ResidualAlkalinityBetween(cc(0), cc(50))},
 	})
 	fmt.Println(err)
-	// Output: water.Salter.Solve: hardness cannot be met: the water has 33.21 mg/L as CaCO3, at least 50 wanted, and the salts at hand bring it to 33.21 at most
+	// Output: water.Solve: hardness cannot be met: the water has 33.21 mg/L as CaCO3, at least 50 wanted, and the salts at hand bring it to 33.21 at most
 }
 
 func ExampleReport_Profile() {

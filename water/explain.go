@@ -38,8 +38,8 @@ func Explain(r Request) (Explanation, error) {
 	if err != nil {
 		return Explanation{}, limit.Named("water.Explain", err)
 	}
-	if err := s.Solve(r.Water, r.Volume); err != nil {
-		return Explanation{}, limit.Named("water.Explain", err)
+	if err := s.solve("water.Explain", r.Water, r.Volume); err != nil {
+		return Explanation{}, err
 	}
 	out := Explanation{Binding: s.binding()}
 	if out.Recipe, err = r.recipe(s.AppendDoses(nil)); err != nil {

@@ -182,7 +182,7 @@ func (l *lattice) triangle() {
 
 // search walks the lattice, and where that does not end the ellipsoid of [reduced]. The error is an [*UnreachableError] where no multiple
 // meets the limits.
-func (l *lattice) search() error {
+func (l *lattice) search(fn string) error {
 	l.value = inf
 	l.round()
 	l.narrow()
@@ -195,7 +195,7 @@ func (l *lattice) search() error {
 		if l.tied {
 			reason = "no multiples of the step that meet it were found"
 		}
-		return &UnreachableError{Limit: "the set of limits", Reason: reason, Err: errNoMultiple}
+		return &UnreachableError{Func: fn, Limit: "the set of limits", Reason: reason, Err: errNoMultiple}
 	}
 	return nil
 }

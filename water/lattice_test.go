@@ -103,7 +103,7 @@ func TestLatticeFloor(t *testing.T) {
 		t.Errorf("%+v", w)
 	}
 	l := latticeOf(t, q, 0.05)
-	_ = l.search()
+	_ = l.search("test")
 	near(t, "least of the limit", l.restLimit[1], l.limits[0]*l.most[0], 1e-12)
 	// Ten litres hold no multiple of 30 g between 20 and 22 mg/L.
 	q.Limits = []Limit{AtLeast(Chloride, mgL(20)), AtMost(Chloride, mgL(22))}

@@ -226,7 +226,10 @@ func (s *Salter) prepare() {
 //     Lemke, Management Science 11 (1965) 681); ties by the vertices of the optimal
 //     face.
 func (s *Salter) Solve(water Profile, volume units.Volume) error {
-	const fn = "water.Salter.Solve"
+	return s.solve("water.Salter.Solve", water, volume)
+}
+
+func (s *Salter) solve(fn string, water Profile, volume units.Volume) error {
 	if s.qp == nil {
 		return &units.RangeError{Func: fn, Quantity: "targets", Min: 1, Max: mostTargets, Source: "a Salter of NewSalter"}
 	}
@@ -280,7 +283,7 @@ func (s *Salter) Solve(water Profile, volume units.Volume) error {
 		at++
 	}
 	if err := q.Solve(); err != nil {
-		return s.unreachable(water, err)
+		return s.unreachable(fn, water, err)
 	}
 	s.choose(size)
 	return nil
@@ -299,14 +302,15 @@ func (s *Salter) AppendDoses(doses []material.Dose) []material.Dose {
 
 // UnreachableError reports limits that no doses of the salts at hand can meet.
 type UnreachableError struct {
+	Func   string // the function as a caller writes it, "water.Solve"
 	Limit  string // the limit that stays broken, "hardness"
 	Reason string
 	Err    error
 }
 
-// Error reads: `water.Salter.Solve: hardness cannot be met: …`.
+// Error reads: `water.Solve: hardness cannot be met: …`.
 func (e *UnreachableError) Error() string {
-	return fmt.Sprintf("water.Salter.Solve: %s cannot be met: %s", e.Limit, e.Reason)
+	return fmt.Sprintf("%s: %s cannot be met: %s", e.Func, e.Limit, e.Reason)
 }
 
 // Unwrap returns the error of the solver.

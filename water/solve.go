@@ -40,8 +40,8 @@ func Solve(r Request) (Recipe, error) {
 	if err != nil {
 		return Recipe{}, limit.Named("water.Solve", err)
 	}
-	if err := s.Solve(r.Water, r.Volume); err != nil {
-		return Recipe{}, limit.Named("water.Solve", err)
+	if err := s.solve("water.Solve", r.Water, r.Volume); err != nil {
+		return Recipe{}, err
 	}
 	out, err := r.recipe(s.AppendDoses(nil))
 	return out, limit.Named("water.Solve", err)

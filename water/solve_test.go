@@ -182,10 +182,15 @@ func TestSolveRefuses(t *testing.T) {
 		"hardness":            {HardnessBetween(caco3(10), caco3(20))},
 		"residual alkalinity": {ResidualAlkalinityBetween(caco3(0), caco3(20))},
 	} {
-		_, err := Solve(Request{hard, litres(1), gyp, aim, limits})
-		var ue *UnreachableError
-		if !errors.As(err, &ue) || ue.Limit != name || ue.Unwrap() == nil || ue.Error() == "" {
-			t.Errorf("%s: %v", name, err)
+		r := Request{hard, litres(1), gyp, aim, limits}
+		_, solve := Solve(r)
+		_, steps := SolveSteps(r, exactGrams(t, "1 g"))
+		_, explain := Explain(r)
+		for fn, err := range map[string]error{"water.Solve": solve, "water.SolveSteps": steps, "water.Explain": explain} {
+			ue, ok := errors.AsType[*UnreachableError](err)
+			if !ok || ue.Func != fn || ue.Limit != name || ue.Unwrap() == nil || !strings.HasPrefix(ue.Error(), fn+": "+name+" cannot be met: ") {
+				t.Errorf("%s, %s: %v", fn, name, err)
+			}
 		}
 	}
 }

@@ -47,12 +47,12 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 	if err != nil {
 		return Weighed{}, limit.Named("water.SolveSteps", err)
 	}
-	if err := s.Solve(r.Water, r.Volume); err != nil {
-		return Weighed{}, limit.Named("water.SolveSteps", err)
+	if err := s.solve(fn, r.Water, r.Volume); err != nil {
+		return Weighed{}, err
 	}
 	l := newLattice(s, g)
-	if err := l.search(); err != nil {
-		return Weighed{}, limit.Named("water.SolveSteps", err)
+	if err := l.search(fn); err != nil {
+		return Weighed{}, err
 	}
 	var doses []material.Dose
 	out := Weighed{Step: step, Bound: math.Sqrt(l.floor), Nodes: l.nodes}

@@ -10,9 +10,9 @@ import (
 
 // unreachable names a limit that no salt at hand can bring the water to: the first
 // that stays broken by itself, else the whole set.
-func (s *Salter) unreachable(water Profile, err error) error {
+func (s *Salter) unreachable(fn string, water Profile, err error) error {
 	if !errors.Is(err, numeric.ErrInfeasible) {
-		return &UnreachableError{Limit: "the optimum", Reason: "the solver did not end", Err: err}
+		return &UnreachableError{Func: fn, Limit: "the optimum", Reason: "the solver did not end", Err: err}
 	}
 	for _, h := range s.held {
 		l := &s.limits[h.limit]
@@ -22,13 +22,13 @@ func (s *Salter) unreachable(water Profile, err error) error {
 			most, least = s.reach(j, c, most, least)
 		}
 		if !h.floor() && least > l.high {
-			return &UnreachableError{l.name, fmt.Sprintf("the water has %.4g %s, at most %.4g allowed, and no salt at hand takes it away", have, l.unit, l.high), err}
+			return &UnreachableError{fn, l.name, fmt.Sprintf("the water has %.4g %s, at most %.4g allowed, and no salt at hand takes it away", have, l.unit, l.high), err}
 		}
 		if h.floor() && most < l.low {
-			return &UnreachableError{l.name, fmt.Sprintf("the water has %.4g %s, at least %.4g wanted, and the salts at hand bring it to %.4g at most", have, l.unit, l.low, most), err}
+			return &UnreachableError{fn, l.name, fmt.Sprintf("the water has %.4g %s, at least %.4g wanted, and the salts at hand bring it to %.4g at most", have, l.unit, l.low, most), err}
 		}
 	}
-	return &UnreachableError{"the set of limits", "each can be met by itself, but not all together with the salts at hand", err}
+	return &UnreachableError{fn, "the set of limits", "each can be met by itself, but not all together with the salts at hand", err}
 }
 
 func (s *Salter) reach(j int, c, most, least float64) (float64, float64) {
