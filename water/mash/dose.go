@@ -23,7 +23,7 @@ type Dose struct {
 
 // What whoever doses must know.
 const (
-	Acid    caution.Caution = "acid: Concentrated acid burns: goggles, gloves, and the acid into the water, never water into the acid; food grade only."
+	Acid    caution.Caution = "acid: Concentrated acid burns: goggles, gloves, and the acid into the liquid, never the liquid into the acid; food grade only."
 	Measure caution.Caution = "measure: A mash is not known this well: add half, stir, measure a cooled sample, then the rest."
 	Slow    caution.Caution = "slow: Chalk hardly dissolves in a mash without CO2: much of it stays powder."
 )

@@ -63,7 +63,7 @@ func ExampleMash_WithAcid() {
 	}
 	// Output:
 	// 5.4 g (3.1 g to 7.7 g) of lactic acid
-	// Concentrated acid burns: goggles, gloves, and the acid into the water, never water into the acid; food grade only.
+	// Concentrated acid burns: goggles, gloves, and the acid into the liquid, never the liquid into the acid; food grade only.
 	// A mash is not known this well: add half, stir, measure a cooled sample, then the rest.
 }
 

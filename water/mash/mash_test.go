@@ -92,8 +92,8 @@ func TestBandByHand(t *testing.T) {
 func TestDoses(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		class := rapid.SampledFrom([]Class{Pale, Pilsner}).Draw(t, "base")
-		m := Mash{[]Malt{class.Malt(kg(rapid.Float64Range(2, 6).Draw(t, "base mass")))},
-			liquor(t, rapid.Float64Range(0, 250).Draw(t, "alkalinity"), rapid.Float64Range(0, 120).Draw(t, "calcium"), rapid.Float64Range(0, 30).Draw(t, "magnesium")), litres(15)}
+		m := Mash{[]Malt{class.Malt(kg(rapid.Float64Range(3, 6).Draw(t, "base mass")))},
+			liquor(t, rapid.Float64Range(0, 200).Draw(t, "alkalinity"), rapid.Float64Range(0, 120).Draw(t, "calcium"), rapid.Float64Range(0, 30).Draw(t, "magnesium")), litres(15)}
 		if rapid.Bool().Draw(t, "dark") {
 			m.Malts = append(m.Malts, rapid.SampledFrom(Classes()[2:]).Draw(t, "class").Malt(kg(rapid.Float64Range(0.1, 0.5).Draw(t, "dark mass"))))
 		}

@@ -10,8 +10,8 @@ import (
 
 // Drink is a juice, must, wine or any other still drink as its acidity sees it: what is
 // dissolved in it, and its strength. Its CO2 is driven out, as for a titration; below pH 4
-// CO2 moves the pH by less than 0.01. Drinks compare with ==; the zero value is none, and
-// its methods refuse or return zero.
+// CO2 moves the pH by less than 0.01. Drinks compare with ==; the zero value is no
+// drink: its pH is 0.
 type Drink struct {
 	water    water.Profile // ions and alkalinity; its pH is not known
 	strength float64       // % vol
