@@ -180,6 +180,10 @@ func TestRefusals(t *testing.T) {
 		return m
 	}
 	one := func(_ any, err error) error { return err }
+	sea, err := water.NewProfile(units.Celsius.Of(12), units.CalciumCarbonate{}, water.Sodium.At(units.GramPerLitre.Of(15)), water.Chloride.At(units.GramPerLitre.Of(23)))
+	if err != nil {
+		t.Fatal(err)
+	}
 	for name, err := range map[string]error{
 		"no malt":      one(with(func(m *Mash) { m.Malts = nil }).PH()),
 		"mass":         one(with(func(m *Mash) { m.Malts[0].Mass = units.Mass{} }).PH()),
@@ -193,6 +197,12 @@ func TestRefusals(t *testing.T) {
 		"too high":     one(with(func(m *Mash) { m.Water = liquor(t, 1000, 0, 0) }).PH()),
 		"too low":      one(with(func(m *Mash) { m.Malts[0].PH = Exactly(4.0, 0); m.Water = liquor(t, 0, 500, 0) }).PH()),
 		"rivals":       one(with(func(m *Mash) { m.Malts = nil }).Rivals()),
+		"salty":        one(with(func(m *Mash) { m.Water = sea }).PH()),
+		"salty dose":   one(with(func(m *Mash) { m.Water = sea }).WithAcid(water.LacticAcid, 5.4)),
+		"rivals of it": one(with(func(m *Mash) { m.Water = sea }).Rivals()),
+		"much at an end": one(with(func(m *Mash) {
+			m.Malts[0].Buffer, m.Volume = Figure{60, 50, 150}, litres(4)
+		}).WithAcid(water.LacticAcid, 4.2)),
 		"aim":          one(good.WithAcid(water.LacticAcid, 3.9)),
 		"aim is up":    one(good.WithAcid(water.LacticAcid, 6.5)),
 		"aim is down":  one(good.WithBase(material.BakingSoda(), 5.0)),

@@ -1,6 +1,8 @@
 package must
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
@@ -42,12 +44,11 @@ func newDrink(fn string, p water.Profile, strength units.StrengthByVolume) (Drin
 		return Drink{}, err
 	}
 	e, err := p.Under(units.AbsolutePressure{})
-	if err != nil {
+	still, also := p.AtTemperature(p.Temperature()) // the pH of the water is not that of the drink
+	if err := cmp.Or(err, also); err != nil {
 		return Drink{}, limit.Named(fn, err)
 	}
-	if d.water, err = p.AtTemperature(p.Temperature()); err != nil { // the pH of the water is not that of the drink
-		return Drink{}, limit.Named(fn, err)
-	}
+	d.water = still
 	d.ph = e.PH() + shift(d.strength)
 	d.capacity = e.BufferCapacity().In(units.MilliequivalentPerLitre)
 	return d, nil

@@ -167,13 +167,8 @@ func TestSecondSolver(t *testing.T) {
 func TestEthanol(t *testing.T) {
 	kcl := []water.Content{water.Chloride.At(milligrams(50 * 35.45))}
 	for _, r := range []struct{ strength, ph float64 }{{0, 3.82}, {12, 3.99}} {
-		p := salted(t, 0, 55, map[water.Ion]float64{water.Lactate: 10}, kcl...).Water()
 		// 50 mmol/L of the potassium belong to the chloride.
-		p, err := moved("", p, -50, nil)
-		if err != nil {
-			t.Fatal(err)
-		}
-		d, err := New(p, percent(r.strength))
+		d, err := salted(t, r.strength, 55, map[water.Ion]float64{water.Lactate: 10}, kcl...).moved("", -50, nil)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -309,6 +304,7 @@ func TestRefusals(t *testing.T) {
 		"fruit acid":     one(Grape.FromAcidity(milligrams(7000), water.Titration{End: 7, As: 99})),
 		"fruit end":      one(Grape.FromAcidity(milligrams(7000), water.Titration{End: 3, As: water.TartaricAcid})),
 		"acidity of":     one(d.Acidity(water.Titration{End: 7, As: 99})),
+		"curve salty":    one(salted(t, 0, 5, map[water.Ion]float64{water.Citrate: 150}).Titrate(9, 3)),
 		"curve down":     one(d.Titrate(3, 10)),
 		"curve up":       one(d.Titrate(10.5, 10)),
 		"one point":      one(d.Titrate(7, 1)),
