@@ -43,9 +43,9 @@ func ExampleMash_PH() {
 
 // The same mash with the malt measured: a sample mashed in distilled water, and another with a
 // known dose of acid.
-func ExampleExactly() {
+func ExampleAbout() {
 	m := paleAle()
-	m.Malts[0].PH, m.Malts[0].Buffer = mash.Exactly(5.74, 0.03), mash.Exactly(33, 3)
+	m.Malts[0].PH, m.Malts[0].Buffer = mash.About(5.74, 0.03), mash.About(33, 3)
 	e, err := m.PH()
 	fmt.Println("pH", e, err)
 	// Output:

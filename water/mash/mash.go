@@ -35,8 +35,8 @@ type Part struct {
 
 // PH returns the pH of the mash.
 //
-// Errors are a [*units.RangeError]: no malt; a mass from 0.001 to 100,000 kg; a volume from 1 to 20 L
-// for each kilogram; a pH of a malt outside 3.5 to 7, a buffering outside 5 to 150
+// Errors are a [*units.RangeError]: no malt; a mass outside 0.001 to 100,000 kg; a volume outside 1 to 20
+// L for each kilogram; a pH of a malt outside 3.5 to 7, a buffering outside 5 to 150
 // mEq/(kg pH), a band that does not hold its value; a pH that comes out below 4 or above 7; and those of
 // [water.Profile.AlkalinityAt].
 //
@@ -46,7 +46,7 @@ type Part struct {
 //     for 3.5 of calcium and 7 of magnesium (Monatsschr. Brau. 6 (1953) 49).
 //   - Uncertainty: the band. Its parts are moved to their ends one at a time and added by their
 //     squares: pH and buffering of each malt; the divisors from 2 to 7 and from 4 to 14
-//     (chosen: W. Barth and R. Zaman, J. Am. Soc. Brew. Chem. 73 (2015) 238, found that Kolbach's must be
+//     (chosen: Barth and Zaman, J. Am. Soc. Brew. Chem. 2015-0621-01, found that Kolbach's must be
 //     modified for a mash, and their figures were not read; four mashes of Taylor 1990 give 2 to
 //     5 at 3 L and 30 mEq to the kilogram); the CO2 of the alkalinity, all lost (taken) or
 //     all kept. Not in it: further terms of a titration, salts that do not dissolve, a pH meter.

@@ -25,7 +25,7 @@ type Rival struct {
 // Errors are those of [Mash.PH].
 //
 //   - Source: P. Kolbach, Monatsschr. Brau. 6 (1953) 49, the slope recalled from memory;
-//     W. Barth and R. Zaman, J. Am. Soc. Brew. Chem. 73 (2015) 238, abstract.
+//     Barth and Zaman, J. Am. Soc. Brew. Chem. 2015-0621-01, abstract.
 func (m Mash) Rivals() ([]Rival, error) {
 	const fn = "mash.Mash.Rivals"
 	s, err := m.prepare(fn)
