@@ -22,7 +22,7 @@ func mustChapter() Chapter {
 
 // measuredMalt is a malt of which both figures were measured.
 func measuredMalt(kg units.Mass, ph, buffer float64) mash.Malt {
-	return mash.Malt{Name: "malt", Mass: kg, PH: mash.Exactly(ph, 0.03), Buffer: mash.Exactly(buffer, 3)}
+	return mash.Malt{Name: "malt", Mass: kg, PH: mash.About(ph, 0.03), Buffer: mash.About(buffer, 3)}
 }
 
 func twoMaltsMeet() Problem {

@@ -19,7 +19,8 @@
 //
 // No set of measured mashes could be read to try a prediction on, so every figure carries
 // a band, and the widest part of it is the malt: two figures measured on the lot at hand,
-// its pH in distilled water and its buffering, take most of it away. Measure the mash.
+// its pH in distilled water and its buffering, take a good part of it away; what calcium does
+// is the next. Measure the mash.
 //
 // # Left out
 //

@@ -1,6 +1,7 @@
 package mash
 
 import (
+	"errors"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -23,7 +24,7 @@ type Dose struct {
 
 // What whoever doses must know.
 const (
-	Acid    caution.Caution = "acid: Concentrated acid burns: goggles, gloves, and the acid into the water, never water into the acid; food grade only."
+	Acid    caution.Caution = "acid: Concentrated acid burns: goggles, gloves, and the acid into the liquid, never the liquid into the acid; food grade only."
 	Measure caution.Caution = "measure: A mash is not known this well: add half, stir, measure a cooled sample, then the rest."
 	Slow    caution.Caution = "slow: Chalk hardly dissolves in a mash without CO2: much of it stays powder."
 )
@@ -75,37 +76,23 @@ func (m Mash) dose(fn string, ph, up, gram float64, add func(water.Profile, floa
 	if err != nil {
 		return Dose{}, err
 	}
-	var after water.Profile
-	var failed error
-	over := func(x float64) float64 {
+	var after, dosed water.Profile // dosed: with the value, which is found first
+	found := false
+	over := func(x float64) (float64, error) {
 		var err error
-		if after, err = add(s.water, x); err == nil {
-			var lacks float64
-			if lacks, err = s.lacking(after, ph); err == nil {
-				return -up * lacks
-			}
+		if after, err = add(s.water, x); err != nil {
+			return 0, limit.Named(fn, err)
 		}
-		failed = limit.Named(fn, err)
-		return math.NaN()
+		lacks, err := s.lacking(after, ph)
+		return -up * lacks, err
 	}
 	find := func() (float64, error) {
-		here := over(0)
-		if failed != nil || here >= 0 {
-			return 0, failed // nothing to do with the unknowns as they are
+		x, err := numeric.Rising(over, 1, 2, mostDose, 1e-9)
+		if !found {
+			dosed, found = after, true
 		}
-		high := 1.0
-		for failed == nil && over(high) < 0 {
-			if high >= mostDose {
-				return 0, limit.Check(fn, "dose", 2*high, "mmol/L", 0, mostDose, "a mash")
-			}
-			high = min(2*high, mostDose)
-		}
-		if failed != nil {
-			return 0, failed
-		}
-		x, err := numeric.Root(over, 0, high, 1e-9)
-		if failed != nil {
-			err = failed
+		if errors.Is(err, numeric.ErrBracket) {
+			err = limit.Check(fn, "dose", math.Nextafter(mostDose, 2*mostDose), "mmol/L", 0, mostDose, "a mash")
 		}
 		return x * gram * s.litres, err
 	}
@@ -124,9 +111,6 @@ func (m Mash) dose(fn string, ph, up, gram float64, add func(water.Profile, floa
 	if err != nil {
 		return Dose{}, err
 	}
-	if over(e.Value / gram / s.litres); failed != nil {
-		return Dose{}, failed
-	}
 	mass := func(g float64) units.Mass { return units.Gram.Of(checked.Number(max(0, g))) }
-	return Dose{Mass: mass(e.Value), Low: mass(e.Low), High: mass(e.High), Parts: e.Parts, Water: after, Cautions: said}, nil
+	return Dose{Mass: mass(e.Value), Low: mass(e.Low), High: mass(e.High), Parts: e.Parts, Water: dosed, Cautions: said}, nil
 }

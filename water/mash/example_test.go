@@ -43,9 +43,9 @@ func ExampleMash_PH() {
 
 // The same mash with the malt measured: a sample mashed in distilled water, and another with a
 // known dose of acid.
-func ExampleExactly() {
+func ExampleAbout() {
 	m := paleAle()
-	m.Malts[0].PH, m.Malts[0].Buffer = mash.Exactly(5.74, 0.03), mash.Exactly(33, 3)
+	m.Malts[0].PH, m.Malts[0].Buffer = mash.About(5.74, 0.03), mash.About(33, 3)
 	e, err := m.PH()
 	fmt.Println("pH", e, err)
 	// Output:
@@ -63,7 +63,7 @@ func ExampleMash_WithAcid() {
 	}
 	// Output:
 	// 5.4 g (3.1 g to 7.7 g) of lactic acid
-	// Concentrated acid burns: goggles, gloves, and the acid into the water, never water into the acid; food grade only.
+	// Concentrated acid burns: goggles, gloves, and the acid into the liquid, never the liquid into the acid; food grade only.
 	// A mash is not known this well: add half, stir, measure a cooled sample, then the rest.
 }
 

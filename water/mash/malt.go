@@ -12,8 +12,8 @@ import (
 // Figure is a value with its band.
 type Figure struct{ Value, Low, High float64 }
 
-// Exactly is a figure whose band is half on either side: Exactly(5.72, 0.03) is 5.69 to 5.75.
-func Exactly(value, half float64) Figure { return Figure{value, value - half, value + half} }
+// About is a figure whose band is half on either side: About(5.72, 0.03) is 5.69 to 5.75.
+func About(value, half float64) Figure { return Figure{value, value - half, value + half} }
 
 // String reads "5.52 (5.31 to 5.70)".
 func (f Figure) String() string { return fmt.Sprintf("%.2f (%.2f to %.2f)", f.Value, f.Low, f.High) }
@@ -88,7 +88,7 @@ var classTable = [...]struct {
 	from evidence.Evidence
 }{
 	Pale:      {Figure{5.72, 5.6, 5.8}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand, base malts 5.7 to 5.8; 5.74 by Taylor 1990, about 5.6 by a maltster; " + chosen}},
-	Pilsner:   {Figure{5.8, 5.6, 6.0}, evidence.Evidence{Source: "Palmer & Kaminski, Water (2013) p. 76 and 80", Grade: evidence.Read, Note: "second hand, congress worts by lot, the value is the middle; " + chosen}},
+	Pilsner:   {Figure{5.8, 5.6, 6.0}, evidence.Evidence{Source: "Palmer & Kaminski p. 76 and 80", Grade: evidence.Read, Note: "second hand, congress worts by lot, the value is the middle; " + chosen}},
 	Caramel:   {Figure{4.65, 4.5, 4.8}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand; " + chosen}},
 	Chocolate: {Figure{4.4, 4.3, 4.5}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand; " + chosen}},
 	Black:     {Figure{4.1, 4.0, 4.2}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand; " + chosen}},

@@ -1,6 +1,8 @@
 package mash
 
 import (
+	"cmp"
+	"errors"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -33,8 +35,8 @@ type Part struct {
 
 // PH returns the pH of the mash.
 //
-// Errors are a [*units.RangeError]: no malt; a mass from 0.001 to 100,000 kg; a volume from 1 to 20 L
-// for each kilogram; a pH of a malt outside 3.5 to 7, a buffering outside 5 to 150
+// Errors are a [*units.RangeError]: no malt; a mass outside 0.001 to 100,000 kg; a volume outside 1 to 20
+// L for each kilogram; a pH of a malt outside 3.5 to 7, a buffering outside 5 to 150
 // mEq/(kg pH), a band that does not hold its value; a pH that comes out below 4 or above 7; and those of
 // [water.Profile.AlkalinityAt].
 //
@@ -44,7 +46,7 @@ type Part struct {
 //     for 3.5 of calcium and 7 of magnesium (Monatsschr. Brau. 6 (1953) 49).
 //   - Uncertainty: the band. Its parts are moved to their ends one at a time and added by their
 //     squares: pH and buffering of each malt; the divisors from 2 to 7 and from 4 to 14
-//     (chosen: W. Barth and R. Zaman, J. Am. Soc. Brew. Chem. 73 (2015) 238, found that Kolbach's must be
+//     (chosen: Barth and Zaman, J. Am. Soc. Brew. Chem. 2015-0621-01, found that Kolbach's must be
 //     modified for a mash, and their figures were not read; four mashes of Taylor 1990 give 2 to
 //     5 at 3 L and 30 mEq to the kilogram); the CO2 of the alkalinity, all lost (taken) or
 //     all kept. Not in it: further terms of a titration, salts that do not dissolve, a pH meter.
@@ -54,9 +56,13 @@ func (m Mash) PH() (Estimate, error) {
 	if err != nil {
 		return Estimate{}, err
 	}
+	return s.estimatePH()
+}
+
+func (s *state) estimatePH() (Estimate, error) {
 	e, err := s.estimate(s.ph)
 	if err == nil {
-		err = limit.Check(fn, "pH of the mash", e.Value, "", leastPH, mostPH, "a mash")
+		err = limit.Check(s.fn, "pH of the mash", e.Value, "", leastPH, mostPH, "a mash")
 	}
 	return checked.Unless(err, e)
 }
@@ -121,12 +127,10 @@ func (m Mash) prepare(fn string) (*state, error) {
 		u.now = u.Value
 		s.unknown = append(s.unknown, u)
 	}
-	var err error
-	if s.water, err = m.Water.AtTemperature(units.Celsius.Of(room)); err != nil {
-		return nil, limit.Named(fn, err)
-	}
-	s.carbon, err = water.NewProfile(units.Celsius.Of(room), units.MilligramPerLitreCaCO3.Of(1))
-	return s, limit.Named(fn, err)
+	var err, also error
+	s.water, err = m.Water.AtTemperature(units.Celsius.Of(room))
+	s.carbon, also = water.NewProfile(units.Celsius.Of(room), units.MilligramPerLitreCaCO3.Of(1))
+	return s, limit.Named(fn, cmp.Or(err, also))
 }
 
 // room is the temperature of the sample, °C.
@@ -163,31 +167,14 @@ func (s *state) estimate(compute func() (float64, error)) (e Estimate, err error
 
 func square(x float64) float64 { return x * x }
 
-// ph returns the pH with the unknowns as they are now.
+// ph returns the pH with the unknowns as they are now; beyond what is refused it is the end
+// of a band only, and stays at sourest or flattest.
 func (s *state) ph() (float64, error) {
-	var failed error
-	at := func(ph float64) float64 {
-		v, err := s.lacking(s.water, ph)
-		if err != nil {
-			failed = err
-			return math.NaN()
-		}
-		return v
+	above, err := numeric.Rising(func(x float64) (float64, error) { return s.lacking(s.water, sourest+x) }, flattest-sourest, 2, flattest-sourest, 1e-9)
+	if errors.Is(err, numeric.ErrBracket) {
+		err = nil
 	}
-	below, above := at(sourest), at(flattest)
-	switch {
-	case failed != nil:
-		return 0, failed
-	case below > 0: // beyond what is refused, and so an end of a band only
-		return sourest, nil
-	case above < 0:
-		return flattest, nil
-	}
-	ph, err := numeric.Root(at, sourest, flattest, 1e-9)
-	if failed != nil {
-		err = failed
-	}
-	return ph, err
+	return sourest + above, err
 }
 
 // lacking returns the base that the mash with that water lacks to be at a pH, in mEq.
@@ -195,9 +182,7 @@ func (s *state) ph() (float64, error) {
 //   - Source: A. J. deLange 2015, the proton condition.
 func (s *state) lacking(p water.Profile, ph float64) (float64, error) {
 	a, err := p.AlkalinityAt(ph, units.AbsolutePressure{})
-	if err != nil {
-		return 0, limit.Named(s.fn, err)
-	}
+	var also error
 	has := equivalents(p.Alkalinity())
 	n := len(s.unknown)
 	calcium, magnesium, kept := s.unknown[n-3].now, s.unknown[n-2].now, s.unknown[n-1].now
@@ -205,28 +190,19 @@ func (s *state) lacking(p water.Profile, ph float64) (float64, error) {
 	// An acid in p has driven out what carbon the water brought, unless it is kept.
 	if carbon := max(has, equivalents(s.water.Alkalinity())); kept > 0 && carbon > 0 {
 		bicarbonate, err := s.bicarbonate(ph)
-		if err != nil {
-			return 0, err
-		}
-		sum += s.litres * kept * carbon * bicarbonate
+		sum, also = sum+s.litres*kept*carbon*bicarbonate, err
 	}
 	for k, kg := range s.kg {
 		sum += kg * s.unknown[2*k+1].now * (ph - s.unknown[2*k].now)
 	}
-	return sum, nil
+	return sum, limit.Named(s.fn, cmp.Or(err, also))
 }
 
 // bicarbonate returns the share of the inorganic carbon that is still bicarbonate at a pH.
 func (s *state) bicarbonate(ph float64) (float64, error) {
 	p, err := s.carbon.WithPH(ph)
-	if err != nil {
-		return 0, limit.Named(s.fn, err)
-	}
-	e, err := p.Equilibrium()
-	if err != nil {
-		return 0, limit.Named(s.fn, err)
-	}
-	return e.Of(water.BicarbonateFree).In(units.MillimolePerLitre) / e.InorganicCarbon().In(units.MillimolePerLitre), nil
+	e, also := p.Equilibrium()
+	return e.Of(water.BicarbonateFree).In(units.MillimolePerLitre) / e.InorganicCarbon().In(units.MillimolePerLitre), cmp.Or(err, also)
 }
 
 // equivalents returns mEq/L.

@@ -1,9 +1,9 @@
 package mash
 
 import (
+	"cmp"
 	"math"
 
-	"example.org/zymase/internal/limit"
 	"example.org/zymase/units/evidence"
 )
 
@@ -25,18 +25,15 @@ type Rival struct {
 // Errors are those of [Mash.PH].
 //
 //   - Source: P. Kolbach, Monatsschr. Brau. 6 (1953) 49, the slope recalled from memory;
-//     W. Barth and R. Zaman, J. Am. Soc. Brew. Chem. 73 (2015) 238, abstract.
+//     Barth and Zaman, J. Am. Soc. Brew. Chem. 2015-0621-01, abstract.
 func (m Mash) Rivals() ([]Rival, error) {
 	const fn = "mash.Mash.Rivals"
-	own, err := m.PH()
-	if err != nil {
-		return nil, limit.Named(fn, err)
-	}
 	s, err := m.prepare(fn)
 	if err != nil {
 		return nil, err
 	}
-	distilled, err := s.estimate(func() (float64, error) {
+	own, err := s.estimatePH()
+	distilled, also := s.estimate(func() (float64, error) {
 		acid, buffer := 0.0, 0.0
 		for k, kg := range s.kg {
 			acid += kg * s.unknown[2*k+1].now * s.unknown[2*k].now
@@ -44,7 +41,7 @@ func (m Mash) Rivals() ([]Rival, error) {
 		}
 		return acid / buffer, nil
 	})
-	if err != nil {
+	if err := cmp.Or(err, also); err != nil {
 		return nil, err
 	}
 	move := kolbachSlope * equivalents(s.water.ResidualAlkalinity())

@@ -1,6 +1,8 @@
 package must
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
@@ -8,9 +10,10 @@ import (
 	"example.org/zymase/water"
 )
 
-// moved returns the water with other contents of some ions (mmol/L more) and of alkalinity
+// moved returns the drink with other contents of some ions (mmol/L more) and of alkalinity
 // (mEq/L more).
-func moved(fn string, p water.Profile, alk float64, more map[water.Ion]float64) (water.Profile, error) {
+func (d Drink) moved(fn string, alk float64, more map[water.Ion]float64) (Drink, error) {
+	p := d.water
 	var of []water.Content
 	for _, i := range water.Ions() {
 		if v := mmol(p, i) + more[i]; v > 0 && i != water.Bicarbonate {
@@ -18,7 +21,8 @@ func moved(fn string, p water.Profile, alk float64, more map[water.Ion]float64) 
 		}
 	}
 	q, err := water.NewProfile(p.Temperature(), units.MilligramPerLitreCaCO3.Of(checked.Number((alkalinity(p)+alk)*caCO3)), of...)
-	return q, limit.Named(fn, err)
+	after, also := newDrink(fn, q, d.Strength())
+	return checked.Unless(limit.Named(fn, cmp.Or(err, also)), after)
 }
 
 // Malolactic returns the drink after bacteria have turned a share of its malic acid into
@@ -37,17 +41,13 @@ func (d Drink) Malolactic(share units.Share) (Drink, error) {
 	}
 	n := x * mmol(d.water, water.Malate)
 	// Malate counts two charges, lactate one: the charge of the salts stays.
-	p, err := moved(fn, d.water, n, map[water.Ion]float64{water.Malate: -n, water.Lactate: n})
-	if err != nil {
-		return Drink{}, err
-	}
-	return newDrink(fn, p, d.Strength())
+	return d.moved(fn, n, map[water.Ion]float64{water.Malate: -n, water.Lactate: n})
 }
 
 // Settled returns the drink after so much cream of tartar, KHC4H4O6, has settled out of each
 // litre: by the crystals, or by potassium measured before and after (39.1 mg of it in 188.2 mg). How
 // much will settle in a cold wine is not computed: no solubility product in ethanol could be
-// read (H. W. Berg and R. M. Keefer, Am. J. Enol. Vitic. 9 (1958) 180 and 10 (1959) 105 have them),
+// read (H. W. Berg and R. M. Keefer, Am. J. Enol. Vitic. 9 (1958) 180 has them),
 // and protective colloids keep wines above it for years.
 //
 // Below pH 3.6 or so the pH falls as it settles, above it the pH rises; the acidity falls
@@ -64,9 +64,5 @@ func (d Drink) Settled(bitartrate units.MassConcentration) (Drink, error) {
 		return Drink{}, err
 	}
 	// K+ is one charge, the tartrate two: a proton goes with them.
-	p, err := moved(fn, d.water, n, map[water.Ion]float64{water.Potassium: -n, water.Tartrate: -n})
-	if err != nil {
-		return Drink{}, err
-	}
-	return newDrink(fn, p, d.Strength())
+	return d.moved(fn, n, map[water.Ion]float64{water.Potassium: -n, water.Tartrate: -n})
 }

@@ -1,6 +1,7 @@
 package must
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -40,11 +41,8 @@ func (d Drink) Titrate(end float64, points int) ([]Point, error) {
 		ph := d.ph + (end-d.ph)*float64(k)/float64(points-1)
 		for range mostRounds {
 			p, err := d.water.Add(units.Litre.Of(1), lye.Dose(units.Milligram.Of(checked.Number(base*lye.MolarMass()))))
-			if err != nil {
-				return nil, limit.Named(fn, err)
-			}
-			alk, err := like.AlkalinityAt(p, ph-shift(d.strength), units.AbsolutePressure{})
-			if err != nil {
+			alk, also := like.AlkalinityAt(p, ph-shift(d.strength), units.AbsolutePressure{})
+			if err := cmp.Or(err, also); err != nil {
 				return nil, limit.Named(fn, err)
 			}
 			last := base

@@ -1,6 +1,8 @@
 package must
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
@@ -10,8 +12,8 @@ import (
 
 // Drink is a juice, must, wine or any other still drink as its acidity sees it: what is
 // dissolved in it, and its strength. Its CO2 is driven out, as for a titration; below pH 4
-// CO2 moves the pH by less than 0.01. Drinks compare with ==; the zero value is none, and
-// its methods refuse or return zero.
+// CO2 moves the pH by less than 0.01. Drinks compare with ==; the zero value is no
+// drink: its pH is 0.
 type Drink struct {
 	water    water.Profile // ions and alkalinity; its pH is not known
 	strength float64       // % vol
@@ -42,12 +44,11 @@ func newDrink(fn string, p water.Profile, strength units.StrengthByVolume) (Drin
 		return Drink{}, err
 	}
 	e, err := p.Under(units.AbsolutePressure{})
-	if err != nil {
+	still, also := p.AtTemperature(p.Temperature()) // the pH of the water is not that of the drink
+	if err := cmp.Or(err, also); err != nil {
 		return Drink{}, limit.Named(fn, err)
 	}
-	if d.water, err = p.AtTemperature(p.Temperature()); err != nil { // the pH of the water is not that of the drink
-		return Drink{}, limit.Named(fn, err)
-	}
+	d.water = still
 	d.ph = e.PH() + shift(d.strength)
 	d.capacity = e.BufferCapacity().In(units.MilliequivalentPerLitre)
 	return d, nil

@@ -97,7 +97,7 @@ func ExampleFruit_FromAcidity() {
 	fmt.Println(e.Evidence)
 	// Output:
 	// pH 3.7, from 3.4 to 4.0
-	// L. Kumar et al., J. Am. Soc. Hort. Sci. 2021, JASHS05056: 109 cider-apple juices, odd rows (fitted); malic acid is more than 85 % of the acids of an apple
+	// Kumar et al., J. Am. Soc. Hort. Sci. 2021, JASHS05056: 109 cider-apple juices, odd rows (fitted); malic acid is more than 85 % of the acids of an apple
 }
 
 // A wine by its analysis; sulfate is seldom in it.

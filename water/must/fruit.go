@@ -42,7 +42,7 @@ type fruitFacts struct {
 // 40 mEq/L); the even rows were not looked at.
 var fruitTable = [...]fruitFacts{
 	Apple: {Acids{water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(39), 1200, 13000, evidence.Evidence{
-		Source: "L. Kumar et al., J. Am. Soc. Hort. Sci. 2021, JASHS05056: 109 cider-apple juices, odd rows", Grade: evidence.Fitted,
+		Source: "Kumar et al., J. Am. Soc. Hort. Sci. 2021, JASHS05056: 109 cider-apple juices, odd rows", Grade: evidence.Fitted,
 		Note: "malic acid is more than 85 % of the acids of an apple"}},
 	Grape: {Acids{water.Tartrate.At(units.GramPerLitre.Of(1)), water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(48), 3900, 20000, evidence.Evidence{
 		Source: "Migicovsky et al., rootstock trial 1995-1999, and a ripening series: 378 musts, odd rows", Grade: evidence.Fitted,

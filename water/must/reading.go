@@ -1,6 +1,8 @@
 package must
 
 import (
+	"cmp"
+	"errors"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -160,45 +162,27 @@ const (
 // solve finds the acid with which the titration of the water that make returns finds the
 // acidity.
 func (x *unknown) solve(make func(acid float64) (water.Profile, error)) (Drink, error) {
-	var failed error
 	var p water.Profile
-	over := func(acid float64) float64 {
+	found := 0.0 // mg/L, by the last titration
+	over := func(acid float64) (float64, error) {
 		var err error
-		if p, err = make(acid); err == nil {
-			var ta units.MassConcentration
-			if ta, err = p.TitratableAcidity(x.r.Titration); err == nil {
-				return ta.In(units.MilligramPerLitre) - x.acidity
-			}
+		if p, err = make(acid); err != nil {
+			return 0, err
 		}
-		failed = limit.Named(x.fn, err)
-		return math.NaN()
+		ta, err := p.TitratableAcidity(x.r.Titration)
+		found = ta.In(units.MilligramPerLitre)
+		return found - x.acidity, limit.Named(x.fn, err)
 	}
-	if most := over(0); failed == nil && most > 0 {
-		return Drink{}, limit.Check(x.fn, "titratable acidity", x.acidity, "mg/L", most+x.acidity, mostAcidity, "what the pH and the known ions make without more acid")
+	if off, err := over(0); err != nil || off > 0 {
+		return Drink{}, cmp.Or(err, limit.Check(x.fn, "titratable acidity", x.acidity, "mg/L", found, mostAcidity, "what the pH and the known ions make without more acid"))
 	}
-	// Half of the equivalents, and up from there by small steps: no try is far saltier than the
-	// answer.
-	high := max(1, x.acidity/1000)
-	if as, err := water.ConvertAcidity(x.r.Acidity, x.r.Titration.As, water.HydrochloricAcid); err == nil {
-		high = max(1, as.In(units.MilligramPerLitre)/water.HydrochloricAcid.MolarMass()/2)
-	}
-	for failed == nil && over(high) < 0 {
-		if high *= 1.25; high > mostAcid {
-			return Drink{}, limit.Check(x.fn, "acid", high, "mmol/L", 0, mostAcid, source)
+	// From half of the equivalents up by small steps: no try is far saltier than the answer.
+	half := x.acidity / x.r.Titration.As.MolarMass()
+	if _, err := numeric.Rising(over, max(1, half), 1.25, mostAcid, closely); err != nil {
+		if errors.Is(err, numeric.ErrBracket) {
+			err = limit.Check(x.fn, "titratable acidity", x.acidity, "mg/L", 0, found, "what 1 mol/L of acid makes")
 		}
-	}
-	if failed != nil {
-		return Drink{}, failed
-	}
-	acid, err := numeric.Root(over, 0, high, closely)
-	if failed != nil {
-		return Drink{}, failed
-	}
-	if err != nil {
 		return Drink{}, err
-	}
-	if over(acid); failed != nil {
-		return Drink{}, failed
 	}
 	if x.rest < 0 {
 		return Drink{}, limit.Check(x.fn, "strong cations at this pH and acidity", x.rest, "mEq/L", 0, mostAcid, "the acids without any salt are less sour")

@@ -1,6 +1,8 @@
 package must
 
 import (
+	"cmp"
+	"errors"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -62,10 +64,8 @@ func (d Drink) blend(fn string, other Drink, x float64) (Drink, error) {
 	}
 	p, err := water.Blend(water.Portion{Water: d.water, Volume: units.Litre.Of(checked.Number(1 - x))},
 		water.Portion{Water: other.water, Volume: units.Litre.Of(checked.Number(x))})
-	if err != nil {
-		return Drink{}, limit.Named(fn, err)
-	}
-	return newDrink(fn, p, units.PercentVolume.Of(checked.Number((1-x)*d.strength+x*other.strength)))
+	after, also := newDrink(fn, p, units.PercentVolume.Of(checked.Number((1-x)*d.strength+x*other.strength)))
+	return checked.Unless(limit.Named(fn, cmp.Or(err, also)), after)
 }
 
 // Aim is what a treatment is to reach: a pH ([ToPH]) or a titratable acidity ([ToAcidity]).
@@ -184,63 +184,35 @@ func (d Drink) treat(fn string, aim Aim, up, most float64, unit string, dosed fu
 	if err := aim.check(fn); err != nil {
 		return 0, Drink{}, err
 	}
-	var failed error
 	var after Drink
-	over := func(x float64) float64 {
+	over := func(x float64) (float64, error) {
 		var err error
-		if after, err = dosed(x); err == nil {
-			var off float64
-			if off, err = aim.off(after); err == nil {
-				return up * off
-			}
+		if after, err = dosed(x); err != nil {
+			return 0, err
 		}
-		failed = limit.Named(fn, err)
-		return math.NaN()
+		off, err := aim.off(after)
+		return up * off, limit.Named(fn, err)
 	}
-	here := over(0)
-	if failed == nil && here > closely {
-		return 0, Drink{}, aim.refuse(fn, d, up)
+	if here, err := over(0); err != nil || here > closely {
+		return 0, Drink{}, cmp.Or(err, aim.refuse(fn, d.ph, aim.acidity-up*here, up))
 	}
-	// Grow the dose until it is enough, so that no try is far saltier than the answer.
-	high := most / 1024
-	for failed == nil && over(high) < 0 {
-		if high >= most {
-			return 0, Drink{}, limit.Check(fn, "dose for the aim", math.Nextafter(most, 2*most), unit, 0, most, "what the drink can take, or the other drink reaches")
-		}
-		high = min(2*high, most)
+	x, err := numeric.Rising(over, most/1024, 2, most, most*1e-12)
+	if errors.Is(err, numeric.ErrBracket) {
+		err = limit.Check(fn, "dose for the aim", math.Nextafter(most, 2*most), unit, 0, most, "what the drink can take, or the other drink reaches")
 	}
-	if failed != nil {
-		return 0, Drink{}, failed
-	}
-	x, err := numeric.Root(over, 0, high, most*1e-12)
-	if here >= 0 { // it is there already
-		x, err = 0, nil
-	}
-	if err == nil {
-		over(x)
-		err = failed
-	}
-	if err != nil {
-		return 0, Drink{}, err
-	}
-	return x, after, nil
+	return x, after, err
 }
 
 // refuse says that a drink is beyond the aim already.
-func (a Aim) refuse(fn string, d Drink, up float64) error {
+func (a Aim) refuse(fn string, ph, acidity, up float64) error {
 	if a.titration == (water.Titration{}) {
 		if up > 0 {
-			return limit.Check(fn, "pH wanted", a.ph, "", d.ph, mostPH, "what the drink has, and more")
+			return limit.Check(fn, "pH wanted", a.ph, "", ph, mostPH, "what the drink has, and more")
 		}
-		return limit.Check(fn, "pH wanted", a.ph, "", leastPH, d.ph, "what the drink has, and less")
+		return limit.Check(fn, "pH wanted", a.ph, "", leastPH, ph, "what the drink has, and less")
 	}
-	ta, err := d.Acidity(a.titration)
-	if err != nil {
-		return limit.Named(fn, err)
-	}
-	has := ta.In(units.MilligramPerLitre)
 	if up > 0 {
-		return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", 0, has, "what the drink has, and less")
+		return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", 0, acidity, "what the drink has, and less")
 	}
-	return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", has, mostAcidity, "what the drink has, and more")
+	return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", acidity, mostAcidity, "what the drink has, and more")
 }

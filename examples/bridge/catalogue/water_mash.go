@@ -46,10 +46,10 @@ func mashOf(in []float64) (mash.Mash, error) {
 		}
 		malt := mash.Class(in[at]).Malt(as(units.Kilogram, in[at+1]))
 		if in[at+2] != 0 {
-			malt.PH = mash.Exactly(in[at+2], 0.05)
+			malt.PH = mash.About(in[at+2], 0.05)
 		}
 		if in[at+3] != 0 {
-			malt.Buffer = mash.Exactly(in[at+3], 0.1*in[at+3])
+			malt.Buffer = mash.About(in[at+3], 0.1*in[at+3])
 		}
 		m.Malts = append(m.Malts, malt)
 	}
