@@ -46,6 +46,7 @@ var budgets = []budget{
 	{"carbonation", "Content", 10, 0, ""},
 	{"carbonation", "Pressure", 41, 0, ""},
 	{"nutrient/ferment", "FermentBalance", 830, -1, "Exp"},
+	{"examples/seltzer/batch", "Walk", 10_000, 0, ""}, // nine tenths of it the chalk of the boil
 	{"examples/seltzer/plan", "Make", 70_000, -1, ""},
 }
 

@@ -10,6 +10,7 @@
 //	go run ./examples/seltzer -html plan.html     a page to print or to read at the kettle
 //	go run ./examples/seltzer -card my.json       the work step by step, with boxes and blanks
 //	go run ./examples/seltzer -page mine.html     a page that plans by itself, on a phone, offline
+//	go run ./examples/seltzer -drawn my.json      how sure the figures are, and what that comes from
 //	go run ./examples/seltzer -json my.json       the plan as data
 //	go run ./examples/seltzer -request            the built-in request, to start yours from
 //
@@ -77,6 +78,7 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	asJSON := flags.Bool("json", false, "write the plan as JSON")
 	why := flags.Bool("why", false, "print the relation and the source behind each figure")
 	steps := flags.Bool("card", false, "print a brew-day card: the work step by step, with boxes and blanks")
+	drawn := flags.Bool("drawn", false, "print how sure the figures are, from a thousand worlds, and what that comes from")
 	system := flags.String("units", "metric", "units to print: metric or us")
 	htmlFile := flags.String("html", "", "write the plan as a page to print to `FILE`")
 	pageFile := flags.String("page", "", "write a page that plans by itself, the library in it, to `FILE`; it takes a Go toolchain")
@@ -117,6 +119,17 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	}
 	if *pageFile != "" {
 		return writeKettle(*pageFile, *force, flags.Arg(0) != "", req)
+	}
+	if *drawn {
+		figures, err := plan.Draw(req, worlds)
+		if err != nil {
+			return offered(err, req)
+		}
+		if *asJSON {
+			return writeJSON(out, figures)
+		}
+		printText(out, []section{drawnSection(figures)}, false)
+		return flush(out)
 	}
 	if *htmlFile != "" {
 		return writePage(*htmlFile, *force, req, style{us: *system == "us"})

@@ -107,6 +107,26 @@ func TestUSUnits(t *testing.T) {
 	}
 }
 
+// The drawn figures name what they come from, keep the caution of a pressure, and come as data too.
+func TestDrawn(t *testing.T) {
+	code, out, err := seltzerRun(t, "", "-drawn")
+	if code != 0 {
+		t.Fatal(err)
+	}
+	for _, want := range []string{"HOW SURE, DRAWN", "strength of the kegs", "% from ethanol lost", "pH at the end", "Hold against a rating the plan's own"} {
+		if !strings.Contains(out, want) {
+			t.Errorf("%q is missing", want)
+		}
+	}
+	var figures []plan.Drawn
+	if code, out, err = seltzerRun(t, "", "-drawn", "-json"); code != 0 || json.Unmarshal([]byte(out), &figures) != nil || len(figures) != 10 {
+		t.Errorf("%d figures as data; %s", len(figures), err)
+	}
+	if code, _, err = seltzerRun(t, `{"volume": "60 L"}`, "-drawn", "-"); code != 2 {
+		t.Errorf("a request that cannot be is drawn: %s", err)
+	}
+}
+
 func TestJSON(t *testing.T) {
 	code, out, _ := seltzerRun(t, "", "-json")
 	if code != 0 {

@@ -76,7 +76,7 @@ func (j *job) chalk(before *State, place units.Atmosphere, k float64) error {
 		n = min(mostNodes, 4+int(20*math.Log(w0/w1)))
 	}
 	var at, rest [mostNodes]float64 // share of the time; mol of calcium that stays
-	drop := 0.0
+	drop, last := 0.0, 0.0
 	for i := range n {
 		at[i] = 0.5
 		if n > 1 {
@@ -85,7 +85,12 @@ func (j *job) chalk(before *State, place units.Atmosphere, k float64) error {
 		s := *before
 		s.t, s.amount[Water] = j.s.t, w0+at[i]*(w1-w0)
 		var err error
-		if drop, err = j.calcite(s, water.AirCO2(place), drop); err != nil {
+		guess := drop
+		if i > 1 && last > 0 { // as it went before
+			guess += (drop - last) * (at[i] - at[i-1]) / (at[i-1] - at[i-2])
+		}
+		last = drop
+		if drop, err = j.calcite(s, water.AirCO2(place), guess); err != nil {
 			return err
 		}
 		rest[i] = chalk - drop
@@ -135,15 +140,12 @@ func (j *job) calcite(s State, co2 units.AbsolutePressure, guess float64) (float
 	if most <= 0 {
 		return 0, nil
 	}
-	low, high, x := 0.0, most, guess
+	low, high, x := 0.0, most, min(guess, 0.999*most)
 	var lastX, last float64
 	for n := range mostTries {
 		y, err := index(x)
 		if err != nil {
 			return 0, err
-		}
-		if math.Abs(y) < 1e-10 {
-			return x, nil
 		}
 		if y > 0 {
 			low = x
@@ -157,6 +159,8 @@ func (j *job) calcite(s State, co2 units.AbsolutePressure, guess float64) (float
 		lastX, last = x, y
 		if x -= y / slope; !(x > low && x < high) {
 			x = (low + high) / 2
+		} else if math.Abs(y) < 1e-6 { // the step that was just taken squares that
+			return x, nil
 		}
 		if x == low || x == high || math.Abs(x-lastX) < 1e-13*most {
 			return x, nil

@@ -5,6 +5,9 @@ import (
 	"math"
 	"testing"
 
+	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -93,5 +96,29 @@ func TestOwnMaterial(t *testing.T) {
 	var again Step
 	if text, err := json.Marshal(st); err != nil || json.Unmarshal(text, &again) != nil || !again.Own.Equal(juice) {
 		t.Errorf("%v: %s", err, text)
+	}
+}
+
+// What the other packages dose by a name, a step reads.
+func TestEveryNameIsRead(t *testing.T) {
+	for _, s := range nutrient.Sources() {
+		if _, err := weighed(&Step{What: s.Name()}, asFood|asSalt); err != nil {
+			t.Error(err)
+		}
+	}
+	for b := ferment.PotassiumBicarbonate; b <= ferment.TrisodiumCitrate; b++ {
+		if _, err := weighed(&Step{What: b.String()}, asFood|asSalt); err != nil {
+			t.Error(err)
+		}
+	}
+	for _, f := range sugar.Fermentables() {
+		if _, err := weighed(&Step{What: f.Name()}, asSugar); err != nil {
+			t.Error(err)
+		}
+	}
+	for _, a := range water.Acids() {
+		if _, err := weighed(&Step{What: a.Name()}, asAcid); err != nil {
+			t.Error(err)
+		}
 	}
 }

@@ -7,15 +7,18 @@ import (
 	"slices"
 )
 
-// Draw returns n worlds, spread over what is known of the [Unknowns] as evenly as so many can be:
-// the same ones each time, so that two plans that are compared meet the same.
+// Draw returns n worlds, spread over what is known of each of the [Unknowns] ([Known], or with the ends of
+// the instruments at hand) as evenly as so many can be: the same ones each time, so that two plans that are compared meet the same.
 //
 //   - Source: I. M. Sobol's sequence (1967) in Gray's order, with the direction numbers of S. Joe &
 //     F. Y. Kuo, SIAM J. Sci. Comput. 30 (2008) 2635 (recalled from memory; a test holds what they are
 //     for); each coordinate turned into its distribution.
-func Draw(n int) []Unknowns {
+func Draw(n int, known []Unknown) []Unknowns {
 	all := make([]Unknowns, n)
-	for d, k := range Known() {
+	for i := range all {
+		all[i] = Usual() // what is not drawn
+	}
+	for d, k := range known {
 		v := directions(d)
 		x := uint32(0)
 		for i := range all { // the first point, nought, is left out
@@ -83,16 +86,17 @@ func (k Unknown) Quantile(p float64) float64 {
 
 // A Spread is what a figure comes to over many worlds.
 type Spread struct {
-	Mean      float64
-	Deviation float64 // standard
-	Low, High float64 // 95 of 100 lie between
-	From      []From  // the largest first
+	Mean      float64 `json:"mean"`
+	Deviation float64 `json:"standard_deviation"`
+	Low       float64 `json:"low"` // 95 of 100 lie between this
+	High      float64 `json:"high"`
+	From      []From  `json:"from"` // the largest first
 }
 
 // From is how much of a spread comes from one unknown.
 type From struct {
-	Unknown string
-	Share   float64 // of the variance, of 1: the square of the correlation
+	Unknown string  `json:"unknown"`
+	Share   float64 `json:"share"` // of the variance, of 1: the square of the correlation
 }
 
 // Over returns the spread of a figure that came to x in each of the worlds.

@@ -12,7 +12,7 @@ import (
 // Draws have the mean and the spread of their distributions, by the formulas of any textbook, and go
 // each its own way: more evenly than chance, whose correlations are near 1/√n.
 func TestDraw(t *testing.T) {
-	worlds := Draw(1000)
+	worlds := Draw(1000, Known())
 	var last [][]float64
 	for _, k := range Known() {
 		x := make([]float64, len(worlds))
@@ -86,7 +86,7 @@ func TestDirections(t *testing.T) {
 // A sum of three of the unknowns: mean, deviation and shares by hand; 95 % of a normal distribution lie
 // within 1.96 deviations.
 func TestOver(t *testing.T) {
-	worlds := Draw(2000)
+	worlds := Draw(2000, Known())
 	x := make([]float64, len(worlds))
 	for i, u := range worlds {
 		x[i] = 3*u.Solubility/0.025 + 2*u.Glycerol/0.1625 + u.Sugar/0.25 // of standard deviations 3, 2 and 1
@@ -131,13 +131,13 @@ func carried(worlds []Unknowns) (strength, pH, content []float64, err error) {
 // A thousand worlds of a batch: the intervals hold the usual figure, and come from what they
 // must. Half as many agree, so that a thousand are enough.
 func TestAThousandBatches(t *testing.T) {
-	worlds := Draw(1000)
+	worlds := Draw(1000, Known())
 	strength, pH, content, err := carried(worlds)
 	if err != nil {
 		t.Fatal(err)
 	}
 	a, b, c, _ := carried([]Unknowns{usual})
-	fewer := Draw(500)
+	fewer := Draw(500, Known())
 	strength2, pH2, content2, _ := carried(fewer)
 	for i, of := range []struct {
 		name  string
@@ -163,7 +163,7 @@ func TestAThousandBatches(t *testing.T) {
 }
 
 func BenchmarkThousand(b *testing.B) {
-	worlds := Draw(1000)
+	worlds := Draw(1000, Known())
 	for b.Loop() {
 		if _, _, _, err := carried(worlds); err != nil {
 			b.Fatal(err)
@@ -179,7 +179,7 @@ func ExampleOver() {
 		{Kind: Dissolve, What: "white sugar", Mass: units.Kilogram.Of(4.3)},
 		{Kind: Ferment, Share: units.Percent.Of(100)},
 	}
-	worlds := Draw(1000)
+	worlds := Draw(1000, Known())
 	var strength []float64
 	var like water.Series
 	for i := range worlds {

@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"fmt"
-
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
@@ -12,6 +10,85 @@ import (
 	"example.org/zymase/water"
 )
 
+// A deed is a step of the plan with the line of the balance that it belongs to: of what comes in,
+// or of the liquid that stays behind.
+type deed struct {
+	line string
+	step forward.Step
+}
+
+// deeds are the plan as steps, from the water to the base drink off its yeast.
+func (m *maker) deeds() ([]deed, error) {
+	r, place := m.req, m.air.Pressure()
+	dissolve, err := weighable(m.fermentable)
+	if err != nil {
+		return nil, err
+	}
+	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
+	var all []deed
+	for _, d := range m.plan.Water.Doses {
+		all = append(all, deed{"salts", forward.Step{Kind: forward.Treat, What: d.What, Mass: d.Mass.Quantity()}})
+	}
+	all = append(all,
+		deed{m.fermentable.Name(), dissolve},
+		deed{"", forward.Step{Kind: forward.Boil, For: forward.Duration(r.Kettle.Boil), Rate: r.Kettle.BoilOff, Pressure: place}},
+		deed{"left in the kettle", forward.Step{Kind: forward.Transfer, Volume: r.Kettle.Loss}})
+	pitching := deed{"", forward.Step{Kind: forward.Cool, Temperature: r.Fermenter.Temperature}}
+	if r.Kettle.Boil == 0 && r.Fermenter.Temperature.Compare(at20) > 0 {
+		pitching.step.Kind = forward.Heat
+	}
+	all = append(all, pitching)
+	for _, d := range m.fed {
+		all = append(all, deed{"nutrient and buffer", forward.Step{Kind: forward.Feed, What: d.Source.Name(), Mass: d.Mass}})
+	}
+	if w := m.plan.Acidity.Buffer; w != nil {
+		all = append(all, deed{"nutrient and buffer", forward.Step{Kind: forward.Feed, What: w.What, Mass: w.Mass.Quantity()}})
+	}
+	if m.plan.Yeast.Form == "dry" {
+		all = append(all, deed{"dry yeast", forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
+	}
+	return append(all,
+		deed{"", forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100), Pressure: place}},
+		deed{"", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
+		deed{"left with the yeast", forward.Step{Kind: forward.Transfer, Volume: r.Fermenter.Loss}},
+		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), nil
+}
+
+// mixed are the steps that make the drink of a kind of pack, for so many times its base.
+func (m *maker) mixed(i int, times float64) ([]forward.Step, error) {
+	r, k := m.recipe.packs[i], m.batch.packed[i]
+	steps := []forward.Step{{Kind: forward.Dilute, Mass: kilograms(times * k.water)}}
+	if f := m.req.Flavour; f != nil {
+		steps = append(steps, flavoured(*f, times*k.flavour))
+	}
+	if k.primer > 0 {
+		prime, err := weighable(r.primer)
+		if err != nil {
+			return nil, err
+		}
+		prime.Kind, prime.Mass = forward.Prime, kilograms(times*k.primer)
+		steps = append(steps, prime)
+	}
+	return steps, nil
+}
+
+// tap is so much of the water as it comes.
+func (m *maker) tap(v units.Volume) (forward.State, error) {
+	tap, err := m.req.Water.Report.profile()
+	if err != nil {
+		return forward.State{}, err
+	}
+	known, err := tap.WithPH(m.req.Water.PH)
+	if err != nil { // its CO2 is boiled off: any will do
+		e, err := tap.InAir()
+		if err != nil {
+			return forward.State{}, err
+		}
+		known = e.Water()
+	}
+	return forward.FromWater(known, v)
+}
+
 // carried is the batch carried forward step by step with the weights as the scale shows them:
 // where each thing goes. No figure of it is searched for.
 type carried struct {
@@ -20,166 +97,115 @@ type carried struct {
 	like     water.Series
 
 	in, out []Line
-	air     float64 // kg of CO2 that the boil took up
 
-	gas   float64 // kg of CO2 that the ferment made
-	atoms float64 // kg of ethanol that the balance of atoms gives
-	grown float64 // kg of dry yeast
+	pitched, grown   float64 // kg of dry yeast
+	gas              float64 // kg of CO2 that the ferment made
+	atoms            float64 // kg of ethanol that the balance of atoms gives
+	givenOff, lost   float64 // kg of CO2 and air, of ethanol
+	boiledOff, scale float64 // kg
 }
 
 // do carries the state through a step.
 func (c *carried) do(st forward.Step) (forward.Left, error) {
 	states, left, err := forward.Walk(nil, []forward.Step{st}, c.state, &c.unknowns, &c.like)
 	if err != nil {
-		return left, fmt.Errorf("%s: %w", st.Kind, err)
+		return left, err
 	}
 	c.state = states[0]
 	return left, nil
 }
 
-// add is steps that bring something in, together as one line.
-func (c *carried) add(what string, steps ...forward.Step) error {
-	sum := 0.0
-	for _, st := range steps {
-		left, err := c.do(st)
-		if err != nil {
-			return err
-		}
-		sum += kg(left.In.Mass())
+// mass is that of so many moles, in kg.
+func mass(of forward.Component, mol float64) float64 { return mol * of.MolarMass() / 1000 }
+
+// yeastIn is the dry yeast in amounts, in kg.
+func yeastIn(a *forward.Amounts) (sum float64) {
+	for _, of := range []forward.Component{forward.YeastMatter, forward.YeastNitrogen, forward.YeastPhosphorus, forward.YeastPotassium} {
+		sum += mass(of, a[of])
 	}
-	if len(steps) > 0 {
-		c.in = append(c.in, Line{what, kilograms(sum)})
+	return sum
+}
+
+// note adds to a line.
+func note(lines []Line, what string, kilos float64) []Line {
+	if n := len(lines); n > 0 && lines[n-1].What == what {
+		lines[n-1].Mass = kilograms(kg(lines[n-1].Mass) + kilos)
+		return lines
 	}
-	return nil
+	return append(lines, Line{what, kilograms(kilos)})
 }
 
 // carry takes the plan, as far as it is made, through its steps.
 func (m *maker) carry() (*carried, error) {
 	c := &carried{unknowns: forward.Usual()}
-	tap, err := m.req.Water.Report.profile()
+	deeds, err := m.deeds()
 	if err != nil {
 		return nil, err
 	}
-	known, err := tap.WithPH(m.req.Water.PH)
-	if err != nil { // its CO2 is boiled off: any will do
-		e, err := tap.InAir()
+	if c.state, err = m.tap(m.plan.Water.Volume); err != nil {
+		return nil, err
+	}
+	c.in = note(c.in, "water, as it comes", kg(c.state.Mass()))
+	var stay []Line
+	for _, d := range deeds {
+		if d.step.Kind == forward.Ferment {
+			if err := c.measured(d.step, kg(m.batch.base.Ethanol())); err != nil {
+				return nil, err
+			}
+		}
+		before := c.state
+		left, err := c.do(d.step)
 		if err != nil {
 			return nil, err
 		}
-		known = e.Water()
-	}
-	if c.state, err = forward.FromWater(known, m.plan.Water.Volume); err != nil {
-		return nil, err
-	}
-	c.in = append(c.in, Line{"water, as it comes", c.state.Mass()})
-	for _, stage := range []func(*carried) error{m.kettled, m.fermented, m.packaged} {
-		if err := stage(c); err != nil {
-			return nil, err
+		in, ethanol := kg(left.In.Mass()), mass(forward.Ethanol, left.Gas[forward.Ethanol])
+		c.lost += ethanol
+		c.givenOff += kg(left.Gas.Mass()) - ethanol
+		c.boiledOff += kg(left.Vapour.Mass())
+		c.scale += kg(left.Scale.Mass())
+		switch d.step.Kind {
+		case forward.Boil:
+			c.givenOff -= in // from the air, into a water that lacked it
+		case forward.Transfer:
+			stay = note(stay, d.line, kg(left.Liquid.Mass())-yeastIn(&left.Liquid))
+		case forward.Ferment:
+			c.grown = kg(c.state.Yeast()) - kg(before.Yeast())
+			c.gas = mass(forward.CarbonDioxide, c.state.Of(forward.CarbonDioxide)+left.Gas[forward.CarbonDioxide]-before.Of(forward.CarbonDioxide))
+		default:
+			if d.line != "" {
+				c.in = note(c.in, d.line, in)
+			}
+			c.pitched += yeastIn(&left.In)
 		}
 	}
-	return c, nil
-}
-
-// kettled is the work in the kettle.
-func (m *maker) kettled(c *carried) error {
-	var salts []forward.Step
-	for _, d := range m.plan.Water.Doses {
-		salts = append(salts, forward.Step{Kind: forward.Treat, What: d.What, Mass: d.Mass.Quantity()})
+	c.out = note(c.out, "boiled off", c.boiledOff)
+	if c.scale > 0 {
+		c.out = note(c.out, "chalk dropped, as usual", c.scale)
 	}
-	if err := c.add("salts", salts...); err != nil {
-		return err
-	}
-	dissolve, err := weighable(m.fermentable)
-	if err != nil {
-		return err
-	}
-	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
-	if err := c.add(m.fermentable.Name(), dissolve); err != nil {
-		return err
-	}
-	left, err := c.do(forward.Step{Kind: forward.Boil, For: forward.Duration(m.req.Kettle.Boil), Rate: m.req.Kettle.BoilOff, Pressure: m.air.Pressure()})
-	if err != nil {
-		return err
-	}
-	c.air = kg(left.In.Mass()) - kg(left.Gas.Mass())
-	c.out = append(c.out, Line{"boiled off", left.Vapour.Mass()})
-	if scale := left.Scale.Mass(); scale.In(units.Gram) > 0 {
-		c.out = append(c.out, Line{"chalk dropped, as usual", scale})
-	}
-	if left, err = c.do(forward.Step{Kind: forward.Transfer, Volume: m.req.Kettle.Loss}); err != nil {
-		return err
-	}
-	c.out = append(c.out, Line{"left in the kettle", left.Liquid.Mass()})
-	pitching := forward.Step{Kind: forward.Cool, Temperature: m.req.Fermenter.Temperature}
-	if pitching.Temperature.Compare(c.state.Temperature()) > 0 { // unboiled
-		pitching.Kind = forward.Heat
-	}
-	_, err = c.do(pitching)
-	return err
-}
-
-// fermented is the ferment: its gas and its yeast by one balance of atoms, its ethanol by the
-// measured yield, the rest of which is lost.
-func (m *maker) fermented(c *carried) error {
-	var food []forward.Step
-	for _, d := range m.fed {
-		food = append(food, forward.Step{Kind: forward.Feed, What: d.Source.Name(), Mass: d.Mass})
-	}
-	if w := m.plan.Acidity.Buffer; w != nil {
-		food = append(food, forward.Step{Kind: forward.Feed, What: w.What, Mass: w.Mass.Quantity()})
-	}
-	if err := c.add("nutrient and buffer", food...); err != nil {
-		return err
-	}
-	if m.plan.Yeast.Form == "dry" {
-		if err := c.add("dry yeast", forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}); err != nil {
-			return err
+	c.out = append(c.out, stay...)
+	if m.unforeseen() != "" { // its nitrogen is not known
+		c.out = note(c.out, "yeast, dry, and losses", c.pitched+c.grown+c.lost)
+	} else {
+		if c.pitched > 0 {
+			c.out = note(c.out, "yeast pitched, dry", c.pitched)
 		}
+		c.out = note(c.out, "yeast grown, dry, by its nitrogen", c.grown)
+		c.out = note(c.out, "ethanol lost, other products", c.lost)
 	}
+	c.out = note(c.out, "CO2 given off", c.givenOff)
+	return c, m.packaged(c)
+}
+
+// measured sets what is lost of the ethanol so that so much is left, kg: that of a measured yield.
+func (c *carried) measured(ferment forward.Step, ethanol float64) error {
 	wash := c.state
-	pitched := kg(wash.Yeast())
-	ferment := forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100), Pressure: m.air.Pressure()}
 	c.unknowns.Lost = 0
 	if _, err := c.do(ferment); err != nil {
 		return err
 	}
-	mass := func(of forward.Component, mol float64) float64 { return mol * of.MolarMass() / 1000 }
 	c.atoms = mass(forward.Ethanol, c.state.Of(forward.Ethanol))
-	c.unknowns.Lost = max(0, 100*(1-kg(m.batch.base.Ethanol())/c.atoms))
+	c.unknowns.Lost = max(0, 100*(1-ethanol/c.atoms))
 	c.state = wash
-	left, err := c.do(ferment)
-	if err != nil {
-		return err
-	}
-	lost, off := mass(forward.Ethanol, left.Gas[forward.Ethanol]), kg(left.Gas.Mass())
-	c.gas = mass(forward.CarbonDioxide, c.state.Of(forward.CarbonDioxide)+left.Gas[forward.CarbonDioxide]-wash.Of(forward.CarbonDioxide))
-	c.grown = kg(c.state.Yeast()) - pitched
-	if left, err = c.do(forward.Step{Kind: forward.Warm, Temperature: m.req.Fermenter.Warmest, Pressure: m.air.Pressure()}); err != nil {
-		return err
-	}
-	off += kg(left.Gas.Mass())
-	if left, err = c.do(forward.Step{Kind: forward.Transfer, Volume: m.req.Fermenter.Loss}); err != nil {
-		return err
-	}
-	liquid := kg(left.Liquid.Mass())
-	carriedAlong := 0.0
-	for _, of := range []forward.Component{forward.YeastMatter, forward.YeastNitrogen, forward.YeastPhosphorus, forward.YeastPotassium} {
-		carriedAlong += mass(of, left.Liquid[of])
-	}
-	if _, err = c.do(forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}); err != nil {
-		return err
-	}
-	c.out = append(c.out, Line{"left with the yeast", kilograms(liquid - carriedAlong)})
-	if m.unforeseen() != "" { // its nitrogen is not known
-		c.out = append(c.out, Line{"yeast, dry, and losses", kilograms(pitched + c.grown + lost)})
-	} else {
-		if pitched > 0 {
-			c.out = append(c.out, Line{"yeast pitched, dry", kilograms(pitched)})
-		}
-		c.out = append(c.out, Line{"yeast grown, dry, by its nitrogen", kilograms(c.grown)},
-			Line{"ethanol lost, other products", kilograms(lost)})
-	}
-	c.out = append(c.out, Line{"CO2 given off", kilograms(off - lost - c.air)})
 	return nil
 }
 
@@ -192,35 +218,28 @@ func (m *maker) packaged(c *carried) error {
 	}
 	left, added := whole.In(units.Litre), 0.0
 	for i, k := range m.batch.packed {
-		r, fork := m.recipe.packs[i], *c
-		part := min(left, k.base)
+		fork, part := *c, min(left, k.base)
 		if i == len(m.batch.packed)-1 {
 			part = left
 		}
 		left -= part
-		steps := []forward.Step{
-			{Kind: forward.Transfer, Volume: litres(max(0, whole.In(units.Litre)-part))},
-			{Kind: forward.Dilute, Mass: kilograms(k.water)},
+		if _, err := fork.do(forward.Step{Kind: forward.Transfer, Volume: litres(max(0, whole.In(units.Litre)-part))}); err != nil {
+			return err
 		}
-		if f := m.req.Flavour; f != nil {
-			steps = append(steps, flavoured(*f, k.flavour))
+		steps, err := m.mixed(i, 1)
+		if err != nil {
+			return err
 		}
-		if k.primer > 0 {
-			prime, err := weighable(r.primer)
+		for _, st := range steps {
+			more, err := fork.do(st)
 			if err != nil {
 				return err
 			}
-			prime.Kind, prime.Mass = forward.Prime, kilograms(k.primer)
-			steps = append(steps, prime)
+			added += kg(more.In.Mass())
 		}
-		fork.in = nil
-		if err := fork.add("", steps...); err != nil {
-			return err
-		}
-		added += kg(fork.in[0].Mass)
-		c.out = append(c.out, Line{"in the " + r.Kind + "s", fork.state.Mass()})
+		c.out = append(c.out, Line{"in the " + m.recipe.packs[i].Kind + "s", fork.state.Mass()})
 	}
-	c.in = append(c.in, Line{"flavouring and priming", kilograms(added)})
+	c.in = note(c.in, "flavouring and priming", added)
 	return nil
 }
 

@@ -1,0 +1,241 @@
+package plan
+
+import (
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// Drawn is a figure of the plan over many worlds: in each of them all that is not known
+// (yield, acids, chalk, solubility, instruments) is as it may be.
+type Drawn struct {
+	What  string         `json:"what"`
+	Unit  string         `json:"unit"`
+	Usual float64        `json:"usual"` // with the usual figures of all unknowns
+	Of    forward.Spread `json:"of"`
+}
+
+// Draw carries the plan of a request forward through so many worlds, and returns what its
+// figures come to. With a thousand it takes some tenths of a second.
+//
+//   - Source: package batch; the weights are those of the plan.
+//   - Range: 10 to 100,000 worlds. The error is a [*RequestError], as of [Make], or a
+//     [*units.RangeError]. Of honey, juice and malt there are no figures that rest on their nitrogen.
+func Draw(req Request, n int) ([]Drawn, error) {
+	if !(n >= 10 && n <= 100_000) {
+		return nil, &units.RangeError{Func: "plan.Draw", Quantity: "worlds", Value: float64(n), Min: 10, Max: 100_000, Source: "a limit of the function"}
+	}
+	m, err := newMaker(req)
+	if err != nil {
+		return nil, err
+	}
+	all, err := m.toDraw()
+	if err != nil {
+		return nil, err
+	}
+	worlds := forward.Draw(n, m.known())
+	usual := forward.Usual()
+	if err := all.carry(&usual); err != nil {
+		return nil, err
+	}
+	out := make([]Drawn, len(all.list))
+	for i, f := range all.list {
+		out[i] = Drawn{What: f.what, Unit: f.unit, Usual: f.now}
+	}
+	columns := make([][]float64, len(all.list))
+	for w := range worlds {
+		if err := all.carry(&worlds[w]); err != nil {
+			return nil, err
+		}
+		for i, f := range all.list {
+			columns[i] = append(columns[i], f.now)
+		}
+	}
+	for i := range out {
+		out[i].Of = forward.Over(worlds, columns[i])
+	}
+	return out, nil
+}
+
+// known is what is known of the unknowns, with the instruments of the request.
+func (m *maker) known() []forward.Unknown {
+	all := forward.Known()
+	set := func(name string, half float64) {
+		for i := range all {
+			if all[i].Name == name {
+				all[i].Low, all[i].High, all[i].Evidence = -half, half, "the request's instruments"
+			}
+		}
+	}
+	set("scale", 50*m.req.Scales.Sugar.Quantity().In(units.Kilogram)/m.batch.fermentable)
+	set("hydrometer", 500*m.plan.Uncertainty.Division)
+	if i := m.req.Instruments; i != nil {
+		if i.Volume != nil {
+			set("level", 100*i.Volume.In(units.Litre)/m.plan.Water.Volume.In(units.Litre))
+		}
+		if i.Thermometer != nil {
+			set("thermometer", i.Thermometer.In(units.KelvinDifference))
+		}
+		if i.Gauge != nil {
+			set("gauge", i.Gauge.In(units.KilopascalGauge))
+		}
+	}
+	return all
+}
+
+// A figure is read off the states of a walk.
+type figure struct {
+	what, unit string
+	read       func(u *forward.Unknowns) (float64, error)
+	now        float64
+}
+
+// walks are those of a plan, and the figures that are read from them.
+type walks struct {
+	list  []figure
+	walks []*walk // the base first, then a fork for each kind of pack
+}
+
+// A walk is a list of steps with room for its states.
+type walk struct {
+	steps  []forward.Step
+	states []forward.State
+	from   *walk // whose end is its start
+	like   water.Series
+}
+
+// end is the last state.
+func (w *walk) end() forward.State { return w.states[len(w.states)-1] }
+
+// carry takes one world through all walks, and reads the figures.
+func (a *walks) carry(u *forward.Unknowns) (err error) {
+	for _, w := range a.walks {
+		var start forward.State
+		if w.from != nil {
+			start = w.from.end()
+		}
+		if w.states, _, err = forward.Walk(w.states[:0], w.steps, start, u, &w.like); err != nil {
+			return err
+		}
+	}
+	for i := range a.list {
+		if a.list[i].now, err = a.list[i].read(u); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// toDraw lays out the walks of the plan and what is read off them.
+func (m *maker) toDraw() (*walks, error) {
+	deeds, err := m.deeds()
+	if err != nil {
+		return nil, err
+	}
+	tap, err := m.tap(m.plan.Water.Volume.Plus(m.plan.Water.Volume)) // more than is taken, by any level
+	if err != nil {
+		return nil, err
+	}
+	a, base := new(walks), new(walk)
+	base.steps = append(base.steps, forward.Step{Kind: forward.Blend, With: &tap, Volume: m.plan.Water.Volume})
+	for _, d := range deeds {
+		base.steps = append(base.steps, d.step)
+	}
+	a.walks = append(a.walks, base)
+	after := func(k forward.Kind) func() forward.State { // the last of its kind
+		for i := len(base.steps) - 1; i >= 0; i-- {
+			if base.steps[i].Kind == k {
+				return func() forward.State { return base.states[i] }
+			}
+		}
+		return func() forward.State { return base.states[0] }
+	}
+	boiled, dry := after(forward.Boil), after(forward.Ferment)
+	wash := func() forward.State { // before the ferment
+		for i, st := range base.steps {
+			if st.Kind == forward.Ferment {
+				return base.states[i-1]
+			}
+		}
+		return base.states[0]
+	}
+	read := func(what, unit string, f func(u *forward.Unknowns) (float64, error)) {
+		a.list = append(a.list, figure{what: what, unit: unit, read: f})
+	}
+	read("original gravity by hydrometer", "", func(u *forward.Unknowns) (float64, error) { return wash().Shown(u) })
+	read("dry floor by hydrometer", "", func(u *forward.Unknowns) (float64, error) { return dry().Shown(u) })
+	read("alkalinity after the boil", "mg/L as CaCO3", func(*forward.Unknowns) (float64, error) {
+		c, err := boiled().Alkalinity()
+		return c.In(units.MilligramPerLitreCaCO3), err
+	})
+	if m.unforeseen() == "" {
+		read("pH at the end", "", func(*forward.Unknowns) (float64, error) { return dry().PH() })
+		read("yeast grown, dry", "g", func(*forward.Unknowns) (float64, error) {
+			return dry().Yeast().In(units.Gram) - wash().Yeast().In(units.Gram), nil
+		})
+	}
+	for i := range m.recipe.packs {
+		if err := m.packFigures(a, base, i, read); err != nil {
+			return nil, err
+		}
+	}
+	return a, nil
+}
+
+// packFigures adds the fork of one kind of pack, mixed for the whole base, and its figures.
+func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit string, f func(*forward.Unknowns) (float64, error))) error {
+	r, plan := m.recipe.packs[i], m.plan.Packs[i]
+	whole := m.batch.base.VolumeAt20().In(units.Litre) - m.req.Fermenter.Loss.In(units.Litre)
+	steps, err := m.mixed(i, whole/m.batch.packed[i].base)
+	if err != nil {
+		return err
+	}
+	fork := &walk{from: base, steps: steps}
+	a.walks = append(a.walks, fork)
+	temper := func(t units.Temperature, from units.Temperature) forward.Step {
+		if t.Compare(from) > 0 {
+			return forward.Step{Kind: forward.Warm, Temperature: t, Pressure: m.air.Pressure()}
+		}
+		return forward.Step{Kind: forward.Chill, Temperature: t}
+	}
+	s, name := m.req.Fermenter.Warmest, r.Kind+"s"
+	if len(m.recipe.packs) > 2 {
+		name = "packs " + trim(float64(i+1))
+	}
+	last := func() forward.State { return fork.end() }
+	strength := func(*forward.Unknowns) (float64, error) {
+		c, err := last().Strength()
+		return c.In(units.PercentVolume), err
+	}
+	content := func(*forward.Unknowns) (float64, error) {
+		c, err := last().Content()
+		return c.In(units.GramCO2PerLitre), err
+	}
+	if r.Kind == keg {
+		fork.steps = append(fork.steps, temper(r.Temperature, s), forward.Step{Kind: forward.Carbonate, Gauge: plan.Gauge, Pressure: m.air.Pressure()})
+		read("strength of the "+name, "% vol", strength)
+		read("content of the "+name, "g/L", content)
+		return nil
+	}
+	fork.steps = append(fork.steps, temper(at20, s),
+		forward.Step{Kind: forward.Fill, Volume: r.Size, Capacity: litres(r.Size.In(units.Litre) / (1 - r.HeadSpace.In(units.Fraction)))},
+		forward.Step{Kind: forward.Close, Share: units.Percent.Of(100), Pressure: m.air.Pressure()})
+	if r.primes() {
+		fork.steps = append(fork.steps, forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100)})
+	}
+	fork.steps = append(fork.steps, temper(r.Temperature, at20))
+	stored := &walk{from: fork, steps: []forward.Step{temper(*r.Store, r.Temperature)}}
+	a.walks = append(a.walks, stored)
+	read("strength of the "+name, "% vol", strength)
+	read("content of the "+name+" when served", "g/L", content)
+	read("pressure of the "+name+", stored", "bar gauge", func(u *forward.Unknowns) (float64, error) {
+		p, err := stored.end().Pack(r.Rating)
+		if p.AtLeast { // 20 bar absolute
+			return p.Gauge.In(units.BarGauge), err
+		}
+		// A drink that holds less gas presses harder; that little of it is above the drink is left out.
+		more := p.CO2.In(units.Bar) * (1/u.Solubility - 1)
+		return p.Gauge.In(units.BarGauge) + more, err
+	})
+	return nil
+}
