@@ -157,7 +157,11 @@ func brief(p plan.Plan, s style) []row {
 		rows = append(rows, row{label: "cost", value: c.Total + " " + c.Currency})
 	}
 	for _, k := range p.Packs {
-		rows = append(rows, row{label: packTitle(k), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: "at most, of " + s.gauge(k.Rating)})
+		reach := " reach"
+		if packsOf(k) == 1 {
+			reach += "es"
+		}
+		rows = append(rows, row{label: packTitle(k) + reach, value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: "rated " + s.gauge(k.Rating)})
 	}
 	return rows
 }

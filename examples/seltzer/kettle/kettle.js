@@ -159,6 +159,7 @@ function plan() {
   turn++;
   $("title").textContent = batch.request.name || "At the kettle";
   $("urgent").textContent = (answer.urgent || []).join(" ");
+  $("urgent").className = $("urgent").textContent.length > 160 ? "long" : "";
   showBrief();
   showRefusal();
   if (view !== "batch") views[view]();
@@ -586,6 +587,8 @@ async function begin() {
   if (!views[view]) view = "batch";
   show();
   document.documentElement.dataset.ready = "yes";
+  // A browser makes fast what has run a while: let it, before the first keystroke.
+  for (let i = 0; i < 10; i++) setTimeout(() => zymase.plan(requestText(), batch.us, "", false), 100 * i);
 }
 
 begin().catch(e => { say("The library does not start in this browser: " + e.message); });
