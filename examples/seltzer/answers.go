@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"maps"
+	"math"
 	"reflect"
 	"regexp"
 	"slices"
@@ -12,6 +13,7 @@ import (
 	"strings"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -205,6 +207,9 @@ func offers(request []byte) []offer {
 		}
 	}
 	if e, ok := errors.AsType[*plan.RequestError](err); ok {
+		if e.Field == "packs" && len(req.Packs) > 0 {
+			out = append(out, alike(req)...)
+		}
 		if len(out) == 1 && slices.ContainsFunc(out[0].Set, func(c change) bool { return c.Path == e.Field }) {
 			return out // the nearest says what may stand in the field
 		}
@@ -213,6 +218,74 @@ func offers(request []byte) []offer {
 		}
 	}
 	return out
+}
+
+// alike are the packs of a request made to hold its volume, each by as much, and its volume
+// made what they hold.
+func alike(req plan.Request) []offer {
+	sum := 0.0
+	for _, p := range req.Packs {
+		sum += p.Volume.In(units.Litre)
+	}
+	whole := req.Volume.In(units.Litre)
+	if sum == 0 || whole == 0 {
+		return nil
+	}
+	litres := func(x float64) string { return strconv.FormatFloat(x, 'g', 5, 64) + " L" }
+	packs := offer{Text: "packs that hold " + litres(whole)}
+	for i, p := range req.Packs {
+		packs.Set = append(packs.Set, change{fmt.Sprintf("packs[%d].volume", i), litres(whole / sum * p.Volume.In(units.Litre))})
+	}
+	return []offer{packs, {"volume " + litres(sum), []change{{"volume", litres(sum)}}}}
+}
+
+// withAtHand offers the strength, to 0.01 % vol, for which what is to be fermented is as much
+// as there is, or the most below it that can be planned.
+func withAtHand(request []byte, have string) ([]offer, error) {
+	req, err := plan.ReadRequest(request)
+	if err != nil {
+		return nil, err
+	}
+	mass, err := units.Parse[units.Mass](have)
+	if err != nil {
+		return nil, err
+	}
+	req = undated(req)
+	var no error
+	more := func(hundredths int) bool { // it takes more than there is, or than can be planned
+		req.Strength = units.PercentVolume.Of(checked.Number(float64(hundredths) / 100))
+		var p plan.Plan
+		if p, no = plan.Make(req); no != nil {
+			return true
+		}
+		for _, w := range p.Weigh {
+			if w.For == "kettle" {
+				return w.Asked.Compare(mass) > 0
+			}
+		}
+		return true
+	}
+	const least, most = 50, 1500 // of a request: 0.5 to 15 % vol
+	low, high := int(math.Round(100*req.Strength.In(units.PercentVolume))), most+1
+	switch {
+	case !more(low):
+	case no != nil:
+		return nil, no
+	default: // weaker; what is too weak to be planned takes less than there is
+		low, high = least-1, low
+	}
+	for weaker := low < least; high-low > 1; {
+		if middle := (low + high) / 2; more(middle) && !(weaker && no != nil) {
+			high = middle
+		} else {
+			low = middle
+		}
+	}
+	if low < least || more(low) {
+		return nil, fmt.Errorf("%s of %s is too little for %v", have, req.Fermentable, req.Volume)
+	}
+	text := strconv.FormatFloat(float64(low)/100, 'g', -1, 64) + " % vol"
+	return []offer{{"strength " + text + ", with " + have, []change{{"strength", text}}}}, nil
 }
 
 var (
