@@ -7,7 +7,6 @@ import (
 	"maps"
 	"math"
 	"reflect"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -288,38 +287,35 @@ func withAtHand(request []byte, have string) ([]offer, error) {
 	return []offer{{"strength " + text + ", with " + have, []change{{"strength", text}}}}, nil
 }
 
-var (
-	sayOr   = regexp.MustCompile(`^"([^"]+)": say (.+?) or ([^:,;]+)`)
-	meant   = regexp.MustCompile(`^did you mean (.+)\?$`)
-	atLeast = regexp.MustCompile(`^at least (-?[\d.]+ \S+)[:;]`)
-	between = regexp.MustCompile(`^(-?[\d.]+) to (-?[\d.]+)( \S+(?: \S+)?)?$`)
-	figure  = regexp.MustCompile(`^-?[\d.]+`)
-)
-
 // instead are the values that a refusal names.
 func instead(e *plan.RequestError) []string {
-	if p, ok := errors.AsType[*units.ParseError](e.Err); ok {
-		if m := sayOr.FindStringSubmatch(p.Reason); m != nil {
-			number := strings.TrimSuffix(p.Input, m[1])
-			return []string{number + m[2], number + m[3]}
+	if p, ok := errors.AsType[*units.ParseError](e.Err); ok { // "gal": say US gal or imp gal: …
+		unit, rest, ok := strings.Cut(strings.TrimPrefix(p.Reason, `"`), `": say `)
+		rest, _, _ = strings.Cut(rest, ":")
+		if first, second, two := strings.Cut(rest, " or "); ok && two {
+			number := strings.TrimSuffix(p.Input, unit)
+			return []string{number + first, number + second}
 		}
 	}
-	if m := meant.FindStringSubmatch(e.Allowed); m != nil && e.Value != "no such field" {
-		return []string{m[1]}
+	if name, ok := strings.CutPrefix(e.Allowed, "did you mean "); ok && e.Value != "no such field" {
+		return []string{strings.TrimSuffix(name, "?")}
 	}
-	if m := atLeast.FindStringSubmatch(e.Allowed); m != nil {
-		return []string{m[1]}
+	if text, ok := strings.CutPrefix(e.Allowed, "at least "); ok { // at least 63.7 L: …
+		text, _, _ = strings.Cut(text, ":")
+		if _, unit, is := leading(text); is && !strings.Contains(unit, " ") {
+			return []string{text}
+		}
 	}
-	if m := between.FindStringSubmatch(e.Allowed); m != nil {
-		least, _ := strconv.ParseFloat(m[1], 64) // no error: digits; at worst an offer that is refused again
-		most, _ := strconv.ParseFloat(m[2], 64)
-		if x, err := strconv.ParseFloat(figure.FindString(e.Value), 64); err == nil {
-			if x > most {
-				return []string{m[2] + m[3]}
-			}
-			if x < least {
-				return []string{m[1] + m[3]}
-			}
+	if low, rest, ok := strings.Cut(e.Allowed, " to "); ok { // 4 to 38 °C
+		least, _, isLeast := leading(low)
+		most, unit, isMost := leading(rest)
+		x, _, is := leading(e.Value)
+		switch {
+		case !isLeast || !isMost || !is || strings.Count(unit, " ") > 1:
+		case x > most:
+			return []string{rest}
+		case x < least:
+			return []string{strings.TrimSpace(low + " " + unit)}
 		}
 	}
 	return nil
