@@ -311,6 +311,9 @@ func packing(p plan.Plan, s style) []step {
 	for i, k := range p.Packs {
 		n := fmt.Sprint(i + 1)
 		fill := step{id: "fill-" + n, title: fmt.Sprintf("Fill %s", packTitle(k))}
+		if len(p.Packs) > 1 {
+			fill.do = append(fill.do, "From "+s.volume(k.Base)+" of base drink"+withFlavour(p, k, s)+".")
+		}
 		if k.Bottle != nil {
 			steps = append(steps, priming(k, n, s)...)
 			fill.do = append(fill.do, "Each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+".")

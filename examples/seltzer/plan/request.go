@@ -31,6 +31,8 @@ type Request struct {
 	Currency    string       `json:"currency,omitempty"`    // of the prices
 	Prices      []Price      `json:"prices,omitempty"`      // optional
 	Readings    []Reading    `json:"readings,omitempty"`    // optional: what was measured since
+
+	typed typed // what stood in the JSON text, for errors
 }
 
 // Place gives the atmosphere: one of the two fields.
