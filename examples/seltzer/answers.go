@@ -5,13 +5,14 @@ import (
 	"errors"
 	"fmt"
 	"maps"
+	"math"
 	"reflect"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -157,7 +158,11 @@ func brief(p plan.Plan, s style) []row {
 		rows = append(rows, row{label: "cost", value: c.Total + " " + c.Currency})
 	}
 	for _, k := range p.Packs {
-		rows = append(rows, row{label: packTitle(k), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: "at most, of " + s.gauge(k.Rating)})
+		reach := " reach"
+		if packsOf(k) == 1 {
+			reach += "es"
+		}
+		rows = append(rows, row{label: packTitle(k) + reach, value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: "rated " + s.gauge(k.Rating)})
 	}
 	return rows
 }
@@ -201,6 +206,9 @@ func offers(request []byte) []offer {
 		}
 	}
 	if e, ok := errors.AsType[*plan.RequestError](err); ok {
+		if e.Field == "packs" && len(req.Packs) > 0 {
+			out = append(out, alike(req)...)
+		}
 		if len(out) == 1 && slices.ContainsFunc(out[0].Set, func(c change) bool { return c.Path == e.Field }) {
 			return out // the nearest says what may stand in the field
 		}
@@ -211,38 +219,103 @@ func offers(request []byte) []offer {
 	return out
 }
 
-var (
-	sayOr   = regexp.MustCompile(`^"([^"]+)": say (.+?) or ([^:,;]+)`)
-	meant   = regexp.MustCompile(`^did you mean (.+)\?$`)
-	atLeast = regexp.MustCompile(`^at least (-?[\d.]+ \S+)[:;]`)
-	between = regexp.MustCompile(`^(-?[\d.]+) to (-?[\d.]+)( \S+(?: \S+)?)?$`)
-	figure  = regexp.MustCompile(`^-?[\d.]+`)
-)
+// alike are the packs of a request made to hold its volume, each by as much, and its volume
+// made what they hold.
+func alike(req plan.Request) []offer {
+	sum := 0.0
+	for _, p := range req.Packs {
+		sum += p.Volume.In(units.Litre)
+	}
+	whole := req.Volume.In(units.Litre)
+	if sum == 0 || whole == 0 {
+		return nil
+	}
+	litres := func(x float64) string { return strconv.FormatFloat(x, 'g', 5, 64) + " L" }
+	packs := offer{Text: "packs that hold " + litres(whole)}
+	for i, p := range req.Packs {
+		packs.Set = append(packs.Set, change{fmt.Sprintf("packs[%d].volume", i), litres(whole / sum * p.Volume.In(units.Litre))})
+	}
+	return []offer{packs, {"volume " + litres(sum), []change{{"volume", litres(sum)}}}}
+}
+
+// withAtHand offers the strength, to 0.01 % vol, for which what is to be fermented is as much
+// as there is, or the most below it that can be planned.
+func withAtHand(request []byte, have string) ([]offer, error) {
+	req, err := plan.ReadRequest(request)
+	if err != nil {
+		return nil, err
+	}
+	mass, err := units.Parse[units.Mass](have)
+	if err != nil {
+		return nil, err
+	}
+	req = undated(req)
+	var no error
+	more := func(hundredths int) bool { // it takes more than there is, or than can be planned
+		req.Strength = units.PercentVolume.Of(checked.Number(float64(hundredths) / 100))
+		var p plan.Plan
+		if p, no = plan.Make(req); no != nil {
+			return true
+		}
+		for _, w := range p.Weigh {
+			if w.For == "kettle" {
+				return w.Asked.Compare(mass) > 0
+			}
+		}
+		return true
+	}
+	const least, most = 50, 1500 // of a request: 0.5 to 15 % vol
+	low, high := int(math.Round(100*req.Strength.In(units.PercentVolume))), most+1
+	switch {
+	case !more(low):
+	case no != nil:
+		return nil, no
+	default: // weaker; what is too weak to be planned takes less than there is
+		low, high = least-1, low
+	}
+	for weaker := low < least; high-low > 1; {
+		if middle := (low + high) / 2; more(middle) && !(weaker && no != nil) {
+			high = middle
+		} else {
+			low = middle
+		}
+	}
+	if low < least || more(low) {
+		return nil, fmt.Errorf("%s of %s is too little for %v", have, req.Fermentable, req.Volume)
+	}
+	text := strconv.FormatFloat(float64(low)/100, 'g', -1, 64) + " % vol"
+	return []offer{{"strength " + text + ", with " + have, []change{{"strength", text}}}}, nil
+}
 
 // instead are the values that a refusal names.
 func instead(e *plan.RequestError) []string {
-	if p, ok := errors.AsType[*units.ParseError](e.Err); ok {
-		if m := sayOr.FindStringSubmatch(p.Reason); m != nil {
-			number := strings.TrimSuffix(p.Input, m[1])
-			return []string{number + m[2], number + m[3]}
+	if p, ok := errors.AsType[*units.ParseError](e.Err); ok { // "gal": say US gal or imp gal: …
+		unit, rest, ok := strings.Cut(strings.TrimPrefix(p.Reason, `"`), `": say `)
+		rest, _, _ = strings.Cut(rest, ":")
+		if first, second, two := strings.Cut(rest, " or "); ok && two {
+			number := strings.TrimSuffix(p.Input, unit)
+			return []string{number + first, number + second}
 		}
 	}
-	if m := meant.FindStringSubmatch(e.Allowed); m != nil && e.Value != "no such field" {
-		return []string{m[1]}
+	if name, ok := strings.CutPrefix(e.Allowed, "did you mean "); ok && e.Value != "no such field" {
+		return []string{strings.TrimSuffix(name, "?")}
 	}
-	if m := atLeast.FindStringSubmatch(e.Allowed); m != nil {
-		return []string{m[1]}
+	if text, ok := strings.CutPrefix(e.Allowed, "at least "); ok { // at least 63.7 L: …
+		text, _, _ = strings.Cut(text, ":")
+		if _, unit, is := leading(text); is && !strings.Contains(unit, " ") {
+			return []string{text}
+		}
 	}
-	if m := between.FindStringSubmatch(e.Allowed); m != nil {
-		least, _ := strconv.ParseFloat(m[1], 64) // no error: digits; at worst an offer that is refused again
-		most, _ := strconv.ParseFloat(m[2], 64)
-		if x, err := strconv.ParseFloat(figure.FindString(e.Value), 64); err == nil {
-			if x > most {
-				return []string{m[2] + m[3]}
-			}
-			if x < least {
-				return []string{m[1] + m[3]}
-			}
+	if low, rest, ok := strings.Cut(e.Allowed, " to "); ok { // 4 to 38 °C
+		least, _, isLeast := leading(low)
+		most, unit, isMost := leading(rest)
+		x, _, is := leading(e.Value)
+		switch {
+		case !isLeast || !isMost || !is || strings.Count(unit, " ") > 1:
+		case x > most:
+			return []string{rest}
+		case x < least:
+			return []string{strings.TrimSpace(low + " " + unit)}
 		}
 	}
 	return nil

@@ -245,6 +245,26 @@ func (c *chromium) throttled(times float64) bool {
 	return true
 }
 
+// spent is the time of the processor, in ms, that the page's own thread has taken.
+func (c *chromium) spent() float64 {
+	c.t.Helper()
+	c.call(c.session, "Performance.enable", map[string]any{"timeDomain": "threadTicks"}, nil)
+	var m struct {
+		Metrics []struct {
+			Name  string
+			Value float64
+		}
+	}
+	c.call(c.session, "Performance.getMetrics", map[string]any{}, &m)
+	for _, v := range m.Metrics {
+		if v.Name == "TaskDuration" {
+			return 1000 * v.Value
+		}
+	}
+	c.t.Fatal("no time of the page's thread")
+	return 0
+}
+
 func (c *chromium) asked() []string {
 	c.mu.Lock()
 	defer c.mu.Unlock()

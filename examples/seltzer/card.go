@@ -142,6 +142,9 @@ func brewing(p plan.Plan, s style) []step {
 	}
 	dissolve := step{id: "dissolve", title: "Dissolve", weigh: going(p, s, "kettle"), do: []string{"Off the heat, stirring, so that nothing burns on."},
 		read: []row{level("in the kettle, cold", vessel(p, "kettle, sugar dissolved, cold"), s)}}
+	if strings.HasPrefix(p.Request.Fermentable, "juice") {
+		dissolve.title, dissolve.do = "Mix the juice with the water", nil
+	}
 	steps := []step{
 		{id: "clean", title: "Clean and sanitise", do: []string{"Clean all of it. Sanitise what touches the wash once it is cool: fermenter, airlock, spoon, hydrometer and its jar."}},
 		scale, water, dissolve,

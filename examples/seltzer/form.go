@@ -1,3 +1,5 @@
+//go:build !kettle
+
 package main
 
 import (

@@ -25,8 +25,11 @@ func main() {
 			}
 			return answer{}, nil
 		}),
-		"curves":  reply(func(a []js.Value) (any, error) { return curvesOf([]byte(a[0].String()), us(a[1])) }),
-		"offers":  reply(func(a []js.Value) (any, error) { return offers([]byte(a[0].String())), nil }),
+		"curves": reply(func(a []js.Value) (any, error) { return curvesOf([]byte(a[0].String()), us(a[1])) }),
+		"offers": reply(func(a []js.Value) (any, error) { return offers([]byte(a[0].String())), nil }),
+		"withAtHand": reply(func(a []js.Value) (any, error) {
+			return withAtHand([]byte(a[0].String()), a[1].String())
+		}),
 		"choices": reply(func(a []js.Value) (any, error) { return choices([]byte(a[0].String())) }),
 		"look": reply(func(a []js.Value) (any, error) {
 			return look([]byte(a[0].String()), a[1].String(), a[2].String(), a[3].Float(), us(a[4]))

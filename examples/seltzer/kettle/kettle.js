@@ -159,6 +159,7 @@ function plan() {
   turn++;
   $("title").textContent = batch.request.name || "At the kettle";
   $("urgent").textContent = (answer.urgent || []).join(" ");
+  $("urgent").className = $("urgent").textContent.length > 160 ? "long" : "";
   showBrief();
   showRefusal();
   if (view !== "batch") views[view]();
@@ -210,12 +211,7 @@ async function showRefusal() {
   }
   const offers = await later("offers", requestText());
   if (mine !== turn) return;
-  at.lastChild.append(...offers.map(o => el("button", {
-    type: "button", className: "offer", onclick: () => {
-      for (const c of o.set) put(batch.request, c.path, c.value === null ? undefined : c.value);
-      renderForm();
-      changed();
-    } }, "Take " + (o.set.length === 1 && o.set[0].path === r.field && o.set[0].value ? o.set[0].value : named(o.text)))));
+  at.lastChild.append(...offers.map(o => offerButton(o.set.length === 1 && o.set[0].path === r.field && o.set[0].value ? { ...o, text: String(o.set[0].value) } : o)));
 }
 
 // ---- The form, from the request's own description.
@@ -332,6 +328,24 @@ function waters(f, path) {
   return set;
 }
 
+// atHand asks the other way round: how strong it gets with what there is.
+function atHand() {
+  const input = el("input", { id: "have", placeholder: "4.5 kg or 10 lb", spellcheck: false }), out = el("div", { className: "taps" });
+  input.addEventListener("input", async () => {
+    const have = input.value.trim();
+    const offers = have ? await later("withAtHand", requestText(), have) : [];
+    if (have !== input.value.trim()) return;
+    out.replaceChildren(...(offers.error ? [el("p", { className: "refusal" }, offers.error)] : offers.map(offerButton)));
+  });
+  return el("details", { id: "hand" }, el("summary", {}, "or by what is at hand"), el("div", { className: "field" }, el("label", { htmlFor: "have" }, "there is of the fermentable"), input), out);
+}
+
+const offerButton = o => el("button", { type: "button", className: "offer", onclick: () => {
+  for (const c of o.set) put(batch.request, c.path, c.value === null ? undefined : c.value);
+  renderForm();
+  changed();
+} }, "Take " + named(o.text));
+
 function renderForm() {
   const at = document.activeElement && document.activeElement.dataset ? document.activeElement.dataset.path : null;
   const shut = new Set([...document.querySelectorAll("#fields details[open] > summary")].map(s => s.textContent));
@@ -341,6 +355,8 @@ function renderForm() {
   const plain = all.filter(f => f.kind !== "group" && f.kind !== "list").flatMap(f => parts(f, f.key, false));
   $("fields").replaceChildren(...first, el("h2", {}, "The rest, as usual"),
     ...[[{ label: "name and money" }, plain], ...rest].map(([f, p]) => el("details", {}, el("summary", {}, f.label), ...p)));
+  const strength = $("fields").querySelector("[data-path=strength]");
+  if (strength) strength.closest(".field").after(atHand());
   for (const s of $("fields").querySelectorAll("summary")) if (shut.has(s.textContent)) s.parentElement.open = true;
   $("us").checked = batch.us;
   $("drinks").replaceChildren(...drinks.map(d => el("button", { type: "button", onclick: () => { start(d.request); renderForm(); changed(); scrollTo(0, 0); } }, d.name)));
@@ -586,6 +602,8 @@ async function begin() {
   if (!views[view]) view = "batch";
   show();
   document.documentElement.dataset.ready = "yes";
+  // A browser makes fast what has run a while: let it, before the first keystroke.
+  for (let i = 0; i < 10; i++) setTimeout(() => zymase.plan(requestText(), batch.us, "", false), 100 * i);
 }
 
 begin().catch(e => { say("The library does not start in this browser: " + e.message); });
