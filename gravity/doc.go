@@ -30,9 +30,9 @@
 //   - Strength from two figures: [FromOriginalAndApparent] and the others of
 //     [Fermentation]; the published rivals in [StrengthMethods].
 //   - Measuring: [Hydrometer], [Refractometer], [Pycnometer], [FromWeightLost],
-//     [SpiritIndication], [DistillateStrength]; how sure: [MeasuredStrength], [MeasuredFloor],
+//     [SpiritIndication], [DistillateStrength]; how sure: [StrengthByHydrometer], [MeasuredFloor],
 //     [units.CrossCheck].
-//   - Is it done? [Solution.At], [Solution.Hidden].
+//   - Is it done? [Solution.At], [Solution.AtWorst].
 //   - Mixing to a target: [Solution.DiluteTo], [Solution.FortifyTo], [BlendToStrength],
 //     [BlendToStrengthAndExtract].
 //   - Labels: [Solution.Nutrition], [Solution.EnergyEU], [Solution.EnergyUS],

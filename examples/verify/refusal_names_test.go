@@ -46,8 +46,8 @@ func TestRefusalsNameTheFunctionCalled(t *testing.T) {
 			_, err := gravity.StrengthMethods(units.DegreePlato.Of(60), units.DegreePlato.Of(5))
 			return err
 		},
-		"gravity.Solution.Hidden": func() error { _, err := wash.Hidden(one, y, math.NaN()); return err },
-		"gravity.FromSG":          func() error { _, err := gravity.FromSG(9); return err },
+		"gravity.Solution.AtWorst": func() error { _, err := wash.AtWorst(one, y, math.NaN()); return err },
+		"gravity.FromSG":           func() error { _, err := gravity.FromSG(9); return err },
 		"water.Profile.AcidPerLitre": func() error {
 			_, _, err := plain.AcidPerLitre(water.LacticAcid, 5, water.CO2Loss{})
 			return err
