@@ -1,7 +1,6 @@
 package gravity
 
 import (
-	"cmp"
 	"math"
 
 	"example.org/zymase/internal/limit"
@@ -37,8 +36,10 @@ func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume unit
 		return Part{}, Part{}, Solution{}, err
 	}
 	part, err := partOf(a, b, want)
-	blend, outside := a.scaled(1 - part).with(b.scaled(part)).checked(fn)
-	if err = cmp.Or(err, outside); err != nil {
+	if err != nil { // not reached: the strength wanted lies between the two
+		return Part{}, Part{}, Solution{}, err
+	}
+	if blend, err = a.scaled(1 - part).with(b.scaled(part)).checked(fn); err != nil {
 		return Part{}, Part{}, Solution{}, err
 	}
 	m := v / 1000 * blend.density20() / blend.total()

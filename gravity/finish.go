@@ -1,7 +1,6 @@
 package gravity
 
 import (
-	"cmp"
 	"encoding/json"
 
 	"example.org/zymase/internal/limit"
@@ -73,8 +72,11 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 	part, err := numeric.Root(func(part float64) float64 {
 		return s.fermented(part*have, y).Gravity().excess - reading.excess
 	}, 0, 1, sharp)
-	now, _, outside := s.Ferment(kilograms(min(part*have, have)), y)
-	if err = cmp.Or(err, outside); err != nil {
+	if err != nil { // not reached: the gravity falls from the wort's to the floor
+		return Progress{}, err
+	}
+	now, _, err := s.Ferment(kilograms(min(part*have, have)), y)
+	if err != nil {
 		return Progress{}, err
 	}
 	var co2 float64
