@@ -21,7 +21,7 @@ func ExampleHydrometer_Correct() {
 }
 
 func ExampleHydrometer_MeasuredGravity() {
-	reading, _ := units.Read(units.One.Of(0.992), units.One.Of(0.002))
+	reading, _ := units.ReadTo(units.One.Of(0.992), units.One.Of(0.002))
 	sample, _ := units.Measure(units.Celsius.Of(25), units.KelvinDifference.Of(0.5))
 	strength, _ := units.Measure(units.PercentVolume.Of(4.6), units.PercentagePoint.Of(0.5))
 	g, err := gravity.Hydrometer{}.MeasuredGravity(reading, sample, strength)
@@ -32,8 +32,8 @@ func ExampleHydrometer_MeasuredGravity() {
 // Strength from two readings of a hydrometer with divisions of 0.002, and whether that
 func ExampleStrengthByHydrometer() {
 	// supports a label tolerance of ± 0.3 % vol.
-	og, _ := units.Read(units.One.Of(1.038), units.One.Of(0.002))
-	fg, _ := units.Read(units.One.Of(1.000), units.One.Of(0.002))
+	og, _ := units.ReadTo(units.One.Of(1.038), units.One.Of(0.002))
+	fg, _ := units.ReadTo(units.One.Of(1.000), units.One.Of(0.002))
 	v, err := gravity.StrengthByHydrometer(og, fg, gravity.SugarWashYield(gravity.Sucrose), units.Percent.Of(3), 0)
 	fmt.Println(v.Text(units.PercentVolume, 1, 2), err)
 	c, _ := v.Capability(units.PercentagePoint.Of(0.3))
@@ -107,7 +107,7 @@ func ExampleSolution_At() {
 
 func ExampleSolution_AtWorst() {
 	floor, _, _ := wash().Dry(wash().WashYield())
-	reading, _ := units.Read(units.One.Of(0), units.One.Of(0.002))
+	reading, _ := units.ReadTo(units.One.Of(0), units.One.Of(0.002))
 	sg, _ := units.One.Try(floor.Gravity().SG())
 	reading, _ = units.Measure(sg, reading.Uncertainty())
 	p, err := wash().AtWorst(reading, wash().WashYield(), 2)

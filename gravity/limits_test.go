@@ -19,6 +19,19 @@ func TestLimitsOfMethods(t *testing.T) {
 	})
 }
 
+// The two extracts in the wrong order are no fermentation.
+func TestWrongOrderIsRefused(t *testing.T) {
+	y := gravity.BallingYield()
+	_, err := gravity.FromOriginalAndApparent(plato(3), plato(12), y)
+	refused(t, "apparent", err, "apparent extract")
+	_, err = gravity.FromOriginalAndReal(plato(4.5), plato(12), y)
+	refused(t, "real", err, "real extract")
+	_, err = gravity.FromOriginalAndBrix(plato(6), plato(12), 1, y)
+	refused(t, "Brix", err, "refractometer reading")
+	_, err = gravity.FromApparentAndBrix(plato(6), plato(3), 1, y)
+	refused(t, "apparent and Brix", err, "refractometer reading with this gravity")
+}
+
 func TestLimitsOfStrength(t *testing.T) {
 	for v, want := range map[float64]float64{-1: 0, 101: 100, 200: 100, math.Inf(1): 100} { // no error: the nearest there is
 		near(t, "by mass", gravity.ByMass(volPct(v)).In(units.PercentMass), want, 1e-12)

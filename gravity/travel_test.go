@@ -57,7 +57,7 @@ func TestValuesTravel(t *testing.T) {
 		}
 		a, b, _, err := gravity.BlendToStrength(f.Wort(), dry, dry.ByVolume(), litre(60))
 		if err == nil {
-			travels(t, [2]gravity.Part{a, b})
+			travels(t, [2]gravity.BlendPart{a, b})
 		}
 		travels(t, gravity.ScaleMethods(f.OriginalGravity()))
 	})

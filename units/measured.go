@@ -36,12 +36,12 @@ func Measure[D, E Dimension](value Quantity[D, E], u Quantity[E, E]) (Measured[D
 	return Measured[D, E]{value: value, u: u.v}, nil
 }
 
-// Read returns a value read on a scale or display whose smallest step is step: the
+// ReadTo returns a value read on a scale or display whose smallest step is step: the
 // true value is anywhere within half a step, so u = step/√12.
 //
 //   - Source: JCGM 100:2008 4.3.7 and F.2.2.1.
 //   - Range: as [Measure].
-func Read[D, E Dimension](value Quantity[D, E], step Quantity[E, E]) (Measured[D, E], error) {
+func ReadTo[D, E Dimension](value Quantity[D, E], step Quantity[E, E]) (Measured[D, E], error) {
 	return Measure(value, Quantity[E, E]{v: step.v / math.Sqrt(12)})
 }
 

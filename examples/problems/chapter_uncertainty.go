@@ -24,7 +24,7 @@ func aScaleIsRead() Problem {
 		Given:  []string{"step 1", "limit ± 0.001"},
 		Source: Source{Recalled, "JCGM 100:2008 (GUM) F.2.2.1: u = 0.29 of the step. 4.3.7: a/√3 for a limit ± a, 0.001/1.73205 is 0.57735 thousandths."},
 		Work: func(w *Working) {
-			step := must(units.Read(units.One.Of(20), units.One.Of(1)))
+			step := must(units.ReadTo(units.One.Of(20), units.One.Of(1)))
 			stated := must(units.Limited(units.One.Of(1.048), units.One.Of(0.001)))
 			w.Step("Anywhere within half a step with the same chance: 1/√12.")
 			w.Step("The hydrometer: %s.", stated.Text(units.One, 4, 2))

@@ -121,7 +121,7 @@ func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
 	}
 	var readings [2]units.MeasuredNumber
 	for i, s := range []gravity.Solution{wash, dry} {
-		if readings[i], err = units.Read(units.One.Of(checked.Number(s.Gravity().SG())), units.One.Of(checked.Number(division))); err != nil {
+		if readings[i], err = units.ReadTo(units.One.Of(checked.Number(s.Gravity().SG())), units.One.Of(checked.Number(division))); err != nil {
 			return none, err
 		}
 	}
