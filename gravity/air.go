@@ -1,6 +1,7 @@
 package gravity
 
 import (
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -13,7 +14,7 @@ const (
 	weightDensity = 8000
 )
 
-// Air tells whether a specific gravity is of masses or of weights in air. Handbook
+// Air says whether a specific gravity is of masses or of weights in air. Handbook
 // tables of 60/60 °F and the brewers' tables are in air; a density meter is in
 // vacuum. At 1.050 the two differ by 0.00006.
 type Air int
@@ -24,12 +25,19 @@ const (
 	InAir
 )
 
-// String returns "in vacuum" or "in air".
-func (a Air) String() string {
-	if a == InAir {
-		return "in air"
-	}
-	return "in vacuum"
+var airs = choice.Of[Air]("air", "in vacuum", "in air")
+
+// String returns the name: "in air".
+func (a Air) String() string { return airs.Text(a) }
+
+// MarshalText is [Air.String]; an unknown air is a [*units.NameError].
+func (a Air) MarshalText() ([]byte, error) {
+	return airs.Marshal("gravity.Air.MarshalText", a)
+}
+
+// UnmarshalText reads what [Air.MarshalText] writes; other text is a [*units.NameError].
+func (a *Air) UnmarshalText(text []byte) error {
+	return airs.Unmarshal("gravity.Air.UnmarshalText", text, a)
 }
 
 // ratio returns the specific gravity of a liquid of density rho over water.

@@ -1,21 +1,20 @@
 package gravity
 
 import (
-	"cmp"
 	"math"
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
-// A Part is how much of one liquid goes into a blend.
-type Part struct {
+// A BlendPart is how much of one liquid goes into a blend.
+type BlendPart struct {
 	Mass   units.Mass
 	Volume units.Volume // at 20 °C
 }
 
-func (s Solution) part(m float64) Part {
-	return Part{kilograms(m), litres(1000 * m / s.density20())}
+func (s Solution) part(m float64) BlendPart {
+	return BlendPart{kilograms(m), litres(1000 * m / s.density20())}
 }
 
 // BlendToStrength returns how much of two liquids makes a volume of a strength, both
@@ -25,21 +24,23 @@ func (s Solution) part(m float64) Part {
 //   - Range: a strength between those of the two, a volume of 0 to 1e9 L, a blend that a
 //     formula covers (see [Ternary]); otherwise the error is a [*units.RangeError].
 //   - Uncertainty: that of the two strengths.
-func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume units.Volume) (ofA, ofB Part, blend Solution, err error) {
+func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume units.Volume) (ofA, ofB BlendPart, blend Solution, err error) {
 	const fn = "gravity.BlendToStrength"
 	v, want := volume.In(units.Litre), strength.In(units.PercentVolume)
 	if err := blendable(fn, v, a, b); err != nil {
-		return Part{}, Part{}, Solution{}, err
+		return BlendPart{}, BlendPart{}, Solution{}, err
 	}
 	a, b = a.scaled(1/a.total()), b.scaled(1/b.total())
 	sa, sb := a.strength(), b.strength()
 	if err := limit.Check(fn, "strength", want, "% vol", min(sa, sb)-rounding, max(sa, sb)+rounding, "between the two liquids"); err != nil {
-		return Part{}, Part{}, Solution{}, err
+		return BlendPart{}, BlendPart{}, Solution{}, err
 	}
 	part, err := partOf(a, b, want)
-	blend, outside := a.scaled(1 - part).with(b.scaled(part)).checked(fn)
-	if err = cmp.Or(err, outside); err != nil {
-		return Part{}, Part{}, Solution{}, err
+	if err != nil { // not reached: the strength wanted lies between the two
+		return BlendPart{}, BlendPart{}, Solution{}, err
+	}
+	if blend, err = a.scaled(1 - part).with(b.scaled(part)).checked(fn); err != nil {
+		return BlendPart{}, BlendPart{}, Solution{}, err
 	}
 	m := v / 1000 * blend.density20() / blend.total()
 	return a.part(m * (1 - part)), b.part(m * part), blend.scaled(m), nil
@@ -67,7 +68,7 @@ func blendable(fn string, v float64, of ...Solution) error {
 //     1e9 L, a blend that a formula covers (see [Ternary]); otherwise the error is a
 //     [*units.RangeError], about the liquid whose share would be negative if it is that.
 //   - Uncertainty: that of the three liquids.
-func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume, real units.Extract, volume units.Volume) (parts [3]Part, blend Solution, err error) {
+func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume, real units.Extract, volume units.Volume) (parts [3]BlendPart, blend Solution, err error) {
 	const fn = "gravity.BlendToStrengthAndExtract"
 	v, want, x := volume.In(units.Litre), strength.In(units.PercentVolume), real.In(units.DegreePlato)/100
 	if err := blendable(fn, v, a, b, c); err != nil {

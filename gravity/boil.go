@@ -3,7 +3,6 @@ package gravity
 import (
 	"math"
 
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -73,7 +72,9 @@ func (s Solution) waterTo(want float64, t units.Temperature, most float64) (Solu
 	water, err := numeric.Root(func(water float64) float64 {
 		return s.volumeWith(water, t) - want
 	}, 0, most, sharp*(s.total()+want))
+	if err != nil { // not reached: the volume wanted lies between the two
+		return Solution{}, units.Mass{}, err
+	}
 	s.water = max(0, s.water+water)
-	after, err := checked.Unless(err, s)
-	return after, kilograms(math.Abs(water)), err
+	return s, kilograms(math.Abs(water)), nil
 }

@@ -56,6 +56,11 @@ func refused(t tester, what string, err error, quantity string) {
 	}
 }
 
+// newYield is gravity.NewYield of a kilogram of extract.
+func newYield(ethanol, co2, biomass, residue, water float64) (gravity.Yield, error) {
+	return gravity.NewYield(kg(1), gravity.Fermented{Ethanol: kg(ethanol), CO2: kg(co2), Biomass: kg(biomass), Residue: kg(residue), Water: kg(water)})
+}
+
 // unknown reports a call that did not return a NameError about what is named.
 func unknown(t tester, err error, what string) {
 	t.Helper()

@@ -15,14 +15,15 @@ const sourceCRC = "CRC Handbook, 102nd ed."
 //     difference from sucrose (ICUMSA SPS-4). For glycerol the same table, recalled
 //     from memory.
 //   - Range: sucrose and dextrin 0 to 80 % mass, glucose to 60, fructose to 48,
-//     glycerol to 20; 0 to 100 °C. Beyond it the error is a [*units.RangeError].
+//     glycerol to 20; 0 to 100 °C. Beyond it the error is a [*units.RangeError]. An
+//     unknown kind is a [*units.NameError].
 //   - Units: % mass of the anhydrous sugar.
 //   - Uncertainty: the table is printed to 0.1 kg/m³. The difference from sucrose is
 //     taken as the same at all temperatures, for want of a table.
 func SugarDensity(k Sugar, e units.Extract, t units.Temperature) (units.Density, error) {
 	const fn = "gravity.SugarDensity"
 	b, c := e.In(units.DegreePlato), t.In(units.Celsius)
-	if err := limit.Check(fn, "kind of sugar", float64(k), "", 0, float64(kinds-1), "a kind that this package names"); err != nil {
+	if err := sugars.Check(fn, k); err != nil {
 		return units.Density{}, err
 	}
 	if err := limit.Check(fn, "extract", b, "% mass", 0, lighters[k].most, sourceCRC); err != nil {

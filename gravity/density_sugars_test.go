@@ -56,12 +56,12 @@ func TestSugarDensityRefuses(t *testing.T) {
 	}
 	for _, k := range []gravity.Sugar{-1, 6, 99} {
 		_, err := gravity.SugarDensity(k, plato(1), celsius(20))
-		refused(t, "kind", err, "kind of sugar")
+		unknown(t, err, "kind of extract")
 	}
 }
 
 func TestSugar(t *testing.T) {
-	for k, want := range map[gravity.Sugar]string{gravity.Sucrose: "sucrose", gravity.Glucose: "glucose", gravity.Fructose: "fructose", gravity.Dextrin: "dextrin", gravity.Glycerol: "glycerol", gravity.OrganicAcid: "organic acid", -1: "unknown sugar", 6: "unknown sugar"} {
+	for k, want := range map[gravity.Sugar]string{gravity.Sucrose: "sucrose", gravity.Glucose: "glucose", gravity.Fructose: "fructose", gravity.Dextrin: "dextrin", gravity.Glycerol: "glycerol", gravity.OrganicAcid: "organic acid", -1: "unknown kind of extract -1", 6: "unknown kind of extract 6"} {
 		if got := k.String(); got != want {
 			t.Errorf("%d: %q, want %q", k, got, want)
 		}

@@ -1,8 +1,6 @@
 package gravity
 
 import (
-	"cmp"
-
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -47,9 +45,12 @@ func (s Solution) mixTo(fn string, other Solution, strength units.StrengthByVolu
 	}
 	// part of the other in the whole, by mass; what no formula covers counts by its edge
 	part, err := partOf(s.scaled(1/s.total()), other, want)
+	if err != nil { // not reached: the strength wanted lies between the two
+		return Solution{}, units.Mass{}, err
+	}
 	m := s.total() * part / (1 - part)
-	mixed, outside := s.with(other.scaled(m)).checked(fn)
-	if err = cmp.Or(err, outside); err != nil {
+	mixed, err := s.with(other.scaled(m)).checked(fn)
+	if err != nil {
 		return Solution{}, units.Mass{}, err
 	}
 	return mixed, kilograms(m), nil

@@ -47,7 +47,7 @@ func ExampleSugarWashYield() {
 }
 
 func ExampleNewYield() {
-	_, err := gravity.NewYield(0.48, 0.46, 0.04, 0.01, 0)
+	_, err := gravity.NewYield(units.Gram.Of(100), gravity.Fermented{Ethanol: units.Gram.Of(48), CO2: units.Gram.Of(46), Biomass: units.Gram.Of(4), Residue: units.Gram.Of(1)})
 	fmt.Println(err)
 	// Output: gravity.NewYield: sum of the products 0.99 g/g outside 0.999999 g/g to 1.000001 g/g (the masses must balance)
 }

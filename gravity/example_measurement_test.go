@@ -21,7 +21,7 @@ func ExampleHydrometer_Correct() {
 }
 
 func ExampleHydrometer_MeasuredGravity() {
-	reading, _ := units.Read(units.One.Of(0.992), units.One.Of(0.002))
+	reading, _ := units.ReadTo(units.One.Of(0.992), units.One.Of(0.002))
 	sample, _ := units.Measure(units.Celsius.Of(25), units.KelvinDifference.Of(0.5))
 	strength, _ := units.Measure(units.PercentVolume.Of(4.6), units.PercentagePoint.Of(0.5))
 	g, err := gravity.Hydrometer{}.MeasuredGravity(reading, sample, strength)
@@ -30,11 +30,11 @@ func ExampleHydrometer_MeasuredGravity() {
 }
 
 // Strength from two readings of a hydrometer with divisions of 0.002, and whether that
-func ExampleMeasuredStrength() {
+func ExampleStrengthByHydrometer() {
 	// supports a label tolerance of ± 0.3 % vol.
-	og, _ := units.Read(units.One.Of(1.038), units.One.Of(0.002))
-	fg, _ := units.Read(units.One.Of(1.000), units.One.Of(0.002))
-	v, err := gravity.MeasuredStrength(og, fg, gravity.SugarWashYield(gravity.Sucrose), 0.03, 0)
+	og, _ := units.ReadTo(units.One.Of(1.038), units.One.Of(0.002))
+	fg, _ := units.ReadTo(units.One.Of(1.000), units.One.Of(0.002))
+	v, err := gravity.StrengthByHydrometer(og, fg, gravity.SugarWashYield(gravity.Sucrose), units.Percent.Of(3), 0)
 	fmt.Println(v.Text(units.PercentVolume, 1, 2), err)
 	c, _ := v.Capability(units.PercentagePoint.Of(0.3))
 	fmt.Println("supports it:", c >= 1)
@@ -64,7 +64,7 @@ func ExampleWortFactor() {
 }
 
 func ExampleMeasuredFloor() {
-	floor, err := gravity.MeasuredFloor(wash(), wash().WashYield(), 0.03, units.GramPerLitre.Of(0.3), units.GramPerLitre.Of(0.8))
+	floor, err := gravity.MeasuredFloor(wash(), wash().WashYield(), units.Percent.Of(3), units.GramPerLitre.Of(0.3), units.GramPerLitre.Of(0.8))
 	fmt.Println(floor.Text(units.One, 4, 2), err)
 	// Output: 0.9942 ± 0.0006 (k = 2) <nil>
 }
@@ -105,18 +105,20 @@ func ExampleSolution_At() {
 	// Output: 0.9938 77 % 1063 g 9.1 g/L CO2 <nil>
 }
 
-func ExampleSolution_Hidden() {
+func ExampleSolution_AtWorst() {
 	floor, _, _ := wash().Dry(wash().WashYield())
-	reading, _ := units.Read(units.One.Of(0), units.One.Of(0.002))
+	reading, _ := units.ReadTo(units.One.Of(0), units.One.Of(0.002))
 	sg, _ := units.One.Try(floor.Gravity().SG())
 	reading, _ = units.Measure(sg, reading.Uncertainty())
-	p, err := wash().Hidden(reading, wash().WashYield(), 2)
+	p, err := wash().AtWorst(reading, wash().WashYield(), 2)
 	fmt.Println(p.CO2Content.Text(units.GramCO2PerLitre, 1), err)
 	// Output: 1.3 g/L CO2 <nil>
 }
 
-func ExampleProgress_Caution() {
+func ExampleProgress_Cautions() {
 	p, _ := wash().At(sgOf(1.002), wash().WashYield())
-	fmt.Println(p.Caution())
+	for _, c := range p.Cautions() {
+		fmt.Println(c)
+	}
 	// Output: Closed up now, this liquid can still make 9.1 g/L CO2. Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack.
 }

@@ -35,9 +35,9 @@ func ExampleSolution_MakeUpTo() {
 
 // One batch, two ways: by hydrometer, and by the weight lost as CO2.
 func Example_crossCheck() {
-	og, _ := units.Read(units.One.Of(1.030), units.One.Of(0.002))
-	fg, _ := units.Read(units.One.Of(0.996), units.One.Of(0.002))
-	hydrometer, _ := gravity.MeasuredStrength(og, fg, wash().WashYield(), 0.03, 0)
+	og, _ := units.ReadTo(units.One.Of(1.030), units.One.Of(0.002))
+	fg, _ := units.ReadTo(units.One.Of(0.996), units.One.Of(0.002))
+	hydrometer, _ := gravity.StrengthByHydrometer(og, fg, wash().WashYield(), units.Percent.Of(3), 0)
 	lost, _, _ := gravity.FromWeightLost(wash(), units.Kilogram.Of(2.0), units.GramCO2PerLitre.Of(1.7), wash().WashYield())
 	scale, _ := units.Measure(lost.ByVolume(), units.PercentagePoint.Of(0.15))
 	mean, deviations, err := units.CrossCheck(hydrometer, scale)

@@ -9,8 +9,10 @@ import (
 
 func ExampleGravity_As() {
 	g := sgOf(1.048)
-	fmt.Printf("%.5f %.5f\n", g.As(gravity.At60F, gravity.InAir), g.As(gravity.At20On4, gravity.InVacuum))
-	// Output: 1.04828 1.04615
+	us, _ := g.As(gravity.At60F, gravity.InAir)
+	density, err := g.As(gravity.At20On4, gravity.InVacuum)
+	fmt.Printf("%.5f %.5f %v\n", us, density, err)
+	// Output: 1.04828 1.04615 <nil>
 }
 
 func ExampleFromReference() {
@@ -25,9 +27,9 @@ func ExampleReference_String() {
 }
 
 func ExampleReference_Temperatures() {
-	liquid, water := gravity.At20On4.Temperatures()
-	fmt.Println(liquid, water)
-	// Output: 20 °C 4 °C
+	liquid, water, err := gravity.At20On4.Temperatures()
+	fmt.Println(liquid, water, err)
+	// Output: 20 °C 4 °C <nil>
 }
 
 func ExampleAir_String() {

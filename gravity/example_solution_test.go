@@ -88,8 +88,9 @@ func ExampleSolution_DensityUncertainty() {
 }
 
 func ExampleSolution_SpecificGravity() {
-	fmt.Printf("%.5f\n", beer().Liquid().SpecificGravity(gravity.At60F, gravity.InAir))
-	// Output: 1.01183
+	sg, err := beer().Liquid().SpecificGravity(gravity.At60F, gravity.InAir)
+	fmt.Printf("%.5f %v\n", sg, err)
+	// Output: 1.01183 <nil>
 }
 
 func ExampleSolution_Plus() {

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"math"
 
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -169,8 +168,10 @@ func solveUsed(fn, what, unit string, p float64, y Yield, want float64, figure f
 		v, _ := figure(start.wort.fermented(used, y)) // no error between start and end
 		return v - want
 	}, 0, p, p*sharp)
-	f, outside := stateOf(fn, p, used, y)
-	return checked.Unless(cmp.Or(err, outside), f)
+	if err != nil { // not reached: the figure passes the one wanted on the way
+		return Fermentation{}, err
+	}
+	return stateOf(fn, p, used, y)
 }
 
 // FromApparentAndStrength returns the state from the apparent extract and a measured
@@ -223,8 +224,10 @@ func fromGravityAndEthanol(fn string, g Gravity, e float64, y Yield) (Fermentati
 		v, _ := gravityAt(x)
 		return v - want
 	}, 0, most, sharp)
-	f, outside := backward(fn, e, sugar, y)
-	return checked.Unless(cmp.Or(err, outside), f)
+	if err != nil { // not reached: the gravity rises from lo to hi with the sugar
+		return Fermentation{}, err
+	}
+	return backward(fn, e, sugar, y)
 }
 
 // liquidOf is 1 kg of liquid with mass fractions of ethanol and of sugar that is

@@ -3,7 +3,6 @@ package gravity
 import (
 	"cmp"
 
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -66,6 +65,8 @@ func FromApparentAndBrix(apparent, read units.Extract, factor float64, y Yield) 
 		b, _ := brix(e)
 		return b - want
 	}, least, most, sharp)
-	f, outside := fromGravityAndEthanol(fn, g, e, y)
-	return checked.Unless(cmp.Or(err, outside), f)
+	if err != nil { // not reached: the reading rises from lo to hi with the ethanol
+		return Fermentation{}, err
+	}
+	return fromGravityAndEthanol(fn, g, e, y)
 }

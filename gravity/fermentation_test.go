@@ -190,7 +190,7 @@ func TestFermentationRefuses(t *testing.T) {
 // Before any ferment nothing is gone, whatever the sugar and whatever becomes of it: real
 // attenuation is (OE − RE)/OE by definition, and the two are the same extract.
 func TestNothingIsGoneBeforeTheFerment(t *testing.T) {
-	yields := map[string]gravity.Yield{"malt": gravity.BallingYield(), "stated": ok[gravity.Yield](t)(gravity.NewYield(0.5, 0.48, 0.03, 0.04, 0.05))}
+	yields := map[string]gravity.Yield{"malt": gravity.BallingYield(), "stated": ok[gravity.Yield](t)(newYield(0.5, 0.48, 0.03, 0.04, 0.05))}
 	for k := gravity.Sucrose; k <= gravity.Fructose; k++ {
 		yields[k.String()], yields[k.String()+", all"] = gravity.SugarWashYield(k), gravity.StoichiometricYield(k)
 	}

@@ -1,11 +1,12 @@
 package gravity
 
 import (
-	"cmp"
+	"encoding/json"
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // A Progress is how far a fermentation has come by its gravity.
@@ -16,19 +17,30 @@ type Progress struct {
 	Part   units.Share // of the fermentable extract that is used
 
 	// CO2 is the most that the rest can still make, no yeast grown on it. If the liquid is
-	// closed up now it stays in there: [Progress.Caution].
+	// closed up now it stays in there: [Progress.Cautions].
 	CO2        units.Mass
 	CO2Content units.CarbonDioxideContent // the same in a litre of the liquid at 20 °C
 }
 
-// Caution tells what closing the liquid up now may do; it is empty when no extract
-// is left.
-func (p Progress) Caution() string {
+// ClosedTooEarly goes with a [Progress] in which extract is left.
+const ClosedTooEarly caution.Caution = "closed_too_early: Closed up now, this liquid can still make %s. Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack."
+
+// Cautions returns [ClosedTooEarly] with how much gas can still come, or nothing where no
+// extract is left. JSON holds it too.
+func (p Progress) Cautions() caution.List {
 	if p.Left.IsZero() {
-		return ""
+		return nil
 	}
-	return "Closed up now, this liquid can still make " + p.CO2Content.Text(units.GramCO2PerLitre, 1) +
-		". Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack."
+	return caution.List{ClosedTooEarly.With(p.CO2Content.Text(units.GramCO2PerLitre, 1))}
+}
+
+// MarshalJSON writes the fields and the cautions.
+func (p Progress) MarshalJSON() ([]byte, error) {
+	type fields Progress
+	return json.Marshal(struct {
+		fields
+		Cautions caution.List `json:",omitempty"`
+	}{fields(p), p.Cautions()})
 }
 
 // At returns how far a wort of known composition has come when the hydrometer, read
@@ -42,7 +54,7 @@ func (p Progress) Caution() string {
 //     yield is another, or the reading is wrong. So it is for a gravity at which no formula
 //     covers the liquid.
 //   - Uncertainty: 0.001 in gravity hides 2.2 g/L of sugar, which is 1.1 g/L of CO2; see
-//     [Solution.Hidden].
+//     [Solution.AtWorst].
 func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 	const fn = "gravity.Solution.At"
 	dry, _, err := s.Dry(y)
@@ -60,8 +72,11 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 	part, err := numeric.Root(func(part float64) float64 {
 		return s.fermented(part*have, y).Gravity().excess - reading.excess
 	}, 0, 1, sharp)
-	now, _, outside := s.Ferment(kilograms(min(part*have, have)), y)
-	if err = cmp.Or(err, outside); err != nil {
+	if err != nil { // not reached: the gravity falls from the wort's to the floor
+		return Progress{}, limit.Named(fn, err)
+	}
+	now, _, err := s.Ferment(kilograms(min(part*have, have)), y)
+	if err != nil {
 		return Progress{}, limit.Named(fn, err)
 	}
 	var co2 float64
@@ -76,15 +91,15 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 	}, nil
 }
 
-// Hidden returns the most that a reading may hide: the state at the reading and k
-// times its standard uncertainty more. A hydrometer read as dry within ± 0.001 still
+// AtWorst returns the state of the most sugar that a reading may hide: that at the reading
+// and k times its standard uncertainty more. A hydrometer read as dry within ± 0.001 still
 // leaves room for priming sugar that nobody added.
 //
 //   - Source: [Solution.At] at the reading plus k·u (JCGM 100:2008 6.2.1).
 //   - Range: k from 0 to 10, and that of [Solution.At]; otherwise the error is a
 //     [*units.RangeError].
-func (s Solution) Hidden(reading units.MeasuredNumber, y Yield, k float64) (Progress, error) {
-	const fn = "gravity.Solution.Hidden"
+func (s Solution) AtWorst(reading units.MeasuredNumber, y Yield, k float64) (Progress, error) {
+	const fn = "gravity.Solution.AtWorst"
 	u, err := reading.Expanded(k)
 	if err != nil {
 		return Progress{}, limit.Named(fn, err)

@@ -38,8 +38,8 @@ const mostMinerals = 20 // g/L
 // MeasuredFloor returns the gravity 20/20 °C that a wash ends at when all of its fermentable
 // extract is used, with what is dissolved beside extract, and how sure that is. minerals is
 // the least and the most of salts, of nutrient and buffer that stay in the liquid, in g/L:
-// 0.3 to 0.8 in most sugar washes (common practice, no source). A yield is known within a
-// part of itself, as for [MeasuredStrength].
+// 0.3 to 0.8 in most sugar washes (common practice, no source). The yield has a spread, as
+// for [StrengthByHydrometer].
 //
 // In practice a hydrometer shows this within its own error and half a division, 0.001 or more
 // for a common one; gas that clings to it lifts it by as much again, so stir the gas out, and
@@ -48,19 +48,20 @@ const mostMinerals = 20 // g/L
 //   - Source: [Solution.Dry]; 0.00075 for a gram a litre of salts; uncertainty after JCGM
 //     100:2008 of the yield, of what yeast leaves (30 %), of minerals (anywhere between the
 //     two with the same chance) and of the formulas ([Solution.DensityUncertainty]).
-//   - Range: a part from 0 to 0.2, minerals from 0 to 20 g/L, and that of [Solution.Dry];
+//   - Range: a spread from 0 to 20 %, minerals from 0 to 20 g/L, and that of [Solution.Dry];
 //     otherwise the error is a [*units.RangeError].
 //   - Uncertainty: the result's own, about 0.0003 for 4.6 % vol.
-func MeasuredFloor(wash Solution, y Yield, part float64, least, most units.MassConcentration) (units.MeasuredNumber, error) {
+func MeasuredFloor(wash Solution, y Yield, spread units.Share, least, most units.MassConcentration) (units.MeasuredNumber, error) {
 	const fn = "gravity.MeasuredFloor"
 	lo, hi := least.In(units.GramPerLitre), most.In(units.GramPerLitre)
 	if err := cmp.Or(
-		check(fn, "part of the yield", part, 0, 0.2, "a fermentation"),
+		checkSpread(fn, spread),
 		limit.Check(fn, "least minerals", lo, "g/L", 0, mostMinerals, "a brewing water with nutrient"),
 		limit.Check(fn, "most minerals", hi, "g/L", lo, mostMinerals, "a brewing water with nutrient"),
 	); err != nil {
 		return units.MeasuredNumber{}, limit.Named(fn, err)
 	}
+	part := spread.In(units.Percent) / 100
 	dry, _, err := wash.Dry(y)
 	strong, _, strongErr := wash.Dry(y.times(1 + part))
 	weak, _, weakErr := wash.Dry(y.times(1 - part))

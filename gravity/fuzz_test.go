@@ -109,7 +109,8 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "FromReference", two(gravity.FromReference(a, ref, air))...)
 	finite(t, "FromDensityAt", two(gravity.FromDensityAt(kgm3(a), celsius(b), volPct(c)))...)
 	if g, err := gravity.FromSG(a); err == nil {
-		finite(t, "Gravity", g.SG(), g.Points(), g.Extract(), g.Density(), g.Oechsle(), g.Baume(), g.BaumeUS(), g.SakeMeter(), g.As(ref, air), gravity.ScaleMethods(g))
+		finite(t, "Gravity", g.SG(), g.Points(), g.Extract(), g.Density(), g.Oechsle(), g.Baume(), g.BaumeUS(), g.SakeMeter(), gravity.ScaleMethods(g))
+		finite(t, "As", two(g.As(ref, air))...)
 		h, err := gravity.FromSG(b)
 		if err == nil {
 			finite(t, "SpiritIndication", two(gravity.SpiritIndication(g, h))...)
@@ -130,7 +131,7 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "RealExtractBalling", two(rival.RealExtractBalling(plato(a), massPct(b)))...)
 	finite(t, "StrengthCutaiaReal", two(rival.StrengthCutaiaReal(plato(a), plato(b)))...)
 	finite(t, "OriginalExtract", two(y.OriginalExtract(massPct(a), plato(b)))...)
-	finite(t, "NewYield", two(gravity.NewYield(a, b, c, d, e))...)
+	finite(t, "NewYield", two(newYield(a, b, c, d, e))...)
 	for name, m := range map[string]func(a, b units.Extract) (rival.Attenuated, error){"tables": rival.AttenuatedBallingTables, "handbook": rival.AttenuatedHandbook, "MEBAK": rival.AttenuatedMEBAK, "Cutaia": rival.AttenuatedCutaia, "Doemens": rival.AttenuatedDoemens} {
 		finite(t, name, two(m(plato(a), plato(b)))...)
 	}
@@ -167,7 +168,8 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 		s = x
 	}
 	u, region := s.DensityUncertainty()
-	finite(t, "figures", u, int(region), s.Water(), s.Extract(), s.ExtractOf(sugar), s.Fermentable(), s.Ethanol(), s.Mass(), s.RealExtract(), s.ByMass(), s.ByVolume(), s.Gravity(), s.SpecificGravity(ref, air), s.EnergyEU(), s.Nutrition(), s.Concentration(sugar), s.WashYield())
+	finite(t, "SpecificGravity", two(s.SpecificGravity(ref, air))...)
+	finite(t, "figures", u, int(region), s.Water(), s.Extract(), s.ExtractOf(sugar), s.Fermentable(), s.Ethanol(), s.Mass(), s.RealExtract(), s.ByMass(), s.ByVolume(), s.Gravity(), s.EnergyEU(), s.Nutrition(), s.Concentration(sugar), s.WashYield())
 	finite(t, "Density", two(s.Density(celsius(d)))...)
 	finite(t, "Volume", two(s.Volume(celsius(d)))...)
 	finite(t, "Reading", two(h.Reading(s, celsius(d)))...)

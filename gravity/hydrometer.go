@@ -1,6 +1,7 @@
 package gravity
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/units"
@@ -25,12 +26,13 @@ const glassExpansion = 25e-6
 //     1 + 25e-6·(t − reference) (ISO 1768:1975, read); density of the
 //     liquid as [Solution.Density].
 //   - Range: that of [Solution.Density]; otherwise the error is a
-//     [*units.RangeError].
+//     [*units.RangeError]. An unknown reference is a [*units.NameError].
 //   - Uncertainty: half a division of the scale, 0.001 for a common instrument, and
 //     its error, often as much.
 func (h Hydrometer) Reading(s Solution, t units.Temperature) (float64, error) {
-	rho, err := s.densityAt("gravity.Hydrometer.Reading", t)
-	if err != nil {
+	const fn = "gravity.Hydrometer.Reading"
+	rho, err := s.densityAt(fn, t)
+	if err = cmp.Or(references.Check(fn, h.Reference), err); err != nil {
 		return 0, err
 	}
 	return rho * h.per(t), nil
@@ -38,8 +40,8 @@ func (h Hydrometer) Reading(s Solution, t units.Temperature) (float64, error) {
 
 // per is the reading for a density of 1 kg/m³ at t.
 func (h Hydrometer) per(t units.Temperature) float64 {
-	liquid, water := h.Reference.Temperatures()
-	return (1 + glassExpansion*(t.In(units.Celsius)-liquid.In(units.Celsius))) / waterAt(water.In(units.Celsius))
+	at := referenceTemperatures[h.Reference]
+	return (1 + glassExpansion*(t.In(units.Celsius)-at.liquid)) / waterAt(at.water)
 }
 
 // Correct returns the gravity at 20/20 °C of a liquid in which the hydrometer shows
@@ -50,12 +52,16 @@ func (h Hydrometer) per(t units.Temperature) float64 {
 //     that gives the reading with this strength.
 //   - Range: 0 to 100 °C without ethanol, 0 to 40 °C and up to 23 % vol with it;
 //     readings from a liquid of −10 °P to one of 60 °P (30 °P with ethanol), where
-//     below zero the formula is continued as [Gravity.Extract] tells. Beyond it the
+//     below zero the formula is continued as in [Gravity.Extract]. Beyond it the
 //     error is a [*units.RangeError].
 //   - Uncertainty: that of the reading; a strength wrong by 1 % vol adds 0.0002 at
 //     30 °C.
 func (h Hydrometer) Correct(reading float64, t units.Temperature, strength units.StrengthByVolume) (Gravity, error) {
-	return gravityAt("gravity.Hydrometer.Correct", "reading", "", reading, h.per(t), t, strength)
+	const fn = "gravity.Hydrometer.Correct"
+	if err := references.Check(fn, h.Reference); err != nil {
+		return Gravity{}, err
+	}
+	return gravityAt(fn, "reading", "", reading, h.per(t), t, strength)
 }
 
 // A warm liquid has v kg of ethanol in a m³ at 20 °C, and any extract.

@@ -51,20 +51,40 @@ func TestHydrometerAtReference(t *testing.T) {
 	water := solution(t, 1, 0, 0)
 	for r, c := range map[gravity.Reference]float64{gravity.At20: 20, gravity.At60F: (60 - 32) / 1.8, gravity.At15: 15, gravity.At17p5: 17.5, gravity.At25: 25} {
 		near(t, r.String(), ok[float64](t)(gravity.Hydrometer{Reference: r}.Reading(water, celsius(c))), 1, 1e-15)
-		liquid, w := r.Temperatures()
+		liquid, w, err := r.Temperatures()
+		if err != nil {
+			t.Error(err)
+		}
 		near(t, r.String(), liquid.In(units.Celsius), c, 1e-12)
 		near(t, r.String(), w.In(units.Celsius), c, 1e-12)
 	}
 	near(t, "20/4 °C: water", ok[float64](t)(gravity.Hydrometer{Reference: gravity.At20On4}.Reading(water, celsius(20))), 998.2031/999.9720, 1e-6)
-	for r, want := range map[gravity.Reference]string{gravity.At20: "20/20 °C", gravity.At60F: "15.56/15.56 °C", gravity.At20On4: "20/4 °C", gravity.At15: "15/15 °C", gravity.At17p5: "17.5/17.5 °C", gravity.At25: "25/25 °C", gravity.At15On4: "15/4 °C", -1: "unknown reference", 7: "unknown reference"} {
+	for r, want := range map[gravity.Reference]string{gravity.At20: "20/20 °C", gravity.At60F: "15.56/15.56 °C", gravity.At20On4: "20/4 °C", gravity.At15: "15/15 °C", gravity.At17p5: "17.5/17.5 °C", gravity.At25: "25/25 °C", gravity.At15On4: "15/4 °C", -1: "unknown reference -1", 7: "unknown reference 7"} {
 		if r.String() != want {
 			t.Errorf("%d: %s", r, r)
 		}
 	}
 	for _, r := range []gravity.Reference{-1, 7} {
-		if liquid, _ := r.Temperatures(); liquid.In(units.Celsius) != 20 {
-			t.Error("an unknown reference is taken as 20/20 °C")
-		}
+		_, _, err := r.Temperatures()
+		unknown(t, err, "reference")
+		_, err = gravity.Hydrometer{Reference: r}.Reading(water, celsius(20))
+		unknown(t, err, "reference")
+		_, err = gravity.Hydrometer{Reference: r}.Correct(1, celsius(20), volPct(0))
+		unknown(t, err, "reference")
+		_, err = water.SpecificGravity(r, gravity.InAir)
+		unknown(t, err, "reference")
+		_, err = gravity.Gravity{}.As(r, gravity.InAir)
+		unknown(t, err, "reference")
+		_, err = gravity.FromReference(1, r, gravity.InAir)
+		unknown(t, err, "reference")
+	}
+	for _, a := range []gravity.Air{-1, 2} {
+		_, err := water.SpecificGravity(gravity.At20, a)
+		unknown(t, err, "air")
+		_, err = gravity.Gravity{}.As(gravity.At20, a)
+		unknown(t, err, "air")
+		_, err = gravity.FromReference(1, gravity.At20, a)
+		unknown(t, err, "air")
 	}
 }
 

@@ -13,12 +13,12 @@ func TestLimitsOfYield(t *testing.T) {
 	s := solution(t, 90, 10, 0)
 	refusals(t, []refusal{
 		{of2(s.Ferment(kg(1), none)), "ethanol yield", 0, 0.01, 1},
-		{of(gravity.NewYield(0.005, 0.9, 0.095, 0, 0)), "ethanol", 0.005, 0.01, 1},
-		{of(gravity.NewYield(1.1, 0, 0, 0, 0)), "ethanol", 1.1, 0, 1},
-		{of(gravity.NewYield(0.5, 0.4, 0, 0, 0.05)), "sum of the products", 0.9, 1.05 - 1e-6, 1.05 + 1e-6},
+		{of(newYield(0.005, 0.9, 0.095, 0, 0)), "ethanol", 0.005, 0.01, 1},
+		{of(newYield(1.1, 0, 0, 0, 0)), "ethanol", 1.1, 0, 1},
+		{of(newYield(0.5, 0.4, 0, 0, 0.05)), "sum of the products", 0.9, 1.05 - 1e-6, 1.05 + 1e-6},
 	})
-	ok[gravity.Yield](t)(gravity.NewYield(0.01, 0.99, 0, 0, 0))
-	ok[gravity.Yield](t)(gravity.NewYield(1, 0, 0, 0, 0))
+	ok[gravity.Yield](t)(newYield(0.01, 0.99, 0, 0, 0))
+	ok[gravity.Yield](t)(newYield(1, 0, 0, 0, 0))
 }
 
 func TestLimitsOfFermentation(t *testing.T) {

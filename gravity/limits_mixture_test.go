@@ -45,9 +45,9 @@ func TestMixturesThatNoFormulaCovers(t *testing.T) {
 
 // What is fermented must have a density on the way, and water enough.
 func TestFermentationsThatNoFormulaCovers(t *testing.T) {
-	thirsty := ok[gravity.Yield](t)(gravity.NewYield(0.7, 0.7, 0.05, 0.05, 0.5))
-	acid := ok[gravity.Yield](t)(gravity.NewYield(0.3, 0.3, 0, 0.4, 0)) // 4 g of residue to 3 g of ethanol
-	spirit := ok[gravity.Yield](t)(gravity.NewYield(1, 0, 0, 0, 0))
+	thirsty := ok[gravity.Yield](t)(newYield(0.7, 0.7, 0.05, 0.05, 0.5))
+	acid := ok[gravity.Yield](t)(newYield(0.3, 0.3, 0, 0.4, 0)) // 4 g of residue to 3 g of ethanol
+	spirit := ok[gravity.Yield](t)(newYield(1, 0, 0, 0, 0))
 	syrup := solution(t, 20, 80, 0)
 	left := 100 - 40*(1-0.48391) // kg, less CO2 and yeast of 40 kg
 	e := 40 * 0.48391 / left
@@ -84,7 +84,7 @@ func TestFermentationsThatNoFormulaCovers(t *testing.T) {
 // either side of them the figures lead back to the state that they are of; within them they
 // are refused, never taken for another state.
 func TestStatesOnBothSidesOfAGap(t *testing.T) {
-	y := ok[gravity.Yield](t)(gravity.NewYield(0.44, 0.43, 0.05, 0.08, 0))
+	y := ok[gravity.Yield](t)(newYield(0.44, 0.43, 0.05, 0.08, 0))
 	wort := solution(t, 55, 45, 0)
 	original := wort.Gravity().Extract()
 	var covered, gap int

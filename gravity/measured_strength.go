@@ -15,27 +15,27 @@ const (
 	underFloorLeast = 0.001
 )
 
-// MeasuredStrength returns the strength from two gravities, each with its
-// uncertainty, for a yield that is known within a part of itself: 0.01 for malt,
-// 0.03 for a sugar wash. correlation tells how far the two gravities share their
+// StrengthByHydrometer returns the strength from two gravities, each with its
+// uncertainty, for a yield with a relative standard uncertainty, its spread: 1 % for
+// malt, 3 % for a sugar wash. correlation is how far the two gravities share their
 // error: 0 for two instruments, near 1 for the fault of one scale.
 //
 //   - Source: [FromOriginalAndApparent], propagated after JCGM 100:2008 eq. 13. Under the dry
 //     floor, where no state is, the strength goes on straight for the uncertainty, so that a
 //     reading at the floor is as unsure as one above it.
 //   - Range: gravities of a fermentation, where a final one under the dry floor counts as
-//     dry if it is within 0.001 and 4 standard uncertainties of it; a part from 0 to 0.2, a
+//     dry if it is within 0.001 and 4 standard uncertainties of it; a spread from 0 to 20 %, a
 //     correlation from −1 to 1. Otherwise the error is a [*units.RangeError].
 //   - Uncertainty: the result's own; near the floor it is the larger of what could be said, as
 //     it leaves out that no wash is drier than dry. "May this instrument support a label
 //     tolerance?" is [units.Measured.Capability] of it.
-func MeasuredStrength(original, final units.MeasuredNumber, y Yield, part, correlation float64) (units.MeasuredStrength, error) {
-	yield, err := units.Measure(units.One.Of(1), number(part))
-	if err != nil {
-		return units.MeasuredStrength{}, limit.Named("gravity.MeasuredStrength", err)
+func StrengthByHydrometer(original, final units.MeasuredNumber, y Yield, spread units.Share, correlation float64) (units.MeasuredStrength, error) {
+	if err := checkSpread("gravity.StrengthByHydrometer", spread); err != nil {
+		return units.MeasuredStrength{}, limit.Named("gravity.StrengthByHydrometer", err)
 	}
-	if err := check("gravity.MeasuredStrength", "part of the yield", part, 0, 0.2, "a fermentation"); err != nil {
-		return units.MeasuredStrength{}, limit.Named("gravity.MeasuredStrength", err)
+	yield, err := units.Measure(units.One.Of(1), number(spread.In(units.Percent)/100))
+	if err != nil {
+		return units.MeasuredStrength{}, limit.Named("gravity.StrengthByHydrometer", err)
 	}
 	leeway := underFloor*(original.Uncertainty().In(units.One)+final.Uncertainty().In(units.One)) + underFloorLeast
 	at, err := continued(original.Value().In(units.One), final.Value().In(units.One), y)
@@ -101,4 +101,9 @@ func continued(original, final float64, y Yield) (reading, error) {
 		r.slope = (dry - wet) / (above.SG() - floor.SG())
 	}
 	return r, nil
+}
+
+// checkSpread refuses a spread of a yield that no fermentation has.
+func checkSpread(fn string, spread units.Share) error {
+	return limit.Check(fn, "spread of the yield", spread.In(units.Percent), "%", 0, 20, "a fermentation")
 }

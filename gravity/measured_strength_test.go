@@ -18,10 +18,10 @@ func TestMeasuredStrengthNearTheFloor(t *testing.T) {
 	base := gravity.SugarWashYield(gravity.Sucrose)
 	yieldOf := func(k float64) gravity.Yield {
 		e, c := k*base.Ethanol(), k*base.CO2()
-		return ok[gravity.Yield](t)(gravity.NewYield(e, c, 1+base.Water()-e-c-base.Residue(), base.Residue(), base.Water()))
+		return ok[gravity.Yield](t)(newYield(e, c, 1+base.Water()-e-c-base.Residue(), base.Residue(), base.Water()))
 	}
 	wort := solution(t, 100-p, p, 0)
-	far := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(measured(t, wort.Gravity().SG(), u), measured(t, 1.004, u), base, part, 0)).Uncertainty().In(units.PercentagePoint)
+	far := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(measured(t, wort.Gravity().SG(), u), measured(t, 1.004, u), base, percent(100*part), 0)).Uncertainty().In(units.PercentagePoint)
 	draw := rand.New(rand.NewPCG(7, 0))
 	for _, left := range []float64{0, 0.02, 0.05} { // of the sugar
 		const n = 1500
@@ -34,7 +34,7 @@ func TestMeasuredStrengthNearTheFloor(t *testing.T) {
 				t.Fatal(err)
 			}
 			og, fg := wort.Gravity().SG()+u*draw.NormFloat64(), s.Gravity().SG()+u*draw.NormFloat64()
-			m, err := gravity.MeasuredStrength(measured(t, og, u), measured(t, fg, u), base, part, 0)
+			m, err := gravity.StrengthByHydrometer(measured(t, og, u), measured(t, fg, u), base, percent(100*part), 0)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -63,7 +63,7 @@ func TestMeasuredStrengthContinues(t *testing.T) {
 	const u = 0.0006
 	y := gravity.SugarWashYield(gravity.Sucrose)
 	for _, fg := range []float64{0.9990, 0.9945, 0.9940, 0.9932, 0.9925} {
-		m := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(measured(t, 1.0282, u), measured(t, fg, u), y, 0, 0))
+		m := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(measured(t, 1.0282, u), measured(t, fg, u), y, percent(0), 0))
 		// 34.2 thousandths are 4.60 % vol (problem "A strength from two readings"), so 0.1345 each:
 		// two readings 0.6 · 0.1345 · √2.
 		near(t, "u", m.Uncertainty().In(units.PercentagePoint), 0.6*0.1345*math.Sqrt2, 0.004)
@@ -79,7 +79,7 @@ func TestMeasuredStrengthOfWater(t *testing.T) {
 			t.Fatal(err)
 		}
 		other := one
-		m, err := gravity.MeasuredStrength(one, other, y, 0.03, 0)
+		m, err := gravity.StrengthByHydrometer(one, other, y, percent(3), 0)
 		if v, u := m.Value().In(units.PercentVolume), m.Uncertainty().In(units.PercentagePoint); err != nil || v != 0 || !(u > 0.1 && u < 0.2) {
 			t.Errorf("%v ± %v, %v", v, u, err)
 		}

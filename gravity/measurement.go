@@ -11,11 +11,14 @@ import (
 //
 //   - Source: Tabarié's relation turned round: SG of the alcohol solution = SG before −
 //     SG after + 1, at 20 °C; its strength after OIML R 22.
-//   - Range: gravities that leave 0.7907 (pure ethanol) to 1.000 for the alcohol solution;
-//     otherwise the error is a [*units.RangeError]. Volatile acid and foam lost count as error.
+//   - Range: gravities that leave 0.7907 (pure ethanol) to 1.000 for the alcohol solution
+//     (1e-9 more counts as rounding); otherwise the error is a [*units.RangeError]. Volatile acid and foam lost count as error.
 //   - Uncertainty: 0.0002 in each reading is 0.2 % vol together.
 func SpiritIndication(before, afterBoiling Gravity) (units.StrengthByVolume, error) {
 	sg := 1 + (before.excess - afterBoiling.excess)
+	if sg > 1 && sg <= 1+rounding { // no ethanol, but for the last digits of the two
+		sg = 1
+	}
 	if err := limit.Check("gravity.SpiritIndication", "gravity of the alcohol solution", sg, "", ethanol20/mixture20[0], 1, sourceR22); err != nil {
 		return units.StrengthByVolume{}, err
 	}

@@ -57,7 +57,13 @@ func TestSpiritIndication(t *testing.T) {
 		got := ok[units.StrengthByVolume](t)(gravity.SpiritIndication(s.Gravity(), after))
 		near(t, "strength", got.In(units.PercentVolume), s.ByVolume().In(units.PercentVolume), 1e-8)
 	})
-	_, err := gravity.SpiritIndication(sg(t, 1.02), sg(t, 1.01))
+	same, more := gravity.Gravity{}, ok[gravity.Gravity](t)(gravity.FromSG(1+1e-12)) // equal, but for rounding
+	if v, err := gravity.SpiritIndication(more, same); err != nil || !v.IsZero() {
+		t.Error(v, err)
+	}
+	_, err := gravity.SpiritIndication(sg(t, 1.00001), sg(t, 1))
+	refused(t, "heavier before", err, "gravity of the alcohol solution")
+	_, err = gravity.SpiritIndication(sg(t, 1.02), sg(t, 1.01))
 	refused(t, "heavier before", err, "gravity of the alcohol solution")
 	_, err = gravity.SpiritIndication(sg(t, 0.80), sg(t, 1.01))
 	refused(t, "too light", err, "gravity of the alcohol solution")
@@ -133,7 +139,7 @@ func measuredExtract(t tester, v, u float64) units.MeasuredExtract {
 func TestMeasuredStrength(t *testing.T) {
 	og, fg := measured(t, 1.038, 0.001), measured(t, 0.998, 0.001)
 	y := gravity.SugarWashYield(gravity.Sucrose)
-	m := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(og, fg, y, 0, 0))
+	m := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(og, fg, y, percent(0), 0))
 	u := m.Uncertainty().In(units.PercentagePoint)
 	near(t, "0.001 in each is 0.2 % vol", u, 0.19, 0.02)
 	mc, failed, err := units.Simulate(func(x units.Trial) (units.StrengthByVolume, error) {
@@ -154,12 +160,12 @@ func TestMeasuredStrength(t *testing.T) {
 	near(t, "Monte Carlo u", mc.Uncertainty().In(units.PercentagePoint), u, 0.02)
 	near(t, "Monte Carlo mean", mc.Value().In(units.PercentVolume), m.Value().In(units.PercentVolume), 0.02)
 	// a shared fault of the scale nearly drops out of the difference
-	shared := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(og, fg, y, 0, 1))
+	shared := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(og, fg, y, percent(0), 1))
 	if s := shared.Uncertainty().In(units.PercentagePoint); s > 0.1*u {
 		t.Errorf("shared: %v of %v", s, u)
 	}
 	// the yield moves the strength, but between two gravities less than its own part
-	withYield := ok[units.MeasuredStrength](t)(gravity.MeasuredStrength(measured(t, 1.038, 0), measured(t, 0.998, 0), y, 0.03, 0))
+	withYield := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(measured(t, 1.038, 0), measured(t, 0.998, 0), y, percent(3), 0))
 	part := withYield.Uncertainty().In(units.PercentagePoint) / withYield.Value().In(units.PercentVolume)
 	if part < 0.001 || part > 0.03 {
 		t.Errorf("3 %% of the yield: %v of the strength", part)
@@ -170,16 +176,16 @@ func TestMeasuredStrength(t *testing.T) {
 		t.Errorf("capability %v: ± 0.001 twice does not support ± 0.3 %% vol", c)
 	}
 	for _, p := range []float64{0.21} {
-		_, err := gravity.MeasuredStrength(og, fg, y, p, 0)
-		refused(t, "part", err, "part of the yield")
+		_, err := gravity.StrengthByHydrometer(og, fg, y, percent(100*p), 0)
+		refused(t, "part", err, "spread of the yield")
 	}
-	_, err = gravity.MeasuredStrength(og, fg, y, -1, 0)
-	refused(t, "part", err, "pure number")
-	_, err = gravity.MeasuredStrength(og, fg, y, 0.01, 1.1)
+	_, err = gravity.StrengthByHydrometer(og, fg, y, percent(-100), 0)
+	refused(t, "part", err, "spread of the yield")
+	_, err = gravity.StrengthByHydrometer(og, fg, y, percent(1), 1.1)
 	refused(t, "correlation", err, "correlation of two inputs")
-	_, err = gravity.MeasuredStrength(measured(t, 1.5, 0), fg, y, 0.01, 0)
+	_, err = gravity.StrengthByHydrometer(measured(t, 1.5, 0), fg, y, percent(1), 0)
 	refused(t, "original", err, "specific gravity")
-	_, err = gravity.MeasuredStrength(og, measured(t, 1.5, 0), y, 0.01, 0)
+	_, err = gravity.StrengthByHydrometer(og, measured(t, 1.5, 0), y, percent(1), 0)
 	refused(t, "final", err, "specific gravity")
 }
 

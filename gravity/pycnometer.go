@@ -1,7 +1,6 @@
 package gravity
 
 import (
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -70,6 +69,9 @@ func gravityAt(fn, what, unit string, reading, per float64, t units.Temperature,
 		return Gravity{}, err
 	}
 	x, err := numeric.Root(func(x float64) float64 { return w.density(x)*per - reading }, leastApparent, mostX, sharp)
+	if err != nil { // not reached: the reading lies between lo and hi
+		return Gravity{}, err
+	}
 	_, rho := w.at20(x)
-	return checked.Unless(err, one(clamp(rho/syrup20[0], lowestGravity, highestGravity)))
+	return one(clamp(rho/syrup20[0], lowestGravity, highestGravity)), nil
 }

@@ -1,8 +1,10 @@
 package gravity
 
 import (
+	"cmp"
 	"math"
 
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -21,13 +23,12 @@ const (
 	At17p5                   // 17.5/17.5 °C: older saccharometers
 	At25                     // 25/25 °C: pharmacopoeias
 	At15On4                  // 15/4 °C: the international Baumé scale
-	references
 )
 
 // sixtyFahrenheit is 60 °F in °C.
 const sixtyFahrenheit = (60.0 - 32) / 1.8
 
-var referenceTemperatures = [references]struct{ liquid, water float64 }{
+var referenceTemperatures = [...]struct{ liquid, water float64 }{
 	At20:    {20, 20},
 	At60F:   {sixtyFahrenheit, sixtyFahrenheit},
 	At20On4: {20, 4},
@@ -37,21 +38,29 @@ var referenceTemperatures = [references]struct{ liquid, water float64 }{
 	At15On4: {15, 4},
 }
 
-// String returns "20/20 °C" and so on.
-func (r Reference) String() string {
-	if r < 0 || r >= references {
-		return "unknown reference"
-	}
-	return [references]string{"20/20 °C", "15.56/15.56 °C", "20/4 °C", "15/15 °C", "17.5/17.5 °C", "25/25 °C", "15/4 °C"}[r]
+var references = choice.Of[Reference]("reference", "20/20 °C", "15.56/15.56 °C", "20/4 °C", "15/15 °C", "17.5/17.5 °C", "25/25 °C", "15/4 °C")
+
+// String returns the name: "20/20 °C".
+func (r Reference) String() string { return references.Text(r) }
+
+// MarshalText is [Reference.String]; an unknown reference is a [*units.NameError].
+func (r Reference) MarshalText() ([]byte, error) {
+	return references.Marshal("gravity.Reference.MarshalText", r)
 }
 
-// Temperatures returns that of the liquid and that of the water.
-func (r Reference) Temperatures() (liquid, water units.Temperature) {
-	t := referenceTemperatures[At20]
-	if r > 0 && r < references {
-		t = referenceTemperatures[r]
+// UnmarshalText reads what [Reference.MarshalText] writes; other text is a [*units.NameError].
+func (r *Reference) UnmarshalText(text []byte) error {
+	return references.Unmarshal("gravity.Reference.UnmarshalText", text, r)
+}
+
+// Temperatures returns that of the liquid and that of the water. An unknown reference is a
+// [*units.NameError].
+func (r Reference) Temperatures() (liquid, water units.Temperature, err error) {
+	if err := references.Check("gravity.Reference.Temperatures", r); err != nil {
+		return liquid, water, err
 	}
-	return celsius(t.liquid), celsius(t.water)
+	t := referenceTemperatures[r]
+	return celsius(t.liquid), celsius(t.water), nil
 }
 
 // SpecificGravity returns the specific gravity of the liquid for a reference, in
@@ -59,12 +68,14 @@ func (r Reference) Temperatures() (liquid, water units.Temperature) {
 //
 //   - Source: [Solution.Density] and [WaterDensity] at the two temperatures; in air
 //     both less 1.2 kg/m³.
-//   - Range: every solution and every reference; an unknown reference is 20/20 °C.
+//   - Range: every solution. An unknown reference or air is a [*units.NameError].
 //   - Uncertainty: [Solution.DensityUncertainty].
-func (s Solution) SpecificGravity(r Reference, a Air) float64 {
-	liquid, water := r.Temperatures()
-	rho := s.rho(liquid.In(units.Celsius)) // every reference is within 0 to 40 °C
-	return a.ratio(rho, waterAt(water.In(units.Celsius)))
+func (s Solution) SpecificGravity(r Reference, a Air) (float64, error) {
+	if err := basis("gravity.Solution.SpecificGravity", r, a); err != nil {
+		return 0, err
+	}
+	t := referenceTemperatures[r]
+	return a.ratio(s.rho(t.liquid), waterAt(t.water)), nil // every reference is within 0 to 40 °C
 }
 
 // As returns the gravity as another reference or air has it, for a liquid of that
@@ -72,12 +83,24 @@ func (s Solution) SpecificGravity(r Reference, a Air) float64 {
 // liquid of known composition use [Solution.SpecificGravity].
 //
 //   - Source: ICUMSA SPS-4 (1994), OIML R 22 (1973) and the water of [WaterDensity].
-//   - Range: every gravity and reference; an unknown reference is 20/20 °C.
+//   - Range: every gravity. An unknown reference or air is a [*units.NameError].
 //   - Uncertainty: the expansion of another liquid of that gravity differs: beer of
 //     1.010 and 5 % vol comes out right within 0.0001 at 15/15 °C.
-func (g Gravity) As(r Reference, a Air) float64 {
-	liquid, water := r.Temperatures()
-	return a.ratio(g.densityAs(liquid.In(units.Celsius)), waterAt(water.In(units.Celsius)))
+func (g Gravity) As(r Reference, a Air) (float64, error) {
+	if err := basis("gravity.Gravity.As", r, a); err != nil {
+		return 0, err
+	}
+	return g.as(r, a), nil
+}
+
+// basis refuses what is no reference or no air.
+func basis(fn string, r Reference, a Air) error {
+	return cmp.Or(references.Check(fn, r), airs.Check(fn, a))
+}
+
+func (g Gravity) as(r Reference, a Air) float64 {
+	t := referenceTemperatures[r]
+	return a.ratio(g.densityAs(t.liquid), waterAt(t.water))
 }
 
 // densityAs returns the density at t of the plain liquid of this gravity.
@@ -96,19 +119,23 @@ func (g Gravity) densityAs(t float64) float64 {
 // source and uncertainty.
 //
 //   - Range: 0.791 to 1.414, where the reference has pure ethanol and 80 °P as far apart;
-//     an unknown reference is 20/20 °C. Beyond it the error is a [*units.RangeError].
+//     beyond it the error is a [*units.RangeError]. An unknown reference or air is a
+//     [*units.NameError].
 func FromReference(sg float64, r Reference, a Air) (Gravity, error) {
 	const fn = "gravity.FromReference"
+	if err := basis(fn, r, a); err != nil {
+		return Gravity{}, err
+	}
 	if err := limit.Check(fn, "specific gravity", sg, "", 0.791, 1.414, sourceScale); err != nil {
 		return Gravity{}, err
 	}
-	if math.Abs(sg-Gravity{}.As(r, a)) < sharp {
+	if math.Abs(sg-Gravity{}.as(r, a)) < sharp {
 		return Gravity{}, nil // water, not a rounding less
 	}
-	f := func(x float64) float64 { return one(x).As(r, a) - sg }
+	f := func(x float64) float64 { return one(x).as(r, a) - sg }
 	x, err := numeric.Root(f, ethanol20/mixture20[0], highestGravity, sharp)
 	if err != nil {
-		return Gravity{}, limit.Check(fn, "specific gravity", sg, "", one(ethanol20/mixture20[0]).As(r, a), one(highestGravity).As(r, a), sourceScale)
+		return Gravity{}, limit.Check(fn, "specific gravity", sg, "", one(ethanol20/mixture20[0]).as(r, a), one(highestGravity).as(r, a), sourceScale)
 	}
 	return one(x), nil
 }

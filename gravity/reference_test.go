@@ -22,8 +22,8 @@ func TestSpecificGravityUSP(t *testing.T) {
 		{0.9692, 0.9714}, {0.9677, 0.9701}, {0.9663, 0.9688}, {0.9648, 0.9675}, {0.9633, 0.9662}, {0.9617, 0.9648}, {0.9601, 0.9635}, {0.9585, 0.9620}, {0.9568, 0.9605}, {0.9551, 0.9590}, {0.9534, 0.9574}, {0.9516, 0.9558}, {0.9498, 0.9541},
 	} {
 		s := solution(t, 100-float64(p), 0, float64(p))
-		near(t, fmt.Sprint(p, " % mass, 25/25"), s.SpecificGravity(gravity.At25, gravity.InAir), r[0], 0.0001)
-		near(t, fmt.Sprint(p, " % mass, 15.56/15.56"), s.SpecificGravity(gravity.At60F, gravity.InAir), r[1], 0.0001)
+		near(t, fmt.Sprint(p, " % mass, 25/25"), ok[float64](t)(s.SpecificGravity(gravity.At25, gravity.InAir)), r[0], 0.0001)
+		near(t, fmt.Sprint(p, " % mass, 15.56/15.56"), ok[float64](t)(s.SpecificGravity(gravity.At60F, gravity.InAir)), r[1], 0.0001)
 	}
 	// the same table by volume at 60 °F: % vol against % mass, 2 decimals
 	for i, want := range []float64{0, 0.80, 1.59, 2.39, 3.19, 4.00, 4.80, 5.61, 6.42, 7.23, 8.05, 8.86, 9.68, 10.50, 11.32, 12.14, 12.96, 13.79, 14.61, 15.44, 16.27, 17.10, 17.93, 18.77, 19.60, 20.44, 21.29, 22.13, 22.97, 23.82, 24.67, 25.52, 26.38} {
@@ -52,10 +52,10 @@ func TestSpecificGravityCFR(t *testing.T) {
 	}
 	for _, r := range []struct{ p, gal, factor float64 }{{lo, 0.14718, 1}, {100, 0.30258, 2}, {0, 0.120074, 1}} {
 		s := solution(t, 100-r.p, 0, r.p)
-		near(t, fmt.Sprint(r.p, " % mass"), 0.120074/s.SpecificGravity(gravity.At60F, gravity.InAir)*r.factor, r.gal, 0.00002*r.factor)
+		near(t, fmt.Sprint(r.p, " % mass"), 0.120074/ok[float64](t)(s.SpecificGravity(gravity.At60F, gravity.InAir))*r.factor, r.gal, 0.00002*r.factor)
 	}
 	s := solution(t, 100-lo, 0, lo)
-	near(t, "190 proof, proof gallons", 0.120074/s.SpecificGravity(gravity.At60F, gravity.InAir)*1.9, 0.27964, 0.00002)
+	near(t, "190 proof, proof gallons", 0.120074/ok[float64](t)(s.SpecificGravity(gravity.At60F, gravity.InAir))*1.9, 0.27964, 0.00002)
 	// the pound in a gallon of water in air, from the definitions: 8.32823 lb/US gal
 	water := ok[units.Density](t)(gravity.WaterDensity(units.Fahrenheit.Of(60)))
 	near(t, "water", 1/ok[units.Density](t)(gravity.DensityInAir(water)).In(units.PoundPerUSGallon), 0.120074, 0.000004)
@@ -118,14 +118,14 @@ func TestExtractConcentrationCRC(t *testing.T) {
 func TestBaume(t *testing.T) {
 	for _, r := range [][2]float64{{0, 0}, {10, 5.55}, {20, 11.04}, {50, 27.15}, {70, 37.38}} {
 		g := ok[gravity.Gravity](t)(gravity.FromExtract(plato(r[0])))
-		near(t, "modulus 144.3 on S 20/20", gravity.BaumeModulus*(1-1/g.SG()), r[1], 0.03)
+		near(t, "modulus 144.3 on S 20/20", 144.3*(1-1/g.SG()), r[1], 0.03)
 		near(t, "S 15/4", g.Baume(), r[1], 0.15)
-		near(t, "US", g.BaumeUS(), 145*(1-1/g.As(gravity.At60F, gravity.InVacuum)), 1e-12)
+		near(t, "US", g.BaumeUS(), 145*(1-1/ok[float64](t)(g.As(gravity.At60F, gravity.InVacuum))), 1e-12)
 		near(t, "inverse", ok[gravity.Gravity](t)(gravity.FromBaume(g.Baume())).SG(), g.SG(), 1e-12)
 		near(t, "sake meter", g.SakeMeter(), -10*g.Baume(), 1e-9)
 	}
 	// 145 − 145/1.5 = 48.33 by hand, for a modulus alone
-	near(t, "US modulus", gravity.BaumeModulusUS*(1-1/1.5), 48.333, 0.001)
+	near(t, "US modulus", 145*(1-1/1.5), 48.333, 0.001)
 	for _, b := range []float64{-37.1, 42.1, math.NaN()} {
 		_, err := gravity.FromBaume(b)
 		refused(t, "Baumé", err, "degrees Baumé")
@@ -142,12 +142,12 @@ func TestBaume(t *testing.T) {
 func TestReferenceRoundTrip(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		g := ok[gravity.Gravity](t)(gravity.FromSG(rapid.OneOf(rapid.Float64Range(0.8, 1.40), rapid.Float64Range(0.99, 1.1)).Draw(t, "SG")))
-		r := gravity.Reference(rapid.IntRange(-1, 7).Draw(t, "reference"))
+		r := gravity.Reference(rapid.IntRange(0, 6).Draw(t, "reference"))
 		a := gravity.Air(rapid.IntRange(0, 1).Draw(t, "air"))
-		back := ok[gravity.Gravity](t)(gravity.FromReference(g.As(r, a), r, a))
+		back := ok[gravity.Gravity](t)(gravity.FromReference(ok[float64](t)(g.As(r, a)), r, a))
 		near(t, "back", back.SG(), g.SG(), 1e-12)
-		if liquid, water := r.Temperatures(); liquid == water {
-			near(t, "water", gravity.Gravity{}.As(r, a), 1, 1e-12)
+		if liquid, water, err := r.Temperatures(); err == nil && liquid == water {
+			near(t, "water", ok[float64](t)(gravity.Gravity{}.As(r, a)), 1, 1e-12)
 		}
 	})
 	for _, sg := range []float64{0.7909, 1.4141, math.NaN(), -1} {
@@ -165,13 +165,13 @@ func TestReferenceOfSolution(t *testing.T) {
 	for r := gravity.At20; r <= gravity.At15On4; r++ {
 		for _, a := range []gravity.Air{gravity.InVacuum, gravity.InAir} {
 			syrup := solution(t, 70, 30, 0)
-			near(t, "syrup", syrup.Gravity().As(r, a), syrup.SpecificGravity(r, a), 1e-12)
+			near(t, "syrup", ok[float64](t)(syrup.Gravity().As(r, a)), ok[float64](t)(syrup.SpecificGravity(r, a)), 1e-12)
 			spirit := solution(t, 70, 0, 30)
-			near(t, "spirit", spirit.Gravity().As(r, a), spirit.SpecificGravity(r, a), 1e-12)
-			near(t, "beer, as a sugar solution", beer.Gravity().As(r, a), beer.SpecificGravity(r, a), 0.0003)
+			near(t, "spirit", ok[float64](t)(spirit.Gravity().As(r, a)), ok[float64](t)(spirit.SpecificGravity(r, a)), 1e-12)
+			near(t, "beer, as a sugar solution", ok[float64](t)(beer.Gravity().As(r, a)), ok[float64](t)(beer.SpecificGravity(r, a)), 0.0003)
 		}
 	}
-	near(t, "20/20", beer.SpecificGravity(gravity.At20, gravity.InVacuum), beer.Gravity().SG(), 1e-12)
+	near(t, "20/20", ok[float64](t)(beer.SpecificGravity(gravity.At20, gravity.InVacuum)), beer.Gravity().SG(), 1e-12)
 }
 
 // Ethanol at 20 °C in air of 1.2 kg/m³ on weights of 8000: 788.157 (by hand from
@@ -194,7 +194,7 @@ func TestDensityInAir(t *testing.T) {
 	}
 	// "At 1.050 the two differ by 0.00006"
 	g := ok[gravity.Gravity](t)(gravity.FromSG(1.050))
-	near(t, "in air", g.As(gravity.At20, gravity.InAir)-1.050, 0.00006, 0.000001)
+	near(t, "in air", ok[float64](t)(g.As(gravity.At20, gravity.InAir))-1.050, 0.00006, 0.000001)
 	if gravity.InAir.String() != "in air" || gravity.InVacuum.String() != "in vacuum" {
 		t.Error("names")
 	}

@@ -62,7 +62,7 @@ func (y Yield) times(k float64) Yield {
 //   - Source: [Hydrometer.Correct], propagated after JCGM 100:2008.
 //   - Range: that of [Hydrometer.Correct]; otherwise the error is a
 //     [*units.RangeError].
-//   - Uncertainty: half a division read is [units.Read] of the division; add the error
+//   - Uncertainty: half a division read is [units.ReadTo] of the division; add the error
 //     of the instrument with Widened. A common one has divisions of 0.002 and errors of
 //     0.002.
 func (h Hydrometer) MeasuredGravity(reading units.MeasuredNumber, t units.MeasuredTemperature, strength units.MeasuredStrength) (units.MeasuredNumber, error) {

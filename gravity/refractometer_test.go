@@ -15,7 +15,7 @@ func TestRefractometerUncertainty(t *testing.T) {
 	y := gravity.SugarWashYield(gravity.Sucrose)
 	scaled := func(k float64) gravity.Yield {
 		e, c := k*y.Ethanol(), k*y.CO2()
-		return ok[gravity.Yield](t)(gravity.NewYield(e, c, 1+y.Water()-e-c-y.Residue(), y.Residue(), y.Water()))
+		return ok[gravity.Yield](t)(newYield(e, c, 1+y.Water()-e-c-y.Residue(), y.Residue(), y.Water()))
 	}
 	at := func(original, read float64, y gravity.Yield) [2]float64 {
 		f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndBrix(plato(original), plato(read), 1, y))
@@ -47,5 +47,5 @@ func TestRefractometerUncertainty(t *testing.T) {
 	}
 	slope := (at(original, read, scaled(1+d))[0] - at(original, read, scaled(1-d))[0]) / (2 * d)
 	model := (at(original, read+d, y)[0] - at(original, read-d, y)[0]) / (2 * d) * 0.0002 / 0.00145
-	near(t, "part of the yield", math.Sqrt(math.Pow(g.Uncertainty().In(units.One), 2)-model*model)/math.Abs(slope), 0.03, 0.0006)
+	near(t, "spread of the yield", math.Sqrt(math.Pow(g.Uncertainty().In(units.One), 2)-model*model)/math.Abs(slope), 0.03, 0.0006)
 }

@@ -18,19 +18,19 @@ func (g Gravity) Oechsle() float64 { return g.Points() }
 //     Electronics, manual of the density meter DA-650, p. 69).
 //   - Range: every gravity; negative below 1.000.
 //   - Uncertainty: the scale's own modulus was 144 to 146.8 in older books.
-func (g Gravity) Baume() float64 { return BaumeModulus * (1 - 1/g.As(At15On4, InVacuum)) }
+func (g Gravity) Baume() float64 { return baumeModulus * (1 - 1/g.as(At15On4, InVacuum)) }
 
 // BaumeUS returns degrees Baumé as the US defined them: 145·(1 − 1/S) with S at
 // 60/60 °F.
 //
 //   - Source: National Bureau of Standards (recalled from memory).
 //   - Range: every gravity; negative below 1.000.
-func (g Gravity) BaumeUS() float64 { return BaumeModulusUS * (1 - 1/g.As(At60F, InVacuum)) }
+func (g Gravity) BaumeUS() float64 { return baumeModulusUS * (1 - 1/g.as(At60F, InVacuum)) }
 
 // Moduli of the Baumé scales for heavy liquids.
 const (
-	BaumeModulus   = 144.3 // international, 15/4 °C
-	BaumeModulusUS = 145   // US, 60/60 °F
+	baumeModulus   = 144.3 // international, 15/4 °C
+	baumeModulusUS = 145   // US, 60/60 °F
 )
 
 // FromBaume returns the gravity of degrees of the international Baumé scale: the
@@ -41,7 +41,7 @@ func FromBaume(degrees float64) (Gravity, error) {
 	if err := limit.Check("gravity.FromBaume", "degrees Baumé", degrees, "°Bé", -37, 42, sourceScale); err != nil {
 		return Gravity{}, err
 	}
-	return FromReference(BaumeModulus/(BaumeModulus-degrees), At15On4, InVacuum)
+	return FromReference(baumeModulus/(baumeModulus-degrees), At15On4, InVacuum)
 }
 
 // SakeMeter returns the sake meter value: 1443·(1/S − 1), S at 15/4 °C. It is
@@ -49,7 +49,7 @@ func FromBaume(degrees float64) (Gravity, error) {
 //
 //   - Source: Kyoto Electronics, manual of the density meter DA-650, p. 69.
 //   - Range: every gravity.
-func (g Gravity) SakeMeter() float64 { return 1443 * (1/g.As(At15On4, InVacuum) - 1) }
+func (g Gravity) SakeMeter() float64 { return 1443 * (1/g.as(At15On4, InVacuum) - 1) }
 
 // ExtractConcentration returns grams of extract in a litre of its solution in water
 // at a temperature.

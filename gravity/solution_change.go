@@ -45,11 +45,11 @@ func (s Solution) AddSugar(m units.Mass) (Solution, error) {
 }
 
 // AddExtract returns the liquid with more of one kind of extract, as the dry
-// substance. Errors are those of [Solution.AddSugar], and a [*units.RangeError] for a
+// substance. Errors are those of [Solution.AddSugar], and a [*units.NameError] for a
 // kind that this package does not name.
 func (s Solution) AddExtract(k Sugar, m units.Mass) (Solution, error) {
 	const fn = "gravity.Solution.AddExtract"
-	if err := limit.Check(fn, "kind of sugar", float64(k), "", 0, float64(kinds-1), "a kind that this package names"); err != nil {
+	if err := sugars.Check(fn, k); err != nil {
 		return Solution{}, err
 	}
 	if err := added(fn, k.String(), m); err != nil {

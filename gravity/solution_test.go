@@ -197,7 +197,7 @@ func TestSolutionRefuses(t *testing.T) {
 	_, err = s.AddExtract(gravity.Glucose, kg(-1))
 	refused(t, "AddExtract", err, "glucose")
 	_, err = s.AddExtract(7, kg(1))
-	refused(t, "AddExtract", err, "kind of sugar")
+	unknown(t, err, "kind of extract")
 	_, err = s.AddExtract(gravity.Fructose, kg(200))
 	refused(t, "AddExtract", err, "extract with fructose")
 	_, err = s.AddExtract(gravity.Glucose, kg(200))

@@ -119,7 +119,7 @@ func TestNoAllocations(t *testing.T) {
 		"sucrose":   func() { d, _ := gravity.SucroseDensity(e, c); _, _ = gravity.SucroseExtract(d, c) },
 		"sugar":     func() { _, _ = gravity.SugarDensity(gravity.Glucose, e, c) },
 		"gravity":   func() { g, _ := gravity.FromExtract(e); _ = g.Extract(); _ = g.SG(); _ = g.Density() },
-		"reference": func() { _ = g.As(gravity.At60F, gravity.InAir); _ = g.Baume() },
+		"reference": func() { _, _ = g.As(gravity.At60F, gravity.InAir); _ = g.Baume() },
 		"index": func() {
 			n, _ := gravity.RefractiveIndex(e)
 			_, _ = gravity.BrixFromIndex(n)

@@ -3,6 +3,7 @@ package gravity
 import (
 	"math"
 
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -15,15 +16,21 @@ const (
 	DrinkUS StandardDrink = iota // 14 g of ethanol, 0.6 US fl oz (NIAAA)
 	UnitUK                       // 10 mL of ethanol, 8 g near enough
 	DrinkAU                      // 10 g of ethanol: Australia and New Zealand
-	drinks
 )
 
-// String returns "US standard drink" and so on.
-func (d StandardDrink) String() string {
-	if d < 0 || d >= drinks {
-		return "unknown measure"
-	}
-	return [drinks]string{"US standard drink", "UK unit", "Australian or New Zealand standard drink"}[d]
+var drinks = choice.Of[StandardDrink]("measure of drink", "US standard drink", "UK unit", "Australian or New Zealand standard drink")
+
+// String returns the name: "UK unit".
+func (d StandardDrink) String() string { return drinks.Text(d) }
+
+// MarshalText is [StandardDrink.String]; an unknown measure of drink is a [*units.NameError].
+func (d StandardDrink) MarshalText() ([]byte, error) {
+	return drinks.Marshal("gravity.StandardDrink.MarshalText", d)
+}
+
+// UnmarshalText reads what [StandardDrink.MarshalText] writes; other text is a [*units.NameError].
+func (d *StandardDrink) UnmarshalText(text []byte) error {
+	return drinks.Unmarshal("gravity.StandardDrink.UnmarshalText", text, d)
 }
 
 // StandardDrinks returns how many measures a volume of a strength holds, both at
@@ -32,8 +39,8 @@ func (d StandardDrink) String() string {
 //   - Source: US: 14 g of ethanol (NIAAA). UK: % vol × mL / 1000. Australia and New
 //     Zealand: 10 g of ethanol at 20 °C (Food Standards Code 1.1.2 and 2.7.1). Ethanol
 //     weighs 789.24 kg/m³ at 20 °C (OIML R 22).
-//   - Range: volume 0 to 1e12 L, a measure that this package names; otherwise the error is a
-//     [*units.RangeError].
+//   - Range: volume 0 to 1e12 L; otherwise the error is a [*units.RangeError]. An unknown
+//     measure is a [*units.NameError].
 //   - Uncertainty: that of the strength. For the label see [LabelDrinks].
 func StandardDrinks(v units.Volume, strength units.StrengthByVolume, d StandardDrink) (float64, error) {
 	const fn = "gravity.StandardDrinks"
@@ -43,7 +50,7 @@ func StandardDrinks(v units.Volume, strength units.StrengthByVolume, d StandardD
 	if err := limit.Check(fn, "strength", strength.In(units.PercentVolume), "% vol", 0, 100, "a strength"); err != nil {
 		return 0, err
 	}
-	if err := limit.Check(fn, "measure", float64(d), "", 0, float64(drinks-1), "a measure that this package names"); err != nil {
+	if err := drinks.Check(fn, d); err != nil {
 		return 0, err
 	}
 	mL := 10 * v.In(units.Litre) * strength.In(units.PercentVolume) // of ethanol

@@ -35,7 +35,7 @@ func TestStandardDrinksAustralia(t *testing.T) {
 func TestStandardDrinks(t *testing.T) {
 	near(t, "UK pint of 568 mL at 5.2 % vol", ok[float64](t)(gravity.StandardDrinks(litre(0.568), volPct(5.2), gravity.UnitUK)), 2.95, 0.005)
 	near(t, "US 12 fl oz at 5.0 % vol: 14.00 g", ok[float64](t)(gravity.StandardDrinks(litre(0.35488), volPct(5), gravity.DrinkUS)), 1.000, 0.0005)
-	for d, want := range map[gravity.StandardDrink]string{gravity.DrinkUS: "US standard drink", gravity.UnitUK: "UK unit", gravity.DrinkAU: "Australian or New Zealand standard drink", -1: "unknown measure", 9: "unknown measure"} {
+	for d, want := range map[gravity.StandardDrink]string{gravity.DrinkUS: "US standard drink", gravity.UnitUK: "UK unit", gravity.DrinkAU: "Australian or New Zealand standard drink", -1: "unknown measure of drink -1", 9: "unknown measure of drink 9"} {
 		if d.String() != want {
 			t.Errorf("%d: %s", d, d)
 		}
@@ -57,6 +57,6 @@ func TestStandardDrinksRefuses(t *testing.T) {
 	refused(t, "strength", err, "strength")
 	for _, d := range []gravity.StandardDrink{-1, 3} {
 		_, err = gravity.StandardDrinks(litre(1), volPct(5), d)
-		refused(t, "measure", err, "measure")
+		unknown(t, err, "measure of drink")
 	}
 }

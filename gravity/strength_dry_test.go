@@ -24,7 +24,7 @@ func TestMeasuredStrengthOfADryWash(t *testing.T) {
 		return m
 	}
 	for _, fg := range []float64{0.9942, 0.9940, 0.9939, 0.9935} {
-		m, err := gravity.MeasuredStrength(read(1.0282), read(fg), gravity.SugarWashYield(gravity.Sucrose), 0.03, 0)
+		m, err := gravity.StrengthByHydrometer(read(1.0282), read(fg), gravity.SugarWashYield(gravity.Sucrose), percent(3), 0)
 		if err != nil {
 			t.Errorf("%v: %v", fg, err)
 			continue
@@ -33,7 +33,7 @@ func TestMeasuredStrengthOfADryWash(t *testing.T) {
 			t.Errorf("%v: %v", fg, m)
 		}
 	}
-	if m, err := gravity.MeasuredStrength(read(1.0282), read(0.985), gravity.SugarWashYield(gravity.Sucrose), 0.03, 0); err == nil {
+	if m, err := gravity.StrengthByHydrometer(read(1.0282), read(0.985), gravity.SugarWashYield(gravity.Sucrose), percent(3), 0); err == nil {
 		t.Errorf("far under the floor: %v", m)
 	}
 }
@@ -50,12 +50,12 @@ func TestMeasuredStrengthUnderTheFloor(t *testing.T) {
 	}
 	for _, u := range []float64{0, 0.0005} {
 		leeway := 0.001 + 4*u
-		m, err := gravity.MeasuredStrength(og, measured(t, dry.Gravity().SG()-0.97*leeway, u), y, 0, 0)
+		m, err := gravity.StrengthByHydrometer(og, measured(t, dry.Gravity().SG()-0.97*leeway, u), y, percent(0), 0)
 		if err != nil {
 			t.Fatal(err)
 		}
 		near(t, "strength", m.Value().In(units.PercentVolume), dry.ByVolume().In(units.PercentVolume), 1e-6)
-		_, err = gravity.MeasuredStrength(og, measured(t, dry.Gravity().SG()-1.03*leeway, u), y, 0, 0)
+		_, err = gravity.StrengthByHydrometer(og, measured(t, dry.Gravity().SG()-1.03*leeway, u), y, percent(0), 0)
 		refused(t, "under the floor", err, "apparent extract")
 	}
 }

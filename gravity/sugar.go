@@ -1,7 +1,9 @@
 package gravity
 
-// Sugar is a kind of extract: what is dissolved, as far as the density and the
-// yeast tell it apart.
+import "example.org/zymase/internal/choice"
+
+// Sugar is a kind of extract: what is dissolved, as far as density and yeast
+// distinguish it.
 type Sugar int
 
 // Kinds of extract. Malt extract, maltose and other extract that is given in °P
@@ -16,12 +18,19 @@ const (
 	kinds
 )
 
-// String returns the name in lower case: "sucrose".
-func (k Sugar) String() string {
-	if k < 0 || k >= kinds {
-		return "unknown sugar"
-	}
-	return [kinds]string{"sucrose", "glucose", "fructose", "dextrin", "glycerol", "organic acid"}[k]
+var sugars = choice.Of[Sugar]("kind of extract", "sucrose", "glucose", "fructose", "dextrin", "glycerol", "organic acid")
+
+// String returns the name: "sucrose".
+func (k Sugar) String() string { return sugars.Text(k) }
+
+// MarshalText is [Sugar.String]; an unknown kind of extract is a [*units.NameError].
+func (k Sugar) MarshalText() ([]byte, error) {
+	return sugars.Marshal("gravity.Sugar.MarshalText", k)
+}
+
+// UnmarshalText reads what [Sugar.MarshalText] writes; other text is a [*units.NameError].
+func (k *Sugar) UnmarshalText(text []byte) error {
+	return sugars.Unmarshal("gravity.Sugar.UnmarshalText", text, k)
 }
 
 // Fermentable reports whether the yeast can use this kind of extract.

@@ -3,6 +3,7 @@ package gravity
 import (
 	"math"
 
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/units"
 )
 
@@ -18,7 +19,7 @@ import (
 //     18 % ethanol by mass (Hackbarth, J. Am. Soc. Brew. Chem. 69 (2011) 39); there
 //     the standard error is below 0.06 kg/m³ (ibid. 67 (2009) 146). See [Ternary].
 
-// Ternary tells what is known about the density of a liquid with both ethanol
+// Ternary is what is known about the density of a liquid with both ethanol
 // and extract.
 type Ternary int
 
@@ -38,17 +39,19 @@ const (
 	Outside
 )
 
-// String returns "binary", "published", "extended" or "outside".
-func (r Ternary) String() string {
-	switch r {
-	case Binary:
-		return "binary"
-	case Published:
-		return "published"
-	case Extended:
-		return "extended"
-	}
-	return "outside"
+var ternaries = choice.Of[Ternary]("region of mixtures", "binary", "published", "extended", "outside")
+
+// String returns the name: "published".
+func (r Ternary) String() string { return ternaries.Text(r) }
+
+// MarshalText is [Ternary.String]; an unknown region of mixtures is a [*units.NameError].
+func (r Ternary) MarshalText() ([]byte, error) {
+	return ternaries.Marshal("gravity.Ternary.MarshalText", r)
+}
+
+// UnmarshalText reads what [Ternary.MarshalText] writes; other text is a [*units.NameError].
+func (r *Ternary) UnmarshalText(text []byte) error {
+	return ternaries.Unmarshal("gravity.Ternary.UnmarshalText", text, r)
 }
 
 const (

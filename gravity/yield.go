@@ -28,31 +28,36 @@ const (
 	molarSucrose = 12*carbon + 22*hydrogen + 11*oxygen // maltose, too
 )
 
-// NewYield returns a yield in grams per gram of extract used: ethanol and CO2 and
-// biomass made, extract left behind (glycerol, and a sixth of it succinic acid, as
-// Pasteur found), water taken up.
+// NewYield returns the yield of a mass of extract that became what was made: the residue
+// is glycerol and, a sixth of it, succinic acid, as Pasteur found.
 //
-//   - Range: none negative; the first four add up to 1 + water within 1e-6;
-//     otherwise the error is a [*units.RangeError].
-func NewYield(ethanol, co2, biomass, residue, water float64) (Yield, error) {
+//   - Range: an extract of 1 µg to 1e12 kg; nothing made is negative or more than the
+//     extract; CO2, biomass, ethanol and residue add up to extract and water within 1e-6 of
+//     the extract. Otherwise the error is a [*units.RangeError].
+func NewYield(extract units.Mass, made Fermented) (Yield, error) {
 	const fn = "gravity.NewYield"
 	const source = "the masses must balance"
+	m := extract.In(units.Kilogram)
+	if err := limit.Check(fn, "extract", m, "kg", leastMass, mostMass, "there must be some"); err != nil {
+		return Yield{}, err
+	}
+	per := func(made units.Mass) float64 { return made.In(units.Kilogram) / m }
+	y := Yield{ethanol: per(made.Ethanol), co2: per(made.CO2), biomass: per(made.Biomass), residue: per(made.Residue), water: per(made.Water)}
 	for _, v := range []struct {
 		what string
 		x    float64
-	}{{"ethanol", ethanol}, {"CO2", co2}, {"biomass", biomass}, {"residue", residue}, {"water", water}} {
+	}{{"ethanol", y.ethanol}, {"CO2", y.co2}, {"biomass", y.biomass}, {"residue", y.residue}, {"water", y.water}} {
 		if err := limit.Check(fn, v.what, v.x, "g/g", 0, 1, source); err != nil {
 			return Yield{}, err
 		}
 	}
-	if err := limit.Check(fn, "ethanol", ethanol, "g/g", leastEthanol, 1, "an alcoholic fermentation"); err != nil {
+	if err := limit.Check(fn, "ethanol", y.ethanol, "g/g", leastEthanol, 1, "an alcoholic fermentation"); err != nil {
 		return Yield{}, err
 	}
-	if err := limit.Check(fn, "sum of the products", ethanol+co2+biomass+residue, "g/g", 1+water-1e-6, 1+water+1e-6, source); err != nil {
+	if err := limit.Check(fn, "sum of the products", y.ethanol+y.co2+y.biomass+y.residue, "g/g", 1+y.water-1e-6, 1+y.water+1e-6, source); err != nil {
 		return Yield{}, err
 	}
-	y := Yield{ethanol: ethanol, co2: co2, residue: residue, water: water}
-	y.biomass = 1 + water - ethanol - co2 - residue
+	y.biomass = 1 + y.water - y.ethanol - y.co2 - y.residue
 	if y.biomass < 0 {
 		y.biomass, y.co2 = 0, y.co2+y.biomass
 	}
@@ -86,7 +91,8 @@ func BallingYield() Yield {
 //
 //   - Source: Gay-Lussac 1815, C6H12O6 → 2 C2H5OH + 2 CO2, with the abridged atomic
 //     weights of CIAAW 2021.
-//   - Range: sucrose, glucose and fructose; other kinds count as sucrose.
+//   - Range: sucrose, glucose and fructose; other kinds count as sucrose. Of an unknown
+//     kind it is the zero Yield, which is refused wherever it goes.
 //   - Uncertainty: none; no yeast reaches it.
 func StoichiometricYield(k Sugar) Yield { return hexoseYield(k, 1, 0) }
 
@@ -113,6 +119,9 @@ const (
 // hexoseYield is per gram of the sugar k; efficiency and glycerol are shares of
 // the hexose it turns into.
 func hexoseYield(k Sugar, efficiency, glycerol float64) Yield {
+	if sugars.Check("", k) != nil {
+		return Yield{}
+	}
 	h := 1 + molarWater/molarSucrose
 	if k == Glucose || k == Fructose {
 		h = 1

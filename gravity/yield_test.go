@@ -45,16 +45,29 @@ func TestSugarWashYield(t *testing.T) {
 	}
 }
 
+// A kind that is none has no yield, and none goes nowhere.
+func TestYieldOfNothing(t *testing.T) {
+	for _, k := range []gravity.Sugar{-1, 6} {
+		if gravity.SugarWashYield(k) != (gravity.Yield{}) || gravity.StoichiometricYield(k) != (gravity.Yield{}) {
+			t.Error(k)
+		}
+	}
+	_, _, err := solution(t, 90, 10, 0).Ferment(kg(1), gravity.SugarWashYield(6))
+	refused(t, "ferment", err, "ethanol yield")
+	_, err = gravity.NewYield(kg(0), gravity.Fermented{Ethanol: kg(1)})
+	refused(t, "of nothing", err, "extract")
+}
+
 func TestNewYield(t *testing.T) {
-	y, err := gravity.NewYield(0.48, 0.46, 0.05, 0.01, 0)
+	y, err := newYield(0.48, 0.46, 0.05, 0.01, 0)
 	if err != nil || y.Ethanol() != 0.48 || y.CO2() != 0.46 || math.Abs(y.Biomass()-0.05) > 1e-12 || y.Residue() != 0.01 || y.Water() != 0 {
 		t.Errorf("%+v %v", y, err)
 	}
-	y, err = gravity.NewYield(0.5114, 0.4886, 0, 0, 0)
+	y, err = newYield(0.5114, 0.4886, 0, 0, 0)
 	if err != nil || y.Biomass() < 0 {
 		t.Errorf("%+v %v", y, err)
 	}
-	y, err = gravity.NewYield(0.5114, 0.4886004, 0, 0, 0)
+	y, err = newYield(0.5114, 0.4886004, 0, 0, 0)
 	if err != nil || y.Biomass() != 0 || y.Ethanol()+y.CO2() != 1 {
 		t.Errorf("%+v %v", y, err)
 	}
@@ -66,7 +79,7 @@ func TestNewYield(t *testing.T) {
 		{[5]float64{0.5, 0.6, 0, -0.1, 0}, "residue"}, {[5]float64{0.5, 0.4, 0, 0, -0.1}, "water"}, {[5]float64{0.5, 0.4, 0, 0, 0}, "sum of the products"}, {[5]float64{math.NaN(), 0.4, 0, 0, 0}, "ethanol"},
 		{[5]float64{0.5, 0.500002, 0, 0, 0}, "sum of the products"}, {[5]float64{0.5, 0.499998, 0, 0, 0}, "sum of the products"},
 	} {
-		_, err := gravity.NewYield(c.v[0], c.v[1], c.v[2], c.v[3], c.v[4])
+		_, err := newYield(c.v[0], c.v[1], c.v[2], c.v[3], c.v[4])
 		refused(t, "NewYield", err, c.about)
 	}
 }

@@ -35,7 +35,7 @@
 //
 // # How sure
 //
-// [Measure], [Read] and [Limited] make a [Measured]: a value with its standard
+// [Measure], [ReadTo] and [Limited] make a [Measured]: a value with its standard
 // uncertainty. [Propagate] carries it through any function of several quantities,
 // [Budget] shows which of them matters, [Simulate] checks by random sampling, and
 // [CrossCheck] compares several methods. Where a figure comes from is an

@@ -13,9 +13,9 @@ func ExampleMeasure() {
 	// Output: 20 ± 1 °C (k = 2) <nil>
 }
 
-func ExampleRead() {
+func ExampleReadTo() {
 	// a hydrometer with divisions of 0.002
-	g, _ := units.Read(units.One.Of(1.038), units.One.Of(0.002))
+	g, _ := units.ReadTo(units.One.Of(1.038), units.One.Of(0.002))
 	fmt.Println(g.Text(units.One, 4, 2))
 	// Output: 1.0380 ± 0.0012 (k = 2)
 }
@@ -47,7 +47,7 @@ func ExampleMeasured_Expanded() {
 }
 
 func ExampleMeasured_Widened() {
-	m, _ := units.Read(units.One.Of(1.038), units.One.Of(0.002))
+	m, _ := units.ReadTo(units.One.Of(1.038), units.One.Of(0.002))
 	m, err := m.Widened(units.One.Of(0.001)) // error of the instrument
 	fmt.Println(m.Text(units.One, 4, 2), err)
 	// Output: 1.0380 ± 0.0023 (k = 2) <nil>

@@ -40,13 +40,13 @@ func measure[D, E Dimension](fn string, value Quantity[D, E], u float64) (Measur
 	return Measured[D, E]{value: value, u: u}, nil
 }
 
-// Read returns a value read on a scale or display whose smallest step is step: the
+// ReadTo returns a value read on a scale or display whose smallest step is step: the
 // true value is anywhere within half a step, so u = step/√12.
 //
 //   - Source: JCGM 100:2008 4.3.7 and F.2.2.1.
 //   - Range: as [Measure].
-func Read[D, E Dimension](value Quantity[D, E], step Quantity[E, E]) (Measured[D, E], error) {
-	return measure("units.Read", value, step.v/math.Sqrt(12))
+func ReadTo[D, E Dimension](value Quantity[D, E], step Quantity[E, E]) (Measured[D, E], error) {
+	return measure("units.ReadTo", value, step.v/math.Sqrt(12))
 }
 
 // Limited returns a value that is within ± limit, anywhere with the same chance,

@@ -73,7 +73,7 @@ func TestMeasured(t *testing.T) {
 // JCGM 100:2008 4.3.7: limits ± a have u² = a²/3; F.2.2.1: a resolution δ has
 // u = 0.29 δ.
 func TestReadAndLimited(t *testing.T) {
-	r, err := units.Read(number(1.012), number(0.001))
+	r, err := units.ReadTo(number(1.012), number(0.001))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -90,7 +90,7 @@ func TestReadAndLimited(t *testing.T) {
 	close(t, "both", math.Pow(both.Uncertainty().In(units.One), 2), 1e-6/3+1e-6/12, 1e-15)
 	_, err = r.Widened(number(-1))
 	isRange(t, err, "pure number", 0, 1e15)
-	_, err = units.Read(number(1), number(-1))
+	_, err = units.ReadTo(number(1), number(-1))
 	isRange(t, err, "pure number", 0, 1e15)
 	_, err = units.Limited(number(1), number(-1))
 	isRange(t, err, "pure number", 0, 1e15)

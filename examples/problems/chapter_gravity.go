@@ -30,7 +30,7 @@ func brixInAir() Problem {
 				print float64
 			}{{units.DegreePlato.Of(10), 1.04003}, {units.DegreePlato.Of(14), 1.05683}} {
 				g := must(gravity.FromExtract(row.bx))
-				air := g.As(gravity.At20, gravity.InAir)
+				air := must(g.As(gravity.At20, gravity.InAir))
 				w.Step("%s: %s in vacuum, %.5f in air, where both liquid and water lose 1.2 kg/m³.", row.bx.Text(units.DegreePlato, 0), g.Text(5), air)
 				w.Answer(row.bx.Text(units.DegreePlato, 0)+" in air", air, 5, "", row.print, 0.00004)
 			}

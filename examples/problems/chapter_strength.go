@@ -69,7 +69,7 @@ func apothecaryTable() Problem {
 		Work: func(w *Working) {
 			five := must(gravity.NewSolution(units.Gram.Of(95), units.Mass{}, units.Gram.Of(5)))
 			ten := must(gravity.NewSolution(units.Gram.Of(90), units.Mass{}, units.Gram.Of(10)))
-			a, b := five.SpecificGravity(gravity.At60F, gravity.InAir), ten.SpecificGravity(gravity.At60F, gravity.InAir)
+			a, b := must(five.SpecificGravity(gravity.At60F, gravity.InAir)), must(ten.SpecificGravity(gravity.At60F, gravity.InAir))
 			w.Step("OIML R 22 at 15.56 °C over water at 15.56 °C, both less 1.2 kg/m³ of air: %.5f and %.5f.", a, b)
 			w.Step("At 20/20 °C in vacuum they would be %s and %s.", five.Gravity().Text(4), ten.Gravity().Text(4))
 			w.Answer("5 % mass", a, 4, "", 0.9912, 0.0001)

@@ -24,7 +24,7 @@ func aScaleIsRead() Problem {
 		Given:  []string{"step 1", "limit ± 0.001"},
 		Source: Source{Recalled, "JCGM 100:2008 (GUM) F.2.2.1: u = 0.29 of the step. 4.3.7: a/√3 for a limit ± a, 0.001/1.73205 is 0.57735 thousandths."},
 		Work: func(w *Working) {
-			step := must(units.Read(units.One.Of(20), units.One.Of(1)))
+			step := must(units.ReadTo(units.One.Of(20), units.One.Of(1)))
 			stated := must(units.Limited(units.One.Of(1.048), units.One.Of(0.001)))
 			w.Step("Anywhere within half a step with the same chance: 1/√12.")
 			w.Step("The hydrometer: %s.", stated.Text(units.One, 4, 2))
@@ -97,9 +97,9 @@ func strengthWithDoubt() Problem {
 			original := must(units.Measure(units.One.Of(1.0282), u))
 			final := must(units.Measure(units.One.Of(0.9960), u))
 			y := gravity.SugarWashYield(gravity.Sucrose)
-			both := must(gravity.MeasuredStrength(original, final, y, 0.03, 0))
-			readings := must(gravity.MeasuredStrength(original, final, y, 0, 0))
-			shared := must(gravity.MeasuredStrength(original, final, y, 0, 1))
+			both := must(gravity.StrengthByHydrometer(original, final, y, units.Percent.Of(3), 0))
+			readings := must(gravity.StrengthByHydrometer(original, final, y, units.Share{}, 0))
+			shared := must(gravity.StrengthByHydrometer(original, final, y, units.Share{}, 1))
 			w.Step("From the readings alone %s, with the yield %s.", readings.Text(units.PercentVolume, 2, 1), both.Text(units.PercentVolume, 2, 1))
 			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 3, 1))
 			label := must(gravity.LabelTolerance(gravity.EUOther, both.Value()))
@@ -198,11 +198,11 @@ func whatAReadingHides() Problem {
 			p := must(wash.At(must(gravity.FromSG(0.9950)), y))
 			left := p.Left.In(units.Gram) / p.Liquid.VolumeAt20().In(units.Litre)
 			w.Step("The floor is %s; %s of the sugar is used.", p.Floor.Text(4), p.Part.Text(units.Percent, 1))
-			sure := must(wash.Hidden(must(units.Measure(units.One.Of(0.9950), units.One.Of(0.0006))), y, 2))
+			sure := must(wash.AtWorst(must(units.Measure(units.One.Of(0.9950), units.One.Of(0.0006))), y, 2))
 			w.Step("With an uncertainty of 0.0006 (k = 2) it may be up to %s.", sure.CO2Content.Text(units.GramCO2PerLitre, 1))
 			w.Answer("sugar left", left, 1, "g/L", 2.15, 0.1)
 			w.Answer("CO2 that it would make", p.CO2Content.In(units.GramCO2PerLitre), 2, "g/L", 1.11, 0.05)
-			w.Caution(p.Caution())
+			w.Caution(p.Cautions()[0].Text())
 		},
 	}
 }

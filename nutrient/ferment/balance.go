@@ -163,7 +163,10 @@ func (b Balance) Yield(extract units.Mass) (gravity.Yield, error) {
 	residue := per(b.Glycerol) + per(b.Succinic) + per(b.Acetic) + per(b.Lactic)
 	inversion := (h - g) / g
 	// What nutrients bring to the yeast, and the little water that is made, go with it.
-	y, err := gravity.NewYield(ethanol, co2, 1+inversion-ethanol-co2-residue, residue, inversion)
+	kg := func(v float64) units.Mass { return units.Kilogram.Of(checked.Number(v)) }
+	y, err := gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{
+		Ethanol: kg(ethanol), CO2: kg(co2), Biomass: kg(1 + inversion - ethanol - co2 - residue), Residue: kg(residue), Water: kg(inversion),
+	})
 	return y, limit.Named("ferment.Balance.Yield", err)
 }
 

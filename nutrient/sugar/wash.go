@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/nutrient/internal/amount"
@@ -112,10 +113,12 @@ func (f Fermentable) Yield() gravity.Yield {
 	}
 	wort, wash, grape := gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose), gravity.SugarWashYield(gravity.Glucose)
 	monos := (f.glucose + f.fructose - f.malt*glucoseOfMalt) / (sugar - f.malt) // beside the malt
-	mix := func(of func(gravity.Yield) float64) float64 {
-		return malt*of(wort) + (1-malt)*(monos*of(grape)+(1-monos)*of(wash))
+	mix := func(of func(gravity.Yield) float64) units.Mass {
+		return units.Kilogram.Of(checked.Number(malt*of(wort) + (1-malt)*(monos*of(grape)+(1-monos)*of(wash))))
 	}
-	y, _ := gravity.NewYield(mix(gravity.Yield.Ethanol), mix(gravity.Yield.CO2), mix(gravity.Yield.Biomass), mix(gravity.Yield.Residue), mix(gravity.Yield.Water))
+	y, _ := gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{
+		Ethanol: mix(gravity.Yield.Ethanol), CO2: mix(gravity.Yield.CO2), Biomass: mix(gravity.Yield.Biomass), Residue: mix(gravity.Yield.Residue), Water: mix(gravity.Yield.Water),
+	})
 	return y
 }
 

@@ -35,7 +35,7 @@ func carbonationFerment() []Function {
 				if err != nil {
 					return err
 				}
-				y, err := gravity.NewYield(0.48, in[4], 0.52-in[4], 0, 0)
+				y, err := gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{Ethanol: units.Kilogram.Of(0.48), CO2: as(units.Kilogram, in[4]), Biomass: as(units.Kilogram, 0.52-in[4])})
 				if err != nil {
 					return err
 				}

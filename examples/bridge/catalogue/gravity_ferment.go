@@ -20,11 +20,11 @@ func yieldOf(choice float64) gravity.Yield {
 }
 
 // yieldSpread is how well the yield of that choice is known, as a part of itself.
-func yieldSpread(choice float64) float64 {
+func yieldSpread(choice float64) units.Share {
 	if choice == 0 {
-		return 0.01
+		return units.Percent.Of(1)
 	}
-	return 0.03
+	return units.Percent.Of(3)
 }
 
 // A figure is an output with what it is of a fermented liquid.

@@ -158,7 +158,7 @@ func gravityMeasurements() []Function {
 				if err != nil {
 					return err
 				}
-				v, err := gravity.MeasuredStrength(og, fg, yieldOf(in[3]), yieldSpread(in[3]), 0)
+				v, err := gravity.StrengthByHydrometer(og, fg, yieldOf(in[3]), yieldSpread(in[3]), 0)
 				if err != nil {
 					return err
 				}

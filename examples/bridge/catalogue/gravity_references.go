@@ -21,7 +21,10 @@ func gravityReferences() []Function {
 			Outputs: []Output{pure("reading", "", "specific gravity for that reference")},
 			call: func(in, out []float64) error {
 				g, err := gravity.FromSG(in[0])
-				out[0] = g.As(gravity.Reference(in[1]), gravity.Air(in[2]))
+				if err != nil {
+					return err
+				}
+				out[0], err = g.As(gravity.Reference(in[1]), gravity.Air(in[2]))
 				return err
 			},
 		},
@@ -55,8 +58,8 @@ func gravityReferences() []Function {
 				if err != nil {
 					return err
 				}
-				out[0] = s.SpecificGravity(gravity.Reference(in[2]), gravity.Air(in[3]))
-				return nil
+				out[0], err = s.SpecificGravity(gravity.Reference(in[2]), gravity.Air(in[3]))
+				return err
 			},
 		},
 		{

@@ -155,7 +155,10 @@ func gravityScales() []Function {
 				if err != nil {
 					return err
 				}
-				at, _ := r.Temperatures()
+				at, _, err := r.Temperatures()
+				if err != nil {
+					return err
+				}
 				c, err := gravity.ExtractConcentration(g.Extract(), at)
 				out[0], out[1] = c.In(units.GramPerLitre), g.Extract().In(units.DegreePlato)
 				return err

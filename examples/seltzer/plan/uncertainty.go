@@ -98,11 +98,11 @@ func (m *maker) uncertainties() error {
 const labelTolerance = 0.3 // % vol, of the drinks that no other class of annex XII covers
 
 // spread is how well the yield is known, as a part of itself.
-func (r *recipe) spread() float64 {
+func (r *recipe) spread() units.Share {
 	if strings.Contains(r.fermentable.Name(), "malt") {
-		return maltSpread
+		return units.Fraction.Of(maltSpread)
 	}
-	return yieldSpread
+	return units.Fraction.Of(yieldSpread)
 }
 
 // byHydrometer is the strength of the packs as two readings give it, each within half a
@@ -121,11 +121,11 @@ func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
 	}
 	var readings [2]units.MeasuredNumber
 	for i, s := range []gravity.Solution{wash, dry} {
-		if readings[i], err = units.Read(units.One.Of(checked.Number(s.Gravity().SG())), units.One.Of(checked.Number(division))); err != nil {
+		if readings[i], err = units.ReadTo(units.One.Of(checked.Number(s.Gravity().SG())), units.One.Of(checked.Number(division))); err != nil {
 			return none, err
 		}
 	}
-	of, err := gravity.MeasuredStrength(readings[0], readings[1], m.yield, m.spread(), 0)
+	of, err := gravity.StrengthByHydrometer(readings[0], readings[1], m.yield, m.spread(), 0)
 	if err != nil {
 		return none, err
 	}
