@@ -86,7 +86,7 @@ func TestBufferDoseCautions(t *testing.T) {
 	f := hall(nutrient.AmmoniumSulfate())
 	c := check.Must(f.checked("test"))
 	dose := func(b Buffer, mmol float64) string {
-		return strings.Join(check.Must(c.doseOf(b, [3]float64{mmol, mmol, mmol})).Cautions, "\n")
+		return strings.Join(check.Must(c.doseOf(b, [3]float64{mmol, mmol, mmol})).Cautions.Texts(), "\n")
 	}
 	// 9 mmol/L of sodium are 207 mg/L.
 	if s := dose(SodiumBicarbonate, 9); !strings.HasPrefix(s, "207 mg/L of sodium may taste: from 200 mg/L it does.\n") || !strings.Contains(s, "foams") {

@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Basis is the amount that a brew is planned on. Make one with [Finished], [Kettle] or
@@ -61,7 +62,7 @@ type Brew struct {
 	Used        units.Mass // extract that the yeast uses
 	Yield       gravity.Yield
 	Made        gravity.Fermented
-	Cautions    []string
+	Cautions    caution.List
 }
 
 // At returns the liquid when a share of the sugar that ferments is used, with its gravity
@@ -273,10 +274,12 @@ func (w Wash) from(fn string, kg float64) (Brew, error) {
 		return Brew{}, limit.Named(fn, err)
 	}
 	if out.Finish.ByVolume().In(units.PercentVolume) > 14 {
-		out.Cautions = []string{"Above 14 % vol many yeasts stop: take one that its maker rates for the strength."}
+		out.Cautions = caution.List{strong}
 	}
 	return out, nil
 }
+
+const strong caution.Caution = "strong: Above 14 % vol many yeasts stop: take one that its maker rates for the strength."
 
 // fill finds the water that makes up the volume.
 func (w Wash) fill(fn string, out *Brew) error {
