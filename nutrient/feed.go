@@ -22,7 +22,7 @@ type Feed struct {
 }
 
 // FeedInOrder meets a need for nitrogen from sources in the order of preference: each
-// gives as much as the law's limit for wine lets, the next one the rest. Sources that
+// gives as much as the law's limit for wine allows, the next one the rest. Sources that
 // share a limit share it here.
 //
 //   - Source: composition of each [Source]; limits of [law.Limits].
@@ -116,7 +116,7 @@ func (c *ceilings) find(s law.Substance) int {
 	return len(c.limits) - 1
 }
 
-// room returns how much more the limit at a place lets in, in g/L; without a limit there is
+// room returns how much more the limit at a place allows, in g/L; without a limit there is
 // no end.
 func (c *ceilings) room(i int) float64 {
 	if i < 0 {

@@ -262,7 +262,7 @@ func (s Source) Nitrogen() units.Share {
 	return s.per.AmmoniumNitrogen.Plus(s.per.AminoNitrogen).Plus(s.per.UreaNitrogen)
 }
 
-// Evidence tells where the composition comes from.
+// Evidence says where the composition comes from.
 func (s Source) Evidence() evidence.Evidence { return s.evidence }
 
 // Cautions returns what to know before using it.

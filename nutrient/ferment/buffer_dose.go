@@ -56,7 +56,7 @@ func (f Tank) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 }
 
 // solveDose returns the mmol/L of a buffer that bring a liquid to a pH, zero if it is
-// there already. The curve of a like liquid, once one is known, tells where to begin;
+// there already. The curve of a like liquid, once one is known, says where to begin;
 // each point then bends the curve of this liquid nearer to the truth.
 func solveDose(fn string, b Buffer, target float64, s acidity.Surroundings, like *doseCurve, liquid func(mmol float64) acidity.Liquid) (dose float64, err error) {
 	most := 1000 * mostBuffer / b.MolarMass()

@@ -16,7 +16,7 @@ func FloorPH() evidence.Figure[float64] {
 	return evidence.Figure[float64]{Value: 3.5, Low: 3.5, High: 4.0, Evidence: evidence.Evidence{Source: "Best practices: hard seltzer fermentation (yeast supplier, 2021)", Grade: evidence.Read}}
 }
 
-// PitchPH returns the pH, at rest with air, that a wash should not be above when it is
+// PitchPH returns the pH, at equilibrium with air, that a wash should not be above when it is
 // pitched.
 //
 //   - Source: common practice, no source. At 8.3 and 20 °C a thirteenth of the ammonium

@@ -8,7 +8,7 @@ import (
 
 // Course is a ferment from its start to its end.
 type Course struct {
-	Points   []Point // the first before the yeast works, at rest with air
+	Points   []Point // the first before the yeast works, at equilibrium with air
 	Cautions caution.List
 }
 

@@ -11,7 +11,7 @@ import (
 	"example.org/zymase/units/caution"
 )
 
-// Diluted is a strong base that is let down with water.
+// Diluted is a strong base that is diluted with water.
 type Diluted struct {
 	Water    units.Mass
 	Liquid   gravity.Solution // base, flavouring and water together
@@ -54,7 +54,7 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 	return out, nil
 }
 
-// StrongBrew returns the brew of a strong base that is later let down with water to a
+// StrongBrew returns the brew of a strong base that is later diluted to a
 // finished volume and strength, and the water.
 //
 //   - Source: [sugar.Wash.For] for the base, [Dilute] for the water.

@@ -66,7 +66,7 @@ type Flavoured struct {
 	Ratio         units.Share             // flavouring in the finished drink, by volume of the parts
 	Sugar         units.MassConcentration // that the flavouring brings
 	AlcoholShare  units.Share             // of the drink's alcohol that the flavouring brings
-	OverShare     bool                    // AlcoholShare is above what US law lets flavours bring to a malt drink
+	OverShare     bool                    // AlcoholShare is above what US law allows flavours to bring to a malt drink
 	Cautions      caution.List
 }
 

@@ -142,7 +142,7 @@ func (s Sulfite) String() string {
 }
 
 // Yield returns the SO2 that a mass of fresh salt brings, as a share: 57.6 % for
-// potassium, 67.4 % for sodium metabisulfite. Old salt brings less: reckon with half.
+// potassium, 67.4 % for sodium metabisulfite. Old salt brings less: count on half.
 //
 //   - Source: stoichiometry, CIAAW atomic weights 2021.
 func (s Sulfite) Yield() units.Share {

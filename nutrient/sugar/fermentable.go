@@ -84,7 +84,7 @@ func (f Fermentable) InversionGain() units.Share {
 	return amount.Share(f.asHexose()/sugar - 1)
 }
 
-// Evidence tells where the composition comes from.
+// Evidence says where the composition comes from.
 func (f Fermentable) Evidence() evidence.Evidence { return f.evidence }
 
 // Spread returns the relative standard uncertainty of its fermentable sugar, as a

@@ -1,6 +1,7 @@
 package sugar
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/gravity"
@@ -49,7 +50,7 @@ type Wash struct {
 	Fermentable Fermentable
 	Yield       gravity.Yield    // the zero value takes [Fermentable.Yield]
 	Attenuation units.Share      // of the fermentable sugar, that the yeast uses
-	Base        gravity.Solution // what is in it besides, such as juice; the zero value is nothing
+	Base        gravity.Solution // what else is in it, such as juice; the zero value is nothing
 	Basis       Basis
 }
 
@@ -111,13 +112,9 @@ func (f Fermentable) Yield() gravity.Yield {
 	if malt >= 1 {
 		return gravity.BallingYield()
 	}
-	wort, wash, grape := gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose), gravity.SugarWashYield(gravity.Glucose)
 	monos := (f.glucose + f.fructose - f.malt*glucoseOfMalt) / (sugar - f.malt) // beside the malt
-	mix := func(of func(gravity.Yield) float64) float64 {
-		return malt*of(wort) + (1-malt)*(monos*of(grape)+(1-monos)*of(wash))
-	}
-	y, _ := gravity.NewYield(mix(gravity.Yield.Ethanol), mix(gravity.Yield.CO2), mix(gravity.Yield.Biomass), mix(gravity.Yield.Residue), mix(gravity.Yield.Water))
-	return y
+	wash := gravity.SugarWashYield(gravity.Sucrose).Blend(gravity.SugarWashYield(gravity.Glucose), amount.Share(monos))
+	return wash.Blend(gravity.BallingYield(), amount.Share(malt))
 }
 
 // AddTo dissolves a mass of f in a liquid. Sugars of two and three units count as
@@ -179,15 +176,16 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 	if err != nil {
 		return Brew{}, limit.Named(fn, err)
 	}
+	var inside error
 	kg, err := numeric.Root(func(kg float64) float64 {
-		b, err := w.from(fn, kg)
-		if err != nil {
-			return math.NaN()
+		var b Brew
+		if b, inside = w.from(fn, kg); inside != nil {
+			return math.NaN() // ends the search
 		}
 		return b.Finish.ByVolume().In(units.PercentVolume) - want
 	}, 0, high, 1e-12*high)
 	if err != nil {
-		return Brew{}, limit.Named(fn, err)
+		return Brew{}, limit.Named(fn, cmp.Or(inside, err))
 	}
 	return w.from(fn, kg)
 }

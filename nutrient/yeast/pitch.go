@@ -145,7 +145,7 @@ func LiquidPack(perPack Cells) (Pack, error) {
 // Form returns whether it is dry or liquid.
 func (p Pack) Form() Form { return p.form }
 
-// Evidence tells where cell count and rate of loss come from.
+// Evidence says where cell count and rate of loss come from.
 func (p Pack) Evidence() evidence.Evidence { return p.figures }
 
 // Alive returns the live cells at an age: in a gram of dry yeast, in a pack of

@@ -10,7 +10,7 @@ import (
 	"example.org/zymase/units/evidence"
 )
 
-// Rehydration is how to wake dry yeast.
+// Rehydration is how to rehydrate dry yeast.
 type Rehydration struct {
 	Water       evidence.Figure[units.Volume]           // least and most of the range that suppliers give
 	Temperature evidence.Figure[units.Temperature]      // of that water
@@ -21,7 +21,7 @@ type Rehydration struct {
 	Cautions    caution.List
 }
 
-// Rehydrate returns the recipe for waking so much dry yeast for a wash of a
+// Rehydrate returns how to rehydrate so much dry yeast for a wash of a
 // temperature. Water without minerals bursts the cells: use tap water or add a pinch
 // of salts.
 //

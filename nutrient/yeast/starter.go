@@ -80,13 +80,13 @@ func StarterFor(have, wanted Cells, strength units.Extract) (Starter, error) {
 	return out, nil
 }
 
-// PitchCheck tells whether the yeast pitched and what it may grow to fit each other.
+// PitchCheck says whether the yeast pitched and what it may grow to fit each other.
 type PitchCheck struct {
 	Doublings evidence.Figure[float64] // from the cells pitched to the cells at the end
 	Cautions  caution.List
 }
 
-// CheckPitch compares the cells pitched with the yeast that the nitrogen lets grow.
+// CheckPitch compares the cells pitched with the yeast that can grow on the nitrogen.
 // Yeast that cannot double at all ferments with what was pitched, and tires.
 //
 //   - Source: log2 of the cells at the end over those pitched, with
