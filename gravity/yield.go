@@ -64,6 +64,21 @@ func NewYield(extract units.Mass, made Fermented) (Yield, error) {
 	return y, nil
 }
 
+// Blend returns the yield of extract of which a part ferments as o and the rest as y. A
+// part below nothing counts as nothing, one above the whole as the whole.
+func (y Yield) Blend(o Yield, part units.Share) Yield {
+	p := min(max(part.In(units.Fraction), 0), 1)
+	of := func(y, o float64) float64 { return (1-p)*y + p*o }
+	kind := y.kind // of the larger part
+	if p > 0.5 {
+		kind = o.kind
+	}
+	return Yield{
+		kind: kind, ethanol: of(y.ethanol, o.ethanol), co2: of(y.co2, o.co2), biomass: of(y.biomass, o.biomass),
+		residue: of(y.residue, o.residue), water: of(y.water, o.water),
+	}
+}
+
 // check refuses a yield that makes no ethanol, such as the zero one.
 func (y Yield) check(fn string) error {
 	return limit.Check(fn, "ethanol yield", y.ethanol, "g/g", leastEthanol, 1, "the zero Yield is none")

@@ -2,6 +2,7 @@ package nutrient
 
 import (
 	"fmt"
+	"strings"
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
@@ -59,22 +60,26 @@ func CheapestFeed(wants Wants, v units.Volume, j law.Jurisdiction, offers ...Off
 	for i, o := range offers {
 		if x[i] > leftOpen { // g/L
 			out.Doses = append(out.Doses, Dose{o.Source, amount.Kilograms(x[i] * litres / 1000)})
-			out.Cautions = append(out.Cautions, o.Source.cautions...)
+			out.Cautions = out.Cautions.With(o.Source.cautions...)
 			p.bounds.use(p.bounds.find(o.Source.group), x[i])
 		}
 	}
 	out.Limits = p.bounds.seen()
 	out.Supply = supplyOf(litres, out.Doses)
+	var left []string
 	for k, w := range p.wanted {
 		if open := x[len(offers)+k] * w.want; open > leftOpen*w.want {
-			out.Cautions = append(out.Cautions, fmt.Sprintf("The sources at hand leave %.3g mg/L of the %s open within the limits.", open, w.what))
+			left = append(left, fmt.Sprintf("%.3g mg/L of the %s", open, w.what))
 			if w.what == "nitrogen" {
 				out.Shortfall = amount.MgPerL(open)
 			}
 		}
 	}
+	if len(left) > 0 {
+		out.Cautions = out.Cautions.With(wantOpen.With(strings.Join(left, ", ")))
+	}
 	if len(out.Limits) > 0 {
-		out.Cautions = append(out.Cautions, law.Caution)
+		out.Cautions = out.Cautions.With(law.CheckTheLaw)
 	}
 	return out, nil
 }

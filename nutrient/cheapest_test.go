@@ -26,7 +26,7 @@ func TestBestFeedByHand(t *testing.T) {
 	check.Near(t, "yeast", f.Doses[0].Mass.In(units.Gram), 2.5, 1e-9, "by hand")
 	check.Near(t, "DAP", f.Doses[1].Mass.In(units.Gram), 900/212.14, 1e-3, "by hand")
 	check.Near(t, "N", f.Supply.Nitrogen().In(units.MilligramPerLitre), 100, 1e-9, "wanted")
-	if !f.Shortfall.IsZero() || len(f.Limits) != 1 || f.Cautions[len(f.Cautions)-1] != law.Caution {
+	if !f.Shortfall.IsZero() || len(f.Limits) != 1 || f.Cautions[len(f.Cautions)-1] != law.CheckTheLaw {
 		t.Errorf("%+v", f)
 	}
 }
@@ -46,7 +46,7 @@ func TestBestFeedWithoutAPrice(t *testing.T) {
 	for p, want := range map[string]string{"0.55": "monoammonium phosphate", "0.6": "diammonium phosphate"} {
 		f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(50)}, units.Litre.Of(1), law.US,
 			Offer{DiammoniumPhosphate(), decimal.Zero}, Offer{MonoammoniumPhosphate(), price(p)}))
-		if len(f.Doses) != 1 || f.Doses[0].Source.Name() != want || len(f.Limits) != 1 || f.Cautions[len(f.Cautions)-1] != law.Caution {
+		if len(f.Doses) != 1 || f.Doses[0].Source.Name() != want || len(f.Limits) != 1 || f.Cautions[len(f.Cautions)-1] != law.CheckTheLaw {
 			t.Errorf("at %s: %+v", p, f)
 		}
 	}
@@ -58,8 +58,8 @@ func TestBestFeedSaysWhatIsOpen(t *testing.T) {
 	check.Near(t, "DAP", f.Doses[0].Mass.In(units.Gram), 0.95861, 1e-5, "27 CFR 24.246")
 	check.Near(t, "zinc salt", f.Doses[1].Mass.In(units.Milligram), 0.5*4.398, 0.001, "4.398 mg of the salt for 1 mg Zn")
 	check.Near(t, "open", f.Shortfall.In(units.MilligramPerLitre), 300-203.36, 0.01, "by hand")
-	all := strings.Join(f.Cautions, "\n")
-	if !strings.Contains(all, "nitrogen open") || !strings.Contains(all, "5 mg/L of the magnesium open") || strings.Contains(all, "zinc open") {
+	all := strings.Join(f.Cautions.Texts(), "\n")
+	if !strings.Contains(all, "of the nitrogen") || !strings.Contains(all, "5 mg/L of the magnesium") || strings.Contains(all, "of the zinc") {
 		t.Errorf("%s", all)
 	}
 }
@@ -116,7 +116,7 @@ func TestBestFeedForMinerals(t *testing.T) {
 	f := check.Must(CheapestFeed(Wants{Phosphorus: one}, units.Litre.Of(1), law.US, Offer{DiammoniumPhosphate(), decimal.Zero}))
 	check.Near(t, "DAP", f.Doses[0].Mass.In(units.Milligram), 132.056/30.974, 0.001, "stoichiometry")
 	f = check.Must(CheapestFeed(Wants{Potassium: one, Thiamine: one}, units.Litre.Of(1), law.US, Offer{DiammoniumPhosphate(), decimal.Zero}))
-	if len(f.Doses) != 0 || !strings.Contains(strings.Join(f.Cautions, "\n"), "1 mg/L of the potassium open") || !strings.Contains(strings.Join(f.Cautions, "\n"), "1 mg/L of the thiamine open") {
+	if len(f.Doses) != 0 || !strings.Contains(strings.Join(f.Cautions.Texts(), "\n"), "1 mg/L of the potassium") || !strings.Contains(strings.Join(f.Cautions.Texts(), "\n"), "1 mg/L of the thiamine") {
 		t.Errorf("%+v", f)
 	}
 }

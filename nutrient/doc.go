@@ -33,5 +33,5 @@
 // # Cautions
 //
 // Results carry cautions where a mistake harms a person or a batch. Limits in law are
-// the text's own decimals, with article and year; [law.Caution] goes with each.
+// the text's own decimals, with article and year; [law.CheckTheLaw] goes with each.
 package nutrient

@@ -1,14 +1,15 @@
 package nutrient
 
 import (
-	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Feed is doses of nitrogen sources for a need, and what is left of the need.
@@ -17,11 +18,11 @@ type Feed struct {
 	Supply    Supply
 	Shortfall units.MassConcentration // nitrogen that the sources may not bring
 	Limits    []law.Limit             // of the sources that are used
-	Cautions  []string
+	Cautions  caution.List
 }
 
 // FeedInOrder meets a need for nitrogen from sources in the order of preference: each
-// gives as much as the law's limit for wine lets, the next one the rest. Sources that
+// gives as much as the law's limit for wine allows, the next one the rest. Sources that
 // share a limit share it here.
 //
 //   - Source: composition of each [Source]; limits of [law.Limits].
@@ -44,10 +45,11 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdictio
 		return Feed{}, err
 	}
 	var out Feed
+	var idle []string // sources without nitrogen
 	for _, s := range sources {
 		n := s.Nitrogen().In(units.Fraction)
 		if n == 0 {
-			out.Cautions = append(out.Cautions, fmt.Sprintf("%s brings no nitrogen and is not dosed here: see ferment.Tank.OtherNeeds.", s.Name()))
+			idle = append(idle, s.Name())
 			continue
 		}
 		place := bounds.find(s.group)
@@ -64,18 +66,27 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdictio
 		}
 		bounds.use(place, dose)
 		out.Doses = append(out.Doses, Dose{s, amount.Kilograms(dose * litres / 1000)})
-		out.Cautions = append(out.Cautions, s.cautions...)
+		out.Cautions = out.Cautions.With(s.cautions...)
 	}
 	out.Supply, out.Shortfall = supplyOf(litres, out.Doses), amount.MgPerL(1000*left)
 	out.Limits = bounds.seen()
+	if len(idle) > 0 {
+		out.Cautions = out.Cautions.With(noNitrogen.With(strings.Join(idle, ", ")))
+	}
 	if left > 0 {
-		out.Cautions = append(out.Cautions, fmt.Sprintf("The sources at hand leave %.0f mg/L of the nitrogen need open within the limits: add another source, or expect a slower ferment.", 1000*left))
+		out.Cautions = out.Cautions.With(needOpen.With(1000 * left))
 	}
 	if len(out.Limits) > 0 {
-		out.Cautions = append(out.Cautions, law.Caution)
+		out.Cautions = out.Cautions.With(law.CheckTheLaw)
 	}
 	return out, nil
 }
+
+const (
+	noNitrogen caution.Caution = "no_nitrogen: No nitrogen is in %s, not dosed here: see ferment.Tank.OtherNeeds."
+	needOpen   caution.Caution = "need_left_open: The sources at hand leave %.0f mg/L of the nitrogen need open within the limits: add another source, or expect a slower ferment."
+	wantOpen   caution.Caution = "want_left_open: The sources at hand leave open within the limits: %s."
+)
 
 // ceilings tracks how much of each limit for wine is used up.
 type ceilings struct {
@@ -105,7 +116,7 @@ func (c *ceilings) find(s law.Substance) int {
 	return len(c.limits) - 1
 }
 
-// room returns how much more the limit at a place lets in, in g/L; without a limit there is
+// room returns how much more the limit at a place allows, in g/L; without a limit there is
 // no end.
 func (c *ceilings) room(i int) float64 {
 	if i < 0 {

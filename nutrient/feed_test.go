@@ -23,7 +23,7 @@ func TestFeedInOrderStopsAtTheLimits(t *testing.T) {
 	check.Near(t, "amino", f.Supply.Amino.In(units.MilligramPerLitre), 14.379, 0.01, "by hand")
 	check.Near(t, "shortfall", f.Shortfall.In(units.MilligramPerLitre), 300-203.36-14.38, 0.01, "by hand")
 	last := f.Cautions[len(f.Cautions)-2:]
-	if !strings.Contains(last[0], "82 mg/L") || last[1] != law.Caution {
+	if !strings.Contains(last[0].Text(), "82 mg/L") || last[1] != law.CheckTheLaw {
 		t.Errorf("%q", last)
 	}
 	if len(f.Limits) != 2 {
@@ -83,13 +83,13 @@ func TestFeedMeetsTheNeedOrSaysWhatIsOpen(t *testing.T) {
 func TestFeedInOrderMeetsTheNeed(t *testing.T) {
 	for n := 1; n < 200; n++ {
 		f := check.Must(FeedInOrder(check.Must(units.MilligramPerLitre.Try(float64(n))), units.Litre.Of(7), law.US, DiammoniumPhosphate()))
-		if !f.Shortfall.IsZero() || len(f.Limits) != 1 || len(f.Cautions) == 0 || f.Cautions[len(f.Cautions)-1] != law.Caution {
+		if !f.Shortfall.IsZero() || len(f.Limits) != 1 || len(f.Cautions) == 0 || f.Cautions[len(f.Cautions)-1] != law.CheckTheLaw {
 			t.Fatalf("%d mg/L: %+v", n, f)
 		}
 	}
 	// Zinc brings no nitrogen; no limit holds for the sulfate in the US.
 	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(50), units.Litre.Of(7), law.US, ZincSulfateHeptahydrate(), AmmoniumSulfate()))
-	if len(f.Doses) != 1 || len(f.Limits) != 0 || len(f.Cautions) > 0 && f.Cautions[len(f.Cautions)-1] == law.Caution {
+	if len(f.Doses) != 1 || len(f.Limits) != 0 || len(f.Cautions) > 0 && f.Cautions[len(f.Cautions)-1] == law.CheckTheLaw {
 		t.Errorf("%+v", f)
 	}
 }

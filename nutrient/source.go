@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
@@ -21,7 +22,7 @@ type Source struct {
 	group    law.Substance // whose legal limit it falls under
 	per      Shares
 	evidence evidence.Evidence
-	cautions []string
+	cautions caution.List
 }
 
 // Shares is what one gram of a source brings, as mass shares.
@@ -43,7 +44,7 @@ func DiammoniumPhosphate() Source {
 		name: "diammonium phosphate", group: law.AmmoniumPhosphate,
 		per:      Shares{AmmoniumNitrogen: amount.Share(2 * formula.WeightN / m), Phosphorus: amount.Share(formula.WeightP / m)},
 		evidence: formula.Stoichiometry,
-		cautions: []string{"Ammonium sets acid free: without alkalinity the pH of a sugar wash falls far enough to stop the yeast."},
+		cautions: caution.List{"ammonium_sets_acid_free: Ammonium sets acid free: without alkalinity the pH of a sugar wash falls far enough to stop the yeast."},
 	}
 }
 
@@ -73,7 +74,7 @@ func AmmoniumChloride() Source {
 	s := DiammoniumPhosphate()
 	s.name, s.group = "ammonium chloride", law.Unlisted
 	s.per = Shares{AmmoniumNitrogen: amount.Share(formula.WeightN / m), Chloride: amount.Share(formula.WeightCl / m)}
-	s.cautions = append(slices.Clip(s.cautions), "Not in the lists of additions for wine that were read; check the law in force.")
+	s.cautions = s.cautions.With("not_in_wine_lists: Not in the lists of additions for wine that were read; check the law in force.")
 	return s
 }
 
@@ -84,7 +85,7 @@ func Urea() Source {
 		name: "urea", group: law.Unlisted,
 		per:      Shares{UreaNitrogen: amount.Share(2 * formula.WeightN / formula.UreaFormula.Molar())},
 		evidence: formula.Stoichiometry,
-		cautions: []string{"Urea leads to ethyl carbamate in the drink and is not in the lists of additions for wine that were read; do not use it in anything to drink."},
+		cautions: caution.List{"urea: Urea leads to ethyl carbamate in the drink and is not in the lists of additions for wine that were read; do not use it in anything to drink."},
 	}
 }
 
@@ -105,7 +106,7 @@ func AutolysedYeast() Source {
 			Magnesium: units.Percent.Of(0.15), Zinc: units.Percent.Of(0.01),
 		},
 		evidence: evidence.Evidence{Grade: evidence.CommonPractice},
-		cautions: []string{"Products differ threefold in the nitrogen that yeast can use: take the label's figure where there is one."},
+		cautions: caution.List{"autolysates_differ: Products differ threefold in the nitrogen that yeast can use: take the label's figure where there is one."},
 	}
 }
 
@@ -130,7 +131,7 @@ func zincSulfate(name string, c formula.Compound) Source {
 		name: name, group: law.Zinc,
 		per:      Shares{Zinc: amount.Share(formula.WeightZn / m), Sulfate: amount.Share((formula.WeightS + 4*formula.WeightO) / m)},
 		evidence: formula.Stoichiometry,
-		cautions: []string{"Milligrams a litre: weigh a stock solution, not the salt. Zinc above 10 mg/L changes the flavour and slows yeast."},
+		cautions: caution.List{"zinc_in_milligrams: Milligrams a litre: weigh a stock solution, not the salt. Zinc above 10 mg/L changes the flavour and slows yeast."},
 	}
 }
 
@@ -261,8 +262,8 @@ func (s Source) Nitrogen() units.Share {
 	return s.per.AmmoniumNitrogen.Plus(s.per.AminoNitrogen).Plus(s.per.UreaNitrogen)
 }
 
-// Evidence tells where the composition comes from.
+// Evidence says where the composition comes from.
 func (s Source) Evidence() evidence.Evidence { return s.evidence }
 
 // Cautions returns what to know before using it.
-func (s Source) Cautions() []string { return slices.Clone(s.cautions) }
+func (s Source) Cautions() caution.List { return slices.Clone(s.cautions) }

@@ -92,7 +92,7 @@ func TestParseSource(t *testing.T) {
 func TestUreaIsFlagged(t *testing.T) {
 	blend := check.Must(ByLabel("blend", law.Unlisted, Shares{UreaNitrogen: units.Percent.Of(2)}))
 	for _, s := range []Source{Urea(), blend} {
-		if c := s.Cautions(); len(c) != 1 || !strings.Contains(c[0], "ethyl carbamate") {
+		if c := s.Cautions(); len(c) != 1 || !strings.Contains(c[0].Text(), "ethyl carbamate") {
 			t.Errorf("%s: %q", s, c)
 		}
 	}

@@ -1,11 +1,13 @@
 package nutrient
 
 import (
+	"strings"
 	"time"
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Stage is one addition of nutrient.
@@ -18,7 +20,7 @@ type Stage struct {
 type Schedule struct {
 	Stages   []Stage
 	Totals   []units.ExactMass // of each dose, what the stages add up to
-	Cautions []string
+	Cautions caution.List
 }
 
 // LastAddition is the share of the sugar by which the last nitrogen goes in: one
@@ -55,6 +57,7 @@ func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 	if err != nil {
 		return Schedule{}, limit.Named("nutrient.InStages", err)
 	}
+	var small []string // doses below the scale
 	out := Schedule{Stages: make([]Stage, n)}
 	for i := range used {
 		out.Stages[i].Used = used[i]
@@ -72,15 +75,20 @@ func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 			return Schedule{}, limit.Named("nutrient.InStages", err)
 		}
 		if total.Decimal().IsZero() && !d.Mass.IsZero() {
-			out.Cautions = append(out.Cautions, "The dose of "+d.Source.name+" is too small for this scale: make a stock solution and measure its volume.")
+			small = append(small, d.Source.name)
 		}
 		for i := range parts {
 			out.Stages[i].Weigh = append(out.Stages[i].Weigh, parts[i])
 		}
 		out.Totals = append(out.Totals, total)
 	}
+	if len(small) > 0 {
+		out.Cautions = out.Cautions.With(tooSmall.With(strings.Join(small, " and of ")))
+	}
 	return out, nil
 }
+
+const tooSmall caution.Caution = "too_small_to_weigh: The dose of %s is too small for this scale: make a stock solution and measure its volume."
 
 // EstimatedTime returns about when a share of the sugar is used, from the time that
 // the whole ferment is thought to take. It is an estimate: a lag of 12 h and then the

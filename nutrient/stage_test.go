@@ -45,7 +45,7 @@ func TestInStages(t *testing.T) {
 	if !sum.Equal(s.Totals[0].Decimal()) || !sum.Equal(decimal.RequireFromString("5")) {
 		t.Errorf("sum %v, total %v", sum, s.Totals[0])
 	}
-	if len(s.Cautions) != 1 || !strings.Contains(s.Cautions[0], "zinc") {
+	if len(s.Cautions) != 1 || !strings.Contains(s.Cautions[0].Text(), "zinc") {
 		t.Errorf("%q", s.Cautions)
 	}
 	_, err := InStages(1, scale, Dose{Urea(), units.Mass{}.Minus(units.Gram.Of(1))})

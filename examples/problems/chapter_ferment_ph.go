@@ -100,7 +100,7 @@ func whereTheWashEnds() Problem {
 			end := c.Points[len(c.Points)-1]
 			passedOn(w, end)
 			w.Answer("pH at the end", end.PH.Value, 2, "", 2.863, 0.02)
-			w.Caution(c.Cautions[0])
+			w.Caution(c.Cautions[0].Text())
 		},
 	}
 }

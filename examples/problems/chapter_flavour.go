@@ -24,7 +24,7 @@ func flavourByTrial() Problem {
 			w.Answer("extract", f.Flavouring.In(units.Millilitre), 0, "mL", 300, 0.1)
 			w.Answer("strength after", f.After.In(units.PercentVolume), 3, "% vol", 4.776, 0.002)
 			w.Answer("share of the alcohol", f.AlcoholShare.In(units.Percent), 2, "%", 4.167, 0.01)
-			w.Caution(f.Cautions...)
+			w.Caution(f.Cautions.Texts()...)
 		},
 	}
 }
@@ -43,7 +43,7 @@ func souredToTaste() Problem {
 			w.Step("pH and sourness are two things: a buffered drink takes far more acid to the same pH.")
 			w.Answer("lactic acid as sold", r.Mass.In(units.Gram), 1, "g", 21.66, 0.1)
 			w.Answer("titratable acidity", r.After.In(units.GramPerLitre), 3, "g/L as lactic acid", 0.318, 0.0015)
-			w.Caution(r.Cautions...)
+			w.Caution(r.Cautions.Texts()...)
 		},
 	}
 }

@@ -72,7 +72,7 @@ func gasOfABatch() Problem {
 			w.Step("%s, %s.", mass.Text(units.Kilogram, 4), volume.Text(units.Litre, 1))
 			w.Answer("mass", mass.In(units.Kilogram), 3, "kg", 2.0749, 0.0005)
 			w.Answer("volume", volume.In(units.Litre), 0, "L", 1218, 1)
-			w.Caution(ferment.GasCaution)
+			w.Caution(ferment.GasCaution.Text())
 		},
 	}
 }

@@ -126,7 +126,7 @@ func mayTheLabelSaySo() Problem {
 				{"beer of 7.0", gravity.EUBeer, units.PercentVolume.Of(7), 1.0}, {"cider", gravity.EUCider, units.PercentVolume.Of(6.5), 1.0}} {
 				w.Answer(row.name, must(gravity.LabelTolerance(row.c, row.label)).In(units.PercentagePoint), 1, "% vol", row.print, 0)
 			}
-			w.Caution(law.Caution)
+			w.Caution(law.CheckTheLaw.Text())
 		},
 	}
 }

@@ -33,7 +33,7 @@ func nitrogenInPhosphate() Problem {
 			w.Answer("nitrogen", dap.Nitrogen().In(units.Percent), 2, "%", 21.214, 0.005)
 			w.Answer("phosphorus", dap.Shares().Phosphorus.In(units.Percent), 2, "%", 23.455, 0.005)
 			w.Answer("nitrogen at the limit", n, 1, "mg/L", 203.4, 0.05)
-			w.Caution(law.Caution)
+			w.Caution(law.CheckTheLaw.Text())
 		},
 	}
 }
@@ -56,7 +56,7 @@ func limitsInLaw() Problem {
 				w.Step("%s in %s: %s %s = %s g/L (%s).", row.s, row.scope, n, unit, l.GramsPerLitre(6), l.Article)
 				w.Answer(row.s.String(), l.Concentration().In(units.GramPerLitre), row.places, "g/L", row.print, row.within)
 			}
-			w.Caution(law.Caution)
+			w.Caution(law.CheckTheLaw.Text())
 		},
 	}
 }
@@ -187,7 +187,7 @@ func cheapestFeed() Problem {
 			w.Answer("diammonium phosphate", f.Doses[0].Mass.In(units.Gram), 2, "g", 22.09, 0.01)
 			w.Answer("monoammonium phosphate", f.Doses[1].Mass.In(units.Gram), 2, "g", 35.43, 0.01)
 			w.Answer("cost", cost(f), 3, "", 0.442, 0.0005)
-			w.Caution(f.Cautions...)
+			w.Caution(f.Cautions.Texts()...)
 		},
 	}
 }

@@ -64,7 +64,7 @@ func metabisulfiteForABatch() Problem {
 			w.Step("The salt is %s SO2 when fresh.", finish.PotassiumMetabisulfite.Yield().Text(units.Percent, 2))
 			w.Step("The law's figure is for wine: %s. For a drink from a sugar wash none was read.", d.Limits[0])
 			w.Answer("salt", d.Mass.In(units.Gram), 2, "g", 3.123, 0.005)
-			w.Caution(d.Cautions...)
+			w.Caution(d.Cautions.Texts()...)
 		},
 	}
 }
@@ -84,7 +84,7 @@ func sorbateForWine() Problem {
 			}
 			w.Answer("12 % vol", a.Value.In(units.MilligramPerLitre), 0, "mg/L", 130, 0.5)
 			w.Answer("10.5 % vol", b.Value.In(units.MilligramPerLitre), 0, "mg/L", 185, 0.5)
-			w.Caution(finish.SorbateCaution)
+			w.Caution(finish.SorbateCaution.Text())
 		},
 	}
 }
@@ -102,7 +102,7 @@ func sorbateThatActs() Problem {
 			w.Answer("dose", d.Mass.In(units.Gram), 2, "g", 4, 0.0005)
 			w.Answer("sorbic acid", d.SorbicAcid.In(units.MilligramPerLitre), 1, "mg/L", 149.3, 0.1)
 			w.Answer("of it acting", d.Undissociated.In(units.MilligramPerLitre), 1, "mg/L", 143.0, 0.1)
-			w.Caution(d.Cautions...)
+			w.Caution(d.Cautions.Texts()...)
 		},
 	}
 }
@@ -122,7 +122,7 @@ func sweetWithoutSugar() Problem {
 			w.Step("%s. %s.", l, map[bool]string{true: "The spread of its sweetness stays under it", false: "The spread of its sweetness passes it"}[l.Allows(d.Concentration.High)])
 			w.Answer("concentration", d.Concentration.Value.In(units.MilligramPerLitre), 2, "mg/L", 30.77, 0.01)
 			w.Answer("for 60 L", d.Mass.In(units.Gram), 3, "g", 1.846, 0.001)
-			w.Caution(law.Caution)
+			w.Caution(law.CheckTheLaw.Text())
 		},
 	}
 }
@@ -140,7 +140,7 @@ func sugarThatWakes() Problem {
 			w.Step("Sugar takes room: the strength falls to %s.", d.Strength.Text(units.PercentVolume, 2))
 			w.Step("Without the gas: %s of energy in 100 mL.", gravity.Solution.EnergyEU(d.Liquid).Kilojoules.Text(units.Kilojoule, 0))
 			w.Answer("CO2 if it ferments", d.IfItFerments.In(units.GramCO2PerLitre), 2, "g/L", 10.29, 0.01)
-			w.Caution(d.Cautions...)
+			w.Caution(d.Cautions.Texts()...)
 		},
 	}
 }

@@ -35,7 +35,7 @@ type Balance struct {
 	// Protons is the H+ set free into the liquid by what yeast takes up: one for each
 	// ammonium, [Metabolism].FreePerPotassium for each potassium, less one for each
 	// phosphate, which goes in as neutral acid. It may be negative. The acids made
-	// are not counted here: they give off H+ as far as the pH lets them.
+	// are not counted here: they give off H+ as far as the pH allows.
 	Protons units.Amount
 
 	b moles

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 	"example.org/zymase/water"
 )
@@ -88,7 +89,7 @@ type BufferDose struct {
 	Mass          evidence.Figure[units.Mass]
 	Concentration units.MassConcentration // of the salt, at the value
 	Water         water.Profile           // the wash's water, with the ions of the dose at the value; as it is where none is added
-	Cautions      []string
+	Cautions      caution.List
 }
 
 // TasteThresholds returns the content of sodium, potassium and citrate from which a delicate drink

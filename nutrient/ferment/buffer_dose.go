@@ -1,7 +1,6 @@
 package ferment
 
 import (
-	"fmt"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -10,6 +9,7 @@ import (
 	"example.org/zymase/nutrient/internal/acidity"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 	"example.org/zymase/water"
 )
@@ -56,7 +56,7 @@ func (f Tank) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 }
 
 // solveDose returns the mmol/L of a buffer that bring a liquid to a pH, zero if it is
-// there already. The curve of a like liquid, once one is known, tells where to begin;
+// there already. The curve of a like liquid, once one is known, says where to begin;
 // each point then bends the curve of this liquid nearer to the truth.
 func solveDose(fn string, b Buffer, target float64, s acidity.Surroundings, like *doseCurve, liquid func(mmol float64) acidity.Liquid) (dose float64, err error) {
 	most := 1000 * mostBuffer / b.MolarMass()
@@ -135,12 +135,10 @@ func (f *fermenting) doseOf(b Buffer, mmol [3]float64) (BufferDose, error) {
 	} {
 		mg := (c.mmol + c.before) * c.ion.MolarMass()
 		if c.mmol > 0 && mg > c.most.Value.In(units.MilligramPerLitre) {
-			out.Cautions = append(out.Cautions, fmt.Sprintf("%.0f mg/L of %s may taste: from %s it does.", mg, c.ion.Name(), c.most.Value.Text(units.MilligramPerLitre, 0)))
+			out.Cautions = out.Cautions.With(("taste_" + caution.Caution(c.ion.Name()) + ": %.0f mg/L of %s may taste: from %s it does.").With(mg, c.ion.Name(), c.most.Value.Text(units.MilligramPerLitre, 0)))
 		}
 	}
-	if facts.bicarbonate > 0 && mmol[0] > 0 {
-		out.Cautions = append(out.Cautions, "Bicarbonate foams: stir it in by portions, and leave the vessel open to the gas.")
-	}
+	out.Cautions = out.Cautions.WithIf(facts.bicarbonate > 0 && mmol[0] > 0, foams)
 	out.Water = f.Water
 	if f.perLitre > 0 {
 		var err error
@@ -168,3 +166,5 @@ func withBuffer(p water.Profile, b Buffer, mmol float64) (water.Profile, error) 
 	alkalinity := p.Alkalinity().In(units.MilligramPerLitreCaCO3) + mmol*facts.bicarbonate*acidity.CaCO3PerEquivalent
 	return water.NewProfile(p.Temperature(), units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity)), ions...)
 }
+
+const foams caution.Caution = "foams: Bicarbonate foams: stir it in by portions, and leave the vessel open to the gas."

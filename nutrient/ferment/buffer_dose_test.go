@@ -86,7 +86,7 @@ func TestBufferDoseCautions(t *testing.T) {
 	f := hall(nutrient.AmmoniumSulfate())
 	c := check.Must(f.checked("test"))
 	dose := func(b Buffer, mmol float64) string {
-		return strings.Join(check.Must(c.doseOf(b, [3]float64{mmol, mmol, mmol})).Cautions, "\n")
+		return strings.Join(check.Must(c.doseOf(b, [3]float64{mmol, mmol, mmol})).Cautions.Texts(), "\n")
 	}
 	// 9 mmol/L of sodium are 207 mg/L.
 	if s := dose(SodiumBicarbonate, 9); !strings.HasPrefix(s, "207 mg/L of sodium may taste: from 200 mg/L it does.\n") || !strings.Contains(s, "foams") {
@@ -125,4 +125,39 @@ func TestCorrectEnd(t *testing.T) {
 
 	// With its sugar all but used, now is the end.
 	check.Near(t, "now", check.Must(hall(nutrient.AutolysedYeast()).Correct(units.Percent.Of(100), 3, 3.6, SodiumBicarbonate)).Now.Value, 3.6, 1e-6, "nothing is to come")
+}
+
+// Where the boil may have dropped chalk, the advice is: the dose without any loss first, and
+// the rest by a meter when half of the sugar is used. Carried to its end in the water that
+// lost the most, it holds the floor, and takes no more than the dose that was right from the
+// start; in the water that lost none the first dose is enough.
+func TestStagedBufferAtTheLeastAlkalinity(t *testing.T) {
+	const floor = 3.6
+	mg := units.MilligramPerLitre.Of
+	clear := hall(nutrient.DiammoniumPhosphate())
+	clear.Water = check.Must(water.NewProfile(amount.Room, units.MilligramPerLitreCaCO3.Of(90),
+		water.Calcium.At(mg(50)), water.Potassium.At(mg(20)), water.Sulfate.At(mg(40)), water.Chloride.At(mg(30))))
+	least := clear
+	least.Water = check.Must(clear.Water.Boiled()).Equilibrium.Water()
+	if was, is := clear.Water.Alkalinity(), least.Water.Alkalinity(); is.In(units.MilligramPerLitreCaCO3) > was.In(units.MilligramPerLitreCaCO3)/2 {
+		t.Fatalf("%v of %v is left: the case is not wide", is, was)
+	}
+	first := check.Must(clear.BufferFor(floor, PotassiumBicarbonate)).Mass.Value
+	whole := check.Must(least.BufferFor(floor, PotassiumBicarbonate)).Mass.Value
+
+	least.Buffer, least.BufferMass = PotassiumBicarbonate, first
+	if low := check.Must(least.At(end)).PH.Value; low > floor-0.3 {
+		t.Fatalf("the first dose alone ends at %.2f: the case is not wide", low)
+	}
+	half := units.Percent.Of(50)
+	c := check.Must(least.Correct(half, check.Must(least.At(half)).PH.Value, floor, PotassiumBicarbonate))
+	check.Near(t, "both doses", first.Plus(c.Dose.Mass.Value).In(units.Gram), whole.In(units.Gram), 0.02*whole.In(units.Gram), "one buffer, whenever it goes in")
+	least.BufferMass = first.Plus(c.Dose.Mass.Value)
+	if last := check.Must(least.At(end)).PH.Value; !(last >= floor-1e-6 && last < floor+0.05) {
+		t.Errorf("the staged doses end at pH %.3f, the floor is %g", last, floor)
+	}
+	check.Near(t, "the correction says so", c.End.Value, check.Must(least.At(end)).PH.Value, 1e-6, "the same liquid")
+
+	clear.Buffer, clear.BufferMass = PotassiumBicarbonate, first
+	check.Near(t, "where nothing dropped, the first dose alone", check.Must(clear.At(end)).PH.Value, floor, 1e-5, "the floor")
 }

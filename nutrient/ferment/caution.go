@@ -1,10 +1,9 @@
 package ferment
 
 import (
-	"fmt"
-
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
@@ -17,7 +16,7 @@ func FloorPH() evidence.Figure[float64] {
 	return evidence.Figure[float64]{Value: 3.5, Low: 3.5, High: 4.0, Evidence: evidence.Evidence{Source: "Best practices: hard seltzer fermentation (yeast supplier, 2021)", Grade: evidence.Read}}
 }
 
-// PitchPH returns the pH, at rest with air, that a wash should not be above when it is
+// PitchPH returns the pH, at equilibrium with air, that a wash should not be above when it is
 // pitched.
 //
 //   - Source: common practice, no source. At 8.3 and 20 °C a thirteenth of the ammonium
@@ -32,8 +31,16 @@ const slowPH = 3.0
 // leastPotassium is what a ferment wants to finish, mg/L, and how many to a proton.
 const leastPotassium = 300 // Kudo, Vagnoli & Bisson, Am. J. Enol. Vitic. 1998, recalled from memory
 
-func (f *fermenting) cautions(points []Point) []string {
-	var out []string
+const (
+	likelyToStop caution.Caution = "likely_to_stop: The pH falls to about %.1f: yeast is likely to stop with sugar left. Add a buffer, or feed amino nitrogen in place of ammonium."
+	mayFall      caution.Caution = "may_fall: The pH may fall to %.1f: measure it when half of the sugar is used, and keep bicarbonate at hand."
+	alkaline     caution.Caution = "alkaline: At rest with air the wash comes to about pH %.1f: yeast starts slowly there, and part of the ammonium stands as ammonia. %s"
+	fedTooMuch   caution.Caution = "fed_too_much: About %.0f mg/L of nitrogen is left at the end and feeds spoilage: feed less."
+	lowPotassium caution.Caution = "little_potassium: Potassium is about %.0f mg/L: musts want 300 to finish, and with little of it ammonium harms yeast. Potassium bicarbonate brings it."
+)
+
+func (f *fermenting) cautions(points []Point) caution.List {
+	var out caution.List
 	lowest := points[0]
 	for _, p := range points {
 		if p.PH.Value < lowest.PH.Value {
@@ -42,23 +49,23 @@ func (f *fermenting) cautions(points []Point) []string {
 	}
 	switch {
 	case lowest.PH.Value < slowPH:
-		out = append(out, fmt.Sprintf("The pH falls to about %.1f: yeast is likely to stop with sugar left. Add a buffer, or feed amino nitrogen in place of ammonium.", lowest.PH.Value))
+		out = out.With(likelyToStop.With(lowest.PH.Value))
 	case lowest.PH.Low < FloorPH().Value:
-		out = append(out, fmt.Sprintf("The pH may fall to %.1f: measure it when half of the sugar is used, and keep bicarbonate at hand.", lowest.PH.Low))
+		out = out.With(mayFall.With(lowest.PH.Low))
 	}
 	if start := points[0].PH.Value; start > PitchPH().Value {
 		advice := "Leave it a day under its yeast before the first nutrient, or take a water of less alkalinity."
 		if !f.BufferMass.IsZero() {
 			advice = "Keep half of the buffer back until a sixth of the sugar is used: by then the yeast's own CO2 holds the pH below 7."
 		}
-		out = append(out, fmt.Sprintf("At rest with air the wash comes to about pH %.1f: yeast starts slowly there, and part of the ammonium stands as ammonia. %s", start, advice))
+		out = out.With(alkaline.With(start, advice))
 	}
 	end := points[len(points)-1]
 	if n := end.Nitrogen.In(units.MilligramPerLitre); n > 20 {
-		out = append(out, fmt.Sprintf("About %.0f mg/L of nitrogen is left at the end and feeds spoilage: feed less.", n))
+		out = out.With(fedTooMuch.With(n))
 	}
 	if k := (f.start.Potassium * formula.WeightK) + f.feed.Potassium.In(units.MilligramPerLitre); k < leastPotassium && f.feed.Ammonium.In(units.MilligramPerLitre) > 0 {
-		out = append(out, fmt.Sprintf("Potassium is about %.0f mg/L: musts want 300 to finish, and with little of it ammonium harms yeast. Potassium bicarbonate brings it.", k))
+		out = out.With(lowPotassium.With(k))
 	}
 	return out
 }

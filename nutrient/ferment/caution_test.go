@@ -42,7 +42,7 @@ func TestCautionsOfAFerment(t *testing.T) {
 		all := f.cautions(c.points)
 		switch {
 		case c.want == "" && len(all) == 0:
-		case c.want != "" && len(all) == 1 && strings.Contains(all[0], c.want):
+		case c.want != "" && len(all) == 1 && strings.Contains(all[0].Text(), c.want):
 		default:
 			t.Errorf("%s: %q, want one with %q", c.name, all, c.want)
 		}

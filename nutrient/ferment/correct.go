@@ -5,6 +5,7 @@ import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/acidity"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 	"example.org/zymase/water"
 )
@@ -18,7 +19,7 @@ type Correction struct {
 	// Unexplained is the acid in the liquid beyond what the balance foresees at the usual
 	// acids; a negative one means that there is less.
 	Unexplained units.EquivalentConcentration
-	Cautions    []string
+	Cautions    caution.List
 }
 
 // Correct returns the buffer with which a ferment that stopped at a share of its sugar
@@ -95,6 +96,8 @@ func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Cor
 	if out.Dose, err = c.doseOf(b, mmol); err != nil {
 		return Correction{}, limit.Named(fn, err)
 	}
-	out.Cautions = append(out.Cautions, "Add half of the dose, stir, wait for the gas to leave, and measure again before the rest.")
+	out.Cautions = caution.List{halfFirst}
 	return out, nil
 }
+
+const halfFirst caution.Caution = "half_first: Add half of the dose, stir, wait for the gas to leave, and measure again before the rest."

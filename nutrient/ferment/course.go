@@ -2,13 +2,14 @@ package ferment
 
 import (
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/water"
 )
 
 // Course is a ferment from its start to its end.
 type Course struct {
-	Points   []Point // the first before the yeast works, at rest with air
-	Cautions []string
+	Points   []Point // the first before the yeast works, at equilibrium with air
+	Cautions caution.List
 }
 
 // Course returns the ferment in so many equal steps of sugar used.

@@ -37,6 +37,6 @@ func TestDoseCurve(t *testing.T) {
 	c.add(0, 3)
 	c.add(10, 3.5)
 	check.Near(t, "line", c.dose(4), 20, 1e-12, "by hand")
-	c.add(5, 3.5) // seen anew
+	c.add(5, 3.5) // seen again
 	check.Near(t, "another line", c.dose(4), 10, 1e-12, "by hand")
 }

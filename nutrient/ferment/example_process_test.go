@@ -143,7 +143,7 @@ func ExampleTank_OtherNeeds() {
 	needs, _ := hall().OtherNeeds()
 	for _, n := range needs {
 		if n.Short() {
-			fmt.Printf("%s: %.2f of %.2f mg/L; %s\n", n.Name, n.Have.In(units.MilligramPerLitre), n.Need.Value.In(units.MilligramPerLitre), n.Brings)
+			fmt.Printf("%s: %.2f of %.2f mg/L; %s\n", n.Name, n.Have.In(units.MilligramPerLitre), n.Need.Value.In(units.MilligramPerLitre), n.Remedy)
 		}
 	}
 	// Output:

@@ -61,7 +61,7 @@ func (h HeatRate) Name() string { return h.name }
 // KilojoulesPerKilogram returns the rate in kJ for each kg of extract.
 func (h HeatRate) KilojoulesPerKilogram() float64 { return h.kJPerKg }
 
-// Evidence tells where the value comes from.
+// Evidence says where the value comes from.
 func (h HeatRate) Evidence() evidence.Evidence { return h.evidence }
 
 // Of returns the heat from fermenting so much extract.

@@ -89,7 +89,7 @@ func TestFermentWithoutSugar(t *testing.T) {
 		t.Error(b.Hexose())
 	}
 	p := check.Must(Tank{Brew: b, Temperature: amount.Room}.At(end))
-	// It makes no CO2 and stays at rest with that of air: [H+]² = K1·0.039·420e-6.
+	// It makes no CO2 and stays at equilibrium with that of air: [H+]² = K1·0.039·420e-6.
 	check.Near(t, "pH of water in air", p.PH.Value, 5.58, 0.01, "carbonic acid: pK1 6.38, 0.039 mol/L an atmosphere")
 	// One kilogram of glucose is used as one.
 	wash := check.Must(water.AddExtract(gravity.Glucose, units.Kilogram.Of(1)))

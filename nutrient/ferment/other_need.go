@@ -15,7 +15,7 @@ type OtherNeed struct {
 	Need   evidence.Figure[units.MassConcentration]
 	Have   units.MassConcentration
 	Unsure bool   // vitamins of yeast matter, which is not known by the milligram
-	Brings string // what of the trade brings it
+	Remedy string // what of the trade brings it
 }
 
 // Short reports whether less is there than the need.

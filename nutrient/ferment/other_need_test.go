@@ -15,7 +15,7 @@ func needsOf(t *testing.T, f Tank) map[string]OtherNeed {
 	all := check.Must(f.OtherNeeds())
 	out := map[string]OtherNeed{}
 	for _, n := range all {
-		if n.Brings == "" || !(n.Need.Low.Compare(n.Need.Value) <= 0 && n.Need.Value.Compare(n.Need.High) <= 0) {
+		if n.Remedy == "" || !(n.Need.Low.Compare(n.Need.Value) <= 0 && n.Need.Value.Compare(n.Need.High) <= 0) {
 			t.Errorf("%+v", n)
 		}
 		out[n.Name] = n

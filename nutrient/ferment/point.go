@@ -19,13 +19,13 @@ type Point struct {
 	Gravity  gravity.Gravity
 	Strength units.StrengthByVolume
 	CO2      units.Mass              // given off until then
-	Gas      units.AbsolutePressure  // of CO2 that the liquid is at rest with: of air before the yeast works, then rising to that of the gas above, which it reaches at about a twentieth of the sugar
+	Gas      units.AbsolutePressure  // of CO2 that the liquid is at equilibrium with: of air before the yeast works, then rising to that of the gas above, which it reaches at about a twentieth of the sugar
 	Balance  Balance                 // until then, with the usual acids
 	Nitrogen units.MassConcentration // in the liquid, that yeast can still take up
 	Liquid   water.Profile           // with the usual acids; its alkalinity is negative when it is sour
 }
 
-// At returns the ferment when a share of its sugar is used. At zero the wash is at rest
+// At returns the ferment when a share of its sugar is used. At zero the wash is at equilibrium
 // with the CO2 of air, a state that a wash fresh from the kettle comes near in hours; its
 // own CO2 then takes the pH down by up to three, until the liquid is saturated at about
 // a twentieth of the sugar.

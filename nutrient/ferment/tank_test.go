@@ -218,12 +218,12 @@ func TestCourse(t *testing.T) {
 	check.Near(t, "nitrogen at the start", c.Points[0].Nitrogen.In(units.MilligramPerLitre), 67.0/3, 1e-6, "a third of the feed")
 	check.Near(t, "nitrogen at the end", c.Points[6].Nitrogen.In(units.MilligramPerLitre), 0, 1e-6, "all of it used")
 	check.Near(t, "strength", c.Points[6].Strength.In(units.PercentVolume), 4.6, 1e-9, "asked")
-	all := strings.Join(c.Cautions, "\n")
+	all := strings.Join(c.Cautions.Texts(), "\n")
 	if !strings.Contains(all, "likely to stop") || !strings.Contains(all, "Potassium is about 0 mg/L") {
 		t.Errorf("%s", all)
 	}
 	f.Buffer, f.BufferMass = PotassiumBicarbonate, units.Gram.Of(50)
-	if c = check.Must(f.Course(6)); len(c.Cautions) != 1 || !strings.Contains(c.Cautions[0], "Keep half of the buffer back until a sixth") {
+	if c = check.Must(f.Course(6)); len(c.Cautions) != 1 || !strings.Contains(c.Cautions[0].Text(), "Keep half of the buffer back until a sixth") {
 		t.Errorf("%q", c.Cautions)
 	}
 	// What the caution says of that sixth: half of the buffer, below 7.
@@ -232,11 +232,11 @@ func TestCourse(t *testing.T) {
 		t.Errorf("pH %.2f at a sixth", pH)
 	}
 	f.BufferMass = units.Gram.Of(21)
-	if c = check.Must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions, "\n"), "may fall to") {
+	if c = check.Must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions.Texts(), "\n"), "may fall to") {
 		t.Errorf("%q", c.Cautions)
 	}
 	f.Feed = append(f.Feed, nutrient.Dose{Source: nutrient.DiammoniumPhosphate(), Mass: units.Gram.Of(120)})
-	if c = check.Must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions, "\n"), "is left at the end") {
+	if c = check.Must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions.Texts(), "\n"), "is left at the end") {
 		t.Errorf("%q", c.Cautions)
 	}
 	for _, steps := range []int{0, 201} {
@@ -299,7 +299,7 @@ func TestBuffers(t *testing.T) {
 		}
 	}
 	d := check.Must(hall(nutrient.AmmoniumSulfate()).BufferFor(4.8, SodiumBicarbonate))
-	if !strings.Contains(strings.Join(d.Cautions, "\n"), "sodium may taste") {
+	if !strings.Contains(strings.Join(d.Cautions.Texts(), "\n"), "sodium may taste") {
 		t.Errorf("%q", d.Cautions)
 	}
 	_, err := hall(nutrient.AmmoniumSulfate()).BufferFor(2.4, SodiumBicarbonate)

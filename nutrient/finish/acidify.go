@@ -6,11 +6,12 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/water"
 )
 
 // AcidCaution goes with every dose of acid.
-const AcidCaution = "Acids burn eyes and skin: add acid to the drink, not the drink to the acid, with eyes covered. " + law.Caution
+const AcidCaution caution.Caution = "acid: Acids burn eyes and skin: add acid to the drink, not the drink to the acid, with eyes covered. " + checkTheLaw
 
 // flat is a drink without its CO2.
 func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
@@ -33,7 +34,7 @@ type Acidified struct {
 	Drink         water.Profile // without CO2, its pH known
 	Limits        []law.Limit   // of the law asked
 	Passed        []law.Limit   // those that the acid added is above
-	Cautions      []string
+	Cautions      caution.List
 }
 
 // Acidify returns the acid that brings a drink to a pH, measured without its CO2, and
@@ -85,7 +86,7 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	}
 	out := Acidified{
 		Acid: acid, Mass: amount.Grams(g / part * litres), Concentration: amount.MgPerL(1000 * g), Drink: after,
-		Cautions: []string{AcidCaution},
+		Cautions: caution.List{AcidCaution},
 	}
 	if out.Before, err = p.TitratableAcidity(titration); err == nil {
 		out.After, err = after.TitratableAcidity(titration)
@@ -99,7 +100,7 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	}
 	if acid.Acid() == water.CitricAcid && len(limits) > 0 {
 		out.Limits, out.Passed = limits, passed
-		out.Cautions = append(append(out.Cautions, otherDrinks), said...)
+		out.Cautions = out.Cautions.With(otherDrinks).With(said...)
 	}
 	return out, nil
 }

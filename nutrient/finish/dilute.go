@@ -8,13 +8,14 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
-// Diluted is a strong base that is let down with water.
+// Diluted is a strong base that is diluted with water.
 type Diluted struct {
 	Water    units.Mass
 	Liquid   gravity.Solution // base, flavouring and water together
-	Cautions []string
+	Cautions caution.List
 }
 
 // Dilute returns the water that brings a strong base, with a flavouring in it, to a
@@ -36,7 +37,7 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 		return Diluted{}, limit.Named(fn, err)
 	}
 	out := Diluted{
-		Cautions: []string{"Use water without air or chlorine: boiled and cooled, or filtered and purged. Oxygen stales the drink."},
+		Cautions: caution.List{airlessWater},
 	}
 	litres := s.Ethanol().In(units.Kilogram) / amount.PureEthanol / (want / 100) // it ends at
 	undiluted := s.Mass().In(units.Kilogram)
@@ -53,7 +54,7 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 	return out, nil
 }
 
-// StrongBrew returns the brew of a strong base that is later let down with water to a
+// StrongBrew returns the brew of a strong base that is later diluted to a
 // finished volume and strength, and the water.
 //
 //   - Source: [sugar.Wash.For] for the base, [Dilute] for the water.
@@ -75,3 +76,5 @@ func StrongBrew(w sugar.Wash, base, strength units.StrengthByVolume, finished un
 	d, err := Dilute(b.Finish, gravity.Solution{}, strength)
 	return b, d, limit.Named(fn, err)
 }
+
+const airlessWater caution.Caution = "airless_water: Use water without air or chlorine: boiled and cooled, or filtered and purged. Oxygen stales the drink."

@@ -12,7 +12,7 @@ import (
 	"pgregory.net/rapid"
 )
 
-// 10 L of 10 % vol let down to 5 % vol fill 20 L: the ethanol is the same, and the
+// 10 L of 10 % vol diluted to 5 % vol fill 20 L: the ethanol is the same, and the
 // volumes hardly shrink.
 func TestDilute(t *testing.T) {
 	b := check.Must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(10), units.Litre.Of(10)))

@@ -6,8 +6,8 @@ import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/nutrient/internal/amount"
-	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Flavouring is a liquid that is added by drops: its strength and its sugar.
@@ -66,13 +66,13 @@ type Flavoured struct {
 	Ratio         units.Share             // flavouring in the finished drink, by volume of the parts
 	Sugar         units.MassConcentration // that the flavouring brings
 	AlcoholShare  units.Share             // of the drink's alcohol that the flavouring brings
-	OverShare     bool                    // AlcoholShare is above what US law lets flavours bring to a malt drink
-	Cautions      []string
+	OverShare     bool                    // AlcoholShare is above what US law allows flavours to bring to a malt drink
+	Cautions      caution.List
 }
 
 // HazeCaution goes with oil-based flavours in drinks below the strength at which they
 // were dissolved.
-const HazeCaution = "Oil-based flavour falls out as haze when its alcohol is diluted (anethole stays clear above 38 % vol only): try it in the cold, and use an extract made to be soluble in water where the drink must be clear."
+const HazeCaution caution.Caution = "haze: Oil-based flavour falls out as haze when its alcohol is diluted (anethole stays clear above 38 % vol only): try it in the cold, and use an extract made to be soluble in water where the drink must be clear."
 
 // Scale adds to a batch what the trial added to its sample, in proportion to volume.
 //
@@ -115,16 +115,16 @@ func (t Trial) Scale(batch gravity.Solution, f Flavouring) (Flavoured, error) {
 	}
 	if out.AlcoholShare.In(units.Percent) > most {
 		out.OverShare = true
-		out.Cautions = append(out.Cautions, "The flavouring brings more than 49 % of the alcohol (27 CFR 7.5, malt drinks up to 6 % vol). "+law.Caution)
+		out.Cautions = caution.List{overShare}
 	}
-	if f.OilBased {
-		out.Cautions = append(out.Cautions, HazeCaution)
-	}
-	if !f.Sugar.IsZero() {
-		out.Cautions = append(out.Cautions, "Its sugar ferments: a pack with live yeast builds more pressure than the priming alone.")
-	}
+	out.Cautions = out.Cautions.WithIf(f.OilBased, HazeCaution).WithIf(!f.Sugar.IsZero(), sugarInIt)
 	return out, nil
 }
+
+const (
+	overShare caution.Caution = "over_share: The flavouring brings more than 49 % of the alcohol (27 CFR 7.5, malt drinks up to 6 % vol). " + checkTheLaw
+	sugarInIt caution.Caution = "sugar_in_flavouring: Its sugar ferments: a pack with live yeast builds more pressure than the priming alone."
+)
 
 // ScaleDose returns what to add to a batch of a fining or of carbon that was right in a
 // bench trial: so much mass in so much drink. A large tank mixes worse and settles

@@ -34,3 +34,10 @@ func TestNoSuchLaw(t *testing.T) {
 		}
 	}
 }
+
+// The sentence that ends other cautions is that of the law's own.
+func TestCheckTheLaw(t *testing.T) {
+	if law.CheckTheLaw.Text() != checkTheLaw {
+		t.Error(checkTheLaw)
+	}
+}

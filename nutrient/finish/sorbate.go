@@ -7,11 +7,12 @@ import (
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
 // SorbateCaution goes with every dose of sorbate.
-const SorbateCaution = "Sorbate keeps yeast from starting; it does not stop a ferment, and bacteria turn it into a smell of geranium unless there is SO2 with it. " + law.Caution
+const SorbateCaution caution.Caution = "sorbate: Sorbate keeps yeast from starting; it does not stop a ferment, and bacteria turn it into a smell of geranium unless there is SO2 with it. " + checkTheLaw
 
 // potassiumSorbate and sorbicAcid are KC6H7O2 and C6H8O2.
 var (
@@ -78,7 +79,7 @@ type SorbateDose struct {
 	Undissociated units.MassConcentration // the part of it that acts, at this pH
 	Limits        []law.Limit             // of the law asked
 	Passed        []law.Limit             // those that the sorbic acid is above
-	Cautions      []string
+	Cautions      caution.List
 }
 
 // SorbateFor returns the dose that brings so much potassium sorbate to a volume.
@@ -111,6 +112,8 @@ func SorbateFor(sorbate units.MassConcentration, pH float64, v units.Volume, j l
 		SorbicAcid: inDrink, Undissociated: amount.MgPerL(acid * part.In(units.Fraction)),
 		Limits:   limits,
 		Passed:   passed,
-		Cautions: append([]string{SorbateCaution, otherDrinks, "Dissolve it in water first: acid drink turns a strong solution into crystals of sorbic acid."}, said...),
+		Cautions: caution.List{SorbateCaution, otherDrinks, dissolveFirst}.With(said...),
 	}, nil
 }
+
+const dissolveFirst caution.Caution = "dissolve_first: Dissolve it in water first: acid drink turns a strong solution into crystals of sorbic acid."

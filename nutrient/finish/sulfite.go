@@ -9,11 +9,12 @@ import (
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
 // SulfiteCaution goes with every dose of sulfite.
-const SulfiteCaution = "Sulfites harm people with asthma or sulfite allergy and must be declared from 10 mg/L. The gas over the powder burns eyes and lungs: open it in moving air. " + law.Caution
+const SulfiteCaution caution.Caution = "sulfite: Sulfites harm people with asthma or sulfite allergy and must be declared from 10 mg/L. The gas over the powder burns eyes and lungs: open it in moving air. " + checkTheLaw
 
 // MolecularShareOIV returns the share of free SO2 that is molecular, the form that acts
 // on microbes, by the dissociation constant in water and ethanol at a temperature. Values
@@ -141,7 +142,7 @@ func (s Sulfite) String() string {
 }
 
 // Yield returns the SO2 that a mass of fresh salt brings, as a share: 57.6 % for
-// potassium, 67.4 % for sodium metabisulfite. Old salt brings less: reckon with half.
+// potassium, 67.4 % for sodium metabisulfite. Old salt brings less: count on half.
 //
 //   - Source: stoichiometry, CIAAW atomic weights 2021.
 func (s Sulfite) Yield() units.Share {
@@ -160,7 +161,7 @@ type SulfiteDose struct {
 	Total    units.MassConcentration // SO2 in the drink after it, as far as it is known
 	Limits   []law.Limit             // of the law asked; each names the drink it holds for
 	Passed   []law.Limit             // those that the total is above
-	Cautions []string
+	Cautions caution.List
 }
 
 // SulfiteFor returns the salt that brings the free SO2 from what is there to what is
@@ -197,6 +198,6 @@ func SulfiteFor(salt Sulfite, wanted, free, total units.MassConcentration, v uni
 		Total:    after,
 		Limits:   limits,
 		Passed:   passed,
-		Cautions: append([]string{SulfiteCaution, otherDrinks}, said...),
+		Cautions: caution.List{SulfiteCaution, otherDrinks}.With(said...),
 	}, nil
 }

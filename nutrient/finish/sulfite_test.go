@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"pgregory.net/rapid"
 )
 
@@ -100,7 +101,7 @@ func TestSulfiteFor(t *testing.T) {
 	d := check.Must(SulfiteFor(PotassiumMetabisulfite, mg(40), mg(10), mg(30), units.Litre.Of(20), law.US))
 	check.Near(t, "mass", d.Mass.In(units.Gram), 0.6/0.57629, 1e-4, "by hand")
 	check.Near(t, "total", d.Total.In(units.MilligramPerLitre), 60, 1e-9, "by hand")
-	if len(d.Passed) != 0 || len(d.Limits) != 1 || !slices.Equal(d.Cautions, []string{SulfiteCaution, otherDrinks}) {
+	if len(d.Passed) != 0 || len(d.Limits) != 1 || !slices.Equal(d.Cautions, caution.List{SulfiteCaution, otherDrinks}) {
 		t.Errorf("%+v", d)
 	}
 	d = check.Must(SulfiteFor(PotassiumMetabisulfite, mg(130), mg(0), mg(0), units.Litre.Of(20), law.EU))

@@ -6,9 +6,9 @@ import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/nutrient/internal/amount"
-	"example.org/zymase/nutrient/law"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Sweetened is a drink with sugar added after the ferment.
@@ -19,7 +19,7 @@ type Sweetened struct {
 	// IfItFerments is the most CO2 that the added sugar would make in the closed pack, g for
 	// each litre, no yeast grown on it: every 2 g/L are about one volume.
 	IfItFerments units.CarbonDioxideContent
-	Cautions     []string
+	Cautions     caution.List
 }
 
 // SweetenWith returns the mass of a fermentable that brings so much sugar to each litre
@@ -43,9 +43,7 @@ func SweetenWith(f sugar.Fermentable, extract units.MassConcentration, drink gra
 	if err := limit.Check(fn, "volume", start, "L", amount.LeastVolume, amount.MostVolume, "a drink"); err != nil {
 		return Sweetened{}, err
 	}
-	out := Sweetened{Cautions: []string{
-		"Yeast ferments it: stabilise the drink before, or keep it cold, or the pack can burst. " + law.Caution,
-	}}
+	out := Sweetened{Cautions: caution.List{sugarFerments}}
 	// The volume grows by what is added.
 	litres, err := numeric.Settle(start, 0, start, func(litres float64) (missing float64, err error) {
 		out.Fermentable = amount.Kilograms(want / 1000 * litres / f.Sugar().In(units.Fraction))
@@ -59,3 +57,5 @@ func SweetenWith(f sugar.Fermentable, extract units.MassConcentration, drink gra
 	out.IfItFerments = units.GramCO2PerLitre.Of(checked.Number(out.Fermentable.In(units.Gram) * f.MostCO2().In(units.Fraction) / litres))
 	return out, nil
 }
+
+const sugarFerments caution.Caution = "sugar_ferments: Yeast ferments it: stabilise the drink before, or keep it cold, or the pack can burst. " + checkTheLaw

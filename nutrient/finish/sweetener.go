@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
@@ -114,7 +115,7 @@ type Sweetening struct {
 	// MostADay is the drink that brings an adult of 60 kg to the lowest acceptable daily
 	// intake (FDA, EFSA, JECFA), zero where none is set.
 	MostADay units.Volume
-	Cautions []string
+	Cautions caution.List
 }
 
 // SweetenLike returns the sweetener that sweetens a volume as so much sucrose would.
@@ -150,15 +151,13 @@ func SweetenLike(s Sweetener, sucrose units.MassConcentration, v units.Volume, j
 	}
 	if s.substance != law.Unlisted {
 		out.Limits, out.Passed = limits, passed
-		out.Cautions = append([]string{law.Caution}, said...)
+		out.Cautions = caution.List{law.CheckTheLaw}.With(said...)
 	}
 	if low := s.intake.lowest(); low > 0 {
 		const body = 60 // kg
 		out.MostADay = units.Litre.Of(checked.Number(low * body / mg))
 	}
-	if !s.survives {
-		out.Cautions = append(out.Cautions, "Yeast ferments it: a pack that is not stabilised or kept cold can burst.")
-	}
+	out.Cautions = out.Cautions.WithIf(!s.survives, ferments)
 	return out, nil
 }
 
@@ -171,3 +170,5 @@ func (i intake) lowest() float64 {
 	}
 	return low
 }
+
+const ferments caution.Caution = "ferments: Yeast ferments it: a pack that is not stabilised or kept cold can burst."

@@ -5,6 +5,6 @@
 //	}
 //
 // A [Limit] is the law's own decimal with article and year; nothing is rounded before it is
-// compared. [Caution] goes with each: laws change, and most limits known here are for wine
+// compared. [CheckTheLaw] goes with each: laws change, and most limits known here are for wine
 // from grapes.
 package law

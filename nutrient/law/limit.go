@@ -5,14 +5,15 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 	"github.com/shopspring/decimal"
 )
 
-// Caution is the caution that goes with every limit.
-const Caution = "Laws change and differ by drink: check the law in force before you rely on a limit."
+// CheckTheLaw goes with every limit.
+const CheckTheLaw caution.Caution = "check_the_law: Laws change and differ by drink: check the law in force before you rely on a limit."
 
-// Limit is the most of a substance that a law lets into a drink. The number is the
+// Limit is the most of a substance that a law allows in a drink. The number is the
 // law's own decimal; nothing is rounded before it is compared.
 type Limit struct {
 	Covers       []Substance // added up before they are compared

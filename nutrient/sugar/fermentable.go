@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
@@ -27,7 +28,7 @@ type Fermentable struct {
 
 	spread   float64 // relative standard uncertainty of the sugar
 	evidence evidence.Evidence
-	cautions []string
+	cautions caution.List
 }
 
 // sugar is the mass share of the sugars that yeast takes up.
@@ -83,7 +84,7 @@ func (f Fermentable) InversionGain() units.Share {
 	return amount.Share(f.asHexose()/sugar - 1)
 }
 
-// Evidence tells where the composition comes from.
+// Evidence says where the composition comes from.
 func (f Fermentable) Evidence() evidence.Evidence { return f.evidence }
 
 // Spread returns the relative standard uncertainty of its fermentable sugar, as a
@@ -91,7 +92,7 @@ func (f Fermentable) Evidence() evidence.Evidence { return f.evidence }
 func (f Fermentable) Spread() units.Share { return amount.Share(f.spread) }
 
 // Cautions returns what to know before using it.
-func (f Fermentable) Cautions() []string { return slices.Clone(f.cautions) }
+func (f Fermentable) Cautions() caution.List { return slices.Clone(f.cautions) }
 
 // Parts is what a mass of a fermentable is made of.
 type Parts struct {
@@ -154,7 +155,7 @@ func Mix(portions ...Portion) (Fermentable, error) {
 		u := w * f.spread * f.sugar()
 		variance += u * u
 		names = append(names, f.name)
-		out.cautions = append(out.cautions, f.cautions...)
+		out.cautions = out.cautions.With(f.cautions...)
 		if out.evidence == (evidence.Evidence{}) || f.evidence.Grade < out.evidence.Grade {
 			out.evidence = f.evidence // the weakest
 		}

@@ -3,6 +3,7 @@ package sugar
 import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
@@ -43,7 +44,7 @@ func GlucoseSyrup(solids units.Share, dextroseEquivalent units.Share) (Fermentab
 		name:    "glucose syrup",
 		glucose: at(a.glucose, b.glucose), di: at(a.maltose, b.maltose), tri: at(a.maltotriose, b.maltotriose),
 		spread: 0.1, evidence: evidence.Evidence{Source: source, Grade: evidence.Recalled},
-		cautions: []string{"Glucose syrups of one dextrose equivalent differ in how much ferments: take the maker's sugar spectrum where there is one."},
+		cautions: caution.List{"glucose_syrups_differ: Glucose syrups of one dextrose equivalent differ in how much ferments: take the maker's sugar spectrum where there is one."},
 	}
 	f.rest = d - f.sugar()
 	return f, nil
@@ -73,6 +74,6 @@ func Juice(brix units.Extract, fermentable units.Share) (Fermentable, error) {
 	}
 	return Fermentable{
 		name: "juice", glucose: b / 100 * part / 2, fructose: b / 100 * part / 2, rest: b / 100 * (1 - part), spread: 0.05,
-		cautions: []string{"Juices hold acids and nitrogen of their own: measure both before you add any."},
+		cautions: caution.List{"juice_has_acid: Juices hold acids and nitrogen of their own: measure both before you add any."},
 	}, nil
 }

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
@@ -37,7 +38,7 @@ func SoftBrown() Fermentable {
 	return Fermentable{
 		name: "soft brown sugar", di: 0.88, rest: 1 - 0.88 - 0.04, spread: 0.03,
 		evidence: evidence.Evidence{Source: "Codex CXS 212-1999", Grade: evidence.Read},
-		cautions: []string{"The standard gives the least sugar: the drink may come out stronger."},
+		cautions: caution.List{"least_sugar: The standard gives the least sugar: the drink may come out stronger."},
 	}
 }
 
@@ -160,7 +161,7 @@ func HoneyWithWater(moisture units.Share) (Fermentable, error) {
 	return Fermentable{
 		name: "honey", fructose: fruit, glucose: grape, di: di, rest: (100-w)/100 - fruit - grape - di, spread: 0.03,
 		evidence: evidence.Evidence{Source: source, Grade: evidence.Read},
-		cautions: []string{"Honey brings less than 20 mg/L of nitrogen to a must of 25 °Bx: feed the yeast."},
+		cautions: caution.List{"honey_lacks_nitrogen: Honey brings less than 20 mg/L of nitrogen to a must of 25 °Bx: feed the yeast."},
 	}, nil
 }
 
@@ -190,7 +191,7 @@ func maltExtract(name string, solids float64) Fermentable {
 	return Fermentable{
 		name: name, glucose: glucoseOfMalt * sugar, di: 0.69 * sugar, tri: (1 - 0.69 - glucoseOfMalt) * sugar,
 		rest: solids - sugar, malt: sugar, spread: 0.08,
-		cautions: []string{"Malt extracts differ in how much of them ferments: trust the hydrometer, not the plan."},
+		cautions: caution.List{"malt_extracts_differ: Malt extracts differ in how much of them ferments: trust the hydrometer, not the plan."},
 	}
 }
 

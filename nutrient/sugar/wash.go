@@ -1,15 +1,16 @@
 package sugar
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/gravity"
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Basis is the amount that a brew is planned on. Make one with [Finished], [Kettle] or
@@ -49,7 +50,7 @@ type Wash struct {
 	Fermentable Fermentable
 	Yield       gravity.Yield    // the zero value takes [Fermentable.Yield]
 	Attenuation units.Share      // of the fermentable sugar, that the yeast uses
-	Base        gravity.Solution // what is in it besides, such as juice; the zero value is nothing
+	Base        gravity.Solution // what else is in it, such as juice; the zero value is nothing
 	Basis       Basis
 }
 
@@ -62,7 +63,7 @@ type Brew struct {
 	Used        units.Mass // extract that the yeast uses
 	Yield       gravity.Yield
 	Made        gravity.Fermented
-	Cautions    []string
+	Cautions    caution.List
 }
 
 // At returns the liquid when a share of the sugar that ferments is used, with its gravity
@@ -111,15 +112,9 @@ func (f Fermentable) Yield() gravity.Yield {
 	if malt >= 1 {
 		return gravity.BallingYield()
 	}
-	wort, wash, grape := gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose), gravity.SugarWashYield(gravity.Glucose)
 	monos := (f.glucose + f.fructose - f.malt*glucoseOfMalt) / (sugar - f.malt) // beside the malt
-	mix := func(of func(gravity.Yield) float64) units.Mass {
-		return units.Kilogram.Of(checked.Number(malt*of(wort) + (1-malt)*(monos*of(grape)+(1-monos)*of(wash))))
-	}
-	y, _ := gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{
-		Ethanol: mix(gravity.Yield.Ethanol), CO2: mix(gravity.Yield.CO2), Biomass: mix(gravity.Yield.Biomass), Residue: mix(gravity.Yield.Residue), Water: mix(gravity.Yield.Water),
-	})
-	return y
+	wash := gravity.SugarWashYield(gravity.Sucrose).Blend(gravity.SugarWashYield(gravity.Glucose), amount.Share(monos))
+	return wash.Blend(gravity.BallingYield(), amount.Share(malt))
 }
 
 // AddTo dissolves a mass of f in a liquid. Sugars of two and three units count as
@@ -181,15 +176,16 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 	if err != nil {
 		return Brew{}, limit.Named(fn, err)
 	}
+	var inside error
 	kg, err := numeric.Root(func(kg float64) float64 {
-		b, err := w.from(fn, kg)
-		if err != nil {
-			return math.NaN()
+		var b Brew
+		if b, inside = w.from(fn, kg); inside != nil {
+			return math.NaN() // ends the search
 		}
 		return b.Finish.ByVolume().In(units.PercentVolume) - want
 	}, 0, high, 1e-12*high)
 	if err != nil {
-		return Brew{}, limit.Named(fn, err)
+		return Brew{}, limit.Named(fn, cmp.Or(inside, err))
 	}
 	return w.from(fn, kg)
 }
@@ -276,10 +272,12 @@ func (w Wash) from(fn string, kg float64) (Brew, error) {
 		return Brew{}, limit.Named(fn, err)
 	}
 	if out.Finish.ByVolume().In(units.PercentVolume) > 14 {
-		out.Cautions = []string{"Above 14 % vol many yeasts stop: take one that its maker rates for the strength."}
+		out.Cautions = caution.List{strong}
 	}
 	return out, nil
 }
+
+const strong caution.Caution = "strong: Above 14 % vol many yeasts stop: take one that its maker rates for the strength."
 
 // fill finds the water that makes up the volume.
 func (w Wash) fill(fn string, out *Brew) error {

@@ -1,11 +1,11 @@
 // Package yeast answers: how many cells does the wash want, how much yeast is that today,
-// and how is it woken?
+// and how is dry yeast rehydrated?
 //
 //	cells, _ := yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7), yeast.UsualRate().Value)
 //	pack, _ := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(5))
 //	pitch, _ := pack.Need(cells, 200*24*time.Hour)
 //	fmt.Println(pitch.Mass.Text(units.Gram, 1))
 //
-// [Rehydrate] wakes dry yeast, [StarterFor] grows liquid yeast, [CheckPitch] compares what
-// is pitched with what the nitrogen lets grow.
+// [Rehydrate] is for dry yeast, [StarterFor] grows liquid yeast, [CheckPitch] compares what
+// is pitched with what can grow on the nitrogen.
 package yeast

@@ -12,7 +12,7 @@ import (
 	"example.org/zymase/water"
 )
 
-// Waking 40 g of wine yeast for a wash of 18 °C.
+// Rehydrating 40 g of wine yeast for a wash of 18 °C.
 func ExampleRehydrate() {
 	r, _ := yeast.Rehydrate(units.Gram.Of(40), yeast.WineYeast, units.Celsius.Of(18))
 	fmt.Println(r.Water.Low.Text(units.Litre, 1), "to", r.Water.High.Text(units.Litre, 1), "at", r.Temperature.Value.Text(units.Celsius, 0), "for", r.Time)

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
@@ -144,7 +145,7 @@ func LiquidPack(perPack Cells) (Pack, error) {
 // Form returns whether it is dry or liquid.
 func (p Pack) Form() Form { return p.form }
 
-// Evidence tells where cell count and rate of loss come from.
+// Evidence says where cell count and rate of loss come from.
 func (p Pack) Evidence() evidence.Evidence { return p.figures }
 
 // Alive returns the live cells at an age: in a gram of dry yeast, in a pack of
@@ -177,7 +178,7 @@ type Pitch struct {
 	High     float64           // the same, if it holds the fewest
 	Viable   units.Share       // of the cells alive at this age
 	Evidence evidence.Evidence // of the cells in the pack
-	Cautions []string
+	Cautions caution.List
 }
 
 // Need returns the dry yeast to weigh, or the packs of liquid yeast to use, for so
@@ -200,11 +201,11 @@ func (p Pack) Need(cells Cells, age time.Duration) (Pitch, error) {
 	} else {
 		out.Packs = n
 	}
-	if alive < 0.5 {
-		out.Cautions = append(out.Cautions, "Less than half of the cells are likely to live: make a starter, or buy fresh yeast.")
-	}
-	if p.low != p.high {
-		out.Cautions = append(out.Cautions, "The cells in the pack are a usual figure, not its maker's: take the label's where there is one.")
-	}
+	out.Cautions = caution.List{}.WithIf(alive < 0.5, old).WithIf(p.low != p.high, usualCount)
 	return out, nil
 }
+
+const (
+	old        caution.Caution = "old_yeast: Less than half of the cells are likely to live: make a starter, or buy fresh yeast."
+	usualCount caution.Caution = "usual_count: The cells in the pack are a usual figure, not its maker's: take the label's where there is one."
+)

@@ -127,8 +127,8 @@ func TestNamesTravel(t *testing.T) {
 	}
 	var f Form
 	var k Kind
-	_, wake := Rehydrate(units.Gram.Of(10), 3, amount.Room)
-	for _, err := range []error{f.UnmarshalText([]byte("cake")), k.UnmarshalText([]byte("cake")), second(Form(2).MarshalText()), second(Kind(-1).MarshalText()), wake} {
+	_, unknown := Rehydrate(units.Gram.Of(10), 3, amount.Room)
+	for _, err := range []error{f.UnmarshalText([]byte("cake")), k.UnmarshalText([]byte("cake")), second(Form(2).MarshalText()), second(Kind(-1).MarshalText()), unknown} {
 		if e, ok := errors.AsType[*units.NameError](err); !ok || len(e.Choices) < 2 {
 			t.Error(err)
 		}

@@ -6,10 +6,11 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
-// Rehydration is how to wake dry yeast.
+// Rehydration is how to rehydrate dry yeast.
 type Rehydration struct {
 	Water       evidence.Figure[units.Volume]           // least and most of the range that suppliers give
 	Temperature evidence.Figure[units.Temperature]      // of that water
@@ -17,10 +18,10 @@ type Rehydration struct {
 	Time        time.Duration
 	Steps       []units.Temperature // of the yeast while portions of the wash cool it; the last is the wash's
 	StepPause   time.Duration       // between portions
-	Cautions    []string
+	Cautions    caution.List
 }
 
-// Rehydrate returns the recipe for waking so much dry yeast for a wash of a
+// Rehydrate returns how to rehydrate so much dry yeast for a wash of a
 // temperature. Water without minerals bursts the cells: use tap water or add a pinch
 // of salts.
 //
@@ -54,7 +55,7 @@ func Rehydrate(dry units.Mass, kind Kind, wash units.Temperature) (Rehydration, 
 			Value: units.MilligramPerLitreCaCO3.Of(250), Low: units.MilligramPerLitreCaCO3.Of(250), High: units.MilligramPerLitreCaCO3.Of(500), Evidence: sheets,
 		},
 		Time: 20 * time.Minute, StepPause: 5 * time.Minute,
-		Cautions: []string{"In water of 16 °C up to 60 % of the cells die: measure the temperature.", "Do not leave it beyond half an hour without sugar."},
+		Cautions: caution.List{coldWater, noSugar},
 	}
 	const step = 10 // K
 	for at := (low + high) / 2; at-step > t; {
@@ -64,3 +65,8 @@ func Rehydrate(dry units.Mass, kind Kind, wash units.Temperature) (Rehydration, 
 	out.Steps = append(out.Steps, wash)
 	return out, nil
 }
+
+const (
+	coldWater caution.Caution = "cold_water: In water of 16 °C up to 60 % of the cells die: measure the temperature."
+	noSugar   caution.Caution = "no_sugar: Do not leave it beyond half an hour without sugar."
+)

@@ -1,7 +1,6 @@
 package yeast
 
 import (
-	"fmt"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -10,6 +9,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 )
 
@@ -40,7 +40,7 @@ type Starter struct {
 	Grown    Cells
 	Balance  ferment.Balance
 	Feed     units.Mass // nitrogen that the new yeast holds; malt brings it, sugar does not
-	Cautions []string
+	Cautions caution.List
 }
 
 // StarterFor returns the starter that takes live cells to a number wanted, without
@@ -75,18 +75,18 @@ func StarterFor(have, wanted Cells, strength units.Extract) (Starter, error) {
 		Volume: units.Millilitre.Of(checked.Number(extract * 100 / p / (1 + 0.004*p))),
 	}
 	if have.billion > 0 && wanted.billion/have.billion > 10 {
-		out.Cautions = append(out.Cautions, "More than tenfold in one step: grow it in two, as a thin start invites spoilage.")
+		out.Cautions = caution.List{tenfold}
 	}
 	return out, nil
 }
 
-// PitchCheck tells whether the yeast pitched and what it may grow to fit each other.
+// PitchCheck says whether the yeast pitched and what it may grow to fit each other.
 type PitchCheck struct {
 	Doublings evidence.Figure[float64] // from the cells pitched to the cells at the end
-	Cautions  []string
+	Cautions  caution.List
 }
 
-// CheckPitch compares the cells pitched with the yeast that the nitrogen lets grow.
+// CheckPitch compares the cells pitched with the yeast that can grow on the nitrogen.
 // Yeast that cannot double at all ferments with what was pitched, and tires.
 //
 //   - Source: log2 of the cells at the end over those pitched, with
@@ -104,9 +104,15 @@ func CheckPitch(pitched Cells, b ferment.Balance) (PitchCheck, error) {
 	out := PitchCheck{Doublings: evidence.Figure[float64]{Value: doublings(g.Value), Low: doublings(g.Low), High: doublings(g.High), Evidence: g.Evidence}}
 	switch {
 	case out.Doublings.Value < 1:
-		out.Cautions = append(out.Cautions, fmt.Sprintf("The nitrogen lets the yeast double %.1f times only: feed more, or pitch more.", out.Doublings.Value))
+		out.Cautions = caution.List{fewDoublings.With(out.Doublings.Value)}
 	case out.Doublings.Value > 5:
-		out.Cautions = append(out.Cautions, fmt.Sprintf("The yeast has to double %.1f times: pitch more, as a long start invites spoilage.", out.Doublings.Value))
+		out.Cautions = caution.List{manyDoublings.With(out.Doublings.Value)}
 	}
 	return out, nil
 }
+
+const (
+	tenfold       caution.Caution = "tenfold: More than tenfold in one step: grow it in two, as a thin start invites spoilage."
+	fewDoublings  caution.Caution = "few_doublings: The nitrogen lets the yeast double %.1f times only: feed more, or pitch more."
+	manyDoublings caution.Caution = "many_doublings: The yeast has to double %.1f times: pitch more, as a long start invites spoilage."
+)

@@ -112,3 +112,12 @@ func (l List) String() string {
 	}
 	return strings.Join(codes, ", ")
 }
+
+// Texts returns the sentences, to print.
+func (l List) Texts() []string {
+	texts := make([]string, len(l))
+	for i, c := range l {
+		texts[i] = c.Text()
+	}
+	return texts
+}

@@ -134,14 +134,14 @@ const (
 
 // sayings are the cautions by function that do not come with the result of the library.
 func sayings() map[string]saying {
-	gas := always(ferment.GasCaution)
+	gas := always(ferment.GasCaution.Text())
 	acid := always(water.AcidCautions()...)
 	base := always(water.CausticCaution())
 	var words []string
 	var bits []float64
 	for _, s := range nutrient.Sources() {
 		var b uint64
-		for _, text := range append(s.Cautions(), law.Caution) {
+		for _, text := range s.Cautions().With(law.CheckTheLaw).Texts() {
 			if !slices.Contains(words, text) {
 				words = append(words, text)
 			}
@@ -152,11 +152,11 @@ func sayings() map[string]saying {
 	source := saying{words: words, by: "source", bits: bits}
 	dechlorinated, _ := water.Profile{}.Dechlorinate(units.Litre.Of(1), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.ChlorineAs(0)), dechlorinators[0])
 	return map[string]saying{
-		"co2_given_off":             always(carbonation.Asphyxiation.Text(), ferment.GasCaution),
-		"sugar_for_strength":        always(ferment.GasCaution, scalds),
+		"co2_given_off":             always(carbonation.Asphyxiation.Text(), ferment.GasCaution.Text()),
+		"sugar_for_strength":        always(ferment.GasCaution.Text(), scalds),
 		"strength_from_sugar":       gas,
-		"strong_base":               always(ferment.GasCaution, scalds),
-		"wash_from_sugar":           always(ferment.GasCaution, scalds),
+		"strong_base":               always(ferment.GasCaution.Text(), scalds),
+		"wash_from_sugar":           always(ferment.GasCaution.Text(), scalds),
 		"fermentation_balance":      gas,
 		"fermentable_composition":   gas,
 		"wash_progress":             always(notDry),
@@ -177,10 +177,10 @@ func sayings() map[string]saying {
 		"nutrient_brings":           source,
 		"buffer_for_ph":             always(foams),
 		"buffer_for_stuck_ferment":  always(foams),
-		"so2_free_for_molecular":    always(finish.SulfiteCaution),
-		"sulfite_dose":              always(finish.SulfiteCaution),
-		"sorbate_for_wine":          always(finish.SorbateCaution),
-		"sweetener_for_sucrose":     always(fermenting, law.Caution),
+		"so2_free_for_molecular":    always(finish.SulfiteCaution.Text()),
+		"sulfite_dose":              always(finish.SulfiteCaution.Text()),
+		"sorbate_for_wine":          always(finish.SorbateCaution.Text()),
+		"sweetener_for_sucrose":     always(fermenting, law.CheckTheLaw.Text()),
 		"flavour_for_batch":         always(fermenting, burns),
 		"standard_drinks":           always(driving),
 	}

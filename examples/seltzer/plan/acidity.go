@@ -68,7 +68,7 @@ func (m *maker) acidity() error {
 			m.plan.Weigh = append(m.plan.Weigh, w)
 		}
 		for _, c := range dose.Cautions {
-			m.caution(c)
+			m.caution(c.Text())
 		}
 	}
 	course, err := f.Course(courseSteps)
@@ -87,7 +87,7 @@ func (m *maker) acidity() error {
 	}
 	a.Halves = a.Buffer != nil && start > ferment.PitchPH().Value
 	for _, c := range course.Cautions {
-		m.caution(c)
+		m.caution(c.Text())
 	}
 	m.plan.Acidity = a
 	m.chalk()

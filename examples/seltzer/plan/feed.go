@@ -86,11 +86,9 @@ func (m *maker) feed() error {
 	for _, l := range feed.Limits {
 		n.Limits = append(n.Limits, l.String())
 	}
-	for _, list := range [][]string{feed.Cautions, schedule.Cautions} {
-		for _, c := range list {
-			if m.unforeseen() == "" || !strings.Contains(c, ofSugarWash) {
-				m.caution(c)
-			}
+	for _, c := range feed.Cautions.With(schedule.Cautions...) {
+		if m.unforeseen() == "" || !strings.Contains(c.Text(), ofSugarWash) {
+			m.caution(c.Text())
 		}
 	}
 	m.plan.Nutrient, m.fed = n, weighed

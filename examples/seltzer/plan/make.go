@@ -269,7 +269,7 @@ func (m *maker) yeast() error {
 		m.plan.Weigh = append(m.plan.Weigh, Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass})
 	}
 	for _, c := range pitch.Cautions {
-		m.caution(c)
+		m.caution(c.Text())
 	}
 	if y.Form == "dry" {
 		wake, err := yeast.Rehydrate(y.Mass.Quantity(), yeast.AleYeast, m.req.Fermenter.Temperature)

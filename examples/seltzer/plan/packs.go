@@ -118,7 +118,7 @@ func (m *maker) rated(p *PackPlan, named string) {
 // cautions are those that go with every batch.
 func (m *maker) cautions() error {
 	for _, c := range m.fermentable.Cautions() {
-		m.caution(c)
+		m.caution(c.Text())
 	}
 	if m.unforeseen() != "" && !strings.Contains(m.fermentable.Name(), "honey") { // that has next to none
 		m.caution("The nitrogen that " + m.fermentable.Name() + " brings is not counted: less nutrient or none may do.")

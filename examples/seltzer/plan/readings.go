@@ -306,7 +306,7 @@ func (m *maker) correctPH(s *StatePlan, measured float64) error {
 		For: fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when dry (%.1f with the most acids)", measured, c.Now.Value, c.End.Value, c.End.Low),
 	}
 	for _, text := range c.Cautions {
-		m.caution(text)
+		m.caution(text.Text())
 	}
 	return nil
 }

@@ -100,10 +100,10 @@ func (m *maker) otherNeeds(f ferment.Tank) error {
 	}
 	var short []string
 	for _, n := range needs {
-		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(), Unsure: n.Unsure, Brings: n.Brings, Source: n.Need.Evidence.String()}
+		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(), Unsure: n.Unsure, Brings: n.Remedy, Source: n.Need.Evidence.String()}
 		m.plan.Nutrient.Others = append(m.plan.Nutrient.Others, o)
 		if o.Short && n.Name != "potassium" { // which has a caution of its own, by what it does
-			short = append(short, n.Name+" ("+n.Brings+")")
+			short = append(short, n.Name+" ("+n.Remedy+")")
 		}
 	}
 	if len(short) > 0 {

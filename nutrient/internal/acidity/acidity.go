@@ -111,7 +111,7 @@ func (a Liquid) Profile(s Surroundings) (water.Profile, error) {
 	return p.WithEthanol(s.Strength)
 }
 
-// Surroundings are what a pH depends on besides the acidity.
+// Surroundings are what a pH depends on beside the acidity.
 type Surroundings struct {
 	At       units.Temperature
 	Strength units.StrengthByVolume // up to the most that [water.Profile.WithEthanol] takes
@@ -142,7 +142,7 @@ func (a Liquid) Rest(s Surroundings) (e water.Equilibrium, err error) {
 	return e, err
 }
 
-// PH is that of the liquid at rest.
+// PH is that of the liquid at equilibrium.
 func (a Liquid) PH(s Surroundings) (float64, error) {
 	e, err := a.Rest(s)
 	if err != nil {
