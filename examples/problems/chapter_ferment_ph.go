@@ -42,16 +42,18 @@ func hallFerment() ferment.Tank {
 func passedOn(w *Working, end ferment.Point) {
 	per := func(m units.Mass, molar float64) float64 { return 1000 * m.In(units.Gram) / molar / 60 }
 	b := end.Balance
-	w.Step("Yeast takes up %.3f mmol/L of ammonium and sets free %.3f of H+; it makes %.3f of succinic, %.3f of acetic and %.3f of lactic acid, and leaves %.2f of phosphate.",
+	w.Step("Yeast takes up %.3f mmol/L of ammonium and sets free %.3f of H+; it makes %.3f of succinic, %.3f of acetic and %.3f of lactic acid, and "+
+		"leaves %.2f of phosphate.",
 		per(b.Ammonium, 14.007), b.Protons.In(units.Millimole)/60, per(b.Succinic, 118.088), per(b.Acetic, 60.052), per(b.Lactic, 90.078), 18800/132.056/60-per(b.Phosphorus, 30.974))
 }
 
 func protonsFromAmmonium() Problem {
 	return Problem{
-		Title:  "The acid that ammonium leaves",
-		Ask:    "Yeast takes up 1 g of nitrogen as ammonium. How much H+ does it set free, and what if it were amino nitrogen?",
-		Given:  []string{"1 kg of hexose, 1 g of N", "no phosphate or potassium at hand"},
-		Source: Source{ByHand, "One H+ for each NH4+ taken up (Castrillo et al., Microbiology 141 (1995) 1567, recalled from memory): 1000/14.007 = 71.39 mmol. Amino acids set none free."},
+		Title: "The acid that ammonium leaves",
+		Ask:   "Yeast takes up 1 g of nitrogen as ammonium. How much H+ does it set free, and what if it were amino nitrogen?",
+		Given: []string{"1 kg of hexose, 1 g of N", "no phosphate or potassium at hand"},
+		Source: Source{ByHand, "One H+ for each NH4+ taken up (Castrillo et al., Microbiology 141 (1995) 1567, recalled from memory): 1000/14.007 = 71.39 " +
+			"mmol. Amino acids set none free."},
 		Work: func(w *Working) {
 			m := ferment.UsualMetabolism()
 			salt := must(m.Ferment(ferment.Substrate{Hexose: units.Kilogram.Of(1), Ammonium: units.Gram.Of(1)}))
@@ -67,10 +69,12 @@ func protonsFromAmmonium() Problem {
 
 func pasteursBalance() Problem {
 	return Problem{
-		Title:  "Pasteur's balance of 1860",
-		Ask:    "100 g of cane sugar, 105.26 g of hexose, ferment with little yeast growing. How much ethanol, gas, glycerol and succinic acid come out?",
-		Given:  []string{"105.26 g of hexose", "nitrogen for about 1 g of yeast: 64 mg of amino N"},
-		Source: Source{Recalled, "L. Pasteur, Ann. Chim. Phys. 58 (1860) 323: 51.11 g of alcohol, 49.42 g of CO2, 3.16 g of glycerol, 0.67 g of succinic acid, 1.00 g to the yeast. Glycerol and succinic acid went into the library's balance; ethanol and CO2 follow from the atoms and are the check. His CO2 was in part calculated: 1.5 % is allowed."},
+		Title: "Pasteur's balance of 1860",
+		Ask:   "100 g of cane sugar, 105.26 g of hexose, ferment with little yeast growing. How much ethanol, gas, glycerol and succinic acid come out?",
+		Given: []string{"105.26 g of hexose", "nitrogen for about 1 g of yeast: 64 mg of amino N"},
+		Source: Source{Recalled, "L. Pasteur, Ann. Chim. Phys. 58 (1860) 323: 51.11 g of alcohol, 49.42 g of CO2, 3.16 g of glycerol, 0.67 g of succinic " +
+			"acid, 1.00 g to the yeast. Glycerol and succinic acid went into the library's balance; ethanol and CO2 follow from the atoms and are the check. " +
+			"His CO2 was in part calculated: 1.5 % is allowed."},
 		Work: func(w *Working) {
 			m := ferment.UsualMetabolism()
 			// Pasteur found no acetic or lactic acid to speak of.
@@ -89,9 +93,13 @@ func whereTheWashEnds() Problem {
 		Title: "Why it stopped half way",
 		Ask:   "The club's wash in soft water, fed with 18.8 g of diammonium phosphate, has no buffer. Where does its pH go?",
 		Given: []string{"60 L at 4.6 % vol, white sugar", "water: alkalinity 26 mg/L as CaCO3", "18.8 g of diammonium phosphate"},
-		Source: Source{ByHand, "mmol in a litre, what yeast takes up and makes as in the working. Alkalinity at the end: 26/50.043 × 57.4/60 + 2.373 (HPO4) − 4.329 (H+) − 2 × 4.173 − 2.578 − 0.859 (acids) = −13.242 mEq/L. " +
-			"At pH 2.855, γ 0.94 (Davies): HCO3 0.012, H −1.486, H3PO4 (pK 2.12) 1.94 × 0.148 = −0.287; held of the acids' protons: succinic (pK 4.22, 5.64) 1.956 × 4.173 = 8.163, acetic (4.76) 0.987 × 2.578 = 2.544, lactic (3.86) 0.905 × 0.859 = 0.778: together −13.246. " +
-			"Sugar washes are reported to fall to pH 2.5 to 3, beer wort only to 4 to 4.5 (question-and-answer thread on acid production in washes against wort, read); growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et al., J. Food Sci., read). How much acid a yeast makes has no sharper check than that."},
+		Source: Source{ByHand, "mmol in a litre, what yeast takes up and makes as in the working. Alkalinity at the end: 26/50.043 × 57.4/60 + 2.373 " +
+			"(HPO4) − 4.329 (H+) − 2 × 4.173 − 2.578 − 0.859 (acids) = −13.242 mEq/L. " +
+			"At pH 2.855, γ 0.94 (Davies): HCO3 0.012, H −1.486, H3PO4 (pK 2.12) 1.94 × 0.148 = −0.287; held of the acids' protons: succinic (pK 4.22, " +
+			"5.64) 1.956 × 4.173 = 8.163, acetic (4.76) 0.987 × 2.578 = 2.544, lactic (3.86) 0.905 × 0.859 = 0.778: together −13.246. " +
+			"Sugar washes are reported to fall to pH 2.5 to 3, beer wort only to 4 to 4.5 (question-and-answer thread on acid production in washes against " +
+			"wort, read); growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et al., J. Food Sci., read). How much acid a yeast makes has no " +
+			"sharper check than that."},
 		Work: func(w *Working) {
 			c := must(hallFerment().Course(4))
 			for _, p := range c.Points {
@@ -110,8 +118,13 @@ func bufferForAFloor() Problem {
 		Title: "The buffer that holds a floor",
 		Ask:   "The club's wash in soft water, fed with 18.8 g of diammonium phosphate: how much potassium bicarbonate keeps it from falling below pH 3.5?",
 		Given: []string{"60 L at 4.6 % vol, white sugar", "water: alkalinity 26 mg/L as CaCO3", "18.8 g of diammonium phosphate", "floor pH 3.5"},
-		Source: Source{ByHand, "mmol in a litre, what yeast takes up and makes as in the working. At pH 3.50, γ 0.935 (Davies): HCO3 0.055, H −0.338, H3PO4 (pK 2.12) 1.94 × 0.0375 = −0.073; held of the acids' protons: succinic (pK 4.22, 5.64) 1.828 × 4.173 = 7.628, acetic (4.76) 0.944 × 2.578 = 2.434, lactic (3.86) 0.682 × 0.859 = 0.586: alkalinity −11.004 mEq/L. " +
-			"Without a base: 26/50.043 × 57.4/60 + 2.373 (HPO4) − 4.735 (H+) − 2 × 4.173 − 2.578 − 0.859 (acids) = −13.648. To bring: 2.644 × 60 × 100.114 = 15.88 g. In 57.4 kg of water that is 2.767 meq/L, × 50.04 = 138.4, with the 26 of the water 164.4 mg/L. How much acid a yeast makes has no such check: the spread is in the working. Yeast suppliers advise an alkalinity of 100 to 200 mg/L as CaCO3 for a sugar wash and a pH above 3.5 to 4.0 (Hard seltzer: intro to the lighter side of brewing; Best practices: hard seltzer fermentation, 2021; read)."},
+		Source: Source{ByHand, "mmol in a litre, what yeast takes up and makes as in the working. At pH 3.50, γ 0.935 (Davies): HCO3 0.055, H −0.338, " +
+			"H3PO4 (pK 2.12) 1.94 × 0.0375 = −0.073; held of the acids' protons: succinic (pK 4.22, 5.64) 1.828 × 4.173 = 7.628, acetic (4.76) 0.944 × " +
+			"2.578 = 2.434, lactic (3.86) 0.682 × 0.859 = 0.586: alkalinity −11.004 mEq/L. " +
+			"Without a base: 26/50.043 × 57.4/60 + 2.373 (HPO4) − 4.735 (H+) − 2 × 4.173 − 2.578 − 0.859 (acids) = −13.648. To bring: 2.644 × 60 " +
+			"× 100.114 = 15.88 g. In 57.4 kg of water that is 2.767 meq/L, × 50.04 = 138.4, with the 26 of the water 164.4 mg/L. How much acid a yeast " +
+			"makes has no such check: the spread is in the working. Yeast suppliers advise an alkalinity of 100 to 200 mg/L as CaCO3 for a sugar wash and a " +
+			"pH above 3.5 to 4.0 (Hard seltzer: intro to the lighter side of brewing; Best practices: hard seltzer fermentation, 2021; read)."},
 		Work: func(w *Working) {
 			f := hallFerment()
 			d := must(f.BufferFor(3.5, ferment.PotassiumBicarbonate))
@@ -128,10 +141,11 @@ func bufferForAFloor() Problem {
 
 func cellsToPitch() Problem {
 	return Problem{
-		Title:  "Cells to pitch",
-		Ask:    "60 L of 7.1 °P are pitched at a million cells a millilitre and degree Plato. How many cells is that?",
-		Given:  []string{"60 L, 7.1 °P", "1 million/mL/°P"},
-		Source: Source{ByHand, "60,000 mL × 7.1 × a million = 426 billion. The rate is that of brewing textbooks (Briggs et al. 2004; recalled from memory), from 0.5 to 1.5 million."},
+		Title: "Cells to pitch",
+		Ask:   "60 L of 7.1 °P are pitched at a million cells a millilitre and degree Plato. How many cells is that?",
+		Given: []string{"60 L, 7.1 °P", "1 million/mL/°P"},
+		Source: Source{ByHand, "60,000 mL × 7.1 × a million = 426 billion. The rate is that of brewing textbooks (Briggs et al. 2004; recalled from " +
+			"memory), from 0.5 to 1.5 million."},
 		Work: func(w *Working) {
 			rate := yeast.UsualRate()
 			cells := must(yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Value))
@@ -162,10 +176,11 @@ func dryYeastToWeigh() Problem {
 
 func oldLiquidYeast() Problem {
 	return Problem{
-		Title:  "A pack of liquid yeast, two months old",
-		Ask:    "A pack held 100 billion cells and loses 0.7 % of the living each day in the cold. How many are alive after 60 days?",
-		Given:  []string{"100 billion cells, 60 days, 0.7 % a day", "a batch that wants 426 billion cells"},
-		Source: Source{ByHand, "100 × (1 − 0.007)^60 = 65.61; as a steady loss 100 × exp(−0.007 × 60) = 65.70. The rate is common practice without a source; strains differ by a factor of two."},
+		Title: "A pack of liquid yeast, two months old",
+		Ask:   "A pack held 100 billion cells and loses 0.7 % of the living each day in the cold. How many are alive after 60 days?",
+		Given: []string{"100 billion cells, 60 days, 0.7 % a day", "a batch that wants 426 billion cells"},
+		Source: Source{ByHand, "100 × (1 − 0.007)^60 = 65.61; as a steady loss 100 × exp(−0.007 × 60) = 65.70. The rate is common practice without a " +
+			"source; strains differ by a factor of two."},
 		Work: func(w *Working) {
 			pack := must(yeast.LiquidPack(yeast.Cells{}))
 			alive := must(pack.Alive(60 * 24 * time.Hour))
@@ -179,10 +194,11 @@ func oldLiquidYeast() Problem {
 
 func yeastFromExtract() Problem {
 	return Problem{
-		Title:  "What a starter grows",
-		Ask:    "80 billion cells shall become 200 in a starter of 10 °P without air. How much extract does it take?",
-		Given:  []string{"120 billion new cells", "20 billion cells in a gram of dry yeast (15 to 25)"},
-		Source: Source{ByHand, "120/20 = 6.0 g of dry yeast. Balling, Die Gährungschemie: 5.323 g of dry yeast from 100 g of extract (read): 6.0/0.05323 = 112.7 g, in 0.1127/0.10 = 1.127 kg, which is 1.084 L at 1.040 × 0.9982 kg/L."},
+		Title: "What a starter grows",
+		Ask:   "80 billion cells shall become 200 in a starter of 10 °P without air. How much extract does it take?",
+		Given: []string{"120 billion new cells", "20 billion cells in a gram of dry yeast (15 to 25)"},
+		Source: Source{ByHand, "120/20 = 6.0 g of dry yeast. Balling, Die Gährungschemie: 5.323 g of dry yeast from 100 g of extract (read): 6.0/0.05323 = " +
+			"112.7 g, in 0.1127/0.10 = 1.127 kg, which is 1.084 L at 1.040 × 0.9982 kg/L."},
 		Work: func(w *Working) {
 			s := must(yeast.StarterFor(must(yeast.Billion(80)), must(yeast.Billion(200)), units.DegreePlato.Of(10)))
 			w.Step("New cells %s, which weigh %s dry.", s.Grown, s.Balance.DryYeast.Text(units.Gram, 2))
@@ -196,10 +212,14 @@ func yeastFromExtract() Problem {
 func alkalinityForPH4() Problem {
 	return Problem{
 		Title: "The alkalinity that holds pH 4",
-		Ask:   "60 L are to end at pH 4.00 under their own CO2. The yeast takes up 4 mmol/L of ammonium from diammonium phosphate and makes 2 mmol/L of succinic acid. Which alkalinity is that, and how much potassium bicarbonate brings it?",
-		Given: []string{"60 L, 20 °C, CO2 of 1 atm", "alkalinity of the water 26 mg/L as CaCO3", "2 mmol/L of phosphate, 2 mmol/L of succinic acid, 4 mmol/L of ammonium taken up"},
-		Source: Source{ByHand, "Activity coefficients by Davies at 3 mmol/L: 0.942 and 0.788. HCO3: 10^(4 − 1.4069 − 6.3819) × 0.994/0.942 = 0.172 mmol/L (Plummer and Busenberg 1982). H: 0.1/0.942 = 0.106. H3PO4 (pK 2.12 at 20 °C): 2/(1 + 75.9/0.942) = 0.0245. " +
-			"Succinic acid (pK 4.22 and 5.64; NIST database 46, brought to 20 °C): once given up 0.640, twice 0.018 of what is whole, so it keeps 1.593 of its 2 protons: 2 × 1.593 = 3.186. Alkalinity 0.172 − 0.106 − 0.0245 − 3.186 = −3.145 mEq/L × 50.043 = −157.4 mg/L. " +
+		Ask: "60 L are to end at pH 4.00 under their own CO2. The yeast takes up 4 mmol/L of ammonium from diammonium phosphate and makes 2 mmol/L of " +
+			"succinic acid. Which alkalinity is that, and how much potassium bicarbonate brings it?",
+		Given: []string{"60 L, 20 °C, CO2 of 1 atm", "alkalinity of the water 26 mg/L as CaCO3", "2 mmol/L of phosphate, 2 mmol/L of succinic acid, 4 " +
+			"mmol/L of ammonium taken up"},
+		Source: Source{ByHand, "Activity coefficients by Davies at 3 mmol/L: 0.942 and 0.788. HCO3: 10^(4 − 1.4069 − 6.3819) × 0.994/0.942 = 0.172 " +
+			"mmol/L (Plummer and Busenberg 1982). H: 0.1/0.942 = 0.106. H3PO4 (pK 2.12 at 20 °C): 2/(1 + 75.9/0.942) = 0.0245. " +
+			"Succinic acid (pK 4.22 and 5.64; NIST database 46, brought to 20 °C): once given up 0.640, twice 0.018 of what is whole, so it keeps 1.593 of " +
+			"its 2 protons: 2 × 1.593 = 3.186. Alkalinity 0.172 − 0.106 − 0.0245 − 3.186 = −3.145 mEq/L × 50.043 = −157.4 mg/L. " +
 			"Without a base: 26/50.043 + 2 (HPO4) − 4 (ammonium) − 2 × 2 (succinic acid) = −5.480 mEq/L. To bring: 2.335 mEq/L × 100.114 × 60 L = 14.03 g."},
 		Work: func(w *Working) {
 			v, gas := units.Litre.Of(60), units.StandardAtmosphere.Of(1)

@@ -154,7 +154,8 @@ func otherNeeds() Function {
 		Name:    "yeast_other_needs",
 		heavy:   true,
 		Meaning: "minerals and thiamine that yeast needs in a sugar wash, and what water and feed bring of them; sugar brings none",
-		Source:  "phosphorus of dry yeast and Kudo, Vagnoli & Bisson 1998 (recalled from memory); Nobis et al. 2022 (read); magnesium and thiamine common practice, no source",
+		Source: "phosphorus of dry yeast and Kudo, Vagnoli & Bisson 1998 (recalled from memory); Nobis et al. 2022 (read); magnesium and thiamine common " +
+			"practice, no source",
 		Inputs: append(washInputs(),
 			in("magnesium", units.MilligramPerLitre, "in the water", 0, 1000, 5).or(0),
 			in("zinc", units.MilligramPerLitre, "in the water", 0, 100, 0).or(0),
