@@ -132,7 +132,7 @@ func TestPlanBurst(t *testing.T) {
 	// On the way down, at a content that no pressure in range holds.
 	b, err = carbonation.PlanBurst(l, celsius(20), gramsCO2(80), gramsCO2(70), barGauge(3), barGauge(4), k, units.Atmosphere{})
 	refused(t, "out of reach", err, "content")
-	if e, is := errors.AsType[*units.RangeError](err); !is || e.Func != "carbonation.Liquid.Pressure" || b != (carbonation.Burst{}) {
+	if e, is := errors.AsType[*units.RangeError](err); !is || e.Func != "carbonation.PlanBurst" || b != (carbonation.Burst{}) {
 		t.Errorf("%+v, %v", b, err)
 	}
 }

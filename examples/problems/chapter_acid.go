@@ -24,7 +24,8 @@ func gasWaterPH() Problem {
 		Title: "The pH of soda water",
 		Ask:   "Pure water stands under CO2 at 1 atm and 25 °C. What is its pH?",
 		Given: []string{"pure water, 25 °C, CO2 at 101.325 kPa"},
-		Source: Source{ByHand, "Constants read in Plummer & Busenberg (1982) for 25 °C: pKH 1.468, pK1 6.352. Fugacity 0.995 atm (second virial −123 cm³/mol). CO2 = 0.995 × 10^−1.468 = 0.03387 mol/kg; " +
+		Source: Source{ByHand, "Constants read in Plummer & Busenberg (1982) for 25 °C: pKH 1.468, pK1 6.352. Fugacity 0.995 atm (second virial −123 " +
+			"cm³/mol). CO2 = 0.995 × 10^−1.468 = 0.03387 mol/kg; " +
 			"the charges of H+ and HCO3− are equal and so are their activities: a(H)² = 10^−6.352 × 0.03387 = 1.506 × 10^−8, pH = 3.911."},
 		Work: func(w *Working) {
 			e := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).Under(units.StandardAtmosphere.Of(1)))
@@ -37,10 +38,11 @@ func gasWaterPH() Problem {
 
 func rainWaterPH() Problem {
 	return Problem{
-		Title:  "The pH of rain",
-		Ask:    "What is the pH of pure water that has stood in open air at 25 °C?",
-		Given:  []string{"pure water, 25 °C", "air with 420 µmol of CO2 a mole (mean of 2023, recalled from memory)"},
-		Source: Source{ByHand, "Constants read in Plummer & Busenberg (1982) for 25 °C: pKH 1.468, pK1 6.352. 420 millionths of an atm: CO2 = 0.000420 × 10^−1.468 = 0.00001430 mol/kg; HCO3− balances H+, so a(H)² = 10^−6.352 × 0.00001430 = 6.36 × 10^−12; pH = 5.598."},
+		Title: "The pH of rain",
+		Ask:   "What is the pH of pure water that has stood in open air at 25 °C?",
+		Given: []string{"pure water, 25 °C", "air with 420 µmol of CO2 a mole (mean of 2023, recalled from memory)"},
+		Source: Source{ByHand, "Constants read in Plummer & Busenberg (1982) for 25 °C: pKH 1.468, pK1 6.352. 420 millionths of an atm: CO2 = 0.000420 × " +
+			"10^−1.468 = 0.00001430 mol/kg; HCO3− balances H+, so a(H)² = 10^−6.352 × 0.00001430 = 6.36 × 10^−12; pH = 5.598."},
 		Work: func(w *Working) {
 			e := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).InAir())
 			w.Step("The air presses with %s of CO2.", e.CO2Pressure().Text(units.Kilopascal, 4))
@@ -53,10 +55,11 @@ func rainWaterPH() Problem {
 
 func pressureOfCO2InTap() Problem {
 	return Problem{
-		Title:  "How much CO2 is in the tap water?",
-		Ask:    "This water shows pH 7.50 at 20 °C. How much inorganic carbon does it hold, and which CO2 pressure would keep it as it is?",
-		Given:  []string{moderateWater, "pH 7.50 at 20 °C"},
-		Source: Source{Computed, "USGS PHREEQC 3, data base phreeqc.dat: inorganic carbon 3.0706 mmol/kg of water, log(pCO2/atm) −2.2928, which is 0.5164 kPa. A litre holds 0.9982 kg of water: 3.0651 mmol/L."},
+		Title: "How much CO2 is in the tap water?",
+		Ask:   "This water shows pH 7.50 at 20 °C. How much inorganic carbon does it hold, and which CO2 pressure would keep it as it is?",
+		Given: []string{moderateWater, "pH 7.50 at 20 °C"},
+		Source: Source{Computed, "USGS PHREEQC 3, data base phreeqc.dat: inorganic carbon 3.0706 mmol/kg of water, log(pCO2/atm) −2.2928, which is 0.5164 " +
+			"kPa. A litre holds 0.9982 kg of water: 3.0651 mmol/L."},
 		Work: func(w *Working) {
 			p := must(moderate(units.Celsius.Of(20)).WithPH(7.5))
 			e := must(p.Equilibrium())
@@ -79,7 +82,8 @@ func acidToAPH() Problem {
 		Title: "Acid to pH 5.4",
 		Ask:   "How much phosphoric, lactic or hydrochloric acid brings a litre of this water to pH 5.4 in a closed vessel, and how much if the CO2 is stirred out?",
 		Given: []string{moderateWater, "pH 7.50 at 20 °C", "target pH 5.4"},
-		Source: Source{Computed, "USGS PHREEQC 3, data base phreeqc.dat, mmol of pure acid to a kilogram of water: phosphoric 2.5061, lactic (pK 3.86) 2.6409, hydrochloric 2.5730 closed; " +
+		Source: Source{Computed, "USGS PHREEQC 3, data base phreeqc.dat, mmol of pure acid to a kilogram of water: phosphoric 2.5061, lactic (pK 3.86) " +
+			"2.6409, hydrochloric 2.5730 closed; " +
 			"hydrochloric 2.8854 with the CO2 lost to 10^−3.4 atm. A litre holds 0.9982 kg: 2.5016, 2.6361, 2.5684 and 2.8802 mmol. The tolerance is 1 %."},
 		Work: func(w *Working) {
 			p := must(moderate(units.Celsius.Of(20)).WithPH(7.5))
@@ -101,10 +105,11 @@ func acidToAPH() Problem {
 
 func gypsumSolubility() Problem {
 	return Problem{
-		Title:  "How much gypsum dissolves",
-		Ask:    "How much gypsum does a kilogram of pure water dissolve at 25 °C, and at 0.5 °C?",
-		Given:  []string{"pure water, 25 °C and 0.5 °C, under air"},
-		Source: Source{Read, "Marshall & Slusher, J. Phys. Chem. 70 (1966), gypsum in pure water (as the US Geological Survey carries it in the test data of PHREEQC 3): 0.0151 and 0.0128 mol/kg, 2.60 and 2.20 g/kg. Data bases of geochemistry differ by up to 5 % here; 3 % is allowed."},
+		Title: "How much gypsum dissolves",
+		Ask:   "How much gypsum does a kilogram of pure water dissolve at 25 °C, and at 0.5 °C?",
+		Given: []string{"pure water, 25 °C and 0.5 °C, under air"},
+		Source: Source{Read, "Marshall & Slusher, J. Phys. Chem. 70 (1966), gypsum in pure water (as the US Geological Survey carries it in the test data " +
+			"of PHREEQC 3): 0.0151 and 0.0128 mol/kg, 2.60 and 2.20 g/kg. Data bases of geochemistry differ by up to 5 % here; 3 % is allowed."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				t             units.Temperature
@@ -126,7 +131,8 @@ func calciteUnderGas() Problem {
 		Title: "Chalk needs CO2",
 		Ask:   "How much chalk dissolves in a kilogram of water at 25 °C under 1 bar of CO2?",
 		Given: []string{"pure water, 25 °C, CO2 at 1 bar, calcite"},
-		Source: Source{Read, "Literature points of calcite at about 1 bar CO2 collected by the US Geological Survey in the test data of PHREEQC 3: 0.00917 mol/kg at 25 °C. The points scatter by 5 % (0.00862 at 24 °C) and two geochemical data bases differ by as much " +
+		Source: Source{Read, "Literature points of calcite at about 1 bar CO2 collected by the US Geological Survey in the test data of PHREEQC 3: 0.00917 " +
+			"mol/kg at 25 °C. The points scatter by 5 % (0.00862 at 24 °C) and two geochemical data bases differ by as much " +
 			"(0.0089 and 0.0093), so 10 % is allowed."},
 		Work: func(w *Working) {
 			d := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).AtRestWith(water.Calcite, water.CO2LostTo(units.Bar.Of(1))))
@@ -143,7 +149,8 @@ func halfNeutralised() Problem {
 		Title: "An acid half neutralised",
 		Ask:   "A drink holds 20 mmol/L of lactic acid, half of it neutralised with sodium. What is its pH at 25 °C?",
 		Given: []string{"lactate 20 mmol/L in all", "sodium 10 mmol/L"},
-		Source: Source{ByHand, "pK 3.86 (compilation of organic acids). Half neutralised: pH = pK + log(γ·A/HA). Ionic strength 0.0102, γ = 0.90 (Davies), a(H) about 0.00014, H+ 0.16 mmol/L: A = 10.16, HA = 9.84. " +
+		Source: Source{ByHand, "pK 3.86 (compilation of organic acids). Half neutralised: pH = pK + log(γ·A/HA). Ionic strength 0.0102, γ = 0.90 " +
+			"(Davies), a(H) about 0.00014, H+ 0.16 mmol/L: A = 10.16, HA = 9.84. " +
 			"pH = 3.86 + log(0.90 × 10.16/9.84) = 3.86 − 0.046 + 0.014 = 3.83. Buffer: 2.3026 × (20 × 0.508 × 0.492 + 0.16) = 11.9 mEq/L."},
 		Work: func(w *Working) {
 			wash := water.Wash{StrongIons: units.MilliequivalentPerLitre.Of(10), Lactate: units.MillimolePerLitre.Of(20)}
@@ -159,10 +166,11 @@ func halfNeutralised() Problem {
 
 func deacidify() Problem {
 	return Problem{
-		Title:  "Potassium bicarbonate against tartaric acid",
-		Ask:    "How much potassium bicarbonate takes away 1 g/L of titratable acidity counted as tartaric acid, if nothing drops out?",
-		Given:  []string{"titratable acidity 1 g/L as tartaric acid"},
-		Source: Source{ByHand, "Tartaric acid 150.086 g/mol has two protons, 75.043 g an equivalent; KHCO3 100.114 g/mol has one: 100.114/75.043 = 1.334 g/L. (Wine practice takes 0.9 g/L, as some potassium drops out with tartrate.)"},
+		Title: "Potassium bicarbonate against tartaric acid",
+		Ask:   "How much potassium bicarbonate takes away 1 g/L of titratable acidity counted as tartaric acid, if nothing drops out?",
+		Given: []string{"titratable acidity 1 g/L as tartaric acid"},
+		Source: Source{ByHand, "Tartaric acid 150.086 g/mol has two protons, 75.043 g an equivalent; KHCO3 100.114 g/mol has one: 100.114/75.043 = 1.334 " +
+			"g/L. (Wine practice takes 0.9 g/L, as some potassium drops out with tartrate.)"},
 		Work: func(w *Working) {
 			tartaric := must(material.MolarMass("C4H6O6")) / 2
 			salt := material.PotassiumBicarbonate().MolarMass()

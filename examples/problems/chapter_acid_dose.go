@@ -8,10 +8,11 @@ import (
 
 func acidFromTheBottle() Problem {
 	return Problem{
-		Title:  "Acid as it is sold",
-		Ask:    "How much phosphoric acid of 85 % holds 0.15 mol, and how strong is it?",
-		Given:  []string{"phosphoric acid 85 % by mass, density 1.69 g/mL", "0.15 mol wanted"},
-		Source: Source{ByHand, "H3PO4 is 97.994 g/mol. A litre weighs 1690 g and holds 1690 × 0.85/97.994 = 14.659 mol. 0.15 mol are 0.15 × 97.994/0.85 = 17.293 g, or 17.293/1.69 = 10.233 mL."},
+		Title: "Acid as it is sold",
+		Ask:   "How much phosphoric acid of 85 % holds 0.15 mol, and how strong is it?",
+		Given: []string{"phosphoric acid 85 % by mass, density 1.69 g/mL", "0.15 mol wanted"},
+		Source: Source{ByHand, "H3PO4 is 97.994 g/mol. A litre weighs 1690 g and holds 1690 × 0.85/97.994 = 14.659 mol. 0.15 mol are 0.15 × 97.994/0.85 = " +
+			"17.293 g, or 17.293/1.69 = 10.233 mL."},
 		Work: func(w *Working) {
 			bottle := must(water.NewSold(water.PhosphoricAcid, units.Percent.Of(85), units.GramPerMillilitre.Of(1.69)))
 			n := units.Mole.Of(0.15)
@@ -27,10 +28,11 @@ func acidFromTheBottle() Problem {
 
 func acidAgainstAlkalinity() Problem {
 	return Problem{
-		Title:  "One alkalinity, three acids",
-		Ask:    "60 L shall come from 144 to 50 mg/L of alkalinity. How many moles of lactic, phosphoric and sulfuric acid does that take?",
-		Given:  []string{"60 L of " + moderateWater, "target 50 mg/L as CaCO3"},
-		Source: Source{ByHand, "(144 − 50)/50.043 = 1.87838 mEq/L × 60 = 112.70 mEq. Lactic acid gives one proton, phosphoric one on the way to the end point of the titration: 112.70 mmol each. Sulfuric acid gives two: 56.35 mmol."},
+		Title: "One alkalinity, three acids",
+		Ask:   "60 L shall come from 144 to 50 mg/L of alkalinity. How many moles of lactic, phosphoric and sulfuric acid does that take?",
+		Given: []string{"60 L of " + moderateWater, "target 50 mg/L as CaCO3"},
+		Source: Source{ByHand, "(144 − 50)/50.043 = 1.87838 mEq/L × 60 = 112.70 mEq. Lactic acid gives one proton, phosphoric one on the way to the end " +
+			"point of the titration: 112.70 mmol each. Sulfuric acid gives two: 56.35 mmol."},
 		Work: func(w *Working) {
 			p, v, want := moderate(units.Celsius.Of(20)), units.Litre.Of(60), units.MilligramPerLitreCaCO3.Of(50)
 			for _, a := range []struct {
@@ -51,7 +53,8 @@ func twoConventions() Problem {
 		Title: "One drink, two titratable acidities",
 		Ask:   "A drink holds 40 mmol/L of lactic acid and nothing else that counts. What is its titratable acidity in Europe's wine, in France's, in a US brewery?",
 		Given: []string{"lactic acid 40 mmol/L, 3.603 g/L", "CO2 driven out, 20 °C"},
-		Source: Source{ByHand, "pK 3.86: at pH 7.0 a share of 10^(3.86 − 7)/0.83 = 0.0009 is not neutralised, at pH 8.2 none. 40 × 0.9991 = 39.97 mEq/L. As tartaric acid, 75.043 g to the equivalent: 2.999 g/L; as sulfuric, 49.036: 1.960 g/L. " +
+		Source: Source{ByHand, "pK 3.86: at pH 7.0 a share of 10^(3.86 − 7)/0.83 = 0.0009 is not neutralised, at pH 8.2 none. 40 × 0.9991 = 39.97 mEq/L. " +
+			"As tartaric acid, 75.043 g to the equivalent: 2.999 g/L; as sulfuric, 49.036: 1.960 g/L. " +
 			"To pH 8.2 as lactic, 90.078: 3.603 g/L."},
 		Work: func(w *Working) {
 			litre := units.Litre.Of(1)
@@ -70,10 +73,11 @@ func twoConventions() Problem {
 
 func acidityFactors() Problem {
 	return Problem{
-		Title:  "The factors between acidities",
-		Ask:    "A wine has 6 g/L as tartaric acid. What is that as sulfuric, as malic and as citric acid?",
-		Given:  []string{"6 g/L as tartaric acid"},
-		Source: Source{Recalled, "Factors of wine analysis from tartaric acid, after OIV-MA-AS313-01: sulfuric 0.653, malic 0.893, citric 0.853; so 3.918, 5.358 and 5.118 g/L. They rest on rounded equivalents, so 0.006 is allowed."},
+		Title: "The factors between acidities",
+		Ask:   "A wine has 6 g/L as tartaric acid. What is that as sulfuric, as malic and as citric acid?",
+		Given: []string{"6 g/L as tartaric acid"},
+		Source: Source{Recalled, "Factors of wine analysis from tartaric acid, after OIV-MA-AS313-01: sulfuric 0.653, malic 0.893, citric 0.853; so 3.918, " +
+			"5.358 and 5.118 g/L. They rest on rounded equivalents, so 0.006 is allowed."},
 		Work: func(w *Working) {
 			have := units.GramPerLitre.Of(6)
 			w.Step("An equivalent of tartaric acid is half a mole, %.3f g; of citric acid a third, %.3f g.", water.TartaricAcid.MolarMass()/2, water.CitricAcid.MolarMass()/3)
@@ -91,9 +95,11 @@ func acidityFactors() Problem {
 func threeBases() Problem {
 	return Problem{
 		Title: "Alkalinity with and without sodium",
-		Ask:   "60 L of a soft water shall come from 25 to 75 mg/L of alkalinity. How much baking soda, potassium bicarbonate or slaked lime, and what else does each bring?",
+		Ask: "60 L of a soft water shall come from 25 to 75 mg/L of alkalinity. How much baking soda, potassium bicarbonate or slaked lime, and what else " +
+			"does each bring?",
 		Given: []string{"60 L, alkalinity 25 mg/L as CaCO3", "target 75 mg/L"},
-		Source: Source{ByHand, "50/50.043 = 0.99914 mEq/L × 60 = 59.948 mEq. NaHCO3 84.006 g to the equivalent: 5.036 g. KHCO3 100.114: 6.002 g. Ca(OH)2 74.092/2 = 37.046: 2.221 g. " +
+		Source: Source{ByHand, "50/50.043 = 0.99914 mEq/L × 60 = 59.948 mEq. NaHCO3 84.006 g to the equivalent: 5.036 g. KHCO3 100.114: 6.002 g. Ca(OH)2 " +
+			"74.092/2 = 37.046: 2.221 g. " +
 			"The lime brings half a mole of calcium to the equivalent: 0.99914 × 40.078/2 = 20.0 mg/L."},
 		Work: func(w *Working) {
 			p := must(water.NewProfile(units.Celsius.Of(15), units.MilligramPerLitreCaCO3.Of(25)))
@@ -121,7 +127,8 @@ func lyeInSoftWater() Problem {
 		Title: "Lye in a water with CO2",
 		Ask:   "100 L of a closed water with 1 mmol/L of sodium bicarbonate show pH 6.5 at 25 °C. How much sodium hydroxide brings it to pH 7.0?",
 		Given: []string{"Na 22.99 mg/L, alkalinity 50.043 mg/L as CaCO3", "pH 6.5 at 25 °C, closed"},
-		Source: Source{ByHand, "pK1 6.3519 at 25 °C (Plummer & Busenberg 1982), γ of HCO3− 0.965. A litre is 0.9982 kg, so HCO3− is 1.0018 mmol/kg and CO2 1.0018 × 0.965 × 10^(6.3519 − 6.5) = 0.6874. Carbon 1.6892. At pH 7.0 CO2/HCO3− = 0.965 × 10^(6.3519 − 7) = 0.2170: " +
+		Source: Source{ByHand, "pK1 6.3519 at 25 °C (Plummer & Busenberg 1982), γ of HCO3− 0.965. A litre is 0.9982 kg, so HCO3− is 1.0018 mmol/kg " +
+			"and CO2 1.0018 × 0.965 × 10^(6.3519 − 6.5) = 0.6874. Carbon 1.6892. At pH 7.0 CO2/HCO3− = 0.965 × 10^(6.3519 − 7) = 0.2170: " +
 			"HCO3− = 1.6892/1.2170 = 1.3880. Lye 0.3862 mmol/kg and 0.0010 for CO3−2: 0.3872 × 0.9982 × 39.997 mg × 100 L = 1.546 g."},
 		Work: func(w *Working) {
 			p := must(must(water.NewProfile(units.Celsius.Of(25), units.MilligramPerLitreCaCO3.Of(50.043), water.Sodium.At(units.MilligramPerLitre.Of(22.99)))).WithPH(6.5))
@@ -137,10 +144,11 @@ func lyeInSoftWater() Problem {
 
 func limeWater() Problem {
 	return Problem{
-		Title:  "Lime water",
-		Ask:    "Slaked lime stands over pure water at 25 °C without air. What is the pH of the clear water above, and what does it hold?",
-		Given:  []string{"pure water, 25 °C, portlandite, no CO2"},
-		Source: Source{Recalled, "R. G. Bates, Determination of pH (1973): the standard of calcium hydroxide saturated at 25 °C has pH 12.454; it holds 0.0203 mol/L, 0.0203 × 74.092 = 1.504 g/L. A saturation is met within 3 %, a pH within 0.02."},
+		Title: "Lime water",
+		Ask:   "Slaked lime stands over pure water at 25 °C without air. What is the pH of the clear water above, and what does it hold?",
+		Given: []string{"pure water, 25 °C, portlandite, no CO2"},
+		Source: Source{Recalled, "R. G. Bates, Determination of pH (1973): the standard of calcium hydroxide saturated at 25 °C has pH 12.454; it holds " +
+			"0.0203 mol/L, 0.0203 × 74.092 = 1.504 g/L. A saturation is met within 3 %, a pH within 0.02."},
 		Work: func(w *Working) {
 			d := must(must(water.Distilled(units.Celsius.Of(25))).AtRestWith(water.Portlandite, water.CO2LostTo(units.AbsolutePressure{})))
 			w.Step("Calcium %s, of which %s stand as CaOH+.", d.Equilibrium.Water().Ion(water.Calcium).Text(units.MilligramPerLitre, 0), d.Equilibrium.Of(water.CalciumHydroxidePair).Text(units.MillimolePerLitre, 2))

@@ -22,7 +22,8 @@ func alreadyDissolved() Problem {
 		Title: "What is dissolved already",
 		Ask:   "The sparkler fermented in the hall at up to 21 °C under an airlock. How much CO2 does it still hold when it is bottled cold?",
 		Given: []string{"4.6 % vol, dry", "warmest 21 °C, air of 93.87 kPa"},
-		Source: Source{ByHand, "Weiss 1974 table III: 20 °C 0.03916, 22 °C 0.03699, so 0.03805 mol/(kg·atm) at 21 °C; × 44.009 × 0.9553 kg of water in a litre = 1.600 g/(L·atm). " +
+		Source: Source{ByHand, "Weiss 1974 table III: 20 °C 0.03916, 22 °C 0.03699, so 0.03805 mol/(kg·atm) at 21 °C; × 44.009 × 0.9553 kg of water " +
+			"in a litre = 1.600 g/(L·atm). " +
 			"93.87 less 2.5 of vapours is 91.4 kPa = 0.902 atm; coefficient 0.995: 1.436 g/L."},
 		Work: func(w *Working) {
 			_, drink := sparkler()
@@ -38,10 +39,11 @@ func alreadyDissolved() Problem {
 
 func sugarForTheBottles() Problem {
 	return Problem{
-		Title:  "Sugar for twenty litres of bottles",
-		Ask:    "20 L that hold 1.43 g/L shall come to 5.73 g/L. How much sugar, and how much less if 2 g/L of sugar are still in the drink?",
-		Given:  []string{"20 L, 1.43 g/L dissolved", "target 5.73 g/L", "sucrose"},
-		Source: Source{ByHand, "(5.73 − 1.43) × 20 = 86.0 g of CO2 / 0.51428 = 167.2 g. The 2 g/L still there make 1.029 g/L: (4.30 − 1.02857) × 20/0.51428 = 127.2 g, which is 40 g less."},
+		Title: "Sugar for twenty litres of bottles",
+		Ask:   "20 L that hold 1.43 g/L shall come to 5.73 g/L. How much sugar, and how much less if 2 g/L of sugar are still in the drink?",
+		Given: []string{"20 L, 1.43 g/L dissolved", "target 5.73 g/L", "sucrose"},
+		Source: Source{ByHand, "(5.73 − 1.43) × 20 = 86.0 g of CO2 / 0.51428 = 167.2 g. The 2 g/L still there make 1.029 g/L: (4.30 − 1.02857) × " +
+			"20/0.51428 = 127.2 g, which is 40 g less."},
 		Work: func(w *Working) {
 			want, have, v := units.GramCO2PerLitre.Of(5.73), units.GramCO2PerLitre.Of(1.43), units.Litre.Of(20)
 			dry := must(carbonation.PrimingSugar(material.Sucrose(), want, have, units.MassConcentration{}, v))
@@ -79,7 +81,8 @@ func primingWithJuice() Problem {
 		Title: "Priming a cider with its own juice",
 		Ask:   "20 L of cider with 1.70 g/L of CO2 shall come to 5.00 g/L with juice of 1.050 kept back, of whose extract 92 % ferments. How much juice?",
 		Given: []string{"20 L, 1.70 g/L", "juice 1.050, 92 %", "target 5.00 g/L"},
-		Source: Source{ByHand, "1.050 is 12.39 °P (NBS C440 table 114: 12 °Bx 1.04837, 13 °Bx 1.05259 in air), 0.1239 × 1.0481 kg/L = 129.8 g/L; its sugar is counted as glucose and fructose: × 0.92 × 0.48856 = 58.34 g of CO2 from a litre. " +
+		Source: Source{ByHand, "1.050 is 12.39 °P (NBS C440 table 114: 12 °Bx 1.04837, 13 °Bx 1.05259 in air), 0.1239 × 1.0481 kg/L = 129.8 g/L; its " +
+			"sugar is counted as glucose and fructose: × 0.92 × 0.48856 = 58.34 g of CO2 from a litre. " +
 			"20 × 1.70 + x × 58.34 = (20 + x) × 5.00, so x = 66.0/53.34 = 1.237 L."},
 		Work: func(w *Working) {
 			p := must(carbonation.PrimeWithWort(must(gravity.FromSG(1.050)), units.Percent.Of(87.4), units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.MassConcentration{}, units.Litre.Of(20)))
@@ -95,9 +98,12 @@ func bottleInTheSun() Problem {
 	return Problem{
 		Title: "A bottle in the sun",
 		Ask:   "330 mL of the sparkler (4.6 % vol) with 5.5 g/L were closed at 18 °C in a bottle of 345 mL, with air in the neck. What is the pressure at 40 °C?",
-		Given: []string{"330 mL at 18 °C, 5.5 g/L, bottle 345 mL", "air in the head-space, the drink full of air too (so that what is in the neck stays there), sea level", "maker's rating 10 bar (taken for this problem)"},
-		Source: Source{ByHand, "CO2 in all 0.330 × 5.5 = 1.815 g. By OIML R 22 the liquid falls from 992.0 to 985.4 kg/m³ up to 40 °C: 332.2 mL, and the head-space is 12.8 mL. Solubility: 10^−1.6249 × 44.009 × 0.9553 = 0.997 g/(L·atm) of fugacity, coefficient 0.977: 0.974. " +
-			"p·(0.330 × 0.974 + 0.0128 × 44.009/(0.082057 × 313.15)) = 1.815, p = 5.29 atm. Air (1 − 0.02) × 15/12.8 × 313/291 = 1.24 atm, vapours 0.08. Sum 6.61 atm, less 1: 5.61 atm = 5.7 bar."},
+		Given: []string{"330 mL at 18 °C, 5.5 g/L, bottle 345 mL", "air in the head-space, the drink full of air too (so that what is in the neck stays " +
+			"there), sea level", "maker's rating 10 bar (taken for this problem)"},
+		Source: Source{ByHand, "CO2 in all 0.330 × 5.5 = 1.815 g. By OIML R 22 the liquid falls from 992.0 to 985.4 kg/m³ up to 40 °C: 332.2 mL, and the " +
+			"head-space is 12.8 mL. Solubility: 10^−1.6249 × 44.009 × 0.9553 = 0.997 g/(L·atm) of fugacity, coefficient 0.977: 0.974. " +
+			"p·(0.330 × 0.974 + 0.0128 × 44.009/(0.082057 × 313.15)) = 1.815, p = 5.29 atm. Air (1 − 0.02) × 15/12.8 × 313/291 = 1.24 atm, vapours " +
+			"0.08. Sum 6.61 atm, less 1: 5.61 atm = 5.7 bar."},
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(10)}
@@ -109,7 +115,8 @@ func bottleInTheSun() Problem {
 					at.Air.Text(units.Bar, 2), at.Headspace.Text(units.Millilitre, 1), at.Verdict)
 			}
 			hot := must(closed.At(units.Celsius.Of(40)))
-			w.Step("The figure is good to about 5 %% of the absolute pressure, %.2f bar. A bottle rated 6 bar would be within its rating by %.2f bar, less than that: not safe to rely on.",
+			w.Step("The figure is good to about 5 %% of the absolute pressure, %.2f bar. A bottle rated 6 bar would be within its rating by %.2f bar, less "+
+				"than that: not safe to rely on.",
 				0.05*must(units.Atmosphere{}.Absolute(hot.Gauge)).In(units.Bar), 6-hot.Gauge.In(units.BarGauge))
 			w.Answer("gauge at 40 °C", hot.Gauge.In(units.BarGauge), 1, "bar", 5.7, 0.25)
 			w.Cautioned(hot.Cautions)
@@ -120,10 +127,13 @@ func bottleInTheSun() Problem {
 func underAValve() Problem {
 	return Problem{
 		Title: "Closing the fermenter under a valve",
-		Ask:   "40 L of the sparkler ferment at 18 °C with 10 L of room above. To come to 4.0 g/L, where is the valve set and how much sugar must be left when it is closed?",
+		Ask: "40 L of the sparkler ferment at 18 °C with 10 L of room above. To come to 4.0 g/L, where is the valve set and how much sugar must be left " +
+			"when it is closed?",
 		Given: []string{"40 L of 4.6 % vol, 10 L of room, 18 °C", "target 4.0 g/L", "maker's rating 2 bar (taken for this problem)", "sea level"},
-		Source: Source{ByHand, "Weiss 1974 table III, 18 °C: 0.04155 × 44.009 × 0.9553 = 1.747 g/(L·atm). 4.0/1.747 = 2.290 atm of fugacity, coefficient 0.988 at that pressure: 2.318 atm, vapours 0.02: 2.34 atm, so 1.34 atm = 1.36 bar on the valve. " +
-			"At the air's pressure the drink holds 0.98 × 0.995 × 1.747 = 1.70 g/L. To take up: 40 × 2.30 = 92 g and 10 × 1.34 × 1.85 = 25 g in the room; 117/0.4716 = 248 g of sugar, 6.2 g/L."},
+		Source: Source{ByHand, "Weiss 1974 table III, 18 °C: 0.04155 × 44.009 × 0.9553 = 1.747 g/(L·atm). 4.0/1.747 = 2.290 atm of fugacity, " +
+			"coefficient 0.988 at that pressure: 2.318 atm, vapours 0.02: 2.34 atm, so 1.34 atm = 1.36 bar on the valve. " +
+			"At the air's pressure the drink holds 0.98 × 0.995 × 1.747 = 1.70 g/L. To take up: 40 × 2.30 = 92 g and 10 × 1.34 × 1.85 = 25 g in the room; " +
+			"117/0.4716 = 248 g of sugar, 6.2 g/L."},
 		Work: func(w *Working) {
 			_, drink := sparkler()
 			f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
@@ -139,10 +149,12 @@ func underAValve() Problem {
 
 func coldCrash() Problem {
 	return Problem{
-		Title:  "Air drawn in by the cold",
-		Ask:    "60 L under an open airlock, with 12 L of CO2 above, are cooled from 20 to 2 °C. How much air comes in at once?",
-		Given:  []string{"60 L of 4.6 % vol at 20 °C", "12 L of CO2 at the pressure of the air"},
-		Source: Source{ByHand, "Dry gas at 20 °C: 101.3 − 2.4 = 98.9 kPa; at 2 °C it fills 12 × 275.15/293.15 × 98.9/100.6 × 0.999 (real gas) = 11.06 L. The drink shrinks by 60 × (1 − 991.6/993.4) = 0.11 L (OIML R 22). 12.11 − 11.06 = 1.05 L. At equilibrium the cold drink takes up more of the gas, and more air follows."},
+		Title: "Air drawn in by the cold",
+		Ask:   "60 L under an open airlock, with 12 L of CO2 above, are cooled from 20 to 2 °C. How much air comes in at once?",
+		Given: []string{"60 L of 4.6 % vol at 20 °C", "12 L of CO2 at the pressure of the air"},
+		Source: Source{ByHand, "Dry gas at 20 °C: 101.3 − 2.4 = 98.9 kPa; at 2 °C it fills 12 × 275.15/293.15 × 98.9/100.6 × 0.999 (real gas) = " +
+			"11.06 L. The drink shrinks by 60 × (1 − 991.6/993.4) = 0.11 L (OIML R 22). 12.11 − 11.06 = 1.05 L. At equilibrium the cold drink takes up " +
+			"more of the gas, and more air follows."},
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			r := must(carbonation.Crash(s, units.Celsius.Of(20), units.Celsius.Of(2), carbonation.Fermenter{Drink: units.Litre.Of(60), Headspace: units.Litre.Of(12)}, units.Atmosphere{}))
@@ -157,10 +169,13 @@ func coldCrash() Problem {
 func twoBottleSizes() Problem {
 	return Problem{
 		Title: "One batch, two bottle sizes",
-		Ask:   "20 L of a drink with 1.43 g/L of CO2 go into 40 bottles of 330 mL and 9 of 750 mL, each primed with table sugar by itself, on a scale of 0.1 g, to come to 5.73 g/L. What is weighed, and what do the bottles come to?",
+		Ask: "20 L of a drink with 1.43 g/L of CO2 go into 40 bottles of 330 mL and 9 of 750 mL, each primed with table sugar by itself, on a scale of " +
+			"0.1 g, to come to 5.73 g/L. What is weighed, and what do the bottles come to?",
 		Given: []string{"20 L, 1.43 g/L dissolved, target 5.73 g/L", "40 × 330 mL and 9 × 750 mL, scale to 0.1 g"},
-		Source: Source{ByHand, "(5.73 − 1.43)/0.51428 = 8.3612 g/L. 0.330 × 8.3612 = 2.759, down to 2.7 g; 0.750 × 8.3612 = 6.271, down to 6.2 g. 40 × 2.7 + 9 × 6.2 = 163.8 g. " +
-			"Small bottles 1.43 + 2.7 × 0.51428/0.330 = 5.638 g/L, large ones 1.43 + 6.2 × 0.51428/0.750 = 5.681 g/L. They hold 19.95 L: 166.8 g when all is mixed in."},
+		Source: Source{ByHand, "(5.73 − 1.43)/0.51428 = 8.3612 g/L. 0.330 × 8.3612 = 2.759, down to 2.7 g; 0.750 × 8.3612 = 6.271, down to 6.2 g. 40 × " +
+			"2.7 + 9 × 6.2 = 163.8 g. " +
+			"Small bottles 1.43 + 2.7 × 0.51428/0.330 = 5.638 g/L, large ones 1.43 + 6.2 × 0.51428/0.750 = 5.681 g/L. They hold 19.95 L: 166.8 g when all is " +
+			"mixed in."},
 		Work: func(w *Working) {
 			want, have := units.GramCO2PerLitre.Of(5.73), units.GramCO2PerLitre.Of(1.43)
 			p := must(carbonation.PrimingSugar(material.Sucrose(), want, have, units.MassConcentration{}, units.Litre.Of(20)))
@@ -184,9 +199,11 @@ func twoBottleSizes() Problem {
 func filledToTheBrim() Problem {
 	return Problem{
 		Title: "Filled to the brim, then warmed",
-		Ask:   "A bottle of 345 mL is filled cold, at 2 °C, with 343 mL of the sparkler (4.6 % vol) and closed. What happens on a day of 40 °C, and how much head-space would it have needed?",
+		Ask: "A bottle of 345 mL is filled cold, at 2 °C, with 343 mL of the sparkler (4.6 % vol) and closed. What happens on a day of 40 °C, and how " +
+			"much head-space would it have needed?",
 		Given: []string{"345 mL brim-full, rigid; 5.5 g/L of CO2, drink free of air, head-space purged", "filled at 2 °C, warmed to 40 °C", "maker's rating 10 bar (taken for this problem)"},
-		Source: Source{ByHand, "OIML R 22 at 4.6 % vol: 993.4 kg/m³ at 2 °C, 985.4 at 40 °C. The drink grows by 993.4/985.4 − 1 = 0.812 %: 343 mL come to 345.8 mL, more than the bottle holds. At most 345 × 985.4/993.4 = 342.2 mL fit. " +
+		Source: Source{ByHand, "OIML R 22 at 4.6 % vol: 993.4 kg/m³ at 2 °C, 985.4 at 40 °C. The drink grows by 993.4/985.4 − 1 = 0.812 %: 343 mL come " +
+			"to 345.8 mL, more than the bottle holds. At most 345 × 985.4/993.4 = 342.2 mL fit. " +
 			"With 4 % left free, 331.2 mL, it comes to 333.9 mL, and 11.1 mL are left."},
 		Work: func(w *Working) {
 			s, _ := sparkler()

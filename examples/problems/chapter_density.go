@@ -19,10 +19,11 @@ func densityChapter() Chapter {
 
 func waterAtFifteen() Problem {
 	return Problem{
-		Title:  "Water of 15 °C",
-		Ask:    "What is the density of water at 15 °C and at 4 °C, where it is densest?",
-		Given:  []string{"air-free water at 101.325 kPa"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 53rd ed. (1972), p. F-4: 999.099 and 999.973 kg/m³. The tolerance is the uncertainty that Bettin & Spieweck state."},
+		Title: "Water of 15 °C",
+		Ask:   "What is the density of water at 15 °C and at 4 °C, where it is densest?",
+		Given: []string{"air-free water at 101.325 kPa"},
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 53rd ed. (1972), p. F-4: 999.099 and 999.973 kg/m³. The tolerance is the uncertainty " +
+			"that Bettin & Spieweck state."},
 		Work: func(w *Working) {
 			warm := must(gravity.WaterDensity(units.Celsius.Of(15)))
 			cold := must(gravity.WaterDensity(units.Celsius.Of(4)))
@@ -76,10 +77,11 @@ func pureEthanol() Problem {
 
 func tenPercentEthanol() Problem {
 	return Problem{
-		Title:  "Ten grams of ethanol in a hundred",
-		Ask:    "What is the density of a mixture of 10 g ethanol and 90 g water at 20 °C?",
-		Given:  []string{"strength 10 % mass, 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public transcription of the table): 0.9819 g/mL. The table rests on other measurements than OIML R 22; the two agree within 0.25 kg/m³."},
+		Title: "Ten grams of ethanol in a hundred",
+		Ask:   "What is the density of a mixture of 10 g ethanol and 90 g water at 20 °C?",
+		Given: []string{"strength 10 % mass, 20 °C"},
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public " +
+			"transcription of the table): 0.9819 g/mL. The table rests on other measurements than OIML R 22; the two agree within 0.25 kg/m³."},
 		Work: func(w *Working) {
 			d := must(gravity.EthanolDensity(units.PercentMass.Of(10), units.Celsius.Of(20)))
 			sum := 100 / (10/must(gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))).In(units.GramPerMillilitre) +
@@ -93,10 +95,11 @@ func tenPercentEthanol() Problem {
 
 func strengthFromDensity() Problem {
 	return Problem{
-		Title:  "How strong is it? The density shows",
-		Ask:    "A mixture of ethanol and water weighs 924.72 kg/m³ at 20 °C and 932.26 kg/m³ at 10 °C. What is its strength by mass?",
-		Given:  []string{"density in vacuum 924.72 kg/m³ at 20 °C", "932.26 kg/m³ at 10 °C"},
-		Source: Source{secondHand, "A reprinted table of densities by weight has both densities at 45 % mass. That it is Osborne, McKelvy & Bearce, Bulletin of the Bureau of Standards 9 (1913) 327, is recalled from memory. OIML R 22 lies up to 0.12 kg/m³ from these data, which is 0.06 % mass."},
+		Title: "How strong is it? The density shows",
+		Ask:   "A mixture of ethanol and water weighs 924.72 kg/m³ at 20 °C and 932.26 kg/m³ at 10 °C. What is its strength by mass?",
+		Given: []string{"density in vacuum 924.72 kg/m³ at 20 °C", "932.26 kg/m³ at 10 °C"},
+		Source: Source{secondHand, "A reprinted table of densities by weight has both densities at 45 % mass. That it is Osborne, McKelvy & Bearce, " +
+			"Bulletin of the Bureau of Standards 9 (1913) 327, is recalled from memory. OIML R 22 lies up to 0.12 kg/m³ from these data, which is 0.06 % mass."},
 		Work: func(w *Working) {
 			warm := must(gravity.EthanolStrength(units.KilogramPerCubicMetre.Of(924.72), units.Celsius.Of(20)))
 			cold := must(gravity.EthanolStrength(units.KilogramPerCubicMetre.Of(932.26), units.Celsius.Of(10)))
@@ -111,10 +114,11 @@ func strengthFromDensity() Problem {
 
 func sucroseTwentyPercent() Problem {
 	return Problem{
-		Title:  "A syrup of 20 %",
-		Ask:    "What is the specific gravity 20/20 °C of 20 g sugar in 100 g of solution?",
-		Given:  []string{"extract 20 % mass"},
-		Source: Source{secondHand, "1.08287; 10 % is 1.03998: check values in a collection of engineering data, which gives them as Bates et al., NBS Circular 440 (1942), table 109; the circular itself was not seen. ICUMSA SPS-4 lies 0.00005 higher at 20 %."},
+		Title: "A syrup of 20 %",
+		Ask:   "What is the specific gravity 20/20 °C of 20 g sugar in 100 g of solution?",
+		Given: []string{"extract 20 % mass"},
+		Source: Source{secondHand, "1.08287; 10 % is 1.03998: check values in a collection of engineering data, which gives them as Bates et al., NBS " +
+			"Circular 440 (1942), table 109; the circular itself was not seen. ICUMSA SPS-4 lies 0.00005 higher at 20 %."},
 		Work: func(w *Working) {
 			d := must(gravity.SucroseDensity(units.DegreePlato.Of(20), units.Celsius.Of(20)))
 			w.Step("ICUMSA SPS-4 (1994): %s; water %s.", d.Text(units.KilogramPerCubicMetre, 3),
@@ -130,10 +134,11 @@ func sucroseTwentyPercent() Problem {
 
 func glucoseIsLighter() Problem {
 	return Problem{
-		Title:  "Dextrose floats the hydrometer less",
-		Ask:    "A wash of 10 % dextrose and one of 10 % table sugar: what does each weigh, and how far apart are their gravities?",
-		Given:  []string{"10 % mass of anhydrous sugar, 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public transcription of the table): glucose 1.0375 g/mL, sucrose 1.0381 g/mL."},
+		Title: "Dextrose floats the hydrometer less",
+		Ask:   "A wash of 10 % dextrose and one of 10 % table sugar: what does each weigh, and how far apart are their gravities?",
+		Given: []string{"10 % mass of anhydrous sugar, 20 °C"},
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public " +
+			"transcription of the table): glucose 1.0375 g/mL, sucrose 1.0381 g/mL."},
 		Work: func(w *Working) {
 			ten, at20 := units.DegreePlato.Of(10), units.Celsius.Of(20)
 			glucose := must(gravity.SugarDensity(gravity.Glucose, ten, at20))
@@ -149,10 +154,11 @@ func glucoseIsLighter() Problem {
 
 func roomThatSugarTakes() Problem {
 	return Problem{
-		Title:  "The room that sugar takes",
-		Ask:    "A kilogram of sugar is dissolved in 9 kg of water. By how much does the volume grow?",
-		Given:  []string{"1 kg sucrose, 9 kg water, 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, Concentrative properties of aqueous solutions (as M. T. Flanagan's scientific library carries the table), sucrose 10 %: 1038.1 kg/m³; water 998.2. 10/1.0381 = 9.6330 L, less 9/0.9982 = 9.0162 L, is 0.617 L."},
+		Title: "The room that sugar takes",
+		Ask:   "A kilogram of sugar is dissolved in 9 kg of water. By how much does the volume grow?",
+		Given: []string{"1 kg sucrose, 9 kg water, 20 °C"},
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, Concentrative properties of aqueous solutions (as M. T. Flanagan's scientific library " +
+			"carries the table), sucrose 10 %: 1038.1 kg/m³; water 998.2. 10/1.0381 = 9.6330 L, less 9/0.9982 = 9.0162 L, is 0.617 L."},
 		Work: func(w *Working) {
 			water := must(gravity.NewSolution(units.Kilogram.Of(9), units.Mass{}, units.Mass{}))
 			syrup := must(water.AddSugar(units.Kilogram.Of(1)))

@@ -62,7 +62,8 @@ func lettingDown() Problem {
 		Ask:   "A dry base of 9.0 % vol, 30 L of it, is diluted to 4.6 % vol. How much water, and what volume comes out?",
 		Given: []string{"30 L at 20 °C, 9.0 % vol, no extract", "target 4.6 % vol"},
 		Source: Source{ByHand, "Ethanol 30 × 9.0 × 7.8924 = 2130.9 g. At 4.6 % vol a litre holds 36.305 g, so 58.69 L come out. " +
-			"9 % vol is 7.204 % mass: 0.98593 g/mL between the rows of 6 and 8 % of the CRC Handbook, so the base weighs 29.578 kg; 4.6 % vol is 3.661 % mass, 0.99159 g/mL, 58.196 kg. The difference is 28.62 kg of water; by volumes alone it would be 28.69 L."},
+			"9 % vol is 7.204 % mass: 0.98593 g/mL between the rows of 6 and 8 % of the CRC Handbook, so the base weighs 29.578 kg; 4.6 % vol is 3.661 % mass, " +
+			"0.99159 g/mL, 58.196 kg. The difference is 28.62 kg of water; by volumes alone it would be 28.69 L."},
 		Work: func(w *Working) {
 			litre := must(finish.Flavouring{Strength: units.PercentVolume.Of(9)}.Liquid(units.Litre.Of(30)))
 			w.Step("The base weighs %s and holds %s of ethanol.", litre.Mass().Text(units.Kilogram, 3), litre.Ethanol().Text(units.Gram, 1))
@@ -77,10 +78,12 @@ func lettingDown() Problem {
 
 func twoBatches() Problem {
 	return Problem{
-		Title:  "Blending two batches",
-		Ask:    "20 kg of cider with 6 % mass of ethanol and 10 kg of juice with 12 % of sugar are blended. What are the strength and the extract?",
-		Given:  []string{"20 kg: 6 % mass ethanol, no extract", "10 kg: 12 % mass sugar"},
-		Source: Source{ByHand, "Ethanol 1.2 kg of 30 is 4.000 % mass; sugar 1.2 kg of 30 is 4.000 % mass. Tabarié: in 99.36 mL of 100 g of the blend stand 4.026 g/100 mL of each; sugar alone would be 3.967 % mass, gravity 1.0156 (NBS C440), ethanol alone 4.062 % mass, gravity 0.9927 (CRC); sum less one 1.0083."},
+		Title: "Blending two batches",
+		Ask:   "20 kg of cider with 6 % mass of ethanol and 10 kg of juice with 12 % of sugar are blended. What are the strength and the extract?",
+		Given: []string{"20 kg: 6 % mass ethanol, no extract", "10 kg: 12 % mass sugar"},
+		Source: Source{ByHand, "Ethanol 1.2 kg of 30 is 4.000 % mass; sugar 1.2 kg of 30 is 4.000 % mass. Tabarié: in 99.36 mL of 100 g of the blend stand " +
+			"4.026 g/100 mL of each; sugar alone would be 3.967 % mass, gravity 1.0156 (NBS C440), ethanol alone 4.062 % mass, gravity 0.9927 (CRC); sum less " +
+			"one 1.0083."},
 		Work: func(w *Working) {
 			cider := must(gravity.NewSolution(units.Kilogram.Of(18.8), units.Mass{}, units.Kilogram.Of(1.2)))
 			juice := must(gravity.NewSolution(units.Kilogram.Of(8.8), units.Kilogram.Of(1.2), units.Mass{}))
@@ -101,7 +104,8 @@ func spiritSyrupWater() Problem {
 		Title: "Spirit, syrup and water",
 		Ask:   "10 L of 5 % vol with 4 % of extract are made of a spirit of 40 % vol, a syrup of 60 °P and water. How much of each?",
 		Given: []string{"spirit 40 % vol", "syrup 60 °P", "10 L, 5 % vol, real extract 4 % mass"},
-		Source: Source{ByHand, "Ethanol 10 × 5 × 7.8924 = 394.6 g; a spirit of 40 % vol is 33.30 % mass: 1.185 kg. Gravity by Tabarié: ethanol 3.98 % mass 0.9928, extract 3.97 % 1.0156, sum less one 1.0084: 10 L weigh 10.066 kg. " +
+		Source: Source{ByHand, "Ethanol 10 × 5 × 7.8924 = 394.6 g; a spirit of 40 % vol is 33.30 % mass: 1.185 kg. Gravity by Tabarié: ethanol 3.98 % " +
+			"mass 0.9928, extract 3.97 % 1.0156, sum less one 1.0084: 10 L weigh 10.066 kg. " +
 			"Extract 0.4026 kg, /0.60 = 0.671 kg of syrup. Water 10.066 − 1.185 − 0.671 = 8.210 kg."},
 		Work: func(w *Working) {
 			spirit := must(finish.Flavouring{Strength: units.PercentVolume.Of(40)}.Liquid(units.Litre.Of(1)))
@@ -121,10 +125,11 @@ func spiritSyrupWater() Problem {
 
 func boilingDown() Problem {
 	return Problem{
-		Title:  "Boiling a wort down",
-		Ask:    "60 kg of a wort of 9 °P lose 8 kg of water in the boil. What is its extract, and by how much did the volume at 20 °C shrink?",
-		Given:  []string{"60 kg at 9 °P", "8 kg of water boiled off"},
-		Source: Source{ByHand, "Extract 5.4 kg of 52 is 10.385 °P. NBS Circular 440 table 114 has 1.0359 for 9 °Bx and, between 10 and 11, 1.04163 for 10.385: 60/(1.0359·0.9982) = 58.02 L, 52/(1.0416·0.9982) = 50.01 L, difference 8.01 L: that of the water."},
+		Title: "Boiling a wort down",
+		Ask:   "60 kg of a wort of 9 °P lose 8 kg of water in the boil. What is its extract, and by how much did the volume at 20 °C shrink?",
+		Given: []string{"60 kg at 9 °P", "8 kg of water boiled off"},
+		Source: Source{ByHand, "Extract 5.4 kg of 52 is 10.385 °P. NBS Circular 440 table 114 has 1.0359 for 9 °Bx and, between 10 and 11, 1.04163 for " +
+			"10.385: 60/(1.0359·0.9982) = 58.02 L, 52/(1.0416·0.9982) = 50.01 L, difference 8.01 L: that of the water."},
 		Work: func(w *Working) {
 			wort := must(gravity.NewSolution(units.Kilogram.Of(54.6), units.Kilogram.Of(5.4), units.Mass{}))
 			thick := must(wort.BoilOff(units.Kilogram.Of(8)))
@@ -142,7 +147,8 @@ func madeUpToTheMark() Problem {
 		Title: "Made up to the mark",
 		Ask:   "6 kg of sugar are dissolved in 14 kg of water, and the syrup is made up to 60 L at 20 °C. How much water does that take, and what is the gravity?",
 		Given: []string{"6 kg of sucrose in 14 kg of water", "60 L at 20 °C"},
-		Source: Source{ByHand, "6 kg in 60 L is 100 g/L. NBS Circular 440 table 114 in vacuum: 9 °Bx 1.0359, 10 °Bx 1.0400. With 9.646 °Bx the gravity is 1.0359 + 0.646 × 0.0041 = 1.0385, a litre weighs 1.0385 × 998.2 = 1036.7 g, and 100/1036.7 is 9.646 %. " +
+		Source: Source{ByHand, "6 kg in 60 L is 100 g/L. NBS Circular 440 table 114 in vacuum: 9 °Bx 1.0359, 10 °Bx 1.0400. With 9.646 °Bx the gravity " +
+			"is 1.0359 + 0.646 × 0.0041 = 1.0385, a litre weighs 1.0385 × 998.2 = 1036.7 g, and 100/1036.7 is 9.646 %. " +
 			"60 L weigh 62.20 kg, of which 20 kg are there: 42.20 kg of water."},
 		Work: func(w *Working) {
 			syrup := must(gravity.NewSolution(units.Kilogram.Of(14), units.Kilogram.Of(6), units.Mass{}))

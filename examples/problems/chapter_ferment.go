@@ -40,10 +40,11 @@ func allOfTheSugar() Problem {
 
 func ballingComplete() Problem {
 	return Problem{
-		Title:  "Balling's own sum: a wort of 12 %",
-		Ask:    "A wort of 12 % extract ferments until nothing is left. What is its strength by mass, and how much gas and yeast came from 100 g of the beer?",
-		Given:  []string{"original extract 12 °P", "real extract 0"},
-		Source: Source{Read, "C. J. N. Balling, Die Gährungschemie, 2nd ed. (1854), worked example of complete attenuation: 6.190 % mass of ethanol; 5.921 g CO2 and 0.681 g yeast from the wort of 100 g of beer."},
+		Title: "Balling's own sum: a wort of 12 %",
+		Ask:   "A wort of 12 % extract ferments until nothing is left. What is its strength by mass, and how much gas and yeast came from 100 g of the beer?",
+		Given: []string{"original extract 12 °P", "real extract 0"},
+		Source: Source{Read, "C. J. N. Balling, Die Gährungschemie, 2nd ed. (1854), worked example of complete attenuation: 6.190 % mass of ethanol; 5.921 " +
+			"g CO2 and 0.681 g yeast from the wort of 100 g of beer."},
 		Work: func(w *Working) {
 			a := must(rival.StrengthBalling(units.DegreePlato.Of(12), units.Extract{}))
 			w.Step("A = (p − n)/(2.0665 − 0.010665·p) = %s.", a.Text(units.PercentMass, 4))
@@ -98,7 +99,8 @@ func ballingBackwards() Problem {
 func ballingTables() Problem {
 	return Problem{
 		Title: "Balling's tables A and B",
-		Ask:   "The saccharometer shows 1 % less than the extract that is really there, in a beer from a wort of 12 %. How much extract was used, and what is the strength?",
+		Ask: "The saccharometer shows 1 % less than the extract that is really there, in a beer from a wort of 12 %. How much extract was used, and what " +
+			"is the strength?",
 		Given: []string{"original extract 12 °P", "apparent extract 6.690 °P, so that the real one is 7.690"},
 		Source: Source{Read, "C. J. N. Balling, Die Gährungschemie (1854/1865), tables A and B for the saccharometric beer test, row 1.000, column 12: " +
 			"extract used 4.310 %, ethanol 2.223 % mass."},
@@ -119,7 +121,8 @@ func meanOfManyBrews() Problem {
 		Title: "The mean of 112 brews",
 		Ask:   "A large brewery's 112 brews had on average 14.54 °P before and 2.53 °P (apparent) after. What strength and real extract follow?",
 		Given: []string{"original extract 14.54 °P", "apparent extract 2.53 °P"},
-		Source: Source{Read, "Cutaia, Reid & Speers, J. Inst. Brew. 115 (2009) 318, table III, data set RPB-II: mean strength 5.14 % mass, mean real extract 4.88 °P. " +
+		Source: Source{Read, "Cutaia, Reid & Speers, J. Inst. Brew. 115 (2009) 318, table III, data set RPB-II: mean strength 5.14 % mass, mean real " +
+			"extract 4.88 °P. " +
 			"A regression over 532 brews of five breweries need not pass through the mean of one: 1 % is allowed for that."},
 		Work: func(w *Working) {
 			original, apparent := units.DegreePlato.Of(14.54), units.DegreePlato.Of(2.53)

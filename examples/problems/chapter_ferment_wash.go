@@ -8,10 +8,13 @@ import (
 func measuredBeer() Problem {
 	return Problem{
 		Title: "Thirty-four beers that were distilled",
-		Ask:   "34 American beers and ales had on average 1.05931 before and 1.01597 after the ferment (both 15.6/15.6 °C). Which strength do the readings foretell, and what did the still find?",
+		Ask: "34 American beers and ales had on average 1.05931 before and 1.01597 after the ferment (both 15.6/15.6 °C). Which strength do the readings " +
+			"foretell, and what did the still find?",
 		Given: []string{"means of 34 samples: 1.05931 and 1.01597 at 15.6/15.6 °C"},
-		Source: Source{Read, "Tolman & Riley, A study of American beers and ales, USDA Bulletin 493 (1917), tables I to IV, 34 samples: on average 4.431 g of ethanol in 100 mL by distillation, over 0.79389 g/mL (15.6 °C) 5.58 % vol. " +
-			"One beer scatters by 0.13 % vol about Balling's balance, the mean of 34 by 0.02; the spread of malt, yeast and hydrometers of the time comes on top. The check finds a yield that is wrong by a fiftieth."},
+		Source: Source{Read, "Tolman & Riley, A study of American beers and ales, USDA Bulletin 493 (1917), tables I to IV, 34 samples: on average 4.431 g " +
+			"of ethanol in 100 mL by distillation, over 0.79389 g/mL (15.6 °C) 5.58 % vol. " +
+			"One beer scatters by 0.13 % vol about Balling's balance, the mean of 34 by 0.02; the spread of malt, yeast and hydrometers of the time comes on " +
+			"top. The check finds a yield that is wrong by a fiftieth."},
 		Work: func(w *Working) {
 			wort := must(gravity.FromReference(1.05931, gravity.At60F, gravity.InVacuum))
 			beer := must(gravity.FromReference(1.01597, gravity.At60F, gravity.InVacuum))
@@ -26,10 +29,11 @@ func measuredBeer() Problem {
 
 func sugarForOnePercent() Problem {
 	return Problem{
-		Title:  "The wine law's figure: 16.83 g for 1 % vol",
-		Ask:    "How much hexose in a litre of wine gives 1 % vol, how much does 10 % vol take, and how much table sugar?",
-		Given:  []string{"yield of a sugar wash"},
-		Source: Source{Read, "French order of 3 May 1996, art. 2: 16.83 g of sugar in a litre give 1 % vol. Ten times as much is 168.3 g; of sucrose 342.297/360.312 of it, 15.99 g."},
+		Title: "The wine law's figure: 16.83 g for 1 % vol",
+		Ask:   "How much hexose in a litre of wine gives 1 % vol, how much does 10 % vol take, and how much table sugar?",
+		Given: []string{"yield of a sugar wash"},
+		Source: Source{Read, "French order of 3 May 1996, art. 2: 16.83 g of sugar in a litre give 1 % vol. Ten times as much is 168.3 g; of sucrose " +
+			"342.297/360.312 of it, 15.99 g."},
 		Work: func(w *Working) {
 			glucose, sucrose := gravity.SugarWashYield(gravity.Glucose), gravity.SugarWashYield(gravity.Sucrose)
 			litre := must(gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))).In(units.KilogramPerCubicMetre)
@@ -47,8 +51,10 @@ func dryFloor() Problem {
 		Title: "The floor of the hydrometer",
 		Ask:   "4.5 kg of sugar in 55 kg of water ferment dry. At which gravity is it really done?",
 		Given: []string{"4.5 kg sucrose, 55 kg water"},
-		Source: Source{ByHand, "4.5 kg of sucrose are 4.737 kg of hexose: × 0.46895 = 2.221 kg of ethanol, × 44.009/46.069 = 2.122 kg of gas; 3.64 % = 0.172 kg glycerol and acids, yeast 0.221 kg. 57.16 kg are left: 3.886 % mass. " +
-			"CRC Handbook: 4 % has 0.9910 g/mL, water 0.9982, straight between them 0.9912, a gravity of 0.9930; 0.30 % of glycerol and acids + 0.0007: 0.9937. Brewers say 0.990 to 0.996 (common practice, no source)."},
+		Source: Source{ByHand, "4.5 kg of sucrose are 4.737 kg of hexose: × 0.46895 = 2.221 kg of ethanol, × 44.009/46.069 = 2.122 kg of gas; 3.64 % = " +
+			"0.172 kg glycerol and acids, yeast 0.221 kg. 57.16 kg are left: 3.886 % mass. " +
+			"CRC Handbook: 4 % has 0.9910 g/mL, water 0.9982, straight between them 0.9912, a gravity of 0.9930; 0.30 % of glycerol and acids + 0.0007: " +
+			"0.9937. Brewers say 0.990 to 0.996 (common practice, no source)."},
 		Work: func(w *Working) {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(55), units.Kilogram.Of(4.5), units.Mass{}))
 			dry, made, err := wash.Dry(gravity.SugarWashYield(gravity.Sucrose))
@@ -73,10 +79,12 @@ func sugarAtOne(wash gravity.Solution) float64 {
 func attenuations() Problem {
 	return Problem{
 		Title: "Three attenuations of one beer",
-		Ask:   "A beer had 12 °P, its real extract is 4 °P after fermentation. What does the hydrometer show, and what are the apparent and real attenuation and the real degree of fermentation?",
+		Ask: "A beer had 12 °P, its real extract is 4 °P after fermentation. What does the hydrometer show, and what are the apparent and real " +
+			"attenuation and the real degree of fermentation?",
 		Given: []string{"original extract 12 °P, real extract 4 °P"},
 		Source: Source{ByHand, "Real attenuation (12 − 4)/12 = 66.67 %. Real degree of fermentation: 66.67/(1 − 0.005161·4) = 66.67/0.979356 = 68.07 %. " +
-			"Apparent, by Tabarié: A = 8/(2.0665 − 0.128) = 4.127 % mass; in 99.37 mL of the beer that is 4.153 g/100 mL of ethanol, 4.192 % mass, gravity 0.9925 (CRC), and 4.025 g/100 mL of extract, 3.967 %, " +
+			"Apparent, by Tabarié: A = 8/(2.0665 − 0.128) = 4.127 % mass; in 99.37 mL of the beer that is 4.153 g/100 mL of ethanol, 4.192 % mass, gravity " +
+			"0.9925 (CRC), and 4.025 g/100 mL of extract, 3.967 %, " +
 			"gravity 1.0156 (NBS C440); sum less one 1.0081 is 2.07 °P; (12 − 2.07)/12 = 82.8 %."},
 		Work: func(w *Working) {
 			f := must(gravity.FromOriginalAndReal(units.DegreePlato.Of(12), units.DegreePlato.Of(4), gravity.BallingYield()))

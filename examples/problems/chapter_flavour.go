@@ -10,10 +10,12 @@ import (
 
 func flavourByTrial() Problem {
 	return Problem{
-		Title:  "From the tasting glass to the batch",
-		Ask:    "Half a millilitre of an extract of 40 % vol made 100 mL of a drink of 4.6 % vol right. How much goes into 60 L, what becomes of the strength, and how much of the alcohol is the extract's?",
-		Given:  []string{"0.5 mL in 100 mL", "60 L of 4.6 % vol, extract 40 % vol"},
-		Source: Source{ByHand, "60 L × 0.5/100 = 300 mL. Ethanol 60 × 4.6 = 276 and 0.3 × 40 = 12 parts: 288/60.3 = 4.776 % vol, 12/288 = 4.167 % of it from the extract. (27 CFR 25.15(b): at most 49 % up to 6 % vol.)"},
+		Title: "From the tasting glass to the batch",
+		Ask: "Half a millilitre of an extract of 40 % vol made 100 mL of a drink of 4.6 % vol right. How much goes into 60 L, what becomes of the " +
+			"strength, and how much of the alcohol is the extract's?",
+		Given: []string{"0.5 mL in 100 mL", "60 L of 4.6 % vol, extract 40 % vol"},
+		Source: Source{ByHand, "60 L × 0.5/100 = 300 mL. Ethanol 60 × 4.6 = 276 and 0.3 × 40 = 12 parts: 288/60.3 = 4.776 % vol, 12/288 = 4.167 % of it " +
+			"from the extract. (27 CFR 25.15(b): at most 49 % up to 6 % vol.)"},
 		Work: func(w *Working) {
 			batch := must(carbonation.Drink(units.PercentVolume.Of(4.6), units.Extract{}))
 			litres := batch.VolumeAt20().In(units.Litre)
@@ -34,7 +36,8 @@ func souredToTaste() Problem {
 		Title: "Lactic acid to a pH, and what it tastes like",
 		Ask:   "Water without salts or CO2 shall have pH 3.20 at 20 °C. How much lactic acid of 88 % do 60 L take, and what is the titratable acidity then?",
 		Given: []string{"60 L of pure water, no CO2", "lactic acid 88 %, 1.206 g/mL", "titration to pH 8.2, as lactic acid"},
-		Source: Source{ByHand, "pK 3.86; a(H+) 10^−3.2 = 0.0006310, γ 0.971, so H+ and lactate are 0.000650 mol/kg; lactic acid not split 0.0006310 × 0.971 × 0.000650/10^−3.86 = 0.002884. In all 0.003534 mol/kg × 0.9982 × 90.078 = 0.3177 g/L; × 60/0.88 = 21.66 g. " +
+		Source: Source{ByHand, "pK 3.86; a(H+) 10^−3.2 = 0.0006310, γ 0.971, so H+ and lactate are 0.000650 mol/kg; lactic acid not split 0.0006310 × " +
+			"0.971 × 0.000650/10^−3.86 = 0.002884. In all 0.003534 mol/kg × 0.9982 × 90.078 = 0.3177 g/L; × 60/0.88 = 21.66 g. " +
 			"A titration to pH 8.2 finds all of it: 0.318 g/L. The activity of H+ by another rule moves both by 0.3 %."},
 		Work: func(w *Working) {
 			bottle := must(water.NewSold(water.LacticAcid, units.Percent.Of(88), units.GramPerMillilitre.Of(1.206)))

@@ -21,7 +21,8 @@ func whatAVolumeWeighs() Problem {
 		Title: "What a volume of CO2 weighs",
 		Ask:   "A volume of CO2 is a litre of gas at 0 °C and 1 atm in a litre of drink. How many grams is it, as a real and as an ideal gas?",
 		Given: []string{"0 °C, 101.325 kPa, 44.009 g/mol"},
-		Source: Source{Read, "IUPAC-NIST Solubility Database, Standard Reference Database 106, CO2 in water, page 62_31: molar volume 22.2605 L/mol, so 44.009/22.2605 = 1.9770 g/L; ideal 44.009/22.41397 = 1.9635. " +
+		Source: Source{Read, "IUPAC-NIST Solubility Database, Standard Reference Database 106, CO2 in water, page 62_31: molar volume 22.2605 L/mol, so " +
+			"44.009/22.2605 = 1.9770 g/L; ideal 44.009/22.41397 = 1.9635. " +
 			"Regulation (EEC) 2676/90 (in force until 2009) has 1.951 g and 0.987 L for the same gas, 1.9767 g/L."},
 		Work: func(w *Working) {
 			one := units.VolumesCO2.Of(1)
@@ -39,10 +40,11 @@ func whatAVolumeWeighs() Problem {
 
 func roomOfAKilogram() Problem {
 	return Problem{
-		Title:  "The room a kilogram of gas takes",
-		Ask:    "How many cubic metres does a kilogram of CO2 fill at 20 °C and 1 atm?",
-		Given:  []string{"1 kg, 20 °C, 101.325 kPa"},
-		Source: Source{ByHand, "1000/44.009 = 22.7226 mol; RT/p = 8.314463 × 293.15/101.325 = 24.0551 L/mol; 546.59 L. Real gas: less 22.7226 × 0.1279 = 2.91 L for the second virial coefficient of −127.9 cm³/mol: 543.7 L, 0.5437 m³."},
+		Title: "The room a kilogram of gas takes",
+		Ask:   "How many cubic metres does a kilogram of CO2 fill at 20 °C and 1 atm?",
+		Given: []string{"1 kg, 20 °C, 101.325 kPa"},
+		Source: Source{ByHand, "1000/44.009 = 22.7226 mol; RT/p = 8.314463 × 293.15/101.325 = 24.0551 L/mol; 546.59 L. Real gas: less 22.7226 × 0.1279 = " +
+			"2.91 L for the second virial coefficient of −127.9 cm³/mol: 543.7 L, 0.5437 m³."},
 		Work: func(w *Working) {
 			d := must(carbonation.GasDensity(units.Celsius.Of(20), units.StandardAtmosphere.Of(1)))
 			w.Step("Second virial coefficient %.1f cm³/mol: the gas is a little denser than an ideal one.", must(dioxide.SecondVirial(units.Celsius.Of(20))))
@@ -54,10 +56,12 @@ func roomOfAKilogram() Problem {
 
 func secondVirialAtRoom() Problem {
 	return Problem{
-		Title:  "How far from ideal?",
-		Ask:    "What are the second virial coefficient of CO2 at 25 °C and its fugacity coefficient at 3 bar and 20 °C?",
-		Given:  []string{"25 °C; 20 °C and 300 kPa absolute"},
-		Source: Source{ByHand, "Form of the tables of Kaye & Laby (as in the reference tables of a chemistry text), 137.6 − 87.7·exp(325.7/T) cm³/mol: at 298.15 K 137.6 − 87.7 × 2.98162 = −123.9. Fugacity coefficient by that form at 20 °C, B −128.8: exp(−128.8 × 0.3/(8.314463 × 293.15)) = 0.98427."},
+		Title: "How far from ideal?",
+		Ask:   "What are the second virial coefficient of CO2 at 25 °C and its fugacity coefficient at 3 bar and 20 °C?",
+		Given: []string{"25 °C; 20 °C and 300 kPa absolute"},
+		Source: Source{ByHand, "Form of the tables of Kaye & Laby (as in the reference tables of a chemistry text), 137.6 − 87.7·exp(325.7/T) cm³/mol: " +
+			"at 298.15 K 137.6 − 87.7 × 2.98162 = −123.9. Fugacity coefficient by that form at 20 °C, B −128.8: exp(−128.8 × 0.3/(8.314463 × " +
+			"293.15)) = 0.98427."},
 		Work: func(w *Working) {
 			b := must(dioxide.SecondVirial(units.Celsius.Of(25)))
 			phi := must(dioxide.FugacityCoefficient(units.Celsius.Of(20), units.Bar.Of(3)))
@@ -71,10 +75,11 @@ func secondVirialAtRoom() Problem {
 
 func henryTable() Problem {
 	return Problem{
-		Title:  "Henry's law for the brewer's cellar",
-		Ask:    "How much CO2 does a kilogram of water take up at a fugacity of 1 atm, at 4 °C and at 20 °C?",
-		Given:  []string{"fresh water, 4 °C and 20 °C"},
-		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), salinity 0, printed in hundredths as 6.649 and 3.916: 0.06649 and 0.03916 mol/(kg·atm)."},
+		Title: "Henry's law for the brewer's cellar",
+		Ask:   "How much CO2 does a kilogram of water take up at a fugacity of 1 atm, at 4 °C and at 20 °C?",
+		Given: []string{"fresh water, 4 °C and 20 °C"},
+		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), salinity 0, printed in " +
+			"hundredths as 6.649 and 3.916: 0.06649 and 0.03916 mol/(kg·atm)."},
 		Work: func(w *Working) {
 			cold := must(dioxide.HenryWeiss(units.Celsius.Of(4), units.Share{}))
 			warm := must(dioxide.HenryWeiss(units.Celsius.Of(20), units.Share{}))
@@ -89,10 +94,11 @@ func henryTable() Problem {
 
 func seaWater() Problem {
 	return Problem{
-		Title:  "Salt drives gas out",
-		Ask:    "How much CO2 does sea water of 35 ‰ take up at 0 °C and at 5 °C, and how much less is that than fresh water?",
-		Given:  []string{"salinity 3.5 %, 0 °C and 5 °C"},
-		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), printed in hundredths as 6.287 and 5.213: 0.06287 and 0.05213 mol/(kg·atm); fresh water at 0 °C 0.07758."},
+		Title: "Salt drives gas out",
+		Ask:   "How much CO2 does sea water of 35 ‰ take up at 0 °C and at 5 °C, and how much less is that than fresh water?",
+		Given: []string{"salinity 3.5 %, 0 °C and 5 °C"},
+		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), printed in hundredths as " +
+			"6.287 and 5.213: 0.06287 and 0.05213 mol/(kg·atm); fresh water at 0 °C 0.07758."},
 		Work: func(w *Working) {
 			salt := units.Percent.Of(3.5)
 			a := must(dioxide.HenryWeiss(units.Celsius.Of(0), salt))
@@ -130,7 +136,8 @@ func bunsenAtTwenty() Problem {
 		Ask:   "How many volumes of CO2 does pure water hold at rest under 1 atm of CO2 at 20 °C and at 5 °C?",
 		Given: []string{"CO2 at 1 atm (beside the water's own vapour), 20 °C and 5 °C"},
 		Source: Source{Read, "Murray & Riley 1971, in IUPAC-NIST Standard Reference Database 106, page 62_54: Bunsen coefficients 0.8652 and 1.4199. " +
-			"Bunsen counts a litre of gas as an ideal one at 0 °C and takes the litre of water at its temperature: the tolerance is 1.2 %, the scatter of measurements and correlations."},
+			"Bunsen counts a litre of gas as an ideal one at 0 °C and takes the litre of water at its temperature: the tolerance is 1.2 %, the scatter of " +
+			"measurements and correlations."},
 		Work: func(w *Working) {
 			pure := carbonation.Liquid{}
 			for _, row := range []struct {
@@ -149,10 +156,11 @@ func bunsenAtTwenty() Problem {
 
 func cylinderGauge() Problem {
 	return Problem{
-		Title:  "What the cylinder's gauge shows",
-		Ask:    "A cylinder with liquid CO2 in it: what is its pressure at the triple point, at 20 °C in the hall, and at the critical point?",
-		Given:  []string{"−56.558 °C, 20 °C, 30.9782 °C", "the hall at 640 m"},
-		Source: Source{Read, "R. Span & W. Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509: triple point 216.592 K and 517.964 kPa, critical point 304.1282 K and 7377.3 kPa."},
+		Title: "What the cylinder's gauge shows",
+		Ask:   "A cylinder with liquid CO2 in it: what is its pressure at the triple point, at 20 °C in the hall, and at the critical point?",
+		Given: []string{"−56.558 °C, 20 °C, 30.9782 °C", "the hall at 640 m"},
+		Source: Source{Read, "R. Span & W. Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509: triple point 216.592 K and 517.964 kPa, critical point 304.1282 " +
+			"K and 7377.3 kPa."},
 		Work: func(w *Working) {
 			triple := must(carbonation.SaturationPressure(units.Celsius.Of(-56.558)))
 			critical := must(carbonation.SaturationPressure(units.Celsius.Of(30.9782)))
@@ -169,10 +177,11 @@ func cylinderGauge() Problem {
 
 func boilingInTheHall() Problem {
 	return Problem{
-		Title:  "Where the kettle boils",
-		Ask:    "At what temperature does water boil at sea level, and in the hall at 640 m?",
-		Given:  []string{"101.325 kPa; 640 m"},
-		Source: Source{Recalled, "IAPWS: water boils at 99.974 °C under 101.325 kPa; 90 °C has 70.182 kPa, so near 100 °C a kelvin is 3.6 kPa: 101.325 − 93.869 = 7.456 kPa, at 3.55 kPa/K 2.1 K lower, 97.87 °C."},
+		Title: "Where the kettle boils",
+		Ask:   "At what temperature does water boil at sea level, and in the hall at 640 m?",
+		Given: []string{"101.325 kPa; 640 m"},
+		Source: Source{Recalled, "IAPWS: water boils at 99.974 °C under 101.325 kPa; 90 °C has 70.182 kPa, so near 100 °C a kelvin is 3.6 kPa: 101.325 " +
+			"− 93.869 = 7.456 kPa, at 3.55 kPa/K 2.1 K lower, 97.87 °C."},
 		Work: func(w *Working) {
 			sea := must(carbonation.BoilingPoint(units.StandardAtmosphere.Of(1)))
 			hall := must(carbonation.BoilingPoint(must(units.AtAltitude(units.Metre.Of(640))).Pressure()))

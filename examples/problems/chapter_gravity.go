@@ -20,10 +20,11 @@ func gravityChapter() Chapter {
 
 func brixInAir() Problem {
 	return Problem{
-		Title:  "A table made by weighing in air",
-		Ask:    "The old table of Brix gives specific gravities 20/20 °C in air. What does it print for 10 and 14 °Bx?",
-		Given:  []string{"10 °Bx and 14 °Bx"},
-		Source: Source{Read, "GNU units 2.22 (A. Mariano, 2022), definitions of units, which carry NBS Circular 440 (Bates et al., 1942), table 114, row by row: 1.04003 and 1.05683. The circular itself was not seen. ICUMSA SPS-4 lies up to 0.00003 higher here."},
+		Title: "A table made by weighing in air",
+		Ask:   "The old table of Brix gives specific gravities 20/20 °C in air. What does it print for 10 and 14 °Bx?",
+		Given: []string{"10 °Bx and 14 °Bx"},
+		Source: Source{Read, "GNU units 2.22 (A. Mariano, 2022), definitions of units, which carry NBS Circular 440 (Bates et al., 1942), table 114, row by " +
+			"row: 1.04003 and 1.05683. The circular itself was not seen. ICUMSA SPS-4 lies up to 0.00003 higher here."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				bx    units.Extract
@@ -40,10 +41,11 @@ func brixInAir() Problem {
 
 func gramsInALitre() Problem {
 	return Problem{
-		Title:  "From a gravity at 15 °C to grams in a litre",
-		Ask:    "An old German table goes by the specific gravity 15/15 °C. How much extract is in a litre at 1.0100 and at 1.0170?",
-		Given:  []string{"specific gravity 15/15 °C 1.0100 and 1.0170"},
-		Source: Source{Read, "German official table of the Kaiserliche Normal-Eichungs-Kommission, as table XIX in König, handbook of food analysis: 2.58 and 4.39 g/100 mL, so 25.8 and 43.9 g/L. Half a digit of each column is 0.11 g/L."},
+		Title: "From a gravity at 15 °C to grams in a litre",
+		Ask:   "An old German table goes by the specific gravity 15/15 °C. How much extract is in a litre at 1.0100 and at 1.0170?",
+		Given: []string{"specific gravity 15/15 °C 1.0100 and 1.0170"},
+		Source: Source{Read, "German official table of the Kaiserliche Normal-Eichungs-Kommission, as table XIX in König, handbook of food analysis: 2.58 " +
+			"and 4.39 g/100 mL, so 25.8 and 43.9 g/L. Half a digit of each column is 0.11 g/L."},
 		Work: func(w *Working) {
 			for _, row := range []struct{ sg, print float64 }{{1.0100, 25.8}, {1.0170, 43.9}} {
 				g := must(gravity.FromReference(row.sg, gravity.At15, gravity.InVacuum))
@@ -61,7 +63,8 @@ func readInAWarmJar() Problem {
 		Title: "The hydrometer in a warm wash",
 		Ask:   "The wash for the village hall is still at 30 °C and the hydrometer, made for 20/20 °C, shows 1.0360. What will it show at 20 °C?",
 		Given: []string{"reading 1.0360 at 30 °C", "no alcohol yet", "glass grows by 25 millionths a kelvin"},
-		Source: Source{ByHand, "From 20 to 30 °C water falls by 998.203 − 995.650 = 2.553 kg/m³ and, by the temperature terms of ICUMSA SPS-4 with 9.7 % of sugar, " +
+		Source: Source{ByHand, "From 20 to 30 °C water falls by 998.203 − 995.650 = 2.553 kg/m³ and, by the temperature terms of ICUMSA SPS-4 with 9.7 " +
+			"% of sugar, " +
 			"another 0.1·(46.27·0.097 + 7.17·0.0094) − 0.01·59.8·0.097 + 0.001·47·0.097 = 0.40: together 2.95. " +
 			"Glass: 1.036 × 0.000025 × 10 = 0.00026 the other way. 2.95/998.2 − 0.00026 = 0.00270. 1.0360 + 0.0027 = 1.0387."},
 		Work: func(w *Working) {
@@ -80,7 +83,8 @@ func belowOne() Problem {
 		Title: "A reading below water",
 		Ask:   "Nothing but 4 g of ethanol in 100 g: what is the gravity, and what apparent extract does a saccharometer show?",
 		Given: []string{"4 % mass of ethanol, no extract, 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public transcription of the table): ethanol 4 % has 0.9910 g/mL, so 0.9910/0.99820 = 0.9928. " +
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public " +
+			"transcription of the table): ethanol 4 % has 0.9910 g/mL, so 0.9910/0.99820 = 0.9928. " +
 			"Near zero a degree Plato is 3.852 kg/m³ (first coefficient of ICUMSA SPS-4): (991.0 − 998.2)/3.852 = −1.87 °P."},
 		Work: func(w *Working) {
 			s := must(gravity.NewSolution(units.Gram.Of(96), units.Mass{}, units.Gram.Of(4)))
@@ -95,10 +99,11 @@ func belowOne() Problem {
 
 func fourRoadsToPlato() Problem {
 	return Problem{
-		Title:  "Rival formulas from gravity to extract",
-		Ask:    "Published formulas turn 1.048 into degrees Plato. How far are they apart?",
-		Given:  []string{"specific gravity 1.048 at 20/20 °C"},
-		Source: Source{ByHand, "Lincoln's quadratic: (463 − 205·1.048)·0.048 = 248.16·0.048 = 11.912 °P. The table that all stand for: NBS Circular 440 table 114 prints 1.04837 in air for 12 °Bx, 1.04418 for 11, so 1.048 + 0.00006 lies at 11 + 0.00388/0.00419 = 11.926 °Bx."},
+		Title: "Rival formulas from gravity to extract",
+		Ask:   "Published formulas turn 1.048 into degrees Plato. How far are they apart?",
+		Given: []string{"specific gravity 1.048 at 20/20 °C"},
+		Source: Source{ByHand, "Lincoln's quadratic: (463 − 205·1.048)·0.048 = 248.16·0.048 = 11.912 °P. The table that all stand for: NBS Circular " +
+			"440 table 114 prints 1.04837 in air for 12 °Bx, 1.04418 for 11, so 1.048 + 0.00006 lies at 11 + 0.00388/0.00419 = 11.926 °Bx."},
 		Work: func(w *Working) {
 			g := must(gravity.FromSG(1.048))
 			for _, m := range gravity.ScaleMethods(g) {
@@ -112,10 +117,11 @@ func fourRoadsToPlato() Problem {
 
 func indexOfSyrup() Problem {
 	return Problem{
-		Title:  "What the refractometer sees",
-		Ask:    "What is the refractive index of syrups of 10, 20 and 50 °Bx, and which scale value belongs to 1.36384?",
-		Given:  []string{"20 °C, 589 nm"},
-		Source: Source{secondHand, "10 °Bx 1.34782, 20 °Bx 1.36384, 50 °Bx 1.42009: check values in a collection of engineering data, which gives them as ICUMSA 1974; the table itself was not seen."},
+		Title: "What the refractometer sees",
+		Ask:   "What is the refractive index of syrups of 10, 20 and 50 °Bx, and which scale value belongs to 1.36384?",
+		Given: []string{"20 °C, 589 nm"},
+		Source: Source{secondHand, "10 °Bx 1.34782, 20 °Bx 1.36384, 50 °Bx 1.42009: check values in a collection of engineering data, which gives them " +
+			"as ICUMSA 1974; the table itself was not seen."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				bx    units.Extract
@@ -132,16 +138,20 @@ func indexOfSyrup() Problem {
 
 func warmRefractometer() Problem {
 	return Problem{
-		Title:  "A refractometer without compensation",
-		Ask:    "An uncompensated refractometer set for 20 °C shows 12.0 °Bx in must of 25 °C, and 15.0 °Bx in must of 15 °C. How much do the two musts really hold?",
-		Given:  []string{"reading 12.0 °Bx at 25 °C", "reading 15.0 °Bx at 15 °C"},
-		Source: Source{Read, "International temperature correction table of 1936 as the CRC Handbook prints it (and M. T. Flanagan's scientific library carries it): +0.32 at 25 °C both for 10 and 15 %; −0.31 at 15 °C for 15 %. OIV-MA-AS2-02 table I: −0.33 at 15 °C for 15 %. 12.0 + 0.32 = 12.32; 15.0 − 0.31 = 14.69 or 15.0 − 0.33 = 14.67."},
+		Title: "A refractometer without compensation",
+		Ask: "An uncompensated refractometer set for 20 °C shows 12.0 °Bx in must of 25 °C, and 15.0 °Bx in must of 15 °C. How much do the two " +
+			"musts really hold?",
+		Given: []string{"reading 12.0 °Bx at 25 °C", "reading 15.0 °Bx at 15 °C"},
+		Source: Source{Read, "International temperature correction table of 1936 as the CRC Handbook prints it (and M. T. Flanagan's scientific library " +
+			"carries it): +0.32 at 25 °C both for 10 and 15 %; −0.31 at 15 °C for 15 %. OIV-MA-AS2-02 table I: −0.33 at 15 °C for 15 %. 12.0 + 0.32 = " +
+			"12.32; 15.0 − 0.31 = 14.69 or 15.0 − 0.33 = 14.67."},
 		Work: func(w *Working) {
 			warm, cold := units.DegreePlato.Of(12), units.DegreePlato.Of(15)
 			a := must(gravity.RefractometerCorrection(warm, units.Celsius.Of(25)))
 			b := must(gravity.RefractometerCorrection(cold, units.Celsius.Of(15)))
 			c := must(rival.RefractometerCorrectionOIV(cold, units.Celsius.Of(15)))
-			w.Step("A warm syrup bends light less, so the reading is too low: the correction is added, and taken off below 20 °C. Between the printed columns it is interpolated.")
+			w.Step("A warm syrup bends light less, so the reading is too low: the correction is added, and taken off below 20 °C. Between the printed columns " +
+				"it is interpolated.")
 			w.Step("At 25 °C add %s; at 15 °C take off %.2f by one table, %.2f by the other.", a.Text(units.DegreePlato, 2),
 				-b.In(units.DegreePlato), -c.In(units.DegreePlato))
 			w.Answer("must of 25 °C", warm.Plus(a).In(units.DegreePlato), 2, "°Bx", 12.32, 0.005)

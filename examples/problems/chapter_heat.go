@@ -44,10 +44,11 @@ func coolingOnTheBusiestDay() Problem {
 
 func heatOfTheReaction() Problem {
 	return Problem{
-		Title:  "The heat of the reaction itself",
-		Ask:    "How much heat does the reaction of glucose to ethanol and CO2 gas set free in water?",
-		Given:  []string{"enthalpies of formation: glucose in water −1262.2, ethanol in water −288.3, CO2 gas −393.51 kJ/mol (recalled from memory)"},
-		Source: Source{ByHand, "2 × (−288.3) + 2 × (−393.51) + 1262.2 = −101.42 kJ/mol; /180.156 g/mol = 563.0 kJ/kg. Between pure substances (solid glucose, liquid ethanol) it would be 2 × (−277.6) + 2 × (−393.5) + 1273.3 = −68.9 kJ/mol, 382 kJ/kg."},
+		Title: "The heat of the reaction itself",
+		Ask:   "How much heat does the reaction of glucose to ethanol and CO2 gas set free in water?",
+		Given: []string{"enthalpies of formation: glucose in water −1262.2, ethanol in water −288.3, CO2 gas −393.51 kJ/mol (recalled from memory)"},
+		Source: Source{ByHand, "2 × (−288.3) + 2 × (−393.51) + 1262.2 = −101.42 kJ/mol; /180.156 g/mol = 563.0 kJ/kg. Between pure substances " +
+			"(solid glucose, liquid ethanol) it would be 2 × (−277.6) + 2 × (−393.5) + 1273.3 = −68.9 kJ/mol, 382 kJ/kg."},
 		Work: func(w *Working) {
 			h := ferment.ThermochemicalHeat()
 			w.Step("The %s heat: %s.", h.Name(), h.Evidence())
@@ -59,10 +60,11 @@ func heatOfTheReaction() Problem {
 
 func gasOfABatch() Problem {
 	return Problem{
-		Title:  "The gas of a batch",
-		Ask:    "4.4 kg of sucrose ferment in a hall at 640 m. How much CO2 is that, and how many litres at 20 °C?",
-		Given:  []string{"4.4 kg of sucrose, yield of a sugar wash", "20 °C, air of 93.87 kPa at 640 m"},
-		Source: Source{ByHand, "Mole for mole with the ethanol: 0.49363 × 44.009/46.069 = 0.47156 g/g, 2.0749 kg = 47.147 mol. RT/p = 8.314463 × 293.15/93.869 = 25.966 L/mol, less 0.128 (second virial): 25.838 × 47.147 = 1218 L."},
+		Title: "The gas of a batch",
+		Ask:   "4.4 kg of sucrose ferment in a hall at 640 m. How much CO2 is that, and how many litres at 20 °C?",
+		Given: []string{"4.4 kg of sucrose, yield of a sugar wash", "20 °C, air of 93.87 kPa at 640 m"},
+		Source: Source{ByHand, "Mole for mole with the ethanol: 0.49363 × 44.009/46.069 = 0.47156 g/g, 2.0749 kg = 47.147 mol. RT/p = 8.314463 × " +
+			"293.15/93.869 = 25.966 L/mol, less 0.128 (second virial): 25.838 × 47.147 = 1218 L."},
 		Work: func(w *Working) {
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
 			made := gravity.SugarWashYield(gravity.Sucrose).CO2()

@@ -28,10 +28,12 @@ func sparkler() (gravity.Solution, carbonation.Liquid) {
 
 func printedBeerChart() Problem {
 	return Problem{
-		Title:  "The chart on the brewery's wall",
-		Ask:    "How many volumes does beer hold at 38 °F under 12 psi, at 36 °F under 9 psi and at 45 °F under 12 psi, and which pressure gives 2.57 volumes at 38 °F?",
-		Given:  []string{"gauge at sea level"},
-		Source: Source{Read, "BrewingTechniques 2 (1994) no. 1, table I, Guideline for degrees of carbonation: 2.57 (38 °F, 12 psi), 2.38 and 2.26 volumes. The printed columns step unevenly; the fit is within 0.04 of all 292 points."},
+		Title: "The chart on the brewery's wall",
+		Ask: "How many volumes does beer hold at 38 °F under 12 psi, at 36 °F under 9 psi and at 45 °F under 12 psi, and which pressure gives 2.57 " +
+			"volumes at 38 °F?",
+		Given: []string{"gauge at sea level"},
+		Source: Source{Read, "BrewingTechniques 2 (1994) no. 1, table I, Guideline for degrees of carbonation: 2.57 (38 °F, 12 psi), 2.38 and 2.26 " +
+			"volumes. The printed columns step unevenly; the fit is within 0.04 of all 292 points."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				t     units.Temperature
@@ -51,10 +53,11 @@ func printedBeerChart() Problem {
 
 func europeanChart() Problem {
 	return Problem{
-		Title:  "The chart in grams",
-		Ask:    "A European chart goes by gauge pressure in bar. What does beer hold at 10 °C under 1.0 bar, and at 5 °C under 0.5 bar?",
-		Given:  []string{"gauge 1.0 bar at 10 °C; 0.5 bar at 5 °C; sea level, 1.013 bar"},
-		Source: Source{Practice, "One-page chart of CO2 in beer in g/L, 0.1 bar steps, seen on a site for sharing documents; neither author nor origin is stated: 4.5 and 4.0 g/L. (The exponential form behind the function is recalled from memory; it reproduces the chart.)"},
+		Title: "The chart in grams",
+		Ask:   "A European chart goes by gauge pressure in bar. What does beer hold at 10 °C under 1.0 bar, and at 5 °C under 0.5 bar?",
+		Given: []string{"gauge 1.0 bar at 10 °C; 0.5 bar at 5 °C; sea level, 1.013 bar"},
+		Source: Source{Practice, "One-page chart of CO2 in beer in g/L, 0.1 bar steps, seen on a site for sharing documents; neither author nor origin is " +
+			"stated: 4.5 and 4.0 g/L. (The exponential form behind the function is recalled from memory; it reproduces the chart.)"},
 		Work: func(w *Working) {
 			a := must(dioxide.EuropeanBeerContent(units.Celsius.Of(10), units.Bar.Of(2.013)))
 			b := must(dioxide.EuropeanBeerContent(units.Celsius.Of(5), units.Bar.Of(1.513)))
@@ -90,10 +93,12 @@ func lagerAndChampagne() Problem {
 
 func sparklingWine() Problem {
 	return Problem{
-		Title:  "Sparkling wine before the law",
-		Ask:    "A sparkling wine of 12 % vol with 20 g/L of sugar shows 3.0 bar absolute at 20 °C. How much CO2 is that by the method of analysis that EU law had from 1990 to 2009?",
-		Given:  []string{"3.0 bar absolute at 20 °C", "12 % vol, 20 g/L sugar"},
-		Source: Source{ByHand, "Formula read in Regulation (EEC) 2676/90 (in force until 2009): 0.00001951 × 300,000 × (0.86 − 0.01 × 12) × (1 − 0.00144 × 20) = 5.853 × 0.74 × 0.9712 = 4.2065 g/L."},
+		Title: "Sparkling wine before the law",
+		Ask: "A sparkling wine of 12 % vol with 20 g/L of sugar shows 3.0 bar absolute at 20 °C. How much CO2 is that by the method of analysis that EU " +
+			"law had from 1990 to 2009?",
+		Given: []string{"3.0 bar absolute at 20 °C", "12 % vol, 20 g/L sugar"},
+		Source: Source{ByHand, "Formula read in Regulation (EEC) 2676/90 (in force until 2009): 0.00001951 × 300,000 × (0.86 − 0.01 × 12) × (1 − " +
+			"0.00144 × 20) = 5.853 × 0.74 × 0.9712 = 4.2065 g/L."},
 		Work: func(w *Working) {
 			c := must(dioxide.WineContent(units.Bar.Of(3), units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
 			w.Step("%s, %s.", c.Text(units.GramCO2PerLitre, 4), carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
@@ -109,8 +114,10 @@ func regulatorForTheKeg() Problem {
 		Title: "What to set on the regulator",
 		Ask:   "The sparkler of 4.6 % vol shall hold 5.7 g/L of CO2 at 4 °C. Which pressure does it need, and what does the gauge show in the hall at 640 m?",
 		Given: []string{"4.6 % vol, dry", "5.7 g/L, 4 °C", "640 m"},
-		Source: Source{ByHand, "Weiss 1974 table III, 4 °C: 0.06649 mol/(kg·atm) × 44.009 = 2.926 g/(kg·atm). A litre of the drink holds 955.3 g of water: 2.795 g/(L·atm). 5.7/2.795 = 2.039 atm of fugacity; " +
-			"coefficient 0.987 (B −145.4 cm³/mol): 2.066 atm = 209.3 kPa; vapours 0.8 + 0.1, and 0.3 for the pressure on the liquid: 210.5 kPa. Less 93.87 kPa of air: 116.7 kPa = 16.9 psi."},
+		Source: Source{ByHand, "Weiss 1974 table III, 4 °C: 0.06649 mol/(kg·atm) × 44.009 = 2.926 g/(kg·atm). A litre of the drink holds 955.3 g of " +
+			"water: 2.795 g/(L·atm). 5.7/2.795 = 2.039 atm of fugacity; " +
+			"coefficient 0.987 (B −145.4 cm³/mol): 2.066 atm = 209.3 kPa; vapours 0.8 + 0.1, and 0.3 for the pressure on the liquid: 210.5 kPa. Less 93.87 " +
+			"kPa of air: 116.7 kPa = 16.9 psi."},
 		Work: func(w *Working) {
 			_, drink := sparkler()
 			c := units.GramCO2PerLitre.Of(5.7)
@@ -131,7 +138,8 @@ func howColdMustItBe() Problem {
 		Title: "How cold must the keg be?",
 		Ask:   "A regulator is fixed at 1.0 bar (gauge) at sea level. At which temperature does water hold 5.0 g/L under it?",
 		Given: []string{"pure water, 5.0 g/L", "2.01325 bar absolute"},
-		Source: Source{ByHand, "2.01325 bar less 0.009 of vapour is 1.978 atm; coefficient 0.988: 1.954 atm. A litre (1 kg) of water then needs 5.0/44.009/1.954 = 0.05814 mol/(kg·atm). " +
+		Source: Source{ByHand, "2.01325 bar less 0.009 of vapour is 1.978 atm; coefficient 0.988: 1.954 atm. A litre (1 kg) of water then needs " +
+			"5.0/44.009/1.954 = 0.05814 mol/(kg·atm). " +
 			"Weiss 1974 table III: 6 °C 0.06177, 8 °C 0.05752; straight between them 7.7 °C."},
 		Work: func(w *Working) {
 			p := must(units.Atmosphere{}.Absolute(units.BarGauge.Of(1)))
@@ -146,10 +154,11 @@ func howColdMustItBe() Problem {
 
 func blendOfGases() Problem {
 	return Problem{
-		Title:  "A long line on mixed gas",
-		Ask:    "A dry drink of 4.6 % vol needs 2.10 bar absolute under pure CO2 at 4 °C. Which pressure of a blend of 60 % CO2 and 40 % nitrogen keeps its gas?",
-		Given:  []string{"4.6 % vol, dry, 5.7 g/L of CO2 at 4 °C", "60 % CO2 by volume"},
-		Source: Source{ByHand, "Dalton: under pure CO2 the drink takes 210.5 kPa (from the table of Weiss 1974), of which 0.9 are vapours. The CO2 must press with 210.5 − 0.9 = 209.6 kPa, so the dry blend with 209.6/0.60 = 349.3 kPa and 0.9 kPa of vapours: 350.2 kPa."},
+		Title: "A long line on mixed gas",
+		Ask:   "A dry drink of 4.6 % vol needs 2.10 bar absolute under pure CO2 at 4 °C. Which pressure of a blend of 60 % CO2 and 40 % nitrogen keeps its gas?",
+		Given: []string{"4.6 % vol, dry, 5.7 g/L of CO2 at 4 °C", "60 % CO2 by volume"},
+		Source: Source{ByHand, "Dalton: under pure CO2 the drink takes 210.5 kPa (from the table of Weiss 1974), of which 0.9 are vapours. The CO2 must " +
+			"press with 210.5 − 0.9 = 209.6 kPa, so the dry blend with 209.6/0.60 = 349.3 kPa and 0.9 kPa of vapours: 350.2 kPa."},
 		Work: func(w *Working) {
 			_, drink := sparkler()
 			c := units.GramCO2PerLitre.Of(5.7)
@@ -188,7 +197,8 @@ func kegInTheCold() Problem {
 		Title: "How long until it sparkles?",
 		Ask:   "A keg held 1.5 g/L; two days later 3.0 g/L; at rest it would hold 6.0. How fast is it, and when does it reach 5.5 g/L?",
 		Given: []string{"1.5 g/L at the start, 3.0 after 48 h", "6.0 g/L at rest"},
-		Source: Source{ByHand, "First order: k = ln((6 − 1.5)/(6 − 3))/48 h = 0.405465/48 = 0.0084472 1/h, 0.84472 % an hour. From 1.5 to 5.5: ln(4.5/0.5)/k = 2.197225/0.0084472 = 260.1 h. " +
+		Source: Source{ByHand, "First order: k = ln((6 − 1.5)/(6 − 3))/48 h = 0.405465/48 = 0.0084472 1/h, 0.84472 % an hour. From 1.5 to 5.5: " +
+			"ln(4.5/0.5)/k = 2.197225/0.0084472 = 260.1 h. " +
 			"A straight line would have promised it after 128 h."},
 		Work: func(w *Working) {
 			start, then, rest := units.GramCO2PerLitre.Of(1.5), units.GramCO2PerLitre.Of(3), units.GramCO2PerLitre.Of(6)

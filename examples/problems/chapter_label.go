@@ -74,10 +74,11 @@ func americanDrink() Problem {
 
 func energyOfWine() Problem {
 	return Problem{
-		Title:  "Energy in two units that are not one",
-		Ask:    "What is the energy of 100 mL of a dry drink at 12 % vol by the factors of EU law, in kJ and in kcal?",
-		Given:  []string{"12 % vol, no extract"},
-		Source: Source{ByHand, "Factors read in Regulation (EU) No 1169/2011 annex XIV, ethanol 29 kJ/g and 7 kcal/g: 12 mL × 0.78924 g/mL = 9.4709 g; × 29 = 274.7 kJ; × 7 = 66.3 kcal. Converting the kJ with 4.184 would give 65.6."},
+		Title: "Energy in two units that are not one",
+		Ask:   "What is the energy of 100 mL of a dry drink at 12 % vol by the factors of EU law, in kJ and in kcal?",
+		Given: []string{"12 % vol, no extract"},
+		Source: Source{ByHand, "Factors read in Regulation (EU) No 1169/2011 annex XIV, ethanol 29 kJ/g and 7 kcal/g: 12 mL × 0.78924 g/mL = 9.4709 g; × " +
+			"29 = 274.7 kJ; × 7 = 66.3 kcal. Converting the kJ with 4.184 would give 65.6."},
 		Work: func(w *Working) {
 			drink := must(finish.Flavouring{Strength: units.PercentVolume.Of(12)}.Liquid(units.Litre.Of(1)))
 			e := drink.EnergyEU()
@@ -94,7 +95,8 @@ func caloriesOfABeer() Problem {
 		Title: "Calories of a beer, American style",
 		Ask:   "A beer has 4.22 % mass of ethanol and 5.78 % of real extract. How many kilocalories are in 12 US fl oz?",
 		Given: []string{"100 g: 4.22 g ethanol, 5.78 g extract", "ash 0.1 % (customary, recalled from memory)"},
-		Source: Source{ByHand, "Formula read in The Oxford Companion to Beer (2012), entry calories, after ASBC: 6.9 × 4.22 + 4.0 × (5.78 − 0.1) = 29.118 + 22.720 = 51.838 kcal in 100 g; " +
+		Source: Source{ByHand, "Formula read in The Oxford Companion to Beer (2012), entry calories, after ASBC: 6.9 × 4.22 + 4.0 × (5.78 − 0.1) = " +
+			"29.118 + 22.720 = 51.838 kcal in 100 g; " +
 			"× 1.0149 (its gravity) = 52.61 in 100 mL; × 3.55 = 186.8."},
 		Work: func(w *Working) {
 			beer := must(gravity.NewSolution(units.Gram.Of(90), units.Gram.Of(5.78), units.Gram.Of(4.22)))
@@ -110,12 +112,15 @@ func caloriesOfABeer() Problem {
 
 func mayTheLabelSaySo() Problem {
 	return Problem{
-		Title:  "May the label say so?",
-		Ask:    "How far may the strength be from the label, before the error of the analysis, of a seltzer of 4.6 % vol, a beer of 5.0, a beer of 7.0 and a cider of 6.5, by EU law?",
-		Given:  []string{"labels 4.6, 5.0, 7.0 and 6.5 % vol"},
-		Source: Source{Read, "Regulation (EU) No 1169/2011 annex XII: 0.3 for all other drinks; 0.5 for beer up to 5.5 % vol; 1.0 for beer above it, cider, perry and mead. The error of the analysis comes on top of them. Check the law in force."},
+		Title: "May the label say so?",
+		Ask: "How far may the strength be from the label, before the error of the analysis, of a seltzer of 4.6 % vol, a beer of 5.0, a beer of 7.0 and " +
+			"a cider of 6.5, by EU law?",
+		Given: []string{"labels 4.6, 5.0, 7.0 and 6.5 % vol"},
+		Source: Source{Read, "Regulation (EU) No 1169/2011 annex XII: 0.3 for all other drinks; 0.5 for beer up to 5.5 % vol; 1.0 for beer above it, cider, " +
+			"perry and mead. The error of the analysis comes on top of them. Check the law in force."},
 		Work: func(w *Working) {
-			w.Step("Which drink it is decides: the tolerance is for the kind, and for beer it depends on the strength. What the method of analysis is sure of is added to it.")
+			w.Step("Which drink it is decides: the tolerance is for the kind, and for beer it depends on the strength. What the method of analysis is sure of " +
+				"is added to it.")
 			w.Step("A drink of 4.56 %% vol is labelled %s.", gravity.LabelStrength(units.PercentVolume.Of(4.56)).Text(units.PercentVolume, 1))
 			for _, row := range []struct {
 				name  string

@@ -40,10 +40,11 @@ func nitrogenInPhosphate() Problem {
 
 func limitsInLaw() Problem {
 	return Problem{
-		Title:  "Small print in pounds",
-		Ask:    "What do the US limits for thiamine (0.005 lb/1000 gal), citric acid (5.8) and ammonium phosphate in distilling material (10) come to?",
-		Given:  []string{"limits in lb/1000 US gal"},
-		Source: Source{Read, "27 CFR 24.246 (2015 edition) prints 0.6 mg/L (0.0006 g/L) and 0.7 g/L; 27 CFR 24.247 prints 1.2 g/L. T.D. TTB-185 amended the sections in 2022: check the law in force."},
+		Title: "Small print in pounds",
+		Ask:   "What do the US limits for thiamine (0.005 lb/1000 gal), citric acid (5.8) and ammonium phosphate in distilling material (10) come to?",
+		Given: []string{"limits in lb/1000 US gal"},
+		Source: Source{Read, "27 CFR 24.246 (2015 edition) prints 0.6 mg/L (0.0006 g/L) and 0.7 g/L; 27 CFR 24.247 prints 1.2 g/L. T.D. TTB-185 amended the " +
+			"sections in 2022: check the law in force."},
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				s             law.Substance
@@ -120,7 +121,8 @@ func feedInThree() Problem {
 		Title: "Fed in three stages",
 		Ask:   "60 L want 66.6 mg/L of nitrogen, from diammonium phosphate, weighed to 0.1 g in three additions. What is weighed?",
 		Given: []string{"60 L, 66.6 mg/L", "diammonium phosphate, US limit 0.9586 g/L", "three additions, scale to 0.1 g"},
-		Source: Source{ByHand, "60 × 66.6 = 3996 mg of N / 0.21214 = 18.837 g, 0.314 g/L, below the limit. Down to 18.8 g in 188 steps: 63 + 63 + 62, so 6.3, 6.3 and 6.2 g, " +
+		Source: Source{ByHand, "60 × 66.6 = 3996 mg of N / 0.21214 = 18.837 g, 0.314 g/L, below the limit. Down to 18.8 g in 188 steps: 63 + 63 + 62, so " +
+			"6.3, 6.3 and 6.2 g, " +
 			"the last when a third of the sugar is used (common practice)."},
 		Work: func(w *Working) {
 			feed := must(nutrient.FeedInOrder(units.MilligramPerLitre.Of(66.6), units.Litre.Of(60), law.US, nutrient.DiammoniumPhosphate()))
@@ -160,9 +162,11 @@ func zincByTheGrain() Problem {
 func cheapestFeed() Problem {
 	return Problem{
 		Title: "The cheapest feed that the law allows",
-		Ask:   "60 L want 150 mg/L of nitrogen. At hand are diammonium phosphate at 12 a kilogram, monoammonium phosphate at 5 and autolysed yeast at 30. What is cheapest within the US limits for wine?",
+		Ask: "60 L want 150 mg/L of nitrogen. At hand are diammonium phosphate at 12 a kilogram, monoammonium phosphate at 5 and autolysed yeast at 30. " +
+			"What is cheapest within the US limits for wine?",
 		Given: []string{"60 L, 150 mg/L of nitrogen", "prices 12, 5 and 30 a kilogram", "ammonium phosphates together at most 8 lb/1000 US gal"},
-		Source: Source{ByHand, "Nitrogen costs 12/0.212137 = 56.6 a kilogram from DAP, 5/0.121774 = 41.1 from MAP, 30/0.04 = 750 from yeast. MAP alone would be 1.2318 g/L, above the limit of 0.958611. With x of DAP in it: 0.212137·x + 0.121774·(0.958611 − x) = 0.150, " +
+		Source: Source{ByHand, "Nitrogen costs 12/0.212137 = 56.6 a kilogram from DAP, 5/0.121774 = 41.1 from MAP, 30/0.04 = 750 from yeast. MAP alone " +
+			"would be 1.2318 g/L, above the limit of 0.958611. With x of DAP in it: 0.212137·x + 0.121774·(0.958611 − x) = 0.150, " +
 			"x = 0.368138 g/L: 22.09 g of DAP and 35.43 g of MAP in 60 L, 0.2651 + 0.1771 = 0.442. DAP alone: 0.150/0.212137 × 60 = 42.43 g, 0.509."},
 		Work: func(w *Working) {
 			price := func(of nutrient.Source, perKilogram int64) nutrient.Offer {

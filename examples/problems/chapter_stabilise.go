@@ -21,10 +21,11 @@ func stabiliseChapter() Chapter {
 
 func molecularSulfite() Problem {
 	return Problem{
-		Title:  "Molecular SO2 by the cellar's rule",
-		Ask:    "How much of the free SO2 is molecular at pH 3.5, and how much free SO2 gives 0.8 mg/L of it?",
-		Given:  []string{"pH 3.5, pK 1.81", "0.8 mg/L molecular"},
-		Source: Source{ByHand, "1/(1 + 10^(3.5 − 1.81)) = 1/49.978 = 2.0009 %; 0.8/0.020009 = 39.98 mg/L. (pK 1.81 at 20 °C in water: common practice, no source.)"},
+		Title: "Molecular SO2 by the cellar's rule",
+		Ask:   "How much of the free SO2 is molecular at pH 3.5, and how much free SO2 gives 0.8 mg/L of it?",
+		Given: []string{"pH 3.5, pK 1.81", "0.8 mg/L molecular"},
+		Source: Source{ByHand, "1/(1 + 10^(3.5 − 1.81)) = 1/49.978 = 2.0009 %; 0.8/0.020009 = 39.98 mg/L. (pK 1.81 at 20 °C in water: common practice, " +
+			"no source.)"},
 		Work: func(w *Working) {
 			share := must(finish.MolecularSharePractice(3.5))
 			free := must(finish.FreeSulfite(units.MilligramPerLitre.Of(0.8), share))
@@ -38,10 +39,11 @@ func molecularSulfite() Problem {
 
 func sulfiteInWine() Problem {
 	return Problem{
-		Title:  "Molecular SO2 by the table of the OIV",
-		Ask:    "A wine of 10 % vol has pH 3.2. How much of its free SO2 is molecular at 20 °C, and what is the constant at 7.5 % vol and 25 °C?",
-		Given:  []string{"10 % vol, pH 3.2, 20 °C; 7.5 % vol, 25 °C"},
-		Source: Source{Read, "OIV-MA-AS323-04C, Sulfur dioxide (molecular method), table 1: pKT 1.997 at 10 % vol and 20 °C, 2.098 at 5 and 2.198 at 10 % vol and 25 °C. 1/(1 + 10^(3.2 − 1.997)) = 5.897 %; half way 2.148."},
+		Title: "Molecular SO2 by the table of the OIV",
+		Ask:   "A wine of 10 % vol has pH 3.2. How much of its free SO2 is molecular at 20 °C, and what is the constant at 7.5 % vol and 25 °C?",
+		Given: []string{"10 % vol, pH 3.2, 20 °C; 7.5 % vol, 25 °C"},
+		Source: Source{Read, "OIV-MA-AS323-04C, Sulfur dioxide (molecular method), table 1: pKT 1.997 at 10 % vol and 20 °C, 2.098 at 5 and 2.198 at 10 % " +
+			"vol and 25 °C. 1/(1 + 10^(3.2 − 1.997)) = 5.897 %; half way 2.148."},
 		Work: func(w *Working) {
 			share := must(finish.MolecularShareOIV(3.2, units.PercentVolume.Of(10), units.Celsius.Of(20)))
 			pk := must(finish.SulfurDioxidePK(units.PercentVolume.Of(7.5), units.Celsius.Of(25)))
@@ -71,10 +73,12 @@ func metabisulfiteForABatch() Problem {
 
 func sorbateForWine() Problem {
 	return Problem{
-		Title:  "Sorbate by strength",
-		Ask:    "How much potassium sorbate keeps a wine of 12 % vol, and one of 10.5 % vol, from fermenting again, and what does the table say of a drink of 4.6 % vol?",
-		Given:  []string{"12 % vol and 10.5 % vol, pH 3.3"},
-		Source: Source{Practice, "A table that home winemakers pass on (How to add potassium sorbate, a home-wine article; no measurement behind it was found): 200, 170, 130, 100 and 70 mg/L at 10, 11, 12, 13 and 14 % vol below pH 3.5; half way between 10 and 11 it is 185."},
+		Title: "Sorbate by strength",
+		Ask: "How much potassium sorbate keeps a wine of 12 % vol, and one of 10.5 % vol, from fermenting again, and what does the table say of a drink " +
+			"of 4.6 % vol?",
+		Given: []string{"12 % vol and 10.5 % vol, pH 3.3"},
+		Source: Source{Practice, "A table that home winemakers pass on (How to add potassium sorbate, a home-wine article; no measurement behind it was " +
+			"found): 200, 170, 130, 100 and 70 mg/L at 10, 11, 12, 13 and 14 % vol below pH 3.5; half way between 10 and 11 it is 185."},
 		Work: func(w *Working) {
 			a := must(finish.SorbateByStrength(units.PercentVolume.Of(12), 3.3))
 			b := must(finish.SorbateByStrength(units.PercentVolume.Of(10.5), 3.3))
@@ -129,10 +133,11 @@ func sweetWithoutSugar() Problem {
 
 func sugarThatWakes() Problem {
 	return Problem{
-		Title:  "Sugar in the bottle that could referment",
-		Ask:    "A dry drink of 4.6 % vol is sweetened to 20 g/L of sucrose. How much CO2 would that make if yeast started again?",
-		Given:  []string{"20 g/L of sucrose in the sweetened drink"},
-		Source: Source{ByHand, "20 × 0.51428 = 10.29 g/L, 5.2 volumes on top of what the bottle holds: a warning takes all of it as gas and ethanol. (By the yield of a sugar wash, with yeast that grows, 20 × 0.47156 = 9.4.)"},
+		Title: "Sugar in the bottle that could referment",
+		Ask:   "A dry drink of 4.6 % vol is sweetened to 20 g/L of sucrose. How much CO2 would that make if yeast started again?",
+		Given: []string{"20 g/L of sucrose in the sweetened drink"},
+		Source: Source{ByHand, "20 × 0.51428 = 10.29 g/L, 5.2 volumes on top of what the bottle holds: a warning takes all of it as gas and ethanol. (By " +
+			"the yield of a sugar wash, with yeast that grows, 20 × 0.47156 = 9.4.)"},
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			batch := must(s.Times(60))

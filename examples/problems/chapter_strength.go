@@ -20,7 +20,8 @@ func massToVolume() Problem {
 		Title: "From % mass to % vol",
 		Ask:   "A distillate without extract has 4.00 % mass of ethanol. What is it by volume at 20 °C?",
 		Given: []string{"strength 4.00 % mass"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public transcription of the table): 4 % mass of ethanol has 0.9910 g/mL and 0.860 mol/L; " +
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed., Concentrative properties of aqueous solutions (read in a public " +
+			"transcription of the table): 4 % mass of ethanol has 0.9910 g/mL and 0.860 mol/L; " +
 			"0.860 mol/L × 46.069 g/mol / 789.24 g/L = 5.020 % vol."},
 		Work: func(w *Working) {
 			p := units.PercentMass.Of(4)
@@ -40,7 +41,8 @@ func volumeToMassOnAScale() Problem {
 		Title: "A litre at 12 % vol",
 		Ask:   "How many grams of ethanol are in a litre of 12 % vol, and what share of its mass is that if there is no extract?",
 		Given: []string{"12 % vol at 20 °C, no extract"},
-		Source: Source{Read, "OIML R 22 (1973), table I: ethanol weighs 789.24 kg/m³ at 20 °C; 0.120 L × 789.24 = 94.71 g (this holds only the way through the mass and back). United States Pharmacopeia 29, Alcoholometric table: " +
+		Source: Source{Read, "OIML R 22 (1973), table I: ethanol weighs 789.24 kg/m³ at 20 °C; 0.120 L × 789.24 = 94.71 g (this holds only the way " +
+			"through the mass and back). United States Pharmacopeia 29, Alcoholometric table: " +
 			"12 % vol is 9.68 % mass at 60 °F, from other measurements."},
 		Work: func(w *Working) {
 			v := units.PercentVolume.Of(12)
@@ -62,10 +64,11 @@ func volumeToMassOnAScale() Problem {
 
 func apothecaryTable() Problem {
 	return Problem{
-		Title:  "The apothecary's table, in air at 60 °F",
-		Ask:    "A pharmacopoeia prints specific gravities 60/60 °F in air. What does it have for 5 and 10 % mass of ethanol?",
-		Given:  []string{"strengths 5 and 10 % mass"},
-		Source: Source{Read, "United States Pharmacopeia 29, Alcoholometric table, after Bulletin of the Bureau of Standards 9 (1913) 424: 0.9912 and 0.9839 at 15.56 °C. (That this column is at 15.56 °C was found by computing it.)"},
+		Title: "The apothecary's table, in air at 60 °F",
+		Ask:   "A pharmacopoeia prints specific gravities 60/60 °F in air. What does it have for 5 and 10 % mass of ethanol?",
+		Given: []string{"strengths 5 and 10 % mass"},
+		Source: Source{Read, "United States Pharmacopeia 29, Alcoholometric table, after Bulletin of the Bureau of Standards 9 (1913) 424: 0.9912 and " +
+			"0.9839 at 15.56 °C. (That this column is at 15.56 °C was found by computing it.)"},
 		Work: func(w *Working) {
 			five := must(gravity.NewSolution(units.Gram.Of(95), units.Mass{}, units.Gram.Of(5)))
 			ten := must(gravity.NewSolution(units.Gram.Of(90), units.Mass{}, units.Gram.Of(10)))
@@ -80,10 +83,12 @@ func apothecaryTable() Problem {
 
 func proofGallons() Problem {
 	return Problem{
-		Title:  "Proof gallons in a pound",
-		Ask:    "US gauging tables count spirit in proof gallons: wine gallons at 60 °F times proof over 100. How many are in a pound of pure ethanol, weighed in air?",
-		Given:  []string{"200 proof, 60 °F (15.56 °C)"},
-		Source: Source{Read, "27 CFR 30.64, Table 4: 200 proof, 0.30258 proof gallons a pound; 27 CFR 30.41: water, 0.120074 gallons a pound at 60 °F. The tables rest on data of 1913 and the litre of that time: 0.013 % and 0.004 % are allowed for it."},
+		Title: "Proof gallons in a pound",
+		Ask: "US gauging tables count spirit in proof gallons: wine gallons at 60 °F times proof over 100. How many are in a pound of pure ethanol, " +
+			"weighed in air?",
+		Given: []string{"200 proof, 60 °F (15.56 °C)"},
+		Source: Source{Read, "27 CFR 30.64, Table 4: 200 proof, 0.30258 proof gallons a pound; 27 CFR 30.41: water, 0.120074 gallons a pound at 60 °F. The " +
+			"tables rest on data of 1913 and the litre of that time: 0.013 % and 0.004 % are allowed for it."},
 		Work: func(w *Working) {
 			sixty := must(units.Parse[units.Temperature]("60 °F"))
 			ethanol := must(gravity.DensityInAir(must(gravity.EthanolDensity(units.PercentMass.Of(100), sixty))))
@@ -101,8 +106,10 @@ func beerWithExtract() Problem {
 		Title: "A beer is neither syrup nor spirit",
 		Ask:   "A beer has 4.22 % mass of ethanol and 5.78 % mass of extract. What is its gravity, and what is its strength by volume?",
 		Given: []string{"100 g: 4.22 g ethanol, 5.78 g extract, 90.00 g water"},
-		Source: Source{ByHand, "Tabarié: each solute brought to the volume of the beer. 90.00 g water and 4.22 g ethanol: 4.479 % mass, 0.99020 g/mL by OIML R 22 (CRC 4 %: 0.9910, 6 %: 0.9878, so 0.9902). " +
-			"The beer's volume is 100/d. With d near 1.0130 it is 98.72 mL: ethanol 4.275 g/100 mL = 4.316 % mass in water, 0.99050; extract 5.855 g/100 mL = 5.743 % mass, 1.02070. " +
+		Source: Source{ByHand, "Tabarié: each solute brought to the volume of the beer. 90.00 g water and 4.22 g ethanol: 4.479 % mass, 0.99020 g/mL by " +
+			"OIML R 22 (CRC 4 %: 0.9910, 6 %: 0.9878, so 0.9902). " +
+			"The beer's volume is 100/d. With d near 1.0130 it is 98.72 mL: ethanol 4.275 g/100 mL = 4.316 % mass in water, 0.99050; extract 5.855 g/100 mL = " +
+			"5.743 % mass, 1.02070. " +
 			"0.99050 + 1.02070 − 0.99820 = 1.01300 g/mL; over 0.99820 is 1.0148. Strength: 4.22 × 1.01300/0.78924 = 5.416 % vol."},
 		Work: func(w *Working) {
 			beer := must(gravity.NewSolution(units.Gram.Of(90), units.Gram.Of(5.78), units.Gram.Of(4.22)))

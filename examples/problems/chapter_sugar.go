@@ -24,8 +24,11 @@ func sugarForTheHall() Problem {
 		Title: "Sugar for 60 L at 4.6 % vol",
 		Ask:   "How much white sugar do 60 L of 4.6 % vol take, fermented dry, and where do the hydrometer's readings start and end?",
 		Given: []string{"60 L of finished drink at 20 °C", "4.6 % vol", "white sugar, 99.94 % dry"},
-		Source: Source{ByHand, "Ethanol 60 × 4.6 × 7.89239 = 2178.3 g. French order of 3 May 1996: 16.83 g of hexose for 1 % vol, which is 0.46895 g/g, and 0.49363 g from a gram of sucrose: 2178.3/0.49363 = 4412.8 g, /0.9994 = 4415 g, 4.415 kg. " +
-			"CO2 and yeast go, about 2.3 kg; the liquid weighs about 59.5 kg, so the start is 4.413 kg of sugar in 61.8 kg, 7.14 °P, 1.0283 (NBS C440: 7 °Bx 1.02773, 8 °Bx 1.03180 in air). The gravity of the finish is about that of 3.66 % mass of ethanol, 0.9933, and 0.17 kg of glycerol, 0.0007: 0.9940."},
+		Source: Source{ByHand, "Ethanol 60 × 4.6 × 7.89239 = 2178.3 g. French order of 3 May 1996: 16.83 g of hexose for 1 % vol, which is 0.46895 g/g, " +
+			"and 0.49363 g from a gram of sucrose: 2178.3/0.49363 = 4412.8 g, /0.9994 = 4415 g, 4.415 kg. " +
+			"CO2 and yeast go, about 2.3 kg; the liquid weighs about 59.5 kg, so the start is 4.413 kg of sugar in 61.8 kg, 7.14 °P, 1.0283 (NBS C440: 7 °Bx " +
+			"1.02773, 8 °Bx 1.03180 in air). The gravity of the finish is about that of 3.66 % mass of ethanol, 0.9933, and 0.17 kg of glycerol, 0.0007: " +
+			"0.9940."},
 		Work: func(w *Working) {
 			b := must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
 			w.Step("%s of sugar in %s of water.", b.Fermentable.Text(units.Kilogram, 3), b.Water.Text(units.Kilogram, 2))
@@ -61,7 +64,8 @@ func honeyForMead() Problem {
 		Title: "A kilogram of honey",
 		Ask:   "What is in a kilogram of honey of average composition, how much of its solids ferments, and how much ethanol could it give at the most?",
 		Given: []string{"1 kg of honey"},
-		Source: Source{Read, "White et al., USDA Technical Bulletin 1261 (1962), mean of 490 samples: water 17.2, fructose 38.2, glucose 31.3, sucrose 1.3, maltose and the like 7.3 %. " +
+		Source: Source{Read, "White et al., USDA Technical Bulletin 1261 (1962), mean of 490 samples: water 17.2, fructose 38.2, glucose 31.3, sucrose 1.3, " +
+			"maltose and the like 7.3 %. " +
 			"A kilogram: 172 g of water, 781 g of sugars. Ethanol at the most: 695 × 0.51144 + 86 × 0.53835 = 401.7 g."},
 		Work: func(w *Working) {
 			f := sugar.Honey()
@@ -79,10 +83,11 @@ func honeyForMead() Problem {
 
 func grainToSpirit() Problem {
 	return Problem{
-		Title:  "Balling's table of raw materials",
-		Ask:    "100 parts of wheat give at the most 70 of extract, rye 65, rice 74. How much ethanol is that, and how much do 100 parts of grape sugar give?",
-		Given:  []string{"extract 70, 65, 74; sugar 100"},
-		Source: Source{Read, "C. J. N. Balling, Die Gährungschemie (1854/1865) p. 370: 33.87, 31.45, 35.80 and, for sugar, 51.11 parts by weight. (His atomic weights were rounder: 0.05 is allowed for the sugar.)"},
+		Title: "Balling's table of raw materials",
+		Ask:   "100 parts of wheat give at the most 70 of extract, rye 65, rice 74. How much ethanol is that, and how much do 100 parts of grape sugar give?",
+		Given: []string{"extract 70, 65, 74; sugar 100"},
+		Source: Source{Read, "C. J. N. Balling, Die Gährungschemie (1854/1865) p. 370: 33.87, 31.45, 35.80 and, for sugar, 51.11 parts by weight. (His " +
+			"atomic weights were rounder: 0.05 is allowed for the sugar.)"},
 		Work: func(w *Working) {
 			malt := gravity.BallingYield().Ethanol()
 			w.Step("Of 100 parts of wort extract %.3f become ethanol; the rest is gas and yeast.", 100*malt)
@@ -100,8 +105,10 @@ func juiceToCider() Problem {
 		Title: "What a juice becomes",
 		Ask:   "Apple juice of 12 °Bx, of whose solids 90 % ferment, is fermented without any water. What strength does the cider have?",
 		Given: []string{"20 kg of juice, 12 °Bx, 90 % fermentable"},
-		Source: Source{ByHand, "20 kg hold 2.160 kg of sugar: × 0.46895 = 1012.9 g of ethanol. CO2 goes with it, mole for mole: × 44.009/46.069 = 967.6 g; 3.64 % = 78.6 g stay as glycerol and acids, the rest, 100.9 g, is yeast. " +
-			"18.932 kg are left: 5.350 % mass. Gravity: ethanol 0.9906 (CRC), 1.27 % of solids + 0.0049, 0.42 % of glycerol + 0.0010: 0.9965. 5.350 × 0.9965 × 0.9982/0.78924 = 6.743 % vol."},
+		Source: Source{ByHand, "20 kg hold 2.160 kg of sugar: × 0.46895 = 1012.9 g of ethanol. CO2 goes with it, mole for mole: × 44.009/46.069 = 967.6 " +
+			"g; 3.64 % = 78.6 g stay as glycerol and acids, the rest, 100.9 g, is yeast. " +
+			"18.932 kg are left: 5.350 % mass. Gravity: ethanol 0.9906 (CRC), 1.27 % of solids + 0.0049, 0.42 % of glycerol + 0.0010: 0.9965. 5.350 × 0.9965 " +
+			"× 0.9982/0.78924 = 6.743 % vol."},
 		Work: func(w *Working) {
 			f := must(sugar.Juice(units.DegreePlato.Of(12), units.Percent.Of(90)))
 			parts := must(f.Of(units.Kilogram.Of(20)))
@@ -118,10 +125,11 @@ func juiceToCider() Problem {
 
 func strongerThenWeaker() Problem {
 	return Problem{
-		Title:  "A small fermenter for a large batch",
-		Ask:    "60 L of 4.6 % vol are brewed as a strong base of 9 % vol and diluted when it is done. How much base, and how much water?",
-		Given:  []string{"base 9 % vol, dry", "60 L at 4.6 % vol"},
-		Source: Source{ByHand, "60 × 4.6/9 = 30.67 L of base. It is dry but for glycerol, so that it weighs about 30.67 × 0.9874 = 30.28 kg; the finished 60 L weigh 59.53 kg. Difference 29.25 kg of water."},
+		Title: "A small fermenter for a large batch",
+		Ask:   "60 L of 4.6 % vol are brewed as a strong base of 9 % vol and diluted when it is done. How much base, and how much water?",
+		Given: []string{"base 9 % vol, dry", "60 L at 4.6 % vol"},
+		Source: Source{ByHand, "60 × 4.6/9 = 30.67 L of base. It is dry but for glycerol, so that it weighs about 30.67 × 0.9874 = 30.28 kg; the finished " +
+			"60 L weigh 59.53 kg. Difference 29.25 kg of water."},
 		Work: func(w *Working) {
 			wash := sugar.Wash{Fermentable: sugar.White(), Attenuation: units.Percent.Of(100)}
 			base, let, err := finish.StrongBrew(wash, units.PercentVolume.Of(9), units.PercentVolume.Of(4.6), units.Litre.Of(60))

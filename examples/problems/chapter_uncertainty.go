@@ -39,7 +39,8 @@ func threeWeighings() Problem {
 		Title: "A density from three weighings",
 		Ask:   "A flask weighs 30.000 g dry, 79.822 g full of water and 81.815 g full of wort, both at 20 °C. What is the density of the wort?",
 		Given: []string{"weighed in air at 20 °C"},
-		Source: Source{ByHand, "Ratio of the weights (81.815 − 30.000)/(79.822 − 30.000) = 51.815/49.822 = 1.040002. Air of 1.2 kg/m³: 1.040002 × (998.203 − 1.2) + 1.2 = 1038.085 kg/m³. " +
+		Source: Source{ByHand, "Ratio of the weights (81.815 − 30.000)/(79.822 − 30.000) = 51.815/49.822 = 1.040002. Air of 1.2 kg/m³: 1.040002 × " +
+			"(998.203 − 1.2) + 1.2 = 1038.085 kg/m³. " +
 			"That is the gravity 1.03995; NBS Circular 440 has 1.04003 in air for 10 °Bx."},
 		Work: func(w *Working) {
 			d := must(gravity.Pycnometer(units.Gram.Of(30.000), units.Gram.Of(79.822), units.Gram.Of(81.815), units.Celsius.Of(20)))
@@ -56,7 +57,8 @@ func distilled() Problem {
 		Title: "Strength by distillation",
 		Ask:   "100 mL of a beer are distilled and made up to 100 mL; the distillate weighs 991.00 kg/m³ at 20 °C. What is the strength?",
 		Given: []string{"sample and distillate 100 mL", "991.00 kg/m³ at 20 °C"},
-		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed. (read in a public transcription of the table): 991.0 kg/m³ is 4 % mass of ethanol and 0.860 mol/L, 0.860 × 46.069/7.8924 = 5.020 % vol. " +
+		Source: Source{Read, "CRC Handbook of Chemistry and Physics, 102nd ed. (read in a public transcription of the table): 991.0 kg/m³ is 4 % mass of " +
+			"ethanol and 0.860 mol/L, 0.860 × 46.069/7.8924 = 5.020 % vol. " +
 			"The table is printed to 0.1 kg/m³ (0.07 % vol) and rests on other data than OIML R 22."},
 		Work: func(w *Working) {
 			s := must(gravity.DistillateStrength(units.Millilitre.Of(100), units.Millilitre.Of(100), units.KilogramPerCubicMetre.Of(991.00), units.Celsius.Of(20)))
@@ -73,7 +75,8 @@ func boiledOff() Problem {
 		Title: "Strength by boiling off",
 		Ask:   "A drink reads 1.0060; with its ethanol boiled off and water in its place it reads 1.0132. What was its strength?",
 		Given: []string{"gravity 1.0060 before, 1.0132 after, at 20 °C and the same volume"},
-		Source: Source{Read, "Tabarié: 1.0060 − 1.0132 + 1 = 0.9928. CRC Handbook of Chemistry and Physics, 102nd ed. (read in a public transcription of the table): 0.9928 × 0.99820 = 0.99101 g/mL is 4 % mass of ethanol (0.9910), 5.020 % vol. " +
+		Source: Source{Read, "Tabarié: 1.0060 − 1.0132 + 1 = 0.9928. CRC Handbook of Chemistry and Physics, 102nd ed. (read in a public transcription of " +
+			"the table): 0.9928 × 0.99820 = 0.99101 g/mL is 4 % mass of ethanol (0.9910), 5.020 % vol. " +
 			"The table is printed to 0.0001 g/mL, which is 0.07 % vol."},
 		Work: func(w *Working) {
 			before, after := must(gravity.FromSG(1.0060)), must(gravity.FromSG(1.0132))
@@ -90,7 +93,8 @@ func strengthWithDoubt() Problem {
 		Title: "A strength from two readings, with its uncertainty",
 		Ask:   "A sugar wash fell from 1.0282 to 0.9960, each known within a standard uncertainty of 0.0006. What is the strength, and how sure is it?",
 		Given: []string{"1.0282 and 0.9960, u = 0.0006 each, independent", "yield of a sugar wash, known within 3 %"},
-		Source: Source{ByHand, "4.415 kg of sugar in 57.42 kg of water start at 1.0282 and end dry at 0.9940 with 4.60 % vol, so 34.2 thousandths of gravity are 4.60 % vol, 0.1345 each. 1.0282 − 0.9960 = 32.2 thousandths: 4.33 % vol. " +
+		Source: Source{ByHand, "4.415 kg of sugar in 57.42 kg of water start at 1.0282 and end dry at 0.9940 with 4.60 % vol, so 34.2 thousandths of " +
+			"gravity are 4.60 % vol, 0.1345 each. 1.0282 − 0.9960 = 32.2 thousandths: 4.33 % vol. " +
 			"Two readings: 0.6 × 0.1345 × √2 = 0.114 % vol. The yield comes on top."},
 		Work: func(w *Working) {
 			u := units.One.Of(0.0006)
@@ -113,10 +117,11 @@ func strengthWithDoubt() Problem {
 
 func doubtsInSquares() Problem {
 	return Problem{
-		Title:  "Uncertainties add in squares",
-		Ask:    "Sugar of 4415 ± 10 g and water of 57.42 ± 0.05 kg (standard uncertainties) make a wash. How sure is its extract?",
-		Given:  []string{"sugar 4.415 kg, u = 0.010 kg", "water 57.42 kg, u = 0.05 kg"},
-		Source: Source{ByHand, "x = 100·s/(s + w) = 7.140 °P. dx/ds = 100·w/(s + w)² = 1.5018 °P/kg, dx/dw = −100·s/(s + w)² = −0.11547. √((1.5018 × 0.010)² + (0.11547 × 0.05)²) = √(0.015018² + 0.005774²) = 0.01609 °P."},
+		Title: "Uncertainties add in squares",
+		Ask:   "Sugar of 4415 ± 10 g and water of 57.42 ± 0.05 kg (standard uncertainties) make a wash. How sure is its extract?",
+		Given: []string{"sugar 4.415 kg, u = 0.010 kg", "water 57.42 kg, u = 0.05 kg"},
+		Source: Source{ByHand, "x = 100·s/(s + w) = 7.140 °P. dx/ds = 100·w/(s + w)² = 1.5018 °P/kg, dx/dw = −100·s/(s + w)² = −0.11547. " +
+			"√((1.5018 × 0.010)² + (0.11547 × 0.05)²) = √(0.015018² + 0.005774²) = 0.01609 °P."},
 		Work: func(w *Working) {
 			sugar := must(units.Measure(units.Kilogram.Of(4.415), units.Kilogram.Of(0.010)))
 			water := must(units.Measure(units.Kilogram.Of(57.42), units.Kilogram.Of(0.05)))
@@ -172,8 +177,10 @@ func scaleUnderTheFermenter() Problem {
 		Title: "A scale under the fermenter",
 		Ask:   "A wash of 4.5 kg of sugar in 55.5 kg of water has lost 1.50 kg. How strong is it, if 1.4 g/L of CO2 are still dissolved?",
 		Given: []string{"4.5 kg sucrose, 55.5 kg water", "lost 1.50 kg; 1.4 g/L still in the liquid"},
-		Source: Source{ByHand, "CO2 in all 1.50 + 58.4 × 0.0014 = 1.582 kg; with it go 1.582 × 46.069/44.009 = 1.656 kg of ethanol. The liquid without its gas weighs 60 − 1.582 − yeast 0.165 = 58.25 kg: 2.843 % mass. " +
-			"3.35 kg of sugar are used: 1.15 kg left (1.97 %, + 0.0077) and 0.13 kg of glycerol and acids (0.22 %, which weighs less in the gravity, + 0.0005): 0.9949 + 0.0082 = 1.0031; 2.843 × 1.0031 × 0.9982/0.78924 = 3.61 % vol."},
+		Source: Source{ByHand, "CO2 in all 1.50 + 58.4 × 0.0014 = 1.582 kg; with it go 1.582 × 46.069/44.009 = 1.656 kg of ethanol. The liquid without " +
+			"its gas weighs 60 − 1.582 − yeast 0.165 = 58.25 kg: 2.843 % mass. " +
+			"3.35 kg of sugar are used: 1.15 kg left (1.97 %, + 0.0077) and 0.13 kg of glycerol and acids (0.22 %, which weighs less in the gravity, + " +
+			"0.0005): 0.9949 + 0.0082 = 1.0031; 2.843 × 1.0031 × 0.9982/0.78924 = 3.61 % vol."},
 		Work: func(w *Working) {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(55.5), units.Kilogram.Of(4.5), units.Mass{}))
 			now, made, err := gravity.FromWeightLost(wash, units.Kilogram.Of(1.5), units.GramCO2PerLitre.Of(1.4), gravity.SugarWashYield(gravity.Sucrose))
@@ -188,10 +195,11 @@ func scaleUnderTheFermenter() Problem {
 
 func whatAReadingHides() Problem {
 	return Problem{
-		Title:  "What a reading near the floor may hide",
-		Ask:    "The club's wash reads 0.9950 where its floor is 0.9940. How much sugar is left, and how much gas would it make in the bottle?",
-		Given:  []string{"4.415 kg of sugar in 57.42 kg of water", "reading 0.9950 at 20 °C, without gas"},
-		Source: Source{ByHand, "From start to floor the gravity falls by 0.0342 for 4.415 kg in 60 L: 73.6 g/L, so 2.15 g/L for a thousandth; × 0.51428 (all of it gas and ethanol, as a warning takes it) = 1.11 g/L of CO2, half a volume."},
+		Title: "What a reading near the floor may hide",
+		Ask:   "The club's wash reads 0.9950 where its floor is 0.9940. How much sugar is left, and how much gas would it make in the bottle?",
+		Given: []string{"4.415 kg of sugar in 57.42 kg of water", "reading 0.9950 at 20 °C, without gas"},
+		Source: Source{ByHand, "From start to floor the gravity falls by 0.0342 for 4.415 kg in 60 L: 73.6 g/L, so 2.15 g/L for a thousandth; × 0.51428 " +
+			"(all of it gas and ethanol, as a warning takes it) = 1.11 g/L of CO2, half a volume."},
 		Work: func(w *Working) {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(57.42), units.Kilogram.Of(4.4124), units.Mass{}))
 			y := gravity.SugarWashYield(gravity.Sucrose)

@@ -63,7 +63,8 @@ func airAtThousandMetres() Problem {
 		Title: "The air at 500 m and at 1000 m",
 		Ask:   "What is the pressure of the standard atmosphere at these heights, on which every gauge stands?",
 		Given: []string{"heights of 500 m and 1000 m above sea level"},
-		Source: Source{Read, "ASHRAE Handbook, Fundamentals, chapter Psychrometrics, table 1, Standard atmospheric data (rows as the tests of the library PsychroLib carry them): " +
+		Source: Source{Read, "ASHRAE Handbook, Fundamentals, chapter Psychrometrics, table 1, Standard atmospheric data (rows as the tests of the library " +
+			"PsychroLib carry them): " +
 			"95.461 and 89.875 kPa."},
 		Work: func(w *Working) {
 			low := must(units.AtAltitude(units.Metre.Of(500))).Pressure()
@@ -100,10 +101,11 @@ func gaugeInTheHall() Problem {
 
 func sugarInSevenParts() Problem {
 	return Problem{
-		Title:  "Seven parts that add up",
-		Ask:    "100.3 g of priming sugar go into seven bottles, weighed to 0.1 g. What goes into each, so that nothing is left over?",
-		Given:  []string{"100.3 g of sugar", "7 bottles", "scale to 0.1 g"},
-		Source: Source{ByHand, "1003 steps of 0.1 g over 7: 7 × 143 = 1001, so two parts have 144 steps and five have 143. 2 × 14.4 + 5 × 14.3 = 28.8 + 71.5 = 100.3."},
+		Title: "Seven parts that add up",
+		Ask:   "100.3 g of priming sugar go into seven bottles, weighed to 0.1 g. What goes into each, so that nothing is left over?",
+		Given: []string{"100.3 g of sugar", "7 bottles", "scale to 0.1 g"},
+		Source: Source{ByHand, "1003 steps of 0.1 g over 7: 7 × 143 = 1001, so two parts have 144 steps and five have 143. 2 × 14.4 + 5 × 14.3 = 28.8 + " +
+			"71.5 = 100.3."},
 		Work: func(w *Working) {
 			sugar := must(units.ParseExact[units.Mass]("100.3 g"))
 			step := must(units.ParseExact[units.Mass]("0.1 g"))

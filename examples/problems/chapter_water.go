@@ -49,10 +49,12 @@ func frenchAndGermanDegrees() Problem {
 
 func hardnessByCalculation() Problem {
 	return Problem{
-		Title:  "Hardness from the report",
-		Ask:    "What is the total hardness of this water, and how much of it can boiling throw out?",
-		Given:  []string{moderateWater},
-		Source: Source{ByHand, "Ca 60/40.078 = 1.49708 mmol/L, Mg 10/24.305 = 0.41144, together 1.90852 × 100.086 = 191.02 mg/L as CaCO3 (Standard Methods 2340 B prints the factors 2.497 and 4.118: 149.82 + 41.18 = 191.00; recalled from memory). Temporary hardness is the lesser of the calcium hardness, 149.84, and the alkalinity, 144."},
+		Title: "Hardness from the report",
+		Ask:   "What is the total hardness of this water, and how much of it can boiling throw out?",
+		Given: []string{moderateWater},
+		Source: Source{ByHand, "Ca 60/40.078 = 1.49708 mmol/L, Mg 10/24.305 = 0.41144, together 1.90852 × 100.086 = 191.02 mg/L as CaCO3 (Standard Methods " +
+			"2340 B prints the factors 2.497 and 4.118: 149.82 + 41.18 = 191.00; recalled from memory). Temporary hardness is the lesser of the calcium " +
+			"hardness, 149.84, and the alkalinity, 144."},
 		Work: func(w *Working) {
 			p := moderate(units.Celsius.Of(20))
 			w.Step("Calcium alone: %s; with magnesium %s.", p.CalciumHardness().Text(units.MilligramPerLitreCaCO3, 2), p.Hardness().Text(units.MilligramPerLitreCaCO3, 2))
@@ -81,10 +83,11 @@ func kolbach() Problem {
 
 func doesTheReportBalance() Problem {
 	return Problem{
-		Title:  "Does the report balance?",
-		Ask:    "Every water is neutral. Do the cations of this report match its anions?",
-		Given:  []string{moderateWater},
-		Source: Source{ByHand, "Ca 2 × 1.49708 + Mg 2 × 0.41144 + Na 20/22.990 + K 3/39.098 = 2.99416 + 0.82287 + 0.86994 + 0.07673 = 4.7637 mEq/L. Cl 30/35.45 + SO4 2 × 50/96.06 + 144/50.043 = 0.84626 + 1.04102 + 2.87753 = 4.7648."},
+		Title: "Does the report balance?",
+		Ask:   "Every water is neutral. Do the cations of this report match its anions?",
+		Given: []string{moderateWater},
+		Source: Source{ByHand, "Ca 2 × 1.49708 + Mg 2 × 0.41144 + Na 20/22.990 + K 3/39.098 = 2.99416 + 0.82287 + 0.86994 + 0.07673 = 4.7637 mEq/L. Cl " +
+			"30/35.45 + SO4 2 × 50/96.06 + 144/50.043 = 0.84626 + 1.04102 + 2.87753 = 4.7648."},
 		Work: func(w *Working) {
 			b := moderate(units.Celsius.Of(20)).IonicBalance()
 			w.Step("Cations %s, anions %s.", b.Cations.Text(units.MilliequivalentPerLitre, 4), b.Anions.Text(units.MilliequivalentPerLitre, 4))
@@ -97,10 +100,11 @@ func doesTheReportBalance() Problem {
 
 func gramOfGypsum() Problem {
 	return Problem{
-		Title:  "A gram of gypsum in a litre",
-		Ask:    "How much calcium and sulfate does a gram of gypsum bring?",
-		Given:  []string{"CaSO4·2H2O"},
-		Source: Source{ByHand, "Molar masses (CIAAW abridged atomic weights 2021): 40.078 + 96.056 + 36.030 = 172.164 g/mol. 40.078/172.164 = 232.79 mg/g; 96.056/172.164 = 557.93 mg/g."},
+		Title: "A gram of gypsum in a litre",
+		Ask:   "How much calcium and sulfate does a gram of gypsum bring?",
+		Given: []string{"CaSO4·2H2O"},
+		Source: Source{ByHand, "Molar masses (CIAAW abridged atomic weights 2021): 40.078 + 96.056 + 36.030 = 172.164 g/mol. 40.078/172.164 = 232.79 mg/g; " +
+			"96.056/172.164 = 557.93 mg/g."},
 		Work: func(w *Working) {
 			w.Step("A mole of gypsum weighs %.3f g.", material.Gypsum().MolarMass())
 			pure := water.Profile{}

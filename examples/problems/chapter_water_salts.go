@@ -10,10 +10,11 @@ import (
 
 func crystalWater() Problem {
 	return Problem{
-		Title:  "Calcium chloride, with and without crystal water",
-		Ask:    "60 L of pure water shall get 50 mg/L of calcium. How much of the dihydrate is weighed, and how much of the anhydrous salt?",
-		Given:  []string{"60 L, 50 mg/L Ca wanted", "CaCl2·2H2O or CaCl2"},
-		Source: Source{ByHand, "Calcium 3.000 g. Dihydrate 147.008 g/mol: 3.000 × 147.008/40.078 = 11.004 g. Anhydrous 40.078 + 2 × 35.45 = 110.978: 3.000 × 110.978/40.078 = 8.307 g. Taking one for the other is a third off."},
+		Title: "Calcium chloride, with and without crystal water",
+		Ask:   "60 L of pure water shall get 50 mg/L of calcium. How much of the dihydrate is weighed, and how much of the anhydrous salt?",
+		Given: []string{"60 L, 50 mg/L Ca wanted", "CaCl2·2H2O or CaCl2"},
+		Source: Source{ByHand, "Calcium 3.000 g. Dihydrate 147.008 g/mol: 3.000 × 147.008/40.078 = 11.004 g. Anhydrous 40.078 + 2 × 35.45 = 110.978: " +
+			"3.000 × 110.978/40.078 = 8.307 g. Taking one for the other is a third off."},
 		Work: func(w *Working) {
 			perGram := func(s material.Material) float64 {
 				return must(water.Profile{}.Add(units.Litre.Of(1), s.Dose(units.Gram.Of(1)))).Ion(water.Calcium).In(units.MilligramPerLitre)
@@ -46,9 +47,11 @@ func softenedWithPure() Problem {
 func saltsForATarget() Problem {
 	return Problem{
 		Title: "The salts for a target",
-		Ask:   "60 L of pure water shall hold 60 mg/L of sulfate and 50 mg/L of chloride, from gypsum and calcium chloride dihydrate. What is weighed, and how much calcium comes with it?",
+		Ask: "60 L of pure water shall hold 60 mg/L of sulfate and 50 mg/L of chloride, from gypsum and calcium chloride dihydrate. What is weighed, and " +
+			"how much calcium comes with it?",
 		Given: []string{"60 L of pure water", "gypsum and calcium chloride dihydrate at hand", "sulfate 60, chloride 50 mg/L"},
-		Source: Source{ByHand, "Gypsum: 60 mg/L × 60 L = 3.600 g of sulfate × 172.164/96.056 = 6.452 g. Dihydrate: 3.000 g of chloride × 147.008/70.90 = 6.220 g. " +
+		Source: Source{ByHand, "Gypsum: 60 mg/L × 60 L = 3.600 g of sulfate × 172.164/96.056 = 6.452 g. Dihydrate: 3.000 g of chloride × 147.008/70.90 = " +
+			"6.220 g. " +
 			"Calcium: (6.452/172.164 + 6.220/147.008) × 40.078/60 = 53.29 mg/L."},
 		Work: func(w *Working) {
 			r := must(water.Solve(water.Request{
@@ -73,10 +76,12 @@ func saltsForATarget() Problem {
 
 func saltsOnAScale() Problem {
 	return Problem{
-		Title:  "Two salts on a scale of 0.1 g",
-		Ask:    "60 L of pure water shall hold 60 mg/L of sulfate and 50 mg/L of chloride, from gypsum and calcium chloride dihydrate; 6.452 g and 6.220 g would do it exactly. The scale shows 0.1 g. Which doses come nearest, and how far off are they?",
-		Given:  []string{"60 L of pure water", "gypsum and calcium chloride dihydrate at hand", "sulfate 60, chloride 50 mg/L", "scale to 0.1 g"},
-		Source: Source{ByHand, "Gypsum alone brings sulfate and the chloride salt alone chloride, so each dose is rounded: 6.452 to 6.5 g, 6.220 to 6.2 g. Sulfate (6.5 − 6.4523) × 557.93/60 = +0.443 mg/L; chloride (6.2 − 6.2204) × 482.29/60 = −0.164. √(0.443² + 0.164²) = 0.473."},
+		Title: "Two salts on a scale of 0.1 g",
+		Ask: "60 L of pure water shall hold 60 mg/L of sulfate and 50 mg/L of chloride, from gypsum and calcium chloride dihydrate; 6.452 g and 6.220 g " +
+			"would do it exactly. The scale shows 0.1 g. Which doses come nearest, and how far off are they?",
+		Given: []string{"60 L of pure water", "gypsum and calcium chloride dihydrate at hand", "sulfate 60, chloride 50 mg/L", "scale to 0.1 g"},
+		Source: Source{ByHand, "Gypsum alone brings sulfate and the chloride salt alone chloride, so each dose is rounded: 6.452 to 6.5 g, 6.220 to 6.2 g. " +
+			"Sulfate (6.5 − 6.4523) × 557.93/60 = +0.443 mg/L; chloride (6.2 − 6.2204) × 482.29/60 = −0.164. √(0.443² + 0.164²) = 0.473."},
 		Work: func(w *Working) {
 			r := must(water.SolveSteps(water.Request{
 				Volume:  units.Litre.Of(60),
@@ -100,10 +105,11 @@ func saltsOnAScale() Problem {
 
 func bicarbonateSalts() Problem {
 	return Problem{
-		Title:  "Alkalinity from a spoon",
-		Ask:    "A sugar wash needs 150 mg/L of alkalinity, as CaCO3, in 60 L of pure water. How much potassium bicarbonate, or how much baking soda?",
-		Given:  []string{"60 L of pure water", "150 mg/L as CaCO3 wanted"},
-		Source: Source{ByHand, "150/50.043 = 2.99742 mEq/L × 60 = 179.85 mEq. KHCO3 100.114 g/mol: 18.005 g. NaHCO3 84.006 g/mol: 15.108 g, which brings 2.99742 × 22.990 = 68.9 mg/L of sodium."},
+		Title: "Alkalinity from a spoon",
+		Ask:   "A sugar wash needs 150 mg/L of alkalinity, as CaCO3, in 60 L of pure water. How much potassium bicarbonate, or how much baking soda?",
+		Given: []string{"60 L of pure water", "150 mg/L as CaCO3 wanted"},
+		Source: Source{ByHand, "150/50.043 = 2.99742 mEq/L × 60 = 179.85 mEq. KHCO3 100.114 g/mol: 18.005 g. NaHCO3 84.006 g/mol: 15.108 g, which brings " +
+			"2.99742 × 22.990 = 68.9 mg/L of sodium."},
 		Work: func(w *Working) {
 			k := material.PotassiumBicarbonate().MolarMass() // one bicarbonate in a mole
 			na := material.BakingSoda().MolarMass()          // one bicarbonate in a mole

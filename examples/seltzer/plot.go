@@ -98,8 +98,8 @@ func plot(c plan.Curve, id int) string {
 		fmt.Fprintf(&b, `<path d="M%.1f %.1fV%.1f"/><text x="%.1f" y="%.1f" text-anchor="middle">%.*f</text>`,
 			x.at(v), y.from, y.to, x.at(v), y.from+tickText, places, v)
 	}
-	fmt.Fprintf(&b, `</g><text class="axis" x="%.1f" y="%.1f" text-anchor="middle">%s</text>`, (x.from+x.to)/2, plotHeight-axisTitleX, esc(c.X))
-	fmt.Fprintf(&b, `<text class="axis" transform="translate(%.1f %.1f)rotate(-90)" text-anchor="middle">%s</text>`, axisTitleY, (y.from+y.to)/2, esc(c.Y))
+	fmt.Fprintf(&b, `</g><text class="axis" x="%.1f" y="%.1f" text-anchor="middle">%s</text>`, (x.from+x.to)/2, plotHeight-axisTitleX, esc(c.X.String()))
+	fmt.Fprintf(&b, `<text class="axis" transform="translate(%.1f %.1f)rotate(-90)" text-anchor="middle">%s</text>`, axisTitleY, (y.from+y.to)/2, esc(c.Y.String()))
 	if len(c.LowerUpper) > 0 {
 		b.WriteString(`<path class="band" d="`)
 		for i, p := range c.LowerUpper {

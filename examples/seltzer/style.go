@@ -177,19 +177,18 @@ func (s style) flow(v units.VolumeFlow) string {
 
 const cubicFoot = 0.028316846592 // m³, exact: (0.3048 m)³
 
-// curve turns the axes of a curve into US units.
+// curve writes the temperatures of a curve's texts, and turns its axes into US units.
 func (s style) curve(c plan.Curve) plan.Curve {
+	if c.Held != nil {
+		c.Title += " at " + s.temperature(*c.Held)
+	}
+	if c.AtWarmth != nil {
+		c.AtName += " at " + s.temperature(*c.AtWarmth)
+	}
 	if !s.us {
 		return c
 	}
-	const psiPerBar = 100000 / 6894.757293168361 // NIST SP 811 appendix B
-	fahrenheit := func(x float64) float64 { return x*9/5 + 32 }
-	psi := func(x float64) float64 { return x * psiPerBar }
-	same := func(x float64) float64 { return x }
-	onX, onY := same, same
-	c.X, onX = swap(c.X, onX, "bar", "psi", psi)
-	c.X, onX = swap(c.X, onX, "°C", "°F", fahrenheit)
-	c.Y, onY = swap(c.Y, onY, "bar", "psi", psi)
+	onX, onY := usUnit(&c.X), usUnit(&c.Y)
 	points := make([][2]float64, len(c.Points))
 	for i, p := range c.Points {
 		points[i] = [2]float64{onX(p[0]), onY(p[1])}
@@ -202,28 +201,19 @@ func (s style) curve(c plan.Curve) plan.Curve {
 		l := onY(*c.Limit)
 		c.Limit = &l
 	}
-	c.Title, c.AtName = s.words(c.Title), s.words(c.AtName)
 	return c
 }
 
-// swap changes the unit at the end of an axis title.
-func swap(title string, was func(float64) float64, from, to string, f func(float64) float64) (string, func(float64) float64) {
-	if head, ok := strings.CutSuffix(title, ", "+from); ok {
-		return head + ", " + to, f
+// usUnit gives an axis the unit of the US, and returns what turns its numbers into it.
+func usUnit(a *plan.Axis) func(float64) float64 {
+	const psiPerBar = 100000 / 6894.757293168361 // NIST SP 811 appendix B
+	switch a.Unit {
+	case "bar":
+		a.Unit = "psi"
+		return func(x float64) float64 { return x * psiPerBar }
+	case "°C":
+		a.Unit = "°F"
+		return func(x float64) float64 { return x*9/5 + 32 }
 	}
-	return title, was
-}
-
-// words turns "at 4 °C" at the end of a title into °F.
-func (s style) words(title string) string {
-	head, ok := strings.CutSuffix(title, " °C")
-	if !ok {
-		return title
-	}
-	i := strings.LastIndexByte(head, ' ')
-	c, err := strconv.ParseFloat(head[i+1:], 64)
-	if err != nil {
-		return title
-	}
-	return head[:i+1] + number(c*9/5+32, 0) + " °F"
+	return func(x float64) float64 { return x }
 }

@@ -28,11 +28,14 @@ var generic = map[string]string{
 	"units.Measure":             "func(v units.Temperature, u units.TemperatureDifference) (units.MeasuredTemperature, error) { return units.Measure(v, u) }",
 	"units.Parse":               "units.Parse[units.Temperature]",
 	"units.ParseExact":          "units.ParseExact[units.Mass]",
-	"units.Propagate":           "func(f func(units.Trial) (units.Mass, error), in ...units.Input) (units.MeasuredMass, error) { return units.Propagate(f, in...) }",
-	"units.PropagateCorrelated": "func(f func(units.Trial) (units.Mass, error), with []units.Correlation, in ...units.Input) (units.MeasuredMass, error) { return units.PropagateCorrelated(f, with, in...) }",
+	"units.Propagate":           "func(f func(units.Trial) (units.Mass, error), in ...units.Input) (units.MeasuredMass, error) { return " +
+		"units.Propagate(f, in...) }",
+	"units.PropagateCorrelated": "func(f func(units.Trial) (units.Mass, error), with []units.Correlation, in ...units.Input) (units.MeasuredMass, error) " +
+		"{ return units.PropagateCorrelated(f, with, in...) }",
 	"units.Ratio":               "func(a, b units.Mass) (float64, error) { return units.Ratio(a, b) }",
 	"units.Read":                "func(v units.Temperature, u units.TemperatureDifference) (units.MeasuredTemperature, error) { return units.Read(v, u) }",
-	"units.Simulate":            "func(f func(units.Trial) (units.Mass, error), n int, seed uint64, in ...units.Input) (units.MeasuredMass, int, error) { return units.Simulate(f, n, seed, in...) }",
+	"units.Simulate":            "func(f func(units.Trial) (units.Mass, error), n int, seed uint64, in ...units.Input) (units.MeasuredMass, int, error) " +
+		"{ return units.Simulate(f, n, seed, in...) }",
 	"units.Times":               "func(m units.Mass) units.Mass { return units.Times(m, 2) }",
 	"units.TryTimes":            "func(m units.Mass, k float64) (units.Mass, error) { return units.TryTimes(m, k) }",
 }
@@ -184,6 +187,7 @@ func walkTable(t *testing.T, root string) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return fmt.Sprintf("package main\n\nimport (\n\t\"reflect\"\n%s)\n\nconst module = %q\n\nvar functions = []entry{\n%s}\n\nvar values = []entry{\n%s}\n\nvar types = []reflect.Type{\n%s}\n",
+	return fmt.Sprintf("package main\n\nimport (\n\t\"reflect\"\n%s)\n\nconst module = %q\n\nvar functions = []entry{\n%s}\n\nvar values = " +
+		"[]entry{\n%s}\n\nvar types = []reflect.Type{\n%s}\n",
 		imports.String(), module, functions.String(), values.String(), types.String())
 }

@@ -67,14 +67,16 @@ func carbonationPacks() []Function {
 				in("sugar_left", units.GramPerLitre, "fermentable sugar that can still ferment", 0, 300, 0).or(0),
 				strengthInput(), extractInput(), altitudeInput(), ratingInput(),
 				in("priming", units.GramPerLitre, "sugar added to ferment in it, as sucrose; counted as fermented", 0, 300, 0).or(0),
-				in("air_removed", units.Percent, "share of the air that open water holds which the drink does not bring: near 100 after a boil or a ferment; 0 gives the higher pressure", 0, 100, 0).or(0),
+				in("air_removed", units.Percent, "share of the air that open water holds which the drink does not bring: near 100 after a boil or a ferment; 0 "+
+					"gives the higher pressure", 0, 100, 0).or(0),
 			},
 			Outputs: []Output{
 				out("gauge_pressure", units.KilopascalGauge, "pressure; the rating is held against the worst"),
 				out("worst_gauge_pressure", units.KilopascalGauge, "the same if the sugar left ferments"),
 				out("at_rest", units.VolumesCO2, "CO2 in the drink then, real gas"),
 				out("headspace", units.Percent, "head-space, share of the capacity"),
-				pure("only_a_lower_bound", "", "1 if the vessel is full of liquid or above 20 bar absolute: there is no figure then, and the pressure stands at 20 bar absolute"),
+				pure("only_a_lower_bound", "", "1 if the vessel is full of liquid or above 20 bar absolute: there is no figure then, and the pressure stands at "+
+					"20 bar absolute"),
 				verdictOutput(), cautionOutput(),
 			},
 			heavy: true,

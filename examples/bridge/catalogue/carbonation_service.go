@@ -1,10 +1,11 @@
 package catalogue
 
 import (
+	"example.org/zymase/internal/pipe"
+	"slices"
 	"time"
 
 	"example.org/zymase/carbonation"
-	"example.org/zymase/internal/pipe"
 	"example.org/zymase/units"
 )
 
@@ -13,7 +14,11 @@ const tooMuch = 1.05
 
 // carbonationService are heat, time to carbonate and serving.
 func carbonationService() []Function {
-	temperature := in("temperature", units.Celsius, "temperature of the drink", -2, 40, 4)
+	return slices.Concat(heatTreatment(), approach(), pouring(), ofDrinkAndPipe())
+}
+
+// heatTreatment are pasteurisation.
+func heatTreatment() []Function {
 	return []Function{
 		{
 			Name:    "pasteurisation_units",
@@ -50,6 +55,12 @@ func carbonationService() []Function {
 				return err
 			},
 		},
+	}
+}
+
+// approach are how a keg takes up gas.
+func approach() []Function {
+	return []Function{
 		{
 			Name:    "carbonation_rate",
 			Meaning: "rate at which a keg takes up gas, from two readings of its content",
@@ -89,6 +100,13 @@ func carbonationService() []Function {
 				return err
 			},
 		},
+	}
+}
+
+// pouring are blends of gas and serving lines.
+func pouring() []Function {
+	temperature := in("temperature", units.Celsius, "temperature of the drink", -2, 40, 4)
+	return []Function{
 		rated(Function{
 			Name:    "mixed_gas_pressure",
 			Meaning: "pressure of a blend of CO2 and nitrogen that keeps a CO2 content",
@@ -178,6 +196,12 @@ func carbonationService() []Function {
 				return err
 			},
 		},
+	}
+}
+
+// ofDrinkAndPipe are properties of a drink and of a pipe.
+func ofDrinkAndPipe() []Function {
+	return []Function{
 		{
 			Name:    "drink_viscosity",
 			Meaning: "viscosity of a drink",
@@ -213,21 +237,12 @@ func carbonationService() []Function {
 				return err
 			},
 		},
-		{
-			Name:    "friction_factor",
-			Meaning: "Darcy's friction factor of a pipe",
-			Source:  "64/Re; Haaland, J. Fluids Eng. 105 (1983) 89",
-			Inputs: []Input{
-				number("reynolds", "", "Reynolds number", 1, 1e8, 1e4),
-				number("roughness", "", "roughness of the wall over the diameter", 0, 0.05, 0).or(0),
-			},
-			Outputs: []Output{pure("friction_factor", "", "Darcy's, four times Fanning's")},
-			call: func(in, out []float64) error {
-				f, err := pipe.FrictionFactor(in[0], in[1])
-				out[0] = f
-				return err
-			},
-		},
+		of2("friction_factor", "Darcy's friction factor of a pipe",
+			"64/Re; Haaland, J. Fluids Eng. 105 (1983) 89",
+			takesNumber("reynolds", "", "Reynolds number", 1, 1e8, 1e4),
+			takesNumber("roughness", "", "roughness of the wall over the diameter", 0, 0.05, 0).or(0),
+			givesNumber("friction_factor", "", "Darcy's, four times Fanning's"),
+			pipe.FrictionFactor),
 	}
 }
 

@@ -124,12 +124,15 @@ func warned(f Function, s saying) Function {
 
 // Common practice, no source.
 const (
-	scalds     = "Boiling water scalds, and hot sugar solution sticks and burns worse: cover eyes and arms, fill the kettle to three quarters at most, and let it cool before it goes into glass or plastic."
+	scalds = "Boiling water scalds, and hot sugar solution sticks and burns worse: cover eyes and arms, fill the kettle to three quarters at most, " +
+		"and let it cool before it goes into glass or plastic."
 	burns      = "Vapour of ethanol burns: no flame and no spark near it, and air the room; distilling, even for a test, needs a licence in many countries."
 	foams      = "Bicarbonate foams: stir it in by portions, and leave the vessel open to the gas."
-	fermenting = "What yeast can ferment makes gas in a closed pack, and bursts it: count it in the pressure, or keep the pack from fermenting by a method fit for it."
-	notDry     = "Closed up with sugar left, this liquid can still make gas, and glass bursts; a reading may hide some. Pack it only at the floor, unchanged over days, and within the maker's rating of the pack."
-	driving    = "A count of drinks says nothing about whether a person may drive or drink: the law and a physician do."
+	fermenting = "What yeast can ferment makes gas in a closed pack, and bursts it: count it in the pressure, or keep the pack from fermenting by a " +
+		"method fit for it."
+	notDry = "Closed up with sugar left, this liquid can still make gas, and glass bursts; a reading may hide some. Pack it only at the floor, " +
+		"unchanged over days, and within the maker's rating of the pack."
+	driving = "A count of drinks says nothing about whether a person may drive or drink: the law and a physician do."
 )
 
 // sayings are the cautions by function that do not come with the result of the library.

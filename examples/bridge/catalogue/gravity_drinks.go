@@ -11,51 +11,24 @@ import (
 func gravityExtracts() []Function {
 	const balling = "C. J. N. Balling, Die Gährungschemie (1865)"
 	return []Function{
-		{
-			Name:    "original_extract",
-			Meaning: "original extract of a malt beer from its strength and real extract",
-			Source:  balling,
-			Inputs: []Input{
-				in("strength_by_mass", units.PercentMass, "ethanol in the beer", 0, 20, 3.8),
-				in("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol", 0, 40, 4.5),
-			},
-			Outputs: []Output{out("original_extract", units.DegreePlato, "extract of the wort")},
-			call: func(in, out []float64) error {
-				e, err := rival.OriginalExtractBalling(as(units.PercentMass, in[0]), as(units.DegreePlato, in[1]))
-				out[0] = e.In(units.DegreePlato)
-				return err
-			},
-		},
-		{
-			Name:    "strength_from_extracts",
-			Meaning: "strength of a malt beer from its original and real extract",
-			Source:  balling,
-			Inputs: []Input{
-				in("original_extract", units.DegreePlato, "extract of the wort", 0, 40, 12),
-				in("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol", 0, 40, 4.5),
-			},
-			Outputs: []Output{out("strength_by_mass", units.PercentMass, "ethanol in the beer")},
-			call: func(in, out []float64) error {
-				w, err := rival.StrengthBalling(as(units.DegreePlato, in[0]), as(units.DegreePlato, in[1]))
-				out[0] = w.In(units.PercentMass)
-				return err
-			},
-		},
-		{
-			Name:    "real_extract",
-			Meaning: "real extract of a malt beer from its original extract and strength",
-			Source:  balling,
-			Inputs: []Input{
-				in("original_extract", units.DegreePlato, "extract of the wort", 0, 40, 12),
-				in("strength_by_mass", units.PercentMass, "ethanol in the beer", 0, 20, 3.8),
-			},
-			Outputs: []Output{out("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol")},
-			call: func(in, out []float64) error {
-				e, err := rival.RealExtractBalling(as(units.DegreePlato, in[0]), as(units.PercentMass, in[1]))
-				out[0] = e.In(units.DegreePlato)
-				return err
-			},
-		},
+		of2("original_extract", "original extract of a malt beer from its strength and real extract",
+			balling,
+			takes("strength_by_mass", units.PercentMass, "ethanol in the beer", 0, 20, 3.8),
+			takes("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol", 0, 40, 4.5),
+			gives("original_extract", units.DegreePlato, "extract of the wort"),
+			rival.OriginalExtractBalling),
+		of2("strength_from_extracts", "strength of a malt beer from its original and real extract",
+			balling,
+			takes("original_extract", units.DegreePlato, "extract of the wort", 0, 40, 12),
+			takes("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol", 0, 40, 4.5),
+			gives("strength_by_mass", units.PercentMass, "ethanol in the beer"),
+			rival.StrengthBalling),
+		of2("real_extract", "real extract of a malt beer from its original extract and strength",
+			balling,
+			takes("original_extract", units.DegreePlato, "extract of the wort", 0, 40, 12),
+			takes("strength_by_mass", units.PercentMass, "ethanol in the beer", 0, 20, 3.8),
+			gives("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol"),
+			rival.RealExtractBalling),
 	}
 }
 

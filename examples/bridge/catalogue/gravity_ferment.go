@@ -124,7 +124,8 @@ func gravityFerments() []Function {
 				return gravity.FromOriginalAndStrength(p(a), s(b), y)
 			}),
 		fermentationWith("ferment_from_refractometer", "its original extract and what a refractometer shows now", original, brix,
-			[]Input{number("wort_factor", "", "what the refractometer shows for each °P of the wort; 0: 1.04 for malt wort (1.00 to 1.06 in practice), 1 for a sugar wash. An original read with it is to be divided by it first", 0, 1.1, 1.04).or(0)},
+			[]Input{number("wort_factor", "", "what the refractometer shows for each °P of the wort; 0: 1.04 for malt wort (1.00 to 1.06 in practice), 1 for "+
+				"a sugar wash. An original read with it is to be divided by it first", 0, 1.1, 1.04).or(0)},
 			func(in []float64) (gravity.Fermentation, error) {
 				factor := in[3]
 				switch malt := in[2] == 0; {

@@ -129,7 +129,8 @@ func gravityLabels() []Function {
 		{
 			Name:    "label_tolerance",
 			Meaning: "how far the strength may be from the label; check the law in force",
-			Source:  eu + " annex XII (2011), before the error of the analysis; 27 CFR 7.65 (2022; none below 0.5 % vol), for spirits 19.356 (since 4 May 2020), for wine 4.36; a seltzer of sugar is no US malt beverage (TTB Ruling 2008-3)",
+			Source: eu + " annex XII (2011), before the error of the analysis; 27 CFR 7.65 (2022; none below 0.5 % vol), for spirits 19.356 (since 4 May " +
+				"2020), for wine 4.36; a seltzer of sugar is no US malt beverage (TTB Ruling 2008-3)",
 			Inputs: []Input{
 				choice("category", "kind of drink, with its law", categories...),
 				in("strength", units.PercentVolume, "strength on the label", 0, 100, 4.6),

@@ -62,30 +62,16 @@ func gravityReferences() []Function {
 				return err
 			},
 		},
-		{
-			Name:    "density_in_air",
-			Meaning: "what a balance in air makes of a density",
-			Source:  "buoyancy of air of 1.2 kg/m³ on liquid and weights of 8000 kg/m³ (OIML D 28)",
-			Inputs:  []Input{in("density", units.KilogramPerCubicMetre, "density in vacuum", 100, 20000, 998.2)},
-			Outputs: []Output{out("density_in_air", units.KilogramPerCubicMetre, "mass that the balance shows over the volume")},
-			call: func(in, out []float64) error {
-				d, err := gravity.DensityInAir(as(units.KilogramPerCubicMetre, in[0]))
-				out[0] = d.In(units.KilogramPerCubicMetre)
-				return err
-			},
-		},
-		{
-			Name:    "density_in_vacuum",
-			Meaning: "density from what a balance in air shows",
-			Source:  "buoyancy of air of 1.2 kg/m³ on liquid and weights of 8000 kg/m³ (OIML D 28)",
-			Inputs:  []Input{in("density_in_air", units.KilogramPerCubicMetre, "mass that the balance shows over the volume", 100, 19900, 997.2)},
-			Outputs: []Output{out("density", units.KilogramPerCubicMetre, "density in vacuum")},
-			call: func(in, out []float64) error {
-				d, err := gravity.DensityInVacuum(as(units.KilogramPerCubicMetre, in[0]))
-				out[0] = d.In(units.KilogramPerCubicMetre)
-				return err
-			},
-		},
+		of1("density_in_air", "what a balance in air makes of a density",
+			"buoyancy of air of 1.2 kg/m³ on liquid and weights of 8000 kg/m³ (OIML D 28)",
+			takes("density", units.KilogramPerCubicMetre, "density in vacuum", 100, 20000, 998.2),
+			gives("density_in_air", units.KilogramPerCubicMetre, "mass that the balance shows over the volume"),
+			gravity.DensityInAir),
+		of1("density_in_vacuum", "density from what a balance in air shows",
+			"buoyancy of air of 1.2 kg/m³ on liquid and weights of 8000 kg/m³ (OIML D 28)",
+			takes("density_in_air", units.KilogramPerCubicMetre, "mass that the balance shows over the volume", 100, 19900, 997.2),
+			gives("density", units.KilogramPerCubicMetre, "density in vacuum"),
+			gravity.DensityInVacuum),
 		{
 			Name:    "scales_from_sg",
 			Meaning: "degrees Oechsle, Baumé and sake meter value of a specific gravity",

@@ -44,30 +44,16 @@ func gravityRefraction() []Function {
 				return err
 			},
 		},
-		{
-			Name:    "brix_from_index",
-			Meaning: "degrees Brix of a refractive index at 20 °C and 589 nm",
-			Source:  source,
-			Inputs:  []Input{number("refractive_index", "", "refractive index", 1.33299, 1.4907, 1.3509)},
-			Outputs: []Output{out("extract", units.DegreePlato, "sucrose in 100 masses of the solution")},
-			call: func(in, out []float64) error {
-				e, err := gravity.BrixFromIndex(in[0])
-				out[0] = e.In(units.DegreePlato)
-				return err
-			},
-		},
-		{
-			Name:    "brix_from_index_polynomial",
-			Meaning: "degrees Brix of a refractive index by the polynomial in circulation, 0.02 low throughout",
-			Source:  "fit to the ICUMSA table, quoted in the article Brix of a general encyclopaedia",
-			Inputs:  []Input{number("refractive_index", "", "refractive index", 1.33299, 1.4907, 1.3509)},
-			Outputs: []Output{out("extract", units.DegreePlato, "sucrose in 100 masses of the solution")},
-			call: func(in, out []float64) error {
-				e, err := rival.BrixFromIndexPolynomial(in[0])
-				out[0] = e.In(units.DegreePlato)
-				return err
-			},
-		},
+		of1("brix_from_index", "degrees Brix of a refractive index at 20 °C and 589 nm",
+			source,
+			takesNumber("refractive_index", "", "refractive index", 1.33299, 1.4907, 1.3509),
+			gives("extract", units.DegreePlato, "sucrose in 100 masses of the solution"),
+			gravity.BrixFromIndex),
+		of1("brix_from_index_polynomial", "degrees Brix of a refractive index by the polynomial in circulation, 0.02 low throughout",
+			"fit to the ICUMSA table, quoted in the article Brix of a general encyclopaedia",
+			takesNumber("refractive_index", "", "refractive index", 1.33299, 1.4907, 1.3509),
+			gives("extract", units.DegreePlato, "sucrose in 100 masses of the solution"),
+			rival.BrixFromIndexPolynomial),
 		{
 			Name:    "refractive_index_of_mixture",
 			Meaning: "refractive index at 20 °C of a liquid of ethanol, one sugar and water, and the Brix that it shows as",

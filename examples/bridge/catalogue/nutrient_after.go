@@ -61,20 +61,11 @@ func nutrientAfter() []Function {
 				return err
 			},
 		},
-		{
-			Name:    "so2_pk",
-			Meaning: "dissociation constant of SO2 in water and ethanol, as pK",
-			Source:  "OIV-MA-AS323-04C table 1",
-			Inputs: []Input{
-				in("strength", units.PercentVolume, "of the drink", 0, 15, 10),
-				in("temperature", units.Celsius, "of the drink", 20, 40, 20),
-			},
-			Outputs: []Output{pure("pk", "", "thermodynamic pK")},
-			call: func(in, out []float64) error {
-				pK, err := finish.SulfurDioxidePK(as(units.PercentVolume, in[0]), as(units.Celsius, in[1]))
-				out[0] = pK
-				return err
-			},
-		},
+		of2("so2_pk", "dissociation constant of SO2 in water and ethanol, as pK",
+			"OIV-MA-AS323-04C table 1",
+			takes("strength", units.PercentVolume, "of the drink", 0, 15, 10),
+			takes("temperature", units.Celsius, "of the drink", 20, 40, 20),
+			givesNumber("pk", "", "thermodynamic pK"),
+			finish.SulfurDioxidePK),
 	}
 }

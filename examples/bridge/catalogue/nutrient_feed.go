@@ -39,21 +39,12 @@ func nutrientFeed() []Function {
 				return err
 			},
 		},
-		{
-			Name:    "nitrogen_assimilable",
-			Meaning: "yeast assimilable nitrogen from ammonia and amino nitrogen as a laboratory reports them",
-			Source:  "Australian Wine Research Institute, yeast assimilable nitrogen: 0.8225·NH3 + alpha-amino N",
-			Inputs: []Input{
-				in("ammonia", units.MilligramPerLitre, "ammonia as NH3", 0, 1e5, 50),
-				in("amino", units.MilligramPerLitre, "alpha-amino nitrogen, as N", 0, 1e5, 80),
-			},
-			Outputs: []Output{out("nitrogen", units.MilligramPerLitre, "yeast assimilable nitrogen, as N")},
-			call: func(in, out []float64) error {
-				n, err := nutrient.Assimilable(as(units.MilligramPerLitre, in[0]), as(units.MilligramPerLitre, in[1]))
-				out[0] = n.In(units.MilligramPerLitre)
-				return err
-			},
-		},
+		of2("nitrogen_assimilable", "yeast assimilable nitrogen from ammonia and amino nitrogen as a laboratory reports them",
+			"Australian Wine Research Institute, yeast assimilable nitrogen: 0.8225·NH3 + alpha-amino N",
+			takes("ammonia", units.MilligramPerLitre, "ammonia as NH3", 0, 1e5, 50),
+			takes("amino", units.MilligramPerLitre, "alpha-amino nitrogen, as N", 0, 1e5, 80),
+			gives("nitrogen", units.MilligramPerLitre, "yeast assimilable nitrogen, as N"),
+			nutrient.Assimilable),
 		{
 			Name:    "nutrient_brings",
 			Meaning: "what a mass of a nutrient brings to a volume",

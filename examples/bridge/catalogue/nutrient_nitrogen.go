@@ -84,7 +84,8 @@ func nutrientNitrogen() []Function {
 		{
 			Name:    "limit_in_law",
 			Meaning: "most of an addition that a law lets into a drink; check the law in force",
-			Source:  "27 CFR 24.246, 24.247 and 4.22 (2015; growth factors 2022, recalled from memory); Reg. (EU) 2019/934 and (EC) 1333/2008 (recalled from memory), 203/2012",
+			Source: "27 CFR 24.246, 24.247 and 4.22 (2015; growth factors 2022, recalled from memory); Reg. (EU) 2019/934 and (EC) 1333/2008 (recalled from " +
+				"memory), 203/2012",
 			Inputs:  []Input{choice("limit", "law, addition and drink", limits...)},
 			Outputs: []Output{out("most", units.GramPerLitre, "the limit")},
 			call: func(in, out []float64) error {

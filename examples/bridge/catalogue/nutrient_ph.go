@@ -90,6 +90,7 @@ func nutrientPH() []Function {
 				return err
 			},
 		},
+		otherNeeds(),
 		{
 			Name:    "buffer_for_ph",
 			heavy:   true,
@@ -139,6 +140,42 @@ func nutrientPH() []Function {
 				out[0], out[1], out[2] = c.Dose.Mass.Value.In(units.Gram), c.End.Value, c.Now.Value
 				return err
 			},
+		},
+	}
+}
+
+// otherNeeds is what yeast wants beside nitrogen in a sugar wash, a pair of outputs for each.
+func otherNeeds() Function {
+	var outputs []Output
+	for _, name := range [...]string{"phosphorus", "potassium", "magnesium", "zinc", "thiamine"} {
+		outputs = append(outputs, out(name+"_need", units.MilligramPerLitre, "known within a factor of two"), out(name+"_brought", units.MilligramPerLitre, "by water and feed"))
+	}
+	return Function{
+		Name:    "yeast_other_needs",
+		heavy:   true,
+		Meaning: "minerals and thiamine that yeast needs in a sugar wash, and what water and feed bring of them; sugar brings none",
+		Source: "phosphorus of dry yeast and Kudo, Vagnoli & Bisson 1998 (recalled from memory); Nobis et al. 2022 (read); magnesium and thiamine common " +
+			"practice, no source",
+		Inputs: append(washInputs(),
+			in("magnesium", units.MilligramPerLitre, "in the water", 0, 1000, 5).or(0),
+			in("zinc", units.MilligramPerLitre, "in the water", 0, 100, 0).or(0),
+		),
+		Outputs: outputs,
+		call: func(in, out []float64) error {
+			f, err := washOf(in)
+			if err != nil {
+				return err
+			}
+			f.Water, err = water.NewProfile(as(units.Celsius, in[5]), as(units.MilligramPerLitreCaCO3, in[1]), water.Potassium.At(as(units.MilligramPerLitre, in[2])),
+				water.Magnesium.At(as(units.MilligramPerLitre, in[6])), water.Zinc.At(as(units.MilligramPerLitre, in[7])))
+			if err != nil {
+				return err
+			}
+			needs, err := f.OtherNeeds()
+			for i := range min(len(needs), len(out)/2) { // without the other vitamins, which no feed states
+				out[2*i], out[2*i+1] = needs[i].Need.Value.In(units.MilligramPerLitre), needs[i].Have.In(units.MilligramPerLitre)
+			}
+			return err
 		},
 	}
 }

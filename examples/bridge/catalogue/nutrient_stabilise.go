@@ -84,18 +84,11 @@ func nutrientStabilise() []Function {
 				return err
 			},
 		},
-		{
-			Name:    "sorbic_acid_undissociated",
-			Meaning: "part of the sorbic acid that acts on yeast at a pH",
-			Source:  "1/(1 + 10^(pH - 4.76))",
-			Inputs:  []Input{number("ph", "", "pH of the drink", 2, 8, 3.3)},
-			Outputs: []Output{out("share", units.Percent, "undissociated part")},
-			call: func(in, out []float64) error {
-				s, err := finish.Undissociated(in[0])
-				out[0] = s.In(units.Percent)
-				return err
-			},
-		},
+		of1("sorbic_acid_undissociated", "part of the sorbic acid that acts on yeast at a pH",
+			"1/(1 + 10^(pH - 4.76))",
+			takesNumber("ph", "", "pH of the drink", 2, 8, 3.3),
+			gives("share", units.Percent, "undissociated part"),
+			finish.Undissociated),
 		{
 			Name:    "sorbate_for_wine",
 			Meaning: "potassium sorbate that keeps a wine below pH 3.5 from fermenting again; no table covers drinks below 10 % vol",

@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"fmt"
-
 	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
@@ -12,14 +10,27 @@ import (
 // the plan uses and a limit, if there is one.
 type Curve struct {
 	Title      string
-	X, Y       string // what the axes are, with units
+	Held       *units.Temperature // at which it holds, if at one
+	X, Y       Axis
 	Points     [][2]float64
 	At         *[2]float64 // what the plan uses
 	AtName     string
-	Limit      *float64 // a horizontal line
+	AtWarmth   *units.Temperature // of At, if its name has one
+	Limit      *float64           // a horizontal line
 	LimitName  string
 	LowerUpper [][3]float64 // x, low, high: a band around the curve, or nil
 	Marks      [][2]float64 // what was read, or nil
+}
+
+// Axis is what an axis of a curve is, and its unit, "" for a number.
+type Axis struct{ Name, Unit string }
+
+// String is the axis as it is written: "gauge pressure, bar".
+func (a Axis) String() string {
+	if a.Unit == "" {
+		return a.Name
+	}
+	return a.Name + ", " + a.Unit
 }
 
 const curveSteps = 24
@@ -67,9 +78,11 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	return *m.plan, curves, nil
 }
 
+var sugarUsed = Axis{"sugar used", "%"}
+
 func (m *maker) gravityCurves(along []AcidityPoint) []Curve {
-	g := Curve{Title: "Gravity against sugar used", X: "sugar used, %", Y: "gravity, 20/20 °C", Limit: &m.plan.Gravity.Floor, LimitName: "dry floor"}
-	s := Curve{Title: "Strength against sugar used", X: "sugar used, %", Y: "strength, % vol"}
+	g := Curve{Title: "Gravity against sugar used", X: sugarUsed, Y: Axis{"gravity", "20/20 °C"}, Limit: &m.plan.Gravity.Floor, LimitName: "dry floor"}
+	s := Curve{Title: "Strength against sugar used", X: sugarUsed, Y: Axis{"strength", "% vol"}}
 	for _, p := range along {
 		used := p.Used.In(units.Percent)
 		g.Points = append(g.Points, [2]float64{used, p.Gravity})
@@ -79,7 +92,7 @@ func (m *maker) gravityCurves(along []AcidityPoint) []Curve {
 }
 
 func (m *maker) acidityCurve(along []AcidityPoint) Curve {
-	c := Curve{Title: "pH against sugar used", X: "sugar used, %", Y: "pH"}
+	c := Curve{Title: "pH against sugar used", X: sugarUsed, Y: Axis{Name: "pH"}}
 	for _, p := range along {
 		used := p.Used.In(units.Percent)
 		c.Points = append(c.Points, [2]float64{used, p.PH})
@@ -93,9 +106,7 @@ func (m *maker) acidityCurve(along []AcidityPoint) Curve {
 
 // kegCurve is the content at rest over the gauge pressure, at the keg's temperature.
 func (m *maker) kegCurve(k packed, p PackPlan) (Curve, error) {
-	c := Curve{
-		Title: "Gas in the kegs at " + p.Temperature.Text(units.Celsius, 0), X: "gauge pressure here, bar", Y: "CO2, volumes",
-	}
+	c := Curve{Title: "Gas in the kegs", Held: &p.Temperature, X: Axis{"gauge pressure here", "bar"}, Y: Axis{"CO2", "volumes"}}
 	if bar := p.Gauge.In(units.BarGauge); bar >= 0 {
 		c.At, c.AtName = &[2]float64{bar, p.Volumes.In(units.VolumesCO2)}, "set point"
 	}
@@ -123,10 +134,10 @@ func (m *maker) kegCurve(k packed, p PackPlan) (Curve, error) {
 func (m *maker) bottleCurve(r packRecipe, k packed, p PackPlan) (Curve, error) {
 	rating := p.Rating.In(units.BarGauge)
 	c := Curve{
-		Title: "Pressure of the bottles", X: "temperature, °C", Y: "gauge pressure, bar",
+		Title: "Pressure of the bottles", X: Axis{"temperature", "°C"}, Y: Axis{"gauge pressure", "bar"},
 		At:     &[2]float64{p.Bottle.Store.In(units.Celsius), p.Bottle.StoreGauge.In(units.BarGauge)},
-		AtName: fmt.Sprintf("stored at %s", p.Bottle.Store.Text(units.Celsius, 0)),
-		Limit:  &rating, LimitName: "rating given",
+		AtName: "stored", AtWarmth: &p.Bottle.Store,
+		Limit: &rating, LimitName: "rating given",
 	}
 	closed, err := m.close(r, k, p.Bottle.Dissolved)
 	if err != nil {
