@@ -3,8 +3,11 @@ package main
 import (
 	"bytes"
 	"compress/zlib"
+	"crypto/sha256"
+	"encoding/base64"
 	"encoding/json"
 	"fmt"
+	"html"
 	"io"
 	"os"
 	"os/exec"
@@ -53,6 +56,30 @@ func TestKettlePage(t *testing.T) {
 	for _, wrong := range []string{"unsafe-inline", "connect-src", "unsafe-eval'; ", "<link", " src="} {
 		if bytes.Contains(text, []byte(wrong)) {
 			t.Errorf("it holds %q", wrong)
+		}
+	}
+}
+
+// What a request says is data on the page, whatever it says; and the policy's hashes are those
+// of the script and the style that stand there.
+func TestKettleEscapes(t *testing.T) {
+	var b bytes.Buffer
+	from := []drink{{"</script><b>", []byte(`{"name": "</script><script>alert(1)</script>"}`)}}
+	if err := printKettle(&b, []byte("library"), []byte("glue();\r\n"), from); err != nil {
+		t.Fatal(err)
+	}
+	text := b.String()
+	if strings.Contains(text, "<script>alert") || strings.Contains(text, "</script><b>") {
+		t.Error("a script got in")
+	}
+	parts := regexp.MustCompile(`(?s)<(?:style|script|script id="glue")>(.*?)</(?:style|script)>`).FindAllStringSubmatch(text, -1)
+	if len(parts) != 3 {
+		t.Fatalf("%d parts", len(parts))
+	}
+	for _, m := range parts {
+		sum := sha256.Sum256([]byte(m[1]))
+		if hash := "sha256-" + base64.StdEncoding.EncodeToString(sum[:]); !strings.Contains(html.UnescapeString(text), hash) {
+			t.Errorf("the policy has no %s for %.40q", hash, m[1])
 		}
 	}
 }
