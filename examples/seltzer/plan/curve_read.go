@@ -11,7 +11,7 @@ import (
 // schedule, as it is foreseen with them.
 func (m *maker) readCurve(along []AcidityPoint) (Curve, error) {
 	s := m.plan.State
-	c := Curve{Title: "Gravity as read", X: "days after pitching", Y: "gravity, 20/20 °C", Limit: &s.Floor, LimitName: "dry floor"}
+	c := Curve{Title: "Gravity as read", X: Axis{"time after pitching", "days"}, Y: Axis{"gravity", "20/20 °C"}, Limit: &s.Floor, LimitName: "dry floor"}
 	days := func(t time.Duration) float64 { return t.Hours() / 24 }
 	if s.Original > 0 {
 		c.Marks = append(c.Marks, [2]float64{0, s.Original})
