@@ -174,7 +174,7 @@ func stillWineLimit() Problem {
 			w.Step("0.392 g/100 mL is %s.", limit.Text(units.GramCO2PerLitre, 2))
 			for _, l := range carbonation.ContentLimits() {
 				if l.Most.In(units.GramCO2PerLitre) == limit.In(units.GramCO2PerLitre) {
-					w.Step("%s: at most %s (%s; %s). Check the law in force.", l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), l.Law, l.Status)
+					w.Step("%s: at most %s (%s; %s). Check the law in force.", l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), l.Law.Source, l.Law.Grade)
 				}
 			}
 			w.Answer("real gas", carbonation.RealVolume.Volumes(limit).In(units.VolumesCO2), 3, "volumes", 1.983, 0.0005)
