@@ -65,7 +65,7 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	l, err := NewLiquid(s)
 	grows, noVolume := newExpansion(s.Volume)
 	if err = cmp.Or(err, noVolume); err != nil {
-		return ColdCrash{}, err
+		return ColdCrash{}, limit.Named(fn, err)
 	}
 	before, after, standard := grows.litres(w), grows.litres(c), grows.litres(20) // of the solution
 	around := outside.Pressure().In(units.Kilopascal)

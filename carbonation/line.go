@@ -130,7 +130,7 @@ func (l Line) Balance(s gravity.Solution, t units.Temperature, keg units.GaugePr
 	const fn = "carbonation.Line.Balance"
 	f, err := l.flow(fn, s, t)
 	if err != nil {
-		return LineState{}, err
+		return LineState{}, limit.Named(fn, err)
 	}
 	q := flow.In(units.LitrePerMinute)
 	if err := limit.Check(fn, "flow", q, "L/min", 0.05, 100, lineRange); err != nil {
@@ -158,7 +158,7 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 	const fn, fastest = "carbonation.Line.FlowOf", 50 // m/s
 	f, err := l.flow(fn, s, t)
 	if err != nil {
-		return LineState{}, err
+		return LineState{}, limit.Named(fn, err)
 	}
 	m := length.In(units.Metre)
 	if err := limit.Check(fn, "length", m, "m", 0, 1000, lineRange); err != nil {
@@ -172,7 +172,7 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 	least, most := asks(0), asks(fastest)
 	if err := limit.Check(fn, "keg pressure", keg.In(units.KilopascalGauge), "kPa gauge",
 		keg.In(units.KilopascalGauge)+(least-given)/1000, keg.In(units.KilopascalGauge)+(most-given)/1000, "lift and restriction, and 50 m/s"); err != nil {
-		return LineState{}, err
+		return LineState{}, limit.Named(fn, err)
 	}
 	given = math.Min(math.Max(given, least), most) // it may lie a rounding outside
 	v, err := upTo(fastest, func(v float64) float64 { return asks(v) - given })

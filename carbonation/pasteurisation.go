@@ -151,7 +151,7 @@ func (l Lethality) Pasteurise(log []LoggedTemperature, pack *ClosedVessel) (Past
 		}
 		s, err := pack.Worst(r.Temperature)
 		if err != nil {
-			return Pasteurisation{}, err
+			return Pasteurisation{}, limit.Named(fn, err)
 		}
 		p.Peak, p.HasPeak = s, true
 	}

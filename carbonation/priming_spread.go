@@ -66,7 +66,7 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 		}
 		each, err := units.Gram.Of(checked.Number(perLitre*v)).Round(step, units.Down)
 		if err != nil {
-			return Spread{}, err
+			return Spread{}, limit.Named(fn, err)
 		}
 		mass := each.Quantity().In(units.Gram)
 		s.Doses = append(s.Doses, BottleDose{Bottles: b, Each: each, Content: grams(before + gas*mass/v)})
@@ -79,7 +79,7 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 			all, err = s.Total.Plus(all)
 		}
 		if err != nil {
-			return Spread{}, err
+			return Spread{}, limit.Named(fn, err)
 		}
 		s.Total = all
 	}

@@ -60,7 +60,7 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	}
 	p, err := l.Pressure(t, target)
 	if err != nil {
-		return Spunding{}, err
+		return Spunding{}, limit.Named(fn, err)
 	}
 	around := outside.Pressure()
 	gauge := outside.Gauge(p)
@@ -69,7 +69,7 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	}
 	had, err := l.Content(t, around)
 	if err != nil {
-		return Spunding{}, err
+		return Spunding{}, limit.Named(fn, err)
 	}
 	T := t.In(units.Celsius) + chemistry.ZeroCelsius
 	v := l.vapours(T, 1/T)

@@ -145,12 +145,12 @@ func (f Filling) check() error {
 //   - Uncertainty: see [ClosedVessel.At].
 func (v Vessel) Close(drink gravity.Solution, f Filling, outside units.Atmosphere) (ClosedVessel, error) {
 	if err := v.check(); err != nil {
-		return ClosedVessel{}, err
+		return ClosedVessel{}, limit.Named("carbonation.Vessel.Close", err)
 	}
 	l, err := NewLiquid(drink)
 	grows, noVolume := newExpansion(drink.Volume)
 	if err = cmp.Or(err, noVolume); err != nil {
-		return ClosedVessel{}, err
+		return ClosedVessel{}, limit.Named("carbonation.Vessel.Close", err)
 	}
 	return v.shut(l, grows, f, outside)
 }
@@ -178,7 +178,7 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 	if f.AtRest {
 		p, err := drink.Pressure(f.Temperature, f.Content)
 		if err != nil {
-			return ClosedVessel{}, err
+			return ClosedVessel{}, limit.Named(fn, err)
 		}
 		co2 = math.Max(p.In(units.Kilopascal)-drink.vapours(T, 1/T), 0)
 	}

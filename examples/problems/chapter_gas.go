@@ -149,7 +149,7 @@ func bunsenAtTwenty() Problem {
 
 func cylinderGauge() Problem {
 	return Problem{
-		Title:  "What the cylinder's gauge tells",
+		Title:  "What the cylinder's gauge shows",
 		Ask:    "A cylinder with liquid CO2 in it: what is its pressure at the triple point, at 20 °C in the hall, and at the critical point?",
 		Given:  []string{"−56.558 °C, 20 °C, 30.9782 °C", "the hall at 640 m"},
 		Source: Source{Read, "R. Span & W. Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509: triple point 216.592 K and 517.964 kPa, critical point 304.1282 K and 7377.3 kPa."},

@@ -98,7 +98,7 @@ func sparklingWine() Problem {
 			c := must(dioxide.WineContent(units.Bar.Of(3), units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
 			w.Step("%s, %s.", c.Text(units.GramCO2PerLitre, 4), carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
 			back := must(dioxide.WinePressure(c, units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
-			w.Step("Turned round it needs %s again.", back.Text(units.Bar, 3))
+			w.Step("The other way round it needs %s again.", back.Text(units.Bar, 3))
 			w.Answer("content", c.In(units.GramCO2PerLitre), 4, "g/L", 4.2065, 0.00006)
 		},
 	}

@@ -1,8 +1,6 @@
 package must
 
 import (
-	"math"
-
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -12,12 +10,14 @@ import (
 // proportions count: Acids{water.Tartrate.At(one), water.Malate.At(one)}.
 type Acids []water.Content
 
+const mostPart = 1e6 // of anything: proportions
+
 // shares returns the mmol of each weak acid in a mmol of all.
 func (a Acids) shares(fn string) (of [len(weak)]float64, err error) {
 	sum := 0.0
 	for _, c := range a {
 		v := c.Concentration.In(units.MilligramPerLitre)
-		if err := limit.Check(fn, c.Ion.Name()+" among the acids", v, "mg/L", 0, math.MaxFloat64, source); err != nil {
+		if err := limit.Check(fn, c.Ion.Name()+" among the acids", v, "mg/L", 0, mostPart, source); err != nil {
 			return of, err
 		}
 		k := 0
@@ -30,7 +30,7 @@ func (a Acids) shares(fn string) (of [len(weak)]float64, err error) {
 		of[k] += v / c.Ion.MolarMass()
 		sum += v / c.Ion.MolarMass()
 	}
-	if err := limit.Check(fn, "acids together", sum, "mmol/L", math.SmallestNonzeroFloat64, math.MaxFloat64, source); err != nil {
+	if err := limit.Check(fn, "acids together", sum, "mmol/L", 1e-6, mostPart, source); err != nil {
 		return of, err
 	}
 	for k := range of {

@@ -10,7 +10,10 @@ import (
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
+	"example.org/zymase/water/mash"
+	"example.org/zymase/water/must"
 )
 
 // Names of the texts that a function gives with a number that can hurt someone.
@@ -174,6 +177,9 @@ func sayings() map[string]saying {
 		"strength_from_distillate":  always(burns),
 		"acid_as_sold":              acid,
 		"water_acid_to_ph":          acid,
+		"mash_acid_to_ph":           always(mash.Acid.Text(), mash.Measure.Text()),
+		"juice_acid_to_ph":          always(must.Acid.Text(), must.Trial.Text(), must.Settles.Text(), must.Law.Text()),
+		"juice_base_to_acidity":     always(material.Burns.Text(), must.Foams.Text(), must.Trial.Text(), must.Settles.Text(), must.Law.Text()),
 		"water_base_to_alkalinity":  base,
 		"water_base_to_ph":          base,
 		"dechlorination_dose":       always(dechlorinated.Cautions...),

@@ -15,6 +15,9 @@ func waterFunctions() []Function {
 		waterTreatment(),
 		waterDoses(),
 		waterSolve(),
+		mashFunctions(),
+		juiceFunctions(),
+		juiceTreatments(),
 	} {
 		all = append(all, part...)
 	}

@@ -12,16 +12,25 @@ var conventions = [...]water.Titration{
 	water.TitrationBeerUS, water.TitrationCiderUS, water.TitrationSoftDrink,
 }
 
-// waterDoses are acidities by titration, and doses of bases.
-func waterDoses() []Function {
-	var bases []string
-	var baseOf []material.Material
+func conventionChoice() Input {
+	return choice("convention", "end point and the acid it is stated as", "pH 7.0 as tartaric (OIV)", "pH 7.0 as sulfuric (France)",
+		"pH 8.2 as tartaric (US wine)", "pH 8.2 as lactic (US beer)", "pH 8.2 as malic (US cider)", "pH 8.2 as citric (soft drinks)")
+}
+
+// bases are the salts that bring alkalinity.
+func bases() (names []string, of []material.Material) {
 	for _, s := range salts {
 		if !s.Composition().Alkalinity.IsZero() {
-			bases, baseOf = append(bases, s.Name()), append(baseOf, s)
+			names, of = append(names, s.Name()), append(of, s)
 		}
 	}
-	baseChoice := choice("base", "the base, as weighed", bases...)
+	return names, of
+}
+
+// waterDoses are acidities by titration, and doses of bases.
+func waterDoses() []Function {
+	names, baseOf := bases()
+	baseChoice := choice("base", "the base, as weighed", names...)
 	return []Function{
 		{
 			Name:    "titratable_acidity",
@@ -30,8 +39,7 @@ func waterDoses() []Function {
 			Inputs: []Input{
 				acidChoice(), in("amount", units.MillimolePerLitre, "pure acid in the water", 0, 1000, 40),
 				in("alkalinity", units.MilligramPerLitreCaCO3, "alkalinity of the water", 0, 5000, 0).or(0), waterTemperature(),
-				choice("convention", "end point and the acid it is stated as", "pH 7.0 as tartaric (OIV)", "pH 7.0 as sulfuric (France)",
-					"pH 8.2 as tartaric (US wine)", "pH 8.2 as lactic (US beer)", "pH 8.2 as malic (US cider)", "pH 8.2 as citric (soft drinks)"),
+				conventionChoice(),
 			},
 			Outputs: []Output{out("acidity", units.GramPerLitre, "the titratable acidity")},
 			call: func(in, out []float64) error {

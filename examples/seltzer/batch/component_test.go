@@ -1,6 +1,7 @@
 package batch
 
 import (
+	"encoding/json"
 	"math"
 	"testing"
 
@@ -70,13 +71,27 @@ func TestMaterialsWeighAGram(t *testing.T) {
 		}
 	}
 	for text, name := range map[string]string{"DAP": "diammonium phosphate", "lactic": "lactic acid", "sugar": "white sugar", "Gypsum": "gypsum"} {
-		if m, err := weighed(text, asSalt|asAcid|asSugar|asFood); err != nil || m != stuffs[name] {
+		if m, err := weighed(&Step{What: text}, asSalt|asAcid|asSugar|asFood); err != nil || m != *stuffs[name] {
 			t.Errorf("%q: %v", text, err)
 		}
 	}
 	for _, bad := range []string{"unobtainium", "", "gypsum"} {
-		if _, err := weighed(bad, asAcid); err == nil {
+		if _, err := weighed(&Step{What: bad}, asAcid); err == nil {
 			t.Errorf("%q is taken as an acid", bad)
 		}
+	}
+}
+
+// A material of one's own counts by its label.
+func TestOwnMaterial(t *testing.T) {
+	juice := must(material.ByLabel("apple juice", material.Composition{Glucose: units.Percent.Of(2.4), Fructose: units.Percent.Of(6), Disaccharides: units.Percent.Of(2), UnfermentedSolids: units.Percent.Of(1)}))
+	s := after(must(FromWater(well(), units.Litre.Of(1))), Step{Kind: Dissolve, Own: juice, Mass: units.Kilogram.Of(1)})
+	near(t, "sugar", s.Fermentable().In(units.Gram), 104, 1e-9)
+	near(t, "dextrin", s.Of(Dextrin)*162.141, 10, 1e-3)
+	refused(t, s, Step{Kind: Feed, Own: juice, Mass: units.Kilogram.Of(1)})
+	st := Step{Kind: Dissolve, Own: juice}
+	var again Step
+	if text, err := json.Marshal(st); err != nil || json.Unmarshal(text, &again) != nil || !again.Own.Equal(juice) {
+		t.Errorf("%v: %s", err, text)
 	}
 }

@@ -178,7 +178,7 @@ func (j *job) add(st *Step, of use) error {
 	if err := limit.Check(do, "mass", g/1000, "kg", 0, mostKilos, aStep); err != nil {
 		return err
 	}
-	m, err := weighed(st.What, of)
+	m, err := weighed(st, of)
 	if err != nil {
 		return err
 	}

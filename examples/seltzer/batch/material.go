@@ -35,15 +35,23 @@ const (
 
 // weighed finds what a name stands for: first as it is spelled here, then as the packages
 // read it.
-func weighed(name string, of use) (*stuff, error) {
+func weighed(st *Step, of use) (stuff, error) {
+	name := st.What
+	if !st.Own.IsZero() {
+		m := ofMaterial(st.Own)
+		if name = st.Own.Name(); m.use&of == 0 {
+			return m, &units.NameError{Func: do, What: "material for this step", Name: name}
+		}
+		return m, nil
+	}
 	m, ok := stuffs[name]
 	if !ok {
 		m = stuffs[spelled(name)]
 	}
 	if m == nil || m.use&of == 0 {
-		return nil, &units.NameError{Func: do, What: "material for this step", Name: name}
+		return stuff{}, &units.NameError{Func: do, What: "material for this step", Name: name}
 	}
-	return m, nil
+	return *m, nil
 }
 
 // spelled is the name in stuffs of what a package reads a text as.
@@ -63,15 +71,8 @@ var stuffs = func() map[string]*stuff {
 		"glycerol": {asSugar, Amounts{Glycerol: 1 / molar[Glycerol]}},
 	}
 	for _, m := range material.All() {
-		c := m.Composition()
-		of := &stuff{asFood, ofComposition(&c, m.Formula() != "")}
-		switch {
-		case c.Sugar().In(units.Percent)+c.UnfermentedSolids.In(units.Percent) > 0:
-			of.use = asSugar
-		case !c.SulfurDioxide.IsZero():
-			of.use = asStabiliser
-		}
-		all[m.Name()] = of
+		of := ofMaterial(m)
+		all[m.Name()] = &of
 	}
 	for _, s := range water.Salts() {
 		all[s.Name()].use |= asSalt
@@ -86,6 +87,19 @@ var stuffs = func() map[string]*stuff {
 	all["potassium sorbate"] = &stuff{asStabiliser, Amounts{Potassium: n, Sorbate: n}}
 	return all
 }()
+
+// ofMaterial is a material with what it is for.
+func ofMaterial(m material.Material) stuff {
+	c := m.Composition()
+	of := stuff{asFood, ofComposition(&c, m.Formula() != "")}
+	switch {
+	case c.Sugar().In(units.Percent)+c.UnfermentedSolids.In(units.Percent) > 0:
+		of.use = asSugar
+	case !c.SulfurDioxide.IsZero():
+		of.use = asStabiliser
+	}
+	return of
+}
 
 // ofComposition is by what a gram brings. The protons leave no charge; the rest of the mass is the water of
 // a salt, of its crystals and its alkalinity, and of a sugar, or matter without a name, which counts as dextrin.

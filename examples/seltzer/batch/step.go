@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Kind is what a step does.
@@ -99,6 +100,7 @@ type Step struct {
 	Strength    units.StrengthByVolume  `json:"strength,omitzero"`
 	Sugar       units.MassConcentration `json:"sugar,omitzero"`
 	With        *State                  `json:"with,omitempty"`
+	Own         material.Material       `json:"own,omitzero"` // in the place of What: a material by its label
 }
 
 // place is the pressure of the place; zero is 101.325 kPa.

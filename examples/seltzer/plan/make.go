@@ -29,7 +29,7 @@ func Make(req Request) (Plan, error) {
 func newMaker(req Request) (*maker, error) {
 	r, b, sugar, err := solved(req)
 	if err != nil {
-		return nil, advised(req, err)
+		return nil, req.typed.echoed(advised(req, err))
 	}
 
 	p := &Plan{
@@ -49,7 +49,7 @@ func newMaker(req Request) (*maker, error) {
 		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	} {
 		if err := placed(step.field, step.do()); err != nil {
-			return nil, err
+			return nil, req.typed.echoed(err)
 		}
 	}
 	return m, nil
@@ -65,6 +65,7 @@ type maker struct {
 	boiledLow, boiledHigh water.Profile
 	fed                   []nutrient.Dose // as weighed
 	course                ferment.Tank    // with its buffer
+	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
 
 	salted minerals
@@ -146,7 +147,7 @@ func (m *maker) fits() error {
 	} {
 		need, have := math.Ceil(10*v.need.In(units.Litre)-1e-6)/10, v.capacity.In(units.Litre) // as it is printed
 		if need > have {
-			return &RequestError{Field: v.field, Value: v.capacity.Text(units.Litre, 1),
+			return &RequestError{Field: v.field, Value: v.capacity.Text(units.Litre, 1), is: quantity(v.capacity),
 				Allowed: fmt.Sprintf("at least %.1f L: %s %.1f L; a smaller volume, or less water with a stronger base, would fit", math.Ceil(10*need)/10, v.what, need)}
 		}
 		if need > 0.9*have {
@@ -187,26 +188,21 @@ func (m *maker) gravityAt(used float64) (float64, error) {
 	return s.Gravity().SG(), err
 }
 
-// balance lists what goes in and what comes out. Salts, nutrient and pitched yeast
-// are left out: together they are under a thousandth.
+// balance lists what goes in and what comes out, as the batch is carried forward with the
+// weights as the scale shows them.
 func (m *maker) balance() error {
-	b := m.batch
-	in := []Line{{"water", kilograms(b.water)}, {m.fermentable.Name(), kilograms(b.fermentable)}}
-	out := []Line{
-		{"boiled off", kilograms(b.boiledOff)},
-		{"left in the kettle", b.kettleLoss.Mass()},
-		{"left with the yeast", b.fermenterLoss.Mass()},
+	c, err := m.carry()
+	if err != nil {
+		return err
 	}
-	co2, yeast := kg(b.made.CO2), kg(b.made.Biomass)
-	added := 0.0
-	for i, k := range b.packed {
-		co2, yeast, added = co2+kg(k.made.CO2), yeast+kg(k.made.Biomass), added+k.added
-		out = append(out, Line{"in the " + m.recipe.packs[i].Kind + "s", k.drink.Mass()})
+	m.gas = c.gas
+	m.plan.Balance = Balance{In: c.in, Out: c.out}
+	if m.unforeseen() == "" {
+		most := ferment.UsualMetabolism()
+		m.plan.Balance.YeastLow = kilograms(c.grown * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
+		m.plan.Balance.ByAtoms = units.PercentVolume.Of(checked.Number(c.atoms / kg(m.batch.base.Ethanol()) * m.batch.strength))
 	}
-	in = append(in, Line{"flavouring and priming", kilograms(added)})
-	out = append(out, Line{"CO2 made", kilograms(co2)})
-	m.plan.Balance = Balance{In: in, Out: out}
-	return m.grown(yeast)
+	return nil
 }
 
 // flavour scales the bench trial up.

@@ -137,8 +137,8 @@ var whys = map[Figure]Why{
 		"printed strength to one decimal; EU ±0.3 % vol for other drinks, US ±0.3 % vol for malt beverages of 0.5 % vol and more",
 		"Regulation (EU) No 1169/2011 annex XII (read); 27 CFR 7.65 (2022; recalled); 27 CFR 7.1, 25.15 and TTB Ruling 2008-3 (read). Check the law in force"},
 	FigureBalance: {
-		"mass in = mass out",
-		"conservation of mass; salts, nutrient and pitched yeast are left out (under a thousandth)"},
+		"mass in = mass out; gas, yeast, glycerol and acids by one balance of atoms",
+		"conservation of every element: the batch carried forward with the weights of the list; what the measured yield leaves of the ethanol is lost"},
 	FigurePH: {
 		"charge balance: strong ions of water, nutrient and buffer; one H+ for each ammonium taken up, phosphate with its proton, potassium; acids made; CO2 above",
 		"equilibria of carbonate, phosphate and the organic acids (Plummer & Busenberg 1982, NIST 46); acids: Pasteur 1860 and wine data, a range"},
