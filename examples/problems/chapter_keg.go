@@ -157,7 +157,7 @@ func blendOfGases() Problem {
 			blend := must(carbonation.MixedGasPressure(drink, units.Celsius.Of(4), c, units.Percent.Of(60)))
 			w.Step("Pure CO2 %s, the blend %s.", pure.Text(units.Kilopascal, 1), blend.Text(units.Kilopascal, 1))
 			share := must(carbonation.BlendFor(drink, units.Celsius.Of(4), c, blend))
-			w.Step("Turned round, that pressure asks for %s of CO2.", share.Text(units.Percent, 1))
+			w.Step("The other way round, that pressure asks for %s of CO2.", share.Text(units.Percent, 1))
 			w.Answer("blend", blend.In(units.Kilopascal), 0, "kPa", 350.2, 2.5)
 		},
 	}

@@ -107,7 +107,7 @@ func (f Fermentable) Yield() gravity.Yield {
 		return gravity.SugarWashYield(gravity.Sucrose)
 	}
 	malt := f.malt / sugar
-	if malt >= 1 {
+	if malt > 1-1e-9 { // all of it, to rounding
 		return gravity.BallingYield()
 	}
 	wort, wash, grape := gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose), gravity.SugarWashYield(gravity.Glucose)
@@ -118,6 +118,10 @@ func (f Fermentable) Yield() gravity.Yield {
 	y, _ := gravity.NewYield(mix(gravity.Yield.Ethanol), mix(gravity.Yield.CO2), mix(gravity.Yield.Biomass), mix(gravity.Yield.Residue), mix(gravity.Yield.Water))
 	return y
 }
+
+// glucoseOfMalt is the share of hexoses in the fermentable sugar of malt, as
+// material.DryMaltExtract has it.
+const glucoseOfMalt = 0.15
 
 // AddTo dissolves a mass of f in a liquid. Sugars of two and three units count as
 // sucrose, solids that yeast leaves as dextrin.
