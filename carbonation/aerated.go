@@ -7,7 +7,7 @@ import (
 	"example.org/zymase/units"
 )
 
-// Aerated returns the nitrogen and the oxygen that the liquid holds at rest in moist air of the
+// Aerated returns the nitrogen and the oxygen that the liquid holds at equilibrium in moist air of the
 // total pressure p: after a splash, or days in an open vessel. Argon, 0.93 % of the air,
 // counts as nitrogen here.
 //

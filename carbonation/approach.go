@@ -8,23 +8,22 @@ import (
 	"example.org/zymase/units"
 )
 
-// A CarbonationRate says how fast a vessel takes up gas: the share of the distance
-// to rest that it makes good in an hour. It belongs to a vessel, its fill and its
-// handling, not to a drink. The zero value is none; the functions refuse it.
+// A CarbonationRate says how fast a vessel takes up gas: a rate of 0.0125 an hour closes
+// 1.25 % of the remaining gap to equilibrium each hour. It belongs to a vessel, its fill and
+// its handling, not to a drink. The zero value is none; the functions refuse it.
 type CarbonationRate struct{ perHour float64 }
 
-// Rates to start from; a fitted one ([RateFromReadings]) is better.
-var (
-	// StillKeg is a keg left alone in the cold under its set pressure: 95 % of the way
-	// in 10 days, in the middle of the 7 to 14 days that suppliers' articles give near 3 °C.
-	StillKeg = CarbonationRate{3.0 / 240}
-	// RolledKeg is a keg rolled or shaken all the time: 95 % in 20 minutes; common
-	// practice, no source.
-	RolledKeg = CarbonationRate{9}
-)
+// StillKeg is a keg left alone in the cold under its set pressure: it closes 1.25 % of the
+// remaining gap each hour, 95 % of it in 10 days, in the middle of the 7 to 14 days that
+// suppliers' articles give near 3 °C. A fitted rate, [RateFromReadings], is better.
+func StillKeg() CarbonationRate { return CarbonationRate{3.0 / 240} }
+
+// RolledKeg is a keg rolled or shaken all the time: 95 % in 20 minutes; common practice,
+// no source.
+func RolledKeg() CarbonationRate { return CarbonationRate{9} }
 
 const (
-	approachRange = "first-order approach to rest"
+	approachRange = "first-order approach to equilibrium"
 	longest       = 10 * 365 * 24 // h
 	slowestRate   = 1e-5          // 1/h
 	fastestRate   = 1e3
@@ -47,17 +46,17 @@ func NewCarbonationRate(perHour float64) (CarbonationRate, error) {
 func (r CarbonationRate) PerHour() float64 { return r.perHour }
 
 // RateFromReadings fits the rate to two contents of the same keg, a time apart, on
-// their way to the content at rest.
+// their way to the content at equilibrium.
 //
 //   - Source: first-order approach dC/dt = k·(C∞ − C): k = ln((C∞ − C1)/(C∞ −
 //     C2))/Δt. Counting pressure times hours in a straight line, as the trade
 //     does, is wrong.
 //   - Range: the second content between the first and 99.99 % of the way to that at
-//     rest, which is 1e-6 to 1000 g/L away, a time of 0.001 to 100,000 h, a rate as
+//     equilibrium, which is 1e-6 to 1000 g/L away, a time of 0.001 to 100,000 h, a rate as
 //     [NewCarbonationRate]; otherwise the error is a
 //     [*units.RangeError].
 //   - Units: g/L; 1/h.
-//   - Uncertainty: near rest it grows without bound; take the second reading about
+//   - Uncertainty: near equilibrium it grows without bound; take the second reading about
 //     half-way.
 func RateFromReadings(first, second, atRest units.CarbonDioxideContent, apart time.Duration) (CarbonationRate, error) {
 	const fn = "carbonation.RateFromReadings"
@@ -79,7 +78,7 @@ func RateFromReadings(first, second, atRest units.CarbonDioxideContent, apart ti
 }
 
 // After returns the content of a keg a time after it had the content from, on its way
-// to that at rest.
+// to that at equilibrium.
 //
 //   - Source: C = C∞ + (C0 − C∞)·exp(−k·t).
 //   - Range: a rate that is not zero, a time from zero to 10 years; otherwise the
@@ -104,10 +103,10 @@ func (r CarbonationRate) after(from, atRest units.CarbonDioxideContent, t time.D
 }
 
 // Until returns how long a keg takes from one content to another on its way to that
-// at rest, which it never quite reaches.
+// at equilibrium, which it never quite reaches.
 //
 //   - Source: t = ln((C∞ − C0)/(C∞ − C))/k.
-//   - Range: a content between the first and 99.99 % of the way to that at rest, a rate
+//   - Range: a content between the first and 99.99 % of the way to that at equilibrium, a rate
 //     that is not zero, at most 10 years; otherwise the error is a [*units.RangeError].
 //   - Units: g/L.
 //   - Uncertainty: that of the rate.

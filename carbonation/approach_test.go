@@ -27,7 +27,7 @@ func TestRateFromReadings(t *testing.T) {
 	for _, row := range []struct {
 		r carbonation.CarbonationRate
 		d time.Duration
-	}{{carbonation.StillKeg, 240 * hour}, {carbonation.RolledKeg, 20 * time.Minute}} {
+	}{{carbonation.StillKeg(), 240 * hour}, {carbonation.RolledKeg(), 20 * time.Minute}} {
 		c := ok[units.CarbonDioxideContent](t)(row.r.After(gramsCO2(0), gramsCO2(1), row.d)).In(units.GramCO2PerLitre)
 		near(t, "95 %", c, 0.95, 0.0003)
 	}
@@ -72,20 +72,20 @@ func TestApproachRefuses(t *testing.T) {
 	refused(t, "zero rate", err, "rate")
 	_, err = carbonation.CarbonationRate{}.Until(gramsCO2(1), gramsCO2(2), gramsCO2(5))
 	refused(t, "zero rate", err, "rate")
-	_, err = carbonation.StillKeg.After(gramsCO2(1), gramsCO2(5), -hour)
+	_, err = carbonation.StillKeg().After(gramsCO2(1), gramsCO2(5), -hour)
 	refused(t, "time", err, "time")
-	_, err = carbonation.StillKeg.After(gramsCO2(1), gramsCO2(5), 88000*hour)
+	_, err = carbonation.StillKeg().After(gramsCO2(1), gramsCO2(5), 88000*hour)
 	refused(t, "time", err, "time")
-	_, err = carbonation.StillKeg.Until(gramsCO2(1), gramsCO2(5), gramsCO2(5))
+	_, err = carbonation.StillKeg().Until(gramsCO2(1), gramsCO2(5), gramsCO2(5))
 	refused(t, "at rest itself", err, "share of the way to rest")
 	slow := ok[carbonation.CarbonationRate](t)(carbonation.NewCarbonationRate(1e-5))
 	_, err = slow.Until(gramsCO2(1), gramsCO2(4.9), gramsCO2(5))
 	refused(t, "more than 10 years", err, "time")
 	for _, c := range []float64{0.5, 6} {
-		_, err = carbonation.StillKeg.Until(gramsCO2(1), gramsCO2(c), gramsCO2(5))
+		_, err = carbonation.StillKeg().Until(gramsCO2(1), gramsCO2(c), gramsCO2(5))
 		refused(t, "not on the way", err, "content")
 	}
-	_, err = carbonation.StillKeg.Until(gramsCO2(6), gramsCO2(4), gramsCO2(5))
+	_, err = carbonation.StillKeg().Until(gramsCO2(6), gramsCO2(4), gramsCO2(5))
 	refused(t, "not on the way down", err, "content")
 }
 
@@ -132,14 +132,14 @@ func TestPlanBurst(t *testing.T) {
 	// On the way down, at a content that no pressure in range holds.
 	b, err = carbonation.PlanBurst(l, celsius(20), gramsCO2(80), gramsCO2(70), barGauge(3), barGauge(4), k, units.Atmosphere{})
 	refused(t, "out of reach", err, "content")
-	if e, is := errors.AsType[*units.RangeError](err); !is || e.Func != "carbonation.PlanBurst" || b != (carbonation.Burst{}) {
+	if e, is := errors.AsType[*units.RangeError](err); !is || e.Func != "carbonation.PlanBurst" || b.Cautions != nil || !b.Gauge.IsZero() {
 		t.Errorf("%+v, %v", b, err)
 	}
 }
 
 func TestOnRegulator(t *testing.T) {
 	l := liquid(t, 4.6, 0.5)
-	keg := carbonation.Keg{Liquid: l, Temperature: celsius(4), Content: gramsCO2(1.6), Target: gramsCO2(5.8), Rate: carbonation.StillKeg, Rating: barGauge(4)}
+	keg := carbonation.Keg{Liquid: l, Temperature: celsius(4), Content: gramsCO2(1.6), Target: gramsCO2(5.8), Rate: carbonation.StillKeg(), Rating: barGauge(4)}
 	less := keg
 	less.Target = gramsCO2(4)
 	list := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg, less}, barGauge(1.2), 72*hour, units.Atmosphere{}))

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Burst is a quick carbonation under a high pressure that is set back in time.
@@ -17,7 +18,7 @@ type Burst struct {
 	// HourLate is what it has an hour after the stop time.
 	HourLate units.CarbonDioxideContent
 	Verdict  Verdict
-	Cautions Cautions
+	Cautions caution.List
 }
 
 // PlanBurst returns when to stop a burst.
@@ -47,12 +48,12 @@ func PlanBurst(l Liquid, t units.Temperature, from, target units.CarbonDioxideCo
 	if err != nil {
 		return Burst{}, limit.Named("carbonation.PlanBurst", err)
 	}
-	verdict, said := Rated(high, rating)
-	verdict, said = iced(verdict, said, t.In(units.Celsius) < l.freezes)
+	verdict, warned := rated(high, rating)
+	verdict, warned = iced(verdict, warned, t.In(units.Celsius) < l.freezes)
 	return Burst{
 		Stop: stop, Then: outside.Gauge(then), Gauge: high,
 		Forgotten: forgotten, HourLate: rate.after(target, forgotten, time.Hour),
 		Verdict:  verdict,
-		Cautions: (said | cautions(Overshoot, Cylinder)).with(BelowAtmosphere, outside.Gauge(then).In(units.KilopascalGauge) < 0),
+		Cautions: (warned | cautions(Overshoot, Cylinder)).with(BelowAtmosphere, outside.Gauge(then).In(units.KilopascalGauge) < 0).list(),
 	}, nil
 }

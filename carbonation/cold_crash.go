@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // ColdCrash is what happens when a fermenter is cooled under an open airlock: gas
@@ -21,11 +22,11 @@ type ColdCrash struct {
 	AtOnce, AtRest units.Volume
 	Oxygen         units.Mass                 // in AtRest
 	OxygenPerLitre units.MassConcentration    // of the drink, if all of it went in
-	Content        units.CarbonDioxideContent // of the drink at rest in the cold
+	Content        units.CarbonDioxideContent // of the drink at equilibrium in the cold
 	// CO2ToFill is the CO2 that keeps the air out when it is let in from a
 	// regulator at the pressure of the atmosphere.
 	CO2ToFill units.Mass
-	Cautions  Cautions
+	Cautions  caution.List
 }
 
 // oxygenShare is the share of oxygen in dry air by volume (US Standard Atmosphere
@@ -83,7 +84,7 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	r := ColdCrash{
 		AtOnce:    units.Litre.Of(checked.Number(math.Max(room-left, 0))),
 		CO2ToFill: units.Gram.Of(checked.Number(math.Max(gasMass(Tc, around-vc, room)+at20*l.dissolved(Tc, 1/Tc, around-vc, around)-dissolved-above, 0))),
-		Cautions:  cautions(AirDrawnIn).with(Freezing, c < l.freezes),
+		Cautions:  cautions(AirDrawnIn).with(Freezing, c < l.freezes).list(),
 	}
 	// At rest: CO2 in the liquid and above it add up to what there was.
 	p, err := upTo(highest, func(p float64) float64 {

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // CylinderState is what a cylinder with liquid in it shows.
@@ -16,7 +17,7 @@ type CylinderState struct {
 	Gauge    units.GaugePressure
 	// Liquid says that there can be liquid at this temperature.
 	Liquid   bool
-	Cautions Cautions
+	Cautions caution.List
 }
 
 // CylinderAt returns what a cylinder's gauge shows at a temperature as long as there
@@ -34,10 +35,10 @@ func CylinderAt(t units.Temperature, outside units.Atmosphere) (CylinderState, e
 		return CylinderState{}, err
 	}
 	if c > criticalCelsius {
-		return CylinderState{Cautions: cautions(Cylinder, NoLiquidCO2)}, nil
+		return CylinderState{Cautions: cautions(Cylinder, NoLiquidCO2).list()}, nil
 	}
 	p := kilopascals(saturation(c + chemistry.ZeroCelsius))
-	return CylinderState{Pressure: p, Gauge: outside.Gauge(p), Liquid: true, Cautions: cautions(Cylinder)}, nil
+	return CylinderState{Pressure: p, Gauge: outside.Gauge(p), Liquid: true, Cautions: cautions(Cylinder).list()}, nil
 }
 
 // KegService is what is done to each keg of a kind with the gas of a cylinder.
@@ -59,7 +60,7 @@ type CylinderUse struct {
 	Each                          units.Mass
 	Kegs                          int // that the charge serves whole
 	Left                          units.Mass
-	Cautions                      Cautions
+	Cautions                      caution.List
 }
 
 // Kegs returns how many kegs a charge of CO2 serves.
@@ -104,6 +105,6 @@ func (k KegService) Kegs(charge units.Mass, outside units.Atmosphere) (CylinderU
 	return CylinderUse{
 		Purge: gram(purge), Carbonate: gram(carbonate), Serve: gram(serve), Leak: gram(leak), Each: gram(each),
 		Kegs: int(n), Left: gram(charge.In(units.Gram) - n*each),
-		Cautions: cautions(PressureVessel, Asphyxiation, Cylinder).with(Recalled, !k.Leak.IsZero()),
+		Cautions: cautions(PressureVessel, Asphyxiation, Cylinder).with(Recalled, !k.Leak.IsZero()).list(),
 	}, nil
 }

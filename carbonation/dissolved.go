@@ -23,7 +23,7 @@ const (
 // give 33 to 35 cm³/mol).
 const molarVolumeDissolved = 32.3e-3
 
-// Content returns the CO2 that the liquid holds at rest under CO2 gas at the
+// Content returns the CO2 that the liquid holds at equilibrium under CO2 gas at the
 // total pressure p, which includes the vapours of the liquid.
 //
 //   - Source: Henry's constant of L. N. Plummer & E. Busenberg, Geochim. Cosmochim. Acta 46
@@ -127,7 +127,7 @@ func (l Liquid) pressureOf(T, u, g, v float64) (float64, bool) {
 	return p, false
 }
 
-// Temperature returns the temperature at which the liquid, at rest under the
+// Temperature returns the temperature at which the liquid, at equilibrium under the
 // total pressure p, holds the content c: how cold a keg must be.
 //
 //   - Source: as [Liquid.Content], solved by Brent's method.

@@ -173,21 +173,23 @@ func ExampleVessel_MostContent() {
 }
 
 // What to print when a result carries a caution.
-func ExampleCautions_List() {
+func ExampleCautions() {
 	p, _ := bottled().At(units.Celsius.Of(30))
-	for _, c := range p.Cautions.List() {
-		fmt.Println(c)
+	for _, c := range p.Cautions {
+		fmt.Println(c.Code())
 	}
+	fmt.Println(p.Cautions.Has(carbonation.HotVessel), len(carbonation.Cautions()))
 	fmt.Println(carbonation.TrappedAir.Text())
 	// Output:
 	// trapped_air
 	// pressure_vessel
+	// false 24
 	// Air shut in adds to the pressure and stales the drink: purge the head-space or close on foam.
 }
 
 func ExampleLethality_Rate() {
-	a, _ := carbonation.DelVecchio.Rate(units.Celsius.Of(65))
-	b, err := carbonation.Handbook.Rate(units.Celsius.Of(65))
+	a, _ := carbonation.DelVecchio().Rate(units.Celsius.Of(65))
+	b, err := carbonation.Handbook().Rate(units.Celsius.Of(65))
 	fmt.Printf("%.2f %.2f PU/min %v\n", a, b, err)
 	// Output:
 	// 5.25 5.18 PU/min <nil>
@@ -204,13 +206,13 @@ func ExampleNewLethality() {
 // A tunnel's log with the pressure of the bottle over the same log.
 func ExampleLethality_Pasteurise() {
 	c := bottled()
-	log := []carbonation.Reading{
+	log := []carbonation.LoggedTemperature{
 		{At: 0, Temperature: units.Celsius.Of(15)},
 		{At: 20 * time.Minute, Temperature: units.Celsius.Of(60)},
 		{At: 35 * time.Minute, Temperature: units.Celsius.Of(60)},
 		{At: 55 * time.Minute, Temperature: units.Celsius.Of(25)},
 	}
-	p, err := carbonation.Handbook.Pasteurise(log, &c)
+	p, err := carbonation.Handbook().Pasteurise(log, &c)
 	fmt.Printf("%.1f PU: warming %.1f, holding %.1f, cooling %.1f %v\n", p.Units, p.Warming, p.Holding, p.Cooling, err)
 	fmt.Println("peak", p.Peak.Gauge.Text(units.BarGauge, 1), p.Peak.Verdict)
 	// Output:

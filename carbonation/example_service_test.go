@@ -28,7 +28,7 @@ func ExampleNewCarbonationRate() {
 
 func ExampleCarbonationRate_After() {
 	g := units.GramCO2PerLitre
-	c, err := carbonation.StillKeg.After(g.Of(1.5), g.Of(5.7), 5*24*time.Hour)
+	c, err := carbonation.StillKeg().After(g.Of(1.5), g.Of(5.7), 5*24*time.Hour)
 	fmt.Println(c.Text(g, 2), err)
 	// Output:
 	// 4.76 g/L CO2 <nil>
@@ -36,7 +36,7 @@ func ExampleCarbonationRate_After() {
 
 func ExampleCarbonationRate_Until() {
 	g := units.GramCO2PerLitre
-	d, err := carbonation.StillKeg.Until(g.Of(1.5), g.Of(5.5), g.Of(5.7))
+	d, err := carbonation.StillKeg().Until(g.Of(1.5), g.Of(5.5), g.Of(5.7))
 	fmt.Printf("%.1f days %v\n", d.Hours()/24, err)
 	// Output:
 	// 10.1 days <nil>
@@ -46,7 +46,7 @@ func ExampleCarbonationRate_Until() {
 func ExamplePlanBurst() {
 	_, drink := sparkler()
 	g := units.GramCO2PerLitre
-	b, err := carbonation.PlanBurst(drink, units.Celsius.Of(3), g.Of(1.5), g.Of(5.5), units.BarGauge.Of(2), units.BarGauge.Of(4), carbonation.StillKeg, units.Atmosphere{})
+	b, err := carbonation.PlanBurst(drink, units.Celsius.Of(3), g.Of(1.5), g.Of(5.5), units.BarGauge.Of(2), units.BarGauge.Of(4), carbonation.StillKeg(), units.Atmosphere{})
 	fmt.Printf("stop after %.0f h, set back to %s %v\n", b.Stop.Hours(), b.Then.Text(units.BarGauge, 2), err)
 	fmt.Println("forgotten:", b.Forgotten.Text(g, 1), b.Cautions.Has(carbonation.Overshoot))
 	// Output:
@@ -58,7 +58,7 @@ func ExamplePlanBurst() {
 func ExampleOnRegulator() {
 	_, drink := sparkler()
 	g := units.GramCO2PerLitre
-	lively := carbonation.Keg{Liquid: drink, Temperature: units.Celsius.Of(4), Content: g.Of(1.5), Target: g.Of(5.7), Rate: carbonation.StillKeg, Rating: units.BarGauge.Of(4)}
+	lively := carbonation.Keg{Liquid: drink, Temperature: units.Celsius.Of(4), Content: g.Of(1.5), Target: g.Of(5.7), Rate: carbonation.StillKeg(), Rating: units.BarGauge.Of(4)}
 	mild := lively
 	mild.Target = g.Of(4)
 	list, err := carbonation.OnRegulator([]carbonation.Keg{lively, mild}, units.BarGauge.Of(1.1), 5*24*time.Hour, units.Atmosphere{})
@@ -211,8 +211,8 @@ func ExampleExposureLimits() {
 		fmt.Println(l.Name, l.PPM, "ppm,", l.Source)
 	}
 	// Output:
-	// OSHA PEL, 8 h 5000 ppm, 29 CFR 1910.1000 table Z-1 (2015)
-	// ACGIH TLV, 8 h 5000 ppm, ACGIH, as quoted in the OSHA preamble
+	// OSHA PEL, 8 h 5000 ppm, 29 CFR 1910.1000 table Z-1 (2015) (read)
+	// ACGIH TLV, 8 h 5000 ppm, ACGIH, as quoted in the OSHA preamble (read)
 }
 
 func ExampleContentLimits() {
@@ -220,8 +220,8 @@ func ExampleContentLimits() {
 		fmt.Println(l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), l.Volumes(carbonation.RealVolume).Text(units.VolumesCO2, 2), l.Law)
 	}
 	// Output:
-	// US still wine 3.92 g/L CO2 1.98 vol CO2 26 USC 5041; 27 CFR 24.245 (2015)
-	// US hard cider 6.40 g/L CO2 3.24 vol CO2 26 USC 5041; 27 CFR 24.251
+	// US still wine 3.92 g/L CO2 1.98 vol CO2 26 USC 5041; 27 CFR 24.245 (2015) (read)
+	// US hard cider 6.40 g/L CO2 3.24 vol CO2 26 USC 5041; 27 CFR 24.251 (read); the year of the text was not noted
 }
 
 // A sparkler of 5.7 g/L is no US still wine.

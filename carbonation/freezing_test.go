@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 func solution(t *testing.T, ethanol, extract float64) gravity.Solution {
@@ -77,16 +78,16 @@ func TestFreezingIsSaid(t *testing.T) {
 			verdict = carbonation.MayFreeze
 		}
 		at := celsius(row.c)
-		is := func(what string, v carbonation.Verdict, c carbonation.Cautions) {
+		is := func(what string, v carbonation.Verdict, c caution.List) {
 			t.Helper()
 			if v != verdict || c.Has(carbonation.Freezing) != row.ice {
 				t.Errorf("%s at %g °C: %v, %v", what, row.c, v, c)
 			}
 		}
-		keg := carbonation.Keg{Liquid: l, Temperature: at, Content: gramsCO2(1.6), Target: gramsCO2(5.8), Rate: carbonation.StillKeg, Rating: barGauge(4)}
+		keg := carbonation.Keg{Liquid: l, Temperature: at, Content: gramsCO2(1.6), Target: gramsCO2(5.8), Rate: carbonation.StillKeg(), Rating: barGauge(4)}
 		k := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(1), hour, units.Atmosphere{}))
 		is("keg", k[0].Verdict, k[0].Cautions)
-		b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, at, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), carbonation.StillKeg, units.Atmosphere{}))
+		b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, at, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), carbonation.StillKeg(), units.Atmosphere{}))
 		is("burst", b.Verdict, b.Cautions)
 		f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: barGauge(4)}
 		s := ok[carbonation.Spunding](t)(carbonation.Spund(l, at, gramsCO2(5), f, gravity.SugarWashYield(gravity.Sucrose), units.Atmosphere{}))

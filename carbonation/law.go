@@ -1,6 +1,9 @@
 package carbonation
 
-import "example.org/zymase/units"
+import (
+	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
+)
 
 // A ContentLimit is a limit of CO2 that a law sets for a kind of drink. Above it the
 // drink is another kind, with other duty or another name.
@@ -11,8 +14,9 @@ type ContentLimit struct {
 	// LeastPressure and MostPressure are over-pressures at 20 °C; zero if the law sets
 	// none.
 	LeastPressure, MostPressure units.GaugePressure
-	Law                         string // article and year of the text that was seen
-	Status                      string // "read" or "recalled from memory"
+	// Law is the article, with the year of the text that was seen; where it names no year,
+	// that of the text was not noted.
+	Law evidence.Evidence
 }
 
 // ContentLimits returns the limits of CO2 in still and sparkling drinks. Laws change:
@@ -20,15 +24,15 @@ type ContentLimit struct {
 func ContentLimits() []ContentLimit {
 	return []ContentLimit{
 		{Drink: "US still wine", Most: units.GramCO2PerLitre.Of(3.92), Tolerance: units.GramCO2PerLitre.Of(0.09),
-			Law: "26 USC 5041; 27 CFR 24.245 (2015)", Status: "read"},
+			Law: evidence.Evidence{Source: "26 USC 5041; 27 CFR 24.245 (2015)", Grade: evidence.Read}},
 		{Drink: "US hard cider", Most: units.GramCO2PerLitre.Of(6.4),
-			Law: "26 USC 5041; 27 CFR 24.251", Status: "read"},
+			Law: evidence.Evidence{Source: "26 USC 5041; 27 CFR 24.251", Grade: evidence.Read, Note: "the year of the text was not noted"}},
 		{Drink: "EU semi-sparkling wine", LeastPressure: units.BarGauge.Of(1), MostPressure: units.BarGauge.Of(2.5),
-			Law: "Regulation (EU) 1308/2013 annex VII part II (8)", Status: "recalled from memory"},
+			Law: evidence.Evidence{Source: "Regulation (EU) 1308/2013 (2013) annex VII part II (8)", Grade: evidence.Recalled}},
 		{Drink: "EU sparkling wine", LeastPressure: units.BarGauge.Of(3),
-			Law: "Regulation (EU) 1308/2013 annex VII part II (4)", Status: "recalled from memory"},
+			Law: evidence.Evidence{Source: "Regulation (EU) 1308/2013 (2013) annex VII part II (4)", Grade: evidence.Recalled}},
 		{Drink: "EU quality sparkling wine", LeastPressure: units.BarGauge.Of(3.5),
-			Law: "Regulation (EU) 1308/2013 annex VII part II (5)", Status: "recalled from memory"},
+			Law: evidence.Evidence{Source: "Regulation (EU) 1308/2013 (2013) annex VII part II (5)", Grade: evidence.Recalled}},
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/pipe"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // A Line is the way from the keg to the glass.
@@ -36,7 +37,7 @@ type LineState struct {
 	Friction, Lift, Fittings, Restriction units.GaugePressure
 	PerMetre                              units.GaugePressure // of the line
 
-	Cautions Cautions
+	Cautions caution.List
 }
 
 const lineRange, standardGravity = "a serving line", 9.80665
@@ -100,7 +101,7 @@ func (f flowing) result(speed, length float64) LineState {
 		Length: units.Metre.Of(checked.Number(length)), Flow: units.LitrePerMinute.Of(checked.Number(speed * f.area * litresPerMinute)),
 		Speed: speed, Reynolds: re, Laminar: re < pipe.LaminarBelow,
 		Friction: pa(slope * length), Lift: pa(lift), Fittings: pa(fittings), Restriction: f.line.Restriction, PerMetre: pa(slope),
-		Cautions: cautions(PressureVessel).with(Recalled, true).with(Freezing, f.ice).with(TurningFlow, re > turnsFrom && re < turnsTo),
+		Cautions: cautions(PressureVessel).with(Recalled, true).with(Freezing, f.ice).with(TurningFlow, re > turnsFrom && re < turnsTo).list(),
 	}
 }
 

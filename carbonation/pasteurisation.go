@@ -7,11 +7,12 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
-// A Reading is one line of a temperature log, taken in the middle of the pack: the
+// A LoggedTemperature is one line of a temperature log, taken in the middle of the pack: the
 // slowest place to warm. The bath's own temperature counts too much.
-type Reading struct {
+type LoggedTemperature struct {
 	At          time.Duration // since the start
 	Temperature units.Temperature
 }
@@ -23,15 +24,13 @@ type Lethality struct {
 	name string
 }
 
-// Forms of the pasteurisation unit of beer. They agree within 1 % from 58 to 62 °C;
-// at 72 °C the one of 1951 counts 3 % more.
-var (
-	// DelVecchio is 1.393^(T − 60 °C) a minute: H. W. Del Vecchio, C. A. Dayharsh
-	// & F. C. Baselt, Proc. Am. Soc. Brew. Chem. (1951) 45.
-	DelVecchio = Lethality{z: 1 / math.Log10(1.393), name: "1.393^(T-60)"}
-	// Handbook is 10^((T − 60 °C)/7 K) a minute, the form of the handbooks.
-	Handbook = Lethality{z: 7, name: "10^((T-60)/7)"}
-)
+// DelVecchio is 1.393^(T − 60 °C) a minute: H. W. Del Vecchio, C. A. Dayharsh & F. C.
+// Baselt, Proc. Am. Soc. Brew. Chem. (1951) 45. It agrees with [Handbook] within 1 % from
+// 58 to 62 °C; at 72 °C it counts 3 % more.
+func DelVecchio() Lethality { return Lethality{z: 1 / math.Log10(1.393), name: "1.393^(T-60)"} }
+
+// Handbook is 10^((T − 60 °C)/7 K) a minute, the form of the handbooks.
+func Handbook() Lethality { return Lethality{z: 7, name: "10^((T-60)/7)"} }
 
 // NewLethality returns another Z, for example of an organism in cider: 5 to 10 K.
 //
@@ -81,7 +80,7 @@ type Pasteurisation struct {
 	// Peak is the state of the pack at the hottest reading, if a pack was given.
 	Peak     PackState
 	HasPeak  bool
-	Cautions Cautions
+	Cautions caution.List
 }
 
 // plateau is how far below the highest temperature still counts as holding, K.
@@ -100,7 +99,7 @@ const mostReadings, yearMinutes = 1e6, 365 * 24 * 60
 //   - Units: PU, of which one is a minute at 60 °C.
 //   - Uncertainty: 0.5 K in the log is 18 % of the units. The peak pressure: as
 //     [ClosedVessel.At], 8 % at 60 °C, as the solubility of CO2 is less sure in the heat.
-func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation, error) {
+func (l Lethality) Pasteurise(log []LoggedTemperature, pack *ClosedVessel) (Pasteurisation, error) {
 	const fn = "carbonation.Lethality.Pasteurise"
 	if err := limit.Check(fn, "number of readings", float64(len(log)), "", 2, mostReadings, "a log"); err != nil {
 		return Pasteurisation{}, err
@@ -142,7 +141,7 @@ func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation
 	}
 	p.Units = p.Warming + p.Holding + p.Cooling
 	p.Highest = units.Celsius.Of(checked.Number(top))
-	p.Cautions = cautions(HotVessel, PressureVessel)
+	p.Cautions = cautions(HotVessel, PressureVessel).list()
 	if pack == nil {
 		return p, nil
 	}
@@ -156,12 +155,12 @@ func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation
 		}
 		p.Peak, p.HasPeak = s, true
 	}
-	p.Cautions |= p.Peak.Cautions
+	p.Cautions = (cautions(p.Cautions...) | cautions(p.Peak.Cautions...)).list()
 	return p, nil
 }
 
 // leg is the PU between two readings.
-func (l Lethality) leg(a, b Reading) float64 {
+func (l Lethality) leg(a, b LoggedTemperature) float64 {
 	minutes := (b.At - a.At).Minutes()
 	r1 := l.rate(a.Temperature.In(units.Celsius))
 	x := math.Ln10 / l.z * b.Temperature.Minus(a.Temperature).In(units.KelvinDifference) // ln(r2/r1)

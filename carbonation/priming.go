@@ -4,6 +4,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
 )
 
@@ -17,7 +18,7 @@ type Priming struct {
 	FromPrimer units.CarbonDioxideContent // what the primer makes
 	Final      units.CarbonDioxideContent // all three together
 
-	Cautions Cautions
+	Cautions caution.List
 }
 
 // PrimingSugar returns how much of a primer brings a drink to the content
@@ -60,10 +61,9 @@ func PrimingSugar(primer material.Material, target, dissolved units.CarbonDioxid
 	need := want - have - still
 	p := Priming{
 		Target: target, Dissolved: dissolved, FromSugar: grams(still),
-		Cautions: cautions(PressureVessel).with(SugarCanFerment, left > 0),
+		Cautions: cautions(PressureVessel).with(SugarCanFerment, left > 0).with(NoSugarNeeded, need <= 0).list(),
 	}
 	if need <= 0 {
-		p.Cautions = p.Cautions.with(NoSugarNeeded, true)
 		need = 0
 	}
 	p.FromPrimer = grams(need)

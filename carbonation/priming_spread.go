@@ -4,6 +4,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Bottles are a number of bottles of one size.
@@ -12,8 +13,8 @@ type Bottles struct {
 	Count int
 }
 
-// A Dose is the primer for each bottle of one size.
-type Dose struct {
+// A BottleDose is the primer for each bottle of one size.
+type BottleDose struct {
 	Bottles Bottles
 	Each    units.ExactMass            // as weighed
 	Content units.CarbonDioxideContent // that it brings
@@ -21,13 +22,13 @@ type Dose struct {
 
 // Spread is a priming divided over bottles of several sizes.
 type Spread struct {
-	Doses []Dose
+	Doses []BottleDose
 	Total units.ExactMass // of all the doses
 	// Batch is the mass to weigh when the sugar is mixed into the whole volume
 	// instead: the same bottles at the exact content.
 	Batch    units.ExactMass
 	Volume   units.Volume // that the bottles take
-	Cautions Cautions
+	Cautions caution.List
 }
 
 // Spread divides a priming over bottles, each dose and the batch rounded down to a
@@ -68,9 +69,9 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 			return Spread{}, limit.Named(fn, err)
 		}
 		mass := each.Quantity().In(units.Gram)
-		s.Doses = append(s.Doses, Dose{Bottles: b, Each: each, Content: grams(before + gas*mass/v)})
+		s.Doses = append(s.Doses, BottleDose{Bottles: b, Each: each, Content: grams(before + gas*mass/v)})
 		half := step.Quantity().In(units.Gram) / 2
-		s.Cautions = s.Cautions.with(UnevenSpread, perLitre > 0 && half > coarse*perLitre*v)
+		s.Cautions = cautions(s.Cautions...).with(UnevenSpread, perLitre > 0 && half > coarse*perLitre*v).list()
 		n := float64(b.Count)
 		litres += n * v
 		all, err := units.Gram.Of(checked.Number(n*mass)).Round(step, units.Nearest)

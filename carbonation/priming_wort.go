@@ -5,6 +5,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
 )
 
@@ -16,7 +17,7 @@ type WortPriming struct {
 	Made       units.CarbonDioxideContent // CO2 from a litre of the wort alone
 	FromSugar  units.CarbonDioxideContent // what the sugar still in the drink makes
 	Final      units.CarbonDioxideContent
-	Cautions   Cautions
+	Cautions   caution.List
 	Dissolved  units.CarbonDioxideContent
 	Fermenting units.MassConcentration // sugar in the mixture, as sucrose
 }

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Purge is a vessel rid of air with CO2.
@@ -15,7 +16,7 @@ type Purge struct {
 	Oxygen float64     // parts per million of the gas
 	Gas    units.Mass  // CO2 used
 
-	Cautions Cautions
+	Cautions caution.List
 }
 
 const purgeRange = "purging a vessel"
@@ -103,6 +104,6 @@ func purgeVessel(fn string, volume units.Volume, t units.Temperature) (litres, T
 func purged(air, used float64) Purge {
 	return Purge{
 		Air: units.Fraction.Of(checked.Number(air)), Oxygen: 1e6 * oxygenShare * air,
-		Gas: units.Gram.Of(checked.Number(used)), Cautions: cautions(PressureVessel, Asphyxiation, Cylinder),
+		Gas: units.Gram.Of(checked.Number(used)), Cautions: cautions(PressureVessel, Asphyxiation, Cylinder).list(),
 	}
 }

@@ -37,8 +37,8 @@ func TestZeroVesselIsRefused(t *testing.T) {
 	refused(t, "Worst", err, "capacity")
 	_, err = c.WarmestWithin()
 	refused(t, "WarmestWithin", err, "rating")
-	log := []carbonation.Reading{{Temperature: celsius(20)}, {At: 60e9, Temperature: celsius(60)}}
-	_, err = carbonation.Handbook.Pasteurise(log, &c)
+	log := []carbonation.LoggedTemperature{{Temperature: celsius(20)}, {At: 60e9, Temperature: celsius(60)}}
+	_, err = carbonation.Handbook().Pasteurise(log, &c)
 	refused(t, "Pasteurise", err, "capacity")
 	if c.CO2() != (units.Mass{}) {
 		t.Error(c.CO2())

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // A Keg is one of several on a regulator.
@@ -26,7 +27,7 @@ type KegOnRegulator struct {
 	Reaches    time.Duration
 	HasReached bool // it comes to its target at this pressure
 	Verdict    Verdict
-	Cautions   Cautions
+	Cautions   caution.List
 }
 
 // OnRegulator returns what becomes of several kegs that share one pressure for a
@@ -61,13 +62,13 @@ func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outsi
 		if err != nil {
 			return nil, limit.Named("carbonation.OnRegulator", err)
 		}
-		verdict, said := Rated(set, k.Rating)
-		verdict, said = iced(verdict, said, k.Temperature.In(units.Celsius) < k.Liquid.freezes)
+		verdict, warned := rated(set, k.Rating)
+		verdict, warned = iced(verdict, warned, k.Temperature.In(units.Celsius) < k.Liquid.freezes)
 		r := KegOnRegulator{
 			Content: then, AtRest: rest, Needs: outside.Gauge(needs), Verdict: verdict,
-			Cautions: (said|cautions(Cylinder)).with(SharedRegulator, len(kegs) > 1).
+			Cautions: (warned|cautions(Cylinder)).with(SharedRegulator, len(kegs) > 1).
 				with(BelowAtmosphere, outside.Gauge(needs).In(units.KilopascalGauge) < 0).
-				with(Overshoot, rest.In(units.GramCO2PerLitre) > (1+taste)*k.Target.In(units.GramCO2PerLitre)),
+				with(Overshoot, rest.In(units.GramCO2PerLitre) > (1+taste)*k.Target.In(units.GramCO2PerLitre)).list(),
 		}
 		if d, err := k.Rate.Until(k.Content, k.Target, rest); err == nil {
 			r.Reaches, r.HasReached = d, true

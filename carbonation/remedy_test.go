@@ -1,6 +1,7 @@
 package carbonation_test
 
 import (
+	"reflect"
 	"testing"
 
 	"example.org/zymase/carbonation"
@@ -127,7 +128,7 @@ func TestWorstOfSeveral(t *testing.T) {
 	want := ok[carbonation.PackState](t)(c.Worst(celsius(35)))
 	for _, order := range [][3]float64{{35, 2, 20}, {2, 35, 20}, {2, 20, 35}} {
 		got := ok[carbonation.PackState](t)(c.Worst(celsius(order[0]), celsius(order[1]), celsius(order[2])))
-		if got != want {
+		if !reflect.DeepEqual(got, want) {
 			t.Errorf("%v: %v at %v", order, got.Gauge, got.Temperature)
 		}
 	}

@@ -6,7 +6,7 @@ import (
 )
 
 // ResidualContent returns the CO2 that a finished drink still holds: what it took up
-// at rest under its own gas at the warmest temperature since gas last came off.
+// at equilibrium under its own gas at the warmest temperature since gas last came off.
 // Cooling it later under an airlock adds nothing worth counting, so that the
 // temperature at which it is bottled is the wrong one to use.
 //

@@ -8,6 +8,8 @@ import (
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
+	"example.org/zymase/units/evidence"
 )
 
 // An ExposureLimit is a limit of CO2 in the air that people breathe.
@@ -15,19 +17,18 @@ type ExposureLimit struct {
 	Name   string
 	PPM    float64       // by volume
 	Over   time.Duration // averaged over; zero for an immediate danger
-	Source string
-	Status string // "read" or "recalled from memory"
+	Source evidence.Evidence
 }
 
 // ExposureLimits returns the limits for CO2. Local law comes first.
 func ExposureLimits() []ExposureLimit {
 	return []ExposureLimit{
-		{"OSHA PEL, 8 h", 5000, 8 * time.Hour, "29 CFR 1910.1000 table Z-1 (2015)", "read"},
-		{"ACGIH TLV, 8 h", 5000, 8 * time.Hour, "ACGIH, as quoted in the OSHA preamble", "read"},
-		{"ACGIH short-term, 15 min", 30000, 15 * time.Minute, "ACGIH, as quoted in the OSHA preamble", "read"},
-		{"NIOSH REL, 10 h", 5000, 10 * time.Hour, niosh, "read"},
-		{"NIOSH short-term, 15 min", 30000, 15 * time.Minute, niosh, "read"},
-		{"NIOSH immediately dangerous", dangerous, 0, niosh, "read"},
+		{"OSHA PEL, 8 h", 5000, 8 * time.Hour, evidence.Evidence{Source: "29 CFR 1910.1000 table Z-1 (2015)", Grade: evidence.Read}},
+		{"ACGIH TLV, 8 h", 5000, 8 * time.Hour, evidence.Evidence{Source: "ACGIH, as quoted in the OSHA preamble", Grade: evidence.Read}},
+		{"ACGIH short-term, 15 min", 30000, 15 * time.Minute, evidence.Evidence{Source: "ACGIH, as quoted in the OSHA preamble", Grade: evidence.Read}},
+		{"NIOSH REL, 10 h", 5000, 10 * time.Hour, evidence.Evidence{Source: niosh, Grade: evidence.Read}},
+		{"NIOSH short-term, 15 min", 30000, 15 * time.Minute, evidence.Evidence{Source: niosh, Grade: evidence.Read}},
+		{"NIOSH immediately dangerous", dangerous, 0, evidence.Evidence{Source: niosh, Grade: evidence.Read}},
 	}
 }
 
@@ -44,7 +45,7 @@ type Release struct {
 	Gas      units.Volume // at the room's temperature and pressure
 	PPM      float64      // in the room, well mixed, nothing let out, with that of the air before
 	Oxygen   units.Share  // of the air then
-	Cautions Cautions
+	Cautions caution.List
 }
 
 const roomRange = "CO2 in a room"
@@ -79,8 +80,8 @@ func Released(mass units.Mass, room units.Volume, t units.Temperature, freshPPM 
 }
 
 // breathed are the cautions of air with so much CO2 in it, in ppm.
-func breathed(ppm float64) Cautions {
-	return cautions(Asphyxiation).with(OverExposure, ppm > workplace).with(ImmediateDanger, ppm >= dangerous)
+func breathed(ppm float64) caution.List {
+	return cautions(Asphyxiation).with(OverExposure, ppm > workplace).with(ImmediateDanger, ppm >= dangerous).list()
 }
 
 func checkRoom(fn string, room units.Volume, t units.Temperature, freshPPM float64) error {
@@ -105,7 +106,7 @@ type Ventilation struct {
 	// Without fresh air the limit is reached after Reached, the level that is an
 	// immediate danger after Dangerous.
 	Reached, Dangerous time.Duration
-	Cautions           Cautions
+	Cautions           caution.List
 }
 
 // Ventilate returns the fresh air that keeps a room under a limit while CO2 is given
@@ -156,7 +157,7 @@ func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, limit
 //   - Units: ppm by volume.
 //   - Uncertainty: mixing: corners and pits air several times more slowly. The time is
 //     when to send a meter in, not when to walk in without one.
-func AirOut(room units.Volume, freshAir units.VolumeFlow, levelPPM, limitPPM, freshPPM float64) (d time.Duration, c Cautions, err error) {
+func AirOut(room units.Volume, freshAir units.VolumeFlow, levelPPM, limitPPM, freshPPM float64) (d time.Duration, c caution.List, err error) {
 	const fn = "carbonation.AirOut"
 	if err := checkAir(fn, room, freshPPM); err != nil {
 		return d, c, err

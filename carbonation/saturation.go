@@ -17,7 +17,7 @@ const tripleCelsius = 216.592 - chemistry.ZeroCelsius
 const criticalCelsius = dioxide.CriticalKelvin - chemistry.ZeroCelsius
 
 // SaturationPressure returns the pressure over liquid CO2: what a cylinder
-// shows while any liquid is left in it, however full it is. So the gauge tells
+// shows while any liquid is left in it, however full it is. So the gauge shows
 // the temperature, not the contents; a cylinder is weighed.
 //
 //   - Source: R. Span & W. Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509, eq.

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"pgregory.net/rapid"
 )
 
@@ -55,7 +56,7 @@ func TestPurge(t *testing.T) {
 	f := ok[carbonation.Purge](t)(carbonation.Flush(litre(19), celsius(20), 5, units.Atmosphere{}))
 	near(t, "flush", f.Air.In(units.Fraction), math.Exp(-5), 1e-15)
 	near(t, "gas", f.Gas.In(units.Gram), 5*19*rho(101.325), 1e-9)
-	for _, c := range []carbonation.Cautions{p.Cautions, f.Cautions} {
+	for _, c := range []caution.List{p.Cautions, f.Cautions} {
 		if !c.Has(carbonation.Asphyxiation) || !c.Has(carbonation.PressureVessel) {
 			t.Errorf("%v", c)
 		}
@@ -239,7 +240,7 @@ func TestVentilate(t *testing.T) {
 
 // Against the balance stepped through by Euler's way: V·dC/dt = Q·(fresh − C).
 func TestAirOut(t *testing.T) {
-	out := func(m3, q, level, most, fresh float64) (time.Duration, carbonation.Cautions, error) {
+	out := func(m3, q, level, most, fresh float64) (time.Duration, caution.List, error) {
 		return carbonation.AirOut(units.CubicMetre.Of(checked.Number(m3)), units.CubicMetrePerHour.Of(checked.Number(q)), level, most, fresh)
 	}
 	for _, row := range []struct{ m3, q, level, most, fresh float64 }{{30, 15, 55_000, 5000, 420}, {10, 200, 1e6, 5000, 0}, {25, 2, 8600, 1000, 420}} {
@@ -302,7 +303,7 @@ func TestExposureLimits(t *testing.T) {
 	want := map[string]float64{"OSHA PEL, 8 h": 5000, "ACGIH TLV, 8 h": 5000, "ACGIH short-term, 15 min": 30000, "NIOSH REL, 10 h": 5000, "NIOSH short-term, 15 min": 30000, "NIOSH immediately dangerous": 40000}
 	over := map[string]time.Duration{"OSHA PEL, 8 h": 8 * time.Hour, "ACGIH TLV, 8 h": 8 * time.Hour, "ACGIH short-term, 15 min": 15 * time.Minute, "NIOSH REL, 10 h": 10 * time.Hour, "NIOSH short-term, 15 min": 15 * time.Minute}
 	for _, l := range carbonation.ExposureLimits() {
-		if want[l.Name] != l.PPM || over[l.Name] != l.Over || l.Source == "" || l.Status == "" {
+		if want[l.Name] != l.PPM || over[l.Name] != l.Over || l.Source.Source == "" {
 			t.Errorf("%+v", l)
 		}
 	}
@@ -324,7 +325,7 @@ func TestContentLimits(t *testing.T) {
 	}
 	for _, l := range list {
 		got := law{l.Most.In(units.GramCO2Per100Millilitres), l.Tolerance.In(units.GramCO2Per100Millilitres), l.LeastPressure.In(units.BarGauge), l.MostPressure.In(units.BarGauge)}
-		if w := want[l.Drink]; math.Abs(got.most-w.most) > 1e-12 || math.Abs(got.tolerance-w.tolerance) > 1e-12 || got.low != w.low || got.high != w.high || l.Law == "" || l.Status == "" {
+		if w := want[l.Drink]; math.Abs(got.most-w.most) > 1e-12 || math.Abs(got.tolerance-w.tolerance) > 1e-12 || got.low != w.low || got.high != w.high || l.Law.Source == "" {
 			t.Errorf("%+v", l)
 		}
 	}

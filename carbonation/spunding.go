@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Spunding is how a fermenter is closed before the end, so that the drink carbonates
@@ -21,7 +22,7 @@ type Spunding struct {
 	CO2      units.Mass // that it makes: for the drink and for the head-space
 	Rating   units.GaugePressure
 	Verdict  Verdict
-	Cautions Cautions
+	Cautions caution.List
 }
 
 // A Fermenter is what is spunded: how much drink, how much room over it, and the
@@ -74,12 +75,12 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	v := l.vapours(T, 1/T)
 	gas := func(p units.AbsolutePressure) float64 { return gasMass(T, p.In(units.Kilopascal)-v, space) }
 	need := drink*(target.In(units.GramCO2PerLitre)-had.In(units.GramCO2PerLitre)) + gas(p) - gas(around)
-	verdict, said := Rated(gauge, f.Rating)
-	verdict, said = iced(verdict, said, t.In(units.Celsius) < l.freezes)
+	verdict, warned := rated(gauge, f.Rating)
+	verdict, warned = iced(verdict, warned, t.In(units.Celsius) < l.freezes)
 	return Spunding{Valve: gauge, Pressure: p, Rating: f.Rating,
 		CO2:     units.Gram.Of(checked.Number(need)),
 		Extract: units.GramPerLitre.Of(checked.Number(need / y.CO2() / drink)),
-		Verdict: verdict, Cautions: said | cautions(SugarCanFerment),
+		Verdict: verdict, Cautions: (warned | cautions(SugarCanFerment)).list(),
 	}, nil
 }
 

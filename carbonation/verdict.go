@@ -1,6 +1,10 @@
 package carbonation
 
-import "example.org/zymase/units"
+import (
+	"example.org/zymase/internal/choice"
+	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
+)
 
 // A Verdict sets a pressure against the rating that the caller gave.
 type Verdict int
@@ -24,13 +28,18 @@ const (
 	MayFreeze
 )
 
-var verdictText = [...]string{"unrated", "within the rating given", "over the rating given", "hydraulic lock", "above the computed range", "below the freezing point"}
+var verdicts = choice.Of[Verdict]("verdict", "unrated", "within the rating given", "over the rating given", "hydraulic lock", "above the computed range", "below the freezing point")
 
 // Rated sets a gauge pressure that a person sets, on a regulator or a valve, against the
 // rating of what it goes into; a rating of zero is none. The cautions say if it is over,
 // if no rating was given, and if the pressure is below that of the atmosphere, which no
 // regulator can set.
-func Rated(set, rating units.GaugePressure) (Verdict, Cautions) {
+func Rated(set, rating units.GaugePressure) (Verdict, caution.List) {
+	v, s := rated(set, rating)
+	return v, s.list()
+}
+
+func rated(set, rating units.GaugePressure) (Verdict, said) {
 	v := WithinRating
 	switch {
 	case rating.IsZero():
@@ -43,7 +52,7 @@ func Rated(set, rating units.GaugePressure) (Verdict, Cautions) {
 }
 
 // iced adds what ice does to a verdict and its cautions.
-func iced(v Verdict, c Cautions, below bool) (Verdict, Cautions) {
+func iced(v Verdict, c said, below bool) (Verdict, said) {
 	if below && v == WithinRating {
 		v = MayFreeze
 	}
@@ -51,23 +60,15 @@ func iced(v Verdict, c Cautions, below bool) (Verdict, Cautions) {
 }
 
 // String is "unrated", "within the rating given" and so on.
-func (v Verdict) String() string {
-	if v < 0 || int(v) >= len(verdictText) {
-		return "unknown"
-	}
-	return verdictText[v]
+func (v Verdict) String() string { return verdicts.Text(v) }
+
+// MarshalText is [Verdict.String]; an unknown verdict is a [*units.NameError].
+func (v Verdict) MarshalText() ([]byte, error) {
+	return verdicts.Marshal("carbonation.Verdict.MarshalText", v)
 }
 
-// MarshalText is [Verdict.String]; the error is always nil.
-func (v Verdict) MarshalText() ([]byte, error) { return []byte(v.String()), nil }
-
-// UnmarshalText reads what MarshalText writes. The error is a [*units.ParseError].
+// UnmarshalText reads what [Verdict.MarshalText] writes; another text is a
+// [*units.NameError].
 func (v *Verdict) UnmarshalText(text []byte) error {
-	for i, s := range verdictText {
-		if string(text) == s {
-			*v = Verdict(i)
-			return nil
-		}
-	}
-	return &units.ParseError{Input: string(text[:min(len(text), 64)]), Want: "verdict", Reason: "one of the words that a verdict is written as"}
+	return verdicts.Unmarshal("carbonation.Verdict.UnmarshalText", text, v)
 }

@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // A Vessel is a bottle, can or keg.
@@ -32,7 +33,7 @@ type Filling struct {
 	Temperature units.Temperature // when it is closed
 	// Content is the CO2 that is dissolved then.
 	Content units.CarbonDioxideContent
-	// AtRest says that the head-space is at rest with the content already, as in a
+	// AtRest says that the head-space is at equilibrium with the content already, as in a
 	// keg or behind a counter-pressure filler. Otherwise it is closed at the
 	// pressure of the atmosphere and takes its gas from the drink later.
 	AtRest bool
@@ -68,7 +69,7 @@ type ClosedVessel struct {
 	room             float64 // head-space when it was closed, share of the vessel
 }
 
-// A PackState is a closed vessel at rest at one temperature.
+// A PackState is a closed vessel at equilibrium at one temperature.
 type PackState struct {
 	Temperature units.Temperature
 	Gauge       units.GaugePressure
@@ -86,7 +87,7 @@ type PackState struct {
 
 	Rating   units.GaugePressure // as given; zero if none
 	Verdict  Verdict
-	Cautions Cautions
+	Cautions caution.List
 }
 
 const vesselRange = "a vessel that can be closed"
@@ -201,7 +202,7 @@ func (v Vessel) capacityAt(c float64) float64 {
 // the priming has fermented.
 func (c ClosedVessel) CO2() units.Mass { return units.Gram.Of(checked.Number(c.co2)) }
 
-// At returns the state of the vessel at rest at a temperature, with the priming
+// At returns the state of the vessel at equilibrium at a temperature, with the priming
 // fermented and the sugar left as it is.
 //
 //   - Source: conservation of CO2, nitrogen and oxygen, Henry's law ([Liquid.Content];
@@ -267,7 +268,7 @@ func (c ClosedVessel) stateAt(t units.Temperature, worst bool) PackState {
 	p.Pressure = kilopascals(s.total)
 	p.Gauge = c.outside.Gauge(p.Pressure)
 	p.Verdict = c.verdict(s, p.Gauge, celsius < c.drink.freezes)
-	p.Cautions = cautions(PressureVessel).
+	warned := cautions(PressureVessel).
 		with(OverRatingCaution, p.Verdict == OverRating).
 		with(NoRating, p.Verdict == Unrated || c.vessel.Rating.IsZero()).
 		with(HydraulicLock, s.locked || c.room <= rounding).
@@ -279,8 +280,9 @@ func (c ClosedVessel) stateAt(t units.Temperature, worst bool) PackState {
 		with(HotVessel, celsius > hotVessel)
 	if !worst && c.left > 0 {
 		w := c.stateAt(t, true).Verdict
-		p.Cautions = p.Cautions.with(WorstOverRating, w == OverRating || w == Locked || w == BeyondComputed)
+		warned = warned.with(WorstOverRating, w == OverRating || w == Locked || w == BeyondComputed)
 	}
+	p.Cautions = warned.list()
 	return p
 }
 

@@ -166,7 +166,7 @@ func blendOfGases() Problem {
 			blend := must(carbonation.MixedGasPressure(drink, units.Celsius.Of(4), c, units.Percent.Of(60)))
 			w.Step("Pure CO2 %s, the blend %s.", pure.Text(units.Kilopascal, 1), blend.Text(units.Kilopascal, 1))
 			share := must(carbonation.BlendFor(drink, units.Celsius.Of(4), c, blend))
-			w.Step("Turned round, that pressure asks for %s of CO2.", share.Text(units.Percent, 1))
+			w.Step("The other way round, that pressure asks for %s of CO2.", share.Text(units.Percent, 1))
 			w.Answer("blend", blend.In(units.Kilopascal), 0, "kPa", 350.2, 2.5)
 		},
 	}
@@ -183,7 +183,7 @@ func stillWineLimit() Problem {
 			w.Step("0.392 g/100 mL is %s.", limit.Text(units.GramCO2PerLitre, 2))
 			for _, l := range carbonation.ContentLimits() {
 				if l.Most.In(units.GramCO2PerLitre) == limit.In(units.GramCO2PerLitre) {
-					w.Step("%s: at most %s (%s; %s). Check the law in force.", l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), l.Law, l.Status)
+					w.Step("%s: at most %s (%s; %s). Check the law in force.", l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), l.Law.Source, l.Law.Grade)
 				}
 			}
 			w.Answer("real gas", carbonation.RealVolume.Volumes(limit).In(units.VolumesCO2), 3, "volumes", 1.983, 0.0005)

@@ -28,11 +28,11 @@ func pasteurisationUnits() Problem {
 		Source: Source{ByHand, "Del Vecchio, Dayharsh & Baselt, Proc. Am. Soc. Brew. Chem. (1951) 45: 1.393^(62−60) = 1.940449 a minute, 19.40 units. " +
 			"Handbooks: 10^(2/7) = 1.930698, 19.31 units."},
 		Work: func(w *Working) {
-			old := must(carbonation.DelVecchio.Rate(units.Celsius.Of(62)))
-			new := must(carbonation.Handbook.Rate(units.Celsius.Of(62)))
-			w.Step("%s: %.4f a minute; %s: %.4f.", carbonation.DelVecchio, old, carbonation.Handbook, new)
-			w.Step("At 72 °C they are %.1f and %.1f: %.0f %% apart.", must(carbonation.DelVecchio.Rate(units.Celsius.Of(72))), must(carbonation.Handbook.Rate(units.Celsius.Of(72))),
-				100*(must(carbonation.DelVecchio.Rate(units.Celsius.Of(72)))/must(carbonation.Handbook.Rate(units.Celsius.Of(72)))-1))
+			old := must(carbonation.DelVecchio().Rate(units.Celsius.Of(62)))
+			new := must(carbonation.Handbook().Rate(units.Celsius.Of(62)))
+			w.Step("%s: %.4f a minute; %s: %.4f.", carbonation.DelVecchio(), old, carbonation.Handbook(), new)
+			w.Step("At 72 °C they are %.1f and %.1f: %.0f %% apart.", must(carbonation.DelVecchio().Rate(units.Celsius.Of(72))), must(carbonation.Handbook().Rate(units.Celsius.Of(72))),
+				100*(must(carbonation.DelVecchio().Rate(units.Celsius.Of(72)))/must(carbonation.Handbook().Rate(units.Celsius.Of(72)))-1))
 			w.Answer("form of 1951", 10*old, 2, "PU", 19.40, 0.005)
 			w.Answer("handbooks", 10*new, 2, "PU", 19.31, 0.005)
 		},
@@ -47,10 +47,10 @@ func unitsOverALog() Problem {
 		Source: Source{ByHand, "Holding 15 × 1 = 15. Each ramp is 2 K a minute: the integral of 10^((T − 60)/7) is (7/ln 10)/2 × (1 − 10^(−40/7)) = " +
 			"3.0401/2 = 1.520. Together 18.04."},
 		Work: func(w *Working) {
-			log := []carbonation.Reading{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 20 * time.Minute, Temperature: units.Celsius.Of(60)},
+			log := []carbonation.LoggedTemperature{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 20 * time.Minute, Temperature: units.Celsius.Of(60)},
 				{At: 35 * time.Minute, Temperature: units.Celsius.Of(60)}, {At: 55 * time.Minute, Temperature: units.Celsius.Of(20)}}
-			p := must(carbonation.Handbook.Pasteurise(log, nil))
-			w.Step("On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is %.7f a minute, at 60 °C %.0f.", must(carbonation.Handbook.Rate(units.Celsius.Of(20))), must(carbonation.Handbook.Rate(units.Celsius.Of(60))))
+			p := must(carbonation.Handbook().Pasteurise(log, nil))
+			w.Step("On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is %.7f a minute, at 60 °C %.0f.", must(carbonation.Handbook().Rate(units.Celsius.Of(20))), must(carbonation.Handbook().Rate(units.Celsius.Of(60))))
 			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming, p.Holding, p.Cooling)
 			w.Answer("units", p.Units, 2, "PU", 18.04, 0.005)
 			w.Cautioned(p.Cautions)
@@ -183,7 +183,7 @@ func workplaceLimit() Problem {
 			d := must(carbonation.GasDensity(units.Celsius.Of(25), units.StandardAtmosphere.Of(1)))
 			w.Step("CO2 weighs %s; 5000 millionths of it are %.0f mg/m³.", d.Text(units.KilogramPerCubicMetre, 4), 5000*d.In(units.KilogramPerCubicMetre))
 			for _, l := range carbonation.ExposureLimits() {
-				w.Step("%s: %.0f ppm (%s; %s).", l.Name, l.PPM, l.Source, l.Status)
+				w.Step("%s: %.0f ppm (%s; %s).", l.Name, l.PPM, l.Source.Source, l.Source.Grade)
 			}
 			w.Answer("limit", 5000*d.In(units.KilogramPerCubicMetre), 0, "mg/m³", 9000, 100)
 			w.Caution(carbonation.Asphyxiation.Text())
@@ -225,9 +225,9 @@ func peakOverALog() Problem {
 			s, _ := sparkler()
 			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(10)}
 			pack := must(bottle.Close(s, carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18), Content: units.GramCO2PerLitre.Of(5.5), AirRemoved: units.Percent.Of(100)}, units.Atmosphere{}))
-			log := []carbonation.Reading{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 15 * time.Minute, Temperature: units.Celsius.Of(55)}, {At: 25 * time.Minute, Temperature: units.Celsius.Of(62)},
+			log := []carbonation.LoggedTemperature{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 15 * time.Minute, Temperature: units.Celsius.Of(55)}, {At: 25 * time.Minute, Temperature: units.Celsius.Of(62)},
 				{At: 40 * time.Minute, Temperature: units.Celsius.Of(62)}, {At: 55 * time.Minute, Temperature: units.Celsius.Of(25)}}
-			p := must(carbonation.Handbook.Pasteurise(log, &pack))
+			p := must(carbonation.Handbook().Pasteurise(log, &pack))
 			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming, p.Holding, p.Cooling)
 			w.Step("At %s: CO2 %s, vapours %s, head-space %s, %s.", p.Highest.Text(units.Celsius, 0), p.Peak.CO2.Text(units.Bar, 2), p.Peak.Vapours.Text(units.Bar, 2), p.Peak.Headspace.Text(units.Millilitre, 1), p.Peak.Verdict)
 			w.Answer("units", p.Units, 2, "PU", 39.14, 0.005)

@@ -6,7 +6,7 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/zymase/carbonation"
+	"example.org/zymase/units/caution"
 )
 
 // A Working is a problem worked out: the steps with their numbers, and the answers
@@ -78,8 +78,8 @@ func (w *Working) Caution(texts ...string) {
 }
 
 // Cautioned adds the cautions of a result about gas and pressure.
-func (w *Working) Cautioned(of carbonation.Cautions) {
-	for _, c := range of.List() {
+func (w *Working) Cautioned(of caution.List) {
+	for _, c := range of {
 		w.Caution(c.Text())
 	}
 }

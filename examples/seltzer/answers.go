@@ -527,9 +527,9 @@ func look(request []byte, input, result string, share float64, s style) (picture
 }
 
 // axis is the last of a path with its unit.
-func axis(path, unit string) string {
+func axis(path, unit string) plan.Axis {
 	last := path[strings.LastIndexByte(path, '.')+1:]
-	return strings.TrimSuffix(strings.ReplaceAll(last, "_", " ")+", "+unit, ", ")
+	return plan.Axis{Name: strings.ReplaceAll(last, "_", " "), Unit: unit}
 }
 
 // resultOf is one number of the plan of a request.

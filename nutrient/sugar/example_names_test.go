@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Ethanol that a kilogram of each can give at most, by Gay-Lussac.
@@ -32,4 +33,18 @@ func ExampleFinished() {
 	b, _ := w.For(units.PercentVolume.Of(5))
 	fmt.Println(b.Fermentable.Text(units.Kilogram, 2))
 	// Output: 1.85 kg
+}
+
+// Any material with sugar in it is a fermentable, one's own by its label too.
+func ExampleOf() {
+	treacle, err := material.ByLabel("treacle", material.Composition{
+		Disaccharides: units.Percent.Of(33), Glucose: units.Percent.Of(16), Fructose: units.Percent.Of(16), UnfermentedSolids: units.Percent.Of(15),
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	f := sugar.Of(treacle)
+	fmt.Println(f, f.Solids().Text(units.Percent, 0), "solids,", f.Fermentability().Text(units.Percent, 1), "of them ferment")
+	// Output: treacle 80 % solids, 81.2 % of them ferment
 }

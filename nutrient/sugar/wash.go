@@ -109,13 +109,17 @@ func (f Fermentable) Yield() gravity.Yield {
 		return gravity.SugarWashYield(gravity.Sucrose)
 	}
 	malt := f.malt / sugar
-	if malt >= 1 {
+	if malt > 1-1e-9 { // all of it, to rounding
 		return gravity.BallingYield()
 	}
 	monos := (f.glucose + f.fructose - f.malt*glucoseOfMalt) / (sugar - f.malt) // beside the malt
 	wash := gravity.SugarWashYield(gravity.Sucrose).Blend(gravity.SugarWashYield(gravity.Glucose), amount.Share(monos))
 	return wash.Blend(gravity.BallingYield(), amount.Share(malt))
 }
+
+// glucoseOfMalt is the share of hexoses in the fermentable sugar of malt, as
+// material.DryMaltExtract has it.
+const glucoseOfMalt = 0.15
 
 // AddTo dissolves a mass of f in a liquid. Sugars of two and three units count as
 // sucrose, solids that yeast leaves as dextrin.

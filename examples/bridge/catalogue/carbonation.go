@@ -19,6 +19,11 @@ func carbonationFunctions() []Function {
 	} {
 		all = append(all, part...)
 	}
+	for i, f := range all {
+		for _, o := range f.Outputs {
+			all[i].heavy = all[i].heavy || o.Name == cautionName // its list is made for each call
+		}
+	}
 	return all
 }
 
@@ -130,7 +135,7 @@ func carbonationContent() []Function {
 				out[0], out[1] = air.Gauge(p).In(units.KilopascalGauge), p.In(units.Kilopascal)
 				return err
 			},
-		}, func(in, out []float64) (float64, carbonation.Cautions) {
+		}, func(in, out []float64) (float64, bits) {
 			return out[0], ice(in[0], in[2], in[3])
 		}),
 		rated(Function{
@@ -159,7 +164,7 @@ func carbonationContent() []Function {
 				out[0], out[1] = air.Gauge(p).In(units.KilopascalGauge), p.In(units.Kilopascal)
 				return err
 			},
-		}, func(in, out []float64) (float64, carbonation.Cautions) {
+		}, func(in, out []float64) (float64, bits) {
 			return out[0], ice(in[0], in[2], in[3])
 		}),
 		{

@@ -42,7 +42,7 @@ func carbonationFerment() []Function {
 				s, err := carbonation.Spund(l, as(units.Celsius, in[0]), carbonation.RealVolume.Content(as(units.VolumesCO2, in[1])),
 					carbonation.Fermenter{Drink: as(units.Litre, in[2]), Headspace: as(units.Litre, in[3]), Rating: as(units.KilopascalGauge, in[8])}, y, air)
 				out[0], out[1] = s.Valve.In(units.KilopascalGauge), s.Extract.In(units.GramPerLitre)
-				out[2], out[3] = float64(s.Verdict), float64(s.Cautions)
+				out[2], out[3] = float64(s.Verdict), float64(set(s.Cautions...))
 				return err
 			},
 		},
@@ -78,7 +78,7 @@ func carbonationFerment() []Function {
 					carbonation.Fermenter{Drink: as(units.Litre, in[2]), Headspace: as(units.Litre, in[3])}, air)
 				out[0], out[1] = r.AtOnce.In(units.Litre), r.AtRest.In(units.Litre)
 				out[2], out[3] = r.OxygenPerLitre.In(units.MilligramPerLitre), r.CO2ToFill.In(units.Gram)
-				out[4] = float64(r.Cautions)
+				out[4] = float64(set(r.Cautions...))
 				return err
 			},
 		},
@@ -105,7 +105,7 @@ func carbonationFerment() []Function {
 					return err
 				}
 				p, err := carbonation.PrimeWithWort(g, as(units.Percent, in[4]), carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), as(units.GramCO2PerLitre, in[1]), as(units.GramPerLitre, in[5]), as(units.Litre, in[2]))
-				out[0], out[1], out[2] = p.Volume.In(units.Litre), p.Mixed.In(units.Litre), float64(p.Cautions)
+				out[0], out[1], out[2] = p.Volume.In(units.Litre), p.Mixed.In(units.Litre), float64(set(p.Cautions...))
 				return err
 			},
 		},

@@ -1,13 +1,12 @@
 package catalogue
 
 import (
-	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 )
 
 // atSeaLevel is the gauge pressure of an absolute one.
-func atSeaLevel(in, out []float64) (float64, carbonation.Cautions) {
+func atSeaLevel(in, out []float64) (float64, bits) {
 	return units.Atmosphere{}.Gauge(as(units.Kilopascal, out[0])).In(units.KilopascalGauge), 0
 }
 
@@ -48,7 +47,7 @@ func carbonationMethods() []Function {
 				out[0] = sea.Gauge(p).In(units.KilopascalGauge)
 				return err
 			},
-		}, func(in, out []float64) (float64, carbonation.Cautions) { return out[0], 0 }),
+		}, func(in, out []float64) (float64, bits) { return out[0], 0 }),
 		of2("co2_european_content", "CO2 in beer after the exponential form of European practice",
 			"European brewing practice, exponential form",
 			takes("temperature", units.Celsius, "temperature of the beer", -1, 25, 4),

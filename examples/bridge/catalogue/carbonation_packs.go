@@ -49,7 +49,7 @@ func carbonationPacks() []Function {
 				}
 				p, err := carbonation.PrimingSugar(primers[int(in[4])], carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), have, as(units.GramPerLitre, in[3]), as(units.Litre, in[1]))
 				out[0], out[1], out[2] = p.Primer.Mass.In(units.Gram), have.In(units.GramCO2PerLitre), p.Final.In(units.GramCO2PerLitre)
-				out[3] = float64(p.Cautions)
+				out[3] = float64(set(p.Cautions...))
 				return err
 			},
 		},
@@ -110,7 +110,7 @@ func carbonationPacks() []Function {
 				if p.AtLeast || w.AtLeast {
 					out[4] = 1
 				}
-				out[5], out[6] = float64(w.Verdict), float64(p.Cautions|w.Cautions)
+				out[5], out[6] = float64(w.Verdict), float64(set(p.Cautions...)|set(w.Cautions...))
 				return err
 			},
 		},

@@ -33,9 +33,9 @@ func carbonationSafety() []Function {
 					return err
 				}
 				p, err := carbonation.FillAndVent(as(units.Litre, in[0]), as(units.Celsius, in[3]), as(units.KilopascalGauge, in[1]), int(in[2]), air)
-				verdict, said := carbonation.Rated(as(units.KilopascalGauge, in[1]), as(units.KilopascalGauge, in[5]))
+				verdict, warned := carbonation.Rated(as(units.KilopascalGauge, in[1]), as(units.KilopascalGauge, in[5]))
 				out[0], out[1], out[2] = p.Air.In(units.Percent), p.Oxygen, p.Gas.In(units.Gram)
-				out[3], out[4] = float64(verdict), float64(p.Cautions|said)
+				out[3], out[4] = float64(verdict), float64(set(p.Cautions...)|set(warned...))
 				return err
 			},
 		},
@@ -59,7 +59,7 @@ func carbonationSafety() []Function {
 					return err
 				}
 				p, err := carbonation.Flush(as(units.Litre, in[0]), as(units.Celsius, in[2]), in[1], air)
-				out[0], out[1], out[2], out[3] = p.Air.In(units.Percent), p.Oxygen, p.Gas.In(units.Gram), float64(p.Cautions)
+				out[0], out[1], out[2], out[3] = p.Air.In(units.Percent), p.Oxygen, p.Gas.In(units.Gram), float64(set(p.Cautions...))
 				return err
 			},
 		},
@@ -93,7 +93,7 @@ func carbonationSafety() []Function {
 					Temperature: as(units.Celsius, in[3]), Serving: as(units.KilopascalGauge, in[4]), Purge: as(units.Gram, in[5]), Leak: as(units.Percent, in[6]),
 				}
 				u, err := k.Kegs(as(units.Kilogram, in[0]), air)
-				out[0], out[1], out[2] = float64(u.Kegs), u.Each.In(units.Gram), float64(u.Cautions)
+				out[0], out[1], out[2] = float64(u.Kegs), u.Each.In(units.Gram), float64(set(u.Cautions...))
 				return err
 			},
 		},
@@ -116,7 +116,7 @@ func carbonationSafety() []Function {
 					return err
 				}
 				r, err := carbonation.Released(as(units.Kilogram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), in[3], air)
-				out[0], out[1], out[2] = r.PPM, r.Oxygen.In(units.Percent), float64(r.Cautions)
+				out[0], out[1], out[2] = r.PPM, r.Oxygen.In(units.Percent), float64(set(r.Cautions...))
 				return err
 			},
 		},
@@ -141,7 +141,7 @@ func carbonationSafety() []Function {
 					return err
 				}
 				v, err := carbonation.Ventilate(as(units.Gram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), in[3], in[4], air)
-				out[0], out[1], out[2] = v.FreshAir.In(units.CubicMetrePerHour), v.Reached.Hours(), float64(v.Cautions)
+				out[0], out[1], out[2] = v.FreshAir.In(units.CubicMetrePerHour), v.Reached.Hours(), float64(set(v.Cautions...))
 				return err
 			},
 		},
@@ -161,8 +161,8 @@ func carbonationSafety() []Function {
 				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
-				d, said, err := carbonation.AirOut(as(units.CubicMetre, in[1]), as(units.CubicMetrePerHour, in[2]), in[0], in[3], in[4])
-				out[0], out[1] = d.Hours(), float64(said)
+				d, warned, err := carbonation.AirOut(as(units.CubicMetre, in[1]), as(units.CubicMetrePerHour, in[2]), in[0], in[3], in[4])
+				out[0], out[1] = d.Hours(), float64(set(warned...))
 				return err
 			},
 		},

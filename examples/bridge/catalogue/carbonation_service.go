@@ -40,18 +40,18 @@ func heatTreatment() []Function {
 			},
 			call: func(in, out []float64) error {
 				at := func(minutes float64) time.Duration { return time.Duration(minutes * float64(time.Minute)) }
-				log := [...]carbonation.Reading{
+				log := [...]carbonation.LoggedTemperature{
 					{At: 0, Temperature: as(units.Celsius, in[0])},
 					{At: at(in[1]), Temperature: as(units.Celsius, in[2])},
 					{At: at(in[1] + in[3]), Temperature: as(units.Celsius, in[2])},
 					{At: at(in[1] + in[3] + in[5]), Temperature: as(units.Celsius, in[4])},
 				}
-				form := carbonation.Handbook
+				form := carbonation.Handbook()
 				if in[6] == 1 {
-					form = carbonation.DelVecchio
+					form = carbonation.DelVecchio()
 				}
 				p, err := form.Pasteurise(log[:], nil)
-				out[0], out[1], out[2] = p.Units, p.Holding, float64(p.Cautions)
+				out[0], out[1], out[2] = p.Units, p.Holding, float64(set(p.Cautions...))
 				return err
 			},
 		},
@@ -134,7 +134,7 @@ func pouring() []Function {
 				out[0], out[1] = air.Gauge(p).In(units.KilopascalGauge), p.In(units.Kilopascal)
 				return err
 			},
-		}, func(in, out []float64) (float64, carbonation.Cautions) {
+		}, func(in, out []float64) (float64, bits) {
 			return out[0], set(carbonation.Asphyxiation, carbonation.Cylinder) | ice(in[0], in[3], in[4])
 		}),
 		{
@@ -163,7 +163,7 @@ func pouring() []Function {
 					return err
 				}
 				b, err := lineOf(in[3:7]).Balance(s, as(units.Celsius, in[0]), as(units.KilopascalGauge, in[1]), as(units.LitrePerMinute, in[2]))
-				out[0], out[1], out[2], out[3] = b.Length.In(units.Metre), b.PerMetre.In(units.KilopascalGauge), b.Speed, float64(b.Cautions)
+				out[0], out[1], out[2], out[3] = b.Length.In(units.Metre), b.PerMetre.In(units.KilopascalGauge), b.Speed, float64(set(b.Cautions...))
 				return err
 			},
 		},
@@ -192,7 +192,7 @@ func pouring() []Function {
 					return err
 				}
 				b, err := lineOf(in[3:7]).FlowOf(s, as(units.Celsius, in[0]), as(units.KilopascalGauge, in[1]), as(units.Metre, in[2]))
-				out[0], out[1], out[2] = b.Flow.In(units.LitrePerMinute), b.Reynolds, float64(b.Cautions)
+				out[0], out[1], out[2] = b.Flow.In(units.LitrePerMinute), b.Reynolds, float64(set(b.Cautions...))
 				return err
 			},
 		},

@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 	"example.org/zymase/water/mash"
@@ -26,7 +27,7 @@ func ratingInput() Input {
 // verdictOutput says a [carbonation.Verdict].
 func verdictOutput() Output {
 	var list []string
-	for v := carbonation.Verdict(0); v.String() != carbonation.Verdict(-1).String(); v++ {
+	for v := carbonation.Unrated; v <= carbonation.MayFreeze; v++ {
 		list = append(list, v.String())
 	}
 	return Output{Name: verdictName, Meaning: "the pressure against the rating given", Words: list}
@@ -35,7 +36,7 @@ func verdictOutput() Output {
 // cautionOutput says [carbonation.Cautions].
 func cautionOutput() Output {
 	var list []string
-	for _, c := range (^carbonation.Cautions(0)).List() {
+	for _, c := range sayable {
 		list = append(list, c.Text())
 	}
 	return sentences(list...)
@@ -46,26 +47,35 @@ func sentences(list ...string) Output {
 	return Output{Name: cautionName, Meaning: "what whoever uses the result must know", Words: list, Several: true}
 }
 
-// set makes a set of cautions.
-func set(list ...carbonation.Caution) carbonation.Cautions {
-	var s carbonation.Cautions
+// sayable is all that package carbonation may say, made once: a call reads it.
+var sayable = carbonation.Cautions()
+
+// bits are cautions of package carbonation by their places in sayable.
+type bits uint64
+
+func set(list ...caution.Caution) bits {
+	var b bits
 	for _, c := range list {
-		s |= 1 << c
+		for i, known := range sayable {
+			if c == known {
+				b |= 1 << i
+			}
+		}
 	}
-	return s
+	return b
 }
 
 // also returns the caution if when holds.
-func also(c carbonation.Caution, when bool) carbonation.Cautions {
+func also(c caution.Caution, when bool) bits {
 	if when {
-		return 1 << c
+		return set(c)
 	}
 	return 0
 }
 
 // rated sets a pressure of a function against a rating, its last input: pressure takes
 // it, in kPa gauge, and further cautions out of inputs and outputs.
-func rated(f Function, pressure func(in, out []float64) (float64, carbonation.Cautions)) Function {
+func rated(f Function, pressure func(in, out []float64) (float64, bits)) Function {
 	inputs, outputs, inner := len(f.Inputs), len(f.Outputs), f.call
 	f.Inputs = append(f.Inputs[:inputs:inputs], ratingInput())
 	f.Outputs = append(f.Outputs[:outputs:outputs], verdictOutput(), cautionOutput())
@@ -74,18 +84,18 @@ func rated(f Function, pressure func(in, out []float64) (float64, carbonation.Ca
 			return err
 		}
 		p, further := pressure(in, out)
-		verdict, said := carbonation.Rated(as(units.KilopascalGauge, p), as(units.KilopascalGauge, in[inputs]))
-		if further.Has(carbonation.Freezing) && verdict == carbonation.WithinRating {
+		verdict, warned := carbonation.Rated(as(units.KilopascalGauge, p), as(units.KilopascalGauge, in[inputs]))
+		if further&set(carbonation.Freezing) != 0 && verdict == carbonation.WithinRating {
 			verdict = carbonation.MayFreeze
 		}
-		out[outputs], out[outputs+1] = float64(verdict), float64(said|further)
+		out[outputs], out[outputs+1] = float64(verdict), float64(set(warned...)|further)
 		return nil
 	}
 	return f
 }
 
 // ice is the caution of a drink below its freezing point.
-func ice(celsius, strength, extract float64) carbonation.Cautions {
+func ice(celsius, strength, extract float64) bits {
 	if celsius >= 0 {
 		return 0
 	}

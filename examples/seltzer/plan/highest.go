@@ -1,10 +1,9 @@
 package plan
 
 import (
-	"slices"
-
 	"example.org/zymase/carbonation"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // A moment of a pack, and how warm it is then.
@@ -29,14 +28,14 @@ func (r *recipe) moments(p packRecipe) []moment {
 // highest is the state of a bottle with the highest pressure, all its sugar fermented.
 func (r *recipe) highest(p packRecipe, closed carbonation.ClosedVessel) (HighestPlan, error) {
 	var high HighestPlan
-	var all carbonation.Cautions
+	var all caution.List
 	freezes := false
 	for i, at := range r.moments(p) {
 		s, err := closed.Worst(at.t)
 		if err != nil {
 			return high, err
 		}
-		all |= s.Cautions
+		all = all.With(s.Cautions...)
 		freezes = freezes || s.Verdict == carbonation.MayFreeze
 		if i == 0 || s.Gauge.Compare(high.Gauge) > 0 {
 			high = HighestPlan{When: at.when, Temperature: at.t, Gauge: s.Gauge, AtLeast: s.AtLeast, Verdict: s.Verdict}
@@ -56,16 +55,19 @@ func over(v carbonation.Verdict) bool {
 }
 
 // own are the cautions of one pack; the others go with every pack.
-var own = []carbonation.Caution{
+var own = caution.List{
 	carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.Freezing, carbonation.LittleHeadspace,
 	carbonation.AboveComputed, carbonation.SugarCanFerment, carbonation.BelowAtmosphere, carbonation.HotVessel,
 }
 
 // say notes the cautions of a pack.
-func (h *HighestPlan) say(all carbonation.Cautions) {
-	h.cautions = all
-	for _, c := range all.List() {
-		if slices.Contains(own, c) {
+func (h *HighestPlan) say(all caution.List) {
+	for _, c := range carbonation.Cautions() {
+		if !all.Has(c) {
+			continue
+		}
+		h.cautions = append(h.cautions, c)
+		if own.Has(c) {
 			h.Cautions = append(h.Cautions, c.Text())
 		}
 	}

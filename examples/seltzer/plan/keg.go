@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
 )
 
@@ -93,10 +94,10 @@ func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, mome
 	if freezes && !over(high.Verdict) {
 		high.Verdict = carbonation.MayFreeze
 	}
-	var all carbonation.Cautions
+	var all caution.List
 	for _, c := range []struct {
 		is   bool
-		what carbonation.Caution
+		what caution.Caution
 	}{
 		{high.Verdict == carbonation.OverRating, carbonation.OverRatingCaution},
 		{high.AtLeast, carbonation.AboveComputed},
@@ -104,9 +105,7 @@ func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, mome
 		{freezes, carbonation.Freezing},
 		{set.In(units.KilopascalGauge) < 0, carbonation.BelowAtmosphere},
 	} {
-		if c.is {
-			all |= 1 << c.what
-		}
+		all = all.WithIf(c.is, c.what)
 	}
 	high.say(all)
 	return high, nil

@@ -103,7 +103,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 // rated puts the cautions of a pack's highest state with the others; those of one that its
 // rating does not cover come first, with the pack's name.
 func (m *maker) rated(p *PackPlan, named string) {
-	for _, c := range p.Highest.cautions.List() {
+	for _, c := range p.Highest.cautions {
 		switch c {
 		case carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.AboveComputed:
 			m.warn(named + ": " + c.Text())

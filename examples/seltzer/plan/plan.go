@@ -3,6 +3,7 @@ package plan
 import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // Plan is all that a request leads to. Quantities are text with their unit in
@@ -224,7 +225,7 @@ type HighestPlan struct {
 	Verdict     carbonation.Verdict `json:"verdict"`
 	Cautions    []string            `json:"cautions"` // of this pack; those of every pack stand in the plan's
 
-	cautions carbonation.Cautions
+	cautions caution.List
 }
 
 // PartFullPlan is a keg that is not full.

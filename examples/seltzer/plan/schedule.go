@@ -126,7 +126,7 @@ func (m *maker) room() error {
 		FreshAir: v.FreshAir, Reached: made(v.Reached), Dangerous: made(v.Dangerous),
 		LimitPPM: limitPPM,
 	}
-	for _, c := range v.Cautions.List() {
+	for _, c := range v.Cautions {
 		m.caution(c.Text())
 	}
 	return nil

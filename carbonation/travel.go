@@ -1,0 +1,84 @@
+package carbonation
+
+import (
+	"strconv"
+	"strings"
+
+	"example.org/zymase/units"
+)
+
+// What has no fields to read goes out as text, or says that it does not.
+
+const anHour = " 1/h"
+
+// MarshalText is the rate in 1/h: "0.0125 1/h". The zero rate is a [*units.StateError].
+func (r CarbonationRate) MarshalText() ([]byte, error) {
+	if r.perHour == 0 {
+		return nil, &units.StateError{Func: "carbonation.CarbonationRate.MarshalText", What: "rate", Why: "is none: take StillKeg, NewCarbonationRate or RateFromReadings"}
+	}
+	return append(strconv.AppendFloat(nil, r.perHour, 'g', -1, 64), anHour...), nil
+}
+
+// UnmarshalText reads what [CarbonationRate.MarshalText] writes. Errors are a
+// [*units.ParseError], and that of [NewCarbonationRate].
+func (r *CarbonationRate) UnmarshalText(text []byte) error {
+	number, ok := strings.CutSuffix(string(text), anHour)
+	v, err := strconv.ParseFloat(number, 64)
+	if !ok || err != nil {
+		return &units.ParseError{Input: clipped(text), Want: "rate of carbonation", Reason: "write a number an hour: 0.0125 1/h"}
+	}
+	read, err := NewCarbonationRate(v)
+	if err == nil {
+		*r = read
+	}
+	return err
+}
+
+// MarshalText is [Lethality.String] of [DelVecchio] and [Handbook], and "z 8 K" of another.
+// The zero Lethality is a [*units.StateError].
+func (l Lethality) MarshalText() ([]byte, error) {
+	if l.z == 0 {
+		return nil, &units.StateError{Func: "carbonation.Lethality.MarshalText", What: "lethality", Why: "is none: take Handbook, DelVecchio or NewLethality"}
+	}
+	if l == DelVecchio() || l == Handbook() {
+		return []byte(l.name), nil
+	}
+	return []byte("z " + strconv.FormatFloat(l.z, 'g', -1, 64) + " K"), nil
+}
+
+// UnmarshalText reads what [Lethality.MarshalText] writes. Errors are a
+// [*units.ParseError], and that of [NewLethality].
+func (l *Lethality) UnmarshalText(text []byte) error {
+	for _, known := range []Lethality{DelVecchio(), Handbook()} {
+		if known.name == string(text) {
+			*l = known
+			return nil
+		}
+	}
+	z, ok := strings.CutPrefix(string(text), "z ")
+	k, err := units.Parse[units.TemperatureDifference](z)
+	if !ok || err != nil {
+		return &units.ParseError{Input: clipped(text), Want: "lethality", Reason: "write its z (z 8 K), 1.393^(T-60) or 10^((T-60)/7)"}
+	}
+	read, err := NewLethality(k)
+	if err == nil {
+		*l = read
+	}
+	return err
+}
+
+func clipped(text []byte) string {
+	return strings.ToValidUTF8(string(text[:min(len(text), 64)]), "?")
+}
+
+// MarshalText refuses: a Liquid is worked out from a solution, so write that. The error is
+// a [*units.StateError].
+func (l Liquid) MarshalText() ([]byte, error) {
+	return nil, &units.StateError{Func: "carbonation.Liquid.MarshalText", What: "liquid", Why: "is not written: write the solution that NewLiquid made it of"}
+}
+
+// MarshalText refuses: a ClosedVessel is worked out, so write the vessel, the drink and the
+// filling that it is of. The error is a [*units.StateError].
+func (c ClosedVessel) MarshalText() ([]byte, error) {
+	return nil, &units.StateError{Func: "carbonation.ClosedVessel.MarshalText", What: "closed vessel", Why: "is not written: write the vessel, the drink and the filling that Close made it of"}
+}
