@@ -85,7 +85,7 @@ func TestFermentKeepsCharge(t *testing.T) {
 		before := c.start.Fed(c.feed, c.fed(x))
 		after := c.acidity(b, x)
 		per := 1000 / c.litres
-		acids := per * (2*b.b.succinic + b.b.acetic + b.b.lactic)
+		acids := per * (2*b.moles().succinic + b.moles().acetic + b.moles().lactic)
 		alkalinity := func(a acidity.Liquid) float64 {
 			return a.Strong - a.Phosphate - 2*a.Organic[acidity.Succinic] - a.Organic[acidity.Acetic] - a.Organic[acidity.Lactic] - 3*a.Organic[acidity.Citric]
 		}
