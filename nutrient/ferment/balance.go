@@ -37,8 +37,6 @@ type Balance struct {
 	// phosphate, which goes in as neutral acid. It may be negative. The acids made
 	// are not counted here: they give off H+ as far as the pH allows.
 	Protons units.Amount
-
-	b moles
 }
 
 // moles is the same balance in mol.
@@ -118,9 +116,7 @@ func (m Metabolism) ferment(in Substrate) Balance {
 		phosphorus: phosphorus / formula.WeightP, potassium: potassium / formula.WeightK,
 		free: m.FreePerPotassium.In(units.Fraction),
 	}
-	inYeast := n.ammonium + n.amino + 2*n.urea // N
-	ash := inYeast*formula.Ammonia.Molar() + n.phosphorus*formula.PhosphoricAcid.Molar() + n.potassium*(formula.WeightK-formula.WeightH)
-	n.skeleton = (yeast - ash) / formula.YeastSkeleton.Molar()
+	n.skeleton = n.skeletonOf(yeast)
 
 	// Electrons, then carbon, then oxygen.
 	n.ethanol = (n.hexose*formula.Hexose.Reduction() + n.amino*formula.Alanine.Reduction() + n.urea*formula.UreaFormula.Reduction() -
@@ -140,8 +136,32 @@ func (m Metabolism) ferment(in Substrate) Balance {
 		DryYeast: amount.Grams(yeast), Water: amount.Grams(n.water * formula.WaterFormula.Molar()),
 		Ammonium: amount.Grams(n.ammonium * formula.WeightN), Amino: amount.Grams(n.amino * formula.WeightN), Urea: amount.Grams(2 * n.urea * formula.WeightN),
 		Phosphorus: amount.Grams(phosphorus), Potassium: amount.Grams(potassium),
-		Protons: units.Mole.Of(checked.Number(n.protons())), b: n,
+		Protons: units.Mole.Of(checked.Number(n.protons())),
 	}
+}
+
+// moles is the balance in mol, which its masses and protons hold whole.
+func (b Balance) moles() moles {
+	g := func(m units.Mass) float64 { return m.In(units.Gram) }
+	n := moles{
+		hexose: g(b.Hexose) / formula.Hexose.Molar(), ethanol: g(b.Ethanol) / formula.EthanolFormula.Molar(), co2: g(b.CO2) / formula.CarbonDioxide.Molar(),
+		glycerol: g(b.Glycerol) / formula.GlycerolFormula.Molar(), succinic: g(b.Succinic) / formula.SuccinicAcid.Molar(),
+		acetic: g(b.Acetic) / formula.AceticAcid.Molar(), lactic: g(b.Lactic) / formula.LacticAcid.Molar(), water: g(b.Water) / formula.WaterFormula.Molar(),
+		ammonium: g(b.Ammonium) / formula.WeightN, amino: g(b.Amino) / formula.WeightN, urea: g(b.Urea) / 2 / formula.WeightN,
+		phosphorus: g(b.Phosphorus) / formula.WeightP, potassium: g(b.Potassium) / formula.WeightK,
+	}
+	n.skeleton = n.skeletonOf(g(b.DryYeast))
+	if n.potassium > 0 {
+		n.free = (b.Protons.In(units.Mole) - n.ammonium + n.phosphorus) / n.potassium
+	}
+	return n
+}
+
+// skeletonOf is the C-mol of yeast that are left of its dry matter, g, beside nitrogen and ash.
+func (n moles) skeletonOf(yeast float64) float64 {
+	inYeast := n.ammonium + n.amino + 2*n.urea // N
+	ash := inYeast*formula.Ammonia.Molar() + n.phosphorus*formula.PhosphoricAcid.Molar() + n.potassium*(formula.WeightK-formula.WeightH)
+	return (yeast - ash) / formula.YeastSkeleton.Molar()
 }
 
 func (n moles) protons() float64 { return n.ammonium + n.free*n.potassium - n.phosphorus }
@@ -180,7 +200,7 @@ type Ledger struct{ C, H, N, O, P, K, Charge, Mass float64 }
 //
 //   - Source: conservation of elements, charge and mass.
 func (b Balance) Ledgers() (in, out Ledger) {
-	n := b.b
+	n := b.moles()
 	in.add(n.hexose, formula.Hexose, 0)
 	in.add(n.ammonium, formula.AmmoniumIon, 1)
 	in.add(n.amino, formula.Alanine, 0)

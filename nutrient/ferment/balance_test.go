@@ -94,7 +94,7 @@ func TestEveryAtomAndChargeIsKept(t *testing.T) {
 		}
 		// The ledger and the masses are the same balance: charge moves as H+.
 		masses := b.Ethanol.Plus(b.CO2).Plus(b.Glycerol).Plus(b.Succinic).Plus(b.Acetic).Plus(b.Lactic).Plus(b.DryYeast).Plus(b.Water).In(units.Gram)
-		moved := 1.008 * (b.Protons.In(units.Mole) + (1-b.b.free)*b.b.potassium)
+		moved := 1.008 * (b.Protons.In(units.Mole) + (1-b.moles().free)*b.moles().potassium)
 		if d := masses + moved - out.Mass; math.Abs(d) > 1e-9*g {
 			t.Fatalf("mass of the products: off by %g g", d)
 		}
@@ -239,4 +239,11 @@ func TestLedgersOfNothing(t *testing.T) {
 	if d := cmp.Diff(in, out); d != "" {
 		t.Error(d)
 	}
+}
+
+// A balance that was stored closes as before.
+func TestBalanceTravels(t *testing.T) {
+	b := check.Must(UsualMetabolism().Ferment(Substrate{Hexose: units.Kilogram.Of(5), Ammonium: units.Gram.Of(3.8), Phosphorus: units.Gram.Of(2), Potassium: units.Gram.Of(9)}))
+	check.Travels(t, b)
+	check.Travels(t, UsualMetabolism())
 }

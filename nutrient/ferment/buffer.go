@@ -3,6 +3,7 @@ package ferment
 import (
 	"strings"
 
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/acidity"
 	"example.org/zymase/nutrient/internal/amount"
@@ -46,8 +47,21 @@ func (b Buffer) facts() *bufferFacts {
 	return &bufferTable[b]
 }
 
-// String returns the name with its crystal water.
-func (b Buffer) String() string { return b.facts().name }
+var buffers = choice.Of[Buffer]("buffer", bufferTable[0].name, bufferTable[1].name, bufferTable[2].name, bufferTable[3].name)
+
+// String is the name with its crystal water.
+func (b Buffer) String() string { return buffers.Text(b) }
+
+// MarshalText is [Buffer.String]; an unknown buffer is a [*units.NameError].
+func (b Buffer) MarshalText() ([]byte, error) {
+	return buffers.Marshal("ferment.Buffer.MarshalText", b)
+}
+
+// UnmarshalText reads what [Buffer.MarshalText] writes; another text is a
+// [*units.NameError].
+func (b *Buffer) UnmarshalText(text []byte) error {
+	return buffers.Unmarshal("ferment.Buffer.UnmarshalText", text, b)
+}
 
 // MolarMass returns g/mol with crystal water.
 //

@@ -31,6 +31,9 @@ const (
 //   - Uncertainty: the ends of the dose.
 func (f Tank) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 	const fn = "ferment.Tank.BufferFor"
+	if err := buffers.Check(fn, b); err != nil {
+		return BufferDose{}, err
+	}
 	if err := limit.Check(fn, "pH", floor, "", leastFloor, 6, "floors for a ferment"); err != nil {
 		return BufferDose{}, err
 	}

@@ -35,6 +35,9 @@ type Correction struct {
 //     small dose. Add half, stir, measure again.
 func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Correction, error) {
 	const fn = "ferment.Tank.Correct"
+	if err := buffers.Check(fn, b); err != nil {
+		return Correction{}, err
+	}
 	if err := limit.Check(fn, "measured pH", measured, "", 2, 6, "ferments"); err != nil {
 		return Correction{}, err
 	}

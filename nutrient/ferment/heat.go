@@ -58,6 +58,36 @@ func HeatRates() []HeatRate {
 // Name reads "usual", "usual, higher" or "thermochemical".
 func (h HeatRate) Name() string { return h.name }
 
+// String is [HeatRate.Name].
+func (h HeatRate) String() string { return h.name }
+
+// MarshalText is [HeatRate.Name]; the zero HeatRate is a [*units.NameError].
+func (h HeatRate) MarshalText() ([]byte, error) {
+	_, err := heatRate("ferment.HeatRate.MarshalText", h.name)
+	return []byte(h.name), err
+}
+
+// UnmarshalText reads what [HeatRate.MarshalText] writes; another text is a
+// [*units.NameError].
+func (h *HeatRate) UnmarshalText(text []byte) error {
+	found, err := heatRate("ferment.HeatRate.UnmarshalText", string(text))
+	if err == nil {
+		*h = found
+	}
+	return err
+}
+
+func heatRate(fn, name string) (HeatRate, error) {
+	var names []string
+	for _, h := range HeatRates() {
+		if h.name == name {
+			return h, nil
+		}
+		names = append(names, h.name)
+	}
+	return HeatRate{}, &units.NameError{Func: fn, What: "rate of heat", Name: name, Choices: names}
+}
+
 // KilojoulesPerKilogram returns the rate in kJ for each kg of extract.
 func (h HeatRate) KilojoulesPerKilogram() float64 { return h.kJPerKg }
 

@@ -1,6 +1,7 @@
 package ferment
 
 import (
+	"errors"
 	"testing"
 	"time"
 
@@ -66,4 +67,17 @@ func TestHeat(t *testing.T) {
 	check.Refused(t, err, "extract", 0, 1e9)
 	_, err = h.CoolingPower(units.Kilogram.Of(1), time.Second)
 	check.Refused(t, err, "time", 1.0/60, 8766)
+}
+
+func TestHeatRatesTravel(t *testing.T) {
+	for _, h := range HeatRates() {
+		check.Travels(t, h)
+	}
+	_, none := HeatRate{}.MarshalText()
+	h := UsualHeat()
+	for _, err := range []error{none, h.UnmarshalText([]byte("lukewarm"))} {
+		if e, ok := errors.AsType[*units.NameError](err); !ok || len(e.Choices) != 3 || h != UsualHeat() {
+			t.Error(h, err)
+		}
+	}
 }

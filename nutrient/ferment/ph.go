@@ -37,7 +37,7 @@ func (f *fermenting) saturates(a acidity.Liquid) float64 {
 func (f *fermenting) rests(m Metabolism, used float64) (water.Equilibrium, error) {
 	b := f.balance(m, used)
 	a, s := f.acidity(b, used), f.around(used)
-	if made := 1000 * b.b.co2 / f.litres; used > 0 && made < f.saturates(a) {
+	if made := 1000 * b.moles().co2 / f.litres; used > 0 && made < f.saturates(a) {
 		if f.before == 0 {
 			e, err := f.start.Fed(f.feed, f.fed(0)).Rest(f.around(0))
 			if err != nil {

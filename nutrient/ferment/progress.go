@@ -47,7 +47,7 @@ func (f *fermenting) balance(m Metabolism, used float64) Balance {
 func (f *fermenting) acidity(b Balance, used float64) acidity.Liquid {
 	a := f.start.Fed(f.feed, f.fed(used))
 	per := 1000 / f.litres // mmol/L for a mol
-	n := b.b
+	n := b.moles()
 	a.Ammonium -= per * n.ammonium
 	a.Potassium -= per * n.potassium
 	a.Phosphate -= per * n.phosphorus

@@ -44,6 +44,9 @@ const fermentSource = "washes that yeast ferments"
 
 func (f Tank) checked(fn string) (fermenting, error) {
 	c := fermenting{Tank: f}
+	if err := buffers.Check(fn, f.Buffer); err != nil {
+		return c, err
+	}
 	var err error
 	v := f.Brew.Finish.VolumeAt20()
 	c.litres = v.In(units.Litre)

@@ -1,6 +1,7 @@
 package ferment
 
 import (
+	"errors"
 	"math"
 	"strings"
 	"testing"
@@ -84,7 +85,7 @@ func TestFermentKeepsCharge(t *testing.T) {
 		before := c.start.Fed(c.feed, c.fed(x))
 		after := c.acidity(b, x)
 		per := 1000 / c.litres
-		acids := per * (2*b.b.succinic + b.b.acetic + b.b.lactic)
+		acids := per * (2*b.moles().succinic + b.moles().acetic + b.moles().lactic)
 		alkalinity := func(a acidity.Liquid) float64 {
 			return a.Strong - a.Phosphate - 2*a.Organic[acidity.Succinic] - a.Organic[acidity.Acetic] - a.Organic[acidity.Lactic] - 3*a.Organic[acidity.Citric]
 		}
@@ -288,8 +289,19 @@ func TestBuffers(t *testing.T) {
 	if _, err := ParseBuffer("chalk"); err == nil {
 		t.Error("chalk is taken")
 	}
-	if Buffer(-1).String() != PotassiumBicarbonate.String() || Buffer(4).MolarMass() != PotassiumBicarbonate.MolarMass() {
-		t.Error("an unknown buffer is none")
+	for b := PotassiumBicarbonate; b <= TrisodiumCitrate; b++ {
+		check.Travels(t, b)
+	}
+	f := hall(nutrient.DiammoniumPhosphate())
+	f.Buffer = 4
+	_, at := f.At(end)
+	_, dose := hall(nutrient.DiammoniumPhosphate()).BufferFor(3.5, -1)
+	_, correct := hall(nutrient.DiammoniumPhosphate()).Correct(end, 3, 3.5, 9)
+	_, written := Buffer(4).MarshalText()
+	for _, err := range []error{at, dose, correct, written, new(Buffer).UnmarshalText([]byte("chalk"))} {
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != "buffer" || len(e.Choices) != 4 {
+			t.Error(err)
+		}
 	}
 	// 5 mmol/L of each: charge, potassium and citrate.
 	for b, want := range map[Buffer][3]float64{PotassiumBicarbonate: {5, 5, 0}, SodiumBicarbonate: {5, 0, 0}, TripotassiumCitrate: {15, 15, 5}, TrisodiumCitrate: {15, 0, 5}} {

@@ -35,6 +35,18 @@ func TestNoSuchLaw(t *testing.T) {
 	}
 }
 
+func TestNoSuchSulfite(t *testing.T) {
+	check.Travels(t, PotassiumMetabisulfite)
+	check.Travels(t, SodiumMetabisulfite)
+	some := units.MilligramPerLitre.Of(30)
+	_, dose := SulfiteFor(9, some, units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(1), law.EU)
+	for _, err := range []error{dose, new(Sulfite).UnmarshalText([]byte("salt"))} {
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != "sulfite" {
+			t.Error(err)
+		}
+	}
+}
+
 // The sentence that ends other cautions is that of the law's own.
 func TestCheckTheLaw(t *testing.T) {
 	if law.CheckTheLaw.Text() != checkTheLaw {

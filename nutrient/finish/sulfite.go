@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/internal/formula"
@@ -133,12 +134,20 @@ const (
 	SodiumMetabisulfite                   // Na2S2O5
 )
 
-// String returns the name of the salt.
-func (s Sulfite) String() string {
-	if s == SodiumMetabisulfite {
-		return "sodium metabisulfite"
-	}
-	return "potassium metabisulfite"
+var sulfites = choice.Of[Sulfite]("sulfite", "potassium metabisulfite", "sodium metabisulfite")
+
+// String is the name of the salt.
+func (s Sulfite) String() string { return sulfites.Text(s) }
+
+// MarshalText is [Sulfite.String]; an unknown salt is a [*units.NameError].
+func (s Sulfite) MarshalText() ([]byte, error) {
+	return sulfites.Marshal("finish.Sulfite.MarshalText", s)
+}
+
+// UnmarshalText reads what [Sulfite.MarshalText] writes; another text is a
+// [*units.NameError].
+func (s *Sulfite) UnmarshalText(text []byte) error {
+	return sulfites.Unmarshal("finish.Sulfite.UnmarshalText", text, s)
 }
 
 // Yield returns the SO2 that a mass of fresh salt brings, as a share: 57.6 % for
@@ -174,6 +183,9 @@ type SulfiteDose struct {
 //   - Units: SO2 in mg/L; total is what the drink holds before, with the bound part.
 func SulfiteFor(salt Sulfite, wanted, free, total units.MassConcentration, v units.Volume, j law.Jurisdiction) (SulfiteDose, error) {
 	const fn, source = "finish.SulfiteFor", "wine practice"
+	if err := sulfites.Check(fn, salt); err != nil {
+		return SulfiteDose{}, err
+	}
 	w, f, tot := wanted.In(units.MilligramPerLitre), free.In(units.MilligramPerLitre), total.In(units.MilligramPerLitre)
 	if err := limit.Check(fn, "free SO2", f, "mg/L", 0, 500, source); err != nil {
 		return SulfiteDose{}, err

@@ -89,6 +89,21 @@ func (s Sweetener) Name() string { return s.name }
 // String is [Sweetener.Name].
 func (s Sweetener) String() string { return s.name }
 
+// MarshalText is [Sweetener.Name]; the zero Sweetener is an error as of [ParseSweetener].
+func (s Sweetener) MarshalText() ([]byte, error) {
+	_, err := ParseSweetener(s.name)
+	return []byte(s.name), err
+}
+
+// UnmarshalText is [ParseSweetener].
+func (s *Sweetener) UnmarshalText(text []byte) error {
+	found, err := ParseSweetener(string(text))
+	if err == nil {
+		*s = found
+	}
+	return err
+}
+
 // ENumber returns the European number, "E 955", or "".
 func (s Sweetener) ENumber() string { return s.e }
 

@@ -1,6 +1,7 @@
 package finish
 
 import (
+	"encoding/json"
 	"strings"
 	"testing"
 
@@ -89,4 +90,17 @@ func TestSweetenLike(t *testing.T) {
 	check.Refused(t, err, "volume", amount.LeastVolume, amount.MostVolume)
 	_, err = SweetenLike(Sweetener{}, units.GramPerLitre.Of(10), units.Litre.Of(1), law.US)
 	check.Refused(t, err, "sweetness", 0.1, 1e5)
+}
+
+func TestSweetenersTravel(t *testing.T) {
+	for _, s := range Sweeteners() {
+		check.Travels(t, s)
+	}
+	if text, err := json.Marshal(Sweetener{}); err == nil {
+		t.Errorf("none is written: %s", text)
+	}
+	s := Sweeteners()[0]
+	if err := s.UnmarshalText([]byte("salt")); err == nil || s != Sweeteners()[0] {
+		t.Error(s, err)
+	}
 }

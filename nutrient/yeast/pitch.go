@@ -2,6 +2,7 @@ package yeast
 
 import (
 	"math"
+	"strconv"
 	"time"
 
 	"example.org/zymase/internal/checked"
@@ -23,6 +24,29 @@ func MillionPerPlato(n float64) (PitchRate, error) {
 		return PitchRate{}, err
 	}
 	return PitchRate{n}, nil
+}
+
+// rateUnit ends the text of a pitch rate.
+const rateUnit = " million cells/mL/°P"
+
+// String reads "0.75 million cells/mL/°P".
+func (r PitchRate) String() string { return strconv.FormatFloat(r.million, 'g', -1, 64) + rateUnit }
+
+// MarshalText is [PitchRate.String]; the error is always nil.
+func (r PitchRate) MarshalText() ([]byte, error) { return []byte(r.String()), nil }
+
+// UnmarshalText reads what [PitchRate.MarshalText] writes. The error is a
+// [*units.ParseError], or that of [MillionPerPlato].
+func (r *PitchRate) UnmarshalText(text []byte) error {
+	n, err := number("pitch rate", string(text), rateUnit)
+	if err != nil {
+		return err
+	}
+	read, err := MillionPerPlato(n)
+	if err == nil {
+		*r = read
+	}
+	return err
 }
 
 // Million returns the rate in million cells/mL/°P.

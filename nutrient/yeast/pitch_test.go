@@ -149,3 +149,25 @@ func TestNoCellsComeWithAnError(t *testing.T) {
 	alive, err = Pack{}.Alive(time.Hour)
 	check.Nothing(t, "Pack{}.Alive", alive, err)
 }
+
+func TestCellsAndRatesTravel(t *testing.T) {
+	for _, n := range []float64{0, 612.5, 1.0 / 3} {
+		check.Travels(t, check.Must(Billion(n)))
+	}
+	check.Travels(t, check.Must(MillionPerPlato(0.75)))
+	check.Travels(t, UsualRate())
+	for _, text := range []string{"", "600", "600 million cells", "many billion cells", "NaN billion cells", "-1 billion cells"} {
+		c := Cells{7}
+		if err := c.UnmarshalText([]byte(text)); err == nil || c != (Cells{7}) {
+			t.Errorf("%q: %v, %v", text, c, err)
+		}
+		r := PitchRate{1}
+		if err := r.UnmarshalText([]byte(text)); err == nil || r != (PitchRate{1}) {
+			t.Errorf("%q: %v, %v", text, r, err)
+		}
+	}
+	var r PitchRate
+	if err := r.UnmarshalText([]byte("0.01 million cells/mL/°P")); err == nil {
+		t.Error(r)
+	}
+}
