@@ -60,7 +60,7 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 	const fn = "gravity.Solution.At"
 	dry, _, err := s.Dry(y)
 	if err != nil {
-		return Progress{}, err
+		return Progress{}, limit.Named(fn, err)
 	}
 	floor, top := dry.Gravity(), s.Gravity()
 	if err := limit.Check(fn, "gravity", reading.SG(), "", floor.SG()-0.0005, top.SG(), "between the floor of this recipe and its wort"); err != nil {
@@ -74,11 +74,11 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 		return s.fermented(part*have, y).Gravity().excess - reading.excess
 	}, 0, 1, sharp)
 	if err != nil { // not reached: the gravity falls from the wort's to the floor
-		return Progress{}, err
+		return Progress{}, limit.Named(fn, err)
 	}
 	now, _, err := s.Ferment(kilograms(min(part*have, have)), y)
 	if err != nil {
-		return Progress{}, err
+		return Progress{}, limit.Named(fn, err)
 	}
 	var co2 float64
 	for k, x := range now.extract {

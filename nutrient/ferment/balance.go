@@ -164,9 +164,10 @@ func (b Balance) Yield(extract units.Mass) (gravity.Yield, error) {
 	inversion := (h - g) / g
 	// What nutrients bring to the yeast, and the little water that is made, go with it.
 	kg := func(v float64) units.Mass { return units.Kilogram.Of(checked.Number(v)) }
-	return gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{
+	y, err := gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{
 		Ethanol: kg(ethanol), CO2: kg(co2), Biomass: kg(1 + inversion - ethanol - co2 - residue), Residue: kg(residue), Water: kg(inversion),
 	})
+	return y, limit.Named("ferment.Balance.Yield", err)
 }
 
 // Ledger is what enters or leaves a ferment: moles of each element and of charge, and
