@@ -23,7 +23,8 @@ type Progress struct {
 }
 
 // ClosedTooEarly goes with a [Progress] in which extract is left.
-const ClosedTooEarly caution.Caution = "closed_too_early: Closed up now, this liquid can still make %s. Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack."
+const ClosedTooEarly caution.Caution = "closed_too_early: Closed up now, this liquid can still make %s. " +
+	"Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack."
 
 // Cautions returns [ClosedTooEarly] with how much gas can still come, or nothing where no
 // extract is left. JSON holds it too.

@@ -86,8 +86,8 @@ func RoundCaloriesUS(e units.Energy) (units.Energy, error) {
 //
 //   - Source: Regulation (EU) No 1169/2011 annex XII (one decimal at most); 27 CFR 7.65
 //     (nearest 0.1 %, below 0.5 % vol also 0.01; recalled from memory).
-//   - Range: 0 to 100 % vol, which [units.PercentVolume] keeps; a difference of strengths
-//     below zero counts as none.
+//   - Range: 0 to 100 % vol; a constant beyond that, which only [units.Unit.Of] takes,
+//     counts as the nearer end.
 func LabelStrength(v units.StrengthByVolume) units.StrengthByVolume {
 	return percentVolume(math.Round(10*clamp(v.In(units.PercentVolume), 0, 100)) / 10)
 }
@@ -115,7 +115,8 @@ const (
 )
 
 var categories = choice.Of[Category]("category of drink",
-	"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink", "US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00", "US wine",
+	"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink",
+	"US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00", "US wine",
 )
 
 // String returns the category with its law: "EU other drink".

@@ -40,17 +40,17 @@ func StrengthByHydrometer(original, final units.MeasuredNumber, y Yield, spread 
 	leeway := underFloor*(original.Uncertainty().In(units.One)+final.Uncertainty().In(units.One)) + underFloorLeast
 	at, err := continued(original.Value().In(units.One), final.Value().In(units.One), y)
 	if err != nil {
-		return units.MeasuredStrength{}, limit.Named("gravity.MeasuredStrength", err)
+		return units.MeasuredStrength{}, limit.Named("gravity.StrengthByHydrometer", err)
 	}
 	if at.under > leeway {
-		return units.MeasuredStrength{}, limit.Named("gravity.MeasuredStrength", at.outside)
+		return units.MeasuredStrength{}, limit.Named("gravity.StrengthByHydrometer", at.outside)
 	}
 	m, err := units.PropagateCorrelated(func(x units.Trial) (units.StrengthByVolume, error) {
 		at, err := continued(units.At(x, &original).In(units.One), units.At(x, &final).In(units.One), y.times(units.At(x, &yield).In(units.One)))
-		return percentVolume(at.strength + at.slope*at.under), limit.Named("gravity.MeasuredStrength", err)
+		return percentVolume(at.strength + at.slope*at.under), limit.Named("gravity.StrengthByHydrometer", err)
 	}, []units.Correlation{{A: &original, B: &final, R: correlation}}, &original, &final, &yield)
 	if err != nil || at.under == 0 {
-		return m, limit.Named("gravity.MeasuredStrength", err)
+		return m, limit.Named("gravity.StrengthByHydrometer", err)
 	}
 	return units.Measure(percentVolume(at.strength), m.Uncertainty()) // dry is dry
 }

@@ -34,7 +34,8 @@ func ScaleMethods(g Gravity) []ScaleMethod {
 		{"ASBC table, cubic", air, rival.PlatoASBC, read("ASBC table of extract, Methods of Analysis", "a fit to it, to 20 °P")},
 		{"Lincoln, quadratic", air, rival.PlatoLincoln, read("Lincoln, Computerized brew house calculations", "quoted in a general encyclopaedia")},
 		{"linear", air, rival.BrixLinear, read("article Brix of a general encyclopaedia", "off by 0.6 °Bx at 1.1")},
-		{"260·(1 − 1/S) at 17.5 °C", g.as(At17p5, InAir), rival.PlatoHyperbola, read("Kyoto Electronics, manual of the density meter DA-650, p. 69", "off by 0.6 °P")},
+		{"260·(1 − 1/S) at 17.5 °C", g.as(At17p5, InAir), rival.PlatoHyperbola,
+			read("Kyoto Electronics, manual of the density meter DA-650, p. 69", "off by 0.6 °P")},
 	} {
 		if e, err := m.f(m.s); err == nil {
 			all = append(all, ScaleMethod{m.name, e, m.evidence})

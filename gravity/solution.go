@@ -69,7 +69,10 @@ func (s Solution) checked(fn string) (Solution, error) {
 }
 
 // Names for the errors; joined up in advance, as the check is on the hot path.
-var extractWith = [kinds]string{"extract with sucrose", "extract with glucose", "extract with fructose", "extract with dextrin", "extract with glycerol", "extract with organic acid"}
+var extractWith = [kinds]string{
+	"extract with sucrose", "extract with glucose", "extract with fructose",
+	"extract with dextrin", "extract with glycerol", "extract with organic acid",
+}
 
 func (s *Solution) sugars() (sum float64) {
 	for _, x := range s.extract {

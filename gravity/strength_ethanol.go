@@ -90,8 +90,8 @@ func startFraction(y float64) float64 {
 //
 //   - Source: OIML R 22 (1973): volume of ethanol at 20 °C over volume of the
 //     mixture at 20 °C, so 100·p·ρ(p, 20 °C)/ρ(1, 20 °C).
-//   - Range: a mixture of ethanol and water, 0 to 100 % mass, which [units.PercentMass]
-//     keeps; a difference of strengths below zero counts as none. With extract in it use
+//   - Range: a mixture of ethanol and water, 0 to 100 % mass; a constant beyond that, which
+//     only [units.Unit.Of] takes, counts as the nearer end. With extract in it use
 //     [Solution.ByVolume].
 //   - Uncertainty: that of R 22, below 0.01 % vol.
 func ByVolume(w units.StrengthByMass) units.StrengthByVolume {
@@ -103,8 +103,8 @@ func ByVolume(w units.StrengthByMass) units.StrengthByVolume {
 // [ByVolume], for a mixture of ethanol and water.
 //
 //   - Source: OIML R 22 (1973), solved for the strength by mass.
-//   - Range: 0 to 100 % vol, which [units.PercentVolume] keeps; a difference of
-//     strengths below zero counts as none.
+//   - Range: 0 to 100 % vol; a constant beyond that, which only [units.Unit.Of] takes,
+//     counts as the nearer end.
 //   - Uncertainty: that of R 22, below 0.01 % mass.
 func ByMass(v units.StrengthByVolume) units.StrengthByMass {
 	return percentMass(100 * mixture20.fractionInVolume(ethanol20*clamp(v.In(units.PercentVolume)/100, 0, 1)))

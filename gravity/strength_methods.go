@@ -34,11 +34,16 @@ func StrengthMethods(original, apparent units.Extract) ([]StrengthMethod, error)
 		f        func(original, apparent units.Extract) (rival.Attenuated, error)
 		evidence evidence.Evidence
 	}{
-		{"Balling's tables", rival.AttenuatedBallingTables, evidence.Evidence{Source: "C. J. N. Balling, Die Gährungschemie (1865), tables A and B", Grade: evidence.Read, Note: "wort of 9 to 16 °P"}},
-		{"handbook constant 0.8192", rival.AttenuatedHandbook, evidence.Evidence{Source: "de Clerck and later handbooks", Grade: evidence.Recalled}},
-		{"MEBAK constant 0.81", rival.AttenuatedMEBAK, evidence.Evidence{Source: "MEBAK B-590.80.530", Grade: evidence.Read}},
-		{"Cutaia et al. 2009", rival.AttenuatedCutaia, evidence.Evidence{Source: "Cutaia, Reid & Speers, J. Inst. Brew. 115 (2009) 318, table VI", Grade: evidence.Read, Note: "532 brews of 9.4 to 18.1 °P"}},
-		{"Pawlowski/Doemens", rival.AttenuatedDoemens, evidence.Evidence{Source: "Pawlowski/Doemens in Cutaia et al. 2009, table VI", Grade: evidence.Read}},
+		{"Balling's tables", rival.AttenuatedBallingTables,
+			evidence.Evidence{Source: "C. J. N. Balling, Die Gährungschemie (1865), tables A and B", Grade: evidence.Read, Note: "wort of 9 to 16 °P"}},
+		{"handbook constant 0.8192", rival.AttenuatedHandbook,
+			evidence.Evidence{Source: "de Clerck and later handbooks", Grade: evidence.Recalled}},
+		{"MEBAK constant 0.81", rival.AttenuatedMEBAK,
+			evidence.Evidence{Source: "MEBAK B-590.80.530", Grade: evidence.Read}},
+		{"Cutaia et al. 2009", rival.AttenuatedCutaia,
+			evidence.Evidence{Source: "Cutaia, Reid & Speers, J. Inst. Brew. 115 (2009) 318, table VI", Grade: evidence.Read, Note: "532 brews of 9.4 to 18.1 °P"}},
+		{"Pawlowski/Doemens", rival.AttenuatedDoemens,
+			evidence.Evidence{Source: "Pawlowski/Doemens in Cutaia et al. 2009, table VI", Grade: evidence.Read}},
 	} {
 		if a, err := m.f(original, apparent); err == nil {
 			all = append(all, StrengthMethod{m.name, a.RealExtract, a.ByMass, m.evidence})

@@ -78,7 +78,8 @@ type CalciumCarbonate = Quantity[calciumCarbonate, calciumCarbonate]
 // Units of [CalciumCarbonate].
 var (
 	// MilligramPerLitreCaCO3 (mg/L as CaCO3): the base unit.
-	MilligramPerLitreCaCO3 = define[calciumCarbonate, calciumCarbonate]("mg/L as CaCO3", 1, 1, "mg/l as CaCO3", "ppm as CaCO3", "mg/L CaCO3", "mg/l CaCO3", "ppm CaCO3", "mg CaCO3/L")
+	MilligramPerLitreCaCO3 = define[calciumCarbonate, calciumCarbonate]("mg/L as CaCO3", 1, 1,
+		"mg/l as CaCO3", "ppm as CaCO3", "mg/L CaCO3", "mg/l CaCO3", "ppm CaCO3", "mg CaCO3/L")
 	// GermanDegree (°dH): 10 mg/L as CaO.
 	GermanDegree = define[calciumCarbonate, calciumCarbonate]("°dH", 1000860, 56077, "dH", "degree German")
 	// FrenchDegree (°fH): 10 mg/L as CaCO3.

@@ -14,21 +14,33 @@ type AbsolutePressure = Quantity[absolutePressure, absolutePressure]
 // Units of [AbsolutePressure].
 var (
 	// Kilopascal (kPa absolute): the base unit.
-	Kilopascal = define[absolutePressure, absolutePressure]("kPa absolute", 1, 1, "kPa", "kilopascal", "kilopascals", "kPaa", "kPa(a)", "kPa (absolute)", "kPa a", "kPa abs")
+	Kilopascal = define[absolutePressure, absolutePressure]("kPa absolute", 1, 1,
+		"kPa", "kilopascal", "kilopascals", "kPaa", "kPa(a)", "kPa (absolute)", "kPa a", "kPa abs")
 	// Bar (bar absolute): 100 kPa absolute.
 	Bar = define[absolutePressure, absolutePressure]("bar absolute", 100, 1, "bar", "bars", "bara", "bar(a)", "bar (absolute)", "bar a", "bar abs")
 	// PSI (psi absolute): pound-force a square inch.
-	PSI = define[absolutePressure, absolutePressure]("psi absolute", 8896443230521, 1290320000000, "psi", "PSI", "lbf/in²", "lbf/in2", "psia", "psi(a)", "psi (absolute)", "psi a", "psi abs")
+	PSI = define[absolutePressure, absolutePressure]("psi absolute", 8896443230521, 1290320000000,
+		"psi", "PSI", "lbf/in²", "lbf/in2", "psia", "psi(a)", "psi (absolute)", "psi a", "psi abs")
 	// StandardAtmosphere (atm absolute): 101.325 kPa.
 	StandardAtmosphere = define[absolutePressure, absolutePressure]("atm absolute", 101325, 1000, "atm", "atma", "atm(a)", "atm (absolute)", "atm a", "atm abs")
 	// Millibar (mbar absolute): 1/10 kPa absolute.
-	Millibar = define[absolutePressure, absolutePressure]("mbar absolute", 1, 10, "mbar", "hPa", "millibar", "hPa absolute", "mbara", "mbar(a)", "mbar (absolute)", "mbar a", "mbar abs")
+	Millibar = define[absolutePressure, absolutePressure]("mbar absolute", 1, 10,
+		"mbar", "hPa", "millibar", "hPa absolute", "mbara", "mbar(a)", "mbar (absolute)", "mbar a", "mbar abs")
 )
 
 var theAbsolutePressure = &dimension{
 	name: "absolute pressure", min: 0, max: most,
 	ambiguous: otherBasis("g", "gauge", "absolute"),
-	unsaid:    map[string]string{"psi": bareGauge, "lbf/in²": bareGauge, "lbf/in2": bareGauge, "bar": bareGauge, "bars": bareGauge, "kpa": bareGauge, "kilopascal": bareGauge, "kilopascals": bareGauge},
+	unsaid: map[string]string{
+		"psi":         bareGauge,
+		"lbf/in²":     bareGauge,
+		"lbf/in2":     bareGauge,
+		"bar":         bareGauge,
+		"bars":        bareGauge,
+		"kpa":         bareGauge,
+		"kilopascal":  bareGauge,
+		"kilopascals": bareGauge,
+	},
 }
 
 const bareGauge = "say absolute or gauge: a gauge shows this unit above the atmosphere, and an absolute pressure is wanted"
@@ -53,7 +65,8 @@ var (
 	// BarGauge (bar gauge): 100 kPa gauge.
 	BarGauge = define[gaugePressure, gaugePressure]("bar gauge", 100, 1, "bar", "bars", "barg", "bar(g)", "bar (gauge)", "bar g")
 	// PSIGauge (psi gauge): pound-force a square inch.
-	PSIGauge = define[gaugePressure, gaugePressure]("psi gauge", 8896443230521, 1290320000000, "psi", "PSI", "lbf/in²", "lbf/in2", "psig", "psi(g)", "psi (gauge)", "psi g")
+	PSIGauge = define[gaugePressure, gaugePressure]("psi gauge", 8896443230521, 1290320000000,
+		"psi", "PSI", "lbf/in²", "lbf/in2", "psig", "psi(g)", "psi (gauge)", "psi g")
 	// StandardAtmosphereGauge (atm gauge): 101.325 kPa.
 	StandardAtmosphereGauge = define[gaugePressure, gaugePressure]("atm gauge", 101325, 1000, "atm", "atmg", "atm(g)", "atm (gauge)", "atm g")
 	// MillibarGauge (mbar gauge): 1/10 kPa gauge.

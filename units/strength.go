@@ -10,7 +10,8 @@ type StrengthByVolume = Quantity[strengthByVolume, percentagePoints]
 // Units of [StrengthByVolume].
 var (
 	// PercentVolume (% vol): the base unit.
-	PercentVolume = define[strengthByVolume, percentagePoints]("% vol", 1, 1, "%vol", "% vol.", "% ABV", "%ABV", "ABV", "% by volume", "vol%", "% v/v", "%v/v", "% alc. vol", "% alc/vol")
+	PercentVolume = define[strengthByVolume, percentagePoints]("% vol", 1, 1,
+		"%vol", "% vol.", "% ABV", "%ABV", "ABV", "% by volume", "vol%", "% v/v", "%v/v", "% alc. vol", "% alc/vol")
 )
 
 var theStrengthByVolume = &dimension{
@@ -96,7 +97,11 @@ var (
 
 var theExtract = &dimension{
 	name: "extract", min: -70, max: 100,
-	ambiguous: map[string]string{"%": "say °P, °Bx or % mass", "g/L": "this is a mass in a volume; the share of mass (°P) is wanted", "SG": "this is a gravity; package gravity converts it"},
+	ambiguous: map[string]string{
+		"%":   "say °P, °Bx or % mass",
+		"g/L": "this is a mass in a volume; the share of mass (°P) is wanted",
+		"SG":  "this is a gravity; package gravity converts it",
+	},
 }
 
 func (extract) describe() *dimension { return theExtract }

@@ -11,9 +11,11 @@ type Temperature = Quantity[temperature, temperatureDifference]
 // Units of [Temperature].
 var (
 	// Celsius (°C): the base unit.
-	Celsius = define[temperature, temperatureDifference]("°C", 1, 1, "C", "degC", "deg C", "℃", "ºC", "degrees C", "degree Celsius", "degrees Celsius", "celsius")
+	Celsius = define[temperature, temperatureDifference]("°C", 1, 1,
+		"C", "degC", "deg C", "℃", "ºC", "degrees C", "degree Celsius", "degrees Celsius", "celsius")
 	// Fahrenheit (°F): °C = (°F − 32)·5/9.
-	Fahrenheit = shifted[temperature, temperatureDifference]("°F", 5, 9, -32, "F", "degF", "deg F", "℉", "ºF", "degrees F", "degree Fahrenheit", "degrees Fahrenheit", "fahrenheit")
+	Fahrenheit = shifted[temperature, temperatureDifference]("°F", 5, 9, -32,
+		"F", "degF", "deg F", "℉", "ºF", "degrees F", "degree Fahrenheit", "degrees Fahrenheit", "fahrenheit")
 	// Kelvin (K): K = °C + 273.15.
 	Kelvin = shifted[temperature, temperatureDifference]("K", 1, 1, -273.15, "kelvin", "kelvins")
 )

@@ -29,11 +29,13 @@ var (
 	// USBarrel (US bbl): the US beer barrel, 31 US gal.
 	USBarrel = define[volume, volume]("US bbl", 117347765304, 1000000000, "US barrel", "US barrels", "US beer barrel", "bbl US")
 	// ImperialGallon (imp gal): 4.54609 L.
-	ImperialGallon = define[volume, volume]("imp gal", 454609, 100000, "imperial gallon", "imperial gallons", "UK gal", "UK gallon", "UK gallons", "imp gallon", "imp gallons", "imp. gal")
+	ImperialGallon = define[volume, volume]("imp gal", 454609, 100000,
+		"imperial gallon", "imperial gallons", "UK gal", "UK gallon", "UK gallons", "imp gallon", "imp gallons", "imp. gal")
 	// ImperialQuart (imp qt): 1/4 imp gal.
 	ImperialQuart = define[volume, volume]("imp qt", 11365225, 10000000, "imperial quart", "imperial quarts", "UK qt", "UK quart")
 	// ImperialPint (imp pt): 1/8 imp gal.
-	ImperialPint = define[volume, volume]("imp pt", 56826125, 100000000, "imperial pint", "imperial pints", "UK pt", "UK pint", "UK pints", "imp pint", "imp pints")
+	ImperialPint = define[volume, volume]("imp pt", 56826125, 100000000,
+		"imperial pint", "imperial pints", "UK pt", "UK pint", "UK pints", "imp pint", "imp pints")
 	// ImperialFluidOunce (imp fl oz): 1/160 imp gal.
 	ImperialFluidOunce = define[volume, volume]("imp fl oz", 284130625, 10000000000, "imperial fl oz", "imperial fluid ounce", "imperial fluid ounces", "UK fl oz")
 )
@@ -74,7 +76,10 @@ var theVolume = &dimension{
 
 func (volume) describe() *dimension { return theVolume }
 func (volume) table() []*unit {
-	return []*unit{Litre.u, Millilitre.u, Hectolitre.u, CubicMetre.u, USGallon.u, USQuart.u, USPint.u, USFluidOunce.u, USBarrel.u, ImperialGallon.u, ImperialQuart.u, ImperialPint.u, ImperialFluidOunce.u}
+	return []*unit{
+		Litre.u, Millilitre.u, Hectolitre.u, CubicMetre.u, USGallon.u, USQuart.u,
+		USPint.u, USFluidOunce.u, USBarrel.u, ImperialGallon.u, ImperialQuart.u, ImperialPint.u, ImperialFluidOunce.u,
+	}
 }
 
 // VolumeFlow is a volume in a time, stored in litres a minute.
