@@ -3,6 +3,7 @@ package carbonation
 import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -29,7 +30,7 @@ func MixedGasPressure(l Liquid, t units.Temperature, c units.CarbonDioxideConten
 		return units.AbsolutePressure{}, limit.Named(fn, err)
 	}
 	p := alone*100/x + v
-	if err := limit.Check(fn, "pressure of the blend", p, "kPa absolute", 0, highest, dissolvedRange); err != nil {
+	if err := limit.Check(fn, "pressure of the blend", p, "kPa absolute", 0, highest, dioxide.DissolvedRange); err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	return kilopascals(p), nil

@@ -64,10 +64,10 @@ func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 			return Schedule{}, err
 		}
 		total, err := d.Mass.Round(scale, units.Down)
-		var parts []units.ExactMass
-		if err == nil {
-			parts, err = total.Split(n, scale)
+		if err != nil {
+			return Schedule{}, err
 		}
+		parts, err := total.Split(n, scale)
 		if err != nil {
 			return Schedule{}, limit.Named("nutrient.InStages", err)
 		}

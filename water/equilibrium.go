@@ -30,7 +30,7 @@ func (p *Profile) solution() (s solution) {
 }
 
 func (p *Profile) fillSolution(s *solution) {
-	s.alk = p.alk * molal
+	s.alk, s.ethanol = p.alk*molal, p.ethanol
 	s.unreported = -s.alk
 	for c := partCa; c < partCount; c++ {
 		f := &plan.free[c]

@@ -50,13 +50,13 @@ func (r *Series) anew(err error) (Equilibrium, error) {
 
 // follow writes a water in the place of the one that e holds, with the constants,
 // coefficients and concentrations to begin with: those of the last water where it came to
-// rest at the same temperature with all that this one holds. A pH of zero is not known.
+// rest at the same temperature and strength with all that this one holds. A pH of zero is not known.
 func (e *Equilibrium) follow(p *Profile, ph float64) {
 	s := &e.s
-	t := e.water.t
+	like := e.water.t == p.t && e.water.ethanol == p.ethanol
 	e.water, s.totals = *p, totals{}
 	p.fillSolution(s)
-	if t != p.t || !s.served() {
+	if !like || !s.served() {
 		if s.serves != 0 {
 			*s = solution{totals: s.totals}
 		}

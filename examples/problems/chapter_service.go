@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/pipe"
 	"example.org/zymase/units"
 )
 
@@ -66,9 +67,9 @@ func frictionInAPipe() Problem {
 			"(1/√f = 7.455 = 2·log(100000 × 0.13413/2.51)), rough 0.02217 (6.716 = −2·log(0.00027027 + 0.00016857)). " +
 			"Haaland's form, which the library takes, is within 1.5 % of it."},
 		Work: func(w *Working) {
-			laminar := must(carbonation.FrictionFactor(1000, 0))
-			smooth := must(carbonation.FrictionFactor(1e5, 0))
-			rough := must(carbonation.FrictionFactor(1e5, 0.001))
+			laminar := must(pipe.FrictionFactor(1000, 0))
+			smooth := must(pipe.FrictionFactor(1e5, 0))
+			rough := must(pipe.FrictionFactor(1e5, 0.001))
 			w.Step("Below Re 2300 the flow is laminar, 64/Re; above it Haaland's form stands for Colebrook's, without iteration.")
 			w.Step("Haaland: 1/√f = −1.8·log((ε/3.7)^1.11 + 6.9/Re).")
 			w.Answer("laminar", laminar, 4, "", 0.0640, 0.00005)

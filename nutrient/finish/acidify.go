@@ -14,7 +14,7 @@ const AcidCaution = "Acids burn eyes and skin: add acid to the drink, not the dr
 
 // flat is a drink without its CO2.
 func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
-	s := acidity.Surroundings{At: drink.Temperature(), Flat: true}
+	s := acidity.Surroundings{At: drink.Temperature(), Strength: drink.Ethanol(), Flat: true}
 	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc} {
 		if c := drink.Ion(i); !c.IsZero() {
 			s.Others = append(s.Others, i.At(c))
@@ -67,7 +67,7 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 			return Acidified{}, limit.Named(fn, err)
 		}
 	}
-	p, err := a.Profile(s.At, s.Others)
+	p, err := a.Profile(s)
 	var now water.Equilibrium
 	if err == nil {
 		now, err = p.Closed(units.MolarConcentration{})
@@ -93,18 +93,13 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
-	if acid.Acid() == water.CitricAcid {
-		if out.Limits = law.Limits(j, law.CitricAcid); len(out.Limits) > 0 {
-			out.Cautions = append(out.Cautions, otherDrinks)
-		}
+	limits, passed, said, err := limited(fn, j, law.CitricAcid, "dose", out.Concentration)
+	if err != nil {
+		return Acidified{}, err
 	}
-	for _, l := range out.Limits {
-		if !l.Allows(out.Concentration) {
-			out.Passed = append(out.Passed, l)
-		}
-	}
-	if len(out.Passed) > 0 {
-		out.Cautions = append(out.Cautions, "The dose is above a limit of the law asked: "+out.Passed[0].String()+".")
+	if acid.Acid() == water.CitricAcid && len(limits) > 0 {
+		out.Limits, out.Passed = limits, passed
+		out.Cautions = append(append(out.Cautions, otherDrinks), said...)
 	}
 	return out, nil
 }

@@ -2,6 +2,7 @@ package catalogue
 
 import (
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 )
 
@@ -14,10 +15,10 @@ func carbonationGas() []Function {
 	return []Function{
 		of1("co2_second_virial", "second virial coefficient of CO2", virialSource, temperature,
 			givesNumber("second_virial", "cm³/mol", "negative: the gas is denser than an ideal one"),
-			carbonation.SecondVirial),
+			dioxide.SecondVirial),
 		of2("co2_fugacity_coefficient", "fugacity of CO2 gas over its pressure", virialSource, temperature, pressure,
 			givesNumber("fugacity_coefficient", "", "below 1"),
-			carbonation.FugacityCoefficient),
+			dioxide.FugacityCoefficient),
 		of2("co2_gas_density", "density of CO2 gas", virialSource, temperature, pressure,
 			gives("density", units.KilogramPerCubicMetre, "density of the gas, g/L"),
 			carbonation.GasDensity),

@@ -2,6 +2,7 @@ package catalogue
 
 import (
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 )
 
@@ -28,7 +29,7 @@ func carbonationMethods() []Function {
 				if err != nil {
 					return err
 				}
-				v, err := carbonation.BeerChartVolumes(as(units.Celsius, in[0]), p)
+				v, err := dioxide.BeerChartVolumes(as(units.Celsius, in[0]), p)
 				out[0] = v.In(units.VolumesCO2)
 				return err
 			},
@@ -43,7 +44,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{out("gauge_pressure", units.KilopascalGauge, "what to set on a gauge at sea level")},
 			call: func(in, out []float64) error {
-				p, err := carbonation.BeerChartPressure(as(units.Celsius, in[0]), as(units.VolumesCO2, in[1]))
+				p, err := dioxide.BeerChartPressure(as(units.Celsius, in[0]), as(units.VolumesCO2, in[1]))
 				out[0] = sea.Gauge(p).In(units.KilopascalGauge)
 				return err
 			},
@@ -53,49 +54,49 @@ func carbonationMethods() []Function {
 			takes("temperature", units.Celsius, "temperature of the beer", -1, 25, 4),
 			takes("pressure", units.Kilopascal, "absolute pressure", 50, 500, 200),
 			gives("content", units.GramCO2PerLitre, "CO2 in the beer"),
-			carbonation.EuropeanBeerContent),
+			dioxide.EuropeanBeerContent),
 		rated(of2("co2_european_pressure", "absolute pressure for a CO2 content of beer after the exponential form of European practice",
 			"European brewing practice, exponential form",
 			takes("temperature", units.Celsius, "temperature of the beer", -1, 25, 4),
 			takes("content", units.GramCO2PerLitre, "CO2 wanted", 0.5, 20, 5),
 			gives("pressure", units.Kilopascal, "absolute pressure"),
-			carbonation.EuropeanBeerPressure), atSeaLevel),
+			dioxide.EuropeanBeerPressure), atSeaLevel),
 		of3("co2_wine_content", "CO2 in sparkling wine from its pressure at 20 °C",
 			"Regulation (EEC) 2676/90 (in force until 2009), carbon dioxide",
 			takes("pressure", units.Kilopascal, "absolute pressure at 20 °C", 50, 1000, 450),
 			takes("strength", units.PercentVolume, "ethanol of the wine", 0, 20, 12),
 			takes("sugar", units.GramPerLitre, "sugar of the wine", 0, 200, 8),
 			gives("content", units.GramCO2PerLitre, "CO2 in the wine"),
-			carbonation.WineContent),
+			dioxide.WineContent),
 		rated(of3("co2_wine_pressure", "absolute pressure of a sparkling wine at 20 °C from its CO2",
 			"Regulation (EEC) 2676/90 (in force until 2009), carbon dioxide",
 			takes("content", units.GramCO2PerLitre, "CO2 in the wine", 0.3, 20, 8),
 			takes("strength", units.PercentVolume, "ethanol of the wine", 0, 20, 12),
 			takes("sugar", units.GramPerLitre, "sugar of the wine", 0, 200, 8),
 			gives("pressure", units.Kilopascal, "absolute pressure at 20 °C"),
-			carbonation.WinePressure), atSeaLevel),
+			dioxide.WinePressure), atSeaLevel),
 		of2("co2_henry_weiss", "CO2 that a kilogram of water or sea water takes up at a fugacity of 1 atm",
 			"Weiss, Marine Chemistry 2 (1974) 203",
 			takes("temperature", units.Celsius, "temperature of the water", -1, 40, 20),
 			takes("salinity", units.Percent, "sea salt by mass", 0, 4, 0).or(0),
 			givesNumber("henry", "mol/(kg·atm)", "CO2 in a kilogram of the solution"),
-			carbonation.HenryWeiss),
+			dioxide.HenryWeiss),
 		of1("co2_henry", "CO2 that a kilogram of water takes up at a fugacity of 1 atm",
 			"Plummer & Busenberg, Geochim. Cosmochim. Acta 46 (1982) 1011",
 			takes("temperature", units.Celsius, "temperature of the water", -2, 90, 20),
 			givesNumber("henry", "mol/(kg·atm)", "CO2 in a kilogram of the water"),
-			carbonation.HenryPlummerBusenberg),
+			dioxide.HenryPlummerBusenberg),
 		of2("co2_mole_fraction", "mole fraction of CO2 in pure water under a partial pressure of CO2",
 			"Plummer & Busenberg 1982",
 			takes("temperature", units.Celsius, "temperature of the water", -2, 90, 20),
 			takes("pressure", units.Kilopascal, "partial pressure of the CO2", 0, 2000, 101.325),
 			givesNumber("mole_fraction", "", "mole fraction of CO2"),
-			carbonation.MoleFraction),
+			dioxide.MoleFraction),
 		of2("co2_mole_fraction_carroll", "mole fraction of CO2 in pure water as the CRC Handbook tabulates it",
 			"Carroll, Slupsky & Mather, J. Phys. Chem. Ref. Data 20 (1991) 1201",
 			takes("temperature", units.Celsius, "temperature of the water", 0, 100, 20),
 			takes("pressure", units.Kilopascal, "partial pressure of the CO2", 0, 1000, 100),
 			givesNumber("mole_fraction", "", "mole fraction of CO2"),
-			carbonation.MoleFractionCarroll),
+			dioxide.MoleFractionCarroll),
 	}
 }

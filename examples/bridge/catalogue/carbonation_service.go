@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/pipe"
 	"example.org/zymase/units"
 )
 
@@ -241,7 +242,7 @@ func ofDrinkAndPipe() []Function {
 			takesNumber("reynolds", "", "Reynolds number", 1, 1e8, 1e4),
 			takesNumber("roughness", "", "roughness of the wall over the diameter", 0, 0.05, 0).or(0),
 			givesNumber("friction_factor", "", "Darcy's, four times Fanning's"),
-			carbonation.FrictionFactor),
+			pipe.FrictionFactor),
 	}
 }
 

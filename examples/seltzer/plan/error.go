@@ -58,6 +58,9 @@ func reason(err error) string {
 	if p, ok := errors.AsType[*units.ParseError](err); ok {
 		return p.Reason
 	}
+	if n, ok := errors.AsType[*units.NameError](err); ok && len(n.Choices) > 0 {
+		return "say one of: " + strings.Join(n.Choices, ", ")
+	}
 	if r, ok := errors.AsType[*units.RangeError](err); ok {
 		return fmt.Sprintf("%s from %g to %g %s", r.Quantity, r.Min, r.Max, r.Unit)
 	}
