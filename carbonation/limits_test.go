@@ -121,8 +121,6 @@ var limits = map[string]struct{ min, max float64 }{
 	"carbonation.Spund: pressure":                                  {vary, 2000},
 	"carbonation.PrimeWithWort: target":                            {0, 15},
 	"carbonation.Line.Balance: temperature":                        {-2, 90},
-	"carbonation.Compare: temperature":                             {-2, 90},
-	"carbonation.Compare: strength":                                {0, 20 * (1 + 1e-9)},
 	"carbonation.Crash: strength":                                  {0, 20 * (1 + 1e-9)},
 	"carbonation.Vessel.Close: strength":                           {0, 20 * (1 + 1e-9)},
 	"carbonation.Vessel.Close: content":                            {0, vary},
