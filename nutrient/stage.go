@@ -68,7 +68,7 @@ func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 		}
 		total, err := d.Mass.Round(scale, units.Down)
 		if err != nil {
-			return Schedule{}, err
+			return Schedule{}, limit.Named("nutrient.InStages", err)
 		}
 		parts, err := total.Split(n, scale)
 		if err != nil {

@@ -28,9 +28,11 @@ func measuredMalt(kg units.Mass, ph, buffer float64) mash.Malt {
 func twoMaltsMeet() Problem {
 	return Problem{
 		Title: "Where two malts meet",
-		Ask:   "Four parts of a pale malt and one of a caramel malt are mashed in distilled water, and again in a water of 100 mg/L alkalinity as CaCO3 (no calcium), 3 L to the kilogram. Which pH?",
+		Ask: "Four parts of a pale malt and one of a caramel malt are mashed in distilled water, and again in a water of 100 mg/L alkalinity as CaCO3 (no " +
+			"calcium), 3 L to the kilogram. Which pH?",
 		Given: []string{"pale malt: pH 5.70 in distilled water, 30 mEq/(kg pH)", "caramel malt: pH 4.50, 60 mEq/(kg pH)"},
-		Source: Source{ByHand, "Buffering 4 × 30 + 1 × 60 = 180 mEq/pH; (120 × 5.70 + 60 × 4.50)/180 = 5.30. The water brings 100/50.04 = 2.00 mEq/L × 15 L = 30.0 mEq, " +
+		Source: Source{ByHand, "Buffering 4 × 30 + 1 × 60 = 180 mEq/pH; (120 × 5.70 + 60 × 4.50)/180 = 5.30. The water brings 100/50.04 = 2.00 mEq/L × " +
+			"15 L = 30.0 mEq, " +
 			"its CO2 driven out: 30.0/180 = 0.167 higher, 5.467."},
 		Work: func(w *Working) {
 			m := mash.Mash{Malts: []mash.Malt{measuredMalt(units.Kilogram.Of(4), 5.7, 30), measuredMalt(units.Kilogram.Of(1), 4.5, 60)}, Volume: units.Litre.Of(15)}
@@ -50,8 +52,10 @@ func mashByCalcium() Problem {
 	return Problem{
 		Title: "What calcium does to a mash",
 		Ask:   "A pale malt mashes at pH 5.74 in liquor without calcium. What does the balance of protons say with 100, 200 and 300 mg/L of it?",
-		Given: []string{"no alkalinity", "taken, as neither was read: 3 L to the kilogram, buffering 30 mEq/(kg pH)", "1 equivalent of acid from 3.5 of calcium (Kolbach 1953, found in wort)"},
-		Source: Source{Read, "Taylor, MBAA Technical Quarterly (1990), after Briggs, as a web page quotes it (third hand): pH 5.74, 5.48, 5.39 and 5.28 at 0, 100, 200 and 300 mg/L. " +
+		Given: []string{"no alkalinity", "taken, as neither was read: 3 L to the kilogram, buffering 30 mEq/(kg pH)", "1 equivalent of acid from 3.5 of " +
+			"calcium (Kolbach 1953, found in wort)"},
+		Source: Source{Read, "Taylor, MBAA Technical Quarterly (1990), after Briggs, as a web page quotes it (third hand): pH 5.74, 5.48, 5.39 and 5.28 at " +
+			"0, 100, 200 and 300 mg/L. " +
 			"Kolbach's divisor must be changed for a mash, Barth & Zaman (2015) found; so 0.15 is allowed."},
 		Work: func(w *Working) {
 			for _, r := range []struct {
@@ -74,7 +78,8 @@ func acidForTheMash() Problem {
 		Title: "Lactic acid for a mash",
 		Ask:   "How much pure lactic acid brings a kilogram of malt, mashed in 3 L of distilled water, from pH 5.70 to 5.40?",
 		Given: []string{"malt: pH 5.70 in distilled water, 30 mEq/(kg pH)"},
-		Source: Source{ByHand, "30 × 0.30 = 9.00 mEq. Lactic acid of pK 3.86 (3.83 at this strength, as a meter reads) has given up its proton at pH 5.40 but for 1 part in 38: 9.00 × 1.027 = 9.24 mmol of 90.08 g/mol, 0.832 g. " +
+		Source: Source{ByHand, "30 × 0.30 = 9.00 mEq. Lactic acid of pK 3.86 (3.83 at this strength, as a meter reads) has given up its proton at pH 5.40 " +
+			"but for 1 part in 38: 9.00 × 1.027 = 9.24 mmol of 90.08 g/mol, 0.832 g. " +
 			"Kolbach is quoted with 290 mg for 0.1 pH, which would be 0.87 g."},
 		Work: func(w *Working) {
 			m := mash.Mash{Malts: []mash.Malt{measuredMalt(units.Kilogram.Of(1), 5.7, 30)}, Volume: units.Litre.Of(3)}
@@ -92,10 +97,11 @@ func acidForTheMash() Problem {
 
 func ethanolMovesPK() Problem {
 	return Problem{
-		Title:  "A ferment raises the pK",
-		Ask:    "By how much does the pK of lactic acid, and the pH of a drink with it, rise with 12 % vol of ethanol?",
-		Given:  []string{"12 % vol"},
-		Source: Source{Read, "E. Prenesti et al., Sci. World J. 2012, 249041, table 4: lactic acid 3.70 to 3.87 in 0.05 mol/L of KCl and 3.66 to 3.83 in 0.1, 0.17 both; succinic acid 0.15 to 0.21."},
+		Title: "A ferment raises the pK",
+		Ask:   "By how much does the pK of lactic acid, and the pH of a drink with it, rise with 12 % vol of ethanol?",
+		Given: []string{"12 % vol"},
+		Source: Source{Read, "E. Prenesti et al., Sci. World J. 2012, 249041, table 4: lactic acid 3.70 to 3.87 in 0.05 mol/L of KCl and 3.66 to 3.83 in " +
+			"0.1, 0.17 both; succinic acid 0.15 to 0.21."},
 		Work: func(w *Working) {
 			w.Step("Water with ethanol holds ions less willingly: an acid keeps its proton.")
 			w.Step("Where all acids move alike, the pH moves with them, salts and acids the same.")
@@ -107,9 +113,11 @@ func ethanolMovesPK() Problem {
 func bufferOfTartaric() Problem {
 	return Problem{
 		Title: "How stiff an acid is",
-		Ask:   "40 mmol/L of tartaric acid, and of tartaric and citric acid, 20 of each, are half neutralised with lye of 0.1 mol/L: 20 mmol. How much base does one more pH take?",
+		Ask: "40 mmol/L of tartaric acid, and of tartaric and citric acid, 20 of each, are half neutralised with lye of 0.1 mol/L: 20 mmol. How much base " +
+			"does one more pH take?",
 		Given: []string{"25 °C, no ethanol", "taken, as it was not read: the lye is 0.1 mol/L, so that a litre becomes 1.2 L"},
-		Source: Source{Read, "C. Dartiguenave et al., Am. J. Enol. Vitic. 51 (2000) 352, as tables 1.4 and 1.6 of Handbook of Enology 2 print it: tartaric acid 0.71 x + 0.29 mEq/L, at 40 mmol/L 28.69; " +
+		Source: Source{Read, "C. Dartiguenave et al., Am. J. Enol. Vitic. 51 (2000) 352, as tables 1.4 and 1.6 of Handbook of Enology 2 print it: tartaric " +
+			"acid 0.71 x + 0.29 mEq/L, at 40 mmol/L 28.69; " +
 			"with citric acid 23.5, where the sum of the two would be 26.3: mixtures measure lower, the authors found. 10 % is allowed."},
 		Work: func(w *Working) {
 			capacity := func(of ...water.Acid) juice.Drink {
@@ -134,10 +142,12 @@ func bufferOfTartaric() Problem {
 
 func wineByAnalysis() Problem {
 	return Problem{
-		Title:  "The pH of a wine from its analysis",
-		Ask:    "This wine's analysis lacks sulfate. Which pH follows with none, with 300 and with 550 mg/L of it?",
-		Given:  []string{"14.37 % vol, 1.59 g/L of tartaric and 1.95 g/L of malic acid, titratable acidity 74.9 mEq/L to pH 7.0", "potassium 985, calcium 47, magnesium 113, phosphate 580, chloride 49 mg/L"},
-		Source: Source{Read, "A Barolo among the Piedmont wines of chemometrics text books: pH 3.43. Over 89 of them the bias is 0.15, 0.03 and −0.09 with 0, 300 and 550 mg/L, and one wine is known to no better than 0.2."},
+		Title: "The pH of a wine from its analysis",
+		Ask:   "This wine's analysis lacks sulfate. Which pH follows with none, with 300 and with 550 mg/L of it?",
+		Given: []string{"14.37 % vol, 1.59 g/L of tartaric and 1.95 g/L of malic acid, titratable acidity 74.9 mEq/L to pH 7.0", "potassium 985, calcium " +
+			"47, magnesium 113, phosphate 580, chloride 49 mg/L"},
+		Source: Source{Read, "A Barolo among the Piedmont wines of chemometrics text books: pH 3.43. Over 89 of them the bias is 0.15, 0.03 and −0.09 " +
+			"with 0, 300 and 550 mg/L, and one wine is known to no better than 0.2."},
 		Work: func(w *Working) {
 			mg := func(i water.Ion, c units.MassConcentration) water.Content { return i.At(c) }
 			for _, r := range []struct {
@@ -164,14 +174,16 @@ func wineByAnalysis() Problem {
 
 func appleByAcidity() Problem {
 	return Problem{
-		Title:  "A juice of which only the acidity is known",
-		Ask:    "The juice of Sweet Coppin is titrated to 1.7 g/L as malic acid. What is its pH?",
-		Given:  []string{"1.7 g/L as malic acid, taken to pH 8.2"},
-		Source: Source{Read, "Goverd et al., as a review page cites them: pH 4.03. Of 55 measured cider apples 54 lie within 0.3 of such a guess; this one does not, and 0.45 is allowed."},
+		Title: "A juice of which only the acidity is known",
+		Ask:   "The juice of Sweet Coppin is titrated to 1.7 g/L as malic acid. What is its pH?",
+		Given: []string{"1.7 g/L as malic acid, taken to pH 8.2"},
+		Source: Source{Read, "Goverd et al., as a review page cites them: pH 4.03. Of 55 measured cider apples 54 lie within 0.3 of such a guess; this one " +
+			"does not, and 0.45 is allowed."},
 		Work: func(w *Working) {
 			e := must(juice.Apple.FromAcidity(units.GramPerLitre.Of(1.7), water.TitrationCiderUS))
 			w.Step("An apple brings malic acid, and as much potassium as the mean of apples: %s of its acid is there as salt.", e.Drink.StrongIons().Text(units.MilliequivalentPerLitre, 0))
-			w.Step("The band is %.1f to %.1f, and this juice lies below it: it holds less potassium than most. From the acidity alone nobody can tell; a pH meter can.", e.Low, e.High)
+			w.Step("The band is %.1f to %.1f, and this juice lies below it: it holds less potassium than most. From the acidity alone nobody can tell; a pH "+
+				"meter can.", e.Low, e.High)
 			w.Answer("pH", e.PH, 2, "", 4.03, 0.45)
 		},
 	}
@@ -191,8 +203,10 @@ func bacteriaTakeTheSharpness() Problem {
 		Title: "Bacteria take the sharpness",
 		Ask:   "A cider of pH 3.4 and 6.0 g/L of acidity as malic acid, at 6 % vol, goes through malic to lactic by half. What is its acidity then?",
 		Given: []string{"all its acid is malic", "acidity to pH 8.2"},
-		Source: Source{ByHand, "6.0 g/L at 67.04 g/Eq is 89.5 mEq/L that lye still finds. At pH 3.4 and 6 % vol malic acid (pK 3.46 and 5.09; ethanol counts 0.085, activity coefficients are 0.86 and 0.55) has given up 0.47 of its two protons and has 1.53 left: " +
-			"89.5 less 0.6 mEq/L of free H+ is 58.2 mmol/L. Half of it, 29.1 mmol, becomes lactic acid, with one proton less each: 89.5 − 29.1 = 60.4 mEq/L, 4.05 g/L."},
+		Source: Source{ByHand, "6.0 g/L at 67.04 g/Eq is 89.5 mEq/L that lye still finds. At pH 3.4 and 6 % vol malic acid (pK 3.46 and 5.09; ethanol " +
+			"counts 0.085, activity coefficients are 0.86 and 0.55) has given up 0.47 of its two protons and has 1.53 left: " +
+			"89.5 less 0.6 mEq/L of free H+ is 58.2 mmol/L. Half of it, 29.1 mmol, becomes lactic acid, with one proton less each: 89.5 − 29.1 = 60.4 mEq/L, " +
+			"4.05 g/L."},
 		Work: func(w *Working) {
 			before := cider()
 			after := must(before.Malolactic(units.Percent.Of(50)))
@@ -205,10 +219,11 @@ func bacteriaTakeTheSharpness() Problem {
 
 func tartarTakesTheRest() Problem {
 	return Problem{
-		Title:  "Why 0.9 g of bicarbonate does for 1.33 g",
-		Ask:    "A wine gets 0.9 g/L of potassium bicarbonate, and its acidity ends up 1.0 g/L lower, as tartaric acid. How much cream of tartar has settled?",
-		Given:  []string{"wine of 11 % vol, pH 3.1, 9.0 g/L as tartaric acid to pH 8.2, half tartaric and half malic"},
-		Source: Source{ByHand, "The rule of 0.9 g/L for 1 g/L was read in a book on wine (2007). 0.9/100.114 is 8.99 mEq/L; 1.0 g/L as tartaric is 1000/75.043 = 13.33 mEq/L. Each mmol of cream of tartar, 188.18 mg, takes one proton: 4.34 mmol, 0.816 g/L."},
+		Title: "Why 0.9 g of bicarbonate does for 1.33 g",
+		Ask:   "A wine gets 0.9 g/L of potassium bicarbonate, and its acidity ends up 1.0 g/L lower, as tartaric acid. How much cream of tartar has settled?",
+		Given: []string{"wine of 11 % vol, pH 3.1, 9.0 g/L as tartaric acid to pH 8.2, half tartaric and half malic"},
+		Source: Source{ByHand, "The rule of 0.9 g/L for 1 g/L was read in a book on wine (2007). 0.9/100.114 is 8.99 mEq/L; 1.0 g/L as tartaric is " +
+			"1000/75.043 = 13.33 mEq/L. Each mmol of cream of tartar, 188.18 mg, takes one proton: 4.34 mmol, 0.816 g/L."},
 		Work: func(w *Working) {
 			r := juice.Reading{PH: 3.1, Acidity: units.GramPerLitre.Of(9), Titration: water.TitrationUS, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(11)}
 			wine := must(r.Drink(juice.Grape.Acids()))
@@ -255,8 +270,9 @@ func sharpAndBland() Problem {
 
 func sulfiteAfterAcid() Problem {
 	return Problem{
-		Title:  "Acid does half of the sulfite's work",
-		Ask:    "A wine of 10 % vol, pH 3.60 and 5.5 g/L as tartaric acid gets tartaric acid down to pH 3.20. How much, and which part of its free SO2 is then molecular, at 20 °C?",
+		Title: "Acid does half of the sulfite's work",
+		Ask: "A wine of 10 % vol, pH 3.60 and 5.5 g/L as tartaric acid gets tartaric acid down to pH 3.20. How much, and which part of its free SO2 is " +
+			"then molecular, at 20 °C?",
 		Given:  []string{"half tartaric, half malic acid; acidity to pH 7.0 (OIV)"},
 		Source: Source{Read, "OIV-MA-AS323-04C, table 1: pKT 1.997 at 10 % vol and 20 °C, 1/(1 + 10^(3.2 − 1.997)) = 5.8966 %."},
 		Work: func(w *Working) {
