@@ -33,7 +33,7 @@ const (
 // [water.Profile.Under].
 //
 //   - Source: electroneutrality, as [water.Profile.Under]; ethanol by [PHShift].
-//   - Uncertainty: 0.05 in pH for known contents, 0.1 in a wine; see [Analysis].
+//   - Uncertainty: 0.05 in pH for known contents; 0.2 for a wine by its analysis ([Analysis.Drink]).
 func New(p water.Profile, strength units.StrengthByVolume) (Drink, error) {
 	return newDrink("must.New", p, strength)
 }
