@@ -106,7 +106,7 @@ func (p Profile) BaseToPH(volume units.Volume, s material.Material, ph float64) 
 	x := enclosed(over, 0, high)
 	over(x)
 	if failed != nil {
-		return BaseDose{}, failed
+		return BaseDose{}, limit.Named(fn, failed)
 	}
 	out := BaseDose{Dose: s.Dose(units.Gram.Of(checked.Number(x * l))), Water: last}
 	if s.Caustic() {

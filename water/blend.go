@@ -42,6 +42,7 @@ func Blend(parts ...Portion) (Profile, error) {
 		}
 		out.alk += share * q.Water.alk
 		out.t += share * q.Water.t
+		out.ethanol += share * q.Water.ethanol
 		out.ph += share * q.Water.ph // a start for the solver
 		out.carbon += share * q.Water.carbon
 	}

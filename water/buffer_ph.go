@@ -18,6 +18,7 @@ type Wash struct {
 	Tartrate, Succinate, Sulfite, Sorbate units.MolarConcentration
 	CO2                                   units.AbsolutePressure   // partial pressure of the CO2 it is in balance with
 	Others                                units.MolarConcentration // salts of charge one in each litre, for the ionic strength only
+	Strength                              units.StrengthByVolume   // up to 12 % vol, which makes acids weaker: [Profile.WithEthanol]
 }
 
 // WashPH returns the pH of a wash at a temperature by electroneutrality.
@@ -26,10 +27,8 @@ type Wash struct {
 // beyond ±1 Eq/L, an ionic strength above 0.5 mol/kg.
 //
 //   - Source: see [Profile.Closed] and the constants of weak_acid_constants.go. The
-//     constants are those of water: ethanol raises the pKa of a neutral acid by 0.014
-//     for each % vol (lactic 3.70 to 3.87, log β of succinate 5.319 to 5.49 from 0 to 12 %
-//     vol: E. Prenesti et al., Sci. World J. 2012, 249041, table 4, read). Potassium stands
-//     for the strong cations: its pairs with citrate and tartrate move a half-neutral acid
+//     constants are those of water, and of ethanol where [Profile.WithEthanol] has them.
+//     Potassium stands for the strong cations: its pairs with citrate and tartrate move a half-neutral acid
 //     by up to 0.013.
 //   - Uncertainty: 0.05 in pH for known contents.
 func WashPH(w Wash, t units.Temperature) (float64, error) {
@@ -45,7 +44,7 @@ func WashPH(w Wash, t units.Temperature) (float64, error) {
 func WashBuffer(w Wash, t units.Temperature) (units.EquivalentConcentration, error) {
 	e, err := w.equilibrium(t)
 	if err != nil {
-		return units.EquivalentConcentration{}, err
+		return units.EquivalentConcentration{}, limit.Named("water.WashBuffer", err)
 	}
 	return e.BufferCapacity(), nil
 }
@@ -56,7 +55,10 @@ func (w *Wash) equilibrium(t units.Temperature) (e Equilibrium, err error) {
 	if err := limit.Check(fn, "strong-ion difference", sid, "mEq/L", -mostAlkalinity, mostAlkalinity, waterSource); err != nil {
 		return Equilibrium{}, err
 	}
-	p := Profile{t: t.In(units.Celsius), alk: sid}
+	p := Profile{t: t.In(units.Celsius), alk: sid, ethanol: w.Strength.In(units.PercentVolume)}
+	if err := checkEthanol(fn, p.ethanol); err != nil {
+		return Equilibrium{}, err
+	}
 	set := func(i Ion, c units.MolarConcentration) error {
 		n := c.In(units.MillimolePerLitre)
 		if err := limit.Check(fn, i.Name(), n, "mmol/L", 0, mostAlkalinity, waterSource); err != nil {

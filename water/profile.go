@@ -10,11 +10,12 @@ import (
 // Profile is a water: its ions, alkalinity, temperature and, where known, pH. The
 // zero value is pure water at 0 °C of unknown pH. Profiles compare with ==.
 type Profile struct {
-	mg     [ionCount]float64 // mg/L; the alkalinity is apart
-	alk    float64           // mEq/L
-	t      float64           // °C
-	ph     float64           // 0: unknown
-	carbon float64           // mmol/L of inorganic carbon, where the pH is known
+	mg      [ionCount]float64 // mg/L; the alkalinity is apart
+	alk     float64           // mEq/L
+	t       float64           // °C
+	ph      float64           // 0: unknown
+	ethanol float64           // % vol
+	carbon  float64           // mmol/L of inorganic carbon, where the pH is known
 }
 
 const (
@@ -24,7 +25,7 @@ const (
 	waterSource    = "what a water can hold, package water"
 )
 
-// CaCO3PerEquivalent is the mass of CaCO3 that neutralises an equivalent of acid,
+// cacO3PerEquivalent is the mass of CaCO3 that neutralises an equivalent of acid,
 // half its molar mass, in g/Eq.
 //
 //   - Source: atomic weights 2021.

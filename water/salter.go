@@ -227,6 +227,9 @@ func (s *Salter) prepare() {
 //     face.
 func (s *Salter) Solve(water Profile, volume units.Volume) error {
 	const fn = "water.Salter.Solve"
+	if s.qp == nil {
+		return &units.RangeError{Func: fn, Quantity: "targets", Min: 1, Max: mostTargets, Source: "a Salter of NewSalter"}
+	}
 	s.litres = volume.In(units.Litre)
 	if err := checkVolume(fn, s.litres); err != nil {
 		return err

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
@@ -18,15 +19,16 @@ type Series struct{ last Equilibrium }
 
 // Closed is [Profile.Closed] of p.
 func (r *Series) Closed(p Profile, carbon units.MolarConcentration) (Equilibrium, error) {
-	if err := p.enclose(closedName, carbon); err != nil {
+	const fn = "water.Series.Closed"
+	if err := p.enclose(fn, carbon); err != nil {
 		return r.anew(err)
 	}
-	return r.anew(r.last.closed(closedName, &p))
+	return r.anew(r.last.closed(fn, &p))
 }
 
 // Under is [Profile.Under] of p.
 func (r *Series) Under(p Profile, co2 units.AbsolutePressure) (Equilibrium, error) {
-	return r.anew(r.last.under(underName, &p, co2))
+	return r.anew(r.last.under("water.Series.Under", &p, co2))
 }
 
 // AlkalinityAt is [Profile.AlkalinityAt] of p.
@@ -35,7 +37,7 @@ func (r *Series) AlkalinityAt(p Profile, ph float64, co2 units.AbsolutePressure)
 	if err != nil {
 		r.last = Equilibrium{}
 	}
-	return alk, err
+	return alk, limit.Named("water.Series.AlkalinityAt", err)
 }
 
 // anew returns the state, and forgets it where it is none.
@@ -48,13 +50,13 @@ func (r *Series) anew(err error) (Equilibrium, error) {
 
 // follow writes a water in the place of the one that e holds, with the constants,
 // coefficients and concentrations to begin with: those of the last water where it came to
-// rest at the same temperature with all that this one holds. A pH of zero is not known.
+// rest at the same temperature and strength with all that this one holds. A pH of zero is not known.
 func (e *Equilibrium) follow(p *Profile, ph float64) {
 	s := &e.s
-	t := e.water.t
+	like := e.water.t == p.t && e.water.ethanol == p.ethanol
 	e.water, s.totals = *p, totals{}
 	p.fillSolution(s)
-	if t != p.t || !s.served() {
+	if !like || !s.served() {
 		if s.serves != 0 {
 			*s = solution{totals: s.totals}
 		}

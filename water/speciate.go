@@ -65,6 +65,7 @@ type totals struct {
 	inertCharge   float64            // their charge
 	alk, fugacity float64            // two of these, the carbon and the pH make a state
 	unreported    float64            // charge of the report that its ions do not balance
+	ethanol       float64            // % vol
 }
 
 const (
@@ -106,7 +107,7 @@ func (s *solution) constantsAt(celsius float64) {
 			}
 			s.live[s.lives] = sp
 			s.lives++
-			s.k[sp] = speciesTable[sp].k.at(&w)
+			s.k[sp] = power(speciesTable[sp].k.log10(&w) + byEthanol[sp]*s.ethanol)
 		}
 	}
 }

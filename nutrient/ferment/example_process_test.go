@@ -70,8 +70,8 @@ func ExampleTank_BufferFor() {
 	sodium, potassium, _ := ferment.TasteThresholds()
 	fmt.Println("taste from", potassium.Value.Text(units.MilligramPerLitre, 0), "of potassium,", sodium.Value.Text(units.MilligramPerLitre, 0), "of sodium")
 	// Output:
-	// 15 g of potassium bicarbonate from 11 g to 20 g
-	// potassium 101 mg/L alkalinity 166 mg/L as CaCO3
+	// 14 g of potassium bicarbonate from 11 g to 19 g
+	// potassium 96 mg/L alkalinity 160 mg/L as CaCO3
 	// taste from 400 mg/L of potassium, 200 mg/L of sodium
 }
 
@@ -86,8 +86,8 @@ func ExampleTank_Correct() {
 	fmt.Printf("pH %.1f once it is stirred in, %.1f at the end, %.1f with the most acids\n", c.Now.Value, c.End.Value, c.End.Low)
 	fmt.Println(c.Cautions[0])
 	// Output:
-	// 20 g from 16 g to 26 g
-	// pH 4.1 once it is stirred in, 3.6 at the end, 3.4 with the most acids
+	// 20 g from 16 g to 25 g
+	// pH 4.0 once it is stirred in, 3.6 at the end, 3.4 with the most acids
 	// Add half of the dose, stir, wait for the gas to leave, and measure again before the rest.
 }
 

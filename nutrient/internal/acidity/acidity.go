@@ -87,10 +87,10 @@ func (a Liquid) Fed(s nutrient.Supply, share float64) Liquid {
 }
 
 // Profile is the liquid as a water.
-func (a Liquid) Profile(t units.Temperature, others []water.Content) (water.Profile, error) {
+func (a Liquid) Profile(s Surroundings) (water.Profile, error) {
 	alkalinity := a.Strong - a.Phosphate
 	var room [organics + 16]water.Content
-	ions := append(room[:0], others...)
+	ions := append(room[:0], s.Others...)
 	add := func(i water.Ion, mmol float64) {
 		if mmol > 0 {
 			ions = append(ions, i.At(amount.MgPerL(mmol*i.MolarMass())))
@@ -104,23 +104,28 @@ func (a Liquid) Profile(t units.Temperature, others []water.Content) (water.Prof
 	add(water.Ammonium, a.Ammonium)
 	add(water.Potassium, a.Potassium)
 	add(water.Sodium, a.Sodium)
-	return water.NewProfile(t, units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity*CaCO3PerEquivalent)), ions...)
+	p, err := water.NewProfile(s.At, units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity*CaCO3PerEquivalent)), ions...)
+	if err != nil || s.Strength.IsZero() {
+		return p, err
+	}
+	return p.WithEthanol(s.Strength)
 }
 
 // Surroundings are what a pH depends on besides the acidity.
 type Surroundings struct {
-	At     units.Temperature
-	Gas    units.AbsolutePressure // of CO2
-	Carbon float64                // mmol/L of CO2 in all forms, where that is too little for the gas; zero is enough
-	Flat   bool                   // no CO2 at all, as for a titration
-	Others []water.Content        // ions that no yeast and no buffer changes
-	Like   *water.Series          // of liquids like it, where there are any
+	At       units.Temperature
+	Strength units.StrengthByVolume // up to the most that [water.Profile.WithEthanol] takes
+	Gas      units.AbsolutePressure // of CO2
+	Carbon   float64                // mmol/L of CO2 in all forms, where that is too little for the gas; zero is enough
+	Flat     bool                   // no CO2 at all, as for a titration
+	Others   []water.Content        // ions that no yeast and no buffer changes
+	Like     *water.Series          // of liquids like it, where there are any
 }
 
 // Rest is the liquid in balance with the gas above it, or with the CO2 that it holds where
 // that does not saturate it.
 func (a Liquid) Rest(s Surroundings) (e water.Equilibrium, err error) {
-	p, err := a.Profile(s.At, s.Others)
+	p, err := a.Profile(s)
 	switch {
 	case err != nil:
 		return e, err
@@ -149,7 +154,7 @@ func (a Liquid) PH(s Surroundings) (float64, error) {
 // Lacks is the strong charge, mEq/L, that the liquid lacks to have a pH under the gas of its
 // surroundings (none if that is zero); negative where it has too much.
 func (a Liquid) Lacks(pH float64, s Surroundings) (float64, error) {
-	p, err := a.Profile(s.At, s.Others)
+	p, err := a.Profile(s)
 	if err != nil {
 		return 0, err
 	}

@@ -40,7 +40,7 @@ func TestAcidityAndWater(t *testing.T) {
 	a := Of(p)
 	check.Near(t, "strong charge", a.Strong, 100/50.043+0.3+3*0.2+2*0.1, 1e-4, "1 mEq/L is 50.043 mg/L as CaCO3")
 	check.Near(t, "twice", a.Scaled(2).Strong, 2*a.Strong, 1e-12, "by hand")
-	q := check.Must(a.Profile(amount.Room, nil))
+	q := check.Must(a.Profile(Surroundings{At: amount.Room}))
 	for _, i := range []water.Ion{water.Phosphate, water.Citrate, water.Succinate, water.Ammonium, water.Potassium, water.Sodium} {
 		check.Near(t, i.Name(), Millimole(q, i), Millimole(p, i), 1e-9, "the same")
 	}
