@@ -23,8 +23,9 @@ type Analysis struct {
 // [water.NewProfile] and [New].
 //
 //   - Source: electroneutrality and the balance of the titration.
-//   - Uncertainty: in pH, 0.1 for a difference of 10 % between cations and anions. Of wines
-//     without sulfate in their analysis the pH is known to no better than 0.2.
+//   - Uncertainty: of 89 wines of Piedmont whose analysis lacks sulfate the pH comes out with a
+//     bias of 0.15, 0.03 and -0.09 and an rms of 0.18, 0.11 and 0.15 with none, 300 and 550 mg/L of it
+//     taken: one wine is known to no better than 0.2.
 func (a Analysis) Drink(rest Acids) (Drink, error) {
 	const fn = "must.Analysis.Drink"
 	r := Reading{Acidity: a.Acidity, Titration: a.Titration, Temperature: a.Temperature, Strength: a.Strength}

@@ -27,13 +27,13 @@ const (
 )
 
 // New returns the drink that holds what is dissolved in p, its alkalinity by charge
-// balance ([water.Profile]: the anions of organic acids count whole, phosphate as H2PO4-).
+// balance ([water.Profile]: the anions of organic acids count whole, phosphate as H2PO4-). A strength that p has itself ([water.Profile.WithEthanol]) is not used.
 //
 // Errors are a [*units.RangeError]: a strength above 16 % vol, and those of
 // [water.Profile.Under].
 //
 //   - Source: electroneutrality, as [water.Profile.Under]; ethanol by [PHShift].
-//   - Uncertainty: 0.05 in pH for known contents, 0.1 in a wine; see [Analysis].
+//   - Uncertainty: 0.05 in pH for known contents; 0.2 for a wine by its analysis ([Analysis.Drink]).
 func New(p water.Profile, strength units.StrengthByVolume) (Drink, error) {
 	return newDrink("must.New", p, strength)
 }
@@ -43,8 +43,9 @@ func newDrink(fn string, p water.Profile, strength units.StrengthByVolume) (Drin
 	if err := checkStrength(fn, d.strength); err != nil {
 		return Drink{}, err
 	}
-	e, err := p.Under(units.AbsolutePressure{})
-	still, also := p.AtTemperature(p.Temperature()) // the pH of the water is not that of the drink
+	// The pH of the water is not that of the drink, and its ethanol is counted here.
+	still, err := p.WithEthanol(units.StrengthByVolume{})
+	e, also := still.Under(units.AbsolutePressure{})
 	if err := cmp.Or(err, also); err != nil {
 		return Drink{}, limit.Named(fn, err)
 	}

@@ -179,6 +179,18 @@ func TestEthanol(t *testing.T) {
 	}
 }
 
+// The ethanol of a water is not counted twice.
+func TestEthanolOnce(t *testing.T) {
+	d := salted(t, 12, 10, map[water.Ion]float64{water.Lactate: 20})
+	p, err := d.Water().WithEthanol(percent(12))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if e, err := New(p, percent(12)); err != nil || e != d {
+		t.Errorf("pH %v and %v, %v", e.PH(), d.PH(), err)
+	}
+}
+
 // pH and acidity of any drink lead back to it, if the proportions of its acids are known.
 func TestReadingLeadsBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

@@ -19,7 +19,8 @@ const (
 //     5.319 to 5.49 and 5.24 to 5.39, and its first step 4.028 to 4.19 and 3.99 to 4.20.
 //   - Range: 0 to 16 % vol; from 12 on the line is continued.
 //   - Uncertainty: 0.02 at 12 % vol for these acids; that tartaric, malic and citric acid
-//     move as they do is taken, not read.
+//     move as they do is taken, not read: [water.Profile.WithEthanol] counts lactic and succinic
+//     acid alone, up to 12 % vol.
 func PHShift(strength units.StrengthByVolume) (float64, error) {
 	s := strength.In(units.PercentVolume)
 	if err := checkStrength("must.PHShift", s); err != nil {

@@ -34,9 +34,10 @@ type Reading struct {
 // [water.NewProfile] and [New].
 //
 //   - Source: electroneutrality and the balance of the titration, solved for the two unknowns.
-//   - Uncertainty: that of the readings. 0.05 in pH is 3 % of the strong ions of a must at
-//     pH 3.3, and 0.1 g/L of acidity as much. What is taken for the proportion of the
-//     acids counts most: half tartaric and half malic instead of malic alone is 10 to 20 %.
+//   - Uncertainty: that of the readings. 0.05 in pH is 10 % of the strong ions of a must at
+//     pH 3.3, and 0.1 g/L of acidity 1 to 2 %. What is taken for the proportion of the acids
+//     counts most: at pH 3.3 malic acid alone is a third less than half tartaric and half
+//     malic, tartaric acid alone 60 % more.
 func (r Reading) Drink(acids Acids, known ...water.Content) (Drink, error) {
 	const fn = "must.Reading.Drink"
 	if err := limit.Check(fn, "pH", r.PH, "", leastPH, mostPH, source); err != nil {
