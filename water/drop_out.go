@@ -5,7 +5,6 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
-	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -33,7 +32,7 @@ func (p Profile) AtRestWith(m Mineral, co2 CO2Loss) (Dropped, error) {
 }
 
 func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool) (Dropped, error) {
-	if err := limit.Check(fn, "mineral", float64(m), "", 0, float64(mineralCount-1), "the minerals of package water"); err != nil {
+	if err := minerals.Check(fn, m); err != nil {
 		return Dropped{}, err
 	}
 	if !co2.lost && (m == Calcite || m == AragoniteForm) {

@@ -178,8 +178,7 @@ func TestReportRefuses(t *testing.T) {
 		"pH":              {Alkalinity: 20, AlkalinityAs: AsCaCO3, PH: 12},
 	} {
 		_, _, err := r.Profile()
-		var re *units.RangeError
-		if !errors.As(err, &re) {
+		if !refused(err) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
