@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // refused reports whether an error says what was wrong: a number out of its range, an
@@ -71,6 +72,21 @@ func TestUnknownKindsAsArguments(t *testing.T) {
 	for what, err := range map[string]error{"acid": acid, "ion": ion, "mineral": mineral, "form of a reading": form} {
 		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != what || e.Name != "-1" {
 			t.Errorf("%s: %v", what, err)
+		}
+	}
+}
+
+// A water whose pH nobody gave is in the wrong state, not out of a range.
+func TestUnknownPHIsAState(t *testing.T) {
+	p := reports[0].profile(t, 20)
+	_, state := p.Equilibrium()
+	_, acid := p.AcidToPH(litres(1), LacticAcid, 5, CO2Kept)
+	_, base := p.BaseToPH(litres(1), material.BakingSoda(), 8)
+	_, membrane := p.Permeate(units.Percent.Of(95))
+	_, rest := p.AtRestWith(Calcite, CO2Kept)
+	for fn, err := range map[string]error{"Equilibrium": state, "AcidToPH": acid, "BaseToPH": base, "Permeate": membrane, "AtRestWith": rest} {
+		if e, ok := errors.AsType[*units.StateError](err); !ok || e.Func != "water.Profile."+fn {
+			t.Errorf("%s: %v", fn, err)
 		}
 	}
 }

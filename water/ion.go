@@ -49,7 +49,7 @@ const (
 type ionFacts struct {
 	name, symbol, formula string
 	charge                int
-	also                  string // other names, parted by |
+	also                  string // other names, separated by |
 	mass                  float64
 	perMg                 float64 // mol/kg of water for a mg/L
 }

@@ -83,7 +83,7 @@ func (e Equilibrium) MarshalJSON() ([]byte, error) {
 	return json.Marshal(e.water)
 }
 
-// UnmarshalJSON reads a water of known pH and finds its equilibrium anew, to 1e-9. Errors
+// UnmarshalJSON reads a water of known pH and finds its equilibrium again, to 1e-9. Errors
 // are those of [Profile.UnmarshalJSON] and [Profile.Equilibrium].
 func (e *Equilibrium) UnmarshalJSON(text []byte) error {
 	var p Profile

@@ -70,7 +70,7 @@ type Report struct {
 	Solids       units.MassConcentration // total dissolved solids, by drying at 180 °C
 
 	// Estimate fills what the report lacks: sodium or chloride by the balance of
-	// charges. The notes tell.
+	// charges. The notes say so.
 	Estimate bool
 }
 
@@ -207,7 +207,7 @@ func (p *Profile) fill() []string {
 	if missing < 0 {
 		i, missing = Chloride, -missing
 	}
-	if missing < trifle {
+	if missing < negligible {
 		return nil
 	}
 	p.mg[i] += missing * i.MolarMass()
