@@ -30,7 +30,7 @@ var calls = []struct{ name, imports, call string }{
 	{"units", "units", `m, err := units.Parse[units.Mass]("3 lb 4 oz"); fmt.Println(m, err)`},
 	{"gravity", "gravity", `g, err := gravity.ParseGravity("1.045"); d, err2 := gravity.EthanolDensity(gravity.ByMass(units.PercentVolume.Of(40)), units.Celsius.Of(20)); fmt.Println(g, d, err, err2)`},
 	{"water", "water", `ph, err := water.WashPH(water.Wash{}, units.Celsius.Of(20)); p, err2 := water.Profile{}.Add(units.Litre.Of(60), water.Salts()[0].Dose(units.Gram.Of(6))); fmt.Println(ph, p.Hardness(), err, err2)`},
-	{"carbonation", "carbonation", `phi, err := carbonation.FugacityCoefficient(units.Celsius.Of(20), units.Kilopascal.Of(300)); c, err2 := carbonation.EuropeanBeerContent(units.Celsius.Of(4), units.Bar.Of(2)); fmt.Println(phi, c, err, err2)`},
+	{"carbonation", "carbonation", `d, err := carbonation.GasDensity(units.Celsius.Of(20), units.Kilopascal.Of(300)); c, err2 := carbonation.ResidualContent(carbonation.Liquid{}, units.Celsius.Of(4), units.Bar.Of(2)); fmt.Println(d, c, err, err2)`},
 	{"nutrient", "nutrient", `s, err := nutrient.ParseSource("DAP"); fmt.Println(s, err)`},
 	{"sugar", "nutrient/sugar", `s, err := sugar.Parse("white sugar"); fmt.Println(s, err)`},
 	{"ferment", "nutrient/ferment", `b, err := ferment.UsualMetabolism().Ferment(ferment.Substrate{}); fmt.Println(b, err)`},

@@ -74,7 +74,8 @@ func RateFromReadings(first, second, atRest units.CarbonDioxideContent, apart ti
 	if err := limit.Check(fn, "share of the way to rest", (b-a)/(r-a), "", 0, mostOfTheWay, "rest itself is never quite reached"); err != nil {
 		return CarbonationRate{}, err
 	}
-	return NewCarbonationRate(math.Log((r-a)/(r-b)) / apart.Hours())
+	k, err := NewCarbonationRate(math.Log((r-a)/(r-b)) / apart.Hours())
+	return k, limit.Named(fn, err)
 }
 
 // After returns the content of a keg a time after it had the content from, on its way

@@ -110,7 +110,7 @@ func (b *balance) with(space, guess float64) settled {
 		}
 		s.co2, s.total = p, total
 		s.inLiquid = b.at20 * b.held.dissolved(p, total)
-		z := b.held.gas.compressibility(p)
+		z := b.held.gas.Compressibility(p)
 		s.inSpace = chemistry.CO2 * p * space / (b.rt * z)
 		over := s.inLiquid + s.inSpace - b.co2
 		if over == 0 || p == highest && over < 0 {
@@ -121,7 +121,7 @@ func (b *balance) with(space, guess float64) settled {
 		} else {
 			high = p
 		}
-		slope := s.inLiquid*(z+p*squeeze) + s.inSpace*(1-p*b.held.gas.slope(p)/z) // times p
+		slope := s.inLiquid*(z+p*squeeze) + s.inSpace*(1-p*b.held.gas.Slope(p)/z) // times p
 		next := p * (1 - over/slope)
 		if math.Abs(next-p) <= settledWithin*p { // also where rounding alone would leave the bracket
 			break

@@ -39,7 +39,7 @@ func byHalves(b balance) (total float64, found bool) {
 			return 0, 0
 		}
 		space, _, liquid := state(low)
-		return liquid + 44.009*low*math.Max(space, 0)/(b.rt*b.held.gas.compressibility(low)), space
+		return liquid + 44.009*low*math.Max(space, 0)/(b.rt*b.held.gas.Compressibility(low)), space
 	}
 	if held, _ := split(2000); held < b.co2 {
 		return 0, false

@@ -3,6 +3,7 @@ package carbonation
 import (
 	"time"
 
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -32,19 +33,19 @@ type Burst struct {
 func PlanBurst(l Liquid, t units.Temperature, from, target units.CarbonDioxideContent, high, rating units.GaugePressure, rate CarbonationRate, outside units.Atmosphere) (Burst, error) {
 	p, err := outside.Absolute(high)
 	if err != nil {
-		return Burst{}, err
+		return Burst{}, limit.Named("carbonation.PlanBurst", err)
 	}
 	forgotten, err := l.Content(t, p)
 	if err != nil {
-		return Burst{}, err
+		return Burst{}, limit.Named("carbonation.PlanBurst", err)
 	}
 	stop, err := rate.Until(from, target, forgotten)
 	if err != nil {
-		return Burst{}, err
+		return Burst{}, limit.Named("carbonation.PlanBurst", err)
 	}
 	then, err := l.Pressure(t, target)
 	if err != nil {
-		return Burst{}, err
+		return Burst{}, limit.Named("carbonation.PlanBurst", err)
 	}
 	verdict, said := Rated(high, rating)
 	verdict, said = iced(verdict, said, t.In(units.Celsius) < l.freezes)

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -63,7 +64,7 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	l, err := NewLiquid(s)
 	grows, noVolume := newExpansion(s.Volume)
 	if err = cmp.Or(err, noVolume); err != nil {
-		return ColdCrash{}, err
+		return ColdCrash{}, limit.Named(fn, err)
 	}
 	before, after, standard := grows.litres(w), grows.litres(c), grows.litres(20) // of the solution
 	around := outside.Pressure().In(units.Kilopascal)
@@ -101,5 +102,5 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 
 // volumeOf is the volume in L of a mass of CO2 in g at p in kPa.
 func volumeOf(T, p, mass float64) float64 {
-	return mass * chemistry.Gas * T * gasAt(1/T).compressibility(p) / (chemistry.CO2 * p)
+	return mass * chemistry.Gas * T * dioxide.GasAt(1/T).Compressibility(p) / (chemistry.CO2 * p)
 }

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -29,7 +30,7 @@ type CylinderState struct {
 //   - Uncertainty: 0.012 %; a cylinder just used is colder than the room.
 func CylinderAt(t units.Temperature, outside units.Atmosphere) (CylinderState, error) {
 	c := t.In(units.Celsius)
-	if err := limit.Check("carbonation.CylinderAt", "temperature", c, "°C", tripleCelsius, 60, spanWagner); err != nil {
+	if err := limit.Check("carbonation.CylinderAt", "temperature", c, "°C", tripleCelsius, 60, dioxide.SpanWagner); err != nil {
 		return CylinderState{}, err
 	}
 	if c > criticalCelsius {

@@ -5,24 +5,30 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
-const highest = gasHighest // kPa absolute
+const (
+	highest = dioxide.Highest // kPa absolute
+
+	// Coldest and warmest liquid, °C.
+	coldest = dioxide.Coldest
+	warmest = dioxide.Warmest
+)
 
 // Partial molar volume of dissolved CO2, L/mol (Weiss 1974; Enns et al. 1965
 // give 33 to 35 cm³/mol).
 const molarVolumeDissolved = 32.3e-3
 
-const dissolvedRange = "Plummer & Busenberg 1982; Span & Wagner 1996 to 2000 kPa"
-
 // Content returns the CO2 that the liquid holds at rest under CO2 gas at the
 // total pressure p, which includes the vapours of the liquid.
 //
-//   - Source: [HenryPlummerBusenberg] per kilogram of water in the liquid; fugacity
-//     of the gas by [FugacityCoefficient]; vapours of water and ethanol taken off
+//   - Source: Henry's constant of L. N. Plummer & E. Busenberg, Geochim. Cosmochim. Acta 46
+//     (1982) 1011, per kilogram of water in the liquid; fugacity of the gas by the virial
+//     coefficients of R. Span & W. Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509; vapours of water and ethanol taken off
 //     the pressure; I. R. Krichevsky & J. S. Kasarnovsky, J. Am. Chem. Soc. 57
 //     (1935) 2168 for the effect of the total pressure.
 //   - Range: −2 to 90 °C; from the pressure of the vapours to 2000 kPa absolute;
@@ -32,13 +38,13 @@ const dissolvedRange = "Plummer & Busenberg 1982; Span & Wagner 1996 to 2000 kPa
 //     90 °C, where the true content is the higher one; in a drink see [Liquid].
 func (l Liquid) Content(t units.Temperature, p units.AbsolutePressure) (units.CarbonDioxideContent, error) {
 	c, kpa := t.In(units.Celsius), p.In(units.Kilopascal)
-	if err := limit.Check("carbonation.Liquid.Content", "temperature", c, "°C", coldest, warmest, dissolvedRange); err != nil {
+	if err := limit.Check("carbonation.Liquid.Content", "temperature", c, "°C", coldest, warmest, dioxide.DissolvedRange); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
 	T := c + chemistry.ZeroCelsius
 	u := 1 / T
 	v := l.vapours(T, u)
-	if err := limit.Check("carbonation.Liquid.Content", "pressure", kpa, "kPa absolute", v, highest, dissolvedRange); err != nil {
+	if err := limit.Check("carbonation.Liquid.Content", "pressure", kpa, "kPa absolute", v, highest, dioxide.DissolvedRange); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
 	return units.GramCO2PerLitre.Of(checked.Number(l.dissolved(T, u, kpa-v, kpa))), nil
@@ -52,17 +58,17 @@ func (l Liquid) dissolved(T, u, co2, total float64) float64 {
 
 // warmed is a liquid at a temperature, with the gas above it.
 type warmed struct {
-	gas            series
+	gas            dioxide.Series
 	scale          float64
 	henry, squeeze float64 // logarithm at 1 atm, its slope with the total pressure
 }
 
 func (l Liquid) warmed(T, u float64) warmed {
-	return warmed{gasAt(u), l.scale(), logHenry(T, u), squeeze(u)}
+	return warmed{dioxide.GasAt(u), l.scale(), dioxide.LogHenry(T, u), squeeze(u)}
 }
 
 func (w *warmed) dissolved(co2, total float64) float64 {
-	return w.scale * co2 * numeric.Exp(w.henry+w.gas.logFugacity(co2)+w.squeeze*(total-chemistry.StandardKPa))
+	return w.scale * co2 * numeric.Exp(w.henry+w.gas.LogFugacity(co2)+w.squeeze*(total-chemistry.StandardKPa))
 }
 
 // scale turns mol/(kg·atm) into g/(L·kPa).
@@ -85,7 +91,7 @@ func squeeze(u float64) float64 { return -molarVolumeDissolved / chemistry.Gas *
 func (l Liquid) Pressure(t units.Temperature, c units.CarbonDioxideContent) (units.AbsolutePressure, error) {
 	const fn = "carbonation.Liquid.Pressure"
 	celsius, g := t.In(units.Celsius), c.In(units.GramCO2PerLitre)
-	if err := limit.Check(fn, "temperature", celsius, "°C", coldest, warmest, dissolvedRange); err != nil {
+	if err := limit.Check(fn, "temperature", celsius, "°C", coldest, warmest, dioxide.DissolvedRange); err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	T := celsius + chemistry.ZeroCelsius
@@ -93,7 +99,7 @@ func (l Liquid) Pressure(t units.Temperature, c units.CarbonDioxideContent) (uni
 	v := l.vapours(T, u)
 	co2, ok := l.pressureOf(T, u, g, v)
 	if !ok {
-		return units.AbsolutePressure{}, limit.Check(fn, "content", g, "g/L", 0, l.dissolved(T, u, highest-v, highest), dissolvedRange)
+		return units.AbsolutePressure{}, limit.Check(fn, "content", g, "g/L", 0, l.dissolved(T, u, highest-v, highest), dioxide.DissolvedRange)
 	}
 	return units.Kilopascal.Of(checked.Number(math.Min(co2+v, highest))), nil
 }
@@ -103,16 +109,16 @@ func (l Liquid) pressureOf(T, u, g, v float64) (float64, bool) {
 	if g == 0 {
 		return g, true
 	}
-	s, sq := gasAt(u), squeeze(u)
-	r := g / l.scale() * numeric.Exp(-logHenry(T, u)-sq*(v-chemistry.StandardKPa))
+	s, sq := dioxide.GasAt(u), squeeze(u)
+	r := g / l.scale() * numeric.Exp(-dioxide.LogHenry(T, u)-sq*(v-chemistry.StandardKPa))
 	if !(r < highest) { // without the two corrections p is r, with them more
 		return r, false
 	}
-	p := r - r*r*(s.b+sq)
+	p := r - r*r*(s.B+sq)
 	for range mostSteps {
 		p = math.Min(p, r+highest)
 		// ln(r/p) = ln φ + p·sq, in steps of ln p; its slope is Z + p·sq.
-		d := (math.Log(r/p) - s.logFugacity(p) - p*sq) / (s.compressibility(p) + p*sq)
+		d := (math.Log(r/p) - s.LogFugacity(p) - p*sq) / (s.Compressibility(p) + p*sq)
 		p *= numeric.Exp(d)
 		if math.Abs(d) < settledWithin {
 			return p, p+v <= highest*(1+rounding)
@@ -134,7 +140,7 @@ func (l Liquid) Temperature(c units.CarbonDioxideContent, p units.AbsolutePressu
 	const fn = "carbonation.Liquid.Temperature"
 	g, kpa := c.In(units.GramCO2PerLitre), p.In(units.Kilopascal)
 	cold := l.vapours(coldest+chemistry.ZeroCelsius, 1/(coldest+chemistry.ZeroCelsius))
-	if err := limit.Check(fn, "pressure", kpa, "kPa absolute", cold, highest, dissolvedRange); err != nil {
+	if err := limit.Check(fn, "pressure", kpa, "kPa absolute", cold, highest, dioxide.DissolvedRange); err != nil {
 		return units.Temperature{}, err
 	}
 	held := func(T float64) float64 { // falls with T, below zero once the liquid boils
@@ -142,7 +148,7 @@ func (l Liquid) Temperature(c units.CarbonDioxideContent, p units.AbsolutePressu
 		return l.dissolved(T, u, kpa-l.vapours(T, u), kpa)
 	}
 	most, least := held(coldest+chemistry.ZeroCelsius), math.Max(held(warmest+chemistry.ZeroCelsius), 0)
-	if err := limit.Check(fn, "content", g, "g/L", least, most, dissolvedRange); err != nil {
+	if err := limit.Check(fn, "content", g, "g/L", least, most, dioxide.DissolvedRange); err != nil {
 		return units.Temperature{}, err
 	}
 	T, err := numeric.Root(func(T float64) float64 { return held(T) - g }, coldest+chemistry.ZeroCelsius, warmest+chemistry.ZeroCelsius, 0)

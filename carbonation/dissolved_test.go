@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 	"pgregory.net/rapid"
 )
@@ -22,7 +23,7 @@ func TestContentAgainstGeochemistry(t *testing.T) {
 		// The pressure of CO2 whose fugacity is 1 atm.
 		p := 101.325
 		for range 20 {
-			p = 101.325 / ok[float64](t)(carbonation.FugacityCoefficient(celsius(row.c), kpa(p)))
+			p = 101.325 / ok[float64](t)(dioxide.FugacityCoefficient(celsius(row.c), kpa(p)))
 		}
 		c := ok[units.CarbonDioxideContent](t)(carbonation.Liquid{}.Content(celsius(row.c), kpa(p+v)))
 		close(t, "content", c.In(units.GramCO2PerLitre), 0.9982*44.009*(row.mol-1e-4), 0.008)

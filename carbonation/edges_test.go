@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -68,14 +69,14 @@ func TestEdgesOfCautions(t *testing.T) {
 // The difference that Compare gives is that of the contents it gives.
 func TestCompareDifference(t *testing.T) {
 	beer := ok2(carbonation.Drink(volPct(5), plato(4)))
-	for _, x := range ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, celsius(4), bar(2)))[1:3] {
-		own := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, celsius(4), bar(2)))[0].Content.In(units.GramCO2PerLitre)
-		near(t, x.Method, x.Difference, 100*x.Content.In(units.GramCO2PerLitre)/own-100, 1e-9)
+	for _, x := range ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(4)))[1:3] {
+		own := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(4)))[0].Content.In(units.GramCO2PerLitre)
+		near(t, x.Method.String(), x.Difference, 100*x.Content.In(units.GramCO2PerLitre)/own-100, 1e-9)
 	}
-	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, celsius(20), bar(2)))
+	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(20)))
 	s := beer
 	v := ok[units.Volume](t)(s.Volume(celsius(20)))
-	want := ok[units.CarbonDioxideContent](t)(carbonation.WineContent(bar(2), s.ByVolume(), gramsPerLitre(s.Extract().In(units.Gram)/v.In(units.Litre))))
+	want := ok[units.CarbonDioxideContent](t)(dioxide.WineContent(bar(2), s.ByVolume(), gramsPerLitre(s.Extract().In(units.Gram)/v.In(units.Litre))))
 	near(t, "wine", list[3].Content.In(units.GramCO2PerLitre), want.In(units.GramCO2PerLitre), 1e-12)
 }
 
@@ -100,21 +101,6 @@ func TestLimitsThatVary(t *testing.T) {
 	least, _ = limitsOf(l.Temperature(gramsCO2(50), kpa(60)))
 	near(t, "boiling", least, 0, 0)
 	ok[units.Temperature](t)(l.Temperature(gramsCO2(0.01), kpa(60)))
-	// The chart's 1.5 and 4 volumes.
-	for i, v := range []float64{1.5, 4} {
-		p := ok[units.AbsolutePressure](t)(carbonation.BeerChartPressure(celsius(4), volumes(v))).In(units.PSI) - 14.696
-		least, most := limitsOf(carbonation.BeerChartVolumes(celsius(4), bar(9)))
-		near(t, "chart", []float64{least, most}[i], p, 2e-9)
-	}
-	// 0.5 to 5 bar, 0.5 to 10 bar.
-	for i, b := range []float64{0.5, 5} {
-		c := ok[units.CarbonDioxideContent](t)(carbonation.EuropeanBeerContent(celsius(4), bar(b))).In(units.GramCO2PerLitre)
-		least, most := limitsOf(carbonation.EuropeanBeerPressure(celsius(4), gramsCO2(99)))
-		close(t, "European", []float64{least, most}[i], c, 1.1e-9)
-		c = ok[units.CarbonDioxideContent](t)(carbonation.WineContent(bar(b*float64(1+i)), volPct(12), gramsPerLitre(10))).In(units.GramCO2PerLitre)
-		least, most = limitsOf(carbonation.WinePressure(gramsCO2(99), volPct(12), gramsPerLitre(10)))
-		close(t, "wine", []float64{least, most}[i], c, 1.1e-9)
-	}
 	// Fermenters: head-space up to a thousand times the drink, from a millionth in a crash.
 	_, most = limitsOf(carbonation.Spund(l, celsius(20), gramsCO2(5), carbonation.Fermenter{Drink: litre(2), Headspace: litre(3000)}, yield(t), units.Atmosphere{}))
 	near(t, "Spund", most, 2000, 0)
@@ -134,8 +120,4 @@ func TestSecondRefusals(t *testing.T) {
 	refused(t, "fresh", err, "CO2 of the fresh air")
 	_, err = carbonation.Flush(litre(0), celsius(20), 1, units.Atmosphere{})
 	refused(t, "volume", err, "volume")
-	_, err = carbonation.WinePressure(gramsCO2(5), volPct(21), gramsPerLitre(10))
-	refused(t, "wine", err, "strength")
-	_, err = carbonation.WineContent(bar(5), volPct(12), gramsPerLitre(201))
-	refused(t, "wine", err, "sugar")
 }

@@ -80,14 +80,6 @@ func ExampleViscosity() {
 	// 1.99 mPa·s <nil>
 }
 
-// Moody's chart reads 0.018 for a smooth pipe at Re 100,000.
-func ExampleFrictionFactor() {
-	f, err := carbonation.FrictionFactor(1e5, 0)
-	fmt.Printf("%.4f %v\n", f, err)
-	// Output:
-	// 0.0178 <nil>
-}
-
 // How long a line of 5 mm for 2.5 L/min from 1.1 bar, tap 0.6 m over the keg?
 func ExampleLine_Balance() {
 	s, _ := sparkler()

@@ -98,102 +98,13 @@ func ExampleVolumeDefinition_GramsPerVolume() {
 	// 1.9770 1.9635
 }
 
-// Weiss (1974) table III at 20 °C prints 3.916 for fresh water and 3.241 at 35 ‰, in
-// 1e-2 mol/(kg·atm).
-func ExampleHenryWeiss() {
-	fresh, _ := carbonation.HenryWeiss(units.Celsius.Of(20), units.Share{})
-	sea, _ := carbonation.HenryWeiss(units.Celsius.Of(20), units.Percent.Of(3.5))
-	fmt.Printf("%.5f %.5f\n", fresh, sea)
-	// Output:
-	// 0.03916 0.03241
-}
-
-// The USGS data base prints log K = −1.468 at 25 °C.
-func ExampleHenryPlummerBusenberg() {
-	k, err := carbonation.HenryPlummerBusenberg(units.Celsius.Of(25))
-	fmt.Printf("%.5f mol/(kg·atm) %v\n", k, err)
-	_, err = carbonation.HenryPlummerBusenberg(units.Celsius.Of(95))
-	fmt.Println(err)
-	// Output:
-	// 0.03405 mol/(kg·atm) <nil>
-	// carbonation.HenryPlummerBusenberg: temperature 95 °C outside -2 °C to 90 °C (Plummer & Busenberg 1982)
-}
-
-func ExampleHenryCarroll() {
-	h, err := carbonation.HenryCarroll(units.Celsius.Of(25))
-	fmt.Printf("%.2f MPa %v\n", h.In(units.Bar)/10, err)
-	// Output:
-	// 161.97 MPa <nil>
-}
-
-// The CRC Handbook prints 0.704e-3 at 20 °C and 100 kPa.
-func ExampleMoleFractionCarroll() {
-	x, err := carbonation.MoleFractionCarroll(units.Celsius.Of(20), units.Kilopascal.Of(100))
-	fmt.Printf("%.3e %v\n", x, err)
-	// Output:
-	// 7.037e-04 <nil>
-}
-
-// Murray & Riley (1971) measured 7.009e-4 at 20 °C and 1 atm.
-func ExampleMoleFraction() {
-	x, err := carbonation.MoleFraction(units.Celsius.Of(20), units.StandardAtmosphere.Of(1))
-	fmt.Printf("%.3e %v\n", x, err)
-	// Output:
-	// 7.017e-04 <nil>
-}
-
-// 32 °F and 10 psi: the chart prints 2.70 volumes.
-func ExampleBeerChartVolumes() {
-	p, _ := units.Atmosphere{}.Absolute(units.PSIGauge.Of(10))
-	v, err := carbonation.BeerChartVolumes(units.Fahrenheit.Of(32), p)
-	fmt.Println(v.Text(units.VolumesCO2, 2), err)
-	// Output:
-	// 2.69 vol CO2 <nil>
-}
-
-func ExampleBeerChartPressure() {
-	p, err := carbonation.BeerChartPressure(units.Fahrenheit.Of(38), units.VolumesCO2.Of(2.5))
-	fmt.Println(units.Atmosphere{}.Gauge(p).Text(units.PSIGauge, 1), err)
-	// Output:
-	// 11.2 psi gauge <nil>
-}
-
-func ExampleEuropeanBeerContent() {
-	c, err := carbonation.EuropeanBeerContent(units.Celsius.Of(5), units.Bar.Of(2.013))
-	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
-	// Output:
-	// 5.33 g/L CO2 <nil>
-}
-
-func ExampleEuropeanBeerPressure() {
-	p, err := carbonation.EuropeanBeerPressure(units.Celsius.Of(5), units.GramCO2PerLitre.Of(5.33))
-	fmt.Println(p.Text(units.Bar, 2), err)
-	// Output:
-	// 2.01 bar absolute <nil>
-}
-
-// A sparkling wine of 8 % vol and 10 g/L of sugar at 4.5 bar absolute.
-func ExampleWineContent() {
-	c, err := carbonation.WineContent(units.Bar.Of(4.5), units.PercentVolume.Of(8), units.GramPerLitre.Of(10))
-	fmt.Println(c.Text(units.GramCO2PerLitre, 4), err)
-	// Output:
-	// 6.7494 g/L CO2 <nil>
-}
-
-func ExampleWinePressure() {
-	p, err := carbonation.WinePressure(units.GramCO2PerLitre.Of(8), units.PercentVolume.Of(12), units.GramPerLitre.Of(8))
-	fmt.Println(p.Text(units.Bar, 2), err)
-	// Output:
-	// 5.61 bar absolute <nil>
-}
-
 // How far the published ways are apart, for a pale ale at 4 °C.
 func ExampleCompare() {
 	ale, _ := carbonation.Drink(units.PercentVolume.Of(5.3), units.DegreePlato.Of(4.8))
-	list, _ := carbonation.Compare(ale, units.Celsius.Of(4), units.Bar.Of(2))
+	list, _ := carbonation.Compare(ale, units.Bar.Of(2), units.Celsius.Of(4))
 	for _, x := range list {
 		if x.Err != nil {
-			fmt.Println(x.Method+":", x.Err)
+			fmt.Println(x.Method.String()+":", x.Err)
 			continue
 		}
 		fmt.Printf("%s: %s, %+.1f %%\n", x.Method, x.Content.Text(units.GramCO2PerLitre, 2), x.Difference)
@@ -202,28 +113,7 @@ func ExampleCompare() {
 	// Henry's law in the water of the drink: 5.23 g/L CO2, +0.0 %
 	// printed beer chart: 5.40 g/L CO2, +3.3 %
 	// European exponential form: 5.48 g/L CO2, +4.9 %
-	// EU/OIV wine relation: carbonation.WineContent: temperature 4 °C where only 20 °C is possible (EU methods for wine)
-}
-
-func ExampleSecondVirial() {
-	b, err := carbonation.SecondVirial(units.Celsius.Of(20))
-	fmt.Printf("%.2f cm³/mol %v\n", b, err)
-	// Output:
-	// -127.88 cm³/mol <nil>
-}
-
-func ExampleThirdVirial() {
-	c, err := carbonation.ThirdVirial(units.Celsius.Of(20))
-	fmt.Printf("%.0f cm⁶/mol² %v\n", c, err)
-	// Output:
-	// 4838 cm⁶/mol² <nil>
-}
-
-func ExampleFugacityCoefficient() {
-	phi, err := carbonation.FugacityCoefficient(units.Celsius.Of(20), units.Bar.Of(3))
-	fmt.Printf("%.4f %v\n", phi, err)
-	// Output:
-	// 0.9843 <nil>
+	// EU/OIV wine relation: carbonation.Method.Content: temperature 4 °C where only 20 °C is possible (EU methods for wine)
 }
 
 // Handbooks print 1.977 g/L at 0 °C and 1 atm.
@@ -263,4 +153,31 @@ func ExampleEthanolVapourPressure() {
 	fmt.Println(p.Text(units.Kilopascal, 2), err)
 	// Output:
 	// 5.87 kPa absolute <nil>
+}
+
+// 32 °F and 10 psi: the chart prints 2.70 volumes. The European form and EU law's relation
+// for wine go by name too.
+func ExampleMethod() {
+	beer, _ := carbonation.Drink(units.PercentVolume.Of(5.3), units.DegreePlato.Of(5.8))
+	p, _ := units.Atmosphere{}.Absolute(units.PSIGauge.Of(10))
+	c, err := carbonation.BeerChart.Content(beer, p, units.Fahrenheit.Of(32))
+	fmt.Println(carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2), err)
+	p, err = carbonation.BeerChart.Pressure(beer, c, units.Fahrenheit.Of(38))
+	fmt.Println(units.Atmosphere{}.Gauge(p).Text(units.PSIGauge, 1), err)
+	c, err = carbonation.EuropeanBeer.Content(beer, units.Bar.Of(2.013), units.Celsius.Of(5))
+	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
+	c, err = carbonation.EUWine.Content(beer, units.Bar.Of(4.5), units.Celsius.Of(20))
+	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
+	text, err := carbonation.EUWine.MarshalText()
+	fmt.Println(string(text), carbonation.EUWine.Fits(), err)
+	var m carbonation.Method
+	err = m.UnmarshalText([]byte("printed beer chart"))
+	fmt.Println(m, err)
+	// Output:
+	// 2.69 vol CO2 <nil>
+	// 13.2 psi gauge <nil>
+	// 5.33 g/L CO2 <nil>
+	// 6.49 g/L CO2 <nil>
+	// EU/OIV wine relation wine at 20 °C <nil>
+	// printed beer chart <nil>
 }

@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -50,14 +51,14 @@ func FuzzDrink(f *testing.F) {
 		sane(t, "Pressure", err, pressure.In(units.Kilopascal))
 		temperature, err := l.Temperature(gramsCO2(g), kpa(p))
 		sane(t, "Temperature", err, temperature.In(units.Celsius))
-		list, err := carbonation.Compare(s, celsius(c), kpa(p))
+		list, err := carbonation.Compare(s, kpa(p), celsius(c))
 		sane(t, "Compare", err)
 		for _, x := range list {
-			sane(t, x.Method, x.Err, x.Content.In(units.GramCO2PerLitre), x.Difference)
+			sane(t, x.Method.String(), x.Err, x.Content.In(units.GramCO2PerLitre), x.Difference)
 		}
 		d, err := carbonation.GasDensity(celsius(c), kpa(p))
 		sane(t, "GasDensity", err, d.In(units.KilogramPerCubicMetre))
-		x, err := carbonation.MoleFraction(celsius(c), kpa(p))
+		x, err := dioxide.MoleFraction(celsius(c), kpa(p))
 		sane(t, "MoleFraction", err, x)
 		sat, err := carbonation.SaturationTemperature(kpa(p))
 		sane(t, "SaturationTemperature", err, sat.In(units.Celsius))

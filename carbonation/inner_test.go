@@ -8,42 +8,11 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 )
 
 func off(got, want float64) float64 { return math.Abs(got/want - 1) }
-
-func TestLogKelvinIsMathLog(t *testing.T) {
-	for T := 271.15; T <= 363.15; T += 0.5 {
-		if got, want := logKelvin(T), math.Log(T); math.Abs(got-want) > 1.5e-13 {
-			t.Errorf("ln %g: %v, want %v", T, got, want)
-		}
-	}
-}
-
-// The series in pressure is the reversion of Z = 1 + Bρ + Cρ² but for p⁴, and its ln φ is
-// the integral of (Z−1)/p.
-func TestSeriesIsReversion(t *testing.T) {
-	for _, celsius := range []float64{-10, 0, 20, 60, 100} {
-		T := celsius + chemistry.ZeroCelsius
-		B, C := virials(1 / T)
-		s := gasAt(1 / T)
-		for _, p := range []float64{50, 150, 300} {
-			rho := p / (chemistry.Gas * T)
-			for range 200 {
-				rho = p / (chemistry.Gas * T * (1 + B*rho + C*rho*rho))
-			}
-			if z := 1 + B*rho + C*rho*rho; math.Abs(s.compressibility(p)-z) > 4*math.Pow(-s.b*p, 4) {
-				t.Errorf("%g °C, %g kPa: Z %.9f, want %.9f", celsius, p, s.compressibility(p), z)
-			}
-		}
-		const p, h = 1500, 1
-		slope := (s.logFugacity(p+h) - s.logFugacity(p-h)) / (2 * h)
-		if want := (s.compressibility(p) - 1) / p; off(slope, want) > 1e-6 {
-			t.Errorf("%g °C: slope of ln φ %g, want %g", celsius, slope, want)
-		}
-	}
-}
 
 // A Liquid is the water in a litre and the activities at the molar masses 18.015, 46.069
 // and 342.297 g/mol.
@@ -124,15 +93,15 @@ func TestCapacity(t *testing.T) {
 // The mole fraction is Henry's constant times the fugacity, in 1000/18.015 mol of water.
 func TestMoleFractionIsHenry(t *testing.T) {
 	at, p := units.Celsius.Of(20), units.Kilopascal.Of(500)
-	k, _ := HenryPlummerBusenberg(at)
-	phi, _ := FugacityCoefficient(at, p)
+	k, _ := dioxide.HenryPlummerBusenberg(at)
+	phi, _ := dioxide.FugacityCoefficient(at, p)
 	m := k * phi * 500 / 101.325
-	x, err := MoleFraction(at, p)
+	x, err := dioxide.MoleFraction(at, p)
 	if want := m / (m + 1000/18.015); err != nil || off(x, want) > 1e-12 {
 		t.Errorf("%v, want %v, %v", x, want, err)
 	}
-	h, _ := HenryCarroll(at)
-	y, err := MoleFractionCarroll(at, p)
+	h, _ := dioxide.HenryCarroll(at)
+	y, err := dioxide.MoleFractionCarroll(at, p)
 	if want := phi * 500 / h.In(units.Kilopascal); err != nil || off(y, want) > 1e-12 {
 		t.Errorf("%v, want %v, %v", y, want, err)
 	}
@@ -147,8 +116,8 @@ func TestContentIsItsParts(t *testing.T) {
 		w, _ := WaterVapourPressure(at)
 		e, _ := EthanolVapourPressure(at)
 		co2 := p - (1-drink.wet)*w.In(units.Kilopascal) - drink.ethanol*e.In(units.Kilopascal)
-		k, _ := HenryPlummerBusenberg(at)
-		phi, _ := FugacityCoefficient(at, units.Kilopascal.Of(checked.Number(co2)))
+		k, _ := dioxide.HenryPlummerBusenberg(at)
+		phi, _ := dioxide.FugacityCoefficient(at, units.Kilopascal.Of(checked.Number(co2)))
 		poynting := math.Exp(-32.3e-3 * (p - 101.325) / (8.314462618 * (celsius + 273.15)))
 		want := (waterAt20 - drink.dry) * 44.009 * k * phi * co2 / 101.325 * poynting
 		c, err := drink.Content(at, units.Kilopascal.Of(checked.Number(p)))

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/pipe"
 	"example.org/zymase/units"
 )
 
@@ -82,10 +83,10 @@ func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing,
 func (f flowing) state(speed float64) (reynolds, slope, fittings, lift float64) {
 	reynolds = f.density * speed * f.bore / f.viscous
 	head := f.density * speed * speed / 2
-	if reynolds < laminarBelow {
+	if reynolds < pipe.LaminarBelow {
 		slope = 32 * f.viscous * speed / (f.bore * f.bore) // 64/Re, also at rest
 	} else {
-		slope = friction(reynolds, f.line.Roughness.In(units.Metre)/f.bore) * head / f.bore // Darcy & Weisbach
+		slope = pipe.Friction(reynolds, f.line.Roughness.In(units.Metre)/f.bore) * head / f.bore // Darcy & Weisbach
 	}
 	fittings = (f.line.Losses + 1) * head
 	lift = f.density * standardGravity * f.line.Rise.In(units.Metre)
@@ -97,7 +98,7 @@ func (f flowing) result(speed, length float64) LineState {
 	pa := func(p float64) units.GaugePressure { return units.KilopascalGauge.Of(checked.Number(p / 1000)) }
 	return LineState{
 		Length: units.Metre.Of(checked.Number(length)), Flow: units.LitrePerMinute.Of(checked.Number(speed * f.area * litresPerMinute)),
-		Speed: speed, Reynolds: re, Laminar: re < laminarBelow,
+		Speed: speed, Reynolds: re, Laminar: re < pipe.LaminarBelow,
 		Friction: pa(slope * length), Lift: pa(lift), Fittings: pa(fittings), Restriction: f.line.Restriction, PerMetre: pa(slope),
 		Cautions: cautions(PressureVessel).with(Recalled, true).with(Freezing, f.ice).with(TurningFlow, re > turnsFrom && re < turnsTo),
 	}
@@ -114,7 +115,8 @@ const turnsFrom, turnsTo = 2000, 4000
 // keeps the content ([Liquid.Pressure]), so that the line is fitted to the drink, not
 // the drink to the line.
 //
-//   - Source: Darcy & Weisbach with [FrictionFactor]; velocity heads; lift ρ·g·h.
+//   - Source: Darcy & Weisbach with the friction factor of S. E. Haaland, J. Fluids Eng. 105
+//     (1983) 89; velocity heads; lift ρ·g·h.
 //   - Range: bore 1 to 50 mm, roughness to 5 % of it, rise −30 to 30 m, losses to 10,000
 //     velocity heads, restriction to 1000 kPa; flow 0.05 to 100 L/min; a keg pressure
 //     that covers lift, fittings and restriction; at most 1000 m; otherwise the error is
@@ -127,7 +129,7 @@ func (l Line) Balance(s gravity.Solution, t units.Temperature, keg units.GaugePr
 	const fn = "carbonation.Line.Balance"
 	f, err := l.flow(fn, s, t)
 	if err != nil {
-		return LineState{}, err
+		return LineState{}, limit.Named(fn, err)
 	}
 	q := flow.In(units.LitrePerMinute)
 	if err := limit.Check(fn, "flow", q, "L/min", 0.05, 100, lineRange); err != nil {
@@ -155,7 +157,7 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 	const fn, fastest = "carbonation.Line.FlowOf", 50 // m/s
 	f, err := l.flow(fn, s, t)
 	if err != nil {
-		return LineState{}, err
+		return LineState{}, limit.Named(fn, err)
 	}
 	m := length.In(units.Metre)
 	if err := limit.Check(fn, "length", m, "m", 0, 1000, lineRange); err != nil {
@@ -169,7 +171,7 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 	least, most := asks(0), asks(fastest)
 	if err := limit.Check(fn, "keg pressure", keg.In(units.KilopascalGauge), "kPa gauge",
 		keg.In(units.KilopascalGauge)+(least-given)/1000, keg.In(units.KilopascalGauge)+(most-given)/1000, "lift and restriction, and 50 m/s"); err != nil {
-		return LineState{}, err
+		return LineState{}, limit.Named(fn, err)
 	}
 	given = math.Min(math.Max(given, least), most) // it may lie a rounding outside
 	v, err := upTo(fastest, func(v float64) float64 { return asks(v) - given })

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/pipe"
 	"example.org/zymase/units"
 	"pgregory.net/rapid"
 )
@@ -33,37 +34,6 @@ func TestViscosity(t *testing.T) {
 		if e, is := errors.AsType[*units.RangeError](err); !is || e.Max != 80 || e.Min != -2 {
 			t.Errorf("over 80 °C: %v", err)
 		}
-	}
-}
-
-// Colebrook's equation solved by iteration, an independent method: within 2 %.
-func TestFrictionFactor(t *testing.T) {
-	for _, rough := range []float64{0, 1e-6, 1e-4, 1e-3, 0.01, 0.05} {
-		for _, re := range []float64{4e3, 1e4, 1e5, 1e6, 1e7, 1e8} {
-			f := 0.02
-			for range 100 {
-				f = math.Pow(-2*math.Log10(rough/3.7+2.51/(re*math.Sqrt(f))), -2)
-			}
-			got := ok[float64](t)(carbonation.FrictionFactor(re, rough))
-			close(t, "turbulent", got, f, 0.021)
-		}
-	}
-	// Haaland by hand: (1e-3/3.7)^1.11 = 1.09472e-4, 6.9e-5; 1.8·log(1.78472e-4) = −6.74717.
-	near(t, "Haaland", ok[float64](t)(carbonation.FrictionFactor(1e5, 1e-3)), 0.0219663, 2e-7)
-	// Moody's chart: smooth, Re 1e5: 0.0180; laminar at 1000: 0.064.
-	close(t, "smooth", ok[float64](t)(carbonation.FrictionFactor(1e5, 0)), 0.0180, 0.01)
-	near(t, "laminar", ok[float64](t)(carbonation.FrictionFactor(1000, 0.01)), 0.064, 1e-15)
-	near(t, "just laminar", ok[float64](t)(carbonation.FrictionFactor(2299, 0.05)), 64./2299, 1e-15)
-	if f := ok[float64](t)(carbonation.FrictionFactor(2301, 0)); f < 0.045 {
-		t.Errorf("just turbulent: %g", f)
-	}
-	for _, re := range []float64{0.9, 1.1e8} {
-		_, err := carbonation.FrictionFactor(re, 0)
-		refused(t, "Re", err, "Reynolds number")
-	}
-	for _, r := range []float64{-0.001, 0.051} {
-		_, err := carbonation.FrictionFactor(1e5, r)
-		refused(t, "roughness", err, "relative roughness")
 	}
 }
 
@@ -196,7 +166,7 @@ func TestLineLimits(t *testing.T) {
 	near(t, "least", e.Min, s.Lift.In(units.KilopascalGauge)+10, 1e-9)
 	close(t, "most", e.Max, s.Lift.In(units.KilopascalGauge)+10+4*rho*50*50/2, 1e-9)
 
-	if f := ok[float64](t)(carbonation.FrictionFactor(2300, 0)); f < 0.045 {
+	if f := ok[float64](t)(pipe.FrictionFactor(2300, 0)); f < 0.045 {
 		t.Errorf("at Re 2300 the greater of the two counts: %g", f)
 	}
 	q := 3 / s.Reynolds // L/min for each unit of Re

@@ -1,115 +1,18 @@
 package carbonation_test
 
 import (
-	"math"
+	"errors"
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 	"pgregory.net/rapid"
 )
 
-// All 292 printed points of the beer chart, and the values of the fit in psi.
-func TestBeerChart(t *testing.T) {
-	tab := table(t, "co2_beer_chart1994", 292)
-	var sum float64
-	for r := range tab.Rows() {
-		p := ok[units.AbsolutePressure](t)(units.Atmosphere{}.Absolute(cell(t, r, "gauge_pressure", units.PSIGauge)))
-		v := ok[units.CarbonDioxideVolumes](t)(carbonation.BeerChartVolumes(cell(t, r, "temperature", units.Fahrenheit), p))
-		within(t, tab, r, "volumes", v.In(units.VolumesCO2))
-		d := v.In(units.VolumesCO2) - ok[float64](t)(r.Number("volumes"))
-		sum += d * d
-	}
-	near(t, "rms of the fit", math.Sqrt(sum/292), 0.0093, 0.0002)
-	tab = table(t, "co2_beer_regression", 25)
-	for r := range tab.Rows() {
-		p := ok[units.AbsolutePressure](t)(carbonation.BeerChartPressure(cell(t, r, "temperature", units.Fahrenheit), cell(t, r, "volumes", units.VolumesCO2)))
-		within(t, tab, r, "gauge_pressure", p.In(units.PSI)-14.696)
-	}
-}
-
-func TestBeerChartRoundTrip(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		f := rapid.Float64Range(30, 60).Draw(t, "fahrenheit")
-		v := rapid.Float64Range(1.5, 4).Draw(t, "volumes")
-		at := ok[units.Temperature](t)(units.Fahrenheit.Try(f))
-		p := ok[units.AbsolutePressure](t)(carbonation.BeerChartPressure(at, volumes(v)))
-		back := ok[units.CarbonDioxideVolumes](t)(carbonation.BeerChartVolumes(at, p))
-		close(t, "volumes", back.In(units.VolumesCO2), v, 1e-9)
-	})
-}
-
-func TestEuropeanBeer(t *testing.T) {
-	for name, rows := range map[string]int{"co2_european_beer": 45, "co2_european_chart": 5} {
-		tab := table(t, name, rows)
-		for r := range tab.Rows() {
-			at := cell(t, r, "temperature", units.Celsius)
-			c := ok[units.CarbonDioxideContent](t)(carbonation.EuropeanBeerContent(at, cell(t, r, "pressure", units.Bar)))
-			within(t, tab, r, "content", c.In(units.GramCO2PerLitre))
-			p := ok[units.AbsolutePressure](t)(carbonation.EuropeanBeerPressure(at, c))
-			close(t, "pressure", p.In(units.Bar), ok[float64](t)(r.Number("pressure")), 1e-12)
-		}
-	}
-}
-
-func TestWine(t *testing.T) {
-	tab := table(t, "co2_wine_eu", 5)
-	for r := range tab.Rows() {
-		a, s := cell(t, r, "strength", units.PercentVolume), cell(t, r, "sugar", units.GramPerLitre)
-		c := ok[units.CarbonDioxideContent](t)(carbonation.WineContent(cell(t, r, "pressure", units.Bar), a, s))
-		within(t, tab, r, "content", c.In(units.GramCO2PerLitre))
-		p := ok[units.AbsolutePressure](t)(carbonation.WinePressure(c, a, s))
-		close(t, "pressure", p.In(units.Bar), ok[float64](t)(r.Number("pressure")), 1e-12)
-	}
-}
-
-func TestMethodsRefuse(t *testing.T) {
-	cold, warm := ok[units.Temperature](t)(units.Fahrenheit.Try(29.9)), ok[units.Temperature](t)(units.Fahrenheit.Try(60.1))
-	for _, at := range []units.Temperature{cold, warm} {
-		_, err := carbonation.BeerChartPressure(at, volumes(2.5))
-		refused(t, "chart", err, "temperature")
-		_, err = carbonation.BeerChartVolumes(at, bar(2))
-		refused(t, "chart", err, "temperature")
-	}
-	for _, v := range []float64{1.49, 4.01} {
-		_, err := carbonation.BeerChartPressure(celsius(4), volumes(v))
-		refused(t, "chart", err, "content")
-	}
-	for _, p := range []float64{0.5, 6} {
-		_, err := carbonation.BeerChartVolumes(celsius(4), bar(p))
-		refused(t, "chart", err, "pressure")
-	}
-	for _, c := range []float64{-1.01, 25.01} {
-		_, err := carbonation.EuropeanBeerContent(celsius(c), bar(2))
-		refused(t, "European", err, "temperature")
-		_, err = carbonation.EuropeanBeerPressure(celsius(c), gramsCO2(5))
-		refused(t, "European", err, "temperature")
-	}
-	for _, p := range []float64{0.49, 5.01} {
-		_, err := carbonation.EuropeanBeerContent(celsius(4), bar(p))
-		refused(t, "European", err, "pressure")
-	}
-	for _, g := range []float64{1, 15} {
-		_, err := carbonation.EuropeanBeerPressure(celsius(4), gramsCO2(g))
-		refused(t, "European", err, "content")
-	}
-	for _, p := range []float64{0.49, 10.01} {
-		_, err := carbonation.WineContent(bar(p), volPct(12), gramsPerLitre(10))
-		refused(t, "wine", err, "pressure")
-	}
-	for _, g := range []float64{0.5, 20} {
-		_, err := carbonation.WinePressure(gramsCO2(g), volPct(12), gramsPerLitre(10))
-		refused(t, "wine", err, "content")
-	}
-	_, err := carbonation.WineContent(bar(5), volPct(20.1), gramsPerLitre(10))
-	refused(t, "wine", err, "strength")
-	_, err = carbonation.WinePressure(gramsCO2(5), volPct(12), gramsPerLitre(201))
-	refused(t, "wine", err, "sugar")
-}
-
 func TestCompare(t *testing.T) {
 	beer := ok2(carbonation.Drink(volPct(5.35), plato(5.78)))
-	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, celsius(4), bar(2)))
+	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(4)))
 	if len(list) != 4 {
 		t.Fatalf("%d ways", len(list))
 	}
@@ -120,49 +23,79 @@ func TestCompare(t *testing.T) {
 	near(t, "chart", list[1].Difference, 4.5, 1.5)
 	near(t, "European", list[2].Difference, 6, 1.5)
 	refused(t, "wine at 4 °C", list[3].Err, "temperature")
-	list = ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, celsius(20), bar(2)))
+	list = ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(20)))
 	refused(t, "chart at 20 °C", list[1].Err, "temperature")
 	near(t, "wine at 20 °C", list[3].Difference, -6, 1.5)
 	for _, x := range list {
-		if x.Method == "" || x.Fits == "" {
+		if x.Method.Fits() == "" {
 			t.Errorf("%+v says not what it is for", x)
 		}
 	}
-	_, err := carbonation.Compare(beer, celsius(99), bar(2))
+	_, err := carbonation.Compare(beer, bar(2), celsius(99))
 	refused(t, "too hot", err, "temperature")
 }
 
-// Values of the CRC Handbook, and measured ones of SRD 106.
-func TestMoleFraction(t *testing.T) {
-	tab := table(t, "co2_crc_mole_fraction", 147)
-	for r := range tab.Rows() {
-		x := ok[float64](t)(carbonation.MoleFractionCarroll(cell(t, r, "temperature", units.Celsius), cell(t, r, "pressure", units.Kilopascal)))
-		within(t, tab, r, "mole_fraction", x)
-	}
-	tab = table(t, "co2_crc_mole_fraction_default", 38)
-	for r := range tab.Rows() {
-		x := ok[float64](t)(carbonation.MoleFraction(cell(t, r, "temperature", units.Celsius), cell(t, r, "pressure", units.Kilopascal)))
-		within(t, tab, r, "mole_fraction", x)
-	}
-	for name, rows := range map[string]int{"co2_murray_riley1971": 8, "co2_vanslyke1939": 4, "co2_kunerth1922": 8} {
-		tab := table(t, name, rows)
-		for r := range tab.Rows() {
-			x := ok[float64](t)(carbonation.MoleFraction(cell(t, r, "temperature", units.Celsius), kpa(101.325)))
-			within(t, tab, r, "mole_fraction", x)
+// Each way back is the way there, for a drink in the range of all four.
+func TestMethodsRoundTrip(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		drink := ok2(carbonation.Drink(volPct(rapid.Float64Range(0, 12).Draw(t, "strength")), plato(rapid.Float64Range(0, 10).Draw(t, "extract"))))
+		for _, m := range []carbonation.Method{carbonation.InWater, carbonation.BeerChart, carbonation.EuropeanBeer, carbonation.EUWine} {
+			c := rapid.Float64Range(0, 15).Draw(t, "celsius")
+			if m == carbonation.EUWine {
+				c = 20
+			}
+			p := ok[units.AbsolutePressure](t)(m.Pressure(drink, gramsCO2(rapid.Float64Range(3.5, 7.5).Draw(t, "content")), celsius(c)))
+			content := ok[units.CarbonDioxideContent](t)(m.Content(drink, p, celsius(c)))
+			back := ok[units.AbsolutePressure](t)(m.Pressure(drink, content, celsius(c)))
+			close(t, m.String(), back.In(units.Kilopascal), p.In(units.Kilopascal), 1e-9)
+		}
+	})
+}
+
+func TestMethodsByName(t *testing.T) {
+	drink := ok2(carbonation.Drink(volPct(5), plato(3)))
+	for m := carbonation.InWater; m <= carbonation.EUWine; m++ {
+		text := ok[[]byte](t)(m.MarshalText())
+		var back carbonation.Method
+		if err := back.UnmarshalText(text); err != nil || back != m {
+			t.Errorf("%s is %v, %v", text, back, err)
+		}
+		_, err := m.Content(drink, bar(30), celsius(20))
+		if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Func != "carbonation.Method.Content" {
+			t.Error(err)
+		}
+		_, err = m.Pressure(drink, gramsCO2(200), celsius(20))
+		if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Func != "carbonation.Method.Pressure" {
+			t.Error(err)
 		}
 	}
-	for _, c := range []float64{-2.1, 91} {
-		_, err := carbonation.MoleFraction(celsius(c), kpa(100))
-		refused(t, "default", err, "temperature")
+	unknown := carbonation.EUWine + 1
+	_, content := unknown.Content(drink, bar(2), celsius(4))
+	_, pressure := unknown.Pressure(drink, gramsCO2(5), celsius(4))
+	_, text := unknown.MarshalText()
+	for _, err := range []error{content, pressure, text, new(carbonation.Method).UnmarshalText([]byte("by eye"))} {
+		if e, ok := errors.AsType[*units.NameError](err); !ok || len(e.Choices) != 4 {
+			t.Error(err)
+		}
 	}
-	_, err := carbonation.MoleFraction(celsius(4), kpa(2001))
-	refused(t, "default", err, "pressure")
-	for _, c := range []float64{-0.1, 100.1} {
-		_, err := carbonation.MoleFractionCarroll(celsius(c), kpa(100))
-		refused(t, "Carroll", err, "temperature")
+	if unknown.Fits() != "" {
+		t.Error(unknown.Fits())
 	}
-	_, err = carbonation.MoleFractionCarroll(celsius(4), kpa(1001))
-	refused(t, "Carroll", err, "pressure")
+	spirit := ok[gravity.Solution](t)(gravity.NewSolution(units.Kilogram.Of(0.6), units.Mass{}, units.Kilogram.Of(0.4)))
+	_, err := carbonation.InWater.Content(spirit, bar(2), celsius(4))
+	refusedAs(t, err, "carbonation.Method.Content")
+	_, err = carbonation.InWater.Pressure(spirit, gramsCO2(5), celsius(4))
+	refusedAs(t, err, "carbonation.Method.Pressure")
+	// The wine relation at another temperature.
+	_, err = carbonation.EUWine.Pressure(drink, gramsCO2(5), celsius(19))
+	refusedAs(t, err, "carbonation.Method.Pressure")
+}
+
+func refusedAs(t *testing.T, err error, fn string) {
+	t.Helper()
+	if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Func != fn {
+		t.Error(err)
+	}
 }
 
 func ok2[T any](v T, err error) T {

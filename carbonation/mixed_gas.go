@@ -3,6 +3,7 @@ package carbonation
 import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -26,10 +27,10 @@ func MixedGasPressure(l Liquid, t units.Temperature, c units.CarbonDioxideConten
 	}
 	alone, v, err := l.split(t, c)
 	if err != nil {
-		return units.AbsolutePressure{}, err
+		return units.AbsolutePressure{}, limit.Named(fn, err)
 	}
 	p := alone*100/x + v
-	if err := limit.Check(fn, "pressure of the blend", p, "kPa absolute", 0, highest, dissolvedRange); err != nil {
+	if err := limit.Check(fn, "pressure of the blend", p, "kPa absolute", 0, highest, dioxide.DissolvedRange); err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	return kilopascals(p), nil
@@ -45,7 +46,7 @@ func BlendFor(l Liquid, t units.Temperature, c units.CarbonDioxideContent, p uni
 	const fn = "carbonation.BlendFor"
 	alone, v, err := l.split(t, c)
 	if err != nil {
-		return units.Share{}, err
+		return units.Share{}, limit.Named(fn, err)
 	}
 	kpa := p.In(units.Kilopascal)
 	if err := limit.Check(fn, "pressure", kpa, "kPa absolute", (alone+v)*(1-rounding), min(20*alone+v, highest), "a blend of 5 to 100 % CO2"); err != nil {

@@ -152,7 +152,7 @@ func (l Lethality) Pasteurise(log []Reading, pack *ClosedVessel) (Pasteurisation
 		}
 		s, err := pack.Worst(r.Temperature)
 		if err != nil {
-			return Pasteurisation{}, err
+			return Pasteurisation{}, limit.Named(fn, err)
 		}
 		p.Peak, p.HasPeak = s, true
 	}

@@ -65,7 +65,7 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 		}
 		each, err := units.Gram.Of(checked.Number(perLitre*v)).Round(step, units.Down)
 		if err != nil {
-			return Spread{}, err
+			return Spread{}, limit.Named(fn, err)
 		}
 		mass := each.Quantity().In(units.Gram)
 		s.Doses = append(s.Doses, Dose{Bottles: b, Each: each, Content: grams(before + gas*mass/v)})
@@ -78,7 +78,7 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 			all, err = s.Total.Plus(all)
 		}
 		if err != nil {
-			return Spread{}, err
+			return Spread{}, limit.Named(fn, err)
 		}
 		s.Total = all
 	}

@@ -38,7 +38,7 @@ func PrimeWithWort(wort gravity.Gravity, fermentable units.Share, target, dissol
 	// The checks of what PrimingSugar takes, with any primer.
 	dry, err := PrimingSugar(material.Sucrose(), target, dissolved, sugarLeft, volume)
 	if err != nil {
-		return WortPriming{}, err
+		return WortPriming{}, limit.Named(fn, err)
 	}
 	if err := limit.Check(fn, "gravity of the wort", wort.SG(), "SG", 1.002, 1.4, "wort, juice or syrup"); err != nil {
 		return WortPriming{}, err

@@ -20,7 +20,7 @@ func TestSpiritIsRefused(t *testing.T) {
 	s, f := spirit(t), carbonation.Fermenter{Drink: litre(20), Headspace: litre(2)}
 	_, err := carbonation.Crash(s, celsius(20), celsius(2), f, units.Atmosphere{})
 	refused(t, "Crash", err, "strength")
-	_, err = carbonation.Compare(s, celsius(20), bar(2))
+	_, err = carbonation.Compare(s, bar(2), celsius(20))
 	refused(t, "Compare", err, "strength")
 	_, err = bottle().Close(s, filling(3), units.Atmosphere{})
 	refused(t, "Close", err, "strength")
@@ -88,12 +88,12 @@ func TestEdgesAreIn(t *testing.T) {
 // difference is still that of the contents.
 func TestCompareThin(t *testing.T) {
 	s := ok[gravity.Solution](t)(carbonation.Drink(volPct(20), plato(0)))
-	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(s, celsius(20), bar(0.6)))
+	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(s, bar(0.6), celsius(20)))
 	own, wine := list[0].Content.In(units.GramCO2PerLitre), list[3]
 	if own >= 1 {
 		t.Fatal(own)
 	}
-	near(t, wine.Method, wine.Difference, 100*(wine.Content.In(units.GramCO2PerLitre)/own-1), 1e-9)
+	near(t, wine.Method.String(), wine.Difference, 100*(wine.Content.In(units.GramCO2PerLitre)/own-1), 1e-9)
 }
 
 // A trace of CO2, less than a kilopascal of it, and none at all.

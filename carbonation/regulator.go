@@ -45,21 +45,21 @@ func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outsi
 	}
 	p, err := outside.Absolute(set)
 	if err != nil {
-		return nil, err
+		return nil, limit.Named("carbonation.OnRegulator", err)
 	}
 	list := make([]KegOnRegulator, 0, len(kegs))
 	for _, k := range kegs {
 		rest, err := k.Liquid.Content(k.Temperature, p)
 		if err != nil {
-			return nil, err
+			return nil, limit.Named("carbonation.OnRegulator", err)
 		}
 		needs, err := k.Liquid.Pressure(k.Temperature, k.Target)
 		if err != nil {
-			return nil, err
+			return nil, limit.Named("carbonation.OnRegulator", err)
 		}
 		then, err := k.Rate.After(k.Content, rest, after)
 		if err != nil {
-			return nil, err
+			return nil, limit.Named("carbonation.OnRegulator", err)
 		}
 		verdict, said := Rated(set, k.Rating)
 		verdict, said = iced(verdict, said, k.Temperature.In(units.Celsius) < k.Liquid.freezes)

@@ -96,10 +96,10 @@ func (v Vessel) MostContent(drink gravity.Solution, f Filling, t units.Temperatu
 	}
 	flat, err := with(0)
 	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		return units.CarbonDioxideContent{}, limit.Named(fn, err)
 	}
 	if err := flat.within(fn, "of the flat drink", v); err != nil {
-		return units.CarbonDioxideContent{}, err
+		return units.CarbonDioxideContent{}, limit.Named(fn, err)
 	}
 	holds := func(g float64) bool {
 		p, err := with(g)

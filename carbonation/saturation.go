@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -13,7 +14,7 @@ import (
 // Triple point of CO2, °C (Span & Wagner 1996, table 3).
 const tripleCelsius = 216.592 - chemistry.ZeroCelsius
 
-const criticalCelsius = criticalKelvin - chemistry.ZeroCelsius
+const criticalCelsius = dioxide.CriticalKelvin - chemistry.ZeroCelsius
 
 // SaturationPressure returns the pressure over liquid CO2: what a cylinder
 // shows while any liquid is left in it, however full it is. So the gauge tells
@@ -29,7 +30,7 @@ const criticalCelsius = criticalKelvin - chemistry.ZeroCelsius
 //     equation of state agrees to 0.01 %.
 func SaturationPressure(t units.Temperature) (units.AbsolutePressure, error) {
 	c := t.In(units.Celsius)
-	if err := limit.Check("carbonation.SaturationPressure", "temperature", c, "°C", tripleCelsius, criticalCelsius, spanWagner); err != nil {
+	if err := limit.Check("carbonation.SaturationPressure", "temperature", c, "°C", tripleCelsius, criticalCelsius, dioxide.SpanWagner); err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	return units.Kilopascal.Of(checked.Number(saturation(c + chemistry.ZeroCelsius))), nil
@@ -37,8 +38,8 @@ func SaturationPressure(t units.Temperature) (units.AbsolutePressure, error) {
 
 // saturation is in kPa, T in K.
 func saturation(T float64) float64 {
-	th := math.Max(1-T/criticalKelvin, 0) // the critical point itself may be rounded up
-	return criticalKPa * math.Exp(criticalKelvin/T*(-7.0602087*th+1.9391218*th*math.Sqrt(th)-
+	th := math.Max(1-T/dioxide.CriticalKelvin, 0) // the critical point itself may be rounded up
+	return dioxide.CriticalKPa * math.Exp(dioxide.CriticalKelvin/T*(-7.0602087*th+1.9391218*th*math.Sqrt(th)-
 		1.6463597*th*th-3.2995634*th*th*th*th)) // eq. 3.13
 }
 
@@ -53,10 +54,10 @@ func saturation(T float64) float64 {
 func SaturationTemperature(p units.AbsolutePressure) (units.Temperature, error) {
 	kpa := p.In(units.Kilopascal)
 	low := saturation(tripleCelsius + chemistry.ZeroCelsius)
-	if err := limit.Check("carbonation.SaturationTemperature", "pressure", kpa, "kPa absolute", low, criticalKPa, spanWagner); err != nil {
+	if err := limit.Check("carbonation.SaturationTemperature", "pressure", kpa, "kPa absolute", low, dioxide.CriticalKPa, dioxide.SpanWagner); err != nil {
 		return units.Temperature{}, err
 	}
 	T, err := numeric.Root(func(T float64) float64 { return saturation(T) - kpa },
-		tripleCelsius+chemistry.ZeroCelsius, criticalKelvin, 0)
+		tripleCelsius+chemistry.ZeroCelsius, dioxide.CriticalKelvin, 0)
 	return checked.Unless(err, units.Celsius.Of(checked.Number(T-chemistry.ZeroCelsius)))
 }

@@ -4,6 +4,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -58,7 +59,7 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	}
 	p, err := l.Pressure(t, target)
 	if err != nil {
-		return Spunding{}, err
+		return Spunding{}, limit.Named(fn, err)
 	}
 	around := outside.Pressure()
 	gauge := outside.Gauge(p)
@@ -67,7 +68,7 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	}
 	had, err := l.Content(t, around)
 	if err != nil {
-		return Spunding{}, err
+		return Spunding{}, limit.Named(fn, err)
 	}
 	T := t.In(units.Celsius) + chemistry.ZeroCelsius
 	v := l.vapours(T, 1/T)
@@ -84,5 +85,5 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 
 // gasMass is the mass in g of CO2 at p in kPa in v litres, T in K.
 func gasMass(T, p, v float64) float64 {
-	return chemistry.CO2 * p * v / (chemistry.Gas * T * gasAt(1/T).compressibility(p))
+	return chemistry.CO2 * p * v / (chemistry.Gas * T * dioxide.GasAt(1/T).Compressibility(p))
 }

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -143,12 +144,12 @@ func (f Filling) check() error {
 //   - Uncertainty: see [ClosedVessel.At].
 func (v Vessel) Close(drink gravity.Solution, f Filling, outside units.Atmosphere) (ClosedVessel, error) {
 	if err := v.check(); err != nil {
-		return ClosedVessel{}, err
+		return ClosedVessel{}, limit.Named("carbonation.Vessel.Close", err)
 	}
 	l, err := NewLiquid(drink)
 	grows, noVolume := newExpansion(drink.Volume)
 	if err = cmp.Or(err, noVolume); err != nil {
-		return ClosedVessel{}, err
+		return ClosedVessel{}, limit.Named("carbonation.Vessel.Close", err)
 	}
 	return v.shut(l, grows, f, outside)
 }
@@ -176,7 +177,7 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 	if f.AtRest {
 		p, err := drink.Pressure(f.Temperature, f.Content)
 		if err != nil {
-			return ClosedVessel{}, err
+			return ClosedVessel{}, limit.Named(fn, err)
 		}
 		co2 = math.Max(p.In(units.Kilopascal)-drink.vapours(T, 1/T), 0)
 	}
@@ -186,7 +187,7 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 	c.oxygen = around * (1 - nitrogenShare) * (gas + brings*ol)
 	c.trapped, c.room = air > 0, space/capacity
 	c.co2 = c.at20*(f.Content.In(units.GramCO2PerLitre)+perSucrose*f.Priming.In(units.GramPerLitre)) +
-		chemistry.CO2*co2*space/(chemistry.Gas*T*gasAt(1/T).compressibility(co2))
+		chemistry.CO2*co2*space/(chemistry.Gas*T*dioxide.GasAt(1/T).Compressibility(co2))
 	c.left = c.at20 * perSucrose * f.SugarLeft.In(units.GramPerLitre)
 	return c, nil
 }
@@ -239,7 +240,7 @@ func (c ClosedVessel) Worst(t units.Temperature, more ...units.Temperature) (Pac
 }
 
 func (c ClosedVessel) state(fn string, t units.Temperature, worst bool) (PackState, error) {
-	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", coldest, warmest, dissolvedRange); err != nil {
+	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", coldest, warmest, dioxide.DissolvedRange); err != nil {
 		return PackState{}, err
 	}
 	if err := limit.Check(fn, "capacity", c.vessel.Capacity.In(units.Litre), "L", leastVolume, mostVolume, "a vessel filled by Vessel.Close"); err != nil {

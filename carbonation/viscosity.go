@@ -27,7 +27,7 @@ import (
 //     of it goes into the friction of a turbulent line.
 func Viscosity(s gravity.Solution, t units.Temperature) (mu float64, err error) {
 	if _, err := NewLiquid(s); err != nil {
-		return mu, err
+		return mu, limit.Named("carbonation.Viscosity", err)
 	}
 	c, hottest, source := t.In(units.Celsius), float64(warmest), "Kestin et al. 1978"
 	ethanol, extract := s.ByMass().In(units.PercentMass), s.RealExtract().In(units.DegreePlato)

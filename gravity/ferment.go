@@ -83,5 +83,6 @@ func (s Solution) WashYield() Yield {
 // Dry returns the liquid after all fermentable extract is used: the floor that a
 // hydrometer can reach. Errors are those of [Solution.Ferment].
 func (s Solution) Dry(y Yield) (Solution, Fermented, error) {
-	return s.Ferment(s.Fermentable(), y)
+	dry, made, err := s.Ferment(s.Fermentable(), y)
+	return dry, made, limit.Named("gravity.Solution.Dry", err)
 }

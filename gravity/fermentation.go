@@ -38,7 +38,7 @@ func stateOf(fn string, p, used float64, y Yield) (Fermentation, error) {
 	}
 	liquid, _, err := wort.Ferment(kilograms(clamp(used, 0, p)), y)
 	if err != nil {
-		return Fermentation{}, err
+		return Fermentation{}, limit.Named(fn, err)
 	}
 	return Fermentation{wort, liquid, y, clamp(used, 0, p)}, nil
 }
@@ -191,7 +191,7 @@ func FromApparentAndStrength(apparent units.Extract, strength units.StrengthByVo
 	}
 	g, err := FromExtract(apparent)
 	if err != nil {
-		return Fermentation{}, err
+		return Fermentation{}, limit.Named(fn, err)
 	}
 	return fromGravityAndEthanol(fn, g, v/100*pureEthanol20/g.Density().In(units.KilogramPerCubicMetre), y)
 }

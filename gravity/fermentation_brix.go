@@ -23,7 +23,7 @@ func FromApparentAndBrix(apparent, read units.Extract, factor float64, y Yield) 
 	const fn = "gravity.FromApparentAndBrix"
 	g, err := FromExtract(apparent)
 	if err = cmp.Or(err, checkFactor(fn, factor)); err != nil {
-		return Fermentation{}, err
+		return Fermentation{}, limit.Named(fn, err)
 	}
 	want := read.In(units.DegreePlato)
 	brix := func(e float64) (reading float64, err error) {
@@ -46,7 +46,7 @@ func FromApparentAndBrix(apparent, read units.Extract, factor float64, y Yield) 
 	}
 	lo, err := brix(least)
 	if err != nil {
-		return Fermentation{}, err
+		return Fermentation{}, limit.Named(fn, err)
 	}
 	hi, err := brix(most)
 	for range mostSteps { // so much ethanol may ask for more sugar than the formulas hold
@@ -57,7 +57,7 @@ func FromApparentAndBrix(apparent, read units.Extract, factor float64, y Yield) 
 		hi, err = brix(most)
 	}
 	if err = cmp.Or(err, limit.Check(fn, "refractometer reading with this gravity", want, "°Bx", lo-rounding, hi, sourceState)); err != nil {
-		return Fermentation{}, err
+		return Fermentation{}, limit.Named(fn, err)
 	}
 	if want <= lo {
 		return fromGravityAndEthanol(fn, g, least, y)

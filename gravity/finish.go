@@ -47,7 +47,7 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 	const fn = "gravity.Solution.At"
 	dry, _, err := s.Dry(y)
 	if err != nil {
-		return Progress{}, err
+		return Progress{}, limit.Named(fn, err)
 	}
 	floor, top := dry.Gravity(), s.Gravity()
 	if err := limit.Check(fn, "gravity", reading.SG(), "", floor.SG()-0.0005, top.SG(), "between the floor of this recipe and its wort"); err != nil {
@@ -62,7 +62,7 @@ func (s Solution) At(reading Gravity, y Yield) (Progress, error) {
 	}, 0, 1, sharp)
 	now, _, outside := s.Ferment(kilograms(min(part*have, have)), y)
 	if err = cmp.Or(err, outside); err != nil {
-		return Progress{}, err
+		return Progress{}, limit.Named(fn, err)
 	}
 	var co2 float64
 	for k, x := range now.extract {

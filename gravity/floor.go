@@ -59,13 +59,13 @@ func MeasuredFloor(wash Solution, y Yield, part float64, least, most units.MassC
 		limit.Check(fn, "least minerals", lo, "g/L", 0, mostMinerals, "a brewing water with nutrient"),
 		limit.Check(fn, "most minerals", hi, "g/L", lo, mostMinerals, "a brewing water with nutrient"),
 	); err != nil {
-		return units.MeasuredNumber{}, err
+		return units.MeasuredNumber{}, limit.Named(fn, err)
 	}
 	dry, _, err := wash.Dry(y)
 	strong, _, strongErr := wash.Dry(y.times(1 + part))
 	weak, _, weakErr := wash.Dry(y.times(1 - part))
 	if err = cmp.Or(err, strongErr, weakErr); err != nil {
-		return units.MeasuredNumber{}, err
+		return units.MeasuredNumber{}, limit.Named(fn, err)
 	}
 	more := dry // the rest of the sugar is yeast, which is gone
 	for _, k := range []Sugar{Glycerol, OrganicAcid} {

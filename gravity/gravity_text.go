@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -47,9 +48,11 @@ func ParseGravity(text string) (Gravity, error) {
 		case x > 2:
 			return reject("a gravity is written 1.048; for an extract say °P, for points say points")
 		}
-		return FromSG(x)
+		g, err := FromSG(x)
+		return g, limit.Named("gravity.ParseGravity", err)
 	case "points", "point", "pts":
-		return FromPoints(x)
+		g, err := FromPoints(x)
+		return g, limit.Named("gravity.ParseGravity", err)
 	}
 	e, err := units.DegreePlato.Find(unit)
 	if err != nil {
@@ -57,9 +60,10 @@ func ParseGravity(text string) (Gravity, error) {
 	}
 	q, err := e.Try(x)
 	if err != nil {
-		return Gravity{}, err
+		return Gravity{}, limit.Named("gravity.ParseGravity", err)
 	}
-	return FromExtract(q)
+	g, err := FromExtract(q)
+	return g, limit.Named("gravity.ParseGravity", err)
 }
 
 func cutFold(s, prefix string) (string, bool) {
@@ -95,5 +99,5 @@ func (g *Gravity) UnmarshalText(text []byte) error {
 	if err == nil {
 		*g = p
 	}
-	return err
+	return limit.Named("gravity.Gravity.UnmarshalText", err)
 }

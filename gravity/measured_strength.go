@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -31,25 +32,25 @@ const (
 func MeasuredStrength(original, final units.MeasuredNumber, y Yield, part, correlation float64) (units.MeasuredStrength, error) {
 	yield, err := units.Measure(units.One.Of(1), number(part))
 	if err != nil {
-		return units.MeasuredStrength{}, err
+		return units.MeasuredStrength{}, limit.Named("gravity.MeasuredStrength", err)
 	}
 	if err := check("gravity.MeasuredStrength", "part of the yield", part, 0, 0.2, "a fermentation"); err != nil {
-		return units.MeasuredStrength{}, err
+		return units.MeasuredStrength{}, limit.Named("gravity.MeasuredStrength", err)
 	}
 	leeway := underFloor*(original.Uncertainty().In(units.One)+final.Uncertainty().In(units.One)) + underFloorLeast
 	at, err := continued(original.Value().In(units.One), final.Value().In(units.One), y)
 	if err != nil {
-		return units.MeasuredStrength{}, err
+		return units.MeasuredStrength{}, limit.Named("gravity.MeasuredStrength", err)
 	}
 	if at.under > leeway {
-		return units.MeasuredStrength{}, at.outside
+		return units.MeasuredStrength{}, limit.Named("gravity.MeasuredStrength", at.outside)
 	}
 	m, err := units.PropagateCorrelated(func(x units.Trial) (units.StrengthByVolume, error) {
 		at, err := continued(units.At(x, &original).In(units.One), units.At(x, &final).In(units.One), y.times(units.At(x, &yield).In(units.One)))
-		return percentVolume(at.strength + at.slope*at.under), err
+		return percentVolume(at.strength + at.slope*at.under), limit.Named("gravity.MeasuredStrength", err)
 	}, []units.Correlation{{A: &original, B: &final, R: correlation}}, &original, &final, &yield)
 	if err != nil || at.under == 0 {
-		return m, err
+		return m, limit.Named("gravity.MeasuredStrength", err)
 	}
 	return units.Measure(percentVolume(at.strength), m.Uncertainty()) // dry is dry
 }

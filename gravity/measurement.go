@@ -42,7 +42,7 @@ func DistillateStrength(sample, distillate units.Volume, d units.Density, t unit
 	}
 	w, err := EthanolStrength(d, t)
 	if err != nil {
-		return units.StrengthByVolume{}, err
+		return units.StrengthByVolume{}, limit.Named(fn, err)
 	}
 	a := ByVolume(w).In(units.PercentVolume) * v / s
 	if err := limit.Check(fn, "strength of the sample", a, "% vol", 0, 100, "a strength"); err != nil {
@@ -74,5 +74,6 @@ func FromWeightLost(wort Solution, lost units.Mass, dissolved units.CarbonDioxid
 	if err := limit.Check(fn, "CO2 made", made, "kg", 0, wort.fermentable()*y.co2*(1+hair), "complete fermentation"); err != nil {
 		return Solution{}, Fermented{}, err
 	}
-	return wort.Ferment(kilograms(min(made/y.co2, wort.fermentable())), y)
+	left, products, err := wort.Ferment(kilograms(min(made/y.co2, wort.fermentable())), y)
+	return left, products, limit.Named("gravity.FromWeightLost", err)
 }

@@ -110,7 +110,7 @@ func (s *Solution) indexOf(factor float64) (float64, error) {
 // uncertainty are those of [Solution.RefractiveIndex].
 func (s Solution) RefractometerBrix() (units.Extract, error) {
 	b, err := s.shows(1)
-	return plato(b), err
+	return plato(b), limit.Named("gravity.Solution.RefractometerBrix", err)
 }
 
 // shows is the reading in °Bx with a wort factor.

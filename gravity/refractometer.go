@@ -29,7 +29,8 @@ func Refractometer(original, read units.MeasuredExtract, factor units.MeasuredNu
 	// the ethanol of a gram of extract, 3 % either way
 	part, off := units.Measure(units.One.Of(1), units.One.Of(0.03))
 	state := func(x units.Trial) (Fermentation, error) {
-		return FromOriginalAndBrix(units.At(x, &original), units.At(x, &read), units.At(x, &factor).In(units.One), y.times(units.At(x, &part).In(units.One)))
+		f, err := FromOriginalAndBrix(units.At(x, &original), units.At(x, &read), units.At(x, &factor).In(units.One), y.times(units.At(x, &part).In(units.One)))
+		return f, limit.Named("gravity.Refractometer", err)
 	}
 	sg, err := units.Propagate(func(x units.Trial) (units.PureNumber, error) {
 		f, err := state(x)
@@ -42,7 +43,7 @@ func Refractometer(original, read units.MeasuredExtract, factor units.MeasuredNu
 		f, err := state(x)
 		return f.ByVolume(), err
 	}, &original, &read, &factor, &part)
-	return sg, abv, err
+	return sg, abv, limit.Named("gravity.Refractometer", err)
 }
 
 // times returns a yield with k times the ethanol and CO2; the rest is yeast.
@@ -67,7 +68,7 @@ func (y Yield) times(k float64) Yield {
 func (h Hydrometer) MeasuredGravity(reading units.MeasuredNumber, t units.MeasuredTemperature, strength units.MeasuredStrength) (units.MeasuredNumber, error) {
 	m, err := units.Propagate(func(x units.Trial) (units.PureNumber, error) {
 		g, err := h.Correct(units.At(x, &reading).In(units.One), units.At(x, &t), units.At(x, &strength))
-		return number(g.SG()), err
+		return number(g.SG()), limit.Named("gravity.Hydrometer.MeasuredGravity", err)
 	}, &reading, &t, &strength)
 	return m, limit.Named("gravity.Hydrometer.MeasuredGravity", err)
 }

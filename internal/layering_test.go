@@ -23,6 +23,8 @@ var floors = map[string]int{
 	"units/caution":      0,
 	"units/material":     0,
 	"internal/chemistry": 0, // on units alone
+	"internal/dioxide":   0, // on units alone
+	"internal/pipe":      0, // on units alone
 	"internal/choice":    0, // on units alone
 	"internal/rival":     0, // on units alone
 	"internal/checked":   0,
@@ -67,6 +69,8 @@ var inside = map[string][]string{
 	"units/caution":      {"units"},
 	"units/material":     {"units", "units/evidence", "units/caution", "internal/checked", "internal/limit", "internal/chemistry"},
 	"internal/chemistry": {"units"},
+	"internal/dioxide":   {"units", "internal/checked", "internal/limit", "internal/chemistry", "internal/numeric"},
+	"internal/pipe":      {"internal/limit"},
 	"internal/choice":    {"units"},
 	"internal/rival":     {"units", "internal/checked", "internal/limit"},
 	"internal/limit":     {"units"},

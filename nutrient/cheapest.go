@@ -60,7 +60,7 @@ func CheapestFeed(wants Wants, v units.Volume, j law.Jurisdiction, offers ...Off
 		if x[i] > leftOpen { // g/L
 			out.Doses = append(out.Doses, Dose{o.Source, amount.Kilograms(x[i] * litres / 1000)})
 			out.Cautions = append(out.Cautions, o.Source.cautions...)
-			p.bounds.use(p.bounds.find(j, o.Source.group), x[i])
+			p.bounds.use(p.bounds.find(o.Source.group), x[i])
 		}
 	}
 	out.Limits = p.bounds.seen()
@@ -97,6 +97,10 @@ type wanted struct {
 
 func newFeedProgram(fn string, wants Wants, j law.Jurisdiction, offers []Offer) (feedProgram, error) {
 	var p feedProgram
+	var err error
+	if p.bounds, err = newCeilings(fn, j); err != nil {
+		return p, err
+	}
 	for _, w := range []struct {
 		what string
 		want units.MassConcentration
@@ -148,13 +152,13 @@ func newFeedProgram(fn string, wants Wants, j law.Jurisdiction, offers []Offer) 
 		p.rows, p.right = append(p.rows, row), append(p.right, -1)
 	}
 	for _, o := range offers {
-		p.bounds.find(j, o.Source.group)
+		p.bounds.find(o.Source.group)
 	}
 	for i, l := range p.bounds.limits { // sum of doses under the limit, over the limit
 		row := make([]float64, n)
 		most := l.Weighed().In(units.GramPerLitre)
 		for k, o := range offers {
-			if p.bounds.find(j, o.Source.group) == i {
+			if p.bounds.find(o.Source.group) == i {
 				row[k] = 1 / most
 			}
 		}

@@ -1,10 +1,6 @@
 package nutrient
 
-import (
-	"strings"
-
-	"example.org/zymase/internal/limit"
-)
+import "example.org/zymase/internal/choice"
 
 // Demand is how much nitrogen a yeast strain asks for, as its maker states it.
 // The zero value is medium.
@@ -17,23 +13,17 @@ const (
 	HighDemand
 )
 
-// String reads "low", "medium" or "high".
-func (d Demand) String() string {
-	switch d {
-	case LowDemand:
-		return "low"
-	case HighDemand:
-		return "high"
-	}
-	return "medium"
+var demands = choice.Of[Demand]("nitrogen demand", "medium", "low", "high")
+
+// String is "low", "medium" or "high".
+func (d Demand) String() string { return demands.Text(d) }
+
+// MarshalText is [Demand.String]; an unknown demand is a [*units.NameError].
+func (d Demand) MarshalText() ([]byte, error) {
+	return demands.Marshal("nutrient.Demand.MarshalText", d)
 }
 
-// ParseDemand reads "low", "medium" or "high". The error is a [*units.ParseError].
-func ParseDemand(text string) (Demand, error) {
-	for _, d := range []Demand{LowDemand, MediumDemand, HighDemand} {
-		if strings.EqualFold(strings.TrimSpace(text), d.String()) {
-			return d, nil
-		}
-	}
-	return 0, limit.Unknown(text, "nitrogen demand", "low, medium, high")
+// UnmarshalText reads "low", "medium" or "high"; another text is a [*units.NameError].
+func (d *Demand) UnmarshalText(text []byte) error {
+	return demands.Unmarshal("nutrient.Demand.UnmarshalText", text, d)
 }

@@ -13,15 +13,17 @@ import (
 // Words of a request become values.
 func ExampleParseSource() {
 	source, _ := nutrient.ParseSource("DAP")
-	demand, _ := nutrient.ParseDemand("high")
-	law, _ := law.ParseJurisdiction("EU")
-	form, _ := yeast.ParseForm("dry")
+	var demand nutrient.Demand
+	var whose law.Jurisdiction
+	var form yeast.Form
+	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")), form.UnmarshalText([]byte("dry")))
 	buffer, _ := ferment.ParseBuffer("potassium citrate")
-	fmt.Println(source, "/", demand, "/", law, "/", form, "/", buffer)
+	fmt.Println(source, "/", demand, "/", whose, "/", form, "/", buffer)
 	fmt.Printf("%.2f g/mol\n", buffer.MolarMass())
 	_, err := nutrient.ParseSource("zinc sulfate")
 	fmt.Println(err)
 	// Output:
+	// <nil> <nil> <nil>
 	// diammonium phosphate / high / EU / dry / tripotassium citrate monohydrate
 	// 324.41 g/mol
 	// "zinc sulfate" is not a nutrient: say zinc sulfate heptahydrate or zinc sulfate monohydrate

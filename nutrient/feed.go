@@ -3,6 +3,7 @@ package nutrient
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/amount"
@@ -38,15 +39,18 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdictio
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
 		return Feed{}, err
 	}
+	bounds, err := newCeilings(fn, j)
+	if err != nil {
+		return Feed{}, err
+	}
 	var out Feed
-	var bounds ceilings
 	for _, s := range sources {
 		n := s.Nitrogen().In(units.Fraction)
 		if n == 0 {
 			out.Cautions = append(out.Cautions, fmt.Sprintf("%s brings no nitrogen and is not dosed here: see ferment.Tank.OtherNeeds.", s.Name()))
 			continue
 		}
-		place := bounds.find(j, s.group)
+		place := bounds.find(s.group)
 		most := bounds.room(place) // g/L
 		dose := left / n
 		if dose > most {
@@ -73,30 +77,30 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdictio
 	return out, nil
 }
 
-// ceilings tracks how much of each limit is used up.
+// ceilings tracks how much of each limit for wine is used up.
 type ceilings struct {
-	limits []law.Limit
-	used   []float64 // g/L of what is weighed
-	met    []bool    // a dose is under it
+	known  []law.Limit // of the law asked
+	limits []law.Limit // of the sources so far
+	used   []float64   // g/L of what is weighed
+	met    []bool      // a dose is under it
 }
 
-// find returns the place of the limit for wine that covers s, or -1.
-func (c *ceilings) find(j law.Jurisdiction, s law.Substance) int {
-	if s == law.Unlisted {
+func newCeilings(fn string, j law.Jurisdiction) (ceilings, error) {
+	known, err := law.Limits(j, law.Unlisted, law.Wine)
+	return ceilings{known: known}, limit.Named(fn, err)
+}
+
+// find returns the place of the limit that covers s, or -1.
+func (c *ceilings) find(s law.Substance) int {
+	covers := func(l law.Limit) bool { return slices.Contains(l.Covers, s) }
+	if i := slices.IndexFunc(c.limits, covers); i >= 0 {
+		return i
+	}
+	i := slices.IndexFunc(c.known, covers)
+	if i < 0 {
 		return -1
 	}
-	for i, l := range c.limits {
-		for _, covered := range l.Covers {
-			if covered == s {
-				return i
-			}
-		}
-	}
-	l, ok := law.LimitIn(j, s, law.Wine)
-	if !ok {
-		return -1
-	}
-	c.limits = append(c.limits, l)
+	c.limits = append(c.limits, c.known[i])
 	c.used, c.met = append(c.used, 0), append(c.met, false)
 	return len(c.limits) - 1
 }

@@ -1,6 +1,7 @@
 package nutrient
 
 import (
+	"errors"
 	"strings"
 	"testing"
 
@@ -59,5 +60,19 @@ func TestThiamineIsCountedAsTheLawDoes(t *testing.T) {
 			t.Fatal(f, err)
 		}
 		check.Near(t, j.String(), f.Doses[0].Mass.In(units.Gram), most, 1e-5, "grams in a cubic metre")
+	}
+}
+
+// A law that is none of the list is refused, not read as one without limits.
+func TestNoSuchLaw(t *testing.T) {
+	for _, err := range []error{
+		second(FeedInOrder(amount.MgPerL(50), units.Litre.Of(60), 9, DiammoniumPhosphate())),
+		second(FeedInOrder(amount.MgPerL(50), units.Litre.Of(60), 9)),
+		second(CheapestFeed(Wants{Nitrogen: amount.MgPerL(50)}, units.Litre.Of(60), -1, Offer{Source: Urea()})),
+		second(ByLabel("food", 99, Shares{})),
+	} {
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.Func == "law.Limits" {
+			t.Error(err)
+		}
 	}
 }

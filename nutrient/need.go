@@ -23,7 +23,8 @@ type Need struct {
 //
 //   - Source: supplier rule of the wine trade, 0.75, 0.9 and 1.25 mg N per gram of
 //     sugar for strains of low, medium and high demand (recalled from memory).
-//   - Range: sugar 0 to 350 g/L; beyond it the error is a [*units.RangeError].
+//   - Range: sugar 0 to 350 g/L; beyond it the error is a [*units.RangeError]. An unknown
+//     demand is a [*units.NameError].
 //   - Units: sugar as fermentable sugar in the start liquid, need as mg/L of N.
 //   - Uncertainty: not stated; the three classes span a factor of 1.7.
 func NeedBySugar(sugar units.MassConcentration, d Demand) (Need, error) {
@@ -32,13 +33,10 @@ func NeedBySugar(sugar units.MassConcentration, d Demand) (Need, error) {
 	if err := limit.Check("nutrient.NeedBySugar", "sugar", s, "g/L", 0, 350, ruleOfTrade); err != nil {
 		return Need{}, err
 	}
-	rate := medium
-	switch d {
-	case LowDemand:
-		rate = low
-	case HighDemand:
-		rate = high
+	if err := demands.Check("nutrient.NeedBySugar", d); err != nil {
+		return Need{}, err
 	}
+	rate := [...]float64{MediumDemand: medium, LowDemand: low, HighDemand: high}[d]
 	return Need{
 		Method: "by sugar and strain",
 		Nitrogen: evidence.Figure[units.MassConcentration]{

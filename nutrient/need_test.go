@@ -1,6 +1,8 @@
 package nutrient
 
 import (
+	"encoding/json"
+	"errors"
 	"testing"
 
 	"example.org/zymase/internal/check"
@@ -81,18 +83,22 @@ func TestAssimilable(t *testing.T) {
 	check.Refused(t, err, "amino nitrogen", 0, 2000)
 }
 
-func TestParseDemand(t *testing.T) {
+func TestDemandTravels(t *testing.T) {
 	for _, d := range []Demand{LowDemand, MediumDemand, HighDemand} {
-		if got, err := ParseDemand(" " + d.String()); err != nil || got != d {
-			t.Errorf("%v: %v, %v", d, got, err)
-		}
+		check.Travels(t, d)
 	}
-	if _, err := ParseDemand("huge"); err == nil {
-		t.Error("huge is taken")
+	d := HighDemand
+	if err := d.UnmarshalText([]byte(" Low ")); err != nil || d != LowDemand {
+		t.Errorf("%v, %v", d, err)
+	}
+	for _, err := range []error{
+		d.UnmarshalText([]byte("huge")), second(json.Marshal(Demand(77))),
+		second(NeedBySugar(units.GramPerLitre.Of(80), 77)), second(Needs(units.GramPerLitre.Of(80), units.DegreePlato.Of(8), 77)),
+	} {
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != "nitrogen demand" || len(e.Choices) != 3 {
+			t.Error(err)
+		}
 	}
 }
 
-func TestNoDemandComesWithAnError(t *testing.T) {
-	demand, err := ParseDemand("no such thing")
-	check.Nothing(t, "ParseDemand", demand, err)
-}
+func second[T any](_ T, err error) error { return err }

@@ -13,6 +13,9 @@ func FuzzParseNutrient(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, text string) {
 		check.Again(t, text, ParseSource)
-		check.Again(t, text, ParseDemand)
+		var d Demand
+		if d.UnmarshalText([]byte(text)) == nil {
+			check.Travels(t, d)
+		}
 	})
 }

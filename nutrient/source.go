@@ -170,9 +170,12 @@ func PotassiumChloride() Source {
 // autolysate, which neither law limits.
 //
 // Errors: a [*units.RangeError] if a part is negative or they add up to more than the
-// whole.
+// whole, a [*units.NameError] for an unknown group.
 func ByLabel(name string, group law.Substance, s Shares) (Source, error) {
 	const fn = "nutrient.ByLabel"
+	if err := group.Check(fn); err != nil {
+		return Source{}, err
+	}
 	sum := 0.0
 	for _, part := range [...]units.Share{
 		s.AmmoniumNitrogen, s.AminoNitrogen, s.UreaNitrogen, s.Phosphorus, s.Potassium, s.Magnesium, s.Zinc, s.Sulfate, s.Chloride, s.Thiamine,

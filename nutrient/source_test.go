@@ -118,7 +118,7 @@ func TestByLabelRefusesMoreThanTheWhole(t *testing.T) {
 func TestBrings(t *testing.T) {
 	s := check.Must(SupplyOf(units.Litre.Of(60), Dose{DiammoniumPhosphate(), units.Gram.Of(60)}))
 	check.Near(t, "N", s.Nitrogen().In(units.MilligramPerLitre), 212.14, 0.005, "stoichiometry")
-	l, _ := law.LimitIn(law.US, law.AmmoniumPhosphate, law.Wine)
+	l := check.Must(law.Limits(law.US, law.AmmoniumPhosphate, law.Wine))[0]
 	m := units.Gram.Of(0.95861)
 	check.Near(t, "limit", l.Concentration().In(units.GramPerLitre), 0.95861, 5e-6, "27 CFR 24.246")
 	s = check.Must(SupplyOf(units.Litre.Of(1), Dose{DiammoniumPhosphate(), m}))

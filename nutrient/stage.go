@@ -53,7 +53,7 @@ func StageShares(n int) ([]units.Share, error) {
 func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 	used, err := StageShares(n)
 	if err != nil {
-		return Schedule{}, err
+		return Schedule{}, limit.Named("nutrient.InStages", err)
 	}
 	out := Schedule{Stages: make([]Stage, n)}
 	for i := range used {
@@ -64,12 +64,12 @@ func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 			return Schedule{}, err
 		}
 		total, err := d.Mass.Round(scale, units.Down)
-		var parts []units.ExactMass
-		if err == nil {
-			parts, err = total.Split(n, scale)
-		}
 		if err != nil {
 			return Schedule{}, err
+		}
+		parts, err := total.Split(n, scale)
+		if err != nil {
+			return Schedule{}, limit.Named("nutrient.InStages", err)
 		}
 		if total.Decimal().IsZero() && !d.Mass.IsZero() {
 			out.Cautions = append(out.Cautions, "The dose of "+d.Source.name+" is too small for this scale: make a stock solution and measure its volume.")

@@ -20,9 +20,11 @@ const (
 // (station pressure, not reduced to sea level as weather reports give it).
 //
 //   - Range: 20 to 110 kPa; the error is a [*RangeError].
-func Barometer(p AbsolutePressure) (Atmosphere, error) {
+func Barometer(p AbsolutePressure) (Atmosphere, error) { return barometer("units.Barometer", p) }
+
+func barometer(fn string, p AbsolutePressure) (Atmosphere, error) {
 	if !(p.v >= 20 && p.v <= 110) {
-		return Atmosphere{}, &RangeError{Func: "units.Barometer", Quantity: "barometer reading", Value: p.v, Unit: "kPa absolute",
+		return Atmosphere{}, &RangeError{Func: fn, Quantity: "barometer reading", Value: p.v, Unit: "kPa absolute",
 			Min: 20, Max: 110, Source: "from above the highest town to below the lowest shore"}
 	}
 	return Atmosphere{p.v - seaLevelKPa}, nil
@@ -79,11 +81,12 @@ func (a Atmosphere) MarshalText() ([]byte, error) { return a.Pressure().MarshalT
 // UnmarshalText reads an absolute pressure as [Parse] does, and takes it as
 // [Barometer] does.
 func (a *Atmosphere) UnmarshalText(text []byte) error {
-	p, err := Parse[AbsolutePressure](string(text))
+	const fn = "units.Atmosphere.UnmarshalText"
+	p, err := parse[absolutePressure, absolutePressure](fn, string(text), nil)
 	if err != nil {
 		return err
 	}
-	air, err := Barometer(p)
+	air, err := barometer(fn, p)
 	if err == nil {
 		*a = air
 	}

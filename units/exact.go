@@ -27,11 +27,16 @@ type (
 // quantity cannot be n (see [Unit.Try]) or the decimal exponent of n is not from
 // −30 to 30.
 func (u Unit[D, E]) Exact(n decimal.Decimal) (Exact[D, E], error) {
-	if e := n.Exponent(); e > largestExponent || e < -largestExponent {
-		return Exact[D, E]{}, u.outside("units.Unit.Exact", math.NaN(), describe[D]().min, describe[D]().max)
+	return u.exact("units.Unit.Exact", n)
+}
+
+func (u Unit[D, E]) exact(fn string, n decimal.Decimal) (Exact[D, E], error) {
+	x, dim := math.NaN(), describe[D]()
+	if e := n.Exponent(); e <= largestExponent && e >= -largestExponent {
+		x = n.InexactFloat64()
 	}
-	if _, err := u.Try(n.InexactFloat64()); err != nil {
-		return Exact[D, E]{}, err
+	if _, ok := u.try(x); !ok {
+		return Exact[D, E]{}, u.outside(fn, x, dim.min, dim.max)
 	}
 	return Exact[D, E]{n: n, u: u}, nil
 }
@@ -39,6 +44,10 @@ func (u Unit[D, E]) Exact(n decimal.Decimal) (Exact[D, E], error) {
 // ParseExact reads a decimal number with its unit, keeping every digit. It takes
 // what [Parse] takes, save a text of two units; the number keeps its unit.
 func ParseExact[Q interface{ Quantity[D, E] }, D, E Dimension](text string) (Exact[D, E], error) {
+	return parseExact[D, E]("units.ParseExact", text)
+}
+
+func parseExact[D, E Dimension](fn, text string) (Exact[D, E], error) {
 	dim := describe[D]()
 	terms, err := split(text, dim, table[D](), nil)
 	if err != nil {
@@ -48,7 +57,7 @@ func ParseExact[Q interface{ Quantity[D, E] }, D, E Dimension](text string) (Exa
 	if err != nil || len(terms) != 1 {
 		return Exact[D, E]{}, reject(text, dim, "one number and one unit are wanted")
 	}
-	return Unit[D, E]{u: terms[0].unit}.Exact(n)
+	return Unit[D, E]{u: terms[0].unit}.exact(fn, n)
 }
 
 // Decimal returns the number; [Exact.Unit] is its unit.
@@ -151,7 +160,7 @@ func (x Exact[D, E]) Split(n int, step Exact[D, E]) ([]Exact[D, E], error) {
 // MarshalText is the text of [Exact.String]. A number that the quantity cannot be (see
 // [Unit.Try]) is a [*RangeError], as it could not be read back.
 func (x Exact[D, E]) MarshalText() ([]byte, error) {
-	if _, err := x.u.Exact(x.n); err != nil {
+	if _, err := x.u.exact("units.Exact.MarshalText", x.n); err != nil {
 		return nil, err
 	}
 	return []byte(x.String()), nil
@@ -159,7 +168,7 @@ func (x Exact[D, E]) MarshalText() ([]byte, error) {
 
 // UnmarshalText reads x as [ParseExact] does.
 func (x *Exact[D, E]) UnmarshalText(text []byte) error {
-	p, err := ParseExact[Quantity[D, E]](strings.TrimSpace(string(text)))
+	p, err := parseExact[D, E]("units.Exact.UnmarshalText", strings.TrimSpace(string(text)))
 	if err == nil {
 		*x = p
 	}

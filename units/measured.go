@@ -30,10 +30,14 @@ type (
 //   - Source: JCGM 100:2008 (GUM) 2.3.1.
 //   - Range: u from 0 to 1e15 base units; otherwise the error is a [*RangeError].
 func Measure[D, E Dimension](value Quantity[D, E], u Quantity[E, E]) (Measured[D, E], error) {
-	if !(u.v >= 0 && u.v <= most) {
-		return Measured[D, E]{}, outside[E, E]("units.Measure", u.v, 0, most)
+	return measure("units.Measure", value, u.v)
+}
+
+func measure[D, E Dimension](fn string, value Quantity[D, E], u float64) (Measured[D, E], error) {
+	if !(u >= 0 && u <= most) {
+		return Measured[D, E]{}, outside[E, E](fn, u, 0, most)
 	}
-	return Measured[D, E]{value: value, u: u.v}, nil
+	return Measured[D, E]{value: value, u: u}, nil
 }
 
 // Read returns a value read on a scale or display whose smallest step is step: the
@@ -42,7 +46,7 @@ func Measure[D, E Dimension](value Quantity[D, E], u Quantity[E, E]) (Measured[D
 //   - Source: JCGM 100:2008 4.3.7 and F.2.2.1.
 //   - Range: as [Measure].
 func Read[D, E Dimension](value Quantity[D, E], step Quantity[E, E]) (Measured[D, E], error) {
-	return Measure(value, Quantity[E, E]{v: step.v / math.Sqrt(12)})
+	return measure("units.Read", value, step.v/math.Sqrt(12))
 }
 
 // Limited returns a value that is within ± limit, anywhere with the same chance,
@@ -51,7 +55,7 @@ func Read[D, E Dimension](value Quantity[D, E], step Quantity[E, E]) (Measured[D
 //   - Source: JCGM 100:2008 4.3.7, eq. 7.
 //   - Range: as [Measure].
 func Limited[D, E Dimension](value Quantity[D, E], limit Quantity[E, E]) (Measured[D, E], error) {
-	return Measure(value, Quantity[E, E]{v: limit.v / math.Sqrt(3)})
+	return measure("units.Limited", value, limit.v/math.Sqrt(3))
 }
 
 // Value returns the best estimate.

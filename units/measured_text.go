@@ -14,7 +14,7 @@ const longestMeasured = 128
 // MarshalText writes the value and its uncertainty at k = 2 with all the digits that read
 // back: "4.6 ± 0.3 % vol (k = 2)". A value that [Quantity.MarshalText] refuses is refused.
 func (m Measured[D, E]) MarshalText() ([]byte, error) {
-	if _, err := m.value.MarshalText(); err != nil {
+	if _, err := m.value.written("units.Measured.MarshalText", nil); err != nil {
 		return nil, err
 	}
 	return m.append(nil, -1), nil
@@ -45,7 +45,7 @@ func (m *Measured[D, E]) UnmarshalText(text []byte) error {
 	if of == nil {
 		return reject(s, dim, why)
 	}
-	value, err := parse[D, E](number, of)
+	value, err := parse[D, E]("units.Measured.UnmarshalText", number, of)
 	if err != nil {
 		return err
 	}
@@ -57,7 +57,7 @@ func (m *Measured[D, E]) UnmarshalText(text []byte) error {
 	if !(k <= 10) {
 		return coverage("units.Measured.UnmarshalText", k)
 	}
-	read, err := Measure(value, Quantity[E, E]{v: spread * of.num / of.den / k})
+	read, err := measure("units.Measured.UnmarshalText", value, spread*of.num/of.den/k)
 	if err == nil {
 		*m = read
 	}

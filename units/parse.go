@@ -44,26 +44,26 @@ const (
 // kind, or that has two meanings ("5 gal"); a [*RangeError] for a number that
 // the quantity cannot be ("-3 kg").
 func Parse[Q interface{ Quantity[D, E] }, D, E Dimension](text string) (Q, error) {
-	q, err := parse[D, E](text, nil)
+	q, err := parse[D, E]("units.Parse", text, nil)
 	return Q(q), err
 }
 
 // Parse reads a quantity as the function [Parse] does; a number without a unit
 // is taken to be in u.
 func (u Unit[D, E]) Parse(text string) (Quantity[D, E], error) {
-	return parse[D, E](text, u.def())
+	return parse[D, E]("units.Unit.Parse", text, u.def())
 }
 
 // UnmarshalText reads q as [Parse] does.
 func (q *Quantity[D, E]) UnmarshalText(text []byte) error {
-	p, err := parse[D, E](string(text), nil)
+	p, err := parse[D, E]("units.Quantity.UnmarshalText", string(text), nil)
 	if err == nil {
 		*q = p
 	}
 	return err
 }
 
-func parse[D, E Dimension](text string, bare *unit) (Quantity[D, E], error) {
+func parse[D, E Dimension](fn, text string, bare *unit) (Quantity[D, E], error) {
 	var zero Quantity[D, E]
 	dim := describe[D]()
 	terms, err := split(text, dim, table[D](), bare)
@@ -85,7 +85,7 @@ func parse[D, E Dimension](text string, bare *unit) (Quantity[D, E], error) {
 	}
 	if tooLarge != nil || !(sum >= dim.min && sum <= dim.max) {
 		u := Unit[D, E]{u: terms[0].unit}
-		return zero, u.outside("units.Parse", Quantity[D, E]{v: sum}.In(u), dim.min, dim.max)
+		return zero, u.outside(fn, Quantity[D, E]{v: sum}.In(u), dim.min, dim.max)
 	}
 	return Quantity[D, E]{v: sum}, nil
 }

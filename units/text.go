@@ -25,14 +25,20 @@ func (q Quantity[D, E]) append(b []byte) []byte {
 // Parse would refuse (a difference of masses below zero, a sum beyond 1e15 base units) is
 // a [*RangeError]: nothing is written that cannot be read.
 func (q Quantity[D, E]) AppendText(b []byte) ([]byte, error) {
+	return q.written("units.Quantity.AppendText", b)
+}
+
+func (q Quantity[D, E]) written(fn string, b []byte) ([]byte, error) {
 	if d := describe[D](); !(q.v >= d.min && q.v <= d.max) {
-		return b, outside[D, E]("units.Quantity.AppendText", q.v, d.min, d.max)
+		return b, outside[D, E](fn, q.v, d.min, d.max)
 	}
 	return q.append(b), nil
 }
 
 // MarshalText is [Quantity.AppendText]. It serves JSON and the flag package.
-func (q Quantity[D, E]) MarshalText() ([]byte, error) { return q.AppendText(nil) }
+func (q Quantity[D, E]) MarshalText() ([]byte, error) {
+	return q.written("units.Quantity.MarshalText", nil)
+}
 
 // Format lets package fmt print q: %v and %s are [Quantity.String]; %f, %e and %g print
 // the number in the base unit with the width and precision asked for, and the unit:

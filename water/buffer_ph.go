@@ -44,7 +44,7 @@ func WashPH(w Wash, t units.Temperature) (float64, error) {
 func WashBuffer(w Wash, t units.Temperature) (units.EquivalentConcentration, error) {
 	e, err := w.equilibrium(t)
 	if err != nil {
-		return units.EquivalentConcentration{}, err
+		return units.EquivalentConcentration{}, limit.Named("water.WashBuffer", err)
 	}
 	return e.BufferCapacity(), nil
 }

@@ -5,6 +5,9 @@
 //		water.Calcium.At(units.MilligramPerLitre.Of(10)), water.Sulfate.At(units.MilligramPerLitre.Of(8)))
 //	treated, _ := well.Add(units.Litre.Of(60), material.Gypsum().Dose(units.Gram.Of(6)))
 //
+// A mash is package [example.org/zymase/water/mash], a juice, must or wine package
+// [example.org/zymase/water/must].
+//
 // # Conventions
 //
 // Concentrations of ions are in mg/L of the ion itself unless a name says

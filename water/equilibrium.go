@@ -281,6 +281,9 @@ func (e Equilibrium) InorganicCarbon() units.MolarConcentration {
 // CO2Pressure returns the pressure of CO2 that the water would hold in balance.
 func (e Equilibrium) CO2Pressure() units.AbsolutePressure {
 	s := &e.s
+	if !s.served() {
+		return units.AbsolutePressure{} // the zero value, which is no water
+	}
 	f := s.active(CarbonDioxide) / s.henry * kPaPerAtm // kPa
 	p := f
 	for range mostRounds { // f = p·φ(p), φ within 1 % of 1 for each atm
@@ -306,6 +309,9 @@ func (e Equilibrium) Unreported() units.EquivalentConcentration {
 //   - Source: β = dB/dpH, D. D. Van Slyke, J. Biol. Chem. 52 (1922) 525; here at
 //     fixed metal ions and activity coefficients.
 func (e Equilibrium) BufferCapacity() units.EquivalentConcentration {
+	if !e.s.served() {
+		return units.EquivalentConcentration{} // the zero value, which is no water
+	}
 	t := e.s.sums(byCarbon)
 	return units.MilliequivalentPerLitre.Of(checked.Number(math.Ln10 * t.capacity / molal))
 }

@@ -43,7 +43,7 @@ func Explain(r Request) (Explanation, error) {
 	}
 	out := Explanation{Binding: s.binding()}
 	if out.Recipe, err = r.recipe(s.AppendDoses(nil)); err != nil {
-		return Explanation{}, err
+		return Explanation{}, limit.Named("water.Explain", err)
 	}
 	for j, stock := range r.Salts {
 		w := Worth{Salt: stock.Salt, Used: s.x[j] > 0, Without: out.Recipe.Deviation}

@@ -57,7 +57,7 @@ func (e Equilibrium) SaturationIndex(m Mineral) float64 {
 	case Portlandite:
 		product, log = ca/(s.h*s.h), fitPortlandite.log10(&w)
 	}
-	if product <= 0 {
+	if !(product > 0) { // so is the zero value, which is no water
 		return -99
 	}
 	return max(-99, math.Log10(product)-log)

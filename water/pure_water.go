@@ -11,7 +11,7 @@ import (
 func Distilled(t units.Temperature) (Profile, error) {
 	p := Profile{t: t.In(units.Celsius)}
 	e, err := p.InAir()
-	return e.water, err
+	return e.water, limit.Named("water.Distilled", err)
 }
 
 // Permeate returns what a reverse-osmosis membrane lets through of a feed water of

@@ -156,21 +156,21 @@ func (r Report) Profile() (Profile, []string, error) {
 	for _, line := range r.Readings {
 		n, err := line.millimoles(fn)
 		if err != nil {
-			return Profile{}, nil, err
+			return Profile{}, nil, limit.Named(fn, err)
 		}
 		seen[line.Ion] = true
 		contents = append(contents, line.Ion.At(units.MilligramPerLitre.Of(checked.Number(n*line.Ion.MolarMass()))))
 	}
 	a, err := units.MilligramPerLitreCaCO3.Try(alk * cacO3PerEquivalent)
 	if err != nil {
-		return Profile{}, nil, err
+		return Profile{}, nil, limit.Named(fn, err)
 	}
 	p, err := NewProfile(r.Temperature, a, contents...)
 	if err != nil {
-		return Profile{}, nil, err
+		return Profile{}, nil, limit.Named(fn, err)
 	}
 	if err := r.magnesium(fn, &p, seen); err != nil {
-		return Profile{}, nil, err
+		return Profile{}, nil, limit.Named(fn, err)
 	}
 	if r.Estimate {
 		notes = append(notes, p.fill()...)
@@ -180,7 +180,7 @@ func (r Report) Profile() (Profile, []string, error) {
 	}
 	if r.PH != 0 {
 		if p, err = p.WithPH(r.PH); err != nil {
-			return Profile{}, nil, err
+			return Profile{}, nil, limit.Named(fn, err)
 		}
 	}
 	return p, append(notes, r.fit(&p)...), nil

@@ -230,6 +230,9 @@ func (s *Salter) Solve(water Profile, volume units.Volume) error {
 }
 
 func (s *Salter) solve(fn string, water Profile, volume units.Volume) error {
+	if s.qp == nil {
+		return &units.RangeError{Func: fn, Quantity: "targets", Min: 1, Max: mostTargets, Source: "a Salter of NewSalter"}
+	}
 	s.litres = volume.In(units.Litre)
 	if err := checkVolume(fn, s.litres); err != nil {
 		return err

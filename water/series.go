@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
@@ -18,15 +19,16 @@ type Series struct{ last Equilibrium }
 
 // Closed is [Profile.Closed] of p.
 func (r *Series) Closed(p Profile, carbon units.MolarConcentration) (Equilibrium, error) {
-	if err := p.enclose(closedName, carbon); err != nil {
+	const fn = "water.Series.Closed"
+	if err := p.enclose(fn, carbon); err != nil {
 		return r.orNone(err)
 	}
-	return r.orNone(r.last.closed(closedName, &p))
+	return r.orNone(r.last.closed(fn, &p))
 }
 
 // Under is [Profile.Under] of p.
 func (r *Series) Under(p Profile, co2 units.AbsolutePressure) (Equilibrium, error) {
-	return r.orNone(r.last.under(underName, &p, co2))
+	return r.orNone(r.last.under("water.Series.Under", &p, co2))
 }
 
 // AlkalinityAt is [Profile.AlkalinityAt] of p.
@@ -35,7 +37,7 @@ func (r *Series) AlkalinityAt(p Profile, ph float64, co2 units.AbsolutePressure)
 	if err != nil {
 		r.last = Equilibrium{}
 	}
-	return alk, err
+	return alk, limit.Named("water.Series.AlkalinityAt", err)
 }
 
 // orNone returns the state, and forgets it where it is none.

@@ -43,7 +43,8 @@ func Solve(r Request) (Recipe, error) {
 	if err := s.solve("water.Solve", r.Water, r.Volume); err != nil {
 		return Recipe{}, err
 	}
-	return r.recipe(s.AppendDoses(nil))
+	out, err := r.recipe(s.AppendDoses(nil))
+	return out, limit.Named("water.Solve", err)
 }
 
 func (r *Request) recipe(doses []material.Dose) (Recipe, error) {

@@ -41,7 +41,7 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 	const fn = "water.SolveSteps"
 	g := step.Quantity().In(units.Gram)
 	if err := limit.Check(fn, "step of the scale", g, "g", 1e-6, 1e6, "a step to weigh in"); err != nil {
-		return Weighed{}, err
+		return Weighed{}, limit.Named("water.SolveSteps", err)
 	}
 	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
 	if err != nil {
@@ -61,12 +61,12 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 		if n > 0 {
 			m, err := step.Unit().Exact(step.Decimal().Mul(decimal.NewFromInt(int64(n))))
 			if err != nil {
-				return Weighed{}, err
+				return Weighed{}, limit.Named("water.SolveSteps", err)
 			}
 			out.Masses = append(out.Masses, m)
 			doses = append(doses, s.salts[j].Salt.Dose(m.Quantity()))
 		}
 	}
 	out.Recipe, err = r.recipe(doses)
-	return out, err
+	return out, limit.Named("water.SolveSteps", err)
 }

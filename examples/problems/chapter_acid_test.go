@@ -49,7 +49,7 @@ func Example_gypsumSolubility() {
 func Example_calciteUnderGas() {
 	show(calciteUnderGas())
 	// Output:
-	// At rest 0.00928 mol have dissolved in a kilogram, 0.93 g; the pH is 6.01.
+	// At equilibrium 0.00928 mol have dissolved in a kilogram, 0.93 g; the pH is 6.01.
 	// Whoever doses it as a salt is warned: “chalk hardly dissolves in water: 0.013 g/L, and more only with CO2 or acid.”
 	// => solubility: 0.0093 mol/kg (check 0.00917, within 0.00092)
 }

@@ -94,7 +94,7 @@ func primingWithJuice() Problem {
 func bottleInTheSun() Problem {
 	return Problem{
 		Title: "A bottle in the sun",
-		Ask:   "330 mL of the sparkler with 5.5 g/L were closed at 18 °C in a bottle of 345 mL, with air in the neck. What is the pressure at 40 °C?",
+		Ask:   "330 mL of the sparkler (4.6 % vol) with 5.5 g/L were closed at 18 °C in a bottle of 345 mL, with air in the neck. What is the pressure at 40 °C?",
 		Given: []string{"330 mL at 18 °C, 5.5 g/L, bottle 345 mL", "air in the head-space, the drink full of air too (so that what is in the neck stays there), sea level", "maker's rating 10 bar (taken for this problem)"},
 		Source: Source{ByHand, "CO2 in all 0.330 × 5.5 = 1.815 g. By OIML R 22 the liquid falls from 992.0 to 985.4 kg/m³ up to 40 °C: 332.2 mL, and the head-space is 12.8 mL. Solubility: 10^−1.6249 × 44.009 × 0.9553 = 0.997 g/(L·atm) of fugacity, coefficient 0.977: 0.974. " +
 			"p·(0.330 × 0.974 + 0.0128 × 44.009/(0.082057 × 313.15)) = 1.815, p = 5.29 atm. Air (1 − 0.02) × 15/12.8 × 313/291 = 1.24 atm, vapours 0.08. Sum 6.61 atm, less 1: 5.61 atm = 5.7 bar."},
@@ -121,7 +121,7 @@ func underAValve() Problem {
 	return Problem{
 		Title: "Closing the fermenter under a valve",
 		Ask:   "40 L of the sparkler ferment at 18 °C with 10 L of room above. To come to 4.0 g/L, where is the valve set and how much sugar must be left when it is closed?",
-		Given: []string{"40 L of 4.6 % vol, 10 L of room, 18 °C", "target 4.0 g/L", "sea level"},
+		Given: []string{"40 L of 4.6 % vol, 10 L of room, 18 °C", "target 4.0 g/L", "maker's rating 2 bar (taken for this problem)", "sea level"},
 		Source: Source{ByHand, "Weiss 1974 table III, 18 °C: 0.04155 × 44.009 × 0.9553 = 1.747 g/(L·atm). 4.0/1.747 = 2.290 atm of fugacity, coefficient 0.988 at that pressure: 2.318 atm, vapours 0.02: 2.34 atm, so 1.34 atm = 1.36 bar on the valve. " +
 			"At the air's pressure the drink holds 0.98 × 0.995 × 1.747 = 1.70 g/L. To take up: 40 × 2.30 = 92 g and 10 × 1.34 × 1.85 = 25 g in the room; 117/0.4716 = 248 g of sugar, 6.2 g/L."},
 		Work: func(w *Working) {
@@ -129,7 +129,7 @@ func underAValve() Problem {
 			f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
 			s := must(carbonation.Spund(drink, units.Celsius.Of(18), units.GramCO2PerLitre.Of(4), f, gravity.SugarWashYield(gravity.Sucrose), units.Atmosphere{}))
 			w.Step("The valve has to hold %s; that takes %s of CO2 for drink and room, at %.4f g from a gram of sugar.", s.Pressure.Text(units.Bar, 3), s.CO2.Text(units.Gram, 1), gravity.SugarWashYield(gravity.Sucrose).CO2())
-			w.Step("The verdict, with a rating of 2 bar: %s.", s.Verdict)
+			w.Step("With the rating of 2 bar: %s.", s.Verdict)
 			w.Answer("valve", s.Valve.In(units.BarGauge), 2, "bar", 1.36, 0.03)
 			w.Answer("sugar left", s.Extract.In(units.GramPerLitre), 1, "g/L", 6.2, 0.15)
 			w.Cautioned(s.Cautions)
@@ -142,7 +142,7 @@ func coldCrash() Problem {
 		Title:  "Air drawn in by the cold",
 		Ask:    "60 L under an open airlock, with 12 L of CO2 above, are cooled from 20 to 2 °C. How much air comes in at once?",
 		Given:  []string{"60 L of 4.6 % vol at 20 °C", "12 L of CO2 at the pressure of the air"},
-		Source: Source{ByHand, "Dry gas at 20 °C: 101.3 − 2.4 = 98.9 kPa; at 2 °C it fills 12 × 275.15/293.15 × 98.9/100.6 × 0.999 (real gas) = 11.06 L. The drink shrinks by 60 × (1 − 991.6/993.4) = 0.11 L (OIML R 22). 12.11 − 11.06 = 1.05 L. At rest the cold drink takes up more of the gas, and more air follows."},
+		Source: Source{ByHand, "Dry gas at 20 °C: 101.3 − 2.4 = 98.9 kPa; at 2 °C it fills 12 × 275.15/293.15 × 98.9/100.6 × 0.999 (real gas) = 11.06 L. The drink shrinks by 60 × (1 − 991.6/993.4) = 0.11 L (OIML R 22). 12.11 − 11.06 = 1.05 L. At equilibrium the cold drink takes up more of the gas, and more air follows."},
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			r := must(carbonation.Crash(s, units.Celsius.Of(20), units.Celsius.Of(2), carbonation.Fermenter{Drink: units.Litre.Of(60), Headspace: units.Litre.Of(12)}, units.Atmosphere{}))
@@ -184,7 +184,7 @@ func twoBottleSizes() Problem {
 func filledToTheBrim() Problem {
 	return Problem{
 		Title: "Filled to the brim, then warmed",
-		Ask:   "A bottle of 345 mL is filled cold, at 2 °C, with 343 mL of the sparkler and closed. What happens on a day of 40 °C, and how much head-space would it have needed?",
+		Ask:   "A bottle of 345 mL is filled cold, at 2 °C, with 343 mL of the sparkler (4.6 % vol) and closed. What happens on a day of 40 °C, and how much head-space would it have needed?",
 		Given: []string{"345 mL brim-full, rigid; 5.5 g/L of CO2, drink free of air, head-space purged", "filled at 2 °C, warmed to 40 °C", "maker's rating 10 bar (taken for this problem)"},
 		Source: Source{ByHand, "OIML R 22 at 4.6 % vol: 993.4 kg/m³ at 2 °C, 985.4 at 40 °C. The drink grows by 993.4/985.4 − 1 = 0.812 %: 343 mL come to 345.8 mL, more than the bottle holds. At most 345 × 985.4/993.4 = 342.2 mL fit. " +
 			"With 4 % left free, 331.2 mL, it comes to 333.9 mL, and 11.1 mL are left."},

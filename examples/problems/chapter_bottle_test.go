@@ -50,7 +50,7 @@ func Example_underAValve() {
 	show(underAValve())
 	// Output:
 	// The valve has to hold 2.376 bar absolute; that takes 117.3 g of CO2 for drink and room, at 0.4716 g from a gram of sugar.
-	// The verdict, with a rating of 2 bar: within the rating given.
+	// With the rating of 2 bar: within the rating given.
 	// => valve: 1.36 bar (check 1.36, within 0.03)
 	// => sugar left: 6.2 g/L (check 6.2, within 0.15)
 }

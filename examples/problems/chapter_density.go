@@ -93,7 +93,7 @@ func tenPercentEthanol() Problem {
 
 func strengthFromDensity() Problem {
 	return Problem{
-		Title:  "How strong is it? The density tells",
+		Title:  "How strong is it? The density shows",
 		Ask:    "A mixture of ethanol and water weighs 924.72 kg/m³ at 20 °C and 932.26 kg/m³ at 10 °C. What is its strength by mass?",
 		Given:  []string{"density in vacuum 924.72 kg/m³ at 20 °C", "932.26 kg/m³ at 10 °C"},
 		Source: Source{secondHand, "A reprinted table of densities by weight has both densities at 45 % mass. That it is Osborne, McKelvy & Bearce, Bulletin of the Bureau of Standards 9 (1913) 327, is recalled from memory. OIML R 22 lies up to 0.12 kg/m³ from these data, which is 0.06 % mass."},

@@ -58,8 +58,8 @@ func strengthAt60F(ml float64, sixty units.Temperature) units.StrengthByMass {
 
 func lettingDown() Problem {
 	return Problem{
-		Title: "Letting down a strong base",
-		Ask:   "A dry base of 9.0 % vol, 30 L of it, is let down to 4.6 % vol. How much water, and what volume comes out?",
+		Title: "Diluting a strong base",
+		Ask:   "A dry base of 9.0 % vol, 30 L of it, is diluted to 4.6 % vol. How much water, and what volume comes out?",
 		Given: []string{"30 L at 20 °C, 9.0 % vol, no extract", "target 4.6 % vol"},
 		Source: Source{ByHand, "Ethanol 30 × 9.0 × 7.8924 = 2130.9 g. At 4.6 % vol a litre holds 36.305 g, so 58.69 L come out. " +
 			"9 % vol is 7.204 % mass: 0.98593 g/mL between the rows of 6 and 8 % of the CRC Handbook, so the base weighs 29.578 kg; 4.6 % vol is 3.661 % mass, 0.99159 g/mL, 58.196 kg. The difference is 28.62 kg of water; by volumes alone it would be 28.69 L."},

@@ -38,6 +38,14 @@ func hallFerment() ferment.Tank {
 	}
 }
 
+// passedOn prints what yeast took up and made in a litre of the 60 L.
+func passedOn(w *Working, end ferment.Point) {
+	per := func(m units.Mass, molar float64) float64 { return 1000 * m.In(units.Gram) / molar / 60 }
+	b := end.Balance
+	w.Step("Yeast takes up %.3f mmol/L of ammonium and sets free %.3f of H+; it makes %.3f of succinic, %.3f of acetic and %.3f of lactic acid, and leaves %.2f of phosphate.",
+		per(b.Ammonium, 14.007), b.Protons.In(units.Millimole)/60, per(b.Succinic, 118.088), per(b.Acetic, 60.052), per(b.Lactic, 90.078), 18800/132.056/60-per(b.Phosphorus, 30.974))
+}
+
 func protonsFromAmmonium() Problem {
 	return Problem{
 		Title:  "The acid that ammonium leaves",
@@ -81,14 +89,17 @@ func whereTheWashEnds() Problem {
 		Title: "Why it stopped half way",
 		Ask:   "The club's wash in soft water, fed with 18.8 g of diammonium phosphate, has no buffer. Where does its pH go?",
 		Given: []string{"60 L at 4.6 % vol, white sugar", "water: alkalinity 26 mg/L as CaCO3", "18.8 g of diammonium phosphate"},
-		Source: Source{Practice, "Sugar washes are reported to fall to pH 2.5 to 3, beer wort only to 4 to 4.5 (question-and-answer thread on acid production in washes against wort, read). " +
-			"Growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et al., J. Food Sci., read). The check is no sharper than the report: it would find a pH that stays above 3, no smaller fault."},
+		Source: Source{ByHand, "mmol in a litre, what yeast takes up and makes as in the working. Alkalinity at the end: 26/50.043 × 57.4/60 + 2.373 (HPO4) − 4.329 (H+) − 2 × 4.173 − 2.578 − 0.859 (acids) = −13.242 mEq/L. " +
+			"At pH 2.863, γ 0.94 (Davies): HCO3 0.012, H −1.458, H3PO4 (pK 2.12) 1.94 × 0.145 = −0.282; held of the acids' protons, pK at 4.6 % vol: succinic (4.28, 5.71) 1.961 × 4.173 = 8.183, acetic (4.76) 0.987 × 2.578 = 2.544, lactic (3.93) 0.916 × 0.859 = 0.787: together −13.242. " +
+			"Sugar washes are reported to fall to pH 2.5 to 3, beer wort only to 4 to 4.5 (question-and-answer thread on acid production in washes against wort, read); growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et al., J. Food Sci., read). How much acid a yeast makes has no sharper check than that."},
 		Work: func(w *Working) {
 			c := must(hallFerment().Course(4))
 			for _, p := range c.Points {
 				w.Step("%s of the sugar used: gravity %s, pH %.2f (%.2f to %.2f).", p.Used.Text(units.Percent, 0), p.Gravity.Text(3), p.PH.Value, p.PH.Low, p.PH.High)
 			}
-			w.Answer("pH at the end", c.Points[len(c.Points)-1].PH.Value, 1, "", 2.75, 0.25)
+			end := c.Points[len(c.Points)-1]
+			passedOn(w, end)
+			w.Answer("pH at the end", end.PH.Value, 2, "", 2.863, 0.02)
 			w.Caution(c.Cautions[0])
 		},
 	}
@@ -96,10 +107,11 @@ func whereTheWashEnds() Problem {
 
 func bufferForAFloor() Problem {
 	return Problem{
-		Title:  "The buffer that holds a floor",
-		Ask:    "The club's wash in soft water, fed with 18.8 g of diammonium phosphate: how much potassium bicarbonate keeps it from falling below pH 3.5?",
-		Given:  []string{"60 L at 4.6 % vol, white sugar", "water: alkalinity 26 mg/L as CaCO3", "18.8 g of diammonium phosphate", "floor pH 3.5"},
-		Source: Source{ByHand, "15.2 g are 151.8 mmol; in 57.4 kg of water 2.645 meq/L, × 50.04 = 132.4, with the 26 of the water 158.4 mg/L. The pH of 3.50 only turns the dose round; the dose itself has no outside check. Yeast suppliers advise an alkalinity of 100 to 200 mg/L as CaCO3 for a sugar wash and a pH above 3.5 to 4.0 (Hard seltzer: intro to the lighter side of brewing; Best practices: hard seltzer fermentation, 2021; read)."},
+		Title: "The buffer that holds a floor",
+		Ask:   "The club's wash in soft water, fed with 18.8 g of diammonium phosphate: how much potassium bicarbonate keeps it from falling below pH 3.5?",
+		Given: []string{"60 L at 4.6 % vol, white sugar", "water: alkalinity 26 mg/L as CaCO3", "18.8 g of diammonium phosphate", "floor pH 3.5"},
+		Source: Source{ByHand, "mmol in a litre, what yeast takes up and makes as in the working. At pH 3.50, γ 0.935 (Davies): HCO3 0.055, H −0.338, H3PO4 (pK 2.12) 1.94 × 0.0375 = −0.073; held of the acids' protons, pK at 4.6 % vol: succinic (4.28, 5.71) 1.848 × 4.173 = 7.711, acetic (4.76) 0.944 × 2.578 = 2.434, lactic (3.93) 0.713 × 0.859 = 0.613: alkalinity −11.114 mEq/L. " +
+			"Without a base: 26/50.043 × 57.4/60 + 2.373 (HPO4) − 4.735 (H+) − 2 × 4.173 − 2.578 − 0.859 (acids) = −13.648. To bring: 2.534 × 60 × 100.114 = 15.22 g. In 57.4 kg of water that is 2.649 meq/L, × 50.04 = 132.5, with the 26 of the water 158.5 mg/L. How much acid a yeast makes has no such check: the spread is in the working. Yeast suppliers advise an alkalinity of 100 to 200 mg/L as CaCO3 for a sugar wash and a pH above 3.5 to 4.0 (Hard seltzer: intro to the lighter side of brewing; Best practices: hard seltzer fermentation, 2021; read)."},
 		Work: func(w *Working) {
 			f := hallFerment()
 			d := must(f.BufferFor(3.5, ferment.PotassiumBicarbonate))
@@ -107,8 +119,9 @@ func bufferForAFloor() Problem {
 			f.Buffer, f.BufferMass = d.Buffer, d.Mass.Value
 			end := must(f.At(units.Percent.Of(100)))
 			w.Step("The water then has an alkalinity of %s and %s of potassium.", d.Water.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0), d.Water.Ion(water.Potassium).Text(units.MilligramPerLitre, 0))
-			w.Answer("pH at the end", end.PH.Value, 2, "", 3.5, 0.005)
-			w.Answer("alkalinity of the water", d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3), 0, "mg/L as CaCO3", 158.4, 1)
+			passedOn(w, end)
+			w.Answer("potassium bicarbonate", d.Mass.Value.In(units.Gram), 1, "g", 15.22, 0.1)
+			w.Answer("alkalinity of the water", d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3), 0, "mg/L as CaCO3", 158.5, 1)
 		},
 	}
 }

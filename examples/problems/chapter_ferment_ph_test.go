@@ -26,7 +26,8 @@ func Example_whereTheWashEnds() {
 	// 50 % of the sugar used: gravity 1.011, pH 2.89 (2.87 to 2.91).
 	// 75 % of the sugar used: gravity 1.003, pH 2.87 (2.84 to 2.91).
 	// 100 % of the sugar used: gravity 0.994, pH 2.86 (2.82 to 2.90).
-	// => pH at the end: 2.9 (check 2.75, within 0.25)
+	// Yeast takes up 4.745 mmol/L of ammonium and sets free 4.329 of H+; it makes 4.173 of succinic, 2.578 of acetic and 0.859 of lactic acid, and leaves 1.94 of phosphate.
+	// => pH at the end: 2.86 (check 2.863, within 0.02)
 }
 
 func Example_bufferForAFloor() {
@@ -34,8 +35,9 @@ func Example_bufferForAFloor() {
 	// Output:
 	// 15.2 g for the usual acids; 11.7 g if yeast makes least, 19.9 g if most.
 	// The water then has an alkalinity of 158 mg/L as CaCO3 and 104 mg/L of potassium.
-	// => pH at the end: 3.50 (check 3.50, within 0.005)
-	// => alkalinity of the water: 158 mg/L as CaCO3 (check 158.4, within 1)
+	// Yeast takes up 4.745 mmol/L of ammonium and sets free 4.735 of H+; it makes 4.173 of succinic, 2.578 of acetic and 0.859 of lactic acid, and leaves 1.94 of phosphate.
+	// => potassium bicarbonate: 15.2 g (check 15.22, within 0.1)
+	// => alkalinity of the water: 158 mg/L as CaCO3 (check 158.5, within 1)
 }
 
 func Example_cellsToPitch() {

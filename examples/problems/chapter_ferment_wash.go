@@ -7,22 +7,19 @@ import (
 
 func measuredBeer() Problem {
 	return Problem{
-		Title: "A beer of 1911 that was distilled",
-		Ask:   "An all-malt wort of 1.0518 became a beer of 1.0125 (both 15.6/15.6 °C). How much ethanol do the two readings foretell in 100 mL?",
-		Given: []string{"wort 1.0518 and beer 1.0125 at 15.6/15.6 °C"},
-		Source: Source{Read, "Tolman & Riley, A study of American beers and ales, USDA Bulletin 493 (1917), table I, wort 22013-D and beer 22017-D: 3.85 g/100 mL by distillation. " +
-			"Measured beers scatter by up to 0.6 °P of original extract about Balling's balance, which is 0.3 g of ethanol: the check finds a yield that is wrong by a tenth, no smaller fault."},
+		Title: "Thirty-four beers that were distilled",
+		Ask:   "34 American beers and ales had on average 1.05931 before and 1.01597 after the ferment (both 15.6/15.6 °C). Which strength do the readings foretell, and what did the still find?",
+		Given: []string{"means of 34 samples: 1.05931 and 1.01597 at 15.6/15.6 °C"},
+		Source: Source{Read, "Tolman & Riley, A study of American beers and ales, USDA Bulletin 493 (1917), tables I to IV, 34 samples: on average 4.431 g of ethanol in 100 mL by distillation, over 0.79389 g/mL (15.6 °C) 5.58 % vol. " +
+			"One beer scatters by 0.13 % vol about Balling's balance, the mean of 34 by 0.02; the spread of malt, yeast and hydrometers of the time comes on top. The check finds a yield that is wrong by a fiftieth."},
 		Work: func(w *Working) {
-			wort := must(gravity.FromReference(1.0518, gravity.At60F, gravity.InVacuum))
-			beer := must(gravity.FromReference(1.0125, gravity.At60F, gravity.InVacuum))
+			wort := must(gravity.FromReference(1.05931, gravity.At60F, gravity.InVacuum))
+			beer := must(gravity.FromReference(1.01597, gravity.At60F, gravity.InVacuum))
 			w.Step("At 20/20 °C the wort has %s (%s), the beer %s (%s apparent).", wort.Text(4), wort.Extract().Text(units.DegreePlato, 2),
 				beer.Text(4), beer.Extract().Text(units.DegreePlato, 2))
 			f := must(gravity.FromOriginalAndApparent(wort.Extract(), beer.Extract(), gravity.BallingYield()))
-			w.Step("With Balling's yield: real extract %s, strength %s or %s.", f.RealExtract().Text(units.DegreePlato, 2),
-				f.ByMass().Text(units.PercentMass, 2), f.ByVolume().Text(units.PercentVolume, 2))
-			grams := f.ByMass().In(units.PercentMass) * f.Gravity().Density().In(units.GramPerMillilitre)
-			w.Step("Times the density: %.2f g in 100 mL.", grams)
-			w.Answer("ethanol", grams, 2, "g/100 mL", 3.85, 0.30)
+			w.Step("With Balling's yield: real extract %s, strength %s.", f.RealExtract().Text(units.DegreePlato, 2), f.ByMass().Text(units.PercentMass, 2))
+			w.Answer("strength", f.ByVolume().In(units.PercentVolume), 2, "% vol", 5.58, 0.12)
 		},
 	}
 }

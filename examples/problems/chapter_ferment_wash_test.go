@@ -3,10 +3,9 @@ package main
 func Example_measuredBeer() {
 	show(measuredBeer())
 	// Output:
-	// At 20/20 °C the wort has 1.0516 (12.77 °P), the beer 1.0124 (3.19 °P apparent).
-	// With Balling's yield: real extract 5.06 °P, strength 3.99 % mass or 5.11 % vol.
-	// Times the density: 4.03 g in 100 mL.
-	// => ethanol: 4.03 g/100 mL (check 3.85, within 0.3)
+	// At 20/20 °C the wort has 1.0590 (14.53 °P), the beer 1.0159 (4.06 °P apparent).
+	// With Balling's yield: real extract 6.12 °P, strength 4.40 % mass.
+	// => strength: 5.65 % vol (check 5.58, within 0.12)
 }
 
 func Example_sugarForOnePercent() {

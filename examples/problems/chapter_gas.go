@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 )
 
@@ -44,7 +45,7 @@ func roomOfAKilogram() Problem {
 		Source: Source{ByHand, "1000/44.009 = 22.7226 mol; RT/p = 8.314463 × 293.15/101.325 = 24.0551 L/mol; 546.59 L. Real gas: less 22.7226 × 0.1279 = 2.91 L for the second virial coefficient of −127.9 cm³/mol: 543.7 L, 0.5437 m³."},
 		Work: func(w *Working) {
 			d := must(carbonation.GasDensity(units.Celsius.Of(20), units.StandardAtmosphere.Of(1)))
-			w.Step("Second virial coefficient %.1f cm³/mol: the gas is a little denser than an ideal one.", must(carbonation.SecondVirial(units.Celsius.Of(20))))
+			w.Step("Second virial coefficient %.1f cm³/mol: the gas is a little denser than an ideal one.", must(dioxide.SecondVirial(units.Celsius.Of(20))))
 			w.Step("Density %s, so a kilogram fills %.4f m³.", d.Text(units.KilogramPerCubicMetre, 4), 1/d.In(units.KilogramPerCubicMetre))
 			w.Answer("volume", 1/d.In(units.KilogramPerCubicMetre), 4, "m³", 0.5437, 0.0001)
 		},
@@ -58,8 +59,8 @@ func secondVirialAtRoom() Problem {
 		Given:  []string{"25 °C; 20 °C and 300 kPa absolute"},
 		Source: Source{ByHand, "Form of the tables of Kaye & Laby (as in the reference tables of a chemistry text), 137.6 − 87.7·exp(325.7/T) cm³/mol: at 298.15 K 137.6 − 87.7 × 2.98162 = −123.9. Fugacity coefficient by that form at 20 °C, B −128.8: exp(−128.8 × 0.3/(8.314463 × 293.15)) = 0.98427."},
 		Work: func(w *Working) {
-			b := must(carbonation.SecondVirial(units.Celsius.Of(25)))
-			phi := must(carbonation.FugacityCoefficient(units.Celsius.Of(20), units.Bar.Of(3)))
+			b := must(dioxide.SecondVirial(units.Celsius.Of(25)))
+			phi := must(dioxide.FugacityCoefficient(units.Celsius.Of(20), units.Bar.Of(3)))
 			w.Step("Span & Wagner 1996: B = %.2f cm³/mol at 25 °C.", b)
 			w.Step("At 20 °C and 3 bar the gas acts with %.2f %% of its pressure.", 100*phi)
 			w.Answer("second virial coefficient", b, 1, "cm³/mol", -123.9, 1.5)
@@ -75,11 +76,11 @@ func henryTable() Problem {
 		Given:  []string{"fresh water, 4 °C and 20 °C"},
 		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), salinity 0, printed in hundredths as 6.649 and 3.916: 0.06649 and 0.03916 mol/(kg·atm)."},
 		Work: func(w *Working) {
-			cold := must(carbonation.HenryWeiss(units.Celsius.Of(4), units.Share{}))
-			warm := must(carbonation.HenryWeiss(units.Celsius.Of(20), units.Share{}))
+			cold := must(dioxide.HenryWeiss(units.Celsius.Of(4), units.Share{}))
+			warm := must(dioxide.HenryWeiss(units.Celsius.Of(20), units.Share{}))
 			w.Step("At 4 °C %.5f mol/(kg·atm), at 20 °C %.5f: the cold takes up %.2f times as much.", cold, warm, cold/warm)
 			w.Step("The smooth formula behind the drinks (Plummer & Busenberg 1982) has %.5f and %.5f.",
-				must(carbonation.HenryPlummerBusenberg(units.Celsius.Of(4))), must(carbonation.HenryPlummerBusenberg(units.Celsius.Of(20))))
+				must(dioxide.HenryPlummerBusenberg(units.Celsius.Of(4))), must(dioxide.HenryPlummerBusenberg(units.Celsius.Of(20))))
 			w.Answer("at 4 °C", cold, 5, "mol/(kg·atm)", 0.06649, 0.000005)
 			w.Answer("at 20 °C", warm, 5, "mol/(kg·atm)", 0.03916, 0.000005)
 		},
@@ -94,9 +95,9 @@ func seaWater() Problem {
 		Source: Source{Read, "R. F. Weiss, Marine Chemistry 2 (1974) 203, table III (whole, as the library PyCO2SYS carries it), printed in hundredths as 6.287 and 5.213: 0.06287 and 0.05213 mol/(kg·atm); fresh water at 0 °C 0.07758."},
 		Work: func(w *Working) {
 			salt := units.Percent.Of(3.5)
-			a := must(carbonation.HenryWeiss(units.Celsius.Of(0), salt))
-			b := must(carbonation.HenryWeiss(units.Celsius.Of(5), salt))
-			fresh := must(carbonation.HenryWeiss(units.Celsius.Of(0), units.Share{}))
+			a := must(dioxide.HenryWeiss(units.Celsius.Of(0), salt))
+			b := must(dioxide.HenryWeiss(units.Celsius.Of(5), salt))
+			fresh := must(dioxide.HenryWeiss(units.Celsius.Of(0), units.Share{}))
 			w.Step("ln K0 = A1 + A2·(100/T) + A3·ln(T/100) + S·(B1 + B2·(T/100) + B3·(T/100)²), eq. 12; fresh water %.5f mol/(kg·atm) at 0 °C.", fresh)
 			w.Step("Sea water takes up %.1f %% less than fresh water at 0 °C; a brewing water has a thirtieth of its salt, which is nothing.", 100*(1-a/fresh))
 			w.Answer("at 0 °C", a, 5, "mol/(kg·atm)", 0.06287, 0.000006)
@@ -112,11 +113,11 @@ func handbookMoleFraction() Problem {
 		Given:  []string{"CO2 at 100 kPa, 25 °C and 10 °C"},
 		Source: Source{Read, "CRC Handbook of Chemistry and Physics, p. 8-90, solubility of carbon dioxide in water (accuracy 2 %): 0.614 and 0.950 thousandths."},
 		Work: func(w *Working) {
-			a := must(carbonation.MoleFractionCarroll(units.Celsius.Of(25), units.Kilopascal.Of(100)))
-			b := must(carbonation.MoleFractionCarroll(units.Celsius.Of(10), units.Kilopascal.Of(100)))
+			a := must(dioxide.MoleFractionCarroll(units.Celsius.Of(25), units.Kilopascal.Of(100)))
+			b := must(dioxide.MoleFractionCarroll(units.Celsius.Of(10), units.Kilopascal.Of(100)))
 			w.Step("Carroll, Slupsky & Mather 1991, the relation behind that table: %.7f and %.7f.", a, b)
-			w.Step("Plummer & Busenberg: %.7f and %.7f.", must(carbonation.MoleFraction(units.Celsius.Of(25), units.Kilopascal.Of(100))),
-				must(carbonation.MoleFraction(units.Celsius.Of(10), units.Kilopascal.Of(100))))
+			w.Step("Plummer & Busenberg: %.7f and %.7f.", must(dioxide.MoleFraction(units.Celsius.Of(25), units.Kilopascal.Of(100))),
+				must(dioxide.MoleFraction(units.Celsius.Of(10), units.Kilopascal.Of(100))))
 			w.Answer("at 25 °C", 1000*a, 3, "thousandths", 0.614, 0.002)
 			w.Answer("at 10 °C", 1000*b, 3, "thousandths", 0.950, 0.002)
 		},
@@ -148,7 +149,7 @@ func bunsenAtTwenty() Problem {
 
 func cylinderGauge() Problem {
 	return Problem{
-		Title:  "What the cylinder's gauge tells",
+		Title:  "What the cylinder's gauge shows",
 		Ask:    "A cylinder with liquid CO2 in it: what is its pressure at the triple point, at 20 °C in the hall, and at the critical point?",
 		Given:  []string{"−56.558 °C, 20 °C, 30.9782 °C", "the hall at 640 m"},
 		Source: Source{Read, "R. Span & W. Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509: triple point 216.592 K and 517.964 kPa, critical point 304.1282 K and 7377.3 kPa."},

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 )
 
@@ -37,12 +38,12 @@ func printedBeerChart() Problem {
 				p     units.GaugePressure
 				print float64
 			}{{units.Fahrenheit.Of(38), units.PSIGauge.Of(12), 2.57}, {units.Fahrenheit.Of(36), units.PSIGauge.Of(9), 2.38}, {units.Fahrenheit.Of(45), units.PSIGauge.Of(12), 2.26}} {
-				v := must(carbonation.BeerChartVolumes(row.t, must(units.Atmosphere{}.Absolute(row.p))))
+				v := must(dioxide.BeerChartVolumes(row.t, must(units.Atmosphere{}.Absolute(row.p))))
 				name := row.t.Text(units.Fahrenheit, 0) + ", " + row.p.Text(units.PSIGauge, 0)
 				w.Step("%s is %s and %s: %s.", name, row.t.Text(units.Celsius, 1), row.p.Text(units.BarGauge, 2), v.Text(units.VolumesCO2, 3))
 				w.Answer(name, v.In(units.VolumesCO2), 2, "volumes", row.print, 0.04)
 			}
-			p := must(carbonation.BeerChartPressure(units.Fahrenheit.Of(38), units.VolumesCO2.Of(2.57)))
+			p := must(dioxide.BeerChartPressure(units.Fahrenheit.Of(38), units.VolumesCO2.Of(2.57)))
 			w.Answer("pressure for 2.57 volumes", units.Atmosphere{}.Gauge(p).In(units.PSIGauge), 1, "psi", 12, 0.4)
 		},
 	}
@@ -55,8 +56,8 @@ func europeanChart() Problem {
 		Given:  []string{"gauge 1.0 bar at 10 °C; 0.5 bar at 5 °C; sea level, 1.013 bar"},
 		Source: Source{Practice, "One-page chart of CO2 in beer in g/L, 0.1 bar steps, seen on a site for sharing documents; neither author nor origin is stated: 4.5 and 4.0 g/L. (The exponential form behind the function is recalled from memory; it reproduces the chart.)"},
 		Work: func(w *Working) {
-			a := must(carbonation.EuropeanBeerContent(units.Celsius.Of(10), units.Bar.Of(2.013)))
-			b := must(carbonation.EuropeanBeerContent(units.Celsius.Of(5), units.Bar.Of(1.513)))
+			a := must(dioxide.EuropeanBeerContent(units.Celsius.Of(10), units.Bar.Of(2.013)))
+			b := must(dioxide.EuropeanBeerContent(units.Celsius.Of(5), units.Bar.Of(1.513)))
 			w.Step("%s and %s.", a.Text(units.GramCO2PerLitre, 3), b.Text(units.GramCO2PerLitre, 3))
 			w.Step("In volumes: %s and %s.", carbonation.RealVolume.Volumes(a).Text(units.VolumesCO2, 2), carbonation.RealVolume.Volumes(b).Text(units.VolumesCO2, 2))
 			w.Answer("10 °C, 1.0 bar", a.In(units.GramCO2PerLitre), 1, "g/L", 4.5, 0.05)
@@ -94,10 +95,10 @@ func sparklingWine() Problem {
 		Given:  []string{"3.0 bar absolute at 20 °C", "12 % vol, 20 g/L sugar"},
 		Source: Source{ByHand, "Formula read in Regulation (EEC) 2676/90 (in force until 2009): 0.00001951 × 300,000 × (0.86 − 0.01 × 12) × (1 − 0.00144 × 20) = 5.853 × 0.74 × 0.9712 = 4.2065 g/L."},
 		Work: func(w *Working) {
-			c := must(carbonation.WineContent(units.Bar.Of(3), units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
+			c := must(dioxide.WineContent(units.Bar.Of(3), units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
 			w.Step("%s, %s.", c.Text(units.GramCO2PerLitre, 4), carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
-			back := must(carbonation.WinePressure(c, units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
-			w.Step("Turned round it needs %s again.", back.Text(units.Bar, 3))
+			back := must(dioxide.WinePressure(c, units.PercentVolume.Of(12), units.GramPerLitre.Of(20)))
+			w.Step("The other way round it needs %s again.", back.Text(units.Bar, 3))
 			w.Answer("content", c.In(units.GramCO2PerLitre), 4, "g/L", 4.2065, 0.00006)
 		},
 	}

@@ -15,7 +15,7 @@ func still() carbonation.Liquid {
 func burstOfPressure() Problem {
 	return Problem{
 		Title: "A burst, and when to stop it",
-		Ask:   "Water of 5 °C with 1.6 g/L shall come to 5.0 g/L under 30 psi. The keg makes good 1.25 % of its way an hour. When is the pressure set back, and to what?",
+		Ask:   "Water of 5 °C with 1.6 g/L shall come to 5.0 g/L under 30 psi. The keg closes 1.25 % of the remaining gap each hour. When is the pressure set back, and to what?",
 		Given: []string{"pure water, 5 °C, 1.6 g/L, sea level", "30 psi gauge, target 5.0 g/L", "rate 0.0125 an hour"},
 		Source: Source{ByHand, "Henry 10^−1.1921 mol/(kg·atm) (Plummer & Busenberg 1982) × 44.009 × 0.9982 = 2.8227 g/(L·atm). 30 psi are 206.84 + 101.33 = 308.17 kPa, less 0.87 of vapour 3.0328 atm; fugacity coefficient 0.9810 (second virial −144.21 cm³/mol), " +
 			"pressure on the dissolved gas (32.3 cm³/mol) 0.9971: 8.373 g/L at rest. ln((8.373 − 1.6)/(8.373 − 5.0))/0.0125 = 0.6971/0.0125 = 55.77 h. For 5.0 g/L: 5.0/2.8227/0.9887/0.9989 = 1.7936 atm = 181.74 kPa, with the vapour less 101.33: 81.3 kPa gauge."},

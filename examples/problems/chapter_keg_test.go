@@ -34,7 +34,7 @@ func Example_sparklingWine() {
 	show(sparklingWine())
 	// Output:
 	// 4.2065 g/L CO2, 2.13 vol CO2.
-	// Turned round it needs 3.000 bar absolute again.
+	// The other way round it needs 3.000 bar absolute again.
 	// => content: 4.2065 g/L (check 4.2065, within 0.00006)
 }
 
@@ -60,7 +60,7 @@ func Example_blendOfGases() {
 	show(blendOfGases())
 	// Output:
 	// Pure CO2 210.0 kPa absolute, the blend 349.3 kPa absolute.
-	// Turned round, that pressure asks for 60.0 % of CO2.
+	// The other way round, that pressure asks for 60.0 % of CO2.
 	// => blend: 349 kPa (check 350.2, within 2.5)
 }
 

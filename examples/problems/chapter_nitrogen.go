@@ -21,12 +21,12 @@ func nitrogenChapter() Chapter {
 func nitrogenInPhosphate() Problem {
 	return Problem{
 		Title:  "Nitrogen in diammonium phosphate",
-		Ask:    "How much nitrogen and phosphorus is in diammonium phosphate, and how much nitrogen does the US limit for wine let in?",
+		Ask:    "How much nitrogen and phosphorus is in diammonium phosphate, and how much nitrogen does the US limit for wine allow?",
 		Given:  []string{"(NH4)2HPO4", "limit 8 lb/1000 US gal"},
 		Source: Source{ByHand, "2 × 14.007/132.056 = 21.214 % N; 30.974/132.056 = 23.455 % P. 0.95861 g/L × 0.21214 = 203.4 mg/L."},
 		Work: func(w *Working) {
 			dap := nutrient.DiammoniumPhosphate()
-			limit, _ := law.LimitIn(law.US, law.AmmoniumPhosphate, law.Wine)
+			limit := must(law.Limits(law.US, law.AmmoniumPhosphate, law.Wine))[0]
 			w.Step("%s: %s N, %s P.", dap, dap.Nitrogen().Text(units.Percent, 3), dap.Shares().Phosphorus.Text(units.Percent, 3))
 			w.Step("%s", limit)
 			n := limit.Concentration().In(units.MilligramPerLitre) * dap.Nitrogen().In(units.Fraction)
@@ -47,11 +47,11 @@ func limitsInLaw() Problem {
 		Work: func(w *Working) {
 			for _, row := range []struct {
 				s             law.Substance
-				scope         string
+				scope         law.Scope
 				print, within float64 // g/L
 				places        int
 			}{{law.Thiamine, law.Wine, 0.0006, 0.00005, 4}, {law.CitricAcid, law.Wine, 0.7, 0.05, 1}, {law.AmmoniumPhosphate, law.DistillingMaterial, 1.2, 0.05, 1}} {
-				l, _ := law.LimitIn(law.US, row.s, row.scope)
+				l := must(law.Limits(law.US, row.s, row.scope))[0]
 				n, unit := l.Amount()
 				w.Step("%s in %s: %s %s = %s g/L (%s).", row.s, row.scope, n, unit, l.GramsPerLitre(6), l.Article)
 				w.Answer(row.s.String(), l.Concentration().In(units.GramPerLitre), row.places, "g/L", row.print, row.within)
@@ -107,7 +107,7 @@ func needOfTheWash() Problem {
 		Work: func(w *Working) {
 			n := must(nutrient.NeedBySugar(units.GramPerLitre.Of(74), nutrient.MediumDemand)).Nitrogen
 			w.Step("Nitrogen goes with the sugar: the strain asks for so many milligrams a gram.")
-			w.Step("Known as: %s.", n.Evidence)
+			w.Step("Evidence: %s.", n.Evidence)
 			w.Answer("medium", n.Value.In(units.MilligramPerLitre), 1, "mg/L", 66.6, 0.05)
 			w.Answer("low", n.Low.In(units.MilligramPerLitre), 1, "mg/L", 55.5, 0.05)
 			w.Answer("high", n.High.In(units.MilligramPerLitre), 1, "mg/L", 92.5, 0.05)
@@ -159,7 +159,7 @@ func zincByTheGrain() Problem {
 
 func cheapestFeed() Problem {
 	return Problem{
-		Title: "The cheapest feed that the law lets in",
+		Title: "The cheapest feed that the law allows",
 		Ask:   "60 L want 150 mg/L of nitrogen. At hand are diammonium phosphate at 12 a kilogram, monoammonium phosphate at 5 and autolysed yeast at 30. What is cheapest within the US limits for wine?",
 		Given: []string{"60 L, 150 mg/L of nitrogen", "prices 12, 5 and 30 a kilogram", "ammonium phosphates together at most 8 lb/1000 US gal"},
 		Source: Source{ByHand, "Nitrogen costs 12/0.212137 = 56.6 a kilogram from DAP, 5/0.121774 = 41.1 from MAP, 30/0.04 = 750 from yeast. MAP alone would be 1.2318 g/L, above the limit of 0.958611. With x of DAP in it: 0.212137·x + 0.121774·(0.958611 − x) = 0.150, " +

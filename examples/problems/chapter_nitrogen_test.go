@@ -43,7 +43,7 @@ func Example_needOfTheWash() {
 	show(needOfTheWash())
 	// Output:
 	// Nitrogen goes with the sugar: the strain asks for so many milligrams a gram.
-	// Known as: supplier rule of the wine trade (recalled from memory).
+	// Evidence: supplier rule of the wine trade (recalled from memory).
 	// => medium: 66.6 mg/L (check 66.6, within 0.05)
 	// => low: 55.5 mg/L (check 55.5, within 0.05)
 	// => high: 92.5 mg/L (check 92.5, within 0.05)

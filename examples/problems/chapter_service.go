@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/pipe"
 	"example.org/zymase/units"
 )
 
@@ -63,9 +64,9 @@ func frictionInAPipe() Problem {
 		Source: Source{ByHand, "Laminar 64/1000 = 0.0640. Colebrook's equation 1/√f = −2·log(ε/3.7 + 2.51/(Re·√f)), iterated: smooth 0.01799 (1/√f = 7.455 = 2·log(100000 × 0.13413/2.51)), rough 0.02217 (6.716 = −2·log(0.00027027 + 0.00016857)). " +
 			"Haaland's form, which the library takes, is within 1.5 % of it."},
 		Work: func(w *Working) {
-			laminar := must(carbonation.FrictionFactor(1000, 0))
-			smooth := must(carbonation.FrictionFactor(1e5, 0))
-			rough := must(carbonation.FrictionFactor(1e5, 0.001))
+			laminar := must(pipe.FrictionFactor(1000, 0))
+			smooth := must(pipe.FrictionFactor(1e5, 0))
+			rough := must(pipe.FrictionFactor(1e5, 0.001))
 			w.Step("Below Re 2300 the flow is laminar, 64/Re; above it Haaland's form stands for Colebrook's, without iteration.")
 			w.Step("Haaland: 1/√f = −1.8·log((ε/3.7)^1.11 + 6.9/Re).")
 			w.Answer("laminar", laminar, 4, "", 0.0640, 0.00005)
@@ -126,6 +127,7 @@ func flushingAKeg() Problem {
 			w.Step("Oxygen %.0f ppm; CO2 spent %s.", p.Oxygen, p.Gas.Text(units.Gram, 1))
 			w.Answer("air left", p.Air.In(units.Percent), 3, "%", 4.979, 0.0005)
 			w.Answer("gas", p.Gas.In(units.Gram), 1, "g", 104.8, 0.1)
+			w.Cautioned(p.Cautions)
 		},
 	}
 }
@@ -202,7 +204,7 @@ func airingTheCellar() Problem {
 func peakOverALog() Problem {
 	return Problem{
 		Title: "The pressure in the bath",
-		Ask:   "A logger in a bottle of the sparkler, 330 mL with 5.5 g/L in 345 mL, goes through the bath. How many units does it get, and what is the highest pressure?",
+		Ask:   "A logger in a bottle of the sparkler (4.6 % vol), 330 mL with 5.5 g/L in 345 mL, goes through the bath. How many units does it get, and what is the highest pressure?",
 		Given: []string{"log: 0 min 20 °C, 15 min 55 °C, 25 min 62 °C, 40 min 62 °C, 55 min 25 °C", "10^((T − 60)/7)", "330 mL at 18 °C, bottle 345 mL, drink free of air, head-space purged, maker's rating 10 bar (taken for this problem), sea level"},
 		Source: Source{ByHand, "Rates 0.000001931, 0.19307, 1.93070 and 0.00001 a minute at 20, 55, 62 and 25 °C. Legs (r2 − r1)·Δt/ln(r2/r1): 0.19307 × 15/11.513 = 0.252; 1.73763 × 10/2.3026 = 7.546; 1.93070 × 15 = 28.961; 1.93069 × 15/12.171 = 2.379. Together 39.14. " +
 			"CO2 in all 0.330 × 5.5 + 0.015 × 1.84 = 1.843 g. At 62 °C the drink fills 335.8 mL (974.8 kg/m³, OIML R 22 continued from 40 °C) and 9.2 mL are free. Solubility 10^−1.7972 (Plummer and Busenberg 1982) × 44.009 × 0.9553 = 0.671 g/(L·atm), with fugacity and pressure 0.647. " +

@@ -118,7 +118,7 @@ func sweetWithoutSugar() Problem {
 			s := must(finish.ParseSweetener("sucralose"))
 			d := must(finish.SweetenLike(s, units.GramPerLitre.Of(20), units.Litre.Of(60), law.EU))
 			w.Step("From %s to %s by the spread of its sweetness; yeast leaves it.", d.Concentration.Low.Text(units.MilligramPerLitre, 0), d.Concentration.High.Text(units.MilligramPerLitre, 0))
-			l, _ := law.LimitIn(law.EU, law.Sucralose, law.CiderAndPerry)
+			l := must(law.Limits(law.EU, law.Sucralose, law.CiderAndPerry))[0]
 			w.Step("%s. %s.", l, map[bool]string{true: "The spread of its sweetness stays under it", false: "The spread of its sweetness passes it"}[l.Allows(d.Concentration.High)])
 			w.Answer("concentration", d.Concentration.Value.In(units.MilligramPerLitre), 2, "mg/L", 30.77, 0.01)
 			w.Answer("for 60 L", d.Mass.In(units.Gram), 3, "g", 1.846, 0.001)
@@ -129,8 +129,8 @@ func sweetWithoutSugar() Problem {
 
 func sugarThatWakes() Problem {
 	return Problem{
-		Title:  "Sugar in the bottle that may wake",
-		Ask:    "A dry drink of 4.6 % vol is sweetened to 20 g/L of sucrose. How much CO2 would that make if yeast woke?",
+		Title:  "Sugar in the bottle that could referment",
+		Ask:    "A dry drink of 4.6 % vol is sweetened to 20 g/L of sucrose. How much CO2 would that make if yeast started again?",
 		Given:  []string{"20 g/L of sucrose in the sweetened drink"},
 		Source: Source{ByHand, "20 × 0.51428 = 10.29 g/L, 5.2 volumes on top of what the bottle holds: a warning takes all of it as gas and ethanol. (By the yield of a sugar wash, with yeast that grows, 20 × 0.47156 = 9.4.)"},
 		Work: func(w *Working) {

@@ -119,7 +119,7 @@ func juiceToCider() Problem {
 func strongerThenWeaker() Problem {
 	return Problem{
 		Title:  "A small fermenter for a large batch",
-		Ask:    "60 L of 4.6 % vol are brewed as a strong base of 9 % vol and let down when it is done. How much base, and how much water?",
+		Ask:    "60 L of 4.6 % vol are brewed as a strong base of 9 % vol and diluted when it is done. How much base, and how much water?",
 		Given:  []string{"base 9 % vol, dry", "60 L at 4.6 % vol"},
 		Source: Source{ByHand, "60 × 4.6/9 = 30.67 L of base. It is dry but for glycerol, so that it weighs about 30.67 × 0.9874 = 30.28 kg; the finished 60 L weigh 59.53 kg. Difference 29.25 kg of water."},
 		Work: func(w *Working) {

@@ -9,8 +9,8 @@ import (
 
 func uncertaintyChapter() Chapter {
 	return Chapter{
-		Title: "18 Measuring, and how sure one is",
-		Intro: "A reading is a value with a doubt. The doubt of a result follows from those of its readings, and tells which instrument to improve.",
+		Title: "19 Measuring, and how sure one is",
+		Intro: "A reading is a value with an uncertainty. That of a result follows from those of its readings, and shows which instrument to improve.",
 		Problems: []Problem{
 			aScaleIsRead(), threeWeighings(), distilled(), boiledOff(), strengthWithDoubt(), doubtsInSquares(), twoWitnesses(), scaleUnderTheFermenter(), whatAReadingHides(),
 		},
@@ -87,7 +87,7 @@ func boiledOff() Problem {
 
 func strengthWithDoubt() Problem {
 	return Problem{
-		Title: "A strength from two readings, with its doubt",
+		Title: "A strength from two readings, with its uncertainty",
 		Ask:   "A sugar wash fell from 1.0282 to 0.9960, each known within a standard uncertainty of 0.0006. What is the strength, and how sure is it?",
 		Given: []string{"1.0282 and 0.9960, u = 0.0006 each, independent", "yield of a sugar wash, known within 3 %"},
 		Source: Source{ByHand, "4.415 kg of sugar in 57.42 kg of water start at 1.0282 and end dry at 0.9940 with 4.60 % vol, so 34.2 thousandths of gravity are 4.60 % vol, 0.1345 each. 1.0282 − 0.9960 = 32.2 thousandths: 4.33 % vol. " +
@@ -103,17 +103,17 @@ func strengthWithDoubt() Problem {
 			w.Step("From the readings alone %s, with the yield %s.", readings.Text(units.PercentVolume, 2, 1), both.Text(units.PercentVolume, 2, 1))
 			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 3, 1))
 			label := must(gravity.LabelTolerance(gravity.EUOther, both.Value()))
-			w.Step("EU law allows ± %.1f %% vol on such a label; at k = 2 the doubt is %.2f %% vol. Capability %.1f, where 1 is just enough.", label.In(units.PercentagePoint),
+			w.Step("EU law allows ± %.1f %% vol on such a label; at k = 2 the uncertainty is %.2f %% vol. Capability %.1f, where 1 is just enough.", label.In(units.PercentagePoint),
 				must(both.Expanded(2)).In(units.PercentagePoint), must(both.Capability(label)))
 			w.Answer("strength", both.Value().In(units.PercentVolume), 2, "% vol", 4.33, 0.02)
-			w.Answer("doubt from the readings", readings.Uncertainty().In(units.PercentagePoint), 3, "% vol", 0.114, 0.006)
+			w.Answer("uncertainty from the readings", readings.Uncertainty().In(units.PercentagePoint), 3, "% vol", 0.114, 0.006)
 		},
 	}
 }
 
 func doubtsInSquares() Problem {
 	return Problem{
-		Title:  "Doubts add in squares",
+		Title:  "Uncertainties add in squares",
 		Ask:    "Sugar of 4415 ± 10 g and water of 57.42 ± 0.05 kg (standard uncertainties) make a wash. How sure is its extract?",
 		Given:  []string{"sugar 4.415 kg, u = 0.010 kg", "water 57.42 kg, u = 0.05 kg"},
 		Source: Source{ByHand, "x = 100·s/(s + w) = 7.140 °P. dx/ds = 100·w/(s + w)² = 1.5018 °P/kg, dx/dw = −100·s/(s + w)² = −0.11547. √((1.5018 × 0.010)² + (0.11547 × 0.05)²) = √(0.015018² + 0.005774²) = 0.01609 °P."},
@@ -128,7 +128,7 @@ func doubtsInSquares() Problem {
 			parts := must(units.Budget(extract, &sugar, &water))
 			drawn, failed, err := units.Simulate(extract, 20000, 1, &sugar, &water)
 			must(drawn, err)
-			w.Step("The doubt of the sugar moves it by %.4f °P, that of the water by %.4f °P: a better scale for the sugar first.", math.Abs(parts[0].In(units.DegreePlato)), math.Abs(parts[1].In(units.DegreePlato)))
+			w.Step("The uncertainty of the sugar moves it by %.4f °P, that of the water by %.4f °P: a better scale for the sugar first.", math.Abs(parts[0].In(units.DegreePlato)), math.Abs(parts[1].In(units.DegreePlato)))
 			if failed > 0 {
 				w.Step("%d of the random draws had no result.", failed)
 			}
@@ -142,10 +142,10 @@ func doubtsInSquares() Problem {
 func twoWitnesses() Problem {
 	return Problem{
 		Title: "Two witnesses for one strength",
-		Ask:   "The hydrometer says 4.60 % vol with a doubt of 0.15, the distillation 4.80 with 0.10. Do they agree, and what is the best value?",
+		Ask:   "The hydrometer says 4.60 % vol with an uncertainty of 0.15, the distillation 4.80 with 0.10. Do they agree, and what is the best value?",
 		Given: []string{"4.60, u = 0.15; 4.80, u = 0.10 (standard uncertainties)"},
 		Source: Source{ByHand, "Weights 1/0.0225 = 44.444 and 1/0.0100 = 100: (44.444 × 4.60 + 100 × 4.80)/144.444 = 4.7385; u = 1/√144.444 = 0.08321. " +
-			"They are 0.20 apart with a doubt of √(0.0225 + 0.0100) = 0.1803, which is 1.1 of it: no quarrel."},
+			"They are 0.20 apart with an uncertainty of √(0.0225 + 0.0100) = 0.1803, which is 1.1 of it: they agree."},
 		Work: func(w *Working) {
 			mean, deviations, err := units.CrossCheck(
 				must(units.Measure(units.PercentVolume.Of(4.60), units.PercentagePoint.Of(0.15))),
@@ -162,7 +162,7 @@ func twoWitnesses() Problem {
 				w.Step("The %s is %.2f standard uncertainties %s the other: %s.", method, off, side, agree)
 			}
 			w.Answer("best value", mean.Value().In(units.PercentVolume), 3, "% vol", 4.7385, 0.0005)
-			w.Answer("its doubt", mean.Uncertainty().In(units.PercentagePoint), 4, "% vol", 0.08321, 0.00005)
+			w.Answer("its uncertainty", mean.Uncertainty().In(units.PercentagePoint), 4, "% vol", 0.08321, 0.00005)
 		},
 	}
 }
@@ -199,7 +199,7 @@ func whatAReadingHides() Problem {
 			left := p.Left.In(units.Gram) / p.Liquid.VolumeAt20().In(units.Litre)
 			w.Step("The floor is %s; %s of the sugar is used.", p.Floor.Text(4), p.Part.Text(units.Percent, 1))
 			sure := must(wash.Hidden(must(units.Measure(units.One.Of(0.9950), units.One.Of(0.0006))), y, 2))
-			w.Step("With a doubt of 0.0006 (k = 2) it may be up to %s.", sure.CO2Content.Text(units.GramCO2PerLitre, 1))
+			w.Step("With an uncertainty of 0.0006 (k = 2) it may be up to %s.", sure.CO2Content.Text(units.GramCO2PerLitre, 1))
 			w.Answer("sugar left", left, 1, "g/L", 2.15, 0.1)
 			w.Answer("CO2 that it would make", p.CO2Content.In(units.GramCO2PerLitre), 2, "g/L", 1.11, 0.05)
 			w.Caution(p.Caution())

@@ -38,15 +38,15 @@ func Example_strengthWithDoubt() {
 	// Output:
 	// From the readings alone 4.33 ± 0.12 % vol (k = 1), with the yield 4.33 ± 0.15 % vol (k = 1).
 	// If the fault is one hydrometer's and the same in both readings, most of it drops out: 4.326 ± 0.001 % vol (k = 1).
-	// EU law allows ± 0.3 % vol on such a label; at k = 2 the doubt is 0.31 % vol. Capability 1.0, where 1 is just enough.
+	// EU law allows ± 0.3 % vol on such a label; at k = 2 the uncertainty is 0.31 % vol. Capability 1.0, where 1 is just enough.
 	// => strength: 4.33 % vol (check 4.33, within 0.02)
-	// => doubt from the readings: 0.115 % vol (check 0.114, within 0.006)
+	// => uncertainty from the readings: 0.115 % vol (check 0.114, within 0.006)
 }
 
 func Example_doubtsInSquares() {
 	show(doubtsInSquares())
 	// Output:
-	// The doubt of the sugar moves it by 0.0150 °P, that of the water by 0.0058 °P: a better scale for the sugar first.
+	// The uncertainty of the sugar moves it by 0.0150 °P, that of the water by 0.0058 °P: a better scale for the sugar first.
 	// 20,000 random draws agree: 0.0162 °P.
 	// => extract: 7.140 °P (check 7.140, within 0.0005)
 	// => standard uncertainty: 0.01609 °P (check 0.01609, within 0.00002)
@@ -58,7 +58,7 @@ func Example_twoWitnesses() {
 	// The hydrometer is 1.11 standard uncertainties below the other: they agree.
 	// The distillation is 1.11 standard uncertainties above the other: they agree.
 	// => best value: 4.738 % vol (check 4.7385, within 0.0005)
-	// => its doubt: 0.0832 % vol (check 0.08321, within 0.00005)
+	// => its uncertainty: 0.0832 % vol (check 0.08321, within 0.00005)
 }
 
 func Example_scaleUnderTheFermenter() {
@@ -74,7 +74,7 @@ func Example_whatAReadingHides() {
 	show(whatAReadingHides())
 	// Output:
 	// The floor is 0.9940; 97.1 % of the sugar is used.
-	// With a doubt of 0.0006 (k = 2) it may be up to 2.4 g/L CO2.
+	// With an uncertainty of 0.0006 (k = 2) it may be up to 2.4 g/L CO2.
 	// => sugar left: 2.1 g/L (check 2.15, within 0.1)
 	// => CO2 that it would make: 1.08 g/L (check 1.11, within 0.05)
 }

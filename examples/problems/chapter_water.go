@@ -66,7 +66,7 @@ func hardnessByCalculation() Problem {
 func kolbach() Problem {
 	return Problem{
 		Title: "Kolbach's residual alkalinity",
-		Ask:   "What is the residual alkalinity of this water, which tells where a malt mash goes?",
+		Ask:   "What is the residual alkalinity of this water, which decides the pH of a malt mash?",
 		Given: []string{moderateWater},
 		Source: Source{ByHand, "Kolbach, Monatsschrift für Brauerei 6 (1953) 49 (form as in MEBAK W-030.01.900): alkalinity − Ca/3.5 − Mg/7, all as CaCO3. " +
 			"Ca 1.49708 × 100.086 = 149.84, /3.5 = 42.81; Mg 0.41144 × 100.086 = 41.18, /7 = 5.88; 144 − 42.81 − 5.88 = 95.31."},

@@ -144,7 +144,7 @@ func sodiumAtMost() Problem {
 
 func conductivityOfIons() Problem {
 	return Problem{
-		Title: "What a conductivity meter tells",
+		Title: "What a conductivity meter shows",
 		Ask:   "What is the conductivity of this water, from its ions, at 25 and at 20 °C? A meter shows 600 µS/cm at 25 °C: does it fit the report?",
 		Given: []string{moderateWater + ", pH 7.5", "measured 600 µS/cm at 25 °C"},
 		Source: Source{Computed, "PHREEQC 3 of the U.S. Geological Survey, data base phreeqc.dat: 499.0 µS/cm at 25 °C, 445.5 at 20 °C; 5 % is allowed. By hand the limiting conductivities (CRC Handbook, recalled from memory) give more, as the ions hinder each other: " +
@@ -163,7 +163,7 @@ func conductivityOfIons() Problem {
 			_, notes, err := r.Profile()
 			must(r, err)
 			for _, n := range notes {
-				w.Step("Beside the report the %s. A meter counts ions, it does not tell which.", n)
+				w.Step("Beside the report the %s. A meter counts ions, not which they are.", n)
 			}
 			w.Answer("at 25 °C", k.In(units.MicrosiemensPerCentimetre), 0, "µS/cm", 499.0, 25)
 			w.Answer("at 20 °C", at.ConductivityAt20().In(units.MicrosiemensPerCentimetre), 0, "µS/cm", 445.5, 22)

@@ -67,7 +67,7 @@ func Example_conductivityOfIons() {
 	// Output:
 	// Each ion carries its charge at its own speed; at an ionic strength of 0.0068 mol/kg they slow each other down.
 	// 50 mg/L of table salt would add 101 µS/cm: the 121 µS/cm that are too many are about as much.
-	// Beside the report the conductivity is 1.25 times what the ions give; 0.9 to 1.1 is usual. A meter counts ions, it does not tell which.
+	// Beside the report the conductivity is 1.25 times what the ions give; 0.9 to 1.1 is usual. A meter counts ions, not which they are.
 	// => at 25 °C: 479 µS/cm (check 499, within 25)
 	// => at 20 °C: 429 µS/cm (check 445.5, within 22)
 	// => measured over computed: 1.25 (check 1.20, within 0.06)

@@ -7,18 +7,6 @@ import (
 	"unicode/utf8"
 )
 
-// secondHand is a figure of a publication that was read in another work, which does not
-// print its name or where its rows come from: no star.
-const secondHand Status = ByHand + 1
-
-// grade returns the words that are printed for how well a check value is known.
-func grade(s Status) string {
-	if s == secondHand {
-		return "published, read at second hand"
-	}
-	return s.String()
-}
-
 // columns is how wide plain text is printed.
 const columns = 92
 
@@ -67,7 +55,7 @@ func writeProblem(out io.Writer, n int, p Problem) error {
 	for _, c := range w.Cautions {
 		fmt.Fprintf(&b, "\nCaution: %s\n", wrap(c, "  "))
 	}
-	fmt.Fprintf(&b, "\nCheck (%s)\n  %s\n", grade(p.Source.Status), wrap(p.Source.Text, "  "))
+	fmt.Fprintf(&b, "\nCheck (%s)\n  %s\n", p.Source.Status, wrap(p.Source.Text, "  "))
 	_, err = io.WriteString(out, b.String())
 	return err
 }
@@ -120,7 +108,7 @@ func markdownProblem(b *strings.Builder, n int, p Problem, w Working) {
 	for _, c := range w.Cautions {
 		fmt.Fprintf(b, "\n> Caution: %s\n", c)
 	}
-	fmt.Fprintf(b, "\nCheck (%s): %s\n", grade(p.Source.Status), p.Source.Text)
+	fmt.Fprintf(b, "\nCheck (%s): %s\n", p.Source.Status, p.Source.Text)
 }
 
 // wrap breaks text between words so that a line with its indent fits the width.

@@ -33,11 +33,12 @@ type Source struct {
 type Status int
 
 const (
-	Read     Status = iota // a published worked example or table, seen
-	Recalled               // a published figure given from memory
-	Practice               // what the trade does; no source is known
-	Computed               // worked out with another program from read figures
-	ByHand                 // arithmetic that anyone can follow
+	Read       Status = iota // a published worked example or table, seen
+	Recalled                 // a published figure given from memory
+	Practice                 // what the trade does; no source is known
+	Computed                 // worked out with another program from read figures
+	ByHand                   // arithmetic that anyone can follow
+	secondHand               // read in another work, which does not print its name or where its rows come from: no star
 )
 
 // String returns the words that are printed.
@@ -51,6 +52,8 @@ func (s Status) String() string {
 		return "common practice, no source"
 	case Computed:
 		return "computed with another program"
+	case secondHand:
+		return "published, read at second hand"
 	default:
 		return "by hand"
 	}

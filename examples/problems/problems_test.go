@@ -181,8 +181,8 @@ func TestStars(t *testing.T) {
 	for n, p := range numbered(course()) {
 		if strings.Contains(list, fmt.Sprintf("%4d * %s\n", n, p.Title)) {
 			stars++
-			if grade(p.Source.Status) != "published, read" {
-				t.Errorf("problem %d %q has a star on %q", n, p.Title, grade(p.Source.Status))
+			if p.Source.Status != Read {
+				t.Errorf("problem %d %q has a star on %q", n, p.Title, p.Source.Status)
 			}
 			for _, word := range []string{"recalled", "was not seen", "author not stated", "names no source", "home-wine"} {
 				if strings.Contains(p.Source.Text, word) && !namedCarrier[p.Title] {

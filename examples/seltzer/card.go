@@ -216,7 +216,7 @@ func firstBuffer(a plan.AcidityPlan, s style) []row {
 		r.value = s.mass(a.Clear)
 	}
 	if a.Halves {
-		r.label += ", half of"
+		r.value = "half of " + r.value
 	}
 	return []row{r}
 }
@@ -255,7 +255,7 @@ func fermenting(p plan.Plan, s style) []step {
 			do: []string{"In a little of the wash, slowly: gas comes out."}}
 		if i == 1 && a.Halves && a.Buffer != nil {
 			for _, r := range firstBuffer(a, s) {
-				r.label = a.Buffer.What + ", the other half of"
+				r.value = "other " + r.value
 				feed.weigh = append(feed.weigh, r)
 			}
 		}
@@ -308,6 +308,9 @@ func packing(p plan.Plan, s style) []step {
 	for i, k := range p.Packs {
 		n := fmt.Sprint(i + 1)
 		fill := step{id: "fill-" + n, title: fmt.Sprintf("Fill %s", packTitle(k))}
+		if len(p.Packs) > 1 {
+			fill.do = append(fill.do, "From "+s.volume(k.Base)+" of base drink"+withFlavour(p, k, s)+".")
+		}
 		if k.Bottle != nil {
 			steps = append(steps, priming(k, n, s)...)
 			fill.do = append(fill.do, "Each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+".")

@@ -1,3 +1,5 @@
+//go:build !kettle
+
 package main
 
 import (
@@ -51,7 +53,7 @@ func printHTML(w io.Writer, p plan.Plan, curves []plan.Curve, s style) error {
 	}
 	for i, c := range curves {
 		c = s.curve(c)
-		d.Plots = append(d.Plots, pagePlot{c.Title, plot(c, i)})
+		d.Plots = append(d.Plots, pagePlot{c.Title, template.HTML(plot(c, i))})
 	}
 	return page.Execute(w, d)
 }

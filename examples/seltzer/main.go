@@ -1,3 +1,5 @@
+//go:build !kettle
+
 // Command seltzer plans a batch of a fermented drink from a request and prints
 // what to weigh, what every vessel holds, what the hydrometer will say, what to
 // set the gauge to and what to look out for.
@@ -7,6 +9,7 @@
 //	go run ./examples/seltzer -units us my.json   your own request, in US customary units
 //	go run ./examples/seltzer -html plan.html     a page to print or to read at the kettle
 //	go run ./examples/seltzer -card my.json       the work step by step, with boxes and blanks
+//	go run ./examples/seltzer -page mine.html     a page that plans by itself, on a phone, offline
 //	go run ./examples/seltzer -json my.json       the plan as data
 //	go run ./examples/seltzer -request            the built-in request, to start yours from
 //
@@ -76,7 +79,8 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	steps := flags.Bool("card", false, "print a brew-day card: the work step by step, with boxes and blanks")
 	system := flags.String("units", "metric", "units to print: metric or us")
 	htmlFile := flags.String("html", "", "write the plan as a page to print to `FILE`")
-	force := flags.Bool("force", false, "let -html overwrite a file")
+	pageFile := flags.String("page", "", "write a page that plans by itself, the library in it, to `FILE`; it takes a Go toolchain")
+	force := flags.Bool("force", false, "let -html and -page overwrite a file")
 	request := flags.Bool("request", false, "print the built-in request and stop")
 	nearest := flags.Bool("nearest", false, "print the nearest request that can be planned and stop")
 	if err := flags.Parse(args); err != nil {
@@ -110,6 +114,9 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 			return err
 		}
 		return writeJSON(out, req)
+	}
+	if *pageFile != "" {
+		return writeKettle(*pageFile, *force, flags.Arg(0) != "", req)
 	}
 	if *htmlFile != "" {
 		return writePage(*htmlFile, *force, req, style{us: *system == "us"})

@@ -2,7 +2,7 @@ package main
 
 import (
 	"fmt"
-	"html/template"
+	"html"
 	"math"
 	"strings"
 
@@ -57,14 +57,17 @@ func span(values []float64) (least, most float64) {
 }
 
 // plot draws a curve as an SVG picture with axes, units, and words for those who
-// cannot see it.
-func plot(c plan.Curve, id int) template.HTML {
+// cannot see it. Every text in it is escaped.
+func plot(c plan.Curve, id int) string {
 	var xs, ys []float64
 	for _, p := range c.Points {
 		xs, ys = append(xs, p[0]), append(ys, p[1])
 	}
 	for _, b := range c.LowerUpper {
 		ys = append(ys, b[1], b[2])
+	}
+	for _, p := range c.Marks {
+		xs, ys = append(xs, p[0]), append(ys, p[1])
 	}
 	if c.At != nil {
 		xs, ys = append(xs, c.At[0]), append(ys, c.At[1])
@@ -81,7 +84,7 @@ func plot(c plan.Curve, id int) template.HTML {
 	y.least, y.most = span(ys)
 
 	var b strings.Builder
-	esc := template.HTMLEscapeString
+	esc := html.EscapeString
 	fmt.Fprintf(&b, `<svg viewBox="0 0 %g %g" role="img" aria-labelledby="t%d d%d">`, plotWidth, plotHeight, id, id)
 	fmt.Fprintf(&b, `<title id="t%d">%s</title><desc id="d%d">%s</desc>`, id, esc(c.Title), id, esc(describe(c)))
 	b.WriteString(`<g class="grid">`)
@@ -116,6 +119,9 @@ func plot(c plan.Curve, id int) template.HTML {
 		fmt.Fprintf(&b, "%c%.1f %.1f", "LM"[btoi(i == 0)], x.at(p[0]), y.at(p[1]))
 	}
 	b.WriteString(`"/>`)
+	for _, p := range c.Marks {
+		fmt.Fprintf(&b, `<circle cx="%.1f" cy="%.1f" r="%g"/>`, x.at(p[0]), y.at(p[1]), markRadius)
+	}
 	if c.At != nil {
 		px, py := x.at(c.At[0]), y.at(c.At[1])
 		anchor, dx := "start", labelGap
@@ -126,7 +132,7 @@ func plot(c plan.Curve, id int) template.HTML {
 			px, py, markRadius, px+dx, py+tickText, anchor, esc(c.AtName))
 	}
 	b.WriteString(`</svg>`)
-	return template.HTML(b.String()) // every text in it is escaped above
+	return b.String()
 }
 
 func btoi(b bool) int {
@@ -142,6 +148,9 @@ func describe(c plan.Curve) string {
 	s := fmt.Sprintf("%s from %.4g at %.4g to %.4g at %.4g (%s).", c.Y, first[1], first[0], last[1], last[0], c.X)
 	if c.At != nil {
 		s += fmt.Sprintf(" The %s: %.3g at %.3g.", c.AtName, c.At[1], c.At[0])
+	}
+	for _, p := range c.Marks {
+		s += fmt.Sprintf(" Read: %.4g at %.3g.", p[1], p[0])
 	}
 	if c.Limit != nil {
 		s += fmt.Sprintf(" Line: %s, %.4g.", c.LimitName, *c.Limit)

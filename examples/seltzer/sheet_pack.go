@@ -25,6 +25,7 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 	out.rows = append(out.rows,
 		row{"content", volumes(k.Volumes), grams(k.Content), "", ""}.explain(plan.FigureVolumes),
 		row{"strength", strength(k.Strength), "", "", ""}.explain(plan.FigureStrength))
+	out.rows = append(out.rows, row{"rack for them", s.volume(k.Base), "of base drink, measured cold" + withFlavour(p, k, s), "", ""}.explain(plan.FigureFermentable))
 	if k.Remainder.In(units.Millilitre) > 0.5 {
 		out.rows = append(out.rows, row{label: "left over, too little for another", value: s.volume(k.Remainder)})
 	}
@@ -34,6 +35,14 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 		out.rows = append(out.rows, kegRows(k, s)...)
 	}
 	return section{out.title, append(out.rows, highestRows(k, s)...)}
+}
+
+// withFlavour is what of the flavouring goes to one kind of pack.
+func withFlavour(p plan.Plan, k plan.PackPlan, s style) string {
+	if p.Flavour == nil {
+		return ""
+	}
+	return ", with " + s.volume(k.Flavouring) + " of " + p.Flavour.Name
 }
 
 func bottleRows(k plan.PackPlan, s style) []row {

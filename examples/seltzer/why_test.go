@@ -37,6 +37,7 @@ var reasons = []struct{ section, label, says string }{
 	{"Yeast", "wake it in", "water 10 to 20 times"},
 	{"kegs|bottles", "content", "one volume"},
 	{"kegs|bottles", "strength", "volume of the ethanol"},
+	{"kegs|bottles", "rack for them", "solved backwards through packs"},
 	{"kegs", "filled", "density of CO2 gas"},
 	{"kegs", "set the gauge to", "pressure at which the liquid holds the content"},
 	{"kegs", "highest, .*", "against the rating"}, {"kegs", "highest, .*", "at which the liquid holds the content"},

@@ -1,8 +1,10 @@
 package check
 
 import (
+	"encoding/json"
 	"errors"
 	"math"
+	"reflect"
 	"testing"
 
 	"example.org/zymase/units"
@@ -72,5 +74,19 @@ func Again[T interface{ String() string }](t *testing.T, text string, parse func
 	w, err := parse(v.String())
 	if err != nil || w.String() != v.String() {
 		t.Errorf("%q reads as %q, which reads as %v, %v", text, v.String(), w, err)
+	}
+}
+
+// Travels fails unless JSON brings a value back as it was.
+func Travels[T any](t *testing.T, v T) {
+	t.Helper()
+	text, err := json.Marshal(v)
+	if err != nil {
+		t.Errorf("%+v is not written: %v", v, err)
+		return
+	}
+	var back T
+	if err := json.Unmarshal(text, &back); err != nil || !reflect.DeepEqual(back, v) {
+		t.Errorf("%s comes back as %+v, %v", text, back, err)
 	}
 }

@@ -36,7 +36,7 @@ func TestSamplesCompile(t *testing.T) {
 	fset, from := shared()
 	for i, s := range samples {
 		src := "package sample\n"
-		for _, p := range []string{"fmt", "example.org/zymase/units", "example.org/zymase/units/material", "example.org/zymase/gravity", "example.org/zymase/water", "example.org/zymase/carbonation", "example.org/zymase/nutrient", "example.org/zymase/nutrient/sugar", "example.org/zymase/nutrient/yeast", "example.org/zymase/nutrient/ferment", "example.org/zymase/nutrient/finish", "example.org/zymase/nutrient/law"} {
+		for _, p := range []string{"fmt", "example.org/zymase/units", "example.org/zymase/units/material", "example.org/zymase/gravity", "example.org/zymase/water", "example.org/zymase/water/mash", "example.org/zymase/water/must", "example.org/zymase/carbonation", "example.org/zymase/nutrient", "example.org/zymase/nutrient/sugar", "example.org/zymase/nutrient/yeast", "example.org/zymase/nutrient/ferment", "example.org/zymase/nutrient/finish", "example.org/zymase/nutrient/law"} {
 			if strings.Contains(s[1], p[strings.LastIndexByte(p, '/')+1:]+".") {
 				src += fmt.Sprintf("import %q\n", p)
 			}
@@ -69,16 +69,18 @@ func TestREADMENamesExist(t *testing.T) {
 	}
 	_, from := shared()
 	seen := map[string]bool{}
-	for _, m := range regexp.MustCompile("`(units|gravity|water|carbonation|nutrient|sugar|yeast|ferment|finish|law)\\.([A-Z]\\w*)(?:\\.([A-Z]\\w*))?`").FindAllStringSubmatch(string(text), -1) {
+	for _, m := range regexp.MustCompile("`(units|gravity|water|carbonation|nutrient|sugar|yeast|ferment|finish|law|mash|must)\\.([A-Z]\\w*)(?:\\.([A-Z]\\w*))?`").FindAllStringSubmatch(string(text), -1) {
 		if seen[m[0]] {
 			continue
 		}
 		seen[m[0]] = true
-		path := "example.org/zymase/" + m[1]
-		if _, err := os.Stat("../../" + m[1]); err != nil {
-			path = "example.org/zymase/nutrient/" + m[1] // a room of it
+		path := m[1]
+		for _, house := range []string{"nutrient/", "water/"} { // a room of it
+			if _, err := os.Stat("../../" + house + m[1]); err == nil {
+				path = house + m[1]
+			}
 		}
-		pkg, err := from.Import(path)
+		pkg, err := from.Import("example.org/zymase/" + path)
 		if err != nil {
 			t.Fatal(err)
 		}

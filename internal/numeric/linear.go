@@ -82,7 +82,7 @@ func Linear(c []float64, a [][]float64, b []float64) ([]float64, error) {
 // simplex pivots the tableau to the least cost among the first columns, and returns it.
 func simplex(t [][]float64, base []int, cost []float64, columns int) (float64, error) {
 	const eps = 1e-9
-	right := len(t[0]) - 1
+	right := len(cost)
 	for range 10000 {
 		enter := -1
 		for j := 0; j < columns; j++ {

@@ -40,6 +40,7 @@
 //     table holds to account.
 //   - tolerance: how near, then a semicolon and the reason. "0.05" is absolute,
 //     in the unit of the column; "0.2 %" is relative to the printed value;
+//     "exact" allows for the rounding of the arithmetic alone;
 //     "printed" is half the last printed digit of each cell and "3 printed" three
 //     times that; "0.2 % or 0.05" is the larger one. It holds for each output
 //     column that has no line of its own: "tolerance density: 0.2 kg/m³"

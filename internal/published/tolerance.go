@@ -56,6 +56,8 @@ func HalfDigit(cell string) float64 {
 	return half
 }
 
+const arithmetic = "1e-12" // of the value: what the arithmetic may round off
+
 // parseTolerance reads "0.2 % or 0.05; the stated accuracy".
 func parseTolerance(text string) (Tolerance, error) {
 	amounts, reason, found := strings.Cut(text, ";")
@@ -67,6 +69,8 @@ func parseTolerance(text string) (Tolerance, error) {
 		part = strings.TrimSpace(part)
 		into, scale := &t.absolute, 1.0
 		switch {
+		case part == "exact":
+			part, t.absolute, into = arithmetic, 1e-12, &t.relative
 		case part == "printed":
 			part, into = "1", &t.printed
 		case strings.HasSuffix(part, " printed"):
@@ -76,7 +80,7 @@ func parseTolerance(text string) (Tolerance, error) {
 		}
 		v, err := number(part)
 		if err != nil || !(v > 0) {
-			return t, fmt.Errorf("tolerance %.40q: want a number above zero, \"0.2 %%\", \"printed\" or \"3 printed\", joined by \"or\"", t.Text)
+			return t, fmt.Errorf("tolerance %.40q: want a number above zero, \"0.2 %%\", \"exact\", \"printed\" or \"3 printed\", joined by \"or\"", t.Text)
 		}
 		if *into != 0 {
 			return t, fmt.Errorf("tolerance %.40q says one kind twice", t.Text)

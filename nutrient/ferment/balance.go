@@ -163,7 +163,8 @@ func (b Balance) Yield(extract units.Mass) (gravity.Yield, error) {
 	residue := per(b.Glycerol) + per(b.Succinic) + per(b.Acetic) + per(b.Lactic)
 	inversion := (h - g) / g
 	// What nutrients bring to the yeast, and the little water that is made, go with it.
-	return gravity.NewYield(ethanol, co2, 1+inversion-ethanol-co2-residue, residue, inversion)
+	y, err := gravity.NewYield(ethanol, co2, 1+inversion-ethanol-co2-residue, residue, inversion)
+	return y, limit.Named("ferment.Balance.Yield", err)
 }
 
 // Ledger is what enters or leaves a ferment: moles of each element and of charge, and

@@ -36,7 +36,7 @@ func (f Tank) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 	}
 	c, err := f.checked(fn)
 	if err != nil {
-		return BufferDose{}, err
+		return BufferDose{}, limit.Named(fn, err)
 	}
 	c.like = new(water.Series)
 	var mmol [3]float64
@@ -48,10 +48,11 @@ func (f Tank) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 			return with.acidity(with.balance(m, allUsed), allUsed)
 		})
 		if err != nil {
-			return BufferDose{}, err
+			return BufferDose{}, limit.Named(fn, err)
 		}
 	}
-	return c.doseOf(b, mmol)
+	dose, err := c.doseOf(b, mmol)
+	return dose, limit.Named(fn, err)
 }
 
 // solveDose returns the mmol/L of a buffer that bring a liquid to a pH, zero if it is

@@ -46,7 +46,7 @@ func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Cor
 	}
 	c, err := f.checked(fn)
 	if err != nil {
-		return Correction{}, err
+		return Correction{}, limit.Named(fn, err)
 	}
 	c.like = new(water.Series)
 	var mmol, nowPH, endPH [3]float64
@@ -56,7 +56,7 @@ func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Cor
 		foreseen := c.acidity(c.balance(m, x), x)
 		now, err := foreseen.AtPH(measured, c.around(x))
 		if err != nil {
-			return Correction{}, err
+			return Correction{}, limit.Named(fn, err)
 		}
 		more := now.Strong - foreseen.Strong
 		atEnd := func(dose float64) acidity.Liquid {
@@ -68,7 +68,7 @@ func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Cor
 		}
 		mmol[i], err = solveDose(fn, b, target, c.around(allUsed), &like, atEnd)
 		if err != nil {
-			return Correction{}, err
+			return Correction{}, limit.Named(fn, err)
 		}
 		atOnce := func(dose float64) acidity.Liquid { return b.buffered(now, dose) }
 		least, err := atOnce(mmol[i]).PH(c.around(x))
@@ -82,7 +82,7 @@ func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Cor
 			endPH[i], err = atEnd(mmol[0]).PH(c.around(allUsed))
 		}
 		if err != nil {
-			return Correction{}, err
+			return Correction{}, limit.Named(fn, err)
 		}
 		if i == 0 {
 			out.Unexplained = units.MilliequivalentPerLitre.Of(checked.Number(foreseen.Strong - now.Strong))
@@ -93,7 +93,7 @@ func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Cor
 	}
 	out.Now, out.End = spread(nowPH), spread(endPH)
 	if out.Dose, err = c.doseOf(b, mmol); err != nil {
-		return Correction{}, err
+		return Correction{}, limit.Named(fn, err)
 	}
 	out.Cautions = append(out.Cautions, "Add half of the dose, stir, wait for the gas to leave, and measure again before the rest.")
 	return out, nil

@@ -87,7 +87,7 @@ func (h HeatRate) Rise(extract units.Mass, v units.Volume) (units.TemperatureDif
 	const fn = "ferment.HeatRate.Rise"
 	heat, err := h.Of(extract)
 	if err != nil {
-		return units.TemperatureDifference{}, err
+		return units.TemperatureDifference{}, limit.Named(fn, err)
 	}
 	litres := v.In(units.Litre)
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
@@ -111,7 +111,7 @@ const heatCapacity = 4.0 // kJ/L/K
 func (h HeatRate) CoolingPower(extract units.Mass, in time.Duration) (units.Power, error) {
 	heat, err := h.Of(extract)
 	if err != nil {
-		return units.Power{}, err
+		return units.Power{}, limit.Named("ferment.HeatRate.CoolingPower", err)
 	}
 	if err := limit.Check("ferment.HeatRate.CoolingPower", "time", in.Hours(), "h", 1.0/60, 8766, "a ferment"); err != nil {
 		return units.Power{}, err

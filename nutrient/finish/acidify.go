@@ -49,22 +49,22 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	const fn, source = "finish.Acidify", "drinks"
 	litres, part := v.In(units.Litre), acid.Share().In(units.Percent)/100
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
-		return Acidified{}, err
+		return Acidified{}, limit.Named(fn, err)
 	}
 	if err := limit.Check(fn, "share of pure acid", acid.Share().In(units.Percent), "%", 1, 100, "an acid as sold"); err != nil {
-		return Acidified{}, err
+		return Acidified{}, limit.Named(fn, err)
 	}
 	if err := limit.Check(fn, "target pH", target, "", 2.5, 7, source); err != nil {
-		return Acidified{}, err
+		return Acidified{}, limit.Named(fn, err)
 	}
 	a, s := flat(drink)
 	if measured != 0 {
 		if err := limit.Check(fn, "measured pH", measured, "", 2.5, 9, source); err != nil {
-			return Acidified{}, err
+			return Acidified{}, limit.Named(fn, err)
 		}
 		var err error
 		if a, err = a.AtPH(measured, s); err != nil {
-			return Acidified{}, err
+			return Acidified{}, limit.Named(fn, err)
 		}
 	}
 	p, err := a.Profile(s)
@@ -73,15 +73,15 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 		now, err = p.Closed(units.MolarConcentration{})
 	}
 	if err != nil {
-		return Acidified{}, err
+		return Acidified{}, limit.Named(fn, err)
 	}
 	mmol, after, err := now.Water().AcidPerLitre(acid.Acid(), target, water.CO2Kept)
 	if err != nil {
-		return Acidified{}, err
+		return Acidified{}, limit.Named(fn, err)
 	}
 	g := mmol.In(units.MillimolePerLitre) * acid.Acid().MolarMass() / 1000
 	if err := limit.Check(fn, "acid", g, "g/L", 0, 20, "what a drink can bear"); err != nil {
-		return Acidified{}, err
+		return Acidified{}, limit.Named(fn, err)
 	}
 	out := Acidified{
 		Acid: acid, Mass: amount.Grams(g / part * litres), Concentration: amount.MgPerL(1000 * g), Drink: after,
@@ -91,20 +91,15 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 		out.After, err = after.TitratableAcidity(titration)
 	}
 	if err != nil {
+		return Acidified{}, limit.Named(fn, err)
+	}
+	limits, passed, said, err := limited(fn, j, law.CitricAcid, "dose", out.Concentration)
+	if err != nil {
 		return Acidified{}, err
 	}
-	if acid.Acid() == water.CitricAcid {
-		if out.Limits = law.Limits(j, law.CitricAcid); len(out.Limits) > 0 {
-			out.Cautions = append(out.Cautions, otherDrinks)
-		}
-	}
-	for _, l := range out.Limits {
-		if !l.Allows(out.Concentration) {
-			out.Passed = append(out.Passed, l)
-		}
-	}
-	if len(out.Passed) > 0 {
-		out.Cautions = append(out.Cautions, "The dose is above a limit of the law asked: "+out.Passed[0].String()+".")
+	if acid.Acid() == water.CitricAcid && len(limits) > 0 {
+		out.Limits, out.Passed = limits, passed
+		out.Cautions = append(append(out.Cautions, otherDrinks), said...)
 	}
 	return out, nil
 }

@@ -29,11 +29,11 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 	const fn = "finish.Dilute"
 	s, err := base.Plus(flavouring)
 	if err != nil {
-		return Diluted{}, err
+		return Diluted{}, limit.Named(fn, err)
 	}
 	have, want := s.ByVolume().In(units.PercentVolume), strength.In(units.PercentVolume)
 	if err := limit.Check(fn, "strength", want, "% vol", 0.1, have, "the base with its flavouring"); err != nil {
-		return Diluted{}, err
+		return Diluted{}, limit.Named(fn, err)
 	}
 	out := Diluted{
 		Cautions: []string{"Use water without air or chlorine: boiled and cooled, or filtered and purged. Oxygen stales the drink."},
@@ -48,7 +48,7 @@ func Dilute(base, flavouring gravity.Solution, strength units.StrengthByVolume) 
 		return litres - out.Liquid.VolumeAt20().In(units.Litre), nil
 	})
 	if err != nil {
-		return Diluted{}, err
+		return Diluted{}, limit.Named(fn, err)
 	}
 	return out, nil
 }
@@ -70,8 +70,8 @@ func StrongBrew(w sugar.Wash, base, strength units.StrengthByVolume, finished un
 	w.Basis = sugar.Finished(units.Litre.Of(checked.Number(litres)))
 	b, err := w.For(base)
 	if err != nil {
-		return sugar.Brew{}, Diluted{}, err
+		return sugar.Brew{}, Diluted{}, limit.Named(fn, err)
 	}
 	d, err := Dilute(b.Finish, gravity.Solution{}, strength)
-	return b, d, err
+	return b, d, limit.Named(fn, err)
 }

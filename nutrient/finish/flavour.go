@@ -46,9 +46,10 @@ func (f Flavouring) Liquid(v units.Volume) (gravity.Solution, error) {
 		return litre - s.VolumeAt20().In(units.Litre), err
 	})
 	if err != nil {
-		return gravity.Solution{}, err
+		return gravity.Solution{}, limit.Named(fn, err)
 	}
-	return of(water, litres)
+	s, err := of(water, litres)
+	return s, limit.Named(fn, err)
 }
 
 // Trial is a sample that tasted right: so much of something in so much drink.
@@ -98,11 +99,11 @@ func (t Trial) Scale(batch gravity.Solution, f Flavouring) (Flavoured, error) {
 	v := units.Litre.Of(checked.Number(before * added / sample))
 	drops, err := f.Liquid(v)
 	if err != nil {
-		return Flavoured{}, err
+		return Flavoured{}, limit.Named(fn, err)
 	}
 	all, err := batch.Plus(drops)
 	if err != nil {
-		return Flavoured{}, err
+		return Flavoured{}, limit.Named(fn, err)
 	}
 	out := Flavoured{
 		Flavouring: v, Liquid: all, Before: batch.ByVolume(), After: all.ByVolume(),

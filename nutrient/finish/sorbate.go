@@ -91,7 +91,7 @@ func SorbateFor(sorbate units.MassConcentration, pH float64, v units.Volume, j l
 	const fn = "finish.SorbateFor"
 	part, err := Undissociated(pH)
 	if err != nil {
-		return SorbateDose{}, err
+		return SorbateDose{}, limit.Named(fn, err)
 	}
 	acid := sorbate.In(units.MilligramPerLitre) * SorbicAcidShare().In(units.Fraction)
 	if err := limit.Check(fn, "sorbic acid", acid, "mg/L", 0, 1600, "solubility at 20 °C, Dharmadhikari: Sorbic acid"); err != nil {
@@ -101,19 +101,16 @@ func SorbateFor(sorbate units.MassConcentration, pH float64, v units.Volume, j l
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
 		return SorbateDose{}, err
 	}
-	out := SorbateDose{
+	inDrink := amount.MgPerL(acid)
+	limits, passed, said, err := limited(fn, j, law.SorbicAcid, "dose", inDrink)
+	if err != nil {
+		return SorbateDose{}, err
+	}
+	return SorbateDose{
 		Mass:       units.Milligram.Of(checked.Number(sorbate.In(units.MilligramPerLitre) * litres)),
-		SorbicAcid: amount.MgPerL(acid), Undissociated: amount.MgPerL(acid * part.In(units.Fraction)),
-		Limits:   law.Limits(j, law.SorbicAcid),
-		Cautions: []string{SorbateCaution, otherDrinks, "Dissolve it in water first: acid drink turns a strong solution into crystals of sorbic acid."},
-	}
-	for _, l := range out.Limits {
-		if !l.Allows(out.SorbicAcid) {
-			out.Passed = append(out.Passed, l)
-		}
-	}
-	if len(out.Passed) > 0 {
-		out.Cautions = append(out.Cautions, "The dose is above a limit of the law asked: "+out.Passed[0].String()+".")
-	}
-	return out, nil
+		SorbicAcid: inDrink, Undissociated: amount.MgPerL(acid * part.In(units.Fraction)),
+		Limits:   limits,
+		Passed:   passed,
+		Cautions: append([]string{SorbateCaution, otherDrinks, "Dissolve it in water first: acid drink turns a strong solution into crystals of sorbic acid."}, said...),
+	}, nil
 }

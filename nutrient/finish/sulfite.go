@@ -187,19 +187,16 @@ func SulfiteFor(salt Sulfite, wanted, free, total units.MassConcentration, v uni
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
 		return SulfiteDose{}, err
 	}
-	out := SulfiteDose{
+	after := amount.MgPerL(tot + w - f)
+	limits, passed, said, err := limited(fn, j, law.SulfurDioxide, "total", after)
+	if err != nil {
+		return SulfiteDose{}, err
+	}
+	return SulfiteDose{
 		Mass:     units.Milligram.Of(checked.Number((w - f) * litres / salt.Yield().In(units.Fraction))),
-		Total:    amount.MgPerL(tot + w - f),
-		Limits:   law.Limits(j, law.SulfurDioxide),
-		Cautions: []string{SulfiteCaution, otherDrinks},
-	}
-	for _, l := range out.Limits {
-		if !l.Allows(out.Total) {
-			out.Passed = append(out.Passed, l)
-		}
-	}
-	if len(out.Passed) > 0 {
-		out.Cautions = append(out.Cautions, "The total is above a limit of the law asked: "+out.Passed[0].String()+".")
-	}
-	return out, nil
+		Total:    after,
+		Limits:   limits,
+		Passed:   passed,
+		Cautions: append([]string{SulfiteCaution, otherDrinks}, said...),
+	}, nil
 }

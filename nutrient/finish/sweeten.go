@@ -53,7 +53,7 @@ func SweetenWith(f sugar.Fermentable, extract units.MassConcentration, drink gra
 		return out.Liquid.VolumeAt20().In(units.Litre) - litres, err
 	})
 	if err != nil {
-		return Sweetened{}, err
+		return Sweetened{}, limit.Named(fn, err)
 	}
 	out.Strength = out.Liquid.ByVolume()
 	out.IfItFerments = units.GramCO2PerLitre.Of(checked.Number(out.Fermentable.In(units.Gram) * f.MostCO2().In(units.Fraction) / litres))

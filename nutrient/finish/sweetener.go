@@ -140,21 +140,17 @@ func SweetenLike(s Sweetener, sucrose units.MassConcentration, v units.Volume, j
 		return Sweetening{}, err
 	}
 	mg := 1000 * g / f.Value
+	limits, passed, said, err := limited(fn, j, s.substance, "dose", amount.MgPerL(mg))
+	if err != nil {
+		return Sweetening{}, err
+	}
 	out := Sweetening{
 		Concentration: evidence.Figure[units.MassConcentration]{Value: amount.MgPerL(mg), Low: amount.MgPerL(1000 * g / f.High), High: amount.MgPerL(1000 * g / f.Low), Evidence: f.Evidence},
 		Mass:          units.Milligram.Of(checked.Number(mg * litres)),
 	}
 	if s.substance != law.Unlisted {
-		out.Limits = law.Limits(j, s.substance)
-		out.Cautions = append(out.Cautions, law.Caution)
-	}
-	for _, l := range out.Limits {
-		if !l.Allows(out.Concentration.Value) {
-			out.Passed = append(out.Passed, l)
-		}
-	}
-	if len(out.Passed) > 0 {
-		out.Cautions = append(out.Cautions, "The dose is above a limit of the law asked: "+out.Passed[0].String()+".")
+		out.Limits, out.Passed = limits, passed
+		out.Cautions = append([]string{law.Caution}, said...)
 	}
 	if low := s.intake.lowest(); low > 0 {
 		const body = 60 // kg

@@ -115,7 +115,7 @@ func (f *Fit) When(used units.Share) (Times, error) {
 func (f *Fit) Stops(below units.Share) units.Share {
 	share, sum := below.In(units.Fraction), 0.0
 	each(func(i int, n node, _ float64) {
-		if n.share(f.pace, f.pace.ripe[len(f.pace.ripe)-1], f.ripeMiddle) < share {
+		if n.share(f.pace, f.pace.ripeAt(horizon.Hours()), f.ripeMiddle) < share {
 			sum += f.weights[i]
 		}
 	})

@@ -93,12 +93,18 @@ func (p *Pace) integrate() {
 
 // ripeAt is the ripe hours at an hour of the clock.
 func (p *Pace) ripeAt(hour float64) float64 {
+	if p == nil || len(p.ripe) == 0 { // none: NewPace makes one
+		return 0
+	}
 	i := min(int(hour), len(p.ripe)-2)
 	return p.ripe[i] + (hour-float64(i))*(p.ripe[i+1]-p.ripe[i])
 }
 
 // hourAt is the way back; false beyond the horizon.
 func (p *Pace) hourAt(ripe float64) (float64, bool) {
+	if p == nil || len(p.ripe) == 0 {
+		return 0, false
+	}
 	i := sort.SearchFloat64s(p.ripe, ripe)
 	switch {
 	case i == 0:
@@ -111,6 +117,9 @@ func (p *Pace) hourAt(ripe float64) (float64, bool) {
 
 // shareAt is the share used after ripe hours.
 func (p *Pace) shareAt(ripe float64) float64 {
+	if p == nil || len(p.used) == 0 {
+		return 0
+	}
 	x := ripe / ripeStep
 	switch i := int(x); {
 	case ripe <= 0:
@@ -124,6 +133,9 @@ func (p *Pace) shareAt(ripe float64) float64 {
 
 // ripeFor is the ripe hours by which a share is used; infinite if it never is.
 func (p *Pace) ripeFor(share float64) float64 {
+	if p == nil || len(p.used) == 0 {
+		return math.Inf(1)
+	}
 	i := sort.SearchFloat64s(p.used, share)
 	switch {
 	case i == 0:

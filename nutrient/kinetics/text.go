@@ -5,6 +5,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -66,7 +67,7 @@ func (f *Forecast) UnmarshalJSON(text []byte) error {
 	}
 	p, err := NewPace(Start{Sugar: w.Sugar, Nitrogen: w.Nitrogen, Yeast: w.Yeast, PH: w.PH}, holds...)
 	if err != nil {
-		return err
+		return limit.Named("kinetics.Forecast.UnmarshalJSON", err)
 	}
 	read := NewForecast(p)
 	for _, r := range w.Readings {
@@ -76,14 +77,14 @@ func (f *Forecast) UnmarshalJSON(text []byte) error {
 		}
 		used, err := units.Fraction.Try(r.Used)
 		if err != nil {
-			return err
+			return limit.Named("kinetics.Forecast.UnmarshalJSON", err)
 		}
 		u, err := units.Fraction.Try(r.Uncertainty)
 		if err != nil {
-			return err
+			return limit.Named("kinetics.Forecast.UnmarshalJSON", err)
 		}
 		if err := read.add(d, used, u, 0); err != nil {
-			return err
+			return limit.Named("kinetics.Forecast.UnmarshalJSON", err)
 		}
 	}
 	*f = *read

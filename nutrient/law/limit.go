@@ -17,7 +17,7 @@ const Caution = "Laws change and differ by drink: check the law in force before 
 type Limit struct {
 	Covers       []Substance // added up before they are compared
 	Jurisdiction Jurisdiction
-	Scope        string // the drink or the use that the text speaks of
+	Scope        Scope  // the drink or the use that the text speaks of
 	Article      string // with the year of the text that was read, or that memory is of
 	Printed      string // the metric figure that the text prints, or ""
 	Note         string
@@ -118,7 +118,7 @@ func (l Limit) String() string {
 	if l.Printed != "" && l.Printed != most {
 		most = l.Printed + " (" + most + ")"
 	}
-	return names + ": at most " + most + ", " + l.Scope + ", " + l.Article + ", " + l.Jurisdiction.String() + l.recall() + "; check the law in force"
+	return names + ": at most " + most + ", " + l.Scope.String() + ", " + l.Article + ", " + l.Jurisdiction.String() + l.recall() + "; check the law in force"
 }
 
 // recall says that a row was not read.
@@ -129,23 +129,67 @@ func (l Limit) recall() string {
 	return ""
 }
 
+// MarshalText is [Limit.String].
+func (l Limit) MarshalText() ([]byte, error) {
+	text := l.String()
+	if findLimit(text) == nil {
+		return nil, notInTable("law.Limit.MarshalText", text)
+	}
+	return []byte(text), nil
+}
+
+// UnmarshalText reads what [Limit.MarshalText] writes. A limit that is not, or no longer,
+// in the table is a [*units.NameError].
+func (l *Limit) UnmarshalText(text []byte) error {
+	found := findLimit(string(text))
+	if found == nil {
+		return notInTable("law.Limit.UnmarshalText", string(text))
+	}
+	*l = found.copied()
+	return nil
+}
+
+func findLimit(text string) *Limit {
+	for i := range lawTable {
+		if lawTable[i].String() == text {
+			return &lawTable[i]
+		}
+	}
+	return nil
+}
+
+func notInTable(fn, text string) error {
+	return &units.NameError{Func: fn, What: "limit of law", Name: text}
+}
+
 // Limits returns every limit known here that covers a substance under a law, in the
-// order of the table; all of them when the substance is Unlisted. An empty result
-// means that no limit was read, not that there is none. Each speaks of one kind of drink
-// ([Limit.Scope]); most are for wine from grapes, none was read that names a drink from a
-// sugar wash.
-func Limits(j Jurisdiction, s Substance) []Limit {
+// order of the table; all of them when the substance is Unlisted. With scopes, it returns
+// those for one of them. An empty result means that no limit was read, not that there is
+// none. Each speaks of one kind of drink ([Limit.Scope]); most are for wine from grapes,
+// none was read that names a drink from a sugar wash.
+//
+// Errors: a [*units.NameError] for a law, a substance or a scope that is none of the lists.
+func Limits(j Jurisdiction, s Substance, of ...Scope) ([]Limit, error) {
+	const fn = "law.Limits"
+	if err := jurisdictions.Check(fn, j); err != nil {
+		return nil, err
+	}
+	if err := substances.Check(fn, s); err != nil {
+		return nil, err
+	}
+	for _, scope := range of {
+		if err := scopes.Check(fn, scope); err != nil {
+			return nil, err
+		}
+	}
 	var out []Limit
 	for i := range lawTable {
-		if l := &lawTable[i]; l.covers(j, s) {
+		l := &lawTable[i]
+		if l.Jurisdiction == j && (s == Unlisted || slices.Contains(l.Covers, s)) && (len(of) == 0 || slices.Contains(of, l.Scope)) {
 			out = append(out, l.copied())
 		}
 	}
-	return out
-}
-
-func (l *Limit) covers(j Jurisdiction, s Substance) bool {
-	return l.Jurisdiction == j && (s == Unlisted || slices.Contains(l.Covers, s))
+	return out, nil
 }
 
 // copied is the limit with a list of its own.
@@ -155,13 +199,7 @@ func (l *Limit) copied() Limit {
 	return c
 }
 
-// LimitIn returns the limit of a substance for a scope, such as "wine", and whether
-// one is known.
-func LimitIn(j Jurisdiction, s Substance, scope string) (Limit, bool) {
-	for i := range lawTable {
-		if l := &lawTable[i]; l.Scope == scope && l.covers(j, s) {
-			return l.copied(), true
-		}
-	}
-	return Limit{}, false
+// Passed returns those of the limits that a concentration is above.
+func Passed(limits []Limit, c units.MassConcentration) []Limit {
+	return slices.DeleteFunc(slices.Clone(limits), func(l Limit) bool { return l.Allows(c) })
 }

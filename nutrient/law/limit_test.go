@@ -1,6 +1,8 @@
 package law
 
 import (
+	"encoding/json"
+	"errors"
 	"regexp"
 	"strings"
 	"testing"
@@ -15,7 +17,7 @@ func TestLimitsAsPrinted(t *testing.T) {
 	for _, c := range []struct {
 		j                Jurisdiction
 		s                Substance
-		scope            string
+		scope            Scope
 		amount, unit     string
 		gramsPerLitre    string
 		printed          string
@@ -26,7 +28,7 @@ func TestLimitsAsPrinted(t *testing.T) {
 		{US, Thiamine, Wine, "0.005", "lb/1000 US gal", "0.00060", "0.6 mg/L", "24.246", "2015", evidence.Read},
 		{US, YeastCellWalls, Wine, "3", "lb/1000 US gal", "0.35948", "0.36 g/L", "24.246", "2015", evidence.Read},
 		{US, SoyFlour, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", evidence.Read},
-		{US, CalciumPantothenate, AppleWine, "0.004", "lb/1000 US gal", "0.00048", "0.1 lb/25,000 gal", "24.246", "2015", evidence.Read},
+		{US, CalciumPantothenate, appleWine, "0.004", "lb/1000 US gal", "0.00048", "0.1 lb/25,000 gal", "24.246", "2015", evidence.Read},
 		{US, AmmoniumPhosphate, DistillingMaterial, "10", "lb/1000 US gal", "1.19826", "1.2 g/L", "24.247", "2015", evidence.Read},
 		{US, CitricAcid, Wine, "5.8", "lb/1000 US gal", "0.69499", "0.7 g/L", "24.246", "2015", evidence.Read},
 		{US, FumaricAcid, Wine, "25", "lb/1000 US gal", "2.99566", "3.0 g/L", "24.246", "2015", evidence.Read},
@@ -40,22 +42,22 @@ func TestLimitsAsPrinted(t *testing.T) {
 		{US, SulfurDioxide, Wine, "350", "mg/L", "0.35", "", "4.22(b)(1)", "2015", evidence.Read},
 		{EU, AmmoniumPhosphate, Wine, "1", "g/L", "1", "", "2019/934", "2019", evidence.Recalled},
 		{EU, AmmoniumSulfateSalt, Wine, "1", "g/L", "1", "", "2019/934", "2019", evidence.Recalled},
-		{EU, AmmoniumPhosphate, SecondFermentation, "0.3", "g/L", "0.3", "", "2019/934", "2019", evidence.Recalled},
+		{EU, AmmoniumPhosphate, secondFermentation, "0.3", "g/L", "0.3", "", "2019/934", "2019", evidence.Recalled},
 		{EU, Thiamine, Wine, "0.6", "mg/L", "0.0006", "", "2019/934", "2019", evidence.Recalled},
 		{EU, YeastCellWalls, Wine, "0.4", "g/L", "0.4", "", "2019/934", "2019", evidence.Recalled},
 		{EU, SorbicAcid, Wine, "200", "mg/L", "0.2", "", "2019/934", "2019", evidence.Recalled},
-		{EU, SulfurDioxide, RedWine, "150", "mg/L", "0.15", "", "2019/934", "2019", evidence.Recalled},
-		{EU, SulfurDioxide, WhiteWine, "200", "mg/L", "0.2", "", "2019/934", "2019", evidence.Recalled},
-		{EU, SulfurDioxide, "organic red wine, sugar below 2 g/L", "100", "mg/L", "0.1", "", "203/2012", "2012", evidence.Read},
-		{EU, SulfurDioxide, "organic white and rosé wine, sugar below 2 g/L", "150", "mg/L", "0.15", "", "203/2012", "2012", evidence.Read},
+		{EU, SulfurDioxide, redWine, "150", "mg/L", "0.15", "", "2019/934", "2019", evidence.Recalled},
+		{EU, SulfurDioxide, whiteWine, "200", "mg/L", "0.2", "", "2019/934", "2019", evidence.Recalled},
+		{EU, SulfurDioxide, organicRedWine, "100", "mg/L", "0.1", "", "203/2012", "2012", evidence.Read},
+		{EU, SulfurDioxide, organicWhiteWine, "150", "mg/L", "0.15", "", "203/2012", "2012", evidence.Read},
 		{EU, SorbicAcid, CiderAndPerry, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
 		{EU, SorbicAcid, fruitWine, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
 		{EU, SulfurDioxide, CiderAndPerry, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
 		{EU, SulfurDioxide, fruitWine, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Sucralose, FlavouredDrink, "300", "mg/L", "0.3", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Sucralose, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Sucralose, flavouredDrink, "300", "mg/L", "0.3", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Sucralose, flavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
 		{EU, Sucralose, CiderAndPerry, "50", "mg/L", "0.05", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Sucralose, AlcoholFreeBeer, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Sucralose, alcoholFreeBeer, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
 		{US, biotin, Wine, "0.025", "mg/L", "0.000025", "25 ppb", "TTB-185", "2022", evidence.Recalled},
 		{US, folicAcid, Wine, "0.1", "mg/L", "0.0001", "100 ppb", "TTB-185", "2022", evidence.Recalled},
 		{US, inositol, Wine, "2", "mg/L", "0.002", "2 ppm", "TTB-185", "2022", evidence.Recalled},
@@ -63,28 +65,29 @@ func TestLimitsAsPrinted(t *testing.T) {
 		{US, niacin, Wine, "1", "mg/L", "0.001", "1 ppm", "TTB-185", "2022", evidence.Recalled},
 		{US, CalciumPantothenate, Wine, "1.5", "mg/L", "0.0015", "1.5 ppm", "TTB-185", "2022", evidence.Recalled},
 		{US, pyridoxine, Wine, "0.15", "mg/L", "0.00015", "150 ppb", "TTB-185", "2022", evidence.Recalled},
-		{EU, AcesulfameK, FlavouredDrink, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, AcesulfameK, FlavouredAlcoholic, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Aspartame, FlavouredDrink, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Aspartame, FlavouredAlcoholic, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Cyclamate, FlavouredDrink, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Cyclamate, FlavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Saccharin, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Saccharin, FlavouredAlcoholic, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, NeohesperidinDC, FlavouredDrink, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, NeohesperidinDC, FlavouredAlcoholic, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Neotame, FlavouredDrink, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Neotame, FlavouredAlcoholic, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, SteviolGlycosides, FlavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, SteviolGlycosides, FlavouredAlcoholic, "150", "mg/L", "0.15", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Advantame, FlavouredDrink, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Advantame, FlavouredAlcoholic, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, AcesulfameK, flavouredDrink, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, AcesulfameK, flavouredAlcoholic, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Aspartame, flavouredDrink, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Aspartame, flavouredAlcoholic, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Cyclamate, flavouredDrink, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Cyclamate, flavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Saccharin, flavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Saccharin, flavouredAlcoholic, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, NeohesperidinDC, flavouredDrink, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, NeohesperidinDC, flavouredAlcoholic, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Neotame, flavouredDrink, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Neotame, flavouredAlcoholic, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, SteviolGlycosides, flavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, SteviolGlycosides, flavouredAlcoholic, "150", "mg/L", "0.15", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Advantame, flavouredDrink, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, Advantame, flavouredAlcoholic, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
 	} {
-		l, ok := LimitIn(c.j, c.s, c.scope)
-		if !ok {
-			t.Errorf("%v %v %q: no limit", c.j, c.s, c.scope)
+		found, err := Limits(c.j, c.s, c.scope)
+		if err != nil || len(found) == 0 {
+			t.Errorf("%v %v %q: no limit, %v", c.j, c.s, c.scope, err)
 			continue
 		}
+		l := found[0]
 		n, unit := l.Amount()
 		if n.String() != c.amount || unit != c.unit || l.Printed != c.printed || l.Grade != c.grade {
 			t.Errorf("%v: got %s %s, %q, %v", l, n, unit, l.Printed, l.Grade)
@@ -101,7 +104,7 @@ func TestLimitsAsPrinted(t *testing.T) {
 			t.Errorf("%v: no caution", l)
 		}
 	}
-	all := append(Limits(US, Unlisted), Limits(EU, Unlisted)...)
+	all := append(check.Must(Limits(US, Unlisted)), check.Must(Limits(EU, Unlisted))...)
 	if n := len(all); n != 56 {
 		t.Errorf("%d rows in the table, 56 are checked", n)
 	}
@@ -117,18 +120,18 @@ var dated = regexp.MustCompile(`\([^()]*\b20[012]\d\b[^()]*\)`)
 
 // EU law counts thiamine, not its hydrochloride; its text says so.
 func TestThiamineSaysHowItIsCounted(t *testing.T) {
-	if l, _ := LimitIn(EU, Thiamine, Wine); !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") || !strings.Contains(l.String(), "recalled from memory") {
+	if l := check.Must(Limits(EU, Thiamine, Wine))[0]; !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") || !strings.Contains(l.String(), "recalled from memory") {
 		t.Error(l)
 	}
 }
 
 // The sentence names all that is added up, the printed figure and the law.
 func TestLimitReads(t *testing.T) {
-	l, _ := LimitIn(EU, AmmoniumPhosphate, Wine)
+	l := check.Must(Limits(EU, AmmoniumPhosphate, Wine))[0]
 	if got, want := l.String(), "ammonium phosphate and ammonium sulfate: at most 1 g/L, wine, Reg. (EU) 2019/934 annex I part A (2019), EU (recalled from memory); check the law in force"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	l, _ = LimitIn(US, AmmoniumPhosphate, Wine)
+	l = check.Must(Limits(US, AmmoniumPhosphate, Wine))[0]
 	if got, want := l.String(), "ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR 24.246 (2015 edition), US; check the law in force"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
@@ -141,7 +144,7 @@ func TestLimitReads(t *testing.T) {
 }
 
 func TestAllows(t *testing.T) {
-	l, _ := LimitIn(EU, AmmoniumPhosphate, Wine)
+	l := check.Must(Limits(EU, AmmoniumPhosphate, Wine))[0]
 	for _, c := range []struct {
 		c    units.MassConcentration
 		want bool
@@ -156,26 +159,46 @@ func TestAllows(t *testing.T) {
 	}
 }
 
-func TestNamesOfSubstancesAndLaws(t *testing.T) {
-	if len(substanceNames) != int(pyridoxine)+1 {
-		t.Fatalf("%d names", len(substanceNames))
-	}
-	for _, s := range []Substance{-1, pyridoxine + 1} {
-		if s.String() != "no listed substance" {
-			t.Error(s.String())
-		}
+// Every name reads back, every row of the table too; what is none of them is refused.
+func TestNamesTravel(t *testing.T) {
+	for s := Unlisted; s <= pyridoxine; s++ {
+		check.Travels(t, s)
 	}
 	for _, j := range []Jurisdiction{US, EU} {
-		if got, err := ParseJurisdiction(j.String()); err != nil || got != j {
-			t.Errorf("%v: %v, %v", j, got, err)
+		check.Travels(t, j)
+		for _, l := range check.Must(Limits(j, Unlisted)) {
+			check.Travels(t, l)
 		}
 	}
-	if _, err := ParseJurisdiction("Atlantis"); err == nil {
-		t.Error("Atlantis is taken")
+	for s := Wine; s <= alcoholFreeBeer; s++ {
+		check.Travels(t, s)
+	}
+	for _, v := range []any{Substance(-1), pyridoxine + 1, Jurisdiction(9), alcoholFreeBeer + 1, Limit{}} {
+		if text, err := json.Marshal(v); err == nil {
+			t.Errorf("%#v is written: %s", v, text)
+		}
+	}
+	for _, into := range []any{new(Substance), new(Jurisdiction), new(Scope), new(Limit)} {
+		err := json.Unmarshal([]byte(`"no such thing"`), into)
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.Name != "no such thing" {
+			t.Errorf("%T: %v", into, err)
+		}
 	}
 }
 
-func TestNoLawComesWithAnError(t *testing.T) {
-	j, err := ParseJurisdiction("no such thing")
-	check.Nothing(t, "ParseJurisdiction", j, err)
+// A law, a substance or a scope that is none of the list is refused, not asked in vain.
+func TestLimitsRefuse(t *testing.T) {
+	for what, f := range map[string]func() ([]Limit, error){
+		"law":                    func() ([]Limit, error) { return Limits(9, Zinc) },
+		"substance with a limit": func() ([]Limit, error) { return Limits(EU, -1) },
+		"scope of a limit":       func() ([]Limit, error) { return Limits(EU, Zinc, Wine, 99) },
+	} {
+		l, err := f()
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != what || l != nil {
+			t.Errorf("%s: %v, %v", what, l, err)
+		}
+	}
+	if l, err := Limits(EU, Lysozyme); err != nil || len(l) != 0 {
+		t.Errorf("%v, %v: no limit was read", l, err)
+	}
 }

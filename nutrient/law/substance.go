@@ -1,6 +1,8 @@
 package law
 
-import "example.org/zymase/internal/limit"
+import (
+	"example.org/zymase/internal/choice"
+)
 
 // Substance is what a legal limit speaks of. The zero value, Unlisted, has none in
 // the texts that were read.
@@ -45,47 +47,29 @@ const (
 	pyridoxine
 )
 
-var substanceNames = [...]string{
+var substances = choice.Of[Substance]("substance with a limit",
 	"no listed substance", "ammonium phosphate", "ammonium sulfate", "yeast cell walls",
 	"thiamine hydrochloride", "zinc", "defatted soy flour", "calcium pantothenate", "citric acid", "fumaric acid",
 	"copper sulfate as copper", "calcium carbonate", "potassium bitartrate", "dimethyl dicarbonate", "lysozyme", "acacia",
 	"sorbic acid", "sulfur dioxide, total", "sucralose", "acesulfame K", "aspartame", "cyclamate", "saccharin",
 	"neohesperidin DC", "neotame", "steviol glycosides as steviol", "advantame",
 	"biotin", "folic acid", "inositol", "magnesium sulfate", "niacin", "pyridoxine hydrochloride",
-}
-
-// String returns the name as it stands in the lists of additions.
-func (s Substance) String() string {
-	if s < Unlisted || int(s) >= len(substanceNames) {
-		return substanceNames[Unlisted]
-	}
-	return substanceNames[s]
-}
-
-// Jurisdiction is whose law is asked.
-type Jurisdiction int
-
-// The jurisdictions whose limits are known here.
-const (
-	US Jurisdiction = iota
-	EU
 )
 
-// String reads "US" or "EU".
-func (j Jurisdiction) String() string {
-	if j == EU {
-		return "EU"
-	}
-	return "US"
+// String is the name as it stands in the lists of additions.
+func (s Substance) String() string { return substances.Text(s) }
+
+// MarshalText is [Substance.String]; an unknown substance is a [*units.NameError].
+func (s Substance) MarshalText() ([]byte, error) {
+	return substances.Marshal("law.Substance.MarshalText", s)
 }
 
-// ParseJurisdiction reads "US" or "EU". The error is a [*units.ParseError].
-func ParseJurisdiction(text string) (Jurisdiction, error) {
-	switch text {
-	case "US", "us":
-		return US, nil
-	case "EU", "eu":
-		return EU, nil
-	}
-	return 0, limit.Unknown(text, "law", "US, EU")
+// UnmarshalText reads what [Substance.MarshalText] writes; another text is a
+// [*units.NameError].
+func (s *Substance) UnmarshalText(text []byte) error {
+	return substances.Unmarshal("law.Substance.UnmarshalText", text, s)
 }
+
+// Check refuses a substance that is none of the list, for the function fn, with a
+// [*units.NameError].
+func (s Substance) Check(fn string) error { return substances.Check(fn, s) }

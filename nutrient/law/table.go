@@ -5,27 +5,16 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// The scopes that limits speak of.
+// The texts that limits stand in.
 const (
-	Wine               = "wine"                                                           // still and sparkling, main fermentation
-	SecondFermentation = "second fermentation of sparkling wine"                          //
-	DistillingMaterial = "distilling material"                                            //
-	AppleWine          = "apple wine"                                                     //
-	WhiteWine          = "white and rosé wine"                                            //
-	RedWine            = "red wine"                                                       //
-	FlavouredDrink     = "14.1.4 flavoured drinks, energy reduced or without added sugar" //
-	FlavouredAlcoholic = "14.2.8 other alcoholic drinks, mixtures with non-alcoholic ones"
-	CiderAndPerry      = "cider and perry"
-	AlcoholFreeBeer    = "alcohol-free beer or up to 1.2 % vol"
-	fruitWine          = "14.2.4 fruit wine and made wine"
-	cfr246             = "27 CFR 24.246 (2015 edition)"
-	ttb185             = "27 CFR 24.246 as amended by T.D. TTB-185 (2022)"
-	eu934              = "Reg. (EU) 2019/934 annex I part A (2019)"
-	organic            = "Reg. (EU) 203/2012 (2012)"
-	eu1333             = "Reg. (EC) 1333/2008 annex II (list of 2011)"
-	amended            = "the section was amended by T.D. TTB-185 (2022)"
-	laterOrganic       = "replaced from 2022 by Reg. (EU) 2018/848 and 2021/1165 (recalled from memory)"
-	goodPractice       = "as food for the yeast TTB goes on to allow what good commercial practice takes, until it makes a new rule (bulletin on T.D. TTB-185, August 2022, read)"
+	cfr246       = "27 CFR 24.246 (2015 edition)"
+	ttb185       = "27 CFR 24.246 as amended by T.D. TTB-185 (2022)"
+	eu934        = "Reg. (EU) 2019/934 annex I part A (2019)"
+	organic      = "Reg. (EU) 203/2012 (2012)"
+	eu1333       = "Reg. (EC) 1333/2008 annex II (list of 2011)"
+	amended      = "the section was amended by T.D. TTB-185 (2022)"
+	laterOrganic = "replaced from 2022 by Reg. (EU) 2018/848 and 2021/1165 (recalled from memory)"
+	goodPractice = "as food for the yeast TTB goes on to allow what good commercial practice takes, until it makes a new rule (bulletin on T.D. TTB-185, August 2022, read)"
 )
 
 // thiamineShare is the mass of thiamine, C12H17N4OS, in its hydrochloride,
@@ -40,7 +29,7 @@ var lawTable = []Limit{
 	us("0.005", poundPerThousandGallons, "0.6 mg/L", Wine, cfr246, amended, Thiamine),
 	us("3", poundPerThousandGallons, "0.36 g/L", Wine, cfr246, amended, YeastCellWalls),
 	us("2", poundPerThousandGallons, "0.24 g/L", Wine, cfr246, amended, SoyFlour),
-	us("0.004", poundPerThousandGallons, "0.1 lb/25,000 gal", AppleWine, cfr246, amended, CalciumPantothenate),
+	us("0.004", poundPerThousandGallons, "0.1 lb/25,000 gal", appleWine, cfr246, amended, CalciumPantothenate),
 	us("10", poundPerThousandGallons, "1.2 g/L", DistillingMaterial, "27 CFR 24.247 (editions of 2015 and after 2022)", "", AmmoniumPhosphate),
 	us("5.8", poundPerThousandGallons, "0.7 g/L", Wine, cfr246, amended, CitricAcid),
 	us("25", poundPerThousandGallons, "3.0 g/L", Wine, cfr246, amended, FumaricAcid),
@@ -61,50 +50,50 @@ var lawTable = []Limit{
 	us("350", milligramPerLitre, "", Wine, "27 CFR 4.22(b)(1) (2015 edition)", "ppm of total SO2; declare from 10 ppm (27 CFR 4.32(e), recalled from memory)", SulfurDioxide),
 
 	eu("1", gramPerLitre, Wine, eu934, "as the salt", evidence.Recalled, AmmoniumPhosphate, AmmoniumSulfateSalt),
-	eu("0.3", gramPerLitre, SecondFermentation, eu934, "as the salt", evidence.Recalled, AmmoniumPhosphate, AmmoniumSulfateSalt),
+	eu("0.3", gramPerLitre, secondFermentation, eu934, "as the salt", evidence.Recalled, AmmoniumPhosphate, AmmoniumSulfateSalt),
 	asThiamine(eu("0.6", milligramPerLitre, Wine, eu934, "for each treatment; the OIV has the same figure, as thiamine (Oeno 7/95, read)", evidence.Recalled, Thiamine)),
 	eu("0.4", gramPerLitre, Wine, eu934+", by OIV file II.2.3.4", "40 g/hL (read in the OIV file)", evidence.Recalled, YeastCellWalls),
 	eu("200", milligramPerLitre, Wine, eu934, "", evidence.Recalled, SorbicAcid),
-	eu("150", milligramPerLitre, RedWine, eu934, "50 more from 5 g/L of sugar; declare above 10 mg/L", evidence.Recalled, SulfurDioxide),
-	eu("200", milligramPerLitre, WhiteWine, eu934, "50 more from 5 g/L of sugar; declare above 10 mg/L", evidence.Recalled, SulfurDioxide),
-	eu("100", milligramPerLitre, "organic red wine, sugar below 2 g/L", organic, laterOrganic, evidence.Read, SulfurDioxide),
-	eu("150", milligramPerLitre, "organic white and rosé wine, sugar below 2 g/L", organic, laterOrganic, evidence.Read, SulfurDioxide),
+	eu("150", milligramPerLitre, redWine, eu934, "50 more from 5 g/L of sugar; declare above 10 mg/L", evidence.Recalled, SulfurDioxide),
+	eu("200", milligramPerLitre, whiteWine, eu934, "50 more from 5 g/L of sugar; declare above 10 mg/L", evidence.Recalled, SulfurDioxide),
+	eu("100", milligramPerLitre, organicRedWine, organic, laterOrganic, evidence.Read, SulfurDioxide),
+	eu("150", milligramPerLitre, organicWhiteWine, organic, laterOrganic, evidence.Read, SulfurDioxide),
 
 	eu("200", milligramPerLitre, CiderAndPerry, eu1333, "", evidence.Recalled, SorbicAcid),
 	eu("200", milligramPerLitre, fruitWine, eu1333, "", evidence.Recalled, SorbicAcid),
 	eu("200", milligramPerLitre, CiderAndPerry, eu1333, "", evidence.Recalled, SulfurDioxide),
 	eu("200", milligramPerLitre, fruitWine, eu1333, "", evidence.Recalled, SulfurDioxide),
 
-	eu("300", milligramPerLitre, FlavouredDrink, eu1333, "", evidence.Recalled, Sucralose),
-	eu("250", milligramPerLitre, FlavouredAlcoholic, eu1333, "", evidence.Recalled, Sucralose),
+	eu("300", milligramPerLitre, flavouredDrink, eu1333, "", evidence.Recalled, Sucralose),
+	eu("250", milligramPerLitre, flavouredAlcoholic, eu1333, "", evidence.Recalled, Sucralose),
 	eu("50", milligramPerLitre, CiderAndPerry, eu1333, "", evidence.Recalled, Sucralose),
-	eu("250", milligramPerLitre, AlcoholFreeBeer, eu1333, "", evidence.Recalled, Sucralose),
-	eu("350", milligramPerLitre, FlavouredDrink, eu1333, "", evidence.Recalled, AcesulfameK),
-	eu("350", milligramPerLitre, FlavouredAlcoholic, eu1333, "", evidence.Recalled, AcesulfameK),
-	eu("600", milligramPerLitre, FlavouredDrink, eu1333, "", evidence.Recalled, Aspartame),
-	eu("600", milligramPerLitre, FlavouredAlcoholic, eu1333, "", evidence.Recalled, Aspartame),
-	eu("250", milligramPerLitre, FlavouredDrink, eu1333, "as the acid", evidence.Recalled, Cyclamate),
-	eu("250", milligramPerLitre, FlavouredAlcoholic, eu1333, "as the acid", evidence.Recalled, Cyclamate),
-	eu("80", milligramPerLitre, FlavouredDrink, eu1333, "", evidence.Recalled, Saccharin),
-	eu("80", milligramPerLitre, FlavouredAlcoholic, eu1333, "", evidence.Recalled, Saccharin),
-	eu("30", milligramPerLitre, FlavouredDrink, eu1333, "", evidence.Recalled, NeohesperidinDC),
-	eu("30", milligramPerLitre, FlavouredAlcoholic, eu1333, "", evidence.Recalled, NeohesperidinDC),
-	eu("20", milligramPerLitre, FlavouredDrink, eu1333, "", evidence.Recalled, Neotame),
-	eu("20", milligramPerLitre, FlavouredAlcoholic, eu1333, "", evidence.Recalled, Neotame),
-	eu("80", milligramPerLitre, FlavouredDrink, eu1333, "", evidence.Recalled, SteviolGlycosides),
-	eu("150", milligramPerLitre, FlavouredAlcoholic, eu1333, "", evidence.Recalled, SteviolGlycosides),
-	eu("6", milligramPerLitre, FlavouredDrink, eu1333, "", evidence.Recalled, Advantame),
-	eu("6", milligramPerLitre, FlavouredAlcoholic, eu1333, "", evidence.Recalled, Advantame),
+	eu("250", milligramPerLitre, alcoholFreeBeer, eu1333, "", evidence.Recalled, Sucralose),
+	eu("350", milligramPerLitre, flavouredDrink, eu1333, "", evidence.Recalled, AcesulfameK),
+	eu("350", milligramPerLitre, flavouredAlcoholic, eu1333, "", evidence.Recalled, AcesulfameK),
+	eu("600", milligramPerLitre, flavouredDrink, eu1333, "", evidence.Recalled, Aspartame),
+	eu("600", milligramPerLitre, flavouredAlcoholic, eu1333, "", evidence.Recalled, Aspartame),
+	eu("250", milligramPerLitre, flavouredDrink, eu1333, "as the acid", evidence.Recalled, Cyclamate),
+	eu("250", milligramPerLitre, flavouredAlcoholic, eu1333, "as the acid", evidence.Recalled, Cyclamate),
+	eu("80", milligramPerLitre, flavouredDrink, eu1333, "", evidence.Recalled, Saccharin),
+	eu("80", milligramPerLitre, flavouredAlcoholic, eu1333, "", evidence.Recalled, Saccharin),
+	eu("30", milligramPerLitre, flavouredDrink, eu1333, "", evidence.Recalled, NeohesperidinDC),
+	eu("30", milligramPerLitre, flavouredAlcoholic, eu1333, "", evidence.Recalled, NeohesperidinDC),
+	eu("20", milligramPerLitre, flavouredDrink, eu1333, "", evidence.Recalled, Neotame),
+	eu("20", milligramPerLitre, flavouredAlcoholic, eu1333, "", evidence.Recalled, Neotame),
+	eu("80", milligramPerLitre, flavouredDrink, eu1333, "", evidence.Recalled, SteviolGlycosides),
+	eu("150", milligramPerLitre, flavouredAlcoholic, eu1333, "", evidence.Recalled, SteviolGlycosides),
+	eu("6", milligramPerLitre, flavouredDrink, eu1333, "", evidence.Recalled, Advantame),
+	eu("6", milligramPerLitre, flavouredAlcoholic, eu1333, "", evidence.Recalled, Advantame),
 }
 
-func us(n string, u limitUnit, printed, scope, article, note string, covers ...Substance) Limit {
+func us(n string, u limitUnit, printed string, scope Scope, article, note string, covers ...Substance) Limit {
 	return Limit{
 		Covers: covers, Jurisdiction: US, Scope: scope, Article: article, Printed: printed, Note: note,
 		Grade: evidence.Read, amount: decimal.RequireFromString(n), unit: u,
 	}
 }
 
-func eu(n string, u limitUnit, scope, article, note string, g evidence.Grade, covers ...Substance) Limit {
+func eu(n string, u limitUnit, scope Scope, article, note string, g evidence.Grade, covers ...Substance) Limit {
 	return Limit{
 		Covers: covers, Jurisdiction: EU, Scope: scope, Article: article, Note: note,
 		Grade: g, amount: decimal.RequireFromString(n), unit: u,

@@ -52,7 +52,7 @@ func (f Fermentable) VolumeTaken(m, water units.Mass) (units.Volume, error) {
 		after, err = f.AddTo(before, m)
 	}
 	if err != nil {
-		return units.Volume{}, err
+		return units.Volume{}, limit.Named(fn, err)
 	}
 	return after.VolumeAt20().Minus(before.VolumeAt20()), nil
 }

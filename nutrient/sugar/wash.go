@@ -139,7 +139,7 @@ func (f Fermentable) AddTo(s gravity.Solution, m units.Mass) (gravity.Solution, 
 			s, err = s.AddExtract(p.kind, amount.Kilograms(kg*p.part))
 		}
 	}
-	return s, err
+	return s, limit.Named("sugar.Fermentable.AddTo", err)
 }
 
 // For returns the fermentable and the water that end at a strength. The volume follows
@@ -159,7 +159,7 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 	}
 	w, err := w.checked(fn)
 	if err != nil {
-		return Brew{}, err
+		return Brew{}, limit.Named(fn, err)
 	}
 	if err := limit.Check(fn, "sugar that yeast takes up", 100*w.Fermentable.sugar(), "%", 0.1, 100, "a fermentable"); err != nil {
 		return Brew{}, err
@@ -169,14 +169,14 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 	}
 	least, err := w.from(fn, 0)
 	if err != nil {
-		return Brew{}, err
+		return Brew{}, limit.Named(fn, err)
 	}
 	if have := least.Finish.ByVolume().In(units.PercentVolume); have > want {
 		return Brew{}, limit.Check(fn, "strength", want, "% vol", have, mostStrength, "the base alone ferments to more")
 	}
 	high, err := w.above(fn, want)
 	if err != nil {
-		return Brew{}, err
+		return Brew{}, limit.Named(fn, err)
 	}
 	kg, err := numeric.Root(func(kg float64) float64 {
 		b, err := w.from(fn, kg)
@@ -186,7 +186,7 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 		return b.Finish.ByVolume().In(units.PercentVolume) - want
 	}, 0, high, 1e-12*high)
 	if err != nil {
-		return Brew{}, err
+		return Brew{}, limit.Named(fn, err)
 	}
 	return w.from(fn, kg)
 }
@@ -232,7 +232,7 @@ func (w Wash) From(m units.Mass) (Brew, error) {
 	const fn = "sugar.Wash.From"
 	w, err := w.checked(fn)
 	if err != nil {
-		return Brew{}, err
+		return Brew{}, limit.Named(fn, err)
 	}
 	return w.from(fn, m.In(units.Kilogram))
 }
@@ -270,7 +270,7 @@ func (w Wash) from(fn string, kg float64) (Brew, error) {
 		err = w.fill(fn, &out)
 	}
 	if err != nil {
-		return Brew{}, err
+		return Brew{}, limit.Named(fn, err)
 	}
 	if out.Finish.ByVolume().In(units.PercentVolume) > 14 {
 		out.Cautions = []string{"Above 14 % vol many yeasts stop: take one that its maker rates for the strength."}

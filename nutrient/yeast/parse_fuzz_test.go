@@ -12,6 +12,13 @@ func FuzzParseYeast(f *testing.F) {
 		f.Add(text)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		check.Again(t, text, ParseForm)
+		var f Form
+		if f.UnmarshalText([]byte(text)) == nil {
+			check.Travels(t, f)
+		}
+		var k Kind
+		if k.UnmarshalText([]byte(text)) == nil {
+			check.Travels(t, k)
+		}
 	})
 }

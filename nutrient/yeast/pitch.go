@@ -2,7 +2,6 @@ package yeast
 
 import (
 	"math"
-	"strings"
 	"time"
 
 	"example.org/zymase/internal/checked"
@@ -11,34 +10,6 @@ import (
 	"example.org/zymase/units"
 	"example.org/zymase/units/evidence"
 )
-
-// Form is how yeast is sold.
-type Form int
-
-// The forms of yeast.
-const (
-	DryYeast Form = iota
-	LiquidYeast
-)
-
-// String reads "dry" or "liquid".
-func (f Form) String() string {
-	if f == LiquidYeast {
-		return "liquid"
-	}
-	return "dry"
-}
-
-// ParseForm reads "dry" or "liquid". The error is a [*units.ParseError].
-func ParseForm(text string) (Form, error) {
-	switch strings.ToLower(strings.TrimSpace(text)) {
-	case "dry":
-		return DryYeast, nil
-	case "liquid":
-		return LiquidYeast, nil
-	}
-	return 0, limit.Unknown(text, "form of yeast", "dry, liquid")
-}
 
 // PitchRate is live cells to pitch, in million cells a millilitre for each degree
 // Plato.

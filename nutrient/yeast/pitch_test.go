@@ -1,6 +1,7 @@
 package yeast
 
 import (
+	"errors"
 	"math"
 	"testing"
 	"time"
@@ -118,23 +119,31 @@ func TestLiquidYeast(t *testing.T) {
 	check.Refused(t, err, "cells", 0, 1e12)
 }
 
-func TestParseYeastForm(t *testing.T) {
-	for _, f := range []Form{DryYeast, LiquidYeast} {
-		if got, err := ParseForm(f.String()); err != nil || got != f {
-			t.Errorf("%v: %v, %v", f, got, err)
+func TestNamesTravel(t *testing.T) {
+	check.Travels(t, DryYeast)
+	check.Travels(t, LiquidYeast)
+	for k := WineYeast; k <= LagerYeast; k++ {
+		check.Travels(t, k)
+	}
+	var f Form
+	var k Kind
+	_, wake := Rehydrate(units.Gram.Of(10), 3, amount.Room)
+	for _, err := range []error{f.UnmarshalText([]byte("cake")), k.UnmarshalText([]byte("cake")), second(Form(2).MarshalText()), second(Kind(-1).MarshalText()), wake} {
+		if e, ok := errors.AsType[*units.NameError](err); !ok || len(e.Choices) < 2 {
+			t.Error(err)
 		}
 	}
-	if _, err := ParseForm("cake"); err == nil {
-		t.Error("cake is taken")
-	}
+}
+
+func second[T any](_ T, err error) error { return err }
+
+func TestCellsAddUp(t *testing.T) {
 	sum := Cells{1}.Plus(Cells{2})
 	check.Near(t, "sum", sum.Billion(), 3, 0, "by hand")
 }
 
 // A number that was not found is zero, so that nobody takes a guess for a result.
 func TestNoCellsComeWithAnError(t *testing.T) {
-	form, err := ParseForm("no such thing")
-	check.Nothing(t, "ParseYeastForm", form, err)
 	alive, err := check.Must(LiquidPack(Cells{})).Alive(-time.Hour)
 	check.Nothing(t, "Pack.Alive", alive, err)
 	alive, err = Pack{}.Alive(time.Hour)

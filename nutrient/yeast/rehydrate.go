@@ -9,27 +9,6 @@ import (
 	"example.org/zymase/units/evidence"
 )
 
-// Kind is what dry yeast was bred for; it decides how warm it is woken.
-type Kind int
-
-// The kinds of dry yeast.
-const (
-	WineYeast Kind = iota
-	AleYeast
-	LagerYeast
-)
-
-// String reads "wine", "ale" or "lager".
-func (k Kind) String() string {
-	switch k {
-	case AleYeast:
-		return "ale"
-	case LagerYeast:
-		return "lager"
-	}
-	return "wine"
-}
-
 // Rehydration is how to wake dry yeast.
 type Rehydration struct {
 	Water       evidence.Figure[units.Volume]           // least and most of the range that suppliers give
@@ -50,7 +29,7 @@ type Rehydration struct {
 //     supplier, read); hardness 250–500 mg/L (supplier sheet, read). Steps of at most 10
 //     K, 5 min each (common practice, no source).
 //   - Range: yeast above 0 to 1000 kg, wash 0 to 40 °C; beyond it the error is a
-//     [*units.RangeError].
+//     [*units.RangeError]. An unknown kind is a [*units.NameError].
 func Rehydrate(dry units.Mass, kind Kind, wash units.Temperature) (Rehydration, error) {
 	const fn, source = "yeast.Rehydrate", "supplier sheets"
 	g, t := dry.In(units.Gram), wash.In(units.Celsius)
@@ -60,13 +39,11 @@ func Rehydrate(dry units.Mass, kind Kind, wash units.Temperature) (Rehydration, 
 	if err := limit.Check(fn, "temperature of the wash", t, "°C", 0, 40, source); err != nil {
 		return Rehydration{}, err
 	}
-	low, high := 35.0, 40.0
-	switch kind {
-	case AleYeast:
-		low, high = 25, 29
-	case LagerYeast:
-		low, high = 21, 25
+	if err := kinds.Check(fn, kind); err != nil {
+		return Rehydration{}, err
 	}
+	warm := [...]struct{ low, high float64 }{WineYeast: {35, 40}, AleYeast: {25, 29}, LagerYeast: {21, 25}}[kind] // °C
+	low, high := warm.low, warm.high
 	sheets := evidence.Evidence{Source: "several supplier sheets", Grade: evidence.Read}
 	ml := func(v float64) units.Volume { return units.Millilitre.Of(checked.Number(v)) }
 	celsius := func(v float64) units.Temperature { return units.Celsius.Of(checked.Number(v)) }

@@ -98,7 +98,7 @@ func CheckPitch(pitched Cells, b ferment.Balance) (PitchCheck, error) {
 	}
 	g, err := CellsIn(b.DryYeast)
 	if err != nil {
-		return PitchCheck{}, err
+		return PitchCheck{}, limit.Named("yeast.CheckPitch", err)
 	}
 	doublings := func(c Cells) float64 { return math.Log2(1 + c.billion/pitched.billion) }
 	out := PitchCheck{Doublings: evidence.Figure[float64]{Value: doublings(g.Value), Low: doublings(g.Low), High: doublings(g.High), Evidence: g.Evidence}}

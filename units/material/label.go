@@ -61,10 +61,12 @@ type written struct {
 // MarshalText is the name of a known material, and of one's own the JSON object that
 // [Material.MarshalJSON] gives: what is written can be read anywhere. The zero Material is
 // a [*units.StateError].
-func (m Material) MarshalText() ([]byte, error) {
+func (m Material) MarshalText() ([]byte, error) { return m.text("material.Material.MarshalText") }
+
+func (m Material) text(fn string) ([]byte, error) {
 	f := m.facts()
 	if f == &nothing {
-		return nil, &units.StateError{Func: "material.Material.MarshalText", What: "material", Why: "is none: take a known one, Find or ByLabel"}
+		return nil, &units.StateError{Func: fn, What: "material", Why: "is none: take a known one, Find or ByLabel"}
 	}
 	if f.known {
 		return []byte(f.name), nil
@@ -102,7 +104,7 @@ func (m *Material) readOwn(fn string, text []byte) error {
 // MarshalJSON is the name of a known material as a string, and of one's own an object with
 // its name, what it brings, evidence and cautions.
 func (m Material) MarshalJSON() ([]byte, error) {
-	text, err := m.MarshalText()
+	text, err := m.text("material.Material.MarshalJSON")
 	if err != nil || text[0] == '{' {
 		return text, err
 	}

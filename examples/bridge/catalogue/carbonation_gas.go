@@ -2,6 +2,7 @@ package catalogue
 
 import (
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 )
 
@@ -19,7 +20,7 @@ func carbonationGas() []Function {
 			Inputs:  []Input{temperature},
 			Outputs: []Output{pure("second_virial", "cm³/mol", "negative: the gas is denser than an ideal one")},
 			call: func(in, out []float64) error {
-				b, err := carbonation.SecondVirial(as(units.Celsius, in[0]))
+				b, err := dioxide.SecondVirial(as(units.Celsius, in[0]))
 				out[0] = b
 				return err
 			},
@@ -31,7 +32,7 @@ func carbonationGas() []Function {
 			Inputs:  []Input{temperature, pressure},
 			Outputs: []Output{pure("fugacity_coefficient", "", "below 1")},
 			call: func(in, out []float64) error {
-				phi, err := carbonation.FugacityCoefficient(as(units.Celsius, in[0]), as(units.Kilopascal, in[1]))
+				phi, err := dioxide.FugacityCoefficient(as(units.Celsius, in[0]), as(units.Kilopascal, in[1]))
 				out[0] = phi
 				return err
 			},

@@ -2,6 +2,7 @@ package catalogue
 
 import (
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 )
 
@@ -28,7 +29,7 @@ func carbonationMethods() []Function {
 				if err != nil {
 					return err
 				}
-				v, err := carbonation.BeerChartVolumes(as(units.Celsius, in[0]), p)
+				v, err := dioxide.BeerChartVolumes(as(units.Celsius, in[0]), p)
 				out[0] = v.In(units.VolumesCO2)
 				return err
 			},
@@ -43,7 +44,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{out("gauge_pressure", units.KilopascalGauge, "what to set on a gauge at sea level")},
 			call: func(in, out []float64) error {
-				p, err := carbonation.BeerChartPressure(as(units.Celsius, in[0]), as(units.VolumesCO2, in[1]))
+				p, err := dioxide.BeerChartPressure(as(units.Celsius, in[0]), as(units.VolumesCO2, in[1]))
 				out[0] = sea.Gauge(p).In(units.KilopascalGauge)
 				return err
 			},
@@ -58,7 +59,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{out("content", units.GramCO2PerLitre, "CO2 in the beer")},
 			call: func(in, out []float64) error {
-				c, err := carbonation.EuropeanBeerContent(as(units.Celsius, in[0]), as(units.Kilopascal, in[1]))
+				c, err := dioxide.EuropeanBeerContent(as(units.Celsius, in[0]), as(units.Kilopascal, in[1]))
 				out[0] = c.In(units.GramCO2PerLitre)
 				return err
 			},
@@ -73,7 +74,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{out("pressure", units.Kilopascal, "absolute pressure")},
 			call: func(in, out []float64) error {
-				p, err := carbonation.EuropeanBeerPressure(as(units.Celsius, in[0]), as(units.GramCO2PerLitre, in[1]))
+				p, err := dioxide.EuropeanBeerPressure(as(units.Celsius, in[0]), as(units.GramCO2PerLitre, in[1]))
 				out[0] = p.In(units.Kilopascal)
 				return err
 			},
@@ -89,7 +90,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{out("content", units.GramCO2PerLitre, "CO2 in the wine")},
 			call: func(in, out []float64) error {
-				c, err := carbonation.WineContent(as(units.Kilopascal, in[0]), as(units.PercentVolume, in[1]), as(units.GramPerLitre, in[2]))
+				c, err := dioxide.WineContent(as(units.Kilopascal, in[0]), as(units.PercentVolume, in[1]), as(units.GramPerLitre, in[2]))
 				out[0] = c.In(units.GramCO2PerLitre)
 				return err
 			},
@@ -105,7 +106,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{out("pressure", units.Kilopascal, "absolute pressure at 20 °C")},
 			call: func(in, out []float64) error {
-				p, err := carbonation.WinePressure(as(units.GramCO2PerLitre, in[0]), as(units.PercentVolume, in[1]), as(units.GramPerLitre, in[2]))
+				p, err := dioxide.WinePressure(as(units.GramCO2PerLitre, in[0]), as(units.PercentVolume, in[1]), as(units.GramPerLitre, in[2]))
 				out[0] = p.In(units.Kilopascal)
 				return err
 			},
@@ -120,7 +121,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{pure("henry", "mol/(kg·atm)", "CO2 in a kilogram of the solution")},
 			call: func(in, out []float64) error {
-				k, err := carbonation.HenryWeiss(as(units.Celsius, in[0]), as(units.Percent, in[1]))
+				k, err := dioxide.HenryWeiss(as(units.Celsius, in[0]), as(units.Percent, in[1]))
 				out[0] = k
 				return err
 			},
@@ -134,7 +135,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{pure("henry", "mol/(kg·atm)", "CO2 in a kilogram of the water")},
 			call: func(in, out []float64) error {
-				k, err := carbonation.HenryPlummerBusenberg(as(units.Celsius, in[0]))
+				k, err := dioxide.HenryPlummerBusenberg(as(units.Celsius, in[0]))
 				out[0] = k
 				return err
 			},
@@ -149,7 +150,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{pure("mole_fraction", "", "mole fraction of CO2")},
 			call: func(in, out []float64) error {
-				x, err := carbonation.MoleFraction(as(units.Celsius, in[0]), as(units.Kilopascal, in[1]))
+				x, err := dioxide.MoleFraction(as(units.Celsius, in[0]), as(units.Kilopascal, in[1]))
 				out[0] = x
 				return err
 			},
@@ -164,7 +165,7 @@ func carbonationMethods() []Function {
 			},
 			Outputs: []Output{pure("mole_fraction", "", "mole fraction of CO2")},
 			call: func(in, out []float64) error {
-				x, err := carbonation.MoleFractionCarroll(as(units.Celsius, in[0]), as(units.Kilopascal, in[1]))
+				x, err := dioxide.MoleFractionCarroll(as(units.Celsius, in[0]), as(units.Kilopascal, in[1]))
 				out[0] = x
 				return err
 			},

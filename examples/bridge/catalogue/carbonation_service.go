@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/pipe"
 	"example.org/zymase/units"
 )
 
@@ -222,7 +223,7 @@ func carbonationService() []Function {
 			},
 			Outputs: []Output{pure("friction_factor", "", "Darcy's, four times Fanning's")},
 			call: func(in, out []float64) error {
-				f, err := carbonation.FrictionFactor(in[0], in[1])
+				f, err := pipe.FrictionFactor(in[0], in[1])
 				out[0] = f
 				return err
 			},

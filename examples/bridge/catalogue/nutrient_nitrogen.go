@@ -9,8 +9,19 @@ import (
 // nutrientSources are the choices of sourceInput, legalLimits those of limit_in_law.
 var (
 	nutrientSources = nutrient.Sources()
-	legalLimits     = append(law.Limits(law.US, law.Unlisted), law.Limits(law.EU, law.Unlisted)...)
+	legalLimits     = allLimits(law.US, law.EU)
 )
+
+func allLimits(laws ...law.Jurisdiction) (all []law.Limit) {
+	for _, j := range laws {
+		known, err := law.Limits(j, law.Unlisted)
+		if err != nil {
+			panic(err)
+		}
+		all = append(all, known...)
+	}
+	return all
+}
 
 func sourceInput() Input {
 	var names []string
@@ -31,7 +42,7 @@ func nutrientNitrogen() []Function {
 			}
 			name += s.String()
 		}
-		limits = append(limits, name+" / "+l.Scope)
+		limits = append(limits, name+" / "+l.Scope.String())
 	}
 	return []Function{
 		{

@@ -14,6 +14,9 @@ func TestDissolve(t *testing.T) {
 	kilo := must(FromWater(must(water.Profile{}.InAir()).Water(), units.Litre.Of(1/0.998203)))
 	s := after(kilo, Step{Kind: Dissolve, What: "sucrose", Mass: units.Gram.Of(1000. / 9)})
 	near(t, "gravity", must(s.Gravity()).SG(), 1.0400, 0.00005)
+	u := Usual()
+	u.Hydrometer = 0.5
+	near(t, "shown by a hydrometer half a division too high", must(s.Shown(&u)), must(s.Gravity()).SG()+0.0005, 1e-12)
 	near(t, "osmotic load", must(s.OsmoticLoad()), 111.11/342.297, 1e-4)
 	near(t, "fermentable", s.Fermentable().In(units.Gram), 111.11, 0.01)
 	v := must(s.Volume(at20)).In(units.Millilitre)

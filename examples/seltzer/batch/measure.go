@@ -185,3 +185,13 @@ func (s State) Yeast() units.Mass {
 func (s State) Fermentable() units.Mass {
 	return grams(s.amount[Sucrose]*molar[Sucrose] + s.amount[Glucose]*molar[Glucose] + s.amount[Fructose]*molar[Fructose])
 }
+
+// Cells returns the live cells of the yeast in the liquid, in billion, at what a gram holds.
+func (s State) Cells(u *Unknowns) float64 { return u.Cells * s.Yeast().In(units.Gram) }
+
+// Shown returns what a hydrometer at hand shows in the liquid at 20 °C: its gravity with the fault
+// of the instrument. Errors are those of [State.Gravity].
+func (s State) Shown(u *Unknowns) (float64, error) {
+	g, err := s.Gravity()
+	return g.SG() + u.Hydrometer/1000, err
+}

@@ -218,7 +218,7 @@ func (r *recipe) solve(f func(share float64) (float64, error), lo, hi float64) (
 	}
 	if err != nil {
 		return 0, &RequestError{
-			Field: "strength", Value: r.req.Strength.Text(units.PercentVolume, 1),
+			Field: "strength", Value: r.req.Strength.Text(units.PercentVolume, 1), is: quantity(r.req.Strength),
 			Allowed: fmt.Sprintf("what %s reaches with these packs and this flavour (%s)", r.fermentable.Name(), reason(err)), Err: err,
 		}
 	}
@@ -279,7 +279,7 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 	lo, hi := guess/20, math.Min(1.5*guess, 1)
 	if d, err := r.draw(hi); err == nil && d.strength < want {
 		return batch{}, &RequestError{
-			Field: "strength", Value: r.req.Strength.Text(units.PercentVolume, 1),
+			Field: "strength", Value: r.req.Strength.Text(units.PercentVolume, 1), is: quantity(r.req.Strength),
 			Allowed: fmt.Sprintf("at most %.1f %% vol from %s with this flavour and priming", d.strength-0.05, r.fermentable.Name()),
 			Err:     &units.RangeError{Func: "plan.Make", Quantity: "strength", Value: want, Unit: "% vol", Min: leastStrength, Max: d.strength, Source: "no water at all"},
 		}

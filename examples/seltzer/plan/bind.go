@@ -13,34 +13,37 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
 // bind reads JSON text into the struct that into points to. It is stricter than
 // encoding/json and says where: a field that does not exist, stands twice or
-// has the wrong kind is refused by its path, "kettle.capacity".
-func bind(text []byte, into any) error {
+// has the wrong kind is refused by its path, "kettle.capacity". It returns what was typed
+// for each quantity by its path.
+func bind(text []byte, into any) (typed, error) {
 	text = bytes.TrimPrefix(text, []byte("\ufeff"))
 	if !utf8.Valid(text) {
-		return &RequestError{Field: "request", Value: "not UTF-8", Allowed: "JSON text that was saved as UTF-8"}
+		return nil, &RequestError{Field: "request", Value: "not UTF-8", Allowed: "JSON text that was saved as UTF-8"}
 	}
 	d := json.NewDecoder(bytes.NewReader(text))
 	d.UseNumber()
 	node, err := readNode(d, "", 0)
 	if errors.Is(err, io.EOF) {
-		return &RequestError{Field: "request", Value: "empty", Allowed: "a JSON object; see the README for its fields"}
+		return nil, &RequestError{Field: "request", Value: "empty", Allowed: "a JSON object; see the README for its fields"}
 	}
 	if e, ok := err.(*RequestError); ok && e.Value == notJSON {
 		at := fault(text, d.InputOffset())
 		e.Value, e.Allowed = e.Value+place(text, at), cmp.Or(mistake(text, at), e.Allowed)
 	}
 	if err != nil {
-		return err
+		return nil, err
 	}
 	if _, err := d.Token(); !errors.Is(err, io.EOF) {
-		return &RequestError{Field: "request", Value: "text after the end", Allowed: "one JSON object"}
+		return nil, &RequestError{Field: "request", Value: "text after the end", Allowed: "one JSON object"}
 	}
-	return set(reflect.ValueOf(into).Elem(), node, "")
+	said := typed{}
+	return said, said.set(reflect.ValueOf(into).Elem(), node, "")
 }
 
 const notJSON = "not JSON"
@@ -104,7 +107,7 @@ func readNode(d *json.Decoder, path string, depth int) (any, error) {
 		return nil, io.EOF
 	}
 	if err != nil {
-		return nil, &RequestError{Field: name(path), Value: notJSON, Allowed: err.Error()}
+		return nil, wrapJSON(path, err)
 	}
 	switch delim, _ := tok.(json.Delim); delim {
 	case '{':
@@ -112,7 +115,7 @@ func readNode(d *json.Decoder, path string, depth int) (any, error) {
 		for d.More() {
 			key, err := d.Token()
 			if err != nil {
-				return nil, &RequestError{Field: name(path), Value: notJSON, Allowed: err.Error()}
+				return nil, wrapJSON(path, err)
 			}
 			k := key.(string) // the decoder refuses any other key
 			p := join(path, k)
@@ -146,14 +149,21 @@ func wrapJSON(path string, err error) error {
 	if err == nil {
 		return nil
 	}
-	return &RequestError{Field: name(path), Value: notJSON, Allowed: err.Error()}
+	allowed := err.Error()
+	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
+		allowed = "the text ends before its last bracket"
+	}
+	return &RequestError{Field: name(path), Value: notJSON, Allowed: allowed}
 }
 
+// typed is what stands in the JSON text for a quantity, by its path.
+type typed map[string]string
+
 // set writes a node into a value of the request.
-func set(v reflect.Value, node any, path string) error {
+func (said typed) set(v reflect.Value, node any, path string) error {
 	if v.Kind() == reflect.Pointer {
 		v.Set(reflect.New(v.Type().Elem()))
-		return set(v.Elem(), node, path)
+		return said.set(v.Elem(), node, path)
 	}
 	if u, ok := v.Addr().Interface().(encoding.TextUnmarshaler); ok {
 		text, ok := node.(string)
@@ -163,6 +173,7 @@ func set(v reflect.Value, node any, path string) error {
 		if err := u.UnmarshalText([]byte(text)); err != nil {
 			return &RequestError{Field: path, Value: clip(text), Allowed: clipped(reason(err)), Err: err}
 		}
+		said[path] = text
 		return nil
 	}
 	switch v.Kind() {
@@ -177,7 +188,7 @@ func set(v reflect.Value, node any, path string) error {
 		if !ok {
 			return wrong(path, node, "an object")
 		}
-		return setStruct(v, o, path)
+		return said.setStruct(v, o, path)
 	case reflect.Slice:
 		list, ok := node.([]any)
 		if !ok {
@@ -188,7 +199,7 @@ func set(v reflect.Value, node any, path string) error {
 		}
 		v.Set(reflect.MakeSlice(v.Type(), len(list), len(list)))
 		for i, n := range list {
-			if err := set(v.Index(i), n, fmt.Sprintf("%s[%d]", path, i)); err != nil {
+			if err := said.set(v.Index(i), n, fmt.Sprintf("%s[%d]", path, i)); err != nil {
 				return err
 			}
 		}
@@ -236,10 +247,13 @@ const (
 	longestString = 200
 )
 
-func setStruct(v reflect.Value, o object, path string) error {
+func (said typed) setStruct(v reflect.Value, o object, path string) error {
 	fields := map[string]int{}
 	var names, needed []string
 	for i := range v.NumField() {
+		if !v.Type().Field(i).IsExported() {
+			continue
+		}
 		tag, option, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
 		fields[tag] = i
 		names = append(names, tag)
@@ -251,9 +265,9 @@ func setStruct(v reflect.Value, o object, path string) error {
 		i, ok := fields[k]
 		if !ok {
 			slices.Sort(names)
-			return &RequestError{Field: join(path, k), Value: "no such field", Allowed: hint(k, names)}
+			return &RequestError{Field: join(path, k), Value: "no such field", Allowed: hint(clip(k), names)}
 		}
-		if err := set(v.Field(i), o.values[k], join(path, k)); err != nil {
+		if err := said.set(v.Field(i), o.values[k], join(path, k)); err != nil {
 			return err
 		}
 	}
@@ -316,8 +330,14 @@ func show(node any) string {
 
 const longestShown = 40 // bytes of a value in an error
 
-// clip shortens what is shown of a value.
+// clip shortens what is shown of a value, to one line.
 func clip(s string) string {
+	s = strings.Map(func(r rune) rune {
+		if !unicode.IsPrint(r) {
+			return ' '
+		}
+		return r
+	}, s)
 	if len(s) <= longestShown {
 		return s
 	}
@@ -337,7 +357,9 @@ func clipped(s string) string {
 }
 
 func join(path, key string) string {
-	key = clip(key)
+	if key = clip(key); key == "" {
+		key = `""`
+	}
 	if path == "" {
 		return key
 	}

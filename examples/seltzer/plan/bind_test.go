@@ -55,7 +55,7 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"keg with head-space", `"rating": "9 bar gauge"`, `"rating": "9 bar gauge", "head_space": "4 %"`, `packs[0].head_space: given: only for bottles`},
 		{"kind of pack", `"kind": "keg"`, `"kind": "sack"`, `packs[0].kind: "sack": one of ["keg" "bottle"]`},
 		{"content without unit", `"3.0 vol"`, `"3.0"`, `packs[0].co2: 3.0: write volumes or g/L`},
-		{"content too high", `"3.0 vol"`, `"9 vol"`, `packs[0].co2: 9 vol CO2: 0.5 to 6 vol CO2`},
+		{"content too high", `"3.0 vol"`, `"9 vol"`, `packs[0].co2: 9 vol: 0.5 to 6 vol CO2`},
 		{"not an object", string(builtIn(t)), `[1, 2]`, `request: a list: an object`},
 		{"empty", string(builtIn(t)), ``, `request: empty: a JSON object`},
 		{"only spaces", string(builtIn(t)), " \n", `request: empty: a JSON object`},
@@ -70,7 +70,7 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"single quotes", `"60 L"`, `'60 L'`, `volume: not JSON at line 3, column 13: JSON takes double quotation marks`},
 		{"decimal comma", `"floor_pH": 3.6`, `"floor_pH": 3,6`, `buffer: not JSON at line 43, column 61: a decimal comma`},
 		{"decimal comma in the middle", `"pH": 6.9`, `"pH": 6,9`, `water: not JSON at line 17, column 13: a decimal comma`},
-		{"a drop", `"capacity": "75 L"`, `"capacity": "0.33 mL"`, `fermenter.capacity: 0.00033 L: 1 to 200000 L`},
+		{"a drop", `"capacity": "75 L"`, `"capacity": "0.33 mL"`, `fermenter.capacity: 0.33 mL: 1 to 200000 L`},
 		{"all digits", `"4.6 % vol"`, `"23.71990533730591 % vol"`, `strength: 23.72 % vol: 0.5 to 15 % vol`},
 		{"just over", `"4.6 % vol"`, `"15.0000001 % vol"`, `strength: 15.0000001 % vol: 0.5 to 15 % vol`},
 		{"boil of a day", `"boil": "15 min"`, `"boil": "7 h"`, `kettle.boil: 7 h: 0 to 6 h`},
@@ -105,8 +105,8 @@ func TestParseRequestRefuses(t *testing.T) {
 // What names cannot be is known only when the plan is made.
 func TestMakeRefuses(t *testing.T) {
 	for _, c := range []struct{ name, old, new, want string }{
-		{"kettle too small", `"capacity": "80 L"`, `"capacity": "50 L"`, `kettle.capacity: 50.0 L: at least 63.`},
-		{"fermenter too small", `"capacity": "75 L"`, `"capacity": "40 L"`, `fermenter.capacity: 40.0 L: at least 59.`},
+		{"kettle too small", `"capacity": "80 L"`, `"capacity": "50 L"`, `kettle.capacity: 50 L: at least 63.`},
+		{"fermenter too small", `"capacity": "75 L"`, `"capacity": "40 L"`, `fermenter.capacity: 40 L: at least 59.`},
 		{"juice with a buffer", `"fermentable": "white sugar"`, `"fermentable": "juice 6 °Bx"`, `buffer: potassium bicarbonate: left out for juice`},
 		{"unknown salt", `"gypsum"`, `"moon dust"`, `water.salts: moon dust: `},
 		{"unknown source", `"diammonium phosphate"`, `"hope"`, `nutrient.sources: hope: `},
@@ -174,11 +174,48 @@ func TestRequestRoundTrip(t *testing.T) {
 	}
 }
 
+// texts are what may stand in a file that is no request.
+var texts = []string{
+	"", " ", ",", ":", "{", "}", "[", "]", "\"", "'", "“", "nul", "null", "true", "1", "-", "1e999", "\x00", "\ufeff", "\ufeff,", "{,}", "[,]", "{:}",
+	"{\"a\"", "{\"a\":", "{\"a\":1", "{\"a\":1,", "{\"a\":,}", "{\"a\":1]", "[1}", "[1,", "[1 2]", "{\"a\" \"b\"}", "{1:2}", "{null:1}", "{\"volume\":{}}",
+	"{\"volume\":[]}", "{\"packs\":{}}", "{\"packs\":[[]]}", "{\"packs\":[null]}", "{\"water\":null}", "{\"buffer\":null}", "{\"name\":\"\\ud800\"}",
+	"{\"\\n\":1}", "{\"volume\":\"1\\n2\"}", "{\"\":1}", "\"a\"", "\"a\":1", "{}{}", "{} ,", "0x1", "+1", "01", "1.", ".5", "[[[[[[[[[[", "{\"a\":{\"a\":{\"a\":{\"a\":{\"a\":",
+}
+
+// Every JSON text whatsoever, and what is none, is a plan's request or is refused in a line.
+func TestEveryTextIsRefusedInALine(t *testing.T) {
+	whole := string(builtIn(t))
+	for _, text := range texts {
+		refused(t, text)
+	}
+	for i := 0; i < len(whole); i += 7 { // cut off, and with something in the midst
+		refused(t, whole[:i])
+		for _, c := range []string{",", "}", "]", "\"", ":", "null", "{"} {
+			refused(t, whole[:i]+c+whole[i:])
+		}
+	}
+}
+
+// refused reads a text; where it is no request, the error is of one line.
+func refused(t *testing.T, text string) {
+	t.Helper()
+	_, err := plan.ReadRequest([]byte(text))
+	if err == nil {
+		return
+	}
+	if e, ok := errors.AsType[*plan.RequestError](err); !ok || e.Field == "" || strings.ContainsAny(e.Error(), "\n\x00") || len(e.Error()) > 500 {
+		t.Errorf("%.80q: %T %v", text, err, err)
+	}
+}
+
 func FuzzParseRequest(f *testing.F) {
 	f.Add(builtIn(f))
 	f.Add([]byte(`{"volume": "5 gal"}`))
 	f.Add([]byte(`[[[[[[[[[[]]]]]]]]]]`))
 	f.Add([]byte(`{"packs": [{"co2": "3 vol"}, null]}`))
+	for _, text := range texts {
+		f.Add([]byte(text))
+	}
 	f.Fuzz(func(t *testing.T, text []byte) {
 		req, err := plan.ParseRequest(text)
 		if err != nil {

@@ -19,12 +19,13 @@ type Curve struct {
 	Limit      *float64 // a horizontal line
 	LimitName  string
 	LowerUpper [][3]float64 // x, low, high: a band around the curve, or nil
+	Marks      [][2]float64 // what was read, or nil
 }
 
 const curveSteps = 24
 
 // MakeWithCurves plans a batch, and draws what a sheet shows of it: pH over the sugar
-// used where it is foreseen, gravity and strength, gas in the kegs over pressure, pressure of the bottles
+// used where it is foreseen, gravity and strength, the gravity as read over the days, gas in the kegs over pressure, pressure of the bottles
 // over temperature.
 func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	m, err := newMaker(req)
@@ -40,6 +41,15 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	curves := m.gravityCurves(along)
 	if m.plan.Acidity.Unforeseen == "" {
 		curves = append(curves, m.acidityCurve(along))
+	}
+	if m.plan.State != nil {
+		read, err := m.readCurve(along)
+		if err != nil {
+			return Plan{}, nil, err
+		}
+		if len(read.Points) > 1 {
+			curves = append([]Curve{read}, curves...)
+		}
 	}
 	for i, r := range m.recipe.packs {
 		k := m.batch.packed[i]

@@ -19,6 +19,30 @@ type RequestError struct {
 	Value   string // as given
 	Allowed string // what may stand there, or why this may not
 	Err     error  // the error under it, if any: a *units.RangeError, a *units.ParseError
+
+	is func(text string) bool // whether a text is the value; nil where it is not that of the field alone
+}
+
+// quantity is what [RequestError] says of a field whose value is q.
+func quantity[D, E units.Dimension](q units.Quantity[D, E]) func(string) bool {
+	return func(text string) bool {
+		p, err := units.Parse[units.Quantity[D, E]](text)
+		return err == nil && p == q
+	}
+}
+
+// echoed gives an error the value as it was typed, where that is short and still the value
+// of the field: a request can be changed after it is read.
+func (said typed) echoed(err error) error {
+	const longest = 20 // bytes
+	e, ok := err.(*RequestError)
+	if !ok || e.is == nil {
+		return err
+	}
+	if text, ok := said[e.Field]; ok && len(text) <= longest && e.is(text) {
+		e.Value = clip(strings.TrimSpace(text))
+	}
+	return err
 }
 
 // Error is one line: "kettle.capacity: 50 L: the boil starts at 66.2 L".
@@ -33,6 +57,9 @@ func (e *RequestError) Unwrap() error { return e.Err }
 func reason(err error) string {
 	if p, ok := errors.AsType[*units.ParseError](err); ok {
 		return p.Reason
+	}
+	if n, ok := errors.AsType[*units.NameError](err); ok && len(n.Choices) > 0 {
+		return "say one of: " + strings.Join(n.Choices, ", ")
 	}
 	if r, ok := errors.AsType[*units.RangeError](err); ok {
 		return fmt.Sprintf("%s from %g to %g %s", r.Quantity, r.Min, r.Max, r.Unit)

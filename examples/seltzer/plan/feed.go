@@ -18,12 +18,12 @@ const ofSugarWash = "the pH of a sugar wash"
 
 // feed is the nutrient, in stages by sugar used.
 func (m *maker) feed() error {
-	demand, err := nutrient.ParseDemand(m.req.Nutrient.Demand)
-	if err != nil {
+	var demand nutrient.Demand
+	if err := demand.UnmarshalText([]byte(m.req.Nutrient.Demand)); err != nil {
 		return named("nutrient.demand", m.req.Nutrient.Demand, err)
 	}
-	law, err := law.ParseJurisdiction(m.req.Nutrient.Law)
-	if err != nil {
+	var whose law.Jurisdiction
+	if err := whose.UnmarshalText([]byte(m.req.Nutrient.Law)); err != nil {
 		return named("nutrient.law", m.req.Nutrient.Law, err)
 	}
 	var sources, others []nutrient.Source
@@ -54,7 +54,7 @@ func (m *maker) feed() error {
 		m.plan.Nutrient = n
 		return nil
 	}
-	feed, err := nutrient.FeedInOrder(n.Need, cold, law, sources...)
+	feed, err := nutrient.FeedInOrder(n.Need, cold, whose, sources...)
 	if err != nil {
 		return err
 	}
@@ -94,5 +94,5 @@ func (m *maker) feed() error {
 		}
 	}
 	m.plan.Nutrient, m.fed = n, weighed
-	return m.supplement(others, law)
+	return m.supplement(others, whose)
 }

@@ -29,7 +29,7 @@ func Make(req Request) (Plan, error) {
 func newMaker(req Request) (*maker, error) {
 	r, b, sugar, err := solved(req)
 	if err != nil {
-		return nil, advised(req, err)
+		return nil, req.typed.echoed(advised(req, err))
 	}
 
 	p := &Plan{
@@ -49,7 +49,7 @@ func newMaker(req Request) (*maker, error) {
 		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	} {
 		if err := placed(step.field, step.do()); err != nil {
-			return nil, err
+			return nil, req.typed.echoed(err)
 		}
 	}
 	return m, nil
@@ -147,7 +147,7 @@ func (m *maker) fits() error {
 	} {
 		need, have := math.Ceil(10*v.need.In(units.Litre)-1e-6)/10, v.capacity.In(units.Litre) // as it is printed
 		if need > have {
-			return &RequestError{Field: v.field, Value: v.capacity.Text(units.Litre, 1),
+			return &RequestError{Field: v.field, Value: v.capacity.Text(units.Litre, 1), is: quantity(v.capacity),
 				Allowed: fmt.Sprintf("at least %.1f L: %s %.1f L; a smaller volume, or less water with a stronger base, would fit", math.Ceil(10*need)/10, v.what, need)}
 		}
 		if need > 0.9*have {

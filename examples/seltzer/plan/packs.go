@@ -24,6 +24,7 @@ func (m *maker) packs() error {
 		p := PackPlan{
 			Kind: r.Kind, Content: r.target, Volumes: carbonation.RealVolume.Volumes(r.target),
 			Strength: k.drink.ByVolume(), Temperature: r.Temperature, Rating: r.Rating,
+			Base: litres(k.base), Flavouring: litres(k.flavour),
 		}
 		p.Count = int(math.Floor(r.Volume.In(units.Litre)/r.Size.In(units.Litre) + 1e-9))
 		p.Remainder = litres(math.Max(0, r.Volume.In(units.Litre)-float64(p.Count)*r.Size.In(units.Litre)))

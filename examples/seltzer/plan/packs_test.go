@@ -141,3 +141,14 @@ func TestStillBottles(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// What is racked for each kind of pack: 40 L of which 0.6 mL in 200.6 is flavouring (volumes of two liquids that
+// are nearly alike add up); and together what the fermenter holds less what stays with the yeast.
+func TestWhatToRack(t *testing.T) {
+	r := request(t)
+	p := made(t, r)
+	near(t, "base for the kegs", p.Packs[0].Base.In(units.Litre), 40*200/200.6, 0.01)
+	near(t, "flavouring for the kegs", p.Packs[0].Flavouring.In(units.Millilitre), 40_000*0.6/200.6, 0.05)
+	near(t, "all the base", p.Packs[0].Base.In(units.Litre)+p.Packs[1].Base.In(units.Litre)+1.5, p.Vessels[6].Cold.In(units.Litre), 0.001)
+	near(t, "all the flavouring", p.Packs[0].Flavouring.In(units.Millilitre)+p.Packs[1].Flavouring.In(units.Millilitre), p.Flavour.Added.In(units.Millilitre), 1e-6)
+}

@@ -203,6 +203,9 @@ type PackPlan struct {
 	SeaLevel    units.GaugePressure        `json:"gauge_sea_level"` // for comparison
 	Rating      units.GaugePressure        `json:"rating"`
 
+	Base       units.Volume `json:"base"`                // of dry base drink to rack for all of them, at 20 °C
+	Flavouring units.Volume `json:"flavouring,omitzero"` // that goes to it
+
 	Highest HighestPlan `json:"highest"`
 
 	PartFull *PartFullPlan `json:"part_full,omitempty"` // keg: one more, that is not full

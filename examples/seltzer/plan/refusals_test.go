@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
 )
 
 // What people write into a field: usual, at an edge, far off, or in another unit.
@@ -89,24 +90,20 @@ func TestRefusalsOfRandomRequests(t *testing.T) {
 		paths = append(paths, p)
 	}
 	slices.Sort(paths)
-	var tree map[string]any
-	if err := json.Unmarshal(builtIn(t), &tree); err != nil {
-		t.Fatal(err)
-	}
 	for range 600 {
 		said := map[string]string{}
 		for range 1 + g.IntN(4) {
 			p := paths[g.IntN(len(paths))]
 			said[p] = written[p][g.IntN(len(written[p]))]
 		}
-		plannedOrRefused(t, tree, said)
+		plannedOrRefused(t, said)
 	}
 	for _, said := range []map[string]string{
 		{"water.report.sodium": "30 g/L"}, {"water.report.sodium": "50 g/L"}, {"water.report.calcium": "50 g/L"},
 		{"water.target.sodium": "49 g/L"}, {"water.target.sodium": "50 g/L"}, {"water.report.alkalinity": "40000 mg/L as CaCO3"},
 		{"packs.1.prime_with": "lactose"}, {"flavour.added": "40 mL", "flavour.strength": "96 % vol"}, {"flavour.added": "40 mL", "fermentable": "fructose"},
 	} {
-		if plannedOrRefused(t, tree, said) {
+		if plannedOrRefused(t, said) {
 			t.Errorf("%v: planned", said)
 		}
 	}
@@ -115,19 +112,7 @@ func TestRefusalsOfRandomRequests(t *testing.T) {
 // A water that is too strong is the water's fault, not the boil's or the nutrient's.
 func TestRefusalBlamesTheWater(t *testing.T) {
 	for _, ion := range []string{"sodium", "chloride", "sulfate"} {
-		var tree map[string]any
-		if err := json.Unmarshal(builtIn(t), &tree); err != nil {
-			t.Fatal(err)
-		}
-		put(tree, "water.report."+ion, "30 g/L")
-		text, err := json.Marshal(tree)
-		if err != nil {
-			t.Fatal(err)
-		}
-		r, err := plan.ReadRequest(text)
-		if err == nil {
-			_, err = plan.Make(r)
-		}
+		_, err := planned(t, map[string]string{"water.report." + ion: "30 g/L"})
 		if e, ok := errors.AsType[*plan.RequestError](err); !ok || !strings.HasPrefix(e.Field, "water") {
 			t.Errorf("30 g/L of %s: %v", ion, err)
 		}
@@ -136,20 +121,7 @@ func TestRefusalBlamesTheWater(t *testing.T) {
 
 // Where the buffer is needed only if chalk drops out, nothing of 0.0 g is advised.
 func TestNoFirstDoseOfNothing(t *testing.T) {
-	var tree map[string]any
-	if err := json.Unmarshal(builtIn(t), &tree); err != nil {
-		t.Fatal(err)
-	}
-	put(tree, "water.target.alkalinity", "215 mg/L as CaCO3")
-	text, err := json.Marshal(tree)
-	if err != nil {
-		t.Fatal(err)
-	}
-	r, err := plan.ReadRequest(text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	p, err := plan.Make(r)
+	p, err := planned(t, map[string]string{"water.target.alkalinity": "215 mg/L as CaCO3"})
 	if err != nil || !p.Acidity.ByMeter {
 		t.Fatal(err, p.Acidity)
 	}
@@ -159,18 +131,30 @@ func TestNoFirstDoseOfNothing(t *testing.T) {
 	}
 }
 
-var (
-	aRange  = regexp.MustCompile(`: (-?[0-9.]+)([^:0-9]*): (-?[0-9.]+) to (-?[0-9.]+)`)
-	atLeast = regexp.MustCompile(`: ([0-9.]+) L: at least ([0-9.]+) L`)
-	ofCode  = regexp.MustCompile(`numeric|sign change|convergence|\b(?:gravity|water|carbonation|nutrient|units)\.[A-Z]|[0-9]e[+-]?[0-9]|NaN|Inf|[0-9]\.[0-9]{9}|[0-9]m0s`)
-	aField  = regexp.MustCompile(`^[a-z0-9_.\[\]]+(?:pH)?: `)
-)
+// A refusal shows a quantity as it was typed, while it is that of the request.
+func TestRefusalEchoesWhatWasTyped(t *testing.T) {
+	for path, want := range map[string]string{
+		"fermenter.capacity": "0.33 mL: 1 to 200000 L", "kettle.capacity": "13 US gal: at least ", "volume": "7.9 hL: ",
+		"place.altitude": "30000 ft: -500 to 5000 m", "strength": "0 % vol: 0.5 to 15 % vol",
+	} {
+		typed, _, _ := strings.Cut(want, ":")
+		_, err := planned(t, map[string]string{path: typed})
+		if e, ok := errors.AsType[*plan.RequestError](err); !ok || (e.Field == path) && !strings.HasPrefix(e.Error(), path+": "+want) {
+			t.Errorf("%s: %v", path, err)
+		}
+	}
+	r := request(t)
+	r.Volume = units.Millilitre.Of(2)
+	if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), "volume: 0.002 L: ") {
+		t.Errorf("changed after it was read: %v", err)
+	}
+}
 
-func plannedOrRefused(t *testing.T, base map[string]any, said map[string]string) bool {
+// planned makes the built-in plan with some fields written otherwise.
+func planned(t *testing.T, said map[string]string) (plan.Plan, error) {
 	t.Helper()
 	var tree any
-	text, _ := json.Marshal(base) // no error: it was read from JSON
-	if err := json.Unmarshal(text, &tree); err != nil {
+	if err := json.Unmarshal(builtIn(t), &tree); err != nil {
 		t.Fatal(err)
 	}
 	for p, v := range said {
@@ -181,9 +165,22 @@ func plannedOrRefused(t *testing.T, base map[string]any, said map[string]string)
 		t.Fatal(err)
 	}
 	r, err := plan.ReadRequest(text)
-	if err == nil {
-		_, err = plan.Make(r)
+	if err != nil {
+		return plan.Plan{}, err
 	}
+	return plan.Make(r)
+}
+
+var (
+	aRange  = regexp.MustCompile(`: (-?[0-9.]+)([^:0-9]*): (-?[0-9.]+) to (-?[0-9.]+)`)
+	atLeast = regexp.MustCompile(`: ([0-9.]+) L: at least ([0-9.]+) L`)
+	ofCode  = regexp.MustCompile(`numeric|sign change|convergence|\b(?:gravity|water|carbonation|nutrient|units)\.[A-Z]|[0-9]e[+-]?[0-9]|NaN|Inf|[0-9]\.[0-9]{9}|[0-9]m0s`)
+	aField  = regexp.MustCompile(`^[a-z0-9_.\[\]]+(?:pH)?: `)
+)
+
+func plannedOrRefused(t *testing.T, said map[string]string) bool {
+	t.Helper()
+	_, err := planned(t, said)
 	if err == nil {
 		return true
 	}
@@ -197,7 +194,7 @@ func plannedOrRefused(t *testing.T, base map[string]any, said map[string]string)
 		}
 		return x
 	}
-	if m := aRange.FindStringSubmatch(err.Error()); m != nil && number(m[1]) >= number(m[3]) && number(m[1]) <= number(m[4]) {
+	if m := aRange.FindStringSubmatch(err.Error()); m != nil && strings.HasSuffix(err.Error(), m[2]) && number(m[1]) >= number(m[3]) && number(m[1]) <= number(m[4]) {
 		t.Errorf("%v:\n%v: inside", said, err)
 	}
 	if m := atLeast.FindStringSubmatch(err.Error()); m != nil && number(m[1]) >= number(m[2]) {

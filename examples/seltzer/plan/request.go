@@ -31,6 +31,8 @@ type Request struct {
 	Currency    string       `json:"currency,omitempty"`    // of the prices
 	Prices      []Price      `json:"prices,omitempty"`      // optional
 	Readings    []Reading    `json:"readings,omitempty"`    // optional: what was measured since
+
+	typed typed // what stood in the JSON text, for errors
 }
 
 // Place gives the atmosphere: one of the two fields.
@@ -159,7 +161,7 @@ type Price struct {
 // Reading is what was measured some time after the yeast was pitched. One after 0 h
 // measures the wash itself.
 type Reading struct {
-	After       Duration          `json:"after"`
+	After       Duration          `json:"after"`            // since the yeast was pitched: "31 h"; "0 h" for the wash itself
 	Gravity     float64           `json:"gravity"`          // as a 20 °C hydrometer shows it, not corrected
 	Temperature units.Temperature `json:"temperature"`      // of the sample
 	PH          *float64          `json:"pH,omitempty"`     // optional

@@ -60,9 +60,15 @@ func (m *maker) supplement(sources []nutrient.Source, j law.Jurisdiction) error 
 			continue
 		}
 		dose := short / per // mg/L
-		if l, ok := law.LimitIn(j, map[string]law.Substance{"thiamine": law.Thiamine, "zinc": law.Zinc}[name], law.Wine); ok && name != "magnesium" {
-			dose = min(dose, l.Concentration().In(units.MilligramPerLitre))
-			m.plan.Nutrient.Limits = append(m.plan.Nutrient.Limits, l.String())
+		if s.Group() != law.Unlisted {
+			limits, err := law.Limits(j, s.Group(), law.Wine)
+			if err != nil {
+				return err
+			}
+			for _, l := range limits {
+				dose = min(dose, l.Weighed().In(units.MilligramPerLitre))
+				m.plan.Nutrient.Limits = append(m.plan.Nutrient.Limits, l.String())
+			}
 		}
 		asked := units.Milligram.Of(checked.Number(dose * cold))
 		step := m.req.Scales.Small

@@ -31,9 +31,11 @@ const (
 // [*RequestError].
 func ReadRequest(text []byte) (Request, error) {
 	var r Request
-	if err := bind(text, &r); err != nil {
+	said, err := bind(text, &r)
+	if err != nil {
 		return Request{}, err
 	}
+	r.typed = said
 	return r, nil
 }
 
@@ -57,7 +59,7 @@ func within[D, E units.Dimension](field string, q units.Quantity[D, E], u units.
 		if q.IsZero() {
 			value = "missing or zero"
 		}
-		return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("%s to %s %s", plain(least), plain(most), u.Symbol())}
+		return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("%s to %s %s", plain(least), plain(most), u.Symbol()), is: quantity(q)}
 	}
 	return nil
 }
@@ -113,7 +115,7 @@ func newRecipe(r Request) (*recipe, error) {
 		k.bufferOK(),
 		k.waterOK(),
 	}
-	return k, cmp.Or(checks...)
+	return k, r.typed.echoed(cmp.Or(checks...))
 }
 
 func scaleOK(field string, step units.ExactMass) error {
@@ -127,12 +129,12 @@ func (k *recipe) setPlace() (err error) {
 		return &RequestError{Field: "place", Value: "both altitude and barometer", Allowed: "one of the two"}
 	case p.Altitude != nil:
 		if k.air, err = units.AtAltitude(*p.Altitude); err != nil {
-			return &RequestError{Field: "place.altitude", Value: number(p.Altitude.In(units.Metre), -500, 5000) + " m", Allowed: "-500 to 5000 m"}
+			return &RequestError{Field: "place.altitude", Value: number(p.Altitude.In(units.Metre), -500, 5000) + " m", Allowed: "-500 to 5000 m", is: quantity(*p.Altitude)}
 		}
 		return within("place.altitude", *p.Altitude, units.Metre, -500, 5000)
 	case p.Barometer != nil:
 		if k.air, err = units.Barometer(*p.Barometer); err != nil {
-			return &RequestError{Field: "place.barometer", Value: p.Barometer.Text(units.Millibar, 0), Allowed: reason(err), Err: err}
+			return &RequestError{Field: "place.barometer", Value: p.Barometer.Text(units.Millibar, 0), Allowed: reason(err), Err: err, is: quantity(*p.Barometer)}
 		}
 		return within("place.barometer", *p.Barometer, units.Millibar, 540, 1100)
 	}
@@ -162,7 +164,7 @@ func (k *recipe) setFermentable() (err error) {
 // warmestOK refuses a warmest temperature after the ferment that is below the ferment's own.
 func warmestOK(f Fermenter) error {
 	if f.Warmest.Compare(f.Temperature) < 0 {
-		return &RequestError{Field: "fermenter.warmest", Value: f.Warmest.Text(units.Celsius, 1),
+		return &RequestError{Field: "fermenter.warmest", Value: f.Warmest.Text(units.Celsius, 1), is: quantity(f.Warmest),
 			Allowed: "at least the temperature of the ferment, " + f.Temperature.Text(units.Celsius, 1) + ", at which it ends"}
 	}
 	return nil

@@ -1,4 +1,4 @@
-package carbonation
+package dioxide
 
 import (
 	"math"
@@ -12,7 +12,7 @@ import (
 const plummer = "Plummer & Busenberg 1982"
 
 // HenryPlummerBusenberg returns the CO2 that a kilogram of water takes up at a
-// fugacity of 1 atm. It is the constant behind [Liquid.Content], because it is
+// fugacity of 1 atm. It is the constant behind the Content of carbonation.Liquid, because it is
 // one smooth formula from the cold store to the pasteuriser and agrees with
 // [HenryWeiss], the best measured one, within 0.5 % to 30 °C and 0.8 % at 40 °C.
 //
@@ -28,20 +28,20 @@ const plummer = "Plummer & Busenberg 1982"
 //     (2004), which agree: 3 % less at 60 °C, 4.6 % at 90 °C.
 func HenryPlummerBusenberg(t units.Temperature) (k float64, err error) {
 	c := t.In(units.Celsius)
-	if err := limit.Check("carbonation.HenryPlummerBusenberg", "temperature", c, "°C", coldest, warmest, plummer); err != nil {
+	if err := limit.Check("dioxide.HenryPlummerBusenberg", "temperature", c, "°C", Coldest, Warmest, plummer); err != nil {
 		return k, err
 	}
-	return numeric.Exp(logHenry(c+chemistry.ZeroCelsius, 1/(c+chemistry.ZeroCelsius))), nil
+	return numeric.Exp(LogHenry(c+chemistry.ZeroCelsius, 1/(c+chemistry.ZeroCelsius))), nil
 }
 
-// Coldest and warmest liquid, °C.
+// Coldest and Warmest liquid, °C.
 const (
-	coldest = -2
-	warmest = 90
+	Coldest = -2
+	Warmest = 90
 )
 
-// logHenry is ln of the constant in mol/(kg·atm), T in K, u = 1/T.
-func logHenry(T, u float64) float64 {
+// LogHenry is ln of the constant in mol/(kg·atm), T in K, u = 1/T.
+func LogHenry(T, u float64) float64 {
 	const a, b, c, d, e = 108.3865, 0.01985076, -6919.53, -40.45154, 669365
 	return math.Ln10*(a+b*T+u*(c+e*u)) + d*logKelvin(T) // log K = a + bT + c/T + d·log T + e/T²
 }

@@ -1,4 +1,4 @@
-package carbonation
+package dioxide
 
 import (
 	"math"
@@ -8,21 +8,21 @@ import (
 	"example.org/zymase/units"
 )
 
-const spanWagner = "Span & Wagner 1996"
+const SpanWagner = "Span & Wagner 1996"
 
 // Critical point of CO2 (Span & Wagner 1996, table 3).
 const (
-	criticalKelvin = 304.1282
-	criticalKPa    = 7377.3
+	CriticalKelvin = 304.1282
+	CriticalKPa    = 7377.3
 	criticalMolar  = 10624.9063 // mol/m³
 )
 
-// Coldest and warmest gas, °C, and the highest pressure, kPa, that the two
+// Coldest and Warmest gas, °C, and the highest pressure, kPa, that the two
 // virial coefficients carry within 0.5 % of the whole equation of state.
 const (
 	gasColdest = -10
 	gasWarmest = 100
-	gasHighest = 2000
+	Highest    = 2000
 	gasRange   = "two virial coefficients follow Span & Wagner 1996 here within 0.5 %"
 )
 
@@ -38,10 +38,10 @@ const (
 //     polynomial is 3 to 5 cm³/mol more negative.
 func SecondVirial(t units.Temperature) (b float64, err error) {
 	x := t.In(units.Celsius)
-	if err := limit.Check("carbonation.SecondVirial", "temperature", x, "°C", gasColdest, gasWarmest, spanWagner); err != nil {
+	if err := limit.Check("dioxide.SecondVirial", "temperature", x, "°C", gasColdest, gasWarmest, SpanWagner); err != nil {
 		return b, err
 	}
-	b, _ = virials(1 / (x + chemistry.ZeroCelsius))
+	b, _ = Virials(1 / (x + chemistry.ZeroCelsius))
 	return b * 1e3, nil
 }
 
@@ -54,15 +54,15 @@ func SecondVirial(t units.Temperature) (b float64, err error) {
 //   - Uncertainty: not stated by the source; measured values scatter by 3 %.
 func ThirdVirial(t units.Temperature) (c float64, err error) {
 	x := t.In(units.Celsius)
-	if err := limit.Check("carbonation.ThirdVirial", "temperature", x, "°C", gasColdest, gasWarmest, spanWagner); err != nil {
+	if err := limit.Check("dioxide.ThirdVirial", "temperature", x, "°C", gasColdest, gasWarmest, SpanWagner); err != nil {
 		return c, err
 	}
-	_, c = virials(1 / (x + chemistry.ZeroCelsius))
+	_, c = Virials(1 / (x + chemistry.ZeroCelsius))
 	return c * 1e6, nil
 }
 
-// virials returns B in L/mol and C in L²/mol² at u = 1/T in 1/K.
-func virials(u float64) (b, c float64) {
+// Virials returns B in L/mol and C in L²/mol² at u = 1/T in 1/K.
+func Virials(u float64) (b, c float64) {
 	const (
 		n1, n2, n3, n4 = 0.38856823203161, 2.9385475942740, -5.5867188534934, -0.76753199592477
 		n5, n6         = 0.31729005580416, 0.54803315897767
@@ -71,7 +71,7 @@ func virials(u float64) (b, c float64) {
 		n24            = -0.021810121289527
 		perMole        = 1e3 / criticalMolar // L/mol
 	)
-	tau := criticalKelvin * u
+	tau := CriticalKelvin * u
 	half := math.Sqrt(tau)
 	t34 := half * math.Sqrt(half)
 	t32 := half * tau
@@ -82,31 +82,32 @@ func virials(u float64) (b, c float64) {
 	return b, c
 }
 
-// series is CO2 gas at one temperature as a series in pressure:
-// Z = 1 + b·p + c·p² + d·p³, p in kPa.
-type series struct{ b, c, d float64 }
+// Series is CO2 gas at one temperature as a series in pressure:
+// Z = 1 + B·p + C·p² + D·p³, p in kPa.
+type Series struct{ B, C, D float64 }
 
-// gasAt turns B and C into the series in pressure.
+// GasAt turns B and C into the series in pressure.
 //
 //   - Source: the reversion of Z = 1 + Bρ + Cρ² (for example J. M. Prausnitz et
 //     al., Molecular Thermodynamics of Fluid-Phase Equilibria (1999) section 5.4):
 //     b = B/RT, c = (C − B²)/(RT)², d = (2B³ − 3BC)/(RT)³.
 //   - Units: L/mol, kPa; u = 1/T in 1/K.
-func gasAt(u float64) series {
-	B, C := virials(u)
+func GasAt(u float64) Series {
+	B, C := Virials(u)
 	rt := u * (1 / chemistry.Gas)
 	b := B * rt
-	return series{b: b, c: C*rt*rt - b*b, d: b * (2*b*b - 3*C*rt*rt)}
+	return Series{B: b, C: C*rt*rt - b*b, D: b * (2*b*b - 3*C*rt*rt)}
 }
 
-func (s series) compressibility(p float64) float64 {
-	return 1 + p*(s.b+p*(s.c+p*s.d))
+// Compressibility is Z at a pressure in kPa.
+func (s Series) Compressibility(p float64) float64 {
+	return 1 + p*(s.B+p*(s.C+p*s.D))
 }
 
-// slope is the change of Z with p, 1/kPa.
-func (s series) slope(p float64) float64 { return s.b + p*(2*s.c+3*p*s.d) }
+// Slope is the change of Z with p, 1/kPa.
+func (s Series) Slope(p float64) float64 { return s.B + p*(2*s.C+3*p*s.D) }
 
-// logFugacity is ln(f/p), the integral of (Z−1)/p.
-func (s series) logFugacity(p float64) float64 {
-	return p * (s.b + p*(s.c/2+p*s.d/3))
+// LogFugacity is ln(f/p), the integral of (Z−1)/p.
+func (s Series) LogFugacity(p float64) float64 {
+	return p * (s.B + p*(s.C/2+p*s.D/3))
 }

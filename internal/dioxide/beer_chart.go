@@ -1,4 +1,4 @@
-package carbonation
+package dioxide
 
 import (
 	"math"
@@ -40,7 +40,7 @@ func chartSlope(f float64) float64    { return 0.173354*f + 4.24267 }
 //   - Units: psi over 14.696 psi, °F; volumes, the chart does not say which.
 //   - Uncertainty: 0.10 psi rms, 0.36 psi at most against 292 printed points.
 func BeerChartPressure(t units.Temperature, v units.CarbonDioxideVolumes) (units.AbsolutePressure, error) {
-	const fn = "carbonation.BeerChartPressure"
+	const fn = "dioxide.BeerChartPressure"
 	f, x := t.In(units.Fahrenheit), v.In(units.VolumesCO2)
 	if err := chartTemperature(fn, f); err != nil {
 		return units.AbsolutePressure{}, err
@@ -63,7 +63,7 @@ func chartTemperature(fn string, f float64) error {
 //     [*units.RangeError].
 //   - Uncertainty: 0.009 volumes rms, 0.036 at most against 292 printed points.
 func BeerChartVolumes(t units.Temperature, p units.AbsolutePressure) (units.CarbonDioxideVolumes, error) {
-	const fn = "carbonation.BeerChartVolumes"
+	const fn = "dioxide.BeerChartVolumes"
 	f, psi := t.In(units.Fahrenheit), p.In(units.PSI)-chartSeaLevel
 	if err := chartTemperature(fn, f); err != nil {
 		return units.CarbonDioxideVolumes{}, err

@@ -1,4 +1,5 @@
-package carbonation
+// Package pipe holds the friction of flow in a round pipe.
+package pipe
 
 import (
 	"math"
@@ -17,21 +18,23 @@ import (
 //   - Uncertainty: 1.5 % of Colebrook's equation (source); 30 % between Re 2300 and
 //     4000.
 func FrictionFactor(reynolds, roughness float64) (f float64, err error) {
-	const fn, source = "carbonation.FrictionFactor", "Haaland 1983"
+	const fn, source = "pipe.FrictionFactor", "Haaland 1983"
 	if err := limit.Check(fn, "Reynolds number", reynolds, "", 1, 1e8, source); err != nil {
 		return f, err
 	}
 	if err := limit.Check(fn, "relative roughness", roughness, "", 0, 0.05, source); err != nil {
 		return f, err
 	}
-	return friction(reynolds, roughness), nil
+	return Friction(reynolds, roughness), nil
 }
 
-const laminarBelow = 2300
+// LaminarBelow is the Reynolds number below which flow is laminar.
+const LaminarBelow = 2300
 
-func friction(re, roughness float64) float64 {
+// Friction is [FrictionFactor] inside its range.
+func Friction(re, roughness float64) float64 {
 	laminar := 64 / re
-	if re < laminarBelow {
+	if re < LaminarBelow {
 		return laminar
 	}
 	s := -1.8 * math.Log10(math.Pow(roughness/3.7, 1.11)+6.9/re)

@@ -1,4 +1,4 @@
-package carbonation
+package dioxide
 
 import (
 	"example.org/zymase/internal/chemistry"
@@ -16,16 +16,16 @@ import (
 //   - Units: absolute pressure of the CO2 alone, about 1 atm in all; a pure number.
 //   - Uncertainty: as [HenryPlummerBusenberg].
 func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (x float64, err error) {
-	const fn = "carbonation.MoleFraction"
+	const fn = "dioxide.MoleFraction"
 	c, p := t.In(units.Celsius), co2.In(units.Kilopascal)
-	if err := limit.Check(fn, "temperature", c, "°C", coldest, warmest, plummer); err != nil {
+	if err := limit.Check(fn, "temperature", c, "°C", Coldest, Warmest, plummer); err != nil {
 		return x, err
 	}
-	if err := limit.Check(fn, "pressure", p, "kPa absolute", 0, highest, dissolvedRange); err != nil {
+	if err := limit.Check(fn, "pressure", p, "kPa absolute", 0, Highest, DissolvedRange); err != nil {
 		return x, err
 	}
 	T := c + chemistry.ZeroCelsius
-	m := p / chemistry.StandardKPa * numeric.Exp(logHenry(T, 1/T)+gasAt(1/T).logFugacity(p)) // mol/kg of water
+	m := p / chemistry.StandardKPa * numeric.Exp(LogHenry(T, 1/T)+GasAt(1/T).LogFugacity(p)) // mol/kg of water
 	return m / (m + 1000/chemistry.Water), nil
 }
 
@@ -38,7 +38,7 @@ func MoleFraction(t units.Temperature, co2 units.AbsolutePressure) (x float64, e
 //   - Units: absolute pressure of the CO2 alone; a pure number.
 //   - Uncertainty: 2 % (CRC Handbook).
 func MoleFractionCarroll(t units.Temperature, co2 units.AbsolutePressure) (x float64, err error) {
-	const fn = "carbonation.MoleFractionCarroll"
+	const fn = "dioxide.MoleFractionCarroll"
 	c, p := t.In(units.Celsius), co2.In(units.Kilopascal)
 	if err := limit.Check(fn, "temperature", c, "°C", 0, gasWarmest, carroll); err != nil {
 		return x, err
@@ -47,5 +47,5 @@ func MoleFractionCarroll(t units.Temperature, co2 units.AbsolutePressure) (x flo
 		return x, err
 	}
 	u := 1 / (c + chemistry.ZeroCelsius)
-	return p * numeric.Exp(gasAt(u).logFugacity(p)) / carrollHenry(u), nil
+	return p * numeric.Exp(GasAt(u).LogFugacity(p)) / carrollHenry(u), nil
 }

@@ -1,4 +1,4 @@
-package carbonation
+package dioxide
 
 import (
 	"math"
@@ -23,10 +23,10 @@ const weiss = "Weiss 1974"
 //   - Uncertainty: 0.2 % (source).
 func HenryWeiss(t units.Temperature, salinity units.Share) (k float64, err error) {
 	c, s := t.In(units.Celsius), 10*salinity.In(units.Percent)
-	if err := limit.Check("carbonation.HenryWeiss", "temperature", c, "°C", -1, 40, weiss); err != nil {
+	if err := limit.Check("dioxide.HenryWeiss", "temperature", c, "°C", -1, 40, weiss); err != nil {
 		return k, err
 	}
-	if err := limit.Check("carbonation.HenryWeiss", "salinity", s, "‰", 0, 40, weiss); err != nil {
+	if err := limit.Check("dioxide.HenryWeiss", "salinity", s, "‰", 0, 40, weiss); err != nil {
 		return k, err
 	}
 	const (

@@ -1,10 +1,10 @@
-package carbonation_test
+package dioxide_test
 
 import (
 	"math"
 	"testing"
 
-	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
 )
 
@@ -124,8 +124,8 @@ func TestGasAgainstSpanWagner(t *testing.T) {
 		for _, p := range []float64{10, 50, 101.325, 200, 300, 450, 600, 1000, 1500, 2000} {
 			T := c + 273.15
 			rho := swGas(T, p)
-			density := ok[units.Density](t)(carbonation.GasDensity(celsius(c), kpa(p))).In(units.KilogramPerCubicMetre)
-			phi := ok[float64](t)(carbonation.FugacityCoefficient(celsius(c), kpa(p)))
+			density := ok[units.Density](t)(dioxide.GasDensity(celsius(c), kpa(p))).In(units.KilogramPerCubicMetre)
+			phi := ok[float64](t)(dioxide.FugacityCoefficient(celsius(c), kpa(p)))
 			tolDensity, tolPhi := 1e-4, 1e-5
 			switch {
 			case p > 1000 && c < -5:
@@ -150,7 +150,7 @@ func TestThirdVirialAgainstSpanWagner(t *testing.T) {
 		c1 := (at(h) - at(h/2)) / (h / 2)
 		c2 := (at(2*h) - at(h)) / h
 		want := 2 * (2*c1 - c2) * 44.0098e3 * 44.0098e3 // Richardson: the rest is of second order
-		got := ok[float64](t)(carbonation.ThirdVirial(celsius(c)))
+		got := ok[float64](t)(dioxide.ThirdVirial(celsius(c)))
 		close(t, "third virial", got, want, 3e-4)
 	}
 }

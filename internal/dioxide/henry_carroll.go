@@ -1,4 +1,4 @@
-package carbonation
+package dioxide
 
 import (
 	"math"
@@ -25,7 +25,7 @@ const carroll = "Carroll, Slupsky & Mather 1991"
 //   - Uncertainty: 2 % for the table made from it (CRC Handbook p. 8-90).
 func HenryCarroll(t units.Temperature) (units.AbsolutePressure, error) {
 	c := t.In(units.Celsius)
-	if err := limit.Check("carbonation.HenryCarroll", "temperature", c, "°C", 0, 160, carroll); err != nil {
+	if err := limit.Check("dioxide.HenryCarroll", "temperature", c, "°C", 0, 160, carroll); err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	return units.Kilopascal.Of(checked.Number(carrollHenry(1 / (c + chemistry.ZeroCelsius)))), nil

@@ -1,4 +1,4 @@
-package carbonation
+package dioxide
 
 import (
 	"math"
@@ -22,7 +22,7 @@ const european = "exponential form of European practice"
 //   - Units: absolute pressure, g/L.
 //   - Uncertainty: not stated; 0.04 volumes above the printed beer chart.
 func EuropeanBeerContent(t units.Temperature, p units.AbsolutePressure) (units.CarbonDioxideContent, error) {
-	const fn = "carbonation.EuropeanBeerContent"
+	const fn = "dioxide.EuropeanBeerContent"
 	c, bar := t.In(units.Celsius), p.In(units.Bar)
 	if err := limit.Check(fn, "temperature", c, "°C", europeanColdest, europeanWarmest, european); err != nil {
 		return units.CarbonDioxideContent{}, err
@@ -48,7 +48,7 @@ func europeanHenry(c float64) float64 {
 //
 //   - Source, range, units, uncertainty: as [EuropeanBeerContent].
 func EuropeanBeerPressure(t units.Temperature, content units.CarbonDioxideContent) (units.AbsolutePressure, error) {
-	const fn = "carbonation.EuropeanBeerPressure"
+	const fn = "dioxide.EuropeanBeerPressure"
 	c, g := t.In(units.Celsius), content.In(units.GramCO2PerLitre)
 	if err := limit.Check(fn, "temperature", c, "°C", europeanColdest, europeanWarmest, european); err != nil {
 		return units.AbsolutePressure{}, err

@@ -1,4 +1,4 @@
-package carbonation
+package dioxide
 
 import (
 	"example.org/zymase/internal/checked"
@@ -6,7 +6,8 @@ import (
 	"example.org/zymase/units"
 )
 
-const wineOIV = "EU methods for wine"
+// WineEU is where the relation for wine is from.
+const WineEU = "EU methods for wine"
 
 // WineContent returns the content of a sparkling wine from its pressure at 20 °C,
 // after the method of analysis that EU law had until 2009.
@@ -18,16 +19,16 @@ const wineOIV = "EU methods for wine"
 //     the error is a [*units.RangeError]. The text gives no range.
 //   - Units: absolute pressure at 20 °C, from which neither vapours nor air are
 //     taken; g/L.
-//   - Uncertainty: not stated. In water it is 2 % below [Liquid.Content]; each % vol
+//   - Uncertainty: not stated. In water it is 2 % below the Content of carbonation.Liquid; each % vol
 //     takes 1.16 %, each g/L of sugar 0.144 % of it.
 func WineContent(at20 units.AbsolutePressure, strength units.StrengthByVolume, sugar units.MassConcentration) (units.CarbonDioxideContent, error) {
-	const fn = "carbonation.WineContent"
+	const fn = "dioxide.WineContent"
 	k, err := wine(fn, strength, sugar)
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
 	bar := at20.In(units.Bar)
-	if err := limit.Check(fn, "pressure", bar, "bar absolute", wineLeast, wineMost, wineOIV); err != nil {
+	if err := limit.Check(fn, "pressure", bar, "bar absolute", wineLeast, wineMost, WineEU); err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
 	return grams(k * bar), nil
@@ -38,10 +39,10 @@ const wineLeast, wineMost = 0.5, 10 // bar absolute
 // wine is in g/(L·bar).
 func wine(fn string, strength units.StrengthByVolume, sugar units.MassConcentration) (k float64, err error) {
 	a, s := strength.In(units.PercentVolume), sugar.In(units.GramPerLitre)
-	if err := limit.Check(fn, "strength", a, "% vol", 0, mostStrength, wineOIV); err != nil {
+	if err := limit.Check(fn, "strength", a, "% vol", 0, 20, WineEU); err != nil {
 		return k, err
 	}
-	if err := limit.Check(fn, "sugar", s, "g/L", 0, 200, wineOIV); err != nil {
+	if err := limit.Check(fn, "sugar", s, "g/L", 0, 200, WineEU); err != nil {
 		return k, err
 	}
 	return 1.951 * (0.86 - 0.01*a) * (1 - 0.00144*s), nil
@@ -52,13 +53,13 @@ func wine(fn string, strength units.StrengthByVolume, sugar units.MassConcentrat
 //
 //   - Source, range, units, uncertainty: as [WineContent].
 func WinePressure(content units.CarbonDioxideContent, strength units.StrengthByVolume, sugar units.MassConcentration) (units.AbsolutePressure, error) {
-	const fn = "carbonation.WinePressure"
+	const fn = "dioxide.WinePressure"
 	k, err := wine(fn, strength, sugar)
 	if err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	g := content.In(units.GramCO2PerLitre)
-	if err := limit.Check(fn, "content", g, "g/L", wineLeast*k*(1-rounding), wineMost*k*(1+rounding), wineOIV); err != nil {
+	if err := limit.Check(fn, "content", g, "g/L", wineLeast*k*(1-rounding), wineMost*k*(1+rounding), WineEU); err != nil {
 		return units.AbsolutePressure{}, err
 	}
 	return units.Bar.Of(checked.Number(g / k)), nil

@@ -1,0 +1,222 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// A now is where a batch stands by its readings and what to do next, and no more.
+type now struct {
+	state    string
+	next     []string
+	take     []row // for the volume that is there
+	when     []row
+	why      []row
+	cautions []string // of what is to be done
+}
+
+// urgent are the cautions that cannot wait: they stand above everything.
+func urgent(p plan.Plan) []string {
+	var out []string
+	for _, c := range p.Cautions {
+		if strings.HasPrefix(c, "Do not pack yet") || strings.Contains(c, "do not fill") {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// From when on a reading of the pH tells where the ferment will end (common practice, no
+// source): two fifths of the sugar used.
+const timeForPH = 40 // %
+
+// nowOf says what to do next in a batch, of whose card the steps named are done.
+func nowOf(p plan.Plan, s style, done []string) (now, error) {
+	n := now{state: "no readings yet"}
+	st := p.State
+	if st == nil {
+		n.step(cardOf(p, s), done, "clean")
+		return n, nil
+	}
+	n.state, n.why = st.State, stateSection(p, s).rows
+	var err error
+	switch st.State {
+	case plan.NotBegun:
+		err = n.notBegun(p, s, done)
+	case plan.Fermenting:
+		err = n.fermenting(p, s, done)
+	case plan.Finished:
+		n.step(cardOf(p, s), done, "chill")
+	default: // stalled, or in doubt
+		n.next = st.Diagnosis
+	}
+	if c := st.Correction; c != nil {
+		n.take = append(n.take, row{label: c.What, value: s.weight(*c), note: c.For + "; add half, stir, measure again"})
+		n.cautions = append(n.cautions, foams(p)...)
+	}
+	return n, err
+}
+
+// foams are the cautions of a bicarbonate that goes into a ferment.
+func foams(p plan.Plan) []string {
+	var out []string
+	for _, c := range p.Cautions {
+		if strings.HasPrefix(c, "Bicarbonate foams") {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// otherHalf is the buffer that goes in with the second nutrient.
+func otherHalf(p plan.Plan, s style) ([]row, error) {
+	a := p.Acidity
+	if a.Buffer == nil || len(firstBuffer(a, s)) == 0 {
+		return nil, nil
+	}
+	w := *a.Buffer
+	if a.ByMeter {
+		var err error
+		w.Asked = a.Clear
+		if w.Mass, err = a.Clear.Round(p.Request.Scales.Small, units.Nearest); err != nil {
+			return nil, err
+		}
+	}
+	rows, err := scaled(p, s, []plan.Weight{w})
+	for i := range rows {
+		rows[i].value = "other half of " + rows[i].value
+	}
+	return rows, err
+}
+
+// step is the first step of a card, from one of them on, that is not done.
+func (n *now) step(c card, done []string, from string) {
+	begun := false
+	for _, st := range c.steps {
+		begun = begun || st.id == from
+		if !begun || slices.Contains(done, st.id) {
+			continue
+		}
+		n.next = append(append(n.next, st.title+"."), st.do...)
+		n.take, n.when = append(n.take, st.weigh...), append(n.when, st.read...)
+		n.cautions = append(n.cautions, st.cautions...)
+		return
+	}
+	n.next = append(n.next, "Nothing: every step is done.")
+}
+
+// there is the part of the planned wash that is in the fermenter.
+func there(p plan.Plan) float64 {
+	planned, have := vessel(p, "fermenter, filled").Volume.In(units.Litre), p.State.Wash.In(units.Litre)
+	if planned == 0 || have == 0 {
+		return 1
+	}
+	return have / planned
+}
+
+// scaled are doses for the wash that is there, as the scale shows them.
+func scaled(p plan.Plan, s style, of []plan.Weight) ([]row, error) {
+	var rows []row
+	part := there(p)
+	for _, w := range of {
+		if w.Mass.Decimal().IsZero() {
+			continue
+		}
+		note := "as planned"
+		if part != 1 {
+			var err error
+			w.Asked = units.Gram.Of(checked.Number(part * w.Asked.In(units.Gram)))
+			if w.Mass, err = w.Asked.Round(p.Request.Scales.Small, units.Nearest); err != nil {
+				return nil, err
+			}
+			note = "for the " + s.volume(p.State.Wash) + " that are there"
+		}
+		rows = append(rows, row{label: w.What, value: s.weight(w), note: note})
+	}
+	return rows, nil
+}
+
+// notBegun is a wash before the yeast works: brought to the plan, then pitched and fed.
+func (n *now) notBegun(p plan.Plan, s style, done []string) error {
+	st := p.State
+	if len(st.Points) > 0 {
+		n.next = append(n.next, "Nothing is fermented yet. A day after the yeast went in, warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+" and stir; a day later pitch fresh yeast, awake.")
+		return nil
+	}
+	switch {
+	case st.AddSugar.In(units.Gram) >= 5:
+		n.next = append(n.next, "The wash is weaker than planned. To come up to the plan, dissolve:")
+		n.take = append(n.take, row{label: p.Request.Fermentable, value: s.mass(st.AddSugar)})
+	case st.AddWater.In(units.Gram) >= 50:
+		n.next = append(n.next, "The wash is stronger than planned. To come down to the plan, stir in:")
+		n.take = append(n.take, row{label: "water", value: s.mass(st.AddWater)})
+	default:
+		n.next = append(n.next, "The wash is as planned.")
+	}
+	if len(p.Nutrient.Stages) > 0 && !slices.Contains(done, "feed-1") {
+		n.next = append(n.next, "Then air, the yeast, and the first nutrient.")
+		feed, err := scaled(p, s, slices.Concat(p.Nutrient.Stages[0].Doses, p.Nutrient.Supplements))
+		if err != nil {
+			return err
+		}
+		n.take = append(n.take, feed...)
+	}
+	return nil
+}
+
+// fermenting is what is due by the sugar used, and what comes next.
+func (n *now) fermenting(p plan.Plan, s style, done []string) error {
+	st := p.State
+	last := st.Points[len(st.Points)-1]
+	for i, stage := range p.Nutrient.Stages {
+		id := fmt.Sprintf("feed-%d", i+1)
+		switch {
+		case slices.Contains(done, id) || i == 0 && !slices.Contains(done, "pitch"):
+			continue // the first goes in with the yeast
+		case stage.Used.Compare(last.Used) <= 0:
+			feed, err := scaled(p, s, stage.Doses)
+			if err != nil {
+				return err
+			}
+			if len(feed) > 0 {
+				n.next = append(n.next, fmt.Sprintf("Nutrient, addition %d, if it is not in yet.", i+1))
+				for _, r := range feed {
+					r.label = fmt.Sprintf("addition %d, %s", i+1, r.label)
+					n.take = append(n.take, r)
+				}
+			}
+			if i == 1 && p.Acidity.Halves {
+				half, err := otherHalf(p, s)
+				if err != nil {
+					return err
+				}
+				n.take, n.cautions = append(n.take, half...), append(n.cautions, foams(p)...)
+			}
+		default:
+			n.when = append(n.when, row{label: fmt.Sprintf("nutrient, addition %d", i+1), value: "gravity " + number(stage.Gravity, 4)})
+		}
+	}
+	a := p.Acidity
+	switch {
+	case last.PH != nil && a.Buffer != nil && *last.PH < a.Floor:
+		n.next = append(n.next, "The pH is below the floor of "+number(a.Floor, 1)+": "+a.Buffer.What+", a little at a time, by the meter.")
+		n.cautions = append(n.cautions, foams(p)...)
+	case last.PH == nil && last.Used.In(units.Percent) >= timeForPH && !slices.Contains(done, "pH"):
+		n.next = append(n.next, "Measure the pH.")
+	}
+	if len(n.next) == 0 {
+		n.next = append(n.next, "Nothing: let it work.")
+	}
+	n.when = append(n.when, row{label: "dry", value: "gravity " + number(st.Floor, 4), note: "and the same over several days"})
+	for _, e := range p.Schedule {
+		if e.What == "about dry" {
+			n.when = append(n.when, row{label: "dry about", value: e.Day, note: e.Sign})
+		}
+	}
+	return nil
+}

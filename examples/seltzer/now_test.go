@@ -1,0 +1,91 @@
+package main
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// What is to be done follows from the readings, with doses for the volume that is there: by
+// hand, half of the planned 59.2 L takes half of each dose.
+func TestNow(t *testing.T) {
+	volume := units.Litre.Of(29.6)
+	sour := 3.3
+	read := func(hours int, gravity float64) plan.Reading {
+		return plan.Reading{After: plan.Duration(time.Duration(hours) * time.Hour), Gravity: gravity, Temperature: units.Celsius.Of(20)}
+	}
+	wash := read(0, 1.0283)
+	wash.Volume = &volume
+	weak, strong := wash, wash
+	weak.Gravity, strong.Gravity = 1.0250, 1.0310
+	late := read(100, 1.0060)
+	late.PH = &sour
+	for _, c := range []struct {
+		name     string
+		readings []plan.Reading
+		done     string
+		state    string
+		want     []string // in what is to be done and taken
+		never    string
+	}{
+		{"nothing yet", nil, "", "no readings yet", []string{"Clean and sanitise"}, "nutrient"},
+		{"some steps done", nil, "clean weigh", "no readings yet", []string{"Measure the water and treat it", "gypsum 2.3 g"}, "Clean"},
+		{"all done", nil, strings.Join(allSteps(t), " "), "no readings yet", []string{"every step is done"}, "take"},
+		{"as planned", []plan.Reading{wash}, "", plan.NotBegun, []string{"as planned", "diammonium phosphate 3.0 g"}, "come up"},
+		{"weak", []plan.Reading{weak}, "", plan.NotBegun, []string{"come up to the plan", "white sugar"}, "water"},
+		{"strong", []plan.Reading{strong}, "", plan.NotBegun, []string{"come down to the plan", "water"}, "white sugar"},
+		{"asleep", []plan.Reading{wash, read(30, 1.0283)}, "", plan.NotBegun, []string{"Nothing is fermented yet"}, "addition"},
+		{"a third", []plan.Reading{wash, read(40, 1.0170)}, "pitch feed-1", plan.Fermenting, []string{"addition 2", "3.0 g", "other half of", "addition 3"}, "pH"},
+		{"fed", []plan.Reading{wash, read(40, 1.0180)}, "pitch feed-1 feed-2", plan.Fermenting, []string{"let it work", "nutrient, addition 3 gravity 1.0170"}, "addition 2"},
+		{"first forgotten", []plan.Reading{wash, read(40, 1.0260)}, "pitch", plan.Fermenting, []string{"addition 1"}, "addition 1, white sugar"},
+		{"half", []plan.Reading{wash, read(80, 1.0100)}, "pitch feed-1 feed-2 feed-3", plan.Fermenting, []string{"Measure the pH"}, "addition"},
+		{"sour", []plan.Reading{wash, late}, "pitch feed-1 feed-2 feed-3", plan.Fermenting, []string{"below the floor of 3.6", "foams"}, "Measure the pH"},
+		{"dry", []plan.Reading{wash, read(200, 0.9946), read(272, 0.9946)}, "", plan.Finished, []string{"Chill"}, "Do not pack"},
+		{"stalled", []plan.Reading{wash, read(100, 1.0100), read(172, 1.0100)}, "", plan.Stalled, []string{"measure the pH"}, "Chill"},
+		{"impossible", []plan.Reading{wash, read(100, 1.0500)}, "", plan.Doubtful, []string{"read again"}, "Chill"},
+	} {
+		req, err := plan.ParseRequest(builtIn)
+		if err != nil {
+			t.Fatal(err)
+		}
+		req.Readings = c.readings
+		p, err := plan.Make(req)
+		if err != nil {
+			t.Fatalf("%s: %v", c.name, err)
+		}
+		n, err := nowOf(p, style{}, strings.Fields(c.done))
+		if err != nil {
+			t.Fatalf("%s: %v", c.name, err)
+		}
+		text := strings.Join(n.next, "\n") + strings.Join(n.cautions, "\n")
+		for _, r := range append(n.take, n.when...) {
+			text += "\n" + r.label + " " + r.value + " " + r.note
+		}
+		if n.state != c.state {
+			t.Errorf("%s: %s, want %s", c.name, n.state, c.state)
+		}
+		for _, want := range c.want {
+			if !strings.Contains(text, want) {
+				t.Errorf("%s: no %q in\n%s", c.name, want, text)
+			}
+		}
+		if strings.Contains(text, c.never) {
+			t.Errorf("%s: %q in\n%s", c.name, c.never, text)
+		}
+		if open := c.state == plan.Fermenting || c.state == plan.Stalled; open && len(urgent(p)) == 0 {
+			t.Errorf("%s: nothing warns of packing it", c.name)
+		}
+	}
+}
+
+// allSteps are the steps of the built-in card.
+func allSteps(t *testing.T) (ids []string) {
+	t.Helper()
+	for _, st := range cardOf(drinksToTry(t)["sparkler"], style{}).steps {
+		ids = append(ids, st.id)
+	}
+	return ids
+}

@@ -1,0 +1,96 @@
+package ferment
+
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/nutrient/internal/amount"
+	"example.org/zymase/nutrient/internal/formula"
+	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
+	"example.org/zymase/water"
+)
+
+// Point is a ferment when a share of its sugar is used. Strength and CO2 are by the yield
+// of the Brew, the Balance by its own atoms; the two differ by 2 to 4 %, within the
+// uncertainty of both, unless the Brew was made with [Balance.Yield].
+type Point struct {
+	Used     units.Share
+	PH       evidence.Figure[float64] // Low with the most acids that yeast makes, High with the least
+	Gravity  gravity.Gravity
+	Strength units.StrengthByVolume
+	CO2      units.Mass              // given off until then
+	Gas      units.AbsolutePressure  // of CO2 that the liquid is at rest with: of air before the yeast works, then rising to that of the gas above, which it reaches at about a twentieth of the sugar
+	Balance  Balance                 // until then, with the usual acids
+	Nitrogen units.MassConcentration // in the liquid, that yeast can still take up
+	Liquid   water.Profile           // with the usual acids; its alkalinity is negative when it is sour
+}
+
+// At returns the ferment when a share of its sugar is used. At zero the wash is at rest
+// with the CO2 of air, a state that a wash fresh from the kettle comes near in hours; its
+// own CO2 then takes the pH down by up to three, until the liquid is saturated at about
+// a twentieth of the sugar.
+//
+//   - Source: charge balance: strong ions of water, feed and buffer; H+ for ammonium and
+//     potassium taken up, phosphate with its proton, acids made ([Metabolism.Ferment]);
+//     the CO2 made, up to that of the gas above; equilibria of package water.
+//   - Range: a wash of 0 to 40 °C at 50 to 400 kPa, up to 1000 mg/L of nitrogen and 20
+//     g/L of buffer; beyond it the error is a [*units.RangeError].
+//   - Uncertainty: PH.Low to PH.High, from the acids made; the nitrogen that yeast
+//     takes up is counted as if it took all. Ethanol makes lactic and succinic acid weaker as
+//     [water.Profile.WithEthanol] counts it, above 12 % vol as at 12; for acetic acid and what
+//     is left of other acids no effect is counted: at 5 % vol their pK would rise by 0.07.
+func (f Tank) At(used units.Share) (Point, error) {
+	c, err := f.whenUsed("ferment.Tank.At", used)
+	if err != nil {
+		return Point{}, limit.Named("ferment.Tank.At", err)
+	}
+	c.like = new(water.Series)
+	p, err := c.at(used.In(units.Percent) / 100)
+	return p, limit.Named("ferment.Tank.At", err)
+}
+
+// PH returns the pH when a share of the sugar is used, with the usual acids: that of
+// [Tank.At] in a third of its time. Source, range, errors and uncertainty are those of
+// [Tank.At].
+func (f Tank) PH(used units.Share) (float64, error) {
+	c, err := f.whenUsed("ferment.Tank.PH", used)
+	if err != nil {
+		return 0, limit.Named("ferment.Tank.PH", err)
+	}
+	ph, err := c.pH(c.Metabolism, used.In(units.Percent)/100)
+	return ph, limit.Named("ferment.Tank.PH", err)
+}
+
+// whenUsed is the ferment, checked together with a share of its sugar.
+func (f Tank) whenUsed(fn string, used units.Share) (fermenting, error) {
+	if err := limit.Check(fn, "share of the sugar used", used.In(units.Percent), "%", 0, 100, "a part of the sugar"); err != nil {
+		return fermenting{}, err
+	}
+	return f.checked(fn)
+}
+
+func (f *fermenting) at(used float64) (Point, error) {
+	p := Point{Used: amount.Share(used)}
+	var err error
+	if p.PH, err = f.span(used); err != nil {
+		return Point{}, err
+	}
+	s, made, err := f.Brew.At(p.Used)
+	if err != nil {
+		return Point{}, err
+	}
+	p.Gravity, p.Strength, p.CO2 = s.Gravity(), s.ByVolume(), made.CO2
+	e, err := f.rests(f.Metabolism, used)
+	if err != nil {
+		return Point{}, err
+	}
+	p.Gas = e.CO2Pressure()
+	p.Balance = f.balance(f.Metabolism, used)
+	a := f.acidity(p.Balance, used)
+	fed := f.fed(used)
+	amino := fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
+		p.Balance.Amino.Plus(p.Balance.Urea).In(units.Milligram)/f.litres
+	p.Nitrogen = amount.MgPerL(max(0, a.Ammonium*formula.WeightN+amino))
+	p.Liquid, err = a.Profile(f.around(used))
+	return p, err
+}

@@ -1,0 +1,36 @@
+package finish
+
+import (
+	"errors"
+	"testing"
+
+	"example.org/zymase/internal/check"
+	"example.org/zymase/nutrient/law"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// A law that is none of the list is refused, not read as one without limits.
+func TestNoSuchLaw(t *testing.T) {
+	const nowhere law.Jurisdiction = 9
+	some, litre := units.MilligramPerLitre.Of(30), units.Litre.Of(1)
+	sulfite := func(j law.Jurisdiction) (any, error) {
+		return SulfiteFor(PotassiumMetabisulfite, some, units.MassConcentration{}, units.MassConcentration{}, litre, j)
+	}
+	sorbate := func(j law.Jurisdiction) (any, error) { return SorbateFor(some, 3.5, litre, j) }
+	sweeten := func(j law.Jurisdiction) (any, error) {
+		return SweetenLike(check.Must(ParseSweetener("sucralose")), units.GramPerLitre.Of(20), litre, j)
+	}
+	sour := func(j law.Jurisdiction) (any, error) {
+		return Acidify(pure(t), 0, 3.5, sold(t, water.LacticAcid, 80), water.TitrationUS, litre, j)
+	}
+	for name, f := range map[string]func(law.Jurisdiction) (any, error){"SulfiteFor": sulfite, "SorbateFor": sorbate, "SweetenLike": sweeten, "Acidify": sour} {
+		if _, err := f(law.EU); err != nil {
+			t.Error(err)
+		}
+		_, err := f(nowhere)
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != "law" || e.Func != "finish."+name {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
