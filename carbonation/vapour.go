@@ -48,8 +48,8 @@ func logWater(T, u float64) float64 {
 //
 //   - Source: Antoine equation log(p/bar) = 5.37229 − 1670.409/(T − 40.191),
 //     fitted by the NIST Chemistry WebBook to C. B. Kretschmer & R. Wiebe, J. Am.
-//     Chem. Soc. 71 (1949) 1793; the constants are recalled from memory and
-//     checked against the boiling point.
+//     Chem. Soc. 71 (1949) 1793; the constants were read
+//     in five codes that name the WebBook, and checked against the boiling point.
 //   - Range: 0 to 78.6 °C (source), here −2 to 90 °C; beyond it the error is a
 //     [*units.RangeError].
 //   - Units: absolute pressure.

@@ -7,8 +7,8 @@ import (
 )
 
 // Standard air and the weights of a balance, kg/m³: conventional values of weighing
-// (OIML D 28, Conventional value of the result of weighing in air; recalled from
-// memory).
+// (OIML D 28:2004, Conventional value of the result of weighing in air, as the Swiss
+// ordinances 941.213 and 941.214 take it over; these were read).
 const (
 	airDensity    = 1.2
 	weightDensity = 8000
@@ -60,7 +60,7 @@ func (a Air) density(sg, water float64) float64 {
 // in air, over that volume.
 //
 //   - Source: buoyancy of air of 1.2 kg/m³ on the liquid and on weights of 8000
-//     kg/m³ (OIML D 28; recalled from memory): (ρ − 1.2)/(1 − 1.2/8000). Air at the
+//     kg/m³ (OIML D 28:2004, read in ordinances): (ρ − 1.2)/(1 − 1.2/8000). Air at the
 //     place differs by 5 %; the Canadian table of 1996 (788.15899 kg/m³ for ethanol,
 //     789.239 in vacuum) used air of 1.1982.
 //   - Range: 100 to 20,000 kg/m³; beyond it the error is a [*units.RangeError].

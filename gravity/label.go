@@ -64,7 +64,7 @@ func (s Solution) EnergyUS(ash units.Share) (units.Energy, error) {
 // RoundCaloriesUS rounds kilocalories of a serving as US food law does: below 5 to
 // 0, to the nearest 5 up to 50, to the nearest 10 above.
 //
-//   - Source: 21 CFR 101.9(c)(1) (recalled from memory).
+//   - Source: 21 CFR 101.9(c)(1) (read second hand).
 //   - Range: 0 to 1e6 kcal; otherwise the error is a [*units.RangeError].
 func RoundCaloriesUS(e units.Energy) (units.Energy, error) {
 	kcal := e.In(units.Kilocalorie)

@@ -11,7 +11,7 @@ import (
 // buoyancy of the air is taken out; the glass drops out.
 //
 //   - Source: ρ = (m − m0)/(w − m0)·(ρw − 1.2) + 1.2 kg/m³, the ratio of two weights in
-//     air (conventional air, OIML D 28; recalled from memory), water as [WaterDensity].
+//     air (conventional air, OIML D 28:2004, read in ordinances), water as [WaterDensity].
 //   - Range: 0 to 100 °C; water of 1 g or more in the flask; a density of 500 to 2000
 //     kg/m³. Otherwise the error is a [*units.RangeError].
 //   - Uncertainty: 0.001 g in a 50 mL flask is 0.03 kg/m³; 0.1 K in one filling 0.02 kg/m³

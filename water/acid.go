@@ -1,7 +1,7 @@
 package water
 
 import (
-	"fmt"
+	"strconv"
 	"strings"
 
 	"example.org/zymase/internal/chemistry"
@@ -70,7 +70,18 @@ func (a Acid) facts() *acidFacts {
 }
 
 func (a Acid) known(fn string) error {
-	return limit.Check(fn, "acid", float64(a), "", 0, float64(acidCount-1), "the acids of package water")
+	if a < 0 || a >= acidCount {
+		return unknownAcid(fn, strconv.Itoa(int(a)))
+	}
+	return nil
+}
+
+func unknownAcid(fn, name string) error {
+	e := &units.NameError{Func: fn, What: "acid", Name: name}
+	for i := range acidTable {
+		e.Choices = append(e.Choices, acidTable[i].name)
+	}
+	return e
 }
 
 // Name returns the English name, "lactic acid".
@@ -85,11 +96,11 @@ func (a Acid) MolarMass() float64 { return a.facts().mass }
 // Ion returns the ion that the acid leaves in the water.
 func (a Acid) Ion() Ion { return a.facts().ion }
 
-// AppendText appends [Acid.Name]. The error is a [*NameError] for an Acid that is
+// AppendText appends [Acid.Name]. The error is a [*units.NameError] for an Acid that is
 // none of the constants.
 func (a Acid) AppendText(b []byte) ([]byte, error) {
 	if a < 0 || a >= acidCount {
-		return b, &NameError{Kind: "acid", Text: fmt.Sprint(int(a))}
+		return b, unknownAcid("water.Acid.AppendText", strconv.Itoa(int(a)))
 	}
 	return append(b, a.Name()...), nil
 }
@@ -99,7 +110,7 @@ func (a Acid) MarshalText() ([]byte, error) { return a.AppendText(nil) }
 
 // UnmarshalText reads an acid as [ParseAcid] does.
 func (a *Acid) UnmarshalText(text []byte) error {
-	v, err := ParseAcid(string(text))
+	v, err := parseAcid("water.Acid.UnmarshalText", string(text))
 	if err == nil {
 		*a = v
 	}
@@ -107,8 +118,10 @@ func (a *Acid) UnmarshalText(text []byte) error {
 }
 
 // ParseAcid reads a name or a formula: "lactic acid", "lactic", "H3PO4". The error
-// is a [*NameError].
-func ParseAcid(text string) (Acid, error) {
+// is a [*units.NameError].
+func ParseAcid(text string) (Acid, error) { return parseAcid("water.ParseAcid", text) }
+
+func parseAcid(fn, text string) (Acid, error) {
 	key := strings.ToLower(strings.TrimSpace(text))
 	if len(key) <= longestText {
 		for i := range acidTable {
@@ -118,7 +131,7 @@ func ParseAcid(text string) (Acid, error) {
 			}
 		}
 	}
-	return 0, &NameError{Kind: "acid", Text: clip(text)}
+	return 0, unknownAcid(fn, text)
 }
 
 // AddAcid returns the water after an amount of pure acid in a volume of it; where

@@ -93,7 +93,7 @@ type AcidDose struct {
 // equal. The result is exact for the equilibrium; a mash or a must with its own
 // buffers needs more.
 //
-// Errors are a [*units.RangeError]: a pH unknown, a target above what the water has
+// Errors are a [*units.StateError] for a water of unknown pH, a [*units.RangeError] for a target above what the water has
 // (with the CO2 lost first, where it is lost) or below 2, and those of
 // [Profile.Closed].
 //
@@ -143,7 +143,7 @@ func (p Profile) acidPerLitre(fn string, a Acid, ph float64, co2 CO2Loss) (units
 	}
 	var s solution
 	p.fillSolution(&s)
-	most, way := p.ph+trifle, byCarbon
+	most, way := p.ph+negligible, byCarbon
 	if co2.lost {
 		way = byGas
 		s.fugacity = fugacity(co2.kPa, p.t)
@@ -163,7 +163,7 @@ func (p Profile) acidPerLitre(fn string, a Acid, ph float64, co2 CO2Loss) (units
 		return none, Profile{}, err
 	}
 	if d.x == 0 {
-		if s.alkalinity() > s.alk+trifle {
+		if s.alkalinity() > s.alk+negligible {
 			// The water is below that pH once its CO2 has left.
 			e, err := p.rest(fn, co2)
 			if err == nil && ph > e.PH()+lightly {

@@ -71,7 +71,7 @@ type BaseDose struct {
 // BaseToPH returns the mass of a base that raises the pH of a closed water of known
 // pH, 16 g/L at most. A bicarbonate cannot raise it above about 8.3.
 //
-// Errors are a [*units.RangeError]: a pH unknown, a target below what the water has
+// Errors are a [*units.StateError] for a water of unknown pH, a [*units.RangeError] for a target below what the water has
 // or out of reach of the base, and those of [Profile.Closed].
 func (p Profile) BaseToPH(volume units.Volume, s material.Material, ph float64) (BaseDose, error) {
 	const fn = "water.Profile.BaseToPH"
@@ -85,28 +85,33 @@ func (p Profile) BaseToPH(volume units.Volume, s material.Material, ph float64) 
 	if err := limit.Check(fn, "pH", ph, "", p.ph, 12.5, "what the water has, up to lime water"); err != nil {
 		return BaseDose{}, err
 	}
-	var last Profile
-	var failed error
-	over := func(gPerL float64) float64 {
-		q, err := p.Add(units.Litre.Of(1), s.Dose(units.Gram.Of(checked.Number(gPerL))))
-		if err != nil {
-			failed = err
-			return math.NaN()
-		}
-		last = q
-		return q.ph - ph
+	after := func(gPerL float64) (Profile, error) {
+		return p.Add(units.Litre.Of(1), s.Dose(units.Gram.Of(checked.Number(gPerL))))
 	}
 	high := leastBase
-	for over(high) < 0 {
+	for {
+		q, err := after(high)
+		if err != nil {
+			return BaseDose{}, limit.Named(fn, err)
+		}
+		if q.ph >= ph {
+			break
+		}
 		if high == mostBase {
-			return BaseDose{}, limit.Check(fn, "pH", ph, "", p.ph, last.ph, "the reach of "+s.Name())
+			return BaseDose{}, limit.Check(fn, "pH", ph, "", p.ph, q.ph, "the reach of "+s.Name())
 		}
 		high = min(high+high, mostBase)
 	}
-	x := enclosed(over, 0, high)
-	over(x)
-	if failed != nil {
-		return BaseDose{}, limit.Named(fn, failed)
+	x := enclosed(func(gPerL float64) float64 {
+		q, err := after(gPerL)
+		if err != nil {
+			return math.NaN() // the search then ends at an end
+		}
+		return q.ph - ph
+	}, 0, high)
+	last, err := after(x)
+	if err != nil {
+		return BaseDose{}, limit.Named(fn, err)
 	}
 	out := BaseDose{Dose: s.Dose(units.Gram.Of(checked.Number(x * l))), Water: last}
 	if s.Caustic() {

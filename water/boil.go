@@ -45,13 +45,19 @@ func (p Profile) BoiledAt(boiling units.Temperature, air units.Atmosphere) (Boil
 		return Boil{}, err
 	}
 	rest, err := p.settleMineral(fn, Calcite, CO2LostTo(gas), false)
-	return Boil{clear, rest}, err
+	if err != nil {
+		return Boil{}, err
+	}
+	return Boil{clear, rest}, nil
 }
 
 // Boiled is the water of [Boil.AtRest] at sea level.
 func (p Profile) Boiled() (Dropped, error) {
 	b, err := p.BoiledAt(units.Celsius.Of(100), units.Atmosphere{})
-	return b.AtRest, limit.Named("water.Profile.Boiled", err)
+	if err != nil {
+		return Dropped{}, limit.Named("water.Profile.Boiled", err)
+	}
+	return b.AtRest, nil
 }
 
 // Scale returns the mass of calcite of a volume, from none to this.

@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -26,6 +27,21 @@ const (
 	AsCl2    ChlorineAs = iota // as Cl2, as test kits and regulations print it
 	AsItself                   // as HOCl or NH2Cl
 )
+
+var chlorineForms = choice.Of[ChlorineAs]("form of chlorine", "Cl2", "itself")
+
+// String returns "Cl2" or "itself".
+func (c ChlorineAs) String() string { return chlorineForms.Text(c) }
+
+// MarshalText is [ChlorineAs.String]; another value is refused with a [*units.NameError].
+func (c ChlorineAs) MarshalText() ([]byte, error) {
+	return chlorineForms.Marshal("water.ChlorineAs.MarshalText", c)
+}
+
+// UnmarshalText reads "Cl2" or "itself"; the error is a [*units.NameError].
+func (c *ChlorineAs) UnmarshalText(text []byte) error {
+	return chlorineForms.Unmarshal("water.ChlorineAs.UnmarshalText", text, c)
+}
 
 var (
 	massCl2   = chemistry.MustMass("Cl2")

@@ -40,15 +40,15 @@ func (e Equilibrium) Conductivity() units.Conductivity {
 	l := &molarConductivity
 	sum := one * (protonConductivity*s.hydrogen + l[Hydroxide]*s.oh)
 	of := s.species
-	sum += one * (l[Sodium]*of(SodiumFree) + l[Potassium]*of(PotassiumFree) + l[Ammonium]*of(AmmoniumFree) + l[Bicarbonate]*of(BicarbonateFree))
-	sum += 2 * two * (l[Calcium]*of(CalciumFree) + l[Magnesium]*of(MagnesiumFree) + l[Sulfate]*of(SulfateFree) + l[Carbonate]*of(CarbonateFree))
+	sum += one * (l[Sodium]*of(sodiumFree) + l[Potassium]*of(potassiumFree) + l[Ammonium]*of(ammoniumFree) + l[Bicarbonate]*of(BicarbonateFree))
+	sum += 2 * two * (l[Calcium]*of(calciumFree) + l[Magnesium]*of(magnesiumFree) + l[Sulfate]*of(sulfateFree) + l[Carbonate]*of(CarbonateFree))
 	for _, i := range [...]Ion{Iron, Manganese, Zinc, Copper} {
 		sum += 2 * two * l[i] * e.water.mmol(i) * molal
 	}
 	for _, i := range [...]Ion{Chloride, Nitrate, Nitrite, Fluoride} {
 		sum += one * l[i] * e.water.mmol(i) * molal
 	}
-	sum += one*l[Phosphate]*of(DihydrogenPhosphate) + 2*two*hydrogenPhosphateConductivity*of(HydrogenPhosphate)
+	sum += one*l[Phosphate]*of(dihydrogenPhosphate) + 2*two*hydrogenPhosphateConductivity*of(hydrogenPhosphate)
 	for c := partPO4 + 1; c < partCount; c++ {
 		if z, n := s.meanCharge(c); n > 0 {
 			sum += lowered(z) * z * l[partTable[c].ion] * n

@@ -96,18 +96,18 @@ func TestConductivityFormula(t *testing.T) {
 		sum += z * lambda * molality * math.Pow(s.g.of[gammaOf[lactateFree]], 0.6*z)
 	}
 	of := func(sp Species) float64 { return s.species(sp) }
-	add(1, 349.65, of(Hydrogen))
-	add(1, 198, of(HydroxideFree))
-	add(1, 50.08, of(SodiumFree))
-	add(1, 73.48, of(PotassiumFree))
-	add(1, 73.5, of(AmmoniumFree))
+	add(1, 349.65, of(hydrogen))
+	add(1, 198, of(hydroxideFree))
+	add(1, 50.08, of(sodiumFree))
+	add(1, 73.48, of(potassiumFree))
+	add(1, 73.5, of(ammoniumFree))
 	add(1, 44.5, of(BicarbonateFree))
 	add(2, 69.3, of(CarbonateFree))
-	add(2, 59.47, of(CalciumFree))
-	add(2, 53.0, of(MagnesiumFree))
-	add(2, 80.0, of(SulfateFree))
-	add(1, 33, of(DihydrogenPhosphate))
-	add(2, 57, of(HydrogenPhosphate))
+	add(2, 59.47, of(calciumFree))
+	add(2, 53.0, of(magnesiumFree))
+	add(2, 80.0, of(sulfateFree))
+	add(1, 33, of(dihydrogenPhosphate))
+	add(2, 57, of(hydrogenPhosphate))
 	for _, lambda := range []float64{54, 53.5, 52.8, 53.6} { // Fe, Mn, Zn, Cu
 		add(2, lambda, 1.5*molal)
 	}

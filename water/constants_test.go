@@ -174,7 +174,7 @@ func TestActivityLaws(t *testing.T) {
 			t.Error(text)
 		}
 	}
-	if got := HydroxideFree.Describe(); !strings.HasPrefix(got, "OH- = H2O - H+; log K -13.99") {
+	if got := hydroxideFree.Describe(); !strings.HasPrefix(got, "OH- = H2O - H+; log K -13.99") {
 		t.Error(got)
 	}
 	if got := CarbonDioxide.Describe(); !strings.HasPrefix(got, "CO2 = CO3-2 + 2 H+; log K 16.681 at 25 °C") {

@@ -43,7 +43,7 @@ func (p Profile) Add(volume units.Volume, doses ...material.Dose) (Profile, erro
 	return out.settled(fn, carbon)
 }
 
-// settled checks the contents and finds the pH anew after inorganic carbon, in
+// settled checks the contents and finds the pH again after inorganic carbon, in
 // mmol/L, was added.
 func (p Profile) settled(fn string, carbon float64) (Profile, error) {
 	for i, v := range p.mg {

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/units"
 )
 
@@ -18,12 +19,19 @@ const (
 	WHO                  // Guidelines for drinking-water quality, second edition (1996) and fourth (2011, 2022)
 )
 
+var authorities = choice.Of[Authority]("authority", "US", "EU", "WHO")
+
 // String returns "US", "EU" or "WHO".
-func (a Authority) String() string {
-	if a < US || a > WHO {
-		return "unknown authority"
-	}
-	return [...]string{"US", "EU", "WHO"}[a]
+func (a Authority) String() string { return authorities.Text(a) }
+
+// MarshalText is [Authority.String]; another value is refused with a [*units.NameError].
+func (a Authority) MarshalText() ([]byte, error) {
+	return authorities.Marshal("water.Authority.MarshalText", a)
+}
+
+// UnmarshalText reads "US", "EU" or "WHO"; the error is a [*units.NameError].
+func (a *Authority) UnmarshalText(text []byte) error {
+	return authorities.Unmarshal("water.Authority.UnmarshalText", text, a)
 }
 
 // DrinkingLimit is one limit for drinking water.

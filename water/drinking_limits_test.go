@@ -79,7 +79,7 @@ func TestCheckDrinking(t *testing.T) {
 	if f := salty.CheckDrinking(); len(f) != 1 { // solids only
 		t.Errorf("%v", f)
 	}
-	if Authority(9).String() != "unknown authority" {
+	if Authority(9).String() != "unknown authority 9" {
 		t.Error("name")
 	}
 }

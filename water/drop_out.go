@@ -5,11 +5,10 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
-	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
-// Dropped is a water after a mineral came to rest with it.
+// Dropped is a water at equilibrium with a mineral.
 type Dropped struct {
 	Equilibrium Equilibrium
 	// Amount is that of the mineral, in mmol/L: positive what dropped out, negative
@@ -22,8 +21,9 @@ type Dropped struct {
 // above saturation has dropped out, what was below has dissolved from a stock without
 // end. A CO2 pressure keeps the CO2 in balance, where loss is not [CO2Kept].
 //
-// Errors are a [*units.RangeError] as in [Profile.Closed], for a water of unknown pH
-// where the CO2 is kept, and for a mineral that is none of the constants.
+// Errors are a [*units.RangeError] as in [Profile.Closed], a [*units.StateError] for a water
+// of unknown pH where the CO2 is kept, and a [*units.NameError] for a mineral that is none of
+// the constants.
 //
 //   - Source: [Equilibrium.SaturationIndex].
 //   - Uncertainty: 3 % of the solubility against measured values for gypsum
@@ -33,7 +33,7 @@ func (p Profile) AtRestWith(m Mineral, co2 CO2Loss) (Dropped, error) {
 }
 
 func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool) (Dropped, error) {
-	if err := limit.Check(fn, "mineral", float64(m), "", 0, float64(mineralCount-1), "the minerals of package water"); err != nil {
+	if err := minerals.Check(fn, m); err != nil {
 		return Dropped{}, err
 	}
 	if !co2.lost && (m == Calcite || m == AragoniteForm) {
@@ -41,42 +41,44 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 			return Dropped{}, err
 		}
 	}
-	var last Equilibrium
-	var failed error
-	index := func(x float64) float64 {
-		e, err := p.less(fn, m, x, co2)
-		if err != nil {
-			failed = err
-			return math.NaN()
-		}
-		last = e
-		return e.SaturationIndex(m)
-	}
 	have := p.mmol(Calcium)
 	if m == GypsumMineral {
 		have = min(have, p.mmol(Sulfate))
 	}
-	before := index(0)
-	if failed != nil {
-		return Dropped{}, failed
+	before, err := p.less(fn, m, 0, co2)
+	if err != nil {
+		return Dropped{}, err
 	}
 	var low, high float64
 	switch {
-	case before > 0:
+	case before.SaturationIndex(m) > 0:
 		high = have
 	case !dissolves:
-		return Dropped{Equilibrium: last}, nil
+		return Dropped{Equilibrium: before}, nil
 	default:
 		// Widen step by step: a strong solution is outside the range of activity, so that
 		// one that never holds enough ends there.
-		for low = leastDissolved; index(low) < 0; low += low {
+		for low = leastDissolved; ; low += low {
+			e, err := p.less(fn, m, low, co2)
+			if err != nil {
+				return Dropped{}, err
+			}
+			if e.SaturationIndex(m) >= 0 {
+				break
+			}
 			high = low
 		}
 	}
-	x := enclosed(func(x float64) float64 { return -index(x) }, low, high)
-	index(x)
-	if failed != nil {
-		return Dropped{}, failed
+	x := enclosed(func(x float64) float64 {
+		e, err := p.less(fn, m, x, co2)
+		if err != nil {
+			return math.NaN() // the search then ends there
+		}
+		return -e.SaturationIndex(m)
+	}, low, high)
+	last, err := p.less(fn, m, x, co2)
+	if err != nil {
+		return Dropped{}, err
 	}
 	mass := math.Abs(x) * mineralMasses[m]
 	return Dropped{last, x, units.MilligramPerLitre.Of(checked.Number(mass))}, nil

@@ -17,7 +17,7 @@ const kilogramsPerLitre = 0.998203
 // molal is mol/kg of water for a mmol/L.
 const molal = 1e-3 / kilogramsPerLitre
 
-// Equilibrium is a water with its pH and all its species at rest.
+// Equilibrium is a water with its pH and all its species at equilibrium.
 type Equilibrium struct {
 	water Profile
 	s     solution
@@ -67,7 +67,7 @@ func (p *Profile) knownPH(fn string) error {
 	if p.ph != 0 {
 		return nil
 	}
-	return limit.Check(fn, "pH of the water", math.NaN(), "", leastPH, mostPH, "a water of known pH: WithPH, InAir, Under or Closed")
+	return &units.StateError{Func: fn, What: "water", Why: "has no known pH: give it one with WithPH, InAir, Under or Closed"}
 }
 
 func (p *Profile) ready(fn string) error {
@@ -140,7 +140,7 @@ func (e *Equilibrium) seal(err error) error {
 	return nil
 }
 
-// closedPH finds the pH of the closed water anew where it was known.
+// closedPH finds the pH of the closed water again where it was known.
 func (p Profile) closedPH(fn string) (Profile, error) {
 	if p.ph == 0 {
 		p.carbon = 0
@@ -191,8 +191,8 @@ func (p *Profile) enclose(fn string, carbon units.MolarConcentration) error {
 	return limit.Check(fn, "inorganic carbon", p.carbon, "mmol/L", 0, mostCarbon, waterSource)
 }
 
-// Equilibrium returns the equilibrium of a water of known pH. The error is a
-// [*units.RangeError] too where the pH is not known.
+// Equilibrium returns the equilibrium of a water of known pH; where it is not known the
+// error is a [*units.StateError].
 func (p Profile) Equilibrium() (Equilibrium, error) {
 	var e Equilibrium
 	const fn = "water.Profile.Equilibrium"

@@ -18,7 +18,8 @@ func ExampleProfile_WithPH() {
 	fmt.Printf("I = %.5f mol/kg, unreported charge %s\n", e.IonicStrength(), e.Unreported().Text(units.MilliequivalentPerLitre, 3))
 	fmt.Println("buffer", e.BufferCapacity().Text(units.MilliequivalentPerLitre, 2), "a pH unit")
 	fmt.Println(e.Conductivity().Text(units.MicrosiemensPerCentimetre, 0), e.ConductivityAt20().Text(units.MicrosiemensPerCentimetre, 0))
-	fmt.Println(len(water.AllSpecies()), "species,", water.CalciumBicarbonate)
+	pair, err := water.ParseSpecies("CaHCO3+")
+	fmt.Println(len(water.AllSpecies()), "species,", pair, err)
 	// Output:
 	// 7.00 true <nil>
 	// CO2 0.139 mmol/L HCO3- 0.518 mmol/L
@@ -26,7 +27,7 @@ func ExampleProfile_WithPH() {
 	// I = 0.00130 mol/kg, unreported charge -0.031 mEq/L
 	// buffer 0.25 mEq/L a pH unit
 	// 99 µS/cm 88 µS/cm
-	// 84 species, CaHCO3+
+	// 84 species, CaHCO3+ <nil>
 }
 
 func ExampleProfile_InAir() {
@@ -250,13 +251,13 @@ func ExampleSeries() {
 
 // The table of species, a row each.
 func ExampleSpecies_Describe() {
-	fmt.Println(water.CalciumBicarbonate.Describe())
-	for _, s := range water.AllSpecies() {
-		if s.String() == "Ca(citrate)-" {
-			fmt.Println(s.Describe())
+	for _, formula := range []string{"CaHCO3+", "Ca(citrate)-", "Ca+2"} {
+		s, err := water.ParseSpecies(formula)
+		if err != nil {
+			panic(err)
 		}
+		fmt.Println(s.Describe())
 	}
-	fmt.Println(water.CalciumFree.Describe())
 	// Output:
 	// CaHCO3+ = Ca+2 + CO3-2 + H+; log K 11.435 at 25 °C, 11.401 at 80 °C; activity by 6 Å and 0 kg/mol; Plummer & Busenberg 1982, as wateq4f.dat prints it (read)
 	// Ca(citrate)- = Ca+2 + citrate-3; log K 4.870 at 25 °C, 4.642 at 80 °C; activity by Davies; NIST Standard Reference Database 46, as minteq.v4.dat prints it (read)

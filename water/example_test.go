@@ -61,7 +61,7 @@ func ExampleParseIon() {
 	// Output:
 	// sulfate sulfate SO42- -2
 	// 96.056 g/mol, 26 ions
-	// water: "gold" names no ion
+	// water.ParseIon: unknown ion "gold"
 }
 
 func ExampleIon_MarshalText() {

@@ -16,14 +16,14 @@ type Binding struct {
 	Unit string  // of the unit that gives way
 }
 
-// Worth tells what a salt at hand is worth.
+// Worth says what a salt at hand is worth.
 type Worth struct {
 	Salt    material.Material
 	Used    bool
 	Without float64 // the deviation, were the salt not at hand; +Inf where the limits could not be met
 }
 
-// Explanation tells why a recipe is as it is.
+// Explanation says why a recipe is as it is.
 type Explanation struct {
 	Recipe  Recipe
 	Binding []Binding
@@ -31,7 +31,7 @@ type Explanation struct {
 	Reasons []string
 }
 
-// Explain solves the request as [Solve] does and tells which limits bind, what each
+// Explain solves the request as [Solve] does and says which limits bind, what each
 // salt is worth, and why a target is missed.
 func Explain(r Request) (Explanation, error) {
 	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
@@ -53,7 +53,7 @@ func Explain(r Request) (Explanation, error) {
 		out.Worth = append(out.Worth, w)
 	}
 	for i, m := range out.Recipe.Off {
-		if math.Abs(m.Off) > trifle {
+		if math.Abs(m.Off) > negligible {
 			out.Reasons = append(out.Reasons, r.reason(m, r.Targets[i].High, len(out.Binding) > 0))
 		}
 	}
@@ -65,13 +65,13 @@ func (s *Salter) binding() []Binding {
 	var out []Binding
 	q := s.qp
 	for i, j := range s.capped {
-		if q.Y[i] > trifle {
+		if q.Y[i] > negligible {
 			out = append(out, Binding{"stock of " + s.salts[j].Salt.Name(), 2 * q.Y[i] / s.scale[j] / s.litres, "g"})
 		}
 	}
 	first := len(s.capped) + len(s.ranged)
 	for i, h := range s.held {
-		if y := q.Y[first+i]; y > trifle {
+		if y := q.Y[first+i]; y > negligible {
 			l := &s.limits[h.limit]
 			name := fmt.Sprintf("%s at most %.4g %s", l.name, l.high, l.unit)
 			if h.floor() {
@@ -100,7 +100,7 @@ func (r Request) without(j int) float64 {
 	return out.Deviation
 }
 
-// reason tells why a target is missed.
+// reason says why a target is missed.
 func (r *Request) reason(m Miss, most units.MassConcentration, bound bool) string {
 	brings := false
 	for _, s := range r.Salts {

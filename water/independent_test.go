@@ -158,7 +158,7 @@ func TestSodiumCarbonateLimit(t *testing.T) {
 		taken := e.s
 		other := heat(1.27, -20.35)
 		w := warm(celsius)
-		e.s.k[SodiumCarbonatePair] = other.at(&w)
+		e.s.k[sodiumCarbonatePair] = other.at(&w)
 		e.s.standard()
 		for _, s := range []*solution{&taken, &e.s} {
 			if err := s.findPH("test", byCarbon); err != nil {

@@ -1,11 +1,10 @@
 package water
 
 import (
-	"fmt"
+	"strconv"
 	"strings"
 
 	"example.org/zymase/internal/chemistry"
-	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -50,7 +49,7 @@ const (
 type ionFacts struct {
 	name, symbol, formula string
 	charge                int
-	also                  string // other names, parted by |
+	also                  string // other names, separated by |
 	mass                  float64
 	perMg                 float64 // mol/kg of water for a mg/L
 }
@@ -109,7 +108,14 @@ func (i Ion) facts() *ionFacts {
 }
 
 func (i Ion) known(fn string) error {
-	return limit.Check(fn, "ion", float64(i), "", 0, float64(ionCount-1), "the ions of package water")
+	if i < 0 || i >= ionCount {
+		return unknownIon(fn, strconv.Itoa(int(i)))
+	}
+	return nil
+}
+
+func unknownIon(fn, name string) error {
+	return &units.NameError{Func: fn, What: "ion", Name: name} // 26 are too many to list
 }
 
 // Name returns the English name, "calcium".
@@ -137,11 +143,11 @@ type Content struct {
 // At returns the content of c of the ion.
 func (i Ion) At(c units.MassConcentration) Content { return Content{i, c} }
 
-// AppendText appends [Ion.Name]. The error is a [*NameError] for an Ion that is
+// AppendText appends [Ion.Name]. The error is a [*units.NameError] for an Ion that is
 // none of the constants.
 func (i Ion) AppendText(b []byte) ([]byte, error) {
 	if i < 0 || i >= ionCount {
-		return b, &NameError{Kind: "ion", Text: fmt.Sprint(int(i))}
+		return b, unknownIon("water.Ion.AppendText", strconv.Itoa(int(i)))
 	}
 	return append(b, i.Name()...), nil
 }
@@ -151,7 +157,7 @@ func (i Ion) MarshalText() ([]byte, error) { return i.AppendText(nil) }
 
 // UnmarshalText reads an ion as [ParseIon] does.
 func (i *Ion) UnmarshalText(text []byte) error {
-	v, err := ParseIon(string(text))
+	v, err := parseIon("water.Ion.UnmarshalText", string(text))
 	if err == nil {
 		*i = v
 	}
@@ -159,8 +165,10 @@ func (i *Ion) UnmarshalText(text []byte) error {
 }
 
 // ParseIon reads the name or the symbol of an ion: "calcium", "Ca", "Ca2+",
-// "Ca+2", "Ca++", "SO4", "sulphate". The error is a [*NameError].
-func ParseIon(text string) (Ion, error) {
+// "Ca+2", "Ca++", "SO4", "sulphate". The error is a [*units.NameError].
+func ParseIon(text string) (Ion, error) { return parseIon("water.ParseIon", text) }
+
+func parseIon(fn, text string) (Ion, error) {
 	key := strings.TrimSpace(text)
 	if len(key) <= longestText {
 		lower := strings.ToLower(key)
@@ -171,7 +179,7 @@ func ParseIon(text string) (Ion, error) {
 			}
 		}
 	}
-	return 0, &NameError{Kind: "ion", Text: clip(text)}
+	return 0, unknownIon(fn, text)
 }
 
 // bare takes a charge off a symbol: Ca+2, Ca++, Cl-, SO4--, SO4-2.
@@ -192,20 +200,4 @@ func listed(list, name string) bool {
 	return false
 }
 
-// NameError reports a text that names nothing of its kind.
-type NameError struct {
-	Kind string // "ion", "salt", "acid"
-	Text string // the text, cut at 64 bytes
-}
-
-// Error reads: `water: "unobtainium" names no ion`.
-func (e *NameError) Error() string { return fmt.Sprintf("water: %q names no %s", e.Text, e.Kind) }
-
 const longestText = 64 // bytes of a name
-
-func clip(text string) string {
-	if len(text) > longestText {
-		return text[:longestText]
-	}
-	return text
-}

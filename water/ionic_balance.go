@@ -56,7 +56,7 @@ func (b *Balance) off() float64 {
 	return math.Abs(b.Cations.In(units.MilliequivalentPerLitre) - b.Anions.In(units.MilliequivalentPerLitre))
 }
 
-// judge tells why the balance is acceptable or not, in a line.
+// judge says why the balance is acceptable or not, in a line.
 func (b *Balance) judge() string {
 	most, unit := b.allowed()
 	return "cations and anions differ by " + strconv.FormatFloat(b.off(), 'f', 2, 64) + " " + unit + "; " +

@@ -15,8 +15,8 @@ var errNoMultiple = errors.New("no multiple of the step")
 
 const (
 	mostNodes = 50_000
-	stepSlack = trifle // of a step
-	leafSlack = trifle // of a limit, in its scaled unit
+	stepSlack = negligible // of a step
+	leafSlack = negligible // of a limit, in its scaled unit
 )
 
 // alike is how near two sums of squares near v are told from one another.

@@ -1,6 +1,10 @@
 package water
 
-import "math"
+import (
+	"math"
+
+	"example.org/zymase/internal/choice"
+)
 
 // Mineral is a solid that a water may drop or dissolve.
 type Mineral int
@@ -14,14 +18,19 @@ const (
 	mineralCount
 )
 
-var mineralNames = [mineralCount]string{"calcite", "aragonite", "gypsum", "portlandite"}
+var minerals = choice.Of[Mineral]("mineral", "calcite", "aragonite", "gypsum", "portlandite")
 
 // String returns the name of the mineral.
-func (m Mineral) String() string {
-	if m < 0 || m >= mineralCount {
-		return "unknown mineral"
-	}
-	return mineralNames[m]
+func (m Mineral) String() string { return minerals.Text(m) }
+
+// MarshalText is [Mineral.String]; another value is refused with a [*units.NameError].
+func (m Mineral) MarshalText() ([]byte, error) {
+	return minerals.Marshal("water.Mineral.MarshalText", m)
+}
+
+// UnmarshalText reads the name of a mineral; the error is a [*units.NameError].
+func (m *Mineral) UnmarshalText(text []byte) error {
+	return minerals.Unmarshal("water.Mineral.UnmarshalText", text, m)
 }
 
 // SaturationIndex returns log10 of the ion activity product over the solubility
@@ -36,7 +45,7 @@ func (m Mineral) String() string {
 func (e Equilibrium) SaturationIndex(m Mineral) float64 {
 	s := &e.s
 	w := warm(e.water.t)
-	ca := s.active(CalciumFree)
+	ca := s.active(calciumFree)
 	var product, log float64
 	switch m {
 	case Calcite:
@@ -44,7 +53,7 @@ func (e Equilibrium) SaturationIndex(m Mineral) float64 {
 	case AragoniteForm:
 		product, log = ca*s.active(CarbonateFree), fitAragonite.log10(&w)
 	case GypsumMineral:
-		product, log = ca*s.active(SulfateFree), fitGypsum.log10(&w)
+		product, log = ca*s.active(sulfateFree), fitGypsum.log10(&w)
 	case Portlandite:
 		product, log = ca/(s.h*s.h), fitPortlandite.log10(&w)
 	}

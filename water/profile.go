@@ -21,7 +21,7 @@ type Profile struct {
 const (
 	mostIon        = 50000 // mg/L: above this it is a brine
 	mostAlkalinity = 1000  // mEq/L
-	trifle         = 1e-9  // in any unit here: far below what can be measured, far above rounding
+	negligible     = 1e-9  // in any unit here: far below what can be measured, far above rounding
 	waterSource    = "what a water can hold, package water"
 )
 

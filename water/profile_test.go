@@ -1,7 +1,6 @@
 package water
 
 import (
-	"errors"
 	"math"
 	"testing"
 
@@ -173,8 +172,7 @@ func TestNewProfileRefuses(t *testing.T) {
 	}
 	for name, f := range rows {
 		p, err := f()
-		var re *units.RangeError
-		if !errors.As(err, &re) || p != (Profile{}) {
+		if !refused(err) || p != (Profile{}) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}

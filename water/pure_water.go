@@ -20,8 +20,7 @@ func Distilled(t units.Temperature) (Profile, error) {
 // order rejects 95 to 98 %: common practice, no source; real ones hold back divalent
 // ions better than single ones.
 //
-// Errors are a [*units.RangeError] for a feed of unknown pH and as in
-// [Profile.Closed].
+// Errors are a [*units.StateError] for a feed of unknown pH and those of [Profile.Closed].
 func (p Profile) Permeate(rejection units.Share) (Profile, error) {
 	const fn = "water.Profile.Permeate"
 	if err := p.knownPH(fn); err != nil {

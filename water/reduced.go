@@ -38,7 +38,7 @@ type reduced struct {
 }
 
 const (
-	nearer     = 0.001 // mg/L: what is told apart
+	nearer     = 0.001 // mg/L: what is told from one another
 	closeNodes = 200_000
 	lovasz     = 0.99
 	mostReach  = 1e12 // (mg/L)²

@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -25,8 +26,20 @@ const (
 	AsNitrogen                  // mg/L as N: nitrate, nitrite, ammonium
 	AsSulfur                    // mg/L as S: sulfate
 	AsPhosphorus                // mg/L as P: phosphate
-	formCount
 )
+
+var forms = choice.Of[Form]("form of a reading", "mg/L", "mEq/L", "mmol/L", "mg/L as CaCO3", "°dH", "°fH", "°e", "mg/L as N", "mg/L as S", "mg/L as P")
+
+// String returns the unit that a report prints, "mg/L as CaCO3".
+func (f Form) String() string { return forms.Text(f) }
+
+// MarshalText is [Form.String]; another value is refused with a [*units.NameError].
+func (f Form) MarshalText() ([]byte, error) { return forms.Marshal("water.Form.MarshalText", f) }
+
+// UnmarshalText reads what [Form.String] writes; the error is a [*units.NameError].
+func (f *Form) UnmarshalText(text []byte) error {
+	return forms.Unmarshal("water.Form.UnmarshalText", text, f)
+}
 
 // Reading is one line of a report.
 type Reading struct {
@@ -57,13 +70,16 @@ type Report struct {
 	Solids       units.MassConcentration // total dissolved solids, by drying at 180 °C
 
 	// Estimate fills what the report lacks: sodium or chloride by the balance of
-	// charges. The notes tell.
+	// charges. The notes say so.
 	Estimate bool
 }
 
 // millimoles converts a reading.
 func (r Reading) millimoles(fn string) (float64, error) {
 	if err := r.Ion.known(fn); err != nil {
+		return 0, err
+	}
+	if err := forms.Check(fn, r.As); err != nil {
 		return 0, err
 	}
 	if err := limit.Check(fn, r.Ion.Name(), r.Value, "", 0, mostIon, "a content cannot be negative"); err != nil {
@@ -191,7 +207,7 @@ func (p *Profile) fill() []string {
 	if missing < 0 {
 		i, missing = Chloride, -missing
 	}
-	if missing < trifle {
+	if missing < negligible {
 		return nil
 	}
 	p.mg[i] += missing * i.MolarMass()

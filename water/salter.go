@@ -54,7 +54,7 @@ type row struct {
 	norm  float64
 }
 
-// floor tells a row that keeps something at or above a value.
+// floor marks a row that keeps something at or above a value.
 func (h row) floor() bool { return math.Signbit(h.sign) }
 
 // NewSalter prepares for at most 16 salts, targets and limits each. A salt or

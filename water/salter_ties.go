@@ -41,7 +41,7 @@ func (s *Salter) choose(size float64) {
 	q, t := s.qp, &s.ties
 	n := len(s.salts)
 	copy(t.best, q.X)
-	s.face(size * trifle)
+	s.face(size * negligible)
 	if t.size > 0 {
 		if !t.quick {
 			s.directions()
@@ -56,7 +56,7 @@ func (s *Salter) choose(size float64) {
 	}
 	for j := range n {
 		s.x[j] = 0
-		if t.best[j] > trifle*biggest {
+		if t.best[j] > negligible*biggest {
 			s.x[j] = t.best[j] * s.scale[j]
 		}
 	}
@@ -110,14 +110,14 @@ func (s *Salter) face(tol float64) {
 }
 
 // reduce brings the equations to reduced form with full pivoting and returns their
-// rank. pivot tells which equation each free variable solves.
+// rank. pivot says which equation each free variable solves.
 func (t *ties) reduce(eqs, f int) int {
 	for c := range f {
 		t.pivot[c] = none
 	}
 	rank := 0
 	for rank < eqs {
-		row, col, big := none, none, trifle
+		row, col, big := none, none, negligible
 		for i := rank; i < eqs; i++ {
 			for c := range f {
 				if v := math.Abs(t.eq[i*f+c]); v > big && t.pivot[c] < 0 {
@@ -218,7 +218,7 @@ func (s *Salter) walk(depth, first, k int) {
 	}
 	for r := first; r <= rows-k; r++ {
 		a := in[r*w : r*w+w]
-		at, big := none, trifle
+		at, big := none, negligible
 		for p := range t.size {
 			if v := math.Abs(a[p]); v > big {
 				at, big = p, v
@@ -246,7 +246,7 @@ func (s *Salter) weigh(in []float64, w int) {
 	for c := range t.free {
 		biggest = max(biggest, in[c*w+w-1])
 	}
-	tol := trifle * biggest
+	tol := negligible * biggest
 	for i := range rows {
 		if in[i*w+w-1] < -tol {
 			return
@@ -260,7 +260,7 @@ func (s *Salter) weigh(in []float64, w int) {
 			mass += in[c*w+w-1] * s.scale[j]
 		}
 	}
-	if t.found && (count > t.count || count == t.count && mass >= t.mass*(1-trifle)) {
+	if t.found && (count > t.count || count == t.count && mass >= t.mass*(1-negligible)) {
 		return
 	}
 	t.found, t.count, t.mass = true, count, mass

@@ -13,7 +13,7 @@ import (
 // about half the time that each takes alone: the points of a curve, the tries of a search.
 // Each search begins where the last one ended. The results are those of the methods of
 // [Profile] that have the same names, to 1e-7 in pH, and so are the errors, sources and
-// ranges; after an error the next search begins anew. The zero value is ready; one goroutine may
+// ranges; after an error the next search starts from nothing. The zero value is ready; one goroutine may
 // use it at a time.
 type Series struct{ last Equilibrium }
 
@@ -21,14 +21,14 @@ type Series struct{ last Equilibrium }
 func (r *Series) Closed(p Profile, carbon units.MolarConcentration) (Equilibrium, error) {
 	const fn = "water.Series.Closed"
 	if err := p.enclose(fn, carbon); err != nil {
-		return r.anew(err)
+		return r.orNone(err)
 	}
-	return r.anew(r.last.closed(fn, &p))
+	return r.orNone(r.last.closed(fn, &p))
 }
 
 // Under is [Profile.Under] of p.
 func (r *Series) Under(p Profile, co2 units.AbsolutePressure) (Equilibrium, error) {
-	return r.anew(r.last.under("water.Series.Under", &p, co2))
+	return r.orNone(r.last.under("water.Series.Under", &p, co2))
 }
 
 // AlkalinityAt is [Profile.AlkalinityAt] of p.
@@ -40,8 +40,8 @@ func (r *Series) AlkalinityAt(p Profile, ph float64, co2 units.AbsolutePressure)
 	return alk, limit.Named("water.Series.AlkalinityAt", err)
 }
 
-// anew returns the state, and forgets it where it is none.
-func (r *Series) anew(err error) (Equilibrium, error) {
+// orNone returns the state, and forgets it where it is none.
+func (r *Series) orNone(err error) (Equilibrium, error) {
 	if err != nil {
 		r.last = Equilibrium{}
 	}
@@ -49,8 +49,8 @@ func (r *Series) anew(err error) (Equilibrium, error) {
 }
 
 // follow writes a water in the place of the one that e holds, with the constants,
-// coefficients and concentrations to begin with: those of the last water where it came to
-// rest at the same temperature and strength with all that this one holds. A pH of zero is not known.
+// coefficients and concentrations to begin with: those of the last water where it settled
+// at the same temperature and strength with all that this one holds. A pH of zero is not known.
 func (e *Equilibrium) follow(p *Profile, ph float64) {
 	s := &e.s
 	like := e.water.t == p.t && e.water.ethanol == p.ethanol

@@ -68,7 +68,7 @@ func (s Sold) Density() units.Density {
 	return units.KilogramPerCubicMetre.Of(checked.Number(s.density))
 }
 
-// Note tells what to mind of this grade, if anything.
+// Note says what to mind of this grade, if anything.
 func (s Sold) Note() string { return s.note }
 
 // Molarity returns the amount of acid in a litre of it, zero for a powder.

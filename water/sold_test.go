@@ -1,7 +1,6 @@
 package water
 
 import (
-	"errors"
 	"testing"
 
 	"example.org/zymase/units"
@@ -52,8 +51,7 @@ func TestSold(t *testing.T) {
 		},
 	} {
 		_, err := f()
-		var re *units.RangeError
-		if !errors.As(err, &re) {
+		if !refused(err) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}

@@ -9,7 +9,7 @@ import (
 
 var mgPerLitre = units.MilligramPerLitre
 
-// SolubilityWarnings tells which minerals a water can drop at rest in the state of
+// SolubilityWarnings says which minerals a water can drop in time from the state of
 // the equilibrium, the largest first to mind: gypsum slow and clear, chalk as scale
 // or haze. An empty result means that none is above saturation.
 //
@@ -28,7 +28,7 @@ func (e Equilibrium) SolubilityWarnings() []string {
 	return out
 }
 
-// DoseWarnings tells which of the salts will not dissolve by themselves.
+// DoseWarnings says which of the salts will not dissolve by themselves.
 //
 //   - Source: chalk needs CO2 or acid, 13 mg/L without and about 0.9 g/L under 1 atm of
 //     CO2 at 25 °C (literature points collected by the U.S. Geological Survey); gypsum

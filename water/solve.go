@@ -26,7 +26,7 @@ type Recipe struct {
 	Deviation float64         // √(sum of weight·(mg/L off)²)
 }
 
-// Miss tells how far a target is missed.
+// Miss says how far a target is missed.
 type Miss struct {
 	Ion  Ion
 	Have units.MassConcentration

@@ -127,8 +127,8 @@ func (s *solution) standard() {
 // condition takes the standard products to the pH.
 func (s *solution) condition() {
 	h, over := s.h, 1/s.h
-	s.hydrogen = h * s.g.over[gammaOf[Hydrogen]]
-	s.oh = s.water * over * s.g.over[gammaOf[HydroxideFree]]
+	s.hydrogen = h * s.g.over[gammaOf[hydrogen]]
+	s.oh = s.water * over * s.g.over[gammaOf[hydroxideFree]]
 	s.power = [8]float64{over, 1, h, h * h, h * h * h}
 	for _, a := range s.anions[:s.anionLives] {
 		s.pairs[slotOf(component(a))] = pairSums{}

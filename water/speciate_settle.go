@@ -70,7 +70,7 @@ func (s *solution) settle(way int) {
 		for j := range p.n {
 			free[j] *= numeric.Exp(d[j] / (1 + far))
 		}
-		if far < trifle { // what is left is the square of it
+		if far < negligible { // what is left is the square of it
 			break
 		}
 	}

@@ -117,7 +117,7 @@ func (s *solution) quickPH(way int) int {
 		s.balance(way)
 		d := s.balance(way)
 		now := s.sums(way)
-		if math.Abs(step) > trifle {
+		if math.Abs(step) > negligible {
 			byStep = (now.strength - strength) / step
 		}
 		step, strength = max(-longStep, min(longStep, (now.alk-s.alk)/now.slope)), now.strength // of ln h

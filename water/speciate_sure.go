@@ -47,7 +47,7 @@ func (s *solution) surePH(fn string, way int) error {
 	if err != nil {
 		return err
 	}
-	return limit.Check(fn, "pH", last, "", leastPH+trifle, mostPH-trifle, rangeSource)
+	return limit.Check(fn, "pH", last, "", leastPH+negligible, mostPH-negligible, rangeSource)
 }
 
 // sureAtPH is the sure way to the carbonate or the dose at the pH that h holds.

@@ -37,7 +37,7 @@ func TestAlkalinitySlope(t *testing.T) {
 			if way == byGas {
 				s.free[partCO3] = e.s.free[partCO3] * (e.s.h / h) * (e.s.h / h)
 			}
-			s.free[partNH4] = s.total[partNH4] / (1 + s.of(Ammonia) + s.of(AmmoniumSulfatePair)*e.s.free[partSO4])
+			s.free[partNH4] = s.total[partNH4] / (1 + s.of(ammonia) + s.of(ammoniumSulfatePair)*e.s.free[partSO4])
 			now := s.sums(way)
 			near(t, "alkalinity", now.alk, s.alkalinity(), 1e-12*(math.Abs(now.alk)+now.capacity))
 			return now.alk, now.capacity

@@ -1,48 +1,48 @@
 package water
 
 import (
+	"strconv"
+
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
-// Species is one dissolved form.
+// Species is one dissolved form, read by its formula: [ParseSpecies]. The zero value is H+.
 type Species int
 
-// Species of the carbonate and mineral system.
+// The forms of carbonic acid have constants; all species are in [AllSpecies].
 const (
-	Hydrogen Species = iota
-	HydroxideFree
+	hydrogen Species = iota
+	hydroxideFree
 	CarbonDioxide
 	BicarbonateFree
 	CarbonateFree
-	CalciumFree
-	MagnesiumFree
-	SodiumFree
-	PotassiumFree
-	SulfateFree
-	Bisulfate
-	CalciumBicarbonate
-	CalciumCarbonatePair
-	CalciumSulfatePair
-	CalciumHydroxidePair
-	CalciumBisulfate
-	MagnesiumBicarbonate
-	MagnesiumCarbonatePair
-	MagnesiumSulfatePair
-	MagnesiumHydroxidePair
-	SodiumBicarbonatePair
-	SodiumCarbonatePair
-	SodiumSulfatePair
-	PotassiumSulfatePair
-	AmmoniumFree
-	Ammonia
-	AmmoniumSulfatePair
-	PhosphateFree
-	HydrogenPhosphate
-	DihydrogenPhosphate
-	PhosphoricAcidFree
-
-	// The rest has no name of its own: AllSpecies has them.
+	calciumFree
+	magnesiumFree
+	sodiumFree
+	potassiumFree
+	sulfateFree
+	bisulfate
+	calciumBicarbonate
+	calciumCarbonatePair
+	calciumSulfatePair
+	calciumHydroxidePair
+	calciumBisulfate
+	magnesiumBicarbonate
+	magnesiumCarbonatePair
+	magnesiumSulfatePair
+	magnesiumHydroxidePair
+	sodiumBicarbonatePair
+	sodiumCarbonatePair
+	sodiumSulfatePair
+	potassiumSulfatePair
+	ammoniumFree
+	ammonia
+	ammoniumSulfatePair
+	phosphateFree
+	hydrogenPhosphate
+	dihydrogenPhosphate
+	phosphoricAcidFree
 	caPO4
 	caHPO4
 	caH2PO4
@@ -107,6 +107,39 @@ func (s Species) String() string {
 	return speciesTable[s].formula
 }
 
+// ParseSpecies reads the formula of a species as [Species.String] prints it: "Ca+2",
+// "CaHCO3+", "H(lactate)". The error is a [*units.NameError].
+func ParseSpecies(formula string) (Species, error) {
+	return parseSpecies("water.ParseSpecies", formula)
+}
+
+func parseSpecies(fn, formula string) (Species, error) {
+	for s := range speciesTable {
+		if speciesTable[s].formula == formula {
+			return Species(s), nil
+		}
+	}
+	return 0, &units.NameError{Func: fn, What: "species", Name: formula}
+}
+
+// MarshalText is [Species.String]. The error is a [*units.NameError] for a species that
+// is not in the table.
+func (s Species) MarshalText() ([]byte, error) {
+	if s < 0 || s >= speciesCount {
+		return nil, &units.NameError{Func: "water.Species.MarshalText", What: "species", Name: strconv.Itoa(int(s))}
+	}
+	return []byte(speciesTable[s].formula), nil
+}
+
+// UnmarshalText reads a species as [ParseSpecies] does.
+func (s *Species) UnmarshalText(text []byte) error {
+	v, err := parseSpecies("water.Species.UnmarshalText", string(text))
+	if err == nil {
+		*s = v
+	}
+	return err
+}
+
 // AllSpecies returns every species in order.
 func AllSpecies() []Species {
 	all := make([]Species, speciesCount)
@@ -116,8 +149,8 @@ func AllSpecies() []Species {
 	return all
 }
 
-// Of returns the concentration of a species. A species that is none of the
-// constants has none.
+// Of returns the concentration of a species. A species that is not in the
+// table has none.
 func (e Equilibrium) Of(sp Species) units.MolarConcentration {
 	return units.MillimolePerLitre.Of(checked.Number(e.s.species(sp) / molal))
 }
@@ -128,9 +161,9 @@ func (s *solution) species(sp Species) float64 {
 		return 0
 	}
 	switch r := &speciesTable[sp]; {
-	case sp == Hydrogen:
+	case sp == hydrogen:
 		return s.hydrogen
-	case sp == HydroxideFree:
+	case sp == hydroxideFree:
 		return s.oh
 	default:
 		return s.of(sp) * s.free[r.metal] * s.free[r.anion]

@@ -43,7 +43,7 @@ type Limit struct {
 	unit  string
 }
 
-// Name tells what the limit holds, "sodium".
+// Name says what the limit holds, "sodium".
 func (l Limit) Name() string { return l.name }
 
 // AtMost keeps the ion at or below c.

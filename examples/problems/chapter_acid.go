@@ -119,7 +119,7 @@ func gypsumSolubility() Problem {
 				// A litre at 20 °C is 0.9982 kg of water.
 				mol := -d.Amount / 0.9982 / 1000
 				w.Step("%s: %.2f g/kg; of the calcium %s are paired with sulfate.", row.t.Text(units.Celsius, 1), mol*material.Gypsum().MolarMass(),
-					d.Equilibrium.Of(water.CalciumSulfatePair).Text(units.MillimolePerLitre, 2))
+					d.Equilibrium.Of(must(water.ParseSpecies("CaSO4"))).Text(units.MillimolePerLitre, 2))
 				w.Answer("at "+row.t.Text(units.Celsius, 1), mol, 4, "mol/kg", row.print, row.within)
 			}
 		},

@@ -1,0 +1,195 @@
+package water
+
+import (
+	"encoding/json"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+)
+
+// profileJSON is a profile as JSON, every quantity with its unit.
+type profileJSON struct {
+	Temperature units.Temperature               `json:"temperature"`
+	Alkalinity  units.EquivalentConcentration   `json:"alkalinity"`
+	Ions        map[Ion]units.MassConcentration `json:"ions,omitempty"`
+	PH          float64                         `json:"pH,omitempty"`
+	Carbon      units.MolarConcentration        `json:"inorganic_carbon,omitzero"` // known with the pH
+	Ethanol     units.StrengthByVolume          `json:"ethanol,omitzero"`
+}
+
+// MarshalJSON writes temperature, alkalinity (in mEq/L), ions and, where known, pH and
+// inorganic carbon, each with its unit.
+func (p Profile) MarshalJSON() ([]byte, error) {
+	out := profileJSON{
+		Temperature: p.Temperature(), Alkalinity: units.MilliequivalentPerLitre.Of(checked.Number(p.alk)),
+		PH: p.ph, Carbon: units.MillimolePerLitre.Of(checked.Number(p.carbon)), Ethanol: p.Ethanol(),
+	}
+	for i, v := range p.mg {
+		if v != 0 {
+			if out.Ions == nil {
+				out.Ions = map[Ion]units.MassConcentration{}
+			}
+			out.Ions[Ion(i)] = units.MilligramPerLitre.Of(checked.Number(v))
+		}
+	}
+	return json.Marshal(out)
+}
+
+// UnmarshalJSON reads what [Profile.MarshalJSON] writes. The error is a
+// [*units.RangeError] for a number that no profile holds.
+func (p *Profile) UnmarshalJSON(text []byte) error {
+	const fn = "water.Profile.UnmarshalJSON"
+	var in profileJSON
+	if err := json.Unmarshal(text, &in); err != nil {
+		return err
+	}
+	out := Profile{
+		t: in.Temperature.In(units.Celsius), alk: in.Alkalinity.In(units.MilliequivalentPerLitre), ph: in.PH,
+		carbon: in.Carbon.In(units.MillimolePerLitre), ethanol: in.Ethanol.In(units.PercentVolume),
+	}
+	for i, c := range in.Ions {
+		out.mg[i] = c.In(units.MilligramPerLitre)
+		if i == Bicarbonate || i == Carbonate || i == Hydroxide {
+			return &units.NameError{Func: fn, What: "ion beside the alkalinity", Name: i.Name()}
+		}
+		if err := limit.Check(fn, i.Name(), out.mg[i], "mg/L", 0, mostIon, waterSource); err != nil {
+			return err
+		}
+	}
+	for _, r := range [...]struct {
+		what        string
+		v           float64
+		unit        string
+		least, most float64
+	}{
+		{"temperature", out.t, "°C", 0, 105}, {"alkalinity", out.alk, "mEq/L", -mostAlkalinity, mostAlkalinity},
+		{"pH", out.ph, "", leastPH, mostPH}, {"inorganic carbon", out.carbon, "mmol/L", 0, mostCarbon}, {"ethanol", out.ethanol, "% vol", 0, mostEthanol},
+	} {
+		if err := limit.Check(fn, r.what, r.v, r.unit, r.least, r.most, waterSource); err != nil {
+			return err
+		}
+	}
+	*p = out
+	return nil
+}
+
+// MarshalJSON writes the water of the equilibrium, which holds all that it follows from.
+// The zero value is refused with a [*units.StateError].
+func (e Equilibrium) MarshalJSON() ([]byte, error) {
+	if e.water.ph == 0 {
+		return nil, &units.StateError{Func: "water.Equilibrium.MarshalJSON", What: "equilibrium", Why: "is of no water: take it from a method of Profile"}
+	}
+	return json.Marshal(e.water)
+}
+
+// UnmarshalJSON reads a water of known pH and finds its equilibrium again, to 1e-9. Errors
+// are those of [Profile.UnmarshalJSON] and [Profile.Equilibrium].
+func (e *Equilibrium) UnmarshalJSON(text []byte) error {
+	var p Profile
+	if err := p.UnmarshalJSON(text); err != nil {
+		return err
+	}
+	out, err := p.Equilibrium()
+	if err == nil {
+		*e = out
+	}
+	return err
+}
+
+// soldJSON is an acid as sold.
+type soldJSON struct {
+	Acid    Acid          `json:"acid"`
+	Share   units.Share   `json:"share"`
+	Density units.Density `json:"density,omitzero"`
+	Note    string        `json:"note,omitempty"`
+}
+
+// MarshalJSON writes the acid, its share and its density.
+func (s Sold) MarshalJSON() ([]byte, error) {
+	return json.Marshal(soldJSON{s.acid, s.Share(), s.Density(), s.note})
+}
+
+// UnmarshalJSON reads what [Sold.MarshalJSON] writes; errors are those of [NewSold].
+func (s *Sold) UnmarshalJSON(text []byte) error {
+	var in soldJSON
+	if err := json.Unmarshal(text, &in); err != nil {
+		return err
+	}
+	out, err := NewSold(in.Acid, in.Share, in.Density)
+	if err != nil {
+		return limit.Named("water.Sold.UnmarshalJSON", err)
+	}
+	out.note = in.Note
+	*s = out
+	return nil
+}
+
+// lossJSON is a CO2Loss: kept where it has no pressure.
+type lossJSON struct {
+	LostTo *units.AbsolutePressure `json:"lost_to,omitempty"`
+}
+
+// MarshalJSON writes {} for [CO2Kept], and otherwise the pressure that CO2 is lost to.
+func (c CO2Loss) MarshalJSON() ([]byte, error) {
+	var out lossJSON
+	if c.lost {
+		out.LostTo = new(units.AbsolutePressure)
+		*out.LostTo = units.Kilopascal.Of(checked.Number(c.kPa))
+	}
+	return json.Marshal(out)
+}
+
+// UnmarshalJSON reads what [CO2Loss.MarshalJSON] writes.
+func (c *CO2Loss) UnmarshalJSON(text []byte) error {
+	var in lossJSON
+	if err := json.Unmarshal(text, &in); err != nil {
+		return err
+	}
+	*c = CO2Kept
+	if in.LostTo != nil {
+		*c = CO2LostTo(*in.LostTo)
+	}
+	return nil
+}
+
+// residualJSON is a residual; chloramine where it is no free chlorine.
+type residualJSON struct {
+	Chloramine bool                     `json:"chloramine"`
+	Amount     units.MolarConcentration `json:"amount"`
+}
+
+// MarshalJSON writes which disinfectant it is, and its amount.
+func (r Residual) MarshalJSON() ([]byte, error) {
+	return json.Marshal(residualJSON{r.chloramine, units.MillimolePerLitre.Of(checked.Number(r.mmol))})
+}
+
+// UnmarshalJSON reads what [Residual.MarshalJSON] writes.
+func (r *Residual) UnmarshalJSON(text []byte) error {
+	var in residualJSON
+	if err := json.Unmarshal(text, &in); err != nil {
+		return err
+	}
+	*r = Residual{in.Chloramine, in.Amount.In(units.MillimolePerLitre)}
+	return nil
+}
+
+// MarshalJSON refuses: a limit is made again by its function, as [AtMost].
+func (l Limit) MarshalJSON() ([]byte, error) { return nil, noText("water.Limit.MarshalJSON", "limit") }
+
+// UnmarshalJSON refuses as [Limit.MarshalJSON] does.
+func (l *Limit) UnmarshalJSON([]byte) error { return noText("water.Limit.UnmarshalJSON", "limit") }
+
+// MarshalJSON refuses: a series is a search under way.
+func (r *Series) MarshalJSON() ([]byte, error) {
+	return nil, noText("water.Series.MarshalJSON", "series")
+}
+
+// MarshalJSON refuses: a salter is a solver under way; store the [Request].
+func (s *Salter) MarshalJSON() ([]byte, error) {
+	return nil, noText("water.Salter.MarshalJSON", "salter")
+}
+
+func noText(fn, what string) error {
+	return &units.StateError{Func: fn, What: what, Why: "is not to be stored: make it again"}
+}
