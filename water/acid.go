@@ -106,7 +106,10 @@ func (a Acid) AppendText(b []byte) ([]byte, error) {
 }
 
 // MarshalText is [Acid.AppendText] to an empty slice.
-func (a Acid) MarshalText() ([]byte, error) { return a.AppendText(nil) }
+func (a Acid) MarshalText() ([]byte, error) {
+	text, err := a.AppendText(nil)
+	return text, limit.Named("water.Acid.MarshalText", err)
+}
 
 // UnmarshalText reads an acid as [ParseAcid] does.
 func (a *Acid) UnmarshalText(text []byte) error {

@@ -1,6 +1,7 @@
 package water
 
 import (
+	"example.org/zymase/internal/limit"
 	"strconv"
 	"strings"
 
@@ -153,7 +154,10 @@ func (i Ion) AppendText(b []byte) ([]byte, error) {
 }
 
 // MarshalText is [Ion.AppendText] to an empty slice.
-func (i Ion) MarshalText() ([]byte, error) { return i.AppendText(nil) }
+func (i Ion) MarshalText() ([]byte, error) {
+	text, err := i.AppendText(nil)
+	return text, limit.Named("water.Ion.MarshalText", err)
+}
 
 // UnmarshalText reads an ion as [ParseIon] does.
 func (i *Ion) UnmarshalText(text []byte) error {

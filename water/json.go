@@ -87,14 +87,16 @@ func (e Equilibrium) MarshalJSON() ([]byte, error) {
 // are those of [Profile.UnmarshalJSON] and [Profile.Equilibrium].
 func (e *Equilibrium) UnmarshalJSON(text []byte) error {
 	var p Profile
+	const fn = "water.Equilibrium.UnmarshalJSON"
 	if err := p.UnmarshalJSON(text); err != nil {
-		return err
+		return limit.Named(fn, err)
 	}
 	out, err := p.Equilibrium()
-	if err == nil {
-		*e = out
+	if err != nil {
+		return limit.Named(fn, err)
 	}
-	return err
+	*e = out
+	return nil
 }
 
 // soldJSON is an acid as sold.

@@ -84,7 +84,7 @@ func TestCommandLine(t *testing.T) {
 		code int
 	}{
 		{"call", []string{"call", "atmosphere_at_altitude", "altitude=0"}, "", `^with altitude = 0 m\npressure  101\.325 kPa absolute\n$`, "", 0},
-		{"call of a default", []string{"call", "pressure_gauge_from_absolute", "pressure=2 bar"}, "", `^with pressure = 200 kPa absolute\nwith altitude = 0 m, as none was given\ngauge_pressure  98\.675 kPa gauge\n$`, "", 0},
+		{"call of a default", []string{"call", "pressure_gauge_from_absolute", "pressure=2 bar absolute"}, "", `^with pressure = 200 kPa absolute\nwith altitude = 0 m, as none was given\ngauge_pressure  98\.675 kPa gauge\n$`, "", 0},
 		{"call in Fahrenheit", []string{"call", "co2_content_volumes", "temperature=38 °F", "gauge_pressure=12 psi gauge"}, "", `^with temperature = 3\.33333333333 °C\nwith gauge_pressure = 82\.7`, "", 0},
 		{"call without a unit", []string{"call", "co2_content_volumes", "temperature=38", "gauge_pressure=12 psi gauge"}, "", "^$", `temperature: 38 has no unit: write 38 °C or 38 °F`, 1},
 		{"call of a pressure without a unit", []string{"call", "pressure_gauge_from_absolute", "pressure=2"}, "", "^$", `pressure: 2 has no unit: write 2 kPa absolute, 2 bar absolute or 2 psi absolute`, 1},

@@ -188,7 +188,7 @@ func TestModuleInputs(t *testing.T) {
 	formulas := []struct{ formula, want string }{
 		{"=PRESSURE_GAUGE_FROM_ABSOLUTE(201.325)", "100"},
 		{"=PRESSURE_GAUGE_FROM_ABSOLUTE(201.325;0)", "100"},
-		{`=PRESSURE_GAUGE_FROM_ABSOLUTE("2.01325 bar";"0 m")`, "100"},
+		{`=PRESSURE_GAUGE_FROM_ABSOLUTE("2.01325 bar absolute";"0 m")`, "100"},
 		{`=ROUND(PRESSURE_GAUGE_FROM_ABSOLUTE(0.5*402.65);6)+1`, "101"},
 		{`=ATMOSPHERE_AT_ALTITUDE("2100 ft")>93`, "TRUE"},
 		{`=PRESSURE_GAUGE_FROM_ABSOLUTE(1E21)`, "ERROR: "},

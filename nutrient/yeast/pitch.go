@@ -43,10 +43,11 @@ func (r *PitchRate) UnmarshalText(text []byte) error {
 		return err
 	}
 	read, err := MillionPerPlato(n)
-	if err == nil {
-		*r = read
+	if err != nil {
+		return limit.Named("yeast.PitchRate.UnmarshalText", err)
 	}
-	return err
+	*r = read
+	return nil
 }
 
 // Million returns the rate in million cells/mL/°P.

@@ -75,8 +75,16 @@ func TestNothingIsLost(t *testing.T) {
 		for _, k := range Known() {
 			*k.In(&u) = rapid.Float64Range(k.Low, k.High).Draw(t, k.Name)
 		}
+		last := Kind(0)
 		for range rapid.IntRange(1, 12).Draw(t, "steps") {
 			st := anyStep(t)
+			// A filled pack is closed and opened more often than by chance.
+			switch goOn := rapid.Bool().Draw(t, "goes on"); {
+			case goOn && last == Fill:
+				st = Step{Kind: Close, Share: per(50)}
+			case goOn && last == Close:
+				st = Step{Kind: Open}
+			}
 			next, left, err := Do(st, s, &u)
 			if err != nil {
 				if next != s || left != (Left{}) {
@@ -85,6 +93,7 @@ func TestNothingIsLost(t *testing.T) {
 				continue
 			}
 			done[st.Kind]++
+			last = st.Kind
 			if next.isNaN() {
 				t.Fatalf("%s %+v: not a number: %v", st.Kind, st, next.amount)
 			}

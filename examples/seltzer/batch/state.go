@@ -137,8 +137,23 @@ func (s State) Profile() (water.Profile, error) {
 	if t.Compare(hottest) > 0 {
 		t = hottest
 	}
-	return water.NewProfile(t, units.MilligramPerLitreCaCO3.Of(checked.Number(alk)), held...)
+	p, err := water.NewProfile(t, units.MilligramPerLitreCaCO3.Of(checked.Number(alk)), held...)
+	if err != nil || s.amount[Ethanol] == 0 {
+		return p, err
+	}
+	strength, err := s.Strength()
+	if err != nil {
+		return water.Profile{}, err
+	}
+	if strength.Compare(mostWithAcids) > 0 {
+		strength = mostWithAcids
+	}
+	return p.WithEthanol(strength)
 }
+
+// mostWithAcids is the end of what was measured of ethanol's effect on acids; above it counts
+// as at it, as in nutrient/ferment.
+var mostWithAcids = units.PercentVolume.Of(12)
 
 // hottest is the end of the constants of package water.
 var hottest = units.Celsius.Of(90)

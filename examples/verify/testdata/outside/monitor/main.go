@@ -50,8 +50,8 @@ func main() {
 			line += fmt.Sprintf(", nearly dry between %.0f and %.0f h", when.Low90.Hours(), when.High90.Hours())
 		}
 		fmt.Println(line)
-		if c := p.Caution(); c != "" {
-			fmt.Println("  " + c)
+		for _, c := range p.Cautions() {
+			fmt.Println("  " + c.Text())
 		}
 	}
 }

@@ -77,7 +77,7 @@ func main() {
 	if err != nil {
 		log.Fatal(err)
 	}
-	warm, err := units.Read(units.Celsius.Of(20.5), units.KelvinDifference.Of(0.5))
+	warm, err := units.ReadTo(units.Celsius.Of(20.5), units.KelvinDifference.Of(0.5))
 	if err != nil {
 		log.Fatal(err)
 	}
