@@ -20,9 +20,8 @@ func barGauge(v float64) units.GaugePressure { return units.BarGauge.Of(checked.
 func gramsCO2(v float64) units.CarbonDioxideContent {
 	return units.GramCO2PerLitre.Of(checked.Number(v))
 }
-func volumes(v float64) units.CarbonDioxideVolumes { return units.VolumesCO2.Of(checked.Number(v)) }
-func litre(v float64) units.Volume                 { return units.Litre.Of(checked.Number(v)) }
-func percent(v float64) units.Share                { return units.Percent.Of(checked.Number(v)) }
+func litre(v float64) units.Volume  { return units.Litre.Of(checked.Number(v)) }
+func percent(v float64) units.Share { return units.Percent.Of(checked.Number(v)) }
 func gramsPerLitre(v float64) units.MassConcentration {
 	return units.GramPerLitre.Of(checked.Number(v))
 }

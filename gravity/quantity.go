@@ -2,7 +2,6 @@ package gravity
 
 import (
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -26,11 +25,6 @@ func gramsPerLitre(v float64) units.MassConcentration {
 }
 
 func number(v float64) units.PureNumber { return units.One.Of(checked.Number(v)) }
-
-// check is limit.Check of a pure number.
-func check(fn, quantity string, v, min, max float64, source string) error {
-	return limit.Check(fn, quantity, v, "", min, max, source)
-}
 
 func percent(v float64) units.Share { return units.Percent.Of(checked.Number(v)) }
 

@@ -147,7 +147,7 @@ func TestStepsRandomRequests(t *testing.T) {
 		g := rand.New(rand.NewPCG(1, 2))
 		count, unproven, most := 0, 0, 0
 		worst := math.Inf(-1)
-		requests := 150
+		requests := 60
 		if testing.Short() {
 			requests = 15
 		}

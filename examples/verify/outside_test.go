@@ -5,7 +5,6 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
-	"runtime"
 	"strings"
 	"testing"
 )
@@ -32,7 +31,11 @@ func TestProgramsFromOutside(t *testing.T) {
 		if err != nil {
 			t.Skip("built; not run, as there is no node")
 		}
-		cmd := exec.Command(filepath.Join(runtime.GOROOT(), "lib", "wasm", "go_js_wasm_exec"), program)
+		root, err := exec.Command("go", "env", "GOROOT").Output()
+		if err != nil {
+			t.Fatal(err)
+		}
+		cmd := exec.Command(filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "go_js_wasm_exec"), program)
 		cmd.Env = []string{"PATH=" + filepath.Dir(node) + ":/usr/bin:/bin"}
 		contains(t, cmd, "psi gauge", `"38" is not a temperature`)
 	})

@@ -11,22 +11,18 @@ import (
 )
 
 // Quantities from numbers known at run time.
-func celsius(v float64) units.Temperature    { return units.Celsius.Of(checked.Number(v)) }
-func kpa(v float64) units.AbsolutePressure   { return units.Kilopascal.Of(checked.Number(v)) }
-func bar(v float64) units.AbsolutePressure   { return units.Bar.Of(checked.Number(v)) }
-func barGauge(v float64) units.GaugePressure { return units.BarGauge.Of(checked.Number(v)) }
+func celsius(v float64) units.Temperature  { return units.Celsius.Of(checked.Number(v)) }
+func kpa(v float64) units.AbsolutePressure { return units.Kilopascal.Of(checked.Number(v)) }
+func bar(v float64) units.AbsolutePressure { return units.Bar.Of(checked.Number(v)) }
 func gramsCO2(v float64) units.CarbonDioxideContent {
 	return units.GramCO2PerLitre.Of(checked.Number(v))
 }
 func volumes(v float64) units.CarbonDioxideVolumes { return units.VolumesCO2.Of(checked.Number(v)) }
-func litre(v float64) units.Volume                 { return units.Litre.Of(checked.Number(v)) }
 func percent(v float64) units.Share                { return units.Percent.Of(checked.Number(v)) }
 func gramsPerLitre(v float64) units.MassConcentration {
 	return units.GramPerLitre.Of(checked.Number(v))
 }
 func volPct(v float64) units.StrengthByVolume { return units.PercentVolume.Of(checked.Number(v)) }
-func plato(v float64) units.Extract           { return units.DegreePlato.Of(checked.Number(v)) }
-func metre(v float64) units.Length            { return units.Metre.Of(checked.Number(v)) }
 
 // A tester is a *testing.T or a *rapid.T.
 type tester interface {
