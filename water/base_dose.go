@@ -110,7 +110,7 @@ func (p Profile) BaseToPH(volume units.Volume, s material.Material, ph float64) 
 		return q.ph - ph
 	}, 0, high)
 	last, err := after(x)
-	if err != nil {
+	if err != nil { // not reached: x is a dose that the search has tried
 		return BaseDose{}, limit.Named(fn, err)
 	}
 	out := BaseDose{Dose: s.Dose(units.Gram.Of(checked.Number(x * l))), Water: last}

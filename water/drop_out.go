@@ -77,7 +77,7 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 		return -e.SaturationIndex(m)
 	}, low, high)
 	last, err := p.less(fn, m, x, co2)
-	if err != nil {
+	if err != nil { // not reached: x is an amount that the search has tried
 		return Dropped{}, err
 	}
 	mass := math.Abs(x) * mineralMasses[m]

@@ -65,7 +65,7 @@ func StarterFor(have, wanted Cells, strength units.Extract) (Starter, error) {
 	hexose := dry / ferment.UsualMetabolism().MostYeast.In(units.Fraction)
 	nitrogen := dry * formula.NitrogenOfYeast
 	b, err := ferment.UsualMetabolism().Ferment(ferment.Substrate{Hexose: amount.Grams(hexose), Amino: amount.Grams(nitrogen)})
-	if err != nil {
+	if err != nil { // not reached: sugar and nitrogen of the yeast's own composition
 		return Starter{}, err
 	}
 	extract := hexose / formula.GainOfDi
