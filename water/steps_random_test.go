@@ -149,7 +149,7 @@ func TestStepsRandomRequests(t *testing.T) {
 		worst := math.Inf(-1)
 		requests := 60
 		if testing.Short() {
-			requests = 15
+			requests = 6
 		}
 		for range requests {
 			q := randomRequest(g, usual)

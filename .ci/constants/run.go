@@ -13,7 +13,12 @@ import (
 func runBinary(bin, dir string, i int, limit time.Duration) (string, bool) {
 	ctx, cancel := context.WithTimeout(context.Background(), limit+5*time.Second)
 	defer cancel()
-	cmd := exec.CommandContext(ctx, bin, "-test.short", "-test.failfast", "-rapid.nofailfile", "-test.timeout", limit.String())
+	args := []string{"-test.short", "-test.failfast", "-test.timeout", limit.String()}
+	const noFiles = "-rapid.nofailfile" // a package without random tests does not know it
+	if help, _ := exec.CommandContext(ctx, bin, "-h").CombinedOutput(); bytes.Contains(help, []byte(noFiles)) {
+		args = append(args, noFiles)
+	}
+	cmd := exec.CommandContext(ctx, bin, args...)
 	cmd.Dir = dir
 	cmd.Env = append(os.Environ(), "ZYMASE_LITERAL="+strconv.Itoa(i))
 	out, err := cmd.CombinedOutput()
