@@ -86,10 +86,14 @@ func (f *Fit) When(used units.Share) (Times, error) {
 	var histogram [cells]float64
 	sum := 0.0
 	share := used.In(units.Fraction)
+	const least = 1e-7 // all that are left out come to less than a thousandth
 	end, ripe := 0.0, 0.0
 	each(func(i int, n node, _ float64) {
 		if n.end != end {
 			end, ripe = n.end, f.pace.ripeFor(share/n.end)
+		}
+		if f.weights[i] < least || math.IsInf(ripe, 1) {
+			return
 		}
 		if h := n.hour(f.pace, ripe, f.ripeMiddle); h <= horizon.Hours() {
 			x := (math.Log(math.Max(h, 0.5)) - low) / (high - low) * cells

@@ -20,6 +20,17 @@ type timetable func(used units.Share) (kinetics.Times, error)
 
 // pace is that of the wash as pitched; an error where the model does not reach.
 func (m *maker) pace() (*kinetics.Pace, error) {
+	if m.paced == nil {
+		p, err := m.newPace()
+		if err != nil {
+			return nil, err
+		}
+		m.paced = p
+	}
+	return m.paced, nil
+}
+
+func (m *maker) newPace() (*kinetics.Pace, error) {
 	n, y := m.plan.Nutrient, m.plan.Yeast
 	const gramPerBillion = 0.04 // 4e-11 g a cell: Coleman et al. 2007, as read second-hand
 	yeast := y.Cells * gramPerBillion / n.Volume.In(units.Litre)

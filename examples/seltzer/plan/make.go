@@ -11,6 +11,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/kinetics"
 	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -69,6 +70,7 @@ type maker struct {
 	warned                int             // cautions that come first
 
 	salted minerals
+	paced  *kinetics.Pace // once it is asked for
 }
 
 func (m *maker) caution(text string) {
