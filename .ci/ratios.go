@@ -46,7 +46,7 @@ var budgets = []budget{
 	{"carbonation", "Content", 10, 0, ""},
 	{"carbonation", "Pressure", 41, 0, ""},
 	{"nutrient/ferment", "FermentBalance", 830, -1, "Exp"},
-	{"examples/seltzer/batch", "Walk", 10_000, 0, ""}, // nine tenths of it the chalk of the boil
+	{"examples/seltzer/batch", "Walk", 10_000, 0, ""},  // nine tenths of it the chalk of the boil
 	{"examples/seltzer/plan", "Make", 115_000, -1, ""}, // 70,000 before its days came from a forecast and its balance from the batch: a third and a tenth of it
 }
 
