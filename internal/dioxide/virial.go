@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/units"
 )
 
+// SpanWagner is the source of CO2 as a gas, as a refusal names it.
 const SpanWagner = "Span & Wagner 1996"
 
 // Critical point of CO2 (Span & Wagner 1996, table 3).

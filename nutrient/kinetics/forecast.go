@@ -37,14 +37,18 @@ func (f *Forecast) Add(at time.Duration, used, uncertainty units.Share) error {
 	return f.add(at, used, uncertainty, 0.01)
 }
 
+// surest is the least uncertainty of a mean, per cent: that of a hundred million of the surest
+// readings.
+const surest = 1e-6
+
 // add takes in a reading, or the mean of many, which may be surer than any one.
 func (f *Forecast) add(at time.Duration, used, uncertainty units.Share, least float64) error {
 	if at < 0 || at >= horizon {
 		return &units.RangeError{Func: "kinetics.Forecast.Add", Quantity: "time since the pitch", Value: at.Hours() / 24, Unit: "days", Min: 0, Max: horizon.Hours() / 24}
 	}
 	u := uncertainty.In(units.Percent)
-	if !(u > 0 && u >= least && u <= 50) {
-		return &units.RangeError{Func: "kinetics.Forecast.Add", Quantity: "uncertainty of the share used", Value: u, Unit: "%", Min: 0.01, Max: 50}
+	if !(u >= least && u <= 50) {
+		return &units.RangeError{Func: "kinetics.Forecast.Add", Quantity: "uncertainty of the share used", Value: u, Unit: "%", Min: least, Max: 50}
 	}
 	w := 1 / (u * u / 1e4)
 	b := &f.bins[int(at.Hours())/binHours]

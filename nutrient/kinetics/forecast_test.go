@@ -139,6 +139,7 @@ func TestForecastTravels(t *testing.T) {
 		strings.Replace(string(text), `"sugar":"75`, `"sugar":"7500`, 1),
 		strings.Replace(string(text), `"hour":48`, `"hour":-48`, 1),
 		strings.Replace(string(text), `"readings":[{"hour":`, `"readings":[{"hour":99999`, 1),
+		strings.Replace(string(text), `"readings":[{"hour":`, `"readings":[{"hour":3,"used":0.1,"uncertainty":1e-300},{"hour":`, 1),
 		strings.Replace(string(text), `"readings":[{"hour":`, `"readings":[{"hour":2160,"used":0.5,"uncertainty":0.02},{"hour":`, 1),
 		strings.Replace(string(text), `"uncertainty":0.`, `"uncertainty":7`, 1),
 		strings.Replace(string(text), `"used":0.`, `"used":7`, 1),

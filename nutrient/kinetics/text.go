@@ -83,7 +83,7 @@ func (f *Forecast) UnmarshalJSON(text []byte) error {
 		if err != nil {
 			return limit.Named("kinetics.Forecast.UnmarshalJSON", err)
 		}
-		if err := read.add(d, used, u, 0); err != nil {
+		if err := read.add(d, used, u, surest); err != nil {
 			return limit.Named("kinetics.Forecast.UnmarshalJSON", err)
 		}
 	}

@@ -55,6 +55,7 @@ func Of(p water.Profile) Liquid {
 // CaCO3PerEquivalent is mg of CaCO3 for 1 mEq.
 var CaCO3PerEquivalent = formula.MustMass("CaCO3") / 2
 
+// Millimole is an ion of a water, mmol/L.
 func Millimole(p water.Profile, i water.Ion) float64 {
 	return p.Ion(i).In(units.MilligramPerLitre) / i.MolarMass()
 }
