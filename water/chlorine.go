@@ -13,10 +13,12 @@ import (
 )
 
 // Residual is the disinfectant in a tap water. It comes from [FreeChlorine] or
-// [Monochloramine], which make the caller say what the figure counts.
+// [Monochloramine], which make the caller say what the figure counts. One of an unknown
+// [ChlorineAs] counts as none, and what takes it refuses it.
 type Residual struct {
 	chloramine bool
-	mmol       float64 // mmol/L
+	mmol       float64    // mmol/L
+	as         ChlorineAs // kept where it is unknown
 }
 
 // ChlorineAs says what a content of chlorine is the mass of.
@@ -51,19 +53,26 @@ var (
 
 // FreeChlorine returns a residual of free chlorine (HOCl and OCl-).
 func FreeChlorine(c units.MassConcentration, as ChlorineAs) Residual {
-	if as == AsItself {
-		return Residual{false, c.In(mgPerLitre) / massHOCl}
-	}
-	return Residual{false, c.In(mgPerLitre) / massCl2}
+	return residual(false, c, as, massHOCl)
 }
 
 // Monochloramine returns a residual of chloramine. Boiling and standing do not drive
 // it off.
 func Monochloramine(c units.MassConcentration, as ChlorineAs) Residual {
-	if as == AsItself {
-		return Residual{true, c.In(mgPerLitre) / massNH2Cl}
+	return residual(true, c, as, massNH2Cl)
+}
+
+func residual(chloramine bool, c units.MassConcentration, as ChlorineAs, itself float64) Residual {
+	r := Residual{chloramine: chloramine}
+	switch as {
+	case AsItself:
+		r.mmol = c.In(mgPerLitre) / itself
+	case AsCl2:
+		r.mmol = c.In(mgPerLitre) / massCl2
+	default:
+		r.as = as
 	}
-	return Residual{true, c.In(mgPerLitre) / massCl2}
+	return r
 }
 
 // AsCl2 returns the residual as mass of Cl2.
@@ -114,6 +123,9 @@ func (p Profile) Dechlorinate(volume units.Volume, r Residual, agent material.Ma
 	takes, protons := takesChlorine(agent)
 	if takes == 0 {
 		return Dechlorination{}, &units.StateError{Func: fn, What: "material", Why: strconv.Quote(agent.Name()) + " takes no chlorine out: take a sulfite or ascorbic acid"}
+	}
+	if err := chlorineForms.Check(fn, r.as); err != nil {
+		return Dechlorination{}, err
 	}
 	l := volume.In(units.Litre)
 	if err := checkVolume(fn, l); err != nil {

@@ -89,3 +89,16 @@ func TestDechlorinate(t *testing.T) {
 		}
 	}
 }
+
+// A content that is the mass of nothing known is no Cl2: it counts as none and is refused.
+func TestUnknownFormOfChlorine(t *testing.T) {
+	for _, r := range []Residual{FreeChlorine(mgL(2), ChlorineAs(9)), Monochloramine(mgL(2), ChlorineAs(-1))} {
+		_, err := Profile{}.Dechlorinate(litres(1), r, material.AscorbicAcid())
+		_, written := r.MarshalJSON()
+		for _, e := range []error{err, written} {
+			if _, ok := errors.AsType[*units.NameError](e); !ok || !r.AsCl2().IsZero() {
+				t.Error(e, r.AsCl2())
+			}
+		}
+	}
+}

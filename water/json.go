@@ -163,6 +163,9 @@ type residualJSON struct {
 
 // MarshalJSON writes which disinfectant it is, and its amount.
 func (r Residual) MarshalJSON() ([]byte, error) {
+	if err := chlorineForms.Check("water.Residual.MarshalJSON", r.as); err != nil {
+		return nil, err
+	}
 	return json.Marshal(residualJSON{r.chloramine, units.MillimolePerLitre.Of(checked.Number(r.mmol))})
 }
 
@@ -172,7 +175,7 @@ func (r *Residual) UnmarshalJSON(text []byte) error {
 	if err := json.Unmarshal(text, &in); err != nil {
 		return err
 	}
-	*r = Residual{in.Chloramine, in.Amount.In(units.MillimolePerLitre)}
+	*r = Residual{chloramine: in.Chloramine, mmol: in.Amount.In(units.MillimolePerLitre)}
 	return nil
 }
 
