@@ -2,6 +2,7 @@ package lang
 
 import (
 	"os"
+	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -21,4 +22,15 @@ func TestPython(t *testing.T) {
 	if os.Getenv("ZYMASE_LANGUAGES") == "all" && strings.Contains(said, "is not there") {
 		t.Error("numpy and pandas are lacking, and nothing may be skipped here")
 	}
+}
+
+// The stubs are sound, and hold callers to the units.
+func TestMypy(t *testing.T) {
+	elsewhere(t)
+	python := program(t, "ZYMASE_PYTHON", "/usr/bin/python3", "python3")
+	if err := exec.Command(python, "-m", "mypy", "--version").Run(); err != nil {
+		lacking(t, "mypy")
+	}
+	parent, cache := pythonParent(t), t.TempDir()
+	run(t, "testdata", []string{"MYPYPATH=" + parent}, python, "-m", "mypy", "--strict", "--cache-dir", cache, "use.py")
 }
