@@ -99,12 +99,12 @@ var speciesTable = [speciesCount]speciesRow{
 	sorbateFree:   {"sorbate-", nothing, partSorbate, 0, davies(), fit{}, basis},
 	sorbicH:       {"H(sorbate)", nothing, partSorbate, 1, neutral(0.1), protonation(pKa{4.76, 0}), davis},
 
-	gluconateFree:  {"gluconate-", nothing, partGluconate, 0, davies(), fit{}, basis},
-	gluconicH:      {"H(gluconate)", nothing, partGluconate, 1, neutral(0.1), log25(withLactone), zubiaur},
-	glutamateFree:  {"glutamate-2", nothing, partGlutamate, 0, davies(), fit{}, basis},
-	glutamicH:      {"H(glutamate)-", nothing, partGlutamate, 1, davies(), heat(9.96, -41.0032), nist46},
-	glutamicH2:     {"H2(glutamate)", nothing, partGlutamate, 2, neutral(0.1), heat(14.26, -43.5136), nist46},
-	glutamicH3:     {"H3(glutamate)+", nothing, partGlutamate, 3, davies(), heat(16.42, -46.8608), nist46},
+	gluconateFree: {"gluconate-", nothing, partGluconate, 0, davies(), fit{}, basis},
+	gluconicH:     {"H(gluconate)", nothing, partGluconate, 1, neutral(0.1), log25(withLactone), zubiaur},
+	glutamateFree: {"glutamate-2", nothing, partGlutamate, 0, davies(), fit{}, basis},
+	glutamicH:     {"H(glutamate)-", nothing, partGlutamate, 1, davies(), heat(9.96, -41.0032), nist46},
+	glutamicH2:    {"H2(glutamate)", nothing, partGlutamate, 2, neutral(0.1), heat(14.26, -43.5136), nist46},
+	glutamicH3:    {"H3(glutamate)+", nothing, partGlutamate, 3, davies(), heat(16.42, -46.8608), nist46},
 
 	caCitrate:    {"Ca(citrate)-", partCa, partCitrate, 0, davies(), heat(4.87, -8.368), nist46},
 	caHCitrate:   {"CaH(citrate)", partCa, partCitrate, 1, neutral(0.1), heat(9.26, -0.8368), nist46},
