@@ -9,11 +9,11 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/kinetics"
 	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -64,7 +64,7 @@ type maker struct {
 	treated water.Profile // the water after salts
 	// the same boiled down, with chalk at equilibrium and with none dropped
 	boiledLow, boiledHigh water.Profile
-	fed                   []nutrient.Dose // as weighed
+	fed                   []material.Dose // as weighed
 	course                ferment.Tank    // with its buffer
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
