@@ -57,8 +57,8 @@ var faults = []fault{
 		gate: sh("go test -short -run ^TestPage$ ./examples/seltzer"), says: "it asks for something outside",
 	},
 	{
-		kind: "race", file: "examples/bridge/loopback/handler.go", old: "func (h *Handler) ServeHTTP(w http.ResponseWriter, r *http.Request) {", new: "func (h *Handler) ServeHTTP(w http.ResponseWriter, r *http.Request) {\n\th.index = h.index[:len(h.index):len(h.index)]",
-		gate: sh("go test -race -short -run ^TestManyAtOnce$ ./examples/bridge/loopback"), says: "DATA RACE",
+		kind: "race", file: "units/mass.go", old: "package units\n", new: "package units\n\nfunc init() {\n\tn, done := 0, make(chan int)\n\tgo func() { n++; done <- 1 }()\n\tn++\n\t<-done\n}\n",
+		gate: sh("go test -race -short -run ^TestRounding ./units"), says: "DATA RACE",
 	},
 	{
 		kind: "slow", file: "gravity/density_ethanol.go", old: "\tvar m mixture\n\tm.at(c)\n\treturn kgPerM3(m.density(p / 100)), nil", new: "\tvar m mixture\n\tfor range 8 {\n\t\tm.at(c)\n\t}\n\treturn kgPerM3(m.density(p / 100)), nil",

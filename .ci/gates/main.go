@@ -98,6 +98,7 @@ func (f fault) try(tree string) (verdict string, err error) {
 	}()
 	cmd := exec.Command(f.gate[0], f.gate[1:]...)
 	cmd.Dir = tree
+	cmd.Env = append(os.Environ(), "GOFLAGS=-vet=off -ldflags=-w") // sooner
 	out, failed := cmd.CombinedOutput()
 	switch {
 	case failed == nil:
