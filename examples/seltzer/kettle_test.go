@@ -19,6 +19,7 @@ import (
 	"time"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/check"
 )
 
 // kettle writes the page with the Go toolchain at hand, once for all tests.
@@ -123,7 +124,7 @@ func TestFormAsksForEveryField(t *testing.T) {
 	}
 	walk(fields, "")
 	for _, m := range reads.FindAllStringSubmatch(requestSource, -1) {
-		if len(namesRead(m[1])) < 2 {
+		if len(listed(m[1])) < 2 {
 			t.Errorf("no names for what %s reads", m[1])
 		}
 	}
@@ -250,6 +251,7 @@ func view(b browser, name string) {
 
 // The page in real browsers, opened from a file with the network off.
 func TestKettleInBrowser(t *testing.T) {
+	check.Whole(t)
 	found := 0
 	page := "file://" + kettle(t)
 	for _, of := range []struct {

@@ -4,10 +4,10 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -19,10 +19,10 @@ func well() water.Profile {
 }
 
 func hall() ferment.Tank {
-	b, _ := sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
+	b, _ := sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 	return ferment.Tank{
 		Brew: b, Water: well(), Temperature: units.Celsius.Of(20), Additions: 3,
-		Feed: []nutrient.Dose{{Source: nutrient.DiammoniumPhosphate(), Mass: units.Gram.Of(19)}},
+		Feed: []material.Dose{{Material: material.DiammoniumPhosphate(), Mass: units.Gram.Of(19)}},
 	}
 }
 
@@ -41,7 +41,7 @@ func ExampleTank_Course() {
 	// Output:
 	// 0 % of the sugar: SG 1.028, pH 8.0 (8.0 to 8.0)
 	// 25 % of the sugar: SG 1.020, pH 3.6 (3.5 to 3.8)
-	// 50 % of the sugar: SG 1.011, pH 2.9 (2.9 to 3.0)
+	// 50 % of the sugar: SG 1.011, pH 3.0 (2.9 to 3.0)
 	// 75 % of the sugar: SG 1.003, pH 2.9 (2.9 to 3.0)
 	// 100 % of the sugar: SG 0.994, pH 2.9 (2.9 to 3.0)
 	// The pH falls to about 2.9: yeast is likely to stop with sugar left. Add a buffer, or feed amino nitrogen in place of ammonium.
@@ -64,20 +64,20 @@ func ExampleTank_At() {
 
 // The potassium bicarbonate that holds pH 3.5, and the ions it leaves.
 func ExampleTank_BufferFor() {
-	d, _ := hall().BufferFor(3.5, ferment.PotassiumBicarbonate)
+	d, _ := hall().BufferFor(material.PotassiumBicarbonate(), 3.5)
 	fmt.Println(d.Mass.Value.Text(units.Gram, 0), "of", d.Buffer, "from", d.Mass.Low.Text(units.Gram, 0), "to", d.Mass.High.Text(units.Gram, 0))
 	fmt.Println("potassium", d.Water.Ion(water.Potassium).Text(units.MilligramPerLitre, 0), "alkalinity", d.Water.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 	sodium, potassium, _ := ferment.TasteThresholds()
 	fmt.Println("taste from", potassium.Value.Text(units.MilligramPerLitre, 0), "of potassium,", sodium.Value.Text(units.MilligramPerLitre, 0), "of sodium")
 	// Output:
-	// 14 g of potassium bicarbonate from 11 g to 19 g
-	// potassium 96 mg/L alkalinity 160 mg/L as CaCO3
+	// 14 g of potassium bicarbonate from 10 g to 18 g
+	// potassium 95 mg/L alkalinity 158 mg/L as CaCO3
 	// taste from 400 mg/L of potassium, 200 mg/L of sodium
 }
 
 // It stopped half way at pH 2.8: lift it so that it ends at 3.6.
 func ExampleTank_Correct() {
-	c, err := hall().Correct(units.Percent.Of(50), 2.8, 3.6, ferment.PotassiumBicarbonate)
+	c, err := hall().Correct(material.PotassiumBicarbonate(), units.Percent.Of(50), 2.8, 3.6)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -86,7 +86,7 @@ func ExampleTank_Correct() {
 	fmt.Printf("pH %.1f once it is stirred in, %.1f at the end, %.1f with the most acids\n", c.Now.Value, c.End.Value, c.End.Low)
 	fmt.Println(c.Cautions[0])
 	// Output:
-	// 20 g from 16 g to 25 g
+	// 20 g from 16 g to 24 g
 	// pH 4.0 once it is stirred in, 3.6 at the end, 3.4 with the most acids
 	// Add half of the dose, stir, wait for the gas to leave, and measure again before the rest.
 }

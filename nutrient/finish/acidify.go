@@ -16,7 +16,7 @@ const AcidCaution caution.Caution = "acid: Acids burn eyes and skin: add acid to
 // flat is a drink without its CO2.
 func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
 	s := acidity.Surroundings{At: drink.Temperature(), Strength: drink.Ethanol(), Flat: true}
-	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc} {
+	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc, water.Glutamate, water.Sulfite, water.Sorbate} {
 		if c := drink.Ion(i); !c.IsZero() {
 			s.Others = append(s.Others, i.At(c))
 		}
@@ -94,7 +94,7 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
-	limits, passed, said, err := limited(fn, j, law.CitricAcid, "dose", out.Concentration)
+	limits, passed, said, err := limited(fn, j, citricAcid, "dose", out.Concentration)
 	if err != nil {
 		return Acidified{}, err
 	}
@@ -104,3 +104,6 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	}
 	return out, nil
 }
+
+// citricAcid is as the lists of additions have it.
+var citricAcid = listed("citric acid")

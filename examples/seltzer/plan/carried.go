@@ -2,9 +2,6 @@ package plan
 
 import (
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
-	"example.org/zymase/gravity"
-	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -20,26 +17,43 @@ type deed struct {
 // deeds are the plan as steps, from the water to the base drink off its yeast.
 func (m *maker) deeds() ([]deed, error) {
 	r, place := m.req, m.air.Pressure()
-	dissolve, err := weighable(m.fermentable)
-	if err != nil {
-		return nil, err
-	}
+	dissolve := weighable(m.fermentable)
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
-	var all []deed
+	var salts, all []deed
+	kettlePart := 1 - m.batch.topUp/m.batch.water
 	for _, d := range m.plan.Water.Doses {
-		all = append(all, deed{"salts", forward.Step{Kind: forward.Treat, What: d.What, Mass: d.Mass.Quantity()}})
+		salts = append(salts, deed{"salts", forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(kettlePart * kg(d.Mass.Quantity()))}})
 	}
-	all = append(all,
-		deed{m.fermentable.Name(), dissolve},
-		deed{"", forward.Step{Kind: forward.Boil, For: forward.Duration(r.Kettle.Boil), Rate: r.Kettle.BoilOff, Pressure: place}},
-		deed{"left in the kettle", forward.Step{Kind: forward.Transfer, Volume: r.Kettle.Loss}})
+	late := dissolve
+	late.Mass = kilograms(m.batch.late)
+	dissolve.Mass = kilograms(m.batch.fermentable - m.batch.late)
+	if !m.saltsAfter() {
+		all, salts = salts, nil
+	}
+	all = append(all, deed{m.fermentable.Name(), dissolve},
+		deed{"", forward.Step{Kind: forward.Boil, For: forward.Duration(r.Kettle.Boil), Rate: r.Kettle.BoilOff, Pressure: place}})
+	all = append(append(all, salts...), deed{"left in the kettle", forward.Step{Kind: forward.Transfer, Volume: r.Kettle.Loss}})
+	if m.batch.topUp > 0 {
+		with, err := m.topUp()
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, deed{"water to top up with, treated", forward.Step{Kind: forward.Blend, With: with, Volume: litres(m.batch.topUp / waterPerLitre)}})
+	}
 	pitching := deed{"", forward.Step{Kind: forward.Cool, Temperature: r.Fermenter.Temperature}}
 	if r.Kettle.Boil == 0 && r.Fermenter.Temperature.Compare(at20) > 0 {
 		pitching.step.Kind = forward.Heat
 	}
 	all = append(all, pitching)
+	if m.batch.late > 0 { // as if before the yeast: what is in the end does not depend on when
+		all = append(all, deed{m.fermentable.Name() + ", later portions", late})
+	}
 	for _, d := range m.fed {
-		all = append(all, deed{"nutrient and buffer", forward.Step{Kind: forward.Feed, What: d.Source.Name(), Mass: d.Mass}})
+		st := forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}
+		if r.Nutrient.owns(d.Material) {
+			st.What, st.Own = "", d.Material
+		}
+		all = append(all, deed{"nutrient and buffer", st})
 	}
 	if w := m.plan.Acidity.Buffer; w != nil {
 		all = append(all, deed{"nutrient and buffer", forward.Step{Kind: forward.Feed, What: w.What, Mass: w.Mass.Quantity()}})
@@ -48,10 +62,26 @@ func (m *maker) deeds() ([]deed, error) {
 		all = append(all, deed{"dry yeast", forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
 	}
 	return append(all,
-		deed{"", forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100), Pressure: place}},
+		deed{"", forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
 		deed{"", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
-		deed{"left with the yeast", forward.Step{Kind: forward.Transfer, Volume: r.Fermenter.Loss}},
+		deed{"left with the yeast", forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
 		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), nil
+}
+
+// topUp is the treated water beside the kettle, twice of what goes in: a level may show less.
+func (m *maker) topUp() (*forward.State, error) {
+	s, err := m.tap(litres(2 * m.batch.topUp / waterPerLitre))
+	if err != nil {
+		return nil, err
+	}
+	u := forward.Usual()
+	for _, d := range m.plan.Water.Doses {
+		st := forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(2 * m.batch.topUp / m.batch.water * kg(d.Mass.Quantity()))}
+		if s, _, err = forward.Do(st, s, &u); err != nil {
+			return nil, err
+		}
+	}
+	return &s, nil
 }
 
 // mixed are the steps that make the drink of a kind of pack, for so many times its base.
@@ -62,14 +92,16 @@ func (m *maker) mixed(i int, times float64) ([]forward.Step, error) {
 		steps = append(steps, flavoured(*f, times*k.flavour))
 	}
 	if k.primer > 0 {
-		prime, err := weighable(r.primer)
-		if err != nil {
-			return nil, err
-		}
+		prime := weighable(r.primer)
 		prime.Kind, prime.Mass = forward.Prime, kilograms(times*k.primer)
 		steps = append(steps, prime)
 	}
 	return steps, nil
+}
+
+// inKettle is the water that the kettle starts with.
+func (m *maker) inKettle() units.Volume {
+	return litres((m.batch.water - m.batch.topUp) / waterPerLitre)
 }
 
 // tap is so much of the water as it comes.
@@ -142,7 +174,7 @@ func (m *maker) carry() (*carried, error) {
 	if err != nil {
 		return nil, err
 	}
-	if c.state, err = m.tap(m.plan.Water.Volume); err != nil {
+	if c.state, err = m.tap(m.inKettle()); err != nil {
 		return nil, err
 	}
 	c.in = note(c.in, "water, as it comes", kg(c.state.Mass()))
@@ -256,21 +288,9 @@ func flavoured(f Flavour, litresOfIt float64) forward.Step {
 }
 
 // weighable is a fermentable as a step knows it: by its name, or by its label.
-func weighable(f sugar.Fermentable) (forward.Step, error) {
-	if m, err := material.Find(f.Name()); err == nil {
-		return forward.Step{What: m.Name()}, nil
+func weighable(f material.Material) forward.Step {
+	if m, err := material.Find(f.Name()); err == nil && m == f {
+		return forward.Step{What: m.Name()}
 	}
-	kilo, err := gravity.NewSolution(kilograms(1), units.Mass{}, units.Mass{})
-	if err != nil {
-		return forward.Step{}, err
-	}
-	with, err := f.AddTo(kilo, kilograms(1))
-	if err != nil {
-		return forward.Step{}, err
-	}
-	of := func(k gravity.Sugar) units.Share { return units.Fraction.Of(checked.Number(kg(with.ExtractOf(k)))) }
-	own, err := material.ByLabel(f.Name(), material.Composition{
-		Disaccharides: of(gravity.Sucrose), Glucose: of(gravity.Glucose), Fructose: of(gravity.Fructose), UnfermentedSolids: of(gravity.Dextrin),
-	})
-	return forward.Step{Own: own}, err
+	return forward.Step{Own: f}
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 )
 
@@ -31,6 +32,7 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 			return f, err
 		}
 	}
+	f.sugar = kg(f.drink.Fermentable())
 	if a := r.req.Flavour; a != nil {
 		f.flavour = base * a.Added.In(units.Litre) / a.Sample.In(units.Litre)
 		flavouring, err := r.flavouring.Times(f.flavour)
@@ -48,7 +50,7 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 		}
 	}
 	if p.primed > 0 {
-		with, err := p.primer.AddTo(f.drink, kilograms(p.primed))
+		with, err := sugar.Of(p.primer).AddTo(f.drink, kilograms(p.primed))
 		if err != nil {
 			return f, err
 		}
@@ -85,7 +87,7 @@ func (r *recipe) diluted(p *packRecipe, litre gravity.Solution, strength float64
 		if err != nil {
 			return finished{}, err
 		}
-		with, err := p.primer.AddTo(water, kilograms(p.primed))
+		with, err := sugar.Of(p.primer).AddTo(water, kilograms(p.primed))
 		if err != nil {
 			return finished{}, err
 		}
@@ -146,7 +148,7 @@ var pureEthanol = func() float64 {
 func (f finished) times(volume float64) (packed, error) {
 	n := volume / f.volume
 	k := f.packed
-	for _, x := range []*float64{&k.base, &k.flavour, &k.primer, &k.water, &k.added} {
+	for _, x := range []*float64{&k.base, &k.flavour, &k.primer, &k.water, &k.added, &k.sugar} {
 		*x *= n
 	}
 	k.made.CO2 = kilograms(kg(k.made.CO2) * n)
