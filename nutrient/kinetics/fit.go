@@ -13,6 +13,7 @@ type Fit struct {
 	pace       *Pace
 	ripeMiddle float64
 	weights    [nodeCount]float64 // sum to 1
+	evidence   float64
 }
 
 // Fit weighs every way in which the ferment may go by the readings. A reading counts by a
@@ -30,9 +31,10 @@ func (f *Forecast) Fit() *Fit {
 			n++
 		}
 	}
-	sum := 0.0
+	sum, all := 0.0, 0.0
 	each(func(i int, way node, prior float64) {
 		w := prior
+		all += prior
 		for k := range n {
 			d := shares[k] - way.share(f.pace, hours[k], out.ripeMiddle)
 			q := 1 + d*d*precisions[k]/3
@@ -45,6 +47,7 @@ func (f *Forecast) Fit() *Fit {
 		out.weights[i] = w
 		sum += w
 	})
+	out.evidence = evidenceOf(sum, all)
 	if sum == 0 { // no way fits at all: back to the prior
 		each(func(i int, _ node, prior float64) { out.weights[i] = prior; sum += prior })
 	}
