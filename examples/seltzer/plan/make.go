@@ -47,7 +47,7 @@ func newMaker(req Request) (*maker, error) {
 		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"nutrient", m.feed},
 		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
-		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
+		{"schedule", m.schedule}, {"schedule", m.foresee}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	} {
 		if err := placed(step.field, step.do()); err != nil {
 			return nil, req.typed.echoed(err)
@@ -69,8 +69,9 @@ type maker struct {
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
 
-	salted minerals
-	paced  *kinetics.Pace // once it is asked for
+	salted    minerals
+	paced     *kinetics.Pace // once it is asked for
+	forecasts [2]foretold    // once it is asked for: without and with the readings
 }
 
 func (m *maker) caution(text string) {
@@ -174,10 +175,10 @@ func (m *maker) gravities() error {
 		return err
 	}
 	t := m.req.Fermenter.Temperature
-	if g.WarmOriginal, err = (gravity.Hydrometer{}).Reading(wash, t); err != nil {
+	if g.WarmOriginal, err = m.hydrometer().Reading(wash, t); err != nil {
 		return err
 	}
-	if g.WarmFloor, err = (gravity.Hydrometer{}).Reading(base, t); err != nil {
+	if g.WarmFloor, err = m.hydrometer().Reading(base, t); err != nil {
 		return err
 	}
 	m.plan.Gravity = g
