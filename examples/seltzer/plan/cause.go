@@ -42,7 +42,7 @@ const (
 
 // causes are what can have made the ferment faster or slower than planned, the likeliest first.
 func (m *maker) causes(f *kinetics.Forecast, faster bool) ([]Cause, error) {
-	start, holds := m.begins(), m.holds()
+	start, holds := m.begins(), m.warmths()
 	plan := f.Fit().Evidence()
 	var all []Cause
 	try := func(name, what string, s kinetics.Start, h []kinetics.Hold) error {

@@ -28,9 +28,9 @@ func (m *maker) feed() error {
 	}
 	var sources, others []nutrient.Source
 	for _, text := range m.req.Nutrient.Sources {
-		s, err := nutrient.ParseSource(text)
+		s, err := m.source(text)
 		if err != nil {
-			return named("nutrient.sources", text, err)
+			return err
 		}
 		if s.Nitrogen().IsZero() {
 			others = append(others, s)
@@ -92,5 +92,6 @@ func (m *maker) feed() error {
 		}
 	}
 	m.plan.Nutrient, m.fed = n, weighed
+	m.ownLimits(cold, weighed)
 	return m.supplement(others, whose)
 }

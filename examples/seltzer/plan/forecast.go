@@ -30,7 +30,9 @@ func (m *maker) pace() (*kinetics.Pace, error) {
 	return m.paced, nil
 }
 
-func (m *maker) newPace() (*kinetics.Pace, error) { return kinetics.NewPace(m.begins(), m.holds()...) }
+func (m *maker) newPace() (*kinetics.Pace, error) {
+	return kinetics.NewPace(m.begins(), m.warmths()...)
+}
 
 // begins is what sets the pace of the wash.
 func (m *maker) begins() kinetics.Start {

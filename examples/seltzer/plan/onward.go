@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"time"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
@@ -41,6 +42,7 @@ type onward struct {
 	m     *maker
 	now   carried
 	place units.AbsolutePressure
+	rest  units.Share // of the sugar that is there, which the yeast still uses
 }
 
 // goOn carries the batch on from its readings, and tries on it what can be done.
@@ -74,15 +76,20 @@ func (m *maker) asRead(wash gravity.Solution, s *StatePlan) (*onward, error) {
 	if n := len(s.Points); n > 0 {
 		used = s.Points[n-1].Used.In(units.Fraction)
 	}
+	whole := m.attenuation().In(units.Fraction)
+	o.rest = units.Percent.Of(100)
+	if part := used * whole; part < 1 {
+		o.rest = units.Fraction.Of(checked.Number((whole - part) / (1 - part)))
+	}
 	steps, err := m.untilNow(used)
 	if err != nil {
 		return nil, err
 	}
 	c := &o.now
-	if c.state, err = m.tap(m.plan.Water.Volume); err != nil {
+	if c.state, err = m.tap(m.inKettle()); err != nil {
 		return nil, err
 	}
-	ferment := forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100), Pressure: o.place}
+	ferment := forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: o.place}
 	for _, st := range steps {
 		if _, err := c.do(st); err != nil {
 			return nil, err
@@ -111,7 +118,7 @@ func (m *maker) asRead(wash gravity.Solution, s *StatePlan) (*onward, error) {
 		return nil, err
 	}
 	if used > 0 {
-		ferment.Share = units.Fraction.Of(checked.Number(used))
+		ferment.Share = units.Fraction.Of(checked.Number(used * whole))
 		if _, err := c.do(ferment); err != nil {
 			return nil, err
 		}
@@ -172,24 +179,24 @@ func (m *maker) untilNow(used float64) ([]forward.Step, error) {
 		if d.step.Kind == forward.Ferment {
 			break
 		}
-		if d.step.Kind == forward.Feed && m.inStages(d.step.What) {
+		if d.step.Kind == forward.Feed && m.inStages(d.step) {
 			continue
 		}
 		out = append(out, d.step)
 	}
 	for i, st := range m.plan.Nutrient.Stages {
 		if i == 0 || st.Used.In(units.Fraction) <= used {
-			out = append(out, fed(st)...)
+			out = append(out, m.addition(st)...)
 		}
 	}
 	return out, nil
 }
 
-// inStages says whether something goes in with the stages of nutrient.
-func (m *maker) inStages(what string) bool {
+// inStages says whether a step brings what goes in with the stages of nutrient.
+func (m *maker) inStages(step forward.Step) bool {
 	for _, st := range m.plan.Nutrient.Stages {
 		for _, d := range st.Doses {
-			if d.What == what {
+			if is := m.feeding(d); is.What == step.What && is.Own == step.Own {
 				return true
 			}
 		}
@@ -197,11 +204,22 @@ func (m *maker) inStages(what string) bool {
 	return false
 }
 
-// fed are the steps of one addition.
-func fed(st NutrientStage) (out []forward.Step) {
+// feeding is the step of a dose, of one's own nutrient by its label.
+func (m *maker) feeding(d Weight) forward.Step {
+	st := forward.Step{Kind: forward.Feed, What: d.What, Mass: d.Mass.Quantity()}
+	for _, own := range m.req.Nutrient.Own {
+		if strings.EqualFold(own.Name, d.What) {
+			st.What, st.Own = "", own.material()
+		}
+	}
+	return st
+}
+
+// addition are the steps of one stage.
+func (m *maker) addition(st NutrientStage) (out []forward.Step) {
 	for _, d := range st.Doses {
 		if !d.Mass.Decimal().IsZero() {
-			out = append(out, forward.Step{Kind: forward.Feed, What: d.What, Mass: d.Mass.Quantity()})
+			out = append(out, m.feeding(d))
 		}
 	}
 	return out
@@ -211,7 +229,7 @@ func fed(st NutrientStage) (out []forward.Step) {
 func (o *onward) end(from forward.State) (*Outcome, error) {
 	c := o.now
 	c.state = from
-	if _, err := c.do(forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100), Pressure: o.place}); err != nil {
+	if _, err := c.do(forward.Step{Kind: forward.Ferment, Share: o.rest, Pressure: o.place}); err != nil {
 		return nil, err
 	}
 	return o.read(c.state)
@@ -252,7 +270,7 @@ func (o *onward) try(a Advice, steps ...forward.Step) Advice {
 			a.Cannot = reason(err)
 			return a
 		}
-		if full := o.m.req.Fermenter.Capacity; v.Compare(full) > 0 {
+		if full := litres(o.m.holds()); v.Compare(full) > 0 {
 			a.Cannot = fmt.Sprintf("it would fill %.1f L of a fermenter of %.1f L", v.In(units.Litre), full.In(units.Litre))
 			return a
 		}
@@ -329,14 +347,14 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 	}
 	late := s.State == Slow || s.State == Stalled
 	for _, st := range m.plan.Nutrient.Stages {
-		if st.Used.Compare(last.Used) > 0 && len(fed(st)) > 0 && (late || s.State == Fermenting) {
+		if st.Used.Compare(last.Used) > 0 && len(m.addition(st)) > 0 && (late || s.State == Fermenting) {
 			n, err := o.now.state.YeastNitrogenLeft()
 			if err != nil {
 				return outside(err)
 			}
 			if late || n.In(units.MilligramPerLitre) < 20 {
 				a := Advice{Do: "nutrient", Cause: "nitrogen", Why: fmt.Sprintf("%.0f mg/L of nitrogen are left by the plan", n.In(units.MilligramPerLitre)), Weigh: &st.Doses[0]}
-				add(o.try(a, fed(st)...))
+				add(o.try(a, m.addition(st)...))
 			}
 			break
 		}
@@ -350,7 +368,7 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 		if warmer, ok := m.warmer(is); ok {
 			a := Advice{Do: "warm it", Cause: "temperature", To: &warmer, Why: "it was read at " + is.Text(units.Celsius, 1)}
 			a = o.try(a)
-			holds := m.holds()
+			holds := m.warmths()
 			for len(holds) > 1 && holds[len(holds)-1].From >= time.Duration(last.After) {
 				holds = holds[:len(holds)-1]
 			}

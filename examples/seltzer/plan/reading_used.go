@@ -100,9 +100,9 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 	return p, nil
 }
 
-// along is the wash when a share of its sugar is used.
+// along is the wash when a share of what the yeast uses of its sugar is used.
 func (m *maker) along(wash gravity.Solution) func(used float64) (gravity.Solution, error) {
-	total := kg(wash.Fermentable())
+	total := m.attenuation().In(units.Fraction) * kg(wash.Fermentable())
 	return func(used float64) (gravity.Solution, error) {
 		s, _, err := wash.Ferment(kilograms(used*total), m.yield)
 		return s, err

@@ -34,7 +34,7 @@ func (m *maker) readings() error {
 			s.Wash = *r.Volume
 		}
 	}
-	floor, _, err := wash.Dry(m.yield)
+	floor, _, err := m.ends(wash)
 	if err != nil {
 		return err
 	}

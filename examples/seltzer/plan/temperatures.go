@@ -34,9 +34,9 @@ func temperaturesOK(f Fermenter) error {
 // mostDays is how long a ferment is foreseen.
 const mostDays = 89
 
-// holds are the temperatures of the ferment as its pace needs them: those of the request, and
+// warmths are the temperatures of the ferment as its pace needs them: those of the request, and
 // where a vessel was read, what was read, from the reading before on. What was read last stays.
-func (m *maker) holds() []kinetics.Hold {
+func (m *maker) warmths() []kinetics.Hold {
 	f := m.req.Fermenter
 	plan := []kinetics.Hold{{Temperature: f.Temperature}}
 	for _, w := range f.Temperatures {
