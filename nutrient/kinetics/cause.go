@@ -14,6 +14,3 @@ func (f *Fit) Evidence() float64 { return f.evidence }
 // evidenceOf turns the sum of the weights into a logarithm; the least that a weight may be keeps
 // it finite.
 func evidenceOf(sum, prior float64) float64 { return math.Log(math.Max(sum/prior, 1e-250)) }
-
-// Pace is the pace that the forecast started from.
-func (f *Forecast) Pace() *Pace { return f.pace }

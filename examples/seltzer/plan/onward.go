@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 	"time"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
@@ -104,10 +103,10 @@ func (m *maker) asRead(wash gravity.Solution, s *StatePlan) (*onward, error) {
 	case want < is*(1-1e-9):
 		_, err = c.do(forward.Step{Kind: forward.Dilute, Mass: kilograms(mass * (is/want - 1))})
 	case want > is*(1+1e-9):
-		var more forward.Step
-		if more, err = weighable(m.fermentable); err == nil {
-			rich := m.fermentable.Solids().In(units.Fraction) * m.fermentable.Fermentability().In(units.Fraction)
-			more.Kind, more.Mass = forward.Dissolve, kilograms(mass*(want-is)/(rich-want))
+		var half gravity.Solution
+		if half, err = m.washOf(0.5, 2); err == nil { // a kilogram of it
+			more := weighable(m.fermentable)
+			more.Kind, more.Mass = forward.Dissolve, kilograms(mass*(want-is)/(kg(half.Fermentable())-want))
 			_, err = c.do(more)
 		}
 	}
@@ -207,9 +206,9 @@ func (m *maker) inStages(step forward.Step) bool {
 // feeding is the step of a dose, of one's own nutrient by its label.
 func (m *maker) feeding(d Weight) forward.Step {
 	st := forward.Step{Kind: forward.Feed, What: d.What, Mass: d.Mass.Quantity()}
-	for _, own := range m.req.Nutrient.Own {
-		if strings.EqualFold(own.Name, d.What) {
-			st.What, st.Own = "", own.material()
+	for _, of := range m.fed {
+		if of.Material.Name() == d.What && m.req.Nutrient.owns(of.Material) {
+			st.What, st.Own = "", of.Material
 		}
 	}
 	return st
@@ -292,10 +291,7 @@ func (o *onward) advise(s *StatePlan) error {
 		switch {
 		case s.AddSugar.In(units.Gram) >= 5:
 			w := m.grossly(m.fermentable.Name(), s.AddSugar)
-			st, err := weighable(m.fermentable)
-			if err != nil {
-				return err
-			}
+			st := weighable(m.fermentable)
 			st.Kind, st.Mass = forward.Dissolve, w.Mass.Quantity()
 			add(o.try(Advice{Do: "bring it up with", Why: "the wash is weaker than planned", Weigh: w}, st))
 		case s.AddWater.In(units.Gram) >= 50:
