@@ -29,6 +29,9 @@ func sheet(p plan.Plan, s style) []section {
 	if len(p.Schedule) > 0 {
 		sections = append(sections, scheduleSection(p))
 	}
+	if p.Forecast != nil {
+		sections = append(sections, forecastSection(p, s))
+	}
 	if p.Room != nil {
 		sections = append(sections, roomSection(p, s))
 	}

@@ -19,6 +19,8 @@ type Curve struct {
 	Limit      *float64           // a horizontal line
 	LimitName  string
 	LowerUpper [][3]float64 // x, low, high: a band around the curve, or nil
+	Inner      [][3]float64 // a narrower band inside it, or nil
+	BandName   string       // what the bands hold
 	Marks      [][2]float64 // what was read, or nil
 }
 
@@ -53,15 +55,11 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	if m.plan.Acidity.Unforeseen == "" {
 		curves = append(curves, m.acidityCurve(along))
 	}
-	if m.plan.State != nil {
-		read, err := m.readCurve(along)
-		if err != nil {
-			return Plan{}, nil, err
-		}
-		if len(read.Points) > 1 {
-			curves = append([]Curve{read}, curves...)
-		}
+	days, err := m.dayCurves(along)
+	if err != nil {
+		return Plan{}, nil, err
 	}
+	curves = append(days, curves...)
 	for i, r := range m.recipe.packs {
 		k := m.batch.packed[i]
 		var c Curve

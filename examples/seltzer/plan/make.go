@@ -6,7 +6,6 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
-	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/kinetics"
@@ -55,7 +54,7 @@ func makerOf(req Request) (*maker, error) {
 		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"nutrient", m.feed},
 		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
-		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
+		{"schedule", m.schedule}, {"schedule", m.foresee}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	} {
 		if err := placed(step.field, step.do()); err != nil {
 			return nil, req.typed.echoed(err)
@@ -80,9 +79,10 @@ type maker struct {
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
 
-	salted minerals
-	salts  []salty        // of each of the plan's vessels
-	paced  *kinetics.Pace // once it is asked for
+	salted    minerals
+	salts     []salty        // of each of the plan's vessels
+	paced     *kinetics.Pace // once it is asked for
+	forecasts [2]foretold    // once it is asked for: without and with the readings
 }
 
 func (m *maker) caution(text string) {
@@ -123,10 +123,10 @@ func (m *maker) gravities() error {
 		return err
 	}
 	t := m.req.Fermenter.Temperature
-	if g.WarmOriginal, err = (gravity.Hydrometer{}).Reading(wash, t); err != nil {
+	if g.WarmOriginal, err = m.hydrometer().Reading(wash, t); err != nil {
 		return err
 	}
-	if g.WarmFloor, err = (gravity.Hydrometer{}).Reading(base, t); err != nil {
+	if g.WarmFloor, err = m.hydrometer().Reading(base, t); err != nil {
 		return err
 	}
 	if m.portions() > 1 {

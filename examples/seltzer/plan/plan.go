@@ -35,6 +35,7 @@ type Plan struct {
 
 	Uncertainty UncertaintyPlan `json:"uncertainty"`
 	Schedule    []Event         `json:"schedule,omitempty"`
+	Forecast    *ForecastPlan   `json:"forecast,omitempty"`
 	Room        *RoomPlan       `json:"room,omitempty"`
 	Cost        *CostPlan       `json:"cost,omitempty"`
 	State       *StatePlan      `json:"state,omitempty"`

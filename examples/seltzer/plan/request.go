@@ -88,6 +88,14 @@ type Fermenter struct {
 	Temperature units.Temperature `json:"temperature"`    // while fermenting
 	Warmest     units.Temperature `json:"warmest"`        // at or after the end: it decides the CO2 kept
 	Also        []AlsoFermenter   `json:"also,omitempty"` // optional: further ones, filled alike
+
+	Temperatures []Warmth `json:"temperatures,omitempty"` // optional: where it changes, steps to come or a log
+}
+
+// Warmth is a temperature of the ferment from some time on, until the next one.
+type Warmth struct {
+	After       Duration          `json:"after"`       // since the yeast was pitched: "3 d"
+	Temperature units.Temperature `json:"temperature"` // from then on
 }
 
 // AlsoFermenter is one more fermenting vessel beside the first.
@@ -177,10 +185,11 @@ type Scales struct {
 
 // Instruments are how finely readings are taken; what is left out takes what is common.
 type Instruments struct {
-	Hydrometer  float64                      `json:"hydrometer,omitempty"`  // a division of its scale
-	Volume      *units.Volume                `json:"volume,omitempty"`      // a level is right to within this
-	Thermometer *units.TemperatureDifference `json:"thermometer,omitempty"` // right to within this
-	Gauge       *units.GaugePressure         `json:"gauge,omitempty"`       // right to within this
+	Hydrometer  float64                      `json:"hydrometer,omitempty"`     // a division of its scale
+	Reference   string                       `json:"hydrometer_for,omitempty"` // what its scale stands for: "20/20 °C" where none is given, "15.56/15.56 °C" for 60 °F, "20/4 °C", "15/15 °C", "17.5/17.5 °C", "25/25 °C", "15/4 °C"
+	Volume      *units.Volume                `json:"volume,omitempty"`         // a level is right to within this
+	Thermometer *units.TemperatureDifference `json:"thermometer,omitempty"`    // right to within this
+	Gauge       *units.GaugePressure         `json:"gauge,omitempty"`          // right to within this
 }
 
 // Schedule says when it starts and, if you have an idea, how long the ferment takes with you.
@@ -202,11 +211,15 @@ type Price struct {
 }
 
 // Reading is what was measured some time after the yeast was pitched. One after 0 h
-// measures the wash itself.
+// measures the wash itself. It has a gravity, or what a refractometer or a scale under the
+// fermenter shows, or several of them.
 type Reading struct {
-	After       Duration          `json:"after"`            // since the yeast was pitched: "31 h"; "0 h" for the wash itself
-	Gravity     float64           `json:"gravity"`          // as a 20 °C hydrometer shows it, not corrected
-	Temperature units.Temperature `json:"temperature"`      // of the sample
-	PH          *float64          `json:"pH,omitempty"`     // optional
-	Volume      *units.Volume     `json:"volume,omitempty"` // optional: in the fermenter; of the first reading
+	After       Duration           `json:"after"`                 // since the yeast was pitched: "31 h"; "0 h" for the wash itself
+	Gravity     float64            `json:"gravity,omitempty"`     // as the hydrometer shows it, not corrected
+	Temperature units.Temperature  `json:"temperature"`           // of the sample
+	Brix        *float64           `json:"brix,omitempty"`        // optional: °Bx by a refractometer, corrected to 20 °C
+	Lost        *units.Mass        `json:"weight_lost,omitempty"` // optional: since the yeast was pitched, by a scale under the fermenter
+	PH          *float64           `json:"pH,omitempty"`          // optional
+	Volume      *units.Volume      `json:"volume,omitempty"`      // optional: in the fermenter
+	Vessel      *units.Temperature `json:"vessel,omitempty"`      // optional: of the fermenter, since the reading before
 }

@@ -107,6 +107,7 @@ func newRecipe(r Request) (*recipe, error) {
 		within("fermenter.temperature", r.Fermenter.Temperature, units.Celsius, 4, 38),
 		within("fermenter.warmest", r.Fermenter.Warmest, units.Celsius, 0, 40),
 		warmestOK(r.Fermenter),
+		temperaturesOK(r.Fermenter),
 		alsoOK(r.Fermenter.Also),
 		within("label.serving", r.Label.Serving, units.Millilitre, 10, 5000),
 		oneOf("label.law", r.Label.Law, "EU", "US"),
