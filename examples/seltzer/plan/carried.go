@@ -22,7 +22,7 @@ type deed struct {
 // deeds are the plan as steps, from the water to the base drink off its yeast.
 func (m *maker) deeds() ([]deed, error) {
 	r, place := m.req, m.air.Pressure()
-	dissolve, err := weighable(m.fermentable)
+	dissolve, err := m.dissolving()
 	if err != nil {
 		return nil, err
 	}
@@ -56,6 +56,7 @@ func (m *maker) deeds() ([]deed, error) {
 	if m.batch.late > 0 { // as if before the yeast: what is in the end does not depend on when
 		all = append(all, deed{m.fermentable.Name() + ", later portions", late})
 	}
+	all = append(all, m.soured...)
 	for _, d := range m.fed {
 		st := forward.Step{Kind: forward.Feed, What: d.Source.Name(), Mass: d.Mass}
 		for _, own := range r.Nutrient.Own {
@@ -71,11 +72,11 @@ func (m *maker) deeds() ([]deed, error) {
 	if m.plan.Yeast.Form == "dry" {
 		all = append(all, deed{"dry yeast", forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
 	}
-	return append(all,
+	return append(append(all,
 		deed{"", forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
 		deed{"", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
 		deed{"left with the yeast", forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
-		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), nil
+		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), m.late...), nil
 }
 
 // topUp is the treated water beside the kettle, twice of what goes in: a level may show less.
@@ -224,7 +225,7 @@ func (m *maker) carry() (*carried, error) {
 		}
 	}
 	c.out = note(c.out, "boiled off", c.boiledOff)
-	if c.scale > 0 {
+	if c.scale > 1e-9 {
 		c.out = note(c.out, "chalk dropped, as usual", c.scale)
 	}
 	c.out = append(c.out, stay...)

@@ -53,8 +53,8 @@ func makerOf(req Request) (*maker, error) {
 		field string // what an error without one is about
 		do    func() error
 	}{
-		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"nutrient", m.feed},
-		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"must", m.must}, {"nutrient", m.feed},
+		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"acid", m.settleDown}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
 		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	} {
@@ -80,6 +80,9 @@ type maker struct {
 	kettleWater           water.Profile   // the water of the kettle alone, as none drops out
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
+
+	addedWater   water.Profile // boiledHigh without what the fermentable brings, and without acid
+	soured, late []deed        // the acid before the yeast; what is done after the ferment
 
 	salted minerals
 	salts  []salty        // of each of the plan's vessels

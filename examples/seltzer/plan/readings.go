@@ -249,8 +249,8 @@ func (s *StatePlan) doubt(original float64) {
 func (m *maker) diagnose(s *StatePlan, last Reading) error {
 	say := func(format string, a ...any) { s.Diagnosis = append(s.Diagnosis, fmt.Sprintf(format, a...)) }
 	n := m.plan.Nutrient
-	if n.Brought.Compare(n.Low) < 0 && m.unforeseen() == "" {
-		say("nitrogen: the plan brings %.0f mg/L where strains of low demand want %.0f", n.Brought.In(units.MilligramPerLitre), n.Low.In(units.MilligramPerLitre))
+	if n.Brought.Plus(n.FromMust).Compare(n.Low) < 0 && m.unforeseen() == "" {
+		say("nitrogen: the plan brings %.0f mg/L where strains of low demand want %.0f", n.Brought.Plus(n.FromMust).In(units.MilligramPerLitre), n.Low.In(units.MilligramPerLitre))
 	}
 	if last.PH != nil && *last.PH < sourBelow {
 		say("pH: %.2f is below %.1f, where yeast slows sharply", *last.PH, sourBelow)
