@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"github.com/shopspring/decimal"
 )
 
 // AfterPlan is what becomes of the acids once the drink is dry, and what keeps it.
@@ -210,7 +211,15 @@ func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error
 	ph := p.Points[len(p.Points)-1].PH
 	var steps []forward.Step
 	dose := func(what string, asked units.Mass) (Weight, error) {
-		exact, err := asked.Round(m.req.Scales.Small, units.Nearest)
+		step := m.req.Scales.Small
+		if asked.Compare(units.Gram.Of(checked.Number(10*step.Quantity().In(units.Gram)))) < 0 {
+			var err error
+			if step, err = units.Gram.Exact(decimal.RequireFromString(fineStep)); err != nil {
+				return Weight{}, err
+			}
+			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 10.0 g in water to make 100 mL, and take %.1f mL.", what, asked.In(units.Milligram), asked.In(units.Milligram)/100))
+		}
+		exact, err := asked.Round(step, units.Nearest)
 		w := Weight{What: what, For: "fermenter, to keep it", Mass: exact, Asked: asked}
 		m.plan.Weigh = append(m.plan.Weigh, w)
 		steps = append(steps, forward.Step{Kind: forward.Stabilise, What: what, Mass: exact.Quantity()})
