@@ -3,7 +3,6 @@ package main
 import (
 	"time"
 
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/nutrient/yeast"
@@ -32,9 +31,9 @@ func softWell() water.Profile {
 // hallFerment is the club's ferment, fed with diammonium phosphate.
 func hallFerment() ferment.Tank {
 	return ferment.Tank{
-		Brew:  must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))),
+		Brew:  must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))),
 		Water: softWell(), Temperature: units.Celsius.Of(20), Additions: 3,
-		Feed: []nutrient.Dose{{Source: nutrient.DiammoniumPhosphate(), Mass: units.Gram.Of(18.8)}},
+		Feed: []material.Dose{{Material: material.DiammoniumPhosphate(), Mass: units.Gram.Of(18.8)}},
 	}
 }
 
@@ -123,9 +122,9 @@ func bufferForAFloor() Problem {
 			"pH above 3.5 to 4.0 (Hard seltzer: intro to the lighter side of brewing; Best practices: hard seltzer fermentation, 2021; read)."},
 		Work: func(w *Working) {
 			f := hallFerment()
-			d := must(f.BufferFor(3.5, ferment.PotassiumBicarbonate))
+			d := must(f.BufferFor(material.PotassiumBicarbonate(), 3.5))
 			w.Step("%s for the usual acids; %s if yeast makes least, %s if most.", d.Mass.Value.Text(units.Gram, 1), d.Mass.Low.Text(units.Gram, 1), d.Mass.High.Text(units.Gram, 1))
-			f.Buffer, f.BufferMass = d.Buffer, d.Mass.Value
+			f.Buffer = d.Buffer.Dose(d.Mass.Value)
 			end := must(f.At(units.Percent.Of(100)))
 			w.Step("The water then has an alkalinity of %s and %s of potassium.", d.Water.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0), d.Water.Ion(water.Potassium).Text(units.MilligramPerLitre, 0))
 			passedOn(w, end)

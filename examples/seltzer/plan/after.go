@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
 )
 
@@ -246,11 +247,11 @@ func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error
 		if have.Compare(free) > 0 {
 			have = free
 		}
-		d, err := finish.SulfiteFor(finish.PotassiumMetabisulfite, free, have, have, v, whose)
+		d, err := finish.SulfiteFor(material.PotassiumMetabisulfite(), free, have, have, v, whose)
 		if err != nil {
 			return nil, aimed("stabilise.molecular_so2", r.Molecular.Text(units.MilligramPerLitre, 1), err)
 		}
-		w, err := dose(finish.PotassiumMetabisulfite.String(), d.Mass)
+		w, err := dose(material.PotassiumMetabisulfite().Name(), d.Mass)
 		if err != nil {
 			return nil, err
 		}

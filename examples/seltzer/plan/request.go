@@ -15,7 +15,7 @@ type Request struct {
 	AtHand   *AtHand                `json:"at_hand,omitempty"`          // optional: in the place of volume, strength or both
 
 	Place       Place     `json:"place"`
-	Fermentable string    `json:"fermentable"` // what sugar.Parse reads: "white sugar"; or "apple juice 12 °Bx", "grape juice 22 °Bx", "juice 12 °Bx"
+	Fermentable string    `json:"fermentable"` // a name of sugar.Fermentables: "white sugar"; or "apple juice 12 °Bx", "grape juice 22 °Bx", "juice 12 °Bx"
 	Water       Water     `json:"water"`
 	Portions    int       `json:"sugar_portions,omitempty"` // optional: so many equal parts, 2 to 6, the first in the kettle, the others by gravity
 	Kettle      Kettle    `json:"kettle,omitzero"`          // left out, there is none: nothing is boiled
@@ -75,7 +75,7 @@ type Water struct {
 	Report Ions     `json:"report"`
 	PH     float64  `json:"pH"`
 	Target Ions     `json:"target"`
-	Salts  []string `json:"salts"`              // what material.Find reads: "gypsum", "calcium chloride dihydrate"
+	Salts  []string `json:"salts"`              // names of water.Salts: "gypsum", "calcium chloride dihydrate"
 	When   string   `json:"salts_go,omitempty"` // optional: "before the boil" or "after the boil"; left out, before
 }
 
@@ -125,7 +125,7 @@ type Strain struct {
 // Nutrient says what the yeast is fed.
 type Nutrient struct {
 	Demand  string   `json:"demand"`  // of the strain: "low", "medium" or "high"
-	Sources []string `json:"sources"` // what nutrient.ParseSource reads, in the order of preference
+	Sources []string `json:"sources"` // names of nutrient.Sources, in the order of preference
 	Law     string   `json:"law"`     // whose limits: "US" or "EU"
 
 	Own []OwnNutrient `json:"own,omitempty"` // optional: those whose label you have; name them in the sources
@@ -143,7 +143,7 @@ type OwnNutrient struct {
 
 // Buffer is a salt that holds the pH of the ferment above a floor.
 type Buffer struct {
-	Salt  string  `json:"salt"`     // what ferment.ParseBuffer reads: "potassium bicarbonate"
+	Salt  string  `json:"salt"`     // a name of ferment.Buffers: "potassium bicarbonate"
 	Floor float64 `json:"floor_pH"` // at the end of the ferment
 }
 
@@ -158,7 +158,7 @@ type Pack struct {
 	Rating      units.GaugePressure `json:"rating"`               // the maker's, for this vessel
 	HeadSpace   *units.Share        `json:"head_space,omitempty"` // bottle: share of what it holds brim-full
 	Store       *units.Temperature  `json:"store,omitempty"`      // the warmest it may get; optional for a keg, then as warm as the ferment gets
-	Priming     string              `json:"prime_with,omitempty"` // bottle that is not still: what sugar.Parse reads
+	Priming     string              `json:"prime_with,omitempty"` // bottle that is not still: a name of sugar.Fermentables
 }
 
 // Flavour is a bench trial that tasted right.
