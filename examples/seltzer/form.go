@@ -134,6 +134,10 @@ func hints(comment string) (hint string, names []string) {
 func listed(list string) (names []string) {
 	var of []material.Material
 	switch list {
+	case "water.Acids":
+		for _, a := range water.Acids() {
+			names = append(names, a.Name())
+		}
 	case "sugar.Fermentables":
 		of = sugar.Fermentables()
 	case "nutrient.Sources":
@@ -142,11 +146,6 @@ func listed(list string) (names []string) {
 		of = water.Salts()
 	case "ferment.Buffers":
 		of = ferment.Buffers()
-	case "water.ParseAcid":
-		for _, a := range water.Acids() {
-			names = append(names, a.Name())
-		}
-		return names
 	}
 	for _, m := range of {
 		names = append(names, m.Name())

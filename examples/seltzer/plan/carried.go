@@ -17,10 +17,7 @@ type deed struct {
 // deeds are the plan as steps, from the water to the base drink off its yeast.
 func (m *maker) deeds() ([]deed, error) {
 	r, place := m.req, m.air.Pressure()
-	dissolve, err := m.dissolving()
-	if err != nil {
-		return nil, err
-	}
+	dissolve := m.dissolving()
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
 	var salts, all []deed
 	kettlePart := 1 - m.batch.topUp/m.batch.water
