@@ -25,6 +25,7 @@ type recipe struct {
 	air         units.Atmosphere
 	fermentable material.Material
 	yield       gravity.Yield
+	brings      brought          // acids and minerals of the fermentable
 	flavouring  gravity.Solution // a litre
 	packs       []packRecipe
 	fixed       *Request // the request that this one settles, as it was given

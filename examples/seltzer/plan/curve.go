@@ -49,7 +49,10 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	if err != nil {
 		return Plan{}, nil, err
 	}
-	along := points(course)
+	along, err := m.widened(course)
+	if err != nil {
+		return Plan{}, nil, err
+	}
 	m.raise(along)
 	curves := m.gravityCurves(along)
 	if m.plan.Acidity.Unforeseen == "" {

@@ -46,8 +46,8 @@ func (m *maker) suspects(s *StatePlan, last Reading) []suspect {
 		all = append(all, suspect{cause, cause + ": " + fmt.Sprintf(format, a...), past})
 	}
 	n := m.plan.Nutrient
-	if n.Brought.Compare(n.Low) < 0 && m.unforeseen() == "" {
-		brought, low := n.Brought.In(units.MilligramPerLitre), n.Low.In(units.MilligramPerLitre)
+	if n.Brought.Plus(n.FromMust).Compare(n.Low) < 0 && m.unforeseen() == "" {
+		brought, low := n.Brought.Plus(n.FromMust).In(units.MilligramPerLitre), n.Low.In(units.MilligramPerLitre)
 		add("nitrogen", (low-brought)/(0.2*low), "the plan brings %.0f mg/L where strains of low demand want %.0f", brought, low)
 	}
 	if last.PH != nil && *last.PH < sourBelow {

@@ -39,7 +39,7 @@ func (m *maker) begins() kinetics.Start {
 	n, y := m.plan.Nutrient, m.plan.Yeast
 	const gramPerBillion = 0.04 // 4e-11 g a cell: Coleman et al. 2007, as read second-hand
 	yeast := y.Cells * gramPerBillion / n.Volume.In(units.Litre)
-	start := kinetics.Start{Sugar: n.Sugar, Nitrogen: n.Brought, Yeast: units.GramPerLitre.Of(checked.Number(yeast))}
+	start := kinetics.Start{Sugar: n.Sugar, Nitrogen: n.Brought.Plus(n.FromMust), Yeast: units.GramPerLitre.Of(checked.Number(yeast))}
 	if m.unforeseen() != "" && n.Brought.Compare(n.Need) < 0 {
 		start.Nitrogen = n.Need // what malt, juice and honey bring is not counted: taken as enough
 	}

@@ -51,8 +51,8 @@ func makerOf(req Request) (*maker, error) {
 		field string // what an error without one is about
 		do    func() error
 	}{
-		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"nutrient", m.feed},
-		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"must", m.must}, {"nutrient", m.feed},
+		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"acid", m.settleDown}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
 		{"schedule", m.schedule}, {"schedule", m.foresee}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	} {
@@ -79,10 +79,13 @@ type maker struct {
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
 
-	salted    minerals
-	salts     []salty        // of each of the plan's vessels
-	paced     *kinetics.Pace // once it is asked for
-	forecasts [2]foretold    // once it is asked for: without and with the readings
+	salted        minerals
+	salts         []salty        // of each of the plan's vessels
+	paced         *kinetics.Pace // once it is asked for
+	forecasts     [2]foretold    // once it is asked for: without and with the readings
+	addedWater    water.Profile  // boiledHigh without what the fermentable brings, and without acid
+	soured, after []deed         // the acid before the yeast; what is done after the ferment
+
 }
 
 func (m *maker) caution(text string) {

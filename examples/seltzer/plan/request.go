@@ -15,7 +15,7 @@ type Request struct {
 	AtHand   *AtHand                `json:"at_hand,omitempty"`          // optional: in the place of volume, strength or both
 
 	Place       Place     `json:"place"`
-	Fermentable string    `json:"fermentable"` // a name of sugar.Fermentables: "white sugar"; or "juice 12 °Bx"
+	Fermentable string    `json:"fermentable"` // a name of sugar.Fermentables: "white sugar"; or "apple juice 12 °Bx", "grape juice 22 °Bx", "juice 12 °Bx"
 	Water       Water     `json:"water"`
 	Portions    int       `json:"sugar_portions,omitempty"` // optional: so many equal parts, 2 to 6, the first in the kettle, the others by gravity
 	Kettle      Kettle    `json:"kettle,omitzero"`          // left out, there is none: nothing is boiled
@@ -23,10 +23,17 @@ type Request struct {
 	Yeast       Yeast     `json:"yeast"`
 	Nutrient    Nutrient  `json:"nutrient"`
 	Buffer      *Buffer   `json:"buffer,omitempty"` // optional
-	Packs       []Pack    `json:"packs"`
-	Flavour     *Flavour  `json:"flavour,omitempty"` // optional
-	Label       Label     `json:"label"`
-	Scales      Scales    `json:"scales"`
+
+	Must       *Must        `json:"must,omitempty"`       // optional: what was measured of a juice, or of the wash of honey or malt
+	Acid       *Acid        `json:"acid,omitempty"`       // optional: an acid to add
+	Malolactic *units.Share `json:"malolactic,omitempty"` // optional: of the malic acid, that bacteria turn into lactic acid
+	Cold       *Cold        `json:"cold,omitempty"`       // optional: a rest in the cold, for the tartar of grapes
+	Stabilise  *Stabilise   `json:"stabilise,omitempty"`  // optional: of a drink that no yeast is to prime
+
+	Packs   []Pack   `json:"packs"`
+	Flavour *Flavour `json:"flavour,omitempty"` // optional
+	Label   Label    `json:"label"`
+	Scales  Scales   `json:"scales"`
 
 	Instruments *Instruments `json:"instruments,omitempty"` // optional: what is common is taken
 	Schedule    *Schedule    `json:"schedule,omitempty"`    // optional

@@ -116,6 +116,7 @@ func newRecipe(r Request) (*recipe, error) {
 		scaleOK("scales.small", r.Scales.Small),
 		k.setPlace(),
 		k.setFermentable(),
+		k.setMust(),
 		k.boilOK(),
 		k.portionsOK(),
 		k.setPacks(),
@@ -123,6 +124,8 @@ func newRecipe(r Request) (*recipe, error) {
 		k.flavourOK(),
 		k.bufferOK(),
 		k.waterOK(),
+		k.acidOK(),
+		k.afterOK(),
 	}
 	return k, r.typed.echoed(cmp.Or(checks...))
 }
@@ -152,7 +155,7 @@ func (k *recipe) setPlace() (err error) {
 
 func (k *recipe) setFermentable() (err error) {
 	f := k.req.Fermentable
-	if brix, ok := strings.CutPrefix(f, "juice "); ok {
+	if fruit, brix, ok := strings.Cut(f, "juice "); ok && (fruit == "" || fruit == "apple " || fruit == "grape ") {
 		e, err := units.Parse[units.Extract](brix)
 		if err != nil {
 			return named("fermentable", f, err)

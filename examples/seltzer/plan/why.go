@@ -53,6 +53,13 @@ const (
 	FigureReading
 	FigureCarbohydrate
 	FigureGasLeft
+	FigureMust
+	FigureMustNitrogen
+	FigureAcid
+	FigureAfter
+	FigureTartar
+	FigureSulfite
+	FigureSorbate
 )
 
 var whys = map[Figure]Why{
@@ -179,6 +186,27 @@ var whys = map[Figure]Why{
 	FigureGasLeft: {
 		"sugar left × 0.51428 g of CO2, as sucrose and all of it to gas: the most that it can make",
 		"Gay-Lussac's equation with atomic weights CIAAW 2021"},
+	FigureMust: {
+		"pH and titratable acidity solve for acid and strong cations; what was not measured is the usual, in proportion to the extract; the band moves the strong ions, and these the pH of the ferment",
+		"electroneutrality; usual compositions: Kumar et al. 2021, Mattick & Moyer, Zeiner et al. 2010 (apple), Migicovsky et al., Kliewer et al. 1967 (grape), White et al. 1962 (honey), Holzmann & Piendl 1977 (wort), read, some on pages that quote them; others recalled or chosen, as package must lists them"},
+	FigureMustNitrogen: {
+		"by the report, or as usual; it counts against the need before any nutrient",
+		"apples 20 to 256 mg/L (read), honey less than 20 mg/L in a must of 25 °Bx (read), musts and worts recalled"},
+	FigureAcid: {
+		"dose at which the pH, or the titratable acidity, is the one asked for; then as the scale weighs it",
+		"electroneutrality; as for the pH"},
+	FigureAfter: {
+		"acids and salts of the dry drink carried on: malate + H⁺ = lactate + CO2; K⁺ + HC4H4O6⁻ = cream of tartar; ethanol raises each pK by 0.0142 for 1 % vol",
+		"balance of atoms and charge; Prenesti et al. 2012 (read) for the ethanol"},
+	FigureTartar: {
+		"what settles until the product of K⁺ and HC4H4O6⁻ is that of a saturated solution of that strength and temperature, times the share of the way",
+		"Berg & Keefer 1958 (recalled from memory)"},
+	FigureSulfite: {
+		"free SO2 = molecular SO2 · (1 + 10^(pH − 1.81)); potassium metabisulfite brings 57.6 % of it",
+		"pK of wine practice (common practice, no source); atomic weights CIAAW 2021. Part of it binds: measure again after a day"},
+	FigureSorbate: {
+		"sorbic acid is 74.6 % of potassium sorbate; undissociated: 1 / (1 + 10^(pH − 4.76))",
+		"pK: reagent page of a department of enology (read); advised by strength: How to add potassium sorbate (read), 10 to 14 % vol below pH 3.5"},
 	FigureVolumes: {
 		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",
 		"IUPAC-NIST Solubility Database, SRD 106"},
