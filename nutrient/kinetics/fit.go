@@ -105,7 +105,7 @@ func (f *Fit) When(used units.Share) (Times, error) {
 		}
 	})
 	if sum < 0.01 {
-		return Times{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: f.Used(horizon).High90.In(units.Percent), Source: "what can be expected within 90 days"}
+		return Times{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: 100 * math.Min(f.most(), share), Source: "what can be expected within 90 days"}
 	}
 	for i := range histogram {
 		histogram[i] /= sum
@@ -116,6 +116,14 @@ func (f *Fit) When(used units.Share) (Times, error) {
 		return time.Duration(math.Min(math.Exp(low+x*(high-low)), horizon.Hours()) * float64(time.Hour))
 	}
 	return Times{at(q[0]), at(q[1]), at(q[2]), at(q[3]), at(q[4])}, nil
+}
+
+// most is the share below which nineteen in twenty outcomes stay.
+func (f *Fit) most() float64 {
+	var ends [nodeCount]float64
+	ripe := f.pace.ripeAt(horizon.Hours())
+	each(func(i int, n node, _ float64) { ends[i] = n.share(f.pace, ripe, f.ripeMiddle) })
+	return f.band(&ends).High90.In(units.Fraction)
 }
 
 // Stops is how likely the ferment stays below a share of its sugar.
