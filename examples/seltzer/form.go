@@ -155,7 +155,7 @@ func describeType(t reflect.Type, path string, comments map[string]string) field
 		d.Kind, d.Of = "group", describeStruct(t, path, comments)
 	case t.Kind() == reflect.Slice:
 		d.Kind, d.Of = "list", []field{describeType(t.Elem(), path, comments)}
-	case t.Kind() == reflect.Float64:
+	case t.Kind() == reflect.Float64, t.Kind() == reflect.Int:
 		d.Kind = "number"
 	}
 	return d

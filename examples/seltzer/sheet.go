@@ -52,8 +52,12 @@ func (r row) explain(figures ...plan.Figure) row {
 }
 
 func overview(p plan.Plan, s style) section {
+	every := "in every pack"
+	if slices.ContainsFunc(p.Request.Packs, func(k plan.Pack) bool { return k.Strength != nil }) {
+		every = "in every pack that has no strength of its own"
+	}
 	return section{p.Name, []row{
-		row{"packaged", s.volume(p.Volume) + " at " + strength(p.Strength), "in every pack", "", ""}.explain(plan.FigureStrength),
+		row{"packaged", s.volume(p.Volume) + " at " + strength(p.Strength), every, "", ""}.explain(plan.FigureStrength),
 		row{"atmosphere", s.absolute(p.Atmosphere), "water boils at " + s.temperature(p.Boiling), "", ""}.explain(plan.FigureAtmosphere, plan.FigureBoiling),
 	}}
 }
@@ -61,7 +65,7 @@ func overview(p plan.Plan, s style) section {
 // weighed are the figures that a weight is one of, by what it is for.
 var weighed = map[string]plan.Figure{
 	"kettle": plan.FigureFermentable, "dissolved in the water": plan.FigureFermentable, "water": plan.FigureSalts, "kettle, after the boil": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter, with the yeast": plan.FigureOtherNeeds,
-	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer, "priming the bottles": plan.FigurePriming,
+	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer,
 }
 
 func weighing(p plan.Plan, s style) section {
@@ -69,8 +73,13 @@ func weighing(p plan.Plan, s style) section {
 	for _, w := range p.Weigh {
 		r := row{w.What, s.weight(w), w.For, "", ""}
 		f, ok := weighed[w.For]
-		if strings.HasPrefix(w.For, "fermenter, portion") {
+		switch first, _, _ := strings.Cut(w.For, " "); {
+		case strings.HasPrefix(w.For, "fermenter, portion"):
 			f, ok = plan.FigureFermentable, true
+		case first == "sweetening" || first == "souring":
+			f, ok = plan.FigureTaste, true
+		case first == "priming":
+			f, ok = plan.FigurePriming, true
 		}
 		if ok {
 			r = r.explain(f)
@@ -79,7 +88,7 @@ func weighing(p plan.Plan, s style) section {
 	}
 	for _, k := range p.Packs {
 		if b := k.Bottle; b != nil && b.Held {
-			out.rows = append(out.rows, row{label: "No " + b.Priming.What + " is listed for priming the bottles: with it they pass their rating. See there."})
+			out.rows = append(out.rows, row{label: "No " + b.Priming.What + " is listed for priming the " + k.Kind + "s: with it they pass their rating. See there."})
 		}
 	}
 	return out
@@ -298,9 +307,12 @@ func yeastSection(p plan.Plan, s style) section {
 }
 
 func flavourSection(p plan.Plan, s style) section {
-	f := p.Flavour
+	f, whole := p.Flavour, "for the whole batch, as in the trial"
+	if slices.ContainsFunc(p.Request.Packs, func(k plan.Pack) bool { return k.Flavour != nil }) {
+		whole = "for the packs that have no flavouring of their own, as in the trial"
+	}
 	rows := []row{
-		row{f.Name, s.volume(f.Added), "for the whole batch, as in the trial", "", ""}.explain(plan.FigureFlavour),
+		row{f.Name, s.volume(f.Added), whole, "", ""}.explain(plan.FigureFlavour),
 		row{"it adds", strength(f.Rise), percent(f.Ethanol) + " of the ethanol", "", ""}.explain(plan.FigureFlavour),
 	}
 	if !f.Sugar.IsZero() {

@@ -24,7 +24,6 @@ type recipe struct {
 	air         units.Atmosphere
 	fermentable sugar.Fermentable
 	yield       gravity.Yield
-	flavouring  gravity.Solution // a litre
 	packs       []packRecipe
 	fixed       *Request // the request that this one settles, as it was given
 }
@@ -35,8 +34,17 @@ type packRecipe struct {
 	target units.CarbonDioxideContent
 	primer sugar.Fermentable // of bottles
 	yield  gravity.Yield     // of the primer
-	primed float64           // kg of primer as weighed, in 1 L of finished drink
-	excess float64           // g/L that it is served with above the target, without a primer
+
+	ratio      float64 // of its strength to the batch's
+	taste      *Flavour
+	tasteField string           // the path of the flavouring in the request
+	flavouring gravity.Solution // a litre
+	sweet      sweetness
+	acid       float64                    // kg in a litre of the drink
+	filling    units.CarbonDioxideContent // of the drink that is filled under counter-pressure: the head-space takes some
+
+	primed float64 // kg of primer as weighed, in 1 L of finished drink
+	excess float64 // g/L that it is served with above the target, without a primer
 
 	// The try before, and g/L of gas when served for a kg/L of primer.
 	wasPrimed, served, slope float64
@@ -73,6 +81,8 @@ type packed struct {
 	flavour float64 // L of flavouring
 	primer  float64 // kg as weighed
 	water   float64 // kg that brings it down to the common strength
+	sweet   float64 // kg as weighed
+	acid    float64 // kg
 	added   float64 // kg of flavouring, primer and water
 	sugar   float64 // kg that yeast could use, beside the flavouring's
 	made    gravity.Fermented
@@ -108,13 +118,13 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 		if d.packs[i], err = r.undiluted(&r.packs[i], d.litre); err != nil {
 			return d, err
 		}
-		d.strength = min(d.strength, d.packs[i].strength())
+		d.strength = min(d.strength, d.packs[i].strength()/r.packs[i].ratio)
 	}
 	return d, nil
 }
 
 // mix works the whole batch out for a share of fermentable in the wash. All packs get
-// the strength of the weakest, the others water with their primer.
+// the strength of the weakest, or their own in the same proportion, the others water.
 func (r *recipe) mix(share float64) (batch, error) {
 	d, err := r.draw(share)
 	if err != nil {
@@ -124,8 +134,8 @@ func (r *recipe) mix(share float64) (batch, error) {
 	var baseVolume float64
 	for i, p := range r.packs {
 		f := d.packs[i]
-		if f.strength() > b.strength*(1+1e-12) {
-			if f, err = r.diluted(&r.packs[i], d.litre, b.strength); err != nil {
+		if want := b.strength * p.ratio; f.strength() > want*(1+1e-12) {
+			if f, err = r.diluted(&r.packs[i], d.litre, want); err != nil {
 				return b, err
 			}
 		}

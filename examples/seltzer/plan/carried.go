@@ -98,8 +98,18 @@ func (m *maker) topUp() (*forward.State, error) {
 func (m *maker) mixed(i int, times float64) ([]forward.Step, error) {
 	r, k := m.recipe.packs[i], m.batch.packed[i]
 	steps := []forward.Step{{Kind: forward.Dilute, Mass: kilograms(times * k.water)}}
-	if f := m.req.Flavour; f != nil {
+	if f := r.taste; f != nil {
 		steps = append(steps, flavoured(*f, times*k.flavour))
+	}
+	if k.sweet > 0 {
+		own, err := r.sweet.material()
+		if err != nil {
+			return nil, err
+		}
+		steps = append(steps, forward.Step{Kind: forward.Sweeten, Own: own, Mass: kilograms(times * k.sweet)})
+	}
+	if k.acid > 0 {
+		steps = append(steps, forward.Step{Kind: forward.Acidify, What: r.Acid.What, Mass: kilograms(times * k.acid)})
 	}
 	if k.primer > 0 {
 		prime, err := weighable(r.primer)
@@ -138,6 +148,7 @@ func (m *maker) tap(v units.Volume) (forward.State, error) {
 // where each thing goes. No figure of it is searched for.
 type carried struct {
 	state    forward.State
+	before   forward.State // the base of a pack, before anything joins it
 	unknowns forward.Unknowns
 	like     water.Series
 
@@ -271,6 +282,7 @@ func (m *maker) packaged(c *carried) error {
 		if _, err := fork.do(forward.Step{Kind: forward.Transfer, Volume: litres(max(0, whole.In(units.Litre)-part))}); err != nil {
 			return err
 		}
+		fork.before = fork.state
 		steps, err := m.mixed(i, 1)
 		if err != nil {
 			return err
@@ -282,7 +294,10 @@ func (m *maker) packaged(c *carried) error {
 			}
 			added += kg(more.In.Mass())
 		}
-		c.out = append(c.out, Line{"in the " + m.recipe.packs[i].Kind + "s", fork.state.Mass()})
+		if err := m.sourness(i, &fork, steps); err != nil {
+			return err
+		}
+		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), fork.state.Mass()})
 	}
 	c.in = note(c.in, "flavouring and priming", added)
 	return nil

@@ -139,7 +139,7 @@ func (m *maker) bottleCurve(r packRecipe, k packed, p PackPlan) (Curve, error) {
 		AtName: "stored", AtWarmth: &p.Bottle.Store,
 		Limit: &rating, LimitName: "rating given",
 	}
-	closed, err := m.close(r, k, p.Bottle.Dissolved)
+	closed, err := m.close(r, k, p.Bottle.Dissolved, false)
 	if err != nil {
 		return c, err
 	}

@@ -211,19 +211,38 @@ func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit st
 		c, err := last().Content()
 		return c.In(units.GramCO2PerLitre), err
 	}
+	if r.Content.none {
+		fork.steps = append(fork.steps, forward.Step{Kind: forward.Degas, Share: units.Percent.Of(100)})
+	}
 	if r.Kind == keg {
-		fork.steps = append(fork.steps, temper(r.Temperature, s), forward.Step{Kind: forward.Carbonate, Gauge: plan.Gauge, Pressure: m.air.Pressure()})
+		if !r.Content.still {
+			fork.steps = append(fork.steps, temper(r.Temperature, s), forward.Step{Kind: forward.Carbonate, Gauge: plan.Gauge, Pressure: m.air.Pressure()})
+		}
+		if len(fork.steps) == 0 {
+			fork.steps = append(fork.steps, forward.Step{Kind: forward.Dilute})
+		}
 		read("strength of the "+name, "% vol", strength)
 		read("content of the "+name, "g/L", content)
 		return nil
 	}
-	fork.steps = append(fork.steps, temper(at20, s),
-		forward.Step{Kind: forward.Fill, Volume: r.Size, Capacity: litres(r.Size.In(units.Litre) / (1 - r.HeadSpace.In(units.Fraction)))},
-		forward.Step{Kind: forward.Close, Share: units.Percent.Of(100), Pressure: m.air.Pressure()})
+	filled, air := at20, units.Percent.Of(100)
+	if f := plan.Bottle.Filling; f != nil {
+		filled, air = f.Temperature, units.Share{}
+		fork.steps = append(fork.steps, temper(filled, s), forward.Step{Kind: forward.Carbonate, Gauge: f.Gauge, Pressure: m.air.Pressure()})
+	} else {
+		fork.steps = append(fork.steps, temper(filled, s))
+	}
+	size, err := m.sizeAt(i, filled)
+	if err != nil {
+		return err
+	}
+	fork.steps = append(fork.steps,
+		forward.Step{Kind: forward.Fill, Volume: size, Capacity: litres(r.Size.In(units.Litre) / (1 - r.HeadSpace.In(units.Fraction)))},
+		forward.Step{Kind: forward.Close, Share: air, Pressure: m.air.Pressure()})
 	if r.primes() {
 		fork.steps = append(fork.steps, forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100)})
 	}
-	fork.steps = append(fork.steps, temper(r.Temperature, at20))
+	fork.steps = append(fork.steps, temper(r.Temperature, filled))
 	stored := &walk{from: fork, steps: []forward.Step{temper(*r.Store, r.Temperature)}}
 	a.walks = append(a.walks, stored)
 	read("strength of the "+name, "% vol", strength)

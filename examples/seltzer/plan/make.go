@@ -170,16 +170,30 @@ func (m *maker) balance() error {
 	return nil
 }
 
-// flavour scales the bench trial up.
+// flavour scales the bench trial up, for the packs that have the batch's.
 func (m *maker) flavour() error {
+	for i, k := range m.batch.packed {
+		if p := m.recipe.packs[i]; p.Pack.Flavour != nil && p.taste != nil {
+			if err := m.flavourOf(p.taste, k.flavour, kg(k.drink.Ethanol())); err != nil {
+				return err
+			}
+		}
+	}
 	f := m.req.Flavour
 	if f == nil {
 		return nil
 	}
-	total, ethanol, drink := 0.0, 0.0, 0.0
-	for _, k := range m.batch.packed {
+	total, ethanol, drink, volume := 0.0, 0.0, 0.0, 0.0
+	for i, k := range m.batch.packed {
+		if m.recipe.packs[i].Pack.Flavour != nil {
+			continue
+		}
 		total += k.flavour
 		drink += kg(k.drink.Ethanol())
+		volume += m.recipe.packs[i].Volume.In(units.Litre)
+	}
+	if total == 0 {
+		return &RequestError{Field: "flavour", Value: f.Name, Allowed: "left out: every pack has its own"}
 	}
 	s, err := f.solution(total)
 	if err != nil {
@@ -191,9 +205,19 @@ func (m *maker) flavour() error {
 		Name: f.Name, Added: litres(total),
 		Rise:    units.PercentVolume.Of(checked.Number(share * m.batch.strength)),
 		Ethanol: units.Percent.Of(checked.Number(100 * share)),
-		Sugar:   units.GramPerLitre.Of(checked.Number(1000 * kg(s.Extract()) / m.req.Volume.In(units.Litre))),
+		Sugar:   units.GramPerLitre.Of(checked.Number(1000 * kg(s.Extract()) / volume)),
 	}
-	if share > 0.49 {
+	m.tried(f)
+	return m.flavourOf(f, total, drink)
+}
+
+// flavourOf cautions of a flavouring, so many litres of it with so much ethanol in the drink.
+func (m *maker) flavourOf(f *Flavour, total, drink float64) error {
+	s, err := f.solution(total)
+	if err != nil {
+		return err
+	}
+	if kg(s.Ethanol())/drink > 0.49 {
 		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR 25.15(b), 7.5); check the law in force.")
 	}
 	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {

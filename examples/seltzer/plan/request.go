@@ -142,25 +142,48 @@ type Buffer struct {
 
 // Pack is a share of the batch and how it is packaged.
 type Pack struct {
-	Kind    string       `json:"kind"`   // "keg", under gas; "bottle", primed
+	Kind    string       `json:"kind"`   // "keg", under gas; "bottle" or "can", primed or filled under counter-pressure
 	Volume  units.Volume `json:"volume"` // of the drink in all of them, at 20 °C
 	Size    units.Volume `json:"size"`   // of the drink in a full one
-	Content Content      `json:"co2"`    // wanted in the drink; "still" in bottles
+	Content Content      `json:"co2"`    // wanted in the drink; "still" for what the ferment leaves, "degassed" for none
 
 	Temperature units.Temperature   `json:"temperature"`          // of the keg on gas; of the bottle when served
 	Rating      units.GaugePressure `json:"rating"`               // the maker's, for this vessel
 	HeadSpace   *units.Share        `json:"head_space,omitempty"` // bottle: share of what it holds brim-full
 	Store       *units.Temperature  `json:"store,omitempty"`      // the warmest it may get; optional for a keg, then as warm as the ferment gets
-	Priming     string              `json:"prime_with,omitempty"` // bottle that is not still: what sugar.Parse reads
+	Priming     string              `json:"prime_with,omitempty"` // bottle that is primed: what sugar.Parse reads
+
+	Filled   string             `json:"filled,omitempty"`    // optional: "counter-pressure", from a carbonated keg, no primer
+	FilledAt *units.Temperature `json:"filled_at,omitempty"` // optional: of the drink then; left out, as cold as it is served
+	MadeOf   string             `json:"made_of,omitempty"`   // optional: "glass", "metal" or "PET", which stretches
+	Stretch  *units.Share       `json:"stretch,omitempty"`   // optional: by how much of its volume it grows for each bar inside
+
+	Strength *units.StrengthByVolume `json:"strength,omitempty"` // optional: of this drink, in the place of the batch's
+	Flavour  *Flavour                `json:"flavour,omitempty"`  // optional: in the place of the batch's; with the name "none", without
+	Sweeten  *Sweeten                `json:"sweeten,omitempty"`  // optional
+	Acid     *Acid                   `json:"acid,omitempty"`     // optional
+}
+
+// Sweeten is what sweetens a packed drink.
+type Sweeten struct {
+	What string                  `json:"what"`       // "white sugar", where no yeast is to prime it; or a sweetener that yeast leaves, "erythritol"
+	Like units.MassConcentration `json:"like_sugar"` // as sweet as so much sugar in a litre of the drink
+}
+
+// Acid is what sours a packed drink.
+type Acid struct {
+	What string                  `json:"what"` // "citric acid", "lactic acid", "malic acid" or another
+	Dose units.MassConcentration `json:"dose"` // of the pure acid in a litre of the drink
 }
 
 // Flavour is a bench trial that tasted right.
 type Flavour struct {
 	Name     string                   `json:"name"`
-	Sample   units.Volume             `json:"sample"` // of base drink in the trial
-	Added    units.Volume             `json:"added"`  // of the flavouring
+	Sample   units.Volume             `json:"sample,omitzero"` // of base drink in the trial
+	Added    units.Volume             `json:"added,omitzero"`  // of the flavouring; of several doses the one that was liked
 	Strength *units.StrengthByVolume  `json:"strength,omitempty"`
 	Sugar    *units.MassConcentration `json:"sugar,omitempty"`
+	Tried    []units.Volume           `json:"tried,omitempty"` // optional: all the doses that were tried in the sample
 }
 
 // Label says what to print on it.

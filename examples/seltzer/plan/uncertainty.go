@@ -82,7 +82,7 @@ func (m *maker) uncertainties() error {
 
 	// The content of a keg from its temperature and pressure.
 	for i, p := range m.plan.Packs {
-		if p.Kind != keg {
+		if p.Kind != keg || p.Still {
 			continue
 		}
 		c, err := m.kegContent(m.batch.packed[i], p, thermometer, gauge)

@@ -49,6 +49,7 @@ const (
 	FigureReading
 	FigureCarbohydrate
 	FigureGasLeft
+	FigureTaste
 )
 
 var whys = map[Figure]Why{
@@ -163,6 +164,9 @@ var whys = map[Figure]Why{
 	FigureGasLeft: {
 		"sugar left × 0.51428 g of CO2, as sucrose and all of it to gas: the most that it can make",
 		"Gay-Lussac's equation with atomic weights CIAAW 2021"},
+	FigureTaste: {
+		"as much in a litre of the drink as asked for; a sweetener that yeast leaves by its sweetness against sucrose; both count in the volume",
+		"masses and volume of the mixture (OIML R 22); sweetness: BMC Medicine 9 (2011) 123, Appl. Microbiol. Biotechnol. 102 (2018) 587 (read)"},
 	FigureVolumes: {
 		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",
 		"IUPAC-NIST Solubility Database, SRD 106"},
