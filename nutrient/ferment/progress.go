@@ -71,6 +71,7 @@ func (f *fermenting) rest() []water.Content {
 		{water.Calcium, 0}, {water.Magnesium, f.feed.Magnesium.In(units.MilligramPerLitre)},
 		{water.Chloride, f.feed.Chloride.In(units.MilligramPerLitre)}, {water.Sulfate, f.feed.Sulfate.In(units.MilligramPerLitre)},
 		{water.Nitrate, 0}, {water.Zinc, f.feed.Zinc.In(units.MilligramPerLitre)},
+		{water.Glutamate, 0}, {water.Sulfite, 0}, {water.Sorbate, 0},
 	} {
 		mg := f.perLitre*f.Water.Ion(c.ion).In(units.MilligramPerLitre) + c.more
 		if mg > 0 {

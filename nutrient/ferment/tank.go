@@ -96,6 +96,6 @@ func (f Tank) checked(fn string) (fermenting, error) {
 const (
 	rounding      = 1e-12  // of a count of additions
 	mostBuffer    = 20     // g/L
-	mostEthanol   = 12     // % vol, the end of what was measured of ethanol and acids
+	mostEthanol   = 16     // % vol, the end of [water.Profile.WithEthanol]
 	waterPerLitre = 0.9982 // kg at 20 °C, the litre of package water
 )

@@ -16,7 +16,7 @@ const AcidCaution caution.Caution = "acid: Acids burn eyes and skin: add acid to
 // flat is a drink without its CO2.
 func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
 	s := acidity.Surroundings{At: drink.Temperature(), Strength: drink.Ethanol(), Flat: true}
-	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc} {
+	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc, water.Glutamate, water.Sulfite, water.Sorbate} {
 		if c := drink.Ion(i); !c.IsZero() {
 			s.Others = append(s.Others, i.At(c))
 		}

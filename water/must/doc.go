@@ -17,7 +17,7 @@
 //
 // A drink is still: its CO2 is driven out, as before a titration, and what a carbonate sets
 // free leaves. Concentrations are those of the drink. Ethanol moves the pK of all acids alike
-// ([PHShift]).
+// ([water.Profile.WithEthanol]).
 //
 // Two things are left out. Amino acids and tannins buffer too, and are not counted: what they
 // bring is found by the titration and counted as the acids named. Nothing drops out by

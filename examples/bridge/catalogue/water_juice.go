@@ -139,7 +139,7 @@ func juiceFunctions() []Function {
 			Inputs:  []Input{in("strength", units.PercentVolume, "strength of the drink", 0, 16, 12)},
 			Outputs: []Output{pure("shift", "", "the rise")},
 			call: func(in, out []float64) (err error) {
-				out[0], err = must.PHShift(as(units.PercentVolume, in[0]))
+				out[0], err = water.PKShift(as(units.PercentVolume, in[0]))
 				return err
 			},
 		},
