@@ -41,9 +41,13 @@ func cardOf(p plan.Plan, s style) card {
 			}
 		}
 	}
-	c.add(brewing(p, s)...)
-	c.add(pitching(p, s)...)
-	c.add(fermenting(p, s)...)
+	if p.Base != nil {
+		c.add(lettingDown(p, s)...)
+	} else {
+		c.add(brewing(p, s)...)
+		c.add(pitching(p, s)...)
+		c.add(fermenting(p, s)...)
+	}
 	c.add(packing(p, s)...)
 	for _, text := range p.Cautions {
 		c.caution(text)
@@ -69,6 +73,10 @@ var cautionsOf = []struct{ words, steps string }{
 	{"Bicarbonate foams", "buffer"},
 	{"Keep half of the buffer back", "buffer"},
 	{"The yeast is to leave", "fill-1"},
+	{"The gravity of the base", "fill-1"},
+	{"The base is taken", "rack"},
+	{"of the base: measure it", "rack"},
+	{"Primed bottles need yeast", "prime-1 prime-2 prime-3"},
 	{"Nothing is boiled", "dissolve"},
 	{"The top-up water", "top-up"},
 	{"Sugar strewn", "portion-2"},
@@ -86,7 +94,7 @@ var cautionsOf = []struct{ words, steps string }{
 	{"The pH", "pH"},
 	{"even pace", "wait"},
 	{"The days from", "wait"},
-	{"CO2 is heavier", "wait"},
+	{"CO2 is heavier", "wait close"},
 	{"fresh air", "wait"},
 	{"Finished means", "wait"},
 	{"oil-based", "flavour"},
@@ -217,6 +225,25 @@ func firstOf(p plan.Plan, moments ...string) plan.Vessel {
 		}
 	}
 	return plan.Vessel{}
+}
+
+// lettingDown is what is done with a base before it is packed.
+func lettingDown(p plan.Plan, s style) []step {
+	steps := []step{{id: "clean", title: "Clean and sanitise", do: []string{"Clean all of it. Sanitise what touches the drink."}}}
+	if len(p.Weigh) > 0 {
+		scale := step{id: "weigh", title: "Weigh out", do: []string{"A pot with a name for each: the steps below say which goes in when."}}
+		for _, w := range p.Weigh {
+			if !w.Mass.Decimal().IsZero() {
+				scale.weigh = append(scale.weigh, row{label: w.What, value: s.weight(w), note: w.For})
+			}
+		}
+		steps = append(steps, scale)
+	}
+	if b := p.Base; b.Added.In(units.Gram) >= 1 {
+		steps = append(steps, step{id: "water", title: "Boil and cool the water", weigh: append([]row{{label: "water, in all", value: s.mass(b.Added)}}, going(p, s, "water")...),
+			do: []string{"Boil it, salts stirred in after, and cool it covered: it is to bring neither air nor germs."}})
+	}
+	return steps
 }
 
 // pitching is from the wash to the yeast in it.
@@ -363,9 +390,12 @@ func packing(p plan.Plan, s style) []step {
 	if left := vessel(p, "left with the yeast"); !left.Volume.IsZero() {
 		rack.do = append(rack.do, "Leave "+s.volume(left.Volume)+" with the yeast.")
 	}
+	if b := p.Base; b != nil {
+		rack.read = []row{{label: "base to take", value: s.volume(b.Taken), note: "measured cold"}}
+	}
 	steps := []step{
 		{id: "chill", title: "Chill, fine, let it settle", when: "dry, by two readings" + about(p, "pack"), do: []string{"As cold as you can, a day or more; fining only if you want it bright, by its maker's dose.",
-			"Warmest since the ferment " + s.temperature(p.Request.Fermenter.Warmest) + ": by that the gas it holds was counted."}},
+			"Warmest since the ferment " + s.temperature(warmest(p)) + ": by that the gas it holds was counted."}},
 		rack,
 	}
 	if f := p.Flavour; f != nil {
@@ -440,6 +470,14 @@ func priming(k plan.PackPlan, n string, s style) []step {
 	syrup := syrupRow(b, s)
 	return []step{{id: "prime-" + n, title: "Prime the " + k.Kind + "s' share", weigh: []row{{label: b.Priming.What, value: s.weight(b.Priming), note: s.mass(b.PerBottle) + " a " + k.Kind}, {label: "to dissolve it in", value: syrup.value}},
 		do: []string{"Stir it in evenly, without a splash: what is uneven bursts one bottle and leaves another flat."}}}
+}
+
+// warmest is the warmest that the drink has been since it fermented.
+func warmest(p plan.Plan) units.Temperature {
+	if p.Base != nil {
+		return p.Request.AtHand.Base.Warmest
+	}
+	return p.Request.Fermenter.Warmest
 }
 
 // flavourHow is how the batch's flavouring goes in.

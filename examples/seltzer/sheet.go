@@ -15,6 +15,9 @@ func sheet(p plan.Plan, s style) []section {
 	if p.State != nil {
 		sections = append(sections, stateSection(p, s))
 	}
+	if p.Base != nil {
+		return append(sections, baseSections(p, s)...)
+	}
 	sections = append(sections, []section{
 		weighing(p, s), waterSection(p, s), vesselSection(p, s),
 		gravitySection(p, s), feedSection(p, s), aciditySection(p, s), yeastSection(p, s),
@@ -31,6 +34,44 @@ func sheet(p plan.Plan, s style) []section {
 	}
 	if p.Room != nil {
 		sections = append(sections, roomSection(p, s))
+	}
+	if p.Cost != nil {
+		sections = append(sections, costSection(p, s))
+	}
+	return append(sections, balanceSection(p, s), cautionSection(p))
+}
+
+// baseSections are of a base that is let down.
+func baseSections(p plan.Plan, s style) []section {
+	var sections []section
+	if len(p.Weigh) > 0 {
+		sections = append(sections, weighing(p, s))
+	}
+	b := p.Base
+	rows := []row{
+		row{"base to take", s.volume(b.Taken), "measured cold", "", ""}.explain(plan.FigureFermentable),
+		row{"water to it, in all", s.mass(b.Added), "boiled and cooled covered", "", ""}.explain(plan.FigureStrength),
+	}
+	if b.Left.In(units.Millilitre) > 0.5 {
+		rows = append(rows, row{"left of the base", s.volume(b.Left), "", "", ""}.explain(plan.FigureFermentable))
+	}
+	if !b.Sugar.IsZero() {
+		rows = append(rows, row{"sugar that its gravity may hide", number(b.Sugar.In(units.GramPerLitre), 1) + " g/L", "above the gravity of a dry base of its strength", "", ""}.explain(plan.FigureFloor))
+	}
+	sections = append(sections, section{"Base", rows})
+	if !p.Water.Volume.IsZero() {
+		sections = append(sections, waterSection(p, s))
+	}
+	for _, k := range p.Packs {
+		sections = append(sections, packSection(p, k, s))
+	}
+	if p.Flavour != nil {
+		sections = append(sections, flavourSection(p, s))
+	}
+	sections = append(sections, labelSection(p, s))
+	if u := uncertaintySection(p); len(p.Uncertainty.Kegs) > 0 {
+		u.rows = u.rows[2:] // what is known of the strength is what is known of the base's
+		sections = append(sections, u)
 	}
 	if p.Cost != nil {
 		sections = append(sections, costSection(p, s))

@@ -49,6 +49,14 @@ func withFlavour(p plan.Plan, k plan.PackPlan, s style) string {
 	return ", with " + s.volume(k.Flavouring) + " of " + k.Taste
 }
 
+// withoutAcid is the pH of a drink before its acid.
+func withoutAcid(k plan.PackPlan) string {
+	if k.Acid == nil {
+		return ""
+	}
+	return number(k.PH.Without, 2) + " without it; "
+}
+
 // tasteRows are what a kind of pack gets of its own, and when.
 func tasteRows(k plan.PackPlan, s style) []row {
 	var rows []row
@@ -62,7 +70,11 @@ func tasteRows(k plan.PackPlan, s style) []row {
 		}
 	}
 	if ph := k.PH; ph != nil {
-		rows = append(rows, row{"pH with the acid", number(ph.With, 2), number(ph.Without, 2) + " without it; with its gas, at " + s.temperature(units.Celsius.Of(20)), "", ""}.explain(plan.FigurePH))
+		label := "pH with the acid"
+		if k.Acid == nil {
+			label = "pH, about"
+		}
+		rows = append(rows, row{label, number(ph.With, 2), withoutAcid(k) + "with its gas, at " + s.temperature(units.Celsius.Of(20)), "", ""}.explain(plan.FigurePH))
 	}
 	for _, d := range k.Trial {
 		liked := ""

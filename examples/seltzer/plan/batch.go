@@ -25,7 +25,8 @@ type recipe struct {
 	fermentable sugar.Fermentable
 	yield       gravity.Yield
 	packs       []packRecipe
-	fixed       *Request // the request that this one settles, as it was given
+	base        *gravity.Solution // a litre of a base that is made; nil where it is brewed
+	fixed       *Request          // the request that this one settles, as it was given
 }
 
 type packRecipe struct {
@@ -102,6 +103,11 @@ type draught struct {
 
 // draw works out what a share of fermentable in the wash leads to.
 func (r *recipe) draw(share float64) (d draught, err error) {
+	if r.base != nil {
+		d.litre, d.base, d.wash = *r.base, *r.base, *r.base
+		d.density = kg(d.base.Mass())
+		return d, r.undilutedAll(&d)
+	}
 	if d.wash, err = r.washOf(share, 1); err != nil {
 		return d, err
 	}
@@ -113,14 +119,19 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 	if d.litre, err = d.base.Times(1 / v.In(units.Litre)); err != nil {
 		return d, err
 	}
+	return d, r.undilutedAll(&d)
+}
+
+// undilutedAll is a litre for each pack without water, and the strength that all of them can have.
+func (r *recipe) undilutedAll(d *draught) (err error) {
 	d.packs, d.strength = make([]finished, len(r.packs)), 100
 	for i := range r.packs {
 		if d.packs[i], err = r.undiluted(&r.packs[i], d.litre); err != nil {
-			return d, err
+			return err
 		}
 		d.strength = min(d.strength, d.packs[i].strength()/r.packs[i].ratio)
 	}
-	return d, nil
+	return nil
 }
 
 // mix works the whole batch out for a share of fermentable in the wash. All packs get
@@ -131,6 +142,11 @@ func (r *recipe) mix(share float64) (batch, error) {
 		return batch{}, err
 	}
 	b := batch{share: share, strength: d.strength, packed: make([]packed, 0, len(r.packs))}
+	if r.base != nil {
+		if b.strength, err = r.letDown(d.strength); err != nil {
+			return b, err
+		}
+	}
 	var baseVolume float64
 	for i, p := range r.packs {
 		f := d.packs[i]
@@ -147,6 +163,9 @@ func (r *recipe) mix(share float64) (batch, error) {
 		b.packed = append(b.packed, k)
 	}
 
+	if r.base != nil {
+		return b, r.takenOf(&b, baseVolume)
+	}
 	return b, r.backwards(&b, d, baseVolume)
 }
 
@@ -211,6 +230,9 @@ func (r *recipe) solve(f func(share float64) (float64, error), lo, hi float64) (
 // priming depends but little on it, so that both are mended together; where that fails,
 // the share is bracketed.
 func (r *recipe) forStrength() (batch, error) {
+	if r.base != nil {
+		return r.forBase()
+	}
 	want := r.req.Strength.In(units.PercentVolume)
 	r.primeAhead()
 	x := math.Log(0.95 * r.guess()) // of the share

@@ -78,16 +78,24 @@ func (m *maker) deeds() ([]deed, error) {
 		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), nil
 }
 
-// topUp is the treated water beside the kettle, twice of what goes in: a level may show less.
-func (m *maker) topUp() (*forward.State, error) {
-	s, err := m.tap(litres(2 * m.batch.topUp / waterPerLitre))
+// topUp is the treated water beside the kettle.
+func (m *maker) topUp() (*forward.State, error) { return m.treatedWater(m.batch.topUp / waterPerLitre) }
+
+// treatedWater is twice so many litres of the treated water, as a level may show less.
+func (m *maker) treatedWater(v float64) (*forward.State, error) {
+	s, err := m.tap(litres(2 * v))
 	if err != nil {
 		return nil, err
 	}
 	u := forward.Usual()
 	for _, d := range m.plan.Water.Doses {
-		st := forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(2 * m.batch.topUp / m.batch.water * kg(d.Mass.Quantity()))}
+		st := forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(2 * v * waterPerLitre / m.batch.water * kg(d.Mass.Quantity()))}
 		if s, _, err = forward.Do(st, s, &u); err != nil {
+			return nil, err
+		}
+	}
+	if m.recipe.base != nil { // it was boiled: its gas is out
+		if s, _, err = forward.Do(forward.Step{Kind: forward.Degas, Share: units.Percent.Of(100)}, s, &u); err != nil {
 			return nil, err
 		}
 	}
@@ -98,6 +106,13 @@ func (m *maker) topUp() (*forward.State, error) {
 func (m *maker) mixed(i int, times float64) ([]forward.Step, error) {
 	r, k := m.recipe.packs[i], m.batch.packed[i]
 	steps := []forward.Step{{Kind: forward.Dilute, Mass: kilograms(times * k.water)}}
+	if m.recipe.base != nil && k.water > 0 {
+		with, err := m.treatedWater(times * k.water / waterPerLitre)
+		if err != nil {
+			return nil, err
+		}
+		steps[0] = forward.Step{Kind: forward.Blend, With: with, Volume: litres(times * k.water / waterPerLitre)}
+	}
 	if f := r.taste; f != nil {
 		steps = append(steps, flavoured(*f, times*k.flavour))
 	}

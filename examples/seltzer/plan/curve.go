@@ -43,23 +43,10 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	if err != nil {
 		return Plan{}, nil, err
 	}
-	course, err := m.course.Course(curveCourse)
-	if err != nil {
-		return Plan{}, nil, err
-	}
-	along := points(course)
-	m.raise(along)
-	curves := m.gravityCurves(along)
-	if m.plan.Acidity.Unforeseen == "" {
-		curves = append(curves, m.acidityCurve(along))
-	}
-	if m.plan.State != nil {
-		read, err := m.readCurve(along)
-		if err != nil {
+	var curves []Curve
+	if m.recipe.base == nil {
+		if curves, err = m.fermentCurves(); err != nil {
 			return Plan{}, nil, err
-		}
-		if len(read.Points) > 1 {
-			curves = append([]Curve{read}, curves...)
 		}
 	}
 	for i, r := range m.recipe.packs {
@@ -76,6 +63,30 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 		curves = append(curves, c)
 	}
 	return *m.plan, curves, nil
+}
+
+// fermentCurves are those of the ferment.
+func (m *maker) fermentCurves() ([]Curve, error) {
+	course, err := m.course.Course(curveCourse)
+	if err != nil {
+		return nil, err
+	}
+	along := points(course)
+	m.raise(along)
+	curves := m.gravityCurves(along)
+	if m.plan.Acidity.Unforeseen == "" {
+		curves = append(curves, m.acidityCurve(along))
+	}
+	if m.plan.State != nil {
+		read, err := m.readCurve(along)
+		if err != nil {
+			return nil, err
+		}
+		if len(read.Points) > 1 {
+			curves = append([]Curve{read}, curves...)
+		}
+	}
+	return curves, nil
 }
 
 var sugarUsed = Axis{"sugar used", "%"}

@@ -67,7 +67,9 @@ func (m *maker) known() []forward.Unknown {
 			}
 		}
 	}
-	set("scale", 50*m.req.Scales.Sugar.Quantity().In(units.Kilogram)/m.batch.fermentable)
+	if m.batch.fermentable > 0 {
+		set("scale", 50*m.req.Scales.Sugar.Quantity().In(units.Kilogram)/m.batch.fermentable)
+	}
 	set("hydrometer", 500*m.plan.Uncertainty.Division)
 	if i := m.req.Instruments; i != nil {
 		if i.Volume != nil {
@@ -128,6 +130,9 @@ func (a *walks) carry(u *forward.Unknowns) (err error) {
 
 // toDraw lays out the walks of the plan and what is read off them.
 func (m *maker) toDraw() (*walks, error) {
+	if m.recipe.base != nil {
+		return m.baseToDraw()
+	}
 	deeds, err := m.deeds()
 	if err != nil {
 		return nil, err
@@ -182,10 +187,32 @@ func (m *maker) toDraw() (*walks, error) {
 	return a, nil
 }
 
+// baseToDraw lays out the walks of a base that is let down.
+func (m *maker) baseToDraw() (*walks, error) {
+	whole := m.batch.base.VolumeAt20()
+	state, err := m.baseState(2 * whole.In(units.Litre)) // more than is taken, by any level
+	if err != nil {
+		return nil, err
+	}
+	a, base := new(walks), &walk{steps: []forward.Step{{Kind: forward.Blend, With: &state, Volume: whole}}}
+	a.walks = append(a.walks, base)
+	for i := range m.recipe.packs {
+		if err := m.packFigures(a, base, i, func(what, unit string, f func(u *forward.Unknowns) (float64, error)) {
+			a.list = append(a.list, figure{what: what, unit: unit, read: f})
+		}); err != nil {
+			return nil, err
+		}
+	}
+	return a, nil
+}
+
 // packFigures adds the fork of one kind of pack, mixed for the whole base, and its figures.
 func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit string, f func(*forward.Unknowns) (float64, error))) error {
 	r, plan := m.recipe.packs[i], m.plan.Packs[i]
 	whole := m.batch.base.VolumeAt20().In(units.Litre) - m.lost()
+	if m.batch.packed[i].base == 0 {
+		return nil
+	}
 	steps, err := m.mixed(i, whole/m.batch.packed[i].base)
 	if err != nil {
 		return err

@@ -46,23 +46,31 @@ func makerOf(req Request) (*maker, error) {
 		Version: 1, Name: req.Name, Request: req, Volume: r.req.Volume,
 		Strength:   units.PercentVolume.Of(checked.Number(b.strength)),
 		Atmosphere: r.air.Pressure(),
-		Weigh:      []Weight{sugar},
 	}
 	m := &maker{recipe: r, batch: b, plan: p}
-	for _, step := range []struct {
-		field string // what an error without one is about
-		do    func() error
-	}{
+	steps := []makerStep{
 		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"nutrient", m.feed},
 		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
 		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
-	} {
+	}
+	if r.base != nil {
+		steps = m.baseSteps()
+	} else {
+		p.Weigh = []Weight{sugar}
+	}
+	for _, step := range steps {
 		if err := placed(step.field, step.do()); err != nil {
 			return nil, req.typed.echoed(err)
 		}
 	}
 	return m, nil
+}
+
+// makerStep fills in one part of a plan.
+type makerStep struct {
+	field string // what an error without one is about
+	do    func() error
 }
 
 // A maker fills in the parts of a plan.

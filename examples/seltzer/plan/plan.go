@@ -18,7 +18,8 @@ type Plan struct {
 	Atmosphere units.AbsolutePressure `json:"atmosphere"`
 	Boiling    units.Temperature      `json:"boiling_point"` // of water in this atmosphere
 
-	Weigh   []Weight    `json:"weigh"` // all that goes on a scale, in the order of use
+	Weigh   []Weight    `json:"weigh"`          // all that goes on a scale, in the order of use
+	Base    *BasePlan   `json:"base,omitempty"` // a base that is let down
 	Water   WaterPlan   `json:"water"`
 	Vessels []Vessel    `json:"vessels"`
 	Gravity GravityPlan `json:"gravity"`
@@ -241,6 +242,14 @@ type PackPlan struct {
 
 	PartFull *PartFullPlan `json:"part_full,omitempty"` // keg: one more, that is not full
 	Bottle   *BottlePlan   `json:"bottle,omitempty"`
+}
+
+// BasePlan is a base that is made, and what of it the packs take.
+type BasePlan struct {
+	Taken units.Volume            `json:"taken"`          // for all packs, at 20 °C
+	Left  units.Volume            `json:"left,omitzero"`  // of what there is, beside what stays in its vessel
+	Sugar units.MassConcentration `json:"sugar,omitzero"` // that its gravity may hide, counted as if yeast could use it
+	Added units.Mass              `json:"water"`          // to all packs
 }
 
 // PackPH is the pH of a packed drink with its gas, before and with its acid, at 20 °C.

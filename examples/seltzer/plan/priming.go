@@ -128,7 +128,7 @@ func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideCont
 		filling.Air, filling.Temperature, filling.Content = units.Share{}, p.filledAt(), p.filling
 	}
 	if p.primes() {
-		priming += r.flavourSugar(p, k) / 1000
+		priming += r.sugarLeft(p, k) / 1000
 	} else {
 		filling.SugarLeft = units.GramPerLitre.Of(checked.Number(r.sugarLeft(p, k)))
 	}

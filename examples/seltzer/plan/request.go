@@ -15,13 +15,13 @@ type Request struct {
 	AtHand   *AtHand                `json:"at_hand,omitempty"`          // optional: in the place of volume, strength or both
 
 	Place       Place     `json:"place"`
-	Fermentable string    `json:"fermentable"` // what sugar.Parse reads: "white sugar"; or "juice 12 °Bx"
+	Fermentable string    `json:"fermentable,omitzero" need:"brew"` // what sugar.Parse reads: "white sugar"; or "juice 12 °Bx"
 	Water       Water     `json:"water"`
 	Portions    int       `json:"sugar_portions,omitempty"` // optional: so many equal parts, 2 to 6, the first in the kettle, the others by gravity
 	Kettle      Kettle    `json:"kettle,omitzero"`          // left out, there is none: nothing is boiled
-	Fermenter   Fermenter `json:"fermenter"`
-	Yeast       Yeast     `json:"yeast"`
-	Nutrient    Nutrient  `json:"nutrient"`
+	Fermenter   Fermenter `json:"fermenter,omitzero" need:"brew"`
+	Yeast       Yeast     `json:"yeast,omitzero" need:"brew"`
+	Nutrient    Nutrient  `json:"nutrient,omitzero" need:"brew"`
 	Buffer      *Buffer   `json:"buffer,omitempty"` // optional
 	Packs       []Pack    `json:"packs"`
 	Flavour     *Flavour  `json:"flavour,omitempty"` // optional
@@ -42,6 +42,17 @@ type Request struct {
 type AtHand struct {
 	Sugar *units.Mass   `json:"sugar,omitempty"` // of the fermentable, all of it to be used
 	Water *units.Volume `json:"water,omitempty"` // as it comes, at 20 °C, all of it to be used
+	Base  *Base         `json:"base,omitempty"`  // a strong base already made: it is diluted and packed
+}
+
+// Base is a fermented drink to dilute and pack.
+type Base struct {
+	Volume   *units.Volume          `json:"volume,omitempty"` // at 20 °C; left out, as much as the batch takes
+	Strength units.StrengthByVolume `json:"strength"`
+	Gravity  float64                `json:"gravity"`        // 20/20 °C, without its gas
+	PH       *float64               `json:"pH,omitempty"`   // optional: that of the packed drinks follows
+	Loss     *units.Volume          `json:"loss,omitempty"` // optional: left in its vessel
+	Warmest  units.Temperature      `json:"warmest"`        // since it fermented: it decides the CO2 kept
 }
 
 // Place gives the atmosphere: one of the two fields.

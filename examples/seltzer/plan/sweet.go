@@ -187,7 +187,8 @@ func (m *maker) ownLabel(k packed) (*PackLabel, error) {
 // sourness is the pH of a pack with its gas, with and without its acid.
 func (m *maker) sourness(i int, c *carried, steps []forward.Step) error {
 	r, p := m.recipe.packs[i], &m.plan.Packs[i]
-	if r.Acid == nil || m.unforeseen() != "" {
+	switch {
+	case m.recipe.base != nil && m.req.made().PH == nil, m.recipe.base == nil && (r.Acid == nil || m.unforeseen() != ""):
 		return nil
 	}
 	of := func(c carried) (float64, error) {

@@ -97,6 +97,9 @@ func (d Duration) minutes() float64 { return time.Duration(d).Minutes() }
 // newRecipe checks a request and prepares what the batch is solved with.
 func newRecipe(r Request) (*recipe, error) {
 	k := &recipe{req: r}
+	if r.made() != nil {
+		return k, r.typed.echoed(k.setMade())
+	}
 	checks := []error{
 		within("volume", r.Volume, units.Litre, leastVolume, mostVolume),
 		within("strength", r.Strength, units.PercentVolume, leastStrength, mostStrength),
