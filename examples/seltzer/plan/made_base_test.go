@@ -46,6 +46,7 @@ func TestMadeBase(t *testing.T) {
 
 	// A gravity above that of a dry base is sugar: 10 g/L of it raise it by 0.0039 (ICUMSA).
 	r = kindOf(t, "strong_base")
+	r.Packs = r.Packs[:1]
 	r.AtHand.Base.Gravity += 0.0039
 	some := made(t, r).Base.Sugar.In(units.GramPerLitre)
 	r.AtHand.Base.Gravity += 0.0039
