@@ -9,7 +9,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
-	"github.com/shopspring/decimal"
+	"example.org/zymase/units/material"
 )
 
 // leftOpen is where the rounding of the linear program ends.
@@ -23,20 +23,15 @@ type Wants struct {
 	Thiamine                               units.MassConcentration // as the hydrochloride
 }
 
-// Offer is a source at hand and what it costs.
-type Offer struct {
-	Source Source
-	Price  decimal.Decimal // for a kilogram; the zero value counts a kilogram as 1
-}
-
 // CheapestFeed returns the cheapest doses that give a wash what it wants within the law's
 // limits for wine. Where the sources cannot give all, the doses leave the least open,
 // each want counted as a share of itself.
 //
-//   - Source: composition of each [Source]; limits of [law.Limits]; least cost by
+//   - Source: composition of each [material.Material]; limits of [law.Limits]; least cost by
 //     [numeric.Linear].
 //   - Range: each want 0 to 1000 mg/L, prices 0 to 1e6, 1 to 30 offers, volume up to 1e9
-//     L; beyond it the error is a [*units.RangeError].
+//     L; beyond it the error is a [*units.RangeError]; an unknown law or group is a
+//     [*units.NameError].
 //   - Units: wants in mg/L on the volume given.
 //   - Uncertainty: that of the wants.
 func CheapestFeed(wants Wants, v units.Volume, j law.Jurisdiction, offers ...Offer) (Feed, error) {
@@ -59,9 +54,9 @@ func CheapestFeed(wants Wants, v units.Volume, j law.Jurisdiction, offers ...Off
 	var out Feed
 	for i, o := range offers {
 		if x[i] > leftOpen { // g/L
-			out.Doses = append(out.Doses, Dose{o.Source, amount.Kilograms(x[i] * litres / 1000)})
-			out.Cautions = out.Cautions.With(o.Source.cautions...)
-			p.bounds.use(p.bounds.find(o.Source.group), x[i])
+			out.Doses = append(out.Doses, material.Dose{Material: o.Material, Mass: amount.Kilograms(x[i] * litres / 1000)})
+			out.Cautions = out.Cautions.With(o.Material.Cautions()...)
+			p.bounds.use(p.bounds.find(o.group()), x[i])
 		}
 	}
 	out.Limits = p.bounds.seen()
@@ -97,29 +92,27 @@ type feedProgram struct {
 type wanted struct {
 	what string
 	want float64 // mg/L
-	of   func(Shares) units.Share
+	of   func(material.Composition) units.Share
 }
 
 func newFeedProgram(fn string, wants Wants, j law.Jurisdiction, offers []Offer) (feedProgram, error) {
 	var p feedProgram
 	var err error
-	if p.bounds, err = newCeilings(fn, j); err != nil {
+	if p.bounds, err = newCeilings(fn, j, offers); err != nil {
 		return p, err
 	}
 	for _, w := range []struct {
 		what string
 		want units.MassConcentration
-		of   func(Shares) units.Share
+		of   func(material.Composition) units.Share
 	}{
-		{"nitrogen", wants.Nitrogen, func(s Shares) units.Share {
-			return s.AmmoniumNitrogen.Plus(s.AminoNitrogen).Plus(s.UreaNitrogen)
-		}},
-		{"amino nitrogen", wants.Amino, func(s Shares) units.Share { return s.AminoNitrogen }},
-		{"phosphorus", wants.Phosphorus, func(s Shares) units.Share { return s.Phosphorus }},
-		{"potassium", wants.Potassium, func(s Shares) units.Share { return s.Potassium }},
-		{"magnesium", wants.Magnesium, func(s Shares) units.Share { return s.Magnesium }},
-		{"zinc", wants.Zinc, func(s Shares) units.Share { return s.Zinc }},
-		{"thiamine", wants.Thiamine, func(s Shares) units.Share { return s.Thiamine }},
+		{"nitrogen", wants.Nitrogen, material.Composition.Nitrogen},
+		{"amino nitrogen", wants.Amino, func(s material.Composition) units.Share { return s.AminoNitrogen }},
+		{"phosphorus", wants.Phosphorus, func(s material.Composition) units.Share { return s.Phosphorus }},
+		{"potassium", wants.Potassium, func(s material.Composition) units.Share { return s.Potassium }},
+		{"magnesium", wants.Magnesium, func(s material.Composition) units.Share { return s.Magnesium }},
+		{"zinc", wants.Zinc, func(s material.Composition) units.Share { return s.Zinc }},
+		{"thiamine", wants.Thiamine, func(s material.Composition) units.Share { return s.Thiamine }},
 	} {
 		mg := w.want.In(units.MilligramPerLitre)
 		if err := limit.Check(fn, w.what, mg, "mg/L", 0, 1000, "needs published for musts"); err != nil {
@@ -136,7 +129,7 @@ func newFeedProgram(fn string, wants Wants, j law.Jurisdiction, offers []Offer) 
 		if o.Price.IsZero() {
 			price = 1
 		}
-		if err := limit.Check(fn, "price of "+o.Source.name, price, "a kg", 0, 1e6, "prices"); err != nil {
+		if err := limit.Check(fn, "price of "+o.Material.Name(), price, "a kg", 0, 1e6, "prices"); err != nil {
 			return p, err
 		}
 		dearest = max(dearest, price)
@@ -151,19 +144,19 @@ func newFeedProgram(fn string, wants Wants, j law.Jurisdiction, offers []Offer) 
 	for k, w := range p.wanted { // −supply/want − open ≤ −1
 		row := make([]float64, n)
 		for i, o := range offers {
-			row[i] = -1000 * w.of(o.Source.per).In(units.Percent) / 100 / w.want
+			row[i] = -1000 * w.of(o.Material.Composition()).In(units.Percent) / 100 / w.want
 		}
 		row[len(offers)+k] = -1
 		p.rows, p.right = append(p.rows, row), append(p.right, -1)
 	}
 	for _, o := range offers {
-		p.bounds.find(o.Source.group)
+		p.bounds.find(o.group())
 	}
 	for i, l := range p.bounds.limits { // sum of doses under the limit, over the limit
 		row := make([]float64, n)
 		most := l.Weighed().In(units.GramPerLitre)
 		for k, o := range offers {
-			if p.bounds.find(o.Source.group) == i {
+			if p.bounds.find(o.group()) == i {
 				row[k] = 1 / most
 			}
 		}

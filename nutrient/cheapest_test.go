@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 )
@@ -19,7 +20,7 @@ func price(text string) decimal.Decimal { return decimal.RequireFromString(text)
 // 90/212.14 g/L of diammonium phosphate.
 func TestBestFeedByHand(t *testing.T) {
 	f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(100), Amino: units.MilligramPerLitre.Of(10)}, units.Litre.Of(10), law.US,
-		Offer{AutolysedYeast(), price("20")}, Offer{DiammoniumPhosphate(), price("5")}, Offer{MonoammoniumPhosphate(), price("5")}))
+		Offer{Material: material.AutolysedYeast(), Price: price("20")}, Offer{Material: material.DiammoniumPhosphate(), Price: price("5")}, Offer{Material: material.MonoammoniumPhosphate(), Price: price("5")}))
 	if len(f.Doses) != 2 {
 		t.Fatalf("%v", f.Doses)
 	}
@@ -34,8 +35,8 @@ func TestBestFeedByHand(t *testing.T) {
 // Dearer DAP than MAP for the same nitrogen: 0.21214/9 < 0.12177/5.
 func TestBestFeedTakesTheCheaper(t *testing.T) {
 	f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(50)}, units.Litre.Of(1), law.US,
-		Offer{DiammoniumPhosphate(), price("9")}, Offer{MonoammoniumPhosphate(), price("5")}))
-	if len(f.Doses) != 1 || f.Doses[0].Source.Name() != "monoammonium phosphate" {
+		Offer{Material: material.DiammoniumPhosphate(), Price: price("9")}, Offer{Material: material.MonoammoniumPhosphate(), Price: price("5")}))
+	if len(f.Doses) != 1 || f.Doses[0].Material.Name() != "monoammonium phosphate" {
 		t.Errorf("%v", f.Doses)
 	}
 }
@@ -45,8 +46,8 @@ func TestBestFeedTakesTheCheaper(t *testing.T) {
 func TestBestFeedWithoutAPrice(t *testing.T) {
 	for p, want := range map[string]string{"0.55": "monoammonium phosphate", "0.6": "diammonium phosphate"} {
 		f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(50)}, units.Litre.Of(1), law.US,
-			Offer{DiammoniumPhosphate(), decimal.Zero}, Offer{MonoammoniumPhosphate(), price(p)}))
-		if len(f.Doses) != 1 || f.Doses[0].Source.Name() != want || len(f.Limits) != 1 || f.Cautions[len(f.Cautions)-1] != law.CheckTheLaw {
+			Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}, Offer{Material: material.MonoammoniumPhosphate(), Price: price(p)}))
+		if len(f.Doses) != 1 || f.Doses[0].Material.Name() != want || len(f.Limits) != 1 || f.Cautions[len(f.Cautions)-1] != law.CheckTheLaw {
 			t.Errorf("at %s: %+v", p, f)
 		}
 	}
@@ -54,7 +55,7 @@ func TestBestFeedWithoutAPrice(t *testing.T) {
 
 func TestBestFeedSaysWhatIsOpen(t *testing.T) {
 	f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(300), Zinc: units.MilligramPerLitre.Of(0.5), Magnesium: units.MilligramPerLitre.Of(5)}, units.Litre.Of(1), law.US,
-		Offer{DiammoniumPhosphate(), decimal.Zero}, Offer{ZincSulfateHeptahydrate(), decimal.Zero}))
+		Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}, Offer{Material: material.ZincSulfateHeptahydrate(), Price: decimal.Zero}))
 	check.Near(t, "DAP", f.Doses[0].Mass.In(units.Gram), 0.95861, 1e-5, "27 CFR 24.246")
 	check.Near(t, "zinc salt", f.Doses[1].Mass.In(units.Milligram), 0.5*4.398, 0.001, "4.398 mg of the salt for 1 mg Zn")
 	check.Near(t, "open", f.Shortfall.In(units.MilligramPerLitre), 300-203.36, 0.01, "by hand")
@@ -66,25 +67,25 @@ func TestBestFeedSaysWhatIsOpen(t *testing.T) {
 
 func TestBestFeedKeepsLimitsAndBeatsTheOrder(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		sources := []Source{DiammoniumPhosphate(), MonoammoniumPhosphate(), AmmoniumSulfate(), AutolysedYeast()}
+		sources := []material.Material{material.DiammoniumPhosphate(), material.MonoammoniumPhosphate(), material.AmmoniumSulfate(), material.AutolysedYeast()}
 		need := check.Must(units.MilligramPerLitre.Try(rapid.Float64Range(1, 500).Draw(t, "need, mg/L")))
-		law := law.Jurisdiction(rapid.IntRange(0, 1).Draw(t, "law"))
+		whose := law.Jurisdiction(rapid.IntRange(0, 1).Draw(t, "law"))
 		var offers []Offer
 		costs := map[string]float64{}
 		for _, s := range sources {
 			cents := int64(rapid.IntRange(100, 5000).Draw(t, "cents a kg"))
-			offers = append(offers, Offer{s, decimal.New(cents, -2)})
+			offers = append(offers, Offer{Material: s, Price: decimal.New(cents, -2)})
 			costs[s.Name()] = float64(cents) / 100
 		}
 		v := units.Litre.Of(1)
-		best := check.Must(CheapestFeed(Wants{Nitrogen: need}, v, law, offers...))
-		order := check.Must(FeedInOrder(need, v, law, sources...))
+		best := check.Must(CheapestFeed(Wants{Nitrogen: need}, v, whose, offers...))
+		order := check.Must(FeedInOrder(need, v, whose, Offers(sources...)...))
 		if best.Shortfall.In(units.MilligramPerLitre) > order.Shortfall.In(units.MilligramPerLitre)+1e-6 {
 			t.Fatalf("%v open, %v in order", best.Shortfall, order.Shortfall)
 		}
 		cost := func(f Feed) (sum float64) {
 			for _, d := range f.Doses {
-				sum += costs[d.Source.Name()] * d.Mass.In(units.Kilogram)
+				sum += costs[d.Material.Name()] * d.Mass.In(units.Kilogram)
 			}
 			return sum
 		}
@@ -95,7 +96,7 @@ func TestBestFeedKeepsLimitsAndBeatsTheOrder(t *testing.T) {
 			var sum float64
 			for _, d := range best.Doses {
 				for _, s := range l.Covers {
-					if d.Source.Group() == s {
+					if law.Of(d.Material) == s {
 						sum += d.Mass.In(units.Gram)
 					}
 				}
@@ -113,16 +114,16 @@ func TestBestFeedKeepsLimitsAndBeatsTheOrder(t *testing.T) {
 // 1 mg of P is in 132.056/30.974 mg of DAP, which holds no potassium and no thiamine.
 func TestBestFeedForMinerals(t *testing.T) {
 	one := units.MilligramPerLitre.Of(1)
-	f := check.Must(CheapestFeed(Wants{Phosphorus: one}, units.Litre.Of(1), law.US, Offer{DiammoniumPhosphate(), decimal.Zero}))
+	f := check.Must(CheapestFeed(Wants{Phosphorus: one}, units.Litre.Of(1), law.US, Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}))
 	check.Near(t, "DAP", f.Doses[0].Mass.In(units.Milligram), 132.056/30.974, 0.001, "stoichiometry")
-	f = check.Must(CheapestFeed(Wants{Potassium: one, Thiamine: one}, units.Litre.Of(1), law.US, Offer{DiammoniumPhosphate(), decimal.Zero}))
+	f = check.Must(CheapestFeed(Wants{Potassium: one, Thiamine: one}, units.Litre.Of(1), law.US, Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}))
 	if len(f.Doses) != 0 || !strings.Contains(strings.Join(f.Cautions.Texts(), "\n"), "1 mg/L of the potassium") || !strings.Contains(strings.Join(f.Cautions.Texts(), "\n"), "1 mg/L of the thiamine") {
 		t.Errorf("%+v", f)
 	}
 }
 
 func TestBestFeedRefuses(t *testing.T) {
-	dap := Offer{DiammoniumPhosphate(), price("1")}
+	dap := Offer{Material: material.DiammoniumPhosphate(), Price: price("1")}
 	want := Wants{Nitrogen: units.MilligramPerLitre.Of(10)}
 	_, err := CheapestFeed(want, units.Volume{}, law.US, dap)
 	check.Refused(t, err, "volume", amount.LeastVolume, amount.MostVolume)

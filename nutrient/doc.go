@@ -2,11 +2,11 @@
 //
 //	need, _ := nutrient.NeedBySugar(units.GramPerLitre.Of(82), nutrient.MediumDemand)
 //	feed, _ := nutrient.FeedInOrder(need.Nitrogen.Value, units.Litre.Of(60), law.US,
-//		nutrient.DiammoniumPhosphate(), nutrient.AutolysedYeast())
+//		nutrient.Offers(material.DiammoniumPhosphate(), material.AutolysedYeast())...)
 //	schedule, _ := nutrient.InStages(3, scale, feed.Doses...)
 //
-// What a must or wash needs is a [Need], what is at hand a [Source], what it brings a
-// [Supply]. [FeedInOrder] and [CheapestFeed] dose within the limits of the law asked,
+// What a must or wash needs is a [Need], what is at hand an [Offer] of a
+// [material.Material], what it brings a [Supply]. [FeedInOrder] and [CheapestFeed] dose within the limits of the law asked,
 // [InStages] splits the doses by sugar used.
 //
 // # Its rooms

@@ -8,43 +8,44 @@ import (
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Words of a request become values.
-func ExampleParseSource() {
-	source, _ := nutrient.ParseSource("DAP")
+func ExampleSources() {
+	source, _ := material.FindAmong("DAP", nutrient.Sources()...)
 	var demand nutrient.Demand
 	var whose law.Jurisdiction
 	var form yeast.Form
 	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")), form.UnmarshalText([]byte("dry")))
-	buffer, _ := ferment.ParseBuffer("potassium citrate")
+	buffer, _ := material.FindAmong("potassium citrate", ferment.Buffers()...)
 	fmt.Println(source, "/", demand, "/", whose, "/", form, "/", buffer)
 	fmt.Printf("%.2f g/mol\n", buffer.MolarMass())
-	_, err := nutrient.ParseSource("zinc sulfate")
+	_, err := material.FindAmong("zinc sulfate", nutrient.Sources()...)
 	fmt.Println(err)
 	// Output:
 	// <nil> <nil> <nil>
 	// diammonium phosphate / high / EU / dry / tripotassium citrate monohydrate
 	// 324.41 g/mol
-	// "zinc sulfate" is not a nutrient: say zinc sulfate heptahydrate or zinc sulfate monohydrate
+	// material.FindAmong: unknown material "zinc sulfate"; one of zinc sulfate heptahydrate, zinc sulfate monohydrate
 }
 
 // What the salts bring, in a gram.
-func ExampleSource_Shares() {
-	show := func(s nutrient.Source) {
-		p := s.Shares()
-		fmt.Printf("%s: N %.1f, P %.1f, K %.1f, Mg %.1f, Zn %.1f %%\n", s, s.Nitrogen().In(units.Percent),
+func ExampleSources_composition() {
+	show := func(s material.Material) {
+		p := s.Composition()
+		fmt.Printf("%s: N %.1f, P %.1f, K %.1f, Mg %.1f, Zn %.1f %%\n", s, s.Composition().Nitrogen().In(units.Percent),
 			p.Phosphorus.In(units.Percent), p.Potassium.In(units.Percent), p.Magnesium.In(units.Percent), p.Zinc.In(units.Percent))
 	}
-	show(nutrient.MonoammoniumPhosphate())
-	show(nutrient.AmmoniumSulfate())
-	show(nutrient.AmmoniumChloride())
-	show(nutrient.EpsomSalt())
-	show(nutrient.PotassiumDihydrogenPhosphate())
-	show(nutrient.PotassiumChloride())
-	show(nutrient.ZincSulfateMonohydrate())
-	fmt.Println(nutrient.ThiamineHydrochloride().Shares().Thiamine.Text(units.Percent, 0))
-	fmt.Println(nutrient.Urea().Cautions()[0])
+	show(material.MonoammoniumPhosphate())
+	show(material.AmmoniumSulfate())
+	show(material.AmmoniumChloride())
+	show(material.EpsomSalt())
+	show(material.PotassiumDihydrogenPhosphate())
+	show(material.PotassiumChloride())
+	show(material.ZincSulfateMonohydrate())
+	fmt.Println(material.ThiamineHydrochloride().Composition().Thiamine.Text(units.Percent, 0))
+	fmt.Println(material.Urea().Cautions()[0])
 	// Output:
 	// monoammonium phosphate: N 12.2, P 26.9, K 0.0, Mg 0.0, Zn 0.0 %
 	// ammonium sulfate: N 21.2, P 0.0, K 0.0, Mg 0.0, Zn 0.0 %

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
 )
 
@@ -15,12 +16,12 @@ func ExampleCheapestFeed() {
 	f, _ := nutrient.CheapestFeed(
 		nutrient.Wants{Nitrogen: units.MilligramPerLitre.Of(80), Amino: units.MilligramPerLitre.Of(10), Zinc: units.MilligramPerLitre.Of(0.5)},
 		units.Litre.Of(60), law.US,
-		nutrient.Offer{Source: nutrient.DiammoniumPhosphate(), Price: decimal.RequireFromString("9.50")},
-		nutrient.Offer{Source: nutrient.AutolysedYeast(), Price: decimal.RequireFromString("38")},
-		nutrient.Offer{Source: nutrient.ZincSulfateHeptahydrate(), Price: decimal.RequireFromString("30")},
+		nutrient.Offer{Material: material.DiammoniumPhosphate(), Price: decimal.RequireFromString("9.50")},
+		nutrient.Offer{Material: material.AutolysedYeast(), Price: decimal.RequireFromString("38")},
+		nutrient.Offer{Material: material.ZincSulfateHeptahydrate(), Price: decimal.RequireFromString("30")},
 	)
 	for _, d := range f.Doses {
-		fmt.Println(d.Source, d.Mass.Text(units.Gram, 2))
+		fmt.Println(d.Material, d.Mass.Text(units.Gram, 2))
 	}
 	fmt.Println("phosphorus too:", f.Supply.Phosphorus.Text(units.MilligramPerLitre, 0))
 	// Output:
@@ -31,23 +32,24 @@ func ExampleCheapestFeed() {
 }
 
 // What 20 g of a blend with 12 % nitrogen on its label, a third of it amino, brings to 60 L.
-func ExampleByLabel() {
-	blend, err := nutrient.ByLabel("yeast food", law.AmmoniumPhosphate, nutrient.Shares{
+func ExampleSupplyOf() {
+	blend, err := material.ByLabel("yeast food", material.Composition{
 		AmmoniumNitrogen: units.Percent.Of(8), AminoNitrogen: units.Percent.Of(4), Phosphorus: units.Percent.Of(10),
 	})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	s, _ := nutrient.SupplyOf(units.Litre.Of(60), nutrient.Dose{Source: blend, Mass: units.Gram.Of(20)})
+	s, _ := nutrient.SupplyOf(units.Litre.Of(60), material.Dose{Material: blend, Mass: units.Gram.Of(20)})
 	fmt.Println(s.Nitrogen().Text(units.MilligramPerLitre, 1), "of it amino", s.Amino.Text(units.MilligramPerLitre, 1), "from", blend.Evidence())
 	// Output: 40.0 mg/L of it amino 13.3 mg/L from the label (read)
 }
 
-// The sources by name, and what each holds.
-func ExampleSources() {
-	for _, s := range nutrient.Sources()[:6] {
-		fmt.Println(s.Name(), s.Nitrogen().Text(units.Percent, 2), "N,", s.Shares().Phosphorus.Text(units.Percent, 2), "P,", s.Group())
+// The sources by name, what each holds, and the limit it falls under.
+func ExampleOffers() {
+	for _, o := range nutrient.Offers(nutrient.Sources()[:6]...) {
+		c := o.Material.Composition()
+		fmt.Println(o.Material, c.Nitrogen().Text(units.Percent, 2), "N,", c.Phosphorus.Text(units.Percent, 2), "P,", law.Of(o.Material))
 	}
 	// Output:
 	// diammonium phosphate 21.21 % N, 23.46 % P, ammonium phosphate

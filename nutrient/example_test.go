@@ -6,6 +6,7 @@ import (
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Nitrogen for a demanding strain in a wash of 200 g/L of sugar: a salt up to the law's
@@ -13,7 +14,7 @@ import (
 func ExampleFeedInOrder() {
 	need, _ := nutrient.NeedBySugar(units.GramPerLitre.Of(200), nutrient.HighDemand)
 	feed, err := nutrient.FeedInOrder(need.Nitrogen.Value, units.Litre.Of(60), law.US,
-		nutrient.DiammoniumPhosphate(), nutrient.AutolysedYeast())
+		nutrient.Offers(material.DiammoniumPhosphate(), material.AutolysedYeast())...)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -22,7 +23,7 @@ func ExampleFeedInOrder() {
 	scale, _ := units.ParseExact[units.Mass]("0.1 g")
 	schedule, _ := nutrient.InStages(3, scale, feed.Doses...)
 	for i, d := range feed.Doses {
-		fmt.Println(d.Source, schedule.Totals[i])
+		fmt.Println(d.Material, schedule.Totals[i])
 	}
 	for _, s := range schedule.Stages {
 		fmt.Println("at", s.Used.Text(units.Percent, 0), "of the sugar:", s.Weigh[0], "and", s.Weigh[1])

@@ -10,27 +10,28 @@ import (
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
 )
 
 // Feed is doses of nitrogen sources for a need, and what is left of the need.
 type Feed struct {
-	Doses     []Dose // in the order of the sources; those that are not used are left out
+	Doses     []material.Dose // in the order of the offers; those that are not used are left out
 	Supply    Supply
 	Shortfall units.MassConcentration // nitrogen that the sources may not bring
 	Limits    []law.Limit             // of the sources that are used
 	Cautions  caution.List
 }
 
-// FeedInOrder meets a need for nitrogen from sources in the order of preference: each
+// FeedInOrder meets a need for nitrogen from what is at hand, in the order of preference: each
 // gives as much as the law's limit for wine allows, the next one the rest. Sources that
 // share a limit share it here.
 //
-//   - Source: composition of each [Source]; limits of [law.Limits].
+//   - Source: composition of each [material.Material]; limits of [law.Limits].
 //   - Range: need 0 to 1000 mg/L, volume up to 1e9 L; beyond it the error is a
-//     [*units.RangeError].
+//     [*units.RangeError]. An unknown law or group is a [*units.NameError].
 //   - Units: need as mg/L of N on the volume given.
 //   - Uncertainty: that of the need, which is the greater by far.
-func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdiction, sources ...Source) (Feed, error) {
+func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdiction, offers ...Offer) (Feed, error) {
 	const fn = "nutrient.FeedInOrder"
 	left := need.In(units.GramPerLitre)
 	if err := limit.Check(fn, "need", 1000*left, "mg/L", 0, 1000, "needs published for musts"); err != nil {
@@ -40,19 +41,20 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdictio
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
 		return Feed{}, err
 	}
-	bounds, err := newCeilings(fn, j)
+	bounds, err := newCeilings(fn, j, offers)
 	if err != nil {
 		return Feed{}, err
 	}
 	var out Feed
 	var idle []string // sources without nitrogen
-	for _, s := range sources {
-		n := s.Nitrogen().In(units.Fraction)
+	for _, o := range offers {
+		s := o.Material
+		n := s.Composition().Nitrogen().In(units.Fraction)
 		if n == 0 {
 			idle = append(idle, s.Name())
 			continue
 		}
-		place := bounds.find(s.group)
+		place := bounds.find(o.group())
 		most := bounds.room(place) // g/L
 		dose := left / n
 		if dose > most {
@@ -65,8 +67,8 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdictio
 			continue
 		}
 		bounds.use(place, dose)
-		out.Doses = append(out.Doses, Dose{s, amount.Kilograms(dose * litres / 1000)})
-		out.Cautions = out.Cautions.With(s.cautions...)
+		out.Doses = append(out.Doses, material.Dose{Material: s, Mass: amount.Kilograms(dose * litres / 1000)})
+		out.Cautions = out.Cautions.With(s.Cautions()...)
 	}
 	out.Supply, out.Shortfall = supplyOf(litres, out.Doses), amount.MgPerL(1000*left)
 	out.Limits = bounds.seen()
@@ -96,7 +98,12 @@ type ceilings struct {
 	met    []bool      // a dose is under it
 }
 
-func newCeilings(fn string, j law.Jurisdiction) (ceilings, error) {
+func newCeilings(fn string, j law.Jurisdiction, offers []Offer) (ceilings, error) {
+	for _, o := range offers {
+		if _, err := o.Group.MarshalText(); err != nil {
+			return ceilings{}, limit.Named(fn, err)
+		}
+	}
 	known, err := law.Limits(j, law.Unlisted, law.Wine)
 	return ceilings{known: known}, limit.Named(fn, err)
 }

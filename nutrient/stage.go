@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
 )
 
 // Stage is one addition of nutrient.
@@ -52,7 +53,7 @@ func StageShares(n int) ([]units.Share, error) {
 //   - Source: [StageShares].
 //   - Range: 1 to 10 additions, doses not negative, scale above 0; beyond it the error is a
 //     [*units.RangeError].
-func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
+func InStages(n int, scale units.ExactMass, doses ...material.Dose) (Schedule, error) {
 	used, err := StageShares(n)
 	if err != nil {
 		return Schedule{}, limit.Named("nutrient.InStages", err)
@@ -75,7 +76,7 @@ func InStages(n int, scale units.ExactMass, doses ...Dose) (Schedule, error) {
 			return Schedule{}, limit.Named("nutrient.InStages", err)
 		}
 		if total.Decimal().IsZero() && !d.Mass.IsZero() {
-			small = append(small, d.Source.name)
+			small = append(small, d.Material.Name())
 		}
 		for i := range parts {
 			out.Stages[i].Weigh = append(out.Stages[i].Weigh, parts[i])

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/internal/check"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
 )
 
@@ -31,7 +32,7 @@ func TestStageShares(t *testing.T) {
 // 5.09 g at 0.1 g: 5.0 g in all, 1.7 + 1.7 + 1.6.
 func TestInStages(t *testing.T) {
 	scale := check.Mass(t, "0.1 g")
-	s := check.Must(InStages(3, scale, Dose{DiammoniumPhosphate(), units.Gram.Of(5.09)}, Dose{ZincSulfateHeptahydrate(), units.Gram.Of(0.05)}))
+	s := check.Must(InStages(3, scale, material.Dose{Material: material.DiammoniumPhosphate(), Mass: units.Gram.Of(5.09)}, material.Dose{Material: material.ZincSulfateHeptahydrate(), Mass: units.Gram.Of(0.05)}))
 	want := [][]string{{"1.7 g", "0 g"}, {"1.7 g", "0 g"}, {"1.6 g", "0 g"}}
 	sum := decimal.Zero
 	for i, st := range s.Stages {
@@ -48,12 +49,12 @@ func TestInStages(t *testing.T) {
 	if len(s.Cautions) != 1 || !strings.Contains(s.Cautions[0].Text(), "zinc") {
 		t.Errorf("%q", s.Cautions)
 	}
-	_, err := InStages(1, scale, Dose{Urea(), units.Mass{}.Minus(units.Gram.Of(1))})
+	_, err := InStages(1, scale, material.Dose{Material: material.Urea(), Mass: units.Mass{}.Minus(units.Gram.Of(1))})
 	check.Refused(t, err, "dose", 0, amount.MostMass)
 	if _, err := InStages(0, scale); err == nil {
 		t.Error("no stage is taken")
 	}
-	if _, err := InStages(1, check.Mass(t, "0 g"), Dose{Urea(), units.Gram.Of(1)}); err == nil {
+	if _, err := InStages(1, check.Mass(t, "0 g"), material.Dose{Material: material.Urea(), Mass: units.Gram.Of(1)}); err == nil {
 		t.Error("a scale of 0 g is taken")
 	}
 }

@@ -5,13 +5,8 @@ import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
-
-// Dose is a mass of one source.
-type Dose struct {
-	Source Source
-	Mass   units.Mass
-}
 
 // Supply is what doses bring to a litre.
 type Supply struct {
@@ -37,12 +32,12 @@ func (s Supply) Plus(o Supply) Supply {
 
 // SupplyOf returns what doses bring to a volume of liquid.
 //
-//   - Source: composition of each [Source].
+//   - Source: composition of each material.
 //   - Range: doses not negative, volume above 0 and up to 1e9 L; beyond it the error
 //     is a [*units.RangeError].
 //   - Units: nitrogen, phosphorus and metals as the element.
 //   - Uncertainty: that of the composition.
-func SupplyOf(v units.Volume, doses ...Dose) (Supply, error) {
+func SupplyOf(v units.Volume, doses ...material.Dose) (Supply, error) {
 	const fn = "nutrient.SupplyOf"
 	litres := v.In(units.Litre)
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
@@ -56,9 +51,9 @@ func SupplyOf(v units.Volume, doses ...Dose) (Supply, error) {
 	return supplyOf(litres, doses), nil
 }
 
-func supplyOf(litres float64, doses []Dose) (sum Supply) {
+func supplyOf(litres float64, doses []material.Dose) (sum Supply) {
 	for _, d := range doses {
-		p, k := d.Source.per, d.Mass.In(units.Milligram)/litres // mg of the source per litre
+		p, k := d.Material.Composition(), d.Mass.In(units.Milligram)/litres // mg of the source per litre
 		of := func(s units.Share) units.MassConcentration {
 			return units.MilligramPerLitre.Of(checked.Number(s.In(units.Percent) / 100 * k))
 		}

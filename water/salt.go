@@ -22,7 +22,7 @@ func Salts() []material.Material {
 		material.SodiumSulfate(), material.PotassiumSulfate(), material.SodiumCarbonate(), material.PotassiumCarbonate(),
 		material.SodiumHydroxide(), material.PotassiumHydroxide(), material.MagnesiumCarbonate(), material.CalciumLactatePentahydrate(),
 		material.PotassiumDihydrogenPhosphate(), material.DipotassiumPhosphate(), material.DiammoniumPhosphate(),
-		material.AmmoniumDihydrogenPhosphate(), material.AmmoniumSulfate(), material.AmmoniumChloride(),
+		material.MonoammoniumPhosphate(), material.AmmoniumSulfate(), material.AmmoniumChloride(),
 		material.ZincSulfateHeptahydrate(), material.ZincSulfateMonohydrate(),
 	}
 }

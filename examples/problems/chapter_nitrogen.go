@@ -25,13 +25,13 @@ func nitrogenInPhosphate() Problem {
 		Given:  []string{"(NH4)2HPO4", "limit 8 lb/1000 US gal"},
 		Source: Source{ByHand, "2 × 14.007/132.056 = 21.214 % N; 30.974/132.056 = 23.455 % P. 0.95861 g/L × 0.21214 = 203.4 mg/L."},
 		Work: func(w *Working) {
-			dap := nutrient.DiammoniumPhosphate()
+			dap := material.DiammoniumPhosphate()
 			limit := must(law.Limits(law.US, law.AmmoniumPhosphate, law.Wine))[0]
-			w.Step("%s: %s N, %s P.", dap, dap.Nitrogen().Text(units.Percent, 3), dap.Shares().Phosphorus.Text(units.Percent, 3))
+			w.Step("%s: %s N, %s P.", dap, dap.Composition().Nitrogen().Text(units.Percent, 3), dap.Composition().Phosphorus.Text(units.Percent, 3))
 			w.Step("%s", limit)
-			n := limit.Concentration().In(units.MilligramPerLitre) * dap.Nitrogen().In(units.Fraction)
-			w.Answer("nitrogen", dap.Nitrogen().In(units.Percent), 2, "%", 21.214, 0.005)
-			w.Answer("phosphorus", dap.Shares().Phosphorus.In(units.Percent), 2, "%", 23.455, 0.005)
+			n := limit.Concentration().In(units.MilligramPerLitre) * dap.Composition().Nitrogen().In(units.Fraction)
+			w.Answer("nitrogen", dap.Composition().Nitrogen().In(units.Percent), 2, "%", 21.214, 0.005)
+			w.Answer("phosphorus", dap.Composition().Phosphorus.In(units.Percent), 2, "%", 23.455, 0.005)
 			w.Answer("nitrogen at the limit", n, 1, "mg/L", 203.4, 0.05)
 			w.Caution(law.CheckTheLaw.Text())
 		},
@@ -51,7 +51,7 @@ func limitsInLaw() Problem {
 				scope         law.Scope
 				print, within float64 // g/L
 				places        int
-			}{{law.Thiamine, law.Wine, 0.0006, 0.00005, 4}, {law.CitricAcid, law.Wine, 0.7, 0.05, 1}, {law.AmmoniumPhosphate, law.DistillingMaterial, 1.2, 0.05, 1}} {
+			}{{must(law.Find("thiamine hydrochloride")), law.Wine, 0.0006, 0.00005, 4}, {must(law.Find("citric acid")), law.Wine, 0.7, 0.05, 1}, {law.AmmoniumPhosphate, law.DistillingMaterial, 1.2, 0.05, 1}} {
 				l := must(law.Limits(law.US, row.s, row.scope))[0]
 				n, unit := l.Amount()
 				w.Step("%s in %s: %s %s = %s g/L (%s).", row.s, row.scope, n, unit, l.GramsPerLitre(6), l.Article)
@@ -125,7 +125,7 @@ func feedInThree() Problem {
 			"6.3, 6.3 and 6.2 g, " +
 			"the last when a third of the sugar is used (common practice)."},
 		Work: func(w *Working) {
-			feed := must(nutrient.FeedInOrder(units.MilligramPerLitre.Of(66.6), units.Litre.Of(60), law.US, nutrient.DiammoniumPhosphate()))
+			feed := must(nutrient.FeedInOrder(units.MilligramPerLitre.Of(66.6), units.Litre.Of(60), law.US, nutrient.Offers(material.DiammoniumPhosphate())...))
 			s := must(nutrient.InStages(3, must(units.ParseExact[units.Mass]("0.1 g")), feed.Doses...))
 			missing := feed.Shortfall.Text(units.MilligramPerLitre, 1)
 			if feed.Shortfall.In(units.MilligramPerLitre) < 0.05 {
@@ -149,10 +149,10 @@ func zincByTheGrain() Problem {
 		Given:  []string{"60 L, 0.30 mg/L Zn", "ZnSO4·7H2O"},
 		Source: Source{ByHand, "287.54/65.38 = 4.398 mg of salt for a milligram of zinc: 0.300 mg/L × 60 L = 18 mg of zinc are 79.2 mg."},
 		Work: func(w *Working) {
-			zinc := nutrient.ZincSulfateHeptahydrate()
+			zinc := material.ZincSulfateHeptahydrate()
 			dose := units.Gram.Of(0.0792)
-			s := must(nutrient.SupplyOf(units.Litre.Of(60), nutrient.Dose{Source: zinc, Mass: dose}))
-			w.Step("The salt is %s zinc.", zinc.Shares().Zinc.Text(units.Percent, 2))
+			s := must(nutrient.SupplyOf(units.Litre.Of(60), material.Dose{Material: zinc, Mass: dose}))
+			w.Step("The salt is %s zinc.", zinc.Composition().Zinc.Text(units.Percent, 2))
 			w.Step("%s are below what a 0.1 g scale shows: dissolve 0.8 g in 100 mL and take %.1f mL.", dose.Text(units.Milligram, 1), 100*dose.In(units.Gram)/0.8)
 			w.Answer("zinc from 79.2 mg", s.Zinc.In(units.MilligramPerLitre), 3, "mg/L", 0.300, 0.0005)
 		},
@@ -169,15 +169,15 @@ func cheapestFeed() Problem {
 			"would be 1.2318 g/L, above the limit of 0.958611. With x of DAP in it: 0.212137·x + 0.121774·(0.958611 − x) = 0.150, " +
 			"x = 0.368138 g/L: 22.09 g of DAP and 35.43 g of MAP in 60 L, 0.2651 + 0.1771 = 0.442. DAP alone: 0.150/0.212137 × 60 = 42.43 g, 0.509."},
 		Work: func(w *Working) {
-			price := func(of nutrient.Source, perKilogram int64) nutrient.Offer {
-				return nutrient.Offer{Source: of, Price: decimal.NewFromInt(perKilogram)}
+			price := func(of material.Material, perKilogram int64) nutrient.Offer {
+				return nutrient.Offer{Material: of, Price: decimal.NewFromInt(perKilogram)}
 			}
-			offers := []nutrient.Offer{price(nutrient.DiammoniumPhosphate(), 12), price(nutrient.MonoammoniumPhosphate(), 5), price(nutrient.AutolysedYeast(), 30)}
+			offers := []nutrient.Offer{price(material.DiammoniumPhosphate(), 12), price(material.MonoammoniumPhosphate(), 5), price(material.AutolysedYeast(), 30)}
 			need, v := units.MilligramPerLitre.Of(150), units.Litre.Of(60)
 			cost := func(f nutrient.Feed) (sum float64) {
 				for _, d := range f.Doses {
 					for _, o := range offers {
-						if o.Source.Name() == d.Source.Name() {
+						if o.Material.Name() == d.Material.Name() {
 							sum += o.Price.InexactFloat64() * d.Mass.In(units.Kilogram)
 						}
 					}
@@ -187,7 +187,7 @@ func cheapestFeed() Problem {
 			f := must(nutrient.CheapestFeed(nutrient.Wants{Nitrogen: need}, v, law.US, offers...))
 			one := must(nutrient.CheapestFeed(nutrient.Wants{Nitrogen: need}, v, law.US, offers[0]))
 			w.Step("The limit binds: %s of phosphates in 60 L. The dearer salt takes part, as it holds more nitrogen.", f.Doses[0].Mass.Plus(f.Doses[1].Mass).Text(units.Gram, 2))
-			w.Step("Cost %.3f; with %s of %s alone %.3f.", cost(f), one.Doses[0].Mass.Text(units.Gram, 2), one.Doses[0].Source, cost(one))
+			w.Step("Cost %.3f; with %s of %s alone %.3f.", cost(f), one.Doses[0].Mass.Text(units.Gram, 2), one.Doses[0].Material, cost(one))
 			w.Answer("diammonium phosphate", f.Doses[0].Mass.In(units.Gram), 2, "g", 22.09, 0.01)
 			w.Answer("monoammonium phosphate", f.Doses[1].Mass.In(units.Gram), 2, "g", 35.43, 0.01)
 			w.Answer("cost", cost(f), 3, "", 0.442, 0.0005)

@@ -4,8 +4,8 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/law"
-	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 func stabiliseChapter() Chapter {
@@ -62,8 +62,8 @@ func metabisulfiteForABatch() Problem {
 		Given:  []string{"60 L, 30 mg/L", "K2S2O5"},
 		Source: Source{ByHand, "2 × 64.058/222.31 = 57.63 % SO2: 1.800 g / 0.5763 = 3.123 g."},
 		Work: func(w *Working) {
-			d := must(finish.SulfiteFor(finish.PotassiumMetabisulfite, units.MilligramPerLitre.Of(30), units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(60), law.US))
-			w.Step("The salt is %s SO2 when fresh.", finish.PotassiumMetabisulfite.Yield().Text(units.Percent, 2))
+			d := must(finish.SulfiteFor(material.PotassiumMetabisulfite(), units.MilligramPerLitre.Of(30), units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(60), law.US))
+			w.Step("The salt is %s SO2 when fresh.", material.PotassiumMetabisulfite().Composition().SulfurDioxide.Text(units.Percent, 2))
 			w.Step("The law's figure is for wine: %s. For a drink from a sugar wash none was read.", d.Limits[0])
 			w.Answer("salt", d.Mass.In(units.Gram), 2, "g", 3.123, 0.005)
 			w.Caution(d.Cautions.Texts()...)
@@ -122,7 +122,7 @@ func sweetWithoutSugar() Problem {
 			s := must(finish.ParseSweetener("sucralose"))
 			d := must(finish.SweetenLike(s, units.GramPerLitre.Of(20), units.Litre.Of(60), law.EU))
 			w.Step("From %s to %s by the spread of its sweetness; yeast leaves it.", d.Concentration.Low.Text(units.MilligramPerLitre, 0), d.Concentration.High.Text(units.MilligramPerLitre, 0))
-			l := must(law.Limits(law.EU, law.Sucralose, law.CiderAndPerry))[0]
+			l := must(law.Limits(law.EU, must(law.Find("sucralose")), law.CiderAndPerry))[0]
 			w.Step("%s. %s.", l, map[bool]string{true: "The spread of its sweetness stays under it", false: "The spread of its sweetness passes it"}[l.Allows(d.Concentration.High)])
 			w.Answer("concentration", d.Concentration.Value.In(units.MilligramPerLitre), 2, "mg/L", 30.77, 0.01)
 			w.Answer("for 60 L", d.Mass.In(units.Gram), 3, "g", 1.846, 0.001)
@@ -141,7 +141,7 @@ func sugarThatWakes() Problem {
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			batch := must(s.Times(60))
-			d := must(finish.SweetenWith(sugar.White(), units.GramPerLitre.Of(20), batch))
+			d := must(finish.SweetenWith(material.WhiteSugar(), units.GramPerLitre.Of(20), batch))
 			w.Step("Sugar takes room: the strength falls to %s.", d.Strength.Text(units.PercentVolume, 2))
 			w.Step("Without the gas: %s of energy in 100 mL.", gravity.Solution.EnergyEU(d.Liquid).Kilojoules.Text(units.Kilojoule, 0))
 			w.Answer("CO2 if it ferments", d.IfItFerments.In(units.GramCO2PerLitre), 2, "g/L", 10.29, 0.01)

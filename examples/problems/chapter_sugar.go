@@ -1,12 +1,12 @@
 package main
 
 import (
-	"github.com/shopspring/decimal"
-
 	"example.org/zymase/gravity"
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
+	"github.com/shopspring/decimal"
 )
 
 func sugarChapter() Chapter {
@@ -30,7 +30,7 @@ func sugarForTheHall() Problem {
 			"1.02773, 8 °Bx 1.03180 in air). The gravity of the finish is about that of 3.66 % mass of ethanol, 0.9933, and 0.17 kg of glycerol, 0.0007: " +
 			"0.9940."},
 		Work: func(w *Working) {
-			b := must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
+			b := must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
 			w.Step("%s of sugar in %s of water.", b.Fermentable.Text(units.Kilogram, 3), b.Water.Text(units.Kilogram, 2))
 			w.Step("The start fills %s and reads %s; dry it fills %s and reads %s.", b.Start.VolumeAt20().Text(units.Litre, 2), b.Start.Gravity().Text(4),
 				b.Finish.VolumeAt20().Text(units.Litre, 2), b.Finish.Gravity().Text(4))
@@ -49,9 +49,9 @@ func dextroseInstead() Problem {
 		Given:  []string{"60 L of finished drink at 20 °C, 4.6 % vol", "C6H12O6·H2O, 9.09 % crystal water"},
 		Source: Source{ByHand, "60 × 4.6 × 7.89239 = 2178.3 g of ethanol / 0.46895 = 4645.1 g of anhydrous glucose; × 198.171/180.156 = 5110 g, 5.110 kg."},
 		Work: func(w *Working) {
-			f := sugar.DextroseMonohydrate()
+			f := material.DextroseMonohydrate()
 			b := must(sugar.ForStrength(f, units.PercentVolume.Of(4.6), units.Litre.Of(60)))
-			p := must(f.Of(b.Fermentable))
+			p := must(sugar.Of(f).Of(b.Fermentable))
 			w.Step("%s, of which %s are crystal water and %s sugar.", b.Fermentable.Text(units.Kilogram, 3), p.Water.Text(units.Kilogram, 3), p.Sugar.Text(units.Kilogram, 3))
 			w.Step("It starts at %s, lower than table sugar would for so much ethanol.", b.Start.Gravity().Text(4))
 			w.Answer("dextrose monohydrate", b.Fermentable.In(units.Kilogram), 3, "kg", 5.110, 0.001)
@@ -68,10 +68,10 @@ func honeyForMead() Problem {
 			"maltose and the like 7.3 %. " +
 			"A kilogram: 172 g of water, 781 g of sugars. Ethanol at the most: 695 × 0.51144 + 86 × 0.53835 = 401.7 g."},
 		Work: func(w *Working) {
-			f := sugar.Honey()
-			p := must(f.Of(units.Kilogram.Of(1)))
+			f := material.Honey()
+			p := must(sugar.Of(f).Of(units.Kilogram.Of(1)))
 			w.Step("Water %s, sugar that yeast takes up %s, other solids %s.", p.Water.Text(units.Gram, 1), p.Sugar.Text(units.Gram, 1), p.Residue.Text(units.Gram, 1))
-			w.Step("%s of the solids ferment; known within %s (one standard uncertainty).", f.Fermentability().Text(units.Percent, 1), f.Spread().Text(units.Percent, 1))
+			w.Step("%s of the solids ferment; known within %s (one standard uncertainty).", sugar.Of(f).Fermentability().Text(units.Percent, 1), f.Spread().Text(units.Percent, 1))
 			mead := must(sugar.ForStrength(f, units.PercentVolume.Of(12), units.Litre.Of(20)))
 			w.Step("20 L of mead at 12 %% vol take %s of it.", mead.Fermentable.Text(units.Kilogram, 2))
 			w.Answer("water", p.Water.In(units.Gram), 0, "g", 172, 0.5)
@@ -110,11 +110,11 @@ func juiceToCider() Problem {
 			"18.932 kg are left: 5.350 % mass. Gravity: ethanol 0.9906 (CRC), 1.27 % of solids + 0.0049, 0.42 % of glycerol + 0.0010: 0.9965. 5.350 × 0.9965 " +
 			"× 0.9982/0.78924 = 6.743 % vol."},
 		Work: func(w *Working) {
-			f := must(sugar.Juice(units.DegreePlato.Of(12), units.Percent.Of(90)))
-			parts := must(f.Of(units.Kilogram.Of(20)))
+			f := must(material.Juice(units.DegreePlato.Of(12), units.Percent.Of(90)))
+			parts := must(sugar.Of(f).Of(units.Kilogram.Of(20)))
 			w.Step("Sugar %s, other solids %s.", parts.Sugar.Text(units.Kilogram, 3), parts.Residue.Text(units.Kilogram, 3))
-			juice := must(f.AddTo(gravity.Solution{}, units.Kilogram.Of(20)))
-			cider, made, err := juice.Dry(f.Yield())
+			juice := must(sugar.Of(f).AddTo(gravity.Solution{}, units.Kilogram.Of(20)))
+			cider, made, err := juice.Dry(sugar.Of(f).Yield())
 			must(cider, err)
 			w.Step("It starts at %s and ends at %s with %s of ethanol; %s of CO2 went.", juice.Gravity().Text(4), cider.Gravity().Text(4), made.Ethanol.Text(units.Gram, 1), made.CO2.Text(units.Kilogram, 3))
 			w.Answer("ethanol", made.Ethanol.In(units.Gram), 0, "g", 1012.9, 1)
@@ -131,7 +131,7 @@ func strongerThenWeaker() Problem {
 		Source: Source{ByHand, "60 × 4.6/9 = 30.67 L of base. It is dry but for glycerol, so that it weighs about 30.67 × 0.9874 = 30.28 kg; the finished " +
 			"60 L weigh 59.53 kg. Difference 29.25 kg of water."},
 		Work: func(w *Working) {
-			wash := sugar.Wash{Fermentable: sugar.White(), Attenuation: units.Percent.Of(100)}
+			wash := sugar.Wash{Fermentable: material.WhiteSugar(), Attenuation: units.Percent.Of(100)}
 			base, let, err := finish.StrongBrew(wash, units.PercentVolume.Of(9), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 			must(base, err)
 			v := base.Finish.VolumeAt20()
@@ -151,10 +151,10 @@ func priceOfAlcohol() Problem {
 		Source: Source{ByHand, "A thousand grams of ethanol: 1000 × 1.35/(999.4 × 0.49363) = 2.736; 1000 × 2.40/(1000 × 0.90909 × 0.46895) = 5.630."},
 		Work: func(w *Working) {
 			kilo := must(units.ParseExact[units.Mass]("1 kg"))
-			a := must(sugar.CostPerGramEthanol(sugar.White(), decimal.RequireFromString("1.35"), kilo))
-			b := must(sugar.CostPerGramEthanol(sugar.DextroseMonohydrate(), decimal.RequireFromString("2.40"), kilo))
-			w.Step("A kilogram of white sugar gives %.1f g of ethanol, of dextrose monohydrate %.1f g.", 1000*sugar.White().Solids().In(units.Fraction)*sugar.White().Yield().Ethanol(),
-				1000*sugar.DextroseMonohydrate().Solids().In(units.Fraction)*sugar.DextroseMonohydrate().Yield().Ethanol())
+			a := must(sugar.CostPerGramEthanol(material.WhiteSugar(), decimal.RequireFromString("1.35"), kilo))
+			b := must(sugar.CostPerGramEthanol(material.DextroseMonohydrate(), decimal.RequireFromString("2.40"), kilo))
+			w.Step("A kilogram of white sugar gives %.1f g of ethanol, of dextrose monohydrate %.1f g.", 1000*sugar.Of(material.WhiteSugar()).Solids().In(units.Fraction)*sugar.Of(material.WhiteSugar()).Yield().Ethanol(),
+				1000*sugar.Of(material.DextroseMonohydrate()).Solids().In(units.Fraction)*sugar.Of(material.DextroseMonohydrate()).Yield().Ethanol())
 			w.Step("A gram of ethanol costs %s from white sugar and %s from dextrose monohydrate.", a, b)
 			w.Answer("white sugar, a thousand grams", 1000*a.InexactFloat64(), 3, "", 2.736, 0.001)
 			w.Answer("dextrose monohydrate, a thousand grams", 1000*b.InexactFloat64(), 3, "", 5.630, 0.001)

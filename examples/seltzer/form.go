@@ -17,6 +17,7 @@ import (
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -104,7 +105,7 @@ func describeStruct(t reflect.Type, path string, comments map[string]string) []f
 // quoted are the examples and choices of a comment.
 var (
 	quoted = regexp.MustCompile(`"([^"]+)"`)
-	reads  = regexp.MustCompile(`what ([a-z]+\.\w+) reads(?:[:,] )?`)
+	reads  = regexp.MustCompile(`names? of ([a-z]+\.\w+)(?:[:,] )?`)
 )
 
 // hints are a comment for those who fill in a form, and the names it speaks of.
@@ -113,32 +114,28 @@ func hints(comment string) (hint string, names []string) {
 		names = append(names, m[1])
 	}
 	if m := reads.FindStringSubmatch(comment); m != nil {
-		names = append(names, namesRead(m[1])...)
+		names = append(names, listed(m[1])...)
 		comment = strings.Replace(comment, m[0], "", 1)
 	}
 	slices.Sort(names)
 	return strings.TrimPrefix(comment, "optional: "), slices.Compact(names)
 }
 
-// namesRead are the names that a function of the library reads.
-func namesRead(function string) (names []string) {
-	switch function {
-	case "sugar.Parse":
-		for _, f := range sugar.Fermentables() {
-			names = append(names, f.Name())
-		}
-	case "nutrient.ParseSource":
-		for _, s := range nutrient.Sources() {
-			names = append(names, s.Name())
-		}
-	case "material.Find":
-		for _, s := range water.Salts() {
-			names = append(names, s.String())
-		}
-	case "ferment.ParseBuffer":
-		for _, b := range []ferment.Buffer{ferment.PotassiumBicarbonate, ferment.SodiumBicarbonate, ferment.TripotassiumCitrate, ferment.TrisodiumCitrate} {
-			names = append(names, b.String())
-		}
+// listed are the names of a list of the library.
+func listed(list string) (names []string) {
+	var of []material.Material
+	switch list {
+	case "sugar.Fermentables":
+		of = sugar.Fermentables()
+	case "nutrient.Sources":
+		of = nutrient.Sources()
+	case "water.Salts":
+		of = water.Salts()
+	case "ferment.Buffers":
+		of = ferment.Buffers()
+	}
+	for _, m := range of {
+		names = append(names, m.Name())
 	}
 	return names
 }

@@ -124,7 +124,7 @@ func TestFormAsksForEveryField(t *testing.T) {
 	}
 	walk(fields, "")
 	for _, m := range reads.FindAllStringSubmatch(requestSource, -1) {
-		if len(namesRead(m[1])) < 2 {
+		if len(listed(m[1])) < 2 {
 			t.Errorf("no names for what %s reads", m[1])
 		}
 	}

@@ -1,103 +1,69 @@
 package ferment
 
 import (
-	"strings"
+	"slices"
 
-	"example.org/zymase/internal/choice"
-	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/acidity"
 	"example.org/zymase/nutrient/internal/amount"
-	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
-// Buffer is a salt that holds the pH of a ferment up.
-type Buffer int
+// Buffers returns the salts that hold the pH of a ferment up: potassium and sodium
+// bicarbonate, and their citrates.
+func Buffers() []material.Material {
+	out := make([]material.Material, len(bufferTable))
+	for i := range bufferTable {
+		out[i] = bufferTable[i].Material
+	}
+	return out
+}
 
-// The buffers of the trade.
-const (
-	PotassiumBicarbonate Buffer = iota // KHCO3
-	SodiumBicarbonate                  // NaHCO3
-	TripotassiumCitrate                // K3C6H5O7·H2O
-	TrisodiumCitrate                   // Na3C6H5O7·2H2O
-)
-
-// bufferFacts is what a mole brings.
-type bufferFacts struct {
-	name, also           string
-	mass                 float64 // g
+// buffer is a salt with what a mole of it brings. The zero buffer is none.
+type buffer struct {
+	material.Material
 	potassium, sodium    float64
 	citrate, bicarbonate float64
 }
 
-var bufferTable = [...]bufferFacts{
-	PotassiumBicarbonate: {name: "potassium bicarbonate", mass: formula.MustMass("KHCO3"), also: "KHCO3", potassium: 1, bicarbonate: 1},
-	SodiumBicarbonate:    {name: "sodium bicarbonate", mass: formula.MustMass("NaHCO3"), also: "baking soda", sodium: 1, bicarbonate: 1},
-	TripotassiumCitrate:  {name: "tripotassium citrate monohydrate", mass: formula.MustMass("K3C6H5O7.H2O"), also: "potassium citrate", potassium: 3, citrate: 1},
-	TrisodiumCitrate:     {name: "trisodium citrate dihydrate", mass: formula.MustMass("Na3C6H5O7.2H2O"), also: "sodium citrate", sodium: 3, citrate: 1},
+var bufferTable = [...]buffer{
+	{Material: material.PotassiumBicarbonate(), potassium: 1, bicarbonate: 1},
+	{Material: material.BakingSoda(), sodium: 1, bicarbonate: 1},
+	{Material: material.TripotassiumCitrate(), potassium: 3, citrate: 1},
+	{Material: material.TrisodiumCitrate(), sodium: 3, citrate: 1},
 }
 
-func (b Buffer) facts() *bufferFacts {
-	if b < PotassiumBicarbonate || b > TrisodiumCitrate {
-		return &bufferTable[PotassiumBicarbonate]
-	}
-	return &bufferTable[b]
-}
-
-var buffers = choice.Of[Buffer]("buffer", bufferTable[0].name, bufferTable[1].name, bufferTable[2].name, bufferTable[3].name)
-
-// String is the name with its crystal water.
-func (b Buffer) String() string { return buffers.Text(b) }
-
-// MarshalText is [Buffer.String]; an unknown buffer is a [*units.NameError].
-func (b Buffer) MarshalText() ([]byte, error) {
-	return buffers.Marshal("ferment.Buffer.MarshalText", b)
-}
-
-// UnmarshalText reads what [Buffer.MarshalText] writes; another text is a
-// [*units.NameError].
-func (b *Buffer) UnmarshalText(text []byte) error {
-	return buffers.Unmarshal("ferment.Buffer.UnmarshalText", text, b)
-}
-
-// MolarMass returns g/mol with crystal water.
-//
-//   - Source: [material.MolarMass].
-func (b Buffer) MolarMass() float64 { return b.facts().mass }
-
-// ParseBuffer returns the buffer of that name; "KHCO3", "baking soda", "potassium
-// citrate" and "sodium citrate" are taken too. The error is a [*units.ParseError].
-func ParseBuffer(text string) (Buffer, error) {
-	name := strings.TrimSpace(text)
-	var names []string
-	for i, f := range bufferTable {
-		if strings.EqualFold(name, f.name) || strings.EqualFold(name, f.also) {
-			return Buffer(i), nil
+// bufferOf finds what a material brings; one that is none of [Buffers] is refused.
+func bufferOf(fn string, m material.Material) (*buffer, error) {
+	i := slices.IndexFunc(bufferTable[:], func(b buffer) bool { return b.Material == m })
+	if i < 0 {
+		e := &units.NameError{Func: fn, What: "buffer", Name: m.Name()}
+		for _, b := range bufferTable {
+			e.Choices = append(e.Choices, b.Name())
 		}
-		names = append(names, f.name)
+		return nil, e
 	}
-	return 0, limit.Unknown(text, "buffer", strings.Join(names, ", "))
+	return &bufferTable[i], nil
 }
 
 // charge is the strong charge that a mole brings.
-func (b Buffer) charge() float64 { return b.facts().potassium + b.facts().sodium }
+func (b *buffer) charge() float64 { return b.potassium + b.sodium }
 
-// buffered is a liquid with so many mmol/L of a buffer; the bicarbonate leaves as CO2.
-func (b Buffer) buffered(a acidity.Liquid, mmol float64) acidity.Liquid {
-	f := b.facts()
+// in is a liquid with so many mmol/L of the buffer; the bicarbonate leaves as CO2.
+func (b *buffer) in(a acidity.Liquid, mmol float64) acidity.Liquid {
 	a.Strong += mmol * b.charge()
-	a.Potassium += mmol * f.potassium
-	a.Sodium += mmol * f.sodium
-	a.Organic[acidity.Citric] += mmol * f.citrate
+	a.Potassium += mmol * b.potassium
+	a.Sodium += mmol * b.sodium
+	a.Organic[acidity.Citric] += mmol * b.citrate
 	return a
 }
 
 // BufferDose is a dose of a buffer.
 type BufferDose struct {
-	Buffer Buffer
+	Buffer material.Material
 	// Mass for the volume: Value for the usual acids, Low and High for the least and most
 	// acids that yeast makes.
 	Mass          evidence.Figure[units.Mass]

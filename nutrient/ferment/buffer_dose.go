@@ -11,6 +11,7 @@ import (
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -29,9 +30,10 @@ const (
 //     charge that is lacking at the floor.
 //   - Range: floor 2.5 to 6, reached with at most 20 g/L; otherwise as [Tank.At].
 //   - Uncertainty: the ends of the dose.
-func (f Tank) BufferFor(floor float64, b Buffer) (BufferDose, error) {
+func (f Tank) BufferFor(salt material.Material, floor float64) (BufferDose, error) {
 	const fn = "ferment.Tank.BufferFor"
-	if err := buffers.Check(fn, b); err != nil {
+	b, err := bufferOf(fn, salt)
+	if err != nil {
 		return BufferDose{}, err
 	}
 	if err := limit.Check(fn, "pH", floor, "", leastFloor, 6, "floors for a ferment"); err != nil {
@@ -47,7 +49,7 @@ func (f Tank) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 	with := c
 	for i, m := range c.upTo {
 		mmol[i], err = solveDose(fn, b, floor, c.around(allUsed), &like, func(dose float64) acidity.Liquid {
-			with.start = b.buffered(c.start, dose)
+			with.start = b.in(c.start, dose)
 			return with.acidity(with.balance(m, allUsed), allUsed)
 		})
 		if err != nil {
@@ -61,7 +63,7 @@ func (f Tank) BufferFor(floor float64, b Buffer) (BufferDose, error) {
 // solveDose returns the mmol/L of a buffer that bring a liquid to a pH, zero if it is
 // there already. The curve of a like liquid, once one is known, says where to begin;
 // each point then bends the curve of this liquid nearer to the truth.
-func solveDose(fn string, b Buffer, target float64, s acidity.Surroundings, like *doseCurve, liquid func(mmol float64) acidity.Liquid) (dose float64, err error) {
+func solveDose(fn string, b *buffer, target float64, s acidity.Surroundings, like *doseCurve, liquid func(mmol float64) acidity.Liquid) (dose float64, err error) {
 	most := 1000 * mostBuffer / b.MolarMass()
 	low, high := -most, most+most
 	x := dose
@@ -86,7 +88,7 @@ func solveDose(fn string, b Buffer, target float64, s acidity.Surroundings, like
 		if low == most {
 			pH, err := a.PH(s)
 			if err == nil {
-				err = limit.Check(fn, "pH", target, "", leastFloor, pH, "20 g/L of "+b.String())
+				err = limit.Check(fn, "pH", target, "", leastFloor, pH, "20 g/L of "+b.Name())
 			}
 			return dose, err
 		}
@@ -114,17 +116,16 @@ func solveDose(fn string, b Buffer, target float64, s acidity.Surroundings, like
 }
 
 // doseOf makes doses of mmol/L with the usual, the least and the most acids.
-func (f *fermenting) doseOf(b Buffer, mmol [3]float64) (BufferDose, error) {
+func (f *fermenting) doseOf(b *buffer, mmol [3]float64) (BufferDose, error) {
 	mass := func(n float64) units.Mass { return amount.Grams(n / 1000 * b.MolarMass() * f.litres) }
 	out := BufferDose{
-		Buffer: b,
+		Buffer: b.Material,
 		Mass: evidence.Figure[units.Mass]{
 			Value: mass(mmol[0]), Low: mass(min(mmol[0], mmol[1])), High: mass(max(mmol[0], mmol[2])),
 			Evidence: evidence.Evidence{Source: "charge balance of the liquid", Grade: evidence.Computed},
 		},
 		Concentration: amount.MgPerL(mmol[0] * b.MolarMass()),
 	}
-	facts := b.facts()
 	sodium, potassium, citrate := TasteThresholds()
 	for _, c := range [...]struct {
 		ion    water.Ion
@@ -132,16 +133,16 @@ func (f *fermenting) doseOf(b Buffer, mmol [3]float64) (BufferDose, error) {
 		most   evidence.Figure[units.MassConcentration]
 		before float64
 	}{
-		{water.Sodium, mmol[0] * facts.sodium, sodium, f.start.Sodium},
-		{water.Potassium, mmol[0] * facts.potassium, potassium, f.start.Potassium},
-		{water.Citrate, mmol[0] * facts.citrate, citrate, f.start.Organic[acidity.Citric]},
+		{water.Sodium, mmol[0] * b.sodium, sodium, f.start.Sodium},
+		{water.Potassium, mmol[0] * b.potassium, potassium, f.start.Potassium},
+		{water.Citrate, mmol[0] * b.citrate, citrate, f.start.Organic[acidity.Citric]},
 	} {
 		mg := (c.mmol + c.before) * c.ion.MolarMass()
 		if c.mmol > 0 && mg > c.most.Value.In(units.MilligramPerLitre) {
 			out.Cautions = out.Cautions.With(("taste_" + caution.Caution(c.ion.Name()) + ": %.0f mg/L of %s may taste: from %s it does.").With(mg, c.ion.Name(), c.most.Value.Text(units.MilligramPerLitre, 0)))
 		}
 	}
-	out.Cautions = out.Cautions.WithIf(facts.bicarbonate > 0 && mmol[0] > 0, foams)
+	out.Cautions = out.Cautions.WithIf(b.bicarbonate > 0 && mmol[0] > 0, foams)
 	out.Water = f.Water
 	if f.perLitre > 0 {
 		var err error
@@ -153,9 +154,8 @@ func (f *fermenting) doseOf(b Buffer, mmol [3]float64) (BufferDose, error) {
 }
 
 // withBuffer is a water with so many mmol/L of a buffer dissolved in it.
-func withBuffer(p water.Profile, b Buffer, mmol float64) (water.Profile, error) {
-	facts := b.facts()
-	more := map[water.Ion]float64{water.Sodium: mmol * facts.sodium, water.Potassium: mmol * facts.potassium, water.Citrate: mmol * facts.citrate}
+func withBuffer(p water.Profile, b *buffer, mmol float64) (water.Profile, error) {
+	more := map[water.Ion]float64{water.Sodium: mmol * b.sodium, water.Potassium: mmol * b.potassium, water.Citrate: mmol * b.citrate}
 	var ions []water.Content
 	for _, i := range water.Ions() {
 		if i == water.Bicarbonate || i == water.Carbonate || i == water.Hydroxide {
@@ -166,7 +166,7 @@ func withBuffer(p water.Profile, b Buffer, mmol float64) (water.Profile, error) 
 			ions = append(ions, i.At(amount.MgPerL(mg)))
 		}
 	}
-	alkalinity := p.Alkalinity().In(units.MilligramPerLitreCaCO3) + mmol*facts.bicarbonate*acidity.CaCO3PerEquivalent
+	alkalinity := p.Alkalinity().In(units.MilligramPerLitreCaCO3) + mmol*b.bicarbonate*acidity.CaCO3PerEquivalent
 	return water.NewProfile(p.Temperature(), units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity)), ions...)
 }
 

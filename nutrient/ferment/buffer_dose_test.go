@@ -7,9 +7,9 @@ import (
 	"testing"
 
 	"example.org/zymase/internal/check"
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 	"pgregory.net/rapid"
 )
@@ -18,19 +18,19 @@ import (
 func TestBufferForMeetsTheFloorExactly(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := drawFerment(t)
-		b := Buffer(rapid.IntRange(0, 3).Draw(t, "the buffer to add"))
-		f.Buffer, f.BufferMass = b, units.Mass{}
+		b := Buffers()[rapid.IntRange(0, 3).Draw(t, "the buffer to add")]
+		f.Buffer = material.Dose{}
 		start := check.Must(f.At(end)).PH.Value
 		// From a hair above what it has anyway to units above.
 		floor := start + math.Pow(10, rapid.Float64Range(-14, 0.3).Draw(t, "log of the rise"))
 		if floor < 2.5 || floor > 5.5 {
 			return
 		}
-		dose, err := f.BufferFor(floor, b)
+		dose, err := f.BufferFor(b, floor)
 		if r, refused := errors.AsType[*units.RangeError](err); refused && r.Quantity == "pH" && r.Max < floor {
 			return // 20 g/L do not reach it, with the most acids
 		}
-		f.BufferMass = check.Must(dose, err).Mass.Value
+		f.Buffer = b.Dose(check.Must(dose, err).Mass.Value)
 		if p := check.Must(f.At(end)).PH.Value; math.Abs(p-floor) > 1e-6 { // 1e-7 mEq/L in a liquid that takes 0.3 for 1 pH, and more
 			t.Fatalf("ends at %.12g, wanted %.12g", p, floor)
 		}
@@ -39,9 +39,9 @@ func TestBufferForMeetsTheFloorExactly(t *testing.T) {
 
 // The three doses are for the usual, the least and the most acids, each as if alone.
 func TestBufferForEachMetabolism(t *testing.T) {
-	f := hall(nutrient.DiammoniumPhosphate())
-	for b := PotassiumBicarbonate; b <= TrisodiumCitrate; b++ {
-		d := check.Must(f.BufferFor(4, b))
+	f := hall(material.DiammoniumPhosphate())
+	for _, b := range Buffers() {
+		d := check.Must(f.BufferFor(b, 4))
 		for _, c := range []struct {
 			what string
 			m    Metabolism
@@ -49,7 +49,7 @@ func TestBufferForEachMetabolism(t *testing.T) {
 		}{{"least", UsualMetabolism().LeastAcids(), d.Mass.Low}, {"most", UsualMetabolism().MostAcids(), d.Mass.High}} {
 			g := f
 			g.Metabolism = c.m
-			want := check.Must(g.BufferFor(4, b)).Mass.Value.In(units.Gram)
+			want := check.Must(g.BufferFor(b, 4)).Mass.Value.In(units.Gram)
 			// Both searches end within sameCharge of the floor, of which a mole takes half or more.
 			tol := 4 * sameCharge / 1000 * b.MolarMass() * f.Brew.Finish.VolumeAt20().In(units.Litre)
 			check.Near(t, b.String()+" "+c.what, c.got.In(units.Gram), want, tol, "alone")
@@ -60,39 +60,40 @@ func TestBufferForEachMetabolism(t *testing.T) {
 // 900 mg/L of nitrogen as sulfate sets 64 mmol/L of H+ free; 20 g/L of citrate hold the
 // pH they hold and no higher one.
 func TestBufferForRefusesMoreThanADrinkBears(t *testing.T) {
-	f := hall(nutrient.AmmoniumSulfate())
-	f.Feed[0].Mass = amount.Grams(0.9 * 60 / f.Feed[0].Source.Nitrogen().In(units.Fraction))
+	f := hall(material.AmmoniumSulfate())
+	f.Feed[0].Mass = amount.Grams(0.9 * 60 / f.Feed[0].Material.Composition().Nitrogen().In(units.Fraction))
 	// The most acids are what cannot be met; the error names the pH reached.
 	g := f
 	g.Metabolism = UsualMetabolism()
-	g.Buffer, g.BufferMass = TrisodiumCitrate, units.Gram.Of(19.99999999*60)
-	_, err := f.BufferFor(6, TrisodiumCitrate)
+	g.Buffer = material.TrisodiumCitrate().Dose(units.Gram.Of(19.99999999 * 60))
+	_, err := f.BufferFor(material.TrisodiumCitrate(), 6)
 	e, ok := errors.AsType[*units.RangeError](err)
 	if !ok || e.Quantity != "pH" || e.Value != 6 || e.Min != 2.5 || math.Abs(e.Max-check.Must(g.At(end)).PH.Value) > 1e-7 {
 		t.Errorf("%v", err)
 	}
 	// A gram below 20 g/L is found.
-	g.BufferMass = units.Gram.Of(19.9 * 60)
+	g.Buffer.Mass = units.Gram.Of(19.9 * 60)
 	floor := check.Must(g.At(end)).PH.Low
-	d := check.Must(f.BufferFor(floor, TrisodiumCitrate))
+	d := check.Must(f.BufferFor(material.TrisodiumCitrate(), floor))
 	check.Near(t, "dose", d.Mass.High.In(units.Gram), 19.9*60, 1e-5, "the same")
-	if _, err = (Tank{}).BufferFor(3.5, TrisodiumCitrate); err == nil {
+	if _, err = (Tank{}).BufferFor(material.TrisodiumCitrate(), 3.5); err == nil {
 		t.Error("no brew is taken")
 	}
 }
 
 // Cautions of a dose: what it makes taste, and the foam.
 func TestBufferDoseCautions(t *testing.T) {
-	f := hall(nutrient.AmmoniumSulfate())
+	f := hall(material.AmmoniumSulfate())
 	c := check.Must(f.checked("test"))
-	dose := func(b Buffer, mmol float64) string {
+	dose := func(m material.Material, mmol float64) string {
+		b := check.Must(bufferOf("test", m))
 		return strings.Join(check.Must(c.doseOf(b, [3]float64{mmol, mmol, mmol})).Cautions.Texts(), "\n")
 	}
 	// 9 mmol/L of sodium are 207 mg/L.
-	if s := dose(SodiumBicarbonate, 9); !strings.HasPrefix(s, "207 mg/L of sodium may taste: from 200 mg/L it does.\n") || !strings.Contains(s, "foams") {
+	if s := dose(material.BakingSoda(), 9); !strings.HasPrefix(s, "207 mg/L of sodium may taste: from 200 mg/L it does.\n") || !strings.Contains(s, "foams") {
 		t.Errorf("%q", s)
 	}
-	for b, want := range map[Buffer]bool{SodiumBicarbonate: true, PotassiumBicarbonate: true, TrisodiumCitrate: false, TripotassiumCitrate: false} {
+	for b, want := range map[material.Material]bool{material.BakingSoda(): true, material.PotassiumBicarbonate(): true, material.TrisodiumCitrate(): false, material.TripotassiumCitrate(): false} {
 		if s := dose(b, 0.5); strings.Contains(s, "foams") != want || strings.Contains(s, "taste") {
 			t.Errorf("%s, 0.5 mmol/L: %q", b, s)
 		}
@@ -102,12 +103,12 @@ func TestBufferDoseCautions(t *testing.T) {
 	}
 	// A salty water: half a mmol of sodium is too much, and no potassium is no fault of it.
 	c.start.Sodium, c.start.Potassium = 250/water.Sodium.MolarMass(), 500/water.Potassium.MolarMass()
-	if s := dose(SodiumBicarbonate, 0.5); !strings.Contains(s, "sodium may taste") || strings.Contains(s, "potassium") {
+	if s := dose(material.BakingSoda(), 0.5); !strings.Contains(s, "sodium may taste") || strings.Contains(s, "potassium") {
 		t.Errorf("%q", s)
 	}
 	// Where no water is added, as to juice, there is none to hold the ions.
 	c.perLitre = 0
-	if d := check.Must(c.doseOf(SodiumBicarbonate, [3]float64{9, 9, 9})); d.Water != f.Water {
+	if d := check.Must(c.doseOf(check.Must(bufferOf("test", material.BakingSoda())), [3]float64{9, 9, 9})); d.Water != f.Water {
 		t.Errorf("%+v", d.Water)
 	}
 }
@@ -115,16 +116,16 @@ func TestBufferDoseCautions(t *testing.T) {
 // After the dose of a correction the rest of the sugar ferments: from the foreseen pH at
 // the start of the ferment, with the dose as if it had been there, it ends as foreseen.
 func TestCorrectEnd(t *testing.T) {
-	f := hall(nutrient.AutolysedYeast())
+	f := hall(material.AutolysedYeast())
 	f.Additions = 1
 	used := units.Percent.Of(40)
-	c := check.Must(f.Correct(used, check.Must(f.At(used)).PH.Value, 4, SodiumBicarbonate))
-	f.Buffer, f.BufferMass = SodiumBicarbonate, c.Dose.Mass.Value
+	c := check.Must(f.Correct(material.BakingSoda(), used, check.Must(f.At(used)).PH.Value, 4))
+	f.Buffer = material.BakingSoda().Dose(c.Dose.Mass.Value)
 	check.Near(t, "end", c.End.Value, check.Must(f.At(end)).PH.Value, 1e-6, "the buffer beside the water")
 	check.Near(t, "end", c.End.Value, 4, 1e-6, "the pH asked for")
 
 	// With its sugar all but used, now is the end.
-	check.Near(t, "now", check.Must(hall(nutrient.AutolysedYeast()).Correct(units.Percent.Of(100), 3, 3.6, SodiumBicarbonate)).Now.Value, 3.6, 1e-6, "nothing is to come")
+	check.Near(t, "now", check.Must(hall(material.AutolysedYeast()).Correct(material.BakingSoda(), units.Percent.Of(100), 3, 3.6)).Now.Value, 3.6, 1e-6, "nothing is to come")
 }
 
 // Where the boil may have dropped chalk, the advice is: the dose without any loss first, and
@@ -134,7 +135,7 @@ func TestCorrectEnd(t *testing.T) {
 func TestStagedBufferAtTheLeastAlkalinity(t *testing.T) {
 	const floor = 3.6
 	mg := units.MilligramPerLitre.Of
-	clear := hall(nutrient.DiammoniumPhosphate())
+	clear := hall(material.DiammoniumPhosphate())
 	clear.Water = check.Must(water.NewProfile(amount.Room, units.MilligramPerLitreCaCO3.Of(90),
 		water.Calcium.At(mg(50)), water.Potassium.At(mg(20)), water.Sulfate.At(mg(40)), water.Chloride.At(mg(30))))
 	least := clear
@@ -142,22 +143,22 @@ func TestStagedBufferAtTheLeastAlkalinity(t *testing.T) {
 	if was, is := clear.Water.Alkalinity(), least.Water.Alkalinity(); is.In(units.MilligramPerLitreCaCO3) > was.In(units.MilligramPerLitreCaCO3)/2 {
 		t.Fatalf("%v of %v is left: the case is not wide", is, was)
 	}
-	first := check.Must(clear.BufferFor(floor, PotassiumBicarbonate)).Mass.Value
-	whole := check.Must(least.BufferFor(floor, PotassiumBicarbonate)).Mass.Value
+	first := check.Must(clear.BufferFor(material.PotassiumBicarbonate(), floor)).Mass.Value
+	whole := check.Must(least.BufferFor(material.PotassiumBicarbonate(), floor)).Mass.Value
 
-	least.Buffer, least.BufferMass = PotassiumBicarbonate, first
+	least.Buffer = material.PotassiumBicarbonate().Dose(first)
 	if low := check.Must(least.At(end)).PH.Value; low > floor-0.3 {
 		t.Fatalf("the first dose alone ends at %.2f: the case is not wide", low)
 	}
 	half := units.Percent.Of(50)
-	c := check.Must(least.Correct(half, check.Must(least.At(half)).PH.Value, floor, PotassiumBicarbonate))
+	c := check.Must(least.Correct(material.PotassiumBicarbonate(), half, check.Must(least.At(half)).PH.Value, floor))
 	check.Near(t, "both doses", first.Plus(c.Dose.Mass.Value).In(units.Gram), whole.In(units.Gram), 0.02*whole.In(units.Gram), "one buffer, whenever it goes in")
-	least.BufferMass = first.Plus(c.Dose.Mass.Value)
+	least.Buffer.Mass = first.Plus(c.Dose.Mass.Value)
 	if last := check.Must(least.At(end)).PH.Value; !(last >= floor-1e-6 && last < floor+0.05) {
 		t.Errorf("the staged doses end at pH %.3f, the floor is %g", last, floor)
 	}
 	check.Near(t, "the correction says so", c.End.Value, check.Must(least.At(end)).PH.Value, 1e-6, "the same liquid")
 
-	clear.Buffer, clear.BufferMass = PotassiumBicarbonate, first
+	clear.Buffer = material.PotassiumBicarbonate().Dose(first)
 	check.Near(t, "where nothing dropped, the first dose alone", check.Must(clear.At(end)).PH.Value, floor, 1e-5, "the floor")
 }

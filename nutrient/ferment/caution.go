@@ -55,7 +55,7 @@ func (f *fermenting) cautions(points []Point) caution.List {
 	}
 	if start := points[0].PH.Value; start > PitchPH().Value {
 		advice := "Leave it a day under its yeast before the first nutrient, or take a water of less alkalinity."
-		if !f.BufferMass.IsZero() {
+		if !f.Buffer.Mass.IsZero() {
 			advice = "Keep half of the buffer back until a sixth of the sugar is used: by then the yeast's own CO2 holds the pH below 7."
 		}
 		out = out.With(alkaline.With(start, advice))

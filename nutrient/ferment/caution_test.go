@@ -11,6 +11,7 @@ import (
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
 	"example.org/zymase/units/evidence"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -60,7 +61,7 @@ func TestWaterPerLitre(t *testing.T) {
 
 // What a ferment of water holds in each litre of drink: 57.4 kg of water in 60 L.
 func TestWaterFillsAShareOfTheDrink(t *testing.T) {
-	f := hall(nutrient.DiammoniumPhosphate())
+	f := hall(material.DiammoniumPhosphate())
 	f.Water = check.Must(water.NewProfile(units.Celsius.Of(20), units.CalciumCarbonate{}))
 	c := check.Must(f.checked("test"))
 	check.Near(t, "share", c.perLitre, f.Brew.Water.In(units.Kilogram)/0.9982/60, 1e-6, "by hand")

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -33,9 +34,10 @@ type Correction struct {
 //     [Tank.At].
 //   - Uncertainty: the ends of the dose; a pH meter is good to 0.05, which is a fifth of a
 //     small dose. Add half, stir, measure again.
-func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Correction, error) {
+func (f Tank) Correct(salt material.Material, used units.Share, measured, target float64) (Correction, error) {
 	const fn = "ferment.Tank.Correct"
-	if err := buffers.Check(fn, b); err != nil {
+	b, err := bufferOf(fn, salt)
+	if err != nil {
 		return Correction{}, err
 	}
 	if err := limit.Check(fn, "measured pH", measured, "", 2, 6, "ferments"); err != nil {
@@ -65,7 +67,7 @@ func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Cor
 		more := now.Strong - foreseen.Strong
 		atEnd := func(dose float64) acidity.Liquid {
 			with := c
-			with.start = b.buffered(c.start, dose)
+			with.start = b.in(c.start, dose)
 			last := with.acidity(with.balance(m, allUsed), allUsed)
 			last.Strong += more
 			return last
@@ -74,7 +76,7 @@ func (f Tank) Correct(used units.Share, measured, target float64, b Buffer) (Cor
 		if err != nil {
 			return Correction{}, limit.Named(fn, err)
 		}
-		atOnce := func(dose float64) acidity.Liquid { return b.buffered(now, dose) }
+		atOnce := func(dose float64) acidity.Liquid { return b.in(now, dose) }
 		least, err := atOnce(mmol[i]).PH(c.around(x))
 		if err == nil && least < target { // what is still to come makes it less sour
 			mmol[i], err = solveDose(fn, b, target, c.around(x), new(doseCurve), atOnce)

@@ -3,7 +3,7 @@
 //
 //	t := ferment.Tank{Brew: brew, Water: treated, Feed: feed.Doses, Additions: 3, Temperature: warm}
 //	course, _ := t.Course(10)
-//	dose, _ := t.BufferFor(3.5, ferment.PotassiumBicarbonate)
+//	dose, _ := t.BufferFor(material.PotassiumBicarbonate(), 3.5)
 //
 // A [Tank] is a wash to ferment. Its [Course] follows gravity, strength, gas and pH while
 // sugar is used; [Tank.BufferFor] doses a buffer before, [Tank.Correct] when it has

@@ -4,10 +4,10 @@ import (
 	"fmt"
 	"time"
 
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -19,10 +19,10 @@ func well() water.Profile {
 }
 
 func hall() ferment.Tank {
-	b, _ := sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
+	b, _ := sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 	return ferment.Tank{
 		Brew: b, Water: well(), Temperature: units.Celsius.Of(20), Additions: 3,
-		Feed: []nutrient.Dose{{Source: nutrient.DiammoniumPhosphate(), Mass: units.Gram.Of(19)}},
+		Feed: []material.Dose{{Material: material.DiammoniumPhosphate(), Mass: units.Gram.Of(19)}},
 	}
 }
 
@@ -64,7 +64,7 @@ func ExampleTank_At() {
 
 // The potassium bicarbonate that holds pH 3.5, and the ions it leaves.
 func ExampleTank_BufferFor() {
-	d, _ := hall().BufferFor(3.5, ferment.PotassiumBicarbonate)
+	d, _ := hall().BufferFor(material.PotassiumBicarbonate(), 3.5)
 	fmt.Println(d.Mass.Value.Text(units.Gram, 0), "of", d.Buffer, "from", d.Mass.Low.Text(units.Gram, 0), "to", d.Mass.High.Text(units.Gram, 0))
 	fmt.Println("potassium", d.Water.Ion(water.Potassium).Text(units.MilligramPerLitre, 0), "alkalinity", d.Water.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 	sodium, potassium, _ := ferment.TasteThresholds()
@@ -77,7 +77,7 @@ func ExampleTank_BufferFor() {
 
 // It stopped half way at pH 2.8: lift it so that it ends at 3.6.
 func ExampleTank_Correct() {
-	c, err := hall().Correct(units.Percent.Of(50), 2.8, 3.6, ferment.PotassiumBicarbonate)
+	c, err := hall().Correct(material.PotassiumBicarbonate(), units.Percent.Of(50), 2.8, 3.6)
 	if err != nil {
 		fmt.Println(err)
 		return

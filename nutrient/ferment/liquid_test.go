@@ -11,13 +11,14 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
 // What yeast leaves alone is in the liquid as it was in the water, in proportion, and
 // with what the feed brings: 0.1 mg/L of zinc as well as 80 of calcium.
 func TestLiquidKeepsTheOtherIons(t *testing.T) {
-	f := hall(nutrient.ZincSulfateHeptahydrate())
+	f := hall(material.ZincSulfateHeptahydrate())
 	f.Feed = nil
 	ions := map[water.Ion]float64{
 		water.Calcium: 80, water.Magnesium: 0.5, water.Chloride: 30, water.Sulfate: 0.7, water.Nitrate: 12, water.Zinc: 0.1,
@@ -33,9 +34,9 @@ func TestLiquidKeepsTheOtherIons(t *testing.T) {
 		check.Near(t, i.Name(), liquid.Ion(i).In(units.MilligramPerLitre), per*mg, 1e-9, "by hand")
 	}
 	// 0.006 g of the zinc salt in 60 L: 0.1 mg/L, of which Zn is 65.38/287.54.
-	f.Feed = []nutrient.Dose{{Source: nutrient.ZincSulfateHeptahydrate(), Mass: units.Gram.Of(0.006)}}
+	f.Feed = []material.Dose{{Material: material.ZincSulfateHeptahydrate(), Mass: units.Gram.Of(0.006)}}
 	check.Near(t, "zinc fed", check.Must(f.At(end)).Liquid.Ion(water.Zinc).In(units.MilligramPerLitre), per*0.1+0.1*65.38/287.54, 1e-6, "stoichiometry")
-	none := check.Must(hall(nutrient.DiammoniumPhosphate()).At(end)).Liquid
+	none := check.Must(hall(material.DiammoniumPhosphate()).At(end)).Liquid
 	for i := range ions {
 		if !none.Ion(i).IsZero() {
 			t.Errorf("%s: %v from nowhere", i.Name(), none.Ion(i))
@@ -65,14 +66,14 @@ func TestFedByAdditions(t *testing.T) {
 		{0, 0, 1}, {1, 0, 1}, {1, 1, 1}, {2, 0, 0.5}, {2, 0.333, 0.5}, {2, 1.0 / 3, 1}, {2, 1, 1},
 		{4, 0, 0.25}, {4, 0.11, 0.25}, {4, 1.0 / 9, 0.5}, {4, 0.22, 0.5}, {4, 2.0 / 9, 0.75}, {4, 0.33, 0.75}, {4, 1, 1},
 	} {
-		f := hall(nutrient.DiammoniumPhosphate())
+		f := hall(material.DiammoniumPhosphate())
 		f.Additions = c.n
 		checked := check.Must(f.checked("test"))
 		check.Near(t, "fed", checked.fed(c.used), c.want, 1e-12, "common practice, no source")
 		check.Near(t, "nitrogen", check.Must(f.At(amount.Share(0))).Nitrogen.In(units.MilligramPerLitre), 67/float64(max(1, c.n)), 1e-9, "by hand")
 	}
 	for n := 1; n <= 10; n++ { // at the very shares of StageShares
-		f := hall(nutrient.DiammoniumPhosphate())
+		f := hall(material.DiammoniumPhosphate())
 		f.Additions = n
 		c := check.Must(f.checked("test"))
 		for i, s := range check.Must(nutrient.StageShares(n)) {
@@ -84,7 +85,7 @@ func TestFedByAdditions(t *testing.T) {
 // Nothing that ferments gives nothing to use, and no pH that is not a number.
 func TestFermentWithoutSugar(t *testing.T) {
 	water := check.Must(gravity.NewSolution(units.Kilogram.Of(10), units.Mass{}, units.Mass{}))
-	b := sugar.Brew{Start: water, Finish: water, Yield: sugar.White().Yield()}
+	b := sugar.Brew{Start: water, Finish: water, Yield: sugar.Of(material.WhiteSugar()).Yield()}
 	if !b.Hexose().IsZero() {
 		t.Error(b.Hexose())
 	}
@@ -98,14 +99,14 @@ func TestFermentWithoutSugar(t *testing.T) {
 
 // A brine is beyond the activity coefficients: every way to its pH says so.
 func TestFermentOfBrine(t *testing.T) {
-	f := hall(nutrient.DiammoniumPhosphate())
+	f := hall(material.DiammoniumPhosphate())
 	f.Water = check.Must(water.NewProfile(amount.Room, units.CalciumCarbonate{}, water.Sodium.At(amount.MgPerL(15000)), water.Chloride.At(amount.MgPerL(23130))))
 	half := units.Percent.Of(50)
 	for what, try := range map[string]func() error{
 		"At":        func() error { _, err := f.At(half); return err },
 		"Course":    func() error { _, err := f.Course(2); return err },
-		"BufferFor": func() error { _, err := f.BufferFor(3.5, SodiumBicarbonate); return err },
-		"Correct":   func() error { _, err := f.Correct(half, 3, 3.5, SodiumBicarbonate); return err },
+		"BufferFor": func() error { _, err := f.BufferFor(material.BakingSoda(), 3.5); return err },
+		"Correct":   func() error { _, err := f.Correct(material.BakingSoda(), half, 3, 3.5); return err },
 	} {
 		if e, ok := errors.AsType[*units.RangeError](try()); !ok || e.Quantity != "ionic strength" {
 			t.Errorf("%s: %v", what, e)
@@ -115,7 +116,7 @@ func TestFermentOfBrine(t *testing.T) {
 
 // PH is that of At, and refuses what At refuses.
 func TestPHIsThatOfAt(t *testing.T) {
-	f := hall(nutrient.DiammoniumPhosphate())
+	f := hall(material.DiammoniumPhosphate())
 	for _, used := range []float64{0, 1.0 / 3, 1} {
 		if got, want := check.Must(f.PH(amount.Share(used))), check.Must(f.At(amount.Share(used))).PH.Value; got != want {
 			t.Errorf("%v: %v, not %v", used, got, want)
@@ -129,7 +130,7 @@ func TestPHIsThatOfAt(t *testing.T) {
 // The ammonium, phosphate and potassium of the water feed the yeast like any other: all of
 // them are used when they are short.
 func TestWaterFeedsTheYeast(t *testing.T) {
-	f := hall(nutrient.DiammoniumPhosphate())
+	f := hall(material.DiammoniumPhosphate())
 	f.Feed = nil
 	mg := func(i water.Ion, mmol float64) water.Content { return i.At(amount.MgPerL(mmol * i.MolarMass())) }
 	f.Water = check.Must(water.NewProfile(amount.Room, units.MilligramPerLitreCaCO3.Of(100), mg(water.Ammonium, 1), mg(water.Phosphate, 0.01), mg(water.Potassium, 0.01)))

@@ -46,7 +46,7 @@ func (f Tank) OtherNeeds() ([]OtherNeed, error) {
 	}
 	matter := 0.0 // mg/L of yeast matter
 	for _, d := range f.Feed {
-		if !d.Source.Shares().AminoNitrogen.IsZero() { // an autolysate, or a food with one
+		if !d.Material.Composition().AminoNitrogen.IsZero() { // an autolysate, or a food with one
 			matter += d.Mass.In(units.Milligram) / c.litres
 		}
 	}

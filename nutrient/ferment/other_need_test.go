@@ -4,9 +4,9 @@ import (
 	"testing"
 
 	"example.org/zymase/internal/check"
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -26,7 +26,7 @@ func needsOf(t *testing.T, f Tank) map[string]OtherNeed {
 // Sugar, distilled water and diammonium phosphate: phosphorus by its formula, 23.45 % of 60 L's
 // dose; of magnesium, zinc and vitamins nothing.
 func TestOtherNeedsOfSugarAndOneSalt(t *testing.T) {
-	f := hall(nutrient.DiammoniumPhosphate())
+	f := hall(material.DiammoniumPhosphate())
 	n := needsOf(t, f)
 	mg := units.MilligramPerLitre
 	check.Near(t, "phosphorus", n["phosphorus"].Have.In(mg), f.Feed[0].Mass.In(units.Milligram)/60*0.23454, 0.01, "atomic weights CIAAW 2021")
@@ -49,7 +49,7 @@ func TestOtherNeedsOfSugarAndOneSalt(t *testing.T) {
 	if n["phosphorus"].Short() {
 		t.Error("phosphorus is short beside a phosphate")
 	}
-	if n := needsOf(t, hall(nutrient.AmmoniumSulfate())); !n["phosphorus"].Short() {
+	if n := needsOf(t, hall(material.AmmoniumSulfate())); !n["phosphorus"].Short() {
 		t.Error("ammonium sulfate brings no phosphorus")
 	}
 }
@@ -57,10 +57,10 @@ func TestOtherNeedsOfSugarAndOneSalt(t *testing.T) {
 // What brings it, by hand: 4.4 g of Epsom salt hold 434 mg of magnesium (9.861 %), 88 mg of
 // zinc sulfate heptahydrate 20.0 mg of zinc (22.74 %), in 60 L.
 func TestOtherNeedsBrought(t *testing.T) {
-	f := hall(nutrient.DiammoniumPhosphate())
-	f.Feed = append(f.Feed, nutrient.Dose{Source: nutrient.EpsomSalt(), Mass: units.Gram.Of(4.4)}, nutrient.Dose{Source: nutrient.ZincSulfateHeptahydrate(), Mass: units.Milligram.Of(88)},
-		nutrient.Dose{Source: nutrient.ThiamineHydrochloride(), Mass: units.Milligram.Of(36)}, nutrient.Dose{Source: nutrient.AutolysedYeast(), Mass: units.Gram.Of(3.1)})
-	f.Buffer, f.BufferMass = PotassiumBicarbonate, units.Gram.Of(60)
+	f := hall(material.DiammoniumPhosphate())
+	f.Feed = append(f.Feed, material.Dose{Material: material.EpsomSalt(), Mass: units.Gram.Of(4.4)}, material.Dose{Material: material.ZincSulfateHeptahydrate(), Mass: units.Milligram.Of(88)},
+		material.Dose{Material: material.ThiamineHydrochloride(), Mass: units.Milligram.Of(36)}, material.Dose{Material: material.AutolysedYeast(), Mass: units.Gram.Of(3.1)})
+	f.Buffer = material.PotassiumBicarbonate().Dose(units.Gram.Of(60))
 	f.Water = check.Must(water.NewProfile(amount.Room, units.CalciumCarbonate{}, water.Magnesium.At(amount.MgPerL(10)), water.Sulfate.At(amount.MgPerL(39.5))))
 	n := needsOf(t, f)
 	mg := units.MilligramPerLitre
@@ -77,7 +77,7 @@ func TestOtherNeedsBrought(t *testing.T) {
 	if n := needsOf(t, f); !n["other vitamins"].Short() || n["other vitamins"].Unsure {
 		t.Error("thiamine alone is not all vitamins")
 	}
-	f.Feed = append(f.Feed[:1], nutrient.Dose{Source: nutrient.AutolysedYeast(), Mass: units.Gram.Of(2.9)})
+	f.Feed = append(f.Feed[:1], material.Dose{Material: material.AutolysedYeast(), Mass: units.Gram.Of(2.9)})
 	if n := needsOf(t, f); n["thiamine"].Unsure {
 		t.Error("a pinch of yeast matter counts as vitamins")
 	}

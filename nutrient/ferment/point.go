@@ -87,7 +87,7 @@ func (f *fermenting) at(used float64) (Point, error) {
 	p.Balance = f.balance(f.Metabolism, used)
 	a := f.acidity(p.Balance, used)
 	fed := f.fed(used)
-	amino := fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
+	amino := f.amino + fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
 		p.Balance.Amino.Plus(p.Balance.Urea).In(units.Milligram)/f.litres
 	p.Nitrogen = amount.MgPerL(max(0, a.Ammonium*formula.WeightN+amino))
 	p.Liquid, err = a.Profile(f.around(used))

@@ -37,7 +37,7 @@ func (f *fermenting) balance(m Metabolism, used float64) Balance {
 	return m.ferment(Substrate{
 		Hexose:   amount.Grams(f.hexose * used),
 		Ammonium: g(f.feed.Ammonium, taken).Plus(amount.Grams(taken * f.start.Ammonium * formula.WeightN / 1000 * f.litres)),
-		Amino:    g(f.feed.Amino, taken), Urea: g(f.feed.Urea, taken),
+		Amino:    g(f.feed.Amino, taken).Plus(amount.Grams(taken * f.amino / 1000 * f.litres)), Urea: g(f.feed.Urea, taken),
 		Phosphorus: g(f.feed.Phosphorus, fed).Plus(amount.Grams(f.start.Phosphate * formula.WeightP / 1000 * f.litres)),
 		Potassium:  g(f.feed.Potassium, fed).Plus(amount.Grams(f.start.Potassium * formula.WeightK / 1000 * f.litres)),
 	})

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/internal/check"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -38,7 +39,7 @@ func BenchmarkBalance(b *testing.B) {
 
 // A full ferment balance with its pH: one metabolism, to the end of the sugar.
 func BenchmarkFermentBalance(b *testing.B) {
-	c := check.Must(hall(nutrient.DiammoniumPhosphate()).checked("test"))
+	c := check.Must(hall(material.DiammoniumPhosphate()).checked("test"))
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := c.pH(c.Metabolism, 1); err != nil {
@@ -49,10 +50,10 @@ func BenchmarkFermentBalance(b *testing.B) {
 
 // The buffer that holds a floor, three times solved.
 func BenchmarkBufferFor(b *testing.B) {
-	f := hall(nutrient.DiammoniumPhosphate())
+	f := hall(material.DiammoniumPhosphate())
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := f.BufferFor(3.5, PotassiumBicarbonate); err != nil {
+		if _, err := f.BufferFor(material.PotassiumBicarbonate(), 3.5); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -61,7 +62,7 @@ func BenchmarkBufferFor(b *testing.B) {
 func TestHotPathsAllocateNothing(t *testing.T) {
 	m := UsualMetabolism()
 	in := Substrate{Hexose: units.Kilogram.Of(1), Ammonium: units.Gram.Of(1)}
-	c := check.Must(hall(nutrient.DiammoniumPhosphate()).checked("test"))
+	c := check.Must(hall(material.DiammoniumPhosphate()).checked("test"))
 	c.rest()
 	warm := units.Celsius.Of(22)
 	var p water.Profile

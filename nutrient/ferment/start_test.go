@@ -5,16 +5,16 @@ import (
 	"testing"
 
 	"example.org/zymase/internal/check"
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // From rest with air to its own CO2 the pH falls without a step: the liquid holds what was
 // made until it is saturated.
 func TestPHPassesThroughSaturation(t *testing.T) {
-	for _, f := range []Tank{hall(nutrient.DiammoniumPhosphate()), hall(nutrient.AutolysedYeast())} {
-		f.Buffer, f.BufferMass = PotassiumBicarbonate, units.Gram.Of(30)
+	for _, f := range []Tank{hall(material.DiammoniumPhosphate()), hall(material.AutolysedYeast())} {
+		f.Buffer = material.PotassiumBicarbonate().Dose(units.Gram.Of(30))
 		was := check.Must(f.At(units.Share{}))
 		for _, used := range []float64{1e-4, 1e-3, 0.01, 0.03, 0.1, 0.3, 1, 2, 3, 4, 5, 6, 7, 8} {
 			p := check.Must(f.At(amount.Share(used / 100)))
@@ -34,11 +34,11 @@ func TestPHPassesThroughSaturation(t *testing.T) {
 // constant 0.0390 mol/kg/atm at 20 °C and pK1 6.38 (Plummer & Busenberg 1982), HCO3- by the
 // charge; activities and what phosphate and organic acids hold left out, to 5 %.
 func TestUnsaturatedByHand(t *testing.T) {
-	f := hall(nutrient.AutolysedYeast())
+	f := hall(material.AutolysedYeast())
 	f.Feed, f.Temperature = nil, units.Celsius.Of(20)
 	f.Metabolism = UsualMetabolism()
 	f.Metabolism.Succinic, f.Metabolism.Acetic, f.Metabolism.Lactic = units.Share{}, units.Share{}, units.Share{}
-	f.Buffer, f.BufferMass = SodiumBicarbonate, units.Gram.Of(60)
+	f.Buffer = material.BakingSoda().Dose(units.Gram.Of(60))
 	p := check.Must(f.At(units.Percent.Of(2)))
 	c := check.Must(f.checked("test"))
 	strong := c.start.Strong // mEq/L, all of it bicarbonate here
@@ -53,9 +53,9 @@ func TestUnsaturatedByHand(t *testing.T) {
 // At 3,000 m (70.109 kPa, ISO 2533:1975) the air holds 0.692 of the CO2 of sea level and a
 // bicarbonate water is more alkaline by −log10 of that, 0.16.
 func TestWashUnderThinAir(t *testing.T) {
-	f := hall(nutrient.AutolysedYeast())
+	f := hall(material.AutolysedYeast())
 	f.Feed = nil
-	f.Buffer, f.BufferMass = SodiumBicarbonate, units.Gram.Of(15)
+	f.Buffer = material.BakingSoda().Dose(units.Gram.Of(15))
 	low := check.Must(f.PH(units.Share{}))
 	air := check.Must(units.AtAltitude(units.Metre.Of(3000)))
 	f.Pressure = air.Pressure()

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -14,12 +15,12 @@ import (
 // methods follow the pH while sugar is used. Fields left at zero take what is said at
 // them.
 type Tank struct {
-	Brew        sugar.Brew      // of [sugar.Wash.For] or [sugar.Wash.From]
-	Water       water.Profile   // the treated water that the wash is made of
-	Feed        []nutrient.Dose // all additions together
-	Additions   int             // the feed goes in as [nutrient.StageShares] says; 0 is 1, all with the yeast
-	Buffer      Buffer
-	BufferMass  units.Mass             // of Buffer; zero is none
+	Brew        sugar.Brew             // of [sugar.Wash.For] or [sugar.Wash.From]
+	Water       water.Profile          // the treated water that the wash is made of
+	Amino       units.Mass             // nitrogen of amino acids that juice, honey or malt brings; zero of sugar
+	Feed        []material.Dose        // all additions together
+	Additions   int                    // the feed goes in as [nutrient.StageShares] says; 0 is 1, all with the yeast
+	Buffer      material.Dose          // one of [Buffers]; zero is none
 	Metabolism  Metabolism             // the zero value is [UsualMetabolism]
 	Temperature units.Temperature      // of the ferment
 	Pressure    units.AbsolutePressure // of the gas above it; zero is 101.325 kPa
@@ -32,6 +33,7 @@ type fermenting struct {
 	hexose   float64        // g, used in all
 	ethanol  [2]float64     // % vol, at the start and the end
 	start    acidity.Liquid // water and buffer
+	amino    float64        // mg/L of nitrogen, of the wash itself
 	feed     nutrient.Supply
 	upTo     [3]Metabolism // usual, least, most
 	others   []water.Content
@@ -44,10 +46,13 @@ const fermentSource = "washes that yeast ferments"
 
 func (f Tank) checked(fn string) (fermenting, error) {
 	c := fermenting{Tank: f}
-	if err := buffers.Check(fn, f.Buffer); err != nil {
-		return c, err
-	}
+	salt := &buffer{}
 	var err error
+	if !f.Buffer.Material.IsZero() || !f.Buffer.Mass.IsZero() {
+		if salt, err = bufferOf(fn, f.Buffer.Material); err != nil {
+			return c, err
+		}
+	}
 	v := f.Brew.Finish.VolumeAt20()
 	c.litres = v.In(units.Litre)
 	if err := limit.Check(fn, "volume of the brew", c.litres, "L", amount.LeastVolume, amount.MostVolume, "a Brew of Wash.For or Wash.From"); err != nil {
@@ -79,15 +84,22 @@ func (f Tank) checked(fn string) (fermenting, error) {
 	if c.feed, err = nutrient.SupplyOf(v, f.Feed...); err != nil {
 		return c, err
 	}
+	c.amino = f.Amino.In(units.Milligram) / c.litres
+	if err := limit.Check(fn, "amino nitrogen of the wash", c.amino, "mg/L", 0, 1000, "needs published for musts"); err != nil {
+		return c, err
+	}
 	if err := limit.Check(fn, "nitrogen fed", c.feed.Nitrogen().In(units.MilligramPerLitre), "mg/L", 0, 1000, "needs published for musts"); err != nil {
 		return c, err
 	}
-	grams := f.BufferMass.In(units.Gram)
-	if err := limit.Check(fn, f.Buffer.String(), grams/c.litres, "g/L", 0, mostBuffer, "buffers that a drink can bear"); err != nil {
+	grams := f.Buffer.Mass.In(units.Gram)
+	if err := limit.Check(fn, salt.Name(), grams/c.litres, "g/L", 0, mostBuffer, "buffers that a drink can bear"); err != nil {
 		return c, err
 	}
 	c.perLitre = f.Brew.Water.In(units.Kilogram) / waterPerLitre / c.litres
-	c.start = f.Buffer.buffered(acidity.Of(f.Water).Scaled(c.perLitre), 1000*grams/f.Buffer.MolarMass()/c.litres)
+	c.start = acidity.Of(f.Water).Scaled(c.perLitre)
+	if grams > 0 {
+		c.start = salt.in(c.start, 1000*grams/salt.MolarMass()/c.litres)
+	}
 	c.hexose = f.Brew.Hexose().In(units.Gram)
 	c.ethanol = [2]float64{f.Brew.Start.ByVolume().In(units.PercentVolume), f.Brew.Finish.ByVolume().In(units.PercentVolume)}
 	return c, nil

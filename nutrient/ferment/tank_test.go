@@ -7,23 +7,23 @@ import (
 	"testing"
 
 	"example.org/zymase/internal/check"
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/internal/acidity"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/evidence"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 	"pgregory.net/rapid"
 )
 
 // hall is the wash of the village hall in pure water: 60 L at 4.6 % vol, fed by one
 // source for a medium strain, 67 mg/L of nitrogen.
-func hall(s nutrient.Source) Tank {
-	b := check.Must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
-	n := s.Nitrogen().In(units.Fraction)
-	return Tank{Brew: b, Feed: []nutrient.Dose{{Source: s, Mass: amount.Grams(0.067 * 60 / n)}}, Additions: 3, Temperature: amount.Room}
+func hall(s material.Material) Tank {
+	b := check.Must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
+	n := s.Composition().Nitrogen().In(units.Fraction)
+	return Tank{Brew: b, Feed: []material.Dose{{Material: s, Mass: amount.Grams(0.067 * 60 / n)}}, Additions: 3, Temperature: amount.Room}
 }
 
 var end = units.Percent.Of(100)
@@ -33,26 +33,26 @@ var end = units.Percent.Of(100)
 // alone between 3.0 and 3.6; half a gram of potassium bicarbonate a litre lifts either by
 // a unit.
 func TestEndPHOfTheLimitCases(t *testing.T) {
-	for _, s := range []nutrient.Source{nutrient.DiammoniumPhosphate(), nutrient.MonoammoniumPhosphate(), nutrient.AmmoniumSulfate()} {
+	for _, s := range []material.Material{material.DiammoniumPhosphate(), material.MonoammoniumPhosphate(), material.AmmoniumSulfate()} {
 		p := check.Must(hall(s).At(end)).PH
 		if !(p.Low >= 2.3 && p.High <= 3.0) {
 			t.Errorf("%s: %+v, want 2.3 to 3.0", s, p)
 		}
 	}
-	p := check.Must(hall(nutrient.AutolysedYeast()).At(end)).PH
+	p := check.Must(hall(material.AutolysedYeast()).At(end)).PH
 	if !(p.Low >= 3.0 && p.High <= 3.6+0.05) || p.Value < 3.0 || p.Value > 3.6 {
 		t.Errorf("amino: %+v, want 3.0 to 3.6", p)
 	}
-	for _, s := range []nutrient.Source{nutrient.DiammoniumPhosphate(), nutrient.AutolysedYeast()} {
+	for _, s := range []material.Material{material.DiammoniumPhosphate(), material.AutolysedYeast()} {
 		f := hall(s)
 		before := check.Must(f.At(end)).PH.Value
-		f.Buffer, f.BufferMass = PotassiumBicarbonate, units.Gram.Of(30)
+		f.Buffer = material.PotassiumBicarbonate().Dose(units.Gram.Of(30))
 		if after := check.Must(f.At(end)).PH.Value; after < before+1 {
 			t.Errorf("%s: from %.2f to %.2f with 0.5 g/L of potassium bicarbonate", s, before, after)
 		}
 	}
 	// The phosphate takes a part of its protons with it; the sulfate does not.
-	dap, sulfate := check.Must(hall(nutrient.DiammoniumPhosphate()).At(end)).PH.Value, check.Must(hall(nutrient.AmmoniumSulfate()).At(end)).PH.Value
+	dap, sulfate := check.Must(hall(material.DiammoniumPhosphate()).At(end)).PH.Value, check.Must(hall(material.AmmoniumSulfate()).At(end)).PH.Value
 	if dap < sulfate+0.3 {
 		t.Errorf("DAP %.2f, sulfate %.2f", dap, sulfate)
 	}
@@ -62,7 +62,7 @@ func TestEndPHOfTheLimitCases(t *testing.T) {
 // which the 2.39 mmol/L of sulfate bind a part: pK 1.99 (NIST 46), 1.86 at this ionic
 // strength; the activity coefficient of H+ is 0.93.
 func TestEndPHByHand(t *testing.T) {
-	f := hall(nutrient.AmmoniumSulfate())
+	f := hall(material.AmmoniumSulfate())
 	f.Metabolism = UsualMetabolism()
 	f.Metabolism.Succinic, f.Metabolism.Acetic, f.Metabolism.Lactic = units.Share{}, units.Share{}, units.Share{}
 	c := check.Must(f.checked("test"))
@@ -109,37 +109,37 @@ func TestFermentKeepsCharge(t *testing.T) {
 }
 
 func drawFerment(t *rapid.T) Tank {
-	var feed []nutrient.Dose
-	for _, s := range []nutrient.Source{nutrient.DiammoniumPhosphate(), nutrient.AmmoniumSulfate(), nutrient.AutolysedYeast()} {
-		feed = append(feed, nutrient.Dose{Source: s, Mass: check.Must(units.Gram.Try(rapid.Float64Range(0, 30).Draw(t, s.Name()+", g")))})
+	var feed []material.Dose
+	for _, s := range []material.Material{material.DiammoniumPhosphate(), material.AmmoniumSulfate(), material.AutolysedYeast()} {
+		feed = append(feed, material.Dose{Material: s, Mass: check.Must(units.Gram.Try(rapid.Float64Range(0, 30).Draw(t, s.Name()+", g")))})
 	}
 	ion := func(what string, most float64) units.MassConcentration {
 		return check.Must(units.MilligramPerLitre.Try(rapid.Float64Range(0, most).Draw(t, what+", mg/L")))
 	}
 	alkalinity := check.Must(units.MilligramPerLitreCaCO3.Try(rapid.Float64Range(0, 300).Draw(t, "alkalinity")))
 	return Tank{
-		Brew: check.Must(sugar.ForStrength(sugar.White(), check.Must(units.PercentVolume.Try(rapid.Float64Range(2, 10).Draw(t, "strength, % vol"))), units.Litre.Of(60))),
+		Brew: check.Must(sugar.ForStrength(material.WhiteSugar(), check.Must(units.PercentVolume.Try(rapid.Float64Range(2, 10).Draw(t, "strength, % vol"))), units.Litre.Of(60))),
 		Water: check.Must(water.NewProfile(units.Celsius.Of(15), alkalinity, water.Potassium.At(ion("potassium", 300)), water.Sodium.At(ion("sodium", 100)),
 			water.Calcium.At(ion("calcium", 100)), water.Phosphate.At(ion("phosphate", 20)), water.Ammonium.At(ion("ammonium", 5)))),
 		Feed: feed, Additions: rapid.IntRange(1, 5).Draw(t, "additions"), Temperature: amount.Room,
-		Buffer: Buffer(rapid.IntRange(0, 3).Draw(t, "buffer")), BufferMass: check.Must(units.Gram.Try(rapid.Float64Range(0, 60).Draw(t, "buffer, g"))),
+		Buffer: Buffers()[rapid.IntRange(0, 3).Draw(t, "buffer")].Dose(check.Must(units.Gram.Try(rapid.Float64Range(0, 60).Draw(t, "buffer, g")))),
 	}
 }
 
 func TestBufferDoseRoundTrips(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := drawFerment(t)
-		b := Buffer(rapid.IntRange(0, 3).Draw(t, "the buffer to add"))
-		f.Buffer, f.BufferMass = b, units.Mass{}
+		b := Buffers()[rapid.IntRange(0, 3).Draw(t, "the buffer to add")]
+		f.Buffer = material.Dose{}
 		floor := rapid.Float64Range(2.6, 4.5).Draw(t, "floor")
-		d := check.Must(f.BufferFor(floor, b))
+		d := check.Must(f.BufferFor(b, floor))
 		if d.Mass.Value.IsZero() {
 			if p := check.Must(f.At(end)).PH.Value; p < floor-1e-9 {
 				t.Fatalf("no dose at pH %g", p)
 			}
 			return
 		}
-		f.BufferMass = d.Mass.Value
+		f.Buffer = b.Dose(d.Mass.Value)
 		if p := check.Must(f.At(end)).PH.Value; math.Abs(p-floor) > 1e-6 {
 			t.Fatalf("ends at %g, wanted %g", p, floor)
 		}
@@ -148,7 +148,7 @@ func TestBufferDoseRoundTrips(t *testing.T) {
 		}
 		// The water with the ions of the dose is the same as the dose beside the water.
 		g := f
-		g.Water, g.BufferMass = d.Water, units.Mass{}
+		g.Water, g.Buffer = d.Water, material.Dose{}
 		if p, q := check.Must(f.At(end)).PH.Value, check.Must(g.At(end)).PH.Value; math.Abs(p-q) > 1e-6 {
 			t.Fatalf("%g with the dose, %g with its ions in the water", p, q)
 		}
@@ -160,11 +160,11 @@ func TestBufferDoseRoundTrips(t *testing.T) {
 func TestMoreBufferMeansHigherPH(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := drawFerment(t)
-		if f.Buffer == TripotassiumCitrate {
-			f.Buffer = TrisodiumCitrate
+		if f.Buffer.Material == material.TripotassiumCitrate() {
+			f.Buffer.Material = material.TrisodiumCitrate()
 		}
 		before := check.Must(f.At(end)).PH.Value
-		f.BufferMass = f.BufferMass.Plus(units.Gram.Of(5))
+		f.Buffer.Mass = f.Buffer.Mass.Plus(units.Gram.Of(5))
 		if after := check.Must(f.At(end)).PH.Value; after <= before {
 			t.Fatalf("%g after %g", after, before)
 		}
@@ -172,41 +172,41 @@ func TestMoreBufferMeansHigherPH(t *testing.T) {
 }
 
 func TestCorrect(t *testing.T) {
-	f := hall(nutrient.DiammoniumPhosphate())
+	f := hall(material.DiammoniumPhosphate())
 	half := units.Percent.Of(50)
 	foreseen := check.Must(f.At(half)).PH.Value
-	c := check.Must(f.Correct(half, foreseen, 3.6, PotassiumBicarbonate))
+	c := check.Must(f.Correct(material.PotassiumBicarbonate(), half, foreseen, 3.6))
 	check.Near(t, "unexplained", c.Unexplained.In(units.MilliequivalentPerLitre), 0, 1e-6, "the pH foreseen")
 	// The advice tried to its end: the ferment with the dose beside its water falls to 3.6
 	// with the last of its sugar, and stood higher when the dose was stirred in.
 	with := f
-	with.Buffer, with.BufferMass = PotassiumBicarbonate, c.Dose.Mass.Value
+	with.Buffer = material.PotassiumBicarbonate().Dose(c.Dose.Mass.Value)
 	check.Near(t, "end", check.Must(with.At(end)).PH.Value, 3.6, 1e-6, "asked")
 	now := check.Must(f.checked("test"))
 	a := now.acidity(now.balance(now.Metabolism, 0.5), 0.5)
-	mmol := c.Dose.Mass.Value.In(units.Gram) / PotassiumBicarbonate.MolarMass() / 60 * 1000
-	check.Near(t, "pH now", check.Must(PotassiumBicarbonate.buffered(a, mmol).PH(now.around(0.5))), c.Now.Value, 1e-6, "the dose stirred in")
+	mmol := c.Dose.Mass.Value.In(units.Gram) / material.PotassiumBicarbonate().MolarMass() / 60 * 1000
+	check.Near(t, "pH now", check.Must(check.Must(bufferOf("test", material.PotassiumBicarbonate())).in(a, mmol).PH(now.around(0.5))), c.Now.Value, 1e-6, "the dose stirred in")
 	if !(c.End.Low < c.End.Value && c.End.Value < c.End.High && c.Now.Value > 3.6) || len(c.Cautions) != 1 {
 		t.Errorf("%+v", c)
 	}
 	// A sourer one than foreseen holds more acid and takes more.
-	d := check.Must(f.Correct(half, foreseen-0.1, 3.6, PotassiumBicarbonate))
+	d := check.Must(f.Correct(material.PotassiumBicarbonate(), half, foreseen-0.1, 3.6))
 	if d.Unexplained.In(units.MilliequivalentPerLitre) <= 0 || d.Dose.Mass.Value.Compare(c.Dose.Mass.Value) <= 0 {
 		t.Errorf("%+v", d)
 	}
-	_, err := f.Correct(half, 1.9, 3.6, PotassiumBicarbonate)
+	_, err := f.Correct(material.PotassiumBicarbonate(), half, 1.9, 3.6)
 	check.Refused(t, err, "measured pH", 2, 6)
-	_, err = f.Correct(half, 3, 2.9, PotassiumBicarbonate)
+	_, err = f.Correct(material.PotassiumBicarbonate(), half, 3, 2.9)
 	check.Refused(t, err, "pH", 3, 6.5)
-	_, err = f.Correct(units.Share{}, 3, 3.5, PotassiumBicarbonate)
+	_, err = f.Correct(material.PotassiumBicarbonate(), units.Share{}, 3, 3.5)
 	check.Refused(t, err, "share of the sugar used", 0.1, 100)
-	if _, err = (Tank{}).Correct(half, 3, 3.5, PotassiumBicarbonate); err == nil {
+	if _, err = (Tank{}).Correct(material.PotassiumBicarbonate(), half, 3, 3.5); err == nil {
 		t.Error("no brew is taken")
 	}
 }
 
 func TestCourse(t *testing.T) {
-	f := hall(nutrient.DiammoniumPhosphate())
+	f := hall(material.DiammoniumPhosphate())
 	c := check.Must(f.Course(6))
 	if len(c.Points) != 7 {
 		t.Fatal(len(c.Points))
@@ -223,20 +223,20 @@ func TestCourse(t *testing.T) {
 	if !strings.Contains(all, "likely to stop") || !strings.Contains(all, "Potassium is about 0 mg/L") {
 		t.Errorf("%s", all)
 	}
-	f.Buffer, f.BufferMass = PotassiumBicarbonate, units.Gram.Of(50)
+	f.Buffer = material.PotassiumBicarbonate().Dose(units.Gram.Of(50))
 	if c = check.Must(f.Course(6)); len(c.Cautions) != 1 || !strings.Contains(c.Cautions[0].Text(), "Keep half of the buffer back until a sixth") {
 		t.Errorf("%q", c.Cautions)
 	}
 	// What the caution says of that sixth: half of the buffer, below 7.
-	f.BufferMass = units.Gram.Of(25)
+	f.Buffer.Mass = units.Gram.Of(25)
 	if pH := check.Must(f.PH(amount.Share(1.0 / 6))); pH >= 7 {
 		t.Errorf("pH %.2f at a sixth", pH)
 	}
-	f.BufferMass = units.Gram.Of(21)
+	f.Buffer.Mass = units.Gram.Of(21)
 	if c = check.Must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions.Texts(), "\n"), "may fall to") {
 		t.Errorf("%q", c.Cautions)
 	}
-	f.Feed = append(f.Feed, nutrient.Dose{Source: nutrient.DiammoniumPhosphate(), Mass: units.Gram.Of(120)})
+	f.Feed = append(f.Feed, material.Dose{Material: material.DiammoniumPhosphate(), Mass: units.Gram.Of(120)})
 	if c = check.Must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions.Texts(), "\n"), "is left at the end") {
 		t.Errorf("%q", c.Cautions)
 	}
@@ -275,53 +275,45 @@ func TestFiguresOfTheFerment(t *testing.T) {
 
 // 100.114, 84.006 g/mol; citrates 324.41 and 294.10 with their crystal water.
 func TestBuffers(t *testing.T) {
-	for b, want := range map[Buffer]float64{PotassiumBicarbonate: 100.114, SodiumBicarbonate: 84.006, TripotassiumCitrate: 324.41, TrisodiumCitrate: 294.10} {
+	for b, want := range map[material.Material]float64{material.PotassiumBicarbonate(): 100.114, material.BakingSoda(): 84.006, material.TripotassiumCitrate(): 324.41, material.TrisodiumCitrate(): 294.10} {
 		check.Near(t, b.String(), b.MolarMass(), want, 0.006, "CIAAW 2021, computed")
-		if got, err := ParseBuffer(b.String()); err != nil || got != b {
-			t.Errorf("%v: %v, %v", b, got, err)
-		}
 	}
-	for text, want := range map[string]Buffer{"khco3": PotassiumBicarbonate, "baking soda": SodiumBicarbonate, "potassium citrate": TripotassiumCitrate, "sodium citrate": TrisodiumCitrate} {
-		if got, err := ParseBuffer(text); err != nil || got != want {
+	for text, want := range map[string]material.Material{"khco3": material.PotassiumBicarbonate(), "baking soda": material.BakingSoda(), "potassium citrate": material.TripotassiumCitrate(), "sodium citrate": material.TrisodiumCitrate()} {
+		if got, err := material.FindAmong(text, Buffers()...); err != nil || got != want {
 			t.Errorf("%s: %v, %v", text, got, err)
 		}
 	}
-	if _, err := ParseBuffer("chalk"); err == nil {
-		t.Error("chalk is taken")
-	}
-	for b := PotassiumBicarbonate; b <= TrisodiumCitrate; b++ {
-		check.Travels(t, b)
-	}
-	f := hall(nutrient.DiammoniumPhosphate())
-	f.Buffer = 4
-	_, at := f.At(end)
-	_, dose := hall(nutrient.DiammoniumPhosphate()).BufferFor(3.5, -1)
-	_, correct := hall(nutrient.DiammoniumPhosphate()).Correct(end, 3, 3.5, 9)
-	_, written := Buffer(4).MarshalText()
-	for _, err := range []error{at, dose, correct, written, new(Buffer).UnmarshalText([]byte("chalk"))} {
-		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != "buffer" || len(e.Choices) != 4 {
-			t.Error(err)
+	f := hall(material.DiammoniumPhosphate())
+	for _, none := range []material.Material{{}, material.Chalk()} {
+		f.Buffer = none.Dose(units.Gram.Of(1))
+		_, at := f.At(end)
+		_, dose := hall(material.DiammoniumPhosphate()).BufferFor(none, 3.5)
+		_, correct := hall(material.DiammoniumPhosphate()).Correct(none, end, 3, 3.5)
+		for _, err := range []error{at, dose, correct} {
+			if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != "buffer" || len(e.Choices) != 4 {
+				t.Error(err)
+			}
 		}
 	}
 	// 5 mmol/L of each: charge, potassium and citrate.
-	for b, want := range map[Buffer][3]float64{PotassiumBicarbonate: {5, 5, 0}, SodiumBicarbonate: {5, 0, 0}, TripotassiumCitrate: {15, 15, 5}, TrisodiumCitrate: {15, 0, 5}} {
-		a := b.buffered(acidity.Liquid{}, 5)
+	for m, want := range map[material.Material][3]float64{material.PotassiumBicarbonate(): {5, 5, 0}, material.BakingSoda(): {5, 0, 0}, material.TripotassiumCitrate(): {15, 15, 5}, material.TrisodiumCitrate(): {15, 0, 5}} {
+		a := check.Must(bufferOf("test", m)).in(acidity.Liquid{}, 5)
 		if a.Strong != want[0] || a.Potassium != want[1] || a.Organic[acidity.Citric] != want[2] {
-			t.Errorf("%v: %+v", b, a)
+			t.Errorf("%v: %+v", m, a)
 		}
 	}
-	d := check.Must(hall(nutrient.AmmoniumSulfate()).BufferFor(4.8, SodiumBicarbonate))
+	d := check.Must(hall(material.AmmoniumSulfate()).BufferFor(material.BakingSoda(), 4.8))
 	if !strings.Contains(strings.Join(d.Cautions.Texts(), "\n"), "sodium may taste") {
 		t.Errorf("%q", d.Cautions)
 	}
-	_, err := hall(nutrient.AmmoniumSulfate()).BufferFor(2.4, SodiumBicarbonate)
+	_, err := hall(material.AmmoniumSulfate()).BufferFor(material.BakingSoda(), 2.4)
 	check.Refused(t, err, "pH", 2.5, 6)
-	_, err = hall(nutrient.AmmoniumSulfate()).BufferFor(6.1, SodiumBicarbonate)
+	_, err = hall(material.AmmoniumSulfate()).BufferFor(material.BakingSoda(), 6.1)
 	check.Refused(t, err, "pH", 2.5, 6)
 }
 
 func TestFermentRefusesNonsense(t *testing.T) {
-	ok := hall(nutrient.DiammoniumPhosphate())
+	ok := hall(material.DiammoniumPhosphate())
 	_, err := ok.At(units.Share{}.Minus(units.Percent.Of(1)))
 	check.Refused(t, err, "share of the sugar used", 0, 100)
 	for _, c := range []struct {
@@ -335,10 +327,10 @@ func TestFermentRefusesNonsense(t *testing.T) {
 		{func(f *Tank) { f.Pressure = units.Kilopascal.Of(49) }, "pressure", 50, 400},
 		{func(f *Tank) { f.Additions = 11 }, "additions", 1, 10},
 		{func(f *Tank) { f.Metabolism = Metabolism{Glycerol: units.Percent.Of(3)} }, "lean nitrogen", 3, 12},
-		{func(f *Tank) { f.Feed = []nutrient.Dose{{Source: nutrient.Urea(), Mass: units.Kilogram.Of(1)}} }, "nitrogen fed", 0, 1000},
-		{func(f *Tank) { f.BufferMass = units.Kilogram.Of(2) }, "potassium bicarbonate", 0, 20},
+		{func(f *Tank) { f.Feed = []material.Dose{{Material: material.Urea(), Mass: units.Kilogram.Of(1)}} }, "nitrogen fed", 0, 1000},
+		{func(f *Tank) { f.Buffer = material.PotassiumBicarbonate().Dose(units.Kilogram.Of(2)) }, "potassium bicarbonate", 0, 20},
 		{func(f *Tank) {
-			f.Feed = []nutrient.Dose{{Source: nutrient.Urea(), Mass: units.Mass{}.Minus(units.Gram.Of(1))}}
+			f.Feed = []material.Dose{{Material: material.Urea(), Mass: units.Mass{}.Minus(units.Gram.Of(1))}}
 		}, "dose", 0, amount.MostMass},
 	} {
 		f := ok
@@ -363,16 +355,11 @@ func TestBalanceYield(t *testing.T) {
 }
 
 func BenchmarkFermentAt(b *testing.B) {
-	f := hall(nutrient.DiammoniumPhosphate())
+	f := hall(material.DiammoniumPhosphate())
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := f.At(end); err != nil {
 			b.Fatal(err)
 		}
 	}
-}
-
-func TestNoBufferComesWithAnError(t *testing.T) {
-	buffer, err := ParseBuffer("no such thing")
-	check.Nothing(t, "ParseBuffer", buffer, err)
 }

@@ -94,7 +94,7 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
-	limits, passed, said, err := limited(fn, j, law.CitricAcid, "dose", out.Concentration)
+	limits, passed, said, err := limited(fn, j, citricAcid, "dose", out.Concentration)
 	if err != nil {
 		return Acidified{}, err
 	}
@@ -104,3 +104,6 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	}
 	return out, nil
 }
+
+// citricAcid is as the lists of additions have it.
+var citricAcid = listed("citric acid")

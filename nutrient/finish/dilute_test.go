@@ -9,13 +9,14 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
 // 10 L of 10 % vol diluted to 5 % vol fill 20 L: the ethanol is the same, and the
 // volumes hardly shrink.
 func TestDilute(t *testing.T) {
-	b := check.Must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(10), units.Litre.Of(10)))
+	b := check.Must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(10), units.Litre.Of(10)))
 	d := check.Must(Dilute(b.Finish, gravity.Solution{}, units.PercentVolume.Of(5)))
 	check.Near(t, "strength", d.Liquid.ByVolume().In(units.PercentVolume), 5, 1e-9, "asked")
 	check.Near(t, "volume", check.Must(d.Liquid.Volume(amount.Room)).In(units.Litre), 20, 1e-7, "the same ethanol at half the strength")
@@ -35,7 +36,7 @@ func TestDilute(t *testing.T) {
 
 func TestDiluteCountsTheFlavouring(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		b := check.Must(sugar.ForStrength(sugar.White(), check.Must(units.PercentVolume.Try(rapid.Float64Range(6, 14).Draw(t, "base, % vol"))), units.Litre.Of(30)))
+		b := check.Must(sugar.ForStrength(material.WhiteSugar(), check.Must(units.PercentVolume.Try(rapid.Float64Range(6, 14).Draw(t, "base, % vol"))), units.Litre.Of(30)))
 		f := check.Must(Flavouring{Strength: check.Must(units.PercentVolume.Try(rapid.Float64Range(0, 60).Draw(t, "flavouring, % vol")))}.Liquid(units.Litre.Of(0.4)))
 		want := rapid.Float64Range(0.5, 5).Draw(t, "strength, % vol")
 		d := check.Must(Dilute(b.Finish, f, check.Must(units.PercentVolume.Try(want))))
@@ -52,7 +53,7 @@ func TestDiluteCountsTheFlavouring(t *testing.T) {
 }
 
 func TestStrongBrew(t *testing.T) {
-	w := sugar.Wash{Fermentable: sugar.White(), Attenuation: units.Percent.Of(100)}
+	w := sugar.Wash{Fermentable: material.WhiteSugar(), Attenuation: units.Percent.Of(100)}
 	b, d, err := StrongBrew(w, units.PercentVolume.Of(9), units.PercentVolume.Of(4.5), units.Litre.Of(60))
 	if err != nil {
 		t.Fatal(err)

@@ -1,7 +1,7 @@
 // Package finish answers: what do I add once it has fermented, and how much?
 //
 //	d, _ := finish.Dilute(brew.Finish, gravity.Solution{}, units.PercentVolume.Of(4.6))
-//	s, _ := finish.SulfiteFor(finish.PotassiumMetabisulfite, wanted, free, total, units.Litre.Of(60), law.EU)
+//	s, _ := finish.SulfiteFor(material.PotassiumMetabisulfite(), wanted, free, total, units.Litre.Of(60), law.EU)
 //
 // [Dilute] and [StrongBrew] bring a strong base to strength, [SweetenWith] adds sugar and
 // [SweetenLike] a sweetener, [Trial] scales a sample that tasted right, [Acidify] brings a

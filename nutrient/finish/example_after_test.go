@@ -4,19 +4,19 @@ import (
 	"fmt"
 
 	"example.org/zymase/gravity"
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
 // 0.6 mL of an extract of 40 % vol in a glass of 200 mL was right: how much for 60 L, and
 // what does it do to the strength?
 func ExampleTrial_Scale() {
-	b, _ := sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
+	b, _ := sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 	trial := finish.Trial{Sample: units.Millilitre.Of(200), Added: units.Millilitre.Of(0.6)}
 	f, _ := trial.Scale(b.Finish, finish.Flavouring{Strength: units.PercentVolume.Of(40), OilBased: true})
 	fmt.Println(f.Flavouring.Text(units.Millilitre, 0), "from", f.Before.Text(units.PercentVolume, 2), "to", f.After.Text(units.PercentVolume, 2))
@@ -38,7 +38,7 @@ func ExampleFlavouring_Liquid() {
 
 // Water for a base of 9 % vol with 0.2 L of an extract in it, down to 4.6 % vol.
 func ExampleDilute() {
-	b, _ := sugar.ForStrength(sugar.White(), units.PercentVolume.Of(9), units.Litre.Of(30))
+	b, _ := sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(9), units.Litre.Of(30))
 	extract, _ := finish.Flavouring{Strength: units.PercentVolume.Of(60)}.Liquid(units.Litre.Of(0.2))
 	d, _ := finish.Dilute(b.Finish, extract, units.PercentVolume.Of(4.6))
 	plain, _ := finish.Dilute(b.Finish, gravity.Solution{}, units.PercentVolume.Of(4.6))
@@ -55,8 +55,8 @@ func ExampleScaleDose() {
 
 // 20 g/L of sugar after the ferment, and what it would do in a closed bottle.
 func ExampleSweetenWith() {
-	b, _ := sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
-	s, _ := finish.SweetenWith(sugar.White(), units.GramPerLitre.Of(20), b.Finish)
+	b, _ := sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
+	s, _ := finish.SweetenWith(material.WhiteSugar(), units.GramPerLitre.Of(20), b.Finish)
 	fmt.Println(s.Fermentable.Text(units.Kilogram, 2), s.Strength.Text(units.PercentVolume, 2), s.IfItFerments.Text(units.GramCO2PerLitre, 1), "if it ferments")
 	// Output: 1.22 kg 4.54 % vol 10.3 g/L CO2 if it ferments
 }
@@ -112,8 +112,8 @@ func ExampleFreeSulfite() {
 
 // 30 mg/L of free SO2 for 60 L that hold none.
 func ExampleSulfiteFor() {
-	d, _ := finish.SulfiteFor(finish.PotassiumMetabisulfite, units.MilligramPerLitre.Of(30), units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(60), law.US)
-	fmt.Println(d.Mass.Text(units.Gram, 2), "of", finish.PotassiumMetabisulfite, "of which", finish.PotassiumMetabisulfite.Yield().Text(units.Percent, 1), "is SO2")
+	d, _ := finish.SulfiteFor(material.PotassiumMetabisulfite(), units.MilligramPerLitre.Of(30), units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(60), law.US)
+	fmt.Println(d.Mass.Text(units.Gram, 2), "of", material.PotassiumMetabisulfite(), "of which", material.PotassiumMetabisulfite().Composition().SulfurDioxide.Text(units.Percent, 1), "is SO2")
 	fmt.Println(d.Limits[0])
 	fmt.Println(d.Cautions[0] == finish.SulfiteCaution)
 	// Output:
@@ -162,11 +162,11 @@ func ExampleAcidify() {
 
 // hall is a wash of the village hall, fed with ammonium phosphate.
 func hall() ferment.Tank {
-	b, _ := sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
+	b, _ := sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 	soft, _ := water.NewProfile(units.Celsius.Of(12), units.MilligramPerLitreCaCO3.Of(38),
 		water.Calcium.At(units.MilligramPerLitre.Of(14)), water.Potassium.At(units.MilligramPerLitre.Of(1)))
 	return ferment.Tank{
 		Brew: b, Water: soft, Temperature: units.Celsius.Of(20), Additions: 3,
-		Feed: []nutrient.Dose{{Source: nutrient.DiammoniumPhosphate(), Mass: units.Gram.Of(19)}},
+		Feed: []material.Dose{{Material: material.DiammoniumPhosphate(), Mass: units.Gram.Of(19)}},
 	}
 }

@@ -6,11 +6,12 @@ import (
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // 60 L at 4.6 % vol from a base of 9 % vol: the fermenter holds half.
 func ExampleStrongBrew() {
-	w := sugar.Wash{Fermentable: sugar.White(), Attenuation: units.Percent.Of(100)}
+	w := sugar.Wash{Fermentable: material.WhiteSugar(), Attenuation: units.Percent.Of(100)}
 	b, d, err := finish.StrongBrew(w, units.PercentVolume.Of(9), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 	if err != nil {
 		fmt.Println(err)

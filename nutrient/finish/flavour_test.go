@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -49,7 +50,7 @@ func TestFlavouringLiquid(t *testing.T) {
 // 0.6 mL in 200 mL is 180 mL in 60 L; at 40 % vol that adds 72 mL of alcohol, 0.12 % vol
 // less the dilution of the base.
 func TestTrialScale(t *testing.T) {
-	b := check.Must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
+	b := check.Must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
 	trial := Trial{Sample: units.Millilitre.Of(200), Added: units.Millilitre.Of(0.6)}
 	f := check.Must(trial.Scale(b.Finish, Flavouring{Strength: units.PercentVolume.Of(40), Sugar: units.GramPerLitre.Of(50), OilBased: true}))
 	check.Near(t, "volume", f.Flavouring.In(units.Millilitre), 180, 1e-9, "by hand")
@@ -80,7 +81,7 @@ func TestTrialScale(t *testing.T) {
 func TestTrialScaleKeepsTheRatio(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		litres := rapid.Float64Range(0.5, 2000).Draw(t, "batch, L")
-		b := check.Must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(5), check.Must(units.Litre.Try(litres))))
+		b := check.Must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(5), check.Must(units.Litre.Try(litres))))
 		added := rapid.Float64Range(0.01, 50).Draw(t, "added, mL")
 		f := check.Must(Trial{units.Millilitre.Of(250), check.Must(units.Millilitre.Try(added))}.Scale(b.Finish, Flavouring{Strength: units.PercentVolume.Of(38)}))
 		if d := f.Flavouring.In(units.Litre)/litres - added/250; math.Abs(d) > 1e-9 {
@@ -93,7 +94,7 @@ func TestTrialScaleKeepsTheRatio(t *testing.T) {
 }
 
 func TestTrialRefuses(t *testing.T) {
-	b := check.Must(sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))).Finish
+	b := check.Must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))).Finish
 	_, err := Trial{}.Scale(b, Flavouring{})
 	check.Refused(t, err, "sample", 0.1, 1e9)
 	_, err = Trial{Sample: units.Millilitre.Of(1), Added: units.Millilitre.Of(2)}.Scale(b, Flavouring{})

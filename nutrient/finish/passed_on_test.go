@@ -8,8 +8,8 @@ import (
 	"example.org/zymase/internal/check"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/law"
-	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -36,7 +36,9 @@ func TestErrorsOfTheFinishArePassedOn(t *testing.T) {
 			return Flavouring{Strength: units.PercentVolume.Of(45), Sugar: units.GramPerLitre.Of(700)}.Liquid(litre)
 		},
 		"syrup as much as spirit": func() (any, error) { return Trial{litre, litre}.Scale(spirit, heavy) },
-		"sweet spirit":            func() (any, error) { return SweetenWith(sugar.White(), units.GramPerLitre.Of(200), liquid(55, 0, 45)) },
+		"sweet spirit": func() (any, error) {
+			return SweetenWith(material.WhiteSugar(), units.GramPerLitre.Of(200), liquid(55, 0, 45))
+		},
 		"a titration to pH 3": func() (any, error) {
 			return Acidify(drink, 0, 3, sold(t, water.CitricAcid, 100), water.Titration{As: water.CitricAcid, End: 3}, litre, law.EU)
 		},

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/internal/check"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -15,7 +16,7 @@ func TestNoSuchLaw(t *testing.T) {
 	const nowhere law.Jurisdiction = 9
 	some, litre := units.MilligramPerLitre.Of(30), units.Litre.Of(1)
 	sulfite := func(j law.Jurisdiction) (any, error) {
-		return SulfiteFor(PotassiumMetabisulfite, some, units.MassConcentration{}, units.MassConcentration{}, litre, j)
+		return SulfiteFor(material.PotassiumMetabisulfite(), some, units.MassConcentration{}, units.MassConcentration{}, litre, j)
 	}
 	sorbate := func(j law.Jurisdiction) (any, error) { return SorbateFor(some, 3.5, litre, j) }
 	sweeten := func(j law.Jurisdiction) (any, error) {
@@ -35,13 +36,12 @@ func TestNoSuchLaw(t *testing.T) {
 	}
 }
 
+// A salt without sulfur dioxide is refused, and so is none at all.
 func TestNoSuchSulfite(t *testing.T) {
-	check.Travels(t, PotassiumMetabisulfite)
-	check.Travels(t, SodiumMetabisulfite)
 	some := units.MilligramPerLitre.Of(30)
-	_, dose := SulfiteFor(9, some, units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(1), law.EU)
-	for _, err := range []error{dose, new(Sulfite).UnmarshalText([]byte("salt"))} {
-		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != "sulfite" {
+	for _, m := range []material.Material{{}, material.Gypsum()} {
+		_, err := SulfiteFor(m, some, units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(1), law.EU)
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != "sulfite" || e.Func != "finish.SulfiteFor" {
 			t.Error(err)
 		}
 	}

@@ -4,14 +4,13 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/amount"
-	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
+	"example.org/zymase/units/material"
 )
 
 // SulfiteCaution goes with every dose of sulfite.
@@ -125,45 +124,6 @@ func FreeSulfite(molecular units.MassConcentration, share units.Share) (units.Ma
 	return amount.MgPerL(m / s), nil
 }
 
-// Sulfite is a salt that brings SO2.
-type Sulfite int
-
-// The sulfites of the trade.
-const (
-	PotassiumMetabisulfite Sulfite = iota // K2S2O5
-	SodiumMetabisulfite                   // Na2S2O5
-)
-
-var sulfites = choice.Of[Sulfite]("sulfite", "potassium metabisulfite", "sodium metabisulfite")
-
-// String is the name of the salt.
-func (s Sulfite) String() string { return sulfites.Text(s) }
-
-// MarshalText is [Sulfite.String]; an unknown salt is a [*units.NameError].
-func (s Sulfite) MarshalText() ([]byte, error) {
-	return sulfites.Marshal("finish.Sulfite.MarshalText", s)
-}
-
-// UnmarshalText reads what [Sulfite.MarshalText] writes; another text is a
-// [*units.NameError].
-func (s *Sulfite) UnmarshalText(text []byte) error {
-	return sulfites.Unmarshal("finish.Sulfite.UnmarshalText", text, s)
-}
-
-// Yield returns the SO2 that a mass of fresh salt brings, as a share: 57.6 % for
-// potassium, 67.4 % for sodium metabisulfite. Old salt brings less: count on half.
-//
-//   - Source: stoichiometry, CIAAW atomic weights 2021.
-func (s Sulfite) Yield() units.Share {
-	const dioxides = 2
-	so2 := formula.Compound{S: 1, O: 2}
-	salt := formula.Compound{K: 2, S: 2, O: 5}
-	if s == SodiumMetabisulfite {
-		salt = formula.Compound{Na: 2, S: 2, O: 5}
-	}
-	return amount.Share(dioxides * so2.Molar() / salt.Molar())
-}
-
 // SulfiteDose is a dose of sulfite.
 type SulfiteDose struct {
 	Mass     units.Mass
@@ -177,14 +137,16 @@ type SulfiteDose struct {
 // wanted. Part of what is added binds to aldehydes and sugar: measure the free SO2
 // again after a day.
 //
-//   - Source: [Sulfite.Yield].
-//   - Range: each concentration 0 to 500 mg/L, wanted not below free; volume up to 1e9
+//   - Source: SO2 in the fresh salt by stoichiometry, 57.6 % of potassium metabisulfite; old
+//     salt brings less: count on half.
+//   - Range: a salt that brings SO2, otherwise the error is a [*units.NameError]; each concentration 0 to 500 mg/L, wanted not below free; volume up to 1e9
 //     L; beyond it the error is a [*units.RangeError].
 //   - Units: SO2 in mg/L; total is what the drink holds before, with the bound part.
-func SulfiteFor(salt Sulfite, wanted, free, total units.MassConcentration, v units.Volume, j law.Jurisdiction) (SulfiteDose, error) {
+func SulfiteFor(salt material.Material, wanted, free, total units.MassConcentration, v units.Volume, j law.Jurisdiction) (SulfiteDose, error) {
 	const fn, source = "finish.SulfiteFor", "wine practice"
-	if err := sulfites.Check(fn, salt); err != nil {
-		return SulfiteDose{}, err
+	brings := salt.Composition().SulfurDioxide.In(units.Fraction)
+	if brings == 0 {
+		return SulfiteDose{}, &units.NameError{Func: fn, What: "sulfite", Name: salt.Name(), Choices: []string{"potassium metabisulfite", "sodium metabisulfite", "sodium bisulfite", "sodium sulfite anhydrous"}}
 	}
 	w, f, tot := wanted.In(units.MilligramPerLitre), free.In(units.MilligramPerLitre), total.In(units.MilligramPerLitre)
 	if err := limit.Check(fn, "free SO2", f, "mg/L", 0, 500, source); err != nil {
@@ -206,7 +168,7 @@ func SulfiteFor(salt Sulfite, wanted, free, total units.MassConcentration, v uni
 		return SulfiteDose{}, err
 	}
 	return SulfiteDose{
-		Mass:     units.Milligram.Of(checked.Number((w - f) * litres / salt.Yield().In(units.Fraction))),
+		Mass:     units.Milligram.Of(checked.Number((w - f) * litres / brings)),
 		Total:    after,
 		Limits:   limits,
 		Passed:   passed,

@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -92,29 +93,29 @@ func TestMolecularTarget(t *testing.T) {
 
 // SO2 in a gram: 576.29 mg from the potassium, 673.96 mg from the sodium salt.
 func TestSulfiteFor(t *testing.T) {
-	check.Near(t, "potassium", 10*PotassiumMetabisulfite.Yield().In(units.Percent), 576.29, 0.006, "CIAAW 2021, computed")
-	check.Near(t, "sodium", 10*SodiumMetabisulfite.Yield().In(units.Percent), 673.96, 0.006, "CIAAW 2021, computed")
-	if PotassiumMetabisulfite.String() != "potassium metabisulfite" || SodiumMetabisulfite.String() != "sodium metabisulfite" {
+	check.Near(t, "potassium", 10*material.PotassiumMetabisulfite().Composition().SulfurDioxide.In(units.Percent), 576.29, 0.006, "CIAAW 2021, computed")
+	check.Near(t, "sodium", 10*material.SodiumMetabisulfite().Composition().SulfurDioxide.In(units.Percent), 673.96, 0.006, "CIAAW 2021, computed")
+	if material.PotassiumMetabisulfite().String() != "potassium metabisulfite" || material.SodiumMetabisulfite().String() != "sodium metabisulfite" {
 		t.Error("names")
 	}
 	mg := func(x float64) units.MassConcentration { return check.Must(units.MilligramPerLitre.Try(x)) }
-	d := check.Must(SulfiteFor(PotassiumMetabisulfite, mg(40), mg(10), mg(30), units.Litre.Of(20), law.US))
+	d := check.Must(SulfiteFor(material.PotassiumMetabisulfite(), mg(40), mg(10), mg(30), units.Litre.Of(20), law.US))
 	check.Near(t, "mass", d.Mass.In(units.Gram), 0.6/0.57629, 1e-4, "by hand")
 	check.Near(t, "total", d.Total.In(units.MilligramPerLitre), 60, 1e-9, "by hand")
 	if len(d.Passed) != 0 || len(d.Limits) != 1 || !slices.Equal(d.Cautions, caution.List{SulfiteCaution, otherDrinks}) {
 		t.Errorf("%+v", d)
 	}
-	d = check.Must(SulfiteFor(PotassiumMetabisulfite, mg(130), mg(0), mg(0), units.Litre.Of(20), law.EU))
+	d = check.Must(SulfiteFor(material.PotassiumMetabisulfite(), mg(130), mg(0), mg(0), units.Litre.Of(20), law.EU))
 	if len(d.Passed) != 1 || len(d.Limits) != 6 || len(d.Cautions) != 3 {
 		t.Errorf("%+v", d) // above the 100 mg/L of organic red wine alone
 	}
-	_, err := SulfiteFor(PotassiumMetabisulfite, mg(40), mg(501), mg(600), units.Litre.Of(20), law.US)
+	_, err := SulfiteFor(material.PotassiumMetabisulfite(), mg(40), mg(501), mg(600), units.Litre.Of(20), law.US)
 	check.Refused(t, err, "free SO2", 0, 500)
-	_, err = SulfiteFor(PotassiumMetabisulfite, mg(40), mg(50), mg(60), units.Litre.Of(20), law.US)
+	_, err = SulfiteFor(material.PotassiumMetabisulfite(), mg(40), mg(50), mg(60), units.Litre.Of(20), law.US)
 	check.Refused(t, err, "wanted SO2", 50, 500)
-	_, err = SulfiteFor(PotassiumMetabisulfite, mg(40), mg(30), mg(20), units.Litre.Of(20), law.US)
+	_, err = SulfiteFor(material.PotassiumMetabisulfite(), mg(40), mg(30), mg(20), units.Litre.Of(20), law.US)
 	check.Refused(t, err, "total SO2", 30, 500)
-	_, err = SulfiteFor(PotassiumMetabisulfite, mg(40), mg(30), mg(30), units.Volume{}, law.US)
+	_, err = SulfiteFor(material.PotassiumMetabisulfite(), mg(40), mg(30), mg(30), units.Volume{}, law.US)
 	check.Refused(t, err, "volume", amount.LeastVolume, amount.MostVolume)
 }
 

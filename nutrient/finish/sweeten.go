@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
 )
 
 // Sweetened is a drink with sugar added after the ferment.
@@ -30,8 +31,9 @@ type Sweetened struct {
 //   - Range: sugar 0.1 to 200 g/L, something that holds sugar; beyond it the error is a
 //     [*units.RangeError].
 //   - Units: sugar as weighed, without its inversion.
-func SweetenWith(f sugar.Fermentable, extract units.MassConcentration, drink gravity.Solution) (Sweetened, error) {
+func SweetenWith(m material.Material, extract units.MassConcentration, drink gravity.Solution) (Sweetened, error) {
 	const fn = "finish.SweetenWith"
+	f := sugar.Of(m)
 	want := extract.In(units.GramPerLitre)
 	if err := limit.Check(fn, "sugar", want, "g/L", 0.1, 200, "sweet drinks"); err != nil {
 		return Sweetened{}, err

@@ -7,11 +7,10 @@ import (
 	"strings"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.org/zymase/internal/ferments"
 	"example.org/zymase/nutrient/kinetics"
 	"example.org/zymase/units"
+	"pgregory.net/rapid"
 )
 
 // width is the spread of a time, as a factor.

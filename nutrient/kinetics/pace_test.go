@@ -7,10 +7,9 @@ import (
 	"testing"
 	"time"
 
-	"pgregory.net/rapid"
-
 	"example.org/zymase/nutrient/kinetics"
 	"example.org/zymase/units"
+	"pgregory.net/rapid"
 )
 
 // The whole model against the ferments for which others have integrated it from the plan

@@ -14,7 +14,8 @@ func ExampleLimits() {
 		n, unit := l.Amount()
 		fmt.Println(n, unit, "=", l.GramsPerLitre(5), "g/L, printed", l.Printed+",", l.Scope.String()+",", l.Article)
 	}
-	wine, err := law.Limits(law.EU, law.Thiamine, law.Wine)
+	thiamine, _ := law.Find("thiamine hydrochloride")
+	wine, err := law.Limits(law.EU, thiamine, law.Wine)
 	fmt.Println(wine, err)
 	fmt.Println(wine[0].Allows(units.MilligramPerLitre.Of(0.7)))
 	// Output:

@@ -25,25 +25,25 @@ func TestLimitsAsPrinted(t *testing.T) {
 		grade            evidence.Grade
 	}{
 		{US, AmmoniumPhosphate, Wine, "8", "lb/1000 US gal", "0.95861", "0.96 g/L", "24.246", "2015", evidence.Read},
-		{US, Thiamine, Wine, "0.005", "lb/1000 US gal", "0.00060", "0.6 mg/L", "24.246", "2015", evidence.Read},
+		{US, thiamine, Wine, "0.005", "lb/1000 US gal", "0.00060", "0.6 mg/L", "24.246", "2015", evidence.Read},
 		{US, YeastCellWalls, Wine, "3", "lb/1000 US gal", "0.35948", "0.36 g/L", "24.246", "2015", evidence.Read},
-		{US, SoyFlour, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", evidence.Read},
-		{US, CalciumPantothenate, appleWine, "0.004", "lb/1000 US gal", "0.00048", "0.1 lb/25,000 gal", "24.246", "2015", evidence.Read},
+		{US, soyFlour, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", evidence.Read},
+		{US, calciumPantothenate, appleWine, "0.004", "lb/1000 US gal", "0.00048", "0.1 lb/25,000 gal", "24.246", "2015", evidence.Read},
 		{US, AmmoniumPhosphate, DistillingMaterial, "10", "lb/1000 US gal", "1.19826", "1.2 g/L", "24.247", "2015", evidence.Read},
-		{US, CitricAcid, Wine, "5.8", "lb/1000 US gal", "0.69499", "0.7 g/L", "24.246", "2015", evidence.Read},
-		{US, FumaricAcid, Wine, "25", "lb/1000 US gal", "2.99566", "3.0 g/L", "24.246", "2015", evidence.Read},
-		{US, CopperSulfate, Wine, "6", "mg/L", "0.006", "", "24.246", "2015", evidence.Read},
-		{US, CalciumCarbonate, Wine, "30", "lb/1000 US gal", "3.59479", "3.59 g/L", "24.246", "2015", evidence.Read},
-		{US, PotassiumBitartrate, Wine, "35", "lb/1000 US gal", "4.19392", "4.19 g/L", "24.246", "2015", evidence.Read},
-		{US, DimethylDicarbonate, Wine, "200", "mg/L", "0.2", "", "24.246", "2015", evidence.Read},
-		{US, Lysozyme, Wine, "500", "mg/L", "0.5", "", "24.246", "2015", evidence.Read},
-		{US, Acacia, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", evidence.Read},
+		{US, citricAcid, Wine, "5.8", "lb/1000 US gal", "0.69499", "0.7 g/L", "24.246", "2015", evidence.Read},
+		{US, fumaricAcid, Wine, "25", "lb/1000 US gal", "2.99566", "3.0 g/L", "24.246", "2015", evidence.Read},
+		{US, copperSulfate, Wine, "6", "mg/L", "0.006", "", "24.246", "2015", evidence.Read},
+		{US, calciumCarbonate, Wine, "30", "lb/1000 US gal", "3.59479", "3.59 g/L", "24.246", "2015", evidence.Read},
+		{US, potassiumBitartrate, Wine, "35", "lb/1000 US gal", "4.19392", "4.19 g/L", "24.246", "2015", evidence.Read},
+		{US, dimethylDicarbonate, Wine, "200", "mg/L", "0.2", "", "24.246", "2015", evidence.Read},
+		{US, lysozyme, Wine, "500", "mg/L", "0.5", "", "24.246", "2015", evidence.Read},
+		{US, acacia, Wine, "2", "lb/1000 US gal", "0.23965", "0.24 g/L", "24.246", "2015", evidence.Read},
 		{US, SorbicAcid, Wine, "300", "mg/L", "0.3", "", "24.246", "2015", evidence.Read},
 		{US, SulfurDioxide, Wine, "350", "mg/L", "0.35", "", "4.22(b)(1)", "2015", evidence.Read},
 		{EU, AmmoniumPhosphate, Wine, "1", "g/L", "1", "", "2019/934", "2019", evidence.Recalled},
-		{EU, AmmoniumSulfateSalt, Wine, "1", "g/L", "1", "", "2019/934", "2019", evidence.Recalled},
+		{EU, ammoniumSulfate, Wine, "1", "g/L", "1", "", "2019/934", "2019", evidence.Recalled},
 		{EU, AmmoniumPhosphate, secondFermentation, "0.3", "g/L", "0.3", "", "2019/934", "2019", evidence.Recalled},
-		{EU, Thiamine, Wine, "0.6", "mg/L", "0.0006", "", "2019/934", "2019", evidence.Recalled},
+		{EU, thiamine, Wine, "0.6", "mg/L", "0.0006", "", "2019/934", "2019", evidence.Recalled},
 		{EU, YeastCellWalls, Wine, "0.4", "g/L", "0.4", "", "2019/934", "2019", evidence.Recalled},
 		{EU, SorbicAcid, Wine, "200", "mg/L", "0.2", "", "2019/934", "2019", evidence.Recalled},
 		{EU, SulfurDioxide, redWine, "150", "mg/L", "0.15", "", "2019/934", "2019", evidence.Recalled},
@@ -54,33 +54,33 @@ func TestLimitsAsPrinted(t *testing.T) {
 		{EU, SorbicAcid, fruitWine, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
 		{EU, SulfurDioxide, CiderAndPerry, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
 		{EU, SulfurDioxide, fruitWine, "200", "mg/L", "0.2", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Sucralose, flavouredDrink, "300", "mg/L", "0.3", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Sucralose, flavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Sucralose, CiderAndPerry, "50", "mg/L", "0.05", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Sucralose, alcoholFreeBeer, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, sucralose, flavouredDrink, "300", "mg/L", "0.3", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, sucralose, flavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, sucralose, CiderAndPerry, "50", "mg/L", "0.05", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, sucralose, alcoholFreeBeer, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
 		{US, biotin, Wine, "0.025", "mg/L", "0.000025", "25 ppb", "TTB-185", "2022", evidence.Recalled},
 		{US, folicAcid, Wine, "0.1", "mg/L", "0.0001", "100 ppb", "TTB-185", "2022", evidence.Recalled},
 		{US, inositol, Wine, "2", "mg/L", "0.002", "2 ppm", "TTB-185", "2022", evidence.Recalled},
 		{US, magnesiumSulfate, Wine, "15", "mg/L", "0.015", "15 ppm", "TTB-185", "2022", evidence.Recalled},
 		{US, niacin, Wine, "1", "mg/L", "0.001", "1 ppm", "TTB-185", "2022", evidence.Recalled},
-		{US, CalciumPantothenate, Wine, "1.5", "mg/L", "0.0015", "1.5 ppm", "TTB-185", "2022", evidence.Recalled},
+		{US, calciumPantothenate, Wine, "1.5", "mg/L", "0.0015", "1.5 ppm", "TTB-185", "2022", evidence.Recalled},
 		{US, pyridoxine, Wine, "0.15", "mg/L", "0.00015", "150 ppb", "TTB-185", "2022", evidence.Recalled},
-		{EU, AcesulfameK, flavouredDrink, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, AcesulfameK, flavouredAlcoholic, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Aspartame, flavouredDrink, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Aspartame, flavouredAlcoholic, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Cyclamate, flavouredDrink, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Cyclamate, flavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Saccharin, flavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Saccharin, flavouredAlcoholic, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, NeohesperidinDC, flavouredDrink, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, NeohesperidinDC, flavouredAlcoholic, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Neotame, flavouredDrink, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Neotame, flavouredAlcoholic, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, SteviolGlycosides, flavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, SteviolGlycosides, flavouredAlcoholic, "150", "mg/L", "0.15", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Advantame, flavouredDrink, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
-		{EU, Advantame, flavouredAlcoholic, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, acesulfameK, flavouredDrink, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, acesulfameK, flavouredAlcoholic, "350", "mg/L", "0.35", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, aspartame, flavouredDrink, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, aspartame, flavouredAlcoholic, "600", "mg/L", "0.6", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, cyclamate, flavouredDrink, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, cyclamate, flavouredAlcoholic, "250", "mg/L", "0.25", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, saccharin, flavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, saccharin, flavouredAlcoholic, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, neohesperidinDC, flavouredDrink, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, neohesperidinDC, flavouredAlcoholic, "30", "mg/L", "0.03", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, neotame, flavouredDrink, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, neotame, flavouredAlcoholic, "20", "mg/L", "0.02", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, steviolGlycosides, flavouredDrink, "80", "mg/L", "0.08", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, steviolGlycosides, flavouredAlcoholic, "150", "mg/L", "0.15", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, advantame, flavouredDrink, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
+		{EU, advantame, flavouredAlcoholic, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
 	} {
 		found, err := Limits(c.j, c.s, c.scope)
 		if err != nil || len(found) == 0 {
@@ -120,7 +120,7 @@ var dated = regexp.MustCompile(`\([^()]*\b20[012]\d\b[^()]*\)`)
 
 // EU law counts thiamine, not its hydrochloride; its text says so.
 func TestThiamineSaysHowItIsCounted(t *testing.T) {
-	if l := check.Must(Limits(EU, Thiamine, Wine))[0]; !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") || !strings.Contains(l.String(), "recalled from memory") {
+	if l := check.Must(Limits(EU, thiamine, Wine))[0]; !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") || !strings.Contains(l.String(), "recalled from memory") {
 		t.Error(l)
 	}
 }
@@ -189,16 +189,16 @@ func TestNamesTravel(t *testing.T) {
 // A law, a substance or a scope that is none of the list is refused, not asked in vain.
 func TestLimitsRefuse(t *testing.T) {
 	for what, f := range map[string]func() ([]Limit, error){
-		"law":                    func() ([]Limit, error) { return Limits(9, Zinc) },
+		"law":                    func() ([]Limit, error) { return Limits(9, zinc) },
 		"substance with a limit": func() ([]Limit, error) { return Limits(EU, -1) },
-		"scope of a limit":       func() ([]Limit, error) { return Limits(EU, Zinc, Wine, 99) },
+		"scope of a limit":       func() ([]Limit, error) { return Limits(EU, zinc, Wine, 99) },
 	} {
 		l, err := f()
 		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != what || l != nil {
 			t.Errorf("%s: %v, %v", what, l, err)
 		}
 	}
-	if l, err := Limits(EU, Lysozyme); err != nil || len(l) != 0 {
+	if l, err := Limits(EU, lysozyme); err != nil || len(l) != 0 {
 		t.Errorf("%v, %v: no limit was read", l, err)
 	}
 }

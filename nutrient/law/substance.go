@@ -1,42 +1,40 @@
 package law
 
-import (
-	"example.org/zymase/internal/choice"
-)
+import "example.org/zymase/internal/choice"
 
-// Substance is what a legal limit speaks of. The zero value, Unlisted, has none in
-// the texts that were read.
+// Substance is what a legal limit speaks of, by its name in the lists of additions: [Find]
+// reads it. The zero value, Unlisted, has none in the texts that were read.
 type Substance int
 
-// The substances with limits.
+// The substances with limits; those that other packages name are exported.
 const (
 	Unlisted Substance = iota
 	AmmoniumPhosphate
-	AmmoniumSulfateSalt
+	ammoniumSulfate
 	YeastCellWalls // walls and membranes, sold as yeast hulls or ghosts; an autolysate has no limit
-	Thiamine       // as hydrochloride
-	Zinc
-	SoyFlour
-	CalciumPantothenate
-	CitricAcid
-	FumaricAcid
-	CopperSulfate // as copper added
-	CalciumCarbonate
-	PotassiumBitartrate
-	DimethylDicarbonate
-	Lysozyme
-	Acacia
+	thiamine       // as hydrochloride
+	zinc
+	soyFlour
+	calciumPantothenate
+	citricAcid
+	fumaricAcid
+	copperSulfate // as copper added
+	calciumCarbonate
+	potassiumBitartrate
+	dimethylDicarbonate
+	lysozyme
+	acacia
 	SorbicAcid
 	SulfurDioxide // total
-	Sucralose
-	AcesulfameK
-	Aspartame
-	Cyclamate
-	Saccharin
-	NeohesperidinDC
-	Neotame
-	SteviolGlycosides // as steviol
-	Advantame
+	sucralose
+	acesulfameK
+	aspartame
+	cyclamate
+	saccharin
+	neohesperidinDC
+	neotame
+	steviolGlycosides // as steviol
+	advantame
 
 	// Growth factors that US wine law lists since 2022; [Limits] gives their rows.
 	biotin
@@ -70,6 +68,10 @@ func (s *Substance) UnmarshalText(text []byte) error {
 	return substances.Unmarshal("law.Substance.UnmarshalText", text, s)
 }
 
-// Check refuses a substance that is none of the list, for the function fn, with a
-// [*units.NameError].
-func (s Substance) Check(fn string) error { return substances.Check(fn, s) }
+// Find returns the substance of a name as the lists of additions have it: "lysozyme", "citric
+// acid", "steviol glycosides as steviol". The error is a [*units.NameError] with the names.
+func Find(name string) (Substance, error) {
+	var s Substance
+	err := substances.Unmarshal("law.Find", []byte(name), &s)
+	return s, err
+}

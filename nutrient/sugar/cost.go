@@ -5,6 +5,7 @@ import (
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
 )
 
@@ -12,11 +13,11 @@ import (
 // of a pack over the ethanol that its mass gives with the usual yield, in the currency of
 // the price, to 6 places.
 //
-//   - Source: [Fermentable.Yield] and the composition of f.
+//   - Source: [Fermentable.Yield] and the composition of m.
 //   - Range: price 0 to 1e9, a pack above 0 of something that ferments; beyond it the
 //     error is a [*units.RangeError].
 //   - Uncertainty: that of the yield, 3 %.
-func CostPerGramEthanol(f Fermentable, price decimal.Decimal, pack units.ExactMass) (decimal.Decimal, error) {
+func CostPerGramEthanol(m material.Material, price decimal.Decimal, pack units.ExactMass) (decimal.Decimal, error) {
 	const fn, places = "sugar.CostPerGramEthanol", 6
 	if err := limit.Check(fn, "price", price.InexactFloat64(), "", 0, 1e9, "a price"); err != nil {
 		return decimal.Decimal{}, err
@@ -28,7 +29,8 @@ func CostPerGramEthanol(f Fermentable, price decimal.Decimal, pack units.ExactMa
 	if err := limit.Check(fn, "pack", g, "g", 1e-3, amount.MostMass, "a pack"); err != nil {
 		return decimal.Decimal{}, err
 	}
-	yield := f.sugar() * f.Yield().Ethanol()
+	f := Of(m)
+	yield := f.shares().sugar() * f.Yield().Ethanol()
 	if err := limit.Check(fn, "ethanol yield", yield, "g/g", 0.001, 1, "a fermentable"); err != nil {
 		return decimal.Decimal{}, err
 	}

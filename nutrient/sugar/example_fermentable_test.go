@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
 )
 
@@ -14,7 +15,7 @@ import (
 func ExampleFermentables() {
 	for _, f := range sugar.Fermentables() {
 		fmt.Printf("%-22s solids %s, of them fermentable %s, gain by inversion %s: %s\n", f.Name(),
-			f.Solids().Text(units.Percent, 1), f.Fermentability().Text(units.Percent, 1), f.InversionGain().Text(units.Percent, 2), f.Evidence())
+			sugar.Of(f).Solids().Text(units.Percent, 1), sugar.Of(f).Fermentability().Text(units.Percent, 1), sugar.Of(f).InversionGain().Text(units.Percent, 2), f.Evidence())
 	}
 	// Output:
 	// white sugar            solids 99.9 %, of them fermentable 100.0 %, gain by inversion 5.26 %: Council Directive 2001/111/EC annex A (read)
@@ -32,46 +33,46 @@ func ExampleFermentables() {
 }
 
 // A glucose syrup of 42 DE and 80 % solids: less than half of it ferments.
-func ExampleGlucoseSyrup() {
-	f, err := sugar.GlucoseSyrup(units.Percent.Of(80), units.Percent.Of(42))
-	fmt.Println(f.Fermentability().Text(units.Percent, 0), "±", f.Spread().Text(units.Percent, 0), err)
+func ExampleOf_glucoseSyrup() {
+	f, err := material.GlucoseSyrup(units.Percent.Of(80), units.Percent.Of(42))
+	fmt.Println(sugar.Of(f).Fermentability().Text(units.Percent, 0), "±", f.Spread().Text(units.Percent, 0), err)
 	// Output: 45 % ± 10 % <nil>
 }
 
 // A syrup bought as 77 % dry matter, two thirds inverted.
-func ExampleInvertSyrup() {
-	f, _ := sugar.InvertSyrup(units.Percent.Of(77), units.Percent.Of(67))
-	p, _ := f.Of(units.Kilogram.Of(1))
+func ExampleOf_invertSyrup() {
+	f, _ := material.InvertSyrup(units.Percent.Of(77), units.Percent.Of(67))
+	p, _ := sugar.Of(f).Of(units.Kilogram.Of(1))
 	fmt.Println(p.Sugar.Text(units.Gram, 0), "of sugar,", p.AsHexose.Text(units.Gram, 0), "after inversion")
 	// Output: 770 g of sugar, 783 g after inversion
 }
 
 // Syrups from maize by their fructose.
-func ExampleHighFructoseSyrup() {
-	f, _ := sugar.HighFructoseSyrup(units.Percent.Of(55))
-	fmt.Println(f, f.Solids().Text(units.Percent, 1))
-	_, err := sugar.HighFructoseSyrup(units.Percent.Of(60))
+func ExampleOf_highFructoseSyrup() {
+	f, _ := material.HighFructoseSyrup(units.Percent.Of(55))
+	fmt.Println(f, sugar.Of(f).Solids().Text(units.Percent, 1))
+	_, err := material.HighFructoseSyrup(units.Percent.Of(60))
 	fmt.Println(err)
 	// Output:
 	// high fructose syrup 76.9 %
-	// sugar.HighFructoseSyrup: fructose (42, 55 and 90 only) 60 % outside 42 % to 90 % (Wartman, Bridges & Eliason, J. Chem. Eng. Data (1980) table I)
+	// material.HighFructoseSyrup: fructose (42, 55 and 90 only) 60 % outside 42 % to 90 % (Wartman, Bridges & Eliason, J. Chem. Eng. Data (1980) table I)
 }
 
 // Honey with the water that a refractometer showed.
-func ExampleHoneyWithWater() {
-	f, _ := sugar.HoneyWithWater(units.Percent.Of(18.5))
-	p, _ := f.Of(units.Kilogram.Of(1))
+func ExampleOf_honey() {
+	f, _ := material.HoneyWithWater(units.Percent.Of(18.5))
+	p, _ := sugar.Of(f).Of(units.Kilogram.Of(1))
 	fmt.Println(p.Sugar.Text(units.Gram, 0), "ferments,", p.Residue.Text(units.Gram, 0), "stays;", f.Cautions()[0])
 	// Output: 769 g ferments, 46 g stays; Honey brings less than 20 mg/L of nitrogen to a must of 25 °Bx: feed the yeast.
 }
 
 // A cider: 20 L of apple juice at 12 °Bx. How strong does it get, and how much sugar takes
 // it to 8 % vol?
-func ExampleJuice() {
-	juice, _ := sugar.Juice(units.DegreePlato.Of(12), units.Share{})
-	pressed, _ := juice.AddTo(gravity.Solution{}, units.Kilogram.Of(20.9))
+func ExampleWash_juice() {
+	juice, _ := material.Juice(units.DegreePlato.Of(12), units.Share{})
+	pressed, _ := sugar.Of(juice).AddTo(gravity.Solution{}, units.Kilogram.Of(20.9))
 	w := sugar.Wash{
-		Fermentable: sugar.White(), Attenuation: units.Percent.Of(100),
+		Fermentable: material.WhiteSugar(), Attenuation: units.Percent.Of(100),
 		Base: pressed, Basis: sugar.WaterAtHand(units.Mass{}),
 	}
 	plain, _ := w.From(units.Mass{})
@@ -81,10 +82,10 @@ func ExampleJuice() {
 }
 
 // Three parts of sugar to one of honey.
-func ExampleMix() {
-	f, _ := sugar.Mix(
-		sugar.Portion{Fermentable: sugar.White(), Share: units.Percent.Of(75)},
-		sugar.Portion{Fermentable: sugar.Honey(), Share: units.Percent.Of(25)},
+func ExampleForStrength_mix() {
+	f, _ := material.Mix(
+		material.Ingredient{Material: material.WhiteSugar(), Share: units.Percent.Of(75)},
+		material.Ingredient{Material: material.Honey(), Share: units.Percent.Of(25)},
 	)
 	b, _ := sugar.ForStrength(f, units.PercentVolume.Of(5), units.Litre.Of(20))
 	fmt.Println(f.Name()+":", b.Fermentable.Text(units.Kilogram, 2))
@@ -96,23 +97,23 @@ func ExampleMix() {
 func ExampleCostPerGramEthanol() {
 	kilo, _ := units.ParseExact[units.Mass]("1 kg")
 	pail, _ := units.ParseExact[units.Mass]("2.5 kg")
-	white, _ := sugar.CostPerGramEthanol(sugar.White(), decimal.RequireFromString("1.05"), kilo)
-	honey, _ := sugar.CostPerGramEthanol(sugar.Honey(), decimal.RequireFromString("14.00"), pail)
+	white, _ := sugar.CostPerGramEthanol(material.WhiteSugar(), decimal.RequireFromString("1.05"), kilo)
+	honey, _ := sugar.CostPerGramEthanol(material.Honey(), decimal.RequireFromString("14.00"), pail)
 	fmt.Println(white, honey)
 	// Output: 0.002128 0.015202
 }
 
 // A kilogram of sugar makes 10 L of water 0.6 L more.
 func ExampleFermentable_VolumeTaken() {
-	v, _ := sugar.White().VolumeTaken(units.Kilogram.Of(1), units.Kilogram.Of(10))
+	v, _ := sugar.Of(material.WhiteSugar()).VolumeTaken(units.Kilogram.Of(1), units.Kilogram.Of(10))
 	fmt.Println(v.Text(units.Litre, 3))
 	// Output: 0.617 L
 }
 
 // The yield counts what inversion adds.
 func ExampleFermentable_Yield() {
-	for _, f := range []sugar.Fermentable{sugar.White(), sugar.DextroseAnhydrous(), sugar.DryMaltExtract()} {
-		fmt.Printf("%s: %.4f g of ethanol a gram of sugar\n", f, f.Yield().Ethanol())
+	for _, f := range []material.Material{material.WhiteSugar(), material.DextroseAnhydrous(), material.DryMaltExtract()} {
+		fmt.Printf("%s: %.4f g of ethanol a gram of sugar\n", f, sugar.Of(f).Yield().Ethanol())
 	}
 	// Output:
 	// white sugar: 0.4936 g of ethanol a gram of sugar
@@ -123,7 +124,7 @@ func ExampleFermentable_Yield() {
 // Hydrometer, strength and gas when a third of the sugar is used: the time for the last
 // nitrogen.
 func ExampleBrew_At() {
-	b, _ := sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
+	b, _ := sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 	s, made, _ := b.At(nutrient.LastAddition())
 	fmt.Printf("%.3f, %s, %s of CO2 so far\n", s.Gravity().SG(), s.ByVolume().Text(units.PercentVolume, 1), made.CO2.Text(units.Kilogram, 2))
 	// Output: 1.017, 1.5 % vol, 0.69 kg of CO2 so far

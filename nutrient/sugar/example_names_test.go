@@ -10,12 +10,12 @@ import (
 
 // Ethanol that a kilogram of each can give at most, by Gay-Lussac.
 func ExampleFermentable_Fermentability() {
-	for _, f := range []sugar.Fermentable{
-		sugar.Sucrose(), sugar.Fructose(), sugar.SoftBrown(), sugar.MediumInvert(),
-		sugar.MapleSyrup(), sugar.LiquidMaltExtract(), sugar.Lactose(),
+	for _, f := range []material.Material{
+		material.Sucrose(), material.Fructose(), material.SoftBrownSugar(), material.MediumInvert(),
+		material.MapleSyrup(), material.LiquidMaltExtract(), material.Lactose(),
 	} {
-		p, _ := f.Of(units.Kilogram.Of(1))
-		fmt.Println(f, p.GayLussac.Text(units.Gram, 0), "crystal water", f.CrystalWater().Text(units.Percent, 1))
+		p, _ := sugar.Of(f).Of(units.Kilogram.Of(1))
+		fmt.Println(f, p.GayLussac.Text(units.Gram, 0), "crystal water", sugar.Of(f).CrystalWater().Text(units.Percent, 1))
 	}
 	// Output:
 	// sucrose 538 g crystal water 0.0 %
@@ -29,7 +29,7 @@ func ExampleFermentable_Fermentability() {
 
 // A brew planned on its finished volume.
 func ExampleFinished() {
-	w := sugar.Wash{Fermentable: sugar.DextroseMonohydrate(), Attenuation: units.Percent.Of(100), Basis: sugar.Finished(units.Litre.Of(20))}
+	w := sugar.Wash{Fermentable: material.DextroseMonohydrate(), Attenuation: units.Percent.Of(100), Basis: sugar.Finished(units.Litre.Of(20))}
 	b, _ := w.For(units.PercentVolume.Of(5))
 	fmt.Println(b.Fermentable.Text(units.Kilogram, 2))
 	// Output: 1.85 kg

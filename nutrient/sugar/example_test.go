@@ -5,12 +5,13 @@ import (
 
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // White sugar for 60 L at 4.6 % vol: what to weigh, and where the hydrometer starts and
 // ends.
 func ExampleForStrength() {
-	b, err := sugar.ForStrength(sugar.White(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
+	b, err := sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -25,7 +26,7 @@ func ExampleForStrength() {
 // A kettle of 70 L at 95 °C is full: how much sugar for 5 % vol?
 func ExampleWash_For() {
 	w := sugar.Wash{
-		Fermentable: sugar.White(),
+		Fermentable: material.WhiteSugar(),
 		Attenuation: units.Percent.Of(100),
 		Basis:       sugar.Kettle(units.Litre.Of(70), units.Celsius.Of(95)),
 	}
@@ -41,7 +42,7 @@ func ExampleWash_For() {
 // 500 g of sugar in 5 kg of water: how strong?
 func ExampleWash_From() {
 	w := sugar.Wash{
-		Fermentable: sugar.White(),
+		Fermentable: material.WhiteSugar(),
 		Attenuation: units.Percent.Of(100),
 		Basis:       sugar.WaterAtHand(units.Kilogram.Of(5)),
 	}
@@ -56,14 +57,14 @@ func ExampleWash_From() {
 
 // What a kilogram of dextrose powder is.
 func ExampleFermentable_Of() {
-	p, _ := sugar.DextroseMonohydrate().Of(units.Kilogram.Of(1))
+	p, _ := sugar.Of(material.DextroseMonohydrate()).Of(units.Kilogram.Of(1))
 	fmt.Println("water", p.Water.Text(units.Gram, 1), "dextrose", p.Sugar.Text(units.Gram, 1), "at most", p.GayLussac.Text(units.Gram, 1), "of ethanol")
 	// Output: water 90.9 g dextrose 909.1 g at most 464.9 g of ethanol
 }
 
 // Plain dextrose may hold crystal water or not.
-func ExampleParse() {
-	_, err := sugar.Parse("dextrose")
+func ExampleFermentables_byName() {
+	_, err := material.FindAmong("dextrose", sugar.Fermentables()...)
 	fmt.Println(err)
-	// Output: "dextrose" is not a fermentable: say dextrose monohydrate (the powder of the trade) or dextrose anhydrous
+	// Output: material.FindAmong: unknown material "dextrose"; one of dextrose monohydrate, dextrose anhydrous
 }

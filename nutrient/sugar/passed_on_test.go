@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/internal/check"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // What a search meets inside, a liquid that no formula covers or a brine, comes out as the
@@ -21,7 +22,7 @@ func TestErrorsOfAWashArePassedOn(t *testing.T) {
 		dextrin = check.Must(check.Must(liquid(0.4, 0, 0.1).AddExtract(gravity.Dextrin, amount.Kilograms(0.5))).Times(1))
 		most    = units.Kilogram.Of(1e12) // of one thing in a gravity.Solution
 	)
-	wash := Wash{Fermentable: White(), Attenuation: units.Percent.Of(100)}
+	wash := Wash{Fermentable: material.WhiteSugar(), Attenuation: units.Percent.Of(100)}
 	in := func(b Basis, base gravity.Solution) Wash {
 		w := wash
 		w.Basis, w.Base = b, base

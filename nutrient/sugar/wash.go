@@ -11,6 +11,7 @@ import (
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
 )
 
 // Basis is the amount that a brew is planned on. Make one with [Finished], [Kettle] or
@@ -47,7 +48,7 @@ func WaterAtHand(m units.Mass) Basis { return Basis{kind: waterMass, kg: m.In(un
 
 // Wash is a brew to plan: what ferments, how far, and how much of it.
 type Wash struct {
-	Fermentable Fermentable
+	Fermentable material.Material
 	Yield       gravity.Yield    // the zero value takes [Fermentable.Yield]
 	Attenuation units.Share      // of the fermentable sugar, that the yeast uses
 	Base        gravity.Solution // what else is in it, such as juice; the zero value is nothing
@@ -94,8 +95,8 @@ const strengthSource = "what yeast ferments to"
 //     [Fermentable.Yield].
 //   - Range: as [Wash.For].
 //   - Uncertainty: 3 % of the sugar, from the yield.
-func ForStrength(f Fermentable, strength units.StrengthByVolume, finished units.Volume) (Brew, error) {
-	b, err := Wash{Fermentable: f, Attenuation: units.Percent.Of(100), Basis: Finished(finished)}.For(strength)
+func ForStrength(m material.Material, strength units.StrengthByVolume, finished units.Volume) (Brew, error) {
+	b, err := Wash{Fermentable: m, Attenuation: units.Percent.Of(100), Basis: Finished(finished)}.For(strength)
 	return b, limit.Named("sugar.ForStrength", err)
 }
 
@@ -104,15 +105,16 @@ func ForStrength(f Fermentable, strength units.StrengthByVolume, finished units.
 //
 //   - Source: [gravity.SugarWashYield], [gravity.BallingYield].
 func (f Fermentable) Yield() gravity.Yield {
-	sugar := f.sugar()
+	s := f.shares()
+	sugar := s.sugar()
 	if sugar == 0 {
 		return gravity.SugarWashYield(gravity.Sucrose)
 	}
-	malt := f.malt / sugar
+	malt := s.malt / sugar
 	if malt > 1-1e-9 { // all of it, to rounding
 		return gravity.BallingYield()
 	}
-	monos := (f.glucose + f.fructose - f.malt*glucoseOfMalt) / (sugar - f.malt) // beside the malt
+	monos := (s.glucose + s.fructose - s.malt*glucoseOfMalt) / (sugar - s.malt) // beside the malt
 	wash := gravity.SugarWashYield(gravity.Sucrose).Blend(gravity.SugarWashYield(gravity.Glucose), amount.Share(monos))
 	return wash.Blend(gravity.BallingYield(), amount.Share(malt))
 }
@@ -132,11 +134,12 @@ func (f Fermentable) AddTo(s gravity.Solution, m units.Mass) (gravity.Solution, 
 	if err := limit.Check("sugar.Fermentable.AddTo", "mass", kg, "kg", 0, amount.MostMass/1000, "a mass weighed"); err != nil {
 		return gravity.Solution{}, err
 	}
-	s, err := s.AddWater(amount.Kilograms(max(0, kg*(1-f.sugar()-f.rest))))
+	of := f.shares()
+	s, err := s.AddWater(amount.Kilograms(max(0, kg*(1-of.sugar()-of.rest))))
 	for _, p := range [...]struct {
 		kind gravity.Sugar
 		part float64
-	}{{gravity.Sucrose, f.di + f.tri}, {gravity.Glucose, f.glucose}, {gravity.Fructose, f.fructose}, {gravity.Dextrin, f.rest}} {
+	}{{gravity.Sucrose, of.di + of.tri}, {gravity.Glucose, of.glucose}, {gravity.Fructose, of.fructose}, {gravity.Dextrin, of.rest}} {
 		if err == nil && p.part > 0 {
 			s, err = s.AddExtract(p.kind, amount.Kilograms(kg*p.part))
 		}
@@ -163,7 +166,7 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 	if err != nil {
 		return Brew{}, limit.Named(fn, err)
 	}
-	if err := limit.Check(fn, "sugar that yeast takes up", 100*w.Fermentable.sugar(), "%", 0.1, 100, "a fermentable"); err != nil {
+	if err := limit.Check(fn, "sugar that yeast takes up", 100*Of(w.Fermentable).shares().sugar(), "%", 0.1, 100, "a fermentable"); err != nil {
 		return Brew{}, err
 	}
 	if w.Basis.kind == finishedVolume {
@@ -199,7 +202,7 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 func (w Wash) forFinished(fn string, want float64) (Brew, error) {
 	ethanol := want / 100 * w.Basis.litre * amount.PureEthanol // kg
 	used := (ethanol - w.Base.Ethanol().In(units.Kilogram)) / w.Yield.Ethanol()
-	kg := (used/w.Attenuation.In(units.Fraction) - w.Base.Fermentable().In(units.Kilogram)) / w.Fermentable.sugar()
+	kg := (used/w.Attenuation.In(units.Fraction) - w.Base.Fermentable().In(units.Kilogram)) / Of(w.Fermentable).shares().sugar()
 	if kg < 0 {
 		have := (w.Base.Fermentable().In(units.Kilogram)*w.Attenuation.In(units.Fraction)*w.Yield.Ethanol() + w.Base.Ethanol().In(units.Kilogram)) / amount.PureEthanol / w.Basis.litre
 		return Brew{}, limit.Check(fn, "strength", want, "% vol", 100*have, mostStrength, "the base alone ferments to more")
@@ -243,7 +246,7 @@ func (w Wash) From(m units.Mass) (Brew, error) {
 // checked fills in the yield and refuses what cannot be.
 func (w Wash) checked(fn string) (Wash, error) {
 	if w.Yield == (gravity.Yield{}) {
-		w.Yield = w.Fermentable.Yield()
+		w.Yield = Of(w.Fermentable).Yield()
 	}
 	if err := limit.Check(fn, "attenuation", w.Attenuation.In(units.Percent), "%", 0.1, 100, "a ferment"); err != nil {
 		return w, err
@@ -314,7 +317,7 @@ func (w Wash) ferment(b *Brew) error {
 	if err != nil {
 		return err
 	}
-	b.Start, err = w.Fermentable.AddTo(s, b.Fermentable)
+	b.Start, err = Of(w.Fermentable).AddTo(s, b.Fermentable)
 	if err != nil {
 		return err
 	}

@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/internal/check"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
 )
 
@@ -17,15 +18,15 @@ import (
 func TestSugarForOnePercent(t *testing.T) {
 	const source = "French order of 3 May 1996, art. 2"
 	one, v := units.PercentVolume.Of(1), units.Litre.Of(1000)
-	check.Near(t, "dextrose", check.Must(ForStrength(DextroseAnhydrous(), one, v)).Fermentable.In(units.Kilogram), 16.83, 0.003, source)
-	check.Near(t, "sucrose", check.Must(ForStrength(Sucrose(), one, v)).Fermentable.In(units.Kilogram), 16.83/1.05263, 0.003, source)
-	check.Near(t, "monohydrate", check.Must(ForStrength(DextroseMonohydrate(), one, v)).Fermentable.In(units.Kilogram), 16.83*198.171/180.156, 0.004, source)
+	check.Near(t, "dextrose", check.Must(ForStrength(material.DextroseAnhydrous(), one, v)).Fermentable.In(units.Kilogram), 16.83, 0.003, source)
+	check.Near(t, "sucrose", check.Must(ForStrength(material.Sucrose(), one, v)).Fermentable.In(units.Kilogram), 16.83/1.05263, 0.003, source)
+	check.Near(t, "monohydrate", check.Must(ForStrength(material.DextroseMonohydrate(), one, v)).Fermentable.In(units.Kilogram), 16.83*198.171/180.156, 0.004, source)
 }
 
 // 60 L at 4.6 % vol from white sugar: about 16 g/L for each % vol, 4.4 kg; the wash begins
 // near 7.2 °P and ends below 1.000.
 func TestSugarForTheHall(t *testing.T) {
-	b := check.Must(ForStrength(White(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
+	b := check.Must(ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
 	check.Near(t, "sugar", b.Fermentable.In(units.Kilogram), 60*4.6*0.01599/0.9994, 0.01, "16.83 g/L hexose for 1 % vol")
 	check.Near(t, "strength", b.Finish.ByVolume().In(units.PercentVolume), 4.6, 1e-9, "asked")
 	check.Near(t, "volume", check.Must(b.Finish.Volume(amount.Room)).In(units.Litre), 60, 1e-9, "asked")
@@ -39,7 +40,7 @@ func TestSugarForTheHall(t *testing.T) {
 }
 
 func drawWash(t *rapid.T) Wash {
-	all := []Fermentable{White(), DextroseMonohydrate(), DextroseAnhydrous(), MediumInvert(), Honey(), MapleSyrup(), SoftBrown(), DryMaltExtract(), LiquidMaltExtract()}
+	all := []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.DextroseAnhydrous(), material.MediumInvert(), material.Honey(), material.MapleSyrup(), material.SoftBrownSugar(), material.DryMaltExtract(), material.LiquidMaltExtract()}
 	w := Wash{
 		Fermentable: all[rapid.IntRange(0, len(all)-1).Draw(t, "fermentable")],
 		Attenuation: check.Must(units.Percent.Try(rapid.Float64Range(60, 100).Draw(t, "attenuation, %"))),
@@ -96,7 +97,7 @@ func TestSugarAndStrengthRoundTrip(t *testing.T) {
 
 // Half of the sugar makes half of the ethanol and gas, and the reading falls all the way.
 func TestBrewAt(t *testing.T) {
-	b := check.Must(ForStrength(White(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
+	b := check.Must(ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
 	before := 2.0
 	for i := range 11 {
 		s, made, err := b.At(amount.Share(float64(i) / 10))
@@ -133,18 +134,18 @@ func TestMoreSugarIsStronger(t *testing.T) {
 // Malt extract ferments with Balling's yield, sugar with the sugar wash's, a mix of
 // both in between.
 func TestYieldOfFermentables(t *testing.T) {
-	check.Near(t, "malt", DryMaltExtract().Yield().Ethanol(), 0.48391, 1e-9, "Balling")
-	check.Near(t, "sucrose", White().Yield().Ethanol(), 0.46895*1.05263, 1e-4, "16.83 g/L for 1 % vol")
-	check.Near(t, "dextrose", DextroseMonohydrate().Yield().Ethanol(), 7.8924/16.83, 1e-4, "16.83 g/L for 1 % vol")
-	check.Near(t, "invert", MediumInvert().Yield().Ethanol(), 0.46895*(1+0.05263/2), 1e-4, "half of each")
-	check.Near(t, "lactose", Lactose().Yield().Ethanol(), 0.46895*1.05263, 1e-4, "counts as sucrose")
-	half := check.Must(Mix(Portion{DryMaltExtract(), units.Percent.Of(50)}, Portion{DextroseAnhydrous(), units.Percent.Of(50)}))
+	check.Near(t, "malt", Of(material.DryMaltExtract()).Yield().Ethanol(), 0.48391, 1e-9, "Balling")
+	check.Near(t, "sucrose", Of(material.WhiteSugar()).Yield().Ethanol(), 0.46895*1.05263, 1e-4, "16.83 g/L for 1 % vol")
+	check.Near(t, "dextrose", Of(material.DextroseMonohydrate()).Yield().Ethanol(), 7.8924/16.83, 1e-4, "16.83 g/L for 1 % vol")
+	check.Near(t, "invert", Of(material.MediumInvert()).Yield().Ethanol(), 0.46895*(1+0.05263/2), 1e-4, "half of each")
+	check.Near(t, "lactose", Of(material.Lactose()).Yield().Ethanol(), 0.46895*1.05263, 1e-4, "counts as sucrose")
+	half := check.Must(material.Mix(material.Ingredient{Material: material.DryMaltExtract(), Share: units.Percent.Of(50)}, material.Ingredient{Material: material.DextroseAnhydrous(), Share: units.Percent.Of(50)}))
 	malt := 0.97 * 0.65
-	check.Near(t, "mix", half.Yield().Ethanol(), (malt*0.48391+1*0.46895)/(malt+1), 1e-4, "by mass of sugar")
+	check.Near(t, "mix", Of(half).Yield().Ethanol(), (malt*0.48391+1*0.46895)/(malt+1), 1e-4, "by mass of sugar")
 }
 
 func TestWashRefuses(t *testing.T) {
-	ok := Wash{Fermentable: White(), Attenuation: units.Percent.Of(100), Basis: Finished(units.Litre.Of(60))}
+	ok := Wash{Fermentable: material.WhiteSugar(), Attenuation: units.Percent.Of(100), Basis: Finished(units.Litre.Of(60))}
 	_, err := ok.For(units.PercentVolume.Of(30))
 	check.Refused(t, err, "strength", 0.01, 20)
 	_, err = ok.For(units.StrengthByVolume{})
@@ -164,7 +165,7 @@ func TestWashRefuses(t *testing.T) {
 	_, err = w.From(units.Kilogram.Of(1))
 	check.Refused(t, err, "water", 1e-6, amount.MostVolume)
 	w = ok
-	w.Fermentable = Lactose()
+	w.Fermentable = material.Lactose()
 	_, err = w.For(units.PercentVolume.Of(5))
 	check.Refused(t, err, "sugar that yeast takes up", 0.1, 100)
 	w = ok
@@ -189,7 +190,7 @@ func TestWashRefuses(t *testing.T) {
 		t.Error("a base above the volume is taken")
 	}
 	// Must of 12 °Bx holds 6 % vol; a kilogram of water beside it leaves a little less.
-	must12 := Wash{Fermentable: check.Must(Juice(units.DegreePlato.Of(12), units.Share{})), Attenuation: units.Percent.Of(100), Basis: WaterAtHand(units.Kilogram.Of(1))}
+	must12 := Wash{Fermentable: check.Must(material.Juice(units.DegreePlato.Of(12), units.Share{})), Attenuation: units.Percent.Of(100), Basis: WaterAtHand(units.Kilogram.Of(1))}
 	_, err = must12.For(units.PercentVolume.Of(8))
 	if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Min != 0.01 || !(e.Max > 5 && e.Max < 6.2) {
 		t.Errorf("%v, want 0.01 to about 5.7", err)
@@ -214,7 +215,7 @@ func TestWashRefuses(t *testing.T) {
 func BenchmarkSugarForStrength(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := ForStrength(White(), units.PercentVolume.Of(4.6), units.Litre.Of(60)); err != nil {
+		if _, err := ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -62,20 +62,20 @@ type Composition struct {
 }
 
 // parts walks what may add up to the whole, with its names.
-func (c *Composition) parts() iter.Seq2[string, units.Share] {
-	return func(yield func(string, units.Share) bool) {
+func (c *Composition) parts() iter.Seq2[string, *units.Share] {
+	return func(yield func(string, *units.Share) bool) {
 		for _, p := range [...]struct {
 			name string
-			of   units.Share
+			of   *units.Share
 		}{
-			{"calcium", c.Calcium}, {"magnesium", c.Magnesium}, {"sodium", c.Sodium}, {"potassium", c.Potassium}, {"zinc", c.Zinc},
-			{"ammonium nitrogen", c.AmmoniumNitrogen}, {"amino nitrogen", c.AminoNitrogen}, {"urea nitrogen", c.UreaNitrogen},
-			{"chloride", c.Chloride}, {"sulfate", c.Sulfate}, {"bicarbonate", c.Bicarbonate}, {"carbonate", c.Carbonate},
-			{"hydroxide", c.Hydroxide}, {"lactate", c.Lactate}, {"citrate", c.Citrate}, {"acetate", c.Acetate}, {"malate", c.Malate},
-			{"tartrate", c.Tartrate}, {"succinate", c.Succinate}, {"gluconate", c.Gluconate}, {"glutamate", c.Glutamate},
-			{"phosphorus", c.Phosphorus}, {"sulfur dioxide", c.SulfurDioxide}, {"thiamine", c.Thiamine},
-			{"glucose", c.Glucose}, {"fructose", c.Fructose}, {"disaccharides", c.Disaccharides},
-			{"trisaccharides", c.Trisaccharides}, {"unfermented solids", c.UnfermentedSolids}, {"crystal water", c.CrystalWater},
+			{"calcium", &c.Calcium}, {"magnesium", &c.Magnesium}, {"sodium", &c.Sodium}, {"potassium", &c.Potassium}, {"zinc", &c.Zinc},
+			{"ammonium nitrogen", &c.AmmoniumNitrogen}, {"amino nitrogen", &c.AminoNitrogen}, {"urea nitrogen", &c.UreaNitrogen},
+			{"chloride", &c.Chloride}, {"sulfate", &c.Sulfate}, {"bicarbonate", &c.Bicarbonate}, {"carbonate", &c.Carbonate},
+			{"hydroxide", &c.Hydroxide}, {"lactate", &c.Lactate}, {"citrate", &c.Citrate}, {"acetate", &c.Acetate}, {"malate", &c.Malate},
+			{"tartrate", &c.Tartrate}, {"succinate", &c.Succinate}, {"gluconate", &c.Gluconate}, {"glutamate", &c.Glutamate},
+			{"phosphorus", &c.Phosphorus}, {"sulfur dioxide", &c.SulfurDioxide}, {"thiamine", &c.Thiamine},
+			{"glucose", &c.Glucose}, {"fructose", &c.Fructose}, {"disaccharides", &c.Disaccharides},
+			{"trisaccharides", &c.Trisaccharides}, {"unfermented solids", &c.UnfermentedSolids}, {"crystal water", &c.CrystalWater},
 		} {
 			if !yield(p.name, p.of) {
 				return

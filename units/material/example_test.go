@@ -94,3 +94,30 @@ func ExampleMolarMass() {
 	// 172.164 g/mol <nil>
 	// "CaXo" is not a chemical formula: names no element "Xo" that is known here
 }
+
+// A name among those that ferment: plain dextrose may hold crystal water or not.
+func ExampleFindAmong() {
+	sugars := []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.DextroseAnhydrous()}
+	m, err := material.FindAmong("table sugar", sugars...)
+	fmt.Println(m, err)
+	_, err = material.FindAmong("dextrose", sugars...)
+	fmt.Println(err)
+	// Output:
+	// white sugar <nil>
+	// material.FindAmong: unknown material "dextrose"; one of dextrose monohydrate, dextrose anhydrous
+}
+
+// Three parts of sugar to one of honey, written down and read back.
+func ExampleMix() {
+	m, err := material.Mix(
+		material.Ingredient{Material: material.WhiteSugar(), Share: units.Percent.Of(75)},
+		material.Ingredient{Material: material.Honey(), Share: units.Percent.Of(25)},
+	)
+	fmt.Println(m, m.Composition().Sugar().Text(units.Percent, 1), m.Evidence(), err)
+	text, err := json.Marshal(m)
+	var again material.Material
+	fmt.Println(json.Unmarshal(text, &again), again.Equal(m), err)
+	// Output:
+	// white sugar and honey 94.5 % Council Directive 2001/111/EC annex A (read) <nil>
+	// <nil> true <nil>
+}

@@ -26,6 +26,28 @@ func All() []Material {
 // The error is a [*units.NameError] whose choices are the names that come near.
 func Find(name string) (Material, error) { return find("material.Find", name) }
 
+// FindAmong returns the material of a name among some: those that ferment, that feed yeast,
+// that buffer, the salts for a water. It reads the names that [Find] does; the choices of its
+// error are those of the list.
+func FindAmong(name string, list ...Material) (Material, error) {
+	const fn = "material.FindAmong"
+	m, err := find(fn, name)
+	if err == nil && slices.Contains(list, m) {
+		return m, nil
+	}
+	e := &units.NameError{Func: fn, What: "material", Name: name}
+	for _, one := range list {
+		e.Choices = append(e.Choices, one.Name())
+	}
+	if near, ok := err.(*units.NameError); ok {
+		inList := slices.DeleteFunc(slices.Clone(near.Choices), func(c string) bool { return !slices.Contains(e.Choices, c) })
+		if len(inList) > 0 {
+			e.Choices = inList
+		}
+	}
+	return Material{}, e
+}
+
 func find(fn, name string) (Material, error) {
 	k := key(name)
 	if m, ok := byName[k]; ok && len(name) <= longestName {

@@ -15,7 +15,7 @@ import (
 // fields: ammonium sets acid free, amino nitrogen does not.
 //
 // Errors are a [*units.RangeError]: a share below zero, parts that add up to more than the
-// whole; a [*units.ParseError] for a name that is empty, longer than 64 bytes, or that of a
+// whole; a [*units.ParseError] for a name that is empty, longer than 256 bytes, or that of a
 // known material.
 func ByLabel(name string, c Composition) (Material, error) {
 	const fn = "material.ByLabel"
@@ -29,10 +29,10 @@ func ByLabel(name string, c Composition) (Material, error) {
 // check refuses what is not a material of one's own.
 func (f *facts) check(fn string) error {
 	refuse := func(reason string) error {
-		return &units.ParseError{Input: strings.ToValidUTF8(f.name[:min(len(f.name), longestName)], "?"), Want: "name for a material", Reason: reason}
+		return &units.ParseError{Input: strings.ToValidUTF8(f.name[:min(len(f.name), longestOwn)], "?"), Want: "name for a material", Reason: reason}
 	}
-	if f.name == "" || len(f.name) > longestName || strings.ToValidUTF8(f.name, "") != f.name {
-		return refuse("it must have 1 to 64 bytes of text")
+	if f.name == "" || len(f.name) > longestOwn || strings.ToValidUTF8(f.name, "") != f.name {
+		return refuse("it must have 1 to 256 bytes of text")
 	}
 	if _, taken := byName[key(f.name)]; taken && !variable[f.name] {
 		return refuse("this is a known material; call yours by the maker's name")
@@ -43,7 +43,10 @@ func (f *facts) check(fn string) error {
 	return limit.Check(fn, "spread", 100*f.spread, "%", 0, 100, "a relative uncertainty")
 }
 
-const longestName = 64
+const (
+	longestName = 64  // of what is looked up
+	longestOwn  = 256 // a mix has the names of its parts
+)
 
 // variable are the names of what differs from pack to pack, so that a known material and
 // one by its analysis share them.

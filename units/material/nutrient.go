@@ -40,7 +40,7 @@ var others = [otherCount]*facts{
 		evidence: stoichiometry, cautions: caution.List{ethylCarbamate},
 	}),
 	autolysedYeast: known(facts{
-		name: "autolysed yeast", also: names("yeast autolysate"),
+		name: "autolysed yeast", also: names("yeast autolysate|organic"),
 		brings: Composition{
 			AminoNitrogen: units.Percent.Of(4),
 			Phosphorus:    units.Percent.Of(1.3), Potassium: units.Percent.Of(2),

@@ -25,7 +25,7 @@ const (
 	saltPotassiumDihydrogenPhosphate
 	saltDipotassiumPhosphate
 	saltDiammoniumPhosphate
-	saltAmmoniumDihydrogenPhosphate
+	saltMonoammoniumPhosphate
 	saltAmmoniumSulfate
 	saltAmmoniumChloride
 	saltZincSulfateHeptahydrate
@@ -63,7 +63,7 @@ var salts = [saltCount]*facts{
 	saltPotassiumDihydrogenPhosphate: salt("potassium dihydrogen phosphate", "KH2PO4", "monopotassium phosphate|mkp", 0, count{potassium, 1}, count{phosphate, 1}),
 	saltDipotassiumPhosphate:         salt("dipotassium phosphate", "K2HPO4", "dipotassium hydrogen phosphate", 0, count{potassium, 2}, count{phosphate, 1}),
 	saltDiammoniumPhosphate:          salt("diammonium phosphate", "(NH4)2HPO4", "dap|diammonium hydrogen phosphate", 0, count{ammonium, 2}, count{phosphate, 1}),
-	saltAmmoniumDihydrogenPhosphate:  salt("ammonium dihydrogen phosphate", "NH4H2PO4", "monoammonium phosphate|map", 0, count{ammonium, 1}, count{phosphate, 1}),
+	saltMonoammoniumPhosphate:        salt("monoammonium phosphate", "NH4H2PO4", "ammonium dihydrogen phosphate|map", 0, count{ammonium, 1}, count{phosphate, 1}),
 	saltAmmoniumSulfate:              salt("ammonium sulfate", "(NH4)2SO4", "", 0, count{ammonium, 2}, count{sulfate, 1}),
 	saltAmmoniumChloride:             salt("ammonium chloride", "NH4Cl", "", 0, count{ammonium, 1}, count{chloride, 1}),
 	saltZincSulfateHeptahydrate:      salt("zinc sulfate heptahydrate", "ZnSO4.7H2O", "", 7, count{zinc, 1}, count{sulfate, 1}),
@@ -149,8 +149,8 @@ func DipotassiumPhosphate() Material { return Material{salts[saltDipotassiumPhos
 // DiammoniumPhosphate is (NH4)2HPO4, the trade's DAP: 21.2 % N, 23.5 % P.
 func DiammoniumPhosphate() Material { return Material{salts[saltDiammoniumPhosphate]} }
 
-// AmmoniumDihydrogenPhosphate is NH4H2PO4, the trade's MAP: 12.2 % N, 26.9 % P.
-func AmmoniumDihydrogenPhosphate() Material { return Material{salts[saltAmmoniumDihydrogenPhosphate]} }
+// MonoammoniumPhosphate is NH4H2PO4, the trade's MAP: 12.2 % N, 26.9 % P.
+func MonoammoniumPhosphate() Material { return Material{salts[saltMonoammoniumPhosphate]} }
 
 // AmmoniumSulfate is (NH4)2SO4: 21.2 % N.
 func AmmoniumSulfate() Material { return Material{salts[saltAmmoniumSulfate]} }

@@ -11,7 +11,7 @@
 // of it is there as salt, of potassium above all. pH and titratable acidity, both measured,
 // solve for the two ([Reading]); then a titration curve, a treatment or a blend follows by
 // charge. From a full analysis the pH follows ([Analysis]). From the acidity alone it is a
-// guess with a band of 0.3 ([Fruit.FromAcidity]).
+// guess with a band of 0.3 ([Origin.FromAcidity]).
 //
 // # Conventions
 //

@@ -88,7 +88,7 @@ func ExampleDrink_WithDrink() {
 }
 
 // From the acidity alone the pH is a guess.
-func ExampleFruit_FromAcidity() {
+func ExampleOrigin_FromAcidity() {
 	e, err := must.Apple.FromAcidity(units.GramPerLitre.Of(4.6), water.TitrationCiderUS)
 	if err != nil {
 		panic(err)

@@ -50,7 +50,7 @@ func cell(t *testing.T, row published.Row, name string) float64 {
 func TestCoverage(t *testing.T) {
 	for _, r := range []struct {
 		table      string
-		fruit      Fruit
+		fruit      Origin
 		conv       water.Titration
 		rows, held int
 		bias, rms  float64

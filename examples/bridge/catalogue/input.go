@@ -62,6 +62,15 @@ func choice(name, meaning string, options ...string) Input {
 	return n
 }
 
+// namesOf are the options of a choice among values that print themselves.
+func namesOf[T fmt.Stringer](of []T) []string {
+	names := make([]string, len(of))
+	for i, v := range of {
+		names[i] = v.String()
+	}
+	return names
+}
+
 // or gives an input its default.
 func (p Input) or(value float64) Input {
 	p.Default, p.HasDefault = value, true

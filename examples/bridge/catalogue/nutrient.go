@@ -5,6 +5,7 @@ import (
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // nutrientFunctions are the entries of package nutrient.
@@ -28,11 +29,7 @@ func nutrientFunctions() []Function {
 var fermentables = sugar.Fermentables()
 
 func fermentableInput() Input {
-	var names []string
-	for _, f := range fermentables {
-		names = append(names, f.Name())
-	}
-	return choice("fermentable", "what ferments", names...).orOption("white sugar")
+	return choice("fermentable", "what ferments", namesOf(fermentables)...).orOption("white sugar")
 }
 
 const yieldSource = "OIML R 22, ICUMSA SPS-4; French order of 3 May 1996 art. 2 and Balling for the yield"
@@ -122,7 +119,7 @@ func nutrientSugar() []Function {
 				out("co2_limit", units.Kilogram, "CO2 with it"),
 			},
 			call: func(in, out []float64) error {
-				f := fermentables[int(in[0])]
+				f := sugar.Of(fermentables[int(in[0])])
 				p, err := f.Of(as(units.Kilogram, in[1]))
 				out[0], out[1] = f.Solids().In(units.Percent), f.CrystalWater().In(units.Percent)
 				out[2], out[3] = f.Fermentability().In(units.Percent), f.InversionGain().In(units.Percent)
@@ -144,8 +141,8 @@ func nutrientSugar() []Function {
 				out("sugar", units.Percent, "of the syrup, that yeast uses"),
 			},
 			call: func(in, out []float64) error {
-				f, err := sugar.GlucoseSyrup(as(units.Percent, in[1]), as(units.Percent, in[0]))
-				out[0] = f.Fermentability().In(units.Percent)
+				f, err := material.GlucoseSyrup(as(units.Percent, in[1]), as(units.Percent, in[0]))
+				out[0] = sugar.Of(f).Fermentability().In(units.Percent)
 				out[1] = out[0] * in[1] / 100
 				return err
 			},

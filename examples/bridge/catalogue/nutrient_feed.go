@@ -10,11 +10,7 @@ import (
 
 // nutrientFeed are nitrogen, its sources, and yeast.
 func nutrientFeed() []Function {
-	var names []string
 	sources := nutrient.Sources()
-	for _, s := range sources {
-		names = append(names, s.Name())
-	}
 	fresh, _ := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4)) // what the library counts on
 	cells, _ := fresh.Alive(0)
 	usual := cells.Billion()
@@ -50,7 +46,7 @@ func nutrientFeed() []Function {
 			Meaning: "what a mass of a nutrient brings to a volume",
 			Source:  "composition from CIAAW atomic weights 2021, or the label as package nutrient cites it",
 			Inputs: []Input{
-				choice("source", "which nutrient", names...),
+				choice("source", "which nutrient", namesOf(sources)...),
 				in("mass", units.Gram, "the nutrient as weighed", 0, 1e9, 30),
 				in("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
 			},
@@ -65,7 +61,7 @@ func nutrientFeed() []Function {
 				out("chloride", units.MilligramPerLitre, "chloride"),
 			},
 			call: func(in, out []float64) error {
-				s, err := nutrient.SupplyOf(as(units.Litre, in[2]), nutrient.Dose{Source: sources[int(in[0])], Mass: as(units.Gram, in[1])})
+				s, err := nutrient.SupplyOf(as(units.Litre, in[2]), sources[int(in[0])].Dose(as(units.Gram, in[1])))
 				if err != nil {
 					return err
 				}

@@ -24,11 +24,7 @@ func allLimits(laws ...law.Jurisdiction) (all []law.Limit) {
 }
 
 func sourceInput() Input {
-	var names []string
-	for _, s := range nutrientSources {
-		names = append(names, s.Name())
-	}
-	return choice("source", "what feeds the yeast", names...).orOption("diammonium phosphate")
+	return choice("source", "what feeds the yeast", namesOf(nutrientSources)...).orOption("diammonium phosphate")
 }
 
 // nutrientNitrogen are doses of nitrogen, and limits in law.
@@ -73,7 +69,7 @@ func nutrientNitrogen() []Function {
 				out("open", units.MilligramPerLitre, "nitrogen that the limit leaves open"),
 			},
 			call: func(in, out []float64) error {
-				f, err := nutrient.FeedInOrder(as(units.MilligramPerLitre, in[0]), as(units.Litre, in[1]), law.Jurisdiction(in[3]), nutrientSources[int(in[2])])
+				f, err := nutrient.FeedInOrder(as(units.MilligramPerLitre, in[0]), as(units.Litre, in[1]), law.Jurisdiction(in[3]), nutrient.Offer{Material: nutrientSources[int(in[2])]})
 				out[0], out[1] = 0, f.Shortfall.In(units.MilligramPerLitre)
 				for _, d := range f.Doses {
 					out[0] = d.Mass.In(units.Gram)

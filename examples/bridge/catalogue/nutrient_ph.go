@@ -1,31 +1,27 @@
 package catalogue
 
 import (
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
 const phSource = "charge balance; equilibria of package water; acids made after Pasteur 1860 and others (recalled from memory)"
 
-var washFeed = [...]nutrient.Source{
-	nutrient.DiammoniumPhosphate(), nutrient.MonoammoniumPhosphate(), nutrient.AmmoniumSulfate(), nutrient.AutolysedYeast(),
+var washFeed = []material.Material{
+	material.DiammoniumPhosphate(), material.MonoammoniumPhosphate(), material.AmmoniumSulfate(), material.AutolysedYeast(),
 }
 
 // washInputs describe a wash of white sugar for its pH.
 func washInputs() []Input {
-	var names []string
-	for _, s := range washFeed {
-		names = append(names, s.Name())
-	}
 	return []Input{
 		in("strength", units.PercentVolume, "strength at the end", 0.5, 16, 4.6),
 		in("alkalinity", units.MilligramPerLitreCaCO3, "of the water", -50, 1000, 38),
 		in("potassium", units.MilligramPerLitre, "in the water", 0, 2000, 1).or(0),
 		in("nitrogen", units.MilligramPerLitre, "nitrogen fed, as N", 0, 500, 67),
-		choice("source", "what brings it", names...).orOption("diammonium phosphate"),
+		choice("source", "what brings it", namesOf(washFeed)...).orOption("diammonium phosphate"),
 		in("temperature", units.Celsius, "of the ferment", 5, 35, 20).or(20),
 	}
 }
@@ -33,7 +29,7 @@ func washInputs() []Input {
 // washOf is a litre of it.
 func washOf(in []float64) (ferment.Tank, error) {
 	litre := units.Litre.Of(1)
-	b, err := sugar.ForStrength(sugar.White(), as(units.PercentVolume, in[0]), litre)
+	b, err := sugar.ForStrength(material.WhiteSugar(), as(units.PercentVolume, in[0]), litre)
 	if err != nil {
 		return ferment.Tank{}, err
 	}
@@ -41,21 +37,15 @@ func washOf(in []float64) (ferment.Tank, error) {
 	s := washFeed[int(in[4])]
 	f := ferment.Tank{Brew: b, Water: p, Additions: 3, Temperature: as(units.Celsius, in[5])}
 	if in[3] > 0 {
-		f.Feed = []nutrient.Dose{{Source: s, Mass: as(units.Milligram, in[3]/s.Nitrogen().In(units.Fraction))}}
+		f.Feed = []material.Dose{s.Dose(as(units.Milligram, in[3]/s.Composition().Nitrogen().In(units.Fraction)))}
 	}
 	return f, err
 }
 
-var buffers = [...]ferment.Buffer{
-	ferment.PotassiumBicarbonate, ferment.SodiumBicarbonate, ferment.TripotassiumCitrate, ferment.TrisodiumCitrate,
-}
+var buffers = ferment.Buffers()
 
 func bufferInput() Input {
-	var names []string
-	for _, b := range buffers {
-		names = append(names, b.String())
-	}
-	return choice("buffer", "salt that holds the pH up", names...).orOption("potassium bicarbonate")
+	return choice("buffer", "salt that holds the pH up", namesOf(buffers)...).orOption("potassium bicarbonate")
 }
 
 // nutrientPH are the pH of a ferment and what holds it.
@@ -83,7 +73,7 @@ func nutrientPH() []Function {
 				if err != nil {
 					return err
 				}
-				f.Buffer, f.BufferMass = buffers[int(in[8])], as(units.Gram, in[7])
+				f.Buffer = buffers[int(in[8])].Dose(as(units.Gram, in[7]))
 				p, err := f.At(as(units.Percent, in[6]))
 				out[0], out[1], out[2], out[3] = p.PH.Value, p.PH.Low, p.PH.High, p.Nitrogen.In(units.MilligramPerLitre)
 				out[4] = p.Gas.In(units.Kilopascal)
@@ -110,7 +100,7 @@ func nutrientPH() []Function {
 				if err != nil {
 					return err
 				}
-				d, err := f.BufferFor(in[6], buffers[int(in[7])])
+				d, err := f.BufferFor(buffers[int(in[7])], in[6])
 				out[0], out[1], out[2] = d.Mass.Value.In(units.Gram), d.Mass.Low.In(units.Gram), d.Mass.High.In(units.Gram)
 				return err
 			},
@@ -136,7 +126,7 @@ func nutrientPH() []Function {
 				if err != nil {
 					return err
 				}
-				c, err := f.Correct(as(units.Percent, in[6]), in[7], in[8], buffers[int(in[9])])
+				c, err := f.Correct(buffers[int(in[9])], as(units.Percent, in[6]), in[7], in[8])
 				out[0], out[1], out[2] = c.Dose.Mass.Value.In(units.Gram), c.End.Value, c.Now.Value
 				return err
 			},

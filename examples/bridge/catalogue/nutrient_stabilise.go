@@ -4,6 +4,7 @@ import (
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 const moreThanAsked = ", with no limit of law looked up"
@@ -71,7 +72,7 @@ func nutrientStabilise() []Function {
 			Meaning: "metabisulfite that brings the free SO2 from what is there to what is wanted" + moreThanAsked,
 			Source:  "molar masses from CIAAW atomic weights 2021",
 			Inputs: []Input{
-				choice("salt", "which salt", "potassium metabisulfite", "sodium metabisulfite"),
+				choice("salt", "which salt", namesOf(metabisulfites)...),
 				in("wanted", units.MilligramPerLitre, "free SO2 wanted", 0, 500, 30),
 				in("free", units.MilligramPerLitre, "free SO2 that is there", 0, 500, 0).or(0),
 				in("volume", units.Litre, "of the drink", 0.001, 1e9, 60),
@@ -79,7 +80,7 @@ func nutrientStabilise() []Function {
 			Outputs: []Output{out("mass", units.Gram, "salt to weigh")},
 			heavy:   true,
 			call: func(in, out []float64) error {
-				d, err := finish.SulfiteFor(finish.Sulfite(in[0]), as(units.MilligramPerLitre, in[1]), as(units.MilligramPerLitre, in[2]), as(units.MilligramPerLitre, in[2]), as(units.Litre, in[3]), law.EU)
+				d, err := finish.SulfiteFor(metabisulfites[int(in[0])], as(units.MilligramPerLitre, in[1]), as(units.MilligramPerLitre, in[2]), as(units.MilligramPerLitre, in[2]), as(units.Litre, in[3]), law.EU)
 				out[0] = d.Mass.In(units.Gram)
 				return err
 			},
@@ -127,3 +128,5 @@ func nutrientStabilise() []Function {
 		},
 	}
 }
+
+var metabisulfites = []material.Material{material.PotassiumMetabisulfite(), material.SodiumMetabisulfite()}

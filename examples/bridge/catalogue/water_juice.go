@@ -65,7 +65,7 @@ func juiceFunctions() []Function {
 			},
 			Outputs: []Output{pure("ph", "", "the pH"), pure("low", "", "low end of its band"), pure("high", "", "high end of its band")},
 			call: func(in, out []float64) error {
-				e, err := must.Fruit(in[0]).FromAcidity(as(units.GramPerLitre, in[1]), conventions[int(in[2])])
+				e, err := must.Origin(in[0]).FromAcidity(as(units.GramPerLitre, in[1]), conventions[int(in[2])])
 				out[0], out[1], out[2] = e.PH, e.Low, e.High
 				return err
 			},

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -33,7 +34,7 @@ func (m *maker) acidity() error {
 		return nil
 	}
 	if b := m.req.Buffer; b != nil {
-		salt, err := ferment.ParseBuffer(b.Salt)
+		salt, err := material.FindAmong(b.Salt, ferment.Buffers()...)
 		if err != nil {
 			return named("buffer.salt", b.Salt, err)
 		}
@@ -41,7 +42,7 @@ func (m *maker) acidity() error {
 			return err
 		}
 		a.Floor = b.Floor
-		dose, err := f.BufferFor(b.Floor, salt)
+		dose, err := f.BufferFor(salt, b.Floor)
 		if err != nil {
 			if r, ok := errors.AsType[*units.RangeError](err); ok && r.Quantity == "ionic strength" {
 				return err
@@ -56,14 +57,14 @@ func (m *maker) acidity() error {
 		a.Buffer = &w
 		a.Low, a.High, a.Clear = dose.Mass.Low, dose.Mass.High, dose.Mass.Value
 		if clear != nil {
-			least, err := clear.BufferFor(b.Floor, salt)
+			least, err := clear.BufferFor(salt, b.Floor)
 			if err != nil {
 				return err
 			}
 			a.Clear = least.Mass.Value
-			clear.Buffer, clear.BufferMass = salt, mass.Quantity()
+			clear.Buffer = salt.Dose(mass.Quantity())
 		}
-		f.Buffer, f.BufferMass = salt, mass.Quantity()
+		f.Buffer = salt.Dose(mass.Quantity())
 		if !mass.Decimal().IsZero() {
 			m.plan.Weigh = append(m.plan.Weigh, w)
 		}

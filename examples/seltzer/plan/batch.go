@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 var at20 = units.Celsius.Of(20)
@@ -22,7 +23,7 @@ func kg(m units.Mass) float64        { return m.In(units.Kilogram) }
 type recipe struct {
 	req         Request
 	air         units.Atmosphere
-	fermentable sugar.Fermentable
+	fermentable material.Material
 	yield       gravity.Yield
 	packs       []packRecipe
 	base        *gravity.Solution // a litre of a base that is made; nil where it is brewed
@@ -33,7 +34,7 @@ type packRecipe struct {
 	Pack
 	field  string // its path in the request
 	target units.CarbonDioxideContent
-	primer sugar.Fermentable // of bottles
+	primer material.Material // of bottles
 	yield  gravity.Yield     // of the primer
 
 	ratio      float64 // of its strength to the batch's
@@ -176,7 +177,7 @@ func (r *recipe) washOf(share, total float64) (gravity.Solution, error) {
 	if err != nil {
 		return gravity.Solution{}, err
 	}
-	return r.fermentable.AddTo(water, kilograms(share*total))
+	return sugar.Of(r.fermentable).AddTo(water, kilograms(share*total))
 }
 
 // boilOff returns the water that boils away, in kg: the request counts it as cold
@@ -267,7 +268,7 @@ func (r *recipe) forStrength() (batch, error) {
 // guess is the share of fermentable in the wash by the rule of thumb of the trade,
 // 16.5 g of sucrose in a kilogram for 1 % vol.
 func (r *recipe) guess() float64 {
-	sugar := r.fermentable.Solids().In(units.Fraction) * r.fermentable.Fermentability().In(units.Fraction)
+	sugar := sugar.Of(r.fermentable).Solids().In(units.Fraction) * sugar.Of(r.fermentable).Fermentability().In(units.Fraction)
 	return 0.0165 * r.req.Strength.In(units.PercentVolume) / sugar
 }
 

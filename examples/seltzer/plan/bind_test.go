@@ -8,10 +8,9 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
+	"github.com/google/go-cmp/cmp"
 )
 
 // builtIn is the scenario that the main job plans.

@@ -1,12 +1,7 @@
 package plan
 
 import (
-	"strings"
-
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
-	"example.org/zymase/gravity"
-	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -22,10 +17,7 @@ type deed struct {
 // deeds are the plan as steps, from the water to the base drink off its yeast.
 func (m *maker) deeds() ([]deed, error) {
 	r, place := m.req, m.air.Pressure()
-	dissolve, err := weighable(m.fermentable)
-	if err != nil {
-		return nil, err
-	}
+	dissolve := weighable(m.fermentable)
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
 	var salts, all []deed
 	kettlePart := 1 - m.batch.topUp/m.batch.water
@@ -57,11 +49,9 @@ func (m *maker) deeds() ([]deed, error) {
 		all = append(all, deed{m.fermentable.Name() + ", later portions", late})
 	}
 	for _, d := range m.fed {
-		st := forward.Step{Kind: forward.Feed, What: d.Source.Name(), Mass: d.Mass}
-		for _, own := range r.Nutrient.Own {
-			if strings.EqualFold(own.Name, st.What) {
-				st.What, st.Own = "", own.material()
-			}
+		st := forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}
+		if r.Nutrient.owns(d.Material) {
+			st.What, st.Own = "", d.Material
 		}
 		all = append(all, deed{"nutrient and buffer", st})
 	}
@@ -127,10 +117,7 @@ func (m *maker) mixed(i int, times float64) ([]forward.Step, error) {
 		steps = append(steps, forward.Step{Kind: forward.Acidify, What: r.Acid.What, Mass: kilograms(times * k.acid)})
 	}
 	if k.primer > 0 {
-		prime, err := weighable(r.primer)
-		if err != nil {
-			return nil, err
-		}
+		prime := weighable(r.primer)
 		prime.Kind, prime.Mass = forward.Prime, kilograms(times*k.primer)
 		steps = append(steps, prime)
 	}
@@ -331,21 +318,9 @@ func flavoured(f Flavour, litresOfIt float64) forward.Step {
 }
 
 // weighable is a fermentable as a step knows it: by its name, or by its label.
-func weighable(f sugar.Fermentable) (forward.Step, error) {
-	if m, err := material.Find(f.Name()); err == nil {
-		return forward.Step{What: m.Name()}, nil
+func weighable(f material.Material) forward.Step {
+	if m, err := material.Find(f.Name()); err == nil && m == f {
+		return forward.Step{What: m.Name()}
 	}
-	kilo, err := gravity.NewSolution(kilograms(1), units.Mass{}, units.Mass{})
-	if err != nil {
-		return forward.Step{}, err
-	}
-	with, err := f.AddTo(kilo, kilograms(1))
-	if err != nil {
-		return forward.Step{}, err
-	}
-	of := func(k gravity.Sugar) units.Share { return units.Fraction.Of(checked.Number(kg(with.ExtractOf(k)))) }
-	own, err := material.ByLabel(f.Name(), material.Composition{
-		Disaccharides: of(gravity.Sucrose), Glucose: of(gravity.Glucose), Fructose: of(gravity.Fructose), UnfermentedSolids: of(gravity.Dextrin),
-	})
-	return forward.Step{Own: own}, err
+	return forward.Step{Own: f}
 }

@@ -4,9 +4,8 @@ import (
 	"fmt"
 	"slices"
 
-	"github.com/shopspring/decimal"
-
 	"example.org/zymase/units"
+	"github.com/shopspring/decimal"
 )
 
 // cost says what to buy, in whole packs, and what is left over. All of it is decimal:

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // stages is how many additions of nutrient there are: with the yeast, at a sixth
@@ -26,16 +27,17 @@ func (m *maker) feed() error {
 	if err := whose.UnmarshalText([]byte(m.req.Nutrient.Law)); err != nil {
 		return named("nutrient.law", m.req.Nutrient.Law, err)
 	}
-	var sources, others []nutrient.Source
+	var sources []nutrient.Offer
+	var others []material.Material
 	for _, text := range m.req.Nutrient.Sources {
 		s, err := m.source(text)
 		if err != nil {
 			return err
 		}
-		if s.Nitrogen().IsZero() {
+		if s.Composition().Nitrogen().IsZero() {
 			others = append(others, s)
 		} else {
-			sources = append(sources, s)
+			sources = append(sources, nutrient.Offer{Material: s})
 		}
 	}
 	if len(sources)+len(others) == 0 && m.unforeseen() == "" {
@@ -62,10 +64,10 @@ func (m *maker) feed() error {
 	if err != nil {
 		return err
 	}
-	weighed := make([]nutrient.Dose, len(feed.Doses))
+	weighed := make([]material.Dose, len(feed.Doses))
 	for i, d := range feed.Doses {
-		weighed[i] = nutrient.Dose{Source: d.Source, Mass: schedule.Totals[i].Quantity()}
-		m.plan.Weigh = append(m.plan.Weigh, Weight{What: d.Source.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
+		weighed[i] = d.Material.Dose(schedule.Totals[i].Quantity())
+		m.plan.Weigh = append(m.plan.Weigh, Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
 	}
 	brought, err := nutrient.SupplyOf(cold, weighed...)
 	if err != nil {
@@ -79,7 +81,7 @@ func (m *maker) feed() error {
 			return err
 		}
 		for i, w := range s.Weigh {
-			stage.Doses = append(stage.Doses, Weight{What: feed.Doses[i].Source.Name(), For: "fermenter", Mass: w, Asked: w.Quantity()})
+			stage.Doses = append(stage.Doses, Weight{What: feed.Doses[i].Material.Name(), For: "fermenter", Mass: w, Asked: w.Quantity()})
 		}
 		n.Stages = append(n.Stages, stage)
 	}

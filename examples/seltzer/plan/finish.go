@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 )
 
@@ -52,7 +53,7 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 		}
 	}
 	if p.primed > 0 {
-		with, err := p.primer.AddTo(f.drink, kilograms(p.primed))
+		with, err := sugar.Of(p.primer).AddTo(f.drink, kilograms(p.primed))
 		if err != nil {
 			return f, err
 		}
@@ -89,7 +90,7 @@ func (r *recipe) diluted(p *packRecipe, litre gravity.Solution, strength float64
 		if err != nil {
 			return finished{}, err
 		}
-		with, err := p.primer.AddTo(water, kilograms(p.primed))
+		with, err := sugar.Of(p.primer).AddTo(water, kilograms(p.primed))
 		if err != nil {
 			return finished{}, err
 		}

@@ -8,7 +8,6 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/kinetics"
 	"example.org/zymase/nutrient/yeast"
@@ -83,7 +82,7 @@ type maker struct {
 	added   []material.Dose     // the same as weighed
 	// the same boiled down, with chalk at equilibrium and with none dropped
 	boiledLow, boiledHigh water.Profile
-	fed                   []nutrient.Dose // as weighed
+	fed                   []material.Dose // as weighed
 	course                ferment.Tank    // with its buffer
 	kettleWater           water.Profile   // the water of the kettle alone, as none drops out
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms

@@ -7,12 +7,11 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-	"pgregory.net/rapid"
-
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
 )
 
 func made(t testing.TB, r plan.Request) plan.Plan {

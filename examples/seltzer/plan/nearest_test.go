@@ -9,11 +9,10 @@ import (
 	"strconv"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"pgregory.net/rapid"
 )
 
 // askFor draws a request that may be past any of the limits that have a nearest; each quantity

@@ -2,24 +2,29 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
-	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
 
 // source is a nutrient by its name: first of those whose labels the request has.
-func (m *maker) source(text string) (nutrient.Source, error) {
+func (m *maker) source(text string) (material.Material, error) {
 	for i, own := range m.req.Nutrient.Own {
 		if strings.EqualFold(own.Name, text) {
 			return own.source(fmt.Sprintf("nutrient.own[%d]", i))
 		}
 	}
-	s, err := nutrient.ParseSource(text)
+	s, err := material.FindAmong(text, nutrient.Sources()...)
 	return s, named("nutrient.sources", text, err)
+}
+
+// owns reports whether a material is one of those whose labels the request has.
+func (n Nutrient) owns(m material.Material) bool {
+	return slices.ContainsFunc(n.Own, func(o OwnNutrient) bool { return strings.EqualFold(o.Name, m.Name()) })
 }
 
 // part is a share that may be left out.
@@ -31,45 +36,31 @@ func part(s *units.Share) units.Share {
 }
 
 // source is a nutrient as its label has it. No law's limit is known for it but its own.
-func (o OwnNutrient) source(field string) (nutrient.Source, error) {
+func (o OwnNutrient) source(field string) (material.Material, error) {
 	if strings.TrimSpace(o.Name) == "" {
-		return nutrient.Source{}, &RequestError{Field: field + ".name", Value: "missing", Allowed: "a name, as it stands in nutrient.sources"}
+		return material.Material{}, &RequestError{Field: field + ".name", Value: "missing", Allowed: "a name, as it stands in nutrient.sources"}
 	}
 	if o.Most != nil {
 		if err := within(field+".most", *o.Most, units.GramPerLitre, 0.001, 10); err != nil {
-			return nutrient.Source{}, err
+			return material.Material{}, err
 		}
 	}
-	s, err := nutrient.ByLabel(o.Name, law.Unlisted, nutrient.Shares{
-		AmmoniumNitrogen: part(o.Ammonium), AminoNitrogen: part(o.Amino), Phosphorus: part(o.Phosphorus), Potassium: part(o.Potassium),
-	})
+	c := material.Composition{AmmoniumNitrogen: part(o.Ammonium), AminoNitrogen: part(o.Amino), Phosphorus: part(o.Phosphorus), Potassium: part(o.Potassium)}
+	if c == (material.Composition{}) {
+		return material.Material{}, &RequestError{Field: field, Value: o.Name, Allowed: "nitrogen, phosphorus or potassium, at least one of them"}
+	}
+	s, err := material.ByLabel(o.Name, c)
 	if err != nil {
 		return s, &RequestError{Field: field, Value: o.Name, Allowed: told(err), Err: err}
-	}
-	if o.material().IsZero() {
-		return s, &RequestError{Field: field, Value: o.Name, Allowed: "nitrogen, phosphorus or potassium, at least one of them"}
 	}
 	return s, nil
 }
 
-// material is the same as the batch knows it; none where no package reads it.
-func (o OwnNutrient) material() material.Material {
-	c := material.Composition{AmmoniumNitrogen: part(o.Ammonium), AminoNitrogen: part(o.Amino), Phosphorus: part(o.Phosphorus), Potassium: part(o.Potassium)}
-	if c == (material.Composition{}) {
-		return material.Material{}
-	}
-	own, err := material.ByLabel(o.Name, c)
-	if err != nil {
-		return material.Material{}
-	}
-	return own
-}
-
 // ownLimits hold the doses against the labels.
-func (m *maker) ownLimits(cold units.Volume, doses []nutrient.Dose) {
+func (m *maker) ownLimits(cold units.Volume, doses []material.Dose) {
 	for _, d := range doses {
 		for _, o := range m.req.Nutrient.Own {
-			if !strings.EqualFold(o.Name, d.Source.Name()) {
+			if !strings.EqualFold(o.Name, d.Material.Name()) {
 				continue
 			}
 			gl := units.GramPerLitre.Of(checked.Number(d.Mass.In(units.Gram) / cold.In(units.Litre)))

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 
 	"github.com/shopspring/decimal"
@@ -36,7 +37,7 @@ func (m *maker) washWith(portions int) (gravity.Solution, error) {
 	}
 	first, err := b.filled, error(nil)
 	if portions > 1 {
-		first, err = m.fermentable.AddTo(first, kilograms(b.late*float64(portions-1)/float64(n-1)))
+		first, err = sugar.Of(m.fermentable).AddTo(first, kilograms(b.late*float64(portions-1)/float64(n-1)))
 	}
 	return first, err
 }

@@ -6,7 +6,6 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -68,15 +67,11 @@ func (r *recipe) primeAhead() {
 		if !p.primes() {
 			continue
 		}
-		with, err := primer(p.primer)
-		if err != nil {
-			return
-		}
 		var left units.MassConcentration
 		if f := p.taste; f != nil && f.Sugar != nil {
 			left = units.GramPerLitre.Of(checked.Number(f.Sugar.In(units.GramPerLitre) * f.Added.In(units.Litre) / f.Sample.In(units.Litre)))
 		}
-		dose, err := carbonation.PrimingSugar(with, p.target, dissolved, left, p.Volume)
+		dose, err := carbonation.PrimingSugar(p.primer, p.target, dissolved, left, p.Volume)
 		if err != nil {
 			return
 		}
@@ -116,13 +111,9 @@ func (r *recipe) dissolved(b batch, p packRecipe, k packed) (units.CarbonDioxide
 // close fills one bottle; at worst it does not stretch, and its head-space keeps the pressure of the filling. Where yeast is to prime it, the sugar of the flavouring primes
 // with the primer; in a still drink it is sugar left.
 func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideContent, worst bool) (carbonation.ClosedVessel, error) {
-	with, err := primer(p.primer)
-	if err != nil {
-		return carbonation.ClosedVessel{}, err
-	}
 	// The vessel counts its priming as sucrose; the primer's gas is turned into it.
 	perLitre := k.primer / p.Volume.In(units.Litre)
-	priming := kg(carbonation.CO2From(with.Dose(kilograms(perLitre)))) / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
+	priming := kg(carbonation.CO2From(p.primer.Dose(kilograms(perLitre)))) / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
 	filling := carbonation.Filling{Volume: p.Size, Temperature: at20, Content: dissolved, Air: units.Percent.Of(100)}
 	if p.counterPressure() {
 		filling.Air, filling.Temperature, filling.Content = units.Share{}, p.filledAt(), p.filling
@@ -161,6 +152,3 @@ func (r *recipe) flavourSugar(p packRecipe, k packed) float64 {
 func (r *recipe) sugarLeft(p packRecipe, k packed) float64 {
 	return r.flavourSugar(p, k) + 1000*k.sugar/p.Volume.In(units.Litre)
 }
-
-// primer returns a fermentable as the material that it is.
-func primer(f sugar.Fermentable) (material.Material, error) { return material.Find(f.Name()) }

@@ -278,10 +278,10 @@ func (m *maker) diagnose(s *StatePlan, last Reading) error {
 
 // correctPH finds the buffer that brings a sour ferment back.
 func (m *maker) correctPH(s *StatePlan, measured float64) error {
-	salt, target := ferment.PotassiumBicarbonate, 3.6
+	salt, target := material.PotassiumBicarbonate(), 3.6
 	if b := m.req.Buffer; b != nil {
 		var err error
-		if salt, err = ferment.ParseBuffer(b.Salt); err != nil {
+		if salt, err = material.FindAmong(b.Salt, ferment.Buffers()...); err != nil {
 			return named("buffer.salt", b.Salt, err)
 		}
 		target = max(target, b.Floor)
@@ -291,9 +291,9 @@ func (m *maker) correctPH(s *StatePlan, measured float64) error {
 		return err
 	}
 	if m.plan.Acidity.Buffer != nil {
-		f.Buffer, f.BufferMass = salt, m.plan.Acidity.Buffer.Mass.Quantity()
+		f.Buffer = salt.Dose(m.plan.Acidity.Buffer.Mass.Quantity())
 	}
-	c, err := f.Correct(s.Points[len(s.Points)-1].Used, measured, target, salt)
+	c, err := f.Correct(salt, s.Points[len(s.Points)-1].Used, measured, target)
 	if err != nil {
 		return &RequestError{Field: "readings", Value: fmt.Sprintf("pH %.2f", measured), Allowed: reason(err), Err: err}
 	}

@@ -6,10 +6,9 @@ import (
 	"testing"
 	"time"
 
-	"pgregory.net/rapid"
-
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
+	"pgregory.net/rapid"
 )
 
 const day = plan.Duration(24 * time.Hour)

@@ -15,7 +15,7 @@ type Request struct {
 	AtHand   *AtHand                `json:"at_hand,omitempty"`          // optional: in the place of volume, strength or both
 
 	Place       Place     `json:"place"`
-	Fermentable string    `json:"fermentable,omitzero" need:"brew"` // what sugar.Parse reads: "white sugar"; or "juice 12 °Bx"
+	Fermentable string    `json:"fermentable,omitzero" need:"brew"` // a name of sugar.Fermentables: "white sugar"; or "juice 12 °Bx"
 	Water       Water     `json:"water"`
 	Portions    int       `json:"sugar_portions,omitempty"` // optional: so many equal parts, 2 to 6, the first in the kettle, the others by gravity
 	Kettle      Kettle    `json:"kettle,omitzero"`          // left out, there is none: nothing is boiled
@@ -79,7 +79,7 @@ type Water struct {
 	Report Ions     `json:"report"`
 	PH     float64  `json:"pH"`
 	Target Ions     `json:"target"`
-	Salts  []string `json:"salts"`              // what material.Find reads: "gypsum", "calcium chloride dihydrate"
+	Salts  []string `json:"salts"`              // names of water.Salts: "gypsum", "calcium chloride dihydrate"
 	When   string   `json:"salts_go,omitempty"` // optional: "before the boil" or "after the boil"; left out, before
 }
 
@@ -129,7 +129,7 @@ type Strain struct {
 // Nutrient says what the yeast is fed.
 type Nutrient struct {
 	Demand  string   `json:"demand"`  // of the strain: "low", "medium" or "high"
-	Sources []string `json:"sources"` // what nutrient.ParseSource reads, in the order of preference
+	Sources []string `json:"sources"` // names of nutrient.Sources, in the order of preference
 	Law     string   `json:"law"`     // whose limits: "US" or "EU"
 
 	Own []OwnNutrient `json:"own,omitempty"` // optional: those whose label you have; name them in the sources
@@ -147,7 +147,7 @@ type OwnNutrient struct {
 
 // Buffer is a salt that holds the pH of the ferment above a floor.
 type Buffer struct {
-	Salt  string  `json:"salt"`     // what ferment.ParseBuffer reads: "potassium bicarbonate"
+	Salt  string  `json:"salt"`     // a name of ferment.Buffers: "potassium bicarbonate"
 	Floor float64 `json:"floor_pH"` // at the end of the ferment
 }
 
@@ -162,7 +162,7 @@ type Pack struct {
 	Rating      units.GaugePressure `json:"rating"`               // the maker's, for this vessel
 	HeadSpace   *units.Share        `json:"head_space,omitempty"` // bottle: share of what it holds brim-full
 	Store       *units.Temperature  `json:"store,omitempty"`      // the warmest it may get; optional for a keg, then as warm as the ferment gets
-	Priming     string              `json:"prime_with,omitempty"` // bottle that is primed: what sugar.Parse reads
+	Priming     string              `json:"prime_with,omitempty"` // bottle that is primed: a name of sugar.Fermentables
 
 	Filled   string             `json:"filled,omitempty"`    // optional: "counter-pressure", from a carbonated keg, no primer
 	FilledAt *units.Temperature `json:"filled_at,omitempty"` // optional: of the drink then; left out, as cold as it is served

@@ -9,12 +9,13 @@ import (
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
 )
 
 // brings is which need a source without nitrogen meets, and what a gram of it brings.
-func brings(s nutrient.Source) (need string, perGram float64, err error) {
-	one, err := nutrient.SupplyOf(litres(1), nutrient.Dose{Source: s, Mass: units.Gram.Of(1)})
+func brings(s material.Material) (need string, perGram float64, err error) {
+	one, err := nutrient.SupplyOf(litres(1), material.Dose{Material: s, Mass: units.Gram.Of(1)})
 	for _, of := range []struct {
 		need string
 		c    units.MassConcentration
@@ -31,7 +32,7 @@ const fineStep = "0.001" // g
 
 // supplement doses the sources that bring no nitrogen: what is short of zinc, magnesium and
 // thiamine, within the limit of the law, all of it with the yeast.
-func (m *maker) supplement(sources []nutrient.Source, j law.Jurisdiction) error {
+func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) error {
 	if len(sources) == 0 || m.unforeseen() != "" {
 		return nil
 	}
@@ -60,8 +61,8 @@ func (m *maker) supplement(sources []nutrient.Source, j law.Jurisdiction) error 
 			continue
 		}
 		dose := short / per // mg/L
-		if s.Group() != law.Unlisted {
-			limits, err := law.Limits(j, s.Group(), law.Wine)
+		if law.Of(s) != law.Unlisted {
+			limits, err := law.Limits(j, law.Of(s), law.Wine)
 			if err != nil {
 				return err
 			}
@@ -84,7 +85,7 @@ func (m *maker) supplement(sources []nutrient.Source, j law.Jurisdiction) error 
 		if err != nil {
 			return err
 		}
-		m.fed = append(m.fed, nutrient.Dose{Source: s, Mass: mass.Quantity()})
+		m.fed = append(m.fed, material.Dose{Material: s, Mass: mass.Quantity()})
 		w := Weight{What: s.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: asked}
 		m.plan.Nutrient.Supplements = append(m.plan.Nutrient.Supplements, w)
 		m.plan.Weigh = append(m.plan.Weigh, w)

@@ -20,7 +20,7 @@ import (
 type sweetness struct {
 	name     string
 	perLitre float64           // kg as weighed
-	sugar    sugar.Fermentable // one that yeast takes
+	sugar    material.Material // one that yeast takes
 	ferments bool
 	cautions []string
 }
@@ -90,7 +90,7 @@ func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
 		}
 		return nil
 	}
-	of, err := sugar.Parse(s.What)
+	of, err := material.FindAmong(s.What, sugar.Fermentables()...)
 	if err != nil {
 		_, err := finish.ParseSweetener(s.What)
 		return named(f("sweeten.what"), s.What, err)
@@ -99,7 +99,7 @@ func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
 		return &RequestError{Field: f("sweeten.what"), Value: s.What,
 			Allowed: "one that yeast leaves, such as erythritol: yeast that primes a bottle ferments its sugar too. Or a keg, or a filling under counter-pressure"}
 	}
-	p.sweet = sweetness{name: of.Name(), perLitre: like / 1000 / of.Sugar().In(units.Fraction), sugar: of, ferments: true}
+	p.sweet = sweetness{name: of.Name(), perLitre: like / 1000 / sugar.Of(of).Sugar().In(units.Fraction), sugar: of, ferments: true}
 	return nil
 }
 
@@ -107,7 +107,7 @@ func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
 func (p *packRecipe) softened(drink gravity.Solution) (_ gravity.Solution, err error) {
 	switch s := p.sweet; {
 	case s.ferments:
-		drink, err = s.sugar.AddTo(drink, kilograms(s.perLitre))
+		drink, err = sugar.Of(s.sugar).AddTo(drink, kilograms(s.perLitre))
 	case s.perLitre > 0: // yeast and a hydrometer take it as they take dextrin
 		drink, err = drink.AddExtract(gravity.Dextrin, kilograms(s.perLitre))
 	}
@@ -120,7 +120,7 @@ func (p *packRecipe) softened(drink gravity.Solution) (_ gravity.Solution, err e
 // step is the sweetener as the batch knows it.
 func (s sweetness) material() (material.Material, error) {
 	if s.ferments {
-		return material.Find(s.name)
+		return s.sugar, nil
 	}
 	return material.ByLabel(s.name, material.Composition{UnfermentedSolids: units.Fraction.Of(checked.Number(1))})
 }

@@ -11,6 +11,7 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Kinds of pack.
@@ -159,16 +160,16 @@ func (k *recipe) setFermentable() (err error) {
 		if err != nil {
 			return named("fermentable", f, err)
 		}
-		if k.fermentable, err = sugar.Juice(e, units.Share{}); err != nil {
+		if k.fermentable, err = material.Juice(e, units.Share{}); err != nil {
 			return named("fermentable", f, err)
 		}
-	} else if k.fermentable, err = sugar.Parse(f); err != nil {
+	} else if k.fermentable, err = material.FindAmong(f, sugar.Fermentables()...); err != nil {
 		return &RequestError{Field: "fermentable", Value: f, Allowed: reason(err) + `; or juice by its Brix, "juice 12 °Bx"`, Err: err}
 	}
-	if k.fermentable.Fermentability().In(units.Percent) < 1 {
+	if sugar.Of(k.fermentable).Fermentability().In(units.Percent) < 1 {
 		return &RequestError{Field: "fermentable", Value: f, Allowed: "something that yeast ferments"}
 	}
-	k.yield = k.fermentable.Yield()
+	k.yield = sugar.Of(k.fermentable).Yield()
 	return nil
 }
 
@@ -414,16 +415,16 @@ func (p *packRecipe) set() error {
 			return &RequestError{Field: f("store"), Value: "missing", Allowed: "the warmest the " + p.Kind + "s may get, such as 35 °C"}
 		}
 		checks = append(checks, within(f("store"), *p.Store, units.Celsius, 0, 70))
-		p.primer = sugar.White()
+		p.primer = material.WhiteSugar()
 		if p.primes() {
 			var err error
-			p.primer, err = sugar.Parse(p.Priming)
+			p.primer, err = material.FindAmong(p.Priming, sugar.Fermentables()...)
 			checks = append(checks, named(f("prime_with"), p.Priming, err))
-			if err == nil && p.primer.Fermentability().In(units.Percent) < 1 {
+			if err == nil && sugar.Of(p.primer).Fermentability().In(units.Percent) < 1 {
 				checks = append(checks, &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "something that yeast ferments"})
 			}
 		}
-		p.yield = p.primer.Yield()
+		p.yield = sugar.Of(p.primer).Yield()
 	} else {
 		for _, given := range []struct {
 			name string
