@@ -64,7 +64,11 @@ func main() {
 	margin := flag.Float64("margin", 1.5, "noise allowed over a budget, as a factor")
 	tight := flag.Float64("tight", 1.2, "noise allowed where the machine was quiet: the medians of benchmark and reference within a tenth of the fastest")
 	count := flag.Int("count", 10, "runs of each benchmark; the fastest counts")
+	only := flag.String("only", "", "only the budget of `package.Benchmark`")
 	flag.Parse()
+	if *only != "" {
+		budgets = slices.DeleteFunc(budgets, func(b budget) bool { return b.pkg+"."+b.bench != *only })
+	}
 
 	var packages []string
 	for _, b := range budgets {

@@ -18,7 +18,7 @@ type Totals struct {
 	Tartrate, Succinate, Sulfite, Sorbate units.MolarConcentration
 	CO2                                   units.AbsolutePressure   // partial pressure of the CO2 it is in balance with
 	Others                                units.MolarConcentration // salts of charge one in each litre, for the ionic strength only
-	Strength                              units.StrengthByVolume   // up to 12 % vol, which makes acids weaker: [Profile.WithEthanol]
+	Strength                              units.StrengthByVolume   // up to 16 % vol, which makes acids weaker: [Profile.WithEthanol]
 }
 
 // WashPH returns the pH of a wash at a temperature by electroneutrality.

@@ -23,6 +23,8 @@ const (
 	partSuccinate
 	partSulfite
 	partSorbate
+	partGluconate
+	partGlutamate
 	partCount
 
 	metalsEnd  = partCO3 // metals are from 1 to below it, anions from it
@@ -31,15 +33,16 @@ const (
 )
 
 // partTable says which ion of a profile a component is, and how many protons it holds
-// in the form that alkalinity counts from.
+// in the form that alkalinity counts from, and how many ethanol leaves as they are.
 var partTable = [partCount]struct {
-	ion  Ion
-	zero int
+	ion        Ion
+	zero, firm int
 }{
-	partCa: {Calcium, 0}, partMg: {Magnesium, 0}, partNa: {Sodium, 0}, partK: {Potassium, 0}, partNH4: {Ammonium, 0},
-	partCO3: {Carbonate, 2}, partSO4: {Sulfate, 0}, partPO4: {Phosphate, 2},
-	partLactate: {Lactate, 0}, partAcetate: {Acetate, 0}, partCitrate: {Citrate, 0}, partMalate: {Malate, 0},
-	partTartrate: {Tartrate, 0}, partSuccinate: {Succinate, 0}, partSulfite: {Sulfite, 1}, partSorbate: {Sorbate, 0},
+	partCa: {ion: Calcium}, partMg: {ion: Magnesium}, partNa: {ion: Sodium}, partK: {ion: Potassium}, partNH4: {ion: Ammonium},
+	partCO3: {ion: Carbonate, zero: 2}, partSO4: {ion: Sulfate}, partPO4: {ion: Phosphate, zero: 2},
+	partLactate: {ion: Lactate}, partAcetate: {ion: Acetate}, partCitrate: {ion: Citrate}, partMalate: {ion: Malate},
+	partTartrate: {ion: Tartrate}, partSuccinate: {ion: Succinate}, partSulfite: {ion: Sulfite, zero: 1}, partSorbate: {ion: Sorbate},
+	partGluconate: {ion: Gluconate}, partGlutamate: {ion: Glutamate, zero: 1, firm: 1}, // its amino group
 }
 
 // charge returns the charge of the bare component.

@@ -93,10 +93,10 @@ func TestEthanolInSeries(t *testing.T) {
 }
 
 func TestEthanolRefuses(t *testing.T) {
-	_, err := Profile{}.WithEthanol(volPercent(t, 13))
-	_, err2 := WashPH(Totals{Strength: volPercent(t, 13)}, celsius(20))
+	_, err := Profile{}.WithEthanol(volPercent(t, 17))
+	_, err2 := WashPH(Totals{Strength: volPercent(t, 17)}, celsius(20))
 	for _, err := range []error{err, err2} {
-		if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Quantity != "strength" || r.Max != 12 {
+		if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Quantity != "strength" || r.Max != 16 {
 			t.Errorf("error %v", err)
 		}
 	}

@@ -27,7 +27,7 @@ func ExampleProfile_WithPH() {
 	// I = 0.00130 mol/kg, unreported charge -0.031 mEq/L
 	// buffer 0.25 mEq/L a pH unit
 	// 99 µS/cm 88 µS/cm
-	// 84 species, CaHCO3+ <nil>
+	// 94 species, CaHCO3+ <nil>
 }
 
 func ExampleProfile_InAir() {

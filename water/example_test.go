@@ -60,7 +60,7 @@ func ExampleParseIon() {
 	fmt.Println(err)
 	// Output:
 	// sulfate sulfate SO42- -2
-	// 96.056 g/mol, 26 ions
+	// 96.056 g/mol, 28 ions
 	// water.ParseIon: unknown ion "gold"
 }
 

@@ -44,6 +44,8 @@ const (
 	Succinate
 	Sulfite
 	Sorbate
+	Gluconate
+	Glutamate
 	ionCount
 )
 
@@ -82,6 +84,8 @@ var ionTable = fillIons([ionCount]ionFacts{
 	Succinate:   {name: "succinate", symbol: "C4H4O42-", formula: "C4H4O4", charge: -2},
 	Sulfite:     {name: "sulfite", symbol: "SO32-", formula: "SO3", charge: -2, also: "sulphite"},
 	Sorbate:     {name: "sorbate", symbol: "C6H7O2-", formula: "C6H7O2", charge: -1},
+	Gluconate:   {name: "gluconate", symbol: "C6H11O7-", formula: "C6H11O7", charge: -1},
+	Glutamate:   {name: "glutamate", symbol: "C5H7NO42-", formula: "C5H7NO4", charge: -2},
 })
 
 func fillIons(t [ionCount]ionFacts) [ionCount]ionFacts {
@@ -116,7 +120,7 @@ func (i Ion) known(fn string) error {
 }
 
 func unknownIon(fn, name string) error {
-	return &units.NameError{Func: fn, What: "ion", Name: name} // 26 are too many to list
+	return &units.NameError{Func: fn, What: "ion", Name: name} // 28 are too many to list
 }
 
 // Name returns the English name, "calcium".

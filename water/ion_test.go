@@ -49,6 +49,7 @@ func TestIonFacts(t *testing.T) {
 		Phosphate: {94.970, -3}, Lactate: {90.078 - 1.008, -1}, Acetate: {60.052 - 1.008, -1},
 		Citrate: {192.123 - 3*1.008, -3}, Malate: {134.087 - 2*1.008, -2}, Tartrate: {150.086 - 2*1.008, -2},
 		Succinate: {118.088 - 2*1.008, -2}, Sulfite: {80.057, -2}, Sorbate: {112.128 - 1.008, -1},
+		Gluconate: {196.155 - 1.008, -1}, Glutamate: {147.130 - 2*1.008, -2},
 	}
 	if len(rows) != int(ionCount) {
 		t.Fatalf("%d rows", len(rows))

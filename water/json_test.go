@@ -93,7 +93,7 @@ func TestValuesTravel(t *testing.T) {
 		`{"temperature":"120 °C","alkalinity":"1 mEq/L"}`:                                 "temperature",
 		`{"temperature":"20 °C","alkalinity":"1001 mEq/L"}`:                               "alkalinity",
 		`{"temperature":"20 °C","alkalinity":"1 mEq/L","pH":15}`:                          "pH",
-		`{"temperature":"20 °C","alkalinity":"1 mEq/L","ethanol":"13 % vol"}`:             "ethanol",
+		`{"temperature":"20 °C","alkalinity":"1 mEq/L","ethanol":"17 % vol"}`:             "ethanol",
 		`{"temperature":"20 °C","alkalinity":"1 mEq/L","inorganic_carbon":"1001 mmol/L"}`: "inorganic carbon",
 	} {
 		var p Profile

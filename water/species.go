@@ -73,6 +73,12 @@ const (
 	sulfurousH2
 	sorbateFree
 	sorbicH
+	gluconateFree
+	gluconicH
+	glutamateFree
+	glutamicH
+	glutamicH2
+	glutamicH3
 	caCitrate
 	caHCitrate
 	caH2Citrate
@@ -96,6 +102,10 @@ const (
 	mgSuccinate
 	mgHSuccinate
 	caLactate
+	caGluconate
+	caGlutamate
+	caHGlutamate
+	mgGlutamate
 	speciesCount
 )
 

@@ -22,6 +22,7 @@ const (
 	davis
 	sit
 	vavrusova
+	zubiaur
 	originCount
 )
 
@@ -37,6 +38,7 @@ var originTexts = [originCount]string{
 	davis:      "reagent page of a department of enology (read, second hand)",
 	sit:        "sit.dat of ThermoChimie, its entry 13GRI/CAM (read)",
 	vavrusova:  "Vavrusova, Liang & Skibsted, J. Agric. Food Chem. 62 (2014) 5675 (read on a page that quotes it)",
+	zubiaur:    "Zubiaur et al., Talanta 45 (1998) 1007, gluconic acid and its lactone (abstract, read)",
 }
 
 // Describe returns the row of a species in a line: what it is made of, its decimal

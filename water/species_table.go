@@ -1,5 +1,7 @@
 package water
 
+import "math"
+
 // speciesRow is a dissolved form: what it is made of, how strongly, how active, and who
 // says so. Its charge follows from what it is made of; log K is that of
 // metal + anion + protons·H+ = species, at infinite dilution, in mol/kg of water.
@@ -12,6 +14,10 @@ type speciesRow struct {
 	k        fit
 	from     origin
 }
+
+// withLactone is log K of gluconic acid together with its delta-lactone, which it is at rest with, the acid
+// less a water: 3.92 of the acid, 10^-0.81 of it as lactone. That takes hours; the gamma-lactone is left out.
+var withLactone = 3.92 + math.Log10(1+math.Pow(10, -0.81))
 
 // speciesTable has a row for each species; the rest of the package loops over it.
 //
@@ -26,6 +32,7 @@ type speciesRow struct {
 //     of 0.1 mol/kg of acetic acid and sodium acetate 0.026 below its pH; without, within 0.01.
 //   - Na2(citrate)- (1.5): two metals in one; 0.3 % of the citrate in 10 mmol/L of sodium.
 //   - Lactate with sodium and potassium (0.05, 0.03): estimates, 0.1 % of it at 1 mmol/L.
+//   - Quinic and chlorogenic acid: no constant was found; galacturonic: only "about 3.5" on a page that sells it.
 var speciesTable = [speciesCount]speciesRow{
 	hydrogen:      {"H+", nothing, nothing, 1, jones(9, 0), fit{}, basis},
 	hydroxideFree: {"OH-", nothing, nothing, -1, jones(3.5, 0), fitWater, phreeqc},
@@ -92,6 +99,13 @@ var speciesTable = [speciesCount]speciesRow{
 	sorbateFree:   {"sorbate-", nothing, partSorbate, 0, davies(), fit{}, basis},
 	sorbicH:       {"H(sorbate)", nothing, partSorbate, 1, neutral(0.1), protonation(pKa{4.76, 0}), davis},
 
+	gluconateFree: {"gluconate-", nothing, partGluconate, 0, davies(), fit{}, basis},
+	gluconicH:     {"H(gluconate)", nothing, partGluconate, 1, neutral(0.1), log25(withLactone), zubiaur},
+	glutamateFree: {"glutamate-2", nothing, partGlutamate, 0, davies(), fit{}, basis},
+	glutamicH:     {"H(glutamate)-", nothing, partGlutamate, 1, davies(), heat(9.96, -41.0032), nist46},
+	glutamicH2:    {"H2(glutamate)", nothing, partGlutamate, 2, neutral(0.1), heat(14.26, -43.5136), nist46},
+	glutamicH3:    {"H3(glutamate)+", nothing, partGlutamate, 3, davies(), heat(16.42, -46.8608), nist46},
+
 	caCitrate:    {"Ca(citrate)-", partCa, partCitrate, 0, davies(), heat(4.87, -8.368), nist46},
 	caHCitrate:   {"CaH(citrate)", partCa, partCitrate, 1, neutral(0.1), heat(9.26, -0.8368), nist46},
 	caH2Citrate:  {"CaH2(citrate)+", partCa, partCitrate, 2, davies(), log25(12.257), critical},
@@ -115,4 +129,8 @@ var speciesTable = [speciesCount]speciesRow{
 	mgSuccinate:  {"Mg(succinate)", partMg, partSuccinate, 0, neutral(0.1), log25(2.27), sit},
 	mgHSuccinate: {"MgH(succinate)+", partMg, partSuccinate, 1, davies(), log25(6.72 - 5.71).plus(protonation(pKa{5.629, 0.0})), sit},
 	caLactate:    {"Ca(lactate)+", partCa, partLactate, 0, davies(), heat(1.69, 31), vavrusova},
+	caGluconate:  {"Ca(gluconate)+", partCa, partGluconate, 0, davies(), heat(1.94, 34), vavrusova},
+	caGlutamate:  {"Ca(glutamate)", partCa, partGlutamate, 0, neutral(0.1), log25(2.06), nist46},
+	caHGlutamate: {"CaH(glutamate)+", partCa, partGlutamate, 1, davies(), log25(11.13), nist46},
+	mgGlutamate:  {"Mg(glutamate)", partMg, partGlutamate, 0, neutral(0.1), log25(2.8), nist46},
 }

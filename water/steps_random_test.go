@@ -92,10 +92,19 @@ func climb(g *rand.Rand, q Request, grams float64, start []float64) float64 {
 		}
 	}
 	perStep := grams / q.Volume.In(units.Litre)
+	brings := map[Ion][]float64{} // by a step of each salt
+	of := func(ion Ion) []float64 {
+		if brings[ion] == nil {
+			for _, st := range q.Salts {
+				brings[ion] = append(brings[ion], perStep*yieldOf(st.Salt).of(ion))
+			}
+		}
+		return brings[ion]
+	}
 	content := func(ion Ion, x []float64) float64 {
 		v := q.Water.ion(ion)
-		for j, k := range x {
-			v += k * perStep * yieldOf(q.Salts[j].Salt).of(ion)
+		for j, y := range of(ion) {
+			v += x[j] * y
 		}
 		return v
 	}

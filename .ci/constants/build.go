@@ -45,6 +45,19 @@ type edit struct {
 
 // build compiles the tests of the package with every change in one binary.
 func build(dir, work string, edits map[string][]edit) (string, error) {
+	over, err := laid(work, edits)
+	if err != nil {
+		return "", err
+	}
+	bin := filepath.Join(work, "tests")
+	if out, err := exec.Command("go", "test", "-c", "-vet=off", "-overlay", over, "-o", bin, dir).CombinedOutput(); err != nil {
+		return "", fmt.Errorf("%s: %w\n%s", dir, err, out)
+	}
+	return bin, nil
+}
+
+// laid writes the changed sources and returns the overlay that puts them in place.
+func laid(work string, edits map[string][]edit) (string, error) {
 	replace := map[string]string{}
 	module, err := exec.Command("go", "list", "-m", "-f", "{{.Path}} {{.Dir}}").Output()
 	if err != nil {
@@ -78,15 +91,7 @@ func build(dir, work string, edits map[string][]edit) (string, error) {
 		abs, _ := filepath.Abs(file)
 		replace[abs] = to
 	}
-	over, err := overlay(work, replace)
-	if err != nil {
-		return "", err
-	}
-	bin := filepath.Join(work, "tests")
-	if out, err := exec.Command("go", "test", "-c", "-vet=off", "-overlay", over, "-o", bin, dir).CombinedOutput(); err != nil {
-		return "", fmt.Errorf("%s: %w\n%s", dir, err, out)
-	}
-	return bin, nil
+	return overlay(work, replace)
 }
 
 func overlay(work string, replace map[string]string) (string, error) {

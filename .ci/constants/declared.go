@@ -6,6 +6,7 @@ import (
 	"go/token"
 	"go/types"
 	"os"
+	"slices"
 	"strings"
 )
 
@@ -164,13 +165,16 @@ func (cs *consts) use(files []*ast.File, all []*literal, edits map[string][]edit
 			}
 			d := cs.decl[c]
 			for _, p := range ps {
+				if wanted != nil && slices.Contains([]string{"int", "int32", "int64", "uint8", "uint64", "time.Duration"}, p.typ) {
+					l.counts = true
+				}
 				if p.typ == "" || d.fixed || d.qualified && p.file != d.file {
 					free = false
 				}
 				hits = append(hits, hit{p, text})
 			}
 		}
-		if !free || len(hits) == 0 {
+		if !free || len(hits) == 0 || l.counts {
 			continue
 		}
 		l.built = true

@@ -21,6 +21,7 @@ type literal struct {
 	typ        string // empty: it must stay a constant
 	verdict    string
 	built      bool // into the one binary
+	counts     bool // a constant that is used as a whole number
 }
 
 // literals finds the numeric literals that compute, and their types.
@@ -51,20 +52,30 @@ func literals(dir string) ([]*literal, map[string][]edit, error) {
 		imported := importsOf(f)
 		walk(f, func(x ast.Node, stack []ast.Node) {
 			lit, ok := x.(*ast.BasicLit)
-			if !ok || (lit.Kind != token.FLOAT && lit.Kind != token.INT) {
+			if !ok || lit.Kind != token.FLOAT && lit.Kind != token.INT && (wanted == nil || lit.Kind != token.STRING) {
 				return
 			}
-			if lit.Kind == token.INT && structural(stack) {
+			p := fset.Position(lit.Pos())
+			if wanted != nil && !wanted[p.Filename+":"+strconv.Itoa(p.Offset)] {
+				return
+			}
+			if wanted == nil && lit.Kind == token.INT && structural(stack) {
 				return
 			}
 			changed := change(lit)
 			if changed == "" {
 				return
 			}
-			p := fset.Position(lit.Pos())
 			l := &literal{file: p.Filename, line: p.Line, start: p.Offset, end: p.Offset + len(lit.Value), old: lit.Value, new: changed}
 			if !constant(stack) {
-				l.typ = nameable(typeOf(info, stack), pkg, imported)
+				of := typeOf(info, stack)
+				if lit.Kind == token.STRING {
+					of = types.Typ[types.String]
+				}
+				l.typ = nameable(of, pkg, imported)
+				if b, ok := of.Underlying().(*types.Basic); wanted != nil && ok && b.Info()&types.IsInteger != 0 {
+					return // a count
+				}
 				l.built = l.typ != ""
 			} else if c := cs.owner(stack); c != nil {
 				cs.of[l] = c
@@ -109,7 +120,21 @@ func structural(stack []ast.Node) bool {
 	return false
 }
 
+// wanted are the places of the numbers to raise by 1 %, where it is asked what they move.
+var wanted map[string]bool
+
 func change(lit *ast.BasicLit) string {
+	if wanted != nil {
+		v, err := strconv.ParseFloat(strings.Trim(strings.ReplaceAll(lit.Value, "_", ""), `"`), 64)
+		if err != nil {
+			return ""
+		}
+		s := strconv.FormatFloat(v*1.01, 'g', -1, 64)
+		if lit.Kind == token.STRING {
+			s = strconv.Quote(s)
+		}
+		return s
+	}
 	if lit.Kind == token.INT {
 		v, err := strconv.ParseInt(lit.Value, 0, 64)
 		if err != nil {

@@ -4,6 +4,7 @@
 //
 //	go run ./.ci/constants ./gravity
 //	go run ./.ci/constants -one-in 4 ./gravity    a quarter of them, another one each day
+//	go run ./.ci/constants -moves                 what each number of the ledger of constants moves, for 1 %
 //
 // One test binary carries every change and an environment variable picks one, so
 // a package takes minutes, not hours. A literal of a const declaration is changed
@@ -28,7 +29,15 @@ func main() {
 	quick := flag.Bool("quick", false, "leave out the literals that need a build of their own")
 	list := flag.Bool("left", false, "list what is left out")
 	oneIn := flag.Int("one-in", 1, "try one literal in this many, others on each day of the year")
+	move := flag.Bool("moves", false, "write into the ledger of constants what each number of it moves")
 	flag.Parse()
+	if *move {
+		if err := moves(*only); err != nil {
+			fmt.Fprintln(os.Stderr, "constants:", err)
+			os.Exit(2)
+		}
+		return
+	}
 	alive, tried := 0, 0
 	for _, dir := range flag.Args() {
 		a, n, err := pack(dir, *limit, *only, *quick, *list, max(*oneIn, 1))

@@ -1,5 +1,5 @@
 // Command bridge lets a spreadsheet use the library: over a column of a CSV
-// file, or from a cell.
+// file, or from a cell. It writes the library for other languages, too.
 //
 //	bridge functions [-json] [WORD]                list what can be computed
 //	bridge call NAME input=value...                compute one
@@ -7,6 +7,7 @@
 //	bridge serve                                   answer cells on this machine
 //	bridge module                                  write plain function names for LibreOffice Calc
 //	bridge sheet FILE.fods                         write a worked sheet of a batch
+//	bridge js -o DIR                               write the library for JavaScript
 //
 // A temperature or a pressure that is typed needs its unit, "4 °C"; a column has it in its
 // head. "bridge call" prints the inputs as it understood them before the answer.
@@ -54,6 +55,7 @@ var commands = []command{
 	{"serve", "serve [-addr 127.0.0.1:PORT]", serve},
 	{"module", "module [-addr 127.0.0.1:PORT] [-o FILE.bas]", writeModule},
 	{"sheet", "sheet [-addr 127.0.0.1:PORT] FILE.fods", writeSheet},
+	{"js", "js -o DIR", writeJavaScript},
 }
 
 // errNoAnswer is a question or a row without an answer: exit code 1.

@@ -15,6 +15,7 @@ import (
 
 	"example.org/zymase/examples/bridge/catalogue"
 	"example.org/zymase/examples/bridge/loopback"
+	"example.org/zymase/internal/check"
 )
 
 // paster types what it reads into a new document: on each line cells of row 1,
@@ -57,6 +58,7 @@ var (
 // Each formula that the index page offers for Calc, pasted into a new document
 // with the inputs' examples in the cells it names, shows what the library says.
 func TestPastedFormulas(t *testing.T) {
+	check.Whole(t)
 	o := findOffice(t)
 	o.install(t, map[string]string{"Paster": paster})
 	address, _ := serveCells(t)

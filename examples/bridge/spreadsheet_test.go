@@ -19,6 +19,7 @@ import (
 	"example.org/zymase/examples/bridge/catalogue"
 	"example.org/zymase/examples/bridge/fill"
 	"example.org/zymase/examples/bridge/loopback"
+	"example.org/zymase/internal/check"
 )
 
 // counter counts requests by method.
@@ -155,6 +156,7 @@ func TestCellsAskTheServer(t *testing.T) {
 // The same 1,000 cells with plain function names, by the Basic module and the
 // ordinary command line, no setting changed.
 func TestCellsAskTheModule(t *testing.T) {
+	check.Whole(t)
 	o := findOffice(t)
 	address, requests := serveCells(t)
 	o.install(t, map[string]string{"Zymase": module(t, address)})
@@ -182,6 +184,7 @@ func module(t *testing.T, address string) string {
 
 // What the module does with all that a cell may hold.
 func TestModuleInputs(t *testing.T) {
+	check.Whole(t)
 	o := findOffice(t)
 	address, _ := serveCells(t)
 	o.install(t, map[string]string{"Zymase": module(t, address)})
@@ -215,6 +218,7 @@ func TestModuleInputs(t *testing.T) {
 
 // With no bridge running the cells say so.
 func TestModuleWithoutBridge(t *testing.T) {
+	check.Whole(t)
 	o := findOffice(t)
 	o.install(t, map[string]string{"Zymase": module(t, "127.0.0.1:9")})
 	got := cells(t, o.convert(t, o.document(t, "alone.fods", [][]string{{"=ATMOSPHERE_AT_ALTITUDE(0)"}})))
@@ -226,6 +230,7 @@ func TestModuleWithoutBridge(t *testing.T) {
 // Where the decimal mark is a comma, a cell joined to an address has a comma,
 // and a column comes as CSV with commas: all three ways give the same number.
 func TestCommaLocale(t *testing.T) {
+	check.Whole(t)
 	o := findOfficeIn(t, "de-DE")
 	address, _ := serveCells(t)
 	o.install(t, map[string]string{"Exporter": exporter, "Zymase": module(t, address)})

@@ -90,8 +90,8 @@ func whereTheWashEnds() Problem {
 		Given: []string{"60 L at 4.6 % vol, white sugar", "water: alkalinity 26 mg/L as CaCO3", "18.8 g of diammonium phosphate"},
 		Source: Source{ByHand, "mmol in a litre, what yeast takes up and makes as in the working. Alkalinity at the end: 26/50.043 × 57.4/60 + 2.373 " +
 			"(HPO4) − 4.329 (H+) − 2 × 4.173 − 2.578 − 0.859 (acids) = −13.242 mEq/L. " +
-			"At pH 2.863, γ 0.94 (Davies): HCO3 0.012, H −1.458, H3PO4 (pK 2.12) 1.94 × 0.145 = −0.282; held of the acids' protons, pK at 4.6 % vol: " +
-			"succinic (4.28, 5.71) 1.961 × 4.173 = 8.183, acetic (4.76) 0.987 × 2.578 = 2.544, lactic (3.93) 0.916 × 0.859 = 0.787: together −13.242. " +
+			"At pH 2.873, γ 0.94 (Davies): HCO3 0.012, H −1.425, H3PO4 (pK 2.19) 1.94 × 0.162 = −0.313; held of the acids' protons, pK at 4.6 % vol: " +
+			"succinic (4.28, 5.71) 1.960 × 4.173 = 8.180, acetic (4.82) 0.988 × 2.578 = 2.548, lactic (3.93) 0.915 × 0.859 = 0.786: together −13.240. " +
 			"Sugar washes are reported to fall to pH 2.5 to 3, beer wort only to 4 to 4.5 (question-and-answer thread on acid production in washes against " +
 			"wort, read); growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et al., J. Food Sci., read). How much acid a yeast makes has no " +
 			"sharper check than that."},
@@ -102,7 +102,7 @@ func whereTheWashEnds() Problem {
 			}
 			end := c.Points[len(c.Points)-1]
 			passedOn(w, end)
-			w.Answer("pH at the end", end.PH.Value, 2, "", 2.863, 0.02)
+			w.Answer("pH at the end", end.PH.Value, 2, "", 2.873, 0.02)
 			w.Caution(c.Cautions[0].Text())
 		},
 	}
@@ -114,10 +114,10 @@ func bufferForAFloor() Problem {
 		Ask:   "The club's wash in soft water, fed with 18.8 g of diammonium phosphate: how much potassium bicarbonate keeps it from falling below pH 3.5?",
 		Given: []string{"60 L at 4.6 % vol, white sugar", "water: alkalinity 26 mg/L as CaCO3", "18.8 g of diammonium phosphate", "floor pH 3.5"},
 		Source: Source{ByHand, "mmol in a litre, what yeast takes up and makes as in the working. At pH 3.50, γ 0.935 (Davies): HCO3 0.055, H −0.338, " +
-			"H3PO4 (pK 2.12) 1.94 × 0.0375 = −0.073; held of the acids' protons, pK at 4.6 % vol: succinic (4.28, 5.71) 1.848 × 4.173 = 7.711, acetic " +
-			"(4.76) 0.944 × 2.578 = 2.434, lactic (3.93) 0.713 × 0.859 = 0.613: alkalinity −11.114 mEq/L. " +
-			"Without a base: 26/50.043 × 57.4/60 + 2.373 (HPO4) − 4.735 (H+) − 2 × 4.173 − 2.578 − 0.859 (acids) = −13.648. To bring: 2.534 × 60 " +
-			"× 100.114 = 15.22 g. In 57.4 kg of water that is 2.649 meq/L, × 50.04 = 132.5, with the 26 of the water 158.5 mg/L. How much acid a yeast " +
+			"H3PO4 (pK 2.19) 1.94 × 0.0433 = −0.084; held of the acids' protons, pK at 4.6 % vol: succinic (4.28, 5.71) 1.848 × 4.173 = 7.713, acetic " +
+			"(4.82) 0.952 × 2.578 = 2.453, lactic (3.93) 0.713 × 0.859 = 0.613: alkalinity −11.146 mEq/L. " +
+			"Without a base: 26/50.043 × 57.4/60 + 2.373 (HPO4) − 4.735 (H+) − 2 × 4.173 − 2.578 − 0.859 (acids) = −13.648. To bring: 2.502 × 60 " +
+			"× 100.114 = 15.03 g. In 57.4 kg of water that is 2.615 meq/L, × 50.04 = 130.9, with the 26 of the water 156.9 mg/L. How much acid a yeast " +
 			"makes has no such check: the spread is in the working. Yeast suppliers advise an alkalinity of 100 to 200 mg/L as CaCO3 for a sugar wash and a " +
 			"pH above 3.5 to 4.0 (Hard seltzer: intro to the lighter side of brewing; Best practices: hard seltzer fermentation, 2021; read)."},
 		Work: func(w *Working) {
@@ -128,8 +128,8 @@ func bufferForAFloor() Problem {
 			end := must(f.At(units.Percent.Of(100)))
 			w.Step("The water then has an alkalinity of %s and %s of potassium.", d.Water.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0), d.Water.Ion(water.Potassium).Text(units.MilligramPerLitre, 0))
 			passedOn(w, end)
-			w.Answer("potassium bicarbonate", d.Mass.Value.In(units.Gram), 1, "g", 15.22, 0.1)
-			w.Answer("alkalinity of the water", d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3), 0, "mg/L as CaCO3", 158.5, 1)
+			w.Answer("potassium bicarbonate", d.Mass.Value.In(units.Gram), 1, "g", 15.03, 0.1)
+			w.Answer("alkalinity of the water", d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3), 0, "mg/L as CaCO3", 156.9, 1)
 		},
 	}
 }

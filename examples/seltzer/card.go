@@ -56,6 +56,12 @@ var cautionsOf = []struct{ words, steps string }{
 	{"blow-off", "cool"},
 	{"Bicarbonate foams", "buffer"},
 	{"Keep half of the buffer back", "buffer"},
+	{"The yeast is to leave", "fill-1"},
+	{"Nothing is boiled", "dissolve"},
+	{"The top-up water", "top-up"},
+	{"Sugar strewn", "portion-2"},
+	{"by its sheet", "pitch"},
+	{"largest dose on its label", "feed-1 pitch"},
 	{"extracts differ", "measure"},
 	{"hydrometer", "measure"},
 	{"cells in the pack", "pitch"},
@@ -140,8 +146,15 @@ func brewing(p plan.Plan, s style) []step {
 		water.title = "Measure the water and treat it"
 		water.do = []string{"Stir until nothing lies on the bottom."}
 	}
-	dissolve := step{id: "dissolve", title: "Dissolve", weigh: going(p, s, "kettle"), do: []string{"Off the heat, stirring, so that nothing burns on."},
+	if t := vessel(p, "water to top up with, treated"); !t.Volume.IsZero() {
+		water.do = append(water.do, "Treat all of the water alike, then set aside what is to top up with.")
+		water.read = append(water.read, level("set aside", t, s))
+	}
+	dissolve := step{id: "dissolve", title: "Dissolve", weigh: append(going(p, s, "kettle"), going(p, s, "dissolved in the water")...), do: []string{"Off the heat, stirring, so that nothing burns on."},
 		read: []row{level("in the kettle, cold", vessel(p, "kettle, sugar dissolved, cold"), s)}}
+	if v := vessel(p, "sugar dissolved, cold"); !v.Volume.IsZero() {
+		dissolve.do, dissolve.read = []string{"Stir until it is clear: what lies on the bottom is missing above."}, []row{level("together, cold", v, s)}
+	}
 	if strings.HasPrefix(p.Request.Fermentable, "juice") {
 		dissolve.title, dissolve.do = "Mix the juice with the water", nil
 	}
@@ -156,11 +169,34 @@ func brewing(p plan.Plan, s style) []step {
 	} else {
 		cool.title = "Fill the fermenter"
 	}
+	if salts := going(p, s, "kettle, after the boil"); len(salts) > 0 {
+		steps = append(steps, step{id: "salts", title: "Treat it once it has boiled", weigh: salts, do: []string{"Stir until nothing lies on the bottom."}})
+	}
 	cool.do = []string{"To " + s.temperature(p.Request.Fermenter.Temperature) + "."}
 	if left := vessel(p, "left in the kettle"); !left.Volume.IsZero() {
 		cool.do = append(cool.do, "Leave "+s.volume(left.Volume)+" in the kettle.")
 	}
-	return append(steps, cool)
+	for i, f := range p.Fermenters {
+		cool.read = append(cool.read, row{label: fermenterName(i), value: s.volume(f.Filled), note: percent(f.Share) + " of all that goes in, yeast and nutrient too"})
+	}
+	steps = append(steps, cool)
+	if t := vessel(p, "water to top up with, treated"); !t.Volume.IsZero() {
+		steps = append(steps, step{id: "top-up", title: "Top up", do: []string{"With treated water set aside; cold, it cools the rest."}, read: []row{level("treated water", t, s)}})
+	}
+	return steps
+}
+
+// fermenterName is what one of several is called.
+func fermenterName(i int) string { return fmt.Sprintf("fermenter %d", i+1) }
+
+// firstOf is the first of the moments that the plan has.
+func firstOf(p plan.Plan, moments ...string) plan.Vessel {
+	for _, m := range moments {
+		if v := vessel(p, m); !v.Volume.IsZero() {
+			return v
+		}
+	}
+	return plan.Vessel{}
 }
 
 // pitching is from the wash to the yeast in it.
@@ -172,8 +208,14 @@ func pitching(p plan.Plan, s style) []step {
 	g := p.Gravity
 	measure := step{id: "measure", title: "Measure the wash and write it down", read: []row{
 		{label: "gravity", value: number(g.WarmOriginal, 4), note: "shown at " + s.temperature(p.Request.Fermenter.Temperature) + "; " + number(g.Original, 4) + " at 20 °C"},
-		level("in the fermenter", vessel(p, "fermenter, filled"), s),
+		level("in the fermenter", firstOf(p, "fermenter, filled", "fermenter, filled with the first portion"), s),
 	}}
+	if len(p.Fermenters) > 0 {
+		measure.read[1].label = "in all fermenters together"
+	}
+	if g.First > 0 {
+		measure.read[0] = row{label: "gravity, at 20 °C", value: number(g.First, 4), note: "of the first portion of the sugar; " + number(g.Original, 4) + " counts all of it"}
+	}
 	ph := row{label: "pH", value: "not foreseen"}
 	if pts := p.Acidity.Points; len(pts) > 0 {
 		ph.value, ph.note = number(pts[0].PH, 2), "at rest with air"
@@ -264,6 +306,10 @@ func fermenting(p plan.Plan, s style) []step {
 		}
 		steps = append(steps, feed)
 	}
+	for i, k := range g.Portions {
+		steps = append(steps, step{id: fmt.Sprintf("portion-%d", i+2), title: fmt.Sprintf("Sugar, portion %d", i+2), when: "by gravity " + number(k.Gravity, 4),
+			weigh: []row{{label: k.Sugar.What, value: s.weight(k.Sugar)}}, read: []row{{label: "gravity before", value: number(k.Gravity, 4)}}})
+	}
 	ph := step{id: "pH", title: "Measure the pH", when: "half of the sugar used: between gravity " + number(g.ThirdUsed, 4) + " and " + number(g.TwoThirdsUsed, 4) + about(p, "measure the pH"),
 		read: []row{{label: "pH"}}}
 	if n := len(a.Points); n > 2 {
@@ -293,7 +339,7 @@ func fermenting(p plan.Plan, s style) []step {
 
 // packing is from the dry drink to the glass.
 func packing(p plan.Plan, s style) []step {
-	rack := step{id: "rack", title: "Rack it off the yeast", do: []string{"Hose to the bottom, without a splash."}, read: []row{level("in the fermenter, before", vessel(p, "fermenter, fermented dry"), s)}}
+	rack := step{id: "rack", title: "Rack it off the yeast", do: []string{"Hose to the bottom, without a splash."}, read: []row{level("in the fermenter, before", firstOf(p, "fermenter, fermented dry", "fermenter, at the end"), s)}}
 	if left := vessel(p, "left with the yeast"); !left.Volume.IsZero() {
 		rack.do = append(rack.do, "Leave "+s.volume(left.Volume)+" with the yeast.")
 	}

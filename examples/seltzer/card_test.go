@@ -37,6 +37,13 @@ func drinksToTry(t *testing.T) map[string]plan.Plan {
 			t.Fatalf("%s: %v", name, err)
 		}
 	}
+	for name, req := range requestsToTry(t) {
+		p, err := plan.Make(req)
+		if err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		plans[name] = p
+	}
 	return plans
 }
 

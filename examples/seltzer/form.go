@@ -95,7 +95,7 @@ func describeStruct(t reflect.Type, path string, comments map[string]string) []f
 		f := t.Field(i)
 		key, option, _ := strings.Cut(f.Tag.Get("json"), ",")
 		d := describeType(f.Type, strings.TrimPrefix(path+"."+key, "."), comments)
-		d.Key, d.Label, d.Optional = key, strings.ReplaceAll(key, "_", " "), option == "omitempty"
+		d.Key, d.Label, d.Optional = key, strings.ReplaceAll(key, "_", " "), strings.HasPrefix(option, "omit")
 		d.Hint, d.Names = hints(comments[t.Name()+"."+f.Name])
 		out = append(out, d)
 	}

@@ -19,6 +19,7 @@ import (
 	"time"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/check"
 )
 
 // kettle writes the page with the Go toolchain at hand, once for all tests.
@@ -250,6 +251,7 @@ func view(b browser, name string) {
 
 // The page in real browsers, opened from a file with the network off.
 func TestKettleInBrowser(t *testing.T) {
+	check.Whole(t)
 	found := 0
 	page := "file://" + kettle(t)
 	for _, of := range []struct {

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.org/zymase/examples/seltzer/plan"
@@ -16,7 +17,7 @@ func sheet(p plan.Plan, s style) []section {
 	}
 	sections = append(sections, []section{
 		weighing(p, s), waterSection(p, s), vesselSection(p, s),
-		gravitySection(p), feedSection(p, s), aciditySection(p, s), yeastSection(p, s),
+		gravitySection(p, s), feedSection(p, s), aciditySection(p, s), yeastSection(p, s),
 	}...)
 	for _, k := range p.Packs {
 		sections = append(sections, packSection(p, k, s))
@@ -59,7 +60,7 @@ func overview(p plan.Plan, s style) section {
 
 // weighed are the figures that a weight is one of, by what it is for.
 var weighed = map[string]plan.Figure{
-	"kettle": plan.FigureFermentable, "water": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter, with the yeast": plan.FigureOtherNeeds,
+	"kettle": plan.FigureFermentable, "dissolved in the water": plan.FigureFermentable, "water": plan.FigureSalts, "kettle, after the boil": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter, with the yeast": plan.FigureOtherNeeds,
 	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer, "priming the bottles": plan.FigurePriming,
 }
 
@@ -67,7 +68,11 @@ func weighing(p plan.Plan, s style) section {
 	out := section{title: "Weigh and buy"}
 	for _, w := range p.Weigh {
 		r := row{w.What, s.weight(w), w.For, "", ""}
-		if f, ok := weighed[w.For]; ok {
+		f, ok := weighed[w.For]
+		if strings.HasPrefix(w.For, "fermenter, portion") {
+			f, ok = plan.FigureFermentable, true
+		}
+		if ok {
 			r = r.explain(f)
 		}
 		out.rows = append(out.rows, r)
@@ -83,6 +88,9 @@ func weighing(p plan.Plan, s style) section {
 func waterSection(p plan.Plan, s style) section {
 	w := p.Water
 	out := section{title: "Water: " + s.volume(w.Volume) + " to start with"}
+	if !vessel(p, "water to top up with, treated").Volume.IsZero() {
+		out.title = "Water: " + s.volume(w.Volume) + " in all"
+	}
 	add := func(label string, before, after string, target *units.MassConcentration) {
 		note := ""
 		if target != nil {
@@ -109,9 +117,13 @@ func waterSection(p plan.Plan, s style) section {
 		{"charge balance of the report", number(b.ChargeImbalance, 1) + " %", w.Judgement, "", ""},
 	}
 	if k := w.Boiled; k != nil && !k.Scale.IsZero() {
+		met := "likewise; the targets are met before the boil"
+		if p.Request.Water.When != "" {
+			met = "likewise; the targets are met after the boil, for the least that it leaves"
+		}
 		rows = append(rows,
 			row{"alkalinity after the boil", plain(k.AlkalinityLow) + " to " + plain(k.AlkalinityHigh), "mg/L as CaCO3; chalk at equilibrium to nothing dropped", "", ""},
-			row{"calcium after the boil", ion(k.CalciumLow) + " to " + ion(k.CalciumHigh), "likewise; the targets are met before the boil", "", ""},
+			row{"calcium after the boil", ion(k.CalciumLow) + " to " + ion(k.CalciumHigh), met, "", ""},
 			row{"chalk from the boil", "up to " + s.mass(k.Scale), "as scale and haze", "", ""})
 	}
 	for _, r := range rows {
@@ -136,20 +148,40 @@ func vesselSection(p plan.Plan, s style) section {
 		}
 		out.rows = append(out.rows, row{v.When, s.volume(v.Volume), note, "", ""}.explain(plan.FigureVolumeHot))
 	}
+	for i, f := range p.Fermenters {
+		out.rows = append(out.rows, row{fermenterName(i), s.volume(f.Filled), percent(f.Share) + " of all that goes in; holds " + s.volume(f.Capacity) + "; rack " + s.volume(f.Racked) + " from it", "", ""}.explain(plan.FigureVolumeHot))
+	}
 	return out
 }
 
-func gravitySection(p plan.Plan) section {
+func gravitySection(p plan.Plan, s style) section {
 	g := p.Gravity
 	plato := func(e units.Extract) string { return number(e.In(units.DegreePlato), 2) + " °P" }
-	return section{"Gravity, 20/20 °C", []row{
+	rows := []row{
 		row{"original", number(g.Original, 4), plato(g.Extract) + "; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4), "", ""}.explain(plan.FigureGravity, plan.FigureWarmReading),
 		row{"one third of the sugar used", number(g.ThirdUsed, 4), "", "", ""}.explain(plan.FigureGravity),
 		row{"two thirds used", number(g.TwoThirdsUsed, 4), "", "", ""}.explain(plan.FigureGravity),
 		row{"dry floor", number(g.Floor, 4) + " ± " + number(g.FloorUncertainty, 4), "apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4), "", ""}.explain(plan.FigureFloor, plan.FigureApparent, plan.FigureWarmReading),
 		{label: "Salts, nutrient and buffer are " + number(g.Minerals, 4) + " of the floor. A hydrometer adds its own error, and shows more while gas clings to it: stir the gas out."},
 		{label: "Finished means: at or near the dry floor, and unchanged over several days."},
-	}}
+	}
+	if g.First > 0 {
+		first := []row{row{"first portion of the sugar", number(g.First, 4), "what is measured before the yeast; the original counts all the sugar", "", ""}.explain(plan.FigureGravity)}
+		for i, k := range g.Portions {
+			first = append(first, row{fmt.Sprintf("portion %d goes in by", i+2), number(k.Gravity, 4), s.weight(k.Sugar) + "; two thirds of the sugar so far are used", "", ""}.explain(plan.FigureGravity))
+		}
+		rows = slices.Insert(rows, 1, first...)
+	}
+	if a := p.Request.Yeast.Attenuation; a != nil && a.In(units.Percent) < 100 {
+		for i := range rows {
+			if rows[i].label == "dry floor" {
+				rows[i].label = "at the end"
+				rows[i].note += "; " + percent(*a) + " of its sugar used"
+			}
+			rows[i].label = strings.Replace(rows[i].label, "the dry floor", "this gravity", 1)
+		}
+	}
+	return section{"Gravity, 20/20 °C", rows}
 }
 
 func feedSection(p plan.Plan, s style) section {

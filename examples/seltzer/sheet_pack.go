@@ -34,7 +34,7 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 	} else {
 		out.rows = append(out.rows, kegRows(k, s)...)
 	}
-	return section{out.title, append(out.rows, highestRows(k, s)...)}
+	return section{out.title, append(out.rows, highestRows(p, k, s)...)}
 }
 
 // withFlavour is what of the flavouring goes to one kind of pack.
@@ -85,14 +85,17 @@ func kegRows(k plan.PackPlan, s style) []row {
 }
 
 // highestRows set the highest pressure against the rating, with the cautions that follow.
-func highestRows(k plan.PackPlan, s style) []row {
+func highestRows(p plan.Plan, k plan.PackPlan, s style) []row {
 	h := k.Highest
 	note, closed := h.When, plan.FigureClosed
 	if k.Bottle == nil {
 		closed = plan.FigureKegClosed
 	}
 	if h.Sugar {
-		note += ", the flavouring's sugar fermented"
+		note += ", its sugar fermented"
+		if p.Request.Yeast.Attenuation == nil {
+			note = h.When + ", the flavouring's sugar fermented"
+		}
 	}
 	verdict := h.Verdict.String()
 	if h.Verdict == carbonation.MayFreeze { // as cold as it may get
@@ -114,7 +117,7 @@ func cure(k plan.PackPlan) string {
 		return "keep the " + k.Kind + "s warmer."
 	}
 	text := "lower the content, "
-	if k.Highest.Sugar {
+	if k.Highest.Sugar && !k.Flavouring.IsZero() {
 		text += "take less of the flavouring or one without sugar, "
 	}
 	if k.Bottle == nil || k.Highest.When == "stored" {

@@ -15,7 +15,8 @@ var reasons = []struct{ section, label, says string }{
 	{"", "packaged", "volume of the ethanol"},
 	{"", "atmosphere", "101.325 kPa"}, {"", "atmosphere", "vapour pressure of water"},
 	{"Weigh", "white sugar, kettle", "strength asked for"},
-	{"Weigh", ".*, water", "distance to the target"},
+	{"Weigh", ".*, water|.*, kettle, after the boil", "distance to the target"}, {"Weigh", ".*, dissolved in the water|.*, fermenter, portion .*|dextrose monohydrate, kettle", "strength asked for"},
+	{"Weigh", ".*, fermenter, with the yeast", "what the yeast grows on"},
 	{"Weigh", ".*, fermenter, in stages", "nitrogen share of the source"},
 	{"Weigh", "potassium bicarbonate, fermenter, buffer", "end pH"},
 	{"Weigh", "dry yeast, fermenter", "live cells"},
@@ -25,7 +26,7 @@ var reasons = []struct{ section, label, says string }{
 	{"Water", "[a-z]+", "ions add by mass"},
 	{"Water", "(alkalinity|calcium) after the boil|chalk from the boil", "calcite at equilibrium"},
 	{"Volumes", ".*", "mass / density"},
-	{"Gravity", "original", "density of water at 20 °C"}, {"Gravity", "original", "20 °C hydrometer"},
+	{"Gravity", "original", "density of water at 20 °C"}, {"Gravity", "original", "20 °C hydrometer"}, {"Gravity", "first portion of the sugar|portion . goes in by", "density of water at 20 °C"}, {"Gravity", "at the end", "all fermentable sugar is used"},
 	{"Gravity", "one third of the sugar used|two thirds used", "density of water at 20 °C"},
 	{"Gravity", "dry floor", "all fermentable sugar is used"}, {"Gravity", "dry floor", "below zero"}, {"Gravity", "dry floor", "20 °C hydrometer"},
 	{"Nutrient", "nitrogen wanted", "mg N"},
@@ -35,17 +36,17 @@ var reasons = []struct{ section, label, says string }{
 	{"pH", "potassium bicarbonate", "end pH"},
 	{"Yeast", "live cells|dry yeast|packs", "live cells"},
 	{"Yeast", "wake it in", "water 10 to 20 times"},
-	{"kegs|bottles", "content", "one volume"},
-	{"kegs|bottles", "strength", "volume of the ethanol"},
-	{"kegs|bottles", "rack for them", "solved backwards through packs"},
-	{"kegs", "filled", "density of CO2 gas"},
-	{"kegs", "set the gauge to", "pressure at which the liquid holds the content"},
-	{"kegs", "highest, .*", "against the rating"}, {"kegs", "highest, .*", "at which the liquid holds the content"},
-	{"bottles", "already dissolved", "under the atmosphere at the warmest"},
-	{"bottles", "gas from the flavouring's sugar|priming for all", "CO2 that a gram makes"},
-	{"bottles", "dissolve it in", "ethanol"},
-	{"bottles", "in the drink when served|pressure served.*|pressure stored.*|highest, .*", "is conserved"},
-	{"bottles", "highest, .*", "against the rating"},
+	{"kegs?|bottles?", "content", "one volume"},
+	{"kegs?|bottles?", "strength", "volume of the ethanol"},
+	{"kegs?|bottles?", "rack for them", "solved backwards through packs"},
+	{"kegs?", "filled", "density of CO2 gas"},
+	{"kegs?", "set the gauge to", "pressure at which the liquid holds the content"},
+	{"kegs?", "highest, .*", "against the rating"}, {"kegs?", "highest, .*", "at which the liquid holds the content"},
+	{"bottles?", "already dissolved", "under the atmosphere at the warmest"},
+	{"bottles?", "gas from the flavouring's sugar|priming for all", "CO2 that a gram makes"},
+	{"bottles?", "dissolve it in", "ethanol"},
+	{"bottles?", "in the drink when served|pressure served.*|pressure stored.*|highest, .*", "is conserved"},
+	{"bottles?", "highest, .*", "against the rating"},
 	{"Flavour", ".*", "dose of the trial"},
 	{"Label", "alcohol|counts as", "% vol for other drinks"},
 	{"Label", "energy.*", "29 for a gram of ethanol"},
@@ -64,6 +65,7 @@ var reasons = []struct{ section, label, says string }{
 
 // Each reason belongs to its figure: in a plan with all that a plan can have.
 func TestReasonsBelong(t *testing.T) {
+	all := requestsToTry(t)
 	for name, change := range map[string]func(*plan.Request){
 		"built in": func(*plan.Request) {},
 		"over its rating, part full, sweet": func(r *plan.Request) {
@@ -85,6 +87,9 @@ func TestReasonsBelong(t *testing.T) {
 			t.Fatal(err)
 		}
 		change(&req)
+		all[name] = req
+	}
+	for name, req := range all {
 		p, err := plan.Make(req)
 		if err != nil {
 			t.Fatalf("%s: %v", name, err)

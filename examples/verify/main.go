@@ -5,6 +5,7 @@
 //	go run ./examples/verify -json               the same as data
 //	go run ./examples/verify mytable.csv         your own table
 //	go run ./examples/verify -forecast           how well measured ferments are foretold
+//	go run ./examples/verify -constants          every constant: source, status, what it moves
 //
 // For each table it prints the source and how it was obtained, the function
 // that is held to it, the row that comes nearest to its tolerance or goes
@@ -37,11 +38,12 @@ func run(args []string, stdout, stderr io.Writer) int {
 	flags := flag.NewFlagSet("verify", flag.ContinueOnError)
 	flags.SetOutput(stderr)
 	flags.Usage = func() {
-		fmt.Fprintln(stderr, "usage: verify [-json] [-table NAME] [-forecast] [FILE.csv ...]")
+		fmt.Fprintln(stderr, "usage: verify [-json] [-table NAME] [-forecast] [-constants] [FILE.csv ...]")
 		flags.PrintDefaults()
 	}
 	asJSON := flags.Bool("json", false, "write the result as JSON")
 	forecast := flags.Bool("forecast", false, "score the forecast of a ferment over measured ones")
+	constants := flags.Bool("constants", false, "print every constant of the library with its source and what it moves")
 	one := flags.String("table", "", "print every row of the table of that `name`")
 	if err := flags.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
@@ -49,8 +51,15 @@ func run(args []string, stdout, stderr io.Writer) int {
 		}
 		return 2
 	}
-	if *forecast {
-		if err := writeForecasts(stdout); err != nil {
+	var write func(io.Writer) error
+	switch {
+	case *forecast:
+		write = writeForecasts
+	case *constants:
+		write = writeConstants
+	}
+	if write != nil {
+		if err := write(stdout); err != nil {
 			fmt.Fprintln(stderr, "verify:", err)
 			return 2
 		}

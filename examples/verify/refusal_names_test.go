@@ -15,6 +15,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	checks "example.org/zymase/internal/check"
 )
 
 const module = "example.org/zymase"
@@ -110,14 +112,17 @@ func TestRefusalsNameTheFunctionCalled(t *testing.T) {
 	if err := os.WriteFile(overlay, over, 0o644); err != nil {
 		t.Fatal(err)
 	}
-	program := filepath.Join(dir, "walk") // with a number as its argument it walks another way
+	program := filepath.Join(dir, "walk") // each seed is another walk
 	if out, err := exec.Command("go", "build", "-overlay", overlay, "-o", program, "./testdata/walk").CombinedOutput(); err != nil {
 		t.Fatalf("%v\n%s", err, out)
 	}
-	const runs = 2
+	runs, rounds, few := 1, 15, 40 // few are what it misses by chance
+	if checks.IsWhole() {
+		runs, rounds, few = 2, 50, 6
+	}
 	met := map[string]int{}
 	for seed := range runs {
-		out, err := exec.Command(program, fmt.Sprint(seed)).CombinedOutput()
+		out, err := exec.Command(program, fmt.Sprint(seed), fmt.Sprint(rounds)).CombinedOutput()
 		if err != nil {
 			t.Fatalf("%v\n%s", err, out)
 		}
@@ -135,9 +140,8 @@ func TestRefusalsNameTheFunctionCalled(t *testing.T) {
 			missed = append(missed, line)
 		}
 	}
-	const few = 6
 	if len(missed) > few {
-		t.Errorf("the walk no longer meets %q", missed)
+		t.Errorf("the walk no longer meets %d: %q", len(missed), missed)
 	}
 }
 

@@ -69,13 +69,13 @@ func TestREADMENamesExist(t *testing.T) {
 	}
 	_, from := shared()
 	seen := map[string]bool{}
-	for _, m := range regexp.MustCompile("`(units|gravity|water|carbonation|nutrient|sugar|yeast|ferment|finish|law|mash|must)\\.([A-Z]\\w*)(?:\\.([A-Z]\\w*))?`").FindAllStringSubmatch(string(text), -1) {
+	for _, m := range regexp.MustCompile("`(units|gravity|water|carbonation|nutrient|sugar|yeast|ferment|finish|law|kinetics|mash|must|material|evidence|caution|plan|batch)\\.([A-Z]\\w*)(?:\\.([A-Z]\\w*))?`").FindAllStringSubmatch(string(text), -1) {
 		if seen[m[0]] {
 			continue
 		}
 		seen[m[0]] = true
 		path := m[1]
-		for _, house := range []string{"nutrient/", "water/"} { // a room of it
+		for _, house := range []string{"nutrient/", "water/", "units/", "examples/seltzer/"} { // a room of it
 			if _, err := os.Stat("../../" + house + m[1]); err == nil {
 				path = house + m[1]
 			}

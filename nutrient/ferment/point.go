@@ -36,9 +36,8 @@ type Point struct {
 //   - Range: a wash of 0 to 40 °C at 50 to 400 kPa, up to 1000 mg/L of nitrogen and 20
 //     g/L of buffer; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: PH.Low to PH.High, from the acids made; the nitrogen that yeast
-//     takes up is counted as if it took all. Ethanol makes lactic and succinic acid weaker as
-//     [water.Profile.WithEthanol] counts it, above 12 % vol as at 12; for acetic acid and what
-//     is left of other acids no effect is counted: at 5 % vol their pK would rise by 0.07.
+//     takes up is counted as if it took all. Ethanol makes acids weaker as
+//     [water.Profile.WithEthanol] counts it, above 16 % vol as at 16.
 func (f Tank) At(used units.Share) (Point, error) {
 	c, err := f.whenUsed("ferment.Tank.At", used)
 	if err != nil {
@@ -88,7 +87,7 @@ func (f *fermenting) at(used float64) (Point, error) {
 	p.Balance = f.balance(f.Metabolism, used)
 	a := f.acidity(p.Balance, used)
 	fed := f.fed(used)
-	amino := fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
+	amino := f.amino + fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
 		p.Balance.Amino.Plus(p.Balance.Urea).In(units.Milligram)/f.litres
 	p.Nitrogen = amount.MgPerL(max(0, a.Ammonium*formula.WeightN+amino))
 	p.Liquid, err = a.Profile(f.around(used))

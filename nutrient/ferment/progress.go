@@ -37,7 +37,7 @@ func (f *fermenting) balance(m Metabolism, used float64) Balance {
 	return m.ferment(Substrate{
 		Hexose:   amount.Grams(f.hexose * used),
 		Ammonium: g(f.feed.Ammonium, taken).Plus(amount.Grams(taken * f.start.Ammonium * formula.WeightN / 1000 * f.litres)),
-		Amino:    g(f.feed.Amino, taken), Urea: g(f.feed.Urea, taken),
+		Amino:    g(f.feed.Amino, taken).Plus(amount.Grams(taken * f.amino / 1000 * f.litres)), Urea: g(f.feed.Urea, taken),
 		Phosphorus: g(f.feed.Phosphorus, fed).Plus(amount.Grams(f.start.Phosphate * formula.WeightP / 1000 * f.litres)),
 		Potassium:  g(f.feed.Potassium, fed).Plus(amount.Grams(f.start.Potassium * formula.WeightK / 1000 * f.litres)),
 	})
@@ -71,6 +71,7 @@ func (f *fermenting) rest() []water.Content {
 		{water.Calcium, 0}, {water.Magnesium, f.feed.Magnesium.In(units.MilligramPerLitre)},
 		{water.Chloride, f.feed.Chloride.In(units.MilligramPerLitre)}, {water.Sulfate, f.feed.Sulfate.In(units.MilligramPerLitre)},
 		{water.Nitrate, 0}, {water.Zinc, f.feed.Zinc.In(units.MilligramPerLitre)},
+		{water.Glutamate, 0}, {water.Sulfite, 0}, {water.Sorbate, 0},
 	} {
 		mg := f.perLitre*f.Water.Ion(c.ion).In(units.MilligramPerLitre) + c.more
 		if mg > 0 {

@@ -17,6 +17,7 @@ import (
 type Tank struct {
 	Brew        sugar.Brew             // of [sugar.Wash.For] or [sugar.Wash.From]
 	Water       water.Profile          // the treated water that the wash is made of
+	Amino       units.Mass             // nitrogen of amino acids that juice, honey or malt brings; zero of sugar
 	Feed        []material.Dose        // all additions together
 	Additions   int                    // the feed goes in as [nutrient.StageShares] says; 0 is 1, all with the yeast
 	Buffer      material.Dose          // one of [Buffers]; zero is none
@@ -32,6 +33,7 @@ type fermenting struct {
 	hexose   float64        // g, used in all
 	ethanol  [2]float64     // % vol, at the start and the end
 	start    acidity.Liquid // water and buffer
+	amino    float64        // mg/L of nitrogen, of the wash itself
 	feed     nutrient.Supply
 	upTo     [3]Metabolism // usual, least, most
 	others   []water.Content
@@ -82,6 +84,10 @@ func (f Tank) checked(fn string) (fermenting, error) {
 	if c.feed, err = nutrient.SupplyOf(v, f.Feed...); err != nil {
 		return c, err
 	}
+	c.amino = f.Amino.In(units.Milligram) / c.litres
+	if err := limit.Check(fn, "amino nitrogen of the wash", c.amino, "mg/L", 0, 1000, "needs published for musts"); err != nil {
+		return c, err
+	}
 	if err := limit.Check(fn, "nitrogen fed", c.feed.Nitrogen().In(units.MilligramPerLitre), "mg/L", 0, 1000, "needs published for musts"); err != nil {
 		return c, err
 	}
@@ -102,6 +108,6 @@ func (f Tank) checked(fn string) (fermenting, error) {
 const (
 	rounding      = 1e-12  // of a count of additions
 	mostBuffer    = 20     // g/L
-	mostEthanol   = 12     // % vol, the end of what was measured of ethanol and acids
+	mostEthanol   = 16     // % vol, the end of [water.Profile.WithEthanol]
 	waterPerLitre = 0.9982 // kg at 20 °C, the litre of package water
 )

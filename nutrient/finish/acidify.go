@@ -13,7 +13,7 @@ import (
 // flat is a drink without its CO2.
 func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
 	s := acidity.Surroundings{At: drink.Temperature(), Strength: drink.Ethanol(), Flat: true}
-	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc} {
+	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc, water.Glutamate, water.Sulfite, water.Sorbate} {
 		if c := drink.Ion(i); !c.IsZero() {
 			s.Others = append(s.Others, i.At(c))
 		}

@@ -156,7 +156,7 @@ func ExampleAcidify() {
 	fmt.Println(s.Mass.Text(units.Gram, 0), "takes the acidity from", s.Before.Text(units.GramPerLitre, 2), "to", s.After.Text(units.GramPerLitre, 2), "as citric acid")
 	fmt.Println(s.Cautions[0] == water.AcidBurns)
 	// Output:
-	// 16 g takes the acidity from 0.81 g/L to 1.07 g/L as citric acid
+	// 17 g takes the acidity from 0.82 g/L to 1.09 g/L as citric acid
 	// true
 }
 

@@ -27,6 +27,9 @@ type bin struct{ weight, used, hour float64 }
 // NewForecast starts from the pace alone.
 func NewForecast(p *Pace) *Forecast { return &Forecast{pace: p} }
 
+// Pace is what the forecast started from, as where one was read from text; nil if it is zero.
+func (f *Forecast) Pace() *Pace { return f.pace }
+
 // Add takes in a reading: the share of the fermentable sugar that is used, as a hydrometer,
 // a refractometer or the weight lost shows it, and its standard uncertainty. A reading above
 // the original gravity is none used.

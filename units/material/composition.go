@@ -31,7 +31,13 @@ type Composition struct {
 	Carbonate   units.Share `json:"carbonate,omitzero"`
 	Hydroxide   units.Share `json:"hydroxide,omitzero"`
 	Lactate     units.Share `json:"lactate,omitzero"`
+	Acetate     units.Share `json:"acetate,omitzero"`
 	Citrate     units.Share `json:"citrate,omitzero"`
+	Malate      units.Share `json:"malate,omitzero"`
+	Tartrate    units.Share `json:"tartrate,omitzero"`
+	Succinate   units.Share `json:"succinate,omitzero"`
+	Gluconate   units.Share `json:"gluconate,omitzero"`
+	Glutamate   units.Share `json:"glutamate,omitzero"` // with the amino acids and peptides that stand in for it, C5H7NO4; yeast leaves it here
 
 	Phosphorus    units.Share `json:"phosphorus,omitzero"`     // as P
 	SulfurDioxide units.Share `json:"sulfur_dioxide,omitzero"` // that it sets free in acid
@@ -65,7 +71,8 @@ func (c *Composition) parts() iter.Seq2[string, *units.Share] {
 			{"calcium", &c.Calcium}, {"magnesium", &c.Magnesium}, {"sodium", &c.Sodium}, {"potassium", &c.Potassium}, {"zinc", &c.Zinc},
 			{"ammonium nitrogen", &c.AmmoniumNitrogen}, {"amino nitrogen", &c.AminoNitrogen}, {"urea nitrogen", &c.UreaNitrogen},
 			{"chloride", &c.Chloride}, {"sulfate", &c.Sulfate}, {"bicarbonate", &c.Bicarbonate}, {"carbonate", &c.Carbonate},
-			{"hydroxide", &c.Hydroxide}, {"lactate", &c.Lactate}, {"citrate", &c.Citrate},
+			{"hydroxide", &c.Hydroxide}, {"lactate", &c.Lactate}, {"citrate", &c.Citrate}, {"acetate", &c.Acetate}, {"malate", &c.Malate},
+			{"tartrate", &c.Tartrate}, {"succinate", &c.Succinate}, {"gluconate", &c.Gluconate}, {"glutamate", &c.Glutamate},
 			{"phosphorus", &c.Phosphorus}, {"sulfur dioxide", &c.SulfurDioxide}, {"thiamine", &c.Thiamine},
 			{"glucose", &c.Glucose}, {"fructose", &c.Fructose}, {"disaccharides", &c.Disaccharides},
 			{"trisaccharides", &c.Trisaccharides}, {"unfermented solids", &c.UnfermentedSolids}, {"crystal water", &c.CrystalWater},

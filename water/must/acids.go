@@ -24,7 +24,7 @@ func (a AcidShares) shares(fn string) (of [len(weak)]float64, err error) {
 		for k < len(weak) && weak[k].ion != c.Ion {
 			k++
 		}
-		if err := limit.Check(fn, "ion of a weak acid", float64(k), "", 0, float64(len(weak)-1), "phosphate to sorbate of package water"); err != nil {
+		if err := limit.Check(fn, "ion of a weak acid", float64(k), "", 0, float64(len(weak)-1), "an acid of package water"); err != nil {
 			return of, err
 		}
 		of[k] += v / c.Ion.MolarMass()

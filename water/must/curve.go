@@ -41,13 +41,14 @@ func (d Drink) Titrate(end float64, points int) ([]TitrationPoint, error) {
 		ph := d.ph + (end-d.ph)*float64(k)/float64(points-1)
 		for range mostRounds {
 			p, err := d.water.Add(units.Litre.Of(1), lye.Dose(units.Milligram.Of(checked.Number(base*lye.MolarMass()))))
-			alk, also := like.AlkalinityAt(p, ph-shift(d.strength), units.AbsolutePressure{})
-			if err := cmp.Or(err, also); err != nil {
+			with, also := p.WithEthanol(d.Strength())
+			alk, last := like.AlkalinityAt(with, ph, units.AbsolutePressure{})
+			if err := cmp.Or(err, also, last); err != nil {
 				return nil, limit.Named(fn, err)
 			}
-			last := base
+			was := base
 			base = max(0, alk.In(units.MilligramPerLitreCaCO3)/caCO3-alkalinity(d.water))
-			if math.Abs(base-last) < closely {
+			if math.Abs(base-was) < closely {
 				break
 			}
 		}

@@ -11,13 +11,13 @@
 // of it is there as salt, of potassium above all. pH and titratable acidity, both measured,
 // solve for the two ([Reading]); then a titration curve, a treatment or a blend follows by
 // charge. From a full analysis the pH follows ([Analysis]). From the acidity alone it is a
-// guess with a band of 0.3 ([Fruit.FromAcidity]).
+// guess with a band of 0.3 ([Origin.FromAcidity]).
 //
 // # Conventions
 //
 // A drink is still: its CO2 is driven out, as before a titration, and what a carbonate sets
 // free leaves. Concentrations are those of the drink. Ethanol moves the pK of all acids alike
-// ([PHShift]).
+// ([water.Profile.WithEthanol]).
 //
 // Two things are left out. Amino acids and tannins buffer too, and are not counted: what they
 // bring is found by the titration and counted as the acids named. Nothing drops out by

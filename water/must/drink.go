@@ -23,7 +23,9 @@ type Drink struct {
 
 const (
 	source       = "what a juice or a wine can be, package must"
-	mostStrength = 16 // % vol
+	mostStrength = 16 // % vol, as in water.Profile.WithEthanol
+
+	ethanolSource = "Prenesti et al. 2012, continued from 12 to 16 % vol"
 )
 
 // New returns the drink that holds what is dissolved in p, its alkalinity by charge
@@ -32,7 +34,7 @@ const (
 // Errors are a [*units.RangeError]: a strength above 16 % vol, and those of
 // [water.Profile.Under].
 //
-//   - Source: electroneutrality, as [water.Profile.Under]; ethanol by [PHShift].
+//   - Source: electroneutrality, as [water.Profile.Under]; ethanol by [water.Profile.WithEthanol].
 //   - Uncertainty: 0.05 in pH for known contents; 0.2 for a wine by its analysis ([Analysis.Drink]).
 func New(p water.Profile, strength units.StrengthByVolume) (Drink, error) {
 	return newDrink("must.New", p, strength)
@@ -45,12 +47,13 @@ func newDrink(fn string, p water.Profile, strength units.StrengthByVolume) (Drin
 	}
 	// The pH of the water is not that of the drink, and its ethanol is counted here.
 	still, err := p.WithEthanol(units.StrengthByVolume{})
-	e, also := still.Under(units.AbsolutePressure{})
-	if err := cmp.Or(err, also); err != nil {
+	with, also := p.WithEthanol(strength)
+	e, last := with.Under(units.AbsolutePressure{})
+	if err := cmp.Or(err, also, last); err != nil {
 		return Drink{}, limit.Named(fn, err)
 	}
 	d.water = still
-	d.ph = e.PH() + shift(d.strength)
+	d.ph = e.PH()
 	d.capacity = e.BufferCapacity().In(units.MilliequivalentPerLitre)
 	return d, nil
 }
@@ -100,6 +103,7 @@ var weak = [...]struct {
 }{
 	{water.Phosphate, 1}, {water.Lactate, 1}, {water.Acetate, 1}, {water.Citrate, 3}, {water.Malate, 2},
 	{water.Tartrate, 2}, {water.Succinate, 2}, {water.Sulfite, 1}, {water.Sorbate, 1},
+	{water.Gluconate, 1}, {water.Glutamate, 1},
 }
 
 // mmol returns the content of an ion in mmol/L.

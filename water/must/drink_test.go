@@ -174,7 +174,7 @@ func TestEthanol(t *testing.T) {
 		}
 		near(t, "pH", d.PH(), r.ph, 0.03)
 	}
-	if v, err := PHShift(percent(12)); err != nil || math.Abs(v-0.17) > 1e-12 {
+	if v, err := water.PKShift(percent(12)); err != nil || math.Abs(v-0.17) > 1e-12 {
 		t.Error(v, err)
 	}
 }
@@ -307,7 +307,7 @@ func TestRefusals(t *testing.T) {
 		"temperature":    one(with(func(r *Reading) { r.Temperature = units.Celsius.Of(95) }).Drink(Grape.Acids())),
 		"New":            one(New(d.Water(), percent(17))),
 		"New hot":        one(New(mustAt(t, d.Water(), 95), percent(7))),
-		"shift":          one(PHShift(percent(16.5))),
+		"shift":          one(water.PKShift(percent(16.5))),
 		"analysis":       one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV, Ions: []water.Content{water.Tartrate.At(milligrams(5000))}}.Drink(Grape.Acids())),
 		"analysis rest":  one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV}.Drink(nil)),
 		"analysis ions":  one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV, Ions: []water.Content{{Ion: 99}}}.Drink(Grape.Acids())),

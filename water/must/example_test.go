@@ -65,8 +65,8 @@ func ExampleDrink_WithSalt() {
 	fmt.Printf("1 g/L settled: pH %.2f, acidity %s\n", settled.PH(), ta.Text(units.GramPerLitre, 1))
 	fmt.Println(t.Cautions)
 	// Output:
-	// 2.67 g/L, pH 3.47
-	// 1 g/L settled: pH 3.46, acidity 7.6 g/L
+	// 2.67 g/L, pH 3.48
+	// 1 g/L settled: pH 3.47, acidity 7.6 g/L
 	// foams, trial, law, settles
 }
 
@@ -88,7 +88,7 @@ func ExampleDrink_WithDrink() {
 }
 
 // From the acidity alone the pH is a guess.
-func ExampleFruit_FromAcidity() {
+func ExampleOrigin_FromAcidity() {
 	e, err := must.Apple.FromAcidity(units.GramPerLitre.Of(4.6), water.TitrationCiderUS)
 	if err != nil {
 		panic(err)
@@ -150,12 +150,6 @@ func ExampleDrink_Malolactic() {
 	// pH 3.60 to 4.07, acidity now 1.2 g/L
 }
 
-func ExamplePHShift() {
-	v, err := must.PHShift(units.PercentVolume.Of(12))
-	fmt.Printf("%.2f %v\n", v, err)
-	// Output: 0.17 <nil>
-}
-
 // What is dissolved is known: a wash with citric acid and potassium bicarbonate.
 func ExampleNew() {
 	p, err := water.NewProfile(units.Celsius.Of(20), units.MilligramPerLitreCaCO3.Of(100), water.Potassium.At(units.MilligramPerLitre.Of(78)))
@@ -180,5 +174,5 @@ func ExampleNew() {
 	}
 	fmt.Printf("pH %.2f, %.2f, %.2f\n", sour.PH(), softer.PH(), half.PH())
 	// Output:
-	// pH 2.89, 3.47, 3.17
+	// pH 2.86, 3.46, 3.15
 }

@@ -47,8 +47,7 @@ func (r Reading) Drink(acids AcidShares, known ...water.Content) (Drink, error) 
 	if err != nil {
 		return Drink{}, err
 	}
-	free := r.PH - shift(r.Strength.In(units.PercentVolume))
-	return x.solve(func(acid float64) (water.Profile, error) { return x.atPH(acid, free) })
+	return x.solve(func(acid float64) (water.Profile, error) { return x.atPH(acid, r.PH) })
 }
 
 const (
@@ -125,8 +124,8 @@ func balance(p water.Profile) float64 {
 			sum += mmol(p, i) * float64(i.Charge())
 		}
 	}
-	// Phosphate and sulfite count from H2PO4- and HSO3-.
-	return sum + 2*mmol(p, water.Phosphate) + mmol(p, water.Sulfite)
+	// Phosphate, sulfite and glutamate count from H2PO4-, HSO3- and their amino group with its proton.
+	return sum + 2*mmol(p, water.Phosphate) + mmol(p, water.Sulfite) + mmol(p, water.Glutamate)
 }
 
 // atPH returns the water with so much acid whose pH is ph, potassium closing the charge
@@ -138,8 +137,9 @@ func (x *unknown) atPH(acid, ph float64) (water.Profile, error) {
 		if err != nil {
 			return p, err
 		}
-		a, err := p.AlkalinityAt(ph, units.AbsolutePressure{})
-		if err != nil {
+		with, err := p.WithEthanol(x.r.Strength)
+		a, also := with.AlkalinityAt(ph, units.AbsolutePressure{})
+		if err := cmp.Or(err, also); err != nil {
 			return p, limit.Named(x.fn, err)
 		}
 		last := alk

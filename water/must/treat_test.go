@@ -160,31 +160,31 @@ func TestBlend(t *testing.T) {
 	near(t, "acidity", acidity(t, m, water.TitrationUS), (acidity(t, a, water.TitrationUS)+acidity(t, b, water.TitrationUS))/2, 20)
 }
 
-func FuzzFruit(f *testing.F) {
+func FuzzOrigin(f *testing.F) {
 	f.Add("apple")
 	f.Add(" Grape ")
 	f.Add("pear")
 	f.Fuzz(func(t *testing.T, text string) {
-		var v Fruit
+		var v Origin
 		if v.UnmarshalText([]byte(text)) != nil {
 			return
 		}
 		back, err := v.MarshalText()
-		var w Fruit
+		var w Origin
 		if err != nil || w.UnmarshalText(back) != nil || w != v || string(back) != v.String() {
 			t.Errorf("%q reads as %v, writes %q", text, v, back)
 		}
 	})
 }
 
-func TestNoFruit(t *testing.T) {
-	if Fruit(9).Acids() != nil {
+func TestNoOrigin(t *testing.T) {
+	if Origin(9).Acids() != nil {
 		t.Error("acids of no fruit")
 	}
-	if _, err := Fruit(9).FromAcidity(milligrams(5000), water.TitrationOIV); err == nil {
+	if _, err := Origin(9).FromAcidity(milligrams(5000), water.TitrationOIV); err == nil {
 		t.Error("no error")
 	}
-	if _, err := Fruit(9).MarshalText(); err == nil {
+	if _, err := Origin(9).MarshalText(); err == nil {
 		t.Error("no error")
 	}
 }

@@ -65,7 +65,7 @@ func juiceFunctions() []Function {
 			},
 			Outputs: []Output{pure("ph", "", "the pH"), pure("low", "", "low end of its band"), pure("high", "", "high end of its band")},
 			call: func(in, out []float64) error {
-				e, err := must.Fruit(in[0]).FromAcidity(as(units.GramPerLitre, in[1]), conventions[int(in[2])])
+				e, err := must.Origin(in[0]).FromAcidity(as(units.GramPerLitre, in[1]), conventions[int(in[2])])
 				out[0], out[1], out[2] = e.PH, e.Low, e.High
 				return err
 			},
@@ -139,7 +139,7 @@ func juiceFunctions() []Function {
 			Inputs:  []Input{in("strength", units.PercentVolume, "strength of the drink", 0, 16, 12)},
 			Outputs: []Output{pure("shift", "", "the rise")},
 			call: func(in, out []float64) (err error) {
-				out[0], err = must.PHShift(as(units.PercentVolume, in[0]))
+				out[0], err = water.PKShift(as(units.PercentVolume, in[0]))
 				return err
 			},
 		},

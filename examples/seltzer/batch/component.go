@@ -41,8 +41,10 @@ const (
 	Succinate
 	Sulfite // HSO3-
 	Sorbate
-	Proton  // H+ over the forms that alkalinity counts from: below zero where there is alkalinity
-	Unnamed // the charge of ions that no report names, as protons that do not react
+	Gluconate
+	Glutamate // C5H8NO4-: with the amino acids and peptides that it stands in for
+	Proton    // H+ over the forms that alkalinity counts from: below zero where there is alkalinity
+	Unnamed   // the charge of ions that no report names, as protons that do not react
 	CarbonDioxide
 	Nitrogen // and argon
 	Oxygen
@@ -127,6 +129,8 @@ var components = [componentCount]struct {
 	Succinate:     {"succinate", atoms{C: 4, H: 4, O: 4, Charge: -2}},
 	Sulfite:       {"sulfite", atoms{H: 1, S: 1, O: 3, Charge: -1}},
 	Sorbate:       {"sorbate", atoms{C: 6, H: 7, O: 2, Charge: -1}},
+	Gluconate:     {"gluconate", atoms{C: 6, H: 11, O: 7, Charge: -1}},
+	Glutamate:     {"glutamate", atoms{C: 5, H: 8, N: 1, O: 4, Charge: -1}},
 	Proton:        {"proton", atoms{H: 1, Charge: 1}},
 	Unnamed:       {"unnamed charge", atoms{H: 1, Charge: 1}},
 	CarbonDioxide: {"carbon dioxide", atoms{C: 1, O: 2}},
@@ -244,7 +248,7 @@ var ions = [...]struct {
 	{Chloride, water.Chloride}, {Sulfate, water.Sulfate}, {Nitrate, water.Nitrate}, {Nitrite, water.Nitrite},
 	{Fluoride, water.Fluoride}, {Phosphate, water.Phosphate}, {Sulfite, water.Sulfite}, {Sorbate, water.Sorbate},
 	{Lactate, water.Lactate}, {Acetate, water.Acetate}, {Citrate, water.Citrate}, {Malate, water.Malate},
-	{Tartrate, water.Tartrate}, {Succinate, water.Succinate},
+	{Tartrate, water.Tartrate}, {Succinate, water.Succinate}, {Gluconate, water.Gluconate}, {Glutamate, water.Glutamate},
 }
 
 // firstAcid is where the organic acids of a drink begin in ions: package gravity has them as extract.

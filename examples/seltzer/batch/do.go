@@ -17,7 +17,7 @@ type Left struct {
 	Vapour   Amounts // boiled off
 	Gas      Amounts // given off, with what it carries
 	Scale    Amounts // chalk, on the kettle or as haze that is left there
-	Sediment Amounts // yeast left behind
+	Sediment Amounts // yeast and cream of tartar left behind
 	Liquid   Amounts // left behind, or filled elsewhere
 }
 
@@ -126,6 +126,10 @@ func (j *job) do(st *Step) error {
 		return j.acidify(st)
 	case Stabilise:
 		return j.stabilise(st)
+	case Malolactic:
+		return j.malolactic(st)
+	case Settle:
+		return j.bitartrate(st)
 	case Carbonate:
 		return j.carbonate(st)
 	case Prime:

@@ -32,6 +32,9 @@ func anyStep(t *rapid.T) Step {
 		st.What, st.Mass = rapid.SampledFrom(water.Salts()).Draw(t, "salt").Name(), units.Gram.Of(x("g", 0, 10))
 	case Dissolve, Sweeten, Prime:
 		st.What, st.Mass = pick("white sugar", "dextrose monohydrate", "fructose", "medium invert sugar", "honey", "dry malt extract", "glycerol"), units.Gram.Of(x("g", 0, 500))
+		if rapid.Bool().Draw(t, "juice") {
+			st.What, st.Own, st.Mass = "", grapes(), units.Kilogram.Of(x("kg", 0, 50))
+		}
 	case Heat, Warm:
 		st.Temperature = units.Celsius.Of(x("°C", 20, 60))
 	case Cool, Chill:
@@ -44,7 +47,7 @@ func anyStep(t *rapid.T) Step {
 		st.Mass = units.Gram.Of(x("g", 0, 100))
 	case Feed:
 		st.What, st.Mass = pick("diammonium phosphate", "autolysed yeast", "urea", "Epsom salt", "zinc sulfate heptahydrate", "potassium bicarbonate", "tripotassium citrate monohydrate"), units.Gram.Of(x("g", 0, 20))
-	case Ferment, Degas, Fine:
+	case Ferment, Degas, Fine, Malolactic, Settle:
 		st.Share = per(float64(x("%", 0, 100)))
 	case Stand:
 		st.Share, st.Gas = per(float64(x("%", 0, 100))), rapid.Bool().Draw(t, "gas")
@@ -123,6 +126,9 @@ func TestNothingIsLost(t *testing.T) {
 			if sameStep.With = st.With; sameStep.For-st.For > 1 || st.For-sameStep.For > 1 {
 				t.Fatalf("%v read back as %v", st.For, sameStep.For)
 			}
+			if sameStep.Own.Equal(st.Own) {
+				sameStep.Own = st.Own
+			}
 			if sameStep.For = st.For; sameStep != st {
 				t.Fatalf("%+v read back as %+v", st, sameStep)
 			}
@@ -148,7 +154,7 @@ func TestNothingToDo(t *testing.T) {
 		{Kind: Cool, Temperature: s.t}, {Kind: Transfer}, {Kind: Pitch}, {Kind: Feed, What: "DAP"}, {Kind: Ferment}, {Kind: Stand},
 		{Kind: Degas}, {Kind: Chill, Temperature: s.t}, {Kind: Fine}, {Kind: Dilute}, {Kind: Flavour, Strength: units.PercentVolume.Of(40)},
 		{Kind: Sweeten, What: "glycerol"}, {Kind: Acidify, What: "lactic acid"}, {Kind: Stabilise, What: "potassium sorbate"},
-		{Kind: Prime, What: "white sugar"}, {Kind: Warm, Temperature: s.t},
+		{Kind: Prime, What: "white sugar"}, {Kind: Warm, Temperature: s.t}, {Kind: Malolactic}, {Kind: Settle}, {Kind: Settle, Share: per(100)},
 	} {
 		for _, s := range []State{none, s} {
 			if after, left := one(s, st); after != s || left != (Left{}) {

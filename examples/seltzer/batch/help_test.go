@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -37,6 +38,14 @@ func wash() State {
 		Step{Kind: Feed, What: "diammonium phosphate", Mass: units.Gram.Of(18)},
 		Step{Kind: Feed, What: "potassium bicarbonate", Mass: units.Gram.Of(18)},
 		Step{Kind: Pitch, Mass: units.Gram.Of(40)})
+}
+
+// grapes is a juice with its acids and salts.
+func grapes() material.Material {
+	return must(material.ByLabel("the club's grapes", material.Composition{
+		Glucose: per(10), Fructose: per(10), Malate: per(0.3), Tartrate: per(0.5), Gluconate: per(0.01), Glutamate: per(0.02), Potassium: per(0.15),
+		Calcium: per(0.006), Phosphorus: per(0.01), AminoNitrogen: per(0.012), AmmoniumNitrogen: per(0.005), Succinate: per(0.01), Acetate: per(0.01), Citrate: per(0.02),
+	}))
 }
 
 // beer is the same, fermented.

@@ -110,7 +110,9 @@ func ofComposition(p *material.Composition, compound bool) Amounts {
 		Potassium: per(p.Potassium, weights[K]), Zinc: per(p.Zinc, weights[Zn]),
 		Ammonium: per(p.AmmoniumNitrogen, weights[N]), Amino: per(p.AminoNitrogen, weights[N]), Urea: per(p.UreaNitrogen, 2*weights[N]),
 		Chloride: per(p.Chloride, molar[Chloride]), Sulfate: per(p.Sulfate, molar[Sulfate]), Lactate: per(p.Lactate, molar[Lactate]),
-		Citrate: per(p.Citrate, molar[Citrate]), Phosphate: per(p.Phosphorus, weights[P]),
+		Citrate: per(p.Citrate, molar[Citrate]), Acetate: per(p.Acetate, molar[Acetate]), Malate: per(p.Malate, molar[Malate]),
+		Tartrate: per(p.Tartrate, molar[Tartrate]), Succinate: per(p.Succinate, molar[Succinate]),
+		Gluconate: per(p.Gluconate, molar[Gluconate]), Glutamate: per(p.Glutamate, molar[Glutamate]-molar[Proton]), Phosphate: per(p.Phosphorus, weights[P]),
 		Sulfite:       per(p.SulfurDioxide, sulfurDioxide),
 		CarbonDioxide: per(p.Bicarbonate, bicarbonate) + per(p.Carbonate, carbonate),
 		Glucose:       per(p.Glucose, molar[Glucose]), Fructose: per(p.Fructose, molar[Fructose]),
@@ -118,7 +120,7 @@ func ofComposition(p *material.Composition, compound bool) Amounts {
 		Dextrin: per(p.UnfermentedSolids, molar[Dextrin]),
 	})
 	ions := false
-	for c := Calcium; c <= Sorbate; c++ {
+	for c := Calcium; c <= Glutamate; c++ {
 		ions = ions || a[c] > 0
 	}
 	if compound && ions || !p.Sugar().IsZero() || !p.UnfermentedSolids.IsZero() {

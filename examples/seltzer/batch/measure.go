@@ -169,7 +169,7 @@ func (s State) OsmoticLoad() (float64, error) {
 		return 0, err
 	}
 	n := s.amount[Amino] + s.amount[Urea] + max(0, -s.amount[Proton]) // bicarbonate
-	for c := Sucrose; c <= Sorbate; c++ {
+	for c := Sucrose; c <= Glutamate; c++ {
 		n += s.amount[c]
 	}
 	return n / kg, nil

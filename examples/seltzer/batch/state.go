@@ -151,9 +151,8 @@ func (s State) Profile() (water.Profile, error) {
 	return p.WithEthanol(strength)
 }
 
-// mostWithAcids is the end of what was measured of ethanol's effect on acids; above it counts
-// as at it, as in nutrient/ferment.
-var mostWithAcids = units.PercentVolume.Of(12)
+// mostWithAcids is the end of [water.Profile.WithEthanol]; above it counts as at it, as in nutrient/ferment.
+var mostWithAcids = units.PercentVolume.Of(16)
 
 // hottest is the end of the constants of package water.
 var hottest = units.Celsius.Of(90)

@@ -13,37 +13,39 @@ type Kind uint8
 
 // Kinds, in the order of a brew. What each of them reads of a [Step] stands at it.
 const (
-	Blend     Kind = iota // With, Volume: add a volume of another liquid, at 20 °C; all of it where there is no Volume
-	Treat                 // What, Mass: salts of the water
-	Dissolve              // What, Mass: a fermentable
-	Heat                  // Temperature
-	Boil                  // For, Rate, Pressure of the place: water and gas go, chalk drops
-	Cool                  // Temperature
-	Transfer              // Volume left behind, at 20 °C; Share of the yeast left with it
-	Pitch                 // Mass of dry yeast
-	Feed                  // What, Mass: a nutrient or a buffer
-	Ferment               // Share of the sugar that there is; Pressure of the gas
-	Stand                 // Pressure, Share of the way to rest with it; Gas: under CO2, else in air
-	Degas                 // Share of the gases that goes
-	Chill                 // Temperature
-	Fine                  // Share of the yeast that settles and is left
-	Dilute                // Mass of water without gas and ions
-	Flavour               // Volume at 20 °C, Strength, Sugar
-	Sweeten               // What, Mass: a sugar or glycerol
-	Acidify               // What, Mass: a pure acid
-	Stabilise             // What, Mass: a sulfite or sorbate
-	Carbonate             // Gauge, Pressure of the place: to rest under CO2
-	Prime                 // What, Mass: a fermentable
-	Fill                  // Capacity of the pack, brim-full at 20 °C; Volume of the liquid in it, at its temperature; the rest leaves
-	Close                 // Pressure of the place; Share of the head-space that is air, the rest CO2; under its gas where it was carbonated
-	Warm                  // Temperature; what an open liquid cannot hold then goes
-	Open                  // Pressure of the place
+	Blend      Kind = iota // With, Volume: add a volume of another liquid, at 20 °C; all of it where there is no Volume
+	Treat                  // What, Mass: salts of the water
+	Dissolve               // What, Mass: a fermentable
+	Heat                   // Temperature
+	Boil                   // For, Rate, Pressure of the place: water and gas go, chalk drops
+	Cool                   // Temperature
+	Transfer               // Volume left behind, at 20 °C; Share of the yeast left with it
+	Pitch                  // Mass of dry yeast
+	Feed                   // What, Mass: a nutrient or a buffer
+	Ferment                // Share of the sugar that there is; Pressure of the gas
+	Stand                  // Pressure, Share of the way to rest with it; Gas: under CO2, else in air
+	Degas                  // Share of the gases that goes
+	Chill                  // Temperature
+	Fine                   // Share of the yeast that settles and is left
+	Dilute                 // Mass of water without gas and ions
+	Flavour                // Volume at 20 °C, Strength, Sugar
+	Sweeten                // What, Mass: a sugar or glycerol
+	Acidify                // What, Mass: a pure acid
+	Stabilise              // What, Mass: a sulfite or sorbate
+	Malolactic             // Share of the malic acid that bacteria turn into lactic acid
+	Settle                 // Share of the way to rest with cream of tartar, at the liquid's temperature
+	Carbonate              // Gauge, Pressure of the place: to rest under CO2
+	Prime                  // What, Mass: a fermentable
+	Fill                   // Capacity of the pack, brim-full at 20 °C; Volume of the liquid in it, at its temperature; the rest leaves
+	Close                  // Pressure of the place; Share of the head-space that is air, the rest CO2; under its gas where it was carbonated
+	Warm                   // Temperature; what an open liquid cannot hold then goes
+	Open                   // Pressure of the place
 	kindCount
 )
 
 var kinds = [kindCount]string{
 	"blend", "treat", "dissolve", "heat", "boil", "cool", "transfer", "pitch", "feed", "ferment", "stand", "degas", "chill", "fine", "dilute",
-	"flavour", "sweeten", "acidify", "stabilise", "carbonate", "prime", "fill", "close", "warm", "open",
+	"flavour", "sweeten", "acidify", "stabilise", "malolactic", "settle", "carbonate", "prime", "fill", "close", "warm", "open",
 }
 
 // Kinds returns every kind in the order of the constants.

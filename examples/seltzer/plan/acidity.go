@@ -136,11 +136,11 @@ func points(c ferment.Course) []AcidityPoint {
 // chalk's equilibrium; clear is the same with none dropped, nil where none can drop.
 func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 	b := m.batch
-	share := kg(b.wash.Mass()) / kg(b.boiled.Mass()) // what reaches the fermenter
+	wash := kg(b.wash.Mass())
 	brew, err := sugar.Wash{
-		Fermentable: m.fermentable, Yield: m.yield, Attenuation: units.Percent.Of(100),
-		Basis: sugar.WaterAtHand(kilograms(share * (b.water - b.boiledOff))),
-	}.From(kilograms(share * b.fermentable))
+		Fermentable: m.fermentable, Yield: m.yield, Attenuation: m.attenuation(),
+		Basis: sugar.WaterAtHand(kilograms((1 - b.share) * wash)),
+	}.From(kilograms(b.share * wash))
 	if err != nil {
 		return f, nil, err
 	}
@@ -156,27 +156,58 @@ func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 	return f, clear, nil
 }
 
-// boil finds both ends of what the boil makes of the treated water.
+// boil finds both ends of what the boil makes of the water, with the treated water that tops it
+// up and the salts that go in after it.
 func (m *maker) boil() error {
 	b := m.batch
-	left := b.water - b.boiledOff
-	down, err := concentrated(m.treated, b.water/left)
-	m.boiledLow, m.boiledHigh = down, down
-	if err != nil || m.req.Kettle.Boil == 0 {
-		return err
-	}
-	ends, err := down.BoiledAt(m.plan.Boiling, m.air)
+	left := b.water - b.boiledOff - b.topUp
+	down, err := concentrated(m.treated, (left+b.boiledOff)/left)
 	if err != nil {
 		return err
 	}
-	low := ends.AtRest.Equilibrium.Water()
-	m.boiledLow = low
+	m.kettleWater = down
+	low, scale := down, units.Mass{}
+	if m.req.Kettle.Boil > 0 {
+		ends, err := down.BoiledAt(m.plan.Boiling, m.air)
+		if err != nil {
+			return err
+		}
+		low, scale = ends.AtRest.Equilibrium.Water(), ends.Scale(litres(left))
+	}
+	if m.saltsAfter() {
+		if err := m.treatAfter(low, litres(left/waterPerLitre)); err != nil {
+			return err
+		}
+	}
+	for _, end := range []struct {
+		of   water.Profile
+		into *water.Profile
+	}{{low, &m.boiledLow}, {down, &m.boiledHigh}} {
+		if *end.into, err = m.inFermenter(end.of, left); err != nil {
+			return err
+		}
+	}
+	if m.req.Kettle.Boil == 0 {
+		return nil
+	}
 	m.plan.Water.Boiled = &BoiledWater{
-		AlkalinityLow: low.Alkalinity(), AlkalinityHigh: down.Alkalinity(),
-		CalciumLow: low.Ion(water.Calcium), CalciumHigh: down.Ion(water.Calcium),
-		Scale: ends.Scale(litres(left)),
+		AlkalinityLow: m.boiledLow.Alkalinity(), AlkalinityHigh: m.boiledHigh.Alkalinity(),
+		CalciumLow: m.boiledLow.Ion(water.Calcium), CalciumHigh: m.boiledHigh.Ion(water.Calcium),
+		Scale: scale,
 	}
 	return nil
+}
+
+// inFermenter is a water as it comes from the kettle, with what joins it.
+func (m *maker) inFermenter(p water.Profile, left float64) (water.Profile, error) {
+	if len(m.added) > 0 {
+		return p.Add(litres(left/waterPerLitre), m.added...)
+	}
+	if m.batch.topUp == 0 {
+		return p, nil
+	}
+	kept := 1 - kg(m.batch.kettleLoss.Mass())/kg(m.batch.boiled.Mass())
+	return water.Blend(water.Portion{Water: p, Volume: litres(kept * left)}, water.Portion{Water: m.treated, Volume: litres(m.batch.topUp)})
 }
 
 // concentrated is a water that boiled down: every content goes up alike.

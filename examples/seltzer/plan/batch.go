@@ -27,6 +27,7 @@ type recipe struct {
 	yield       gravity.Yield
 	flavouring  gravity.Solution // a litre
 	packs       []packRecipe
+	fixed       *Request // the request that this one settles, as it was given
 }
 
 type packRecipe struct {
@@ -51,12 +52,14 @@ type packRecipe struct {
 type batch struct {
 	share float64 // of fermentable, as weighed, in the wash
 
-	water, fermentable float64          // kg, at the start
+	water, fermentable float64          // kg, in all
+	topUp, late        float64          // kg of the water and of the fermentable that meet the wash in the fermenter
 	boiledOff          float64          // kg
 	start              gravity.Solution // sugar dissolved
 	boiled             gravity.Solution // end of boil
-	wash               gravity.Solution // in the fermenter
-	base               gravity.Solution // fermented dry
+	wash               gravity.Solution // in the fermenter, all the sugar in
+	filled             gravity.Solution // the same with the first portion alone
+	base               gravity.Solution // fermented
 	made               gravity.Fermented
 	kettleLoss         gravity.Solution
 	fermenterLoss      gravity.Solution
@@ -72,6 +75,7 @@ type packed struct {
 	primer  float64 // kg as weighed
 	water   float64 // kg that brings it down to the common strength
 	added   float64 // kg of flavouring, primer and water
+	sugar   float64 // kg that yeast could use, beside the flavouring's
 	made    gravity.Fermented
 	drink   gravity.Solution
 }
@@ -92,7 +96,7 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 	if d.wash, err = r.washOf(share, 1); err != nil {
 		return d, err
 	}
-	if d.base, d.made, err = d.wash.Dry(r.yield); err != nil {
+	if d.base, d.made, err = r.ends(d.wash); err != nil {
 		return d, err
 	}
 	v := d.base.VolumeAt20()
@@ -118,12 +122,11 @@ func (r *recipe) mix(share float64) (batch, error) {
 		return batch{}, err
 	}
 	b := batch{share: share, strength: d.strength, packed: make([]packed, 0, len(r.packs))}
-	perKg, base, made, litre, density := d.wash, d.base, d.made, d.litre, d.density
 	var baseVolume float64
 	for i, p := range r.packs {
 		f := d.packs[i]
 		if f.strength() > b.strength*(1+1e-12) {
-			if f, err = r.diluted(&r.packs[i], litre, b.strength); err != nil {
+			if f, err = r.diluted(&r.packs[i], d.litre, b.strength); err != nil {
 				return b, err
 			}
 		}
@@ -135,39 +138,7 @@ func (r *recipe) mix(share float64) (batch, error) {
 		b.packed = append(b.packed, k)
 	}
 
-	// Fermenter and kettle, backwards: each loss has the composition of its vessel.
-	lost := r.req.Fermenter.Loss.In(units.Litre) * density
-	perWash := kg(base.Mass()) // kg of base drink from 1 kg of wash
-	inFermenter := (baseVolume*density + lost) / perWash
-	washVolume := perKg.VolumeAt20()
-	left := r.req.Kettle.Loss.In(units.Litre) / washVolume.In(units.Litre) // kg of wash
-	boiled := inFermenter + left
-
-	if b.boiledOff, err = r.boilOff(); err != nil {
-		return b, err
-	}
-	b.fermentable = share * boiled
-	b.water = (1-share)*boiled + b.boiledOff
-	steps := []struct {
-		into *gravity.Solution
-		from gravity.Solution
-		kg   float64
-	}{
-		{&b.boiled, perKg, boiled}, {&b.wash, perKg, inFermenter}, {&b.kettleLoss, perKg, left},
-		{&b.base, base, inFermenter}, {&b.fermenterLoss, base, lost / perWash},
-	}
-	for _, s := range steps {
-		if *s.into, err = s.from.Times(s.kg); err != nil {
-			return b, err
-		}
-	}
-	if b.start, err = b.boiled.AddWater(kilograms(b.boiledOff)); err != nil {
-		return b, err
-	}
-	b.made = gravity.Fermented{
-		CO2: kilograms(kg(made.CO2) * inFermenter), Biomass: kilograms(kg(made.Biomass) * inFermenter),
-	}
-	return b, nil
+	return b, r.backwards(&b, d, baseVolume)
 }
 
 // washOf returns a wash of some kilograms, of which a share is the fermentable as

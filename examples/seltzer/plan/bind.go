@@ -257,7 +257,7 @@ func (said typed) setStruct(v reflect.Value, o object, path string) error {
 		tag, option, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
 		fields[tag] = i
 		names = append(names, tag)
-		if option != "omitempty" {
+		if !strings.HasPrefix(option, "omit") {
 			needed = append(needed, tag)
 		}
 	}

@@ -19,21 +19,41 @@ func (m *maker) deeds() ([]deed, error) {
 	r, place := m.req, m.air.Pressure()
 	dissolve := weighable(m.fermentable)
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
-	var all []deed
+	var salts, all []deed
+	kettlePart := 1 - m.batch.topUp/m.batch.water
 	for _, d := range m.plan.Water.Doses {
-		all = append(all, deed{"salts", forward.Step{Kind: forward.Treat, What: d.What, Mass: d.Mass.Quantity()}})
+		salts = append(salts, deed{"salts", forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(kettlePart * kg(d.Mass.Quantity()))}})
 	}
-	all = append(all,
-		deed{m.fermentable.Name(), dissolve},
-		deed{"", forward.Step{Kind: forward.Boil, For: forward.Duration(r.Kettle.Boil), Rate: r.Kettle.BoilOff, Pressure: place}},
-		deed{"left in the kettle", forward.Step{Kind: forward.Transfer, Volume: r.Kettle.Loss}})
+	late := dissolve
+	late.Mass = kilograms(m.batch.late)
+	dissolve.Mass = kilograms(m.batch.fermentable - m.batch.late)
+	if !m.saltsAfter() {
+		all, salts = salts, nil
+	}
+	all = append(all, deed{m.fermentable.Name(), dissolve},
+		deed{"", forward.Step{Kind: forward.Boil, For: forward.Duration(r.Kettle.Boil), Rate: r.Kettle.BoilOff, Pressure: place}})
+	all = append(append(all, salts...), deed{"left in the kettle", forward.Step{Kind: forward.Transfer, Volume: r.Kettle.Loss}})
+	if m.batch.topUp > 0 {
+		with, err := m.topUp()
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, deed{"water to top up with, treated", forward.Step{Kind: forward.Blend, With: with, Volume: litres(m.batch.topUp / waterPerLitre)}})
+	}
 	pitching := deed{"", forward.Step{Kind: forward.Cool, Temperature: r.Fermenter.Temperature}}
 	if r.Kettle.Boil == 0 && r.Fermenter.Temperature.Compare(at20) > 0 {
 		pitching.step.Kind = forward.Heat
 	}
 	all = append(all, pitching)
+	if m.batch.late > 0 { // as if before the yeast: what is in the end does not depend on when
+		all = append(all, deed{m.fermentable.Name() + ", later portions", late})
+	}
 	for _, d := range m.fed {
-		all = append(all, deed{"nutrient and buffer", forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}})
+		st := forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}
+		if r.Nutrient.owns(d.Material) {
+			st.What, st.Own = "", d.Material
+		}
+		all = append(all, deed{"nutrient and buffer", st})
 	}
 	if w := m.plan.Acidity.Buffer; w != nil {
 		all = append(all, deed{"nutrient and buffer", forward.Step{Kind: forward.Feed, What: w.What, Mass: w.Mass.Quantity()}})
@@ -42,10 +62,26 @@ func (m *maker) deeds() ([]deed, error) {
 		all = append(all, deed{"dry yeast", forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
 	}
 	return append(all,
-		deed{"", forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100), Pressure: place}},
+		deed{"", forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
 		deed{"", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
-		deed{"left with the yeast", forward.Step{Kind: forward.Transfer, Volume: r.Fermenter.Loss}},
+		deed{"left with the yeast", forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
 		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), nil
+}
+
+// topUp is the treated water beside the kettle, twice of what goes in: a level may show less.
+func (m *maker) topUp() (*forward.State, error) {
+	s, err := m.tap(litres(2 * m.batch.topUp / waterPerLitre))
+	if err != nil {
+		return nil, err
+	}
+	u := forward.Usual()
+	for _, d := range m.plan.Water.Doses {
+		st := forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(2 * m.batch.topUp / m.batch.water * kg(d.Mass.Quantity()))}
+		if s, _, err = forward.Do(st, s, &u); err != nil {
+			return nil, err
+		}
+	}
+	return &s, nil
 }
 
 // mixed are the steps that make the drink of a kind of pack, for so many times its base.
@@ -61,6 +97,11 @@ func (m *maker) mixed(i int, times float64) ([]forward.Step, error) {
 		steps = append(steps, prime)
 	}
 	return steps, nil
+}
+
+// inKettle is the water that the kettle starts with.
+func (m *maker) inKettle() units.Volume {
+	return litres((m.batch.water - m.batch.topUp) / waterPerLitre)
 }
 
 // tap is so much of the water as it comes.
@@ -133,7 +174,7 @@ func (m *maker) carry() (*carried, error) {
 	if err != nil {
 		return nil, err
 	}
-	if c.state, err = m.tap(m.plan.Water.Volume); err != nil {
+	if c.state, err = m.tap(m.inKettle()); err != nil {
 		return nil, err
 	}
 	c.in = note(c.in, "water, as it comes", kg(c.state.Mass()))

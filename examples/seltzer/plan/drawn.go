@@ -132,12 +132,12 @@ func (m *maker) toDraw() (*walks, error) {
 	if err != nil {
 		return nil, err
 	}
-	tap, err := m.tap(m.plan.Water.Volume.Plus(m.plan.Water.Volume)) // more than is taken, by any level
+	tap, err := m.tap(m.inKettle().Plus(m.inKettle())) // more than is taken, by any level
 	if err != nil {
 		return nil, err
 	}
 	a, base := new(walks), new(walk)
-	base.steps = append(base.steps, forward.Step{Kind: forward.Blend, With: &tap, Volume: m.plan.Water.Volume})
+	base.steps = append(base.steps, forward.Step{Kind: forward.Blend, With: &tap, Volume: m.inKettle()})
 	for _, d := range deeds {
 		base.steps = append(base.steps, d.step)
 	}
@@ -185,7 +185,7 @@ func (m *maker) toDraw() (*walks, error) {
 // packFigures adds the fork of one kind of pack, mixed for the whole base, and its figures.
 func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit string, f func(*forward.Unknowns) (float64, error))) error {
 	r, plan := m.recipe.packs[i], m.plan.Packs[i]
-	whole := m.batch.base.VolumeAt20().In(units.Litre) - m.req.Fermenter.Loss.In(units.Litre)
+	whole := m.batch.base.VolumeAt20().In(units.Litre) - m.lost()
 	steps, err := m.mixed(i, whole/m.batch.packed[i].base)
 	if err != nil {
 		return err

@@ -23,6 +23,9 @@ type RequestError struct {
 	is func(text string) bool // whether a text is the value; nil where it is not that of the field alone
 }
 
+// errSmallKettle is a boil that the kettle does not hold, but a part of which it might.
+var errSmallKettle = errors.New("the kettle is smaller than the boil")
+
 // quantity is what [RequestError] says of a field whose value is q.
 func quantity[D, E units.Dimension](q units.Quantity[D, E]) func(string) bool {
 	return func(text string) bool {

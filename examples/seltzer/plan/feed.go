@@ -30,9 +30,9 @@ func (m *maker) feed() error {
 	var sources []nutrient.Offer
 	var others []material.Material
 	for _, text := range m.req.Nutrient.Sources {
-		s, err := material.FindAmong(text, nutrient.Sources()...)
+		s, err := m.source(text)
 		if err != nil {
-			return named("nutrient.sources", text, err)
+			return err
 		}
 		if s.Composition().Nitrogen().IsZero() {
 			others = append(others, s)
@@ -94,5 +94,6 @@ func (m *maker) feed() error {
 		}
 	}
 	m.plan.Nutrient, m.fed = n, weighed
+	m.ownLimits(cold, weighed)
 	return m.supplement(others, whose)
 }

@@ -32,6 +32,7 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 			return f, err
 		}
 	}
+	f.sugar = kg(f.drink.Fermentable())
 	if a := r.req.Flavour; a != nil {
 		f.flavour = base * a.Added.In(units.Litre) / a.Sample.In(units.Litre)
 		flavouring, err := r.flavouring.Times(f.flavour)
@@ -147,7 +148,7 @@ var pureEthanol = func() float64 {
 func (f finished) times(volume float64) (packed, error) {
 	n := volume / f.volume
 	k := f.packed
-	for _, x := range []*float64{&k.base, &k.flavour, &k.primer, &k.water, &k.added} {
+	for _, x := range []*float64{&k.base, &k.flavour, &k.primer, &k.water, &k.added, &k.sugar} {
 		*x *= n
 	}
 	k.made.CO2 = kilograms(kg(k.made.CO2) * n)

@@ -40,7 +40,7 @@ func TestYeastGrownByItsNitrogen(t *testing.T) {
 	near(t, "lost", line(t, p, "ethanol lost"), 4470*(perGram-law), 6)
 	near(t, "gas", p.Room.CO2.In(units.Gram), 2082, 6)
 	near(t, "salts", line(t, p, "salts"), 2.3+5.7+3.0+0.2+4.3+1.0, 1e-9)
-	near(t, "nutrient and buffer", line(t, p, "nutrient"), 17.9+17.3, 1e-9)
+	near(t, "nutrient and buffer", line(t, p, "nutrient"), 17.9+17.1, 1e-9)
 	near(t, "yeast pitched", line(t, p, "yeast pitched"), 41.4, 1e-9)
 	if chalk := line(t, p, "chalk"); chalk <= 0 || chalk > p.Water.Boiled.Scale.In(units.Gram) {
 		t.Errorf("%g g of chalk, of at most %v", chalk, p.Water.Boiled.Scale)

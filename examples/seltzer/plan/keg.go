@@ -55,7 +55,7 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePre
 // highestKeg is the highest pressure of a keg with its content, and with the gas that the sugar
 // of a flavouring can make: as if none of it went to the head-space.
 func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, moments []moment) (HighestPlan, error) {
-	sugar := m.flavourSugar(r, k)
+	sugar := m.sugarLeft(r, k)
 	dry, _, err := k.drink.Dry(gravity.SugarWashYield(gravity.AsSucrose))
 	if err != nil {
 		return HighestPlan{}, err

@@ -1,8 +1,7 @@
 package plan
 
 import (
-	"fmt"
-	"math"
+	"errors"
 	"slices"
 	"time"
 
@@ -26,15 +25,24 @@ func Make(req Request) (Plan, error) {
 	return *m.plan, nil
 }
 
-// newMaker solves the batch and fills in the plan.
+// newMaker solves the batch and fills in the plan; a refusal says how far the request may go.
 func newMaker(req Request) (*maker, error) {
+	m, err := makerOf(req)
+	if errors.Is(err, errSmallKettle) {
+		err = leastTopUp(req, err)
+	}
+	return m, err
+}
+
+// makerOf is newMaker without the search for what the vessels take.
+func makerOf(req Request) (*maker, error) {
 	r, b, sugar, err := solved(req)
 	if err != nil {
 		return nil, req.typed.echoed(advised(req, err))
 	}
 
 	p := &Plan{
-		Version: 1, Name: req.Name, Request: req, Volume: req.Volume,
+		Version: 1, Name: req.Name, Request: req, Volume: r.req.Volume,
 		Strength:   units.PercentVolume.Of(checked.Number(b.strength)),
 		Atmosphere: r.air.Pressure(),
 		Weigh:      []Weight{sugar},
@@ -45,7 +53,7 @@ func newMaker(req Request) (*maker, error) {
 		do    func() error
 	}{
 		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"nutrient", m.feed},
-		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
 		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	} {
@@ -61,15 +69,19 @@ type maker struct {
 	*recipe
 	batch   batch
 	plan    *Plan
-	treated water.Profile // the water after salts
+	treated water.Profile       // the water after salts; where they go in after the boil, as it comes
+	atHand  []material.Material // salts that go in after the boil
+	added   []material.Dose     // the same as weighed
 	// the same boiled down, with chalk at equilibrium and with none dropped
 	boiledLow, boiledHigh water.Profile
 	fed                   []material.Dose // as weighed
 	course                ferment.Tank    // with its buffer
+	kettleWater           water.Profile   // the water of the kettle alone, as none drops out
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
 
 	salted minerals
+	salts  []salty        // of each of the plan's vessels
 	paced  *kinetics.Pace // once it is asked for
 }
 
@@ -96,69 +108,6 @@ func (m *maker) boilingPoint() (err error) {
 	return nil
 }
 
-// vessels are the volumes hot and cold.
-func (m *maker) vessels() error {
-	b := m.batch
-	water, err := gravity.NewSolution(kilograms(b.water), units.Mass{}, units.Mass{})
-	if err != nil {
-		return err
-	}
-	hot := m.plan.Boiling
-	if hot.In(units.Celsius) > 100 { // the densities end at 100 °C; 3 K more are 0.2 % in volume
-		hot = units.Celsius.Of(100)
-	}
-	ferment := m.req.Fermenter.Temperature
-	for _, v := range []struct {
-		when string
-		s    gravity.Solution
-		t    units.Temperature
-	}{
-		{"water to start with", water, at20},
-		{"kettle, sugar dissolved, cold", b.start, at20},
-		{"kettle, start of the boil", b.start, hot},
-		{"kettle, end of the boil", b.boiled, hot},
-		{"left in the kettle", b.kettleLoss, at20},
-		{"fermenter, filled", b.wash, ferment},
-		{"fermenter, fermented dry", b.base, ferment},
-		{"left with the yeast", b.fermenterLoss, at20},
-	} {
-		at, err := v.s.Volume(v.t)
-		if err != nil {
-			return &RequestError{Field: "fermenter.temperature", Value: v.t.Text(units.Celsius, 1), Allowed: reason(err), Err: err}
-		}
-		cold := v.s.VolumeAt20()
-		m.plan.Vessels = append(m.plan.Vessels, Vessel{When: v.when, Temperature: v.t, Volume: at, Cold: cold, Gravity: v.s.Gravity().SG()})
-	}
-	return m.fits()
-}
-
-// fits compares volumes with vessels.
-func (m *maker) fits() error {
-	boil, fill := m.plan.Vessels[2].Volume, m.plan.Vessels[5].Volume
-	for _, v := range []struct {
-		field    string
-		need     units.Volume
-		capacity units.Volume
-		what     string
-		tight    string
-	}{
-		{"kettle.capacity", boil, m.req.Kettle.Capacity, "the boil starts at",
-			"The kettle is more than nine tenths full at the start of the boil: it can boil over. Watch it and turn the heat down before the foam rises."},
-		{"fermenter.capacity", fill, m.req.Fermenter.Capacity, "the wash fills",
-			"The fermenter is more than nine tenths full: foam can reach the airlock. Fit a blow-off tube."},
-	} {
-		need, have := math.Ceil(10*v.need.In(units.Litre)-1e-6)/10, v.capacity.In(units.Litre) // as it is printed
-		if need > have {
-			return &RequestError{Field: v.field, Value: v.capacity.Text(units.Litre, 1), is: quantity(v.capacity),
-				Allowed: fmt.Sprintf("at least %.1f L: %s %.1f L; a smaller volume, or less water with a stronger base, would fit", math.Ceil(10*need)/10, v.what, need)}
-		}
-		if need > 0.9*have {
-			m.caution(v.tight)
-		}
-	}
-	return nil
-}
-
 // gravities are what the hydrometer will say.
 func (m *maker) gravities() error {
 	wash, base := m.batch.wash, m.batch.base
@@ -180,13 +129,26 @@ func (m *maker) gravities() error {
 	if g.WarmFloor, err = (gravity.Hydrometer{}).Reading(base, t); err != nil {
 		return err
 	}
+	if m.portions() > 1 {
+		if err := m.portionGravities(&g); err != nil {
+			return err
+		}
+	}
 	m.plan.Gravity = g
 	return nil
 }
 
-// gravityAt is the gravity when a part of the fermentable sugar is used.
+// gravityAt is the gravity when a part of the sugar that the yeast uses is used, with the portions
+// that are in by then.
 func (m *maker) gravityAt(used float64) (float64, error) {
-	s, _, err := m.batch.wash.Ferment(kilograms(used*kg(m.batch.wash.Fermentable())), m.yield)
+	wash, sugar := m.batch.wash, used*m.attenuation().In(units.Fraction)*kg(m.batch.wash.Fermentable())
+	if m.batch.late > 0 {
+		var err error
+		if wash, err = m.washWith(m.portionsIn(used)); err != nil {
+			return 0, err
+		}
+	}
+	s, _, err := wash.Ferment(kilograms(min(sugar, kg(wash.Fermentable()))), m.yield)
 	return s.Gravity().SG(), err
 }
 

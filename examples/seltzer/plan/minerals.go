@@ -23,17 +23,19 @@ const carbonateShare = 0.39
 func (m *maker) addMinerals() error {
 	b := m.batch
 	gl := units.GramPerLitre
-	salts, bicarbonate := 0.0, 0.0 // g/L of water
-	for _, i := range water.Ions() {
-		c := m.treated.Ion(i).In(gl)
-		if i == water.Bicarbonate || i == water.Carbonate {
-			bicarbonate += c
-		} else {
-			salts += c
+	perLitre := func(p water.Profile, kilos, litres float64) (salts, bicarbonate float64) { // g/L of so much water in a wash
+		for _, i := range water.Ions() {
+			c := p.Ion(i).In(gl) * kilos / waterPerLitre / litres
+			if i == water.Bicarbonate || i == water.Carbonate {
+				bicarbonate += c
+			} else {
+				salts += c
+			}
 		}
+		return salts, bicarbonate
 	}
-	boiled := m.plan.Water.Volume.In(units.Litre) / b.boiled.VolumeAt20().In(units.Litre)
-	salts, bicarbonate = salts*boiled, bicarbonate*boiled
+	kettleSalts, kettleBicarbonate := perLitre(m.kettleWater, b.water-b.boiledOff-b.topUp, b.boiled.VolumeAt20().In(units.Litre))
+	salts, bicarbonate := perLitre(m.boiledHigh, (1-b.share)*kg(b.wash.Mass()), b.wash.VolumeAt20().In(units.Litre))
 	cold := b.wash.VolumeAt20().In(units.Litre)
 	nutrient, buffer := 0.0, 0.0
 	for _, d := range m.fed {
@@ -43,7 +45,11 @@ func (m *maker) addMinerals() error {
 		buffer = w.Mass.Quantity().In(units.Gram) / cold
 	}
 	all := salts + bicarbonate + nutrient + buffer
-	dry := b.base.Gravity().SG()
+	ended, _, err := b.wash.Dry(m.yield)
+	if err != nil {
+		return err
+	}
+	dry := ended.Gravity().SG()
 	floor := func(least, most float64) (units.MeasuredNumber, error) {
 		return gravity.MeasuredFloor(b.wash, m.yield, m.spread(), gl.Of(checked.Number(least)), gl.Of(checked.Number(most)))
 	}
@@ -54,7 +60,7 @@ func (m *maker) addMinerals() error {
 	for _, v := range []struct {
 		of   float64
 		into *float64
-	}{{salts + bicarbonate, &m.salted.kettle}, {all, &m.salted.wash}} {
+	}{{kettleSalts + kettleBicarbonate, &m.salted.kettle}, {all, &m.salted.wash}} {
 		raised, err := floor(v.of, v.of)
 		if err != nil {
 			return err
@@ -71,15 +77,20 @@ func (m *maker) addMinerals() error {
 	g := &p.Gravity
 	g.Minerals, g.FloorUncertainty = n.floor, u.In(units.One)
 	for i := range p.Vessels {
-		switch v := &p.Vessels[i]; {
-		case i == 0: // water
-		case i <= 4:
+		switch v := &p.Vessels[i]; m.salts[i] {
+		case saltsOfKettle:
 			v.Gravity += n.kettle
-		case i == 5:
+		case saltsOfWash:
 			v.Gravity += n.wash
-		default:
+		case saltsOfFloor:
 			v.Gravity += n.floor
 		}
+	}
+	if g.First > 0 {
+		g.First += n.wash
+	}
+	for i := range g.Portions {
+		g.Portions[i].Gravity += n.at(g.Portions[i].Used.In(units.Fraction))
 	}
 	g.Original, g.WarmOriginal = g.Original+n.wash, g.WarmOriginal+n.wash
 	g.ThirdUsed, g.TwoThirdsUsed = g.ThirdUsed+n.at(1./3), g.TwoThirdsUsed+n.at(2./3)

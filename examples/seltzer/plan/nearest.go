@@ -16,13 +16,24 @@ import (
 // changed: a strength, a CO2 content, the floor of a buffer, the sweetness of a flavouring or
 // the temperature after the ferment is brought to the end of its range, a buffer that is no
 // use is left out, and a batch that does not fit its kettle or fermenter is made smaller, all
-// packs alike. A request that can be planned comes back unchanged. What has no nearest value (a name that nobody knows, a field left out) is an
+// packs alike. What starts from what is at hand is turned into its volume and strength first. A request that can be planned comes back unchanged. What has no nearest value (a name that nobody knows, a field left out) is an
 // error still, a [*RequestError].
 func Nearest(req Request) (Request, []string, error) {
 	req.Packs = slices.Clone(req.Packs)
 	changes := req.intoRange()
+	if req.AtHand != nil || req.Gravity != nil {
+		if _, err := makerOf(req); err == nil {
+			return req, changes, nil
+		}
+		plain, err := settled(req)
+		if err != nil {
+			return Request{}, changes, err
+		}
+		changes = append(changes, fmt.Sprintf("volume %s and strength %s, which follow from what is at hand", plain.Volume.Text(units.Litre, 1), plain.Strength.Text(units.PercentVolume, 2)))
+		req = plain
+	}
 	for range mostChanges {
-		_, err := Make(req)
+		_, err := makerOf(req)
 		e, _ := errors.AsType[*RequestError](err)
 		limit, _ := errors.AsType[*units.RangeError](err)
 		switch {
@@ -55,7 +66,7 @@ func Nearest(req Request) (Request, []string, error) {
 			return Request{}, changes, err
 		}
 	}
-	_, err := Make(req)
+	_, err := makerOf(req)
 	return Request{}, changes, err
 }
 
@@ -120,7 +131,7 @@ func fitting(req Request, changes []string, err error) (Request, []string, error
 	lo, hi := 0.0, 1.0 // parts of the volume: lo fits, hi does not
 	for range 24 {
 		mid := (lo + hi) / 2
-		if _, err := Make(smaller(req, mid)); err == nil {
+		if _, err := makerOf(smaller(req, mid)); err == nil {
 			lo = mid
 		} else if tooSmall(err) || lo > 0 {
 			hi = mid
@@ -135,7 +146,7 @@ func fitting(req Request, changes []string, err error) (Request, []string, error
 	whole := req.Volume.In(units.Litre)
 	part := float64(int(10*lo*whole)) / 10 / whole
 	near := smaller(req, part)
-	if _, err := Make(near); err != nil {
+	if _, err := makerOf(near); err != nil {
 		near = smaller(req, lo)
 	}
 	changes = append(changes, fmt.Sprintf("volume %s for %s", near.Volume.Text(units.Litre, 1), req.Volume.Text(units.Litre, 1)))

@@ -107,6 +107,7 @@ func (m *maker) rated(p *PackPlan, named string) {
 		switch c {
 		case carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.AboveComputed:
 			m.warn(named + ": " + c.Text())
+		case carbonation.SugarCanFerment: // stands with the pack
 		case carbonation.Freezing:
 			m.warn("The " + p.Kind + "s: " + c.Text())
 		default:
@@ -123,8 +124,10 @@ func (m *maker) cautions() error {
 	if m.unforeseen() != "" && !strings.Contains(m.fermentable.Name(), "honey") { // that has next to none
 		m.caution("The nitrogen that " + m.fermentable.Name() + " brings is not counted: less nutrient or none may do.")
 	}
+	if m.req.Kettle.Boil > 0 {
+		m.caution("Boiling sugar solution sticks and burns deeply: keep children and pets away, lift nothing full and hot, let it cool before it is moved.")
+	}
 	for _, c := range []string{
-		"Boiling sugar solution sticks and burns deeply: keep children and pets away, lift nothing full and hot, let it cool before it is moved.",
 		carbonation.Asphyxiation.Text(),
 		"Finished means: at or near the dry floor, and unchanged over several days. A reading above the floor may hide sugar that makes gas in a closed pack.",
 	} {

@@ -18,10 +18,13 @@ type Plan struct {
 	Atmosphere units.AbsolutePressure `json:"atmosphere"`
 	Boiling    units.Temperature      `json:"boiling_point"` // of water in this atmosphere
 
-	Weigh    []Weight     `json:"weigh"` // all that goes on a scale, in the order of use
-	Water    WaterPlan    `json:"water"`
-	Vessels  []Vessel     `json:"vessels"`
-	Gravity  GravityPlan  `json:"gravity"`
+	Weigh   []Weight    `json:"weigh"` // all that goes on a scale, in the order of use
+	Water   WaterPlan   `json:"water"`
+	Vessels []Vessel    `json:"vessels"`
+	Gravity GravityPlan `json:"gravity"`
+
+	Fermenters []FermenterShare `json:"fermenters,omitempty"` // where there are several
+
 	Nutrient NutrientPlan `json:"nutrient"`
 	Acidity  AcidityPlan  `json:"acidity"`
 	Yeast    YeastPlan    `json:"yeast"`
@@ -92,6 +95,21 @@ type Vessel struct {
 	Gravity     float64           `json:"gravity"`
 }
 
+// FermenterShare is what one of several fermenters gets of all that goes into them.
+type FermenterShare struct {
+	Share    units.Share  `json:"share"` // of the wash, the yeast, each nutrient, the buffer
+	Capacity units.Volume `json:"capacity"`
+	Filled   units.Volume `json:"filled"` // at the temperature of the ferment
+	Racked   units.Volume `json:"racked"` // of base drink from it, at 20 °C
+}
+
+// PortionPlan is a later portion of the sugar.
+type PortionPlan struct {
+	Used    units.Share `json:"sugar_used"` // of all of it, by then
+	Gravity float64     `json:"gravity"`    // by which it goes in
+	Sugar   Weight      `json:"sugar"`
+}
+
 // GravityPlan is what the hydrometer will say.
 type GravityPlan struct {
 	Original      float64       `json:"original"`
@@ -102,6 +120,9 @@ type GravityPlan struct {
 	Apparent      units.Extract `json:"apparent_extract_at_floor"`
 	WarmOriginal  float64       `json:"original_as_read_warm"` // on a 20 °C hydrometer at the fermenting temperature
 	WarmFloor     float64       `json:"dry_floor_as_read_warm"`
+
+	First    float64       `json:"first_portion,omitempty"` // the wash before the others, where the sugar goes in by portions
+	Portions []PortionPlan `json:"portions,omitempty"`
 
 	Minerals         float64 `json:"of_the_floor_minerals"` // in every gravity: salts, nutrient, buffer; this much at the end
 	FloorUncertainty float64 `json:"dry_floor_uncertainty"` // k = 2: yield, what yeast leaves, minerals, formulas

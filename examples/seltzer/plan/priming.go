@@ -115,7 +115,7 @@ func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideCont
 	if p.primes() {
 		priming += r.flavourSugar(p, k) / 1000
 	} else {
-		filling.SugarLeft = units.GramPerLitre.Of(checked.Number(r.flavourSugar(p, k)))
+		filling.SugarLeft = units.GramPerLitre.Of(checked.Number(r.sugarLeft(p, k)))
 	}
 	filling.Priming = units.GramPerLitre.Of(checked.Number(1000 * priming))
 	vessel := carbonation.Vessel{Capacity: litres(p.Size.In(units.Litre) / (1 - p.HeadSpace.In(units.Fraction))), Rating: p.Rating}
@@ -130,4 +130,9 @@ func (r *recipe) flavourSugar(p packRecipe, k packed) float64 {
 		return 0
 	}
 	return f.Sugar.In(units.GramPerLitre) * k.flavour / p.Volume.In(units.Litre)
+}
+
+// sugarLeft is all that a pack holds that yeast could use, in g to a litre.
+func (r *recipe) sugarLeft(p packRecipe, k packed) float64 {
+	return r.flavourSugar(p, k) + 1000*k.sugar/p.Volume.In(units.Litre)
 }

@@ -71,7 +71,7 @@ func (m *maker) readings() error {
 		}
 		s.Points = append(s.Points, p)
 	}
-	floor, _, err := wash.Dry(m.yield)
+	floor, _, err := m.ends(wash)
 	if err != nil {
 		return err
 	}

@@ -8,14 +8,17 @@ import "example.org/zymase/units"
 // Optional fields are those that say so; everything else must be given, as a
 // silent default would hide a wrong figure.
 type Request struct {
-	Name     string                 `json:"name"`     // of the batch; printed only
-	Volume   units.Volume           `json:"volume"`   // packaged, at 20 °C
-	Strength units.StrengthByVolume `json:"strength"` // of the packaged drink, in every pack
+	Name     string                 `json:"name"`                       // of the batch; printed only
+	Volume   units.Volume           `json:"volume,omitzero"`            // packaged, at 20 °C; left out where what is at hand decides
+	Strength units.StrengthByVolume `json:"strength,omitzero"`          // of the packaged drink; left out where the gravity or what is at hand decides
+	Gravity  *float64               `json:"original_gravity,omitempty"` // optional: in the place of the strength, 20/20 °C, with all sugar in
+	AtHand   *AtHand                `json:"at_hand,omitempty"`          // optional: in the place of volume, strength or both
 
 	Place       Place     `json:"place"`
 	Fermentable string    `json:"fermentable"` // a name of sugar.Fermentables: "white sugar"; or "juice 12 °Bx"
 	Water       Water     `json:"water"`
-	Kettle      Kettle    `json:"kettle"`
+	Portions    int       `json:"sugar_portions,omitempty"` // optional: so many equal parts, 2 to 6, the first in the kettle, the others by gravity
+	Kettle      Kettle    `json:"kettle,omitzero"`          // left out, there is none: nothing is boiled
 	Fermenter   Fermenter `json:"fermenter"`
 	Yeast       Yeast     `json:"yeast"`
 	Nutrient    Nutrient  `json:"nutrient"`
@@ -33,6 +36,12 @@ type Request struct {
 	Readings    []Reading    `json:"readings,omitempty"`    // optional: what was measured since
 
 	typed typed // what stood in the JSON text, for errors
+}
+
+// AtHand is what there is of sugar and water.
+type AtHand struct {
+	Sugar *units.Mass   `json:"sugar,omitempty"` // of the fermentable, all of it to be used
+	Water *units.Volume `json:"water,omitempty"` // as it comes, at 20 °C, all of it to be used
 }
 
 // Place gives the atmosphere: one of the two fields.
@@ -59,29 +68,51 @@ type Water struct {
 	Report Ions     `json:"report"`
 	PH     float64  `json:"pH"`
 	Target Ions     `json:"target"`
-	Salts  []string `json:"salts"` // names of water.Salts: "gypsum", "calcium chloride dihydrate"
+	Salts  []string `json:"salts"`              // names of water.Salts: "gypsum", "calcium chloride dihydrate"
+	When   string   `json:"salts_go,omitempty"` // optional: "before the boil" or "after the boil"; left out, before
 }
 
 // Kettle is the boiling vessel.
 type Kettle struct {
-	Capacity units.Volume     `json:"capacity"` // to the brim
+	Capacity units.Volume     `json:"capacity,omitzero"` // to the brim; may be left out where nothing is boiled
 	Boil     Duration         `json:"boil"`
-	BoilOff  units.VolumeFlow `json:"boil_off"` // as cold water, 20 °C
-	Loss     units.Volume     `json:"loss"`     // left behind, measured cold
+	BoilOff  units.VolumeFlow `json:"boil_off"`         // as cold water, 20 °C
+	Loss     units.Volume     `json:"loss"`             // left behind, measured cold
+	TopUp    *units.Volume    `json:"top_up,omitempty"` // optional: of the treated water, added cold after the boil
 }
 
 // Fermenter is the fermenting vessel.
 type Fermenter struct {
 	Capacity    units.Volume      `json:"capacity"`
-	Loss        units.Volume      `json:"loss"`        // left with the yeast, at 20 °C
-	Temperature units.Temperature `json:"temperature"` // while fermenting
-	Warmest     units.Temperature `json:"warmest"`     // at or after the end: it decides the CO2 kept
+	Loss        units.Volume      `json:"loss"`           // left with the yeast, at 20 °C
+	Temperature units.Temperature `json:"temperature"`    // while fermenting
+	Warmest     units.Temperature `json:"warmest"`        // at or after the end: it decides the CO2 kept
+	Also        []AlsoFermenter   `json:"also,omitempty"` // optional: further ones, filled alike
+}
+
+// AlsoFermenter is one more fermenting vessel beside the first.
+type AlsoFermenter struct {
+	Capacity units.Volume `json:"capacity"`
+	Loss     units.Volume `json:"loss"` // left with the yeast, at 20 °C
 }
 
 // Yeast says what is pitched.
 type Yeast struct {
 	Form string    `json:"form"`          // "dry" or "liquid"
 	Age  *Duration `json:"age,omitempty"` // since it was packed; left out, it is fresh
+
+	Attenuation *units.Share             `json:"attenuation,omitempty"`         // optional: of the fermentable sugar that it uses; left out, all
+	Yield       *units.MassConcentration `json:"sugar_for_1_percent,omitempty"` // optional: your own yield, simple sugar in a litre to 1 % vol; 16.83 g/L is usual
+	Strain      *Strain                  `json:"strain,omitempty"`              // optional: its maker's sheet
+}
+
+// Strain is what the maker's sheet of a yeast says.
+type Strain struct {
+	Name      string                  `json:"name"`
+	Tolerance *units.StrengthByVolume `json:"tolerance,omitempty"` // optional: of alcohol
+	Coldest   *units.Temperature      `json:"coldest,omitempty"`   // optional: of the ferment
+	Warmest   *units.Temperature      `json:"warmest,omitempty"`   // optional: of the ferment
+	Demand    string                  `json:"demand,omitempty"`    // optional: of nitrogen: "low", "medium" or "high"
 }
 
 // Nutrient says what the yeast is fed.
@@ -89,6 +120,18 @@ type Nutrient struct {
 	Demand  string   `json:"demand"`  // of the strain: "low", "medium" or "high"
 	Sources []string `json:"sources"` // names of nutrient.Sources, in the order of preference
 	Law     string   `json:"law"`     // whose limits: "US" or "EU"
+
+	Own []OwnNutrient `json:"own,omitempty"` // optional: those whose label you have; name them in the sources
+}
+
+// OwnNutrient is a nutrient by its label: shares of its mass.
+type OwnNutrient struct {
+	Name       string                   `json:"name"`
+	Ammonium   *units.Share             `json:"ammonium_nitrogen,omitempty"` // optional: nitrogen of ammonium salts
+	Amino      *units.Share             `json:"organic_nitrogen,omitempty"`  // optional: nitrogen of yeast and amino acids
+	Phosphorus *units.Share             `json:"phosphorus,omitempty"`        // optional: as P; P2O5 is 43.6 % P
+	Potassium  *units.Share             `json:"potassium,omitempty"`         // optional: as K; K2O is 83.0 % K
+	Most       *units.MassConcentration `json:"most,omitempty"`              // optional: the largest dose that the label allows
 }
 
 // Buffer is a salt that holds the pH of the ferment above a floor.

@@ -10,6 +10,10 @@ import (
 
 // solved is the batch of a request, with its sugar as weighed.
 func solved(req Request) (*recipe, batch, Weight, error) {
+	req, err := settled(req)
+	if err != nil {
+		return nil, batch{}, Weight{}, err
+	}
 	r, err := newRecipe(req)
 	if err != nil {
 		return nil, batch{}, Weight{}, err
@@ -22,6 +26,9 @@ func solved(req Request) (*recipe, batch, Weight, error) {
 		return nil, b, Weight{}, err
 	}
 	sugar := Weight{What: r.fermentable.Name(), For: "kettle", Asked: kilograms(b.fermentable)}
+	if req.Kettle.Boil == 0 && req.Kettle.Capacity.IsZero() {
+		sugar.For = noKettle
+	}
 	if sugar.Mass, err = sugar.Asked.Round(req.Scales.Sugar, units.Nearest); err != nil {
 		return nil, b, sugar, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: reason(err), Err: err}
 	}
@@ -32,6 +39,9 @@ func solved(req Request) (*recipe, batch, Weight, error) {
 	b, err = r.forWeight(kg(sugar.Mass.Quantity()), b)
 	return r, b, sugar, err
 }
+
+// noKettle is where the sugar goes without one.
+const noKettle = "dissolved in the water"
 
 // advised adds to a refusal how far the request may go, where that takes a search.
 func advised(req Request, err error) error {

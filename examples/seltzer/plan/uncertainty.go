@@ -115,7 +115,7 @@ func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
 	if err != nil {
 		return none, err
 	}
-	dry, _, err := wash.Dry(m.yield)
+	dry, _, err := m.ends(wash)
 	if err != nil {
 		return none, err
 	}

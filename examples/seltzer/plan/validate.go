@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -47,8 +48,12 @@ func ParseRequest(text []byte) (Request, error) {
 	if err != nil {
 		return Request{}, err
 	}
-	if _, err := newRecipe(r); err != nil {
-		return Request{}, err
+	as, err := settled(r)
+	if err == nil {
+		_, err = newRecipe(as)
+	}
+	if err != nil {
+		return Request{}, r.typed.echoed(err)
 	}
 	return r, nil
 }
@@ -95,14 +100,14 @@ func newRecipe(r Request) (*recipe, error) {
 	checks := []error{
 		within("volume", r.Volume, units.Litre, leastVolume, mostVolume),
 		within("strength", r.Strength, units.PercentVolume, leastStrength, mostStrength),
-		within("kettle.capacity", r.Kettle.Capacity, units.Litre, leastVolume, 2*mostVolume),
-		within("kettle.loss", r.Kettle.Loss, units.Litre, 0, r.Kettle.Capacity.In(units.Litre)),
+		r.Kettle.capacityOK(),
 		within("kettle.boil_off", r.Kettle.BoilOff, units.LitrePerHour, 0, mostVolume),
 		within("fermenter.capacity", r.Fermenter.Capacity, units.Litre, leastVolume, 2*mostVolume),
 		within("fermenter.loss", r.Fermenter.Loss, units.Litre, 0, r.Fermenter.Capacity.In(units.Litre)),
 		within("fermenter.temperature", r.Fermenter.Temperature, units.Celsius, 4, 38),
 		within("fermenter.warmest", r.Fermenter.Warmest, units.Celsius, 0, 40),
 		warmestOK(r.Fermenter),
+		alsoOK(r.Fermenter.Also),
 		within("label.serving", r.Label.Serving, units.Millilitre, 10, 5000),
 		oneOf("label.law", r.Label.Law, "EU", "US"),
 		oneOf("yeast.form", r.Yeast.Form, "dry", "liquid"),
@@ -111,7 +116,9 @@ func newRecipe(r Request) (*recipe, error) {
 		k.setPlace(),
 		k.setFermentable(),
 		k.boilOK(),
+		k.portionsOK(),
 		k.setPacks(),
+		k.yeastOK(),
 		k.flavourOK(),
 		k.bufferOK(),
 		k.waterOK(),
@@ -162,6 +169,130 @@ func (k *recipe) setFermentable() (err error) {
 	return nil
 }
 
+// capacityOK checks a kettle, which may be left out where nothing is boiled.
+func (k Kettle) capacityOK() error {
+	largest := 2 * mostVolume
+	if k.Boil > 0 || !k.Capacity.IsZero() {
+		if err := within("kettle.capacity", k.Capacity, units.Litre, leastVolume, largest); err != nil {
+			return err
+		}
+		largest = k.Capacity.In(units.Litre)
+	}
+	if k.TopUp != nil {
+		if err := within("kettle.top_up", *k.TopUp, units.Litre, 0, mostVolume); err != nil {
+			return err
+		}
+	}
+	return within("kettle.loss", k.Loss, units.Litre, 0, largest)
+}
+
+// alsoOK checks the fermenters beside the first.
+func alsoOK(also []AlsoFermenter) error {
+	for i, f := range also {
+		field := fmt.Sprintf("fermenter.also[%d].", i)
+		if err := cmp.Or(
+			within(field+"capacity", f.Capacity, units.Litre, leastVolume, 2*mostVolume),
+			within(field+"loss", f.Loss, units.Litre, 0, f.Capacity.In(units.Litre)),
+		); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// portionsOK checks the portions of the sugar.
+func (k *recipe) portionsOK() error {
+	n := k.req.Portions
+	switch {
+	case n < 0 || n > mostPortions:
+		return &RequestError{Field: "sugar_portions", Value: fmt.Sprint(n), Allowed: fmt.Sprintf("2 to %d, or left out", mostPortions)}
+	case n > 1 && len(k.req.Readings) > 0:
+		return &RequestError{Field: "readings", Value: "given", Allowed: "left out while the sugar goes in by portions: which of them are in a reading does not tell"}
+	}
+	return nil
+}
+
+const mostPortions = 6
+
+// The sugar that a litre may take for 1 % vol: the least is what the balance of atoms gives with
+// the glycerol that yeast makes.
+const leastForPercent, mostForPercent = 16.5, 25.0 // g/L
+
+// yeastOK checks what is said of the yeast, and takes its own yield.
+func (k *recipe) yeastOK() (err error) {
+	y := k.req.Yeast
+	if a := y.Attenuation; a != nil {
+		if err := within("yeast.attenuation", *a, units.Percent, 20, 100); err != nil {
+			return err
+		}
+		for i, p := range k.packs {
+			if p.primes() && a.In(units.Percent) < 100 {
+				return &RequestError{Field: fmt.Sprintf("packs[%d].prime_with", i), Value: p.Priming,
+					Allowed: "left out where the yeast leaves sugar: in the bottle it goes on with it. Take a keg, or fill under counter-pressure"}
+			}
+		}
+	}
+	if own := y.Yield; own != nil {
+		if err := within("yeast.sugar_for_1_percent", *own, units.GramPerLitre, leastForPercent, mostForPercent); err != nil {
+			return err
+		}
+		if k.yield, err = scaled(k.yield, usualForPercent/own.In(units.GramPerLitre)); err != nil {
+			return named("yeast.sugar_for_1_percent", own.Text(units.GramPerLitre, 2), err)
+		}
+		if strings.Contains(k.fermentable.Name(), "malt") {
+			return &RequestError{Field: "yeast.sugar_for_1_percent", Value: own.Text(units.GramPerLitre, 2), Allowed: "left out for malt extract, whose yield is Balling's"}
+		}
+	}
+	return k.strainOK()
+}
+
+// usualForPercent is the hexose that a litre takes for 1 % vol: French order of 3 May 1996 art. 2,
+// as [gravity.SugarWashYield] has it.
+const usualForPercent = 16.83 // g/L
+
+// scaled is a yield with so many times the ethanol and its gas; the yeast takes up the difference.
+func scaled(y gravity.Yield, times float64) (gravity.Yield, error) {
+	ethanol, co2 := times*y.Ethanol(), times*y.CO2()
+	return gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{
+		Ethanol: kilograms(ethanol), CO2: kilograms(co2), Residue: kilograms(y.Residue()), Water: kilograms(y.Water()),
+		Biomass: kilograms(max(0, 1+y.Water()-ethanol-co2-y.Residue())),
+	})
+}
+
+// strainOK holds the batch against its maker's sheet: a strength that it does not reach is refused, the rest
+// is a caution.
+func (k *recipe) strainOK() error {
+	s := k.req.Yeast.Strain
+	if s == nil {
+		return nil
+	}
+	if s.Demand != "" {
+		if err := oneOf("yeast.strain.demand", s.Demand, "low", "medium", "high"); err != nil {
+			return err
+		}
+	}
+	if t := s.Tolerance; t != nil {
+		if err := within("yeast.strain.tolerance", *t, units.PercentVolume, 1, 25); err != nil {
+			return err
+		}
+	}
+	for _, t := range []struct {
+		field string
+		t     *units.Temperature
+	}{{"coldest", s.Coldest}, {"warmest", s.Warmest}} {
+		if t.t != nil {
+			if err := within("yeast.strain."+t.field, *t.t, units.Celsius, 0, 45); err != nil {
+				return err
+			}
+		}
+	}
+	if s.Coldest != nil && s.Warmest != nil && s.Coldest.Compare(*s.Warmest) > 0 {
+		return &RequestError{Field: "yeast.strain.coldest", Value: s.Coldest.Text(units.Celsius, 1), is: quantity(*s.Coldest),
+			Allowed: "at most its warmest, " + s.Warmest.Text(units.Celsius, 1)}
+	}
+	return nil
+}
+
 // warmestOK refuses a warmest temperature after the ferment that is below the ferment's own.
 func warmestOK(f Fermenter) error {
 	if f.Warmest.Compare(f.Temperature) < 0 {
@@ -177,7 +308,7 @@ func (k *recipe) boilOK() error {
 		return &RequestError{Field: "kettle.boil", Value: b.String(), Allowed: fmt.Sprintf("0 to %v", Duration(mostBoil))}
 	}
 	away, capacity := k.req.Kettle.BoilOff.In(units.LitrePerMinute)*b.minutes(), k.req.Kettle.Capacity.In(units.Litre)
-	if away >= capacity {
+	if b > 0 && away >= capacity {
 		return &RequestError{Field: "kettle.boil_off", Value: fmt.Sprintf("%.1f L in the boil", away),
 			Allowed: fmt.Sprintf("less than the kettle of %.1f L", capacity)}
 	}
@@ -210,6 +341,17 @@ func (k *recipe) flavourOK() error {
 }
 
 func (k *recipe) waterOK() error {
+	switch w := k.req.Water; {
+	case w.When == "":
+	case w.When == afterBoil && k.req.Kettle.Boil == 0:
+		return &RequestError{Field: "water.salts_go", Value: w.When, Allowed: "left out: there is no boil"}
+	case w.When == afterBoil && k.req.Kettle.TopUp != nil && !k.req.Kettle.TopUp.IsZero():
+		return &RequestError{Field: "water.salts_go", Value: w.When, Allowed: "left out with kettle.top_up, which is treated with the rest of the water"}
+	default:
+		if err := oneOf("water.salts_go", w.When, beforeBoil, afterBoil); err != nil {
+			return err
+		}
+	}
 	if ph := k.req.Water.PH; !(ph >= 4 && ph <= 11) {
 		return &RequestError{Field: "water.pH", Value: trim(ph), Allowed: "4 to 11, as a water report gives it"}
 	}

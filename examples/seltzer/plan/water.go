@@ -38,44 +38,77 @@ func (m *maker) water() error {
 		}
 		salts = append(salts, s)
 	}
+	m.treated, m.plan.Water = before, p
+	if m.saltsAfter() {
+		m.atHand = salts // once it is boiled
+		return nil
+	}
+	m.treated, _, err = m.treat(before, volume, salts)
+	return err
+}
+
+// saltsAfter tells whether the salts go in after the boil.
+func (r *recipe) saltsAfter() bool { return r.req.Water.When == afterBoil }
+
+// When the salts go in.
+const (
+	beforeBoil = "before the boil"
+	afterBoil  = "after the boil"
+)
+
+// treatAfter treats the water as the boil leaves it.
+func (m *maker) treatAfter(boiled water.Profile, volume units.Volume) (err error) {
+	_, m.added, err = m.treat(boiled, volume, m.atHand)
+	return err
+}
+
+// treat doses a water's salts, as weighed.
+func (m *maker) treat(before water.Profile, volume units.Volume, salts []material.Material) (after water.Profile, weighed []material.Dose, err error) {
+	w, p := m.req.Water, m.plan.Water
 	var doses []material.Dose
 	if len(salts) > 0 {
 		if w.Target == (Ions{}) {
-			return &RequestError{Field: "water.target", Value: "no ion is given", Allowed: "at least one, as the salts are to reach it; or no salts"}
+			return after, nil, &RequestError{Field: "water.target", Value: "no ion is given", Allowed: "at least one, as the salts are to reach it; or no salts"}
 		}
 		targets, err := w.Target.targets()
 		if err != nil {
-			return placed("water.target", err)
+			return after, nil, placed("water.target", err)
 		}
 		recipe, err := water.Solve(water.Request{Water: before, Volume: volume, Salts: stocks(salts), Targets: targets})
 		if err != nil {
-			return placed("water.target", err)
+			return after, nil, placed("water.target", err)
 		}
 		doses = recipe.Doses
 	}
-	var weighed []material.Dose
+	into := "water"
+	if m.saltsAfter() {
+		into = "kettle, after the boil"
+	}
 	for _, d := range doses {
 		mass, err := d.Mass.Round(m.req.Scales.Small, units.Nearest)
 		if err != nil {
-			return err
+			return after, nil, err
 		}
 		if mass.Decimal().IsZero() {
 			continue
 		}
 		weighed = append(weighed, d.Material.Dose(mass.Quantity()))
-		p.Doses = append(p.Doses, Weight{What: d.Material.Name(), For: "water", Mass: mass, Asked: d.Mass})
+		p.Doses = append(p.Doses, Weight{What: d.Material.Name(), For: into, Mass: mass, Asked: d.Mass})
 	}
-	m.plan.Weigh = append(p.Doses[:len(p.Doses):len(p.Doses)], m.plan.Weigh...)
-	after, err := before.Add(volume, weighed...)
-	if err != nil {
-		return err
+	if m.saltsAfter() {
+		m.plan.Weigh = append(m.plan.Weigh, p.Doses...)
+	} else {
+		m.plan.Weigh = append(p.Doses[:len(p.Doses):len(p.Doses)], m.plan.Weigh...)
 	}
-	p.After, m.treated = figures(after, after.IonicBalance()), after
+	if after, err = before.Add(volume, weighed...); err != nil {
+		return after, nil, err
+	}
+	p.After = figures(after, after.IonicBalance())
 	m.plan.Water = p
 	if len(salts) > 0 {
 		m.missed(w.Target, after)
 	}
-	return nil
+	return after, weighed, nil
 }
 
 // What is said when the salts at hand do not reach a target (common practice, no source):

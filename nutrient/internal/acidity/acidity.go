@@ -27,13 +27,14 @@ const (
 	Citric
 	malic
 	tartaric
+	gluconic
 	organics
 )
 
 // organicIons are their anions, with the charge they have when they hold no proton.
 var organicIons = [organics]water.Ion{
 	Succinic: water.Succinate, Acetic: water.Acetate, Lactic: water.Lactate,
-	Citric: water.Citrate, malic: water.Malate, tartaric: water.Tartrate,
+	Citric: water.Citrate, malic: water.Malate, tartaric: water.Tartrate, gluconic: water.Gluconate,
 }
 
 // Of reads a water. Its alkalinity counts from H2PO4- and the bare organic

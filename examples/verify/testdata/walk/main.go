@@ -23,10 +23,9 @@ type entry struct {
 }
 
 const (
-	rounds = 50
-	calls  = 8   // of a function in a round
-	tries  = 150 // of a function that has not answered yet
-	kept   = 60  // values of a type
+	calls = 8   // of a function in a round
+	tries = 150 // of a function that has not answered yet
+	kept  = 60  // values of a type
 )
 
 // A walker has values by their type; what functions return is added.
@@ -35,6 +34,16 @@ type walker struct {
 	seeds map[reflect.Type][]reflect.Value
 	pool  map[reflect.Type][]reflect.Value // what functions returned
 	texts []string
+	fits  map[[2]reflect.Type]bool // a type and an interface
+}
+
+func (w *walker) implements(t, of reflect.Type) bool {
+	fits, known := w.fits[[2]reflect.Type{t, of}]
+	if !known {
+		fits = t.Implements(of)
+		w.fits[[2]reflect.Type{t, of}] = fits
+	}
+	return fits
 }
 
 // A subject is what is called.
@@ -52,8 +61,13 @@ func main() {
 	if err != nil {
 		panic(err)
 	}
+	rounds, err := strconv.Atoi(os.Args[2])
+	if err != nil {
+		panic(err)
+	}
 	w := &walker{
 		Rand: rand.New(rand.NewPCG(31, seed)), seeds: map[reflect.Type][]reflect.Value{}, pool: map[reflect.Type][]reflect.Value{},
+		fits:  map[[2]reflect.Type]bool{},
 		texts: []string{"", "1 kg", "-1 kg", "20 °C", "1e99 L", "0.5 %", "1.040", "?", "7 ± 1 g", "5", "2 h", "-300 °C", "{}", "null"},
 	}
 	for _, e := range values {
@@ -245,10 +259,10 @@ func (w *walker) value(t reflect.Type, depth int) reflect.Value {
 	case reflect.Interface:
 		var fit []reflect.Value
 		for p, held := range w.pool {
-			if p.Implements(t) {
+			if w.implements(p, t) {
 				fit = append(fit, held[0])
 			}
-			if reflect.PointerTo(p).Implements(t) {
+			if w.implements(reflect.PointerTo(p), t) {
 				q := reflect.New(p)
 				q.Elem().Set(held[0])
 				fit = append(fit, q)

@@ -1,0 +1,90 @@
+package plan
+
+import (
+	"fmt"
+
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/sugar"
+	"example.org/zymase/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// usedBefore is the part of the sugar put in so far that is used when the next portion goes in
+// (common practice, no source: the ferment is not to stand still for want of it, nor to meet all at once).
+const usedBefore = 2. / 3
+
+// portionsIn is how many portions are in when a part of all the sugar is used.
+func (r *recipe) portionsIn(used float64) int {
+	n := r.portions()
+	for k := 1; k < n; k++ {
+		if used*r.attenuation().In(units.Fraction) < r.portionAt(k) {
+			return k
+		}
+	}
+	return n
+}
+
+// portionAt is the part of all the fermentable sugar that is used when portion k, counted from 0, goes in.
+func (r *recipe) portionAt(k int) float64 { return usedBefore * float64(k) / float64(r.portions()) }
+
+// washWith is the wash with so many portions of its sugar, none used.
+func (m *maker) washWith(portions int) (gravity.Solution, error) {
+	b, n := m.batch, m.portions()
+	if portions == n {
+		return b.wash, nil
+	}
+	first, err := b.filled, error(nil)
+	if portions > 1 {
+		first, err = sugar.Of(m.fermentable).AddTo(first, kilograms(b.late*float64(portions-1)/float64(n-1)))
+	}
+	return first, err
+}
+
+// portionGravities are the gravity of the first portion, and those by which the others go in.
+func (m *maker) portionGravities(g *GravityPlan) error {
+	g.First = m.batch.filled.Gravity().SG()
+	n := m.portions()
+	for k := 1; k < n; k++ {
+		wash, err := m.washWith(k)
+		if err != nil {
+			return err
+		}
+		used := m.portionAt(k) * kg(m.batch.wash.Fermentable())
+		s, _, err := wash.Ferment(kilograms(min(used, kg(wash.Fermentable()))), m.yield)
+		if err != nil {
+			return err
+		}
+		mass := kilograms(m.batch.late / float64(n-1)) // each alike
+		weighed, err := mass.Round(m.req.Scales.Sugar, units.Nearest)
+		if err != nil {
+			return err
+		}
+		g.Portions = append(g.Portions, PortionPlan{
+			Used:    units.Fraction.Of(checked.Number(m.portionAt(k))),
+			Gravity: s.Gravity().SG(), Sugar: Weight{What: m.fermentable.Name(), For: fmt.Sprintf("fermenter, portion %d", k+1), Mass: weighed, Asked: mass},
+		})
+	}
+	if err := m.splitSugar(g.Portions[0].Sugar); err != nil {
+		return err
+	}
+	m.caution("Sugar strewn into a fermenting wash makes it foam over: dissolve each portion in a little boiled water taken from the batch's own, or in drawn wash, and pour it in slowly.")
+	return nil
+}
+
+// splitSugar lists the sugar by its portions: the kettle takes what the others leave of the whole.
+func (m *maker) splitSugar(portion Weight) error {
+	more := int64(m.portions() - 1)
+	whole := &m.plan.Weigh[0]
+	rest, err := units.Gram.Exact(grams(whole.Mass).Sub(grams(portion.Mass).Mul(decimal.NewFromInt(more))))
+	if err != nil {
+		return err
+	}
+	whole.Mass, whole.Asked = rest, kilograms(m.batch.fermentable-m.batch.late)
+	for k := range more {
+		portion.For = fmt.Sprintf("fermenter, portion %d", k+2)
+		m.plan.Weigh = append(m.plan.Weigh, portion)
+	}
+	return nil
+}

@@ -1,0 +1,266 @@
+package plan
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// settled turns a request that starts from what is at hand, or from a gravity, into one of volume
+// and strength, which the batch is solved for: two of strength or gravity, volume, sugar and water
+// fix both. The others are as they were.
+func settled(req Request) (Request, error) {
+	sugar, water, err := req.atHand()
+	if err != nil {
+		return req, err
+	}
+	if sugar == 0 && water == 0 && req.Gravity == nil {
+		return req, nil
+	}
+	r, err := req.unsettled()
+	if err != nil {
+		return req, err
+	}
+	r.fixed = &req
+	b, err := r.settle(req, sugar, water)
+	if err != nil {
+		return req, err
+	}
+	if s := b.strength; !(s >= leastStrength && s <= mostStrength) {
+		field, value := req.fixes()
+		return req, &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("what makes a drink of %s to %s %% vol: this makes %.1f", plain(leastStrength), plain(mostStrength), s)}
+	}
+	if req.Volume.IsZero() {
+		scale := r.forAmount(b, sugar, water)
+		if !(scale*r.req.Volume.In(units.Litre) >= leastVolume) {
+			return req, &RequestError{Field: "at_hand", Value: atHandText(sugar, water), Allowed: "more: what is left of it after the losses of the vessels is less than a litre"}
+		}
+		out := smaller(r.req, scale)
+		out.Gravity, out.AtHand = nil, nil
+		out.Strength = units.PercentVolume.Of(checked.Number(b.strength))
+		return out, nil
+	}
+	out := req
+	out.Gravity, out.AtHand = nil, nil
+	out.Strength = units.PercentVolume.Of(checked.Number(b.strength))
+	return out, nil
+}
+
+// atHand checks what the request fixes: two of the four.
+func (r *Request) atHand() (sugar, water float64, err error) {
+	if h := r.AtHand; h != nil {
+		if h.Sugar != nil {
+			if err := within("at_hand.sugar", *h.Sugar, units.Kilogram, 0.01, mostVolume); err != nil {
+				return 0, 0, err
+			}
+			sugar = kg(*h.Sugar)
+		}
+		if h.Water != nil {
+			if err := within("at_hand.water", *h.Water, units.Litre, leastVolume, mostVolume); err != nil {
+				return 0, 0, err
+			}
+			water = h.Water.In(units.Litre) * waterPerLitre
+		}
+		if sugar == 0 && water == 0 {
+			return 0, 0, &RequestError{Field: "at_hand", Value: "empty", Allowed: "sugar, water, or both; or left out"}
+		}
+	}
+	if g := r.Gravity; g != nil {
+		if !(*g >= leastGravity && *g <= mostGravity) {
+			return 0, 0, &RequestError{Field: "original_gravity", Value: trim(*g), Allowed: fmt.Sprintf("%.3f to %.3f, 20/20 °C", leastGravity, mostGravity)}
+		}
+		if !r.Strength.IsZero() {
+			return 0, 0, &RequestError{Field: "original_gravity", Value: trim(*g), Allowed: "in the place of the strength: leave one of them out"}
+		}
+	}
+	var given []string
+	for _, x := range []struct {
+		is   bool
+		name string
+	}{{!r.Strength.IsZero(), "strength"}, {r.Gravity != nil, "original_gravity"}, {!r.Volume.IsZero(), "volume"}, {sugar > 0, "at_hand.sugar"}, {water > 0, "at_hand.water"}} {
+		if x.is {
+			given = append(given, x.name)
+		}
+	}
+	switch {
+	case sugar == 0 && water == 0 && r.Gravity == nil: // the plain request: its ranges are checked with the others
+		return 0, 0, nil
+	case len(given) > 2:
+		return 0, 0, &RequestError{Field: given[len(given)-1], Value: "given", Allowed: fmt.Sprintf("two of strength or gravity, volume, sugar and water fix the batch: beside it there are %s and %s, so leave one out", given[0], given[1])}
+	case len(given) < 2:
+		return 0, 0, &RequestError{Field: "volume", Value: "missing", Allowed: "two of strength or gravity, volume, sugar and water: there is only " + given[0]}
+	case water > 0 && !r.Volume.IsZero():
+		return 0, 0, &RequestError{Field: "at_hand.water", Value: "given", Allowed: "with a strength, a gravity or the sugar: volume and water alone say too little of the sugar"}
+	}
+	return sugar, water, nil
+}
+
+// What an original gravity may be.
+const leastGravity, mostGravity = 1.003, 1.15
+
+// fixes names what a strength follows from.
+func (r *Request) fixes() (field, value string) {
+	if r.Gravity != nil {
+		return "original_gravity", trim(*r.Gravity)
+	}
+	return "at_hand.sugar", r.AtHand.Sugar.Text(units.Kilogram, 2)
+}
+
+func atHandText(sugar, water float64) string {
+	switch {
+	case water == 0:
+		return fmt.Sprintf("%.3g kg of sugar", sugar)
+	case sugar == 0:
+		return fmt.Sprintf("%.3g kg of water", water)
+	}
+	return fmt.Sprintf("%.3g kg of sugar in %.3g kg of water", sugar, water)
+}
+
+// unsettled is the recipe of a request, with the volume of its packs and a strength to begin with
+// where they are left out.
+func (r Request) unsettled() (*recipe, error) {
+	if r.Strength.IsZero() {
+		r.Strength = units.PercentVolume.Of(5)
+		if r.Gravity != nil { // about, in a sugar wash that ends at 0.995
+			r.Strength = units.PercentVolume.Of(checked.Number(min(max(131*(*r.Gravity-0.995), leastStrength), mostStrength)))
+		}
+	}
+	if r.Volume.IsZero() {
+		sum := 0.0
+		for _, p := range r.Packs {
+			sum += p.Volume.In(units.Litre)
+		}
+		if sum == 0 {
+			return nil, &RequestError{Field: "packs", Value: "missing", Allowed: "at least one keg or bottle: where the volume follows from what is at hand, the volumes of the packs are its parts"}
+		}
+		r.Volume = litres(sum)
+	}
+	r.Gravity, r.AtHand = nil, nil
+	k, err := newRecipe(r)
+	if err == nil {
+		k.primeAhead()
+	}
+	return k, err
+}
+
+// settle finds the batch of what is asked for, its volume still open where it is.
+func (r *recipe) settle(req Request, sugar, water float64) (batch, error) {
+	switch {
+	case sugar > 0 && water > 0:
+		boiled, err := r.boilOff()
+		if err != nil {
+			return batch{}, err
+		}
+		left := water - boiled
+		if left <= 0 {
+			return batch{}, &RequestError{Field: "at_hand.water", Value: req.AtHand.Water.Text(units.Litre, 1), is: quantity(*req.AtHand.Water), Allowed: fmt.Sprintf("more than the %.1f L that boil away", boiled)}
+		}
+		return r.forMeasure("at_hand.sugar", func(b batch) float64 { return b.share }, sugar/(sugar+left))
+	case !req.Volume.IsZero() && sugar > 0:
+		return r.forMeasure("at_hand.sugar", func(b batch) float64 { return b.fermentable }, sugar)
+	case req.Gravity != nil:
+		// Salts, nutrient and buffer stand in every gravity: those of the batch without them are near enough.
+		minerals := 0.0
+		for range 2 {
+			b, err := r.forMeasure("original_gravity", func(b batch) float64 { return b.wash.Gravity().SG() - 1 }, *req.Gravity-1-minerals)
+			if err != nil {
+				return b, err
+			}
+			if minerals > 0 {
+				return b, nil
+			}
+			if minerals, err = r.minerals(b, sugar, water, req); err != nil || minerals == 0 {
+				return b, err
+			}
+		}
+	}
+	return r.forStrength()
+}
+
+// minerals is what they add to the original gravity of a batch.
+func (r *recipe) minerals(b batch, sugar, water float64, req Request) (float64, error) {
+	plain := r.req
+	if req.Volume.IsZero() {
+		plain = smaller(plain, r.forAmount(b, sugar, water))
+	}
+	plain.Strength = units.PercentVolume.Of(checked.Number(min(max(b.strength, leastStrength), mostStrength)))
+	plain.Readings, plain.Schedule = nil, nil
+	m, err := newMaker(plain)
+	if err != nil {
+		return 0, err
+	}
+	return m.salted.wash, nil
+}
+
+// forMeasure solves the batch for a measure that is nearly proportional to the share of fermentable.
+func (r *recipe) forMeasure(field string, measure func(batch) float64, want float64) (batch, error) {
+	try := func(share float64) (batch, float64, error) {
+		var b batch
+		var err error
+		for range mostPrimings { // the primer follows the share at once
+			if b, err = r.mix(share); err != nil {
+				return b, 0, err
+			}
+			change, err := r.prime(b)
+			if err != nil {
+				return b, 0, err
+			}
+			if change < leastChange {
+				return b, math.Log(measure(b) / want), nil
+			}
+		}
+		return b, 0, errTooWeak
+	}
+	refused := func(err error) error {
+		if _, ok := errors.AsType[*RequestError](err); ok {
+			return err
+		}
+		_, value := r.fixed.fixes()
+		if e, ok := errors.AsType[*units.RangeError](err); ok && e.Quantity == "strength" {
+			return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("less: it makes more than %s %% vol", plain(mostStrength)), Err: err}
+		}
+		return &RequestError{Field: field, Value: value, Allowed: "what these packs and this fermentable can make of it (" + reason(err) + ")", Err: err}
+	}
+	x := math.Log(0.95 * r.guess())
+	lastX, lastY, slope := 0.0, 0.0, 1.0
+	for n := range mostSettling {
+		b, y, err := try(math.Exp(x))
+		if err != nil {
+			return b, refused(err)
+		}
+		if math.Abs(y) < 1e-9 {
+			return b, nil
+		}
+		if s := (y - lastY) / (x - lastX); n > 0 && s > 0.3 && s < 3 {
+			slope = s
+		}
+		lastX, lastY, x = x, y, min(x-y/slope, -1e-3)
+	}
+	return batch{}, refused(numeric.ErrNoConvergence)
+}
+
+const mostSettling = 40
+
+// forAmount is by how much the packs of a batch are to be scaled so that it takes what there is: at
+// one share of fermentable, sugar and water go straight with the volume, but for the losses.
+func (r *recipe) forAmount(b batch, sugar, water float64) float64 {
+	have, want := b.fermentable, sugar
+	if sugar == 0 {
+		have, want = b.water, water
+	}
+	// The same batch without packs: only what is left in the vessels.
+	none := b
+	d, err := r.draw(b.share)
+	if err != nil || r.backwards(&none, d, 0) != nil {
+		return want / have
+	}
+	rest := none.fermentable
+	if sugar == 0 {
+		rest = none.water
+	}
+	return (want - rest) / (have - rest)
+}

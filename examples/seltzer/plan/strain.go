@@ -1,0 +1,38 @@
+package plan
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/zymase/units"
+)
+
+// strain says where the batch leaves its yeast's own sheet. A strength that the strain does not
+// reach is refused: the sugar that it leaves would be found in the packs.
+func (m *maker) strain() error {
+	s := m.req.Yeast.Strain
+	if s == nil {
+		return nil
+	}
+	base := m.batch.base.ByVolume()
+	if t := s.Tolerance; t != nil && base.Compare(*t) > 0 {
+		most := m.plan.Strength.In(units.PercentVolume) * t.In(units.PercentVolume) / base.In(units.PercentVolume)
+		return &RequestError{Field: "yeast.strain.tolerance", Value: t.Text(units.PercentVolume, 1), is: quantity(*t),
+			Allowed: fmt.Sprintf("at least the %.1f %% vol of the base drink: take another strain, or a strength of at most %.1f %% vol", math.Ceil(10*base.In(units.PercentVolume))/10, math.Floor(10*most)/10)}
+	}
+	name := s.Name
+	if name == "" {
+		name = "The yeast"
+	}
+	t := m.req.Fermenter.Temperature
+	if s.Coldest != nil && t.Compare(*s.Coldest) < 0 {
+		m.caution(fmt.Sprintf("%s works from %s on by its sheet: this yeast was not made for %s, it may not start or stop early.", name, s.Coldest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
+	}
+	if s.Warmest != nil && t.Compare(*s.Warmest) > 0 {
+		m.caution(fmt.Sprintf("%s works up to %s by its sheet: this yeast was not made for %s, it may taste of solvent or die early.", name, s.Warmest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
+	}
+	if d := m.req.Nutrient.Demand; s.Demand != "" && s.Demand != d {
+		m.caution(fmt.Sprintf("%s has a %s demand for nitrogen by its sheet, the batch is fed for a %s one.", name, s.Demand, d))
+	}
+	return nil
+}
