@@ -121,12 +121,16 @@ func answerRows(rows []row) []answerRow {
 
 // brief is what a brewer wants to see move while the request is typed.
 func brief(p plan.Plan, s style) []row {
-	rows := going(p, s, "kettle")
-	rows = append(rows,
-		row{label: "water", value: s.volume(p.Water.Volume)},
-		row{label: "gravity", value: number(p.Gravity.Original, 4)},
-		row{label: "dry floor", value: number(p.Gravity.Floor, 4)},
-		row{label: "strength", value: strength(p.Strength), note: "± " + number(p.Uncertainty.Planned.In(units.PercentVolume), 2)})
+	rows := append(going(p, s, "kettle"), going(p, s, "dissolved in the water")...)
+	rows = append(rows, row{label: "water", value: s.volume(p.Water.Volume)})
+	if b := p.Base; b != nil {
+		rows = append(rows, row{label: "base", value: s.volume(b.Taken)}, row{label: "strength", value: strength(p.Strength)})
+	} else {
+		rows = append(rows,
+			row{label: "gravity", value: number(p.Gravity.Original, 4)},
+			row{label: "dry floor", value: number(p.Gravity.Floor, 4)},
+			row{label: "strength", value: strength(p.Strength), note: "± " + number(p.Uncertainty.Planned.In(units.PercentVolume), 2)})
+	}
 	if c := p.Cost; c != nil {
 		rows = append(rows, row{label: "cost", value: c.Total + " " + c.Currency})
 	}

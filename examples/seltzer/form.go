@@ -104,7 +104,7 @@ func describeStruct(t reflect.Type, path string, comments map[string]string) []f
 		f := t.Field(i)
 		key, option, _ := strings.Cut(f.Tag.Get("json"), ",")
 		d := describeType(f.Type, strings.TrimPrefix(path+"."+key, "."), comments)
-		d.Key, d.Label, d.Optional = key, strings.ReplaceAll(key, "_", " "), strings.HasPrefix(option, "omit")
+		d.Key, d.Label, d.Optional = key, strings.ReplaceAll(key, "_", " "), strings.HasPrefix(option, "omit") && f.Tag.Get("need") == ""
 		d.Hint, d.Names = hints(comments[t.Name()+"."+f.Name])
 		out = append(out, d)
 	}
@@ -134,6 +134,10 @@ func hints(comment string) (hint string, names []string) {
 func listed(list string) (names []string) {
 	var of []material.Material
 	switch list {
+	case "water.Acids":
+		for _, a := range water.Acids() {
+			names = append(names, a.Name())
+		}
 	case "sugar.Fermentables":
 		of = sugar.Fermentables()
 	case "nutrient.Sources":
@@ -142,11 +146,6 @@ func listed(list string) (names []string) {
 		of = water.Salts()
 	case "ferment.Buffers":
 		of = ferment.Buffers()
-	case "water.ParseAcid":
-		for _, a := range water.Acids() {
-			names = append(names, a.Name())
-		}
-		return names
 	}
 	for _, m := range of {
 		names = append(names, m.Name())
@@ -166,7 +165,7 @@ func describeType(t reflect.Type, path string, comments map[string]string) field
 		d.Kind, d.Of = "group", describeStruct(t, path, comments)
 	case t.Kind() == reflect.Slice:
 		d.Kind, d.Of = "list", []field{describeType(t.Elem(), path, comments)}
-	case t.Kind() == reflect.Float64:
+	case t.Kind() == reflect.Float64, t.Kind() == reflect.Int:
 		d.Kind = "number"
 	}
 	return d

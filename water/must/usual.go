@@ -128,7 +128,7 @@ func (f Origin) Usual() (Usual, error) {
 		holds(water.Potassium, 550, 400, 700, quoted(worts)), holds(water.Sodium, 30, 10, 60, quoted(worts)), holds(water.Calcium, 35, 20, 60, quoted(worts)), holds(water.Magnesium, 100, 70, 120, quoted(worts)),
 		holds(water.Phosphate, 920, 600, 1200, recalled), holds(water.Zinc, 0.12, 0.05, 0.2, recalled),
 		holds(water.Citrate, 116, 60, 200, quoted("Montanari et al. 1999, mean of beers")), holds(water.Malate, 63, 30, 120, quoted("Montanari et al. 1999, mean of beers")),
-		holds(water.Glutamate, 2900, 1450, 5800, evidence.Evidence{Source: "15 mL of lactic acid of 88 % in 18.9 L for pH 4.35, as a page says; another says twice", Grade: evidence.Fitted}),
+		holds(water.Glutamate, 2600, 1300, 5200, evidence.Evidence{Source: "15 mL of lactic acid of 88 % in 18.9 L for pH 4.35, as a page says; another says twice", Grade: evidence.Fitted}),
 		nitrogen(amino, 160, 100, 220, recalled), nitrogen(ammonium, 10, 5, 25, recalled),
 	}}, nil
 }

@@ -45,24 +45,12 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	if err != nil {
 		return Plan{}, nil, err
 	}
-	course, err := m.course.Course(curveCourse)
-	if err != nil {
-		return Plan{}, nil, err
+	var curves []Curve
+	if m.recipe.base == nil {
+		if curves, err = m.fermentCurves(); err != nil {
+			return Plan{}, nil, err
+		}
 	}
-	along, err := m.widened(course)
-	if err != nil {
-		return Plan{}, nil, err
-	}
-	m.raise(along)
-	curves := m.gravityCurves(along)
-	if m.plan.Acidity.Unforeseen == "" {
-		curves = append(curves, m.acidityCurve(along))
-	}
-	days, err := m.dayCurves(along)
-	if err != nil {
-		return Plan{}, nil, err
-	}
-	curves = append(days, curves...)
 	for i, r := range m.recipe.packs {
 		k := m.batch.packed[i]
 		var c Curve
@@ -77,6 +65,28 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 		curves = append(curves, c)
 	}
 	return *m.plan, curves, nil
+}
+
+// fermentCurves are those of the ferment.
+func (m *maker) fermentCurves() ([]Curve, error) {
+	course, err := m.course.Course(curveCourse)
+	if err != nil {
+		return nil, err
+	}
+	along, err := m.widened(course)
+	if err != nil {
+		return nil, err
+	}
+	m.raise(along)
+	curves := m.gravityCurves(along)
+	if m.plan.Acidity.Unforeseen == "" {
+		curves = append(curves, m.acidityCurve(along))
+	}
+	days, err := m.dayCurves(along)
+	if err != nil {
+		return nil, err
+	}
+	return append(days, curves...), nil
 }
 
 var sugarUsed = Axis{"sugar used", "%"}
@@ -140,7 +150,7 @@ func (m *maker) bottleCurve(r packRecipe, k packed, p PackPlan) (Curve, error) {
 		AtName: "stored", AtWarmth: &p.Bottle.Store,
 		Limit: &rating, LimitName: "rating given",
 	}
-	closed, err := m.close(r, k, p.Bottle.Dissolved)
+	closed, err := m.close(r, k, p.Bottle.Dissolved, false)
 	if err != nil {
 		return c, err
 	}

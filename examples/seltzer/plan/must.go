@@ -125,16 +125,8 @@ func (m *maker) must() error {
 func (m *maker) bring() error {
 	b, kilos := &m.brings, m.batch.share*kg(m.batch.wash.Mass())
 	water0 := kg(m.batch.wash.Water())
+	c := m.fermentable.Composition()
 	var err error
-	plain := weighable(m.fermentable)
-	c := plain.Own.Composition()
-	if plain.Own.IsZero() {
-		known, err := material.Find(plain.What)
-		if err != nil {
-			return err
-		}
-		c = known.Composition()
-	}
 	solids := c.Sugar().Plus(c.UnfermentedSolids).In(units.Fraction)
 
 	// The litre of what was measured, its water, and what else is in that.
@@ -343,11 +335,11 @@ func (m *maker) washState() (forward.State, error) {
 }
 
 // dissolving is the fermentable as a step of the batch, with what it brings.
-func (m *maker) dissolving() (forward.Step, error) {
+func (m *maker) dissolving() forward.Step {
 	if !m.brings.material.IsZero() {
-		return forward.Step{Own: m.brings.material}, nil
+		return forward.Step{Own: m.brings.material}
 	}
-	return weighable(m.fermentable), nil
+	return weighable(m.fermentable)
 }
 
 // decimalNumber reads a plain number.

@@ -20,13 +20,13 @@ type Must struct {
 
 // AcidPart is an acid of a juice, in parts by mass.
 type AcidPart struct {
-	What  string  `json:"what"`  // what water.ParseAcid reads: "citric acid"
+	What  string  `json:"what"`  // a name of water.Acids: "citric acid"
 	Parts float64 `json:"parts"` // 3 and 1: three times as much
 }
 
 // Acid is an acid to add, to a pH or to an acidity.
 type Acid struct {
-	What    string   `json:"what"`                 // what water.ParseAcid reads: "citric acid"
+	What    string   `json:"what"`                 // a name of water.Acids: "citric acid"
 	When    string   `json:"when"`                 // "before the yeast" or "after the ferment"
 	PH      float64  `json:"to_pH,omitempty"`      // optional: one of the two
 	Acidity *Acidity `json:"to_acidity,omitempty"` // optional: "5.5 g/L as tartaric acid to pH 8.2"

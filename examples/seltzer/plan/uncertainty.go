@@ -56,6 +56,9 @@ func (m *maker) uncertainties() error {
 		}
 	}
 	u := UncertaintyPlan{Division: division}
+	if m.recipe.base != nil {
+		return m.kegContents(&u, thermometer, gauge)
+	}
 	strength := m.batch.strength
 
 	// What was weighed and filled: relative contributions add in squares (eq. 12).
@@ -83,9 +86,13 @@ func (m *maker) uncertainties() error {
 	}
 	u.Supports = u.Capability >= 1
 
-	// The content of a keg from its temperature and pressure.
+	return m.kegContents(&u, thermometer, gauge)
+}
+
+// kegContents adds how sure the content of each kind of keg is, by its temperature and pressure.
+func (m *maker) kegContents(u *UncertaintyPlan, thermometer, gauge float64) error {
 	for i, p := range m.plan.Packs {
-		if p.Kind != keg {
+		if p.Kind != keg || p.Still {
 			continue
 		}
 		c, err := m.kegContent(m.batch.packed[i], p, thermometer, gauge)
@@ -94,7 +101,7 @@ func (m *maker) uncertainties() error {
 		}
 		u.Kegs = append(u.Kegs, c)
 	}
-	m.plan.Uncertainty = u
+	m.plan.Uncertainty = *u
 	return nil
 }
 
