@@ -48,7 +48,7 @@ var signs = []sign{
 		"a closure or a fitting that leaks: weigh a bottle over some weeks; soap water on a keg",
 		"primer left out or stirred in unevenly",
 		"yeast killed by heat, sulfite or sorbate after the ferment"}},
-	{"sour", (*maker).soured, []string{
+	{"sour", (*maker).tastesSour, []string{
 		"lactic or acetic bacteria: sourness that grows while the gravity stays; a smell of vinegar comes with air",
 		"an acid or a flavouring that was added by taste",
 		"carbonic acid: taste it again with its gas stirred out"}},
@@ -235,7 +235,7 @@ func (m *maker) flat(g *Guide) error {
 	return nil
 }
 
-func (m *maker) soured(g *Guide) error {
+func (m *maker) tastesSour(g *Guide) error {
 	a := m.plan.Acidity
 	if n := len(a.Points); n > 0 {
 		p := a.Points[n-1]
