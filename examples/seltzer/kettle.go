@@ -67,25 +67,30 @@ func writeKettle(name string, force, own bool, req plan.Request) error {
 		return &outputError{err}
 	}
 	defer f.Abort() // nothing once it is committed
-	wasm, glue, err := buildLibrary()
-	if err != nil {
-		return &outputError{err}
-	}
-	start := drinks()
-	if own {
-		text, err := json.Marshal(req)
-		if err != nil {
-			return &outputError{err}
-		}
-		start = append([]drink{{req.Name, text}}, start...)
-	}
-	if err := printKettle(f, wasm, glue, start); err != nil {
+	if err := makeKettle(f, own, req); err != nil {
 		return &outputError{err}
 	}
 	if err := f.Commit(); err != nil {
 		return &outputError{err}
 	}
 	return nil
+}
+
+// makeKettle builds the page and writes it.
+func makeKettle(w io.Writer, own bool, req plan.Request) error {
+	wasm, glue, err := buildLibrary()
+	if err != nil {
+		return err
+	}
+	start := drinks()
+	if own {
+		text, err := json.Marshal(req)
+		if err != nil {
+			return err
+		}
+		start = append([]drink{{req.Name, text}}, start...)
+	}
+	return printKettle(w, wasm, glue, start)
 }
 
 // errNoToolchain reports that there is no Go to build the library for a browser with.

@@ -30,6 +30,8 @@ func main() {
 		"withAtHand": reply(func(a []js.Value) (any, error) {
 			return withAtHand([]byte(a[0].String()), a[1].String())
 		}),
+		"signs":   reply(func([]js.Value) (any, error) { return plan.Signs(), nil }),
+		"wrong":   reply(func(a []js.Value) (any, error) { return wrong([]byte(a[0].String()), a[1].String()) }),
 		"choices": reply(func(a []js.Value) (any, error) { return choices([]byte(a[0].String())) }),
 		"look": reply(func(a []js.Value) (any, error) {
 			return look([]byte(a[0].String()), a[1].String(), a[2].String(), a[3].Float(), us(a[4]))

@@ -10,6 +10,8 @@
 //	go run ./examples/seltzer -html plan.html     a page to print or to read at the kettle
 //	go run ./examples/seltzer -card my.json       the work step by step, with boxes and blanks
 //	go run ./examples/seltzer -page mine.html     a page that plans by itself, on a phone, offline
+//	go run ./examples/seltzer -serve 127.0.0.1:8470   the same page, for a browser on this machine
+//	go run ./examples/seltzer -seen flat my.json  what can explain it, by the figures of this batch
 //	go run ./examples/seltzer -drawn my.json      how sure the figures are, and what that comes from
 //	go run ./examples/seltzer -json my.json       the plan as data
 //	go run ./examples/seltzer -request            the built-in request, to start yours from
@@ -79,6 +81,8 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 	why := flags.Bool("why", false, "print the relation and the source behind each figure")
 	steps := flags.Bool("card", false, "print a brew-day card: the work step by step, with boxes and blanks")
 	drawn := flags.Bool("drawn", false, "print how sure the figures are, from a thousand worlds, and what that comes from")
+	seen := flags.String("seen", "", "print what can explain something `SEEN` in this batch: "+strings.Join(plan.Signs(), ", "))
+	serve := flags.String("serve", "", "serve the page of -page on this machine alone, at `ADDRESS` such as 127.0.0.1:8470")
 	system := flags.String("units", "metric", "units to print: metric or us")
 	htmlFile := flags.String("html", "", "write the plan as a page to print to `FILE`")
 	pageFile := flags.String("page", "", "write a page that plans by itself, the library in it, to `FILE`; it takes a Go toolchain")
@@ -116,6 +120,20 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 			return err
 		}
 		return writeJSON(out, req)
+	}
+	if *seen != "" {
+		g, err := plan.Wrong(req, *seen)
+		if err != nil {
+			return offered(err, req)
+		}
+		if *asJSON {
+			return writeJSON(out, g)
+		}
+		printText(out, []section{guideSection(g)}, false)
+		return flush(out)
+	}
+	if *serve != "" {
+		return serveKettle(*serve, flags.Arg(0) != "", req, stderr)
 	}
 	if *pageFile != "" {
 		return writeKettle(*pageFile, *force, flags.Arg(0) != "", req)

@@ -13,6 +13,7 @@ func carbonationFunctions() []Function {
 		carbonationMethods(),
 		carbonationGas(),
 		carbonationPacks(),
+		carbonationLimits(),
 		carbonationFerment(),
 		carbonationService(),
 		carbonationSafety(),

@@ -18,6 +18,7 @@ func nutrientFunctions() []Function {
 		nutrientPH(),
 		nutrientYeast(),
 		nutrientForecast(),
+		nutrientPractice(),
 		nutrientAfter(),
 		nutrientStabilise(),
 	} {

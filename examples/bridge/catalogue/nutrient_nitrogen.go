@@ -27,18 +27,23 @@ func sourceInput() Input {
 	return choice("source", "what feeds the yeast", namesOf(nutrientSources)...).orOption("diammonium phosphate")
 }
 
+// limitName names a limit: law, addition and drink.
+func limitName(l law.Limit) string {
+	name := l.Jurisdiction.String() + " "
+	for i, s := range l.Covers {
+		if i > 0 {
+			name += " or "
+		}
+		name += s.String()
+	}
+	return name + " / " + l.Scope.String()
+}
+
 // nutrientNitrogen are doses of nitrogen, and limits in law.
 func nutrientNitrogen() []Function {
 	var limits []string
 	for _, l := range legalLimits {
-		name := l.Jurisdiction.String() + " "
-		for i, s := range l.Covers {
-			if i > 0 {
-				name += " or "
-			}
-			name += s.String()
-		}
-		limits = append(limits, name+" / "+l.Scope.String())
+		limits = append(limits, limitName(l))
 	}
 	return []Function{
 		{

@@ -21,8 +21,8 @@ const (
 
 // Handler answers requests. It is safe for concurrent use.
 type Handler struct {
+	guard     *Guard
 	functions map[string]known
-	hosts     map[string]bool
 	index     []byte
 }
 
@@ -35,10 +35,11 @@ type known struct {
 // New returns a Handler for a server that listens at address, which is one of
 // this machine's loopback addresses.
 func New(address netip.AddrPort) (*Handler, error) {
-	if !address.Addr().IsLoopback() {
-		return nil, fmt.Errorf("%s is not a loopback address; use 127.0.0.1", address.Addr())
+	guard, err := NewGuard(address)
+	if err != nil {
+		return nil, err
 	}
-	h := &Handler{functions: map[string]known{}, hosts: map[string]bool{}}
+	h := &Handler{guard: guard, functions: map[string]known{}}
 	all := catalogue.All()
 	for i := range all {
 		results, err := ask.Wishes(&all[i], nil)
@@ -47,13 +48,6 @@ func New(address netip.AddrPort) (*Handler, error) {
 		}
 		h.functions[all[i].Name] = known{&all[i], results}
 	}
-	for _, name := range []string{"127.0.0.1", "localhost", "[::1]", hostName(address.Addr())} {
-		h.hosts[fmt.Sprintf("%s:%d", name, address.Port())] = true
-		if address.Port() == 80 {
-			h.hosts[name] = true
-		}
-	}
-	var err error
 	h.index, err = index("http://"+address.String(), all)
 	return h, err
 }
@@ -79,16 +73,7 @@ var (
 // ServeHTTP answers one request.
 func (h *Handler) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	header := w.Header()
-	header["X-Content-Type-Options"] = noSniff
-	header["Cache-Control"] = noStore
-	if status, reason := h.refuse(r); status != 0 {
-		if status == http.StatusMethodNotAllowed {
-			header["Allow"] = allow
-		}
-		header["Content-Type"] = plainText
-		header.Set("Connection", "close")
-		w.WriteHeader(status)
-		fmt.Fprintln(w, reason)
+	if !h.guard.Admits(w, r) {
 		return
 	}
 	if r.Method == http.MethodOptions {
@@ -129,29 +114,6 @@ func (h *Handler) answer(w http.ResponseWriter, r *http.Request, name string) {
 	}
 	var room [256]byte
 	w.Write(h.compute(room[:0], name, q, err))
-}
-
-// refuse says with which status a request is turned away; 0 if it is not.
-func (h *Handler) refuse(r *http.Request) (int, string) {
-	switch {
-	case !h.hosts[strings.ToLower(r.Host)]:
-		return http.StatusForbidden, "this server answers to 127.0.0.1 and localhost only"
-	case len(r.Header["Origin"]) > 0, !fetchedByUser(r.Header["Sec-Fetch-Site"]):
-		return http.StatusForbidden, "this server does not answer web pages"
-	case len(r.RequestURI) > MaxAddress:
-		return http.StatusRequestURITooLong, fmt.Sprintf("an address has at most %d bytes", MaxAddress)
-	case r.Method != http.MethodGet && r.Method != http.MethodHead && r.Method != http.MethodOptions:
-		return http.StatusMethodNotAllowed, "use GET"
-	case r.ContentLength != 0:
-		return http.StatusBadRequest, "a request has no body"
-	}
-	return 0, ""
-}
-
-// fetchedByUser reports whether Sec-Fetch-Site is absent, or says that a person
-// typed the address.
-func fetchedByUser(site []string) bool {
-	return len(site) == 0 || len(site) == 1 && site[0] == "none"
 }
 
 var errSeveral = errors.New("it gives several results; add output=NAME, or as=xml")

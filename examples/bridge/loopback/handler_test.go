@@ -261,7 +261,7 @@ func TestNew(t *testing.T) {
 		}
 	}
 	h, err := New(netip.MustParseAddrPort("127.0.0.1:80"))
-	if err != nil || !h.hosts["localhost"] || !h.hosts["127.0.0.1:80"] {
-		t.Errorf("port 80: %v, %v", h.hosts, err)
+	if err != nil || !h.guard.hosts["localhost"] || !h.guard.hosts["127.0.0.1:80"] {
+		t.Errorf("port 80: %v, %v", h.guard.hosts, err)
 	}
 }

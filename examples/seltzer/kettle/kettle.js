@@ -458,16 +458,36 @@ function showNow() {
       changed();
     } }, "take out"))));
   if (answer.refused) return $("now").replaceChildren(refusedNote(), had, add);
+  const guide = wrongness();
   const n = answer.now, picture = el("div", {});
   $("now").replaceChildren(...n.cautions.map(c => el("p", { className: "caution" }, c)),
     el("h2", { id: "state", tabIndex: -1 }, n.state), ...paragraphs(n.next), rows(n.take, "take"),
     ...(n.when.length ? [rows(n.when, "whens")] : []),
     ...(n.could.length ? [el("details", { className: "could" }, el("summary", {}, "What can be done, tried on this batch"), rows(n.could, "whens"))] : []),
-    ...(n.why.length ? [el("details", {}, el("summary", {}, "Why"), whys(n.why), picture)] : []), had, add);
+    ...(n.why.length ? [el("details", {}, el("summary", {}, "Why"), whys(n.why), picture)] : []), had, add, guide);
   if (list.length) {
     const mine = turn;
     later("curves", requestText(), batch.us).then(c => { if (mine === turn && !c.error) c.filter(p => p.read).forEach(p => draw(picture, p)); });
   }
+}
+
+// wrongness asks what can explain something seen, by the figures of this batch.
+let sign = "";
+
+function wrongness() {
+  const out = el("div", { "aria-live": "polite" });
+  const ask = async () => {
+    const mine = sign;
+    if (!mine) return out.replaceChildren();
+    const g = await later("wrong", requestText(), mine);
+    if (mine !== sign) return;
+    if (g.error) return out.replaceChildren(el("p", { className: "refusal" }, g.error));
+    out.replaceChildren(rows(g.figures, "whens"), el("h3", {}, "No figure tells"), ...paragraphs(g.rest));
+  };
+  const select = el("select", { id: "seen", onchange: e => { sign = e.target.value; ask(); } },
+    ...["", ...JSON.parse(zymase.signs())].map(s => el("option", { value: s, selected: s === sign }, s || "nothing")));
+  ask();
+  return el("details", { open: !!sign }, el("summary", {}, "What is wrong?"), el("div", { className: "field" }, el("label", { htmlFor: "seen" }, "Seen, smelt or tasted"), select), out);
 }
 
 // draw puts a picture of ours on the page: its text is escaped where it is drawn.
