@@ -104,7 +104,7 @@ func describeStruct(t reflect.Type, path string, comments map[string]string) []f
 		f := t.Field(i)
 		key, option, _ := strings.Cut(f.Tag.Get("json"), ",")
 		d := describeType(f.Type, strings.TrimPrefix(path+"."+key, "."), comments)
-		d.Key, d.Label, d.Optional = key, strings.ReplaceAll(key, "_", " "), strings.HasPrefix(option, "omit")
+		d.Key, d.Label, d.Optional = key, strings.ReplaceAll(key, "_", " "), strings.HasPrefix(option, "omit") && f.Tag.Get("need") == ""
 		d.Hint, d.Names = hints(comments[t.Name()+"."+f.Name])
 		out = append(out, d)
 	}
@@ -165,7 +165,7 @@ func describeType(t reflect.Type, path string, comments map[string]string) field
 		d.Kind, d.Of = "group", describeStruct(t, path, comments)
 	case t.Kind() == reflect.Slice:
 		d.Kind, d.Of = "list", []field{describeType(t.Elem(), path, comments)}
-	case t.Kind() == reflect.Float64:
+	case t.Kind() == reflect.Float64, t.Kind() == reflect.Int:
 		d.Kind = "number"
 	}
 	return d

@@ -44,6 +44,10 @@ const (
 	FigureBuffer
 	FigureUncertainty
 	FigureSchedule
+	FigureForecast
+	FigureHourly
+	FigureCause
+	FigureOnward
 	FigureRoom
 	FigureCost
 	FigureReading
@@ -56,6 +60,7 @@ const (
 	FigureTartar
 	FigureSulfite
 	FigureSorbate
+	FigureTaste
 )
 
 var whys = map[Figure]Why{
@@ -158,8 +163,20 @@ var whys = map[Figure]Why{
 	FigureSchedule: {
 		"sugar used against time by growth on nitrogen, uptake and loss by alcohol; readings and your own time narrow it; the gravity decides",
 		"Coleman, Fish & Block 2007, as read second-hand; width: published forecasts are off by a factor of two"},
+	FigureForecast: {
+		"ways in which the ferment may go (pace, lag, tail, end), weighed by your own time and the readings; nine in ten and half of them; unchanged: dry and three days more",
+		"Coleman, Fish & Block 2007, as read second-hand; width held against 38 measured worts and musts: go run ./examples/verify -forecast"},
+	FigureOnward: {
+		"the batch as it was read (gravity, volume and pH weighed against the plan by both uncertainties), carried on step by step until its sugar is used",
+		"package batch: conservation of every element, charge balance; days as for the forecast, the ethanol that fresh yeast meets not counted"},
+	FigureHourly: {
+		"share of the sugar in the fastest hour times the gas, and times 586.6 kJ/kg of the sugar, without what the room takes",
+		"as for the forecast; heat: common practice, 563 to 652 kJ/kg in use; gas by the balance of atoms"},
+	FigureCause: {
+		"likelihood of the readings if the wash had started so, over that as planned",
+		"as for the forecast; the steps tried (4 K, half the nitrogen, a tenth of the cells, pH 2.7) are chosen"},
 	FigureRoom: {
-		"fresh air = gas given off / (limit − outside air), well mixed; peak: the fastest hour of the pace",
+		"fresh air = gas given off / (limit − outside air), well mixed; peak: the fastest hour, at the high end of the forecast",
 		"balance of a room; 5000 ppm: OSHA 29 CFR 1910.1000; pace: Coleman, Fish & Block 2007, as read second-hand"},
 	FigureCost: {
 		"whole packs times price; decimal, nothing rounded",
@@ -191,6 +208,9 @@ var whys = map[Figure]Why{
 	FigureSorbate: {
 		"sorbic acid is 74.6 % of potassium sorbate; undissociated: 1 / (1 + 10^(pH − 4.76))",
 		"pK: reagent page of a department of enology (read); advised by strength: How to add potassium sorbate (read), 10 to 14 % vol below pH 3.5"},
+	FigureTaste: {
+		"as much in a litre of the drink as asked for; a sweetener that yeast leaves by its sweetness against sucrose; both count in the volume",
+		"masses and volume of the mixture (OIML R 22); sweetness: BMC Medicine 9 (2011) 123, Appl. Microbiol. Biotechnol. 102 (2018) 587 (read)"},
 	FigureVolumes: {
 		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",
 		"IUPAC-NIST Solubility Database, SRD 106"},
