@@ -263,3 +263,29 @@ func ExampleSpecies_Describe() {
 	// Ca(citrate)- = Ca+2 + citrate-3; log K 4.870 at 25 °C, 4.642 at 80 °C; activity by Davies; NIST Standard Reference Database 46, as minteq.v4.dat prints it (read)
 	// Ca+2; activity by 5 Å and 0.165 kg/mol; by definition
 }
+
+// What ethanol does to weak acids, and so to the pH of a drink.
+func ExamplePKShift() {
+	rise, err := water.PKShift(units.PercentVolume.Of(12))
+	fmt.Printf("%.2f %v\n", rise, err)
+	// Output: 0.17 <nil>
+}
+
+// A wine of 12 % vol with 900 mg/L of potassium and 2.5 g/L of tartrate, in the cold.
+func ExampleProfile_CreamOfTartar() {
+	ions := []water.Content{water.Potassium.At(units.MilligramPerLitre.Of(900)), water.Tartrate.At(units.MilligramPerLitre.Of(2500))}
+	for _, t := range []units.Temperature{units.Celsius.Of(15), units.Celsius.Of(2)} {
+		wine, err := water.NewProfile(t, units.MilligramPerLitreCaCO3.Of(-600), ions...)
+		if err != nil {
+			panic(err)
+		}
+		if wine, err = wine.WithEthanol(units.PercentVolume.Of(12)); err != nil {
+			panic(err)
+		}
+		settles, err := wine.CreamOfTartar()
+		fmt.Println(t.Text(units.Celsius, 0), settles.Text(units.GramPerLitre, 2), err)
+	}
+	// Output:
+	// 15 °C 1.02 g/L <nil>
+	// 2 °C 1.78 g/L <nil>
+}

@@ -16,6 +16,7 @@ func mustChapter() Chapter {
 		Problems: []Problem{
 			twoMaltsMeet(), mashByCalcium(), acidForTheMash(), ethanolMovesPK(), bufferOfTartaric(), wineByAnalysis(), appleByAcidity(),
 			bacteriaTakeTheSharpness(), tartarTakesTheRest(), sharpAndBland(), sulfiteAfterAcid(),
+			raspberryAndLime(), honeyHoldsItsAcidBack(), tartarInTheCold(),
 		},
 	}
 }

@@ -5,6 +5,7 @@
 //	go run ./examples/verify -json               the same as data
 //	go run ./examples/verify mytable.csv         your own table
 //	go run ./examples/verify -forecast           how well measured ferments are foretold
+//	go run ./examples/verify -acidity            how near the pH of juices and wines comes to the measured one
 //	go run ./examples/verify -constants          every constant: source, status, what it moves
 //
 // For each table it prints the source and how it was obtained, the function
@@ -38,11 +39,12 @@ func run(args []string, stdout, stderr io.Writer) int {
 	flags := flag.NewFlagSet("verify", flag.ContinueOnError)
 	flags.SetOutput(stderr)
 	flags.Usage = func() {
-		fmt.Fprintln(stderr, "usage: verify [-json] [-table NAME] [-forecast] [-constants] [FILE.csv ...]")
+		fmt.Fprintln(stderr, "usage: verify [-json] [-table NAME] [-forecast] [-acidity] [-constants] [FILE.csv ...]")
 		flags.PrintDefaults()
 	}
 	asJSON := flags.Bool("json", false, "write the result as JSON")
 	forecast := flags.Bool("forecast", false, "score the forecast of a ferment over measured ones")
+	acidity := flags.Bool("acidity", false, "score the pH of juices by their acidity, and of wines by their analysis, over measured ones")
 	constants := flags.Bool("constants", false, "print every constant of the library with its source and what it moves")
 	one := flags.String("table", "", "print every row of the table of that `name`")
 	if err := flags.Parse(args); err != nil {
@@ -55,6 +57,8 @@ func run(args []string, stdout, stderr io.Writer) int {
 	switch {
 	case *forecast:
 		write = writeForecasts
+	case *acidity:
+		write = writeAcidity
 	case *constants:
 		write = writeConstants
 	}

@@ -46,9 +46,8 @@ func (d Drink) Malolactic(share units.Share) (Drink, error) {
 
 // Settled returns the drink after so much cream of tartar, KHC4H4O6, has settled out of each
 // litre: by the crystals, or by potassium measured before and after (39.1 mg of it in 188.2 mg). How
-// much will settle in a cold wine is not computed: no solubility product in ethanol could be
-// read (H. W. Berg and R. M. Keefer, Am. J. Enol. Vitic. 9 (1958) 180 has them),
-// and protective colloids keep wines above it for years.
+// much is at most to settle in a cold wine is [water.Profile.CreamOfTartar]; protective colloids keep wines above
+// that for years.
 //
 // Below pH 3.6 or so the pH falls as it settles, above it the pH rises; the acidity falls
 // either way.

@@ -11,7 +11,8 @@
 // of it is there as salt, of potassium above all. pH and titratable acidity, both measured,
 // solve for the two ([Reading]); then a titration curve, a treatment or a blend follows by
 // charge. From a full analysis the pH follows ([Analysis]). From the acidity alone it is a
-// guess with a band of 0.3 ([Origin.FromAcidity]).
+// guess with a band of 0.3 ([Origin.FromAcidity]). What a wash of fruit, honey or malt brings, measured or by its
+// usual composition, is in [Origin.Brings].
 //
 // # Conventions
 //
@@ -19,8 +20,8 @@
 // free leaves. Concentrations are those of the drink. Ethanol moves the pK of all acids alike
 // ([water.Profile.WithEthanol]).
 //
-// Two things are left out. Amino acids and tannins buffer too, and are not counted: what they
-// bring is found by the titration and counted as the acids named. Nothing drops out by
-// itself: cream of tartar that settles is a step of its own ([Drink.Settled]), as the
-// cold and the ethanol that bring it down have no constants here.
+// Amino acids and tannins of a fruit buffer too, and are not counted: what they
+// bring is found by the titration and counted as the acids named; those of a wort stand as glutamate. Nothing drops out by
+// itself: cream of tartar that settles is a step of its own ([Drink.Settled]), as much of it as was weighed, or as
+// [water.Profile.CreamOfTartar] gives for a wine at rest in the cold.
 package must

@@ -90,11 +90,35 @@ func (d Drink) BufferCapacity() units.EquivalentConcentration {
 
 // Acidity returns the titratable acidity by a convention.
 //
+// A drink of more than about 12 g/L is titrated thinned with three times as much distilled water, as its salts at the
+// end are beyond the constants.
+//
 // Errors are those of [water.Profile.TitratableAcidity].
 func (d Drink) Acidity(t water.Titration) (units.MassConcentration, error) {
-	ta, err := d.water.TitratableAcidity(t)
+	ta, err := titrated(d.water, t)
 	return ta, limit.Named("must.Drink.Acidity", err)
 }
+
+// titrated is the titratable acidity of a water, thinned where its acids neutralised would be too strong.
+func titrated(p water.Profile, t water.Titration) (units.MassConcentration, error) {
+	const thinner = 4
+	strength := 0.0 // mmol/L, of the acids and the sodium at the end
+	for _, w := range weak {
+		n := mmol(p, w.ion)
+		strength += n * w.charge * (w.charge + 1) / 2
+	}
+	if strength < mostSalt {
+		return p.TitratableAcidity(t)
+	}
+	thin, err := p.Dilute(units.Litre.Of(1), units.Litre.Of(thinner-1))
+	if err != nil {
+		return units.MassConcentration{}, err
+	}
+	ta, err := thin.TitratableAcidity(t)
+	return milligrams(thinner * ta.In(units.MilligramPerLitre)), err
+}
+
+const mostSalt = 420 // mmol/L of ionic strength, somewhat below the end of the constants
 
 // weak are the ions of weak acids that charge counts by their protons, with the charge that
 // alkalinity counts from.

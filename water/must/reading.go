@@ -170,7 +170,7 @@ func (x *unknown) solve(make func(acid float64) (water.Profile, error)) (Drink, 
 		if p, err = make(acid); err != nil {
 			return 0, err
 		}
-		ta, err := p.TitratableAcidity(x.r.Titration)
+		ta, err := titrated(p, x.r.Titration)
 		found = ta.In(units.MilligramPerLitre)
 		return found - x.acidity, limit.Named(x.fn, err)
 	}

@@ -27,9 +27,9 @@ type Usual struct {
 }
 
 const (
-	amino    = 1
-	ammonium = 2
-	titrated = 3
+	amino     = 1
+	ammonium  = 2
+	ofAcidity = 3
 
 	// honeyOf is kg in a litre of the solution in which its pH and acidity are measured: 10 g in 75 mL, at 1.42 kg/L.
 	honeyOf = 0.010 / (0.075 + 0.010/1.42)
@@ -53,7 +53,7 @@ func nitrogen(form int, v, low, high float64, e evidence.Evidence) Part {
 
 func acidityAs(a water.Acid, v, low, high float64, e evidence.Evidence) Part {
 	p := about("acidity as "+a.Name(), v, low, high, e)
-	p.nitrogen = titrated
+	p.nitrogen = ofAcidity
 	return p
 }
 
@@ -179,7 +179,7 @@ func (f Origin) Brings(extract units.MassConcentration, in water.Profile, r Read
 		case ammonium:
 			out.Ammonium = p.Content.Value
 			held[water.Ammonium] = out.Ammonium.In(units.MilligramPerLitre) / nitrogenOfAmmonium
-		case titrated:
+		case ofAcidity:
 		default:
 			held[p.ion] = p.Content.Value.In(units.MilligramPerLitre)
 		}

@@ -18,6 +18,7 @@ func waterFunctions() []Function {
 		mashFunctions(),
 		juiceFunctions(),
 		juiceTreatments(),
+		mustFunctions(),
 	} {
 		all = append(all, part...)
 	}

@@ -227,6 +227,8 @@ func (m *maker) carry() (*carried, error) {
 			c.givenOff -= in // from the air, into a water that lacked it
 		case forward.Transfer:
 			stay = note(stay, d.line, kg(left.Liquid.Mass())-yeastIn(&left.Liquid))
+		case forward.Settle:
+			stay = note(stay, d.line, kg(left.Sediment.Mass()))
 		case forward.Ferment:
 			c.grown = kg(c.state.Yeast()) - kg(before.Yeast())
 			c.gas = mass(forward.CarbonDioxide, c.state.Of(forward.CarbonDioxide)+left.Gas[forward.CarbonDioxide]-before.Of(forward.CarbonDioxide))
