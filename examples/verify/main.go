@@ -7,6 +7,7 @@
 //	go run ./examples/verify -report out.html mytable.csv   a page for a quality system
 //	go run ./examples/verify -forecast           how well measured ferments are foretold
 //	go run ./examples/verify -constants          every constant: source, status, what it moves
+//	go run ./examples/verify -laws               the law that figures are from, by article
 //
 // For each table it prints the source and how it was obtained, the function
 // that is held to it, the row that comes nearest to its tolerance or goes
@@ -51,13 +52,14 @@ func talk(args []string, answers io.Reader, stdout, stderr io.Writer) int {
 	flags := flag.NewFlagSet("verify", flag.ContinueOnError)
 	flags.SetOutput(stderr)
 	flags.Usage = func() {
-		fmt.Fprintln(stderr, "usage: verify [-json] [-table NAME] [-forecast] [-constants] [FILE.csv ...]")
+		fmt.Fprintln(stderr, "usage: verify [-json] [-table NAME] [-forecast] [-constants] [-laws] [FILE.csv ...]")
 		fmt.Fprintln(stderr, "       verify [-report PAGE.html] [-checks FUNCTION] [-map HEAD=NAME] [-fix NAME=VALUE] [-tolerance T] [-source S] FILE.csv")
 		flags.PrintDefaults()
 	}
 	asJSON := flags.Bool("json", false, "write the result as JSON")
 	forecast := flags.Bool("forecast", false, "score the forecast of a ferment over measured ones")
 	constants := flags.Bool("constants", false, "print every constant of the library with its source and what it moves")
+	byLaw := flags.Bool("laws", false, "print the law that figures are from, by article with its date, what changes often first")
 	page := flags.String("report", "", "write a page with plots of the residuals to a new `file`")
 	ask := &asker{to: stderr, columns: map[string]string{}, fixed: map[string]string{}}
 	if answers != nil {
@@ -81,6 +83,8 @@ func talk(args []string, answers io.Reader, stdout, stderr io.Writer) int {
 		write = writeForecasts
 	case *constants:
 		write = writeConstants
+	case *byLaw:
+		write = writeLaws
 	}
 	if write != nil {
 		if err := write(stdout); err != nil {

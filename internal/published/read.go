@@ -223,6 +223,8 @@ func (p *parser) finish() error {
 			t.Difference = h.value
 		case "again":
 			t.Again = h.value
+		case "case":
+			t.Case = h.value
 		case "labels": // read with the columns
 		case "fixed":
 			t.Fixed = append(t.Fixed, Fixed{name, h.value})
