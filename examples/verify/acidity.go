@@ -17,17 +17,20 @@ import (
 type acidityScore struct {
 	Set     string
 	Rows    int
-	Inside  int // within 0.3
+	Inside  int // within what is stated
 	Bias    float64
 	RMS     float64
 	squares float64
 }
 
+// stated is the band that must.Origin.FromAcidity states.
+const stated = 0.3
+
 func (s *acidityScore) add(off float64) {
 	s.Rows++
 	s.Bias += off
 	s.squares += off * off
-	if math.Abs(off) <= must.Band {
+	if math.Abs(off) <= stated {
 		s.Inside++
 	}
 }
@@ -128,7 +131,7 @@ func wineOff(row published.Row, sulfate float64) (float64, error) {
 	if n.err != nil {
 		return 0, n.err
 	}
-	d, err := a.Drink(must.Acids{water.Lactate.At(units.MilligramPerLitre.Of(1))})
+	d, err := a.Drink(must.AcidShares{water.Lactate.At(units.MilligramPerLitre.Of(1))})
 	return d.PH() - measured, err
 }
 

@@ -16,6 +16,7 @@ type Result struct {
 	Fixed      []Cell           `json:"fixed,omitempty"` // inputs that are the same in every row
 	Note       string           `json:"note,omitempty"`
 	Again      string           `json:"again,omitempty"` // the table whose printed rows these are
+	Case       string           `json:"case,omitempty"`  // what each row is a whole case of
 	Tolerances []Allowance      `json:"tolerances"`
 	Count      int              `json:"count"` // rows
 	Failed     int              `json:"failed"`
@@ -68,7 +69,7 @@ func check(t *published.Table) (*Result, error) {
 	}
 	r := &Result{
 		Table: t.Name, Title: t.Title, Source: t.Source, Status: t.Status,
-		Function: t.Checks, Note: t.Note, Again: t.Again, Count: t.Len(),
+		Function: t.Checks, Note: t.Note, Again: t.Again, Case: t.Case, Count: t.Len(),
 	}
 	for _, f := range t.Fixed {
 		r.Fixed = append(r.Fixed, Cell{f.Name, "", f.Text})

@@ -20,6 +20,16 @@ func writeConstants(w io.Writer) error {
 	fmt.Fprintln(w, "a typical result moves at most where each number of the row is raised by 1 % by itself; one of a set")
 	fmt.Fprintln(w, "that all but cancel moves it far, which says how many of its digits count.")
 	fmt.Fprintln(w)
+	fmt.Fprintln(w, "What rests on memory, practice or our choice, and moves a result by a tenth of it or more for each tenth:")
+	for _, e := range all {
+		switch e.Status {
+		case ledger.Recalled, ledger.Practice, ledger.Fitted, ledger.Chosen:
+			if e.Share() > 0.9 {
+				fmt.Fprintf(w, "  %-5s %% of %s: %s (%s)\n", e.Moves, e.Moved, e.What, e.Status)
+			}
+		}
+	}
+	fmt.Fprintln(w)
 	count := map[ledger.Status]int{}
 	unchecked := 0
 	for _, e := range all {

@@ -3,6 +3,8 @@ package main
 import (
 	"fmt"
 	"io"
+	"maps"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -35,6 +37,17 @@ func (r *Report) writeText(w io.Writer, every, own bool) {
 	}
 	fmt.Fprintln(w, "\nOnly rows that were read in their source count as published; \"again\" are the same printed")
 	fmt.Fprintln(w, "rows held against another function, counted once.")
+	cases, kinds := 0, map[string]int{}
+	for _, t := range r.Tables {
+		if t.Case != "" && t.Again == "" {
+			cases += t.Count
+			kinds[t.Case] += t.Count
+		}
+	}
+	fmt.Fprintf(w, "\nWhole cases from practice among them, what was put in beside what was measured: %d\n", cases)
+	for _, kind := range slices.Sorted(maps.Keys(kinds)) {
+		fmt.Fprintf(w, "  %-28s %8d\n", kind, kinds[kind])
+	}
 	list := func(what string, names []string) {
 		fmt.Fprintf(w, "\n%s: %d of %d\n", what, len(names), r.Functions)
 		for _, name := range names {

@@ -57,6 +57,8 @@
 //   - again: the table of the same source whose printed rows these are, held
 //     against another function (the way back, a rival formula). They are checked
 //     like any other, but do not count as published a second time.
+//   - case: where each row is a whole case from practice, with what was put in and what was
+//     measured, what it is: "batch", "analysis of a wine".
 //   - note: anything else a reader must know (a misprint, a doubtful cell).
 //
 // A column name is "name (unit)", or the name alone for a pure number, a choice

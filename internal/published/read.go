@@ -186,7 +186,7 @@ func parseColumn(text string) (Column, error) {
 	c := Column{Name: text}
 	if open := strings.IndexByte(text, '('); open > 0 && strings.HasSuffix(text, ")") {
 		c.Name, c.Unit = strings.TrimSpace(text[:open]), strings.TrimSpace(text[open+1:len(text)-1])
-		if !knownUnit(c.Unit) {
+		if !Knows(c.Unit) {
 			return c, fmt.Errorf("unit %q is not known", c.Unit)
 		}
 	}
@@ -223,6 +223,8 @@ func (p *parser) finish() error {
 			t.Difference = h.value
 		case "again":
 			t.Again = h.value
+		case "case":
+			t.Case = h.value
 		case "labels": // read with the columns
 		case "fixed":
 			t.Fixed = append(t.Fixed, Fixed{name, h.value})

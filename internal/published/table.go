@@ -37,6 +37,8 @@ type Table struct {
 	Difference string // what is known about why
 	Again      string // the table whose printed rows these are, for another function; may be empty
 
+	Case string // what each row is a whole case of: "batch", "analysis of a wine"; may be empty
+
 	Columns []Column
 	Fixed   []Fixed
 

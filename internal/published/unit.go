@@ -18,8 +18,8 @@ var derived = []string{
 	"mPa·s", "m/s", "kPa/m", "mg/L N", "mg/g N", "US gal/lb", "percentage points",
 }
 
-// knownUnit reports whether some quantity has the unit.
-func knownUnit(text string) bool {
+// Knows reports whether some quantity has the unit, written as tables write it.
+func Knows(text string) bool {
 	for _, find := range finders() {
 		if find(text) {
 			return true

@@ -174,7 +174,7 @@ func nutrientPractice() []Function {
 			Outputs: []Output{
 				out("mass", units.Gram, "acid to weigh"), out("added", units.GramPerLitre, "of it in the drink"),
 				out("acidity_before", units.GramPerLitre, "titratable acidity, as citric acid"), out("acidity_after", units.GramPerLitre, "the same with it"),
-				sentences(finish.AcidCaution.Text()),
+				sentences(water.AcidCautions().Texts()...),
 			},
 			heavy: true,
 			call:  drinkAcid,
@@ -214,7 +214,7 @@ func nutrientPractice() []Function {
 
 // drinkOf is a volume of a drink by strength and real extract.
 func drinkOf(litres, strength, extract float64) (gravity.Solution, error) {
-	d, err := carbonation.Drink(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
+	d, err := carbonation.DrinkOf(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
 	if err != nil {
 		return d, err
 	}
