@@ -46,6 +46,7 @@ type (
 		Next     []string    `json:"next"`
 		Take     []answerRow `json:"take"`
 		When     []answerRow `json:"when"`
+		Could    []answerRow `json:"could"`
 		Why      []answerRow `json:"why"`
 	}
 	// A refusal is a request that cannot be.
@@ -85,7 +86,7 @@ func planned(request []byte, s style, done []string, whole bool) answer {
 	if err != nil {
 		return answer{Refused: refused(err)}
 	}
-	a.Now = &answerNow{n.state, texts(n.cautions), texts(n.next), answerRows(n.take), answerRows(n.when), answerRows(n.why)}
+	a.Now = &answerNow{n.state, texts(n.cautions), texts(n.next), answerRows(n.take), answerRows(n.when), answerRows(n.could), answerRows(n.why)}
 	c := cardOf(p, s)
 	a.Before = texts(c.before)
 	for _, st := range c.steps {

@@ -45,10 +45,12 @@ func cardOf(p plan.Plan, s style) card {
 		c.add(lettingDown(p, s)...)
 	} else {
 		c.add(brewing(p, s)...)
+		c.add(souring(p, s)...)
 		c.add(pitching(p, s)...)
 		c.add(fermenting(p, s)...)
 	}
 	c.add(packing(p, s)...)
+	c.maturing(p, s)
 	for _, text := range p.Cautions {
 		c.caution(text)
 	}
@@ -82,6 +84,16 @@ var cautionsOf = []struct{ words, steps string }{
 	{"Sugar strewn", "portion-2"},
 	{"by its sheet", "pitch"},
 	{"largest dose on its label", "feed-1 pitch"},
+	{"rests on what is usual of it", "measure"},
+	{"Concentrated acid", "acid"},
+	{"measured sample first", "acid"},
+	{"may be soured", "acid"},
+	{"settle out as tartrates", "acid"},
+	{"Sulfites harm", "keep"},
+	{"limits known here", "keep"},
+	{"Sorbate keeps", "keep"},
+	{"Dissolve it in water first", "keep"},
+	{"Juices hold acids", "measure"},
 	{"extracts differ", "measure"},
 	{"hydrometer", "measure"},
 	{"cells in the pack", "pitch"},
@@ -90,6 +102,7 @@ var cautionsOf = []struct{ words, steps string }{
 	{"Ammonium", "feed-1 pitch"},
 	{"Potassium is", "feed-1 pitch"},
 	{"minerals and no vitamins", "feed-1 pitch"},
+	{"is what is usual of it", "feed-1 pitch"},
 	{"before you rely on a limit", "feed-1 pitch"},
 	{"The pH", "pH"},
 	{"even pace", "wait"},
@@ -183,7 +196,7 @@ func brewing(p plan.Plan, s style) []step {
 	if v := vessel(p, "sugar dissolved, cold"); !v.Volume.IsZero() {
 		dissolve.do, dissolve.read = []string{"Stir until it is clear: what lies on the bottom is missing above."}, []row{level("together, cold", v, s)}
 	}
-	if strings.HasPrefix(p.Request.Fermentable, "juice") {
+	if strings.Contains(p.Request.Fermentable, "juice ") {
 		dissolve.title, dissolve.do = "Mix the juice with the water", nil
 	}
 	steps := []step{
@@ -362,7 +375,7 @@ func fermenting(p plan.Plan, s style) []step {
 	if n := len(a.Points); n > 2 {
 		from, to := a.Points[n-3], a.Points[n-2]
 		ph.read[0].value = number(from.PH, 2) + " to " + number(to.PH, 2)
-		ph.read[0].note = fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", to.Low, from.High)
+		ph.read[0].note = fmt.Sprintf("%.2f to %.2f %s", to.Low, from.High, byAcids(p))
 	} else {
 		ph.read[0].value = "not foreseen"
 	}
@@ -379,7 +392,7 @@ func fermenting(p plan.Plan, s style) []step {
 		read: []row{{label: "gravity", value: floor, note: "shown at " + s.temperature(p.Request.Fermenter.Temperature) + ": " + number(g.WarmFloor, 4)},
 			{label: "gravity again", value: "the same", note: "days later"}, {label: "pH", value: "not foreseen"}}}
 	if n := len(a.Points); n > 0 {
-		wait.read[2].value, wait.read[2].note = number(a.Points[n-1].PH, 2), fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", a.Points[n-1].Low, a.Points[n-1].High)
+		wait.read[2].value, wait.read[2].note = number(a.Points[n-1].PH, 2), fmt.Sprintf("%.2f to %.2f %s", a.Points[n-1].Low, a.Points[n-1].High, byAcids(p))
 	}
 	return append(steps, ph, wait)
 }

@@ -17,7 +17,7 @@ func drinksToTry(t *testing.T) map[string]plan.Plan {
 	t.Helper()
 	texts := map[string][]byte{"sparkler": builtIn}
 	files, err := filepath.Glob("drinks/*.json")
-	if err != nil || len(files) != 4 {
+	if err != nil || len(files) != 5 {
 		t.Fatalf("%v: %q", err, files)
 	}
 	for _, f := range files {

@@ -8,6 +8,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"maps"
 	"reflect"
 	"regexp"
 	"slices"
@@ -25,6 +26,9 @@ import (
 //
 //go:embed plan/request.go
 var requestSource string
+
+//go:embed plan/request_must.go
+var mustSource string
 
 // A field describes one thing that a form asks for.
 type field struct {
@@ -50,7 +54,7 @@ var written = map[string]string{
 	"volume": "60 L, 330 mL or 16 US gal", "strengthByVolume": "4.6 % vol", "length": "640 m or 2100 ft",
 	"absolutePressure": "939 mbar", "gaugePressure": "8 bar gauge or 116 psi gauge", "massConcentration": "50 mg/L",
 	"calciumCarbonate": "90 mg/L as CaCO3", "volumeFlow": "5 L/h", "temperature": "20 °C or 68 °F",
-	"temperatureDifference": "0.5 K", "share": "4 %", "mass": "10 g", "Duration": "31 h, 8 d or 15 min", "Content": "2.9 vol or 5.7 g/L",
+	"temperatureDifference": "0.5 K", "share": "4 %", "mass": "10 g", "Duration": "31 h, 8 d or 15 min", "Content": "2.9 vol or 5.7 g/L", "Acidity": "6 g/L as malic acid to pH 8.2",
 }
 
 // describeRequest lists what a request may hold, from its type and its comments: a new
@@ -60,6 +64,11 @@ func describeRequest() ([]field, error) {
 	if err != nil {
 		return nil, err
 	}
+	more, err := commentsOf(mustSource)
+	if err != nil {
+		return nil, err
+	}
+	maps.Copy(comments, more)
 	return describeStruct(reflect.TypeFor[plan.Request](), "", comments), nil
 }
 
@@ -125,6 +134,10 @@ func hints(comment string) (hint string, names []string) {
 func listed(list string) (names []string) {
 	var of []material.Material
 	switch list {
+	case "water.Acids":
+		for _, a := range water.Acids() {
+			names = append(names, a.Name())
+		}
 	case "sugar.Fermentables":
 		of = sugar.Fermentables()
 	case "nutrient.Sources":

@@ -20,8 +20,9 @@ func sheet(p plan.Plan, s style) []section {
 	}
 	sections = append(sections, []section{
 		weighing(p, s), waterSection(p, s), vesselSection(p, s),
-		gravitySection(p, s), feedSection(p, s), aciditySection(p, s), yeastSection(p, s),
+		gravitySection(p, s), mustSection(p, s), feedSection(p, s), aciditySection(p, s), yeastSection(p, s), afterSection(p, s),
 	}...)
+	sections = slices.DeleteFunc(sections, func(s section) bool { return len(s.rows) == 0 })
 	for _, k := range p.Packs {
 		sections = append(sections, packSection(p, k, s))
 	}
@@ -31,6 +32,9 @@ func sheet(p plan.Plan, s style) []section {
 	sections = append(sections, labelSection(p, s), uncertaintySection(p))
 	if len(p.Schedule) > 0 {
 		sections = append(sections, scheduleSection(p))
+	}
+	if p.Forecast != nil {
+		sections = append(sections, forecastSection(p, s))
 	}
 	if p.Room != nil {
 		sections = append(sections, roomSection(p, s))
@@ -105,6 +109,7 @@ func overview(p plan.Plan, s style) section {
 
 // weighed are the figures that a weight is one of, by what it is for.
 var weighed = map[string]plan.Figure{
+	"fermenter, acid before the yeast": plan.FigureAcid, "fermenter, acid after the ferment": plan.FigureAcid, "fermenter, to keep it": plan.FigureSulfite,
 	"kettle": plan.FigureFermentable, "dissolved in the water": plan.FigureFermentable, "water": plan.FigureSalts, "kettle, after the boil": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter, with the yeast": plan.FigureOtherNeeds,
 	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer,
 }
@@ -239,7 +244,7 @@ func feedSection(p plan.Plan, s style) section {
 	out := section{title: "Nutrient"}
 	out.rows = append(out.rows,
 		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("%s to %s by demand; for %.1f g/L of sugar", ion(n.Low), ion(n.High), n.Sugar.In(units.GramPerLitre)), "", ""}.explain(plan.FigureNitrogen),
-		row{"nitrogen brought", ion(n.Brought), "", "", ""}.explain(plan.FigureNutrient))
+		row{"nitrogen brought", ion(n.Brought), ofMust(n), "", ""}.explain(plan.FigureNutrient))
 	if n.Shortfall.In(units.MilligramPerLitre) > 0.05 {
 		out.rows = append(out.rows, row{"not covered within the limits", ion(n.Shortfall), "add another source, or expect a slow ferment", "", ""}.explain(plan.FigureNutrient))
 	}
@@ -288,7 +293,7 @@ func aciditySection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{label: a.Unforeseen})
 	}
 	for i, pt := range a.Points {
-		when, note := percent(pt.Used)+" of the sugar used", fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", pt.Low, pt.High)
+		when, note := percent(pt.Used)+" of the sugar used", fmt.Sprintf("%.2f to %.2f %s", pt.Low, pt.High, byAcids(p))
 		if i == 0 {
 			when, note = "wash, before the yeast works", "at rest with air; its own CO2 brings it down within a twentieth of the sugar"
 		}

@@ -25,6 +25,7 @@ type recipe struct {
 	air         units.Atmosphere
 	fermentable material.Material
 	yield       gravity.Yield
+	brings      brought // acids and minerals of the fermentable
 	packs       []packRecipe
 	base        *gravity.Solution // a litre of a base that is made; nil where it is brewed
 	fixed       *Request          // the request that this one settles, as it was given

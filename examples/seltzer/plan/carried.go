@@ -17,7 +17,7 @@ type deed struct {
 // deeds are the plan as steps, from the water to the base drink off its yeast.
 func (m *maker) deeds() ([]deed, error) {
 	r, place := m.req, m.air.Pressure()
-	dissolve := weighable(m.fermentable)
+	dissolve := m.dissolving()
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
 	var salts, all []deed
 	kettlePart := 1 - m.batch.topUp/m.batch.water
@@ -48,6 +48,7 @@ func (m *maker) deeds() ([]deed, error) {
 	if m.batch.late > 0 { // as if before the yeast: what is in the end does not depend on when
 		all = append(all, deed{m.fermentable.Name() + ", later portions", late})
 	}
+	all = append(all, m.soured...)
 	for _, d := range m.fed {
 		st := forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}
 		if r.Nutrient.owns(d.Material) {
@@ -61,11 +62,11 @@ func (m *maker) deeds() ([]deed, error) {
 	if m.plan.Yeast.Form == "dry" {
 		all = append(all, deed{"dry yeast", forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
 	}
-	return append(all,
+	return append(append(all,
 		deed{"", forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
 		deed{"", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
 		deed{"left with the yeast", forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
-		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), nil
+		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), m.after...), nil
 }
 
 // topUp is the treated water beside the kettle.
@@ -237,7 +238,7 @@ func (m *maker) carry() (*carried, error) {
 		}
 	}
 	c.out = note(c.out, "boiled off", c.boiledOff)
-	if c.scale > 0 {
+	if c.scale > 1e-9 {
 		c.out = note(c.out, "chalk dropped, as usual", c.scale)
 	}
 	c.out = append(c.out, stay...)

@@ -19,6 +19,8 @@ type Curve struct {
 	Limit      *float64           // a horizontal line
 	LimitName  string
 	LowerUpper [][3]float64 // x, low, high: a band around the curve, or nil
+	Inner      [][3]float64 // a narrower band inside it, or nil
+	BandName   string       // what the bands hold
 	Marks      [][2]float64 // what was read, or nil
 }
 
@@ -71,22 +73,20 @@ func (m *maker) fermentCurves() ([]Curve, error) {
 	if err != nil {
 		return nil, err
 	}
-	along := points(course)
+	along, err := m.widened(course)
+	if err != nil {
+		return nil, err
+	}
 	m.raise(along)
 	curves := m.gravityCurves(along)
 	if m.plan.Acidity.Unforeseen == "" {
 		curves = append(curves, m.acidityCurve(along))
 	}
-	if m.plan.State != nil {
-		read, err := m.readCurve(along)
-		if err != nil {
-			return nil, err
-		}
-		if len(read.Points) > 1 {
-			curves = append([]Curve{read}, curves...)
-		}
+	days, err := m.dayCurves(along)
+	if err != nil {
+		return nil, err
 	}
-	return curves, nil
+	return append(days, curves...), nil
 }
 
 var sugarUsed = Axis{"sugar used", "%"}

@@ -6,7 +6,6 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
-	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/kinetics"
@@ -48,10 +47,10 @@ func makerOf(req Request) (*maker, error) {
 	}
 	m := &maker{recipe: r, batch: b, plan: p}
 	steps := []makerStep{
-		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"nutrient", m.feed},
-		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"must", m.must}, {"nutrient", m.feed},
+		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"acid", m.settleDown}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
-		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
+		{"schedule", m.schedule}, {"schedule", m.foresee}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	}
 	if r.base != nil {
 		steps = m.baseSteps()
@@ -88,9 +87,13 @@ type maker struct {
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
 
-	salted minerals
-	salts  []salty        // of each of the plan's vessels
-	paced  *kinetics.Pace // once it is asked for
+	salted        minerals
+	salts         []salty        // of each of the plan's vessels
+	paced         *kinetics.Pace // once it is asked for
+	forecasts     [2]foretold    // once it is asked for: without and with the readings
+	addedWater    water.Profile  // boiledHigh without what the fermentable brings, and without acid
+	soured, after []deed         // the acid before the yeast; what is done after the ferment
+
 }
 
 func (m *maker) caution(text string) {
@@ -131,10 +134,10 @@ func (m *maker) gravities() error {
 		return err
 	}
 	t := m.req.Fermenter.Temperature
-	if g.WarmOriginal, err = (gravity.Hydrometer{}).Reading(wash, t); err != nil {
+	if g.WarmOriginal, err = m.hydrometer().Reading(wash, t); err != nil {
 		return err
 	}
-	if g.WarmFloor, err = (gravity.Hydrometer{}).Reading(base, t); err != nil {
+	if g.WarmFloor, err = m.hydrometer().Reading(base, t); err != nil {
 		return err
 	}
 	if m.portions() > 1 {

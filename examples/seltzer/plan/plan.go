@@ -28,7 +28,10 @@ type Plan struct {
 
 	Nutrient NutrientPlan `json:"nutrient"`
 	Acidity  AcidityPlan  `json:"acidity"`
+	Must     *MustPlan    `json:"must,omitempty"`
+	Acid     *AcidPlan    `json:"acid,omitempty"`
 	Yeast    YeastPlan    `json:"yeast"`
+	After    *AfterPlan   `json:"after_the_ferment,omitempty"`
 	Packs    []PackPlan   `json:"packs"`
 	Flavour  *FlavourPlan `json:"flavour,omitempty"`
 	Label    LabelPlan    `json:"label"`
@@ -36,6 +39,7 @@ type Plan struct {
 
 	Uncertainty UncertaintyPlan `json:"uncertainty"`
 	Schedule    []Event         `json:"schedule,omitempty"`
+	Forecast    *ForecastPlan   `json:"forecast,omitempty"`
 	Room        *RoomPlan       `json:"room,omitempty"`
 	Cost        *CostPlan       `json:"cost,omitempty"`
 	State       *StatePlan      `json:"state,omitempty"`
@@ -137,7 +141,8 @@ type NutrientPlan struct {
 	Low       units.MassConcentration `json:"nitrogen_need_low"`
 	High      units.MassConcentration `json:"nitrogen_need_high"`
 	Method    string                  `json:"method"`
-	Brought   units.MassConcentration `json:"nitrogen_brought"`
+	FromMust  units.MassConcentration `json:"nitrogen_of_must,omitzero"` // that juice, honey or malt brings
+	Brought   units.MassConcentration `json:"nitrogen_brought"`          // by the nutrient
 	Shortfall units.MassConcentration `json:"nitrogen_shortfall"`
 	Stages    []NutrientStage         `json:"stages"`
 	Limits    []string                `json:"limits"`

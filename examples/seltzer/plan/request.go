@@ -15,7 +15,7 @@ type Request struct {
 	AtHand   *AtHand                `json:"at_hand,omitempty"`          // optional: in the place of volume, strength or both
 
 	Place       Place     `json:"place"`
-	Fermentable string    `json:"fermentable,omitzero" need:"brew"` // a name of sugar.Fermentables: "white sugar"; or "juice 12 °Bx"
+	Fermentable string    `json:"fermentable,omitzero" need:"brew"` // a name of sugar.Fermentables: "white sugar"; or "apple juice 12 °Bx", "grape juice 22 °Bx", "juice 12 °Bx"
 	Water       Water     `json:"water"`
 	Portions    int       `json:"sugar_portions,omitempty"` // optional: so many equal parts, 2 to 6, the first in the kettle, the others by gravity
 	Kettle      Kettle    `json:"kettle,omitzero"`          // left out, there is none: nothing is boiled
@@ -23,10 +23,17 @@ type Request struct {
 	Yeast       Yeast     `json:"yeast,omitzero" need:"brew"`
 	Nutrient    Nutrient  `json:"nutrient,omitzero" need:"brew"`
 	Buffer      *Buffer   `json:"buffer,omitempty"` // optional
-	Packs       []Pack    `json:"packs"`
-	Flavour     *Flavour  `json:"flavour,omitempty"` // optional
-	Label       Label     `json:"label"`
-	Scales      Scales    `json:"scales"`
+
+	Must       *Must        `json:"must,omitempty"`       // optional: what was measured of a juice, or of the wash of honey or malt
+	Acid       *Acid        `json:"acid,omitempty"`       // optional: an acid to add
+	Malolactic *units.Share `json:"malolactic,omitempty"` // optional: of the malic acid, that bacteria turn into lactic acid
+	Cold       *Cold        `json:"cold,omitempty"`       // optional: a rest in the cold, for the tartar of grapes
+	Stabilise  *Stabilise   `json:"stabilise,omitempty"`  // optional: of a drink that no yeast is to prime
+
+	Packs   []Pack   `json:"packs"`
+	Flavour *Flavour `json:"flavour,omitempty"` // optional
+	Label   Label    `json:"label"`
+	Scales  Scales   `json:"scales"`
 
 	Instruments *Instruments `json:"instruments,omitempty"` // optional: what is common is taken
 	Schedule    *Schedule    `json:"schedule,omitempty"`    // optional
@@ -99,6 +106,14 @@ type Fermenter struct {
 	Temperature units.Temperature `json:"temperature"`    // while fermenting
 	Warmest     units.Temperature `json:"warmest"`        // at or after the end: it decides the CO2 kept
 	Also        []AlsoFermenter   `json:"also,omitempty"` // optional: further ones, filled alike
+
+	Temperatures []Warmth `json:"temperatures,omitempty"` // optional: where it changes, steps to come or a log
+}
+
+// Warmth is a temperature of the ferment from some time on, until the next one.
+type Warmth struct {
+	After       Duration          `json:"after"`       // since the yeast was pitched: "3 d"
+	Temperature units.Temperature `json:"temperature"` // from then on
 }
 
 // AlsoFermenter is one more fermenting vessel beside the first.
@@ -172,7 +187,7 @@ type Pack struct {
 	Strength *units.StrengthByVolume `json:"strength,omitempty"` // optional: of this drink, in the place of the batch's
 	Flavour  *Flavour                `json:"flavour,omitempty"`  // optional: in the place of the batch's; with the name "none", without
 	Sweeten  *Sweeten                `json:"sweeten,omitempty"`  // optional
-	Acid     *Acid                   `json:"acid,omitempty"`     // optional
+	Acid     *PackAcid               `json:"acid,omitempty"`     // optional
 }
 
 // Sweeten is what sweetens a packed drink.
@@ -181,8 +196,8 @@ type Sweeten struct {
 	Like units.MassConcentration `json:"like_sugar"` // as sweet as so much sugar in a litre of the drink
 }
 
-// Acid is what sours a packed drink.
-type Acid struct {
+// PackAcid is what sours a packed drink.
+type PackAcid struct {
 	What string                  `json:"what"` // "citric acid", "lactic acid", "malic acid" or another
 	Dose units.MassConcentration `json:"dose"` // of the pure acid in a litre of the drink
 }
@@ -211,10 +226,11 @@ type Scales struct {
 
 // Instruments are how finely readings are taken; what is left out takes what is common.
 type Instruments struct {
-	Hydrometer  float64                      `json:"hydrometer,omitempty"`  // a division of its scale
-	Volume      *units.Volume                `json:"volume,omitempty"`      // a level is right to within this
-	Thermometer *units.TemperatureDifference `json:"thermometer,omitempty"` // right to within this
-	Gauge       *units.GaugePressure         `json:"gauge,omitempty"`       // right to within this
+	Hydrometer  float64                      `json:"hydrometer,omitempty"`     // a division of its scale
+	Reference   string                       `json:"hydrometer_for,omitempty"` // what its scale stands for: "20/20 °C" where none is given, "15.56/15.56 °C" for 60 °F, "20/4 °C", "15/15 °C", "17.5/17.5 °C", "25/25 °C", "15/4 °C"
+	Volume      *units.Volume                `json:"volume,omitempty"`         // a level is right to within this
+	Thermometer *units.TemperatureDifference `json:"thermometer,omitempty"`    // right to within this
+	Gauge       *units.GaugePressure         `json:"gauge,omitempty"`          // right to within this
 }
 
 // Schedule says when it starts and, if you have an idea, how long the ferment takes with you.
@@ -236,11 +252,15 @@ type Price struct {
 }
 
 // Reading is what was measured some time after the yeast was pitched. One after 0 h
-// measures the wash itself.
+// measures the wash itself. It has a gravity, or what a refractometer or a scale under the
+// fermenter shows, or several of them.
 type Reading struct {
-	After       Duration          `json:"after"`            // since the yeast was pitched: "31 h"; "0 h" for the wash itself
-	Gravity     float64           `json:"gravity"`          // as a 20 °C hydrometer shows it, not corrected
-	Temperature units.Temperature `json:"temperature"`      // of the sample
-	PH          *float64          `json:"pH,omitempty"`     // optional
-	Volume      *units.Volume     `json:"volume,omitempty"` // optional: in the fermenter; of the first reading
+	After       Duration           `json:"after"`                 // since the yeast was pitched: "31 h"; "0 h" for the wash itself
+	Gravity     float64            `json:"gravity,omitempty"`     // as the hydrometer shows it, not corrected
+	Temperature units.Temperature  `json:"temperature"`           // of the sample
+	Brix        *float64           `json:"brix,omitempty"`        // optional: °Bx by a refractometer, corrected to 20 °C
+	Lost        *units.Mass        `json:"weight_lost,omitempty"` // optional: since the yeast was pitched, by a scale under the fermenter
+	PH          *float64           `json:"pH,omitempty"`          // optional
+	Volume      *units.Volume      `json:"volume,omitempty"`      // optional: in the fermenter
+	Vessel      *units.Temperature `json:"vessel,omitempty"`      // optional: of the fermenter, since the reading before
 }

@@ -27,6 +27,9 @@ func (m *maker) uncertainties() error {
 	division, volume := commonDivision, commonVolume*m.req.Volume.In(units.Litre)
 	thermometer, gauge := 0.5, 10.0 // K, kPa
 	if i := m.req.Instruments; i != nil {
+		if err := new(gravity.Reference).UnmarshalText([]byte(i.Reference)); i.Reference != "" && err != nil {
+			return named("instruments.hydrometer_for", i.Reference, err)
+		}
 		if i.Hydrometer != 0 {
 			if !(i.Hydrometer >= 1e-5 && i.Hydrometer <= 0.02) {
 				return &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}

@@ -111,6 +111,7 @@ func newRecipe(r Request) (*recipe, error) {
 		within("fermenter.temperature", r.Fermenter.Temperature, units.Celsius, 4, 38),
 		within("fermenter.warmest", r.Fermenter.Warmest, units.Celsius, 0, 40),
 		warmestOK(r.Fermenter),
+		temperaturesOK(r.Fermenter),
 		alsoOK(r.Fermenter.Also),
 		within("label.serving", r.Label.Serving, units.Millilitre, 10, 5000),
 		oneOf("label.law", r.Label.Law, "EU", "US"),
@@ -119,6 +120,7 @@ func newRecipe(r Request) (*recipe, error) {
 		scaleOK("scales.small", r.Scales.Small),
 		k.setPlace(),
 		k.setFermentable(),
+		k.setMust(),
 		k.boilOK(),
 		k.portionsOK(),
 		k.flavourOK(),
@@ -126,6 +128,8 @@ func newRecipe(r Request) (*recipe, error) {
 		k.yeastOK(),
 		k.bufferOK(),
 		k.waterOK(),
+		k.acidOK(),
+		k.afterOK(),
 	}
 	return k, r.typed.echoed(cmp.Or(checks...))
 }
@@ -155,7 +159,7 @@ func (k *recipe) setPlace() (err error) {
 
 func (k *recipe) setFermentable() (err error) {
 	f := k.req.Fermentable
-	if brix, ok := strings.CutPrefix(f, "juice "); ok {
+	if fruit, brix, ok := strings.Cut(f, "juice "); ok && (fruit == "" || fruit == "apple " || fruit == "grape ") {
 		e, err := units.Parse[units.Extract](brix)
 		if err != nil {
 			return named("fermentable", f, err)
