@@ -72,7 +72,7 @@ func drawKind(t *rapid.T, start plan.Request) plan.Request {
 		keg.Sweeten = &plan.Sweeten{What: rapid.SampledFrom([]string{"white sugar", "erythritol"}).Draw(t, "with"), Like: units.GramPerLitre.Of(checked.Number(number("as", 1, 40)))}
 	}
 	if maybe("sour") {
-		other.Acid = &plan.Acid{What: "citric acid", Dose: units.GramPerLitre.Of(checked.Number(number("acid", 0.1, 4)))}
+		other.Acid = &plan.PackAcid{What: "citric acid", Dose: units.GramPerLitre.Of(checked.Number(number("acid", 0.1, 4)))}
 	}
 	if maybe("own flavour") {
 		keg.Flavour = &plan.Flavour{Name: "none"}
