@@ -261,13 +261,18 @@ func (r *recipe) forStrength() (batch, error) {
 		}
 		lastX, lastY, x = x, y, x-y/slope
 	}
+	r.restart()
+	return r.forStrengthBracketed()
+}
+
+// restart forgets where the tries before ended.
+func (r *recipe) restart() {
 	for i := range r.packs {
 		p := &r.packs[i]
 		p.primed, p.wasPrimed, p.served, p.slope = 0, 0, 0, gasOfSugar
 		p.lastBase, p.lastWater, p.baseSlope, p.waterSlope = 1, 0, 1, 1
 	}
 	r.primeAhead()
-	return r.forStrengthBracketed()
 }
 
 // guess is the share of fermentable in the wash by the rule of thumb of the trade,

@@ -53,11 +53,11 @@ func drawKind(t *rapid.T, start plan.Request) plan.Request {
 	primed := other.Priming != ""
 	if primed && maybe("counter-pressure") {
 		primed, other.Priming, other.Kind, other.Filled = false, "", "can", "counter-pressure"
-		cold := units.Celsius.Of(checked.Number(number("filled at", -1, 6)))
+		cold := units.Celsius.Of(checked.Number(number("filled at", 0, 6)))
 		other.FilledAt = &cold
 	}
 	if maybe("stretch") {
-		s := units.Percent.Of(checked.Number(number("stretch", 0, 2)))
+		s := units.Percent.Of(checked.Number(number("stretch", 0, 1)))
 		other.MadeOf, other.Stretch = "PET", &s
 	}
 	if !primed && maybe("attenuation") {

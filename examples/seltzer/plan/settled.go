@@ -38,19 +38,18 @@ func settled(req Request) (Request, error) {
 	own := slices.ContainsFunc(req.Packs, func(p Pack) bool { return p.Strength != nil })
 	for n := 0; own && req.Strength.IsZero(); n++ {
 		was := r.req.Strength.In(units.PercentVolume)
-		if math.Abs(b.strength/was-1) < 1e-9 {
+		if math.Abs(b.strength/was-1) < 1e-5 { // as far as the primer is settled
 			break
 		}
 		if n == mostSettling || !(b.strength >= leastStrength/2 && b.strength < 2*mostStrength) {
 			field, value := req.fixes()
 			return req, &RequestError{Field: field, Value: value, Allowed: "what makes each pack as strong as it is to be, and one of them without a strength of its own, which takes what there is", Err: numeric.ErrNoConvergence}
 		}
-		r.req.Strength = units.PercentVolume.Of(checked.Number(b.strength))
-		for i := range r.packs {
-			if s := r.packs[i].Strength; s != nil {
-				r.packs[i].ratio = s.In(units.PercentVolume) / b.strength
-			}
+		common, err := r.common(b)
+		if err != nil {
+			return req, err
 		}
+		r.req.Strength = units.PercentVolume.Of(checked.Number(common))
 		if b, err = r.settle(req, sugar, water); err != nil {
 			return req, err
 		}
@@ -74,6 +73,40 @@ func settled(req Request) (Request, error) {
 	out.Strength = units.PercentVolume.Of(checked.Number(b.strength))
 	return out, nil
 }
+
+// common is the strength of the packs that have none of their own, in what a batch ferments to; the
+// others are refused where they cannot have theirs.
+func (r *recipe) common(b batch) (float64, error) {
+	d, err := r.draw(b.share)
+	if err != nil {
+		return 0, err
+	}
+	common := math.Inf(1)
+	for i, p := range r.packs {
+		if p.Strength == nil {
+			common = min(common, d.packs[i].strength())
+		}
+	}
+	if math.IsInf(common, 1) {
+		return 0, &RequestError{Field: "strength", Value: "missing", Allowed: "given, as every pack has a strength of its own: it is what the others would have"}
+	}
+	for i := range r.packs {
+		p := &r.packs[i]
+		if p.Strength == nil {
+			continue
+		}
+		own, most := p.Strength.In(units.PercentVolume), d.packs[i].strength()
+		if own > most*(1+nearStrength) {
+			return 0, &RequestError{Field: p.field + ".strength", Value: p.Strength.Text(units.PercentVolume, 1), is: quantity(*p.Strength),
+				Allowed: fmt.Sprintf("at most the %.1f %% vol that it has undiluted", math.Floor(10*most)/10)}
+		}
+		p.ratio = min(own, most) / common
+	}
+	return common, nil
+}
+
+// nearStrength is what a pack may miss its own strength by, of it: 0.02 % vol or so.
+const nearStrength = 0.005
 
 // atHand checks what the request fixes: two of the four.
 func (r *Request) atHand() (sugar, water float64, err error) {
@@ -272,8 +305,11 @@ func (r *recipe) forMeasure(field string, measure func(batch) float64, want floa
 	lastX, lastY, slope := 0.0, 0.0, 1.0
 	for n := range mostSettling {
 		b, y, err := try(math.Exp(x))
-		if err != nil {
-			return b, refused(err)
+		if err != nil { // perhaps from where the last one ended
+			r.restart()
+			if b, y, err = try(math.Exp(x)); err != nil {
+				return b, refused(err)
+			}
 		}
 		if math.Abs(y) < 1e-9 {
 			return b, nil
