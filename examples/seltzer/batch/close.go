@@ -8,9 +8,10 @@ import (
 )
 
 // close shuts a filled pack. Its head-space is at the pressure of the place, a share of it air and
-// the rest CO2; over a drink that was carbonated it is the gas that the drink is at rest with.
+// the rest CO2; over a drink that was carbonated it is the gas that the drink is at rest with. A drink
+// that meets air on its way there takes a part of what it holds of it ([Unknowns]).
 //
-//   - Source: gas law; [carbonation.GasDensity].
+//   - Source: gas law; [carbonation.GasDensity]; [carbonation.Liquid.Aerated].
 func (j *job) close(st *Step) error {
 	if err := j.opened(st); err != nil {
 		return err
@@ -56,6 +57,15 @@ func (j *job) close(st *Step) error {
 	n := air * dry * space / (gasConstant * (j.s.t.In(celsius) + 273.15))
 	j.bring(Nitrogen, (1-oxygenOfAir)*n)
 	j.bring(Oxygen, oxygenOfAir*n)
+	if j.u.Air > 0 && air > 0 && !j.s.above.Gas {
+		nitrogen, oxygen, err := l.Aerated(j.s.t, st.place())
+		if err != nil {
+			return err
+		}
+		at20 := drink.VolumeAt20().In(units.Litre)
+		j.bring(Nitrogen, j.u.Air*nitrogen.In(units.GramPerLitre)*at20/molar[Nitrogen])
+		j.bring(Oxygen, j.u.Air*oxygen.In(units.GramPerLitre)*at20/molar[Oxygen])
+	}
 	j.s.above.Closed, j.s.above.Gas, j.s.above.Pressure = true, false, st.Pressure
 	return nil
 }

@@ -16,6 +16,7 @@ type Unknowns struct {
 	Thermometer  float64 // K, warmer than it shows
 	Gauge        float64 // kPa, more than it shows
 	Hydrometer   float64 // 0.001 of gravity that it shows too much
+	Air          float64 // taken up when a bottle is filled, of 1 of what the drink holds in air
 }
 
 // Distribution is how the chance of an unknown lies between its ends.
@@ -71,6 +72,8 @@ func Known() []Unknown {
 		{"thermometer", -0.5, 0, 0.5, "K", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Thermometer }},
 		{"gauge", -10, 0, 10, "kPa", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Gauge }},
 		{"hydrometer", -0.5, 0, 0.5, "0.001", Uniform, "half a division of 0.001", func(u *Unknowns) *float64 { return &u.Hydrometer }},
+		// None behind a ferment that swept it out and a filling from below; all of it where the drink splashes.
+		{"air taken up in filling", 0, 0.3, 1, "", Triangular, "common practice, no source", func(u *Unknowns) *float64 { return &u.Air }},
 	}
 }
 

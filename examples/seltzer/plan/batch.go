@@ -108,7 +108,8 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 	if r.base != nil {
 		d.litre, d.base, d.wash = *r.base, *r.base, *r.base
 		d.density = kg(d.base.Mass())
-		return d, r.undilutedAll(&d)
+		err = r.undilutedAll(&d)
+		return d, err
 	}
 	if d.wash, err = r.washOf(share, 1); err != nil {
 		return d, err
@@ -121,7 +122,8 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 	if d.litre, err = d.base.Times(1 / v.In(units.Litre)); err != nil {
 		return d, err
 	}
-	return d, r.undilutedAll(&d)
+	err = r.undilutedAll(&d)
+	return d, err
 }
 
 // undilutedAll is a litre for each pack without water, and the strength that all of them can have.
@@ -166,9 +168,11 @@ func (r *recipe) mix(share float64) (batch, error) {
 	}
 
 	if r.base != nil {
-		return b, r.takenOf(&b, baseVolume)
+		err = r.takenOf(&b, baseVolume)
+	} else {
+		err = r.backwards(&b, d, baseVolume)
 	}
-	return b, r.backwards(&b, d, baseVolume)
+	return b, err
 }
 
 // washOf returns a wash of some kilograms, of which a share is the fermentable as
@@ -257,13 +261,18 @@ func (r *recipe) forStrength() (batch, error) {
 		}
 		lastX, lastY, x = x, y, x-y/slope
 	}
+	r.restart()
+	return r.forStrengthBracketed()
+}
+
+// restart forgets where the tries before ended.
+func (r *recipe) restart() {
 	for i := range r.packs {
 		p := &r.packs[i]
 		p.primed, p.wasPrimed, p.served, p.slope = 0, 0, 0, gasOfSugar
 		p.lastBase, p.lastWater, p.baseSlope, p.waterSlope = 1, 0, 1, 1
 	}
 	r.primeAhead()
-	return r.forStrengthBracketed()
 }
 
 // guess is the share of fermentable in the wash by the rule of thumb of the trade,

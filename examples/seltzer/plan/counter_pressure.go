@@ -18,10 +18,11 @@ func (p *packRecipe) counterPressure() bool {
 
 // filledAt is the temperature of the drink when it is filled under counter-pressure.
 func (p *packRecipe) filledAt() units.Temperature {
+	t := p.Temperature
 	if p.FilledAt != nil {
-		return *p.FilledAt
+		t = *p.FilledAt
 	}
-	return p.Temperature
+	return units.Celsius.Of(checked.Number(max(0, t.In(units.Celsius)))) // below it no density is published
 }
 
 // setFilled checks how bottles are filled, and what they are made of.
@@ -53,7 +54,7 @@ func (p *packRecipe) setFilled(f func(string) string) error {
 	case p.Priming != "":
 		return &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "left out: what is filled under counter-pressure has its gas"}
 	case p.FilledAt != nil:
-		return within(f("filled_at"), *p.FilledAt, units.Celsius, -2, 25)
+		return within(f("filled_at"), *p.FilledAt, units.Celsius, 0, 25)
 	}
 	return nil
 }

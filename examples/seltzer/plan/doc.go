@@ -11,6 +11,9 @@
 // sugar is then rounded to the scale, and the plan is made again from what will
 // be weighed.
 //
+// A request may start from what is at hand instead: a gravity, so much sugar and water, a strong base
+// that is made. It is turned into volume and strength first.
+//
 // An error is a [*RequestError] that names the field, the value and what is
 // allowed. There is no partial plan.
 package plan

@@ -253,6 +253,9 @@ func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit st
 		return nil
 	}
 	filled, air := at20, units.Percent.Of(100)
+	if s.Compare(filled) < 0 { // no warmer than it has been, or gas would go
+		filled = s
+	}
 	if f := plan.Bottle.Filling; f != nil {
 		filled, air = f.Temperature, units.Share{}
 		fork.steps = append(fork.steps, temper(filled, s), forward.Step{Kind: forward.Carbonate, Gauge: f.Gauge, Pressure: m.air.Pressure()})

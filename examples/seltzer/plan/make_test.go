@@ -181,7 +181,8 @@ func TestMakeHolds(t *testing.T) {
 				if still := b.Priming.Mass.Decimal().IsZero(); still && (off > 1e-9 || off < -0.5) || !still && math.Abs(off) > 0.01 {
 					t.Fatalf("served %v, want %v", b.Served, k.Content)
 				}
-				if warmer := b.Store.Compare(k.Temperature); warmer*b.StoreGauge.Compare(b.ServedGauge) < 0 {
+				more := b.StoreGauge.In(units.KilopascalGauge) - b.ServedGauge.In(units.KilopascalGauge)
+				if warmer := b.Store.Compare(k.Temperature); warmer*b.StoreGauge.Compare(b.ServedGauge) < 0 && math.Abs(more) > 1e-9 {
 					t.Fatalf("stored at %v and %v, served at %v and %v", b.Store, b.StoreGauge, k.Temperature, b.ServedGauge)
 				}
 				if h := k.Highest.Gauge; h.Compare(b.StoreGauge) < 0 || h.Compare(b.ServedGauge) < 0 {

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/numeric"
@@ -33,13 +34,33 @@ func settled(req Request) (Request, error) {
 	if err != nil {
 		return req, err
 	}
+	// Packs of their own strength take their part of what the others come to.
+	own := slices.ContainsFunc(req.Packs, func(p Pack) bool { return p.Strength != nil })
+	for n := 0; own && req.Strength.IsZero(); n++ {
+		was := r.req.Strength.In(units.PercentVolume)
+		if math.Abs(b.strength/was-1) < 1e-5 { // as far as the primer is settled
+			break
+		}
+		if n == mostSettling || !(b.strength >= leastStrength/2 && b.strength < 2*mostStrength) {
+			field, value := req.fixes()
+			return req, &RequestError{Field: field, Value: value, Allowed: "what makes each pack as strong as it is to be, and one of them without a strength of its own, which takes what there is", Err: numeric.ErrNoConvergence}
+		}
+		common, err := r.common(b)
+		if err != nil {
+			return req, err
+		}
+		r.req.Strength = units.PercentVolume.Of(checked.Number(common))
+		if b, err = r.settle(req, sugar, water); err != nil {
+			return req, err
+		}
+	}
 	if s := b.strength; !(s >= leastStrength && s <= mostStrength) {
 		field, value := req.fixes()
 		return req, &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("what makes a drink of %s to %s %% vol: this makes %.1f", plain(leastStrength), plain(mostStrength), s)}
 	}
 	if req.Volume.IsZero() {
 		scale := r.forAmount(b, sugar, water)
-		if !(scale*r.req.Volume.In(units.Litre) >= leastVolume) {
+		if !(scale*r.req.Volume.In(units.Litre) >= leastVolume) { // or NaN
 			return req, &RequestError{Field: "at_hand", Value: atHandText(sugar, water), Allowed: "more: what is left of it after the losses of the vessels is less than a litre"}
 		}
 		out := smaller(r.req, scale)
@@ -52,6 +73,40 @@ func settled(req Request) (Request, error) {
 	out.Strength = units.PercentVolume.Of(checked.Number(b.strength))
 	return out, nil
 }
+
+// common is the strength of the packs that have none of their own, in what a batch ferments to; the
+// others are refused where they cannot have theirs.
+func (r *recipe) common(b batch) (float64, error) {
+	d, err := r.draw(b.share)
+	if err != nil {
+		return 0, err
+	}
+	common := math.Inf(1)
+	for i, p := range r.packs {
+		if p.Strength == nil {
+			common = min(common, d.packs[i].strength())
+		}
+	}
+	if math.IsInf(common, 1) {
+		return 0, &RequestError{Field: "strength", Value: "missing", Allowed: "given, as every pack has a strength of its own: it is what the others would have"}
+	}
+	for i := range r.packs {
+		p := &r.packs[i]
+		if p.Strength == nil {
+			continue
+		}
+		own, most := p.Strength.In(units.PercentVolume), d.packs[i].strength()
+		if own > most*(1+nearStrength) {
+			return 0, &RequestError{Field: p.field + ".strength", Value: p.Strength.Text(units.PercentVolume, 1), is: quantity(*p.Strength),
+				Allowed: fmt.Sprintf("at most the %.1f %% vol that it has undiluted", math.Floor(10*most)/10)}
+		}
+		p.ratio = min(own, most) / common
+	}
+	return common, nil
+}
+
+// nearStrength is what a pack may miss its own strength by, of it: 0.02 % vol or so.
+const nearStrength = 0.005
 
 // atHand checks what the request fixes: two of the four.
 func (r *Request) atHand() (sugar, water float64, err error) {
@@ -162,7 +217,25 @@ func (r *recipe) settle(req Request, sugar, water float64) (batch, error) {
 		if left <= 0 {
 			return batch{}, &RequestError{Field: "at_hand.water", Value: req.AtHand.Water.Text(units.Litre, 1), is: quantity(*req.AtHand.Water), Allowed: fmt.Sprintf("more than the %.1f L that boil away", boiled)}
 		}
-		return r.forMeasure("at_hand.sugar", func(b batch) float64 { return b.share }, sugar/(sugar+left))
+		want := sugar / (sugar + left)
+		share := want
+		for range mostSettling {
+			b, err := r.forMeasure("at_hand.sugar", func(b batch) float64 { return b.share }, share)
+			if err != nil || r.portions() == 1 && r.toppedUp() == 0 {
+				return b, err
+			}
+			// What stays in the kettle is not what is in the fermenter: the whole is a little richer or poorer.
+			takes, err := r.amounts(b, r.forAmount(b, sugar, 0))
+			if err != nil {
+				return b, err
+			}
+			have := takes.fermentable / (takes.fermentable + takes.water - boiled)
+			if math.Abs(have/want-1) < 1e-9 {
+				return b, nil
+			}
+			share *= want / have
+		}
+		return batch{}, &RequestError{Field: "at_hand.sugar", Value: req.AtHand.Sugar.Text(units.Kilogram, 2), Allowed: "what this water and this kettle can take: no figure fits", Err: numeric.ErrNoConvergence}
 	case !req.Volume.IsZero() && sugar > 0:
 		return r.forMeasure("at_hand.sugar", func(b batch) float64 { return b.fermentable }, sugar)
 	case req.Gravity != nil:
@@ -232,8 +305,11 @@ func (r *recipe) forMeasure(field string, measure func(batch) float64, want floa
 	lastX, lastY, slope := 0.0, 0.0, 1.0
 	for n := range mostSettling {
 		b, y, err := try(math.Exp(x))
-		if err != nil {
-			return b, refused(err)
+		if err != nil { // perhaps from where the last one ended
+			r.restart()
+			if b, y, err = try(math.Exp(x)); err != nil {
+				return b, refused(err)
+			}
 		}
 		if math.Abs(y) < 1e-9 {
 			return b, nil
@@ -248,22 +324,45 @@ func (r *recipe) forMeasure(field string, measure func(batch) float64, want floa
 
 const mostSettling = 40
 
-// forAmount is by how much the packs of a batch are to be scaled so that it takes what there is: at
-// one share of fermentable, sugar and water go straight with the volume, but for the losses.
+// forAmount is by how much the packs of a batch are to be scaled so that it takes what there is, at one
+// share of fermentable: sugar and water go nearly straight with the volume, but for the losses.
 func (r *recipe) forAmount(b batch, sugar, water float64) float64 {
-	have, want := b.fermentable, sugar
-	if sugar == 0 {
-		have, want = b.water, water
+	takes := func(scale float64) float64 {
+		x, err := r.amounts(b, scale)
+		switch {
+		case err != nil:
+			return math.NaN()
+		case sugar > 0:
+			return x.fermentable - sugar
+		}
+		return x.water - water
 	}
-	// The same batch without packs: only what is left in the vessels.
-	none := b
+	x0, x1 := 1.0, 0.0
+	y0, y1 := takes(x0), takes(x1)
+	if math.IsNaN(y1) { // a top-up, or portions, that leave nothing in the kettle of so little
+		x1 = 2
+		y1 = takes(x1)
+	}
+	for range mostSettling {
+		if y1 == y0 || math.Abs(y1) < 1e-10 {
+			break
+		}
+		x0, x1, y0 = x1, x1-y1*(x1-x0)/(y1-y0), y1
+		y1 = takes(x1)
+	}
+	return x1
+}
+
+// amounts is what a batch takes with its packs scaled.
+func (r *recipe) amounts(b batch, scale float64) (batch, error) {
 	d, err := r.draw(b.share)
-	if err != nil || r.backwards(&none, d, 0) != nil {
-		return want / have
+	if err != nil {
+		return b, err
 	}
-	rest := none.fermentable
-	if sugar == 0 {
-		rest = none.water
+	base := 0.0
+	for _, k := range b.packed {
+		base += k.base
 	}
-	return (want - rest) / (have - rest)
+	err = r.backwards(&b, d, scale*base)
+	return b, err
 }

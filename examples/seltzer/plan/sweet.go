@@ -192,7 +192,11 @@ func (m *maker) sourness(i int, c *carried, steps []forward.Step) error {
 		return nil
 	}
 	of := func(c carried) (float64, error) {
-		if _, err := c.do(forward.Step{Kind: forward.Chill, Temperature: at20}); err != nil {
+		to := forward.Step{Kind: forward.Chill, Temperature: at20}
+		if c.state.Temperature().Compare(at20) < 0 {
+			to = forward.Step{Kind: forward.Warm, Temperature: at20, Pressure: m.air.Pressure()}
+		}
+		if _, err := c.do(to); err != nil {
 			return 0, err
 		}
 		l, err := carbonation.NewLiquid(m.batch.packed[i].drink)
