@@ -26,7 +26,9 @@ func TestREADME(t *testing.T) {
 		write               func(string) error
 		run                 func(t *testing.T, dir string) string
 	}{
-		{"js", "first.mjs", "js", JavaScript, func(t *testing.T, dir string) string { return run(t, dir, nil, program(t, "ZYMASE_NODE", "node"), "first.mjs") }},
+		{"js", "first.mjs", "js", JavaScript, func(t *testing.T, dir string) string {
+			return run(t, dir, nil, program(t, "ZYMASE_NODE", "node"), "first.mjs")
+		}},
 		{"python", "first.py", "zymase", Python, func(t *testing.T, dir string) string {
 			return run(t, dir, nil, program(t, "ZYMASE_PYTHON", "/usr/bin/python3", "python3"), "first.py")
 		}},
