@@ -26,16 +26,16 @@ func absolute(t *testing.T, name string) string {
 
 func TestNode(t *testing.T) {
 	elsewhere(t)
-	for _, c := range []struct{ name, variable, program string }{{"one", "ZYMASE_NODE", "node"}, {"another", "ZYMASE_OTHER_NODE", ""}} {
+	for _, c := range []struct{ name, variable, program string }{
+		{"one", "ZYMASE_NODE", "node"}, {"another", "ZYMASE_OTHER_NODE", "a second version of Node"}, {"deno", "ZYMASE_DENO", "deno"},
+	} {
 		t.Run(c.name, func(t *testing.T) {
-			names := []string{c.program}
-			if c.program == "" {
-				names = []string{"a second version of Node"}
+			command := []string{program(t, c.variable, c.program)}
+			if c.name == "deno" {
+				command = append(command, "run", "--allow-read")
 			}
-			node := program(t, c.variable, names...)
-			dir := written(t, "js", JavaScript)
-			said := run(t, "testdata", nil, node, "node.mjs", dir, examplesFile(t), absolute(t, builtInRequest))
-			t.Log(strings.TrimSpace(said))
+			command = append(command, "node.mjs", written(t, "js", JavaScript), examplesFile(t), absolute(t, builtInRequest))
+			t.Log(strings.TrimSpace(run(t, "testdata", nil, command[0], command[1:]...)))
 		})
 	}
 }

@@ -44,9 +44,9 @@ async function share({ glue, module, files, how }) {
   const both = (from) => `SELECT reading, temperature, g, strength(1.05, g) AS s FROM (SELECT reading, temperature, gravity20(reading, temperature) AS g FROM ${from})`;
   const readings = `read_parquet([${list}])`;
   const reader = await connection.runAndReadAll(how === 'rows'
-    ? `SELECT count(*)::DOUBLE, count(g)::DOUBLE, sum(g), sum(s) FROM (${both(readings)})`
+    ? `SELECT count(*)::DOUBLE, count(s)::DOUBLE, sum(g), sum(s) FROM (${both(readings)})`
     : `WITH pairs AS MATERIALIZED (${both(`(SELECT DISTINCT reading, temperature FROM ${readings})`)})
-       SELECT count(*)::DOUBLE, count(g)::DOUBLE, sum(g), sum(s) FROM ${readings} JOIN pairs USING (reading, temperature)`);
+       SELECT count(*)::DOUBLE, count(s)::DOUBLE, sum(g), sum(s) FROM ${readings} JOIN pairs USING (reading, temperature)`);
   const [rows, answered, gravity, strength] = reader.getRows()[0];
   return { rows, answered, gravity, strength, ms: performance.now() - start };
 }
@@ -77,7 +77,7 @@ if (!isMainThread) {
   const sum = (k) => parts.reduce((a, p) => a + p[k], 0);
   const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage();
   console.log(JSON.stringify({
-    rows: sum('rows'), answered: sum('answered'), gravity: sum('gravity') / sum('answered'), strength: sum('strength') / sum('answered'),
+    rows: sum('rows'), answered: sum('answered'), gravity: sum('gravity') / sum('rows'), strength: sum('strength') / sum('answered'),
     how, threads: Number(threads), files: Number(files), ms: Math.round(ms), queryMs: parts.map((p) => Math.round(p.ms)), cpuMs: Math.round((userCPUTime + systemCPUTime) / 1000),
     megabytes: Math.round(maxRSS / 1024),
   }));
