@@ -110,7 +110,7 @@ func (m Method) Content(drink gravity.Solution, p units.AbsolutePressure, t unit
 	default:
 		var l Liquid
 		if l, err = NewLiquid(drink); err == nil {
-			c, err = l.Content(t, p)
+			c, err = l.Content(p, t)
 		}
 	}
 	return checked.Unless(limit.Named(fn, err), c)
@@ -135,7 +135,7 @@ func (m Method) Pressure(drink gravity.Solution, c units.CarbonDioxideContent, t
 	default:
 		var l Liquid
 		if l, err = NewLiquid(drink); err == nil {
-			p, err = l.Pressure(t, c)
+			p, err = l.Pressure(c, t)
 		}
 	}
 	return checked.Unless(limit.Named(fn, err), p)

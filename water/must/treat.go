@@ -27,7 +27,7 @@ func (d Drink) AddAcid(a water.Acid, c units.MassConcentration) (Drink, error) {
 }
 
 func (d Drink) addAcid(fn string, a water.Acid, mg float64) (Drink, error) {
-	p, err := d.water.AddAcid(units.Litre.Of(1), a, units.Millimole.Of(checked.Number(mg/max(1, a.MolarMass()))))
+	p, err := d.water.AddAcid(a, units.Millimole.Of(checked.Number(mg/max(1, a.MolarMass()))), units.Litre.Of(1))
 	if err != nil {
 		return Drink{}, limit.Named(fn, err)
 	}

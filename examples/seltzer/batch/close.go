@@ -30,7 +30,7 @@ func (j *job) close(st *Step) error {
 	if err != nil {
 		return err
 	}
-	vapours, err := l.Pressure(j.s.t, units.CarbonDioxideContent{})
+	vapours, err := l.Pressure(units.CarbonDioxideContent{}, j.s.t)
 	if err != nil {
 		return err
 	}
@@ -48,7 +48,7 @@ func (j *job) close(st *Step) error {
 	if j.s.above.Gas {
 		dry, co2 = 0, j.s.above.Pressure.In(units.Kilopascal)-vapours.In(units.Kilopascal)
 	}
-	rho, err := carbonation.GasDensity(j.s.t, units.Kilopascal.Of(checked.Number(max(0, co2))))
+	rho, err := carbonation.GasDensity(units.Kilopascal.Of(checked.Number(max(0, co2))), j.s.t)
 	if err != nil {
 		return err
 	}

@@ -103,7 +103,7 @@ func (m *maker) readings() error {
 // measuredWash is the wash as its first reading has it, and what would bring it back to
 // the plan.
 func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) {
-	g, err := gravity.Hydrometer{}.Correct(r.Gravity, r.Temperature, units.StrengthByVolume{})
+	g, err := gravity.Hydrometer{}.Correct(r.Gravity, units.StrengthByVolume{}, r.Temperature)
 	if err != nil {
 		return gravity.Solution{}, err
 	}
@@ -194,7 +194,7 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 
 // corrected is the gravity of a reading above the start or below the floor, at 20 °C.
 func (m *maker) corrected(r Reading, s gravity.Solution) float64 {
-	g, err := gravity.Hydrometer{}.Correct(r.Gravity, r.Temperature, s.ByVolume())
+	g, err := gravity.Hydrometer{}.Correct(r.Gravity, s.ByVolume(), r.Temperature)
 	if err != nil {
 		return s.Gravity().SG()
 	}
