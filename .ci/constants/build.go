@@ -84,7 +84,7 @@ func laid(work string, edits map[string][]edit) (string, error) {
 		}
 		end := int(f.Name.End()) - int(f.FileStart)
 		src = bytes.Join([][]byte{src[:end], []byte("; import \"" + name + "/internal/picked\""), src[end:]}, nil)
-		to := filepath.Join(work, filepath.Base(file))
+		to := filepath.Join(work, strings.ReplaceAll(filepath.ToSlash(file), "/", "_"))
 		if err := os.WriteFile(to, src, 0o600); err != nil {
 			return "", err
 		}

@@ -183,7 +183,7 @@ func (cs *consts) use(files []*ast.File, all []*literal, edits map[string][]edit
 			if text == "" {
 				text = h.p.at.Name
 			}
-			texts[h.p.at] = fmt.Sprintf("picked.V[%s](%d, %s, %s)", h.p.typ, i, text, h.text)
+			texts[h.p.at] = fmt.Sprintf("picked.V[%s](%d, %s, %s)", h.p.typ, firstID+i, text, h.text)
 		}
 	}
 	for at, text := range texts {

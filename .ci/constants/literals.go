@@ -86,7 +86,7 @@ func literals(dir string) ([]*literal, map[string][]edit, error) {
 	sort.SliceStable(all, func(i, j int) bool { return all[i].file < all[j].file })
 	for i, l := range all {
 		if l.built {
-			edits[l.file] = append(edits[l.file], edit{l.start, l.end, fmt.Sprintf("picked.V[%s](%d, %s, %s)", l.typ, i, l.old, l.new)})
+			edits[l.file] = append(edits[l.file], edit{l.start, l.end, fmt.Sprintf("picked.V[%s](%d, %s, %s)", l.typ, firstID+i, l.old, l.new)})
 		}
 	}
 	if err := cs.use(files, all, edits); err != nil {
@@ -119,6 +119,9 @@ func structural(stack []ast.Node) bool {
 	}
 	return false
 }
+
+// firstID is the number of the first literal of a package, where several stand in one binary.
+var firstID int
 
 // wanted are the places of the numbers to raise by 1 %, where it is asked what they move.
 var wanted map[string]bool

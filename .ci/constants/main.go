@@ -4,6 +4,7 @@
 //
 //	go run ./.ci/constants ./gravity
 //	go run ./.ci/constants -one-in 4 ./gravity    a quarter of them, another one each day
+//	go run ./.ci/constants -ledger                the ledger of constants in line with the source
 //	go run ./.ci/constants -moves                 what each number of the ledger of constants moves, for 1 %
 //
 // One test binary carries every change and an environment variable picks one, so
@@ -30,9 +31,17 @@ func main() {
 	list := flag.Bool("left", false, "list what is left out")
 	oneIn := flag.Int("one-in", 1, "try one literal in this many, others on each day of the year")
 	move := flag.Bool("moves", false, "write into the ledger of constants what each number of it moves")
+	inLine := flag.Bool("ledger", false, "bring the ledger of constants in line with the source")
 	flag.Parse()
-	if *move {
-		if err := moves(*only); err != nil {
+	if *move || *inLine {
+		err := error(nil)
+		if *inLine {
+			err = keep()
+		}
+		if err == nil && *move {
+			err = moves(*only)
+		}
+		if err != nil {
 			fmt.Fprintln(os.Stderr, "constants:", err)
 			os.Exit(2)
 		}

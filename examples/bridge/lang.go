@@ -29,4 +29,6 @@ func writeLanguage(write func(dir string) error) func(context.Context, *program)
 
 var (
 	writeJavaScript = writeLanguage(lang.JavaScript)
+	writeC          = writeLanguage(lang.C)
+	writePython     = writeLanguage(lang.Python)
 )

@@ -8,6 +8,8 @@
 //	bridge module                                  write plain function names for LibreOffice Calc
 //	bridge sheet FILE.fods                         write a worked sheet of a batch
 //	bridge js -o DIR                               write the library for JavaScript
+//	bridge c -o DIR                                write it for C: a header and a shared library
+//	bridge python -o DIR                           write it for Python: a package over the shared library
 //
 // A temperature or a pressure that is typed needs its unit, "4 °C"; a column has it in its
 // head. "bridge call" prints the inputs as it understood them before the answer.
@@ -56,6 +58,8 @@ var commands = []command{
 	{"module", "module [-addr 127.0.0.1:PORT] [-o FILE.bas]", writeModule},
 	{"sheet", "sheet [-addr 127.0.0.1:PORT] FILE.fods", writeSheet},
 	{"js", "js -o DIR", writeJavaScript},
+	{"c", "c -o DIR", writeC},
+	{"python", "python -o DIR", writePython},
 }
 
 // errNoAnswer is a question or a row without an answer: exit code 1.

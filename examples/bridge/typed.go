@@ -54,15 +54,18 @@ type understood struct {
 
 // inputs are those that a question was answered for.
 func inputs(f *catalogue.Function, q *ask.Question) []understood {
-	out := make([]understood, len(f.Inputs))
+	out := make([]understood, 0, len(f.Inputs))
 	for i := range f.Inputs {
 		in := &f.Inputs[i]
 		v, given := q.Input(i)
+		if in.Series != "" && !given {
+			continue // one of several that nobody misses
+		}
 		text := in.Text(v)
 		if in.Options == nil {
 			text = string(number.Append(nil, v))
 		}
-		out[i] = understood{Name: in.Name, Value: text, Unit: in.Unit, Default: !given}
+		out = append(out, understood{Name: in.Name, Value: text, Unit: in.Unit, Default: !given})
 	}
 	return out
 }

@@ -11,7 +11,7 @@ import (
 
 func mustChapter() Chapter {
 	return Chapter{
-		Title: "18 Mash and must",
+		Title: "19 Mash and must",
 		Intro: "A malt, an apple and a grape bring their own acids and the salts of them: what was measured says how much of each, and what a dose then does.",
 		Problems: []Problem{
 			twoMaltsMeet(), mashByCalcium(), acidForTheMash(), ethanolMovesPK(), bufferOfTartaric(), wineByAnalysis(), appleByAcidity(),

@@ -10,7 +10,7 @@ import (
 
 func stabiliseChapter() Chapter {
 	return Chapter{
-		Title: "17 Stabilising, sweetening and flavour",
+		Title: "18 Stabilising, sweetening and flavour",
 		Intro: "What keeps yeast from starting again acts in one form only, and the pH decides how much of it there is. Every figure has a limit in law.",
 		Problems: []Problem{
 			molecularSulfite(), sulfiteInWine(), metabisulfiteForABatch(), sorbateForWine(), sorbateThatActs(), sweetWithoutSugar(), sugarThatWakes(),

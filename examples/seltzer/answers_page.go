@@ -46,6 +46,7 @@ type (
 		Next     []string    `json:"next"`
 		Take     []answerRow `json:"take"`
 		When     []answerRow `json:"when"`
+		Could    []answerRow `json:"could"`
 		Why      []answerRow `json:"why"`
 	}
 	// A refusal is a request that cannot be.
@@ -85,7 +86,7 @@ func planned(request []byte, s style, done []string, whole bool) answer {
 	if err != nil {
 		return answer{Refused: refused(err)}
 	}
-	a.Now = &answerNow{n.state, texts(n.cautions), texts(n.next), answerRows(n.take), answerRows(n.when), answerRows(n.why)}
+	a.Now = &answerNow{n.state, texts(n.cautions), texts(n.next), answerRows(n.take), answerRows(n.when), answerRows(n.could), answerRows(n.why)}
 	c := cardOf(p, s)
 	a.Before = texts(c.before)
 	for _, st := range c.steps {
@@ -120,12 +121,16 @@ func answerRows(rows []row) []answerRow {
 
 // brief is what a brewer wants to see move while the request is typed.
 func brief(p plan.Plan, s style) []row {
-	rows := going(p, s, "kettle")
-	rows = append(rows,
-		row{label: "water", value: s.volume(p.Water.Volume)},
-		row{label: "gravity", value: number(p.Gravity.Original, 4)},
-		row{label: "dry floor", value: number(p.Gravity.Floor, 4)},
-		row{label: "strength", value: strength(p.Strength), note: "± " + number(p.Uncertainty.Planned.In(units.PercentVolume), 2)})
+	rows := append(going(p, s, "kettle"), going(p, s, "dissolved in the water")...)
+	rows = append(rows, row{label: "water", value: s.volume(p.Water.Volume)})
+	if b := p.Base; b != nil {
+		rows = append(rows, row{label: "base", value: s.volume(b.Taken)}, row{label: "strength", value: strength(p.Strength)})
+	} else {
+		rows = append(rows,
+			row{label: "gravity", value: number(p.Gravity.Original, 4)},
+			row{label: "dry floor", value: number(p.Gravity.Floor, 4)},
+			row{label: "strength", value: strength(p.Strength), note: "± " + number(p.Uncertainty.Planned.In(units.PercentVolume), 2)})
+	}
 	if c := p.Cost; c != nil {
 		rows = append(rows, row{label: "cost", value: c.Total + " " + c.Currency})
 	}

@@ -12,6 +12,7 @@ import (
 // A card is a plan in the order of the work: what is done, one step after another, with a
 // box to tick and blanks for what was read. Every figure on it is one of the plan's.
 type card struct {
+	alias  map[string]string // of steps by what is filled in them
 	title  string
 	before []string // cautions that belong to no one step
 	steps  []step
@@ -30,11 +31,26 @@ type step struct {
 
 // cardOf lays a plan out as a brew-day card.
 func cardOf(p plan.Plan, s style) card {
-	c := card{title: p.Name}
-	c.add(brewing(p, s)...)
-	c.add(pitching(p, s)...)
-	c.add(fermenting(p, s)...)
+	c := card{title: p.Name, alias: map[string]string{}}
+	for i, k := range p.Packs {
+		for as, is := range map[string]bool{
+			"fill-counter": k.Bottle != nil && k.Bottle.Filling != nil, "fill-still": k.Bottle != nil && k.Still, "fill-sweet": k.Sweetener != nil,
+		} {
+			if _, have := c.alias[as]; is && !have {
+				c.alias[as] = fmt.Sprintf("fill-%d", i+1)
+			}
+		}
+	}
+	if p.Base != nil {
+		c.add(lettingDown(p, s)...)
+	} else {
+		c.add(brewing(p, s)...)
+		c.add(souring(p, s)...)
+		c.add(pitching(p, s)...)
+		c.add(fermenting(p, s)...)
+	}
 	c.add(packing(p, s)...)
+	c.maturing(p, s)
 	for _, text := range p.Cautions {
 		c.caution(text)
 	}
@@ -47,6 +63,8 @@ func (c *card) add(steps ...step) { c.steps = append(c.steps, steps...) }
 // of the steps that is on the card takes it.
 var cautionsOf = []struct{ words, steps string }{
 	{"too little for the scale", "weigh"},
+	{"was tried", "flavour fill-1"},
+	{"that were tried", "flavour fill-1"},
 	{" is weighed: of what it brings", "weigh"},
 	{"salts at hand", "water"},
 	{"water report", "water"},
@@ -57,11 +75,25 @@ var cautionsOf = []struct{ words, steps string }{
 	{"Bicarbonate foams", "buffer"},
 	{"Keep half of the buffer back", "buffer"},
 	{"The yeast is to leave", "fill-1"},
+	{"The gravity of the base", "fill-1"},
+	{"The base is taken", "rack"},
+	{"of the base: measure it", "rack"},
+	{"Primed bottles need yeast", "prime-1 prime-2 prime-3"},
 	{"Nothing is boiled", "dissolve"},
 	{"The top-up water", "top-up"},
 	{"Sugar strewn", "portion-2"},
 	{"by its sheet", "pitch"},
 	{"largest dose on its label", "feed-1 pitch"},
+	{"rests on what is usual of it", "measure"},
+	{"Concentrated acid", "acid"},
+	{"measured sample first", "acid"},
+	{"may be soured", "acid"},
+	{"settle out as tartrates", "acid"},
+	{"Sulfites harm", "keep"},
+	{"limits known here", "keep"},
+	{"Sorbate keeps", "keep"},
+	{"Dissolve it in water first", "keep"},
+	{"Juices hold acids", "measure"},
 	{"extracts differ", "measure"},
 	{"hydrometer", "measure"},
 	{"cells in the pack", "pitch"},
@@ -70,17 +102,23 @@ var cautionsOf = []struct{ words, steps string }{
 	{"Ammonium", "feed-1 pitch"},
 	{"Potassium is", "feed-1 pitch"},
 	{"minerals and no vitamins", "feed-1 pitch"},
+	{"is what is usual of it", "feed-1 pitch"},
 	{"before you rely on a limit", "feed-1 pitch"},
 	{"The pH", "pH"},
 	{"even pace", "wait"},
 	{"The days from", "wait"},
-	{"CO2 is heavier", "wait"},
+	{"CO2 is heavier", "wait close"},
 	{"fresh air", "wait"},
 	{"Finished means", "wait"},
 	{"oil-based", "flavour"},
 	{"The flavouring", "flavour"},
+	{"Push a still keg", "close"},
+	{"Filling under counter-pressure", "fill-counter"},
+	{"under counter-pressure, or keep it cold", "fill-counter"},
+	{"PET stretches", "close"},
+	{"are sweetened with", "fill-sweet"},
 	{"Prime only", "prime-1 prime-2 prime-3"},
-	{"Bottle a still drink", "fill-1 fill-2 fill-3"},
+	{"Bottle a still drink", "fill-still"},
 	{"Vessels under pressure", "fill-1"},
 	{"Air shut in", "close"},
 	{"cylinder", "close"},
@@ -95,6 +133,9 @@ func (c *card) caution(text string) {
 			continue
 		}
 		for _, id := range strings.Fields(of.steps) {
+			if as, ok := c.alias[id]; ok {
+				id = as
+			}
 			for i := range c.steps {
 				if c.steps[i].id == id {
 					c.steps[i].cautions = append(c.steps[i].cautions, text)
@@ -155,7 +196,7 @@ func brewing(p plan.Plan, s style) []step {
 	if v := vessel(p, "sugar dissolved, cold"); !v.Volume.IsZero() {
 		dissolve.do, dissolve.read = []string{"Stir until it is clear: what lies on the bottom is missing above."}, []row{level("together, cold", v, s)}
 	}
-	if strings.HasPrefix(p.Request.Fermentable, "juice") {
+	if strings.Contains(p.Request.Fermentable, "juice ") {
 		dissolve.title, dissolve.do = "Mix the juice with the water", nil
 	}
 	steps := []step{
@@ -197,6 +238,25 @@ func firstOf(p plan.Plan, moments ...string) plan.Vessel {
 		}
 	}
 	return plan.Vessel{}
+}
+
+// lettingDown is what is done with a base before it is packed.
+func lettingDown(p plan.Plan, s style) []step {
+	steps := []step{{id: "clean", title: "Clean and sanitise", do: []string{"Clean all of it. Sanitise what touches the drink."}}}
+	if len(p.Weigh) > 0 {
+		scale := step{id: "weigh", title: "Weigh out", do: []string{"A pot with a name for each: the steps below say which goes in when."}}
+		for _, w := range p.Weigh {
+			if !w.Mass.Decimal().IsZero() {
+				scale.weigh = append(scale.weigh, row{label: w.What, value: s.weight(w), note: w.For})
+			}
+		}
+		steps = append(steps, scale)
+	}
+	if b := p.Base; b.Added.In(units.Gram) >= 1 {
+		steps = append(steps, step{id: "water", title: "Boil and cool the water", weigh: append([]row{{label: "water, in all", value: s.mass(b.Added)}}, going(p, s, "water")...),
+			do: []string{"Boil it, salts stirred in after, and cool it covered: it is to bring neither air nor germs."}})
+	}
+	return steps
 }
 
 // pitching is from the wash to the yeast in it.
@@ -315,7 +375,7 @@ func fermenting(p plan.Plan, s style) []step {
 	if n := len(a.Points); n > 2 {
 		from, to := a.Points[n-3], a.Points[n-2]
 		ph.read[0].value = number(from.PH, 2) + " to " + number(to.PH, 2)
-		ph.read[0].note = fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", to.Low, from.High)
+		ph.read[0].note = fmt.Sprintf("%.2f to %.2f %s", to.Low, from.High, byAcids(p))
 	} else {
 		ph.read[0].value = "not foreseen"
 	}
@@ -332,7 +392,7 @@ func fermenting(p plan.Plan, s style) []step {
 		read: []row{{label: "gravity", value: floor, note: "shown at " + s.temperature(p.Request.Fermenter.Temperature) + ": " + number(g.WarmFloor, 4)},
 			{label: "gravity again", value: "the same", note: "days later"}, {label: "pH", value: "not foreseen"}}}
 	if n := len(a.Points); n > 0 {
-		wait.read[2].value, wait.read[2].note = number(a.Points[n-1].PH, 2), fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", a.Points[n-1].Low, a.Points[n-1].High)
+		wait.read[2].value, wait.read[2].note = number(a.Points[n-1].PH, 2), fmt.Sprintf("%.2f to %.2f %s", a.Points[n-1].Low, a.Points[n-1].High, byAcids(p))
 	}
 	return append(steps, ph, wait)
 }
@@ -343,13 +403,16 @@ func packing(p plan.Plan, s style) []step {
 	if left := vessel(p, "left with the yeast"); !left.Volume.IsZero() {
 		rack.do = append(rack.do, "Leave "+s.volume(left.Volume)+" with the yeast.")
 	}
+	if b := p.Base; b != nil {
+		rack.read = []row{{label: "base to take", value: s.volume(b.Taken), note: "measured cold"}}
+	}
 	steps := []step{
 		{id: "chill", title: "Chill, fine, let it settle", when: "dry, by two readings" + about(p, "pack"), do: []string{"As cold as you can, a day or more; fining only if you want it bright, by its maker's dose.",
-			"Warmest since the ferment " + s.temperature(p.Request.Fermenter.Warmest) + ": by that the gas it holds was counted."}},
+			"Warmest since the ferment " + s.temperature(warmest(p)) + ": by that the gas it holds was counted."}},
 		rack,
 	}
 	if f := p.Flavour; f != nil {
-		steps = append(steps, step{id: "flavour", title: "Flavour", weigh: []row{{label: f.Name, value: s.volume(f.Added)}}, do: []string{"For the whole batch; taste before the last third."}})
+		steps = append(steps, step{id: "flavour", title: "Flavour", weigh: []row{{label: f.Name, value: s.volume(f.Added)}}, do: []string{flavourHow(p)}})
 	}
 	closing := step{id: "close", title: "Close"}
 	store := step{id: "store", title: "Store"}
@@ -357,13 +420,21 @@ func packing(p plan.Plan, s style) []step {
 	for i, k := range p.Packs {
 		n := fmt.Sprint(i + 1)
 		fill := step{id: "fill-" + n, title: fmt.Sprintf("Fill %s", packTitle(k))}
+		fill.weigh = blending(k, s)
 		if len(p.Packs) > 1 {
 			fill.do = append(fill.do, "From "+s.volume(k.Base)+" of base drink"+withFlavour(p, k, s)+".")
 		}
-		if k.Bottle != nil {
+		switch {
+		case k.Bottle != nil && k.Bottle.Filling != nil:
+			f := k.Bottle.Filling
+			fill.title = "Carbonate, then fill " + packTitle(k)
+			fill.do = append(fill.do, "Carbonate the drink in a keg first; chill bottles and drink to "+s.temperature(f.Temperature)+".",
+				"Under counter-pressure, each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+"; close it on its foam.")
+			fill.read = append(fill.read, row{label: "gauge of the keg", value: s.gauge(f.Gauge), note: "at " + s.temperature(f.Temperature)})
+		case k.Bottle != nil:
 			steps = append(steps, priming(k, n, s)...)
 			fill.do = append(fill.do, "Each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+".")
-		} else {
+		default:
 			fill.do = append(fill.do, "Each "+p.Request.Packs[i].Size.String()+" of drink, from the bottom, under CO2.")
 			if f := k.PartFull; f != nil {
 				fill.do = append(fill.do, "One of them with "+s.volume(f.Drink)+": its room takes "+s.mass(f.CO2)+" of CO2.")
@@ -372,22 +443,27 @@ func packing(p plan.Plan, s style) []step {
 		if k.Remainder.In(units.Millilitre) > 0.5 {
 			fill.do = append(fill.do, s.volume(k.Remainder)+" is left over.")
 		}
-		fill.read = []row{{label: k.Kind + "s filled", value: fmt.Sprint(packsOf(k))}}
+		fill.read = append(fill.read, row{label: k.Kind + "s filled", value: fmt.Sprint(packsOf(k))})
 		fill.cautions = append(fill.cautions, k.Highest.Cautions...)
 		steps = append(steps, fill)
 		highest := row{label: "highest, at " + s.temperature(k.Highest.Temperature), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: k.Kind + "s, " + k.Highest.When + ": " + k.Highest.Verdict.String() + ", " + s.gauge(k.Rating)}
 		if b := k.Bottle; b != nil {
-			closing.do = append(closing.do, "Bottles: cap each as it is filled.")
-			store.do = append(store.do, "Bottles: never above "+s.temperature(b.Store)+about(p, "bottles ready")+".")
-			open.read = append(open.read, row{label: "bottles, at " + s.temperature(k.Temperature), value: s.gauge(b.ServedGauge), note: grams(b.Served) + " in the drink"})
+			closing.do = append(closing.do, plural(k)+": "+map[bool]string{true: "seam", false: "cap"}[k.Kind == "can"]+" each as it is filled.")
+			store.do = append(store.do, plural(k)+": never above "+s.temperature(b.Store)+about(p, "bottles ready")+".")
+			open.read = append(open.read, row{label: k.Kind + "s, at " + s.temperature(k.Temperature), value: s.gauge(b.ServedGauge), note: grams(b.Served) + " in the drink"})
 		} else {
 			gauge := "no pressure: see the sheet"
 			if k.Gauge.In(units.KilopascalGauge) >= 0 {
 				gauge = s.gauge(k.Gauge)
 			}
-			closing.do = append(closing.do, "Kegs: purge, then set the regulator and listen for leaks.")
-			closing.read = append(closing.read, row{label: "regulator", value: gauge, note: "at " + s.temperature(k.Temperature)})
-			store.do = append(store.do, "Kegs: on gas at "+s.temperature(k.Temperature)+about(p, "kegs ready")+".")
+			if k.Still {
+				closing.do = append(closing.do, plural(k)+": purge and close; no CO2 on a still drink.")
+				store.do = append(store.do, plural(k)+": at "+s.temperature(k.Temperature)+", without gas.")
+			} else {
+				closing.do = append(closing.do, plural(k)+": purge, then set the regulator and listen for leaks.")
+				closing.read = append(closing.read, row{label: "regulator", value: gauge, note: "at " + s.temperature(k.Temperature)})
+				store.do = append(store.do, plural(k)+": on gas at "+s.temperature(k.Temperature)+about(p, "kegs ready")+".")
+			}
 			open.read = append(open.read, row{label: "kegs, at " + s.temperature(k.Temperature), value: volumes(k.Volumes), note: grams(k.Content)})
 		}
 		store.read = append(store.read, highest)
@@ -400,13 +476,54 @@ func priming(k plan.PackPlan, n string, s style) []step {
 	b := k.Bottle
 	switch {
 	case b.Held:
-		return []step{{id: "prime-" + n, title: "Do not prime", do: []string{s.weight(b.Priming) + " of " + b.Priming.What + " would take the bottles over their rating."}}}
+		return []step{{id: "prime-" + n, title: "Do not prime", do: []string{s.weight(b.Priming) + " of " + b.Priming.What + " would take the " + k.Kind + "s over their rating."}}}
 	case b.Priming.Mass.Decimal().IsZero():
 		return nil
 	}
 	syrup := syrupRow(b, s)
-	return []step{{id: "prime-" + n, title: "Prime the bottles' share", weigh: []row{{label: b.Priming.What, value: s.weight(b.Priming), note: s.mass(b.PerBottle) + " a bottle"}, {label: "to dissolve it in", value: syrup.value}},
+	return []step{{id: "prime-" + n, title: "Prime the " + k.Kind + "s' share", weigh: []row{{label: b.Priming.What, value: s.weight(b.Priming), note: s.mass(b.PerBottle) + " a " + k.Kind}, {label: "to dissolve it in", value: syrup.value}},
 		do: []string{"Stir it in evenly, without a splash: what is uneven bursts one bottle and leaves another flat."}}}
+}
+
+// warmest is the warmest that the drink has been since it fermented.
+func warmest(p plan.Plan) units.Temperature {
+	if p.Base != nil {
+		return p.Request.AtHand.Base.Warmest
+	}
+	return p.Request.Fermenter.Warmest
+}
+
+// flavourHow is how the batch's flavouring goes in.
+func flavourHow(p plan.Plan) string {
+	for _, k := range p.Request.Packs {
+		if k.Flavour != nil {
+			return "Only to the packs that have none of their own, as their fill says; taste before the last third."
+		}
+	}
+	return "For the whole batch; taste before the last third."
+}
+
+// blending is what joins the base drink of one kind of pack before it is filled.
+func blending(k plan.PackPlan, s style) []row {
+	var rows []row
+	if k.Water.In(units.Gram) >= 1 && (k.Bottle == nil || k.Bottle.Priming.What == "") {
+		rows = append(rows, row{label: "water, boiled and cooled", value: s.mass(k.Water)})
+	}
+	for _, w := range []*plan.Weight{k.Sweetener, k.Acid} {
+		if w != nil && !w.Mass.Decimal().IsZero() {
+			rows = append(rows, row{label: w.What, value: s.weight(*w), note: "dissolved, stirred in"})
+		}
+	}
+	return rows
+}
+
+// plural names a kind of pack at the start of a sentence.
+func plural(k plan.PackPlan) string {
+	name := strings.ToUpper(k.Kind[:1]) + k.Kind[1:] + "s"
+	if k.Of != "" {
+		name += " of " + k.Of
+	}
+	return name
 }
 
 // packsOf counts packs, the part full one too.
@@ -418,10 +535,14 @@ func packsOf(k plan.PackPlan) int {
 }
 
 func packTitle(k plan.PackPlan) string {
+	name := fmt.Sprintf("%d %ss", packsOf(k), k.Kind)
 	if packsOf(k) == 1 {
-		return "1 " + k.Kind
+		name = "1 " + k.Kind
 	}
-	return fmt.Sprintf("%d %ss", packsOf(k), k.Kind)
+	if k.Of != "" {
+		name += " of " + k.Of
+	}
+	return name
 }
 
 // printCard writes a card for a terminal or a printer.

@@ -8,6 +8,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"maps"
 	"reflect"
 	"regexp"
 	"slices"
@@ -25,6 +26,9 @@ import (
 //
 //go:embed plan/request.go
 var requestSource string
+
+//go:embed plan/request_must.go
+var mustSource string
 
 // A field describes one thing that a form asks for.
 type field struct {
@@ -50,7 +54,7 @@ var written = map[string]string{
 	"volume": "60 L, 330 mL or 16 US gal", "strengthByVolume": "4.6 % vol", "length": "640 m or 2100 ft",
 	"absolutePressure": "939 mbar", "gaugePressure": "8 bar gauge or 116 psi gauge", "massConcentration": "50 mg/L",
 	"calciumCarbonate": "90 mg/L as CaCO3", "volumeFlow": "5 L/h", "temperature": "20 °C or 68 °F",
-	"temperatureDifference": "0.5 K", "share": "4 %", "mass": "10 g", "Duration": "31 h, 8 d or 15 min", "Content": "2.9 vol or 5.7 g/L",
+	"temperatureDifference": "0.5 K", "share": "4 %", "mass": "10 g", "Duration": "31 h, 8 d or 15 min", "Content": "2.9 vol or 5.7 g/L", "Acidity": "6 g/L as malic acid to pH 8.2",
 }
 
 // describeRequest lists what a request may hold, from its type and its comments: a new
@@ -60,6 +64,11 @@ func describeRequest() ([]field, error) {
 	if err != nil {
 		return nil, err
 	}
+	more, err := commentsOf(mustSource)
+	if err != nil {
+		return nil, err
+	}
+	maps.Copy(comments, more)
 	return describeStruct(reflect.TypeFor[plan.Request](), "", comments), nil
 }
 
@@ -95,7 +104,7 @@ func describeStruct(t reflect.Type, path string, comments map[string]string) []f
 		f := t.Field(i)
 		key, option, _ := strings.Cut(f.Tag.Get("json"), ",")
 		d := describeType(f.Type, strings.TrimPrefix(path+"."+key, "."), comments)
-		d.Key, d.Label, d.Optional = key, strings.ReplaceAll(key, "_", " "), strings.HasPrefix(option, "omit")
+		d.Key, d.Label, d.Optional = key, strings.ReplaceAll(key, "_", " "), strings.HasPrefix(option, "omit") && f.Tag.Get("need") == ""
 		d.Hint, d.Names = hints(comments[t.Name()+"."+f.Name])
 		out = append(out, d)
 	}
@@ -125,6 +134,10 @@ func hints(comment string) (hint string, names []string) {
 func listed(list string) (names []string) {
 	var of []material.Material
 	switch list {
+	case "water.Acids":
+		for _, a := range water.Acids() {
+			names = append(names, a.Name())
+		}
 	case "sugar.Fermentables":
 		of = sugar.Fermentables()
 	case "nutrient.Sources":
@@ -152,7 +165,7 @@ func describeType(t reflect.Type, path string, comments map[string]string) field
 		d.Kind, d.Of = "group", describeStruct(t, path, comments)
 	case t.Kind() == reflect.Slice:
 		d.Kind, d.Of = "list", []field{describeType(t.Elem(), path, comments)}
-	case t.Kind() == reflect.Float64:
+	case t.Kind() == reflect.Float64, t.Kind() == reflect.Int:
 		d.Kind = "number"
 	}
 	return d

@@ -39,6 +39,8 @@ var (
 	drinkMead []byte
 	//go:embed drinks/ale.json
 	drinkAle []byte
+	//go:embed drinks/wine.json
+	drinkWine []byte
 )
 
 var kettlePage = template.Must(template.New("kettle").Parse(kettleText))
@@ -53,7 +55,7 @@ type drink struct {
 func drinks() []drink {
 	return []drink{
 		{"Dry sparkler", builtIn}, {"Strong base to let down", drinkBase}, {"Cider", drinkCider},
-		{"Mead", drinkMead}, {"Pale ale from extract", drinkAle},
+		{"Mead", drinkMead}, {"Pale ale from extract", drinkAle}, {"Elderflower wine", drinkWine},
 	}
 }
 

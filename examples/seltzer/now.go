@@ -16,6 +16,7 @@ type now struct {
 	next     []string
 	take     []row // for the volume that is there
 	when     []row
+	could    []row // what was tried on this batch, and what it leads to
 	why      []row
 	cautions []string // of what is to be done
 }
@@ -24,7 +25,7 @@ type now struct {
 func urgent(p plan.Plan) []string {
 	var out []string
 	for _, c := range p.Cautions {
-		if strings.HasPrefix(c, "Do not pack yet") || strings.Contains(c, "do not fill") {
+		if strings.HasPrefix(c, "Do not pack yet") || strings.HasPrefix(c, "The pH of") || strings.Contains(c, "do not fill") {
 			out = append(out, c)
 		}
 	}
@@ -44,10 +45,19 @@ func nowOf(p plan.Plan, s style, done []string) (now, error) {
 		return n, nil
 	}
 	n.state, n.why = st.State, stateSection(p, s).rows
+	for _, a := range st.Advice {
+		n.could = append(n.could, adviceRow(a, s))
+	}
 	var err error
 	switch st.State {
 	case plan.NotBegun:
 		err = n.notBegun(p, s, done)
+	case plan.Near:
+		n.next = []string{"Close to the floor, and still: read it again in a day or two, the gas stirred out. Finished is the same over two days."}
+		err = n.fermenting(p, s, done)
+	case plan.Slow:
+		n.next = []string{"Slower than nineteen in twenty of this plan. Measure the pH and the temperature in the vessel before you do anything."}
+		err = n.fermenting(p, s, done)
 	case plan.Fermenting:
 		err = n.fermenting(p, s, done)
 	case plan.Finished:
@@ -145,7 +155,11 @@ func scaled(p plan.Plan, s style, of []plan.Weight) ([]row, error) {
 func (n *now) notBegun(p plan.Plan, s style, done []string) error {
 	st := p.State
 	if len(st.Points) > 0 {
-		n.next = append(n.next, "Nothing is fermented yet. A day after the yeast went in, warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+" and stir; a day later pitch fresh yeast, awake.")
+		usual := ""
+		if r := st.BegunBy; r.High90 > 0 {
+			usual = " That is usual for " + days(r.Median) + ", and no fault until " + days(r.High90) + "."
+		}
+		n.next = append(n.next, "Nothing is fermented yet."+usual+" Later than that, warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+" and stir; a day later pitch fresh yeast, awake.")
 		return nil
 	}
 	switch {
@@ -205,7 +219,9 @@ func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 	switch {
 	case last.PH != nil && a.Buffer != nil && *last.PH < a.Floor:
 		n.next = append(n.next, "The pH is below the floor of "+number(a.Floor, 1)+": "+a.Buffer.What+", a little at a time, by the meter.")
-		n.cautions = append(n.cautions, foams(p)...)
+		if st.Correction == nil { // with it its cautions come
+			n.cautions = append(n.cautions, foams(p)...)
+		}
 	case last.PH == nil && last.Used.In(units.Percent) >= timeForPH && !slices.Contains(done, "pH"):
 		n.next = append(n.next, "Measure the pH.")
 	}

@@ -100,13 +100,16 @@ func plot(c plan.Curve, id int) string {
 	}
 	fmt.Fprintf(&b, `</g><text class="axis" x="%.1f" y="%.1f" text-anchor="middle">%s</text>`, (x.from+x.to)/2, plotHeight-axisTitleX, esc(c.X.String()))
 	fmt.Fprintf(&b, `<text class="axis" transform="translate(%.1f %.1f)rotate(-90)" text-anchor="middle">%s</text>`, axisTitleY, (y.from+y.to)/2, esc(c.Y.String()))
-	if len(c.LowerUpper) > 0 {
-		b.WriteString(`<path class="band" d="`)
-		for i, p := range c.LowerUpper {
+	for k, band := range [][][3]float64{c.LowerUpper, c.Inner} {
+		if len(band) == 0 {
+			continue
+		}
+		fmt.Fprintf(&b, `<path class="%s" d="`, [...]string{"band", "band inner"}[k])
+		for i, p := range band {
 			fmt.Fprintf(&b, "%c%.1f %.1f", "LM"[btoi(i == 0)], x.at(p[0]), y.at(p[1]))
 		}
-		for i := len(c.LowerUpper) - 1; i >= 0; i-- {
-			fmt.Fprintf(&b, "L%.1f %.1f", x.at(c.LowerUpper[i][0]), y.at(c.LowerUpper[i][2]))
+		for i := len(band) - 1; i >= 0; i-- {
+			fmt.Fprintf(&b, "L%.1f %.1f", x.at(band[i][0]), y.at(band[i][2]))
 		}
 		b.WriteString(`Z"/>`)
 	}
@@ -151,6 +154,9 @@ func describe(c plan.Curve) string {
 	}
 	for _, p := range c.Marks {
 		s += fmt.Sprintf(" Read: %.4g at %.3g.", p[1], p[0])
+	}
+	if c.BandName != "" {
+		s += " Band: " + c.BandName + "."
 	}
 	if c.Limit != nil {
 		s += fmt.Sprintf(" Line: %s, %.4g.", c.LimitName, *c.Limit)

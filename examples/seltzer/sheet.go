@@ -15,10 +15,14 @@ func sheet(p plan.Plan, s style) []section {
 	if p.State != nil {
 		sections = append(sections, stateSection(p, s))
 	}
+	if p.Base != nil {
+		return append(sections, baseSections(p, s)...)
+	}
 	sections = append(sections, []section{
 		weighing(p, s), waterSection(p, s), vesselSection(p, s),
-		gravitySection(p, s), feedSection(p, s), aciditySection(p, s), yeastSection(p, s),
+		gravitySection(p, s), mustSection(p, s), feedSection(p, s), aciditySection(p, s), yeastSection(p, s), afterSection(p, s),
 	}...)
+	sections = slices.DeleteFunc(sections, func(s section) bool { return len(s.rows) == 0 })
 	for _, k := range p.Packs {
 		sections = append(sections, packSection(p, k, s))
 	}
@@ -29,8 +33,49 @@ func sheet(p plan.Plan, s style) []section {
 	if len(p.Schedule) > 0 {
 		sections = append(sections, scheduleSection(p))
 	}
+	if p.Forecast != nil {
+		sections = append(sections, forecastSection(p, s))
+	}
 	if p.Room != nil {
 		sections = append(sections, roomSection(p, s))
+	}
+	if p.Cost != nil {
+		sections = append(sections, costSection(p, s))
+	}
+	return append(sections, balanceSection(p, s), cautionSection(p))
+}
+
+// baseSections are of a base that is let down.
+func baseSections(p plan.Plan, s style) []section {
+	var sections []section
+	if len(p.Weigh) > 0 {
+		sections = append(sections, weighing(p, s))
+	}
+	b := p.Base
+	rows := []row{
+		row{"base to take", s.volume(b.Taken), "measured cold", "", ""}.explain(plan.FigureFermentable),
+		row{"water to it, in all", s.mass(b.Added), "boiled and cooled covered", "", ""}.explain(plan.FigureStrength),
+	}
+	if b.Left.In(units.Millilitre) > 0.5 {
+		rows = append(rows, row{"left of the base", s.volume(b.Left), "", "", ""}.explain(plan.FigureFermentable))
+	}
+	if !b.Sugar.IsZero() {
+		rows = append(rows, row{"sugar that its gravity may hide", number(b.Sugar.In(units.GramPerLitre), 1) + " g/L", "above the gravity of a dry base of its strength", "", ""}.explain(plan.FigureFloor))
+	}
+	sections = append(sections, section{"Base", rows})
+	if !p.Water.Volume.IsZero() {
+		sections = append(sections, waterSection(p, s))
+	}
+	for _, k := range p.Packs {
+		sections = append(sections, packSection(p, k, s))
+	}
+	if p.Flavour != nil {
+		sections = append(sections, flavourSection(p, s))
+	}
+	sections = append(sections, labelSection(p, s))
+	if u := uncertaintySection(p); len(p.Uncertainty.Kegs) > 0 {
+		u.rows = u.rows[2:] // what is known of the strength is what is known of the base's
+		sections = append(sections, u)
 	}
 	if p.Cost != nil {
 		sections = append(sections, costSection(p, s))
@@ -52,16 +97,21 @@ func (r row) explain(figures ...plan.Figure) row {
 }
 
 func overview(p plan.Plan, s style) section {
+	every := "in every pack"
+	if slices.ContainsFunc(p.Request.Packs, func(k plan.Pack) bool { return k.Strength != nil }) {
+		every = "in every pack that has no strength of its own"
+	}
 	return section{p.Name, []row{
-		row{"packaged", s.volume(p.Volume) + " at " + strength(p.Strength), "in every pack", "", ""}.explain(plan.FigureStrength),
+		row{"packaged", s.volume(p.Volume) + " at " + strength(p.Strength), every, "", ""}.explain(plan.FigureStrength),
 		row{"atmosphere", s.absolute(p.Atmosphere), "water boils at " + s.temperature(p.Boiling), "", ""}.explain(plan.FigureAtmosphere, plan.FigureBoiling),
 	}}
 }
 
 // weighed are the figures that a weight is one of, by what it is for.
 var weighed = map[string]plan.Figure{
+	"fermenter, acid before the yeast": plan.FigureAcid, "fermenter, acid after the ferment": plan.FigureAcid, "fermenter, to keep it": plan.FigureSulfite,
 	"kettle": plan.FigureFermentable, "dissolved in the water": plan.FigureFermentable, "water": plan.FigureSalts, "kettle, after the boil": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter, with the yeast": plan.FigureOtherNeeds,
-	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer, "priming the bottles": plan.FigurePriming,
+	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer,
 }
 
 func weighing(p plan.Plan, s style) section {
@@ -69,8 +119,13 @@ func weighing(p plan.Plan, s style) section {
 	for _, w := range p.Weigh {
 		r := row{w.What, s.weight(w), w.For, "", ""}
 		f, ok := weighed[w.For]
-		if strings.HasPrefix(w.For, "fermenter, portion") {
+		switch first, _, _ := strings.Cut(w.For, " "); {
+		case strings.HasPrefix(w.For, "fermenter, portion"):
 			f, ok = plan.FigureFermentable, true
+		case first == "sweetening" || first == "souring":
+			f, ok = plan.FigureTaste, true
+		case first == "priming":
+			f, ok = plan.FigurePriming, true
 		}
 		if ok {
 			r = r.explain(f)
@@ -79,7 +134,7 @@ func weighing(p plan.Plan, s style) section {
 	}
 	for _, k := range p.Packs {
 		if b := k.Bottle; b != nil && b.Held {
-			out.rows = append(out.rows, row{label: "No " + b.Priming.What + " is listed for priming the bottles: with it they pass their rating. See there."})
+			out.rows = append(out.rows, row{label: "No " + b.Priming.What + " is listed for priming the " + k.Kind + "s: with it they pass their rating. See there."})
 		}
 	}
 	return out
@@ -189,7 +244,7 @@ func feedSection(p plan.Plan, s style) section {
 	out := section{title: "Nutrient"}
 	out.rows = append(out.rows,
 		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("%s to %s by demand; for %.1f g/L of sugar", ion(n.Low), ion(n.High), n.Sugar.In(units.GramPerLitre)), "", ""}.explain(plan.FigureNitrogen),
-		row{"nitrogen brought", ion(n.Brought), "", "", ""}.explain(plan.FigureNutrient))
+		row{"nitrogen brought", ion(n.Brought), ofMust(n), "", ""}.explain(plan.FigureNutrient))
 	if n.Shortfall.In(units.MilligramPerLitre) > 0.05 {
 		out.rows = append(out.rows, row{"not covered within the limits", ion(n.Shortfall), "add another source, or expect a slow ferment", "", ""}.explain(plan.FigureNutrient))
 	}
@@ -238,7 +293,7 @@ func aciditySection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{label: a.Unforeseen})
 	}
 	for i, pt := range a.Points {
-		when, note := percent(pt.Used)+" of the sugar used", fmt.Sprintf("%.2f to %.2f by the acids that yeast makes", pt.Low, pt.High)
+		when, note := percent(pt.Used)+" of the sugar used", fmt.Sprintf("%.2f to %.2f %s", pt.Low, pt.High, byAcids(p))
 		if i == 0 {
 			when, note = "wash, before the yeast works", "at rest with air; its own CO2 brings it down within a twentieth of the sugar"
 		}
@@ -298,9 +353,12 @@ func yeastSection(p plan.Plan, s style) section {
 }
 
 func flavourSection(p plan.Plan, s style) section {
-	f := p.Flavour
+	f, whole := p.Flavour, "for the whole batch, as in the trial"
+	if slices.ContainsFunc(p.Request.Packs, func(k plan.Pack) bool { return k.Flavour != nil }) {
+		whole = "for the packs that have no flavouring of their own, as in the trial"
+	}
 	rows := []row{
-		row{f.Name, s.volume(f.Added), "for the whole batch, as in the trial", "", ""}.explain(plan.FigureFlavour),
+		row{f.Name, s.volume(f.Added), whole, "", ""}.explain(plan.FigureFlavour),
 		row{"it adds", strength(f.Rise), percent(f.Ethanol) + " of the ethanol", "", ""}.explain(plan.FigureFlavour),
 	}
 	if !f.Sugar.IsZero() {

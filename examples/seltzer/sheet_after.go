@@ -56,7 +56,53 @@ func stateSection(p plan.Plan, s style) section {
 	if c := st.Correction; c != nil {
 		explained(plan.FigureBuffer, c.What, s.weight(*c), c.For+"; add half, stir, measure again")
 	}
+	if r := st.BegunBy; r.High90 > 0 && st.State == plan.NotBegun {
+		explained(plan.FigureForecast, "usually begun", "by "+days(r.Median), "nineteen in twenty by "+days(r.High90)+"; before that it is no fault")
+	}
+	if e := st.AsItStands; e != nil {
+		explained(plan.FigureOnward, "at the end, as it stands", strength(e.Strength), outcome(*e, s))
+	}
+	for _, a := range st.Advice {
+		r := adviceRow(a, s)
+		r.label = "tried: " + r.label
+		out.rows = append(out.rows, r)
+	}
 	return out
+}
+
+// outcome is what something leads to.
+func outcome(e plan.Outcome, s style) string {
+	text := "gravity " + number(e.Gravity, 4)
+	if e.PH > 0 {
+		text += ", pH " + number(e.PH, 2)
+	}
+	return text + ", " + s.volume(e.Volume)
+}
+
+// adviceRow is something that can be done, why, and what it leads to.
+func adviceRow(a plan.Advice, s style) row {
+	r := row{label: a.Do, note: a.Why}
+	switch {
+	case a.Weigh != nil:
+		r.value = s.weight(*a.Weigh)
+		r.label += " " + a.Weigh.What
+	case a.To != nil:
+		r.value = s.temperature(*a.To)
+	case a.End != nil:
+		r.value = strength(a.End.Strength)
+	default:
+		r.value = "no"
+	}
+	switch {
+	case a.Cannot != "":
+		r.note += "; it cannot be done: " + a.Cannot
+	case a.End != nil:
+		r.note += "; leads to " + strength(a.End.Strength) + ", " + outcome(*a.End, s)
+	}
+	if d := a.Dry; d.High90 > 0 {
+		r.note += fmt.Sprintf("; dry after %s, nine in ten %s to %s", days(d.Median), inDays(d.Low90), days(d.High90))
+	}
+	return r.explain(plan.FigureOnward)
 }
 
 func scheduleSection(p plan.Plan) section {
@@ -77,7 +123,7 @@ func roomSection(p plan.Plan, s style) section {
 		limit, danger = "not reached", "all of it, evenly mixed, stays below the limit, but it collects low"
 	}
 	return section{"Air of the room", []row{
-		row{"CO2 from the ferment", s.mass(r.CO2), s.gas(r.Gas) + " of gas; " + s.mass(r.Peak) + " in the busiest hour", "", ""}.explain(plan.FigureRoom),
+		row{"CO2 from the ferment", s.mass(r.CO2), s.gas(r.Gas) + " of gas; up to " + s.mass(r.Peak) + " in the busiest hour", "", ""}.explain(plan.FigureRoom),
 		row{"fresh air at the peak", s.flow(r.FreshAir), fmt.Sprintf("holds %.0f ppm", r.LimitPPM), "", ""}.explain(plan.FigureRoom),
 		row{"without fresh air", limit, danger, "", ""}.explain(plan.FigureRoom),
 	}}

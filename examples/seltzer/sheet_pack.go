@@ -22,10 +22,14 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 	if n == 0 {
 		out.title = k.Kind + "s"
 	}
+	if k.Of != "" {
+		out.title += " of " + k.Of
+	}
 	out.rows = append(out.rows,
 		row{"content", volumes(k.Volumes), grams(k.Content), "", ""}.explain(plan.FigureVolumes),
 		row{"strength", strength(k.Strength), "", "", ""}.explain(plan.FigureStrength))
 	out.rows = append(out.rows, row{"rack for them", s.volume(k.Base), "of base drink, measured cold" + withFlavour(p, k, s), "", ""}.explain(plan.FigureFermentable))
+	out.rows = append(out.rows, tasteRows(k, s)...)
 	if k.Remainder.In(units.Millilitre) > 0.5 {
 		out.rows = append(out.rows, row{label: "left over, too little for another", value: s.volume(k.Remainder)})
 	}
@@ -39,19 +43,73 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 
 // withFlavour is what of the flavouring goes to one kind of pack.
 func withFlavour(p plan.Plan, k plan.PackPlan, s style) string {
-	if p.Flavour == nil {
+	if k.Taste == "" {
 		return ""
 	}
-	return ", with " + s.volume(k.Flavouring) + " of " + p.Flavour.Name
+	return ", with " + s.volume(k.Flavouring) + " of " + k.Taste
+}
+
+// withoutAcid is the pH of a drink before its acid.
+func withoutAcid(k plan.PackPlan) string {
+	if k.Acid == nil {
+		return ""
+	}
+	return number(k.PH.Without, 2) + " without it; "
+}
+
+// tasteRows are what a kind of pack gets of its own, and when.
+func tasteRows(k plan.PackPlan, s style) []row {
+	var rows []row
+	primed := k.Bottle != nil && k.Bottle.Priming.What != ""
+	if k.Water.In(units.Gram) >= 1 && !primed {
+		rows = append(rows, row{"water to them", s.mass(k.Water), "boiled and cooled covered, as air in it stales the drink: it brings them to their strength", "", ""}.explain(plan.FigureStrength))
+	}
+	for _, w := range []*plan.Weight{k.Sweetener, k.Acid} {
+		if w != nil {
+			rows = append(rows, row{w.What, s.weight(*w), w.For + ", dissolved, stirred in before they are filled", "", ""}.explain(plan.FigureTaste))
+		}
+	}
+	if ph := k.PH; ph != nil {
+		label := "pH with the acid"
+		if k.Acid == nil {
+			label = "pH, about"
+		}
+		rows = append(rows, row{label, number(ph.With, 2), withoutAcid(k) + "with its gas, at " + s.temperature(units.Celsius.Of(20)), "", ""}.explain(plan.FigurePH))
+	}
+	for _, d := range k.Trial {
+		liked := ""
+		if d.Liked {
+			liked = "; THE ONE LIKED"
+		}
+		rows = append(rows, row{"tried: " + s.volume(d.InSample) + " in the sample", s.volume(d.ForAll), s.volume(d.PerLitre) + " a litre, " + s.volume(d.ForEach) + " for each " + k.Kind + liked, "", ""}.explain(plan.FigureFlavour))
+	}
+	if l := k.Own; l != nil {
+		within := ""
+		if !l.Within {
+			within = "; NOT within the label's tolerance"
+		}
+		rows = append(rows,
+			row{"its own label", number(l.Strength.In(units.PercentVolume), 1) + " % vol", fmt.Sprintf("%.0f kJ / %.0f kcal in 100 mL; carbohydrate %.1f g, sugars %.1f g%s",
+				l.Kilojoules.In(units.Kilojoule), l.Kilocalories.In(units.Kilocalorie), l.Carbohydrate.In(units.GramPerLitre)/10, l.Sugars.In(units.GramPerLitre)/10, within), "", ""}.explain(plan.FigureTolerance, plan.FigureEnergy))
+	}
+	return rows
 }
 
 func bottleRows(k plan.PackPlan, s style) []row {
 	b := k.Bottle
+	if f := b.Filling; f != nil {
+		return []row{
+			row{"fill under counter-pressure", s.gauge(f.Gauge), "from a keg at " + s.temperature(f.Temperature) + " with " + grams(f.Content) + ", of which the head-space takes a part", "", ""}.explain(plan.FigureGauge),
+			row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
+			row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "closed on CO2", "", ""}.explain(plan.FigureClosed),
+			row{"pressure stored, " + s.temperature(b.Store), bound(s.gauge(b.StoreGauge), b.AtLeast), "", "", ""}.explain(plan.FigureClosed),
+		}
+	}
 	rows := []row{row{"already dissolved", grams(b.Dissolved), "from the ferment, at its warmest", "", ""}.explain(plan.FigureDissolved)}
 	if !b.FromFlavour.IsZero() {
-		note := "it ferments in the bottle"
+		note := "it ferments in the " + k.Kind
 		if b.Priming.What == "" {
-			note = "if it ferments in the bottle"
+			note = "if it ferments in the " + k.Kind
 		}
 		rows = append(rows, row{"gas from the flavouring's sugar", grams(b.FromFlavour), note, "", ""}.explain(plan.FigurePriming))
 	}
@@ -60,12 +118,12 @@ func bottleRows(k plan.PackPlan, s style) []row {
 		rows = append(rows, row{"priming for all", "none", s.weight(b.Priming) + " of " + b.Priming.What + " would take them over their rating", "", ""}.explain(plan.FigurePriming))
 	case !b.Priming.Mass.Decimal().IsZero():
 		rows = append(rows,
-			row{"priming for all", s.weight(b.Priming), b.Priming.What + "; " + s.mass(b.PerBottle) + " a bottle", "", ""}.explain(plan.FigurePriming),
+			row{"priming for all", s.weight(b.Priming), b.Priming.What + "; " + s.mass(b.PerBottle) + " a " + k.Kind, "", ""}.explain(plan.FigurePriming),
 			syrupRow(b, s))
 	}
 	return append(rows,
 		row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
-		row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "with the air that the bottle closed on", "", ""}.explain(plan.FigureClosed),
+		row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "with the air that the " + k.Kind + " closed on", "", ""}.explain(plan.FigureClosed),
 		row{"pressure stored, " + s.temperature(b.Store), bound(s.gauge(b.StoreGauge), b.AtLeast), "", "", ""}.explain(plan.FigureClosed))
 }
 
@@ -77,6 +135,9 @@ func kegRows(k plan.PackPlan, s style) []row {
 			filled = s.volume(f.Drink)
 		}
 		rows = append(rows, row{"filled", filled, "not full: " + s.volume(f.Room) + " of room takes " + s.mass(f.CO2) + " of CO2", "", ""}.explain(plan.FigureKegRoom))
+	}
+	if k.Still {
+		return append(rows, row{"pressure of its own", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", still: push it with nitrogen, or with CO2 only while it pours", "", ""}.explain(plan.FigureGauge))
 	}
 	if k.Gauge.In(units.KilopascalGauge) < 0 {
 		return append(rows, row{"set the gauge to", "nothing", "no regulator can set " + s.gauge(k.Gauge) + ", at which it would hold that content at " + s.temperature(k.Temperature) + "; under CO2 without pressure it holds more", "", ""}.explain(plan.FigureGauge))
@@ -93,7 +154,7 @@ func highestRows(p plan.Plan, k plan.PackPlan, s style) []row {
 	}
 	if h.Sugar {
 		note += ", its sugar fermented"
-		if p.Request.Yeast.Attenuation == nil {
+		if p.Request.Yeast.Attenuation == nil && k.Sweetener == nil {
 			note = h.When + ", the flavouring's sugar fermented"
 		}
 	}

@@ -25,7 +25,10 @@ func writeConstants(w io.Writer) error {
 	for _, e := range all {
 		count[e.Status]++
 		moves := "moves nothing that the catalogue computes"
-		if e.Share() > 0 {
+		switch {
+		case e.Share() < 0:
+			moves = "what it moves was not tried"
+		case e.Share() > 0:
 			moves = "moves " + e.Moves + " % of " + e.Moved
 		}
 		fmt.Fprintf(w, "%s\n  %s %s: %s\n  %s; %s\n  %s\n", e.What, e.File, e.Name, withUnit(e.Value, dashless(e.Unit)), e.Status, e.Source, moves)

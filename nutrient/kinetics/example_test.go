@@ -2,6 +2,7 @@ package kinetics_test
 
 import (
 	"fmt"
+	"math"
 	"time"
 
 	"example.org/zymase/nutrient/kinetics"
@@ -112,4 +113,42 @@ func ExampleForecast_Stalled() {
 	// stays below 90 %: 27 %
 	// read again after 216h0m0s
 	// not as planned: false faster: false
+}
+
+// The peak of gas and heat of a wash of 4.3 kg of sugar, and whether its readings speak for a
+// colder one.
+func ExampleFit_Fastest() {
+	start := kinetics.Start{
+		Sugar:    units.GramPerLitre.Of(75),
+		Nitrogen: units.MilligramPerLitre.Of(100),
+		Yeast:    units.GramPerLitre.Of(0.6),
+	}
+	pace, err := kinetics.NewPace(start, kinetics.Hold{Temperature: units.Celsius.Of(20)})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	cold, err := kinetics.NewPace(start, kinetics.Hold{Temperature: units.Celsius.Of(14)})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	forecast := kinetics.NewForecast(pace)
+	for hours, used := range map[int]units.Share{30: units.Percent.Of(8), 54: units.Percent.Of(25), 78: units.Percent.Of(42)} {
+		if err := forecast.Add(time.Duration(hours)*time.Hour, used, units.Percent.Of(2)); err != nil {
+			fmt.Println(err)
+			return
+		}
+	}
+	when, share := forecast.Fit().Fastest()
+	fmt.Printf("fastest after %.1f days: %s of the sugar in an hour, up to %s\n", when.Median.Hours()/24, share.Median.Text(units.Percent, 2), share.High90.Text(units.Percent, 2))
+	fmt.Println("in the hour after four days:", forecast.Fit().InAnHour(96*time.Hour).Median.Text(units.Percent, 2))
+	told := forecast.On(cold).Fit().Evidence() - forecast.On(pace).Fit().Evidence()
+	fmt.Printf("the colder wash is %.1f times as likely\n", math.Exp(told))
+	fmt.Println(forecast.Pace().Caution() != "")
+	// Output:
+	// fastest after 2.2 days: 0.82 % of the sugar in an hour, up to 1.04 %
+	// in the hour after four days: 0.51 %
+	// the colder wash is 4.4 times as likely
+	// true
 }

@@ -13,6 +13,7 @@ type Fit struct {
 	pace       *Pace
 	ripeMiddle float64
 	weights    [nodeCount]float64 // sum to 1
+	evidence   float64
 }
 
 // Fit weighs every way in which the ferment may go by the readings. A reading counts by a
@@ -30,9 +31,10 @@ func (f *Forecast) Fit() *Fit {
 			n++
 		}
 	}
-	sum := 0.0
+	sum, all := 0.0, 0.0
 	each(func(i int, way node, prior float64) {
 		w := prior
+		all += prior
 		for k := range n {
 			d := shares[k] - way.share(f.pace, hours[k], out.ripeMiddle)
 			q := 1 + d*d*precisions[k]/3
@@ -45,6 +47,7 @@ func (f *Forecast) Fit() *Fit {
 		out.weights[i] = w
 		sum += w
 	})
+	out.evidence = evidenceOf(sum, all)
 	if sum == 0 { // no way fits at all: back to the prior
 		each(func(i int, _ node, prior float64) { out.weights[i] = prior; sum += prior })
 	}
@@ -102,7 +105,7 @@ func (f *Fit) When(used units.Share) (TimeBand, error) {
 		}
 	})
 	if sum < 0.01 {
-		return TimeBand{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: f.Used(horizon).High90.In(units.Percent), Source: "what can be expected within 90 days"}
+		return TimeBand{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: 100 * math.Min(f.most(), share), Source: "what can be expected within 90 days"}
 	}
 	for i := range histogram {
 		histogram[i] /= sum
@@ -113,6 +116,14 @@ func (f *Fit) When(used units.Share) (TimeBand, error) {
 		return time.Duration(math.Min(math.Exp(low+x*(high-low)), horizon.Hours()) * float64(time.Hour))
 	}
 	return TimeBand{at(q[0]), at(q[1]), at(q[2]), at(q[3]), at(q[4])}, nil
+}
+
+// most is the share below which nineteen in twenty outcomes stay.
+func (f *Fit) most() float64 {
+	var ends [nodeCount]float64
+	ripe := f.pace.ripeAt(horizon.Hours())
+	each(func(i int, n node, _ float64) { ends[i] = n.share(f.pace, ripe, f.ripeMiddle) })
+	return f.band(&ends).High90.In(units.Fraction)
 }
 
 // Stops is how likely the ferment stays below a share of its sugar.
@@ -129,15 +140,25 @@ func (f *Fit) Stops(below units.Share) units.Share {
 // Next is the hour, from a moment on and within the five days after it, at which a reading
 // would tell most: where the outcomes that are still possible lie furthest apart.
 func (f *Fit) Next(from time.Duration) time.Duration {
+	const coarse = 6
+	best := f.furthest(from, from+5*24*time.Hour, coarse*time.Hour)
+	return f.furthest(max(from, best-(coarse-1)*time.Hour), min(best+(coarse-1)*time.Hour, from+5*24*time.Hour), time.Hour)
+}
+
+// furthest is the moment, of those a step apart, at which the outcomes lie furthest apart.
+func (f *Fit) furthest(from, to, step time.Duration) time.Duration {
 	best, most := from, -1.0
-	for at := from; at <= from+5*24*time.Hour; at += time.Hour {
+	for at := from; at <= to; at += step {
 		ripe := f.pace.ripeAt(math.Min(math.Max(at.Hours(), 0), horizon.Hours()))
 		var mean, square float64
-		each(func(i int, n node, _ float64) {
-			x := n.share(f.pace, ripe, f.ripeMiddle)
-			mean += f.weights[i] * x
-			square += f.weights[i] * x * x
-		})
+		for i := range nodes {
+			n := nodes[i]
+			if w := f.weights[i]; w > 1e-7 {
+				x := n.share(f.pace, ripe, f.ripeMiddle)
+				mean += w * x
+				square += w * x * x
+			}
+		}
 		if v := square - mean*mean; v > most {
 			best, most = at, v
 		}

@@ -103,9 +103,9 @@ type node struct{ speed, lag, tail, end float64 }
 // middle is the share from which the tail counts.
 const middle = 0.5
 
-// each calls do with every node and its weight of the prior. Nodes of one end follow each
-// other, so that what belongs to an end alone is worked out once.
-func each(do func(i int, n node, prior float64)) {
+// nodes are all ways, and priors their weights. Nodes of one end follow each other, so that
+// what belongs to an end alone is worked out once.
+var nodes, priors = func() (all [nodeCount]node, weights [nodeCount]float64) {
 	i := 0
 	for _, end := range ends {
 		for k := range paceCount {
@@ -113,11 +113,20 @@ func each(do func(i int, n node, prior float64)) {
 			speed, prior := math.Exp(z*paceWidth), end.weight*math.Exp(-z*z/2)
 			for _, lag := range lags {
 				for _, tail := range tails {
-					do(i, node{speed, lag.value, tail.value, end.value}, prior*lag.weight*tail.weight)
+					all[i], weights[i] = node{speed, lag.value, tail.value, end.value}, prior*lag.weight*tail.weight
 					i++
 				}
 			}
 		}
+	}
+	return all, weights
+}()
+
+// each calls do with every node and its weight of the prior.
+func each(do func(i int, n node, prior float64)) {
+	for i := range nodes {
+		n := nodes[i]
+		do(i, n, priors[i])
 	}
 }
 

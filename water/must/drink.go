@@ -78,11 +78,12 @@ func (d Drink) Water() water.Profile { return d.water }
 //
 //   - Source: as [water.Equilibrium.BufferCapacity].
 //   - Uncertainty: of 14 measured solutions (C. Dartiguenave et al., Am. J. Enol. Vitic. 51
-//     (2000) 352) 9 agree within 10 %, the four of one acid in water within 8 %, if the lye was
+//     (2000) 352) 10 agree within 10 %, the four of one acid in water within 8 %, if the lye was
 //     0.1 mol/L and its water counted; how they titrated was not read, and if nothing
-//     was diluted this is 9 to 21 % above the four. Malic and citric acid in 11 % vol of
-//     ethanol, and tartaric with malic acid in either, measure lower than the sum that this
-//     is: it is 13 to 30 % above them. Tartaric with citric acid in ethanol measures higher, and this is 13 % below.
+//     was diluted this is 9 to 20 % above the four. Malic acid in 11 % vol of
+//     ethanol measures as if its second pK had moved away, and tartaric with malic acid, in water or ethanol, lower than
+//     the sum that this is: it is 13 to 26 % above them. Tartaric with citric acid in ethanol measures higher than
+//     any pKs make it, and this is 16 % below.
 func (d Drink) BufferCapacity() units.EquivalentConcentration {
 	return units.MilliequivalentPerLitre.Of(checked.Number(d.capacity))
 }

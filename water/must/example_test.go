@@ -176,3 +176,36 @@ func ExampleNew() {
 	// Output:
 	// pH 2.86, 3.46, 3.15
 }
+
+// What a mead maker starts from, and how well it is known.
+func ExampleOrigin_Usual() {
+	u, err := must.Honey.Usual()
+	if err != nil {
+		panic(err)
+	}
+	fmt.Printf("%s of solids, pH %.2f (%.2f to %.2f)\n", u.Extract.Text(units.GramPerLitre, 0), u.PH.Value, u.PH.Low, u.PH.High)
+	p := u.Parts[1]
+	fmt.Println(p.Name, p.Content.Value.Text(units.MilligramPerLitre, 0), p.Content.Evidence)
+	// Output:
+	// 101 g/L of solids, pH 3.91 (3.42 to 6.10)
+	// potassium 93 mg/L 70 honeys of Turkey, PMC6828168; spread: honeys of New Zealand, Food Chem. 128 (2011) 236 (read)
+}
+
+// A wash of 290 g/L of honey in distilled water, and the same once pH and acidity were measured.
+func ExampleOrigin_Brings() {
+	distilled, err := water.NewProfile(units.Celsius.Of(20), units.CalciumCarbonate{})
+	if err != nil {
+		panic(err)
+	}
+	for _, r := range []must.Reading{{}, {PH: 3.6, Acidity: units.GramPerLitre.Of(1.1), Titration: water.TitrationUS, Temperature: units.Celsius.Of(20)}} {
+		b, err := must.Honey.Brings(units.GramPerLitre.Of(290), distilled, r)
+		if err != nil {
+			panic(err)
+		}
+		fmt.Printf("pH %.2f ± %.2f, %s of potassium, %s of nitrogen\n", b.Drink.PH(), b.Band,
+			b.Drink.Water().Ion(water.Potassium).Text(units.MilligramPerLitre, 0), b.Ammonium.Plus(b.Amino).Text(units.MilligramPerLitre, 0))
+	}
+	// Output:
+	// pH 3.87 ± 0.50, 268 mg/L of potassium, 11 mg/L of nitrogen
+	// pH 3.60 ± 0.05, 212 mg/L of potassium, 11 mg/L of nitrogen
+}

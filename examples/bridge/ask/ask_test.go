@@ -79,3 +79,30 @@ func TestWishes(t *testing.T) {
 		}
 	}
 }
+
+// A range of cells gives each input of a series, in order; empty cells at its end count for
+// nothing, too many and a hole are refused.
+func TestSeries(t *testing.T) {
+	f, err := catalogue.Find("ferment_forecast")
+	if err != nil {
+		t.Fatal(err)
+	}
+	parse := (*catalogue.Input).ParseCell
+	q := New(f)
+	if err := q.Give("hours", "24; 48;;", parse); err != nil {
+		t.Fatal(err)
+	}
+	second, _ := f.Input("hour_2")
+	third, _ := f.Input("hour_3")
+	if v, given := q.Input(second); v != 48 || !given {
+		t.Error(v, given)
+	}
+	if _, given := q.Input(third); given {
+		t.Error("an empty cell was given")
+	}
+	for _, bad := range []string{"1;2;3;4;5;6;7;8;9", "1;;2", "1;x"} {
+		if err := New(f).Give("hours", bad, parse); err == nil {
+			t.Errorf("%q was taken", bad)
+		}
+	}
+}

@@ -29,6 +29,9 @@ func New(f *catalogue.Function) *Question {
 func (q *Question) Give(name, text string, read func(*catalogue.Input, string) (float64, error)) error {
 	i, ok := place(q.function, name)
 	if !ok {
+		if all := series(q.function, name); len(all) > 0 {
+			return q.giveSeries(catalogue.Normal(name), all, text, read)
+		}
 		return fmt.Errorf("no input %.64q; %s takes %s", name, q.function.Name, Wanted(q.function))
 	}
 	if q.given[i] {
@@ -42,6 +45,31 @@ func (q *Question) Give(name, text string, read func(*catalogue.Input, string) (
 		return err
 	}
 	q.in[i], q.given[i] = v, true
+	return nil
+}
+
+// series are the inputs that are given at once under a name.
+func series(f *catalogue.Function, name string) (all []int) {
+	name = catalogue.Normal(name)
+	for i := range f.Inputs {
+		if f.Inputs[i].Series != "" && f.Inputs[i].Series == name {
+			all = append(all, i)
+		}
+	}
+	return all
+}
+
+// giveSeries sets inputs from the cells of a range, joined by semicolons.
+func (q *Question) giveSeries(name string, all []int, text string, read func(*catalogue.Input, string) (float64, error)) error {
+	parts := strings.Split(strings.TrimRight(text, "; "), ";")
+	if len(parts) > len(all) {
+		return fmt.Errorf("%s: %d of them; at most %d", name, len(parts), len(all))
+	}
+	for k, part := range parts {
+		if err := q.Give(q.function.Inputs[all[k]].Name, strings.TrimSpace(part), read); err != nil {
+			return err
+		}
+	}
 	return nil
 }
 

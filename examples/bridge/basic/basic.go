@@ -35,6 +35,7 @@ type call struct {
 
 type input struct {
 	Name, Parameter string
+	Series          bool     // a range of cells
 	Notes           []string // lines of a remark
 }
 
@@ -61,6 +62,10 @@ func callsOf(f *catalogue.Function) []call {
 	one := call{Name: strings.ToUpper(f.Name), Function: f.Name, Meaning: f.Meaning}
 	for i := range f.Inputs {
 		in := &f.Inputs[i]
+		if in.Series != "" {
+			one.Inputs = withSeries(one.Inputs, in)
+			continue
+		}
 		note := catalogue.Head(in.Name, in.Unit)
 		if in.HasDefault {
 			note += ", " + in.Text(in.Default) + " if left out"
@@ -83,6 +88,17 @@ func callsOf(f *catalogue.Function) []call {
 		calls = append(calls, c)
 	}
 	return calls
+}
+
+// withSeries adds the one parameter that all inputs of a series are given by.
+func withSeries(all []input, in *catalogue.Input) []input {
+	for _, have := range all {
+		if have.Name == in.Series {
+			return all
+		}
+	}
+	note := catalogue.Head(in.Series, in.Unit) + ": a range of cells"
+	return append(all, input{Name: in.Series, Parameter: "v_" + in.Series, Series: true, Notes: []string{note}})
 }
 
 // Parameters lists the parameters of a function, as Basic declares them. All

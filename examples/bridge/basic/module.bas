@@ -20,7 +20,7 @@ REM Result: {{.Result}}
 {{end}}{{end}}Function {{.Name}}({{.Parameters}})
 	Dim q As String
 	q = "{{.Function}}?"{{if .Output}} & "output={{.Output}}&"{{end}}
-{{range .Inputs}}	q = q & Z_Input("{{.Name}}", {{.Parameter}})
+{{range .Inputs}}	q = q & {{if .Series}}Z_Series{{else}}Z_Input{{end}}("{{.Name}}", {{.Parameter}})
 {{end}}	{{.Name}} = {{if .Text}}Z_Text(q){{else}}Z_Ask(q){{end}}
 End Function
 {{end}}
@@ -42,6 +42,34 @@ Private Function Z_Input(v_name As String, Optional v_value) As String
 			t = ""
 	End Select
 	Z_Input = v_name & "=" & Z_Escape(t) & "&"
+End Function
+
+REM The cells of a range, joined by semicolons, without the empty ones at its end.
+Private Function Z_Series(v_name As String, Optional v_value) As String
+	Dim t As String
+	Dim r As Long
+	Dim c As Long
+	If IsMissing(v_value) Then Exit Function
+	If Not IsArray(v_value) Then
+		Z_Series = Z_Input(v_name, v_value)
+		Exit Function
+	End If
+	For r = LBound(v_value, 1) To UBound(v_value, 1)
+		For c = LBound(v_value, 2) To UBound(v_value, 2)
+			Select Case VarType(v_value(r, c))
+				Case 2, 3, 4, 5, 6, 14
+					t = t & Trim(Str(v_value(r, c))) & ";"
+				Case 8
+					t = t & v_value(r, c) & ";"
+				Case Else
+					t = t & ";"
+			End Select
+		Next c
+	Next r
+	Do While Right(t, 1) = ";"
+		t = Left(t, Len(t) - 1)
+	Loop
+	If Len(t) > 0 Then Z_Series = v_name & "=" & Z_Escape(t) & "&"
 End Function
 
 REM What stands in an address as it is stays; all else becomes %XX by ENCODEURL.

@@ -173,6 +173,7 @@ func sayings() map[string]saying {
 		"fermentation_balance":      gas,
 		"fermentable_composition":   gas,
 		"wash_progress":             always(notDry),
+		"ferment_forecast":          always(notDry),
 		"co2_saturation_pressure":   always(carbonation.Cylinder.Text()),
 		"boil_down_to":              always(scalds),
 		"water_boiled":              always(scalds),

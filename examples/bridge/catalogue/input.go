@@ -20,6 +20,7 @@ type Input struct {
 	HasDefault bool
 	Options    []string // the words of a choice; its number is the index
 	Whole      bool     // a whole number
+	Series     string   // the name under which all inputs of a kind are given at once, in their order: "hours"
 
 	measure measure
 }

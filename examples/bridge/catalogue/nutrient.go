@@ -17,6 +17,7 @@ func nutrientFunctions() []Function {
 		nutrientNitrogen(),
 		nutrientPH(),
 		nutrientYeast(),
+		nutrientForecast(),
 		nutrientAfter(),
 		nutrientStabilise(),
 	} {

@@ -12,6 +12,9 @@ import (
 	"example.org/zymase/examples/bridge/newfile"
 )
 
+// pyCache is where Python keeps what it has compiled of a package.
+const pyCache = "__pycache__"
+
 // files are what goes into a directory, by name.
 type files map[string][]byte
 
@@ -26,7 +29,7 @@ func (f files) mayGo(dir string) error {
 		return err
 	}
 	for _, e := range entries {
-		if _, ours := f[e.Name()]; !ours || !e.Type().IsRegular() {
+		if _, ours := f[e.Name()]; !ours || !e.Type().IsRegular() && e.Name() != pyCache {
 			return fmt.Errorf("%s holds %s, which is not what is written there: name a directory of its own", dir, e.Name())
 		}
 	}
@@ -42,6 +45,9 @@ func (f files) write(dir string) error {
 		return err
 	}
 	for _, name := range slices.Sorted(maps.Keys(f)) {
+		if name == pyCache {
+			continue
+		}
 		if err := writeFile(filepath.Join(dir, name), f[name]); err != nil {
 			return err
 		}

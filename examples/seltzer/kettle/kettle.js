@@ -451,7 +451,7 @@ function showNow() {
     $("state").focus();
   } }, el("h2", {}, "What was read"), ...inputs, el("button", { type: "submit", className: "main" }, "Add this reading"));
   const had = el("ul", { className: "had" }, ...list.map((r, i) => el("li", { "data-path": `readings[${i}]` },
-    [r.after, r.gravity, r.temperature, r.pH ? "pH " + r.pH : "", r.volume].filter(Boolean).join(", "),
+    [r.after, r.gravity, r.brix !== undefined ? r.brix + " °Bx" : "", r.weight_lost, r.temperature, r.pH ? "pH " + r.pH : "", r.volume, r.vessel ? "vessel " + r.vessel : ""].filter(Boolean).join(", "),
     el("button", { type: "button", className: "usual", "aria-label": "Take out the reading after " + r.after, onclick: () => {
       batch.request.readings.splice(i, 1);
       if (!batch.request.readings.length) delete batch.request.readings;
@@ -462,6 +462,7 @@ function showNow() {
   $("now").replaceChildren(...n.cautions.map(c => el("p", { className: "caution" }, c)),
     el("h2", { id: "state", tabIndex: -1 }, n.state), ...paragraphs(n.next), rows(n.take, "take"),
     ...(n.when.length ? [rows(n.when, "whens")] : []),
+    ...(n.could.length ? [el("details", { className: "could" }, el("summary", {}, "What can be done, tried on this batch"), rows(n.could, "whens"))] : []),
     ...(n.why.length ? [el("details", {}, el("summary", {}, "Why"), whys(n.why), picture)] : []), had, add);
   if (list.length) {
     const mine = turn;

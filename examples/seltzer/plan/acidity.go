@@ -76,7 +76,10 @@ func (m *maker) acidity() error {
 	if err != nil {
 		return err
 	}
-	a.Points, m.course = points(course), f
+	if a.Points, err = m.widened(course); err != nil {
+		return err
+	}
+	m.course = f
 	start := a.Points[0].PH
 	if clear != nil {
 		for i := range a.Points {
@@ -88,6 +91,9 @@ func (m *maker) acidity() error {
 	}
 	a.Halves = a.Buffer != nil && start > ferment.PitchPH().Value
 	for _, c := range course.Cautions {
+		if m.brings.some && c.Code() == mayFall && a.Points[courseSteps].PH > slowPH {
+			continue // the floor of a sugar wash: juices are more sour from the start
+		}
 		m.caution(c.Text())
 	}
 	m.plan.Acidity = a
@@ -144,8 +150,12 @@ func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 	if err != nil {
 		return f, nil, err
 	}
+	if m.brings.known { // the water is that of the wash
+		brew.Water = b.wash.Water()
+	}
 	f = ferment.Tank{
-		Brew: brew, Water: m.boiledLow, Feed: m.fed, Additions: stages,
+		Amino: m.amino(),
+		Brew:  brew, Water: m.boiledLow, Feed: m.fed, Additions: stages,
 		Temperature: m.req.Fermenter.Temperature, Pressure: m.air.Pressure(),
 	}
 	if w := m.plan.Water.Boiled; w != nil && !w.Scale.IsZero() {

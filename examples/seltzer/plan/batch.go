@@ -25,9 +25,10 @@ type recipe struct {
 	air         units.Atmosphere
 	fermentable material.Material
 	yield       gravity.Yield
-	flavouring  gravity.Solution // a litre
+	brings      brought // acids and minerals of the fermentable
 	packs       []packRecipe
-	fixed       *Request // the request that this one settles, as it was given
+	base        *gravity.Solution // a litre of a base that is made; nil where it is brewed
+	fixed       *Request          // the request that this one settles, as it was given
 }
 
 type packRecipe struct {
@@ -36,8 +37,17 @@ type packRecipe struct {
 	target units.CarbonDioxideContent
 	primer material.Material // of bottles
 	yield  gravity.Yield     // of the primer
-	primed float64           // kg of primer as weighed, in 1 L of finished drink
-	excess float64           // g/L that it is served with above the target, without a primer
+
+	ratio      float64 // of its strength to the batch's
+	taste      *Flavour
+	tasteField string           // the path of the flavouring in the request
+	flavouring gravity.Solution // a litre
+	sweet      sweetness
+	acid       float64                    // kg in a litre of the drink
+	filling    units.CarbonDioxideContent // of the drink that is filled under counter-pressure: the head-space takes some
+
+	primed float64 // kg of primer as weighed, in 1 L of finished drink
+	excess float64 // g/L that it is served with above the target, without a primer
 
 	// The try before, and g/L of gas when served for a kg/L of primer.
 	wasPrimed, served, slope float64
@@ -74,6 +84,8 @@ type packed struct {
 	flavour float64 // L of flavouring
 	primer  float64 // kg as weighed
 	water   float64 // kg that brings it down to the common strength
+	sweet   float64 // kg as weighed
+	acid    float64 // kg
 	added   float64 // kg of flavouring, primer and water
 	sugar   float64 // kg that yeast could use, beside the flavouring's
 	made    gravity.Fermented
@@ -93,6 +105,11 @@ type draught struct {
 
 // draw works out what a share of fermentable in the wash leads to.
 func (r *recipe) draw(share float64) (d draught, err error) {
+	if r.base != nil {
+		d.litre, d.base, d.wash = *r.base, *r.base, *r.base
+		d.density = kg(d.base.Mass())
+		return d, r.undilutedAll(&d)
+	}
 	if d.wash, err = r.washOf(share, 1); err != nil {
 		return d, err
 	}
@@ -104,29 +121,39 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 	if d.litre, err = d.base.Times(1 / v.In(units.Litre)); err != nil {
 		return d, err
 	}
+	return d, r.undilutedAll(&d)
+}
+
+// undilutedAll is a litre for each pack without water, and the strength that all of them can have.
+func (r *recipe) undilutedAll(d *draught) (err error) {
 	d.packs, d.strength = make([]finished, len(r.packs)), 100
 	for i := range r.packs {
 		if d.packs[i], err = r.undiluted(&r.packs[i], d.litre); err != nil {
-			return d, err
+			return err
 		}
-		d.strength = min(d.strength, d.packs[i].strength())
+		d.strength = min(d.strength, d.packs[i].strength()/r.packs[i].ratio)
 	}
-	return d, nil
+	return nil
 }
 
 // mix works the whole batch out for a share of fermentable in the wash. All packs get
-// the strength of the weakest, the others water with their primer.
+// the strength of the weakest, or their own in the same proportion, the others water.
 func (r *recipe) mix(share float64) (batch, error) {
 	d, err := r.draw(share)
 	if err != nil {
 		return batch{}, err
 	}
 	b := batch{share: share, strength: d.strength, packed: make([]packed, 0, len(r.packs))}
+	if r.base != nil {
+		if b.strength, err = r.letDown(d.strength); err != nil {
+			return b, err
+		}
+	}
 	var baseVolume float64
 	for i, p := range r.packs {
 		f := d.packs[i]
-		if f.strength() > b.strength*(1+1e-12) {
-			if f, err = r.diluted(&r.packs[i], d.litre, b.strength); err != nil {
+		if want := b.strength * p.ratio; f.strength() > want*(1+1e-12) {
+			if f, err = r.diluted(&r.packs[i], d.litre, want); err != nil {
 				return b, err
 			}
 		}
@@ -138,6 +165,9 @@ func (r *recipe) mix(share float64) (batch, error) {
 		b.packed = append(b.packed, k)
 	}
 
+	if r.base != nil {
+		return b, r.takenOf(&b, baseVolume)
+	}
 	return b, r.backwards(&b, d, baseVolume)
 }
 
@@ -202,6 +232,9 @@ func (r *recipe) solve(f func(share float64) (float64, error), lo, hi float64) (
 // priming depends but little on it, so that both are mended together; where that fails,
 // the share is bracketed.
 func (r *recipe) forStrength() (batch, error) {
+	if r.base != nil {
+		return r.forBase()
+	}
 	want := r.req.Strength.In(units.PercentVolume)
 	r.primeAhead()
 	x := math.Log(0.95 * r.guess()) // of the share

@@ -257,7 +257,7 @@ func (said typed) setStruct(v reflect.Value, o object, path string) error {
 		tag, option, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
 		fields[tag] = i
 		names = append(names, tag)
-		if !strings.HasPrefix(option, "omit") {
+		if !strings.HasPrefix(option, "omit") || v.Type().Field(i).Tag.Get("need") == "brew" && !o.hasBase() {
 			needed = append(needed, tag)
 		}
 	}
@@ -277,6 +277,13 @@ func (said typed) setStruct(v reflect.Value, o object, path string) error {
 		}
 	}
 	return nil
+}
+
+// hasBase tells whether a request has a base that is made, which needs nothing to brew it.
+func (o object) hasBase() bool {
+	hand, _ := o.values["at_hand"].(object)
+	_, ok := hand.values["base"]
+	return ok
 }
 
 // hint names the fields there are, the likeliest alone if one is near.

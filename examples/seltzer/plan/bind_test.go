@@ -52,7 +52,7 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"two atmospheres", `{"altitude": "640 m"}`, `{"altitude": "640 m", "barometer": "939 mbar"}`, `place: both altitude and barometer: one of the two`},
 		{"gauge wanted", `"9 bar gauge"`, `"9 bar abs"`, `packs[0].rating: 9 bar abs: `},
 		{"keg with head-space", `"rating": "9 bar gauge"`, `"rating": "9 bar gauge", "head_space": "4 %"`, `packs[0].head_space: given: only for bottles`},
-		{"kind of pack", `"kind": "keg"`, `"kind": "sack"`, `packs[0].kind: "sack": one of ["keg" "bottle"]`},
+		{"kind of pack", `"kind": "keg"`, `"kind": "sack"`, `packs[0].kind: "sack": one of ["keg" "bottle" "can"]`},
 		{"content without unit", `"3.0 vol"`, `"3.0"`, `packs[0].co2: 3.0: write volumes or g/L`},
 		{"content too high", `"3.0 vol"`, `"9 vol"`, `packs[0].co2: 9 vol: 0.5 to 6 vol CO2`},
 		{"not an object", string(builtIn(t)), `[1, 2]`, `request: a list: an object`},

@@ -17,7 +17,7 @@ type deed struct {
 // deeds are the plan as steps, from the water to the base drink off its yeast.
 func (m *maker) deeds() ([]deed, error) {
 	r, place := m.req, m.air.Pressure()
-	dissolve := weighable(m.fermentable)
+	dissolve := m.dissolving()
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
 	var salts, all []deed
 	kettlePart := 1 - m.batch.topUp/m.batch.water
@@ -48,6 +48,7 @@ func (m *maker) deeds() ([]deed, error) {
 	if m.batch.late > 0 { // as if before the yeast: what is in the end does not depend on when
 		all = append(all, deed{m.fermentable.Name() + ", later portions", late})
 	}
+	all = append(all, m.soured...)
 	for _, d := range m.fed {
 		st := forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}
 		if r.Nutrient.owns(d.Material) {
@@ -61,23 +62,31 @@ func (m *maker) deeds() ([]deed, error) {
 	if m.plan.Yeast.Form == "dry" {
 		all = append(all, deed{"dry yeast", forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
 	}
-	return append(all,
+	return append(append(all,
 		deed{"", forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
 		deed{"", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
 		deed{"left with the yeast", forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
-		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), nil
+		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), m.after...), nil
 }
 
-// topUp is the treated water beside the kettle, twice of what goes in: a level may show less.
-func (m *maker) topUp() (*forward.State, error) {
-	s, err := m.tap(litres(2 * m.batch.topUp / waterPerLitre))
+// topUp is the treated water beside the kettle.
+func (m *maker) topUp() (*forward.State, error) { return m.treatedWater(m.batch.topUp / waterPerLitre) }
+
+// treatedWater is twice so many litres of the treated water, as a level may show less.
+func (m *maker) treatedWater(v float64) (*forward.State, error) {
+	s, err := m.tap(litres(2 * v))
 	if err != nil {
 		return nil, err
 	}
 	u := forward.Usual()
 	for _, d := range m.plan.Water.Doses {
-		st := forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(2 * m.batch.topUp / m.batch.water * kg(d.Mass.Quantity()))}
+		st := forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(2 * v * waterPerLitre / m.batch.water * kg(d.Mass.Quantity()))}
 		if s, _, err = forward.Do(st, s, &u); err != nil {
+			return nil, err
+		}
+	}
+	if m.recipe.base != nil { // it was boiled: its gas is out
+		if s, _, err = forward.Do(forward.Step{Kind: forward.Degas, Share: units.Percent.Of(100)}, s, &u); err != nil {
 			return nil, err
 		}
 	}
@@ -88,8 +97,25 @@ func (m *maker) topUp() (*forward.State, error) {
 func (m *maker) mixed(i int, times float64) ([]forward.Step, error) {
 	r, k := m.recipe.packs[i], m.batch.packed[i]
 	steps := []forward.Step{{Kind: forward.Dilute, Mass: kilograms(times * k.water)}}
-	if f := m.req.Flavour; f != nil {
+	if m.recipe.base != nil && k.water > 0 {
+		with, err := m.treatedWater(times * k.water / waterPerLitre)
+		if err != nil {
+			return nil, err
+		}
+		steps[0] = forward.Step{Kind: forward.Blend, With: with, Volume: litres(times * k.water / waterPerLitre)}
+	}
+	if f := r.taste; f != nil {
 		steps = append(steps, flavoured(*f, times*k.flavour))
+	}
+	if k.sweet > 0 {
+		own, err := r.sweet.material()
+		if err != nil {
+			return nil, err
+		}
+		steps = append(steps, forward.Step{Kind: forward.Sweeten, Own: own, Mass: kilograms(times * k.sweet)})
+	}
+	if k.acid > 0 {
+		steps = append(steps, forward.Step{Kind: forward.Acidify, What: r.Acid.What, Mass: kilograms(times * k.acid)})
 	}
 	if k.primer > 0 {
 		prime := weighable(r.primer)
@@ -125,6 +151,7 @@ func (m *maker) tap(v units.Volume) (forward.State, error) {
 // where each thing goes. No figure of it is searched for.
 type carried struct {
 	state    forward.State
+	before   forward.State // the base of a pack, before anything joins it
 	unknowns forward.Unknowns
 	like     water.Series
 
@@ -211,7 +238,7 @@ func (m *maker) carry() (*carried, error) {
 		}
 	}
 	c.out = note(c.out, "boiled off", c.boiledOff)
-	if c.scale > 0 {
+	if c.scale > 1e-9 {
 		c.out = note(c.out, "chalk dropped, as usual", c.scale)
 	}
 	c.out = append(c.out, stay...)
@@ -258,6 +285,7 @@ func (m *maker) packaged(c *carried) error {
 		if _, err := fork.do(forward.Step{Kind: forward.Transfer, Volume: litres(max(0, whole.In(units.Litre)-part))}); err != nil {
 			return err
 		}
+		fork.before = fork.state
 		steps, err := m.mixed(i, 1)
 		if err != nil {
 			return err
@@ -269,7 +297,10 @@ func (m *maker) packaged(c *carried) error {
 			}
 			added += kg(more.In.Mass())
 		}
-		c.out = append(c.out, Line{"in the " + m.recipe.packs[i].Kind + "s", fork.state.Mass()})
+		if err := m.sourness(i, &fork, steps); err != nil {
+			return err
+		}
+		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), fork.state.Mass()})
 	}
 	c.in = note(c.in, "flavouring and priming", added)
 	return nil

@@ -8,21 +8,29 @@ import (
 	"example.org/zymase/units"
 )
 
-// Content is a CO2 content as a brewer writes it: "2.9 vol", "5.7 g/L", or "still" for what
-// the ferment leaves. It keeps which of them it was.
+// Content is a CO2 content as a brewer writes it: "2.9 vol", "5.7 g/L", "still" for what
+// the ferment leaves or "degassed". It keeps which of them it was.
 type Content struct {
 	volumes units.CarbonDioxideVolumes
 	grams   units.CarbonDioxideContent
 	byMass  bool
-	still   bool
+	still   bool // or degassed
+	none    bool // degassed
 }
 
-const still = "still"
+const (
+	still    = "still"
+	degassed = "degassed"
+)
 
-// UnmarshalText reads volumes, g/L or "still".
+// UnmarshalText reads volumes, g/L, "still" or "degassed".
 func (c *Content) UnmarshalText(text []byte) error {
 	if string(text) == still {
 		*c = Content{still: true}
+		return nil
+	}
+	if string(text) == degassed {
+		*c = Content{still: true, none: true}
 		return nil
 	}
 	v, err := units.Parse[units.CarbonDioxideVolumes](string(text))
@@ -39,7 +47,7 @@ func (c *Content) UnmarshalText(text []byte) error {
 		return r
 	}
 	return &units.ParseError{Input: strings.ToValidUTF8(string(text[:min(len(text), 64)]), "?"), Want: "CO2 content",
-		Reason: `write volumes or g/L, "2.9 vol" or "5.7 g/L"; or "still"`}
+		Reason: `write volumes or g/L, "2.9 vol" or "5.7 g/L"; or "still", "degassed"`}
 }
 
 // MarshalText writes what was read.
@@ -47,6 +55,9 @@ func (c Content) MarshalText() ([]byte, error) { return []byte(c.String()), nil 
 
 // String writes what was read.
 func (c Content) String() string {
+	if c.none {
+		return degassed
+	}
 	if c.still {
 		return still
 	}

@@ -19,6 +19,8 @@ type Curve struct {
 	Limit      *float64           // a horizontal line
 	LimitName  string
 	LowerUpper [][3]float64 // x, low, high: a band around the curve, or nil
+	Inner      [][3]float64 // a narrower band inside it, or nil
+	BandName   string       // what the bands hold
 	Marks      [][2]float64 // what was read, or nil
 }
 
@@ -43,23 +45,10 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 	if err != nil {
 		return Plan{}, nil, err
 	}
-	course, err := m.course.Course(curveCourse)
-	if err != nil {
-		return Plan{}, nil, err
-	}
-	along := points(course)
-	m.raise(along)
-	curves := m.gravityCurves(along)
-	if m.plan.Acidity.Unforeseen == "" {
-		curves = append(curves, m.acidityCurve(along))
-	}
-	if m.plan.State != nil {
-		read, err := m.readCurve(along)
-		if err != nil {
+	var curves []Curve
+	if m.recipe.base == nil {
+		if curves, err = m.fermentCurves(); err != nil {
 			return Plan{}, nil, err
-		}
-		if len(read.Points) > 1 {
-			curves = append([]Curve{read}, curves...)
 		}
 	}
 	for i, r := range m.recipe.packs {
@@ -76,6 +65,28 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 		curves = append(curves, c)
 	}
 	return *m.plan, curves, nil
+}
+
+// fermentCurves are those of the ferment.
+func (m *maker) fermentCurves() ([]Curve, error) {
+	course, err := m.course.Course(curveCourse)
+	if err != nil {
+		return nil, err
+	}
+	along, err := m.widened(course)
+	if err != nil {
+		return nil, err
+	}
+	m.raise(along)
+	curves := m.gravityCurves(along)
+	if m.plan.Acidity.Unforeseen == "" {
+		curves = append(curves, m.acidityCurve(along))
+	}
+	days, err := m.dayCurves(along)
+	if err != nil {
+		return nil, err
+	}
+	return append(days, curves...), nil
 }
 
 var sugarUsed = Axis{"sugar used", "%"}
@@ -139,7 +150,7 @@ func (m *maker) bottleCurve(r packRecipe, k packed, p PackPlan) (Curve, error) {
 		AtName: "stored", AtWarmth: &p.Bottle.Store,
 		Limit: &rating, LimitName: "rating given",
 	}
-	closed, err := m.close(r, k, p.Bottle.Dissolved)
+	closed, err := m.close(r, k, p.Bottle.Dissolved, false)
 	if err != nil {
 		return c, err
 	}

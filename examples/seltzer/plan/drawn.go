@@ -67,7 +67,9 @@ func (m *maker) known() []forward.Unknown {
 			}
 		}
 	}
-	set("scale", 50*m.req.Scales.Sugar.Quantity().In(units.Kilogram)/m.batch.fermentable)
+	if m.batch.fermentable > 0 {
+		set("scale", 50*m.req.Scales.Sugar.Quantity().In(units.Kilogram)/m.batch.fermentable)
+	}
 	set("hydrometer", 500*m.plan.Uncertainty.Division)
 	if i := m.req.Instruments; i != nil {
 		if i.Volume != nil {
@@ -128,6 +130,9 @@ func (a *walks) carry(u *forward.Unknowns) (err error) {
 
 // toDraw lays out the walks of the plan and what is read off them.
 func (m *maker) toDraw() (*walks, error) {
+	if m.recipe.base != nil {
+		return m.baseToDraw()
+	}
 	deeds, err := m.deeds()
 	if err != nil {
 		return nil, err
@@ -182,10 +187,32 @@ func (m *maker) toDraw() (*walks, error) {
 	return a, nil
 }
 
+// baseToDraw lays out the walks of a base that is let down.
+func (m *maker) baseToDraw() (*walks, error) {
+	whole := m.batch.base.VolumeAt20()
+	state, err := m.baseState(2 * whole.In(units.Litre)) // more than is taken, by any level
+	if err != nil {
+		return nil, err
+	}
+	a, base := new(walks), &walk{steps: []forward.Step{{Kind: forward.Blend, With: &state, Volume: whole}}}
+	a.walks = append(a.walks, base)
+	for i := range m.recipe.packs {
+		if err := m.packFigures(a, base, i, func(what, unit string, f func(u *forward.Unknowns) (float64, error)) {
+			a.list = append(a.list, figure{what: what, unit: unit, read: f})
+		}); err != nil {
+			return nil, err
+		}
+	}
+	return a, nil
+}
+
 // packFigures adds the fork of one kind of pack, mixed for the whole base, and its figures.
 func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit string, f func(*forward.Unknowns) (float64, error))) error {
 	r, plan := m.recipe.packs[i], m.plan.Packs[i]
 	whole := m.batch.base.VolumeAt20().In(units.Litre) - m.lost()
+	if m.batch.packed[i].base == 0 {
+		return nil
+	}
 	steps, err := m.mixed(i, whole/m.batch.packed[i].base)
 	if err != nil {
 		return err
@@ -211,19 +238,38 @@ func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit st
 		c, err := last().Content()
 		return c.In(units.GramCO2PerLitre), err
 	}
+	if r.Content.none {
+		fork.steps = append(fork.steps, forward.Step{Kind: forward.Degas, Share: units.Percent.Of(100)})
+	}
 	if r.Kind == keg {
-		fork.steps = append(fork.steps, temper(r.Temperature, s), forward.Step{Kind: forward.Carbonate, Gauge: plan.Gauge, Pressure: m.air.Pressure()})
+		if !r.Content.still {
+			fork.steps = append(fork.steps, temper(r.Temperature, s), forward.Step{Kind: forward.Carbonate, Gauge: plan.Gauge, Pressure: m.air.Pressure()})
+		}
+		if len(fork.steps) == 0 {
+			fork.steps = append(fork.steps, forward.Step{Kind: forward.Dilute})
+		}
 		read("strength of the "+name, "% vol", strength)
 		read("content of the "+name, "g/L", content)
 		return nil
 	}
-	fork.steps = append(fork.steps, temper(at20, s),
-		forward.Step{Kind: forward.Fill, Volume: r.Size, Capacity: litres(r.Size.In(units.Litre) / (1 - r.HeadSpace.In(units.Fraction)))},
-		forward.Step{Kind: forward.Close, Share: units.Percent.Of(100), Pressure: m.air.Pressure()})
+	filled, air := at20, units.Percent.Of(100)
+	if f := plan.Bottle.Filling; f != nil {
+		filled, air = f.Temperature, units.Share{}
+		fork.steps = append(fork.steps, temper(filled, s), forward.Step{Kind: forward.Carbonate, Gauge: f.Gauge, Pressure: m.air.Pressure()})
+	} else {
+		fork.steps = append(fork.steps, temper(filled, s))
+	}
+	size, err := m.sizeAt(i, filled)
+	if err != nil {
+		return err
+	}
+	fork.steps = append(fork.steps,
+		forward.Step{Kind: forward.Fill, Volume: size, Capacity: litres(r.Size.In(units.Litre) / (1 - r.HeadSpace.In(units.Fraction)))},
+		forward.Step{Kind: forward.Close, Share: air, Pressure: m.air.Pressure()})
 	if r.primes() {
 		fork.steps = append(fork.steps, forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100)})
 	}
-	fork.steps = append(fork.steps, temper(r.Temperature, at20))
+	fork.steps = append(fork.steps, temper(r.Temperature, filled))
 	stored := &walk{from: fork, steps: []forward.Step{temper(*r.Store, r.Temperature)}}
 	a.walks = append(a.walks, stored)
 	read("strength of the "+name, "% vol", strength)

@@ -81,9 +81,10 @@ func TestDrawByInstruments(t *testing.T) {
 	if fine := width(); !(fine < 0.8*coarse) {
 		t.Errorf("%g g/L wide with a fine gauge, %g with a coarse one", fine, coarse)
 	}
-	r.Instruments, r.Buffer, r.Fermentable = nil, nil, "honey"
+	r.Instruments, r.Buffer, r.Fermentable = nil, nil, "juice 12 °Bx"
+	r.Strength = units.PercentVolume.Of(4.6)
 	if drawn, err := plan.Draw(r, 20); err != nil || len(drawn) != 8 {
-		t.Errorf("honey: %d figures, %v", len(drawn), err)
+		t.Errorf("juice: %d figures, %v", len(drawn), err)
 	}
 	for _, n := range []int{0, 9, 100_001} {
 		_, err := plan.Draw(r, n)

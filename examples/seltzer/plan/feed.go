@@ -40,7 +40,7 @@ func (m *maker) feed() error {
 			sources = append(sources, nutrient.Offer{Material: s})
 		}
 	}
-	if len(sources)+len(others) == 0 && m.unforeseen() == "" {
+	if len(sources)+len(others) == 0 && !m.brings.some {
 		return &RequestError{Field: "nutrient.sources", Value: "missing", Allowed: `at least one, such as "diammonium phosphate"`}
 	}
 
@@ -52,11 +52,14 @@ func (m *maker) feed() error {
 		return err
 	}
 	n.Need, n.Low, n.High, n.Method = need.Nitrogen.Value, need.Nitrogen.Low, need.Nitrogen.High, need.Method
+	if m.plan.Must != nil {
+		n.FromMust = m.plan.Must.Nitrogen
+	}
 	if len(sources)+len(others) == 0 { // it brings nitrogen of its own
 		m.plan.Nutrient = n
 		return nil
 	}
-	feed, err := nutrient.FeedInOrder(n.Need, cold, whose, sources...)
+	feed, err := nutrient.FeedInOrder(n.lacking(), cold, whose, sources...)
 	if err != nil {
 		return err
 	}
@@ -89,11 +92,16 @@ func (m *maker) feed() error {
 		n.Limits = append(n.Limits, l.String())
 	}
 	for _, c := range feed.Cautions.With(schedule.Cautions...) {
-		if m.unforeseen() == "" || !strings.Contains(c.Text(), ofSugarWash) {
+		if !m.brings.some || !strings.Contains(c.Text(), ofSugarWash) {
 			m.caution(c.Text())
 		}
 	}
 	m.plan.Nutrient, m.fed = n, weighed
 	m.ownLimits(cold, weighed)
 	return m.supplement(others, whose)
+}
+
+// lacking is the nitrogen that the nutrient is to bring.
+func (n NutrientPlan) lacking() units.MassConcentration {
+	return units.MilligramPerLitre.Of(checked.Number(max(0, n.Need.Minus(n.FromMust).In(units.MilligramPerLitre))))
 }

@@ -22,7 +22,7 @@ func (f finished) strength() float64 { return f.drink.ByVolume().In(units.Percen
 // water, with the primer of a litre. Where yeast is to prime it, it ferments the sugar of
 // the flavouring too.
 func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float64) (finished, error) {
-	f := finished{packed: packed{base: base, primer: p.primed, water: water, added: p.primed + water}}
+	f := finished{packed: packed{base: base, primer: p.primed, water: water, sweet: p.sweet.perLitre, acid: p.acid, added: p.primed + water + p.sweet.perLitre + p.acid}}
 	var err error
 	if f.drink, err = litre.Times(base); err != nil {
 		return f, err
@@ -32,10 +32,13 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 			return f, err
 		}
 	}
+	if f.drink, err = p.softened(f.drink); err != nil {
+		return f, err
+	}
 	f.sugar = kg(f.drink.Fermentable())
-	if a := r.req.Flavour; a != nil {
+	if a := p.taste; a != nil {
 		f.flavour = base * a.Added.In(units.Litre) / a.Sample.In(units.Litre)
-		flavouring, err := r.flavouring.Times(f.flavour)
+		flavouring, err := p.flavouring.Times(f.flavour)
 		if err != nil {
 			return f, err
 		}
@@ -67,7 +70,7 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 // undiluted is a drink without water: as much base drink as there is room for in a
 // litre, beside the primer.
 func (r *recipe) undiluted(p *packRecipe, litre gravity.Solution) (finished, error) {
-	if p.primed == 0 {
+	if p.primed == 0 && p.sweet.perLitre == 0 && p.acid == 0 {
 		return r.finish(*p, litre, 1, 0)
 	}
 	f, err := fill(p.lastBase, &p.baseSlope, func(base float64) (finished, error) { return r.finish(*p, litre, base, 0) })
@@ -148,7 +151,7 @@ var pureEthanol = func() float64 {
 func (f finished) times(volume float64) (packed, error) {
 	n := volume / f.volume
 	k := f.packed
-	for _, x := range []*float64{&k.base, &k.flavour, &k.primer, &k.water, &k.added, &k.sugar} {
+	for _, x := range []*float64{&k.base, &k.flavour, &k.primer, &k.water, &k.added, &k.sugar, &k.sweet, &k.acid} {
 		*x *= n
 	}
 	k.made.CO2 = kilograms(kg(k.made.CO2) * n)

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -28,12 +29,15 @@ const tooMuch = 0.005
 // bottled refuses bottles that have more gas than they shall without any primer: from the
 // ferment, or from the sugar of the flavouring; and those that it takes over their rating.
 func (r *recipe) bottled(b batch) error {
+	if err := r.fillings(b); err != nil {
+		return err
+	}
 	for i, p := range r.packs {
-		if p.Kind != bottle {
+		if p.Kind == keg {
 			continue
 		}
 		k := b.packed[i]
-		dissolved, err := r.dissolved(b, k)
+		dissolved, err := r.dissolved(b, p, k)
 		if err != nil {
 			return err
 		}
@@ -54,7 +58,7 @@ func (r *recipe) bottled(b batch) error {
 			return err
 		}
 		if over(sweet.Verdict) && !over(plain.Verdict) {
-			return r.tooSweet(fmt.Sprintf("the bottles of packs[%d] over their rating, %s, at %s", i, p.Rating.Text(units.BarGauge, 1), sweet.Temperature.Text(units.Celsius, 0)), atLeast(sweet))
+			return p.tooSweet(fmt.Sprintf("the bottles of packs[%d] over their rating, %s, at %s", i, p.Rating.Text(units.BarGauge, 1), sweet.Temperature.Text(units.Celsius, 0)), atLeast(sweet))
 		}
 	}
 	return nil
@@ -62,7 +66,7 @@ func (r *recipe) bottled(b batch) error {
 
 // highestOf is the highest state of a bottle as it is filled.
 func (r *recipe) highestOf(p packRecipe, k packed, dissolved units.CarbonDioxideContent) (HighestPlan, error) {
-	closed, err := r.close(p, k, dissolved)
+	closed, err := r.close(p, k, dissolved, true)
 	if err != nil {
 		return HighestPlan{}, err
 	}
@@ -73,7 +77,7 @@ func (r *recipe) highestOf(p packRecipe, k packed, dissolved units.CarbonDioxide
 func (r *recipe) tooMuchGas(p packRecipe, k packed, dissolved units.CarbonDioxideContent) error {
 	plain := k
 	plain.primer, plain.flavour = 0, 0
-	closed, err := r.close(p, plain, dissolved)
+	closed, err := r.close(p, plain, dissolved, false)
 	if err != nil {
 		return err
 	}
@@ -102,7 +106,7 @@ func (r *recipe) tooMuchGas(p packRecipe, k packed, dissolved units.CarbonDioxid
 	if !math.IsInf(p.excess, 1) {
 		now = fmt.Sprintf("%.2f vol", all)
 	}
-	return r.tooSweet(fmt.Sprintf("the bottles of %s past their %s", p.field, p.Content), now)
+	return p.tooSweet(fmt.Sprintf("the bottles of %s past their %s", p.field, p.Content), now)
 }
 
 func vol(c units.CarbonDioxideContent) float64 {
@@ -110,20 +114,21 @@ func vol(c units.CarbonDioxideContent) float64 {
 }
 
 // tooSweet refuses a flavouring; mostFlavour adds how much of it may be.
-func (r *recipe) tooSweet(past, now string) error {
-	f, e := r.req.Flavour, &tooSweet{past, now}
-	return &RequestError{Field: "flavour.added", Allowed: "less: " + e.Error(), Err: e,
+func (p *packRecipe) tooSweet(past, now string) error {
+	f, e := p.taste, &tooSweet{past, now}
+	return &RequestError{Field: p.tasteField + ".added", Allowed: "less: " + e.Error(), Err: e,
 		Value: millilitres(f.Added.In(units.Millilitre), 4) + " in " + millilitres(f.Sample.In(units.Millilitre), 4)}
 }
 
 // mostFlavour adds to the refusal of a flavouring that is too sweet how much of it may be:
 // the most that can be planned, to three digits.
 func mostFlavour(req Request, refused *RequestError) error {
-	f, whole := *req.Flavour, req.Flavour.Added.In(units.Millilitre)
+	at := flavourAt(&req, refused.Field)
+	f, whole := **at, (*at).Added.In(units.Millilitre)
 	e, _ := errors.AsType[*tooSweet](refused)
 	can := func(added float64) bool {
 		f.Added = units.Millilitre.Of(checked.Number(added))
-		req.Flavour = &f
+		*at = &f
 		_, _, _, err := solved(req)
 		sweet, no := errors.AsType[*tooSweet](err)
 		if no {
@@ -150,6 +155,25 @@ func mostFlavour(req Request, refused *RequestError) error {
 	refused.Allowed = "at most " + millilitres(lo, 3) + ": " + e.Error()
 	refused.Err = errors.Join(e, &units.RangeError{Func: "plan.Make", Quantity: "flavouring", Value: whole, Unit: "mL", Max: lo, Source: "its sugar ferments in the bottle"})
 	return refused
+}
+
+// flavourAt is the flavouring of a field "flavour.added", or of "packs[1].flavour.added"; the packs are then
+// the request's own.
+func flavourAt(req *Request, field string) **Flavour {
+	if i := packAt(field); i >= 0 {
+		req.Packs = slices.Clone(req.Packs)
+		return &req.Packs[i].Flavour
+	}
+	return &req.Flavour
+}
+
+// packAt is the pack whose field it is, −1 if it is none's.
+func packAt(field string) int {
+	i := -1
+	if n, err := fmt.Sscanf(field, "packs[%d].", &i); n != 1 || err != nil && i < 0 {
+		return -1
+	}
+	return i
 }
 
 // millilitres is a volume to so many digits, without an exponent.

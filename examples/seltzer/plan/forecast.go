@@ -31,10 +31,15 @@ func (m *maker) pace() (*kinetics.Pace, error) {
 }
 
 func (m *maker) newPace() (*kinetics.Pace, error) {
+	return kinetics.NewPace(m.begins(), m.warmths()...)
+}
+
+// begins is what sets the pace of the wash.
+func (m *maker) begins() kinetics.Start {
 	n, y := m.plan.Nutrient, m.plan.Yeast
 	const gramPerBillion = 0.04 // 4e-11 g a cell: Coleman et al. 2007, as read second-hand
 	yeast := y.Cells * gramPerBillion / n.Volume.In(units.Litre)
-	start := kinetics.Start{Sugar: n.Sugar, Nitrogen: n.Brought, Yeast: units.GramPerLitre.Of(checked.Number(yeast))}
+	start := kinetics.Start{Sugar: n.Sugar, Nitrogen: n.Brought.Plus(n.FromMust), Yeast: units.GramPerLitre.Of(checked.Number(yeast))}
 	if m.unforeseen() != "" && n.Brought.Compare(n.Need) < 0 {
 		start.Nitrogen = n.Need // what malt, juice and honey bring is not counted: taken as enough
 	}
@@ -42,17 +47,14 @@ func (m *maker) newPace() (*kinetics.Pace, error) {
 		// Sour washes are slow: what it comes to when two thirds are used.
 		start.PH = math.Max(a.Points[len(a.Points)-2].PH, 2.5)
 	}
-	return kinetics.NewPace(start, kinetics.Hold{Temperature: m.req.Fermenter.Temperature})
+	return start
 }
 
 // timetable is the forecast by the pace of the wash, by how long the brewer thinks it takes, if
 // that is given, and by the readings. Where no pace is known it is an even one.
 func (m *maker) timetable() (timetable, error) {
-	thought := time.Duration(m.req.Schedule.Ferment)
-	p, err := m.pace()
-	if err == nil { // and it gets there
-		_, err = p.When(units.Percent.Of(dry))
-	}
+	thought := m.thought()
+	f, err := m.fit(m.plan.State != nil && m.plan.State.goesOn())
 	if outside, ok := errors.AsType[*units.RangeError](err); ok {
 		if thought == 0 {
 			return nil, &RequestError{Field: "schedule.ferment", Value: "missing", Allowed: "how long it takes with you: the model of a ferment's pace does not reach this wash: " + reason(outside)}
@@ -62,21 +64,94 @@ func (m *maker) timetable() (timetable, error) {
 	} else if err != nil {
 		return nil, err
 	}
+	when := f.When
+	if m.plan.State == nil {
+		return when, nil
+	}
+	return func(used units.Share) (kinetics.TimeBand, error) {
+		t, err := when(used)
+		if _, never := errors.AsType[*units.RangeError](err); !never {
+			return t, err
+		}
+		m.caution(daysOfThePlan) // by the readings it hardly gets there
+		plan, err := m.fit(false)
+		if err != nil {
+			return t, err
+		}
+		return plan.When(used)
+	}, nil
+}
+
+const daysOfThePlan = "The days from \"about dry\" on are those of the plan: the readings do not tell when this ferment ends."
+
+// thought is how long the brewer thinks the ferment takes, 0 if nothing is said.
+func (m *maker) thought() time.Duration {
+	if m.req.Schedule == nil {
+		return 0
+	}
+	return time.Duration(m.req.Schedule.Ferment)
+}
+
+// forecast is the pace with what the brewer thinks and, if wanted, the readings. The error is a
+// [*units.RangeError] where the model does not reach the wash.
+func (m *maker) forecast(readings bool) (*kinetics.Forecast, error) {
+	if known := m.forecasts[btoi(readings)]; known.of != nil {
+		return known.of, nil
+	}
+	p, err := m.pace()
+	if err == nil { // and it gets there
+		_, err = p.When(units.Percent.Of(dry))
+	}
+	if err != nil {
+		return nil, err
+	}
 	f := kinetics.NewForecast(p)
-	if thought > 0 {
+	if thought := m.thought(); thought > 0 {
 		if err := think(f, p, thought); err != nil {
 			return nil, &RequestError{Field: "schedule.ferment", Value: m.req.Schedule.Ferment.String(), Allowed: reason(err), Err: err}
 		}
 	}
-	if s := m.plan.State; s != nil && s.State == Fermenting {
-		for _, r := range s.Points {
-			u := 50 * r.Uncertainty.In(units.PercentVolume) / s.Final.In(units.PercentVolume) // k = 2
-			if err := f.Add(time.Duration(r.After), r.Used, units.Percent.Of(checked.Number(math.Min(math.Max(u, 1), 50)))); err != nil {
-				return nil, err
-			}
+	if readings {
+		if err := m.learn(f); err != nil {
+			return nil, err
 		}
 	}
-	return f.Fit().When, nil
+	m.forecasts[btoi(readings)] = foretold{f, f.Fit()}
+	return f, nil
+}
+
+// fit is the forecast at this moment.
+func (m *maker) fit(readings bool) (*kinetics.Fit, error) {
+	_, err := m.forecast(readings)
+	return m.forecasts[btoi(readings)].fit, err
+}
+
+// A foretold is a forecast that was asked for.
+type foretold struct {
+	of  *kinetics.Forecast
+	fit *kinetics.Fit
+}
+
+func btoi(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
+}
+
+// learn takes in the readings.
+func (m *maker) learn(f *kinetics.Forecast) error {
+	s := m.plan.State
+	for _, r := range s.Points {
+		if time.Duration(r.After) >= mostDays*day {
+			continue // beyond what is foreseen
+		}
+		u := 50 * r.Uncertainty.In(units.PercentVolume) / s.Final.In(units.PercentVolume) // k = 2
+		if err := f.Add(time.Duration(r.After), r.Used, units.Percent.Of(checked.Number(math.Min(math.Max(u, 1), 50)))); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // think takes in how long the brewer thinks the ferment takes: two rough readings, of a pace
@@ -106,15 +181,19 @@ func even(whole time.Duration) timetable {
 	}
 }
 
-// hourlyPeak is the most of its gas that the ferment gives in an hour, as a share of all.
+// hourlyPeak is the most of its gas that the ferment gives in an hour, as a share of all: what
+// nineteen of twenty forecasts stay below.
 func (m *maker) hourlyPeak() float64 {
-	if p, err := m.pace(); err == nil {
-		_, most := p.Fastest()
-		return most.In(units.Fraction)
+	if f := m.plan.Forecast; f != nil {
+		return kg(f.GasMost) / m.gas
+	}
+	if f, err := m.fit(false); err == nil {
+		_, most := f.Fastest()
+		return most.High90.In(units.Fraction)
 	}
 	whole := 7 * day
-	if m.req.Schedule != nil && m.req.Schedule.Ferment > 0 {
-		whole = time.Duration(m.req.Schedule.Ferment)
+	if thought := m.thought(); thought > 0 {
+		whole = thought
 	}
 	return peakOverAll / whole.Hours()
 }

@@ -79,6 +79,12 @@ func TestBalanceOfOtherWashes(t *testing.T) {
 		}
 		near(t, of, in, out, 1e-6)
 		near(t, of+", boiled off", line(t, p, "boiled off"), 0, 0)
+		if of != "juice 12 °Bx" { // whose nitrogen is not known
+			if line(t, p, "yeast grown, dry, by its nitrogen") <= 0 || line(t, p, "ethanol lost") < 0 {
+				t.Errorf("%s: %+v", of, p.Balance)
+			}
+			continue
+		}
 		if line(t, p, "yeast, dry, and losses") <= 0 || !p.Balance.ByAtoms.IsZero() {
 			t.Errorf("%s: %+v", of, p.Balance)
 		}

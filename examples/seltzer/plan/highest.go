@@ -16,6 +16,9 @@ type moment struct {
 // is filled at 20 °C; yeast that primes it works at the temperature of the ferment, or there.
 func (r *recipe) moments(p packRecipe) []moment {
 	first := moment{"closed", at20}
+	if p.counterPressure() {
+		first.t = p.filledAt()
+	}
 	if p.primes() {
 		first.when = "conditioned"
 		if t := r.req.Fermenter.Temperature; t.Compare(at20) > 0 {

@@ -46,6 +46,9 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePre
 		named = fmt.Sprintf("The keg at %s, set to %s", p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1))
 	}
 	m.rated(p, named)
+	if r.Content.still {
+		m.caution("Push a still keg with nitrogen, or with CO2 only while it pours: left under CO2 the drink takes it up.")
+	}
 	m.caution(carbonation.PressureVessel.Text())
 	m.caution(carbonation.Cylinder.Text())
 	m.caution(carbonation.Asphyxiation.Text())
@@ -103,7 +106,7 @@ func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, mome
 		{high.AtLeast, carbonation.AboveComputed},
 		{sugar > 0, carbonation.SugarCanFerment},
 		{freezes, carbonation.Freezing},
-		{set.In(units.KilopascalGauge) < 0, carbonation.BelowAtmosphere},
+		{set.In(units.KilopascalGauge) < 0 && !r.Content.still, carbonation.BelowAtmosphere},
 	} {
 		all = all.WithIf(c.is, c.what)
 	}

@@ -16,7 +16,11 @@ func (m *maker) label() error {
 	if err != nil {
 		return err
 	}
-	for _, k := range m.batch.packed {
+	common := slices.ContainsFunc(m.plan.Packs, func(p PackPlan) bool { return p.Own == nil })
+	for i, k := range m.batch.packed {
+		if common && m.plan.Packs[i].Own != nil {
+			continue // it has a label of its own
+		}
 		if mean, err = mean.Plus(k.drink); err != nil {
 			return err
 		}
@@ -25,7 +29,10 @@ func (m *maker) label() error {
 	l.Category, l.Rules = m.category(l.Law)
 	l.Strength = units.PercentVolume.Of(checked.Number(math.Round(10*m.batch.strength) / 10))
 	l.Within = true
-	for _, k := range m.batch.packed {
+	for i, k := range m.batch.packed {
+		if m.plan.Packs[i].Own != nil && m.recipe.packs[i].Strength != nil {
+			continue // it has a label of its own
+		}
 		off := math.Abs(k.drink.ByVolume().In(units.PercentVolume) - l.Strength.In(units.PercentVolume))
 		l.Within = l.Within && off <= l.Tolerance.In(units.PercentVolume)
 	}

@@ -6,7 +6,6 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
-	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/kinetics"
@@ -45,23 +44,31 @@ func makerOf(req Request) (*maker, error) {
 		Version: 1, Name: req.Name, Request: req, Volume: r.req.Volume,
 		Strength:   units.PercentVolume.Of(checked.Number(b.strength)),
 		Atmosphere: r.air.Pressure(),
-		Weigh:      []Weight{sugar},
 	}
 	m := &maker{recipe: r, batch: b, plan: p}
-	for _, step := range []struct {
-		field string // what an error without one is about
-		do    func() error
-	}{
-		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"nutrient", m.feed},
-		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"packs", m.packs}, {"flavour", m.flavour},
+	steps := []makerStep{
+		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"must", m.must}, {"nutrient", m.feed},
+		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"acid", m.settleDown}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
-		{"schedule", m.schedule}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
-	} {
+		{"schedule", m.schedule}, {"schedule", m.foresee}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
+	}
+	if r.base != nil {
+		steps = m.baseSteps()
+	} else {
+		p.Weigh = []Weight{sugar}
+	}
+	for _, step := range steps {
 		if err := placed(step.field, step.do()); err != nil {
 			return nil, req.typed.echoed(err)
 		}
 	}
 	return m, nil
+}
+
+// makerStep fills in one part of a plan.
+type makerStep struct {
+	field string // what an error without one is about
+	do    func() error
 }
 
 // A maker fills in the parts of a plan.
@@ -80,9 +87,13 @@ type maker struct {
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
 
-	salted minerals
-	salts  []salty        // of each of the plan's vessels
-	paced  *kinetics.Pace // once it is asked for
+	salted        minerals
+	salts         []salty        // of each of the plan's vessels
+	paced         *kinetics.Pace // once it is asked for
+	forecasts     [2]foretold    // once it is asked for: without and with the readings
+	addedWater    water.Profile  // boiledHigh without what the fermentable brings, and without acid
+	soured, after []deed         // the acid before the yeast; what is done after the ferment
+
 }
 
 func (m *maker) caution(text string) {
@@ -123,10 +134,10 @@ func (m *maker) gravities() error {
 		return err
 	}
 	t := m.req.Fermenter.Temperature
-	if g.WarmOriginal, err = (gravity.Hydrometer{}).Reading(wash, t); err != nil {
+	if g.WarmOriginal, err = m.hydrometer().Reading(wash, t); err != nil {
 		return err
 	}
-	if g.WarmFloor, err = (gravity.Hydrometer{}).Reading(base, t); err != nil {
+	if g.WarmFloor, err = m.hydrometer().Reading(base, t); err != nil {
 		return err
 	}
 	if m.portions() > 1 {
@@ -169,16 +180,30 @@ func (m *maker) balance() error {
 	return nil
 }
 
-// flavour scales the bench trial up.
+// flavour scales the bench trial up, for the packs that have the batch's.
 func (m *maker) flavour() error {
+	for i, k := range m.batch.packed {
+		if p := m.recipe.packs[i]; p.Pack.Flavour != nil && p.taste != nil {
+			if err := m.flavourOf(p.taste, k.flavour, kg(k.drink.Ethanol())); err != nil {
+				return err
+			}
+		}
+	}
 	f := m.req.Flavour
 	if f == nil {
 		return nil
 	}
-	total, ethanol, drink := 0.0, 0.0, 0.0
-	for _, k := range m.batch.packed {
+	total, ethanol, drink, volume := 0.0, 0.0, 0.0, 0.0
+	for i, k := range m.batch.packed {
+		if m.recipe.packs[i].Pack.Flavour != nil {
+			continue
+		}
 		total += k.flavour
 		drink += kg(k.drink.Ethanol())
+		volume += m.recipe.packs[i].Volume.In(units.Litre)
+	}
+	if total == 0 {
+		return &RequestError{Field: "flavour", Value: f.Name, Allowed: "left out: every pack has its own"}
 	}
 	s, err := f.solution(total)
 	if err != nil {
@@ -190,9 +215,19 @@ func (m *maker) flavour() error {
 		Name: f.Name, Added: litres(total),
 		Rise:    units.PercentVolume.Of(checked.Number(share * m.batch.strength)),
 		Ethanol: units.Percent.Of(checked.Number(100 * share)),
-		Sugar:   units.GramPerLitre.Of(checked.Number(1000 * kg(s.Extract()) / m.req.Volume.In(units.Litre))),
+		Sugar:   units.GramPerLitre.Of(checked.Number(1000 * kg(s.Extract()) / volume)),
 	}
-	if share > 0.49 {
+	m.tried(f)
+	return m.flavourOf(f, total, drink)
+}
+
+// flavourOf cautions of a flavouring, so many litres of it with so much ethanol in the drink.
+func (m *maker) flavourOf(f *Flavour, total, drink float64) error {
+	s, err := f.solution(total)
+	if err != nil {
+		return err
+	}
+	if kg(s.Ethanol())/drink > 0.49 {
 		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR 25.15(b), 7.5); check the law in force.")
 	}
 	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {

@@ -35,7 +35,7 @@ func (m *maker) addMinerals() error {
 		return salts, bicarbonate
 	}
 	kettleSalts, kettleBicarbonate := perLitre(m.kettleWater, b.water-b.boiledOff-b.topUp, b.boiled.VolumeAt20().In(units.Litre))
-	salts, bicarbonate := perLitre(m.boiledHigh, (1-b.share)*kg(b.wash.Mass()), b.wash.VolumeAt20().In(units.Litre))
+	salts, bicarbonate := perLitre(m.addedWater, (1-b.share)*kg(b.wash.Mass()), b.wash.VolumeAt20().In(units.Litre))
 	cold := b.wash.VolumeAt20().In(units.Litre)
 	nutrient, buffer := 0.0, 0.0
 	for _, d := range m.fed {
@@ -43,6 +43,9 @@ func (m *maker) addMinerals() error {
 	}
 	if w := m.plan.Acidity.Buffer; w != nil {
 		buffer = w.Mass.Quantity().In(units.Gram) / cold
+	}
+	if a := m.plan.Acid; a != nil && a.When == beforeYeast { // it raises the gravity half as much as a salt does
+		nutrient += a.Weight.Mass.Quantity().In(units.Gram) / cold / 2
 	}
 	all := salts + bicarbonate + nutrient + buffer
 	ended, _, err := b.wash.Dry(m.yield)

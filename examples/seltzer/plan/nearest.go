@@ -50,11 +50,12 @@ func Nearest(req Request) (Request, []string, error) {
 			}
 			changes = append(changes, fmt.Sprintf("strength %.4g %% vol for %.4g", most, req.Strength.In(units.PercentVolume)))
 			req.Strength = units.PercentVolume.Of(checked.Number(most))
-		case e.Field == "flavour.added" && limit != nil:
-			f := *req.Flavour
-			changes = append(changes, "flavour.added "+millilitres(limit.Max, 3)+" for "+millilitres(f.Added.In(units.Millilitre), 4))
+		case strings.HasSuffix(e.Field, "flavour.added") && limit != nil:
+			at := flavourAt(&req, e.Field)
+			f := **at
+			changes = append(changes, e.Field+" "+millilitres(limit.Max, 3)+" for "+millilitres(f.Added.In(units.Millilitre), 4))
 			f.Added = units.Millilitre.Of(checked.Number(limit.Max))
-			req.Flavour = &f
+			*at = &f
 		case flat(e, limit):
 			c := &req.Packs[packOf(e.Field)].Content
 			changes = append(changes, fmt.Sprintf("%s %.4g vol for %s", e.Field, limit.Min, c))
@@ -167,7 +168,7 @@ func smaller(r Request, part float64) Request {
 	for i := range r.Packs {
 		p := &r.Packs[i]
 		p.Volume = times(p.Volume)
-		if p.Kind == bottle && p.Size.Compare(p.Volume) > 0 {
+		if p.Kind != keg && p.Size.Compare(p.Volume) > 0 {
 			p.Size = p.Volume
 		}
 	}

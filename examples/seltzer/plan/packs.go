@@ -13,18 +13,28 @@ import (
 
 // packs are the kegs and bottles.
 func (m *maker) packs() error {
+	if err := m.fillings(m.batch); err != nil {
+		return err
+	}
 	for i, r := range m.recipe.packs {
 		k := m.batch.packed[i]
 		if r.Content.still {
 			var err error
-			if r.target, err = m.dissolved(m.batch, k); err != nil {
+			if r.target, err = m.dissolved(m.batch, r, k); err != nil {
 				return err
 			}
 		}
 		p := PackPlan{
 			Kind: r.Kind, Content: r.target, Volumes: carbonation.RealVolume.Volumes(r.target),
 			Strength: k.drink.ByVolume(), Temperature: r.Temperature, Rating: r.Rating,
-			Base: litres(k.base), Flavouring: litres(k.flavour),
+			Base: litres(k.base), Flavouring: litres(k.flavour), Water: kilograms(k.water), Trial: r.trials(k),
+		}
+		p.Still = r.Content.still
+		if m.alike(i) {
+			p.Of = r.Size.String()
+		}
+		if r.taste != nil {
+			p.Taste = r.taste.Name
 		}
 		p.Count = int(math.Floor(r.Volume.In(units.Litre)/r.Size.In(units.Litre) + 1e-9))
 		p.Remainder = litres(math.Max(0, r.Volume.In(units.Litre)-float64(p.Count)*r.Size.In(units.Litre)))
@@ -45,16 +55,37 @@ func (m *maker) packs() error {
 		if err != nil {
 			return err
 		}
+		if err := m.ownTaste(&p, r, k); err != nil {
+			return err
+		}
 		m.plan.Packs = append(m.plan.Packs, p)
 	}
 	return nil
+}
+
+// alike tells whether another kind of pack has the name of this one.
+func (r *recipe) alike(i int) bool {
+	for j, p := range r.packs {
+		if j != i && p.Kind == r.packs[i].Kind {
+			return true
+		}
+	}
+	return false
+}
+
+// named is a kind of pack by its name, with its size where another has the same.
+func (p *PackPlan) named() string {
+	if p.Of != "" {
+		return p.Kind + "s of " + p.Of
+	}
+	return p.Kind + "s"
 }
 
 // bottle primes one and warms it.
 func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 	b := &BottlePlan{Store: *r.Store, Syrup: kilograms(k.water)}
 	var err error
-	if b.Dissolved, err = m.dissolved(m.batch, k); err != nil {
+	if b.Dissolved, err = m.dissolved(m.batch, r, k); err != nil {
 		return err
 	}
 	sugar := kilograms(m.flavourSugar(r, k) / 1000) // of a litre
@@ -65,10 +96,10 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 		return err
 	}
 	if b.Priming = (Weight{Mass: weighed, Asked: asked}); r.primes() {
-		b.Priming.What, b.Priming.For = r.primer.Name(), "priming the "+r.Kind+"s"
+		b.Priming.What, b.Priming.For = r.primer.Name(), "priming the "+p.named()
 	}
 	b.PerBottle = kilograms(k.primer / r.Volume.In(units.Litre) * r.Size.In(units.Litre))
-	closed, err := m.close(r, k, b.Dissolved)
+	closed, err := m.close(r, k, b.Dissolved, false)
 	if err != nil {
 		return err
 	}
@@ -82,7 +113,19 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 	}
 	b.Served, b.ServedGauge = served.Content, served.Gauge
 	b.StoreGauge, b.AtLeast = stored.Gauge, stored.AtLeast
-	if p.Highest, err = m.highest(r, closed); err != nil {
+	if r.counterPressure() {
+		if b.Filling, err = m.counterFilling(r, k); err != nil {
+			return err
+		}
+	}
+	m.stretches(r)
+	worst := closed
+	if r.counterPressure() || r.Stretch != nil {
+		if worst, err = m.close(r, k, b.Dissolved, true); err != nil {
+			return err
+		}
+	}
+	if p.Highest, err = m.highest(r, worst); err != nil {
 		return err
 	}
 	if r.primes() {
@@ -92,6 +135,10 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 	}
 	p.Bottle = b
 	m.rated(p, fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s", r.Kind, p.Highest.Temperature.Text(units.Celsius, 0), atLeast(p.Highest)))
+	if r.counterPressure() {
+		m.caution("Fill only a dry drink under counter-pressure, or keep it cold: sugar that is left makes gas on top of what is filled in.")
+		return nil
+	}
 	if !r.primes() {
 		m.caution("Bottle a still drink only at the dry floor: sugar that is left makes gas in a bottle that is not made for it.")
 		return nil

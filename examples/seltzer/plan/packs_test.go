@@ -134,11 +134,20 @@ func TestStillBottles(t *testing.T) {
 	if back, err := plan.ParseRequest(text); err != nil || back.Packs[1].Content.String() != "still" {
 		t.Errorf("%v, %v", back.Packs, err)
 	}
+	// In a keg, too: what the ferment leaves, at rest colder below the air.
 	if err := r.Packs[0].Content.UnmarshalText([]byte("still")); err != nil {
 		t.Fatal(err)
 	}
-	if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), "packs[0].co2: still: only for bottles") {
-		t.Error(err)
+	keg := made(t, r).Packs[0]
+	near(t, "still keg", keg.Content.In(units.GramCO2PerLitre), k.Content.In(units.GramCO2PerLitre), 0.01)
+	if keg.Gauge.In(units.BarGauge) > 0 {
+		t.Errorf("%v", keg.Gauge)
+	}
+	if err := r.Packs[1].Content.UnmarshalText([]byte("degassed")); err != nil {
+		t.Fatal(err)
+	}
+	if c := made(t, r).Packs[1]; !c.Content.IsZero() || c.Bottle.StoreGauge.In(units.BarGauge) > 1 {
+		t.Errorf("degassed: %v, %v", c.Content, c.Bottle.StoreGauge)
 	}
 }
 

@@ -18,7 +18,8 @@ type Plan struct {
 	Atmosphere units.AbsolutePressure `json:"atmosphere"`
 	Boiling    units.Temperature      `json:"boiling_point"` // of water in this atmosphere
 
-	Weigh   []Weight    `json:"weigh"` // all that goes on a scale, in the order of use
+	Weigh   []Weight    `json:"weigh"`          // all that goes on a scale, in the order of use
+	Base    *BasePlan   `json:"base,omitempty"` // a base that is let down
 	Water   WaterPlan   `json:"water"`
 	Vessels []Vessel    `json:"vessels"`
 	Gravity GravityPlan `json:"gravity"`
@@ -27,7 +28,10 @@ type Plan struct {
 
 	Nutrient NutrientPlan `json:"nutrient"`
 	Acidity  AcidityPlan  `json:"acidity"`
+	Must     *MustPlan    `json:"must,omitempty"`
+	Acid     *AcidPlan    `json:"acid,omitempty"`
 	Yeast    YeastPlan    `json:"yeast"`
+	After    *AfterPlan   `json:"after_the_ferment,omitempty"`
 	Packs    []PackPlan   `json:"packs"`
 	Flavour  *FlavourPlan `json:"flavour,omitempty"`
 	Label    LabelPlan    `json:"label"`
@@ -35,6 +39,7 @@ type Plan struct {
 
 	Uncertainty UncertaintyPlan `json:"uncertainty"`
 	Schedule    []Event         `json:"schedule,omitempty"`
+	Forecast    *ForecastPlan   `json:"forecast,omitempty"`
 	Room        *RoomPlan       `json:"room,omitempty"`
 	Cost        *CostPlan       `json:"cost,omitempty"`
 	State       *StatePlan      `json:"state,omitempty"`
@@ -136,7 +141,8 @@ type NutrientPlan struct {
 	Low       units.MassConcentration `json:"nitrogen_need_low"`
 	High      units.MassConcentration `json:"nitrogen_need_high"`
 	Method    string                  `json:"method"`
-	Brought   units.MassConcentration `json:"nitrogen_brought"`
+	FromMust  units.MassConcentration `json:"nitrogen_of_must,omitzero"` // that juice, honey or malt brings
+	Brought   units.MassConcentration `json:"nitrogen_brought"`          // by the nutrient
 	Shortfall units.MassConcentration `json:"nitrogen_shortfall"`
 	Stages    []NutrientStage         `json:"stages"`
 	Limits    []string                `json:"limits"`
@@ -215,8 +221,10 @@ type RehydrationPlan struct {
 // PackPlan is one kind of pack.
 type PackPlan struct {
 	Kind        string                     `json:"kind"`
-	Count       int                        `json:"count"`     // full ones
-	Remainder   units.Volume               `json:"remainder"` // of drink, too little for another
+	Of          string                     `json:"of,omitempty"`    // its size, where another kind of pack has the same name
+	Still       bool                       `json:"still,omitempty"` // no gas is added to it
+	Count       int                        `json:"count"`           // full ones
+	Remainder   units.Volume               `json:"remainder"`       // of drink, too little for another
 	Strength    units.StrengthByVolume     `json:"strength"`
 	Volumes     units.CarbonDioxideVolumes `json:"co2_volumes"`
 	Content     units.CarbonDioxideContent `json:"co2"`
@@ -227,11 +235,58 @@ type PackPlan struct {
 
 	Base       units.Volume `json:"base"`                // of dry base drink to rack for all of them, at 20 °C
 	Flavouring units.Volume `json:"flavouring,omitzero"` // that goes to it
+	Taste      string       `json:"flavoured_with,omitempty"`
+	Water      units.Mass   `json:"water"`               // boiled and cooled, that brings it down to its strength; a primer is dissolved in it
+	Sweetener  *Weight      `json:"sweetener,omitempty"` // for all of them
+	Acid       *Weight      `json:"acid,omitempty"`      // for all of them
+	PH         *PackPH      `json:"pH,omitempty"`        // where there is an acid
+	Trial      []TrialDose  `json:"trial,omitempty"`     // the doses that were tried
+	Own        *PackLabel   `json:"label,omitempty"`     // where it is another drink than the batch's label has
 
 	Highest HighestPlan `json:"highest"`
 
 	PartFull *PartFullPlan `json:"part_full,omitempty"` // keg: one more, that is not full
 	Bottle   *BottlePlan   `json:"bottle,omitempty"`
+}
+
+// BasePlan is a base that is made, and what of it the packs take.
+type BasePlan struct {
+	Taken units.Volume            `json:"taken"`          // for all packs, at 20 °C
+	Left  units.Volume            `json:"left,omitzero"`  // of what there is, beside what stays in its vessel
+	Sugar units.MassConcentration `json:"sugar,omitzero"` // that its gravity may hide, counted as if yeast could use it
+	Added units.Mass              `json:"water"`          // to all packs
+}
+
+// PackPH is the pH of a packed drink with its gas, before and with its acid, at 20 °C.
+type PackPH struct {
+	Without float64 `json:"without_acid"`
+	With    float64 `json:"with_acid"`
+}
+
+// TrialDose is one dose of a bench trial, and what it is for a kind of pack.
+type TrialDose struct {
+	InSample units.Volume `json:"in_the_sample"`
+	PerLitre units.Volume `json:"in_a_litre"`
+	ForEach  units.Volume `json:"for_each"` // full pack
+	ForAll   units.Volume `json:"for_all"`
+	Liked    bool         `json:"liked"`
+}
+
+// PackLabel is what the label of a pack says that is a drink of its own.
+type PackLabel struct {
+	Strength     units.StrengthByVolume  `json:"strength"` // to one decimal
+	Within       bool                    `json:"within_tolerance"`
+	Kilojoules   units.Energy            `json:"kilojoules_in_100_mL"`
+	Kilocalories units.Energy            `json:"kilocalories_in_100_mL"`
+	Carbohydrate units.MassConcentration `json:"carbohydrate"`
+	Sugars       units.MassConcentration `json:"sugars"`
+}
+
+// FillingPlan is the carbonated drink as it is filled under counter-pressure.
+type FillingPlan struct {
+	Temperature units.Temperature          `json:"temperature"`
+	Gauge       units.GaugePressure        `json:"gauge"` // of the keg that it comes from, at that temperature
+	Content     units.CarbonDioxideContent `json:"co2"`   // more than is served: the head-space takes some
 }
 
 // HighestPlan is the state of a pack at its highest pressure, from closing to serving in
@@ -259,6 +314,7 @@ type PartFullPlan struct {
 // BottlePlan is what bottles need beyond a keg.
 type BottlePlan struct {
 	Dissolved units.CarbonDioxideContent `json:"already_dissolved"`
+	Filling   *FillingPlan               `json:"filling,omitempty"` // under counter-pressure
 	// FromFlavour is the gas that the sugar of the flavouring makes; the primer brings the rest.
 	FromFlavour units.CarbonDioxideContent `json:"from_flavouring"`
 

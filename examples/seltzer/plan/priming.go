@@ -19,11 +19,11 @@ func (r *recipe) prime(b batch) (change float64, err error) {
 		if !p.primes() {
 			continue
 		}
-		dissolved, err := r.dissolved(b, k)
+		dissolved, err := r.dissolved(b, *p, k)
 		if err != nil {
 			return 0, err
 		}
-		closed, err := r.close(*p, k, dissolved)
+		closed, err := r.close(*p, k, dissolved, false)
 		if err != nil {
 			return 0, &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: reason(err), Err: err}
 		}
@@ -49,7 +49,7 @@ func (r *recipe) prime(b batch) (change float64, err error) {
 // strength asked for, so that the first batch is nearly right; where that fails, prime
 // begins with none.
 func (r *recipe) primeAhead() {
-	ethanol := r.req.Strength.In(units.PercentVolume) / 100 * pureEthanol // kg in a litre
+	ethanol := r.req.Strength.In(units.PercentVolume) / 100 * pureEthanol // kg in a litre; a pack's own differs little
 	drink, err := gravity.NewSolution(kilograms(1-ethanol), units.Mass{}, kilograms(ethanol))
 	if err != nil {
 		return
@@ -68,7 +68,7 @@ func (r *recipe) primeAhead() {
 			continue
 		}
 		var left units.MassConcentration
-		if f := r.req.Flavour; f != nil && f.Sugar != nil {
+		if f := p.taste; f != nil && f.Sugar != nil {
 			left = units.GramPerLitre.Of(checked.Number(f.Sugar.In(units.GramPerLitre) * f.Added.In(units.Litre) / f.Sample.In(units.Litre)))
 		}
 		dose, err := carbonation.PrimingSugar(p.primer, p.target, dissolved, left, p.Volume)
@@ -92,7 +92,10 @@ func (p *packRecipe) correct(served float64) {
 
 // dissolved returns the CO2 that a packed drink keeps from the ferment of its base.
 // The water that dilutes it was boiled and brings none.
-func (r *recipe) dissolved(b batch, k packed) (units.CarbonDioxideContent, error) {
+func (r *recipe) dissolved(b batch, p packRecipe, k packed) (units.CarbonDioxideContent, error) {
+	if p.Content.none {
+		return units.CarbonDioxideContent{}, nil
+	}
 	l, err := carbonation.NewLiquid(b.base)
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
@@ -105,27 +108,40 @@ func (r *recipe) dissolved(b batch, k packed) (units.CarbonDioxideContent, error
 	return units.GramCO2PerLitre.Of(checked.Number(c.In(units.GramCO2PerLitre) * k.base / litres)), nil
 }
 
-// close fills one bottle. Where yeast is to prime it, the sugar of the flavouring primes
+// close fills one bottle; at worst it does not stretch, and its head-space keeps the pressure of the filling. Where yeast is to prime it, the sugar of the flavouring primes
 // with the primer; in a still drink it is sugar left.
-func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideContent) (carbonation.ClosedVessel, error) {
+func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideContent, worst bool) (carbonation.ClosedVessel, error) {
 	// The vessel counts its priming as sucrose; the primer's gas is turned into it.
 	perLitre := k.primer / p.Volume.In(units.Litre)
 	priming := kg(carbonation.CO2From(p.primer.Dose(kilograms(perLitre)))) / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
 	filling := carbonation.Filling{Volume: p.Size, Temperature: at20, Content: dissolved, Air: units.Percent.Of(100)}
+	if p.counterPressure() {
+		filling.Air, filling.Temperature, filling.Content = units.Share{}, p.filledAt(), p.filling
+	}
 	if p.primes() {
-		priming += r.flavourSugar(p, k) / 1000
+		priming += r.sugarLeft(p, k) / 1000
 	} else {
 		filling.SugarLeft = units.GramPerLitre.Of(checked.Number(r.sugarLeft(p, k)))
 	}
 	filling.Priming = units.GramPerLitre.Of(checked.Number(1000 * priming))
-	vessel := carbonation.Vessel{Capacity: litres(p.Size.In(units.Litre) / (1 - p.HeadSpace.In(units.Fraction))), Rating: p.Rating}
+	if filling.Temperature != at20 {
+		cold, err := k.drink.Volume(filling.Temperature)
+		if err != nil {
+			return carbonation.ClosedVessel{}, err
+		}
+		filling.Volume = litres(p.Size.In(units.Litre) * cold.In(units.Litre) / k.drink.VolumeAt20().In(units.Litre))
+	}
+	vessel := carbonation.Vessel{Capacity: litres(p.Size.In(units.Litre) / (1 - p.HeadSpace.In(units.Fraction))), Rating: p.Rating, StretchPerBar: part(p.Stretch)}
+	if worst {
+		vessel.StretchPerBar, filling.AtRest = units.Share{}, p.counterPressure()
+	}
 	return vessel.Close(k.drink, filling, r.air)
 }
 
 // flavourSugar is what the flavouring brings that yeast in a pack can use, in g to a litre of
 // the packed drink.
 func (r *recipe) flavourSugar(p packRecipe, k packed) float64 {
-	f := r.req.Flavour
+	f := p.taste
 	if f == nil || f.Sugar == nil {
 		return 0
 	}

@@ -15,18 +15,25 @@ type Request struct {
 	AtHand   *AtHand                `json:"at_hand,omitempty"`          // optional: in the place of volume, strength or both
 
 	Place       Place     `json:"place"`
-	Fermentable string    `json:"fermentable"` // a name of sugar.Fermentables: "white sugar"; or "juice 12 °Bx"
+	Fermentable string    `json:"fermentable,omitzero" need:"brew"` // a name of sugar.Fermentables: "white sugar"; or "apple juice 12 °Bx", "grape juice 22 °Bx", "juice 12 °Bx"
 	Water       Water     `json:"water"`
 	Portions    int       `json:"sugar_portions,omitempty"` // optional: so many equal parts, 2 to 6, the first in the kettle, the others by gravity
 	Kettle      Kettle    `json:"kettle,omitzero"`          // left out, there is none: nothing is boiled
-	Fermenter   Fermenter `json:"fermenter"`
-	Yeast       Yeast     `json:"yeast"`
-	Nutrient    Nutrient  `json:"nutrient"`
+	Fermenter   Fermenter `json:"fermenter,omitzero" need:"brew"`
+	Yeast       Yeast     `json:"yeast,omitzero" need:"brew"`
+	Nutrient    Nutrient  `json:"nutrient,omitzero" need:"brew"`
 	Buffer      *Buffer   `json:"buffer,omitempty"` // optional
-	Packs       []Pack    `json:"packs"`
-	Flavour     *Flavour  `json:"flavour,omitempty"` // optional
-	Label       Label     `json:"label"`
-	Scales      Scales    `json:"scales"`
+
+	Must       *Must        `json:"must,omitempty"`       // optional: what was measured of a juice, or of the wash of honey or malt
+	Acid       *Acid        `json:"acid,omitempty"`       // optional: an acid to add
+	Malolactic *units.Share `json:"malolactic,omitempty"` // optional: of the malic acid, that bacteria turn into lactic acid
+	Cold       *Cold        `json:"cold,omitempty"`       // optional: a rest in the cold, for the tartar of grapes
+	Stabilise  *Stabilise   `json:"stabilise,omitempty"`  // optional: of a drink that no yeast is to prime
+
+	Packs   []Pack   `json:"packs"`
+	Flavour *Flavour `json:"flavour,omitempty"` // optional
+	Label   Label    `json:"label"`
+	Scales  Scales   `json:"scales"`
 
 	Instruments *Instruments `json:"instruments,omitempty"` // optional: what is common is taken
 	Schedule    *Schedule    `json:"schedule,omitempty"`    // optional
@@ -42,6 +49,17 @@ type Request struct {
 type AtHand struct {
 	Sugar *units.Mass   `json:"sugar,omitempty"` // of the fermentable, all of it to be used
 	Water *units.Volume `json:"water,omitempty"` // as it comes, at 20 °C, all of it to be used
+	Base  *Base         `json:"base,omitempty"`  // a strong base already made: it is diluted and packed
+}
+
+// Base is a fermented drink to dilute and pack.
+type Base struct {
+	Volume   *units.Volume          `json:"volume,omitempty"` // at 20 °C; left out, as much as the batch takes
+	Strength units.StrengthByVolume `json:"strength"`
+	Gravity  float64                `json:"gravity"`        // 20/20 °C, without its gas
+	PH       *float64               `json:"pH,omitempty"`   // optional: that of the packed drinks follows
+	Loss     *units.Volume          `json:"loss,omitempty"` // optional: left in its vessel
+	Warmest  units.Temperature      `json:"warmest"`        // since it fermented: it decides the CO2 kept
 }
 
 // Place gives the atmosphere: one of the two fields.
@@ -88,6 +106,14 @@ type Fermenter struct {
 	Temperature units.Temperature `json:"temperature"`    // while fermenting
 	Warmest     units.Temperature `json:"warmest"`        // at or after the end: it decides the CO2 kept
 	Also        []AlsoFermenter   `json:"also,omitempty"` // optional: further ones, filled alike
+
+	Temperatures []Warmth `json:"temperatures,omitempty"` // optional: where it changes, steps to come or a log
+}
+
+// Warmth is a temperature of the ferment from some time on, until the next one.
+type Warmth struct {
+	After       Duration          `json:"after"`       // since the yeast was pitched: "3 d"
+	Temperature units.Temperature `json:"temperature"` // from then on
 }
 
 // AlsoFermenter is one more fermenting vessel beside the first.
@@ -142,25 +168,48 @@ type Buffer struct {
 
 // Pack is a share of the batch and how it is packaged.
 type Pack struct {
-	Kind    string       `json:"kind"`   // "keg", under gas; "bottle", primed
+	Kind    string       `json:"kind"`   // "keg", under gas; "bottle" or "can", primed or filled under counter-pressure
 	Volume  units.Volume `json:"volume"` // of the drink in all of them, at 20 °C
 	Size    units.Volume `json:"size"`   // of the drink in a full one
-	Content Content      `json:"co2"`    // wanted in the drink; "still" in bottles
+	Content Content      `json:"co2"`    // wanted in the drink; "still" for what the ferment leaves, "degassed" for none
 
 	Temperature units.Temperature   `json:"temperature"`          // of the keg on gas; of the bottle when served
 	Rating      units.GaugePressure `json:"rating"`               // the maker's, for this vessel
 	HeadSpace   *units.Share        `json:"head_space,omitempty"` // bottle: share of what it holds brim-full
 	Store       *units.Temperature  `json:"store,omitempty"`      // the warmest it may get; optional for a keg, then as warm as the ferment gets
-	Priming     string              `json:"prime_with,omitempty"` // bottle that is not still: a name of sugar.Fermentables
+	Priming     string              `json:"prime_with,omitempty"` // bottle that is primed: a name of sugar.Fermentables
+
+	Filled   string             `json:"filled,omitempty"`    // optional: "counter-pressure", from a carbonated keg, no primer
+	FilledAt *units.Temperature `json:"filled_at,omitempty"` // optional: of the drink then; left out, as cold as it is served
+	MadeOf   string             `json:"made_of,omitempty"`   // optional: "glass", "metal" or "PET", which stretches
+	Stretch  *units.Share       `json:"stretch,omitempty"`   // optional: by how much of its volume it grows for each bar inside
+
+	Strength *units.StrengthByVolume `json:"strength,omitempty"` // optional: of this drink, in the place of the batch's
+	Flavour  *Flavour                `json:"flavour,omitempty"`  // optional: in the place of the batch's; with the name "none", without
+	Sweeten  *Sweeten                `json:"sweeten,omitempty"`  // optional
+	Acid     *PackAcid               `json:"acid,omitempty"`     // optional
+}
+
+// Sweeten is what sweetens a packed drink.
+type Sweeten struct {
+	What string                  `json:"what"`       // "white sugar", where no yeast is to prime it; or a sweetener that yeast leaves, "erythritol"
+	Like units.MassConcentration `json:"like_sugar"` // as sweet as so much sugar in a litre of the drink
+}
+
+// PackAcid is what sours a packed drink.
+type PackAcid struct {
+	What string                  `json:"what"` // "citric acid", "lactic acid", "malic acid" or another
+	Dose units.MassConcentration `json:"dose"` // of the pure acid in a litre of the drink
 }
 
 // Flavour is a bench trial that tasted right.
 type Flavour struct {
 	Name     string                   `json:"name"`
-	Sample   units.Volume             `json:"sample"` // of base drink in the trial
-	Added    units.Volume             `json:"added"`  // of the flavouring
+	Sample   units.Volume             `json:"sample,omitzero"` // of base drink in the trial
+	Added    units.Volume             `json:"added,omitzero"`  // of the flavouring; of several doses the one that was liked
 	Strength *units.StrengthByVolume  `json:"strength,omitempty"`
 	Sugar    *units.MassConcentration `json:"sugar,omitempty"`
+	Tried    []units.Volume           `json:"tried,omitempty"` // optional: all the doses that were tried in the sample
 }
 
 // Label says what to print on it.
@@ -177,10 +226,11 @@ type Scales struct {
 
 // Instruments are how finely readings are taken; what is left out takes what is common.
 type Instruments struct {
-	Hydrometer  float64                      `json:"hydrometer,omitempty"`  // a division of its scale
-	Volume      *units.Volume                `json:"volume,omitempty"`      // a level is right to within this
-	Thermometer *units.TemperatureDifference `json:"thermometer,omitempty"` // right to within this
-	Gauge       *units.GaugePressure         `json:"gauge,omitempty"`       // right to within this
+	Hydrometer  float64                      `json:"hydrometer,omitempty"`     // a division of its scale
+	Reference   string                       `json:"hydrometer_for,omitempty"` // what its scale stands for: "20/20 °C" where none is given, "15.56/15.56 °C" for 60 °F, "20/4 °C", "15/15 °C", "17.5/17.5 °C", "25/25 °C", "15/4 °C"
+	Volume      *units.Volume                `json:"volume,omitempty"`         // a level is right to within this
+	Thermometer *units.TemperatureDifference `json:"thermometer,omitempty"`    // right to within this
+	Gauge       *units.GaugePressure         `json:"gauge,omitempty"`          // right to within this
 }
 
 // Schedule says when it starts and, if you have an idea, how long the ferment takes with you.
@@ -202,11 +252,15 @@ type Price struct {
 }
 
 // Reading is what was measured some time after the yeast was pitched. One after 0 h
-// measures the wash itself.
+// measures the wash itself. It has a gravity, or what a refractometer or a scale under the
+// fermenter shows, or several of them.
 type Reading struct {
-	After       Duration          `json:"after"`            // since the yeast was pitched: "31 h"; "0 h" for the wash itself
-	Gravity     float64           `json:"gravity"`          // as a 20 °C hydrometer shows it, not corrected
-	Temperature units.Temperature `json:"temperature"`      // of the sample
-	PH          *float64          `json:"pH,omitempty"`     // optional
-	Volume      *units.Volume     `json:"volume,omitempty"` // optional: in the fermenter; of the first reading
+	After       Duration           `json:"after"`                 // since the yeast was pitched: "31 h"; "0 h" for the wash itself
+	Gravity     float64            `json:"gravity,omitempty"`     // as the hydrometer shows it, not corrected
+	Temperature units.Temperature  `json:"temperature"`           // of the sample
+	Brix        *float64           `json:"brix,omitempty"`        // optional: °Bx by a refractometer, corrected to 20 °C
+	Lost        *units.Mass        `json:"weight_lost,omitempty"` // optional: since the yeast was pitched, by a scale under the fermenter
+	PH          *float64           `json:"pH,omitempty"`          // optional
+	Volume      *units.Volume      `json:"volume,omitempty"`      // optional: in the fermenter
+	Vessel      *units.Temperature `json:"vessel,omitempty"`      // optional: of the fermenter, since the reading before
 }

@@ -88,7 +88,7 @@ func (m *maker) dated(end kinetics.TimeBand) kinetics.TimeBand {
 	last := time.Duration(s.Points[len(s.Points)-1].After)
 	switch s.State {
 	case Stalled, Doubtful, NotBegun:
-		m.caution("The days from \"about dry\" on are those of the plan: the readings do not tell when this ferment ends.")
+		m.caution(daysOfThePlan)
 	case Finished:
 		return kinetics.TimeBand{Low90: last, Low50: last, Median: last, High50: last, High90: last}
 	default:

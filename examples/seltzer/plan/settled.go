@@ -14,6 +14,9 @@ import (
 // and strength, which the batch is solved for: two of strength or gravity, volume, sugar and water
 // fix both. The others are as they were.
 func settled(req Request) (Request, error) {
+	if req.made() != nil {
+		return req.settledBase()
+	}
 	sugar, water, err := req.atHand()
 	if err != nil {
 		return req, err
@@ -66,7 +69,7 @@ func (r *Request) atHand() (sugar, water float64, err error) {
 			water = h.Water.In(units.Litre) * waterPerLitre
 		}
 		if sugar == 0 && water == 0 {
-			return 0, 0, &RequestError{Field: "at_hand", Value: "empty", Allowed: "sugar, water, or both; or left out"}
+			return 0, 0, &RequestError{Field: "at_hand", Value: "empty", Allowed: "sugar, water, or both; or a base; or left out"}
 		}
 	}
 	if g := r.Gravity; g != nil {

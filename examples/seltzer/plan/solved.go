@@ -25,6 +25,9 @@ func solved(req Request) (*recipe, batch, Weight, error) {
 	if err := r.bottled(b); err != nil {
 		return nil, b, Weight{}, err
 	}
+	if r.base != nil {
+		return r, b, Weight{}, nil
+	}
 	sugar := Weight{What: r.fermentable.Name(), For: "kettle", Asked: kilograms(b.fermentable)}
 	if req.Kettle.Boil == 0 && req.Kettle.Capacity.IsZero() {
 		sugar.For = noKettle

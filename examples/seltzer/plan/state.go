@@ -4,11 +4,11 @@ import "example.org/zymase/units"
 
 // StatePlan is where a ferment stands by its readings.
 type StatePlan struct {
-	State  string       `json:"state"` // [NotBegun], [Fermenting], [Finished], [Stalled] or [Doubtful]
+	State  string       `json:"state"` // [NotBegun], [Fermenting], [Slow], [Near], [Finished], [Stalled] or [Doubtful]
 	Points []StatePoint `json:"points"`
 
 	Original float64      `json:"original,omitempty"` // as measured, at 20 °C; 0 if it was not
-	Wash     units.Volume `json:"wash"`               // of that reading
+	Wash     units.Volume `json:"wash"`               // in the fermenter, as last read; 0 if it was not
 	AddSugar units.Mass   `json:"add_fermentable"`    // to bring it up to the plan, or
 	AddWater units.Mass   `json:"add_water"`          // to bring it down
 
@@ -18,6 +18,13 @@ type StatePlan struct {
 
 	Diagnosis  []string `json:"diagnosis,omitempty"` // of a stalled ferment, or of readings in doubt
 	Correction *Weight  `json:"correction,omitempty"`
+
+	BegunBy Range `json:"usually_begun"` // of a ferment that shows nothing, or is on its way
+
+	AsItStands *Outcome `json:"as_it_stands,omitempty"` // the rest of the sugar used, nothing done
+	Advice     []Advice `json:"advice,omitempty"`       // what can be done, the most wanted first
+
+	begins float64 // gravity of the wash as measured, salts and all
 }
 
 // StatePoint is a reading and what it means.
@@ -29,4 +36,6 @@ type StatePoint struct {
 	Uncertainty units.StrengthByVolume  `json:"uncertainty"` // k = 2
 	Left        units.MassConcentration `json:"fermentable_left"`
 	PH          *float64                `json:"pH,omitempty"`
+
+	apart string // the instruments that contradict each other
 }

@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
+	"example.org/zymase/water/must"
 	"github.com/shopspring/decimal"
 )
 
@@ -101,6 +102,9 @@ func (m *maker) otherNeeds(f ferment.Tank) error {
 	}
 	var short []string
 	for _, n := range needs {
+		if m.brings.some && m.brings.from != must.Honey && (n.Name == "thiamine" || n.Name == "other vitamins") {
+			continue // juice and malt bring them; how much is not known
+		}
 		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(), Unsure: n.Unsure, Brings: n.Remedy, Source: n.Need.Evidence.String()}
 		m.plan.Nutrient.Others = append(m.plan.Nutrient.Others, o)
 		if o.Short && n.Name != "potassium" { // which has a caution of its own, by what it does
@@ -108,7 +112,11 @@ func (m *maker) otherNeeds(f ferment.Tank) error {
 		}
 	}
 	if len(short) > 0 {
-		m.caution("Sugar brings no minerals and no vitamins. By these figures the yeast is short of " + strings.Join(short, "; ") + ". Short of any of them it can ferment slowly or stop with sugar left.")
+		whose := "Sugar brings no minerals and no vitamins."
+		if m.brings.some {
+			whose = "What minerals " + m.fermentable.Name() + " brings is what is usual of it."
+		}
+		m.caution(whose + " By these figures the yeast is short of " + strings.Join(short, "; ") + ". Short of any of them it can ferment slowly or stop with sugar left.")
 	}
 	return nil
 }

@@ -27,6 +27,9 @@ func (m *maker) uncertainties() error {
 	division, volume := commonDivision, commonVolume*m.req.Volume.In(units.Litre)
 	thermometer, gauge := 0.5, 10.0 // K, kPa
 	if i := m.req.Instruments; i != nil {
+		if err := new(gravity.Reference).UnmarshalText([]byte(i.Reference)); i.Reference != "" && err != nil {
+			return named("instruments.hydrometer_for", i.Reference, err)
+		}
 		if i.Hydrometer != 0 {
 			if !(i.Hydrometer >= 1e-5 && i.Hydrometer <= 0.02) {
 				return &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}
@@ -53,6 +56,9 @@ func (m *maker) uncertainties() error {
 		}
 	}
 	u := UncertaintyPlan{Division: division}
+	if m.recipe.base != nil {
+		return m.kegContents(&u, thermometer, gauge)
+	}
 	strength := m.batch.strength
 
 	// What was weighed and filled: relative contributions add in squares (eq. 12).
@@ -80,9 +86,13 @@ func (m *maker) uncertainties() error {
 	}
 	u.Supports = u.Capability >= 1
 
-	// The content of a keg from its temperature and pressure.
+	return m.kegContents(&u, thermometer, gauge)
+}
+
+// kegContents adds how sure the content of each kind of keg is, by its temperature and pressure.
+func (m *maker) kegContents(u *UncertaintyPlan, thermometer, gauge float64) error {
 	for i, p := range m.plan.Packs {
-		if p.Kind != keg {
+		if p.Kind != keg || p.Still {
 			continue
 		}
 		c, err := m.kegContent(m.batch.packed[i], p, thermometer, gauge)
@@ -91,7 +101,7 @@ func (m *maker) uncertainties() error {
 		}
 		u.Kegs = append(u.Kegs, c)
 	}
-	m.plan.Uncertainty = u
+	m.plan.Uncertainty = *u
 	return nil
 }
 

@@ -8,14 +8,14 @@ import (
 	"example.org/zymase/examples/seltzer/plan"
 )
 
-// What brings acids of its own has no pH foreseen, no buffer and no advice from it; sugar
+// A juice of a fruit that is not named has no pH foreseen, no buffer and no advice from it; sugar
 // has all of them.
 func TestUnforeseenPH(t *testing.T) {
 	sour := 2.95
 	for _, c := range []struct {
 		fermentable string
 		foreseen    bool
-	}{{"white sugar", true}, {"invert sugar syrup", true}, {"honey", false}, {"dry malt extract", false}, {"juice 12 °Bx", false}} {
+	}{{"white sugar", true}, {"invert sugar syrup", true}, {"juice 12 °Bx", false}} {
 		r := request(t)
 		r.Fermentable, r.Readings = c.fermentable, []plan.Reading{read(5*day, 1.018), read(8*day, 1.018)}
 		r.Readings[1].PH = &sour
@@ -61,7 +61,7 @@ func TestUnforeseenPH(t *testing.T) {
 	}
 }
 
-// Honey, juice and malt bring nitrogen of their own: they may go without a source, sugar may
+// Juice brings nitrogen of its own, as honey and malt do: it may go without a source, sugar may
 // not.
 func TestNoNutrient(t *testing.T) {
 	r := request(t)
@@ -69,14 +69,14 @@ func TestNoNutrient(t *testing.T) {
 	if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), "nutrient.sources: missing") {
 		t.Error(err)
 	}
-	r.Fermentable, r.Buffer = "dry malt extract", nil
+	r.Fermentable, r.Buffer = "juice 12 °Bx", nil
 	p := made(t, r)
 	if n := p.Nutrient; !n.Brought.IsZero() || n.Need.IsZero() || len(n.Stages) != 0 {
 		t.Errorf("%+v", n)
 	}
 	told := false
 	for _, c := range p.Cautions {
-		told = told || strings.HasPrefix(c, "The nitrogen that dry malt extract brings is not counted")
+		told = told || strings.HasPrefix(c, "The nitrogen that juice brings is not counted")
 	}
 	if !told {
 		t.Errorf("%q", p.Cautions)

@@ -18,6 +18,7 @@ import (
 const (
 	keg    = "keg"
 	bottle = "bottle"
+	can    = "can"
 )
 
 // Limits of a request. They keep it inside the formulas and a brewer's world.
@@ -97,6 +98,9 @@ func (d Duration) minutes() float64 { return time.Duration(d).Minutes() }
 // newRecipe checks a request and prepares what the batch is solved with.
 func newRecipe(r Request) (*recipe, error) {
 	k := &recipe{req: r}
+	if r.made() != nil {
+		return k, r.typed.echoed(k.setMade())
+	}
 	checks := []error{
 		within("volume", r.Volume, units.Litre, leastVolume, mostVolume),
 		within("strength", r.Strength, units.PercentVolume, leastStrength, mostStrength),
@@ -107,6 +111,7 @@ func newRecipe(r Request) (*recipe, error) {
 		within("fermenter.temperature", r.Fermenter.Temperature, units.Celsius, 4, 38),
 		within("fermenter.warmest", r.Fermenter.Warmest, units.Celsius, 0, 40),
 		warmestOK(r.Fermenter),
+		temperaturesOK(r.Fermenter),
 		alsoOK(r.Fermenter.Also),
 		within("label.serving", r.Label.Serving, units.Millilitre, 10, 5000),
 		oneOf("label.law", r.Label.Law, "EU", "US"),
@@ -115,13 +120,16 @@ func newRecipe(r Request) (*recipe, error) {
 		scaleOK("scales.small", r.Scales.Small),
 		k.setPlace(),
 		k.setFermentable(),
+		k.setMust(),
 		k.boilOK(),
 		k.portionsOK(),
+		k.flavourOK(),
 		k.setPacks(),
 		k.yeastOK(),
-		k.flavourOK(),
 		k.bufferOK(),
 		k.waterOK(),
+		k.acidOK(),
+		k.afterOK(),
 	}
 	return k, r.typed.echoed(cmp.Or(checks...))
 }
@@ -151,7 +159,7 @@ func (k *recipe) setPlace() (err error) {
 
 func (k *recipe) setFermentable() (err error) {
 	f := k.req.Fermentable
-	if brix, ok := strings.CutPrefix(f, "juice "); ok {
+	if fruit, brix, ok := strings.Cut(f, "juice "); ok && (fruit == "" || fruit == "apple " || fruit == "grape ") {
 		e, err := units.Parse[units.Extract](brix)
 		if err != nil {
 			return named("fermentable", f, err)
@@ -316,28 +324,8 @@ func (k *recipe) boilOK() error {
 }
 
 func (k *recipe) flavourOK() error {
-	f := k.req.Flavour
-	if f == nil {
-		return nil
-	}
-	checks := []error{
-		within("flavour.sample", f.Sample, units.Millilitre, 1, 1e5),
-		within("flavour.added", f.Added, units.Millilitre, 1e-4, 0.2*f.Sample.In(units.Millilitre)),
-	}
-	if f.Strength != nil {
-		checks = append(checks, within("flavour.strength", *f.Strength, units.PercentVolume, 0, 96.5))
-	}
-	if f.Sugar != nil {
-		checks = append(checks, within("flavour.sugar", *f.Sugar, units.GramPerLitre, 0, 700))
-	}
-	if err := cmp.Or(checks...); err != nil {
-		return err
-	}
-	var err error
-	if k.flavouring, err = f.solution(1); err != nil {
-		return &RequestError{Field: "flavour", Value: "its strength and sugar together", Allowed: reason(err), Err: err}
-	}
-	return nil
+	_, err := k.req.Flavour.checked("flavour")
+	return err
 }
 
 func (k *recipe) waterOK() error {
@@ -378,6 +366,9 @@ func (k *recipe) setPacks() error {
 		if err := r.set(); err != nil {
 			return err
 		}
+		if err := r.setTaste(k.req, func(name string) string { return r.field + "." + name }); err != nil {
+			return err
+		}
 		sum += p.Volume.In(units.Litre)
 		k.packs = append(k.packs, r)
 	}
@@ -390,7 +381,10 @@ func (k *recipe) setPacks() error {
 // set checks one pack.
 func (p *packRecipe) set() error {
 	f := func(name string) string { return p.field + "." + name }
-	if err := oneOf(f("kind"), p.Kind, keg, bottle); err != nil {
+	if err := oneOf(f("kind"), p.Kind, keg, bottle, can); err != nil {
+		return err
+	}
+	if err := p.setFilled(f); err != nil {
 		return err
 	}
 	p.target = p.Content.grams
@@ -403,7 +397,7 @@ func (p *packRecipe) set() error {
 		}
 	}
 	largest := mostVolume // a keg may be part full
-	if p.Kind == bottle {
+	if p.Kind != keg {
 		largest = p.Volume.In(units.Litre)
 	}
 	checks := []error{
@@ -415,14 +409,14 @@ func (p *packRecipe) set() error {
 	if !p.Content.still {
 		checks = append(checks, within(f("co2"), carbonation.RealVolume.Volumes(p.target), units.VolumesCO2, leastContent, mostContent))
 	}
-	if p.Kind == bottle {
+	if p.Kind != keg {
 		var head units.Share
 		if p.HeadSpace != nil {
 			head = *p.HeadSpace
 		}
 		checks = append(checks, within(f("head_space"), head, units.Percent, 0.5, 50))
 		if p.Store == nil {
-			return &RequestError{Field: f("store"), Value: "missing", Allowed: "the warmest the bottles may get, such as 35 °C"}
+			return &RequestError{Field: f("store"), Value: "missing", Allowed: "the warmest the " + p.Kind + "s may get, such as 35 °C"}
 		}
 		checks = append(checks, within(f("store"), *p.Store, units.Celsius, 0, 70))
 		p.primer = material.WhiteSugar()
@@ -452,15 +446,15 @@ func (p *packRecipe) set() error {
 }
 
 // primes tells whether the pack is primed.
-func (p *packRecipe) primes() bool { return p.Kind == bottle && !p.Content.still }
+func (p *packRecipe) primes() bool { return p.Kind != keg && !p.Content.still && p.Filled == "" }
 
 // setStill checks a pack of still drink.
 func (p *packRecipe) setStill(f func(name string) string) error {
 	switch {
-	case p.Kind != bottle:
-		return &RequestError{Field: f("co2"), Value: still, Allowed: "only for bottles; for a keg the content that its gas gives"}
 	case p.Priming != "":
 		return &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "left out of a still drink"}
+	case p.Filled != "":
+		return &RequestError{Field: f("filled"), Value: p.Filled, Allowed: "left out of a still drink"}
 	}
 	return nil
 }

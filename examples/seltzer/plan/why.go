@@ -44,11 +44,23 @@ const (
 	FigureBuffer
 	FigureUncertainty
 	FigureSchedule
+	FigureForecast
+	FigureHourly
+	FigureCause
+	FigureOnward
 	FigureRoom
 	FigureCost
 	FigureReading
 	FigureCarbohydrate
 	FigureGasLeft
+	FigureMust
+	FigureMustNitrogen
+	FigureAcid
+	FigureAfter
+	FigureTartar
+	FigureSulfite
+	FigureSorbate
+	FigureTaste
 )
 
 var whys = map[Figure]Why{
@@ -151,8 +163,20 @@ var whys = map[Figure]Why{
 	FigureSchedule: {
 		"sugar used against time by growth on nitrogen, uptake and loss by alcohol; readings and your own time narrow it; the gravity decides",
 		"Coleman, Fish & Block 2007, as read second-hand; width: published forecasts are off by a factor of two"},
+	FigureForecast: {
+		"ways in which the ferment may go (pace, lag, tail, end), weighed by your own time and the readings; nine in ten and half of them; unchanged: dry and three days more",
+		"Coleman, Fish & Block 2007, as read second-hand; width held against 38 measured worts and musts: go run ./examples/verify -forecast"},
+	FigureOnward: {
+		"the batch as it was read (gravity, volume and pH weighed against the plan by both uncertainties), carried on step by step until its sugar is used",
+		"package batch: conservation of every element, charge balance; days as for the forecast, the ethanol that fresh yeast meets not counted"},
+	FigureHourly: {
+		"share of the sugar in the fastest hour times the gas, and times 586.6 kJ/kg of the sugar, without what the room takes",
+		"as for the forecast; heat: common practice, 563 to 652 kJ/kg in use; gas by the balance of atoms"},
+	FigureCause: {
+		"likelihood of the readings if the wash had started so, over that as planned",
+		"as for the forecast; the steps tried (4 K, half the nitrogen, a tenth of the cells, pH 2.7) are chosen"},
 	FigureRoom: {
-		"fresh air = gas given off / (limit − outside air), well mixed; peak: the fastest hour of the pace",
+		"fresh air = gas given off / (limit − outside air), well mixed; peak: the fastest hour, at the high end of the forecast",
 		"balance of a room; 5000 ppm: OSHA 29 CFR 1910.1000; pace: Coleman, Fish & Block 2007, as read second-hand"},
 	FigureCost: {
 		"whole packs times price; decimal, nothing rounded",
@@ -163,6 +187,30 @@ var whys = map[Figure]Why{
 	FigureGasLeft: {
 		"sugar left × 0.51428 g of CO2, as sucrose and all of it to gas: the most that it can make",
 		"Gay-Lussac's equation with atomic weights CIAAW 2021"},
+	FigureMust: {
+		"pH and titratable acidity solve for acid and strong cations; what was not measured is the usual, in proportion to the extract; the band moves the strong ions, and these the pH of the ferment",
+		"electroneutrality; usual compositions: Kumar et al. 2021, Mattick & Moyer, Zeiner et al. 2010 (apple), Migicovsky et al., Kliewer et al. 1967 (grape), White et al. 1962 (honey), Holzmann & Piendl 1977 (wort), read, some on pages that quote them; others recalled or chosen, as package must lists them"},
+	FigureMustNitrogen: {
+		"by the report, or as usual; it counts against the need before any nutrient",
+		"apples 20 to 256 mg/L (read), honey less than 20 mg/L in a must of 25 °Bx (read), musts and worts recalled"},
+	FigureAcid: {
+		"dose at which the pH, or the titratable acidity, is the one asked for; then as the scale weighs it",
+		"electroneutrality; as for the pH"},
+	FigureAfter: {
+		"acids and salts of the dry drink carried on: malate + H⁺ = lactate + CO2; K⁺ + HC4H4O6⁻ = cream of tartar; ethanol raises each pK by 0.0142 for 1 % vol",
+		"balance of atoms and charge; Prenesti et al. 2012 (read) for the ethanol"},
+	FigureTartar: {
+		"what settles until the product of K⁺ and HC4H4O6⁻ is that of a saturated solution of that strength and temperature, times the share of the way",
+		"Berg & Keefer 1958 (recalled from memory)"},
+	FigureSulfite: {
+		"free SO2 = molecular SO2 · (1 + 10^(pH − 1.81)); potassium metabisulfite brings 57.6 % of it",
+		"pK of wine practice (common practice, no source); atomic weights CIAAW 2021. Part of it binds: measure again after a day"},
+	FigureSorbate: {
+		"sorbic acid is 74.6 % of potassium sorbate; undissociated: 1 / (1 + 10^(pH − 4.76))",
+		"pK: reagent page of a department of enology (read); advised by strength: How to add potassium sorbate (read), 10 to 14 % vol below pH 3.5"},
+	FigureTaste: {
+		"as much in a litre of the drink as asked for; a sweetener that yeast leaves by its sweetness against sucrose; both count in the volume",
+		"masses and volume of the mixture (OIML R 22); sweetness: BMC Medicine 9 (2011) 123, Appl. Microbiol. Biotechnol. 102 (2018) 587 (read)"},
 	FigureVolumes: {
 		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",
 		"IUPAC-NIST Solubility Database, SRD 106"},

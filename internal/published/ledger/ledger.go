@@ -19,8 +19,8 @@
 //   - check: for what was chosen, or fitted to the table that it is compared with: what else holds
 //     it to account, a published table or a test by name.
 //   - moves: by how many per cent a typical result moves at most, where each number of the row is
-//     raised by 1 % by itself (go run ./.ci/constants -moves); "-" where no function of the
-//     catalogue rests on it.
+//     raised by 1 % by itself (go run ./.ci/constants -moves); 0 where nothing that the catalogue
+//     computes rests on it, "-" where that was not tried: whole numbers that count.
 //   - moved: the result that moves most.
 package ledger
 

@@ -204,7 +204,7 @@ func namesIn(x ast.Expr) string {
 		return true
 	})
 	if call, ok := x.(*ast.CallExpr); ok && call != nil || text == "" {
-		return strings.Join(idents, " ")
+		return strings.ToLower(strings.Join(idents, " ")) // a name that is exported one day stays the same row
 	}
 	return text
 }

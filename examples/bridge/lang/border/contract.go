@@ -3,6 +3,7 @@ package border
 import (
 	"hash/fnv"
 	"math"
+	"sync"
 
 	"example.org/zymase/examples/bridge/catalogue"
 )
@@ -13,7 +14,9 @@ const form = "1"
 
 // Contract is a number for the form of the questions and for all that a place, a number or a
 // word of the catalogue stands for: two programs that have the same understand one another.
-func Contract() uint64 { return contractOf(functions) }
+func Contract() uint64 { return contract() }
+
+var contract = sync.OnceValue(func() uint64 { return contractOf(functions) })
 
 func contractOf(list []catalogue.Function) uint64 {
 	h := fnv.New64a()

@@ -1,0 +1,70 @@
+package batch
+
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// WithPH returns the liquid with the pH that was read in it, under the pressure of its own CO2:
+// the difference stands as protons that nobody accounted for, and their charge as [Unnamed].
+//
+//   - Source: [water.Series.AlkalinityAt].
+//   - Range: pH 2 to 9, and that of [State.Profile]; otherwise the error is a [*units.RangeError].
+//   - Uncertainty: what the meter leaves; the gas of a sample that was stirred out is 0.05 at pH 4.
+func (s State) WithPH(ph float64, gas units.AbsolutePressure) (State, error) {
+	const fn = "batch.State.WithPH"
+	if err := limit.Check(fn, "pH", ph, "", 2, 9, "a liquid that ferments"); err != nil {
+		return State{}, err
+	}
+	p, err := s.Profile()
+	if err != nil {
+		return State{}, limit.Named(fn, err)
+	}
+	var like water.Series
+	alkalinity, err := like.AlkalinityAt(p, ph, Above{Pressure: gas}.of())
+	if err != nil {
+		return State{}, limit.Named(fn, err)
+	}
+	protons := -alkalinity.In(units.MilligramPerLitreCaCO3) / caCO3PerEquivalent / 1000 * s.litresOfWater()
+	s.amount[Unnamed] -= protons - s.amount[Proton]
+	s.amount[Proton] = protons
+	return s, nil
+}
+
+// OfVolume returns so much of the liquid, its composition unchanged: what a level shows.
+//
+//   - Range: 1 mL to 1e9 L at 20 °C; otherwise the error is a [*units.RangeError].
+func (s State) OfVolume(v units.Volume) (State, error) {
+	const fn = "batch.State.OfVolume"
+	l := v.In(units.Litre)
+	if err := limit.Check(fn, "volume", l, "L", 1e-3, 1e9, "a batch"); err != nil {
+		return State{}, err
+	}
+	has, err := s.Volume(at20)
+	if err != nil {
+		return State{}, limit.Named(fn, err)
+	}
+	if err := limit.Check(fn, "volume that there is", has.In(units.Litre), "L", 1e-6, 1e9, "a liquid"); err != nil {
+		return State{}, err
+	}
+	k := l / has.In(units.Litre)
+	for c := range s.amount {
+		s.amount[c] *= k
+	}
+	return s, nil
+}
+
+// YeastNitrogenLeft returns what yeast can still take up, as N by the litre of liquid at 20 °C.
+//
+//   - Errors: those of [State.Volume].
+func (s State) YeastNitrogenLeft() (units.MassConcentration, error) {
+	v, err := s.Volume(at20)
+	if err != nil {
+		return units.MassConcentration{}, err
+	}
+	const nitrogen = 14.007 // g/mol
+	mol := s.amount[Ammonium] + s.amount[Amino] + 2*s.amount[Urea]
+	return units.MilligramPerLitre.Of(checked.Number(1000 * nitrogen * mol / v.In(units.Litre))), nil
+}

@@ -1,0 +1,178 @@
+package plan
+
+import (
+	"cmp"
+	"fmt"
+
+	forward "example.org/zymase/examples/seltzer/batch"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+	"example.org/zymase/water/must"
+)
+
+// When an acid goes in.
+const (
+	beforeYeast  = "before the yeast"
+	afterFerment = "after the ferment"
+)
+
+// AcidPlan is an acid to add, and what it does.
+type AcidPlan struct {
+	Weight    Weight                  `json:"weight"`
+	When      string                  `json:"when"`
+	Before    float64                 `json:"pH_before"`
+	PH        float64                 `json:"pH"` // with the dose as weighed, without gas
+	WasAcid   units.MassConcentration `json:"titratable_acidity_before"`
+	Acidity   units.MassConcentration `json:"titratable_acidity"`
+	As        string                  `json:"acidity_as"`
+	PerLitre  units.MassConcentration `json:"in_a_litre"`
+	Uncertain bool                    `json:"by_trial"` // the wash is not measured: by a meter
+}
+
+// acidOK checks an acid that was asked for.
+func (k *recipe) acidOK() error {
+	a := k.req.Acid
+	if a == nil {
+		return nil
+	}
+	if _, err := water.ParseAcid(a.What); err != nil {
+		return named("acid.what", a.What, err)
+	}
+	if err := oneOf("acid.when", a.When, beforeYeast, afterFerment); err != nil {
+		return err
+	}
+	switch {
+	case a.PH != 0 && a.Acidity != nil:
+		return &RequestError{Field: "acid", Value: "both to_pH and to_acidity", Allowed: "one of the two"}
+	case a.PH == 0 && a.Acidity == nil:
+		return &RequestError{Field: "acid", Value: "missing", Allowed: `to_pH, as 3.4, or to_acidity, as "5.5 g/L as tartaric acid to pH 8.2"`}
+	case a.PH != 0 && !(a.PH >= 2.5 && a.PH <= 6):
+		return &RequestError{Field: "acid.to_pH", Value: trim(a.PH), Allowed: "2.5 to 6"}
+	}
+	if k.brings.some && !k.brings.known {
+		return &RequestError{Field: "acid", Value: a.What, Allowed: "left out while nobody knows what the " + k.fermentable.Name() + " brings: name the fruit, or give must.pH, must.titratable_acidity and must.acids"}
+	}
+	return nil
+}
+
+// gasFree is a liquid of the batch without its gas, with the litres of water in it as package water counts them,
+// and the litres of drink.
+func gasFree(s forward.State) (d must.Drink, ofWater, litres float64, err error) {
+	p, err := s.Profile()
+	if err != nil {
+		return d, 0, 0, err
+	}
+	strength, err := s.Strength()
+	if err != nil {
+		return d, 0, 0, err
+	}
+	if d, err = must.New(p, strength); err != nil {
+		return d, 0, 0, err
+	}
+	v, err := s.Volume(at20)
+	return d, mass(forward.Water, s.Of(forward.Water)) / waterPerLitre, v.In(units.Litre), err
+}
+
+// acidity is that of a litre of drink.
+func (m *maker) acidityOf(d must.Drink, ofWater, litres float64) (units.MassConcentration, error) {
+	ta, err := d.Acidity(m.convention())
+	return units.MilligramPerLitre.Of(checked.Number(ta.In(units.MilligramPerLitre) * ofWater / litres)), err
+}
+
+// sour doses the acid that was asked for into a liquid of the batch, and plans it.
+func (m *maker) sour(s forward.State) (forward.Step, error) {
+	a := m.req.Acid
+	acid, err := water.ParseAcid(a.What)
+	if err != nil {
+		return forward.Step{}, err
+	}
+	d, ofWater, litres, err := gasFree(s)
+	if err != nil {
+		return forward.Step{}, err
+	}
+	field, value, aim := "acid.to_pH", trim(a.PH), must.ToPH(a.PH)
+	if a.Acidity != nil {
+		field, value = "acid.to_acidity", a.Acidity.String()
+		aim = must.ToAcidity(units.MilligramPerLitre.Of(checked.Number(a.Acidity.content.In(units.MilligramPerLitre)*litres/ofWater)), a.Acidity.by)
+	}
+	t, err := d.WithAcid(acid, aim)
+	if err != nil {
+		have := fmt.Sprintf("more sour than the drink is already, pH %.2f", d.PH())
+		if a.Acidity != nil {
+			ta, also := m.acidityOf(d, ofWater, litres)
+			if also != nil {
+				return forward.Step{}, also
+			}
+			have = fmt.Sprintf("above what the drink has already, %.1f g/L", ta.In(units.GramPerLitre))
+		}
+		return forward.Step{}, &RequestError{Field: field, Value: value, Allowed: have + ", within 50 g/L of acid", Err: err}
+	}
+	asked := units.Milligram.Of(checked.Number(t.PerLitre.In(units.MilligramPerLitre) * ofWater))
+	mass, err := asked.Round(m.req.Scales.Small, units.Nearest)
+	if err != nil {
+		return forward.Step{}, err
+	}
+	st := forward.Step{Kind: forward.Acidify, What: acid.Name(), Mass: mass.Quantity()}
+	u := forward.Usual()
+	s, _, err = forward.Do(st, s, &u)
+	if err != nil {
+		return st, err
+	}
+	p := &AcidPlan{Weight: Weight{What: acid.Name(), For: "fermenter, acid " + a.When, Mass: mass, Asked: asked}, When: a.When, Before: d.PH(),
+		PerLitre: units.GramPerLitre.Of(checked.Number(mass.Quantity().In(units.Gram) / litres)), Uncertain: m.brings.some && m.plan.Must != nil && !m.plan.Must.Measured}
+	by := m.convention()
+	p.As = by.As.Name() + " to pH " + trim(by.End)
+	var also error
+	p.WasAcid, also = m.acidityOf(d, ofWater, litres)
+	after, ofWater, litres, err := gasFree(s)
+	if err := cmp.Or(err, also); err != nil {
+		return st, err
+	}
+	p.PH = after.PH()
+	if p.Acidity, err = m.acidityOf(after, ofWater, litres); err != nil {
+		return st, err
+	}
+	m.plan.Acid = p
+	m.plan.Weigh = append(m.plan.Weigh, p.Weight)
+	for _, c := range t.Cautions {
+		m.caution(c.Text())
+	}
+	return st, nil
+}
+
+// early is the acid that goes in before the yeast.
+func (m *maker) early() error {
+	a := m.req.Acid
+	if a == nil || a.When != beforeYeast {
+		return nil
+	}
+	s, err := m.washState()
+	if err != nil {
+		return err
+	}
+	st, err := m.sour(s)
+	if err != nil {
+		return err
+	}
+	m.soured = []deed{{"acid", st}}
+	acid, err := water.ParseAcid(a.What)
+	if err != nil {
+		return err
+	}
+	_, ofWater, _, err := gasFree(s)
+	if err != nil {
+		return err
+	}
+	added := (1 - m.batch.share) * kg(m.batch.wash.Mass()) / waterPerLitre
+	if m.brings.known {
+		added = ofWater
+	}
+	n := units.Millimole.Of(checked.Number(1000 * st.Mass.In(units.Gram) / acid.MolarMass()))
+	for _, p := range []*water.Profile{&m.boiledLow, &m.boiledHigh} {
+		if *p, err = p.AddAcid(acid, n, litres(added)); err != nil {
+			return err
+		}
+	}
+	return nil
+}

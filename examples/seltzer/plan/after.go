@@ -1,0 +1,283 @@
+package plan
+
+import (
+	"cmp"
+	"fmt"
+
+	forward "example.org/zymase/examples/seltzer/batch"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/finish"
+	"example.org/zymase/nutrient/law"
+	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
+	"github.com/shopspring/decimal"
+)
+
+// AfterPlan is what becomes of the acids once the drink is dry, and what keeps it.
+type AfterPlan struct {
+	Points  []AfterPoint `json:"points"`
+	As      string       `json:"acidity_as"`
+	Tartar  units.Mass   `json:"cream_of_tartar_settled,omitzero"`
+	Sulfite *SulfitePlan `json:"sulfite,omitempty"`
+	Sorbate *SorbatePlan `json:"sorbate,omitempty"`
+}
+
+// AfterPoint is the drink after one of the deeds, without gas.
+type AfterPoint struct {
+	After   string                  `json:"after"`
+	PH      float64                 `json:"pH"`
+	Low     float64                 `json:"pH_low"`
+	High    float64                 `json:"pH_high"`
+	Acidity units.MassConcentration `json:"titratable_acidity"`
+}
+
+// SulfitePlan is the sulfite that holds a molecular SO2.
+type SulfitePlan struct {
+	Weight    Weight                  `json:"weight"`
+	Molecular units.MassConcentration `json:"molecular"`
+	PH        float64                 `json:"at_pH"`
+	Share     units.Share             `json:"molecular_share"` // of the free SO2, by the constant of wine practice
+	Free      units.MassConcentration `json:"free"`            // wanted
+	Limits    []string                `json:"limits"`
+}
+
+// SorbatePlan is the potassium sorbate that was asked for.
+type SorbatePlan struct {
+	Weight        Weight                  `json:"weight"`
+	SorbicAcid    units.MassConcentration `json:"sorbic_acid"`
+	Undissociated units.MassConcentration `json:"undissociated"` // the part that acts, at the pH
+	Advised       units.MassConcentration `json:"advised,omitzero"`
+	Limits        []string                `json:"limits"`
+}
+
+// afterOK checks what is to be done after the ferment.
+func (k *recipe) afterOK() error {
+	r := k.req
+	checks := []error{}
+	if s := r.Malolactic; s != nil {
+		checks = append(checks, within("malolactic", *s, units.Percent, 0, 100))
+	}
+	if c := r.Cold; c != nil {
+		checks = append(checks, within("cold.temperature", c.Temperature, units.Celsius, 0, 20), within("cold.settled", c.Settled, units.Percent, 0, 100))
+		if c.Temperature.Compare(r.Fermenter.Warmest) > 0 {
+			checks = append(checks, &RequestError{Field: "cold.temperature", Value: c.Temperature.Text(units.Celsius, 1), Allowed: "not above fermenter.warmest"})
+		}
+	}
+	if s := r.Stabilise; s != nil {
+		if s.Molecular == nil && s.Sorbate == nil {
+			checks = append(checks, &RequestError{Field: "stabilise", Value: "missing", Allowed: `molecular_so2, as "0.8 mg/L", or potassium_sorbate, as "200 mg/L"`})
+		}
+		if s.Molecular != nil {
+			checks = append(checks, within("stabilise.molecular_so2", *s.Molecular, units.MilligramPerLitre, 0.1, 5))
+		}
+		if s.Free != nil {
+			checks = append(checks, within("stabilise.free_so2", *s.Free, units.MilligramPerLitre, 0, 200))
+		}
+		if s.Sorbate != nil {
+			checks = append(checks, within("stabilise.potassium_sorbate", *s.Sorbate, units.MilligramPerLitre, 1, 1000))
+		}
+		for i := range k.packs {
+			if k.packs[i].primes() {
+				checks = append(checks, &RequestError{Field: "stabilise", Value: "given", Allowed: fmt.Sprintf("left out where yeast is to prime: packs[%d] is primed", i)})
+			}
+		}
+	}
+	if k.brings.some && !k.brings.known && (r.Malolactic != nil || r.Cold != nil || r.Stabilise != nil) {
+		checks = append(checks, &RequestError{Field: "must", Value: "missing", Allowed: "given, or the fruit named, so that the pH after the ferment can be told"})
+	}
+	return cmp.Or(checks...)
+}
+
+// settleDown follows the acids after the ferment.
+func (m *maker) settleDown() error {
+	r := m.req
+	if m.unforeseen() != "" || !m.brings.known && r.Acid == nil && r.Malolactic == nil && r.Cold == nil && r.Stabilise == nil {
+		return nil
+	}
+	s, err := m.fermented()
+	if err != nil {
+		return err
+	}
+	by := m.convention()
+	p := &AfterPlan{As: by.As.Name() + " to pH " + trim(by.End)}
+	u := forward.Usual()
+	place := m.air.Pressure()
+	last := m.plan.Acidity.Points[len(m.plan.Acidity.Points)-1]
+	point := func(after string) error {
+		d, ofWater, litres, err := gasFree(s)
+		if err != nil {
+			return err
+		}
+		ta, err := m.acidityOf(d, ofWater, litres)
+		p.Points = append(p.Points, AfterPoint{After: after, PH: d.PH(), Low: d.PH() - (last.PH - last.Low), High: d.PH() + (last.High - last.PH), Acidity: ta})
+		return err
+	}
+	do := func(line string, st forward.Step) (forward.Left, error) {
+		next, left, err := forward.Do(st, s, &u)
+		if err == nil {
+			s, m.after = next, append(m.after, deed{line, st})
+		}
+		return left, err
+	}
+	if err := point("fermented dry"); err != nil {
+		return err
+	}
+	if x := r.Malolactic; x != nil {
+		if _, err := do("", forward.Step{Kind: forward.Malolactic, Share: *x, Pressure: place}); err != nil {
+			return err
+		}
+		if err := point("malic acid to lactic"); err != nil {
+			return err
+		}
+	}
+	if c := r.Cold; c != nil {
+		if _, err := do("", forward.Step{Kind: forward.Chill, Temperature: c.Temperature}); err != nil {
+			return &RequestError{Field: "cold.temperature", Value: c.Temperature.Text(units.Celsius, 1), Allowed: told(err), Err: err}
+		}
+		left, err := do("cream of tartar settled", forward.Step{Kind: forward.Settle, Share: c.Settled})
+		if err != nil {
+			return err
+		}
+		p.Tartar = left.Sediment.Mass()
+		if _, err := do("", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}); err != nil {
+			return err
+		}
+		if err := point("cold, cream of tartar settled"); err != nil {
+			return err
+		}
+	}
+	if a := r.Acid; a != nil && a.When == afterFerment {
+		st, err := m.sour(s)
+		if err != nil {
+			return err
+		}
+		if _, err := do("acid", st); err != nil {
+			return err
+		}
+		if err := point("acid added"); err != nil {
+			return err
+		}
+	}
+	m.plan.After = p
+	if r.Stabilise == nil {
+		return nil
+	}
+	doses, err := m.stabilised(p, s)
+	if err != nil {
+		return err
+	}
+	for _, st := range doses {
+		if _, err := do("sulfite and sorbate", st); err != nil {
+			return err
+		}
+	}
+	return point("sulfite and sorbate added")
+}
+
+// fermented is the base drink, dry and off its yeast.
+func (m *maker) fermented() (forward.State, error) {
+	deeds, err := m.deeds()
+	if err != nil {
+		return forward.State{}, err
+	}
+	c := &carried{unknowns: forward.Usual()}
+	if c.state, err = m.tap(m.inKettle()); err != nil {
+		return forward.State{}, err
+	}
+	for _, d := range deeds {
+		if d.step.Kind == forward.Ferment {
+			if err := c.measured(d.step, kg(m.batch.base.Ethanol())); err != nil {
+				return forward.State{}, err
+			}
+		}
+		if _, err := c.do(d.step); err != nil {
+			return forward.State{}, err
+		}
+	}
+	return c.state, nil
+}
+
+// stabilised doses sulfite and sorbate at the pH that the drink has.
+func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error) {
+	r := m.req.Stabilise
+	var whose law.Jurisdiction
+	if err := whose.UnmarshalText([]byte(m.req.Nutrient.Law)); err != nil {
+		return nil, named("nutrient.law", m.req.Nutrient.Law, err)
+	}
+	v, err := s.Volume(at20)
+	if err != nil {
+		return nil, err
+	}
+	ph := p.Points[len(p.Points)-1].PH
+	var steps []forward.Step
+	dose := func(what string, asked units.Mass) (Weight, error) {
+		step := m.req.Scales.Small
+		if asked.Compare(units.Gram.Of(checked.Number(10*step.Quantity().In(units.Gram)))) < 0 {
+			var err error
+			if step, err = units.Gram.Exact(decimal.RequireFromString(fineStep)); err != nil {
+				return Weight{}, err
+			}
+			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 10.0 g in water to make 100 mL, and take %.1f mL.", what, asked.In(units.Milligram), asked.In(units.Milligram)/100))
+		}
+		exact, err := asked.Round(step, units.Nearest)
+		w := Weight{What: what, For: "fermenter, to keep it", Mass: exact, Asked: asked}
+		m.plan.Weigh = append(m.plan.Weigh, w)
+		steps = append(steps, forward.Step{Kind: forward.Stabilise, What: what, Mass: exact.Quantity()})
+		return w, err
+	}
+	said := func(l caution.List) {
+		for _, c := range l {
+			m.caution(c.Text())
+		}
+	}
+	if r.Molecular != nil {
+		share, err := finish.MolecularSharePractice(ph)
+		if err != nil {
+			return nil, aimed("stabilise.molecular_so2", r.Molecular.Text(units.MilligramPerLitre, 1), err)
+		}
+		free, err := finish.FreeSulfite(*r.Molecular, share)
+		if err != nil {
+			return nil, err
+		}
+		var have units.MassConcentration
+		if r.Free != nil {
+			have = *r.Free
+		}
+		if have.Compare(free) > 0 {
+			have = free
+		}
+		d, err := finish.SulfiteFor(material.PotassiumMetabisulfite(), free, have, have, v, whose)
+		if err != nil {
+			return nil, aimed("stabilise.molecular_so2", r.Molecular.Text(units.MilligramPerLitre, 1), err)
+		}
+		w, err := dose(material.PotassiumMetabisulfite().Name(), d.Mass)
+		if err != nil {
+			return nil, err
+		}
+		p.Sulfite = &SulfitePlan{Weight: w, Molecular: *r.Molecular, PH: ph, Share: share, Free: free}
+		for _, l := range d.Limits {
+			p.Sulfite.Limits = append(p.Sulfite.Limits, l.String())
+		}
+		said(d.Cautions)
+	}
+	if r.Sorbate != nil {
+		d, err := finish.SorbateFor(*r.Sorbate, ph, v, whose)
+		if err != nil {
+			return nil, aimed("stabilise.potassium_sorbate", r.Sorbate.Text(units.MilligramPerLitre, 0), err)
+		}
+		w, err := dose("potassium sorbate", d.Mass)
+		if err != nil {
+			return nil, err
+		}
+		p.Sorbate = &SorbatePlan{Weight: w, SorbicAcid: d.SorbicAcid, Undissociated: d.Undissociated}
+		if f, err := finish.SorbateByStrength(ph, units.PercentVolume.Of(checked.Number(m.batch.strength))); err == nil {
+			p.Sorbate.Advised = f.Value
+		}
+		for _, l := range d.Limits {
+			p.Sorbate.Limits = append(p.Sorbate.Limits, l.String())
+		}
+		said(d.Cautions)
+	}
+	return steps, nil
+}

@@ -1,0 +1,126 @@
+package plan
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+const byCounterPressure = "counter-pressure"
+
+// counterPressure tells whether bottles or cans are filled with carbonated drink.
+func (p *packRecipe) counterPressure() bool {
+	return p.Kind != keg && p.Filled == byCounterPressure && !p.Content.still
+}
+
+// filledAt is the temperature of the drink when it is filled under counter-pressure.
+func (p *packRecipe) filledAt() units.Temperature {
+	if p.FilledAt != nil {
+		return *p.FilledAt
+	}
+	return p.Temperature
+}
+
+// setFilled checks how bottles are filled, and what they are made of.
+func (p *packRecipe) setFilled(f func(string) string) error {
+	if p.MadeOf != "" {
+		if err := oneOf(f("made_of"), p.MadeOf, "glass", "metal", "PET"); err != nil {
+			return err
+		}
+	}
+	if s := p.Stretch; s != nil {
+		if p.MadeOf == "glass" {
+			return &RequestError{Field: f("stretch"), Value: s.Text(units.Percent, 2), Allowed: "left out: glass does not stretch to speak of", is: quantity(*s)}
+		}
+		if err := within(f("stretch"), *s, units.Percent, 0, 5); err != nil {
+			return err
+		}
+	}
+	if p.Filled == "" {
+		if p.FilledAt != nil {
+			return &RequestError{Field: f("filled_at"), Value: "given", Allowed: `only with "filled": "counter-pressure"`}
+		}
+		return nil
+	}
+	switch {
+	case p.Kind == keg:
+		return &RequestError{Field: f("filled"), Value: p.Filled, Allowed: "left out for a keg, which is carbonated in itself"}
+	case p.Filled != byCounterPressure:
+		return oneOf(f("filled"), p.Filled, byCounterPressure)
+	case p.Priming != "":
+		return &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "left out: what is filled under counter-pressure has its gas"}
+	case p.FilledAt != nil:
+		return within(f("filled_at"), *p.FilledAt, units.Celsius, -2, 25)
+	}
+	return nil
+}
+
+// fillings finds the content that the drink is filled with, so that it is served with its own once the
+// head-space has taken its part. Nothing of it ferments, so that the strength does not follow.
+func (r *recipe) fillings(b batch) error {
+	for i := range r.packs {
+		p, k := &r.packs[i], b.packed[i]
+		if !p.counterPressure() {
+			continue
+		}
+		p.filling = p.target
+		for range mostFillings {
+			closed, err := r.close(*p, k, p.target, false)
+			if err != nil {
+				return &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: reason(err), Err: err}
+			}
+			served, err := closed.At(p.Temperature)
+			if err != nil {
+				return err
+			}
+			if served.AtLeast {
+				return &RequestError{Field: p.field + ".head_space", Value: p.HeadSpace.Text(units.Percent, 1), is: quantity(*p.HeadSpace), Allowed: "more: at " + p.Temperature.Text(units.Celsius, 0) + " the drink fills the " + p.Kind}
+			}
+			missing := p.target.In(units.GramCO2PerLitre) - served.Content.In(units.GramCO2PerLitre)
+			p.filling = units.GramCO2PerLitre.Of(checked.Number(p.filling.In(units.GramCO2PerLitre) + missing))
+			if math.Abs(missing) < 1e-9 {
+				break
+			}
+		}
+	}
+	return nil
+}
+
+const mostFillings = 20
+
+// counterFilling is how to fill, and what it asks for.
+func (m *maker) counterFilling(r packRecipe, k packed) (*FillingPlan, error) {
+	l, err := carbonation.NewLiquid(k.drink)
+	if err != nil {
+		return nil, err
+	}
+	total, err := l.Pressure(r.filling, r.filledAt())
+	if err != nil {
+		return nil, &RequestError{Field: r.field + ".filled_at", Value: r.filledAt().Text(units.Celsius, 1), Allowed: reason(err), Err: err}
+	}
+	f := &FillingPlan{Temperature: r.filledAt(), Content: r.filling, Gauge: m.air.Gauge(total)}
+	if f.Gauge.In(units.KilopascalGauge) < 0 {
+		return nil, &RequestError{Field: r.field + ".filled_at", Value: r.filledAt().Text(units.Celsius, 1),
+			Allowed: fmt.Sprintf("warmer: the drink holds its content there at %s, below the air", f.Gauge.Text(units.BarGauge, 2))}
+	}
+	m.caution("Filling under counter-pressure loses gas that no figure foresees: chill bottles and drink, purge each with CO2, close it on its foam, and measure the first one. Air that stays in stales the drink and adds its own pressure.")
+	m.caution(carbonation.PressureVessel.Text())
+	m.caution(carbonation.Cylinder.Text())
+	m.caution(carbonation.Asphyxiation.Text())
+	return f, nil
+}
+
+// stretches cautions of bottles that grow and let gas out.
+func (m *maker) stretches(r packRecipe) {
+	if r.MadeOf != "PET" && r.Stretch == nil {
+		return
+	}
+	text := "PET stretches under pressure and lets CO2 out over weeks: "
+	if r.Stretch == nil {
+		text += "no stretch is given, so that the drink may be served with a little less gas than planned; "
+	}
+	m.caution(text + "pressures are those of a bottle that does not stretch, the higher ones. Its rating falls when it is warm: hold them against the maker's for the warmest store, and use no bottle twice that is creased or was hot.")
+}

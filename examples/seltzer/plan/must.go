@@ -1,0 +1,388 @@
+package plan
+
+import (
+	"cmp"
+	"errors"
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	forward "example.org/zymase/examples/seltzer/batch"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/units"
+	"example.org/zymase/units/material"
+	"example.org/zymase/water"
+	"example.org/zymase/water/must"
+)
+
+// MustPlan is what a juice, honey or malt brings to the wash beside its sugar.
+type MustPlan struct {
+	Of        string                  `json:"of"` // "apple juice", as it comes; "wash of honey"
+	PH        float64                 `json:"pH"`
+	Band      float64                 `json:"pH_band"`  // to either side, also of the pH of the ferment
+	Measured  bool                    `json:"measured"` // by pH and acidity; otherwise the usual composition, or the acidity alone
+	Acidity   units.MassConcentration `json:"titratable_acidity"`
+	As        string                  `json:"acidity_as"` // "malic acid to pH 8.2"
+	Potassium units.MassConcentration `json:"potassium"`  // in the wash, of the juice, honey or malt
+	Nitrogen  units.MassConcentration `json:"nitrogen"`   // in the wash, of it that yeast can take up
+	Source    string                  `json:"source"`
+}
+
+// brought is what the fermentable of a recipe brings of its own; none of it for sugar.
+type brought struct {
+	from     must.Origin
+	some     bool // it brings acids and minerals
+	known    bool // by its origin or by what was measured
+	juice    bool
+	acids    must.AcidShares
+	material material.Material // the fermentable with all that it brings
+	amino    float64           // g of nitrogen in a kilogram of it
+	nitrogen float64           // g, all of it
+	band     float64
+}
+
+// setMust finds what the fermentable is, by its name, and checks what was measured.
+func (k *recipe) setMust() error {
+	name := k.fermentable.Name()
+	b := &k.brings
+	fruit, _, _ := strings.Cut(k.req.Fermentable, "juice ")
+	switch {
+	case strings.Contains(name, "honey"):
+		b.some, b.known, b.from = true, true, must.Honey
+	case strings.Contains(name, "malt"):
+		b.some, b.known, b.from = true, true, must.Malt
+	case strings.Contains(name, "juice"):
+		b.some, b.juice = true, true
+		if of := strings.TrimSpace(fruit); of != "" {
+			b.known = b.from.UnmarshalText([]byte(of)) == nil
+		}
+	}
+	r := k.req.Must
+	if r == nil {
+		return nil
+	}
+	if !b.some {
+		return &RequestError{Field: "must", Value: "given", Allowed: "left out of " + name + ", which brings no acids; only for juice, honey and malt"}
+	}
+	checks := []error{}
+	if r.PH != 0 && !(r.PH >= 2 && r.PH <= 6) {
+		checks = append(checks, &RequestError{Field: "must.pH", Value: trim(r.PH), Allowed: "2 to 6"})
+	}
+	switch {
+	case b.from == must.Malt && b.known && r.Acidity != nil:
+		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: r.Acidity.String(), Allowed: "left out for malt: a titration does not show its buffers, its pH says more"})
+	case r.PH != 0 && r.Acidity == nil && b.from != must.Malt:
+		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: "missing", Allowed: "given with the pH: one of them alone does not tell acid from salt"})
+	case r.Acidity != nil && r.PH == 0 && b.from == must.Honey && b.known:
+		checks = append(checks, &RequestError{Field: "must.pH", Value: "missing", Allowed: "given with the acidity of honey"})
+	}
+	for _, q := range []struct {
+		field string
+		c     *units.MassConcentration
+		most  float64
+	}{{"must.yan", r.Nitrogen, 1000}, {"must.ammonium_nitrogen", r.Ammonium, 500}, {"must.potassium", r.Potassium, 10000}} {
+		if q.c != nil {
+			checks = append(checks, within(q.field, *q.c, units.MilligramPerLitre, 0, q.most))
+		}
+	}
+	if r.Ammonium != nil && (r.Nitrogen == nil || r.Ammonium.Compare(*r.Nitrogen) > 0) {
+		checks = append(checks, &RequestError{Field: "must.ammonium_nitrogen", Value: r.Ammonium.Text(units.MilligramPerLitre, 0), Allowed: "a part of must.yan"})
+	}
+	if err := cmp.Or(checks...); err != nil {
+		return err
+	}
+	for i, p := range r.Acids {
+		field := fmt.Sprintf("must.acids[%d].", i)
+		a, err := water.ParseAcid(p.What)
+		if err != nil {
+			return named(field+"what", p.What, err)
+		}
+		if !(p.Parts > 0 && p.Parts <= 1000) {
+			return &RequestError{Field: field + "parts", Value: trim(p.Parts), Allowed: "above 0, up to 1000"}
+		}
+		b.acids = append(b.acids, a.Ion().At(units.GramPerLitre.Of(checked.Number(p.Parts*a.Ion().MolarMass()/a.MolarMass()))))
+	}
+	if b.juice && !b.known && r.PH != 0 && len(b.acids) > 0 {
+		b.known = true
+	}
+	return nil
+}
+
+// must works out what the juice, honey or malt brings, and what the wash then holds.
+func (m *maker) must() error {
+	m.addedWater = m.boiledHigh
+	if m.brings.known {
+		if err := m.bring(); err != nil {
+			return err
+		}
+	}
+	return m.early()
+}
+
+func (m *maker) bring() error {
+	b, kilos := &m.brings, m.batch.share*kg(m.batch.wash.Mass())
+	water0 := kg(m.batch.wash.Water())
+	c := m.fermentable.Composition()
+	var err error
+	solids := c.Sugar().Plus(c.UnfermentedSolids).In(units.Fraction)
+
+	// The litre of what was measured, its water, and what else is in that.
+	litre, own, base := m.batch.wash.VolumeAt20().In(units.Litre), water0/waterPerLitre, water.Profile{}
+	if b.juice {
+		one, err := m.washOf(1, kilos)
+		if err != nil {
+			return err
+		}
+		litre, own = one.VolumeAt20().In(units.Litre), kg(one.Water())/waterPerLitre
+	}
+	k := litre / own // package water counts by the litre of water
+	if base, err = concentrated(m.boiledHigh, (1-m.batch.share)*kg(m.batch.wash.Mass())/water0); err != nil {
+		return err
+	}
+	if b.juice {
+		if base, err = water.NewProfile(at20, units.CalciumCarbonate{}); err != nil {
+			return err
+		}
+	}
+	per := func(v units.MassConcentration) units.MassConcentration {
+		return units.MilligramPerLitre.Of(checked.Number(k * v.In(units.MilligramPerLitre)))
+	}
+	reading := must.Reading{Temperature: at20}
+	var known []water.Content
+	r := m.req.Must
+	if r == nil {
+		r = new(Must)
+	}
+	reading.PH = r.PH
+	if r.Acidity != nil {
+		reading.Acidity, reading.Titration = per(r.Acidity.content), r.Acidity.by
+	}
+	if r.Potassium != nil {
+		known = append(known, water.Potassium.At(per(*r.Potassium)))
+	}
+	if r.Ammonium != nil {
+		known = append(known, water.Ammonium.At(per(units.MilligramPerLitre.Of(checked.Number(r.Ammonium.In(units.MilligramPerLitre)*water.Ammonium.MolarMass()/chemistry.N)))))
+	}
+	var got must.Brought
+	if len(b.acids) > 0 && reading.PH > 0 {
+		got.Band, got.Measured = 0.05, true
+		got.Drink, err = reading.Drink(b.acids, known...)
+	} else {
+		got, err = b.from.Brings(units.GramPerLitre.Of(checked.Number(1000*solids*kilos/own)), base, reading, known...)
+	}
+	if err != nil {
+		return &RequestError{Field: "must", Value: "as given", Allowed: told(err), Err: err}
+	}
+	if r.Nitrogen != nil {
+		got.Amino = per(*r.Nitrogen)
+		ammonium := got.Ammonium
+		if r.Ammonium != nil {
+			ammonium = per(*r.Ammonium)
+		}
+		got.Amino = units.MilligramPerLitre.Of(checked.Number(max(0, got.Amino.In(units.MilligramPerLitre)-ammonium.In(units.MilligramPerLitre))))
+	}
+	if err := m.compose(c, got, base, own/kilos); err != nil {
+		return err
+	}
+	b.band = got.Band
+	return m.sayMust(got, k, r)
+}
+
+// compose makes the material of the fermentable with what it brings: so many litres of water to its kilogram.
+func (m *maker) compose(c material.Composition, got must.Brought, base water.Profile, litres float64) error {
+	p := got.Drink.Water()
+	added := 0.0  // g in a gram
+	charge := 0.0 // mmol in a gram
+	gram := func(i water.Ion) float64 {
+		v := (p.Ion(i).In(units.GramPerLitre) - base.Ion(i).In(units.GramPerLitre)) * litres / 1000
+		if v < 1e-12 {
+			return 0
+		}
+		added += v
+		z := float64(i.Charge())
+		switch i { // as alkalinity counts them
+		case water.Phosphate:
+			z = -1
+		case water.Glutamate:
+			z = -1
+		}
+		charge += 1000 * z * v / i.MolarMass()
+		return v
+	}
+	of := func(v float64) units.Share { return units.Fraction.Of(checked.Number(v)) }
+	c.Calcium, c.Magnesium = of(gram(water.Calcium)), of(gram(water.Magnesium))
+	c.Potassium, c.Zinc = of(gram(water.Potassium)), of(gram(water.Zinc))
+	c.AmmoniumNitrogen = of(gram(water.Ammonium) * chemistry.N / water.Ammonium.MolarMass())
+	c.Phosphorus = of(gram(water.Phosphate) * phosphorusOfPhosphate)
+	c.Lactate, c.Acetate, c.Citrate, c.Malate = of(gram(water.Lactate)), of(gram(water.Acetate)), of(gram(water.Citrate)), of(gram(water.Malate))
+	c.Tartrate, c.Succinate, c.Gluconate, c.Glutamate = of(gram(water.Tartrate)), of(gram(water.Succinate)), of(gram(water.Gluconate)), of(gram(water.Glutamate))
+	sodium, chloride := gram(water.Sodium), 0.0
+	// The charge that no ion names counts as sodium, or as chloride.
+	alk := (p.Alkalinity().In(units.MilligramPerLitreCaCO3) - base.Alkalinity().In(units.MilligramPerLitreCaCO3)) / caCO3PerMilliequivalent * litres / 1000
+	if rest := alk - charge; rest > 0 {
+		sodium += rest / 1000 * water.Sodium.MolarMass()
+	} else {
+		chloride = -rest / 1000 * water.Chloride.MolarMass()
+	}
+	added += chloride // protons weigh nothing to speak of
+	c.Sodium, c.Chloride = of(sodium), of(chloride)
+	c.AminoNitrogen = of(got.Amino.In(units.GramPerLitre) * litres / 1000)
+	m.brings.amino = 1000 * c.AminoNitrogen.In(units.Fraction)
+	m.brings.nitrogen = m.brings.amino + 1000*c.AmmoniumNitrogen.In(units.Fraction)
+	// They are part of the solids that yeast leaves: of the Brix, and of the gravity.
+	amino := c.AminoNitrogen.In(units.Fraction) * alanine / chemistry.N
+	c.UnfermentedSolids = of(math.Max(0, c.UnfermentedSolids.In(units.Fraction)-added-amino))
+	c.OfMalt = units.Share{}
+	var err error
+	m.brings.material, err = material.ByLabel(m.fermentable.Name()+", as it comes", c)
+	return err
+}
+
+const (
+	alanine                 = 3*chemistry.C + 7*chemistry.H + chemistry.N + 2*chemistry.O
+	phosphorusOfPhosphate   = chemistry.P / (chemistry.P + 4*chemistry.O)
+	caCO3PerMilliequivalent = (chemistry.Ca + chemistry.C + 3*chemistry.O) / 2 // mg
+)
+
+// sayMust tells what is brought, and follows it into the wash.
+func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
+	b := m.brings
+	wash, err := m.washState()
+	if err != nil {
+		return err
+	}
+	if m.boiledLow, err = wash.Profile(); err != nil {
+		return err
+	}
+	m.boiledHigh, m.plan.Water.Boiled = m.boiledLow, nil // sour: no chalk drops
+	cold := m.batch.wash.VolumeAt20().In(units.Litre)
+	kilos := m.batch.share * kg(m.batch.wash.Mass())
+	mgl := func(gram float64) units.MassConcentration {
+		return units.MilligramPerLitre.Of(checked.Number(1000 * gram / cold))
+	}
+	by := m.convention()
+	ta, err := got.Drink.Acidity(by)
+	if err != nil {
+		return err
+	}
+	p := &MustPlan{
+		Of: "wash of " + m.fermentable.Name(), PH: got.Drink.PH(), Band: got.Band, Measured: got.Measured,
+		Acidity:   units.MilligramPerLitre.Of(checked.Number(ta.In(units.MilligramPerLitre) / k)),
+		As:        by.As.Name() + " to pH " + trim(by.End),
+		Potassium: mgl(1000 * kilos * b.material.Composition().Potassium.In(units.Fraction)),
+		Nitrogen:  mgl(kilos * b.nitrogen),
+		Source:    "pH and acidity as measured",
+	}
+	if b.juice {
+		fruit, _, _ := strings.Cut(m.req.Fermentable, "juice ")
+		p.Of = fruit + "juice"
+	}
+	switch {
+	case got.Measured && b.from == must.Malt && b.known && !b.juice:
+		p.Source = "pH as measured, buffers as usual"
+	case !got.Measured && r.Acidity != nil:
+		p.Source = "acidity as measured, salts as usual: measure the pH too"
+	case !got.Measured:
+		p.Source = "the usual composition: measure your own"
+	}
+	m.plan.Must = p
+	if !got.Measured {
+		m.caution(fmt.Sprintf("The pH of this %s rests on what is usual of it and is good to ±%.1f only, from the start to the end of the ferment: measure the pH before the yeast, and give it as must.pH%s. Dose acid and buffer by a meter.",
+			p.Of, got.Band, map[bool]string{true: "", false: " with its titratable acidity"}[b.from == must.Malt && !b.juice]))
+	}
+	return nil
+}
+
+// convention is how the acidity of this drink is stated.
+func (m *maker) convention() water.Titration {
+	if r := m.req.Must; r != nil && r.Acidity != nil {
+		return r.Acidity.by
+	}
+	if a := m.req.Acid; a != nil && a.Acidity != nil {
+		return a.Acidity.by
+	}
+	switch b := m.brings; {
+	case b.juice && b.from == must.Apple:
+		return water.TitrationCiderUS
+	case !b.juice && b.some && b.from == must.Malt:
+		return water.TitrationBeerUS
+	}
+	return water.TitrationUS
+}
+
+// washState is the wash before the nutrient and the yeast.
+func (m *maker) washState() (forward.State, error) {
+	deeds, err := m.deeds()
+	if err != nil {
+		return forward.State{}, err
+	}
+	c := &carried{unknowns: forward.Usual()}
+	if c.state, err = m.tap(m.inKettle()); err != nil {
+		return forward.State{}, err
+	}
+	for _, d := range deeds {
+		if k := d.step.Kind; k == forward.Feed || k == forward.Pitch || k == forward.Ferment {
+			break
+		}
+		if _, err := c.do(d.step); err != nil {
+			return forward.State{}, err
+		}
+	}
+	return c.state, nil
+}
+
+// dissolving is the fermentable as a step of the batch, with what it brings.
+func (m *maker) dissolving() forward.Step {
+	if !m.brings.material.IsZero() {
+		return forward.Step{Own: m.brings.material}
+	}
+	return weighable(m.fermentable)
+}
+
+// decimalNumber reads a plain number.
+func decimalNumber(text string) (float64, bool) {
+	v, err := strconv.ParseFloat(strings.TrimSpace(text), 64)
+	return v, err == nil && !math.IsNaN(v) && !math.IsInf(v, 0)
+}
+
+// aimed is a refusal of an acid's aim.
+func aimed(field, value string, err error) error {
+	if r, ok := errors.AsType[*units.RangeError](err); ok {
+		return &RequestError{Field: field, Value: value, Allowed: told(r), Err: err}
+	}
+	return &RequestError{Field: field, Value: value, Allowed: reason(err), Err: err}
+}
+
+// What package ferment says of a sugar wash, and where growth slows sharply.
+const (
+	mayFall = "may_fall"
+	slowPH  = 3.0
+)
+
+// widened are the points of a course whose wash is known to within its band only: what that is in strong ions
+// stays, and moves the pH less where the liquid buffers more. It adds to what yeast makes by squares.
+func (m *maker) widened(c ferment.Course) ([]AcidityPoint, error) {
+	out := points(c)
+	if m.brings.band == 0 {
+		return out, nil
+	}
+	first := 0.0
+	for i, p := range c.Points {
+		strength := p.Liquid.Ethanol()
+		d, err := must.New(p.Liquid, strength)
+		if err != nil {
+			return nil, err
+		}
+		capacity := d.BufferCapacity().In(units.MilliequivalentPerLitre)
+		if i == 0 {
+			first = capacity
+		}
+		band := m.brings.band * math.Min(1, first/capacity)
+		o := &out[i]
+		o.Low, o.High = o.PH-math.Hypot(o.PH-o.Low, band), o.PH+math.Hypot(o.High-o.PH, band)
+	}
+	return out, nil
+}

@@ -1,0 +1,166 @@
+package plan
+
+import (
+	"errors"
+	"math"
+	"strings"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/numeric"
+	"example.org/zymase/units"
+)
+
+// How well a refractometer and a scale tell the sugar used (common practice, no source): in °Bx
+// with what the alcohol hides, and as a part of what was lost, with the vapour in the gas.
+const (
+	brixSpread = 0.2
+	lostSpread = 0.03
+)
+
+// A byOne is the share of the sugar used by one instrument, k = 1.
+type byOne struct {
+	by      string
+	used, u float64
+}
+
+// stateAt finds how much of the sugar is used from a reading: by each instrument, weighed by
+// how sure each is.
+func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
+	var all []byOne
+	final := m.plan.State.Final.In(units.PercentVolume)
+	at := m.along(wash)
+	hydrometer, refractometer := m.hydrometer(), 1.0
+	if strings.Contains(m.fermentable.Name(), "malt") {
+		refractometer = gravity.WortFactor().Value().In(units.One)
+	}
+	if r.Gravity != 0 {
+		used, err := m.usedBy(func(used float64) float64 { // what the hydrometer shows at the reading's temperature
+			s, err := at(used)
+			if err != nil {
+				return math.NaN()
+			}
+			x, err := hydrometer.Reading(s, r.Temperature)
+			if err != nil {
+				return math.NaN()
+			}
+			return x + m.salted.at(used) - r.Gravity
+		})
+		if err != nil {
+			return StatePoint{}, err
+		}
+		all = append(all, byOne{"hydrometer", used, m.plan.Uncertainty.ByHydrometer.In(units.PercentVolume) / 2 / final})
+	}
+	if r.Brix != nil {
+		shown := func(used float64) float64 {
+			s, err := at(used)
+			if err != nil {
+				return math.NaN()
+			}
+			b, err := s.RefractometerBrix()
+			if err != nil {
+				return math.NaN()
+			}
+			return b.In(units.DegreePlato) + (refractometer-1)*s.RealExtract().In(units.DegreePlato)
+		}
+		used, err := m.usedBy(func(used float64) float64 { return shown(used) - *r.Brix })
+		if err != nil {
+			return StatePoint{}, err
+		}
+		all = append(all, byOne{"refractometer", used, math.Max(0.01, brixSpread/(shown(0)-shown(1)))})
+	}
+	if r.Lost != nil {
+		used, err := m.usedByWeight(wash, kg(*r.Lost))
+		if err != nil {
+			return StatePoint{}, err
+		}
+		all = append(all, byOne{"weight", used, math.Max(0.01, lostSpread*used)})
+	}
+	used, u, apart := together(all)
+	s, err := at(used)
+	if err != nil {
+		return StatePoint{}, err
+	}
+	v := s.VolumeAt20()
+	p := StatePoint{
+		After: r.After, Gravity: s.Gravity().SG() + m.salted.at(used), Used: units.Percent.Of(checked.Number(100 * used)), Strength: s.ByVolume(), PH: r.PH,
+		Left:  units.GramPerLitre.Of(checked.Number(1000 * kg(s.Fermentable()) / v.In(units.Litre))),
+		apart: apart,
+	}
+	if (used == 0 || used == 1) && r.Gravity != 0 {
+		p.Gravity = m.corrected(r, s)
+	}
+	p.Uncertainty = m.plan.Uncertainty.ByHydrometer
+	if len(all) > 1 || r.Gravity == 0 {
+		if p.Uncertainty, err = expanded(u * final); err != nil {
+			return StatePoint{}, err
+		}
+	}
+	return p, nil
+}
+
+// along is the wash when a share of what the yeast uses of its sugar is used.
+func (m *maker) along(wash gravity.Solution) func(used float64) (gravity.Solution, error) {
+	total := m.attenuation().In(units.Fraction) * kg(wash.Fermentable())
+	return func(used float64) (gravity.Solution, error) {
+		s, _, err := wash.Ferment(kilograms(used*total), m.yield)
+		return s, err
+	}
+}
+
+// usedBy finds the share used at which what an instrument shows is what was read; over is the
+// difference, which falls as sugar is used.
+func (m *maker) usedBy(over func(used float64) float64) (float64, error) {
+	switch start, end := over(0), over(1); {
+	case math.IsNaN(start) || math.IsNaN(end):
+		return 0, errors.New("a temperature at which the density is known")
+	case start <= 0: // at or above the start: nothing used
+		return 0, nil
+	case end >= 0: // at or below the floor
+		return 1, nil
+	}
+	return numeric.Root(over, 0, 1, 1e-12)
+}
+
+// usedByWeight is the share used by the weight lost: the gas made, less what the liquid holds.
+func (m *maker) usedByWeight(wash gravity.Solution, lost float64) (float64, error) {
+	if lost == 0 {
+		return 0, nil
+	}
+	liquid, err := carbonation.NewLiquid(wash)
+	if err != nil {
+		return 0, err
+	}
+	held, err := liquid.Content(m.air.Pressure(), m.req.Fermenter.Temperature)
+	if err != nil {
+		return 0, err
+	}
+	kept := held.In(units.GramCO2PerLitre) / 1000 * wash.VolumeAt20().In(units.Litre)
+	gas := m.gas * kg(wash.Fermentable()) / kg(m.batch.wash.Fermentable())
+	return math.Min((lost+kept)/gas, 1), nil
+}
+
+// together is what several instruments say; apart says where two of them contradict each other.
+func together(all []byOne) (used, u float64, apart string) {
+	sum, of := 0.0, 0.0
+	for i, t := range all {
+		w := 1 / (t.u * t.u)
+		sum, of = sum+w*t.used, of+w
+		for _, o := range all[:i] {
+			if math.Abs(t.used-o.used) > 3*math.Hypot(t.u, o.u) {
+				apart = o.by + " and " + t.by
+			}
+		}
+	}
+	return sum / of, 1 / math.Sqrt(of), apart
+}
+
+// corrected is the gravity of a reading above the start or below the floor, at 20 °C.
+func (m *maker) corrected(r Reading, s gravity.Solution) float64 {
+	g, err := m.hydrometer().Correct(r.Gravity, s.ByVolume(), r.Temperature)
+	if err != nil {
+		return s.Gravity().SG()
+	}
+	return g.SG()
+}

@@ -1,0 +1,241 @@
+package plan
+
+import (
+	"fmt"
+	"math"
+
+	"example.org/zymase/carbonation"
+	forward "example.org/zymase/examples/seltzer/batch"
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/finish"
+	"example.org/zymase/nutrient/law"
+	"example.org/zymase/nutrient/sugar"
+	"example.org/zymase/units"
+	"example.org/zymase/units/material"
+	"example.org/zymase/water"
+)
+
+// sweetness is what sweetens a litre of a packed drink.
+type sweetness struct {
+	name     string
+	perLitre float64           // kg as weighed
+	sugar    material.Material // one that yeast takes
+	ferments bool
+	cautions []string
+}
+
+// most that may sweeten and sour a drink, g/L.
+const mostSweet, mostAcid = 200.0, 15.0
+
+// setTaste checks what a pack has of its own: strength, flavouring, sweetener, acid.
+func (p *packRecipe) setTaste(r Request, f func(string) string) error {
+	p.ratio, p.taste, p.tasteField = 1, r.Flavour, "flavour"
+	if s := p.Strength; s != nil {
+		if err := within(f("strength"), *s, units.PercentVolume, leastStrength, mostStrength); err != nil {
+			return err
+		}
+		p.ratio = s.In(units.PercentVolume) / r.Strength.In(units.PercentVolume)
+	}
+	if p.Pack.Flavour != nil {
+		p.taste, p.tasteField = p.Pack.Flavour, f("flavour")
+		if p.taste.Name == withoutFlavour {
+			p.taste = nil
+		}
+	}
+	var err error
+	if p.flavouring, err = p.taste.checked(p.tasteField); err != nil {
+		return err
+	}
+	return p.setSweet(f)
+}
+
+// withoutFlavour is the name of a pack's flavouring that there is none.
+const withoutFlavour = "none"
+
+// setSweet checks the sweetener and the acid.
+func (p *packRecipe) setSweet(f func(string) string) error {
+	if s := p.Sweeten; s != nil {
+		if err := within(f("sweeten.like_sugar"), s.Like, units.GramPerLitre, 0.1, mostSweet); err != nil {
+			return err
+		}
+		if err := p.sweetener(*s, f); err != nil {
+			return err
+		}
+	}
+	if a := p.Acid; a != nil {
+		if _, err := water.ParseAcid(a.What); err != nil {
+			return named(f("acid.what"), a.What, err)
+		}
+		if err := within(f("acid.dose"), a.Dose, units.GramPerLitre, 0.01, mostAcid); err != nil {
+			return err
+		}
+		p.acid = a.Dose.In(units.GramPerLitre) / 1000
+	}
+	return nil
+}
+
+// sweetener reads what sweetens: a sugar by its weight, which no yeast may meet; or what yeast leaves, by its
+// sweetness.
+func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
+	like := s.Like.In(units.GramPerLitre)
+	if found, err := finish.ParseSweetener(s.What); err == nil && found.Survives() {
+		dose, err := finish.SweetenLike(found, s.Like, units.Litre.Of(1), law.EU)
+		if err != nil {
+			return &RequestError{Field: f("sweeten.like_sugar"), Value: s.Like.Text(units.GramPerLitre, 1), Allowed: reason(err), Err: err}
+		}
+		p.sweet = sweetness{name: found.Name(), perLitre: kg(dose.Mass)}
+		for _, c := range dose.Cautions {
+			p.sweet.cautions = append(p.sweet.cautions, c.Text())
+		}
+		return nil
+	}
+	of, err := material.FindAmong(s.What, sugar.Fermentables()...)
+	if err != nil {
+		_, err := finish.ParseSweetener(s.What)
+		return named(f("sweeten.what"), s.What, err)
+	}
+	if p.primes() {
+		return &RequestError{Field: f("sweeten.what"), Value: s.What,
+			Allowed: "one that yeast leaves, such as erythritol: yeast that primes a bottle ferments its sugar too. Or a keg, or a filling under counter-pressure"}
+	}
+	p.sweet = sweetness{name: of.Name(), perLitre: like / 1000 / sugar.Of(of).Sugar().In(units.Fraction), sugar: of, ferments: true}
+	return nil
+}
+
+// softened is a drink with its sweetener and acid.
+func (p *packRecipe) softened(drink gravity.Solution) (_ gravity.Solution, err error) {
+	switch s := p.sweet; {
+	case s.ferments:
+		drink, err = sugar.Of(s.sugar).AddTo(drink, kilograms(s.perLitre))
+	case s.perLitre > 0: // yeast and a hydrometer take it as they take dextrin
+		drink, err = drink.AddExtract(gravity.AsDextrin, kilograms(s.perLitre))
+	}
+	if err == nil && p.acid > 0 {
+		drink, err = drink.AddExtract(gravity.AsOrganicAcid, kilograms(p.acid))
+	}
+	return drink, err
+}
+
+// step is the sweetener as the batch knows it.
+func (s sweetness) material() (material.Material, error) {
+	if s.ferments {
+		return s.sugar, nil
+	}
+	return material.ByLabel(s.name, material.Composition{UnfermentedSolids: units.Fraction.Of(checked.Number(1))})
+}
+
+// ownTaste is what a pack has beside the batch's drink: what is weighed for it, and its label.
+func (m *maker) ownTaste(p *PackPlan, r packRecipe, k packed) (err error) {
+	weigh := func(what, whatFor string, kilos float64) (*Weight, error) {
+		w := Weight{What: what, For: whatFor + " the " + p.named(), Asked: kilograms(kilos)}
+		if w.Mass, err = w.Asked.Round(m.req.Scales.Small, units.Nearest); err != nil {
+			return nil, err
+		}
+		if w.Mass.Decimal().IsZero() {
+			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve it in water by weight, and measure that.", what, w.Asked.In(units.Milligram)))
+		}
+		m.plan.Weigh = append(m.plan.Weigh, w)
+		return &w, nil
+	}
+	if k.sweet > 0 {
+		if p.Sweetener, err = weigh(r.sweet.name, "sweetening", k.sweet); err != nil {
+			return err
+		}
+		for _, c := range r.sweet.cautions {
+			m.caution(c)
+		}
+		if r.sweet.ferments {
+			m.caution(fmt.Sprintf("The %s are sweetened with %s, which yeast that is left in them can ferment: keep them cold, or stabilise or pasteurise the drink, and hold their highest pressure against their rating.", p.named(), r.sweet.name))
+		}
+	}
+	if k.acid > 0 {
+		if p.Acid, err = weigh(r.Acid.What, "souring", k.acid); err != nil {
+			return err
+		}
+	}
+	if r.Pack.Flavour != nil {
+		m.tried(r.taste)
+	}
+	if r.Strength == nil && r.Pack.Flavour == nil && r.Sweeten == nil && r.Acid == nil {
+		return nil
+	}
+	p.Own, err = m.ownLabel(k)
+	return err
+}
+
+// ownLabel is the label of a pack that is a drink of its own.
+func (m *maker) ownLabel(k packed) (*PackLabel, error) {
+	l := &PackLabel{Strength: units.PercentVolume.Of(checked.Number(math.Round(10*k.drink.ByVolume().In(units.PercentVolume)) / 10))}
+	l.Within = math.Abs(k.drink.ByVolume().In(units.PercentVolume)-l.Strength.In(units.PercentVolume)) <= labelTolerance
+	e, n := k.drink.EnergyEU(), k.drink.Nutrition()
+	l.Kilojoules, l.Kilocalories = e.Kilojoules, e.Kilocalories
+	l.Carbohydrate = units.GramPerLitre.Of(checked.Number(10 * n.Carbohydrate.In(units.Gram)))
+	l.Sugars = units.GramPerLitre.Of(checked.Number(10 * n.Sugars.In(units.Gram)))
+	if m.req.Label.Law != "US" {
+		return l, nil
+	}
+	kcal, err := k.drink.EnergyUS(units.Share{})
+	if err != nil {
+		return nil, err
+	}
+	l.Kilojoules, l.Kilocalories = kcal, kcal
+	l.Carbohydrate = units.GramPerLitre.Of(checked.Number(1000 * kg(k.drink.Extract()) / k.drink.VolumeAt20().In(units.Litre)))
+	return l, nil
+}
+
+// sourness is the pH of a pack with its gas, with and without its acid.
+func (m *maker) sourness(i int, c *carried, steps []forward.Step) error {
+	r, p := m.recipe.packs[i], &m.plan.Packs[i]
+	switch {
+	case m.recipe.base != nil && m.req.made().PH == nil, m.recipe.base == nil && (r.Acid == nil || m.unforeseen() != ""):
+		return nil
+	}
+	of := func(c carried) (float64, error) {
+		if _, err := c.do(forward.Step{Kind: forward.Chill, Temperature: at20}); err != nil {
+			return 0, err
+		}
+		l, err := carbonation.NewLiquid(m.batch.packed[i].drink)
+		if err != nil {
+			return 0, err
+		}
+		total, err := l.Pressure(p.Content, at20)
+		if err != nil {
+			return 0, err
+		}
+		if _, err := c.do(forward.Step{Kind: forward.Carbonate, Gauge: m.air.Gauge(total), Pressure: m.air.Pressure()}); err != nil {
+			return 0, err
+		}
+		return c.state.PH()
+	}
+	with, err := of(*c)
+	if err != nil {
+		return err
+	}
+	plain := *c
+	plain.state = c.before
+	for _, st := range steps {
+		if st.Kind == forward.Acidify {
+			continue
+		}
+		if _, err := plain.do(st); err != nil {
+			return err
+		}
+	}
+	without, err := of(plain)
+	if err != nil {
+		return err
+	}
+	p.PH = &PackPH{Without: without, With: with}
+	return nil
+}
+
+// sizeAt is the drink of a full pack at a temperature.
+func (m *maker) sizeAt(i int, t units.Temperature) (units.Volume, error) {
+	size, drink := m.recipe.packs[i].Size, m.batch.packed[i].drink
+	if t == at20 {
+		return size, nil
+	}
+	v, err := drink.Volume(t)
+	return litres(size.In(units.Litre) * v.In(units.Litre) / drink.VolumeAt20().In(units.Litre)), err
+}
