@@ -113,7 +113,10 @@ func (m Method) Content(drink gravity.Solution, p units.AbsolutePressure, t unit
 			c, err = l.Content(p, t)
 		}
 	}
-	return checked.Unless(limit.Named(fn, err), c)
+	if err != nil {
+		return units.CarbonDioxideContent{}, limit.Named(fn, err)
+	}
+	return c, nil
 }
 
 // Pressure returns the absolute pressure at which a drink holds a content at equilibrium,
@@ -138,7 +141,10 @@ func (m Method) Pressure(drink gravity.Solution, c units.CarbonDioxideContent, t
 			p, err = l.Pressure(c, t)
 		}
 	}
-	return checked.Unless(limit.Named(fn, err), p)
+	if err != nil {
+		return units.AbsolutePressure{}, limit.Named(fn, err)
+	}
+	return p, nil
 }
 
 func at20Only(fn string, t units.Temperature) error {

@@ -152,5 +152,8 @@ func (l Liquid) Temperature(c units.CarbonDioxideContent, p units.AbsolutePressu
 		return units.Temperature{}, err
 	}
 	T, err := numeric.Root(func(T float64) float64 { return held(T) - g }, coldest+chemistry.ZeroCelsius, warmest+chemistry.ZeroCelsius, 0)
-	return checked.Unless(err, units.Celsius.Of(checked.Number(T-chemistry.ZeroCelsius)))
+	if err != nil { // not reached: the ends of the search were checked
+		return units.Temperature{}, err
+	}
+	return units.Celsius.Of(checked.Number(T - chemistry.ZeroCelsius)), nil
 }
