@@ -90,7 +90,7 @@ func (p *Pace) written() written {
 	return w
 }
 
-// pace integrates it anew.
+// pace integrates it again.
 func (w *written) pace() (*Pace, error) {
 	holds := make([]Hold, len(w.Temperatures))
 	for i, h := range w.Temperatures {
