@@ -18,7 +18,7 @@ import (
 //   - Units: absolute pressure; mass in a litre of the gas-free liquid at 20 °C.
 //   - Uncertainty: 2.5 % to 40 °C, 4 % above; ethanol dissolves air better than water does,
 //     which is not counted.
-func (l Liquid) Aerated(t units.Temperature, p units.AbsolutePressure) (nitrogen, oxygen units.MassConcentration, err error) {
+func (l Liquid) Aerated(p units.AbsolutePressure, t units.Temperature) (nitrogen, oxygen units.MassConcentration, err error) {
 	const fn, source, most = "carbonation.Liquid.Aerated", "IAPWS G7-04", 400
 	c, kpa := t.In(units.Celsius), p.In(units.Kilopascal)
 	if err := limit.Check(fn, "temperature", c, "°C", coldest, warmest, source); err != nil {

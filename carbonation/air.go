@@ -12,7 +12,7 @@ import (
 // nitrogen 78.084 %).
 const nitrogenShare = 0.78084
 
-// airHeld is what a kilogram of water holds at rest of nitrogen and of oxygen, each for
+// airHeld is what a kilogram of water holds at equilibrium of nitrogen and of oxygen, each for
 // 1 kPa of itself, in mol; T in K, u = 1/T.
 //
 //   - Source: IAPWS G7-04, Guideline on the Henry's Constant (2004), eq. 3 and table 2:

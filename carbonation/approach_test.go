@@ -92,45 +92,45 @@ func TestApproachRefuses(t *testing.T) {
 func TestPlanBurst(t *testing.T) {
 	l := liquid(t, 4.6, 0.5)
 	k := ok[carbonation.CarbonationRate](t)(carbonation.NewCarbonationRate(0.05))
-	b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, units.Atmosphere{}))
-	rest := ok[units.CarbonDioxideContent](t)(l.Content(celsius(3), kpa(401.325))).In(units.GramCO2PerLitre)
+	b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
+	rest := ok[units.CarbonDioxideContent](t)(l.Content(kpa(401.325), celsius(3))).In(units.GramCO2PerLitre)
 	near(t, "forgotten", b.Forgotten.In(units.GramCO2PerLitre), rest, 1e-9)
 	near(t, "stop, hours", b.Stop.Hours(), math.Log((rest-1.6)/(rest-5.5))/0.05, 1e-6)
 	near(t, "an hour late", b.HourLate.In(units.GramCO2PerLitre), rest-(rest-5.5)*math.Exp(-0.05), 1e-9)
-	then := ok[units.AbsolutePressure](t)(l.Pressure(celsius(3), gramsCO2(5.5))).In(units.Kilopascal)
+	then := ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(5.5), celsius(3))).In(units.Kilopascal)
 	near(t, "set back to", b.Then.In(units.KilopascalGauge), then-101.325, 1e-9)
 	if !b.Cautions.Has(carbonation.Overshoot) || b.Verdict != carbonation.WithinRating || b.Gauge != barGauge(3) {
 		t.Errorf("%+v", b)
 	}
-	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(2), k, units.Atmosphere{}))
+	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(2), k, celsius(3), units.Atmosphere{}))
 	if b.Verdict != carbonation.OverRating || !b.Cautions.Has(carbonation.OverRatingCaution) {
 		t.Errorf("over: %v", b.Cautions)
 	}
-	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), units.GaugePressure{}, k, units.Atmosphere{}))
+	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), units.GaugePressure{}, k, celsius(3), units.Atmosphere{}))
 	if !b.Cautions.Has(carbonation.NoRating) {
 		t.Errorf("unrated: %v", b.Cautions)
 	}
 	if b.Cautions.Has(carbonation.BelowAtmosphere) {
 		t.Errorf("over the atmosphere: %v", b.Cautions)
 	}
-	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1), gramsCO2(2), barGauge(3), barGauge(4), k, units.Atmosphere{}))
+	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1), gramsCO2(2), barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
 	if b.Then.In(units.KilopascalGauge) >= 0 || !b.Cautions.Has(carbonation.BelowAtmosphere) {
 		t.Errorf("set back to %v: %v", b.Then, b.Cautions)
 	}
 	// A pressure just over that of the atmosphere can be set.
-	justOver := ok[units.CarbonDioxideContent](t)(l.Content(celsius(3), kpa(101.8)))
-	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, celsius(3), gramsCO2(1), justOver, barGauge(3), barGauge(4), k, units.Atmosphere{}))
+	justOver := ok[units.CarbonDioxideContent](t)(l.Content(kpa(101.8), celsius(3)))
+	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1), justOver, barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
 	if b.Cautions.Has(carbonation.BelowAtmosphere) {
 		t.Errorf("set back to %v: %v", b.Then, b.Cautions)
 	}
-	_, err := carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(0.5), barGauge(4), k, units.Atmosphere{})
+	_, err := carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(0.5), barGauge(4), k, celsius(3), units.Atmosphere{})
 	refused(t, "never there", err, "content")
-	_, err = carbonation.PlanBurst(l, celsius(3), gramsCO2(1.6), gramsCO2(5.5), barGauge(-2), barGauge(4), k, units.Atmosphere{})
+	_, err = carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(-2), barGauge(4), k, celsius(3), units.Atmosphere{})
 	refused(t, "below vacuum", err, "gauge pressure")
-	_, err = carbonation.PlanBurst(l, celsius(99), gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, units.Atmosphere{})
+	_, err = carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, celsius(99), units.Atmosphere{})
 	refused(t, "hot", err, "temperature")
 	// On the way down, at a content that no pressure in range holds.
-	b, err = carbonation.PlanBurst(l, celsius(20), gramsCO2(80), gramsCO2(70), barGauge(3), barGauge(4), k, units.Atmosphere{})
+	b, err = carbonation.PlanBurst(l, gramsCO2(80), gramsCO2(70), barGauge(3), barGauge(4), k, celsius(20), units.Atmosphere{})
 	refused(t, "out of reach", err, "content")
 	if e, is := errors.AsType[*units.RangeError](err); !is || e.Func != "carbonation.PlanBurst" || b.Cautions != nil || !b.Gauge.IsZero() {
 		t.Errorf("%+v, %v", b, err)
@@ -143,10 +143,10 @@ func TestOnRegulator(t *testing.T) {
 	less := keg
 	less.Target = gramsCO2(4)
 	list := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg, less}, barGauge(1.2), 72*hour, units.Atmosphere{}))
-	rest := ok[units.CarbonDioxideContent](t)(l.Content(celsius(4), kpa(221.325))).In(units.GramCO2PerLitre)
+	rest := ok[units.CarbonDioxideContent](t)(l.Content(kpa(221.325), celsius(4))).In(units.GramCO2PerLitre)
 	near(t, "at rest", list[0].AtRest.In(units.GramCO2PerLitre), rest, 1e-9)
 	near(t, "after", list[0].Content.In(units.GramCO2PerLitre), rest-(rest-1.6)*math.Exp(-0.9), 1e-9)
-	near(t, "needs", list[1].Needs.In(units.KilopascalGauge), ok[units.AbsolutePressure](t)(l.Pressure(celsius(4), gramsCO2(4))).In(units.Kilopascal)-101.325, 1e-9)
+	near(t, "needs", list[1].Needs.In(units.KilopascalGauge), ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(4), celsius(4))).In(units.Kilopascal)-101.325, 1e-9)
 	if list[0].Cautions.Has(carbonation.Overshoot) || !list[1].Cautions.Has(carbonation.Overshoot) || !list[0].Cautions.Has(carbonation.SharedRegulator) {
 		t.Errorf("%v, %v", list[0].Cautions, list[1].Cautions)
 	}
@@ -162,7 +162,7 @@ func TestOnRegulator(t *testing.T) {
 	}
 	flat := keg
 	flat.Target = gramsCO2(1) // less than the drink keeps under 1 atm in the cold
-	flat.Target = ok[units.CarbonDioxideContent](t)(l.Content(flat.Temperature, kpa(101.8)))
+	flat.Target = ok[units.CarbonDioxideContent](t)(l.Content(kpa(101.8), flat.Temperature))
 	if got := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{flat}, barGauge(0.5), 72*hour, units.Atmosphere{})); got[0].Cautions.Has(carbonation.BelowAtmosphere) {
 		t.Errorf("needs %v: %v", got[0].Needs, got[0].Cautions)
 	}

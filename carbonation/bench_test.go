@@ -60,7 +60,7 @@ func BenchmarkContent(b *testing.B) {
 	var sum float64
 	i := 0
 	for b.Loop() {
-		c, _ := drink.Content(ts[i&255], ps[i&255])
+		c, _ := drink.Content(ps[i&255], ts[i&255])
 		sum += c.In(units.GramCO2PerLitre)
 		i++
 	}
@@ -71,13 +71,13 @@ func BenchmarkPressure(b *testing.B) {
 	ts, ps, _ := varying()
 	var cs [256]units.CarbonDioxideContent
 	for i := range cs {
-		cs[i], _ = drink.Content(ts[i], ps[i])
+		cs[i], _ = drink.Content(ps[i], ts[i])
 	}
 	b.ReportAllocs()
 	var sum float64
 	i := 0
 	for b.Loop() {
-		p, _ := drink.Pressure(ts[i&255], cs[i&255])
+		p, _ := drink.Pressure(cs[i&255], ts[i&255])
 		sum += p.In(units.Kilopascal)
 		i++
 	}

@@ -26,5 +26,8 @@ func BoilingPoint(p units.AbsolutePressure) (units.Temperature, error) {
 	c, err := numeric.Root(func(c float64) float64 {
 		return waterVapour(c+chemistry.ZeroCelsius, 1/(c+chemistry.ZeroCelsius)) - kPa
 	}, coldestBoil, hottestBoil, 0)
-	return checked.Unless(err, units.Celsius.Of(checked.Number(c)))
+	if err != nil { // not reached: the ends of the search were checked
+		return units.Temperature{}, err
+	}
+	return units.Celsius.Of(checked.Number(c)), nil
 }

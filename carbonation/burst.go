@@ -31,12 +31,12 @@ type Burst struct {
 //   - Units: gauge in the atmosphere given; contents in g/L at 20 °C.
 //   - Uncertainty: that of the rate, easily a factor of two until it is fitted:
 //     stop at two thirds of the time and taste.
-func PlanBurst(l Liquid, t units.Temperature, from, target units.CarbonDioxideContent, high, rating units.GaugePressure, rate CarbonationRate, outside units.Atmosphere) (Burst, error) {
+func PlanBurst(l Liquid, from units.CarbonDioxideContent, target units.CarbonDioxideContent, high units.GaugePressure, rating units.GaugePressure, rate CarbonationRate, t units.Temperature, outside units.Atmosphere) (Burst, error) {
 	p, err := outside.Absolute(high)
 	if err != nil {
 		return Burst{}, limit.Named("carbonation.PlanBurst", err)
 	}
-	forgotten, err := l.Content(t, p)
+	forgotten, err := l.Content(p, t)
 	if err != nil {
 		return Burst{}, limit.Named("carbonation.PlanBurst", err)
 	}
@@ -44,7 +44,7 @@ func PlanBurst(l Liquid, t units.Temperature, from, target units.CarbonDioxideCo
 	if err != nil {
 		return Burst{}, limit.Named("carbonation.PlanBurst", err)
 	}
-	then, err := l.Pressure(t, target)
+	then, err := l.Pressure(target, t)
 	if err != nil {
 		return Burst{}, limit.Named("carbonation.PlanBurst", err)
 	}

@@ -1,7 +1,6 @@
 package carbonation
 
 import (
-	"cmp"
 	"math"
 
 	"example.org/zymase/gravity"
@@ -63,8 +62,11 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 		return ColdCrash{}, err
 	}
 	l, err := NewLiquid(s)
-	grows, noVolume := newExpansion(s.Volume)
-	if err = cmp.Or(err, noVolume); err != nil {
+	if err != nil {
+		return ColdCrash{}, limit.Named(fn, err)
+	}
+	grows, err := newExpansion(s.Volume)
+	if err != nil {
 		return ColdCrash{}, limit.Named(fn, err)
 	}
 	before, after, standard := grows.litres(w), grows.litres(c), grows.litres(20) // of the solution
@@ -90,6 +92,9 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	p, err := upTo(highest, func(p float64) float64 {
 		return at20*l.dissolved(Tc, 1/Tc, p, around) + gasMass(Tc, p, room) - dissolved - above
 	})
+	if err != nil { // not reached: the gas was held under a lower pressure than the highest
+		return ColdCrash{}, err
+	}
 	nl, ol := airHeld(Tc, 1/Tc)
 	water := at20 * l.water()
 	drawn := math.Max(around-vc-p, 0) / airAbove(nitrogenShare, 1-nitrogenShare, room/(chemistry.Gas*Tc), water*nl, water*ol) // mol
@@ -98,7 +103,7 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	r.Oxygen = units.Gram.Of(checked.Number(oxygen))
 	r.OxygenPerLitre = units.GramPerLitre.Of(checked.Number(oxygen / at20))
 	r.Content = grams(l.dissolved(Tc, 1/Tc, math.Min(p, around-vc), around))
-	return checked.Unless(err, r)
+	return r, nil
 }
 
 // volumeOf is the volume in L of a mass of CO2 in g at p in kPa.

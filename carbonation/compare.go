@@ -110,10 +110,13 @@ func (m Method) Content(drink gravity.Solution, p units.AbsolutePressure, t unit
 	default:
 		var l Liquid
 		if l, err = NewLiquid(drink); err == nil {
-			c, err = l.Content(t, p)
+			c, err = l.Content(p, t)
 		}
 	}
-	return checked.Unless(limit.Named(fn, err), c)
+	if err != nil {
+		return units.CarbonDioxideContent{}, limit.Named(fn, err)
+	}
+	return c, nil
 }
 
 // Pressure returns the absolute pressure at which a drink holds a content at equilibrium,
@@ -135,10 +138,13 @@ func (m Method) Pressure(drink gravity.Solution, c units.CarbonDioxideContent, t
 	default:
 		var l Liquid
 		if l, err = NewLiquid(drink); err == nil {
-			p, err = l.Pressure(t, c)
+			p, err = l.Pressure(c, t)
 		}
 	}
-	return checked.Unless(limit.Named(fn, err), p)
+	if err != nil {
+		return units.AbsolutePressure{}, limit.Named(fn, err)
+	}
+	return p, nil
 }
 
 func at20Only(fn string, t units.Temperature) error {

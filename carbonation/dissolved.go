@@ -36,7 +36,7 @@ const molarVolumeDissolved = 32.3e-3
 //   - Units: absolute pressure; g in a litre of the gas-free liquid at 20 °C.
 //   - Uncertainty: in water 1 to 2 % from 15 to 40 °C, 3 % at 0 °C and at 60 °C, 5 % at
 //     90 °C, where the true content is the higher one; in a drink see [Liquid].
-func (l Liquid) Content(t units.Temperature, p units.AbsolutePressure) (units.CarbonDioxideContent, error) {
+func (l Liquid) Content(p units.AbsolutePressure, t units.Temperature) (units.CarbonDioxideContent, error) {
 	c, kpa := t.In(units.Celsius), p.In(units.Kilopascal)
 	if err := limit.Check("carbonation.Liquid.Content", "temperature", c, "°C", coldest, warmest, dioxide.DissolvedRange); err != nil {
 		return units.CarbonDioxideContent{}, err
@@ -88,7 +88,7 @@ func squeeze(u float64) float64 { return -molarVolumeDissolved / chemistry.Gas *
 //     error is a [*units.RangeError].
 //   - Units: content in g/L of liquid at 20 °C; absolute pressure.
 //   - Uncertainty: as [Liquid.Content].
-func (l Liquid) Pressure(t units.Temperature, c units.CarbonDioxideContent) (units.AbsolutePressure, error) {
+func (l Liquid) Pressure(c units.CarbonDioxideContent, t units.Temperature) (units.AbsolutePressure, error) {
 	const fn = "carbonation.Liquid.Pressure"
 	celsius, g := t.In(units.Celsius), c.In(units.GramCO2PerLitre)
 	if err := limit.Check(fn, "temperature", celsius, "°C", coldest, warmest, dioxide.DissolvedRange); err != nil {
@@ -152,5 +152,8 @@ func (l Liquid) Temperature(c units.CarbonDioxideContent, p units.AbsolutePressu
 		return units.Temperature{}, err
 	}
 	T, err := numeric.Root(func(T float64) float64 { return held(T) - g }, coldest+chemistry.ZeroCelsius, warmest+chemistry.ZeroCelsius, 0)
-	return checked.Unless(err, units.Celsius.Of(checked.Number(T-chemistry.ZeroCelsius)))
+	if err != nil { // not reached: the ends of the search were checked
+		return units.Temperature{}, err
+	}
+	return units.Celsius.Of(checked.Number(T - chemistry.ZeroCelsius)), nil
 }

@@ -66,7 +66,7 @@ func TestContentAgainstGeochemistryUnderPressure(t *testing.T) {
 		for _, p := range []float64{50, 75, 100, 101.325, 150, 200, 250, 300, 400, 500, 600} {
 			T, co2 := c+273.15, p-buck(c)
 			atm := pengRobinson(T, p) * co2 / 101.325
-			got := ok[units.CarbonDioxideContent](t)(carbonation.Liquid{}.Content(celsius(c), kpa(p))).In(units.GramCO2PerLitre)
+			got := ok[units.CarbonDioxideContent](t)(carbonation.Liquid{}.Content(kpa(p), celsius(c))).In(units.GramCO2PerLitre)
 			for i, k := range []float64{program - 1e-4, plummerBusenberg(T)} {
 				want := 0.9982 * 44.01 * k * atm * poynting(T, p)
 				close(t, "content", got, want, 0.02)

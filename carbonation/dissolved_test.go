@@ -25,7 +25,7 @@ func TestContentAgainstGeochemistry(t *testing.T) {
 		for range 20 {
 			p = 101.325 / ok[float64](t)(dioxide.FugacityCoefficient(celsius(row.c), kpa(p)))
 		}
-		c := ok[units.CarbonDioxideContent](t)(carbonation.Liquid{}.Content(celsius(row.c), kpa(p+v)))
+		c := ok[units.CarbonDioxideContent](t)(carbonation.Liquid{}.Content(kpa(p+v), celsius(row.c)))
 		close(t, "content", c.In(units.GramCO2PerLitre), 0.9982*44.009*(row.mol-1e-4), 0.008)
 	}
 }
@@ -34,7 +34,7 @@ func TestContentAgainstGeochemistry(t *testing.T) {
 // 0.98451 (B = −127.88 cm³/mol: −0.015612; C adds 0.00005), Krichevsky &
 // Kasarnovsky exp(−32.3e-6·198675/2437.4) = 0.99737.
 func TestContentByHand(t *testing.T) {
-	c := ok[units.CarbonDioxideContent](t)(carbonation.Liquid{}.Content(celsius(20), kpa(300)))
+	c := ok[units.CarbonDioxideContent](t)(carbonation.Liquid{}.Content(kpa(300), celsius(20)))
 	want := 0.03919 * 44.009 * 0.998207 * 297.661 / 101.325 * 0.98451 * 0.99737
 	close(t, "content", c.In(units.GramCO2PerLitre), want, 3e-4)
 }
@@ -46,7 +46,7 @@ func TestContentAgainstBeerChart(t *testing.T) {
 	var sum float64
 	for r := range tab.Rows() {
 		p := ok[units.AbsolutePressure](t)(units.Atmosphere{}.Absolute(cell(t, r, "gauge_pressure", units.PSIGauge)))
-		c := ok[units.CarbonDioxideContent](t)(beer.Content(cell(t, r, "temperature", units.Fahrenheit), p))
+		c := ok[units.CarbonDioxideContent](t)(beer.Content(p, cell(t, r, "temperature", units.Fahrenheit)))
 		v := carbonation.RealVolume.Volumes(c).In(units.VolumesCO2)
 		within(t, tab, r, "volumes", v)
 		n := ok[float64](t)(r.Number("volumes"))
@@ -61,7 +61,7 @@ func TestContentAgainstWine(t *testing.T) {
 	for r := range tab.Rows() {
 		strength := cell(t, r, "strength", units.PercentVolume).In(units.PercentVolume)
 		sugar := ok[float64](t)(r.Number("sugar"))
-		c := ok[units.CarbonDioxideContent](t)(liquid(t, strength, sugar/9.9).Content(celsius(20), cell(t, r, "pressure", units.Bar)))
+		c := ok[units.CarbonDioxideContent](t)(liquid(t, strength, sugar/9.9).Content(cell(t, r, "pressure", units.Bar), celsius(20)))
 		close(t, "content", c.In(units.GramCO2PerLitre), ok[float64](t)(r.Number("content")), 0.04)
 	}
 }
@@ -70,7 +70,7 @@ func TestContentAgainstWine(t *testing.T) {
 // (Liger-Belair & Cilindre, ACS Omega 6 (2021) 9672, table 1, printed as about).
 func TestContentOfLagerAndChampagne(t *testing.T) {
 	at := func(l carbonation.Liquid, c float64) float64 {
-		g := ok[units.CarbonDioxideContent](t)(l.Content(celsius(c), kpa(100+vapours(t, l, c))))
+		g := ok[units.CarbonDioxideContent](t)(l.Content(kpa(100+vapours(t, l, c)), celsius(c)))
 		return g.In(units.GramCO2PerLitre)
 	}
 	near(t, "lager", at(liquid(t, 5.3, 4.5), 6), 2.4, 0.07)
@@ -87,12 +87,12 @@ func TestContentRoundTrip(t *testing.T) {
 		c := rapid.Float64Range(-2, 90).Draw(t, "celsius")
 		v := vapours(t, l, c)
 		p := v + (2000-v)*rapid.Float64Range(0, 1).Draw(t, "pressure")
-		content := ok[units.CarbonDioxideContent](t)(l.Content(celsius(c), kpa(p)))
-		back := ok[units.AbsolutePressure](t)(l.Pressure(celsius(c), content))
+		content := ok[units.CarbonDioxideContent](t)(l.Content(kpa(p), celsius(c)))
+		back := ok[units.AbsolutePressure](t)(l.Pressure(content, celsius(c)))
 		close(t, "pressure", back.In(units.Kilopascal), p, 1e-9)
 		if p > v*1.001 {
 			again := ok[units.Temperature](t)(l.Temperature(content, kpa(p)))
-			held := ok[units.CarbonDioxideContent](t)(l.Content(again, kpa(p)))
+			held := ok[units.CarbonDioxideContent](t)(l.Content(kpa(p), again))
 			near(t, "temperature", again.In(units.Celsius), c, 1e-6)
 			close(t, "content", held.In(units.GramCO2PerLitre), content.In(units.GramCO2PerLitre), 1e-9)
 		}
@@ -109,7 +109,7 @@ func TestContentMonotone(t *testing.T) {
 		v := vapours(t, l, warm)
 		p := v + 0.01 + (1990-v)*rapid.Float64Range(0, 1).Draw(t, "pressure")
 		at := func(c, p float64) float64 {
-			return ok[units.CarbonDioxideContent](t)(l.Content(celsius(c), kpa(p))).In(units.GramCO2PerLitre)
+			return ok[units.CarbonDioxideContent](t)(l.Content(kpa(p), celsius(c))).In(units.GramCO2PerLitre)
 		}
 		if at(warm, p+0.1) <= at(warm, p) {
 			t.Errorf("content does not rise with pressure at %g °C, %g kPa", warm, p)
@@ -122,7 +122,7 @@ func TestContentMonotone(t *testing.T) {
 	sweet := liquid(t, 5, 4)
 	for _, c := range []float64{0, 20, 40} {
 		at := func(l carbonation.Liquid) float64 {
-			return ok[units.CarbonDioxideContent](t)(l.Content(celsius(c), kpa(300))).In(units.GramCO2PerLitre)
+			return ok[units.CarbonDioxideContent](t)(l.Content(kpa(300), celsius(c))).In(units.GramCO2PerLitre)
 		}
 		if at(strong) >= at(weak) || at(sweet) >= at(weak) {
 			t.Errorf("ethanol or extract does not lower the content at %g °C", c)
@@ -133,19 +133,19 @@ func TestContentMonotone(t *testing.T) {
 func TestContentRefuses(t *testing.T) {
 	l := liquid(t, 4.6, 0.5)
 	for _, c := range []float64{-2.1, 90.1, math.Inf(1)} {
-		_, err := l.Content(celsius(c), kpa(300))
+		_, err := l.Content(kpa(300), celsius(c))
 		refused(t, "content", err, "temperature")
-		_, err = l.Pressure(celsius(c), gramsCO2(5))
+		_, err = l.Pressure(gramsCO2(5), celsius(c))
 		refused(t, "pressure", err, "temperature")
 	}
-	_, err := l.Content(celsius(20), kpa(2001))
+	_, err := l.Content(kpa(2001), celsius(20))
 	refused(t, "content", err, "pressure")
-	_, err = l.Content(celsius(60), kpa(10))
+	_, err = l.Content(kpa(10), celsius(60))
 	refused(t, "below the vapours", err, "pressure")
-	most := ok[units.CarbonDioxideContent](t)(l.Content(celsius(4), kpa(2000))).In(units.GramCO2PerLitre)
-	_, err = l.Pressure(celsius(4), gramsCO2(most*1.001))
+	most := ok[units.CarbonDioxideContent](t)(l.Content(kpa(2000), celsius(4))).In(units.GramCO2PerLitre)
+	_, err = l.Pressure(gramsCO2(most*1.001), celsius(4))
 	refused(t, "pressure", err, "content")
-	_, err = l.Pressure(celsius(4), gramsCO2(1e9))
+	_, err = l.Pressure(gramsCO2(1e9), celsius(4))
 	refused(t, "pressure", err, "content")
 	_, err = l.Temperature(gramsCO2(5), kpa(2001))
 	refused(t, "temperature", err, "pressure")
@@ -208,10 +208,10 @@ func TestNoAllocation(t *testing.T) {
 	l := liquid(t, 4.6, 0.5)
 	var c units.CarbonDioxideContent
 	for what, f := range map[string]func(){
-		"Content":     func() { c, _ = l.Content(celsius(4), kpa(250)) },
-		"Pressure":    func() { _, _ = l.Pressure(celsius(4), c) },
+		"Content":     func() { c, _ = l.Content(kpa(250), celsius(4)) },
+		"Pressure":    func() { _, _ = l.Pressure(c, celsius(4)) },
 		"Temperature": func() { _, _ = l.Temperature(gramsCO2(5), kpa(250)) },
-		"GasDensity":  func() { _, _ = carbonation.GasDensity(celsius(4), kpa(250)) },
+		"GasDensity":  func() { _, _ = carbonation.GasDensity(kpa(250), celsius(4)) },
 	} {
 		if n := testing.AllocsPerRun(100, f); n != 0 {
 			t.Errorf("%s allocates %v times", what, n)

@@ -2,7 +2,7 @@
 // sugar primes a bottle, and does the closed pack hold it when it warms?
 //
 //	drink, _ := carbonation.NewLiquid(solution)               // from package gravity
-//	p, _ := drink.Pressure(units.Celsius.Of(4), content)      // absolute
+//	p, _ := drink.Pressure(content, units.Celsius.Of(4))      // absolute
 //	set := atmosphere.Gauge(p)                                // what the regulator shows
 //
 // # Content

@@ -1,8 +1,6 @@
 package carbonation
 
 import (
-	"cmp"
-
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
@@ -37,8 +35,10 @@ func DrinkOf(strength units.StrengthByVolume, extract units.Extract) (gravity.So
 		s, _ := of(e) // no error: half of it and more is water
 		return s.ByVolume().In(units.PercentVolume) - v
 	})
-	s, outside := of(e)
-	return checked.Unless(cmp.Or(err, outside), s)
+	if err != nil { // not reached: the ends of the search were checked
+		return gravity.Solution{}, err
+	}
+	return of(e)
 }
 
 // Strongest and sweetest drink, % vol and % mass.

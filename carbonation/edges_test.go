@@ -92,9 +92,9 @@ func TestLimitsThatVary(t *testing.T) {
 		return e.Min, e.Max
 	}
 	// A blend of 5 % needs twenty times the pressure of pure CO2, over the vapours.
-	p := ok[units.AbsolutePressure](t)(l.Pressure(celsius(4), gramsCO2(2))).In(units.Kilopascal)
+	p := ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(2), celsius(4))).In(units.Kilopascal)
 	v := vapours(t, l, 4)
-	least, most := limitsOf(carbonation.BlendFor(l, celsius(4), gramsCO2(2), kpa(1900)))
+	least, most := limitsOf(carbonation.BlendFor(l, gramsCO2(2), kpa(1900), celsius(4)))
 	near(t, "pure", least, p, 1e-6)
 	near(t, "5 %", most, v+20*(p-v), 1e-6)
 	// Where water boils below 90 °C the content may be nothing.
@@ -102,7 +102,7 @@ func TestLimitsThatVary(t *testing.T) {
 	near(t, "boiling", least, 0, 0)
 	ok[units.Temperature](t)(l.Temperature(gramsCO2(0.01), kpa(60)))
 	// Fermenters: head-space up to a thousand times the drink, from a millionth in a crash.
-	_, most = limitsOf(carbonation.Spund(l, celsius(20), gramsCO2(5), carbonation.Fermenter{Drink: litre(2), Headspace: litre(3000)}, yield(t), units.Atmosphere{}))
+	_, most = limitsOf(carbonation.Spund(l, gramsCO2(5), carbonation.Fermenter{Drink: litre(2), Headspace: litre(3000)}, yield(t), celsius(20), units.Atmosphere{}))
 	near(t, "Spund", most, 2000, 0)
 	least, most = limitsOf(carbonation.Crash(seltzer(t), celsius(20), celsius(4), carbonation.Fermenter{Drink: litre(2)}, units.Atmosphere{}))
 	near(t, "Crash", least, 2e-6, 1e-18)

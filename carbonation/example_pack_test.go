@@ -14,7 +14,7 @@ import (
 func ExampleResidualContent() {
 	_, drink := sparkler()
 	hall, _ := units.AtAltitude(units.Metre.Of(640))
-	c, err := carbonation.ResidualContent(drink, units.Celsius.Of(21), hall.Pressure())
+	c, err := carbonation.ResidualContent(drink, hall.Pressure(), units.Celsius.Of(21))
 	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
 	// Output:
 	// 1.43 g/L CO2 <nil>
@@ -74,8 +74,8 @@ func ExamplePriming_Spread() {
 func ExampleSpund() {
 	_, drink := sparkler()
 	f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
-	s, err := carbonation.Spund(drink, units.Celsius.Of(18), units.GramCO2PerLitre.Of(5), f,
-		gravity.SugarWashYield(gravity.AsSucrose), units.Atmosphere{})
+	s, err := carbonation.Spund(drink, units.GramCO2PerLitre.Of(5), f, gravity.SugarWashYield(gravity.AsSucrose),
+		units.Celsius.Of(18), units.Atmosphere{})
 	fmt.Println(s.Valve.Text(units.BarGauge, 2), s.Extract.Text(units.GramPerLitre, 1), err)
 	fmt.Println(s.Verdict, "-", s.Cautions)
 	// Output:
@@ -99,7 +99,7 @@ func ExampleCrash() {
 
 func bottled() carbonation.ClosedVessel {
 	s, drink := sparkler()
-	have, _ := carbonation.ResidualContent(drink, units.Celsius.Of(21), units.Atmosphere{}.Pressure())
+	have, _ := carbonation.ResidualContent(drink, units.Atmosphere{}.Pressure(), units.Celsius.Of(21))
 	v := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(6)}
 	c, _ := v.Close(s, carbonation.Filling{
 		Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18), Content: have,

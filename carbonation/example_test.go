@@ -20,7 +20,7 @@ func sparkler() (gravity.Solution, carbonation.Liquid) {
 func ExampleLiquid_Pressure() {
 	_, drink := sparkler()
 	want := carbonation.RealVolume.Content(units.VolumesCO2.Of(2.9))
-	p, err := drink.Pressure(units.Celsius.Of(4), want)
+	p, err := drink.Pressure(want, units.Celsius.Of(4))
 	hall, _ := units.AtAltitude(units.Metre.Of(640))
 	fmt.Println(p.Text(units.Bar, 2), err)
 	fmt.Println(units.Atmosphere{}.Gauge(p).Text(units.PSIGauge, 1))
@@ -36,7 +36,7 @@ func ExampleLiquid_Content() {
 	_, drink := sparkler()
 	hall, _ := units.AtAltitude(units.Metre.Of(640))
 	p, _ := hall.Absolute(units.BarGauge.Of(1.2))
-	c, err := drink.Content(units.Celsius.Of(4), p)
+	c, err := drink.Content(p, units.Celsius.Of(4))
 	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
 	fmt.Println(carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
 	// Output:
@@ -57,7 +57,7 @@ func ExampleLiquid_Temperature() {
 func ExampleNewLiquid() {
 	s, _ := gravity.NewSolution(units.Kilogram.Of(19.2), units.Gram.Of(80), units.Gram.Of(735))
 	l, err := carbonation.NewLiquid(s)
-	p, _ := l.Pressure(units.Celsius.Of(20), units.GramCO2PerLitre.Of(5))
+	p, _ := l.Pressure(units.GramCO2PerLitre.Of(5), units.Celsius.Of(20))
 	fmt.Println(p.Text(units.Bar, 2), err)
 	// Output:
 	// 3.17 bar absolute <nil>
@@ -118,7 +118,7 @@ func ExampleCompare() {
 
 // Handbooks print 1.977 g/L at 0 °C and 1 atm.
 func ExampleGasDensity() {
-	d, err := carbonation.GasDensity(units.Celsius.Of(0), units.StandardAtmosphere.Of(1))
+	d, err := carbonation.GasDensity(units.StandardAtmosphere.Of(1), units.Celsius.Of(0))
 	fmt.Printf("%.3f g/L %v\n", d.In(units.KilogramPerCubicMetre), err)
 	// Output:
 	// 1.977 g/L <nil>

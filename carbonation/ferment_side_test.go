@@ -16,14 +16,14 @@ func TestSpund(t *testing.T) {
 	l := liquid(t, 4.6, 0.5)
 	f := carbonation.Fermenter{Drink: litre(20), Headspace: litre(4), Rating: barGauge(3)}
 	y := gravity.SugarWashYield(gravity.AsSucrose)
-	s := ok[carbonation.Spunding](t)(carbonation.Spund(l, celsius(20), gramsCO2(5), f, y, units.Atmosphere{}))
-	held := ok[units.CarbonDioxideContent](t)(l.Content(celsius(20), s.Pressure))
+	s := ok[carbonation.Spunding](t)(carbonation.Spund(l, gramsCO2(5), f, y, celsius(20), units.Atmosphere{}))
+	held := ok[units.CarbonDioxideContent](t)(l.Content(s.Pressure, celsius(20)))
 	close(t, "content at the setting", held.In(units.GramCO2PerLitre), 5, 1e-9)
 	near(t, "gauge", s.Valve.In(units.KilopascalGauge), s.Pressure.In(units.Kilopascal)-101.325, 1e-9)
-	had := ok[units.CarbonDioxideContent](t)(l.Content(celsius(20), kpa(101.325))).In(units.GramCO2PerLitre)
+	had := ok[units.CarbonDioxideContent](t)(l.Content(kpa(101.325), celsius(20))).In(units.GramCO2PerLitre)
 	v := vapours(t, l, 20)
 	rho := func(p float64) float64 {
-		return ok[units.Density](t)(carbonation.GasDensity(celsius(20), kpa(p-v))).In(units.KilogramPerCubicMetre)
+		return ok[units.Density](t)(carbonation.GasDensity(kpa(p-v), celsius(20))).In(units.KilogramPerCubicMetre)
 	}
 	want := 20*(5-had) + 4*(rho(s.Pressure.In(units.Kilopascal))-rho(101.325))
 	close(t, "CO2", s.CO2.In(units.Gram), want, 1e-9)
@@ -33,26 +33,26 @@ func TestSpund(t *testing.T) {
 		t.Errorf("%v %v", s.Verdict, s.Cautions)
 	}
 	f.Rating = barGauge(1)
-	s = ok[carbonation.Spunding](t)(carbonation.Spund(l, celsius(20), gramsCO2(5), f, y, units.Atmosphere{}))
+	s = ok[carbonation.Spunding](t)(carbonation.Spund(l, gramsCO2(5), f, y, celsius(20), units.Atmosphere{}))
 	if s.Verdict != carbonation.OverRating || !s.Cautions.Has(carbonation.OverRatingCaution) {
 		t.Errorf("over: %v %v", s.Verdict, s.Cautions)
 	}
 	f.Rating = units.GaugePressure{}
-	s = ok[carbonation.Spunding](t)(carbonation.Spund(l, celsius(20), gramsCO2(5), f, y, units.Atmosphere{}))
+	s = ok[carbonation.Spunding](t)(carbonation.Spund(l, gramsCO2(5), f, y, celsius(20), units.Atmosphere{}))
 	if s.Verdict != carbonation.Unrated || !s.Cautions.Has(carbonation.NoRating) {
 		t.Errorf("unrated: %v %v", s.Verdict, s.Cautions)
 	}
 	for quantity, g := range map[string]carbonation.Fermenter{
 		"volume of the drink": {Headspace: litre(4)}, "head-space": {Drink: litre(1), Headspace: litre(1001)}, "rating": {Drink: litre(1), Rating: barGauge(-1)},
 	} {
-		_, err := carbonation.Spund(l, celsius(20), gramsCO2(5), g, y, units.Atmosphere{})
+		_, err := carbonation.Spund(l, gramsCO2(5), g, y, celsius(20), units.Atmosphere{})
 		refused(t, quantity, err, quantity)
 	}
-	_, err := carbonation.Spund(l, celsius(20), gramsCO2(5), f, gravity.Yield{}, units.Atmosphere{})
+	_, err := carbonation.Spund(l, gramsCO2(5), f, gravity.Yield{}, celsius(20), units.Atmosphere{})
 	refused(t, "yield", err, "CO2 yield")
-	_, err = carbonation.Spund(l, celsius(20), gramsCO2(0.5), f, y, units.Atmosphere{})
+	_, err = carbonation.Spund(l, gramsCO2(0.5), f, y, celsius(20), units.Atmosphere{})
 	refused(t, "setting", err, "valve setting")
-	_, err = carbonation.Spund(l, celsius(20), gramsCO2(500), f, y, units.Atmosphere{})
+	_, err = carbonation.Spund(l, gramsCO2(500), f, y, celsius(20), units.Atmosphere{})
 	refused(t, "content", err, "content")
 }
 
@@ -70,22 +70,22 @@ func TestCrash(t *testing.T) {
 	}
 	// What is at rest is in balance: contents of drink and head-space add up.
 	l := ok[carbonation.Liquid](t)(carbonation.NewLiquid(water))
-	before := 20*ok[units.CarbonDioxideContent](t)(l.Content(celsius(20), kpa(101.325))).In(units.GramCO2PerLitre) +
-		10*ok[units.Density](t)(carbonation.GasDensity(celsius(20), kpa(101.325-vapours(t, l, 20)))).In(units.KilogramPerCubicMetre)
+	before := 20*ok[units.CarbonDioxideContent](t)(l.Content(kpa(101.325), celsius(20))).In(units.GramCO2PerLitre) +
+		10*ok[units.Density](t)(carbonation.GasDensity(kpa(101.325-vapours(t, l, 20)), celsius(20))).In(units.KilogramPerCubicMetre)
 	room := 10 + 20*(1-998.206/999.943)
 	// The CO2 above it is what keeps the content; the rest of the pressure is air.
-	p := ok[units.AbsolutePressure](t)(l.Pressure(celsius(2), r.Content)).In(units.Kilopascal) - vapours(t, l, 2)
+	p := ok[units.AbsolutePressure](t)(l.Pressure(r.Content, celsius(2))).In(units.Kilopascal) - vapours(t, l, 2)
 	air := 101.325 - vapours(t, l, 2) - p
 	// Air in water at 2 °C: 22.03e-6 mole fraction for 1 bar, between 23.20 at 0 and 20.53
 	// at 5 °C (Hyland & Wexler, J. Res. Natl. Bur. Stand. 77A (1973) 133, table 3).
 	moles := air * (room/(8.314463*275.15) + 22.03e-8*20*998.206/18.015)
 	close(t, "air", r.AtRest.In(units.Litre), moles*8.314463*275.15/101.325, 0.005)
-	after := 20*r.Content.In(units.GramCO2PerLitre) + room*ok[units.Density](t)(carbonation.GasDensity(celsius(2), kpa(p))).In(units.KilogramPerCubicMetre)
+	after := 20*r.Content.In(units.GramCO2PerLitre) + room*ok[units.Density](t)(carbonation.GasDensity(kpa(p), celsius(2))).In(units.KilogramPerCubicMetre)
 	close(t, "CO2", after, before, 2e-4)
 	close(t, "oxygen", r.Oxygen.In(units.Gram), 31.998*0.209476*101.325*r.AtRest.In(units.Litre)/(8.314463*275.15), 1e-6)
 	close(t, "oxygen in the drink", r.OxygenPerLitre.In(units.MilligramPerLitre), 50*r.Oxygen.In(units.Gram), 1e-9)
-	full := 20*ok[units.CarbonDioxideContent](t)(l.Content(celsius(2), kpa(101.325))).In(units.GramCO2PerLitre) +
-		room*ok[units.Density](t)(carbonation.GasDensity(celsius(2), kpa(101.325-vapours(t, l, 2)))).In(units.KilogramPerCubicMetre)
+	full := 20*ok[units.CarbonDioxideContent](t)(l.Content(kpa(101.325), celsius(2))).In(units.GramCO2PerLitre) +
+		room*ok[units.Density](t)(carbonation.GasDensity(kpa(101.325-vapours(t, l, 2)), celsius(2))).In(units.KilogramPerCubicMetre)
 	close(t, "CO2 to fill", r.CO2ToFill.In(units.Gram), full-before, 1e-4)
 
 	same := ok[carbonation.ColdCrash](t)(carbonation.Crash(water, celsius(10), celsius(10), f, units.Atmosphere{}))

@@ -45,9 +45,9 @@ func FuzzDrink(f *testing.F) {
 			s = ok2(carbonation.DrinkOf(volPct(5), plato(1)))
 		}
 		l := ok[carbonation.Liquid](t)(carbonation.NewLiquid(s))
-		content, err := l.Content(celsius(c), kpa(p))
+		content, err := l.Content(kpa(p), celsius(c))
 		sane(t, "Content", err, content.In(units.GramCO2PerLitre))
-		pressure, err := l.Pressure(celsius(c), gramsCO2(g))
+		pressure, err := l.Pressure(gramsCO2(g), celsius(c))
 		sane(t, "Pressure", err, pressure.In(units.Kilopascal))
 		temperature, err := l.Temperature(gramsCO2(g), kpa(p))
 		sane(t, "Temperature", err, temperature.In(units.Celsius))
@@ -56,7 +56,7 @@ func FuzzDrink(f *testing.F) {
 		for _, x := range list {
 			sane(t, x.Method.String(), x.Err, x.Content.In(units.GramCO2PerLitre), x.Difference)
 		}
-		d, err := carbonation.GasDensity(celsius(c), kpa(p))
+		d, err := carbonation.GasDensity(kpa(p), celsius(c))
 		sane(t, "GasDensity", err, d.In(units.KilogramPerCubicMetre))
 		x, err := dioxide.MoleFraction(celsius(c), kpa(p))
 		sane(t, "MoleFraction", err, x)
@@ -64,7 +64,7 @@ func FuzzDrink(f *testing.F) {
 		sane(t, "SaturationTemperature", err, sat.In(units.Celsius))
 		mu, err := carbonation.Viscosity(s, celsius(c))
 		sane(t, "Viscosity", err, mu)
-		blend, err := carbonation.BlendFor(l, celsius(c), gramsCO2(g), kpa(p))
+		blend, err := carbonation.BlendFor(l, gramsCO2(g), kpa(p), celsius(c))
 		sane(t, "BlendFor", err, blend.In(units.Percent))
 	})
 }

@@ -15,7 +15,7 @@ import (
 //   - Units: absolute pressure; kg/m³, which is g/L.
 //   - Uncertainty: within 0.01 % of the whole equation of state to 600 kPa from
 //     0 °C on, within 0.2 % to 2000 kPa (0.5 % at −10 °C).
-func GasDensity(t units.Temperature, p units.AbsolutePressure) (units.Density, error) {
+func GasDensity(p units.AbsolutePressure, t units.Temperature) (units.Density, error) {
 	d, err := dioxide.GasDensity(t, p)
 	return d, limit.Named("carbonation.GasDensity", err)
 }

@@ -19,12 +19,12 @@ func TestAerated(t *testing.T) {
 	var water carbonation.Liquid
 	atm := units.StandardAtmosphere.Of(1)
 	for c, want := range map[float64]float64{0: 14.62, 20: 9.09, 25: 8.26, 40: 6.41} {
-		_, o, err := water.Aerated(units.Celsius.Of(checked.Number(c)), atm)
+		_, o, err := water.Aerated(atm, units.Celsius.Of(checked.Number(c)))
 		if got := o.In(units.MilligramPerLitre); err != nil || math.Abs(got/want-1) > 0.025 {
 			t.Errorf("%g °C: oxygen %g mg/L, want %g; %v", c, got, want, err)
 		}
 	}
-	n, _, err := water.Aerated(units.Celsius.Of(20), atm)
+	n, _, err := water.Aerated(atm, units.Celsius.Of(20))
 	if got := n.In(units.MilligramPerLitre); err != nil || math.Abs(got/15.3-1) > 0.03 {
 		t.Errorf("nitrogen and argon %g mg/L, want 15.3; %v", got, err)
 	}
@@ -32,7 +32,7 @@ func TestAerated(t *testing.T) {
 		t units.Temperature
 		p units.AbsolutePressure
 	}{{units.Celsius.Of(95), atm}, {units.Celsius.Of(20), units.Kilopascal.Of(1)}, {units.Celsius.Of(20), units.Kilopascal.Of(500)}} {
-		if _, _, err := water.Aerated(bad.t, bad.p); err == nil {
+		if _, _, err := water.Aerated(bad.p, bad.t); err == nil {
 			t.Errorf("no error at %v, %v", bad.t, bad.p)
 		}
 	}
@@ -67,7 +67,7 @@ func TestHoldIsWhatWasClosed(t *testing.T) {
 	// 1 L of head-space full of air at 101.325 kPa less the vapours: 40.5 mmol by the gas law;
 	// the drink was boiled and brings none.
 	l, _ := carbonation.NewLiquid(drink)
-	vapours, _ := l.Pressure(units.Celsius.Of(20), units.CarbonDioxideContent{})
+	vapours, _ := l.Pressure(units.CarbonDioxideContent{}, units.Celsius.Of(20))
 	bottle := carbonation.Vessel{Capacity: units.Litre.Of(19)}
 	air, _ := bottle.Close(drink, carbonation.Filling{Volume: units.Litre.Of(18), Temperature: units.Celsius.Of(20),
 		Air: units.Percent.Of(100), AirRemoved: units.Percent.Of(100)}, units.Atmosphere{})
@@ -117,7 +117,7 @@ func TestHoldRefuses(t *testing.T) {
 func ExampleLiquid_Aerated() {
 	drink, _ := carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.Extract{})
 	l, _ := carbonation.NewLiquid(drink)
-	_, oxygen, err := l.Aerated(units.Celsius.Of(20), units.StandardAtmosphere.Of(1))
+	_, oxygen, err := l.Aerated(units.StandardAtmosphere.Of(1), units.Celsius.Of(20))
 	fmt.Println(oxygen.Text(units.MilligramPerLitre, 1), err)
 	// Output: 8.7 mg/L <nil>
 }

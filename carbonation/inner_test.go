@@ -120,7 +120,7 @@ func TestContentIsItsParts(t *testing.T) {
 		phi, _ := dioxide.FugacityCoefficient(at, units.Kilopascal.Of(checked.Number(co2)))
 		poynting := math.Exp(-32.3e-3 * (p - 101.325) / (8.314462618 * (celsius + 273.15)))
 		want := (waterAt20 - drink.dry) * 44.009 * k * phi * co2 / 101.325 * poynting
-		c, err := drink.Content(at, units.Kilopascal.Of(checked.Number(p)))
+		c, err := drink.Content(units.Kilopascal.Of(checked.Number(p)), at)
 		if err != nil || off(c.In(units.GramCO2PerLitre), want) > 1e-12 {
 			t.Errorf("%g °C: %v, want %v, %v", celsius, c, want, err)
 		}

@@ -176,7 +176,10 @@ func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePre
 	}
 	given = math.Min(math.Max(given, least), most) // it may lie a rounding outside
 	v, err := upTo(fastest, func(v float64) float64 { return asks(v) - given })
-	return checked.Unless(err, f.result(v, m))
+	if err != nil { // not reached: the ends of the search were checked
+		return LineState{}, err
+	}
+	return f.result(v, m), nil
 }
 
 // PracticeResistance is what the trade counts for beer line of a bore, in kPa for a

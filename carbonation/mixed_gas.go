@@ -19,7 +19,7 @@ import (
 //   - Units: share of the dry gas by volume.
 //   - Uncertainty: that of the content; what CO2 and nitrogen do to each other and the
 //     nitrogen that dissolves, below 1 % each at these pressures, are left out.
-func MixedGasPressure(l Liquid, t units.Temperature, c units.CarbonDioxideContent, co2 units.Share) (units.AbsolutePressure, error) {
+func MixedGasPressure(l Liquid, c units.CarbonDioxideContent, co2 units.Share, t units.Temperature) (units.AbsolutePressure, error) {
 	const fn = "carbonation.MixedGasPressure"
 	x := co2.In(units.Percent)
 	if err := limit.Check(fn, "CO2 in the blend", x, "% vol", 5, 100, "blends for serving"); err != nil {
@@ -42,7 +42,7 @@ func MixedGasPressure(l Liquid, t units.Temperature, c units.CarbonDioxideConten
 //   - Source, units, uncertainty: as [MixedGasPressure].
 //   - Range: a pressure from that of pure CO2 up to twenty times its CO2; otherwise
 //     the error is a [*units.RangeError].
-func BlendFor(l Liquid, t units.Temperature, c units.CarbonDioxideContent, p units.AbsolutePressure) (units.Share, error) {
+func BlendFor(l Liquid, c units.CarbonDioxideContent, p units.AbsolutePressure, t units.Temperature) (units.Share, error) {
 	const fn = "carbonation.BlendFor"
 	alone, v, err := l.split(t, c)
 	if err != nil {
@@ -57,7 +57,7 @@ func BlendFor(l Liquid, t units.Temperature, c units.CarbonDioxideContent, p uni
 
 // split gives the pressure of CO2 alone and of the vapours, in kPa.
 func (l Liquid) split(t units.Temperature, c units.CarbonDioxideContent) (alone, vapours float64, err error) {
-	p, err := l.Pressure(t, c)
+	p, err := l.Pressure(c, t)
 	if err != nil {
 		return alone, vapours, err
 	}

@@ -86,7 +86,10 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 	var err error
 	s.Volume = units.Litre.Of(checked.Number(litres))
 	s.Batch, err = units.Gram.Of(checked.Number(perLitre*litres)).Round(step, units.Down)
-	return checked.Unless(err, s)
+	if err != nil {
+		return Spread{}, limit.Named(fn, err)
+	}
+	return s, nil
 }
 
 // coarse is the part of a dose that half a step of the scale may be.

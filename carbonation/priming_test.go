@@ -106,7 +106,7 @@ func TestPrimingRefuses(t *testing.T) {
 func TestResidualContent(t *testing.T) {
 	l := liquid(t, 5, 4)
 	at := func(c float64) float64 {
-		g := ok[units.CarbonDioxideContent](t)(carbonation.ResidualContent(l, celsius(c), kpa(101.325)))
+		g := ok[units.CarbonDioxideContent](t)(carbonation.ResidualContent(l, kpa(101.325), celsius(c)))
 		return carbonation.RealVolume.Volumes(g).In(units.VolumesCO2)
 	}
 	near(t, "at 20 °C", at(20), 0.80, 0.06)

@@ -50,11 +50,11 @@ func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outsi
 	}
 	list := make([]KegOnRegulator, 0, len(kegs))
 	for _, k := range kegs {
-		rest, err := k.Liquid.Content(k.Temperature, p)
+		rest, err := k.Liquid.Content(p, k.Temperature)
 		if err != nil {
 			return nil, limit.Named("carbonation.OnRegulator", err)
 		}
-		needs, err := k.Liquid.Pressure(k.Temperature, k.Target)
+		needs, err := k.Liquid.Pressure(k.Target, k.Temperature)
 		if err != nil {
 			return nil, limit.Named("carbonation.OnRegulator", err)
 		}

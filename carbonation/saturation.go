@@ -59,5 +59,8 @@ func SaturationTemperature(p units.AbsolutePressure) (units.Temperature, error) 
 	}
 	T, err := numeric.Root(func(T float64) float64 { return saturation(T) - kpa },
 		tripleCelsius+chemistry.ZeroCelsius, dioxide.CriticalKelvin, 0)
-	return checked.Unless(err, units.Celsius.Of(checked.Number(T-chemistry.ZeroCelsius)))
+	if err != nil { // not reached: the ends of the search were checked
+		return units.Temperature{}, err
+	}
+	return units.Celsius.Of(checked.Number(T - chemistry.ZeroCelsius)), nil
 }

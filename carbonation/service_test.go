@@ -15,31 +15,31 @@ import (
 // Dalton by hand: the CO2 of the blend presses as pure CO2 does.
 func TestMixedGas(t *testing.T) {
 	l := liquid(t, 4.6, 0.5)
-	p := ok[units.AbsolutePressure](t)(l.Pressure(celsius(4), gramsCO2(4))).In(units.Kilopascal)
+	p := ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(4), celsius(4))).In(units.Kilopascal)
 	v := vapours(t, l, 4)
-	mixed := ok[units.AbsolutePressure](t)(carbonation.MixedGasPressure(l, celsius(4), gramsCO2(4), percent(60)))
+	mixed := ok[units.AbsolutePressure](t)(carbonation.MixedGasPressure(l, gramsCO2(4), percent(60), celsius(4)))
 	near(t, "60 %", mixed.In(units.Kilopascal), (p-v)/0.6+v, 1e-9)
-	pure := ok[units.AbsolutePressure](t)(carbonation.MixedGasPressure(l, celsius(4), gramsCO2(4), percent(100)))
+	pure := ok[units.AbsolutePressure](t)(carbonation.MixedGasPressure(l, gramsCO2(4), percent(100), celsius(4)))
 	near(t, "100 %", pure.In(units.Kilopascal), p, 1e-9)
 	rapid.Check(t, func(t *rapid.T) {
 		x := rapid.Float64Range(10, 100).Draw(t, "CO2")
 		c := gramsCO2(rapid.Float64Range(1, 5).Draw(t, "content"))
-		p := ok[units.AbsolutePressure](t)(carbonation.MixedGasPressure(l, celsius(4), c, percent(x)))
-		near(t, "share", ok[units.Share](t)(carbonation.BlendFor(l, celsius(4), c, p)).In(units.Percent), x, 1e-9)
+		p := ok[units.AbsolutePressure](t)(carbonation.MixedGasPressure(l, c, percent(x), celsius(4)))
+		near(t, "share", ok[units.Share](t)(carbonation.BlendFor(l, c, p, celsius(4))).In(units.Percent), x, 1e-9)
 	})
 	for _, x := range []float64{4.9, 0} {
-		_, err := carbonation.MixedGasPressure(l, celsius(4), gramsCO2(4), percent(x))
+		_, err := carbonation.MixedGasPressure(l, gramsCO2(4), percent(x), celsius(4))
 		refused(t, "lean", err, "CO2 in the blend")
 	}
-	_, err := carbonation.MixedGasPressure(l, celsius(4), gramsCO2(8), percent(5))
+	_, err := carbonation.MixedGasPressure(l, gramsCO2(8), percent(5), celsius(4))
 	refused(t, "high", err, "pressure of the blend")
-	_, err = carbonation.MixedGasPressure(l, celsius(99), gramsCO2(8), percent(50))
+	_, err = carbonation.MixedGasPressure(l, gramsCO2(8), percent(50), celsius(99))
 	refused(t, "hot", err, "temperature")
-	_, err = carbonation.BlendFor(l, celsius(4), gramsCO2(4), kpa(p-1))
+	_, err = carbonation.BlendFor(l, gramsCO2(4), kpa(p-1), celsius(4))
 	refused(t, "low", err, "pressure")
-	_, err = carbonation.BlendFor(l, celsius(4), gramsCO2(2), kpa(1900))
+	_, err = carbonation.BlendFor(l, gramsCO2(2), kpa(1900), celsius(4))
 	refused(t, "high", err, "pressure")
-	_, err = carbonation.BlendFor(l, celsius(99), gramsCO2(4), kpa(p))
+	_, err = carbonation.BlendFor(l, gramsCO2(4), kpa(p), celsius(99))
 	refused(t, "hot", err, "temperature")
 }
 
@@ -50,7 +50,7 @@ func TestPurge(t *testing.T) {
 	near(t, "air", p.Air.In(units.Fraction), 4.30e-3, 5e-6)
 	near(t, "oxygen", p.Oxygen, 209476*p.Air.In(units.Fraction), 1e-6)
 	rho := func(p float64) float64 {
-		return ok[units.Density](t)(carbonation.GasDensity(celsius(20), kpa(p))).In(units.KilogramPerCubicMetre)
+		return ok[units.Density](t)(carbonation.GasDensity(kpa(p), celsius(20))).In(units.KilogramPerCubicMetre)
 	}
 	near(t, "gas", p.Gas.In(units.Gram), 5*19*(rho(301.325)-rho(101.325)), 1e-9)
 	f := ok[carbonation.Purge](t)(carbonation.Flush(litre(19), celsius(20), 5, units.Atmosphere{}))
@@ -127,7 +127,7 @@ func TestKegs(t *testing.T) {
 	k := carbonation.KegService{Volume: litre(19), Drink: litre(18), Temperature: celsius(4), Serving: barGauge(1),
 		Carbonate: gramsCO2(5), Purge: units.Gram.Of(100), Leak: percent(10)}
 	u := ok[carbonation.CylinderUse](t)(k.Kegs(units.Kilogram.Of(2.268), units.Atmosphere{}))
-	rho := ok[units.Density](t)(carbonation.GasDensity(celsius(4), kpa(201.325))).In(units.KilogramPerCubicMetre)
+	rho := ok[units.Density](t)(carbonation.GasDensity(kpa(201.325), celsius(4))).In(units.KilogramPerCubicMetre)
 	each := (100 + 90 + 19*rho) / 0.9
 	near(t, "each", u.Each.In(units.Gram), each, 1e-9)
 	near(t, "parts", u.Purge.Plus(u.Carbonate).Plus(u.Serve).Plus(u.Leak).In(units.Gram), each, 1e-9)
@@ -298,7 +298,7 @@ func TestGivenOff(t *testing.T) {
 
 // 29 CFR 1910.1000 prints 5000 ppm as 9000 mg/m³, at 25 °C.
 func TestExposureLimits(t *testing.T) {
-	d := ok[units.Density](t)(carbonation.GasDensity(celsius(25), kpa(101.325))).In(units.KilogramPerCubicMetre)
+	d := ok[units.Density](t)(carbonation.GasDensity(kpa(101.325), celsius(25))).In(units.KilogramPerCubicMetre)
 	near(t, "mg/m³", 5000*d, 9000, 60)
 	want := map[string]float64{"OSHA PEL, 8 h": 5000, "ACGIH TLV, 8 h": 5000, "ACGIH short-term, 15 min": 30000, "NIOSH REL, 10 h": 5000, "NIOSH short-term, 15 min": 30000, "NIOSH immediately dangerous": 40000}
 	over := map[string]time.Duration{"OSHA PEL, 8 h": 8 * time.Hour, "ACGIH TLV, 8 h": 8 * time.Hour, "ACGIH short-term, 15 min": 15 * time.Minute, "NIOSH REL, 10 h": 10 * time.Hour, "NIOSH short-term, 15 min": 15 * time.Minute}

@@ -43,7 +43,7 @@ type Fermenter struct {
 //   - Units: content in g/L of liquid at 20 °C.
 //   - Uncertainty: that of the content, about 5 %; valves of the trade are set to
 //     about 0.1 bar.
-func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f Fermenter, y gravity.Yield, outside units.Atmosphere) (Spunding, error) {
+func Spund(l Liquid, target units.CarbonDioxideContent, f Fermenter, y gravity.Yield, t units.Temperature, outside units.Atmosphere) (Spunding, error) {
 	const fn = "carbonation.Spund"
 	drink, space := f.Drink.In(units.Litre), f.Headspace.In(units.Litre)
 	if err := limit.Check(fn, "volume of the drink", drink, "L", leastVolume, mostVolume, vesselRange); err != nil {
@@ -58,7 +58,7 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	if err := limit.Check(fn, "CO2 yield", y.CO2(), "g/g", 0.01, 1, "a fermentation makes CO2"); err != nil {
 		return Spunding{}, err
 	}
-	p, err := l.Pressure(t, target)
+	p, err := l.Pressure(target, t)
 	if err != nil {
 		return Spunding{}, limit.Named(fn, err)
 	}
@@ -67,7 +67,7 @@ func Spund(l Liquid, t units.Temperature, target units.CarbonDioxideContent, f F
 	if err := limit.Check(fn, "valve setting", gauge.In(units.KilopascalGauge), "kPa gauge", 0, highest, "a valve holds more than the atmosphere"); err != nil {
 		return Spunding{}, err
 	}
-	had, err := l.Content(t, around)
+	had, err := l.Content(around, t)
 	if err != nil {
 		return Spunding{}, limit.Named(fn, err)
 	}

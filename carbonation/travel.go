@@ -1,6 +1,8 @@
 package carbonation
 
 import (
+	"encoding/json"
+	"errors"
 	"strconv"
 	"strings"
 
@@ -71,14 +73,47 @@ func clipped(text []byte) string {
 	return strings.ToValidUTF8(string(text[:min(len(text), 64)]), "?")
 }
 
-// MarshalText refuses: a Liquid is worked out from a solution, so write that. The error is
+// MarshalJSON refuses: a Liquid is worked out from a solution, so write that. The error is
 // a [*units.StateError].
-func (l Liquid) MarshalText() ([]byte, error) {
-	return nil, &units.StateError{Func: "carbonation.Liquid.MarshalText", What: "liquid", Why: "is not written: write the solution that NewLiquid made it of"}
+func (l Liquid) MarshalJSON() ([]byte, error) {
+	return nil, &units.StateError{Func: "carbonation.Liquid.MarshalJSON", What: "liquid", Why: "is not written: write the solution that NewLiquid made it of"}
 }
 
-// MarshalText refuses: a ClosedVessel is worked out, so write the vessel, the drink and the
+// MarshalJSON refuses: a ClosedVessel is worked out, so write the vessel, the drink and the
 // filling that it is of. The error is a [*units.StateError].
-func (c ClosedVessel) MarshalText() ([]byte, error) {
-	return nil, &units.StateError{Func: "carbonation.ClosedVessel.MarshalText", What: "closed vessel", Why: "is not written: write the vessel, the drink and the filling that Close made it of"}
+func (c ClosedVessel) MarshalJSON() ([]byte, error) {
+	return nil, &units.StateError{Func: "carbonation.ClosedVessel.MarshalJSON", What: "closed vessel", Why: "is not written: write the vessel, the drink and the filling that Close made it of"}
+}
+
+// The form of a [Comparison] in JSON.
+type comparisonJSON struct {
+	Method     Method                     `json:"method"`
+	Content    units.CarbonDioxideContent `json:"content"`
+	Difference float64                    `json:"difference_%"`
+	Refused    *units.RangeError          `json:"refused,omitempty"`
+}
+
+// MarshalJSON writes the comparison with the range that was left, where one was.
+func (c Comparison) MarshalJSON() ([]byte, error) {
+	out := comparisonJSON{Method: c.Method, Content: c.Content, Difference: c.Difference}
+	if c.Err != nil {
+		var ok bool
+		if out.Refused, ok = errors.AsType[*units.RangeError](c.Err); !ok {
+			return nil, &units.StateError{Func: "carbonation.Comparison.MarshalJSON", What: "comparison", Why: "has an error that is no RangeError"}
+		}
+	}
+	return json.Marshal(out)
+}
+
+// UnmarshalJSON reads what [Comparison.MarshalJSON] writes.
+func (c *Comparison) UnmarshalJSON(text []byte) error {
+	var in comparisonJSON
+	if err := json.Unmarshal(text, &in); err != nil {
+		return err
+	}
+	*c = Comparison{Method: in.Method, Content: in.Content, Difference: in.Difference}
+	if in.Refused != nil {
+		c.Err = in.Refused
+	}
+	return nil
 }

@@ -30,7 +30,7 @@ func TestEthanolVapourPressure(t *testing.T) {
 
 // vapours is the pressure at which the drink holds no CO2.
 func vapours(t tester, l carbonation.Liquid, c float64) float64 {
-	return ok[units.AbsolutePressure](t)(l.Pressure(celsius(c), units.CarbonDioxideContent{})).In(units.Kilopascal)
+	return ok[units.AbsolutePressure](t)(l.Pressure(units.CarbonDioxideContent{}, celsius(c))).In(units.Kilopascal)
 }
 
 // Raoult's law for water with sugar; the zero Liquid is water.

@@ -176,7 +176,7 @@ func (v Vessel) shut(drink Liquid, grows expansion, f Filling, outside units.Atm
 	space, around := capacity-litres, outside.Pressure().In(units.Kilopascal)-drink.vapours(T, 1/T)
 	co2 := around * (1 - air)
 	if f.AtRest {
-		p, err := drink.Pressure(f.Temperature, f.Content)
+		p, err := drink.Pressure(f.Content, f.Temperature)
 		if err != nil {
 			return ClosedVessel{}, limit.Named(fn, err)
 		}

@@ -30,7 +30,7 @@ func at(t tester, c carbonation.ClosedVessel, temperature float64) carbonation.P
 // that of its content.
 func TestClosedVesselStaysAsFilled(t *testing.T) {
 	l := ok[carbonation.Liquid](t)(carbonation.NewLiquid(seltzer(t)))
-	want := ok[units.AbsolutePressure](t)(l.Pressure(celsius(4), gramsCO2(5.7))).In(units.Kilopascal)
+	want := ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(5.7), celsius(4))).In(units.Kilopascal)
 	p := at(t, closed(t, bottle(), filling(5.7)), 4)
 	close(t, "pressure", p.Pressure.In(units.Kilopascal), want, 1e-9)
 	close(t, "content", p.Content.In(units.GramCO2PerLitre), 5.7, 1e-9)
@@ -54,9 +54,9 @@ func TestClosedVesselByHand(t *testing.T) {
 	swell := 32.3 * p.InLiquid.In(units.Gram) / 44.009
 	near(t, "head-space, mL", p.Headspace.In(units.Millilitre), 200-bare*1.00604-swell, 0.002)
 	co2 := p.CO2.In(units.Kilopascal)
-	rho := ok[units.Density](t)(carbonation.GasDensity(celsius(40), p.CO2)).In(units.KilogramPerCubicMetre)
+	rho := ok[units.Density](t)(carbonation.GasDensity(p.CO2, celsius(40))).In(units.KilogramPerCubicMetre)
 	close(t, "in the head-space", p.InSpace.In(units.Gram), rho*p.Headspace.In(units.Litre), 1e-9)
-	held := ok[units.CarbonDioxideContent](t)(l.Content(celsius(40), p.Pressure)).In(units.GramCO2PerLitre)
+	held := ok[units.CarbonDioxideContent](t)(l.Content(p.Pressure, celsius(40))).In(units.GramCO2PerLitre)
 	close(t, "content", p.Content.In(units.GramCO2PerLitre), held, 1e-12)
 	near(t, "pressures add up", p.Pressure.In(units.Kilopascal), co2+p.Vapours.In(units.Kilopascal)+p.Air.In(units.Kilopascal), 1e-9)
 	near(t, "vapour", p.Vapours.In(units.Kilopascal), 7.38, 0.01)

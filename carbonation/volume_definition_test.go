@@ -14,7 +14,7 @@ func TestGramsPerVolume(t *testing.T) {
 	near(t, "real", carbonation.RealVolume.GramsPerVolume(), 1.9770, 5e-5)
 	near(t, "ideal", carbonation.IdealVolume.GramsPerVolume(), 1.9635, 5e-5)
 	near(t, "ideal", 44.009/carbonation.IdealVolume.GramsPerVolume(), 22.41397, 1e-5)
-	d := ok[units.Density](t)(carbonation.GasDensity(celsius(0), kpa(101.325)))
+	d := ok[units.Density](t)(carbonation.GasDensity(kpa(101.325), celsius(0)))
 	near(t, "real gas density", d.In(units.KilogramPerCubicMetre), carbonation.RealVolume.GramsPerVolume(), 5e-4)
 	// 27 CFR 24.245: 0.392 g in 100 mL; 1.983 volumes.
 	near(t, "limit of still wine", carbonation.RealVolume.Volumes(gramsCO2(3.92)).In(units.VolumesCO2), 1.983, 5e-4)

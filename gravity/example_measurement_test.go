@@ -15,7 +15,7 @@ func ExampleHydrometer_Reading() {
 }
 
 func ExampleHydrometer_Correct() {
-	g, err := gravity.Hydrometer{Reference: gravity.At60F}.Correct(1.046, units.Celsius.Of(25), units.StrengthByVolume{})
+	g, err := gravity.Hydrometer{Reference: gravity.At60F}.Correct(1.046, units.StrengthByVolume{}, units.Celsius.Of(25))
 	fmt.Println(g.Text(4), err)
 	// Output: 1.0480 <nil>
 }
@@ -24,7 +24,7 @@ func ExampleHydrometer_MeasuredGravity() {
 	reading, _ := units.ReadTo(units.One.Of(0.992), units.One.Of(0.002))
 	sample, _ := units.Measure(units.Celsius.Of(25), units.KelvinDifference.Of(0.5))
 	strength, _ := units.Measure(units.PercentVolume.Of(4.6), units.PercentagePoint.Of(0.5))
-	g, err := gravity.Hydrometer{}.MeasuredGravity(reading, sample, strength)
+	g, err := gravity.Hydrometer{}.MeasuredGravity(reading, strength, sample)
 	fmt.Println(g.Text(units.One, 4, 2), err)
 	// Output: 0.9931 ± 0.0012 (k = 2) <nil>
 }
@@ -76,7 +76,7 @@ func ExamplePycnometer() {
 }
 
 func ExampleFromDensityAt() {
-	g, err := gravity.FromDensityAt(units.KilogramPerCubicMetre.Of(989.1), units.Celsius.Of(25), units.PercentVolume.Of(4.6))
+	g, err := gravity.FromDensityAt(units.KilogramPerCubicMetre.Of(989.1), units.PercentVolume.Of(4.6), units.Celsius.Of(25))
 	fmt.Println(g.Text(4), err)
 	// Output: 0.9921 <nil>
 }

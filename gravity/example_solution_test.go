@@ -250,7 +250,7 @@ func ExampleCategory_String() {
 }
 
 func ExampleStandardDrinks() {
-	n, err := gravity.StandardDrinks(units.Millilitre.Of(375), units.PercentVolume.Of(4.8), gravity.DrinkAU)
+	n, err := gravity.StandardDrinks(gravity.DrinkAU, units.PercentVolume.Of(4.8), units.Millilitre.Of(375))
 	fmt.Printf("%.1f %v\n", n, err)
 	// Output: 1.4 <nil>
 }

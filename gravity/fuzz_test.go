@@ -107,7 +107,7 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "FromDensity", two(gravity.FromDensity(kgm3(a)))...)
 	finite(t, "FromBaume", two(gravity.FromBaume(a))...)
 	finite(t, "FromReference", two(gravity.FromReference(a, ref, air))...)
-	finite(t, "FromDensityAt", two(gravity.FromDensityAt(kgm3(a), celsius(b), volPct(c)))...)
+	finite(t, "FromDensityAt", two(gravity.FromDensityAt(kgm3(a), volPct(c), celsius(b)))...)
 	if g, err := gravity.FromSG(a); err == nil {
 		finite(t, "Gravity", g.SG(), g.Points(), g.Extract(), g.Density(), g.Oechsle(), g.Baume(), g.BaumeUS(), g.SakeMeter(), gravity.ScaleMethods(g))
 		finite(t, "As", two(g.As(ref, air))...)
@@ -152,10 +152,10 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 		}
 	}
 	h := gravity.Hydrometer{Reference: ref}
-	finite(t, "Hydrometer.Correct", two(h.Correct(a, celsius(b), volPct(c)))...)
+	finite(t, "Hydrometer.Correct", two(h.Correct(a, volPct(c), celsius(b)))...)
 	finite(t, "Pycnometer", two(gravity.Pycnometer(kg(a), kg(b), kg(c), celsius(d)))...)
 	finite(t, "DistillateStrength", two(gravity.DistillateStrength(litre(a), litre(b), kgm3(c), celsius(d)))...)
-	finite(t, "StandardDrinks", two(gravity.StandardDrinks(litre(a), volPct(b), gravity.StandardDrink(int(k%5)-1)))...)
+	finite(t, "StandardDrinks", two(gravity.StandardDrinks(gravity.StandardDrink(int(k%5)-1), volPct(b), litre(a)))...)
 	finite(t, "LabelTolerance", two(gravity.LabelTolerance(gravity.Category(int(k%8)-1), volPct(a)))...)
 	finite(t, "RoundCaloriesUS", two(gravity.RoundCaloriesUS(kcalOf(a)))...)
 

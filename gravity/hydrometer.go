@@ -56,7 +56,7 @@ func (h Hydrometer) per(t units.Temperature) float64 {
 //     error is a [*units.RangeError].
 //   - Uncertainty: that of the reading; a strength wrong by 1 % vol adds 0.0002 at
 //     30 °C.
-func (h Hydrometer) Correct(reading float64, t units.Temperature, strength units.StrengthByVolume) (Gravity, error) {
+func (h Hydrometer) Correct(reading float64, strength units.StrengthByVolume, t units.Temperature) (Gravity, error) {
 	const fn = "gravity.Hydrometer.Correct"
 	if err := references.Check(fn, h.Reference); err != nil {
 		return Gravity{}, err

@@ -69,7 +69,7 @@ func TestHydrometerAtReference(t *testing.T) {
 		unknown(t, err, "reference")
 		_, err = gravity.Hydrometer{Reference: r}.Reading(water, celsius(20))
 		unknown(t, err, "reference")
-		_, err = gravity.Hydrometer{Reference: r}.Correct(1, celsius(20), volPct(0))
+		_, err = gravity.Hydrometer{Reference: r}.Correct(1, volPct(0), celsius(20))
 		unknown(t, err, "reference")
 		_, err = water.SpecificGravity(r, gravity.InAir)
 		unknown(t, err, "reference")
@@ -113,14 +113,14 @@ func TestHydrometerRoundTrip(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		g, err := h.Correct(r, celsius(c), s.ByVolume())
+		g, err := h.Correct(r, s.ByVolume(), celsius(c))
 		if err != nil || math.Abs(g.SG()-s.Gravity().SG()) > 1e-10 {
 			t.Fatalf("%v corrected to %v, want %v: %v", r, g, s.Gravity(), err)
 		}
 		// a strength that is off by 1 % vol matters little near 20 °C
 		v := s.ByVolume().In(units.PercentVolume)
 		if e > 1 && c > 5 && c < 30 && x > 1 {
-			g, err = h.Correct(r, celsius(c), volPct(v-1))
+			g, err = h.Correct(r, volPct(v-1), celsius(c))
 			if err != nil || math.Abs(g.SG()-s.Gravity().SG()) > 0.0003 {
 				t.Fatalf("strength off by 1 %%: %v, want %v: %v", g, s.Gravity(), err)
 			}
@@ -140,10 +140,10 @@ func TestHydrometerRefuses(t *testing.T) {
 		{1.05, 100.1, 0, "temperature"}, {1.05, -0.1, 0, "temperature"}, {1.05, 40.1, 5, "temperature"}, {1.0, 20, 23.1, "strength"}, {1.0, 20, -1, "strength"},
 		{1.3, 20, 0, "reading"}, {1.05, 20, 23.1, "strength"}, {0.95, 20, 0, "reading"}, {1.13, 20, 5, "reading"}, {0.94, 20, 5, "reading"}, {math.NaN(), 20, 0, "reading"}, {1.05, math.NaN(), 0, "temperature"}, {1.05, 20, math.NaN(), "strength"},
 	} {
-		_, err := h.Correct(c.r, celsius(c.c), volPct(c.v))
+		_, err := h.Correct(c.r, volPct(c.v), celsius(c.c))
 		refused(t, fmt.Sprint(c), err, c.about)
 	}
 	for _, c := range [][3]float64{{1.28, 20, 0}, {0.963, 20, 0}, {1.12, 20, 5}, {0.957, 20, 5}, {1.02, 100, 0}} {
-		ok[gravity.Gravity](t)(h.Correct(c[0], celsius(c[1]), volPct(c[2])))
+		ok[gravity.Gravity](t)(h.Correct(c[0], volPct(c[2]), celsius(c[1])))
 	}
 }

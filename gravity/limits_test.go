@@ -43,8 +43,8 @@ func TestLimitsOfStrength(t *testing.T) {
 		{of(gravity.ByVolumeAt(massPct(1), celsius(41))), "temperature", 41, -20, 40},
 		{of(gravity.ByMassAt(volPct(1), celsius(41))), "temperature", 41, -20, 40},
 		{of(gravity.EthanolStrength(kgm3(900), celsius(41))), "temperature", 41, -20, 40},
-		{of(gravity.StandardDrinks(litre(-1), volPct(5), gravity.DrinkUS)), "volume", -1, 0, 1e12},
-		{of(gravity.StandardDrinks(litre(1), volPct(101), gravity.DrinkUS)), "strength", 101, 0, 100},
+		{of(gravity.StandardDrinks(gravity.DrinkUS, volPct(5), litre(-1))), "volume", -1, 0, 1e12},
+		{of(gravity.StandardDrinks(gravity.DrinkUS, volPct(101), litre(1))), "strength", 101, 0, 100},
 		{of(gravity.LabelDrinks(-1)), "measures", -1, 0, 1e12},
 		{of(gravity.LabelTolerance(gravity.EUBeer, volPct(101))), "strength", 101, 0, 100},
 		{of(gravity.RoundCaloriesUS(kcalOf(-1))), "energy", -1, 0, 1e6},
@@ -65,7 +65,7 @@ func TestLimitsOfMeasurement(t *testing.T) {
 		s := solution(t, 100-most-e, most, e)
 		v := s.ByVolume()
 		d := ok[units.Density](t)(s.Density(celsius(20))).In(units.KilogramPerCubicMetre)
-		_, err := gravity.FromDensityAt(kgm3(2000), celsius(20), v)
+		_, err := gravity.FromDensityAt(kgm3(2000), v, celsius(20))
 		refused(t, "too dense", err, "density")
 		if r := rangeError(t, err); r != nil {
 			near(t, "most", r.Max, d, 1e-6)
@@ -76,7 +76,7 @@ func TestLimitsOfMeasurement(t *testing.T) {
 	for k, a := range sps4[0] {
 		least += a * math.Pow(-0.1, float64(k+1))
 	}
-	_, err := gravity.FromDensityAt(kgm3(900), celsius(20), volPct(0))
+	_, err := gravity.FromDensityAt(kgm3(900), volPct(0), celsius(20))
 	if r := rangeError(t, err); r != nil {
 		near(t, "least", r.Min, least, 1e-6)
 	}
@@ -93,9 +93,9 @@ func TestLimitsOfMeasurement(t *testing.T) {
 		{of(gravity.DistillateStrength(litre(0.1), litre(0.3), fifty, celsius(20))), "strength of the sample", 150, 0, 100},
 		{of(gravity.SpiritIndication(sg(t, 1.02), sg(t, 1.01))), "gravity of the alcohol solution", 1.01, pure / none, 1},
 		{of2(gravity.FromWeightLost(gravity.Solution{}, kg(1), gCO2(11), gravity.BallingYield())), "dissolved CO2", 11, 0, 10},
-		{of(gravity.FromDensityAt(kgm3(1000), celsius(101), volPct(0))), "temperature", 101, 0, 100},
-		{of(gravity.FromDensityAt(kgm3(1000), celsius(60), volPct(0.5))), "temperature", 60, 0, 40},
-		{of(gravity.FromDensityAt(kgm3(1000), celsius(20), volPct(24))), "strength", 24, 0, 23},
+		{of(gravity.FromDensityAt(kgm3(1000), volPct(0), celsius(101))), "temperature", 101, 0, 100},
+		{of(gravity.FromDensityAt(kgm3(1000), volPct(0.5), celsius(60))), "temperature", 60, 0, 40},
+		{of(gravity.FromDensityAt(kgm3(1000), volPct(24), celsius(20))), "strength", 24, 0, 23},
 		{of(gravity.FromReference(0.7911, gravity.At15, gravity.InVacuum)), "specific gravity", 0.7911, ok[float64](t)(end.As(gravity.At15, gravity.InVacuum)), ok[float64](t)(ok[gravity.Gravity](t)(gravity.FromExtract(plato(80))).As(gravity.At15, gravity.InVacuum))},
 	})
 }

@@ -38,10 +38,10 @@ func TestFromDensityAt(t *testing.T) {
 		x, e := rapid.Float64Range(0, 25).Draw(t, "extract"), rapid.Float64Range(0, 15).Draw(t, "ethanol")
 		c := celsius(rapid.Float64Range(0, 40).Draw(t, "°C"))
 		s := solution(t, 100-x-e, x, e)
-		g := ok[gravity.Gravity](t)(gravity.FromDensityAt(ok[units.Density](t)(s.Density(c)), c, s.ByVolume()))
+		g := ok[gravity.Gravity](t)(gravity.FromDensityAt(ok[units.Density](t)(s.Density(c)), s.ByVolume(), c))
 		near(t, "gravity", g.SG(), s.Gravity().SG(), 1e-10)
 	})
-	_, err := gravity.FromDensityAt(kgm3(900), celsius(20), volPct(5))
+	_, err := gravity.FromDensityAt(kgm3(900), volPct(5), celsius(20))
 	refused(t, "density", err, "density")
 }
 
@@ -192,12 +192,12 @@ func TestMeasuredStrength(t *testing.T) {
 func TestMeasuredGravity(t *testing.T) {
 	temp := ok[units.MeasuredTemperature](t)(units.Measure(celsius(30), units.KelvinDifference.Of(0.5)))
 	abv := ok[units.MeasuredStrength](t)(units.Measure(volPct(4.6), units.PercentagePoint.Of(1)))
-	m := ok[units.MeasuredNumber](t)(gravity.Hydrometer{}.MeasuredGravity(measured(t, 0.993, 0.0006), temp, abv))
-	g := ok[gravity.Gravity](t)(gravity.Hydrometer{}.Correct(0.993, celsius(30), volPct(4.6)))
+	m := ok[units.MeasuredNumber](t)(gravity.Hydrometer{}.MeasuredGravity(measured(t, 0.993, 0.0006), abv, temp))
+	g := ok[gravity.Gravity](t)(gravity.Hydrometer{}.Correct(0.993, volPct(4.6), celsius(30)))
 	near(t, "value", m.Value().In(units.One), g.SG(), 1e-15)
 	// 0.0006 of the reading, 0.00015 of 0.5 K and 0.0002 of 1 % vol in squares
 	near(t, "uncertainty", m.Uncertainty().In(units.One), math.Sqrt(0.0006*0.0006+0.00014*0.00014+0.0001*0.0001), 0.00006)
-	_, err := gravity.Hydrometer{}.MeasuredGravity(measured(t, 1.5, 0.001), temp, abv)
+	_, err := gravity.Hydrometer{}.MeasuredGravity(measured(t, 1.5, 0.001), abv, temp)
 	refused(t, "reading", err, "reading")
 }
 

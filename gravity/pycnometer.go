@@ -42,7 +42,7 @@ func Pycnometer(empty, water, liquid units.Mass, t units.Temperature) (units.Den
 //   - Source: as [Hydrometer.Correct], without the glass.
 //   - Range: as [Hydrometer.Correct].
 //   - Uncertainty: a strength wrong by 1 % vol adds 0.0002 at 30 °C.
-func FromDensityAt(d units.Density, t units.Temperature, strength units.StrengthByVolume) (Gravity, error) {
+func FromDensityAt(d units.Density, strength units.StrengthByVolume, t units.Temperature) (Gravity, error) {
 	return gravityAt("gravity.FromDensityAt", "density", "kg/m³", d.In(units.KilogramPerCubicMetre), 1, t, strength)
 }
 

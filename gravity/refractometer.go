@@ -65,9 +65,9 @@ func (y Yield) times(k float64) Yield {
 //   - Uncertainty: half a division read is [units.ReadTo] of the division; add the error
 //     of the instrument with Widened. A common one has divisions of 0.002 and errors of
 //     0.002.
-func (h Hydrometer) MeasuredGravity(reading units.MeasuredNumber, t units.MeasuredTemperature, strength units.MeasuredStrength) (units.MeasuredNumber, error) {
+func (h Hydrometer) MeasuredGravity(reading units.MeasuredNumber, strength units.MeasuredStrength, t units.MeasuredTemperature) (units.MeasuredNumber, error) {
 	m, err := units.Propagate(func(x units.Trial) (units.PureNumber, error) {
-		g, err := h.Correct(units.At(x, &reading).In(units.One), units.At(x, &t), units.At(x, &strength))
+		g, err := h.Correct(units.At(x, &reading).In(units.One), units.At(x, &strength), units.At(x, &t))
 		return number(g.SG()), limit.Named("gravity.Hydrometer.MeasuredGravity", err)
 	}, &reading, &t, &strength)
 	return m, limit.Named("gravity.Hydrometer.MeasuredGravity", err)

@@ -115,9 +115,9 @@ func TestNutritionOfLittle(t *testing.T) {
 func TestNothingBesideAnError(t *testing.T) {
 	s := solution(t, 50, 0, 50)
 	for what, f := range map[string]func() (float64, error){
-		"drinks, volume":   func() (float64, error) { return gravity.StandardDrinks(litre(-1), volPct(5), gravity.DrinkUS) },
-		"drinks, strength": func() (float64, error) { return gravity.StandardDrinks(litre(1), volPct(-5), gravity.DrinkUS) },
-		"drinks, measure":  func() (float64, error) { return gravity.StandardDrinks(litre(1), volPct(5), -1) },
+		"drinks, volume":   func() (float64, error) { return gravity.StandardDrinks(gravity.DrinkUS, volPct(5), litre(-1)) },
+		"drinks, strength": func() (float64, error) { return gravity.StandardDrinks(gravity.DrinkUS, volPct(-5), litre(1)) },
+		"drinks, measure":  func() (float64, error) { return gravity.StandardDrinks(-1, volPct(5), litre(1)) },
 		"label":            func() (float64, error) { return gravity.LabelDrinks(-1) },
 		"index":            func() (float64, error) { return gravity.RefractiveIndex(plato(90)) },
 		"index of spirit":  s.RefractiveIndex,

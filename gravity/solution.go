@@ -23,7 +23,7 @@ type Solution struct {
 // NewSolution returns a liquid of these masses; the extract counts as sucrose.
 //
 //   - Range: no mass is negative; extract up to 80 % of water and extract together;
-//     with ethanol as [Ternary] tells. Otherwise the error is a [*units.RangeError].
+//     with ethanol as [Ternary] says. Otherwise the error is a [*units.RangeError].
 func NewSolution(water, extract, ethanol units.Mass) (Solution, error) {
 	s := Solution{water: water.In(units.Kilogram), ethanol: ethanol.In(units.Kilogram)}
 	s.extract[AsSucrose] = extract.In(units.Kilogram)

@@ -281,7 +281,7 @@ func TestLargestSolution(t *testing.T) {
 	}
 	_, err := s.Times(1.01)
 	refused(t, "too much", err, "mass")
-	_, err = gravity.StandardDrinks(litre(1.01e12), volPct(5), gravity.DrinkUS)
+	_, err = gravity.StandardDrinks(gravity.DrinkUS, volPct(5), litre(1.01e12))
 	refused(t, "too much", err, "volume")
 	_, err = gravity.LabelDrinks(1.01e12)
 	refused(t, "too much", err, "measures")

@@ -133,12 +133,12 @@ func TestNoAllocations(t *testing.T) {
 			o, _ = o.Plus(s)
 			_, _, _ = o.Ferment(kg(1), y)
 		},
-		"hydrometer":   func() { _, _ = gravity.Hydrometer{}.Correct(r, c, volPct(5)) },
+		"hydrometer":   func() { _, _ = gravity.Hydrometer{}.Correct(r, volPct(5), c) },
 		"fermentation": func() { _, _ = gravity.FromOriginalAndApparent(e, plato(2), y) },
 		"balling":      func() { _, _ = rival.OriginalExtractBalling(w, e); _, _ = rival.StrengthBalling(e, plato(2)) },
 		"scale":        func() { _, _ = rival.BrixNBS(1.05) },
 		"energy":       func() { _ = s.EnergyEU() },
-		"drinks":       func() { _, _ = gravity.StandardDrinks(litre(1), volPct(5), gravity.DrinkUS) },
+		"drinks":       func() { _, _ = gravity.StandardDrinks(gravity.DrinkUS, volPct(5), litre(1)) },
 	} {
 		if n := testing.AllocsPerRun(20, f); n != 0 {
 			t.Errorf("%s: %v allocations", name, n)

@@ -42,7 +42,7 @@ func (d *StandardDrink) UnmarshalText(text []byte) error {
 //   - Range: volume 0 to 1e12 L; otherwise the error is a [*units.RangeError]. An unknown
 //     measure is a [*units.NameError].
 //   - Uncertainty: that of the strength. For the label see [LabelDrinks].
-func StandardDrinks(v units.Volume, strength units.StrengthByVolume, d StandardDrink) (float64, error) {
+func StandardDrinks(d StandardDrink, strength units.StrengthByVolume, v units.Volume) (float64, error) {
 	const fn = "gravity.StandardDrinks"
 	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", 0, mostMass, "a volume"); err != nil {
 		return 0, err

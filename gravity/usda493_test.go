@@ -56,7 +56,7 @@ func TestUSDA493(t *testing.T) {
 		// the beer at 60 °F, as a liquid of this strength
 		v := 10 * r[2] / 7.9303 // % vol at 60 °F: ethanol weighs 793.0 kg/m³ there
 		rho := r[1] * (ok[units.Density](t)(gravity.WaterDensity(units.Fahrenheit.Of(60))).In(units.KilogramPerCubicMetre) - 1.2)
-		beer := ok[gravity.Gravity](t)(gravity.FromDensityAt(kgm3(rho+1.2), units.Fahrenheit.Of(60), volPct(v)))
+		beer := ok[gravity.Gravity](t)(gravity.FromDensityAt(kgm3(rho+1.2), volPct(v), units.Fahrenheit.Of(60)))
 		f := ok[gravity.Fermentation](t)(gravity.FromApparentAndStrength(beer.Extract(), volPct(v), gravity.BallingYield()))
 		d := f.OriginalExtract().In(units.DegreePlato) - wort.Extract().In(units.DegreePlato)
 		sum += d

@@ -140,7 +140,7 @@ func parseAcid(fn, text string) (Acid, error) {
 // AddAcid returns the water after an amount of pure acid in a volume of it; where
 // the pH was known it is that of the closed water after it. The error is a
 // [*units.RangeError] as in [Profile.Add].
-func (p Profile) AddAcid(volume units.Volume, a Acid, amount units.Amount) (Profile, error) {
+func (p Profile) AddAcid(a Acid, amount units.Amount, volume units.Volume) (Profile, error) {
 	const fn = "water.Profile.AddAcid"
 	if err := a.known(fn); err != nil {
 		return Profile{}, err

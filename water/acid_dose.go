@@ -106,7 +106,7 @@ type AcidDose struct {
 //     Malate and the pairs of magnesium with lactate have no constants here: beside 100
 //     mg/L of magnesium more acid may be counted than it takes. Pipette and strength as
 //     sold come on top.
-func (p Profile) AcidToPH(volume units.Volume, a Acid, ph float64, co2 CO2Loss) (AcidDose, error) {
+func (p Profile) AcidToPH(a Acid, ph float64, volume units.Volume, co2 CO2Loss) (AcidDose, error) {
 	const fn = "water.Profile.AcidToPH"
 	litres := volume.In(units.Litre)
 	if err := checkVolume(fn, litres); err != nil {

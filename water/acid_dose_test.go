@@ -80,7 +80,7 @@ func TestAcidRoundTrip(t *testing.T) {
 			t.Fatal(err)
 		}
 		n, _ := units.Millimole.Try(got.In(units.MillimolePerLitre))
-		back, err := w.AddAcid(units.Litre.Of(1), acid, n)
+		back, err := w.AddAcid(acid, n, units.Litre.Of(1))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -91,7 +91,7 @@ func TestAcidRoundTrip(t *testing.T) {
 			t.Errorf("after %v, by hand %v", after, back)
 		}
 		more, _ := units.Millimole.Try(1.01*got.In(units.MillimolePerLitre) + 0.001)
-		lower, err := w.AddAcid(units.Litre.Of(1), acid, more)
+		lower, err := w.AddAcid(acid, more, units.Litre.Of(1))
 		if err != nil || lower.ph >= back.ph {
 			t.Errorf("pH %v after more acid than for %v (%v)", lower.ph, back.ph, err)
 		}
@@ -105,30 +105,30 @@ func TestAcidRefuses(t *testing.T) {
 	hot.t = 95
 	l := units.Litre.Of(1)
 	for name, f := range map[string]func() (any, error){
-		"unknown pH": func() (any, error) { return unknown.AcidToPH(l, LacticAcid, 5, CO2Kept) },
-		"upwards":    func() (any, error) { return known.AcidToPH(l, LacticAcid, 7.1, CO2Kept) },
-		"too low":    func() (any, error) { return known.AcidToPH(l, HydrochloricAcid, 1.9, CO2Kept) },
-		"weak":       func() (any, error) { return known.AcidToPH(l, LacticAcid, 2, CO2Kept) },
-		"no acid":    func() (any, error) { return known.AcidToPH(l, Acid(99), 5, CO2Kept) },
-		"no volume":  func() (any, error) { return known.AcidToPH(units.Volume{}, LacticAcid, 5, CO2Kept) },
-		"pressure":   func() (any, error) { return known.AcidToPH(l, LacticAcid, 5, CO2LostTo(atm(11))) },
-		"hot":        func() (any, error) { return hot.AcidToPH(l, LacticAcid, 5, CO2Kept) },
-		"airy":       func() (any, error) { return known.AcidToPH(l, LacticAcid, 9, CO2LostToAir()) },
-		"add none":   func() (any, error) { return known.AddAcid(l, Acid(99), units.Amount{}) },
-		"add dry":    func() (any, error) { return known.AddAcid(units.Volume{}, LacticAcid, units.Amount{}) },
-		"add much":   func() (any, error) { return known.AddAcid(l, LacticAcid, units.Mole.Of(1.1)) },
+		"unknown pH": func() (any, error) { return unknown.AcidToPH(LacticAcid, 5, l, CO2Kept) },
+		"upwards":    func() (any, error) { return known.AcidToPH(LacticAcid, 7.1, l, CO2Kept) },
+		"too low":    func() (any, error) { return known.AcidToPH(HydrochloricAcid, 1.9, l, CO2Kept) },
+		"weak":       func() (any, error) { return known.AcidToPH(LacticAcid, 2, l, CO2Kept) },
+		"no acid":    func() (any, error) { return known.AcidToPH(Acid(99), 5, l, CO2Kept) },
+		"no volume":  func() (any, error) { return known.AcidToPH(LacticAcid, 5, units.Volume{}, CO2Kept) },
+		"pressure":   func() (any, error) { return known.AcidToPH(LacticAcid, 5, l, CO2LostTo(atm(11))) },
+		"hot":        func() (any, error) { return hot.AcidToPH(LacticAcid, 5, l, CO2Kept) },
+		"airy":       func() (any, error) { return known.AcidToPH(LacticAcid, 9, l, CO2LostToAir()) },
+		"add none":   func() (any, error) { return known.AddAcid(Acid(99), units.Amount{}, l) },
+		"add dry":    func() (any, error) { return known.AddAcid(LacticAcid, units.Amount{}, units.Volume{}) },
+		"add much":   func() (any, error) { return known.AddAcid(LacticAcid, units.Mole.Of(1.1), l) },
 	} {
 		_, err := f()
 		if !refused(err) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	d, err := known.AcidToPH(units.Litre.Of(60), LacticAcid, 5.4, CO2Kept)
+	d, err := known.AcidToPH(LacticAcid, 5.4, units.Litre.Of(60), CO2Kept)
 	if err != nil || len(d.Cautions) == 0 {
 		t.Fatal(err)
 	}
 	near(t, "amount", d.Amount.In(units.Millimole), 60*d.Concentration.In(units.MillimolePerLitre), 1e-9)
-	same, err := known.AcidToPH(l, LacticAcid, 7, CO2Kept)
+	same, err := known.AcidToPH(LacticAcid, 7, l, CO2Kept)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -143,12 +143,12 @@ func TestAcidBelowTarget(t *testing.T) {
 		t.Fatal(err)
 	}
 	var re *units.RangeError
-	if _, err := known.AcidToPH(litres(1), LacticAcid, air.PH()+0.1, CO2LostToAir()); !errors.As(err, &re) {
+	if _, err := known.AcidToPH(LacticAcid, air.PH()+0.1, litres(1), CO2LostToAir()); !errors.As(err, &re) {
 		t.Fatal(err)
 	}
 	near(t, "least", re.Min, 2, 1e-12)
 	near(t, "most", re.Max, air.PH(), 1e-8)
-	got, err := known.AcidToPH(litres(1), LacticAcid, air.PH()-0.1, CO2LostToAir())
+	got, err := known.AcidToPH(LacticAcid, air.PH()-0.1, litres(1), CO2LostToAir())
 	if err != nil || got.Amount.IsZero() {
 		t.Error(got.Amount, err)
 	}

@@ -18,7 +18,7 @@ import (
 //
 //   - Source: protons given on the way to the end point of the titration: one of
 //     phosphoric acid, all of the others.
-func (p Profile) AcidToAlkalinity(volume units.Volume, a Acid, target units.CalciumCarbonate) (units.Amount, error) {
+func (p Profile) AcidToAlkalinity(a Acid, target units.CalciumCarbonate, volume units.Volume) (units.Amount, error) {
 	const fn = "water.Profile.AcidToAlkalinity"
 	if err := a.known(fn); err != nil {
 		return units.Amount{}, err
@@ -37,7 +37,7 @@ func (p Profile) AcidToAlkalinity(volume units.Volume, a Acid, target units.Calc
 // BaseToAlkalinity returns the mass of a bicarbonate, carbonate, hydroxide or lime
 // that raises the alkalinity of a volume to a value. Errors are a
 // [*units.RangeError] as above, and for a salt that brings no alkalinity.
-func (p Profile) BaseToAlkalinity(volume units.Volume, s material.Material, target units.CalciumCarbonate) (units.Mass, error) {
+func (p Profile) BaseToAlkalinity(s material.Material, target units.CalciumCarbonate, volume units.Volume) (units.Mass, error) {
 	const fn = "water.Profile.BaseToAlkalinity"
 	l := volume.In(units.Litre)
 	y, err := checkBase(fn, s, l)
@@ -74,7 +74,7 @@ type BaseDose struct {
 //
 // Errors are a [*units.StateError] for a water of unknown pH, a [*units.RangeError] for a target below what the water has
 // or out of reach of the base, and those of [Profile.Closed].
-func (p Profile) BaseToPH(volume units.Volume, s material.Material, ph float64) (BaseDose, error) {
+func (p Profile) BaseToPH(s material.Material, ph float64, volume units.Volume) (BaseDose, error) {
 	const fn = "water.Profile.BaseToPH"
 	l := volume.In(units.Litre)
 	if _, err := checkBase(fn, s, l); err != nil {

@@ -13,19 +13,19 @@ import (
 func TestAlkalinityDoses(t *testing.T) {
 	p := reports[0].profile(t, 20)
 	for acid, protons := range map[Acid]float64{HydrochloricAcid: 1, LacticAcid: 1, PhosphoricAcid: 1, SulfuricAcid: 2, CitricAcid: 3, MalicAcid: 2, TartaricAcid: 2, AceticAcid: 1} {
-		n, err := p.AcidToAlkalinity(litres(60), acid, caco3(100))
+		n, err := p.AcidToAlkalinity(acid, caco3(100), litres(60))
 		if err != nil {
 			t.Fatal(err)
 		}
 		near(t, acid.Name(), n.In(units.Millimole), 44/50.043*60/protons, 0.001)
-		q, err := p.AddAcid(litres(60), acid, n)
+		q, err := p.AddAcid(acid, n, litres(60))
 		if err != nil {
 			t.Fatal(err)
 		}
 		near(t, "after", q.Alkalinity().In(units.MilligramPerLitreCaCO3), 100, 1e-9)
 	}
 	for _, s := range []material.Material{material.BakingSoda(), material.PotassiumBicarbonate(), material.SlakedLime(), material.Chalk(), material.SodiumCarbonate(), material.DiammoniumPhosphate()} {
-		m, err := p.BaseToAlkalinity(litres(60), s, caco3(200))
+		m, err := p.BaseToAlkalinity(s, caco3(200), litres(60))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -44,7 +44,7 @@ func TestBaseToPH(t *testing.T) {
 		w := e.Water()
 		s := rapid.SampledFrom([]material.Material{material.SodiumHydroxide(), material.PotassiumHydroxide(), material.SlakedLime(), material.SodiumCarbonate()}).Draw(t, "base")
 		target := w.ph + rapid.Float64Range(0, 1).Draw(t, "rise")
-		d, err := w.BaseToPH(litres(10), s, target)
+		d, err := w.BaseToPH(s, target, litres(10))
 		if r, ok := errors.AsType[*units.RangeError](err); ok && s == material.SodiumCarbonate() && r.Max > 9 && r.Max < target {
 			t.Skip("a carbonate makes a water no more than its own pH")
 		}
@@ -72,7 +72,7 @@ func TestBaseToPHOfMuchBicarbonate(t *testing.T) {
 	if p, err = p.WithPH(6.5); err != nil {
 		t.Fatal(err)
 	}
-	d, err := p.BaseToPH(litres(1), material.PotassiumBicarbonate(), 8)
+	d, err := p.BaseToPH(material.PotassiumBicarbonate(), 8, litres(1))
 	if g := d.Dose.Mass.In(units.Gram); err != nil || g <= 8.192 || g > 16 {
 		t.Fatalf("%v g, %v", g, err)
 	}
@@ -81,7 +81,7 @@ func TestBaseToPHOfMuchBicarbonate(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d, err = p.BaseToPH(litres(1), material.PotassiumBicarbonate(), 8.3)
+	d, err = p.BaseToPH(material.PotassiumBicarbonate(), 8.3, litres(1))
 	var e *units.RangeError
 	if !errors.As(err, &e) || e.Quantity != "pH" || e.Min != p.ph || e.Max != most.ph || !d.Dose.Mass.IsZero() {
 		t.Errorf("%v, %v; 16 g/L reach %v", d, err, most.ph)
@@ -92,23 +92,23 @@ func TestBaseRefuses(t *testing.T) {
 	p := reports[0].equilibrium(t, 20).Water()
 	l := litres(1)
 	for name, f := range map[string]func() error{
-		"acid":           func() error { _, err := p.AcidToAlkalinity(l, Acid(99), caco3(1)); return err },
-		"acid upwards":   func() error { _, err := p.AcidToAlkalinity(l, LacticAcid, caco3(145)); return err },
-		"acid, no water": func() error { _, err := p.AcidToAlkalinity(litres(0), LacticAcid, caco3(1)); return err },
-		"gypsum":         func() error { _, err := p.BaseToAlkalinity(l, material.Gypsum(), caco3(200)); return err },
-		"base downwards": func() error { _, err := p.BaseToAlkalinity(l, material.BakingSoda(), caco3(100)); return err },
-		"base, no water": func() error { _, err := p.BaseToAlkalinity(litres(0), material.BakingSoda(), caco3(200)); return err },
-		"pH, gypsum":     func() error { _, err := p.BaseToPH(l, material.Gypsum(), 8); return err },
-		"pH downwards":   func() error { _, err := p.BaseToPH(l, material.BakingSoda(), 7.4); return err },
-		"pH of bicarb":   func() error { _, err := p.BaseToPH(l, material.BakingSoda(), 9.5); return err },
-		"pH, lye":        func() error { _, err := p.BaseToPH(l, material.SodiumHydroxide(), 12.6); return err },
-		"pH, not known":  func() error { _, err := reports[0].profile(t, 20).BaseToPH(l, material.BakingSoda(), 8); return err },
+		"acid":           func() error { _, err := p.AcidToAlkalinity(Acid(99), caco3(1), l); return err },
+		"acid upwards":   func() error { _, err := p.AcidToAlkalinity(LacticAcid, caco3(145), l); return err },
+		"acid, no water": func() error { _, err := p.AcidToAlkalinity(LacticAcid, caco3(1), litres(0)); return err },
+		"gypsum":         func() error { _, err := p.BaseToAlkalinity(material.Gypsum(), caco3(200), l); return err },
+		"base downwards": func() error { _, err := p.BaseToAlkalinity(material.BakingSoda(), caco3(100), l); return err },
+		"base, no water": func() error { _, err := p.BaseToAlkalinity(material.BakingSoda(), caco3(200), litres(0)); return err },
+		"pH, gypsum":     func() error { _, err := p.BaseToPH(material.Gypsum(), 8, l); return err },
+		"pH downwards":   func() error { _, err := p.BaseToPH(material.BakingSoda(), 7.4, l); return err },
+		"pH of bicarb":   func() error { _, err := p.BaseToPH(material.BakingSoda(), 9.5, l); return err },
+		"pH, lye":        func() error { _, err := p.BaseToPH(material.SodiumHydroxide(), 12.6, l); return err },
+		"pH, not known":  func() error { _, err := reports[0].profile(t, 20).BaseToPH(material.BakingSoda(), 8, l); return err },
 	} {
 		if err := f(); !refused(err) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	d, err := p.BaseToPH(l, material.BakingSoda(), p.ph)
+	d, err := p.BaseToPH(material.BakingSoda(), p.ph, l)
 	if err != nil || d.Dose.Mass.In(units.Gram) > 1e-9 || len(d.Cautions) != 0 {
 		t.Errorf("%v, %v", d, err)
 	}

@@ -11,7 +11,7 @@ import (
 )
 
 // CreamOfTartar returns the potassium hydrogen tartrate, KHC4H4O6, that settles out of a litre of the water or
-// drink until it is at rest with the crystals, at its temperature and strength ([Profile.WithEthanol]): zero
+// drink until it is at equilibrium with the crystals, at its temperature and strength ([Profile.WithEthanol]): zero
 // where it could hold more. Wines stay above it for months: colloids and tannins hinder the crystals.
 //
 //   - Source: solubility in water and ethanol, H. W. Berg & R. M. Keefer, Am. J. Enol. Vitic. 9 (1958) 180,

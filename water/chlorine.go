@@ -119,7 +119,7 @@ type Dechlorination struct {
 //     NH4+ + H+; ascorbic acid to dehydroascorbic acid with Cl-. Field doses about a
 //     tenth above: Disinfection of Pipelines and Storage Facilities Field Guide (AWWA),
 //     table 7-2; that table's dose of ascorbic acid is the stoichiometric one.
-func (p Profile) Dechlorinate(volume units.Volume, r Residual, agent material.Material) (Dechlorination, error) {
+func (p Profile) Dechlorinate(agent material.Material, r Residual, volume units.Volume) (Dechlorination, error) {
 	const fn = "water.Profile.Dechlorinate"
 	takes, protons := takesChlorine(agent)
 	if takes == 0 {

@@ -29,7 +29,7 @@ func TestDechlorinate(t *testing.T) {
 			if chloramine {
 				res, alk = Monochloramine(mgL(4), AsCl2), r.chloramine
 			}
-			d, err := p.Dechlorinate(litres(10), res, r.agent)
+			d, err := p.Dechlorinate(r.agent, res, litres(10))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -56,17 +56,17 @@ func TestDechlorinate(t *testing.T) {
 	var re *units.RangeError
 	for _, f := range []func() (Dechlorination, error){
 		func() (Dechlorination, error) {
-			return p.Dechlorinate(litres(0), FreeChlorine(mgL(1), AsCl2), material.SodiumMetabisulfite())
+			return p.Dechlorinate(material.SodiumMetabisulfite(), FreeChlorine(mgL(1), AsCl2), litres(0))
 		},
 		func() (Dechlorination, error) {
-			return p.Dechlorinate(litres(1), FreeChlorine(mgL(100.1), AsCl2), material.SodiumMetabisulfite())
+			return p.Dechlorinate(material.SodiumMetabisulfite(), FreeChlorine(mgL(100.1), AsCl2), litres(1))
 		},
 	} {
 		if _, err := f(); !errors.As(err, &re) {
 			t.Error(err)
 		}
 	}
-	if _, err := p.Dechlorinate(litres(1), FreeChlorine(mgL(100), AsCl2), material.SodiumMetabisulfite()); err != nil {
+	if _, err := p.Dechlorinate(material.SodiumMetabisulfite(), FreeChlorine(mgL(100), AsCl2), litres(1)); err != nil {
 		t.Error(err)
 	}
 	names := []string{"sodium metabisulfite", "potassium metabisulfite", "sodium bisulfite", "sodium sulfite anhydrous", "ascorbic acid"}
@@ -77,13 +77,13 @@ func TestDechlorinate(t *testing.T) {
 	}
 	// The inorganic carbon stays, where the pH is known.
 	known := reports[0].equilibrium(t, 20).Water()
-	d, err := known.Dechlorinate(litres(1), FreeChlorine(mgL(1), AsCl2), material.SodiumSulfite())
+	d, err := known.Dechlorinate(material.SodiumSulfite(), FreeChlorine(mgL(1), AsCl2), litres(1))
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "carbon", d.Water.carbon, known.carbon, 1e-12)
 	for _, none := range []material.Material{{}, material.Gypsum(), material.Honey()} {
-		_, err := known.Dechlorinate(litres(1), FreeChlorine(mgL(1), AsCl2), none)
+		_, err := known.Dechlorinate(none, FreeChlorine(mgL(1), AsCl2), litres(1))
 		if _, ok := errors.AsType[*units.StateError](err); !ok {
 			t.Error(none, err)
 		}
@@ -93,7 +93,7 @@ func TestDechlorinate(t *testing.T) {
 // A content that is the mass of nothing known is no Cl2: it counts as none and is refused.
 func TestUnknownFormOfChlorine(t *testing.T) {
 	for _, r := range []Residual{FreeChlorine(mgL(2), ChlorineAs(9)), Monochloramine(mgL(2), ChlorineAs(-1))} {
-		_, err := Profile{}.Dechlorinate(litres(1), r, material.AscorbicAcid())
+		_, err := Profile{}.Dechlorinate(material.AscorbicAcid(), r, litres(1))
 		_, written := r.MarshalJSON()
 		for _, e := range []error{err, written} {
 			if _, ok := errors.AsType[*units.NameError](e); !ok || !r.AsCl2().IsZero() {

@@ -116,14 +116,14 @@ func TestActivityCoefficients(t *testing.T) {
 // Small amounts are taken as they are: the lower ends of the ranges are zero.
 func TestSmallAmounts(t *testing.T) {
 	p := reports[0].profile(t, 20)
-	q, err := p.AddAcid(litres(1), LacticAcid, units.Amount{})
+	q, err := p.AddAcid(LacticAcid, units.Amount{}, litres(1))
 	if err != nil || q.alk != p.alk {
 		t.Error(err)
 	}
-	if d, err := p.Dechlorinate(litres(1), FreeChlorine(mgL(0.5), AsCl2), material.AscorbicAcid()); err != nil || d.Least.In(units.Milligram) > 1.3 {
+	if d, err := p.Dechlorinate(material.AscorbicAcid(), FreeChlorine(mgL(0.5), AsCl2), litres(1)); err != nil || d.Least.In(units.Milligram) > 1.3 {
 		t.Error(err)
 	}
-	if d, err := p.Dechlorinate(litres(0.5), FreeChlorine(mgL(0), AsCl2), material.SodiumMetabisulfite()); err != nil || !d.Least.IsZero() {
+	if d, err := p.Dechlorinate(material.SodiumMetabisulfite(), FreeChlorine(mgL(0), AsCl2), litres(0.5)); err != nil || !d.Least.IsZero() {
 		t.Error(err)
 	}
 	if r, _, err := (Report{Readings: []ReportLine{{Calcium, 0.5, AsIon}, {Iron, 0, AsIon}}}).Profile(); err != nil || r.ion(Calcium) != 0.5 {

@@ -65,7 +65,7 @@ func TestEnumerationsAsText(t *testing.T) {
 // As an argument, too, a value that is none of the constants is refused by name.
 func TestUnknownKindsAsArguments(t *testing.T) {
 	known := reports[0].equilibrium(t, 20).Water()
-	_, acid := known.AddAcid(litres(1), -1, units.Amount{})
+	_, acid := known.AddAcid(-1, units.Amount{}, litres(1))
 	_, ion := known.DilutionFor(-1, mgL(1))
 	_, mineral := known.AtRestWith(-1, CO2Kept)
 	_, form := (ReportLine{Calcium, 1, -1}).millimoles("test")
@@ -80,8 +80,8 @@ func TestUnknownKindsAsArguments(t *testing.T) {
 func TestUnknownPHIsAState(t *testing.T) {
 	p := reports[0].profile(t, 20)
 	_, state := p.Equilibrium()
-	_, acid := p.AcidToPH(litres(1), LacticAcid, 5, CO2Kept)
-	_, base := p.BaseToPH(litres(1), material.BakingSoda(), 8)
+	_, acid := p.AcidToPH(LacticAcid, 5, litres(1), CO2Kept)
+	_, base := p.BaseToPH(material.BakingSoda(), 8, litres(1))
 	_, membrane := p.Permeate(units.Percent.Of(95))
 	_, rest := p.AtRestWith(Calcite, CO2Kept)
 	for fn, err := range map[string]error{"Equilibrium": state, "AcidToPH": acid, "BaseToPH": base, "Permeate": membrane, "AtRestWith": rest} {

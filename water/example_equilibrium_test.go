@@ -104,7 +104,7 @@ func ExampleProfile_BoiledAt() {
 }
 
 func ExampleProfile_AcidToPH() {
-	d, err := measured().AcidToPH(units.Litre.Of(60), water.LacticAcid, 5.6, water.CO2LostToAir())
+	d, err := measured().AcidToPH(water.LacticAcid, 5.6, units.Litre.Of(60), water.CO2LostToAir())
 	fmt.Println(d.Amount.Text(units.Millimole, 1), d.Acid, err)
 	sold, _ := water.NewSold(water.LacticAcid, units.Percent.Of(88), units.GramPerMillilitre.Of(1.206))
 	fmt.Println(sold.Volume(d.Amount).Text(units.Millilitre, 2), sold.Mass(d.Amount).Text(units.Gram, 2), "of", sold.Share(), sold.Acid())
@@ -125,13 +125,13 @@ func ExampleProfile_AcidToPH() {
 }
 
 func ExampleProfile_AcidToAlkalinity() {
-	n, err := well().AcidToAlkalinity(units.Litre.Of(60), water.PhosphoricAcid, units.MilligramPerLitreCaCO3.Of(10))
+	n, err := well().AcidToAlkalinity(water.PhosphoricAcid, units.MilligramPerLitreCaCO3.Of(10), units.Litre.Of(60))
 	fmt.Println(n.Text(units.Millimole, 2), err)
-	p, _ := well().AddAcid(units.Litre.Of(60), water.PhosphoricAcid, n)
+	p, _ := well().AddAcid(water.PhosphoricAcid, n, units.Litre.Of(60))
 	fmt.Println(p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
-	m, _ := well().BaseToAlkalinity(units.Litre.Of(60), material.BakingSoda(), units.MilligramPerLitreCaCO3.Of(100))
+	m, _ := well().BaseToAlkalinity(material.BakingSoda(), units.MilligramPerLitreCaCO3.Of(100), units.Litre.Of(60))
 	fmt.Println(m.Text(units.Gram, 2))
-	d, _ := measured().BaseToPH(units.Litre.Of(60), material.SlakedLime(), 8)
+	d, _ := measured().BaseToPH(material.SlakedLime(), 8, units.Litre.Of(60))
 	fmt.Println(d.Dose.Mass.Text(units.Gram, 2), d.Cautions[0] == material.Burns)
 	// Output:
 	// 19.18 mmol <nil>
@@ -157,7 +157,7 @@ func ExampleParseAcid() {
 
 func ExampleProfile_TitratableAcidity() {
 	p, _ := water.Profile{}.AtTemperature(units.Celsius.Of(20))
-	p, _ = p.AddAcid(units.Litre.Of(1), water.MalicAcid, units.Millimole.Of(40))
+	p, _ = p.AddAcid(water.MalicAcid, units.Millimole.Of(40), units.Litre.Of(1))
 	ta, err := p.TitratableAcidity(water.TitrationUS)
 	fmt.Println(ta.Text(units.GramPerLitre, 2), "as", water.TitrationUS.As, err)
 	c, _ := water.ConvertAcidity(ta, water.TartaricAcid, water.SulfuricAcid)
@@ -195,7 +195,7 @@ func ExampleDistilled() {
 
 func ExampleProfile_Dechlorinate() {
 	r := water.Monochloramine(units.MilligramPerLitre.Of(2), water.AsCl2)
-	d, err := well().Dechlorinate(units.Litre.Of(60), r, material.PotassiumMetabisulfite())
+	d, err := well().Dechlorinate(material.PotassiumMetabisulfite(), r, units.Litre.Of(60))
 	fmt.Println(d.Agent, d.Least.Text(units.Milligram, 0), d.Dose.Text(units.Milligram, 0), err)
 	fmt.Println(r.AsCl2(), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.AsItself).AsCl2().Text(units.MilligramPerLitre, 2))
 	// Output:

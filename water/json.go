@@ -198,3 +198,39 @@ func (s *Salter) MarshalJSON() ([]byte, error) {
 func noText(fn, what string) error {
 	return &units.StateError{Func: fn, What: what, Why: "is not to be stored: make it again"}
 }
+
+// The form of a [DrinkingLimit] in JSON: its exported fields.
+type drinkingLimitJSON struct {
+	Authority Authority
+	Substance string
+	Least     float64
+	Most      float64
+	Unit      string
+	Kind      string
+	Source    string
+	Year      int
+	Recalled  bool
+}
+
+func (l *DrinkingLimit) written() drinkingLimitJSON {
+	return drinkingLimitJSON{l.Authority, l.Substance, l.Least, l.Most, l.Unit, l.Kind, l.Source, l.Year, l.Recalled}
+}
+
+// MarshalJSON writes the exported fields.
+func (l DrinkingLimit) MarshalJSON() ([]byte, error) { return json.Marshal(l.written()) }
+
+// UnmarshalJSON reads what [DrinkingLimit.MarshalJSON] writes. A limit that is none of
+// [DrinkingLimits] is a [*units.NameError].
+func (l *DrinkingLimit) UnmarshalJSON(text []byte) error {
+	var in drinkingLimitJSON
+	if err := json.Unmarshal(text, &in); err != nil {
+		return err
+	}
+	for _, known := range DrinkingLimits() {
+		if known.written() == in {
+			*l = known
+			return nil
+		}
+	}
+	return &units.NameError{Func: "water.DrinkingLimit.UnmarshalJSON", What: "limit for drinking water", Name: in.Authority.String() + " " + in.Substance}
+}

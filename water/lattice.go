@@ -19,7 +19,7 @@ const (
 	leafSlack = negligible // of a limit, in its scaled unit
 )
 
-// alike is how near two sums of squares near v are told from one another.
+// alike is how near two sums of squares near v are taken for one.
 func alike(v float64) float64 { return 1e-12 * (1 + v) }
 
 // lattice searches the whole multiples of a step around the continuous optimum.

@@ -19,7 +19,7 @@ func TestRangesPrinted(t *testing.T) {
 	aims := func(n int) []Target { return make([]Target, n) }
 	salter := func(s []Stock, a []Target, limits ...Bound) error { _, err := NewSalter(s, a, limits...); return err }
 	acidPH := func(p Profile, ph float64, loss CO2Loss) error {
-		_, err := p.AcidToPH(l, LacticAcid, ph, loss)
+		_, err := p.AcidToPH(LacticAcid, ph, l, loss)
 		return err
 	}
 	sold := func(percent, density float64) error {
@@ -45,14 +45,14 @@ func TestRangesPrinted(t *testing.T) {
 		err      error
 		min, max float64
 	}{
-		"acid, volume":         {first(known.AddAcid(dry, LacticAcid, units.Amount{})), 1e-6, 1e12},
-		"acid to pH, volume":   {second(known.AcidToPH(dry, LacticAcid, 5, CO2Kept)), 1e-6, 1e12},
-		"acid to alk, volume":  {second(known.AcidToAlkalinity(dry, LacticAcid, caco3(1))), 1e-6, 1e12},
-		"base to alk, volume":  {second(known.BaseToAlkalinity(dry, material.BakingSoda(), caco3(200))), 1e-6, 1e12},
-		"base to pH, volume":   {second(known.BaseToPH(dry, material.BakingSoda(), 8)), 1e-6, 1e12},
-		"chlorine, volume":     {second(known.Dechlorinate(dry, FreeChlorine(mgL(1), AsCl2), material.AscorbicAcid())), 1e-6, 1e12},
+		"acid, volume":         {first(known.AddAcid(LacticAcid, units.Amount{}, dry)), 1e-6, 1e12},
+		"acid to pH, volume":   {second(known.AcidToPH(LacticAcid, 5, dry, CO2Kept)), 1e-6, 1e12},
+		"acid to alk, volume":  {second(known.AcidToAlkalinity(LacticAcid, caco3(1), dry)), 1e-6, 1e12},
+		"base to alk, volume":  {second(known.BaseToAlkalinity(material.BakingSoda(), caco3(200), dry)), 1e-6, 1e12},
+		"base to pH, volume":   {second(known.BaseToPH(material.BakingSoda(), 8, dry)), 1e-6, 1e12},
+		"chlorine, volume":     {second(known.Dechlorinate(material.AscorbicAcid(), FreeChlorine(mgL(1), AsCl2), dry)), 1e-6, 1e12},
 		"salter, volume":       {solver.Solve(known, dry), 1e-6, 1e12},
-		"acid, amount":         {first(known.AddAcid(l, LacticAcid, units.Mole.Of(2))), 0, 1000},
+		"acid, amount":         {first(known.AddAcid(LacticAcid, units.Mole.Of(2), l)), 0, 1000},
 		"membrane, share":      {first(known.Permeate(units.Percent.Of(101))), 0, 1},
 		"acid, pH":             {acidPH(known, 1.99, CO2Kept), 2, known.ph + 1e-9},
 		"acid, pH with gas":    {acidPH(known, 1.99, CO2LostToAir()), 2, 14},
@@ -61,12 +61,12 @@ func TestRangesPrinted(t *testing.T) {
 		"pressure":             {second(known.Under(units.Kilopascal.Of(1000.1))), 0, 1000},
 		"measured pH":          {first(known.WithPH(1.99)), 2, 12},
 		"carbon":               {second(known.Closed(mmolL(1000.1))), 0, 1000},
-		"base, pH":             {second(known.BaseToPH(l, material.SodiumHydroxide(), 12.51)), known.ph, 12.5},
-		"base, none":           {second(known.BaseToPH(l, material.Gypsum(), 8)), 1e-3, 100},
-		"base, alkalinity":     {second(known.BaseToAlkalinity(l, material.BakingSoda(), caco3(50044))), known.alk, 1000},
-		"acid, alkalinity":     {second(known.AcidToAlkalinity(l, LacticAcid, caco3(150))), -1000, known.alk},
+		"base, pH":             {second(known.BaseToPH(material.SodiumHydroxide(), 12.51, l)), known.ph, 12.5},
+		"base, none":           {second(known.BaseToPH(material.Gypsum(), 8, l)), 1e-3, 100},
+		"base, alkalinity":     {second(known.BaseToAlkalinity(material.BakingSoda(), caco3(50044), l)), known.alk, 1000},
+		"acid, alkalinity":     {second(known.AcidToAlkalinity(LacticAcid, caco3(150), l)), -1000, known.alk},
 		"dilution":             {second(known.DilutionFor(Calcium, mgL(61))), 0, 60},
-		"chlorine":             {second(known.Dechlorinate(l, FreeChlorine(mgL(101), AsCl2), material.AscorbicAcid())), 0, 100},
+		"chlorine":             {second(known.Dechlorinate(material.AscorbicAcid(), FreeChlorine(mgL(101), AsCl2), l)), 0, 100},
 		"temperature":          {first(known.AtTemperature(celsius(101))), 0, 100},
 		"profile, temperature": {first(NewProfile(celsius(-1), caco3(1))), 0, 100},
 		"profile, alkalinity":  {first(NewProfile(celsius(1), caco3(51000))), -1000, 1000},

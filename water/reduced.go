@@ -38,7 +38,7 @@ type reduced struct {
 }
 
 const (
-	nearer     = 0.001 // mg/L: what is told from one another
+	nearer     = 0.001 // mg/L: less counts as the same
 	closeNodes = 200_000
 	lovasz     = 0.99
 	mostReach  = 1e12 // (mg/L)²
@@ -68,7 +68,7 @@ func (l *lattice) close() bool {
 	return false
 }
 
-// improve is how far above the floor a recipe can be and still be told to be nearer.
+// improve is how far above the floor a recipe can be and still count as nearer.
 func (l *lattice) improve() float64 {
 	if !l.found {
 		return inf

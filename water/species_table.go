@@ -15,7 +15,7 @@ type speciesRow struct {
 	from     origin
 }
 
-// withLactone is log K of gluconic acid together with its delta-lactone, which it is at rest with, the acid
+// withLactone is log K of gluconic acid together with its delta-lactone, which it is at equilibrium with, the acid
 // less a water: 3.92 of the acid, 10^-0.81 of it as lactone. That takes hours; the gamma-lactone is left out.
 var withLactone = 3.92 + math.Log10(1+math.Pow(10, -0.81))
 

@@ -25,7 +25,7 @@ func TestTitratableAcidity(t *testing.T) {
 		{TartaricAcid, TitrationFrance, 0.6534, 0.002},
 	} {
 		n, _ := units.Millimole.Try(1000 / r.acid.MolarMass())
-		p, err := Profile{t: 20}.AddAcid(litres(1), r.acid, n)
+		p, err := Profile{t: 20}.AddAcid(r.acid, n, litres(1))
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -89,7 +89,7 @@ func acidToAPH() Problem {
 			p := must(moderate(units.Celsius.Of(20)).WithPH(7.5))
 			litre := units.Litre.Of(1)
 			dose := func(a water.Acid, gas water.CO2Loss) float64 {
-				d := must(p.AcidToPH(litre, a, 5.4, gas))
+				d := must(p.AcidToPH(a, 5.4, litre, gas))
 				return d.Concentration.In(units.MillimolePerLitre)
 			}
 			w.Step("Inorganic carbon now %s; an acid turns HCO3− into CO2.", must(p.Equilibrium()).InorganicCarbon().Text(units.MillimolePerLitre, 3))

@@ -39,8 +39,8 @@ func acidAgainstAlkalinity() Problem {
 				acid  water.Acid
 				check float64
 			}{{water.LacticAcid, 112.70}, {water.PhosphoricAcid, 112.70}, {water.SulfuricAcid, 56.35}} {
-				n := must(p.AcidToAlkalinity(v, a.acid, want))
-				w.Step("%s of %s leave %s.", n.Text(units.Millimole, 1), a.acid, must(p.AddAcid(v, a.acid, n)).Alkalinity().Text(units.MilligramPerLitreCaCO3, 1))
+				n := must(p.AcidToAlkalinity(a.acid, want, v))
+				w.Step("%s of %s leave %s.", n.Text(units.Millimole, 1), a.acid, must(p.AddAcid(a.acid, n, v)).Alkalinity().Text(units.MilligramPerLitreCaCO3, 1))
 				w.Answer(a.acid.String(), n.In(units.Millimole), 1, "mmol", a.check, 0.01)
 			}
 			w.Caution(water.AcidCautions().Texts()...)
@@ -58,7 +58,7 @@ func twoConventions() Problem {
 			"To pH 8.2 as lactic, 90.078: 3.603 g/L."},
 		Work: func(w *Working) {
 			litre := units.Litre.Of(1)
-			p := must(must(water.Distilled(units.Celsius.Of(20))).AddAcid(litre, water.LacticAcid, units.Millimole.Of(40)))
+			p := must(must(water.Distilled(units.Celsius.Of(20))).AddAcid(water.LacticAcid, units.Millimole.Of(40), litre))
 			oiv, france, us := must(p.TitratableAcidity(water.TitrationOIV)), must(p.TitratableAcidity(water.TitrationFrance)), must(p.TitratableAcidity(water.TitrationBeerUS))
 			w.Step("To pH %.1f as %s: %s.", water.TitrationOIV.End, water.TitrationOIV.As, oiv.Text(units.GramPerLitre, 3))
 			w.Step("To pH %.1f as %s: %s; to pH %.1f as %s: %s.", water.TitrationFrance.End, water.TitrationFrance.As, france.Text(units.GramPerLitre, 3),
@@ -108,7 +108,7 @@ func threeBases() Problem {
 				salt  material.Material
 				check float64
 			}{{material.BakingSoda(), 5.036}, {material.PotassiumBicarbonate(), 6.002}, {material.SlakedLime(), 2.221}} {
-				m := must(p.BaseToAlkalinity(v, b.salt, want))
+				m := must(p.BaseToAlkalinity(b.salt, want, v))
 				after := must(p.Add(v, b.salt.Dose(m)))
 				w.Step("%s of %s: sodium %s, potassium %s, calcium %s.", m.Text(units.Gram, 2), b.salt, after.Ion(water.Sodium).Text(units.MilligramPerLitre, 1),
 					after.Ion(water.Potassium).Text(units.MilligramPerLitre, 1), after.Ion(water.Calcium).Text(units.MilligramPerLitre, 1))
@@ -132,10 +132,10 @@ func lyeInSoftWater() Problem {
 			"HCO3− = 1.6892/1.2170 = 1.3880. Lye 0.3862 mmol/kg and 0.0010 for CO3−2: 0.3872 × 0.9982 × 39.997 mg × 100 L = 1.546 g."},
 		Work: func(w *Working) {
 			p := must(must(water.NewProfile(units.Celsius.Of(25), units.MilligramPerLitreCaCO3.Of(50.043), water.Sodium.At(units.MilligramPerLitre.Of(22.99)))).WithPH(6.5))
-			d := must(p.BaseToPH(units.Litre.Of(100), material.SodiumHydroxide(), 7))
+			d := must(p.BaseToPH(material.SodiumHydroxide(), 7, units.Litre.Of(100)))
 			w.Step("Carbon before %s; a closed water keeps it, lye turns CO2 into HCO3−.", must(p.Equilibrium()).InorganicCarbon().Text(units.MillimolePerLitre, 3))
 			w.Step("CO2 falls from %s to %s.", must(p.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3), must(d.Water.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3))
-			w.Step("Baking soda in its place would take %s, as it brings carbon of its own.", must(p.BaseToPH(units.Litre.Of(100), material.BakingSoda(), 7)).Dose.Mass.Text(units.Gram, 0))
+			w.Step("Baking soda in its place would take %s, as it brings carbon of its own.", must(p.BaseToPH(material.BakingSoda(), 7, units.Litre.Of(100))).Dose.Mass.Text(units.Gram, 0))
 			w.Answer("sodium hydroxide", d.Dose.Mass.In(units.Gram), 2, "g", 1.546, 0.01)
 			w.Caution(d.Cautions.Texts()...)
 		},

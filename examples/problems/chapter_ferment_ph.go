@@ -142,9 +142,9 @@ func cellsToPitch() Problem {
 		Source: Source{ByHand, "60,000 mL × 7.1 × a million = 426 billion. The rate is that of brewing textbooks (Briggs et al. 2004; recalled from memory), from 0.5 to 1.5 million."},
 		Work: func(w *Working) {
 			rate := yeast.UsualRate()
-			cells := must(yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Value))
-			few := must(yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.Low))
-			many := must(yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7.1), rate.High))
+			cells := must(yeast.CellsToPitch(rate.Value, units.DegreePlato.Of(7.1), units.Litre.Of(60)))
+			few := must(yeast.CellsToPitch(rate.Low, units.DegreePlato.Of(7.1), units.Litre.Of(60)))
+			many := must(yeast.CellsToPitch(rate.High, units.DegreePlato.Of(7.1), units.Litre.Of(60)))
 			w.Step("Rate %.1f million cells for each millilitre and degree, times %.0f mL, times 7.1.", rate.Value.Million(), units.Litre.Of(60).In(units.Millilitre))
 			w.Step("From %s to %s by the spread of the rate.", few, many)
 			w.Answer("cells", cells.Billion(), 0, "billion", 426, 0.5)
@@ -216,7 +216,7 @@ func alkalinityForPH4() Problem {
 			want := must(end.AlkalinityAt(4, gas))
 			w.Step("Alkalinity counts the protons that the acids still hold as negative: at pH 4 it is %s, without a base %s.", want.Text(units.MilligramPerLitreCaCO3, 0), end.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 			w.Step("Left alone it would end at pH %.2f.", must(end.Under(gas)).PH())
-			base := must(end.BaseToAlkalinity(v, material.PotassiumBicarbonate(), want))
+			base := must(end.BaseToAlkalinity(material.PotassiumBicarbonate(), want, v))
 			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", material.PotassiumBicarbonate(), 1000/material.PotassiumBicarbonate().MolarMass(), want.Minus(end.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 0), base.Text(units.Gram, 2))
 			with := must(end.Add(v, material.PotassiumBicarbonate().Dose(base)))
 			w.Answer("alkalinity at pH 4", want.In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", -157.4, 1)

@@ -28,7 +28,7 @@ func whatAVolumeWeighs() Problem {
 			one := units.VolumesCO2.Of(1)
 			real := carbonation.RealVolume.Content(one).In(units.GramCO2PerLitre)
 			ideal := carbonation.IdealVolume.Content(one).In(units.GramCO2PerLitre)
-			d := must(carbonation.GasDensity(units.Celsius.Of(0), units.StandardAtmosphere.Of(1)))
+			d := must(carbonation.GasDensity(units.StandardAtmosphere.Of(1), units.Celsius.Of(0)))
 			w.Step("Real %.4f, ideal %.4f g/L: %.1f %% apart, so say which.", real, ideal, 100*(real/ideal-1))
 			w.Step("The equation of state finds %s.", d.Text(units.KilogramPerCubicMetre, 4))
 			w.Answer("real", real, 4, "g/L", 1.9770, 0.0001)
@@ -46,7 +46,7 @@ func roomOfAKilogram() Problem {
 		Source: Source{ByHand, "1000/44.009 = 22.7226 mol; RT/p = 8.314463 × 293.15/101.325 = 24.0551 L/mol; 546.59 L. Real gas: less 22.7226 × 0.1279 = " +
 			"2.91 L for the second virial coefficient of −127.9 cm³/mol: 543.7 L, 0.5437 m³."},
 		Work: func(w *Working) {
-			d := must(carbonation.GasDensity(units.Celsius.Of(20), units.StandardAtmosphere.Of(1)))
+			d := must(carbonation.GasDensity(units.StandardAtmosphere.Of(1), units.Celsius.Of(20)))
 			w.Step("Second virial coefficient %.1f cm³/mol: the gas is a little denser than an ideal one.", must(dioxide.SecondVirial(units.Celsius.Of(20))))
 			w.Step("Density %s, so a kilogram fills %.4f m³.", d.Text(units.KilogramPerCubicMetre, 4), 1/d.In(units.KilogramPerCubicMetre))
 			w.Answer("volume", 1/d.In(units.KilogramPerCubicMetre), 4, "m³", 0.5437, 0.0001)
@@ -146,7 +146,7 @@ func bunsenAtTwenty() Problem {
 			}{{units.Celsius.Of(20), 0.8652, 0.010}, {units.Celsius.Of(5), 1.4199, 0.017}} {
 				vapour := must(carbonation.WaterVapourPressure(row.t))
 				p := units.StandardAtmosphere.Of(1).Plus(vapour)
-				c := must(pure.Content(row.t, p))
+				c := must(pure.Content(p, row.t))
 				w.Step("At %s with %s of vapour: %s.", row.t.Text(units.Celsius, 0), vapour.Text(units.Kilopascal, 3), c.Text(units.GramCO2PerLitre, 4))
 				w.Answer("at "+row.t.Text(units.Celsius, 0), carbonation.RealVolume.Volumes(c).In(units.VolumesCO2), 3, "volumes", row.print, row.within)
 			}

@@ -69,7 +69,7 @@ func readInAWarmJar() Problem {
 			"Glass: 1.036 × 0.000025 × 10 = 0.00026 the other way. 2.95/998.2 − 0.00026 = 0.00270. 1.0360 + 0.0027 = 1.0387."},
 		Work: func(w *Working) {
 			h := gravity.Hydrometer{Reference: gravity.At20}
-			g := must(h.Correct(1.0360, units.Celsius.Of(30), units.StrengthByVolume{}))
+			g := must(h.Correct(1.0360, units.StrengthByVolume{}, units.Celsius.Of(30)))
 			w.Step("The liquid is lighter because it is warm; the float is a little larger too. Solved for the extract: %s.",
 				g.Extract().Text(units.DegreePlato, 2))
 			w.Step("At 20 °C that is %s, %.4f above the reading.", g.Text(4), g.SG()-1.0360)

@@ -79,12 +79,12 @@ func lagerAndChampagne() Problem {
 		Work: func(w *Working) {
 			lager := must(carbonation.NewLiquid(must(carbonation.DrinkOf(units.PercentVolume.Of(5), units.DegreePlato.Of(4)))))
 			wine := must(carbonation.NewLiquid(must(carbonation.DrinkOf(units.PercentVolume.Of(12.5), units.DegreePlato.Of(1)))))
-			a := must(lager.Content(units.Celsius.Of(6), units.Kilopascal.Of(100.9)))
-			b := must(wine.Content(units.Celsius.Of(10), units.Kilopascal.Of(101.2)))
+			a := must(lager.Content(units.Kilopascal.Of(100.9), units.Celsius.Of(6)))
+			b := must(wine.Content(units.Kilopascal.Of(101.2), units.Celsius.Of(10)))
 			w.Step("CO2 dissolves in the water of the drink; ethanol and extract take its place.")
 			w.Step("Lager %s, champagne %s; pure water would hold %s and %s.", a.Text(units.GramCO2PerLitre, 3), b.Text(units.GramCO2PerLitre, 3),
-				must(carbonation.Liquid{}.Content(units.Celsius.Of(6), units.Kilopascal.Of(100.9))).Text(units.GramCO2PerLitre, 2),
-				must(carbonation.Liquid{}.Content(units.Celsius.Of(10), units.Kilopascal.Of(101.2))).Text(units.GramCO2PerLitre, 2))
+				must(carbonation.Liquid{}.Content(units.Kilopascal.Of(100.9), units.Celsius.Of(6))).Text(units.GramCO2PerLitre, 2),
+				must(carbonation.Liquid{}.Content(units.Kilopascal.Of(101.2), units.Celsius.Of(10))).Text(units.GramCO2PerLitre, 2))
 			w.Answer("lager", a.In(units.GramCO2PerLitre), 1, "g/L", 2.4, 0.1)
 			w.Answer("champagne", b.In(units.GramCO2PerLitre), 1, "g/L", 2.1, 0.084)
 		},
@@ -121,7 +121,7 @@ func regulatorForTheKeg() Problem {
 		Work: func(w *Working) {
 			_, drink := sparkler()
 			c := units.GramCO2PerLitre.Of(5.7)
-			p := must(drink.Pressure(units.Celsius.Of(4), c))
+			p := must(drink.Pressure(c, units.Celsius.Of(4)))
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
 			w.Step("%s are %s.", c.Text(units.GramCO2PerLitre, 1), carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
 			w.Step("The drink needs %s over it.", p.Text(units.Kilopascal, 1))
@@ -145,8 +145,8 @@ func howColdMustItBe() Problem {
 			p := must(units.Atmosphere{}.Absolute(units.BarGauge.Of(1)))
 			t := must(carbonation.Liquid{}.Temperature(units.GramCO2PerLitre.Of(5), p))
 			w.Step("Over the water stand %s, of which the water's own vapour takes %s at 5 °C.", p.Text(units.Kilopascal, 2), must(carbonation.WaterVapourPressure(units.Celsius.Of(5))).Text(units.Kilopascal, 2))
-			w.Step("At 5 °C it would hold %s, at 10 °C %s; solved for the temperature: %s.", must(carbonation.Liquid{}.Content(units.Celsius.Of(5), p)).Text(units.GramCO2PerLitre, 2),
-				must(carbonation.Liquid{}.Content(units.Celsius.Of(10), p)).Text(units.GramCO2PerLitre, 2), t.Text(units.Celsius, 2))
+			w.Step("At 5 °C it would hold %s, at 10 °C %s; solved for the temperature: %s.", must(carbonation.Liquid{}.Content(p, units.Celsius.Of(5))).Text(units.GramCO2PerLitre, 2),
+				must(carbonation.Liquid{}.Content(p, units.Celsius.Of(10))).Text(units.GramCO2PerLitre, 2), t.Text(units.Celsius, 2))
 			w.Answer("temperature", t.In(units.Celsius), 1, "°C", 7.7, 0.2)
 		},
 	}
@@ -162,10 +162,10 @@ func blendOfGases() Problem {
 		Work: func(w *Working) {
 			_, drink := sparkler()
 			c := units.GramCO2PerLitre.Of(5.7)
-			pure := must(drink.Pressure(units.Celsius.Of(4), c))
-			blend := must(carbonation.MixedGasPressure(drink, units.Celsius.Of(4), c, units.Percent.Of(60)))
+			pure := must(drink.Pressure(c, units.Celsius.Of(4)))
+			blend := must(carbonation.MixedGasPressure(drink, c, units.Percent.Of(60), units.Celsius.Of(4)))
 			w.Step("Pure CO2 %s, the blend %s.", pure.Text(units.Kilopascal, 1), blend.Text(units.Kilopascal, 1))
-			share := must(carbonation.BlendFor(drink, units.Celsius.Of(4), c, blend))
+			share := must(carbonation.BlendFor(drink, c, blend, units.Celsius.Of(4)))
 			w.Step("The other way round, that pressure asks for %s of CO2.", share.Text(units.Percent, 1))
 			w.Answer("blend", blend.In(units.Kilopascal), 0, "kPa", 350.2, 2.5)
 		},

@@ -31,7 +31,7 @@ func australianCard() Problem {
 				print float64
 			}{{units.Millilitre.Of(375), units.PercentVolume.Of(4.8), 1.4}, {units.Millilitre.Of(150), units.PercentVolume.Of(11.5), 1.4},
 				{units.Millilitre.Of(750), units.PercentVolume.Of(13), 7.7}} {
-				n := must(gravity.StandardDrinks(row.v, row.s, gravity.DrinkAU))
+				n := must(gravity.StandardDrinks(gravity.DrinkAU, row.s, row.v))
 				name := row.v.Text(units.Millilitre, 0) + " at " + row.s.Text(units.PercentVolume, 1)
 				w.Step("%s: %.4f.", name, n)
 				w.Answer(name, n, 1, "", row.print, 0.05)
@@ -48,7 +48,7 @@ func unitsInAPint() Problem {
 		Source: Source{ByHand, "UK unit: % vol × mL / 1000 = 5.2 × 568.26 / 1000 = 2.955."},
 		Work: func(w *Working) {
 			pint := units.ImperialPint.Of(1)
-			n := must(gravity.StandardDrinks(pint, units.PercentVolume.Of(5.2), gravity.UnitUK))
+			n := must(gravity.StandardDrinks(gravity.UnitUK, units.PercentVolume.Of(5.2), pint))
 			w.Step("Units = %% vol × mL / 1000, as a unit is 10 mL.")
 			w.Step("A pint is %s; a unit is 10 mL of ethanol.", pint.Text(units.Millilitre, 2))
 			w.Answer("units", n, 3, "", 2.955, 0.0005)
@@ -64,7 +64,7 @@ func americanDrink() Problem {
 		Source: Source{Read, "NIAAA: a US standard drink has 14 g of ethanol, 0.6 US fl oz; 12 × 0.05 = 0.6 fl oz, so 1."},
 		Work: func(w *Working) {
 			can := units.USFluidOunce.Of(12)
-			n := must(gravity.StandardDrinks(can, units.PercentVolume.Of(5), gravity.DrinkUS))
+			n := must(gravity.StandardDrinks(gravity.DrinkUS, units.PercentVolume.Of(5), can))
 			w.Step("A standard drink is 14 g of ethanol.")
 			w.Step("The can is %s and holds %.2f g of ethanol, %.3f US fl oz.", can.Text(units.Millilitre, 2), n*14, can.In(units.USFluidOunce)*0.05)
 			w.Answer("standard drinks", n, 2, "", 1, 0.005)

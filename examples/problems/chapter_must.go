@@ -126,7 +126,7 @@ func bufferOfTartaric() Problem {
 				litres := units.Litre.Of(1.2)
 				for range 2 / len(of) {
 					for _, a := range of {
-						p = must(p.AddAcid(litres, a, units.Millimole.Of(20)))
+						p = must(p.AddAcid(a, units.Millimole.Of(20), litres))
 					}
 				}
 				p = must(p.Add(litres, material.SodiumHydroxide().Dose(units.Gram.Of(0.79994)))) // 20 mmol

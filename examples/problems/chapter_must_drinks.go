@@ -74,7 +74,7 @@ func tartarInTheCold() Problem {
 		Work: func(w *Working) {
 			tartar := func(strength units.StrengthByVolume, t units.Temperature, gram units.Mass) float64 {
 				p := must(water.Distilled(t))
-				p = must(p.AddAcid(units.Litre.Of(1), water.TartaricAcid, must(units.Millimole.Try(gram.In(units.Milligram)/188.177))))
+				p = must(p.AddAcid(water.TartaricAcid, must(units.Millimole.Try(gram.In(units.Milligram)/188.177)), units.Litre.Of(1)))
 				p = must(p.Add(units.Litre.Of(1), material.PotassiumBicarbonate().Dose(must(units.Milligram.Try(gram.In(units.Milligram)/188.177*100.114)))))
 				return must(must(p.WithEthanol(strength)).CreamOfTartar()).In(units.GramPerLitre)
 			}

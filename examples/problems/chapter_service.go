@@ -180,7 +180,7 @@ func workplaceLimit() Problem {
 		Source: Source{Read, "29 CFR 1910.1000, table Z-1 (2015 edition), prints both: 5000 ppm and 9000 mg/m³. The printed figure has one digit or two; " +
 			"100 is allowed."},
 		Work: func(w *Working) {
-			d := must(carbonation.GasDensity(units.Celsius.Of(25), units.StandardAtmosphere.Of(1)))
+			d := must(carbonation.GasDensity(units.StandardAtmosphere.Of(1), units.Celsius.Of(25)))
 			w.Step("CO2 weighs %s; 5000 millionths of it are %.0f mg/m³.", d.Text(units.KilogramPerCubicMetre, 4), 5000*d.In(units.KilogramPerCubicMetre))
 			for _, l := range carbonation.ExposureLimits() {
 				w.Step("%s: %.0f ppm (%s; %s).", l.Name, l.PPM, l.Source.Source, l.Source.Grade)

@@ -80,10 +80,10 @@ func sorbateForWine() Problem {
 		Source: Source{Practice, "A table that home winemakers pass on (How to add potassium sorbate, a home-wine article; no measurement behind it was " +
 			"found): 200, 170, 130, 100 and 70 mg/L at 10, 11, 12, 13 and 14 % vol below pH 3.5; half way between 10 and 11 it is 185."},
 		Work: func(w *Working) {
-			a := must(finish.SorbateByStrength(units.PercentVolume.Of(12), 3.3))
-			b := must(finish.SorbateByStrength(units.PercentVolume.Of(10.5), 3.3))
+			a := must(finish.SorbateByStrength(3.3, units.PercentVolume.Of(12)))
+			b := must(finish.SorbateByStrength(3.3, units.PercentVolume.Of(10.5)))
 			w.Step("At 12 %% vol from %s to %s by other tables.", a.Low.Text(units.MilligramPerLitre, 0), a.High.Text(units.MilligramPerLitre, 0))
-			if _, err := finish.SorbateByStrength(units.PercentVolume.Of(4.6), 3.3); err != nil {
+			if _, err := finish.SorbateByStrength(3.3, units.PercentVolume.Of(4.6)); err != nil {
 				w.Step("At 4.6 %% vol there is no answer: the table runs from 10 to 14 %% vol, and no published one covers a weaker drink.")
 			}
 			w.Answer("12 % vol", a.Value.In(units.MilligramPerLitre), 0, "mg/L", 130, 0.5)

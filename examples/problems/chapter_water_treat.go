@@ -82,8 +82,8 @@ func againstChlorine() Problem {
 			"A tenth more is usual in the field: 88.48 mg."},
 		Work: func(w *Working) {
 			v, left := units.Litre.Of(60), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.AsCl2)
-			na := must(water.Profile{}.Dechlorinate(v, left, material.SodiumMetabisulfite()))
-			k := must(water.Profile{}.Dechlorinate(v, left, material.PotassiumMetabisulfite()))
+			na := must(water.Profile{}.Dechlorinate(material.SodiumMetabisulfite(), left, v))
+			k := must(water.Profile{}.Dechlorinate(material.PotassiumMetabisulfite(), left, v))
 			w.Step("It leaves chloride %s and sulfate %s, and takes %s of alkalinity.", na.Water.Ion(water.Chloride).Text(units.MilligramPerLitre, 2), na.Water.Ion(water.Sulfate).Text(units.MilligramPerLitre, 2),
 				units.CalciumCarbonate{}.Minus(na.Water.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 2))
 			w.Step("A milligram of chlorine takes %.2f mg of it.", na.Least.In(units.Milligram)/60)

@@ -50,10 +50,11 @@ func TestAPI(t *testing.T) {
 	}
 }
 
-// face names the packages of the public face: the five, each with those below it.
+// face names the packages of the public face: the five, each with those below it, and the
+// plan and the batch, which others import too.
 func face(t *testing.T) (names []string) {
 	const root = "../.."
-	for _, top := range []string{"units", "gravity", "water", "carbonation", "nutrient"} {
+	for _, top := range []string{"units", "gravity", "water", "carbonation", "nutrient", "examples/seltzer/plan", "examples/seltzer/batch"} {
 		err := filepath.WalkDir(filepath.Join(root, top), func(path string, d fs.DirEntry, err error) error {
 			if err != nil || !d.IsDir() {
 				return err

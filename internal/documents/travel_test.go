@@ -66,10 +66,16 @@ func loses(typ types.Type, seen map[*types.Named]bool) string {
 	case *types.Signature, *types.Chan:
 		return "a function is not written"
 	case *types.Interface:
+		if types.Identical(typ, types.Universe.Lookup("error").Type().Underlying()) {
+			return "an error is written as an empty object"
+		}
 		return "" // what is in it is its own affair
 	case *types.Struct:
 		return losesField(typ, seen)
 	case *types.Named:
+		if typ.Obj().Pkg() == nil {
+			return loses(typ.Underlying(), seen) // error
+		}
 		if seen[typ] {
 			return ""
 		}
@@ -121,7 +127,7 @@ func method(typ *types.Named, name string) bool {
 }
 
 // The packages, with those below them, of which nothing is lost.
-var held = []string{"units", "gravity"}
+var held = []string{"units", "gravity", "water", "carbonation", "nutrient"}
 
 // What stays behind, with the reason.
 var stays = map[string]string{

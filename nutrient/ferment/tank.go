@@ -20,7 +20,7 @@ type Tank struct {
 	Amino       units.Mass             // nitrogen of amino acids that juice, honey or malt brings; zero of sugar
 	Feed        []material.Dose        // all additions together
 	Additions   int                    // the feed goes in as [nutrient.StageShares] says; 0 is 1, all with the yeast
-	Buffer      material.Dose          // one of [Buffers]; zero is none
+	Buffer      material.Dose          `json:",omitzero"` // one of [Buffers]; zero is none
 	Metabolism  Metabolism             // the zero value is [UsualMetabolism]
 	Temperature units.Temperature      // of the ferment
 	Pressure    units.AbsolutePressure // of the gas above it; zero is 101.325 kPa

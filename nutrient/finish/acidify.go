@@ -43,7 +43,7 @@ type Acidified struct {
 //     pure acid; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: 0.02 in pH, and that of the weak acids in the drink. Taste decides: make
 //     a bench trial.
-func Acidify(drink water.Profile, measured, target float64, acid water.Sold, titration water.Titration, v units.Volume, j law.Jurisdiction) (Acidified, error) {
+func Acidify(drink water.Profile, acid water.Sold, measured float64, target float64, titration water.Titration, v units.Volume, j law.Jurisdiction) (Acidified, error) {
 	const fn, source = "finish.Acidify", "drinks"
 	litres, part := v.In(units.Litre), acid.Share().In(units.Percent)/100
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {

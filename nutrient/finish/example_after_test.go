@@ -124,9 +124,9 @@ func ExampleSulfiteFor() {
 
 // Sorbate for a wine of 12 % vol; below 10 % vol no table says.
 func ExampleSorbateByStrength() {
-	f, _ := finish.SorbateByStrength(units.PercentVolume.Of(12), 3.3)
+	f, _ := finish.SorbateByStrength(3.3, units.PercentVolume.Of(12))
 	fmt.Println(f.Value.Text(units.MilligramPerLitre, 0), "from", f.Low.Text(units.MilligramPerLitre, 0), "to", f.High.Text(units.MilligramPerLitre, 0))
-	_, err := finish.SorbateByStrength(units.PercentVolume.Of(4.6), 3.3)
+	_, err := finish.SorbateByStrength(3.3, units.PercentVolume.Of(4.6))
 	fmt.Println(err)
 	// Output:
 	// 130 mg/L from 107 mg/L to 176 mg/L
@@ -148,7 +148,7 @@ func ExampleSorbateFor() {
 func ExampleAcidify() {
 	p, _ := hall().At(units.Percent.Of(100))
 	powder, _ := water.NewSold(water.CitricAcid, units.Percent.Of(100), units.Density{})
-	s, err := finish.Acidify(p.Liquid, 3.6, 3.3, powder, water.TitrationSoftDrink, units.Litre.Of(60), law.US)
+	s, err := finish.Acidify(p.Liquid, powder, 3.6, 3.3, water.TitrationSoftDrink, units.Litre.Of(60), law.US)
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -40,7 +40,7 @@ func TestErrorsOfTheFinishArePassedOn(t *testing.T) {
 			return SweetenWith(material.WhiteSugar(), units.GramPerLitre.Of(200), liquid(55, 0, 45))
 		},
 		"a titration to pH 3": func() (any, error) {
-			return Acidify(drink, 0, 3, sold(t, water.CitricAcid, 100), water.Titration{As: water.CitricAcid, End: 3}, litre, law.EU)
+			return Acidify(drink, sold(t, water.CitricAcid, 100), 0, 3, water.Titration{As: water.CitricAcid, End: 3}, litre, law.EU)
 		},
 	} {
 		v, err := f()

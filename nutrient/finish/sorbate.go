@@ -54,7 +54,7 @@ func Undissociated(pH float64) (units.Share, error) {
 //     [*units.RangeError]: no published table covers drinks below 10 % vol, and none is
 //     made up here. Keep such a drink cold, pasteurise it, or filter it sterile.
 //   - Units: potassium sorbate in mg/L.
-func SorbateByStrength(strength units.StrengthByVolume, pH float64) (evidence.Figure[units.MassConcentration], error) {
+func SorbateByStrength(pH float64, strength units.StrengthByVolume) (evidence.Figure[units.MassConcentration], error) {
 	const fn, source = "finish.SorbateByStrength", "potassium sorbate table; no published table covers this strength"
 	a := strength.In(units.PercentVolume)
 	if err := limit.Check(fn, "strength", a, "% vol", 10, 14, source); err != nil {

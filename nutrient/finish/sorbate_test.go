@@ -15,23 +15,23 @@ import (
 func TestSorbateByStrength(t *testing.T) {
 	const source = "How to add potassium sorbate"
 	for i, want := range []float64{200, 170, 130, 100, 70} {
-		f := check.Must(SorbateByStrength(check.Must(units.PercentVolume.Try(10+float64(i))), 3.3))
+		f := check.Must(SorbateByStrength(3.3, check.Must(units.PercentVolume.Try(10+float64(i)))))
 		check.Near(t, "sorbate", f.Value.In(units.MilligramPerLitre), want, 1e-9, source)
 	}
-	f := check.Must(SorbateByStrength(units.PercentVolume.Of(10), 3.3))
+	f := check.Must(SorbateByStrength(3.3, units.PercentVolume.Of(10)))
 	check.Near(t, "low", f.Low.In(units.MilligramPerLitre), 165, 1e-9, "table of a home-wine book")
 	check.Near(t, "high", f.High.In(units.MilligramPerLitre), 270, 1e-9, "table of a home-wine book")
-	check.Near(t, "between", check.Must(SorbateByStrength(units.PercentVolume.Of(11.5), 3.3)).Value.In(units.MilligramPerLitre), 150, 1e-9, "interpolated")
-	_, err := SorbateByStrength(units.PercentVolume.Of(4.6), 3.3)
+	check.Near(t, "between", check.Must(SorbateByStrength(3.3, units.PercentVolume.Of(11.5))).Value.In(units.MilligramPerLitre), 150, 1e-9, "interpolated")
+	_, err := SorbateByStrength(3.3, units.PercentVolume.Of(4.6))
 	check.Refused(t, err, "strength", 10, 14)
 	if err == nil || !strings.Contains(err.Error(), "no published table covers this strength") {
 		t.Error(err)
 	}
-	_, err = SorbateByStrength(units.PercentVolume.Of(14.1), 3.3)
+	_, err = SorbateByStrength(3.3, units.PercentVolume.Of(14.1))
 	check.Refused(t, err, "strength", 10, 14)
-	_, err = SorbateByStrength(units.PercentVolume.Of(12), 3.6)
+	_, err = SorbateByStrength(3.6, units.PercentVolume.Of(12))
 	check.Refused(t, err, "pH", 2.8, 3.5)
-	_, err = SorbateByStrength(units.PercentVolume.Of(12), 2.7)
+	_, err = SorbateByStrength(2.7, units.PercentVolume.Of(12))
 	check.Refused(t, err, "pH", 2.8, 3.5)
 }
 

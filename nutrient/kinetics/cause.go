@@ -8,7 +8,7 @@ func (f *Forecast) On(p *Pace) *Forecast { return &Forecast{pace: p, bins: f.bin
 
 // Evidence is how well the pace foresaw the readings, as a natural logarithm: only differences
 // mean anything, between fits of the same readings on different paces. One that is greater by
-// 1 was 2.7 times as likely, by 3 twenty times; below 1 nothing is told.
+// 1 was 2.7 times as likely, by 3 twenty times; below 1 nothing is said.
 func (f *Fit) Evidence() float64 { return f.evidence }
 
 // evidenceOf turns the sum of the weights into a logarithm; the least that a weight may be keeps

@@ -45,7 +45,7 @@ func (f *Forecast) Stalled() (since time.Duration, stalled bool) {
 
 // Leaves is the first moment from which two readings one after the other lie outside what
 // nine in ten outcomes of the pace alone would show, on the same side: the ferment is not the
-// one that was planned. Faster tells the side.
+// one that was planned. Faster says on which side.
 func (f *Forecast) Leaves() (at time.Duration, faster, leaves bool) {
 	side, first := 0, time.Duration(0)
 	plan := NewForecast(f.pace).Fit()

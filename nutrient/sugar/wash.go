@@ -49,7 +49,7 @@ func WaterAtHand(m units.Mass) Basis { return Basis{kind: waterMass, kg: m.In(un
 // Wash is a brew to plan: what ferments, how far, and how much of it.
 type Wash struct {
 	Fermentable material.Material
-	Yield       gravity.Yield    // the zero value takes [Fermentable.Yield]
+	Yield       gravity.Yield    `json:",omitzero"` // the zero value takes [Fermentable.Yield]
 	Attenuation units.Share      // of the fermentable sugar, that the yeast uses
 	Base        gravity.Solution // what else is in it, such as juice; the zero value is nothing
 	Basis       Basis

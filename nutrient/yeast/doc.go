@@ -1,7 +1,7 @@
 // Package yeast answers: how many cells does the wash want, how much yeast is that today,
 // and how is dry yeast rehydrated?
 //
-//	cells, _ := yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7), yeast.UsualRate().Value)
+//	cells, _ := yeast.CellsToPitch(yeast.UsualRate().Value, units.DegreePlato.Of(7), units.Litre.Of(60))
 //	pack, _ := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(5))
 //	pitch, _ := pack.Need(cells, 200*24*time.Hour)
 //	fmt.Println(pitch.Mass.Text(units.Gram, 1))

@@ -50,7 +50,7 @@ func ExampleLiquidPack() {
 	alive, _ := p.Alive(60 * 24 * time.Hour)
 	fmt.Println(p.Form(), alive, "-", p.Evidence())
 	rate, _ := yeast.MillionPerPlato(0.75)
-	cells, _ := yeast.CellsToPitch(units.Litre.Of(20), units.DegreePlato.Of(12), rate)
+	cells, _ := yeast.CellsToPitch(rate, units.DegreePlato.Of(12), units.Litre.Of(20))
 	n, _ := p.Need(cells, 60*24*time.Hour)
 	fmt.Printf("%.1f packs for %s\n", n.Packs, cells)
 	pitch, peak := yeast.WinePitch()

@@ -10,7 +10,7 @@ import (
 
 // Dry yeast a year old for 60 L at 7 °P.
 func ExamplePack_Need() {
-	cells, _ := yeast.CellsToPitch(units.Litre.Of(60), units.DegreePlato.Of(7), yeast.UsualRate().Value)
+	cells, _ := yeast.CellsToPitch(yeast.UsualRate().Value, units.DegreePlato.Of(7), units.Litre.Of(60))
 	pack, _ := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(6))
 	pitch, err := pack.Need(cells, 365*24*time.Hour)
 	if err != nil {

@@ -71,7 +71,7 @@ func UsualRate() evidence.Figure[PitchRate] {
 //   - Units: extract as the °P that a hydrometer shows, for which the rule was made; in sugars
 //     other than sucrose it is up to 3 % beside the mass share of extract.
 //   - Uncertainty: the usual rates span a factor of 3.
-func CellsToPitch(v units.Volume, extract units.Extract, rate PitchRate) (Cells, error) {
+func CellsToPitch(rate PitchRate, extract units.Extract, v units.Volume) (Cells, error) {
 	const fn, source = "yeast.CellsToPitch", "pitch rate"
 	ml, p := v.In(units.Millilitre), extract.In(units.DegreePlato)
 	if err := limit.Check(fn, "volume", ml/1000, "L", 1e-3, amount.MostVolume, source); err != nil {

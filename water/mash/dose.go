@@ -39,7 +39,7 @@ func (m Mash) WithAcid(a water.Acid, ph float64) (Adjustment, error) {
 	const fn = "mash.Mash.WithAcid"
 	gram := a.MolarMass() / 1000 // for a mmol
 	return m.dose(fn, ph, -1, gram, func(p water.Profile, x float64) (water.Profile, error) {
-		return p.AddAcid(units.Litre.Of(1), a, units.Millimole.Of(checked.Number(x)))
+		return p.AddAcid(a, units.Millimole.Of(checked.Number(x)), units.Litre.Of(1))
 	}, caution.List{water.AcidBurns, MeasurePH})
 }
 

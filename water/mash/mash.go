@@ -5,7 +5,6 @@ import (
 	"errors"
 	"math"
 
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
@@ -61,10 +60,13 @@ func (m Mash) PH() (Prediction, error) {
 
 func (s *state) estimatePH() (Prediction, error) {
 	e, err := s.estimate(s.ph)
-	if err == nil {
-		err = limit.Check(s.fn, "pH of the mash", e.Value, "", leastPH, mostPH, "a mash")
+	if err != nil {
+		return Prediction{}, err
 	}
-	return checked.Unless(err, e)
+	if err := limit.Check(s.fn, "pH of the mash", e.Value, "", leastPH, mostPH, "a mash"); err != nil {
+		return Prediction{}, err
+	}
+	return e, nil
 }
 
 const (

@@ -1,8 +1,6 @@
 package must
 
 import (
-	"cmp"
-
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
@@ -21,8 +19,10 @@ func (d Drink) moved(fn string, alk float64, more map[water.Ion]float64) (Drink,
 		}
 	}
 	q, err := water.NewProfile(p.Temperature(), units.MilligramPerLitreCaCO3.Of(checked.Number((alkalinity(p)+alk)*caCO3)), of...)
-	after, also := newDrink(fn, q, d.Strength())
-	return checked.Unless(limit.Named(fn, cmp.Or(err, also)), after)
+	if err != nil {
+		return Drink{}, limit.Named(fn, err)
+	}
+	return newDrink(fn, q, d.Strength())
 }
 
 // Malolactic returns the drink after bacteria have turned a share of its malic acid into

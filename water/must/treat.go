@@ -27,7 +27,7 @@ func (d Drink) AddAcid(a water.Acid, c units.MassConcentration) (Drink, error) {
 }
 
 func (d Drink) addAcid(fn string, a water.Acid, mg float64) (Drink, error) {
-	p, err := d.water.AddAcid(units.Litre.Of(1), a, units.Millimole.Of(checked.Number(mg/max(1, a.MolarMass()))))
+	p, err := d.water.AddAcid(a, units.Millimole.Of(checked.Number(mg/max(1, a.MolarMass()))), units.Litre.Of(1))
 	if err != nil {
 		return Drink{}, limit.Named(fn, err)
 	}
@@ -64,8 +64,10 @@ func (d Drink) blend(fn string, other Drink, x float64) (Drink, error) {
 	}
 	p, err := water.Blend(water.Portion{Water: d.water, Volume: units.Litre.Of(checked.Number(1 - x))},
 		water.Portion{Water: other.water, Volume: units.Litre.Of(checked.Number(x))})
-	after, also := newDrink(fn, p, units.PercentVolume.Of(checked.Number((1-x)*d.strength+x*other.strength)))
-	return checked.Unless(limit.Named(fn, cmp.Or(err, also)), after)
+	if err != nil {
+		return Drink{}, limit.Named(fn, err)
+	}
+	return newDrink(fn, p, units.PercentVolume.Of(checked.Number((1-x)*d.strength+x*other.strength)))
 }
 
 // Aim is what a treatment is to reach: a pH ([ToPH]) or a titratable acidity ([ToAcidity]).

@@ -45,14 +45,18 @@ func holds(i water.Ion, v, low, high float64, e evidence.Evidence) Part {
 	return p
 }
 
+const acidityOf = "acidity as "
+
+var nitrogenNames = [...]string{amino: "amino nitrogen", ammonium: "ammonium nitrogen"}
+
 func nitrogen(form int, v, low, high float64, e evidence.Evidence) Part {
-	p := about([...]string{amino: "amino nitrogen", ammonium: "ammonium nitrogen"}[form], v, low, high, e)
+	p := about(nitrogenNames[form], v, low, high, e)
 	p.nitrogen = form
 	return p
 }
 
 func acidityAs(a water.Acid, v, low, high float64, e evidence.Evidence) Part {
-	p := about("acidity as "+a.Name(), v, low, high, e)
+	p := about(acidityOf+a.Name(), v, low, high, e)
 	p.nitrogen = ofAcidity
 	return p
 }

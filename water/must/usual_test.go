@@ -7,7 +7,6 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
-
 	"pgregory.net/rapid"
 )
 

@@ -72,7 +72,7 @@ func carbonationContent() []Function {
 				if err != nil {
 					return err
 				}
-				c, err := l.Content(as(units.Celsius, in[0]), as(units.Kilopascal, in[1]))
+				c, err := l.Content(as(units.Kilopascal, in[1]), as(units.Celsius, in[0]))
 				out[0], out[1] = c.In(units.GramCO2PerLitre), carbonation.RealVolume.Volumes(c).In(units.VolumesCO2)
 				return err
 			},
@@ -103,7 +103,7 @@ func carbonationContent() []Function {
 				if err != nil {
 					return err
 				}
-				c, err := l.Content(as(units.Celsius, in[0]), p)
+				c, err := l.Content(p, as(units.Celsius, in[0]))
 				out[0], out[1] = carbonation.RealVolume.Volumes(c).In(units.VolumesCO2), c.In(units.GramCO2PerLitre)
 				return err
 			},
@@ -132,7 +132,7 @@ func carbonationContent() []Function {
 					return err
 				}
 				c := carbonation.VolumeDefinition(in[5]).Content(as(units.VolumesCO2, in[1]))
-				p, err := l.Pressure(as(units.Celsius, in[0]), c)
+				p, err := l.Pressure(c, as(units.Celsius, in[0]))
 				out[0], out[1] = air.Gauge(p).In(units.KilopascalGauge), p.In(units.Kilopascal)
 				return err
 			},
@@ -161,7 +161,7 @@ func carbonationContent() []Function {
 				if err != nil {
 					return err
 				}
-				p, err := l.Pressure(as(units.Celsius, in[0]), as(units.GramCO2PerLitre, in[1]))
+				p, err := l.Pressure(as(units.GramCO2PerLitre, in[1]), as(units.Celsius, in[0]))
 				out[0], out[1] = air.Gauge(p).In(units.KilopascalGauge), p.In(units.Kilopascal)
 				return err
 			},

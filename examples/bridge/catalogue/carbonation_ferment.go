@@ -39,8 +39,8 @@ func carbonationFerment() []Function {
 				if err != nil {
 					return err
 				}
-				s, err := carbonation.Spund(l, as(units.Celsius, in[0]), carbonation.RealVolume.Content(as(units.VolumesCO2, in[1])),
-					carbonation.Fermenter{Drink: as(units.Litre, in[2]), Headspace: as(units.Litre, in[3]), Rating: as(units.KilopascalGauge, in[8])}, y, air)
+				s, err := carbonation.Spund(l, carbonation.RealVolume.Content(as(units.VolumesCO2, in[1])), carbonation.Fermenter{Drink: as(units.Litre, in[2]), Headspace: as(units.Litre, in[3]), Rating: as(units.KilopascalGauge, in[8])},
+					y, as(units.Celsius, in[0]), air)
 				out[0], out[1] = s.Valve.In(units.KilopascalGauge), s.Extract.In(units.GramPerLitre)
 				out[2], out[3] = float64(s.Verdict), float64(set(s.Cautions...))
 				return err

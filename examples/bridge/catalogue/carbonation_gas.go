@@ -21,7 +21,9 @@ func carbonationGas() []Function {
 			dioxide.FugacityCoefficient),
 		of2("co2_gas_density", "density of CO2 gas", virialSource, temperature, pressure,
 			gives("density", units.KilogramPerCubicMetre, "density of the gas, g/L"),
-			carbonation.GasDensity),
+			func(t units.Temperature, p units.AbsolutePressure) (units.Density, error) {
+				return carbonation.GasDensity(p, t)
+			}),
 		of1("co2_saturation_pressure", "pressure in a cylinder that still has liquid CO2 in it",
 			virialSource+", eq. 3.13",
 			takes("temperature", units.Celsius, "temperature of the cylinder", -56.558, 30.9782, 20),

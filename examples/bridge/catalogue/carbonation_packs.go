@@ -43,7 +43,7 @@ func carbonationPacks() []Function {
 				if err != nil {
 					return err
 				}
-				have, err := carbonation.ResidualContent(l, as(units.Celsius, in[2]), air.Pressure())
+				have, err := carbonation.ResidualContent(l, air.Pressure(), as(units.Celsius, in[2]))
 				if err != nil {
 					return err
 				}

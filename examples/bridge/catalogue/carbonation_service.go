@@ -130,7 +130,7 @@ func pouring() []Function {
 				if err != nil {
 					return err
 				}
-				p, err := carbonation.MixedGasPressure(l, as(units.Celsius, in[0]), as(units.GramCO2PerLitre, in[1]), as(units.Percent, in[2]))
+				p, err := carbonation.MixedGasPressure(l, as(units.GramCO2PerLitre, in[1]), as(units.Percent, in[2]), as(units.Celsius, in[0]))
 				out[0], out[1] = air.Gauge(p).In(units.KilopascalGauge), p.In(units.Kilopascal)
 				return err
 			},

@@ -163,7 +163,7 @@ func sayings() map[string]saying {
 		bits = append(bits, float64(b))
 	}
 	source := saying{words: words, by: "source", bits: bits}
-	dechlorinated, _ := water.Profile{}.Dechlorinate(units.Litre.Of(1), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.ChlorineAs(0)), dechlorinators[0])
+	dechlorinated, _ := water.Profile{}.Dechlorinate(dechlorinators[0], water.FreeChlorine(units.MilligramPerLitre.Of(1), water.ChlorineAs(0)), units.Litre.Of(1))
 	return map[string]saying{
 		"co2_given_off":             always(carbonation.Asphyxiation.Text(), ferment.GasCaution.Text()),
 		"sugar_for_strength":        always(ferment.GasCaution.Text(), scalds),

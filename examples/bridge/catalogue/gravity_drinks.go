@@ -121,7 +121,7 @@ func gravityDrinks() []Function {
 				pure("on_label", "", "the number as a label states it: one decimal below 10, whole from there"),
 			},
 			call: func(in, out []float64) error {
-				n, err := gravity.StandardDrinks(as(units.Litre, in[0]), as(units.PercentVolume, in[1]), gravity.StandardDrink(in[2]))
+				n, err := gravity.StandardDrinks(gravity.StandardDrink(in[2]), as(units.PercentVolume, in[1]), as(units.Litre, in[0]))
 				if err != nil {
 					return err
 				}

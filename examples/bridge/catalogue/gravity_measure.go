@@ -39,7 +39,7 @@ func gravityMeasurements() []Function {
 				out("extract", units.DegreePlato, "apparent extract"),
 			},
 			call: func(in, out []float64) error {
-				g, err := gravity.FromDensityAt(as(units.KilogramPerCubicMetre, in[0]), as(units.Celsius, in[1]), as(units.PercentVolume, in[2]))
+				g, err := gravity.FromDensityAt(as(units.KilogramPerCubicMetre, in[0]), as(units.PercentVolume, in[2]), as(units.Celsius, in[1]))
 				out[0], out[1] = g.SG(), g.Extract().In(units.DegreePlato)
 				return err
 			},

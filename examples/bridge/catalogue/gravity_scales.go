@@ -82,7 +82,7 @@ func gravityScales() []Function {
 			},
 			call: func(in, out []float64) error {
 				h := gravity.Hydrometer{Reference: gravity.Reference(in[2])}
-				g, err := h.Correct(in[0], as(units.Celsius, in[1]), as(units.PercentVolume, in[3]))
+				g, err := h.Correct(in[0], as(units.PercentVolume, in[3]), as(units.Celsius, in[1]))
 				if err != nil {
 					return err
 				}

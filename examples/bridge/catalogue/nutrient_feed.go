@@ -91,7 +91,7 @@ func nutrientFeed() []Function {
 				if err != nil {
 					return err
 				}
-				cells, err := yeast.CellsToPitch(as(units.Litre, in[0]), as(units.DegreePlato, in[1]), rate)
+				cells, err := yeast.CellsToPitch(rate, as(units.DegreePlato, in[1]), as(units.Litre, in[0]))
 				if err != nil {
 					return err
 				}

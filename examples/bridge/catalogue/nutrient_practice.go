@@ -238,7 +238,7 @@ func drinkAcid(in, out []float64) error {
 	if err != nil {
 		return err
 	}
-	a, err := finish.Acidify(p, in[1], in[2], powder, water.TitrationSoftDrink, as(units.Litre, in[0]), law.US)
+	a, err := finish.Acidify(p, powder, in[1], in[2], water.TitrationSoftDrink, as(units.Litre, in[0]), law.US)
 	if err != nil {
 		return err
 	}

@@ -100,7 +100,7 @@ func nutrientStabilise() []Function {
 			},
 			Outputs: []Output{out("sorbate", units.MilligramPerLitre, "potassium sorbate")},
 			call: func(in, out []float64) error {
-				s, err := finish.SorbateByStrength(as(units.PercentVolume, in[0]), in[1])
+				s, err := finish.SorbateByStrength(in[1], as(units.PercentVolume, in[0]))
 				out[0] = s.Value.In(units.MilligramPerLitre)
 				return err
 			},

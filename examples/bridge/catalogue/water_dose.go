@@ -47,7 +47,7 @@ func waterDoses() []Function {
 				if err != nil {
 					return err
 				}
-				if p, err = p.AddAcid(units.Litre.Of(1), water.Acid(in[0]), as(units.Millimole, in[1])); err != nil {
+				if p, err = p.AddAcid(water.Acid(in[0]), as(units.Millimole, in[1]), units.Litre.Of(1)); err != nil {
 					return err
 				}
 				ta, err := p.TitratableAcidity(conventions[int(in[4])])
@@ -69,7 +69,7 @@ func waterDoses() []Function {
 				if err != nil {
 					return err
 				}
-				m, err := p.BaseToAlkalinity(as(units.Litre, in[3]), baseOf[int(in[1])], as(units.MilligramPerLitreCaCO3, in[2]))
+				m, err := p.BaseToAlkalinity(baseOf[int(in[1])], as(units.MilligramPerLitreCaCO3, in[2]), as(units.Litre, in[3]))
 				out[0] = m.In(units.Gram)
 				return err
 			},
@@ -89,7 +89,7 @@ func waterDoses() []Function {
 				if err != nil {
 					return err
 				}
-				d, err := p.BaseToPH(as(units.Litre, in[11]), baseOf[int(in[9])], in[10])
+				d, err := p.BaseToPH(baseOf[int(in[9])], in[10], as(units.Litre, in[11]))
 				out[0], out[1] = d.Dose.Mass.In(units.Gram), d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3)
 				return err
 			},

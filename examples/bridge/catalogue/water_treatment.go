@@ -127,7 +127,7 @@ func waterTreatment() []Function {
 				if in[0] == 1 {
 					r = water.Monochloramine(c, how)
 				}
-				d, err := water.Profile{}.Dechlorinate(as(units.Litre, in[3]), r, dechlorinators[int(in[4])])
+				d, err := water.Profile{}.Dechlorinate(dechlorinators[int(in[4])], r, as(units.Litre, in[3]))
 				out[0], out[1] = d.Least.In(units.Milligram), d.Dose.In(units.Milligram)
 				out[2] = -d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3)
 				return err

@@ -31,7 +31,7 @@ func (j *job) close(st *Step) error {
 	if err != nil {
 		return err
 	}
-	vapours, err := l.Pressure(j.s.t, units.CarbonDioxideContent{})
+	vapours, err := l.Pressure(units.CarbonDioxideContent{}, j.s.t)
 	if err != nil {
 		return err
 	}
@@ -49,7 +49,7 @@ func (j *job) close(st *Step) error {
 	if j.s.above.Gas {
 		dry, co2 = 0, j.s.above.Pressure.In(units.Kilopascal)-vapours.In(units.Kilopascal)
 	}
-	rho, err := carbonation.GasDensity(j.s.t, units.Kilopascal.Of(checked.Number(max(0, co2))))
+	rho, err := carbonation.GasDensity(units.Kilopascal.Of(checked.Number(max(0, co2))), j.s.t)
 	if err != nil {
 		return err
 	}
@@ -58,7 +58,7 @@ func (j *job) close(st *Step) error {
 	j.bring(Nitrogen, (1-oxygenOfAir)*n)
 	j.bring(Oxygen, oxygenOfAir*n)
 	if j.u.Air > 0 && air > 0 && !j.s.above.Gas {
-		nitrogen, oxygen, err := l.Aerated(j.s.t, st.place())
+		nitrogen, oxygen, err := l.Aerated(st.place(), j.s.t)
 		if err != nil {
 			return err
 		}

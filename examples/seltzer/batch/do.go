@@ -232,11 +232,11 @@ func (j *job) atRest(total units.AbsolutePressure, t units.Temperature) (float64
 	if err != nil {
 		return 0, err
 	}
-	free, err := l.Content(t, total)
+	free, err := l.Content(total, t)
 	if err != nil {
 		return 0, err
 	}
-	vapours, err := l.Pressure(t, units.CarbonDioxideContent{})
+	vapours, err := l.Pressure(units.CarbonDioxideContent{}, t)
 	if err != nil {
 		return 0, err
 	}

@@ -4,7 +4,7 @@
 //	pH, err := wash.PH()
 //
 // A [State] is one liquid with all that is in it, in moles of each [Component]; it is a value and
-// never changes. A [Step] makes another of it, and tells in [Left] what came in and what left.
+// never changes. A [Step] makes another of it, and says in [Left] what came in and what left.
 // What can be measured is a method of the State: nothing that is derived is kept, so that no
 // step can forget what another knew. A batch is a list of steps; its packs are a fork of it.
 //

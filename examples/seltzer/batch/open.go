@@ -29,12 +29,12 @@ func (j *job) open(st *Step) error {
 	if err != nil {
 		return err
 	}
-	vapours, err := l.Pressure(j.s.t, units.CarbonDioxideContent{})
+	vapours, err := l.Pressure(units.CarbonDioxideContent{}, j.s.t)
 	if err != nil {
 		return err
 	}
 	dry := 100.0 // kPa
-	nitrogen, oxygen, err := l.Aerated(j.s.t, units.Kilopascal.Of(checked.Number(dry+vapours.In(units.Kilopascal))))
+	nitrogen, oxygen, err := l.Aerated(units.Kilopascal.Of(checked.Number(dry+vapours.In(units.Kilopascal))), j.s.t)
 	if err != nil {
 		return err
 	}

@@ -46,7 +46,7 @@ func (j *job) above(st *Step) (rest [len(gases)]float64, err error) {
 	if err != nil {
 		return rest, err
 	}
-	nitrogen, oxygen, err := l.Aerated(j.s.t, st.place())
+	nitrogen, oxygen, err := l.Aerated(st.place(), j.s.t)
 	if err != nil {
 		return rest, err
 	}

@@ -170,7 +170,7 @@ func (m *maker) early() error {
 	}
 	n := units.Millimole.Of(checked.Number(1000 * st.Mass.In(units.Gram) / acid.MolarMass()))
 	for _, p := range []*water.Profile{&m.boiledLow, &m.boiledHigh} {
-		if *p, err = p.AddAcid(litres(added), acid, n); err != nil {
+		if *p, err = p.AddAcid(acid, n, litres(added)); err != nil {
 			return err
 		}
 	}

@@ -271,7 +271,7 @@ func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error
 			return nil, err
 		}
 		p.Sorbate = &SorbatePlan{Weight: w, SorbicAcid: d.SorbicAcid, Undissociated: d.Undissociated}
-		if f, err := finish.SorbateByStrength(units.PercentVolume.Of(checked.Number(m.batch.strength)), ph); err == nil {
+		if f, err := finish.SorbateByStrength(ph, units.PercentVolume.Of(checked.Number(m.batch.strength))); err == nil {
 			p.Sorbate.Advised = f.Value
 		}
 		for _, l := range d.Limits {

@@ -98,7 +98,7 @@ func (m *maker) counterFilling(r packRecipe, k packed) (*FillingPlan, error) {
 	if err != nil {
 		return nil, err
 	}
-	total, err := l.Pressure(r.filledAt(), r.filling)
+	total, err := l.Pressure(r.filling, r.filledAt())
 	if err != nil {
 		return nil, &RequestError{Field: r.field + ".filled_at", Value: r.filledAt().Text(units.Celsius, 1), Allowed: reason(err), Err: err}
 	}

@@ -132,7 +132,7 @@ func (m *maker) kegCurve(k packed, p PackPlan) (Curve, error) {
 		if err != nil {
 			return c, err
 		}
-		content, err := liquid.Content(p.Temperature, total)
+		content, err := liquid.Content(total, p.Temperature)
 		if err != nil {
 			return c, err
 		}

@@ -23,7 +23,7 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePre
 		if least := m.air.Pressure(); over.Compare(least) < 0 { // purged, without pressure
 			over = least
 		}
-		d, err := carbonation.GasDensity(r.Temperature, over)
+		d, err := carbonation.GasDensity(over, r.Temperature)
 		if err != nil {
 			return err
 		}
@@ -77,7 +77,7 @@ func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, mome
 	for i, at := range moments {
 		s := HighestPlan{When: at.when, Temperature: at.t, Sugar: sugar > 0}
 		freezes = freezes || at.t.Compare(freezing) < 0
-		total, err := liquid.Pressure(at.t, content)
+		total, err := liquid.Pressure(content, at.t)
 		if err != nil { // above 20 bar
 			total, s.AtLeast = units.Kilopascal.Of(mostPressure), true
 		}

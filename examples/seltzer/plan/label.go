@@ -60,7 +60,7 @@ func (m *maker) label() error {
 		into *float64
 		kind gravity.StandardDrink
 	}{{&l.DrinksUS, gravity.DrinkUS}, {&l.UnitsUK, gravity.UnitUK}, {&l.DrinksAU, gravity.DrinkAU}} {
-		if *d.into, err = gravity.StandardDrinks(l.Serving, mean.ByVolume(), d.kind); err != nil {
+		if *d.into, err = gravity.StandardDrinks(d.kind, mean.ByVolume(), l.Serving); err != nil {
 			return err
 		}
 	}

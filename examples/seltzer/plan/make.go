@@ -239,7 +239,7 @@ func (m *maker) flavourOf(f *Flavour, total, drink float64) error {
 // yeast is what to pitch.
 func (m *maker) yeast() error {
 	cold := m.batch.wash.VolumeAt20()
-	cells, err := yeast.CellsToPitch(cold, m.batch.wash.Gravity().Extract(), yeast.UsualRate().Value)
+	cells, err := yeast.CellsToPitch(yeast.UsualRate().Value, m.batch.wash.Gravity().Extract(), cold)
 	if err != nil {
 		return err
 	}

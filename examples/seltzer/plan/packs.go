@@ -42,7 +42,7 @@ func (m *maker) packs() error {
 		if err != nil {
 			return err
 		}
-		total, err := liquid.Pressure(r.Temperature, r.target)
+		total, err := liquid.Pressure(r.target, r.Temperature)
 		if err != nil {
 			return &RequestError{Field: r.field + ".co2", Value: r.Content.String(), Allowed: reason(err), Err: err}
 		}

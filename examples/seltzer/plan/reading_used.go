@@ -132,7 +132,7 @@ func (m *maker) usedByWeight(wash gravity.Solution, lost float64) (float64, erro
 	if err != nil {
 		return 0, err
 	}
-	held, err := liquid.Content(m.req.Fermenter.Temperature, m.air.Pressure())
+	held, err := liquid.Content(m.air.Pressure(), m.req.Fermenter.Temperature)
 	if err != nil {
 		return 0, err
 	}
@@ -158,7 +158,7 @@ func together(all []byOne) (used, u float64, apart string) {
 
 // corrected is the gravity of a reading above the start or below the floor, at 20 °C.
 func (m *maker) corrected(r Reading, s gravity.Solution) float64 {
-	g, err := m.hydrometer().Correct(r.Gravity, r.Temperature, s.ByVolume())
+	g, err := m.hydrometer().Correct(r.Gravity, s.ByVolume(), r.Temperature)
 	if err != nil {
 		return s.Gravity().SG()
 	}

@@ -11,7 +11,7 @@ import (
 // measuredWash is the wash as its first reading has it, and what would bring it back to
 // the plan.
 func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) {
-	g, err := m.hydrometer().Correct(r.Gravity, r.Temperature, units.StrengthByVolume{})
+	g, err := m.hydrometer().Correct(r.Gravity, units.StrengthByVolume{}, r.Temperature)
 	if err != nil {
 		return gravity.Solution{}, err
 	}

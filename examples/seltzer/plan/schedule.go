@@ -110,7 +110,7 @@ func (m *maker) room() error {
 	if err != nil {
 		return &RequestError{Field: "room.volume", Value: r.Volume.Text(units.CubicMetre, 1), Allowed: reason(err), Err: err}
 	}
-	density, err := carbonation.GasDensity(m.req.Fermenter.Temperature, m.air.Pressure())
+	density, err := carbonation.GasDensity(m.air.Pressure(), m.req.Fermenter.Temperature)
 	if err != nil {
 		return err
 	}

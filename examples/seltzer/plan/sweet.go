@@ -203,7 +203,7 @@ func (m *maker) sourness(i int, c *carried, steps []forward.Step) error {
 		if err != nil {
 			return 0, err
 		}
-		total, err := l.Pressure(at20, p.Content)
+		total, err := l.Pressure(p.Content, at20)
 		if err != nil {
 			return 0, err
 		}

@@ -163,7 +163,7 @@ func (m *maker) kegContent(k packed, p PackPlan, thermometer, gauge float64) (un
 		if err != nil {
 			return units.CarbonDioxideContent{}, err
 		}
-		return liquid.Content(units.At(x, &t), total)
+		return liquid.Content(total, units.At(x, &t))
 	}, &t, &g)
 	if err != nil {
 		return units.CarbonDioxideContent{}, err

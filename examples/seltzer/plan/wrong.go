@@ -142,12 +142,12 @@ func (m *maker) foam(g *Guide) error {
 		if err != nil {
 			return err
 		}
-		rest, err := liquid.Content(p.Temperature, m.air.Pressure())
+		rest, err := liquid.Content(m.air.Pressure(), p.Temperature)
 		if err != nil {
 			return err
 		}
 		warm := units.Celsius.Of(checked.Number(math.Min(p.Temperature.In(units.Celsius)+10, 40)))
-		warmer, err := liquid.Content(warm, m.air.Pressure())
+		warmer, err := liquid.Content(m.air.Pressure(), warm)
 		if err != nil {
 			return err
 		}
@@ -156,7 +156,7 @@ func (m *maker) foam(g *Guide) error {
 		if b := p.Bottle; b != nil && b.Priming.What != "" {
 			more := 0.1 * (p.Content.In(units.GramCO2PerLitre) - b.Dissolved.In(units.GramCO2PerLitre))
 			g.add(true, "priming of the "+r.Kind+"s", b.Priming.Mass.String(), "a tenth too much, or bottles a tenth fewer, is %.1f g/L of CO2 more", more)
-			cold, err := liquid.Content(units.Celsius.Of(checked.Number(math.Max(m.req.Fermenter.Warmest.In(units.Celsius)-10, 0))), m.air.Pressure())
+			cold, err := liquid.Content(m.air.Pressure(), units.Celsius.Of(checked.Number(math.Max(m.req.Fermenter.Warmest.In(units.Celsius)-10, 0))))
 			if err != nil {
 				return err
 			}
@@ -216,7 +216,7 @@ func (m *maker) flat(g *Guide) error {
 				return err
 			}
 			warm := units.Celsius.Of(checked.Number(math.Min(p.Temperature.In(units.Celsius)+5, 40)))
-			c, err := liquid.Content(warm, total)
+			c, err := liquid.Content(total, warm)
 			if err != nil {
 				return err
 			}

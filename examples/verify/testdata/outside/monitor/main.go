@@ -21,7 +21,7 @@ func main() {
 		log.Fatal(err)
 	}
 	pace, err := kinetics.NewPace(kinetics.Start{
-		Sugar: wash.Concentration(gravity.Sucrose), Nitrogen: units.MilligramPerLitre.Of(120), Yeast: units.GramPerLitre.Of(0.4),
+		Sugar: wash.Concentration(gravity.AsSucrose), Nitrogen: units.MilligramPerLitre.Of(120), Yeast: units.GramPerLitre.Of(0.4),
 	}, kinetics.Hold{Temperature: units.Celsius.Of(20)})
 	if err != nil {
 		log.Fatal(err)

@@ -45,7 +45,7 @@ func regulator(strength, temperature, volumes, altitude string) (string, error) 
 	if err != nil {
 		return "", err
 	}
-	drink, err := carbonation.Drink(s, units.Extract{})
+	drink, err := carbonation.DrinkOf(s, units.Extract{})
 	if err != nil {
 		return "", err
 	}
@@ -53,7 +53,7 @@ func regulator(strength, temperature, volumes, altitude string) (string, error) 
 	if err != nil {
 		return "", err
 	}
-	p, err := l.Pressure(t, carbonation.RealVolume.Content(v))
+	p, err := l.Pressure(carbonation.RealVolume.Content(v), t)
 	if err != nil {
 		return "", err
 	}
