@@ -76,7 +76,7 @@ func carbonationLimits() []Function {
 			},
 			heavy: true,
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[6]), as(units.DegreePlato, in[7]))
+				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[6]), as(units.DegreePlato, in[7]))
 				if err != nil {
 					return err
 				}
