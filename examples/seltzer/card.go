@@ -424,6 +424,7 @@ func packing(p plan.Plan, s style) []step {
 		if len(p.Packs) > 1 {
 			fill.do = append(fill.do, "From "+s.volume(k.Base)+" of base drink"+withFlavour(p, k, s)+".")
 		}
+		fill.do = append(fill.do, letDown(k)...)
 		switch {
 		case k.Bottle != nil && k.Bottle.Filling != nil:
 			f := k.Bottle.Filling
@@ -515,6 +516,14 @@ func blending(k plan.PackPlan, s style) []row {
 		}
 	}
 	return rows
+}
+
+// letDown says what the water of a pack does.
+func letDown(k plan.PackPlan) []string {
+	if k.Water.In(units.Gram) < 1 || k.Bottle != nil && k.Bottle.Priming.What != "" {
+		return nil
+	}
+	return []string{"The water first, the base onto it, without a splash: it is let down to " + strength(k.Strength) + "."}
 }
 
 // plural names a kind of pack at the start of a sentence.

@@ -174,7 +174,7 @@ func nutrientPractice() []Function {
 			Outputs: []Output{
 				out("mass", units.Gram, "acid to weigh"), out("added", units.GramPerLitre, "of it in the drink"),
 				out("acidity_before", units.GramPerLitre, "titratable acidity, as citric acid"), out("acidity_after", units.GramPerLitre, "the same with it"),
-				sentences(water.AcidCautions().Texts()...),
+				sentences(water.AcidBurns.Text(), law.CheckTheLaw.Text()),
 			},
 			heavy: true,
 			call:  drinkAcid,
@@ -243,6 +243,6 @@ func drinkAcid(in, out []float64) error {
 		return err
 	}
 	out[0], out[1] = a.Mass.In(units.Gram), a.Concentration.In(units.GramPerLitre)
-	out[2], out[3], out[4] = a.Before.In(units.GramPerLitre), a.After.In(units.GramPerLitre), 1
+	out[2], out[3], out[4] = a.Before.In(units.GramPerLitre), a.After.In(units.GramPerLitre), 3
 	return nil
 }

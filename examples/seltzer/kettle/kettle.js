@@ -114,10 +114,31 @@ const inWorker = () => {
   };
 };
 
+// fromText reads the library: five letters for four bytes (Ascii85), "v" in the place of "<", "z"
+// for four noughts.
+function fromText(text) {
+  const noughts = text.split("z").length - 1, letters = text.length - noughts, rest = letters % 5;
+  const out = new Uint8Array(4 * (noughts + (letters - rest) / 5) + Math.max(rest - 1, 0));
+  let n = 0, value = 0, held = 0;
+  for (let i = 0; i < text.length; i++) {
+    const c = text.charCodeAt(i);
+    if (c === 122) { n += 4; continue; }
+    value = value * 85 + (c === 118 ? 60 : c) - 33;
+    if (++held < 5) continue;
+    for (let shift = 24; shift >= 0; shift -= 8) out[n++] = value >>> shift;
+    value = held = 0;
+  }
+  if (held) {
+    for (let k = held; k < 5; k++) value = value * 85 + 84;
+    for (let k = 1; k < held; k++) out[n++] = value >>> (32 - 8 * k);
+  }
+  return out;
+}
+
 async function load() {
   const text = $("library").textContent;
   $("library").remove();
-  const packed = Uint8Array.from(atob(text), c => c.charCodeAt(0));
+  const packed = fromText(text);
   const plain = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
   const module = await WebAssembly.compile(await new Response(plain).arrayBuffer());
   await instance(module);
