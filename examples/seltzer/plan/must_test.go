@@ -106,7 +106,8 @@ func TestMead(t *testing.T) {
 	dry := p.After.Points[0]
 	between(t, "acidity", milligrams(dry.Acidity)/1000, 2.2, 7.7, "meads in the literature, as tartaric, as a page quotes it (read, second hand)")
 	s := p.After.Sulfite
-	near(t, "free SO2", milligrams(s.Free), 0.8*(1+math.Pow(10, dry.PH-1.81)), 1e-6)
+	kept := p.After.Points[1]
+	near(t, "free SO2", milligrams(s.Free), 0.8*(1+math.Pow(10, kept.PH-1.81)), 0.1)
 	near(t, "metabisulfite", s.Weight.Mass.Quantity().In(units.Milligram), milligrams(s.Free)/0.576*10.02, 6)
 	between(t, "undissociated sorbic acid", milligrams(p.After.Sorbate.Undissociated)/milligrams(p.After.Sorbate.SorbicAcid), 0.9, 1, "pK 4.76")
 }
@@ -146,12 +147,12 @@ func TestCountryWine(t *testing.T) {
 		t.Errorf("sugar brings %+v", p.Must)
 	}
 	a := p.Acid
-	near(t, "as asked", a.PH, 3.1, 0.01)
+	near(t, "as asked", a.PH, 3.2, 0.01)
 	between(t, "acid, g/L", milligrams(a.PerLitre)/1000, 0.3, 6, "a teaspoon to four a gallon, common practice, no source")
 	if !(milligrams(a.Acidity) > milligrams(a.WasAcid) && a.Before > a.PH) {
 		t.Errorf("%+v", a)
 	}
-	near(t, "free SO2", milligrams(p.After.Sulfite.Free), 0.8*(1+math.Pow(10, a.PH-1.81)), 1e-6)
+	near(t, "free SO2", milligrams(p.After.Sulfite.Free), 0.8*(1+math.Pow(10, p.After.Points[2].PH-1.81)), 0.1)
 	if len(p.After.Points) != 3 || !told(p, "Concentrated acid burns") {
 		t.Errorf("%+v", p.After)
 	}
