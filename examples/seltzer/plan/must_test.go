@@ -205,6 +205,28 @@ func TestOtherJuices(t *testing.T) {
 	}
 }
 
+// A sharp juice is made milder before the yeast: 1 g/L as malic acid is 14.92 mEq/L, 1.493 g/L of potassium bicarbonate.
+func TestSofterJuice(t *testing.T) {
+	r := drink(t, "cider")
+	r.Malolactic = nil
+	r.Acid = &plan.Acid{What: "potassium bicarbonate", When: "before the yeast", Acidity: new(plan.Acidity)}
+	if err := r.Acid.Acidity.UnmarshalText([]byte("4.2 g/L as malic acid to pH 8.2")); err != nil {
+		t.Fatal(err)
+	}
+	p := made(t, r)
+	closes(t, "softer", p)
+	a := p.Acid
+	near(t, "acidity", milligrams(a.Acidity), 4200, 10)
+	near(t, "dose, g/L", milligrams(a.PerLitre)/1000, (milligrams(a.WasAcid)-4200)/1000*1.493, 0.01)
+	if !(a.PH > a.Before) || !told(p, "foams up") {
+		t.Errorf("%+v, %q", a, p.Cautions)
+	}
+	r.Acid.Acidity, r.Acid.PH = nil, 3.2
+	if _, err := plan.Make(r); err == nil || !strings.Contains(err.Error(), "less sour than the drink is already") {
+		t.Error(err)
+	}
+}
+
 // Each field that cannot be is refused by its name.
 func TestMustRefusals(t *testing.T) {
 	acidity := func(text string) *plan.Acidity {
