@@ -2,6 +2,8 @@ package plan_test
 
 import (
 	"encoding/json"
+	"errors"
+	"fmt"
 	"math"
 	"os"
 	"path/filepath"
@@ -9,7 +11,10 @@ import (
 	"testing"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+
+	"pgregory.net/rapid"
 )
 
 // drink is one of the drinks that the page starts from.
@@ -292,5 +297,88 @@ func TestMustRefusals(t *testing.T) {
 		if err := new(plan.Acidity).UnmarshalText([]byte(bad)); err == nil {
 			t.Errorf("%q is an acidity", bad)
 		}
+	}
+}
+
+// Whatever is measured of whatever wash: a plan whose masses close and whose pH is one, or a refusal that names a field.
+func TestAnyMust(t *testing.T) {
+	planned, all := 0, 0
+	start := drink(t, "wine")
+	rapid.Check(t, func(t *rapid.T) {
+		x := func(what string, least, most float64) float64 { return rapid.Float64Range(least, most).Draw(t, what) }
+		maybe := func(what string) bool { return rapid.Bool().Draw(t, what) }
+		r := start
+		r.Buffer, r.Acid, r.Stabilise = nil, nil, nil
+		r.Fermentable = rapid.SampledFrom([]string{"white sugar", "honey", "dry malt extract", "liquid malt extract", "apple juice 12 °Bx", "grape juice 22 °Bx", "juice 14 °Bx"}).Draw(t, "of")
+		r.Strength = units.PercentVolume.Of(checked.Number(x("strength", 3, 12)))
+		mg := func(what string, most float64) *units.MassConcentration {
+			c := units.MilligramPerLitre.Of(checked.Number(x(what, 0, most)))
+			return &c
+		}
+		acidity := func() *plan.Acidity {
+			a := new(plan.Acidity)
+			text := fmt.Sprintf("%.2f g/L as %s to pH 8.2", x("acidity", 0.1, 15), rapid.SampledFrom([]string{"malic acid", "tartaric acid", "citric acid"}).Draw(t, "as"))
+			if err := a.UnmarshalText([]byte(text)); err != nil {
+				t.Fatal(err)
+			}
+			return a
+		}
+		if r.Fermentable != "white sugar" && maybe("measured") {
+			r.Must = &plan.Must{PH: x("pH", 2.8, 5.5)}
+			if maybe("acidity") {
+				r.Must.Acidity = acidity()
+			}
+			if maybe("yan") {
+				r.Must.Nitrogen = mg("nitrogen", 400)
+			}
+			if maybe("potassium") {
+				r.Must.Potassium = mg("potassium mg", 2500)
+			}
+			if maybe("acids") {
+				r.Must.Acids = []plan.AcidPart{{What: "citric acid", Parts: 2}, {What: "malic acid", Parts: 1}}
+			}
+		}
+		if maybe("soured") {
+			r.Acid = &plan.Acid{What: rapid.SampledFrom([]string{"lactic acid", "malic acid", "potassium bicarbonate", "chalk"}).Draw(t, "with"), When: rapid.SampledFrom([]string{"before the yeast", "after the ferment"}).Draw(t, "when"), PH: x("to", 2.8, 5)}
+		}
+		if maybe("bacteria") {
+			r.Malolactic = new(units.Percent.Of(checked.Number(x("share", 0, 100))))
+		}
+		if maybe("cold") {
+			r.Cold = &plan.Cold{Temperature: units.Celsius.Of(checked.Number(x("°C", 0, 15))), Settled: units.Percent.Of(checked.Number(x("settled", 0, 100)))}
+		}
+		if maybe("kept") {
+			r.Stabilise = &plan.Stabilise{Molecular: mg("SO2", 1.5), Sorbate: mg("sorbate", 300)}
+		}
+		all++
+		p, err := plan.Make(r)
+		if err != nil {
+			if e, ok := errors.AsType[*plan.RequestError](err); !ok || e.Field == "request" {
+				t.Fatal(err)
+			}
+			return
+		}
+		planned++
+		in, out := 0.0, 0.0
+		for _, l := range p.Balance.In {
+			in += l.Mass.In(units.Gram)
+		}
+		for _, l := range p.Balance.Out {
+			out += l.Mass.In(units.Gram)
+		}
+		if math.Abs(in-out) > 1e-6 {
+			t.Fatalf("%.9f g in, %.9f g out", in, out)
+		}
+		for _, a := range p.Acidity.Points {
+			if !(a.PH > 1.5 && a.PH < 9.5 && a.Low <= a.PH && a.PH <= a.High) {
+				t.Fatalf("%+v", a)
+			}
+		}
+		if _, err := json.Marshal(p); err != nil {
+			t.Fatal(err)
+		}
+	})
+	if planned < all/4 {
+		t.Errorf("%d of %d planned", planned, all)
 	}
 }
