@@ -13,6 +13,9 @@ import (
 	"example.org/zymase/water/must"
 )
 
+// statedBand is what package must says of a pH from the acidity alone.
+const statedBand = 0.3
+
 // An acidityScore is how near the pH of a set of juices or wines comes to the measured one.
 type acidityScore struct {
 	Set     string
@@ -27,7 +30,7 @@ func (s *acidityScore) add(off float64) {
 	s.Rows++
 	s.Bias += off
 	s.squares += off * off
-	if math.Abs(off) <= must.Band {
+	if math.Abs(off) <= statedBand {
 		s.Inside++
 	}
 }
@@ -128,7 +131,7 @@ func wineOff(row published.Row, sulfate float64) (float64, error) {
 	if n.err != nil {
 		return 0, n.err
 	}
-	d, err := a.Drink(must.Acids{water.Lactate.At(units.MilligramPerLitre.Of(1))})
+	d, err := a.Drink(must.AcidShares{water.Lactate.At(units.MilligramPerLitre.Of(1))})
 	return d.PH() - measured, err
 }
 

@@ -52,7 +52,7 @@ func mustFunctions() []Function {
 				out("sorbate_acting", units.Percent, "undissociated part of sorbic acid, after"),
 			},
 			call: func(in, out []float64) error {
-				var acids must.Acids
+				var acids must.AcidShares
 				for k, a := range juiceAcids {
 					acids = append(acids, juiceAcid(a, in[3+k]))
 				}
