@@ -86,6 +86,7 @@ var cautionsOf = []struct{ words, steps string }{
 	{"largest dose on its label", "feed-1 pitch"},
 	{"rests on what is usual of it", "measure"},
 	{"Concentrated acid", "acid"},
+	{"foams up", "acid"},
 	{"measured sample first", "acid"},
 	{"may be soured", "acid"},
 	{"settle out as tartrates", "acid"},

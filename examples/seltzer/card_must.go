@@ -18,7 +18,11 @@ func souring(p plan.Plan, s style) []step {
 
 // acidStep is an acid to add, by its pH.
 func acidStep(a plan.AcidPlan, s style) step {
-	return step{id: "acid", title: "Acid", weigh: []row{{label: a.Weight.What, value: s.weight(a.Weight)}},
+	title := "Acid"
+	if a.PH > a.Before {
+		title = "Take acid away"
+	}
+	return step{id: "acid", title: title, weigh: []row{{label: a.Weight.What, value: s.weight(a.Weight)}},
 		do:   []string{"Three quarters of it first, dissolved in a little of the drink; stir, measure, then the rest."},
 		read: []row{{label: "pH", value: number(a.PH, 2), note: "before " + number(a.Before, 2)}, {label: "titratable acidity", value: litreOf(a.Acidity), note: "as " + a.As}}}
 }

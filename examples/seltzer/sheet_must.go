@@ -32,7 +32,7 @@ func mustSection(p plan.Plan, s style) section {
 
 // acidRow is an acid with what it does.
 func acidRow(a plan.AcidPlan, s style) row {
-	note := fmt.Sprintf("%s, %s in a litre; pH %.2f → %.2f, acidity %s → %s as %s", a.When, litreOf(a.PerLitre), a.Before, a.PH, litreOf(a.WasAcid), litreOf(a.Acidity), a.As)
+	note := fmt.Sprintf("%s, %s g in a litre; pH %.2f → %.2f, acidity %s → %s as %s", a.When, number(a.PerLitre.In(units.GramPerLitre), 2), a.Before, a.PH, litreOf(a.WasAcid), litreOf(a.Acidity), a.As)
 	if a.Uncertain {
 		note += "; by the meter, as the wash was not measured"
 	}

@@ -13,6 +13,9 @@ import (
 	"example.org/zymase/water/must"
 )
 
+// statedBand is what package must says of a pH from the acidity alone.
+const statedBand = 0.3
+
 // An acidityScore is how near the pH of a set of juices or wines comes to the measured one.
 type acidityScore struct {
 	Set     string
@@ -23,14 +26,11 @@ type acidityScore struct {
 	squares float64
 }
 
-// stated is the band that must.Origin.FromAcidity states.
-const stated = 0.3
-
 func (s *acidityScore) add(off float64) {
 	s.Rows++
 	s.Bias += off
 	s.squares += off * off
-	if math.Abs(off) <= stated {
+	if math.Abs(off) <= statedBand {
 		s.Inside++
 	}
 }

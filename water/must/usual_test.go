@@ -169,3 +169,103 @@ func TestUsualSpreads(t *testing.T) {
 		}
 	}
 }
+
+// The usual compositions typed a second time, from the tables that they were read in: usual, least, most, by the litre of
+// wash (of honey by the kilogram); nitrogen as N.
+func TestUsualAsTyped(t *testing.T) {
+	type figures [3]float64
+	for o, want := range map[Origin]struct {
+		extract float64
+		ph      figures
+		parts   map[string]figures
+	}{
+		Apple: {125.6, figures{3.71, 3.37, 4.24}, map[string]figures{
+			"acidity as malic acid": {4200, 1500, 9100}, "calcium": {85, 50, 120}, "magnesium": {40, 20, 60}, "sodium": {17, 11, 24},
+			"phosphate": {215, 120, 300}, "zinc": {0.2, 0.05, 0.5}, "amino nitrogen": {90, 20, 256},
+		}},
+		Grape: {240, figures{3.4, 3.02, 4.04}, map[string]figures{
+			"acidity as tartaric acid": {7000, 3700, 13200}, "calcium": {60, 28, 134}, "magnesium": {100, 70, 151}, "phosphate": {400, 290, 640},
+			"zinc": {0.5, 0.1, 1.5}, "amino nitrogen": {100, 40, 250}, "ammonium nitrogen": {50, 20, 120},
+		}},
+		Honey: {100.95, figures{3.91, 3.42, 6.10}, map[string]figures{
+			"acidity as hydrochloric acid": {1061.66, 316.46, 2168.89}, // 29.12, 8.68 and 59.49 mEq/kg of 36.458
+			"potassium":                    {764, 34.8, 3640}, "calcium": {50, 7.21, 94.3}, "magnesium": {20, 7, 90}, "phosphate": {276, 90, 782}, "zinc": {2, 0.5, 5},
+			"amino nitrogen": {30, 5, 60},
+		}},
+		Malt: {125.6, figures{5.2, 5.0, 5.6}, map[string]figures{
+			"potassium": {550, 400, 700}, "sodium": {30, 10, 60}, "calcium": {35, 20, 60}, "magnesium": {100, 70, 120}, "phosphate": {920, 600, 1200},
+			"zinc": {0.12, 0.05, 0.2}, "citrate": {116, 60, 200}, "malate": {63, 30, 120}, "glutamate": {2600, 1300, 5200},
+			"amino nitrogen": {160, 100, 220}, "ammonium nitrogen": {10, 5, 25},
+		}},
+	} {
+		u, err := o.Usual()
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, o.String()+" extract", u.Extract.In(units.GramPerLitre), want.extract, 0.05)
+		k := 1.0
+		if o == Honey {
+			k = 0.010 / 0.0820423 // 10 g at 1.42 kg/L in 75 mL
+		}
+		if got := (figures{u.PH.Value, u.PH.Low, u.PH.High}); got != want.ph {
+			t.Errorf("%v: pH %v, %v", o, got, want.ph)
+		}
+		if len(u.Parts) != len(want.parts) {
+			t.Errorf("%v: %d parts", o, len(u.Parts))
+		}
+		for _, p := range u.Parts {
+			f, ok := want.parts[p.Name]
+			if !ok {
+				t.Errorf("%v: %s", o, p.Name)
+			}
+			for i, c := range []units.MassConcentration{p.Content.Value, p.Content.Low, p.Content.High} {
+				near(t, o.String()+" "+p.Name, c.In(units.MilligramPerLitre)/k, f[i], 1e-4*f[i])
+			}
+		}
+	}
+	for o, band := range map[Origin]float64{Apple: 0.4, Grape: 0.4, Honey: 0.5, Malt: 0.3} {
+		near(t, "band of "+o.String(), brings(t, o, 100, pure(t), Reading{}).Band, band, 0)
+	}
+	near(t, "ammonium of a wort", brings(t, Malt, 125.6, pure(t), Reading{}).Drink.water.Ion(water.Ammonium).In(units.MilligramPerLitre), 10*18.039/14.007, 1e-6)
+}
+
+// A juice of currants: 30 g/L as citric acid and pH 2.8. At pH 8.2 it has given up all its protons, so that three for each mmol are
+// what the lye finds and what was there as salt, less the free H+; its titration is beyond the constants unless it is thinned.
+func TestSharpJuice(t *testing.T) {
+	d, err := Reading{PH: 2.8, Acidity: gramPerLitre(30), Titration: water.TitrationSoftDrink, Temperature: room}.Drink(AcidShares{water.Citrate.At(gramPerLitre(1))})
+	if err != nil {
+		t.Fatal(err)
+	}
+	found := 30000 / 192.123 * 3 // mEq/L
+	near(t, "protons", 3*mmol(d.water, water.Citrate), found+d.StrongIons().In(units.MilliequivalentPerLitre), 0.02*found)
+	again, err := d.Acidity(water.TitrationSoftDrink)
+	near(t, "read again", again.In(units.GramPerLitre), 30, 1e-3)
+	if err != nil {
+		t.Error(err)
+	}
+	thin, err := d.water.Dilute(units.Litre.Of(1), units.Litre.Of(3))
+	if err != nil {
+		t.Fatal(err)
+	}
+	quarter, err := thin.TitratableAcidity(water.TitrationSoftDrink)
+	near(t, "a quarter", quarter.In(units.GramPerLitre), 7.5, 1e-3)
+	if err != nil {
+		t.Error(err)
+	}
+}
+
+// Gluconate and glutamate carry one charge each as salts, by hand: 10 mmol/L of each with 20 of sodium and no acid besides.
+func TestSaltsOfHoneyAndMalt(t *testing.T) {
+	for _, i := range []water.Ion{water.Gluconate, water.Glutamate} {
+		p, err := water.NewProfile(room, units.CalciumCarbonate{}, i.At(milligrams(10*i.MolarMass())), water.Sodium.At(milligrams(10*22.990)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		d, err := New(p, units.StrengthByVolume{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, i.Name(), d.StrongIons().In(units.MilliequivalentPerLitre), 10, 1e-6)
+		near(t, i.Name()+", its charge", balance(p), 0, 1e-3)
+	}
+}

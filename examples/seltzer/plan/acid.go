@@ -7,6 +7,7 @@ import (
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 	"example.org/zymase/water/must"
 )
@@ -36,8 +37,8 @@ func (k *recipe) acidOK() error {
 	if a == nil {
 		return nil
 	}
-	if _, err := water.ParseAcid(a.What); err != nil {
-		return named("acid.what", a.What, err)
+	if _, _, err := a.found(); err != nil {
+		return err
 	}
 	if err := oneOf("acid.when", a.When, beforeYeast, afterFerment); err != nil {
 		return err
@@ -54,6 +55,19 @@ func (k *recipe) acidOK() error {
 		return &RequestError{Field: "acid", Value: a.What, Allowed: "left out while nobody knows what the " + k.fermentable.Name() + " brings: name the fruit, or give must.pH, must.titratable_acidity and must.acids"}
 	}
 	return nil
+}
+
+// found is the acid, or the salt where it is one that takes acid away.
+func (a *Acid) found() (water.Acid, material.Material, error) {
+	acid, err := water.ParseAcid(a.What)
+	if err == nil {
+		return acid, material.Material{}, nil
+	}
+	m, also := material.Find(a.What)
+	if also != nil || m.Composition().Alkalinity.IsZero() {
+		return 0, m, named("acid.what", a.What, err)
+	}
+	return 0, m, nil
 }
 
 // gasFree is a liquid of the batch without its gas, with the litres of water in it as package water counts them,
@@ -83,9 +97,13 @@ func (m *maker) acidityOf(d must.Drink, ofWater, litres float64) (units.MassConc
 // sour doses the acid that was asked for into a liquid of the batch, and plans it.
 func (m *maker) sour(s forward.State) (forward.Step, error) {
 	a := m.req.Acid
-	acid, err := water.ParseAcid(a.What)
+	acid, salt, err := a.found()
 	if err != nil {
 		return forward.Step{}, err
+	}
+	name, kind := acid.Name(), forward.Acidify
+	if !salt.IsZero() {
+		name, kind = salt.Name(), forward.Feed
 	}
 	d, ofWater, litres, err := gasFree(s)
 	if err != nil {
@@ -96,30 +114,37 @@ func (m *maker) sour(s forward.State) (forward.Step, error) {
 		field, value = "acid.to_acidity", a.Acidity.String()
 		aim = must.ToAcidity(units.MilligramPerLitre.Of(checked.Number(a.Acidity.content.In(units.MilligramPerLitre)*litres/ofWater)), a.Acidity.by)
 	}
-	t, err := d.WithAcid(acid, aim)
+	var t must.Treatment
+	more, above := "more", "above"
+	if salt.IsZero() {
+		t, err = d.WithAcid(acid, aim)
+	} else {
+		more, above = "less", "below"
+		t, err = d.WithSalt(salt, aim)
+	}
 	if err != nil {
-		have := fmt.Sprintf("more sour than the drink is already, pH %.2f", d.PH())
+		have := fmt.Sprintf("%s sour than the drink is already, pH %.2f", more, d.PH())
 		if a.Acidity != nil {
 			ta, also := m.acidityOf(d, ofWater, litres)
 			if also != nil {
 				return forward.Step{}, also
 			}
-			have = fmt.Sprintf("above what the drink has already, %.1f g/L", ta.In(units.GramPerLitre))
+			have = fmt.Sprintf("%s what the drink has already, %.1f g/L", above, ta.In(units.GramPerLitre))
 		}
-		return forward.Step{}, &RequestError{Field: field, Value: value, Allowed: have + ", within 50 g/L of acid", Err: err}
+		return forward.Step{}, &RequestError{Field: field, Value: value, Allowed: have + ", within 50 g/L of it", Err: err}
 	}
 	asked := units.Milligram.Of(checked.Number(t.PerLitre.In(units.MilligramPerLitre) * ofWater))
 	mass, err := asked.Round(m.req.Scales.Small, units.Nearest)
 	if err != nil {
 		return forward.Step{}, err
 	}
-	st := forward.Step{Kind: forward.Acidify, What: acid.Name(), Mass: mass.Quantity()}
+	st := forward.Step{Kind: kind, What: name, Mass: mass.Quantity()}
 	u := forward.Usual()
 	s, _, err = forward.Do(st, s, &u)
 	if err != nil {
 		return st, err
 	}
-	p := &AcidPlan{Weight: Weight{What: acid.Name(), For: "fermenter, acid " + a.When, Mass: mass, Asked: asked}, When: a.When, Before: d.PH(),
+	p := &AcidPlan{Weight: Weight{What: name, For: "fermenter, acid " + a.When, Mass: mass, Asked: asked}, When: a.When, Before: d.PH(),
 		PerLitre: units.GramPerLitre.Of(checked.Number(mass.Quantity().In(units.Gram) / litres)), Uncertain: m.brings.some && m.plan.Must != nil && !m.plan.Must.Measured}
 	by := m.convention()
 	p.As = by.As.Name() + " to pH " + trim(by.End)
@@ -156,7 +181,7 @@ func (m *maker) early() error {
 		return err
 	}
 	m.soured = []deed{{"acid", st}}
-	acid, err := water.ParseAcid(a.What)
+	acid, salt, err := a.found()
 	if err != nil {
 		return err
 	}
@@ -168,9 +193,13 @@ func (m *maker) early() error {
 	if m.brings.known {
 		added = ofWater
 	}
-	n := units.Millimole.Of(checked.Number(1000 * st.Mass.In(units.Gram) / acid.MolarMass()))
 	for _, p := range []*water.Profile{&m.boiledLow, &m.boiledHigh} {
-		if *p, err = p.AddAcid(acid, n, litres(added)); err != nil {
+		if salt.IsZero() {
+			*p, err = p.AddAcid(acid, units.Millimole.Of(checked.Number(1000*st.Mass.In(units.Gram)/acid.MolarMass())), litres(added))
+		} else {
+			*p, err = p.Add(litres(added), salt.Dose(st.Mass))
+		}
+		if err != nil {
 			return err
 		}
 	}

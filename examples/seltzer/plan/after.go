@@ -3,6 +3,7 @@ package plan
 import (
 	"cmp"
 	"fmt"
+	"math"
 
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/internal/checked"
@@ -21,6 +22,9 @@ type AfterPlan struct {
 	Tartar  units.Mass   `json:"cream_of_tartar_settled,omitzero"`
 	Sulfite *SulfitePlan `json:"sulfite,omitempty"`
 	Sorbate *SorbatePlan `json:"sorbate,omitempty"`
+
+	keptAt float64 // the pH that sulfite and sorbate are for
+	said   caution.List
 }
 
 // AfterPoint is the drink after one of the deeds, without gas.
@@ -163,10 +167,32 @@ func (m *maker) settleDown() error {
 	if r.Stabilise == nil {
 		return nil
 	}
+	p.keptAt = p.Points[len(p.Points)-1].PH
 	doses, err := m.stabilised(p, s)
 	if err != nil {
 		return err
 	}
+	// The potassium of both makes the drink less sour: the doses are for the pH that results.
+	for range mostPHs {
+		after := s
+		for _, st := range doses {
+			if after, _, err = forward.Do(st, after, &u); err != nil {
+				return err
+			}
+		}
+		d, _, _, err := gasFree(after)
+		if err != nil {
+			return err
+		}
+		if math.Abs(d.PH()-p.keptAt) < samePH {
+			break
+		}
+		p.keptAt = d.PH()
+		if doses, err = m.stabilised(p, s); err != nil {
+			return err
+		}
+	}
+	m.keep(p)
 	for _, st := range doses {
 		if _, err := do("sulfite and sorbate", st); err != nil {
 			return err
@@ -209,7 +235,7 @@ func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error
 	if err != nil {
 		return nil, err
 	}
-	ph := p.Points[len(p.Points)-1].PH
+	ph := p.keptAt
 	var steps []forward.Step
 	dose := func(what string, asked units.Mass) (Weight, error) {
 		step := m.req.Scales.Small
@@ -218,19 +244,13 @@ func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error
 			if step, err = units.Gram.Exact(decimal.RequireFromString(fineStep)); err != nil {
 				return Weight{}, err
 			}
-			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 10.0 g in water to make 100 mL, and take %.1f mL.", what, asked.In(units.Milligram), asked.In(units.Milligram)/100))
 		}
 		exact, err := asked.Round(step, units.Nearest)
 		w := Weight{What: what, For: "fermenter, to keep it", Mass: exact, Asked: asked}
-		m.plan.Weigh = append(m.plan.Weigh, w)
 		steps = append(steps, forward.Step{Kind: forward.Stabilise, What: what, Mass: exact.Quantity()})
 		return w, err
 	}
-	said := func(l caution.List) {
-		for _, c := range l {
-			m.caution(c.Text())
-		}
-	}
+	p.said = nil
 	if r.Molecular != nil {
 		share, err := finish.MolecularSharePractice(ph)
 		if err != nil {
@@ -259,7 +279,7 @@ func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error
 		for _, l := range d.Limits {
 			p.Sulfite.Limits = append(p.Sulfite.Limits, l.String())
 		}
-		said(d.Cautions)
+		p.said = p.said.With(d.Cautions...)
 	}
 	if r.Sorbate != nil {
 		d, err := finish.SorbateFor(*r.Sorbate, ph, v, whose)
@@ -277,7 +297,32 @@ func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error
 		for _, l := range d.Limits {
 			p.Sorbate.Limits = append(p.Sorbate.Limits, l.String())
 		}
-		said(d.Cautions)
+		p.said = p.said.With(d.Cautions...)
 	}
 	return steps, nil
 }
+
+// keep puts the doses that were found on the list, with what is to be said of them.
+func (m *maker) keep(p *AfterPlan) {
+	var all []Weight
+	if p.Sulfite != nil {
+		all = append(all, p.Sulfite.Weight)
+	}
+	if p.Sorbate != nil {
+		all = append(all, p.Sorbate.Weight)
+	}
+	for _, w := range all {
+		if mg := w.Asked.In(units.Milligram); mg < 10*m.req.Scales.Small.Quantity().In(units.Milligram) {
+			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 10.0 g in water to make 100 mL, and take %.1f mL.", w.What, mg, mg/100))
+		}
+	}
+	m.plan.Weigh = append(m.plan.Weigh, all...)
+	for _, c := range p.said {
+		m.caution(c.Text())
+	}
+}
+
+const (
+	mostPHs = 10
+	samePH  = 1e-3
+)

@@ -174,7 +174,9 @@ func (m *maker) toDraw() (*walks, error) {
 		return c.In(units.MilligramPerLitreCaCO3), err
 	})
 	if m.unforeseen() == "" {
-		read("pH at the end", "", func(*forward.Unknowns) (float64, error) { return dry().PH() })
+		if m.plan.Must == nil || m.plan.Must.Measured { // what the usual wash may differ by is not drawn: the plan has its band
+			read("pH at the end", "", func(*forward.Unknowns) (float64, error) { return dry().PH() })
+		}
 		read("yeast grown, dry", "g", func(*forward.Unknowns) (float64, error) {
 			return dry().Yeast().In(units.Gram) - wash().Yeast().In(units.Gram), nil
 		})

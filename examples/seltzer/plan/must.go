@@ -386,3 +386,18 @@ func (m *maker) widened(c ferment.Course) ([]AcidityPoint, error) {
 	}
 	return out, nil
 }
+
+// richest is the largest share of the fermentable that a wash is looked for at: three times that of the plan, or all that
+// a density is known of, a juice without water at most.
+func (m *maker) richest() float64 {
+	share := math.Min(3*m.batch.share, 1)
+	for range mostThinner {
+		if _, err := m.washOf(share, 1); err == nil {
+			break
+		}
+		share = (share + m.batch.share) / 2
+	}
+	return share
+}
+
+const mostThinner = 20

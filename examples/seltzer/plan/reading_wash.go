@@ -25,9 +25,13 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 			return math.NaN()
 		}
 		return w.Gravity().SG() - want
-	}, 1e-6, 3*m.batch.share, 1e-12)
+	}, 1e-6, m.richest(), 1e-12)
 	if err != nil {
-		return gravity.Solution{}, &RequestError{Field: "readings[0].gravity", Value: trim(r.Gravity), Allowed: "above water and below three times the planned extract", Err: err}
+		allowed := "above water and below three times the planned extract"
+		if m.brings.juice {
+			allowed = "above water and not above the juice itself: where that is sweeter, give its own Brix"
+		}
+		return gravity.Solution{}, &RequestError{Field: "readings[0].gravity", Value: trim(r.Gravity), Allowed: allowed, Err: err}
 	}
 	volume, err := m.batch.wash.Volume(m.req.Fermenter.Temperature)
 	if err != nil {
@@ -49,6 +53,9 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 	s.Original, s.Wash = g.SG(), volume
 	// More fermentable to the same water, or more water to the same fermentable.
 	plan := m.batch.share
+	if share < plan && m.brings.juice {
+		return one.Times(total) // no juice brings another up to itself
+	}
 	if share < plan {
 		s.AddSugar = kilograms(total * (plan - share) / (1 - plan))
 	} else {

@@ -24,9 +24,9 @@ type AcidPart struct {
 	Parts float64 `json:"parts"` // 3 and 1: three times as much
 }
 
-// Acid is an acid to add, to a pH or to an acidity.
+// Acid is an acid to add, or a salt that takes acid away, to a pH or to an acidity.
 type Acid struct {
-	What    string   `json:"what"`                 // a name of water.Acids: "citric acid"
+	What    string   `json:"what"`                 // a name of water.Acids: "citric acid"; or, to make it less sour, "potassium bicarbonate", "chalk"
 	When    string   `json:"when"`                 // "before the yeast" or "after the ferment"
 	PH      float64  `json:"to_pH,omitempty"`      // optional: one of the two
 	Acidity *Acidity `json:"to_acidity,omitempty"` // optional: "5.5 g/L as tartaric acid to pH 8.2"

@@ -197,7 +197,7 @@ var whys = map[Figure]Why{
 		"dose at which the pH, or the titratable acidity, is the one asked for; then as the scale weighs it",
 		"electroneutrality; as for the pH"},
 	FigureAfter: {
-		"acids and salts of the dry drink carried on: malate + H⁺ = lactate + CO2; K⁺ + HC4H4O6⁻ = cream of tartar; ethanol raises each pK by 0.0142 for 1 % vol",
+		"acids and salts of the dry drink carried on: malate + H⁺ = lactate + CO2; K⁺ + HC4H4O6⁻ = cream of tartar; ethanol raises each pK by 0.0142 for 1 % vol; malic acid that yeast itself uses is not counted",
 		"balance of atoms and charge; Prenesti et al. 2012 (read) for the ethanol"},
 	FigureTartar: {
 		"what settles until the product of K⁺ and HC4H4O6⁻ is that of a saturated solution of that strength and temperature, times the share of the way",
