@@ -272,8 +272,8 @@ func (r *recipe) minerals(b batch, sugar, water float64, req Request) (float64, 
 		plain = smaller(plain, r.forAmount(b, sugar, water))
 	}
 	plain.Strength = units.PercentVolume.Of(checked.Number(min(max(b.strength, leastStrength), mostStrength)))
-	plain.Readings, plain.Schedule = nil, nil
-	m, err := newMaker(plain)
+	plain.Readings, plain.Schedule, plain.Room, plain.Prices = nil, nil, nil, nil
+	m, err := makerOf(plain)
 	if err != nil {
 		return 0, err
 	}
