@@ -17,6 +17,7 @@ import (
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -114,7 +115,7 @@ func describeStruct(t reflect.Type, path string, comments map[string]string) []f
 // quoted are the examples and choices of a comment.
 var (
 	quoted = regexp.MustCompile(`"([^"]+)"`)
-	reads  = regexp.MustCompile(`names? of ([a-z]+\.\w+)(?:[:,] )?`)
+	reads  = regexp.MustCompile(`(?:: )?(?:an? )?names? of ([a-z]+\.\w+)(?:[:,] )?`)
 )
 
 // hints are a comment for those who fill in a form, and the names it speaks of.
@@ -137,6 +138,12 @@ func listed(list string) (names []string) {
 	case "water.Acids":
 		for _, a := range water.Acids() {
 			names = append(names, a.Name())
+		}
+	case "finish.Sweeteners": // those that yeast leaves
+		for _, s := range finish.Sweeteners() {
+			if s.Survives() {
+				names = append(names, s.Name())
+			}
 		}
 	case "sugar.Fermentables":
 		of = sugar.Fermentables()

@@ -101,10 +101,20 @@ func overview(p plan.Plan, s style) section {
 	if slices.ContainsFunc(p.Request.Packs, func(k plan.Pack) bool { return k.Strength != nil }) {
 		every = "in every pack that has no strength of its own"
 	}
+	if !slices.ContainsFunc(p.Request.Packs, func(k plan.Pack) bool { return k.Strength == nil }) {
+		return section{p.Name, []row{
+			row{"packaged", s.volume(p.Volume), "each pack at its own strength", "", ""}.explain(plan.FigureStrength),
+			atmosphereRow(p, s),
+		}}
+	}
 	return section{p.Name, []row{
 		row{"packaged", s.volume(p.Volume) + " at " + strength(p.Strength), every, "", ""}.explain(plan.FigureStrength),
-		row{"atmosphere", s.absolute(p.Atmosphere), "water boils at " + s.temperature(p.Boiling), "", ""}.explain(plan.FigureAtmosphere, plan.FigureBoiling),
+		atmosphereRow(p, s),
 	}}
+}
+
+func atmosphereRow(p plan.Plan, s style) row {
+	return row{"atmosphere", s.absolute(p.Atmosphere), "water boils at " + s.temperature(p.Boiling), "", ""}.explain(plan.FigureAtmosphere, plan.FigureBoiling)
 }
 
 // weighed are the figures that a weight is one of, by what it is for.

@@ -21,7 +21,10 @@ func (j *job) fill(st *Step) error {
 	if err := limit.Check(do, "capacity of the pack", st.Capacity.In(units.Litre), "L", v, 1e7, "no less than its filling"); err != nil {
 		return err
 	}
+	if err := limit.Check(do, "stretch of the pack", st.Stretch.In(units.Percent), "% per bar", 0, 5, "a pack"); err != nil {
+		return err
+	}
 	j.portion(1-v/have, &j.left.Liquid)
-	j.s.above.Capacity = st.Capacity
+	j.s.above.Capacity, j.s.above.Stretch = st.Capacity, st.Stretch
 	return nil
 }

@@ -146,7 +146,7 @@ func (s State) Pack(rating units.GaugePressure) (carbonation.PackState, error) {
 		return carbonation.PackState{}, err
 	}
 	mass := func(c Component, n float64) units.Mass { return grams(max(0, n) * molar[c]) }
-	held, err := carbonation.Vessel{Capacity: s.above.Capacity, Rating: rating}.Hold(drink, drink.VolumeAt20(), carbonation.Gases{
+	held, err := carbonation.Vessel{Capacity: s.above.Capacity, Rating: rating, StretchPerBar: s.above.Stretch}.Hold(drink, drink.VolumeAt20(), carbonation.Gases{
 		CO2:      mass(CarbonDioxide, s.amount[CarbonDioxide]-s.bound(e)),
 		Nitrogen: mass(Nitrogen, s.amount[Nitrogen]), Oxygen: mass(Oxygen, s.amount[Oxygen]),
 	}, place)

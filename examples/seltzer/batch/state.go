@@ -24,6 +24,7 @@ type Above struct {
 	Pressure units.AbsolutePressure // of the place, or of the gas over an open keg; zero is 101.325 kPa
 	Gas      bool                   // it is CO2 that holds that pressure, not air
 	Capacity units.Volume           // of the pack that the liquid fills, brim-full at 20 °C; zero is none
+	Stretch  units.Share            // by how much the pack grows for each bar inside; zero is a rigid one
 	Closed   bool
 }
 

@@ -16,6 +16,7 @@ type stateText struct {
 	Pressure    units.AbsolutePressure `json:"pressure,omitzero"`
 	Gas         bool                   `json:"under_co2,omitzero"`
 	Capacity    units.Volume           `json:"capacity,omitzero"`
+	Stretch     units.Share            `json:"stretch,omitzero"`
 	Closed      bool                   `json:"closed,omitzero"`
 }
 
@@ -23,7 +24,7 @@ type stateText struct {
 // liquid; UnmarshalJSON reads the same State back.
 func (s State) MarshalJSON() ([]byte, error) {
 	t := stateText{Moles: map[string]float64{}, Temperature: s.t,
-		Pressure: s.above.Pressure, Gas: s.above.Gas, Capacity: s.above.Capacity, Closed: s.above.Closed}
+		Pressure: s.above.Pressure, Gas: s.above.Gas, Capacity: s.above.Capacity, Stretch: s.above.Stretch, Closed: s.above.Closed}
 	for c, n := range s.amount {
 		if n != 0 {
 			t.Moles[Component(c).String()] = n
@@ -39,7 +40,7 @@ func (s *State) UnmarshalJSON(text []byte) error {
 	if err := json.Unmarshal(text, &t); err != nil {
 		return err
 	}
-	out := State{t: t.Temperature, above: Above{Pressure: t.Pressure, Gas: t.Gas, Capacity: t.Capacity, Closed: t.Closed}}
+	out := State{t: t.Temperature, above: Above{Pressure: t.Pressure, Gas: t.Gas, Capacity: t.Capacity, Stretch: t.Stretch, Closed: t.Closed}}
 	for name, n := range t.Moles {
 		c, ok := named[name]
 		if !ok {

@@ -36,7 +36,7 @@ const (
 	Settle                 // Share of the way to rest with cream of tartar, at the liquid's temperature
 	Carbonate              // Gauge, Pressure of the place: to rest under CO2
 	Prime                  // What, Mass: a fermentable
-	Fill                   // Capacity of the pack, brim-full at 20 °C; Volume of the liquid in it, at its temperature; the rest leaves
+	Fill                   // Capacity of the pack, brim-full at 20 °C, its Stretch; Volume of the liquid in it, at its temperature; the rest leaves
 	Close                  // Pressure of the place; Share of the head-space that is air, the rest CO2; under its gas where it was carbonated
 	Warm                   // Temperature; what an open liquid cannot hold then goes
 	Open                   // Pressure of the place
@@ -99,6 +99,7 @@ type Step struct {
 	Gauge       units.GaugePressure     `json:"gauge,omitzero"`
 	Gas         bool                    `json:"under_co2,omitzero"`
 	Capacity    units.Volume            `json:"capacity,omitzero"`
+	Stretch     units.Share             `json:"stretch,omitzero"` // of its volume for each bar inside
 	Strength    units.StrengthByVolume  `json:"strength,omitzero"`
 	Sugar       units.MassConcentration `json:"sugar,omitzero"`
 	With        *State                  `json:"with,omitempty"`

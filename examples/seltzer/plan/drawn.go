@@ -269,7 +269,7 @@ func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit st
 		return err
 	}
 	fork.steps = append(fork.steps,
-		forward.Step{Kind: forward.Fill, Volume: size, Capacity: litres(r.Size.In(units.Litre) / (1 - r.HeadSpace.In(units.Fraction)))},
+		forward.Step{Kind: forward.Fill, Volume: size, Capacity: litres(r.Size.In(units.Litre) / (1 - r.HeadSpace.In(units.Fraction))), Stretch: part(r.Stretch)},
 		forward.Step{Kind: forward.Close, Share: air, Pressure: m.air.Pressure()})
 	if r.primes() {
 		fork.steps = append(fork.steps, forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100)})

@@ -27,10 +27,14 @@ func (m *maker) label() error {
 	}
 	l := LabelPlan{Law: m.req.Label.Law, Serving: m.req.Label.Serving, Tolerance: units.PercentVolume.Of(labelTolerance)}
 	l.Category, l.Rules = m.category(l.Law)
-	l.Strength = units.PercentVolume.Of(checked.Number(math.Round(10*m.batch.strength) / 10))
+	printed := m.batch.strength
+	if m.allOwn() { // none has the batch's
+		printed = mean.ByVolume().In(units.PercentVolume)
+	}
+	l.Strength = units.PercentVolume.Of(checked.Number(math.Round(10*printed) / 10))
 	l.Within = true
 	for i, k := range m.batch.packed {
-		if m.plan.Packs[i].Own != nil && m.recipe.packs[i].Strength != nil {
+		if m.plan.Packs[i].Own != nil && m.recipe.packs[i].Strength != nil && !m.allOwn() {
 			continue // it has a label of its own
 		}
 		off := math.Abs(k.drink.ByVolume().In(units.PercentVolume) - l.Strength.In(units.PercentVolume))
@@ -66,6 +70,11 @@ func (m *maker) label() error {
 	}
 	m.plan.Label = l
 	return nil
+}
+
+// allOwn tells whether every pack has a strength of its own.
+func (r *recipe) allOwn() bool {
+	return !slices.ContainsFunc(r.packs, func(p packRecipe) bool { return p.Strength == nil })
 }
 
 // category is what the law calls the drink, and which rules its label follows. For the

@@ -306,5 +306,5 @@ func ExampleMake() {
 	fmt.Println(err)
 	// Output:
 	// volume: 5 gal: "gal": say US gal or imp gal: 3.785411784 L or 4.54609 L
-	// volume: missing or zero: 1 to 100000 L
+	// volume: missing: 1 to 100000 L; or at_hand, the sugar that there is
 }

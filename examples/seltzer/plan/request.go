@@ -192,13 +192,13 @@ type Pack struct {
 
 // Sweeten is what sweetens a packed drink.
 type Sweeten struct {
-	What string                  `json:"what"`       // "white sugar", where no yeast is to prime it; or a sweetener that yeast leaves, "erythritol"
+	What string                  `json:"what"`       // what yeast leaves, or "white sugar" where no yeast primes: a name of finish.Sweeteners
 	Like units.MassConcentration `json:"like_sugar"` // as sweet as so much sugar in a litre of the drink
 }
 
 // PackAcid is what sours a packed drink.
 type PackAcid struct {
-	What string                  `json:"what"` // "citric acid", "lactic acid", "malic acid" or another
+	What string                  `json:"what"` // a name of water.Acids: "citric acid"
 	Dose units.MassConcentration `json:"dose"` // of the pure acid in a litre of the drink
 }
 

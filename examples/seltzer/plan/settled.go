@@ -56,7 +56,7 @@ func settled(req Request) (Request, error) {
 	}
 	if s := b.strength; !(s >= leastStrength && s <= mostStrength) {
 		field, value := req.fixes()
-		return req, &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("what makes a drink of %s to %s %% vol: this makes %.1f", plain(leastStrength), plain(mostStrength), s)}
+		return req, &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("what makes a drink of %s to %s %% vol: this makes %.1f, %s would do", plain(leastStrength), plain(mostStrength), s, req.near(min(max(s, leastStrength), mostStrength)/s))}
 	}
 	if req.Volume.IsZero() {
 		scale := r.forAmount(b, sugar, water)
@@ -168,6 +168,14 @@ func (r *Request) fixes() (field, value string) {
 	return "at_hand.sugar", r.AtHand.Sugar.Text(units.Kilogram, 2)
 }
 
+// near is what a strength follows from, so many times as much.
+func (r *Request) near(times float64) string {
+	if r.Gravity != nil {
+		return fmt.Sprintf("%.3f", 1+times*(*r.Gravity-1))
+	}
+	return "about " + units.Mass.Text(kilograms(times*kg(*r.AtHand.Sugar)), units.Kilogram, 1)
+}
+
 func atHandText(sugar, water float64) string {
 	switch {
 	case water == 0:
@@ -264,8 +272,8 @@ func (r *recipe) minerals(b batch, sugar, water float64, req Request) (float64, 
 		plain = smaller(plain, r.forAmount(b, sugar, water))
 	}
 	plain.Strength = units.PercentVolume.Of(checked.Number(min(max(b.strength, leastStrength), mostStrength)))
-	plain.Readings, plain.Schedule = nil, nil
-	m, err := newMaker(plain)
+	plain.Readings, plain.Schedule, plain.Room, plain.Prices = nil, nil, nil, nil
+	m, err := makerOf(plain)
 	if err != nil {
 		return 0, err
 	}

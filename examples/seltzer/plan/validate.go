@@ -102,8 +102,8 @@ func newRecipe(r Request) (*recipe, error) {
 		return k, r.typed.echoed(k.setMade())
 	}
 	checks := []error{
-		within("volume", r.Volume, units.Litre, leastVolume, mostVolume),
-		within("strength", r.Strength, units.PercentVolume, leastStrength, mostStrength),
+		instead(r.Volume.IsZero(), "or at_hand, the sugar that there is", within("volume", r.Volume, units.Litre, leastVolume, mostVolume)),
+		instead(r.Strength.IsZero(), "or original_gravity, or at_hand", within("strength", r.Strength, units.PercentVolume, leastStrength, mostStrength)),
 		r.Kettle.capacityOK(),
 		within("kettle.boil_off", r.Kettle.BoilOff, units.LitrePerHour, 0, mostVolume),
 		within("fermenter.capacity", r.Fermenter.Capacity, units.Litre, leastVolume, 2*mostVolume),
@@ -132,6 +132,14 @@ func newRecipe(r Request) (*recipe, error) {
 		k.afterOK(),
 	}
 	return k, r.typed.echoed(cmp.Or(checks...))
+}
+
+// instead adds to a refusal what may stand in the place of a field that is left out.
+func instead(missing bool, what string, err error) error {
+	if e, ok := err.(*RequestError); ok && missing {
+		e.Value, e.Allowed = "missing", e.Allowed+"; "+what
+	}
+	return err
 }
 
 func scaleOK(field string, step units.ExactMass) error {
