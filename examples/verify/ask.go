@@ -118,7 +118,7 @@ func (a *asker) function(s *sheet) (*catalogue.Function, error) {
 	for _, n := range list[:min(8, len(list))] {
 		names = append(names, n.name)
 	}
-	answer, err := a.ask(s, "which function computes what was measured?", names, "-checks FUNCTION")
+	answer, err := a.ask(s, "which function computes what was measured?", names, "-checks FUNCTION (go run ./examples/bridge functions lists them)")
 	if err != nil {
 		return nil, err
 	}

@@ -89,7 +89,7 @@ func TestNotAsked(t *testing.T) {
 		text string
 		want string
 	}{
-		{nil, "altitude (m);pressure (mbar absolute)\n500;954,61\n", "-checks FUNCTION; it may be atmosphere_at_altitude"},
+		{nil, "altitude (m);pressure (mbar absolute)\n500;954,61\n", "lists them); it may be atmosphere_at_altitude"},
 		{[]string{"-checks", "atmosphere"}, "altitude (m);pressure (mbar absolute)\n500;954,61\n", "there are atmosphere_at_altitude"},
 		{[]string{"-checks", "atmosphere_at_altitude"}, "Höhe (m);pressure (mbar absolute)\n500;954,61\n", `-map "Höhe (m)=NAME"; it may be altitude, label`},
 		{[]string{"-checks", "water_density"}, "density (kg/m³)\n998.2\n", `-fix "temperature=VALUE °C"`},
