@@ -17,7 +17,9 @@ var forms = choice.Of[PackForm]("form of yeast", "dry", "liquid")
 func (f PackForm) String() string { return forms.Text(f) }
 
 // MarshalText is [PackForm.String]; an unknown form is a [*units.NameError].
-func (f PackForm) MarshalText() ([]byte, error) { return forms.Marshal("yeast.PackForm.MarshalText", f) }
+func (f PackForm) MarshalText() ([]byte, error) {
+	return forms.Marshal("yeast.PackForm.MarshalText", f)
+}
 
 // UnmarshalText reads "dry" or "liquid"; another text is a [*units.NameError].
 func (f *PackForm) UnmarshalText(text []byte) error {

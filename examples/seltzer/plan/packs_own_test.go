@@ -148,7 +148,9 @@ func TestRefusedPacks(t *testing.T) {
 		{func(r *plan.Request) {
 			r.Packs[1].Sweeten = &plan.Sweeten{What: "erythritol", Like: units.GramPerLitre.Of(300)}
 		}, "packs[1].sweeten.like_sugar: 300 g/L: 0.1 to 200 g/L"},
-		{func(r *plan.Request) { r.Packs[1].Acid = &plan.PackAcid{What: "vinegar", Dose: units.GramPerLitre.Of(1)} }, "packs[1].acid.what: vinegar"},
+		{func(r *plan.Request) {
+			r.Packs[1].Acid = &plan.PackAcid{What: "vinegar", Dose: units.GramPerLitre.Of(1)}
+		}, "packs[1].acid.what: vinegar"},
 		{func(r *plan.Request) {
 			r.Packs[1].Acid = &plan.PackAcid{What: "citric acid", Dose: units.GramPerLitre.Of(30)}
 		}, "packs[1].acid.dose: 30 g/L"},
