@@ -48,6 +48,23 @@ func TestSugarsByTheirSources(t *testing.T) {
 	shareNear(t, "honey, fructose", honey.Fructose, 38.2, 1e-6)
 	shareNear(t, "honey, glucose", honey.Glucose, 31.3, 1e-6)
 	shareNear(t, "honey, disaccharides", honey.Disaccharides, 1.3+7.3, 1e-6)
+	shareNear(t, "invert syrup, spread", material.MediumInvert().Spread(), 1, near)
+	shareNear(t, "medium invert, glucose", invert.Glucose, 19.475, 1e-6)
+	shareNear(t, "honey, other solids", honey.UnfermentedSolids, 100-17.2-38.2-31.3-1.3-7.3, 1e-6)
+	shareNear(t, "sucrose", material.Sucrose().Composition().Disaccharides, 100, near)
+	shareNear(t, "lactose, its water", material.Lactose().Composition().CrystalWater, 5.000, 0.001) // 18.015/360.312
+	shareNear(t, "lactose", material.Lactose().Composition().UnfermentedSolids, 95.000, 0.001)
+	shareNear(t, "urea", material.Urea().Composition().UreaNitrogen, 46.646, 0.002) // 28.014/60.056
+	if m := material.Urea().MolarMass(); math.Abs(m-60.056) > 0.0005 {
+		t.Errorf("urea: %v g/mol", m)
+	}
+	yeast := material.AutolysedYeast().Composition() // recalled from memory
+	shareNear(t, "autolysed yeast, nitrogen", yeast.AminoNitrogen, 4, near)
+	shareNear(t, "phosphorus", yeast.Phosphorus, 1.3, near)
+	shareNear(t, "potassium", yeast.Potassium, 2, near)
+	shareNear(t, "magnesium", yeast.Magnesium, 0.15, near)
+	shareNear(t, "zinc", yeast.Zinc, 0.01, near)
+	shareNear(t, "thiamine", material.ThiamineHydrochloride().Composition().Thiamine, 100, near)
 	for of, solids := range map[float64]material.Material{97: material.DryMaltExtract(), 80: material.LiquidMaltExtract()} {
 		c := of
 		all := solids.Composition()
@@ -117,6 +134,11 @@ func TestSyrupsByTheirSources(t *testing.T) {
 		{"half of it ferments", second(material.Juice(units.DegreePlato.Of(12), share(t, 50))), true},
 		{"49.9 %", second(material.Juice(units.DegreePlato.Of(12), share(t, 49.9))), false},
 		{"all of it", second(material.Juice(units.DegreePlato.Of(12), share(t, 100))), true},
+		{"invert syrup of 62 %", second(material.InvertSyrup(share(t, 62), share(t, 50))), true},
+		{"61.9", second(material.InvertSyrup(share(t, 61.9), share(t, 50))), false},
+		{"90", second(material.InvertSyrup(share(t, 90), share(t, 100))), true},
+		{"90.1", second(material.InvertSyrup(share(t, 90.1), share(t, 0))), false},
+		{"inverted not at all", second(material.InvertSyrup(share(t, 70), share(t, 0))), true},
 		{"43 % fructose", second(material.HighFructoseSyrup(share(t, 43))), false},
 	} {
 		if (c.err == nil) != c.ok {
