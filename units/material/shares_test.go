@@ -198,3 +198,26 @@ func share(t *testing.T, percent float64) units.Share {
 }
 
 func second[T any](_ T, err error) error { return err }
+
+// A mix by hand: half white sugar and half dextrose monohydrate are 0.4997 and 0.45455 of sugar,
+// known to 0.1 and 0.5 %: √(0.4997² + 2.27273²)/0.95425 = 2.4386 ‰. Its shares add up to the whole.
+func TestMixByHand(t *testing.T) {
+	half := func(m material.Material, percent float64) material.Ingredient {
+		return material.Ingredient{Material: m, Share: share(t, percent)}
+	}
+	m, err := material.Mix(half(material.WhiteSugar(), 50), half(material.DextroseMonohydrate(), 50))
+	if err != nil {
+		t.Fatal(err)
+	}
+	shareNear(t, "spread", m.Spread(), 0.24386, 0.00002)
+	shareNear(t, "sucrose", m.Composition().Disaccharides, 49.97, 1e-6)
+	shareNear(t, "glucose", m.Composition().Glucose, 45.4545, 0.0005)
+	for _, sum := range []float64{49.9, 50.1, 50.00001, 49.99999} {
+		if _, err := material.Mix(half(material.WhiteSugar(), 50), half(material.DextroseMonohydrate(), sum)); err == nil {
+			t.Errorf("shares of 50 and %v %% are taken", sum)
+		}
+	}
+	if _, err := material.Mix(half(material.WhiteSugar(), 100), half(material.Chalk(), 0)); err != nil {
+		t.Error(err)
+	}
+}
