@@ -82,7 +82,7 @@ var faults = []fault{
 	},
 	{
 		kind: "form of the source", file: "gravity/hydrometer.go", old: "const glassExpansion = 25e-6", new: "const glassExpansion  = 25e-6",
-		gate: []string{"bash", "-c", `unformatted=$(gofmt -l .); [ -z "$unformatted" ] || { echo "not gofmt-formatted: $unformatted"; exit 1; }`}, says: "not gofmt-formatted: gravity/hydrometer.go",
+		gate: []string{"bash", "-c", `unformatted=$(gofmt -l .); [ -z "$unformatted" ] || { echo "not gofmt-formatted: $unformatted"; exit 1; }`}, says: "gravity/hydrometer.go",
 	},
 	{
 		kind: "a module too many", file: "go.sum", old: "github.com/shopspring/decimal v1.6.0/go.mod", new: "golang.org/x/text v0.20.0/go.mod h1:D4IsuqiFMhST5bX19pQ9ikHC2GsaKyk/oF+pn3ducp4=\ngithub.com/shopspring/decimal v1.6.0/go.mod",

@@ -71,10 +71,16 @@ func (a *asker) mapped(s *sheet) (string, error) {
 	return a.written(s, f, what, fixed), nil
 }
 
-// said looks up a head in the -map flags, with its unit or without.
+// said looks up a head in the -map flags, with its unit or without, and without what was merged
+// above it.
 func (a *asker) said(h sheetHead) (string, bool) {
 	for _, text := range []string{h.text, h.name} {
 		if to, ok := a.columns[strings.ToLower(text)]; ok {
+			return to, true
+		}
+	}
+	for text, to := range a.columns { // the lower of merged heads alone
+		if strings.HasSuffix(strings.ToLower(h.text), " "+text) {
 			return to, true
 		}
 	}
@@ -112,7 +118,7 @@ func (a *asker) function(s *sheet) (*catalogue.Function, error) {
 	for _, n := range list[:min(8, len(list))] {
 		names = append(names, n.name)
 	}
-	answer, err := a.ask(s, "which function computes what was measured?", names, "-checks FUNCTION")
+	answer, err := a.ask(s, "which function computes what was measured?", names, "-checks FUNCTION (go run ./examples/bridge functions lists them)")
 	if err != nil {
 		return nil, err
 	}

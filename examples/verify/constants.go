@@ -20,7 +20,7 @@ func writeConstants(w io.Writer) error {
 	fmt.Fprintln(w, "a typical result moves at most where each number of the row is raised by 1 % by itself; one of a set")
 	fmt.Fprintln(w, "that all but cancel moves it far, which says how many of its digits count.")
 	fmt.Fprintln(w)
-	fmt.Fprintln(w, "What rests on memory, practice or our choice, and moves a result by a tenth of it or more for each tenth:")
+	fmt.Fprintln(w, "What rests on memory, practice or our choice, and of which 1 % moves a result by about as much or more:")
 	for _, e := range all {
 		switch e.Status {
 		case ledger.Recalled, ledger.Practice, ledger.Fitted, ledger.Chosen:

@@ -38,7 +38,9 @@ import (
 
 func main() {
 	var answers io.Reader
-	if in, err := os.Stdin.Stat(); err == nil && in.Mode()&os.ModeCharDevice != 0 {
+	in, err := os.Stdin.Stat()
+	nobody, _ := os.Stat(os.DevNull)
+	if err == nil && in.Mode()&os.ModeCharDevice != 0 && !os.SameFile(in, nobody) {
 		answers = os.Stdin // somebody sits there
 	}
 	os.Exit(talk(os.Args[1:], answers, os.Stdout, os.Stderr))

@@ -48,10 +48,11 @@ func (r *Report) writeText(w io.Writer, every, own bool) {
 	for _, kind := range slices.Sorted(maps.Keys(kinds)) {
 		fmt.Fprintf(w, "  %-28s %8d\n", kind, kinds[kind])
 	}
+	why := unreadReasons()
 	list := func(what string, names []string) {
 		fmt.Fprintf(w, "\n%s: %d of %d\n", what, len(names), r.Functions)
 		for _, name := range names {
-			fmt.Fprintln(w, "  "+name)
+			fmt.Fprintln(w, strings.TrimSuffix("  "+name+": "+why[name], ": "))
 		}
 	}
 	list("Functions of the catalogue that no published row reaches, only rows computed or recalled", r.Unread)

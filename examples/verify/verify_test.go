@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/examples/bridge/catalogue"
 	"example.org/zymase/internal/published"
 )
 
@@ -146,6 +147,34 @@ func TestWholeReport(t *testing.T) {
 		if !strings.Contains(out, name+": within tolerance\n") {
 			t.Errorf("table %s is not in the report", name)
 		}
+	}
+}
+
+// TestUnreadFunctionsSayWhy: no function without a published row but with its reason, and no reason
+// for one that has got a row.
+func TestUnreadFunctionsSayWhy(t *testing.T) {
+	tables, err := published.All()
+	if err != nil {
+		t.Fatal(err)
+	}
+	read := map[string]bool{}
+	for _, table := range tables {
+		if table.Status == published.Read {
+			read[table.Checks] = true
+		}
+	}
+	why := unreadReasons()
+	for _, f := range catalogue.All() {
+		switch {
+		case !read[f.Name] && why[f.Name] == "":
+			t.Errorf("%s has no row that was read: give it one, or its reason in unread.tsv", f.Name)
+		case read[f.Name] && why[f.Name] != "":
+			t.Errorf("%s has rows that were read: its reason in unread.tsv can go", f.Name)
+		}
+		delete(why, f.Name)
+	}
+	for name := range why {
+		t.Errorf("unread.tsv: there is no function %s", name)
 	}
 }
 
