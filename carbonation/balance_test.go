@@ -147,7 +147,7 @@ func TestSettleAgainstBisection(t *testing.T) {
 // equations stood when an independent solver was set against them, it comes to 488 kPa
 // gauge at 20 °C. Air that dissolves takes much of that back.
 func TestSettleCase(t *testing.T) {
-	s, err := Drink(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0))
+	s, err := DrinkOf(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0))
 	if err != nil {
 		t.Fatal(err)
 	}

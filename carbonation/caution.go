@@ -53,11 +53,11 @@ const (
 	// TurningFlow: the flow may be laminar or turbulent.
 	TurningFlow caution.Caution = "turning_flow: The flow is where laminar turns to turbulent (Reynolds number 2000 to 4000) and may be either: the same line can resist up to two and a half times as much. The length jumps at Reynolds number 2300. Choose a flow or a bore well to one side, and trim the line by trial."
 	// Recalled: a figure from memory or common practice stands in the result.
-	Recalled caution.Caution = "recalled: A figure here is common practice or recalled from memory; check it against the maker's data."
+	FromMemory caution.Caution = "recalled: A figure here is common practice or recalled from memory; check it against the maker's data."
 )
 
 var gravest = [...]caution.Caution{
-	ImmediateDanger, OverRatingCaution, NoRating, HydraulicLock, Freezing, LittleHeadspace, AboveComputed, SugarCanFerment, WorstOverRating, TrappedAir, PressureVessel, HotVessel, NoSugarNeeded, Overshoot, BelowAtmosphere, Asphyxiation, OverExposure, Cylinder, NoLiquidCO2, AirDrawnIn, SharedRegulator, UnevenSpread, TurningFlow, Recalled,
+	ImmediateDanger, OverRatingCaution, NoRating, HydraulicLock, Freezing, LittleHeadspace, AboveComputed, SugarCanFerment, WorstOverRating, TrappedAir, PressureVessel, HotVessel, NoSugarNeeded, Overshoot, BelowAtmosphere, Asphyxiation, OverExposure, Cylinder, NoLiquidCO2, AirDrawnIn, SharedRegulator, UnevenSpread, TurningFlow, FromMemory,
 }
 
 // Cautions returns all that this package may say, the gravest first.

@@ -120,12 +120,12 @@ func within(t *testing.T, tab *published.Table, r published.Row, column string, 
 // The drink of the examples: 4.6 % vol, dry.
 func seltzer(t tester) gravity.Solution {
 	t.Helper()
-	return ok[gravity.Solution](t)(carbonation.Drink(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0.5)))
+	return ok[gravity.Solution](t)(carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0.5)))
 }
 
 func liquid(t tester, strength, extract float64) carbonation.Liquid {
 	t.Helper()
-	s := ok[gravity.Solution](t)(carbonation.Drink(volPct(strength), plato(extract)))
+	s := ok[gravity.Solution](t)(carbonation.DrinkOf(volPct(strength), plato(extract)))
 	return ok[carbonation.Liquid](t)(carbonation.NewLiquid(s))
 }
 

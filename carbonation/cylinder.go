@@ -105,6 +105,6 @@ func (k KegService) Kegs(charge units.Mass, outside units.Atmosphere) (CylinderU
 	return CylinderUse{
 		Purge: gram(purge), Carbonate: gram(carbonate), Serve: gram(serve), Leak: gram(leak), Each: gram(each),
 		Kegs: int(n), Left: gram(charge.In(units.Gram) - n*each),
-		Cautions: cautions(PressureVessel, Asphyxiation, Cylinder).with(Recalled, !k.Leak.IsZero()).list(),
+		Cautions: cautions(PressureVessel, Asphyxiation, Cylinder).with(FromMemory, !k.Leak.IsZero()).list(),
 	}, nil
 }

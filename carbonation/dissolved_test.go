@@ -168,18 +168,18 @@ func TestNewLiquidRefuses(t *testing.T) {
 		_, err := carbonation.NewLiquid(s)
 		refused(t, "drink", err, row.quantity)
 	}
-	_, err = carbonation.Drink(volPct(20.1), plato(0))
+	_, err = carbonation.DrinkOf(volPct(20.1), plato(0))
 	refused(t, "drink", err, "strength")
-	_, err = carbonation.Drink(volPct(5), plato(30.1))
+	_, err = carbonation.DrinkOf(volPct(5), plato(30.1))
 	refused(t, "drink", err, "extract")
-	_, err = carbonation.Drink(volPct(5), plato(-1))
+	_, err = carbonation.DrinkOf(volPct(5), plato(-1))
 	refused(t, "drink", err, "extract")
 }
 
 func TestDrinkIsItsLabel(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		v, x := rapid.Float64Range(0, 20).Draw(t, "strength"), rapid.Float64Range(0, 20).Draw(t, "extract")
-		s := ok[gravity.Solution](t)(carbonation.Drink(volPct(v), plato(x)))
+		s := ok[gravity.Solution](t)(carbonation.DrinkOf(volPct(v), plato(x)))
 		near(t, "strength", s.ByVolume().In(units.PercentVolume), v, 1e-9)
 		near(t, "extract", s.RealExtract().In(units.DegreePlato), x, 1e-9)
 		near(t, "mass", s.Mass().In(units.Kilogram), 1, 1e-12)
@@ -190,8 +190,8 @@ func TestDrinkIsItsLabel(t *testing.T) {
 // much as sucrose.
 func TestSugarKinds(t *testing.T) {
 	w := ok[gravity.Solution](t)(gravity.NewSolution(kg(0.8), units.Mass{}, units.Mass{}))
-	glucose := ok[gravity.Solution](t)(w.AddExtract(gravity.Glucose, kg(0.1)))
-	both := ok[gravity.Solution](t)(glucose.AddExtract(gravity.Fructose, kg(0.1)))
+	glucose := ok[gravity.Solution](t)(w.AddExtract(gravity.AsGlucose, kg(0.1)))
+	both := ok[gravity.Solution](t)(glucose.AddExtract(gravity.AsFructose, kg(0.1)))
 	sucrose := ok[gravity.Solution](t)(w.AddSugar(kg(0.2)))
 	pure := ok[units.AbsolutePressure](t)(carbonation.WaterVapourPressure(celsius(40))).In(units.Kilopascal)
 	for _, row := range []struct {

@@ -9,7 +9,7 @@ import (
 	"example.org/zymase/units"
 )
 
-// Drink returns a kilogram of a drink that is known by its label: its strength by
+// DrinkOf returns a kilogram of a drink that is known by its label: its strength by
 // volume and its real extract, counted as sucrose. Where a recipe is at hand, its own
 // [gravity.Solution] is better.
 //
@@ -18,8 +18,8 @@ import (
 //     [*units.RangeError].
 //   - Units: % vol at 20 °C; °P of real extract.
 //   - Uncertainty: that of the density of the mixture.
-func Drink(strength units.StrengthByVolume, extract units.Extract) (gravity.Solution, error) {
-	const fn, source = "carbonation.Drink", "drinks that hold CO2"
+func DrinkOf(strength units.StrengthByVolume, extract units.Extract) (gravity.Solution, error) {
+	const fn, source = "carbonation.DrinkOf", "drinks that hold CO2"
 	v, x := strength.In(units.PercentVolume), extract.In(units.DegreePlato)
 	if err := limit.Check(fn, "strength", v, "% vol", 0, mostStrength, source); err != nil {
 		return gravity.Solution{}, err

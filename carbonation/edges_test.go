@@ -68,7 +68,7 @@ func TestEdgesOfCautions(t *testing.T) {
 
 // The difference that Compare gives is that of the contents it gives.
 func TestCompareDifference(t *testing.T) {
-	beer := ok2(carbonation.Drink(volPct(5), plato(4)))
+	beer := ok2(carbonation.DrinkOf(volPct(5), plato(4)))
 	for _, x := range ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(4)))[1:3] {
 		own := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(4)))[0].Content.In(units.GramCO2PerLitre)
 		near(t, x.Method.String(), x.Difference, 100*x.Content.In(units.GramCO2PerLitre)/own-100, 1e-9)

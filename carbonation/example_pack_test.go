@@ -75,7 +75,7 @@ func ExampleSpund() {
 	_, drink := sparkler()
 	f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
 	s, err := carbonation.Spund(drink, units.Celsius.Of(18), units.GramCO2PerLitre.Of(5), f,
-		gravity.SugarWashYield(gravity.Sucrose), units.Atmosphere{})
+		gravity.SugarWashYield(gravity.AsSucrose), units.Atmosphere{})
 	fmt.Println(s.Valve.Text(units.BarGauge, 2), s.Extract.Text(units.GramPerLitre, 1), err)
 	fmt.Println(s.Verdict, "-", s.Cautions)
 	// Output:
@@ -132,7 +132,7 @@ func ExampleClosedVessel_At() {
 
 // A sweet drink that is not kept from fermenting.
 func ExampleClosedVessel_Worst() {
-	s, _ := carbonation.Drink(units.PercentVolume.Of(4.6), units.DegreePlato.Of(2))
+	s, _ := carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.DegreePlato.Of(2))
 	v := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(6)}
 	c, _ := v.Close(s, carbonation.Filling{
 		Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(4), Content: units.GramCO2PerLitre.Of(5.5),

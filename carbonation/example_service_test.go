@@ -170,7 +170,7 @@ func ExampleKegService_Kegs() {
 
 // 5 kg of sugar fermented at 20 °C.
 func ExampleGivenOff() {
-	m, v, err := carbonation.GivenOff(units.Kilogram.Of(5), gravity.SugarWashYield(gravity.Sucrose).CO2(), units.Celsius.Of(20), units.Atmosphere{})
+	m, v, err := carbonation.GivenOff(units.Kilogram.Of(5), gravity.SugarWashYield(gravity.AsSucrose).CO2(), units.Celsius.Of(20), units.Atmosphere{})
 	fmt.Println(m.Text(units.Kilogram, 2), v.Text(units.CubicMetre, 2), err)
 	// Output:
 	// 2.36 kg 1.28 m³ <nil>

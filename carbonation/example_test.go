@@ -11,7 +11,7 @@ import (
 // The seltzer of the village hall: 4.6 % vol, dry. Errors are dropped in these
 // examples only; a program looks at them.
 func sparkler() (gravity.Solution, carbonation.Liquid) {
-	s, _ := carbonation.Drink(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0.5))
+	s, _ := carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0.5))
 	l, _ := carbonation.NewLiquid(s)
 	return s, l
 }
@@ -64,14 +64,14 @@ func ExampleNewLiquid() {
 }
 
 // A spirit is not a drink that is carbonated.
-func ExampleDrink() {
-	s, _ := carbonation.Drink(units.PercentVolume.Of(5.3), units.DegreePlato.Of(5.8))
+func ExampleDrinkOf() {
+	s, _ := carbonation.DrinkOf(units.PercentVolume.Of(5.3), units.DegreePlato.Of(5.8))
 	fmt.Println(s.Gravity(), s.ByMass().Text(units.PercentMass, 2))
-	_, err := carbonation.Drink(units.PercentVolume.Of(40), units.Extract{})
+	_, err := carbonation.DrinkOf(units.PercentVolume.Of(40), units.Extract{})
 	fmt.Println(err)
 	// Output:
 	// 1.0151112339854031 4.13 % mass
-	// carbonation.Drink: strength 40 % vol outside 0 % vol to 20 % vol (drinks that hold CO2)
+	// carbonation.DrinkOf: strength 40 % vol outside 0 % vol to 20 % vol (drinks that hold CO2)
 }
 
 // The two definitions of a volume are 0.7 % apart.
@@ -100,7 +100,7 @@ func ExampleVolumeDefinition_GramsPerVolume() {
 
 // How far the published ways are apart, for a pale ale at 4 °C.
 func ExampleCompare() {
-	ale, _ := carbonation.Drink(units.PercentVolume.Of(5.3), units.DegreePlato.Of(4.8))
+	ale, _ := carbonation.DrinkOf(units.PercentVolume.Of(5.3), units.DegreePlato.Of(4.8))
 	list, _ := carbonation.Compare(ale, units.Bar.Of(2), units.Celsius.Of(4))
 	for _, x := range list {
 		if x.Err != nil {
@@ -158,7 +158,7 @@ func ExampleEthanolVapourPressure() {
 // 32 °F and 10 psi: the chart prints 2.70 volumes. The European form and EU law's relation
 // for wine go by name too.
 func ExampleMethod() {
-	beer, _ := carbonation.Drink(units.PercentVolume.Of(5.3), units.DegreePlato.Of(5.8))
+	beer, _ := carbonation.DrinkOf(units.PercentVolume.Of(5.3), units.DegreePlato.Of(5.8))
 	p, _ := units.Atmosphere{}.Absolute(units.PSIGauge.Of(10))
 	c, err := carbonation.BeerChart.Content(beer, p, units.Fahrenheit.Of(32))
 	fmt.Println(carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2), err)

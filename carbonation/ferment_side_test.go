@@ -15,7 +15,7 @@ import (
 func TestSpund(t *testing.T) {
 	l := liquid(t, 4.6, 0.5)
 	f := carbonation.Fermenter{Drink: litre(20), Headspace: litre(4), Rating: barGauge(3)}
-	y := gravity.SugarWashYield(gravity.Sucrose)
+	y := gravity.SugarWashYield(gravity.AsSucrose)
 	s := ok[carbonation.Spunding](t)(carbonation.Spund(l, celsius(20), gramsCO2(5), f, y, units.Atmosphere{}))
 	held := ok[units.CarbonDioxideContent](t)(l.Content(celsius(20), s.Pressure))
 	close(t, "content at the setting", held.In(units.GramCO2PerLitre), 5, 1e-9)
@@ -60,7 +60,7 @@ func TestSpund(t *testing.T) {
 // at 100.62 kPa (0.706 kPa of water) 10·(98.986/100.62)·(275.15/293.15)·(0.99346/0.99480) =
 // 9.221 L; 20 L of water at 20 °C shrink by 0.035 L.
 func TestCrash(t *testing.T) {
-	water := ok2(carbonation.Drink(volPct(0), plato(0)))
+	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	f := carbonation.Fermenter{Drink: litre(20), Headspace: litre(10)}
 	r := ok[carbonation.ColdCrash](t)(carbonation.Crash(water, celsius(20), celsius(2), f, units.Atmosphere{}))
 	near(t, "at once", r.AtOnce.In(units.Litre), 10-9.221+0.035, 0.002)
@@ -201,7 +201,7 @@ func TestSpreadNeverOver(t *testing.T) {
 
 func yield(t tester) gravity.Yield {
 	t.Helper()
-	return gravity.SugarWashYield(gravity.Sucrose)
+	return gravity.SugarWashYield(gravity.AsSucrose)
 }
 
 func wortOf(t tester, sg float64) gravity.Gravity {

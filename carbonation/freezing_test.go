@@ -90,7 +90,7 @@ func TestFreezingIsSaid(t *testing.T) {
 		b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, at, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), carbonation.StillKeg(), units.Atmosphere{}))
 		is("burst", b.Verdict, b.Cautions)
 		f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: barGauge(4)}
-		s := ok[carbonation.Spunding](t)(carbonation.Spund(l, at, gramsCO2(5), f, gravity.SugarWashYield(gravity.Sucrose), units.Atmosphere{}))
+		s := ok[carbonation.Spunding](t)(carbonation.Spund(l, at, gramsCO2(5), f, gravity.SugarWashYield(gravity.AsSucrose), units.Atmosphere{}))
 		is("spunding", s.Verdict, s.Cautions)
 		crash := ok[carbonation.ColdCrash](t)(carbonation.Crash(seltzer(t), celsius(20), at, f, units.Atmosphere{}))
 		is("crash", verdict, crash.Cautions)
@@ -101,7 +101,7 @@ func TestFreezingIsSaid(t *testing.T) {
 
 // A drink of 4.6 % vol with 5 g/L of extract.
 func ExampleFreezingPoint() {
-	s, err := carbonation.Drink(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0.5))
+	s, err := carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0.5))
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -39,10 +39,10 @@ func FuzzDrink(f *testing.F) {
 	f.Add(-2.0, 0.5, 20.0, 30.0, 1e-300)
 	f.Add(90.0, 2000.0, 0.0, 0.0, 60.0)
 	f.Fuzz(func(t *testing.T, c, p, strength, extract, g float64) {
-		s, err := carbonation.Drink(volPct(strength), plato(extract))
+		s, err := carbonation.DrinkOf(volPct(strength), plato(extract))
 		sane(t, "Drink", err, s.Mass().In(units.Kilogram))
 		if err != nil {
-			s = ok2(carbonation.Drink(volPct(5), plato(1)))
+			s = ok2(carbonation.DrinkOf(volPct(5), plato(1)))
 		}
 		l := ok[carbonation.Liquid](t)(carbonation.NewLiquid(s))
 		content, err := l.Content(celsius(c), kpa(p))

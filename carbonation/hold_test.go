@@ -41,7 +41,7 @@ func TestAerated(t *testing.T) {
 // A vessel that is held by what is in it is the one that was filled: CO2 alone in a keg, and
 // with the air of a bottle by the gas law.
 func TestHoldIsWhatWasClosed(t *testing.T) {
-	drink, err := carbonation.Drink(units.PercentVolume.Of(4.6), units.Extract{})
+	drink, err := carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.Extract{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -86,7 +86,7 @@ func TestHoldIsWhatWasClosed(t *testing.T) {
 }
 
 func TestHoldRefuses(t *testing.T) {
-	drink, _ := carbonation.Drink(units.PercentVolume.Of(4.6), units.Extract{})
+	drink, _ := carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.Extract{})
 	spirit, _ := gravity.NewSolution(units.Kilogram.Of(1), units.Mass{}, units.Kilogram.Of(1))
 	one, v := units.Litre.Of(1), carbonation.Vessel{Capacity: units.Litre.Of(2)}
 	for name, f := range map[string]func() error{
@@ -115,7 +115,7 @@ func TestHoldRefuses(t *testing.T) {
 
 // How much oxygen a splash brings into a drink of 4.6 % vol at 20 °C.
 func ExampleLiquid_Aerated() {
-	drink, _ := carbonation.Drink(units.PercentVolume.Of(4.6), units.Extract{})
+	drink, _ := carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.Extract{})
 	l, _ := carbonation.NewLiquid(drink)
 	_, oxygen, err := l.Aerated(units.Celsius.Of(20), units.StandardAtmosphere.Of(1))
 	fmt.Println(oxygen.Text(units.MilligramPerLitre, 1), err)
@@ -124,7 +124,7 @@ func ExampleLiquid_Aerated() {
 
 // A keg of 19 L that holds 18 L of drink and 110 g of CO2: its pressure at 25 °C.
 func ExampleVessel_Hold() {
-	drink, _ := carbonation.Drink(units.PercentVolume.Of(4.6), units.Extract{})
+	drink, _ := carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.Extract{})
 	keg := carbonation.Vessel{Capacity: units.Litre.Of(19), Rating: units.BarGauge.Of(9)}
 	held, _ := keg.Hold(drink, units.Litre.Of(18), carbonation.Gases{CO2: units.Gram.Of(110)}, units.Atmosphere{})
 	warm, err := held.At(units.Celsius.Of(25))

@@ -101,7 +101,7 @@ func (f flowing) result(speed, length float64) LineState {
 		Length: units.Metre.Of(checked.Number(length)), Flow: units.LitrePerMinute.Of(checked.Number(speed * f.area * litresPerMinute)),
 		Speed: speed, Reynolds: re, Laminar: re < pipe.LaminarBelow,
 		Friction: pa(slope * length), Lift: pa(lift), Fittings: pa(fittings), Restriction: f.line.Restriction, PerMetre: pa(slope),
-		Cautions: cautions(PressureVessel).with(Recalled, true).with(Freezing, f.ice).with(TurningFlow, re > turnsFrom && re < turnsTo).list(),
+		Cautions: cautions(PressureVessel).with(FromMemory, true).with(Freezing, f.ice).with(TurningFlow, re > turnsFrom && re < turnsTo).list(),
 	}
 }
 

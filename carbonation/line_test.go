@@ -17,7 +17,7 @@ import (
 // (20), 0.7975 (30), 0.6527 (40), 0.4666 (60), 0.3545 (80); recalled from memory. Drinks:
 // viscosity_test.go.
 func TestViscosity(t *testing.T) {
-	water := ok2(carbonation.Drink(volPct(0), plato(0)))
+	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	for _, row := range []struct{ c, mu float64 }{{0, 1.7909}, {5, 1.5192}, {10, 1.3069}, {20, 1.0020}, {30, 0.7975}, {40, 0.6527}, {60, 0.4666}, {80, 0.3545}} {
 		close(t, "water", ok[float64](t)(carbonation.Viscosity(water, celsius(row.c))), row.mu, 2.2e-3)
 	}
@@ -28,7 +28,7 @@ func TestViscosity(t *testing.T) {
 		refused(t, "viscosity", err, "temperature")
 	}
 	// The tables of ethanol and sucrose end at 80 °C.
-	for _, s := range []gravity.Solution{ok2(carbonation.Drink(volPct(0), plato(1))), ok2(carbonation.Drink(volPct(1), plato(0)))} {
+	for _, s := range []gravity.Solution{ok2(carbonation.DrinkOf(volPct(0), plato(1))), ok2(carbonation.DrinkOf(volPct(1), plato(0)))} {
 		ok[float64](t)(carbonation.Viscosity(s, celsius(80)))
 		_, err := carbonation.Viscosity(s, celsius(80.1))
 		if e, is := errors.AsType[*units.RangeError](err); !is || e.Max != 80 || e.Min != -2 {
@@ -46,7 +46,7 @@ func millimetre(v float64) units.Length { return units.Millimetre.Of(checked.Num
 // 4.895 kPa, 3 losses and the exit 12.946 kPa, restriction 10 kPa. From 100 kPa the line
 // takes 72.16 kPa: 3.849 m.
 func TestLineBalance(t *testing.T) {
-	water := ok2(carbonation.Drink(volPct(0), plato(0)))
+	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	line := carbonation.Line{Bore: millimetre(5), Rise: metre(0.5), Losses: 3, Restriction: units.KilopascalGauge.Of(10)}
 	s := ok[carbonation.LineState](t)(line.Balance(water, celsius(20), units.KilopascalGauge.Of(100), flow(3)))
 	near(t, "speed", s.Speed, 2.54648, 1e-5)
@@ -56,7 +56,7 @@ func TestLineBalance(t *testing.T) {
 	near(t, "fittings", s.Fittings.In(units.KilopascalGauge), 12.946, 2e-3)
 	near(t, "length", s.Length.In(units.Metre), 3.849, 0.003)
 	near(t, "sum", s.Friction.Plus(s.Lift).Plus(s.Fittings).Plus(s.Restriction).In(units.KilopascalGauge), 100, 1e-9)
-	if s.Laminar || !s.Cautions.Has(carbonation.PressureVessel) || !s.Cautions.Has(carbonation.Recalled) {
+	if s.Laminar || !s.Cautions.Has(carbonation.PressureVessel) || !s.Cautions.Has(carbonation.FromMemory) {
 		t.Errorf("%+v", s)
 	}
 	slow := ok[carbonation.LineState](t)(line.Balance(water, celsius(20), units.KilopascalGauge.Of(100), flow(0.2)))
@@ -139,7 +139,7 @@ func TestLineRefuses(t *testing.T) {
 	refused(t, "no pressure", err, "keg pressure")
 	_, err = good.FlowOf(s, celsius(4), barGauge(900), metre(0))
 	refused(t, "too fast", err, "keg pressure")
-	water := ok2(carbonation.Drink(volPct(0), plato(0)))
+	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	_, err = good.Balance(water, celsius(99), barGauge(1), flow(3))
 	refused(t, "hot", err, "temperature")
 }
@@ -147,7 +147,7 @@ func TestLineRefuses(t *testing.T) {
 // The limits that go with the line: the keg pressure that 1000 m, or a speed of 50 m/s,
 // would take; laminar below Re 2300.
 func TestLineLimits(t *testing.T) {
-	water := ok2(carbonation.Drink(volPct(0), plato(0)))
+	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	line := carbonation.Line{Bore: millimetre(5), Rise: metre(0.5), Losses: 3, Restriction: units.KilopascalGauge.Of(10)}
 	s := ok[carbonation.LineState](t)(line.Balance(water, celsius(20), units.KilopascalGauge.Of(100), flow(3)))
 	used := s.Lift.Plus(s.Fittings).Plus(s.Restriction).In(units.KilopascalGauge)

@@ -53,7 +53,7 @@ func NewLiquid(s gravity.Solution) (Liquid, error) {
 	if err := limit.Check(fn, "extract", s.RealExtract().In(units.DegreePlato), "% mass", 0, mostExtract*(1+1e-9), source); err != nil {
 		return Liquid{}, err
 	}
-	simple := s.ExtractOf(gravity.Glucose).In(units.Kilogram) + s.ExtractOf(gravity.Fructose).In(units.Kilogram)
+	simple := s.ExtractOf(gravity.AsGlucose).In(units.Kilogram) + s.ExtractOf(gravity.AsFructose).In(units.Kilogram)
 	sugar := simple/chemistry.Hexose + (s.Extract().In(units.Kilogram)-simple)/chemistry.Sucrose
 	water := s.Water().In(units.Kilogram)
 	ethanol := s.Ethanol().In(units.Kilogram) / chemistry.Ethanol

@@ -11,7 +11,7 @@ import (
 )
 
 func TestCompare(t *testing.T) {
-	beer := ok2(carbonation.Drink(volPct(5.35), plato(5.78)))
+	beer := ok2(carbonation.DrinkOf(volPct(5.35), plato(5.78)))
 	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(4)))
 	if len(list) != 4 {
 		t.Fatalf("%d ways", len(list))
@@ -38,7 +38,7 @@ func TestCompare(t *testing.T) {
 // Each way back is the way there, for a drink in the range of all four.
 func TestMethodsRoundTrip(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		drink := ok2(carbonation.Drink(volPct(rapid.Float64Range(0, 12).Draw(t, "strength")), plato(rapid.Float64Range(0, 10).Draw(t, "extract"))))
+		drink := ok2(carbonation.DrinkOf(volPct(rapid.Float64Range(0, 12).Draw(t, "strength")), plato(rapid.Float64Range(0, 10).Draw(t, "extract"))))
 		for _, m := range []carbonation.Method{carbonation.InWater, carbonation.BeerChart, carbonation.EuropeanBeer, carbonation.EUWine} {
 			c := rapid.Float64Range(0, 15).Draw(t, "celsius")
 			if m == carbonation.EUWine {
@@ -53,7 +53,7 @@ func TestMethodsRoundTrip(t *testing.T) {
 }
 
 func TestMethodsByName(t *testing.T) {
-	drink := ok2(carbonation.Drink(volPct(5), plato(3)))
+	drink := ok2(carbonation.DrinkOf(volPct(5), plato(3)))
 	for m := carbonation.InWater; m <= carbonation.EUWine; m++ {
 		text := ok[[]byte](t)(m.MarshalText())
 		var back carbonation.Method

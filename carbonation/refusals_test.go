@@ -87,7 +87,7 @@ func TestEdgesAreIn(t *testing.T) {
 // By hand: 0.6 bar at 20 °C leaves less than a gram in a litre of a drink at 20 % vol; the
 // difference is still that of the contents.
 func TestCompareThin(t *testing.T) {
-	s := ok[gravity.Solution](t)(carbonation.Drink(volPct(20), plato(0)))
+	s := ok[gravity.Solution](t)(carbonation.DrinkOf(volPct(20), plato(0)))
 	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(s, bar(0.6), celsius(20)))
 	own, wine := list[0].Content.In(units.GramCO2PerLitre), list[3]
 	if own >= 1 {

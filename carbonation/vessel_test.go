@@ -40,7 +40,7 @@ func TestClosedVesselStaysAsFilled(t *testing.T) {
 // By hand at 40 °C with a large head-space: 100 mL of water at 20 °C in 200 mL, 5 g/L
 // and no air. The gas balance n = c·V + p·Vh/(Z·R·T) with c = K·f.
 func TestClosedVesselByHand(t *testing.T) {
-	water := ok2(carbonation.Drink(volPct(0), plato(0)))
+	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	c := ok[carbonation.ClosedVessel](t)(carbonation.Vessel{Capacity: units.Millilitre.Of(200)}.Close(water, carbonation.Filling{
 		Volume: units.Millilitre.Of(100), Temperature: units.Celsius.Of(20), Content: gramsCO2(5), AirRemoved: percent(100)}, units.Atmosphere{}))
 	l := ok[carbonation.Liquid](t)(carbonation.NewLiquid(water))
@@ -135,7 +135,7 @@ func TestClosedVesselDirections(t *testing.T) {
 // Hyland & A. Wexler, J. Res. Natl. Bur. Stand. 77A (1973) 133, table 3 (read); water
 // 998.206 and 988.035 kg/m³, its vapour 2.339 and 12.352 kPa.
 func TestClosedVesselAirAlone(t *testing.T) {
-	water := ok2(carbonation.Drink(volPct(0), plato(0)))
+	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	c := ok[carbonation.ClosedVessel](t)(carbonation.Vessel{Capacity: litre(1)}.Close(water, carbonation.Filling{
 		Volume: litre(0.9), Temperature: celsius(20), Air: percent(100)}, units.Atmosphere{}))
 	p := at(t, c, 50)

@@ -74,7 +74,7 @@ func TestViscosityOfSucrose(t *testing.T) {
 // 2 °P, are common practice). The stated 15 %.
 func TestViscosityOfDrinks(t *testing.T) {
 	for _, row := range [...]struct{ c, vol, extract, mu float64 }{{6, 5, 4, 2.42}, {10, 12.5, 2, 2.2}} {
-		s, err := Drink(units.PercentVolume.Of(checked.Number(row.vol)), units.DegreePlato.Of(checked.Number(row.extract)))
+		s, err := DrinkOf(units.PercentVolume.Of(checked.Number(row.vol)), units.DegreePlato.Of(checked.Number(row.extract)))
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -59,7 +59,7 @@ func TestBoilRefuses(t *testing.T) {
 		t.Error(err)
 	}
 	fructose := solution(t, 50, 0, 0)
-	fructose = ok[gravity.Solution](t)(fructose.AddExtract(gravity.Fructose, kg(5)))
+	fructose = ok[gravity.Solution](t)(fructose.AddExtract(gravity.AsFructose, kg(5)))
 	_, _, err = fructose.BoilDownTo(litre(6), celsius(20))
 	refused(t, "past the table of fructose", err, "volume")
 	low, _, err := fructose.BoilDownTo(litre(9), celsius(20))

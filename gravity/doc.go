@@ -2,7 +2,7 @@
 // much sugar is in it?
 //
 //	wash, err := gravity.NewSolution(units.Kilogram.Of(54.4), units.Kilogram.Of(4.5), units.Mass{})
-//	beer, made, err := wash.Ferment(units.Kilogram.Of(4.5), gravity.SugarWashYield(gravity.Sucrose))
+//	beer, made, err := wash.Ferment(units.Kilogram.Of(4.5), gravity.SugarWashYield(gravity.AsSucrose))
 //	fmt.Println(wash.Gravity(), beer.Gravity(), beer.ByVolume(), made.CO2)
 //
 // # Conventions

@@ -47,7 +47,7 @@ func (s *Solution) gramsPer100mL() grams {
 		return grams{}
 	}
 	g := s.density20() / 10 // the whole: g in 100 mL
-	polyol, acid := g*(s.extract[Glycerol]/m), g*(s.extract[OrganicAcid]/m)
+	polyol, acid := g*(s.extract[AsGlycerol]/m), g*(s.extract[AsOrganicAcid]/m)
 	return grams{
 		ethanol: g * (s.ethanol / m), carbohydrate: max(0, g*(s.sugars()/m)-polyol-acid),
 		sugars: g * (s.fermentable() / m), polyol: polyol, acid: acid,

@@ -19,7 +19,7 @@ func TestEnergyEU(t *testing.T) {
 	for _, c := range []struct {
 		kind     gravity.Sugar
 		kJ, kcal float64
-	}{{gravity.Sucrose, 85, 20}, {gravity.Glucose, 85, 20}, {gravity.Dextrin, 85, 20}, {gravity.Glycerol, 50, 12}, {gravity.OrganicAcid, 65, 15}} {
+	}{{gravity.AsSucrose, 85, 20}, {gravity.AsGlucose, 85, 20}, {gravity.AsDextrin, 85, 20}, {gravity.AsGlycerol, 50, 12}, {gravity.AsOrganicAcid, 65, 15}} {
 		s := solution(t, 95, 0, 0)
 		s = ok[gravity.Solution](t)(s.AddExtract(c.kind, kg(5)))
 		s = ok[gravity.Solution](t)(s.Take(percent(100 * 5 / 100 / (inKg(s.ExtractOf(c.kind)) / 1)))) // no change of composition

@@ -32,13 +32,13 @@ func ExampleBallingYield() {
 }
 
 func ExampleStoichiometricYield() {
-	fmt.Printf("%.4f %.4f\n", gravity.StoichiometricYield(gravity.Glucose).Ethanol(), gravity.StoichiometricYield(gravity.Sucrose).Ethanol())
+	fmt.Printf("%.4f %.4f\n", gravity.StoichiometricYield(gravity.AsGlucose).Ethanol(), gravity.StoichiometricYield(gravity.AsSucrose).Ethanol())
 	// Output: 0.5114 0.5384
 }
 
 // 16.83 g/L of glucose for 1 % vol; of sucrose less, as it takes up water.
 func ExampleSugarWashYield() {
-	for _, k := range []gravity.Sugar{gravity.Glucose, gravity.Sucrose} {
+	for _, k := range []gravity.Sugar{gravity.AsGlucose, gravity.AsSucrose} {
 		fmt.Printf("%.2f g/L\n", 7.8924/gravity.SugarWashYield(k).Ethanol())
 	}
 	// Output:
@@ -68,12 +68,12 @@ func ExampleYield_Biomass() {
 }
 
 func ExampleYield_Residue() {
-	fmt.Printf("%.4f\n", gravity.SugarWashYield(gravity.Glucose).Residue())
+	fmt.Printf("%.4f\n", gravity.SugarWashYield(gravity.AsGlucose).Residue())
 	// Output: 0.0364
 }
 
 func ExampleYield_Water() {
-	fmt.Printf("%.4f\n", gravity.SugarWashYield(gravity.Sucrose).Water())
+	fmt.Printf("%.4f\n", gravity.SugarWashYield(gravity.AsSucrose).Water())
 	// Output: 0.0526
 }
 

@@ -34,7 +34,7 @@ func ExampleStrengthByHydrometer() {
 	// supports a label tolerance of ± 0.3 % vol.
 	og, _ := units.ReadTo(units.One.Of(1.038), units.One.Of(0.002))
 	fg, _ := units.ReadTo(units.One.Of(1.000), units.One.Of(0.002))
-	v, err := gravity.StrengthByHydrometer(og, fg, gravity.SugarWashYield(gravity.Sucrose), units.Percent.Of(3), 0)
+	v, err := gravity.StrengthByHydrometer(og, fg, gravity.SugarWashYield(gravity.AsSucrose), units.Percent.Of(3), 0)
 	fmt.Println(v.Text(units.PercentVolume, 1, 2), err)
 	c, _ := v.Capability(units.PercentagePoint.Of(0.3))
 	fmt.Println("supports it:", c >= 1)
@@ -47,7 +47,7 @@ func ExampleRefractometer() {
 	og, _ := units.Measure(units.DegreePlato.Of(9), units.DegreePlato.Of(0.1))
 	now, _ := units.Measure(units.DegreePlato.Of(4), units.DegreePlato.Of(0.1))
 	wash, _ := units.Measure(units.One.Of(1), units.One.Of(0))
-	sg, abv, err := gravity.Refractometer(og, now, wash, gravity.SugarWashYield(gravity.Sucrose))
+	sg, abv, err := gravity.Refractometer(og, now, wash, gravity.SugarWashYield(gravity.AsSucrose))
 	fmt.Println(sg.Text(units.One, 3, 2), abv.Text(units.PercentVolume, 1, 2), err)
 	// Output: 1.004 ± 0.002 (k = 2) 4.3 ± 0.5 % vol (k = 2) <nil>
 }

@@ -24,7 +24,7 @@ func ExampleSolution_Extract() {
 }
 
 func ExampleSolution_ExtractOf() {
-	fmt.Println(wash().ExtractOf(gravity.Glucose))
+	fmt.Println(wash().ExtractOf(gravity.AsGlucose))
 	// Output: 0 kg
 }
 
@@ -114,7 +114,7 @@ func ExampleSolution_AddSugar() {
 
 func ExampleSolution_AddExtract() {
 	s, _ := gravity.NewSolution(units.Kilogram.Of(9), units.Mass{}, units.Mass{})
-	s, err := s.AddExtract(gravity.Glucose, units.Kilogram.Of(1))
+	s, err := s.AddExtract(gravity.AsGlucose, units.Kilogram.Of(1))
 	fmt.Println(s.Gravity().Text(4), err)
 	// Output: 1.0394 <nil>
 }
@@ -154,7 +154,7 @@ func ExampleSolution_TakeVolume() {
 }
 
 func ExampleSolution_Concentration() {
-	fmt.Println(wash().Concentration(gravity.Sucrose).Text(units.GramPerLitre, 1))
+	fmt.Println(wash().Concentration(gravity.AsSucrose).Text(units.GramPerLitre, 1))
 	// Output: 76.6 g/L
 }
 

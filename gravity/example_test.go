@@ -79,7 +79,7 @@ func ExampleSucroseExtract() {
 
 // At 10 % mass glucose is 0.6 kg/m³ lighter than sucrose, and fructose 0.4 heavier.
 func ExampleSugarDensity() {
-	for _, k := range []gravity.Sugar{gravity.Sucrose, gravity.Glucose, gravity.Fructose} {
+	for _, k := range []gravity.Sugar{gravity.AsSucrose, gravity.AsGlucose, gravity.AsFructose} {
 		d, _ := gravity.SugarDensity(k, units.DegreePlato.Of(10), units.Celsius.Of(20))
 		fmt.Println(k, d.Text(units.KilogramPerCubicMetre, 1))
 	}
@@ -90,12 +90,12 @@ func ExampleSugarDensity() {
 }
 
 func ExampleSugar_String() {
-	fmt.Println(gravity.Glucose)
+	fmt.Println(gravity.AsGlucose)
 	// Output: glucose
 }
 
 func ExampleSugar_Fermentable() {
-	fmt.Println(gravity.Fructose.Fermentable(), gravity.Dextrin.Fermentable())
+	fmt.Println(gravity.AsFructose.Fermentable(), gravity.AsDextrin.Fermentable())
 	// Output: true false
 }
 

@@ -54,8 +54,8 @@ const acidShare = 0.67 / (3.16 + 0.67)
 
 // leave adds what the yeast leaves of the sugar.
 func (s *Solution) leave(residue float64) {
-	s.extract[Glycerol] += (1 - acidShare) * residue
-	s.extract[OrganicAcid] += acidShare * residue
+	s.extract[AsGlycerol] += (1 - acidShare) * residue
+	s.extract[AsOrganicAcid] += acidShare * residue
 }
 
 // WashYield returns the [SugarWashYield] of the sugars that are in the liquid, each
@@ -63,7 +63,7 @@ func (s *Solution) leave(residue float64) {
 func (s Solution) WashYield() Yield {
 	have := s.fermentable()
 	if have == 0 {
-		return SugarWashYield(Sucrose)
+		return SugarWashYield(AsSucrose)
 	}
 	var y Yield
 	for k, x := range s.extract {

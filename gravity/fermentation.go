@@ -46,7 +46,7 @@ func (y Yield) sugar() Sugar {
 	if y.kind.Fermentable() {
 		return y.kind
 	}
-	return Sucrose
+	return AsSucrose
 }
 
 // sugarOf returns the mass fraction of the yield's sugar in a wort that reads that
@@ -58,7 +58,7 @@ func sugarOf(fn string, original units.Extract, y Yield) (x float64, err error) 
 		return x, err
 	}
 	k := y.sugar()
-	if k == Sucrose {
+	if k == AsSucrose {
 		return b, nil
 	}
 	s := syrup20

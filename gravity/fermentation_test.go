@@ -25,7 +25,7 @@ func figures(t tester, f gravity.Fermentation) [7]float64 {
 // Round robin: from every pair of figures comes the same state.
 func TestFermentationEveryPairAgrees(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		yields := []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose), gravity.SugarWashYield(gravity.Glucose), gravity.SugarWashYield(gravity.Fructose), gravity.StoichiometricYield(gravity.Sucrose)}
+		yields := []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose), gravity.SugarWashYield(gravity.AsFructose), gravity.StoichiometricYield(gravity.AsSucrose)}
 		y := rapid.SampledFrom(yields).Draw(t, "yield")
 		oe := plato(rapid.Float64Range(2, 24).Draw(t, "°P"))
 		sugar := rapid.Float64Range(0, 1).Draw(t, "part used")
@@ -126,17 +126,17 @@ func TestAttenuations(t *testing.T) {
 	if water.ApparentAttenuation() != 0 || water.RealAttenuation() != 0 || water.Fermented() != 0 || water.RealDegreeOfFermentation() != 0 {
 		t.Error("water has no attenuation")
 	}
-	wash := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(8), plato(0.35), gravity.SugarWashYield(gravity.Sucrose)))
+	wash := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(8), plato(0.35), gravity.SugarWashYield(gravity.AsSucrose)))
 	if a := wash.ApparentAttenuation(); a < 115 || a > 125 {
 		t.Errorf("a dry wash: %v %%", a)
 	}
-	if wash.Yield() != gravity.SugarWashYield(gravity.Sucrose) || wash.OriginalGravity() != wash.Wort().Gravity() || wash.Gravity() != wash.Liquid().Gravity() {
+	if wash.Yield() != gravity.SugarWashYield(gravity.AsSucrose) || wash.OriginalGravity() != wash.Wort().Gravity() || wash.Gravity() != wash.Liquid().Gravity() {
 		t.Error("parts")
 	}
 }
 
 func TestFermentationRefuses(t *testing.T) {
-	y, w := gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose)
+	y, w := gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose)
 	nan := math.NaN()
 	try := func(what, about string, f func() (gravity.Fermentation, error)) {
 		t.Helper()
@@ -153,7 +153,7 @@ func TestFermentationRefuses(t *testing.T) {
 		try("original", "original extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndBrix(plato(p), plato(1), 1, y) })
 	}
 	try("fructose", "original extract", func() (gravity.Fermentation, error) {
-		return gravity.FromOriginalAndApparent(plato(49), plato(10), gravity.SugarWashYield(gravity.Fructose))
+		return gravity.FromOriginalAndApparent(plato(49), plato(10), gravity.SugarWashYield(gravity.AsFructose))
 	})
 	for _, x := range []float64{-3, 10.1, nan} {
 		try("apparent", "apparent extract", func() (gravity.Fermentation, error) { return gravity.FromOriginalAndApparent(plato(10), plato(x), y) })
@@ -191,7 +191,7 @@ func TestFermentationRefuses(t *testing.T) {
 // attenuation is (OE − RE)/OE by definition, and the two are the same extract.
 func TestNothingIsGoneBeforeTheFerment(t *testing.T) {
 	yields := map[string]gravity.Yield{"malt": gravity.BallingYield(), "stated": ok[gravity.Yield](t)(newYield(0.5, 0.48, 0.03, 0.04, 0.05))}
-	for k := gravity.Sucrose; k <= gravity.Fructose; k++ {
+	for k := gravity.AsSucrose; k <= gravity.AsFructose; k++ {
 		yields[k.String()], yields[k.String()+", all"] = gravity.SugarWashYield(k), gravity.StoichiometricYield(k)
 	}
 	for name, y := range yields {
@@ -208,7 +208,7 @@ func TestNothingIsGoneBeforeTheFerment(t *testing.T) {
 // hydrometer showed. CRC Handbook, 102nd ed.: glucose of 28 and 32 % mass weighs 1.1154 and
 // 1.1340 g/cm³, sucrose of 28 and 30 % 1.1175 and 1.1270: glucose of 30 % shows as 29.5 °P.
 func TestOneOriginalExtract(t *testing.T) {
-	for k := gravity.Sucrose; k <= gravity.Fructose; k++ {
+	for k := gravity.AsSucrose; k <= gravity.AsFructose; k++ {
 		y := gravity.SugarWashYield(k)
 		for _, p := range []float64{5, 12, 24} {
 			f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndStrength(plato(p), volPct(p/4), y))
@@ -217,8 +217,8 @@ func TestOneOriginalExtract(t *testing.T) {
 			near(t, k.String(), f.OriginalExtract().In(units.DegreePlato), p, 1e-6)
 		}
 	}
-	got := ok[units.Extract](t)(gravity.SugarWashYield(gravity.Glucose).OriginalExtract(massPct(0), plato(30)))
+	got := ok[units.Extract](t)(gravity.SugarWashYield(gravity.AsGlucose).OriginalExtract(massPct(0), plato(30)))
 	near(t, "glucose of 30 %", got.In(units.DegreePlato), 28+2*(1.1247-1.1175)/(1.1270-1.1175), 0.05)
-	_, err := gravity.SugarWashYield(gravity.Fructose).OriginalExtract(massPct(0), plato(49))
+	_, err := gravity.SugarWashYield(gravity.AsFructose).OriginalExtract(massPct(0), plato(49))
 	refused(t, "fructose", err, "original extract")
 }

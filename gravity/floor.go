@@ -69,7 +69,7 @@ func MeasuredFloor(wash Solution, y Yield, spread units.Share, least, most units
 		return units.MeasuredNumber{}, limit.Named(fn, err)
 	}
 	more := dry // the rest of the sugar is yeast, which is gone
-	for _, k := range []Sugar{Glycerol, OrganicAcid} {
+	for _, k := range []Sugar{AsGlycerol, AsOrganicAcid} {
 		more.extract[k] += residueSpread * (dry.extract[k] - wash.extract[k])
 	}
 	rho, _ := dry.DensityUncertainty()

@@ -11,9 +11,9 @@ import (
 
 func TestNutrition(t *testing.T) {
 	s := solution(t, 90, 3, 4)
-	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Dextrin, kg(2)))
-	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Glycerol, kg(1)))
-	s = ok[gravity.Solution](t)(s.AddExtract(gravity.OrganicAcid, kg(0.5)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.AsDextrin, kg(2)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.AsGlycerol, kg(1)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.AsOrganicAcid, kg(0.5)))
 	n := s.Nutrition()
 	per := 100 / ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre) // g in 100 mL of 1 kg in the whole
 	for _, c := range []struct {
@@ -111,8 +111,8 @@ func TestRoundEU(t *testing.T) {
 
 // Organic acids weigh and bend light as glycerol does, for want of a table: said, and held.
 func TestOrganicAcidIsAsGlycerol(t *testing.T) {
-	acid := ok[gravity.Solution](t)(solution(t, 95, 0, 4).AddExtract(gravity.OrganicAcid, kg(1)))
-	glycerol := ok[gravity.Solution](t)(solution(t, 95, 0, 4).AddExtract(gravity.Glycerol, kg(1)))
+	acid := ok[gravity.Solution](t)(solution(t, 95, 0, 4).AddExtract(gravity.AsOrganicAcid, kg(1)))
+	glycerol := ok[gravity.Solution](t)(solution(t, 95, 0, 4).AddExtract(gravity.AsGlycerol, kg(1)))
 	near(t, "gravity", acid.Gravity().SG(), glycerol.Gravity().SG(), 1e-12)
 	near(t, "index", ok[float64](t)(acid.RefractiveIndex()), ok[float64](t)(glycerol.RefractiveIndex()), 1e-12)
 }
@@ -122,7 +122,7 @@ func TestOrganicAcidIsAsGlycerol(t *testing.T) {
 // as glycerol and 0.67 as succinic acid: 5.99 and 1.27 g/L. Carbohydrate includes polyols
 // (Regulation (EU) No 1169/2011 annex I, read); no sugar is left.
 func TestNutritionOfADryWash(t *testing.T) {
-	y := gravity.SugarWashYield(gravity.Sucrose)
+	y := gravity.SugarWashYield(gravity.AsSucrose)
 	f := ok[gravity.Fermentation](t)(gravity.FromStrengthAndReal(volPct(11.85), plato(0.7400), y))
 	dry, _, err := f.Wort().Dry(y)
 	if err != nil {

@@ -29,10 +29,10 @@ func TestLimitsOfFermentation(t *testing.T) {
 		{of(gravity.FromStrengthAndReal(volPct(21), plato(5), y)), "strength", 21, 0, 20},
 		{of(gravity.FromStrengthAndReal(volPct(5), plato(35), y)), "real extract", 35, 0, 30},
 	})
-	fructose := gravity.SugarWashYield(gravity.Fructose)
+	fructose := gravity.SugarWashYield(gravity.AsFructose)
 	_, err := gravity.FromOriginalAndReal(plato(49), plato(40), fructose)
 	refused(t, "past the table of fructose", err, "original extract")
-	d := ok[units.Density](t)(gravity.SugarDensity(gravity.Fructose, plato(48), celsius(20)))
+	d := ok[units.Density](t)(gravity.SugarDensity(gravity.AsFructose, plato(48), celsius(20)))
 	reads := ok[gravity.Gravity](t)(gravity.FromDensity(d)).Extract().In(units.DegreePlato)
 	ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(reads-1e-6), plato(40), fructose))
 	_, err = gravity.FromOriginalAndReal(plato(reads+0.01), plato(40), fructose)
@@ -43,11 +43,11 @@ func TestLimitsOfFermentation(t *testing.T) {
 		near(t, "most", r.Max, 48, 0)
 	}
 	// 1 °P of a glucose wash is a little more than 1 % mass, as at any other extract
-	f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(1), plato(1), gravity.SugarWashYield(gravity.Glucose)))
+	f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(1), plato(1), gravity.SugarWashYield(gravity.AsGlucose)))
 	near(t, "glucose at 1 °P", inKg(f.Wort().Extract()), 1+6.367/385.2, 0.002) // −6.367·b of 385.2·b kg/m³
 	near(t, "1 °P", f.OriginalExtract().In(units.DegreePlato), 1, 1e-9)
 
-	wash := gravity.SugarWashYield(gravity.Sucrose)
+	wash := gravity.SugarWashYield(gravity.AsSucrose)
 	dry := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(9), plato(0.37), wash))
 	_, err = gravity.FromStrengthAndReal(dry.ByVolume(), plato(0.1), wash)
 	if r := rangeError(t, err); r != nil { // the residue of that much ethanol

@@ -106,13 +106,13 @@ func TestLimitsOfSolution(t *testing.T) {
 		water := solution(t, 40*k, 0, 0)
 		refusals(t, []refusal{
 			{of(gravity.NewSolution(kg(10*k), kg(90*k), kg(0))), "extract in the liquid without ethanol", 90, 0, 80},
-			{of(water.AddExtract(gravity.Fructose, kg(60*k))), "extract with fructose", 60, 0, 48},
+			{of(water.AddExtract(gravity.AsFructose, kg(60*k))), "extract with fructose", 60, 0, 48},
 			{of(gravity.NewSolution(kg(40*k), kg(20*k), kg(40*k))), "extract with this much ethanol", 20, 0, 15}, // e·x up to 0.06, Hackbarth 2009
 		})
 	}
 	// a trace of another sugar, up to 2 % of the liquid, may be beyond its own table
 	syrup := solution(t, 40, 58, 0)
-	ok[gravity.Solution](t)(syrup.AddExtract(gravity.Fructose, kg(1.95)))
+	ok[gravity.Solution](t)(syrup.AddExtract(gravity.AsFructose, kg(1.95)))
 	// 0.03 of two and 0.06 of three in squares, where little of each is in it
 	u, _ := solution(t, 99.98, 0.01, 0.01).DensityUncertainty()
 	near(t, "uncertainty", u.In(units.KilogramPerCubicMetre), math.Hypot(0.03, 0.06), 0.0005)
@@ -130,7 +130,7 @@ func TestLimitsOfSolution(t *testing.T) {
 		{of(gravity.NewSolution(kg(0), kg(0), kg(-1))), "ethanol", -1, 0, 1e12},
 		{of(gravity.NewSolution(kg(34), kg(6), kg(60))), "extract with this much ethanol", 6, 0, 5}, // 65 % of solutes, Hackbarth 2009
 		{of(gravity.ExtractFromConcentration(mgL(2e6), celsius(20))), "concentration", 2000, 0, ok[units.MassConcentration](t)(gravity.ExtractConcentration(plato(80), celsius(20))).In(units.GramPerLitre)},
-		{of(syrup.AddExtract(gravity.Fructose, kg(2.05))), "extract with fructose", 100 * 60.05 / 100.05, 0, 48},
+		{of(syrup.AddExtract(gravity.AsFructose, kg(2.05))), "extract with fructose", 100 * 60.05 / 100.05, 0, 48},
 		{of(s.Density(celsius(101))), "temperature", 101, 0, 100},
 		{of(solution(t, 0.9, 0.05, 0.05).Density(celsius(41))), "temperature", 41, 0, 40},
 		{of2(s.DiluteTo(volPct(5))), "strength", 5, 0.01, 0},

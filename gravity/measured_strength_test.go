@@ -15,7 +15,7 @@ import (
 // the stated one must not shrink as the reading comes to the floor and under it.
 func TestMeasuredStrengthNearTheFloor(t *testing.T) {
 	const p, u, part = 7.0, 0.0008, 0.03
-	base := gravity.SugarWashYield(gravity.Sucrose)
+	base := gravity.SugarWashYield(gravity.AsSucrose)
 	yieldOf := func(k float64) gravity.Yield {
 		e, c := k*base.Ethanol(), k*base.CO2()
 		return ok[gravity.Yield](t)(newYield(e, c, 1+base.Water()-e-c-base.Residue(), base.Residue(), base.Water()))
@@ -61,7 +61,7 @@ func TestMeasuredStrengthNearTheFloor(t *testing.T) {
 // straight line that the strength goes on along, and one reading above it.
 func TestMeasuredStrengthContinues(t *testing.T) {
 	const u = 0.0006
-	y := gravity.SugarWashYield(gravity.Sucrose)
+	y := gravity.SugarWashYield(gravity.AsSucrose)
 	for _, fg := range []float64{0.9990, 0.9945, 0.9940, 0.9932, 0.9925} {
 		m := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(measured(t, 1.0282, u), measured(t, fg, u), y, percent(0), 0))
 		// 34.2 thousandths are 4.60 % vol (problem "A strength from two readings"), so 0.1345 each:
@@ -73,7 +73,7 @@ func TestMeasuredStrengthContinues(t *testing.T) {
 // Water, 1.000 before and after, has no strength with any yield; a unit of 0.001 in the
 // original gravity is about 0.13 % vol (131.25 for a gravity of 1, common practice).
 func TestMeasuredStrengthOfWater(t *testing.T) {
-	for _, y := range []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose), gravity.SugarWashYield(gravity.Glucose), gravity.SugarWashYield(gravity.Fructose)} {
+	for _, y := range []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose), gravity.SugarWashYield(gravity.AsFructose)} {
 		one, err := units.Measure(units.One.Of(1), units.One.Of(0.001))
 		if err != nil {
 			t.Fatal(err)

@@ -138,7 +138,7 @@ func measuredExtract(t tester, v, u float64) units.MeasuredExtract {
 // Monte Carlo (JCGM 101), and the figures that the comments promise.
 func TestMeasuredStrength(t *testing.T) {
 	og, fg := measured(t, 1.038, 0.001), measured(t, 0.998, 0.001)
-	y := gravity.SugarWashYield(gravity.Sucrose)
+	y := gravity.SugarWashYield(gravity.AsSucrose)
 	m := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(og, fg, y, percent(0), 0))
 	u := m.Uncertainty().In(units.PercentagePoint)
 	near(t, "0.001 in each is 0.2 % vol", u, 0.19, 0.02)
@@ -202,7 +202,7 @@ func TestMeasuredGravity(t *testing.T) {
 }
 
 func TestRefractometer(t *testing.T) {
-	y := gravity.SugarWashYield(gravity.Sucrose)
+	y := gravity.SugarWashYield(gravity.AsSucrose)
 	f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(9), plato(1), y))
 	read := ok[units.Extract](t)(f.RefractometerBrix()).In(units.DegreePlato)
 	g, abv, err := gravity.Refractometer(measuredExtract(t, 9, 0.1), measuredExtract(t, read, 0.1), measured(t, 1, 0), y)

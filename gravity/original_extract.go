@@ -32,7 +32,7 @@ func (y Yield) OriginalExtract(a units.StrengthByMass, real units.Extract) (unit
 	}
 	p := 100 * (n + used*(1-y.residue)) / (100 + used*(y.co2+y.biomass))
 	k := y.sugar()
-	if k == Sucrose {
+	if k == AsSucrose {
 		return plato(p), nil
 	}
 	if err := limit.Check(fn, "original extract", p, "% mass", 0, lighters[k].most, sourceCRC); err != nil {

@@ -73,7 +73,7 @@ func TestOriginalExtractOfFermented(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, y := range []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose), gravity.StoichiometricYield(gravity.Sucrose)} {
+		for _, y := range []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.StoichiometricYield(gravity.AsSucrose)} {
 			after, _, err := s.Ferment(kg(p*rapid.Float64Range(0, 1).Draw(t, "used")), y)
 			if err != nil {
 				t.Fatal(err)
@@ -91,7 +91,7 @@ func TestOriginalExtractRefuses(t *testing.T) {
 	refused(t, "yield", err, "ethanol yield")
 	_, err = gravity.BallingYield().OriginalExtract(massPct(20.1), plato(1))
 	refused(t, "yield", err, "strength")
-	_, err = gravity.SugarWashYield(gravity.Sucrose).OriginalExtract(massPct(5), plato(0.1))
+	_, err = gravity.SugarWashYield(gravity.AsSucrose).OriginalExtract(massPct(5), plato(0.1))
 	refused(t, "yield", err, "real extract")
 	_, err = gravity.BallingYield().OriginalExtract(massPct(5), plato(60.1))
 	refused(t, "yield", err, "real extract")

@@ -91,7 +91,7 @@ func TestExtractConcentrationCRC(t *testing.T) {
 		back := ok[units.Extract](t)(gravity.ExtractFromConcentration(g, celsius(c)))
 		near(t, "back", back.In(units.DegreePlato), b, 1e-9*b+1e-12)
 		s := solution(t, 100-b, b, 0)
-		near(t, "of a solution", s.Concentration(gravity.Sucrose).In(units.GramPerLitre), b/100*sucrose(t, b, 20), 1e-9)
+		near(t, "of a solution", s.Concentration(gravity.AsSucrose).In(units.GramPerLitre), b/100*sucrose(t, b, 20), 1e-9)
 	})
 	for c := 0.0; c <= 100; c += 1.0 / 64 { // the end of the range, whatever the last digit does
 		g := ok[units.MassConcentration](t)(gravity.ExtractConcentration(plato(80), celsius(c)))
@@ -108,7 +108,7 @@ func TestExtractConcentrationCRC(t *testing.T) {
 		refused(t, "temperature", err, "temperature")
 	}
 	s := solution(t, 1, 1, 0)
-	if !s.Concentration(9).IsZero() || !s.Concentration(-1).IsZero() || !(gravity.Solution{}).Concentration(gravity.Sucrose).IsZero() {
+	if !s.Concentration(9).IsZero() || !s.Concentration(-1).IsZero() || !(gravity.Solution{}).Concentration(gravity.AsSucrose).IsZero() {
 		t.Error("no such extract")
 	}
 }

@@ -33,9 +33,9 @@ var (
 	// Differences from this sucrose, least squares: glucose within 0.00011, fructose within
 	// 0.00007 of the rows of the CRC Handbook; glycerol recalled from memory (1.3448 at 10 %).
 	bendSugars = [kinds]bend{
-		Glucose:  {0.000251, -0.010037, 0.0037412},
-		Fructose: {-0.0013438, -0.0049908},
-		Glycerol: {-0.030}, OrganicAcid: {-0.030},
+		AsGlucose:  {0.000251, -0.010037, 0.0037412},
+		AsFructose: {-0.0013438, -0.0049908},
+		AsGlycerol: {-0.030}, AsOrganicAcid: {-0.030},
 	}
 )
 

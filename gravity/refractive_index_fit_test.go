@@ -30,7 +30,7 @@ func TestRefractiveIndexFit(t *testing.T) {
 		rows  [][2]float64
 		terms int
 		worst float64 // as the comment of the curves states
-	}{{gravity.Glucose, glucoseIndex, 3, 0.00011}, {gravity.Fructose, fructoseIndex, 2, 0.00007}} {
+	}{{gravity.AsGlucose, glucoseIndex, 3, 0.00011}, {gravity.AsFructose, fructoseIndex, 2, 0.00007}} {
 		sucrose := func(b float64) float64 { return ok[float64](t)(gravity.RefractiveIndex(plato(b))) }
 		m := make([][]float64, c.terms) // normal equations
 		for i := range m {

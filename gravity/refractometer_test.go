@@ -12,7 +12,7 @@ import (
 // differences: 0.1 °Bx of the original; 0.1 °Bx and the index's 0.0002/0.00145 of the
 // reading; 3 % of the ethanol.
 func TestRefractometerUncertainty(t *testing.T) {
-	y := gravity.SugarWashYield(gravity.Sucrose)
+	y := gravity.SugarWashYield(gravity.AsSucrose)
 	scaled := func(k float64) gravity.Yield {
 		e, c := k*y.Ethanol(), k*y.CO2()
 		return ok[gravity.Yield](t)(newYield(e, c, 1+y.Water()-e-c-y.Residue(), y.Residue(), y.Water()))

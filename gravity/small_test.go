@@ -15,7 +15,7 @@ func TestBoilToTheEdge(t *testing.T) {
 		for _, c := range []struct {
 			sugar gravity.Sugar
 			most  float64
-		}{{gravity.Sucrose, 80}, {gravity.Fructose, 48}} {
+		}{{gravity.AsSucrose, 80}, {gravity.AsFructose, 48}} {
 			make := func(water float64) (gravity.Solution, float64) {
 				s := solution(t, k*water, 0, 0)
 				s = ok[gravity.Solution](t)(s.AddExtract(c.sugar, kg(k*c.most/100)))

@@ -26,7 +26,7 @@ type Solution struct {
 //     with ethanol as [Ternary] tells. Otherwise the error is a [*units.RangeError].
 func NewSolution(water, extract, ethanol units.Mass) (Solution, error) {
 	s := Solution{water: water.In(units.Kilogram), ethanol: ethanol.In(units.Kilogram)}
-	s.extract[Sucrose] = extract.In(units.Kilogram)
+	s.extract[AsSucrose] = extract.In(units.Kilogram)
 	return s.checked("gravity.NewSolution")
 }
 

@@ -40,7 +40,7 @@ func (s Solution) AddSugar(m units.Mass) (Solution, error) {
 	if err := added(fn, "sugar", m); err != nil {
 		return Solution{}, err
 	}
-	s.extract[Sucrose] += m.In(units.Kilogram)
+	s.extract[AsSucrose] += m.In(units.Kilogram)
 	return s.checked(fn)
 }
 

@@ -17,9 +17,9 @@ func drawSolution(t *rapid.T) gravity.Solution {
 		t.Fatal(err)
 	}
 	w := s.Water().In(units.Kilogram)
-	for k := gravity.Sucrose; k <= gravity.OrganicAcid; k++ {
+	for k := gravity.AsSucrose; k <= gravity.AsOrganicAcid; k++ {
 		m := rapid.Float64Range(0, 0.1).Draw(t, k.String())
-		if k >= gravity.Glycerol {
+		if k >= gravity.AsGlycerol {
 			m /= 5
 		}
 		if s, err = s.AddExtract(k, kg(m*w)); err != nil {
@@ -46,7 +46,7 @@ func inKg(m units.Mass) float64 { return m.In(units.Kilogram) }
 func TestFermentConservesMass(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawSolution(t)
-		yields := []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.Sucrose), gravity.SugarWashYield(gravity.Glucose), gravity.StoichiometricYield(gravity.Sucrose), gravity.StoichiometricYield(gravity.Fructose), s.WashYield()}
+		yields := []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose), gravity.StoichiometricYield(gravity.AsSucrose), gravity.StoichiometricYield(gravity.AsFructose), s.WashYield()}
 		y := yields[rapid.IntRange(0, len(yields)-1).Draw(t, "yield")]
 		balance(t, "yield", y.Ethanol()+y.CO2()+y.Biomass()+y.Residue(), 1+y.Water())
 		used := inKg(s.Fermentable()) * rapid.Float64Range(0, 1).Draw(t, "part")
@@ -89,7 +89,7 @@ func TestChangesConserveMass(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for k := gravity.Sucrose; k <= gravity.OrganicAcid; k++ {
+		for k := gravity.AsSucrose; k <= gravity.AsOrganicAcid; k++ {
 			balance(t, "split", inKg(whole.ExtractOf(k)), inKg(m.ExtractOf(k)))
 		}
 		balance(t, "split", inKg(whole.Mass()), inKg(m.Mass()))
@@ -194,13 +194,13 @@ func TestSolutionRefuses(t *testing.T) {
 	refused(t, "AddSugar", err, "sugar")
 	_, err = s.AddEthanol(kg(nan))
 	refused(t, "AddEthanol", err, "ethanol")
-	_, err = s.AddExtract(gravity.Glucose, kg(-1))
+	_, err = s.AddExtract(gravity.AsGlucose, kg(-1))
 	refused(t, "AddExtract", err, "glucose")
 	_, err = s.AddExtract(7, kg(1))
 	unknown(t, err, "kind of extract")
-	_, err = s.AddExtract(gravity.Fructose, kg(200))
+	_, err = s.AddExtract(gravity.AsFructose, kg(200))
 	refused(t, "AddExtract", err, "extract with fructose")
-	_, err = s.AddExtract(gravity.Glucose, kg(200))
+	_, err = s.AddExtract(gravity.AsGlucose, kg(200))
 	refused(t, "AddExtract", err, "extract with glucose")
 	_, err = s.BoilOff(kg(90.1))
 	refused(t, "BoilOff", err, "water")

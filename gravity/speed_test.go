@@ -108,7 +108,7 @@ func TestNoAllocations(t *testing.T) {
 	w, e, c := massPct(5), plato(12), celsius(18)
 	d, _ := gravity.EthanolDensity(w, c)
 	s, _ := gravity.NewSolution(kg(90), kg(5), kg(4))
-	y := gravity.SugarWashYield(gravity.Sucrose)
+	y := gravity.SugarWashYield(gravity.AsSucrose)
 	g := s.Gravity()
 	r, _ := gravity.Hydrometer{}.Reading(s, c)
 	for name, f := range map[string]func(){
@@ -117,7 +117,7 @@ func TestNoAllocations(t *testing.T) {
 		"strength":  func() { _, _ = gravity.EthanolStrength(d, c) },
 		"by volume": func() { _ = gravity.ByMass(gravity.ByVolume(w)) },
 		"sucrose":   func() { d, _ := gravity.SucroseDensity(e, c); _, _ = gravity.SucroseExtract(d, c) },
-		"sugar":     func() { _, _ = gravity.SugarDensity(gravity.Glucose, e, c) },
+		"sugar":     func() { _, _ = gravity.SugarDensity(gravity.AsGlucose, e, c) },
 		"gravity":   func() { g, _ := gravity.FromExtract(e); _ = g.Extract(); _ = g.SG(); _ = g.Density() },
 		"reference": func() { _, _ = g.As(gravity.At60F, gravity.InAir); _ = g.Baume() },
 		"index": func() {
@@ -169,7 +169,7 @@ func BenchmarkGravityExtract(b *testing.B) {
 
 func BenchmarkFermentation(b *testing.B) {
 	b.ReportAllocs()
-	y := gravity.SugarWashYield(gravity.Sucrose)
+	y := gravity.SugarWashYield(gravity.AsSucrose)
 	for b.Loop() {
 		f, _ := gravity.FromOriginalAndApparent(plato(10), plato(1), y)
 		sink += f.RealExtract().In(units.DegreePlato)

@@ -24,7 +24,7 @@ func TestMeasuredStrengthOfADryWash(t *testing.T) {
 		return m
 	}
 	for _, fg := range []float64{0.9942, 0.9940, 0.9939, 0.9935} {
-		m, err := gravity.StrengthByHydrometer(read(1.0282), read(fg), gravity.SugarWashYield(gravity.Sucrose), percent(3), 0)
+		m, err := gravity.StrengthByHydrometer(read(1.0282), read(fg), gravity.SugarWashYield(gravity.AsSucrose), percent(3), 0)
 		if err != nil {
 			t.Errorf("%v: %v", fg, err)
 			continue
@@ -33,7 +33,7 @@ func TestMeasuredStrengthOfADryWash(t *testing.T) {
 			t.Errorf("%v: %v", fg, m)
 		}
 	}
-	if m, err := gravity.StrengthByHydrometer(read(1.0282), read(0.985), gravity.SugarWashYield(gravity.Sucrose), percent(3), 0); err == nil {
+	if m, err := gravity.StrengthByHydrometer(read(1.0282), read(0.985), gravity.SugarWashYield(gravity.AsSucrose), percent(3), 0); err == nil {
 		t.Errorf("far under the floor: %v", m)
 	}
 }
@@ -41,7 +41,7 @@ func TestMeasuredStrengthOfADryWash(t *testing.T) {
 // How far under the floor counts as dry: 0.001 and 4 standard uncertainties. With an
 // exact original gravity only the final one has any.
 func TestMeasuredStrengthUnderTheFloor(t *testing.T) {
-	y, og := gravity.SugarWashYield(gravity.Sucrose), measured(t, 1.0282, 0)
+	y, og := gravity.SugarWashYield(gravity.AsSucrose), measured(t, 1.0282, 0)
 	b := sg(t, 1.0282).Extract().In(units.DegreePlato)
 	wort := solution(t, 100-b, b, 0)
 	dry, _, err := wort.Dry(y)

@@ -9,12 +9,12 @@ type Sugar int
 // Kinds of extract. Malt extract, maltose and other extract that is given in °P
 // counts as Sucrose, since that scale is defined by sucrose.
 const (
-	Sucrose     Sugar = iota // table sugar; also any extract in °P
-	Glucose                  // dextrose, as the anhydrous sugar
-	Fructose                 // fruit sugar; invert sugar is half of each
-	Dextrin                  // extract that the yeast leaves, with the density of sucrose
-	Glycerol                 // a polyol; yeast makes it and leaves it
-	OrganicAcid              // succinic and other acids of yeast or fruit; weighs and bends light as glycerol here
+	AsSucrose     Sugar = iota // table sugar; also any extract in °P
+	AsGlucose                  // dextrose, as the anhydrous sugar
+	AsFructose                 // fruit sugar; invert sugar is half of each
+	AsDextrin                  // extract that the yeast leaves, with the density of sucrose
+	AsGlycerol                 // a polyol; yeast makes it and leaves it
+	AsOrganicAcid              // succinic and other acids of yeast or fruit; weighs and bends light as glycerol here
 	kinds
 )
 
@@ -34,7 +34,7 @@ func (k *Sugar) UnmarshalText(text []byte) error {
 }
 
 // Fermentable reports whether the yeast can use this kind of extract.
-func (k Sugar) Fermentable() bool { return k == Sucrose || k == Glucose || k == Fructose }
+func (k Sugar) Fermentable() bool { return k == AsSucrose || k == AsGlucose || k == AsFructose }
 
 // A lighter is how the density of a solution differs from that of sucrose of the
 // same mass fraction at 20 °C, as a polynomial, and up to which fraction the
@@ -52,11 +52,11 @@ type lighter struct {
 // 20 %), of which a fermented wash holds below 1 %. Organic acids count as glycerol: a
 // wash holds about a sixth as much, and 0.02 kg/m³ would be the difference.
 var lighters = [kinds]lighter{
-	Sucrose:  {most: mostSucrose},
-	Glucose:  {d: [5]float64{-6.367, -2.366, 59.76, -346.4, 377.1}, most: 60},
-	Fructose: {d: [5]float64{5.318, -11.104}, most: 48},
-	Dextrin:  {most: mostSucrose},
-	Glycerol: asGlycerol, OrganicAcid: asGlycerol,
+	AsSucrose:  {most: mostSucrose},
+	AsGlucose:  {d: [5]float64{-6.367, -2.366, 59.76, -346.4, 377.1}, most: 60},
+	AsFructose: {d: [5]float64{5.318, -11.104}, most: 48},
+	AsDextrin:  {most: mostSucrose},
+	AsGlycerol: asGlycerol, AsOrganicAcid: asGlycerol,
 }
 
 var asGlycerol = lighter{d: [5]float64{-158, -86}, most: 20}

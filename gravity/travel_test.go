@@ -34,7 +34,7 @@ func TestValuesTravel(t *testing.T) {
 		travels(t, wort)
 		travels(t, wort.Gravity())
 		yields := []gravity.Yield{
-			gravity.BallingYield(), gravity.StoichiometricYield(gravity.Fructose), gravity.SugarWashYield(gravity.Glucose), wort.WashYield(),
+			gravity.BallingYield(), gravity.StoichiometricYield(gravity.AsFructose), gravity.SugarWashYield(gravity.AsGlucose), wort.WashYield(),
 			ok[gravity.Yield](t)(newYield(0.48, 0.46, 0.05, 0.0100004, 0)),
 		}
 		y := rapid.SampledFrom(yields).Draw(t, "yield")
@@ -66,7 +66,7 @@ func TestValuesTravel(t *testing.T) {
 	for r := gravity.At20; r <= gravity.At15On4; r++ {
 		travels(t, gravity.Hydrometer{Reference: r})
 	}
-	for k := gravity.Sucrose; k <= gravity.OrganicAcid; k++ {
+	for k := gravity.AsSucrose; k <= gravity.AsOrganicAcid; k++ {
 		travels(t, k)
 	}
 	travels(t, []gravity.Air{gravity.InVacuum, gravity.InAir})

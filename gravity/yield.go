@@ -138,7 +138,7 @@ func hexoseYield(k Sugar, efficiency, glycerol float64) Yield {
 		return Yield{}
 	}
 	h := 1 + molarWater/molarSucrose
-	if k == Glucose || k == Fructose {
+	if k == AsGlucose || k == AsFructose {
 		h = 1
 	}
 	y := Yield{
@@ -176,6 +176,6 @@ type Fermented struct {
 	CO2     units.Mass // gone, or still dissolved
 	Biomass units.Mass // dry yeast, settled
 	Ethanol units.Mass // in the liquid
-	Residue units.Mass // in the liquid as [Glycerol] and, a sixth of it, [OrganicAcid]
+	Residue units.Mass // in the liquid as [AsGlycerol] and, a sixth of it, [AsOrganicAcid]
 	Water   units.Mass // taken out of the liquid by inversion
 }

@@ -12,14 +12,14 @@ import (
 // Half of the extract is malt, half white sugar: half-way between 0.494 and 0.484 g of
 // ethanol, 0.472 and 0.463 g of CO2.
 func ExampleYield_Blend() {
-	y := gravity.SugarWashYield(gravity.Sucrose).Blend(gravity.BallingYield(), units.Percent.Of(50))
+	y := gravity.SugarWashYield(gravity.AsSucrose).Blend(gravity.BallingYield(), units.Percent.Of(50))
 	fmt.Printf("%.3f g of ethanol and %.3f g of CO2 from a gram\n", y.Ethanol(), y.CO2())
 	// Output: 0.489 g of ethanol and 0.467 g of CO2 from a gram
 }
 
 // The masses of a blend balance as those of its parts do, and its ends are its parts.
 func TestBlend(t *testing.T) {
-	malt, wash := gravity.BallingYield(), gravity.SugarWashYield(gravity.Glucose)
+	malt, wash := gravity.BallingYield(), gravity.SugarWashYield(gravity.AsGlucose)
 	for _, part := range []float64{0, 17, 100} {
 		y := wash.Blend(malt, percent(part))
 		if sum := y.Ethanol() + y.CO2() + y.Biomass() + y.Residue() - y.Water(); math.Abs(sum-1) > 1e-12 {

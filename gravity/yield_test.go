@@ -11,7 +11,7 @@ import (
 // Gay-Lussac with the abridged atomic weights of CIAAW: ethanol 46.069, CO2 44.009,
 // glucose 180.156, sucrose 342.297, water 18.015.
 func TestStoichiometricYield(t *testing.T) {
-	g, s := gravity.StoichiometricYield(gravity.Glucose), gravity.StoichiometricYield(gravity.Sucrose)
+	g, s := gravity.StoichiometricYield(gravity.AsGlucose), gravity.StoichiometricYield(gravity.AsSucrose)
 	near(t, "ethanol of glucose", g.Ethanol(), 2*46.069/180.156, 1e-9)
 	near(t, "CO2 of glucose", g.CO2(), 2*44.009/180.156, 1e-9)
 	near(t, "water of glucose", g.Water(), 0, 0)
@@ -22,16 +22,16 @@ func TestStoichiometricYield(t *testing.T) {
 		near(t, "yeast", y.Biomass(), 0, 0)
 		near(t, "residue", y.Residue(), 0, 0)
 	}
-	if gravity.StoichiometricYield(gravity.Fructose).Ethanol() != g.Ethanol() {
+	if gravity.StoichiometricYield(gravity.AsFructose).Ethanol() != g.Ethanol() {
 		t.Error("fructose")
 	}
 }
 
 // French order of 3 May 1996 art. 2: 16.83 g of sugar a litre give 1 % vol.
 func TestSugarWashYield(t *testing.T) {
-	y := gravity.SugarWashYield(gravity.Glucose)
+	y := gravity.SugarWashYield(gravity.AsGlucose)
 	near(t, "g/L for 1 % vol", 7.8924/y.Ethanol(), 16.83, 1e-6)
-	s := gravity.SugarWashYield(gravity.Sucrose)
+	s := gravity.SugarWashYield(gravity.AsSucrose)
 	near(t, "sucrose", s.Ethanol()/y.Ethanol(), 1+18.015/342.297, 1e-9)
 	near(t, "residue, Pasteur 1860 (recalled from memory)", s.Residue()*100, 3.16+0.67, 0.005)
 	// The yeast lies between Pasteur's 1 g and Balling's 5.3 g of 100 g.
@@ -40,7 +40,7 @@ func TestSugarWashYield(t *testing.T) {
 	}
 	near(t, "balance", s.Ethanol()+s.CO2()+s.Biomass()+s.Residue(), 1+s.Water(), 1e-15)
 	near(t, "CO2 and ethanol in step", s.CO2()/s.Ethanol(), 44.009/46.069, 1e-9)
-	if gravity.SugarWashYield(gravity.Dextrin) == y {
+	if gravity.SugarWashYield(gravity.AsDextrin) == y {
 		t.Error("other kinds count as sucrose")
 	}
 }
@@ -87,22 +87,22 @@ func TestNewYield(t *testing.T) {
 // Each sugar by its own yield gives what the mean of the mix gives.
 func TestWashYieldOfMix(t *testing.T) {
 	s := solution(t, 90, 4, 0)
-	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Glucose, kg(6)))
-	s = ok[gravity.Solution](t)(s.AddExtract(gravity.Dextrin, kg(1)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.AsGlucose, kg(6)))
+	s = ok[gravity.Solution](t)(s.AddExtract(gravity.AsDextrin, kg(1)))
 	y := s.WashYield()
-	near(t, "ethanol", 10*y.Ethanol(), 4*gravity.SugarWashYield(gravity.Sucrose).Ethanol()+6*gravity.SugarWashYield(gravity.Glucose).Ethanol(), 1e-12)
-	near(t, "CO2", 10*y.CO2(), 4*gravity.SugarWashYield(gravity.Sucrose).CO2()+6*gravity.SugarWashYield(gravity.Glucose).CO2(), 1e-12)
-	near(t, "residue", 10*y.Residue(), 4*gravity.SugarWashYield(gravity.Sucrose).Residue()+6*gravity.SugarWashYield(gravity.Glucose).Residue(), 1e-12)
+	near(t, "ethanol", 10*y.Ethanol(), 4*gravity.SugarWashYield(gravity.AsSucrose).Ethanol()+6*gravity.SugarWashYield(gravity.AsGlucose).Ethanol(), 1e-12)
+	near(t, "CO2", 10*y.CO2(), 4*gravity.SugarWashYield(gravity.AsSucrose).CO2()+6*gravity.SugarWashYield(gravity.AsGlucose).CO2(), 1e-12)
+	near(t, "residue", 10*y.Residue(), 4*gravity.SugarWashYield(gravity.AsSucrose).Residue()+6*gravity.SugarWashYield(gravity.AsGlucose).Residue(), 1e-12)
 	near(t, "water", 10*y.Water(), 4*18.015/342.297, 1e-9)
 	near(t, "balance", y.Ethanol()+y.CO2()+y.Biomass()+y.Residue(), 1+y.Water(), 1e-15)
-	if water := solution(t, 1, 0, 0); water.WashYield() != gravity.SugarWashYield(gravity.Sucrose) {
+	if water := solution(t, 1, 0, 0); water.WashYield() != gravity.SugarWashYield(gravity.AsSucrose) {
 		t.Error("without sugar")
 	}
 	dry, made, err := s.Dry(y)
-	if err != nil || dry.Fermentable() != (units.Mass{}) || inKg(dry.ExtractOf(gravity.Dextrin)) != 1 {
+	if err != nil || dry.Fermentable() != (units.Mass{}) || inKg(dry.ExtractOf(gravity.AsDextrin)) != 1 {
 		t.Errorf("%v %v", dry, err)
 	}
-	near(t, "glycerol and acids", inKg(dry.ExtractOf(gravity.Glycerol))+inKg(dry.ExtractOf(gravity.OrganicAcid)), inKg(made.Residue), 1e-15)
+	near(t, "glycerol and acids", inKg(dry.ExtractOf(gravity.AsGlycerol))+inKg(dry.ExtractOf(gravity.AsOrganicAcid)), inKg(made.Residue), 1e-15)
 }
 
 // About 17 g/L of sugar for 1 % vol, the rule of the trade (common practice, no

@@ -16,7 +16,7 @@ func ExampleSources() {
 	source, _ := material.FindAmong("DAP", nutrient.Sources()...)
 	var demand nutrient.Demand
 	var whose law.Jurisdiction
-	var form yeast.Form
+	var form yeast.PackForm
 	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")), form.UnmarshalText([]byte("dry")))
 	buffer, _ := material.FindAmong("potassium citrate", ferment.Buffers()...)
 	fmt.Println(source, "/", demand, "/", whose, "/", form, "/", buffer)

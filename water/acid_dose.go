@@ -6,6 +6,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 )
 
 // CO2Loss says what becomes of the CO2 that an acid sets free. The zero value is
@@ -86,7 +87,7 @@ type AcidDose struct {
 	Amount        units.Amount             // pure acid for the volume
 	Concentration units.MolarConcentration // pure acid a litre of the water
 	Water         Profile                  // the water after it, pH known
-	Cautions      []string                 // how to handle it
+	Cautions      caution.List             // how to handle it
 }
 
 // AcidToPH returns the acid that brings a water of known pH to another one, lower or

@@ -6,6 +6,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
 )
 
@@ -65,7 +66,7 @@ func checkBase(fn string, s material.Material, litres float64) (*yield, error) {
 type BaseDose struct {
 	Dose     material.Dose
 	Water    Profile
-	Cautions []string
+	Cautions caution.List
 }
 
 // BaseToPH returns the mass of a base that raises the pH of a closed water of known
@@ -113,11 +114,8 @@ func (p Profile) BaseToPH(volume units.Volume, s material.Material, ph float64) 
 	if err != nil { // not reached: x is a dose that the search has tried
 		return BaseDose{}, limit.Named(fn, err)
 	}
-	out := BaseDose{Dose: s.Dose(units.Gram.Of(checked.Number(x * l))), Water: last}
-	if s.Caustic() {
-		out.Cautions = []string{CausticCaution()}
-	}
-	return out, nil
+	cautions := caution.List(nil).WithIf(s.Caustic(), material.Burns)
+	return BaseDose{Dose: s.Dose(units.Gram.Of(checked.Number(x * l))), Water: last, Cautions: cautions}, nil
 }
 
 const (

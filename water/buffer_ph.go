@@ -5,9 +5,9 @@ import (
 	"example.org/zymase/units"
 )
 
-// Wash is a dilute liquid as its pH sees it: the charge of the strong ions, and the
+// Totals is a dilute liquid as its pH sees it: the charge of the strong ions, and the
 // weak acids and bases by their totals, in whatever form.
-type Wash struct {
+type Totals struct {
 	// StrongIons is the strong-ion difference: Na+, K+, 2 Ca+2, 2 Mg+2 less Cl-,
 	// NO3-, 2 SO4-2. Ammonium and what stands below are not in it. Bicarbonate of
 	// sodium counts by its sodium.
@@ -31,7 +31,7 @@ type Wash struct {
 //     Potassium stands for the strong cations: its pairs with citrate and tartrate move a half-neutral acid
 //     by up to 0.013.
 //   - Uncertainty: 0.05 in pH for known contents.
-func WashPH(w Wash, t units.Temperature) (float64, error) {
+func WashPH(w Totals, t units.Temperature) (float64, error) {
 	e, err := w.equilibrium(t)
 	if err != nil {
 		return 0, err
@@ -41,7 +41,7 @@ func WashPH(w Wash, t units.Temperature) (float64, error) {
 
 // WashBuffer returns the strong base that raises the pH of the wash by one unit, at
 // first, in mEq/L, the CO2 kept. Errors are those of [WashPH].
-func WashBuffer(w Wash, t units.Temperature) (units.EquivalentConcentration, error) {
+func WashBuffer(w Totals, t units.Temperature) (units.EquivalentConcentration, error) {
 	e, err := w.equilibrium(t)
 	if err != nil {
 		return units.EquivalentConcentration{}, limit.Named("water.WashBuffer", err)
@@ -49,7 +49,7 @@ func WashBuffer(w Wash, t units.Temperature) (units.EquivalentConcentration, err
 	return e.BufferCapacity(), nil
 }
 
-func (w *Wash) equilibrium(t units.Temperature) (e Equilibrium, err error) {
+func (w *Totals) equilibrium(t units.Temperature) (e Equilibrium, err error) {
 	const fn = "water.WashPH"
 	sid := w.StrongIons.In(units.MilliequivalentPerLitre)
 	if err := limit.Check(fn, "strong-ion difference", sid, "mEq/L", -mostAlkalinity, mostAlkalinity, waterSource); err != nil {

@@ -27,11 +27,11 @@ func mEqL(v float64) units.EquivalentConcentration {
 // anion takes: at 25 °C and 0.0005 mol/kg that is 0.011.
 func TestWashAtHalfNeutralisation(t *testing.T) {
 	for name, r := range map[string]struct {
-		w  Wash
+		w  Totals
 		pk float64
 	}{
-		"acetic (NIST 46)": {Wash{Acetate: mmolL(1), StrongIons: mEqL(0.5)}, 4.757},
-		"sorbic":           {Wash{Sorbate: mmolL(1), StrongIons: mEqL(0.5)}, 4.76},
+		"acetic (NIST 46)": {Totals{Acetate: mmolL(1), StrongIons: mEqL(0.5)}, 4.757},
+		"sorbic":           {Totals{Sorbate: mmolL(1), StrongIons: mEqL(0.5)}, 4.76},
 	} {
 		ph, err := WashPH(r.w, units.Celsius.Of(25))
 		if err != nil {
@@ -45,12 +45,12 @@ func TestWashAtHalfNeutralisation(t *testing.T) {
 // (1973), recalled from memory): 0.025 mol/kg each of KH2PO4 and Na2HPO4, 6.865;
 // 0.05 mol/kg potassium dihydrogen citrate, 3.776.
 func TestWashStandardBuffers(t *testing.T) {
-	phosphate, err := WashPH(Wash{Phosphate: mmolL(50 * kilogramsPerLitre), StrongIons: mEqL(75 * kilogramsPerLitre)}, units.Celsius.Of(25))
+	phosphate, err := WashPH(Totals{Phosphate: mmolL(50 * kilogramsPerLitre), StrongIons: mEqL(75 * kilogramsPerLitre)}, units.Celsius.Of(25))
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "phosphate", phosphate, 6.865, 0.03)
-	citrate, err := WashPH(Wash{Citrate: mmolL(50 * kilogramsPerLitre), StrongIons: mEqL(50 * kilogramsPerLitre)}, units.Celsius.Of(25))
+	citrate, err := WashPH(Totals{Citrate: mmolL(50 * kilogramsPerLitre), StrongIons: mEqL(50 * kilogramsPerLitre)}, units.Celsius.Of(25))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -59,7 +59,7 @@ func TestWashStandardBuffers(t *testing.T) {
 
 func TestWashBuffer(t *testing.T) {
 	// β by the slope of two pH; the coefficients move with the salt, by 3 %.
-	w := Wash{Succinate: mmolL(5), Phosphate: mmolL(2), Ammonium: mmolL(3), Citrate: mmolL(1), StrongIons: mEqL(6)}
+	w := Totals{Succinate: mmolL(5), Phosphate: mmolL(2), Ammonium: mmolL(3), Citrate: mmolL(1), StrongIons: mEqL(6)}
 	a, err := WashPH(w, units.Celsius.Of(20))
 	if err != nil {
 		t.Fatal(err)
@@ -74,7 +74,7 @@ func TestWashBuffer(t *testing.T) {
 }
 
 func TestWashRefuses(t *testing.T) {
-	for name, w := range map[string]Wash{
+	for name, w := range map[string]Totals{
 		"charge":   {StrongIons: mEqL(1001)},
 		"acid":     {StrongIons: mEqL(-900)},
 		"others":   {Others: mmolL(1001)},
@@ -89,7 +89,7 @@ func TestWashRefuses(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	if _, err := WashPH(Wash{}, celsius(95)); err == nil {
+	if _, err := WashPH(Totals{}, celsius(95)); err == nil {
 		t.Error("hot")
 	}
 }

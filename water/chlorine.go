@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
 )
 
@@ -105,7 +106,7 @@ type Dechlorination struct {
 	Least    units.Mass // by stoichiometry
 	Dose     units.Mass // with the tenth more that is usual in the field
 	Water    Profile    // with the side ions of the least dose, pH of the closed water where it was known
-	Cautions []string
+	Cautions caution.List
 }
 
 // Dechlorinate returns the dose that takes a residual out of a volume of water.
@@ -157,10 +158,7 @@ func (p Profile) Dechlorinate(volume units.Volume, r Residual, agent material.Ma
 	}
 	return Dechlorination{
 		Agent: agent, Least: units.Gram.Of(checked.Number(grams)), Dose: units.Gram.Of(checked.Number(grams * fieldExcess)),
-		Water: water, Cautions: []string{
-			"Sulfites set free SO2 in acid and can harm people with asthma: stir in the open, label what remains.",
-			"Test with a kit for total chlorine afterwards; a carbon filter needs slow flow for chloramine, by its maker's rating.",
-		},
+		Water: water, Cautions: caution.List{sulfurDioxide, testAfter},
 	}, nil
 }
 

@@ -126,10 +126,10 @@ func TestSmallAmounts(t *testing.T) {
 	if d, err := p.Dechlorinate(litres(0.5), FreeChlorine(mgL(0), AsCl2), material.SodiumMetabisulfite()); err != nil || !d.Least.IsZero() {
 		t.Error(err)
 	}
-	if r, _, err := (Report{Readings: []Reading{{Calcium, 0.5, AsIon}, {Iron, 0, AsIon}}}).Profile(); err != nil || r.ion(Calcium) != 0.5 {
+	if r, _, err := (Report{Readings: []ReportLine{{Calcium, 0.5, AsIon}, {Iron, 0, AsIon}}}).Profile(); err != nil || r.ion(Calcium) != 0.5 {
 		t.Error(err)
 	}
-	if _, err := WashPH(Wash{Others: mmolL(0.5), Lactate: mmolL(0.5)}, celsius(0)); err != nil {
+	if _, err := WashPH(Totals{Others: mmolL(0.5), Lactate: mmolL(0.5)}, celsius(0)); err != nil {
 		t.Error(err)
 	}
 	if d, err := (Profile{t: 1}).AtRestWith(Calcite, CO2LostTo(atm(0.001))); err != nil || d.Amount >= 0 {
@@ -138,7 +138,7 @@ func TestSmallAmounts(t *testing.T) {
 	if _, err := (Profile{t: 0.5}).InAir(); err != nil {
 		t.Error(err)
 	}
-	r, err := Solve(Request{Profile{}, litres(0.5), []Stock{{material.Gypsum(), grams(0.5)}}, []Target{{Calcium, mgL(0.5), mgL(0.5), 0.5}}, []Limit{AtMost(Sodium, mgL(0.5))}})
+	r, err := Solve(Request{Profile{}, litres(0.5), []Stock{{material.Gypsum(), grams(0.5)}}, []Target{{Calcium, mgL(0.5), mgL(0.5), 0.5}}, []Bound{AtMost(Sodium, mgL(0.5))}})
 	if err != nil || len(r.Doses) != 1 {
 		t.Error(err)
 	}

@@ -14,9 +14,9 @@ type Authority int
 
 // Authorities.
 const (
-	US  Authority = iota // Code of Federal Regulations, annual edition 2015
-	EU                   // Directive (EU) 2020/2184, with values read in 98/83/EC, which it replaced in 2023
-	WHO                  // Guidelines for drinking-water quality, second edition (1996) and fourth (2011, 2022)
+	USRegulation Authority = iota // Code of Federal Regulations, annual edition 2015
+	EUDirective                   // Directive (EU) 2020/2184, with values read in 98/83/EC, which it replaced in 2023
+	WHOGuideline                  // Guidelines for drinking-water quality, second edition (1996) and fourth (2011, 2022)
 )
 
 var authorities = choice.Of[Authority]("authority", "US", "EU", "WHO")
@@ -89,42 +89,42 @@ func DrinkingLimits() []DrinkingLimit {
 	const value, indicator, annex = "parametric value", "indicator parameter", "Directive (EU) 2020/2184 annex I"
 	const guideline, taste, who2, who4 = "guideline", "taste", "WHO Guidelines, 2nd ed.", "WHO Guidelines, 4th ed."
 	return []DrinkingLimit{
-		{US, "chloride", 0, 250, "mg/L", secondary, cfr143, 2015, false, ofIon(Chloride)},
-		{US, "sulfate", 0, 250, "mg/L", secondary, cfr143, 2015, false, ofIon(Sulfate)},
-		{US, "copper", 0, 1.0, "mg/L", secondary, cfr143, 2015, false, ofIon(Copper)},
-		{US, "copper", 0, 1.3, "mg/L", level, "40 CFR 141.80(c)", 2015, false, ofIon(Copper)},
-		{US, "fluoride", 0, 2.0, "mg/L", secondary, cfr143, 2015, false, ofIon(Fluoride)},
-		{US, "fluoride", 0, 4.0, "mg/L", mcl, cfr141, 2015, false, ofIon(Fluoride)},
-		{US, "iron", 0, 0.3, "mg/L", secondary, cfr143, 2015, false, ofIon(Iron)},
-		{US, "manganese", 0, 0.05, "mg/L", secondary, cfr143, 2015, false, ofIon(Manganese)},
-		{US, "zinc", 0, 5, "mg/L", secondary, cfr143, 2015, false, ofIon(Zinc)},
-		{US, "pH", 6.5, 8.5, "", secondary, cfr143, 2015, false, phOf},
-		{US, "total dissolved solids", 0, 500, "mg/L", secondary, cfr143, 2015, false, solidsOf},
-		{US, "nitrate as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate)},
-		{US, "nitrite as N", 0, 1, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrite)},
-		{US, "nitrate and nitrite as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate, Nitrite)},
-		{EU, "nitrate", 0, 50, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Nitrate)},
-		{EU, "nitrite", 0, 0.5, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Nitrite)},
-		{EU, "copper", 0, 2.0, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Copper)},
-		{EU, "fluoride", 0, 1.5, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Fluoride)},
-		{EU, "chloride", 0, 250, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Chloride)},
-		{EU, "sulfate", 0, 250, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Sulfate)},
-		{EU, "sodium", 0, 200, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Sodium)},
-		{EU, "iron", 0, 0.2, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Iron)},
-		{EU, "manganese", 0, 0.05, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Manganese)},
-		{EU, "ammonium", 0, 0.5, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Ammonium)},
-		{EU, "conductivity at 20 °C", 0, 2500, "µS/cm", indicator, annex + " part C, as in 98/83/EC", 2020, false, conductivityOf},
-		{EU, "pH", 6.5, 9.5, "", indicator, annex + " part C, as in 98/83/EC", 2020, false, phOf},
-		{WHO, "nitrate", 0, 50, "mg/L", guideline, who2, 1996, false, ofIon(Nitrate)},
-		{WHO, "nitrite", 0, 3, "mg/L", guideline, who2, 1996, false, ofIon(Nitrite)},
-		{WHO, "copper", 0, 2, "mg/L", guideline, who2, 1996, false, ofIon(Copper)},
-		{WHO, "fluoride", 0, 1.5, "mg/L", guideline, who2, 1996, false, ofIon(Fluoride)},
-		{WHO, "sodium", 0, 200, "mg/L", taste, who4, 2011, true, ofIon(Sodium)},
-		{WHO, "chloride", 0, 250, "mg/L", taste, who4, 2011, true, ofIon(Chloride)},
-		{WHO, "sulfate", 0, 500, "mg/L", "notify above", who4, 2011, true, ofIon(Sulfate)},
-		{WHO, "iron", 0, 0.3, "mg/L", taste, who4, 2011, true, ofIon(Iron)},
-		{WHO, "manganese", 0, 0.08, "mg/L", "provisional guideline", who4, 2022, true, ofIon(Manganese)},
-		{WHO, "zinc", 0, 3, "mg/L", taste, who4, 2011, true, ofIon(Zinc)},
+		{USRegulation, "chloride", 0, 250, "mg/L", secondary, cfr143, 2015, false, ofIon(Chloride)},
+		{USRegulation, "sulfate", 0, 250, "mg/L", secondary, cfr143, 2015, false, ofIon(Sulfate)},
+		{USRegulation, "copper", 0, 1.0, "mg/L", secondary, cfr143, 2015, false, ofIon(Copper)},
+		{USRegulation, "copper", 0, 1.3, "mg/L", level, "40 CFR 141.80(c)", 2015, false, ofIon(Copper)},
+		{USRegulation, "fluoride", 0, 2.0, "mg/L", secondary, cfr143, 2015, false, ofIon(Fluoride)},
+		{USRegulation, "fluoride", 0, 4.0, "mg/L", mcl, cfr141, 2015, false, ofIon(Fluoride)},
+		{USRegulation, "iron", 0, 0.3, "mg/L", secondary, cfr143, 2015, false, ofIon(Iron)},
+		{USRegulation, "manganese", 0, 0.05, "mg/L", secondary, cfr143, 2015, false, ofIon(Manganese)},
+		{USRegulation, "zinc", 0, 5, "mg/L", secondary, cfr143, 2015, false, ofIon(Zinc)},
+		{USRegulation, "pH", 6.5, 8.5, "", secondary, cfr143, 2015, false, phOf},
+		{USRegulation, "total dissolved solids", 0, 500, "mg/L", secondary, cfr143, 2015, false, solidsOf},
+		{USRegulation, "nitrate as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate)},
+		{USRegulation, "nitrite as N", 0, 1, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrite)},
+		{USRegulation, "nitrate and nitrite as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate, Nitrite)},
+		{EUDirective, "nitrate", 0, 50, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Nitrate)},
+		{EUDirective, "nitrite", 0, 0.5, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Nitrite)},
+		{EUDirective, "copper", 0, 2.0, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Copper)},
+		{EUDirective, "fluoride", 0, 1.5, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Fluoride)},
+		{EUDirective, "chloride", 0, 250, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Chloride)},
+		{EUDirective, "sulfate", 0, 250, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Sulfate)},
+		{EUDirective, "sodium", 0, 200, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Sodium)},
+		{EUDirective, "iron", 0, 0.2, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Iron)},
+		{EUDirective, "manganese", 0, 0.05, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Manganese)},
+		{EUDirective, "ammonium", 0, 0.5, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Ammonium)},
+		{EUDirective, "conductivity at 20 °C", 0, 2500, "µS/cm", indicator, annex + " part C, as in 98/83/EC", 2020, false, conductivityOf},
+		{EUDirective, "pH", 6.5, 9.5, "", indicator, annex + " part C, as in 98/83/EC", 2020, false, phOf},
+		{WHOGuideline, "nitrate", 0, 50, "mg/L", guideline, who2, 1996, false, ofIon(Nitrate)},
+		{WHOGuideline, "nitrite", 0, 3, "mg/L", guideline, who2, 1996, false, ofIon(Nitrite)},
+		{WHOGuideline, "copper", 0, 2, "mg/L", guideline, who2, 1996, false, ofIon(Copper)},
+		{WHOGuideline, "fluoride", 0, 1.5, "mg/L", guideline, who2, 1996, false, ofIon(Fluoride)},
+		{WHOGuideline, "sodium", 0, 200, "mg/L", taste, who4, 2011, true, ofIon(Sodium)},
+		{WHOGuideline, "chloride", 0, 250, "mg/L", taste, who4, 2011, true, ofIon(Chloride)},
+		{WHOGuideline, "sulfate", 0, 500, "mg/L", "notify above", who4, 2011, true, ofIon(Sulfate)},
+		{WHOGuideline, "iron", 0, 0.3, "mg/L", taste, who4, 2011, true, ofIon(Iron)},
+		{WHOGuideline, "manganese", 0, 0.08, "mg/L", "provisional guideline", who4, 2022, true, ofIon(Manganese)},
+		{WHOGuideline, "zinc", 0, 3, "mg/L", taste, who4, 2011, true, ofIon(Zinc)},
 	}
 }
 

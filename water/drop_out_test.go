@@ -163,7 +163,7 @@ func TestDropOutRefuses(t *testing.T) {
 
 func TestWarnings(t *testing.T) {
 	hard := reports[2].equilibrium(t, 20)
-	if w := hard.SolubilityWarnings(); len(w) != 1 || w[0][:7] != "calcite" {
+	if w := hard.SolubilityWarnings(); len(w) != 1 || w[0].Code() != "can_drop_out_calcite" {
 		t.Errorf("%q", w)
 	}
 	if w := reports[1].equilibrium(t, 20).SolubilityWarnings(); len(w) != 0 {

@@ -68,7 +68,7 @@ func TestUnknownKindsAsArguments(t *testing.T) {
 	_, acid := known.AddAcid(litres(1), -1, units.Amount{})
 	_, ion := known.DilutionFor(-1, mgL(1))
 	_, mineral := known.AtRestWith(-1, CO2Kept)
-	_, form := (Reading{Calcium, 1, -1}).millimoles("test")
+	_, form := (ReportLine{Calcium, 1, -1}).millimoles("test")
 	for what, err := range map[string]error{"acid": acid, "ion": ion, "mineral": mineral, "form of a reading": form} {
 		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != what || e.Name != "-1" {
 			t.Errorf("%s: %v", what, err)

@@ -31,7 +31,7 @@ func TestEthanolWeakensAcids(t *testing.T) {
 		{0.05, 0, 3.70, 5.319, 9.347}, {0.05, 12, 3.87, 5.49, 9.68},
 		{0.1, 0, 3.66, 5.24, 0}, {0.1, 12, 3.83, 5.39, 0},
 	} {
-		w := Wash{Others: mmolL(1000 * r.salt), Lactate: mmolL(1), Succinate: mmolL(1), StrongIons: mEqL(1.5), Strength: volPercent(t, r.strength)}
+		w := Totals{Others: mmolL(1000 * r.salt), Lactate: mmolL(1), Succinate: mmolL(1), StrongIons: mEqL(1.5), Strength: volPercent(t, r.strength)}
 		e, err := w.equilibrium(celsius(25))
 		if err != nil {
 			t.Fatal(err)
@@ -47,7 +47,7 @@ func TestEthanolWeakensAcids(t *testing.T) {
 // Half neutralised, the pH rises as the pKa does, along a straight line; a strong acid's
 // does not, and none of the strength is lost on the way.
 func TestEthanolRaisesPH(t *testing.T) {
-	at := func(w Wash, strength float64) float64 {
+	at := func(w Totals, strength float64) float64 {
 		w.Strength = volPercent(t, strength)
 		ph, err := WashPH(w, celsius(25))
 		if err != nil {
@@ -55,10 +55,10 @@ func TestEthanolRaisesPH(t *testing.T) {
 		}
 		return ph
 	}
-	sour := Wash{Lactate: mmolL(50), StrongIons: mEqL(25)}
+	sour := Totals{Lactate: mmolL(50), StrongIons: mEqL(25)}
 	near(t, "lactic, 12 %", at(sour, 12)-at(sour, 0), 0.17, 0.005)
 	near(t, "lactic, 6 %", at(sour, 6)-at(sour, 0), 0.085, 0.003)
-	strong := Wash{StrongIons: mEqL(-1)}
+	strong := Totals{StrongIons: mEqL(-1)}
 	near(t, "strong", at(strong, 12), at(strong, 0), 1e-9)
 
 	p, err := reports[0].profile(t, 20).WithEthanol(volPercent(t, 5))
@@ -94,7 +94,7 @@ func TestEthanolInSeries(t *testing.T) {
 
 func TestEthanolRefuses(t *testing.T) {
 	_, err := Profile{}.WithEthanol(volPercent(t, 17))
-	_, err2 := WashPH(Wash{Strength: volPercent(t, 17)}, celsius(20))
+	_, err2 := WashPH(Totals{Strength: volPercent(t, 17)}, celsius(20))
 	for _, err := range []error{err, err2} {
 		if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Quantity != "strength" || r.Max != 16 {
 			t.Errorf("error %v", err)

@@ -57,7 +57,7 @@ func ExampleEquilibrium_SaturationIndex() {
 	p, _ = p.WithPH(7.3)
 	e, _ := p.Equilibrium()
 	fmt.Printf("%v %+.2f\n", water.Calcite, e.SaturationIndex(water.Calcite))
-	fmt.Printf("%q\n", e.SolubilityWarnings())
+	fmt.Printf("%q\n", e.SolubilityWarnings().Texts())
 	// Output:
 	// calcite +0.29
 	// ["calcite can drop out (saturation index +0.29)"]
@@ -71,7 +71,7 @@ func ExampleProfile_AtRestWith() {
 	}
 	r, err := d.AtRestWith(water.GypsumMineral, water.CO2Kept)
 	fmt.Println(r.Mass.Text(units.GramPerLitre, 1), err)
-	fmt.Printf("%q\n", water.DoseWarnings(units.Litre.Of(10), material.Chalk().Dose(units.Gram.Of(2))))
+	fmt.Printf("%q\n", water.DoseWarnings(units.Litre.Of(10), material.Chalk().Dose(units.Gram.Of(2))).Texts())
 	// Output:
 	// 2.6 g/L <nil>
 	// ["chalk hardly dissolves in water: 0.013 g/L, and more only with CO2 or acid"]
@@ -119,7 +119,7 @@ func ExampleProfile_AcidToPH() {
 	// 31.7 mmol lactic acid <nil>
 	// 2.69 mL 3.24 g of 88 % lactic acid
 	// 11.78 mol/L 1206 kg/m³  15
-	// Concentrated acid burns: goggles, gloves, and the acid into the water, never water into the acid.
+	// Concentrated acid burns: goggles, gloves, and the acid into the liquid, never the liquid into the acid; food grade only.
 	// 0.444 mmol/L 5.6
 	// 0.524 mmol/L 3
 }
@@ -132,7 +132,7 @@ func ExampleProfile_AcidToAlkalinity() {
 	m, _ := well().BaseToAlkalinity(units.Litre.Of(60), material.BakingSoda(), units.MilligramPerLitreCaCO3.Of(100))
 	fmt.Println(m.Text(units.Gram, 2))
 	d, _ := measured().BaseToPH(units.Litre.Of(60), material.SlakedLime(), 8)
-	fmt.Println(d.Dose.Mass.Text(units.Gram, 2), d.Cautions[0] == water.CausticCaution())
+	fmt.Println(d.Dose.Mass.Text(units.Gram, 2), d.Cautions[0] == material.Burns)
 	// Output:
 	// 19.18 mmol <nil>
 	// 10 mg/L as CaCO3
@@ -171,7 +171,7 @@ func ExampleProfile_TitratableAcidity() {
 // potassium that bicarbonate left.
 func ExampleWashPH() {
 	mmol := units.MillimolePerLitre.Of
-	w := water.Wash{StrongIons: units.MilliequivalentPerLitre.Of(5), Succinate: mmol(4), Acetate: mmol(3), CO2: units.Bar.Of(1)}
+	w := water.Totals{StrongIons: units.MilliequivalentPerLitre.Of(5), Succinate: mmol(4), Acetate: mmol(3), CO2: units.Bar.Of(1)}
 	ph, err := water.WashPH(w, units.Celsius.Of(20))
 	fmt.Printf("%.2f %v\n", ph, err)
 	b, _ := water.WashBuffer(w, units.Celsius.Of(20))

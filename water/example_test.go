@@ -161,7 +161,7 @@ func ExampleExplain() {
 	limit := water.AtMost(water.Sodium, mg(20))
 	e, err := water.Explain(water.Request{
 		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: material.TableSalt()}},
-		Targets: []water.Target{water.Chloride.Aim(mg(60)), water.Magnesium.Aim(mg(10))}, Limits: []water.Limit{limit},
+		Targets: []water.Target{water.Chloride.Aim(mg(60)), water.Magnesium.Aim(mg(10))}, Limits: []water.Bound{limit},
 	})
 	fmt.Println(limit.Name(), err)
 	for _, b := range e.Binding {
@@ -182,7 +182,7 @@ func ExampleHardnessBetween() {
 	_, err := water.Solve(water.Request{
 		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: material.TableSalt()}},
 		Targets: []water.Target{water.Sodium.Aim(units.MilligramPerLitre.Of(20))},
-		Limits:  []water.Limit{water.HardnessBetween(cc(50), cc(100)), water.ResidualAlkalinityBetween(cc(0), cc(50))},
+		Limits:  []water.Bound{water.HardnessBetween(cc(50), cc(100)), water.ResidualAlkalinityBetween(cc(0), cc(50))},
 	})
 	fmt.Println(err)
 	// Output: water.Solve: hardness cannot be met: the water has 33.21 mg/L as CaCO3, at least 50 wanted, and the salts at hand bring it to 33.21 at most
@@ -191,7 +191,7 @@ func ExampleHardnessBetween() {
 func ExampleReport_Profile() {
 	p, notes, err := water.Report{
 		Temperature: units.Celsius.Of(12),
-		Readings: []water.Reading{
+		Readings: []water.ReportLine{
 			{Ion: water.Calcium, Value: 2.5, As: water.AsGermanDegree},
 			{Ion: water.Nitrate, Value: 1.2, As: water.AsNitrogen},
 			{Ion: water.Sulfate, Value: 0.4, As: water.AsEquivalents},

@@ -1,11 +1,11 @@
 package water
 
 import (
-	"example.org/zymase/internal/limit"
 	"strconv"
 	"strings"
 
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 

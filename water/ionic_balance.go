@@ -8,8 +8,8 @@ import (
 	"example.org/zymase/units"
 )
 
-// Balance compares the cations of a report with its anions.
-type Balance struct {
+// IonBalance compares the cations of a report with its anions.
+type IonBalance struct {
 	Cations    units.EquivalentConcentration
 	Anions     units.EquivalentConcentration // alkalinity included
 	Percent    float64                       // 100·(cations − anions)/(cations + anions)
@@ -23,9 +23,9 @@ type Balance struct {
 //
 //   - Source: Standard Methods for the Examination of Water and Wastewater, method
 //     1030 E, recalled from memory.
-func (p Profile) IonicBalance() Balance {
+func (p Profile) IonicBalance() IonBalance {
 	cations, anions := p.charges()
-	b := Balance{
+	b := IonBalance{
 		Cations: units.MilliequivalentPerLitre.Of(checked.Number(cations)),
 		Anions:  units.MilliequivalentPerLitre.Of(checked.Number(anions)),
 	}
@@ -39,7 +39,7 @@ func (p Profile) IonicBalance() Balance {
 }
 
 // allowed returns the most that the sums may differ, and in which unit.
-func (b *Balance) allowed() (most float64, unit string) {
+func (b *IonBalance) allowed() (most float64, unit string) {
 	switch anions := b.Anions.In(units.MilliequivalentPerLitre); {
 	case anions <= 3:
 		return 0.2, "mEq/L"
@@ -49,7 +49,7 @@ func (b *Balance) allowed() (most float64, unit string) {
 	return 5, "%"
 }
 
-func (b *Balance) off() float64 {
+func (b *IonBalance) off() float64 {
 	if _, unit := b.allowed(); unit == "%" {
 		return math.Abs(b.Percent)
 	}
@@ -57,7 +57,7 @@ func (b *Balance) off() float64 {
 }
 
 // judge says why the balance is acceptable or not, in a line.
-func (b *Balance) judge() string {
+func (b *IonBalance) judge() string {
 	most, unit := b.allowed()
 	return "cations and anions differ by " + strconv.FormatFloat(b.off(), 'f', 2, 64) + " " + unit + "; " +
 		strconv.FormatFloat(most, 'f', 1, 64) + " " + unit + " is allowed at this content"

@@ -180,10 +180,10 @@ func (r *Residual) UnmarshalJSON(text []byte) error {
 }
 
 // MarshalJSON refuses: a limit is made again by its function, as [AtMost].
-func (l Limit) MarshalJSON() ([]byte, error) { return nil, noText("water.Limit.MarshalJSON", "limit") }
+func (l Bound) MarshalJSON() ([]byte, error) { return nil, noText("water.Bound.MarshalJSON", "limit") }
 
-// UnmarshalJSON refuses as [Limit.MarshalJSON] does.
-func (l *Limit) UnmarshalJSON([]byte) error { return noText("water.Limit.UnmarshalJSON", "limit") }
+// UnmarshalJSON refuses as [Bound.MarshalJSON] does.
+func (l *Bound) UnmarshalJSON([]byte) error { return noText("water.Bound.UnmarshalJSON", "limit") }
 
 // MarshalJSON refuses: a series is a search under way.
 func (r *Series) MarshalJSON() ([]byte, error) {

@@ -78,7 +78,7 @@ func TestValuesTravel(t *testing.T) {
 			t.Errorf("%+v is %+v", r, q)
 		}
 	}
-	report := Report{Temperature: celsius(12), Readings: []Reading{{Nitrate, 5, AsNitrogen}}, Alkalinity: 2, AlkalinityAs: AsEquivalents, PH: 7}
+	report := Report{Temperature: celsius(12), Readings: []ReportLine{{Nitrate, 5, AsNitrogen}}, Alkalinity: 2, AlkalinityAs: AsEquivalents, PH: 7}
 	var again Report
 	if back(report, &again); again.Readings[0] != report.Readings[0] || again.AlkalinityAs != AsEquivalents || again.PH != 7 {
 		t.Errorf("%+v", again)

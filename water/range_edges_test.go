@@ -17,7 +17,7 @@ func TestRangesPrinted(t *testing.T) {
 	aim := []Target{Calcium.Aim(mgL(50))}
 	gyp := []Stock{{Salt: material.Gypsum()}}
 	aims := func(n int) []Target { return make([]Target, n) }
-	salter := func(s []Stock, a []Target, limits ...Limit) error { _, err := NewSalter(s, a, limits...); return err }
+	salter := func(s []Stock, a []Target, limits ...Bound) error { _, err := NewSalter(s, a, limits...); return err }
 	acidPH := func(p Profile, ph float64, loss CO2Loss) error {
 		_, err := p.AcidToPH(l, LacticAcid, ph, loss)
 		return err
@@ -28,7 +28,7 @@ func TestRangesPrinted(t *testing.T) {
 		_, err := NewSold(LacticAcid, w, d)
 		return err
 	}
-	wash := func(w Wash) error { _, err := WashPH(w, celsius(20)); return err }
+	wash := func(w Totals) error { _, err := WashPH(w, celsius(20)); return err }
 	second := func(_ any, err error) error { return err }
 	first := func(p Profile, err error) error {
 		if p != (Profile{}) {
@@ -83,7 +83,7 @@ func TestRangesPrinted(t *testing.T) {
 		"many salts":           {salter(make([]Stock, 17), aim), 1, 16},
 		"no targets":           {salter(gyp, nil), 1, 16},
 		"many targets":         {salter(gyp, aims(17)), 1, 16},
-		"many limits":          {salter(gyp, aim, make([]Limit, 17)...), 0, 16},
+		"many limits":          {salter(gyp, aim, make([]Bound, 17)...), 0, 16},
 		"twice":                {salter([]Stock{gyp[0], gyp[0]}, aim), 0, 1},
 		"stock":                {salter([]Stock{{material.Gypsum(), units.Mass{}.Minus(grams(1))}}, aim), 0, math.MaxFloat64},
 		"weight":               {salter(gyp, []Target{{Calcium, mgL(1), mgL(1), 1.01e6}}), 0, 1e6},
@@ -92,10 +92,10 @@ func TestRangesPrinted(t *testing.T) {
 		"factor":               {salter(gyp, aim, SulfateToChloride(0, 1.01e6)...), -1e6, 1e6},
 		"limit, low":           {salter(gyp, aim, AtLeast(Calcium, mgL(50001))), math.Inf(-1), 50000},
 		"limit, high":          {salter(gyp, aim, HardnessBetween(caco3(3), caco3(2))), 3, math.Inf(1)},
-		"wash, charge":         {wash(Wash{StrongIons: mEqL(1001)}), -1000, 1000},
-		"wash, acid":           {wash(Wash{Lactate: mmolL(1001)}), 0, 1000},
-		"wash, others":         {wash(Wash{Others: mmolL(1001)}), 0, 1000},
-		"wash, strength":       {wash(Wash{Others: mmolL(600)}), 0, 0.5},
+		"wash, charge":         {wash(Totals{StrongIons: mEqL(1001)}), -1000, 1000},
+		"wash, acid":           {wash(Totals{Lactate: mmolL(1001)}), 0, 1000},
+		"wash, others":         {wash(Totals{Others: mmolL(1001)}), 0, 1000},
+		"wash, strength":       {wash(Totals{Others: mmolL(600)}), 0, 0.5},
 	} {
 		var re *units.RangeError
 		if !errors.As(r.err, &re) {
@@ -120,14 +120,14 @@ func TestNothingBesideAnError(t *testing.T) {
 	for what, v := range map[string]func() (float64, error){
 		"ion":  func() (float64, error) { i, err := ParseIon("gold"); return float64(i), err },
 		"acid": func() (float64, error) { a, err := ParseAcid("aqua regia"); return float64(a), err },
-		"wash": func() (float64, error) { return WashPH(Wash{Others: mmolL(700)}, celsius(20)) },
+		"wash": func() (float64, error) { return WashPH(Totals{Others: mmolL(700)}, celsius(20)) },
 		"buffer": func() (float64, error) {
-			b, err := WashBuffer(Wash{Others: mmolL(700)}, celsius(20))
+			b, err := WashBuffer(Totals{Others: mmolL(700)}, celsius(20))
 			return b.In(units.MilliequivalentPerLitre), err
 		},
-		"reading, ion":   func() (float64, error) { return Reading{Ion(99), 1, AsIon}.millimoles("") },
-		"reading, value": func() (float64, error) { return Reading{Calcium, -1, AsIon}.millimoles("") },
-		"reading, form":  func() (float64, error) { return Reading{Calcium, 1, AsSulfur}.millimoles("") },
+		"reading, ion":   func() (float64, error) { return ReportLine{Ion(99), 1, AsIon}.millimoles("") },
+		"reading, value": func() (float64, error) { return ReportLine{Calcium, -1, AsIon}.millimoles("") },
+		"reading, form":  func() (float64, error) { return ReportLine{Calcium, 1, AsSulfur}.millimoles("") },
 	} {
 		if got, err := v(); err == nil || got != 0 {
 			t.Errorf("%s: %v, %v", what, got, err)

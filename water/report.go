@@ -41,8 +41,8 @@ func (f *Form) UnmarshalText(text []byte) error {
 	return forms.Unmarshal("water.Form.UnmarshalText", text, f)
 }
 
-// Reading is one line of a report.
-type Reading struct {
+// ReportLine is one line of a report.
+type ReportLine struct {
 	Ion   Ion
 	Value float64
 	As    Form
@@ -52,7 +52,7 @@ type Reading struct {
 // a number below a limit of detection is given as zero.
 type Report struct {
 	Temperature units.Temperature
-	Readings    []Reading
+	Readings    []ReportLine
 
 	// Alkalinity, in any form but nitrogen, sulfur and phosphorus, AsIon meaning
 	// mg/L of HCO3-. Endpoint is the pH where a titration ended, 0 where it was to the
@@ -75,7 +75,7 @@ type Report struct {
 }
 
 // millimoles converts a reading.
-func (r Reading) millimoles(fn string) (float64, error) {
+func (r ReportLine) millimoles(fn string) (float64, error) {
 	if err := r.Ion.known(fn); err != nil {
 		return 0, err
 	}

@@ -14,25 +14,25 @@ import (
 // CaCO3; N 14.007, S 32.06, P 30.974.
 func TestReportForms(t *testing.T) {
 	for name, r := range map[string]struct {
-		line Reading
+		line ReportLine
 		want float64 // mg/L of the ion
 	}{
-		"mg/L":          {Reading{Calcium, 60, AsIon}, 60},
-		"mEq/L":         {Reading{Calcium, 2.9942, AsEquivalents}, 60},
-		"mmol/L":        {Reading{Calcium, 1.4971, AsMillimoles}, 60},
-		"CaCO3":         {Reading{Calcium, 149.84, AsCaCO3}, 60},
-		"°dH":           {Reading{Calcium, 8.3953, AsGermanDegree}, 60},
-		"°dH magnesium": {Reading{Magnesium, 1, AsGermanDegree}, 4.3342},
-		"°fH":           {Reading{Magnesium, 1, AsFrenchDegree}, 2.428},
-		"°fH calcium":   {Reading{Calcium, 1, AsFrenchDegree}, 4.004},
-		"°e":            {Reading{Calcium, 1, AsEnglishDegree}, 14.25377 * 0.40044},
-		"nitrate as N":  {Reading{Nitrate, 10, AsNitrogen}, 44.27},
-		"nitrite as N":  {Reading{Nitrite, 1, AsNitrogen}, 3.2844},
-		"ammonium as N": {Reading{Ammonium, 1, AsNitrogen}, 1.2879},
-		"sulfate as S":  {Reading{Sulfate, 10, AsSulfur}, 29.961},
-		"phosphate":     {Reading{Phosphate, 1, AsPhosphorus}, 3.0661},
+		"mg/L":          {ReportLine{Calcium, 60, AsIon}, 60},
+		"mEq/L":         {ReportLine{Calcium, 2.9942, AsEquivalents}, 60},
+		"mmol/L":        {ReportLine{Calcium, 1.4971, AsMillimoles}, 60},
+		"CaCO3":         {ReportLine{Calcium, 149.84, AsCaCO3}, 60},
+		"°dH":           {ReportLine{Calcium, 8.3953, AsGermanDegree}, 60},
+		"°dH magnesium": {ReportLine{Magnesium, 1, AsGermanDegree}, 4.3342},
+		"°fH":           {ReportLine{Magnesium, 1, AsFrenchDegree}, 2.428},
+		"°fH calcium":   {ReportLine{Calcium, 1, AsFrenchDegree}, 4.004},
+		"°e":            {ReportLine{Calcium, 1, AsEnglishDegree}, 14.25377 * 0.40044},
+		"nitrate as N":  {ReportLine{Nitrate, 10, AsNitrogen}, 44.27},
+		"nitrite as N":  {ReportLine{Nitrite, 1, AsNitrogen}, 3.2844},
+		"ammonium as N": {ReportLine{Ammonium, 1, AsNitrogen}, 1.2879},
+		"sulfate as S":  {ReportLine{Sulfate, 10, AsSulfur}, 29.961},
+		"phosphate":     {ReportLine{Phosphate, 1, AsPhosphorus}, 3.0661},
 	} {
-		p, _, err := Report{Temperature: celsius(20), Readings: []Reading{r.line}}.Profile()
+		p, _, err := Report{Temperature: celsius(20), Readings: []ReportLine{r.line}}.Profile()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -56,7 +56,7 @@ func TestReportForms(t *testing.T) {
 }
 
 func TestReportGaps(t *testing.T) {
-	base := Report{Temperature: celsius(25), Readings: []Reading{{Calcium, 60, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}},
+	base := Report{Temperature: celsius(25), Readings: []ReportLine{{Calcium, 60, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}},
 		Alkalinity: 144, AlkalinityAs: AsCaCO3, Hardness: caco3(191.02), PH: 7.5}
 	p, notes, err := base.Profile()
 	if err != nil || len(notes) != 0 {
@@ -81,7 +81,7 @@ func TestReportGaps(t *testing.T) {
 	}
 	// Sodium left out, and taken from the balance on request.
 	q := base
-	q.Readings = []Reading{{Calcium, 60, AsIon}, {Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}}
+	q.Readings = []ReportLine{{Calcium, 60, AsIon}, {Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}}
 	_, notes, err = q.Profile()
 	if err != nil || len(notes) != 1 || !strings.HasPrefix(notes[0], "ions do not balance") {
 		t.Errorf("%q, %v", notes, err)
@@ -92,7 +92,7 @@ func TestReportGaps(t *testing.T) {
 		t.Errorf("%q, %v", notes, err)
 	}
 	near(t, "sodium by balance", p.Ion(Sodium).In(units.MilligramPerLitre), 20, 0.05)
-	q.Readings = []Reading{{Calcium, 60, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon}, {Sulfate, 50, AsIon}}
+	q.Readings = []ReportLine{{Calcium, 60, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon}, {Sulfate, 50, AsIon}}
 	p, _, err = q.Profile()
 	if err != nil {
 		t.Fatal(err)
@@ -104,7 +104,7 @@ func TestReportGaps(t *testing.T) {
 // conductivity, 1.0 to 1.2 times the solids, which are 0.6 of a negative alkalinity
 // too; a solids figure below 1 mg/L is looked at as any.
 func TestReportEnds(t *testing.T) {
-	base := Report{Temperature: celsius(25), Readings: []Reading{{Calcium, 60, AsIon}, {Magnesium, 10, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}},
+	base := Report{Temperature: celsius(25), Readings: []ReportLine{{Calcium, 60, AsIon}, {Magnesium, 10, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}},
 		Alkalinity: 144, AlkalinityAs: AsCaCO3, PH: 7.5}
 	p, _, err := base.Profile()
 	if err != nil {
@@ -130,7 +130,7 @@ func TestReportEnds(t *testing.T) {
 		}
 	}
 	// 10 mg/L of hydrochloric acid as CaCO3: 7.0838 mg/L of chloride; 100 - 6 mg/L of sodium chloride stand.
-	acid := Report{Temperature: celsius(25), Alkalinity: -10, AlkalinityAs: AsCaCO3, Readings: []Reading{{Sodium, 39.339, AsIon}, {Chloride, 60.661 + 7.0838, AsIon}}}
+	acid := Report{Temperature: celsius(25), Alkalinity: -10, AlkalinityAs: AsCaCO3, Readings: []ReportLine{{Sodium, 39.339, AsIon}, {Chloride, 60.661 + 7.0838, AsIon}}}
 	for solids, notes := range map[float64]int{(100 + 7.0838 - 6) * 1.005: 0, (100 + 7.0838 - 6) * 0.995: 1} {
 		acid.Solids = mgL(solids)
 		if _, got, err := acid.Profile(); err != nil || len(got) != notes {
@@ -138,7 +138,7 @@ func TestReportEnds(t *testing.T) {
 		}
 	}
 	// Hardness a negligible under that of the calcium, 60·2.4973: no magnesium.
-	little := Report{Temperature: celsius(25), Hardness: caco3(149), Readings: []Reading{{Calcium, 60, AsIon}}}
+	little := Report{Temperature: celsius(25), Hardness: caco3(149), Readings: []ReportLine{{Calcium, 60, AsIon}}}
 	if p, _, err := little.Profile(); err != nil || p.mg[Magnesium] != 0 {
 		t.Errorf("%v, %v", p.mg[Magnesium], err)
 	}
@@ -153,14 +153,14 @@ func TestReportEnds(t *testing.T) {
 		t.Error(err)
 	}
 	// What balances needs nothing to balance it.
-	even := Report{Temperature: celsius(25), Estimate: true, Readings: []Reading{{Sodium, 1, AsMillimoles}, {Chloride, 1, AsMillimoles}}}
+	even := Report{Temperature: celsius(25), Estimate: true, Readings: []ReportLine{{Sodium, 1, AsMillimoles}, {Chloride, 1, AsMillimoles}}}
 	if _, notes, err := even.Profile(); err != nil || len(notes) != 0 {
 		t.Errorf("%q, %v", notes, err)
 	}
 }
 
 func TestReportRefuses(t *testing.T) {
-	ca := func(v float64, as Form) []Reading { return []Reading{{Calcium, v, as}} }
+	ca := func(v float64, as Form) []ReportLine { return []ReportLine{{Calcium, v, as}} }
 	for name, r := range map[string]Report{
 		"negative":        {Readings: ca(-1, AsIon)},
 		"NaN":             {Readings: ca(math.NaN(), AsIon)},
@@ -168,8 +168,8 @@ func TestReportRefuses(t *testing.T) {
 		"calcium as S":    {Readings: ca(1, AsSulfur)},
 		"calcium as P":    {Readings: ca(1, AsPhosphorus)},
 		"no form":         {Readings: ca(1, 99)},
-		"no ion":          {Readings: []Reading{{Ion(99), 1, AsIon}}},
-		"twice":           {Readings: []Reading{{Calcium, 1, AsIon}, {Calcium, 1, AsIon}}},
+		"no ion":          {Readings: []ReportLine{{Ion(99), 1, AsIon}}},
+		"twice":           {Readings: []ReportLine{{Calcium, 1, AsIon}, {Calcium, 1, AsIon}}},
 		"hardness":        {Readings: ca(100, AsIon), Hardness: caco3(200)},
 		"alkalinity as N": {Alkalinity: 1, AlkalinityAs: AsNitrogen},
 		"alkalinity":      {Alkalinity: math.Inf(1)},

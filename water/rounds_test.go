@@ -9,7 +9,7 @@ import (
 // Four drinking waters and a wash together settle in so many rounds, from four to nine
 // each: the quick ways stay quick. A round takes about 25 times math.Exp. A budget too, no published value.
 func TestQuickWaysAreQuick(t *testing.T) {
-	sour := Wash{StrongIons: mEqL(10), Ammonium: mmolL(5), Phosphate: mmolL(5), Succinate: mmolL(5), Lactate: mmolL(10), CO2: units.Kilopascal.Of(100)}
+	sour := Totals{StrongIons: mEqL(10), Ammonium: mmolL(5), Phosphate: mmolL(5), Succinate: mmolL(5), Lactate: mmolL(10), CO2: units.Kilopascal.Of(100)}
 	e, err := sour.equilibrium(celsius(20))
 	if err != nil {
 		t.Fatal(err)

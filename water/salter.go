@@ -29,7 +29,7 @@ const (
 type Salter struct {
 	salts   []Stock
 	targets []Target
-	limits  []Limit
+	limits  []Bound
 	brings  []*yield // by salt
 
 	qp      *numeric.Quadratic
@@ -60,9 +60,9 @@ func (h row) floor() bool { return math.Signbit(h.sign) }
 // NewSalter prepares for at most 16 salts, targets and limits each. A salt or
 // an ion named twice, a weight that is not positive or a range upside down gives a
 // [*units.RangeError].
-func NewSalter(salts []Stock, targets []Target, limits ...Limit) (*Salter, error) {
+func NewSalter(salts []Stock, targets []Target, limits ...Bound) (*Salter, error) {
 	const fn = "water.NewSalter"
-	s := &Salter{salts: append([]Stock(nil), salts...), targets: append([]Target(nil), targets...), limits: append([]Limit(nil), limits...)}
+	s := &Salter{salts: append([]Stock(nil), salts...), targets: append([]Target(nil), targets...), limits: append([]Bound(nil), limits...)}
 	if err := s.check(fn); err != nil {
 		return nil, err
 	}

@@ -15,7 +15,7 @@ type Request struct {
 	Volume  units.Volume
 	Salts   []Stock // what is at hand
 	Targets []Target
-	Limits  []Limit // what has to hold whatever the targets are
+	Limits  []Bound // what has to hold whatever the targets are
 }
 
 // Recipe is the answer to a [Request].

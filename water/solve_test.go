@@ -75,12 +75,12 @@ func TestSolveWeights(t *testing.T) {
 	}
 	near(t, "range", r.Doses[0].Mass.In(units.Gram), 10*50/cl, 1e-9)
 	// Sodium at most 25 binds.
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Limit{AtMost(Sodium, mgL(25))}})
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{AtMost(Sodium, mgL(25))}})
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "limit", r.Doses[0].Mass.In(units.Gram), 10*25/na, 1e-9)
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Limit{AtLeast(Sodium, mgL(250))}})
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{AtLeast(Sodium, mgL(250))}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -96,7 +96,7 @@ func TestSolveLittle(t *testing.T) {
 	}
 	near(t, "sodium", r.Off[0].Have.In(units.MilligramPerLitre), 0.39339, 0.00001)
 	near(t, "off", r.Off[0].Off, 0.39339-0.5, 0.00001)
-	var limits []Limit
+	var limits []Bound
 	for range 16 {
 		limits = append(limits, AtMost(Sodium, mgL(0.3)))
 	}
@@ -106,11 +106,11 @@ func TestSolveLittle(t *testing.T) {
 	}
 	near(t, "held", r.Off[0].Off, -0.2, 1e-9)
 	// A stock of half a gram of it reaches 19.67 mg/L in 10 L, and says so.
-	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Limit{AtLeast(Sodium, mgL(20))}})
+	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{AtLeast(Sodium, mgL(20))}})
 	if err == nil || !strings.Contains(err.Error(), "bring it to 19.67 at most") {
 		t.Error(err)
 	}
-	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(50))}, []Limit{AtLeast(Sodium, mgL(1))}})
+	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{AtLeast(Sodium, mgL(1))}})
 	if err == nil || !strings.Contains(err.Error(), "bring it to 0.3934 at most") {
 		t.Error(err)
 	}
@@ -140,7 +140,7 @@ func TestSolveTies(t *testing.T) {
 			t.Errorf("%v, %v", r.Doses, err)
 		}
 		// A limit that holds nothing back changes nothing of it.
-		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, []Limit{AtMost(Chloride, mgL(1000))}})
+		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, []Bound{AtMost(Chloride, mgL(1000))}})
 		if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 			t.Errorf("%v, %v", r.Doses, err)
 		}
@@ -165,16 +165,16 @@ func TestSolveRefuses(t *testing.T) {
 		"weight":     {hard, litres(1), gyp, []Target{{Calcium, mgL(1), mgL(1), -1}}, nil},
 		"upside":     {hard, litres(1), gyp, []Target{Calcium.Between(mgL(2), mgL(1))}, nil},
 		"no ion":     {hard, litres(1), gyp, []Target{Ion(99).Aim(mgL(1))}, nil},
-		"no limit":   {hard, litres(1), gyp, aim, []Limit{AtMost(99, mgL(1))}},
+		"no limit":   {hard, litres(1), gyp, aim, []Bound{AtMost(99, mgL(1))}},
 		"bad ratio":  {hard, litres(1), gyp, aim, SulfateToChloride(math.NaN(), 1)},
-		"bad range":  {hard, litres(1), gyp, aim, []Limit{HardnessBetween(caco3(3), caco3(2))}},
+		"bad range":  {hard, litres(1), gyp, aim, []Bound{HardnessBetween(caco3(3), caco3(2))}},
 	} {
 		_, err := Solve(r)
 		if !refused(err) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	for name, limits := range map[string][]Limit{
+	for name, limits := range map[string][]Bound{
 		"sodium":              {AtMost(Sodium, mgL(10))},
 		"magnesium":           {AtLeast(Magnesium, mgL(100))},
 		"the set of limits":   {AtLeast(Calcium, mgL(300)), AtMost(Sulfate, mgL(620))},

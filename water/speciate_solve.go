@@ -79,11 +79,20 @@ func (s *solution) quickAtPH(way int, dose *acidDose) int {
 			s.refresh(i)
 			s.condition()
 		} else if left(d, last) < closely {
+			s.catchUp(way, d)
 			return round
 		}
 		last = d
 	}
 	return mostRounds
+}
+
+// catchUp takes the balances along with the last step, of so much, where that matters.
+func (s *solution) catchUp(way int, d float64) {
+	if d > closely {
+		s.condition()
+		s.balance(way)
+	}
 }
 
 // left is what the sweeps to come will change, where the last of this round changed by d and
@@ -132,6 +141,7 @@ func (s *solution) quickPH(way int) int {
 			s.refresh(i)
 			step = 0
 		} else if left(d, last) < closely {
+			s.catchUp(way, d)
 			return round
 		}
 		last = d

@@ -118,11 +118,11 @@ func TestIonicStrength(t *testing.T) {
 func TestHalfNeutralised(t *testing.T) {
 	davies := func(i float64) float64 { r := math.Sqrt(i); return -0.5092 * (r/(1+r) - 0.3*i) }
 	for name, r := range map[string]struct {
-		w        Wash
+		w        Totals
 		pk, sign float64
 	}{
-		"ammonium (NIST 46)": {Wash{Ammonium: mmolL(20), StrongIons: mEqL(-10)}, 9.244, -1},
-		"lactic":             {Wash{Lactate: mmolL(20), StrongIons: mEqL(10)}, 3.86, 1},
+		"ammonium (NIST 46)": {Totals{Ammonium: mmolL(20), StrongIons: mEqL(-10)}, 9.244, -1},
+		"lactic":             {Totals{Lactate: mmolL(20), StrongIons: mEqL(10)}, 3.86, 1},
 	} {
 		ph, err := WashPH(r.w, celsius(25))
 		if err != nil {
@@ -137,7 +137,7 @@ func TestHalfNeutralised(t *testing.T) {
 	}
 	// Sodium bisulfite, 10 mmol/L: [H+]² = (K2 c + Kw)/(1 + c/K1), pKa 1.85 and 7.2
 	// (textbook table), 4.72 without activities, which take 0.1.
-	ph, err := WashPH(Wash{Sulfite: mmolL(10), StrongIons: mEqL(10)}, celsius(25))
+	ph, err := WashPH(Totals{Sulfite: mmolL(10), StrongIons: mEqL(10)}, celsius(25))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -35,7 +35,7 @@ func TestStepsAgainstBruteForce(t *testing.T) {
 				}
 			}
 		}
-		var limits []Limit
+		var limits []Bound
 		if rapid.Bool().Draw(t, "limit") {
 			limits = append(limits, AtMost(Ion(rapid.IntRange(0, 3).Draw(t, "ion")), mgL(20)))
 		}

@@ -32,10 +32,10 @@ func (i Ion) Between(low, high units.MassConcentration) Target {
 	return Target{Ion: i, Low: low, High: high}
 }
 
-// Limit is a condition that the treated water has to meet, whatever the targets
+// Bound is a condition that the treated water has to meet, whatever the targets
 // are. It comes from [AtMost], [AtLeast], [HardnessBetween],
 // [ResidualAlkalinityBetween] or [SulfateToChloride].
-type Limit struct {
+type Bound struct {
 	name  string
 	coeff [ionCount]float64 // by mg/L of each ion, the alkalinity as bicarbonate
 	low   float64           // -Inf where open
@@ -44,20 +44,20 @@ type Limit struct {
 }
 
 // Name says what the limit holds, "sodium".
-func (l Limit) Name() string { return l.name }
+func (l Bound) Name() string { return l.name }
 
 // AtMost keeps the ion at or below c.
-func AtMost(i Ion, c units.MassConcentration) Limit {
+func AtMost(i Ion, c units.MassConcentration) Bound {
 	return single(i, -inf, c.In(units.MilligramPerLitre))
 }
 
 // AtLeast keeps the ion at or above c.
-func AtLeast(i Ion, c units.MassConcentration) Limit {
+func AtLeast(i Ion, c units.MassConcentration) Bound {
 	return single(i, c.In(units.MilligramPerLitre), inf)
 }
 
-func single(i Ion, low, high float64) Limit {
-	l := Limit{name: i.Name(), low: low, high: high, unit: "mg/L"}
+func single(i Ion, low, high float64) Bound {
+	l := Bound{name: i.Name(), low: low, high: high, unit: "mg/L"}
 	if i >= 0 && i < ionCount {
 		l.coeff[i] = 1
 	} else {
@@ -67,8 +67,8 @@ func single(i Ion, low, high float64) Limit {
 }
 
 // HardnessBetween keeps the hardness, [Profile.Hardness], from low to high.
-func HardnessBetween(low, high units.CalciumCarbonate) Limit {
-	l := Limit{name: "hardness", unit: "mg/L as CaCO3",
+func HardnessBetween(low, high units.CalciumCarbonate) Bound {
+	l := Bound{name: "hardness", unit: "mg/L as CaCO3",
 		low: low.In(units.MilligramPerLitreCaCO3), high: high.In(units.MilligramPerLitreCaCO3)}
 	l.coeff[Calcium] = 2 * cacO3PerEquivalent / Calcium.MolarMass()
 	l.coeff[Magnesium] = 2 * cacO3PerEquivalent / Magnesium.MolarMass()
@@ -76,8 +76,8 @@ func HardnessBetween(low, high units.CalciumCarbonate) Limit {
 }
 
 // ResidualAlkalinityBetween keeps [Profile.ResidualAlkalinity] from low to high.
-func ResidualAlkalinityBetween(low, high units.CalciumCarbonate) Limit {
-	l := Limit{name: "residual alkalinity", unit: "mg/L as CaCO3",
+func ResidualAlkalinityBetween(low, high units.CalciumCarbonate) Bound {
+	l := Bound{name: "residual alkalinity", unit: "mg/L as CaCO3",
 		low: low.In(units.MilligramPerLitreCaCO3), high: high.In(units.MilligramPerLitreCaCO3)}
 	l.coeff[Bicarbonate] = cacO3PerEquivalent / Bicarbonate.MolarMass()
 	l.coeff[Calcium] = -2 * cacO3PerEquivalent / Calcium.MolarMass() / kolbachCalcium
@@ -87,15 +87,15 @@ func ResidualAlkalinityBetween(low, high units.CalciumCarbonate) Limit {
 
 // SulfateToChloride keeps the ratio of sulfate to chloride, both in mg/L, from low
 // to high. It is two limits, one for each side.
-func SulfateToChloride(low, high float64) []Limit {
-	under := Limit{name: "sulfate to chloride at least", low: 0, high: inf, unit: "mg/L"}
+func SulfateToChloride(low, high float64) []Bound {
+	under := Bound{name: "sulfate to chloride at least", low: 0, high: inf, unit: "mg/L"}
 	under.coeff[Sulfate], under.coeff[Chloride] = 1, -low
-	over := Limit{name: "sulfate to chloride at most", low: -inf, high: 0, unit: "mg/L"}
+	over := Bound{name: "sulfate to chloride at most", low: -inf, high: 0, unit: "mg/L"}
 	over.coeff[Sulfate], over.coeff[Chloride] = 1, -high
-	return []Limit{under, over}
+	return []Bound{under, over}
 }
 
-func (l *Limit) check(fn string) error {
+func (l *Bound) check(fn string) error {
 	for _, c := range l.coeff {
 		if err := limit.Check(fn, "factor in "+l.name, c, "", -mostFactor, mostFactor, "a limit that can be held"); err != nil {
 			return err
@@ -110,7 +110,7 @@ func (l *Limit) check(fn string) error {
 const mostFactor = 1e6
 
 // of returns the functional for contents given as a function of the ion.
-func (l *Limit) of(content func(Ion) float64) float64 {
+func (l *Bound) of(content func(Ion) float64) float64 {
 	var sum float64
 	for i, c := range l.coeff {
 		if c != 0 {

@@ -98,7 +98,7 @@ func acidToAPH() Problem {
 			w.Answer("lactic, closed", dose(water.LacticAcid, water.CO2Kept), 2, "mmol/L", 2.6361, 0.026)
 			w.Answer("hydrochloric, closed", dose(water.HydrochloricAcid, water.CO2Kept), 2, "mmol/L", 2.5684, 0.026)
 			w.Answer("hydrochloric, open", dose(water.HydrochloricAcid, water.CO2LostToAir()), 2, "mmol/L", 2.8802, 0.029)
-			w.Caution(water.AcidCautions()...)
+			w.Caution(water.AcidCautions().Texts()...)
 		},
 	}
 }
@@ -153,7 +153,7 @@ func halfNeutralised() Problem {
 			"(Davies), a(H) about 0.00014, H+ 0.16 mmol/L: A = 10.16, HA = 9.84. " +
 			"pH = 3.86 + log(0.90 × 10.16/9.84) = 3.86 − 0.046 + 0.014 = 3.83. Buffer: 2.3026 × (20 × 0.508 × 0.492 + 0.16) = 11.9 mEq/L."},
 		Work: func(w *Working) {
-			wash := water.Wash{StrongIons: units.MilliequivalentPerLitre.Of(10), Lactate: units.MillimolePerLitre.Of(20)}
+			wash := water.Totals{StrongIons: units.MilliequivalentPerLitre.Of(10), Lactate: units.MillimolePerLitre.Of(20)}
 			ph := must(water.WashPH(wash, units.Celsius.Of(25)))
 			buffer := must(water.WashBuffer(wash, units.Celsius.Of(25)))
 			w.Step("Electroneutrality: Na+ and H+ against lactate, whose share is set by the pH.")

@@ -21,7 +21,7 @@ func acidFromTheBottle() Problem {
 			w.Answer("amount in a litre", bottle.Molarity().In(units.MolePerLitre), 3, "mol/L", 14.659, 0.0005)
 			w.Answer("mass", bottle.Mass(n).In(units.Gram), 2, "g", 17.293, 0.0005)
 			w.Answer("volume", bottle.Volume(n).In(units.Millilitre), 2, "mL", 10.233, 0.0005)
-			w.Caution(water.AcidCautions()...)
+			w.Caution(water.AcidCautions().Texts()...)
 		},
 	}
 }
@@ -43,7 +43,7 @@ func acidAgainstAlkalinity() Problem {
 				w.Step("%s of %s leave %s.", n.Text(units.Millimole, 1), a.acid, must(p.AddAcid(v, a.acid, n)).Alkalinity().Text(units.MilligramPerLitreCaCO3, 1))
 				w.Answer(a.acid.String(), n.In(units.Millimole), 1, "mmol", a.check, 0.01)
 			}
-			w.Caution(water.AcidCautions()...)
+			w.Caution(water.AcidCautions().Texts()...)
 		},
 	}
 }
@@ -117,7 +117,7 @@ func threeBases() Problem {
 					w.Answer("calcium from the lime", after.Ion(water.Calcium).In(units.MilligramPerLitre), 1, "mg/L", 20.0, 0.05)
 				}
 			}
-			w.Caution(water.CausticCaution())
+			w.Caution(material.Burns.Text())
 		},
 	}
 }
@@ -137,7 +137,7 @@ func lyeInSoftWater() Problem {
 			w.Step("CO2 falls from %s to %s.", must(p.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3), must(d.Water.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3))
 			w.Step("Baking soda in its place would take %s, as it brings carbon of its own.", must(p.BaseToPH(units.Litre.Of(100), material.BakingSoda(), 7)).Dose.Mass.Text(units.Gram, 0))
 			w.Answer("sodium hydroxide", d.Dose.Mass.In(units.Gram), 2, "g", 1.546, 0.01)
-			w.Caution(d.Cautions...)
+			w.Caution(d.Cautions.Texts()...)
 		},
 	}
 }
@@ -155,7 +155,7 @@ func limeWater() Problem {
 			w.Step("60 L of it would take %.0f g of lime.", 60*-d.Amount/1000*material.SlakedLime().MolarMass())
 			w.Answer("pH", d.Equilibrium.PH(), 2, "", 12.454, 0.02)
 			w.Answer("lime dissolved", -d.Amount/1000*material.SlakedLime().MolarMass(), 2, "g/L", 1.504, 0.045)
-			w.Caution(water.CausticCaution())
+			w.Caution(material.Burns.Text())
 		},
 	}
 }

@@ -27,7 +27,7 @@ func allOfTheSugar() Problem {
 		Work: func(w *Working) {
 			kilo := units.Kilogram.Of(1)
 			wash := must(gravity.NewSolution(units.Kilogram.Of(9), kilo, units.Mass{}))
-			dry, made, err := wash.Ferment(kilo, gravity.StoichiometricYield(gravity.Sucrose))
+			dry, made, err := wash.Ferment(kilo, gravity.StoichiometricYield(gravity.AsSucrose))
 			must(dry, err)
 			w.Step("Sucrose takes up water when it is inverted: %s of the 9 kg.", made.Water.Text(units.Gram, 2))
 			w.Step("Ethanol %s, CO2 %s.", made.Ethanol.Text(units.Gram, 2), made.CO2.Text(units.Gram, 2))

@@ -35,7 +35,7 @@ func sugarForOnePercent() Problem {
 		Source: Source{Read, "French order of 3 May 1996, art. 2: 16.83 g of sugar in a litre give 1 % vol. Ten times as much is 168.3 g; of sucrose " +
 			"342.297/360.312 of it, 15.99 g."},
 		Work: func(w *Working) {
-			glucose, sucrose := gravity.SugarWashYield(gravity.Glucose), gravity.SugarWashYield(gravity.Sucrose)
+			glucose, sucrose := gravity.SugarWashYield(gravity.AsGlucose), gravity.SugarWashYield(gravity.AsSucrose)
 			litre := must(gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))).In(units.KilogramPerCubicMetre)
 			w.Step("1 %% vol of a litre is 10 mL of ethanol, %.4f g.", litre/100)
 			w.Step("A gram of hexose gives %.5f g of it, a gram of sucrose %.5f g.", glucose.Ethanol(), sucrose.Ethanol())
@@ -57,7 +57,7 @@ func dryFloor() Problem {
 			"0.9937. Brewers say 0.990 to 0.996 (common practice, no source)."},
 		Work: func(w *Working) {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(55), units.Kilogram.Of(4.5), units.Mass{}))
-			dry, made, err := wash.Dry(gravity.SugarWashYield(gravity.Sucrose))
+			dry, made, err := wash.Dry(gravity.SugarWashYield(gravity.AsSucrose))
 			must(dry, err)
 			w.Step("It starts at %s, %s.", wash.Gravity().Text(4), wash.Gravity().Extract().Text(units.DegreePlato, 2))
 			w.Step("Ethanol %s, gas %s, yeast %s, glycerol and acids %s.", made.Ethanol.Text(units.Kilogram, 3), made.CO2.Text(units.Kilogram, 3),
@@ -72,8 +72,8 @@ func dryFloor() Problem {
 
 // sugarAtOne returns the sugar in a litre of the wash when the hydrometer shows 1.000.
 func sugarAtOne(wash gravity.Solution) float64 {
-	f := must(gravity.FromOriginalAndApparent(wash.Gravity().Extract(), units.Extract{}, gravity.SugarWashYield(gravity.Sucrose)))
-	return f.Liquid().Concentration(gravity.Sucrose).In(units.GramPerLitre)
+	f := must(gravity.FromOriginalAndApparent(wash.Gravity().Extract(), units.Extract{}, gravity.SugarWashYield(gravity.AsSucrose)))
+	return f.Liquid().Concentration(gravity.AsSucrose).In(units.GramPerLitre)
 }
 
 func attenuations() Problem {

@@ -17,10 +17,10 @@ func flavourByTrial() Problem {
 		Source: Source{ByHand, "60 L × 0.5/100 = 300 mL. Ethanol 60 × 4.6 = 276 and 0.3 × 40 = 12 parts: 288/60.3 = 4.776 % vol, 12/288 = 4.167 % of it " +
 			"from the extract. (27 CFR 25.15(b): at most 49 % up to 6 % vol.)"},
 		Work: func(w *Working) {
-			batch := must(carbonation.Drink(units.PercentVolume.Of(4.6), units.Extract{}))
+			batch := must(carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.Extract{}))
 			litres := batch.VolumeAt20().In(units.Litre)
 			whole := must(batch.Times(60 / litres))
-			f := must(finish.Trial{Sample: units.Millilitre.Of(100), Added: units.Millilitre.Of(0.5)}.Scale(whole, finish.Flavouring{Strength: units.PercentVolume.Of(40)}))
+			f := must(finish.BenchTrial{Sample: units.Millilitre.Of(100), Added: units.Millilitre.Of(0.5)}.Scale(whole, finish.Flavouring{Strength: units.PercentVolume.Of(40)}))
 			w.Step("By volume the extract is %s of the finished drink.", f.Ratio.Text(units.Percent, 2))
 			w.Step("Before %s, after %s.", f.Before.Text(units.PercentVolume, 2), f.After.Text(units.PercentVolume, 2))
 			w.Answer("extract", f.Flavouring.In(units.Millilitre), 0, "mL", 300, 0.1)

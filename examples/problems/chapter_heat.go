@@ -67,7 +67,7 @@ func gasOfABatch() Problem {
 			"293.15/93.869 = 25.966 L/mol, less 0.128 (second virial): 25.838 × 47.147 = 1218 L."},
 		Work: func(w *Working) {
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
-			made := gravity.SugarWashYield(gravity.Sucrose).CO2()
+			made := gravity.SugarWashYield(gravity.AsSucrose).CO2()
 			w.Step("A gram of sugar gives %.5f g of CO2.", made)
 			mass, volume, err := carbonation.GivenOff(units.Kilogram.Of(4.4), made, units.Celsius.Of(20), hall)
 			must(mass, err)

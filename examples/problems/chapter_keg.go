@@ -22,7 +22,7 @@ func kegChapter() Chapter {
 
 // sparkler is the club's drink: 4.6 % vol, dry.
 func sparkler() (gravity.Solution, carbonation.Liquid) {
-	s := must(carbonation.Drink(units.PercentVolume.Of(4.6), units.Extract{}))
+	s := must(carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.Extract{}))
 	return s, must(carbonation.NewLiquid(s))
 }
 
@@ -77,8 +77,8 @@ func lagerAndChampagne() Problem {
 		Source: Source{Read, "G. Liger-Belair and others on CO2 in beer and champagne (PMC8047704), table 1: Henry constants of about 2.4 and 2.1 g/(L·bar). " +
 			"Two digits and an approximately sign: 4 % is allowed."},
 		Work: func(w *Working) {
-			lager := must(carbonation.NewLiquid(must(carbonation.Drink(units.PercentVolume.Of(5), units.DegreePlato.Of(4)))))
-			wine := must(carbonation.NewLiquid(must(carbonation.Drink(units.PercentVolume.Of(12.5), units.DegreePlato.Of(1)))))
+			lager := must(carbonation.NewLiquid(must(carbonation.DrinkOf(units.PercentVolume.Of(5), units.DegreePlato.Of(4)))))
+			wine := must(carbonation.NewLiquid(must(carbonation.DrinkOf(units.PercentVolume.Of(12.5), units.DegreePlato.Of(1)))))
 			a := must(lager.Content(units.Celsius.Of(6), units.Kilopascal.Of(100.9)))
 			b := must(wine.Content(units.Celsius.Of(10), units.Kilopascal.Of(101.2)))
 			w.Step("CO2 dissolves in the water of the drink; ethanol and extract take its place.")

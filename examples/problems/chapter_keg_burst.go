@@ -9,7 +9,7 @@ import (
 
 // still is water as a drink, for sums by hand.
 func still() carbonation.Liquid {
-	return must(carbonation.NewLiquid(must(carbonation.Drink(units.StrengthByVolume{}, units.Extract{}))))
+	return must(carbonation.NewLiquid(must(carbonation.DrinkOf(units.StrengthByVolume{}, units.Extract{}))))
 }
 
 func burstOfPressure() Problem {

@@ -164,7 +164,7 @@ func wineByAnalysis() Problem {
 					Acidity:   units.MilligramPerLitre.Of(74.9 * 75.043), // as tartaric acid
 					Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(14.37),
 				}
-				wine := must(a.Drink(juice.Acids{water.Lactate.At(units.GramPerLitre.Of(1))}))
+				wine := must(a.Drink(juice.AcidShares{water.Lactate.At(units.GramPerLitre.Of(1))}))
 				w.Step("%s: %s of the acids are there as salts; acid without a name counts as lactic.", r.name, wine.StrongIons().Text(units.MilliequivalentPerLitre, 0))
 				w.Answer("pH, "+r.name, wine.PH(), 2, "", 3.43, 0.2)
 			}

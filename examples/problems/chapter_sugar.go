@@ -91,11 +91,11 @@ func grainToSpirit() Problem {
 		Work: func(w *Working) {
 			malt := gravity.BallingYield().Ethanol()
 			w.Step("Of 100 parts of wort extract %.3f become ethanol; the rest is gas and yeast.", 100*malt)
-			w.Step("Of 100 parts of hexose, without yeast, %.2f.", 100*gravity.StoichiometricYield(gravity.Glucose).Ethanol())
+			w.Step("Of 100 parts of hexose, without yeast, %.2f.", 100*gravity.StoichiometricYield(gravity.AsGlucose).Ethanol())
 			w.Answer("wheat", 70*malt, 2, "parts", 33.87, 0.006)
 			w.Answer("rye", 65*malt, 2, "parts", 31.45, 0.006)
 			w.Answer("rice", 74*malt, 2, "parts", 35.80, 0.02)
-			w.Answer("sugar", 100*gravity.StoichiometricYield(gravity.Glucose).Ethanol(), 2, "parts", 51.11, 0.05)
+			w.Answer("sugar", 100*gravity.StoichiometricYield(gravity.AsGlucose).Ethanol(), 2, "parts", 51.11, 0.05)
 		},
 	}
 }

@@ -100,7 +100,7 @@ func strengthWithDoubt() Problem {
 			u := units.One.Of(0.0006)
 			original := must(units.Measure(units.One.Of(1.0282), u))
 			final := must(units.Measure(units.One.Of(0.9960), u))
-			y := gravity.SugarWashYield(gravity.Sucrose)
+			y := gravity.SugarWashYield(gravity.AsSucrose)
 			both := must(gravity.StrengthByHydrometer(original, final, y, units.Percent.Of(3), 0))
 			readings := must(gravity.StrengthByHydrometer(original, final, y, units.Share{}, 0))
 			shared := must(gravity.StrengthByHydrometer(original, final, y, units.Share{}, 1))
@@ -183,10 +183,10 @@ func scaleUnderTheFermenter() Problem {
 			"0.0005): 0.9949 + 0.0082 = 1.0031; 2.843 × 1.0031 × 0.9982/0.78924 = 3.61 % vol."},
 		Work: func(w *Working) {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(55.5), units.Kilogram.Of(4.5), units.Mass{}))
-			now, made, err := gravity.FromWeightLost(wash, units.Kilogram.Of(1.5), units.GramCO2PerLitre.Of(1.4), gravity.SugarWashYield(gravity.Sucrose))
+			now, made, err := gravity.FromWeightLost(wash, units.Kilogram.Of(1.5), units.GramCO2PerLitre.Of(1.4), gravity.SugarWashYield(gravity.AsSucrose))
 			must(now, err)
 			w.Step("CO2 in all %s, ethanol %s.", made.CO2.Text(units.Kilogram, 3), made.Ethanol.Text(units.Kilogram, 3))
-			w.Step("The hydrometer should show %s; %s of sugar are left.", now.Gravity().Text(4), now.ExtractOf(gravity.Sucrose).Text(units.Kilogram, 2))
+			w.Step("The hydrometer should show %s; %s of sugar are left.", now.Gravity().Text(4), now.ExtractOf(gravity.AsSucrose).Text(units.Kilogram, 2))
 			w.Answer("ethanol", made.Ethanol.In(units.Kilogram), 3, "kg", 1.656, 0.002)
 			w.Answer("strength", now.ByVolume().In(units.PercentVolume), 2, "% vol", 3.61, 0.02)
 		},
@@ -202,7 +202,7 @@ func whatAReadingHides() Problem {
 			"(all of it gas and ethanol, as a warning takes it) = 1.11 g/L of CO2, half a volume."},
 		Work: func(w *Working) {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(57.42), units.Kilogram.Of(4.4124), units.Mass{}))
-			y := gravity.SugarWashYield(gravity.Sucrose)
+			y := gravity.SugarWashYield(gravity.AsSucrose)
 			p := must(wash.At(must(gravity.FromSG(0.9950)), y))
 			left := p.Left.In(units.Gram) / p.Liquid.VolumeAt20().In(units.Litre)
 			w.Step("The floor is %s; %s of the sugar is used.", p.Floor.Text(4), p.Part.Text(units.Percent, 1))

@@ -16,7 +16,7 @@ func reportAsPrinted() Problem {
 			"At pH 4.3 the sample itself took 10^−4.3 = 0.0501 mmol/L: (3.0 − 0.0501) × 50.043 = 147.6 mg/L as CaCO3."},
 		Work: func(w *Working) {
 			r := water.Report{Temperature: units.Celsius.Of(12), Endpoint: 4.3, Alkalinity: 3, AlkalinityAs: water.AsMillimoles,
-				Readings: []water.Reading{{Ion: water.Calcium, Value: 2, As: water.AsMillimoles}, {Ion: water.Nitrate, Value: 5, As: water.AsNitrogen}, {Ion: water.Sulfate, Value: 20, As: water.AsSulfur}}}
+				Readings: []water.ReportLine{{Ion: water.Calcium, Value: 2, As: water.AsMillimoles}, {Ion: water.Nitrate, Value: 5, As: water.AsNitrogen}, {Ion: water.Sulfate, Value: 20, As: water.AsSulfur}}}
 			p, notes, err := r.Profile()
 			must(p, err)
 			w.Step("Hardness %s, residual alkalinity %s.", p.Hardness().Text(units.MilligramPerLitreCaCO3, 0), p.ResidualAlkalinity().Text(units.MilligramPerLitreCaCO3, 0))
@@ -90,7 +90,7 @@ func againstChlorine() Problem {
 			w.Answer("sodium metabisulfite", na.Least.In(units.Milligram), 1, "mg", 80.43, 0.01)
 			w.Answer("potassium metabisulfite", k.Least.In(units.Milligram), 1, "mg", 94.07, 0.01)
 			w.Answer("sodium metabisulfite with a tenth more", na.Dose.In(units.Milligram), 1, "mg", 88.48, 0.02)
-			w.Caution(na.Cautions...)
+			w.Caution(na.Cautions.Texts()...)
 		},
 	}
 }
@@ -117,8 +117,8 @@ func nitrateTwice() Problem {
 			}
 			nitrogen := must(material.MolarMass("N")) / must(material.MolarMass("NO3"))
 			w.Answer("the well as nitrogen", p.Ion(water.Nitrate).In(units.MilligramPerLitre)*nitrogen, 2, "mg/L as N", 10.17, 0.005)
-			w.Answer("limit of the United States", limit(water.US, "nitrate as N"), 0, "mg/L as N", 10, 0)
-			w.Answer("limit of the European Union", limit(water.EU, "nitrate"), 0, "mg/L as NO3", 50, 0)
+			w.Answer("limit of the United States", limit(water.USRegulation, "nitrate as N"), 0, "mg/L as N", 10, 0)
+			w.Answer("limit of the European Union", limit(water.EUDirective, "nitrate"), 0, "mg/L as NO3", 50, 0)
 			w.Caution("Limits change: check the law in force where you are.")
 		},
 	}
@@ -134,7 +134,7 @@ func sodiumAtMost() Problem {
 			"Each mg of sodium more brings 35.45/22.990 = 1.5420 mg of chloride; the sum of squares falls by 2 × 38.32 × 1.5420 = 118.18 for it."},
 		Work: func(w *Working) {
 			ex := must(water.Explain(water.Request{Volume: units.Litre.Of(1), Salts: []water.Stock{{Salt: material.TableSalt()}},
-				Targets: []water.Target{water.Chloride.Aim(units.MilligramPerLitre.Of(100))}, Limits: []water.Limit{water.AtMost(water.Sodium, units.MilligramPerLitre.Of(40))}}))
+				Targets: []water.Target{water.Chloride.Aim(units.MilligramPerLitre.Of(100))}, Limits: []water.Bound{water.AtMost(water.Sodium, units.MilligramPerLitre.Of(40))}}))
 			for _, r := range ex.Reasons {
 				w.Step("%s.", r)
 			}
@@ -166,7 +166,7 @@ func conductivityOfIons() Problem {
 			w.Step("50 mg/L of table salt would add %s: the %s that are too many are about as much.", more.Text(units.MicrosiemensPerCentimetre, 0), units.MicrosiemensPerCentimetre.Of(600).Minus(k).Text(units.MicrosiemensPerCentimetre, 0))
 			r := water.Report{Temperature: units.Celsius.Of(25), Alkalinity: 144, AlkalinityAs: water.AsCaCO3, PH: 7.5, Conductivity: units.MicrosiemensPerCentimetre.Of(600)}
 			for _, i := range []water.Ion{water.Calcium, water.Magnesium, water.Sodium, water.Potassium, water.Chloride, water.Sulfate} {
-				r.Readings = append(r.Readings, water.Reading{Ion: i, Value: moderate(units.Celsius.Of(25)).Ion(i).In(units.MilligramPerLitre), As: water.AsIon})
+				r.Readings = append(r.Readings, water.ReportLine{Ion: i, Value: moderate(units.Celsius.Of(25)).Ion(i).In(units.MilligramPerLitre), As: water.AsIon})
 			}
 			_, notes, err := r.Profile()
 			must(r, err)

@@ -93,7 +93,7 @@ func TestFermentWithoutSugar(t *testing.T) {
 	// It makes no CO2 and stays at equilibrium with that of air: [H+]² = K1·0.039·420e-6.
 	check.Near(t, "pH of water in air", p.PH.Value, 5.58, 0.01, "carbonic acid: pK1 6.38, 0.039 mol/L an atmosphere")
 	// One kilogram of glucose is used as one.
-	wash := check.Must(water.AddExtract(gravity.Glucose, units.Kilogram.Of(1)))
+	wash := check.Must(water.AddExtract(gravity.AsGlucose, units.Kilogram.Of(1)))
 	check.Near(t, "glucose", sugar.Brew{Start: wash, Finish: wash, Used: units.Kilogram.Of(1)}.Hexose().In(units.Kilogram), 1, 1e-12, "no inversion")
 }
 

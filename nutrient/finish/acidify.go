@@ -10,9 +10,6 @@ import (
 	"example.org/zymase/water"
 )
 
-// AcidCaution goes with every dose of acid.
-const AcidCaution caution.Caution = "acid: Acids burn eyes and skin: add acid to the drink, not the drink to the acid, with eyes covered. " + checkTheLaw
-
 // flat is a drink without its CO2.
 func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
 	s := acidity.Surroundings{At: drink.Temperature(), Strength: drink.Ethanol(), Flat: true}
@@ -86,7 +83,7 @@ func Acidify(drink water.Profile, measured, target float64, acid water.Sold, tit
 	}
 	out := Acidified{
 		Acid: acid, Mass: amount.Grams(g / part * litres), Concentration: amount.MgPerL(1000 * g), Drink: after,
-		Cautions: caution.List{AcidCaution},
+		Cautions: caution.List{water.AcidBurns, law.CheckTheLaw},
 	}
 	if out.Before, err = p.TitratableAcidity(titration); err == nil {
 		out.After, err = after.TitratableAcidity(titration)

@@ -15,9 +15,9 @@ import (
 
 // 0.6 mL of an extract of 40 % vol in a glass of 200 mL was right: how much for 60 L, and
 // what does it do to the strength?
-func ExampleTrial_Scale() {
+func ExampleBenchTrial_Scale() {
 	b, _ := sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))
-	trial := finish.Trial{Sample: units.Millilitre.Of(200), Added: units.Millilitre.Of(0.6)}
+	trial := finish.BenchTrial{Sample: units.Millilitre.Of(200), Added: units.Millilitre.Of(0.6)}
 	f, _ := trial.Scale(b.Finish, finish.Flavouring{Strength: units.PercentVolume.Of(40), OilBased: true})
 	fmt.Println(f.Flavouring.Text(units.Millilitre, 0), "from", f.Before.Text(units.PercentVolume, 2), "to", f.After.Text(units.PercentVolume, 2))
 	fmt.Println(f.AlcoholShare.Text(units.Percent, 1), "of the alcohol is the extract's")
@@ -154,7 +154,7 @@ func ExampleAcidify() {
 		return
 	}
 	fmt.Println(s.Mass.Text(units.Gram, 0), "takes the acidity from", s.Before.Text(units.GramPerLitre, 2), "to", s.After.Text(units.GramPerLitre, 2), "as citric acid")
-	fmt.Println(s.Cautions[0] == finish.AcidCaution)
+	fmt.Println(s.Cautions[0] == water.AcidBurns)
 	// Output:
 	// 17 g takes the acidity from 0.82 g/L to 1.09 g/L as citric acid
 	// true

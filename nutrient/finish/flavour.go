@@ -52,8 +52,8 @@ func (f Flavouring) Liquid(v units.Volume) (gravity.Solution, error) {
 	return s, limit.Named(fn, err)
 }
 
-// Trial is a sample that tasted right: so much of something in so much drink.
-type Trial struct {
+// BenchTrial is a sample that tasted right: so much of something in so much drink.
+type BenchTrial struct {
 	Sample units.Volume // of drink
 	Added  units.Volume // of the flavouring
 }
@@ -83,8 +83,8 @@ const HazeCaution caution.Caution = "haze: Oil-based flavour falls out as haze w
 //     [*units.RangeError].
 //   - Uncertainty: that of the measure; a drop is 0.02 to 0.05 mL (common practice, no
 //     source), so count many or dilute the flavouring first.
-func (t Trial) Scale(batch gravity.Solution, f Flavouring) (Flavoured, error) {
-	const fn, most = "finish.Trial.Scale", 49 // % of the alcohol
+func (t BenchTrial) Scale(batch gravity.Solution, f Flavouring) (Flavoured, error) {
+	const fn, most = "finish.BenchTrial.Scale", 49 // % of the alcohol
 	sample, added := t.Sample.In(units.Millilitre), t.Added.In(units.Millilitre)
 	if err := limit.Check(fn, "sample", sample, "mL", 0.1, 1e9, "a bench trial"); err != nil {
 		return Flavoured{}, err

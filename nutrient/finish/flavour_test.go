@@ -51,7 +51,7 @@ func TestFlavouringLiquid(t *testing.T) {
 // less the dilution of the base.
 func TestTrialScale(t *testing.T) {
 	b := check.Must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60)))
-	trial := Trial{Sample: units.Millilitre.Of(200), Added: units.Millilitre.Of(0.6)}
+	trial := BenchTrial{Sample: units.Millilitre.Of(200), Added: units.Millilitre.Of(0.6)}
 	f := check.Must(trial.Scale(b.Finish, Flavouring{Strength: units.PercentVolume.Of(40), Sugar: units.GramPerLitre.Of(50), OilBased: true}))
 	check.Near(t, "volume", f.Flavouring.In(units.Millilitre), 180, 1e-9, "by hand")
 	check.Near(t, "after", f.After.In(units.PercentVolume), (60*4.6+0.18*40)/60.18, 0.0005, "by volumes")
@@ -66,7 +66,7 @@ func TestTrialScale(t *testing.T) {
 	plain := check.Must(gravity.NewSolution(units.Kilogram.Of(10), units.Mass{}, units.Mass{}))
 	weak := check.Must(plain.AddEthanol(units.Gram.Of(100)))
 	for ml, over := range map[float64]bool{121: true, 119: false} {
-		tr := Trial{Sample: units.Millilitre.Of(1000), Added: check.Must(units.Millilitre.Try(ml / 10))}
+		tr := BenchTrial{Sample: units.Millilitre.Of(1000), Added: check.Must(units.Millilitre.Try(ml / 10))}
 		f := check.Must(tr.Scale(weak, Flavouring{Strength: units.PercentVolume.Of(100)}))
 		if f.OverShare != over {
 			t.Errorf("%g mL: %v brings %v", ml, f.Flavouring, f.AlcoholShare)
@@ -83,7 +83,7 @@ func TestTrialScaleKeepsTheRatio(t *testing.T) {
 		litres := rapid.Float64Range(0.5, 2000).Draw(t, "batch, L")
 		b := check.Must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(5), check.Must(units.Litre.Try(litres))))
 		added := rapid.Float64Range(0.01, 50).Draw(t, "added, mL")
-		f := check.Must(Trial{units.Millilitre.Of(250), check.Must(units.Millilitre.Try(added))}.Scale(b.Finish, Flavouring{Strength: units.PercentVolume.Of(38)}))
+		f := check.Must(BenchTrial{units.Millilitre.Of(250), check.Must(units.Millilitre.Try(added))}.Scale(b.Finish, Flavouring{Strength: units.PercentVolume.Of(38)}))
 		if d := f.Flavouring.In(units.Litre)/litres - added/250; math.Abs(d) > 1e-9 {
 			t.Fatalf("ratio off by %g", d)
 		}
@@ -95,14 +95,14 @@ func TestTrialScaleKeepsTheRatio(t *testing.T) {
 
 func TestTrialRefuses(t *testing.T) {
 	b := check.Must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(4.6), units.Litre.Of(60))).Finish
-	_, err := Trial{}.Scale(b, Flavouring{})
+	_, err := BenchTrial{}.Scale(b, Flavouring{})
 	check.Refused(t, err, "sample", 0.1, 1e9)
-	_, err = Trial{Sample: units.Millilitre.Of(1), Added: units.Millilitre.Of(2)}.Scale(b, Flavouring{})
+	_, err = BenchTrial{Sample: units.Millilitre.Of(1), Added: units.Millilitre.Of(2)}.Scale(b, Flavouring{})
 	check.Refused(t, err, "flavouring added", 1e-6, 1)
-	if _, err = (Trial{units.Millilitre.Of(1), units.Millilitre.Of(1)}).Scale(gravity.Solution{}, Flavouring{}); err == nil {
+	if _, err = (BenchTrial{units.Millilitre.Of(1), units.Millilitre.Of(1)}).Scale(gravity.Solution{}, Flavouring{}); err == nil {
 		t.Error("no batch is taken")
 	}
-	if _, err = (Trial{units.Millilitre.Of(1), units.Millilitre.Of(1)}).Scale(b, Flavouring{Sugar: units.GramPerLitre.Of(900)}); err == nil {
+	if _, err = (BenchTrial{units.Millilitre.Of(1), units.Millilitre.Of(1)}).Scale(b, Flavouring{Sugar: units.GramPerLitre.Of(900)}); err == nil {
 		t.Error("900 g/L is taken")
 	}
 }
@@ -119,6 +119,6 @@ func TestScaleDose(t *testing.T) {
 }
 
 func TestTrialOfNoBatch(t *testing.T) {
-	_, err := Trial{units.Millilitre.Of(1), units.Millilitre.Of(1)}.Scale(gravity.Solution{}, Flavouring{})
+	_, err := BenchTrial{units.Millilitre.Of(1), units.Millilitre.Of(1)}.Scale(gravity.Solution{}, Flavouring{})
 	check.Refused(t, err, "batch", amount.LeastVolume, amount.MostVolume)
 }

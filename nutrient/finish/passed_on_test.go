@@ -35,7 +35,7 @@ func TestErrorsOfTheFinishArePassedOn(t *testing.T) {
 		"a liqueur too thick": func() (any, error) {
 			return Flavouring{Strength: units.PercentVolume.Of(45), Sugar: units.GramPerLitre.Of(700)}.Liquid(litre)
 		},
-		"syrup as much as spirit": func() (any, error) { return Trial{litre, litre}.Scale(spirit, heavy) },
+		"syrup as much as spirit": func() (any, error) { return BenchTrial{litre, litre}.Scale(spirit, heavy) },
 		"sweet spirit": func() (any, error) {
 			return SweetenWith(material.WhiteSugar(), units.GramPerLitre.Of(200), liquid(55, 0, 45))
 		},

@@ -78,12 +78,12 @@ func (f *Fit) Used(at time.Duration) Band {
 	return Band{share(q[0]), share(q[1]), share(q[2]), share(q[3]), share(q[4])}
 }
 
-// Times is when something may be expected. A time past 90 days is given as 90 days.
-type Times struct{ Low90, Low50, Median, High50, High90 time.Duration }
+// TimeBand is when something may be expected. A time past 90 days is given as 90 days.
+type TimeBand struct{ Low90, Low50, Median, High50, High90 time.Duration }
 
 // When is the time by which a share is used, with its bands, among the outcomes in which it
 // is. See [Fit.Stops] for how likely it is not.
-func (f *Fit) When(used units.Share) (Times, error) {
+func (f *Fit) When(used units.Share) (TimeBand, error) {
 	const cells = 600
 	low, high := math.Log(0.5), math.Log(horizon.Hours())
 	var histogram [cells]float64
@@ -105,7 +105,7 @@ func (f *Fit) When(used units.Share) (Times, error) {
 		}
 	})
 	if sum < 0.01 {
-		return Times{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: 100 * math.Min(f.most(), share), Source: "what can be expected within 90 days"}
+		return TimeBand{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: 100 * math.Min(f.most(), share), Source: "what can be expected within 90 days"}
 	}
 	for i := range histogram {
 		histogram[i] /= sum
@@ -115,7 +115,7 @@ func (f *Fit) When(used units.Share) (Times, error) {
 	at := func(x float64) time.Duration {
 		return time.Duration(math.Min(math.Exp(low+x*(high-low)), horizon.Hours()) * float64(time.Hour))
 	}
-	return Times{at(q[0]), at(q[1]), at(q[2]), at(q[3]), at(q[4])}, nil
+	return TimeBand{at(q[0]), at(q[1]), at(q[2]), at(q[3]), at(q[4])}, nil
 }
 
 // most is the share below which nineteen in twenty outcomes stay.

@@ -25,7 +25,7 @@ func (f *Fit) InAnHour(at time.Duration) Band {
 // hour, each with its bands: the peak of gas and heat, for cooling, blow-off and the air of a
 // room. What is laid out for High90 of the share is enough nine times in ten and half of the
 // tenth.
-func (f *Fit) Fastest() (Times, Band) {
+func (f *Fit) Fastest() (TimeBand, Band) {
 	var hours, rates [nodeCount]float64
 	peaks := f.peaks()
 	each(func(i int, n node, _ float64) {
@@ -44,7 +44,7 @@ func (f *Fit) Fastest() (Times, Band) {
 	at := func(h float64) time.Duration {
 		return time.Duration(math.Min(h, horizon.Hours()) * float64(time.Hour))
 	}
-	return Times{at(q[0]), at(q[1]), at(q[2]), at(q[3]), at(q[4])}, f.band(&rates)
+	return TimeBand{at(q[0]), at(q[1]), at(q[2]), at(q[3]), at(q[4])}, f.band(&rates)
 }
 
 // A peak is where most of the sugar goes: the pace's ripe hours, and the share in one of them.

@@ -19,7 +19,7 @@ func TestErrorsOfAWashArePassedOn(t *testing.T) {
 	}
 	var (
 		litre   = units.Litre.Of(1)
-		dextrin = check.Must(check.Must(liquid(0.4, 0, 0.1).AddExtract(gravity.Dextrin, amount.Kilograms(0.5))).Times(1))
+		dextrin = check.Must(check.Must(liquid(0.4, 0, 0.1).AddExtract(gravity.AsDextrin, amount.Kilograms(0.5))).Times(1))
 		most    = units.Kilogram.Of(1e12) // of one thing in a gravity.Solution
 	)
 	wash := Wash{Fermentable: material.WhiteSugar(), Attenuation: units.Percent.Of(100)}

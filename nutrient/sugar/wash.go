@@ -108,14 +108,14 @@ func (f Fermentable) Yield() gravity.Yield {
 	s := f.shares()
 	sugar := s.sugar()
 	if sugar == 0 {
-		return gravity.SugarWashYield(gravity.Sucrose)
+		return gravity.SugarWashYield(gravity.AsSucrose)
 	}
 	malt := s.malt / sugar
 	if malt > 1-1e-9 { // all of it, to rounding
 		return gravity.BallingYield()
 	}
 	monos := (s.glucose + s.fructose - s.malt*glucoseOfMalt) / (sugar - s.malt) // beside the malt
-	wash := gravity.SugarWashYield(gravity.Sucrose).Blend(gravity.SugarWashYield(gravity.Glucose), amount.Share(monos))
+	wash := gravity.SugarWashYield(gravity.AsSucrose).Blend(gravity.SugarWashYield(gravity.AsGlucose), amount.Share(monos))
 	return wash.Blend(gravity.BallingYield(), amount.Share(malt))
 }
 
@@ -139,7 +139,7 @@ func (f Fermentable) AddTo(s gravity.Solution, m units.Mass) (gravity.Solution, 
 	for _, p := range [...]struct {
 		kind gravity.Sugar
 		part float64
-	}{{gravity.Sucrose, of.di + of.tri}, {gravity.Glucose, of.glucose}, {gravity.Fructose, of.fructose}, {gravity.Dextrin, of.rest}} {
+	}{{gravity.AsSucrose, of.di + of.tri}, {gravity.AsGlucose, of.glucose}, {gravity.AsFructose, of.fructose}, {gravity.AsDextrin, of.rest}} {
 		if err == nil && p.part > 0 {
 			s, err = s.AddExtract(p.kind, amount.Kilograms(kg*p.part))
 		}
@@ -332,7 +332,7 @@ func (b Brew) Hexose() units.Mass {
 	if have == 0 {
 		return units.Mass{}
 	}
-	sum := b.Start.ExtractOf(gravity.Sucrose).In(units.Kilogram)*formula.GainOfDi +
-		b.Start.ExtractOf(gravity.Glucose).In(units.Kilogram) + b.Start.ExtractOf(gravity.Fructose).In(units.Kilogram)
+	sum := b.Start.ExtractOf(gravity.AsSucrose).In(units.Kilogram)*formula.GainOfDi +
+		b.Start.ExtractOf(gravity.AsGlucose).In(units.Kilogram) + b.Start.ExtractOf(gravity.AsFructose).In(units.Kilogram)
 	return amount.Kilograms(sum * b.Used.In(units.Kilogram) / have)
 }

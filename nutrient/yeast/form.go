@@ -2,24 +2,24 @@ package yeast
 
 import "example.org/zymase/internal/choice"
 
-// Form is how yeast is sold. The zero value is dry.
-type Form int
+// PackForm is how yeast is sold. The zero value is dry.
+type PackForm int
 
 // The forms of yeast.
 const (
-	DryYeast Form = iota
+	DryYeast PackForm = iota
 	LiquidYeast
 )
 
-var forms = choice.Of[Form]("form of yeast", "dry", "liquid")
+var forms = choice.Of[PackForm]("form of yeast", "dry", "liquid")
 
 // String is "dry" or "liquid".
-func (f Form) String() string { return forms.Text(f) }
+func (f PackForm) String() string { return forms.Text(f) }
 
-// MarshalText is [Form.String]; an unknown form is a [*units.NameError].
-func (f Form) MarshalText() ([]byte, error) { return forms.Marshal("yeast.Form.MarshalText", f) }
+// MarshalText is [PackForm.String]; an unknown form is a [*units.NameError].
+func (f PackForm) MarshalText() ([]byte, error) { return forms.Marshal("yeast.PackForm.MarshalText", f) }
 
 // UnmarshalText reads "dry" or "liquid"; another text is a [*units.NameError].
-func (f *Form) UnmarshalText(text []byte) error {
-	return forms.Unmarshal("yeast.Form.UnmarshalText", text, f)
+func (f *PackForm) UnmarshalText(text []byte) error {
+	return forms.Unmarshal("yeast.PackForm.UnmarshalText", text, f)
 }

@@ -99,7 +99,7 @@ func WinePitch() (pitch, peak evidence.Figure[float64]) {
 //
 // Make one with [DryPack] or [LiquidPack].
 type Pack struct {
-	form    Form
+	form    PackForm
 	count   Cells   // when packed: in a gram of dry yeast, in a pack of liquid yeast
 	perDay  float64 // share of the live cells lost in a day
 	figures evidence.Evidence
@@ -168,7 +168,7 @@ func LiquidPack(perPack Cells) (Pack, error) {
 }
 
 // Form returns whether it is dry or liquid.
-func (p Pack) Form() Form { return p.form }
+func (p Pack) Form() PackForm { return p.form }
 
 // Evidence says where cell count and rate of loss come from.
 func (p Pack) Evidence() evidence.Evidence { return p.figures }

@@ -125,10 +125,10 @@ func TestNamesTravel(t *testing.T) {
 	for k := WineYeast; k <= LagerYeast; k++ {
 		check.Travels(t, k)
 	}
-	var f Form
+	var f PackForm
 	var k Kind
 	_, unknown := Rehydrate(units.Gram.Of(10), 3, amount.Room)
-	for _, err := range []error{f.UnmarshalText([]byte("cake")), k.UnmarshalText([]byte("cake")), second(Form(2).MarshalText()), second(Kind(-1).MarshalText()), unknown} {
+	for _, err := range []error{f.UnmarshalText([]byte("cake")), k.UnmarshalText([]byte("cake")), second(PackForm(2).MarshalText()), second(Kind(-1).MarshalText()), unknown} {
 		if e, ok := errors.AsType[*units.NameError](err); !ok || len(e.Choices) < 2 {
 			t.Error(err)
 		}

@@ -14,8 +14,8 @@ import (
 	"example.org/zymase/water"
 )
 
-// Dose is what brings a mash to a pH.
-type Dose struct {
+// Adjustment is what brings a mash to a pH.
+type Adjustment struct {
 	Mass, Low, High units.Mass // of the pure acid, or of the base as weighed; the band is that of the mash
 	Parts           []Part     // what the band is made of, in g
 	Water           water.Profile
@@ -24,9 +24,8 @@ type Dose struct {
 
 // What whoever doses must know.
 const (
-	Acid    caution.Caution = "acid: Concentrated acid burns: goggles, gloves, and the acid into the liquid, never the liquid into the acid; food grade only."
-	Measure caution.Caution = "measure: A mash is not known this well: add half, stir, measure a cooled sample, then the rest."
-	Slow    caution.Caution = "slow: Chalk hardly dissolves in a mash without CO2: much of it stays powder."
+	MeasurePH caution.Caution = "measure: A mash is not known this well: add half, stir, measure a cooled sample, then the rest."
+	Slow      caution.Caution = "slow: Chalk hardly dissolves in a mash without CO2: much of it stays powder."
 )
 
 // WithAcid returns the acid that brings the mash to a pH below its own.
@@ -36,12 +35,12 @@ const (
 //
 //   - Source: as [Mash.PH]; the acid gives the protons that it has given up at that pH.
 //   - Uncertainty: the band, which is often as wide as the dose.
-func (m Mash) WithAcid(a water.Acid, ph float64) (Dose, error) {
+func (m Mash) WithAcid(a water.Acid, ph float64) (Adjustment, error) {
 	const fn = "mash.Mash.WithAcid"
 	gram := a.MolarMass() / 1000 // for a mmol
 	return m.dose(fn, ph, -1, gram, func(p water.Profile, x float64) (water.Profile, error) {
 		return p.AddAcid(units.Litre.Of(1), a, units.Millimole.Of(checked.Number(x)))
-	}, caution.List{Acid, Measure})
+	}, caution.List{water.AcidBurns, MeasurePH})
 }
 
 // WithBase returns the bicarbonate, lime or other base that brings the mash to a pH above its
@@ -52,29 +51,29 @@ func (m Mash) WithAcid(a water.Acid, ph float64) (Dose, error) {
 //
 //   - Source: as [Mash.PH].
 //   - Uncertainty: the band.
-func (m Mash) WithBase(b material.Material, ph float64) (Dose, error) {
+func (m Mash) WithBase(b material.Material, ph float64) (Adjustment, error) {
 	const fn = "mash.Mash.WithBase"
 	perGram := b.Composition().Alkalinity.In(units.Fraction) * 1000 / (chemistry.O + chemistry.H)
 	if err := limit.Check(fn, "alkalinity of the base", perGram, "mEq/g", 1e-3, 100, "a salt that brings alkalinity"); err != nil {
-		return Dose{}, err
+		return Adjustment{}, err
 	}
 	gram := 1 / perGram // for a mEq
 	return m.dose(fn, ph, 1, gram, func(p water.Profile, x float64) (water.Profile, error) {
 		return p.Add(units.Litre.Of(1), b.Dose(units.Gram.Of(checked.Number(x*gram))))
-	}, b.Cautions().With(Measure).WithIf(b == material.Chalk(), Slow))
+	}, b.Cautions().With(MeasurePH).WithIf(b == material.Chalk(), Slow))
 }
 
 const mostDose = 200 // mmol or mEq in a litre
 
 // dose finds how much in each litre brings the mash to a pH; up is 1 for a base, -1 for an
 // acid, and gram is what a unit of it weighs.
-func (m Mash) dose(fn string, ph, up, gram float64, add func(water.Profile, float64) (water.Profile, error), said caution.List) (Dose, error) {
+func (m Mash) dose(fn string, ph, up, gram float64, add func(water.Profile, float64) (water.Profile, error), said caution.List) (Adjustment, error) {
 	if err := limit.Check(fn, "pH wanted", ph, "", leastPH, mostPH, "a mash"); err != nil {
-		return Dose{}, err
+		return Adjustment{}, err
 	}
 	s, err := m.prepare(fn)
 	if err != nil {
-		return Dose{}, err
+		return Adjustment{}, err
 	}
 	var after, dosed water.Profile // dosed: with the value, which is found first
 	found := false
@@ -98,19 +97,19 @@ func (m Mash) dose(fn string, ph, up, gram float64, add func(water.Profile, floa
 	}
 	here, err := s.ph()
 	if err != nil {
-		return Dose{}, err
+		return Adjustment{}, err
 	}
 	low, high := leastPH, here
 	if up > 0 {
 		low, high = here, mostPH
 	}
 	if err := limit.Check(fn, "pH wanted", ph, "", low, high, "what the mash comes to without it"); err != nil {
-		return Dose{}, err
+		return Adjustment{}, err
 	}
 	e, err := s.estimate(find)
 	if err != nil {
-		return Dose{}, err
+		return Adjustment{}, err
 	}
 	mass := func(g float64) units.Mass { return units.Gram.Of(checked.Number(max(0, g))) }
-	return Dose{Mass: mass(e.Value), Low: mass(e.Low), High: mass(e.High), Parts: e.Parts, Water: dosed, Cautions: said}, nil
+	return Adjustment{Mass: mass(e.Value), Low: mass(e.Low), High: mass(e.High), Parts: e.Parts, Water: dosed, Cautions: said}, nil
 }

@@ -20,8 +20,8 @@ type Mash struct {
 	Volume units.Volume  // of the water
 }
 
-// Estimate is a pH with its band, and what the band is made of.
-type Estimate struct {
+// Prediction is a pH with its band, and what the band is made of.
+type Prediction struct {
 	Figure
 	Parts []Part
 }
@@ -50,16 +50,16 @@ type Part struct {
 //     modified for a mash, and their figures were not read; four mashes of Taylor 1990 give 2 to
 //     5 at 3 L and 30 mEq to the kilogram); the CO2 of the alkalinity, all lost (taken) or
 //     all kept. Not in it: further terms of a titration, salts that do not dissolve, a pH meter.
-func (m Mash) PH() (Estimate, error) {
+func (m Mash) PH() (Prediction, error) {
 	const fn = "mash.Mash.PH"
 	s, err := m.prepare(fn)
 	if err != nil {
-		return Estimate{}, err
+		return Prediction{}, err
 	}
 	return s.estimatePH()
 }
 
-func (s *state) estimatePH() (Estimate, error) {
+func (s *state) estimatePH() (Prediction, error) {
 	e, err := s.estimate(s.ph)
 	if err == nil {
 		err = limit.Check(s.fn, "pH of the mash", e.Value, "", leastPH, mostPH, "a mash")
@@ -137,9 +137,9 @@ func (m Mash) prepare(fn string) (*state, error) {
 const room = 20
 
 // estimate computes a figure with its band: each unknown at its ends, one at a time.
-func (s *state) estimate(compute func() (float64, error)) (e Estimate, err error) {
+func (s *state) estimate(compute func() (float64, error)) (e Prediction, err error) {
 	if e.Value, err = compute(); err != nil {
-		return Estimate{}, err
+		return Prediction{}, err
 	}
 	down, up := 0.0, 0.0
 	for k := range s.unknown {
@@ -152,7 +152,7 @@ func (s *state) estimate(compute func() (float64, error)) (e Estimate, err error
 			u.now = end.at
 			v, err := compute()
 			if err != nil {
-				return Estimate{}, err
+				return Prediction{}, err
 			}
 			*end.into = v - e.Value
 		}

@@ -114,7 +114,7 @@ func TestDoses(t *testing.T) {
 			t.Fatalf("%v of known malts, %v of classes: %v", k, e, err)
 		}
 		aim := e.Value - rapid.Float64Range(0, 0.4).Draw(t, "lower")
-		var d Dose
+		var d Adjustment
 		if rapid.Bool().Draw(t, "base") {
 			aim = e.Value + rapid.Float64Range(0, 0.4).Draw(t, "higher")
 			d, err = m.WithBase(rapid.SampledFrom([]material.Material{material.BakingSoda(), material.SlakedLime()}).Draw(t, "salt"), aim)
@@ -130,7 +130,7 @@ func TestDoses(t *testing.T) {
 		}
 		near(t, "pH after the dose", after.Value, aim, 1e-6)
 		g := func(x units.Mass) float64 { return x.In(units.Gram) }
-		if g(d.Low) > g(d.Mass) || g(d.High) < g(d.Mass) || !d.Cautions.Has(Measure) {
+		if g(d.Low) > g(d.Mass) || g(d.High) < g(d.Mass) || !d.Cautions.Has(MeasurePH) {
 			t.Errorf("%+v", d)
 		}
 	})

@@ -6,14 +6,14 @@ import (
 	"example.org/zymase/water"
 )
 
-// Acids are the weak acids of a drink in their proportions, by mass of their anions; only the
+// AcidShares are the weak acids of a drink in their proportions, by mass of their anions; only the
 // proportions count: Acids{water.Tartrate.At(one), water.Malate.At(one)}.
-type Acids []water.Content
+type AcidShares []water.Content
 
 const mostPart = 1e6 // of anything: proportions
 
 // shares returns the mmol of each weak acid in a mmol of all.
-func (a Acids) shares(fn string) (of [len(weak)]float64, err error) {
+func (a AcidShares) shares(fn string) (of [len(weak)]float64, err error) {
 	sum := 0.0
 	for _, c := range a {
 		v := c.Concentration.In(units.MilligramPerLitre)

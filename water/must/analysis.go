@@ -26,7 +26,7 @@ type Analysis struct {
 //   - Uncertainty: of 89 wines of Piedmont whose analysis lacks sulfate the pH comes out with a
 //     bias of 0.14, 0.02 and -0.11 and an rms of 0.17, 0.11 and 0.16 with none, 300 and 550 mg/L of it
 //     taken: one wine is known to no better than 0.2.
-func (a Analysis) Drink(rest Acids) (Drink, error) {
+func (a Analysis) Drink(rest AcidShares) (Drink, error) {
 	const fn = "must.Analysis.Drink"
 	r := Reading{Acidity: a.Acidity, Titration: a.Titration, Temperature: a.Temperature, Strength: a.Strength}
 	x, err := r.unknown(fn, rest, a.Ions)

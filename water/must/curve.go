@@ -11,8 +11,8 @@ import (
 	"example.org/zymase/water"
 )
 
-// Point is a point of a titration curve.
-type Point struct {
+// TitrationPoint is a point of a titration curve.
+type TitrationPoint struct {
 	PH   float64
 	Base units.EquivalentConcentration // sodium hydroxide added, for a litre of the drink
 }
@@ -25,7 +25,7 @@ type Point struct {
 // points or more than 1000, and those of [water.Profile.AlkalinityAt].
 //
 //   - Source: electroneutrality at each pH, the sodium counted.
-func (d Drink) Titrate(end float64, points int) ([]Point, error) {
+func (d Drink) Titrate(end float64, points int) ([]TitrationPoint, error) {
 	const fn = "must.Drink.Titrate"
 	if err := limit.Check(fn, "end of the titration", end, "", d.ph, 10, "from the pH of the drink"); err != nil {
 		return nil, err
@@ -33,7 +33,7 @@ func (d Drink) Titrate(end float64, points int) ([]Point, error) {
 	if err := limit.Check(fn, "points", float64(points), "", 2, 1000, "a curve"); err != nil {
 		return nil, err
 	}
-	curve := make([]Point, points)
+	curve := make([]TitrationPoint, points)
 	base := 0.0
 	var like water.Series
 	lye := material.SodiumHydroxide()
@@ -52,7 +52,7 @@ func (d Drink) Titrate(end float64, points int) ([]Point, error) {
 				break
 			}
 		}
-		curve[k] = Point{ph, units.MilliequivalentPerLitre.Of(checked.Number(base))}
+		curve[k] = TitrationPoint{ph, units.MilliequivalentPerLitre.Of(checked.Number(base))}
 	}
 	return curve, nil
 }

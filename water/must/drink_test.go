@@ -203,7 +203,7 @@ func TestReadingLeadsBack(t *testing.T) {
 		if d.PH() < leastPH || d.PH() > mostPH || ta.IsZero() {
 			t.Skip()
 		}
-		var acids Acids
+		var acids AcidShares
 		for _, w := range weak {
 			if c := d.Water().Ion(w.ion); !c.IsZero() {
 				acids = append(acids, w.ion.At(c))
@@ -226,7 +226,7 @@ func TestReadingLeadsBack(t *testing.T) {
 			}
 		}
 		a := Analysis{Ions: ions, Acidity: ta, Titration: conv, Temperature: units.Celsius.Of(25), Strength: d.Strength()}
-		whole, err := a.Drink(Acids{water.Malate.At(milligrams(1))})
+		whole, err := a.Drink(AcidShares{water.Malate.At(milligrams(1))})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -261,7 +261,7 @@ func TestKnownPotassium(t *testing.T) {
 // The ends of what is taken are taken.
 func TestEdges(t *testing.T) {
 	r := Reading{PH: 2, Acidity: milligrams(20000), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20)}
-	if _, err := r.Drink(Acids{water.Tartrate.At(milligrams(1))}); err != nil {
+	if _, err := r.Drink(AcidShares{water.Tartrate.At(milligrams(1))}); err != nil {
 		t.Error(err)
 	}
 	r.PH, r.Acidity, r.Strength = 6, milligrams(300), percent(16)
@@ -295,8 +295,8 @@ func TestRefusals(t *testing.T) {
 		"pH":             one(with(func(r *Reading) { r.PH = 6.1 }).Drink(Grape.Acids())),
 		"pH NaN":         one(with(func(r *Reading) { r.PH = math.NaN() }).Drink(Grape.Acids())),
 		"no acids":       one(good.Drink(nil)),
-		"potassium acid": one(good.Drink(Acids{water.Potassium.At(milligrams(1))})),
-		"negative":       one(good.Drink(Acids{water.Malate.At(milligrams(-1))})),
+		"potassium acid": one(good.Drink(AcidShares{water.Potassium.At(milligrams(1))})),
+		"negative":       one(good.Drink(AcidShares{water.Malate.At(milligrams(-1))})),
 		"strength":       one(with(func(r *Reading) { r.Strength = percent(16.1) }).Drink(Grape.Acids())),
 		"acidity":        one(with(func(r *Reading) { r.Acidity = milligrams(1e6) }).Drink(Grape.Acids())),
 		"too sour":       one(with(func(r *Reading) { r.PH = 2.1; r.Acidity = milligrams(2000) }).Drink(Grape.Acids())),

@@ -111,7 +111,7 @@ func ExampleAnalysis_Drink() {
 		},
 		Acidity: units.GramPerLitre.Of(5.62), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(14.4),
 	}
-	wine, err := a.Drink(must.Acids{water.Lactate.At(units.GramPerLitre.Of(1))})
+	wine, err := a.Drink(must.AcidShares{water.Lactate.At(units.GramPerLitre.Of(1))})
 	if err != nil {
 		panic(err)
 	}

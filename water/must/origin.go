@@ -34,7 +34,7 @@ func (f *Origin) UnmarshalText(text []byte) error {
 }
 
 type fruitFacts struct {
-	acids       Acids
+	acids       AcidShares
 	strong      units.EquivalentConcentration
 	least, most float64 // mg/L of acidity as tartaric
 	evidence    evidence.Evidence
@@ -44,10 +44,10 @@ type fruitFacts struct {
 // apples in internal/published, and the mean of the medians of the two sets of grapes (57 and
 // 40 mEq/L); the even rows were not looked at.
 var fruitTable = [...]fruitFacts{
-	Apple: {Acids{water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(39), 1200, 13000, evidence.Evidence{
+	Apple: {AcidShares{water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(39), 1200, 13000, evidence.Evidence{
 		Source: "Kumar et al., J. Am. Soc. Hort. Sci. 2021, JASHS05056: 109 cider-apple juices, odd rows", Grade: evidence.Fitted,
 		Note: "malic acid is more than 85 % of the acids of an apple"}},
-	Grape: {Acids{water.Tartrate.At(units.GramPerLitre.Of(1)), water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(48), 3900, 20000, evidence.Evidence{
+	Grape: {AcidShares{water.Tartrate.At(units.GramPerLitre.Of(1)), water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(48), 3900, 20000, evidence.Evidence{
 		Source: "Migicovsky et al., rootstock trial 1995-1999, and a ripening series: 378 musts, odd rows", Grade: evidence.Fitted,
 		Note: "as much tartaric as malic acid is taken; musts have from 1 to 4 to 4 to 1"}},
 }
@@ -55,14 +55,14 @@ var fruitTable = [...]fruitFacts{
 // Acids returns the acids in their usual proportion: malic in an apple, as
 // much tartaric as malic in a grape (chosen; ripe grapes have more tartaric), gluconic in honey. Malt has none
 // that a titration would find, and neither has an Origin that is none: [Reading.Drink] refuses them.
-func (f Origin) Acids() Acids {
+func (f Origin) Acids() AcidShares {
 	switch {
 	case origins.Check("must.Origin.Acids", f) != nil || f == Malt:
 		return nil
 	case f == Honey:
-		return Acids{water.Gluconate.At(units.GramPerLitre.Of(1))}
+		return AcidShares{water.Gluconate.At(units.GramPerLitre.Of(1))}
 	}
-	return append(Acids(nil), fruitTable[f].acids...)
+	return append(AcidShares(nil), fruitTable[f].acids...)
 }
 
 // Estimate is a pH that is guessed, with its band.
@@ -72,8 +72,8 @@ type Estimate struct {
 	Evidence      evidence.Evidence
 }
 
-// Band is how far from the truth the pH of a juice from its acidity alone may be.
-const Band = 0.3
+// band is how far from the truth the pH of a juice from its acidity alone may be.
+const band = 0.3
 
 // FromAcidity returns the pH of a juice of which only the titratable acidity is known, at
 // 20 °C: that of a juice with a usual content of salts. Measure the pH where it counts.
@@ -84,7 +84,7 @@ const Band = 0.3
 //
 //   - Source: [Origin.Acids], and one content of strong ions for each fruit, fitted to the
 //     sets that [Estimate.Evidence] names.
-//   - Uncertainty: [Band]. Of the odd rows of the sets it holds 54 of 55 apples (bias -0.01,
+//   - Uncertainty: 0.3. Of the odd rows of the sets it holds 54 of 55 apples (bias -0.01,
 //     rms 0.14) and 180 of 190 musts (rms 0.16 and bias -0.10 in one set, 0.13 and 0.11 in the
 //     other): not every juice. Sweet Coppin, quoted with 1.7 g/L as malic acid and pH 4.03, is
 //     guessed 0.42 too high.
@@ -113,5 +113,5 @@ func (f Origin) FromAcidity(acidity units.MassConcentration, t water.Titration) 
 	if err != nil {
 		return Estimate{}, limit.Named(fn, err)
 	}
-	return Estimate{PH: d.ph, Low: d.ph - Band, High: d.ph + Band, Drink: d, Evidence: facts.evidence}, nil
+	return Estimate{PH: d.ph, Low: d.ph - band, High: d.ph + band, Drink: d, Evidence: facts.evidence}, nil
 }

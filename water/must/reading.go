@@ -38,7 +38,7 @@ type Reading struct {
 //     pH 3.3, and 0.1 g/L of acidity 1 to 2 %. What is taken for the proportion of the acids
 //     counts most: at pH 3.3 malic acid alone is a third less than half tartaric and half
 //     malic, tartaric acid alone 60 % more.
-func (r Reading) Drink(acids Acids, known ...water.Content) (Drink, error) {
+func (r Reading) Drink(acids AcidShares, known ...water.Content) (Drink, error) {
 	const fn = "must.Reading.Drink"
 	if err := limit.Check(fn, "pH", r.PH, "", leastPH, mostPH, source); err != nil {
 		return Drink{}, err
@@ -70,7 +70,7 @@ type unknown struct {
 	rest    float64 // mEq/L of the cations that the pH asks for besides
 }
 
-func (r Reading) unknown(fn string, acids Acids, known []water.Content) (*unknown, error) {
+func (r Reading) unknown(fn string, acids AcidShares, known []water.Content) (*unknown, error) {
 	x := &unknown{fn: fn, r: r, ions: known, has: map[water.Ion]bool{}, acidity: r.Acidity.In(units.MilligramPerLitre)}
 	var err error
 	if x.acids, err = acids.shares(fn); err != nil {

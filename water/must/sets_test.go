@@ -19,7 +19,7 @@ func (s *tally) add(off float64) {
 	s.n++
 	s.sum += off
 	s.squares += off * off
-	if math.Abs(off) <= Band {
+	if math.Abs(off) <= band {
 		s.inside++
 	}
 }
@@ -67,7 +67,7 @@ func TestCoverage(t *testing.T) {
 			}
 			s.add(e.PH - cell(t, row, "ph"))
 		}
-		t.Logf("%s: %d of %d within %.1f, bias %+.3f, rms %.3f", r.table, s.inside, s.n, Band, s.bias(), s.rms())
+		t.Logf("%s: %d of %d within %.1f, bias %+.3f, rms %.3f", r.table, s.inside, s.n, band, s.bias(), s.rms())
 		if s.n != r.rows || s.inside != r.held || math.Abs(s.bias()-r.bias) > 0.005 || math.Abs(s.rms()-r.rms) > 0.005 {
 			t.Errorf("%s: the text says %d of %d, bias %+.2f, rms %.2f", r.table, r.held, r.rows, r.bias, r.rms)
 		}
@@ -95,7 +95,7 @@ func TestWines(t *testing.T) {
 				Titration: water.Titration{End: 7, As: water.HydrochloricAcid}, Temperature: units.Celsius.Of(20),
 				Strength: percent(cell(t, row, "strength")),
 			}
-			d, err := a.Drink(Acids{water.Lactate.At(milligrams(1))})
+			d, err := a.Drink(AcidShares{water.Lactate.At(milligrams(1))})
 			if err != nil {
 				t.Fatal(err)
 			}

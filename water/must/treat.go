@@ -121,7 +121,7 @@ func (d Drink) WithAcid(a water.Acid, aim Aim) (Treatment, error) {
 	if err != nil {
 		return Treatment{}, err
 	}
-	said := caution.List{Acid, Trial, Law}.WithIf(mmol(after.water, water.Tartrate) > 0, Settles)
+	said := caution.List{water.AcidBurns, TrialFirst, Law}.WithIf(mmol(after.water, water.Tartrate) > 0, Settles)
 	return Treatment{PerLitre: milligrams(x), After: after, Cautions: said}, nil
 }
 
@@ -143,7 +143,7 @@ func (d Drink) WithSalt(m material.Material, aim Aim) (Treatment, error) {
 	if err != nil {
 		return Treatment{}, err
 	}
-	said := m.Cautions().With(Foams, Trial, Law).WithIf(mmol(after.water, water.Tartrate) > 0, Settles)
+	said := m.Cautions().With(Foams, TrialFirst, Law).WithIf(mmol(after.water, water.Tartrate) > 0, Settles)
 	return Treatment{PerLitre: milligrams(x), After: after, Cautions: said}, nil
 }
 
@@ -170,7 +170,7 @@ func (d Drink) WithDrink(other Drink, aim Aim) (Treatment, error) {
 	if err != nil {
 		return Treatment{}, err
 	}
-	return Treatment{Share: units.Fraction.Of(checked.Number(x)), After: after, Cautions: caution.List{Trial}}, nil
+	return Treatment{Share: units.Fraction.Of(checked.Number(x)), After: after, Cautions: caution.List{TrialFirst}}, nil
 }
 
 const (

@@ -36,7 +36,7 @@ func TestTreatmentsReachTheirAim(t *testing.T) {
 				t.Fatal(err)
 			}
 			near(t, "pH of the dose", again.PH(), down.After.PH(), 1e-6)
-			if acidity(t, down.After, water.TitrationUS) < acidity(t, d, water.TitrationUS)-1e-3 || !down.Cautions.Has(Acid) {
+			if acidity(t, down.After, water.TitrationUS) < acidity(t, d, water.TitrationUS)-1e-3 || !down.Cautions.Has(water.AcidBurns) {
 				t.Error("acid lowers the acidity")
 			}
 		}

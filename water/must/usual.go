@@ -204,7 +204,7 @@ func (f Origin) Brings(extract units.MassConcentration, in water.Profile, r Read
 	case acidity > 0 && f >= Honey:
 		return Brought{}, &units.StateError{Func: fn, What: "titratable acidity", Why: "is one reading of two: give the pH too"}
 	case acidity > 0:
-		out.Band, out.Measured = Band, false
+		out.Band, out.Measured = band, false
 		out.Drink, err = f.byStrong(fn, k, measured, in, r.Acidity, r.Titration)
 	default:
 		out.Measured = false

@@ -119,7 +119,7 @@ func TestBringsWhatIsKnown(t *testing.T) {
 	}
 	b := brings(t, Apple, 125.6, pure(t), Reading{Acidity: gramPerLitre(4), Titration: water.TitrationCiderUS})
 	near(t, "by acidity", b.Drink.PH(), guess.PH, 0.05)
-	if b.Band != Band || b.Measured {
+	if b.Band != band || b.Measured {
 		t.Errorf("%+v", b)
 	}
 	juice := brings(t, Honey, 200, pure(t), Reading{}, water.Potassium.At(milligrams(500)))

@@ -43,7 +43,7 @@ func altitudeInput() Input {
 }
 
 func liquidOf(strength, extract float64) (carbonation.Liquid, error) {
-	s, err := carbonation.Drink(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
+	s, err := carbonation.DrinkOf(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
 	if err != nil {
 		return carbonation.Liquid{}, err
 	}

@@ -66,7 +66,7 @@ func carbonationFerment() []Function {
 			},
 			heavy: true,
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[4]), as(units.DegreePlato, in[5]))
+				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[4]), as(units.DegreePlato, in[5]))
 				if err != nil {
 					return err
 				}

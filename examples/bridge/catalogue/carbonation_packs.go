@@ -81,7 +81,7 @@ func carbonationPacks() []Function {
 			},
 			heavy: true,
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
+				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
 				if err != nil {
 					return err
 				}

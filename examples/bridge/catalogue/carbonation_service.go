@@ -158,7 +158,7 @@ func pouring() []Function {
 				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
+				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
 				if err != nil {
 					return err
 				}
@@ -187,7 +187,7 @@ func pouring() []Function {
 				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
+				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
 				if err != nil {
 					return err
 				}
@@ -212,7 +212,7 @@ func ofDrinkAndPipe() []Function {
 			},
 			Outputs: []Output{pure("viscosity", "mPa·s", "dynamic viscosity")},
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[1]), as(units.DegreePlato, in[2]))
+				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[1]), as(units.DegreePlato, in[2]))
 				if err != nil {
 					return err
 				}
@@ -228,7 +228,7 @@ func ofDrinkAndPipe() []Function {
 			Inputs:  []Input{strengthInput(), extractInput()},
 			Outputs: []Output{out("temperature", units.Celsius, "at which ice begins to form"), cautionOutput()},
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
 				if err != nil {
 					return err
 				}

@@ -99,7 +99,7 @@ func ice(celsius, strength, extract float64) bits {
 	if celsius >= 0 {
 		return 0
 	}
-	s, err := carbonation.Drink(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
+	s, err := carbonation.DrinkOf(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
 	if err != nil {
 		return 0 // the function has refused it
 	}
@@ -148,8 +148,8 @@ const (
 // sayings are the cautions by function that do not come with the result of the library.
 func sayings() map[string]saying {
 	gas := always(ferment.GasCaution.Text())
-	acid := always(water.AcidCautions()...)
-	base := always(water.CausticCaution())
+	acid := always(water.AcidCautions().Texts()...)
+	base := always(material.Burns.Text())
 	var words []string
 	var bits []float64
 	for _, s := range nutrient.Sources() {
@@ -181,12 +181,12 @@ func sayings() map[string]saying {
 		"strength_from_distillate":  always(burns),
 		"acid_as_sold":              acid,
 		"water_acid_to_ph":          acid,
-		"mash_acid_to_ph":           always(mash.Acid.Text(), mash.Measure.Text()),
-		"juice_acid_to_ph":          always(must.Acid.Text(), must.Trial.Text(), must.Settles.Text(), must.Law.Text()),
-		"juice_base_to_acidity":     always(material.Burns.Text(), must.Foams.Text(), must.Trial.Text(), must.Settles.Text(), must.Law.Text()),
+		"mash_acid_to_ph":           always(water.AcidBurns.Text(), mash.MeasurePH.Text()),
+		"juice_acid_to_ph":          always(water.AcidBurns.Text(), must.TrialFirst.Text(), must.Settles.Text(), must.Law.Text()),
+		"juice_base_to_acidity":     always(material.Burns.Text(), must.Foams.Text(), must.TrialFirst.Text(), must.Settles.Text(), must.Law.Text()),
 		"water_base_to_alkalinity":  base,
 		"water_base_to_ph":          base,
-		"dechlorination_dose":       always(dechlorinated.Cautions...),
+		"dechlorination_dose":       always(dechlorinated.Cautions.Texts()...),
 		"nutrient_dose":             source,
 		"nutrient_brings":           source,
 		"buffer_for_ph":             always(foams),

@@ -25,7 +25,7 @@ func TestClosedVesselPriming(t *testing.T) {
 		}
 		return out[0]
 	}
-	s, err := carbonation.Drink(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0))
+	s, err := carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.DegreePlato.Of(0))
 	if err != nil {
 		t.Fatal(err)
 	}

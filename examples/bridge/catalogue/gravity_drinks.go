@@ -94,7 +94,7 @@ func gravityDrinks() []Function {
 				out("strength_by_mass", units.PercentMass, "ethanol in 100 masses of the drink"),
 			},
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
 				if err != nil {
 					return err
 				}

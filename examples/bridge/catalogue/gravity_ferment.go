@@ -11,11 +11,11 @@ func yieldOf(choice float64) gravity.Yield {
 	case 0:
 		return gravity.BallingYield()
 	case 1:
-		return gravity.SugarWashYield(gravity.Sucrose)
+		return gravity.SugarWashYield(gravity.AsSucrose)
 	case 2:
-		return gravity.SugarWashYield(gravity.Glucose)
+		return gravity.SugarWashYield(gravity.AsGlucose)
 	default:
-		return gravity.SugarWashYield(gravity.Fructose)
+		return gravity.SugarWashYield(gravity.AsFructose)
 	}
 }
 

@@ -8,7 +8,7 @@ import (
 
 // labelled is a drink of strength, real extract, and glycerol and organic acid a litre.
 func labelled(in []float64) (gravity.Solution, error) {
-	s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+	s, err := carbonation.DrinkOf(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
 	if err != nil {
 		return s, err
 	}
@@ -16,7 +16,7 @@ func labelled(in []float64) (gravity.Solution, error) {
 	if err != nil {
 		return s, err
 	}
-	for i, k := range []gravity.Sugar{gravity.Glycerol, gravity.OrganicAcid} {
+	for i, k := range []gravity.Sugar{gravity.AsGlycerol, gravity.AsOrganicAcid} {
 		if litre, err = litre.AddExtract(k, as(units.Gram, in[2+i])); err != nil {
 			return s, err
 		}
@@ -112,7 +112,7 @@ func gravityLabels() []Function {
 				out("on_label", units.Kilocalorie, "the same, rounded as 21 CFR 101.9(c)(1) does"),
 			},
 			call: func(in, out []float64) error {
-				s, err := carbonation.Drink(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
+				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[0]), as(units.DegreePlato, in[1]))
 				if err != nil {
 					return err
 				}

@@ -54,7 +54,7 @@ func gravityReferences() []Function {
 			},
 			Outputs: []Output{pure("reading", "", "specific gravity for that reference")},
 			call: func(in, out []float64) error {
-				s, err := mixtureOf(gravity.Sucrose, in[0], in[1])
+				s, err := mixtureOf(gravity.AsSucrose, in[0], in[1])
 				if err != nil {
 					return err
 				}

@@ -14,7 +14,7 @@ func filled(litres, strength, extract, celsius float64) (s gravity.Solution, err
 	} else if strength == 0 {
 		s, err = gravity.NewSolution(as(units.Kilogram, 100-extract), as(units.Kilogram, extract), units.Mass{})
 	} else {
-		s, err = carbonation.Drink(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
+		s, err = carbonation.DrinkOf(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
 	}
 	if err != nil {
 		return gravity.Solution{}, err

@@ -31,7 +31,7 @@ func nutrientAfter() []Function {
 				if err != nil {
 					return err
 				}
-				f, err := finish.Trial{Sample: as(units.Millilitre, in[0]), Added: as(units.Millilitre, in[1])}.
+				f, err := finish.BenchTrial{Sample: as(units.Millilitre, in[0]), Added: as(units.Millilitre, in[1])}.
 					Scale(base, finish.Flavouring{Strength: as(units.PercentVolume, in[4])})
 				out[0], out[1], out[2] = f.Flavouring.In(units.Millilitre), f.After.In(units.PercentVolume), f.AlcoholShare.In(units.Percent)
 				return err

@@ -36,7 +36,7 @@ func readingInputs() []Input {
 const readingInputCount = 9
 
 func readingOf(in []float64) (must.Drink, error) {
-	var acids must.Acids
+	var acids must.AcidShares
 	for k, a := range juiceAcids {
 		acids = append(acids, juiceAcid(a, in[3+k]))
 	}
@@ -122,7 +122,7 @@ func juiceFunctions() []Function {
 					Titration: water.Titration{End: water.TitrationOIV.End, As: water.HydrochloricAcid},
 					Strength:  as(units.PercentVolume, in[9]), Temperature: as(units.Celsius, in[10]),
 				}
-				d, err := a.Drink(must.Acids{water.Lactate.At(units.MilligramPerLitre.Of(1))})
+				d, err := a.Drink(must.AcidShares{water.Lactate.At(units.MilligramPerLitre.Of(1))})
 				if err != nil {
 					return err
 				}

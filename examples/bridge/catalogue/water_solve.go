@@ -170,7 +170,7 @@ func waterSolve() []Function {
 			Outputs: []Output{pure("ph", "", "pH")},
 			call: func(in, out []float64) error {
 				c := func(v float64) units.MolarConcentration { return units.MillimolePerLitre.Of(checked.Number(v)) }
-				ph, err := water.WashPH(water.Wash{
+				ph, err := water.WashPH(water.Totals{
 					StrongIons: as(units.MilliequivalentPerLitre, in[0]), Ammonium: c(in[1]), Phosphate: c(in[2]), Lactate: c(in[3]),
 					Acetate: c(in[4]), Citrate: c(in[5]), Malate: c(in[6]), Tartrate: c(in[7]), Succinate: c(in[8]),
 					Sulfite: c(in[11]), Sorbate: c(in[12]), CO2: as(units.Kilopascal, in[9]),

@@ -157,7 +157,7 @@ func dryYeast() Amounts {
 func flavouring(strength units.StrengthByVolume, sugar units.MassConcentration) (a Amounts, err error) {
 	l, err := finish.Flavouring{Strength: strength, Sugar: sugar}.Liquid(units.Litre.Of(1))
 	a[Water], a[Ethanol] = l.Water().In(units.Gram)/molar[Water], l.Ethanol().In(units.Gram)/molar[Ethanol]
-	a[Sucrose] = l.ExtractOf(gravity.Sucrose).In(units.Gram) / molar[Sucrose]
+	a[Sucrose] = l.ExtractOf(gravity.AsSucrose).In(units.Gram) / molar[Sucrose]
 	return a, err
 }
 

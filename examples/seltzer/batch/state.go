@@ -99,7 +99,7 @@ func (s State) Solution() (gravity.Solution, error) {
 	for _, x := range [...]struct {
 		c    Component
 		kind gravity.Sugar
-	}{{Glucose, gravity.Glucose}, {Fructose, gravity.Fructose}, {Dextrin, gravity.Dextrin}, {Glycerol, gravity.Glycerol}} {
+	}{{Glucose, gravity.AsGlucose}, {Fructose, gravity.AsFructose}, {Dextrin, gravity.AsDextrin}, {Glycerol, gravity.AsGlycerol}} {
 		if s.amount[x.c] > 0 && err == nil {
 			out, err = out.AddExtract(x.kind, kg(x.c))
 		}
@@ -109,7 +109,7 @@ func (s State) Solution() (gravity.Solution, error) {
 		acids += s.amount[x.c] * (molar[x.c] - components[x.c].of[Charge]*molar[Proton])
 	}
 	if acids > 0 && err == nil {
-		out, err = out.AddExtract(gravity.OrganicAcid, grams(acids))
+		out, err = out.AddExtract(gravity.AsOrganicAcid, grams(acids))
 	}
 	return out, err
 }

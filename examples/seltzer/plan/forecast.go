@@ -16,7 +16,7 @@ import (
 const dry = 99 // % of the fermentable sugar
 
 // A timetable says when a share of the sugar is used.
-type timetable func(used units.Share) (kinetics.Times, error)
+type timetable func(used units.Share) (kinetics.TimeBand, error)
 
 // pace is that of the wash as pitched; an error where the model does not reach.
 func (m *maker) pace() (*kinetics.Pace, error) {
@@ -68,7 +68,7 @@ func (m *maker) timetable() (timetable, error) {
 	if m.plan.State == nil {
 		return when, nil
 	}
-	return func(used units.Share) (kinetics.Times, error) {
+	return func(used units.Share) (kinetics.TimeBand, error) {
 		t, err := when(used)
 		if _, never := errors.AsType[*units.RangeError](err); !never {
 			return t, err
@@ -174,7 +174,7 @@ func think(f *kinetics.Forecast, p *kinetics.Pace, whole time.Duration) error {
 
 // even is the pace of a ferment that uses as much each hour, after half a day of lag.
 func even(whole time.Duration) timetable {
-	return func(used units.Share) (t kinetics.Times, err error) {
+	return func(used units.Share) (t kinetics.TimeBand, err error) {
 		t.Median, err = nutrient.EstimatedTime(used, whole)
 		t.Low50, t.High50, t.Low90, t.High90 = t.Median, t.Median, t.Median, t.Median
 		return t, err
@@ -199,7 +199,7 @@ func (m *maker) hourlyPeak() float64 {
 }
 
 // between is how a range of days is written in the sign of an event.
-func between(start time.Time, t kinetics.Times, more time.Duration) string {
+func between(start time.Time, t kinetics.TimeBand, more time.Duration) string {
 	low, high := start.Add(t.Low90+more).Format(dateForm), start.Add(t.High90+more).Format(dateForm)
 	if low == high {
 		return ""

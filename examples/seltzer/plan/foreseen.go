@@ -137,7 +137,7 @@ func (m *maker) hourly(share units.Share) (units.Mass, units.Power, error) {
 }
 
 // ranged is a time as the plan has it, rounded to an hour.
-func ranged(t kinetics.Times, more time.Duration) Range {
+func ranged(t kinetics.TimeBand, more time.Duration) Range {
 	at := func(d time.Duration) Duration {
 		return Duration((time.Duration(math.Round(d.Hours())) * time.Hour) + more)
 	}

@@ -59,7 +59,7 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePre
 // of a flavouring can make: as if none of it went to the head-space.
 func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, moments []moment) (HighestPlan, error) {
 	sugar := m.sugarLeft(r, k)
-	dry, _, err := k.drink.Dry(gravity.SugarWashYield(gravity.Sucrose))
+	dry, _, err := k.drink.Dry(gravity.SugarWashYield(gravity.AsSucrose))
 	if err != nil {
 		return HighestPlan{}, err
 	}

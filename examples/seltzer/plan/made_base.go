@@ -84,14 +84,14 @@ func (k *recipe) setMade() error {
 // leaves of the sugar of that ethanol is glycerol and acid; above it the gravity shows sugar.
 func (k *recipe) setBase(b Base) error {
 	ethanol := b.Strength.In(units.PercentVolume) / 100 * pureEthanol // kg in a litre
-	left := ethanol / gravity.SugarWashYield(gravity.Glucose).Ethanol() * gravity.SugarWashYield(gravity.Glucose).Residue()
+	left := ethanol / gravity.SugarWashYield(gravity.AsGlucose).Ethanol() * gravity.SugarWashYield(gravity.AsGlucose).Residue()
 	of := func(residue, sugar float64) (gravity.Solution, error) {
 		s, err := gravity.NewSolution(units.Kilogram.Of(0.5), kilograms(sugar), kilograms(ethanol))
 		if err == nil {
-			s, err = s.AddExtract(gravity.Glycerol, kilograms(residue*5/6))
+			s, err = s.AddExtract(gravity.AsGlycerol, kilograms(residue*5/6))
 		}
 		if err == nil {
-			s, err = s.AddExtract(gravity.OrganicAcid, kilograms(residue/6))
+			s, err = s.AddExtract(gravity.AsOrganicAcid, kilograms(residue/6))
 		}
 		if err != nil {
 			return s, err
@@ -271,11 +271,11 @@ func (m *maker) baseState(v float64) (forward.State, error) {
 	if err != nil {
 		return state, err
 	}
-	acid := kg(s.ExtractOf(gravity.OrganicAcid)) * v
+	acid := kg(s.ExtractOf(gravity.AsOrganicAcid)) * v
 	steps := []forward.Step{
 		{Kind: forward.Flavour, Volume: litres(litresOfSpirit), Strength: units.PercentVolume.Of(96)},
-		{Kind: forward.Sweeten, What: "glycerol", Mass: kilograms(v * kg(s.ExtractOf(gravity.Glycerol)))},
-		{Kind: forward.Sweeten, What: "white sugar", Mass: kilograms(v * kg(s.ExtractOf(gravity.Sucrose)))},
+		{Kind: forward.Sweeten, What: "glycerol", Mass: kilograms(v * kg(s.ExtractOf(gravity.AsGlycerol)))},
+		{Kind: forward.Sweeten, What: "white sugar", Mass: kilograms(v * kg(s.ExtractOf(gravity.AsSucrose)))},
 		{Kind: forward.Acidify, What: "lactic acid", Mass: kilograms(acid)}, // for succinic, whose pK are near
 	}
 	for _, st := range steps {

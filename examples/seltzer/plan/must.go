@@ -37,7 +37,7 @@ type brought struct {
 	some     bool // it brings acids and minerals
 	known    bool // by its origin or by what was measured
 	juice    bool
-	acids    must.Acids
+	acids    must.AcidShares
 	material material.Material // the fermentable with all that it brings
 	amino    float64           // g of nitrogen in a kilogram of it
 	nitrogen float64           // g, all of it

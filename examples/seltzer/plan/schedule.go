@@ -80,7 +80,7 @@ func (m *maker) schedule() error {
 
 // dated is the end of the ferment as its readings leave it. One that stands still is dated no
 // more, and one that is done ended with its last reading at the latest.
-func (m *maker) dated(end kinetics.Times) kinetics.Times {
+func (m *maker) dated(end kinetics.TimeBand) kinetics.TimeBand {
 	s := m.plan.State
 	if s == nil || len(s.Points) == 0 {
 		return end
@@ -90,7 +90,7 @@ func (m *maker) dated(end kinetics.Times) kinetics.Times {
 	case Stalled, Doubtful, NotBegun:
 		m.caution(daysOfThePlan)
 	case Finished:
-		return kinetics.Times{Low90: last, Low50: last, Median: last, High50: last, High90: last}
+		return kinetics.TimeBand{Low90: last, Low50: last, Median: last, High50: last, High90: last}
 	default:
 		end.Low90, end.Median, end.High90 = max(end.Low90, last), max(end.Median, last), max(end.High90, last)
 	}

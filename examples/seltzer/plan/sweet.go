@@ -109,10 +109,10 @@ func (p *packRecipe) softened(drink gravity.Solution) (_ gravity.Solution, err e
 	case s.ferments:
 		drink, err = sugar.Of(s.sugar).AddTo(drink, kilograms(s.perLitre))
 	case s.perLitre > 0: // yeast and a hydrometer take it as they take dextrin
-		drink, err = drink.AddExtract(gravity.Dextrin, kilograms(s.perLitre))
+		drink, err = drink.AddExtract(gravity.AsDextrin, kilograms(s.perLitre))
 	}
 	if err == nil && p.acid > 0 {
-		drink, err = drink.AddExtract(gravity.OrganicAcid, kilograms(p.acid))
+		drink, err = drink.AddExtract(gravity.AsOrganicAcid, kilograms(p.acid))
 	}
 	return drink, err
 }

@@ -189,7 +189,7 @@ func (i Ions) profile() (water.Profile, error) {
 	return water.NewProfile(at20, alkalinity, i.given()...)
 }
 
-func figures(p water.Profile, balance water.Balance) WaterFigures {
+func figures(p water.Profile, balance water.IonBalance) WaterFigures {
 	return WaterFigures{
 		Calcium: p.Ion(water.Calcium), Magnesium: p.Ion(water.Magnesium), Sodium: p.Ion(water.Sodium),
 		Potassium: p.Ion(water.Potassium), Chloride: p.Ion(water.Chloride), Sulfate: p.Ion(water.Sulfate),
