@@ -18,11 +18,14 @@ func C(dir string) error {
 	if err != nil {
 		return err
 	}
-	files := files{"zymase.h": header, sharedName(): nil}
+	files := files{"zymase.h": header, sharedName(): nil, "licences.txt": nil}
 	if err := files.mayGo(dir); err != nil {
 		return err
 	}
 	if files[sharedName()], err = buildShared(); err != nil {
+		return err
+	}
+	if files["licences.txt"], err = licences(); err != nil {
 		return err
 	}
 	return files.write(dir)

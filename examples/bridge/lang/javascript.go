@@ -36,11 +36,14 @@ func JavaScript(dir string) error {
 	if err != nil {
 		return err
 	}
-	files := files{"zymase.mjs": script, "zymase.d.mts": types, "package.json": []byte(packageJSON), "zymase.wasm": nil}
+	files := files{"zymase.mjs": script, "zymase.d.mts": types, "package.json": []byte(packageJSON), "zymase.wasm": nil, "licences.txt": nil}
 	if err := files.mayGo(dir); err != nil {
 		return err
 	}
 	if files["zymase.wasm"], err = buildModule(); err != nil {
+		return err
+	}
+	if files["licences.txt"], err = licences(); err != nil {
 		return err
 	}
 	return files.write(dir)

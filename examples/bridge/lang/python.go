@@ -29,12 +29,15 @@ func Python(dir string) error {
 	if files[m.Library], err = buildShared(); err != nil {
 		return err
 	}
+	if files["licences.txt"], err = licences(); err != nil {
+		return err
+	}
 	return files.write(dir)
 }
 
 // python are the files of the package, without what is in the library.
 func (m *model) python() (files, error) {
-	files := files{m.Library: nil, "py.typed": {}, pyCache: nil}
+	files := files{m.Library: nil, "py.typed": {}, pyCache: nil, "licences.txt": nil}
 	more := template.FuncMap{"py": pyName, "words": pyWords, "pynumber": pyNumber}
 	for name, from := range map[string]string{
 		"__init__.py": "init.py.tmpl", "__init__.pyi": "init.pyi.tmpl", "columns.py": "columns.py.tmpl", "columns.pyi": "columns.pyi.tmpl",

@@ -65,8 +65,15 @@ func goReadings(t *testing.T, n int) (r readings) {
 		t.Fatal(err)
 	}
 	out, fermented := make([]float64, len(correct.Outputs)), make([]float64, len(ferment.Outputs))
+	// The shortest of many stretches, as other programs share the machine.
+	const stretch = 100
 	start := time.Now()
+	r.row = time.Hour
 	for i := range n {
+		if i%stretch == 0 && i > 0 {
+			r.row = min(r.row, time.Since(start)/stretch)
+			start = time.Now()
+		}
 		reading := math.Round(1e4*(0.998+0.05*float64(i*7919%10007)/10007)) / 1e4
 		temperature := math.Round(10*(8+20*float64(i*104729%9973)/9973)) / 10
 		if err := correct.Call([]float64{reading, temperature, 0, 0}, out); err != nil {
@@ -78,7 +85,6 @@ func goReadings(t *testing.T, n int) (r readings) {
 			r.strength += fermented[0]
 		}
 	}
-	r.row = time.Since(start) / time.Duration(n)
 	r.strength /= r.answered
 	r.answered /= float64(n)
 	r.gravity /= float64(n)

@@ -37,9 +37,9 @@ def repeat(f, given):
 
 for name, (numbers, texts) in examples.items():
     f, first = getattr(zymase, name), next(iter(numbers))
-    said["calls"][name] = best(300, repeat(f, numbers))
-    said["texts"][name] = best(300, repeat(f, texts))
-    column = {**numbers, first: numpy.full(4096, numbers[first])}
+    said["calls"][name] = best(100, repeat(f, numbers))
+    said["texts"][name] = best(100, repeat(f, texts))
+    column = {**numbers, first: numpy.full(256, numbers[first])}
     c = getattr(zymase.columns, name)
-    said["columns"][name] = best(4096, lambda n: c(**column))
+    said["columns"][name] = best(256, lambda n: c(**column))
 print(json.dumps(said))
