@@ -130,3 +130,5 @@ func liquid(t tester, strength, extract float64) carbonation.Liquid {
 }
 
 func kg(v float64) units.Mass { return units.Kilogram.Of(checked.Number(v)) }
+
+func ppm(x float64) units.Share { return units.PartPerMillion.Of(checked.Number(x)) }

@@ -114,9 +114,9 @@ func TestLimitsThatVary(t *testing.T) {
 
 // The rating limits hold where the ratings are given.
 func TestSecondRefusals(t *testing.T) {
-	_, err := carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(-1), 5000, 420, units.Atmosphere{})
+	_, err := carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(-1), ppm(5000), ppm(420), units.Atmosphere{})
 	refused(t, "cold", err, "temperature")
-	_, err = carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), 5000, -1, units.Atmosphere{})
+	_, err = carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), ppm(5000), ppm(-1), units.Atmosphere{})
 	refused(t, "fresh", err, "CO2 of the fresh air")
 	_, err = carbonation.Flush(litre(0), celsius(20), 1, units.Atmosphere{})
 	refused(t, "volume", err, "volume")

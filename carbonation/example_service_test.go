@@ -126,13 +126,13 @@ func ExampleMixedGasPressure() {
 // A 19 L keg filled to 2 bar and vented five times.
 func ExampleFillAndVent() {
 	p, err := carbonation.FillAndVent(units.Litre.Of(19), units.Celsius.Of(20), units.BarGauge.Of(2), 5, units.Atmosphere{})
-	fmt.Printf("%s of air, %.0f ppm of oxygen, %s %v\n", p.Air.Text(units.Percent, 2), p.Oxygen, p.Gas.Text(units.Gram, 0), err)
+	fmt.Printf("%s of air, %.0f ppm of oxygen, %s %v\n", p.Air.Text(units.Percent, 2), p.Oxygen.In(units.PartPerMillion), p.Gas.Text(units.Gram, 0), err)
 	// Output:
 	// 0.43 % of air, 901 ppm of oxygen, 351 g <nil>
 }
 
 func ExampleRoundsFor() {
-	n, err := carbonation.RoundsFor(500, units.BarGauge.Of(2), units.Atmosphere{})
+	n, err := carbonation.RoundsFor(units.PartPerMillion.Of(500), units.BarGauge.Of(2), units.Atmosphere{})
 	fmt.Println(n, err)
 	// Output:
 	// 6 <nil>
@@ -178,8 +178,8 @@ func ExampleGivenOff() {
 
 // A full charge let go in a closed cellar.
 func ExampleReleased() {
-	r, err := carbonation.Released(units.Kilogram.Of(2.268), units.CubicMetre.Of(30), units.Celsius.Of(20), 420, units.Atmosphere{})
-	fmt.Printf("%.1f %% vol %v\n", r.PPM/1e4, err)
+	r, err := carbonation.Released(units.Kilogram.Of(2.268), units.CubicMetre.Of(30), units.Celsius.Of(20), units.PartPerMillion.Of(420), units.Atmosphere{})
+	fmt.Printf("%.1f %% vol %v\n", r.Level.In(units.Percent), err)
 	fmt.Println(r.Cautions)
 	// Output:
 	// 4.2 % vol <nil>
@@ -188,7 +188,7 @@ func ExampleReleased() {
 
 // The same cellar, aired with 15 m³ an hour: when to send a meter in.
 func ExampleAirOut() {
-	d, cautions, err := carbonation.AirOut(units.CubicMetre.Of(30), units.CubicMetrePerHour.Of(15), 41_500, 5000, 420)
+	d, cautions, err := carbonation.AirOut(units.CubicMetre.Of(30), units.CubicMetrePerHour.Of(15), units.PartPerMillion.Of(41_500), units.PartPerMillion.Of(5000), units.PartPerMillion.Of(420))
 	fmt.Println(d.Round(time.Minute), err)
 	fmt.Println(cautions)
 	// Output:
@@ -198,7 +198,7 @@ func ExampleAirOut() {
 
 // A ferment that gives off 60 g an hour at its peak, in a room of 25 m³.
 func ExampleVentilate() {
-	v, err := carbonation.Ventilate(units.Gram.Of(60), units.CubicMetre.Of(25), units.Celsius.Of(20), 5000, 420, units.Atmosphere{})
+	v, err := carbonation.Ventilate(units.Gram.Of(60), units.CubicMetre.Of(25), units.Celsius.Of(20), units.PartPerMillion.Of(5000), units.PartPerMillion.Of(420), units.Atmosphere{})
 	fmt.Println(v.FreshAir.Text(units.CubicMetrePerHour, 1), "- without it", v.Reached.Round(time.Minute), err)
 	fmt.Println(v.Cautions)
 	// Output:
@@ -208,7 +208,7 @@ func ExampleVentilate() {
 
 func ExampleExposureLimits() {
 	for _, l := range carbonation.ExposureLimits()[:2] {
-		fmt.Println(l.Name, l.PPM, "ppm,", l.Source)
+		fmt.Println(l.Name, l.Level.In(units.PartPerMillion), "ppm,", l.Source)
 	}
 	// Output:
 	// OSHA PEL, 8 h 5000 ppm, 29 CFR 1910.1000 table Z-1 (2015) (read)

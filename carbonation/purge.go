@@ -13,7 +13,7 @@ import (
 // Purge is a vessel rid of air with CO2.
 type Purge struct {
 	Air    units.Share // of the gas that is left air
-	Oxygen float64     // parts per million of the gas
+	Oxygen units.Share // of the gas that is left, by volume
 	Gas    units.Mass  // CO2 used
 
 	Cautions caution.List
@@ -52,21 +52,22 @@ func FillAndVent(volume units.Volume, t units.Temperature, to units.GaugePressur
 }
 
 // RoundsFor returns how many rounds of filling and venting bring the oxygen down to
-// parts per million of the gas.
+// a share of the gas.
 //
 //   - Source, units, uncertainty: as [FillAndVent].
 //   - Range: oxygen 0.01 to 209476 ppm, 1 to 1000 kPa gauge; otherwise the error is a
 //     [*units.RangeError].
-func RoundsFor(ppm float64, to units.GaugePressure, outside units.Atmosphere) (rounds int, err error) {
+func RoundsFor(oxygen units.Share, to units.GaugePressure, outside units.Atmosphere) (rounds int, err error) {
 	const fn = "carbonation.RoundsFor"
-	if err := limit.Check(fn, "oxygen", ppm, "ppm", 0.01, 1e6*oxygenShare, purgeRange); err != nil {
+	left := oxygen.In(units.PartPerMillion)
+	if err := limit.Check(fn, "oxygen", left, "ppm", 0.01, 1e6*oxygenShare, purgeRange); err != nil {
 		return rounds, err
 	}
 	if err := limit.Check(fn, "pressure", to.In(units.KilopascalGauge), "kPa gauge", 1, mostPurge, purgeRange); err != nil {
 		return rounds, err
 	}
 	p0 := outside.Pressure().In(units.Kilopascal)
-	n := math.Log(1e6*oxygenShare/ppm) / math.Log1p(to.In(units.KilopascalGauge)/p0)
+	n := math.Log(1e6*oxygenShare/left) / math.Log1p(to.In(units.KilopascalGauge)/p0)
 	return int(math.Ceil(n)), nil
 }
 
@@ -103,7 +104,7 @@ func purgeVessel(fn string, volume units.Volume, t units.Temperature) (litres, T
 
 func purged(air, used float64) Purge {
 	return Purge{
-		Air: units.Fraction.Of(checked.Number(air)), Oxygen: 1e6 * oxygenShare * air,
+		Air: units.Fraction.Of(checked.Number(air)), Oxygen: units.Fraction.Of(checked.Number(oxygenShare * air)),
 		Gas: units.Gram.Of(checked.Number(used)), Cautions: cautions(PressureVessel, Asphyxiation, Cylinder).list(),
 	}
 }

@@ -115,10 +115,10 @@ func TestTraceOfCO2(t *testing.T) {
 // By hand: under 101.325 kPa gauge each round halves the air; 209476 ppm halved ten
 // times is 204.57 ppm.
 func TestRoundsOnTheEdge(t *testing.T) {
-	for ppm, want := range map[float64]int{204.6: 10, 204.5: 11} {
-		n, err := carbonation.RoundsFor(ppm, units.StandardAtmosphereGauge.Of(1), units.Atmosphere{})
+	for x, want := range map[float64]int{204.6: 10, 204.5: 11} {
+		n, err := carbonation.RoundsFor(ppm(x), units.StandardAtmosphereGauge.Of(1), units.Atmosphere{})
 		if err != nil || n != want {
-			t.Errorf("%g ppm: %d rounds, want %d, %v", ppm, n, want, err)
+			t.Errorf("%g ppm: %d rounds, want %d, %v", x, n, want, err)
 		}
 	}
 }

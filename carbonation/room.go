@@ -15,7 +15,7 @@ import (
 // An ExposureLimit is a limit of CO2 in the air that people breathe.
 type ExposureLimit struct {
 	Name   string
-	PPM    float64       // by volume
+	Level  units.Share   // by volume
 	Over   time.Duration // averaged over; zero for an immediate danger
 	Source evidence.Evidence
 }
@@ -23,12 +23,12 @@ type ExposureLimit struct {
 // ExposureLimits returns the limits for CO2. Local law comes first.
 func ExposureLimits() []ExposureLimit {
 	return []ExposureLimit{
-		{"OSHA PEL, 8 h", 5000, 8 * time.Hour, evidence.Evidence{Source: "29 CFR 1910.1000 table Z-1 (2015)", Grade: evidence.Read}},
-		{"ACGIH TLV, 8 h", 5000, 8 * time.Hour, evidence.Evidence{Source: "ACGIH, as quoted in the OSHA preamble", Grade: evidence.Read}},
-		{"ACGIH short-term, 15 min", 30000, 15 * time.Minute, evidence.Evidence{Source: "ACGIH, as quoted in the OSHA preamble", Grade: evidence.Read}},
-		{"NIOSH REL, 10 h", 5000, 10 * time.Hour, evidence.Evidence{Source: niosh, Grade: evidence.Read}},
-		{"NIOSH short-term, 15 min", 30000, 15 * time.Minute, evidence.Evidence{Source: niosh, Grade: evidence.Read}},
-		{"NIOSH immediately dangerous", dangerous, 0, evidence.Evidence{Source: niosh, Grade: evidence.Read}},
+		{"OSHA PEL, 8 h", ppm(workplace), 8 * time.Hour, evidence.Evidence{Source: "29 CFR 1910.1000 table Z-1 (2015)", Grade: evidence.Read}},
+		{"ACGIH TLV, 8 h", ppm(workplace), 8 * time.Hour, evidence.Evidence{Source: "ACGIH, as quoted in the OSHA preamble", Grade: evidence.Read}},
+		{"ACGIH short-term, 15 min", ppm(shortTerm), 15 * time.Minute, evidence.Evidence{Source: "ACGIH, as quoted in the OSHA preamble", Grade: evidence.Read}},
+		{"NIOSH REL, 10 h", ppm(workplace), 10 * time.Hour, evidence.Evidence{Source: niosh, Grade: evidence.Read}},
+		{"NIOSH short-term, 15 min", ppm(shortTerm), 15 * time.Minute, evidence.Evidence{Source: niosh, Grade: evidence.Read}},
+		{"NIOSH immediately dangerous", ppm(dangerous), 0, evidence.Evidence{Source: niosh, Grade: evidence.Read}},
 	}
 }
 
@@ -40,10 +40,15 @@ const dangerous = 40000
 // workplace is the limit for a working day, ppm (29 CFR 1910.1000 table Z-1).
 const workplace = 5000
 
+// shortTerm is the limit for a quarter of an hour, ppm (niosh).
+const shortTerm = 30000
+
+func ppm(x float64) units.Share { return units.PartPerMillion.Of(checked.Number(x)) }
+
 // Release is CO2 set free in a room.
 type Release struct {
 	Gas      units.Volume // at the room's temperature and pressure
-	PPM      float64      // in the room, well mixed, nothing let out, with that of the air before
+	Level    units.Share  // in the room by volume, well mixed, nothing let out, with that of the air before
 	Oxygen   units.Share  // of the air then
 	Cautions caution.List
 }
@@ -57,23 +62,23 @@ const roomRange = "CO2 in a room"
 //     [GasDensity]; oxygen 20.95 % of fresh air.
 //   - Range: mass 0 to 1e6 kg, room 0.1 to 1e6 m³, 0 to 40 °C, outside air 0 to 5000 ppm;
 //     otherwise the error is a [*units.RangeError].
-//   - Units: ppm by volume.
 //   - Uncertainty: mixing: CO2 collects low, so that a knee-high layer may hold many
 //     times as much.
-func Released(mass units.Mass, room units.Volume, t units.Temperature, freshPPM float64, outside units.Atmosphere) (Release, error) {
+func Released(mass units.Mass, room units.Volume, t units.Temperature, fresh units.Share, outside units.Atmosphere) (Release, error) {
 	const fn = "carbonation.Released"
+	before := fresh.In(units.PartPerMillion)
 	if err := limit.Check(fn, "mass", mass.In(units.Kilogram), "kg", 0, 1e6, roomRange); err != nil {
 		return Release{}, err
 	}
-	if err := checkRoom(fn, room, t, freshPPM); err != nil {
+	if err := checkRoom(fn, room, t, before); err != nil {
 		return Release{}, err
 	}
 	T := t.In(units.Celsius) + chemistry.ZeroCelsius
 	gas := volumeOf(T, outside.Pressure().In(units.Kilopascal), mass.In(units.Gram))
 	added := math.Min(gas/room.In(units.Litre), 1)
-	share := added + freshPPM/1e6*(1-added)
+	share := added + before/1e6*(1-added)
 	return Release{
-		Gas: units.Litre.Of(checked.Number(gas)), PPM: 1e6 * share,
+		Gas: units.Litre.Of(checked.Number(gas)), Level: ppm(1e6 * share),
 		Oxygen:   units.Fraction.Of(checked.Number(oxygenShare * (1 - added))),
 		Cautions: breathed(1e6 * share),
 	}, nil
@@ -84,18 +89,19 @@ func breathed(ppm float64) caution.List {
 	return cautions(Asphyxiation).with(OverExposure, ppm > workplace).with(ImmediateDanger, ppm >= dangerous).list()
 }
 
-func checkRoom(fn string, room units.Volume, t units.Temperature, freshPPM float64) error {
+func checkRoom(fn string, room units.Volume, t units.Temperature, fresh float64) error {
 	if err := limit.Check(fn, "temperature", t.In(units.Celsius), "°C", 0, 40, roomRange); err != nil {
 		return err
 	}
-	return checkAir(fn, room, freshPPM)
+	return checkAir(fn, room, fresh)
 }
 
-func checkAir(fn string, room units.Volume, freshPPM float64) error {
+// checkAir refuses a room and so many ppm of CO2 in its fresh air.
+func checkAir(fn string, room units.Volume, fresh float64) error {
 	if err := limit.Check(fn, "room", room.In(units.CubicMetre), "m³", 0.1, 1e6, roomRange); err != nil {
 		return err
 	}
-	return limit.Check(fn, "CO2 of the fresh air", freshPPM, "ppm", 0, 5000, roomRange)
+	return limit.Check(fn, "CO2 of the fresh air", fresh, "ppm", 0, 5000, roomRange)
 }
 
 // Ventilation is the fresh air that a source of CO2 asks for.
@@ -117,10 +123,11 @@ type Ventilation struct {
 //     (NIOSH 1994).
 //   - Range: rate 0.001 g/h to 1000 kg/h; limit above the fresh air and to 40,000 ppm;
 //     room 0.1 to 1e6 m³; otherwise the error is a [*units.RangeError].
-//   - Units: rate as a mass in an hour; ppm by volume.
+//   - Units: rate as a mass in an hour.
 //   - Uncertainty: mixing; draw the air from the floor, and take a multiple.
-func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, limitPPM, freshPPM float64, outside units.Atmosphere) (Ventilation, error) {
+func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, most, fresh units.Share, outside units.Atmosphere) (Ventilation, error) {
 	const fn = "carbonation.Ventilate"
+	limitPPM, freshPPM := most.In(units.PartPerMillion), fresh.In(units.PartPerMillion)
 	if err := limit.Check(fn, "CO2 in an hour", perHour.In(units.Gram), "g", 1e-3, 1e6, roomRange); err != nil {
 		return Ventilation{}, err
 	}
@@ -132,15 +139,15 @@ func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, limit
 	}
 	T := t.In(units.Celsius) + chemistry.ZeroCelsius
 	gas := volumeOf(T, outside.Pressure().In(units.Kilopascal), perHour.In(units.Gram)) // L/h
-	fresh := gas / (limitPPM - freshPPM) * 1e6
+	air := gas / (limitPPM - freshPPM) * 1e6
 	litres := room.In(units.Litre)
 	until := func(ppm float64) time.Duration {
 		h := litres * (ppm - freshPPM) / 1e6 / gas
 		return time.Duration(math.Min(h, 1e5) * float64(time.Hour))
 	}
 	return Ventilation{
-		FreshAir: units.LitrePerHour.Of(checked.Number(fresh)), Gas: units.LitrePerHour.Of(checked.Number(gas)),
-		AirChanges: fresh / litres, Reached: until(limitPPM), Dangerous: until(dangerous),
+		FreshAir: units.LitrePerHour.Of(checked.Number(air)), Gas: units.LitrePerHour.Of(checked.Number(gas)),
+		AirChanges: air / litres, Reached: until(limitPPM), Dangerous: until(dangerous),
 		Cautions: breathed(limitPPM),
 	}, nil
 }
@@ -154,11 +161,11 @@ func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, limit
 //   - Range: room 0.1 to 1e6 m³, fresh air 0.001 to 1e7 m³/h with 0 to 5000 ppm, level 0
 //     to 1e6 ppm, limit above the fresh air and to 40,000 ppm, at most 10 years;
 //     otherwise the error is a [*units.RangeError].
-//   - Units: ppm by volume.
 //   - Uncertainty: mixing: corners and pits air several times more slowly. The time is
 //     when to send a meter in, not when to walk in without one.
-func AirOut(room units.Volume, freshAir units.VolumeFlow, levelPPM, limitPPM, freshPPM float64) (d time.Duration, c caution.List, err error) {
+func AirOut(room units.Volume, freshAir units.VolumeFlow, level, most, fresh units.Share) (d time.Duration, c caution.List, err error) {
 	const fn = "carbonation.AirOut"
+	levelPPM, limitPPM, freshPPM := level.In(units.PartPerMillion), most.In(units.PartPerMillion), fresh.In(units.PartPerMillion)
 	if err := checkAir(fn, room, freshPPM); err != nil {
 		return d, c, err
 	}

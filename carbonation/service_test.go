@@ -48,7 +48,7 @@ func TestMixedGas(t *testing.T) {
 func TestPurge(t *testing.T) {
 	p := ok[carbonation.Purge](t)(carbonation.FillAndVent(litre(19), celsius(20), barGauge(2), 5, units.Atmosphere{}))
 	near(t, "air", p.Air.In(units.Fraction), 4.30e-3, 5e-6)
-	near(t, "oxygen", p.Oxygen, 209476*p.Air.In(units.Fraction), 1e-6)
+	near(t, "oxygen", p.Oxygen.In(units.PartPerMillion), 209476*p.Air.In(units.Fraction), 1e-6)
 	rho := func(p float64) float64 {
 		return ok[units.Density](t)(carbonation.GasDensity(kpa(p), celsius(20))).In(units.KilogramPerCubicMetre)
 	}
@@ -81,24 +81,25 @@ func TestPurge(t *testing.T) {
 
 // The rounds that RoundsFor gives are enough, one fewer is not.
 func TestRoundsFor(t *testing.T) {
-	if n := ok[int](t)(carbonation.RoundsFor(100, barGauge(2), units.Atmosphere{})); n != 8 { // ln(2094.76)/ln(3.0/1.01325…) = 7.02
+	if n := ok[int](t)(carbonation.RoundsFor(ppm(100), barGauge(2), units.Atmosphere{})); n != 8 { // ln(2094.76)/ln(3.0/1.01325…) = 7.02
 		t.Errorf("%d rounds", n)
 	}
 	rapid.Check(t, func(t *rapid.T) {
-		ppm := rapid.Float64Range(1, 1e5).Draw(t, "ppm")
-		n := ok[int](t)(carbonation.RoundsFor(ppm, barGauge(1.5), units.Atmosphere{}))
+		most := rapid.Float64Range(1, 1e5).Draw(t, "ppm")
+		left := func(p carbonation.Purge) float64 { return p.Oxygen.In(units.PartPerMillion) }
+		n := ok[int](t)(carbonation.RoundsFor(ppm(most), barGauge(1.5), units.Atmosphere{}))
 		enough := ok[carbonation.Purge](t)(carbonation.FillAndVent(litre(1), celsius(20), barGauge(1.5), n, units.Atmosphere{}))
 		fewer := ok[carbonation.Purge](t)(carbonation.FillAndVent(litre(1), celsius(20), barGauge(1.5), n-1, units.Atmosphere{}))
-		if enough.Oxygen > ppm*(1+1e-6) || fewer.Oxygen <= ppm*(1-1e-6) {
-			t.Errorf("%d rounds leave %g, one fewer %g, of %g", n, enough.Oxygen, fewer.Oxygen, ppm)
+		if left(enough) > most*(1+1e-6) || left(fewer) <= most*(1-1e-6) {
+			t.Errorf("%d rounds leave %g, one fewer %g, of %g", n, left(enough), left(fewer), most)
 		}
 	})
-	for _, ppm := range []float64{0.001, 209477} {
-		_, err := carbonation.RoundsFor(ppm, barGauge(2), units.Atmosphere{})
+	for _, x := range []float64{0.001, 209477} {
+		_, err := carbonation.RoundsFor(ppm(x), barGauge(2), units.Atmosphere{})
 		refused(t, "oxygen", err, "oxygen")
 	}
 	for _, b := range []float64{0.009, 10.1} {
-		_, err := carbonation.RoundsFor(100, barGauge(b), units.Atmosphere{})
+		_, err := carbonation.RoundsFor(ppm(100), barGauge(b), units.Atmosphere{})
 		refused(t, "pressure", err, "pressure")
 	}
 }
@@ -162,10 +163,10 @@ func TestKegs(t *testing.T) {
 // 1 kg at 20 °C is 0.5437 m³; 2.268 kg in 30 m³ add 4.1 % vol (computed by another
 // program from the second virial coefficient).
 func TestReleased(t *testing.T) {
-	r := ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(1), units.CubicMetre.Of(30), celsius(20), 0, units.Atmosphere{}))
+	r := ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(1), units.CubicMetre.Of(30), celsius(20), ppm(0), units.Atmosphere{}))
 	near(t, "m³", r.Gas.In(units.CubicMetre), 0.5437, 5e-5)
-	r = ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(2.268), units.CubicMetre.Of(30), celsius(20), 420, units.Atmosphere{}))
-	near(t, "ppm", r.PPM, 41_000+420, 150)
+	r = ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(2.268), units.CubicMetre.Of(30), celsius(20), ppm(420), units.Atmosphere{}))
+	near(t, "ppm", r.Level.In(units.PartPerMillion), 41_000+420, 150)
 	near(t, "oxygen", r.Oxygen.In(units.Percent), 20.9476*(1-0.0411), 0.002)
 	if !r.Cautions.Has(carbonation.Asphyxiation) || !r.Cautions.Has(carbonation.OverExposure) {
 		t.Errorf("%v", r.Cautions)
@@ -174,17 +175,17 @@ func TestReleased(t *testing.T) {
 		ppm  float64
 		over bool
 	}{{4999, false}, {5000, false}} {
-		r = ok[carbonation.Release](t)(carbonation.Released(units.Mass{}, units.CubicMetre.Of(30), celsius(20), row.ppm, units.Atmosphere{}))
+		r = ok[carbonation.Release](t)(carbonation.Released(units.Mass{}, units.CubicMetre.Of(30), celsius(20), ppm(row.ppm), units.Atmosphere{}))
 		if r.Cautions.Has(carbonation.OverExposure) != row.over {
 			t.Errorf("%g ppm: %v", row.ppm, r.Cautions)
 		}
 	}
-	r = ok[carbonation.Release](t)(carbonation.Released(units.Gram.Of(1), units.CubicMetre.Of(30), celsius(20), 5000, units.Atmosphere{}))
+	r = ok[carbonation.Release](t)(carbonation.Released(units.Gram.Of(1), units.CubicMetre.Of(30), celsius(20), ppm(5000), units.Atmosphere{}))
 	if !r.Cautions.Has(carbonation.OverExposure) {
 		t.Errorf("over 5000 ppm: %v", r.Cautions)
 	}
-	flood := ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(100), units.CubicMetre.Of(10), celsius(20), 420, units.Atmosphere{}))
-	near(t, "nothing but CO2", flood.PPM, 1e6, 0)
+	flood := ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(100), units.CubicMetre.Of(10), celsius(20), ppm(420), units.Atmosphere{}))
+	near(t, "nothing but CO2", flood.Level.In(units.PartPerMillion), 1e6, 0)
 	near(t, "no oxygen", flood.Oxygen.In(units.Percent), 0, 0)
 	// What is said at 0.86, 5.5 and 100 %, and on either side of 4 % (NIOSH 1994).
 	for _, row := range []struct {
@@ -192,13 +193,13 @@ func TestReleased(t *testing.T) {
 		danger bool
 	}{{8600, false}, {39_999, false}, {40_000, true}, {55_000, true}, {999_000, true}} {
 		kg := row.ppm / 1e6 * 30 / flood.Gas.In(units.CubicMetre) * 100
-		r := ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(checked.Number(kg*(1+1e-9))), units.CubicMetre.Of(30), celsius(20), 0, units.Atmosphere{}))
+		r := ok[carbonation.Release](t)(carbonation.Released(units.Kilogram.Of(checked.Number(kg*(1+1e-9))), units.CubicMetre.Of(30), celsius(20), ppm(0), units.Atmosphere{}))
 		if r.Cautions.Has(carbonation.ImmediateDanger) != row.danger || !r.Cautions.Has(carbonation.OverExposure) {
-			t.Errorf("%g ppm: %v", r.PPM, r.Cautions)
+			t.Errorf("%g ppm: %v", r.Level.In(units.PartPerMillion), r.Cautions)
 		}
 	}
-	try := func(kg, m3, c, ppm float64) error {
-		_, err := carbonation.Released(units.Kilogram.Of(checked.Number(kg)), units.CubicMetre.Of(checked.Number(m3)), celsius(c), ppm, units.Atmosphere{})
+	try := func(kg, m3, c, fresh float64) error {
+		_, err := carbonation.Released(units.Kilogram.Of(checked.Number(kg)), units.CubicMetre.Of(checked.Number(m3)), celsius(c), ppm(fresh), units.Atmosphere{})
 		return err
 	}
 	refused(t, "mass", try(1e6+1, 30, 20, 0), "mass")
@@ -211,7 +212,7 @@ func TestReleased(t *testing.T) {
 // By hand: 100 g/h at 20 °C are 54.37 L/h; to hold 5000 ppm with fresh air of 420 ppm takes
 // 54.37/0.00458 = 11.87 m³/h; a closed room of 20 m³ is there in 20·0.00458/0.05437 = 1.685 h.
 func TestVentilate(t *testing.T) {
-	v := ok[carbonation.Ventilation](t)(carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), 5000, 420, units.Atmosphere{}))
+	v := ok[carbonation.Ventilation](t)(carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), ppm(5000), ppm(420), units.Atmosphere{}))
 	near(t, "gas", v.Gas.In(units.LitrePerHour), 54.37, 0.005)
 	near(t, "fresh air", v.FreshAir.In(units.CubicMetrePerHour), 11.871, 0.002)
 	near(t, "changes", v.AirChanges, 0.59355, 1e-4)
@@ -220,28 +221,28 @@ func TestVentilate(t *testing.T) {
 	if !v.Cautions.Has(carbonation.Asphyxiation) || v.Cautions.Has(carbonation.OverExposure) {
 		t.Errorf("%v", v.Cautions)
 	}
-	v = ok[carbonation.Ventilation](t)(carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), 5001, 420, units.Atmosphere{}))
+	v = ok[carbonation.Ventilation](t)(carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), ppm(5001), ppm(420), units.Atmosphere{}))
 	if !v.Cautions.Has(carbonation.OverExposure) {
 		t.Errorf("a limit over the workplace's: %v", v.Cautions)
 	}
-	v = ok[carbonation.Ventilation](t)(carbonation.Ventilate(units.Gram.Of(0.001), units.CubicMetre.Of(1e6), celsius(20), 5000, 420, units.Atmosphere{}))
+	v = ok[carbonation.Ventilation](t)(carbonation.Ventilate(units.Gram.Of(0.001), units.CubicMetre.Of(1e6), celsius(20), ppm(5000), ppm(420), units.Atmosphere{}))
 	near(t, "long", v.Reached.Hours(), 1e5, 0)
-	try := func(g, ppm float64) error {
-		_, err := carbonation.Ventilate(units.Gram.Of(checked.Number(g)), units.CubicMetre.Of(20), celsius(20), ppm, 420, units.Atmosphere{})
+	try := func(g, most float64) error {
+		_, err := carbonation.Ventilate(units.Gram.Of(checked.Number(g)), units.CubicMetre.Of(20), celsius(20), ppm(most), ppm(420), units.Atmosphere{})
 		return err
 	}
 	refused(t, "rate", try(1e-4, 5000), "CO2 in an hour")
 	refused(t, "rate", try(1e6+1, 5000), "CO2 in an hour")
 	refused(t, "limit", try(100, 420), "limit")
 	refused(t, "limit", try(100, 40001), "limit")
-	_, err := carbonation.Ventilate(units.Gram.Of(100), units.Volume{}, celsius(20), 5000, 420, units.Atmosphere{})
+	_, err := carbonation.Ventilate(units.Gram.Of(100), units.Volume{}, celsius(20), ppm(5000), ppm(420), units.Atmosphere{})
 	refused(t, "room", err, "room")
 }
 
 // Against the balance stepped through by Euler's way: V·dC/dt = Q·(fresh − C).
 func TestAirOut(t *testing.T) {
 	out := func(m3, q, level, most, fresh float64) (time.Duration, caution.List, error) {
-		return carbonation.AirOut(units.CubicMetre.Of(checked.Number(m3)), units.CubicMetrePerHour.Of(checked.Number(q)), level, most, fresh)
+		return carbonation.AirOut(units.CubicMetre.Of(checked.Number(m3)), units.CubicMetrePerHour.Of(checked.Number(q)), ppm(level), ppm(most), ppm(fresh))
 	}
 	for _, row := range []struct{ m3, q, level, most, fresh float64 }{{30, 15, 55_000, 5000, 420}, {10, 200, 1e6, 5000, 0}, {25, 2, 8600, 1000, 420}} {
 		d, c, err := out(row.m3, row.q, row.level, row.most, row.fresh)
@@ -303,7 +304,7 @@ func TestExposureLimits(t *testing.T) {
 	want := map[string]float64{"OSHA PEL, 8 h": 5000, "ACGIH TLV, 8 h": 5000, "ACGIH short-term, 15 min": 30000, "NIOSH REL, 10 h": 5000, "NIOSH short-term, 15 min": 30000, "NIOSH immediately dangerous": 40000}
 	over := map[string]time.Duration{"OSHA PEL, 8 h": 8 * time.Hour, "ACGIH TLV, 8 h": 8 * time.Hour, "ACGIH short-term, 15 min": 15 * time.Minute, "NIOSH REL, 10 h": 10 * time.Hour, "NIOSH short-term, 15 min": 15 * time.Minute}
 	for _, l := range carbonation.ExposureLimits() {
-		if want[l.Name] != l.PPM || over[l.Name] != l.Over || l.Source.Source == "" {
+		if want[l.Name] != l.Level.In(units.PartPerMillion) || over[l.Name] != l.Over || l.Source.Source == "" {
 			t.Errorf("%+v", l)
 		}
 	}

@@ -29,8 +29,8 @@ func TestValuesTravel(t *testing.T) {
 	}
 	back(t, ok[carbonation.CylinderState](t)(carbonation.CylinderAt(celsius(20), units.Atmosphere{})))
 	back(t, at(t, closed(t, bottle(), filling(5.7)), 30))
-	back(t, ok[carbonation.Release](t)(carbonation.Released(kg(1), litre(20000), celsius(15), 420, units.Atmosphere{})))
-	back(t, ok[carbonation.Ventilation](t)(carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), 5000, 420, units.Atmosphere{})))
+	back(t, ok[carbonation.Release](t)(carbonation.Released(kg(1), litre(20000), celsius(15), ppm(420), units.Atmosphere{})))
+	back(t, ok[carbonation.Ventilation](t)(carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), ppm(5000), ppm(420), units.Atmosphere{})))
 	back(t, carbonation.ExposureLimits())
 	back(t, carbonation.ContentLimits())
 }

@@ -121,6 +121,8 @@ var (
 	Percent = define[share, share]("%", 1, 1, "percent", "per cent")
 	// Fraction: the whole is 1.
 	Fraction = define[share, share]("of 1", 100, 1)
+	// PartPerMillion (ppm), of a gas by volume.
+	PartPerMillion = define[share, share]("ppm", 1, 10000)
 )
 
 var theShare = &dimension{

@@ -36,7 +36,7 @@ func coolingOnTheBusiestDay() Problem {
 			h := ferment.UsualHeat()
 			p := must(h.CoolingPower(day, 24*time.Hour))
 			w.Step("Heat on that day %s.", must(h.Of(day)).Text(units.Kilojoule, 0))
-			w.Step("With the higher of the usual figures it would be %s.", must(ferment.HigherUsualHeat().CoolingPower(day, 24*time.Hour)).Text(units.Watt, 0))
+			w.Step("With the higher of the usual figures it would be %s.", must(ferment.HeatRates()[1].CoolingPower(day, 24*time.Hour)).Text(units.Watt, 0))
 			w.Answer("cooling power", p.In(units.Watt), 1, "W", 9.96, 0.1)
 		},
 	}
@@ -50,7 +50,7 @@ func heatOfTheReaction() Problem {
 		Source: Source{ByHand, "2 × (−288.3) + 2 × (−393.51) + 1262.2 = −101.42 kJ/mol; /180.156 g/mol = 563.0 kJ/kg. Between pure substances " +
 			"(solid glucose, liquid ethanol) it would be 2 × (−277.6) + 2 × (−393.5) + 1273.3 = −68.9 kJ/mol, 382 kJ/kg."},
 		Work: func(w *Working) {
-			h := ferment.ThermochemicalHeat()
+			h := ferment.HeatRates()[2]
 			w.Step("The %s heat: %s.", h.Name(), h.Evidence())
 			w.Step("The usual value is %.2f times that.", ferment.UsualHeat().KilojoulesPerKilogram()/h.KilojoulesPerKilogram())
 			w.Answer("heat", h.KilojoulesPerKilogram(), 0, "kJ/kg", 563.0, 0.2)

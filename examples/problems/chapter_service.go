@@ -111,9 +111,9 @@ func fillAndVent() Problem {
 			p := must(carbonation.FillAndVent(units.Litre.Of(19), units.Celsius.Of(20), units.BarGauge.Of(2), 5, units.Atmosphere{}))
 			one := must(carbonation.FillAndVent(units.Litre.Of(19), units.Celsius.Of(20), units.BarGauge.Of(2), 1, units.Atmosphere{}))
 			w.Step("One round leaves %s of the air; five spend %s of CO2.", one.Air.Text(units.Percent, 1), p.Gas.Text(units.Gram, 0))
-			w.Step("To come below 100 ppm it takes %d rounds.", must(carbonation.RoundsFor(100, units.BarGauge.Of(2), units.Atmosphere{})))
+			w.Step("To come below 100 ppm it takes %d rounds.", must(carbonation.RoundsFor(units.PartPerMillion.Of(100), units.BarGauge.Of(2), units.Atmosphere{})))
 			w.Answer("air left", p.Air.In(units.Percent), 3, "%", 0.430, 0.0005)
-			w.Answer("oxygen", p.Oxygen, 0, "ppm", 901, 1)
+			w.Answer("oxygen", p.Oxygen.In(units.PartPerMillion), 0, "ppm", 901, 1)
 			w.Cautioned(p.Cautions)
 		},
 	}
@@ -128,7 +128,7 @@ func flushingAKeg() Problem {
 		Work: func(w *Working) {
 			p := must(carbonation.Flush(units.Litre.Of(19), units.Celsius.Of(20), 3, units.Atmosphere{}))
 			w.Step("Well mixed, each volume of gas leaves 1/e of the air: exp(−V). Without any mixing one volume would do.")
-			w.Step("Oxygen %.0f ppm; CO2 spent %s.", p.Oxygen, p.Gas.Text(units.Gram, 1))
+			w.Step("Oxygen %.0f ppm; CO2 spent %s.", p.Oxygen.In(units.PartPerMillion), p.Gas.Text(units.Gram, 1))
 			w.Answer("air left", p.Air.In(units.Percent), 3, "%", 4.979, 0.0005)
 			w.Answer("gas", p.Gas.In(units.Gram), 1, "g", 104.8, 0.1)
 			w.Cautioned(p.Cautions)
@@ -163,10 +163,10 @@ func chargeInACellar() Problem {
 		Source: Source{ByHand, "2.268 × 0.5437 = 1.2331 m³ of gas in 30 m³: 4.110 %, in place of as much air; with what is left of the 420 ppm that were " +
 			"there, 420 × 0.9589 = 403, 41,505 ppm. Above 40,000 ppm life is in immediate danger (NIOSH 1994, read)."},
 		Work: func(w *Working) {
-			r := must(carbonation.Released(units.Kilogram.Of(2.268), units.CubicMetre.Of(30), units.Celsius.Of(20), 420, units.Atmosphere{}))
-			w.Step("A kilogram fills %s at this temperature.", must(carbonation.Released(units.Kilogram.Of(1), units.CubicMetre.Of(30), units.Celsius.Of(20), 420, units.Atmosphere{})).Gas.Text(units.CubicMetre, 4))
+			r := must(carbonation.Released(units.Kilogram.Of(2.268), units.CubicMetre.Of(30), units.Celsius.Of(20), units.PartPerMillion.Of(420), units.Atmosphere{}))
+			w.Step("A kilogram fills %s at this temperature.", must(carbonation.Released(units.Kilogram.Of(1), units.CubicMetre.Of(30), units.Celsius.Of(20), units.PartPerMillion.Of(420), units.Atmosphere{})).Gas.Text(units.CubicMetre, 4))
 			w.Step("%s of gas, mixed into the room; oxygen falls to %s.", r.Gas.Text(units.CubicMetre, 3), r.Oxygen.Text(units.Percent, 1))
-			w.Answer("CO2", r.PPM, 0, "ppm", 41505, 5)
+			w.Answer("CO2", r.Level.In(units.PartPerMillion), 0, "ppm", 41505, 5)
 			w.Cautioned(r.Cautions)
 		},
 	}
@@ -183,7 +183,7 @@ func workplaceLimit() Problem {
 			d := must(carbonation.GasDensity(units.StandardAtmosphere.Of(1), units.Celsius.Of(25)))
 			w.Step("CO2 weighs %s; 5000 millionths of it are %.0f mg/m³.", d.Text(units.KilogramPerCubicMetre, 4), 5000*d.In(units.KilogramPerCubicMetre))
 			for _, l := range carbonation.ExposureLimits() {
-				w.Step("%s: %.0f ppm (%s; %s).", l.Name, l.PPM, l.Source.Source, l.Source.Grade)
+				w.Step("%s: %.0f ppm (%s; %s).", l.Name, l.Level.In(units.PartPerMillion), l.Source.Source, l.Source.Grade)
 			}
 			w.Answer("limit", 5000*d.In(units.KilogramPerCubicMetre), 0, "mg/m³", 9000, 100)
 			w.Caution(carbonation.Asphyxiation.Text())
@@ -199,7 +199,7 @@ func airingTheCellar() Problem {
 		Source: Source{ByHand, "50 g/h × 0.5437 L/g = 27.19 L/h. 0.02719 m³/h / (4580/1,000,000) = 5.936 m³/h, 0.198 air changes an hour. Without fresh " +
 			"air 30 × 0.00458/0.02719 = 5.05 h."},
 		Work: func(w *Working) {
-			v := must(carbonation.Ventilate(units.Gram.Of(50), units.CubicMetre.Of(30), units.Celsius.Of(20), 5000, 420, units.Atmosphere{}))
+			v := must(carbonation.Ventilate(units.Gram.Of(50), units.CubicMetre.Of(30), units.Celsius.Of(20), units.PartPerMillion.Of(5000), units.PartPerMillion.Of(420), units.Atmosphere{}))
 			w.Step("The gas comes at %s.", v.Gas.Text(units.LitrePerHour, 2))
 			w.Step("Closed up, the limit is reached after %.1f h and danger of life after %.0f h.", v.Reached.Hours(), v.Dangerous.Hours())
 			w.Answer("fresh air", v.FreshAir.In(units.CubicMetrePerHour), 2, "m³/h", 5.936, 0.01)

@@ -8,7 +8,7 @@ import (
 
 // Heat by two of the published values.
 func ExampleHeatRate_KilojoulesPerKilogram() {
-	for _, h := range []ferment.HeatRate{ferment.HigherUsualHeat(), ferment.ThermochemicalHeat()} {
+	for _, h := range ferment.HeatRates()[1:] {
 		fmt.Printf("%.0f kJ/kg: %s\n", h.KilojoulesPerKilogram(), h.Evidence())
 	}
 	// Output:

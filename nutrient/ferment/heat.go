@@ -27,14 +27,14 @@ func UsualHeat() HeatRate {
 	return HeatRate{"usual", 586.6, evidence.Evidence{Grade: evidence.CommonPractice}}
 }
 
-// HigherUsualHeat is 652.4 kJ/kg of extract.
+// higherUsualHeat is 652.4 kJ/kg of extract.
 //
 //   - Source: common practice, no source: quoted in the trade.
-func HigherUsualHeat() HeatRate {
+func higherUsualHeat() HeatRate {
 	return HeatRate{"usual, higher", 652.4, evidence.Evidence{Grade: evidence.CommonPractice}}
 }
 
-// ThermochemicalHeat is the heat of Gay-Lussac's reaction as it runs in a ferment,
+// thermochemicalHeat is the heat of Gay-Lussac's reaction as it runs in a ferment,
 // dissolved glucose to dissolved ethanol and CO2 gas: 563 kJ/kg of hexose. Sucrose adds
 // that of its inversion, 15 kJ/mol, and gives 636 kJ/kg of sucrose. Between pure
 // substances, solid glucose and liquid ethanol, it is 382 kJ/kg; the 219 kJ/mol, 1216
@@ -44,15 +44,17 @@ func HigherUsualHeat() HeatRate {
 //     Chem. Ref. Data 18 (1989) 809), −288.3 and of the gas −393.51 kJ/mol (NBS tables
 //     1982); recalled from memory.
 //   - Uncertainty: 5 %; growth of yeast on little nitrogen moves it by less.
-func ThermochemicalHeat() HeatRate {
+func thermochemicalHeat() HeatRate {
 	const glucose, ethanol, gas = -1262.2, -288.3, -393.51 // kJ/mol
 	perMole := glucose - 2*ethanol - 2*gas
 	return HeatRate{"thermochemical", 1000 * perMole / formula.Hexose.Molar(), evidence.Evidence{Source: "NBS tables 1982; Goldberg & Tewari 1989, enthalpies of formation in water", Grade: evidence.Recalled}}
 }
 
-// HeatRates returns the values, the one to size cooling with first.
+// HeatRates returns the values, the one to size cooling with first: [UsualHeat], a higher one of
+// the trade (652.4 kJ/kg of extract), and that of the reaction as it runs in a ferment, dissolved
+// glucose to dissolved ethanol and CO2 gas (563 kJ/kg of hexose, 636 of sucrose).
 func HeatRates() []HeatRate {
-	return []HeatRate{UsualHeat(), HigherUsualHeat(), ThermochemicalHeat()}
+	return []HeatRate{UsualHeat(), higherUsualHeat(), thermochemicalHeat()}
 }
 
 // Name reads "usual", "usual, higher" or "thermochemical".

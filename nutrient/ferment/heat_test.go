@@ -32,11 +32,11 @@ func TestHeatRates(t *testing.T) {
 	// Another way round: heats of combustion of the pure substances, 2803.0 and 1366.8 kJ/mol
 	// (CRC Handbook, recalled from memory), less what glucose takes up when it dissolves, 11.0,
 	// and with what ethanol gives off, 10.6 kJ/mol (recalled from memory).
-	check.Near(t, "thermochemical, by mole", ThermochemicalHeat().KilojoulesPerKilogram()*0.180156, 2803.0-2*1366.8+11.0+2*10.6, 0.5, "combustion and solution")
-	check.Near(t, "hand", ThermochemicalHeat().KilojoulesPerKilogram()*0.180156, -1262.2+2*288.3+2*393.51, 1e-3, "by hand")
+	check.Near(t, "thermochemical, by mole", thermochemicalHeat().KilojoulesPerKilogram()*0.180156, 2803.0-2*1366.8+11.0+2*10.6, 0.5, "combustion and solution")
+	check.Near(t, "hand", thermochemicalHeat().KilojoulesPerKilogram()*0.180156, -1262.2+2*288.3+2*393.51, 1e-3, "by hand")
 	// A gram of sucrose: with 14.9 kJ/mol of its inversion (Goldberg et al., J. Biol. Chem. 264
 	// (1989) 9901, recalled from memory), within 10 % of the usual figure.
-	sucrose := (2*180.156*ThermochemicalHeat().KilojoulesPerKilogram()/1000 + 14.9) / 0.342297
+	sucrose := (2*180.156*thermochemicalHeat().KilojoulesPerKilogram()/1000 + 14.9) / 0.342297
 	check.Near(t, "sucrose", sucrose, 636, 1, "by hand")
 	check.Near(t, "sucrose and the usual", sucrose/UsualHeat().KilojoulesPerKilogram(), 1, 0.1, "by hand")
 }

@@ -34,7 +34,7 @@ func carbonationSafety() []Function {
 				}
 				p, err := carbonation.FillAndVent(as(units.Litre, in[0]), as(units.Celsius, in[3]), as(units.KilopascalGauge, in[1]), int(in[2]), air)
 				verdict, warned := carbonation.Rated(as(units.KilopascalGauge, in[1]), as(units.KilopascalGauge, in[5]))
-				out[0], out[1], out[2] = p.Air.In(units.Percent), p.Oxygen, p.Gas.In(units.Gram)
+				out[0], out[1], out[2] = p.Air.In(units.Percent), p.Oxygen.In(units.PartPerMillion), p.Gas.In(units.Gram)
 				out[3], out[4] = float64(verdict), float64(set(p.Cautions...)|set(warned...))
 				return err
 			},
@@ -59,7 +59,7 @@ func carbonationSafety() []Function {
 					return err
 				}
 				p, err := carbonation.Flush(as(units.Litre, in[0]), as(units.Celsius, in[2]), in[1], air)
-				out[0], out[1], out[2], out[3] = p.Air.In(units.Percent), p.Oxygen, p.Gas.In(units.Gram), float64(set(p.Cautions...))
+				out[0], out[1], out[2], out[3] = p.Air.In(units.Percent), p.Oxygen.In(units.PartPerMillion), p.Gas.In(units.Gram), float64(set(p.Cautions...))
 				return err
 			},
 		},
@@ -115,8 +115,8 @@ func carbonationSafety() []Function {
 				if err != nil {
 					return err
 				}
-				r, err := carbonation.Released(as(units.Kilogram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), in[3], air)
-				out[0], out[1], out[2] = r.PPM, r.Oxygen.In(units.Percent), float64(set(r.Cautions...))
+				r, err := carbonation.Released(as(units.Kilogram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), as(units.PartPerMillion, in[3]), air)
+				out[0], out[1], out[2] = r.Level.In(units.PartPerMillion), r.Oxygen.In(units.Percent), float64(set(r.Cautions...))
 				return err
 			},
 		},
@@ -140,7 +140,7 @@ func carbonationSafety() []Function {
 				if err != nil {
 					return err
 				}
-				v, err := carbonation.Ventilate(as(units.Gram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), in[3], in[4], air)
+				v, err := carbonation.Ventilate(as(units.Gram, in[0]), as(units.CubicMetre, in[1]), as(units.Celsius, in[2]), as(units.PartPerMillion, in[3]), as(units.PartPerMillion, in[4]), air)
 				out[0], out[1], out[2] = v.FreshAir.In(units.CubicMetrePerHour), v.Reached.Hours(), float64(set(v.Cautions...))
 				return err
 			},
@@ -161,7 +161,7 @@ func carbonationSafety() []Function {
 				cautionOutput(),
 			},
 			call: func(in, out []float64) error {
-				d, warned, err := carbonation.AirOut(as(units.CubicMetre, in[1]), as(units.CubicMetrePerHour, in[2]), in[0], in[3], in[4])
+				d, warned, err := carbonation.AirOut(as(units.CubicMetre, in[1]), as(units.CubicMetrePerHour, in[2]), as(units.PartPerMillion, in[0]), as(units.PartPerMillion, in[3]), as(units.PartPerMillion, in[4]))
 				out[0], out[1] = d.Hours(), float64(set(warned...))
 				return err
 			},

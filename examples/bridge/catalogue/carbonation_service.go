@@ -1,11 +1,11 @@
 package catalogue
 
 import (
-	"example.org/zymase/internal/pipe"
 	"slices"
 	"time"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/pipe"
 	"example.org/zymase/units"
 )
 

@@ -11,11 +11,7 @@ const moreThanAsked = ", with no limit of law looked up"
 
 // nutrientStabilise are sulfite, sorbate and sweeteners.
 func nutrientStabilise() []Function {
-	var names []string
 	sweeteners := finish.Sweeteners()
-	for _, s := range sweeteners {
-		names = append(names, s.Name())
-	}
 	ph := number("ph", "", "pH of the drink", 2.5, 5, 3.3)
 	return []Function{
 		{
@@ -110,7 +106,7 @@ func nutrientStabilise() []Function {
 			Meaning: "sweetener that sweetens as much as sucrose does" + moreThanAsked,
 			Source:  "relative sweetness by mass, as package nutrient cites it for each",
 			Inputs: []Input{
-				choice("sweetener", "which sweetener", names...),
+				choice("sweetener", "which sweetener", namesOf(sweeteners)...),
 				in("sucrose", units.GramPerLitre, "sucrose that it stands for", 0.1, 200, 20),
 			},
 			Outputs: []Output{

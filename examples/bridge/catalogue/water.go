@@ -34,19 +34,11 @@ const (
 var salts = water.Salts()
 
 func saltChoice() Input {
-	var names []string
-	for _, s := range salts {
-		names = append(names, s.Name())
-	}
-	return choice("salt", "the salt as weighed, with its crystal water", names...)
+	return choice("salt", "the salt as weighed, with its crystal water", namesOf(salts)...)
 }
 
 func acidChoice() Input {
-	var names []string
-	for _, a := range water.Acids() {
-		names = append(names, a.Name())
-	}
-	return choice("acid_kind", "the acid", names...)
+	return choice("acid_kind", "the acid", namesOf(water.Acids())...)
 }
 
 // waterIons are the inputs that describe a water, in the order that profileOf reads.

@@ -22,11 +22,7 @@ var drinkingLimits = water.DrinkingLimits()
 var dechlorinators = water.Dechlorinators()
 
 func agentChoice() Input {
-	var names []string
-	for _, a := range dechlorinators {
-		names = append(names, a.String())
-	}
-	return choice("agent", "what takes the chlorine out", names...)
+	return choice("agent", "what takes the chlorine out", namesOf(dechlorinators)...)
 }
 
 func mineralChoice() Input {
