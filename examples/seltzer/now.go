@@ -44,7 +44,12 @@ func nowOf(p plan.Plan, s style, done []string) (now, error) {
 		n.step(cardOf(p, s), done, "clean")
 		return n, nil
 	}
-	n.state, n.why = st.State, stateSection(p, s).rows
+	n.state = st.State
+	for _, r := range stateSection(p, s).rows {
+		if !strings.HasPrefix(r.label, "tried: ") { // they stand by themselves
+			n.why = append(n.why, r)
+		}
+	}
 	for _, a := range st.Advice {
 		n.could = append(n.could, adviceRow(a, s))
 	}

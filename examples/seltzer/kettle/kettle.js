@@ -535,7 +535,7 @@ function whys(list) {
 function showSheet() {
   if (answer.refused) return $("sheet").replaceChildren(refusedNote());
   $("sheet").replaceChildren(el("h2", { className: "screen" }, "Data sheet: tap a name for where its figure comes from"),
-    ...answer.sections.map(s => el("section", { className: s.title === "Cautions" ? "screen" : "" }, el("h3", {}, s.title), whys(s.rows))));
+    ...answer.sections.map(s => el("section", { className: s.title === "Cautions" || s.title.startsWith("How it may go") ? "screen" : "" }, el("h3", {}, s.title), whys(s.rows))));
 }
 
 // inputs are the numbers of the request, by path.
