@@ -11,7 +11,7 @@ import (
 var functions = catalogue.All()
 
 // Most inputs and outputs of a function; those who keep room for a call need no more.
-const MostInputs, MostOutputs = 16, 16
+const MostInputs, MostOutputs = 24, 16
 
 // Function returns the function at a place of the catalogue.
 func Function(place int) (*catalogue.Function, error) {
