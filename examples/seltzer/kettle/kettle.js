@@ -553,7 +553,8 @@ const options = (select, list, usual) => {
 
 async function showLook() {
   const mine = turn;
-  options($("input"), inputs(batch.request, "", "", []), "strength");
+  const moved = inputs(batch.request, "", "", []).filter(i => i.path !== "volume"); // its packs would have to follow
+  options($("input"), moved, moved.some(i => i.path === "strength") ? "strength" : moved[0].path);
   const curves = later("curves", requestText(), batch.us), list = await later("choices", requestText());
   if (mine !== turn) return;
   if (list.error) { $("plot").replaceChildren(refusedNote()); $("curves").replaceChildren(); return; }
