@@ -26,6 +26,9 @@ func (f *Fit) InAnHour(at time.Duration) Band {
 // room. What is laid out for High90 of the share is enough nine times in ten and half of the
 // tenth.
 func (f *Fit) Fastest() (TimeBand, Band) {
+	if f.pace == nil { // none: a Forecast makes one
+		return TimeBand{}, Band{}
+	}
 	var hours, rates [nodeCount]float64
 	peaks := f.peaks()
 	each(func(i int, n node, _ float64) {

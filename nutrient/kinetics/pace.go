@@ -102,12 +102,12 @@ func (p *Pace) ripeAt(hour float64) float64 {
 
 // hourAt is the way back; false beyond the horizon.
 func (p *Pace) hourAt(ripe float64) (float64, bool) {
+	if p == nil || len(p.ripe) == 0 {
+		return 0, false
+	}
 	if len(p.holds) == 1 { // one temperature: an hour ripens as much as the next
 		hour := ripe / p.ripe[1]
 		return max(hour, 0), hour <= horizon.Hours()
-	}
-	if p == nil || len(p.ripe) == 0 {
-		return 0, false
 	}
 	i := sort.SearchFloat64s(p.ripe, ripe)
 	switch {
