@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"math"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
@@ -78,7 +80,8 @@ func (m *maker) addMinerals() error {
 
 	p, n := m.plan, m.salted
 	g := &p.Gravity
-	g.Minerals, g.FloorUncertainty = n.floor, u.In(units.One)
+	left := 2 * m.unfermentedSpread() * (b.wash.Gravity().SG() - dry) // k = 2
+	g.Minerals, g.FloorUncertainty = n.floor, math.Hypot(u.In(units.One), left)
 	for i := range p.Vessels {
 		switch v := &p.Vessels[i]; m.salts[i] {
 		case saltsOfKettle:
@@ -121,4 +124,16 @@ func (m *maker) raise(points []AcidityPoint) {
 	for i := range points {
 		points[i].Gravity += m.salted.at(points[i].Used.In(units.Fraction))
 	}
+}
+
+// unfermentedSpread is how well it is known what of the solids the yeast leaves, as a part of the
+// sugar: as well as the sugar itself, but no worse than by half of what is left (chosen). Of
+// sugar alone nothing is left.
+func (m *maker) unfermentedSpread() float64 {
+	c := m.fermentable.Composition()
+	sugar, rest := c.Sugar().In(units.Fraction), c.UnfermentedSolids.In(units.Fraction)
+	if sugar == 0 {
+		return 0
+	}
+	return min(m.fermentable.Spread().In(units.Fraction), rest/sugar/2)
 }

@@ -61,14 +61,16 @@ func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) erro
 			m.caution(fmt.Sprintf("No %s is weighed: of what it brings there is enough.", s.Name()))
 			continue
 		}
-		dose := short / per // mg/L
+		dose, way := short/per, units.Up // mg/L; up, as it would be short again
 		if law.Of(s) != law.Unlisted {
 			limits, err := law.Limits(j, law.Of(s), law.Wine)
 			if err != nil {
 				return err
 			}
 			for _, l := range limits {
-				dose = min(dose, l.Weighed().In(units.MilligramPerLitre))
+				if most := l.Weighed().In(units.MilligramPerLitre); dose > most {
+					dose, way = most, units.Down
+				}
 				m.plan.Nutrient.Limits = append(m.plan.Nutrient.Limits, l.String())
 			}
 		}
@@ -79,12 +81,13 @@ func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) erro
 			if step, err = units.Gram.Exact(decimal.RequireFromString(fineStep)); err != nil {
 				return err
 			}
-			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 1.00 g in 1 L of water, weighed as well as it can be, and take %.0f mL.",
-				s.Name(), asked.In(units.Milligram), asked.In(units.Milligram)))
 		}
-		mass, err := asked.Round(step, units.Nearest)
+		mass, err := asked.Round(step, way)
 		if err != nil {
 			return err
+		}
+		if mg := mass.Quantity().In(units.Milligram); stock {
+			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 1.00 g in 1 L of water, weighed as well as it can be, and take %.0f mL.", s.Name(), mg, mg))
 		}
 		m.fed = append(m.fed, material.Dose{Material: s, Mass: mass.Quantity()})
 		w := Weight{What: s.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: asked}
