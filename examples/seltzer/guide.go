@@ -9,9 +9,7 @@ import (
 // guideSection is what can explain something seen, and what no figure tells.
 func guideSection(g plan.Guide) section {
 	out := section{title: "What is wrong: " + g.Seen}
-	for _, r := range guideRows(g) {
-		out.rows = append(out.rows, r)
-	}
+	out.rows = append(out.rows, guideRows(g)...)
 	out.rows = append(out.rows, row{label: "No figure tells:"})
 	for _, text := range g.Rest {
 		out.rows = append(out.rows, row{label: "- " + text})

@@ -2,8 +2,10 @@ package kinetics_test
 
 import (
 	"encoding/json"
+	"errors"
 	"math"
 	"testing"
+	"time"
 
 	"pgregory.net/rapid"
 
@@ -214,5 +216,33 @@ func BenchmarkFastest(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		f.Fastest()
+	}
+}
+
+// A pace comes back as what it was made of; one without a start is not written, nor is a fit.
+func TestPaceInJSON(t *testing.T) {
+	was, err := kinetics.NewPace(kinetics.Start{Sugar: units.GramPerLitre.Of(80), Nitrogen: units.MilligramPerLitre.Of(120), Yeast: units.GramPerLitre.Of(0.4)}, kinetics.Hold{Temperature: units.Celsius.Of(18)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	text, err := json.Marshal(was)
+	is := new(kinetics.Pace)
+	if err := errors.Join(err, json.Unmarshal(text, is)); err != nil {
+		t.Fatal(err)
+	}
+	for _, day := range []time.Duration{1, 3, 9} {
+		if a, b := was.Used(day*24*time.Hour), is.Used(day*24*time.Hour); a != b {
+			t.Errorf("after %d days: %v, %v", day, a, b)
+		}
+	}
+	for _, bad := range []any{new(kinetics.Pace), new(kinetics.Fit)} {
+		if _, err := json.Marshal(bad); err == nil {
+			t.Errorf("%T is written", bad)
+		}
+	}
+	for _, bad := range []string{`[]`, `{"sugar":"1 g/L"}`} {
+		if err := json.Unmarshal([]byte(bad), new(kinetics.Pace)); err == nil {
+			t.Errorf("%s is taken", bad)
+		}
 	}
 }

@@ -1,0 +1,36 @@
+package yeast_test
+
+import (
+	"encoding/json"
+	"errors"
+	"strings"
+	"testing"
+	"time"
+
+	"example.org/zymase/internal/check"
+	"example.org/zymase/nutrient/yeast"
+	"example.org/zymase/units"
+)
+
+// A pack comes back with its cells, their spread and how fast they die; a pack that is none is refused.
+func TestPackInJSON(t *testing.T) {
+	was := check.Must(yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4)))
+	text, err := json.Marshal(was)
+	var is yeast.Pack
+	if err := errors.Join(err, json.Unmarshal(text, &is)); err != nil {
+		t.Fatal(err)
+	}
+	cells := check.Must(yeast.Billion(400))
+	a, b := check.Must(was.Need(cells, 60*24*time.Hour)), check.Must(is.Need(cells, 60*24*time.Hour))
+	if a.Mass != b.Mass || a.Low != b.Low || a.High != b.High || a.Evidence != b.Evidence {
+		t.Errorf("%+v\n%+v", a, b)
+	}
+	if _, err := json.Marshal(yeast.Pack{}); err == nil {
+		t.Error("a pack that is none is written")
+	}
+	for _, bad := range []string{`[]`, strings.Replace(string(text), `"cells":"`, `"cells":"9e9`, 1), strings.Replace(string(text), `"loss_rate_1/d":`, `"loss_rate_1/d":-`, 1), strings.Replace(string(text), `"low":"`, `"low":"9`, 1)} {
+		if err := json.Unmarshal([]byte(bad), new(yeast.Pack)); err == nil {
+			t.Errorf("%s is taken", bad)
+		}
+	}
+}

@@ -1,0 +1,43 @@
+package must
+
+import (
+	"encoding/json"
+	"testing"
+
+	"example.org/zymase/units"
+	"example.org/zymase/water"
+)
+
+// What cannot be a wash is refused wherever it is found: a report beyond an ion's range, a water too strong for
+// its activities, a titration that is none.
+func TestBringsRefusals(t *testing.T) {
+	salty, err := water.NewProfile(room, units.CalciumCarbonate{}, water.Sodium.At(gramPerLitre(20)), water.Chloride.At(gramPerLitre(31)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	sour := Reading{Acidity: gramPerLitre(5), Titration: water.TitrationCiderUS}
+	for what, ask := range map[string]func() (Brought, error){
+		"titration of a fruit":  func() (Brought, error) { return Apple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(5)}) },
+		"fruit in a brine":      func() (Brought, error) { return Apple.Brings(gramPerLitre(120), salty, sour) },
+		"fruit and much of one": func() (Brought, error) { return Grape.Brings(gramPerLitre(220), pure(t), sour, water.Sodium.At(gramPerLitre(60))) },
+		"honey in a brine":      func() (Brought, error) { return Honey.Brings(gramPerLitre(230), salty, Reading{}) },
+		"malt in a brine":       func() (Brought, error) { return Malt.Brings(gramPerLitre(120), salty, Reading{PH: 5.2}) },
+		"malt and much of one":  func() (Brought, error) { return Malt.Brings(gramPerLitre(120), pure(t), Reading{PH: 5.2}, water.Sodium.At(gramPerLitre(60))) },
+		"honey and much of one": func() (Brought, error) { return Honey.Brings(gramPerLitre(230), pure(t), Reading{}, water.Potassium.At(gramPerLitre(60))) },
+	} {
+		if b, err := ask(); err == nil {
+			t.Errorf("%s: pH %.2f", what, b.Drink.PH())
+		}
+	}
+}
+
+// A text that is none of what it should be is refused.
+func TestTextsThatAreNone(t *testing.T) {
+	for text, into := range map[string]any{
+		`[]`: new(Drink), `{"pH":"x"}`: new(Aim), `{"name":5}`: new(Part), `{"name":"acidity as gold"}`: new(Part), `{"name":"gold"}`: new(Part),
+	} {
+		if err := json.Unmarshal([]byte(text), into); err == nil {
+			t.Errorf("%T: %s is taken", into, text)
+		}
+	}
+}
