@@ -37,7 +37,7 @@ func (p Profile) CreamOfTartar() (units.MassConcentration, error) {
 	saturated.settle(-tartarSolubility(p.t, p.ethanol) / tartar * 1000)
 	var like Series
 	rest, err := like.tartar(saturated)
-	if err != nil {
+	if err != nil { // not reached: a saturated solution is a thin one
 		return none, limit.Named(fn, err)
 	}
 	over := func(mmol float64) (float64, error) {
@@ -51,7 +51,7 @@ func (p Profile) CreamOfTartar() (units.MassConcentration, error) {
 		return none, limit.Named(fn, err)
 	}
 	n, err := numeric.Rising(over, most/64, 2, most*(1-1e-9), most*1e-10)
-	if err != nil {
+	if err != nil { // not reached: what settles makes the water thinner
 		return none, limit.Named(fn, err)
 	}
 	return units.MilligramPerLitre.Of(checked.Number(n * tartar)), nil

@@ -59,7 +59,12 @@ func TestCreamOfTartarComesToRest(t *testing.T) {
 	if again, err := p.CreamOfTartar(); err != nil || again.In(units.MilligramPerLitre) > 0.05 {
 		t.Error(again, err)
 	}
-	for what, bad := range map[string]Profile{"temperature": {t: 25}} {
+	strong := wine(1000)
+	strong.mg[Sodium], strong.mg[Chloride] = 20_000, 31_000 // 0.9 mol/kg
+	if _, err := (Profile{t: 95}).CreamOfTartar(); err == nil {
+		t.Error("95 °C is taken")
+	}
+	for what, bad := range map[string]Profile{"temperature": {t: 25}, "ionic strength": strong} {
 		_, err := bad.CreamOfTartar()
 		if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Quantity != what {
 			t.Error(err)

@@ -24,6 +24,7 @@ func TestJSONRefusals(t *testing.T) {
 		{new(water.Sold), `{"acid":"lactic acid","share":"0 %"}`, "water.Sold.UnmarshalJSON: "},
 		{new(water.CO2Loss), `[]`, "cannot unmarshal"},
 		{new(water.Residual), `[]`, "cannot unmarshal"},
+		{new(water.DrinkingLimit), `[]`, "cannot unmarshal"},
 	} {
 		err := json.Unmarshal([]byte(c.text), c.into)
 		if err == nil || !strings.Contains(err.Error(), c.want) {

@@ -111,7 +111,7 @@ func titrated(p water.Profile, t water.Titration) (units.MassConcentration, erro
 		return p.TitratableAcidity(t)
 	}
 	thin, err := p.Dilute(units.Litre.Of(1), units.Litre.Of(thinner-1))
-	if err != nil {
+	if err != nil { // not reached: a litre and three
 		return units.MassConcentration{}, err
 	}
 	ta, err := thin.TitratableAcidity(t)

@@ -64,7 +64,7 @@ func (d Drink) blend(fn string, other Drink, x float64) (Drink, error) {
 	}
 	p, err := water.Blend(water.Portion{Water: d.water, Volume: units.Litre.Of(checked.Number(1 - x))},
 		water.Portion{Water: other.water, Volume: units.Litre.Of(checked.Number(x))})
-	if err != nil {
+	if err != nil { // not reached: two parts of a litre
 		return Drink{}, limit.Named(fn, err)
 	}
 	return newDrink(fn, p, units.PercentVolume.Of(checked.Number((1-x)*d.strength+x*other.strength)))

@@ -271,7 +271,7 @@ func (f Origin) byUsual(fn string, u Usual, k float64, held contents, in water.P
 		r := Reading{PH: u.PH.Value, Acidity: u.Parts[0].Content.Value, Titration: water.Titration{End: 8.5, As: water.HydrochloricAcid}, Temperature: room}
 		d, err = r.Drink(f.Acids(), own.list()...)
 	}
-	if err != nil {
+	if err != nil { // not reached: the figures of a table
 		return Drink{}, 0, err
 	}
 	all := contents{}
