@@ -47,7 +47,7 @@ func TestPage(t *testing.T) {
 		if found := regexp.MustCompile(`(?i)https?:|src=|@import|url\(|<script|<link`).FindString(text); found != "" {
 			t.Errorf("it asks for something outside: %q", found)
 		}
-		if n := strings.Count(text, "<svg "); n != 8 || strings.Count(text, "<title id=") != n || strings.Count(text, "<desc id=") != n || strings.Count(text, `role="img"`) != n {
+		if n := strings.Count(text, "<svg "); n != 11 || strings.Count(text, "<title id=") != n || strings.Count(text, "<desc id=") != n || strings.Count(text, `role="img"`) != n {
 			t.Errorf("%d pictures, not all with words", n)
 		}
 		for _, want := range []string{`lang="en"`, `scope="row"`, "dry floor", "set point", "rating given", "burst"} {

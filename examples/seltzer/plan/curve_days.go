@@ -13,8 +13,9 @@ var daysAfter = Axis{"time after pitching", "days"}
 // bandHolds says what the bands of a curve over the days are.
 const bandHolds = "nine in ten, half of them in the darker band"
 
-// dayCurves are the gravity over the days, with its bands and what was read, and the gas and
-// the heat of each hour with their peaks; none where no pace is known and nothing was read.
+// dayCurves are the gravity over the days, with its bands and what was read, the strength, the sugar
+// left and the pH likewise, and the gas and the heat of each hour with their peaks; none where no
+// pace is known and nothing was read.
 func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 	s := m.plan.State
 	g := Curve{Title: "Gravity over the days", X: daysAfter, Y: Axis{"gravity", "20/20 °C"}, Limit: &m.plan.Gravity.Floor, LimitName: "dry floor"}
@@ -43,6 +44,19 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 	g.BandName = bandHolds
 	gas := Curve{Title: "Gas in an hour", X: daysAfter, Y: Axis{"CO2", "g/h"}, AtName: "peak", BandName: bandHolds}
 	heat := Curve{Title: "Heat in an hour", X: daysAfter, Y: Axis{"heat", "W"}, AtName: "peak", BandName: bandHolds}
+	strength := Curve{Title: "Strength over the days", X: daysAfter, Y: Axis{"strength", "% vol"}, BandName: bandHolds}
+	sugar := Curve{Title: "Sugar left over the days", X: daysAfter, Y: Axis{"sugar", "g/L"}, BandName: bandHolds}
+	ph := Curve{Title: "pH over the days", X: daysAfter, Y: Axis{Name: "pH"}, BandName: bandHolds}
+	if f := m.plan.Acidity.Floor; f > 0 {
+		ph.Limit, ph.LimitName = &f, "floor"
+	}
+	part := 1.0 // of the plan's strength and sugar, by the wash as it was read
+	if dry := along[len(along)-1].Strength.In(units.PercentVolume); s != nil && s.Floor > 0 && dry > 0 {
+		part = s.Final.In(units.PercentVolume) / dry
+	}
+	strengthOf := func(p AcidityPoint) float64 { return part * p.Strength.In(units.PercentVolume) }
+	whole := part * m.plan.Nutrient.Sugar.In(units.GramPerLitre)
+	sugarOf := func(p AcidityPoint) float64 { return whole * (1 - p.Used.In(units.Fraction)) }
 	last, steps := m.lastDay(), 2*curveSteps
 	grams := 1000 * m.gas
 	watts, err := m.wattsOfAll()
@@ -56,13 +70,40 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 		g.Points = append(g.Points, [2]float64{x, m.gravityAlong(along, used.Median)})
 		g.LowerUpper = append(g.LowerUpper, [3]float64{x, m.gravityAlong(along, used.High90), m.gravityAlong(along, used.Low90)})
 		g.Inner = append(g.Inner, [3]float64{x, m.gravityAlong(along, used.High50), m.gravityAlong(along, used.Low50)})
+		strength.follow(x, used, along, strengthOf, strengthOf, strengthOf)
+		sugar.follow(x, used, along, sugarOf, sugarOf, sugarOf)
+		ph.follow(x, used, along, func(p AcidityPoint) float64 { return p.PH }, func(p AcidityPoint) float64 { return p.Low }, func(p AcidityPoint) float64 { return p.High })
 		hour := fit.InAnHour(at)
 		gas.hourly(x, hour, grams)
 		heat.hourly(x, hour, watts)
 	}
 	gas.topped()
 	heat.topped()
-	return []Curve{g, gas, heat}, nil
+	curves := []Curve{g, strength, sugar}
+	if m.plan.Acidity.Unforeseen == "" {
+		curves = append(curves, ph)
+	}
+	return append(curves, gas, heat), nil
+}
+
+// follow adds a point, with its bands, of what the course gives for the sugar used: in the middle, and
+// from the least to the most of where the sugar may be.
+func (c *Curve) follow(x float64, used kinetics.Band, along []AcidityPoint, middle, least, most func(AcidityPoint) float64) {
+	span := func(from, to units.Share) [3]float64 {
+		low := math.Min(onCourse(along, from, least), onCourse(along, to, least))
+		return [3]float64{x, low, math.Max(onCourse(along, from, most), onCourse(along, to, most))}
+	}
+	c.Points = append(c.Points, [2]float64{x, onCourse(along, used.Median, middle)})
+	c.LowerUpper = append(c.LowerUpper, span(used.Low90, used.High90))
+	c.Inner = append(c.Inner, span(used.Low50, used.High50))
+}
+
+// onCourse is a figure of the course when a share is used, on the line between two of its points.
+func onCourse(along []AcidityPoint, used units.Share, figure func(AcidityPoint) float64) float64 {
+	x := used.In(units.Fraction) * float64(len(along)-1)
+	i := min(int(x), len(along)-2)
+	part := math.Min(x-float64(i), 1)
+	return figure(along[i]) + part*(figure(along[i+1])-figure(along[i]))
 }
 
 func inDays(t time.Duration) float64 { return t.Hours() / 24 }
@@ -111,8 +152,5 @@ func (m *maker) gravityAlong(along []AcidityPoint, used units.Share) float64 {
 	if s := m.plan.State; s != nil && s.Floor > 0 {
 		return m.gravityOf(used.In(units.Percent))
 	}
-	x := used.In(units.Fraction) * float64(len(along)-1)
-	i := min(int(x), len(along)-2)
-	part := math.Min(x-float64(i), 1)
-	return along[i].Gravity + part*(along[i+1].Gravity-along[i].Gravity)
+	return onCourse(along, used, func(p AcidityPoint) float64 { return p.Gravity })
 }
