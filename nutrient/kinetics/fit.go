@@ -140,30 +140,33 @@ func (f *Fit) Stops(below units.Share) units.Share {
 // Next is the hour, from a moment on and within the five days after it, at which a reading
 // would tell most: where the outcomes that are still possible lie furthest apart.
 func (f *Fit) Next(from time.Duration) time.Duration {
-	const coarse = 6
-	best := f.furthest(from, from+5*24*time.Hour, coarse*time.Hour)
-	return f.furthest(max(from, best-(coarse-1)*time.Hour), min(best+(coarse-1)*time.Hour, from+5*24*time.Hour), time.Hour)
-}
-
-// furthest is the moment, of those a step apart, at which the outcomes lie furthest apart.
-func (f *Fit) furthest(from, to, step time.Duration) time.Duration {
-	best, most := from, -1.0
-	for at := from; at <= to; at += step {
-		ripe := f.pace.ripeAt(math.Min(math.Max(at.Hours(), 0), horizon.Hours()))
-		var mean, square float64
-		for i := range nodes {
-			n := nodes[i]
-			if w := f.weights[i]; w > 1e-7 {
-				x := n.share(f.pace, ripe, f.ripeMiddle)
-				mean += w * x
-				square += w * x * x
+	// Nodes that differ by their end alone go the same way there: their weights are summed first.
+	var ways [wayCount]struct{ first, second float64 } // moments of the end
+	for i, n := range nodes {
+		w := &ways[i%wayCount]
+		w.first += f.weights[i] * n.end
+		w.second += f.weights[i] * n.end * n.end
+	}
+	// furthest is the moment, of those a step apart, at which the outcomes lie furthest apart.
+	furthest := func(from, to, step time.Duration) time.Duration {
+		best, most := from, -1.0
+		for at := from; at <= to; at += step {
+			ripe := f.pace.ripeAt(math.Min(math.Max(at.Hours(), 0), horizon.Hours()))
+			var mean, square float64
+			for i := range ways {
+				x := nodes[i].way(f.pace, ripe, f.ripeMiddle)
+				mean += ways[i].first * x
+				square += ways[i].second * x * x
+			}
+			if v := square - mean*mean; v > most {
+				best, most = at, v
 			}
 		}
-		if v := square - mean*mean; v > most {
-			best, most = at, v
-		}
+		return best
 	}
-	return best
+	const coarse = 6
+	best := furthest(from, from+5*24*time.Hour, coarse*time.Hour)
+	return furthest(max(from, best-(coarse-1)*time.Hour), min(best+(coarse-1)*time.Hour, from+5*24*time.Hour), time.Hour)
 }
 
 // smooth spreads each cell over its neighbours by a normal distribution.

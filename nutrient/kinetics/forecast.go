@@ -95,7 +95,10 @@ var (
 
 type weighted struct{ value, weight float64 }
 
-const nodeCount = paceCount * len(lags) * len(tails) * len(ends)
+const (
+	wayCount  = paceCount * len(lags) * len(tails)
+	nodeCount = wayCount * len(ends)
+)
 
 // node is one way in which the ferment may go.
 type node struct{ speed, lag, tail, end float64 }
@@ -132,11 +135,16 @@ func each(do func(i int, n node, prior float64)) {
 
 // share is what a node has used at an hour of the clock. ripeMiddle is the pace's own.
 func (n node) share(p *Pace, ripe, ripeMiddle float64) float64 {
+	return n.end * n.way(p, ripe, ripeMiddle)
+}
+
+// way is how far a node is on the way to its end.
+func (n node) way(p *Pace, ripe, ripeMiddle float64) float64 {
 	r := n.speed * (ripe - n.lag)
 	if r > ripeMiddle {
 		r = ripeMiddle + (r-ripeMiddle)/n.tail
 	}
-	return n.end * p.shareAt(r)
+	return p.shareAt(r)
 }
 
 // hour is when a node has used what takes the pace some ripe hours; infinite if never.
