@@ -114,8 +114,20 @@ await fetch('said', { method: 'POST', body: wrong.join('\n') || 'ok ' + navigato
 		}
 	}))
 	defer server.Close()
+	profile, err := os.MkdirTemp("", "profile") // its processes write to it for a moment after the first is killed
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer func() {
+		for range 50 {
+			if os.RemoveAll(profile) == nil {
+				return
+			}
+			time.Sleep(100 * time.Millisecond)
+		}
+	}()
 	cmd := exec.Command(chromium, "--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update",
-		"--disable-sync", "--disable-dev-shm-usage", "--user-data-dir="+t.TempDir(), "--remote-debugging-port=0", server.URL)
+		"--disable-sync", "--disable-dev-shm-usage", "--user-data-dir="+profile, "--remote-debugging-port=0", server.URL)
 	if err := cmd.Start(); err != nil {
 		t.Fatal(err)
 	}
