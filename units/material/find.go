@@ -93,9 +93,9 @@ var byName = func() map[string]Material {
 }()
 
 // key is a name as it is looked up.
-func key(name string) string {
-	return strings.NewReplacer("sulph", "sulf", "·", ".").Replace(strings.ToLower(strings.TrimSpace(name)))
-}
+func key(name string) string { return spelling.Replace(strings.ToLower(strings.TrimSpace(name))) }
+
+var spelling = strings.NewReplacer("sulph", "sulf", "·", ".")
 
 // near lists the names that have a word in common with a text or differ by little from it,
 // in the order of All.
