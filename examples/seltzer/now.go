@@ -74,6 +74,13 @@ func nowOf(p plan.Plan, s style, done []string) (now, error) {
 		n.take = append(n.take, row{label: c.What, value: s.weight(*c), note: c.For + "; add half, stir, measure again"})
 		n.cautions = append(n.cautions, foams(p)...)
 	}
+	var once []string
+	for _, c := range n.cautions {
+		if !slices.Contains(once, c) {
+			once = append(once, c)
+		}
+	}
+	n.cautions = once
 	return n, err
 }
 
@@ -209,7 +216,7 @@ func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 					n.take = append(n.take, r)
 				}
 			}
-			if i == 1 && p.Acidity.Halves {
+			if i == 1 && p.Acidity.Halves && st.Correction == nil { // a correction is all that it needs from here
 				half, err := otherHalf(p, s)
 				if err != nil {
 					return err

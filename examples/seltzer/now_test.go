@@ -23,6 +23,8 @@ func TestNow(t *testing.T) {
 	weak.Gravity, strong.Gravity = 1.0250, 1.0310
 	late := read(100, 1.0060)
 	late.PH = &sour
+	early := read(60, 1.0200)
+	early.PH = &sour
 	for _, c := range []struct {
 		name     string
 		readings []plan.Reading
@@ -43,6 +45,7 @@ func TestNow(t *testing.T) {
 		{"first forgotten", []plan.Reading{wash, read(40, 1.0260)}, "pitch", plan.Fermenting, []string{"addition 1"}, "addition 1, white sugar"},
 		{"half", []plan.Reading{wash, read(80, 1.0100)}, "pitch feed-1 feed-2 feed-3", plan.Fermenting, []string{"Measure the pH"}, "addition"},
 		{"sour", []plan.Reading{wash, late}, "pitch feed-1 feed-2 feed-3", plan.Fermenting, []string{"below the floor of 3.6", "foams"}, "Measure the pH"},
+		{"sour before the second half", []plan.Reading{wash, early}, "pitch feed-1", plan.Fermenting, []string{"addition 2", "add half, stir"}, "other half of"},
 		{"dry", []plan.Reading{wash, read(200, 0.9946), read(272, 0.9946)}, "", plan.Finished, []string{"Chill"}, "Do not pack"},
 		{"stalled", []plan.Reading{wash, read(100, 1.0100), read(172, 1.0100)}, "", plan.Stalled, []string{"measure the pH"}, "Chill"},
 		{"impossible", []plan.Reading{wash, read(100, 1.0500)}, "", plan.Doubtful, []string{"read again"}, "Chill"},
