@@ -17,13 +17,21 @@ func TestBringsRefusals(t *testing.T) {
 	}
 	sour := Reading{Acidity: gramPerLitre(5), Titration: water.TitrationCiderUS}
 	for what, ask := range map[string]func() (Brought, error){
-		"titration of a fruit":  func() (Brought, error) { return Apple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(5)}) },
-		"fruit in a brine":      func() (Brought, error) { return Apple.Brings(gramPerLitre(120), salty, sour) },
-		"fruit and much of one": func() (Brought, error) { return Grape.Brings(gramPerLitre(220), pure(t), sour, water.Sodium.At(gramPerLitre(60))) },
-		"honey in a brine":      func() (Brought, error) { return Honey.Brings(gramPerLitre(230), salty, Reading{}) },
-		"malt in a brine":       func() (Brought, error) { return Malt.Brings(gramPerLitre(120), salty, Reading{PH: 5.2}) },
-		"malt and much of one":  func() (Brought, error) { return Malt.Brings(gramPerLitre(120), pure(t), Reading{PH: 5.2}, water.Sodium.At(gramPerLitre(60))) },
-		"honey and much of one": func() (Brought, error) { return Honey.Brings(gramPerLitre(230), pure(t), Reading{}, water.Potassium.At(gramPerLitre(60))) },
+		"titration of a fruit": func() (Brought, error) {
+			return Apple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(5)})
+		},
+		"fruit in a brine": func() (Brought, error) { return Apple.Brings(gramPerLitre(120), salty, sour) },
+		"fruit and much of one": func() (Brought, error) {
+			return Grape.Brings(gramPerLitre(220), pure(t), sour, water.Sodium.At(gramPerLitre(60)))
+		},
+		"honey in a brine": func() (Brought, error) { return Honey.Brings(gramPerLitre(230), salty, Reading{}) },
+		"malt in a brine":  func() (Brought, error) { return Malt.Brings(gramPerLitre(120), salty, Reading{PH: 5.2}) },
+		"malt and much of one": func() (Brought, error) {
+			return Malt.Brings(gramPerLitre(120), pure(t), Reading{PH: 5.2}, water.Sodium.At(gramPerLitre(60)))
+		},
+		"honey and much of one": func() (Brought, error) {
+			return Honey.Brings(gramPerLitre(230), pure(t), Reading{}, water.Potassium.At(gramPerLitre(60)))
+		},
 	} {
 		if b, err := ask(); err == nil {
 			t.Errorf("%s: pH %.2f", what, b.Drink.PH())
