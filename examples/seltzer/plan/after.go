@@ -203,12 +203,8 @@ func (m *maker) settleDown() error {
 
 // fermented is the base drink, dry and off its yeast.
 func (m *maker) fermented() (forward.State, error) {
-	deeds, err := m.deeds()
+	c, deeds, err := m.atStart()
 	if err != nil {
-		return forward.State{}, err
-	}
-	c := &carried{unknowns: forward.Usual()}
-	if c.state, err = m.tap(m.inKettle()); err != nil {
 		return forward.State{}, err
 	}
 	for _, d := range deeds {

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"errors"
 	"fmt"
 	"math"
 
@@ -305,6 +306,9 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 		}
 		b, err := r.mix(share)
 		if err != nil {
+			if _, named := errors.AsType[*RequestError](err); named {
+				return b, err
+			}
 			return b, &RequestError{Field: "packs", Value: "their strengths with priming", Allowed: reason(err), Err: err}
 		}
 		change, err := r.prime(b)

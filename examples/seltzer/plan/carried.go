@@ -164,6 +164,17 @@ type carried struct {
 	boiledOff, scale float64 // kg
 }
 
+// atStart is the water in the kettle, and the steps to come.
+func (m *maker) atStart() (*carried, []deed, error) {
+	deeds, err := m.deeds()
+	if err != nil {
+		return nil, nil, err
+	}
+	c := &carried{unknowns: forward.Usual()}
+	c.state, err = m.tap(m.inKettle())
+	return c, deeds, err
+}
+
 // do carries the state through a step.
 func (c *carried) do(st forward.Step) (forward.Left, error) {
 	states, left, err := forward.Walk(nil, []forward.Step{st}, c.state, &c.unknowns, &c.like)
@@ -196,12 +207,8 @@ func note(lines []Line, what string, kilos float64) []Line {
 
 // carry takes the plan, as far as it is made, through its steps.
 func (m *maker) carry() (*carried, error) {
-	c := &carried{unknowns: forward.Usual()}
-	deeds, err := m.deeds()
+	c, deeds, err := m.atStart()
 	if err != nil {
-		return nil, err
-	}
-	if c.state, err = m.tap(m.inKettle()); err != nil {
 		return nil, err
 	}
 	c.in = note(c.in, "water, as it comes", kg(c.state.Mass()))

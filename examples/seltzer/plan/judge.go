@@ -69,6 +69,9 @@ func (s *StatePlan) doubt(original float64) {
 		s.State, s.Diagnosis = Doubtful, append(s.Diagnosis, fmt.Sprintf(format, a...))
 	}
 	for i, p := range s.Points {
+		if p.beyond != "" {
+			say("after %v: %s: read it again, and check its unit", p.After, p.beyond)
+		}
 		if p.apart != "" {
 			say("after %v: %s contradict each other: read both again", p.After, p.apart)
 		}

@@ -315,12 +315,8 @@ func (m *maker) convention() water.Titration {
 
 // washState is the wash before the nutrient and the yeast.
 func (m *maker) washState() (forward.State, error) {
-	deeds, err := m.deeds()
+	c, deeds, err := m.atStart()
 	if err != nil {
-		return forward.State{}, err
-	}
-	c := &carried{unknowns: forward.Usual()}
-	if c.state, err = m.tap(m.inKettle()); err != nil {
 		return forward.State{}, err
 	}
 	for _, d := range deeds {

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"strings"
 
@@ -17,6 +18,9 @@ import (
 const (
 	brixSpread = 0.2
 	lostSpread = 0.03
+
+	farBrix = 1.0 // beyond what the wash can show: no ferment of it reads so
+	farLost = 3 * lostSpread
 )
 
 // A byOne is the share of the sugar used by one instrument, k = 1.
@@ -29,6 +33,7 @@ type byOne struct {
 // how sure each is.
 func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 	var all []byOne
+	var beyond string // what no ferment of the wash can show
 	final := m.plan.State.Final.In(units.PercentVolume)
 	at := m.along(wash)
 	hydrometer, refractometer := m.hydrometer(), 1.0
@@ -68,6 +73,12 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 		if err != nil {
 			return StatePoint{}, err
 		}
+		switch {
+		case *r.Brix > shown(0)+farBrix:
+			beyond = fmt.Sprintf("%s °Bx is more than the wash began with, %.1f", trim(*r.Brix), shown(0))
+		case *r.Brix < shown(1)-farBrix:
+			beyond = fmt.Sprintf("%s °Bx is less than a refractometer shows of it dry, %.1f", trim(*r.Brix), shown(1))
+		}
 		all = append(all, byOne{"refractometer", used, math.Max(0.01, brixSpread/(shown(0)-shown(1)))})
 	}
 	if r.Lost != nil {
@@ -75,6 +86,10 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 		if err != nil {
 			return StatePoint{}, err
 		}
+		if used > 1+farLost {
+			beyond = fmt.Sprintf("%.2f kg lost is more than all its sugar gives", kg(*r.Lost))
+		}
+		used = min(used, 1)
 		all = append(all, byOne{"weight", used, math.Max(0.01, lostSpread*used)})
 	}
 	used, u, apart := together(all)
@@ -86,7 +101,7 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 	p := StatePoint{
 		After: r.After, Gravity: s.Gravity().SG() + m.salted.at(used), Used: units.Percent.Of(checked.Number(100 * used)), Strength: s.ByVolume(), PH: r.PH,
 		Left:  units.GramPerLitre.Of(checked.Number(1000 * kg(s.Fermentable()) / v.In(units.Litre))),
-		apart: apart,
+		apart: apart, beyond: beyond,
 	}
 	if (used == 0 || used == 1) && r.Gravity != 0 {
 		p.Gravity = m.corrected(r, s)
@@ -123,7 +138,8 @@ func (m *maker) usedBy(over func(used float64) float64) (float64, error) {
 	return numeric.Root(over, 0, 1, 1e-12)
 }
 
-// usedByWeight is the share used by the weight lost: the gas made, less what the liquid holds.
+// usedByWeight is the share used by the weight lost: the gas made, less what the liquid holds. Above
+// 1 more was lost than there is gas for.
 func (m *maker) usedByWeight(wash gravity.Solution, lost float64) (float64, error) {
 	if lost == 0 {
 		return 0, nil
@@ -138,7 +154,7 @@ func (m *maker) usedByWeight(wash gravity.Solution, lost float64) (float64, erro
 	}
 	kept := held.In(units.GramCO2PerLitre) / 1000 * wash.VolumeAt20().In(units.Litre)
 	gas := m.gas * kg(wash.Fermentable()) / kg(m.batch.wash.Fermentable())
-	return math.Min((lost+kept)/gas, 1), nil
+	return (lost + kept) / gas, nil
 }
 
 // together is what several instruments say; apart says where two of them contradict each other.

@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"errors"
 	"math"
 	"strings"
 	"testing"
@@ -258,5 +259,38 @@ func TestNearest(t *testing.T) {
 	r.Fermentable = "sawdust"
 	if _, _, err := plan.Nearest(r); err == nil {
 		t.Error("sawdust has a nearest")
+	}
+}
+
+// What no ferment of the wash can show is doubted, not held to the nearest end: more weight lost than its sugar
+// has gas for (2.1 kg, by the plan's own balance), a refractometer above the wash or below what is dry.
+func TestReadingsBeyondTheWash(t *testing.T) {
+	lost, little := units.Kilogram.Of(99), units.Kilogram.Of(1.9)
+	high, low, fair := 39.0, 0.3, 4.0
+	for what, c := range map[string]struct {
+		r      plan.Reading
+		doubts bool
+	}{
+		"weight": {plan.Reading{Lost: &lost}, true}, "less weight": {plan.Reading{Lost: &little}, false},
+		"brix above": {plan.Reading{Brix: &high}, true}, "brix below": {plan.Reading{Brix: &low}, true}, "brix": {plan.Reading{Brix: &fair}, false},
+	} {
+		r := request(t)
+		c.r.After, c.r.Temperature = plan.Duration(90*time.Hour), units.Celsius.Of(20)
+		r.Readings = []plan.Reading{read(0, 1.0283), c.r}
+		p := made(t, r)
+		if doubts := p.State.State == plan.Doubtful; doubts != c.doubts {
+			t.Errorf("%s: %s, %v", what, p.State.State, p.State.Diagnosis)
+		}
+	}
+}
+
+// A refusal within the search for the packs' strength names the field that is wrong.
+func TestTopUpTooLarge(t *testing.T) {
+	r := request(t)
+	much := units.Litre.Of(300)
+	r.Kettle.TopUp = &much
+	_, err := plan.Make(r)
+	if re, ok := errors.AsType[*plan.RequestError](err); !ok || re.Field != "kettle.top_up" {
+		t.Error(err)
 	}
 }

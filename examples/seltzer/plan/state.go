@@ -37,5 +37,6 @@ type StatePoint struct {
 	Left        units.MassConcentration `json:"fermentable_left"`
 	PH          *float64                `json:"pH,omitempty"`
 
-	apart string // the instruments that contradict each other
+	apart  string // the instruments that contradict each other
+	beyond string // what no ferment of the wash can show
 }
