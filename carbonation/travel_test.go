@@ -3,6 +3,7 @@ package carbonation
 import (
 	"encoding/json"
 	"errors"
+	"strings"
 	"testing"
 
 	"example.org/zymase/units"
@@ -32,5 +33,54 @@ func TestComparisonInJSON(t *testing.T) {
 	}
 	if err := json.Unmarshal([]byte(`[]`), new(Comparison)); err == nil {
 		t.Error("a list is taken for a comparison")
+	}
+}
+
+// A rate and a lethality come back from their text as they were; no rate, no lethality and
+// what is none of them are refused, a long text shortened.
+func TestRatesInText(t *testing.T) {
+	for _, was := range []CarbonationRate{StillKeg(), RolledKeg(), {0.0125}} {
+		text, err := was.MarshalText()
+		var is CarbonationRate
+		if err := errors.Join(err, is.UnmarshalText(text)); err != nil || is != was {
+			t.Errorf("%s: %v, want %v (%v)", text, is, was, err)
+		}
+	}
+	if text, err := (CarbonationRate{0.0125}).MarshalText(); err != nil || string(text) != "0.0125 1/h" {
+		t.Errorf("%q, %v", text, err)
+	}
+	other, err := NewLethality(units.KelvinDifference.Of(8))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, row := range []struct {
+		was  Lethality
+		text string
+	}{{DelVecchio(), "1.393^(T-60)"}, {Handbook(), "10^((T-60)/7)"}, {other, "z 8 K"}} {
+		text, err := row.was.MarshalText()
+		var is Lethality
+		if err := errors.Join(err, is.UnmarshalText(text)); err != nil || string(text) != row.text || is != row.was {
+			t.Errorf("%q: %v, want %q (%v)", text, is, row.text, err)
+		}
+	}
+	for _, none := range []interface{ MarshalText() ([]byte, error) }{CarbonationRate{}, Lethality{}} {
+		_, err := none.MarshalText()
+		if _, is := errors.AsType[*units.StateError](err); !is {
+			t.Errorf("%T: %v", none, err)
+		}
+	}
+	long := strings.Repeat("1", 100)
+	for _, bad := range []string{"", "0.0125", "0.0125 1/min", "x 1/h", long, "z", "z 8", "z 8 kg", "1.39^(T-60)"} {
+		for _, into := range []interface{ UnmarshalText([]byte) error }{new(CarbonationRate), new(Lethality)} {
+			wrong, is := errors.AsType[*units.ParseError](into.UnmarshalText([]byte(bad)))
+			if !is || len(wrong.Input) > 64 {
+				t.Errorf("%T takes %q: %v", into, bad, wrong)
+			}
+		}
+	}
+	for into, bad := range map[interface{ UnmarshalText([]byte) error }]string{new(CarbonationRate): "1001 1/h", new(Lethality): "z 50 K"} {
+		if _, is := errors.AsType[*units.RangeError](into.UnmarshalText([]byte(bad))); !is {
+			t.Errorf("%T takes %q", into, bad)
+		}
 	}
 }
