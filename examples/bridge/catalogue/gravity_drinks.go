@@ -11,24 +11,15 @@ import (
 func gravityExtracts() []Function {
 	const balling = "C. J. N. Balling, Die Gährungschemie (1865)"
 	return []Function{
-		of2("original_extract", "original extract of a malt beer from its strength and real extract",
-			balling,
-			takes("strength_by_mass", units.PercentMass, "ethanol in the beer", 0, 20, 3.8),
-			takes("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol", 0, 40, 4.5),
-			gives("original_extract", units.DegreePlato, "extract of the wort"),
-			rival.OriginalExtractBalling),
-		of2("strength_from_extracts", "strength of a malt beer from its original and real extract",
-			balling,
-			takes("original_extract", units.DegreePlato, "extract of the wort", 0, 40, 12),
-			takes("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol", 0, 40, 4.5),
-			gives("strength_by_mass", units.PercentMass, "ethanol in the beer"),
-			rival.StrengthBalling),
-		of2("real_extract", "real extract of a malt beer from its original extract and strength",
-			balling,
-			takes("original_extract", units.DegreePlato, "extract of the wort", 0, 40, 12),
-			takes("strength_by_mass", units.PercentMass, "ethanol in the beer", 0, 20, 3.8),
-			gives("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol"),
-			rival.RealExtractBalling),
+		entry("original_extract", "original extract of a malt beer from its strength and real extract", balling,
+			of2(takes("strength_by_mass", units.PercentMass, "ethanol in the beer", 0, 20, 3.8), takes("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol", 0, 40, 4.5), rival.OriginalExtractBalling),
+			gives("original_extract", units.DegreePlato, "extract of the wort")),
+		entry("strength_from_extracts", "strength of a malt beer from its original and real extract", balling,
+			of2(takes("original_extract", units.DegreePlato, "extract of the wort", 0, 40, 12), takes("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol", 0, 40, 4.5), rival.StrengthBalling),
+			gives("strength_by_mass", units.PercentMass, "ethanol in the beer")),
+		entry("real_extract", "real extract of a malt beer from its original extract and strength", balling,
+			of2(takes("original_extract", units.DegreePlato, "extract of the wort", 0, 40, 12), takes("strength_by_mass", units.PercentMass, "ethanol in the beer", 0, 20, 3.8), rival.RealExtractBalling),
+			gives("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol")),
 	}
 }
 
