@@ -1,7 +1,6 @@
 package must
 
 import (
-
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
