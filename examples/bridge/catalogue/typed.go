@@ -168,10 +168,12 @@ func gives[D, E units.Dimension](name string, unit units.Unit[D, E], meaning str
 
 // from is a quantity of a result.
 func from[T any, D, E units.Dimension](get func(T) units.Quantity[D, E], name string, unit units.Unit[D, E], meaning string) result[T] {
-	return result[T]{
-		Output{Name: name, Unit: unit.Symbol(), Meaning: meaning, measure: quantity[D, E]{unit}},
-		func(v T) float64 { return get(v).In(unit) },
-	}
+	return stated(func(v T) float64 { return get(v).In(unit) }, name, unit, meaning)
+}
+
+// stated is a number of a result that is worked out in the unit.
+func stated[T any, D, E units.Dimension](get func(T) float64, name string, unit units.Unit[D, E], meaning string) result[T] {
+	return result[T]{Output{Name: name, Unit: unit.Symbol(), Meaning: meaning, measure: quantity[D, E]{unit}}, get}
 }
 
 // givesNumber is a number that is itself the result: pure, or in a unit that package units
@@ -228,4 +230,13 @@ func heavy(f Function) Function {
 // as makes a quantity of a number that [Function.Call] has checked.
 func as[D, E units.Dimension](unit units.Unit[D, E], v float64) units.Quantity[D, E] {
 	return unit.Of(checked.Number(v))
+}
+
+// upTo are the values of an enumeration from the first to last.
+func upTo[T ~int](last T) []T {
+	list := make([]T, last+1)
+	for i := range list {
+		list[i] = T(i)
+	}
+	return list
 }
