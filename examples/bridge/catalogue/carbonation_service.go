@@ -237,12 +237,9 @@ func ofDrinkAndPipe() []Function {
 				return err
 			},
 		},
-		of2("friction_factor", "Darcy's friction factor of a pipe",
-			"64/Re; Haaland, J. Fluids Eng. 105 (1983) 89",
-			takesNumber("reynolds", "", "Reynolds number", 1, 1e8, 1e4),
-			takesNumber("roughness", "", "roughness of the wall over the diameter", 0, 0.05, 0).or(0),
-			givesNumber("friction_factor", "", "Darcy's, four times Fanning's"),
-			pipe.FrictionFactor),
+		entry("friction_factor", "Darcy's friction factor of a pipe", "64/Re; Haaland, J. Fluids Eng. 105 (1983) 89",
+			of2(takesNumber("reynolds", "", "Reynolds number", 1, 1e8, 1e4), takesNumber("roughness", "", "roughness of the wall over the diameter", 0, 0.05, 0).or(0), pipe.FrictionFactor),
+			givesNumber("friction_factor", "", "Darcy's, four times Fanning's")),
 	}
 }
 

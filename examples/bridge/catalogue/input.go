@@ -165,10 +165,5 @@ func (p *Input) Text(v float64) string {
 	return trimmed(v)
 }
 
-// as makes a quantity of a number that [Function.Call] has checked.
-func as[D, E units.Dimension](unit units.Unit[D, E], v float64) units.Quantity[D, E] {
-	return unit.Of(checkedNumber(v))
-}
-
 // hours makes a duration of a number of hours that [Function.Call] has checked.
 func hours(v float64) time.Duration { return time.Duration(v * float64(time.Hour)) }

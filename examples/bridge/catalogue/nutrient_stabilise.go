@@ -81,11 +81,9 @@ func nutrientStabilise() []Function {
 				return err
 			},
 		},
-		of1("sorbic_acid_undissociated", "part of the sorbic acid that acts on yeast at a pH",
-			"1/(1 + 10^(pH - 4.76))",
-			takesNumber("ph", "", "pH of the drink", 2, 8, 3.3),
-			gives("share", units.Percent, "undissociated part"),
-			finish.Undissociated),
+		entry("sorbic_acid_undissociated", "part of the sorbic acid that acts on yeast at a pH", "1/(1 + 10^(pH - 4.76))",
+			of1(takesNumber("ph", "", "pH of the drink", 2, 8, 3.3), finish.Undissociated),
+			gives("share", units.Percent, "undissociated part")),
 		{
 			Name:    "sorbate_for_wine",
 			Meaning: "potassium sorbate that keeps a wine below pH 3.5 from fermenting again; no table covers drinks below 10 % vol",
