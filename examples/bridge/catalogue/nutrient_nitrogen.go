@@ -53,7 +53,7 @@ func nutrientNitrogen() []Function {
 			Inputs:  []Input{in("extract", units.DegreePlato, "of the must, °Bx", 21, 27, 23)},
 			Outputs: []Output{out("need", units.MilligramPerLitre, "nitrogen, as N")},
 			call: func(in, out []float64) error {
-				n, err := nutrient.NeedOfMustBissonButzke(as(units.DegreePlato, in[0]))
+				n, err := nutrient.NeedOfMust("of a must by its sugar", as(units.DegreePlato, in[0]))
 				out[0] = n.Nitrogen.Value.In(units.MilligramPerLitre)
 				return err
 			},

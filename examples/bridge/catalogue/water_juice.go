@@ -60,7 +60,7 @@ func juiceFunctions() []Function {
 			Meaning: "Guess of the pH of a juice from its titratable acidity alone, with its band of 0.3; measure the pH where it counts",
 			Source:  "one content of salts for each fruit, fitted to half of the juices of Kumar et al. 2021 (apples) and of Migicovsky et al. (grapes)",
 			Inputs: []Input{
-				choice("fruit", "whose juice", must.Apple.String(), must.Grape.String()),
+				choice("fruit", "whose juice", must.FromApple.String(), must.FromGrape.String()),
 				in("acidity", units.GramPerLitre, "titratable acidity", 0, 50, 5), conventionChoice(),
 			},
 			Outputs: []Output{pure("ph", "", "the pH"), pure("low", "", "low end of its band"), pure("high", "", "high end of its band")},

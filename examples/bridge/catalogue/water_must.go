@@ -17,7 +17,7 @@ func mustFunctions() []Function {
 			Meaning: "pH, acidity, potassium and nitrogen that a juice, honey or malt usually gives a wash in distilled water, with the band of the pH: measure your own",
 			Source:  usualSource,
 			Inputs: []Input{
-				choice("origin", "what the wash is made of", must.Apple.String(), must.Grape.String(), must.Honey.String(), must.Malt.String()),
+				choice("origin", "what the wash is made of", must.FromApple.String(), must.FromGrape.String(), must.FromHoney.String(), must.FromMalt.String()),
 				in("extract", units.GramPerLitre, "solids of it in a litre of wash", 1, 900, 125),
 			},
 			Outputs: []Output{

@@ -51,9 +51,9 @@ func (k *recipe) setMust() error {
 	fruit, _, _ := strings.Cut(k.req.Fermentable, "juice ")
 	switch {
 	case strings.Contains(name, "honey"):
-		b.some, b.known, b.from = true, true, must.Honey
+		b.some, b.known, b.from = true, true, must.FromHoney
 	case strings.Contains(name, "malt"):
-		b.some, b.known, b.from = true, true, must.Malt
+		b.some, b.known, b.from = true, true, must.FromMalt
 	case strings.Contains(name, "juice"):
 		b.some, b.juice = true, true
 		if of := strings.TrimSpace(fruit); of != "" {
@@ -72,11 +72,11 @@ func (k *recipe) setMust() error {
 		checks = append(checks, &RequestError{Field: "must.pH", Value: trim(r.PH), Allowed: "2 to 6"})
 	}
 	switch {
-	case b.from == must.Malt && b.known && r.Acidity != nil:
+	case b.from == must.FromMalt && b.known && r.Acidity != nil:
 		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: r.Acidity.String(), Allowed: "left out for malt: a titration does not show its buffers, its pH says more"})
-	case r.PH != 0 && r.Acidity == nil && b.from != must.Malt:
+	case r.PH != 0 && r.Acidity == nil && b.from != must.FromMalt:
 		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: "missing", Allowed: "given with the pH: one of them alone does not tell acid from salt"})
-	case r.Acidity != nil && r.PH == 0 && b.from == must.Honey && b.known:
+	case r.Acidity != nil && r.PH == 0 && b.from == must.FromHoney && b.known:
 		checks = append(checks, &RequestError{Field: "must.pH", Value: "missing", Allowed: "given with the acidity of honey"})
 	}
 	for _, q := range []struct {
@@ -281,7 +281,7 @@ func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
 		p.Of = fruit + "juice"
 	}
 	switch {
-	case got.Measured && b.from == must.Malt && b.known && !b.juice:
+	case got.Measured && b.from == must.FromMalt && b.known && !b.juice:
 		p.Source = "pH as measured, buffers as usual"
 	case !got.Measured && r.Acidity != nil:
 		p.Source = "acidity as measured, salts as usual: measure the pH too"
@@ -291,7 +291,7 @@ func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
 	m.plan.Must = p
 	if !got.Measured {
 		m.caution(fmt.Sprintf("The pH of this %s rests on what is usual of it and is good to ±%.1f only, from the start to the end of the ferment: measure the pH before the yeast, and give it as must.pH%s. Dose acid and buffer by a meter.",
-			p.Of, got.Band, map[bool]string{true: "", false: " with its titratable acidity"}[b.from == must.Malt && !b.juice]))
+			p.Of, got.Band, map[bool]string{true: "", false: " with its titratable acidity"}[b.from == must.FromMalt && !b.juice]))
 	}
 	return nil
 }
@@ -305,9 +305,9 @@ func (m *maker) convention() water.Titration {
 		return a.Acidity.by
 	}
 	switch b := m.brings; {
-	case b.juice && b.from == must.Apple:
+	case b.juice && b.from == must.FromApple:
 		return water.TitrationCiderUS
-	case !b.juice && b.some && b.from == must.Malt:
+	case !b.juice && b.some && b.from == must.FromMalt:
 		return water.TitrationBeerUS
 	}
 	return water.TitrationUS
