@@ -61,11 +61,8 @@ func nutrientAfter() []Function {
 				return err
 			},
 		},
-		of2("so2_pk", "dissociation constant of SO2 in water and ethanol, as pK",
-			"OIV-MA-AS323-04C table 1",
-			takes("strength", units.PercentVolume, "of the drink", 0, 15, 10),
-			takes("temperature", units.Celsius, "of the drink", 20, 40, 20),
-			givesNumber("pk", "", "thermodynamic pK"),
-			finish.SulfurDioxidePK),
+		entry("so2_pk", "dissociation constant of SO2 in water and ethanol, as pK", "OIV-MA-AS323-04C table 1",
+			of2(takes("strength", units.PercentVolume, "of the drink", 0, 15, 10), takes("temperature", units.Celsius, "of the drink", 20, 40, 20), finish.SulfurDioxidePK),
+			givesNumber("pk", "", "thermodynamic pK")),
 	}
 }

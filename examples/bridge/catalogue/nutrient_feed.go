@@ -35,18 +35,15 @@ func nutrientFeed() []Function {
 				return err
 			},
 		},
-		of2("nitrogen_assimilable", "yeast assimilable nitrogen from ammonia and amino nitrogen as a laboratory reports them",
-			"Australian Wine Research Institute, yeast assimilable nitrogen: 0.8225·NH3 + alpha-amino N",
-			takes("ammonia", units.MilligramPerLitre, "ammonia as NH3", 0, 1e5, 50),
-			takes("amino", units.MilligramPerLitre, "alpha-amino nitrogen, as N", 0, 1e5, 80),
-			gives("nitrogen", units.MilligramPerLitre, "yeast assimilable nitrogen, as N"),
-			nutrient.Assimilable),
+		entry("nitrogen_assimilable", "yeast assimilable nitrogen from ammonia and amino nitrogen as a laboratory reports them", "Australian Wine Research Institute, yeast assimilable nitrogen: 0.8225·NH3 + alpha-amino N",
+			of2(takes("ammonia", units.MilligramPerLitre, "ammonia as NH3", 0, 1e5, 50), takes("amino", units.MilligramPerLitre, "alpha-amino nitrogen, as N", 0, 1e5, 80), nutrient.Assimilable),
+			gives("nitrogen", units.MilligramPerLitre, "yeast assimilable nitrogen, as N")),
 		{
 			Name:    "nutrient_brings",
 			Meaning: "what a mass of a nutrient brings to a volume",
 			Source:  "composition from CIAAW atomic weights 2021, or the label as package nutrient cites it",
 			Inputs: []Input{
-				choice("source", "which nutrient", namesOf(sources)...),
+				choice("source", "which nutrient", wordsOf(sources)...),
 				in("mass", units.Gram, "the nutrient as weighed", 0, 1e9, 30),
 				in("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
 			},

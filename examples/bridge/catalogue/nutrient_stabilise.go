@@ -68,7 +68,7 @@ func nutrientStabilise() []Function {
 			Meaning: "metabisulfite that brings the free SO2 from what is there to what is wanted" + moreThanAsked,
 			Source:  "molar masses from CIAAW atomic weights 2021",
 			Inputs: []Input{
-				choice("salt", "which salt", namesOf(metabisulfites)...),
+				choice("salt", "which salt", wordsOf(metabisulfites)...),
 				in("wanted", units.MilligramPerLitre, "free SO2 wanted", 0, 500, 30),
 				in("free", units.MilligramPerLitre, "free SO2 that is there", 0, 500, 0).or(0),
 				in("volume", units.Litre, "of the drink", 0.001, 1e9, 60),
@@ -81,11 +81,9 @@ func nutrientStabilise() []Function {
 				return err
 			},
 		},
-		of1("sorbic_acid_undissociated", "part of the sorbic acid that acts on yeast at a pH",
-			"1/(1 + 10^(pH - 4.76))",
-			takesNumber("ph", "", "pH of the drink", 2, 8, 3.3),
-			gives("share", units.Percent, "undissociated part"),
-			finish.Undissociated),
+		entry("sorbic_acid_undissociated", "part of the sorbic acid that acts on yeast at a pH", "1/(1 + 10^(pH - 4.76))",
+			of1(takesNumber("ph", "", "pH of the drink", 2, 8, 3.3), finish.Undissociated),
+			gives("share", units.Percent, "undissociated part")),
 		{
 			Name:    "sorbate_for_wine",
 			Meaning: "potassium sorbate that keeps a wine below pH 3.5 from fermenting again; no table covers drinks below 10 % vol",
@@ -106,7 +104,7 @@ func nutrientStabilise() []Function {
 			Meaning: "sweetener that sweetens as much as sucrose does" + moreThanAsked,
 			Source:  "relative sweetness by mass, as package nutrient cites it for each",
 			Inputs: []Input{
-				choice("sweetener", "which sweetener", namesOf(sweeteners)...),
+				choice("sweetener", "which sweetener", wordsOf(sweeteners)...),
 				in("sucrose", units.GramPerLitre, "sucrose that it stands for", 0.1, 200, 20),
 			},
 			Outputs: []Output{
