@@ -63,8 +63,8 @@ func choice(name, meaning string, options ...string) Input {
 	return n
 }
 
-// namesOf are the options of a choice among values that print themselves.
-func namesOf[T fmt.Stringer](of []T) []string {
+// wordsOf are the options of a choice among values that print themselves.
+func wordsOf[T fmt.Stringer](of []T) []string {
 	names := make([]string, len(of))
 	for i, v := range of {
 		names[i] = v.String()

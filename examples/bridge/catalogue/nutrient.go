@@ -31,7 +31,7 @@ func nutrientFunctions() []Function {
 var fermentables = sugar.Fermentables()
 
 func fermentableInput() Input {
-	return choice("fermentable", "what ferments", namesOf(fermentables)...).orOption("white sugar")
+	return choice("fermentable", "what ferments", wordsOf(fermentables)...).orOption("white sugar")
 }
 
 const yieldSource = "OIML R 22, ICUMSA SPS-4; French order of 3 May 1996 art. 2 and Balling for the yield"

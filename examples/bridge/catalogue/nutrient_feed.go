@@ -43,7 +43,7 @@ func nutrientFeed() []Function {
 			Meaning: "what a mass of a nutrient brings to a volume",
 			Source:  "composition from CIAAW atomic weights 2021, or the label as package nutrient cites it",
 			Inputs: []Input{
-				choice("source", "which nutrient", namesOf(sources)...),
+				choice("source", "which nutrient", wordsOf(sources)...),
 				in("mass", units.Gram, "the nutrient as weighed", 0, 1e9, 30),
 				in("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
 			},

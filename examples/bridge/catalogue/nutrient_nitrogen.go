@@ -24,7 +24,7 @@ func allLimits(laws ...law.Jurisdiction) (all []law.Limit) {
 }
 
 func sourceInput() Input {
-	return choice("source", "what feeds the yeast", namesOf(nutrientSources)...).orOption("diammonium phosphate")
+	return choice("source", "what feeds the yeast", wordsOf(nutrientSources)...).orOption("diammonium phosphate")
 }
 
 // limitName names a limit: law, addition and drink.

@@ -21,7 +21,7 @@ func washInputs() []Input {
 		in("alkalinity", units.MilligramPerLitreCaCO3, "of the water", -50, 1000, 38),
 		in("potassium", units.MilligramPerLitre, "in the water", 0, 2000, 1).or(0),
 		in("nitrogen", units.MilligramPerLitre, "nitrogen fed, as N", 0, 500, 67),
-		choice("source", "what brings it", namesOf(washFeed)...).orOption("diammonium phosphate"),
+		choice("source", "what brings it", wordsOf(washFeed)...).orOption("diammonium phosphate"),
 		in("temperature", units.Celsius, "of the ferment", 5, 35, 20).or(20),
 	}
 }
@@ -45,7 +45,7 @@ func washOf(in []float64) (ferment.Tank, error) {
 var buffers = ferment.Buffers()
 
 func bufferInput() Input {
-	return choice("buffer", "salt that holds the pH up", namesOf(buffers)...).orOption("potassium bicarbonate")
+	return choice("buffer", "salt that holds the pH up", wordsOf(buffers)...).orOption("potassium bicarbonate")
 }
 
 // nutrientPH are the pH of a ferment and what holds it.

@@ -68,7 +68,7 @@ func nutrientStabilise() []Function {
 			Meaning: "metabisulfite that brings the free SO2 from what is there to what is wanted" + moreThanAsked,
 			Source:  "molar masses from CIAAW atomic weights 2021",
 			Inputs: []Input{
-				choice("salt", "which salt", namesOf(metabisulfites)...),
+				choice("salt", "which salt", wordsOf(metabisulfites)...),
 				in("wanted", units.MilligramPerLitre, "free SO2 wanted", 0, 500, 30),
 				in("free", units.MilligramPerLitre, "free SO2 that is there", 0, 500, 0).or(0),
 				in("volume", units.Litre, "of the drink", 0.001, 1e9, 60),
@@ -104,7 +104,7 @@ func nutrientStabilise() []Function {
 			Meaning: "sweetener that sweetens as much as sucrose does" + moreThanAsked,
 			Source:  "relative sweetness by mass, as package nutrient cites it for each",
 			Inputs: []Input{
-				choice("sweetener", "which sweetener", namesOf(sweeteners)...),
+				choice("sweetener", "which sweetener", wordsOf(sweeteners)...),
 				in("sucrose", units.GramPerLitre, "sucrose that it stands for", 0.1, 200, 20),
 			},
 			Outputs: []Output{

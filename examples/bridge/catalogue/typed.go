@@ -1,6 +1,7 @@
 package catalogue
 
 import (
+	"fmt"
 	"time"
 
 	"example.org/zymase/internal/checked"
@@ -41,12 +42,8 @@ func takesTime(name, unit, meaning string, min, max, example float64) arg[time.D
 }
 
 // picks is one of a list, by the word that each prints; example is the first.
-func picks[T interface{ String() string }](name, meaning string, list []T) arg[T] {
-	words := make([]string, len(list))
-	for i, v := range list {
-		words[i] = v.String()
-	}
-	return picksBy(name, meaning, list, words...)
+func picks[T fmt.Stringer](name, meaning string, list []T) arg[T] {
+	return picksBy(name, meaning, list, wordsOf(list)...)
 }
 
 // picksBy is one of a list, by words of its own.
@@ -239,4 +236,12 @@ func upTo[T ~int](last T) []T {
 		list[i] = T(i)
 	}
 	return list
+}
+
+// yesNo is how an output says it.
+func yesNo(yes bool) float64 {
+	if yes {
+		return 1
+	}
+	return 0
 }
