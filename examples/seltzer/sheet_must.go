@@ -61,7 +61,7 @@ func afterSection(p plan.Plan, s style) section {
 	if x := a.Sorbate; x != nil {
 		note := fmt.Sprintf("%s of sorbic acid, %s of it undissociated, which is what acts", ion(x.SorbicAcid), ion(x.Undissociated))
 		if !x.Advised.IsZero() {
-			note += fmt.Sprintf("; %s in a litre is advised at this strength", ion(x.Advised))
+			note += fmt.Sprintf("; at this strength %s is advised", ion(x.Advised))
 		}
 		out.rows = append(out.rows, row{x.Weight.What, s.weight(x.Weight), note, "", ""}.explain(plan.FigureSorbate))
 	}

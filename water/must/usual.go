@@ -1,8 +1,6 @@
 package must
 
 import (
-	"cmp"
-
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
@@ -308,9 +306,10 @@ func atPH(fn string, ph float64, held contents) (Drink, error) {
 	if err != nil {
 		return Drink{}, err
 	}
-	p, err = water.NewProfile(room, alk, held.list()...)
-	d, also := newDrink(fn, p, units.StrengthByVolume{})
-	return d, cmp.Or(err, also)
+	if p, err = water.NewProfile(room, alk, held.list()...); err != nil { // not reached: the alkalinity came of these ions
+		return Drink{}, err
+	}
+	return newDrink(fn, p, units.StrengthByVolume{})
 }
 
 // contents are ions in mg/L.
@@ -341,9 +340,9 @@ func (c contents) list() (of []water.Content) {
 
 // charge is that of the strong ions, mEq/L: weak acids stand aside.
 func charge(c contents) (sum float64) {
-	for i, v := range c {
+	for _, i := range water.Ions() { // in one order: a sum keeps its digits
 		if i.Charge() > 0 || i == water.Chloride || i == water.Sulfate || i == water.Nitrate {
-			sum += v / i.MolarMass() * float64(i.Charge())
+			sum += c[i] / i.MolarMass() * float64(i.Charge())
 		}
 	}
 	return sum

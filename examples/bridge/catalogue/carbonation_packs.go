@@ -2,117 +2,113 @@ package catalogue
 
 import (
 	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
 )
 
 // primers are what a choice of priming offers, in its order.
-var primers = [...]material.Material{
+var primers = []material.Material{
 	material.Sucrose(), material.DextroseMonohydrate(), material.DextroseAnhydrous(), material.Honey(),
 	material.Fructose(), material.MediumInvert(), material.MapleSyrup(), material.DryMaltExtract(), material.LiquidMaltExtract(),
+}
+
+func primerChoice() arg[material.Material] {
+	return picksBy("primer", "what is added", primers, "sucrose", "dextrose monohydrate", "dextrose anhydrous", "honey",
+		"fructose", "invert sugar syrup", "maple syrup", "dry malt extract", "liquid malt extract").orOption("sucrose")
+}
+
+// A packed is a vessel and what it was filled with.
+type packed struct {
+	vessel  carbonation.Vessel
+	filling carbonation.Filling
+}
+
+// takesPack is a bottle or can as it is closed; sugar says how what is left in it counts.
+func takesPack(sugar string) arg[packed] {
+	return of5(takes("capacity", units.Millilitre, "brim-full volume of the vessel", 1, 1e6, 345),
+		takes("fill", units.Millilitre, "drink in it at the filling temperature", 1, 1e6, 330),
+		takes("filling_temperature", units.Celsius, "temperature when it is closed", -2, 40, 18),
+		takes("air", units.Percent, "share of the head-space that is air when it is closed", 0, 100, 100).or(100),
+		takes("sugar_left", units.GramPerLitre, "fermentable sugar "+sugar, 0, 300, 0).or(0),
+		func(capacity, fill units.Volume, t units.Temperature, air units.Share, left units.MassConcentration) (packed, error) {
+			return packed{carbonation.Vessel{Capacity: capacity}, carbonation.Filling{Volume: fill, Temperature: t, Air: air, SugarLeft: left}}, nil
+		})
+}
+
+// A closed is a pack at a temperature, as it is and at its worst.
+type closed struct{ now, worst carbonation.PackState }
+
+// closePack closes it, and shows it at a temperature.
+func closePack(t units.Temperature, p packed, s gravity.Solution, air units.Atmosphere) (c closed, err error) {
+	pack, err := p.vessel.Close(s, p.filling, air)
+	if err != nil {
+		return c, err
+	}
+	if c.now, err = pack.At(t); err != nil {
+		return c, err
+	}
+	c.worst, err = pack.Worst(t)
+	return c, err
+}
+
+// A primed is a priming, and the CO2 that the drink held before it.
+type primed struct {
+	carbonation.Priming
+	have units.CarbonDioxideContent
+}
+
+func primeWith(
+	wanted units.CarbonDioxideContent, v units.Volume, warmest units.Temperature, left units.MassConcentration, primer material.Material,
+	l carbonation.Liquid, air units.Atmosphere,
+) (primed, error) {
+	have, err := carbonation.ResidualContent(l, air.Pressure(), warmest)
+	if err != nil {
+		return primed{}, err
+	}
+	p, err := carbonation.PrimingSugar(primer, wanted, have, left, v)
+	return primed{p, have}, err
 }
 
 // carbonationPacks are priming and closed vessels.
 func carbonationPacks() []Function {
 	return []Function{
-		{
-			Name:    "priming_sugar",
-			Meaning: "sugar that brings a drink to a CO2 content in the bottle",
-			Source:  "Gay-Lussac's equation, IUPAC atomic weights 2021",
-			Inputs: []Input{
-				in("volumes", units.VolumesCO2, "CO2 wanted, real gas", 0, 7.5, 2.9),
-				in("volume", units.Litre, "drink to be primed", 0.001, 1e6, 20),
-				in("warmest", units.Celsius, "its warmest temperature since gas last came off", -2, 40, 20),
-				in("sugar_left", units.GramPerLitre, "fermentable sugar still in the drink", 0, 30, 0).or(0),
-				choice("primer", "what is added", "sucrose", "dextrose monohydrate", "dextrose anhydrous", "honey",
-					"fructose", "invert sugar syrup", "maple syrup", "dry malt extract", "liquid malt extract").orOption("sucrose"),
-				strengthInput(), extractInput(), altitudeInput(),
-			},
-			Outputs: []Output{
-				out("mass", units.Gram, "of the primer as weighed, for all of the drink"),
-				out("dissolved", units.GramCO2PerLitre, "CO2 that the drink holds already"),
-				out("final", units.GramCO2PerLitre, "CO2 once all has fermented"),
-				cautionOutput(),
-			},
-			call: func(in, out []float64) error {
-				l, err := liquidOf(in[5], in[6])
-				if err != nil {
-					return err
-				}
-				air, err := units.AtAltitude(as(units.Metre, in[7]))
-				if err != nil {
-					return err
-				}
-				have, err := carbonation.ResidualContent(l, air.Pressure(), as(units.Celsius, in[2]))
-				if err != nil {
-					return err
-				}
-				p, err := carbonation.PrimingSugar(primers[int(in[4])], carbonation.RealVolume.Content(as(units.VolumesCO2, in[0])), have, as(units.GramPerLitre, in[3]), as(units.Litre, in[1]))
-				out[0], out[1], out[2] = p.Primer.Mass.In(units.Gram), have.In(units.GramCO2PerLitre), p.Final.In(units.GramCO2PerLitre)
-				out[3] = float64(set(p.Cautions...))
-				return err
-			},
-		},
-		{
-			Name:    "closed_vessel_pressure",
-			Meaning: "pressure of a closed bottle or can at a temperature, against its rating",
-			Source:  henryDrink + "; air in it by IAPWS G7-04; conservation of CO2, nitrogen and oxygen",
-			Inputs: []Input{
-				in("temperature", units.Celsius, "temperature of the closed vessel", -2, 90, 35),
-				in("volumes", units.VolumesCO2, "CO2 dissolved when it is closed, before any priming ferments, real gas", 0, 10, 2.9),
-				in("capacity", units.Millilitre, "brim-full volume of the vessel", 1, 1e6, 345),
-				in("fill", units.Millilitre, "drink in it at the filling temperature", 1, 1e6, 330),
-				in("filling_temperature", units.Celsius, "temperature when it is closed", -2, 40, 18),
-				in("air", units.Percent, "share of the head-space that is air when it is closed", 0, 100, 100).or(100),
-				in("sugar_left", units.GramPerLitre, "fermentable sugar that can still ferment", 0, 300, 0).or(0),
-				strengthInput(), extractInput(), altitudeInput(), ratingInput(),
-				in("priming", units.GramPerLitre, "sugar added to ferment in it, as sucrose; counted as fermented", 0, 300, 0).or(0),
-				in("air_removed", units.Percent, "share of the air that open water holds which the drink does not bring: near 100 after a boil or a ferment; 0 "+
+		entry("priming_sugar", "sugar that brings a drink to a CO2 content in the bottle", "Gay-Lussac's equation, IUPAC atomic weights 2021",
+			of7(takesVolumes("volumes", "CO2 wanted, real gas", 0, 7.5, 2.9), takes("volume", units.Litre, "drink to be primed", 0.001, 1e6, 20),
+				takes("warmest", units.Celsius, "its warmest temperature since gas last came off", -2, 40, 20),
+				takes("sugar_left", units.GramPerLitre, "fermentable sugar still in the drink", 0, 30, 0).or(0),
+				primerChoice(), takesLiquid(), takesPlace(), primeWith),
+			from(func(p primed) units.Mass { return p.Primer.Mass }, "mass", units.Gram, "of the primer as weighed, for all of the drink"),
+			from(func(p primed) units.CarbonDioxideContent { return p.have }, "dissolved", units.GramCO2PerLitre, "CO2 that the drink holds already"),
+			from(func(p primed) units.CarbonDioxideContent { return p.Final }, "final", units.GramCO2PerLitre, "CO2 once all has fermented"),
+			says(func(p primed) caution.List { return p.Cautions })),
+		heavy(entry("closed_vessel_pressure", "pressure of a closed bottle or can at a temperature, against its rating",
+			henryDrink+"; air in it by IAPWS G7-04; conservation of CO2, nitrogen and oxygen",
+			of8(takes("temperature", units.Celsius, "temperature of the closed vessel", -2, 90, 35),
+				takesVolumes("volumes", "CO2 dissolved when it is closed, before any priming ferments, real gas", 0, 10, 2.9),
+				takesPack("that can still ferment"), takesDrink(), takesPlace(), takesRating(),
+				takes("priming", units.GramPerLitre, "sugar added to ferment in it, as sucrose; counted as fermented", 0, 300, 0).or(0),
+				takes("air_removed", units.Percent, "share of the air that open water holds which the drink does not bring: near 100 after a boil or a ferment; 0 "+
 					"gives the higher pressure", 0, 100, 0).or(0),
-			},
-			Outputs: []Output{
-				out("gauge_pressure", units.KilopascalGauge, "pressure; the rating is held against the worst"),
-				out("worst_gauge_pressure", units.KilopascalGauge, "the same if the sugar left ferments"),
-				out("at_rest", units.VolumesCO2, "CO2 in the drink then, real gas"),
-				out("headspace", units.Percent, "head-space, share of the capacity"),
-				pure("only_a_lower_bound", "", "1 if the vessel is full of liquid or above 20 bar absolute: there is no figure then, and the pressure stands at "+
-					"20 bar absolute"),
-				verdictOutput(), cautionOutput(),
-			},
-			heavy: true,
-			call: func(in, out []float64) error {
-				s, err := carbonation.DrinkOf(as(units.PercentVolume, in[7]), as(units.DegreePlato, in[8]))
-				if err != nil {
-					return err
-				}
-				air, err := units.AtAltitude(as(units.Metre, in[9]))
-				if err != nil {
-					return err
-				}
-				v := carbonation.Vessel{Capacity: as(units.Millilitre, in[2]), Rating: as(units.KilopascalGauge, in[10])}
-				c, err := v.Close(s, carbonation.Filling{
-					Volume: as(units.Millilitre, in[3]), Temperature: as(units.Celsius, in[4]),
-					Content: carbonation.RealVolume.Content(as(units.VolumesCO2, in[1])),
-					Air:     as(units.Percent, in[5]), SugarLeft: as(units.GramPerLitre, in[6]),
-					Priming: as(units.GramPerLitre, in[11]), AirRemoved: as(units.Percent, in[12]),
-				}, air)
-				if err != nil {
-					return err
-				}
-				p, err := c.At(as(units.Celsius, in[0]))
-				if err != nil {
-					return err
-				}
-				w, err := c.Worst(as(units.Celsius, in[0]))
-				out[0], out[1] = p.Gauge.In(units.KilopascalGauge), w.Gauge.In(units.KilopascalGauge)
-				out[2], out[3] = carbonation.RealVolume.Volumes(p.Content).In(units.VolumesCO2), p.HeadspaceShare.In(units.Percent)
-				out[4] = 0
-				if p.AtLeast || w.AtLeast {
-					out[4] = 1
-				}
-				out[5], out[6] = float64(w.Verdict), float64(set(p.Cautions...)|set(w.Cautions...))
-				return err
-			},
-		},
+				func(t units.Temperature, c units.CarbonDioxideContent, p packed, s gravity.Solution, air units.Atmosphere, rating units.GaugePressure,
+					priming units.MassConcentration, removed units.Share) (closed, error) {
+					p.vessel.Rating = rating
+					p.filling.Content, p.filling.Priming, p.filling.AirRemoved = c, priming, removed
+					return closePack(t, p, s, air)
+				}),
+			from(func(c closed) units.GaugePressure { return c.now.Gauge }, "gauge_pressure", units.KilopascalGauge,
+				"pressure; the rating is held against the worst"),
+			from(func(c closed) units.GaugePressure { return c.worst.Gauge }, "worst_gauge_pressure", units.KilopascalGauge,
+				"the same if the sugar left ferments"),
+			from(func(c closed) units.CarbonDioxideVolumes { return carbonation.RealVolume.Volumes(c.now.Content) },
+				"at_rest", units.VolumesCO2, "CO2 in the drink then, real gas"),
+			from(func(c closed) units.Share { return c.now.HeadspaceShare }, "headspace", units.Percent, "head-space, share of the capacity"),
+			numberFrom(func(c closed) float64 { return yesNo(c.now.AtLeast || c.worst.AtLeast) }, "only_a_lower_bound", "",
+				"1 if the vessel is full of liquid or above 20 bar absolute: there is no figure then, and the pressure stands at 20 bar absolute"),
+			judges(func(c closed) carbonation.Verdict { return c.worst.Verdict }),
+			says(func(c closed) caution.List {
+				return append(c.now.Cautions[:len(c.now.Cautions):len(c.now.Cautions)], c.worst.Cautions...)
+			}))),
 	}
 }

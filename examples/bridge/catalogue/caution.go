@@ -19,18 +19,19 @@ import (
 // Names of the texts that a function gives with a number that can hurt someone.
 const cautionName, verdictName, ratingName = "caution", "verdict", "rating"
 
-// ratingInput is the maker's rating, which is often not known.
-func ratingInput() Input {
-	return in(ratingName, units.KilopascalGauge, "the maker's pressure rating of the vessel; 0 if it is not known", 0, 1e5, 400).or(0)
+// takesRating is the maker's rating, which is often not known.
+func takesRating() arg[units.GaugePressure] {
+	return takes(ratingName, units.KilopascalGauge, "the maker's pressure rating of the vessel; 0 if it is not known", 0, 1e5, 400).or(0)
 }
 
 // verdictOutput says a [carbonation.Verdict].
 func verdictOutput() Output {
-	var list []string
-	for v := carbonation.Unrated; v <= carbonation.MayFreeze; v++ {
-		list = append(list, v.String())
-	}
-	return Output{Name: verdictName, Meaning: "the pressure against the rating given", Words: list}
+	return Output{Name: verdictName, Meaning: "the pressure against the rating given", Words: wordsOf(upTo(carbonation.MayFreeze))}
+}
+
+// judges is the verdict on a pressure.
+func judges[T any](get func(T) carbonation.Verdict) result[T] {
+	return result[T]{verdictOutput(), func(v T) float64 { return float64(get(v)) }}
 }
 
 // cautionOutput says [carbonation.Cautions].
@@ -65,46 +66,63 @@ func set(list ...caution.Caution) bits {
 	return b
 }
 
-// also returns the caution if when holds.
-func also(c caution.Caution, when bool) bits {
-	if when {
-		return set(c)
-	}
-	return 0
-}
-
-// rated sets a pressure of a function against a rating, its last input: pressure takes
-// it, in kPa gauge, and further cautions out of inputs and outputs.
-func rated(f Function, pressure func(in, out []float64) (float64, bits)) Function {
+// rated sets a pressure of a function, an input or output by its name, against a rating, its
+// last input. A drink below its freezing point may freeze, too.
+func rated(pressure string, f Function, further ...caution.Caution) Function {
 	inputs, outputs, inner := len(f.Inputs), len(f.Outputs), f.call
-	f.Inputs = append(f.Inputs[:inputs:inputs], ratingInput())
+	gauge, freezes, always := f.gauge(pressure), f.freezes(), set(further...)
+	f.Inputs = append(f.Inputs[:inputs:inputs], takesRating().inputs...)
 	f.Outputs = append(f.Outputs[:outputs:outputs], verdictOutput(), cautionOutput())
 	f.call = func(in, out []float64) error {
 		if err := inner(in[:inputs], out[:outputs]); err != nil {
 			return err
 		}
-		p, further := pressure(in, out)
-		verdict, warned := carbonation.Rated(as(units.KilopascalGauge, p), as(units.KilopascalGauge, in[inputs]))
-		if further&set(carbonation.Freezing) != 0 && verdict == carbonation.WithinRating {
-			verdict = carbonation.MayFreeze
+		verdict, warned := carbonation.Rated(gauge(in, out), as(units.KilopascalGauge, in[inputs]))
+		all := always | set(warned...)
+		if freezes(in) {
+			all |= set(carbonation.Freezing)
+			if verdict == carbonation.WithinRating {
+				verdict = carbonation.MayFreeze
+			}
 		}
-		out[outputs], out[outputs+1] = float64(verdict), float64(set(warned...)|further)
+		out[outputs], out[outputs+1] = float64(verdict), float64(all)
 		return nil
 	}
 	return f
 }
 
-// ice is the caution of a drink below its freezing point.
-func ice(celsius, strength, extract float64) bits {
-	if celsius >= 0 {
-		return 0
+// gauge finds a gauge pressure by its name, an absolute one as a gauge at sea level shows it.
+func (f *Function) gauge(name string) func(in, out []float64) units.GaugePressure {
+	if i, ok := f.Output(name); ok && f.Outputs[i].Unit == units.Kilopascal.Symbol() {
+		return func(_, out []float64) units.GaugePressure {
+			return units.Atmosphere{}.Gauge(as(units.Kilopascal, out[i]))
+		}
+	} else if ok {
+		return func(_, out []float64) units.GaugePressure { return as(units.KilopascalGauge, out[i]) }
 	}
-	s, err := carbonation.DrinkOf(as(units.PercentVolume, strength), as(units.DegreePlato, extract))
-	if err != nil {
-		return 0 // the function has refused it
+	i, ok := f.Input(name)
+	if !ok {
+		panic("catalogue: " + f.Name + " has no pressure " + name)
 	}
-	freezes, err := carbonation.FreezingPoint(s)
-	return also(carbonation.Freezing, err == nil && celsius < freezes.In(units.Celsius))
+	return func(in, _ []float64) units.GaugePressure { return as(units.KilopascalGauge, in[i]) }
+}
+
+// freezes says whether the drink of a function is below its freezing point, where it takes one.
+func (f *Function) freezes() func(in []float64) bool {
+	t, ok1 := f.Input("temperature")
+	strength, ok2 := f.Input("strength")
+	extract, ok3 := f.Input("extract")
+	return func(in []float64) bool {
+		if !(ok1 && ok2 && ok3) || in[t] >= 0 {
+			return false
+		}
+		s, err := carbonation.DrinkOf(as(units.PercentVolume, in[strength]), as(units.DegreePlato, in[extract]))
+		if err != nil {
+			return false // the function has refused it
+		}
+		ice, err := carbonation.FreezingPoint(s)
+		return err == nil && in[t] < ice.In(units.Celsius)
+	}
 }
 
 // A saying is the caution of a function that says always the same, or goes by a choice

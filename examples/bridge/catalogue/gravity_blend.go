@@ -5,114 +5,101 @@ import (
 	"example.org/zymase/units"
 )
 
-// spirit is a volume at a temperature of ethanol and water of a strength.
-func spirit(litres, strength, celsius float64) (gravity.Solution, error) {
-	w := gravity.ByMass(as(units.PercentVolume, strength)).In(units.PercentMass)
-	d, err := gravity.EthanolDensity(as(units.PercentMass, w), as(units.Celsius, celsius))
+// A spirit is a volume of ethanol and water of a strength at 20 °C.
+type spirit struct {
+	volume   units.Volume
+	strength units.StrengthByVolume
+}
+
+// at is it where its volume is that at a temperature.
+func (s spirit) at(t units.Temperature) (gravity.Solution, error) {
+	w := gravity.ByMass(s.strength).In(units.PercentMass)
+	d, err := gravity.EthanolDensity(as(units.PercentMass, w), t)
 	if err != nil {
 		return gravity.Solution{}, err
 	}
-	kg := litres * d.In(units.KilogramPerCubicMetre) / 1000
+	kg := s.volume.In(units.Litre) * d.In(units.KilogramPerCubicMetre) / 1000
 	return gravity.NewSolution(as(units.Kilogram, kg*(1-w/100)), units.Mass{}, as(units.Kilogram, kg*w/100))
 }
 
-func volumeAndStrength(which string, litres, strength float64) (volume, percent Input) {
-	return in("volume_"+which, units.Litre, "volume of the "+which+" liquid", 0.001, 1e6, litres),
-		in("strength_"+which, units.PercentVolume, "strength of the "+which+" liquid, at 20 °C", 0, 100, strength)
+func takesStrength(which string, example float64) arg[units.StrengthByVolume] {
+	return takes("strength_"+which, units.PercentVolume, "strength of the "+which+" liquid, at 20 °C", 0, 100, example)
+}
+
+func takesSpirit(which string, litres, strength float64) arg[spirit] {
+	return of2(takes("volume_"+which, units.Litre, "volume of the "+which+" liquid", 0.001, 1e6, litres), takesStrength(which, strength),
+		func(v units.Volume, s units.StrengthByVolume) (spirit, error) { return spirit{v, s}, nil })
+}
+
+// A mixture is two liquids of ethanol and water as one.
+type mixture struct {
+	liquid       gravity.Solution
+	volume, lost units.Volume
+}
+
+func mix(a, b spirit, t units.Temperature) (mixture, error) {
+	first, err := a.at(t)
+	if err != nil {
+		return mixture{}, err
+	}
+	second, err := b.at(t)
+	if err != nil {
+		return mixture{}, err
+	}
+	m, err := first.Plus(second)
+	if err != nil {
+		return mixture{}, err
+	}
+	d, err := gravity.EthanolDensity(m.ByMass(), t)
+	if err != nil {
+		return mixture{}, err
+	}
+	litres := 1000 * m.Mass().In(units.Kilogram) / d.In(units.KilogramPerCubicMetre)
+	lost := a.volume.In(units.Litre) + b.volume.In(units.Litre) - litres
+	return mixture{m, as(units.Litre, litres), as(units.Litre, lost)}, nil
+}
+
+// blended makes a volume of a strength out of two.
+func blended(first, second, wanted units.StrengthByVolume, v units.Volume) (pair[gravity.BlendPart, gravity.BlendPart], error) {
+	litre, at20 := units.Litre.Of(1), units.Celsius.Of(20)
+	a, err := spirit{litre, first}.at(at20)
+	if err != nil {
+		return pair[gravity.BlendPart, gravity.BlendPart]{}, err
+	}
+	b, err := spirit{litre, second}.at(at20)
+	if err != nil {
+		return pair[gravity.BlendPart, gravity.BlendPart]{}, err
+	}
+	p, q, _, err := gravity.BlendToStrength(a, b, wanted, v)
+	return pair[gravity.BlendPart, gravity.BlendPart]{p, q}, err
 }
 
 // gravityBlends are liquids of ethanol and water, mixed.
 func gravityBlends() []Function {
 	const source = "masses add, contraction by " + r22
-	v1, s1 := volumeAndStrength("first", 40, 9)
-	v2, s2 := volumeAndStrength("second", 40, 0)
+	type two = pair[gravity.BlendPart, gravity.BlendPart]
 	return []Function{
-		{
-			Name:    "mix_volumes",
-			Meaning: "volume and strength of two liquids of ethanol and water when they are mixed; volumes do not add",
-			Source:  source,
-			Inputs: []Input{
-				v1, s1, v2, s2,
-				temperatureInput("liquids, for their volumes", 0, 40).or(20),
-			},
-			Outputs: []Output{
-				out("volume", units.Litre, "volume of the mixture at that temperature"),
-				out("strength", units.PercentVolume, "strength of the mixture, at 20 °C"),
-				out("lost", units.Litre, "what the volumes lose by contraction"),
-			},
-			call: func(in, out []float64) error {
-				a, err := spirit(in[0], in[1], in[4])
-				if err != nil {
-					return err
-				}
-				b, err := spirit(in[2], in[3], in[4])
-				if err != nil {
-					return err
-				}
-				m, err := a.Plus(b)
-				if err != nil {
-					return err
-				}
-				d, err := gravity.EthanolDensity(m.ByMass(), as(units.Celsius, in[4]))
-				if err != nil {
-					return err
-				}
-				out[0] = 1000 * m.Mass().In(units.Kilogram) / d.In(units.KilogramPerCubicMetre)
-				out[1], out[2] = m.ByVolume().In(units.PercentVolume), in[0]+in[2]-out[0]
-				return nil
-			},
-		},
-		{
-			Name:    "spirit_density",
-			Meaning: "density of a liquid of ethanol and water by its strength by volume",
-			Source:  r22 + "; buoyancy of air of 1.2 kg/m³ (OIML D 28)",
-			Inputs: []Input{
-				in("strength", units.PercentVolume, "ethanol of the liquid, at 20 °C", 0, 100, 40),
-				temperatureInput("liquid", -20, 40).or(20),
-				airInput(),
-			},
-			Outputs: []Output{out("density", units.KilogramPerCubicMetre, "density, or what a balance in air makes of it")},
-			call: func(in, out []float64) error {
-				d, err := gravity.EthanolDensity(gravity.ByMass(as(units.PercentVolume, in[0])), as(units.Celsius, in[1]))
-				if err != nil {
-					return err
-				}
-				if gravity.Air(in[2]) == gravity.InAir {
-					d, err = gravity.DensityInAir(d)
-				}
-				out[0] = d.In(units.KilogramPerCubicMetre)
-				return err
-			},
-		},
-		{
-			Name:    "blend_to_strength",
-			Meaning: "how much of two liquids of ethanol and water makes a volume of a strength",
-			Source:  source,
-			Inputs: []Input{
-				s1, s2,
-				in("wanted", units.PercentVolume, "strength wanted", 0, 100, 4.6),
-				in("volume", units.Litre, "volume wanted, at 20 °C", 0.001, 1e6, 60),
-			},
-			Outputs: []Output{
-				out("volume_first", units.Litre, "of the first liquid, at 20 °C"),
-				out("volume_second", units.Litre, "of the second liquid, at 20 °C"),
-				out("mass_first", units.Kilogram, "of the first liquid"),
-				out("mass_second", units.Kilogram, "of the second liquid"),
-			},
-			call: func(in, out []float64) error {
-				a, err := spirit(1, in[0], 20)
-				if err != nil {
-					return err
-				}
-				b, err := spirit(1, in[1], 20)
-				if err != nil {
-					return err
-				}
-				p, q, _, err := gravity.BlendToStrength(a, b, as(units.PercentVolume, in[2]), as(units.Litre, in[3]))
-				out[0], out[1] = p.Volume.In(units.Litre), q.Volume.In(units.Litre)
-				out[2], out[3] = p.Mass.In(units.Kilogram), q.Mass.In(units.Kilogram)
-				return err
-			},
-		},
+		entry("mix_volumes", "volume and strength of two liquids of ethanol and water when they are mixed; volumes do not add", source,
+			of3(takesSpirit("first", 40, 9), takesSpirit("second", 40, 0), temperatureOf("liquids, for their volumes", 0, 40).or(20), mix),
+			from(func(m mixture) units.Volume { return m.volume }, "volume", units.Litre, "volume of the mixture at that temperature"),
+			from(func(m mixture) units.StrengthByVolume { return m.liquid.ByVolume() }, "strength", units.PercentVolume, "strength of the mixture, at 20 °C"),
+			from(func(m mixture) units.Volume { return m.lost }, "lost", units.Litre, "what the volumes lose by contraction")),
+		entry("spirit_density", "density of a liquid of ethanol and water by its strength by volume", r22+"; buoyancy of air of 1.2 kg/m³ (OIML D 28)",
+			of3(takes("strength", units.PercentVolume, "ethanol of the liquid, at 20 °C", 0, 100, 40), temperatureOf("liquid", -20, 40).or(20), weighing(),
+				func(s units.StrengthByVolume, t units.Temperature, air gravity.Air) (units.Density, error) {
+					d, err := gravity.EthanolDensity(gravity.ByMass(s), t)
+					if err != nil || air != gravity.InAir {
+						return d, err
+					}
+					return gravity.DensityInAir(d)
+				}),
+			gives("density", units.KilogramPerCubicMetre, "density, or what a balance in air makes of it")),
+		entry("blend_to_strength", "how much of two liquids of ethanol and water makes a volume of a strength", source,
+			of4(takesStrength("first", 9), takesStrength("second", 0), takes("wanted", units.PercentVolume, "strength wanted", 0, 100, 4.6),
+				takes("volume", units.Litre, "volume wanted, at 20 °C", 0.001, 1e6, 60), blended),
+			from(func(t two) units.Volume { return t.a.Volume }, "volume_first", units.Litre, "of the first liquid, at 20 °C"),
+			from(func(t two) units.Volume { return t.b.Volume }, "volume_second", units.Litre, "of the second liquid, at 20 °C"),
+			from(func(t two) units.Mass { return t.a.Mass }, "mass_first", units.Kilogram, "of the first liquid"),
+			from(func(t two) units.Mass { return t.b.Mass }, "mass_second", units.Kilogram, "of the second liquid")),
 	}
 }

@@ -5,144 +5,90 @@ import (
 	"example.org/zymase/units"
 )
 
-// yieldOf is the yield that the choice of yieldInput names.
-func yieldOf(choice float64) gravity.Yield {
-	switch choice {
-	case 0:
-		return gravity.BallingYield()
-	case 1:
-		return gravity.SugarWashYield(gravity.AsSucrose)
-	case 2:
-		return gravity.SugarWashYield(gravity.AsGlucose)
-	default:
-		return gravity.SugarWashYield(gravity.AsFructose)
+// A ferment is what an extract was, by what it turns into and how well that is known.
+type fermented struct {
+	yield  gravity.Yield
+	spread units.Share // of the yield, as a part of itself
+	factor float64     // what a refractometer shows for each °P of the wort
+}
+
+// yields are the choices of yieldChoice.
+var yields = []fermented{
+	{gravity.BallingYield(), units.Percent.Of(1), gravity.WortFactor().Value().In(units.One)},
+	{gravity.SugarWashYield(gravity.AsSucrose), units.Percent.Of(3), 1},
+	{gravity.SugarWashYield(gravity.AsGlucose), units.Percent.Of(3), 1},
+	{gravity.SugarWashYield(gravity.AsFructose), units.Percent.Of(3), 1},
+}
+
+func yieldChoice() arg[fermented] {
+	return picksBy("yield", "what the extract was, and so what it turns into", yields, "malt wort", "sucrose wash", "glucose wash", "fructose wash").
+		orOption("malt wort")
+}
+
+// figures are what is known of a fermented liquid, but those that it was made of.
+func figures(but ...Input) []result[gravity.Fermentation] {
+	type fermentation = gravity.Fermentation
+	all := []result[fermentation]{
+		from(fermentation.ByVolume, "strength", units.PercentVolume, "ethanol by volume"),
+		from(fermentation.ByMass, "strength_by_mass", units.PercentMass, "ethanol by mass"),
+		from(fermentation.OriginalExtract, "original_extract", units.DegreePlato, "extract before the ferment, as a hydrometer has it"),
+		from(fermentation.ApparentExtract, "apparent_extract", units.DegreePlato, "extract that a hydrometer shows now"),
+		from(fermentation.RealExtract, "real_extract", units.DegreePlato,
+			"extract that is there now, by mass; in a glucose or fructose wash not on the scale of original_extract"),
+		numberFrom(func(f fermentation) float64 { return f.OriginalGravity().SG() }, "original_gravity", "", "specific gravity 20/20 °C before the ferment"),
+		numberFrom(func(f fermentation) float64 { return f.Gravity().SG() }, "gravity", "", "specific gravity 20/20 °C now"),
+		numberFrom(fermentation.ApparentAttenuation, "apparent_attenuation", "%",
+			"part of the original extract that a hydrometer no longer shows; above 100 when dry"),
+		numberFrom(fermentation.RealAttenuation, "real_attenuation", "%", "part of the original extract that is gone, both by mass"),
 	}
-}
-
-// yieldSpread is how well the yield of that choice is known, as a part of itself.
-func yieldSpread(choice float64) units.Share {
-	if choice == 0 {
-		return units.Percent.Of(1)
-	}
-	return units.Percent.Of(3)
-}
-
-// A figure is an output with what it is of a fermented liquid.
-type figure struct {
-	output Output
-	of     func(gravity.Fermentation) float64
-}
-
-func figures() []figure {
-	platoOf := func(e units.Extract) float64 { return e.In(units.DegreePlato) }
-	return []figure{
-		{out("strength", units.PercentVolume, "ethanol by volume"), func(f gravity.Fermentation) float64 { return f.ByVolume().In(units.PercentVolume) }},
-		{out("strength_by_mass", units.PercentMass, "ethanol by mass"), func(f gravity.Fermentation) float64 { return f.ByMass().In(units.PercentMass) }},
-		{out("original_extract", units.DegreePlato, "extract before the ferment, as a hydrometer has it"), func(f gravity.Fermentation) float64 { return platoOf(f.OriginalExtract()) }},
-		{out("apparent_extract", units.DegreePlato, "extract that a hydrometer shows now"), func(f gravity.Fermentation) float64 { return platoOf(f.ApparentExtract()) }},
-		{out("real_extract", units.DegreePlato, "extract that is there now, by mass; in a glucose or fructose wash not on the scale of original_extract"), func(f gravity.Fermentation) float64 { return platoOf(f.RealExtract()) }},
-		{pure("original_gravity", "", "specific gravity 20/20 °C before the ferment"), func(f gravity.Fermentation) float64 { return f.OriginalGravity().SG() }},
-		{pure("gravity", "", "specific gravity 20/20 °C now"), func(f gravity.Fermentation) float64 { return f.Gravity().SG() }},
-		{pure("apparent_attenuation", "%", "part of the original extract that a hydrometer no longer shows; above 100 when dry"), gravity.Fermentation.ApparentAttenuation},
-		{pure("real_attenuation", "%", "part of the original extract that is gone, both by mass"), gravity.Fermentation.RealAttenuation},
-	}
-}
-
-// fermentation is an entry that makes a fermented liquid of two figures and
-// gives the others.
-func fermentation(name, meaning string, a, b Input, state func(a, b float64, y gravity.Yield) (gravity.Fermentation, error)) Function {
-	return fermentationWith(name, meaning, a, b, nil, func(in []float64) (gravity.Fermentation, error) {
-		return state(in[0], in[1], yieldOf(in[2]))
-	})
-}
-
-// fermentationWith takes more inputs, after the yield.
-func fermentationWith(name, meaning string, a, b Input, more []Input, state func(in []float64) (gravity.Fermentation, error)) Function {
-	f := Function{
-		Name:    name,
-		Meaning: "a fermented liquid from " + meaning,
-		Source:  tabarie + "; Balling 1865 or the balance of a sugar wash",
-		Inputs: append([]Input{
-			a, b,
-			choice("yield", "what the extract was, and so what it turns into", "malt wort", "sucrose wash", "glucose wash", "fructose wash").orOption("malt wort"),
-		}, more...),
-	}
-	var others []figure
-	for _, g := range figures() {
-		if g.output.Name != a.Name && g.output.Name != b.Name {
-			others = append(others, g)
-			f.Outputs = append(f.Outputs, g.output)
+	var others []result[fermentation]
+	for _, r := range all {
+		if r.Name != but[0].Name && r.Name != but[1].Name {
+			others = append(others, r)
 		}
 	}
-	f.call = func(in, out []float64) error {
-		liquid, err := state(in)
-		if err != nil {
-			return err
-		}
-		for i, g := range others {
-			out[i] = g.of(liquid)
-		}
-		return nil
-	}
-	return f
+	return others
+}
+
+// fermentation is an entry that makes a fermented liquid of two figures and gives the others.
+func fermentation[A, B any](name, meaning string, a arg[A], b arg[B], state func(A, B, gravity.Yield) (gravity.Fermentation, error)) Function {
+	return fermentationOf(name, meaning, of3(a, b, yieldChoice(), func(x A, y B, f fermented) (gravity.Fermentation, error) {
+		return state(x, y, f.yield)
+	}))
+}
+
+func fermentationOf(name, meaning string, of arg[gravity.Fermentation]) Function {
+	return entry(name, "a fermented liquid from "+meaning, tabarie+"; Balling 1865 or the balance of a sugar wash", of, figures(of.inputs...)...)
 }
 
 // gravityFerments are a fermented liquid from any two figures of it.
 func gravityFerments() []Function {
-	original := in("original_extract", units.DegreePlato, "extract before the ferment, as a hydrometer has it", 0, 50, 12)
-	apparent := in("apparent_extract", units.DegreePlato, "extract that a hydrometer shows now", -10, 30, 2.5)
-	realExtract := in("real_extract", units.DegreePlato, "extract that is there now", 0, 30, 4.3)
-	strength := in("strength", units.PercentVolume, "ethanol by volume", 0, 20, 5)
-	brix := in("brix", units.DegreePlato, "what a refractometer shows now, at 20 °C", 0, 50, 6)
-	p := func(v float64) units.Extract { return as(units.DegreePlato, v) }
-	s := func(v float64) units.StrengthByVolume { return as(units.PercentVolume, v) }
-	og := gravityInput("original_gravity", "specific gravity before the ferment", 1, 1.23, 1.048)
-	fg := gravityInput("gravity", "specific gravity now", 0.96, 1.13, 1.01)
+	original := takes("original_extract", units.DegreePlato, "extract before the ferment, as a hydrometer has it", 0, 50, 12)
+	apparent := takes("apparent_extract", units.DegreePlato, "extract that a hydrometer shows now", -10, 30, 2.5)
+	realExtract := takes("real_extract", units.DegreePlato, "extract that is there now", 0, 30, 4.3)
+	strength := takes("strength", units.PercentVolume, "ethanol by volume", 0, 20, 5)
+	brix := takes("brix", units.DegreePlato, "what a refractometer shows now, at 20 °C", 0, 50, 6)
+	factor := takesNumber("wort_factor", "", "what the refractometer shows for each °P of the wort; 0: 1.04 for malt wort (1.00 to 1.06 in practice), 1 for "+
+		"a sugar wash. An original read with it is to be divided by it first", 0, 1.1, 1.04).or(0)
 	return []Function{
-		fermentation("ferment_from_gravities", "its specific gravity before and now", og, fg,
-			func(a, b float64, y gravity.Yield) (gravity.Fermentation, error) {
-				before, err := gravity.FromSG(a)
-				if err != nil {
-					return gravity.Fermentation{}, err
-				}
-				now, err := gravity.FromSG(b)
-				if err != nil {
-					return gravity.Fermentation{}, err
-				}
+		fermentation("ferment_from_gravities", "its specific gravity before and now",
+			takesGravity("original_gravity", "specific gravity before the ferment", 1, 1.23, 1.048), takesGravity("gravity", "specific gravity now", 0.96, 1.13, 1.01),
+			func(before, now gravity.Gravity, y gravity.Yield) (gravity.Fermentation, error) {
 				return gravity.FromOriginalAndApparent(before.Extract(), now.Extract(), y)
 			}),
-		fermentation("ferment_from_extracts", "its original and apparent extract", original, apparent,
-			func(a, b float64, y gravity.Yield) (gravity.Fermentation, error) {
-				return gravity.FromOriginalAndApparent(p(a), p(b), y)
-			}),
-		fermentation("ferment_from_real_extract", "its original and real extract", original, realExtract,
-			func(a, b float64, y gravity.Yield) (gravity.Fermentation, error) {
-				return gravity.FromOriginalAndReal(p(a), p(b), y)
-			}),
-		fermentation("ferment_from_strength", "its original extract and strength", original, strength,
-			func(a, b float64, y gravity.Yield) (gravity.Fermentation, error) {
-				return gravity.FromOriginalAndStrength(p(a), s(b), y)
-			}),
-		fermentationWith("ferment_from_refractometer", "its original extract and what a refractometer shows now", original, brix,
-			[]Input{number("wort_factor", "", "what the refractometer shows for each °P of the wort; 0: 1.04 for malt wort (1.00 to 1.06 in practice), 1 for "+
-				"a sugar wash. An original read with it is to be divided by it first", 0, 1.1, 1.04).or(0)},
-			func(in []float64) (gravity.Fermentation, error) {
-				factor := in[3]
-				switch malt := in[2] == 0; {
-				case factor == 0 && malt:
-					factor = gravity.WortFactor().Value().In(units.One)
-				case factor == 0:
-					factor = 1
+		fermentation("ferment_from_extracts", "its original and apparent extract", original, apparent, gravity.FromOriginalAndApparent),
+		fermentation("ferment_from_real_extract", "its original and real extract", original, realExtract, gravity.FromOriginalAndReal),
+		fermentation("ferment_from_strength", "its original extract and strength", original, strength, gravity.FromOriginalAndStrength),
+		fermentationOf("ferment_from_refractometer", "its original extract and what a refractometer shows now",
+			of4(original, brix, yieldChoice(), factor, func(o, b units.Extract, f fermented, factor float64) (gravity.Fermentation, error) {
+				if factor == 0 {
+					factor = f.factor
 				}
-				return gravity.FromOriginalAndBrix(p(in[0]), p(in[1]), factor, yieldOf(in[2]))
-			}),
-		fermentation("ferment_from_apparent_and_strength", "its apparent extract and strength, as a laboratory measures them", apparent, strength,
-			func(a, b float64, y gravity.Yield) (gravity.Fermentation, error) {
-				return gravity.FromApparentAndStrength(p(a), s(b), y)
-			}),
-		fermentation("ferment_from_strength_and_real", "its strength and real extract, as a distillation gives them", strength, realExtract,
-			func(a, b float64, y gravity.Yield) (gravity.Fermentation, error) {
-				return gravity.FromStrengthAndReal(s(a), p(b), y)
-			}),
+				return gravity.FromOriginalAndBrix(o, b, factor, f.yield)
+			})),
+		fermentation("ferment_from_apparent_and_strength", "its apparent extract and strength, as a laboratory measures them",
+			apparent, strength, gravity.FromApparentAndStrength),
+		fermentation("ferment_from_strength_and_real", "its strength and real extract, as a distillation gives them",
+			strength, realExtract, gravity.FromStrengthAndReal),
 	}
 }

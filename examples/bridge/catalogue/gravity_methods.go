@@ -5,44 +5,21 @@ import (
 	"example.org/zymase/units"
 )
 
-// scaleMethod is an entry for one of the published formulas from gravity to
-// extract.
+// scaleMethod is an entry for one of the published formulas from gravity to extract.
 func scaleMethod(name, by, reference, source string, most float64, f func(float64) (units.Extract, error)) Function {
-	return Function{
-		Name:    name,
-		Meaning: "extract of a specific gravity by " + by,
-		Source:  source,
-		Inputs:  []Input{number("gravity", "", "specific gravity, "+reference, 1, most, 1.048)},
-		Outputs: []Output{out("extract", units.DegreePlato, "extract")},
-		call: func(in, out []float64) error {
-			e, err := f(in[0])
-			out[0] = e.In(units.DegreePlato)
-			return err
-		},
-	}
+	return entry(name, "extract of a specific gravity by "+by, source,
+		of1(takesNumber("gravity", "", "specific gravity, "+reference, 1, most, 1.048), f),
+		gives("extract", units.DegreePlato, "extract"))
 }
 
-// attenuation is an entry for one of the published ways from original and
-// apparent extract to the beer.
+// attenuation is an entry for one of the published ways from original and apparent extract to
+// the beer.
 func attenuation(name, by, source string, least, most float64, f func(original, apparent units.Extract) (rival.Attenuated, error)) Function {
-	return Function{
-		Name:    name,
-		Meaning: "real extract and strength of a malt beer by " + by,
-		Source:  source,
-		Inputs: []Input{
-			in("original_extract", units.DegreePlato, "extract of the wort", least, most, 12),
-			in("apparent_extract", units.DegreePlato, "extract that a hydrometer shows in the beer", -2, most, 2.5),
-		},
-		Outputs: []Output{
-			out("real_extract", units.DegreePlato, "extract left in the beer"),
-			out("strength_by_mass", units.PercentMass, "ethanol in the beer"),
-		},
-		call: func(in, out []float64) error {
-			a, err := f(as(units.DegreePlato, in[0]), as(units.DegreePlato, in[1]))
-			out[0], out[1] = a.RealExtract.In(units.DegreePlato), a.ByMass.In(units.PercentMass)
-			return err
-		},
-	}
+	return entry(name, "real extract and strength of a malt beer by "+by, source,
+		of2(takes("original_extract", units.DegreePlato, "extract of the wort", least, most, 12),
+			takes("apparent_extract", units.DegreePlato, "extract that a hydrometer shows in the beer", -2, most, 2.5), f),
+		from(func(a rival.Attenuated) units.Extract { return a.RealExtract }, "real_extract", units.DegreePlato, "extract left in the beer"),
+		from(func(a rival.Attenuated) units.StrengthByMass { return a.ByMass }, "strength_by_mass", units.PercentMass, "ethanol in the beer"))
 }
 
 // gravityMethods are the published rivals, each by its name.

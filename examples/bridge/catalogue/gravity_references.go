@@ -5,110 +5,61 @@ import (
 	"example.org/zymase/units"
 )
 
-func airInput() Input {
-	return choice("weighing", "masses, or weights as a balance in air shows them", "in vacuum", "in air").orOption("in vacuum")
+func weighing() arg[gravity.Air] {
+	return picksBy("weighing", "masses, or weights as a balance in air shows them", upTo(gravity.InAir), "in vacuum", "in air").orOption("in vacuum")
+}
+
+// mixtureOf is 100 kg of ethanol, one sugar and water.
+func mixtureOf(ethanol units.StrengthByMass, extract units.Extract, sugar gravity.Sugar) (gravity.Solution, error) {
+	e, x := ethanol.In(units.PercentMass), extract.In(units.DegreePlato)
+	s, err := gravity.NewSolution(as(units.Kilogram, max(0, 100-e-x)), units.Mass{}, as(units.Kilogram, e))
+	if err != nil {
+		return s, err
+	}
+	return s.AddExtract(sugar, as(units.Kilogram, x))
 }
 
 // gravityReferences are the temperatures and the air that a gravity stands for.
 func gravityReferences() []Function {
-	const source = icumsa + "; OIML R 22 (1973); Bettin & Spieweck 1990"
+	const (
+		source   = icumsa + "; OIML R 22 (1973); Bettin & Spieweck 1990"
+		buoyancy = "buoyancy of air of 1.2 kg/m³ on liquid and weights of 8000 kg/m³ (OIML D 28)"
+	)
 	return []Function{
-		{
-			Name:    "gravity_at_reference",
-			Meaning: "a specific gravity 20/20 °C as another pair of temperatures or air has it",
-			Source:  source,
-			Inputs:  []Input{gravityInput("gravity", "specific gravity", 0.791, 1.414, 1.048), references(), airInput()},
-			Outputs: []Output{pure("reading", "", "specific gravity for that reference")},
-			call: func(in, out []float64) error {
-				g, err := gravity.FromSG(in[0])
-				if err != nil {
-					return err
-				}
-				out[0], err = g.As(gravity.Reference(in[1]), gravity.Air(in[2]))
-				return err
-			},
-		},
-		{
-			Name:    "gravity_from_reference",
-			Meaning: "specific gravity 20/20 °C from one for another pair of temperatures or in air",
-			Source:  source,
-			Inputs:  []Input{number("reading", "", "specific gravity for that reference", 0.791, 1.414, 1.048), references(), airInput()},
-			Outputs: []Output{
-				pure("gravity", "", "specific gravity 20/20 °C, in vacuum"),
-				out("extract", units.DegreePlato, "apparent extract"),
-			},
-			call: func(in, out []float64) error {
-				g, err := gravity.FromReference(in[0], gravity.Reference(in[1]), gravity.Air(in[2]))
-				out[0], out[1] = g.SG(), g.Extract().In(units.DegreePlato)
-				return err
-			},
-		},
-		{
-			Name:    "gravity_of_mixture",
-			Meaning: "specific gravity of a liquid of ethanol, sucrose and water for a reference",
-			Source:  tabarie,
-			Inputs: []Input{
-				in("strength_by_mass", units.PercentMass, "ethanol in 100 masses of the liquid", 0, 100, 3.7),
-				in("real_extract", units.DegreePlato, "extract in 100 masses of the liquid", 0, 80, 0.5).or(0),
-				references(), airInput(),
-			},
-			Outputs: []Output{pure("reading", "", "specific gravity for that reference")},
-			call: func(in, out []float64) error {
-				s, err := mixtureOf(gravity.AsSucrose, in[0], in[1])
-				if err != nil {
-					return err
-				}
-				out[0], err = s.SpecificGravity(gravity.Reference(in[2]), gravity.Air(in[3]))
-				return err
-			},
-		},
-		of1("density_in_air", "what a balance in air makes of a density",
-			"buoyancy of air of 1.2 kg/m³ on liquid and weights of 8000 kg/m³ (OIML D 28)",
-			takes("density", units.KilogramPerCubicMetre, "density in vacuum", 100, 20000, 998.2),
-			gives("density_in_air", units.KilogramPerCubicMetre, "mass that the balance shows over the volume"),
-			gravity.DensityInAir),
-		of1("density_in_vacuum", "density from what a balance in air shows",
-			"buoyancy of air of 1.2 kg/m³ on liquid and weights of 8000 kg/m³ (OIML D 28)",
-			takes("density_in_air", units.KilogramPerCubicMetre, "mass that the balance shows over the volume", 100, 19900, 997.2),
-			gives("density", units.KilogramPerCubicMetre, "density in vacuum"),
-			gravity.DensityInVacuum),
-		{
-			Name:    "scales_from_sg",
-			Meaning: "degrees Oechsle, Baumé and sake meter value of a specific gravity",
-			Source:  "moduli 144.3 at 15/4 °C (Kyoto Electronics, manual DA-650, p. 69) and 145 at 60/60 °F (National Bureau of Standards)",
-			Inputs:  []Input{gravityInput("gravity", "specific gravity", 0.79, 1.4147, 1.048)},
-			Outputs: []Output{
-				pure("oechsle", "°Oe", "degrees Oechsle"),
-				pure("baume", "°Bé", "degrees Baumé of the international scale"),
-				pure("baume_us", "°Bé", "degrees Baumé of the US scale"),
-				pure("sake_meter", "", "sake meter value"),
-			},
-			call: func(in, out []float64) error {
-				g, err := gravity.FromSG(in[0])
-				out[0], out[1], out[2], out[3] = g.Oechsle(), g.Baume(), g.BaumeUS(), g.SakeMeter()
-				return err
-			},
-		},
-		{
-			Name:    "sg_from_baume",
-			Meaning: "specific gravity 20/20 °C of degrees Baumé of the international scale",
-			Source:  "modulus 144.3 at 15/4 °C (Kyoto Electronics, manual DA-650, p. 69)",
-			Inputs:  []Input{number("baume", "°Bé", "degrees Baumé", -37, 42, 6.6)},
-			Outputs: []Output{pure("gravity", "", "specific gravity 20/20 °C, in vacuum")},
-			call: func(in, out []float64) error {
-				g, err := gravity.FromBaume(in[0])
-				out[0] = g.SG()
-				return err
-			},
-		},
+		entry("gravity_at_reference", "a specific gravity 20/20 °C as another pair of temperatures or air has it", source,
+			of3(takesGravity("gravity", "specific gravity", 0.791, 1.414, 1.048), references(), weighing(), gravity.Gravity.As),
+			givesNumber("reading", "", "specific gravity for that reference")),
+		entry("gravity_from_reference", "specific gravity 20/20 °C from one for another pair of temperatures or in air", source,
+			of3(takesNumber("reading", "", "specific gravity for that reference", 0.791, 1.414, 1.048), references(), weighing(), gravity.FromReference),
+			numberFrom(gravity.Gravity.SG, "gravity", "", "specific gravity 20/20 °C, in vacuum"),
+			from(gravity.Gravity.Extract, "extract", units.DegreePlato, "apparent extract")),
+		entry("gravity_of_mixture", "specific gravity of a liquid of ethanol, sucrose and water for a reference", tabarie,
+			of4(takes("strength_by_mass", units.PercentMass, "ethanol in 100 masses of the liquid", 0, 100, 3.7),
+				takes("real_extract", units.DegreePlato, "extract in 100 masses of the liquid", 0, 80, 0.5).or(0), references(), weighing(),
+				func(e units.StrengthByMass, x units.Extract, r gravity.Reference, a gravity.Air) (float64, error) {
+					s, err := mixtureOf(e, x, gravity.AsSucrose)
+					if err != nil {
+						return 0, err
+					}
+					return s.SpecificGravity(r, a)
+				}),
+			givesNumber("reading", "", "specific gravity for that reference")),
+		entry("density_in_air", "what a balance in air makes of a density", buoyancy,
+			of1(takes("density", units.KilogramPerCubicMetre, "density in vacuum", 100, 20000, 998.2), gravity.DensityInAir),
+			gives("density_in_air", units.KilogramPerCubicMetre, "mass that the balance shows over the volume")),
+		entry("density_in_vacuum", "density from what a balance in air shows", buoyancy,
+			of1(takes("density_in_air", units.KilogramPerCubicMetre, "mass that the balance shows over the volume", 100, 19900, 997.2), gravity.DensityInVacuum),
+			gives("density", units.KilogramPerCubicMetre, "density in vacuum")),
+		entry("scales_from_sg", "degrees Oechsle, Baumé and sake meter value of a specific gravity",
+			"moduli 144.3 at 15/4 °C (Kyoto Electronics, manual DA-650, p. 69) and 145 at 60/60 °F (National Bureau of Standards)",
+			takesGravity("gravity", "specific gravity", 0.79, 1.4147, 1.048),
+			numberFrom(gravity.Gravity.Oechsle, "oechsle", "°Oe", "degrees Oechsle"),
+			numberFrom(gravity.Gravity.Baume, "baume", "°Bé", "degrees Baumé of the international scale"),
+			numberFrom(gravity.Gravity.BaumeUS, "baume_us", "°Bé", "degrees Baumé of the US scale"),
+			numberFrom(gravity.Gravity.SakeMeter, "sake_meter", "", "sake meter value")),
+		entry("sg_from_baume", "specific gravity 20/20 °C of degrees Baumé of the international scale",
+			"modulus 144.3 at 15/4 °C (Kyoto Electronics, manual DA-650, p. 69)",
+			of1(takesNumber("baume", "°Bé", "degrees Baumé", -37, 42, 6.6), gravity.FromBaume),
+			numberFrom(gravity.Gravity.SG, "gravity", "", "specific gravity 20/20 °C, in vacuum")),
 	}
-}
-
-// mixtureOf is 100 kg of ethanol, one sugar and water.
-func mixtureOf(sugar gravity.Sugar, ethanol, extract float64) (gravity.Solution, error) {
-	s, err := gravity.NewSolution(as(units.Kilogram, max(0, 100-ethanol-extract)), units.Mass{}, as(units.Kilogram, ethanol))
-	if err != nil {
-		return s, err
-	}
-	return s.AddExtract(sugar, as(units.Kilogram, extract))
 }

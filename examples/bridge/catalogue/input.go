@@ -63,11 +63,20 @@ func choice(name, meaning string, options ...string) Input {
 	return n
 }
 
-// namesOf are the options of a choice among values that print themselves.
-func namesOf[T fmt.Stringer](of []T) []string {
+// wordsOf are the options of a choice among values that print themselves.
+func wordsOf[T fmt.Stringer](of []T) []string {
 	names := make([]string, len(of))
 	for i, v := range of {
 		names[i] = v.String()
+	}
+	return names
+}
+
+// namesOf are the options of a choice among values that have a name.
+func namesOf[T interface{ Name() string }](of []T) []string {
+	names := make([]string, len(of))
+	for i, v := range of {
+		names[i] = v.Name()
 	}
 	return names
 }
@@ -163,11 +172,6 @@ func (p *Input) Text(v float64) string {
 		return p.Options[i]
 	}
 	return trimmed(v)
-}
-
-// as makes a quantity of a number that [Function.Call] has checked.
-func as[D, E units.Dimension](unit units.Unit[D, E], v float64) units.Quantity[D, E] {
-	return unit.Of(checkedNumber(v))
 }
 
 // hours makes a duration of a number of hours that [Function.Call] has checked.

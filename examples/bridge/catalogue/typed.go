@@ -1,29 +1,153 @@
 package catalogue
 
-import "example.org/zymase/units"
+import (
+	"fmt"
+	"time"
 
-// An arg is an input that knows the type it becomes: name, unit and limits stand once, and
-// a call that is no more than one of the library takes the value from it.
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
+	"example.org/zymase/units/evidence"
+)
+
+// An arg is what a function of the library takes, and the inputs that it is made of: name,
+// unit and limits of each stand once.
 type arg[T any] struct {
-	Input
-	of func(float64) T
+	inputs []Input
+	of     func(in []float64) (T, error)
 }
 
-// or gives an arg its default.
-func (a arg[T]) or(value float64) arg[T] {
-	a.Input = a.Input.or(value)
+// reads is an arg of one input.
+func reads[T any](p Input, of func(float64) (T, error)) arg[T] {
+	return arg[T]{[]Input{p}, func(in []float64) (T, error) { return of(in[0]) }}
+}
+
+// takes is a quantity.
+func takes[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[units.Quantity[D, E]] {
+	return reads(in(name, unit, meaning, min, max, example), func(x float64) (units.Quantity[D, E], error) { return as(unit, x), nil })
+}
+
+// takesNumber is a pure number, or one in a unit that package units does not have.
+func takesNumber(name, unit, meaning string, min, max, example float64) arg[float64] {
+	return reads(number(name, unit, meaning, min, max, example), sure(same))
+}
+
+// takesTime is a time, stated in h, min, s, d or wk.
+func takesTime(name, unit, meaning string, min, max, example float64) arg[time.Duration] {
+	one := oneOf(unit)
+	return reads(span(name, unit, meaning, min, max, example), func(x float64) (time.Duration, error) { return hours(x * one.Hours()), nil })
+}
+
+// picks is one of a list, by the word that each prints; example is the first.
+func picks[T fmt.Stringer](name, meaning string, list []T) arg[T] {
+	return picksBy(name, meaning, list, wordsOf(list)...)
+}
+
+// picksBy is one of a list, by words of its own.
+func picksBy[T any](name, meaning string, list []T, words ...string) arg[T] {
+	return reads(choice(name, meaning, words...), func(x float64) (T, error) { return list[int(x)], nil })
+}
+
+// only changes the one input that an arg is made of.
+func (a arg[T]) only(change func(Input) Input) arg[T] {
+	a.inputs = []Input{change(a.inputs[0])}
 	return a
 }
 
-// takes is an input with a unit.
-func takes[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[units.Quantity[D, E]] {
-	return arg[units.Quantity[D, E]]{in(name, unit, meaning, min, max, example), func(x float64) units.Quantity[D, E] { return as(unit, x) }}
+// or gives an arg of one input its default.
+func (a arg[T]) or(value float64) arg[T] {
+	return a.only(func(p Input) Input { return p.or(value) })
 }
 
-// takesNumber is an input that is a pure number, as [number].
-func takesNumber(name, unit, meaning string, min, max, example float64) arg[float64] {
-	return arg[float64]{number(name, unit, meaning, min, max, example), same}
+// orOption gives a choice its default.
+func (a arg[T]) orOption(option string) arg[T] {
+	return a.only(func(p Input) Input { return p.orOption(option) })
 }
+
+// named gives an arg of one input another name and meaning.
+func (a arg[T]) named(name, meaning string) arg[T] {
+	return a.only(func(p Input) Input { p.Name, p.Meaning = name, meaning; return p })
+}
+
+// of1 is what f makes of an arg: the result of a function, or an arg for another.
+func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
+	return arg[R]{a.inputs, func(in []float64) (r R, err error) {
+		x, err := a.of(in)
+		if err != nil {
+			return r, err
+		}
+		return f(x)
+	}}
+}
+
+// of2 is what f makes of two, whose inputs follow each other.
+func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
+	both := append(a.inputs[:len(a.inputs):len(a.inputs)], b.inputs...)
+	return arg[R]{both, func(in []float64) (r R, err error) {
+		x, err := a.of(in)
+		if err != nil {
+			return r, err
+		}
+		y, err := b.of(in[len(a.inputs):])
+		if err != nil {
+			return r, err
+		}
+		return f(x, y)
+	}}
+}
+
+// A pair is two args as one.
+type pair[A, B any] struct {
+	a A
+	b B
+}
+
+func pairs[A, B any](a arg[A], b arg[B]) arg[pair[A, B]] {
+	return of2(a, b, func(x A, y B) (pair[A, B], error) { return pair[A, B]{x, y}, nil })
+}
+
+// of3 to of8 are as of2.
+func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error)) arg[R] {
+	return of2(pairs(a, b), c, func(p pair[A, B], z C) (R, error) { return f(p.a, p.b, z) })
+}
+
+func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B, C, D) (R, error)) arg[R] {
+	return of2(pairs(a, b), pairs(c, d), func(p pair[A, B], q pair[C, D]) (R, error) { return f(p.a, p.b, q.a, q.b) })
+}
+
+func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], f func(A, B, C, D, E) (R, error)) arg[R] {
+	return of3(pairs(a, b), pairs(c, d), e, func(p pair[A, B], q pair[C, D], z E) (R, error) { return f(p.a, p.b, q.a, q.b, z) })
+}
+
+func of6[A, B, C, D, E, F, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], f func(A, B, C, D, E, F) (R, error)) arg[R] {
+	return of3(pairs(a, b), pairs(c, d), pairs(e, g), func(p pair[A, B], q pair[C, D], r pair[E, F]) (R, error) {
+		return f(p.a, p.b, q.a, q.b, r.a, r.b)
+	})
+}
+
+func of7[A, B, C, D, E, F, G, R any](
+	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], f func(A, B, C, D, E, F, G) (R, error),
+) arg[R] {
+	return of4(pairs(a, b), pairs(c, d), pairs(e, g), h, func(p pair[A, B], q pair[C, D], r pair[E, F], z G) (R, error) {
+		return f(p.a, p.b, q.a, q.b, r.a, r.b, z)
+	})
+}
+
+func of8[A, B, C, D, E, F, G, H, R any](
+	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], k arg[H], f func(A, B, C, D, E, F, G, H) (R, error),
+) arg[R] {
+	return of4(pairs(a, b), pairs(c, d), pairs(e, g), pairs(h, k), func(p pair[A, B], q pair[C, D], r pair[E, F], s pair[G, H]) (R, error) {
+		return f(p.a, p.b, q.a, q.b, r.a, r.b, s.a, s.b)
+	})
+}
+
+// sure is a function that cannot fail, as one that can.
+func sure[A, R any](f func(A) R) func(A) (R, error) {
+	return func(a A) (R, error) { return f(a), nil }
+}
+
+// itself is what a result shows of itself.
+func itself[T any](v T) T { return v }
 
 // A result is an output that knows the type it comes from.
 type result[T any] struct {
@@ -31,48 +155,96 @@ type result[T any] struct {
 	in func(T) float64
 }
 
-// gives is an output with a unit.
+// gives is a quantity that is itself the result.
 func gives[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string) result[units.Quantity[D, E]] {
-	return result[units.Quantity[D, E]]{out(name, unit, meaning), func(q units.Quantity[D, E]) float64 { return q.In(unit) }}
+	return from(itself[units.Quantity[D, E]], name, unit, meaning)
 }
 
-// givesNumber is an output that is a pure number, as [pure].
+// from is a quantity of a result.
+func from[T any, D, E units.Dimension](get func(T) units.Quantity[D, E], name string, unit units.Unit[D, E], meaning string) result[T] {
+	return stated(func(v T) float64 { return get(v).In(unit) }, name, unit, meaning)
+}
+
+// stated is a number of a result that is worked out in the unit.
+func stated[T any, D, E units.Dimension](get func(T) float64, name string, unit units.Unit[D, E], meaning string) result[T] {
+	return result[T]{out(name, unit, meaning), get}
+}
+
+// givesNumber is a number that is itself the result: pure, or in a unit that package units
+// does not have.
 func givesNumber(name, unit, meaning string) result[float64] {
-	return result[float64]{pure(name, unit, meaning), same}
+	return numberFrom(same, name, unit, meaning)
 }
 
-// of1 is a function of one argument.
-func of1[A, R any](name, meaning, source string, a arg[A], r result[R], f func(A) (R, error)) Function {
-	return Function{
-		Name: name, Meaning: meaning, Source: source, Inputs: []Input{a.Input}, Outputs: []Output{r.Output},
-		call: func(in, out []float64) error {
-			v, err := f(a.of(in[0]))
-			out[0] = r.in(v)
-			return err
-		},
+// numberFrom is a number of a result.
+func numberFrom[T any](get func(T) float64, name, unit, meaning string) result[T] {
+	return result[T]{pure(name, unit, meaning), get}
+}
+
+// band is a figure of a result with its ends, named in that order, each with its meaning.
+func band[T any, D, E units.Dimension](
+	get func(T) evidence.Figure[units.Quantity[D, E]], unit units.Unit[D, E], value, low, high [2]string,
+) []result[T] {
+	return []result[T]{
+		from(func(v T) units.Quantity[D, E] { return get(v).Value }, value[0], unit, value[1]),
+		from(func(v T) units.Quantity[D, E] { return get(v).Low }, low[0], unit, low[1]),
+		from(func(v T) units.Quantity[D, E] { return get(v).High }, high[0], unit, high[1]),
 	}
 }
 
-// of2 is a function of two arguments.
-func of2[A, B, R any](name, meaning, source string, a arg[A], b arg[B], r result[R], f func(A, B) (R, error)) Function {
-	return Function{
-		Name: name, Meaning: meaning, Source: source, Inputs: []Input{a.Input, b.Input}, Outputs: []Output{r.Output},
-		call: func(in, out []float64) error {
-			v, err := f(a.of(in[0]), b.of(in[1]))
-			out[0] = r.in(v)
-			return err
-		},
-	}
+// says is what whoever uses a result of package carbonation must know.
+func says[T any](get func(T) caution.List) result[T] {
+	return result[T]{cautionOutput(), func(v T) float64 { return float64(set(get(v)...)) }}
 }
 
-// of3 is a function of three arguments.
-func of3[A, B, C, R any](name, meaning, source string, a arg[A], b arg[B], c arg[C], r result[R], f func(A, B, C) (R, error)) Function {
-	return Function{
-		Name: name, Meaning: meaning, Source: source, Inputs: []Input{a.Input, b.Input, c.Input}, Outputs: []Output{r.Output},
-		call: func(in, out []float64) error {
-			v, err := f(a.of(in[0]), b.of(in[1]), c.of(in[2]))
-			out[0] = r.in(v)
-			return err
-		},
+// saysAlways is as says, the same whatever the result.
+func saysAlways[T any](words ...string) result[T] {
+	return result[T]{sentences(words...), func(T) float64 { return float64(uint64(1)<<len(words) - 1) }}
+}
+
+// entry is a function whose result is made of its inputs, and the outputs that show it.
+func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R]) Function {
+	f := Function{Name: name, Meaning: meaning, Source: source, Inputs: of.inputs}
+	for _, r := range outputs {
+		f.Outputs = append(f.Outputs, r.Output)
 	}
+	f.call = func(in, out []float64) error {
+		v, err := of.of(in)
+		if err != nil {
+			return err
+		}
+		for i := range outputs {
+			out[i] = outputs[i].in(v)
+		}
+		return nil
+	}
+	return f
+}
+
+// heavy marks an entry whose call allocates.
+func heavy(f Function) Function {
+	f.heavy = true
+	return f
+}
+
+// as makes a quantity of a number that [Function.Call] has checked.
+func as[D, E units.Dimension](unit units.Unit[D, E], v float64) units.Quantity[D, E] {
+	return unit.Of(checked.Number(v))
+}
+
+// upTo are the values of an enumeration from the first to last.
+func upTo[T ~int](last T) []T {
+	list := make([]T, last+1)
+	for i := range list {
+		list[i] = T(i)
+	}
+	return list
+}
+
+// yesNo is how an output says it.
+func yesNo(yes bool) float64 {
+	if yes {
+		return 1
+	}
+	return 0
 }

@@ -34,11 +34,11 @@ const (
 var salts = water.Salts()
 
 func saltChoice() Input {
-	return choice("salt", "the salt as weighed, with its crystal water", namesOf(salts)...)
+	return choice("salt", "the salt as weighed, with its crystal water", wordsOf(salts)...)
 }
 
 func acidChoice() Input {
-	return choice("acid_kind", "the acid", namesOf(water.Acids())...)
+	return choice("acid_kind", "the acid", wordsOf(water.Acids())...)
 }
 
 // waterIons are the inputs that describe a water, in the order that profileOf reads.

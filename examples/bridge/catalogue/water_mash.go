@@ -11,7 +11,7 @@ const mashSource = "deLange, MBAA TQ 52 (2015) 1 (proton balance, abstract); Kol
 // maltInputs describe a malt: a class, or what was measured.
 func maltInputs(name, first string, mass Input) []Input {
 	return []Input{
-		choice(name, first+" by its class", namesOf(mash.Classes())...), mass,
+		choice(name, first+" by its class", wordsOf(mash.Classes())...), mass,
 		number(name+"_ph", "", "its pH in distilled water, measured to 0.05; 0 for that of the class", 0, 7, 0).or(0),
 		number(name+"_buffer", "mEq/(kg pH)", "its buffering, measured to 10 %; 0 for that of the class", 0, 150, 0).or(0),
 	}

@@ -22,7 +22,7 @@ var drinkingLimits = water.DrinkingLimits()
 var dechlorinators = water.Dechlorinators()
 
 func agentChoice() Input {
-	return choice("agent", "what takes the chlorine out", namesOf(dechlorinators)...)
+	return choice("agent", "what takes the chlorine out", wordsOf(dechlorinators)...)
 }
 
 func mineralChoice() Input {

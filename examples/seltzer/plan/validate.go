@@ -436,7 +436,10 @@ func (p *packRecipe) set() error {
 				checks = append(checks, &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "something that yeast ferments"})
 			}
 		}
-		p.yield = sugar.Of(p.primer).Yield()
+		var err error
+		if p.yield, err = inPack(p.primer); err != nil {
+			return named(f("prime_with"), p.Priming, err)
+		}
 	} else {
 		for _, given := range []struct {
 			name string

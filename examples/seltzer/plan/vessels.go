@@ -89,7 +89,7 @@ func (m *maker) vessels() error {
 		{true, dissolved, b.start, at20, saltsOfKettle, 0},
 		{boils, kettleStart, b.start, hot, saltsOfKettle, 1},
 		{boils, kettleEnd, b.boiled, hot, saltsOfKettle, 0},
-		{boils || !m.req.Kettle.Loss.IsZero() || dissolved == kettleCold, kettleLeft, b.kettleLoss, at20, saltsOfKettle, 0},
+		{!m.req.Kettle.Loss.IsZero(), kettleLeft, b.kettleLoss, at20, saltsOfKettle, 0},
 		{b.topUp > 0, waterToTopUp, topUp, at20, noSalts, 0},
 		{b.late > 0, firstFilled, b.filled, ferment, saltsOfWash, 0},
 		{true, whole, b.wash, ferment, saltsOfWash, 2},

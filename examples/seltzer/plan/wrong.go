@@ -255,7 +255,9 @@ func (m *maker) tastesSour(g *Guide) error {
 			g.add(*ph < low || low == 0 && *ph < sourBelow, "pH, as last read", fmt.Sprintf("%.2f", *ph), "lower than the plan's range is an acid that the plan does not know: bacteria, or one that was added")
 		}
 	}
-	g.add(false, "acids that yeast makes", fmt.Sprintf("%.1f g/L", m.plan.Label.Acids.In(units.GramPerLitre)), "as planned: succinic above all; a taste begins near 0.2 g/L (recalled from memory)")
+	if acids := m.plan.Label.Acids.In(units.GramPerLitre); acids >= 0.05 { // in beer they count in the real extract
+		g.add(false, "acids that yeast makes", fmt.Sprintf("%.1f g/L", acids), "as planned: succinic above all; a taste begins near 0.2 g/L (recalled from memory)")
+	}
 	for i, p := range m.plan.Packs {
 		if c := p.Content.In(units.GramCO2PerLitre); c > 3 {
 			g.add(true, m.recipe.packs[i].Kind+"s, CO2", fmt.Sprintf("%.1f g/L", c), "carbonic acid: part of the sourness, and it leaves with the gas")
