@@ -52,7 +52,7 @@ func TestPackBlock(t *testing.T) {
 		change    func(*plan.Request)
 		has, lack []string
 	}{
-		{"bottles", func(*plan.Request) {}, []string{"priming for all 17", "stored: within the rating given, 8.00 bar gauge"}, []string{"OVER", "above"}},
+		{"bottles", func(*plan.Request) {}, []string{"priming for all 18", "stored: within the rating given, 8.00 bar gauge"}, []string{"OVER", "above"}},
 		{"bottles", func(r *plan.Request) { r.Packs[1].Rating = units.BarGauge.Of(4) },
 			[]string{"priming for all none", "over the rating given, 4.00 bar gauge", "OVER THE RATING GIVEN: lower", "do not fill, warm or move it so"}, nil},
 		{"Weigh and buy", func(r *plan.Request) { r.Packs[1].Rating = units.BarGauge.Of(4) },
@@ -61,7 +61,7 @@ func TestPackBlock(t *testing.T) {
 			full, hot := units.Percent.Of(1), units.Celsius.Of(70)
 			r.Packs[1].HeadSpace, r.Packs[1].Store = &full, &hot
 		}, []string{"pressure stored, 70 °C above", "highest, at 70 °C above", "hydraulic lock, 8.00 bar gauge", "HYDRAULIC LOCK", "The liquid fills the vessel"}, nil},
-		{"bottles", sweet("500 g/L"), []string{"gas from the flavouring's sugar 2.24 g/L", "it ferments in the bottle"}, []string{"OVER"}},
+		{"bottles", sweet("500 g/L"), []string{"gas from the flavouring's sugar 2.15 g/L", "it ferments in the bottle"}, []string{"OVER"}},
 		{"kegs", sweet("500 g/L"), []string{"the flavouring's sugar fermented: within the rating", "Fermentable sugar is left"}, []string{"OVER"}},
 		{"kegs", func(r *plan.Request) { sweet("500 g/L")(r); r.Packs[0].Rating = units.BarGauge.Of(4) },
 			[]string{"OVER THE RATING GIVEN: lower the content, take less of the flavouring"}, nil},

@@ -182,10 +182,12 @@ func (b Balance) Yield(extract units.Mass) (gravity.Yield, error) {
 	ethanol, co2 := per(b.Ethanol), per(b.CO2)
 	residue := per(b.Glycerol) + per(b.Succinic) + per(b.Acetic) + per(b.Lactic)
 	inversion := (h - g) / g
-	// What nutrients bring to the yeast, and the little water that is made, go with it.
+	// What nutrients bring to the yeast, and the little water that is made, go with it; what is used up
+	// beside the inversion, where next to nothing grows, comes from the liquid.
+	inversion += max(0, ethanol+co2+residue-inversion-1)
 	kg := func(v float64) units.Mass { return units.Kilogram.Of(checked.Number(v)) }
 	y, err := gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{
-		Ethanol: kg(ethanol), CO2: kg(co2), Biomass: kg(1 + inversion - ethanol - co2 - residue), Residue: kg(residue), Water: kg(inversion),
+		Ethanol: kg(ethanol), CO2: kg(co2), Biomass: kg(max(0, 1+inversion-ethanol-co2-residue)), Residue: kg(residue), Water: kg(inversion),
 	})
 	return y, limit.Named("ferment.Balance.Yield", err)
 }

@@ -348,6 +348,11 @@ func TestBalanceYield(t *testing.T) {
 	check.Near(t, "CO2", y.CO2(), b.CO2.In(units.Gram)/100, 1e-9, "the balance")
 	check.Near(t, "water", y.Water(), 0.05263, 1e-9, "inversion")
 	check.Near(t, "residue", y.Residue(), b.Glycerol.Plus(b.Succinic).Plus(b.Acetic).Plus(b.Lactic).In(units.Gram)/100, 1e-9, "the balance")
+	// Without anything to grow on a little water beside the inversion's is used up, and nothing is yeast.
+	b = check.Must(UsualMetabolism().Ferment(Substrate{Hexose: units.Gram.Of(105.263)}))
+	y = check.Must(b.Yield(units.Gram.Of(100)))
+	check.Near(t, "yeast", y.Biomass(), 0, 1e-12, "no nitrogen")
+	check.Near(t, "water", y.Water(), 0.05263-b.Water.In(units.Gram)/100, 1e-5, "inversion and what the balance uses up")
 	_, err := Balance{}.Yield(units.Mass{})
 	check.Refused(t, err, "extract", 1e-9, 0)
 	_, err = b.Yield(units.Gram.Of(106))

@@ -3,8 +3,8 @@ package batch
 // ferment lets yeast use a share of the sugar that there is, each kind alike: ethanol, gas,
 // glycerol, acids and yeast by one balance of atoms, of which a part of the ethanol is lost. The
 // yeast grows within the nitrogen that it takes up, well fed at first, then on what it has laid
-// by, until it is lean. An open liquid keeps the CO2 that it holds under its own gas; a pack
-// keeps all.
+// by, until it is lean. An open liquid keeps the CO2 that it holds under its own gas. A closed pack
+// keeps all, its ethanol too, and its few cells hardly grow ([Unknowns.Growth]).
 //
 //   - Source: [ferment.Metabolism.Ferment]; [carbonation.Liquid.Content].
 func (j *job) ferment(st *Step) error {

@@ -184,6 +184,9 @@ func balance(u *Unknowns, hexose float64, s *State) (change Amounts, err error) 
 	g := grams
 	most := hexose / 10 // as far as the balance asks; it takes far less
 	m := metabolism(u)
+	if s.above.Closed {
+		m.MostYeast = units.Fraction.Of(checked.Number(u.Growth * m.MostYeast.In(units.Fraction)))
+	}
 	nitrogen := [...]float64{s.amount[Ammonium] * weights[N], s.amount[Amino] * weights[N], 2 * s.amount[Urea] * weights[N]}
 	sum := max(0, nitrogen[0]) + max(0, nitrogen[1]) + max(0, nitrogen[2])
 	offered := 1.0

@@ -41,8 +41,8 @@ func TestDraw(t *testing.T) {
 		{"strength of the kegs", p.Strength.In(units.PercentVolume), 0.02, 0.5, "ethanol lost"},
 		{"strength of the bottles", p.Strength.In(units.PercentVolume), 0.03, 0.5, "ethanol lost"},
 		{"content of the kegs", p.Packs[0].Content.In(units.GramCO2PerLitre), 0.02, 1, "gauge"},
-		{"content of the bottles", p.Packs[1].Bottle.Served.In(units.GramCO2PerLitre), 0.35, 0.8, ""},
-		{"pressure of the bottles", p.Packs[1].Bottle.StoreGauge.In(units.BarGauge), 0.6, 1.2, ""},
+		{"content of the bottles", p.Packs[1].Bottle.Served.In(units.GramCO2PerLitre), 0.03, 0.8, ""},
+		{"pressure of the bottles", p.Packs[1].Bottle.StoreGauge.In(units.BarGauge), 0.03, 1.2, ""},
 		{"pH at the end", 3.65, 0.1, 1, "acids made"},
 	} {
 		d := find(c.what)

@@ -48,7 +48,7 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 		}
 	}
 	if p.primes() && !f.drink.Fermentable().IsZero() { // the flavouring's sugar
-		if f.drink, f.made, err = f.drink.Dry(gravity.SugarWashYield(gravity.AsSucrose)); err != nil {
+		if f.drink, f.made, err = f.drink.Dry(sucroseInPack); err != nil {
 			return f, err
 		}
 	}

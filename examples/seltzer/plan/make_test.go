@@ -42,9 +42,10 @@ func TestBuiltInByHand(t *testing.T) {
 	const perPercent = 16.83 * 342.297 / 360.312 // g sucrose in 1 L for 1 % vol
 	bottles := p.Packs[1].Bottle
 	primed := bottles.Priming.Mass.Quantity().In(units.Gram)
+	const inPack = 0.4935 / 0.4690                       // ethanol of a primer, by its atoms, over that of the wine law: g/g of hexose
 	flavour := p.Flavour.Added.In(units.Litre) * 40 / 60 // % vol it brings to the batch
 	base := p.Vessels[6].Cold.In(units.Litre) - 1.5      // L packed
-	strength := (60*(4.6-flavour) - primed/perPercent) / base
+	strength := (60*(4.6-flavour) - inPack*primed/perPercent) / base
 	wash := p.Vessels[5].Cold.In(units.Litre) + 0.8
 	byHand := perPercent * strength * (base + 1.5) * wash / (wash - 0.8) / 1000
 	near(t, "sugar, kg", p.Weigh[0+len(p.Water.Doses)].Mass.Quantity().In(units.Kilogram), byHand, 0.02)
@@ -75,9 +76,9 @@ func TestBuiltInByHand(t *testing.T) {
 	share := 1 - (bottles.Syrup.In(units.Kilogram)+0.17/3+0.11)/20
 	near(t, "dissolved", bottles.Dissolved.In(units.GramCO2PerLitre), 1.6065*(0.9387-0.0264)*0.95*share, 0.05)
 
-	// Priming: what is wanted and goes to the head-space, less that; 0.51428 g/g.
+	// Priming: what is wanted and goes to the head-space, less that.
 	need := 5.536*20 - bottles.Dissolved.In(units.GramCO2PerLitre)*20
-	if primed*0.51428 < need || primed*0.51428 > 1.06*need {
+	if primed*inBottle < need || primed*inBottle > 1.06*need {
 		t.Errorf("priming %v g for %v g of CO2", primed, need)
 	}
 	// Legal limit: 0.96 g/L of ammonium phosphate (27 CFR 24.246).
@@ -164,7 +165,7 @@ func TestMakeHolds(t *testing.T) {
 			if b := k.Bottle; b != nil && r.Packs[i].Priming != "" {
 				// What is dissolved, from the flavouring and from the primer, over what is served and,
 				// in 4 % of the bottle, at about the pressure without the air: by hand to 2 %.
-				had := b.Dissolved.In(units.GramCO2PerLitre) + b.FromFlavour.In(units.GramCO2PerLitre) + perSucrose*0.9994*b.Priming.Asked.In(units.Gram)/r.Packs[i].Volume.In(units.Litre)
+				had := b.Dissolved.In(units.GramCO2PerLitre) + b.FromFlavour.In(units.GramCO2PerLitre) + inBottle*0.9994*b.Priming.Asked.In(units.Gram)/r.Packs[i].Volume.In(units.Litre)
 				total := k.Gauge.In(units.BarGauge) + p.Atmosphere.In(units.Bar)
 				has := b.Served.In(units.GramCO2PerLitre) + gasIn(0.04/0.96, total, k.Temperature.In(units.Celsius))
 				if math.Abs(had/has-1) > 0.02 {

@@ -89,7 +89,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 		return err
 	}
 	sugar := kilograms(m.flavourSugar(r, k) / 1000) // of a litre
-	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.CO2From(material.Sucrose().Dose(sugar)))))
+	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * gasInPack * kg(carbonation.CO2From(material.Sucrose().Dose(sugar)))))
 	asked := kilograms(k.primer)
 	weighed, err := asked.Round(m.req.Scales.Small, units.Nearest)
 	if err != nil {
@@ -119,11 +119,9 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 		}
 	}
 	m.stretches(r)
-	worst := closed
-	if r.counterPressure() || r.Stretch != nil {
-		if worst, err = m.close(r, k, b.Dissolved, true); err != nil {
-			return err
-		}
+	worst, err := m.close(r, k, b.Dissolved, true)
+	if err != nil {
+		return err
 	}
 	if p.Highest, err = m.highest(r, worst); err != nil {
 		return err

@@ -75,7 +75,7 @@ func (r *recipe) primeAhead() {
 		if err != nil {
 			return
 		}
-		p.primed = kg(dose.Primer.Mass) / p.Volume.In(units.Litre)
+		p.primed = kg(dose.Primer.Mass) / gasInPack / p.Volume.In(units.Litre)
 	}
 }
 
@@ -108,13 +108,22 @@ func (r *recipe) dissolved(b batch, p packRecipe, k packed) (units.CarbonDioxide
 	return units.GramCO2PerLitre.Of(checked.Number(c.In(units.GramCO2PerLitre) * k.base / litres)), nil
 }
 
-// close fills one bottle; at worst it does not stretch, and its head-space keeps the pressure of the filling. Where yeast is to prime it, the sugar of the flavouring primes
-// with the primer; in a still drink it is sugar left.
+// close fills one bottle. Where yeast is to prime it, the sugar of the flavouring primes with the primer; in a still drink
+// it is sugar left. At worst all sugar turns into ethanol and gas, the drink is full of air, the bottle
+// does not stretch, and a head-space under gas keeps the pressure of the filling; else all is as the batch usually has it.
 func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideContent, worst bool) (carbonation.ClosedVessel, error) {
 	// The vessel counts its priming as sucrose; the primer's gas is turned into it.
 	perLitre := k.primer / p.Volume.In(units.Litre)
 	priming := kg(carbonation.CO2From(p.primer.Dose(kilograms(perLitre)))) / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
 	filling := carbonation.Filling{Volume: p.Size, Temperature: at20, Content: dissolved, Air: units.Percent.Of(100)}
+	gas, air := gasInPack, airInPack
+	if p.counterPressure() {
+		air = 0
+	}
+	if worst {
+		gas, air = 1, 1
+	}
+	filling.AirRemoved = units.Fraction.Of(checked.Number(1 - air))
 	if p.counterPressure() {
 		filling.Air, filling.Temperature, filling.Content = units.Share{}, p.filledAt(), p.filling
 	}
@@ -123,7 +132,7 @@ func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideCont
 	} else {
 		filling.SugarLeft = units.GramPerLitre.Of(checked.Number(r.sugarLeft(p, k)))
 	}
-	filling.Priming = units.GramPerLitre.Of(checked.Number(1000 * priming))
+	filling.Priming = units.GramPerLitre.Of(checked.Number(1000 * gas * priming))
 	if filling.Temperature != at20 {
 		cold, err := k.drink.Volume(filling.Temperature)
 		if err != nil {

@@ -234,7 +234,7 @@ func TestNearest(t *testing.T) {
 		{func(r *plan.Request) { _ = r.Packs[0].Content.UnmarshalText([]byte("0.2 g/L")) }, "packs[0].co2 0.5 vol for 0.1012"},
 		{func(r *plan.Request) { _ = r.Packs[1].Content.UnmarshalText([]byte("0.55 vol")) }, "packs[1].co2 0.68 vol for 0.55 vol"},
 		{func(r *plan.Request) { r.Fermenter.Warmest = units.Celsius.Of(15) }, "fermenter.warmest 20.0 °C for 15.0 °C"},
-		{func(r *plan.Request) { r.Flavour = syruped(t, 600, 30).Flavour }, "flavour.added 16.8 mL for 30 mL"},
+		{func(r *plan.Request) { r.Flavour = syruped(t, 600, 30).Flavour }, "flavour.added 17.6 mL for 30 mL"},
 		{func(r *plan.Request) { r.Fermentable = "juice 12 °Bx" }, "no buffer"},
 		{func(r *plan.Request) { r.Fermentable, r.Strength = "juice 12 °Bx", units.PercentVolume.Of(9) }, "no buffer; strength 6.8 % vol for 9"},
 	} {
