@@ -72,6 +72,15 @@ func wordsOf[T fmt.Stringer](of []T) []string {
 	return names
 }
 
+// namesOf are the options of a choice among values that have a name.
+func namesOf[T interface{ Name() string }](of []T) []string {
+	names := make([]string, len(of))
+	for i, v := range of {
+		names[i] = v.Name()
+	}
+	return names
+}
+
 // or gives an input its default.
 func (p Input) or(value float64) Input {
 	p.Default, p.HasDefault = value, true

@@ -1,6 +1,8 @@
 package catalogue
 
 import (
+	"slices"
+
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/sugar"
@@ -10,8 +12,7 @@ import (
 
 // nutrientFunctions are the entries of package nutrient.
 func nutrientFunctions() []Function {
-	var all []Function
-	for _, part := range [][]Function{
+	return slices.Concat(
 		nutrientSugar(),
 		nutrientFeed(),
 		nutrientNitrogen(),
@@ -21,181 +22,101 @@ func nutrientFunctions() []Function {
 		nutrientPractice(),
 		nutrientAfter(),
 		nutrientStabilise(),
-	} {
-		all = append(all, part...)
-	}
-	return all
+	)
 }
 
-// fermentables are the choices of fermentableInput, in their order.
-var fermentables = sugar.Fermentables()
-
-func fermentableInput() Input {
-	return choice("fermentable", "what ferments", wordsOf(fermentables)...).orOption("white sugar")
+func takesFermentable() arg[material.Material] {
+	return picks("fermentable", "what ferments", sugar.Fermentables()).orOption("white sugar")
 }
 
 const yieldSource = "OIML R 22, ICUMSA SPS-4; French order of 3 May 1996 art. 2 and Balling for the yield"
 
+// takesWash is a brew for a finished volume.
+func takesWash() arg[sugar.Wash] {
+	return of3(takes("volume", units.Litre, "volume when it has fermented, at 20 °C", 0.001, 1e7, 60), takesFermentable(),
+		takes("attenuation", units.Percent, "part of the fermentable sugar that the yeast uses", 1, 100, 100).or(100),
+		func(v units.Volume, m material.Material, part units.Share) (sugar.Wash, error) {
+			return sugar.Wash{Fermentable: m, Attenuation: part, Basis: sugar.Finished(v)}, nil
+		})
+}
+
+// brewed are the outputs of a brew, after the one that was asked for.
+func brewed(first result[sugar.Brew]) []result[sugar.Brew] {
+	type brew = sugar.Brew
+	return []result[brew]{
+		first,
+		from(func(b brew) units.Mass { return b.Water }, "water", units.Kilogram, "water to add"),
+		numberFrom(func(b brew) float64 { return sgOf(b.Start) }, "original_gravity", "", "specific gravity 20/20 °C before the yeast"),
+		from(func(b brew) units.Extract { return apparentOf(b.Start) }, "original_extract", units.DegreePlato, "extract before the yeast"),
+		numberFrom(func(b brew) float64 { return sgOf(b.Finish) }, "final_gravity", "", "specific gravity 20/20 °C at the end"),
+		from(func(b brew) units.Mass { return b.Made.CO2 }, "carbon_dioxide", units.Gram, "CO2 given off"),
+	}
+}
+
 // nutrientSugar are fermentables and sugar for a strength.
 func nutrientSugar() []Function {
-	brewOutputs := func() []Output {
-		return []Output{
-			out("water", units.Kilogram, "water to add"),
-			pure("original_gravity", "", "specific gravity 20/20 °C before the yeast"),
-			out("original_extract", units.DegreePlato, "extract before the yeast"),
-			pure("final_gravity", "", "specific gravity 20/20 °C at the end"),
-			out("carbon_dioxide", units.Gram, "CO2 given off"),
-		}
-	}
-	give := func(b sugar.Brew, out []float64) {
-		start := b.Start.Gravity()
-		out[0], out[1], out[2] = b.Water.In(units.Kilogram), start.SG(), start.Extract().In(units.DegreePlato)
-		out[3], out[4] = b.Finish.Gravity().SG(), b.Made.CO2.In(units.Gram)
-	}
-	attenuation := func() Input {
-		return in("attenuation", units.Percent, "part of the fermentable sugar that the yeast uses", 1, 100, 100).or(100)
-	}
+	type (
+		brew    = sugar.Brew
+		base    = pair[sugar.Brew, units.Mass]
+		content = pair[sugar.Fermentable, sugar.Parts]
+		balance = ferment.Balance
+	)
+	syrupSolids := takes("solids", units.Percent, "dry substance", 70, 90, 80).or(80)
 	return []Function{
-		{
-			Name:    "sugar_for_strength",
-			heavy:   true,
-			Meaning: "mass of a fermentable and of water for a finished volume at 20 °C of a strength",
-			Source:  yieldSource,
-			Inputs: []Input{
-				in("strength", units.PercentVolume, "strength wanted", 0.01, 20, 4.6),
-				in("volume", units.Litre, "volume when it has fermented, at 20 °C", 0.001, 1e7, 60),
-				fermentableInput(), attenuation(),
+		heavy(entry("sugar_for_strength", "mass of a fermentable and of water for a finished volume at 20 °C of a strength", yieldSource,
+			of2(takes("strength", units.PercentVolume, "strength wanted", 0.01, 20, 4.6), takesWash(),
+				func(s units.StrengthByVolume, w sugar.Wash) (brew, error) { return w.For(s) }),
+			brewed(from(func(b brew) units.Mass { return b.Fermentable }, "mass", units.Kilogram, "fermentable to weigh"))...)),
+		heavy(entry("strength_from_sugar", "strength that a mass of a fermentable gives a finished volume at 20 °C", yieldSource,
+			of2(takes("mass", units.Kilogram, "fermentable weighed", 0, 1e7, 4.4), takesWash(), func(m units.Mass, w sugar.Wash) (brew, error) { return w.From(m) }),
+			brewed(from(func(b brew) units.StrengthByVolume { return b.Finish.ByVolume() }, "strength", units.PercentVolume, "strength at the end"))...)),
+		entry("fermentable_composition", "what a fermentable is made of, and the most it can give",
+			"Codex CXS 212-1999, 2001/111/EC, USDA Bulletin 1261 and others by fermentable; Gay-Lussac",
+			of2(takesFermentable(), takes("mass", units.Kilogram, "mass weighed", 0, 1e6, 1).or(1),
+				func(of material.Material, m units.Mass) (content, error) {
+					f := sugar.Of(of)
+					p, err := f.Of(m)
+					return content{f, p}, err
+				}),
+			from(func(c content) units.Share { return c.a.Solids() }, "solids", units.Percent, "dry substance"),
+			from(func(c content) units.Share { return c.a.CrystalWater() }, "crystal_water", units.Percent, "water bound in crystals"),
+			from(func(c content) units.Share { return c.a.Fermentability() }, "fermentability", units.Percent, "part of the solids that yeast uses"),
+			from(func(c content) units.Share { return c.a.InversionGain() }, "inversion_gain", units.Percent, "gain of that sugar by inversion"),
+			from(func(c content) units.Mass { return c.b.GayLussac }, "ethanol_limit", units.Kilogram, "ethanol by Gay-Lussac, more than any yeast makes"),
+			from(func(c content) units.Mass { return c.b.CO2 }, "co2_limit", units.Kilogram, "CO2 with it")),
+		heavy(entry("glucose_syrup_composition", "what a glucose syrup holds by its dextrose equivalent", "trade tables of glucose syrups (recalled from memory)",
+			of2(takes("dextrose_equivalent", units.Percent, "reducing power of the solids against dextrose", 30, 64, 42), syrupSolids,
+				func(equivalent, solids units.Share) (pair[units.Share, units.Share], error) {
+					f, err := material.GlucoseSyrup(solids, equivalent)
+					return pair[units.Share, units.Share]{sugar.Of(f).Fermentability(), solids}, err
+				}),
+			from(func(s pair[units.Share, units.Share]) units.Share { return s.a }, "fermentability", units.Percent, "part of the solids that yeast uses"),
+			stated(func(s pair[units.Share, units.Share]) float64 {
+				return s.a.In(units.Percent) * s.b.In(units.Percent) / 100
 			},
-			Outputs: append([]Output{out("mass", units.Kilogram, "fermentable to weigh")}, brewOutputs()...),
-			call: func(in, out []float64) error {
-				w := sugar.Wash{
-					Fermentable: fermentables[int(in[2])], Attenuation: as(units.Percent, in[3]),
-					Basis: sugar.Finished(as(units.Litre, in[1])),
-				}
-				b, err := w.For(as(units.PercentVolume, in[0]))
-				if err == nil {
-					out[0] = b.Fermentable.In(units.Kilogram)
-					give(b, out[1:])
-				}
-				return err
-			},
-		},
-		{
-			Name:    "strength_from_sugar",
-			heavy:   true,
-			Meaning: "strength that a mass of a fermentable gives a finished volume at 20 °C",
-			Source:  yieldSource,
-			Inputs: []Input{
-				in("mass", units.Kilogram, "fermentable weighed", 0, 1e7, 4.4),
-				in("volume", units.Litre, "volume when it has fermented, at 20 °C", 0.001, 1e7, 60),
-				fermentableInput(), attenuation(),
-			},
-			Outputs: append([]Output{out("strength", units.PercentVolume, "strength at the end")}, brewOutputs()...),
-			call: func(in, out []float64) error {
-				w := sugar.Wash{
-					Fermentable: fermentables[int(in[2])], Attenuation: as(units.Percent, in[3]),
-					Basis: sugar.Finished(as(units.Litre, in[1])),
-				}
-				b, err := w.From(as(units.Kilogram, in[0]))
-				if err == nil {
-					out[0] = b.Finish.ByVolume().In(units.PercentVolume)
-					give(b, out[1:])
-				}
-				return err
-			},
-		},
-		{
-			Name:    "fermentable_composition",
-			Meaning: "what a fermentable is made of, and the most it can give",
-			Source:  "Codex CXS 212-1999, 2001/111/EC, USDA Bulletin 1261 and others by fermentable; Gay-Lussac",
-			Inputs: []Input{
-				fermentableInput(),
-				in("mass", units.Kilogram, "mass weighed", 0, 1e6, 1).or(1),
-			},
-			Outputs: []Output{
-				out("solids", units.Percent, "dry substance"),
-				out("crystal_water", units.Percent, "water bound in crystals"),
-				out("fermentability", units.Percent, "part of the solids that yeast uses"),
-				out("inversion_gain", units.Percent, "gain of that sugar by inversion"),
-				out("ethanol_limit", units.Kilogram, "ethanol by Gay-Lussac, more than any yeast makes"),
-				out("co2_limit", units.Kilogram, "CO2 with it"),
-			},
-			call: func(in, out []float64) error {
-				f := sugar.Of(fermentables[int(in[0])])
-				p, err := f.Of(as(units.Kilogram, in[1]))
-				out[0], out[1] = f.Solids().In(units.Percent), f.CrystalWater().In(units.Percent)
-				out[2], out[3] = f.Fermentability().In(units.Percent), f.InversionGain().In(units.Percent)
-				out[4], out[5] = p.GayLussac.In(units.Kilogram), p.CO2.In(units.Kilogram)
-				return err
-			},
-		},
-		{
-			Name:    "glucose_syrup_composition",
-			heavy:   true,
-			Meaning: "what a glucose syrup holds by its dextrose equivalent",
-			Source:  "trade tables of glucose syrups (recalled from memory)",
-			Inputs: []Input{
-				in("dextrose_equivalent", units.Percent, "reducing power of the solids against dextrose", 30, 64, 42),
-				in("solids", units.Percent, "dry substance", 70, 90, 80).or(80),
-			},
-			Outputs: []Output{
-				out("fermentability", units.Percent, "part of the solids that yeast uses"),
-				out("sugar", units.Percent, "of the syrup, that yeast uses"),
-			},
-			call: func(in, out []float64) error {
-				f, err := material.GlucoseSyrup(as(units.Percent, in[1]), as(units.Percent, in[0]))
-				out[0] = sugar.Of(f).Fermentability().In(units.Percent)
-				out[1] = out[0] * in[1] / 100
-				return err
-			},
-		},
-		{
-			Name:    "strong_base",
-			heavy:   true,
-			Meaning: "sugar for a strong base and the water that lets it down later",
-			Source:  yieldSource,
-			Inputs: []Input{
-				in("base_strength", units.PercentVolume, "strength of the base", 0.2, 20, 9),
-				in("strength", units.PercentVolume, "strength wanted", 0.1, 20, 4.6),
-				in("volume", units.Litre, "volume wanted, at 20 °C", 0.001, 1e7, 60),
-				fermentableInput(),
-			},
-			Outputs: []Output{
-				out("fermentable_mass", units.Kilogram, "fermentable for the base"),
-				out("base_water_mass", units.Kilogram, "water in the base"),
-				out("water_mass", units.Kilogram, "water that lets it down"),
-			},
-			call: func(in, out []float64) error {
-				w := sugar.Wash{Fermentable: fermentables[int(in[3])], Attenuation: units.Percent.Of(100)}
-				b, d, err := finish.StrongBrew(w, as(units.PercentVolume, in[0]), as(units.PercentVolume, in[1]), as(units.Litre, in[2]))
-				out[0], out[1], out[2] = b.Fermentable.In(units.Kilogram), b.Water.In(units.Kilogram), d.Water.In(units.Kilogram)
-				return err
-			},
-		},
-		{
-			Name:    "fermentation_balance",
-			Meaning: "what yeast makes of sugar when every atom is accounted for",
-			Source:  "elemental and electron balance (Roels 1983, recalled from memory); Pasteur 1860 for glycerol and succinic acid",
-			Inputs: []Input{
-				in("hexose", units.Gram, "sugar used, counted after inversion", 0.001, 1e9, 1000),
-				in("ammonium_nitrogen", units.Gram, "nitrogen at hand as ammonium", 0, 1e8, 1).or(0),
-				in("amino_nitrogen", units.Gram, "nitrogen at hand in amino acids", 0, 1e8, 0).or(0),
-			},
-			Outputs: []Output{
-				out("ethanol", units.Gram, "ethanol made"),
-				out("co2", units.Gram, "CO2 given off"),
-				out("glycerol", units.Gram, "glycerol made"),
-				out("dry_yeast", units.Gram, "new yeast, dry"),
-				out("protons", units.Millimole, "H+ set free by what the yeast takes up"),
-			},
-			call: func(in, out []float64) error {
-				b, err := ferment.UsualMetabolism().Ferment(ferment.Substrate{
-					Hexose: as(units.Gram, in[0]), Ammonium: as(units.Gram, in[1]), Amino: as(units.Gram, in[2]),
-				})
-				out[0], out[1], out[2] = b.Ethanol.In(units.Gram), b.CO2.In(units.Gram), b.Glycerol.In(units.Gram)
-				out[3], out[4] = b.DryYeast.In(units.Gram), b.Protons.In(units.Millimole)
-				return err
-			},
-		},
+				"sugar", units.Percent, "of the syrup, that yeast uses"))),
+		heavy(entry("strong_base", "sugar for a strong base and the water that lets it down later", yieldSource,
+			of4(takes("base_strength", units.PercentVolume, "strength of the base", 0.2, 20, 9), takes("strength", units.PercentVolume, "strength wanted", 0.1, 20, 4.6),
+				takes("volume", units.Litre, "volume wanted, at 20 °C", 0.001, 1e7, 60), takesFermentable(),
+				func(strong, wanted units.StrengthByVolume, v units.Volume, m material.Material) (base, error) {
+					b, d, err := finish.StrongBrew(sugar.Wash{Fermentable: m, Attenuation: units.Percent.Of(100)}, strong, wanted, v)
+					return base{b, d.Water}, err
+				}),
+			from(func(b base) units.Mass { return b.a.Fermentable }, "fermentable_mass", units.Kilogram, "fermentable for the base"),
+			from(func(b base) units.Mass { return b.a.Water }, "base_water_mass", units.Kilogram, "water in the base"),
+			from(func(b base) units.Mass { return b.b }, "water_mass", units.Kilogram, "water that lets it down"))),
+		entry("fermentation_balance", "what yeast makes of sugar when every atom is accounted for",
+			"elemental and electron balance (Roels 1983, recalled from memory); Pasteur 1860 for glycerol and succinic acid",
+			of3(takes("hexose", units.Gram, "sugar used, counted after inversion", 0.001, 1e9, 1000),
+				takes("ammonium_nitrogen", units.Gram, "nitrogen at hand as ammonium", 0, 1e8, 1).or(0),
+				takes("amino_nitrogen", units.Gram, "nitrogen at hand in amino acids", 0, 1e8, 0).or(0),
+				func(hexose, ammonium, amino units.Mass) (balance, error) {
+					return ferment.UsualMetabolism().Ferment(ferment.Substrate{Hexose: hexose, Ammonium: ammonium, Amino: amino})
+				}),
+			from(func(b balance) units.Mass { return b.Ethanol }, "ethanol", units.Gram, "ethanol made"),
+			from(func(b balance) units.Mass { return b.CO2 }, "co2", units.Gram, "CO2 given off"),
+			from(func(b balance) units.Mass { return b.Glycerol }, "glycerol", units.Gram, "glycerol made"),
+			from(func(b balance) units.Mass { return b.DryYeast }, "dry_yeast", units.Gram, "new yeast, dry"),
+			from(func(b balance) units.Amount { return b.Protons }, "protons", units.Millimole, "H+ set free by what the yeast takes up")),
 	}
 }

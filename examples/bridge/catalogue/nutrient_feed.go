@@ -1,109 +1,80 @@
 package catalogue
 
 import (
-	"time"
-
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
+	"example.org/zymase/units/material"
 )
+
+// A pitch is live cells and the yeast that holds them.
+type pitch = pair[yeast.Cells, yeast.Pitch]
+
+// dryPitch is fresh dry yeast for a wash.
+func dryPitch(v units.Volume, extract units.Extract, rate yeast.PitchRate, perGram yeast.Cells) (pitch, error) {
+	cells, err := yeast.CellsToPitch(rate, extract, v)
+	if err != nil {
+		return pitch{}, err
+	}
+	pack, err := yeast.DryPack(perGram, units.Celsius.Of(4))
+	if err != nil {
+		return pitch{}, err
+	}
+	p, err := pack.Need(cells, 0)
+	return pitch{cells, p}, err
+}
+
+// billions is a number of cells.
+func billions[T any](get func(T) yeast.Cells, name, meaning string) result[T] {
+	return numberFrom(func(v T) float64 { return get(v).Billion() }, name, "", meaning+", in billions")
+}
+
+// supplied are contents that a feed gives, each from a supply.
+func supplied(get func(nutrient.Supply) units.MassConcentration, name, meaning string) result[nutrient.Supply] {
+	return from(get, name, units.MilligramPerLitre, meaning)
+}
 
 // nutrientFeed are nitrogen, its sources, and yeast.
 func nutrientFeed() []Function {
-	sources := nutrient.Sources()
+	type supply = nutrient.Supply
 	fresh, _ := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4)) // what the library counts on
 	cells, _ := fresh.Alive(0)
 	usual := cells.Billion()
-	demands := [...]nutrient.Demand{nutrient.LowDemand, nutrient.MediumDemand, nutrient.HighDemand}
+	demands := []nutrient.Demand{nutrient.LowDemand, nutrient.MediumDemand, nutrient.HighDemand}
 	return []Function{
-		{
-			Name:    "nitrogen_need",
-			Meaning: "nitrogen that yeast needs for the sugar of a wash",
-			Source:  "rule of the wine trade, 0.75, 0.9 and 1.25 mg of N for 1 g of sugar",
-			Inputs: []Input{
-				in("sugar", units.GramPerLitre, "sugar to ferment in a litre", 0, 350, 75),
-				choice("demand", "of the strain", "low", "medium", "high").orOption("medium"),
-			},
-			Outputs: []Output{
-				out("nitrogen", units.MilligramPerLitre, "yeast assimilable nitrogen, as N"),
-				out("least", units.MilligramPerLitre, "the same for a strain of low demand"),
-				out("most", units.MilligramPerLitre, "the same for a strain of high demand"),
-			},
-			call: func(in, out []float64) error {
-				n, err := nutrient.NeedBySugar(as(units.GramPerLitre, in[0]), demands[int(in[1])])
-				out[0], out[1], out[2] = n.Nitrogen.Value.In(units.MilligramPerLitre), n.Nitrogen.Low.In(units.MilligramPerLitre), n.Nitrogen.High.In(units.MilligramPerLitre)
-				return err
-			},
-		},
-		entry("nitrogen_assimilable", "yeast assimilable nitrogen from ammonia and amino nitrogen as a laboratory reports them", "Australian Wine Research Institute, yeast assimilable nitrogen: 0.8225·NH3 + alpha-amino N",
-			of2(takes("ammonia", units.MilligramPerLitre, "ammonia as NH3", 0, 1e5, 50), takes("amino", units.MilligramPerLitre, "alpha-amino nitrogen, as N", 0, 1e5, 80), nutrient.Assimilable),
+		entry("nitrogen_need", "nitrogen that yeast needs for the sugar of a wash", "rule of the wine trade, 0.75, 0.9 and 1.25 mg of N for 1 g of sugar",
+			of2(takes("sugar", units.GramPerLitre, "sugar to ferment in a litre", 0, 350, 75),
+				picksBy("demand", "of the strain", demands, "low", "medium", "high").orOption("medium"), nutrient.NeedBySugar),
+			band(func(n nutrient.Need) evidence.Figure[units.MassConcentration] { return n.Nitrogen }, units.MilligramPerLitre,
+				[2]string{"nitrogen", "yeast assimilable nitrogen, as N"}, [2]string{"least", "the same for a strain of low demand"},
+				[2]string{"most", "the same for a strain of high demand"})...),
+		entry("nitrogen_assimilable", "yeast assimilable nitrogen from ammonia and amino nitrogen as a laboratory reports them",
+			"Australian Wine Research Institute, yeast assimilable nitrogen: 0.8225·NH3 + alpha-amino N",
+			of2(takes("ammonia", units.MilligramPerLitre, "ammonia as NH3", 0, 1e5, 50), takes("amino", units.MilligramPerLitre, "alpha-amino nitrogen, as N", 0, 1e5, 80),
+				nutrient.Assimilable),
 			gives("nitrogen", units.MilligramPerLitre, "yeast assimilable nitrogen, as N")),
-		{
-			Name:    "nutrient_brings",
-			Meaning: "what a mass of a nutrient brings to a volume",
-			Source:  "composition from CIAAW atomic weights 2021, or the label as package nutrient cites it",
-			Inputs: []Input{
-				choice("source", "which nutrient", wordsOf(sources)...),
-				in("mass", units.Gram, "the nutrient as weighed", 0, 1e9, 30),
-				in("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
-			},
-			Outputs: []Output{
-				out("nitrogen", units.MilligramPerLitre, "nitrogen in all its forms, as N"),
-				out("ammonium_nitrogen", units.MilligramPerLitre, "nitrogen as ammonium, as N"),
-				out("phosphorus", units.MilligramPerLitre, "phosphorus, as P"),
-				out("potassium", units.MilligramPerLitre, "potassium"),
-				out("magnesium", units.MilligramPerLitre, "magnesium"),
-				out("zinc", units.MilligramPerLitre, "zinc"),
-				out("sulfate", units.MilligramPerLitre, "sulfate"),
-				out("chloride", units.MilligramPerLitre, "chloride"),
-			},
-			call: func(in, out []float64) error {
-				s, err := nutrient.SupplyOf(as(units.Litre, in[2]), sources[int(in[0])].Dose(as(units.Gram, in[1])))
-				if err != nil {
-					return err
-				}
-				for i, q := range [...]units.MassConcentration{s.Nitrogen(), s.Ammonium, s.Phosphorus, s.Potassium, s.Magnesium, s.Zinc, s.Sulfate, s.Chloride} {
-					out[i] = q.In(units.MilligramPerLitre)
-				}
-				return nil
-			},
-		},
-		{
-			Name:    "yeast_to_pitch",
-			Meaning: "live cells to pitch, and the dry yeast that holds them",
-			Source:  "1 million cells for 1 mL and 1 °P (Briggs et al. 2004; Kunze); cells in dry yeast as package nutrient cites them",
-			Inputs: []Input{
-				in("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
-				in("extract", units.DegreePlato, "of the wash", 0.1, 40, 7.5),
-				number("rate", "", "million cells for 1 mL and 1 °P", 0.1, 5, 1).or(1),
-				number("per_gram", "", "billion live cells in 1 g of dry yeast, 5 to 25 as sold; the label counts", 1, 50, usual).or(usual),
-			},
-			Outputs: []Output{
-				billion("cells", "live cells"),
-				out("dry_yeast", units.Gram, "dry yeast to weigh, fresh"),
-			},
-			heavy: true,
-			call: func(in, out []float64) error {
-				rate, err := yeast.MillionPerPlato(in[2])
-				if err != nil {
-					return err
-				}
-				cells, err := yeast.CellsToPitch(rate, as(units.DegreePlato, in[1]), as(units.Litre, in[0]))
-				if err != nil {
-					return err
-				}
-				gram, err := yeast.Billion(in[3])
-				if err != nil {
-					return err
-				}
-				pack, err := yeast.DryPack(gram, units.Celsius.Of(4))
-				if err != nil {
-					return err
-				}
-				p, err := pack.Need(cells, time.Duration(0))
-				out[0], out[1] = cells.Billion(), p.Mass.In(units.Gram)
-				return err
-			},
-		},
+		entry("nutrient_brings", "what a mass of a nutrient brings to a volume", "composition from CIAAW atomic weights 2021, or the label as package nutrient cites it",
+			of3(picks("source", "which nutrient", nutrient.Sources()), takes("mass", units.Gram, "the nutrient as weighed", 0, 1e9, 30),
+				takes("volume", units.Litre, "of the wash", 0.001, 1e9, 60),
+				func(s material.Material, m units.Mass, v units.Volume) (supply, error) {
+					return nutrient.SupplyOf(v, s.Dose(m))
+				}),
+			supplied(supply.Nitrogen, "nitrogen", "nitrogen in all its forms, as N"),
+			supplied(func(s supply) units.MassConcentration { return s.Ammonium }, "ammonium_nitrogen", "nitrogen as ammonium, as N"),
+			supplied(func(s supply) units.MassConcentration { return s.Phosphorus }, "phosphorus", "phosphorus, as P"),
+			supplied(func(s supply) units.MassConcentration { return s.Potassium }, "potassium", "potassium"),
+			supplied(func(s supply) units.MassConcentration { return s.Magnesium }, "magnesium", "magnesium"),
+			supplied(func(s supply) units.MassConcentration { return s.Zinc }, "zinc", "zinc"),
+			supplied(func(s supply) units.MassConcentration { return s.Sulfate }, "sulfate", "sulfate"),
+			supplied(func(s supply) units.MassConcentration { return s.Chloride }, "chloride", "chloride")),
+		heavy(entry("yeast_to_pitch", "live cells to pitch, and the dry yeast that holds them",
+			"1 million cells for 1 mL and 1 °P (Briggs et al. 2004; Kunze); cells in dry yeast as package nutrient cites them",
+			of4(takes("volume", units.Litre, "of the wash", 0.001, 1e9, 60), takes("extract", units.DegreePlato, "of the wash", 0.1, 40, 7.5),
+				reads(number("rate", "", "million cells for 1 mL and 1 °P", 0.1, 5, 1).or(1), yeast.MillionPerPlato),
+				reads(number("per_gram", "", "billion live cells in 1 g of dry yeast, 5 to 25 as sold; the label counts", 1, 50, usual).or(usual), yeast.Billion),
+				dryPitch),
+			billions(func(p pitch) yeast.Cells { return p.a }, "cells", "live cells"),
+			from(func(p pitch) units.Mass { return p.b.Mass }, "dry_yeast", units.Gram, "dry yeast to weigh, fresh"))),
 	}
 }

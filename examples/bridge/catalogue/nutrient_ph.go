@@ -14,158 +14,119 @@ var washFeed = []material.Material{
 	material.DiammoniumPhosphate(), material.MonoammoniumPhosphate(), material.AmmoniumSulfate(), material.AutolysedYeast(),
 }
 
-// washInputs describe a wash of white sugar for its pH.
-func washInputs() []Input {
-	return []Input{
-		in("strength", units.PercentVolume, "strength at the end", 0.5, 16, 4.6),
-		in("alkalinity", units.MilligramPerLitreCaCO3, "of the water", -50, 1000, 38),
-		in("potassium", units.MilligramPerLitre, "in the water", 0, 2000, 1).or(0),
-		in("nitrogen", units.MilligramPerLitre, "nitrogen fed, as N", 0, 500, 67),
-		choice("source", "what brings it", wordsOf(washFeed)...).orOption("diammonium phosphate"),
-		in("temperature", units.Celsius, "of the ferment", 5, 35, 20).or(20),
-	}
+// A sugarWash is a wash of white sugar, as its pH asks for it.
+type sugarWash struct {
+	strength    units.StrengthByVolume
+	alkalinity  units.CalciumCarbonate
+	potassium   units.MassConcentration
+	nitrogen    units.MassConcentration
+	source      material.Material
+	temperature units.Temperature
 }
 
-// washOf is a litre of it.
-func washOf(in []float64) (ferment.Tank, error) {
-	litre := units.Litre.Of(1)
-	b, err := sugar.ForStrength(material.WhiteSugar(), as(units.PercentVolume, in[0]), litre)
+func takesSugarWash() arg[sugarWash] {
+	return of6(takes("strength", units.PercentVolume, "strength at the end", 0.5, 16, 4.6),
+		takes("alkalinity", units.MilligramPerLitreCaCO3, "of the water", -50, 1000, 38),
+		takes("potassium", units.MilligramPerLitre, "in the water", 0, 2000, 1).or(0),
+		takes("nitrogen", units.MilligramPerLitre, "nitrogen fed, as N", 0, 500, 67),
+		takesSource("source", "what brings it", washFeed),
+		takes("temperature", units.Celsius, "of the ferment", 5, 35, 20).or(20),
+		func(s units.StrengthByVolume, a units.CalciumCarbonate, k, n units.MassConcentration, m material.Material, t units.Temperature) (sugarWash, error) {
+			return sugarWash{s, a, k, n, m, t}, nil
+		})
+}
+
+// tank is a litre of it, with more in its water.
+func (w sugarWash) tank(more ...water.Content) (ferment.Tank, error) {
+	b, err := sugar.ForStrength(material.WhiteSugar(), w.strength, units.Litre.Of(1))
 	if err != nil {
 		return ferment.Tank{}, err
 	}
-	p, err := water.NewProfile(as(units.Celsius, in[5]), as(units.MilligramPerLitreCaCO3, in[1]), water.Potassium.At(as(units.MilligramPerLitre, in[2])))
-	s := washFeed[int(in[4])]
-	f := ferment.Tank{Brew: b, Water: p, Additions: 3, Temperature: as(units.Celsius, in[5])}
-	if in[3] > 0 {
-		f.Feed = []material.Dose{s.Dose(as(units.Milligram, in[3]/s.Composition().Nitrogen().In(units.Fraction)))}
+	p, err := water.NewProfile(w.temperature, w.alkalinity, append([]water.Content{water.Potassium.At(w.potassium)}, more...)...)
+	if err != nil {
+		return ferment.Tank{}, err
 	}
-	return f, err
+	f := ferment.Tank{Brew: b, Water: p, Additions: 3, Temperature: w.temperature}
+	if n := w.nitrogen.In(units.MilligramPerLitre); n > 0 {
+		f.Feed = []material.Dose{w.source.Dose(as(units.Milligram, n/w.source.Composition().Nitrogen().In(units.Fraction)))}
+	}
+	return f, nil
 }
 
-var buffers = ferment.Buffers()
+func takesTankOf() arg[ferment.Tank] {
+	return of1(takesSugarWash(), func(w sugarWash) (ferment.Tank, error) { return w.tank() })
+}
 
-func bufferInput() Input {
-	return choice("buffer", "salt that holds the pH up", wordsOf(buffers)...).orOption("potassium bicarbonate")
+func takesBuffer() arg[material.Material] {
+	return picks("buffer", "salt that holds the pH up", ferment.Buffers()).orOption("potassium bicarbonate")
 }
 
 // nutrientPH are the pH of a ferment and what holds it.
 func nutrientPH() []Function {
+	type (
+		point      = ferment.Point
+		dose       = ferment.BufferDose
+		correction = ferment.Correction
+	)
 	return []Function{
-		{
-			Name:    "ferment_ph",
-			heavy:   true,
-			Meaning: "pH of a sugar wash when a share of its sugar is used: at rest with air at 0 %, then under its own CO2, which saturates it at about 5 %",
-			Source:  phSource,
-			Inputs: append(washInputs(),
-				in("used", units.Percent, "of the sugar", 0, 100, 100).or(100),
-				in("buffer_dose", units.GramPerLitre, "of a buffer", 0, 20, 0.5).or(0),
-				bufferInput(),
-			),
-			Outputs: []Output{
-				pure("ph", "", "pH with the usual acids"),
-				pure("low", "", "pH with the most acids that yeast makes"),
-				pure("high", "", "pH with the least"),
-				out("nitrogen_left", units.MilligramPerLitre, "nitrogen in the liquid, as N"),
-				out("co2_pressure", units.Kilopascal, "CO2 that the liquid is at rest with"),
-			},
-			call: func(in, out []float64) error {
-				f, err := washOf(in)
-				if err != nil {
-					return err
-				}
-				f.Buffer = buffers[int(in[8])].Dose(as(units.Gram, in[7]))
-				p, err := f.At(as(units.Percent, in[6]))
-				out[0], out[1], out[2], out[3] = p.PH.Value, p.PH.Low, p.PH.High, p.Nitrogen.In(units.MilligramPerLitre)
-				out[4] = p.Gas.In(units.Kilopascal)
-				return err
-			},
-		},
+		heavy(entry("ferment_ph",
+			"pH of a sugar wash when a share of its sugar is used: at rest with air at 0 %, then under its own CO2, which saturates it at about 5 %", phSource,
+			of4(takesTankOf(), takes("used", units.Percent, "of the sugar", 0, 100, 100).or(100),
+				takes("buffer_dose", units.GramPerLitre, "of a buffer", 0, 20, 0.5).or(0), takesBuffer(),
+				func(f ferment.Tank, used units.Share, held units.MassConcentration, salt material.Material) (point, error) {
+					f.Buffer = salt.Dose(as(units.Gram, held.In(units.GramPerLitre)))
+					return f.At(used)
+				}),
+			numberFrom(func(p point) float64 { return p.PH.Value }, "ph", "", "pH with the usual acids"),
+			numberFrom(func(p point) float64 { return p.PH.Low }, "low", "", "pH with the most acids that yeast makes"),
+			numberFrom(func(p point) float64 { return p.PH.High }, "high", "", "pH with the least"),
+			from(func(p point) units.MassConcentration { return p.Nitrogen }, "nitrogen_left", units.MilligramPerLitre, "nitrogen in the liquid, as N"),
+			from(func(p point) units.AbsolutePressure { return p.Gas }, "co2_pressure", units.Kilopascal, "CO2 that the liquid is at rest with"))),
 		otherNeeds(),
-		{
-			Name:    "buffer_for_ph",
-			heavy:   true,
-			Meaning: "buffer with which a sugar wash does not end below a pH",
-			Source:  phSource,
-			Inputs: append(washInputs(),
-				number("floor", "", "pH not to fall below", 2.5, 6, 3.5),
-				bufferInput(),
-			),
-			Outputs: []Output{
-				out("dose", units.GramPerLitre, "buffer with the usual acids, on the finished volume"),
-				out("low", units.GramPerLitre, "with the least acids"),
-				out("high", units.GramPerLitre, "with the most"),
-			},
-			call: func(in, out []float64) error {
-				f, err := washOf(in)
-				if err != nil {
-					return err
-				}
-				d, err := f.BufferFor(buffers[int(in[7])], in[6])
-				out[0], out[1], out[2] = d.Mass.Value.In(units.Gram), d.Mass.Low.In(units.Gram), d.Mass.High.In(units.Gram)
-				return err
-			},
-		},
-		{
-			Name:    "buffer_for_stuck_ferment",
-			heavy:   true,
-			Meaning: "buffer with which a ferment that stopped at a measured pH ends at another",
-			Source:  phSource,
-			Inputs: append(washInputs(),
-				in("used", units.Percent, "of the sugar, when it stopped", 0.1, 100, 50),
-				number("measured", "", "pH measured", 2, 6, 2.8),
-				number("target", "", "pH not to fall below, now or at the end", 2, 6.5, 3.6),
-				bufferInput(),
-			),
-			Outputs: []Output{
-				out("dose", units.GramPerLitre, "buffer, on the finished volume; add half and measure again"),
-				pure("end_ph", "", "pH when the rest of the sugar has fermented"),
-				pure("now_ph", "", "pH once the dose is stirred in"),
-			},
-			call: func(in, out []float64) error {
-				f, err := washOf(in)
-				if err != nil {
-					return err
-				}
-				c, err := f.Correct(buffers[int(in[9])], as(units.Percent, in[6]), in[7], in[8])
-				out[0], out[1], out[2] = c.Dose.Mass.Value.In(units.Gram), c.End.Value, c.Now.Value
-				return err
-			},
-		},
+		heavy(entry("buffer_for_ph", "buffer with which a sugar wash does not end below a pH", phSource,
+			of3(takesTankOf(), takesNumber("floor", "", "pH not to fall below", 2.5, 6, 3.5), takesBuffer(),
+				func(f ferment.Tank, floor float64, salt material.Material) (dose, error) {
+					return f.BufferFor(salt, floor)
+				}),
+			inALitre(func(d dose) units.Mass { return d.Mass.Value }, "dose", "buffer with the usual acids, on the finished volume"),
+			inALitre(func(d dose) units.Mass { return d.Mass.Low }, "low", "with the least acids"),
+			inALitre(func(d dose) units.Mass { return d.Mass.High }, "high", "with the most"))),
+		heavy(entry("buffer_for_stuck_ferment", "buffer with which a ferment that stopped at a measured pH ends at another", phSource,
+			of5(takesTankOf(), takes("used", units.Percent, "of the sugar, when it stopped", 0.1, 100, 50), takesNumber("measured", "", "pH measured", 2, 6, 2.8),
+				takesNumber("target", "", "pH not to fall below, now or at the end", 2, 6.5, 3.6), takesBuffer(),
+				func(f ferment.Tank, used units.Share, measured, target float64, salt material.Material) (correction, error) {
+					return f.Correct(salt, used, measured, target)
+				}),
+			inALitre(func(c correction) units.Mass { return c.Dose.Mass.Value }, "dose", "buffer, on the finished volume; add half and measure again"),
+			numberFrom(func(c correction) float64 { return c.End.Value }, "end_ph", "", "pH when the rest of the sugar has fermented"),
+			numberFrom(func(c correction) float64 { return c.Now.Value }, "now_ph", "", "pH once the dose is stirred in"))),
 	}
+}
+
+// inALitre is a mass of a result, which is that of a litre, as a concentration.
+func inALitre[T any](get func(T) units.Mass, name, meaning string) result[T] {
+	return stated(func(v T) float64 { return get(v).In(units.Gram) }, name, units.GramPerLitre, meaning)
 }
 
 // otherNeeds is what yeast wants beside nitrogen in a sugar wash, a pair of outputs for each.
 func otherNeeds() Function {
-	var outputs []Output
-	for _, name := range [...]string{"phosphorus", "potassium", "magnesium", "zinc", "thiamine"} {
-		outputs = append(outputs, out(name+"_need", units.MilligramPerLitre, "known within a factor of two"), out(name+"_brought", units.MilligramPerLitre, "by water and feed"))
+	type needs = []ferment.OtherNeed
+	var outputs []result[needs]
+	for i, name := range [...]string{"phosphorus", "potassium", "magnesium", "zinc", "thiamine"} { // without the other vitamins, which no feed states
+		outputs = append(outputs,
+			from(func(n needs) units.MassConcentration { return n[i].Need.Value }, name+"_need", units.MilligramPerLitre, "known within a factor of two"),
+			from(func(n needs) units.MassConcentration { return n[i].Have }, name+"_brought", units.MilligramPerLitre, "by water and feed"))
 	}
-	return Function{
-		Name:    "yeast_other_needs",
-		heavy:   true,
-		Meaning: "minerals and thiamine that yeast needs in a sugar wash, and what water and feed bring of them; sugar brings none",
-		Source: "phosphorus of dry yeast and Kudo, Vagnoli & Bisson 1998 (recalled from memory); Nobis et al. 2022 (read); magnesium and thiamine common " +
+	return heavy(entry("yeast_other_needs", "minerals and thiamine that yeast needs in a sugar wash, and what water and feed bring of them; sugar brings none",
+		"phosphorus of dry yeast and Kudo, Vagnoli & Bisson 1998 (recalled from memory); Nobis et al. 2022 (read); magnesium and thiamine common "+
 			"practice, no source",
-		Inputs: append(washInputs(),
-			in("magnesium", units.MilligramPerLitre, "in the water", 0, 1000, 5).or(0),
-			in("zinc", units.MilligramPerLitre, "in the water", 0, 100, 0).or(0),
-		),
-		Outputs: outputs,
-		call: func(in, out []float64) error {
-			f, err := washOf(in)
-			if err != nil {
-				return err
-			}
-			f.Water, err = water.NewProfile(as(units.Celsius, in[5]), as(units.MilligramPerLitreCaCO3, in[1]), water.Potassium.At(as(units.MilligramPerLitre, in[2])),
-				water.Magnesium.At(as(units.MilligramPerLitre, in[6])), water.Zinc.At(as(units.MilligramPerLitre, in[7])))
-			if err != nil {
-				return err
-			}
-			needs, err := f.OtherNeeds()
-			for i := range min(len(needs), len(out)/2) { // without the other vitamins, which no feed states
-				out[2*i], out[2*i+1] = needs[i].Need.Value.In(units.MilligramPerLitre), needs[i].Have.In(units.MilligramPerLitre)
-			}
-			return err
-		},
-	}
+		of3(takesSugarWash(), takes("magnesium", units.MilligramPerLitre, "in the water", 0, 1000, 5).or(0), takes("zinc", units.MilligramPerLitre, "in the water", 0, 100, 0).or(0),
+			func(w sugarWash, magnesium, zinc units.MassConcentration) (needs, error) {
+				f, err := w.tank(water.Magnesium.At(magnesium), water.Zinc.At(zinc))
+				if err != nil {
+					return nil, err
+				}
+				return f.OtherNeeds()
+			}),
+		outputs...))
 }

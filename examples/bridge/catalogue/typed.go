@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"example.org/zymase/units/evidence"
 )
 
 // An arg is what a function of the library takes, and the inputs that it is made of: name,
@@ -23,9 +24,7 @@ func reads[T any](p Input, of func(float64) (T, error)) arg[T] {
 
 // takes is a quantity.
 func takes[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[units.Quantity[D, E]] {
-	p := number(name, unit.Symbol(), meaning, min, max, example)
-	p.measure = quantity[D, E]{unit}
-	return reads(p, func(x float64) (units.Quantity[D, E], error) { return as(unit, x), nil })
+	return reads(in(name, unit, meaning, min, max, example), func(x float64) (units.Quantity[D, E], error) { return as(unit, x), nil })
 }
 
 // takesNumber is a pure number, or one in a unit that package units does not have.
@@ -35,10 +34,8 @@ func takesNumber(name, unit, meaning string, min, max, example float64) arg[floa
 
 // takesTime is a time, stated in h, min, s, d or wk.
 func takesTime(name, unit, meaning string, min, max, example float64) arg[time.Duration] {
-	p := number(name, unit, meaning, min, max, example)
-	size := oneOf(unit)
-	p.measure = duration{unit: unit, size: size}
-	return reads(p, func(x float64) (time.Duration, error) { return time.Duration(x * float64(size)), nil })
+	one := oneOf(unit)
+	return reads(span(name, unit, meaning, min, max, example), func(x float64) (time.Duration, error) { return hours(x * one.Hours()), nil })
 }
 
 // picks is one of a list, by the word that each prints; example is the first.
@@ -149,8 +146,8 @@ func sure[A, R any](f func(A) R) func(A) (R, error) {
 	return func(a A) (R, error) { return f(a), nil }
 }
 
-// unchanged is an arg that is the result itself.
-func unchanged[T any](v T) (T, error) { return v, nil }
+// itself is what a result shows of itself.
+func itself[T any](v T) T { return v }
 
 // A result is an output that knows the type it comes from.
 type result[T any] struct {
@@ -160,7 +157,7 @@ type result[T any] struct {
 
 // gives is a quantity that is itself the result.
 func gives[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string) result[units.Quantity[D, E]] {
-	return from(func(q units.Quantity[D, E]) units.Quantity[D, E] { return q }, name, unit, meaning)
+	return from(itself[units.Quantity[D, E]], name, unit, meaning)
 }
 
 // from is a quantity of a result.
@@ -170,7 +167,7 @@ func from[T any, D, E units.Dimension](get func(T) units.Quantity[D, E], name st
 
 // stated is a number of a result that is worked out in the unit.
 func stated[T any, D, E units.Dimension](get func(T) float64, name string, unit units.Unit[D, E], meaning string) result[T] {
-	return result[T]{Output{Name: name, Unit: unit.Symbol(), Meaning: meaning, measure: quantity[D, E]{unit}}, get}
+	return result[T]{out(name, unit, meaning), get}
 }
 
 // givesNumber is a number that is itself the result: pure, or in a unit that package units
@@ -184,9 +181,15 @@ func numberFrom[T any](get func(T) float64, name, unit, meaning string) result[T
 	return result[T]{pure(name, unit, meaning), get}
 }
 
-// givesTime is a time that is itself the result, in hours.
-func givesTime(name, meaning string) result[time.Duration] {
-	return numberFrom(time.Duration.Hours, name, "h", meaning)
+// band is a figure of a result with its ends, named in that order, each with its meaning.
+func band[T any, D, E units.Dimension](
+	get func(T) evidence.Figure[units.Quantity[D, E]], unit units.Unit[D, E], value, low, high [2]string,
+) []result[T] {
+	return []result[T]{
+		from(func(v T) units.Quantity[D, E] { return get(v).Value }, value[0], unit, value[1]),
+		from(func(v T) units.Quantity[D, E] { return get(v).Low }, low[0], unit, low[1]),
+		from(func(v T) units.Quantity[D, E] { return get(v).High }, high[0], unit, high[1]),
+	}
 }
 
 // says is what whoever uses a result of package carbonation must know.
