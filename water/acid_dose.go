@@ -1,8 +1,6 @@
 package water
 
 import (
-	"math"
-
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -56,24 +54,6 @@ func (d *acidDose) set(s *solution, x float64) {
 		s.inertStrength = d.inert + x/2
 	}
 	s.alk = d.alk - x*d.protons
-}
-
-// adjust takes a step of Newton to the dose that gives the alkalinity of the state,
-// and returns the relative change.
-func (d *acidDose) adjust(s *solution) float64 {
-	x := max(0, min(beyond*mostAcid, d.x+(s.alk-s.alkalinity())/d.slope(s)))
-	move := math.Abs(x-d.x) / (x + math.Abs(d.alk) + s.hydrogen)
-	d.set(s, x)
-	return move
-}
-
-// slope returns by how much the alkalinity of the state runs away from the one that
-// is left, for each mole of the acid.
-func (d *acidDose) slope(s *solution) float64 {
-	if d.anion == nothing {
-		return d.protons
-	}
-	return d.protons + s.meanAlk(d.anion)
 }
 
 const (

@@ -312,6 +312,7 @@ func (e Equilibrium) BufferCapacity() units.EquivalentConcentration {
 	if !e.s.served() {
 		return units.EquivalentConcentration{} // the zero value, which is no water
 	}
-	t := e.s.sums(byCarbon)
+	var t sums
+	e.s.sums(byCarbon, false, nil, &t)
 	return units.MilliequivalentPerLitre.Of(checked.Number(math.Ln10 * t.capacity / molal))
 }

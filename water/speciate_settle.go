@@ -43,19 +43,19 @@ func (s *solution) settle(way int) {
 		s.free[partCO3] = s.gasCO3()
 	}
 	for _, a := range s.anions[:s.anionLives] {
-		pairs := &s.pairs[slotOf(component(a))]
 		k := at[a]
 		if component(a) == nothing {
 			k = -1
 		}
-		if k >= 0 {
-			p.own[k] += pairs[nothing].all
-		}
-		for i := range p.bonds {
-			if k >= 0 {
-				p.bonds[i].pair[k] = pairs[i+1].all
-			} else { // no anion, or a given carbonate: the metals' own
-				p.bonds[i].own += pairs[i+1].all * s.free[a]
+		for _, r := range s.madeOf(component(a)) {
+			n, metal := s.of(Species(r)), plan.facts[r].metal
+			switch {
+			case k >= 0 && metal == uint8(nothing):
+				p.own[k] += n
+			case k >= 0:
+				p.bonds[metal-1].pair[k] += n
+			case metal != uint8(nothing): // no anion, or a given carbonate: the metals' own
+				p.bonds[metal-1].own += n * s.free[a]
 			}
 		}
 	}

@@ -8,11 +8,13 @@ import (
 )
 
 const (
-	closely  = 1e-11 // relative change of a round at the end
-	lightly  = 5e-9  // relative change of the strength that coefficients need not follow; moves a pH by less
-	longStep = 3     // of ln h in a round, at most
+	closely = 1e-11 // relative change of a round at the end
+	lightly = 5e-9  // relative change of the strength that coefficients need not follow; moves a pH by less
 
-	smallStep = 0.1 // of a round, beside which the strength moves along a straight line
+	longStep    = 3    // of ln h in a round, at most
+	longMetal   = 0.5  // of the logarithm of a free metal, beyond which its balance alone is met
+	longRefresh = 1    // of a round, beyond which the strength that it leads to is not known
+	lastStep    = 1e-6 // of a round: what it leaves is its square
 
 	beyond = 2 // times a limit is far enough to see that it is passed
 
@@ -55,99 +57,21 @@ func (s *solution) refresh(strength float64) {
 	s.standard()
 }
 
-// atPH solves the balances at the pH that h holds, and the dose where there is one: in
-// quick rounds or else on the sure way, [solution.sure].
+// atPH solves the balances at the pH that h holds, and the dose where there is one.
 func (s *solution) atPH(fn string, way int, dose *acidDose) error {
-	if s.quickAtPH(way, dose) < mostRounds {
+	if s.quick(way, true, dose) < mostRounds {
 		return s.inRange(fn)
 	}
 	return s.sureAtPH(fn, way, dose)
 }
 
-// quickAtPH returns the rounds that it takes, mostRounds where it does not settle.
-func (s *solution) quickAtPH(way int, dose *acidDose) int {
-	s.condition()
-	last := 0.0
-	for round := range mostRounds {
-		s.balance(way)
-		d := s.balance(way)
-		if dose != nil {
-			d = max(d, dose.adjust(s))
-		}
-		i := s.sums(way).strength
-		if d < smallStep && s.moved(i) {
-			s.refresh(i)
-			s.condition()
-		} else if left(d, last) < closely {
-			s.catchUp(way, d)
-			return round
-		}
-		last = d
-	}
-	return mostRounds
-}
-
-// catchUp takes the balances along with the last step, of so much, where that matters.
-func (s *solution) catchUp(way int, d float64) {
-	if d > closely {
-		s.condition()
-		s.balance(way)
-	}
-}
-
-// left is what the sweeps to come will change, where the last of this round changed by d and
-// that of the round before by so much, two sweeps earlier, and they go on to shrink as they do.
-func left(d, before float64) float64 {
-	if d >= before {
-		return d
-	}
-	return d * math.Sqrt(d/before)
-}
-
-// findPH solves the balances and the pH for the alkalinity.
-//
-// At fixed coefficients and metals, alkalinity rises with pH: a step of Newton for each
-// round of the balances. Where the two disturb each other it goes the sure way,
-// [solution.sure].
+// findPH solves the balances and the pH for the alkalinity: in quick rounds, [solution.quick], or
+// where they do not settle on the sure way, [solution.sure].
 func (s *solution) findPH(fn string, way int) error {
-	if s.quickPH(way) < mostRounds {
+	if s.quick(way, false, nil) < mostRounds {
 		return s.inRange(fn)
 	}
 	return s.surePH(fn, way)
-}
-
-// quickPH returns the rounds that it takes, mostRounds where it does not settle.
-func (s *solution) quickPH(way int) int {
-	s.condition()
-	s.balance(way)
-	var step, strength, byStep float64 // the last step with its strength, and what a step does to that
-	last := 0.0
-	for round := range mostRounds {
-		s.balance(way)
-		d := s.balance(way)
-		now := s.sums(way)
-		if math.Abs(step) > negligible {
-			byStep = (now.strength - strength) / step
-		}
-		step, strength = max(-longStep, min(longStep, (now.alk-s.alk)/now.slope)), now.strength // of ln h
-		s.h *= numeric.Exp(step)
-		s.h = max(leastActivity, min(mostActivity, s.h))
-		d = max(d, math.Abs(step))
-		i := strength
-		if math.Abs(step) < smallStep {
-			i += byStep * step
-		}
-		if d < 1 && s.moved(i) {
-			s.refresh(i)
-			step = 0
-		} else if left(d, last) < closely {
-			s.catchUp(way, d)
-			return round
-		}
-		last = d
-		s.condition()
-	}
-	return mostRounds
 }
 
 func (s *solution) inRange(fn string) error {

@@ -29,7 +29,9 @@ func (s *solution) sure(fn string, way int, low, high float64, set func(x float6
 		s.standard()
 		s.condition()
 		over(enclosed(over, low, high))
-		s.strength = s.sums(way).strength
+		var t sums
+		s.sums(way, true, nil, &t)
+		s.strength = t.strength
 		return strength - s.strength
 	}
 	ahead(enclosed(ahead, 0, mostStrength))

@@ -3,7 +3,6 @@ package water
 // rowFact is what the sums need to know of a species that is made of free parts.
 type rowFact struct {
 	metal, anion, protons uint8   // what it is made of; one more proton than it has, so that they count from zero
-	slot                  uint8   // of the anion, see slotOf
 	of, ofMetal, ofAnion  uint8   // activity coefficients of it and of what it is made of
 	alk, alk2, zz         float64 // protons that it takes up on the way to the form that alkalinity counts from; squares of that and of the charge
 }
@@ -52,7 +51,7 @@ func planOf(table *[speciesCount]speciesRow) (p speciesPlan) {
 		}
 		p.made[sp] = true
 		alk := float64(partTable[r.anion].zero - r.protons)
-		p.facts[sp] = rowFact{uint8(r.metal), uint8(r.anion), uint8(r.protons + 1), slotOf(r.anion),
+		p.facts[sp] = rowFact{uint8(r.metal), uint8(r.anion), uint8(r.protons + 1),
 			gammaOf[sp], p.free[r.metal].of, p.free[r.anion].of,
 			alk, alk * alk, float64(r.charge() * r.charge())}
 	}
