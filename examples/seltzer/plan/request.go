@@ -24,6 +24,7 @@ type Request struct {
 	Nutrient    Nutrient  `json:"nutrient,omitzero" need:"brew"`
 	Buffer      *Buffer   `json:"buffer,omitempty"` // optional
 
+	Fruit      *Fruit       `json:"fruit,omitempty"`      // optional: juice beside sugar, as in a country wine
 	Must       *Must        `json:"must,omitempty"`       // optional: what was measured of a juice, or of the wash of honey or malt
 	Acid       *Acid        `json:"acid,omitempty"`       // optional: an acid to add
 	Malolactic *units.Share `json:"malolactic,omitempty"` // optional: of the malic acid, that bacteria turn into lactic acid
@@ -263,4 +264,5 @@ type Reading struct {
 	PH          *float64           `json:"pH,omitempty"`          // optional
 	Volume      *units.Volume      `json:"volume,omitempty"`      // optional: in the fermenter
 	Vessel      *units.Temperature `json:"vessel,omitempty"`      // optional: of the fermenter, since the reading before
+	Portions    *int               `json:"portions,omitempty"`    // how many portions of the sugar are in; only where it goes in by portions, and not needed in the wash
 }
