@@ -90,6 +90,7 @@ var cautionsOf = []struct{ words, steps string }{
 	{"measured sample first", "acid"},
 	{"may be soured", "acid"},
 	{"settle out as tartrates", "acid"},
+	{"Not sour enough", "malolactic rack"},
 	{"Sulfites harm", "keep"},
 	{"limits known here", "keep"},
 	{"Sorbate keeps", "keep"},

@@ -38,44 +38,37 @@
 // several named after it, gravity_scales.go) with one function that returns its
 // entries; [All] joins them. An entry is:
 //
-//	{
-//		Name:    "ethanol_density",
-//		Meaning: "density of a mixture of ethanol and water",
-//		Source:  "OIML R 22 (1973)",
-//		Inputs: []Input{
-//			in("strength", units.PercentMass, "ethanol in the mixture", 0, 100, 40),
-//			in("temperature", units.Celsius, "temperature of the mixture", -20, 40, 20).or(20),
-//		},
-//		Outputs: []Output{out("density", units.KilogramPerCubicMetre, "density in vacuum")},
-//		call: func(in, out []float64) error {
-//			d, err := gravity.EthanolDensity(as(units.PercentMass, in[0]), as(units.Celsius, in[1]))
-//			if err == nil {
-//				out[0] = d.In(units.KilogramPerCubicMetre)
-//			}
-//			return err
-//		},
-//	},
+//	entry("ethanol_density", "density of a mixture of ethanol and water", "OIML R 22 (1973)",
+//		of2(takes("strength_by_mass", units.PercentMass, "ethanol in the mixture", 0, 100, 40),
+//			takes("temperature", units.Celsius, "temperature of the mixture", -20, 40, 20).or(20),
+//			gravity.EthanolDensity),
+//		gives("density", units.KilogramPerCubicMetre, "density in vacuum")),
 //
-// The numbers after the meaning are the least and the greatest value allowed and
-// an example, which the index page of the bridge shows; or gives an input a
-// default. When call runs, each input is finite and inside its limits, a choice
-// is a whole index: so [as] turns it into a quantity without a check. A result
-// that is not finite is refused after it. A call allocates nothing when it
-// succeeds, unless the entry says heavy: true; the examples together must
-// compute. The kinds of input:
+// The numbers after the meaning of an argument are the least and the greatest value allowed
+// and an example, which the index page of the bridge shows; or gives it a default. Unit and
+// limits stand there only: when the function runs, its arguments are quantities inside them,
+// a choice is one of its values. A result that is not finite is refused after it. A call
+// allocates nothing when it succeeds, unless the entry is heavy; the examples together must
+// compute. The kinds of argument:
 //
-//   - in: a quantity with a unit of package units;
-//   - number: a pure number, or one in a unit that package units does not have,
-//     with other ways to write it: number("gravity", "", …).alias("°P", platoToSG);
-//   - count: a whole number;
-//   - span: a time, "h" or another unit of [units.ParseDuration];
-//   - choice: one of several words; the number is its index.
+//   - takes: a quantity with a unit of package units; takesStated: its number in the unit;
+//   - takesNumber: a pure number, or one in a unit that package units does not have;
+//   - takesTime: a time, "h" or another unit of [units.ParseDuration];
+//   - picks, picksBy: one of several values, by the word that each prints or by words given;
+//   - reads: what a function makes of one [Input], so that number("gravity", "", …).alias("°P",
+//     platoToSG) can be a gravity;
+//   - of1 to of8: what a function makes of arguments, which may be such themselves: takesDrink
+//     is a drink by its strength and extract, takesPlace the air at an altitude.
+//
+// The inputs come in the order of the arguments. A result shows itself (gives, givesNumber), or
+// a quantity of it (from), a number of it (numberFrom), a number worked out in a unit (stated), a
+// figure with its ends (band), its cautions (says, saysAlways), its verdict (judges).
 //
 // Names are trade words in lower case with underscores. An output that says yes
 // or no is 1 or 0, and its Meaning says so.
 //
 // Each entry either gives a caution or stands with a reason in the list of caution_test.go.
-// Where the result of the library carries cautions, the entry gives them (cautionOutput);
+// Where the result of the library carries cautions, the entry gives them (says);
 // where it always says the same, the words stand in caution.go; where a person sets the
 // pressure, rated wraps the entry. Afterwards run
 //

@@ -27,6 +27,11 @@ func takes[D, E units.Dimension](name string, unit units.Unit[D, E], meaning str
 	return reads(in(name, unit, meaning, min, max, example), func(x float64) (units.Quantity[D, E], error) { return as(unit, x), nil })
 }
 
+// takesStated is a quantity as its number in the unit.
+func takesStated[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[float64] {
+	return reads(in(name, unit, meaning, min, max, example), sure(same))
+}
+
 // takesNumber is a pure number, or one in a unit that package units does not have.
 func takesNumber(name, unit, meaning string, min, max, example float64) arg[float64] {
 	return reads(number(name, unit, meaning, min, max, example), sure(same))

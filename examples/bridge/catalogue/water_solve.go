@@ -1,7 +1,6 @@
 package catalogue
 
 import (
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -13,171 +12,110 @@ var usualSalts = []water.Stock{
 	{Salt: material.TableSalt()}, {Salt: material.BakingSoda()}, {Salt: material.PotassiumChloride()}, {Salt: material.PotassiumBicarbonate()},
 }
 
-func doseOutputs() []Output {
-	var list []Output
-	for _, name := range []string{"gypsum", "calcium_chloride_dihydrate", "epsom_salt", "magnesium_chloride_hexahydrate",
-		"table_salt", "baking_soda", "potassium_chloride", "potassium_bicarbonate"} {
-		list = append(list, out(name, units.Gram, "dose for the volume"))
-	}
-	return append(list, pure("deviation", "", "root of the sum of squares of what the targets are off, mg/L"))
-}
-
-func targetInputs() []Input {
-	list := waterIons(true)
-	for _, ion := range []string{"calcium", "magnesium", "sodium", "potassium", "chloride", "sulfate"} {
-		list = append(list, in("target_"+ion, units.MilligramPerLitre, ion+" wanted", 0, 5000, 50).or(0))
-	}
-	return append(list,
-		in("target_alkalinity", units.MilligramPerLitreCaCO3, "alkalinity wanted", 0, 5000, 60).or(0),
-		in("volume", units.Litre, "the water to treat", 0.001, 1e6, 60))
-}
-
-func saltRequest(in []float64) (water.Request, error) {
-	p, err := profileOf(in, 20)
-	r := water.Request{Water: p, Volume: as(units.Litre, in[14]), Salts: usualSalts}
-	for i, ion := range mainIons {
-		r.Targets = append(r.Targets, ion.Aim(as(units.MilligramPerLitre, in[7+i])))
-	}
-	hco3, err2 := water.NewProfile(units.Celsius.Of(20), as(units.MilligramPerLitreCaCO3, in[13]))
-	if err == nil {
-		err = err2
-	}
-	r.Targets = append(r.Targets, water.Bicarbonate.Aim(hco3.Ion(water.Bicarbonate)))
-	return r, err
-}
-
-func putDoses(r water.Recipe, out []float64) {
-	for i := range usualSalts {
-		out[i] = 0
-		for _, d := range r.Doses {
-			if d.Material == usualSalts[i].Salt {
-				out[i] = d.Mass.In(units.Gram)
+// doseOutputs are the dose of each salt, and what is missed.
+func doseOutputs() []result[water.Recipe] {
+	var list []result[water.Recipe]
+	for _, s := range usualSalts {
+		list = append(list, from(func(r water.Recipe) (m units.Mass) {
+			for _, d := range r.Doses {
+				if d.Material == s.Salt {
+					m = d.Mass
+				}
 			}
-		}
+			return m
+		}, Normal(s.Salt.Name()), units.Gram, "dose for the volume"))
 	}
-	out[len(usualSalts)] = r.Deviation
+	return append(list, numberFrom(func(r water.Recipe) float64 { return r.Deviation }, "deviation", "",
+		"root of the sum of squares of what the targets are off, mg/L"))
+}
+
+// takesTargets are a water and what is wanted of it.
+func takesTargets() arg[water.Request] {
+	var targets arg[contents]
+	for _, ion := range mainIons {
+		targets.inputs = append(targets.inputs, in("target_"+ion.Name(), units.MilligramPerLitre, ion.Name()+" wanted", 0, 5000, 50).or(0))
+	}
+	targets.of = takesIons().of
+	return of4(takesWater(), targets, takes("target_alkalinity", units.MilligramPerLitreCaCO3, "alkalinity wanted", 0, 5000, 60).or(0),
+		takes("volume", units.Litre, "the water to treat", 0.001, 1e6, 60),
+		func(p water.Profile, wanted contents, alk units.CalciumCarbonate, v units.Volume) (water.Request, error) {
+			r := water.Request{Water: p, Volume: v, Salts: usualSalts}
+			for i, ion := range mainIons {
+				r.Targets = append(r.Targets, ion.Aim(wanted[i]))
+			}
+			bicarbonate, err := water.NewProfile(units.Celsius.Of(20), alk)
+			if err != nil {
+				return r, err
+			}
+			r.Targets = append(r.Targets, water.Bicarbonate.Aim(bicarbonate.Ion(water.Bicarbonate)))
+			return r, nil
+		})
+}
+
+// takesTotals are what a dilute liquid holds beside the water.
+func takesTotals() arg[pair[water.Totals, units.Temperature]] {
+	total := func(name, of string, example float64) arg[units.MolarConcentration] {
+		return takes(name, units.MillimolePerLitre, "total "+of, 0, 500, example).or(0)
+	}
+	first := of5(takes("strong_ions", units.MilliequivalentPerLitre, "strong cations less strong anions", -200, 500, 5), total("ammonium", "ammonium", 1),
+		total("phosphate", "phosphate", 2), total("lactate", "lactic acid", 1), total("acetate", "acetic acid", 3),
+		func(ions units.EquivalentConcentration, ammonium, phosphate, lactate, acetate units.MolarConcentration) (water.Totals, error) {
+			return water.Totals{StrongIons: ions, Ammonium: ammonium, Phosphate: phosphate, Lactate: lactate, Acetate: acetate}, nil
+		})
+	more := of6(first, total("citrate", "citric acid", 0), total("malate", "malic acid", 0), total("tartrate", "tartaric acid", 0), total("succinate", "succinic acid", 4),
+		takesCO2("partial pressure of CO2", 1000, 100).or(0),
+		func(w water.Totals, citrate, malate, tartrate, succinate units.MolarConcentration, co2 units.AbsolutePressure) (water.Totals, error) {
+			w.Citrate, w.Malate, w.Tartrate, w.Succinate, w.CO2 = citrate, malate, tartrate, succinate, co2
+			return w, nil
+		})
+	return of4(more, waterTemperature(), total("sulfite", "sulfur dioxide", 1), total("sorbate", "sorbic acid", 1),
+		func(w water.Totals, t units.Temperature, sulfite, sorbate units.MolarConcentration) (pair[water.Totals, units.Temperature], error) {
+			w.Sulfite, w.Sorbate = sulfite, sorbate
+			return pair[water.Totals, units.Temperature]{w, t}, nil
+		})
 }
 
 // waterSolve are the doses for a target.
 func waterSolve() []Function {
+	type (
+		blend = pair[float64, float64] // L of the water, L of pure water
+		left  = water.Dropped
+	)
 	return []Function{
-		{
-			Name:    "salts_for_target",
-			Meaning: "Doses of eight usual salts that bring a water nearest to a target, fewest salts where several do",
-			Source:  "least squares with bounds, exact by complementary pivots (Lemke 1965); " + atomicWeights,
-			Inputs:  targetInputs(),
-			Outputs: doseOutputs(),
-			call: func(in, out []float64) error {
-				r, err := saltRequest(in)
-				if err != nil {
-					return err
-				}
-				recipe, err := water.Solve(r)
-				putDoses(recipe, out)
-				return err
-			},
-			heavy: true,
-		},
-		{
-			Name:    "salts_for_target_weighed",
-			Meaning: "Doses of eight usual salts in whole steps of a scale, proven nearest to a target",
-			Source:  "closest-point search in a lattice (Schnorr & Euchner 1994); " + atomicWeights,
-			Inputs:  append(targetInputs(), in("step", units.Gram, "what the scale resolves", 0.001, 100, 0.1).or(0.1)),
-			Outputs: doseOutputs(),
-			call: func(in, out []float64) error {
-				r, err := saltRequest(in)
-				if err != nil {
-					return err
-				}
-				step, err := units.ParseExact[units.Mass](trimmed(in[15]) + " g")
-				if err != nil {
-					return err
-				}
+		heavy(entry("salts_for_target", "Doses of eight usual salts that bring a water nearest to a target, fewest salts where several do",
+			"least squares with bounds, exact by complementary pivots (Lemke 1965); "+atomicWeights,
+			of1(takesTargets(), water.Solve), doseOutputs()...)),
+		heavy(entry("salts_for_target_weighed", "Doses of eight usual salts in whole steps of a scale, proven nearest to a target",
+			"closest-point search in a lattice (Schnorr & Euchner 1994); "+atomicWeights,
+			of2(takesTargets(), of1(takesStated("step", units.Gram, "what the scale resolves", 0.001, 100, 0.1).or(0.1), func(gram float64) (units.ExactMass, error) {
+				return units.ParseExact[units.Mass](trimmed(gram) + " g")
+			}), func(r water.Request, step units.ExactMass) (water.Recipe, error) {
 				w, err := water.SolveSteps(r, step)
-				putDoses(w.Recipe, out)
-				return err
-			},
-			heavy: true,
-		},
-		{
-			Name:    "water_blend",
-			Meaning: "Share of pure water that brings an ion of a water down to a value",
-			Source:  "conservation of mass",
-			Inputs: []Input{
-				in("have", units.MilligramPerLitre, "content of the water", 0.001, 50000, 120),
-				in("want", units.MilligramPerLitre, "content wanted", 0, 50000, 50),
-				in("volume", units.Litre, "volume of the blend", 0.001, 1e6, 60),
-			},
-			Outputs: []Output{
-				out("water", units.Litre, "the water"), out("pure", units.Litre, "pure water"),
-			},
-			call: func(in, out []float64) error {
-				p, err := water.NewProfile(units.Celsius.Of(20), units.CalciumCarbonate{}, water.Sodium.At(as(units.MilligramPerLitre, in[0])))
-				if err != nil {
-					return err
-				}
-				share, err := p.DilutionFor(water.Sodium, as(units.MilligramPerLitre, in[1]))
-				if err != nil {
-					return err
-				}
-				out[1] = share.In(units.Fraction) * in[2]
-				out[0] = in[2] - out[1]
-				return nil
-			},
-		},
-		{
-			Name:    "water_boiled",
-			Meaning: "Alkalinity and calcium that a hard water keeps when boiling has driven off its CO2 and calcite has dropped out",
-			Source:  "Plummer & Busenberg 1982 at 90 °C with the CO2 of air",
-			Inputs:  waterIons(true),
-			Outputs: []Output{
-				out("alkalinity_left", units.MilligramPerLitreCaCO3, "alkalinity left"),
-				out("calcium_left", units.MilligramPerLitre, "calcium left"),
-				out("scale", units.MilligramPerLitre, "calcite dropped out"),
-			},
-			call: func(in, out []float64) error {
-				p, err := profileOf(in, 20)
-				if err != nil {
-					return err
-				}
-				d, err := p.Boiled()
-				w := d.Equilibrium.Water()
-				out[0] = w.Alkalinity().In(units.MilligramPerLitreCaCO3)
-				out[1], out[2] = w.Ion(water.Calcium).In(units.MilligramPerLitre), d.Mass.In(units.MilligramPerLitre)
-				return err
-			},
-			heavy: true,
-		},
-		{
-			Name:    "wash_ph",
-			Meaning: "pH of a dilute liquid from its strong ions and the totals of its weak acids, under CO2",
-			Source:  equilibria + "; NIST Standard Reference Database 46",
-			Inputs: []Input{
-				in("strong_ions", units.MilliequivalentPerLitre, "strong cations less strong anions", -200, 500, 5),
-				in("ammonium", units.MillimolePerLitre, "total ammonium", 0, 500, 1).or(0),
-				in("phosphate", units.MillimolePerLitre, "total phosphate", 0, 500, 2).or(0),
-				in("lactate", units.MillimolePerLitre, "total lactic acid", 0, 500, 1).or(0),
-				in("acetate", units.MillimolePerLitre, "total acetic acid", 0, 500, 3).or(0),
-				in("citrate", units.MillimolePerLitre, "total citric acid", 0, 500, 0).or(0),
-				in("malate", units.MillimolePerLitre, "total malic acid", 0, 500, 0).or(0),
-				in("tartrate", units.MillimolePerLitre, "total tartaric acid", 0, 500, 0).or(0),
-				in("succinate", units.MillimolePerLitre, "total succinic acid", 0, 500, 4).or(0),
-				in("co2_pressure", units.Kilopascal, "partial pressure of CO2", 0, 1000, 100).or(0),
-				waterTemperature(),
-				in("sulfite", units.MillimolePerLitre, "total sulfur dioxide", 0, 500, 1).or(0),
-				in("sorbate", units.MillimolePerLitre, "total sorbic acid", 0, 500, 1).or(0),
-			},
-			Outputs: []Output{pure("ph", "", "pH")},
-			call: func(in, out []float64) error {
-				c := func(v float64) units.MolarConcentration { return units.MillimolePerLitre.Of(checked.Number(v)) }
-				ph, err := water.WashPH(water.Totals{
-					StrongIons: as(units.MilliequivalentPerLitre, in[0]), Ammonium: c(in[1]), Phosphate: c(in[2]), Lactate: c(in[3]),
-					Acetate: c(in[4]), Citrate: c(in[5]), Malate: c(in[6]), Tartrate: c(in[7]), Succinate: c(in[8]),
-					Sulfite: c(in[11]), Sorbate: c(in[12]), CO2: as(units.Kilopascal, in[9]),
-				}, as(units.Celsius, in[10]))
-				out[0] = ph
-				return err
-			},
-		},
+				return w.Recipe, err
+			}), doseOutputs()...)),
+		entry("water_blend", "Share of pure water that brings an ion of a water down to a value", "conservation of mass",
+			of3(takes("have", units.MilligramPerLitre, "content of the water", 0.001, 50000, 120), takes("want", units.MilligramPerLitre, "content wanted", 0, 50000, 50),
+				takes("volume", units.Litre, "volume of the blend", 0.001, 1e6, 60),
+				func(have, want units.MassConcentration, v units.Volume) (blend, error) {
+					p, err := water.NewProfile(units.Celsius.Of(20), units.CalciumCarbonate{}, water.Sodium.At(have))
+					if err != nil {
+						return blend{}, err
+					}
+					share, err := p.DilutionFor(water.Sodium, want)
+					pure := share.In(units.Fraction) * v.In(units.Litre)
+					return blend{v.In(units.Litre) - pure, pure}, err
+				}),
+			stated(func(b blend) float64 { return b.a }, "water", units.Litre, "the water"),
+			stated(func(b blend) float64 { return b.b }, "pure", units.Litre, "pure water")),
+		heavy(entry("water_boiled", "Alkalinity and calcium that a hard water keeps when boiling has driven off its CO2 and calcite has dropped out",
+			"Plummer & Busenberg 1982 at 90 °C with the CO2 of air",
+			of1(takesWater(), water.Profile.Boiled),
+			from(func(d left) units.CalciumCarbonate { return d.Equilibrium.Water().Alkalinity() }, "alkalinity_left", units.MilligramPerLitreCaCO3, "alkalinity left"),
+			from(func(d left) units.MassConcentration { return d.Equilibrium.Water().Ion(water.Calcium) }, "calcium_left", units.MilligramPerLitre, "calcium left"),
+			from(func(d left) units.MassConcentration { return d.Mass }, "scale", units.MilligramPerLitre, "calcite dropped out"))),
+		entry("wash_ph", "pH of a dilute liquid from its strong ions and the totals of its weak acids, under CO2",
+			equilibria+"; NIST Standard Reference Database 46",
+			of1(takesTotals(), func(w pair[water.Totals, units.Temperature]) (float64, error) { return water.WashPH(w.a, w.b) }),
+			givesNumber("ph", "", "pH")),
 	}
 }

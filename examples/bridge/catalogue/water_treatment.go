@@ -4,172 +4,89 @@ import (
 	"fmt"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
-func limitChoice() Input {
+func takesDrinkingLimit() arg[water.DrinkingLimit] {
+	limits := water.DrinkingLimits()
 	var names []string
-	for _, l := range water.DrinkingLimits() {
+	for _, l := range limits {
 		names = append(names, fmt.Sprintf("%s %s: %s", l.Authority, l.Substance, l.Kind))
 	}
-	return choice("limit", "authority, substance and kind of the limit", names...)
+	return picksBy("limit", "authority, substance and kind of the limit", limits, names...)
 }
-
-// drinkingLimits is made once: a call reads it.
-var drinkingLimits = water.DrinkingLimits()
 
 // dechlorinators is made once: a call reads it.
 var dechlorinators = water.Dechlorinators()
 
-func agentChoice() Input {
-	return choice("agent", "what takes the chlorine out", wordsOf(dechlorinators)...)
-}
-
-func mineralChoice() Input {
-	var names []string
-	for m := water.Calcite; m <= water.Portlandite; m++ {
-		names = append(names, m.String())
-	}
-	return choice("mineral", "the solid", names...)
+// takesResidual is the chlorine of a tap water.
+func takesResidual() arg[water.Residual] {
+	residuals := []func(units.MassConcentration, water.ChlorineAs) water.Residual{water.FreeChlorine, water.Monochloramine}
+	return of3(picksBy("residual", "what the tap water holds", residuals, "free chlorine", "chloramine"),
+		picksBy("counted_as", "what its content is the mass of", upTo(water.ChlorineAs(1)), "Cl2", "itself"),
+		takes("chlorine", units.MilligramPerLitre, "its content", 0, 50, 1),
+		func(of func(units.MassConcentration, water.ChlorineAs) water.Residual, how water.ChlorineAs, c units.MassConcentration) (water.Residual, error) {
+			return of(c, how), nil
+		})
 }
 
 // waterTreatment are what is done to a water, and what it may hold.
 func waterTreatment() []Function {
+	type (
+		limit     = water.DrinkingLimit
+		dissolved = water.Dropped
+		dose      = water.Dechlorination
+		sold      = pair[water.Sold, units.Amount]
+	)
 	return []Function{
-		{
-			Name:    "drinking_water_limit",
-			Meaning: "A limit for drinking water, of the year that the library states; not legal advice",
-			Source:  "40 CFR 141 and 143 (2015); Directive (EU) 2020/2184, values as read in 98/83/EC; WHO Guidelines for drinking-water quality",
-			Inputs:  []Input{limitChoice()},
-			Outputs: []Output{
-				pure("least", "", "least allowed, in the unit of the limit; 0 where there is none"),
-				pure("most", "", "most allowed, in the unit of the limit"),
-			},
-			call: func(in, out []float64) error {
-				l := &drinkingLimits[int(in[0])]
-				out[0], out[1] = l.Least, l.Most
-				return nil
-			},
-		},
-		{
-			Name:    "water_conductivity",
-			Meaning: "Estimate of the conductivity of a water of known pH",
-			Source:  "Appelo, Specific conductance calculations (2010), recalled from memory; ISO 7888",
-			Inputs:  waterOfKnownPH(),
-			Outputs: []Output{
-				out("conductivity", units.MicrosiemensPerCentimetre, "conductivity at 25 °C"),
-				out("conductivity_at_20", units.MicrosiemensPerCentimetre, "conductivity at 20 °C"),
-			},
-			call: func(in, out []float64) error {
-				p, err := knownPH(in)
-				if err != nil {
-					return err
-				}
-				e, err := p.Equilibrium()
-				if err != nil {
-					return err
-				}
-				out[0] = e.Conductivity().In(units.MicrosiemensPerCentimetre)
-				out[1] = e.ConductivityAt20().In(units.MicrosiemensPerCentimetre)
-				return nil
-			},
-		},
-		{
-			Name:    "mineral_solubility",
-			Meaning: "What pure water dissolves of a mineral under a CO2 pressure, and its pH",
-			Source:  "Plummer & Busenberg 1982 (calcite, aragonite); USGS data bases (gypsum, portlandite)",
-			Inputs: []Input{
-				mineralChoice(), in("temperature", units.Celsius, "temperature of the water", 0, 90, 25),
-				in("co2_pressure", units.Kilopascal, "partial pressure of CO2", 0, 300, 0.0426).or(0),
-			},
-			Outputs: []Output{
-				pure("dissolved", "mol/kg", "the solid dissolved in a kilogram of water"),
-				out("mass", units.GramPerLitre, "the same as mass in a litre"),
-				pure("ph", "", "pH at rest"),
-			},
-			call: func(in, out []float64) error {
-				p, err := water.NewProfile(as(units.Celsius, in[1]), units.CalciumCarbonate{})
-				if err != nil {
-					return err
-				}
-				d, err := p.AtRestWith(water.Mineral(in[0]), water.CO2LostTo(as(units.Kilopascal, in[2])))
-				if err != nil {
-					return err
-				}
-				out[0] = -d.Amount / 1000 / kilogramsPerLitre
-				out[1], out[2] = d.Mass.In(units.GramPerLitre), d.Equilibrium.PH()
-				return nil
-			},
-			heavy: true,
-		},
-		{
-			Name:    "dechlorination_dose",
-			Meaning: "Dose that takes free chlorine or chloramine out of a volume of tap water",
-			Source:  "stoichiometry; field excess of a tenth, AWWA field guide, table 7-2",
-			Inputs: []Input{
-				choice("residual", "what the tap water holds", "free chlorine", "chloramine"),
-				choice("counted_as", "what its content is the mass of", "Cl2", "itself"),
-				in("chlorine", units.MilligramPerLitre, "its content", 0, 50, 1),
-				in("volume", units.Litre, "the water", 0.001, 1e6, 60), agentChoice(),
-			},
-			Outputs: []Output{
-				out("least", units.Milligram, "the dose by stoichiometry"),
-				out("dose", units.Milligram, "the dose with a tenth more"),
-				out("alkalinity_used", units.MilligramPerLitreCaCO3, "alkalinity that the reaction takes"),
-			},
-			call: func(in, out []float64) error {
-				c, how := as(units.MilligramPerLitre, in[2]), water.ChlorineAs(in[1])
-				r := water.FreeChlorine(c, how)
-				if in[0] == 1 {
-					r = water.Monochloramine(c, how)
-				}
-				d, err := water.Profile{}.Dechlorinate(dechlorinators[int(in[4])], r, as(units.Litre, in[3]))
-				out[0], out[1] = d.Least.In(units.Milligram), d.Dose.In(units.Milligram)
-				out[2] = -d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3)
-				return err
-			},
-			heavy: true,
-		},
-		{
-			Name:    "acid_as_sold",
-			Meaning: "Mass and volume of an acid as sold that hold an amount of pure acid",
-			Source:  atomicWeights,
-			Inputs: []Input{
-				acidChoice(), in("share", units.Percent, "pure acid by mass", 0.1, 100, 88),
-				in("density", units.GramPerMillilitre, "density of it", 0.9, 2, 1.206),
-				in("amount", units.Millimole, "pure acid wanted", 0, 1e6, 150).or(1000),
-			},
-			Outputs: []Output{
-				out("molarity", units.MolePerLitre, "pure acid in a litre of it"),
-				out("mass", units.Gram, "mass of it that holds the amount"),
-				out("volume", units.Millilitre, "volume of it that holds the amount"),
-			},
-			call: func(in, out []float64) error {
-				s, err := water.NewSold(water.Acid(in[0]), as(units.Percent, in[1]), as(units.GramPerMillilitre, in[2]))
-				n := as(units.Millimole, in[3])
-				out[0], out[1], out[2] = s.Molarity().In(units.MolePerLitre), s.Mass(n).In(units.Gram), s.Volume(n).In(units.Millilitre)
-				return err
-			},
-		},
-		{
-			Name:    "acidity_as",
-			Meaning: "A titratable acidity expressed as another acid",
-			Source:  "molar mass over the acid hydrogens; " + atomicWeights,
-			Inputs: []Input{
-				in("acidity", units.GramPerLitre, "the acidity", 0, 1000, 6), renamed(acidChoice(), "from", "the acid it is stated as"),
-				renamed(acidChoice(), "to", "the acid wanted"),
-			},
-			Outputs: []Output{out("converted", units.GramPerLitre, "the acidity as the acid wanted")},
-			call: func(in, out []float64) error {
-				c, err := water.ConvertAcidity(as(units.GramPerLitre, in[0]), water.Acid(in[1]), water.Acid(in[2]))
-				out[0] = c.In(units.GramPerLitre)
-				return err
-			},
-		},
+		entry("drinking_water_limit", "A limit for drinking water, of the year that the library states; not legal advice",
+			"40 CFR 141 and 143 (2015); Directive (EU) 2020/2184, values as read in 98/83/EC; WHO Guidelines for drinking-water quality",
+			takesDrinkingLimit(),
+			numberFrom(func(l limit) float64 { return l.Least }, "least", "", "least allowed, in the unit of the limit; 0 where there is none"),
+			numberFrom(func(l limit) float64 { return l.Most }, "most", "", "most allowed, in the unit of the limit")),
+		entry("water_conductivity", "Estimate of the conductivity of a water of known pH",
+			"Appelo, Specific conductance calculations (2010), recalled from memory; ISO 7888",
+			of1(takesKnownPH(), water.Profile.Equilibrium),
+			from(water.Equilibrium.Conductivity, "conductivity", units.MicrosiemensPerCentimetre, "conductivity at 25 °C"),
+			from(water.Equilibrium.ConductivityAt20, "conductivity_at_20", units.MicrosiemensPerCentimetre, "conductivity at 20 °C")),
+		heavy(entry("mineral_solubility", "What pure water dissolves of a mineral under a CO2 pressure, and its pH",
+			"Plummer & Busenberg 1982 (calcite, aragonite); USGS data bases (gypsum, portlandite)",
+			of3(picks("mineral", "the solid", upTo(water.Portlandite)), takes("temperature", units.Celsius, "temperature of the water", 0, 90, 25),
+				takesCO2("partial pressure of CO2", 300, 0.0426).or(0),
+				func(m water.Mineral, t units.Temperature, co2 units.AbsolutePressure) (dissolved, error) {
+					p, err := water.NewProfile(t, units.CalciumCarbonate{})
+					if err != nil {
+						return dissolved{}, err
+					}
+					return p.AtRestWith(m, water.CO2LostTo(co2))
+				}),
+			numberFrom(func(d dissolved) float64 { return -d.Amount / 1000 / kilogramsPerLitre }, "dissolved", "mol/kg", "the solid dissolved in a kilogram of water"),
+			from(func(d dissolved) units.MassConcentration { return d.Mass }, "mass", units.GramPerLitre, "the same as mass in a litre"),
+			numberFrom(func(d dissolved) float64 { return d.Equilibrium.PH() }, "ph", "", "pH at rest"))),
+		heavy(entry("dechlorination_dose", "Dose that takes free chlorine or chloramine out of a volume of tap water",
+			"stoichiometry; field excess of a tenth, AWWA field guide, table 7-2",
+			of3(takesResidual(), takes("volume", units.Litre, "the water", 0.001, 1e6, 60), picks("agent", "what takes the chlorine out", dechlorinators),
+				func(r water.Residual, v units.Volume, agent material.Material) (dose, error) {
+					return water.Profile{}.Dechlorinate(agent, r, v)
+				}),
+			from(func(d dose) units.Mass { return d.Least }, "least", units.Milligram, "the dose by stoichiometry"),
+			from(func(d dose) units.Mass { return d.Dose }, "dose", units.Milligram, "the dose with a tenth more"),
+			stated(func(d dose) float64 { return -d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3) }, "alkalinity_used", units.MilligramPerLitreCaCO3,
+				"alkalinity that the reaction takes"))),
+		entry("acid_as_sold", "Mass and volume of an acid as sold that hold an amount of pure acid", atomicWeights,
+			of4(takesAcid(), takes("share", units.Percent, "pure acid by mass", 0.1, 100, 88), takes("density", units.GramPerMillilitre, "density of it", 0.9, 2, 1.206),
+				takes("amount", units.Millimole, "pure acid wanted", 0, 1e6, 150).or(1000),
+				func(a water.Acid, share units.Share, d units.Density, n units.Amount) (sold, error) {
+					s, err := water.NewSold(a, share, d)
+					return sold{s, n}, err
+				}),
+			from(func(s sold) units.MolarConcentration { return s.a.Molarity() }, "molarity", units.MolePerLitre, "pure acid in a litre of it"),
+			from(func(s sold) units.Mass { return s.a.Mass(s.b) }, "mass", units.Gram, "mass of it that holds the amount"),
+			from(func(s sold) units.Volume { return s.a.Volume(s.b) }, "volume", units.Millilitre, "volume of it that holds the amount")),
+		entry("acidity_as", "A titratable acidity expressed as another acid", "molar mass over the acid hydrogens; "+atomicWeights,
+			of3(takes("acidity", units.GramPerLitre, "the acidity", 0, 1000, 6), takesAcid().named("from", "the acid it is stated as"),
+				takesAcid().named("to", "the acid wanted"), water.ConvertAcidity),
+			gives("converted", units.GramPerLitre, "the acidity as the acid wanted")),
 	}
-}
-
-func renamed(p Input, name, meaning string) Input {
-	p.Name, p.Meaning = name, meaning
-	return p
 }

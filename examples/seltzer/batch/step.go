@@ -15,7 +15,7 @@ type Kind uint8
 const (
 	Blend      Kind = iota // With, Volume: add a volume of another liquid, at 20 °C; all of it where there is no Volume
 	Treat                  // What, Mass: salts of the water
-	Dissolve               // What, Mass: a fermentable
+	Dissolve               // What, Mass: a fermentable; Salts
 	Heat                   // Temperature
 	Boil                   // For, Rate, Pressure of the place: water and gas go, chalk drops
 	Cool                   // Temperature
@@ -103,7 +103,8 @@ type Step struct {
 	Strength    units.StrengthByVolume  `json:"strength,omitzero"`
 	Sugar       units.MassConcentration `json:"sugar,omitzero"`
 	With        *State                  `json:"with,omitempty"`
-	Own         material.Material       `json:"own,omitzero"` // in the place of What: a material by its label
+	Own         material.Material       `json:"own,omitzero"`   // in the place of What: a material by its label
+	Salts       float64                 `json:"salts,omitzero"` // mol of charge that a kilogram of it may hold more or less (k = 2), as [Unknowns] has it
 }
 
 // place is the pressure of the place; zero is 101.325 kPa.

@@ -3,6 +3,7 @@ package plan
 import (
 	"errors"
 	"fmt"
+	"strings"
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/ferment"
@@ -69,6 +70,9 @@ func (m *maker) acidity() error {
 			m.plan.Weigh = append(m.plan.Weigh, w)
 		}
 		for _, c := range dose.Cautions {
+			if m.brings.some && strings.HasPrefix(c.Code(), "taste_potassium") {
+				continue // of sugar and water: wines and ciders hold a gram of it, and nobody tastes it out
+			}
 			m.caution(c.Text())
 		}
 	}

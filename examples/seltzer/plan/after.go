@@ -12,6 +12,7 @@ import (
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
+	"example.org/zymase/water/must"
 	"github.com/shopspring/decimal"
 )
 
@@ -200,6 +201,38 @@ func (m *maker) settleDown() error {
 	}
 	return point("sulfite and sorbate added")
 }
+
+// tooFlat warns of a juice, honey or sugar drink that is not sour enough to keep. Beer has its hops.
+func (m *maker) tooFlat() error {
+	if m.unforeseen() != "" || m.brings.some && m.brings.from == must.Malt && !m.brings.juice || m.plan.After == nil {
+		return nil
+	}
+	for i := range m.recipe.packs { // soured as they are filled: by their own pH
+		if m.recipe.packs[i].Acid != nil {
+			return nil
+		}
+	}
+	last := m.plan.After.Points[len(m.plan.After.Points)-1]
+	if last.PH <= keepsBelow {
+		return nil
+	}
+	share, err := finish.MolecularSharePractice(last.PH)
+	if err != nil {
+		return nil // beyond where sulfite is reckoned: the pH is told all the same
+	}
+	free, err := finish.FreeSulfite(units.MilligramPerLitre.Of(usualMolecular), share)
+	if err != nil {
+		return err
+	}
+	m.caution(fmt.Sprintf("Not sour enough to keep by itself: at pH %.2f spoiling bacteria grow, and %.1f mg/L of molecular SO2 would take %.0f mg/L of free SO2, more than any drink should hold. Bring it below %.1f (A. Lea, Craft Cider Making, recalled from memory; a trade page says from 4.0 on, excerpt): let less of the malic acid go, blend with a sharper one, or add acid after the ferment (acid.when). Else keep it cold, full and drink it young, or have it pasteurised.",
+		last.PH, usualMolecular, free.In(units.MilligramPerLitre), keepsBelow))
+	return nil
+}
+
+const (
+	keepsBelow     = 3.8 // pH
+	usualMolecular = 0.8 // mg/L, as wine practice has it
+)
 
 // fermented is the base drink, dry and off its yeast.
 func (m *maker) fermented() (forward.State, error) {

@@ -26,6 +26,7 @@ type recipe struct {
 	air         units.Atmosphere
 	fermentable material.Material
 	yield       gravity.Yield
+	fruit       fruit   // juice beside the sugar of the fermentable, which then is both
 	brings      brought // acids and minerals of the fermentable
 	packs       []packRecipe
 	base        *gravity.Solution // a litre of a base that is made; nil where it is brewed

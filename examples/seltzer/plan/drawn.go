@@ -169,14 +169,14 @@ func (m *maker) toDraw() (*walks, error) {
 	}
 	read("original gravity by hydrometer", "", func(u *forward.Unknowns) (float64, error) { return wash().Shown(u) })
 	read("dry floor by hydrometer", "", func(u *forward.Unknowns) (float64, error) { return dry().Shown(u) })
-	read("alkalinity after the boil", "mg/L as CaCO3", func(*forward.Unknowns) (float64, error) {
-		c, err := boiled().Alkalinity()
-		return c.In(units.MilligramPerLitreCaCO3), err
-	})
+	if !m.brings.known { // the acids of a juice leave none
+		read("alkalinity after the boil", "mg/L as CaCO3", func(*forward.Unknowns) (float64, error) {
+			c, err := boiled().Alkalinity()
+			return c.In(units.MilligramPerLitreCaCO3), err
+		})
+	}
 	if m.unforeseen() == "" {
-		if m.plan.Must == nil || m.plan.Must.Measured { // what the usual wash may differ by is not drawn: the plan has its band
-			read("pH at the end", "", func(*forward.Unknowns) (float64, error) { return dry().PH() })
-		}
+		read("pH at the end", "", func(*forward.Unknowns) (float64, error) { return dry().PH() })
 		read("yeast grown, dry", "g", func(*forward.Unknowns) (float64, error) {
 			return dry().Yeast().In(units.Gram) - wash().Yeast().In(units.Gram), nil
 		})

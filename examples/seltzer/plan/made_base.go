@@ -38,7 +38,7 @@ func (k *recipe) setMade() error {
 		{"original_gravity", r.Gravity != nil}, {"at_hand.sugar", r.AtHand.Sugar != nil}, {"at_hand.water", r.AtHand.Water != nil},
 		{"nutrient", len(r.Nutrient.Sources)+len(r.Nutrient.Own) > 0}, {"kettle", r.Kettle != (Kettle{})}, {"readings", len(r.Readings) > 0},
 		{"schedule", r.Schedule != nil}, {"room", r.Room != nil}, {"water.salts_go", r.Water.When != ""},
-		{"must", r.Must != nil}, {"acid", r.Acid != nil}, {"malolactic", r.Malolactic != nil}, {"cold", r.Cold != nil}, {"stabilise", r.Stabilise != nil},
+		{"fruit", r.Fruit != nil}, {"must", r.Must != nil}, {"acid", r.Acid != nil}, {"malolactic", r.Malolactic != nil}, {"cold", r.Cold != nil}, {"stabilise", r.Stabilise != nil},
 	} {
 		if x.is {
 			return &RequestError{Field: x.field, Value: "given", Allowed: "left out: the base is made, it is only let down and packed"}

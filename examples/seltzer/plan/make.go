@@ -48,14 +48,14 @@ func makerOf(req Request) (*maker, error) {
 	m := &maker{recipe: r, batch: b, plan: p}
 	steps := []makerStep{
 		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"must", m.must}, {"nutrient", m.feed},
-		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"acid", m.settleDown}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"acid", m.settleDown}, {"acid", m.tooFlat}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
 		{"schedule", m.schedule}, {"schedule", m.foresee}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	}
 	if r.base != nil {
 		steps = m.baseSteps()
 	} else {
-		p.Weigh = []Weight{sugar}
+		p.Weigh = sugar
 	}
 	for _, step := range steps {
 		if err := placed(step.field, step.do()); err != nil {

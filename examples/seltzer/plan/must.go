@@ -9,9 +9,11 @@ import (
 	"strings"
 
 	forward "example.org/zymase/examples/seltzer/batch"
+	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/nutrient/ferment"
+	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -41,16 +43,16 @@ type brought struct {
 	material material.Material // the fermentable with all that it brings
 	amino    float64           // g of nitrogen in a kilogram of it
 	nitrogen float64           // g, all of it
-	band     float64
+	salts    float64           // mol of charge in all of it, to either side (k = 2): its band in pH, as strong ions
 }
 
 // setMust finds what the fermentable is, by its name, and checks what was measured.
 func (k *recipe) setMust() error {
 	name := k.fermentable.Name()
 	b := &k.brings
-	fruit, _, _ := strings.Cut(k.req.Fermentable, "juice ")
+	fruit, _, _ := strings.Cut(k.juiceText(), "juice ")
 	switch {
-	case strings.Contains(name, "honey"):
+	case k.fruit.name == "" && strings.Contains(name, "honey"):
 		b.some, b.known, b.from = true, true, must.Honey
 	case strings.Contains(name, "malt"):
 		b.some, b.known, b.from = true, true, must.Malt
@@ -123,16 +125,21 @@ func (m *maker) must() error {
 }
 
 func (m *maker) bring() error {
-	b, kilos := &m.brings, m.batch.share*kg(m.batch.wash.Mass())
+	juice, part := m.ofJuice()
+	b, kilos := &m.brings, part*m.batch.share*kg(m.batch.wash.Mass())
 	water0 := kg(m.batch.wash.Water())
-	c := m.fermentable.Composition()
+	c := juice.Composition()
 	var err error
 	solids := c.Sugar().Plus(c.UnfermentedSolids).In(units.Fraction)
 
 	// The litre of what was measured, its water, and what else is in that.
 	litre, own, base := m.batch.wash.VolumeAt20().In(units.Litre), water0/waterPerLitre, water.Profile{}
 	if b.juice {
-		one, err := m.washOf(1, kilos)
+		none, err := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Mass{})
+		if err != nil { // not reached: nothing of anything
+			return err
+		}
+		one, err := sugar.Of(juice).AddTo(none, kilograms(kilos))
 		if err != nil {
 			return err
 		}
@@ -187,7 +194,7 @@ func (m *maker) bring() error {
 	if err := m.compose(c, got, base, own/kilos); err != nil {
 		return err
 	}
-	b.band = got.Band
+	b.salts = got.Band * got.Drink.BufferCapacity().In(units.MilliequivalentPerLitre) * own / 1000
 	return m.sayMust(got, k, r)
 }
 
@@ -230,14 +237,18 @@ func (m *maker) compose(c material.Composition, got must.Brought, base water.Pro
 	added += chloride // protons weigh nothing to speak of
 	c.Sodium, c.Chloride = of(sodium), of(chloride)
 	c.AminoNitrogen = of(got.Amino.In(units.GramPerLitre) * litres / 1000)
-	m.brings.amino = 1000 * c.AminoNitrogen.In(units.Fraction)
-	m.brings.nitrogen = m.brings.amino + 1000*c.AmmoniumNitrogen.In(units.Fraction)
+	juice, part := m.ofJuice()
+	m.brings.amino = part * 1000 * c.AminoNitrogen.In(units.Fraction)
+	m.brings.nitrogen = m.brings.amino + part*1000*c.AmmoniumNitrogen.In(units.Fraction)
 	// They are part of the solids that yeast leaves: of the Brix, and of the gravity.
 	amino := c.AminoNitrogen.In(units.Fraction) * alanine / chemistry.N
 	c.UnfermentedSolids = of(math.Max(0, c.UnfermentedSolids.In(units.Fraction)-added-amino))
 	c.OfMalt = units.Share{}
 	var err error
-	m.brings.material, err = material.ByLabel(m.fermentable.Name()+", as it comes", c)
+	m.brings.material, err = material.ByLabel(juice.Name()+", as it comes", c)
+	if err == nil && part < 1 {
+		m.brings.material, err = m.fruit.with(m.brings.material)
+	}
 	return err
 }
 
@@ -277,7 +288,7 @@ func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
 		Source:    "pH and acidity as measured",
 	}
 	if b.juice {
-		fruit, _, _ := strings.Cut(m.req.Fermentable, "juice ")
+		fruit, _, _ := strings.Cut(m.juiceText(), "juice ")
 		p.Of = fruit + "juice"
 	}
 	switch {
@@ -333,7 +344,7 @@ func (m *maker) washState() (forward.State, error) {
 // dissolving is the fermentable as a step of the batch, with what it brings.
 func (m *maker) dissolving() forward.Step {
 	if !m.brings.material.IsZero() {
-		return forward.Step{Own: m.brings.material}
+		return forward.Step{Own: m.brings.material, Salts: m.brings.salts / (m.batch.share * kg(m.batch.wash.Mass()))}
 	}
 	return weighable(m.fermentable)
 }
@@ -362,23 +373,23 @@ const (
 // stays, and moves the pH less where the liquid buffers more. It adds to what yeast makes by squares.
 func (m *maker) widened(c ferment.Course) ([]AcidityPoint, error) {
 	out := points(c)
-	if m.brings.band == 0 {
+	salts := 1000 * m.brings.salts / (kg(m.batch.wash.Water()) / waterPerLitre) // mEq/L
+	if salts == 0 {
 		return out, nil
 	}
-	first := 0.0
+	lye := material.SodiumHydroxide()
 	for i, p := range c.Points {
-		strength := p.Liquid.Ethanol()
-		d, err := must.New(p.Liquid, strength)
+		d, err := must.New(p.Liquid, p.Liquid.Ethanol())
 		if err != nil {
 			return nil, err
 		}
-		capacity := d.BufferCapacity().In(units.MilliequivalentPerLitre)
-		if i == 0 {
-			first = capacity
+		fewer, err := d.AddAcid(water.HydrochloricAcid, units.MilligramPerLitre.Of(checked.Number(salts*water.HydrochloricAcid.MolarMass())))
+		more, also := d.AddSalt(lye, units.MilligramPerLitre.Of(checked.Number(salts*lye.MolarMass())))
+		if err := cmp.Or(err, also); err != nil {
+			return nil, err
 		}
-		band := m.brings.band * math.Min(1, first/capacity)
 		o := &out[i]
-		o.Low, o.High = o.PH-math.Hypot(o.PH-o.Low, band), o.PH+math.Hypot(o.High-o.PH, band)
+		o.Low, o.High = o.PH-math.Hypot(o.PH-o.Low, d.PH()-fewer.PH()), o.PH+math.Hypot(o.High-o.PH, more.PH()-d.PH())
 	}
 	return out, nil
 }

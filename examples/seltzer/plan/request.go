@@ -24,6 +24,7 @@ type Request struct {
 	Nutrient    Nutrient  `json:"nutrient,omitzero" need:"brew"`
 	Buffer      *Buffer   `json:"buffer,omitempty"` // optional
 
+	Fruit      *Fruit       `json:"fruit,omitempty"`      // optional: juice beside sugar, as in a country wine
 	Must       *Must        `json:"must,omitempty"`       // optional: what was measured of a juice, or of the wash of honey or malt
 	Acid       *Acid        `json:"acid,omitempty"`       // optional: an acid to add
 	Malolactic *units.Share `json:"malolactic,omitempty"` // optional: of the malic acid, that bacteria turn into lactic acid

@@ -7,6 +7,13 @@ import (
 	"example.org/zymase/water"
 )
 
+// Fruit is a juice that goes into a wash of sugar; the rest of the sugar is the fermentable's. What the pulp of whole
+// fruit holds back is not counted: give what its juice holds.
+type Fruit struct {
+	Juice string      `json:"juice"`         // "grape juice 22 °Bx", "apple juice 12 °Bx", "juice 9 °Bx"
+	Part  units.Share `json:"part_of_sugar"` // of all the sugar, what the juice brings: "35 %"
+}
+
 // Must is what was measured of the juice as it comes, or of the wash of honey or malt before the yeast (a trial
 // of its gravity will do). What is left out is the usual, with its spread.
 type Must struct {

@@ -25,6 +25,9 @@ func settled(req Request) (Request, error) {
 	if sugar == 0 && water == 0 && req.Gravity == nil {
 		return req, nil
 	}
+	if sugar > 0 && req.Fruit != nil {
+		return req, &RequestError{Field: "at_hand.sugar", Value: req.AtHand.Sugar.Text(units.Kilogram, 2), Allowed: "left out with fruit, which brings its own part of the sugar"}
+	}
 	r, err := req.unsettled()
 	if err != nil {
 		return req, err

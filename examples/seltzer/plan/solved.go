@@ -9,38 +9,46 @@ import (
 )
 
 // solved is the batch of a request, with its sugar as weighed.
-func solved(req Request) (*recipe, batch, Weight, error) {
+func solved(req Request) (*recipe, batch, []Weight, error) {
 	req, err := settled(req)
 	if err != nil {
-		return nil, batch{}, Weight{}, err
+		return nil, batch{}, nil, err
 	}
 	r, err := newRecipe(req)
 	if err != nil {
-		return nil, batch{}, Weight{}, err
+		return nil, batch{}, nil, err
 	}
 	b, err := r.forStrength()
 	if err != nil {
-		return nil, b, Weight{}, err
+		return nil, b, nil, err
 	}
 	if err := r.bottled(b); err != nil {
-		return nil, b, Weight{}, err
+		return nil, b, nil, err
 	}
 	if r.base != nil {
-		return r, b, Weight{}, nil
+		return r, b, nil, nil
 	}
 	sugar := Weight{What: r.fermentable.Name(), For: "kettle", Asked: kilograms(b.fermentable)}
 	if req.Kettle.Boil == 0 && req.Kettle.Capacity.IsZero() {
 		sugar.For = noKettle
 	}
 	if sugar.Mass, err = sugar.Asked.Round(req.Scales.Sugar, units.Nearest); err != nil {
-		return nil, b, sugar, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: reason(err), Err: err}
+		return nil, b, nil, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(), Allowed: reason(err), Err: err}
 	}
 	if off := kg(sugar.Mass.Quantity())/b.fermentable - 1; math.Abs(off) > coarsest {
-		return nil, b, sugar, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(),
+		return nil, b, nil, &RequestError{Field: "scales.sugar", Value: req.Scales.Sugar.String(),
 			Allowed: fmt.Sprintf("a finer scale: this one misses %.3f kg of %s by %.1f %%", b.fermentable, r.fermentable.Name(), 100*math.Abs(off))}
 	}
-	b, err = r.forWeight(kg(sugar.Mass.Quantity()), b)
-	return r, b, sugar, err
+	weights, err := r.weighedApart(sugar)
+	if err != nil {
+		return nil, b, nil, err
+	}
+	whole := 0.0
+	for _, w := range weights {
+		whole += kg(w.Mass.Quantity())
+	}
+	b, err = r.forWeight(whole, b)
+	return r, b, weights, err
 }
 
 // noKettle is where the sugar goes without one.

@@ -105,7 +105,7 @@ func (m *maker) otherNeeds(f ferment.Tank) error {
 	}
 	var short []string
 	for _, n := range needs {
-		if m.brings.some && m.brings.from != must.Honey && (n.Name == "thiamine" || n.Name == "other vitamins") {
+		if m.brings.some && m.brings.from != must.Honey && m.fruit.name == "" && (n.Name == "thiamine" || n.Name == "other vitamins") {
 			continue // juice and malt bring them; how much is not known
 		}
 		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(), Unsure: n.Unsure, Brings: n.Remedy, Source: n.Need.Evidence.String()}

@@ -167,13 +167,9 @@ func (k *recipe) setPlace() (err error) {
 
 func (k *recipe) setFermentable() (err error) {
 	f := k.req.Fermentable
-	if fruit, brix, ok := strings.Cut(f, "juice "); ok && (fruit == "" || fruit == "apple " || fruit == "grape ") {
-		e, err := units.Parse[units.Extract](brix)
-		if err != nil {
-			return named("fermentable", f, err)
-		}
-		if k.fermentable, err = material.Juice(e, units.Share{}); err != nil {
-			return named("fermentable", f, err)
+	if isJuice(f) {
+		if k.fermentable, err = juiceOf("fermentable", f); err != nil {
+			return err
 		}
 	} else if k.fermentable, err = material.FindAmong(f, sugar.Fermentables()...); err != nil {
 		return &RequestError{Field: "fermentable", Value: f, Allowed: reason(err) + `; or juice by its Brix, "juice 12 °Bx"`, Err: err}
@@ -181,8 +177,30 @@ func (k *recipe) setFermentable() (err error) {
 	if sugar.Of(k.fermentable).Fermentability().In(units.Percent) < 1 {
 		return &RequestError{Field: "fermentable", Value: f, Allowed: "something that yeast ferments"}
 	}
+	if err := k.setFruit(); err != nil {
+		return err
+	}
 	k.yield = sugar.Of(k.fermentable).Yield()
 	return nil
+}
+
+// isJuice tells a juice by its Brix from a fermentable with a name.
+func isJuice(text string) bool {
+	fruit, _, ok := strings.Cut(text, "juice ")
+	return ok && (fruit == "" || fruit == "apple " || fruit == "grape ")
+}
+
+func juiceOf(field, text string) (material.Material, error) {
+	_, brix, _ := strings.Cut(text, "juice ")
+	e, err := units.Parse[units.Extract](brix)
+	if err != nil {
+		return material.Material{}, named(field, text, err)
+	}
+	m, err := material.Juice(e, units.Share{})
+	if err != nil {
+		return m, named(field, text, err)
+	}
+	return m, nil
 }
 
 // capacityOK checks a kettle, which may be left out where nothing is boiled.
