@@ -31,6 +31,18 @@ type MustPlan struct {
 	Potassium units.MassConcentration `json:"potassium"`  // in the wash, of the juice, honey or malt
 	Nitrogen  units.MassConcentration `json:"nitrogen"`   // in the wash, of it that yeast can take up
 	Source    string                  `json:"source"`
+	Blend     *BlendPlan              `json:"blend,omitempty"`
+}
+
+// BlendPlan is how much of another juice goes into the first, and what each does to the other. PH and acidity of the
+// [MustPlan] are those of the blend.
+type BlendPlan struct {
+	Share        units.Share             `json:"share"` // of the blend, by volume
+	Mass         units.Mass              `json:"mass"`  // of the other juice
+	PH           float64                 `json:"pH"`    // of the first juice
+	Acidity      units.MassConcentration `json:"titratable_acidity"`
+	OtherPH      float64                 `json:"other_pH"`
+	OtherAcidity units.MassConcentration `json:"other_titratable_acidity"` // by the convention of the plan
 }
 
 // brought is what the fermentable of a recipe brings of its own; none of it for sugar.
@@ -92,6 +104,18 @@ func (k *recipe) setMust() error {
 	}
 	if r.Ammonium != nil && (r.Nitrogen == nil || r.Ammonium.Compare(*r.Nitrogen) > 0) {
 		checks = append(checks, &RequestError{Field: "must.ammonium_nitrogen", Value: r.Ammonium.Text(units.MilligramPerLitre, 0), Allowed: "a part of must.yan"})
+	}
+	if x := r.Blend; x != nil {
+		switch {
+		case !b.juice || r.PH == 0 || r.Acidity == nil:
+			checks = append(checks, &RequestError{Field: "must.blend", Value: "given", Allowed: "left out, unless the fermentable is a juice whose must.pH and must.titratable_acidity are given"})
+		case !(x.PH >= 2 && x.PH <= 6):
+			checks = append(checks, &RequestError{Field: "must.blend.pH", Value: trim(x.PH), Allowed: "2 to 6"})
+		case x.Acidity.content.IsZero():
+			checks = append(checks, &RequestError{Field: "must.blend.titratable_acidity", Value: "missing", Allowed: acidityForm})
+		case (x.ToPH == 0) == (x.ToAcidity == nil):
+			checks = append(checks, &RequestError{Field: "must.blend", Value: "as given", Allowed: "with one of to_pH and to_acidity"})
+		}
 	}
 	if err := cmp.Or(checks...); err != nil {
 		return err
@@ -173,15 +197,47 @@ func (m *maker) bring() error {
 	if r.Ammonium != nil {
 		known = append(known, water.Ammonium.At(per(units.MilligramPerLitre.Of(checked.Number(r.Ammonium.In(units.MilligramPerLitre)*water.Ammonium.MolarMass()/chemistry.N)))))
 	}
-	var got must.Brought
-	if len(b.acids) > 0 && reading.PH > 0 {
-		got.Band, got.Measured = 0.05, true
-		got.Drink, err = reading.Drink(b.acids, known...)
-	} else {
-		got, err = b.from.Brings(units.GramPerLitre.Of(checked.Number(1000*solids*kilos/own)), base, reading, known...)
+	found := func(reading must.Reading) (got must.Brought, err error) {
+		if len(b.acids) > 0 && reading.PH > 0 {
+			got.Band, got.Measured = 0.05, true
+			got.Drink, err = reading.Drink(b.acids, known...)
+			return got, err
+		}
+		return b.from.Brings(units.GramPerLitre.Of(checked.Number(1000*solids*kilos/own)), base, reading, known...)
 	}
+	got, err := found(reading)
 	if err != nil {
 		return &RequestError{Field: "must", Value: "as given", Allowed: told(err), Err: err}
+	}
+	var blend *BlendPlan
+	if x := r.Blend; x != nil {
+		other, err := found(must.Reading{PH: x.PH, Acidity: per(x.Acidity.content), Titration: x.Acidity.by, Temperature: at20})
+		if err != nil {
+			return &RequestError{Field: "must.blend", Value: "as given", Allowed: told(err), Err: err}
+		}
+		field, value, aim := "must.blend.to_pH", trim(x.ToPH), must.ToPH(x.ToPH)
+		if x.ToAcidity != nil {
+			field, value, aim = "must.blend.to_acidity", x.ToAcidity.String(), must.ToAcidity(per(x.ToAcidity.content), x.ToAcidity.by)
+		}
+		t, err := got.Drink.WithDrink(other.Drink, aim)
+		if err != nil {
+			return &RequestError{Field: field, Value: value, Allowed: "between the two juices", Err: err}
+		}
+		blend = &BlendPlan{Share: t.Share, Mass: kilograms(t.Share.In(units.Fraction) * kilos), PH: got.Drink.PH(), OtherPH: other.Drink.PH()}
+		for _, of := range []struct {
+			drink must.Drink
+			into  *units.MassConcentration
+		}{{got.Drink, &blend.Acidity}, {other.Drink, &blend.OtherAcidity}} {
+			ta, err := of.drink.Acidity(m.convention())
+			if err != nil {
+				return err
+			}
+			*of.into = units.MilligramPerLitre.Of(checked.Number(ta.In(units.MilligramPerLitre) / k))
+		}
+		got.Drink = t.After
+		for _, c := range t.Cautions {
+			m.caution(c.Text())
+		}
 	}
 	if r.Nitrogen != nil {
 		got.Amino = per(*r.Nitrogen)
@@ -195,7 +251,11 @@ func (m *maker) bring() error {
 		return err
 	}
 	b.salts = got.Band * got.Drink.BufferCapacity().In(units.MilliequivalentPerLitre) * own / 1000
-	return m.sayMust(got, k, r)
+	if err := m.sayMust(got, k, r); err != nil {
+		return err
+	}
+	m.plan.Must.Blend = blend
+	return nil
 }
 
 // compose makes the material of the fermentable with what it brings: so many litres of water to its kilogram.
