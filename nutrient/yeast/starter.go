@@ -17,7 +17,8 @@ import (
 //
 //   - Source: 1.5 to 2.5e10 cells, 40 to 60 pg each (recalled from memory).
 func CellsPerDryGram() evidence.Figure[Cells] {
-	return evidence.Figure[Cells]{Value: Cells{20}, Low: Cells{15}, High: Cells{25}, Evidence: evidence.Evidence{Source: "cell mass 40 to 60 pg", Grade: evidence.Recalled}}
+	return evidence.Figure[Cells]{Value: Cells{20}, Low: Cells{15}, High: Cells{25},
+		Evidence: evidence.Evidence{Source: "cell mass 40 to 60 pg", Grade: evidence.Recalled}}
 }
 
 // CellsIn returns the cells of so much new dry yeast, such as [ferment.Balance].DryYeast.

@@ -87,8 +87,10 @@ var classTable = [...]struct {
 	ph   Figure
 	from evidence.Evidence
 }{
-	Pale:      {Figure{5.72, 5.6, 5.8}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand, base malts 5.7 to 5.8; 5.74 by Taylor 1990, about 5.6 by a maltster; " + chosen}},
-	Pilsner:   {Figure{5.8, 5.6, 6.0}, evidence.Evidence{Source: "Palmer & Kaminski p. 76 and 80", Grade: evidence.Read, Note: "second hand, congress worts by lot, the value is the middle; " + chosen}},
+	Pale: {Figure{5.72, 5.6, 5.8}, evidence.Evidence{Source: palmer, Grade: evidence.Read,
+		Note: "second hand, base malts 5.7 to 5.8; 5.74 by Taylor 1990, about 5.6 by a maltster; " + chosen}},
+	Pilsner: {Figure{5.8, 5.6, 6.0}, evidence.Evidence{Source: "Palmer & Kaminski p. 76 and 80", Grade: evidence.Read,
+		Note: "second hand, congress worts by lot, the value is the middle; " + chosen}},
 	Caramel:   {Figure{4.65, 4.5, 4.8}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand; " + chosen}},
 	Chocolate: {Figure{4.4, 4.3, 4.5}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand; " + chosen}},
 	Black:     {Figure{4.1, 4.0, 4.2}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand; " + chosen}},

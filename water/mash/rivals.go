@@ -51,8 +51,10 @@ func (m Mash) Rivals() ([]Rival, error) {
 		ph - math.Hypot(distilled.Value-distilled.Low, max(ends[0], ends[1])),
 		ph + math.Hypot(distilled.High-distilled.Value, -min(ends[0], ends[1]))}
 	return []Rival{
-		{"balance of protons", true, own.Figure, evidence.Evidence{Source: "deLange 2015, with Kolbach's divisors", Grade: evidence.Computed, Note: "pH of the mash"}},
-		{"residual alkalinity", true, kolbach, evidence.Evidence{Source: "Kolbach 1953", Grade: evidence.Recalled, Note: "pH of the wort at 12 °P, whatever the thickness of the mash"}},
+		{"balance of protons", true, own.Figure, evidence.Evidence{Source: "deLange 2015, with Kolbach's divisors", Grade: evidence.Computed,
+			Note: "pH of the mash"}},
+		{"residual alkalinity", true, kolbach, evidence.Evidence{Source: "Kolbach 1953", Grade: evidence.Recalled,
+			Note: "pH of the wort at 12 °P, whatever the thickness of the mash"}},
 		{"residual alkalinity, modified for mashes", false, Figure{}, evidence.Evidence{Source: "Barth & Zaman 2015", Grade: evidence.Read,
 			Note: "the abstract alone: Kolbach's equation needs other parameters for ale, Munich and pilsner malt, which stand in the paper"}},
 	}, nil
