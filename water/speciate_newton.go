@@ -25,7 +25,8 @@ const mostUnknowns = 8 // a power of two
 
 // sums adds up the state and writes the anions.
 func (s *solution) sums(way int, atPH bool, dose *acidDose, t *sums) {
-	*t = sums{}
+	t.n, t.capacity = 0, 0
+	t.off, t.zz = [mostUnknowns]float64{}, [mostUnknowns]float64{}
 	for i := partCa; i < metalsEnd; i++ {
 		if s.total[i] > 0 {
 			if s.free[i] == 0 {
@@ -36,6 +37,9 @@ func (s *solution) sums(way int, atPH bool, dose *acidDose, t *sums) {
 		}
 	}
 	last := t.n % mostUnknowns
+	for q := range last + 1 {
+		t.m[q] = [mostUnknowns]float64{}
+	}
 	atLast := &t.m[last]
 	sought := nothing
 	switch {
@@ -169,13 +173,16 @@ func (t *sums) step(low, high float64) (x [mostUnknowns]float64) {
 		}
 	}
 	x[n] = max(low, min(high, x[n]/atLast[n]))
+	for j := range n {
+		x[j&mask] -= t.m[j&mask][n] * x[n]
+	}
 	for j := n - 1; j >= 0; j-- {
-		j := j & mask
-		sum := x[j] - t.m[j][n]*x[n]
-		for k := j + 1; k < n; k++ {
-			sum -= t.m[k&mask][j] * x[k&mask]
+		row := &t.m[j&mask]
+		now := x[j&mask] * over[j&mask]
+		x[j&mask] = now
+		for k := range j {
+			x[k&mask] -= row[k&mask] * now
 		}
-		x[j] = sum * over[j]
 	}
 	return x
 }

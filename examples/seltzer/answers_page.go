@@ -121,6 +121,7 @@ func answerRows(rows []row) []answerRow {
 
 // brief is what a brewer wants to see move while the request is typed.
 func brief(p plan.Plan, s style) []row {
+	floor, _ := p.Request.EndName()
 	rows := append(going(p, s, "kettle"), going(p, s, "dissolved in the water")...)
 	rows = append(rows, row{label: "water", value: s.volume(p.Water.Volume)})
 	if b := p.Base; b != nil {
@@ -128,7 +129,7 @@ func brief(p plan.Plan, s style) []row {
 	} else {
 		rows = append(rows,
 			row{label: "gravity", value: number(p.Gravity.Original, 4)},
-			row{label: "dry floor", value: number(p.Gravity.Floor, 4)},
+			row{label: floor, value: number(p.Gravity.Floor, 4)},
 			row{label: "strength", value: strength(p.Strength), note: "± " + number(p.Uncertainty.Planned.In(units.PercentVolume), 2)})
 	}
 	if c := p.Cost; c != nil {

@@ -189,8 +189,12 @@ func brewing(p plan.Plan, s style) []step {
 		water.title = "Measure the water and treat it"
 		water.do = []string{"Stir until nothing lies on the bottom."}
 	}
-	if t := vessel(p, "water to top up with, treated"); !t.Volume.IsZero() {
-		water.do = append(water.do, "Treat all of the water alike, then set aside what is to top up with.")
+	if t := vessel(p, "water to top up with"); !t.Volume.IsZero() {
+		aside := "Treat all of the water alike, then set aside what is to top up with."
+		if len(water.weigh) == 0 {
+			aside = "Set aside what is to top up with."
+		}
+		water.do = append(water.do, aside)
 		water.read = append(water.read, level("set aside", t, s))
 	}
 	dissolve := step{id: "dissolve", title: "Dissolve", weigh: append(going(p, s, "kettle"), going(p, s, "dissolved in the water")...), do: []string{"Off the heat, stirring, so that nothing burns on."},
@@ -223,8 +227,11 @@ func brewing(p plan.Plan, s style) []step {
 		cool.read = append(cool.read, row{label: fermenterName(i), value: s.volume(f.Filled), note: percent(f.Share) + " of all that goes in, yeast and nutrient too"})
 	}
 	steps = append(steps, cool)
-	if t := vessel(p, "water to top up with, treated"); !t.Volume.IsZero() {
-		steps = append(steps, step{id: "top-up", title: "Top up", do: []string{"With treated water set aside; cold, it cools the rest."}, read: []row{level("treated water", t, s)}})
+	if t := vessel(p, "water to top up with"); !t.Volume.IsZero() {
+		steps = append(steps, step{id: "top-up", title: "Top up", do: []string{"With the water set aside; cold, it cools the rest."}, read: []row{level("water", t, s)}})
+	}
+	if salts := going(p, s, "fermenter, after the top-up"); len(salts) > 0 {
+		steps = append(steps, step{id: "salts", title: "Treat it once it is together", weigh: salts, do: []string{"Stir until nothing lies on the bottom."}})
 	}
 	return steps
 }

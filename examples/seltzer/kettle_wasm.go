@@ -31,7 +31,7 @@ func main() {
 			return withAtHand([]byte(a[0].String()), a[1].String())
 		}),
 		"signs":   reply(func([]js.Value) (any, error) { return plan.Signs(), nil }),
-		"wrong":   reply(func(a []js.Value) (any, error) { return wrong([]byte(a[0].String()), a[1].String()) }),
+		"wrong":   reply(func(a []js.Value) (any, error) { return wrong([]byte(a[0].String()), a[1].String(), us(a[2])) }),
 		"choices": reply(func(a []js.Value) (any, error) { return choices([]byte(a[0].String())) }),
 		"look": reply(func(a []js.Value) (any, error) {
 			return look([]byte(a[0].String()), a[1].String(), a[2].String(), a[3].Float(), us(a[4]))

@@ -129,7 +129,7 @@ func seltzer(args []string, stdin io.Reader, stdout, stderr io.Writer) error {
 		if *asJSON {
 			return writeJSON(out, g)
 		}
-		printText(out, []section{guideSection(g)}, false)
+		printText(out, []section{guideSection(g, style{us: *system == "us"})}, false)
 		return flush(out)
 	}
 	if *serve != "" {

@@ -240,7 +240,8 @@ func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 	if len(n.next) == 0 {
 		n.next = append(n.next, "Nothing: let it work.")
 	}
-	n.when = append(n.when, row{label: "dry", value: "gravity " + number(st.Floor, 4), note: "and the same over several days"})
+	_, is := p.Request.EndName()
+	n.when = append(n.when, row{label: is, value: "gravity " + number(st.Floor, 4), note: "and the same over several days"})
 	for _, e := range p.Schedule {
 		if e.What == "about dry" {
 			n.when = append(n.when, row{label: "dry about", value: e.Day, note: e.Sign})

@@ -120,7 +120,7 @@ func atmosphereRow(p plan.Plan, s style) row {
 // weighed are the figures that a weight is one of, by what it is for.
 var weighed = map[string]plan.Figure{
 	"fermenter, acid before the yeast": plan.FigureAcid, "fermenter, acid after the ferment": plan.FigureAcid, "fermenter, to keep it": plan.FigureSulfite,
-	"kettle": plan.FigureFermentable, "dissolved in the water": plan.FigureFermentable, "water": plan.FigureSalts, "kettle, after the boil": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter, with the yeast": plan.FigureOtherNeeds,
+	"kettle": plan.FigureFermentable, "dissolved in the water": plan.FigureFermentable, "water": plan.FigureSalts, "kettle, after the boil": plan.FigureSalts, "fermenter, after the top-up": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter, with the yeast": plan.FigureOtherNeeds,
 	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer,
 }
 
@@ -153,7 +153,7 @@ func weighing(p plan.Plan, s style) section {
 func waterSection(p plan.Plan, s style) section {
 	w := p.Water
 	out := section{title: "Water: " + s.volume(w.Volume) + " to start with"}
-	if !vessel(p, "water to top up with, treated").Volume.IsZero() {
+	if !vessel(p, "water to top up with").Volume.IsZero() {
 		out.title = "Water: " + s.volume(w.Volume) + " in all"
 	}
 	add := func(label string, before, after string, target *units.MassConcentration) {

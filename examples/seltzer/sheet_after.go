@@ -46,7 +46,8 @@ func stateSection(p plan.Plan, s style) section {
 		note := fmt.Sprintf("%s used; %s ± %.2f; %.1f g/L of sugar left", percent(pt.Used), strength(pt.Strength), pt.Uncertainty.In(units.PercentVolume), pt.Left.In(units.GramPerLitre))
 		add("after "+pt.After.String(), number(pt.Gravity, 4), note)
 	}
-	explained(plan.FigureFloor, "dry floor of this wash", number(st.Floor, 4), strength(st.Final)+" when dry")
+	floor, is := p.Request.EndName()
+	explained(plan.FigureFloor, floor+" of this wash", number(st.Floor, 4), strength(st.Final)+" if "+is)
 	if st.State != plan.Finished && len(st.Points) > 0 {
 		explained(plan.FigureGasLeft, "gas that the sugar left can make", grams(st.Gas), "in a closed pack")
 	}

@@ -65,15 +65,15 @@ type Band struct{ Low90, Low50, Median, High50, High90 units.Share }
 func (f *Fit) Used(at time.Duration) Band {
 	const cells, low, wide = 600, -0.1, 1.25
 	var histogram [cells]float64
-	ripe := f.pace.ripeAt(math.Min(math.Max(at.Hours(), 0), horizon.Hours()))
+	ripe := f.pace.ripeAt(min(max(at.Hours(), 0), horizon.Hours()))
 	each(func(i int, n node, _ float64) {
 		x := (n.share(f.pace, ripe, f.ripeMiddle) - low) / wide * cells
-		histogram[int(math.Min(x, cells-1))] += f.weights[i]
+		histogram[int(min(x, cells-1))] += f.weights[i]
 	})
 	const blur = 0.015 // the model's own shape, and the grid's steps
 	q := quantiles(smooth(histogram[:], blur/wide*cells))
 	share := func(x float64) units.Share {
-		return units.Fraction.Of(checked.Number(math.Min(math.Max(low+x*wide, 0), 1)))
+		return units.Fraction.Of(checked.Number(min(max(low+x*wide, 0), 1)))
 	}
 	return Band{share(q[0]), share(q[1]), share(q[2]), share(q[3]), share(q[4])}
 }
@@ -92,21 +92,23 @@ func (f *Fit) When(used units.Share) (TimeBand, error) {
 	const least = 1e-7 // all that are left out come to less than a thousandth
 	end, ripe := 0.0, 0.0
 	each(func(i int, n node, _ float64) {
+		if f.weights[i] < least {
+			return
+		}
 		if n.end != end {
 			end, ripe = n.end, f.pace.ripeFor(share/n.end)
 		}
-		if f.weights[i] < least || math.IsInf(ripe, 1) {
+		if math.IsInf(ripe, 1) {
 			return
 		}
 		if h := n.hour(f.pace, ripe, f.ripeMiddle); h <= horizon.Hours() {
-			x := (math.Log(math.Max(h, 0.5)) - low) / (high - low) * cells
-			histogram[int(math.Min(math.Max(x, 0), cells-1))] += f.weights[i]
+			x := (math.Log(max(h, 0.5)) - low) / (high - low) * cells
+			histogram[int(min(max(x, 0), cells-1))] += f.weights[i]
 			sum += f.weights[i]
 		}
 	})
 	if sum < 0.01 {
-		return TimeBand{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0,
-			Max: 100 * math.Min(f.most(), share), Source: "what can be expected within 90 days"}
+		return TimeBand{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: 100 * min(f.most(), share), Source: "what can be expected within 90 days"}
 	}
 	for i := range histogram {
 		histogram[i] /= sum
@@ -114,7 +116,7 @@ func (f *Fit) When(used units.Share) (TimeBand, error) {
 	const blur = 0.07 // of the logarithm: a step of the grid of paces, and replicates
 	q := quantiles(smooth(histogram[:], blur/(high-low)*cells))
 	at := func(x float64) time.Duration {
-		return time.Duration(math.Min(math.Exp(low+x*(high-low)), horizon.Hours()) * float64(time.Hour))
+		return time.Duration(min(math.Exp(low+x*(high-low)), horizon.Hours()) * float64(time.Hour))
 	}
 	return TimeBand{at(q[0]), at(q[1]), at(q[2]), at(q[3]), at(q[4])}, nil
 }
@@ -135,7 +137,7 @@ func (f *Fit) Stops(below units.Share) units.Share {
 			sum += f.weights[i]
 		}
 	})
-	return units.Fraction.Of(checked.Number(math.Min(sum, 1)))
+	return units.Fraction.Of(checked.Number(min(sum, 1)))
 }
 
 // Next is the hour, from a moment on and within the five days after it, at which a reading
@@ -152,7 +154,7 @@ func (f *Fit) Next(from time.Duration) time.Duration {
 	furthest := func(from, to, step time.Duration) time.Duration {
 		best, most := from, -1.0
 		for at := from; at <= to; at += step {
-			ripe := f.pace.ripeAt(math.Min(math.Max(at.Hours(), 0), horizon.Hours()))
+			ripe := f.pace.ripeAt(min(max(at.Hours(), 0), horizon.Hours()))
 			var mean, square float64
 			for i := range ways {
 				x := nodes[i].way(f.pace, ripe, f.ripeMiddle)
@@ -180,13 +182,16 @@ func smooth(histogram []float64, deviation float64) []float64 {
 		kernel[i] = math.Exp(-z * z / 2)
 		sum += kernel[i]
 	}
+	for i := range kernel {
+		kernel[i] /= sum
+	}
 	out := make([]float64, len(histogram))
 	for i, h := range histogram {
 		if h == 0 {
 			continue
 		}
 		for k, w := range kernel {
-			out[min(max(i+k-reach, 0), len(out)-1)] += h * w / sum
+			out[min(max(i+k-reach, 0), len(out)-1)] += h * w
 		}
 	}
 	return out

@@ -500,7 +500,7 @@ function wrongness() {
   const ask = async () => {
     const mine = sign;
     if (!mine) return out.replaceChildren();
-    const g = await later("wrong", requestText(), mine);
+    const g = await later("wrong", requestText(), mine, batch.us);
     if (mine !== sign) return;
     if (g.error) return out.replaceChildren(el("p", { className: "refusal" }, g.error));
     out.replaceChildren(rows(g.figures, "whens"), el("h3", {}, "No figure tells"), ...paragraphs(g.rest));

@@ -180,7 +180,7 @@ func (m *maker) early() error {
 	if err != nil {
 		return err
 	}
-	m.soured = []deed{{"acid", st}}
+	m.soured = []deed{{line: "acid", step: st}}
 	acid, salt, err := a.found()
 	if err != nil {
 		return err

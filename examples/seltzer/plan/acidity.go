@@ -189,7 +189,11 @@ func (m *maker) boil() error {
 		low, scale = ends.AtRest.Equilibrium.Water(), ends.Scale(litres(left))
 	}
 	if m.saltsAfter() {
-		if err := m.treatAfter(low, litres(left/waterPerLitre)); err != nil {
+		into, kilos, err := m.toppedWater(low, left)
+		if err != nil {
+			return err
+		}
+		if err := m.treatAfter(into, litres(kilos/waterPerLitre)); err != nil {
 			return err
 		}
 	}
@@ -214,14 +218,21 @@ func (m *maker) boil() error {
 
 // inFermenter is a water as it comes from the kettle, with what joins it.
 func (m *maker) inFermenter(p water.Profile, left float64) (water.Profile, error) {
-	if len(m.added) > 0 {
-		return p.Add(litres(left/waterPerLitre), m.added...)
+	p, kilos, err := m.toppedWater(p, left)
+	if err != nil || len(m.added) == 0 {
+		return p, err
 	}
+	return p.Add(litres(kilos/waterPerLitre), m.added...)
+}
+
+// toppedWater is the water of the kettle with that of the top-up, and how many kg of it there are.
+func (m *maker) toppedWater(p water.Profile, left float64) (water.Profile, float64, error) {
 	if m.batch.topUp == 0 {
-		return p, nil
+		return p, left, nil
 	}
-	kept := 1 - kg(m.batch.kettleLoss.Mass())/kg(m.batch.boiled.Mass())
-	return water.Blend(water.Portion{Water: p, Volume: litres(kept * left)}, water.Portion{Water: m.treated, Volume: litres(m.batch.topUp)})
+	kept := left * (1 - kg(m.batch.kettleLoss.Mass())/kg(m.batch.boiled.Mass()))
+	p, err := water.Blend(water.Portion{Water: p, Volume: litres(kept)}, water.Portion{Water: m.treated, Volume: litres(m.batch.topUp)})
+	return p, kept + m.batch.topUp, err
 }
 
 // concentrated is a water that boiled down: every content goes up alike.

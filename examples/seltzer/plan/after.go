@@ -121,7 +121,7 @@ func (m *maker) settleDown() error {
 	do := func(line string, st forward.Step) (forward.Left, error) {
 		next, left, err := forward.Do(st, s, &u)
 		if err == nil {
-			s, m.after = next, append(m.after, deed{line, st})
+			s, m.after = next, append(m.after, deed{line: line, step: st})
 		}
 		return left, err
 	}

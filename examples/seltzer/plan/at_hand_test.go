@@ -205,7 +205,6 @@ func TestRefusedAtHand(t *testing.T) {
 		{"no_kettle", func(r *plan.Request) { r.Kettle.Boil = plan.Duration(600e9) }, "kettle.capacity: missing or zero"},
 		{"no_kettle", func(r *plan.Request) { r.Water.When = "after the boil" }, "water.salts_go: after the boil: left out"},
 		{"salts_after", func(r *plan.Request) { r.Water.When = "later" }, `water.salts_go: "later": one of`},
-		{"salts_after", func(r *plan.Request) { r.Kettle.TopUp = new(units.Litre.Of(5)) }, "water.salts_go: after the boil: left out with kettle.top_up"},
 		{"fermenters", func(r *plan.Request) { r.Fermenter.Also[1].Loss = units.Litre.Of(4) }, "fermenter.also[1].loss: 4.0 L: less than the 3."},
 		{"fermenters", func(r *plan.Request) { r.Fermenter.Also = r.Fermenter.Also[1:] }, "fermenter.capacity: 20.0 L in all of them: at least 21."},
 		{"attenuated", func(r *plan.Request) { r.Yeast.Attenuation = share(10) }, "yeast.attenuation: 10 %: 20 to 100 %"},

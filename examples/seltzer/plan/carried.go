@@ -12,6 +12,7 @@ import (
 type deed struct {
 	line string
 	step forward.Step
+	late bool // sugar of the later portions
 }
 
 // deeds are the plan as steps, from the water to the base drink off its yeast.
@@ -21,8 +22,11 @@ func (m *maker) deeds() ([]deed, error) {
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
 	var salts, all []deed
 	kettlePart := 1 - m.batch.topUp/m.batch.water
+	if m.saltsAfter() {
+		kettlePart = 1
+	}
 	for _, d := range m.plan.Water.Doses {
-		salts = append(salts, deed{"salts", forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(kettlePart * kg(d.Mass.Quantity()))}})
+		salts = append(salts, deed{line: "salts", step: forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(kettlePart * kg(d.Mass.Quantity()))}})
 	}
 	late := dissolve
 	late.Mass = kilograms(m.batch.late)
@@ -30,23 +34,27 @@ func (m *maker) deeds() ([]deed, error) {
 	if !m.saltsAfter() {
 		all, salts = salts, nil
 	}
-	all = append(all, deed{m.fermentable.Name(), dissolve},
-		deed{"", forward.Step{Kind: forward.Boil, For: forward.Duration(r.Kettle.Boil), Rate: r.Kettle.BoilOff, Pressure: place}})
-	all = append(append(all, salts...), deed{"left in the kettle", forward.Step{Kind: forward.Transfer, Volume: r.Kettle.Loss}})
+	all = append(all, deed{line: m.fermentable.Name(), step: dissolve},
+		deed{line: "", step: forward.Step{Kind: forward.Boil, For: forward.Duration(r.Kettle.Boil), Rate: r.Kettle.BoilOff, Pressure: place}})
+	if m.batch.topUp == 0 {
+		all, salts = append(all, salts...), nil
+	}
+	all = append(all, deed{line: "left in the kettle", step: forward.Step{Kind: forward.Transfer, Volume: r.Kettle.Loss}})
 	if m.batch.topUp > 0 {
 		with, err := m.topUp()
 		if err != nil {
 			return nil, err
 		}
-		all = append(all, deed{"water to top up with, treated", forward.Step{Kind: forward.Blend, With: with, Volume: litres(m.batch.topUp / waterPerLitre)}})
+		all = append(all, deed{line: waterToTopUp, step: forward.Step{Kind: forward.Blend, With: with, Volume: litres(m.batch.topUp / waterPerLitre)}})
 	}
-	pitching := deed{"", forward.Step{Kind: forward.Cool, Temperature: r.Fermenter.Temperature}}
+	all = append(all, salts...)
+	pitching := deed{line: "", step: forward.Step{Kind: forward.Cool, Temperature: r.Fermenter.Temperature}}
 	if r.Kettle.Boil == 0 && r.Fermenter.Temperature.Compare(at20) > 0 {
 		pitching.step.Kind = forward.Heat
 	}
 	all = append(all, pitching)
 	if m.batch.late > 0 { // as if before the yeast: what is in the end does not depend on when
-		all = append(all, deed{m.fermentable.Name() + ", later portions", late})
+		all = append(all, deed{line: m.fermentable.Name() + ", later portions", step: late, late: true})
 	}
 	all = append(all, m.soured...)
 	for _, d := range m.fed {
@@ -54,22 +62,22 @@ func (m *maker) deeds() ([]deed, error) {
 		if r.Nutrient.owns(d.Material) {
 			st.What, st.Own = "", d.Material
 		}
-		all = append(all, deed{"nutrient and buffer", st})
+		all = append(all, deed{line: "nutrient and buffer", step: st})
 	}
 	if w := m.plan.Acidity.Buffer; w != nil {
-		all = append(all, deed{"nutrient and buffer", forward.Step{Kind: forward.Feed, What: w.What, Mass: w.Mass.Quantity()}})
+		all = append(all, deed{line: "nutrient and buffer", step: forward.Step{Kind: forward.Feed, What: w.What, Mass: w.Mass.Quantity()}})
 	}
 	if m.plan.Yeast.Form == "dry" {
-		all = append(all, deed{"dry yeast", forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
+		all = append(all, deed{line: "dry yeast", step: forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
 	}
 	return append(append(all,
-		deed{"", forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
-		deed{"", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
-		deed{"left with the yeast", forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
-		deed{"", forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), m.after...), nil
+		deed{line: "", step: forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
+		deed{line: "", step: forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
+		deed{line: "left with the yeast", step: forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
+		deed{line: "", step: forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), m.after...), nil
 }
 
-// topUp is the treated water beside the kettle.
+// topUp is the water beside the kettle, treated where the salts do not go in after it.
 func (m *maker) topUp() (*forward.State, error) { return m.treatedWater(m.batch.topUp / waterPerLitre) }
 
 // treatedWater is twice so many litres of the treated water, as a level may show less.
@@ -79,7 +87,11 @@ func (m *maker) treatedWater(v float64) (*forward.State, error) {
 		return nil, err
 	}
 	u := forward.Usual()
-	for _, d := range m.plan.Water.Doses {
+	doses := m.plan.Water.Doses
+	if m.saltsAfter() {
+		doses = nil
+	}
+	for _, d := range doses {
 		st := forward.Step{Kind: forward.Treat, What: d.What, Mass: kilograms(2 * v * waterPerLitre / m.batch.water * kg(d.Mass.Quantity()))}
 		if s, _, err = forward.Do(st, s, &u); err != nil {
 			return nil, err

@@ -18,7 +18,7 @@ const bandHolds = "nine in ten, half of them in the darker band"
 // pace is known and nothing was read.
 func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 	s := m.plan.State
-	g := Curve{Title: "Gravity over the days", X: daysAfter, Y: Axis{"gravity", "20/20 °C"}, Limit: &m.plan.Gravity.Floor, LimitName: "dry floor"}
+	g := Curve{Title: "Gravity over the days", X: daysAfter, Y: Axis{"gravity", "20/20 °C"}, Limit: &m.plan.Gravity.Floor, LimitName: m.floorName()}
 	if s != nil {
 		g.Title, g.Limit = "Gravity as read", &s.Floor
 		if s.Original > 0 {

@@ -168,7 +168,7 @@ func (m *maker) toDraw() (*walks, error) {
 		a.list = append(a.list, figure{what: what, unit: unit, read: f})
 	}
 	read("original gravity by hydrometer", "", func(u *forward.Unknowns) (float64, error) { return wash().Shown(u) })
-	read("dry floor by hydrometer", "", func(u *forward.Unknowns) (float64, error) { return dry().Shown(u) })
+	read(m.floorName()+" by hydrometer", "", func(u *forward.Unknowns) (float64, error) { return dry().Shown(u) })
 	if !m.brings.known { // the acids of a juice leave none
 		read("alkalinity after the boil", "mg/L as CaCO3", func(*forward.Unknowns) (float64, error) {
 			c, err := boiled().Alkalinity()

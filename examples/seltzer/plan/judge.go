@@ -44,27 +44,33 @@ func (s *StatePlan) judge() {
 	if last.Used.In(units.Percent) < begunAt {
 		s.State = NotBegun
 	}
+	floor := last.ends
 	for _, p := range s.Points[:n-1] {
+		if p.portions != last.portions {
+			continue
+		}
 		if math.Abs(p.Gravity-last.Gravity) > nearFloor/2 {
 			continue
 		}
 		switch apart := time.Duration(last.After - p.After); {
-		case apart >= unchangedFor && last.Gravity <= s.Floor+nearFloor:
+		case last.waits && last.Gravity < floor+aboveFloor: // it waits for its next portion
+			return
+		case apart >= unchangedFor && last.Gravity <= floor+nearFloor:
 			s.State = Finished
 			return
-		case apart >= unchangedFor && last.Gravity >= s.Floor+aboveFloor:
+		case apart >= unchangedFor && last.Gravity >= floor+aboveFloor:
 			if s.State = Stalled; last.Used.In(units.Percent) < leastToStop {
 				s.State = Slow // hardly begun: not stopped
 			}
 			return
-		case apart >= stillFor && last.Gravity < s.Floor+aboveFloor:
+		case apart >= stillFor && last.Gravity < floor+aboveFloor:
 			s.State = Near
 		}
 	}
 }
 
 // doubt looks for readings that no ferment of the wash can give.
-func (s *StatePlan) doubt(original float64) {
+func (s *StatePlan) doubt(floor string) {
 	say := func(format string, a ...any) {
 		s.State, s.Diagnosis = Doubtful, append(s.Diagnosis, fmt.Sprintf(format, a...))
 	}
@@ -75,13 +81,13 @@ func (s *StatePlan) doubt(original float64) {
 		if p.apart != "" {
 			say("after %v: %s contradict each other: read both again", p.After, p.apart)
 		}
-		if over := p.Gravity - original; over > aboveFloor {
+		if over := p.Gravity - p.starts; over > aboveFloor {
 			say("after %v: %.4f is %.4f above the original gravity: stir or degas the sample, read again, and check the original gravity", p.After, p.Gravity, over)
 		}
-		if under := s.Floor - p.Gravity; under > aboveFloor {
-			say("after %v: %.4f is %.4f below the dry floor, which no ferment of this wash reaches: check the hydrometer in water, and the original gravity", p.After, p.Gravity, under)
+		if under := p.ends - p.Gravity; under > aboveFloor {
+			say("after %v: %.4f is %.4f below the %s, which no ferment of this wash reaches: check the hydrometer in water, and the original gravity", p.After, p.Gravity, under, floor)
 		}
-		if i > 0 && p.Gravity-s.Points[i-1].Gravity > aboveFloor {
+		if i > 0 && p.portions == s.Points[i-1].portions && p.Gravity-s.Points[i-1].Gravity > aboveFloor {
 			say("after %v: the gravity rose by %.4f: one of the two readings is wrong, or sugar was added", p.After, p.Gravity-s.Points[i-1].Gravity)
 		}
 	}
@@ -109,6 +115,9 @@ func (m *maker) late(s *StatePlan) error {
 		return nil
 	}
 	last := s.Points[len(s.Points)-1]
+	if last.waits { // for sugar, not for yeast
+		return nil
+	}
 	band := fit.Used(time.Duration(last.After))
 	const blur = 0.03 // of an instrument and the model
 	if last.Used.In(units.Fraction) < band.Low90.In(units.Fraction)-blur {

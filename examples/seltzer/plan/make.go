@@ -28,7 +28,7 @@ func Make(req Request) (Plan, error) {
 func newMaker(req Request) (*maker, error) {
 	m, err := makerOf(req)
 	if errors.Is(err, errSmallKettle) {
-		err = leastTopUp(req, err)
+		err = orTopUp(req, err)
 	}
 	return m, err
 }

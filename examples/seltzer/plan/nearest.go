@@ -15,7 +15,7 @@ import (
 // Nearest returns the request nearest to one that cannot be planned, and what was
 // changed: a strength, a CO2 content, the floor of a buffer, the sweetness of a flavouring or
 // the temperature after the ferment is brought to the end of its range, a buffer that is no
-// use is left out, and a batch that does not fit its kettle or fermenter is made smaller, all
+// use is left out, a kettle that is too small gets a top-up where one does, and a batch that does not fit its vessels is made smaller, all
 // packs alike. What starts from what is at hand is turned into its volume and strength first. A request that can be planned comes back unchanged. What has no nearest value (a name that nobody knows, a field left out) is an
 // error still, a [*RequestError].
 func Nearest(req Request) (Request, []string, error) {
@@ -41,6 +41,7 @@ func Nearest(req Request) (Request, []string, error) {
 			return req, changes, nil
 		case e == nil:
 			return Request{}, changes, err
+		case errors.Is(err, errSmallKettle) && topsUp(&req, &changes, err):
 		case tooSmall(err):
 			return fitting(req, changes, err)
 		case e.Field == "strength" && limit != nil && limit.Max >= leastStrength:
@@ -74,6 +75,22 @@ func Nearest(req Request) (Request, []string, error) {
 // mostChanges is where the search for a nearest request gives up: each change may bring
 // another limit to light.
 const mostChanges = 12
+
+// topsUp keeps the least of the water that makes a kettle do out of it, and tells whether there is such a part.
+func topsUp(req *Request, changes *[]string, refused error) bool {
+	v, ok := leastTopUp(*req, refused)
+	if !ok {
+		return false
+	}
+	text := trim(v) + " L"
+	if was := req.Kettle.TopUp; was != nil {
+		text += " for " + was.Text(units.Litre, 1)
+	}
+	*changes = append(*changes, "kettle.top_up "+text)
+	most := units.Litre.Of(checked.Number(v))
+	req.Kettle.TopUp = &most
+	return true
+}
 
 // flat tells whether a bottle is refused that shall have less gas than the ferment leaves.
 func flat(e *RequestError, limit *units.RangeError) bool {
@@ -132,7 +149,7 @@ func fitting(req Request, changes []string, err error) (Request, []string, error
 	lo, hi := 0.0, 1.0 // parts of the volume: lo fits, hi does not
 	for range 24 {
 		mid := (lo + hi) / 2
-		if _, err := makerOf(smaller(req, mid)); err == nil {
+		if _, err := makerOf(inPart(req, mid)); err == nil {
 			lo = mid
 		} else if tooSmall(err) || lo > 0 {
 			hi = mid
@@ -146,12 +163,25 @@ func fitting(req Request, changes []string, err error) (Request, []string, error
 	// Round down to a tenth of a litre, as one would.
 	whole := req.Volume.In(units.Litre)
 	part := float64(int(10*lo*whole)) / 10 / whole
-	near := smaller(req, part)
+	near := inPart(req, part)
 	if _, err := makerOf(near); err != nil {
-		near = smaller(req, lo)
+		near = inPart(req, lo)
 	}
 	changes = append(changes, fmt.Sprintf("volume %s for %s", near.Volume.Text(units.Litre, 1), req.Volume.Text(units.Litre, 1)))
+	if was, is := req.Kettle.TopUp, near.Kettle.TopUp; is != nil && *is != *was {
+		changes = append(changes, "kettle.top_up "+is.Text(units.Litre, 1)+" for "+was.Text(units.Litre, 1))
+	}
 	return near, changes, nil
+}
+
+// inPart is a part of a batch, with that part of its top-up to a tenth of a litre.
+func inPart(req Request, part float64) Request {
+	out := smaller(req, part)
+	if t := req.Kettle.TopUp; t != nil {
+		v := units.Litre.Of(checked.Number(math.Ceil(10*part*t.In(units.Litre)) / 10))
+		out.Kettle.TopUp = &v
+	}
+	return out
 }
 
 // tooSmall tells whether a vessel does not hold the batch.

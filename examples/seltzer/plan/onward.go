@@ -41,15 +41,17 @@ type onward struct {
 	m     *maker
 	now   carried
 	place units.AbsolutePressure
-	rest  units.Share // of the sugar that is there, which the yeast still uses
+	rest  units.Share // of the sugar that is there and to come, which the yeast still uses
+
+	coming int // portions of the sugar that are still to come
 }
 
 // goOn carries the batch on from its readings, and tries on it what can be done.
-func (m *maker) goOn(wash gravity.Solution, s *StatePlan) error {
+func (m *maker) goOn(first gravity.Solution, s *StatePlan) error {
 	if s.State == Doubtful {
 		return nil
 	}
-	o, err := m.asRead(wash, s)
+	o, err := m.asRead(first, s)
 	if err != nil {
 		return outside(err)
 	}
@@ -69,11 +71,11 @@ func outside(err error) error {
 
 // asRead is the batch as its readings have it: the plan's wash, its gravity and its volume moved
 // to what was read, fermented as far, with the pH that was read.
-func (m *maker) asRead(wash gravity.Solution, s *StatePlan) (*onward, error) {
+func (m *maker) asRead(first gravity.Solution, s *StatePlan) (*onward, error) {
 	o := &onward{m: m, now: carried{unknowns: forward.Usual()}, place: m.air.Pressure()}
-	used := 0.0
+	used, portions := 0.0, 1
 	if n := len(s.Points); n > 0 {
-		used = s.Points[n-1].Used.In(units.Fraction)
+		used, portions = s.Points[n-1].Used.In(units.Fraction), s.Points[n-1].portions
 	}
 	whole := m.attenuation().In(units.Fraction)
 	o.rest = units.Percent.Of(100)
@@ -88,17 +90,23 @@ func (m *maker) asRead(wash gravity.Solution, s *StatePlan) (*onward, error) {
 	if c.state, err = m.tap(m.inKettle()); err != nil {
 		return nil, err
 	}
+	o.coming = m.portions() - portions
 	ferment := forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: o.place}
 	for _, st := range steps {
 		if _, err := c.do(st); err != nil {
 			return nil, err
 		}
 	}
+	filled := c.state
+	if err := o.portion(m.portions() - 1); err != nil {
+		return nil, err
+	}
 	if err := c.measured(ferment, kg(m.batch.base.Ethanol())); err != nil {
 		return nil, err
 	}
+	c.state = filled
 	// The gravity that was read: water or sugar that is there, though the plan has it not.
-	is, want := kg(c.state.Fermentable())/kg(c.state.Mass()), kg(wash.Fermentable())/kg(wash.Mass())
+	is, want := kg(c.state.Fermentable())/kg(c.state.Mass()), kg(first.Fermentable())/kg(first.Mass())
 	switch mass := kg(c.state.Mass()); {
 	case want < is*(1-1e-9):
 		_, err = c.do(forward.Step{Kind: forward.Dilute, Mass: kilograms(mass * (is/want - 1))})
@@ -113,16 +121,19 @@ func (m *maker) asRead(wash gravity.Solution, s *StatePlan) (*onward, error) {
 	if err != nil {
 		return nil, err
 	}
-	if c.state, err = c.state.OfVolume(wash.VolumeAt20()); err != nil {
+	if c.state, err = c.state.OfVolume(first.VolumeAt20()); err != nil {
+		return nil, err
+	}
+	if err := o.portion(portions - 1); err != nil {
 		return nil, err
 	}
 	if used > 0 {
-		ferment.Share = units.Fraction.Of(checked.Number(used * whole))
+		ferment.Share = units.Fraction.Of(checked.Number(min(1, used*whole*o.ofAll(first))))
 		if _, err := c.do(ferment); err != nil {
 			return nil, err
 		}
 	}
-	if s.Wash.In(units.Litre) > 0 && used > 0 { // a level that was read since
+	if s.Wash.In(units.Litre) > 0 && used > 0 && m.levelHolds(portions) { // a level that was read since
 		cold, err := o.cold(s.Wash)
 		if err != nil {
 			return nil, err
@@ -132,6 +143,41 @@ func (m *maker) asRead(wash gravity.Solution, s *StatePlan) (*onward, error) {
 		}
 	}
 	return o, o.sour(s)
+}
+
+// levelHolds tells whether no sugar has gone in since a level was read last.
+func (m *maker) levelHolds(portions int) bool {
+	in := 1
+	for _, r := range m.req.Readings {
+		if r.Volume != nil {
+			in = m.portionsAt(r)
+		}
+	}
+	return m.portions() == 1 || in == portions
+}
+
+// portion puts in so many of the later portions of the sugar.
+func (o *onward) portion(n int) error {
+	if n == 0 {
+		return nil
+	}
+	st := weighable(o.m.fermentable)
+	st.Kind, st.Mass = forward.Dissolve, o.m.later(n)
+	_, err := o.now.do(st)
+	return err
+}
+
+// ofAll is all the sugar over what is in the batch now, none of it used.
+func (o *onward) ofAll(first gravity.Solution) float64 {
+	has := kg(o.now.state.Fermentable())
+	if o.coming == 0 || has == 0 {
+		return 1
+	}
+	all, err := o.m.joined(first, o.m.portions())
+	if err != nil {
+		return 1
+	}
+	return kg(all.Fermentable()) / has
 }
 
 // cold is a volume at the temperature of the ferment, at 20 °C.
@@ -178,7 +224,7 @@ func (m *maker) untilNow(used float64) ([]forward.Step, error) {
 		if d.step.Kind == forward.Ferment {
 			break
 		}
-		if d.step.Kind == forward.Feed && m.inStages(d.step) {
+		if d.late || d.step.Kind == forward.Feed && m.inStages(d.step) {
 			continue
 		}
 		out = append(out, d.step)
@@ -226,8 +272,12 @@ func (m *maker) addition(st NutrientStage) (out []forward.Step) {
 
 // end ferments a liquid out, and reads it.
 func (o *onward) end(from forward.State) (*Outcome, error) {
-	c := o.now
+	all := *o
+	c := &all.now
 	c.state = from
+	if err := all.portion(o.coming); err != nil {
+		return nil, err
+	}
 	if _, err := c.do(forward.Step{Kind: forward.Ferment, Share: o.rest, Pressure: o.place}); err != nil {
 		return nil, err
 	}
@@ -299,6 +349,10 @@ func (o *onward) advise(s *StatePlan) error {
 			add(o.try(Advice{Do: "let it down with", Why: "the wash is stronger than planned", Weigh: w}, forward.Step{Kind: forward.Dilute, Mass: w.Mass.Quantity()}))
 		}
 		return nil
+	}
+	if last := s.Points[len(s.Points)-1]; o.coming > 0 && last.Gravity < o.m.plan.Gravity.Portions[last.portions-1].Gravity+nearFloor {
+		w := m.plan.Gravity.Portions[last.portions-1].Sugar
+		add(o.try(Advice{Do: "the next portion of the sugar", Why: "most of the sugar that is in is used", Weigh: &w}))
 	}
 	if c := s.Correction; c != nil {
 		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: "the pH is below its floor", Weigh: c}, forward.Step{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}))

@@ -138,7 +138,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 		return nil
 	}
 	if !r.primes() {
-		m.caution("Bottle a still drink only at the dry floor: sugar that is left makes gas in a bottle that is not made for it.")
+		m.caution("Bottle a still drink only at the " + m.floorName() + ": sugar that is left makes gas in a bottle that is not made for it.")
 		return nil
 	}
 	m.caution("Prime only at the dry floor: a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
@@ -174,7 +174,7 @@ func (m *maker) cautions() error {
 	}
 	for _, c := range []string{
 		carbonation.Asphyxiation.Text(),
-		"Finished means: at or near the dry floor, and unchanged over several days. A reading above the floor may hide sugar that makes gas in a closed pack.",
+		"Finished means: at or near the " + m.floorName() + ", and unchanged over several days. A reading above the floor may hide sugar that makes gas in a closed pack.",
 	} {
 		m.caution(c)
 	}

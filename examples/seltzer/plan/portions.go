@@ -31,15 +31,54 @@ func (r *recipe) portionAt(k int) float64 { return usedBefore * float64(k) / flo
 
 // washWith is the wash with so many portions of its sugar, none used.
 func (m *maker) washWith(portions int) (gravity.Solution, error) {
-	b, n := m.batch, m.portions()
-	if portions == n {
-		return b.wash, nil
+	if portions == m.portions() {
+		return m.batch.wash, nil
 	}
-	first, err := b.filled, error(nil)
-	if portions > 1 {
-		first, err = sugar.Of(m.fermentable).AddTo(first, kilograms(b.late*float64(portions-1)/float64(n-1)))
+	return m.joined(m.batch.filled, portions)
+}
+
+// joined is a wash of the first portion with the others that make it so many.
+func (m *maker) joined(first gravity.Solution, portions int) (gravity.Solution, error) {
+	if portions < 2 {
+		return first, nil
 	}
-	return first, err
+	return sugar.Of(m.fermentable).AddTo(first, m.later(portions-1))
+}
+
+// later is the fermentable of so many of the later portions.
+func (m *maker) later(portions int) units.Mass {
+	if portions == 0 {
+		return units.Mass{}
+	}
+	return kilograms(m.batch.late * float64(portions) / float64(m.portions()-1))
+}
+
+// portionsAt is how many portions are in when a reading is taken.
+func (m *maker) portionsAt(r Reading) int {
+	if r.Portions != nil {
+		return *r.Portions
+	}
+	return 1 // all of it, or the wash itself
+}
+
+// portionsRead refuses readings that do not tell how many portions are in.
+func (m *maker) portionsRead(rs []Reading) error {
+	n, had := m.portions(), 1
+	for i, r := range rs {
+		field := fmt.Sprintf("readings[%d].portions", i)
+		switch {
+		case n == 1 && r.Portions != nil:
+			return &RequestError{Field: field, Value: fmt.Sprint(*r.Portions), Allowed: "left out where the sugar goes in at once"}
+		case n > 1 && r.Portions == nil && r.After > 0:
+			return &RequestError{Field: field, Value: "missing", Allowed: fmt.Sprintf("how many of the %d portions are in", n)}
+		case r.Portions != nil && !(*r.Portions >= had && *r.Portions <= n):
+			return &RequestError{Field: field, Value: fmt.Sprint(*r.Portions), Allowed: fmt.Sprintf("%d to %d", had, n)}
+		case r.Portions != nil && r.After == 0 && *r.Portions > 1:
+			return &RequestError{Field: field, Value: fmt.Sprint(*r.Portions), Allowed: "1 in the wash itself, as the yeast is pitched into the first portion"}
+		}
+		had = m.portionsAt(r)
+	}
+	return nil
 }
 
 // portionGravities are the gravity of the first portion, and those by which the others go in.

@@ -32,6 +32,9 @@ func drawKind(t *rapid.T, start plan.Request) plan.Request {
 	case 1:
 		v := litres(total * number("top up", 0.1, 0.5))
 		r.Kettle.TopUp = &v
+		if maybe("salts after both") {
+			r.Water.When = "after the boil"
+		}
 	case 2:
 		r.Water.When = "after the boil"
 	}

@@ -31,17 +31,30 @@ type byOne struct {
 
 // stateAt finds how much of the sugar is used from a reading: by each instrument, weighed by
 // how sure each is.
-func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
+func (m *maker) stateAt(first gravity.Solution, r Reading) (StatePoint, error) {
+	wash, err := m.joined(first, m.portionsAt(r))
+	if err != nil {
+		return StatePoint{}, err
+	}
+	whole, err := m.joined(first, m.portions())
+	if err != nil {
+		return StatePoint{}, err
+	}
+	total := m.attenuation().In(units.Fraction) * kg(whole.Fermentable()) // that the yeast will use
+	most := 1.0                                                           // used where the portions are all that is in
+	if m.portionsAt(r) < m.portions() {
+		most = min(1, kg(wash.Fermentable())/total)
+	}
 	var all []byOne
 	var beyond string // what no ferment of the wash can show
 	final := m.plan.State.Final.In(units.PercentVolume)
-	at := m.along(wash)
+	at := m.along(wash, total)
 	hydrometer, refractometer := m.hydrometer(), 1.0
 	if strings.Contains(m.fermentable.Name(), "malt") {
 		refractometer = gravity.WortFactor().Value().In(units.One)
 	}
 	if r.Gravity != 0 {
-		used, err := m.usedBy(func(used float64) float64 { // what the hydrometer shows at the reading's temperature
+		used, err := m.usedBy(most, func(used float64) float64 { // what the hydrometer shows at the reading's temperature
 			s, err := at(used)
 			if err != nil {
 				return math.NaN()
@@ -69,27 +82,27 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 			}
 			return b.In(units.DegreePlato) + (refractometer-1)*s.RealExtract().In(units.DegreePlato)
 		}
-		used, err := m.usedBy(func(used float64) float64 { return shown(used) - *r.Brix })
+		used, err := m.usedBy(most, func(used float64) float64 { return shown(used) - *r.Brix })
 		if err != nil {
 			return StatePoint{}, err
 		}
 		switch {
 		case *r.Brix > shown(0)+farBrix:
 			beyond = fmt.Sprintf("%s °Bx is more than the wash began with, %.1f", trim(*r.Brix), shown(0))
-		case *r.Brix < shown(1)-farBrix:
-			beyond = fmt.Sprintf("%s °Bx is less than a refractometer shows of it dry, %.1f", trim(*r.Brix), shown(1))
+		case *r.Brix < shown(most)-farBrix:
+			beyond = fmt.Sprintf("%s °Bx is less than a refractometer shows of it at the end, %.1f", trim(*r.Brix), shown(most))
 		}
-		all = append(all, byOne{"refractometer", used, math.Max(0.01, brixSpread/(shown(0)-shown(1)))})
+		all = append(all, byOne{"refractometer", used, math.Max(0.01, brixSpread/(shown(0)-shown(most)))})
 	}
 	if r.Lost != nil {
-		used, err := m.usedByWeight(wash, kg(*r.Lost))
+		used, err := m.usedByWeight(wash, *r.Lost, total)
 		if err != nil {
 			return StatePoint{}, err
 		}
-		if used > 1+farLost {
+		if used > most*(1+farLost) {
 			beyond = fmt.Sprintf("%.2f kg lost is more than all its sugar gives", kg(*r.Lost))
 		}
-		used = min(used, 1)
+		used = min(used, most)
 		all = append(all, byOne{"weight", used, math.Max(0.01, lostSpread*used)})
 	}
 	used, u, apart := together(all)
@@ -103,7 +116,18 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 		Left:  units.GramPerLitre.Of(checked.Number(1000 * kg(s.Fermentable()) / v.In(units.Litre))),
 		apart: apart, beyond: beyond,
 	}
-	if (used == 0 || used == 1) && r.Gravity != 0 {
+	for _, end := range []struct {
+		used float64
+		into *float64
+	}{{0, &p.starts}, {most, &p.ends}} {
+		s, err := at(end.used)
+		if err != nil {
+			return StatePoint{}, err
+		}
+		*end.into = s.Gravity().SG() + m.salted.at(end.used)
+	}
+	p.portions, p.waits = m.portionsAt(r), m.portionsAt(r) < m.portions()
+	if (used == 0 || used == most) && r.Gravity != 0 {
 		p.Gravity = m.corrected(r, s)
 	}
 	p.Uncertainty = m.plan.Uncertainty.ByHydrometer
@@ -115,33 +139,34 @@ func (m *maker) stateAt(wash gravity.Solution, r Reading) (StatePoint, error) {
 	return p, nil
 }
 
-// along is the wash when a share of what the yeast uses of its sugar is used.
-func (m *maker) along(wash gravity.Solution) func(used float64) (gravity.Solution, error) {
-	total := m.attenuation().In(units.Fraction) * kg(wash.Fermentable())
+// along is a wash when a share of total, what the yeast uses in the end, is used.
+func (m *maker) along(wash gravity.Solution, total float64) func(used float64) (gravity.Solution, error) {
 	return func(used float64) (gravity.Solution, error) {
-		s, _, err := wash.Ferment(kilograms(used*total), m.yield)
+		s, _, err := wash.Ferment(kilograms(min(used*total, kg(wash.Fermentable()))), m.yield)
 		return s, err
 	}
 }
 
-// usedBy finds the share used at which what an instrument shows is what was read; over is the
+// usedBy finds the share used, up to the most, at which what an instrument shows is what was read; over is the
 // difference, which falls as sugar is used.
-func (m *maker) usedBy(over func(used float64) float64) (float64, error) {
-	switch start, end := over(0), over(1); {
+func (m *maker) usedBy(most float64, over func(used float64) float64) (float64, error) {
+	switch start, end := over(0), over(most); {
 	case math.IsNaN(start) || math.IsNaN(end):
 		return 0, errors.New("a temperature at which the density is known")
 	case start <= 0: // at or above the start: nothing used
 		return 0, nil
 	case end >= 0: // at or below the floor
-		return 1, nil
+		return most, nil
 	}
-	return numeric.Root(over, 0, 1, 1e-12)
+	return numeric.Root(over, 0, most, 1e-12)
 }
 
-// usedByWeight is the share used by the weight lost: the gas made, less what the liquid holds. Above
-// 1 more was lost than there is gas for.
-func (m *maker) usedByWeight(wash gravity.Solution, lost float64) (float64, error) {
-	if lost == 0 {
+// usedByWeight is the share used by the weight lost, by the gas that the batch makes. Above 1 more was lost than
+// there is gas for.
+//
+//   - Source: [gravity.FromWeightLost].
+func (m *maker) usedByWeight(wash gravity.Solution, lost units.Mass, total float64) (float64, error) {
+	if lost.IsZero() {
 		return 0, nil
 	}
 	liquid, err := carbonation.NewLiquid(wash)
@@ -152,9 +177,23 @@ func (m *maker) usedByWeight(wash gravity.Solution, lost float64) (float64, erro
 	if err != nil {
 		return 0, err
 	}
-	kept := held.In(units.GramCO2PerLitre) / 1000 * wash.VolumeAt20().In(units.Litre)
-	gas := m.gas * kg(wash.Fermentable()) / kg(m.batch.wash.Fermentable())
-	return (lost + kept) / gas, nil
+	yield, err := m.byAtoms()
+	if err != nil {
+		return 0, err
+	}
+	is, _, err := gravity.FromWeightLost(wash, lost, held, yield)
+	if e, ok := errors.AsType[*units.RangeError](err); ok && e.Quantity == "CO2 made" {
+		return e.Value / e.Max * kg(wash.Fermentable()) / total, nil
+	}
+	return (kg(wash.Fermentable()) - kg(is.Fermentable())) / total, err
+}
+
+// byAtoms is the yield with the gas of the batch's balance of atoms.
+func (m *maker) byAtoms() (gravity.Yield, error) {
+	co2 := m.gas / (m.attenuation().In(units.Fraction) * kg(m.batch.wash.Fermentable()))
+	rest := 1 + m.yield.Water() - m.yield.Ethanol() - co2 - m.yield.Residue()
+	return gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{Ethanol: kilograms(m.yield.Ethanol()), CO2: kilograms(co2),
+		Residue: kilograms(m.yield.Residue() + min(0, rest)), Water: kilograms(m.yield.Water()), Biomass: kilograms(max(0, rest))})
 }
 
 // together is what several instruments say; apart says where two of them contradict each other.

@@ -8,14 +8,14 @@ import (
 	"example.org/zymase/units"
 )
 
-// measuredWash is the wash as its first reading has it, and what would bring it back to
-// the plan.
+// measuredWash is the wash, of its first portion of the sugar, as its first reading has it, and what
+// would bring it back to the plan.
 func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) {
 	g, err := m.hydrometer().Correct(r.Gravity, units.StrengthByVolume{}, r.Temperature)
 	if err != nil {
 		return gravity.Solution{}, err
 	}
-	planned := m.batch.wash.Gravity().SG() + m.salted.wash
+	planned := m.batch.filled.Gravity().SG() + m.salted.wash
 	sure := m.washSpread()
 	read := weighed(planned, sure.gravity*(planned-1), g.SG(), half(m.plan.Uncertainty.Division))
 	want := read - m.salted.wash
@@ -33,7 +33,7 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 		}
 		return gravity.Solution{}, &RequestError{Field: "readings[0].gravity", Value: trim(r.Gravity), Allowed: allowed, Err: err}
 	}
-	volume, err := m.batch.wash.Volume(m.req.Fermenter.Temperature)
+	volume, err := m.batch.filled.Volume(m.req.Fermenter.Temperature)
 	if err != nil {
 		return gravity.Solution{}, err
 	}
@@ -52,7 +52,8 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 	total := volume.In(units.Litre) / v.In(units.Litre)
 	s.Original, s.Wash = g.SG(), volume
 	// More fermentable to the same water, or more water to the same fermentable.
-	plan := m.batch.share
+	whole := kg(m.batch.wash.Mass())
+	plan := (m.batch.share*whole - m.batch.late) / (whole - m.batch.late)
 	if share < plan && m.brings.juice {
 		return one.Times(total) // no juice brings another up to itself
 	}

@@ -20,12 +20,15 @@ func (m *maker) readings() error {
 	if err := readingsOK(rs); err != nil {
 		return err
 	}
+	if err := m.portionsRead(rs); err != nil {
+		return err
+	}
 	s := &StatePlan{}
 	m.plan.State = s
-	wash := m.batch.wash
+	first := m.batch.filled // with all of the sugar where it goes in at once
 	if rs[0].After == 0 && rs[0].Gravity != 0 {
 		var err error
-		if wash, err = m.measuredWash(rs[0], s); err != nil {
+		if first, err = m.measuredWash(rs[0], s); err != nil {
 			return err
 		}
 	}
@@ -34,30 +37,34 @@ func (m *maker) readings() error {
 			s.Wash = *r.Volume
 		}
 	}
+	wash, err := m.joined(first, m.portions())
+	if err != nil {
+		return err
+	}
 	floor, _, err := m.ends(wash)
 	if err != nil {
 		return err
 	}
-	s.begins = wash.Gravity().SG() + m.salted.wash
+	s.begins = first.Gravity().SG() + m.salted.wash
 	s.Floor, s.Final = floor.Gravity().SG()+m.salted.floor, floor.ByVolume()
 	for i, r := range rs {
 		if i == 0 && r.After == 0 {
 			continue
 		}
-		p, err := m.stateAt(wash, r)
+		p, err := m.stateAt(first, r)
 		if err != nil {
 			return &RequestError{Field: fmt.Sprintf("readings[%d].gravity", i), Value: trim(r.Gravity), Allowed: reason(err), Err: err}
 		}
 		s.Points = append(s.Points, p)
 	}
 	s.judge()
-	s.doubt(s.begins)
+	s.doubt(m.floorName())
 	if err := m.late(s); err != nil {
 		return err
 	}
 	n := len(s.Points)
 	if n == 0 {
-		return m.goOn(wash, s)
+		return m.goOn(first, s)
 	}
 	// Counted as sucrose, all of it to gas: the most that it can make.
 	left := kilograms(s.Points[n-1].Left.In(units.GramPerLitre) / 1000)
@@ -74,7 +81,7 @@ func (m *maker) readings() error {
 	case s.State != Finished:
 		m.caution(fmt.Sprintf("Do not pack yet: the sugar left can make %.1f g/L of CO2 in a closed pack.", gas))
 	}
-	return m.goOn(wash, s)
+	return m.goOn(first, s)
 }
 
 // readingsOK refuses readings that cannot be.

@@ -264,4 +264,5 @@ type Reading struct {
 	PH          *float64           `json:"pH,omitempty"`          // optional
 	Volume      *units.Volume      `json:"volume,omitempty"`      // optional: in the fermenter
 	Vessel      *units.Temperature `json:"vessel,omitempty"`      // optional: of the fermenter, since the reading before
+	Portions    *int               `json:"portions,omitempty"`    // how many portions of the sugar are in; only where it goes in by portions, and not needed in the wash
 }

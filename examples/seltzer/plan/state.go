@@ -39,4 +39,8 @@ type StatePoint struct {
 
 	apart  string // the instruments that contradict each other
 	beyond string // what no ferment of the wash can show
+
+	starts, ends float64 // gravity with what is in by then, before the yeast and when it has used it
+	portions     int     // of the sugar that are in
+	waits        bool    // others are to come
 }

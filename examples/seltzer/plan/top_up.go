@@ -10,12 +10,22 @@ import (
 	"example.org/zymase/units"
 )
 
-// leastTopUp adds to the refusal of a kettle that is smaller than the boil how much of the treated water may
-// stay out of it, to half a litre.
-func leastTopUp(req Request, refused error) error {
-	e, ok := errors.AsType[*RequestError](refused)
-	if !ok || req.Water.When == afterBoil || req.Kettle.Boil == 0 {
+// orTopUp adds to the refusal of a kettle that is smaller than the boil how much of the water may stay out of it.
+func orTopUp(req Request, refused error) error {
+	e, is := errors.AsType[*RequestError](refused)
+	v, ok := leastTopUp(req, refused)
+	if !is || !ok {
 		return refused
+	}
+	said := *e
+	said.Allowed = fmt.Sprintf("%s; or kettle.top_up of %s L: so much of the water joins it in the fermenter", e.Allowed, trim(v))
+	return &said
+}
+
+// leastTopUp is the least that may stay out of a kettle that is smaller than the boil, L, to half a litre.
+func leastTopUp(req Request, refused error) (v float64, ok bool) {
+	if req.Kettle.Boil == 0 || placedAt(refused) == "" {
+		return 0, false
 	}
 	can := func(halves float64) bool {
 		v := units.Litre.Of(checked.Number(halves / 2))
@@ -30,10 +40,10 @@ func leastTopUp(req Request, refused error) error {
 	hi := math.Floor(2 * have)
 	for step := 1.0; !can(hi); step *= 2 { // more of it until the kettle holds the rest, or the sugar is too much for it
 		if hi += step; hi > 4*mostVolume {
-			return refused
+			return 0, false
 		}
 		if t := topUpRefused(req); t {
-			return refused
+			return 0, false
 		}
 	}
 	lo := math.Floor(2 * have)
@@ -44,9 +54,7 @@ func leastTopUp(req Request, refused error) error {
 			lo = mid
 		}
 	}
-	said := *e
-	said.Allowed = fmt.Sprintf("%s; or kettle.top_up of %s L: so much of the treated water joins it in the fermenter", e.Allowed, trim(hi/2))
-	return &said
+	return hi / 2, true
 }
 
 // placedAt is the field of a refusal.

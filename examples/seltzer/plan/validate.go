@@ -236,12 +236,8 @@ func alsoOK(also []AlsoFermenter) error {
 
 // portionsOK checks the portions of the sugar.
 func (k *recipe) portionsOK() error {
-	n := k.req.Portions
-	switch {
-	case n < 0 || n > mostPortions:
+	if n := k.req.Portions; n < 0 || n > mostPortions {
 		return &RequestError{Field: "sugar_portions", Value: fmt.Sprint(n), Allowed: fmt.Sprintf("2 to %d, or left out", mostPortions)}
-	case n > 1 && len(k.req.Readings) > 0:
-		return &RequestError{Field: "readings", Value: "given", Allowed: "left out while the sugar goes in by portions: which of them are in a reading does not tell"}
 	}
 	return nil
 }
@@ -359,8 +355,6 @@ func (k *recipe) waterOK() error {
 	case w.When == "":
 	case w.When == afterBoil && k.req.Kettle.Boil == 0:
 		return &RequestError{Field: "water.salts_go", Value: w.When, Allowed: "left out: there is no boil"}
-	case w.When == afterBoil && k.req.Kettle.TopUp != nil && !k.req.Kettle.TopUp.IsZero():
-		return &RequestError{Field: "water.salts_go", Value: w.When, Allowed: "left out with kettle.top_up, which is treated with the rest of the water"}
 	default:
 		if err := oneOf("water.salts_go", w.When, beforeBoil, afterBoil); err != nil {
 			return err

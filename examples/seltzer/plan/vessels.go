@@ -14,7 +14,7 @@ import (
 // The moments of the batch in its vessels, as they are printed.
 const (
 	waterToStart  = "water to start with"
-	waterToTopUp  = "water to top up with, treated"
+	waterToTopUp  = "water to top up with"
 	kettleCold    = "kettle, sugar dissolved, cold"
 	kettleStart   = "kettle, start of the boil"
 	kettleEnd     = "kettle, end of the boil"

@@ -81,7 +81,10 @@ func (m *maker) treat(before water.Profile, volume units.Volume, salts []materia
 		doses = recipe.Doses
 	}
 	into := "water"
-	if m.saltsAfter() {
+	switch {
+	case m.saltsAfter() && m.batch.topUp > 0: // for all the water, once it is together
+		into = "fermenter, after the top-up"
+	case m.saltsAfter():
 		into = "kettle, after the boil"
 	}
 	for _, d := range doses {

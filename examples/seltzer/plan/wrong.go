@@ -134,7 +134,7 @@ func (m *maker) foam(g *Guide) error {
 	if read {
 		g.add(left > 1, "sugar left by the last reading", fmt.Sprintf("%.1f g/L", left), "packed so it makes up to %.1f g/L of CO2 more", gasOfSucrose*left)
 	} else {
-		g.add(true, "gravity at packing", fmt.Sprintf("%.4f if dry", m.plan.Gravity.Floor), "0.002 above it hides %.1f g/L of sugar, which make %.1f g/L of CO2 more: was it read, twice, with the gas stirred out?", hidden, gasOfSucrose*hidden)
+		g.add(true, "gravity at packing", m.ifDone(), "0.002 above it hides %.1f g/L of sugar, which make %.1f g/L of CO2 more: was it read, twice, with the gas stirred out?", hidden, gasOfSucrose*hidden)
 	}
 	for i, p := range m.plan.Packs {
 		r, k := m.recipe.packs[i], m.batch.packed[i]
@@ -345,7 +345,7 @@ func (m *maker) tooSweet(g *Guide) error {
 		g.add(left > 4, "sugar left by the last reading", fmt.Sprintf("%.1f g/L", left), "a taste begins near 4 g/L (recalled from memory); it can still ferment: do not pack it so")
 	} else {
 		sugar := m.plan.Nutrient.Sugar.In(units.GramPerLitre)
-		g.add(true, "gravity now", fmt.Sprintf("%.4f if dry", m.plan.Gravity.Floor), "each 0.001 above it is %.1f g/L of sugar: read it", 0.001*sugar/math.Max(m.plan.Gravity.Original-m.plan.Gravity.Floor, 1e-3))
+		g.add(true, "gravity now", m.ifDone(), "each 0.001 above it is %.1f g/L of sugar: read it", 0.001*sugar/math.Max(m.plan.Gravity.Original-m.plan.Gravity.Floor, 1e-3))
 	}
 	base := m.batch.base
 	rest := 1000 * kg(base.Fermentable()) / base.VolumeAt20().In(units.Litre)
@@ -361,4 +361,10 @@ func (m *maker) tooSweet(g *Guide) error {
 		g.add(ph > 4, "pH at the end, as planned", fmt.Sprintf("%.2f", ph), "little acid makes the same sugar taste sweeter")
 	}
 	return nil
+}
+
+// ifDone is the gravity of the batch when the yeast is done.
+func (m *maker) ifDone() string {
+	_, is := m.req.EndName()
+	return fmt.Sprintf("%.4f if %s", m.plan.Gravity.Floor, is)
 }
