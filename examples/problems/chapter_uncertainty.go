@@ -9,7 +9,7 @@ import (
 
 func uncertaintyChapter() Chapter {
 	return Chapter{
-		Title: "20 Measuring, and how sure one is",
+		Title: "21 Measuring, and how sure one is",
 		Intro: "A reading is a value with an uncertainty. That of a result follows from those of its readings, and shows which instrument to improve.",
 		Problems: []Problem{
 			aScaleIsRead(), threeWeighings(), distilled(), boiledOff(), strengthWithDoubt(), doubtsInSquares(), twoWitnesses(), scaleUnderTheFermenter(), whatAReadingHides(),

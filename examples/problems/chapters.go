@@ -5,7 +5,7 @@ func course() []Chapter {
 	return []Chapter{
 		unitsChapter(), densityChapter(), gravityChapter(), strengthChapter(), fermentChapter(), dilutionChapter(), labelChapter(), waterChapter(),
 		acidChapter(), gasChapter(), kegChapter(), bottleChapter(), serviceChapter(),
-		sugarChapter(), nitrogenChapter(), fermentPHChapter(), forecastChapter(), stabiliseChapter(), mustChapter(),
+		sugarChapter(), nitrogenChapter(), fermentPHChapter(), forecastChapter(), stabiliseChapter(), mustChapter(), cellarChapter(),
 		uncertaintyChapter(),
 	}
 }

@@ -13,8 +13,8 @@ type Chapter struct {
 //
 // To add one: write a function that returns it into the file of its chapter, list it in
 // the chapter, and give it an Example of the same name in the twin test. The working
-// calls the library and holds no formula of its own; the check value does not come from
-// the library.
+// calls the library, and holds a formula of its own only where the library has none; the
+// check value does not come from the library.
 type Problem struct {
 	Title  string
 	Ask    string

@@ -67,6 +67,7 @@ func (p *Pace) integrate() {
 	sugar := p.start.Sugar.In(units.GramPerLitre)
 	l, cells := newLiquid(sugar, p.start.Nitrogen.In(units.MilligramPerLitre), p.start.Yeast.In(units.GramPerLitre))
 	last := math.NaN()
+	l.ethanol = p.start.Ethanol.In(units.GramPerLitre)
 	var r rates
 	before, next := 0.0, 0.0 // share used at the step before; ripe hours of the next figure
 	for at := 0.0; at < horizon.Hours(); at += step {

@@ -13,6 +13,7 @@ type Start struct {
 	Nitrogen units.MassConcentration // that yeast assimilates, with all feeds, 20 to 600 mg/L
 	Yeast    units.MassConcentration // live cells pitched, as dry mass, 0.005 to 30 g/L
 	PH       float64                 // 2.5 to 9; nought for one that is not known
+	Ethanol  units.MassConcentration // there already, to 150 g/L: what fresh yeast meets in a ferment that stands still
 }
 
 // Hold is a temperature from a moment on, until the next one.
@@ -39,6 +40,7 @@ func (s Start) check() error {
 		{"assimilable nitrogen", s.Nitrogen.In(units.MilligramPerLitre), 20, 600, "mg/L", ""},
 		{"yeast pitched, dry", s.Yeast.In(units.GramPerLitre), 0.005, 30, "g/L", ""},
 		{"pH", s.PH, 2.5, 9, "", lowPH},
+		{"ethanol", s.Ethanol.In(units.GramPerLitre), 0, 150, "g/L", ""},
 	} {
 		if q.name == "pH" && q.value == 0 {
 			continue // not known

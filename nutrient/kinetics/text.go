@@ -15,6 +15,7 @@ type written struct {
 	Nitrogen     units.MassConcentration `json:"nitrogen"`
 	Yeast        units.MassConcentration `json:"yeast"`
 	PH           float64                 `json:"pH,omitempty"`
+	Ethanol      units.MassConcentration `json:"ethanol,omitzero"`
 	Temperatures []writtenHold           `json:"temperatures"`
 	Readings     []writtenBin            `json:"readings,omitempty"`
 }
@@ -83,7 +84,7 @@ func (f *Forecast) UnmarshalJSON(text []byte) error {
 // written is the pace as JSON has it: what it was integrated from.
 func (p *Pace) written() written {
 	s := p.start
-	w := written{Sugar: s.Sugar, Nitrogen: s.Nitrogen, Yeast: s.Yeast, PH: s.PH}
+	w := written{Sugar: s.Sugar, Nitrogen: s.Nitrogen, Yeast: s.Yeast, PH: s.PH, Ethanol: s.Ethanol}
 	for _, h := range p.holds {
 		w.Temperatures = append(w.Temperatures, writtenHold{h.From.Hours(), h.Temperature})
 	}
@@ -100,7 +101,7 @@ func (w *written) pace() (*Pace, error) {
 		}
 		holds[i] = Hold{d, h.Temperature}
 	}
-	return NewPace(Start{Sugar: w.Sugar, Nitrogen: w.Nitrogen, Yeast: w.Yeast, PH: w.PH}, holds...)
+	return NewPace(Start{Sugar: w.Sugar, Nitrogen: w.Nitrogen, Yeast: w.Yeast, PH: w.PH, Ethanol: w.Ethanol}, holds...)
 }
 
 // MarshalJSON writes the start and the temperatures, from which it is worked out. The zero

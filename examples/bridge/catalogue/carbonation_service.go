@@ -135,12 +135,22 @@ func pouring() []Function {
 
 // ofDrinkAndPipe are properties of a drink and of a pipe.
 func ofDrinkAndPipe() []Function {
+	type air = pair[units.MassConcentration, units.MassConcentration]
 	return []Function{
 		entry("drink_viscosity", "viscosity of a drink",
 			"Kestin, Sokolov & Wakeham, J. Phys. Chem. Ref. Data 7 (1978) 941; fits to Bingham & Jackson 1918 for ethanol and to the CRC Handbook for extract",
 			of2(takes("temperature", units.Celsius, "temperature of the drink; up to 80 °C with ethanol or extract", -2, 90, 4), takesDrink(),
 				func(t units.Temperature, s gravity.Solution) (float64, error) { return carbonation.Viscosity(s, t) }),
 			givesNumber("viscosity", "mPa·s", "dynamic viscosity")),
+		entry("air_in_drink", "oxygen and nitrogen that a drink holds at rest with moist air; an extract of 15 °P holds a fifth less oxygen than is given here", "IAPWS G7-04",
+			of3(takes("temperature", units.Celsius, "temperature of the drink", -2, 90, 10),
+				takes("pressure", units.Kilopascal, "pressure of the air", 1, 400, 101.325).or(101.325), takesLiquid(),
+				func(t units.Temperature, p units.AbsolutePressure, l carbonation.Liquid) (air, error) {
+					nitrogen, oxygen, err := l.Aerated(p, t)
+					return air{oxygen, nitrogen}, err
+				}),
+			from(func(a air) units.MassConcentration { return a.a }, "oxygen", units.MilligramPerLitre, "of the drink at 20 °C"),
+			from(func(a air) units.MassConcentration { return a.b }, "nitrogen", units.MilligramPerLitre, "and argon")),
 		entry("freezing_point", "temperature at which ice begins to form in a drink; ice bursts bottles, and CO2 lowers it by another 0.04 K for each g/L",
 			"Raoult's law and the heat of melting of ice",
 			of1(takesDrink(), carbonation.FreezingPoint),

@@ -28,7 +28,7 @@ var harmless = map[string]string{
 		sg_from_density strength_uncertainty strength_by_volume_at strength_by_mass_at drink_gravity titratable_acidity
 		water_conductivity`,
 	"what a drink holds under a pressure that somebody else set": `co2_content co2_content_volumes co2_temperature
-		co2_beer_chart_volumes co2_european_content co2_wine_content carbonation_rate`,
+		co2_beer_chart_volumes co2_european_content co2_wine_content carbonation_rate air_in_drink`,
 	"a mixture of drinks and water":               `mix_volumes blend_to_strength make_up_to dilution_water water_blend drinks_mixed`,
 	"what a label or a law prints":                `energy_eu nutrition_label_eu energy_us label_tolerance drinking_water_limit limit_in_law`,
 	"the state of a water or a drink, not a dose": `water_hardness water_speciation water_ph_under_co2 alkalinity_at_ph wash_ph mash_ph juice_ph_from_acidity juice_from_ph_and_acidity wine_ph_from_analysis acid_buffer_capacity drink_ph_shift malolactic must_usual drink_soured cream_of_tartar_settled ferment_ph so2_pk so2_molecular_share so2_molecular_share_oiv sorbic_acid_undissociated`,

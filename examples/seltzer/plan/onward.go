@@ -458,8 +458,8 @@ func (m *maker) warmer(is units.Temperature) (units.Temperature, bool) {
 	return to, to.Minus(is).In(units.KelvinDifference) >= 1
 }
 
-// again is when the sugar left is used by yeast pitched anew, at the planned temperature; what the
-// ethanol that is there takes from it is not counted.
+// again is when the sugar left is used by yeast pitched anew, at the planned temperature, in the
+// ethanol that is there.
 func (o *onward) again(last StatePoint) Range {
 	n, err := o.now.state.YeastNitrogenLeft()
 	if err != nil {
@@ -467,6 +467,7 @@ func (o *onward) again(last StatePoint) Range {
 	}
 	start := o.m.begins()
 	start.Sugar = last.Left
+	start.Ethanol = units.GramPerLitre.Of(checked.Number(10 * last.Strength.In(units.PercentVolume) * pureEthanol))
 	start.Nitrogen = units.MilligramPerLitre.Of(checked.Number(math.Max(n.In(units.MilligramPerLitre), 20)))
 	p, err := kinetics.NewPace(start, kinetics.Hold{Temperature: o.m.req.Fermenter.Temperature})
 	if err != nil {
