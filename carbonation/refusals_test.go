@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -116,7 +117,7 @@ func TestTraceOfCO2(t *testing.T) {
 // times is 204.57 ppm.
 func TestRoundsOnTheEdge(t *testing.T) {
 	for x, want := range map[float64]int{204.6: 10, 204.5: 11} {
-		n, err := carbonation.RoundsFor(ppm(x), units.StandardAtmosphereGauge.Of(1), units.Atmosphere{})
+		n, err := carbonation.RoundsFor(ppm(x), check.Must(units.KilopascalGauge.Find("atm gauge")).Of(1), units.Atmosphere{})
 		if err != nil || n != want {
 			t.Errorf("%g ppm: %d rounds, want %d, %v", x, n, want, err)
 		}

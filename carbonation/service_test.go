@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
@@ -325,7 +326,7 @@ func TestContentLimits(t *testing.T) {
 		t.Error("limits missing")
 	}
 	for _, l := range list {
-		got := law{l.Most.In(units.GramCO2Per100Millilitres), l.Tolerance.In(units.GramCO2Per100Millilitres), l.LeastPressure.In(units.BarGauge), l.MostPressure.In(units.BarGauge)}
+		got := law{l.Most.In(check.Must(units.GramCO2PerLitre.Find("g/100 mL CO2"))), l.Tolerance.In(check.Must(units.GramCO2PerLitre.Find("g/100 mL CO2"))), l.LeastPressure.In(units.BarGauge), l.MostPressure.In(units.BarGauge)}
 		if w := want[l.Drink]; math.Abs(got.most-w.most) > 1e-12 || math.Abs(got.tolerance-w.tolerance) > 1e-12 || got.low != w.low || got.high != w.high || l.Law.Source == "" {
 			t.Errorf("%+v", l)
 		}

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/units"
 	"pgregory.net/rapid"
 )
@@ -192,7 +193,7 @@ func TestVerdictAtTheRating(t *testing.T) {
 	if p := at(t, closed(t, v, f), 30); p.Verdict != carbonation.WithinRating {
 		t.Errorf("at the rating: %v", p.Verdict)
 	}
-	v.Rating = g.Minus(units.MillibarGauge.Of(1))
+	v.Rating = g.Minus(check.Must(units.KilopascalGauge.Find("mbar gauge")).Of(1))
 	if p := at(t, closed(t, v, f), 30); p.Verdict != carbonation.OverRating {
 		t.Errorf("over the rating: %v", p.Verdict)
 	}

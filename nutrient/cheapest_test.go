@@ -96,7 +96,7 @@ func TestBestFeedKeepsLimitsAndBeatsTheOrder(t *testing.T) {
 			var sum float64
 			for _, d := range best.Doses {
 				for _, s := range l.Covers {
-					if law.Of(d.Material) == s {
+					if law.SubstanceOf(d.Material) == s {
 						sum += d.Mass.In(units.Gram)
 					}
 				}

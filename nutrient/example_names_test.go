@@ -61,8 +61,12 @@ func ExampleSources_composition() {
 // The methods for the nitrogen of musts, and of the yeast that grows.
 func ExampleNeedByGrowth() {
 	grown, _ := nutrient.NeedByGrowth(units.GramPerLitre.Of(1.5))
-	must, _ := nutrient.NeedOfMustBissonButzke(units.DegreePlato.Of(24))
-	for _, n := range []nutrient.Need{grown, must, nutrient.NeedOfMustAgenbach(), nutrient.NeedOfWhiteMustAWRI(), nutrient.NeedOfMustSouthAfrica()} {
+	all := []nutrient.Need{grown}
+	for _, method := range []string{"of a must by its sugar", "least of a must", "of a white must, low risk", "free amino nitrogen of a must"} {
+		n, _ := nutrient.NeedOfMust(method, units.DegreePlato.Of(24))
+		all = append(all, n)
+	}
+	for _, n := range all {
 		f := n.Nitrogen
 		fmt.Println(n.Method+":", f.Value.Text(units.MilligramPerLitre, 0), "from", f.Low.Text(units.MilligramPerLitre, 0), "to", f.High.Text(units.MilligramPerLitre, 0))
 	}

@@ -49,7 +49,7 @@ func ExampleSupplyOf() {
 func ExampleOffers() {
 	for _, o := range nutrient.Offers(nutrient.Sources()[:6]...) {
 		c := o.Material.Composition()
-		fmt.Println(o.Material, c.Nitrogen().Text(units.Percent, 2), "N,", c.Phosphorus.Text(units.Percent, 2), "P,", law.Of(o.Material))
+		fmt.Println(o.Material, c.Nitrogen().Text(units.Percent, 2), "N,", c.Phosphorus.Text(units.Percent, 2), "P,", law.SubstanceOf(o.Material))
 	}
 	// Output:
 	// diammonium phosphate 21.21 % N, 23.46 % P, ammonium phosphate

@@ -67,7 +67,7 @@ func TestFeedMeetsTheNeedOrSaysWhatIsOpen(t *testing.T) {
 			var sum units.Mass
 			for _, d := range f.Doses {
 				for _, s := range l.Covers {
-					if law.Of(d.Material) == s {
+					if law.SubstanceOf(d.Material) == s {
 						sum = sum.Plus(d.Mass)
 					}
 				}

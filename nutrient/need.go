@@ -48,78 +48,61 @@ func NeedBySugar(sugar units.MassConcentration, d Demand) (Need, error) {
 
 const ruleOfTrade = "supplier rule of the wine trade"
 
-// NeedOfMustBissonButzke returns the nitrogen need of a grape must by its sugar:
-// 200 mg/L at 21 °Bx and 25 mg/L more for each degree.
+// NeedOfMust returns the nitrogen need of a grape must by a published method, with its
+// spread. The methods, of which [Needs] shows those that hold:
 //
-//   - Source: Bisson & Butzke, Am. J. Enol. Vitic. 51 (2000) 168–177, table of 200,
+//   - "of a must by its sugar": 200 mg/L at 21 °Bx and 25 mg/L more for each degree, from
+//     21 to 27 °Bx. Bisson & Butzke, Am. J. Enol. Vitic. 51 (2000) 168–177, table of 200,
 //     250, 300, 350 mg/L at 21, 23, 25, 27 °Bx (recalled from memory); straight line
 //     through it.
-//   - Range: 21 to 27 °Bx; beyond it the error is a [*units.RangeError].
-//   - Units: extract as °Bx, need as mg/L of N.
-//   - Uncertainty: not stated.
-func NeedOfMustBissonButzke(must units.Extract) (Need, error) {
-	const source = "Bisson & Butzke, Am. J. Enol. Vitic. 51 (2000) 168"
-	b := must.In(units.DegreePlato)
-	if err := limit.Check("nutrient.NeedOfMustBissonButzke", "extract", b, "°Bx", 21, 27, source); err != nil {
-		return Need{}, err
+//   - "least of a must": the least with which a must near 21 °Bx ferments dry, 140 mg/L, and
+//     as its spread the 140 to 500 mg/L that reviews give. Agenbach 1977, quoted (recalled
+//     from memory); spread: Manipulating soil moisture and nitrogen availability, Oregon
+//     State University (read).
+//   - "of a white must, low risk": 150 mg/L, below which a white must runs a risk of a slow
+//     ferment, to the 350 mg/L given for a clean and fruity white. Australian Wine Research
+//     Institute, page on yeast assimilable nitrogen (read).
+//   - "free amino nitrogen of a must": at least 250 to 300 mg/L. Fertiliser guidelines for
+//     the wine industry, South Africa (read).
+//
+// Another method is a [*units.NameError], an extract outside the range of the first a
+// [*units.RangeError]; the others are one figure whatever the extract.
+func NeedOfMust(method string, must units.Extract) (Need, error) {
+	const fn = "nutrient.NeedOfMust"
+	for _, r := range mustRules {
+		if r.method != method {
+			continue
+		}
+		n := Need{Method: method, Nitrogen: evidence.Figure[units.MassConcentration]{
+			Value: amount.MgPerL(r.value), Low: amount.MgPerL(r.low), High: amount.MgPerL(r.high), Evidence: r.evidence,
+		}}
+		if r.slope != 0 {
+			b := must.In(units.DegreePlato)
+			if err := limit.Check(fn, "extract", b, "°Bx", 21, 27, r.evidence.Source); err != nil {
+				return Need{}, err
+			}
+			here := amount.MgPerL(r.value + r.slope*(b-21))
+			n.Nitrogen.Value, n.Nitrogen.Low, n.Nitrogen.High = here, here, here
+		}
+		return n, nil
 	}
-	n := amount.MgPerL(200 + 25*(b-21))
-	return Need{
-		Method:   "of a must by its sugar",
-		Nitrogen: evidence.Figure[units.MassConcentration]{Value: n, Low: n, High: n, Evidence: evidence.Evidence{Source: source, Grade: evidence.Recalled}},
-	}, nil
+	var names []string
+	for _, r := range mustRules {
+		names = append(names, r.method)
+	}
+	return Need{}, &units.NameError{Func: fn, What: "method", Name: method, Choices: names}
 }
 
-// NeedOfMustAgenbach returns the least nitrogen with which a must ferments dry,
-// 140 mg/L, and as its spread the 140 to 500 mg/L that reviews give for musts.
-//
-//   - Source: Agenbach 1977, quoted for 21 °Bx (recalled from memory). Spread:
-//     Manipulating soil moisture and nitrogen availability, Oregon State University
-//     (read).
-//   - Range: musts near 21 °Bx.
-//   - Units: mg/L of N.
-func NeedOfMustAgenbach() Need {
-	return Need{
-		Method: "least of a must",
-		Nitrogen: evidence.Figure[units.MassConcentration]{
-			Value: amount.MgPerL(140), Low: amount.MgPerL(140), High: amount.MgPerL(500),
-			Evidence: evidence.Evidence{Source: "Agenbach 1977; spread: Oregon State University", Grade: evidence.Recalled},
-		},
-	}
-}
-
-// NeedOfWhiteMustAWRI returns the nitrogen below which a white must runs a risk
-// of a slow ferment, 150 mg/L. The upper end of the spread is the 350 mg/L given
-// for a clean and fruity white.
-//
-//   - Source: Australian Wine Research Institute, page on yeast assimilable nitrogen
-//     (read).
-//   - Range: white grape musts.
-//   - Units: mg/L of N.
-func NeedOfWhiteMustAWRI() Need {
-	return Need{
-		Method: "of a white must, low risk",
-		Nitrogen: evidence.Figure[units.MassConcentration]{
-			Value: amount.MgPerL(150), Low: amount.MgPerL(150), High: amount.MgPerL(350),
-			Evidence: evidence.Evidence{Source: "Australian Wine Research Institute, yeast assimilable nitrogen", Grade: evidence.Read},
-		},
-	}
-}
-
-// NeedOfMustSouthAfrica returns the least free amino nitrogen of a must, 250 to
-// 300 mg/L.
-//
-//   - Source: Fertiliser guidelines for the wine industry, South Africa (read).
-//   - Range: grape musts.
-//   - Units: mg/L of N.
-func NeedOfMustSouthAfrica() Need {
-	return Need{
-		Method: "free amino nitrogen of a must",
-		Nitrogen: evidence.Figure[units.MassConcentration]{
-			Value: amount.MgPerL(275), Low: amount.MgPerL(250), High: amount.MgPerL(300),
-			Evidence: evidence.Evidence{Source: "Fertiliser guidelines for the wine industry, South Africa", Grade: evidence.Read},
-		},
-	}
+// mustRules are the published needs of grape musts, mg/L of N; slope is for each °Bx above 21.
+var mustRules = [...]struct {
+	method                  string
+	value, low, high, slope float64
+	evidence                evidence.Evidence
+}{
+	{"of a must by its sugar", 200, 200, 200, 25, evidence.Evidence{Source: "Bisson & Butzke, Am. J. Enol. Vitic. 51 (2000) 168", Grade: evidence.Recalled}},
+	{"least of a must", 140, 140, 500, 0, evidence.Evidence{Source: "Agenbach 1977; spread: Oregon State University", Grade: evidence.Recalled}},
+	{"of a white must, low risk", 150, 150, 350, 0, evidence.Evidence{Source: "Australian Wine Research Institute, yeast assimilable nitrogen", Grade: evidence.Read}},
+	{"free amino nitrogen of a must", 275, 250, 300, 0, evidence.Evidence{Source: "Fertiliser guidelines for the wine industry, South Africa", Grade: evidence.Read}},
 }
 
 // NeedByGrowth returns the nitrogen that a mass of new dry yeast holds when it is
@@ -158,11 +141,10 @@ func Needs(sugar units.MassConcentration, extract units.Extract, d Demand) ([]Ne
 		return nil, limit.Named("nutrient.Needs", err)
 	}
 	all := []Need{first}
-	if n, err := NeedOfMustBissonButzke(extract); err == nil {
-		all = append(all, n)
-	}
-	if extract.In(units.DegreePlato) >= 20 {
-		all = append(all, NeedOfMustAgenbach(), NeedOfWhiteMustAWRI(), NeedOfMustSouthAfrica())
+	for _, r := range mustRules {
+		if n, err := NeedOfMust(r.method, extract); err == nil && (r.slope != 0 || extract.In(units.DegreePlato) >= 20) {
+			all = append(all, n)
+		}
 	}
 	return all, nil
 }

@@ -3,6 +3,7 @@ package nutrient
 import (
 	"encoding/json"
 	"errors"
+	"strings"
 	"testing"
 
 	"example.org/zymase/internal/check"
@@ -26,16 +27,16 @@ func TestNeedBySugar(t *testing.T) {
 }
 
 // Bisson & Butzke 2000, table by Brix: recalled from memory.
-func TestNeedOfMustBissonButzke(t *testing.T) {
+func TestNeedOfMustBySugar(t *testing.T) {
 	for _, c := range []struct{ brix, want float64 }{{21, 200}, {23, 250}, {25, 300}, {27, 350}} {
-		n := check.Must(NeedOfMustBissonButzke(check.Must(units.DegreePlato.Try(c.brix))))
+		n := check.Must(NeedOfMust("of a must by its sugar", check.Must(units.DegreePlato.Try(c.brix))))
 		check.Near(t, "N", n.Nitrogen.Value.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
 		check.Near(t, "low", n.Nitrogen.Low.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
 		check.Near(t, "high", n.Nitrogen.High.In(units.MilligramPerLitre), c.want, 1e-9, "recalled from memory")
 	}
-	_, err := NeedOfMustBissonButzke(units.DegreePlato.Of(20.9))
+	_, err := NeedOfMust("of a must by its sugar", units.DegreePlato.Of(20.9))
 	check.Refused(t, err, "extract", 21, 27)
-	_, err = NeedOfMustBissonButzke(units.DegreePlato.Of(27.1))
+	_, err = NeedOfMust("of a must by its sugar", units.DegreePlato.Of(27.1))
 	check.Refused(t, err, "extract", 21, 27)
 }
 
@@ -45,14 +46,17 @@ func TestNeedsOfMusts(t *testing.T) {
 		value, low, high float64
 		source           string
 	}{
-		{NeedOfMustAgenbach(), 140, 140, 500, "Agenbach 1977, recalled from memory; Oregon State University"},
-		{NeedOfWhiteMustAWRI(), 150, 150, 350, "Australian Wine Research Institute"},
-		{NeedOfMustSouthAfrica(), 275, 250, 300, "Fertiliser guidelines for the wine industry"},
+		{check.Must(NeedOfMust("least of a must", units.DegreePlato.Of(21))), 140, 140, 500, "Agenbach 1977, recalled from memory; Oregon State University"},
+		{check.Must(NeedOfMust("of a white must, low risk", units.DegreePlato.Of(21))), 150, 150, 350, "Australian Wine Research Institute"},
+		{check.Must(NeedOfMust("free amino nitrogen of a must", units.DegreePlato.Of(21))), 275, 250, 300, "Fertiliser guidelines for the wine industry"},
 		{check.Must(NeedByGrowth(units.GramPerLitre.Of(2))), 200, 128, 200, "Dharmadhikari: 10 % of dry matter"},
 	} {
 		check.Near(t, c.n.Method, c.n.Nitrogen.Value.In(units.MilligramPerLitre), c.value, 1e-9, c.source)
 		check.Near(t, c.n.Method+" low", c.n.Nitrogen.Low.In(units.MilligramPerLitre), c.low, 1e-9, c.source)
 		check.Near(t, c.n.Method+" high", c.n.Nitrogen.High.In(units.MilligramPerLitre), c.high, 1e-9, c.source)
+	}
+	if _, err := NeedOfMust("by the moon", units.DegreePlato.Of(21)); err == nil || !strings.Contains(err.Error(), "least of a must") {
+		t.Error(err)
 	}
 	_, err := NeedByGrowth(units.GramPerLitre.Of(21))
 	check.Refused(t, err, "dry yeast", 0, 20)

@@ -11,7 +11,7 @@ type Offer struct {
 	Material material.Material
 	Price    decimal.Decimal // for a kilogram; the zero value counts a kilogram as 1
 	// Group is the substance that its legal limit speaks of, such as [law.YeastCellWalls] for
-	// hulls. The zero value takes what [law.Of] makes of its composition.
+	// hulls. The zero value takes what [law.SubstanceOf] makes of its composition.
 	Group law.Substance
 }
 
@@ -29,7 +29,7 @@ func (o Offer) group() law.Substance {
 	if o.Group != law.Unlisted {
 		return o.Group
 	}
-	return law.Of(o.Material)
+	return law.SubstanceOf(o.Material)
 }
 
 // Sources returns the materials known by name that feed yeast; [material.FindAmong] reads

@@ -35,8 +35,8 @@ type CarbonDioxideContent = Quantity[carbonDioxideContent, carbonDioxideContent]
 var (
 	// GramCO2PerLitre (g/L CO2): the base unit.
 	GramCO2PerLitre = define[carbonDioxideContent, carbonDioxideContent]("g/L CO2", 1, 1, "g/L", "g/l", "g CO2/L", "kg/m3", "kg/m³")
-	// GramCO2Per100Millilitres (g/100 mL CO2): 10 g/L CO2.
-	GramCO2Per100Millilitres = define[carbonDioxideContent, carbonDioxideContent]("g/100 mL CO2", 10, 1, "g/100 mL", "g/100 ml")
+	// gramCO2Per100Millilitres (g/100 mL CO2): 10 g/L CO2.
+	gramCO2Per100Millilitres = other("g/100 mL CO2", 10, 1, "g/100 mL", "g/100 ml")
 )
 
 var theCarbonDioxideContent = &dimension{
@@ -49,5 +49,5 @@ var theCarbonDioxideContent = &dimension{
 
 func (carbonDioxideContent) describe() *dimension { return theCarbonDioxideContent }
 func (carbonDioxideContent) table() []*unit {
-	return []*unit{GramCO2PerLitre.u, GramCO2Per100Millilitres.u}
+	return []*unit{GramCO2PerLitre.u, gramCO2Per100Millilitres}
 }

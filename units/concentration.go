@@ -16,10 +16,10 @@ var (
 	GramPerLitre = define[massConcentration, massConcentration]("g/L", 1000, 1, "g/l", "kg/m3", "kg/m³", "g/dm3", "g/dm³")
 	// GramPerHectolitre (g/hL): 10 mg/L.
 	GramPerHectolitre = define[massConcentration, massConcentration]("g/hL", 10, 1, "g/hl")
-	// MicrogramPerLitre (µg/L): 1/1000 mg/L.
-	MicrogramPerLitre = define[massConcentration, massConcentration]("µg/L", 1, 1000, "μg/L", "ug/L", "µg/l", "ppb")
-	// OuncePerUSGallon (oz/US gal): 28349523125000/3785411784 mg/L.
-	OuncePerUSGallon = define[massConcentration, massConcentration]("oz/US gal", 28349523125000, 3785411784, "oz/gal US")
+	// microgramPerLitre (µg/L): 1/1000 mg/L.
+	microgramPerLitre = other("µg/L", 1, 1000, "μg/L", "ug/L", "µg/l", "ppb")
+	// ouncePerUSGallon (oz/US gal): 28349523125000/3785411784 mg/L.
+	ouncePerUSGallon = other("oz/US gal", 28349523125000, 3785411784, "oz/gal US")
 	// PoundPerThousandUSGallons (lb/1000 US gal): 453592370000/3785411784 mg/L, the unit of the US wine regulations.
 	PoundPerThousandUSGallons = define[massConcentration, massConcentration]("lb/1000 US gal", 453592370000, 3785411784, "lb/1000 gal US")
 )
@@ -38,7 +38,7 @@ var theMassConcentration = &dimension{
 
 func (massConcentration) describe() *dimension { return theMassConcentration }
 func (massConcentration) table() []*unit {
-	return []*unit{MilligramPerLitre.u, GramPerLitre.u, GramPerHectolitre.u, MicrogramPerLitre.u, OuncePerUSGallon.u, PoundPerThousandUSGallons.u}
+	return []*unit{MilligramPerLitre.u, GramPerLitre.u, GramPerHectolitre.u, microgramPerLitre, ouncePerUSGallon, PoundPerThousandUSGallons.u}
 }
 
 // EquivalentConcentration is charge or alkalinity in a volume of liquid, stored in
@@ -86,8 +86,8 @@ var (
 	FrenchDegree = define[calciumCarbonate, calciumCarbonate]("°fH", 10, 1, "fH", "°f")
 	// EnglishDegree (°e): 1 grain of CaCO3 in an imperial gallon.
 	EnglishDegree = define[calciumCarbonate, calciumCarbonate]("°e", 64798910, 4546090, "°Clark", "Clark")
-	// GrainPerUSGallon (gr/US gal): 1 grain of CaCO3 in a US gallon.
-	GrainPerUSGallon = define[calciumCarbonate, calciumCarbonate]("gr/US gal", 64798910000, 3785411784, "gpg")
+	// grainPerUSGallon (gr/US gal): 1 grain of CaCO3 in a US gallon.
+	grainPerUSGallon = other("gr/US gal", 64798910000, 3785411784, "gpg")
 )
 
 var theCalciumCarbonate = &dimension{
@@ -101,7 +101,7 @@ var theCalciumCarbonate = &dimension{
 
 func (calciumCarbonate) describe() *dimension { return theCalciumCarbonate }
 func (calciumCarbonate) table() []*unit {
-	return []*unit{MilligramPerLitreCaCO3.u, GermanDegree.u, FrenchDegree.u, EnglishDegree.u, GrainPerUSGallon.u}
+	return []*unit{MilligramPerLitreCaCO3.u, GermanDegree.u, FrenchDegree.u, EnglishDegree.u, grainPerUSGallon}
 }
 
 // MolarConcentration is the amount of a named substance in a volume of liquid,
@@ -139,10 +139,10 @@ type Conductivity = Quantity[conductivity, conductivity]
 var (
 	// MicrosiemensPerCentimetre (µS/cm): the base unit.
 	MicrosiemensPerCentimetre = define[conductivity, conductivity]("µS/cm", 1, 1, "μS/cm", "uS/cm", "µmho/cm")
-	// MillisiemensPerCentimetre (mS/cm): 1000 µS/cm.
-	MillisiemensPerCentimetre = define[conductivity, conductivity]("mS/cm", 1000, 1)
-	// MillisiemensPerMetre (mS/m): 10 µS/cm.
-	MillisiemensPerMetre = define[conductivity, conductivity]("mS/m", 10, 1)
+	// millisiemensPerCentimetre (mS/cm): 1000 µS/cm.
+	millisiemensPerCentimetre = other("mS/cm", 1000, 1)
+	// millisiemensPerMetre (mS/m): 10 µS/cm.
+	millisiemensPerMetre = other("mS/m", 10, 1)
 )
 
 var theConductivity = &dimension{
@@ -151,5 +151,5 @@ var theConductivity = &dimension{
 
 func (conductivity) describe() *dimension { return theConductivity }
 func (conductivity) table() []*unit {
-	return []*unit{MicrosiemensPerCentimetre.u, MillisiemensPerCentimetre.u, MillisiemensPerMetre.u}
+	return []*unit{MicrosiemensPerCentimetre.u, millisiemensPerCentimetre, millisiemensPerMetre}
 }

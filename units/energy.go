@@ -11,14 +11,14 @@ type Energy = Quantity[energy, energy]
 var (
 	// Kilojoule (kJ): the base unit.
 	Kilojoule = define[energy, energy]("kJ", 1, 1, "kj", "kilojoule", "kilojoules")
-	// Joule (J): 1/1000 kJ.
-	Joule = define[energy, energy]("J", 1, 1000, "joule", "joules")
-	// Megajoule (MJ): 1000 kJ.
-	Megajoule = define[energy, energy]("MJ", 1000, 1, "megajoule", "megajoules")
+	// joule (J): 1/1000 kJ.
+	joule = other("J", 1, 1000, "joule", "joules")
+	// megajoule (MJ): 1000 kJ.
+	megajoule = other("MJ", 1000, 1, "megajoule", "megajoules")
 	// Kilocalorie (kcal): 4.184 kJ.
 	Kilocalorie = define[energy, energy]("kcal", 4184, 1000, "kilocalorie", "kilocalories")
-	// KilowattHour (kWh): 3600 kJ.
-	KilowattHour = define[energy, energy]("kWh", 3600, 1, "kilowatt hour", "kilowatt hours")
+	// kilowattHour (kWh): 3600 kJ.
+	kilowattHour = other("kWh", 3600, 1, "kilowatt hour", "kilowatt hours")
 )
 
 var theEnergy = &dimension{
@@ -32,7 +32,7 @@ var theEnergy = &dimension{
 
 func (energy) describe() *dimension { return theEnergy }
 func (energy) table() []*unit {
-	return []*unit{Kilojoule.u, Joule.u, Megajoule.u, Kilocalorie.u, KilowattHour.u}
+	return []*unit{Kilojoule.u, joule, megajoule, Kilocalorie.u, kilowattHour}
 }
 
 // Power is a rate of heat or work, stored in watts.
@@ -44,8 +44,8 @@ type Power = Quantity[power, power]
 var (
 	// Watt (W): the base unit.
 	Watt = define[power, power]("W", 1, 1, "watt", "watts")
-	// Kilowatt (kW): 1000 W.
-	Kilowatt = define[power, power]("kW", 1000, 1, "kilowatt", "kilowatts")
+	// kilowatt (kW): 1000 W.
+	kilowatt = other("kW", 1000, 1, "kilowatt", "kilowatts")
 )
 
 var thePower = &dimension{
@@ -57,5 +57,5 @@ var thePower = &dimension{
 
 func (power) describe() *dimension { return thePower }
 func (power) table() []*unit {
-	return []*unit{Watt.u, Kilowatt.u}
+	return []*unit{Watt.u, kilowatt}
 }

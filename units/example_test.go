@@ -143,7 +143,7 @@ func ExampleParseError() {
 }
 
 func ExampleRangeError() {
-	_, err := units.AtAltitude(units.Kilometre.Of(12))
+	_, err := units.AtAltitude(units.Metre.Of(12_000))
 	if e, ok := errors.AsType[*units.RangeError](err); ok {
 		fmt.Println(e.Quantity, e.Value, e.Unit, "of", e.Min, "to", e.Max)
 	}

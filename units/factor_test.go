@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/internal/check"
 	"example.org/zymase/units"
 )
 
@@ -24,14 +25,14 @@ func TestFactors(t *testing.T) {
 	factor(t, units.Hectolitre, units.Litre, "100")
 	factor(t, units.CubicMetre, units.Litre, "1000")
 	factor(t, units.USGallon, units.Litre, "3.785411784")
-	factor(t, units.USQuart, units.Litre, "0.946352946")
-	factor(t, units.USPint, units.Litre, "0.473176473")
+	factor(t, check.Must(units.Litre.Find("US qt")), units.Litre, "0.946352946")
+	factor(t, check.Must(units.Litre.Find("US pt")), units.Litre, "0.473176473")
 	factor(t, units.USFluidOunce, units.Litre, "0.0295735295625")
 	factor(t, units.USBarrel, units.Litre, "117.347765304")
 	factor(t, units.ImperialGallon, units.Litre, "4.54609")
-	factor(t, units.ImperialQuart, units.Litre, "1.1365225")
-	factor(t, units.ImperialPint, units.Litre, "0.56826125")
-	factor(t, units.ImperialFluidOunce, units.Litre, "0.0284130625")
+	factor(t, check.Must(units.Litre.Find("imp qt")), units.Litre, "1.1365225")
+	factor(t, check.Must(units.Litre.Find("imp pt")), units.Litre, "0.56826125")
+	factor(t, check.Must(units.Litre.Find("imp fl oz")), units.Litre, "0.0284130625")
 	factor(t, units.Kilopascal, units.Kilopascal, "1")
 	factor(t, units.Bar, units.Kilopascal, "100")
 	factor(t, units.PSI, units.Kilopascal, "8896443230521/1290320000000")
@@ -40,21 +41,21 @@ func TestFactors(t *testing.T) {
 	factor(t, units.KilopascalGauge, units.KilopascalGauge, "1")
 	factor(t, units.BarGauge, units.KilopascalGauge, "100")
 	factor(t, units.PSIGauge, units.KilopascalGauge, "8896443230521/1290320000000")
-	factor(t, units.StandardAtmosphereGauge, units.KilopascalGauge, "101.325")
-	factor(t, units.MillibarGauge, units.KilopascalGauge, "0.1")
+	factor(t, check.Must(units.KilopascalGauge.Find("atm gauge")), units.KilopascalGauge, "101.325")
+	factor(t, check.Must(units.KilopascalGauge.Find("mbar gauge")), units.KilopascalGauge, "0.1")
 	factor(t, units.Kilojoule, units.Kilojoule, "1")
-	factor(t, units.Joule, units.Kilojoule, "0.001")
-	factor(t, units.Megajoule, units.Kilojoule, "1000")
+	factor(t, check.Must(units.Kilojoule.Find("J")), units.Kilojoule, "0.001")
+	factor(t, check.Must(units.Kilojoule.Find("MJ")), units.Kilojoule, "1000")
 	factor(t, units.Kilocalorie, units.Kilojoule, "4.184")
-	factor(t, units.KilowattHour, units.Kilojoule, "3600")
+	factor(t, check.Must(units.Kilojoule.Find("kWh")), units.Kilojoule, "3600")
 	factor(t, units.Watt, units.Watt, "1")
-	factor(t, units.Kilowatt, units.Watt, "1000")
+	factor(t, check.Must(units.Watt.Find("kW")), units.Watt, "1000")
 	factor(t, units.Metre, units.Metre, "1")
 	factor(t, units.Millimetre, units.Metre, "0.001")
-	factor(t, units.Centimetre, units.Metre, "0.01")
-	factor(t, units.Kilometre, units.Metre, "1000")
+	factor(t, check.Must(units.Metre.Find("cm")), units.Metre, "0.01")
+	factor(t, check.Must(units.Metre.Find("km")), units.Metre, "1000")
 	factor(t, units.Inch, units.Metre, "0.0254")
-	factor(t, units.Foot, units.Metre, "0.3048")
+	factor(t, check.Must(units.Metre.Find("ft")), units.Metre, "0.3048")
 	factor(t, units.Mole, units.Mole, "1")
 	factor(t, units.Millimole, units.Mole, "0.001")
 	factor(t, units.KilogramPerCubicMetre, units.KilogramPerCubicMetre, "1")
@@ -63,28 +64,28 @@ func TestFactors(t *testing.T) {
 	factor(t, units.MilligramPerLitre, units.MilligramPerLitre, "1")
 	factor(t, units.GramPerLitre, units.MilligramPerLitre, "1000")
 	factor(t, units.GramPerHectolitre, units.MilligramPerLitre, "10")
-	factor(t, units.MicrogramPerLitre, units.MilligramPerLitre, "0.001")
-	factor(t, units.OuncePerUSGallon, units.MilligramPerLitre, "28349523.125/3785.411784")
+	factor(t, check.Must(units.MilligramPerLitre.Find("µg/L")), units.MilligramPerLitre, "0.001")
+	factor(t, check.Must(units.MilligramPerLitre.Find("oz/US gal")), units.MilligramPerLitre, "28349523.125/3785.411784")
 	factor(t, units.PoundPerThousandUSGallons, units.MilligramPerLitre, "453592.370/3785.411784")
 	factor(t, units.MilligramPerLitreCaCO3, units.MilligramPerLitreCaCO3, "1")
 	factor(t, units.GermanDegree, units.MilligramPerLitreCaCO3, "1000.860/56.077")
 	factor(t, units.FrenchDegree, units.MilligramPerLitreCaCO3, "10")
 	factor(t, units.EnglishDegree, units.MilligramPerLitreCaCO3, "64798.91/4546.09")
-	factor(t, units.GrainPerUSGallon, units.MilligramPerLitreCaCO3, "64798.91/3785.411784")
+	factor(t, check.Must(units.MilligramPerLitreCaCO3.Find("gr/US gal")), units.MilligramPerLitreCaCO3, "64798.91/3785.411784")
 	factor(t, units.MillimolePerLitre, units.MillimolePerLitre, "1")
 	factor(t, units.MolePerLitre, units.MillimolePerLitre, "1000")
 	factor(t, units.MicrosiemensPerCentimetre, units.MicrosiemensPerCentimetre, "1")
-	factor(t, units.MillisiemensPerCentimetre, units.MicrosiemensPerCentimetre, "1000")
-	factor(t, units.MillisiemensPerMetre, units.MicrosiemensPerCentimetre, "10")
+	factor(t, check.Must(units.MicrosiemensPerCentimetre.Find("mS/cm")), units.MicrosiemensPerCentimetre, "1000")
+	factor(t, check.Must(units.MicrosiemensPerCentimetre.Find("mS/m")), units.MicrosiemensPerCentimetre, "10")
 	factor(t, units.LitrePerMinute, units.LitrePerMinute, "1")
 	factor(t, units.LitrePerHour, units.LitrePerMinute, "1/60")
-	factor(t, units.USGallonPerHour, units.LitrePerMinute, "3.785411784/60")
+	factor(t, check.Must(units.LitrePerMinute.Find("US gal/h")), units.LitrePerMinute, "3.785411784/60")
 	factor(t, units.CubicMetrePerHour, units.LitrePerMinute, "1000/60")
-	factor(t, units.USGallonPerMinute, units.LitrePerMinute, "3.785411784")
+	factor(t, check.Must(units.LitrePerMinute.Find("US gal/min")), units.LitrePerMinute, "3.785411784")
 	factor(t, units.KilogramAnhydrous, units.KilogramAnhydrous, "1")
 	factor(t, units.GramAnhydrous, units.KilogramAnhydrous, "0.001")
 	factor(t, units.GramCO2PerLitre, units.GramCO2PerLitre, "1")
-	factor(t, units.GramCO2Per100Millilitres, units.GramCO2PerLitre, "10")
+	factor(t, check.Must(units.GramCO2PerLitre.Find("g/100 mL CO2")), units.GramCO2PerLitre, "10")
 	factor(t, units.KelvinDifference, units.KelvinDifference, "1")
 	factor(t, units.FahrenheitDifference, units.KelvinDifference, "5/9")
 	factor(t, units.Percent, units.Percent, "1")
@@ -133,8 +134,8 @@ func TestFactorsPrinted(t *testing.T) {
 		{"bar in psi", units.Bar.Of(1).In(units.PSI), 14.5037737730209215154241},
 		{"lb/US gal in g/L", units.PoundPerUSGallon.Of(1).In(units.KilogramPerCubicMetre), 119.8264273168966285439133},
 		{"lb/1000 US gal in g/L", units.PoundPerThousandUSGallons.Of(1).In(units.GramPerLitre), 0.1198264273168966285439133},
-		{"oz/US gal in g/L", units.OuncePerUSGallon.Of(1).In(units.GramPerLitre), 7.489151707306039283994578},
-		{"grain/US gal in mg/L", units.GrainPerUSGallon.Of(1).In(units.MilligramPerLitreCaCO3), 17.11806104527094693484475},
+		{"oz/US gal in g/L", check.Must(units.MilligramPerLitre.Find("oz/US gal")).Of(1).In(units.GramPerLitre), 7.489151707306039283994578},
+		{"grain/US gal in mg/L", check.Must(units.MilligramPerLitreCaCO3.Find("gr/US gal")).Of(1).In(units.MilligramPerLitreCaCO3), 17.11806104527094693484475},
 		{"grain/imp gal in mg/L", units.EnglishDegree.Of(1).In(units.MilligramPerLitreCaCO3), 14.25376752330024262608087},
 		{"°dH in mg/L as CaCO3", units.GermanDegree.Of(1).In(units.MilligramPerLitreCaCO3), 17.848},
 	} {

@@ -14,14 +14,14 @@ var (
 	Metre = define[length, length]("m", 1, 1, "metre", "metres", "meter", "meters")
 	// Millimetre (mm): 1/1000 m.
 	Millimetre = define[length, length]("mm", 1, 1000, "millimetre", "millimetres", "millimeter", "millimeters")
-	// Centimetre (cm): 1/100 m.
-	Centimetre = define[length, length]("cm", 1, 100, "centimetre", "centimetres", "centimeter", "centimeters")
-	// Kilometre (km): 1000 m.
-	Kilometre = define[length, length]("km", 1000, 1, "kilometre", "kilometres", "kilometer", "kilometers")
+	// centimetre (cm): 1/100 m.
+	centimetre = other("cm", 1, 100, "centimetre", "centimetres", "centimeter", "centimeters")
+	// kilometre (km): 1000 m.
+	kilometre = other("km", 1000, 1, "kilometre", "kilometres", "kilometer", "kilometers")
 	// Inch (in): 254/10000 m.
 	Inch = define[length, length]("in", 254, 10000, "inch", "inches", "″", "\"")
-	// Foot (ft): 3048/10000 m.
-	Foot = define[length, length]("ft", 3048, 10000, "foot", "feet", "′", "'")
+	// foot (ft): 3048/10000 m.
+	foot = other("ft", 3048, 10000, "foot", "feet", "′", "'")
 )
 
 var theLength = &dimension{
@@ -30,5 +30,5 @@ var theLength = &dimension{
 
 func (length) describe() *dimension { return theLength }
 func (length) table() []*unit {
-	return []*unit{Metre.u, Millimetre.u, Centimetre.u, Kilometre.u, Inch.u, Foot.u}
+	return []*unit{Metre.u, Millimetre.u, centimetre, kilometre, Inch.u, foot}
 }

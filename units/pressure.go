@@ -67,10 +67,10 @@ var (
 	// PSIGauge (psi gauge): pound-force a square inch.
 	PSIGauge = define[gaugePressure, gaugePressure]("psi gauge", 8896443230521, 1290320000000,
 		"psi", "PSI", "lbf/in²", "lbf/in2", "psig", "psi(g)", "psi (gauge)", "psi g")
-	// StandardAtmosphereGauge (atm gauge): 101.325 kPa.
-	StandardAtmosphereGauge = define[gaugePressure, gaugePressure]("atm gauge", 101325, 1000, "atm", "atmg", "atm(g)", "atm (gauge)", "atm g")
-	// MillibarGauge (mbar gauge): 1/10 kPa gauge.
-	MillibarGauge = define[gaugePressure, gaugePressure]("mbar gauge", 1, 10, "mbar", "hPa", "millibar", "hPa gauge", "mbarg", "mbar(g)", "mbar (gauge)", "mbar g")
+	// standardAtmosphereGauge (atm gauge): 101.325 kPa.
+	standardAtmosphereGauge = other("atm gauge", 101325, 1000, "atm", "atmg", "atm(g)", "atm (gauge)", "atm g")
+	// millibarGauge (mbar gauge): 1/10 kPa gauge.
+	millibarGauge = other("mbar gauge", 1, 10, "mbar", "hPa", "millibar", "hPa gauge", "mbarg", "mbar(g)", "mbar (gauge)", "mbar g")
 )
 
 var theGaugePressure = &dimension{
@@ -80,7 +80,7 @@ var theGaugePressure = &dimension{
 
 func (gaugePressure) describe() *dimension { return theGaugePressure }
 func (gaugePressure) table() []*unit {
-	return []*unit{KilopascalGauge.u, BarGauge.u, PSIGauge.u, StandardAtmosphereGauge.u, MillibarGauge.u}
+	return []*unit{KilopascalGauge.u, BarGauge.u, PSIGauge.u, standardAtmosphereGauge, millibarGauge}
 }
 
 // otherBasis lists the ways to write a pressure on the basis that is not wanted.

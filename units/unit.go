@@ -33,6 +33,11 @@ func define[D, E Dimension](symbol string, num, den float64, names ...string) Un
 	return Unit[D, E]{u: &unit{symbol: symbol, names: names, num: num, den: den, base: num == den}}
 }
 
+// other makes a unit that has no name of its own: it is found and read by its text.
+func other(symbol string, num, den float64, names ...string) *unit {
+	return &unit{symbol: symbol, names: names, num: num, den: den, base: num == den}
+}
+
 // A base stands in for the zero Unit.
 var base = unit{num: 1, den: 1, base: true}
 

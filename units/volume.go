@@ -20,10 +20,10 @@ var (
 	CubicMetre = define[volume, volume]("m³", 1000, 1, "m3", "cubic metre", "cubic metres", "cubic meter", "cubic meters")
 	// USGallon (US gal): 231 cubic inches, 3.785411784 L.
 	USGallon = define[volume, volume]("US gal", 3785411784, 1000000000, "US gallon", "US gallons", "US gals", "gal US", "gal (US)", "gallons US")
-	// USQuart (US qt): 1/4 US gal.
-	USQuart = define[volume, volume]("US qt", 946352946, 1000000000, "US quart", "US quarts", "qt US")
-	// USPint (US pt): 1/8 US gal.
-	USPint = define[volume, volume]("US pt", 473176473, 1000000000, "US pint", "US pints", "pt US")
+	// usQuart (US qt): 1/4 US gal.
+	usQuart = other("US qt", 946352946, 1000000000, "US quart", "US quarts", "qt US")
+	// usPint (US pt): 1/8 US gal.
+	usPint = other("US pt", 473176473, 1000000000, "US pint", "US pints", "pt US")
 	// USFluidOunce (US fl oz): 1/128 US gal.
 	USFluidOunce = define[volume, volume]("US fl oz", 295735295625, 10000000000000, "US fl. oz.", "US floz", "US fluid ounce", "US fluid ounces", "fl oz US")
 	// USBarrel (US bbl): the US beer barrel, 31 US gal.
@@ -31,13 +31,13 @@ var (
 	// ImperialGallon (imp gal): 4.54609 L.
 	ImperialGallon = define[volume, volume]("imp gal", 454609, 100000,
 		"imperial gallon", "imperial gallons", "UK gal", "UK gallon", "UK gallons", "imp gallon", "imp gallons", "imp. gal")
-	// ImperialQuart (imp qt): 1/4 imp gal.
-	ImperialQuart = define[volume, volume]("imp qt", 11365225, 10000000, "imperial quart", "imperial quarts", "UK qt", "UK quart")
-	// ImperialPint (imp pt): 1/8 imp gal.
-	ImperialPint = define[volume, volume]("imp pt", 56826125, 100000000,
+	// imperialQuart (imp qt): 1/4 imp gal.
+	imperialQuart = other("imp qt", 11365225, 10000000, "imperial quart", "imperial quarts", "UK qt", "UK quart")
+	// imperialPint (imp pt): 1/8 imp gal.
+	imperialPint = other("imp pt", 56826125, 100000000,
 		"imperial pint", "imperial pints", "UK pt", "UK pint", "UK pints", "imp pint", "imp pints")
-	// ImperialFluidOunce (imp fl oz): 1/160 imp gal.
-	ImperialFluidOunce = define[volume, volume]("imp fl oz", 284130625, 10000000000, "imperial fl oz", "imperial fluid ounce", "imperial fluid ounces", "UK fl oz")
+	// imperialFluidOunce (imp fl oz): 1/160 imp gal.
+	imperialFluidOunce = other("imp fl oz", 284130625, 10000000000, "imperial fl oz", "imperial fluid ounce", "imperial fluid ounces", "UK fl oz")
 )
 
 var theVolume = &dimension{
@@ -77,8 +77,8 @@ var theVolume = &dimension{
 func (volume) describe() *dimension { return theVolume }
 func (volume) table() []*unit {
 	return []*unit{
-		Litre.u, Millilitre.u, Hectolitre.u, CubicMetre.u, USGallon.u, USQuart.u,
-		USPint.u, USFluidOunce.u, USBarrel.u, ImperialGallon.u, ImperialQuart.u, ImperialPint.u, ImperialFluidOunce.u,
+		Litre.u, Millilitre.u, Hectolitre.u, CubicMetre.u, USGallon.u, usQuart,
+		usPint, USFluidOunce.u, USBarrel.u, ImperialGallon.u, imperialQuart, imperialPint, imperialFluidOunce,
 	}
 }
 
@@ -93,12 +93,12 @@ var (
 	LitrePerMinute = define[volumeFlow, volumeFlow]("L/min", 1, 1, "l/min", "lpm", "LPM")
 	// LitrePerHour (L/h): 1/60 L/min.
 	LitrePerHour = define[volumeFlow, volumeFlow]("L/h", 1, 60, "l/h")
-	// USGallonPerHour (US gal/h): 3.785411784 L/h.
-	USGallonPerHour = define[volumeFlow, volumeFlow]("US gal/h", 3785411784, 60000000000, "US gph")
+	// usGallonPerHour (US gal/h): 3.785411784 L/h.
+	usGallonPerHour = other("US gal/h", 3785411784, 60000000000, "US gph")
 	// CubicMetrePerHour (m³/h): 1000/60 L/min.
 	CubicMetrePerHour = define[volumeFlow, volumeFlow]("m³/h", 1000, 60, "m3/h")
-	// USGallonPerMinute (US gal/min): 3785411784/1000000000 L/min.
-	USGallonPerMinute = define[volumeFlow, volumeFlow]("US gal/min", 3785411784, 1000000000, "US gpm")
+	// usGallonPerMinute (US gal/min): 3785411784/1000000000 L/min.
+	usGallonPerMinute = other("US gal/min", 3785411784, 1000000000, "US gpm")
 )
 
 var theVolumeFlow = &dimension{
@@ -111,5 +111,5 @@ var theVolumeFlow = &dimension{
 
 func (volumeFlow) describe() *dimension { return theVolumeFlow }
 func (volumeFlow) table() []*unit {
-	return []*unit{LitrePerMinute.u, LitrePerHour.u, USGallonPerHour.u, CubicMetrePerHour.u, USGallonPerMinute.u}
+	return []*unit{LitrePerMinute.u, LitrePerHour.u, usGallonPerHour, CubicMetrePerHour.u, usGallonPerMinute}
 }

@@ -47,7 +47,7 @@ func unitsInAPint() Problem {
 		Given:  []string{"imperial pint, 568.26 mL", "5.2 % vol"},
 		Source: Source{ByHand, "UK unit: % vol × mL / 1000 = 5.2 × 568.26 / 1000 = 2.955."},
 		Work: func(w *Working) {
-			pint := units.ImperialPint.Of(1)
+			pint := must(units.Litre.Find("imp pt")).Of(1)
 			n := must(gravity.StandardDrinks(gravity.UnitUK, units.PercentVolume.Of(5.2), pint))
 			w.Step("Units = %% vol × mL / 1000, as a unit is 10 mL.")
 			w.Step("A pint is %s; a unit is 10 mL of ethanol.", pint.Text(units.Millilitre, 2))

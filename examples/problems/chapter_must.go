@@ -181,7 +181,7 @@ func appleByAcidity() Problem {
 		Source: Source{Read, "Goverd et al., as a review page cites them: pH 4.03. Of 55 measured cider apples 54 lie within 0.3 of such a guess; this one " +
 			"does not, and 0.45 is allowed."},
 		Work: func(w *Working) {
-			e := must(juice.Apple.FromAcidity(units.GramPerLitre.Of(1.7), water.TitrationCiderUS))
+			e := must(juice.FromApple.FromAcidity(units.GramPerLitre.Of(1.7), water.TitrationCiderUS))
 			w.Step("An apple brings malic acid, and as much potassium as the mean of apples: %s of its acid is there as salt.", e.Drink.StrongIons().Text(units.MilliequivalentPerLitre, 0))
 			w.Step("The band is %.1f to %.1f, and this juice lies below it: it holds less potassium than most. From the acidity alone nobody can tell; a pH "+
 				"meter can.", e.Low, e.High)
@@ -193,7 +193,7 @@ func appleByAcidity() Problem {
 // cider is a juice after its ferment, its acid still sharp.
 func cider() juice.Drink {
 	r := juice.Reading{PH: 3.4, Acidity: units.GramPerLitre.Of(6), Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(6)}
-	return must(r.Drink(juice.Apple.Acids()))
+	return must(r.Drink(juice.FromApple.Acids()))
 }
 
 // acidityOf is the titratable acidity of a drink.
@@ -227,7 +227,7 @@ func tartarTakesTheRest() Problem {
 			"1000/75.043 = 13.33 mEq/L. Each mmol of cream of tartar, 188.18 mg, takes one proton: 4.34 mmol, 0.816 g/L."},
 		Work: func(w *Working) {
 			r := juice.Reading{PH: 3.1, Acidity: units.GramPerLitre.Of(9), Titration: water.TitrationUS, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(11)}
-			wine := must(r.Drink(juice.Grape.Acids()))
+			wine := must(r.Drink(juice.FromGrape.Acids()))
 			dosed := must(wine.AddSalt(material.PotassiumBicarbonate(), units.GramPerLitre.Of(0.9)))
 			w.Step("The bicarbonate alone: pH %.2f to %.2f, acidity %s to %s.", wine.PH(), dosed.PH(),
 				acidityOf(wine, water.TitrationUS).Text(units.GramPerLitre, 2), acidityOf(dosed, water.TitrationUS).Text(units.GramPerLitre, 2))
@@ -257,7 +257,7 @@ func sharpAndBland() Problem {
 		Work: func(w *Working) {
 			of := func(ph float64, acidity units.MassConcentration) juice.Drink {
 				r := juice.Reading{PH: ph, Acidity: acidity, Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20)}
-				return must(r.Drink(juice.Apple.Acids()))
+				return must(r.Drink(juice.FromApple.Acids()))
 			}
 			bland, sharp := of(3.9, units.GramPerLitre.Of(3)), of(3.1, units.GramPerLitre.Of(11))
 			t := must(bland.WithDrink(sharp, juice.ToAcidity(units.GramPerLitre.Of(5), water.TitrationCiderUS)))
@@ -278,7 +278,7 @@ func sulfiteAfterAcid() Problem {
 		Source: Source{Read, "OIV-MA-AS323-04C, table 1: pKT 1.997 at 10 % vol and 20 °C, 1/(1 + 10^(3.2 − 1.997)) = 5.8966 %."},
 		Work: func(w *Working) {
 			r := juice.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(5.5), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(10)}
-			wine := must(r.Drink(juice.Grape.Acids()))
+			wine := must(r.Drink(juice.FromGrape.Acids()))
 			t := must(wine.WithAcid(water.TartaricAcid, juice.ToPH(3.2)))
 			w.Step("It takes %s of tartaric acid, if none of it settles; the acidity goes to %s.", t.PerLitre.Text(units.GramPerLitre, 1), acidityOf(t.After, water.TitrationOIV).Text(units.GramPerLitre, 1))
 			share := func(d juice.Drink) units.Share {

@@ -53,8 +53,8 @@ func honeyHoldsItsAcidBack() Problem {
 			"2.9 mmol/kg of phosphate take 2.8 mEq: 25.2 are gluconic acid and its lactone, of pK 3.92 (Zubiaur et al. 1998), with the lactone (0.155 of the acid) 3.98; at pH 3.91 that is " +
 			"0.525 of all: 48.0 mmol/kg of 196.16 g/mol, 9.4 g/kg. Mato et al. 1997 found 3.91 to 11.71 g/kg in 20 honeys of Galicia, 7.37 on the mean (read)."},
 		Work: func(w *Working) {
-			u := must(juice.Honey.Usual())
-			b := must(juice.Honey.Brings(u.Extract, distilledWash(), juice.Reading{}))
+			u := must(juice.FromHoney.Usual())
+			b := must(juice.FromHoney.Brings(u.Extract, distilledWash(), juice.Reading{}))
 			const kilograms = 0.010 / (0.075 + 0.010/1.42) // in a litre
 			gluconic := b.Drink.Water().Ion(water.Gluconate).In(units.GramPerLitre) * 196.155 / 195.147 / kilograms
 			w.Step("%s of solids; half of the acid is there as salt, of potassium above all: %s in a litre.", u.Extract.Text(units.GramPerLitre, 0), b.Drink.StrongIons().Text(units.MilliequivalentPerLitre, 1))

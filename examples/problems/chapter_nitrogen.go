@@ -51,7 +51,7 @@ func limitsInLaw() Problem {
 				scope         law.Scope
 				print, within float64 // g/L
 				places        int
-			}{{must(law.Find("thiamine hydrochloride")), law.Wine, 0.0006, 0.00005, 4}, {must(law.Find("citric acid")), law.Wine, 0.7, 0.05, 1}, {law.AmmoniumPhosphate, law.DistillingMaterial, 1.2, 0.05, 1}} {
+			}{{must(law.ParseSubstance("thiamine hydrochloride")), law.Wine, 0.0006, 0.00005, 4}, {must(law.ParseSubstance("citric acid")), law.Wine, 0.7, 0.05, 1}, {law.AmmoniumPhosphate, law.DistillingMaterial, 1.2, 0.05, 1}} {
 				l := must(law.Limits(law.US, row.s, row.scope))[0]
 				n, unit := l.Amount()
 				w.Step("%s in %s: %s %s = %s g/L (%s).", row.s, row.scope, n, unit, l.GramsPerLitre(6), l.Article)
@@ -71,7 +71,7 @@ func mustAnalysis() Problem {
 		Work: func(w *Working) {
 			n := must(nutrient.Assimilable(units.MilligramPerLitre.Of(60), units.MilligramPerLitre.Of(90)))
 			w.Step("Ammonia is %.2f %% nitrogen by the atomic weights.", 100*14.007/must(material.MolarMass("NH3")))
-			low := nutrient.NeedOfWhiteMustAWRI().Nitrogen
+			low := must(nutrient.NeedOfMust("of a white must, low risk", units.DegreePlato.Of(21))).Nitrogen
 			w.Step("The Australian Wine Research Institute asks for %s in a white must (%s).", low.Value.Text(units.MilligramPerLitre, 0), low.Evidence.Grade)
 			w.Answer("assimilable nitrogen", n.In(units.MilligramPerLitre), 1, "mg/L", 139.35, 0.06)
 		},
@@ -90,10 +90,10 @@ func needOfAMust() Problem {
 				bx    units.Extract
 				print float64
 			}{{units.DegreePlato.Of(21), 200}, {units.DegreePlato.Of(25), 300}, {units.DegreePlato.Of(27), 350}} {
-				n := must(nutrient.NeedOfMustBissonButzke(row.bx))
+				n := must(nutrient.NeedOfMust("of a must by its sugar", row.bx))
 				w.Answer("at "+row.bx.Text(units.DegreePlato, 0), n.Nitrogen.Value.In(units.MilligramPerLitre), 0, "mg/L", row.print, 0.5)
 			}
-			sparse := nutrient.NeedOfMustAgenbach().Nitrogen.Value
+			sparse := must(nutrient.NeedOfMust("least of a must", units.DegreePlato.Of(21))).Nitrogen.Value
 			w.Step("Another author: %s at the least. The methods differ by more than the must does.", sparse.Text(units.MilligramPerLitre, 0))
 		},
 	}

@@ -90,11 +90,11 @@ func lengthOfLine() Problem {
 		Work: func(w *Working) {
 			water := must(gravity.NewSolution(units.Kilogram.Of(1), units.Mass{}, units.Mass{}))
 			line := carbonation.Line{Bore: must(units.Inch.Try(3.0 / 16))}
-			at := must(line.Balance(water, units.Celsius.Of(20), units.BarGauge.Of(1), units.USGallonPerMinute.Of(1)))
+			at := must(line.Balance(water, units.Celsius.Of(20), units.BarGauge.Of(1), must(units.LitrePerMinute.Find("US gal/min")).Of(1)))
 			w.Step("Speed %.3f m/s, Reynolds number %.0f, viscosity %.4f mPa·s.", at.Speed, at.Reynolds, must(carbonation.Viscosity(water, units.Celsius.Of(20))))
 			w.Step("Fittings and the drink's own speed take %s, each metre %s (%.2f psi a foot).", at.Fittings.Text(units.KilopascalGauge, 2), at.PerMetre.Text(units.KilopascalGauge, 2),
-				at.PerMetre.In(units.PSIGauge)*units.Foot.Of(1).In(units.Metre))
-			w.Step("The trade counts %.1f psi a foot for it, at any flow.", must(carbonation.PracticeResistance(line.Bore)).In(units.PSIGauge)*units.Foot.Of(1).In(units.Metre))
+				at.PerMetre.In(units.PSIGauge)*must(units.Metre.Find("ft")).Of(1).In(units.Metre))
+			w.Step("The trade counts %.1f psi a foot for it, at any flow.", must(carbonation.PracticeResistance(line.Bore)).In(units.PSIGauge)*must(units.Metre.Find("ft")).Of(1).In(units.Metre))
 			w.Step("That is twice the friction of a smooth line: a figure of practice, whose flow and wall no source states. Cut the line long, try it, shorten it.")
 			w.Answer("length", at.Length.In(units.Metre), 2, "m", 2.650, 0.01)
 		},

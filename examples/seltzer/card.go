@@ -87,7 +87,7 @@ var cautionsOf = []struct{ words, steps string }{
 	{"rests on what is usual of it", "measure"},
 	{"Concentrated acid", "acid"},
 	{"foams up", "acid"},
-	{"measured sample first", "acid"},
+	{"measured sample first", "acid dissolve"},
 	{"may be soured", "acid"},
 	{"settle out as tartrates", "acid"},
 	{"Not sour enough", "malolactic rack"},

@@ -24,6 +24,11 @@ func mustSection(p plan.Plan, s style) section {
 			row{"potassium", ion(b.Potassium), "in the wash", "", ""}.explain(plan.FigureMust),
 			row{"nitrogen for the yeast", ion(b.Nitrogen), "in the wash; it counts against the need", "", ""}.explain(plan.FigureMustNitrogen))
 	}
+	if b := p.Must; b != nil && b.Blend != nil {
+		x := b.Blend
+		out.rows = append(out.rows, row{"of it the other juice", s.mass(x.Mass), fmt.Sprintf("%s of the blend; pH %.2f and %.2f → %.2f, acidity %s and %s → %s as %s",
+			percent(x.Share), x.PH, x.OtherPH, b.PH, litreOf(x.Acidity), litreOf(x.OtherAcidity), litreOf(b.Acidity), b.As), "", ""}.explain(plan.FigureMust))
+	}
 	if a := p.Acid; a != nil && a.When == "before the yeast" {
 		out.rows = append(out.rows, acidRow(*a, s))
 	}

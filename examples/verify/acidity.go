@@ -67,9 +67,9 @@ var juiceSets = [...]struct {
 	from        must.Origin
 	by          water.Titration
 }{
-	{"cider apples, 2021", "juice_apple_2021", must.Apple, water.TitrationCiderUS},
-	{"musts, rootstock trial", "juice_grape_rootstock", must.Grape, water.TitrationUS},
-	{"musts, ripening", "juice_grape_ripening", must.Grape, water.TitrationUS},
+	{"cider apples, 2021", "juice_apple_2021", must.FromApple, water.TitrationCiderUS},
+	{"musts, rootstock trial", "juice_grape_rootstock", must.FromGrape, water.TitrationUS},
+	{"musts, ripening", "juice_grape_ripening", must.FromGrape, water.TitrationUS},
 }
 
 // scoreAcidity scores the pH of juices by their acidity alone, and of wines by their analysis without sulfate.

@@ -149,7 +149,7 @@ func (h HeatRate) CoolingPower(extract units.Mass, in time.Duration) (units.Powe
 	if err := limit.Check("ferment.HeatRate.CoolingPower", "time", in.Hours(), "h", 1.0/60, 8766, "a ferment"); err != nil {
 		return units.Power{}, err
 	}
-	return units.Watt.Of(checked.Number(heat.In(units.Joule) / in.Seconds())), nil
+	return units.Watt.Of(checked.Number(1000 * heat.In(units.Kilojoule) / in.Seconds())), nil
 }
 
 // PeakDay returns the share of the sugar that ferments on the busiest day of a

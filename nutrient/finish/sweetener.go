@@ -72,7 +72,7 @@ var sweetenerTable = []Sweetener{
 
 // listed is a substance by its name in the lists of additions; a test reads them all.
 func listed(name string) law.Substance {
-	s, err := law.Find(name)
+	s, err := law.ParseSubstance(name)
 	if err != nil { // not reached: the names stand in this package
 		panic(err)
 	}

@@ -14,7 +14,7 @@ func ExampleLimits() {
 		n, unit := l.Amount()
 		fmt.Println(n, unit, "=", l.GramsPerLitre(5), "g/L, printed", l.Printed+",", l.Scope.String()+",", l.Article)
 	}
-	thiamine, _ := law.Find("thiamine hydrochloride")
+	thiamine, _ := law.ParseSubstance("thiamine hydrochloride")
 	wine, err := law.Limits(law.EU, thiamine, law.Wine)
 	fmt.Println(wine, err)
 	fmt.Println(wine[0].Allows(units.MilligramPerLitre.Of(0.7)))

@@ -5,10 +5,10 @@ import (
 	"example.org/zymase/units/material"
 )
 
-// Of returns the substance whose limit a material falls under by what it brings: an ammonium
+// SubstanceOf returns the substance whose limit a material falls under by what it brings: an ammonium
 // phosphate or a blend with one, ammonium sulfate, a zinc salt, thiamine. Others are
 // Unlisted; yeast hulls are not known by their composition, so they have to be named.
-func Of(m material.Material) Substance {
+func SubstanceOf(m material.Material) Substance {
 	c := m.Composition()
 	switch ammonium := !c.AmmoniumNitrogen.IsZero(); {
 	case ammonium && !c.Phosphorus.IsZero():

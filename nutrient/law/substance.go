@@ -2,7 +2,7 @@ package law
 
 import "example.org/zymase/internal/choice"
 
-// Substance is what a legal limit speaks of, by its name in the lists of additions: [Find]
+// Substance is what a legal limit speaks of, by its name in the lists of additions: [ParseSubstance]
 // reads it. The zero value, Unlisted, has none in the texts that were read.
 type Substance int
 
@@ -68,10 +68,10 @@ func (s *Substance) UnmarshalText(text []byte) error {
 	return substances.Unmarshal("law.Substance.UnmarshalText", text, s)
 }
 
-// Find returns the substance of a name as the lists of additions have it: "lysozyme", "citric
+// ParseSubstance returns the substance of a name as the lists of additions have it: "lysozyme", "citric
 // acid", "steviol glycosides as steviol". The error is a [*units.NameError] with the names.
-func Find(name string) (Substance, error) {
+func ParseSubstance(name string) (Substance, error) {
 	var s Substance
-	err := substances.Unmarshal("law.Find", []byte(name), &s)
+	err := substances.Unmarshal("law.ParseSubstance", []byte(name), &s)
 	return s, err
 }

@@ -13,24 +13,22 @@ import (
 	"example.org/zymase/units/evidence"
 )
 
-// CellsPerDryGram returns the cells in a gram of new dry yeast matter.
-//
-//   - Source: 1.5 to 2.5e10 cells, 40 to 60 pg each (recalled from memory).
-func CellsPerDryGram() evidence.Figure[Cells] {
+// perDryGram is the cells in a gram of new dry yeast matter.
+func perDryGram() evidence.Figure[Cells] {
 	return evidence.Figure[Cells]{Value: Cells{20}, Low: Cells{15}, High: Cells{25},
 		Evidence: evidence.Evidence{Source: "cell mass 40 to 60 pg", Grade: evidence.Recalled}}
 }
 
 // CellsIn returns the cells of so much new dry yeast, such as [ferment.Balance].DryYeast.
 //
-//   - Source: [CellsPerDryGram].
+//   - Source: 1.5 to 2.5e10 cells to the gram, 40 to 60 pg each (recalled from memory).
 //   - Range: 0 to 1e9 kg; beyond it the error is a [*units.RangeError].
 func CellsIn(dry units.Mass) (evidence.Figure[Cells], error) {
 	g := dry.In(units.Gram)
 	if err := limit.Check("yeast.CellsIn", "dry yeast", g/1000, "kg", 0, amount.MostMass/1000, "a mass"); err != nil {
 		return evidence.Figure[Cells]{}, err
 	}
-	f := CellsPerDryGram()
+	f := perDryGram()
 	return evidence.Figure[Cells]{Value: Cells{g * f.Value.billion}, Low: Cells{g * f.Low.billion}, High: Cells{g * f.High.billion}, Evidence: f.Evidence}, nil
 }
 
@@ -49,7 +47,7 @@ type Starter struct {
 // on a stirrer, with air, grows up to twice that.
 //
 //   - Source: dry yeast 5.323 of 100 extract (Balling, Die Gährungschemie, read);
-//     [CellsPerDryGram]; balance of [ferment.Metabolism.Ferment].
+//     [CellsIn]; balance of [ferment.Metabolism.Ferment].
 //   - Range: wanted above have and at most 1e6 billion; extract 2 to 20 °P; beyond it
 //     the error is a [*units.RangeError].
 //   - Uncertainty: a factor of 1.7 from the cells in a gram alone.
@@ -62,7 +60,7 @@ func StarterFor(have, wanted Cells, strength units.Extract) (Starter, error) {
 	if err := limit.Check(fn, "extract", p, "°P", 2, 20, source); err != nil {
 		return Starter{}, err
 	}
-	dry := (wanted.billion - have.billion) / CellsPerDryGram().Value.billion // g
+	dry := (wanted.billion - have.billion) / perDryGram().Value.billion // g
 	hexose := dry / ferment.UsualMetabolism().MostYeast.In(units.Fraction)
 	nitrogen := dry * formula.NitrogenOfYeast
 	b, err := ferment.UsualMetabolism().Ferment(ferment.Substrate{Hexose: amount.Grams(hexose), Amino: amount.Grams(nitrogen)})
@@ -71,7 +69,7 @@ func StarterFor(have, wanted Cells, strength units.Extract) (Starter, error) {
 	}
 	extract := hexose / formula.GainOfDi
 	out := Starter{
-		Extract: amount.Grams(extract), Grown: Cells{dry * CellsPerDryGram().Value.billion}, Balance: b, Feed: amount.Grams(nitrogen),
+		Extract: amount.Grams(extract), Grown: Cells{dry * perDryGram().Value.billion}, Balance: b, Feed: amount.Grams(nitrogen),
 		// g of liquid over its density, 1 + 0.004 for each °P
 		Volume: units.Millilitre.Of(checked.Number(extract * 100 / p / (1 + 0.004*p))),
 	}
@@ -91,7 +89,7 @@ type PitchCheck struct {
 // Yeast that cannot double at all ferments with what was pitched, and tires.
 //
 //   - Source: log2 of the cells at the end over those pitched, with
-//     [CellsPerDryGram]; 1 to 5 doublings are usual (common practice, no source).
+//     [CellsIn]; 1 to 5 doublings are usual (common practice, no source).
 //   - Range: cells pitched above 0; otherwise the error is a [*units.RangeError].
 func CheckPitch(pitched Cells, b ferment.Balance) (PitchCheck, error) {
 	if err := limit.Check("yeast.CheckPitch", "cells pitched", pitched.billion, "billion", 1e-9, 1e12, "a pitch"); err != nil {

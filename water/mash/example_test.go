@@ -92,7 +92,7 @@ func ExampleMash_Rivals() {
 	}
 	for _, r := range list {
 		if r.Known {
-			fmt.Printf("%s: %v\n", r.Method, r.PH)
+			fmt.Printf("%s: %.2f (%.2f to %.2f)\n", r.Method, r.PH.Value, r.PH.Low, r.PH.High)
 		} else {
 			fmt.Printf("%s: not read\n", r.Method)
 		}
@@ -106,7 +106,7 @@ func ExampleMash_Rivals() {
 func ExampleClass_Malt() {
 	for _, c := range mash.Classes() {
 		m := c.Malt(units.Kilogram.Of(1))
-		fmt.Println(c, "pH", m.PH, "buffering", m.Buffer)
+		fmt.Printf("%s pH %.2f (%.2f to %.2f) buffering %.2f (%.2f to %.2f)\n", c, m.PH.Value, m.PH.Low, m.PH.High, m.Buffer.Value, m.Buffer.Low, m.Buffer.High)
 	}
 	// Output:
 	// pale malt pH 5.72 (5.60 to 5.80) buffering 30.00 (20.00 to 45.00)

@@ -1,24 +1,25 @@
 package mash
 
 import (
-	"fmt"
-
 	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 	"example.org/zymase/units/evidence"
 )
 
-// Figure is a value with its band.
-type Figure struct{ Value, Low, High float64 }
+// figure is a number with its band.
+type figure = evidence.Figure[float64]
 
-// About is a figure whose band is half on either side: About(5.72, 0.03) is 5.69 to 5.75.
-func About(value, half float64) Figure { return Figure{value, value - half, value + half} }
+// band is a figure between two ends.
+func band(value, low, high float64) figure { return figure{Value: value, Low: low, High: high} }
 
-// String reads "5.52 (5.31 to 5.70)".
-func (f Figure) String() string { return fmt.Sprintf("%.2f (%.2f to %.2f)", f.Value, f.Low, f.High) }
+// About is a figure whose band is half on either side: About(5.72, 0.03) is 5.69 to 5.75. It
+// carries no evidence of its own: that of a malt stands in the malt.
+func About(value, half float64) evidence.Figure[float64] {
+	return figure{Value: value, Low: value - half, High: value + half}
+}
 
-func (f Figure) check(fn, what, unit string, low, high float64) error {
+func check(f figure, fn, what, unit string, low, high float64) error {
 	for _, v := range [...]float64{f.Value, f.Low, f.High} {
 		if err := limit.Check(fn, what, v, unit, low, high, source); err != nil {
 			return err
@@ -36,10 +37,8 @@ const source = "what a malt can be, package mash"
 type Malt struct {
 	Name   string
 	Mass   units.Mass
-	PH     Figure // of its mash in distilled water, cooled
-	Buffer Figure // mEq of acid or base that moves the mash of a kilogram by one pH
-	// Evidence says where PH and Buffer come from.
-	Evidence evidence.Evidence
+	PH     evidence.Figure[float64] // of its mash in distilled water, cooled
+	Buffer evidence.Figure[float64] // mEq of acid or base that moves the mash of a kilogram by one pH
 }
 
 // Class is a kind of malt of which only the kind is known. The zero value is Pale.
@@ -81,25 +80,23 @@ func (c *Class) UnmarshalText(text []byte) error {
 //   - Source: 21 mEq/(kg pH) from a maltster's rule of thumb, and 30.5 from Kolbach's 290 mg of
 //     lactic acid to a kilogram for 0.1 pH (94.8 % of it dissociated), both read at third hand. The
 //     ends are chosen: coloured malts were not found.
-var anyBuffer = Figure{30, 20, 45}
+var anyBuffer = figure{Value: 30, Low: 20, High: 45, Evidence: evidence.Evidence{Grade: evidence.Chosen, Note: "between two rules of thumb"}}
 
-var classTable = [...]struct {
-	ph   Figure
-	from evidence.Evidence
-}{
-	Pale: {Figure{5.72, 5.6, 5.8}, evidence.Evidence{Source: palmer, Grade: evidence.Read,
-		Note: "second hand, base malts 5.7 to 5.8; 5.74 by Taylor 1990, about 5.6 by a maltster; " + chosen}},
-	Pilsner: {Figure{5.8, 5.6, 6.0}, evidence.Evidence{Source: "Palmer & Kaminski p. 76 and 80", Grade: evidence.Read,
-		Note: "second hand, congress worts by lot, the value is the middle; " + chosen}},
-	Caramel:   {Figure{4.65, 4.5, 4.8}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand; " + chosen}},
-	Chocolate: {Figure{4.4, 4.3, 4.5}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand; " + chosen}},
-	Black:     {Figure{4.1, 4.0, 4.2}, evidence.Evidence{Source: palmer, Grade: evidence.Read, Note: "second hand; " + chosen}},
+// read is a band that was seen in the source.
+func read(f figure, source, note string) figure {
+	f.Evidence = evidence.Evidence{Source: source, Grade: evidence.Read, Note: note}
+	return f
 }
 
-const (
-	palmer = "J. Palmer, pH in distilled water, as quoted"
-	chosen = "the buffering, 30 (20 to 45) mEq/(kg pH), is chosen between two rules of thumb"
-)
+var classTable = [...]figure{
+	Pale:      read(band(5.72, 5.6, 5.8), palmer, "second hand, base malts 5.7 to 5.8; 5.74 by Taylor 1990, about 5.6 by a maltster"),
+	Pilsner:   read(band(5.8, 5.6, 6.0), "Palmer & Kaminski p. 76 and 80", "second hand, congress worts by lot, the value is the middle"),
+	Caramel:   read(band(4.65, 4.5, 4.8), palmer, "second hand"),
+	Chocolate: read(band(4.4, 4.3, 4.5), palmer, "second hand"),
+	Black:     read(band(4.1, 4.0, 4.2), palmer, "second hand"),
+}
+
+const palmer = "J. Palmer, pH in distilled water, as quoted"
 
 // Malt returns so much of a malt of the class, with the wide band of the class. A class that is
 // none has no band, and [Mash.PH] refuses it.
@@ -107,5 +104,5 @@ func (c Class) Malt(mass units.Mass) Malt {
 	if classes.Check("mash.Class.Malt", c) != nil {
 		return Malt{Name: c.String(), Mass: mass}
 	}
-	return Malt{Name: c.String(), Mass: mass, PH: classTable[c].ph, Buffer: anyBuffer, Evidence: classTable[c].from}
+	return Malt{Name: c.String(), Mass: mass, PH: classTable[c], Buffer: anyBuffer}
 }

@@ -3,12 +3,14 @@ package mash
 import (
 	"cmp"
 	"errors"
+	"fmt"
 	"math"
 
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 	"example.org/zymase/water"
 )
 
@@ -21,8 +23,13 @@ type Mash struct {
 
 // Prediction is a pH with its band, and what the band is made of.
 type Prediction struct {
-	Figure
+	evidence.Figure[float64]
 	Parts []Part
+}
+
+// String reads "5.52 (5.31 to 5.70)".
+func (p Prediction) String() string {
+	return fmt.Sprintf("%.2f (%.2f to %.2f)", p.Value, p.Low, p.High)
 }
 
 // Part is how far one thing that is not known well moves the figure, with it at the low and at the
@@ -66,6 +73,7 @@ func (s *state) estimatePH() (Prediction, error) {
 	if err := limit.Check(s.fn, "pH of the mash", e.Value, "", leastPH, mostPH, "a mash"); err != nil {
 		return Prediction{}, err
 	}
+	e.Evidence = evidence.Evidence{Source: "deLange 2015, with Kolbach's divisors", Grade: evidence.Computed, Note: "pH of the mash"}
 	return e, nil
 }
 
@@ -83,7 +91,7 @@ const (
 // unknown is a number of the mash with its band; value is what it counts as now.
 type unknown struct {
 	name string
-	Figure
+	figure
 	now float64
 }
 
@@ -105,10 +113,10 @@ func (m Mash) prepare(fn string) (*state, error) {
 		if err := limit.Check(fn, "mass of "+malt.Name, kg, "kg", 0.001, 1e5, "a mash"); err != nil {
 			return nil, err
 		}
-		if err := malt.PH.check(fn, "pH in distilled water of "+malt.Name, "", 3.5, 7); err != nil {
+		if err := check(malt.PH, fn, "pH in distilled water of "+malt.Name, "", 3.5, 7); err != nil {
 			return nil, err
 		}
-		if err := malt.Buffer.check(fn, "buffering of "+malt.Name, "mEq/(kg pH)", 5, 150); err != nil {
+		if err := check(malt.Buffer, fn, "buffering of "+malt.Name, "mEq/(kg pH)", 5, 150); err != nil {
 			return nil, err
 		}
 		total += kg
@@ -122,9 +130,9 @@ func (m Mash) prepare(fn string) (*state, error) {
 		return nil, err
 	}
 	for _, u := range [...]unknown{
-		{name: "calcium with malt phosphate", Figure: Figure{1 / calciumDivisor, 1. / 7, 1. / 2}},
-		{name: "magnesium with malt phosphate", Figure: Figure{1 / magnesiumDivisor, 1. / 14, 1. / 4}},
-		{name: "CO2 that stays in the mash", Figure: Figure{0, 0, 1}},
+		{name: "calcium with malt phosphate", figure: band(1/calciumDivisor, 1./7, 1./2)},
+		{name: "magnesium with malt phosphate", figure: band(1/magnesiumDivisor, 1./14, 1./4)},
+		{name: "CO2 that stays in the mash", figure: band(0, 0, 1)},
 	} {
 		u.now = u.Value
 		s.unknown = append(s.unknown, u)

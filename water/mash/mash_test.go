@@ -74,7 +74,7 @@ func TestPHByHand(t *testing.T) {
 // pK 6.38 less 0.02 of activity, 26 % is still bicarbonate: 1.6 mEq of the 6) by −0.05 or so. Low 5.92 −
 // √(0.01 + 0.0044 + 0.0025), high 5.92 + √(0.01 + 0.01).
 func TestBandByHand(t *testing.T) {
-	m := Mash{[]Malt{{Name: "malt", Mass: kg(1), PH: About(5.72, 0.1), Buffer: Figure{30, 20, 45}}}, liquor(t, 100.086, 0, 0), litres(3)}
+	m := Mash{[]Malt{{Name: "malt", Mass: kg(1), PH: About(5.72, 0.1), Buffer: band(30, 20, 45)}}, liquor(t, 100.086, 0, 0), litres(3)}
 	e, err := m.PH()
 	if err != nil {
 		t.Fatal(err)
@@ -164,7 +164,7 @@ func TestRivals(t *testing.T) {
 		near(t, "low", list[1].PH.Value-list[1].PH.Low, math.Hypot(0.12, map[bool]float64{true: 0.15, false: 0.3}[r.calcium == 0]), 0.001)
 		near(t, "high", list[1].PH.High-list[1].PH.Value, math.Hypot(0.08, map[bool]float64{true: 0.3, false: 0.15}[r.calcium == 0]), 0.001)
 		for k, v := range list {
-			if v.Known != (k < 2) || v.Method == "" || v.Evidence.Source == "" {
+			if v.Known != (k < 2) || v.Method == "" || v.PH.Evidence.Source == "" {
 				t.Errorf("%+v", v)
 			}
 		}
@@ -188,8 +188,8 @@ func TestRefusals(t *testing.T) {
 		"no malt":      one(with(func(m *Mash) { m.Malts = nil }).PH()),
 		"mass":         one(with(func(m *Mash) { m.Malts[0].Mass = units.Mass{} }).PH()),
 		"pH":           one(with(func(m *Mash) { m.Malts[0].PH = About(7.1, 0) }).PH()),
-		"low end":      one(with(func(m *Mash) { m.Malts[0].PH = Figure{5.7, 5.8, 5.9} }).PH()),
-		"high end":     one(with(func(m *Mash) { m.Malts[0].PH = Figure{5.7, 5.6, 5.65} }).PH()),
+		"low end":      one(with(func(m *Mash) { m.Malts[0].PH = band(5.7, 5.8, 5.9) }).PH()),
+		"high end":     one(with(func(m *Mash) { m.Malts[0].PH = band(5.7, 5.6, 5.65) }).PH()),
 		"buffer":       one(with(func(m *Mash) { m.Malts[0].Buffer = About(4, 0) }).PH()),
 		"no class":     one(with(func(m *Mash) { m.Malts[0] = Class(9).Malt(kg(1)) }).PH()),
 		"thick":        one(with(func(m *Mash) { m.Volume = litres(3) }).PH()),
@@ -201,7 +201,7 @@ func TestRefusals(t *testing.T) {
 		"salty dose":   one(with(func(m *Mash) { m.Water = sea }).WithAcid(water.LacticAcid, 5.4)),
 		"rivals of it": one(with(func(m *Mash) { m.Water = sea }).Rivals()),
 		"much at an end": one(with(func(m *Mash) {
-			m.Malts[0].Buffer, m.Volume = Figure{60, 50, 150}, litres(4)
+			m.Malts[0].Buffer, m.Volume = band(60, 50, 150), litres(4)
 		}).WithAcid(water.LacticAcid, 4.2)),
 		"aim":          one(good.WithAcid(water.LacticAcid, 3.9)),
 		"aim is up":    one(good.WithAcid(water.LacticAcid, 6.5)),

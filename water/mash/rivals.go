@@ -9,10 +9,9 @@ import (
 
 // Rival is one way to predict a mash pH, with what it says of a mash.
 type Rival struct {
-	Method   string
-	Known    bool // false where the method's figures were not read
-	PH       Figure
-	Evidence evidence.Evidence
+	Method string
+	Known  bool // false where the method's figures were not read
+	PH     evidence.Figure[float64]
 }
 
 // Rivals returns what the published ways say of the mash, side by side: the balance of protons,
@@ -47,16 +46,16 @@ func (m Mash) Rivals() ([]Rival, error) {
 	move := kolbachSlope * equivalents(s.water.ResidualAlkalinity())
 	ph := distilled.Value + move
 	ends := [2]float64{move / 2, -move} // half and twice the slope, as differences
-	kolbach := Figure{ph,
-		ph - math.Hypot(distilled.Value-distilled.Low, max(ends[0], ends[1])),
-		ph + math.Hypot(distilled.High-distilled.Value, -min(ends[0], ends[1]))}
+	kolbach := band(ph,
+		ph-math.Hypot(distilled.Value-distilled.Low, max(ends[0], ends[1])),
+		ph+math.Hypot(distilled.High-distilled.Value, -min(ends[0], ends[1])))
+	kolbach.Evidence = evidence.Evidence{Source: "Kolbach 1953", Grade: evidence.Recalled, Note: "pH of the wort at 12 °P, whatever the thickness of the mash"}
+	unread := figure{Evidence: evidence.Evidence{Source: "Barth & Zaman 2015", Grade: evidence.Read,
+		Note: "the abstract alone: Kolbach's equation needs other parameters for ale, Munich and pilsner malt, which stand in the paper"}}
 	return []Rival{
-		{"balance of protons", true, own.Figure, evidence.Evidence{Source: "deLange 2015, with Kolbach's divisors", Grade: evidence.Computed,
-			Note: "pH of the mash"}},
-		{"residual alkalinity", true, kolbach, evidence.Evidence{Source: "Kolbach 1953", Grade: evidence.Recalled,
-			Note: "pH of the wort at 12 °P, whatever the thickness of the mash"}},
-		{"residual alkalinity, modified for mashes", false, Figure{}, evidence.Evidence{Source: "Barth & Zaman 2015", Grade: evidence.Read,
-			Note: "the abstract alone: Kolbach's equation needs other parameters for ale, Munich and pilsner malt, which stand in the paper"}},
+		{"balance of protons", true, own.Figure},
+		{"residual alkalinity", true, kolbach},
+		{"residual alkalinity, modified for mashes", false, unread},
 	}, nil
 }
 

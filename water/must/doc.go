@@ -3,7 +3,7 @@
 //
 //	reading := must.Reading{PH: 3.5, Acidity: units.GramPerLitre.Of(6.0), Titration: water.TitrationCiderUS,
 //		Temperature: units.Celsius.Of(20)}
-//	juice, _ := reading.Drink(must.Apple.Acids())
+//	juice, _ := reading.Drink(must.FromApple.Acids())
 //	fix, _ := juice.WithAcid(water.MalicAcid, must.ToPH(3.3))
 //	fmt.Println(fix.PerLitre, fix.After.PH())
 //

@@ -237,11 +237,11 @@ func TestReadingLeadsBack(t *testing.T) {
 // Known potassium stays as it is, and what the pH asks for besides has no name.
 func TestKnownPotassium(t *testing.T) {
 	r := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20)}
-	free, err := r.Drink(Grape.Acids())
+	free, err := r.Drink(FromGrape.Acids())
 	if err != nil {
 		t.Fatal(err)
 	}
-	d, err := r.Drink(Grape.Acids(), water.Potassium.At(milligrams(1200)))
+	d, err := r.Drink(FromGrape.Acids(), water.Potassium.At(milligrams(1200)))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -249,7 +249,7 @@ func TestKnownPotassium(t *testing.T) {
 	near(t, "pH", d.PH(), 3.4, 1e-6)
 	near(t, "strong ions", d.StrongIons().In(units.MilliequivalentPerLitre), free.StrongIons().In(units.MilliequivalentPerLitre), 2)
 	// Acid that is known leaves the rest to the others, and sulfite counts by its charge.
-	e, err := r.Drink(Grape.Acids(), water.Malate.At(milligrams(2000)), water.Sulfite.At(milligrams(60)))
+	e, err := r.Drink(FromGrape.Acids(), water.Malate.At(milligrams(2000)), water.Sulfite.At(milligrams(60)))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -265,7 +265,7 @@ func TestEdges(t *testing.T) {
 		t.Error(err)
 	}
 	r.PH, r.Acidity, r.Strength = 6, milligrams(300), percent(16)
-	d, err := r.Drink(Apple.Acids())
+	d, err := r.Drink(FromApple.Acids())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -274,14 +274,14 @@ func TestEdges(t *testing.T) {
 			t.Error(err)
 		}
 	}
-	if _, err := Apple.FromAcidity(milligrams(13000), water.TitrationUS); err != nil {
+	if _, err := FromApple.FromAcidity(milligrams(13000), water.TitrationUS); err != nil {
 		t.Error(err)
 	}
 }
 
 func TestRefusals(t *testing.T) {
 	good := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20)}
-	d, err := good.Drink(Grape.Acids())
+	d, err := good.Drink(FromGrape.Acids())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -292,29 +292,29 @@ func TestRefusals(t *testing.T) {
 	}
 	one := func(_ any, err error) error { return err }
 	for name, err := range map[string]error{
-		"pH":             one(with(func(r *Reading) { r.PH = 6.1 }).Drink(Grape.Acids())),
-		"pH NaN":         one(with(func(r *Reading) { r.PH = math.NaN() }).Drink(Grape.Acids())),
+		"pH":             one(with(func(r *Reading) { r.PH = 6.1 }).Drink(FromGrape.Acids())),
+		"pH NaN":         one(with(func(r *Reading) { r.PH = math.NaN() }).Drink(FromGrape.Acids())),
 		"no acids":       one(good.Drink(nil)),
 		"potassium acid": one(good.Drink(AcidShares{water.Potassium.At(milligrams(1))})),
 		"negative":       one(good.Drink(AcidShares{water.Malate.At(milligrams(-1))})),
-		"strength":       one(with(func(r *Reading) { r.Strength = percent(16.1) }).Drink(Grape.Acids())),
-		"acidity":        one(with(func(r *Reading) { r.Acidity = milligrams(1e6) }).Drink(Grape.Acids())),
-		"too sour":       one(with(func(r *Reading) { r.PH = 2.1; r.Acidity = milligrams(2000) }).Drink(Grape.Acids())),
-		"too little":     one(with(func(r *Reading) { r.PH = 2.1; r.Acidity = milligrams(10) }).Drink(Grape.Acids())),
-		"too much":       one(with(func(r *Reading) { r.PH = 5.9; r.Acidity = milligrams(30000) }).Drink(Grape.Acids())),
-		"known":          one(good.Drink(Grape.Acids(), water.Calcium.At(milligrams(1)), water.Calcium.At(milligrams(1)))),
-		"titration":      one(with(func(r *Reading) { r.Titration.End = 3 }).Drink(Grape.Acids())),
-		"temperature":    one(with(func(r *Reading) { r.Temperature = units.Celsius.Of(95) }).Drink(Grape.Acids())),
+		"strength":       one(with(func(r *Reading) { r.Strength = percent(16.1) }).Drink(FromGrape.Acids())),
+		"acidity":        one(with(func(r *Reading) { r.Acidity = milligrams(1e6) }).Drink(FromGrape.Acids())),
+		"too sour":       one(with(func(r *Reading) { r.PH = 2.1; r.Acidity = milligrams(2000) }).Drink(FromGrape.Acids())),
+		"too little":     one(with(func(r *Reading) { r.PH = 2.1; r.Acidity = milligrams(10) }).Drink(FromGrape.Acids())),
+		"too much":       one(with(func(r *Reading) { r.PH = 5.9; r.Acidity = milligrams(30000) }).Drink(FromGrape.Acids())),
+		"known":          one(good.Drink(FromGrape.Acids(), water.Calcium.At(milligrams(1)), water.Calcium.At(milligrams(1)))),
+		"titration":      one(with(func(r *Reading) { r.Titration.End = 3 }).Drink(FromGrape.Acids())),
+		"temperature":    one(with(func(r *Reading) { r.Temperature = units.Celsius.Of(95) }).Drink(FromGrape.Acids())),
 		"New":            one(New(d.Water(), percent(17))),
 		"New hot":        one(New(mustAt(t, d.Water(), 95), percent(7))),
 		"shift":          one(water.PKShift(percent(16.5))),
-		"analysis":       one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV, Ions: []water.Content{water.Tartrate.At(milligrams(5000))}}.Drink(Grape.Acids())),
+		"analysis":       one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV, Ions: []water.Content{water.Tartrate.At(milligrams(5000))}}.Drink(FromGrape.Acids())),
 		"analysis rest":  one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV}.Drink(nil)),
-		"analysis ions":  one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV, Ions: []water.Content{{Ion: 99}}}.Drink(Grape.Acids())),
-		"fruit low":      one(Apple.FromAcidity(milligrams(500), water.TitrationCiderUS)),
-		"fruit high":     one(Grape.FromAcidity(milligrams(21000), water.TitrationOIV)),
-		"fruit acid":     one(Grape.FromAcidity(milligrams(7000), water.Titration{End: 7, As: 99})),
-		"fruit end":      one(Grape.FromAcidity(milligrams(7000), water.Titration{End: 3, As: water.TartaricAcid})),
+		"analysis ions":  one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV, Ions: []water.Content{{Ion: 99}}}.Drink(FromGrape.Acids())),
+		"fruit low":      one(FromApple.FromAcidity(milligrams(500), water.TitrationCiderUS)),
+		"fruit high":     one(FromGrape.FromAcidity(milligrams(21000), water.TitrationOIV)),
+		"fruit acid":     one(FromGrape.FromAcidity(milligrams(7000), water.Titration{End: 7, As: 99})),
+		"fruit end":      one(FromGrape.FromAcidity(milligrams(7000), water.Titration{End: 3, As: water.TartaricAcid})),
 		"acidity of":     one(d.Acidity(water.Titration{End: 7, As: 99})),
 		"curve salty":    one(salted(t, 0, 5, map[water.Ion]float64{water.Citrate: 150}).Titrate(9, 3)),
 		"curve down":     one(d.Titrate(3, 10)),

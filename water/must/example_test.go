@@ -12,7 +12,7 @@ import (
 // A juice for cider: pH and acidity were measured.
 func juice() must.Drink {
 	r := must.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(4.6), Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20)}
-	d, err := r.Drink(must.Apple.Acids())
+	d, err := r.Drink(must.FromApple.Acids())
 	if err != nil {
 		panic(err)
 	}
@@ -47,7 +47,7 @@ func ExampleDrink_WithAcid() {
 // A sour wine is brought to an acidity with potassium bicarbonate.
 func ExampleDrink_WithSalt() {
 	r := must.Reading{PH: 3.0, Acidity: units.GramPerLitre.Of(10), Titration: water.TitrationUS, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(11)}
-	wine, err := r.Drink(must.Grape.Acids())
+	wine, err := r.Drink(must.FromGrape.Acids())
 	if err != nil {
 		panic(err)
 	}
@@ -73,7 +73,7 @@ func ExampleDrink_WithSalt() {
 // Sharp juice and bland: the blend for a pH.
 func ExampleDrink_WithDrink() {
 	r := must.Reading{PH: 3.1, Acidity: units.GramPerLitre.Of(11), Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20)}
-	sharp, err := r.Drink(must.Apple.Acids())
+	sharp, err := r.Drink(must.FromApple.Acids())
 	if err != nil {
 		panic(err)
 	}
@@ -89,7 +89,7 @@ func ExampleDrink_WithDrink() {
 
 // From the acidity alone the pH is a guess.
 func ExampleOrigin_FromAcidity() {
-	e, err := must.Apple.FromAcidity(units.GramPerLitre.Of(4.6), water.TitrationCiderUS)
+	e, err := must.FromApple.FromAcidity(units.GramPerLitre.Of(4.6), water.TitrationCiderUS)
 	if err != nil {
 		panic(err)
 	}
@@ -179,7 +179,7 @@ func ExampleNew() {
 
 // What a mead maker starts from, and how well it is known.
 func ExampleOrigin_Usual() {
-	u, err := must.Honey.Usual()
+	u, err := must.FromHoney.Usual()
 	if err != nil {
 		panic(err)
 	}
@@ -198,7 +198,7 @@ func ExampleOrigin_Brings() {
 		panic(err)
 	}
 	for _, r := range []must.Reading{{}, {PH: 3.6, Acidity: units.GramPerLitre.Of(1.1), Titration: water.TitrationUS, Temperature: units.Celsius.Of(20)}} {
-		b, err := must.Honey.Brings(units.GramPerLitre.Of(290), distilled, r)
+		b, err := must.FromHoney.Brings(units.GramPerLitre.Of(290), distilled, r)
 		if err != nil {
 			panic(err)
 		}

@@ -78,23 +78,23 @@ func (a *Aim) UnmarshalJSON(text []byte) error {
 	return nil
 }
 
-// The form of a [Part] in JSON.
+// The form of a [Constituent] in JSON.
 type partJSON struct {
 	Name    string                                   `json:"name"`
 	Content evidence.Figure[units.MassConcentration] `json:"content"`
 }
 
 // MarshalJSON writes the name and the content.
-func (p Part) MarshalJSON() ([]byte, error) { return json.Marshal(partJSON{p.Name, p.Content}) }
+func (p Constituent) MarshalJSON() ([]byte, error) { return json.Marshal(partJSON{p.Name, p.Content}) }
 
 // UnmarshalJSON reads what [Part.MarshalJSON] writes. A name that is of no ion, nitrogen or
 // acidity is a [*units.NameError].
-func (p *Part) UnmarshalJSON(text []byte) error {
+func (p *Constituent) UnmarshalJSON(text []byte) error {
 	var in partJSON
 	if err := json.Unmarshal(text, &in); err != nil {
 		return err
 	}
-	read := Part{Name: in.Name, Content: in.Content}
+	read := Constituent{Name: in.Name, Content: in.Content}
 	switch acid, acidity := strings.CutPrefix(in.Name, acidityOf); {
 	case in.Name == nitrogenNames[amino]:
 		read.nitrogen = amino
@@ -103,12 +103,12 @@ func (p *Part) UnmarshalJSON(text []byte) error {
 	case acidity:
 		read.nitrogen = ofAcidity
 		if _, err := water.ParseAcid(acid); err != nil {
-			return limit.Named("must.Part.UnmarshalJSON", err)
+			return limit.Named("must.Constituent.UnmarshalJSON", err)
 		}
 	default:
 		var err error
 		if read.ion, err = water.ParseIon(in.Name); err != nil {
-			return limit.Named("must.Part.UnmarshalJSON", err)
+			return limit.Named("must.Constituent.UnmarshalJSON", err)
 		}
 	}
 	*p = read

@@ -14,10 +14,10 @@ type Origin int
 
 // Origins.
 const (
-	Apple Origin = iota
-	Grape
-	Honey
-	Malt
+	FromApple Origin = iota
+	FromGrape
+	FromHoney
+	FromMalt
 )
 
 var origins = choice.Of[Origin]("origin of a must", "apple", "grape", "honey", "malt")
@@ -44,10 +44,10 @@ type fruitFacts struct {
 // apples in internal/published, and the mean of the medians of the two sets of grapes (57 and
 // 40 mEq/L); the even rows were not looked at.
 var fruitTable = [...]fruitFacts{
-	Apple: {AcidShares{water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(39), 1200, 13000, evidence.Evidence{
+	FromApple: {AcidShares{water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(39), 1200, 13000, evidence.Evidence{
 		Source: "Kumar et al., J. Am. Soc. Hort. Sci. 2021, JASHS05056: 109 cider-apple juices, odd rows", Grade: evidence.Fitted,
 		Note: "malic acid is more than 85 % of the acids of an apple"}},
-	Grape: {AcidShares{water.Tartrate.At(units.GramPerLitre.Of(1)), water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(48),
+	FromGrape: {AcidShares{water.Tartrate.At(units.GramPerLitre.Of(1)), water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(48),
 		3900, 20000, evidence.Evidence{
 			Source: "Migicovsky et al., rootstock trial 1995-1999, and a ripening series: 378 musts, odd rows", Grade: evidence.Fitted,
 			Note: "as much tartaric as malic acid is taken; musts have from 1 to 4 to 4 to 1"}},
@@ -58,9 +58,9 @@ var fruitTable = [...]fruitFacts{
 // that a titration would find, and neither has an Origin that is none: [Reading.Drink] refuses them.
 func (f Origin) Acids() AcidShares {
 	switch {
-	case origins.Check("must.Origin.Acids", f) != nil || f == Malt:
+	case origins.Check("must.Origin.Acids", f) != nil || f == FromMalt:
 		return nil
-	case f == Honey:
+	case f == FromHoney:
 		return AcidShares{water.Gluconate.At(units.GramPerLitre.Of(1))}
 	}
 	return append(AcidShares(nil), fruitTable[f].acids...)
@@ -95,7 +95,7 @@ func (f Origin) FromAcidity(acidity units.MassConcentration, t water.Titration) 
 		return Estimate{}, err
 	}
 	if int(f) >= len(fruitTable) {
-		return Estimate{}, &units.NameError{Func: fn, What: "fruit", Name: f.String(), Choices: []string{Apple.String(), Grape.String()}}
+		return Estimate{}, &units.NameError{Func: fn, What: "fruit", Name: f.String(), Choices: []string{FromApple.String(), FromGrape.String()}}
 	}
 	facts := &fruitTable[f]
 	as, err := water.ConvertAcidity(acidity, t.As, water.TartaricAcid)

@@ -18,19 +18,19 @@ func TestBringsRefusals(t *testing.T) {
 	sour := Reading{Acidity: gramPerLitre(5), Titration: water.TitrationCiderUS}
 	for what, ask := range map[string]func() (Brought, error){
 		"titration of a fruit": func() (Brought, error) {
-			return Apple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(5)})
+			return FromApple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(5)})
 		},
-		"fruit in a brine": func() (Brought, error) { return Apple.Brings(gramPerLitre(120), salty, sour) },
+		"fruit in a brine": func() (Brought, error) { return FromApple.Brings(gramPerLitre(120), salty, sour) },
 		"fruit and much of one": func() (Brought, error) {
-			return Grape.Brings(gramPerLitre(220), pure(t), sour, water.Sodium.At(gramPerLitre(60)))
+			return FromGrape.Brings(gramPerLitre(220), pure(t), sour, water.Sodium.At(gramPerLitre(60)))
 		},
-		"honey in a brine": func() (Brought, error) { return Honey.Brings(gramPerLitre(230), salty, Reading{}) },
-		"malt in a brine":  func() (Brought, error) { return Malt.Brings(gramPerLitre(120), salty, Reading{PH: 5.2}) },
+		"honey in a brine": func() (Brought, error) { return FromHoney.Brings(gramPerLitre(230), salty, Reading{}) },
+		"malt in a brine":  func() (Brought, error) { return FromMalt.Brings(gramPerLitre(120), salty, Reading{PH: 5.2}) },
 		"malt and much of one": func() (Brought, error) {
-			return Malt.Brings(gramPerLitre(120), pure(t), Reading{PH: 5.2}, water.Sodium.At(gramPerLitre(60)))
+			return FromMalt.Brings(gramPerLitre(120), pure(t), Reading{PH: 5.2}, water.Sodium.At(gramPerLitre(60)))
 		},
 		"honey and much of one": func() (Brought, error) {
-			return Honey.Brings(gramPerLitre(230), pure(t), Reading{}, water.Potassium.At(gramPerLitre(60)))
+			return FromHoney.Brings(gramPerLitre(230), pure(t), Reading{}, water.Potassium.At(gramPerLitre(60)))
 		},
 	} {
 		if b, err := ask(); err == nil {
@@ -42,7 +42,7 @@ func TestBringsRefusals(t *testing.T) {
 // A text that is none of what it should be is refused.
 func TestTextsThatAreNone(t *testing.T) {
 	for text, into := range map[string]any{
-		`[]`: new(Drink), `{"pH":"x"}`: new(Aim), `{"name":5}`: new(Part), `{"name":"acidity as gold"}`: new(Part), `{"name":"gold"}`: new(Part),
+		`[]`: new(Drink), `{"pH":"x"}`: new(Aim), `{"name":5}`: new(Constituent), `{"name":"acidity as gold"}`: new(Constituent), `{"name":"gold"}`: new(Constituent),
 	} {
 		if err := json.Unmarshal([]byte(text), into); err == nil {
 			t.Errorf("%T: %s is taken", into, text)

@@ -9,8 +9,8 @@ import (
 	"example.org/zymase/water"
 )
 
-// Part is one thing that a must usually holds: of an ion, of nitrogen by its form, or its acidity.
-type Part struct {
+// Constituent is one thing that a must usually holds: of an ion, of nitrogen by its form, or its acidity.
+type Constituent struct {
 	Name     string // "potassium", "acidity as malic acid", "amino nitrogen"
 	Content  evidence.Figure[units.MassConcentration]
 	ion      water.Ion
@@ -21,7 +21,7 @@ type Part struct {
 type Usual struct {
 	Extract units.MassConcentration  // solids of the litre; what follows goes with them
 	PH      evidence.Figure[float64] // of fruit it follows from acidity and strong ions, and is here what was measured
-	Parts   []Part
+	Parts   []Constituent
 }
 
 const (
@@ -33,11 +33,11 @@ const (
 	honeyOf = 0.010 / (0.075 + 0.010/1.42)
 )
 
-func about(name string, v, low, high float64, e evidence.Evidence) Part {
-	return Part{Name: name, Content: evidence.Figure[units.MassConcentration]{Value: milligrams(v), Low: milligrams(low), High: milligrams(high), Evidence: e}}
+func about(name string, v, low, high float64, e evidence.Evidence) Constituent {
+	return Constituent{Name: name, Content: evidence.Figure[units.MassConcentration]{Value: milligrams(v), Low: milligrams(low), High: milligrams(high), Evidence: e}}
 }
 
-func holds(i water.Ion, v, low, high float64, e evidence.Evidence) Part {
+func holds(i water.Ion, v, low, high float64, e evidence.Evidence) Constituent {
 	p := about(i.Name(), v, low, high, e)
 	p.ion = i
 	return p
@@ -47,19 +47,19 @@ const acidityOf = "acidity as "
 
 var nitrogenNames = [...]string{amino: "amino nitrogen", ammonium: "ammonium nitrogen"}
 
-func nitrogen(form int, v, low, high float64, e evidence.Evidence) Part {
+func nitrogen(form int, v, low, high float64, e evidence.Evidence) Constituent {
 	p := about(nitrogenNames[form], v, low, high, e)
 	p.nitrogen = form
 	return p
 }
 
-func acidityAs(a water.Acid, v, low, high float64, e evidence.Evidence) Part {
+func acidityAs(a water.Acid, v, low, high float64, e evidence.Evidence) Constituent {
 	p := about(acidityOf+a.Name(), v, low, high, e)
 	p.nitrogen = ofAcidity
 	return p
 }
 
-func scaled(p Part, k float64) Part {
+func scaled(p Constituent, k float64) Constituent {
 	c := &p.Content
 	for _, v := range []*units.MassConcentration{&c.Value, &c.Low, &c.High} {
 		*v = milligrams(k * v.In(units.MilligramPerLitre))
@@ -97,25 +97,25 @@ func (f Origin) Usual() (Usual, error) {
 	}
 	gl := func(x float64) units.MassConcentration { return units.GramPerLitre.Of(checked.Number(x)) }
 	switch f {
-	case Apple:
+	case FromApple:
 		const minerals = "Zeiner et al. 2010, clarified apple juice"
-		return Usual{gl(125.6), ph(3.71, 3.37, 4.24, quoted("Eisele & Drake 2005, 175 varieties")), []Part{
+		return Usual{gl(125.6), ph(3.71, 3.37, 4.24, quoted("Eisele & Drake 2005, 175 varieties")), []Constituent{
 			acidityAs(water.MalicAcid, 4200, 1500, 9100, quoted("Mattick & Moyer, 15 varieties")),
 			holds(water.Calcium, 85, 50, 120, readIn(minerals)), holds(water.Magnesium, 40, 20, 60, readIn(minerals)), holds(water.Sodium, 17, 11, 24, readIn(minerals)),
 			holds(water.Phosphate, 215, 120, 300, recalled), holds(water.Zinc, 0.2, 0.05, 0.5, recalled),
 			nitrogen(amino, 90, 20, 256, chosen("Valois et al. 2006, 20 to 138, and Plotkowski & Cline 2021, 60 to 256 mg/L; all of it amino")),
 		}}, nil
-	case Grape:
+	case FromGrape:
 		const wines = "89 wines of Piedmont"
-		return Usual{gl(240), ph(3.4, 3.02, 4.04, readIn("Kliewer et al. 1967, 50 wine varieties, early")), []Part{
+		return Usual{gl(240), ph(3.4, 3.02, 4.04, readIn("Kliewer et al. 1967, 50 wine varieties, early")), []Constituent{
 			acidityAs(water.TartaricAcid, 7000, 3700, 13200, chosen("Kliewer et al. 1967, 3.7 to 13.2 g/L")),
 			holds(water.Calcium, 60, 28, 134, chosen(wines)), holds(water.Magnesium, 100, 70, 151, chosen(wines)), holds(water.Phosphate, 400, 290, 640,
 				chosen(wines)), holds(water.Zinc, 0.5, 0.1, 1.5, recalled),
 			nitrogen(amino, 100, 40, 250, recalled), nitrogen(ammonium, 50, 20, 120, recalled),
 		}}, nil
-	case Honey:
+	case FromHoney:
 		const white, zealand = "White et al. 1962, 490 honeys", "honeys of New Zealand, Food Chem. 128 (2011) 236"
-		u := Usual{gl(1000 * honeyOf * 0.828), ph(3.91, 3.42, 6.10, quoted(white)), []Part{
+		u := Usual{gl(1000 * honeyOf * 0.828), ph(3.91, 3.42, 6.10, quoted(white)), []Constituent{
 			acidityAs(water.HydrochloricAcid, 29.12*36.458, 8.68*36.458, 59.49*36.458, quoted(white+", free and lactone")),
 			holds(water.Potassium, 764, 34.8, 3640, readIn("70 honeys of Turkey, PMC6828168; spread: "+zealand)),
 			holds(water.Calcium, 50, 7.21, 94.3, chosen(zealand)), holds(water.Magnesium, 20, 7, 90, recalled), holds(water.Phosphate, 276, 90, 782,
@@ -128,9 +128,9 @@ func (f Origin) Usual() (Usual, error) {
 		return u, nil
 	}
 	const worts = "Holzmann & Piendl 1977, all-malt wort of 12 °P"
-	return Usual{gl(125.6), ph(5.2, 5.0, 5.6, chosen("5.0 to 5.2 after the boil, as a page quotes it; congress wort to 6.0")), []Part{
-		holds(water.Potassium, 550, 400, 700, quoted(worts)), holds(water.Sodium, 30, 10, 60, quoted(worts)), holds(water.Calcium, 35, 20, 60,
-			quoted(worts)), holds(water.Magnesium, 100, 70, 120, quoted(worts)),
+	return Usual{gl(125.6), ph(5.2, 5.0, 5.6, chosen("5.0 to 5.2 after the boil, as a page quotes it; congress wort to 6.0")), []Constituent{
+		holds(water.Potassium, 550, 400, 700, quoted(worts)), holds(water.Sodium, 30, 10, 60, quoted(worts)), holds(water.Calcium, 35, 20, 60, quoted(worts)),
+		holds(water.Magnesium, 100, 70, 120, quoted(worts)),
 		holds(water.Phosphate, 920, 600, 1200, recalled), holds(water.Zinc, 0.12, 0.05, 0.2, recalled),
 		holds(water.Citrate, 116, 60, 200, quoted("Montanari et al. 1999, mean of beers")), holds(water.Malate, 63, 30, 120,
 			quoted("Montanari et al. 1999, mean of beers")),
@@ -192,7 +192,7 @@ func (f Origin) Brings(extract units.MassConcentration, in water.Profile, r Read
 		}
 	}
 	measured := held.with(in)
-	if f < Honey || f == Honey && r.PH > 0 { // their potassium follows from the charge, where no report has it
+	if f < FromHoney || f == FromHoney && r.PH > 0 { // their potassium follows from the charge, where no report has it
 		delete(measured, water.Potassium)
 	}
 	for _, c := range own {
@@ -200,15 +200,15 @@ func (f Origin) Brings(extract units.MassConcentration, in water.Profile, r Read
 	}
 	acidity := r.Acidity.In(units.MilligramPerLitre)
 	switch {
-	case f == Malt && acidity > 0:
+	case f == FromMalt && acidity > 0:
 		return Brought{}, &units.StateError{Func: fn, What: "wash of malt", Why: "does not show its buffers in a titration: give its pH alone"}
-	case f == Malt && r.PH > 0:
+	case f == FromMalt && r.PH > 0:
 		out.Drink, err = atPH(fn, r.PH, measured)
 	case r.PH > 0 && acidity == 0:
 		return Brought{}, &units.StateError{Func: fn, What: "pH", Why: "is one reading of two: give the titratable acidity too"}
 	case r.PH > 0:
 		out.Drink, err = r.Drink(f.Acids(), measured.list()...)
-	case acidity > 0 && f >= Honey:
+	case acidity > 0 && f >= FromHoney:
 		return Brought{}, &units.StateError{Func: fn, What: "titratable acidity", Why: "is one reading of two: give the pH too"}
 	case acidity > 0:
 		out.Band, out.Measured = band, false
@@ -246,9 +246,9 @@ func (f Origin) byStrong(fn string, k float64, held contents, in water.Profile, 
 
 // byUsual is the drink of an origin of which nothing was measured.
 func (f Origin) byUsual(fn string, u Usual, k float64, held contents, in water.Profile) (Drink, float64, error) {
-	if f < Honey {
+	if f < FromHoney {
 		t := water.TitrationCiderUS
-		if f == Grape {
+		if f == FromGrape {
 			t = water.TitrationUS
 		}
 		d, err := f.byStrong(fn, k, held, in, scaled(u.Parts[0], k).Content.Value, t)
@@ -267,7 +267,7 @@ func (f Origin) byUsual(fn string, u Usual, k float64, held contents, in water.P
 	var d Drink
 	var err error
 	band := bandMalt
-	if f == Malt {
+	if f == FromMalt {
 		d, err = atPH(fn, u.PH.Value, own)
 	} else {
 		band = bandHoney

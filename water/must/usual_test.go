@@ -37,14 +37,14 @@ func brings(t rapid.TB, o Origin, extract float64, in water.Profile, r Reading, 
 func TestUsualAgainstOthers(t *testing.T) {
 	// An apple juice of the mean acidity of Mattick & Moyer, with the strong ions of Kumar's: 175 other varieties
 	// have a mean pH of 3.71 with a deviation of 0.16 (Eisele & Drake 2005, as a page quotes it).
-	apple := brings(t, Apple, 125.6, pure(t), Reading{}).Drink
+	apple := brings(t, FromApple, 125.6, pure(t), Reading{}).Drink
 	near(t, "apple", apple.PH(), 3.71, 0.1)
 	// Gluconic acid that pH and acidity of 490 honeys ask for, g/kg: 20 honeys of Galicia have 3.91 to 11.71 of it with its
 	// lactone (Mato et al. 1997, read).
-	honey := brings(t, Honey, 1000*honeyOf*0.828, pure(t), Reading{}).Drink
+	honey := brings(t, FromHoney, 1000*honeyOf*0.828, pure(t), Reading{}).Drink
 	near(t, "gluconic acid", held(honey, water.Gluconate, 196.155)/honeyOf, (3.91+11.71)/2, (11.71-3.91)/2)
 	near(t, "honey", honey.PH(), 3.91, 1e-6)
-	wort := brings(t, Malt, 125.6, pure(t), Reading{}).Drink
+	wort := brings(t, FromMalt, 125.6, pure(t), Reading{}).Drink
 	near(t, "wort", wort.PH(), 5.2, 1e-6)
 	// By the charge of its acids a wort of pH 5.2 has 30 mEq/L of cations. Potassium, sodium, calcium and magnesium of
 	// Holzmann & Piendl are 25.3; basic amino acids are cations too.
@@ -73,7 +73,7 @@ func TestBringsInProportion(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, o := range []Origin{Apple, Grape, Honey, Malt} {
+	for _, o := range []Origin{FromApple, FromGrape, FromHoney, FromMalt} {
 		one, two := brings(t, o, 60, pure(t), Reading{}), brings(t, o, 120, pure(t), Reading{})
 		for _, i := range []water.Ion{water.Potassium, water.Magnesium, water.Phosphate} {
 			near(t, o.String()+" "+i.Name(), two.Drink.water.Ion(i).In(units.MilligramPerLitre), 2*one.Drink.water.Ion(i).In(units.MilligramPerLitre), 1e-6*two.Drink.water.Ion(i).In(units.MilligramPerLitre)+1e-9)
@@ -89,7 +89,7 @@ func TestBringsInProportion(t *testing.T) {
 		}
 		// As if it had been measured: the same drink.
 		r := Reading{PH: hard.Drink.PH(), Temperature: room}
-		if o != Malt {
+		if o != FromMalt {
 			ta, err := hard.Drink.Acidity(water.TitrationUS)
 			if err != nil {
 				t.Fatal(err)
@@ -107,22 +107,22 @@ func TestBringsInProportion(t *testing.T) {
 
 // Potassium by a report stays what the report says; the acidity alone gives the guess of FromAcidity to within the minerals.
 func TestBringsWhatIsKnown(t *testing.T) {
-	for _, o := range []Origin{Apple, Grape, Honey, Malt} {
+	for _, o := range []Origin{FromApple, FromGrape, FromHoney, FromMalt} {
 		for _, mg := range []float64{300, 2500} {
 			near(t, o.String(), brings(t, o, 150, pure(t), Reading{}, water.Potassium.At(milligrams(mg))).Drink.water.Ion(water.Potassium).In(units.MilligramPerLitre), mg, 1e-9)
 		}
 	}
-	guess, err := Apple.FromAcidity(gramPerLitre(4), water.TitrationCiderUS)
+	guess, err := FromApple.FromAcidity(gramPerLitre(4), water.TitrationCiderUS)
 	if err != nil {
 		t.Fatal(err)
 	}
-	b := brings(t, Apple, 125.6, pure(t), Reading{Acidity: gramPerLitre(4), Titration: water.TitrationCiderUS})
+	b := brings(t, FromApple, 125.6, pure(t), Reading{Acidity: gramPerLitre(4), Titration: water.TitrationCiderUS})
 	near(t, "by acidity", b.Drink.PH(), guess.PH, 0.05)
 	if b.Band != band || b.Measured {
 		t.Errorf("%+v", b)
 	}
-	juice := brings(t, Honey, 200, pure(t), Reading{}, water.Potassium.At(milligrams(500)))
-	if plain := brings(t, Honey, 200, pure(t), Reading{}); !(juice.Drink.PH() > plain.Drink.PH()) {
+	juice := brings(t, FromHoney, 200, pure(t), Reading{}, water.Potassium.At(milligrams(500)))
+	if plain := brings(t, FromHoney, 200, pure(t), Reading{}); !(juice.Drink.PH() > plain.Drink.PH()) {
 		t.Error("more potassium, and no higher pH")
 	}
 }
@@ -135,9 +135,9 @@ func TestBringsRefuses(t *testing.T) {
 		r       Reading
 		kind    any
 	}{
-		"no origin": {Origin(7), 100, r, new(*units.NameError)}, "no extract": {Apple, 0, r, new(*units.RangeError)},
-		"pH alone": {Apple, 100, Reading{PH: 3.5}, new(*units.StateError)}, "acidity alone of honey": {Honey, 100, Reading{Acidity: gramPerLitre(1)}, new(*units.StateError)},
-		"acidity of malt": {Malt, 100, r, new(*units.StateError)}, "far too sour": {Apple, 100, Reading{PH: 2.1, Acidity: gramPerLitre(1), Titration: water.TitrationUS}, new(*units.RangeError)},
+		"no origin": {Origin(7), 100, r, new(*units.NameError)}, "no extract": {FromApple, 0, r, new(*units.RangeError)},
+		"pH alone": {FromApple, 100, Reading{PH: 3.5}, new(*units.StateError)}, "acidity alone of honey": {FromHoney, 100, Reading{Acidity: gramPerLitre(1)}, new(*units.StateError)},
+		"acidity of malt": {FromMalt, 100, r, new(*units.StateError)}, "far too sour": {FromApple, 100, Reading{PH: 2.1, Acidity: gramPerLitre(1), Titration: water.TitrationUS}, new(*units.RangeError)},
 	} {
 		_, err := c.o.Brings(gramPerLitre(c.extract), pure(t), c.r)
 		if !errors.As(err, c.kind) {
@@ -147,17 +147,17 @@ func TestBringsRefuses(t *testing.T) {
 	if _, err := Origin(-1).Usual(); err == nil {
 		t.Error("an origin that is none has a usual composition")
 	}
-	if _, err := Malt.FromAcidity(gramPerLitre(3), water.TitrationUS); err == nil {
+	if _, err := FromMalt.FromAcidity(gramPerLitre(3), water.TitrationUS); err == nil {
 		t.Error("malt by its acidity")
 	}
-	if len(Honey.Acids()) != 1 || Malt.Acids() != nil {
+	if len(FromHoney.Acids()) != 1 || FromMalt.Acids() != nil {
 		t.Error("acids of honey and malt")
 	}
 }
 
 // Each figure lies in its spread and says where it comes from.
 func TestUsualSpreads(t *testing.T) {
-	for _, o := range []Origin{Apple, Grape, Honey, Malt} {
+	for _, o := range []Origin{FromApple, FromGrape, FromHoney, FromMalt} {
 		u, err := o.Usual()
 		if err != nil || !(u.PH.Low < u.PH.Value && u.PH.Value < u.PH.High) {
 			t.Errorf("%v: %+v, %v", o, u.PH, err)
@@ -179,20 +179,20 @@ func TestUsualAsTyped(t *testing.T) {
 		ph      figures
 		parts   map[string]figures
 	}{
-		Apple: {125.6, figures{3.71, 3.37, 4.24}, map[string]figures{
+		FromApple: {125.6, figures{3.71, 3.37, 4.24}, map[string]figures{
 			"acidity as malic acid": {4200, 1500, 9100}, "calcium": {85, 50, 120}, "magnesium": {40, 20, 60}, "sodium": {17, 11, 24},
 			"phosphate": {215, 120, 300}, "zinc": {0.2, 0.05, 0.5}, "amino nitrogen": {90, 20, 256},
 		}},
-		Grape: {240, figures{3.4, 3.02, 4.04}, map[string]figures{
+		FromGrape: {240, figures{3.4, 3.02, 4.04}, map[string]figures{
 			"acidity as tartaric acid": {7000, 3700, 13200}, "calcium": {60, 28, 134}, "magnesium": {100, 70, 151}, "phosphate": {400, 290, 640},
 			"zinc": {0.5, 0.1, 1.5}, "amino nitrogen": {100, 40, 250}, "ammonium nitrogen": {50, 20, 120},
 		}},
-		Honey: {100.95, figures{3.91, 3.42, 6.10}, map[string]figures{
+		FromHoney: {100.95, figures{3.91, 3.42, 6.10}, map[string]figures{
 			"acidity as hydrochloric acid": {1061.66, 316.46, 2168.89}, // 29.12, 8.68 and 59.49 mEq/kg of 36.458
 			"potassium":                    {764, 34.8, 3640}, "calcium": {50, 7.21, 94.3}, "magnesium": {20, 7, 90}, "phosphate": {276, 90, 782}, "zinc": {2, 0.5, 5},
 			"amino nitrogen": {30, 5, 60},
 		}},
-		Malt: {125.6, figures{5.2, 5.0, 5.6}, map[string]figures{
+		FromMalt: {125.6, figures{5.2, 5.0, 5.6}, map[string]figures{
 			"potassium": {550, 400, 700}, "sodium": {30, 10, 60}, "calcium": {35, 20, 60}, "magnesium": {100, 70, 120}, "phosphate": {920, 600, 1200},
 			"zinc": {0.12, 0.05, 0.2}, "citrate": {116, 60, 200}, "malate": {63, 30, 120}, "glutamate": {2600, 1300, 5200},
 			"amino nitrogen": {160, 100, 220}, "ammonium nitrogen": {10, 5, 25},
@@ -204,7 +204,7 @@ func TestUsualAsTyped(t *testing.T) {
 		}
 		near(t, o.String()+" extract", u.Extract.In(units.GramPerLitre), want.extract, 0.05)
 		k := 1.0
-		if o == Honey {
+		if o == FromHoney {
 			k = 0.010 / 0.0820423 // 10 g at 1.42 kg/L in 75 mL
 		}
 		if got := (figures{u.PH.Value, u.PH.Low, u.PH.High}); got != want.ph {
@@ -223,10 +223,10 @@ func TestUsualAsTyped(t *testing.T) {
 			}
 		}
 	}
-	for o, band := range map[Origin]float64{Apple: 0.4, Grape: 0.4, Honey: 0.5, Malt: 0.3} {
+	for o, band := range map[Origin]float64{FromApple: 0.4, FromGrape: 0.4, FromHoney: 0.5, FromMalt: 0.3} {
 		near(t, "band of "+o.String(), brings(t, o, 100, pure(t), Reading{}).Band, band, 0)
 	}
-	near(t, "ammonium of a wort", brings(t, Malt, 125.6, pure(t), Reading{}).Drink.water.Ion(water.Ammonium).In(units.MilligramPerLitre), 10*18.039/14.007, 1e-6)
+	near(t, "ammonium of a wort", brings(t, FromMalt, 125.6, pure(t), Reading{}).Drink.water.Ion(water.Ammonium).In(units.MilligramPerLitre), 10*18.039/14.007, 1e-6)
 }
 
 // A juice of currants: 30 g/L as citric acid and pH 2.8. At pH 8.2 it has given up all its protons, so that three for each mmol are

@@ -45,7 +45,9 @@ func takesLimit() arg[law.Limit] {
 func nutrientNitrogen() []Function {
 	return []Function{
 		entry("nitrogen_need_must", "assimilable nitrogen that a grape must wants, by its sugar", "Bisson & Butzke 2000 (recalled from memory)",
-			of1(takes("extract", units.DegreePlato, "of the must, °Bx", 21, 27, 23), nutrient.NeedOfMustBissonButzke),
+			of1(takes("extract", units.DegreePlato, "of the must, °Bx", 21, 27, 23), func(must units.Extract) (nutrient.Need, error) {
+				return nutrient.NeedOfMust("of a must by its sugar", must)
+			}),
 			from(func(n nutrient.Need) units.MassConcentration { return n.Nitrogen.Value }, "need", units.MilligramPerLitre, "nitrogen, as N")),
 		heavy(entry("nutrient_dose", "dose of a nutrient for a need of nitrogen, at most what a law lets into wine",
 			"stoichiometry; 27 CFR 24.246 (2015), Reg. (EU) 2019/934 (recalled from memory): check the law in force",

@@ -109,7 +109,7 @@ func juiceFunctions() []Function {
 	return []Function{
 		heavy(entry("juice_ph_from_acidity", "Guess of the pH of a juice from its titratable acidity alone, with its band of 0.3; measure the pH where it counts",
 			"one content of salts for each fruit, fitted to half of the juices of Kumar et al. 2021 (apples) and of Migicovsky et al. (grapes)",
-			of3(picks("fruit", "whose juice", upTo(must.Grape)), takes("acidity", units.GramPerLitre, "titratable acidity", 0, 50, 5), takesConvention(),
+			of3(picks("fruit", "whose juice", upTo(must.FromGrape)), takes("acidity", units.GramPerLitre, "titratable acidity", 0, 50, 5), takesConvention(),
 				must.Origin.FromAcidity),
 			numberFrom(func(e guess) float64 { return e.PH }, "ph", "", "the pH"), numberFrom(func(e guess) float64 { return e.Low }, "low", "", "low end of its band"),
 			numberFrom(func(e guess) float64 { return e.High }, "high", "", "high end of its band"))),

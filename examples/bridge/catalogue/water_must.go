@@ -109,7 +109,7 @@ func mustFunctions() []Function {
 	return []Function{
 		heavy(entry("must_usual",
 			"pH, acidity, potassium and nitrogen that a juice, honey or malt usually gives a wash in distilled water, with the band of the pH: measure your own", usualSource,
-			of2(picks("origin", "what the wash is made of", upTo(must.Malt)), takes("extract", units.GramPerLitre, "solids of it in a litre of wash", 1, 900, 125), usually),
+			of2(picks("origin", "what the wash is made of", upTo(must.FromMalt)), takes("extract", units.GramPerLitre, "solids of it in a litre of wash", 1, 900, 125), usually),
 			numberFrom(func(b brought) float64 { return b.Drink.PH() }, "ph", "", "the pH"),
 			numberFrom(func(b brought) float64 { return b.Band }, "band", "", "to either side of it"),
 			from(func(b brought) units.MassConcentration { return b.acidity }, "acidity", units.GramPerLitre, "titratable acidity to pH 8.2 as tartaric acid"),

@@ -204,7 +204,7 @@ func (m *maker) settleDown() error {
 
 // tooFlat warns of a juice, honey or sugar drink that is not sour enough to keep. Beer has its hops.
 func (m *maker) tooFlat() error {
-	if m.unforeseen() != "" || m.brings.some && m.brings.from == must.Malt && !m.brings.juice || m.plan.After == nil {
+	if m.unforeseen() != "" || m.brings.some && m.brings.from == must.FromMalt && !m.brings.juice || m.plan.After == nil {
 		return nil
 	}
 	for i := range m.recipe.packs { // soured as they are filled: by their own pH

@@ -31,6 +31,18 @@ type MustPlan struct {
 	Potassium units.MassConcentration `json:"potassium"`  // in the wash, of the juice, honey or malt
 	Nitrogen  units.MassConcentration `json:"nitrogen"`   // in the wash, of it that yeast can take up
 	Source    string                  `json:"source"`
+	Blend     *BlendPlan              `json:"blend,omitempty"`
+}
+
+// BlendPlan is how much of another juice goes into the first, and what each does to the other. PH and acidity of the
+// [MustPlan] are those of the blend.
+type BlendPlan struct {
+	Share        units.Share             `json:"share"` // of the blend, by volume
+	Mass         units.Mass              `json:"mass"`  // of the other juice
+	PH           float64                 `json:"pH"`    // of the first juice
+	Acidity      units.MassConcentration `json:"titratable_acidity"`
+	OtherPH      float64                 `json:"other_pH"`
+	OtherAcidity units.MassConcentration `json:"other_titratable_acidity"` // by the convention of the plan
 }
 
 // brought is what the fermentable of a recipe brings of its own; none of it for sugar.
@@ -53,9 +65,9 @@ func (k *recipe) setMust() error {
 	fruit, _, _ := strings.Cut(k.juiceText(), "juice ")
 	switch {
 	case k.fruit.name == "" && strings.Contains(name, "honey"):
-		b.some, b.known, b.from = true, true, must.Honey
+		b.some, b.known, b.from = true, true, must.FromHoney
 	case strings.Contains(name, "malt"):
-		b.some, b.known, b.from = true, true, must.Malt
+		b.some, b.known, b.from = true, true, must.FromMalt
 	case strings.Contains(name, "juice"):
 		b.some, b.juice = true, true
 		if of := strings.TrimSpace(fruit); of != "" {
@@ -74,11 +86,11 @@ func (k *recipe) setMust() error {
 		checks = append(checks, &RequestError{Field: "must.pH", Value: trim(r.PH), Allowed: "2 to 6"})
 	}
 	switch {
-	case b.from == must.Malt && b.known && r.Acidity != nil:
+	case b.from == must.FromMalt && b.known && r.Acidity != nil:
 		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: r.Acidity.String(), Allowed: "left out for malt: a titration does not show its buffers, its pH says more"})
-	case r.PH != 0 && r.Acidity == nil && b.from != must.Malt:
+	case r.PH != 0 && r.Acidity == nil && b.from != must.FromMalt:
 		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: "missing", Allowed: "given with the pH: one of them alone does not tell acid from salt"})
-	case r.Acidity != nil && r.PH == 0 && b.from == must.Honey && b.known:
+	case r.Acidity != nil && r.PH == 0 && b.from == must.FromHoney && b.known:
 		checks = append(checks, &RequestError{Field: "must.pH", Value: "missing", Allowed: "given with the acidity of honey"})
 	}
 	for _, q := range []struct {
@@ -92,6 +104,18 @@ func (k *recipe) setMust() error {
 	}
 	if r.Ammonium != nil && (r.Nitrogen == nil || r.Ammonium.Compare(*r.Nitrogen) > 0) {
 		checks = append(checks, &RequestError{Field: "must.ammonium_nitrogen", Value: r.Ammonium.Text(units.MilligramPerLitre, 0), Allowed: "a part of must.yan"})
+	}
+	if x := r.Blend; x != nil {
+		switch {
+		case !b.juice || r.PH == 0 || r.Acidity == nil:
+			checks = append(checks, &RequestError{Field: "must.blend", Value: "given", Allowed: "left out, unless the fermentable is a juice whose must.pH and must.titratable_acidity are given"})
+		case !(x.PH >= 2 && x.PH <= 6):
+			checks = append(checks, &RequestError{Field: "must.blend.pH", Value: trim(x.PH), Allowed: "2 to 6"})
+		case x.Acidity.content.IsZero():
+			checks = append(checks, &RequestError{Field: "must.blend.titratable_acidity", Value: "missing", Allowed: acidityForm})
+		case (x.ToPH == 0) == (x.ToAcidity == nil):
+			checks = append(checks, &RequestError{Field: "must.blend", Value: "as given", Allowed: "with one of to_pH and to_acidity"})
+		}
 	}
 	if err := cmp.Or(checks...); err != nil {
 		return err
@@ -173,15 +197,47 @@ func (m *maker) bring() error {
 	if r.Ammonium != nil {
 		known = append(known, water.Ammonium.At(per(units.MilligramPerLitre.Of(checked.Number(r.Ammonium.In(units.MilligramPerLitre)*water.Ammonium.MolarMass()/chemistry.N)))))
 	}
-	var got must.Brought
-	if len(b.acids) > 0 && reading.PH > 0 {
-		got.Band, got.Measured = 0.05, true
-		got.Drink, err = reading.Drink(b.acids, known...)
-	} else {
-		got, err = b.from.Brings(units.GramPerLitre.Of(checked.Number(1000*solids*kilos/own)), base, reading, known...)
+	found := func(reading must.Reading) (got must.Brought, err error) {
+		if len(b.acids) > 0 && reading.PH > 0 {
+			got.Band, got.Measured = 0.05, true
+			got.Drink, err = reading.Drink(b.acids, known...)
+			return got, err
+		}
+		return b.from.Brings(units.GramPerLitre.Of(checked.Number(1000*solids*kilos/own)), base, reading, known...)
 	}
+	got, err := found(reading)
 	if err != nil {
 		return &RequestError{Field: "must", Value: "as given", Allowed: told(err), Err: err}
+	}
+	var blend *BlendPlan
+	if x := r.Blend; x != nil {
+		other, err := found(must.Reading{PH: x.PH, Acidity: per(x.Acidity.content), Titration: x.Acidity.by, Temperature: at20})
+		if err != nil {
+			return &RequestError{Field: "must.blend", Value: "as given", Allowed: told(err), Err: err}
+		}
+		field, value, aim := "must.blend.to_pH", trim(x.ToPH), must.ToPH(x.ToPH)
+		if x.ToAcidity != nil {
+			field, value, aim = "must.blend.to_acidity", x.ToAcidity.String(), must.ToAcidity(per(x.ToAcidity.content), x.ToAcidity.by)
+		}
+		t, err := got.Drink.WithDrink(other.Drink, aim)
+		if err != nil {
+			return &RequestError{Field: field, Value: value, Allowed: "between the two juices", Err: err}
+		}
+		blend = &BlendPlan{Share: t.Share, Mass: kilograms(t.Share.In(units.Fraction) * kilos), PH: got.Drink.PH(), OtherPH: other.Drink.PH()}
+		for _, of := range []struct {
+			drink must.Drink
+			into  *units.MassConcentration
+		}{{got.Drink, &blend.Acidity}, {other.Drink, &blend.OtherAcidity}} {
+			ta, err := of.drink.Acidity(m.convention())
+			if err != nil {
+				return err
+			}
+			*of.into = units.MilligramPerLitre.Of(checked.Number(ta.In(units.MilligramPerLitre) / k))
+		}
+		got.Drink = t.After
+		for _, c := range t.Cautions {
+			m.caution(c.Text())
+		}
 	}
 	if r.Nitrogen != nil {
 		got.Amino = per(*r.Nitrogen)
@@ -195,7 +251,11 @@ func (m *maker) bring() error {
 		return err
 	}
 	b.salts = got.Band * got.Drink.BufferCapacity().In(units.MilliequivalentPerLitre) * own / 1000
-	return m.sayMust(got, k, r)
+	if err := m.sayMust(got, k, r); err != nil {
+		return err
+	}
+	m.plan.Must.Blend = blend
+	return nil
 }
 
 // compose makes the material of the fermentable with what it brings: so many litres of water to its kilogram.
@@ -292,7 +352,7 @@ func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
 		p.Of = fruit + "juice"
 	}
 	switch {
-	case got.Measured && b.from == must.Malt && b.known && !b.juice:
+	case got.Measured && b.from == must.FromMalt && b.known && !b.juice:
 		p.Source = "pH as measured, buffers as usual"
 	case !got.Measured && r.Acidity != nil:
 		p.Source = "acidity as measured, salts as usual: measure the pH too"
@@ -302,7 +362,7 @@ func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
 	m.plan.Must = p
 	if !got.Measured {
 		m.caution(fmt.Sprintf("The pH of this %s rests on what is usual of it and is good to ±%.1f only, from the start to the end of the ferment: measure the pH before the yeast, and give it as must.pH%s. Dose acid and buffer by a meter.",
-			p.Of, got.Band, map[bool]string{true: "", false: " with its titratable acidity"}[b.from == must.Malt && !b.juice]))
+			p.Of, got.Band, map[bool]string{true: "", false: " with its titratable acidity"}[b.from == must.FromMalt && !b.juice]))
 	}
 	return nil
 }
@@ -316,9 +376,9 @@ func (m *maker) convention() water.Titration {
 		return a.Acidity.by
 	}
 	switch b := m.brings; {
-	case b.juice && b.from == must.Apple:
+	case b.juice && b.from == must.FromApple:
 		return water.TitrationCiderUS
-	case !b.juice && b.some && b.from == must.Malt:
+	case !b.juice && b.some && b.from == must.FromMalt:
 		return water.TitrationBeerUS
 	}
 	return water.TitrationUS

@@ -360,6 +360,46 @@ func TestSofterJuice(t *testing.T) {
 	}
 }
 
+// A bland juice is blended with a sharp one. What lye finds adds up: (5.0 − 3.0)/(11.0 − 3.0) is a quarter. To a pH, the
+// other way round too: a sharp juice made milder.
+func TestJuicesBlended(t *testing.T) {
+	r := drink(t, "cider")
+	r.Malolactic = nil
+	with := func(text string) {
+		r.Must = new(plan.Must)
+		if err := json.Unmarshal([]byte(text), r.Must); err != nil {
+			t.Fatal(err)
+		}
+	}
+	with(`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_acidity": "5 g/L as malic acid to pH 8.2"}}`)
+	p := made(t, r)
+	closes(t, "to an acidity", p)
+	b := p.Must.Blend
+	near(t, "share", b.Share.In(units.Percent), 25, 0.3)
+	near(t, "mass", b.Mass.In(units.Kilogram), 0.25*p.Weigh[0].Mass.Quantity().In(units.Kilogram), 0.08)
+	near(t, "acidity", milligrams(p.Must.Acidity), 5000, 5)
+	near(t, "of the first", milligrams(b.Acidity), 3000, 5)
+	near(t, "of the other", milligrams(b.OtherAcidity), 11000, 15)
+	between(t, "pH", p.Must.PH, 3.3, 3.7, "between the two, below a quarter of the way")
+	with(`{"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "blend": {"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "to_pH": 3.4}}`)
+	q := made(t, r)
+	closes(t, "to a pH", q)
+	near(t, "pH", q.Must.PH, 3.4, 1e-4)
+	between(t, "share of the mild one", q.Must.Blend.Share.In(units.Percent), 40, 90, "its acids are fewer")
+	for _, c := range [][2]string{
+		{`{"blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.4}}`, "must.blend: given"},
+		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.4}}`, "must.blend.pH: 1"},
+		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "to_pH": 3.4}}`, "must.blend.titratable_acidity: missing"},
+		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2"}}`, "must.blend: as given"},
+		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.0}}`, "must.blend.to_pH: 3"},
+	} {
+		with(c[0])
+		if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), c[1]) {
+			t.Errorf("%s: %v", c[1], err)
+		}
+	}
+}
+
 // Each field that cannot be is refused by its name.
 func TestMustRefusals(t *testing.T) {
 	acidity := func(text string) *plan.Acidity {

@@ -23,6 +23,15 @@ type Must struct {
 	Nitrogen  *units.MassConcentration `json:"yan,omitempty"`                // optional: nitrogen that yeast can take up, as N, by report
 	Ammonium  *units.MassConcentration `json:"ammonium_nitrogen,omitempty"`  // optional: the part of it that is ammonium, as N
 	Potassium *units.MassConcentration `json:"potassium,omitempty"`          // optional: by report; else by the charge, or the usual
+	Blend     *Blend                   `json:"blend,omitempty"`              // optional: another juice of the same fruit, to a pH or to an acidity
+}
+
+// Blend is another juice of the same fruit and Brix, sharper or milder, of which so much goes in as reaches the aim.
+type Blend struct {
+	PH        float64  `json:"pH"`                   // of the other juice
+	Acidity   Acidity  `json:"titratable_acidity"`   // of the other juice: "11 g/L as malic acid to pH 8.2"
+	ToPH      float64  `json:"to_pH,omitempty"`      // optional: one of the two
+	ToAcidity *Acidity `json:"to_acidity,omitempty"` // optional: "5.5 g/L as malic acid to pH 8.2"
 }
 
 // AcidPart is an acid of a juice, in parts by mass.

@@ -62,8 +62,8 @@ func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) erro
 			continue
 		}
 		dose, way := short/per, units.Up // mg/L; up, as it would be short again
-		if law.Of(s) != law.Unlisted {
-			limits, err := law.Limits(j, law.Of(s), law.Wine)
+		if law.SubstanceOf(s) != law.Unlisted {
+			limits, err := law.Limits(j, law.SubstanceOf(s), law.Wine)
 			if err != nil {
 				return err
 			}
@@ -105,7 +105,7 @@ func (m *maker) otherNeeds(f ferment.Tank) error {
 	}
 	var short []string
 	for _, n := range needs {
-		if m.brings.some && m.brings.from != must.Honey && m.fruit.name == "" && (n.Name == "thiamine" || n.Name == "other vitamins") {
+		if m.brings.some && m.brings.from != must.FromHoney && m.fruit.name == "" && (n.Name == "thiamine" || n.Name == "other vitamins") {
 			continue // juice and malt bring them; how much is not known
 		}
 		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(), Unsure: n.Unsure, Brings: n.Remedy, Source: n.Need.Evidence.String()}
