@@ -248,3 +248,19 @@ func TestMoves(t *testing.T) {
 		}
 	}
 }
+
+// What moves a ferment, and how far each is off its usual figure.
+func ExampleUnknown_Moves() {
+	for _, k := range Known() {
+		if k.Moves(Ferment) {
+			fmt.Printf("%s: %.3g, off by %.2g\n", k.Name, k.Usual, k.Deviation())
+		}
+	}
+	// Output:
+	// ethanol lost: 2.5, off by 1.9
+	// acids made: 0, off by 0.41
+	// glycerol made: 1, off by 0.16
+	// nitrogen of lean yeast: 6.4, off by 0.62
+	// solubility of CO2: 1, off by 0.025
+	// yeast growing on a primer: 0, off by 0.41
+}
