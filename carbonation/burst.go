@@ -31,7 +31,8 @@ type Burst struct {
 //   - Units: gauge in the atmosphere given; contents in g/L at 20 °C.
 //   - Uncertainty: that of the rate, easily a factor of two until it is fitted:
 //     stop at two thirds of the time and taste.
-func PlanBurst(l Liquid, from units.CarbonDioxideContent, target units.CarbonDioxideContent, high units.GaugePressure, rating units.GaugePressure, rate CarbonationRate, t units.Temperature, outside units.Atmosphere) (Burst, error) {
+func PlanBurst(l Liquid, from units.CarbonDioxideContent, target units.CarbonDioxideContent, high units.GaugePressure, rating units.GaugePressure,
+	rate CarbonationRate, t units.Temperature, outside units.Atmosphere) (Burst, error) {
 	p, err := outside.Absolute(high)
 	if err != nil {
 		return Burst{}, limit.Named("carbonation.PlanBurst", err)

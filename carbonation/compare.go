@@ -64,7 +64,8 @@ const (
 
 var methods = choice.Of[Method]("method", "Henry's law in the water of the drink", "printed beer chart", "European exponential form", "EU/OIV wine relation")
 
-var fits = [...]string{"seltzer, mead, cider, any drink by its strength and extract", "beer near 5.3 % vol and 5.8 °P of real extract", "beer of ordinary strength", "wine at 20 °C"}
+var fits = [...]string{"seltzer, mead, cider, any drink by its strength and extract", "beer near 5.3 % vol and 5.8 °P of real extract",
+	"beer of ordinary strength", "wine at 20 °C"}
 
 // String is the name of the method: "printed beer chart".
 func (m Method) String() string { return methods.Text(m) }

@@ -29,7 +29,8 @@ func DrinkOf(strength units.StrengthByVolume, extract units.Extract) (gravity.So
 		v = 0
 	}
 	of := func(ethanol float64) (gravity.Solution, error) { // kg in a kilogram
-		return gravity.NewSolution(units.Kilogram.Of(checked.Number(1-ethanol-x/100)), units.Kilogram.Of(checked.Number(x/100)), units.Kilogram.Of(checked.Number(ethanol)))
+		return gravity.NewSolution(units.Kilogram.Of(checked.Number(1-ethanol-x/100)), units.Kilogram.Of(checked.Number(x/100)),
+			units.Kilogram.Of(checked.Number(ethanol)))
 	}
 	e, err := upTo(gravity.ByMass(units.PercentVolume.Of(checked.Number(v))).In(units.PercentMass)/100*(1+rounding), func(e float64) float64 {
 		s, _ := of(e) // no error: half of it and more is water

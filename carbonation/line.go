@@ -77,7 +77,8 @@ func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing,
 	if err = cmp.Or(err, noDensity); err != nil {
 		return flowing{}, err
 	}
-	return flowing{line: l, density: rho.In(units.KilogramPerCubicMetre), viscous: mu / 1000, bore: bore, area: math.Pi / 4 * bore * bore, ice: t.In(units.Celsius) < liquid.freezes}, nil
+	return flowing{line: l, density: rho.In(units.KilogramPerCubicMetre), viscous: mu / 1000, bore: bore, area: math.Pi / 4 * bore * bore,
+		ice: t.In(units.Celsius) < liquid.freezes}, nil
 }
 
 // state is the balance in SI units at a speed in m/s; slope is the friction in Pa/m.
@@ -139,7 +140,8 @@ func (l Line) Balance(s gravity.Solution, t units.Temperature, keg units.GaugePr
 	speed := q / litresPerMinute / f.area
 	_, slope, fittings, lift := f.state(speed)
 	used := fittings + lift + 1000*l.Restriction.In(units.KilopascalGauge)
-	if err := limit.Check(fn, "keg pressure", keg.In(units.KilopascalGauge), "kPa gauge", used/1000, (used+1000*slope)/1000, "lift, fittings and restriction at this flow, and 1000 m of line"); err != nil {
+	if err := limit.Check(fn, "keg pressure", keg.In(units.KilopascalGauge), "kPa gauge", used/1000, (used+1000*slope)/1000,
+		"lift, fittings and restriction at this flow, and 1000 m of line"); err != nil {
 		return LineState{}, err
 	}
 	return f.result(speed, math.Max(1000*keg.In(units.KilopascalGauge)-used, 0)/slope), nil
@@ -200,7 +202,8 @@ func PracticeResistance(bore units.Length) (units.GaugePressure, error) {
 			near = row
 		}
 	}
-	if err := limit.Check("carbonation.PracticeResistance", "bore", mm, "mm", near.mm-boreWithin, near.mm+boreWithin, "common practice for 3/16, 1/4, 5/16 and 3/8 in"); err != nil {
+	if err := limit.Check("carbonation.PracticeResistance", "bore", mm, "mm", near.mm-boreWithin, near.mm+boreWithin,
+		"common practice for 3/16, 1/4, 5/16 and 3/8 in"); err != nil {
 		return units.GaugePressure{}, err
 	}
 	return units.PSIGauge.Of(checked.Number(near.psiPerFoot / metresPerFoot)), nil

@@ -37,7 +37,8 @@ type Priming struct {
 //     weighed.
 //   - Uncertainty: up to 10 % less gas from the primer than counted, as yeast grows on
 //     some of it; up to a fifth of dissolved more, see [ResidualContent].
-func PrimingSugar(primer material.Material, target, dissolved units.CarbonDioxideContent, sugarLeft units.MassConcentration, volume units.Volume) (Priming, error) {
+func PrimingSugar(primer material.Material, target, dissolved units.CarbonDioxideContent, sugarLeft units.MassConcentration,
+	volume units.Volume) (Priming, error) {
 	const fn, usual = "carbonation.PrimingSugar", "bottles hold less"
 	want, have := target.In(units.GramCO2PerLitre), dissolved.In(units.GramCO2PerLitre)
 	left, litres := sugarLeft.In(units.GramPerLitre), volume.In(units.Litre)

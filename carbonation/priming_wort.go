@@ -34,7 +34,8 @@ type WortPriming struct {
 //   - Units: contents in g/L of liquid at 20 °C, volumes at 20 °C.
 //   - Uncertainty: the fermentable share; malt worts 60 to 80 %, apple juice near
 //     100 % of its extract less acids.
-func PrimeWithWort(wort gravity.Gravity, fermentable units.Share, target, dissolved units.CarbonDioxideContent, sugarLeft units.MassConcentration, volume units.Volume) (WortPriming, error) {
+func PrimeWithWort(wort gravity.Gravity, fermentable units.Share, target, dissolved units.CarbonDioxideContent, sugarLeft units.MassConcentration,
+	volume units.Volume) (WortPriming, error) {
 	const fn = "carbonation.PrimeWithWort"
 	// The checks of what PrimingSugar takes, with any primer.
 	dry, err := PrimingSugar(material.Sucrose(), target, dissolved, sugarLeft, volume)

@@ -16,7 +16,8 @@ const anHour = " 1/h"
 // MarshalText is the rate in 1/h: "0.0125 1/h". The zero rate is a [*units.StateError].
 func (r CarbonationRate) MarshalText() ([]byte, error) {
 	if r.perHour == 0 {
-		return nil, &units.StateError{Func: "carbonation.CarbonationRate.MarshalText", What: "rate", Why: "is none: take StillKeg, NewCarbonationRate or RateFromReadings"}
+		return nil, &units.StateError{Func: "carbonation.CarbonationRate.MarshalText", What: "rate",
+			Why: "is none: take StillKeg, NewCarbonationRate or RateFromReadings"}
 	}
 	return append(strconv.AppendFloat(nil, r.perHour, 'g', -1, 64), anHour...), nil
 }
@@ -82,7 +83,8 @@ func (l Liquid) MarshalJSON() ([]byte, error) {
 // MarshalJSON refuses: a ClosedVessel is worked out, so write the vessel, the drink and the
 // filling that it is of. The error is a [*units.StateError].
 func (c ClosedVessel) MarshalJSON() ([]byte, error) {
-	return nil, &units.StateError{Func: "carbonation.ClosedVessel.MarshalJSON", What: "closed vessel", Why: "is not written: write the vessel, the drink and the filling that Close made it of"}
+	return nil, &units.StateError{Func: "carbonation.ClosedVessel.MarshalJSON", What: "closed vessel",
+		Why: "is not written: write the vessel, the drink and the filling that Close made it of"}
 }
 
 // The form of a [Comparison] in JSON.

@@ -28,7 +28,8 @@ const (
 	MayFreeze
 )
 
-var verdicts = choice.Of[Verdict]("verdict", "unrated", "within the rating given", "over the rating given", "hydraulic lock", "above the computed range", "below the freezing point")
+var verdicts = choice.Of[Verdict]("verdict", "unrated", "within the rating given", "over the rating given", "hydraulic lock",
+	"above the computed range", "below the freezing point")
 
 // Rated sets a gauge pressure that a person sets, on a regulator or a valve, against the
 // rating of what it goes into; a rating of zero is none. The cautions say if it is over,

@@ -68,7 +68,8 @@ func blendable(fn string, v float64, of ...Solution) error {
 //     1e9 L, a blend that a formula covers (see [Ternary]); otherwise the error is a
 //     [*units.RangeError], about the liquid whose share would be negative if it is that.
 //   - Uncertainty: that of the three liquids.
-func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume, real units.Extract, volume units.Volume) (parts [3]BlendPart, blend Solution, err error) {
+func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume, real units.Extract, volume units.Volume) (parts [3]BlendPart,
+	blend Solution, err error) {
 	const fn = "gravity.BlendToStrengthAndExtract"
 	v, want, x := volume.In(units.Litre), strength.In(units.PercentVolume), real.In(units.DegreePlato)/100
 	if err := blendable(fn, v, a, b, c); err != nil {

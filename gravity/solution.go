@@ -61,7 +61,8 @@ func (s Solution) checked(fn string) (Solution, error) {
 	}
 	if e, x := s.ethanol/total, sum/total; region(e, x) == Outside {
 		most := min(mostProduct/e, mostSolute-e)
-		if err := limit.Check(fn, "extract with this much ethanol", 100*x, "% mass", 0, 100*max(most, trace), "no relation known for more; Hackbarth 2009"); err != nil {
+		if err := limit.Check(fn, "extract with this much ethanol", 100*x, "% mass", 0, 100*max(most, trace),
+			"no relation known for more; Hackbarth 2009"); err != nil {
 			return Solution{}, err
 		}
 	}

@@ -86,8 +86,9 @@ func FeedInOrder(need units.MassConcentration, v units.Volume, j law.Jurisdictio
 
 const (
 	noNitrogen caution.Caution = "no_nitrogen: No nitrogen is in %s, not dosed here: see ferment.Tank.OtherNeeds."
-	needOpen   caution.Caution = "need_left_open: The sources at hand leave %.0f mg/L of the nitrogen need open within the limits: add another source, or expect a slower ferment."
-	wantOpen   caution.Caution = "want_left_open: The sources at hand leave open within the limits: %s."
+	needOpen   caution.Caution = "need_left_open: The sources at hand leave %.0f mg/L of the nitrogen need open within the limits: add another source, or " +
+		"expect a slower ferment."
+	wantOpen caution.Caution = "want_left_open: The sources at hand leave open within the limits: %s."
 )
 
 // ceilings tracks how much of each limit for wine is used up.

@@ -122,7 +122,8 @@ func NeedByGrowth(dryYeast units.MassConcentration) (Need, error) {
 	return Need{
 		Method: "by the yeast that grows",
 		Nitrogen: evidence.Figure[units.MassConcentration]{
-			Value: amount.MgPerL(1000 * formula.NitrogenOfYeast * y), Low: amount.MgPerL(1000 * formula.NitrogenOfLeanYeast * y), High: amount.MgPerL(1000 * formula.NitrogenOfYeast * y),
+			Value: amount.MgPerL(1000 * formula.NitrogenOfYeast * y), Low: amount.MgPerL(1000 * formula.NitrogenOfLeanYeast * y),
+			High:     amount.MgPerL(1000 * formula.NitrogenOfYeast * y),
 			Evidence: evidence.Evidence{Source: source, Grade: evidence.Read},
 		},
 	}, nil

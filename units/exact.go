@@ -143,7 +143,8 @@ func (x Exact[D, E]) Split(n int, step Exact[D, E]) ([]Exact[D, E], error) {
 	}
 	steps, rest := x.n.QuoRem(step.n, 0)
 	if !rest.IsZero() {
-		return nil, &RangeError{Func: fn, Quantity: "remainder", Value: rest.InexactFloat64(), Unit: x.u.Symbol(), Source: x.String() + " is not a multiple of " + step.String()}
+		return nil, &RangeError{Func: fn, Quantity: "remainder", Value: rest.InexactFloat64(), Unit: x.u.Symbol(),
+			Source: x.String() + " is not a multiple of " + step.String()}
 	}
 	each, over := steps.QuoRem(decimal.NewFromInt(int64(n)), 0)
 	parts := make([]Exact[D, E], n)

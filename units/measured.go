@@ -99,7 +99,8 @@ func coverage(fn string, k float64) error {
 //   - Range: a positive limit; otherwise the error is a [*RangeError].
 func (m Measured[D, E]) Capability(limit Quantity[E, E]) (float64, error) {
 	if !(limit.v > 0 && limit.v <= most) {
-		return 0, &RangeError{Func: "units.Measured.Capability", Quantity: "tolerance", Value: limit.v, Unit: Unit[E, E]{}.Symbol(), Max: most, Source: "more than nothing"}
+		return 0, &RangeError{Func: "units.Measured.Capability", Quantity: "tolerance", Value: limit.v, Unit: Unit[E, E]{}.Symbol(), Max: most,
+			Source: "more than nothing"}
 	}
 	return min(limit.v/(2*m.u), 1000), nil
 }

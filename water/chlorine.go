@@ -123,7 +123,8 @@ func (p Profile) Dechlorinate(agent material.Material, r Residual, volume units.
 	const fn = "water.Profile.Dechlorinate"
 	takes, protons := takesChlorine(agent)
 	if takes == 0 {
-		return Dechlorination{}, &units.StateError{Func: fn, What: "material", Why: strconv.Quote(agent.Name()) + " takes no chlorine out: take a sulfite or ascorbic acid"}
+		return Dechlorination{}, &units.StateError{Func: fn, What: "material",
+			Why: strconv.Quote(agent.Name()) + " takes no chlorine out: take a sulfite or ascorbic acid"}
 	}
 	if err := chlorineForms.Check(fn, r.as); err != nil {
 		return Dechlorination{}, err

@@ -86,7 +86,8 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 
 const leastDissolved = -0.01 // mmol/L dropped out: where the search for more begins
 
-var mineralMasses = [mineralCount]float64{chemistry.MustMass("CaCO3"), chemistry.MustMass("CaCO3"), chemistry.MustMass("CaSO4.2H2O"), chemistry.MustMass("Ca(OH)2")}
+var mineralMasses = [mineralCount]float64{chemistry.MustMass("CaCO3"), chemistry.MustMass("CaCO3"), chemistry.MustMass("CaSO4.2H2O"),
+	chemistry.MustMass("Ca(OH)2")}
 
 // less is the water with x mmol/L of the mineral gone.
 func (p Profile) less(fn string, m Mineral, x float64, co2 CO2Loss) (Equilibrium, error) {

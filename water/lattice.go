@@ -66,7 +66,8 @@ type lattice struct {
 
 func newLattice(s *Salter, grams float64) *lattice {
 	n := len(s.salts)
-	l := &lattice{s: s, n: n, grams: grams, at: make([]float64, n), slope: make([]float64, n), most: make([]float64, n), x: make([]float64, n), best: make([]int, n)}
+	l := &lattice{s: s, n: n, grams: grams, at: make([]float64, n), slope: make([]float64, n), most: make([]float64, n), x: make([]float64, n),
+		best: make([]int, n)}
 	h := grams / s.litres // g/L a step
 	for j := range n {
 		l.order = append(l.order, j)

@@ -121,7 +121,8 @@ func brings(fn string, m material.Material) (*yield, error) {
 }
 
 func noSalt(fn string, m material.Material) error {
-	return &units.StateError{Func: fn, What: "material", Why: strconv.Quote(m.Name()) + " is no salt: it must bring ions that balance in charge, and nothing that ferments"}
+	return &units.StateError{Func: fn, What: "material", Why: strconv.Quote(m.Name()) + " is no salt: it must bring ions that balance in charge, and " +
+		"nothing that ferments"}
 }
 
 // of returns the mg of an ion that a gram brings, the alkalinity as bicarbonate.

@@ -22,10 +22,12 @@ func (s *Salter) unreachable(fn string, water Profile, err error) error {
 			most, least = s.reach(j, c, most, least)
 		}
 		if !h.floor() && least > l.high {
-			return &UnreachableError{fn, l.name, fmt.Sprintf("the water has %.4g %s, at most %.4g allowed, and no salt at hand takes it away", have, l.unit, l.high), err}
+			return &UnreachableError{fn, l.name, fmt.Sprintf("the water has %.4g %s, at most %.4g allowed, and no salt at hand takes it away", have, l.unit,
+				l.high), err}
 		}
 		if h.floor() && most < l.low {
-			return &UnreachableError{fn, l.name, fmt.Sprintf("the water has %.4g %s, at least %.4g wanted, and the salts at hand bring it to %.4g at most", have, l.unit, l.low, most), err}
+			return &UnreachableError{fn, l.name, fmt.Sprintf("the water has %.4g %s, at least %.4g wanted, and the salts at hand bring it to %.4g at most",
+				have, l.unit, l.low, most), err}
 		}
 	}
 	return &UnreachableError{fn, "the set of limits", "each can be met by itself, but not all together with the salts at hand", err}

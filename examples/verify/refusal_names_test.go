@@ -79,6 +79,7 @@ var neverSeen = map[string]string{
 	"name: gravity.Yield.MarshalJSON says \"units.Quantity.MarshalText\"":              "a mass below zero, which no function makes, refuses itself",
 	"name: must.Aim.MarshalJSON says \"water.Acid.MarshalText\"":                       "the acid within it refuses itself",
 	"name: must.Constituent.MarshalJSON says \"evidence.Evidence.MarshalText\"":        "the evidence within it refuses itself",
+	"name: must.Constituent.MarshalJSON says \"units.Quantity.MarshalText\"":           "a content below zero, which no function makes, refuses itself",
 	"name: sugar.Fermentable.MarshalJSON says \"material.Material.MarshalJSON\"":       "the method is its material's own",
 	"name: sugar.Fermentable.MarshalText says \"material.Material.MarshalText\"":       "the method is its material's own",
 	"name: sugar.Fermentable.UnmarshalText says \"material.Material.UnmarshalText\"":   "the method is its material's own",

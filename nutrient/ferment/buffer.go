@@ -76,8 +76,8 @@ type BufferDose struct {
 // tastes of it.
 //
 //   - Source: sodium 200 mg/L (indicator parameter of Directive 98/83/EC annex I part C,
-//     read; Directive (EU) 2020/2184, which replaced it, has it too, recalled from memory; also the taste figure of the WHO, recalled from memory). Potassium 400 mg/L
-//     and citric acid 300 mg/L: common practice, no source.
+//     read; Directive (EU) 2020/2184, which replaced it, has it too, recalled from memory; also the taste
+//     figure of the WHO, recalled from memory). Potassium 400 mg/L and citric acid 300 mg/L: common practice, no source.
 func TasteThresholds() (sodium, potassium, citrate evidence.Figure[units.MassConcentration]) {
 	directive := evidence.Evidence{Source: "Directive 98/83/EC annex I part C (1998; in Directive (EU) 2020/2184 too, recalled from memory)", Grade: evidence.Read}
 	return evidence.Figure[units.MassConcentration]{Value: amount.MgPerL(200), Low: amount.MgPerL(100), High: amount.MgPerL(200), Evidence: directive},

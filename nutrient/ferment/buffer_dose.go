@@ -63,7 +63,8 @@ func (f Tank) BufferFor(salt material.Material, floor float64) (BufferDose, erro
 // solveDose returns the mmol/L of a buffer that bring a liquid to a pH, zero if it is
 // there already. The curve of a like liquid, once one is known, says where to begin;
 // each point then bends the curve of this liquid nearer to the truth.
-func solveDose(fn string, b *buffer, target float64, s acidity.Surroundings, like *doseCurve, liquid func(mmol float64) acidity.Liquid) (dose float64, err error) {
+func solveDose(fn string, b *buffer, target float64, s acidity.Surroundings, like *doseCurve, liquid func(mmol float64) acidity.Liquid) (dose float64,
+	err error) {
 	most := 1000 * mostBuffer / b.MolarMass()
 	low, high := -most, most+most
 	x := dose
@@ -139,7 +140,8 @@ func (f *fermenting) doseOf(b *buffer, mmol [3]float64) (BufferDose, error) {
 	} {
 		mg := (c.mmol + c.before) * c.ion.MolarMass()
 		if c.mmol > 0 && mg > c.most.Value.In(units.MilligramPerLitre) {
-			out.Cautions = out.Cautions.With(("taste_" + caution.Caution(c.ion.Name()) + ": %.0f mg/L of %s may taste: from %s it does.").With(mg, c.ion.Name(), c.most.Value.Text(units.MilligramPerLitre, 0)))
+			out.Cautions = out.Cautions.With(("taste_" + caution.Caution(c.ion.Name()) + ": %.0f mg/L of %s may taste: from %s it does.").With(mg, c.ion.Name(),
+				c.most.Value.Text(units.MilligramPerLitre, 0)))
 		}
 	}
 	out.Cautions = out.Cautions.WithIf(b.bicarbonate > 0 && mmol[0] > 0, foams)

@@ -13,7 +13,8 @@ import (
 //     3.5 to 4.0 (read). Growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et
 //     al., J. Food Sci., read).
 func FloorPH() evidence.Figure[float64] {
-	return evidence.Figure[float64]{Value: 3.5, Low: 3.5, High: 4.0, Evidence: evidence.Evidence{Source: "Best practices: hard seltzer fermentation (yeast supplier, 2021)", Grade: evidence.Read}}
+	return evidence.Figure[float64]{Value: 3.5, Low: 3.5, High: 4.0,
+		Evidence: evidence.Evidence{Source: "Best practices: hard seltzer fermentation (yeast supplier, 2021)", Grade: evidence.Read}}
 }
 
 // PitchPH returns the pH, at equilibrium with air, that a wash should not be above when it is
@@ -32,11 +33,14 @@ const slowPH = 3.0
 const leastPotassium = 300 // Kudo, Vagnoli & Bisson, Am. J. Enol. Vitic. 1998, recalled from memory
 
 const (
-	likelyToStop caution.Caution = "likely_to_stop: The pH falls to about %.1f: yeast is likely to stop with sugar left. Add a buffer, or feed amino nitrogen in place of ammonium."
-	mayFall      caution.Caution = "may_fall: The pH may fall to %.1f: measure it when half of the sugar is used, and keep bicarbonate at hand."
-	alkaline     caution.Caution = "alkaline: At rest with air the wash comes to about pH %.1f: yeast starts slowly there, and part of the ammonium stands as ammonia. %s"
+	likelyToStop caution.Caution = "likely_to_stop: The pH falls to about %.1f: yeast is likely to stop with sugar left. Add a buffer, or feed amino " +
+		"nitrogen in place of ammonium."
+	mayFall  caution.Caution = "may_fall: The pH may fall to %.1f: measure it when half of the sugar is used, and keep bicarbonate at hand."
+	alkaline caution.Caution = "alkaline: At rest with air the wash comes to about pH %.1f: yeast starts slowly there, and part of the ammonium " +
+		"stands as ammonia. %s"
 	fedTooMuch   caution.Caution = "fed_too_much: About %.0f mg/L of nitrogen is left at the end and feeds spoilage: feed less."
-	lowPotassium caution.Caution = "little_potassium: Potassium is about %.0f mg/L: musts want 300 to finish, and with little of it ammonium harms yeast. Potassium bicarbonate brings it."
+	lowPotassium caution.Caution = "little_potassium: Potassium is about %.0f mg/L: musts want 300 to finish, and with little of it ammonium harms yeast. " +
+		"Potassium bicarbonate brings it."
 )
 
 func (f *fermenting) cautions(points []Point) caution.List {
@@ -64,7 +68,8 @@ func (f *fermenting) cautions(points []Point) caution.List {
 	if n := end.Nitrogen.In(units.MilligramPerLitre); n > 20 {
 		out = out.With(fedTooMuch.With(n))
 	}
-	if k := (f.start.Potassium * formula.WeightK) + f.feed.Potassium.In(units.MilligramPerLitre); k < leastPotassium && f.feed.Ammonium.In(units.MilligramPerLitre) > 0 {
+	k := f.start.Potassium*formula.WeightK + f.feed.Potassium.In(units.MilligramPerLitre)
+	if k < leastPotassium && f.feed.Ammonium.In(units.MilligramPerLitre) > 0 {
 		out = out.With(lowPotassium.With(k))
 	}
 	return out

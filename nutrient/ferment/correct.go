@@ -95,7 +95,8 @@ func (f Tank) Correct(salt material.Material, used units.Share, measured, target
 		}
 	}
 	spread := func(v [3]float64) evidence.Figure[float64] {
-		return evidence.Figure[float64]{Value: v[0], Low: min(v[0], v[1], v[2]), High: max(v[0], v[1], v[2]), Evidence: evidence.Evidence{Source: "charge balance of the liquid", Grade: evidence.Computed}}
+		return evidence.Figure[float64]{Value: v[0], Low: min(v[0], v[1], v[2]), High: max(v[0], v[1], v[2]),
+			Evidence: evidence.Evidence{Source: "charge balance of the liquid", Grade: evidence.Computed}}
 	}
 	out.Now, out.End = spread(nowPH), spread(endPH)
 	if out.Dose, err = c.doseOf(b, mmol); err != nil {

@@ -9,7 +9,8 @@ import (
 )
 
 // GasCaution goes with every result about gas given off.
-const GasCaution caution.Caution = "gas: CO2 suffocates without warning and gathers low: ferment in an aired room, and never lock a vessel that ferments. Workplace limit 5000 ppm over 8 h (29 CFR 1910.1000 table Z-1); check the law in force."
+const GasCaution caution.Caution = "gas: CO2 suffocates without warning and gathers low: ferment in an aired room, and never lock a vessel that " +
+	"ferments. Workplace limit 5000 ppm over 8 h (29 CFR 1910.1000 table Z-1); check the law in force."
 
 // HeadSpace is what a ferment asks of the room above the liquid.
 type HeadSpace struct {
@@ -46,4 +47,5 @@ func HeadSpaceNeed(capacity, v units.Volume, foams bool) (HeadSpace, error) {
 	return out, nil
 }
 
-const blockedAirlock caution.Caution = "blocked_airlock: Foam may reach the airlock: lead the gas through a wide tube into water, as a blocked airlock turns the vessel into a bomb."
+const blockedAirlock caution.Caution = "blocked_airlock: Foam may reach the airlock: lead the gas through a wide tube into water, as a blocked airlock " +
+	"turns the vessel into a bomb."

@@ -47,7 +47,8 @@ func higherUsualHeat() HeatRate {
 func thermochemicalHeat() HeatRate {
 	const glucose, ethanol, gas = -1262.2, -288.3, -393.51 // kJ/mol
 	perMole := glucose - 2*ethanol - 2*gas
-	return HeatRate{"thermochemical", 1000 * perMole / formula.Hexose.Molar(), evidence.Evidence{Source: "NBS tables 1982; Goldberg & Tewari 1989, enthalpies of formation in water", Grade: evidence.Recalled}}
+	return HeatRate{"thermochemical", 1000 * perMole / formula.Hexose.Molar(),
+		evidence.Evidence{Source: "NBS tables 1982; Goldberg & Tewari 1989, enthalpies of formation in water", Grade: evidence.Recalled}}
 }
 
 // HeatRates returns the values, the one to size cooling with first: [UsualHeat], a higher one of

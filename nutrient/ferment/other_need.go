@@ -51,17 +51,22 @@ func (f Tank) OtherNeeds() ([]OtherNeed, error) {
 		}
 	}
 	figure := func(v, low, high float64, source string, g evidence.Grade) evidence.Figure[units.MassConcentration] {
-		return evidence.Figure[units.MassConcentration]{Value: amount.MgPerL(v), Low: amount.MgPerL(low), High: amount.MgPerL(high), Evidence: evidence.Evidence{Source: source, Grade: g}}
+		return evidence.Figure[units.MassConcentration]{Value: amount.MgPerL(v), Low: amount.MgPerL(low), High: amount.MgPerL(high),
+			Evidence: evidence.Evidence{Source: source, Grade: g}}
 	}
 	phosphorus := c.Metabolism.Phosphorus.In(units.Fraction) * yeast
 	held := magnesiumOfYeast * yeast
 	return []OtherNeed{
-		{"phosphorus", figure(phosphorus, phosphorus/2, 2*phosphorus, "phosphorus of dry yeast", evidence.Recalled), amount.MgPerL(c.start.Phosphate * formula.WeightP).Plus(c.feed.Phosphorus), false, "a phosphate, such as diammonium phosphate"},
-		{"potassium", figure(leastPotassium, 100, leastPotassium, "Kudo, Vagnoli & Bisson 1998", evidence.Recalled), amount.MgPerL(c.start.Potassium * formula.WeightK).Plus(c.feed.Potassium), false, "potassium bicarbonate"},
+		{"phosphorus", figure(phosphorus, phosphorus/2, 2*phosphorus, "phosphorus of dry yeast", evidence.Recalled),
+			amount.MgPerL(c.start.Phosphate * formula.WeightP).Plus(c.feed.Phosphorus), false, "a phosphate, such as diammonium phosphate"},
+		{"potassium", figure(leastPotassium, 100, leastPotassium, "Kudo, Vagnoli & Bisson 1998", evidence.Recalled),
+			amount.MgPerL(c.start.Potassium * formula.WeightK).Plus(c.feed.Potassium), false, "potassium bicarbonate"},
 		{"magnesium", figure(max(held, leastMagnesium), held, 90, "", evidence.CommonPractice), from(water.Magnesium, c.feed.Magnesium), false, "Epsom salt"},
 		{"zinc", figure(0.15, 0.1, 1.07, "Nobis et al. 2022", evidence.Read), from(water.Zinc, c.feed.Zinc), false, "zinc sulfate, as a stock solution"},
-		{"thiamine", figure(0.5, 0.1, 4, "", evidence.CommonPractice), c.feed.Thiamine, c.feed.Thiamine.IsZero() && matter >= enoughMatter, "thiamine hydrochloride, or autolysed yeast"},
-		{"other vitamins", figure(11.5, 0.5, 11.5, "Olson & Johnson 1949", evidence.Read), units.MassConcentration{}, matter >= enoughMatter, "autolysed yeast, or a complete yeast food"},
+		{"thiamine", figure(0.5, 0.1, 4, "", evidence.CommonPractice), c.feed.Thiamine, c.feed.Thiamine.IsZero() && matter >= enoughMatter,
+			"thiamine hydrochloride, or autolysed yeast"},
+		{"other vitamins", figure(11.5, 0.5, 11.5, "Olson & Johnson 1949", evidence.Read), units.MassConcentration{}, matter >= enoughMatter,
+			"autolysed yeast, or a complete yeast food"},
 	}, nil
 }
 

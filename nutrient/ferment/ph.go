@@ -71,5 +71,6 @@ func (f *fermenting) span(used float64) (evidence.Figure[float64], error) {
 			return evidence.Figure[float64]{}, err
 		}
 	}
-	return evidence.Figure[float64]{Value: v[0], Low: min(v[0], v[2]), High: max(v[0], v[1]), Evidence: evidence.Evidence{Source: "charge balance of the liquid", Grade: evidence.Computed}}, nil
+	return evidence.Figure[float64]{Value: v[0], Low: min(v[0], v[2]), High: max(v[0], v[1]),
+		Evidence: evidence.Evidence{Source: "charge balance of the liquid", Grade: evidence.Computed}}, nil
 }

@@ -18,8 +18,10 @@ type Point struct {
 	PH       evidence.Figure[float64] // Low with the most acids that yeast makes, High with the least
 	Gravity  gravity.Gravity
 	Strength units.StrengthByVolume
-	CO2      units.Mass              // given off until then
-	Gas      units.AbsolutePressure  // of CO2 that the liquid is at equilibrium with: of air before the yeast works, then rising to that of the gas above, which it reaches at about a twentieth of the sugar
+	CO2      units.Mass // given off until then
+	// Gas is the pressure of CO2 that the liquid is at equilibrium with: of air before the yeast works, then rising to
+	// that of the gas above, which it reaches at about a twentieth of the sugar.
+	Gas      units.AbsolutePressure
 	Balance  Balance                 // until then, with the usual acids
 	Nitrogen units.MassConcentration // in the liquid, that yeast can still take up
 	Liquid   water.Profile           // with the usual acids; its alkalinity is negative when it is sour

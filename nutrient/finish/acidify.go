@@ -13,7 +13,8 @@ import (
 // flat is a drink without its CO2.
 func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
 	s := acidity.Surroundings{At: drink.Temperature(), Strength: drink.Ethanol(), Flat: true}
-	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc, water.Glutamate, water.Sulfite, water.Sorbate} {
+	for _, i := range [...]water.Ion{water.Calcium, water.Magnesium, water.Chloride, water.Sulfate, water.Nitrate, water.Zinc, water.Glutamate,
+		water.Sulfite, water.Sorbate} {
 		if c := drink.Ion(i); !c.IsZero() {
 			s.Others = append(s.Others, i.At(c))
 		}
@@ -43,7 +44,8 @@ type Acidified struct {
 //     pure acid; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: 0.02 in pH, and that of the weak acids in the drink. Taste decides: make
 //     a bench trial.
-func Acidify(drink water.Profile, acid water.Sold, measured float64, target float64, titration water.Titration, v units.Volume, j law.Jurisdiction) (Acidified, error) {
+func Acidify(drink water.Profile, acid water.Sold, measured float64, target float64, titration water.Titration, v units.Volume,
+	j law.Jurisdiction) (Acidified, error) {
 	const fn, source = "finish.Acidify", "drinks"
 	litres, part := v.In(units.Litre), acid.Share().In(units.Percent)/100
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {

@@ -72,7 +72,8 @@ type Flavoured struct {
 
 // HazeCaution goes with oil-based flavours in drinks below the strength at which they
 // were dissolved.
-const HazeCaution caution.Caution = "haze: Oil-based flavour falls out as haze when its alcohol is diluted (anethole stays clear above 38 % vol only): try it in the cold, and use an extract made to be soluble in water where the drink must be clear."
+const HazeCaution caution.Caution = "haze: Oil-based flavour falls out as haze when its alcohol is diluted (anethole stays clear above 38 % vol only): " +
+	"try it in the cold, and use an extract made to be soluble in water where the drink must be clear."
 
 // Scale adds to a batch what the trial added to its sample, in proportion to volume.
 //

@@ -8,7 +8,8 @@ import (
 )
 
 // otherDrinks goes with every dose that is compared with limits for wine, cider or beer.
-const otherDrinks caution.Caution = "other_drinks: The limits known here are for the drinks they name; none was read for a drink from a sugar wash, so passing none of them proves nothing for it."
+const otherDrinks caution.Caution = "other_drinks: The limits known here are for the drinks they name; none was read for a drink from a sugar wash, so " +
+	"passing none of them proves nothing for it."
 
 // overLimit names the first limit that is passed.
 const overLimit caution.Caution = "over_limit: The %s is above a limit of the law asked: %s."

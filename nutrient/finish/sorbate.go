@@ -12,7 +12,8 @@ import (
 )
 
 // SorbateCaution goes with every dose of sorbate.
-const SorbateCaution caution.Caution = "sorbate: Sorbate keeps yeast from starting; it does not stop a ferment, and bacteria turn it into a smell of geranium unless there is SO2 with it. " + checkTheLaw
+const SorbateCaution caution.Caution = "sorbate: Sorbate keeps yeast from starting; it does not stop a ferment, and bacteria turn it into a smell of " +
+	"geranium unless there is SO2 with it. " + checkTheLaw
 
 // potassiumSorbate and sorbicAcid are KC6H7O2 and C6H8O2.
 var (

@@ -14,7 +14,8 @@ import (
 )
 
 // SulfiteCaution goes with every dose of sulfite.
-const SulfiteCaution caution.Caution = "sulfite: Sulfites harm people with asthma or sulfite allergy and must be declared from 10 mg/L. The gas over the powder burns eyes and lungs: open it in moving air. " + checkTheLaw
+const SulfiteCaution caution.Caution = "sulfite: Sulfites harm people with asthma or sulfite allergy and must be declared from 10 mg/L. The gas over " +
+	"the powder burns eyes and lungs: open it in moving air. " + checkTheLaw
 
 // MolecularShareOIV returns the share of free SO2 that is molecular, the form that acts
 // on microbes, by the dissociation constant in water and ethanol at a temperature. Values
@@ -104,7 +105,8 @@ func MolecularSharePractice(pH float64) (units.Share, error) {
 //
 //   - Source: common practice, no source.
 func MolecularTarget() evidence.Figure[units.MassConcentration] {
-	return evidence.Figure[units.MassConcentration]{Value: units.MilligramPerLitre.Of(0.8), Low: units.MilligramPerLitre.Of(0.5), High: units.MilligramPerLitre.Of(1.5), Evidence: evidence.Evidence{}}
+	return evidence.Figure[units.MassConcentration]{Value: units.MilligramPerLitre.Of(0.8), Low: units.MilligramPerLitre.Of(0.5),
+		High: units.MilligramPerLitre.Of(1.5), Evidence: evidence.Evidence{}}
 }
 
 // FreeSulfite returns the free SO2 that holds so much molecular SO2.
@@ -146,7 +148,8 @@ func SulfiteFor(salt material.Material, wanted, free, total units.MassConcentrat
 	const fn, source = "finish.SulfiteFor", "wine practice"
 	brings := salt.Composition().SulfurDioxide.In(units.Fraction)
 	if brings == 0 {
-		return SulfiteDose{}, &units.NameError{Func: fn, What: "sulfite", Name: salt.Name(), Choices: []string{"potassium metabisulfite", "sodium metabisulfite", "sodium bisulfite", "sodium sulfite anhydrous"}}
+		return SulfiteDose{}, &units.NameError{Func: fn, What: "sulfite", Name: salt.Name(),
+			Choices: []string{"potassium metabisulfite", "sodium metabisulfite", "sodium bisulfite", "sodium sulfite anhydrous"}}
 	}
 	w, f, tot := wanted.In(units.MilligramPerLitre), free.In(units.MilligramPerLitre), total.In(units.MilligramPerLitre)
 	if err := limit.Check(fn, "free SO2", f, "mg/L", 0, 500, source); err != nil {

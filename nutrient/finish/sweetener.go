@@ -56,12 +56,16 @@ var sweetenerTable = []Sweetener{
 	{name: "maltitol", e: "E 965", low: 0.75, high: 0.9, survives: true, note: health + "; " + nutr},
 	{name: "isomalt", e: "E 953", low: 0.45, high: 0.65, survives: true, note: nutr},
 	{name: "lactitol", e: "E 966", low: 0.3, high: 0.4, survives: true, note: appl},
-	{name: "acesulfame K", e: "E 950", low: 200, high: 200, survives: true, substance: listed("acesulfame K"), intake: intake{15, 9, 15}, note: health + "; " + nutr},
-	{name: "aspartame", e: "E 951", low: 150, high: 200, survives: true, substance: listed("aspartame"), intake: intake{50, 40, 40}, note: health + "; falls apart above pH 4.5 and when hot; harms people with phenylketonuria"},
-	{name: "cyclamate", e: "E 952", low: 30, high: 50, survives: true, substance: listed("cyclamate"), intake: intake{0, 7, 11}, note: health + "; not permitted in the US"},
+	{name: "acesulfame K", e: "E 950", low: 200, high: 200, survives: true, substance: listed("acesulfame K"), intake: intake{15, 9, 15},
+		note: health + "; " + nutr},
+	{name: "aspartame", e: "E 951", low: 150, high: 200, survives: true, substance: listed("aspartame"), intake: intake{50, 40, 40},
+		note: health + "; falls apart above pH 4.5 and when hot; harms people with phenylketonuria"},
+	{name: "cyclamate", e: "E 952", low: 30, high: 50, survives: true, substance: listed("cyclamate"), intake: intake{0, 7, 11},
+		note: health + "; not permitted in the US"},
 	{name: "saccharin", e: "E 954", low: 200, high: 700, survives: true, substance: listed("saccharin"), intake: intake{15, 5, 5}, note: nutr + "; " + health},
 	{name: "sucralose", e: "E 955", low: 550, high: 750, survives: true, substance: listed("sucralose"), intake: intake{5, 15, 15}, note: health},
-	{name: "steviol glycosides", e: "E 960", low: 200, high: 400, survives: true, substance: listed("steviol glycosides as steviol"), intake: intake{4, 4, 4}, note: nutr + "; " + health + "; limits and intakes count steviol"},
+	{name: "steviol glycosides", e: "E 960", low: 200, high: 400, survives: true, substance: listed("steviol glycosides as steviol"),
+		intake: intake{4, 4, 4}, note: nutr + "; " + health + "; limits and intakes count steviol"},
 	{name: "neotame", e: "E 961", low: 7000, high: 13000, survives: true, substance: listed("neotame"), intake: intake{0.3, 2, 2}, note: nutr},
 	{name: "advantame", e: "E 969", low: 20000, high: 20000, survives: true, substance: listed("advantame"), intake: intake{32.8, 5, 5}, note: nutr},
 }
@@ -170,8 +174,9 @@ func SweetenLike(s Sweetener, sucrose units.MassConcentration, v units.Volume, j
 		return Sweetening{}, err
 	}
 	out := Sweetening{
-		Concentration: evidence.Figure[units.MassConcentration]{Value: amount.MgPerL(mg), Low: amount.MgPerL(1000 * g / f.High), High: amount.MgPerL(1000 * g / f.Low), Evidence: f.Evidence},
-		Mass:          units.Milligram.Of(checked.Number(mg * litres)),
+		Concentration: evidence.Figure[units.MassConcentration]{Value: amount.MgPerL(mg), Low: amount.MgPerL(1000 * g / f.High),
+			High: amount.MgPerL(1000 * g / f.Low), Evidence: f.Evidence},
+		Mass: units.Milligram.Of(checked.Number(mg * litres)),
 	}
 	if s.substance != law.Unlisted {
 		out.Limits, out.Passed = limits, passed

@@ -108,7 +108,8 @@ func (f *Fit) When(used units.Share) (TimeBand, error) {
 		}
 	})
 	if sum < 0.01 {
-		return TimeBand{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: 100 * min(f.most(), share), Source: "what can be expected within 90 days"}
+		return TimeBand{}, &units.RangeError{Func: "kinetics.Fit.When", Quantity: "share of the sugar used", Value: 100 * share,
+			Unit: "%", Min: 0, Max: 100 * min(f.most(), share), Source: "what can be expected within 90 days"}
 	}
 	for i := range histogram {
 		histogram[i] /= sum

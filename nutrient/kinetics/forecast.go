@@ -47,7 +47,8 @@ const surest = 1e-6
 // add takes in a reading, or the mean of many, which may be surer than any one.
 func (f *Forecast) add(at time.Duration, used, uncertainty units.Share, least float64) error {
 	if at < 0 || at >= horizon {
-		return &units.RangeError{Func: "kinetics.Forecast.Add", Quantity: "time since the pitch", Value: at.Hours() / 24, Unit: "days", Min: 0, Max: horizon.Hours() / 24}
+		return &units.RangeError{Func: "kinetics.Forecast.Add", Quantity: "time since the pitch", Value: at.Hours() / 24, Unit: "days", Min: 0,
+			Max: horizon.Hours() / 24}
 	}
 	u := uncertainty.In(units.Percent)
 	if !(u >= least && u <= 50) {

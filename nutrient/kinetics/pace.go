@@ -165,7 +165,8 @@ func (p *Pace) When(used units.Share) (time.Duration, error) {
 		return time.Duration(hour * float64(time.Hour)), nil
 	}
 	most := p.Used(horizon).In(units.Percent)
-	return 0, &units.RangeError{Func: "kinetics.Pace.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: most, Source: "what this pace reaches in 90 days"}
+	return 0, &units.RangeError{Func: "kinetics.Pace.When", Quantity: "share of the sugar used", Value: 100 * share, Unit: "%", Min: 0, Max: most,
+		Source: "what this pace reaches in 90 days"}
 }
 
 // Fastest is the hour in which most of the sugar is used, by its middle, and the share that

@@ -70,10 +70,12 @@ func checkHolds(holds []Hold) error {
 	}
 	for i, h := range holds {
 		if i == 0 && h.From != 0 || i > 0 && h.From <= holds[i-1].From || h.From > horizon {
-			return &units.RangeError{Func: "kinetics.NewPace", Quantity: "time of a temperature, the first at the pitch and each after the one before it", Value: h.From.Hours(), Unit: "h", Min: 0, Max: horizon.Hours()}
+			return &units.RangeError{Func: "kinetics.NewPace", Quantity: "time of a temperature, the first at the pitch and each after the one before it",
+				Value: h.From.Hours(), Unit: "h", Min: 0, Max: horizon.Hours()}
 		}
 		if t := h.Temperature.In(units.Celsius); !(t >= coldest && t <= warmest) {
-			return &units.RangeError{Func: "kinetics.NewPace", Quantity: "temperature of the ferment", Value: t, Unit: "°C", Min: coldest, Max: warmest, Source: "Coleman, Fish & Block 2007, 11 to 35 °C"}
+			return &units.RangeError{Func: "kinetics.NewPace", Quantity: "temperature of the ferment", Value: t, Unit: "°C", Min: coldest, Max: warmest,
+				Source: "Coleman, Fish & Block 2007, 11 to 35 °C"}
 		}
 	}
 	return nil

@@ -14,7 +14,8 @@ const (
 	eu1333       = "Reg. (EC) 1333/2008 annex II (list of 2011)"
 	amended      = "the section was amended by T.D. TTB-185 (2022)"
 	laterOrganic = "replaced from 2022 by Reg. (EU) 2018/848 and 2021/1165 (recalled from memory)"
-	goodPractice = "as food for the yeast TTB goes on to allow what good commercial practice takes, until it makes a new rule (bulletin on T.D. TTB-185, August 2022, read)"
+	goodPractice = "as food for the yeast TTB goes on to allow what good commercial practice takes, until it makes a new rule (bulletin on T.D. TTB-185, " +
+		"August 2022, read)"
 )
 
 // thiamineShare is the mass of thiamine, C12H17N4OS, in its hydrochloride,
@@ -47,11 +48,13 @@ var lawTable = []Limit{
 	recalled(us("1", milligramPerLitre, "1 ppm", Wine, ttb185, goodPractice, niacin)),
 	recalled(us("1.5", milligramPerLitre, "1.5 ppm", Wine, ttb185, goodPractice, calciumPantothenate)),
 	recalled(us("0.15", milligramPerLitre, "150 ppb", Wine, ttb185, goodPractice, pyridoxine)),
-	us("350", milligramPerLitre, "", Wine, "27 CFR 4.22(b)(1) (2015 edition)", "ppm of total SO2; declare from 10 ppm (27 CFR 4.32(e), recalled from memory)", SulfurDioxide),
+	us("350", milligramPerLitre, "", Wine, "27 CFR 4.22(b)(1) (2015 edition)",
+		"ppm of total SO2; declare from 10 ppm (27 CFR 4.32(e), recalled from memory)", SulfurDioxide),
 
 	eu("1", gramPerLitre, Wine, eu934, "as the salt", evidence.Recalled, AmmoniumPhosphate, ammoniumSulfate),
 	eu("0.3", gramPerLitre, secondFermentation, eu934, "as the salt", evidence.Recalled, AmmoniumPhosphate, ammoniumSulfate),
-	asThiamine(eu("0.6", milligramPerLitre, Wine, eu934, "for each treatment; the OIV has the same figure, as thiamine (Oeno 7/95, read)", evidence.Recalled, thiamine)),
+	asThiamine(eu("0.6", milligramPerLitre, Wine, eu934, "for each treatment; the OIV has the same figure, as thiamine (Oeno 7/95, read)",
+		evidence.Recalled, thiamine)),
 	eu("0.4", gramPerLitre, Wine, eu934+", by OIV file II.2.3.4", "40 g/hL (read in the OIV file)", evidence.Recalled, YeastCellWalls),
 	eu("200", milligramPerLitre, Wine, eu934, "", evidence.Recalled, SorbicAcid),
 	eu("150", milligramPerLitre, redWine, eu934, "50 more from 5 g/L of sugar; declare above 10 mg/L", evidence.Recalled, SulfurDioxide),

@@ -53,7 +53,8 @@ func (b *Basis) UnmarshalJSON(text []byte) error {
 		*b = WaterAtHand(*in.Water)
 		return nil
 	}
-	return &units.ParseError{Input: clipped(text), Want: "basis of a brew", Reason: `name one of finished, kettle with its temperature, and water: {"finished":"60 L"}`}
+	return &units.ParseError{Input: clipped(text), Want: "basis of a brew",
+		Reason: `name one of finished, kettle with its temperature, and water: {"finished":"60 L"}`}
 }
 
 func clipped(text []byte) string { return strings.ToValidUTF8(string(text[:min(len(text), 64)]), "?") }

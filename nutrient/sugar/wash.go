@@ -204,7 +204,8 @@ func (w Wash) forFinished(fn string, want float64) (Brew, error) {
 	used := (ethanol - w.Base.Ethanol().In(units.Kilogram)) / w.Yield.Ethanol()
 	kg := (used/w.Attenuation.In(units.Fraction) - w.Base.Fermentable().In(units.Kilogram)) / Of(w.Fermentable).shares().sugar()
 	if kg < 0 {
-		have := (w.Base.Fermentable().In(units.Kilogram)*w.Attenuation.In(units.Fraction)*w.Yield.Ethanol() + w.Base.Ethanol().In(units.Kilogram)) / amount.PureEthanol / w.Basis.litre
+		made := w.Base.Fermentable().In(units.Kilogram) * w.Attenuation.In(units.Fraction) * w.Yield.Ethanol()
+		have := (made + w.Base.Ethanol().In(units.Kilogram)) / amount.PureEthanol / w.Basis.litre
 		return Brew{}, limit.Check(fn, "strength", want, "% vol", 100*have, mostStrength, "the base alone ferments to more")
 	}
 	return w.from(fn, kg)
@@ -258,7 +259,8 @@ func (w Wash) checked(fn string) (Wash, error) {
 		}
 		return w, limit.Check(fn, "water", w.Basis.kg, "kg", least, amount.MostVolume, "a brew")
 	}
-	if err := limit.Check(fn, "basis", float64(w.Basis.kind), "", float64(finishedVolume), float64(waterMass), "one of Finished, Kettle, WaterAtHand"); err != nil {
+	if err := limit.Check(fn, "basis", float64(w.Basis.kind), "", float64(finishedVolume), float64(waterMass),
+		"one of Finished, Kettle, WaterAtHand"); err != nil {
 		return w, err
 	}
 	return w, limit.Check(fn, "volume", w.Basis.litre, "L", 1e-6, amount.MostVolume, "a brew")

@@ -60,7 +60,8 @@ func (r PitchRate) Million() float64 { return r.million }
 //     from memory).
 //   - Units: million cells/mL/°P.
 func UsualRate() evidence.Figure[PitchRate] {
-	return evidence.Figure[PitchRate]{Value: PitchRate{1}, Low: PitchRate{0.5}, High: PitchRate{1.5}, Evidence: evidence.Evidence{Source: "Briggs et al., Brewing: Science and Practice (2004)", Grade: evidence.Recalled}}
+	return evidence.Figure[PitchRate]{Value: PitchRate{1}, Low: PitchRate{0.5}, High: PitchRate{1.5},
+		Evidence: evidence.Evidence{Source: "Briggs et al., Brewing: Science and Practice (2004)", Grade: evidence.Recalled}}
 }
 
 // CellsToPitch returns the live cells for a volume of a start liquid.

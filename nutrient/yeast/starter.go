@@ -15,7 +15,8 @@ import (
 
 // perDryGram is the cells in a gram of new dry yeast matter.
 func perDryGram() evidence.Figure[Cells] {
-	return evidence.Figure[Cells]{Value: Cells{20}, Low: Cells{15}, High: Cells{25}, Evidence: evidence.Evidence{Source: "cell mass 40 to 60 pg", Grade: evidence.Recalled}}
+	return evidence.Figure[Cells]{Value: Cells{20}, Low: Cells{15}, High: Cells{25},
+		Evidence: evidence.Evidence{Source: "cell mass 40 to 60 pg", Grade: evidence.Recalled}}
 }
 
 // CellsIn returns the cells of so much new dry yeast, such as [ferment.Balance].DryYeast.

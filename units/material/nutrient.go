@@ -60,12 +60,17 @@ var others = [otherCount]*facts{
 const ureaMass = chemistry.C + chemistry.O + 2*chemistry.N + 4*chemistry.H
 
 const (
-	ammoniumAcid      caution.Caution = "ammonium_sets_acid_free: Ammonium sets acid free: without alkalinity the pH of a sugar wash falls far enough to stop the yeast."
-	notForWine        caution.Caution = "not_in_wine_lists: Not in the lists of additions for wine that were read; check the law in force."
-	ethylCarbamate    caution.Caution = "urea: Urea leads to ethyl carbamate in the drink and is not in the lists of additions for wine that were read; do not use it in anything to drink."
-	autolysatesDiffer caution.Caution = "autolysates_differ: Products differ threefold in the nitrogen that yeast can use: take the label's figure where there is one."
-	zincLittle        caution.Caution = "zinc_in_milligrams: Milligrams a litre: weigh a stock solution, not the salt. Zinc above 10 mg/L changes the flavour and slows yeast."
+	ammoniumAcid caution.Caution = "ammonium_sets_acid_free: Ammonium sets acid free: without alkalinity the pH of a sugar wash falls far enough to " +
+		"stop the yeast."
+	notForWine     caution.Caution = "not_in_wine_lists: Not in the lists of additions for wine that were read; check the law in force."
+	ethylCarbamate caution.Caution = "urea: Urea leads to ethyl carbamate in the drink and is not in the lists of additions for wine that were read; " +
+		"do not use it in anything to drink."
+	autolysatesDiffer caution.Caution = "autolysates_differ: Products differ threefold in the nitrogen that yeast can use: take the label's figure where " +
+		"there is one."
+	zincLittle caution.Caution = "zinc_in_milligrams: Milligrams a litre: weigh a stock solution, not the salt. Zinc above 10 mg/L changes the " +
+		"flavour and slows yeast."
 
 	// Burns goes with lime, soda ash, potash and lye.
-	Burns caution.Caution = "caustic: Lime, soda ash and lye burn eyes and skin and heat up in water: goggles, gloves, little by little into cold water; the maker's safety sheet comes first."
+	Burns caution.Caution = "caustic: Lime, soda ash and lye burn eyes and skin and heat up in water: goggles, gloves, little by little into cold water; " +
+		"the maker's safety sheet comes first."
 )

@@ -121,9 +121,11 @@ var sugars = [sugarCount]*facts{
 		evidence: stoichiometry,
 	}),
 	dextroseAnhydrous: known(facts{
-		name: "dextrose anhydrous", also: names("anhydrous dextrose|glucose anhydrous"), formula: "C6H12O6", mass: chemistry.Hexose, spread: 0.008, brings: Composition{Glucose: share(1)}, evidence: stoichiometry,
+		name: "dextrose anhydrous", also: names("anhydrous dextrose|glucose anhydrous"), formula: "C6H12O6", mass: chemistry.Hexose, spread: 0.008,
+		brings: Composition{Glucose: share(1)}, evidence: stoichiometry,
 	}),
-	fructose:     known(facts{name: "fructose", also: names("fruit sugar"), formula: "C6H12O6", mass: chemistry.Hexose, spread: 0.005, brings: Composition{Fructose: share(1)}, evidence: stoichiometry}),
+	fructose: known(facts{name: "fructose", also: names("fruit sugar"), formula: "C6H12O6", mass: chemistry.Hexose, spread: 0.005,
+		brings: Composition{Fructose: share(1)}, evidence: stoichiometry}),
 	mediumInvert: known(invert(0.779, 0.5, wartman, "invert sugar|invert syrup|medium invert")),
 	averageHoney: known(honey(17.2)),
 	mapleSyrup: known(facts{
@@ -149,8 +151,9 @@ const (
 	leastSugar   caution.Caution = "least_sugar: The standard gives the least sugar: the drink may come out stronger."
 	feedHoney    caution.Caution = "honey_lacks_nitrogen: Honey brings less than 20 mg/L of nitrogen to a must of 25 °Bx: feed the yeast."
 	maltsDiffer  caution.Caution = "malt_extracts_differ: Malt extracts differ in how much of them ferments: trust the hydrometer, not the plan."
-	syrupsDiffer caution.Caution = "glucose_syrups_differ: Glucose syrups of one dextrose equivalent differ in how much ferments: take the maker's sugar spectrum where there is one."
-	juiceHolds   caution.Caution = "juice_has_acid: Juices hold acids and nitrogen of their own: measure both before you add any."
+	syrupsDiffer caution.Caution = "glucose_syrups_differ: Glucose syrups of one dextrose equivalent differ in how much ferments: take the maker's sugar " +
+		"spectrum where there is one."
+	juiceHolds caution.Caution = "juice_has_acid: Juices hold acids and nitrogen of their own: measure both before you add any."
 )
 
 func known(f facts) *facts {

@@ -59,7 +59,8 @@ func (d Drink) Malolactic(share units.Share) (Drink, error) {
 func (d Drink) Settled(bitartrate units.MassConcentration) (Drink, error) {
 	const fn = "must.Drink.Settled"
 	n := bitartrate.In(units.MilligramPerLitre) / (water.Potassium.MolarMass() + water.Tartrate.MolarMass() + chemistry.H)
-	if err := limit.Check(fn, "cream of tartar", n, "mmol/L", 0, min(mmol(d.water, water.Potassium), mmol(d.water, water.Tartrate)), "the potassium and the tartrate that there are"); err != nil {
+	if err := limit.Check(fn, "cream of tartar", n, "mmol/L", 0, min(mmol(d.water, water.Potassium), mmol(d.water, water.Tartrate)),
+		"the potassium and the tartrate that there are"); err != nil {
 		return Drink{}, err
 	}
 	// K+ is one charge, the tartrate two: a proton goes with them.

@@ -29,7 +29,8 @@ const (
 )
 
 // New returns the drink that holds what is dissolved in p, its alkalinity by charge
-// balance ([water.Profile]: the anions of organic acids count whole, phosphate as H2PO4-). A strength that p has itself ([water.Profile.WithEthanol]) is not used.
+// balance ([water.Profile]: the anions of organic acids count whole, phosphate as H2PO4-). A strength that p has itself
+// ([water.Profile.WithEthanol]) is not used.
 //
 // Errors are a [*units.RangeError]: a strength above 16 % vol, and those of
 // [water.Profile.Under].

@@ -72,7 +72,8 @@ func (a *Aim) UnmarshalJSON(text []byte) error {
 	case in.PH == 0 && in.Acidity != nil && in.Titration != nil:
 		*a = ToAcidity(*in.Acidity, *in.Titration)
 	default:
-		return &units.ParseError{Input: strings.ToValidUTF8(string(text[:min(len(text), 64)]), "?"), Want: "aim", Reason: `write a pH, or an acidity with its titration: {"pH":3.4}`}
+		return &units.ParseError{Input: strings.ToValidUTF8(string(text[:min(len(text), 64)]), "?"), Want: "aim",
+			Reason: `write a pH, or an acidity with its titration: {"pH":3.4}`}
 	}
 	return nil
 }

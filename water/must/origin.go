@@ -47,9 +47,10 @@ var fruitTable = [...]fruitFacts{
 	FromApple: {AcidShares{water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(39), 1200, 13000, evidence.Evidence{
 		Source: "Kumar et al., J. Am. Soc. Hort. Sci. 2021, JASHS05056: 109 cider-apple juices, odd rows", Grade: evidence.Fitted,
 		Note: "malic acid is more than 85 % of the acids of an apple"}},
-	FromGrape: {AcidShares{water.Tartrate.At(units.GramPerLitre.Of(1)), water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(48), 3900, 20000, evidence.Evidence{
-		Source: "Migicovsky et al., rootstock trial 1995-1999, and a ripening series: 378 musts, odd rows", Grade: evidence.Fitted,
-		Note: "as much tartaric as malic acid is taken; musts have from 1 to 4 to 4 to 1"}},
+	FromGrape: {AcidShares{water.Tartrate.At(units.GramPerLitre.Of(1)), water.Malate.At(units.GramPerLitre.Of(1))}, units.MilliequivalentPerLitre.Of(48),
+		3900, 20000, evidence.Evidence{
+			Source: "Migicovsky et al., rootstock trial 1995-1999, and a ripening series: 378 musts, odd rows", Grade: evidence.Fitted,
+			Note: "as much tartaric as malic acid is taken; musts have from 1 to 4 to 4 to 1"}},
 }
 
 // Acids returns the acids in their usual proportion: malic in an apple, as

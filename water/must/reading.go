@@ -175,7 +175,8 @@ func (x *unknown) solve(make func(acid float64) (water.Profile, error)) (Drink, 
 		return found - x.acidity, limit.Named(x.fn, err)
 	}
 	if off, err := over(0); err != nil || off > 0 {
-		return Drink{}, cmp.Or(err, limit.Check(x.fn, "titratable acidity", x.acidity, "mg/L", found, mostAcidity, "what the pH and the known ions make without more acid"))
+		return Drink{}, cmp.Or(err, limit.Check(x.fn, "titratable acidity", x.acidity, "mg/L", found, mostAcidity,
+			"what the pH and the known ions make without more acid"))
 	}
 	// From half of the equivalents up by small steps: no try is far saltier than the answer.
 	half := x.acidity / x.r.Titration.As.MolarMass()

@@ -138,7 +138,8 @@ func (d Drink) WithAcid(a water.Acid, aim Aim) (Treatment, error) {
 //   - Uncertainty: for a drink of known pH and acidity 10 % of the dose.
 func (d Drink) WithSalt(m material.Material, aim Aim) (Treatment, error) {
 	const fn = "must.Drink.WithSalt"
-	if err := limit.Check(fn, "alkalinity of the salt", 1000*m.Composition().Alkalinity.In(units.Fraction)/hydroxide, "mEq/g", 1e-3, 100, "a salt that brings alkalinity"); err != nil {
+	if err := limit.Check(fn, "alkalinity of the salt", 1000*m.Composition().Alkalinity.In(units.Fraction)/hydroxide, "mEq/g", 1e-3, 100,
+		"a salt that brings alkalinity"); err != nil {
 		return Treatment{}, err
 	}
 	x, after, err := d.treat(fn, aim, 1, mostDose, "mg/L", func(x float64) (Drink, error) { return d.addSalt(fn, m, x) })

@@ -109,7 +109,8 @@ func (f Origin) Usual() (Usual, error) {
 		const wines = "89 wines of Piedmont"
 		return Usual{gl(240), ph(3.4, 3.02, 4.04, readIn("Kliewer et al. 1967, 50 wine varieties, early")), []Constituent{
 			acidityAs(water.TartaricAcid, 7000, 3700, 13200, chosen("Kliewer et al. 1967, 3.7 to 13.2 g/L")),
-			holds(water.Calcium, 60, 28, 134, chosen(wines)), holds(water.Magnesium, 100, 70, 151, chosen(wines)), holds(water.Phosphate, 400, 290, 640, chosen(wines)), holds(water.Zinc, 0.5, 0.1, 1.5, recalled),
+			holds(water.Calcium, 60, 28, 134, chosen(wines)), holds(water.Magnesium, 100, 70, 151, chosen(wines)), holds(water.Phosphate, 400, 290, 640,
+				chosen(wines)), holds(water.Zinc, 0.5, 0.1, 1.5, recalled),
 			nitrogen(amino, 100, 40, 250, recalled), nitrogen(ammonium, 50, 20, 120, recalled),
 		}}, nil
 	case FromHoney:
@@ -117,7 +118,8 @@ func (f Origin) Usual() (Usual, error) {
 		u := Usual{gl(1000 * honeyOf * 0.828), ph(3.91, 3.42, 6.10, quoted(white)), []Constituent{
 			acidityAs(water.HydrochloricAcid, 29.12*36.458, 8.68*36.458, 59.49*36.458, quoted(white+", free and lactone")),
 			holds(water.Potassium, 764, 34.8, 3640, readIn("70 honeys of Turkey, PMC6828168; spread: "+zealand)),
-			holds(water.Calcium, 50, 7.21, 94.3, chosen(zealand)), holds(water.Magnesium, 20, 7, 90, recalled), holds(water.Phosphate, 276, 90, 782, chosen(zealand)), holds(water.Zinc, 2, 0.5, 5, recalled),
+			holds(water.Calcium, 50, 7.21, 94.3, chosen(zealand)), holds(water.Magnesium, 20, 7, 90, recalled), holds(water.Phosphate, 276, 90, 782,
+				chosen(zealand)), holds(water.Zinc, 2, 0.5, 5, recalled),
 			nitrogen(amino, 30, 5, 60, chosen("less than 20 mg/L in a must of 25 °Bx, Staggered nutrient additions in mead making")),
 		}}
 		for i, p := range u.Parts { // a kilogram, so far
@@ -127,10 +129,13 @@ func (f Origin) Usual() (Usual, error) {
 	}
 	const worts = "Holzmann & Piendl 1977, all-malt wort of 12 °P"
 	return Usual{gl(125.6), ph(5.2, 5.0, 5.6, chosen("5.0 to 5.2 after the boil, as a page quotes it; congress wort to 6.0")), []Constituent{
-		holds(water.Potassium, 550, 400, 700, quoted(worts)), holds(water.Sodium, 30, 10, 60, quoted(worts)), holds(water.Calcium, 35, 20, 60, quoted(worts)), holds(water.Magnesium, 100, 70, 120, quoted(worts)),
+		holds(water.Potassium, 550, 400, 700, quoted(worts)), holds(water.Sodium, 30, 10, 60, quoted(worts)), holds(water.Calcium, 35, 20, 60, quoted(worts)),
+		holds(water.Magnesium, 100, 70, 120, quoted(worts)),
 		holds(water.Phosphate, 920, 600, 1200, recalled), holds(water.Zinc, 0.12, 0.05, 0.2, recalled),
-		holds(water.Citrate, 116, 60, 200, quoted("Montanari et al. 1999, mean of beers")), holds(water.Malate, 63, 30, 120, quoted("Montanari et al. 1999, mean of beers")),
-		holds(water.Glutamate, 2600, 1300, 5200, evidence.Evidence{Source: "15 mL of lactic acid of 88 % in 18.9 L for pH 4.35, as a page says; another says twice", Grade: evidence.Fitted}),
+		holds(water.Citrate, 116, 60, 200, quoted("Montanari et al. 1999, mean of beers")), holds(water.Malate, 63, 30, 120,
+			quoted("Montanari et al. 1999, mean of beers")),
+		holds(water.Glutamate, 2600, 1300, 5200, evidence.Evidence{Source: "15 mL of lactic acid of 88 % in 18.9 L for pH 4.35, as a page says; another says " +
+			"twice", Grade: evidence.Fitted}),
 		nitrogen(amino, 160, 100, 220, recalled), nitrogen(ammonium, 10, 5, 25, recalled),
 	}}, nil
 }

@@ -79,9 +79,9 @@ func takesAnalysis() arg[must.Analysis] {
 		return of1(takes(name, units.MilligramPerLitre, meaning, 0, most, example), sure(i.At))
 	}
 	acid := func(a water.Acid, name string, most, example float64) arg[water.Content] {
-		return of1(takes(name, units.GramPerLitre, name+" acid", 0, most, example),
-			func(c units.MassConcentration) (water.Content, error) {
-				return asAnion(a, c.In(units.GramPerLitre)), nil
+		return of1(takesStated(name, units.GramPerLitre, name+" acid", 0, most, example),
+			func(gram float64) (water.Content, error) {
+				return asAnion(a, gram), nil
 			})
 	}
 	ions := of8(acid(water.TartaricAcid, "tartaric", 20, 1.6), acid(water.MalicAcid, "malic", 30, 1.9),

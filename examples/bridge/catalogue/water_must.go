@@ -101,9 +101,9 @@ func settle(ph float64, potassium units.MassConcentration, tartaric, malic water
 // mustFunctions are what a juice, honey or malt usually brings, an acid by taste, and tartar in the cold.
 func mustFunctions() []Function {
 	acid := func(a water.Acid, name string, example float64) arg[water.Content] {
-		return of1(takes(name, units.GramPerLitre, name+" acid, free and as salts", 0, 15, example),
-			func(c units.MassConcentration) (water.Content, error) {
-				return asAnion(a, c.In(units.GramPerLitre)), nil
+		return of1(takesStated(name, units.GramPerLitre, name+" acid, free and as salts", 0, 15, example),
+			func(gram float64) (water.Content, error) {
+				return asAnion(a, gram), nil
 			})
 	}
 	return []Function{

@@ -191,3 +191,76 @@ func ExampleOver() {
 	fmt.Printf("%.2f to %.2f %% vol, most of it from %s\n", s.Low, s.High, s.From[0].Unknown)
 	// Output: 4.46 to 4.79 % vol, most of it from ethanol lost
 }
+
+// An unknown is as far off its usual figure as its draws are, by their mean square.
+func TestDeviation(t *testing.T) {
+	worlds := Draw(4000, Known())
+	for _, k := range Known() {
+		sum := 0.0
+		for i := range worlds {
+			off := *k.In(&worlds[i]) - k.Usual
+			sum += off * off
+		}
+		near(t, k.Name, k.Deviation(), math.Sqrt(sum/float64(len(worlds))), 0.005*k.Deviation())
+	}
+}
+
+// A step comes out otherwise in a world where an unknown is at its end only where the unknown is said to move it;
+// and each that moves any is seen to move one.
+func TestMoves(t *testing.T) {
+	w := must(FromWater(well(), units.Litre.Of(60)))
+	steps := append(brew(&w)[:13:13],
+		Step{Kind: Fine, Share: per(50)}, Step{Kind: Dilute, Mass: units.Kilogram.Of(1)},
+		Step{Kind: Flavour, Volume: units.Millilitre.Of(170), Strength: units.PercentVolume.Of(40)},
+		Step{Kind: Acidify, What: "malic acid", Mass: units.Gram.Of(30)}, Step{Kind: Stabilise, What: "potassium metabisulfite", Mass: units.Gram.Of(3)},
+		Step{Kind: Malolactic, Share: per(50)}, Step{Kind: Settle, Share: per(50)}, Step{Kind: Stand, Share: per(50), Pressure: kPa(93.9)}, Step{Kind: Chill, Temperature: deg(4)},
+		Step{Kind: Degas, Share: per(50)}, Step{Kind: Sweeten, What: "white sugar", Mass: units.Gram.Of(20)},
+		Step{Kind: Prime, What: "white sugar", Mass: units.Gram.Of(100)}, Step{Kind: Fill, Volume: units.Litre.Of(18), Capacity: units.Litre.Of(19)},
+		Step{Kind: Close, Pressure: kPa(93.9), Share: per(100)}, Step{Kind: Ferment, Share: per(100)}, Step{Kind: Warm, Temperature: deg(22)}, Step{Kind: Open, Pressure: kPa(93.9)},
+		Step{Kind: Carbonate, Gauge: units.BarGauge.Of(1.25), Pressure: kPa(93.9)})
+	steps[3].Salts = 0.01
+	for _, k := range Known() {
+		var s State
+		var like water.Series
+		seen := kindSet(0)
+		for i := range steps {
+			other := usual
+			*k.In(&other) = k.High
+			states, _, err := Walk(nil, steps[i:i+1], s, &usual, &like)
+			if err != nil {
+				t.Fatal(err)
+			}
+			moved, _, err := Do(steps[i], s, &other)
+			if err != nil {
+				t.Fatal(k.Name, err)
+			}
+			plain, _, _ := Do(steps[i], s, &usual)
+			if moved != plain {
+				seen |= by(steps[i].Kind)
+				if !k.Moves(steps[i].Kind) {
+					t.Errorf("%s moves %v", k.Name, steps[i].Kind)
+				}
+			}
+			s = states[0]
+		}
+		if seen == 0 && k.moves != 0 {
+			t.Errorf("%s moves nothing", k.Name)
+		}
+	}
+}
+
+// What moves a ferment, and how far each is off its usual figure.
+func ExampleUnknown_Moves() {
+	for _, k := range Known() {
+		if k.Moves(Ferment) {
+			fmt.Printf("%s: %.3g, off by %.2g\n", k.Name, k.Usual, k.Deviation())
+		}
+	}
+	// Output:
+	// ethanol lost: 2.5, off by 1.9
+	// acids made: 0, off by 0.41
+	// glycerol made: 1, off by 0.16
+	// nitrogen of lean yeast: 6.4, off by 0.62
+	// solubility of CO2: 1, off by 0.025
+	// yeast growing on a primer: 0, off by 0.41
+}

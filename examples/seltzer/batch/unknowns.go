@@ -1,5 +1,7 @@
 package batch
 
+import "math"
+
 // Unknowns is what a batch depends on and nobody knows: each as it is in one world. [Usual]
 // has the usual ones; [Known] what is known of each.
 type Unknowns struct {
@@ -50,35 +52,69 @@ type Unknown struct {
 	Distribution     Distribution
 	Evidence         string
 
-	of func(*Unknowns) *float64
+	of    func(*Unknowns) *float64
+	moves kindSet
 }
+
+// kindSet has a bit for each [Kind].
+type kindSet uint32
+
+func by(kinds ...Kind) (set kindSet) {
+	for _, k := range kinds {
+		set |= 1 << k
+	}
+	return set
+}
+
+// Moves reports whether a step of that kind may come out otherwise where the unknown is otherwise. What
+// no step asks for (cells, a hydrometer) moves only what is read off a state.
+func (k Unknown) Moves(of Kind) bool { return k.moves>>of&1 != 0 }
 
 // In returns the number of an unknown in a world.
 func (k Unknown) In(u *Unknowns) *float64 { return k.of(u) }
 
+// Deviation is the root of the mean square by which the unknown is off its usual figure: what its standard
+// uncertainty is for a figure that was worked out with the usual one.
+//
+//   - Source: the second moments of the distributions, by any textbook.
+func (k Unknown) Deviation() float64 {
+	lo, hi := k.Usual-k.Low, k.High-k.Usual
+	switch k.Distribution {
+	case Triangular:
+		return math.Sqrt((lo*lo + hi*hi - lo*hi) / 6)
+	case Normal: // each half has its own width, and the ends are two deviations away
+		return math.Sqrt((lo*lo + hi*hi) / 8)
+	}
+	return math.Sqrt((lo*lo + hi*hi - lo*hi) / 3)
+}
+
 // Known returns what is known of each of the unknowns, in the order of the fields.
 func Known() []Unknown {
+	const (
+		weighing = 1<<Treat | 1<<Dissolve | 1<<Feed | 1<<Pitch | 1<<Sweeten | 1<<Acidify | 1<<Stabilise | 1<<Prime | 1<<Dilute
+		gas      = 1<<Ferment | 1<<Warm | 1<<Malolactic | 1<<Carbonate
+	)
 	return []Unknown{
 		// 16.83 g/L of hexose to 1 % vol leave 2.5 % less ethanol than the atoms of a lean sugar wash
 		// give; Pasteur's own yield was 95 % of Gay-Lussac's (package gravity, SugarWashYield).
-		{"ethanol lost", 0, usualLost, 8, "%", Triangular, "16.83 g/L of hexose to 1 % vol (French order of 3 May 1996), against the balance of atoms", func(u *Unknowns) *float64 { return &u.Lost }},
-		{"acids made", -1, 0, 1, "", Triangular, "package nutrient, LeastAcids and MostAcids", func(u *Unknowns) *float64 { return &u.Acids }},
-		{"glycerol made", 0.65, 1, 1.3, "", Normal, "4 to 8 g for 100 g of ethanol, recalled from memory", func(u *Unknowns) *float64 { return &u.Glycerol }},
-		{"nitrogen of lean yeast", 5, 6.4, 8, "%", Triangular, "40 % crude protein, recalled from memory", func(u *Unknowns) *float64 { return &u.LeanNitrogen }},
-		{"rate of chalk", 0, 0.2, 0.4, "/min", Uniform, "none to one drop test of a tap water: 262 to 70 mg/L in 5 min, 39.5 at rest", func(u *Unknowns) *float64 { return &u.Chalk }},
-		{"solubility of CO2", 0.95, 1, 1.05, "", Normal, "published ways for a drink, package carbonation", func(u *Unknowns) *float64 { return &u.Solubility }},
-		{"cells in a gram", 5, 10, 20, "billion", Triangular, "supplier sheets, recalled from memory", func(u *Unknowns) *float64 { return &u.Cells }},
-		{"sugar of the fermentable", -0.5, 0, 0.5, "%", Normal, "common practice, no source", func(u *Unknowns) *float64 { return &u.Sugar }},
-		{"scale", -0.3, 0, 0.3, "%", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Scale }},
-		{"level", -1, 0, 1, "%", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Level }},
-		{"thermometer", -0.5, 0, 0.5, "K", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Thermometer }},
-		{"gauge", -10, 0, 10, "kPa", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Gauge }},
-		{"hydrometer", -0.5, 0, 0.5, "0.001", Uniform, "half a division of 0.001", func(u *Unknowns) *float64 { return &u.Hydrometer }},
+		{"ethanol lost", 0, usualLost, 8, "%", Triangular, "16.83 g/L of hexose to 1 % vol (French order of 3 May 1996), against the balance of atoms", func(u *Unknowns) *float64 { return &u.Lost }, by(Ferment)},
+		{"acids made", -1, 0, 1, "", Triangular, "package nutrient, LeastAcids and MostAcids", func(u *Unknowns) *float64 { return &u.Acids }, by(Ferment)},
+		{"glycerol made", 0.65, 1, 1.3, "", Normal, "4 to 8 g for 100 g of ethanol, recalled from memory", func(u *Unknowns) *float64 { return &u.Glycerol }, by(Ferment)},
+		{"nitrogen of lean yeast", 5, 6.4, 8, "%", Triangular, "40 % crude protein, recalled from memory", func(u *Unknowns) *float64 { return &u.LeanNitrogen }, by(Ferment)},
+		{"rate of chalk", 0, 0.2, 0.4, "/min", Uniform, "none to one drop test of a tap water: 262 to 70 mg/L in 5 min, 39.5 at rest", func(u *Unknowns) *float64 { return &u.Chalk }, by(Boil)},
+		{"solubility of CO2", 0.95, 1, 1.05, "", Normal, "published ways for a drink, package carbonation", func(u *Unknowns) *float64 { return &u.Solubility }, gas},
+		{"cells in a gram", 5, 10, 20, "billion", Triangular, "supplier sheets, recalled from memory", func(u *Unknowns) *float64 { return &u.Cells }, 0},
+		{"sugar of the fermentable", -0.5, 0, 0.5, "%", Normal, "common practice, no source", func(u *Unknowns) *float64 { return &u.Sugar }, by(Dissolve, Sweeten, Prime)},
+		{"scale", -0.3, 0, 0.3, "%", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Scale }, weighing},
+		{"level", -1, 0, 1, "%", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Level }, by(Blend)},
+		{"thermometer", -0.5, 0, 0.5, "K", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Thermometer }, by(Carbonate)},
+		{"gauge", -10, 0, 10, "kPa", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Gauge }, by(Carbonate)},
+		{"hydrometer", -0.5, 0, 0.5, "0.001", Uniform, "half a division of 0.001", func(u *Unknowns) *float64 { return &u.Hydrometer }, 0},
 		// None behind a ferment that swept it out and a filling from below; all of it where the drink splashes.
-		{"air taken up in filling", 0, 0.3, 1, "", Triangular, "common practice, no source", func(u *Unknowns) *float64 { return &u.Air }},
+		{"air taken up in filling", 0, 0.3, 1, "", Triangular, "common practice, no source", func(u *Unknowns) *float64 { return &u.Air }, by(Close)},
 		// The few cells that are racked into a pack double once or twice: 10⁷/mL on the 24 g/L of a sparkling wine is 1 % of them.
-		{"yeast growing on a primer", 0, 0, 1, "", Triangular, "1.5 to 10 million cells in a mL in sparkling wine, recalled from memory", func(u *Unknowns) *float64 { return &u.Growth }},
-		{"salts of the fruit, honey or malt", -1, 0, 1, "", Normal, "the band of its pH, package must", func(u *Unknowns) *float64 { return &u.Wash }},
+		{"yeast growing on a primer", 0, 0, 1, "", Triangular, "1.5 to 10 million cells in a mL in sparkling wine, recalled from memory", func(u *Unknowns) *float64 { return &u.Growth }, by(Ferment)},
+		{"salts of the fruit, honey or malt", -1, 0, 1, "", Normal, "the band of its pH, package must", func(u *Unknowns) *float64 { return &u.Wash }, by(Dissolve)},
 	}
 }
 

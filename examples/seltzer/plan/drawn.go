@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"math"
+
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -57,18 +59,24 @@ func Draw(req Request, n int) ([]Drawn, error) {
 	return out, nil
 }
 
-// known is what is known of the unknowns, with the instruments of the request.
+// known is what is known of the unknowns, with the fermentable and the instruments of the request: the
+// one list that a plan's intervals come from, drawn or not.
 func (m *maker) known() []forward.Unknown {
 	all := forward.Known()
-	set := func(name string, half float64) {
-		for i := range all {
-			if all[i].Name == name {
-				all[i].Low, all[i].High, all[i].Evidence = -half, half, "the request's instruments"
-			}
+	between := func(name string, low, high float64, evidence string) {
+		if k := unknown(all, name); k != nil {
+			k.Low, k.High, k.Evidence = low, high, evidence
 		}
 	}
+	set := func(name string, half float64) { between(name, -half, half, "the request's instruments") }
 	if m.batch.fermentable > 0 {
 		set("scale", 50*m.req.Scales.Sugar.Quantity().In(units.Kilogram)/m.batch.fermentable)
+		purity := 2 * m.fermentable.Spread().In(units.Percent) // k = 2
+		between("sugar of the fermentable", -purity, purity, "package material, its spread")
+	}
+	if lost := unknown(all, ethanolLost); m.malt() {
+		half := math.Sqrt(6) * maltSpread * (100 - lost.Usual) // of a triangle
+		between(ethanolLost, lost.Usual-half, lost.Usual+half, "Balling's yield, package gravity")
 	}
 	set("hydrometer", 500*m.plan.Uncertainty.Division)
 	if i := m.req.Instruments; i != nil {
@@ -84,6 +92,18 @@ func (m *maker) known() []forward.Unknown {
 	}
 	return all
 }
+
+// unknown finds one by its name.
+func unknown(all []forward.Unknown, name string) *forward.Unknown {
+	for i := range all {
+		if all[i].Name == name {
+			return &all[i]
+		}
+	}
+	return nil
+}
+
+const ethanolLost = "ethanol lost"
 
 // A figure is read off the states of a walk.
 type figure struct {
@@ -133,19 +153,11 @@ func (m *maker) toDraw() (*walks, error) {
 	if m.recipe.base != nil {
 		return m.baseToDraw()
 	}
-	deeds, err := m.deeds()
+	base, err := m.baseWalk()
 	if err != nil {
 		return nil, err
 	}
-	tap, err := m.tap(m.inKettle().Plus(m.inKettle())) // more than is taken, by any level
-	if err != nil {
-		return nil, err
-	}
-	a, base := new(walks), new(walk)
-	base.steps = append(base.steps, forward.Step{Kind: forward.Blend, With: &tap, Volume: m.inKettle()})
-	for _, d := range deeds {
-		base.steps = append(base.steps, d.step)
-	}
+	a := new(walks)
 	a.walks = append(a.walks, base)
 	after := func(k forward.Kind) func() forward.State { // the last of its kind
 		for i := len(base.steps) - 1; i >= 0; i-- {
@@ -187,6 +199,24 @@ func (m *maker) toDraw() (*walks, error) {
 		}
 	}
 	return a, nil
+}
+
+// baseWalk is from the water to the base drink off its yeast.
+func (m *maker) baseWalk() (*walk, error) {
+	deeds, err := m.deeds()
+	if err != nil {
+		return nil, err
+	}
+	tap, err := m.tap(m.inKettle().Plus(m.inKettle())) // more than is taken, by any level
+	if err != nil {
+		return nil, err
+	}
+	base := &walk{steps: make([]forward.Step, 0, 1+len(deeds))}
+	base.steps = append(base.steps, forward.Step{Kind: forward.Blend, With: &tap, Volume: m.inKettle()})
+	for _, d := range deeds {
+		base.steps = append(base.steps, d.step)
+	}
+	return base, nil
 }
 
 // baseToDraw lays out the walks of a base that is let down.

@@ -73,14 +73,10 @@ type spreads struct {
 }
 
 func (m *maker) washSpread() spreads {
-	level := commonVolume
-	if i := m.req.Instruments; i != nil && i.Volume != nil {
-		level = i.Volume.In(units.Litre) / m.req.Volume.In(units.Litre)
-	}
-	level /= math.Sqrt(3)
-	scale := m.req.Scales.Sugar.Quantity().In(units.Kilogram) / math.Sqrt(12) / m.batch.fermentable
+	all := m.known()
+	part := func(name string) float64 { return unknown(all, name).Deviation() / 100 }
+	level, scale, purity := part("level"), part("scale"), part("sugar of the fermentable")
 	away := 0.1 * m.batch.boiledOff / m.batch.water
-	purity := m.fermentable.Spread().In(units.Fraction)
 	return spreads{
 		gravity: math.Sqrt(scale*scale + purity*purity + level*level + away*away),
 		volume:  math.Hypot(level, away), level: level,

@@ -2,10 +2,10 @@ package plan
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"example.org/zymase/carbonation"
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
@@ -14,18 +14,15 @@ import (
 // Instruments that are not given: what is common (common practice, no source).
 const (
 	commonDivision = 0.002 // of a hydrometer
-	commonVolume   = 0.01  // of the batch: reading a level
-	yieldSpread    = 0.03  // relative: SugarWashYield
 	maltSpread     = 0.01  // relative: BallingYield
-	solubility     = 0.05  // relative: published ways for a drink
 )
 
-// uncertainties are those of the figures that rest on readings, at k = 2.
+// uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
+// the unknowns of package batch, with the instruments of the request.
 //
 //   - Source: JCGM 100:2008 (GUM), first order.
 func (m *maker) uncertainties() error {
-	division, volume := commonDivision, commonVolume*m.req.Volume.In(units.Litre)
-	thermometer, gauge := 0.5, 10.0 // K, kPa
+	division := commonDivision
 	if i := m.req.Instruments; i != nil {
 		if err := new(gravity.Reference).UnmarshalText([]byte(i.Reference)); i.Reference != "" && err != nil {
 			return named("instruments.hydrometer_for", i.Reference, err)
@@ -40,34 +37,29 @@ func (m *maker) uncertainties() error {
 			if err := within("instruments.volume", *i.Volume, units.Litre, 1e-4, m.req.Volume.In(units.Litre)/5); err != nil {
 				return err
 			}
-			volume = i.Volume.In(units.Litre)
 		}
 		if i.Thermometer != nil {
 			if err := within("instruments.thermometer", *i.Thermometer, units.KelvinDifference, 0.001, 10); err != nil {
 				return err
 			}
-			thermometer = i.Thermometer.In(units.KelvinDifference)
 		}
 		if i.Gauge != nil {
 			if err := within("instruments.gauge", *i.Gauge, units.KilopascalGauge, 0.01, 200); err != nil {
 				return err
 			}
-			gauge = i.Gauge.In(units.KilopascalGauge)
 		}
 	}
 	u := UncertaintyPlan{Division: division}
 	if m.recipe.base != nil {
-		return m.kegContents(&u, thermometer, gauge)
+		return m.kegContents(&u)
 	}
 	strength := m.batch.strength
 
-	// What was weighed and filled: relative contributions add in squares (eq. 12).
-	scale := m.req.Scales.Sugar.Quantity().In(units.Kilogram) / math.Sqrt(12) / m.batch.fermentable
-	purity := m.fermentable.Spread().In(units.Fraction)
-	level := volume / math.Sqrt(3) / m.req.Volume.In(units.Litre)
-	planned := strength * math.Sqrt(yieldSpread*yieldSpread+scale*scale+purity*purity+level*level)
-	var err error
-	if u.Planned, err = expanded(planned); err != nil {
+	d, err := m.doubt()
+	if err != nil {
+		return err
+	}
+	if u.Planned, err = expanded(strength * d); err != nil {
 		return err
 	}
 	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {
@@ -86,16 +78,18 @@ func (m *maker) uncertainties() error {
 	}
 	u.Supports = u.Capability >= 1
 
-	return m.kegContents(&u, thermometer, gauge)
+	return m.kegContents(&u)
 }
 
 // kegContents adds how sure the content of each kind of keg is, by its temperature and pressure.
-func (m *maker) kegContents(u *UncertaintyPlan, thermometer, gauge float64) error {
+func (m *maker) kegContents(u *UncertaintyPlan) error {
+	m.plan.Uncertainty = *u // the division is one of what is known
+	all := m.known()
 	for i, p := range m.plan.Packs {
 		if p.Kind != keg || p.Still {
 			continue
 		}
-		c, err := m.kegContent(m.batch.packed[i], p, thermometer, gauge)
+		c, err := kegContent(m.air, m.batch.packed[i], p, all)
 		if err != nil {
 			return err
 		}
@@ -107,12 +101,13 @@ func (m *maker) kegContents(u *UncertaintyPlan, thermometer, gauge float64) erro
 
 const labelTolerance = 0.3 // % vol, of the drinks that no other class of annex XII covers
 
+// malt reports whether the fermentable is one, whose yield Balling measured.
+func (r *recipe) malt() bool { return strings.Contains(r.fermentable.Name(), "malt") }
+
 // spread is how well the yield is known, as a part of itself.
-func (r *recipe) spread() units.Share {
-	if strings.Contains(r.fermentable.Name(), "malt") {
-		return units.Fraction.Of(maltSpread)
-	}
-	return units.Fraction.Of(yieldSpread)
+func (m *maker) spread() units.Share {
+	lost := unknown(m.known(), ethanolLost)
+	return units.Fraction.Of(checked.Number(lost.Deviation() / (100 - lost.Usual)))
 }
 
 // byHydrometer is the strength of the packs as two readings give it, each within half a
@@ -145,21 +140,21 @@ func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
 
 // kegContent propagates thermometer and gauge through the solubility, and adds that of
 // the solubility itself.
-func (m *maker) kegContent(k packed, p PackPlan, thermometer, gauge float64) (units.CarbonDioxideContent, error) {
+func kegContent(air units.Atmosphere, k packed, p PackPlan, all []forward.Unknown) (units.CarbonDioxideContent, error) {
 	liquid, err := carbonation.NewLiquid(k.drink)
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
-	t, err := units.Limited(p.Temperature, units.KelvinDifference.Of(checked.Number(thermometer)))
+	t, err := units.Limited(p.Temperature, units.KelvinDifference.Of(checked.Number(unknown(all, "thermometer").High)))
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
-	g, err := units.Limited(p.Gauge, units.KilopascalGauge.Of(checked.Number(gauge)))
+	g, err := units.Limited(p.Gauge, units.KilopascalGauge.Of(checked.Number(unknown(all, "gauge").High)))
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
 	c, err := units.Propagate(func(x units.Trial) (units.CarbonDioxideContent, error) {
-		total, err := m.air.Absolute(units.At(x, &g))
+		total, err := air.Absolute(units.At(x, &g))
 		if err != nil {
 			return units.CarbonDioxideContent{}, err
 		}
@@ -168,7 +163,7 @@ func (m *maker) kegContent(k packed, p PackPlan, thermometer, gauge float64) (un
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
-	c, err = c.Widened(units.GramCO2PerLitre.Of(checked.Number(solubility / 2 * p.Content.In(units.GramCO2PerLitre))))
+	c, err = c.Widened(units.GramCO2PerLitre.Of(checked.Number(unknown(all, "solubility of CO2").Deviation() * p.Content.In(units.GramCO2PerLitre))))
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}

@@ -158,7 +158,7 @@ var whys = map[Figure]Why{
 		"dose at which the end pH by the charge balance is the floor; rounded up to the scale",
 		"as for the pH; floor 3.5 to 4.0: supplier sheet on sugar washes, 2021"},
 	FigureUncertainty: {
-		"u² = Σ (∂f/∂x · u(x))²; yield 3 %, sugar by its spread, scale step/√12, level; hydrometer division/√12 a reading, with the yield; solubility 5 %; k = 2",
+		"u² = Σ (∂f/∂x · u(x))² over the unknowns that -drawn draws: yield, sugar, scale step/√12, level, what yeast makes; hydrometer division/√12 a reading, with the yield; solubility 5 %; k = 2",
 		"JCGM 100:2008 (GUM) eq. 10; JCGM 106:2012 for the label"},
 	FigureSchedule: {
 		"sugar used against time by growth on nitrogen, uptake and loss by alcohol; readings and your own time narrow it; the gravity decides",
