@@ -166,6 +166,13 @@ func (d Drink) WithDrink(other Drink, aim Aim) (Treatment, error) {
 	if err != nil {
 		return Treatment{}, limit.Named(fn, err)
 	}
+	there, err := aim.off(other)
+	if err != nil {
+		return Treatment{}, limit.Named(fn, err)
+	}
+	if here*there > 0 {
+		return Treatment{}, aim.beyond(fn, here, there, d, other)
+	}
 	if here > 0 {
 		up = -1
 	}
@@ -204,6 +211,15 @@ func (d Drink) treat(fn string, aim Aim, up, most float64, unit string, dosed fu
 		err = limit.Check(fn, "dose for the aim", math.Nextafter(most, 2*most), unit, 0, most, "what the drink can take, or the other drink reaches")
 	}
 	return x, after, err
+}
+
+// beyond says that the aim lies not between two drinks, so far off.
+func (a Aim) beyond(fn string, here, there float64, d, other Drink) error {
+	const between = "the two drinks"
+	if a.titration == (water.Titration{}) {
+		return limit.Check(fn, "pH wanted", a.ph, "", min(d.ph, other.ph), max(d.ph, other.ph), between)
+	}
+	return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", a.acidity-max(here, there), a.acidity-min(here, there), between)
 }
 
 // refuse says that a drink is beyond the aim already.

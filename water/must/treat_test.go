@@ -1,6 +1,7 @@
 package must
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -186,5 +187,27 @@ func TestNoOrigin(t *testing.T) {
 	}
 	if _, err := Origin(9).MarshalText(); err == nil {
 		t.Error("no error")
+	}
+}
+
+// An aim beyond both drinks is refused with what the two have, not with a share of more than all.
+func TestBlendBeyondBoth(t *testing.T) {
+	of := func(ph, acidity float64) Drink {
+		d, err := Reading{PH: ph, Acidity: milligrams(acidity), Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20)}.Drink(AcidShares{water.Malate.At(milligrams(1))})
+		if err != nil {
+			t.Fatal(err)
+		}
+		return d
+	}
+	sharp, bland := of(3.4, 7000), of(3.8, 4500)
+	for _, r := range []struct {
+		aim       Aim
+		low, high float64
+	}{{ToPH(3.3), 3.4, 3.8}, {ToPH(3.9), 3.4, 3.8}, {ToAcidity(milligrams(4000), water.TitrationCiderUS), 4500, 7000}, {ToAcidity(milligrams(8000), water.TitrationCiderUS), 4500, 7000}} {
+		_, err := sharp.WithDrink(bland, r.aim)
+		var e *units.RangeError
+		if !errors.As(err, &e) || math.Abs(e.Min-r.low) > 1e-3*r.low || math.Abs(e.Max-r.high) > 1e-3*r.high {
+			t.Errorf("%v", err)
+		}
 	}
 }
