@@ -58,7 +58,7 @@ func oxygenUnderAir() Problem {
 		Title: "How much oxygen air leaves in water",
 		Ask:   "Water is splashed until it holds what air gives it. How much oxygen is that at 10 and 20 °C, and at 20 °C on a mountain under 625 mmHg?",
 		Given: []string{"moist air of 101.325 kPa; 625 mmHg are 83.326 kPa"},
-		Source: Source{Read, "EN 25814, saturation table (as printed in a maker's manual): 11.3 mg/L at 10 °C, 9.09 at 20 °C. Another maker's table: 7.5 mg/L at 20 °C under 625 mmHg. " +
+		Source: Source{secondHand, "EN 25814, saturation table (excerpt of a maker's manual that prints it): 11.3 mg/L at 10 °C, 9.09 at 20 °C. Another maker's table: 7.5 mg/L at 20 °C under 625 mmHg. " +
 			"The Oxford Companion to Beer (2012), oxygen: 10.9 and 8.9 ppm in water, 8.0 and 6.6 in a wort of 15 °P."},
 		Work: func(w *Working) {
 			of := func(extract units.Extract, kpa units.AbsolutePressure, t units.Temperature) float64 {
@@ -108,7 +108,7 @@ func diacetylRest() Problem {
 		Ask: "A sample heated for the test shows what its precursor would still make: 0.60 mg/L of diacetyl at first, 0.35 mg/L after a day at 16 °C. When is it at 0.10 mg/L? At 10 °C " +
 			"the same beer fell from 0.60 to 0.50 in a day: what activation energy do the two days show? How much diacetyl does a milligram of acetolactic acid make?",
 		Given: []string{"the decay of the precursor is of first order, and yeast takes up diacetyl as it forms", "acetolactic acid C5H8O4 becomes diacetyl C4H6O2", "readings of a brewer of our own"},
-		Source: Source{ByHand, "MEBAK method B-420.21.111 (read): beer tastes of it above 0.10 mg/L, and the test counts the precursors. k = ln(0.60/0.35) = 0.5390 a day; ln(0.60/0.10)/0.5390 = 3.324 days from the start. " +
+		Source: Source{ByHand, "MEBAK method B-420.21.111 (excerpt): beer tastes of it above 0.10 mg/L, and the test counts the precursors. k = ln(0.60/0.35) = 0.5390 a day; ln(0.60/0.10)/0.5390 = 3.324 days from the start. " +
 			"At 10 °C ln(0.60/0.50) = 0.1823 a day: 8.314463 × ln(0.5390/0.1823)/(1/283.15 − 1/289.15) = 123.0 kJ/mol. 86.090/132.115 = 0.6516 mg. No published activation energy was read."},
 		Work: func(w *Working) {
 			fast, slow := math.Log(0.60/0.35), math.Log(0.60/0.50)

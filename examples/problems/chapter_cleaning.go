@@ -23,7 +23,7 @@ func slopeOfAnElectrode() Problem {
 		Ask: "How many millivolts does an ideal pH electrode give for each pH at 10, 25 and 50 °C? A meter set to 25 °C and calibrated at pH 7 is dipped into a mash of 65 °C, " +
 			"whose pH is 5.40 at that temperature. What does it show without compensation?",
 		Given: []string{"slope ln 10 × R × T/F", "the electrode crosses zero at pH 7"},
-		Source: Source{Read, "A table of the Nernst slope by temperature (all-about-ph.com, pH temperature compensation): 56.18 mV at 10 °C, 59.16 at 25 °C, 64.12 at 50 °C. " +
+		Source: Source{secondHand, "A table of the Nernst slope by temperature (excerpt of all-about-ph.com, pH temperature compensation): 56.18 mV at 10 °C, 59.16 at 25 °C, 64.12 at 50 °C. " +
 			"The reading by hand: 7 − (7 − 5.40) × 338.15/298.15 = 5.185."},
 		Work: func(w *Working) {
 			w.Step("The slope goes with the absolute temperature: %.1f mV at 65 °C.", slopeAt(65))
@@ -113,7 +113,7 @@ func bleachMeetsAcid() Problem {
 		Ask: "50 mL of a chlorinated cleaner with 5 g of sodium hypochlorite in 100 mL are poured into a bucket with acid. How much chlorine can that give in a cellar of 20 m³ at 20 °C, " +
 			"and how many times the level that is immediately dangerous to life is it?",
 		Given: []string{"NaOCl + 2 H+ + Cl− gives Cl2 + Na+ + H2O, with chloride enough in the cleaner", "an ideal gas at 101.325 kPa, mixed with all the air"},
-		Source: Source{Read, "NIOSH, Immediately Dangerous to Life or Health Concentrations, chlorine (1994): 10 ppm; limit of exposure 0.5 ppm (1.45 mg/m3) for 15 minutes. By hand: 2.5/74.44 = 0.03358 mol, × 24.055 L/mol = " +
+		Source: Source{secondHand, "NIOSH (excerpt), Immediately Dangerous to Life or Health Concentrations, chlorine (1994): 10 ppm; limit of exposure 0.5 ppm (1.45 mg/m3) for 15 minutes. By hand: 2.5/74.44 = 0.03358 mol, × 24.055 L/mol = " +
 			"0.808 L in 20,000 L: 40.4 ppm, 4.04 times that; 0.5 × 70.90/24.465 at 25 °C = 1.449 mg/m3, printed as 1.45."},
 		Work: func(w *Working) {
 			molar := func(celsius float64) float64 {
@@ -137,7 +137,7 @@ func peraceticAcid() Problem {
 		Ask: "A sanitiser is sold with 5 % mass of peracetic acid. How much makes 60 L with 200 mg/L, a usual strength? The limit of exposure is 0.4 ppm: how many milligrams in a cubic metre is that, " +
 			"and how much of the concentrate holds as much as a cellar of 20 m³ may?",
 		Given: []string{"peracetic acid C2H4O3", "25 °C, 24.465 L/mol", "200 mg/L: common practice; the label of the product decides"},
-		Source: Source{Read, "The limit of the ACGIH for 15 minutes, 0.4 ppm (1.24 mg/m3), as the American Industrial Hygiene Association prints it (2017). By hand: 60 × 0.2 = 12.0 g, /0.05 = 240 g of concentrate; " +
+		Source: Source{secondHand, "The limit of the ACGIH (excerpt) for 15 minutes, 0.4 ppm (1.24 mg/m3), as the American Industrial Hygiene Association prints it (2017). By hand: 60 × 0.2 = 12.0 g, /0.05 = 240 g of concentrate; " +
 			"0.4 × 76.051/24.465 = 1.243 mg/m3; × 20 m3 = 24.9 mg, in 0.497 g of concentrate."},
 		Work: func(w *Working) {
 			const share = 0.05

@@ -38,7 +38,7 @@ const (
 	Practice                 // what the trade does; no source is known
 	Computed                 // worked out with another program from read figures
 	ByHand                   // arithmetic that anyone can follow
-	secondHand               // read in another work, which does not print its name or where its rows come from: no star
+	secondHand               // read in another work, which does not print its name or where its rows come from, or in an excerpt alone: no star
 )
 
 // String returns the words that are printed.

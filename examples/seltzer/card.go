@@ -66,6 +66,8 @@ var cautionsOf = []struct{ words, steps string }{
 	{"was tried", "flavour fill-1"},
 	{"that were tried", "flavour fill-1"},
 	{" is weighed: of what it brings", "weigh"},
+	{"is there for its vitamins", "feed-1 pitch"},
+	{"The sulfite is dosed for the batch", "keep"},
 	{"salts at hand", "water"},
 	{"water report", "water"},
 	{"Boiling sugar", "boil dissolve"},

@@ -55,7 +55,7 @@ func (r *Report) writeText(w io.Writer, every, own bool) {
 			fmt.Fprintln(w, strings.TrimSuffix("  "+name+": "+why[name], ": "))
 		}
 	}
-	list("Functions of the catalogue that no published row reaches, only rows computed or recalled", r.Unread)
+	list("Functions of the catalogue that no published row reaches, only rows computed, recalled or of an excerpt", r.Unread)
 	list("Functions of the catalogue that no row of any table reaches", r.Unreached)
 }
 

@@ -32,8 +32,8 @@
 //   - title: what the table is.
 //   - source: author, title, year, table or page. Tables of one source have the
 //     same text here; verify counts sources by it.
-//   - status: "read" (the numbers were seen in the source or a copy of it),
-//     "recalled from memory", "common practice, no source", or "computed" (worked
+//   - status: "read" (the numbers were seen in the source or a copy of it), "excerpt"
+//     (seen in the part of a copy that a search shows, the rest unread), "recalled from memory", "common practice, no source", or "computed" (worked
 //     out with a general program or from a definition, not printed in a source).
 //     Only rows that were read count as published.
 //   - checks: the function of the catalogue (examples/bridge/catalogue) that the

@@ -15,13 +15,14 @@ type Status string
 // The statuses, from the best evidence to none.
 const (
 	Read     Status = "read"
+	Excerpt  Status = "excerpt" // a copy, of which a search showed the part with the numbers
 	Recalled Status = "recalled from memory"
 	Practice Status = "common practice, no source"
 	Computed Status = "computed"
 )
 
 // Statuses lists every [Status], in the order of a report.
-func Statuses() []Status { return []Status{Read, Recalled, Practice, Computed} }
+func Statuses() []Status { return []Status{Read, Excerpt, Recalled, Practice, Computed} }
 
 // A Table is a published table with its head. It does not change after it has
 // been read.

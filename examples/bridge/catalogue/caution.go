@@ -201,6 +201,7 @@ func sayings() map[string]saying {
 		"water_acid_to_ph":          acid,
 		"mash_acid_to_ph":           always(water.AcidBurns.Text(), mash.MeasurePH.Text()),
 		"juice_acid_to_ph":          always(water.AcidBurns.Text(), must.TrialFirst.Text(), must.Settles.Text(), must.Law.Text()),
+		"juice_blend_to_ph":         always(must.TrialFirst.Text()),
 		"juice_base_to_acidity":     always(material.Burns.Text(), must.Foams.Text(), must.TrialFirst.Text(), must.Settles.Text(), must.Law.Text()),
 		"water_base_to_alkalinity":  base,
 		"water_base_to_ph":          base,

@@ -19,6 +19,28 @@ func after(d must.Drink, dose units.MassConcentration, by water.Titration) (trea
 	return treated{dose, ta, d.PH()}, err
 }
 
+// A juiceMix is a blend of two drinks.
+type juiceMix struct {
+	share   units.Share // of the second
+	acidity units.MassConcentration
+}
+
+// takesBlended is a drink and another, by the same convention and at the same temperature.
+func takesBlended() arg[pair[juice, must.Drink]] {
+	return of4(takesMeasured(), takesNumber("other_ph", "", "pH of the other drink", 2, 6, 3.8),
+		takes("other_acidity", units.GramPerLitre, "its titratable acidity, by the same convention; its acids in the same parts", 0, 50, 4.5),
+		takes("other_strength", units.PercentVolume, "its strength", 0, 16, 0).or(0),
+		func(m measured, ph float64, c units.MassConcentration, s units.StrengthByVolume) (pair[juice, must.Drink], error) {
+			first, err := m.drink()
+			if err != nil {
+				return pair[juice, must.Drink]{}, err
+			}
+			m.PH, m.Acidity, m.Strength = ph, c, s
+			second, err := m.drink()
+			return pair[juice, must.Drink]{juice{first, m.Titration}, second}, err
+		})
+}
+
 // juiceTreatments are what is done to a juice, a must or a wine, and what follows.
 func juiceTreatments() []Function {
 	const source = juiceSource + "; " + ethanolSource
@@ -43,6 +65,18 @@ func juiceTreatments() []Function {
 					return treated{dose: t.PerLitre, ph: t.After.PH()}, err
 				}),
 			from(dose, "dose", units.GramPerLitre, "the base"), phAfter)),
+		heavy(entry("juice_blend_to_ph", "Share of another drink with the same acids that brings a drink of measured pH and titratable acidity to a pH between the two, and the acidity then",
+			"electroneutrality and each ion by volume; "+source,
+			of2(takesBlended(), takesNumber("target_ph", "", "pH wanted, between the two", 2, 6, 3.5), func(b pair[juice, must.Drink], ph float64) (juiceMix, error) {
+				t, err := b.a.WithDrink(b.b, must.ToPH(ph))
+				if err != nil {
+					return juiceMix{}, err
+				}
+				d, err := after(t.After, units.MassConcentration{}, b.a.by)
+				return juiceMix{t.Share, d.acidity}, err
+			}),
+			from(func(m juiceMix) units.Share { return m.share }, "share", units.Percent, "of the other drink in the blend, by volume"),
+			from(func(m juiceMix) units.MassConcentration { return m.acidity }, "acidity_after", units.GramPerLitre, "titratable acidity of the blend"))),
 		heavy(entry("malolactic", "pH and titratable acidity after bacteria have turned malic acid into lactic acid", "balance of atoms and charge; "+juiceSource,
 			of2(takesJuice(), takes("share", units.Percent, "of the malic acid that they turn", 0, 100, 100).or(100), func(j juice, s units.Share) (treated, error) {
 				d, err := j.Malolactic(s)

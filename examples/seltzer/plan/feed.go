@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"fmt"
 	"strings"
 
 	"example.org/zymase/internal/checked"
@@ -63,6 +64,15 @@ func (m *maker) feed() error {
 	if err != nil {
 		return err
 	}
+	matter, rest, err := m.yeastMatter(feed, cold, whose, sources)
+	if err != nil {
+		return err
+	}
+	if len(matter.Doses) > 0 {
+		if feed, err = nutrient.FeedInOrder(besides(n.lacking(), matter), cold, whose, rest...); err != nil {
+			return err
+		}
+	}
 	schedule, err := nutrient.InStages(stages, m.req.Scales.Small, feed.Doses...)
 	if err != nil {
 		return err
@@ -71,6 +81,17 @@ func (m *maker) feed() error {
 	for i, d := range feed.Doses {
 		weighed[i] = d.Material.Dose(schedule.Totals[i].Quantity())
 		m.plan.Weigh = append(m.plan.Weigh, Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
+	}
+	for _, d := range matter.Doses {
+		mass, err := d.Mass.Round(m.req.Scales.Small, units.Up)
+		if err != nil {
+			return err
+		}
+		w := Weight{What: d.Material.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: d.Mass}
+		weighed = append(weighed, d.Material.Dose(mass.Quantity()))
+		n.Supplements = append(n.Supplements, w)
+		m.plan.Weigh = append(m.plan.Weigh, w)
+		m.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds, no source that could be read says: its maker's dose goes before.", w.What, mass.Quantity().Text(units.Gram, 1)))
 	}
 	brought, err := nutrient.SupplyOf(cold, weighed...)
 	if err != nil {
@@ -88,10 +109,10 @@ func (m *maker) feed() error {
 		}
 		n.Stages = append(n.Stages, stage)
 	}
-	for _, l := range feed.Limits {
+	for _, l := range append(matter.Limits, feed.Limits...) {
 		n.Limits = append(n.Limits, l.String())
 	}
-	for _, c := range feed.Cautions.With(schedule.Cautions...) {
+	for _, c := range feed.Cautions.With(matter.Cautions...).With(schedule.Cautions...) {
 		if !m.brings.some || !strings.Contains(c.Text(), ofSugarWash) {
 			m.caution(c.Text())
 		}

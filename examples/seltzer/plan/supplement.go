@@ -10,7 +10,6 @@ import (
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
-	"example.org/zymase/water/must"
 	"github.com/shopspring/decimal"
 )
 
@@ -53,7 +52,7 @@ func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) erro
 		}
 		short := 0.0 // mg/L
 		for _, n := range needs {
-			if n.Name == name && n.Short() {
+			if n.Name == name && n.Have.Compare(n.Need.Value) < 0 { // of yeast matter it is not known
 				short = n.Need.Value.Minus(n.Have).In(units.MilligramPerLitre)
 			}
 		}
@@ -105,7 +104,7 @@ func (m *maker) otherNeeds(f ferment.Tank) error {
 	}
 	var short []string
 	for _, n := range needs {
-		if m.brings.some && m.brings.from != must.FromHoney && m.fruit.name == "" && (n.Name == "thiamine" || n.Name == "other vitamins") {
+		if m.hasVitamins() && (n.Name == "thiamine" || n.Name == "other vitamins") {
 			continue // juice and malt bring them; how much is not known
 		}
 		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(), Unsure: n.Unsure, Brings: n.Remedy, Source: n.Need.Evidence.String()}

@@ -231,8 +231,34 @@ func (m *maker) sourness(i int, c *carried, steps []forward.Step) error {
 		return err
 	}
 	p.PH = &PackPH{Without: without, With: with}
+	return m.sulfiteSoured(p)
+}
+
+// sulfiteSoured warns where the acid in a pack frees far more of the SO2 than was asked for: the sulfite was
+// dosed for the pH of the batch.
+func (m *maker) sulfiteSoured(p *PackPlan) error {
+	if m.plan.After == nil || m.plan.After.Sulfite == nil {
+		return nil
+	}
+	s, at := m.plan.After.Sulfite, max(p.PH.With, leastSulfitePH)
+	share, err := finish.MolecularSharePractice(at)
+	if err != nil {
+		return err
+	}
+	wanted := s.Molecular.In(units.MilligramPerLitre)
+	got := s.Free.In(units.MilligramPerLitre) * share.In(units.Fraction)
+	if got < tooFree*wanted {
+		return nil
+	}
+	m.caution(fmt.Sprintf("The sulfite is dosed for the batch, before the %s are soured: at their pH of %.2f it would be %.1f mg/L of molecular SO2 where %.1f is wanted, and sting. Sour the batch before the sulfite instead (acid.when), or leave the sulfite until the acid is in and dose it for %.0f mg/L of free SO2.",
+		p.named(), p.PH.With, got, wanted, wanted/share.In(units.Fraction)))
 	return nil
 }
+
+const (
+	leastSulfitePH = 2.5 // from which the share of SO2 that is molecular is reckoned
+	tooFree        = 1.5 // times the molecular SO2 that is wanted
+)
 
 // sizeAt is the drink of a full pack at a temperature.
 func (m *maker) sizeAt(i int, t units.Temperature) (units.Volume, error) {
