@@ -89,14 +89,15 @@ func carriedByHand(p plan.Plan) (f figures) {
 	alkali := func(c units.CalciumCarbonate) float64 { return c.In(units.MilligramPerLitreCaCO3) / 50.043 }
 	salts := (ions + alkali(p.Water.Boiled.AlkalinityHigh)*61.017/1000*w/0.9982 + dap + buffer) / f.wash
 	f.original = rho(s/(w+s))/rho(0) + 0.00075*salts
-	f.nitrogen = dap * 2 * 14.007 / 132.06 / f.wash * 1000
+	ammonium, amino := dap*2*14.007/132.06, 0.04*weight(p, "autolysed yeast", "yeast") // g of nitrogen
+	f.nitrogen = (ammonium + amino) / f.wash * 1000
 
 	// Ferment: wine law for the ethanol, Pasteur for glycerol and succinic acid, 2 and 1 g/kg of hexose of
 	// acetic and lactic acid, the yeast by its nitrogen; gas by the carbon that is left, in kmol.
 	h := s * 1.05263
 	e := h * 7.8924 / 16.83
 	glycerol, succinic, acetic, lactic := h*3.16/105.26, h*0.67/105.26, h*0.002, h*0.001
-	f.yeast = dap / 1000 * 2 * 14.007 / 132.06 / 0.064
+	f.yeast = (ammonium + amino) / 1000 / 0.064
 	n := f.yeast * 0.064 / 14.007
 	phosphorus, potassium := f.yeast*0.013, f.yeast*0.02
 	skeleton := (f.yeast - n*17.031 - phosphorus/30.974*97.994 - potassium/39.098*38.09) / 21.220
@@ -115,7 +116,7 @@ func carriedByHand(p plan.Plan) (f figures) {
 	l := w / 0.9982
 	pH := func(alkalinity units.CalciumCarbonate) float64 {
 		before := r2(p.Water.Volume)*0.9982 + moist - f.boiledOff // kg
-		strong := alkali(alkalinity)*before/0.9982*part + buffer/100.115*1000 + dap/132.06*2000 - n*1e6 - 0.8*potassium/39.098*1e6
+		strong := alkali(alkalinity)*before/0.9982*part + buffer/100.115*1000 + dap/132.06*2000 - ammonium/14.007*1000 - 0.8*potassium/39.098*1e6
 		strong /= 1000 * l // mol/L
 		phosphate := (dap/132.06 - phosphorus/30.974*1000) / l
 		return bisect(func(pH float64) float64 {
@@ -228,8 +229,9 @@ func carriedAsBatch(p plan.Plan, chalk float64) (f figures) {
 	pitched := s.Yeast().In(units.Kilogram)
 	do(batch.Step{Kind: batch.Feed, What: p.Acidity.Buffer.What, Mass: p.Acidity.Buffer.Mass.Quantity()})
 	do(batch.Step{Kind: batch.Feed, What: "diammonium phosphate", Mass: units.Gram.Of(checked.Number(weight(p, "diammonium phosphate", "stages")))})
+	do(batch.Step{Kind: batch.Feed, What: "autolysed yeast", Mass: units.Gram.Of(checked.Number(weight(p, "autolysed yeast", "yeast")))})
 	f.original = must(s.Gravity()).SG()
-	f.nitrogen = s.Of(batch.Ammonium) * 14.007 / at20() * 1000
+	f.nitrogen = (s.Of(batch.Ammonium) + s.Of(batch.Amino)) * 14.007 / at20() * 1000
 	do(batch.Step{Kind: batch.Ferment, Share: units.Percent.Of(100), Pressure: place})
 	f.gas = (s.Of(batch.CarbonDioxide)+all.Gas[batch.CarbonDioxide])*44.009/1000 - p.Acidity.Buffer.Mass.Quantity().In(units.Kilogram)*44.009/100.115 - 0.001
 	f.base, f.floor, f.strength = at20(), must(s.Gravity()).SG(), must(s.Strength()).In(units.PercentVolume)

@@ -189,7 +189,7 @@ func ExampleOver() {
 	}
 	s := Over(worlds, strength)
 	fmt.Printf("%.2f to %.2f %% vol, most of it from %s\n", s.Low, s.High, s.From[0].Unknown)
-	// Output: 4.46 to 4.79 % vol, most of it from ethanol lost
+	// Output: 4.36 to 4.78 % vol, most of it from ethanol lost
 }
 
 // An unknown is as far off its usual figure as its draws are, by their mean square.
@@ -257,7 +257,7 @@ func ExampleUnknown_Moves() {
 		}
 	}
 	// Output:
-	// ethanol lost: 2.5, off by 1.9
+	// ethanol lost: 2.5, off by 2.9
 	// acids made: 0, off by 0.41
 	// glycerol made: 1, off by 0.16
 	// nitrogen of lean yeast: 6.4, off by 0.62

@@ -97,7 +97,7 @@ func Known() []Unknown {
 	return []Unknown{
 		// 16.83 g/L of hexose to 1 % vol leave 2.5 % less ethanol than the atoms of a lean sugar wash
 		// give; Pasteur's own yield was 95 % of Gay-Lussac's (package gravity, SugarWashYield).
-		{"ethanol lost", 0, usualLost, 8, "%", Triangular, "16.83 g/L of hexose to 1 % vol (French order of 3 May 1996), against the balance of atoms", func(u *Unknowns) *float64 { return &u.Lost }, by(Ferment)},
+		{"ethanol lost", 0, usualLost, mostLost, "%", Triangular, "16.83 g/L of hexose to 1 % vol (French order of 3 May 1996), against the balance of atoms; its 3 % in package gravity", func(u *Unknowns) *float64 { return &u.Lost }, by(Ferment)},
 		{"acids made", -1, 0, 1, "", Triangular, "package nutrient, LeastAcids and MostAcids", func(u *Unknowns) *float64 { return &u.Acids }, by(Ferment)},
 		{"glycerol made", 0.65, 1, 1.3, "", Normal, "4 to 8 g for 100 g of ethanol, recalled from memory", func(u *Unknowns) *float64 { return &u.Glycerol }, by(Ferment)},
 		{"nitrogen of lean yeast", 5, 6.4, 8, "%", Triangular, "40 % crude protein, recalled from memory", func(u *Unknowns) *float64 { return &u.LeanNitrogen }, by(Ferment)},
@@ -120,6 +120,10 @@ func Known() []Unknown {
 
 // usualLost makes the yield of a wash with the usual nitrogen that of package gravity.
 const usualLost = 2.5
+
+// mostLost makes the deviation about the usual the 3 % of the ethanol that gravity.SugarWashYield states:
+// (2.5² + 8.1² − 2.5·8.1)/6 is 2.93², 3 % of 97.5. It stands for 18.4 g/L to 1 % vol.
+const mostLost = 10.6
 
 // Usual returns the usual unknowns.
 func Usual() (u Unknowns) {
