@@ -26,6 +26,8 @@ type Input struct {
 }
 
 // in is an input with a unit.
+//
+//go:noinline
 func in[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) Input {
 	return Input{
 		Name: name, Unit: unit.Symbol(), Meaning: meaning, Min: min, Max: max, Example: example,
@@ -35,6 +37,8 @@ func in[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string
 
 // number is an input that is a pure number (unit "") or has a unit that package
 // units does not have.
+//
+//go:noinline
 func number(name, unit, meaning string, min, max, example float64) Input {
 	return Input{
 		Name: name, Unit: unit, Meaning: meaning, Min: min, Max: max, Example: example,
@@ -50,6 +54,8 @@ func count(name, meaning string, min, max, example float64) Input {
 }
 
 // span is an input that is a time, stated in h, min, s, d or wk.
+//
+//go:noinline
 func span(name, unit, meaning string, min, max, example float64) Input {
 	n := number(name, unit, meaning, min, max, example)
 	n.measure = duration{unit: unit, size: oneOf(unit)}
@@ -57,6 +63,8 @@ func span(name, unit, meaning string, min, max, example float64) Input {
 }
 
 // choice is an input that is one of several words; example is the first.
+//
+//go:noinline
 func choice(name, meaning string, options ...string) Input {
 	n := count(name, meaning, 0, float64(len(options)-1), 0)
 	n.Options = options
@@ -64,6 +72,8 @@ func choice(name, meaning string, options ...string) Input {
 }
 
 // wordsOf are the options of a choice among values that print themselves.
+//
+//go:noinline
 func wordsOf[T fmt.Stringer](of []T) []string {
 	names := make([]string, len(of))
 	for i, v := range of {
@@ -73,6 +83,8 @@ func wordsOf[T fmt.Stringer](of []T) []string {
 }
 
 // namesOf are the options of a choice among values that have a name.
+//
+//go:noinline
 func namesOf[T interface{ Name() string }](of []T) []string {
 	names := make([]string, len(of))
 	for i, v := range of {
@@ -82,12 +94,16 @@ func namesOf[T interface{ Name() string }](of []T) []string {
 }
 
 // or gives an input its default.
+//
+//go:noinline
 func (p Input) or(value float64) Input {
 	p.Default, p.HasDefault = value, true
 	return p
 }
 
 // orOption gives a choice its default.
+//
+//go:noinline
 func (p Input) orOption(option string) Input {
 	for i, o := range p.Options {
 		if o == option {
@@ -99,6 +115,8 @@ func (p Input) orOption(option string) Input {
 
 // alias adds a unit to a number: convert takes a value in that unit to the
 // stated one, and gives NaN for what has none.
+//
+//go:noinline
 func (p Input) alias(unit string, convert Conversion) Input {
 	m := p.measure.(plain)
 	m.others = append(m.others[:len(m.others):len(m.others)], other{unit, convert})

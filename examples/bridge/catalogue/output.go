@@ -23,12 +23,16 @@ type Output struct {
 }
 
 // out is an output with a unit.
+//
+//go:noinline
 func out[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string) Output {
 	return Output{Name: name, Unit: unit.Symbol(), Meaning: meaning, measure: quantity[D, E]{unit}}
 }
 
 // pure is an output that is a pure number (unit "") or has a unit that package
 // units does not have.
+//
+//go:noinline
 func pure(name, unit, meaning string) Output {
 	return Output{Name: name, Unit: unit, Meaning: meaning, measure: plain{unit: unit}}
 }

@@ -10,6 +10,9 @@ import (
 	"example.org/zymase/units/evidence"
 )
 
+// What makes entries is not inlined (go:noinline) here and in input.go and output.go: written out in each of
+// two hundred entries it made the package build twice as long and weigh more; calls are none the slower.
+
 // An arg is what a function of the library takes, and the inputs that it is made of: name,
 // unit and limits of each stand once.
 type arg[T any] struct {
@@ -18,63 +21,87 @@ type arg[T any] struct {
 }
 
 // reads is an arg of one input.
+//
+//go:noinline
 func reads[T any](p Input, of func(float64) (T, error)) arg[T] {
 	return arg[T]{[]Input{p}, func(in []float64) (T, error) { return of(in[0]) }}
 }
 
 // takes is a quantity.
+//
+//go:noinline
 func takes[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[units.Quantity[D, E]] {
 	return reads(in(name, unit, meaning, min, max, example), func(x float64) (units.Quantity[D, E], error) { return as(unit, x), nil })
 }
 
 // takesStated is a quantity as its number in the unit.
+//
+//go:noinline
 func takesStated[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[float64] {
 	return reads(in(name, unit, meaning, min, max, example), sure(same))
 }
 
 // takesNumber is a pure number, or one in a unit that package units does not have.
+//
+//go:noinline
 func takesNumber(name, unit, meaning string, min, max, example float64) arg[float64] {
 	return reads(number(name, unit, meaning, min, max, example), sure(same))
 }
 
 // takesTime is a time, stated in h, min, s, d or wk.
+//
+//go:noinline
 func takesTime(name, unit, meaning string, min, max, example float64) arg[time.Duration] {
 	one := oneOf(unit)
 	return reads(span(name, unit, meaning, min, max, example), func(x float64) (time.Duration, error) { return hours(x * one.Hours()), nil })
 }
 
 // picks is one of a list, by the word that each prints; example is the first.
+//
+//go:noinline
 func picks[T fmt.Stringer](name, meaning string, list []T) arg[T] {
 	return picksBy(name, meaning, list, wordsOf(list)...)
 }
 
 // picksBy is one of a list, by words of its own.
+//
+//go:noinline
 func picksBy[T any](name, meaning string, list []T, words ...string) arg[T] {
 	return reads(choice(name, meaning, words...), func(x float64) (T, error) { return list[int(x)], nil })
 }
 
 // only changes the one input that an arg is made of.
+//
+//go:noinline
 func (a arg[T]) only(change func(Input) Input) arg[T] {
 	a.inputs = []Input{change(a.inputs[0])}
 	return a
 }
 
 // or gives an arg of one input its default.
+//
+//go:noinline
 func (a arg[T]) or(value float64) arg[T] {
 	return a.only(func(p Input) Input { return p.or(value) })
 }
 
 // orOption gives a choice its default.
+//
+//go:noinline
 func (a arg[T]) orOption(option string) arg[T] {
 	return a.only(func(p Input) Input { return p.orOption(option) })
 }
 
 // named gives an arg of one input another name and meaning.
+//
+//go:noinline
 func (a arg[T]) named(name, meaning string) arg[T] {
 	return a.only(func(p Input) Input { p.Name, p.Meaning = name, meaning; return p })
 }
 
 // of1 is what f makes of an arg: the result of a function, or an arg for another.
+//
+//go:noinline
 func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
 	return arg[R]{a.inputs, func(in []float64) (r R, err error) {
 		x, err := a.of(in)
@@ -86,6 +113,8 @@ func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
 }
 
 // of2 is what f makes of two, whose inputs follow each other.
+//
+//go:noinline
 func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
 	both := append(a.inputs[:len(a.inputs):len(a.inputs)], b.inputs...)
 	return arg[R]{both, func(in []float64) (r R, err error) {
@@ -107,29 +136,36 @@ type pair[A, B any] struct {
 	b B
 }
 
+//go:noinline
 func pairs[A, B any](a arg[A], b arg[B]) arg[pair[A, B]] {
 	return of2(a, b, func(x A, y B) (pair[A, B], error) { return pair[A, B]{x, y}, nil })
 }
 
 // of3 to of8 are as of2.
+//
+//go:noinline
 func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error)) arg[R] {
 	return of2(pairs(a, b), c, func(p pair[A, B], z C) (R, error) { return f(p.a, p.b, z) })
 }
 
+//go:noinline
 func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B, C, D) (R, error)) arg[R] {
 	return of2(pairs(a, b), pairs(c, d), func(p pair[A, B], q pair[C, D]) (R, error) { return f(p.a, p.b, q.a, q.b) })
 }
 
+//go:noinline
 func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], f func(A, B, C, D, E) (R, error)) arg[R] {
 	return of3(pairs(a, b), pairs(c, d), e, func(p pair[A, B], q pair[C, D], z E) (R, error) { return f(p.a, p.b, q.a, q.b, z) })
 }
 
+//go:noinline
 func of6[A, B, C, D, E, F, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], f func(A, B, C, D, E, F) (R, error)) arg[R] {
 	return of3(pairs(a, b), pairs(c, d), pairs(e, g), func(p pair[A, B], q pair[C, D], r pair[E, F]) (R, error) {
 		return f(p.a, p.b, q.a, q.b, r.a, r.b)
 	})
 }
 
+//go:noinline
 func of7[A, B, C, D, E, F, G, R any](
 	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], f func(A, B, C, D, E, F, G) (R, error),
 ) arg[R] {
@@ -138,6 +174,7 @@ func of7[A, B, C, D, E, F, G, R any](
 	})
 }
 
+//go:noinline
 func of8[A, B, C, D, E, F, G, H, R any](
 	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], k arg[H], f func(A, B, C, D, E, F, G, H) (R, error),
 ) arg[R] {
@@ -161,32 +198,44 @@ type result[T any] struct {
 }
 
 // gives is a quantity that is itself the result.
+//
+//go:noinline
 func gives[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string) result[units.Quantity[D, E]] {
 	return from(itself[units.Quantity[D, E]], name, unit, meaning)
 }
 
 // from is a quantity of a result.
+//
+//go:noinline
 func from[T any, D, E units.Dimension](get func(T) units.Quantity[D, E], name string, unit units.Unit[D, E], meaning string) result[T] {
 	return stated(func(v T) float64 { return get(v).In(unit) }, name, unit, meaning)
 }
 
 // stated is a number of a result that is worked out in the unit.
+//
+//go:noinline
 func stated[T any, D, E units.Dimension](get func(T) float64, name string, unit units.Unit[D, E], meaning string) result[T] {
 	return result[T]{out(name, unit, meaning), get}
 }
 
 // givesNumber is a number that is itself the result: pure, or in a unit that package units
 // does not have.
+//
+//go:noinline
 func givesNumber(name, unit, meaning string) result[float64] {
 	return numberFrom(same, name, unit, meaning)
 }
 
 // numberFrom is a number of a result.
+//
+//go:noinline
 func numberFrom[T any](get func(T) float64, name, unit, meaning string) result[T] {
 	return result[T]{pure(name, unit, meaning), get}
 }
 
 // band is a figure of a result with its ends, named in that order, each with its meaning.
+//
+//go:noinline
 func band[T any, D, E units.Dimension](
 	get func(T) evidence.Figure[units.Quantity[D, E]], unit units.Unit[D, E], value, low, high [2]string,
 ) []result[T] {
@@ -198,16 +247,22 @@ func band[T any, D, E units.Dimension](
 }
 
 // says is what whoever uses a result of package carbonation must know.
+//
+//go:noinline
 func says[T any](get func(T) caution.List) result[T] {
 	return result[T]{cautionOutput(), func(v T) float64 { return float64(set(get(v)...)) }}
 }
 
 // saysAlways is as says, the same whatever the result.
+//
+//go:noinline
 func saysAlways[T any](words ...string) result[T] {
 	return result[T]{sentences(words...), func(T) float64 { return float64(uint64(1)<<len(words) - 1) }}
 }
 
 // entry is a function whose result is made of its inputs, and the outputs that show it.
+//
+//go:noinline
 func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R]) Function {
 	f := Function{Name: name, Meaning: meaning, Source: source, Inputs: of.inputs}
 	for _, r := range outputs {
@@ -227,6 +282,8 @@ func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R])
 }
 
 // heavy marks an entry whose call allocates.
+//
+//go:noinline
 func heavy(f Function) Function {
 	f.heavy = true
 	return f
