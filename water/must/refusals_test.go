@@ -2,6 +2,7 @@ package must
 
 import (
 	"encoding/json"
+	"errors"
 	"testing"
 
 	"example.org/zymase/units"
@@ -19,6 +20,12 @@ func TestBringsRefusals(t *testing.T) {
 	for what, ask := range map[string]func() (Brought, error){
 		"titration of a fruit": func() (Brought, error) {
 			return FromApple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(5)})
+		},
+		"acidity of no juice": func() (Brought, error) {
+			return FromApple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(500), Titration: water.TitrationOIV})
+		},
+		"titration to no end": func() (Brought, error) {
+			return FromApple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(5), Titration: water.Titration{End: 3}})
 		},
 		"fruit in a brine": func() (Brought, error) { return FromApple.Brings(gramPerLitre(120), salty, sour) },
 		"fruit and much of one": func() (Brought, error) {
@@ -47,5 +54,14 @@ func TestTextsThatAreNone(t *testing.T) {
 		if err := json.Unmarshal([]byte(text), into); err == nil {
 			t.Errorf("%T: %s is taken", into, text)
 		}
+	}
+}
+
+// Whatever moves ions in a drink stays within what a water can hold.
+func TestMovedOutOfRange(t *testing.T) {
+	d := salted(t, 12, 25, map[water.Ion]float64{water.Tartrate: 15, water.Malate: 10})
+	_, err := d.moved("must.Drink.Malolactic", 0, map[water.Ion]float64{water.Lactate: 1e4})
+	if wrong, is := errors.AsType[*units.RangeError](err); !is || wrong.Func != "must.Drink.Malolactic" {
+		t.Error(err)
 	}
 }
