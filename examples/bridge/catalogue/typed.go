@@ -130,57 +130,205 @@ func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
 	}}
 }
 
-// A pair is two args as one.
+// A pair is two results as one.
 type pair[A, B any] struct {
 	a A
 	b B
 }
 
-//go:noinline
-func pairs[A, B any](a arg[A], b arg[B]) arg[pair[A, B]] {
-	return of2(a, b, func(x A, y B) (pair[A, B], error) { return pair[A, B]{x, y}, nil })
-}
-
-// of3 to of8 are as of2.
+// of3 to of8 are as of2, written out: by pairs of pairs they make the library for other languages a fifth larger.
 //
 //go:noinline
 func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error)) arg[R] {
-	return of2(pairs(a, b), c, func(p pair[A, B], z C) (R, error) { return f(p.a, p.b, z) })
+	all, at := joined(a.inputs, b.inputs, c.inputs)
+	return arg[R]{all, func(in []float64) (r R, err error) {
+		x1, err := a.of(in[at[0]:])
+		if err != nil {
+			return r, err
+		}
+		x2, err := b.of(in[at[1]:])
+		if err != nil {
+			return r, err
+		}
+		x3, err := c.of(in[at[2]:])
+		if err != nil {
+			return r, err
+		}
+		return f(x1, x2, x3)
+	}}
 }
 
 //go:noinline
 func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B, C, D) (R, error)) arg[R] {
-	return of2(pairs(a, b), pairs(c, d), func(p pair[A, B], q pair[C, D]) (R, error) { return f(p.a, p.b, q.a, q.b) })
+	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs)
+	return arg[R]{all, func(in []float64) (r R, err error) {
+		x1, err := a.of(in[at[0]:])
+		if err != nil {
+			return r, err
+		}
+		x2, err := b.of(in[at[1]:])
+		if err != nil {
+			return r, err
+		}
+		x3, err := c.of(in[at[2]:])
+		if err != nil {
+			return r, err
+		}
+		x4, err := d.of(in[at[3]:])
+		if err != nil {
+			return r, err
+		}
+		return f(x1, x2, x3, x4)
+	}}
 }
 
 //go:noinline
 func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], f func(A, B, C, D, E) (R, error)) arg[R] {
-	return of3(pairs(a, b), pairs(c, d), e, func(p pair[A, B], q pair[C, D], z E) (R, error) { return f(p.a, p.b, q.a, q.b, z) })
+	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs)
+	return arg[R]{all, func(in []float64) (r R, err error) {
+		x1, err := a.of(in[at[0]:])
+		if err != nil {
+			return r, err
+		}
+		x2, err := b.of(in[at[1]:])
+		if err != nil {
+			return r, err
+		}
+		x3, err := c.of(in[at[2]:])
+		if err != nil {
+			return r, err
+		}
+		x4, err := d.of(in[at[3]:])
+		if err != nil {
+			return r, err
+		}
+		x5, err := e.of(in[at[4]:])
+		if err != nil {
+			return r, err
+		}
+		return f(x1, x2, x3, x4, x5)
+	}}
 }
 
 //go:noinline
 func of6[A, B, C, D, E, F, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], f func(A, B, C, D, E, F) (R, error)) arg[R] {
-	return of3(pairs(a, b), pairs(c, d), pairs(e, g), func(p pair[A, B], q pair[C, D], r pair[E, F]) (R, error) {
-		return f(p.a, p.b, q.a, q.b, r.a, r.b)
-	})
+	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs, g.inputs)
+	return arg[R]{all, func(in []float64) (r R, err error) {
+		x1, err := a.of(in[at[0]:])
+		if err != nil {
+			return r, err
+		}
+		x2, err := b.of(in[at[1]:])
+		if err != nil {
+			return r, err
+		}
+		x3, err := c.of(in[at[2]:])
+		if err != nil {
+			return r, err
+		}
+		x4, err := d.of(in[at[3]:])
+		if err != nil {
+			return r, err
+		}
+		x5, err := e.of(in[at[4]:])
+		if err != nil {
+			return r, err
+		}
+		x6, err := g.of(in[at[5]:])
+		if err != nil {
+			return r, err
+		}
+		return f(x1, x2, x3, x4, x5, x6)
+	}}
 }
 
 //go:noinline
 func of7[A, B, C, D, E, F, G, R any](
 	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], f func(A, B, C, D, E, F, G) (R, error),
 ) arg[R] {
-	return of4(pairs(a, b), pairs(c, d), pairs(e, g), h, func(p pair[A, B], q pair[C, D], r pair[E, F], z G) (R, error) {
-		return f(p.a, p.b, q.a, q.b, r.a, r.b, z)
-	})
+	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs, g.inputs, h.inputs)
+	return arg[R]{all, func(in []float64) (r R, err error) {
+		x1, err := a.of(in[at[0]:])
+		if err != nil {
+			return r, err
+		}
+		x2, err := b.of(in[at[1]:])
+		if err != nil {
+			return r, err
+		}
+		x3, err := c.of(in[at[2]:])
+		if err != nil {
+			return r, err
+		}
+		x4, err := d.of(in[at[3]:])
+		if err != nil {
+			return r, err
+		}
+		x5, err := e.of(in[at[4]:])
+		if err != nil {
+			return r, err
+		}
+		x6, err := g.of(in[at[5]:])
+		if err != nil {
+			return r, err
+		}
+		x7, err := h.of(in[at[6]:])
+		if err != nil {
+			return r, err
+		}
+		return f(x1, x2, x3, x4, x5, x6, x7)
+	}}
 }
 
 //go:noinline
 func of8[A, B, C, D, E, F, G, H, R any](
 	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], k arg[H], f func(A, B, C, D, E, F, G, H) (R, error),
 ) arg[R] {
-	return of4(pairs(a, b), pairs(c, d), pairs(e, g), pairs(h, k), func(p pair[A, B], q pair[C, D], r pair[E, F], s pair[G, H]) (R, error) {
-		return f(p.a, p.b, q.a, q.b, r.a, r.b, s.a, s.b)
-	})
+	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs, g.inputs, h.inputs, k.inputs)
+	return arg[R]{all, func(in []float64) (r R, err error) {
+		x1, err := a.of(in[at[0]:])
+		if err != nil {
+			return r, err
+		}
+		x2, err := b.of(in[at[1]:])
+		if err != nil {
+			return r, err
+		}
+		x3, err := c.of(in[at[2]:])
+		if err != nil {
+			return r, err
+		}
+		x4, err := d.of(in[at[3]:])
+		if err != nil {
+			return r, err
+		}
+		x5, err := e.of(in[at[4]:])
+		if err != nil {
+			return r, err
+		}
+		x6, err := g.of(in[at[5]:])
+		if err != nil {
+			return r, err
+		}
+		x7, err := h.of(in[at[6]:])
+		if err != nil {
+			return r, err
+		}
+		x8, err := k.of(in[at[7]:])
+		if err != nil {
+			return r, err
+		}
+		return f(x1, x2, x3, x4, x5, x6, x7, x8)
+	}}
+}
+
+// joined are the inputs of some args, one after the other, and where those of each begin.
+func joined(of ...[]Input) (all []Input, at [8]int) {
+	for i, inputs := range of {
+		at[i] = len(all)
+		all = append(all, inputs...)
+	}
+	return all, at
 }
 
 // sure is a function that cannot fail, as one that can.
