@@ -35,8 +35,8 @@ type Priming struct {
 //     [*units.RangeError].
 //   - Units: contents in g/L of liquid at 20 °C; sugar left as sucrose; mass as
 //     weighed.
-//   - Uncertainty: up to 10 % less gas from the primer than counted, as yeast grows on
-//     some of it; up to a fifth of dissolved more, see [ResidualContent].
+//   - Uncertainty: less gas from the primer than counted, about 3 % where yeast does not
+//     grow (glycerol and acids take their part), up to 10 % where it does; up to a fifth of dissolved more, see [ResidualContent].
 func PrimingSugar(primer material.Material, target, dissolved units.CarbonDioxideContent, sugarLeft units.MassConcentration,
 	volume units.Volume) (Priming, error) {
 	const fn, usual = "carbonation.PrimingSugar", "bottles hold less"

@@ -23,6 +23,8 @@ type sums struct {
 
 const mostUnknowns = 8 // a power of two
 
+var _ [mostUnknowns - 1 - int(metalsEnd-partCa)]struct{} // builds only while the metals and one more find room
+
 // sums adds up the state and writes the anions.
 func (s *solution) sums(way int, atPH bool, dose *acidDose, t *sums) {
 	t.n, t.capacity = 0, 0

@@ -162,7 +162,11 @@ func highestRows(p plan.Plan, k plan.PackPlan, s style) []row {
 	if h.Verdict == carbonation.MayFreeze { // as cold as it may get
 		verdict = carbonation.WithinRating.String()
 	}
-	rows := []row{row{"highest, at " + s.temperature(h.Temperature), bound(s.gauge(h.Gauge), h.AtLeast), note + ": " + verdict + ", " + s.gauge(k.Rating), "", ""}.explain(closed)}
+	rated := ", " + s.gauge(k.Rating)
+	if b := k.Bottle; b != nil && h.When == "stored" && h.Gauge.Compare(b.StoreGauge) > 0 { // [plan] rates the worst of what it may hold
+		rated += "; if the drink took up all the air it can and all its sugar makes gas"
+	}
+	rows := []row{row{"highest, at " + s.temperature(h.Temperature), bound(s.gauge(h.Gauge), h.AtLeast), note + ": " + verdict + rated, "", ""}.explain(closed)}
 	if h.Verdict != carbonation.WithinRating {
 		rows = append(rows, row{label: strings.ToUpper(h.Verdict.String()) + ": " + cure(k)})
 	}

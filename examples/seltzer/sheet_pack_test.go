@@ -61,6 +61,7 @@ func TestPackBlock(t *testing.T) {
 			full, hot := units.Percent.Of(1), units.Celsius.Of(70)
 			r.Packs[1].HeadSpace, r.Packs[1].Store = &full, &hot
 		}, []string{"pressure stored, 70 °C above", "highest, at 70 °C above", "hydraulic lock, 8.00 bar gauge", "HYDRAULIC LOCK", "The liquid fills the vessel"}, nil},
+		{"60 bottles", func(*plan.Request) {}, []string{"8.00 bar gauge; if the drink took up all the air it can and all its sugar makes gas"}, nil}, // not what is stored, usually
 		{"bottles", sweet("500 g/L"), []string{"gas from the flavouring's sugar 2.15 g/L", "it ferments in the bottle"}, []string{"OVER"}},
 		{"kegs", sweet("500 g/L"), []string{"the flavouring's sugar fermented: within the rating", "Fermentable sugar is left"}, []string{"OVER"}},
 		{"kegs", func(r *plan.Request) { sweet("500 g/L")(r); r.Packs[0].Rating = units.BarGauge.Of(4) },

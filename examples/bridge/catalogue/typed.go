@@ -112,49 +112,41 @@ func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
 	}}
 }
 
-// of2 is what f makes of two, whose inputs follow each other.
+// read is an arg of the inputs from one on, unless another was refused before.
+func read[T any](a arg[T], in []float64, from int, err *error) (v T) {
+	if *err == nil {
+		v, *err = a.of(in[from:])
+	}
+	return v
+}
+
+// of2 to of8 are what f makes of so many args, whose inputs follow each other. They are written out: by pairs of pairs
+// they make the library for other languages a tenth larger.
 //
 //go:noinline
 func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
-	both := append(a.inputs[:len(a.inputs):len(a.inputs)], b.inputs...)
-	return arg[R]{both, func(in []float64) (r R, err error) {
-		x, err := a.of(in)
+	all, at := joined(a.inputs, b.inputs)
+	return arg[R]{all, func(in []float64) (r R, err error) {
+		v1 := read(a, in, at[0], &err)
+		v2 := read(b, in, at[1], &err)
 		if err != nil {
 			return r, err
 		}
-		y, err := b.of(in[len(a.inputs):])
-		if err != nil {
-			return r, err
-		}
-		return f(x, y)
+		return f(v1, v2)
 	}}
 }
 
-// A pair is two results as one.
-type pair[A, B any] struct {
-	a A
-	b B
-}
-
-// of3 to of8 are as of2, written out: by pairs of pairs they make the library for other languages a fifth larger.
-//
 //go:noinline
 func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error)) arg[R] {
 	all, at := joined(a.inputs, b.inputs, c.inputs)
 	return arg[R]{all, func(in []float64) (r R, err error) {
-		x1, err := a.of(in[at[0]:])
+		v1 := read(a, in, at[0], &err)
+		v2 := read(b, in, at[1], &err)
+		v3 := read(c, in, at[2], &err)
 		if err != nil {
 			return r, err
 		}
-		x2, err := b.of(in[at[1]:])
-		if err != nil {
-			return r, err
-		}
-		x3, err := c.of(in[at[2]:])
-		if err != nil {
-			return r, err
-		}
-		return f(x1, x2, x3)
+		return f(v1, v2, v3)
 	}}
 }
 
@@ -162,23 +154,14 @@ func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error
 func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B, C, D) (R, error)) arg[R] {
 	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs)
 	return arg[R]{all, func(in []float64) (r R, err error) {
-		x1, err := a.of(in[at[0]:])
+		v1 := read(a, in, at[0], &err)
+		v2 := read(b, in, at[1], &err)
+		v3 := read(c, in, at[2], &err)
+		v4 := read(d, in, at[3], &err)
 		if err != nil {
 			return r, err
 		}
-		x2, err := b.of(in[at[1]:])
-		if err != nil {
-			return r, err
-		}
-		x3, err := c.of(in[at[2]:])
-		if err != nil {
-			return r, err
-		}
-		x4, err := d.of(in[at[3]:])
-		if err != nil {
-			return r, err
-		}
-		return f(x1, x2, x3, x4)
+		return f(v1, v2, v3, v4)
 	}}
 }
 
@@ -186,27 +169,15 @@ func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B,
 func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], f func(A, B, C, D, E) (R, error)) arg[R] {
 	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs)
 	return arg[R]{all, func(in []float64) (r R, err error) {
-		x1, err := a.of(in[at[0]:])
+		v1 := read(a, in, at[0], &err)
+		v2 := read(b, in, at[1], &err)
+		v3 := read(c, in, at[2], &err)
+		v4 := read(d, in, at[3], &err)
+		v5 := read(e, in, at[4], &err)
 		if err != nil {
 			return r, err
 		}
-		x2, err := b.of(in[at[1]:])
-		if err != nil {
-			return r, err
-		}
-		x3, err := c.of(in[at[2]:])
-		if err != nil {
-			return r, err
-		}
-		x4, err := d.of(in[at[3]:])
-		if err != nil {
-			return r, err
-		}
-		x5, err := e.of(in[at[4]:])
-		if err != nil {
-			return r, err
-		}
-		return f(x1, x2, x3, x4, x5)
+		return f(v1, v2, v3, v4, v5)
 	}}
 }
 
@@ -214,31 +185,16 @@ func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E],
 func of6[A, B, C, D, E, F, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], f func(A, B, C, D, E, F) (R, error)) arg[R] {
 	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs, g.inputs)
 	return arg[R]{all, func(in []float64) (r R, err error) {
-		x1, err := a.of(in[at[0]:])
+		v1 := read(a, in, at[0], &err)
+		v2 := read(b, in, at[1], &err)
+		v3 := read(c, in, at[2], &err)
+		v4 := read(d, in, at[3], &err)
+		v5 := read(e, in, at[4], &err)
+		v6 := read(g, in, at[5], &err)
 		if err != nil {
 			return r, err
 		}
-		x2, err := b.of(in[at[1]:])
-		if err != nil {
-			return r, err
-		}
-		x3, err := c.of(in[at[2]:])
-		if err != nil {
-			return r, err
-		}
-		x4, err := d.of(in[at[3]:])
-		if err != nil {
-			return r, err
-		}
-		x5, err := e.of(in[at[4]:])
-		if err != nil {
-			return r, err
-		}
-		x6, err := g.of(in[at[5]:])
-		if err != nil {
-			return r, err
-		}
-		return f(x1, x2, x3, x4, x5, x6)
+		return f(v1, v2, v3, v4, v5, v6)
 	}}
 }
 
@@ -248,35 +204,17 @@ func of7[A, B, C, D, E, F, G, R any](
 ) arg[R] {
 	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs, g.inputs, h.inputs)
 	return arg[R]{all, func(in []float64) (r R, err error) {
-		x1, err := a.of(in[at[0]:])
+		v1 := read(a, in, at[0], &err)
+		v2 := read(b, in, at[1], &err)
+		v3 := read(c, in, at[2], &err)
+		v4 := read(d, in, at[3], &err)
+		v5 := read(e, in, at[4], &err)
+		v6 := read(g, in, at[5], &err)
+		v7 := read(h, in, at[6], &err)
 		if err != nil {
 			return r, err
 		}
-		x2, err := b.of(in[at[1]:])
-		if err != nil {
-			return r, err
-		}
-		x3, err := c.of(in[at[2]:])
-		if err != nil {
-			return r, err
-		}
-		x4, err := d.of(in[at[3]:])
-		if err != nil {
-			return r, err
-		}
-		x5, err := e.of(in[at[4]:])
-		if err != nil {
-			return r, err
-		}
-		x6, err := g.of(in[at[5]:])
-		if err != nil {
-			return r, err
-		}
-		x7, err := h.of(in[at[6]:])
-		if err != nil {
-			return r, err
-		}
-		return f(x1, x2, x3, x4, x5, x6, x7)
+		return f(v1, v2, v3, v4, v5, v6, v7)
 	}}
 }
 
@@ -286,39 +224,18 @@ func of8[A, B, C, D, E, F, G, H, R any](
 ) arg[R] {
 	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs, g.inputs, h.inputs, k.inputs)
 	return arg[R]{all, func(in []float64) (r R, err error) {
-		x1, err := a.of(in[at[0]:])
+		v1 := read(a, in, at[0], &err)
+		v2 := read(b, in, at[1], &err)
+		v3 := read(c, in, at[2], &err)
+		v4 := read(d, in, at[3], &err)
+		v5 := read(e, in, at[4], &err)
+		v6 := read(g, in, at[5], &err)
+		v7 := read(h, in, at[6], &err)
+		v8 := read(k, in, at[7], &err)
 		if err != nil {
 			return r, err
 		}
-		x2, err := b.of(in[at[1]:])
-		if err != nil {
-			return r, err
-		}
-		x3, err := c.of(in[at[2]:])
-		if err != nil {
-			return r, err
-		}
-		x4, err := d.of(in[at[3]:])
-		if err != nil {
-			return r, err
-		}
-		x5, err := e.of(in[at[4]:])
-		if err != nil {
-			return r, err
-		}
-		x6, err := g.of(in[at[5]:])
-		if err != nil {
-			return r, err
-		}
-		x7, err := h.of(in[at[6]:])
-		if err != nil {
-			return r, err
-		}
-		x8, err := k.of(in[at[7]:])
-		if err != nil {
-			return r, err
-		}
-		return f(x1, x2, x3, x4, x5, x6, x7, x8)
+		return f(v1, v2, v3, v4, v5, v6, v7, v8)
 	}}
 }
 
@@ -329,6 +246,12 @@ func joined(of ...[]Input) (all []Input, at [8]int) {
 		all = append(all, inputs...)
 	}
 	return all, at
+}
+
+// A pair is two results as one.
+type pair[A, B any] struct {
+	a A
+	b B
 }
 
 // sure is a function that cannot fail, as one that can.
@@ -412,11 +335,11 @@ func saysAlways[T any](words ...string) result[T] {
 //
 //go:noinline
 func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R]) Function {
-	f := Function{Name: name, Meaning: meaning, Source: source, Inputs: of.inputs}
-	for _, r := range outputs {
-		f.Outputs = append(f.Outputs, r.Output)
+	shown := make([]Output, len(outputs))
+	for i := range outputs {
+		shown[i] = outputs[i].Output
 	}
-	f.call = func(in, out []float64) error {
+	return Function{Name: name, Meaning: meaning, Source: source, Inputs: of.inputs, Outputs: shown, call: func(in, out []float64) error {
 		v, err := of.of(in)
 		if err != nil {
 			return err
@@ -425,8 +348,7 @@ func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R])
 			out[i] = outputs[i].in(v)
 		}
 		return nil
-	}
-	return f
+	}}
 }
 
 // heavy marks an entry whose call allocates.

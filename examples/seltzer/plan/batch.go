@@ -38,7 +38,7 @@ type packRecipe struct {
 	field  string // its path in the request
 	target units.CarbonDioxideContent
 	primer material.Material // of bottles
-	yield  gravity.Yield     // of the primer
+	inPack inPack            // what sugar turns into in them
 
 	ratio      float64 // of its strength to the batch's
 	taste      *Flavour

@@ -91,7 +91,7 @@ func (m *maker) feed() error {
 		weighed = append(weighed, d.Material.Dose(mass.Quantity()))
 		n.Supplements = append(n.Supplements, w)
 		m.plan.Weigh = append(m.plan.Weigh, w)
-		m.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds, no source that could be read says: its maker's dose goes before.", w.What, mass.Quantity().Text(units.Gram, 1)))
+		m.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds is not known here: its maker's dose comes first.", w.What, mass.Quantity().Text(units.Gram, 1)))
 	}
 	brought, err := nutrient.SupplyOf(cold, weighed...)
 	if err != nil {

@@ -48,7 +48,7 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 		}
 	}
 	if p.primes() && !f.drink.Fermentable().IsZero() { // the flavouring's sugar
-		if f.drink, f.made, err = f.drink.Dry(sucroseInPack); err != nil {
+		if f.drink, f.made, err = f.drink.Dry(p.inPack.sucrose); err != nil {
 			return f, err
 		}
 	}
@@ -58,7 +58,7 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 			return f, err
 		}
 		var made gravity.Fermented
-		if f.drink, made, err = with.Dry(p.yield); err != nil {
+		if f.drink, made, err = with.Dry(p.inPack.primer); err != nil {
 			return f, err
 		}
 		f.made.CO2, f.made.Biomass = f.made.CO2.Plus(made.CO2), f.made.Biomass.Plus(made.Biomass)
@@ -94,7 +94,7 @@ func (r *recipe) diluted(p *packRecipe, litre gravity.Solution, strength float64
 		if err != nil {
 			return finished{}, err
 		}
-		primed = kg(with.Fermentable()) * p.yield.Ethanol()
+		primed = kg(with.Fermentable()) * p.inPack.primer.Ethanol()
 	}
 	unprimed := *p
 	unprimed.primed = 0

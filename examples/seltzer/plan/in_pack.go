@@ -9,28 +9,30 @@ import (
 	"example.org/zymase/units/material"
 )
 
-// inPack is what the sugar of a material turns into in a closed pack, as the batch has it.
-func inPack(m material.Material) (gravity.Yield, error) {
-	extract := units.Kilogram.Of(1)
-	if sugar.Of(m).Sugar().IsZero() {
-		m = material.Sucrose()
-	}
-	made, err := forward.InPack(kilograms(1 + sugar.Of(m).InversionGain().In(units.Fraction)))
-	if err != nil {
-		return gravity.Yield{}, err
-	}
-	return made.Yield(extract)
+// inPack is what sugar usually turns into in a closed pack, as the batch has it.
+type inPack struct {
+	primer  gravity.Yield // of the primer
+	sucrose gravity.Yield // of a flavouring
+	gas     float64       // of 1 of all that sugar can make
+	air     float64       // of 1 of what an open drink holds, in it when it is closed
 }
 
-// sucroseInPack is that of a flavouring.
-var sucroseInPack, _ = inPack(material.Sucrose())
-
-// gasInPack is the gas that sugar usually makes in a closed pack, of 1 of all that it can make.
-var gasInPack = func() float64 {
-	hexose := material.DextroseAnhydrous().Dose(units.Kilogram.Of(1))
-	made, _ := forward.InPack(hexose.Mass)
-	return kg(made.CO2) / kg(carbonation.CO2From(hexose))
-}()
-
-// airInPack is the share of the air of an open drink that is in it when it is closed.
-var airInPack = forward.Usual().Air
+// usuallyInPack is that of a primer; one without sugar counts as sucrose.
+func usuallyInPack(primer material.Material) (u inPack, err error) {
+	of := func(m material.Material) (y gravity.Yield) {
+		made, bad := forward.InPack(kilograms(1 + sugar.Of(m).InversionGain().In(units.Fraction)))
+		if bad == nil {
+			y, bad = made.Yield(units.Kilogram.Of(1))
+		}
+		if err == nil {
+			err = bad
+		}
+		return y
+	}
+	if sugar.Of(primer).Sugar().IsZero() {
+		primer = material.Sucrose()
+	}
+	u.primer, u.sucrose, u.air = of(primer), of(material.Sucrose()), forward.Usual().Air
+	u.gas = u.sucrose.CO2() / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
+	return u, err
+}

@@ -221,7 +221,7 @@ func (m *maker) bring() error {
 		}
 		t, err := got.Drink.WithDrink(other.Drink, aim)
 		if err != nil {
-			return &RequestError{Field: field, Value: value, Allowed: "between the two juices", Err: err}
+			return &RequestError{Field: field, Value: value, Allowed: "between those of the two juices, " + ends(got.Drink, other.Drink, x.ToAcidity, k), Err: err}
 		}
 		blend = &BlendPlan{Share: t.Share, Mass: kilograms(t.Share.In(units.Fraction) * kilos), PH: got.Drink.PH(), OtherPH: other.Drink.PH()}
 		for _, of := range []struct {
@@ -468,3 +468,17 @@ func (m *maker) richest() float64 {
 }
 
 const mostThinner = 20
+
+// ends are the pH of two juices, or their acidity by the convention that is asked for, in g/L: k is what their
+// contents are in the wash for 1 in the juice.
+func ends(a, b must.Drink, by *Acidity, k float64) string {
+	if by == nil {
+		return fmt.Sprintf("pH %.2f and %.2f", a.PH(), b.PH())
+	}
+	first, err := a.Acidity(by.by)
+	second, also := b.Acidity(by.by)
+	if err = cmp.Or(err, also); err != nil {
+		return reason(err)
+	}
+	return fmt.Sprintf("%.1f and %.1f g/L", first.In(units.GramPerLitre)/k, second.In(units.GramPerLitre)/k)
+}

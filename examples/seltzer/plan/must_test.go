@@ -391,7 +391,9 @@ func TestJuicesBlended(t *testing.T) {
 		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.4}}`, "must.blend.pH: 1"},
 		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "to_pH": 3.4}}`, "must.blend.titratable_acidity: missing"},
 		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2"}}`, "must.blend: as given"},
-		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.0}}`, "must.blend.to_pH: 3"},
+		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.0}}`, "must.blend.to_pH: 3: between those of the two juices, pH 3.90 and 3.10"},
+		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_acidity": "20 g/L as malic acid to pH 8.2"}}`,
+			"must.blend.to_acidity: 20 g/L as malic acid to pH 8.2: between those of the two juices, 3.0 and 11.0 g/L"},
 	} {
 		with(c[0])
 		if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), c[1]) {

@@ -128,7 +128,11 @@ func (m *maker) asRead(first gravity.Solution, s *StatePlan) (*onward, error) {
 		return nil, err
 	}
 	if used > 0 {
-		ferment.Share = units.Fraction.Of(checked.Number(min(1, used*whole*o.ofAll(first))))
+		all, err := o.ofAll(first)
+		if err != nil {
+			return nil, err
+		}
+		ferment.Share = units.Fraction.Of(checked.Number(min(1, used*whole*all)))
 		if _, err := c.do(ferment); err != nil {
 			return nil, err
 		}
@@ -168,16 +172,13 @@ func (o *onward) portion(n int) error {
 }
 
 // ofAll is all the sugar over what is in the batch now, none of it used.
-func (o *onward) ofAll(first gravity.Solution) float64 {
+func (o *onward) ofAll(first gravity.Solution) (float64, error) {
 	has := kg(o.now.state.Fermentable())
 	if o.coming == 0 || has == 0 {
-		return 1
+		return 1, nil
 	}
 	all, err := o.m.joined(first, o.m.portions())
-	if err != nil {
-		return 1
-	}
-	return kg(all.Fermentable()) / has
+	return kg(all.Fermentable()) / has, err
 }
 
 // cold is a volume at the temperature of the ferment, at 20 °C.

@@ -89,7 +89,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 		return err
 	}
 	sugar := kilograms(m.flavourSugar(r, k) / 1000) // of a litre
-	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * gasInPack * kg(carbonation.CO2From(material.Sucrose().Dose(sugar)))))
+	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * r.inPack.gas * kg(carbonation.CO2From(material.Sucrose().Dose(sugar)))))
 	asked := kilograms(k.primer)
 	weighed, err := asked.Round(m.req.Scales.Small, units.Nearest)
 	if err != nil {
@@ -141,7 +141,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 		m.caution("Bottle a still drink only at the " + m.floorName() + ": sugar that is left makes gas in a bottle that is not made for it.")
 		return nil
 	}
-	m.caution("Prime only at the dry floor: a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
+	m.caution("Prime only at the " + m.floorName() + ": a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
 	return nil
 }
 

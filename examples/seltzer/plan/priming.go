@@ -75,7 +75,7 @@ func (r *recipe) primeAhead() {
 		if err != nil {
 			return
 		}
-		p.primed = kg(dose.Primer.Mass) / gasInPack / p.Volume.In(units.Litre)
+		p.primed = kg(dose.Primer.Mass) / p.inPack.gas / p.Volume.In(units.Litre)
 	}
 }
 
@@ -116,7 +116,7 @@ func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideCont
 	perLitre := k.primer / p.Volume.In(units.Litre)
 	priming := kg(carbonation.CO2From(p.primer.Dose(kilograms(perLitre)))) / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
 	filling := carbonation.Filling{Volume: p.Size, Temperature: at20, Content: dissolved, Air: units.Percent.Of(100)}
-	gas, air := gasInPack, airInPack
+	gas, air := p.inPack.gas, p.inPack.air
 	if p.counterPressure() {
 		air = 0
 	}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -58,6 +59,21 @@ func TestSulfiteBeforeTheAcid(t *testing.T) {
 	}
 	if cautionWith(p, "The sulfite is dosed for the batch") == "" {
 		t.Errorf("not said: %v", p.Cautions)
+	}
+	// Half as much again as is wanted is too much (chosen), a little more is not.
+	below, above := false, false
+	for _, dose := range []float64{0.02, 0.05, 0.1, 0.15, 0.2, 0.3} {
+		r.Packs[0].Acid.Dose = units.GramPerLitre.Of(checked.Number(dose))
+		p := made(t, r)
+		got := milligrams(p.After.Sulfite.Free) / (1 + math.Pow(10, p.Packs[0].PH.With-1.81)) / 0.8
+		if said := cautionWith(p, "The sulfite is dosed for the batch") != ""; said != (got >= 1.5) {
+			t.Errorf("%.2f times the molecular SO2, said: %v", got, said)
+		}
+		below, above = below || got > 1.2 && got < 1.5, above || got >= 1.5 && got < 2.2
+		t.Logf("%.2f g/L: %.2f times", dose, got)
+	}
+	if !below || !above {
+		t.Error("no dose near the bound")
 	}
 	r.Stabilise.Molecular = nil
 	if c := cautionWith(made(t, r), "The sulfite is dosed for the batch"); c != "" {

@@ -118,7 +118,7 @@ func (m *maker) otherNeeds(f ferment.Tank) error {
 		if m.brings.some {
 			whose = "What minerals " + m.fermentable.Name() + " brings is what is usual of it."
 		}
-		m.caution(whose + " By these figures the yeast is short of " + strings.Join(short, "; ") + ". Short of any of them it can ferment slowly or stop with sugar left.")
+		m.caution(whose + " By these figures the yeast is short of " + strings.Join(short, "; ") + ", and can ferment slowly or stop with sugar left.")
 	}
 	return nil
 }

@@ -117,7 +117,7 @@ func (p *packRecipe) softened(drink gravity.Solution) (_ gravity.Solution, err e
 	return drink, err
 }
 
-// step is the sweetener as the batch knows it.
+// material is the sweetener as the batch knows it.
 func (s sweetness) material() (material.Material, error) {
 	if s.ferments {
 		return s.sugar, nil

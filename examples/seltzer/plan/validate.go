@@ -449,7 +449,7 @@ func (p *packRecipe) set() error {
 			}
 		}
 		var err error
-		if p.yield, err = inPack(p.primer); err != nil {
+		if p.inPack, err = usuallyInPack(p.primer); err != nil {
 			return named(f("prime_with"), p.Priming, err)
 		}
 	} else {
