@@ -331,7 +331,7 @@ func drinksInBrowser(t *testing.T, b browser) {
 			}
 			var wrong []string
 			b.run(`document.querySelectorAll("details").forEach(d => { d.open = true });`+accessible, &wrong)
-			for _, w := range wrong {
+			for _, w := range append(wrong, checkedByAxe(t, b)...) {
 				t.Errorf("%s, %s: %s", d.Name, v, w)
 			}
 		}
@@ -340,6 +340,36 @@ func drinksInBrowser(t *testing.T, b browser) {
 		}
 		view(b, "batch")
 	}
+	b.run(`document.querySelector("main").append(document.createElement("button"))`, nil)
+	if wrong := checkedByAxe(t, b); os.Getenv("ZYMASE_AXE") != "" && len(wrong) == 0 {
+		t.Error("axe-core lets a button without a name pass")
+	}
+	b.run(`document.querySelector("main > button:last-child").remove()`, nil)
+}
+
+// checkedByAxe lists what axe-core, a checker of accessibility, finds against the Web Content
+// Accessibility Guidelines, levels A and AA. ZYMASE_AXE is its script; .ci/page gets it from npm.
+func checkedByAxe(t *testing.T, b browser) (wrong []string) {
+	t.Helper()
+	path := os.Getenv("ZYMASE_AXE")
+	if path == "" {
+		return nil
+	}
+	script, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var found struct {
+		Passed int
+		Wrong  []string
+	}
+	b.run(string(script)+`;
+const of = await axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa"] });
+return { Passed: of.passes.length, Wrong: of.violations.flatMap(v => v.nodes.map(n => v.id + ": " + n.html.slice(0, 120))) };`, &found)
+	if found.Passed < 5 {
+		t.Errorf("axe-core looked at %d rules only", found.Passed)
+	}
+	return found.Wrong
 }
 
 // sheets counts the pages of a PDF; some stand in packed streams.
