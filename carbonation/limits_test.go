@@ -1,12 +1,16 @@
 package carbonation_test
 
-import "math"
+import (
+	"math"
+
+	"example.org/zymase/internal/check"
+)
 
 var vary = math.NaN() // a limit that goes with the other inputs; tested beside them
 
 // limits are the limits that the doc comments state, by function and quantity. Each
 // refusal in the tests is held to them.
-var limits = map[string]struct{ min, max float64 }{
+var limits = check.Limits{
 	"carbonation.BlendFor: pressure":                               {vary, vary},
 	"carbonation.CarbonationRate.After: rate":                      {1e-5, 1000},
 	"carbonation.CarbonationRate.After: time":                      {0, 87600},

@@ -8,6 +8,8 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
@@ -97,7 +99,7 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "WaterDensityKell", two(rival.WaterDensityKell(celsius(a)))...)
 	finite(t, "EthanolDensity", two(gravity.EthanolDensity(massPct(a), celsius(b)))...)
 	finite(t, "EthanolStrength", two(gravity.EthanolStrength(kgm3(a), celsius(b)))...)
-	finite(t, "ByVolume", gravity.ByVolume(massPct(a)), gravity.ByMass(volPct(a)), gravity.LabelStrength(volPct(a)))
+	finite(t, "ByVolume", gravity.ByVolume(massPct(a)), gravity.ByMass(volPct(a)), label.Strength(volPct(a)))
 	finite(t, "SucroseDensity", two(gravity.SucroseDensity(plato(a), celsius(b)))...)
 	finite(t, "SucroseExtract", two(gravity.SucroseExtract(kgm3(a), celsius(b)))...)
 	finite(t, "SugarDensity", two(gravity.SugarDensity(sugar, plato(a), celsius(b)))...)
@@ -155,9 +157,9 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "Hydrometer.Correct", two(h.Correct(a, volPct(c), celsius(b)))...)
 	finite(t, "Pycnometer", two(gravity.Pycnometer(kg(a), kg(b), kg(c), celsius(d)))...)
 	finite(t, "DistillateStrength", two(gravity.DistillateStrength(litre(a), litre(b), kgm3(c), celsius(d)))...)
-	finite(t, "StandardDrinks", two(gravity.StandardDrinks(gravity.StandardDrink(int(k%5)-1), volPct(b), litre(a)))...)
-	finite(t, "LabelTolerance", two(gravity.LabelTolerance(gravity.Category(int(k%8)-1), volPct(a)))...)
-	finite(t, "RoundCaloriesUS", two(gravity.RoundCaloriesUS(kcalOf(a)))...)
+	finite(t, "StandardDrinks", two(label.StandardDrinks(label.StandardDrink(int(k%5)-1), volPct(b), litre(a)))...)
+	finite(t, "LabelTolerance", two(label.Tolerance(label.Category(int(k%8)-1), volPct(a)))...)
+	finite(t, "RoundCaloriesUS", two(label.RoundCaloriesUS(check.Kilocalorie(a)))...)
 
 	s, err := gravity.NewSolution(kg(a), kg(b), kg(c))
 	finite(t, "NewSolution", s, err)
@@ -169,13 +171,13 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	}
 	u, region := s.DensityUncertainty()
 	finite(t, "SpecificGravity", two(s.SpecificGravity(ref, air))...)
-	finite(t, "figures", u, int(region), s.Water(), s.Extract(), s.ExtractOf(sugar), s.Fermentable(), s.Ethanol(), s.Mass(), s.RealExtract(), s.ByMass(), s.ByVolume(), s.Gravity(), s.EnergyEU(), s.Nutrition(), s.Concentration(sugar), s.WashYield())
+	finite(t, "figures", u, int(region), s.Water(), s.Extract(), s.ExtractOf(sugar), s.Fermentable(), s.Ethanol(), s.Mass(), s.RealExtract(), s.ByMass(), s.ByVolume(), s.Gravity(), label.EnergyEU(s), label.NutritionOf(s), s.Concentration(sugar), s.WashYield())
 	finite(t, "Density", two(s.Density(celsius(d)))...)
 	finite(t, "Volume", two(s.Volume(celsius(d)))...)
 	finite(t, "Reading", two(h.Reading(s, celsius(d)))...)
 	finite(t, "RefractiveIndex", two(s.RefractiveIndex())...)
 	finite(t, "RefractometerBrix", two(s.RefractometerBrix())...)
-	finite(t, "EnergyUS", two(s.EnergyUS(percent(e)))...)
+	finite(t, "EnergyUS", two(label.EnergyUS(s, percent(e)))...)
 	finite(t, "AddWater", two(s.AddWater(kg(d)))...)
 	finite(t, "AddSugar", two(s.AddSugar(kg(d)))...)
 	finite(t, "AddEthanol", two(s.AddEthanol(kg(d)))...)

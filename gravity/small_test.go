@@ -103,25 +103,13 @@ func TestOwnStrength(t *testing.T) {
 	}
 }
 
-// Half a kilogram has the label of any other amount.
-func TestNutritionOfLittle(t *testing.T) {
-	s := solution(t, 0.45, 0.03, 0.02)
-	d := ok[units.Density](t)(s.Density(celsius(20))).In(units.KilogramPerCubicMetre)
-	near(t, "sugars", s.Nutrition().Sugars.In(units.Gram), 0.06*d/10, 1e-9)
-	near(t, "ethanol", s.Nutrition().Ethanol.In(units.Gram), 0.04*d/10, 1e-9)
-}
-
 // Beside an error stands no number.
 func TestNothingBesideAnError(t *testing.T) {
 	s := solution(t, 50, 0, 50)
 	for what, f := range map[string]func() (float64, error){
-		"drinks, volume":   func() (float64, error) { return gravity.StandardDrinks(gravity.DrinkUS, volPct(5), litre(-1)) },
-		"drinks, strength": func() (float64, error) { return gravity.StandardDrinks(gravity.DrinkUS, volPct(-5), litre(1)) },
-		"drinks, measure":  func() (float64, error) { return gravity.StandardDrinks(-1, volPct(5), litre(1)) },
-		"label":            func() (float64, error) { return gravity.LabelDrinks(-1) },
-		"index":            func() (float64, error) { return gravity.RefractiveIndex(plato(90)) },
-		"index of spirit":  s.RefractiveIndex,
-		"reading":          func() (float64, error) { return gravity.Hydrometer{}.Reading(s, celsius(50)) },
+		"index":           func() (float64, error) { return gravity.RefractiveIndex(plato(90)) },
+		"index of spirit": s.RefractiveIndex,
+		"reading":         func() (float64, error) { return gravity.Hydrometer{}.Reading(s, celsius(50)) },
 	} {
 		if v, err := f(); v != 0 || err == nil {
 			t.Errorf("%s: %v beside %v", what, v, err)

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
@@ -137,8 +138,8 @@ func TestNoAllocations(t *testing.T) {
 		"fermentation": func() { _, _ = gravity.FromOriginalAndApparent(e, plato(2), y) },
 		"balling":      func() { _, _ = rival.OriginalExtractBalling(w, e); _, _ = rival.StrengthBalling(e, plato(2)) },
 		"scale":        func() { _, _ = rival.BrixNBS(1.05) },
-		"energy":       func() { _ = s.EnergyEU() },
-		"drinks":       func() { _, _ = gravity.StandardDrinks(gravity.DrinkUS, volPct(5), litre(1)) },
+		"energy":       func() { _ = label.EnergyEU(s) },
+		"drinks":       func() { _, _ = label.StandardDrinks(label.DrinkUS, volPct(5), litre(1)) },
 	} {
 		if n := testing.AllocsPerRun(20, f); n != 0 {
 			t.Errorf("%s: %v allocations", name, n)

@@ -47,8 +47,6 @@ func TestValuesTravel(t *testing.T) {
 			t.Fatal(err)
 		}
 		travels(t, made)
-		travels(t, f.Liquid().Nutrition())
-		travels(t, f.Liquid().EnergyEU())
 		if progress, err := f.Wort().At(f.Gravity(), y); err == nil {
 			travels(t, progress)
 			if text, _ := json.Marshal(progress); strings.Contains(string(text), "closed_too_early: ") == progress.Left.IsZero() {
@@ -70,11 +68,7 @@ func TestValuesTravel(t *testing.T) {
 		travels(t, k)
 	}
 	travels(t, []gravity.Air{gravity.InVacuum, gravity.InAir})
-	travels(t, []gravity.StandardDrink{gravity.DrinkUS, gravity.UnitUK, gravity.DrinkAU})
 	travels(t, []gravity.Ternary{gravity.Binary, gravity.Published, gravity.Extended, gravity.Outside})
-	for c := gravity.EUBeer; c <= gravity.USWine; c++ {
-		travels(t, c)
-	}
 }
 
 // What is nothing, or cannot be, is neither written nor read.
@@ -85,7 +79,7 @@ func TestWhatDoesNotTravel(t *testing.T) {
 			t.Errorf("%T: %v", v, err)
 		}
 	}
-	for _, v := range []any{gravity.Sugar(6), gravity.Reference(7), gravity.Air(2), gravity.StandardDrink(-1), gravity.Ternary(4), gravity.Category(8), gravity.Hydrometer{Reference: 17}} {
+	for _, v := range []any{gravity.Sugar(6), gravity.Reference(7), gravity.Air(2), gravity.Ternary(4), gravity.Hydrometer{Reference: 17}} {
 		_, err := json.Marshal(v)
 		if _, ok := errors.AsType[*units.NameError](err); !ok {
 			t.Errorf("%T: %v", v, err)

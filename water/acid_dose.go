@@ -8,14 +8,14 @@ import (
 )
 
 // CO2Loss says what becomes of the CO2 that an acid sets free. The zero value is
-// CO2Kept.
+// CO2Kept().
 type CO2Loss struct {
 	lost bool
 	kPa  float64
 }
 
-// CO2Kept is a closed water: all CO2 stays dissolved.
-var CO2Kept = CO2Loss{}
+// CO2Kept() is a closed water: all CO2 stays dissolved.
+func CO2Kept() CO2Loss { return CO2Loss{} }
 
 // CO2LostTo is a water stirred or boiled until its CO2 is in balance with a partial
 // pressure, such as that of the air, [AirCO2].

@@ -44,7 +44,7 @@ func TestAcidToPH(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		loss := CO2Kept
+		loss := CO2Kept()
 		if row.Text("co2") == "lost" {
 			loss = CO2LostTo(atm(math.Pow(10, -3.4)))
 		}
@@ -75,7 +75,7 @@ func TestAcidRoundTrip(t *testing.T) {
 		w := e.Water()
 		acid := Acid(rapid.IntRange(0, int(acidCount)-1).Draw(t, "acid"))
 		target := rapid.Float64Range(3.2, w.ph).Draw(t, "pH")
-		got, after, err := w.AcidPerLitre(acid, target, CO2Kept)
+		got, after, err := w.AcidPerLitre(acid, target, CO2Kept())
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -105,14 +105,14 @@ func TestAcidRefuses(t *testing.T) {
 	hot.t = 95
 	l := units.Litre.Of(1)
 	for name, f := range map[string]func() (any, error){
-		"unknown pH": func() (any, error) { return unknown.AcidToPH(LacticAcid, 5, l, CO2Kept) },
-		"upwards":    func() (any, error) { return known.AcidToPH(LacticAcid, 7.1, l, CO2Kept) },
-		"too low":    func() (any, error) { return known.AcidToPH(HydrochloricAcid, 1.9, l, CO2Kept) },
-		"weak":       func() (any, error) { return known.AcidToPH(LacticAcid, 2, l, CO2Kept) },
-		"no acid":    func() (any, error) { return known.AcidToPH(Acid(99), 5, l, CO2Kept) },
-		"no volume":  func() (any, error) { return known.AcidToPH(LacticAcid, 5, units.Volume{}, CO2Kept) },
+		"unknown pH": func() (any, error) { return unknown.AcidToPH(LacticAcid, 5, l, CO2Kept()) },
+		"upwards":    func() (any, error) { return known.AcidToPH(LacticAcid, 7.1, l, CO2Kept()) },
+		"too low":    func() (any, error) { return known.AcidToPH(HydrochloricAcid, 1.9, l, CO2Kept()) },
+		"weak":       func() (any, error) { return known.AcidToPH(LacticAcid, 2, l, CO2Kept()) },
+		"no acid":    func() (any, error) { return known.AcidToPH(Acid(99), 5, l, CO2Kept()) },
+		"no volume":  func() (any, error) { return known.AcidToPH(LacticAcid, 5, units.Volume{}, CO2Kept()) },
 		"pressure":   func() (any, error) { return known.AcidToPH(LacticAcid, 5, l, CO2LostTo(atm(11))) },
-		"hot":        func() (any, error) { return hot.AcidToPH(LacticAcid, 5, l, CO2Kept) },
+		"hot":        func() (any, error) { return hot.AcidToPH(LacticAcid, 5, l, CO2Kept()) },
 		"airy":       func() (any, error) { return known.AcidToPH(LacticAcid, 9, l, CO2LostToAir()) },
 		"add none":   func() (any, error) { return known.AddAcid(Acid(99), units.Amount{}, l) },
 		"add dry":    func() (any, error) { return known.AddAcid(LacticAcid, units.Amount{}, units.Volume{}) },
@@ -123,12 +123,12 @@ func TestAcidRefuses(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	d, err := known.AcidToPH(LacticAcid, 5.4, units.Litre.Of(60), CO2Kept)
+	d, err := known.AcidToPH(LacticAcid, 5.4, units.Litre.Of(60), CO2Kept())
 	if err != nil || len(d.Cautions) == 0 {
 		t.Fatal(err)
 	}
 	near(t, "amount", d.Amount.In(units.Millimole), 60*d.Concentration.In(units.MillimolePerLitre), 1e-9)
-	same, err := known.AcidToPH(LacticAcid, 7, l, CO2Kept)
+	same, err := known.AcidToPH(LacticAcid, 7, l, CO2Kept())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -165,7 +165,7 @@ func TestNoAcid(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, a := range Acids() {
-			dose, after, err := e.Water().AcidPerLitre(a, e.PH(), CO2Kept)
+			dose, after, err := e.Water().AcidPerLitre(a, e.PH(), CO2Kept())
 			if err != nil {
 				t.Fatal(err)
 			}

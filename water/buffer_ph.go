@@ -21,36 +21,19 @@ type Totals struct {
 	Strength                              units.StrengthByVolume   // up to 16 % vol, which makes acids weaker: [Profile.WithEthanol]
 }
 
-// WashPH returns the pH of a wash at a temperature by electroneutrality.
+// Equilibrium returns the liquid at rest at a temperature, by electroneutrality: its pH, its
+// species and how well it is buffered.
 //
 // Errors are a [*units.RangeError]: outside 0 to 90 °C, a strong-ion difference
 // beyond ±1 Eq/L, an ionic strength above 0.5 mol/kg.
 //
-//   - Source: see [Profile.Closed] and the constants of weak_acid_constants.go. The
+//   - Source: see [Profile.Closed] and the constants that [Species.Describe] prints. The
 //     constants are those of water, and of ethanol where [Profile.WithEthanol] has them.
 //     Potassium stands for the strong cations: its pairs with citrate and tartrate move a half-neutral acid
 //     by up to 0.013.
 //   - Uncertainty: 0.05 in pH for known contents.
-func WashPH(w Totals, t units.Temperature) (float64, error) {
-	e, err := w.equilibrium(t)
-	if err != nil {
-		return 0, err
-	}
-	return e.PH(), nil
-}
-
-// WashBuffer returns the strong base that raises the pH of the wash by one unit, at
-// first, in mEq/L, the CO2 kept. Errors are those of [WashPH].
-func WashBuffer(w Totals, t units.Temperature) (units.EquivalentConcentration, error) {
-	e, err := w.equilibrium(t)
-	if err != nil {
-		return units.EquivalentConcentration{}, limit.Named("water.WashBuffer", err)
-	}
-	return e.BufferCapacity(), nil
-}
-
-func (w *Totals) equilibrium(t units.Temperature) (e Equilibrium, err error) {
-	const fn = "water.WashPH"
+func (w Totals) Equilibrium(t units.Temperature) (e Equilibrium, err error) {
+	const fn = "water.Totals.Equilibrium"
 	sid := w.StrongIons.In(units.MilliequivalentPerLitre)
 	if err := limit.Check(fn, "strong-ion difference", sid, "mEq/L", -mostAlkalinity, mostAlkalinity, waterSource); err != nil {
 		return Equilibrium{}, err

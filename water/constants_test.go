@@ -129,7 +129,7 @@ func TestSmallAmounts(t *testing.T) {
 	if r, _, err := (Report{Readings: []ReportLine{{Calcium, 0.5, AsIon}, {Iron, 0, AsIon}}}).Profile(); err != nil || r.ion(Calcium) != 0.5 {
 		t.Error(err)
 	}
-	if _, err := WashPH(Totals{Others: mmolL(0.5), Lactate: mmolL(0.5)}, celsius(0)); err != nil {
+	if _, err := washPH(Totals{Others: mmolL(0.5), Lactate: mmolL(0.5)}, celsius(0)); err != nil {
 		t.Error(err)
 	}
 	if d, err := (Profile{t: 1}).AtRestWith(Calcite, CO2LostTo(atm(0.001))); err != nil || d.Amount >= 0 {

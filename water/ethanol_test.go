@@ -32,7 +32,7 @@ func TestEthanolWeakensAcids(t *testing.T) {
 		{0.1, 0, 3.66, 5.24, 0}, {0.1, 12, 3.83, 5.39, 0},
 	} {
 		w := Totals{Others: mmolL(1000 * r.salt), Lactate: mmolL(1), Succinate: mmolL(1), StrongIons: mEqL(1.5), Strength: volPercent(t, r.strength)}
-		e, err := w.equilibrium(celsius(25))
+		e, err := w.Equilibrium(celsius(25))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -49,7 +49,7 @@ func TestEthanolWeakensAcids(t *testing.T) {
 func TestEthanolRaisesPH(t *testing.T) {
 	at := func(w Totals, strength float64) float64 {
 		w.Strength = volPercent(t, strength)
-		ph, err := WashPH(w, celsius(25))
+		ph, err := washPH(w, celsius(25))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -94,7 +94,7 @@ func TestEthanolInSeries(t *testing.T) {
 
 func TestEthanolRefuses(t *testing.T) {
 	_, err := Profile{}.WithEthanol(volPercent(t, 17))
-	_, err2 := WashPH(Totals{Strength: volPercent(t, 17)}, celsius(20))
+	_, err2 := washPH(Totals{Strength: volPercent(t, 17)}, celsius(20))
 	for _, err := range []error{err, err2} {
 		if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Quantity != "strength" || r.Max != 16 {
 			t.Errorf("error %v", err)

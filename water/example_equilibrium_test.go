@@ -69,7 +69,7 @@ func ExampleProfile_AtRestWith() {
 	if err != nil {
 		panic(err)
 	}
-	r, err := d.AtRestWith(water.GypsumMineral, water.CO2Kept)
+	r, err := d.AtRestWith(water.GypsumMineral, water.CO2Kept())
 	fmt.Println(r.Mass.Text(units.GramPerLitre, 1), err)
 	fmt.Printf("%q\n", water.DoseWarnings(units.Litre.Of(10), material.Chalk().Dose(units.Gram.Of(2))).Texts())
 	// Output:
@@ -110,7 +110,7 @@ func ExampleProfile_AcidToPH() {
 	fmt.Println(sold.Volume(d.Amount).Text(units.Millilitre, 2), sold.Mass(d.Amount).Text(units.Gram, 2), "of", sold.Share(), sold.Acid())
 	fmt.Println(sold.Molarity().Text(units.MolePerLitre, 2), sold.Density(), sold.Note(), len(water.SoldAcids()))
 	fmt.Println(d.Cautions[0])
-	kept, after, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2Kept)
+	kept, after, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2Kept())
 	ph, _ := after.PH()
 	fmt.Println(kept.Text(units.MillimolePerLitre, 3), ph)
 	gas, _, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2LostTo(units.Kilopascal.Of(0.1)))
@@ -158,8 +158,8 @@ func ExampleParseAcid() {
 func ExampleProfile_TitratableAcidity() {
 	p, _ := water.Profile{}.AtTemperature(units.Celsius.Of(20))
 	p, _ = p.AddAcid(water.MalicAcid, units.Millimole.Of(40), units.Litre.Of(1))
-	ta, err := p.TitratableAcidity(water.TitrationUS)
-	fmt.Println(ta.Text(units.GramPerLitre, 2), "as", water.TitrationUS.As, err)
+	ta, err := p.TitratableAcidity(water.TartaricAcid.TitratedTo(8.2))
+	fmt.Println(ta.Text(units.GramPerLitre, 2), "as", water.TartaricAcid, err)
 	c, _ := water.ConvertAcidity(ta, water.TartaricAcid, water.SulfuricAcid)
 	fmt.Println(c.Text(units.GramPerLitre, 2), "as sulfuric acid")
 	// Output:
@@ -169,13 +169,12 @@ func ExampleProfile_TitratableAcidity() {
 
 // A dry wash: 4 mmol/L of succinic and 3 of acetic acid against 5 mEq/L of
 // potassium that bicarbonate left.
-func ExampleWashPH() {
+func ExampleTotals_Equilibrium() {
 	mmol := units.MillimolePerLitre.Of
 	w := water.Totals{StrongIons: units.MilliequivalentPerLitre.Of(5), Succinate: mmol(4), Acetate: mmol(3), CO2: units.Bar.Of(1)}
-	ph, err := water.WashPH(w, units.Celsius.Of(20))
-	fmt.Printf("%.2f %v\n", ph, err)
-	b, _ := water.WashBuffer(w, units.Celsius.Of(20))
-	fmt.Println(b.Text(units.MilliequivalentPerLitre, 1))
+	e, err := w.Equilibrium(units.Celsius.Of(20))
+	fmt.Printf("%.2f %v\n", e.PH(), err)
+	fmt.Println(e.BufferCapacity().Text(units.MilliequivalentPerLitre, 1))
 	// Output:
 	// 4.56 <nil>
 	// 5.9 mEq/L

@@ -148,7 +148,7 @@ func (c *CO2Loss) UnmarshalJSON(text []byte) error {
 	if err := json.Unmarshal(text, &in); err != nil {
 		return err
 	}
-	*c = CO2Kept
+	*c = CO2Kept()
 	if in.LostTo != nil {
 		*c = CO2LostTo(*in.LostTo)
 	}

@@ -66,7 +66,7 @@ func TestValuesTravel(t *testing.T) {
 			t.Errorf("%+v is %+v", s, q)
 		}
 	}
-	for _, c := range []CO2Loss{CO2Kept, CO2LostToAir(), CO2LostTo(units.AbsolutePressure{})} {
+	for _, c := range []CO2Loss{CO2Kept(), CO2LostToAir(), CO2LostTo(units.AbsolutePressure{})} {
 		q := CO2LostTo(units.Kilopascal.Of(5))
 		if back(c, &q); q != c {
 			t.Errorf("%+v is %+v", c, q)

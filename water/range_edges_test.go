@@ -28,7 +28,7 @@ func TestRangesPrinted(t *testing.T) {
 		_, err := NewSold(LacticAcid, w, d)
 		return err
 	}
-	wash := func(w Totals) error { _, err := WashPH(w, celsius(20)); return err }
+	wash := func(w Totals) error { _, err := washPH(w, celsius(20)); return err }
 	second := func(_ any, err error) error { return err }
 	first := func(p Profile, err error) error {
 		if p != (Profile{}) {
@@ -46,7 +46,7 @@ func TestRangesPrinted(t *testing.T) {
 		min, max float64
 	}{
 		"acid, volume":         {first(known.AddAcid(LacticAcid, units.Amount{}, dry)), 1e-6, 1e12},
-		"acid to pH, volume":   {second(known.AcidToPH(LacticAcid, 5, dry, CO2Kept)), 1e-6, 1e12},
+		"acid to pH, volume":   {second(known.AcidToPH(LacticAcid, 5, dry, CO2Kept())), 1e-6, 1e12},
 		"acid to alk, volume":  {second(known.AcidToAlkalinity(LacticAcid, caco3(1), dry)), 1e-6, 1e12},
 		"base to alk, volume":  {second(known.BaseToAlkalinity(material.BakingSoda(), caco3(200), dry)), 1e-6, 1e12},
 		"base to pH, volume":   {second(known.BaseToPH(material.BakingSoda(), 8, dry)), 1e-6, 1e12},
@@ -54,9 +54,9 @@ func TestRangesPrinted(t *testing.T) {
 		"salter, volume":       {solver.Solve(known, dry), 1e-6, 1e12},
 		"acid, amount":         {first(known.AddAcid(LacticAcid, units.Mole.Of(2), l)), 0, 1000},
 		"membrane, share":      {first(known.Permeate(units.Percent.Of(101))), 0, 1},
-		"acid, pH":             {acidPH(known, 1.99, CO2Kept), 2, known.ph + 1e-9},
+		"acid, pH":             {acidPH(known, 1.99, CO2Kept()), 2, known.ph + 1e-9},
 		"acid, pH with gas":    {acidPH(known, 1.99, CO2LostToAir()), 2, 14},
-		"acid, dose":           {acidPH(known, 2, CO2Kept), 0, 0.5},
+		"acid, dose":           {acidPH(known, 2, CO2Kept()), 0, 0.5},
 		"acid, pressure":       {acidPH(known, 5, CO2LostTo(units.Kilopascal.Of(1000.1))), 0, 1000},
 		"pressure":             {second(known.Under(units.Kilopascal.Of(1000.1))), 0, 1000},
 		"measured pH":          {first(known.WithPH(1.99)), 2, 12},
@@ -120,9 +120,9 @@ func TestNothingBesideAnError(t *testing.T) {
 	for what, v := range map[string]func() (float64, error){
 		"ion":  func() (float64, error) { i, err := ParseIon("gold"); return float64(i), err },
 		"acid": func() (float64, error) { a, err := ParseAcid("aqua regia"); return float64(a), err },
-		"wash": func() (float64, error) { return WashPH(Totals{Others: mmolL(700)}, celsius(20)) },
+		"wash": func() (float64, error) { return washPH(Totals{Others: mmolL(700)}, celsius(20)) },
 		"buffer": func() (float64, error) {
-			b, err := WashBuffer(Totals{Others: mmolL(700)}, celsius(20))
+			b, err := washBuffer(Totals{Others: mmolL(700)}, celsius(20))
 			return b.In(units.MilliequivalentPerLitre), err
 		},
 		"reading, ion":   func() (float64, error) { return ReportLine{Ion(99), 1, AsIon}.millimoles("") },

@@ -10,7 +10,7 @@ import (
 // each: the quick way stays quick. A round takes about 25 times math.Exp. A budget too, no published value.
 func TestQuickWaysAreQuick(t *testing.T) {
 	sour := Totals{StrongIons: mEqL(10), Ammonium: mmolL(5), Phosphate: mmolL(5), Succinate: mmolL(5), Lactate: mmolL(10), CO2: units.Kilopascal.Of(100)}
-	e, err := sour.equilibrium(celsius(20))
+	e, err := sour.Equilibrium(celsius(20))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -127,7 +127,7 @@ func TestHalfNeutralised(t *testing.T) {
 		"ammonium (NIST 46)": {Totals{Ammonium: mmolL(20), StrongIons: mEqL(-10)}, 9.244, -1},
 		"lactic":             {Totals{Lactate: mmolL(20), StrongIons: mEqL(10)}, 3.86, 1},
 	} {
-		ph, err := WashPH(r.w, celsius(25))
+		ph, err := washPH(r.w, celsius(25))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -140,7 +140,7 @@ func TestHalfNeutralised(t *testing.T) {
 	}
 	// Sodium bisulfite, 10 mmol/L: [H+]² = (K2 c + Kw)/(1 + c/K1), pKa 1.85 and 7.2
 	// (textbook table), 4.72 without activities, which take 0.1.
-	ph, err := WashPH(Totals{Sulfite: mmolL(10), StrongIons: mEqL(10)}, celsius(25))
+	ph, err := washPH(Totals{Sulfite: mmolL(10), StrongIons: mEqL(10)}, celsius(25))
 	if err != nil {
 		t.Fatal(err)
 	}

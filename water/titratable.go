@@ -8,25 +8,18 @@ import (
 	"example.org/zymase/units"
 )
 
-// Titration is a convention of titratable acidity: the pH where it ends and the acid
-// it is expressed as.
+// Titration is a convention of titratable acidity: the pH where it ends and the acid it is
+// expressed as. Wine is titrated to pH 7.0 as tartaric acid (OIV-MA-AS313-01, read; the CO2
+// driven out first), in France as sulfuric; American practice is pH 8.2, wine as tartaric, beer
+// as lactic, cider as malic, soft drinks as citric acid (AOAC 962.12, recalled from memory).
 type Titration struct {
 	End float64
 	As  Acid
 }
 
-// Conventions of titratable acidity.
-//
-//   - Source: OIV-MA-AS313-01 (wine, pH 7.0, CO2 driven out first), as tartaric, and
-//     as sulfuric in France; AOAC 962.12 and US practice, pH 8.2; recalled from memory.
-var (
-	TitrationOIV       = Titration{7.0, TartaricAcid}
-	TitrationFrance    = Titration{7.0, SulfuricAcid}
-	TitrationUS        = Titration{8.2, TartaricAcid}
-	TitrationBeerUS    = Titration{8.2, LacticAcid}
-	TitrationCiderUS   = Titration{8.2, MalicAcid}
-	TitrationSoftDrink = Titration{8.2, CitricAcid}
-)
+// TitratedTo is the convention that ends at a pH and counts as this acid:
+// TartaricAcid.TitratedTo(7) for wine by the OIV.
+func (a Acid) TitratedTo(ph float64) Titration { return Titration{End: ph, As: a} }
 
 // TitratableAcidity returns the sodium hydroxide that a water or a wash without CO2 takes
 // to the end point, as the acid of the convention. It is zero where the pH is above the end

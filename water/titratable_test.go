@@ -19,10 +19,10 @@ func TestTitratableAcidity(t *testing.T) {
 		share float64
 		tol   float64
 	}{
-		{TartaricAcid, TitrationOIV, 1, 0.002}, {TartaricAcid, TitrationUS, 1, 0.001}, {LacticAcid, TitrationBeerUS, 1, 0.001},
-		{MalicAcid, TitrationCiderUS, 1, 0.002}, {CitricAcid, TitrationSoftDrink, 1, 0.01},
+		{TartaricAcid, TartaricAcid.TitratedTo(7), 1, 0.002}, {TartaricAcid, TartaricAcid.TitratedTo(8.2), 1, 0.001}, {LacticAcid, LacticAcid.TitratedTo(8.2), 1, 0.001},
+		{MalicAcid, MalicAcid.TitratedTo(8.2), 1, 0.002}, {CitricAcid, CitricAcid.TitratedTo(8.2), 1, 0.01},
 		// 49.036/75.043 g/Eq: 1 g of tartaric is 0.6534 g as sulfuric.
-		{TartaricAcid, TitrationFrance, 0.6534, 0.002},
+		{TartaricAcid, SulfuricAcid.TitratedTo(7), 0.6534, 0.002},
 	} {
 		n, _ := units.Millimole.Try(1000 / r.acid.MolarMass())
 		p, err := Profile{t: 20}.AddAcid(r.acid, n, litres(1))
@@ -35,7 +35,7 @@ func TestTitratableAcidity(t *testing.T) {
 		}
 		near(t, r.acid.Name(), ta.In(units.GramPerLitre), r.share, r.tol)
 	}
-	hard, err := reports[0].profile(t, 20).TitratableAcidity(TitrationOIV)
+	hard, err := reports[0].profile(t, 20).TitratableAcidity(TartaricAcid.TitratedTo(7))
 	if err != nil || !hard.IsZero() {
 		t.Errorf("%v, %v", hard, err)
 	}
@@ -73,7 +73,7 @@ func TestTitratableAcidityIsLye(t *testing.T) {
 
 // The end points as the methods print them (recalled from memory): OIV 7.0, AOAC 8.2.
 func TestTitrationEnds(t *testing.T) {
-	for c, end := range map[Titration]float64{TitrationOIV: 7, TitrationFrance: 7, TitrationUS: 8.2, TitrationBeerUS: 8.2, TitrationCiderUS: 8.2, TitrationSoftDrink: 8.2} {
+	for c, end := range map[Titration]float64{TartaricAcid.TitratedTo(7): 7, SulfuricAcid.TitratedTo(7): 7, TartaricAcid.TitratedTo(8.2): 8.2, LacticAcid.TitratedTo(8.2): 8.2, MalicAcid.TitratedTo(8.2): 8.2, CitricAcid.TitratedTo(8.2): 8.2} {
 		near(t, c.As.Name(), c.End, end, 1e-12)
 	}
 }
@@ -98,7 +98,7 @@ func TestConvertAcidity(t *testing.T) {
 		func() error { _, err := (Profile{}).TitratableAcidity(Titration{7, Acid(99)}); return err },
 		func() error { _, err := (Profile{}).TitratableAcidity(Titration{3.9, LacticAcid}); return err },
 		func() error { _, err := (Profile{}).TitratableAcidity(Titration{10.1, LacticAcid}); return err },
-		func() error { _, err := (Profile{t: 95}).TitratableAcidity(TitrationOIV); return err },
+		func() error { _, err := (Profile{t: 95}).TitratableAcidity(TartaricAcid.TitratedTo(7)); return err },
 	} {
 		if err := f(); !refused(err) {
 			t.Error(err)

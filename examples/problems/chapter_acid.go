@@ -94,9 +94,9 @@ func acidToAPH() Problem {
 			}
 			w.Step("Inorganic carbon now %s; an acid turns HCO3− into CO2.", must(p.Equilibrium()).InorganicCarbon().Text(units.MillimolePerLitre, 3))
 			w.Step("The alkalinity is %s. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.", p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
-			w.Answer("phosphoric, closed", dose(water.PhosphoricAcid, water.CO2Kept), 2, "mmol/L", 2.5016, 0.025)
-			w.Answer("lactic, closed", dose(water.LacticAcid, water.CO2Kept), 2, "mmol/L", 2.6361, 0.026)
-			w.Answer("hydrochloric, closed", dose(water.HydrochloricAcid, water.CO2Kept), 2, "mmol/L", 2.5684, 0.026)
+			w.Answer("phosphoric, closed", dose(water.PhosphoricAcid, water.CO2Kept()), 2, "mmol/L", 2.5016, 0.025)
+			w.Answer("lactic, closed", dose(water.LacticAcid, water.CO2Kept()), 2, "mmol/L", 2.6361, 0.026)
+			w.Answer("hydrochloric, closed", dose(water.HydrochloricAcid, water.CO2Kept()), 2, "mmol/L", 2.5684, 0.026)
 			w.Answer("hydrochloric, open", dose(water.HydrochloricAcid, water.CO2LostToAir()), 2, "mmol/L", 2.8802, 0.029)
 			w.Caution(water.AcidCautions().Texts()...)
 		},
@@ -154,8 +154,8 @@ func halfNeutralised() Problem {
 			"pH = 3.86 + log(0.90 × 10.16/9.84) = 3.86 − 0.046 + 0.014 = 3.83. Buffer: 2.3026 × (20 × 0.508 × 0.492 + 0.16) = 11.9 mEq/L."},
 		Work: func(w *Working) {
 			wash := water.Totals{StrongIons: units.MilliequivalentPerLitre.Of(10), Lactate: units.MillimolePerLitre.Of(20)}
-			ph := must(water.WashPH(wash, units.Celsius.Of(25)))
-			buffer := must(water.WashBuffer(wash, units.Celsius.Of(25)))
+			ph := must(wash.Equilibrium(units.Celsius.Of(25))).PH()
+			buffer := must(wash.Equilibrium(units.Celsius.Of(25))).BufferCapacity()
 			w.Step("Electroneutrality: Na+ and H+ against lactate, whose share is set by the pH.")
 			w.Step("Here the buffer is at its strongest: %s of base for a unit of pH.", buffer.Text(units.MilliequivalentPerLitre, 1))
 			w.Answer("pH", ph, 2, "", 3.83, 0.02)

@@ -59,10 +59,10 @@ func twoConventions() Problem {
 		Work: func(w *Working) {
 			litre := units.Litre.Of(1)
 			p := must(must(water.Distilled(units.Celsius.Of(20))).AddAcid(water.LacticAcid, units.Millimole.Of(40), litre))
-			oiv, france, us := must(p.TitratableAcidity(water.TitrationOIV)), must(p.TitratableAcidity(water.TitrationFrance)), must(p.TitratableAcidity(water.TitrationBeerUS))
-			w.Step("To pH %.1f as %s: %s.", water.TitrationOIV.End, water.TitrationOIV.As, oiv.Text(units.GramPerLitre, 3))
-			w.Step("To pH %.1f as %s: %s; to pH %.1f as %s: %s.", water.TitrationFrance.End, water.TitrationFrance.As, france.Text(units.GramPerLitre, 3),
-				water.TitrationBeerUS.End, water.TitrationBeerUS.As, us.Text(units.GramPerLitre, 3))
+			oiv, france, us := must(p.TitratableAcidity(water.TartaricAcid.TitratedTo(7))), must(p.TitratableAcidity(water.SulfuricAcid.TitratedTo(7))), must(p.TitratableAcidity(water.LacticAcid.TitratedTo(8.2)))
+			w.Step("To pH %.1f as %s: %s.", 7.0, water.TartaricAcid, oiv.Text(units.GramPerLitre, 3))
+			w.Step("To pH %.1f as %s: %s; to pH %.1f as %s: %s.", 7.0, water.SulfuricAcid, france.Text(units.GramPerLitre, 3),
+				8.2, water.LacticAcid, us.Text(units.GramPerLitre, 3))
 			w.Step("The French figure from the other by the masses of an equivalent: %s.", must(water.ConvertAcidity(oiv, water.TartaricAcid, water.SulfuricAcid)).Text(units.GramPerLitre, 3))
 			w.Answer("as tartaric acid", oiv.In(units.GramPerLitre), 3, "g/L", 2.999, 0.003)
 			w.Answer("as sulfuric acid", france.In(units.GramPerLitre), 3, "g/L", 1.960, 0.002)

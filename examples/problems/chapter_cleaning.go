@@ -45,7 +45,7 @@ func bufferMovesByItself() Problem {
 			"J. Res. NBS 73A (1969), as a standard). 0.048 is allowed in cold and warmth, as enthalpies are taken as constant."},
 		Work: func(w *Working) {
 			buffer := water.Totals{StrongIons: units.MilliequivalentPerLitre.Of(74.865), Phosphate: units.MillimolePerLitre.Of(49.91)}
-			at := func(t units.Temperature) float64 { return must(water.WashPH(buffer, t)) }
+			at := func(t units.Temperature) float64 { return must(buffer.Equilibrium(t)).PH() }
 			w.Step("A cold buffer entered as 6.86 shifts every reading by %.2f.", at(units.Celsius.Of(10))-at(units.Celsius.Of(25)))
 			w.Step("Take the value of the buffer at its own temperature, from its label, and let buffer, electrode and sample be as warm as each other.")
 			w.Answer("10 °C", at(units.Celsius.Of(10)), 3, "", 6.921, 0.048)

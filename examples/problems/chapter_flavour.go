@@ -41,7 +41,7 @@ func souredToTaste() Problem {
 			"A titration to pH 8.2 finds all of it: 0.318 g/L. The activity of H+ by another rule moves both by 0.3 %."},
 		Work: func(w *Working) {
 			bottle := must(water.NewSold(water.LacticAcid, units.Percent.Of(88), units.GramPerMillilitre.Of(1.206)))
-			r := must(finish.Acidify(must(water.Distilled(units.Celsius.Of(20))), bottle, 0, 3.2, water.TitrationBeerUS, units.Litre.Of(60), law.US))
+			r := must(finish.Acidify(must(water.Distilled(units.Celsius.Of(20))), bottle, 0, 3.2, water.LacticAcid.TitratedTo(8.2), units.Litre.Of(60), law.US))
 			w.Step("Pure acid %s, as sold %s.", r.Concentration.Text(units.GramPerLitre, 3), r.Mass.Text(units.Gram, 1))
 			w.Step("pH and sourness are two things: a buffered drink takes far more acid to the same pH.")
 			w.Answer("lactic acid as sold", r.Mass.In(units.Gram), 1, "g", 21.66, 0.1)

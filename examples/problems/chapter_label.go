@@ -2,6 +2,7 @@ package main
 
 import (
 	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
@@ -31,7 +32,7 @@ func australianCard() Problem {
 				print float64
 			}{{units.Millilitre.Of(375), units.PercentVolume.Of(4.8), 1.4}, {units.Millilitre.Of(150), units.PercentVolume.Of(11.5), 1.4},
 				{units.Millilitre.Of(750), units.PercentVolume.Of(13), 7.7}} {
-				n := must(gravity.StandardDrinks(gravity.DrinkAU, row.s, row.v))
+				n := must(label.StandardDrinks(label.DrinkAU, row.s, row.v))
 				name := row.v.Text(units.Millilitre, 0) + " at " + row.s.Text(units.PercentVolume, 1)
 				w.Step("%s: %.4f.", name, n)
 				w.Answer(name, n, 1, "", row.print, 0.05)
@@ -48,7 +49,7 @@ func unitsInAPint() Problem {
 		Source: Source{ByHand, "UK unit: % vol × mL / 1000 = 5.2 × 568.26 / 1000 = 2.955."},
 		Work: func(w *Working) {
 			pint := must(units.Litre.Find("imp pt")).Of(1)
-			n := must(gravity.StandardDrinks(gravity.UnitUK, units.PercentVolume.Of(5.2), pint))
+			n := must(label.StandardDrinks(label.UnitUK, units.PercentVolume.Of(5.2), pint))
 			w.Step("Units = %% vol × mL / 1000, as a unit is 10 mL.")
 			w.Step("A pint is %s; a unit is 10 mL of ethanol.", pint.Text(units.Millilitre, 2))
 			w.Answer("units", n, 3, "", 2.955, 0.0005)
@@ -64,7 +65,7 @@ func americanDrink() Problem {
 		Source: Source{Read, "NIAAA: a US standard drink has 14 g of ethanol, 0.6 US fl oz; 12 × 0.05 = 0.6 fl oz, so 1."},
 		Work: func(w *Working) {
 			can := units.USFluidOunce.Of(12)
-			n := must(gravity.StandardDrinks(gravity.DrinkUS, units.PercentVolume.Of(5), can))
+			n := must(label.StandardDrinks(label.DrinkUS, units.PercentVolume.Of(5), can))
 			w.Step("A standard drink is 14 g of ethanol.")
 			w.Step("The can is %s and holds %.2f g of ethanol, %.3f US fl oz.", can.Text(units.Millilitre, 2), n*14, can.In(units.USFluidOunce)*0.05)
 			w.Answer("standard drinks", n, 2, "", 1, 0.005)
@@ -81,7 +82,7 @@ func energyOfWine() Problem {
 			"29 = 274.7 kJ; × 7 = 66.3 kcal. Converting the kJ with 4.184 would give 65.6."},
 		Work: func(w *Working) {
 			drink := must(finish.Flavouring{Strength: units.PercentVolume.Of(12)}.Liquid(units.Litre.Of(1)))
-			e := drink.EnergyEU()
+			e := label.EnergyEU(drink)
 			w.Step("Each unit has its own factors: %s, %s.", e.Kilojoules.Text(units.Kilojoule, 2), e.Kilocalories.Text(units.Kilocalorie, 2))
 			w.Step("Converted, the kilojoules would be %s.", e.Kilojoules.Text(units.Kilocalorie, 2))
 			w.Answer("energy", e.Kilojoules.In(units.Kilojoule), 1, "kJ", 274.7, 0.1)
@@ -100,10 +101,10 @@ func caloriesOfABeer() Problem {
 			"× 1.0149 (its gravity) = 52.61 in 100 mL; × 3.55 = 186.8."},
 		Work: func(w *Working) {
 			beer := must(gravity.NewSolution(units.Gram.Of(90), units.Gram.Of(5.78), units.Gram.Of(4.22)))
-			e := must(beer.EnergyUS(units.Percent.Of(0.1)))
+			e := must(label.EnergyUS(beer, units.Percent.Of(0.1)))
 			can := must(units.TryTimes(e, units.USFluidOunce.Of(12).In(units.Millilitre)/100))
-			w.Step("In 100 mL %s; EU law would have %s.", e.Text(units.Kilocalorie, 2), beer.EnergyEU().Kilocalories.Text(units.Kilocalorie, 0))
-			w.Step("A US food label would print %s.", must(gravity.RoundCaloriesUS(can)).Text(units.Kilocalorie, 0))
+			w.Step("In 100 mL %s; EU law would have %s.", e.Text(units.Kilocalorie, 2), label.EnergyEU(beer).Kilocalories.Text(units.Kilocalorie, 0))
+			w.Step("A US food label would print %s.", must(label.RoundCaloriesUS(can)).Text(units.Kilocalorie, 0))
 			w.Answer("100 mL", e.In(units.Kilocalorie), 1, "kcal", 52.61, 0.05)
 			w.Answer("12 US fl oz", can.In(units.Kilocalorie), 0, "kcal", 186.8, 0.3)
 		},
@@ -121,15 +122,15 @@ func mayTheLabelSaySo() Problem {
 		Work: func(w *Working) {
 			w.Step("Which drink it is decides: the tolerance is for the kind, and for beer it depends on the strength. What the method of analysis is sure of " +
 				"is added to it.")
-			w.Step("A drink of 4.56 %% vol is labelled %s.", gravity.LabelStrength(units.PercentVolume.Of(4.56)).Text(units.PercentVolume, 1))
+			w.Step("A drink of 4.56 %% vol is labelled %s.", label.Strength(units.PercentVolume.Of(4.56)).Text(units.PercentVolume, 1))
 			for _, row := range []struct {
 				name  string
-				c     gravity.Category
+				c     label.Category
 				label units.StrengthByVolume
 				print float64
-			}{{"seltzer", gravity.EUOther, units.PercentVolume.Of(4.6), 0.3}, {"beer of 5.0", gravity.EUBeer, units.PercentVolume.Of(5), 0.5},
-				{"beer of 7.0", gravity.EUBeer, units.PercentVolume.Of(7), 1.0}, {"cider", gravity.EUCider, units.PercentVolume.Of(6.5), 1.0}} {
-				w.Answer(row.name, must(gravity.LabelTolerance(row.c, row.label)).In(units.PercentagePoint), 1, "% vol", row.print, 0)
+			}{{"seltzer", label.EUOther, units.PercentVolume.Of(4.6), 0.3}, {"beer of 5.0", label.EUBeer, units.PercentVolume.Of(5), 0.5},
+				{"beer of 7.0", label.EUBeer, units.PercentVolume.Of(7), 1.0}, {"cider", label.EUCider, units.PercentVolume.Of(6.5), 1.0}} {
+				w.Answer(row.name, must(label.Tolerance(row.c, row.label)).In(units.PercentagePoint), 1, "% vol", row.print, 0)
 			}
 			w.Caution(law.CheckTheLaw.Text())
 		},

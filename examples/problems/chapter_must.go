@@ -163,7 +163,7 @@ func wineByAnalysis() Problem {
 						mg(water.Phosphate, units.MilligramPerLitre.Of(580)), mg(water.Chloride, units.MilligramPerLitre.Of(49)), mg(water.Sulfate, r.sulfate),
 					},
 					Acidity:   units.MilligramPerLitre.Of(74.9 * 75.043), // as tartaric acid
-					Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(14.37),
+					Titration: water.TartaricAcid.TitratedTo(7), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(14.37),
 				}
 				wine := must(a.Drink(juice.AcidShares{water.Lactate.At(units.GramPerLitre.Of(1))}))
 				w.Step("%s: %s of the acids are there as salts; acid without a name counts as lactic.", r.name, wine.StrongIons().Text(units.MilliequivalentPerLitre, 0))
@@ -181,7 +181,7 @@ func appleByAcidity() Problem {
 		Source: Source{Read, "Goverd et al., as a review page cites them: pH 4.03. Of 55 measured cider apples 54 lie within 0.3 of such a guess; this one " +
 			"does not, and 0.45 is allowed."},
 		Work: func(w *Working) {
-			e := must(juice.FromApple.FromAcidity(units.GramPerLitre.Of(1.7), water.TitrationCiderUS))
+			e := must(juice.FromApple.FromAcidity(units.GramPerLitre.Of(1.7), water.MalicAcid.TitratedTo(8.2)))
 			w.Step("An apple brings malic acid, and as much potassium as the mean of apples: %s of its acid is there as salt.", e.Drink.StrongIons().Text(units.MilliequivalentPerLitre, 0))
 			w.Step("The band is %.1f to %.1f, and this juice lies below it: it holds less potassium than most. From the acidity alone nobody can tell; a pH "+
 				"meter can.", e.Low, e.High)
@@ -192,7 +192,7 @@ func appleByAcidity() Problem {
 
 // cider is a juice after its ferment, its acid still sharp.
 func cider() juice.Drink {
-	r := juice.Reading{PH: 3.4, Acidity: units.GramPerLitre.Of(6), Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(6)}
+	r := juice.Reading{PH: 3.4, Acidity: units.GramPerLitre.Of(6), Titration: water.MalicAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(6)}
 	return must(r.Drink(juice.FromApple.Acids()))
 }
 
@@ -213,7 +213,7 @@ func bacteriaTakeTheSharpness() Problem {
 			after := must(before.Malolactic(units.Percent.Of(50)))
 			w.Step("Salts: %s. They stay, and less acid stands against them.", before.StrongIons().Text(units.MilliequivalentPerLitre, 1))
 			w.Step("The pH goes from %.2f to %.2f: watch the sulfite.", before.PH(), after.PH())
-			w.Answer("acidity as malic acid", acidityOf(after, water.TitrationCiderUS).In(units.GramPerLitre), 2, "g/L", 4.05, 0.03)
+			w.Answer("acidity as malic acid", acidityOf(after, water.MalicAcid.TitratedTo(8.2)).In(units.GramPerLitre), 2, "g/L", 4.05, 0.03)
 		},
 	}
 }
@@ -226,22 +226,22 @@ func tartarTakesTheRest() Problem {
 		Source: Source{ByHand, "The rule of 0.9 g/L for 1 g/L was read in a book on wine (2007). 0.9/100.114 is 8.99 mEq/L; 1.0 g/L as tartaric is " +
 			"1000/75.043 = 13.33 mEq/L. Each mmol of cream of tartar, 188.18 mg, takes one proton: 4.34 mmol, 0.816 g/L."},
 		Work: func(w *Working) {
-			r := juice.Reading{PH: 3.1, Acidity: units.GramPerLitre.Of(9), Titration: water.TitrationUS, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(11)}
+			r := juice.Reading{PH: 3.1, Acidity: units.GramPerLitre.Of(9), Titration: water.TartaricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(11)}
 			wine := must(r.Drink(juice.FromGrape.Acids()))
 			dosed := must(wine.AddSalt(material.PotassiumBicarbonate(), units.GramPerLitre.Of(0.9)))
 			w.Step("The bicarbonate alone: pH %.2f to %.2f, acidity %s to %s.", wine.PH(), dosed.PH(),
-				acidityOf(wine, water.TitrationUS).Text(units.GramPerLitre, 2), acidityOf(dosed, water.TitrationUS).Text(units.GramPerLitre, 2))
+				acidityOf(wine, water.TartaricAcid.TitratedTo(8.2)).Text(units.GramPerLitre, 2), acidityOf(dosed, water.TartaricAcid.TitratedTo(8.2)).Text(units.GramPerLitre, 2))
 			low, high := 0.0, 2.0 // g/L
 			for range 40 {
 				mid := (low + high) / 2
-				if acidityOf(must(dosed.Settled(must(units.GramPerLitre.Try(mid)))), water.TitrationUS).In(units.GramPerLitre) > 8 {
+				if acidityOf(must(dosed.Settled(must(units.GramPerLitre.Try(mid)))), water.TartaricAcid.TitratedTo(8.2)).In(units.GramPerLitre) > 8 {
 					low = mid
 				} else {
 					high = mid
 				}
 			}
 			settled := must(dosed.Settled(must(units.GramPerLitre.Try(low))))
-			w.Step("When %.2f g/L has settled the acidity is %s, and the pH %.2f.", low, acidityOf(settled, water.TitrationUS).Text(units.GramPerLitre, 2), settled.PH())
+			w.Step("When %.2f g/L has settled the acidity is %s, and the pH %.2f.", low, acidityOf(settled, water.TartaricAcid.TitratedTo(8.2)).Text(units.GramPerLitre, 2), settled.PH())
 			w.Caution(juice.Settles.Text(), juice.Law.Text())
 			w.Answer("cream of tartar", low, 3, "g/L", 0.816, 0.01)
 		},
@@ -256,11 +256,11 @@ func sharpAndBland() Problem {
 		Source: Source{ByHand, "What lye finds adds up: (5.0 − 3.0)/(11.0 − 3.0) = 25 % of the blend."},
 		Work: func(w *Working) {
 			of := func(ph float64, acidity units.MassConcentration) juice.Drink {
-				r := juice.Reading{PH: ph, Acidity: acidity, Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20)}
+				r := juice.Reading{PH: ph, Acidity: acidity, Titration: water.MalicAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20)}
 				return must(r.Drink(juice.FromApple.Acids()))
 			}
 			bland, sharp := of(3.9, units.GramPerLitre.Of(3)), of(3.1, units.GramPerLitre.Of(11))
-			t := must(bland.WithDrink(sharp, juice.ToAcidity(units.GramPerLitre.Of(5), water.TitrationCiderUS)))
+			t := must(bland.WithDrink(sharp, juice.ToAcidity(units.GramPerLitre.Of(5), water.MalicAcid.TitratedTo(8.2))))
 			w.Step("Acidity goes by the share; the pH does not: %.2f, where a quarter of the way would be 3.70.", t.After.PH())
 			byPH := must(bland.WithDrink(sharp, juice.ToPH(3.5)))
 			w.Step("For pH 3.5 it would be %s.", byPH.Share.Text(units.Percent, 0))
@@ -277,10 +277,10 @@ func sulfiteAfterAcid() Problem {
 		Given:  []string{"half tartaric, half malic acid; acidity to pH 7.0 (OIV)"},
 		Source: Source{Read, "OIV-MA-AS323-04C, table 1: pKT 1.997 at 10 % vol and 20 °C, 1/(1 + 10^(3.2 − 1.997)) = 5.8966 %."},
 		Work: func(w *Working) {
-			r := juice.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(5.5), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(10)}
+			r := juice.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(5.5), Titration: water.TartaricAcid.TitratedTo(7), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(10)}
 			wine := must(r.Drink(juice.FromGrape.Acids()))
 			t := must(wine.WithAcid(water.TartaricAcid, juice.ToPH(3.2)))
-			w.Step("It takes %s of tartaric acid, if none of it settles; the acidity goes to %s.", t.PerLitre.Text(units.GramPerLitre, 1), acidityOf(t.After, water.TitrationOIV).Text(units.GramPerLitre, 1))
+			w.Step("It takes %s of tartaric acid, if none of it settles; the acidity goes to %s.", t.PerLitre.Text(units.GramPerLitre, 1), acidityOf(t.After, water.TartaricAcid.TitratedTo(7)).Text(units.GramPerLitre, 1))
 			share := func(d juice.Drink) units.Share {
 				return must(finish.MolecularShareOIV(d.PH(), d.Strength(), units.Celsius.Of(20)))
 			}

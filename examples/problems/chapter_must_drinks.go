@@ -21,9 +21,9 @@ func raspberryAndLime() Problem {
 			"cations make the 1.8 g/L; beside 11.45 mmol/L of citric acid (pK 3.21, 4.83, 6.45 at 20 °C and 4.6 % vol, Davies) their charge is 2.56 mEq/L and " +
 			"1.6 of H+ at pH 2.825; with malic acid (3.53, 5.16) at 2.881. Free SO2 before 0.8 × (1 + 10^(3.60 − 1.81)) = 50.1 mg/L, after 0.8 × (1 + 10^1.015) = 9.1."},
 		Work: func(w *Working) {
-			r := juice.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(1.8), Titration: water.TitrationSoftDrink, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(4.6)}
+			r := juice.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(1.8), Titration: water.CitricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(4.6)}
 			base := must(r.Drink(juice.AcidShares{water.Succinate.At(units.GramPerLitre.Of(1))}))
-			aim := juice.ToAcidity(units.GramPerLitre.Of(4), water.TitrationSoftDrink)
+			aim := juice.ToAcidity(units.GramPerLitre.Of(4), water.CitricAcid.TitratedTo(8.2))
 			citric, malic := must(base.WithAcid(water.CitricAcid, aim)), must(base.WithAcid(water.MalicAcid, aim))
 			free := func(d juice.Drink) float64 {
 				share := must(finish.MolecularSharePractice(d.PH()))

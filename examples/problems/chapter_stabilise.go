@@ -1,7 +1,7 @@
 package main
 
 import (
-	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
@@ -143,7 +143,7 @@ func sugarThatWakes() Problem {
 			batch := must(s.Times(60))
 			d := must(finish.SweetenWith(material.WhiteSugar(), units.GramPerLitre.Of(20), batch))
 			w.Step("Sugar takes room: the strength falls to %s.", d.Strength.Text(units.PercentVolume, 2))
-			w.Step("Without the gas: %s of energy in 100 mL.", gravity.Solution.EnergyEU(d.Liquid).Kilojoules.Text(units.Kilojoule, 0))
+			w.Step("Without the gas: %s of energy in 100 mL.", label.EnergyEU(d.Liquid).Kilojoules.Text(units.Kilojoule, 0))
 			w.Answer("CO2 if it ferments", d.IfItFerments.In(units.GramCO2PerLitre), 2, "g/L", 10.29, 0.01)
 			w.Caution(d.Cautions.Texts()...)
 		},

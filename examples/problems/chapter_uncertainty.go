@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
 	"example.org/zymase/units"
 )
 
@@ -106,7 +107,7 @@ func strengthWithDoubt() Problem {
 			shared := must(gravity.StrengthByHydrometer(original, final, y, units.Share{}, 1))
 			w.Step("From the readings alone %s, with the yield %s.", readings.Text(units.PercentVolume, 2, 1), both.Text(units.PercentVolume, 2, 1))
 			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 3, 1))
-			label := must(gravity.LabelTolerance(gravity.EUOther, both.Value()))
+			label := must(label.Tolerance(label.EUOther, both.Value()))
 			w.Step("EU law allows ± %.1f %% vol on such a label; at k = 2 the uncertainty is %.2f %% vol. Capability %.1f, where 1 is just enough.", label.In(units.PercentagePoint),
 				must(both.Expanded(2)).In(units.PercentagePoint), must(both.Capability(label)))
 			w.Answer("strength", both.Value().In(units.PercentVolume), 2, "% vol", 4.33, 0.02)

@@ -67,9 +67,9 @@ var juiceSets = [...]struct {
 	from        must.Origin
 	by          water.Titration
 }{
-	{"cider apples, 2021", "juice_apple_2021", must.FromApple, water.TitrationCiderUS},
-	{"musts, rootstock trial", "juice_grape_rootstock", must.FromGrape, water.TitrationUS},
-	{"musts, ripening", "juice_grape_ripening", must.FromGrape, water.TitrationUS},
+	{"cider apples, 2021", "juice_apple_2021", must.FromApple, water.MalicAcid.TitratedTo(8.2)},
+	{"musts, rootstock trial", "juice_grape_rootstock", must.FromGrape, water.TartaricAcid.TitratedTo(8.2)},
+	{"musts, ripening", "juice_grape_ripening", must.FromGrape, water.TartaricAcid.TitratedTo(8.2)},
 }
 
 // scoreAcidity scores the pH of juices by their acidity alone, and of wines by their analysis without sulfate.
@@ -129,7 +129,7 @@ func wineOff(row published.Row, sulfate float64) (float64, error) {
 			mg(water.Phosphate, n.of("phosphate")), mg(water.Chloride, n.of("chloride")), mg(water.Sulfate, sulfate),
 		},
 		Acidity:   units.MilligramPerLitre.Of(checked.Number(n.of("acidity") * water.HydrochloricAcid.MolarMass())),
-		Titration: water.Titration{End: water.TitrationOIV.End, As: water.HydrochloricAcid}, Temperature: units.Celsius.Of(20),
+		Titration: water.Titration{End: 7.0, As: water.HydrochloricAcid}, Temperature: units.Celsius.Of(20),
 		Strength: units.PercentVolume.Of(checked.Number(n.of("strength"))),
 	}
 	measured := n.of("ph")

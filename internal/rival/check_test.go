@@ -4,35 +4,20 @@ import (
 	"errors"
 	"math"
 
-	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/units"
 )
 
-func celsius(v float64) units.Temperature    { return units.Celsius.Of(checked.Number(v)) }
-func plato(v float64) units.Extract          { return units.DegreePlato.Of(checked.Number(v)) }
-func massPct(v float64) units.StrengthByMass { return units.PercentMass.Of(checked.Number(v)) }
+var (
+	celsius, plato, massPct = check.Celsius, check.Plato, check.PercentMass
+	near                    = check.Within
+)
 
-// A tester is a *testing.T or a *rapid.T.
-type tester interface {
-	Helper()
-	Errorf(format string, args ...any)
-	Fatal(args ...any)
-}
+type tester = check.T
 
-// near reports a value that is off the printed one by more than tol.
-func near(t tester, what string, got, want, tol float64) {
-	t.Helper()
-	if !(math.Abs(got-want) <= tol) {
-		t.Errorf("%s: got %.10g, printed %.10g, difference %.2g, tolerance %.2g", what, got, want, got-want, tol)
-	}
-}
-
-// refused reports a call that did not return a RangeError about the quantity.
 func refused(t tester, what string, err error, quantity string) {
 	t.Helper()
-	if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Quantity != quantity || e.Func == "" || e.Source == "" {
-		t.Errorf("%s: error %v, want a RangeError about %s", what, err, quantity)
-	}
+	check.OutOfRange(t, what, err, quantity)
 }
 
 // edges reports a refusal that states another range.
@@ -44,12 +29,4 @@ func edges(t tester, err error, quantity string, least, most float64) {
 	}
 }
 
-func ok[T any](t tester) func(T, error) T {
-	return func(v T, err error) T {
-		t.Helper()
-		if err != nil {
-			t.Fatal(err)
-		}
-		return v
-	}
-}
+func ok[V any](t tester) func(V, error) V { return check.OK[V](t) }

@@ -75,7 +75,7 @@ func Acidify(drink water.Profile, acid water.Sold, measured float64, target floa
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
-	mmol, after, err := now.Water().AcidPerLitre(acid.Acid(), target, water.CO2Kept)
+	mmol, after, err := now.Water().AcidPerLitre(acid.Acid(), target, water.CO2Kept())
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}

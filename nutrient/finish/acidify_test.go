@@ -33,7 +33,7 @@ func TestAcidifyPureWater(t *testing.T) {
 	c := 1.0 / 192.123
 	h := (-k + math.Sqrt(k*k+4*k*c)) / 2
 	pH := -math.Log10(0.955 * h * 1.01)
-	s := check.Must(Acidify(p, sold(t, water.CitricAcid, 100), 0, pH, water.TitrationSoftDrink, units.Litre.Of(10), law.US))
+	s := check.Must(Acidify(p, sold(t, water.CitricAcid, 100), 0, pH, water.CitricAcid.TitratedTo(8.2), units.Litre.Of(10), law.US))
 	check.Near(t, "dose", s.Mass.In(units.Gram), 10, 0.15, "by hand")
 	check.Near(t, "acidity", s.After.In(units.GramPerLitre), 0.995*s.Mass.In(units.Gram)/10, 0.008, "by hand, as citric acid")
 	check.Near(t, "acidity before", s.Before.In(units.MilligramPerLitre), 0, 1, "pure water")
@@ -43,7 +43,7 @@ func TestAcidifyPureWater(t *testing.T) {
 		t.Errorf("%+v", s) // 27 CFR 24.246: 0.69 g/L
 	}
 	// The monohydrate is 192.123/210.138 of its mass citric acid.
-	m := check.Must(Acidify(p, sold(t, water.CitricAcid, 100*192.123/210.138), 0, pH, water.TitrationOIV, units.Litre.Of(10), law.EU))
+	m := check.Must(Acidify(p, sold(t, water.CitricAcid, 100*192.123/210.138), 0, pH, water.TartaricAcid.TitratedTo(7), units.Litre.Of(10), law.EU))
 	check.Near(t, "monohydrate", m.Mass.In(units.Gram)/s.Mass.In(units.Gram), 210.138/192.123, 1e-6, "molar masses")
 	check.Near(t, "as tartaric to 7.0", m.After.In(units.GramPerLitre)/s.After.In(units.GramPerLitre), 75.043/64.041, 0.08, "molar masses; less of the third proton")
 	if len(m.Passed) != 0 || len(m.Cautions) != 2 {
@@ -58,7 +58,7 @@ func TestAcidifyReachesThePH(t *testing.T) {
 		target := rapid.Float64Range(2.9, 3.8).Draw(t, "target pH")
 		acid := rapid.SampledFrom([]water.Acid{water.CitricAcid, water.LacticAcid, water.MalicAcid, water.TartaricAcid, water.PhosphoricAcid}).Draw(t, "acid")
 		measured := rapid.SampledFrom([]float64{0, 5, 4.5}).Draw(t, "measured pH")
-		s := check.Must(Acidify(drink, check.Must(water.NewSold(acid, units.Percent.Of(80), units.Density{})), measured, target, water.TitrationUS, units.Litre.Of(60), law.EU))
+		s := check.Must(Acidify(drink, check.Must(water.NewSold(acid, units.Percent.Of(80), units.Density{})), measured, target, water.TartaricAcid.TitratedTo(8.2), units.Litre.Of(60), law.EU))
 		e := check.Must(s.Drink.Closed(units.MolarConcentration{}))
 		if math.Abs(e.PH()-target) > 1e-6 {
 			t.Fatalf("pH %g, wanted %g", e.PH(), target)
@@ -75,7 +75,7 @@ func TestAcidifyReachesThePH(t *testing.T) {
 func TestAcidifyRefuses(t *testing.T) {
 	p, acid, one := pure(t), sold(t, water.CitricAcid, 100), units.Litre.Of(1)
 	try := func(p water.Profile, measured, target float64, acid water.Sold, v units.Volume) error {
-		_, err := Acidify(p, acid, measured, target, water.TitrationUS, v, law.US)
+		_, err := Acidify(p, acid, measured, target, water.TartaricAcid.TitratedTo(8.2), v, law.US)
 		return err
 	}
 	check.Refused(t, try(p, 0, 3, acid, units.Volume{}), "volume", amount.LeastVolume, amount.MostVolume)
@@ -95,7 +95,7 @@ func TestAcidifyRefuses(t *testing.T) {
 func TestAcidifyRefusesABrine(t *testing.T) {
 	brine := check.Must(water.NewProfile(amount.Room, units.CalciumCarbonate{}, water.Sodium.At(amount.MgPerL(15000)), water.Chloride.At(amount.MgPerL(23130))))
 	for _, measured := range []float64{0, 4} {
-		_, err := Acidify(brine, sold(t, water.CitricAcid, 100), measured, 3, water.TitrationUS, units.Litre.Of(1), law.US)
+		_, err := Acidify(brine, sold(t, water.CitricAcid, 100), measured, 3, water.TartaricAcid.TitratedTo(8.2), units.Litre.Of(1), law.US)
 		if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Quantity != "ionic strength" {
 			t.Errorf("%g: %v", measured, err)
 		}

@@ -148,7 +148,7 @@ func ExampleSorbateFor() {
 func ExampleAcidify() {
 	p, _ := hall().At(units.Percent.Of(100))
 	powder, _ := water.NewSold(water.CitricAcid, units.Percent.Of(100), units.Density{})
-	s, err := finish.Acidify(p.Liquid, powder, 3.6, 3.3, water.TitrationSoftDrink, units.Litre.Of(60), law.US)
+	s, err := finish.Acidify(p.Liquid, powder, 3.6, 3.3, water.CitricAcid.TitratedTo(8.2), units.Litre.Of(60), law.US)
 	if err != nil {
 		fmt.Println(err)
 		return

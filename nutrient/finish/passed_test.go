@@ -23,7 +23,7 @@ func TestNoSuchLaw(t *testing.T) {
 		return SweetenLike(check.Must(ParseSweetener("sucralose")), units.GramPerLitre.Of(20), litre, j)
 	}
 	sour := func(j law.Jurisdiction) (any, error) {
-		return Acidify(pure(t), sold(t, water.LacticAcid, 80), 0, 3.5, water.TitrationUS, litre, j)
+		return Acidify(pure(t), sold(t, water.LacticAcid, 80), 0, 3.5, water.TartaricAcid.TitratedTo(8.2), litre, j)
 	}
 	for name, f := range map[string]func(law.Jurisdiction) (any, error){"SulfiteFor": sulfite, "SorbateFor": sorbate, "SweetenLike": sweeten, "Acidify": sour} {
 		if _, err := f(law.EU); err != nil {

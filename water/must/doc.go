@@ -1,7 +1,7 @@
 // Package must answers: what acids and salts does a juice, a must or a wine bring, what pH do
 // they make, and what moves it?
 //
-//	reading := must.Reading{PH: 3.5, Acidity: units.GramPerLitre.Of(6.0), Titration: water.TitrationCiderUS,
+//	reading := must.Reading{PH: 3.5, Acidity: units.GramPerLitre.Of(6.0), Titration: water.MalicAcid.TitratedTo(8.2),
 //		Temperature: units.Celsius.Of(20)}
 //	juice, _ := reading.Drink(must.FromApple.Acids())
 //	fix, _ := juice.WithAcid(water.MalicAcid, must.ToPH(3.3))

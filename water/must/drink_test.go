@@ -195,7 +195,7 @@ func TestEthanolOnce(t *testing.T) {
 func TestReadingLeadsBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := anyDrink(t)
-		conv := rapid.SampledFrom([]water.Titration{water.TitrationOIV, water.TitrationUS, water.TitrationCiderUS}).Draw(t, "convention")
+		conv := rapid.SampledFrom([]water.Titration{water.TartaricAcid.TitratedTo(7), water.TartaricAcid.TitratedTo(8.2), water.MalicAcid.TitratedTo(8.2)}).Draw(t, "convention")
 		ta, err := d.Acidity(conv)
 		if err != nil {
 			t.Fatal(err)
@@ -236,7 +236,7 @@ func TestReadingLeadsBack(t *testing.T) {
 
 // Known potassium stays as it is, and what the pH asks for besides has no name.
 func TestKnownPotassium(t *testing.T) {
-	r := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20)}
+	r := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TartaricAcid.TitratedTo(7), Temperature: units.Celsius.Of(20)}
 	free, err := r.Drink(FromGrape.Acids())
 	if err != nil {
 		t.Fatal(err)
@@ -260,7 +260,7 @@ func TestKnownPotassium(t *testing.T) {
 
 // The ends of what is taken are taken.
 func TestEdges(t *testing.T) {
-	r := Reading{PH: 2, Acidity: milligrams(20000), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20)}
+	r := Reading{PH: 2, Acidity: milligrams(20000), Titration: water.TartaricAcid.TitratedTo(7), Temperature: units.Celsius.Of(20)}
 	if _, err := r.Drink(AcidShares{water.Tartrate.At(milligrams(1))}); err != nil {
 		t.Error(err)
 	}
@@ -274,13 +274,13 @@ func TestEdges(t *testing.T) {
 			t.Error(err)
 		}
 	}
-	if _, err := FromApple.FromAcidity(milligrams(13000), water.TitrationUS); err != nil {
+	if _, err := FromApple.FromAcidity(milligrams(13000), water.TartaricAcid.TitratedTo(8.2)); err != nil {
 		t.Error(err)
 	}
 }
 
 func TestRefusals(t *testing.T) {
-	good := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20)}
+	good := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TartaricAcid.TitratedTo(7), Temperature: units.Celsius.Of(20)}
 	d, err := good.Drink(FromGrape.Acids())
 	if err != nil {
 		t.Fatal(err)
@@ -308,11 +308,11 @@ func TestRefusals(t *testing.T) {
 		"New":            one(New(d.Water(), percent(17))),
 		"New hot":        one(New(mustAt(t, d.Water(), 95), percent(7))),
 		"shift":          one(water.PKShift(percent(16.5))),
-		"analysis":       one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV, Ions: []water.Content{water.Tartrate.At(milligrams(5000))}}.Drink(FromGrape.Acids())),
-		"analysis rest":  one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV}.Drink(nil)),
-		"analysis ions":  one(Analysis{Acidity: milligrams(100), Titration: water.TitrationOIV, Ions: []water.Content{{Ion: 99}}}.Drink(FromGrape.Acids())),
-		"fruit low":      one(FromApple.FromAcidity(milligrams(500), water.TitrationCiderUS)),
-		"fruit high":     one(FromGrape.FromAcidity(milligrams(21000), water.TitrationOIV)),
+		"analysis":       one(Analysis{Acidity: milligrams(100), Titration: water.TartaricAcid.TitratedTo(7), Ions: []water.Content{water.Tartrate.At(milligrams(5000))}}.Drink(FromGrape.Acids())),
+		"analysis rest":  one(Analysis{Acidity: milligrams(100), Titration: water.TartaricAcid.TitratedTo(7)}.Drink(nil)),
+		"analysis ions":  one(Analysis{Acidity: milligrams(100), Titration: water.TartaricAcid.TitratedTo(7), Ions: []water.Content{{Ion: 99}}}.Drink(FromGrape.Acids())),
+		"fruit low":      one(FromApple.FromAcidity(milligrams(500), water.MalicAcid.TitratedTo(8.2))),
+		"fruit high":     one(FromGrape.FromAcidity(milligrams(21000), water.TartaricAcid.TitratedTo(7))),
 		"fruit acid":     one(FromGrape.FromAcidity(milligrams(7000), water.Titration{End: 7, As: 99})),
 		"fruit end":      one(FromGrape.FromAcidity(milligrams(7000), water.Titration{End: 3, As: water.TartaricAcid})),
 		"acidity of":     one(d.Acidity(water.Titration{End: 7, As: 99})),
@@ -329,14 +329,14 @@ func TestRefusals(t *testing.T) {
 		"malolactic":     one(d.Malolactic(units.Percent.Of(101))),
 		"settled":        one(d.Settled(milligrams(50000))),
 		"up by acid":     one(d.WithAcid(water.MalicAcid, ToPH(3.5))),
-		"down by acid":   one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(6000), water.TitrationOIV))),
+		"down by acid":   one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(6000), water.TartaricAcid.TitratedTo(7)))),
 		"out of reach":   one(d.WithAcid(water.LacticAcid, ToPH(2))),
 		"aim":            one(d.WithAcid(water.MalicAcid, ToPH(1))),
-		"aim acidity":    one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(1e6), water.TitrationOIV))),
+		"aim acidity":    one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(1e6), water.TartaricAcid.TitratedTo(7)))),
 		"aim titration":  one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(9000), water.Titration{End: 3}))),
 		"aim acid":       one(d.WithAcid(99, ToPH(3.2))),
 		"down by salt":   one(d.WithSalt(material.PotassiumBicarbonate(), ToPH(3.2))),
-		"up by salt":     one(d.WithSalt(material.PotassiumBicarbonate(), ToAcidity(milligrams(9000), water.TitrationOIV))),
+		"up by salt":     one(d.WithSalt(material.PotassiumBicarbonate(), ToAcidity(milligrams(9000), water.TartaricAcid.TitratedTo(7)))),
 		"no base":        one(d.WithSalt(material.Gypsum(), ToPH(3.6))),
 		"blend":          one(d.WithDrink(d, ToPH(3.6))),
 		"blend aim":      one(d.WithDrink(d, ToPH(1))),

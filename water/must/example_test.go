@@ -11,7 +11,7 @@ import (
 
 // A juice for cider: pH and acidity were measured.
 func juice() must.Drink {
-	r := must.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(4.6), Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20)}
+	r := must.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(4.6), Titration: water.MalicAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20)}
 	d, err := r.Drink(must.FromApple.Acids())
 	if err != nil {
 		panic(err)
@@ -36,7 +36,7 @@ func ExampleDrink_WithAcid() {
 	if err != nil {
 		panic(err)
 	}
-	ta, _ := t.After.Acidity(water.TitrationCiderUS)
+	ta, _ := t.After.Acidity(water.MalicAcid.TitratedTo(8.2))
 	fmt.Printf("%s, pH %.2f, acidity %s\n", t.PerLitre.Text(units.GramPerLitre, 1), t.After.PH(), ta.Text(units.GramPerLitre, 1))
 	fmt.Println(t.Cautions)
 	// Output:
@@ -46,12 +46,12 @@ func ExampleDrink_WithAcid() {
 
 // A sour wine is brought to an acidity with potassium bicarbonate.
 func ExampleDrink_WithSalt() {
-	r := must.Reading{PH: 3.0, Acidity: units.GramPerLitre.Of(10), Titration: water.TitrationUS, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(11)}
+	r := must.Reading{PH: 3.0, Acidity: units.GramPerLitre.Of(10), Titration: water.TartaricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(11)}
 	wine, err := r.Drink(must.FromGrape.Acids())
 	if err != nil {
 		panic(err)
 	}
-	t, err := wine.WithSalt(material.PotassiumBicarbonate(), must.ToAcidity(units.GramPerLitre.Of(8), water.TitrationUS))
+	t, err := wine.WithSalt(material.PotassiumBicarbonate(), must.ToAcidity(units.GramPerLitre.Of(8), water.TartaricAcid.TitratedTo(8.2)))
 	if err != nil {
 		panic(err)
 	}
@@ -61,7 +61,7 @@ func ExampleDrink_WithSalt() {
 	if err != nil {
 		panic(err)
 	}
-	ta, _ := settled.Acidity(water.TitrationUS)
+	ta, _ := settled.Acidity(water.TartaricAcid.TitratedTo(8.2))
 	fmt.Printf("1 g/L settled: pH %.2f, acidity %s\n", settled.PH(), ta.Text(units.GramPerLitre, 1))
 	fmt.Println(t.Cautions)
 	// Output:
@@ -72,7 +72,7 @@ func ExampleDrink_WithSalt() {
 
 // Sharp juice and bland: the blend for a pH.
 func ExampleDrink_WithDrink() {
-	r := must.Reading{PH: 3.1, Acidity: units.GramPerLitre.Of(11), Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20)}
+	r := must.Reading{PH: 3.1, Acidity: units.GramPerLitre.Of(11), Titration: water.MalicAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20)}
 	sharp, err := r.Drink(must.FromApple.Acids())
 	if err != nil {
 		panic(err)
@@ -81,7 +81,7 @@ func ExampleDrink_WithDrink() {
 	if err != nil {
 		panic(err)
 	}
-	ta, _ := t.After.Acidity(water.TitrationCiderUS)
+	ta, _ := t.After.Acidity(water.MalicAcid.TitratedTo(8.2))
 	fmt.Printf("%s of the sharp one, acidity %s\n", t.Share.Text(units.Percent, 0), ta.Text(units.GramPerLitre, 1))
 	// Output:
 	// 27 % of the sharp one, acidity 6.3 g/L
@@ -89,7 +89,7 @@ func ExampleDrink_WithDrink() {
 
 // From the acidity alone the pH is a guess.
 func ExampleOrigin_FromAcidity() {
-	e, err := must.FromApple.FromAcidity(units.GramPerLitre.Of(4.6), water.TitrationCiderUS)
+	e, err := must.FromApple.FromAcidity(units.GramPerLitre.Of(4.6), water.MalicAcid.TitratedTo(8.2))
 	if err != nil {
 		panic(err)
 	}
@@ -109,7 +109,7 @@ func ExampleAnalysis_Drink() {
 			mg(water.Calcium, units.MilligramPerLitre.Of(47)), mg(water.Magnesium, units.MilligramPerLitre.Of(113)), mg(water.Chloride, units.MilligramPerLitre.Of(49)),
 			mg(water.Phosphate, units.MilligramPerLitre.Of(580)), mg(water.Sulfate, units.MilligramPerLitre.Of(300)),
 		},
-		Acidity: units.GramPerLitre.Of(5.62), Titration: water.TitrationOIV, Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(14.4),
+		Acidity: units.GramPerLitre.Of(5.62), Titration: water.TartaricAcid.TitratedTo(7), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(14.4),
 	}
 	wine, err := a.Drink(must.AcidShares{water.Lactate.At(units.GramPerLitre.Of(1))})
 	if err != nil {
@@ -144,7 +144,7 @@ func ExampleDrink_Malolactic() {
 	if err != nil {
 		panic(err)
 	}
-	ta, _ := after.Acidity(water.TitrationCiderUS)
+	ta, _ := after.Acidity(water.MalicAcid.TitratedTo(8.2))
 	fmt.Printf("pH %.2f to %.2f, acidity now %s\n", before.PH(), after.PH(), ta.Text(units.GramPerLitre, 1))
 	// Output:
 	// pH 3.60 to 4.07, acidity now 1.2 g/L
@@ -197,7 +197,7 @@ func ExampleOrigin_Brings() {
 	if err != nil {
 		panic(err)
 	}
-	for _, r := range []must.Reading{{}, {PH: 3.6, Acidity: units.GramPerLitre.Of(1.1), Titration: water.TitrationUS, Temperature: units.Celsius.Of(20)}} {
+	for _, r := range []must.Reading{{}, {PH: 3.6, Acidity: units.GramPerLitre.Of(1.1), Titration: water.TartaricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20)}} {
 		b, err := must.FromHoney.Brings(units.GramPerLitre.Of(290), distilled, r)
 		if err != nil {
 			panic(err)

@@ -16,13 +16,13 @@ func TestBringsRefusals(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	sour := Reading{Acidity: gramPerLitre(5), Titration: water.TitrationCiderUS}
+	sour := Reading{Acidity: gramPerLitre(5), Titration: water.MalicAcid.TitratedTo(8.2)}
 	for what, ask := range map[string]func() (Brought, error){
 		"titration of a fruit": func() (Brought, error) {
 			return FromApple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(5)})
 		},
 		"acidity of no juice": func() (Brought, error) {
-			return FromApple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(500), Titration: water.TitrationOIV})
+			return FromApple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(500), Titration: water.TartaricAcid.TitratedTo(7)})
 		},
 		"titration to no end": func() (Brought, error) {
 			return FromApple.Brings(gramPerLitre(120), pure(t), Reading{Acidity: gramPerLitre(5), Titration: water.Titration{End: 3}})

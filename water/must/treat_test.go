@@ -37,18 +37,18 @@ func TestTreatmentsReachTheirAim(t *testing.T) {
 				t.Fatal(err)
 			}
 			near(t, "pH of the dose", again.PH(), down.After.PH(), 1e-6)
-			if acidity(t, down.After, water.TitrationUS) < acidity(t, d, water.TitrationUS)-1e-3 || !down.Cautions.Has(water.AcidBurns) {
+			if acidity(t, down.After, water.TartaricAcid.TitratedTo(8.2)) < acidity(t, d, water.TartaricAcid.TitratedTo(8.2))-1e-3 || !down.Cautions.Has(water.AcidBurns) {
 				t.Error("acid lowers the acidity")
 			}
 		}
-		has := acidity(t, d, water.TitrationUS)
+		has := acidity(t, d, water.TartaricAcid.TitratedTo(8.2))
 		less := has * rapid.Float64Range(0.6, 1).Draw(t, "share")
 		salt := rapid.SampledFrom([]material.Material{material.PotassiumBicarbonate(), material.PotassiumCarbonate(), material.Chalk(), material.BakingSoda()}).Draw(t, "salt")
-		up, err := d.WithSalt(salt, ToAcidity(milligrams(less), water.TitrationUS))
+		up, err := d.WithSalt(salt, ToAcidity(milligrams(less), water.TartaricAcid.TitratedTo(8.2)))
 		if err != nil {
 			t.Fatal(err)
 		}
-		near(t, "acidity", acidity(t, up.After, water.TitrationUS), less, 1e-3)
+		near(t, "acidity", acidity(t, up.After, water.TartaricAcid.TitratedTo(8.2)), less, 1e-3)
 		// Stoichiometry: what the acidity loses is the alkalinity of the salt, near enough (what a
 		// little more salt does to the end of the titration is 0.1 to 1 %).
 		want := (has - less) / (water.TartaricAcid.MolarMass() / 2)
@@ -97,7 +97,7 @@ func TestMalolactic(t *testing.T) {
 		}
 		near(t, "lactic acid", mmol(m.Water(), water.Lactate)*90.08/1000, 0.672*share, 0.001)
 		near(t, "malic acid", mmol(m.Water(), water.Malate), 7.458*(1-share), 1e-6)
-		near(t, "fall of the acidity", (acidity(t, d, water.TitrationUS)-acidity(t, m, water.TitrationUS))/1000, 0.560*share, 0.003)
+		near(t, "fall of the acidity", (acidity(t, d, water.TartaricAcid.TitratedTo(8.2))-acidity(t, m, water.TartaricAcid.TitratedTo(8.2)))/1000, 0.560*share, 0.003)
 		near(t, "strong ions", m.StrongIons().In(units.MilliequivalentPerLitre), d.StrongIons().In(units.MilliequivalentPerLitre), 1e-6)
 		if share > 0 && m.PH() <= d.PH()+0.05 {
 			t.Errorf("pH %v after, %v before", m.PH(), d.PH())
@@ -120,7 +120,7 @@ func TestSettled(t *testing.T) {
 		}
 		near(t, "potassium", d.Water().Ion(water.Potassium).In(units.MilligramPerLitre)-s.Water().Ion(water.Potassium).In(units.MilligramPerLitre), 5*39.10, 0.1)
 		near(t, "tartrate", mmol(s.Water(), water.Tartrate), 15, 0.001)
-		near(t, "acidity", (acidity(t, d, water.TitrationUS)-acidity(t, s, water.TitrationUS))/75.04, 5, 0.01)
+		near(t, "acidity", (acidity(t, d, water.TartaricAcid.TitratedTo(8.2))-acidity(t, s, water.TartaricAcid.TitratedTo(8.2)))/75.04, 5, 0.01)
 		near(t, "strong ions", s.StrongIons().In(units.MilliequivalentPerLitre), d.StrongIons().In(units.MilliequivalentPerLitre)-5, 1e-3)
 		if (s.PH() < d.PH()) != r.falls {
 			t.Errorf("pH %.2f before, %.2f after", d.PH(), s.PH())
@@ -138,7 +138,7 @@ func TestTitrate(t *testing.T) {
 			t.Fatal(err)
 		}
 		near(t, "start", curve[0].Base.In(units.MilliequivalentPerLitre), 0, 1e-5)
-		near(t, "end", curve[100].Base.In(units.MilliequivalentPerLitre)*75.0435, acidity(t, d, water.TitrationUS), 0.5)
+		near(t, "end", curve[100].Base.In(units.MilliequivalentPerLitre)*75.0435, acidity(t, d, water.TartaricAcid.TitratedTo(8.2)), 0.5)
 		for k := 1; k < len(curve); k++ {
 			if curve[k].Base.In(units.MilliequivalentPerLitre) <= curve[k-1].Base.In(units.MilliequivalentPerLitre) {
 				t.Fatalf("the curve falls at %v", curve[k])
@@ -158,7 +158,7 @@ func TestBlend(t *testing.T) {
 	}
 	near(t, "malate", mmol(m.Water(), water.Malate), 30, 1e-9)
 	near(t, "strength", m.Strength().In(units.PercentVolume), 7, 1e-9)
-	near(t, "acidity", acidity(t, m, water.TitrationUS), (acidity(t, a, water.TitrationUS)+acidity(t, b, water.TitrationUS))/2, 20)
+	near(t, "acidity", acidity(t, m, water.TartaricAcid.TitratedTo(8.2)), (acidity(t, a, water.TartaricAcid.TitratedTo(8.2))+acidity(t, b, water.TartaricAcid.TitratedTo(8.2)))/2, 20)
 }
 
 func FuzzOrigin(f *testing.F) {
@@ -182,7 +182,7 @@ func TestNoOrigin(t *testing.T) {
 	if Origin(9).Acids() != nil {
 		t.Error("acids of no fruit")
 	}
-	if _, err := Origin(9).FromAcidity(milligrams(5000), water.TitrationOIV); err == nil {
+	if _, err := Origin(9).FromAcidity(milligrams(5000), water.TartaricAcid.TitratedTo(7)); err == nil {
 		t.Error("no error")
 	}
 	if _, err := Origin(9).MarshalText(); err == nil {
@@ -193,7 +193,7 @@ func TestNoOrigin(t *testing.T) {
 // An aim beyond both drinks is refused with what the two have, not with a share of more than all.
 func TestBlendBeyondBoth(t *testing.T) {
 	of := func(ph, acidity float64) Drink {
-		d, err := Reading{PH: ph, Acidity: milligrams(acidity), Titration: water.TitrationCiderUS, Temperature: units.Celsius.Of(20)}.Drink(AcidShares{water.Malate.At(milligrams(1))})
+		d, err := Reading{PH: ph, Acidity: milligrams(acidity), Titration: water.MalicAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20)}.Drink(AcidShares{water.Malate.At(milligrams(1))})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -203,7 +203,7 @@ func TestBlendBeyondBoth(t *testing.T) {
 	for _, r := range []struct {
 		aim       Aim
 		low, high float64
-	}{{ToPH(3.3), 3.4, 3.8}, {ToPH(3.9), 3.4, 3.8}, {ToAcidity(milligrams(4000), water.TitrationCiderUS), 4500, 7000}, {ToAcidity(milligrams(8000), water.TitrationCiderUS), 4500, 7000}} {
+	}{{ToPH(3.3), 3.4, 3.8}, {ToPH(3.9), 3.4, 3.8}, {ToAcidity(milligrams(4000), water.MalicAcid.TitratedTo(8.2)), 4500, 7000}, {ToAcidity(milligrams(8000), water.MalicAcid.TitratedTo(8.2)), 4500, 7000}} {
 		_, err := sharp.WithDrink(bland, r.aim)
 		var e *units.RangeError
 		if !errors.As(err, &e) || math.Abs(e.Min-r.low) > 1e-3*r.low || math.Abs(e.Max-r.high) > 1e-3*r.high {

@@ -247,9 +247,9 @@ func (f Origin) byStrong(fn string, k float64, held contents, in water.Profile, 
 // byUsual is the drink of an origin of which nothing was measured.
 func (f Origin) byUsual(fn string, u Usual, k float64, held contents, in water.Profile) (Drink, float64, error) {
 	if f < FromHoney {
-		t := water.TitrationCiderUS
+		t := water.MalicAcid.TitratedTo(8.2)
 		if f == FromGrape {
-			t = water.TitrationUS
+			t = water.TartaricAcid.TitratedTo(8.2)
 		}
 		d, err := f.byStrong(fn, k, held, in, scaled(u.Parts[0], k).Content.Value, t)
 		return d, bandFruit, err

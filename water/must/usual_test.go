@@ -90,11 +90,11 @@ func TestBringsInProportion(t *testing.T) {
 		// As if it had been measured: the same drink.
 		r := Reading{PH: hard.Drink.PH(), Temperature: room}
 		if o != FromMalt {
-			ta, err := hard.Drink.Acidity(water.TitrationUS)
+			ta, err := hard.Drink.Acidity(water.TartaricAcid.TitratedTo(8.2))
 			if err != nil {
 				t.Fatal(err)
 			}
-			r.Acidity, r.Titration = ta, water.TitrationUS
+			r.Acidity, r.Titration = ta, water.TartaricAcid.TitratedTo(8.2)
 		}
 		back := brings(t, o, 120, well, r)
 		near(t, o.String()+" read back", back.Drink.PH(), hard.Drink.PH(), 1e-6)
@@ -112,11 +112,11 @@ func TestBringsWhatIsKnown(t *testing.T) {
 			near(t, o.String(), brings(t, o, 150, pure(t), Reading{}, water.Potassium.At(milligrams(mg))).Drink.water.Ion(water.Potassium).In(units.MilligramPerLitre), mg, 1e-9)
 		}
 	}
-	guess, err := FromApple.FromAcidity(gramPerLitre(4), water.TitrationCiderUS)
+	guess, err := FromApple.FromAcidity(gramPerLitre(4), water.MalicAcid.TitratedTo(8.2))
 	if err != nil {
 		t.Fatal(err)
 	}
-	b := brings(t, FromApple, 125.6, pure(t), Reading{Acidity: gramPerLitre(4), Titration: water.TitrationCiderUS})
+	b := brings(t, FromApple, 125.6, pure(t), Reading{Acidity: gramPerLitre(4), Titration: water.MalicAcid.TitratedTo(8.2)})
 	near(t, "by acidity", b.Drink.PH(), guess.PH, 0.05)
 	if b.Band != band || b.Measured {
 		t.Errorf("%+v", b)
@@ -128,7 +128,7 @@ func TestBringsWhatIsKnown(t *testing.T) {
 }
 
 func TestBringsRefuses(t *testing.T) {
-	r := Reading{PH: 3.5, Acidity: gramPerLitre(6), Titration: water.TitrationUS}
+	r := Reading{PH: 3.5, Acidity: gramPerLitre(6), Titration: water.TartaricAcid.TitratedTo(8.2)}
 	for what, c := range map[string]struct {
 		o       Origin
 		extract float64
@@ -137,7 +137,7 @@ func TestBringsRefuses(t *testing.T) {
 	}{
 		"no origin": {Origin(7), 100, r, new(*units.NameError)}, "no extract": {FromApple, 0, r, new(*units.RangeError)},
 		"pH alone": {FromApple, 100, Reading{PH: 3.5}, new(*units.StateError)}, "acidity alone of honey": {FromHoney, 100, Reading{Acidity: gramPerLitre(1)}, new(*units.StateError)},
-		"acidity of malt": {FromMalt, 100, r, new(*units.StateError)}, "far too sour": {FromApple, 100, Reading{PH: 2.1, Acidity: gramPerLitre(1), Titration: water.TitrationUS}, new(*units.RangeError)},
+		"acidity of malt": {FromMalt, 100, r, new(*units.StateError)}, "far too sour": {FromApple, 100, Reading{PH: 2.1, Acidity: gramPerLitre(1), Titration: water.TartaricAcid.TitratedTo(8.2)}, new(*units.RangeError)},
 	} {
 		_, err := c.o.Brings(gramPerLitre(c.extract), pure(t), c.r)
 		if !errors.As(err, c.kind) {
@@ -147,7 +147,7 @@ func TestBringsRefuses(t *testing.T) {
 	if _, err := Origin(-1).Usual(); err == nil {
 		t.Error("an origin that is none has a usual composition")
 	}
-	if _, err := FromMalt.FromAcidity(gramPerLitre(3), water.TitrationUS); err == nil {
+	if _, err := FromMalt.FromAcidity(gramPerLitre(3), water.TartaricAcid.TitratedTo(8.2)); err == nil {
 		t.Error("malt by its acidity")
 	}
 	if len(FromHoney.Acids()) != 1 || FromMalt.Acids() != nil {
@@ -232,13 +232,13 @@ func TestUsualAsTyped(t *testing.T) {
 // A juice of currants: 30 g/L as citric acid and pH 2.8. At pH 8.2 it has given up all its protons, so that three for each mmol are
 // what the lye finds and what was there as salt, less the free H+; its titration is beyond the constants unless it is thinned.
 func TestSharpJuice(t *testing.T) {
-	d, err := Reading{PH: 2.8, Acidity: gramPerLitre(30), Titration: water.TitrationSoftDrink, Temperature: room}.Drink(AcidShares{water.Citrate.At(gramPerLitre(1))})
+	d, err := Reading{PH: 2.8, Acidity: gramPerLitre(30), Titration: water.CitricAcid.TitratedTo(8.2), Temperature: room}.Drink(AcidShares{water.Citrate.At(gramPerLitre(1))})
 	if err != nil {
 		t.Fatal(err)
 	}
 	found := 30000 / 192.123 * 3 // mEq/L
 	near(t, "protons", 3*mmol(d.water, water.Citrate), found+d.StrongIons().In(units.MilliequivalentPerLitre), 0.02*found)
-	again, err := d.Acidity(water.TitrationSoftDrink)
+	again, err := d.Acidity(water.CitricAcid.TitratedTo(8.2))
 	near(t, "read again", again.In(units.GramPerLitre), 30, 1e-3)
 	if err != nil {
 		t.Error(err)
@@ -247,7 +247,7 @@ func TestSharpJuice(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	quarter, err := thin.TitratableAcidity(water.TitrationSoftDrink)
+	quarter, err := thin.TitratableAcidity(water.CitricAcid.TitratedTo(8.2))
 	near(t, "a quarter", quarter.In(units.GramPerLitre), 7.5, 1e-3)
 	if err != nil {
 		t.Error(err)

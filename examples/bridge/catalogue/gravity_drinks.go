@@ -3,6 +3,7 @@ package catalogue
 import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
 	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
@@ -49,12 +50,12 @@ func washFromSugar(sugar, water units.Mass, kind gravity.Sugar, t units.Temperat
 }
 
 // standardDrinks are a number of them, and as a label states it.
-func standardDrinks(v units.Volume, strength units.StrengthByVolume, of gravity.StandardDrink) (pair[float64, float64], error) {
-	n, err := gravity.StandardDrinks(of, strength, v)
+func standardDrinks(v units.Volume, strength units.StrengthByVolume, of label.StandardDrink) (pair[float64, float64], error) {
+	n, err := label.StandardDrinks(of, strength, v)
 	if err != nil {
 		return pair[float64, float64]{}, err
 	}
-	label, err := gravity.LabelDrinks(n)
+	label, err := label.RoundDrinks(n)
 	return pair[float64, float64]{n, label}, err
 }
 
@@ -96,7 +97,7 @@ func gravityDrinks() []Function {
 		entry("standard_drinks", "standard drinks in a volume of a strength",
 			"NIAAA (14 g); UK unit (10 mL); Food Standards Code 1.1.2 of Australia and New Zealand (10 g)",
 			of3(takes("volume", units.Litre, "volume of the drink at 20 °C", 0, 1e6, 0.33), takes("strength", units.PercentVolume, "ethanol of the drink", 0, 100, 4.6),
-				picksBy("country", "whose measure", upTo(gravity.StandardDrink(2)), "us", "uk", "au"), standardDrinks),
+				picksBy("country", "whose measure", upTo(label.StandardDrink(2)), "us", "uk", "au"), standardDrinks),
 			numberFrom(func(n count) float64 { return n.a }, "drinks", "", "number of standard drinks or units"),
 			numberFrom(func(n count) float64 { return n.b }, "on_label", "", "the number as a label states it: one decimal below 10, whole from there")),
 	}

@@ -112,7 +112,7 @@ func drinkAcid(v units.Volume, ph, wanted float64, a water.Acid, p water.Profile
 	if err != nil {
 		return finish.Acidified{}, err
 	}
-	return finish.Acidify(p, powder, ph, wanted, water.TitrationSoftDrink, v, law.US)
+	return finish.Acidify(p, powder, ph, wanted, water.CitricAcid.TitratedTo(8.2), v, law.US)
 }
 
 // A weighed is a wash by what a scale under it has lost.

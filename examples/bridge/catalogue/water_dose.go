@@ -8,8 +8,8 @@ import (
 
 // conventions are those of titratable acidity, in the order of the choice.
 var conventions = []water.Titration{
-	water.TitrationOIV, water.TitrationFrance, water.TitrationUS,
-	water.TitrationBeerUS, water.TitrationCiderUS, water.TitrationSoftDrink,
+	water.TartaricAcid.TitratedTo(7), water.SulfuricAcid.TitratedTo(7), water.TartaricAcid.TitratedTo(8.2),
+	water.LacticAcid.TitratedTo(8.2), water.MalicAcid.TitratedTo(8.2), water.CitricAcid.TitratedTo(8.2),
 }
 
 func takesConvention() arg[water.Titration] {

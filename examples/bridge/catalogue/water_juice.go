@@ -97,7 +97,7 @@ func takesAnalysis() arg[must.Analysis] {
 			return must.Analysis{
 				Ions: ions, Strength: s, Temperature: t,
 				Acidity:   as(units.MilligramPerLitre, mEq*water.HydrochloricAcid.MolarMass()),
-				Titration: water.Titration{End: water.TitrationOIV.End, As: water.HydrochloricAcid},
+				Titration: water.Titration{End: 7.0, As: water.HydrochloricAcid},
 			}, nil
 		})
 }

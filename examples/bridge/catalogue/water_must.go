@@ -25,7 +25,7 @@ func usually(o must.Origin, extract units.MassConcentration) (brought, error) {
 	if err != nil {
 		return brought{}, err
 	}
-	ta, err := b.Drink.Acidity(water.TitrationUS)
+	ta, err := b.Drink.Acidity(water.TartaricAcid.TitratedTo(8.2))
 	return brought{b, ta}, err
 }
 

@@ -115,7 +115,7 @@ func waterSolve() []Function {
 			from(func(d left) units.MassConcentration { return d.Mass }, "scale", units.MilligramPerLitre, "calcite dropped out"))),
 		entry("wash_ph", "pH of a dilute liquid from its strong ions and the totals of its weak acids, under CO2",
 			equilibria+"; NIST Standard Reference Database 46",
-			of1(takesTotals(), func(w pair[water.Totals, units.Temperature]) (float64, error) { return water.WashPH(w.a, w.b) }),
-			givesNumber("ph", "", "pH")),
+			of1(takesTotals(), func(w pair[water.Totals, units.Temperature]) (water.Equilibrium, error) { return w.a.Equilibrium(w.b) }),
+			numberFrom(water.Equilibrium.PH, "ph", "", "pH")),
 	}
 }

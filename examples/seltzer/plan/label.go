@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
@@ -43,16 +44,16 @@ func (m *maker) label() error {
 	if !l.Within {
 		m.caution("The packs differ in strength by more than the label may: label them apart.")
 	}
-	e := mean.EnergyEU()
+	e := label.EnergyEU(mean)
 	l.Kilojoules, l.Kilocalories = e.Kilojoules, e.Kilocalories
 	if l.Law == "US" { // one figure there, by its own factors
-		if l.Kilocalories, err = mean.EnergyUS(units.Share{}); err != nil {
+		if l.Kilocalories, err = label.EnergyUS(mean, units.Share{}); err != nil {
 			return err
 		}
 		l.Kilojoules = l.Kilocalories
 	}
 	l.PerServing = units.Kilocalorie.Of(checked.Number(l.Kilocalories.In(units.Kilocalorie) * l.Serving.In(units.Millilitre) / 100))
-	n := mean.Nutrition()
+	n := label.NutritionOf(mean)
 	inLitre := func(in100mL units.Mass) units.MassConcentration {
 		return units.GramPerLitre.Of(checked.Number(10 * in100mL.In(units.Gram)))
 	}
@@ -62,9 +63,9 @@ func (m *maker) label() error {
 	}
 	for _, d := range []struct {
 		into *float64
-		kind gravity.StandardDrink
-	}{{&l.DrinksUS, gravity.DrinkUS}, {&l.UnitsUK, gravity.UnitUK}, {&l.DrinksAU, gravity.DrinkAU}} {
-		if *d.into, err = gravity.StandardDrinks(d.kind, mean.ByVolume(), l.Serving); err != nil {
+		kind label.StandardDrink
+	}{{&l.DrinksUS, label.DrinkUS}, {&l.UnitsUK, label.UnitUK}, {&l.DrinksAU, label.DrinkAU}} {
+		if *d.into, err = label.StandardDrinks(d.kind, mean.ByVolume(), l.Serving); err != nil {
 			return err
 		}
 	}

@@ -377,11 +377,11 @@ func (m *maker) convention() water.Titration {
 	}
 	switch b := m.brings; {
 	case b.juice && b.from == must.FromApple:
-		return water.TitrationCiderUS
+		return water.MalicAcid.TitratedTo(8.2)
 	case !b.juice && b.some && b.from == must.FromMalt:
-		return water.TitrationBeerUS
+		return water.LacticAcid.TitratedTo(8.2)
 	}
-	return water.TitrationUS
+	return water.TartaricAcid.TitratedTo(8.2)
 }
 
 // washState is the wash before the nutrient and the yeast.

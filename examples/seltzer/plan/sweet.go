@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/carbonation"
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/law"
@@ -168,14 +169,14 @@ func (m *maker) ownTaste(p *PackPlan, r packRecipe, k packed) (err error) {
 func (m *maker) ownLabel(k packed) (*PackLabel, error) {
 	l := &PackLabel{Strength: units.PercentVolume.Of(checked.Number(math.Round(10*k.drink.ByVolume().In(units.PercentVolume)) / 10))}
 	l.Within = math.Abs(k.drink.ByVolume().In(units.PercentVolume)-l.Strength.In(units.PercentVolume)) <= labelTolerance
-	e, n := k.drink.EnergyEU(), k.drink.Nutrition()
+	e, n := label.EnergyEU(k.drink), label.NutritionOf(k.drink)
 	l.Kilojoules, l.Kilocalories = e.Kilojoules, e.Kilocalories
 	l.Carbohydrate = units.GramPerLitre.Of(checked.Number(10 * n.Carbohydrate.In(units.Gram)))
 	l.Sugars = units.GramPerLitre.Of(checked.Number(10 * n.Sugars.In(units.Gram)))
 	if m.req.Label.Law != "US" {
 		return l, nil
 	}
-	kcal, err := k.drink.EnergyUS(units.Share{})
+	kcal, err := label.EnergyUS(k.drink, units.Share{})
 	if err != nil {
 		return nil, err
 	}

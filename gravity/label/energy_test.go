@@ -1,9 +1,10 @@
-package gravity_test
+package label_test
 
 import (
 	"testing"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
 	"example.org/zymase/units"
 )
 
@@ -13,7 +14,7 @@ import (
 func TestEnergyEU(t *testing.T) {
 	p := gravity.ByMass(volPct(12)).In(units.PercentMass)
 	s := solution(t, 100-p, 0, p)
-	e := s.EnergyEU()
+	e := label.EnergyEU(s)
 	near(t, "kJ", e.Kilojoules.In(units.Kilojoule), 274.7, 0.05)
 	near(t, "kcal", e.Kilocalories.In(units.Kilocalorie), 66.3, 0.05)
 	for _, c := range []struct {
@@ -22,9 +23,9 @@ func TestEnergyEU(t *testing.T) {
 	}{{gravity.AsSucrose, 85, 20}, {gravity.AsGlucose, 85, 20}, {gravity.AsDextrin, 85, 20}, {gravity.AsGlycerol, 50, 12}, {gravity.AsOrganicAcid, 65, 15}} {
 		s := solution(t, 95, 0, 0)
 		s = ok[gravity.Solution](t)(s.AddExtract(c.kind, kg(5)))
-		s = ok[gravity.Solution](t)(s.Take(percent(100 * 5 / 100 / (inKg(s.ExtractOf(c.kind)) / 1)))) // no change of composition
-		per := 100 * inKg(s.ExtractOf(c.kind)) / ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre)
-		near(t, c.kind.String()+" kJ", s.EnergyEU().Kilojoules.In(units.Kilojoule), c.kJ*per/5, 1e-9)
-		near(t, c.kind.String()+" kcal", s.EnergyEU().Kilocalories.In(units.Kilocalorie), c.kcal*per/5, 1e-9)
+		s = ok[gravity.Solution](t)(s.Take(percent(100 * 5 / 100 / (s.ExtractOf(c.kind).In(units.Kilogram) / 1)))) // no change of composition
+		per := 100 * s.ExtractOf(c.kind).In(units.Kilogram) / ok[units.Volume](t)(s.Volume(celsius(20))).In(units.Litre)
+		near(t, c.kind.String()+" kJ", label.EnergyEU(s).Kilojoules.In(units.Kilojoule), c.kJ*per/5, 1e-9)
+		near(t, c.kind.String()+" kcal", label.EnergyEU(s).Kilocalories.In(units.Kilocalorie), c.kcal*per/5, 1e-9)
 	}
 }

@@ -1,8 +1,9 @@
-package gravity
+package label
 
 import (
 	"math"
 
+	"example.org/zymase/gravity"
 	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -25,12 +26,12 @@ func (d StandardDrink) String() string { return drinks.Text(d) }
 
 // MarshalText is [StandardDrink.String]; an unknown measure of drink is a [*units.NameError].
 func (d StandardDrink) MarshalText() ([]byte, error) {
-	return drinks.Marshal("gravity.StandardDrink.MarshalText", d)
+	return drinks.Marshal("label.StandardDrink.MarshalText", d)
 }
 
 // UnmarshalText reads what [StandardDrink.MarshalText] writes; other text is a [*units.NameError].
 func (d *StandardDrink) UnmarshalText(text []byte) error {
-	return drinks.Unmarshal("gravity.StandardDrink.UnmarshalText", text, d)
+	return drinks.Unmarshal("label.StandardDrink.UnmarshalText", text, d)
 }
 
 // StandardDrinks returns how many measures a volume of a strength holds, both at
@@ -41,10 +42,10 @@ func (d *StandardDrink) UnmarshalText(text []byte) error {
 //     weighs 789.24 kg/m³ at 20 °C (OIML R 22).
 //   - Range: volume 0 to 1e12 L; otherwise the error is a [*units.RangeError]. An unknown
 //     measure is a [*units.NameError].
-//   - Uncertainty: that of the strength. For the label see [LabelDrinks].
+//   - Uncertainty: that of the strength. For the label see [RoundDrinks].
 func StandardDrinks(d StandardDrink, strength units.StrengthByVolume, v units.Volume) (float64, error) {
-	const fn = "gravity.StandardDrinks"
-	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", 0, mostMass, "a volume"); err != nil {
+	const fn = "label.StandardDrinks"
+	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", 0, 1e12, "a volume"); err != nil {
 		return 0, err
 	}
 	if err := limit.Check(fn, "strength", strength.In(units.PercentVolume), "% vol", 0, 100, "a strength"); err != nil {
@@ -53,23 +54,28 @@ func StandardDrinks(d StandardDrink, strength units.StrengthByVolume, v units.Vo
 	if err := drinks.Check(fn, d); err != nil {
 		return 0, err
 	}
+	ethanol, err := gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))
+	if err != nil {
+		return 0, err
+	}
 	mL := 10 * v.In(units.Litre) * strength.In(units.PercentVolume) // of ethanol
+	grams := mL * ethanol.In(units.KilogramPerCubicMetre) / 1000
 	switch d {
 	case UnitUK:
 		return mL / 10, nil
 	case DrinkAU:
-		return mL * ethanol20 / 1000 / 10, nil
+		return grams / 10, nil
 	}
-	return mL * ethanol20 / 1000 / 14, nil
+	return grams / 14, nil
 }
 
-// LabelDrinks rounds a number of measures as labels state it: one decimal below 10,
+// RoundDrinks rounds a number of measures as labels state it: one decimal below 10,
 // whole numbers from there up.
 //
 //   - Source: practice of the Australian standard-drink card (std0910).
 //   - Range: 0 to 1e12; otherwise the error is a [*units.RangeError].
-func LabelDrinks(n float64) (float64, error) {
-	if err := limit.Check("gravity.LabelDrinks", "measures", n, "", 0, mostMass, "a number of drinks"); err != nil {
+func RoundDrinks(n float64) (float64, error) {
+	if err := limit.Check("label.RoundDrinks", "measures", n, "", 0, 1e12, "a number of drinks"); err != nil {
 		return 0, err
 	}
 	if tenths := math.Round(10 * n); tenths < 100 {

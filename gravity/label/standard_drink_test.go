@@ -1,11 +1,11 @@
-package gravity_test
+package label_test
 
 import (
 	"fmt"
 	"math"
 	"testing"
 
-	"example.org/zymase/gravity"
+	"example.org/zymase/gravity/label"
 )
 
 // Australian standard-drink card (std0910): one decimal below 10, whole numbers
@@ -24,18 +24,18 @@ func TestStandardDrinksAustralia(t *testing.T) {
 		if r[0] == 330 && r[1] == 5 {
 			tol = 0.11
 		}
-		got := ok[float64](t)(gravity.StandardDrinks(gravity.DrinkAU, volPct(r[1]), litre(r[0]/1000)))
+		got := ok[float64](t)(label.StandardDrinks(label.DrinkAU, volPct(r[1]), litre(r[0]/1000)))
 		near(t, fmt.Sprint(r[0], " mL at ", r[1], " % vol"), got, r[2], tol+1e-9)
 		if r[0] != 330 || r[1] != 5 {
-			near(t, fmt.Sprint("label of ", r[0], " mL at ", r[1], " % vol"), ok[float64](t)(gravity.LabelDrinks(got)), r[2], 1e-12)
+			near(t, fmt.Sprint("label of ", r[0], " mL at ", r[1], " % vol"), ok[float64](t)(label.RoundDrinks(got)), r[2], 1e-12)
 		}
 	}
 }
 
 func TestStandardDrinks(t *testing.T) {
-	near(t, "UK pint of 568 mL at 5.2 % vol", ok[float64](t)(gravity.StandardDrinks(gravity.UnitUK, volPct(5.2), litre(0.568))), 2.95, 0.005)
-	near(t, "US 12 fl oz at 5.0 % vol: 14.00 g", ok[float64](t)(gravity.StandardDrinks(gravity.DrinkUS, volPct(5), litre(0.35488))), 1.000, 0.0005)
-	for d, want := range map[gravity.StandardDrink]string{gravity.DrinkUS: "US standard drink", gravity.UnitUK: "UK unit", gravity.DrinkAU: "Australian or New Zealand standard drink", -1: "unknown measure of drink -1", 9: "unknown measure of drink 9"} {
+	near(t, "UK pint of 568 mL at 5.2 % vol", ok[float64](t)(label.StandardDrinks(label.UnitUK, volPct(5.2), litre(0.568))), 2.95, 0.005)
+	near(t, "US 12 fl oz at 5.0 % vol: 14.00 g", ok[float64](t)(label.StandardDrinks(label.DrinkUS, volPct(5), litre(0.35488))), 1.000, 0.0005)
+	for d, want := range map[label.StandardDrink]string{label.DrinkUS: "US standard drink", label.UnitUK: "UK unit", label.DrinkAU: "Australian or New Zealand standard drink", -1: "unknown measure of drink -1", 9: "unknown measure of drink 9"} {
 		if d.String() != want {
 			t.Errorf("%d: %s", d, d)
 		}
@@ -43,20 +43,20 @@ func TestStandardDrinks(t *testing.T) {
 }
 
 func TestStandardDrinksRefuses(t *testing.T) {
-	_, err := gravity.StandardDrinks(gravity.DrinkUS, volPct(5), litre(-1))
+	_, err := label.StandardDrinks(label.DrinkUS, volPct(5), litre(-1))
 	refused(t, "volume", err, "volume")
-	_, err = gravity.StandardDrinks(gravity.DrinkUS, volPct(5), litre(math.Inf(1)))
+	_, err = label.StandardDrinks(label.DrinkUS, volPct(5), litre(math.Inf(1)))
 	refused(t, "volume", err, "volume")
 	for _, n := range []float64{-1, 1e13, math.NaN()} {
-		_, err = gravity.LabelDrinks(n)
+		_, err = label.RoundDrinks(n)
 		refused(t, "label", err, "measures")
 	}
-	near(t, "9.94", ok[float64](t)(gravity.LabelDrinks(9.94)), 9.9, 1e-12)
-	near(t, "9.96", ok[float64](t)(gravity.LabelDrinks(9.96)), 10, 1e-12)
-	_, err = gravity.StandardDrinks(gravity.DrinkUS, volPct(101), litre(1))
+	near(t, "9.94", ok[float64](t)(label.RoundDrinks(9.94)), 9.9, 1e-12)
+	near(t, "9.96", ok[float64](t)(label.RoundDrinks(9.96)), 10, 1e-12)
+	_, err = label.StandardDrinks(label.DrinkUS, volPct(101), litre(1))
 	refused(t, "strength", err, "strength")
-	for _, d := range []gravity.StandardDrink{-1, 3} {
-		_, err = gravity.StandardDrinks(d, volPct(5), litre(1))
+	for _, d := range []label.StandardDrink{-1, 3} {
+		_, err = label.StandardDrinks(d, volPct(5), litre(1))
 		unknown(t, err, "measure of drink")
 	}
 }
