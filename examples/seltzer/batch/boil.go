@@ -41,7 +41,7 @@ func (j *job) boil(st *Step) error {
 	if err != nil {
 		return err
 	}
-	g := st.Rate.In(units.LitrePerMinute) * minutes * cold.In(units.KilogramPerCubicMetre)
+	g := (1 + j.u.BoilOff/100) * st.Rate.In(units.LitrePerMinute) * minutes * cold.In(units.KilogramPerCubicMetre)
 	if err := limit.Check(do, "water boiled off", g/1000, "kg", 0, 0.999*j.s.amount[Water]*molar[Water]/1000, "the water there is"); err != nil {
 		return err
 	}

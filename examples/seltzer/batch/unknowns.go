@@ -20,6 +20,8 @@ type Unknowns struct {
 	Hydrometer   float64 // 0.001 of gravity that it shows too much
 	Air          float64 // taken up when a bottle is filled, of 1 of what the drink holds in air
 	Growth       float64 // of yeast in a closed pack, of 1 of what the sugar carries
+	BoilOff      float64 // %, more boils away than the rate says
+	Left         float64 // %, of a fermentable's sugars, that yeast leaves beyond what its composition says
 	Wash         float64 // salts of a juice, honey or malt, of 1 of what it may hold beyond the usual
 }
 
@@ -114,6 +116,8 @@ func Known() []Unknown {
 		{"air taken up in filling", 0, 0.3, 1, "", Triangular, "common practice, no source", func(u *Unknowns) *float64 { return &u.Air }, by(Close)},
 		// The few cells that are racked into a pack double once or twice: 10⁷/mL on the 24 g/L of a sparkling wine is 1 % of them.
 		{"yeast growing on a primer", 0, 0, 1, "", Triangular, "1.5 to 10 million cells in a mL in sparkling wine, recalled from memory", func(u *Unknowns) *float64 { return &u.Growth }, by(Ferment)},
+		{"boil-off", -25, 0, 25, "%", Triangular, "a tenth as its deviation: common practice, no source", func(u *Unknowns) *float64 { return &u.BoilOff }, by(Boil)},
+		{"sugar that yeast leaves", 0, 0, 0, "%", Normal, "of sugar nothing; of malt, juice and honey by what is known of them", func(u *Unknowns) *float64 { return &u.Left }, by(Dissolve)},
 		{"salts of the fruit, honey or malt", -1, 0, 1, "", Normal, "the band of its pH, package must", func(u *Unknowns) *float64 { return &u.Wash }, by(Dissolve)},
 	}
 }

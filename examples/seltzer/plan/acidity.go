@@ -179,7 +179,6 @@ func (m *maker) boil() error {
 	if err != nil {
 		return err
 	}
-	m.kettleWater = down
 	low, scale := down, units.Mass{}
 	if m.req.Kettle.Boil > 0 {
 		ends, err := down.BoiledAt(m.plan.Boiling, m.air)
