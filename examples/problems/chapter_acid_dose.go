@@ -152,9 +152,9 @@ func limeWater() Problem {
 		Work: func(w *Working) {
 			d := must(must(water.Distilled(units.Celsius.Of(25))).AtRestWith(water.Portlandite, water.CO2LostTo(units.AbsolutePressure{})))
 			w.Step("Calcium %s, of which %s stand as CaOH+.", d.Equilibrium.Water().Ion(water.Calcium).Text(units.MilligramPerLitre, 0), d.Equilibrium.Of(must(water.ParseSpecies("CaOH+"))).Text(units.MillimolePerLitre, 2))
-			w.Step("60 L of it would take %.0f g of lime.", 60*-d.Amount/1000*material.SlakedLime().MolarMass())
+			w.Step("60 L of it would take %.0f g of lime.", 60*d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass())
 			w.Answer("pH", d.Equilibrium.PH(), 2, "", 12.454, 0.02)
-			w.Answer("lime dissolved", -d.Amount/1000*material.SlakedLime().MolarMass(), 2, "g/L", 1.504, 0.045)
+			w.Answer("lime dissolved", d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass(), 2, "g/L", 1.504, 0.045)
 			w.Caution(material.Burns.Text())
 		},
 	}
