@@ -14,13 +14,15 @@ func acidFromTheBottle() Problem {
 		Source: Source{ByHand, "H3PO4 is 97.994 g/mol. A litre weighs 1690 g and holds 1690 × 0.85/97.994 = 14.659 mol. 0.15 mol are 0.15 × 97.994/0.85 = " +
 			"17.293 g, or 17.293/1.69 = 10.233 mL."},
 		Work: func(w *Working) {
-			bottle := must(water.NewSold(water.PhosphoricAcid, units.Percent.Of(85), units.GramPerMillilitre.Of(1.69)))
+			bottle := must(water.PhosphoricAcid.AsSold(units.Percent.Of(85), units.GramPerMillilitre.Of(1.69)))
 			n := units.Mole.Of(0.15)
-			w.Step("A litre of it holds %s.", bottle.Molarity().Text(units.MolePerLitre, 3))
-			w.Step("0.15 mol are %s of it as weighed.", bottle.Mass(n).Text(units.Gram, 2))
-			w.Answer("amount in a litre", bottle.Molarity().In(units.MolePerLitre), 3, "mol/L", 14.659, 0.0005)
-			w.Answer("mass", bottle.Mass(n).In(units.Gram), 2, "g", 17.293, 0.0005)
-			w.Answer("volume", bottle.Volume(n).In(units.Millilitre), 2, "mL", 10.233, 0.0005)
+			dose := must(water.PhosphoricAcid.Dose(n, bottle))
+			litre := n.In(units.Mole) / dose.Volume().In(units.Litre)
+			w.Step("A litre of it holds %.3f mol/L.", litre)
+			w.Step("0.15 mol are %s of it as weighed.", dose.Mass.Text(units.Gram, 2))
+			w.Answer("amount in a litre", litre, 3, "mol/L", 14.659, 0.0005)
+			w.Answer("mass", dose.Mass.In(units.Gram), 2, "g", 17.293, 0.0005)
+			w.Answer("volume", dose.Volume().In(units.Millilitre), 2, "mL", 10.233, 0.0005)
 			w.Caution(water.AcidCautions().Texts()...)
 		},
 	}
