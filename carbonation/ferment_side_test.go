@@ -27,7 +27,7 @@ func TestSpund(t *testing.T) {
 	}
 	want := 20*(5-had) + 4*(rho(s.Pressure.In(units.Kilopascal))-rho(101.325))
 	close(t, "CO2", s.CO2.In(units.Gram), want, 1e-9)
-	close(t, "extract", s.Extract.In(units.GramPerLitre), want/20/y.CO2(), 1e-9)
+	close(t, "extract", s.Extract.In(units.GramPerLitre), want/20/y.CO2().In(units.Fraction), 1e-9)
 	near(t, "about 2.3 g/L of extract a volume", s.Extract.In(units.GramPerLitre), 9.0, 1)
 	if s.Verdict != carbonation.WithinRating || !s.Cautions.Has(carbonation.PressureVessel) || !s.Cautions.Has(carbonation.SugarCanFerment) {
 		t.Errorf("%v %v", s.Verdict, s.Cautions)

@@ -191,23 +191,22 @@ func AirOut(room units.Volume, freshAir units.VolumeFlow, level, most, fresh uni
 // extract: the mass, and the gas at a temperature and the pressure of the atmosphere.
 //
 //   - Source: the CO2 yield of the yeast (package gravity); [GasDensity].
-//   - Range: extract 0 to 1e6 kg, yield 0 to 1 g/g, 0 to 40 °C; otherwise the error is
+//   - Range: extract 0 to 1e6 kg, yield 0 to 1 of its mass, 0 to 40 °C; otherwise the error is
 //     a [*units.RangeError].
-//   - Units: grams of CO2 a gram of extract.
 //   - Uncertainty: 2 %, and 1 to 2 g/L that stays in the drink.
-func GivenOff(extract units.Mass, yield float64, t units.Temperature, outside units.Atmosphere) (units.Mass, units.Volume, error) {
+func GivenOff(extract units.Mass, yield units.Share, t units.Temperature, outside units.Atmosphere) (units.Mass, units.Volume, error) {
 	const fn = "carbonation.GivenOff"
 	if err := limit.Check(fn, "extract", extract.In(units.Kilogram), "kg", 0, 1e6, roomRange); err != nil {
 		return units.Mass{}, units.Volume{}, err
 	}
-	if err := limit.Check(fn, "CO2 yield", yield, "g/g", 0, 1, roomRange); err != nil {
+	if err := limit.Check(fn, "CO2 yield", yield.In(units.Fraction), "g/g", 0, 1, roomRange); err != nil {
 		return units.Mass{}, units.Volume{}, err
 	}
 	c := t.In(units.Celsius)
 	if err := limit.Check(fn, "temperature", c, "°C", 0, 40, roomRange); err != nil {
 		return units.Mass{}, units.Volume{}, err
 	}
-	g := extract.In(units.Gram) * yield
+	g := extract.In(units.Gram) * yield.In(units.Fraction)
 	v := volumeOf(c+chemistry.ZeroCelsius, outside.Pressure().In(units.Kilopascal), g)
 	return units.Gram.Of(checked.Number(g)), units.Litre.Of(checked.Number(v)), nil
 }

@@ -282,14 +282,14 @@ func TestAirOut(t *testing.T) {
 }
 
 func TestGivenOff(t *testing.T) {
-	m, v, err := carbonation.GivenOff(units.Kilogram.Of(5), 0.46286, celsius(20), units.Atmosphere{})
+	m, v, err := carbonation.GivenOff(units.Kilogram.Of(5), units.Fraction.Of(0.46286), celsius(20), units.Atmosphere{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "mass", m.In(units.Kilogram), 2.3143, 1e-9)
 	near(t, "volume", v.In(units.CubicMetre), 2.3143*0.5437, 2e-4)
 	try := func(kg, y, c float64) error {
-		_, _, err := carbonation.GivenOff(units.Kilogram.Of(checked.Number(kg)), y, celsius(c), units.Atmosphere{})
+		_, _, err := carbonation.GivenOff(units.Kilogram.Of(checked.Number(kg)), units.Fraction.Of(checked.Number(y)), celsius(c), units.Atmosphere{})
 		return err
 	}
 	refused(t, "extract", try(1e6+1, 0.5, 20), "extract")

@@ -55,7 +55,7 @@ func Spund(l Liquid, target units.CarbonDioxideContent, f Fermenter, y gravity.Y
 	if err := limit.Check(fn, "rating", f.Rating.In(units.KilopascalGauge), "kPa gauge", 0, mostRating, "a rating is not negative"); err != nil {
 		return Spunding{}, err
 	}
-	if err := limit.Check(fn, "CO2 yield", y.CO2(), "g/g", 0.01, 1, "a fermentation makes CO2"); err != nil {
+	if err := limit.Check(fn, "CO2 yield", y.CO2().In(units.Fraction), "g/g", 0.01, 1, "a fermentation makes CO2"); err != nil {
 		return Spunding{}, err
 	}
 	p, err := l.Pressure(target, t)
@@ -79,7 +79,7 @@ func Spund(l Liquid, target units.CarbonDioxideContent, f Fermenter, y gravity.Y
 	verdict, warned = iced(verdict, warned, t.In(units.Celsius) < l.freezes)
 	return Spunding{Valve: gauge, Pressure: p, Rating: f.Rating,
 		CO2:     units.Gram.Of(checked.Number(need)),
-		Extract: units.GramPerLitre.Of(checked.Number(need / y.CO2() / drink)),
+		Extract: units.GramPerLitre.Of(checked.Number(need / y.CO2().In(units.Fraction) / drink)),
 		Verdict: verdict, Cautions: (warned | cautions(SugarCanFerment)).list(),
 	}, nil
 }

@@ -21,25 +21,25 @@ func ExampleSolution_Dry() {
 }
 
 func ExampleSolution_WashYield() {
-	fmt.Printf("%.3f g of ethanol from 1 g of sugar\n", wash().WashYield().Ethanol())
+	fmt.Printf("%.3f g of ethanol from 1 g of sugar\n", wash().WashYield().Ethanol().In(units.Fraction))
 	// Output: 0.494 g of ethanol from 1 g of sugar
 }
 
 func ExampleBallingYield() {
 	y := gravity.BallingYield()
-	fmt.Printf("%.3f %.3f %.3f\n", 100*y.Ethanol(), 100*y.CO2(), 100*y.Biomass())
+	fmt.Printf("%.3f %.3f %.3f\n", 100*y.Ethanol().In(units.Fraction), 100*y.CO2().In(units.Fraction), 100*y.Biomass().In(units.Fraction))
 	// Output: 48.391 46.286 5.323
 }
 
 func ExampleStoichiometricYield() {
-	fmt.Printf("%.4f %.4f\n", gravity.StoichiometricYield(gravity.AsGlucose).Ethanol(), gravity.StoichiometricYield(gravity.AsSucrose).Ethanol())
+	fmt.Printf("%.4f %.4f\n", gravity.StoichiometricYield(gravity.AsGlucose).Ethanol().In(units.Fraction), gravity.StoichiometricYield(gravity.AsSucrose).Ethanol().In(units.Fraction))
 	// Output: 0.5114 0.5384
 }
 
 // 16.83 g/L of glucose for 1 % vol; of sucrose less, as it takes up water.
 func ExampleSugarWashYield() {
 	for _, k := range []gravity.Sugar{gravity.AsGlucose, gravity.AsSucrose} {
-		fmt.Printf("%.2f g/L\n", 7.8924/gravity.SugarWashYield(k).Ethanol())
+		fmt.Printf("%.2f g/L\n", 7.8924/gravity.SugarWashYield(k).Ethanol().In(units.Fraction))
 	}
 	// Output:
 	// 16.83 g/L
@@ -53,27 +53,27 @@ func ExampleNewYield() {
 }
 
 func ExampleYield_Ethanol() {
-	fmt.Println(gravity.BallingYield().Ethanol())
+	fmt.Println(gravity.BallingYield().Ethanol().In(units.Fraction))
 	// Output: 0.48391
 }
 
 func ExampleYield_CO2() {
-	fmt.Println(gravity.BallingYield().CO2())
+	fmt.Println(gravity.BallingYield().CO2().In(units.Fraction))
 	// Output: 0.46286
 }
 
 func ExampleYield_Biomass() {
-	fmt.Printf("%.5f\n", gravity.BallingYield().Biomass())
+	fmt.Printf("%.5f\n", gravity.BallingYield().Biomass().In(units.Fraction))
 	// Output: 0.05323
 }
 
 func ExampleYield_Residue() {
-	fmt.Printf("%.4f\n", gravity.SugarWashYield(gravity.AsGlucose).Residue())
+	fmt.Printf("%.4f\n", gravity.SugarWashYield(gravity.AsGlucose).Residue().In(units.Fraction))
 	// Output: 0.0364
 }
 
 func ExampleYield_Water() {
-	fmt.Printf("%.4f\n", gravity.SugarWashYield(gravity.AsSucrose).Water())
+	fmt.Printf("%.4f\n", gravity.SugarWashYield(gravity.AsSucrose).Water().In(units.Fraction))
 	// Output: 0.0526
 }
 

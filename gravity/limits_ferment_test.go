@@ -52,7 +52,7 @@ func TestLimitsOfFermentation(t *testing.T) {
 	_, err = gravity.FromStrengthAndReal(dry.ByVolume(), plato(0.1), wash)
 	if r := rangeError(t, err); r != nil { // the residue of that much ethanol
 		near(t, "value", r.Value, 0.1, 1e-12)
-		near(t, "least", r.Min, wash.Residue()/wash.Ethanol()*dry.ByMass().In(units.PercentMass), 0.001)
+		near(t, "least", r.Min, wash.Residue().In(units.Fraction)/wash.Ethanol().In(units.Fraction)*dry.ByMass().In(units.PercentMass), 0.001)
 		near(t, "most", r.Max, 30, 0)
 	}
 	// gravities from dry to 30 % mass of sugar

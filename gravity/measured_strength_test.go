@@ -17,8 +17,8 @@ func TestMeasuredStrengthNearTheFloor(t *testing.T) {
 	const p, u, part = 7.0, 0.0008, 0.03
 	base := gravity.SugarWashYield(gravity.AsSucrose)
 	yieldOf := func(k float64) gravity.Yield {
-		e, c := k*base.Ethanol(), k*base.CO2()
-		return ok[gravity.Yield](t)(newYield(e, c, 1+base.Water()-e-c-base.Residue(), base.Residue(), base.Water()))
+		e, c := k*base.Ethanol().In(units.Fraction), k*base.CO2().In(units.Fraction)
+		return ok[gravity.Yield](t)(newYield(e, c, 1+base.Water().In(units.Fraction)-e-c-base.Residue().In(units.Fraction), base.Residue().In(units.Fraction), base.Water().In(units.Fraction)))
 	}
 	wort := solution(t, 100-p, p, 0)
 	far := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(measured(t, wort.Gravity().SG(), u), measured(t, 1.004, u), base, percent(100*part), 0)).Uncertainty().In(units.PercentagePoint)
@@ -28,7 +28,7 @@ func TestMeasuredStrengthNearTheFloor(t *testing.T) {
 		inside, least, most := 0, math.Inf(1), 0.0
 		var mean, squares float64
 		for i := range n {
-			y := yieldOf(min(1+part*draw.NormFloat64(), 0.9999*(1+base.Water()-base.Residue())/(base.Ethanol()+base.CO2()))) // no less yeast than none
+			y := yieldOf(min(1+part*draw.NormFloat64(), 0.9999*(1+base.Water().In(units.Fraction)-base.Residue().In(units.Fraction))/(base.Ethanol().In(units.Fraction)+base.CO2().In(units.Fraction)))) // no less yeast than none
 			s, _, err := wort.Ferment(kg(p*(1-left)), y)
 			if err != nil {
 				t.Fatal(err)

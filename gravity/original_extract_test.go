@@ -20,9 +20,9 @@ func TestBallingYieldWorkedExamples(t *testing.T) {
 	near(t, "b", a/12, 0.5158, 0.0001)
 	// by the yield: from 100 g of beer 12.792 g extract, 5.921 g CO2, 0.681 g yeast
 	y := gravity.BallingYield()
-	near(t, "extract used", a/y.Ethanol(), 12.792, 0.0015)
-	near(t, "CO2", a/y.Ethanol()*y.CO2(), 5.921, 0.0007)
-	near(t, "yeast", a/y.Ethanol()*y.Biomass(), 0.681, 0.0005)
+	near(t, "extract used", a/y.Ethanol().In(units.Fraction), 12.792, 0.0015)
+	near(t, "CO2", a/y.Ethanol().In(units.Fraction)*y.CO2().In(units.Fraction), 5.921, 0.0007)
+	near(t, "yeast", a/y.Ethanol().In(units.Fraction)*y.Biomass().In(units.Fraction), 0.681, 0.0005)
 	// beer test: p = 11.177, n = 5.550, A = 2.888, b = 0.5134
 	a = ok[units.StrengthByMass](t)(rival.StrengthBalling(plato(11.177), plato(5.550))).In(units.PercentMass)
 	near(t, "A", a, 2.888, 0.002)
@@ -30,13 +30,13 @@ func TestBallingYieldWorkedExamples(t *testing.T) {
 	near(t, "p", ok[units.Extract](t)(rival.OriginalExtractBalling(massPct(2.888), plato(5.550))).In(units.DegreePlato), 11.177, 0.0035)
 	near(t, "n", ok[units.Extract](t)(rival.RealExtractBalling(plato(11.177), massPct(2.888))).In(units.DegreePlato), 5.550, 0.0035)
 	// 100 parts of extract: 48.391 ethanol, 46.286 CO2, 5.323 dry yeast (p. 370)
-	near(t, "ethanol", 100*y.Ethanol(), 48.391, 1e-9)
-	near(t, "CO2", 100*y.CO2(), 46.286, 1e-9)
-	near(t, "yeast", 100*y.Biomass(), 5.323, 1e-9)
+	near(t, "ethanol", 100*y.Ethanol().In(units.Fraction), 48.391, 1e-9)
+	near(t, "CO2", 100*y.CO2().In(units.Fraction), 46.286, 1e-9)
+	near(t, "yeast", 100*y.Biomass().In(units.Fraction), 5.323, 1e-9)
 	// modern form: 2.0665, 0.9565, 0.11 (Speers, Brewing calculations)
-	near(t, "extract per g", 1/y.Ethanol(), 2.0665, 0.00005)
-	near(t, "CO2 per g", y.CO2()/y.Ethanol(), 0.9565, 0.00005)
-	near(t, "yeast per g", y.Biomass()/y.Ethanol(), 0.11, 0.00005)
+	near(t, "extract per g", 1/y.Ethanol().In(units.Fraction), 2.0665, 0.00005)
+	near(t, "CO2 per g", y.CO2().In(units.Fraction)/y.Ethanol().In(units.Fraction), 0.9565, 0.00005)
+	near(t, "yeast per g", y.Biomass().In(units.Fraction)/y.Ethanol().In(units.Fraction), 0.11, 0.00005)
 }
 
 func TestOriginalExtractAfterBalling(t *testing.T) {

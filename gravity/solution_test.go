@@ -49,7 +49,7 @@ func TestFermentConservesMass(t *testing.T) {
 		s := drawSolution(t)
 		yields := []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose), gravity.StoichiometricYield(gravity.AsSucrose), gravity.StoichiometricYield(gravity.AsFructose), s.WashYield()}
 		y := yields[rapid.IntRange(0, len(yields)-1).Draw(t, "yield")]
-		balance(t, "yield", y.Ethanol()+y.CO2()+y.Biomass()+y.Residue(), 1+y.Water())
+		balance(t, "yield", y.Ethanol().In(units.Fraction)+y.CO2().In(units.Fraction)+y.Biomass().In(units.Fraction)+y.Residue().In(units.Fraction), 1+y.Water().In(units.Fraction))
 		used := inKg(s.Fermentable()) * rapid.Float64Range(0, 1).Draw(t, "part")
 		after, made, err := s.Ferment(kg(used), y)
 		if err != nil {

@@ -3,6 +3,7 @@ package gravity
 import (
 	"math"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -155,20 +156,22 @@ func hexoseYield(k Sugar, efficiency, glycerol float64) Yield {
 	return y
 }
 
-// Ethanol returns grams of ethanol made of a gram of extract.
-func (y Yield) Ethanol() float64 { return y.ethanol }
+// Ethanol returns the ethanol made of the extract, as a share of its mass.
+func (y Yield) Ethanol() units.Share { return part(y.ethanol) }
 
-// CO2 returns grams of carbon dioxide made of a gram of extract.
-func (y Yield) CO2() float64 { return y.co2 }
+// CO2 returns the carbon dioxide made of the extract, as a share of its mass.
+func (y Yield) CO2() units.Share { return part(y.co2) }
 
-// Biomass returns grams of dry yeast made of a gram of extract.
-func (y Yield) Biomass() float64 { return y.biomass }
+// Biomass returns the dry yeast made of the extract, as a share of its mass.
+func (y Yield) Biomass() units.Share { return part(y.biomass) }
 
-// Residue returns grams of glycerol and acids left of a gram of extract.
-func (y Yield) Residue() float64 { return y.residue }
+// Residue returns the glycerol and acids left of the extract, as a share of its mass.
+func (y Yield) Residue() units.Share { return part(y.residue) }
 
-// Water returns grams of water taken up with a gram of extract.
-func (y Yield) Water() float64 { return y.water }
+// Water returns the water taken up by the extract, as a share of its mass.
+func (y Yield) Water() units.Share { return part(y.water) }
+
+func part(x float64) units.Share { return units.Fraction.Of(checked.Number(x)) }
 
 // Fermented is what a fermentation made besides the liquid that it left. The mass
 // before is that of the liquid after, CO2 and yeast.

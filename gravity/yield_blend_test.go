@@ -13,7 +13,7 @@ import (
 // ethanol, 0.472 and 0.463 g of CO2.
 func ExampleYield_Blend() {
 	y := gravity.SugarWashYield(gravity.AsSucrose).Blend(gravity.BallingYield(), units.Percent.Of(50))
-	fmt.Printf("%.3f g of ethanol and %.3f g of CO2 from a gram\n", y.Ethanol(), y.CO2())
+	fmt.Printf("%.3f g of ethanol and %.3f g of CO2 from a gram\n", y.Ethanol().In(units.Fraction), y.CO2().In(units.Fraction))
 	// Output: 0.489 g of ethanol and 0.467 g of CO2 from a gram
 }
 
@@ -22,7 +22,7 @@ func TestBlend(t *testing.T) {
 	malt, wash := gravity.BallingYield(), gravity.SugarWashYield(gravity.AsGlucose)
 	for _, part := range []float64{0, 17, 100} {
 		y := wash.Blend(malt, percent(part))
-		if sum := y.Ethanol() + y.CO2() + y.Biomass() + y.Residue() - y.Water(); math.Abs(sum-1) > 1e-12 {
+		if sum := y.Ethanol().In(units.Fraction) + y.CO2().In(units.Fraction) + y.Biomass().In(units.Fraction) + y.Residue().In(units.Fraction) - y.Water().In(units.Fraction); math.Abs(sum-1) > 1e-12 {
 			t.Errorf("%g %%: %.15g g from a gram", part, sum)
 		}
 	}

@@ -12,17 +12,17 @@ import (
 // glucose 180.156, sucrose 342.297, water 18.015.
 func TestStoichiometricYield(t *testing.T) {
 	g, s := gravity.StoichiometricYield(gravity.AsGlucose), gravity.StoichiometricYield(gravity.AsSucrose)
-	near(t, "ethanol of glucose", g.Ethanol(), 2*46.069/180.156, 1e-9)
-	near(t, "CO2 of glucose", g.CO2(), 2*44.009/180.156, 1e-9)
-	near(t, "water of glucose", g.Water(), 0, 0)
-	near(t, "ethanol of sucrose", s.Ethanol(), 4*46.069/342.297, 1e-9)
-	near(t, "CO2 of sucrose", s.CO2(), 4*44.009/342.297, 1e-9)
-	near(t, "water of sucrose", s.Water(), 18.015/342.297, 1e-9)
+	near(t, "ethanol of glucose", g.Ethanol().In(units.Fraction), 2*46.069/180.156, 1e-9)
+	near(t, "CO2 of glucose", g.CO2().In(units.Fraction), 2*44.009/180.156, 1e-9)
+	near(t, "water of glucose", g.Water().In(units.Fraction), 0, 0)
+	near(t, "ethanol of sucrose", s.Ethanol().In(units.Fraction), 4*46.069/342.297, 1e-9)
+	near(t, "CO2 of sucrose", s.CO2().In(units.Fraction), 4*44.009/342.297, 1e-9)
+	near(t, "water of sucrose", s.Water().In(units.Fraction), 18.015/342.297, 1e-9)
 	for _, y := range []gravity.Yield{g, s} {
-		near(t, "yeast", y.Biomass(), 0, 0)
-		near(t, "residue", y.Residue(), 0, 0)
+		near(t, "yeast", y.Biomass().In(units.Fraction), 0, 0)
+		near(t, "residue", y.Residue().In(units.Fraction), 0, 0)
 	}
-	if gravity.StoichiometricYield(gravity.AsFructose).Ethanol() != g.Ethanol() {
+	if gravity.StoichiometricYield(gravity.AsFructose).Ethanol().In(units.Fraction) != g.Ethanol().In(units.Fraction) {
 		t.Error("fructose")
 	}
 }
@@ -30,16 +30,16 @@ func TestStoichiometricYield(t *testing.T) {
 // French order of 3 May 1996 art. 2: 16.83 g of sugar a litre give 1 % vol.
 func TestSugarWashYield(t *testing.T) {
 	y := gravity.SugarWashYield(gravity.AsGlucose)
-	near(t, "g/L for 1 % vol", 7.8924/y.Ethanol(), 16.83, 1e-6)
+	near(t, "g/L for 1 % vol", 7.8924/y.Ethanol().In(units.Fraction), 16.83, 1e-6)
 	s := gravity.SugarWashYield(gravity.AsSucrose)
-	near(t, "sucrose", s.Ethanol()/y.Ethanol(), 1+18.015/342.297, 1e-9)
-	near(t, "residue, Pasteur 1860 (recalled from memory)", s.Residue()*100, 3.16+0.67, 0.005)
+	near(t, "sucrose", s.Ethanol().In(units.Fraction)/y.Ethanol().In(units.Fraction), 1+18.015/342.297, 1e-9)
+	near(t, "residue, Pasteur 1860 (recalled from memory)", s.Residue().In(units.Fraction)*100, 3.16+0.67, 0.005)
 	// The yeast lies between Pasteur's 1 g and Balling's 5.3 g of 100 g.
-	if b := 100 * s.Biomass(); b < 1 || b > 5.4 {
+	if b := 100 * s.Biomass().In(units.Fraction); b < 1 || b > 5.4 {
 		t.Errorf("%v g of yeast", b)
 	}
-	near(t, "balance", s.Ethanol()+s.CO2()+s.Biomass()+s.Residue(), 1+s.Water(), 1e-15)
-	near(t, "CO2 and ethanol in step", s.CO2()/s.Ethanol(), 44.009/46.069, 1e-9)
+	near(t, "balance", s.Ethanol().In(units.Fraction)+s.CO2().In(units.Fraction)+s.Biomass().In(units.Fraction)+s.Residue().In(units.Fraction), 1+s.Water().In(units.Fraction), 1e-15)
+	near(t, "CO2 and ethanol in step", s.CO2().In(units.Fraction)/s.Ethanol().In(units.Fraction), 44.009/46.069, 1e-9)
 	if gravity.SugarWashYield(gravity.AsDextrin) == y {
 		t.Error("other kinds count as sucrose")
 	}
@@ -60,15 +60,15 @@ func TestYieldOfNothing(t *testing.T) {
 
 func TestNewYield(t *testing.T) {
 	y, err := newYield(0.48, 0.46, 0.05, 0.01, 0)
-	if err != nil || y.Ethanol() != 0.48 || y.CO2() != 0.46 || math.Abs(y.Biomass()-0.05) > 1e-12 || y.Residue() != 0.01 || y.Water() != 0 {
+	if err != nil || y.Ethanol().In(units.Fraction) != 0.48 || y.CO2().In(units.Fraction) != 0.46 || math.Abs(y.Biomass().In(units.Fraction)-0.05) > 1e-12 || y.Residue().In(units.Fraction) != 0.01 || y.Water().In(units.Fraction) != 0 {
 		t.Errorf("%+v %v", y, err)
 	}
 	y, err = newYield(0.5114, 0.4886, 0, 0, 0)
-	if err != nil || y.Biomass() < 0 {
+	if err != nil || y.Biomass().In(units.Fraction) < 0 {
 		t.Errorf("%+v %v", y, err)
 	}
 	y, err = newYield(0.5114, 0.4886004, 0, 0, 0)
-	if err != nil || y.Biomass() != 0 || y.Ethanol()+y.CO2() != 1 {
+	if err != nil || y.Biomass().In(units.Fraction) != 0 || y.Ethanol().In(units.Fraction)+y.CO2().In(units.Fraction) != 1 {
 		t.Errorf("%+v %v", y, err)
 	}
 	for _, c := range []struct {
@@ -90,11 +90,11 @@ func TestWashYieldOfMix(t *testing.T) {
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.AsGlucose, kg(6)))
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.AsDextrin, kg(1)))
 	y := s.WashYield()
-	near(t, "ethanol", 10*y.Ethanol(), 4*gravity.SugarWashYield(gravity.AsSucrose).Ethanol()+6*gravity.SugarWashYield(gravity.AsGlucose).Ethanol(), 1e-12)
-	near(t, "CO2", 10*y.CO2(), 4*gravity.SugarWashYield(gravity.AsSucrose).CO2()+6*gravity.SugarWashYield(gravity.AsGlucose).CO2(), 1e-12)
-	near(t, "residue", 10*y.Residue(), 4*gravity.SugarWashYield(gravity.AsSucrose).Residue()+6*gravity.SugarWashYield(gravity.AsGlucose).Residue(), 1e-12)
-	near(t, "water", 10*y.Water(), 4*18.015/342.297, 1e-9)
-	near(t, "balance", y.Ethanol()+y.CO2()+y.Biomass()+y.Residue(), 1+y.Water(), 1e-15)
+	near(t, "ethanol", 10*y.Ethanol().In(units.Fraction), 4*gravity.SugarWashYield(gravity.AsSucrose).Ethanol().In(units.Fraction)+6*gravity.SugarWashYield(gravity.AsGlucose).Ethanol().In(units.Fraction), 1e-12)
+	near(t, "CO2", 10*y.CO2().In(units.Fraction), 4*gravity.SugarWashYield(gravity.AsSucrose).CO2().In(units.Fraction)+6*gravity.SugarWashYield(gravity.AsGlucose).CO2().In(units.Fraction), 1e-12)
+	near(t, "residue", 10*y.Residue().In(units.Fraction), 4*gravity.SugarWashYield(gravity.AsSucrose).Residue().In(units.Fraction)+6*gravity.SugarWashYield(gravity.AsGlucose).Residue().In(units.Fraction), 1e-12)
+	near(t, "water", 10*y.Water().In(units.Fraction), 4*18.015/342.297, 1e-9)
+	near(t, "balance", y.Ethanol().In(units.Fraction)+y.CO2().In(units.Fraction)+y.Biomass().In(units.Fraction)+y.Residue().In(units.Fraction), 1+y.Water().In(units.Fraction), 1e-15)
 	if water := solution(t, 1, 0, 0); water.WashYield() != gravity.SugarWashYield(gravity.AsSucrose) {
 		t.Error("without sugar")
 	}

@@ -11,10 +11,9 @@ import (
 // Dropped is a water at equilibrium with a mineral.
 type Dropped struct {
 	Equilibrium Equilibrium
-	// Amount is that of the mineral, in mmol/L: positive what dropped out, negative
-	// what dissolved.
-	Amount float64
-	Mass   units.MassConcentration // of the solid, whichever way it went
+	Amount      units.MolarConcentration // of the mineral that dropped out, or dissolved
+	Mass        units.MassConcentration  // the same
+	Dissolved   bool                     // it dissolved, as the water was below saturation
 }
 
 // AtRestWith returns the water after enough time with a solid mineral in it: what is
@@ -80,8 +79,11 @@ func (p Profile) settleMineral(fn string, m Mineral, co2 CO2Loss, dissolves bool
 	if err != nil { // not reached: x is an amount that the search has tried
 		return Dropped{}, err
 	}
-	mass := math.Abs(x) * mineralMasses[m]
-	return Dropped{last, x, units.MilligramPerLitre.Of(checked.Number(mass))}, nil
+	amount := math.Abs(x)
+	return Dropped{
+		Equilibrium: last, Amount: units.MillimolePerLitre.Of(checked.Number(amount)),
+		Mass: units.MilligramPerLitre.Of(checked.Number(amount * mineralMasses[m])), Dissolved: x < 0,
+	}, nil
 }
 
 const leastDissolved = -0.01 // mmol/L dropped out: where the search for more begins

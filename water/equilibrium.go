@@ -169,7 +169,7 @@ func (e *Equilibrium) closed(fn string, p *Profile) error {
 // 90 °C, above an ionic strength of 0.5 mol/kg, or where the pH would leave 0 to 14.
 //
 //   - Source: mass balances and electroneutrality; constants as
-//     carbonate_constants.go and weak_acid_constants.go give them.
+//     [Species.Describe] prints them.
 //   - Uncertainty: 0.02 in pH against a general geochemistry program, most of it for what
 //     CaHCO3+ is taken to bind. In waters of sodium and alkalinity it is more when
 //     warm, 0.15 at 50 °C and 0.4 at 90 °C in 20 mEq/L of them: of NaCO3- compilations agree at 25 °C alone (log K 1.27) and not on the sign

@@ -106,9 +106,11 @@ func ExampleProfile_BoiledAt() {
 func ExampleProfile_AcidToPH() {
 	d, err := measured().AcidToPH(water.LacticAcid, 5.6, units.Litre.Of(60), water.CO2LostToAir())
 	fmt.Println(d.Amount.Text(units.Millimole, 1), d.Acid, err)
-	sold, _ := water.NewSold(water.LacticAcid, units.Percent.Of(88), units.GramPerMillilitre.Of(1.206))
-	fmt.Println(sold.Volume(d.Amount).Text(units.Millilitre, 2), sold.Mass(d.Amount).Text(units.Gram, 2), "of", sold.Share(), sold.Acid())
-	fmt.Println(sold.Molarity().Text(units.MolePerLitre, 2), sold.Density(), sold.Note(), len(water.SoldAcids()))
+	sold, _ := water.LacticAcid.AsSold(units.Percent.Of(88), units.GramPerMillilitre.Of(1.206))
+	dose, _ := d.Acid.Dose(d.Amount, sold)
+	fmt.Println(dose.Volume().Text(units.Millilitre, 2), dose.Mass.Text(units.Gram, 2), "of", sold)
+	is, share, _ := water.AcidOf(sold)
+	fmt.Println(is, share.Text(units.Percent, 1), sold.Density(), len(water.SoldAcids()))
 	fmt.Println(d.Cautions[0])
 	kept, after, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2Kept())
 	ph, _ := after.PH()
@@ -117,8 +119,8 @@ func ExampleProfile_AcidToPH() {
 	fmt.Println(gas.Text(units.MillimolePerLitre, 3), len(water.AcidCautions()))
 	// Output:
 	// 31.7 mmol lactic acid <nil>
-	// 2.69 mL 3.24 g of 88 % lactic acid
-	// 11.78 mol/L 1206 kg/m³  15
+	// 2.69 mL 3.24 g of lactic acid 88 %
+	// lactic acid 88.0 % 1206 kg/m³ 15
 	// Concentrated acid burns: goggles, gloves, and the acid into the liquid, never the liquid into the acid; food grade only.
 	// 0.444 mmol/L 5.6
 	// 0.524 mmol/L 3

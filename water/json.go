@@ -99,34 +99,6 @@ func (e *Equilibrium) UnmarshalJSON(text []byte) error {
 	return nil
 }
 
-// soldJSON is an acid as sold.
-type soldJSON struct {
-	Acid    Acid          `json:"acid"`
-	Share   units.Share   `json:"share"`
-	Density units.Density `json:"density,omitzero"`
-	Note    string        `json:"note,omitempty"`
-}
-
-// MarshalJSON writes the acid, its share and its density.
-func (s Sold) MarshalJSON() ([]byte, error) {
-	return json.Marshal(soldJSON{s.acid, s.Share(), s.Density(), s.note})
-}
-
-// UnmarshalJSON reads what [Sold.MarshalJSON] writes; errors are those of [NewSold].
-func (s *Sold) UnmarshalJSON(text []byte) error {
-	var in soldJSON
-	if err := json.Unmarshal(text, &in); err != nil {
-		return err
-	}
-	out, err := NewSold(in.Acid, in.Share, in.Density)
-	if err != nil {
-		return limit.Named("water.Sold.UnmarshalJSON", err)
-	}
-	out.note = in.Note
-	*s = out
-	return nil
-}
-
 // lossJSON is a CO2Loss: kept where it has no pressure.
 type lossJSON struct {
 	LostTo *units.AbsolutePressure `json:"lost_to,omitempty"`

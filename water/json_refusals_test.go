@@ -20,8 +20,6 @@ func TestJSONRefusals(t *testing.T) {
 		{new(water.Equilibrium), `[]`, "cannot unmarshal"},
 		{new(water.Equilibrium), `{"temperature":"20 °C"}`, "water.Equilibrium.UnmarshalJSON: "},
 		{new(water.Equilibrium), `{"temperature":"300 °C"}`, "water.Equilibrium.UnmarshalJSON: "},
-		{new(water.Sold), `[]`, "cannot unmarshal"},
-		{new(water.Sold), `{"acid":"lactic acid","share":"0 %"}`, "water.Sold.UnmarshalJSON: "},
 		{new(water.CO2Loss), `[]`, "cannot unmarshal"},
 		{new(water.Residual), `[]`, "cannot unmarshal"},
 		{new(water.DrinkingLimit), `[]`, "cannot unmarshal"},

@@ -25,7 +25,7 @@ func TestRangesPrinted(t *testing.T) {
 	sold := func(percent, density float64) error {
 		d, _ := units.KilogramPerCubicMetre.Try(density)
 		w, _ := units.Percent.Try(percent)
-		_, err := NewSold(LacticAcid, w, d)
+		_, err := LacticAcid.AsSold(w, d)
 		return err
 	}
 	wash := func(w Totals) error { _, err := washPH(w, celsius(20)); return err }

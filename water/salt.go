@@ -47,31 +47,34 @@ const mmolPerMol = 1000
 var brought = [...]struct {
 	ion   Ion
 	mass  float64 // g/mol of what the share is the mass of
-	share func(*material.Composition) units.Share
+	share func(*material.Composition) *units.Share
 }{
-	{Calcium, chemistry.Ca, func(c *material.Composition) units.Share { return c.Calcium }},
-	{Magnesium, chemistry.Mg, func(c *material.Composition) units.Share { return c.Magnesium }},
-	{Sodium, chemistry.Na, func(c *material.Composition) units.Share { return c.Sodium }},
-	{Potassium, chemistry.K, func(c *material.Composition) units.Share { return c.Potassium }},
-	{Ammonium, chemistry.N, func(c *material.Composition) units.Share { return c.AmmoniumNitrogen }},
-	{Zinc, chemistry.Zn, func(c *material.Composition) units.Share { return c.Zinc }},
-	{Chloride, chemistry.Cl, func(c *material.Composition) units.Share { return c.Chloride }},
-	{Sulfate, ionTable[Sulfate].mass, func(c *material.Composition) units.Share { return c.Sulfate }},
-	{Bicarbonate, ionTable[Bicarbonate].mass, func(c *material.Composition) units.Share { return c.Bicarbonate }},
-	{Carbonate, ionTable[Carbonate].mass, func(c *material.Composition) units.Share { return c.Carbonate }},
-	{Hydroxide, ionTable[Hydroxide].mass, func(c *material.Composition) units.Share { return c.Hydroxide }},
-	{Phosphate, chemistry.P, func(c *material.Composition) units.Share { return c.Phosphorus }},
-	{Lactate, ionTable[Lactate].mass, func(c *material.Composition) units.Share { return c.Lactate }},
-	{Citrate, ionTable[Citrate].mass, func(c *material.Composition) units.Share { return c.Citrate }},
-	{Sulfite, chemistry.S + 2*chemistry.O, func(c *material.Composition) units.Share { return c.SulfurDioxide }},
+	{Calcium, chemistry.Ca, func(c *material.Composition) *units.Share { return &c.Calcium }},
+	{Magnesium, chemistry.Mg, func(c *material.Composition) *units.Share { return &c.Magnesium }},
+	{Sodium, chemistry.Na, func(c *material.Composition) *units.Share { return &c.Sodium }},
+	{Potassium, chemistry.K, func(c *material.Composition) *units.Share { return &c.Potassium }},
+	{Ammonium, chemistry.N, func(c *material.Composition) *units.Share { return &c.AmmoniumNitrogen }},
+	{Zinc, chemistry.Zn, func(c *material.Composition) *units.Share { return &c.Zinc }},
+	{Chloride, chemistry.Cl, func(c *material.Composition) *units.Share { return &c.Chloride }},
+	{Sulfate, ionTable[Sulfate].mass, func(c *material.Composition) *units.Share { return &c.Sulfate }},
+	{Bicarbonate, ionTable[Bicarbonate].mass, func(c *material.Composition) *units.Share { return &c.Bicarbonate }},
+	{Carbonate, ionTable[Carbonate].mass, func(c *material.Composition) *units.Share { return &c.Carbonate }},
+	{Hydroxide, ionTable[Hydroxide].mass, func(c *material.Composition) *units.Share { return &c.Hydroxide }},
+	{Phosphate, chemistry.P, func(c *material.Composition) *units.Share { return &c.Phosphorus }},
+	{Lactate, ionTable[Lactate].mass, func(c *material.Composition) *units.Share { return &c.Lactate }},
+	{Citrate, ionTable[Citrate].mass, func(c *material.Composition) *units.Share { return &c.Citrate }},
+	{Malate, ionTable[Malate].mass, func(c *material.Composition) *units.Share { return &c.Malate }},
+	{Tartrate, ionTable[Tartrate].mass, func(c *material.Composition) *units.Share { return &c.Tartrate }},
+	{Acetate, ionTable[Acetate].mass, func(c *material.Composition) *units.Share { return &c.Acetate }},
+	{Sulfite, chemistry.S + 2*chemistry.O, func(c *material.Composition) *units.Share { return &c.SulfurDioxide }},
 }
 
 // yieldOf works out what a gram of a material brings. It is a salt if its ions balance
 // within a hundredth, which is as good as labels are printed.
 func yieldOf(m material.Material) *yield {
 	c := m.Composition()
-	y := &yield{alkalinity: c.Alkalinity.In(units.Fraction) * mmolPerMol / ionTable[Hydroxide].mass}
-	left, size := -y.alkalinity, y.alkalinity
+	y := &yield{alkalinity: c.Alkalinity.Minus(c.Acidity).In(units.Fraction) * mmolPerMol / ionTable[Hydroxide].mass}
+	left, size := -y.alkalinity, math.Abs(y.alkalinity)
 	for _, b := range brought {
 		mmol := b.share(&c).In(units.Fraction) * mmolPerMol / b.mass
 		if mmol == 0 {

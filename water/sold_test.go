@@ -1,9 +1,12 @@
 package water
 
 import (
+	"errors"
 	"testing"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // mol/L of acids as sold, from share and density by another program; the densities
@@ -23,31 +26,56 @@ func TestSold(t *testing.T) {
 	}
 	for i, w := range want {
 		s := all[i]
-		if s.Acid() != w.acid {
-			t.Errorf("%v at %d", s.Acid(), i)
+		acid, share, err := AcidOf(s)
+		if err != nil || acid != w.acid {
+			t.Errorf("%v at %d, %v", acid, i, err)
 		}
-		near(t, w.acid.Name(), s.Share().In(units.Percent), w.percent, 1e-9)
-		near(t, w.acid.Name(), s.Molarity().In(units.MolePerLitre), w.molar, 0.00051)
-		n := units.Mole.Of(0.5)
-		near(t, "mass", s.Mass(n).In(units.Gram)*s.share, 0.5*s.acid.MolarMass(), 1e-9)
+		near(t, w.acid.Name(), share.In(units.Percent), w.percent, 1e-9)
+		d, err := acid.Dose(units.Mole.Of(0.5), s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "mass", d.Mass.In(units.Gram)*share.In(units.Fraction), 0.5*acid.MolarMass(), 1e-9)
 		if w.molar > 0 {
-			near(t, "volume", s.Volume(n).In(units.Litre), 0.5/s.Molarity().In(units.MolePerLitre), 1e-9)
-			near(t, "density", s.Density().In(units.GramPerMillilitre), s.Mass(n).In(units.Gram)/s.Volume(n).In(units.Millilitre), 1e-9)
-		} else if !s.Volume(n).IsZero() {
+			near(t, w.acid.Name(), 0.5/d.Volume().In(units.Litre), w.molar, 0.00051)
+			near(t, "density", s.Density().In(units.GramPerMillilitre), d.Mass.In(units.Gram)/d.Volume().In(units.Millilitre), 1e-9)
+		} else if !d.Volume().IsZero() {
 			t.Error("a powder has a volume")
 		}
-		if (s.Note() != "") != (w.acid == LacticAcid || w.acid == CitricAcid) {
-			t.Errorf("note %q", s.Note())
+		if s.Cautions().Has("lactoyllactic_acid") != (w.acid == LacticAcid) {
+			t.Errorf("%s: %v", s, s.Cautions())
 		}
+		// The same acid by its amount and by its mass makes the same water.
+		p := reports[0].profile(t, 20)
+		byAmount, err := p.AddAcid(acid, units.Millimole.Of(10), units.Litre.Of(100))
+		if err != nil {
+			t.Fatal(err)
+		}
+		tenth, _ := acid.Dose(units.Millimole.Of(10), s)
+		byMass, err := p.Add(units.Litre.Of(100), tenth)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, s.Name()+", alkalinity", byMass.alk, byAmount.alk, 1e-9)
+		near(t, s.Name()+", its ion", byMass.mg[acid.Ion()], byAmount.mg[acid.Ion()], 1e-9)
 	}
-	for name, f := range map[string]func() (Sold, error){
-		"acid":  func() (Sold, error) { return NewSold(Acid(99), units.Percent.Of(50), units.Density{}) },
-		"share": func() (Sold, error) { return NewSold(LacticAcid, units.Share{}, units.Density{}) },
-		"light": func() (Sold, error) {
-			return NewSold(LacticAcid, units.Percent.Of(50), units.KilogramPerCubicMetre.Of(899))
+	if _, _, err := AcidOf(material.Gypsum()); !stateError(err) {
+		t.Error(err)
+	}
+	if _, err := LacticAcid.Dose(units.Mole.Of(1), all[0]); !stateError(err) {
+		t.Error(err)
+	}
+	if _, err := PhosphoricAcid.Dose(units.Mole.Of(-1), all[0]); !refused(err) {
+		t.Error(err)
+	}
+	for name, f := range map[string]func() (material.Material, error){
+		"acid":  func() (material.Material, error) { return Acid(99).AsSold(units.Percent.Of(50), units.Density{}) },
+		"share": func() (material.Material, error) { return LacticAcid.AsSold(units.Share{}, units.Density{}) },
+		"light": func() (material.Material, error) {
+			return LacticAcid.AsSold(units.Percent.Of(50), units.KilogramPerCubicMetre.Of(899))
 		},
-		"heavy": func() (Sold, error) {
-			return NewSold(LacticAcid, units.Percent.Of(50), units.KilogramPerCubicMetre.Of(2001))
+		"heavy": func() (material.Material, error) {
+			return LacticAcid.AsSold(units.Percent.Of(50), units.KilogramPerCubicMetre.Of(2001))
 		},
 	} {
 		_, err := f()
@@ -55,17 +83,34 @@ func TestSold(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	s, err := NewSold(LacticAcid, units.Percent.Of(88), units.GramPerMillilitre.Of(1.206))
+	s, err := LacticAcid.AsSold(units.Percent.Of(88), units.GramPerMillilitre.Of(1.206))
 	if err != nil {
 		t.Fatal(err)
 	}
-	near(t, "lactic 88", s.Molarity().In(units.MolePerLitre), 11.782, 0.0006)
+	if s.Name() != "lactic acid 88 %" || !s.Equal(all[6]) {
+		t.Error(s)
+	}
 	for _, d := range []units.Density{units.KilogramPerCubicMetre.Of(900), units.KilogramPerCubicMetre.Of(2000)} {
-		if _, err := NewSold(LacticAcid, units.Percent.Of(0.01), d); err != nil {
+		if _, err := LacticAcid.AsSold(units.Percent.Of(0.01), d); err != nil {
 			t.Error(err)
 		}
 	}
-	if !(Sold{}).Mass(units.Mole.Of(1)).IsZero() || !(Sold{}).Molarity().IsZero() {
-		t.Error("the zero value holds acid")
-	}
 }
+
+// An acid by its label in the words of the label is the same acid: lactic 88 % brings 0.88 × 89.070/90.078
+// of lactate and takes alkalinity as 0.88 × 17.007/90.078 of hydroxide does.
+func TestAcidByLabel(t *testing.T) {
+	m, err := material.ByLabel("a lactic acid", material.Composition{Lactate: percent(88 * 89.070 / 90.078), Acidity: percent(88 * 17.007 / 90.078)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	acid, share, err := AcidOf(m)
+	if err != nil || acid != LacticAcid {
+		t.Fatal(acid, err)
+	}
+	near(t, "share", share.In(units.Percent), 88, 1e-3)
+}
+
+func percent(x float64) units.Share { return units.Percent.Of(checked.Number(x)) }
+
+func stateError(err error) bool { _, is := errors.AsType[*units.StateError](err); return is }

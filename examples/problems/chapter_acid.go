@@ -117,7 +117,7 @@ func gypsumSolubility() Problem {
 			}{{units.Celsius.Of(25), 0.0151, 0.00045}, {units.Celsius.Of(0.5), 0.0128, 0.00038}} {
 				d := must(must(water.NewProfile(row.t, units.CalciumCarbonate{})).AtRestWith(water.GypsumMineral, water.CO2LostToAir()))
 				// A litre at 20 °C is 0.9982 kg of water.
-				mol := -d.Amount / 0.9982 / 1000
+				mol := d.Amount.In(units.MillimolePerLitre) / 0.9982 / 1000
 				w.Step("%s: %.2f g/kg; of the calcium %s are paired with sulfate.", row.t.Text(units.Celsius, 1), mol*material.Gypsum().MolarMass(),
 					d.Equilibrium.Of(must(water.ParseSpecies("CaSO4"))).Text(units.MillimolePerLitre, 2))
 				w.Answer("at "+row.t.Text(units.Celsius, 1), mol, 4, "mol/kg", row.print, row.within)
@@ -136,7 +136,7 @@ func calciteUnderGas() Problem {
 			"(0.0089 and 0.0093), so 10 % is allowed."},
 		Work: func(w *Working) {
 			d := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).AtRestWith(water.Calcite, water.CO2LostTo(units.Bar.Of(1))))
-			mol := -d.Amount / 0.9982 / 1000
+			mol := d.Amount.In(units.MillimolePerLitre) / 0.9982 / 1000
 			w.Step("At equilibrium %.5f mol have dissolved in a kilogram, %.2f g; the pH is %.2f.", mol, mol*material.Chalk().MolarMass(), d.Equilibrium.PH())
 			w.Step("Whoever doses it as a salt is warned: “%s.”", water.DoseWarnings(units.Litre.Of(60), material.Chalk().Dose(units.Gram.Of(6)))[0])
 			w.Answer("solubility", mol, 4, "mol/kg", 0.00917, 0.00092)

@@ -14,13 +14,15 @@ func acidFromTheBottle() Problem {
 		Source: Source{ByHand, "H3PO4 is 97.994 g/mol. A litre weighs 1690 g and holds 1690 × 0.85/97.994 = 14.659 mol. 0.15 mol are 0.15 × 97.994/0.85 = " +
 			"17.293 g, or 17.293/1.69 = 10.233 mL."},
 		Work: func(w *Working) {
-			bottle := must(water.NewSold(water.PhosphoricAcid, units.Percent.Of(85), units.GramPerMillilitre.Of(1.69)))
+			bottle := must(water.PhosphoricAcid.AsSold(units.Percent.Of(85), units.GramPerMillilitre.Of(1.69)))
 			n := units.Mole.Of(0.15)
-			w.Step("A litre of it holds %s.", bottle.Molarity().Text(units.MolePerLitre, 3))
-			w.Step("0.15 mol are %s of it as weighed.", bottle.Mass(n).Text(units.Gram, 2))
-			w.Answer("amount in a litre", bottle.Molarity().In(units.MolePerLitre), 3, "mol/L", 14.659, 0.0005)
-			w.Answer("mass", bottle.Mass(n).In(units.Gram), 2, "g", 17.293, 0.0005)
-			w.Answer("volume", bottle.Volume(n).In(units.Millilitre), 2, "mL", 10.233, 0.0005)
+			dose := must(water.PhosphoricAcid.Dose(n, bottle))
+			litre := n.In(units.Mole) / dose.Volume().In(units.Litre)
+			w.Step("A litre of it holds %.3f mol/L.", litre)
+			w.Step("0.15 mol are %s of it as weighed.", dose.Mass.Text(units.Gram, 2))
+			w.Answer("amount in a litre", litre, 3, "mol/L", 14.659, 0.0005)
+			w.Answer("mass", dose.Mass.In(units.Gram), 2, "g", 17.293, 0.0005)
+			w.Answer("volume", dose.Volume().In(units.Millilitre), 2, "mL", 10.233, 0.0005)
 			w.Caution(water.AcidCautions().Texts()...)
 		},
 	}
@@ -152,9 +154,9 @@ func limeWater() Problem {
 		Work: func(w *Working) {
 			d := must(must(water.Distilled(units.Celsius.Of(25))).AtRestWith(water.Portlandite, water.CO2LostTo(units.AbsolutePressure{})))
 			w.Step("Calcium %s, of which %s stand as CaOH+.", d.Equilibrium.Water().Ion(water.Calcium).Text(units.MilligramPerLitre, 0), d.Equilibrium.Of(must(water.ParseSpecies("CaOH+"))).Text(units.MillimolePerLitre, 2))
-			w.Step("60 L of it would take %.0f g of lime.", 60*-d.Amount/1000*material.SlakedLime().MolarMass())
+			w.Step("60 L of it would take %.0f g of lime.", 60*d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass())
 			w.Answer("pH", d.Equilibrium.PH(), 2, "", 12.454, 0.02)
-			w.Answer("lime dissolved", -d.Amount/1000*material.SlakedLime().MolarMass(), 2, "g/L", 1.504, 0.045)
+			w.Answer("lime dissolved", d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass(), 2, "g/L", 1.504, 0.045)
 			w.Caution(material.Burns.Text())
 		},
 	}

@@ -138,7 +138,7 @@ func underAValve() Problem {
 			_, drink := sparkler()
 			f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
 			s := must(carbonation.Spund(drink, units.GramCO2PerLitre.Of(4), f, gravity.SugarWashYield(gravity.AsSucrose), units.Celsius.Of(18), units.Atmosphere{}))
-			w.Step("The valve has to hold %s; that takes %s of CO2 for drink and room, at %.4f g from a gram of sugar.", s.Pressure.Text(units.Bar, 3), s.CO2.Text(units.Gram, 1), gravity.SugarWashYield(gravity.AsSucrose).CO2())
+			w.Step("The valve has to hold %s; that takes %s of CO2 for drink and room, at %.4f g from a gram of sugar.", s.Pressure.Text(units.Bar, 3), s.CO2.Text(units.Gram, 1), gravity.SugarWashYield(gravity.AsSucrose).CO2().In(units.Fraction))
 			w.Step("With the rating of 2 bar: %s.", s.Verdict)
 			w.Answer("valve", s.Valve.In(units.BarGauge), 2, "bar", 1.36, 0.03)
 			w.Answer("sugar left", s.Extract.In(units.GramPerLitre), 1, "g/L", 6.2, 0.15)

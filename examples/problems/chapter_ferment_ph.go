@@ -57,7 +57,7 @@ func protonsFromAmmonium() Problem {
 			amino := must(m.Ferment(ferment.Substrate{Hexose: units.Kilogram.Of(1), Amino: units.Gram.Of(1)}))
 			in, out := salt.Ledgers()
 			w.Step("The gram lets %s of yeast grow.", salt.DryYeast.Text(units.Gram, 1))
-			w.Step("Charge in %.5f mol, out %.5f mol; carbon in %.4f mol, out %.4f mol: nothing is lost.", in.Charge, out.Charge, in.C, out.C)
+			w.Step("Charge in %.5f mol, out %.5f mol; carbon in %.4f mol, out %.4f mol: nothing is lost.", in.Charge.In(units.Mole), out.Charge.In(units.Mole), in.C.In(units.Mole), out.C.In(units.Mole))
 			w.Step("From amino nitrogen: %s of H+.", amino.Protons.Text(units.Millimole, 2))
 			w.Answer("H+ from ammonium", salt.Protons.In(units.Millimole), 2, "mmol", 71.39, 0.01)
 		},

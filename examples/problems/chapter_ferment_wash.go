@@ -38,10 +38,10 @@ func sugarForOnePercent() Problem {
 			glucose, sucrose := gravity.SugarWashYield(gravity.AsGlucose), gravity.SugarWashYield(gravity.AsSucrose)
 			litre := must(gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))).In(units.KilogramPerCubicMetre)
 			w.Step("1 %% vol of a litre is 10 mL of ethanol, %.4f g.", litre/100)
-			w.Step("A gram of hexose gives %.5f g of it, a gram of sucrose %.5f g.", glucose.Ethanol(), sucrose.Ethanol())
-			w.Answer("hexose for 1 % vol", litre/100/glucose.Ethanol(), 2, "g/L", 16.83, 0.005)
-			w.Answer("hexose for 10 % vol", litre/10/glucose.Ethanol(), 1, "g/L", 168.3, 0.05)
-			w.Answer("sucrose for 1 % vol", litre/100/sucrose.Ethanol(), 2, "g/L", 15.99, 0.005)
+			w.Step("A gram of hexose gives %.5f g of it, a gram of sucrose %.5f g.", glucose.Ethanol().In(units.Fraction), sucrose.Ethanol().In(units.Fraction))
+			w.Answer("hexose for 1 % vol", litre/100/glucose.Ethanol().In(units.Fraction), 2, "g/L", 16.83, 0.005)
+			w.Answer("hexose for 10 % vol", litre/10/glucose.Ethanol().In(units.Fraction), 1, "g/L", 168.3, 0.05)
+			w.Answer("sucrose for 1 % vol", litre/100/sucrose.Ethanol().In(units.Fraction), 2, "g/L", 15.99, 0.005)
 		},
 	}
 }

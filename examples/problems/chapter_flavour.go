@@ -40,11 +40,11 @@ func souredToTaste() Problem {
 			"0.971 × 0.000650/10^−3.86 = 0.002884. In all 0.003534 mol/kg × 0.9982 × 90.078 = 0.3177 g/L; × 60/0.88 = 21.66 g. " +
 			"A titration to pH 8.2 finds all of it: 0.318 g/L. The activity of H+ by another rule moves both by 0.3 %."},
 		Work: func(w *Working) {
-			bottle := must(water.NewSold(water.LacticAcid, units.Percent.Of(88), units.GramPerMillilitre.Of(1.206)))
+			bottle := must(water.LacticAcid.AsSold(units.Percent.Of(88), units.GramPerMillilitre.Of(1.206)))
 			r := must(finish.Acidify(must(water.Distilled(units.Celsius.Of(20))), bottle, 0, 3.2, water.LacticAcid.TitratedTo(8.2), units.Litre.Of(60), law.US))
-			w.Step("Pure acid %s, as sold %s.", r.Concentration.Text(units.GramPerLitre, 3), r.Mass.Text(units.Gram, 1))
+			w.Step("Pure acid %s, as sold %s.", r.Concentration.Text(units.GramPerLitre, 3), r.Dose.Mass.Text(units.Gram, 1))
 			w.Step("pH and sourness are two things: a buffered drink takes far more acid to the same pH.")
-			w.Answer("lactic acid as sold", r.Mass.In(units.Gram), 1, "g", 21.66, 0.1)
+			w.Answer("lactic acid as sold", r.Dose.Mass.In(units.Gram), 1, "g", 21.66, 0.1)
 			w.Answer("titratable acidity", r.After.In(units.GramPerLitre), 3, "g/L as lactic acid", 0.318, 0.0015)
 			w.Caution(r.Cautions.Texts()...)
 		},

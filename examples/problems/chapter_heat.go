@@ -68,7 +68,7 @@ func gasOfABatch() Problem {
 		Work: func(w *Working) {
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
 			made := gravity.SugarWashYield(gravity.AsSucrose).CO2()
-			w.Step("A gram of sugar gives %.5f g of CO2.", made)
+			w.Step("A gram of sugar gives %.5f g of CO2.", made.In(units.Fraction))
 			mass, volume, err := carbonation.GivenOff(units.Kilogram.Of(4.4), made, units.Celsius.Of(20), hall)
 			must(mass, err)
 			w.Step("%s, %s.", mass.Text(units.Kilogram, 4), volume.Text(units.Litre, 1))

@@ -89,13 +89,13 @@ func grainToSpirit() Problem {
 		Source: Source{Read, "C. J. N. Balling, Die Gährungschemie (1854/1865) p. 370: 33.87, 31.45, 35.80 and, for sugar, 51.11 parts by weight. (His " +
 			"atomic weights were rounder: 0.05 is allowed for the sugar.)"},
 		Work: func(w *Working) {
-			malt := gravity.BallingYield().Ethanol()
+			malt := gravity.BallingYield().Ethanol().In(units.Fraction)
 			w.Step("Of 100 parts of wort extract %.3f become ethanol; the rest is gas and yeast.", 100*malt)
-			w.Step("Of 100 parts of hexose, without yeast, %.2f.", 100*gravity.StoichiometricYield(gravity.AsGlucose).Ethanol())
+			w.Step("Of 100 parts of hexose, without yeast, %.2f.", 100*gravity.StoichiometricYield(gravity.AsGlucose).Ethanol().In(units.Fraction))
 			w.Answer("wheat", 70*malt, 2, "parts", 33.87, 0.006)
 			w.Answer("rye", 65*malt, 2, "parts", 31.45, 0.006)
 			w.Answer("rice", 74*malt, 2, "parts", 35.80, 0.02)
-			w.Answer("sugar", 100*gravity.StoichiometricYield(gravity.AsGlucose).Ethanol(), 2, "parts", 51.11, 0.05)
+			w.Answer("sugar", 100*gravity.StoichiometricYield(gravity.AsGlucose).Ethanol().In(units.Fraction), 2, "parts", 51.11, 0.05)
 		},
 	}
 }
@@ -153,8 +153,8 @@ func priceOfAlcohol() Problem {
 			kilo := must(units.ParseExact[units.Mass]("1 kg"))
 			a := must(sugar.CostPerGramEthanol(material.WhiteSugar(), decimal.RequireFromString("1.35"), kilo))
 			b := must(sugar.CostPerGramEthanol(material.DextroseMonohydrate(), decimal.RequireFromString("2.40"), kilo))
-			w.Step("A kilogram of white sugar gives %.1f g of ethanol, of dextrose monohydrate %.1f g.", 1000*sugar.Of(material.WhiteSugar()).Solids().In(units.Fraction)*sugar.Of(material.WhiteSugar()).Yield().Ethanol(),
-				1000*sugar.Of(material.DextroseMonohydrate()).Solids().In(units.Fraction)*sugar.Of(material.DextroseMonohydrate()).Yield().Ethanol())
+			w.Step("A kilogram of white sugar gives %.1f g of ethanol, of dextrose monohydrate %.1f g.", 1000*sugar.Of(material.WhiteSugar()).Solids().In(units.Fraction)*sugar.Of(material.WhiteSugar()).Yield().Ethanol().In(units.Fraction),
+				1000*sugar.Of(material.DextroseMonohydrate()).Solids().In(units.Fraction)*sugar.Of(material.DextroseMonohydrate()).Yield().Ethanol().In(units.Fraction))
 			w.Step("A gram of ethanol costs %s from white sugar and %s from dextrose monohydrate.", a, b)
 			w.Answer("white sugar, a thousand grams", 1000*a.InexactFloat64(), 3, "", 2.736, 0.001)
 			w.Answer("dextrose monohydrate, a thousand grams", 1000*b.InexactFloat64(), 3, "", 5.630, 0.001)

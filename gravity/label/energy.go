@@ -9,9 +9,9 @@ import (
 	"example.org/zymase/units"
 )
 
-// Energy is that of 100 mL as an EU label states it. Each has its own
+// EnergyValue is the energy of 100 mL as an EU label states it. Each has its own
 // factors in law; one is not converted into the other.
-type Energy struct {
+type EnergyValue struct {
 	Kilojoules   units.Energy
 	Kilocalories units.Energy
 }
@@ -34,9 +34,9 @@ const (
 //     carbohydrate; beer also holds protein, at the same factor, and the label rounds to 1.
 //   - Uncertainty: that of the extract and the strength; 0.1 % vol is 2.3 kJ. What the yeast
 //     left of the sugar is good to a third of itself, which is 2 kJ at 12 % vol.
-func EnergyEU(s gravity.Solution) Energy {
+func EnergyEU(s gravity.Solution) EnergyValue {
 	g := in100mL(s)
-	return Energy{
+	return EnergyValue{
 		Kilojoules:   units.Kilojoule.Of(checked.Number(kJEthanol*g.ethanol + kJCarbohydrate*g.carbohydrate + kJPolyol*g.polyol + kJOrganicAcid*g.acid)),
 		Kilocalories: units.Kilocalorie.Of(checked.Number(kcalEthanol*g.ethanol + kcalCarbohydrate*g.carbohydrate + kcalPolyol*g.polyol + kcalOrganicAcid*g.acid)),
 	}

@@ -10,7 +10,7 @@ import (
 
 // Nutrition is what 100 mL of a drink hold, at 20 °C.
 type Nutrition struct {
-	Energy       Energy
+	Energy       EnergyValue
 	Ethanol      units.Mass
 	Carbohydrate units.Mass // all extract but organic acids; polyols are in it, as the law defines it
 	Sugars       units.Mass // of these: sucrose, glucose and fructose; other extract counts as none

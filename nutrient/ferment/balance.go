@@ -192,9 +192,12 @@ func (b Balance) Yield(extract units.Mass) (gravity.Yield, error) {
 	return y, limit.Named("ferment.Balance.Yield", err)
 }
 
-// Ledger is what enters or leaves a ferment: moles of each element and of charge, and
-// the mass in grams.
-type Ledger struct{ C, H, N, O, P, K, Charge, Mass float64 }
+// Ledger is what enters or leaves a ferment: the amount of each element and of charge, and
+// the mass.
+type Ledger struct {
+	C, H, N, O, P, K, Charge units.Amount
+	Mass                     units.Mass
+}
 
 // Ledgers returns what goes into the ferment and what comes out, so that anyone can
 // check that it closes. Ions taken up stand in what goes in; the H+ set free, and the
@@ -226,13 +229,14 @@ func (b Balance) Ledgers() (in, out Ledger) {
 	return in, out
 }
 
-func (l *Ledger) add(n float64, c formula.Compound, charge float64) {
-	l.C += n * c.C
-	l.H += n * c.H
-	l.N += n * c.N
-	l.O += n * c.O
-	l.P += n * c.P
-	l.K += n * c.K
-	l.Charge += n * charge
-	l.Mass += n * c.Molar()
+func (l *Ledger) add(moles float64, c formula.Compound, charge float64) {
+	plus := func(sum *units.Amount, each float64) { *sum = sum.Plus(units.Mole.Of(checked.Number(moles * each))) }
+	plus(&l.C, c.C)
+	plus(&l.H, c.H)
+	plus(&l.N, c.N)
+	plus(&l.O, c.O)
+	plus(&l.P, c.P)
+	plus(&l.K, c.K)
+	plus(&l.Charge, charge)
+	l.Mass = l.Mass.Plus(units.Gram.Of(checked.Number(moles * c.Molar())))
 }

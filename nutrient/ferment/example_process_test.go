@@ -98,16 +98,16 @@ func ExampleMetabolism_Ferment() {
 	fmt.Println(b.Ethanol.Text(units.Gram, 1), "ethanol", b.CO2.Text(units.Gram, 1), "CO2", b.Glycerol.Text(units.Gram, 1), "glycerol", b.Succinic.Text(units.Gram, 1), "succinic acid", b.DryYeast.Text(units.Gram, 1), "yeast")
 	fmt.Println("H+ set free:", b.Protons.Text(units.Millimole, 1), "for", 1000/14.007, "mmol of ammonium")
 	in, out := b.Ledgers()
-	fmt.Printf("carbon %.6f mol in, %.6f out; charge %.6f in, %.6f out\n", in.C, out.C, in.Charge, out.Charge)
+	fmt.Println("carbon", in.C.Text(units.Mole, 6), "in,", out.C.Text(units.Mole, 6), "out; charge", in.Charge.Text(units.Mole, 6), "in,", out.Charge.Text(units.Mole, 6), "out")
 	y, _ := b.Yield(units.Kilogram.Of(0.95))
-	fmt.Printf("as a yield of sucrose: %.3f\n", y.Ethanol())
+	fmt.Printf("as a yield of sucrose: %.3f\n", y.Ethanol().In(units.Fraction))
 	most := m.MostAcids().Succinic
 	least := m.LeastAcids().Succinic
 	fmt.Println("succinic acid from", least.Text(units.Percent, 2), "to", most.Text(units.Percent, 2), "of the hexose")
 	// Output:
 	// 478.5 g ethanol 464.6 g CO2 30.0 g glycerol 6.4 g succinic acid 15.6 g yeast
 	// H+ set free: 71.4 mmol for 71.39287499107589 mmol of ammonium
-	// carbon 33.304469 mol in, 33.304469 out; charge 0.071393 in, 0.071393 out
+	// carbon 33.304469 mol in, 33.304469 mol out; charge 0.071393 mol in, 0.071393 mol out
 	// as a yield of sucrose: 0.504
 	// succinic acid from 0.25 % to 0.85 % of the hexose
 }

@@ -7,6 +7,7 @@ import (
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
+	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -24,8 +25,7 @@ func flat(drink water.Profile) (acidity.Liquid, acidity.Surroundings) {
 
 // Acidified is a drink made sour.
 type Acidified struct {
-	Acid          water.Sold
-	Mass          units.Mass              // of the acid as sold
+	Dose          material.Dose           // of the acid as sold
 	Concentration units.MassConcentration // of pure acid added
 	// Titratable acidity before and after, by the convention asked.
 	Before, After units.MassConcentration
@@ -44,14 +44,18 @@ type Acidified struct {
 //     pure acid; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: 0.02 in pH, and that of the weak acids in the drink. Taste decides: make
 //     a bench trial.
-func Acidify(drink water.Profile, acid water.Sold, measured float64, target float64, titration water.Titration, v units.Volume,
+func Acidify(drink water.Profile, acid material.Material, measured float64, target float64, titration water.Titration, v units.Volume,
 	j law.Jurisdiction) (Acidified, error) {
 	const fn, source = "finish.Acidify", "drinks"
-	litres, part := v.In(units.Litre), acid.Share().In(units.Percent)/100
+	litres := v.In(units.Litre)
 	if err := limit.Check(fn, "volume", litres, "L", amount.LeastVolume, amount.MostVolume, "a volume of liquid"); err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
-	if err := limit.Check(fn, "share of pure acid", acid.Share().In(units.Percent), "%", 1, 100, "an acid as sold"); err != nil {
+	of, share, err := water.AcidOf(acid)
+	if err != nil {
+		return Acidified{}, limit.Named(fn, err)
+	}
+	if err := limit.Check(fn, "share of pure acid", share.In(units.Percent), "%", 1, 100, "an acid as sold"); err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
 	if err := limit.Check(fn, "target pH", target, "", 2.5, 7, source); err != nil {
@@ -62,7 +66,6 @@ func Acidify(drink water.Profile, acid water.Sold, measured float64, target floa
 		if err := limit.Check(fn, "measured pH", measured, "", 2.5, 9, source); err != nil {
 			return Acidified{}, limit.Named(fn, err)
 		}
-		var err error
 		if a, err = a.AtPH(measured, s); err != nil {
 			return Acidified{}, limit.Named(fn, err)
 		}
@@ -75,16 +78,16 @@ func Acidify(drink water.Profile, acid water.Sold, measured float64, target floa
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
-	mmol, after, err := now.Water().AcidPerLitre(acid.Acid(), target, water.CO2Kept())
+	mmol, after, err := now.Water().AcidPerLitre(of, target, water.CO2Kept())
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
-	g := mmol.In(units.MillimolePerLitre) * acid.Acid().MolarMass() / 1000
+	g := mmol.In(units.MillimolePerLitre) * of.MolarMass() / 1000
 	if err := limit.Check(fn, "acid", g, "g/L", 0, 20, "what a drink can bear"); err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
 	out := Acidified{
-		Acid: acid, Mass: amount.Grams(g / part * litres), Concentration: amount.MgPerL(1000 * g), Drink: after,
+		Dose: acid.Dose(amount.Grams(g / share.In(units.Fraction) * litres)), Concentration: amount.MgPerL(1000 * g), Drink: after,
 		Cautions: caution.List{water.AcidBurns, law.CheckTheLaw},
 	}
 	if out.Before, err = p.TitratableAcidity(titration); err == nil {
@@ -97,7 +100,7 @@ func Acidify(drink water.Profile, acid water.Sold, measured float64, target floa
 	if err != nil {
 		return Acidified{}, err
 	}
-	if acid.Acid() == water.CitricAcid && len(limits) > 0 {
+	if of == water.CitricAcid && len(limits) > 0 {
 		out.Limits, out.Passed = limits, passed
 		out.Cautions = out.Cautions.With(otherDrinks).With(said...)
 	}

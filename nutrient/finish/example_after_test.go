@@ -147,13 +147,13 @@ func ExampleSorbateFor() {
 // Citric acid that brings the dry drink to pH 3.3, and what the glass then tastes of.
 func ExampleAcidify() {
 	p, _ := hall().At(units.Percent.Of(100))
-	powder, _ := water.NewSold(water.CitricAcid, units.Percent.Of(100), units.Density{})
+	powder, _ := water.CitricAcid.AsSold(units.Percent.Of(100), units.Density{})
 	s, err := finish.Acidify(p.Liquid, powder, 3.6, 3.3, water.CitricAcid.TitratedTo(8.2), units.Litre.Of(60), law.US)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(s.Mass.Text(units.Gram, 0), "takes the acidity from", s.Before.Text(units.GramPerLitre, 2), "to", s.After.Text(units.GramPerLitre, 2), "as citric acid")
+	fmt.Println(s.Dose.Mass.Text(units.Gram, 0), "takes the acidity from", s.Before.Text(units.GramPerLitre, 2), "to", s.After.Text(units.GramPerLitre, 2), "as citric acid")
 	fmt.Println(s.Cautions[0] == water.AcidBurns)
 	// Output:
 	// 17 g takes the acidity from 0.82 g/L to 1.09 g/L as citric acid

@@ -30,7 +30,7 @@ func CostPerGramEthanol(m material.Material, price decimal.Decimal, pack units.E
 		return decimal.Decimal{}, err
 	}
 	f := Of(m)
-	yield := f.shares().sugar() * f.Yield().Ethanol()
+	yield := f.shares().sugar() * f.Yield().Ethanol().In(units.Fraction)
 	if err := limit.Check(fn, "ethanol yield", yield, "g/g", 0.001, 1, "a fermentable"); err != nil {
 		return decimal.Decimal{}, err
 	}

@@ -113,7 +113,7 @@ func ExampleFermentable_VolumeTaken() {
 // The yield counts what inversion adds.
 func ExampleFermentable_Yield() {
 	for _, f := range []material.Material{material.WhiteSugar(), material.DextroseAnhydrous(), material.DryMaltExtract()} {
-		fmt.Printf("%s: %.4f g of ethanol a gram of sugar\n", f, sugar.Of(f).Yield().Ethanol())
+		fmt.Printf("%s: %.4f g of ethanol a gram of sugar\n", f, sugar.Of(f).Yield().Ethanol().In(units.Fraction))
 	}
 	// Output:
 	// white sugar: 0.4936 g of ethanol a gram of sugar

@@ -201,10 +201,10 @@ func (w Wash) For(strength units.StrengthByVolume) (Brew, error) {
 // known, and with it the sugar.
 func (w Wash) forFinished(fn string, want float64) (Brew, error) {
 	ethanol := want / 100 * w.Basis.litre * amount.PureEthanol // kg
-	used := (ethanol - w.Base.Ethanol().In(units.Kilogram)) / w.Yield.Ethanol()
+	used := (ethanol - w.Base.Ethanol().In(units.Kilogram)) / w.Yield.Ethanol().In(units.Fraction)
 	kg := (used/w.Attenuation.In(units.Fraction) - w.Base.Fermentable().In(units.Kilogram)) / Of(w.Fermentable).shares().sugar()
 	if kg < 0 {
-		made := w.Base.Fermentable().In(units.Kilogram) * w.Attenuation.In(units.Fraction) * w.Yield.Ethanol()
+		made := w.Base.Fermentable().In(units.Kilogram) * w.Attenuation.In(units.Fraction) * w.Yield.Ethanol().In(units.Fraction)
 		have := (made + w.Base.Ethanol().In(units.Kilogram)) / amount.PureEthanol / w.Basis.litre
 		return Brew{}, limit.Check(fn, "strength", want, "% vol", 100*have, mostStrength, "the base alone ferments to more")
 	}

@@ -134,14 +134,14 @@ func TestMoreSugarIsStronger(t *testing.T) {
 // Malt extract ferments with Balling's yield, sugar with the sugar wash's, a mix of
 // both in between.
 func TestYieldOfFermentables(t *testing.T) {
-	check.Near(t, "malt", Of(material.DryMaltExtract()).Yield().Ethanol(), 0.48391, 1e-9, "Balling")
-	check.Near(t, "sucrose", Of(material.WhiteSugar()).Yield().Ethanol(), 0.46895*1.05263, 1e-4, "16.83 g/L for 1 % vol")
-	check.Near(t, "dextrose", Of(material.DextroseMonohydrate()).Yield().Ethanol(), 7.8924/16.83, 1e-4, "16.83 g/L for 1 % vol")
-	check.Near(t, "invert", Of(material.MediumInvert()).Yield().Ethanol(), 0.46895*(1+0.05263/2), 1e-4, "half of each")
-	check.Near(t, "lactose", Of(material.Lactose()).Yield().Ethanol(), 0.46895*1.05263, 1e-4, "counts as sucrose")
+	check.Near(t, "malt", Of(material.DryMaltExtract()).Yield().Ethanol().In(units.Fraction), 0.48391, 1e-9, "Balling")
+	check.Near(t, "sucrose", Of(material.WhiteSugar()).Yield().Ethanol().In(units.Fraction), 0.46895*1.05263, 1e-4, "16.83 g/L for 1 % vol")
+	check.Near(t, "dextrose", Of(material.DextroseMonohydrate()).Yield().Ethanol().In(units.Fraction), 7.8924/16.83, 1e-4, "16.83 g/L for 1 % vol")
+	check.Near(t, "invert", Of(material.MediumInvert()).Yield().Ethanol().In(units.Fraction), 0.46895*(1+0.05263/2), 1e-4, "half of each")
+	check.Near(t, "lactose", Of(material.Lactose()).Yield().Ethanol().In(units.Fraction), 0.46895*1.05263, 1e-4, "counts as sucrose")
 	half := check.Must(material.Mix(material.Ingredient{Material: material.DryMaltExtract(), Share: units.Percent.Of(50)}, material.Ingredient{Material: material.DextroseAnhydrous(), Share: units.Percent.Of(50)}))
 	malt := 0.97 * 0.65
-	check.Near(t, "mix", Of(half).Yield().Ethanol(), (malt*0.48391+1*0.46895)/(malt+1), 1e-4, "by mass of sugar")
+	check.Near(t, "mix", Of(half).Yield().Ethanol().In(units.Fraction), (malt*0.48391+1*0.46895)/(malt+1), 1e-4, "by mass of sugar")
 }
 
 func TestWashRefuses(t *testing.T) {

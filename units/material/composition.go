@@ -47,6 +47,9 @@ type Composition struct {
 	// hydroxide (OH-, 17.007 g/mol) that does the same: 45.9 % for slaked lime, 34.0 % for
 	// chalk, 20.2 % for baking soda.
 	Alkalinity units.Share `json:"alkalinity,omitzero"`
+	// Acidity is the alkalinity that an acid takes away, as the same mass of hydroxide: 34.7 % for
+	// sulfuric acid, 16.6 % for lactic acid of 88 %.
+	Acidity units.Share `json:"acidity,omitzero"`
 
 	// Sugars that brewing yeast takes up.
 	Glucose        units.Share `json:"glucose,omitzero"`
@@ -99,6 +102,9 @@ func (c *Composition) check(fn string) error {
 		return err
 	}
 	if err := limit.Check(fn, "alkalinity as hydroxide", c.Alkalinity.In(units.Percent), "%", 0, 100, label); err != nil {
+		return err
+	}
+	if err := limit.Check(fn, "acidity as hydroxide", c.Acidity.In(units.Percent), "%", 0, 100, label); err != nil {
 		return err
 	}
 	return limit.Check(fn, "sugar of malt", c.OfMalt.In(units.Percent), "%", 0, c.Sugar().In(units.Percent)*(1+rounding), "the sugar in it")

@@ -1,7 +1,7 @@
 // Package material answers: what does a gram of this bring?
 //
-// A [Material] is anything that is weighed out in brewing: a salt for the water, a
-// sugar or syrup, what feeds the yeast, a buffer, a sulfite. It knows its name in the
+// A [Material] is anything that is weighed out in brewing: a salt for the water, an acid as
+// it is sold, a sugar or syrup, what feeds the yeast, a buffer, a sulfite. It knows its name in the
 // trade, its formula or the composition on its label, and where that is from.
 //
 //	gypsum := material.Gypsum()

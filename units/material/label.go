@@ -57,6 +57,7 @@ type written struct {
 	Name     string            `json:"name"`
 	Brings   Composition       `json:"brings"`
 	Spread   units.Share       `json:"spread,omitzero"`
+	Density  units.Density     `json:"density,omitzero"`
 	Evidence evidence.Evidence `json:"evidence,omitzero"`
 	Cautions caution.List      `json:"cautions,omitempty"`
 }
@@ -74,7 +75,7 @@ func (m Material) text(fn string) ([]byte, error) {
 	if f.known {
 		return []byte(f.name), nil
 	}
-	return json.Marshal(written{f.name, f.brings, share(f.spread), f.evidence, f.cautions})
+	return json.Marshal(written{f.name, f.brings, share(f.spread), m.Density(), f.evidence, f.cautions})
 }
 
 // UnmarshalText reads what [Material.MarshalText] writes: any name that [Find] knows, or
@@ -100,7 +101,14 @@ func (m *Material) readOwn(fn string, text []byte) error {
 	if err := f.check(fn); err != nil {
 		return err
 	}
-	*m = Material{&f}
+	own := Material{&f}
+	if !w.Density.IsZero() {
+		var err error
+		if own, err = own.WithDensity(w.Density); err != nil {
+			return limit.Named(fn, err)
+		}
+	}
+	*m = own
 	return nil
 }
 

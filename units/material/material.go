@@ -2,6 +2,7 @@ package material
 
 import (
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
@@ -22,6 +23,7 @@ type facts struct {
 	mass     float64  // g/mol of the formula
 	brings   Composition
 	spread   float64 // relative standard uncertainty of what it brings
+	density  float64 // kg/m³ of a liquid; 0 for what is weighed only
 	known    bool    // one of All
 	evidence evidence.Evidence
 	cautions caution.List
@@ -63,6 +65,23 @@ func (m Material) Composition() Composition { return m.facts().brings }
 // has any; zero for a pure compound.
 func (m Material) Spread() units.Share { return share(m.facts().spread) }
 
+// Density returns the density of a liquid; zero for what is weighed only.
+func (m Material) Density() units.Density {
+	return units.KilogramPerCubicMetre.Of(checked.Number(m.facts().density))
+}
+
+// WithDensity returns m as a liquid of a density, so that [Dose.Volume] measures it. The error
+// is a [*units.RangeError]: 500 to 3000 kg/m³.
+func (m Material) WithDensity(d units.Density) (Material, error) {
+	kgm3 := d.In(units.KilogramPerCubicMetre)
+	if err := limit.Check("material.Material.WithDensity", "density", kgm3, "kg/m³", 500, 3000, "a liquid"); err != nil {
+		return Material{}, err
+	}
+	f := *m.facts()
+	f.density, f.known = kgm3, false
+	return Material{&f}, nil
+}
+
 // Evidence says where the composition comes from.
 func (m Material) Evidence() evidence.Evidence { return m.facts().evidence }
 
@@ -81,7 +100,7 @@ func (m Material) Anhydrous(as units.Mass) units.AnhydrousMass {
 // Equal reports whether both bring the same under the same name.
 func (m Material) Equal(o Material) bool {
 	a, b := m.facts(), o.facts()
-	return a == b || a.name == b.name && a.brings == b.brings && a.spread == b.spread && a.evidence == b.evidence
+	return a == b || a.name == b.name && a.brings == b.brings && a.spread == b.spread && a.density == b.density && a.evidence == b.evidence
 }
 
 // Dose is so much of a material.
@@ -92,6 +111,14 @@ type Dose struct {
 
 // Dose returns the dose of a mass of m, as weighed.
 func (m Material) Dose(mass units.Mass) Dose { return Dose{m, mass} }
+
+// Volume returns the volume of a dose of a liquid, by [Material.Density]; zero for what is weighed only.
+func (d Dose) Volume() units.Volume {
+	if d.Material.facts().density == 0 {
+		return units.Volume{}
+	}
+	return units.CubicMetre.Of(checked.Number(d.Mass.In(units.Kilogram) / d.Material.facts().density))
+}
 
 // share makes a share of a fraction.
 func share(fraction float64) units.Share { return units.Fraction.Of(checked.Number(fraction)) }

@@ -8,6 +8,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
@@ -284,4 +286,34 @@ func FuzzFind(f *testing.F) {
 			t.Errorf("%q is %v, %q is %v", text, m, b, back)
 		}
 	})
+}
+
+// A liquid is measured by its density, and keeps it on its way; what is weighed only has no volume.
+func TestLiquid(t *testing.T) {
+	own, err := material.ByLabel("a lye", material.Composition{Sodium: units.Percent.Of(5.7478), Hydroxide: units.Percent.Of(4.2519), Alkalinity: units.Percent.Of(4.2519)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	liquid, err := own.WithDensity(units.GramPerMillilitre.Of(1.109))
+	if err != nil || liquid.Density() != units.GramPerMillilitre.Of(1.109) || liquid.Equal(own) || !own.Density().IsZero() {
+		t.Fatal(liquid.Density(), err)
+	}
+	check.Near(t, "volume", liquid.Dose(units.Gram.Of(221.8)).Volume().In(units.Millilitre), 200, 1e-9, "221.8/1.109")
+	if v := own.Dose(units.Gram.Of(5)).Volume(); !v.IsZero() {
+		t.Error(v)
+	}
+	var back material.Material
+	text, err := json.Marshal(liquid)
+	if err := errors.Join(err, json.Unmarshal(text, &back)); err != nil || !back.Equal(liquid) {
+		t.Errorf("%s: %v", text, err)
+	}
+	for _, d := range []float64{499, 3001, math.NaN()} {
+		_, err := own.WithDensity(units.KilogramPerCubicMetre.Of(checked.Number(d)))
+		check.Refused(t, err, "density", 500, 3000)
+	}
+	if err := json.Unmarshal([]byte(strings.Replace(string(text), "1109 kg/m³", "9 kg/m³", 1)), &back); err == nil {
+		t.Errorf("%s is read", text)
+	}
+	_, err = material.ByLabel("too sour", material.Composition{Acidity: units.Percent.Of(101)})
+	check.Refused(t, err, "acidity as hydroxide", 0, 100)
 }

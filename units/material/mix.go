@@ -64,5 +64,6 @@ func (c *Composition) add(o Composition, times float64) {
 		parts = parts[1:]
 	}
 	more(&c.Alkalinity, o.Alkalinity)
+	more(&c.Acidity, o.Acidity)
 	more(&c.OfMalt, o.OfMalt)
 }

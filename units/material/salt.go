@@ -43,5 +43,6 @@ func cautionsOf(c *Composition) caution.List {
 		WithIf(!c.UreaNitrogen.IsZero(), ethylCarbamate).
 		WithIf(!c.AmmoniumNitrogen.IsZero() && c.UreaNitrogen.IsZero(), ammoniumAcid).
 		WithIf(!c.AmmoniumNitrogen.IsZero() && !c.Chloride.IsZero(), notForWine).
-		WithIf(c.Zinc.In(units.Percent) > 1, zincLittle)
+		WithIf(c.Zinc.In(units.Percent) > 1, zincLittle).
+		WithIf(!c.Acidity.IsZero() && c.Lactate.In(units.Percent) > 50, lactoyllactic)
 }

@@ -87,7 +87,7 @@ type partJSON struct {
 // MarshalJSON writes the name and the content.
 func (p Constituent) MarshalJSON() ([]byte, error) { return json.Marshal(partJSON{p.Name, p.Content}) }
 
-// UnmarshalJSON reads what [Part.MarshalJSON] writes. A name that is of no ion, nitrogen or
+// UnmarshalJSON reads what [Constituent.MarshalJSON] writes. A name that is of no ion, nitrogen or
 // acidity is a [*units.NameError].
 func (p *Constituent) UnmarshalJSON(text []byte) error {
 	var in partJSON

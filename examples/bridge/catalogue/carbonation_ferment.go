@@ -76,7 +76,7 @@ func carbonationFerment() []Function {
 			of4(takes("extract", units.Kilogram, "extract that is used", 0, 1e6, 5), takesYield(""),
 				takes("temperature", units.Celsius, "temperature of the gas", 0, 40, 20), takesPlace(),
 				func(m units.Mass, y float64, t units.Temperature, air units.Atmosphere) (gas, error) {
-					co2, v, err := carbonation.GivenOff(m, y, t, air)
+					co2, v, err := carbonation.GivenOff(m, as(units.Fraction, y), t, air)
 					return gas{co2, v}, err
 				}),
 			from(func(g gas) units.Mass { return g.a }, "mass", units.Kilogram, "of CO2"),

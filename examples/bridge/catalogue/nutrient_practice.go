@@ -108,7 +108,7 @@ func takesWeakAcids() arg[water.Profile] {
 
 // drinkAcid doses the pure powder of an acid.
 func drinkAcid(v units.Volume, ph, wanted float64, a water.Acid, p water.Profile) (finish.Acidified, error) {
-	powder, err := water.NewSold(a, units.Percent.Of(100), units.Density{})
+	powder, err := a.AsSold(units.Percent.Of(100), units.Density{})
 	if err != nil {
 		return finish.Acidified{}, err
 	}
@@ -173,7 +173,7 @@ func nutrientPractice() []Function {
 			"charge balance; weak acids of NIST 46; titratable acidity to pH 8.2 as citric acid",
 			of5(takes("volume", units.Litre, "of the drink", 0.001, 1e6, 60), takesNumber("ph", "", "of the drink now, without its gas", 2.5, 7, 3.8),
 				takesNumber("ph_wanted", "", "wanted", 2.5, 7, 3.4), picksBy("acid", "pure, as a powder", acids, namesOf(acids)...), takesWeakAcids(), drinkAcid),
-			from(func(a acidified) units.Mass { return a.Mass }, "mass", units.Gram, "acid to weigh"),
+			from(func(a acidified) units.Mass { return a.Dose.Mass }, "mass", units.Gram, "acid to weigh"),
 			from(func(a acidified) units.MassConcentration { return a.Concentration }, "added", units.GramPerLitre, "of it in the drink"),
 			from(func(a acidified) units.MassConcentration { return a.Before }, "acidity_before", units.GramPerLitre, "titratable acidity, as citric acid"),
 			from(func(a acidified) units.MassConcentration { return a.After }, "acidity_after", units.GramPerLitre, "the same with it"),

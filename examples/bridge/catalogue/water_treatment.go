@@ -37,7 +37,7 @@ func waterTreatment() []Function {
 		limit     = water.DrinkingLimit
 		dissolved = water.Dropped
 		dose      = water.Dechlorination
-		sold      = pair[water.Sold, units.Amount]
+		sold      = pair[units.MolarConcentration, material.Dose]
 	)
 	return []Function{
 		entry("drinking_water_limit", "A limit for drinking water, of the year that the library states; not legal advice",
@@ -61,7 +61,7 @@ func waterTreatment() []Function {
 					}
 					return p.AtRestWith(m, water.CO2LostTo(co2))
 				}),
-			numberFrom(func(d dissolved) float64 { return -d.Amount / 1000 / kilogramsPerLitre }, "dissolved", "mol/kg", "the solid dissolved in a kilogram of water"),
+			numberFrom(func(d dissolved) float64 { return d.Amount.In(units.MillimolePerLitre) / 1000 / kilogramsPerLitre }, "dissolved", "mol/kg", "the solid dissolved in a kilogram of water"),
 			from(func(d dissolved) units.MassConcentration { return d.Mass }, "mass", units.GramPerLitre, "the same as mass in a litre"),
 			numberFrom(func(d dissolved) float64 { return d.Equilibrium.PH() }, "ph", "", "pH at rest"))),
 		heavy(entry("dechlorination_dose", "Dose that takes free chlorine or chloramine out of a volume of tap water",
@@ -74,16 +74,20 @@ func waterTreatment() []Function {
 			from(func(d dose) units.Mass { return d.Dose }, "dose", units.Milligram, "the dose with a tenth more"),
 			stated(func(d dose) float64 { return -d.Water.Alkalinity().In(units.MilligramPerLitreCaCO3) }, "alkalinity_used", units.MilligramPerLitreCaCO3,
 				"alkalinity that the reaction takes"))),
-		entry("acid_as_sold", "Mass and volume of an acid as sold that hold an amount of pure acid", atomicWeights,
+		heavy(entry("acid_as_sold", "Mass and volume of an acid as sold that hold an amount of pure acid", atomicWeights,
 			of4(takesAcid(), takes("share", units.Percent, "pure acid by mass", 0.1, 100, 88), takes("density", units.GramPerMillilitre, "density of it", 0.9, 2, 1.206),
 				takes("amount", units.Millimole, "pure acid wanted", 0, 1e6, 150).or(1000),
 				func(a water.Acid, share units.Share, d units.Density, n units.Amount) (sold, error) {
-					s, err := water.NewSold(a, share, d)
-					return sold{s, n}, err
+					s, err := a.AsSold(share, d)
+					if err != nil {
+						return sold{}, err
+					}
+					dose, err := a.Dose(n, s)
+					return sold{as(units.MolePerLitre, d.In(units.KilogramPerCubicMetre)*share.In(units.Fraction)/a.MolarMass()), dose}, err
 				}),
-			from(func(s sold) units.MolarConcentration { return s.a.Molarity() }, "molarity", units.MolePerLitre, "pure acid in a litre of it"),
-			from(func(s sold) units.Mass { return s.a.Mass(s.b) }, "mass", units.Gram, "mass of it that holds the amount"),
-			from(func(s sold) units.Volume { return s.a.Volume(s.b) }, "volume", units.Millilitre, "volume of it that holds the amount")),
+			from(func(s sold) units.MolarConcentration { return s.a }, "molarity", units.MolePerLitre, "pure acid in a litre of it"),
+			from(func(s sold) units.Mass { return s.b.Mass }, "mass", units.Gram, "mass of it that holds the amount"),
+			from(func(s sold) units.Volume { return s.b.Volume() }, "volume", units.Millilitre, "volume of it that holds the amount"))),
 		entry("acidity_as", "A titratable acidity expressed as another acid", "molar mass over the acid hydrogens; "+atomicWeights,
 			of3(takes("acidity", units.GramPerLitre, "the acidity", 0, 1000, 6), takesAcid().named("from", "the acid it is stated as"),
 				takesAcid().named("to", "the acid wanted"), water.ConvertAcidity),

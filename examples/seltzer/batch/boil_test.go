@@ -64,7 +64,7 @@ func TestCalciteAsPackageWater(t *testing.T) {
 			p := must(water.NewProfile(deg(80), units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity)), water.Calcium.At(units.MilligramPerLitre.Of(checked.Number(calcium)))))
 			e := must(p.InAir())
 			s := must(FromWater(e.Water(), units.Litre.Of(1)))
-			want := must(must(p.AtTemperature(deg(80))).BoiledAt(deg(80), units.Atmosphere{})).AtRest.Amount
+			want := must(must(p.AtTemperature(deg(80))).BoiledAt(deg(80), units.Atmosphere{})).AtRest.Amount.In(units.MillimolePerLitre)
 			for _, guess := range []float64{0, 1e-5, want / 2000} {
 				got := must(j.calcite(s, water.AirCO2(units.Atmosphere{}), guess))
 				if math.Abs(1000*got-want) > 1e-6 {

@@ -91,8 +91,10 @@ var stuffs = func() map[string]*stuff {
 // ofMaterial is a material with what it is for.
 func ofMaterial(m material.Material) stuff {
 	c := m.Composition()
-	of := stuff{asFood, ofComposition(&c, m.Formula() != "")}
+	of := stuff{asFood, ofComposition(&c, m.Formula() != "" || !c.Acidity.IsZero())}
 	switch {
+	case !c.Acidity.IsZero():
+		of.use = asAcid
 	case c.Sugar().In(units.Percent)+c.UnfermentedSolids.In(units.Percent) > 0:
 		of.use = asSugar
 	case !c.SulfurDioxide.IsZero():

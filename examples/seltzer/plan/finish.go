@@ -94,7 +94,7 @@ func (r *recipe) diluted(p *packRecipe, litre gravity.Solution, strength float64
 		if err != nil {
 			return finished{}, err
 		}
-		primed = kg(with.Fermentable()) * p.inPack.primer.Ethanol()
+		primed = kg(with.Fermentable()) * p.inPack.primer.Ethanol().In(units.Fraction)
 	}
 	unprimed := *p
 	unprimed.primed = 0

@@ -33,6 +33,6 @@ func usuallyInPack(primer material.Material) (u inPack, err error) {
 		primer = material.Sucrose()
 	}
 	u.primer, u.sucrose, u.air = of(primer), of(material.Sucrose()), forward.Usual().Air
-	u.gas = u.sucrose.CO2() / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
+	u.gas = u.sucrose.CO2().In(units.Fraction) / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
 	return u, err
 }

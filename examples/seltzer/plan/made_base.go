@@ -85,7 +85,7 @@ func (k *recipe) setMade() error {
 // leaves of the sugar of that ethanol is glycerol and acid; above it the gravity shows sugar.
 func (k *recipe) setBase(b Base) error {
 	ethanol := b.Strength.In(units.PercentVolume) / 100 * pureEthanol // kg in a litre
-	left := ethanol / gravity.SugarWashYield(gravity.AsGlucose).Ethanol() * gravity.SugarWashYield(gravity.AsGlucose).Residue()
+	left := ethanol / gravity.SugarWashYield(gravity.AsGlucose).Ethanol().In(units.Fraction) * gravity.SugarWashYield(gravity.AsGlucose).Residue().In(units.Fraction)
 	of := func(residue, sugar float64) (gravity.Solution, error) {
 		s, err := gravity.NewSolution(units.Kilogram.Of(0.5), kilograms(sugar), kilograms(ethanol))
 		if err == nil {

@@ -282,10 +282,10 @@ const usualForPercent = 16.83 // g/L
 
 // scaled is a yield with so many times the ethanol and its gas; the yeast takes up the difference.
 func scaled(y gravity.Yield, times float64) (gravity.Yield, error) {
-	ethanol, co2 := times*y.Ethanol(), times*y.CO2()
+	ethanol, co2 := times*y.Ethanol().In(units.Fraction), times*y.CO2().In(units.Fraction)
 	return gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{
-		Ethanol: kilograms(ethanol), CO2: kilograms(co2), Residue: kilograms(y.Residue()), Water: kilograms(y.Water()),
-		Biomass: kilograms(max(0, 1+y.Water()-ethanol-co2-y.Residue())),
+		Ethanol: kilograms(ethanol), CO2: kilograms(co2), Residue: kilograms(y.Residue().In(units.Fraction)), Water: kilograms(y.Water().In(units.Fraction)),
+		Biomass: kilograms(max(0, 1+y.Water().In(units.Fraction)-ethanol-co2-y.Residue().In(units.Fraction))),
 	})
 }
 
