@@ -147,6 +147,9 @@ func (m *maker) inKettle() units.Volume {
 
 // tap is so much of the water as it comes.
 func (m *maker) tap(v units.Volume) (forward.State, error) {
+	if m.tapped != (forward.State{}) {
+		return m.tapped.OfVolume(v)
+	}
 	tap, err := m.req.Water.Report.profile()
 	if err != nil {
 		return forward.State{}, err
@@ -159,7 +162,8 @@ func (m *maker) tap(v units.Volume) (forward.State, error) {
 		}
 		known = e.Water()
 	}
-	return forward.FromWater(known, v)
+	m.tapped, err = forward.FromWater(known, v)
+	return m.tapped, err
 }
 
 // carried is the batch carried forward step by step with the weights as the scale shows them:
@@ -192,7 +196,8 @@ func (m *maker) atStart() (*carried, []deed, error) {
 
 // do carries the state through a step.
 func (c *carried) do(st forward.Step) (forward.Left, error) {
-	states, left, err := forward.Walk(nil, []forward.Step{st}, c.state, &c.unknowns, &c.like)
+	var room [1]forward.State
+	states, left, err := forward.Walk(room[:0], []forward.Step{st}, c.state, &c.unknowns, &c.like)
 	if err != nil {
 		return left, err
 	}
@@ -226,8 +231,15 @@ type brewing struct {
 	water, start, boiled forward.State // in the kettle: as it comes, with the sugar, after the boil
 	filled, wash         forward.State // with the first portion of the sugar; with all that goes in before the yeast works
 	fermented            forward.State
-	joined               []deed  // from filled to wash
+	deeds, joined        []deed  // all of them; from filled to wash
 	left                 float64 // L, with the yeast, of what the packs do not take
+	at                   []usedAt
+}
+
+// usedAt is the wash with all its sugar in when a part of it is used, once it is asked for.
+type usedAt struct {
+	used float64
+	forward.State
 }
 
 // brew carries the plan to its base drink.
@@ -240,7 +252,7 @@ func (m *maker) brew() error {
 	b.in = note(b.in, "water, as it comes", kg(b.state.Mass()))
 	filled := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Cool || d.step.Kind == forward.Heat }) + 1
 	fermented := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Ferment })
-	b.joined = deeds[filled:fermented]
+	b.deeds, b.joined = deeds, deeds[filled:fermented]
 	for i, d := range deeds {
 		switch {
 		case d.step.Kind == forward.Boil:
@@ -259,6 +271,7 @@ func (m *maker) brew() error {
 				return err
 			}
 			d.step.Volume = litres(b.left)
+			deeds[i] = d
 		}
 		if err := b.deed(d); err != nil {
 			return err
@@ -326,7 +339,7 @@ func (c *carried) deed(d deed) error {
 
 // usedUp is the wash with so many portions of its sugar in, when a part of all the sugar that the yeast uses
 // is used.
-func (m *maker) usedUp(used float64, portions int) (forward.State, error) {
+func (m *maker) usedUp(used float64, portions int) (s forward.State, err error) {
 	c := m.brewed.carried
 	c.state = m.brewed.wash
 	all := kg(c.state.Fermentable())
@@ -341,11 +354,25 @@ func (m *maker) usedUp(used float64, portions int) (forward.State, error) {
 			}
 		}
 	}
-	if used == 0 {
+	switch whole := portions == m.portions(); {
+	case used == 0:
 		return c.state, nil
+	case used == 1 && whole:
+		return m.brewed.fermented, nil
+	case whole:
+		for _, at := range m.brewed.at {
+			if at.used == used {
+				return at.State, nil
+			}
+		}
+		defer func() {
+			if err == nil {
+				m.brewed.at = append(m.brewed.at, usedAt{used, s})
+			}
+		}()
 	}
 	part := used * m.attenuation().In(units.Fraction) * all / kg(c.state.Fermentable())
-	_, err := c.do(forward.Step{Kind: forward.Ferment, Share: units.Fraction.Of(checked.Number(min(1, part))), Pressure: m.air.Pressure()})
+	_, err = c.do(forward.Step{Kind: forward.Ferment, Share: units.Fraction.Of(checked.Number(min(1, part))), Pressure: m.air.Pressure()})
 	return c.state, err
 }
 

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/units"
@@ -217,10 +218,7 @@ func (m *maker) toDraw() (*walks, error) {
 
 // baseWalk is from the water to the base drink off its yeast.
 func (m *maker) baseWalk() (*walk, error) {
-	deeds, err := m.deeds()
-	if err != nil {
-		return nil, err
-	}
+	deeds := slices.Concat(m.brewed.deeds, m.after)
 	tap, err := m.tap(m.inKettle().Plus(m.inKettle())) // more than is taken, by any level
 	if err != nil {
 		return nil, err

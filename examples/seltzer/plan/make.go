@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/kinetics"
@@ -87,6 +88,7 @@ type maker struct {
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
 
+	tapped        forward.State // some of the water as it comes, once it is asked for
 	brewed        *brewing
 	doubts        doubts
 	salted        minerals

@@ -18,15 +18,15 @@ type doubts struct {
 	volume   float64 // of the wash, as a part of it
 }
 
-// read are the figures of doubts.
+// read are the figures of doubts; without a wash those of the wash are zero.
 func (m *maker) read(wash, fermented *forward.State) (f [4]float64, err error) {
 	c, err := fermented.Strength()
 	if err != nil {
 		return f, err
 	}
 	floor, err := fermented.Gravity()
-	if err != nil {
-		return f, err
+	if err != nil || wash == nil {
+		return [4]float64{c.In(units.PercentVolume), floor.SG()}, err
 	}
 	original, err := wash.Gravity()
 	if err != nil {
@@ -79,12 +79,14 @@ func (m *maker) doubt() (d doubts, err error) {
 			add(is, part*part)
 			continue
 		}
+		if of == &u.Growth || of == &u.Solubility { // of a closed pack; of the gas alone
+			continue
+		}
 		first := slices.IndexFunc(base.steps, func(st forward.Step) bool { return k.Moves(st.Kind) })
 		if first < 0 || k.Deviation() == 0 {
 			continue
 		}
 		var from forward.State // before the first step that it moves
-		wash := base.states[ferment-1]
 		if first > 0 {
 			from = base.states[first-1]
 		}
@@ -92,12 +94,16 @@ func (m *maker) doubt() (d doubts, err error) {
 		if states, _, err = forward.Walk(states[:0], base.steps[first:], from, &u, &base.like); err != nil {
 			return d, err
 		}
+		var wash *forward.State
 		if n := len(states); n > 1 {
-			wash = states[n-2]
+			wash = &states[n-2]
 		}
-		is, err := m.read(&wash, &states[len(states)-1])
+		is, err := m.read(wash, &states[len(states)-1])
 		if err != nil {
 			return d, err
+		}
+		if wash == nil {
+			is[2], is[3] = was[2], was[3]
 		}
 		add(is, 1)
 	}
