@@ -52,7 +52,7 @@ func (m *maker) doubt() (d doubts, err error) {
 	base.steps = base.steps[:ferment+1]
 	usual := forward.Usual()
 	usual.Chalk = 0 // nine tenths of the work of a walk
-	if base.states, _, err = forward.Walk(nil, base.steps, forward.State{}, &usual, &base.like); err != nil {
+	if base.states, _, err = forward.Walk(make([]forward.State, 0, len(base.steps)), base.steps, forward.State{}, &usual, &base.like); err != nil {
 		return d, err
 	}
 	was, err := m.read(&base.states[ferment-1], &base.states[ferment])
