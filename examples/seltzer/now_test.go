@@ -41,7 +41,7 @@ func TestNow(t *testing.T) {
 		{"strong", []plan.Reading{strong}, "", plan.NotBegun, []string{"come down to the plan", "water"}, "white sugar"},
 		{"asleep", []plan.Reading{wash, read(30, 1.0283)}, "", plan.NotBegun, []string{"Nothing is fermented yet"}, "addition"},
 		{"a third", []plan.Reading{wash, read(40, 1.0170)}, "pitch feed-1", plan.Fermenting, []string{"addition 2", "2.9 g", "other half of", "addition 3"}, "pH"},
-		{"fed", []plan.Reading{wash, read(40, 1.0180)}, "pitch feed-1 feed-2", plan.Fermenting, []string{"let it work", "nutrient, addition 3 gravity 1.0170"}, "addition 2"},
+		{"fed", []plan.Reading{wash, read(40, 1.0180)}, "pitch feed-1 feed-2", plan.Fermenting, []string{"let it work", "nutrient, addition 3 gravity 1.0168"}, "addition 2"},
 		{"first forgotten", []plan.Reading{wash, read(40, 1.0260)}, "pitch", plan.Fermenting, []string{"addition 1"}, "addition 1, white sugar"},
 		{"half", []plan.Reading{wash, read(80, 1.0100)}, "pitch feed-1 feed-2 feed-3", plan.Fermenting, []string{"Measure the pH"}, "addition"},
 		{"sour", []plan.Reading{wash, late}, "pitch feed-1 feed-2 feed-3", plan.Fermenting, []string{"below the floor of 3.6", "foams"}, "Measure the pH"},

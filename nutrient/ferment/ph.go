@@ -58,19 +58,23 @@ func (f *fermenting) pH(m Metabolism, used float64) (float64, error) {
 	return e.PH(), nil
 }
 
-// span is the pH with the usual, the most and the least acids.
-func (f *fermenting) span(used float64) (evidence.Figure[float64], error) {
+// span is the pH with the usual, the most and the least acids, and the liquid with the usual ones.
+func (f *fermenting) span(used float64) (evidence.Figure[float64], water.Equilibrium, error) {
 	var v [3]float64
+	var usual water.Equilibrium
 	for i, m := range f.upTo {
 		if used == 0 && i > 0 { // no acids are made yet
 			v[i] = v[0]
 			continue
 		}
-		var err error
-		if v[i], err = f.pH(m, used); err != nil {
-			return evidence.Figure[float64]{}, err
+		e, err := f.rests(m, used)
+		if err != nil {
+			return evidence.Figure[float64]{}, usual, err
+		}
+		if v[i] = e.PH(); i == 0 {
+			usual = e
 		}
 	}
 	return evidence.Figure[float64]{Value: v[0], Low: min(v[0], v[2]), High: max(v[0], v[1]),
-		Evidence: evidence.Evidence{Source: "charge balance of the liquid", Grade: evidence.Computed}}, nil
+		Evidence: evidence.Evidence{Source: "charge balance of the liquid", Grade: evidence.Computed}}, usual, nil
 }

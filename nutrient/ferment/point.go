@@ -72,20 +72,16 @@ func (f Tank) whenUsed(fn string, used units.Share) (fermenting, error) {
 
 func (f *fermenting) at(used float64) (Point, error) {
 	p := Point{Used: amount.Share(used)}
-	var err error
-	if p.PH, err = f.span(used); err != nil {
+	ph, e, err := f.span(used)
+	if err != nil {
 		return Point{}, err
 	}
+	p.PH, p.Gas = ph, e.CO2Pressure()
 	s, made, err := f.Brew.At(p.Used)
 	if err != nil {
 		return Point{}, err
 	}
 	p.Gravity, p.Strength, p.CO2 = s.Gravity(), s.ByVolume(), made.CO2
-	e, err := f.rests(f.Metabolism, used)
-	if err != nil {
-		return Point{}, err
-	}
-	p.Gas = e.CO2Pressure()
 	p.Balance = f.balance(f.Metabolism, used)
 	a := f.acidity(p.Balance, used)
 	fed := f.fed(used)

@@ -41,7 +41,7 @@ func (j *job) boil(st *Step) error {
 	if err != nil {
 		return err
 	}
-	g := st.Rate.In(units.LitrePerMinute) * minutes * cold.In(units.KilogramPerCubicMetre)
+	g := (1 + j.u.BoilOff/100) * st.Rate.In(units.LitrePerMinute) * minutes * cold.In(units.KilogramPerCubicMetre)
 	if err := limit.Check(do, "water boiled off", g/1000, "kg", 0, 0.999*j.s.amount[Water]*molar[Water]/1000, "the water there is"); err != nil {
 		return err
 	}
@@ -77,6 +77,14 @@ func (j *job) chalk(before *State, place units.Atmosphere, k float64) error {
 	}
 	var at, rest [mostNodes]float64 // share of the time; mol of calcium that stays
 	drop, last := 0.0, 0.0
+	if math.IsInf(k, 1) { // where it ends alone counts
+		var err error
+		if drop, err = j.calcite(j.s, water.AirCO2(place), 0); err != nil {
+			return err
+		}
+		j.scale(drop)
+		return nil
+	}
 	for i := range n {
 		at[i] = 0.5
 		if n > 1 {
@@ -106,13 +114,18 @@ func (j *job) chalk(before *State, place units.Atmosphere, k float64) error {
 			x += gaussWeight[q] * h * k * math.Exp(-k*h*(1-u)) * through(at[:n], rest[:n], from+(float64(i)+u)*h)
 		}
 	}
-	if drop = chalk - x; drop > 0 {
-		j.take(Calcium, drop, &j.left.Scale)
-		j.take(CarbonDioxide, drop, &j.left.Scale)
-		j.take(Water, drop, &j.left.Scale)
-		j.take(Proton, -2*drop, &j.left.Scale)
-	}
+	j.scale(chalk - x)
 	return nil
+}
+
+// scale lets so many moles of chalk drop.
+func (j *job) scale(mol float64) {
+	if mol > 0 {
+		j.take(Calcium, mol, &j.left.Scale)
+		j.take(CarbonDioxide, mol, &j.left.Scale)
+		j.take(Water, mol, &j.left.Scale)
+		j.take(Proton, -2*mol, &j.left.Scale)
+	}
 }
 
 const mostNodes = 9

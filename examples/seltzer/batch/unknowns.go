@@ -9,7 +9,7 @@ type Unknowns struct {
 	Acids        float64 // made by yeast: −1 the least, 0 the usual, 1 the most
 	Glycerol     float64 // made by yeast, of 1 as usual
 	LeanNitrogen float64 // % of dry yeast that is short of it
-	Chalk        float64 // 1/min: how fast a boil comes to calcite's equilibrium
+	Chalk        float64 // 1/min: how fast a boil comes to calcite's equilibrium; +Inf is at once
 	Solubility   float64 // of CO2 in a drink, of 1
 	Cells        float64 // in a gram of dry yeast, billion
 	Sugar        float64 // %, the fermentable is richer than its composition says
@@ -20,6 +20,8 @@ type Unknowns struct {
 	Hydrometer   float64 // 0.001 of gravity that it shows too much
 	Air          float64 // taken up when a bottle is filled, of 1 of what the drink holds in air
 	Growth       float64 // of yeast in a closed pack, of 1 of what the sugar carries
+	BoilOff      float64 // %, more boils away than the rate says
+	Left         float64 // %, of a fermentable's sugars, that yeast leaves beyond what its composition says
 	Wash         float64 // salts of a juice, honey or malt, of 1 of what it may hold beyond the usual
 }
 
@@ -90,11 +92,16 @@ func (k Unknown) Deviation() float64 {
 
 // Known returns what is known of each of the unknowns, in the order of the fields.
 func Known() []Unknown {
+	all := known()
+	return all[:]
+}
+
+func known() [unknowns]Unknown {
 	const (
 		weighing = 1<<Treat | 1<<Dissolve | 1<<Feed | 1<<Pitch | 1<<Sweeten | 1<<Acidify | 1<<Stabilise | 1<<Prime | 1<<Dilute
 		gas      = 1<<Ferment | 1<<Warm | 1<<Malolactic | 1<<Carbonate
 	)
-	return []Unknown{
+	return [...]Unknown{
 		// 16.83 g/L of hexose to 1 % vol leave 2.5 % less ethanol than the atoms of a lean sugar wash
 		// give; Pasteur's own yield was 95 % of Gay-Lussac's (package gravity, SugarWashYield).
 		{"ethanol lost", 0, usualLost, mostLost, "%", Triangular, "16.83 g/L of hexose to 1 % vol (French order of 3 May 1996), against the balance of atoms; its 3 % in package gravity", func(u *Unknowns) *float64 { return &u.Lost }, by(Ferment)},
@@ -114,9 +121,14 @@ func Known() []Unknown {
 		{"air taken up in filling", 0, 0.3, 1, "", Triangular, "common practice, no source", func(u *Unknowns) *float64 { return &u.Air }, by(Close)},
 		// The few cells that are racked into a pack double once or twice: 10⁷/mL on the 24 g/L of a sparkling wine is 1 % of them.
 		{"yeast growing on a primer", 0, 0, 1, "", Triangular, "1.5 to 10 million cells in a mL in sparkling wine, recalled from memory", func(u *Unknowns) *float64 { return &u.Growth }, by(Ferment)},
+		{"boil-off", -25, 0, 25, "%", Triangular, "a tenth as its deviation: common practice, no source", func(u *Unknowns) *float64 { return &u.BoilOff }, by(Boil)},
+		{"sugar that yeast leaves", 0, 0, 0, "%", Normal, "of sugar nothing; of malt, juice and honey by what is known of them", func(u *Unknowns) *float64 { return &u.Left }, by(Dissolve)},
 		{"salts of the fruit, honey or malt", -1, 0, 1, "", Normal, "the band of its pH, package must", func(u *Unknowns) *float64 { return &u.Wash }, by(Dissolve)},
 	}
 }
+
+// unknowns is how many there are.
+const unknowns = 18
 
 // usualLost makes the yield of a wash with the usual nitrogen that of package gravity.
 const usualLost = 2.5
@@ -127,8 +139,9 @@ const mostLost = 10.6
 
 // Usual returns the usual unknowns.
 func Usual() (u Unknowns) {
-	for _, k := range Known() {
-		*k.of(&u) = k.Usual
+	all := known()
+	for i := range all {
+		*all[i].of(&u) = all[i].Usual
 	}
 	return u
 }

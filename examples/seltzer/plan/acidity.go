@@ -3,8 +3,10 @@ package plan
 import (
 	"errors"
 	"fmt"
+	"math"
 	"strings"
 
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
@@ -173,21 +175,11 @@ func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 // boil finds both ends of what the boil makes of the water, with the treated water that tops it
 // up and the salts that go in after it.
 func (m *maker) boil() error {
-	b := m.batch
-	left := b.water - b.boiledOff - b.topUp
-	down, err := concentrated(m.treated, (left+b.boiledOff)/left)
+	down, low, scale, err := m.boiledDown()
 	if err != nil {
 		return err
 	}
-	m.kettleWater = down
-	low, scale := down, units.Mass{}
-	if m.req.Kettle.Boil > 0 {
-		ends, err := down.BoiledAt(m.plan.Boiling, m.air)
-		if err != nil {
-			return err
-		}
-		low, scale = ends.AtRest.Equilibrium.Water(), ends.Scale(litres(left))
-	}
+	left := m.batch.water - m.batch.boiledOff - m.batch.topUp
 	if m.saltsAfter() {
 		into, kilos, err := m.toppedWater(low, left)
 		if err != nil {
@@ -214,6 +206,49 @@ func (m *maker) boil() error {
 		Scale: scale,
 	}
 	return nil
+}
+
+// boiledDown is the kettle's water after the boil, with none of its chalk dropped and with all that can, and how much
+// that is.
+func (m *maker) boiledDown() (down, low water.Profile, scale units.Mass, err error) {
+	c, deeds, err := m.atStart()
+	if err != nil {
+		return down, low, scale, err
+	}
+	for _, d := range deeds {
+		if k := d.step.Kind; k == forward.Dissolve || k == forward.Boil {
+			if k == forward.Boil {
+				if down, low, scale, err = c.ends(d.step); err != nil {
+					return down, low, scale, err
+				}
+				break
+			}
+			continue
+		}
+		if _, err := c.do(d.step); err != nil {
+			return down, low, scale, err
+		}
+	}
+	return down, low, scale, nil
+}
+
+// ends are both ends of what a boil makes of a water.
+func (c *carried) ends(boil forward.Step) (down, low water.Profile, scale units.Mass, err error) {
+	rest := *c
+	c.unknowns.Chalk, rest.unknowns.Chalk = 0, math.Inf(1)
+	if _, err = c.do(boil); err != nil {
+		return down, low, scale, err
+	}
+	left, err := rest.do(boil)
+	if err != nil {
+		return down, low, scale, err
+	}
+	down, err = c.state.Profile()
+	if err != nil {
+		return down, low, scale, err
+	}
+	low, err = rest.state.Profile()
+	return down, low, left.Scale.Mass(), err
 }
 
 // inFermenter is a water as it comes from the kettle, with what joins it.

@@ -100,10 +100,7 @@ func (m *maker) settleDown() error {
 	if m.unforeseen() != "" || !m.brings.known && r.Acid == nil && r.Malolactic == nil && r.Cold == nil && r.Stabilise == nil {
 		return nil
 	}
-	s, err := m.fermented()
-	if err != nil {
-		return err
-	}
+	s := m.brewed.state
 	by := m.convention()
 	p := &AfterPlan{As: by.As.Name() + " to pH " + trim(by.End)}
 	u := forward.Usual()
@@ -233,25 +230,6 @@ const (
 	keepsBelow     = 3.8 // pH
 	usualMolecular = 0.8 // mg/L, as wine practice has it
 )
-
-// fermented is the base drink, dry and off its yeast.
-func (m *maker) fermented() (forward.State, error) {
-	c, deeds, err := m.atStart()
-	if err != nil {
-		return forward.State{}, err
-	}
-	for _, d := range deeds {
-		if d.step.Kind == forward.Ferment {
-			if err := c.measured(d.step, kg(m.batch.base.Ethanol())); err != nil {
-				return forward.State{}, err
-			}
-		}
-		if _, err := c.do(d.step); err != nil {
-			return forward.State{}, err
-		}
-	}
-	return c.state, nil
-}
 
 // stabilised doses sulfite and sorbate at the pH that the drink has.
 func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error) {

@@ -1,7 +1,10 @@
 package plan
 
 import (
+	"slices"
+
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -39,7 +42,7 @@ func (m *maker) deeds() ([]deed, error) {
 	if m.batch.topUp == 0 {
 		all, salts = append(all, salts...), nil
 	}
-	all = append(all, deed{line: "left in the kettle", step: forward.Step{Kind: forward.Transfer, Volume: r.Kettle.Loss}})
+	all = append(all, deed{line: kettleLeft, step: forward.Step{Kind: forward.Transfer, Volume: r.Kettle.Loss}})
 	if m.batch.topUp > 0 {
 		with, err := m.topUp()
 		if err != nil {
@@ -73,7 +76,7 @@ func (m *maker) deeds() ([]deed, error) {
 	return append(append(all,
 		deed{line: "", step: forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
 		deed{line: "", step: forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
-		deed{line: "left with the yeast", step: forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
+		deed{line: leftWithYeast, step: forward.Step{Kind: forward.Transfer, Volume: litres(m.leaves())}},
 		deed{line: "", step: forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), m.after...), nil
 }
 
@@ -144,6 +147,9 @@ func (m *maker) inKettle() units.Volume {
 
 // tap is so much of the water as it comes.
 func (m *maker) tap(v units.Volume) (forward.State, error) {
+	if m.tapped != (forward.State{}) {
+		return m.tapped.OfVolume(v)
+	}
 	tap, err := m.req.Water.Report.profile()
 	if err != nil {
 		return forward.State{}, err
@@ -156,7 +162,8 @@ func (m *maker) tap(v units.Volume) (forward.State, error) {
 		}
 		known = e.Water()
 	}
-	return forward.FromWater(known, v)
+	m.tapped, err = forward.FromWater(known, v)
+	return m.tapped, err
 }
 
 // carried is the batch carried forward step by step with the weights as the scale shows them:
@@ -167,7 +174,7 @@ type carried struct {
 	unknowns forward.Unknowns
 	like     water.Series
 
-	in, out []Line
+	in, stay, out []Line
 
 	pitched, grown   float64 // kg of dry yeast
 	gas              float64 // kg of CO2 that the ferment made
@@ -189,7 +196,8 @@ func (m *maker) atStart() (*carried, []deed, error) {
 
 // do carries the state through a step.
 func (c *carried) do(st forward.Step) (forward.Left, error) {
-	states, left, err := forward.Walk(nil, []forward.Step{st}, c.state, &c.unknowns, &c.like)
+	var room [1]forward.State
+	states, left, err := forward.Walk(room[:0], []forward.Step{st}, c.state, &c.unknowns, &c.like)
 	if err != nil {
 		return left, err
 	}
@@ -217,52 +225,171 @@ func note(lines []Line, what string, kilos float64) []Line {
 	return append(lines, Line{what, kilograms(kilos)})
 }
 
-// carry takes the plan, as far as it is made, through its steps.
-func (m *maker) carry() (*carried, error) {
+// A brewing is the batch carried to its base drink, and the states on the way that a plan prints.
+type brewing struct {
+	carried
+	water, start, boiled forward.State // in the kettle: as it comes, with the sugar, after the boil
+	filled, wash         forward.State // with the first portion of the sugar; with all that goes in before the yeast works
+	fermented            forward.State
+	deeds, joined        []deed  // all of them; from filled to wash
+	left                 float64 // L, with the yeast, of what the packs do not take
+	at                   []usedAt
+}
+
+// usedAt is the wash with all its sugar in when a part of it is used, once it is asked for.
+type usedAt struct {
+	used float64
+	forward.State
+}
+
+// brew carries the plan to its base drink.
+func (m *maker) brew() error {
 	c, deeds, err := m.atStart()
 	if err != nil {
-		return nil, err
+		return err
 	}
-	c.in = note(c.in, "water, as it comes", kg(c.state.Mass()))
-	var stay []Line
-	for _, d := range deeds {
-		if d.step.Kind == forward.Ferment {
-			if err := c.measured(d.step, kg(m.batch.base.Ethanol())); err != nil {
-				return nil, err
+	b := &brewing{carried: *c, water: c.state}
+	b.in = note(b.in, "water, as it comes", kg(b.state.Mass()))
+	filled := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Cool || d.step.Kind == forward.Heat }) + 1
+	fermented := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Ferment })
+	b.deeds, b.joined = deeds, deeds[filled:fermented]
+	for i, d := range deeds {
+		switch {
+		case d.step.Kind == forward.Boil:
+			b.start = b.state
+		case i == filled:
+			b.filled = b.state
+		}
+		if i == fermented {
+			b.wash = b.state
+			if err := b.measured(d.step, kg(m.batch.base.Ethanol())); err != nil {
+				return err
 			}
 		}
-		before := c.state
-		left, err := c.do(d.step)
-		if err != nil {
+		if d.line == leftWithYeast {
+			if b.left, err = m.notRacked(b.state); err != nil {
+				return err
+			}
+			d.step.Volume = litres(b.left)
+			deeds[i] = d
+		}
+		if err := b.deed(d); err != nil {
+			return err
+		}
+		switch {
+		case d.step.Kind == forward.Boil:
+			b.boiled = b.state
+		case i == fermented:
+			b.fermented = b.state
+		}
+	}
+	m.brewed = b
+	return nil
+}
+
+// leaves is what stays with the yeast, L: about the loss that the request has, once the batch is carried all that
+// the packs do not take.
+func (m *maker) leaves() float64 {
+	if m.brewed == nil {
+		return m.lost()
+	}
+	return m.brewed.left
+}
+
+// notRacked is what the packs do not take of the fermented base.
+func (m *maker) notRacked(base forward.State) (float64, error) {
+	v, err := base.Volume(at20)
+	left := v.In(units.Litre)
+	for _, k := range m.batch.packed {
+		left -= k.base
+	}
+	return max(0, left), err
+}
+
+// deed carries a batch through a step, and notes where each thing goes.
+func (c *carried) deed(d deed) error {
+	before := c.state
+	left, err := c.do(d.step)
+	if err != nil {
+		return err
+	}
+	in, ethanol := kg(left.In.Mass()), mass(forward.Ethanol, left.Gas[forward.Ethanol])
+	c.lost += ethanol
+	c.givenOff += kg(left.Gas.Mass()) - ethanol
+	c.boiledOff += kg(left.Vapour.Mass())
+	c.scale += kg(left.Scale.Mass())
+	switch d.step.Kind {
+	case forward.Boil:
+		c.givenOff -= in // from the air, into a water that lacked it
+	case forward.Transfer:
+		c.stay = note(c.stay, d.line, kg(left.Liquid.Mass())-yeastIn(&left.Liquid))
+	case forward.Settle:
+		c.stay = note(c.stay, d.line, kg(left.Sediment.Mass()))
+	case forward.Ferment:
+		c.grown = kg(c.state.Yeast()) - kg(before.Yeast())
+		c.gas = mass(forward.CarbonDioxide, c.state.Of(forward.CarbonDioxide)+left.Gas[forward.CarbonDioxide]-before.Of(forward.CarbonDioxide))
+	default:
+		if d.line != "" {
+			c.in = note(c.in, d.line, in)
+		}
+		c.pitched += yeastIn(&left.In)
+	}
+	return nil
+}
+
+// usedUp is the wash with so many portions of its sugar in, when a part of all the sugar that the yeast uses
+// is used.
+func (m *maker) usedUp(used float64, portions int) (s forward.State, err error) {
+	c := m.brewed.carried
+	c.state = m.brewed.wash
+	all := kg(c.state.Fermentable())
+	if portions < m.portions() {
+		c.state = m.brewed.filled
+		for _, d := range m.brewed.joined {
+			if d.late {
+				d.step.Mass = m.later(portions - 1)
+			}
+			if _, err := c.do(d.step); err != nil {
+				return c.state, err
+			}
+		}
+	}
+	switch whole := portions == m.portions(); {
+	case used == 0:
+		return c.state, nil
+	case used == 1 && whole:
+		return m.brewed.fermented, nil
+	case whole:
+		for _, at := range m.brewed.at {
+			if at.used == used {
+				return at.State, nil
+			}
+		}
+		defer func() {
+			if err == nil {
+				m.brewed.at = append(m.brewed.at, usedAt{used, s})
+			}
+		}()
+	}
+	part := used * m.attenuation().In(units.Fraction) * all / kg(c.state.Fermentable())
+	_, err = c.do(forward.Step{Kind: forward.Ferment, Share: units.Fraction.Of(checked.Number(min(1, part))), Pressure: m.air.Pressure()})
+	return c.state, err
+}
+
+// carry takes the batch from its base drink into its packs.
+func (m *maker) carry() (*carried, error) {
+	c := m.brewed.carried
+	c.in, c.stay = slices.Clone(c.in), slices.Clone(c.stay)
+	for _, d := range m.after {
+		if err := c.deed(d); err != nil {
 			return nil, err
-		}
-		in, ethanol := kg(left.In.Mass()), mass(forward.Ethanol, left.Gas[forward.Ethanol])
-		c.lost += ethanol
-		c.givenOff += kg(left.Gas.Mass()) - ethanol
-		c.boiledOff += kg(left.Vapour.Mass())
-		c.scale += kg(left.Scale.Mass())
-		switch d.step.Kind {
-		case forward.Boil:
-			c.givenOff -= in // from the air, into a water that lacked it
-		case forward.Transfer:
-			stay = note(stay, d.line, kg(left.Liquid.Mass())-yeastIn(&left.Liquid))
-		case forward.Settle:
-			stay = note(stay, d.line, kg(left.Sediment.Mass()))
-		case forward.Ferment:
-			c.grown = kg(c.state.Yeast()) - kg(before.Yeast())
-			c.gas = mass(forward.CarbonDioxide, c.state.Of(forward.CarbonDioxide)+left.Gas[forward.CarbonDioxide]-before.Of(forward.CarbonDioxide))
-		default:
-			if d.line != "" {
-				c.in = note(c.in, d.line, in)
-			}
-			c.pitched += yeastIn(&left.In)
 		}
 	}
 	c.out = note(c.out, "boiled off", c.boiledOff)
 	if c.scale > 1e-9 {
 		c.out = note(c.out, "chalk dropped, as usual", c.scale)
 	}
-	c.out = append(c.out, stay...)
+	c.out = append(c.out, c.stay...)
 	if m.unforeseen() != "" { // its nitrogen is not known
 		c.out = note(c.out, "yeast, dry, and losses", c.pitched+c.grown+c.lost)
 	} else {
@@ -273,7 +400,7 @@ func (m *maker) carry() (*carried, error) {
 		c.out = note(c.out, "ethanol lost, other products", c.lost)
 	}
 	c.out = note(c.out, "CO2 given off", c.givenOff)
-	return c, m.packaged(c)
+	return &c, m.packaged(&c)
 }
 
 // measured sets what is lost of the ethanol so that so much is left, kg: that of a measured yield.

@@ -77,7 +77,9 @@ func (m *maker) fermentCurves() ([]Curve, error) {
 	if err != nil {
 		return nil, err
 	}
-	m.raise(along)
+	if err := m.measureAlong(along); err != nil {
+		return nil, err
+	}
 	curves := m.gravityCurves(along)
 	if m.plan.Acidity.Unforeseen == "" {
 		curves = append(curves, m.acidityCurve(along))

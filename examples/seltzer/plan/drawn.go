@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/units"
@@ -74,6 +75,8 @@ func (m *maker) known() []forward.Unknown {
 		purity := 2 * m.fermentable.Spread().In(units.Percent) // k = 2
 		between("sugar of the fermentable", -purity, purity, "package material, its spread")
 	}
+	left := 200 * m.unfermentedSpread() // k = 2
+	between("sugar that yeast leaves", -left, left, "package material, its spread; at most half of what is left")
 	if lost := unknown(all, ethanolLost); m.malt() {
 		half := math.Sqrt(6) * maltSpread * (100 - lost.Usual) // of a triangle
 		between(ethanolLost, lost.Usual-half, lost.Usual+half, "Balling's yield, package gravity")
@@ -101,6 +104,18 @@ func unknown(all []forward.Unknown, name string) *forward.Unknown {
 		}
 	}
 	return nil
+}
+
+// unfermentedSpread is how well it is known what of the solids the yeast leaves, as a part of the
+// sugar: as well as the sugar itself, but no worse than by half of what is left (chosen). Of
+// sugar alone nothing is left.
+func (m *maker) unfermentedSpread() float64 {
+	c := m.fermentable.Composition()
+	sugar, rest := c.Sugar().In(units.Fraction), c.UnfermentedSolids.In(units.Fraction)
+	if sugar == 0 {
+		return 0
+	}
+	return min(m.fermentable.Spread().In(units.Fraction), rest/sugar/2)
 }
 
 const ethanolLost = "ethanol lost"
@@ -203,10 +218,7 @@ func (m *maker) toDraw() (*walks, error) {
 
 // baseWalk is from the water to the base drink off its yeast.
 func (m *maker) baseWalk() (*walk, error) {
-	deeds, err := m.deeds()
-	if err != nil {
-		return nil, err
-	}
+	deeds := slices.Concat(m.brewed.deeds, m.after)
 	tap, err := m.tap(m.inKettle().Plus(m.inKettle())) // more than is taken, by any level
 	if err != nil {
 		return nil, err

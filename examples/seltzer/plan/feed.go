@@ -99,11 +99,7 @@ func (m *maker) feed() error {
 	}
 	n.Brought, n.Shortfall = brought.Nitrogen(), feed.Shortfall
 	for _, s := range schedule.Stages {
-		used := s.Used.In(units.Fraction)
 		stage := NutrientStage{Used: s.Used}
-		if stage.Gravity, err = m.gravityAt(used); err != nil {
-			return err
-		}
 		for i, w := range s.Weigh {
 			stage.Doses = append(stage.Doses, Weight{What: feed.Doses[i].Material.Name(), For: "fermenter", Mass: w, Asked: w.Quantity()})
 		}

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/zymase/carbonation"
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/kinetics"
@@ -47,8 +48,9 @@ func makerOf(req Request) (*maker, error) {
 	}
 	m := &maker{recipe: r, batch: b, plan: p}
 	steps := []makerStep{
-		{"place", m.boilingPoint}, {"kettle", m.vessels}, {"strength", m.gravities}, {"water", m.water}, {"water", m.boil}, {"must", m.must}, {"nutrient", m.feed},
-		{"water", m.acidity}, {"nutrient", m.addMinerals}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"acid", m.settleDown}, {"acid", m.tooFlat}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"place", m.boilingPoint}, {"water", m.water}, {"water", m.boil}, {"must", m.must}, {"nutrient", m.feed},
+		{"water", m.acidity}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"strength", m.brew},
+		{"kettle", m.vessels}, {"strength", m.gravities}, {"acid", m.settleDown}, {"acid", m.tooFlat}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
 		{"schedule", m.schedule}, {"schedule", m.foresee}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	}
@@ -83,15 +85,15 @@ type maker struct {
 	boiledLow, boiledHigh water.Profile
 	fed                   []material.Dose // as weighed
 	course                ferment.Tank    // with its buffer
-	kettleWater           water.Profile   // the water of the kettle alone, as none drops out
 	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
 	warned                int             // cautions that come first
 
+	tapped        forward.State // some of the water as it comes, once it is asked for
+	brewed        *brewing
+	doubts        doubts
 	salted        minerals
-	salts         []salty        // of each of the plan's vessels
 	paced         *kinetics.Pace // once it is asked for
 	forecasts     [2]foretold    // once it is asked for: without and with the readings
-	addedWater    water.Profile  // boiledHigh without what the fermentable brings, and without acid
 	soured, after []deed         // the acid before the yeast; what is done after the ferment
 
 }
@@ -117,50 +119,6 @@ func (m *maker) boilingPoint() (err error) {
 		return &RequestError{Field: "place", Value: m.plan.Atmosphere.Text(units.Millibar, 0), Allowed: reason(err), Err: err}
 	}
 	return nil
-}
-
-// gravities are what the hydrometer will say.
-func (m *maker) gravities() error {
-	wash, base := m.batch.wash, m.batch.base
-	g := GravityPlan{
-		Original: wash.Gravity().SG(), Extract: wash.Gravity().Extract(),
-		Floor: base.Gravity().SG(), Apparent: base.Gravity().Extract(),
-	}
-	var err error
-	if g.ThirdUsed, err = m.gravityAt(1. / 3); err != nil {
-		return err
-	}
-	if g.TwoThirdsUsed, err = m.gravityAt(2. / 3); err != nil {
-		return err
-	}
-	t := m.req.Fermenter.Temperature
-	if g.WarmOriginal, err = m.hydrometer().Reading(wash, t); err != nil {
-		return err
-	}
-	if g.WarmFloor, err = m.hydrometer().Reading(base, t); err != nil {
-		return err
-	}
-	if m.portions() > 1 {
-		if err := m.portionGravities(&g); err != nil {
-			return err
-		}
-	}
-	m.plan.Gravity = g
-	return nil
-}
-
-// gravityAt is the gravity when a part of the sugar that the yeast uses is used, with the portions
-// that are in by then.
-func (m *maker) gravityAt(used float64) (float64, error) {
-	wash, sugar := m.batch.wash, used*m.attenuation().In(units.Fraction)*kg(m.batch.wash.Fermentable())
-	if m.batch.late > 0 {
-		var err error
-		if wash, err = m.washWith(m.portionsIn(used)); err != nil {
-			return 0, err
-		}
-	}
-	s, _, err := wash.Ferment(kilograms(min(sugar, kg(wash.Fermentable()))), m.yield)
-	return s.Gravity().SG(), err
 }
 
 // balance lists what goes in and what comes out, as the batch is carried forward with the

@@ -139,7 +139,6 @@ func (k *recipe) setMust() error {
 
 // must works out what the juice, honey or malt brings, and what the wash then holds.
 func (m *maker) must() error {
-	m.addedWater = m.boiledHigh
 	if m.brings.known {
 		if err := m.bring(); err != nil {
 			return err

@@ -22,7 +22,8 @@ func TestFiveDrinks(t *testing.T) {
 		}
 		near(t, "strength", k.Strength.In(units.PercentVolume), want, 0.005)
 	}
-	near(t, "base", base, p.Vessels[6].Cold.In(units.Litre)-1.5, 0.001)
+	near(t, "base", base, p.Vessels[6].Cold.In(units.Litre)-p.Vessels[7].Cold.In(units.Litre), 1e-9)
+	near(t, "left with the yeast, asked for 1.5 L", p.Vessels[7].Cold.In(units.Litre), 1.5, 0.001*base)
 
 	// 20 g/L of sugar in erythritol of 0.6 to 0.8 (the middle of the reviews) is 28.6 g/L; 2 g/L of acid.
 	can := p.Packs[2]

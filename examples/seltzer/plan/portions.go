@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
@@ -28,14 +29,6 @@ func (r *recipe) portionsIn(used float64) int {
 
 // portionAt is the part of all the fermentable sugar that is used when portion k, counted from 0, goes in.
 func (r *recipe) portionAt(k int) float64 { return usedBefore * float64(k) / float64(r.portions()) }
-
-// washWith is the wash with so many portions of its sugar, none used.
-func (m *maker) washWith(portions int) (gravity.Solution, error) {
-	if portions == m.portions() {
-		return m.batch.wash, nil
-	}
-	return m.joined(m.batch.filled, portions)
-}
 
 // joined is a wash of the first portion with the others that make it so many.
 func (m *maker) joined(first gravity.Solution, portions int) (gravity.Solution, error) {
@@ -83,15 +76,13 @@ func (m *maker) portionsRead(rs []Reading) error {
 
 // portionGravities are the gravity of the first portion, and those by which the others go in.
 func (m *maker) portionGravities(g *GravityPlan) error {
-	g.First = m.batch.filled.Gravity().SG()
+	var err error
+	if g.First, err = m.gravityWith(0, 1); err != nil {
+		return err
+	}
 	n := m.portions()
 	for k := 1; k < n; k++ {
-		wash, err := m.washWith(k)
-		if err != nil {
-			return err
-		}
-		used := m.portionAt(k) * kg(m.batch.wash.Fermentable())
-		s, _, err := wash.Ferment(kilograms(min(used, kg(wash.Fermentable()))), m.yield)
+		shown, err := m.gravityWith(m.portionAt(k)/m.attenuation().In(units.Fraction), k)
 		if err != nil {
 			return err
 		}
@@ -102,7 +93,7 @@ func (m *maker) portionGravities(g *GravityPlan) error {
 		}
 		g.Portions = append(g.Portions, PortionPlan{
 			Used:    units.Fraction.Of(checked.Number(m.portionAt(k))),
-			Gravity: s.Gravity().SG(), Sugar: Weight{What: m.fermentable.Name(), For: fmt.Sprintf("fermenter, portion %d", k+1), Mass: weighed, Asked: mass},
+			Gravity: shown, Sugar: Weight{What: m.fermentable.Name(), For: fmt.Sprintf("fermenter, portion %d", k+1), Mass: weighed, Asked: mass},
 		})
 	}
 	if err := m.splitSugar(g.Portions[0].Sugar); err != nil {
@@ -115,7 +106,7 @@ func (m *maker) portionGravities(g *GravityPlan) error {
 // splitSugar lists the sugar by its portions: the kettle takes what the others leave of the whole.
 func (m *maker) splitSugar(portion Weight) error {
 	more := int64(m.portions() - 1)
-	whole := &m.plan.Weigh[0]
+	whole := &m.plan.Weigh[slices.IndexFunc(m.plan.Weigh, func(w Weight) bool { return w.What == portion.What })]
 	rest, err := units.Gram.Exact(grams(whole.Mass).Sub(grams(portion.Mass).Mul(decimal.NewFromInt(more))))
 	if err != nil {
 		return err

@@ -15,10 +15,9 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 	if err != nil {
 		return gravity.Solution{}, err
 	}
-	planned := m.batch.filled.Gravity().SG() + m.salted.wash
-	sure := m.washSpread()
-	read := weighed(planned, sure.gravity*(planned-1), g.SG(), half(m.plan.Uncertainty.Division))
-	want := read - m.salted.wash
+	planned := m.batch.filled.Gravity().SG() + m.salted[0]
+	read := weighed(planned, m.doubts.original, g.SG(), half(m.plan.Uncertainty.Division))
+	want := read - m.salted[0]
 	share, err := numeric.Root(func(x float64) float64 {
 		w, err := m.washOf(x, 1)
 		if err != nil {
@@ -39,7 +38,7 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 	}
 	if r.Volume != nil {
 		v := volume.In(units.Litre)
-		volume = litres(weighed(v, sure.volume*v, r.Volume.In(units.Litre), sure.level*v))
+		volume = litres(weighed(v, m.doubts.volume*v, r.Volume.In(units.Litre), unknown(m.known(), "level").Deviation()/100*v))
 	}
 	one, err := m.washOf(share, 1)
 	if err != nil {
@@ -63,22 +62,4 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 		s.AddWater = kilograms(total * (share/plan - 1))
 	}
 	return one.Times(total)
-}
-
-// spreads are how sure the plan is of its wash, k = 1, as parts of the whole.
-type spreads struct {
-	gravity float64 // above water: what was weighed, and the level it was made up to
-	volume  float64 // levels, and a tenth of what boils away
-	level   float64 // a level alone
-}
-
-func (m *maker) washSpread() spreads {
-	all := m.known()
-	part := func(name string) float64 { return unknown(all, name).Deviation() / 100 }
-	level, scale, purity := part("level"), part("scale"), part("sugar of the fermentable")
-	away := 0.1 * m.batch.boiledOff / m.batch.water
-	return spreads{
-		gravity: math.Sqrt(scale*scale + purity*purity + level*level + away*away),
-		volume:  math.Hypot(level, away), level: level,
-	}
 }

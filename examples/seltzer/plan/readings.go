@@ -45,8 +45,8 @@ func (m *maker) readings() error {
 	if err != nil {
 		return err
 	}
-	s.begins = first.Gravity().SG() + m.salted.wash
-	s.Floor, s.Final = floor.Gravity().SG()+m.salted.floor, floor.ByVolume()
+	s.begins = first.Gravity().SG() + m.salted[0]
+	s.Floor, s.Final = floor.Gravity().SG()+m.salted[courseSteps], floor.ByVolume()
 	for i, r := range rs {
 		if i == 0 && r.After == 0 {
 			continue

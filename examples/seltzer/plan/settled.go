@@ -280,7 +280,7 @@ func (r *recipe) minerals(b batch, sugar, water float64, req Request) (float64, 
 	if err != nil {
 		return 0, err
 	}
-	return m.salted.wash, nil
+	return m.salted[0], nil
 }
 
 // forMeasure solves the batch for a measure that is nearly proportional to the share of fermentable.

@@ -8,55 +8,113 @@ import (
 	"example.org/zymase/units"
 )
 
-// doubt is the standard uncertainty of the strength of the base, as a part of it. The batch is carried to
-// its dry base with the usual unknowns, and once more with each of them off by its deviation; what that
+// doubts are standard uncertainties, k = 1, of what a plan says of its base. The batch is carried to its dry
+// base with the usual unknowns, and once more with each of them off by its deviation; what that
 // moves adds in squares. It is the list that [Draw] draws, to first order.
+type doubts struct {
+	strength float64 // of the base, as a part of it
+	floor    float64 // its gravity when it is fermented, with what the formulas leave
+	original float64 // the gravity of the wash
+	volume   float64 // of the wash, as a part of it
+}
+
+// read are the figures of doubts; without a wash those of the wash are zero.
+func (m *maker) read(wash, fermented *forward.State) (f [4]float64, err error) {
+	c, err := fermented.Strength()
+	if err != nil {
+		return f, err
+	}
+	floor, err := fermented.Gravity()
+	if err != nil || wash == nil {
+		return [4]float64{c.In(units.PercentVolume), floor.SG()}, err
+	}
+	original, err := wash.Gravity()
+	if err != nil {
+		return f, err
+	}
+	v, err := wash.Volume(at20)
+	return [4]float64{c.In(units.PercentVolume), floor.SG(), original.SG(), v.In(units.Litre)}, err
+}
+
+// saltSpread is how far a gram of one salt raises the gravity otherwise than that of another, as a part of it:
+// 0.0001 of 0.00075 ([gravity.Solution.GravityWith]).
+const saltSpread = 0.0001 / 0.00075
+
+// doubt finds them.
 //
 //   - Source: JCGM 100:2008 (GUM), eq. 10, with differences for the derivatives (5.1.3, note 2).
-func (m *maker) doubt() (float64, error) {
+func (m *maker) doubt() (d doubts, err error) {
 	base, err := m.baseWalk()
 	if err != nil {
-		return 0, err
+		return d, err
 	}
-	for i, st := range base.steps {
-		if st.Kind == forward.Ferment {
-			base.steps = base.steps[:i+1]
-			break
-		}
-	}
-	end := func(steps []forward.Step, s forward.State, u *forward.Unknowns) (float64, error) {
-		if base.states, _, err = forward.Walk(base.states[:0], steps, s, u, &base.like); err != nil {
-			return 0, err
-		}
-		c, err := base.end().Strength()
-		return c.In(units.PercentVolume), err
-	}
+	ferment := slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
+	base.steps = base.steps[:ferment+1]
 	usual := forward.Usual()
-	usual.Chalk = 0 // nine tenths of the work of a walk, and no ethanol comes from it
-	was, err := end(base.steps, forward.State{}, &usual)
-	if err != nil {
-		return 0, err
+	usual.Chalk = 0 // nine tenths of the work of a walk
+	if base.states, _, err = forward.Walk(nil, base.steps, forward.State{}, &usual, &base.like); err != nil {
+		return d, err
 	}
-	usually := base.states
-	base.states = make([]forward.State, 0, len(base.steps))
-	sum := 0.0
+	was, err := m.read(&base.states[ferment-1], &base.states[ferment])
+	if err != nil {
+		return d, err
+	}
+	var squares [len(was)]float64
+	add := func(is [len(was)]float64, part float64) {
+		for i := range is {
+			squares[i] += part * (is[i] - was[i]) * (is[i] - was[i])
+		}
+	}
+	states := make([]forward.State, 0, len(base.steps))
 	for _, k := range m.known() {
-		first := slices.IndexFunc(base.steps, func(st forward.Step) bool { return k.Moves(st.Kind) })
 		u := usual
 		of := k.In(&u)
-		if first < 0 || of == &u.Chalk {
+		if of == &u.Chalk { // from the plan's own walk, along the line to where none drops
+			is, err := m.read(&m.brewed.wash, &m.brewed.fermented)
+			if err != nil {
+				return d, err
+			}
+			is[0] = was[0] // no ethanol comes from it
+			part := k.Deviation() / k.Usual
+			add(is, part*part)
+			continue
+		}
+		if of == &u.Growth || of == &u.Solubility { // of a closed pack; of the gas alone
+			continue
+		}
+		first := slices.IndexFunc(base.steps, func(st forward.Step) bool { return k.Moves(st.Kind) })
+		if first < 0 || k.Deviation() == 0 {
 			continue
 		}
 		var from forward.State // before the first step that it moves
 		if first > 0 {
-			from = usually[first-1]
+			from = base.states[first-1]
 		}
 		*of += k.Deviation()
-		is, err := end(base.steps[first:], from, &u)
-		if err != nil {
-			return 0, err
+		if states, _, err = forward.Walk(states[:0], base.steps[first:], from, &u, &base.like); err != nil {
+			return d, err
 		}
-		sum += (is/was - 1) * (is/was - 1)
+		var wash *forward.State
+		if n := len(states); n > 1 {
+			wash = &states[n-2]
+		}
+		is, err := m.read(wash, &states[len(states)-1])
+		if err != nil {
+			return d, err
+		}
+		if wash == nil {
+			is[2], is[3] = was[2], was[3]
+		}
+		add(is, 1)
 	}
-	return math.Sqrt(sum), nil
+	dry, err := base.states[ferment].Solution()
+	if err != nil {
+		return d, err
+	}
+	rho, _ := dry.DensityUncertainty()
+	formulas := math.Hypot(rho.In(units.KilogramPerCubicMetre)/1000/waterPerLitre, saltSpread*m.plan.Gravity.Minerals)
+	return doubts{
+		strength: math.Sqrt(squares[0]) / was[0], floor: math.Hypot(math.Sqrt(squares[1]), formulas),
+		original: math.Sqrt(squares[2]), volume: math.Sqrt(squares[3]) / was[3],
+	}, nil
 }

@@ -55,11 +55,13 @@ func (m *maker) uncertainties() error {
 	}
 	strength := m.batch.strength
 
-	d, err := m.doubt()
-	if err != nil {
+	var err error
+	m.plan.Uncertainty = u // the division is one of what is known
+	if m.doubts, err = m.doubt(); err != nil {
 		return err
 	}
-	if u.Planned, err = expanded(strength * d); err != nil {
+	m.plan.Gravity.FloorUncertainty = 2 * m.doubts.floor
+	if u.Planned, err = expanded(strength * m.doubts.strength); err != nil {
 		return err
 	}
 	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {

@@ -5,7 +5,7 @@ import (
 	"math"
 
 	"example.org/zymase/carbonation"
-	"example.org/zymase/gravity"
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -28,38 +28,14 @@ const (
 	mixedCold     = "sugar dissolved, cold" // where there is no kettle
 )
 
-// minerals of which part of the batch a liquid holds.
-type salty int
-
-const (
-	noSalts salty = iota
-	saltsOfKettle
-	saltsOfWash
-	saltsOfFloor
-)
-
 // vessels are the volumes hot and cold.
 func (m *maker) vessels() error {
-	b := m.batch
-	water, err := gravity.NewSolution(kilograms(b.water-b.topUp), units.Mass{}, units.Mass{})
-	if err != nil {
-		return err
-	}
+	b, w := m.batch, m.brewed
 	hot := m.plan.Boiling
 	if hot.In(units.Celsius) > 100 { // the densities end at 100 °C; 3 K more are 0.2 % in volume
 		hot = units.Celsius.Of(100)
 	}
 	ferment := m.req.Fermenter.Temperature
-	var need [2]units.Volume // of kettle and fermenter
-	add := func(when string, s gravity.Solution, t units.Temperature, salts salty) (units.Volume, error) {
-		at, err := s.Volume(t)
-		if err != nil {
-			return at, &RequestError{Field: "fermenter.temperature", Value: t.Text(units.Celsius, 1), Allowed: reason(err), Err: err}
-		}
-		m.plan.Vessels = append(m.plan.Vessels, Vessel{When: when, Temperature: t, Volume: at, Cold: s.VolumeAt20(), Gravity: s.Gravity().SG()})
-		m.salts = append(m.salts, salts)
-		return at, nil
-	}
 	boils := m.req.Kettle.Boil > 0
 	dissolved, whole, end := kettleCold, wholeFilled, fermentedDry
 	if !boils && m.req.Kettle.Capacity.IsZero() {
@@ -71,38 +47,56 @@ func (m *maker) vessels() error {
 	if m.req.Yeast.Attenuation != nil {
 		end = fermentedEnd
 	}
-	var topUp gravity.Solution
+	first, err := m.usedUp(0, 1)
+	if err != nil {
+		return err
+	}
+	topUp := new(forward.State)
 	if b.topUp > 0 {
-		if topUp, err = gravity.NewSolution(kilograms(b.topUp), units.Mass{}, units.Mass{}); err != nil {
+		if topUp, err = m.topUp(); err != nil {
 			return err
 		}
 	}
+	loss := m.req.Kettle.Loss.In(units.Litre)
+	var need [2]units.Volume // of kettle and fermenter
 	for _, v := range []struct {
-		is    bool
-		when  string
-		s     gravity.Solution
-		t     units.Temperature
-		salts salty
-		need  int // of the kettle, 1; of the fermenter, 2
+		is   bool
+		when string
+		s    forward.State
+		t    units.Temperature
+		part float64 // L of it, or all
+		need int     // of the kettle, 1; of the fermenter, 2
 	}{
-		{true, waterToStart, water, at20, noSalts, 0},
-		{true, dissolved, b.start, at20, saltsOfKettle, 0},
-		{boils, kettleStart, b.start, hot, saltsOfKettle, 1},
-		{boils, kettleEnd, b.boiled, hot, saltsOfKettle, 0},
-		{!m.req.Kettle.Loss.IsZero(), kettleLeft, b.kettleLoss, at20, saltsOfKettle, 0},
-		{b.topUp > 0, waterToTopUp, topUp, at20, noSalts, 0},
-		{b.late > 0, firstFilled, b.filled, ferment, saltsOfWash, 0},
-		{true, whole, b.wash, ferment, saltsOfWash, 2},
-		{true, end, b.base, ferment, saltsOfFloor, 0},
-		{true, leftWithYeast, b.fermenterLoss, at20, saltsOfFloor, 0},
+		{true, waterToStart, w.water, at20, 0, 0},
+		{true, dissolved, w.start, at20, 0, 0},
+		{boils, kettleStart, w.start, hot, 0, 1},
+		{boils, kettleEnd, w.boiled, hot, 0, 0},
+		{loss > 0, kettleLeft, w.boiled, at20, loss, 0},
+		{b.topUp > 0, waterToTopUp, *topUp, at20, b.topUp / waterPerLitre, 0},
+		{b.late > 0, firstFilled, first, ferment, 0, 0},
+		{true, whole, w.wash, ferment, 0, 2},
+		{true, end, w.fermented, ferment, 0, 0},
+		{w.left > 0, leftWithYeast, w.fermented, at20, w.left, 0},
 	} {
 		if !v.is {
 			continue
 		}
-		at, err := add(v.when, v.s, v.t, v.salts)
+		at, err := v.s.Volume(v.t)
+		if err != nil {
+			return &RequestError{Field: "fermenter.temperature", Value: v.t.Text(units.Celsius, 1), Allowed: reason(err), Err: err}
+		}
+		cold, err := v.s.Volume(at20)
 		if err != nil {
 			return err
 		}
+		g, err := v.s.Gravity()
+		if err != nil {
+			return err
+		}
+		if v.part > 0 {
+			at, cold = litres(v.part*at.In(units.Litre)/cold.In(units.Litre)), litres(v.part)
+		}
+		m.plan.Vessels = append(m.plan.Vessels, Vessel{When: v.when, Temperature: v.t, Volume: at, Cold: cold, Gravity: g.SG()})
 		switch {
 		case v.need > 0:
 			need[v.need-1] = at
@@ -114,7 +108,7 @@ func (m *maker) vessels() error {
 		return err
 	}
 	m.unboiled()
-	return m.shareOut()
+	return m.shareOut(first)
 }
 
 // unboiled cautions where water or sugar meet the yeast without a boil, and where sugar stays (common
@@ -178,12 +172,12 @@ func (m *maker) fits(boil, fill units.Volume) error {
 }
 
 // shareOut is what goes into each of several fermenters: all are filled to the same part.
-func (m *maker) shareOut() error {
+func (m *maker) shareOut(first forward.State) error {
 	also := m.req.Fermenter.Also
 	if len(also) == 0 {
 		return nil
 	}
-	whole, first := m.holds(), m.batch.filled
+	whole := m.holds()
 	all := append([]AlsoFermenter{{m.req.Fermenter.Capacity, m.req.Fermenter.Loss}}, also...)
 	// What is racked from each is what it holds less its own loss: a small one with a large loss gives nothing.
 	cold := m.batch.base.VolumeAt20().In(units.Litre)
