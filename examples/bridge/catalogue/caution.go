@@ -31,7 +31,7 @@ func verdictOutput() Output {
 
 // judges is the verdict on a pressure.
 func judges[T any](get func(T) carbonation.Verdict) result[T] {
-	return result[T]{verdictOutput(), func(v T) float64 { return float64(get(v)) }}
+	return result[T]{kept(verdictOutput()), func(v T) float64 { return float64(get(v)) }}
 }
 
 // cautionOutput says [carbonation.Cautions].
@@ -71,7 +71,7 @@ func set(list ...caution.Caution) bits {
 func rated(pressure string, f Function, further ...caution.Caution) Function {
 	inputs, outputs, inner := len(f.Inputs), len(f.Outputs), f.call
 	gauge, freezes, always := f.gauge(pressure), f.freezes(), set(further...)
-	f.Inputs = append(f.Inputs[:inputs:inputs], takesRating().inputs...)
+	f.Inputs = append(f.Inputs[:inputs:inputs], takesRating().made.all...)
 	f.Outputs = append(f.Outputs[:outputs:outputs], verdictOutput(), cautionOutput())
 	f.call = func(in, out []float64) error {
 		if err := inner(in[:inputs], out[:outputs]); err != nil {

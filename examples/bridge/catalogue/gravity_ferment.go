@@ -43,7 +43,7 @@ func figures(but ...Input) []result[gravity.Fermentation] {
 	}
 	var others []result[fermentation]
 	for _, r := range all {
-		if r.Name != but[0].Name && r.Name != but[1].Name {
+		if r.shown.Name != but[0].Name && r.shown.Name != but[1].Name {
 			others = append(others, r)
 		}
 	}
@@ -58,7 +58,7 @@ func fermentation[A, B any](name, meaning string, a arg[A], b arg[B], state func
 }
 
 func fermentationOf(name, meaning string, of arg[gravity.Fermentation]) Function {
-	return entry(name, "a fermented liquid from "+meaning, tabarie+"; Balling 1865 or the balance of a sugar wash", of, figures(of.inputs...)...)
+	return entry(name, "a fermented liquid from "+meaning, tabarie+"; Balling 1865 or the balance of a sugar wash", of, figures(of.made.all...)...)
 }
 
 // gravityFerments are a fermented liquid from any two figures of it.

@@ -16,16 +16,26 @@ import (
 // An arg is what a function of the library takes, and the inputs that it is made of: name,
 // unit and limits of each stand once.
 type arg[T any] struct {
-	inputs []Input
-	of     func(in []float64) (T, error)
+	made *inputs
+	of   func(in []float64) (T, error)
+}
+
+// inputs are those of an arg. Where it is made of several args, theirs follow each other, and at says
+// where those of each begin.
+type inputs struct {
+	all []Input
+	at  [8]int
 }
 
 // reads is an arg of one input.
 //
 //go:noinline
 func reads[T any](p Input, of func(float64) (T, error)) arg[T] {
-	return arg[T]{[]Input{p}, func(in []float64) (T, error) { return of(in[0]) }}
+	return arg[T]{one(p), func(in []float64) (T, error) { return of(in[0]) }}
 }
+
+//go:noinline
+func one(p Input) *inputs { return &inputs{all: []Input{p}} }
 
 // takes is a quantity.
 //
@@ -70,41 +80,60 @@ func picksBy[T any](name, meaning string, list []T, words ...string) arg[T] {
 	return reads(choice(name, meaning, words...), func(x float64) (T, error) { return list[int(x)], nil })
 }
 
-// only changes the one input that an arg is made of.
-//
-//go:noinline
-func (a arg[T]) only(change func(Input) Input) arg[T] {
-	a.inputs = []Input{change(a.inputs[0])}
-	return a
-}
-
 // or gives an arg of one input its default.
 //
 //go:noinline
 func (a arg[T]) or(value float64) arg[T] {
-	return a.only(func(p Input) Input { return p.or(value) })
+	a.made = one(a.made.all[0].or(value))
+	return a
 }
 
 // orOption gives a choice its default.
 //
 //go:noinline
 func (a arg[T]) orOption(option string) arg[T] {
-	return a.only(func(p Input) Input { return p.orOption(option) })
+	a.made = one(a.made.all[0].orOption(option))
+	return a
 }
 
 // named gives an arg of one input another name and meaning.
 //
 //go:noinline
 func (a arg[T]) named(name, meaning string) arg[T] {
-	return a.only(func(p Input) Input { p.Name, p.Meaning = name, meaning; return p })
+	a.made = a.made.named(name, meaning)
+	return a
+}
+
+func (m *inputs) named(name, meaning string) *inputs {
+	p := m.all[0]
+	p.Name, p.Meaning = name, meaning
+	return one(p)
+}
+
+// A filling is a call while its args are made of the numbers, until one is refused.
+type filling struct {
+	in   []float64
+	made *inputs
+	err  error
+}
+
+// read is the i-th arg of a call.
+//
+//go:noinline
+func read[T any](r *filling, i int, of func([]float64) (T, error)) (v T) {
+	if r.err == nil {
+		v, r.err = of(r.in[r.made.at[i]:])
+	}
+	return v
 }
 
 // of1 is what f makes of an arg: the result of a function, or an arg for another.
 //
 //go:noinline
 func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
-	return arg[R]{a.inputs, func(in []float64) (r R, err error) {
-		x, err := a.of(in)
+	of := a.of
+	return arg[R]{a.made, func(in []float64) (r R, err error) {
+		x, err := of(in)
 		if err != nil {
 			return r, err
 		}
@@ -112,25 +141,19 @@ func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
 	}}
 }
 
-// read is an arg of the inputs from one on, unless another was refused before.
-func read[T any](a arg[T], in []float64, from int, err *error) (v T) {
-	if *err == nil {
-		v, *err = a.of(in[from:])
-	}
-	return v
-}
-
 // of2 to of8 are what f makes of so many args, whose inputs follow each other. They are written out: by pairs of pairs
 // they make the library for other languages a tenth larger.
 //
 //go:noinline
 func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
-	all, at := joined(a.inputs, b.inputs)
-	return arg[R]{all, func(in []float64) (r R, err error) {
-		v1 := read(a, in, at[0], &err)
-		v2 := read(b, in, at[1], &err)
-		if err != nil {
-			return r, err
+	all := joined(a.made, b.made)
+	r1, r2 := a.of, b.of
+	return arg[R]{all, func(in []float64) (out R, err error) {
+		r := filling{in: in, made: all}
+		v1 := read(&r, 0, r1)
+		v2 := read(&r, 1, r2)
+		if r.err != nil {
+			return out, r.err
 		}
 		return f(v1, v2)
 	}}
@@ -138,13 +161,15 @@ func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
 
 //go:noinline
 func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error)) arg[R] {
-	all, at := joined(a.inputs, b.inputs, c.inputs)
-	return arg[R]{all, func(in []float64) (r R, err error) {
-		v1 := read(a, in, at[0], &err)
-		v2 := read(b, in, at[1], &err)
-		v3 := read(c, in, at[2], &err)
-		if err != nil {
-			return r, err
+	all := joined(a.made, b.made, c.made)
+	r1, r2, r3 := a.of, b.of, c.of
+	return arg[R]{all, func(in []float64) (out R, err error) {
+		r := filling{in: in, made: all}
+		v1 := read(&r, 0, r1)
+		v2 := read(&r, 1, r2)
+		v3 := read(&r, 2, r3)
+		if r.err != nil {
+			return out, r.err
 		}
 		return f(v1, v2, v3)
 	}}
@@ -152,14 +177,16 @@ func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error
 
 //go:noinline
 func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B, C, D) (R, error)) arg[R] {
-	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs)
-	return arg[R]{all, func(in []float64) (r R, err error) {
-		v1 := read(a, in, at[0], &err)
-		v2 := read(b, in, at[1], &err)
-		v3 := read(c, in, at[2], &err)
-		v4 := read(d, in, at[3], &err)
-		if err != nil {
-			return r, err
+	all := joined(a.made, b.made, c.made, d.made)
+	r1, r2, r3, r4 := a.of, b.of, c.of, d.of
+	return arg[R]{all, func(in []float64) (out R, err error) {
+		r := filling{in: in, made: all}
+		v1 := read(&r, 0, r1)
+		v2 := read(&r, 1, r2)
+		v3 := read(&r, 2, r3)
+		v4 := read(&r, 3, r4)
+		if r.err != nil {
+			return out, r.err
 		}
 		return f(v1, v2, v3, v4)
 	}}
@@ -167,15 +194,17 @@ func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B,
 
 //go:noinline
 func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], f func(A, B, C, D, E) (R, error)) arg[R] {
-	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs)
-	return arg[R]{all, func(in []float64) (r R, err error) {
-		v1 := read(a, in, at[0], &err)
-		v2 := read(b, in, at[1], &err)
-		v3 := read(c, in, at[2], &err)
-		v4 := read(d, in, at[3], &err)
-		v5 := read(e, in, at[4], &err)
-		if err != nil {
-			return r, err
+	all := joined(a.made, b.made, c.made, d.made, e.made)
+	r1, r2, r3, r4, r5 := a.of, b.of, c.of, d.of, e.of
+	return arg[R]{all, func(in []float64) (out R, err error) {
+		r := filling{in: in, made: all}
+		v1 := read(&r, 0, r1)
+		v2 := read(&r, 1, r2)
+		v3 := read(&r, 2, r3)
+		v4 := read(&r, 3, r4)
+		v5 := read(&r, 4, r5)
+		if r.err != nil {
+			return out, r.err
 		}
 		return f(v1, v2, v3, v4, v5)
 	}}
@@ -183,16 +212,18 @@ func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E],
 
 //go:noinline
 func of6[A, B, C, D, E, F, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], f func(A, B, C, D, E, F) (R, error)) arg[R] {
-	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs, g.inputs)
-	return arg[R]{all, func(in []float64) (r R, err error) {
-		v1 := read(a, in, at[0], &err)
-		v2 := read(b, in, at[1], &err)
-		v3 := read(c, in, at[2], &err)
-		v4 := read(d, in, at[3], &err)
-		v5 := read(e, in, at[4], &err)
-		v6 := read(g, in, at[5], &err)
-		if err != nil {
-			return r, err
+	all := joined(a.made, b.made, c.made, d.made, e.made, g.made)
+	r1, r2, r3, r4, r5, r6 := a.of, b.of, c.of, d.of, e.of, g.of
+	return arg[R]{all, func(in []float64) (out R, err error) {
+		r := filling{in: in, made: all}
+		v1 := read(&r, 0, r1)
+		v2 := read(&r, 1, r2)
+		v3 := read(&r, 2, r3)
+		v4 := read(&r, 3, r4)
+		v5 := read(&r, 4, r5)
+		v6 := read(&r, 5, r6)
+		if r.err != nil {
+			return out, r.err
 		}
 		return f(v1, v2, v3, v4, v5, v6)
 	}}
@@ -202,17 +233,19 @@ func of6[A, B, C, D, E, F, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[
 func of7[A, B, C, D, E, F, G, R any](
 	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], f func(A, B, C, D, E, F, G) (R, error),
 ) arg[R] {
-	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs, g.inputs, h.inputs)
-	return arg[R]{all, func(in []float64) (r R, err error) {
-		v1 := read(a, in, at[0], &err)
-		v2 := read(b, in, at[1], &err)
-		v3 := read(c, in, at[2], &err)
-		v4 := read(d, in, at[3], &err)
-		v5 := read(e, in, at[4], &err)
-		v6 := read(g, in, at[5], &err)
-		v7 := read(h, in, at[6], &err)
-		if err != nil {
-			return r, err
+	all := joined(a.made, b.made, c.made, d.made, e.made, g.made, h.made)
+	r1, r2, r3, r4, r5, r6, r7 := a.of, b.of, c.of, d.of, e.of, g.of, h.of
+	return arg[R]{all, func(in []float64) (out R, err error) {
+		r := filling{in: in, made: all}
+		v1 := read(&r, 0, r1)
+		v2 := read(&r, 1, r2)
+		v3 := read(&r, 2, r3)
+		v4 := read(&r, 3, r4)
+		v5 := read(&r, 4, r5)
+		v6 := read(&r, 5, r6)
+		v7 := read(&r, 6, r7)
+		if r.err != nil {
+			return out, r.err
 		}
 		return f(v1, v2, v3, v4, v5, v6, v7)
 	}}
@@ -222,30 +255,35 @@ func of7[A, B, C, D, E, F, G, R any](
 func of8[A, B, C, D, E, F, G, H, R any](
 	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], k arg[H], f func(A, B, C, D, E, F, G, H) (R, error),
 ) arg[R] {
-	all, at := joined(a.inputs, b.inputs, c.inputs, d.inputs, e.inputs, g.inputs, h.inputs, k.inputs)
-	return arg[R]{all, func(in []float64) (r R, err error) {
-		v1 := read(a, in, at[0], &err)
-		v2 := read(b, in, at[1], &err)
-		v3 := read(c, in, at[2], &err)
-		v4 := read(d, in, at[3], &err)
-		v5 := read(e, in, at[4], &err)
-		v6 := read(g, in, at[5], &err)
-		v7 := read(h, in, at[6], &err)
-		v8 := read(k, in, at[7], &err)
-		if err != nil {
-			return r, err
+	all := joined(a.made, b.made, c.made, d.made, e.made, g.made, h.made, k.made)
+	r1, r2, r3, r4, r5, r6, r7, r8 := a.of, b.of, c.of, d.of, e.of, g.of, h.of, k.of
+	return arg[R]{all, func(in []float64) (out R, err error) {
+		r := filling{in: in, made: all}
+		v1 := read(&r, 0, r1)
+		v2 := read(&r, 1, r2)
+		v3 := read(&r, 2, r3)
+		v4 := read(&r, 3, r4)
+		v5 := read(&r, 4, r5)
+		v6 := read(&r, 5, r6)
+		v7 := read(&r, 6, r7)
+		v8 := read(&r, 7, r8)
+		if r.err != nil {
+			return out, r.err
 		}
 		return f(v1, v2, v3, v4, v5, v6, v7, v8)
 	}}
 }
 
-// joined are the inputs of some args, one after the other, and where those of each begin.
-func joined(of ...[]Input) (all []Input, at [8]int) {
-	for i, inputs := range of {
-		at[i] = len(all)
-		all = append(all, inputs...)
+// joined are the inputs of some args, one after the other.
+//
+//go:noinline
+func joined(of ...*inputs) *inputs {
+	var m inputs
+	for i, one := range of {
+		m.at[i] = len(m.all)
+		m.all = append(m.all, one.all...)
 	}
-	return all, at
+	return &m
 }
 
 // A pair is two results as one.
@@ -264,8 +302,8 @@ func itself[T any](v T) T { return v }
 
 // A result is an output that knows the type it comes from.
 type result[T any] struct {
-	Output
-	in func(T) float64
+	shown *Output
+	in    func(T) float64
 }
 
 // gives is a quantity that is itself the result.
@@ -279,14 +317,14 @@ func gives[D, E units.Dimension](name string, unit units.Unit[D, E], meaning str
 //
 //go:noinline
 func from[T any, D, E units.Dimension](get func(T) units.Quantity[D, E], name string, unit units.Unit[D, E], meaning string) result[T] {
-	return stated(func(v T) float64 { return get(v).In(unit) }, name, unit, meaning)
+	return result[T]{kept(out(name, unit, meaning)), func(v T) float64 { return get(v).In(unit) }}
 }
 
 // stated is a number of a result that is worked out in the unit.
 //
 //go:noinline
 func stated[T any, D, E units.Dimension](get func(T) float64, name string, unit units.Unit[D, E], meaning string) result[T] {
-	return result[T]{out(name, unit, meaning), get}
+	return result[T]{kept(out(name, unit, meaning)), get}
 }
 
 // givesNumber is a number that is itself the result: pure, or in a unit that package units
@@ -301,7 +339,7 @@ func givesNumber(name, unit, meaning string) result[float64] {
 //
 //go:noinline
 func numberFrom[T any](get func(T) float64, name, unit, meaning string) result[T] {
-	return result[T]{pure(name, unit, meaning), get}
+	return result[T]{kept(pure(name, unit, meaning)), get}
 }
 
 // band is a figure of a result with its ends, named in that order, each with its meaning.
@@ -321,35 +359,48 @@ func band[T any, D, E units.Dimension](
 //
 //go:noinline
 func says[T any](get func(T) caution.List) result[T] {
-	return result[T]{cautionOutput(), func(v T) float64 { return float64(set(get(v)...)) }}
+	return result[T]{kept(cautionOutput()), func(v T) float64 { return float64(set(get(v)...)) }}
 }
 
 // saysAlways is as says, the same whatever the result.
 //
 //go:noinline
 func saysAlways[T any](words ...string) result[T] {
-	return result[T]{sentences(words...), func(T) float64 { return float64(uint64(1)<<len(words) - 1) }}
+	return result[T]{kept(sentences(words...)), func(T) float64 { return float64(uint64(1)<<len(words) - 1) }}
 }
 
 // entry is a function whose result is made of its inputs, and the outputs that show it.
 //
 //go:noinline
 func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R]) Function {
-	shown := make([]Output, len(outputs))
-	for i := range outputs {
-		shown[i] = outputs[i].Output
+	shown, in := make([]*Output, len(outputs)), make([]func(R) float64, len(outputs))
+	for i, o := range outputs {
+		shown[i], in[i] = o.shown, o.in
 	}
-	return Function{Name: name, Meaning: meaning, Source: source, Inputs: of.inputs, Outputs: shown, call: func(in, out []float64) error {
-		v, err := of.of(in)
+	made := of.of
+	return function(name, meaning, source, of.made, shown, func(given, out []float64) error {
+		v, err := made(given)
 		if err != nil {
 			return err
 		}
-		for i := range outputs {
-			out[i] = outputs[i].in(v)
+		for i, of := range in {
+			out[i] = of(v)
 		}
 		return nil
-	}}
+	})
 }
+
+//go:noinline
+func function(name, meaning, source string, of *inputs, shown []*Output, call func(in, out []float64) error) Function {
+	f := Function{Name: name, Meaning: meaning, Source: source, Inputs: of.all, call: call}
+	for _, o := range shown {
+		f.Outputs = append(f.Outputs, *o)
+	}
+	return f
+}
+
+//go:noinline
+func kept(o Output) *Output { return &o }
 
 // heavy marks an entry whose call allocates.
 //

@@ -42,10 +42,10 @@ type contents [len(mainIons)]units.MassConcentration
 
 // takesIons are the main ions of a water.
 func takesIons() arg[contents] {
-	var a arg[contents]
+	a := arg[contents]{made: new(inputs)}
 	for i, example := range [...]float64{60, 10, 20, 3, 30, 50} {
 		name := mainIons[i].Name()
-		a.inputs = append(a.inputs, in(name, units.MilligramPerLitre, name+" of the water", 0, 5000, example).or(0))
+		a.made.all = append(a.made.all, in(name, units.MilligramPerLitre, name+" of the water", 0, 5000, example).or(0))
 	}
 	a.of = func(in []float64) (c contents, err error) {
 		for i := range c {

@@ -31,9 +31,9 @@ func doseOutputs() []result[water.Recipe] {
 
 // takesTargets are a water and what is wanted of it.
 func takesTargets() arg[water.Request] {
-	var targets arg[contents]
+	targets := arg[contents]{made: new(inputs)}
 	for _, ion := range mainIons {
-		targets.inputs = append(targets.inputs, in("target_"+ion.Name(), units.MilligramPerLitre, ion.Name()+" wanted", 0, 5000, 50).or(0))
+		targets.made.all = append(targets.made.all, in("target_"+ion.Name(), units.MilligramPerLitre, ion.Name()+" wanted", 0, 5000, 50).or(0))
 	}
 	targets.of = takesIons().of
 	return of4(takesWater(), targets, takes("target_alkalinity", units.MilligramPerLitreCaCO3, "alkalinity wanted", 0, 5000, 60).or(0),

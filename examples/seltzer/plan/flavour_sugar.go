@@ -169,8 +169,9 @@ func flavourAt(req *Request, field string) **Flavour {
 
 // packAt is the pack whose field it is, −1 if it is none's.
 func packAt(field string) int {
-	i := -1
-	if n, err := fmt.Sscanf(field, "packs[%d].", &i); n != 1 || err != nil && i < 0 {
+	number, _, ofPack := strings.Cut(strings.TrimPrefix(field, "packs["), "].")
+	i, err := strconv.Atoi(number)
+	if !ofPack || err != nil {
 		return -1
 	}
 	return i

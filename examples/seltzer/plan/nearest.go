@@ -99,11 +99,10 @@ func flat(e *RequestError, limit *units.RangeError) bool {
 
 // packOf is the number of the pack whose content a field is, or below 0.
 func packOf(field string) int {
-	i, end := -1, ""
-	if n, err := fmt.Sscanf(field, "packs[%d].%s", &i, &end); n != 2 || err != nil || end != "co2" {
+	if !strings.HasSuffix(field, "].co2") {
 		return -1
 	}
-	return i
+	return packAt(field)
 }
 
 // intoRange brings what has a range to the end of it, and tells.
