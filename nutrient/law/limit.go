@@ -183,12 +183,17 @@ func Limits(j Jurisdiction, s Substance, of ...Scope) ([]Limit, error) {
 			return nil, err
 		}
 	}
-	var out []Limit
+	var room [32]*Limit // few laws have more
+	found := room[:0]
 	for i := range lawTable {
 		l := &lawTable[i]
 		if l.Jurisdiction == j && (s == Unlisted || slices.Contains(l.Covers, s)) && (len(of) == 0 || slices.Contains(of, l.Scope)) {
-			out = append(out, l.copied())
+			found = append(found, l)
 		}
+	}
+	out := slices.Grow([]Limit(nil), len(found))
+	for _, l := range found {
+		out = append(out, l.copied())
 	}
 	return out, nil
 }

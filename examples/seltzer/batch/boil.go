@@ -48,7 +48,7 @@ func (j *job) boil(st *Step) error {
 	before := j.s
 	j.take(Water, g/molar[Water], &j.left.Vapour)
 	if j.u.Chalk > 0 {
-		if err := j.chalk(&before, place, j.u.Chalk*minutes); err != nil {
+		if err := j.chalk(&before, place, j.u.Chalk*minutes, st.Rests); err != nil {
 			return err
 		}
 	}
@@ -68,7 +68,7 @@ func (j *job) boil(st *Step) error {
 // rest, x/dτ = −k·(x − rest(water)). What is at rest depends on the water alone, not on how much
 // is still dissolved, so that it is laid through a few waters as a polynomial and the
 // equation integrated along it; two half boils are one.
-func (j *job) chalk(before *State, place units.Atmosphere, k float64) error {
+func (j *job) chalk(before *State, place units.Atmosphere, k float64, known *Rests) error {
 	chalk := before.amount[Calcium] // takes as much water along when it drops: without that, the water is only boiled off
 	w0, w1 := before.amount[Water]-chalk, j.s.amount[Water]-chalk
 	n := 1
@@ -85,23 +85,34 @@ func (j *job) chalk(before *State, place units.Atmosphere, k float64) error {
 		j.scale(drop)
 		return nil
 	}
+	var waters [mostNodes]float64
 	for i := range n {
 		at[i] = 0.5
 		if n > 1 {
 			at[i] = (1 - math.Cos(math.Pi*float64(i)/float64(n-1))) / 2
 		}
-		s := *before
-		s.t, s.amount[Water] = j.s.t, w0+at[i]*(w1-w0)
-		var err error
-		guess := drop
-		if i > 1 && last > 0 { // as it went before
-			guess += (drop - last) * (at[i] - at[i-1]) / (at[i-1] - at[i-2])
-		}
-		last = drop
-		if drop, err = j.calcite(s, water.AirCO2(place), guess); err != nil {
+		waters[i] = w0 + at[i]*(w1-w0)
+	}
+	if known != nil && !known.found {
+		if err := known.find(j, before, j.s.t, w1/w0, water.AirCO2(place)); err != nil {
 			return err
 		}
-		rest[i] = chalk - drop
+	}
+	if known == nil || !known.of(before, waters[:n], rest[:n]) {
+		for i := range n {
+			s := *before
+			s.t, s.amount[Water] = j.s.t, waters[i]
+			var err error
+			guess := drop
+			if i > 1 && last > 0 { // as it went before
+				guess += (drop - last) * (at[i] - at[i-1]) / (at[i-1] - at[i-2])
+			}
+			last = drop
+			if drop, err = j.calcite(s, water.AirCO2(place), guess); err != nil {
+				return err
+			}
+			rest[i] = chalk - drop
+		}
 	}
 	// What came before the last forty times of 1/k is forgotten.
 	from := max(0, 1-40/k)

@@ -53,14 +53,27 @@ func (s State) Strength() (units.StrengthByVolume, error) {
 	return l.ByVolume(), err
 }
 
+// A Meter measures like liquids one after the other: each search for a pH begins where the last one ended, which halves
+// it. The zero Meter is ready.
+type Meter struct{ like water.Series }
+
+// Equilibrium is [State.Equilibrium].
+func (m *Meter) Equilibrium(s *State) (water.Equilibrium, error) { return s.equilibrium(&m.like) }
+
+// PH is [State.PH].
+func (m *Meter) PH(s *State) (float64, error) {
+	e, err := s.equilibrium(&m.like)
+	if err != nil {
+		return 0, err
+	}
+	return e.PH(), nil
+}
+
 // Equilibrium returns the water of the liquid with all its species at rest, closed: with the
 // CO2 that it holds.
 //
 //   - Source, range, errors, uncertainty: [water.Profile.Closed]; above 90 °C at 90 °C.
-func (s State) Equilibrium() (water.Equilibrium, error) {
-	var like water.Series
-	return s.equilibrium(&like)
-}
+func (s State) Equilibrium() (water.Equilibrium, error) { return new(Meter).Equilibrium(&s) }
 
 func (s *State) equilibrium(like *water.Series) (water.Equilibrium, error) {
 	p, err := s.Profile()
@@ -72,13 +85,7 @@ func (s *State) equilibrium(like *water.Series) (water.Equilibrium, error) {
 
 // PH returns the pH of the liquid as it is, with the gas that it holds. Errors are those of
 // [State.Equilibrium].
-func (s State) PH() (float64, error) {
-	e, err := s.Equilibrium()
-	if err != nil {
-		return 0, err
-	}
-	return e.PH(), nil
-}
+func (s State) PH() (float64, error) { return new(Meter).PH(&s) }
 
 // CalciteIndex returns how far above calcite's solubility the liquid is, as a logarithm: above
 // zero it can drop chalk. Errors are those of [State.Equilibrium].
@@ -102,16 +109,19 @@ func (s State) Alkalinity() (units.CalciumCarbonate, error) {
 // temperature.
 //
 //   - Source, errors: [State.Equilibrium]; in a pack [State.Pack].
-func (s State) Content() (units.CarbonDioxideContent, error) {
+func (s State) Content() (units.CarbonDioxideContent, error) { return new(Meter).Content(&s) }
+
+// Content is [State.Content].
+func (m *Meter) Content(s *State) (units.CarbonDioxideContent, error) {
 	if s.above.Closed {
-		p, err := s.Pack(units.GaugePressure{})
+		p, err := m.Pack(s, units.GaugePressure{})
 		return p.Content, err
 	}
 	l, err := s.Solution()
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
-	e, err := s.Equilibrium()
+	e, err := m.Equilibrium(s)
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
@@ -130,6 +140,11 @@ func (s *State) bound(e water.Equilibrium) float64 {
 //
 //   - Source, range, errors, uncertainty: [carbonation.Vessel.Hold].
 func (s State) Pack(rating units.GaugePressure) (carbonation.PackState, error) {
+	return new(Meter).Pack(&s, rating)
+}
+
+// Pack is [State.Pack].
+func (m *Meter) Pack(s *State, rating units.GaugePressure) (carbonation.PackState, error) {
 	if err := limit.Check("batch.State.Pack", "capacity", s.above.Capacity.In(units.Litre), "L", 1e-3, 1e7, "a pack that was filled"); err != nil {
 		return carbonation.PackState{}, err
 	}
@@ -137,7 +152,7 @@ func (s State) Pack(rating units.GaugePressure) (carbonation.PackState, error) {
 	if err != nil {
 		return carbonation.PackState{}, err
 	}
-	e, err := s.Equilibrium()
+	e, err := m.Equilibrium(s)
 	if err != nil {
 		return carbonation.PackState{}, err
 	}

@@ -103,6 +103,7 @@ type Step struct {
 	Strength    units.StrengthByVolume  `json:"strength,omitzero"`
 	Sugar       units.MassConcentration `json:"sugar,omitzero"`
 	With        *State                  `json:"with,omitempty"`
+	Rests       *Rests                  `json:"-"`              // of a boil that many worlds share, one after the other; nil searches in each
 	Own         material.Material       `json:"own,omitzero"`   // in the place of What: a material by its label
 	Salts       float64                 `json:"salts,omitzero"` // mol of charge that a kilogram of it may hold more or less (k = 2), as [Unknowns] has it
 }

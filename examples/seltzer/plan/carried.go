@@ -23,7 +23,8 @@ func (m *maker) deeds() ([]deed, error) {
 	r, place := m.req, m.air.Pressure()
 	dissolve := m.dissolving()
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
-	var salts, all []deed
+	var salts []deed
+	all := make([]deed, 0, 24)
 	kettlePart := 1 - m.batch.topUp/m.batch.water
 	if m.saltsAfter() {
 		kettlePart = 1
@@ -35,7 +36,7 @@ func (m *maker) deeds() ([]deed, error) {
 	late.Mass = kilograms(m.batch.late)
 	dissolve.Mass = kilograms(m.batch.fermentable - m.batch.late)
 	if !m.saltsAfter() {
-		all, salts = salts, nil
+		all, salts = append(all, salts...), nil
 	}
 	all = append(all, deed{line: m.fermentable.Name(), step: dissolve},
 		deed{line: "", step: forward.Step{Kind: forward.Boil, For: forward.Duration(r.Kettle.Boil), Rate: r.Kettle.BoilOff, Pressure: place}})
@@ -238,8 +239,8 @@ type brewing struct {
 
 // usedAt is the wash with all its sugar in when a part of it is used, once it is asked for.
 type usedAt struct {
-	used float64
-	forward.State
+	used, sg float64
+	strength units.StrengthByVolume
 }
 
 // brew carries the plan to its base drink.
@@ -339,10 +340,9 @@ func (c *carried) deed(d deed) error {
 
 // usedUp is the wash with so many portions of its sugar in, when a part of all the sugar that the yeast uses
 // is used.
-func (m *maker) usedUp(used float64, portions int) (s forward.State, err error) {
-	c := m.brewed.carried
-	c.state = m.brewed.wash
-	all := kg(c.state.Fermentable())
+func (m *maker) usedUp(used float64, portions int) (forward.State, error) {
+	whole := m.brewed.wash
+	c := carried{state: whole, unknowns: m.brewed.unknowns}
 	if portions < m.portions() {
 		c.state = m.brewed.filled
 		for _, d := range m.brewed.joined {
@@ -353,27 +353,39 @@ func (m *maker) usedUp(used float64, portions int) (s forward.State, err error) 
 				return c.state, err
 			}
 		}
-	}
-	switch whole := portions == m.portions(); {
-	case used == 0:
-		return c.state, nil
-	case used == 1 && whole:
+	} else if used == 1 {
 		return m.brewed.fermented, nil
-	case whole:
-		for _, at := range m.brewed.at {
-			if at.used == used {
-				return at.State, nil
-			}
-		}
-		defer func() {
-			if err == nil {
-				m.brewed.at = append(m.brewed.at, usedAt{used, s})
-			}
-		}()
 	}
-	part := used * m.attenuation().In(units.Fraction) * all / kg(c.state.Fermentable())
-	_, err = c.do(forward.Step{Kind: forward.Ferment, Share: units.Fraction.Of(checked.Number(min(1, part))), Pressure: m.air.Pressure()})
+	if used == 0 {
+		return c.state, nil
+	}
+	c.like = m.brewed.like
+	part := used * m.attenuation().In(units.Fraction) * kg(whole.Fermentable()) / kg(c.state.Fermentable())
+	_, err := c.do(forward.Step{Kind: forward.Ferment, Share: units.Fraction.Of(checked.Number(min(1, part))), Pressure: m.air.Pressure()})
 	return c.state, err
+}
+
+// measuredAt is what a hydrometer shows then, and the strength.
+func (m *maker) measuredAt(used float64, portions int) (at usedAt, err error) {
+	whole := portions == m.portions()
+	for _, at := range m.brewed.at {
+		if whole && at.used == used {
+			return at, nil
+		}
+	}
+	s, err := m.usedUp(used, portions)
+	if err != nil {
+		return at, err
+	}
+	g, err := s.Gravity()
+	if err != nil {
+		return at, err
+	}
+	at = usedAt{used: used, sg: g.SG()}
+	if at.strength, err = s.Strength(); err == nil && whole {
+		m.brewed.at = append(m.brewed.at, at)
+	}
+	return at, err
 }
 
 // carry takes the batch from its base drink into its packs.

@@ -36,6 +36,11 @@ func Draw(req Request, n int) ([]Drawn, error) {
 	if err != nil {
 		return nil, err
 	}
+	for i := range all.walks[0].steps {
+		if st := &all.walks[0].steps[i]; st.Kind == forward.Boil {
+			st.Rests = new(forward.Rests)
+		}
+	}
 	worlds := forward.Draw(n, m.known())
 	usual := forward.Usual()
 	if err := all.carry(&usual); err != nil {
@@ -142,14 +147,14 @@ type walk struct {
 }
 
 // end is the last state.
-func (w *walk) end() forward.State { return w.states[len(w.states)-1] }
+func (w *walk) end() *forward.State { return &w.states[len(w.states)-1] }
 
 // carry takes one world through all walks, and reads the figures.
 func (a *walks) carry(u *forward.Unknowns) (err error) {
 	for _, w := range a.walks {
 		var start forward.State
 		if w.from != nil {
-			start = w.from.end()
+			start = *w.from.end()
 		}
 		if w.states, _, err = forward.Walk(w.states[:0], w.steps, start, u, &w.like); err != nil {
 			return err
@@ -174,22 +179,22 @@ func (m *maker) toDraw() (*walks, error) {
 	}
 	a := new(walks)
 	a.walks = append(a.walks, base)
-	after := func(k forward.Kind) func() forward.State { // the last of its kind
+	after := func(k forward.Kind) func() *forward.State { // the last of its kind
 		for i := len(base.steps) - 1; i >= 0; i-- {
 			if base.steps[i].Kind == k {
-				return func() forward.State { return base.states[i] }
+				return func() *forward.State { return &base.states[i] }
 			}
 		}
-		return func() forward.State { return base.states[0] }
+		return func() *forward.State { return &base.states[0] }
 	}
 	boiled, dry := after(forward.Boil), after(forward.Ferment)
-	wash := func() forward.State { // before the ferment
+	wash := func() *forward.State { // before the ferment
 		for i, st := range base.steps {
 			if st.Kind == forward.Ferment {
-				return base.states[i-1]
+				return &base.states[i-1]
 			}
 		}
-		return base.states[0]
+		return &base.states[0]
 	}
 	read := func(what, unit string, f func(u *forward.Unknowns) (float64, error)) {
 		a.list = append(a.list, figure{what: what, unit: unit, read: f})
@@ -203,7 +208,8 @@ func (m *maker) toDraw() (*walks, error) {
 		})
 	}
 	if m.unforeseen() == "" {
-		read("pH at the end", "", func(*forward.Unknowns) (float64, error) { return dry().PH() })
+		var meter forward.Meter
+		read("pH at the end", "", func(*forward.Unknowns) (float64, error) { return meter.PH(dry()) })
 		read("yeast grown, dry", "g", func(*forward.Unknowns) (float64, error) {
 			return dry().Yeast().In(units.Gram) - wash().Yeast().In(units.Gram), nil
 		})
@@ -273,13 +279,14 @@ func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit st
 	if len(m.recipe.packs) > 2 {
 		name = "packs " + trim(float64(i+1))
 	}
-	last := func() forward.State { return fork.end() }
+	last := fork.end
 	strength := func(*forward.Unknowns) (float64, error) {
 		c, err := last().Strength()
 		return c.In(units.PercentVolume), err
 	}
+	var meters [2]forward.Meter // as served, as stored
 	content := func(*forward.Unknowns) (float64, error) {
-		c, err := last().Content()
+		c, err := meters[0].Content(last())
 		return c.In(units.GramCO2PerLitre), err
 	}
 	if r.Content.none {
@@ -322,7 +329,7 @@ func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit st
 	read("strength of the "+name, "% vol", strength)
 	read("content of the "+name+" when served", "g/L", content)
 	read("pressure of the "+name+", stored", "bar gauge", func(u *forward.Unknowns) (float64, error) {
-		p, err := stored.end().Pack(r.Rating)
+		p, err := meters[1].Pack(stored.end(), r.Rating)
 		if p.AtLeast { // 20 bar absolute
 			return p.Gauge.In(units.BarGauge), err
 		}

@@ -21,14 +21,10 @@ func (n *minerals) at(used float64) float64 {
 // gravities are what the hydrometer will say.
 func (m *maker) gravities() (err error) {
 	g, p := &m.plan.Gravity, m.plan
-	var thirds [courseSteps + 1]forward.State
 	whole := m.along(m.batch.wash, m.attenuation().In(units.Fraction)*kg(m.batch.wash.Fermentable()))
-	for i := range thirds {
+	for i := range m.salted {
 		used := float64(i) / courseSteps
-		if thirds[i], err = m.usedUp(used, m.portions()); err != nil {
-			return err
-		}
-		shown, err := thirds[i].Gravity()
+		shown, err := m.measuredAt(used, m.portions())
 		if err != nil {
 			return err
 		}
@@ -36,16 +32,16 @@ func (m *maker) gravities() (err error) {
 		if err != nil {
 			return err
 		}
-		m.salted[i] = shown.SG() - plain.Gravity().SG()
+		m.salted[i] = shown.sg - plain.Gravity().SG()
 	}
 	for _, v := range []struct {
-		of       forward.State
+		of       *forward.State
 		sg, warm *float64
 		extract  *units.Extract
 		minerals *float64
 	}{
-		{thirds[0], &g.Original, &g.WarmOriginal, &g.Extract, new(float64)},
-		{thirds[courseSteps], &g.Floor, &g.WarmFloor, &g.Apparent, &g.Minerals},
+		{&m.brewed.wash, &g.Original, &g.WarmOriginal, &g.Extract, new(float64)},
+		{&m.brewed.fermented, &g.Floor, &g.WarmFloor, &g.Apparent, &g.Minerals},
 	} {
 		shown, err := v.of.Gravity()
 		if err != nil {
@@ -90,30 +86,18 @@ func (m *maker) gravityAt(used float64) (float64, error) {
 
 // gravityWith is that with so many portions of the sugar in.
 func (m *maker) gravityWith(used float64, portions int) (float64, error) {
-	s, err := m.usedUp(used, portions)
-	if err != nil {
-		return 0, err
-	}
-	g, err := s.Gravity()
-	return g.SG(), err
+	at, err := m.measuredAt(used, portions)
+	return at.sg, err
 }
 
 // measureAlong reads gravity and strength at the points of a course, all the sugar in.
 func (m *maker) measureAlong(points []AcidityPoint) error {
 	for i := range points {
-		p := &points[i]
-		s, err := m.usedUp(p.Used.In(units.Fraction), m.portions())
+		at, err := m.measuredAt(points[i].Used.In(units.Fraction), m.portions())
 		if err != nil {
 			return err
 		}
-		g, err := s.Gravity()
-		if err != nil {
-			return err
-		}
-		p.Gravity = g.SG()
-		if p.Strength, err = s.Strength(); err != nil {
-			return err
-		}
+		points[i].Gravity, points[i].Strength = at.sg, at.strength
 	}
 	return nil
 }

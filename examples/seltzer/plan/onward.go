@@ -191,13 +191,6 @@ func (o *onward) cold(v units.Volume) (units.Volume, error) {
 	return litres(v.In(units.Litre) * at.In(units.Litre) / warm.In(units.Litre)), err
 }
 
-// How sure a pH is, k = 1: by a meter, and by a plan of an unknown boil and of acids (the first
-// common practice, no source; the second half of the range that is printed with it).
-const (
-	meterSpread = 0.05
-	planSpread  = 0.15
-)
-
 // sour moves the pH to that of the last reading that has one, if nothing has fermented since.
 func (o *onward) sour(s *StatePlan) error {
 	rs := o.m.req.Readings
@@ -209,7 +202,11 @@ func (o *onward) sour(s *StatePlan) error {
 	if err != nil {
 		return err
 	}
-	o.now.state, err = o.now.state.WithPH(weighed(planned, planSpread, *last.PH, meterSpread), o.place)
+	used := 0.0
+	if n := len(s.Points); n > 0 {
+		used = s.Points[n-1].Used.In(units.Fraction)
+	}
+	o.now.state, err = o.now.state.WithPH(weighed(planned, o.m.pHSpread(used), *last.PH, o.m.off("pH meter")), o.place)
 	return err
 }
 
