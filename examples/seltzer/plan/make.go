@@ -78,9 +78,7 @@ type maker struct {
 	*recipe
 	batch   batch
 	plan    *Plan
-	treated water.Profile       // the water after salts; where they go in after the boil, as it comes
 	atHand  []material.Material // salts that go in after the boil
-	added   []material.Dose     // the same as weighed
 	// the same boiled down, with chalk at equilibrium and with none dropped
 	boiledLow, boiledHigh water.Profile
 	fed                   []material.Dose // as weighed
