@@ -76,9 +76,9 @@ type makerStep struct {
 // A maker fills in the parts of a plan.
 type maker struct {
 	*recipe
-	batch   batch
-	plan    *Plan
-	atHand  []material.Material // salts that go in after the boil
+	batch  batch
+	plan   *Plan
+	atHand []material.Material // salts that go in after the boil
 	// the same boiled down, with chalk at equilibrium and with none dropped
 	boiledLow, boiledHigh water.Profile
 	fed                   []material.Dose // as weighed
