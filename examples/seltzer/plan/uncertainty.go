@@ -118,7 +118,7 @@ func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
 	if err != nil {
 		return none, err
 	}
-	dry, _, err := m.ends(wash)
+	dry, err := m.ends(wash)
 	if err != nil {
 		return none, err
 	}
