@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
