@@ -45,10 +45,10 @@ func StrengthByHydrometer(original, final units.MeasuredNumber, y Yield, spread 
 	if at.under > leeway {
 		return units.MeasuredStrength{}, limit.Named("gravity.StrengthByHydrometer", at.outside)
 	}
-	m, err := units.PropagateCorrelated(func(x units.Trial) (units.StrengthByVolume, error) {
+	m, err := units.Propagate(func(x units.Trial) (units.StrengthByVolume, error) {
 		at, err := continued(units.At(x, &original).In(units.One), units.At(x, &final).In(units.One), y.times(units.At(x, &yield).In(units.One)))
 		return percentVolume(at.strength + at.slope*at.under), limit.Named("gravity.StrengthByHydrometer", err)
-	}, []units.Correlation{{A: &original, B: &final, R: correlation}}, &original, &final, &yield)
+	}, &original, &final, &yield, units.Correlation{A: &original, B: &final, R: correlation})
 	if err != nil || at.under == 0 {
 		return m, limit.Named("gravity.StrengthByHydrometer", err)
 	}

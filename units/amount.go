@@ -6,18 +6,19 @@ package units
 type Amount = Quantity[amount, amount]
 
 // Units of [Amount].
-var (
+const (
 	// Mole (mol): the base unit.
-	Mole = define[amount, amount]("mol", 1, 1, "mole", "moles")
+	Mole Unit[amount, amount] = amountUnits
 	// Millimole (mmol): 1/1000 mol.
-	Millimole = define[amount, amount]("mmol", 1, 1000, "millimole", "millimoles")
+	Millimole Unit[amount, amount] = amountUnits + 1
 )
 
 var theAmount = &dimension{
 	name: "amount of substance", min: 0, max: most,
+	units: amountUnits, table: []unit{
+		{symbol: "mol", num: 1, den: 1, names: []string{"mole", "moles"}},
+		{symbol: "mmol", num: 1, den: 1000, names: []string{"millimole", "millimoles"}},
+	},
 }
 
 func (amount) describe() *dimension { return theAmount }
-func (amount) table() []*unit {
-	return []*unit{Mole.u, Millimole.u}
-}

@@ -82,7 +82,7 @@ func (a Atmosphere) MarshalText() ([]byte, error) { return a.Pressure().MarshalT
 // [Barometer] does.
 func (a *Atmosphere) UnmarshalText(text []byte) error {
 	const fn = "units.Atmosphere.UnmarshalText"
-	p, err := parse[absolutePressure, absolutePressure](fn, string(text), nil)
+	p, err := parse[absolutePressure, absolutePressure](fn, string(text), none)
 	if err != nil {
 		return err
 	}

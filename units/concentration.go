@@ -8,24 +8,48 @@ package units
 // The factors of the pound and ounce in a US gallon are exact (NIST Handbook 44 (2024) appendix C).
 type MassConcentration = Quantity[massConcentration, massConcentration]
 
-// Units of [MassConcentration].
-var (
+// Units of [MassConcentration], [EquivalentConcentration], [CalciumCarbonate], [MolarConcentration] and [Conductivity].
+const (
 	// MilligramPerLitre (mg/L): the base unit; "ppm" is read as mg/L, as water reports mean it.
-	MilligramPerLitre = define[massConcentration, massConcentration]("mg/L", 1, 1, "mg/l", "ppm", "g/m3", "g/m³", "mg/dm3", "mg/dm³")
+	MilligramPerLitre Unit[massConcentration, massConcentration] = massConcentrationUnits
 	// GramPerLitre (g/L): 1000 mg/L.
-	GramPerLitre = define[massConcentration, massConcentration]("g/L", 1000, 1, "g/l", "kg/m3", "kg/m³", "g/dm3", "g/dm³")
+	GramPerLitre Unit[massConcentration, massConcentration] = massConcentrationUnits + 1
 	// GramPerHectolitre (g/hL): 10 mg/L.
-	GramPerHectolitre = define[massConcentration, massConcentration]("g/hL", 10, 1, "g/hl")
-	// microgramPerLitre (µg/L): 1/1000 mg/L.
-	microgramPerLitre = other("µg/L", 1, 1000, "μg/L", "ug/L", "µg/l", "ppb")
-	// ouncePerUSGallon (oz/US gal): 28349523125000/3785411784 mg/L.
-	ouncePerUSGallon = other("oz/US gal", 28349523125000, 3785411784, "oz/gal US")
+	GramPerHectolitre Unit[massConcentration, massConcentration] = massConcentrationUnits + 2
 	// PoundPerThousandUSGallons (lb/1000 US gal): 453592370000/3785411784 mg/L, the unit of the US wine regulations.
-	PoundPerThousandUSGallons = define[massConcentration, massConcentration]("lb/1000 US gal", 453592370000, 3785411784, "lb/1000 gal US")
+	PoundPerThousandUSGallons Unit[massConcentration, massConcentration] = massConcentrationUnits + 5
+
+	// MilliequivalentPerLitre (mEq/L): the base unit.
+	MilliequivalentPerLitre Unit[equivalentConcentration, equivalentConcentration] = equivalentConcentrationUnits
+
+	// MilligramPerLitreCaCO3 (mg/L as CaCO3): the base unit.
+	MilligramPerLitreCaCO3 Unit[calciumCarbonate, calciumCarbonate] = calciumCarbonateUnits
+	// GermanDegree (°dH): 10 mg/L as CaO.
+	GermanDegree Unit[calciumCarbonate, calciumCarbonate] = calciumCarbonateUnits + 1
+	// FrenchDegree (°fH): 10 mg/L as CaCO3.
+	FrenchDegree Unit[calciumCarbonate, calciumCarbonate] = calciumCarbonateUnits + 2
+	// EnglishDegree (°e): 1 grain of CaCO3 in an imperial gallon.
+	EnglishDegree Unit[calciumCarbonate, calciumCarbonate] = calciumCarbonateUnits + 3
+
+	// MillimolePerLitre (mmol/L): the base unit.
+	MillimolePerLitre Unit[molarConcentration, molarConcentration] = molarConcentrationUnits
+	// MolePerLitre (mol/L): 1000 mmol/L.
+	MolePerLitre Unit[molarConcentration, molarConcentration] = molarConcentrationUnits + 1
+
+	// MicrosiemensPerCentimetre (µS/cm): the base unit.
+	MicrosiemensPerCentimetre Unit[conductivity, conductivity] = conductivityUnits
 )
 
 var theMassConcentration = &dimension{
 	name: "mass concentration", min: 0, max: most,
+	units: massConcentrationUnits, table: []unit{
+		{symbol: "mg/L", num: 1, den: 1, names: []string{"mg/l", "ppm", "g/m3", "g/m³", "mg/dm3", "mg/dm³"}},
+		{symbol: "g/L", num: 1000, den: 1, names: []string{"g/l", "kg/m3", "kg/m³", "g/dm3", "g/dm³"}},
+		{symbol: "g/hL", num: 10, den: 1, names: []string{"g/hl"}},
+		{symbol: "µg/L", num: 1, den: 1000, names: []string{"μg/L", "ug/L", "µg/l", "ppb"}},
+		{symbol: "oz/US gal", num: 28349523125000, den: 3785411784, names: []string{"oz/gal US"}},
+		{symbol: "lb/1000 US gal", num: 453592370000, den: 3785411784, names: []string{"lb/1000 gal US"}},
+	},
 	ambiguous: map[string]string{
 		"mg/L as CaCO3": "this is a mass as CaCO3; the mass of the ion itself is wanted",
 		"ppm as CaCO3":  "this is a mass as CaCO3; the mass of the ion itself is wanted",
@@ -37,9 +61,6 @@ var theMassConcentration = &dimension{
 }
 
 func (massConcentration) describe() *dimension { return theMassConcentration }
-func (massConcentration) table() []*unit {
-	return []*unit{MilligramPerLitre.u, GramPerLitre.u, GramPerHectolitre.u, microgramPerLitre, ouncePerUSGallon, PoundPerThousandUSGallons.u}
-}
 
 // EquivalentConcentration is charge or alkalinity in a volume of liquid, stored in
 // mEq/L. It may be negative (an acidity).
@@ -47,23 +68,17 @@ func (massConcentration) table() []*unit {
 // In: MilliequivalentPerLitre.Of(4.2), [Unit.Try], Parse[EquivalentConcentration](text). Out: q.In(MilliequivalentPerLitre). Methods: [Quantity].
 type EquivalentConcentration = Quantity[equivalentConcentration, equivalentConcentration]
 
-// Units of [EquivalentConcentration].
-var (
-	// MilliequivalentPerLitre (mEq/L): the base unit.
-	MilliequivalentPerLitre = define[equivalentConcentration, equivalentConcentration]("mEq/L", 1, 1, "meq/L", "meq/l", "mval/L", "mmol(c)/L")
-)
-
 var theEquivalentConcentration = &dimension{
 	name: "equivalent concentration", min: -most, max: most,
+	units: equivalentConcentrationUnits, table: []unit{
+		{symbol: "mEq/L", num: 1, den: 1, names: []string{"meq/L", "meq/l", "mval/L", "mmol(c)/L"}},
+	},
 	ambiguous: map[string]string{
 		"mg/L": "this is a mass concentration; mEq/L is wanted",
 	},
 }
 
 func (equivalentConcentration) describe() *dimension { return theEquivalentConcentration }
-func (equivalentConcentration) table() []*unit {
-	return []*unit{MilliequivalentPerLitre.u}
-}
 
 // CalciumCarbonate is hardness or alkalinity expressed as the mass of calcium
 // carbonate with the same charge, stored in mg/L as CaCO3. It may be negative (a residual
@@ -75,23 +90,15 @@ func (equivalentConcentration) table() []*unit {
 // French degree is 10 mg/L, the English degree 1 grain an imperial gallon, gpg 1 grain a US gallon, all exact.
 type CalciumCarbonate = Quantity[calciumCarbonate, calciumCarbonate]
 
-// Units of [CalciumCarbonate].
-var (
-	// MilligramPerLitreCaCO3 (mg/L as CaCO3): the base unit.
-	MilligramPerLitreCaCO3 = define[calciumCarbonate, calciumCarbonate]("mg/L as CaCO3", 1, 1,
-		"mg/l as CaCO3", "ppm as CaCO3", "mg/L CaCO3", "mg/l CaCO3", "ppm CaCO3", "mg CaCO3/L")
-	// GermanDegree (°dH): 10 mg/L as CaO.
-	GermanDegree = define[calciumCarbonate, calciumCarbonate]("°dH", 1000860, 56077, "dH", "degree German")
-	// FrenchDegree (°fH): 10 mg/L as CaCO3.
-	FrenchDegree = define[calciumCarbonate, calciumCarbonate]("°fH", 10, 1, "fH", "°f")
-	// EnglishDegree (°e): 1 grain of CaCO3 in an imperial gallon.
-	EnglishDegree = define[calciumCarbonate, calciumCarbonate]("°e", 64798910, 4546090, "°Clark", "Clark")
-	// grainPerUSGallon (gr/US gal): 1 grain of CaCO3 in a US gallon.
-	grainPerUSGallon = other("gr/US gal", 64798910000, 3785411784, "gpg")
-)
-
 var theCalciumCarbonate = &dimension{
 	name: "concentration as CaCO3", min: -most, max: most,
+	units: calciumCarbonateUnits, table: []unit{
+		{symbol: "mg/L as CaCO3", num: 1, den: 1, names: []string{"mg/l as CaCO3", "ppm as CaCO3", "mg/L CaCO3", "mg/l CaCO3", "ppm CaCO3", "mg CaCO3/L"}},
+		{symbol: "°dH", num: 1000860, den: 56077, names: []string{"dH", "degree German"}},
+		{symbol: "°fH", num: 10, den: 1, names: []string{"fH", "°f"}},
+		{symbol: "°e", num: 64798910, den: 4546090, names: []string{"°Clark", "Clark"}},
+		{symbol: "gr/US gal", num: 64798910000, den: 3785411784, names: []string{"gpg"}},
+	},
 	ambiguous: map[string]string{
 		"mg/L":         "say \"mg/L as CaCO3\": alkalinity and hardness are also reported as HCO3 or Ca",
 		"ppm":          "say \"mg/L as CaCO3\": alkalinity and hardness are also reported as HCO3 or Ca",
@@ -100,9 +107,6 @@ var theCalciumCarbonate = &dimension{
 }
 
 func (calciumCarbonate) describe() *dimension { return theCalciumCarbonate }
-func (calciumCarbonate) table() []*unit {
-	return []*unit{MilligramPerLitreCaCO3.u, GermanDegree.u, FrenchDegree.u, EnglishDegree.u, grainPerUSGallon}
-}
 
 // MolarConcentration is the amount of a named substance in a volume of liquid,
 // stored in mmol/L.
@@ -110,46 +114,31 @@ func (calciumCarbonate) table() []*unit {
 // In: MillimolePerLitre.Of(4.2), [Unit.Try], Parse[MolarConcentration](text). Out: q.In(MillimolePerLitre). Methods: [Quantity].
 type MolarConcentration = Quantity[molarConcentration, molarConcentration]
 
-// Units of [MolarConcentration].
-var (
-	// MillimolePerLitre (mmol/L): the base unit.
-	MillimolePerLitre = define[molarConcentration, molarConcentration]("mmol/L", 1, 1, "mmol/l", "mM")
-	// MolePerLitre (mol/L): 1000 mmol/L.
-	MolePerLitre = define[molarConcentration, molarConcentration]("mol/L", 1000, 1, "mol/l")
-)
-
 var theMolarConcentration = &dimension{
 	name: "amount concentration", min: 0, max: most,
+	units: molarConcentrationUnits, table: []unit{
+		{symbol: "mmol/L", num: 1, den: 1, names: []string{"mmol/l", "mM"}},
+		{symbol: "mol/L", num: 1000, den: 1, names: []string{"mol/l"}},
+	},
 	ambiguous: map[string]string{
 		"M": "say mol/L",
 	},
 }
 
 func (molarConcentration) describe() *dimension { return theMolarConcentration }
-func (molarConcentration) table() []*unit {
-	return []*unit{MillimolePerLitre.u, MolePerLitre.u}
-}
 
 // Conductivity is the electrical conductivity of a water, stored in µS/cm.
 //
 // In: MicrosiemensPerCentimetre.Of(4.2), [Unit.Try], Parse[Conductivity](text). Out: q.In(MicrosiemensPerCentimetre). Methods: [Quantity].
 type Conductivity = Quantity[conductivity, conductivity]
 
-// Units of [Conductivity].
-var (
-	// MicrosiemensPerCentimetre (µS/cm): the base unit.
-	MicrosiemensPerCentimetre = define[conductivity, conductivity]("µS/cm", 1, 1, "μS/cm", "uS/cm", "µmho/cm")
-	// millisiemensPerCentimetre (mS/cm): 1000 µS/cm.
-	millisiemensPerCentimetre = other("mS/cm", 1000, 1)
-	// millisiemensPerMetre (mS/m): 10 µS/cm.
-	millisiemensPerMetre = other("mS/m", 10, 1)
-)
-
 var theConductivity = &dimension{
 	name: "conductivity", min: 0, max: most,
+	units: conductivityUnits, table: []unit{
+		{symbol: "µS/cm", num: 1, den: 1, names: []string{"μS/cm", "uS/cm", "µmho/cm"}},
+		{symbol: "mS/cm", num: 1000, den: 1},
+		{symbol: "mS/m", num: 10, den: 1},
+	},
 }
 
 func (conductivity) describe() *dimension { return theConductivity }
-func (conductivity) table() []*unit {
-	return []*unit{MicrosiemensPerCentimetre.u, millisiemensPerCentimetre, millisiemensPerMetre}
-}

@@ -7,23 +7,25 @@ package units
 type Density = Quantity[density, density]
 
 // Units of [Density].
-var (
+const (
 	// KilogramPerCubicMetre (kg/m³): the base unit.
-	KilogramPerCubicMetre = define[density, density]("kg/m³", 1, 1, "kg/m3", "g/L")
+	KilogramPerCubicMetre Unit[density, density] = densityUnits
 	// GramPerMillilitre (g/mL): 1000 kg/m³.
-	GramPerMillilitre = define[density, density]("g/mL", 1000, 1, "g/ml", "g/cm3", "g/cm³", "kg/L", "kg/l")
+	GramPerMillilitre Unit[density, density] = densityUnits + 1
 	// PoundPerUSGallon (lb/US gal): 453592370000/3785411784 kg/m³.
-	PoundPerUSGallon = define[density, density]("lb/US gal", 453592370000, 3785411784, "lb/gal US")
+	PoundPerUSGallon Unit[density, density] = densityUnits + 2
 )
 
 var theDensity = &dimension{
 	name: "density", min: 0, max: most,
+	units: densityUnits, table: []unit{
+		{symbol: "kg/m³", num: 1, den: 1, names: []string{"kg/m3", "g/L"}},
+		{symbol: "g/mL", num: 1000, den: 1, names: []string{"g/ml", "g/cm3", "g/cm³", "kg/L", "kg/l"}},
+		{symbol: "lb/US gal", num: 453592370000, den: 3785411784, names: []string{"lb/gal US"}},
+	},
 	ambiguous: map[string]string{
 		"lb/gal": "say lb/US gal or kg/m³",
 	},
 }
 
 func (density) describe() *dimension { return theDensity }
-func (density) table() []*unit {
-	return []*unit{KilogramPerCubicMetre.u, GramPerMillilitre.u, PoundPerUSGallon.u}
-}

@@ -10,7 +10,6 @@ type Dimension interface {
 		carbonDioxideVolumes | carbonDioxideContent |
 		energy | power | length | amount | conductivity | volumeFlow | share | pureNumber
 	describe() *dimension
-	table() []*unit // the base unit first
 }
 
 // A dimension says what Try and Parse accept, and how text is read.
@@ -18,6 +17,9 @@ type dimension struct {
 	name     string
 	min, max float64 // in base units
 	compound bool    // "3 lb 4 oz"
+
+	units int    // the [Unit] of the first, which is the base unit
+	table []unit // in the order of their constants
 
 	// ambiguous maps a unit text with several meanings to what to write instead.
 	ambiguous map[string]string
@@ -63,3 +65,48 @@ type (
 	share                   struct{}
 	pureNumber              struct{}
 )
+
+// What a [Unit] says: the place of the dimension in dimensions times slots, and the place of the unit
+// in its table. Places begin at a number that nobody writes for a unit by mistake, and lie so that no
+// sum and no multiple of two units is one.
+const (
+	slots = 32
+	first = 32
+)
+
+const (
+	massUnits = (first + iota) * slots
+	anhydrousMassUnits
+	volumeUnits
+	temperatureUnits
+	temperatureDifferenceUnits
+	absolutePressureUnits
+	gaugePressureUnits
+	densityUnits
+	strengthByVolumeUnits
+	strengthByMassUnits
+	percentagePointsUnits
+	extractUnits
+	massConcentrationUnits
+	equivalentConcentrationUnits
+	calciumCarbonateUnits
+	molarConcentrationUnits
+	carbonDioxideVolumesUnits
+	carbonDioxideContentUnits
+	energyUnits
+	powerUnits
+	lengthUnits
+	amountUnits
+	conductivityUnits
+	volumeFlowUnits
+	shareUnits
+	pureNumberUnits
+)
+
+var dimensions = [...]*dimension{
+	theMass, theAnhydrousMass, theVolume, theTemperature, theTemperatureDifference, theAbsolutePressure,
+	theGaugePressure, theDensity, theStrengthByVolume, theStrengthByMass, thePercentagePoints, theExtract,
+	theMassConcentration, theEquivalentConcentration, theCalciumCarbonate, theMolarConcentration,
+	theCarbonDioxideVolumes, theCarbonDioxideContent, theEnergy, thePower, theLength, theAmount,
+	theConductivity, theVolumeFlow, theShare, thePureNumber,
+}

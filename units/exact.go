@@ -49,7 +49,7 @@ func ParseExact[Q interface{ Quantity[D, E] }, D, E Dimension](text string) (Exa
 
 func parseExact[D, E Dimension](fn, text string) (Exact[D, E], error) {
 	dim := describe[D]()
-	terms, err := split(text, dim, table[D](), nil)
+	terms, err := split(text, dim, none)
 	if err != nil {
 		return Exact[D, E]{}, err
 	}
@@ -57,7 +57,7 @@ func parseExact[D, E Dimension](fn, text string) (Exact[D, E], error) {
 	if err != nil || len(terms) != 1 {
 		return Exact[D, E]{}, reject(text, dim, "one number and one unit are wanted")
 	}
-	return Unit[D, E]{u: terms[0].unit}.exact(fn, n)
+	return Unit[D, E](dim.units+terms[0].unit).exact(fn, n)
 }
 
 // Decimal returns the number; [Exact.Unit] is its unit.

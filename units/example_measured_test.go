@@ -87,11 +87,11 @@ func ExamplePropagate() {
 	// Output: 100.40 ± 0.25 g (k = 1) <nil>
 }
 
-func ExamplePropagateCorrelated() {
+func ExampleCorrelation() {
 	a, _ := units.Measure(units.Gram.Of(100.2), units.Gram.Of(0.3))
 	b, _ := units.Measure(units.Gram.Of(100.6), units.Gram.Of(0.4))
-	onOneScale := []units.Correlation{{A: &a, B: &b, R: 1}}
-	m, err := units.PropagateCorrelated(mean(&a, &b), onOneScale, &a, &b)
+	onOneScale := units.Correlation{A: &a, B: &b, R: 1}
+	m, err := units.Propagate(mean(&a, &b), &a, &b, onOneScale)
 	fmt.Println(m.Text(units.Gram, 2, 1), err)
 	// Output: 100.40 ± 0.35 g (k = 1) <nil>
 }

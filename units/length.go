@@ -9,26 +9,25 @@ package units
 type Length = Quantity[length, length]
 
 // Units of [Length].
-var (
+const (
 	// Metre (m): the base unit.
-	Metre = define[length, length]("m", 1, 1, "metre", "metres", "meter", "meters")
+	Metre Unit[length, length] = lengthUnits
 	// Millimetre (mm): 1/1000 m.
-	Millimetre = define[length, length]("mm", 1, 1000, "millimetre", "millimetres", "millimeter", "millimeters")
-	// centimetre (cm): 1/100 m.
-	centimetre = other("cm", 1, 100, "centimetre", "centimetres", "centimeter", "centimeters")
-	// kilometre (km): 1000 m.
-	kilometre = other("km", 1000, 1, "kilometre", "kilometres", "kilometer", "kilometers")
+	Millimetre Unit[length, length] = lengthUnits + 1
 	// Inch (in): 254/10000 m.
-	Inch = define[length, length]("in", 254, 10000, "inch", "inches", "″", "\"")
-	// foot (ft): 3048/10000 m.
-	foot = other("ft", 3048, 10000, "foot", "feet", "′", "'")
+	Inch Unit[length, length] = lengthUnits + 4
 )
 
 var theLength = &dimension{
 	name: "length", min: -most, max: most, compound: true,
+	units: lengthUnits, table: []unit{
+		{symbol: "m", num: 1, den: 1, names: []string{"metre", "metres", "meter", "meters"}},
+		{symbol: "mm", num: 1, den: 1000, names: []string{"millimetre", "millimetres", "millimeter", "millimeters"}},
+		{symbol: "cm", num: 1, den: 100, names: []string{"centimetre", "centimetres", "centimeter", "centimeters"}},
+		{symbol: "km", num: 1000, den: 1, names: []string{"kilometre", "kilometres", "kilometer", "kilometers"}},
+		{symbol: "in", num: 254, den: 10000, names: []string{"inch", "inches", "″", "\""}},
+		{symbol: "ft", num: 3048, den: 10000, names: []string{"foot", "feet", "′", "'"}},
+	},
 }
 
 func (length) describe() *dimension { return theLength }
-func (length) table() []*unit {
-	return []*unit{Metre.u, Millimetre.u, centimetre, kilometre, Inch.u, foot}
-}

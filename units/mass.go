@@ -7,22 +7,34 @@ package units
 // The factors are exact (avoirdupois pound 453.59237 g: NIST Special Publication 811 (2008) appendix B).
 type Mass = Quantity[mass, mass]
 
-// Units of [Mass].
-var (
+// Units of [Mass] and [AnhydrousMass].
+const (
 	// Kilogram (kg): the base unit.
-	Kilogram = define[mass, mass]("kg", 1, 1, "kilogram", "kilograms", "kilo", "kilos", "kgs", "KG", "Kg")
+	Kilogram Unit[mass, mass] = massUnits
 	// Gram (g): 1/1000 kg.
-	Gram = define[mass, mass]("g", 1, 1000, "gram", "grams", "gm", "gr.", "G")
+	Gram Unit[mass, mass] = massUnits + 1
 	// Milligram (mg): 1/1000000 kg.
-	Milligram = define[mass, mass]("mg", 1, 1000000, "milligram", "milligrams")
+	Milligram Unit[mass, mass] = massUnits + 2
 	// Pound (lb): the avoirdupois pound, 453.59237 g.
-	Pound = define[mass, mass]("lb", 45359237, 100000000, "lbs", "lb.", "lbs.", "pound", "pounds", "LB", "#")
+	Pound Unit[mass, mass] = massUnits + 3
 	// Ounce (oz): the avoirdupois ounce, 1/16 lb.
-	Ounce = define[mass, mass]("oz", 45359237, 1600000000, "oz.", "ounce", "ounces", "OZ")
+	Ounce Unit[mass, mass] = massUnits + 4
+
+	// KilogramAnhydrous (kg anhydrous): 1000 g of the compound without crystal water.
+	KilogramAnhydrous Unit[anhydrousMass, anhydrousMass] = anhydrousMassUnits
+	// GramAnhydrous (g anhydrous): 1 g of the compound without crystal water.
+	GramAnhydrous Unit[anhydrousMass, anhydrousMass] = anhydrousMassUnits + 1
 )
 
 var theMass = &dimension{
 	name: "mass", min: 0, max: most, compound: true,
+	units: massUnits, table: []unit{
+		{symbol: "kg", num: 1, den: 1, names: []string{"kilogram", "kilograms", "kilo", "kilos", "kgs", "KG", "Kg"}},
+		{symbol: "g", num: 1, den: 1000, names: []string{"gram", "grams", "gm", "gr.", "G"}},
+		{symbol: "mg", num: 1, den: 1000000, names: []string{"milligram", "milligrams"}},
+		{symbol: "lb", num: 45359237, den: 100000000, names: []string{"lbs", "lb.", "lbs.", "pound", "pounds", "LB", "#"}},
+		{symbol: "oz", num: 45359237, den: 1600000000, names: []string{"oz.", "ounce", "ounces", "OZ"}},
+	},
 	ambiguous: map[string]string{
 		"t":    "say kg (a metric tonne is 1000 kg; US and UK tons differ)",
 		"ton":  "say kg or lb (US and UK tons differ)",
@@ -32,9 +44,6 @@ var theMass = &dimension{
 }
 
 func (mass) describe() *dimension { return theMass }
-func (mass) table() []*unit {
-	return []*unit{Kilogram.u, Gram.u, Milligram.u, Pound.u, Ounce.u}
-}
 
 // AnhydrousMass is the mass of the anhydrous compound in a hydrate, stored in
 // kilograms. It is another type than [Mass], so that 100 g of a dihydrate on the scale
@@ -43,16 +52,12 @@ func (mass) table() []*unit {
 // In: KilogramAnhydrous.Of(4.2), [Unit.Try], Parse[AnhydrousMass](text). Out: q.In(KilogramAnhydrous). Methods: [Quantity].
 type AnhydrousMass = Quantity[anhydrousMass, anhydrousMass]
 
-// Units of [AnhydrousMass].
-var (
-	// KilogramAnhydrous (kg anhydrous): 1000 g of the compound without crystal water.
-	KilogramAnhydrous = define[anhydrousMass, anhydrousMass]("kg anhydrous", 1, 1)
-	// GramAnhydrous (g anhydrous): 1 g of the compound without crystal water.
-	GramAnhydrous = define[anhydrousMass, anhydrousMass]("g anhydrous", 1, 1000)
-)
-
 var theAnhydrousMass = &dimension{
 	name: "mass without crystal water", min: 0, max: most,
+	units: anhydrousMassUnits, table: []unit{
+		{symbol: "kg anhydrous", num: 1, den: 1},
+		{symbol: "g anhydrous", num: 1, den: 1000},
+	},
 	ambiguous: map[string]string{
 		"g":  "say \"g anhydrous\": a mass as weighed may hold crystal water",
 		"kg": "say \"kg anhydrous\": a mass as weighed may hold crystal water",
@@ -60,6 +65,3 @@ var theAnhydrousMass = &dimension{
 }
 
 func (anhydrousMass) describe() *dimension { return theAnhydrousMass }
-func (anhydrousMass) table() []*unit {
-	return []*unit{KilogramAnhydrous.u, GramAnhydrous.u}
-}

@@ -145,7 +145,7 @@ func TestPropagateGUMH2(t *testing.T) {
 		f := func(x units.Trial) (units.PureNumber, error) {
 			return units.One.Try(c.f(units.At(x, &v).In(units.One), units.At(x, &i).In(units.One), units.At(x, &phi).In(units.One)))
 		}
-		m, err := units.PropagateCorrelated(f, with, &v, &i, &phi)
+		m, err := units.Propagate(f, &v, with[0], &i, with[1], &phi, with[2])
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -186,7 +186,7 @@ func TestPropagateAgainstMonteCarlo(t *testing.T) {
 		close(t, "standard deviation", mc.Uncertainty().In(units.One), u, 6*u/math.Sqrt(2*n))
 		// fully together, and against each other
 		for r, want := range map[float64]float64{1: bv*ua + av*ub, -1: math.Abs(bv*ua - av*ub)} {
-			m, err := units.PropagateCorrelated(f, []units.Correlation{{A: &a, B: &b, R: r}}, &a, &b)
+			m, err := units.Propagate(f, &a, &b, units.Correlation{A: &a, B: &b, R: r})
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -231,11 +231,11 @@ func TestPropagateEdges(t *testing.T) {
 		t.Error(err)
 	}
 	for _, r := range []float64{1.1, -1.1, math.NaN()} {
-		_, err := units.PropagateCorrelated(one(0, 2), []units.Correlation{{A: &a, B: &b, R: r}}, &a, &b)
+		_, err := units.Propagate(one(0, 2), &a, &b, units.Correlation{A: &a, B: &b, R: r})
 		isRange(t, err, "correlation of two inputs", -1, 1)
 	}
 	for _, with := range []units.Correlation{{A: &a, B: &c}, {A: &c, B: &a}, {A: &a, B: &a}} {
-		_, err := units.PropagateCorrelated(one(0, 2), []units.Correlation{with}, &a, &b)
+		_, err := units.Propagate(one(0, 2), &a, &b, with)
 		isRange(t, err, "correlation of two inputs", -1, 1)
 	}
 	if _, err := units.Propagate(one(0, 2), make([]units.Input, 100)...); err != nil {

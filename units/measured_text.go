@@ -41,8 +41,8 @@ func (m *Measured[D, E]) UnmarshalText(text []byte) error {
 	if why != "" {
 		return reject(s, dim, why)
 	}
-	of, why := said(unit, dim, table[D](), nil)
-	if of == nil {
+	of, why := said(unit, dim, none)
+	if of == none {
 		return reject(s, dim, why)
 	}
 	value, err := parse[D, E]("units.Measured.UnmarshalText", number, of)
@@ -57,7 +57,7 @@ func (m *Measured[D, E]) UnmarshalText(text []byte) error {
 	if !(k <= 10) {
 		return coverage("units.Measured.UnmarshalText", k)
 	}
-	read, err := measure("units.Measured.UnmarshalText", value, spread*of.num/of.den/k)
+	read, err := measure("units.Measured.UnmarshalText", value, spread*dim.table[of].num/dim.table[of].den/k)
 	if err == nil {
 		*m = read
 	}

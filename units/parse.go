@@ -44,29 +44,29 @@ const (
 // kind, or that has two meanings ("5 gal"); a [*RangeError] for a number that
 // the quantity cannot be ("-3 kg").
 func Parse[Q interface{ Quantity[D, E] }, D, E Dimension](text string) (Q, error) {
-	q, err := parse[D, E]("units.Parse", text, nil)
+	q, err := parse[D, E]("units.Parse", text, none)
 	return Q(q), err
 }
 
 // Parse reads a quantity as the function [Parse] does; a number without a unit
 // is taken to be in u.
 func (u Unit[D, E]) Parse(text string) (Quantity[D, E], error) {
-	return parse[D, E]("units.Unit.Parse", text, u.def())
+	return parse[D, E]("units.Unit.Parse", text, u.place())
 }
 
 // UnmarshalText reads q as [Parse] does.
 func (q *Quantity[D, E]) UnmarshalText(text []byte) error {
-	p, err := parse[D, E]("units.Quantity.UnmarshalText", string(text), nil)
+	p, err := parse[D, E]("units.Quantity.UnmarshalText", string(text), none)
 	if err == nil {
 		*q = p
 	}
 	return err
 }
 
-func parse[D, E Dimension](fn, text string, bare *unit) (Quantity[D, E], error) {
+func parse[D, E Dimension](fn, text string, bare int) (Quantity[D, E], error) {
 	var zero Quantity[D, E]
 	dim := describe[D]()
-	terms, err := split(text, dim, table[D](), bare)
+	terms, err := split(text, dim, bare)
 	if err != nil {
 		return zero, err
 	}
@@ -78,13 +78,14 @@ func parse[D, E Dimension](fn, text string, bare *unit) (Quantity[D, E], error) 
 		if i == 0 && math.Signbit(x) {
 			sign = -1
 		}
-		sum += sign * math.Abs(x+t.unit.offset) * t.unit.num / t.unit.den
+		u := &dim.table[t.unit]
+		sum += sign * math.Abs(x+u.offset) * u.num / u.den
 		if len(terms) == 1 {
-			sum = (x + t.unit.offset) * t.unit.num / t.unit.den
+			sum = (x + u.offset) * u.num / u.den
 		}
 	}
 	if tooLarge != nil || !(sum >= dim.min && sum <= dim.max) {
-		u := Unit[D, E]{u: terms[0].unit}
+		u := Unit[D, E](dim.units + terms[0].unit)
 		return zero, u.outside(fn, Quantity[D, E]{v: sum}.In(u), dim.min, dim.max)
 	}
 	return Quantity[D, E]{v: sum}, nil
@@ -93,11 +94,14 @@ func parse[D, E Dimension](fn, text string, bare *unit) (Quantity[D, E], error) 
 // A term is a number, written as strconv and decimal read it, and its unit.
 type term struct {
 	number string
-	unit   *unit
+	unit   int // its place in the table of the dimension
 }
 
+// none is the place of no unit.
+const none = -1
+
 // split takes "3 lb 4 oz" apart.
-func split(text string, dim *dimension, known []*unit, bare *unit) ([]term, error) {
+func split(text string, dim *dimension, bare int) ([]term, error) {
 	s := strings.TrimSpace(strings.NewReplacer("\u00a0", " ", "\u202f", " ", "\u2009", " ").Replace(text))
 	if len(text) > longestText {
 		return nil, reject(text, dim, fmt.Sprintf("longer than %d bytes", longestText))
@@ -115,19 +119,19 @@ func split(text string, dim *dimension, known []*unit, bare *unit) ([]term, erro
 			return nil, reject(text, dim, "a space inside the number; leave it out")
 		}
 		name, next := rest, ""
-		u, why := said(name, dim, known, bare)
-		if u == nil && dim.compound {
+		u, why := said(name, dim, bare)
+		if u == none && dim.compound {
 			if i := nextTerm(rest); i > 0 {
 				name, next = strings.TrimSpace(rest[:i]), rest[i:]
-				u, why = said(name, dim, known, nil)
+				u, why = said(name, dim, none)
 			}
 		}
-		if u == nil {
+		if u == none {
 			return nil, reject(text, dim, why)
 		}
 		terms = append(terms, term{number, u})
 		if n := len(terms); n > 1 {
-			if a, b := terms[n-2].unit, u; a.num/a.den <= b.num/b.den {
+			if a, b := dim.table[terms[n-2].unit], dim.table[u]; a.num/a.den <= b.num/b.den {
 				return nil, reject(text, dim, "units must become smaller from left to right")
 			}
 		}
@@ -212,47 +216,50 @@ func readNumber(s string) (number, rest, why string) {
 }
 
 // said is find for the unit behind a number.
-func said(name string, dim *dimension, known []*unit, bare *unit) (*unit, string) {
+func said(name string, dim *dimension, bare int) (int, string) {
 	if why, ok := dim.unsaid[strings.ToLower(name)]; ok {
-		return nil, fmt.Sprintf("%q: %s", name, why)
+		return none, fmt.Sprintf("%q: %s", name, why)
 	}
-	return find(name, dim, known, bare)
+	return find(name, dim, bare)
 }
 
-// find looks a unit text up: as written, then with letter case ignored for
-// names of three letters or more ("Litres", "GRAM").
-func find(name string, dim *dimension, known []*unit, bare *unit) (*unit, string) {
-	if name == "" && bare != nil {
+// find looks a unit text up and returns its place: as written, then with letter case ignored for
+// names of three letters or more ("Litres", "GRAM"). A number alone is in the bare unit, if there is one.
+func find(name string, dim *dimension, bare int) (int, string) {
+	if name == "" && bare != none {
 		return bare, ""
 	}
 	if why, ok := dim.ambiguous[name]; ok {
-		return nil, fmt.Sprintf("%q: %s", name, why)
+		return none, fmt.Sprintf("%q: %s", name, why)
 	}
+	var symbols []string
 	for _, fold := range []bool{false, true} {
-		for _, u := range known {
+		for i, u := range dim.table {
+			if u.unread {
+				continue
+			}
 			if same(u.symbol, name, fold) {
-				return u, ""
+				return i, ""
 			}
 			for _, n := range u.names {
 				if same(n, name, fold) {
-					return u, ""
+					return i, ""
 				}
+			}
+			if fold {
+				symbols = append(symbols, u.symbol)
 			}
 		}
 	}
 	for text, why := range dim.ambiguous {
 		if len(name) >= 3 && strings.EqualFold(text, name) {
-			return nil, fmt.Sprintf("%q: %s", name, why)
+			return none, fmt.Sprintf("%q: %s", name, why)
 		}
 	}
-	var symbols []string
-	for _, u := range known {
-		symbols = append(symbols, u.symbol)
-	}
 	if name == "" {
-		return nil, "no unit; write one of " + strings.Join(symbols, ", ")
+		return none, "no unit; write one of " + strings.Join(symbols, ", ")
 	}
-	return nil, fmt.Sprintf("%q is not one of its units: %s", name, strings.Join(symbols, ", "))
+	return none, fmt.Sprintf("%q is not one of its units: %s", name, strings.Join(symbols, ", "))
 }
 
 func same(a, b string, fold bool) bool {

@@ -11,25 +11,36 @@ package units
 // The psi is exact: the pound-force on the square inch, 8896443230521/1290320000 Pa (NIST Special Publication 811 (2008) appendix B).
 type AbsolutePressure = Quantity[absolutePressure, absolutePressure]
 
-// Units of [AbsolutePressure].
-var (
+// Units of [AbsolutePressure] and [GaugePressure].
+const (
 	// Kilopascal (kPa absolute): the base unit.
-	Kilopascal = define[absolutePressure, absolutePressure]("kPa absolute", 1, 1,
-		"kPa", "kilopascal", "kilopascals", "kPaa", "kPa(a)", "kPa (absolute)", "kPa a", "kPa abs")
+	Kilopascal Unit[absolutePressure, absolutePressure] = absolutePressureUnits
 	// Bar (bar absolute): 100 kPa absolute.
-	Bar = define[absolutePressure, absolutePressure]("bar absolute", 100, 1, "bar", "bars", "bara", "bar(a)", "bar (absolute)", "bar a", "bar abs")
+	Bar Unit[absolutePressure, absolutePressure] = absolutePressureUnits + 1
 	// PSI (psi absolute): pound-force a square inch.
-	PSI = define[absolutePressure, absolutePressure]("psi absolute", 8896443230521, 1290320000000,
-		"psi", "PSI", "lbf/in²", "lbf/in2", "psia", "psi(a)", "psi (absolute)", "psi a", "psi abs")
+	PSI Unit[absolutePressure, absolutePressure] = absolutePressureUnits + 2
 	// StandardAtmosphere (atm absolute): 101.325 kPa.
-	StandardAtmosphere = define[absolutePressure, absolutePressure]("atm absolute", 101325, 1000, "atm", "atma", "atm(a)", "atm (absolute)", "atm a", "atm abs")
+	StandardAtmosphere Unit[absolutePressure, absolutePressure] = absolutePressureUnits + 3
 	// Millibar (mbar absolute): 1/10 kPa absolute.
-	Millibar = define[absolutePressure, absolutePressure]("mbar absolute", 1, 10,
-		"mbar", "hPa", "millibar", "hPa absolute", "mbara", "mbar(a)", "mbar (absolute)", "mbar a", "mbar abs")
+	Millibar Unit[absolutePressure, absolutePressure] = absolutePressureUnits + 4
+
+	// KilopascalGauge (kPa gauge): the base unit.
+	KilopascalGauge Unit[gaugePressure, gaugePressure] = gaugePressureUnits
+	// BarGauge (bar gauge): 100 kPa gauge.
+	BarGauge Unit[gaugePressure, gaugePressure] = gaugePressureUnits + 1
+	// PSIGauge (psi gauge): pound-force a square inch.
+	PSIGauge Unit[gaugePressure, gaugePressure] = gaugePressureUnits + 2
 )
 
 var theAbsolutePressure = &dimension{
 	name: "absolute pressure", min: 0, max: most,
+	units: absolutePressureUnits, table: []unit{
+		{symbol: "kPa absolute", num: 1, den: 1, names: []string{"kPa", "kilopascal", "kilopascals", "kPaa", "kPa(a)", "kPa (absolute)", "kPa a", "kPa abs"}},
+		{symbol: "bar absolute", num: 100, den: 1, names: []string{"bar", "bars", "bara", "bar(a)", "bar (absolute)", "bar a", "bar abs"}},
+		{symbol: "psi absolute", num: 8896443230521, den: 1290320000000, names: []string{"psi", "PSI", "lbf/in²", "lbf/in2", "psia", "psi(a)", "psi (absolute)", "psi a", "psi abs"}},
+		{symbol: "atm absolute", num: 101325, den: 1000, names: []string{"atm", "atma", "atm(a)", "atm (absolute)", "atm a", "atm abs"}},
+		{symbol: "mbar absolute", num: 1, den: 10, names: []string{"mbar", "hPa", "millibar", "hPa absolute", "mbara", "mbar(a)", "mbar (absolute)", "mbar a", "mbar abs"}},
+	},
 	ambiguous: otherBasis("g", "gauge", "absolute"),
 	unsaid: map[string]string{
 		"psi":         bareGauge,
@@ -46,9 +57,6 @@ var theAbsolutePressure = &dimension{
 const bareGauge = "say absolute or gauge: a gauge shows this unit above the atmosphere, and an absolute pressure is wanted"
 
 func (absolutePressure) describe() *dimension { return theAbsolutePressure }
-func (absolutePressure) table() []*unit {
-	return []*unit{Kilopascal.u, Bar.u, PSI.u, StandardAtmosphere.u, Millibar.u}
-}
 
 // GaugePressure is a pressure above the atmosphere around the gauge, stored in
 // kilopascals. It becomes an [AbsolutePressure] through an [Atmosphere].
@@ -58,30 +66,19 @@ func (absolutePressure) table() []*unit {
 // The psi is exact: the pound-force on the square inch, 8896443230521/1290320000 Pa (NIST Special Publication 811 (2008) appendix B).
 type GaugePressure = Quantity[gaugePressure, gaugePressure]
 
-// Units of [GaugePressure].
-var (
-	// KilopascalGauge (kPa gauge): the base unit.
-	KilopascalGauge = define[gaugePressure, gaugePressure]("kPa gauge", 1, 1, "kPa", "kilopascal", "kilopascals", "kPag", "kPa(g)", "kPa (gauge)", "kPa g")
-	// BarGauge (bar gauge): 100 kPa gauge.
-	BarGauge = define[gaugePressure, gaugePressure]("bar gauge", 100, 1, "bar", "bars", "barg", "bar(g)", "bar (gauge)", "bar g")
-	// PSIGauge (psi gauge): pound-force a square inch.
-	PSIGauge = define[gaugePressure, gaugePressure]("psi gauge", 8896443230521, 1290320000000,
-		"psi", "PSI", "lbf/in²", "lbf/in2", "psig", "psi(g)", "psi (gauge)", "psi g")
-	// standardAtmosphereGauge (atm gauge): 101.325 kPa.
-	standardAtmosphereGauge = other("atm gauge", 101325, 1000, "atm", "atmg", "atm(g)", "atm (gauge)", "atm g")
-	// millibarGauge (mbar gauge): 1/10 kPa gauge.
-	millibarGauge = other("mbar gauge", 1, 10, "mbar", "hPa", "millibar", "hPa gauge", "mbarg", "mbar(g)", "mbar (gauge)", "mbar g")
-)
-
 var theGaugePressure = &dimension{
 	name: "gauge pressure", min: -most, max: most,
+	units: gaugePressureUnits, table: []unit{
+		{symbol: "kPa gauge", num: 1, den: 1, names: []string{"kPa", "kilopascal", "kilopascals", "kPag", "kPa(g)", "kPa (gauge)", "kPa g"}},
+		{symbol: "bar gauge", num: 100, den: 1, names: []string{"bar", "bars", "barg", "bar(g)", "bar (gauge)", "bar g"}},
+		{symbol: "psi gauge", num: 8896443230521, den: 1290320000000, names: []string{"psi", "PSI", "lbf/in²", "lbf/in2", "psig", "psi(g)", "psi (gauge)", "psi g"}},
+		{symbol: "atm gauge", num: 101325, den: 1000, names: []string{"atm", "atmg", "atm(g)", "atm (gauge)", "atm g"}},
+		{symbol: "mbar gauge", num: 1, den: 10, names: []string{"mbar", "hPa", "millibar", "hPa gauge", "mbarg", "mbar(g)", "mbar (gauge)", "mbar g"}},
+	},
 	ambiguous: otherBasis("a", "absolute", "gauge"),
 }
 
 func (gaugePressure) describe() *dimension { return theGaugePressure }
-func (gaugePressure) table() []*unit {
-	return []*unit{KilopascalGauge.u, BarGauge.u, PSIGauge.u, standardAtmosphereGauge, millibarGauge}
-}
 
 // otherBasis lists the ways to write a pressure on the basis that is not wanted.
 func otherBasis(suffix, given, wanted string) map[string]string {

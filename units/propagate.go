@@ -7,7 +7,7 @@ import (
 	"slices"
 )
 
-// An Input is a *[Measured] that goes into [Propagate].
+// An Input is a *[Measured] that goes into [Propagate], or the [Correlation] of two of them.
 type Input interface {
 	estimate() (value, u float64)
 }
@@ -37,41 +37,51 @@ func At[D, E Dimension](x Trial, m *Measured[D, E]) Quantity[D, E] {
 	return Quantity[D, E]{v: v}
 }
 
-// Correlation is the correlation coefficient R of two inputs: two readings on one
-// instrument share its error. R is from −1 to 1.
+// Correlation is the correlation coefficient R of two inputs, from −1 to 1: two readings on one
+// instrument share its error. It goes into [Propagate] beside them.
 type Correlation struct {
 	A, B Input
 	R    float64
 }
 
+func (Correlation) estimate() (value, u float64) { return 0, 0 }
+
+// correlated parts the correlations from the measured inputs.
+func correlated(all []Input) (measured []Input, with []Correlation) {
+	for i, in := range all {
+		c, is := in.(Correlation)
+		switch {
+		case is && with == nil:
+			measured, with = slices.Clone(all[:i]), []Correlation{c}
+		case is:
+			with = append(with, c)
+		case with != nil:
+			measured = append(measured, in)
+		}
+	}
+	if with == nil {
+		return all, nil
+	}
+	return measured, with
+}
+
 // Propagate returns f of the measured inputs with the standard uncertainty that
-// theirs give it. The inputs are independent; for others see [PropagateCorrelated].
+// theirs give it. They are independent, but for those whose [Correlation] is given beside them.
 //
 //		strength, err := units.Propagate(func(x units.Trial) (units.StrengthByVolume, error) {
 //			return abv(units.At(x, &original), units.At(x, &final))
 //		}, &original, &final)
 //
-//	  - Source: JCGM 100:2008 (GUM) 5.1.2, eq. 10, with the differences of 5.1.3 note 2:
+//	  - Source: JCGM 100:2008 (GUM) 5.1.2, eq. 10, correlated inputs 5.2.2, eq. 16; with the differences of 5.1.3 note 2:
 //	    half of f(x+u) − f(x−u) for each input. Where f fails on one side, the step from
 //	    the value to the other side counts.
 //	  - Range: up to 100 inputs. Errors: what f returns at the values, or on both sides
-//	    of one of them; a [*RangeError] if f is not a finite number.
+//	    of one of them; a [*RangeError] if f is not a finite number, or for a correlation beyond −1 to 1 or not of two inputs given.
 //	  - Uncertainty: first order. Where f is nonlinear within the uncertainty of an input,
 //	    see [Simulate].
 func Propagate[R, RE Dimension](f func(Trial) (Quantity[R, RE], error), inputs ...Input) (Measured[R, RE], error) {
-	return propagate("units.Propagate", f, nil, inputs)
-}
-
-// PropagateCorrelated is [Propagate] for correlated inputs.
-//
-//   - Source: JCGM 100:2008 5.2.2, eq. 13 (16 with correlation coefficients).
-//   - Range: correlation coefficients from −1 to 1 between inputs given; otherwise
-//     the error is a [*RangeError].
-func PropagateCorrelated[R, RE Dimension](f func(Trial) (Quantity[R, RE], error), with []Correlation, inputs ...Input) (Measured[R, RE], error) {
-	return propagate("units.PropagateCorrelated", f, with, inputs)
-}
-
-func propagate[R, RE Dimension](fn string, f func(Trial) (Quantity[R, RE], error), with []Correlation, inputs []Input) (Measured[R, RE], error) {
+	const fn = "units.Propagate"
+	inputs, with := correlated(inputs)
 	y, parts, err := budget(fn, f, inputs)
 	if err != nil {
 		return Measured[R, RE]{}, err
@@ -96,8 +106,9 @@ func propagate[R, RE Dimension](fn string, f func(Trial) (Quantity[R, RE], error
 // Budget returns what each input contributes to the standard uncertainty of f, in
 // the order given, with the sign of the effect: which instrument to improve first.
 //
-//   - Source, range and errors: [Propagate].
+//   - Source, range and errors: [Propagate]; a correlation changes no contribution.
 func Budget[R, RE Dimension](f func(Trial) (Quantity[R, RE], error), inputs ...Input) ([]Quantity[RE, RE], error) {
+	inputs, _ = correlated(inputs)
 	_, parts, err := budget("units.Budget", f, inputs)
 	if err != nil {
 		return nil, err
@@ -183,12 +194,16 @@ func correlations(fn string, with []Correlation, inputs []Input) ([][]float64, e
 //   - Source: JCGM 101:2008, propagation of distributions by a Monte Carlo method,
 //     7.2 to 7.6.
 //   - Range: n from 100 to 10,000,000, up to 100 inputs; otherwise the error is a
-//     [*RangeError]. If more than half of the draws fail, the error is that of the last.
+//     [*RangeError], for a [Correlation] a [*StateError]. If more than half of the draws fail, the error
+//     is that of the last.
 //   - Uncertainty: u/√n in the mean, u/√(2n) in the standard deviation.
 func Simulate[R, RE Dimension](f func(Trial) (Quantity[R, RE], error), n int, seed uint64, inputs ...Input) (m Measured[R, RE], failed int, err error) {
 	const fn = "units.Simulate"
 	if n < 100 || n > 10_000_000 {
 		return m, failed, &RangeError{Func: fn, Quantity: "number of draws", Value: float64(n), Min: 100, Max: 10_000_000, Source: "a limit of the function"}
+	}
+	if _, with := correlated(inputs); with != nil {
+		return m, failed, &StateError{Func: fn, What: "correlation", Why: "is not drawn: Simulate takes independent inputs"}
 	}
 	x0, u, err := estimates(fn, inputs)
 	if err != nil {

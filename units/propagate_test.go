@@ -73,7 +73,7 @@ func TestCorrelationIsMutual(t *testing.T) {
 	a, b := measure(t, 1, 0.5), measure(t, 2, 0.5)
 	difference := func(x units.Trial) (units.PureNumber, error) { return units.At(x, &a).Minus(units.At(x, &b)), nil }
 	for _, with := range []units.Correlation{{A: &a, B: &b, R: 1}, {A: &b, B: &a, R: 1}} {
-		m, err := units.PropagateCorrelated(difference, []units.Correlation{with}, &a, &b)
+		m, err := units.Propagate(difference, with, &a, &b)
 		if err != nil {
 			t.Fatal(err)
 		}

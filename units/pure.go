@@ -7,14 +7,16 @@ package units
 type PureNumber = Quantity[pureNumber, pureNumber]
 
 // Units of [PureNumber].
-var (
+const (
 	// One: the number itself; its symbol is empty.
-	One = define[pureNumber, pureNumber]("", 1, 1)
+	One Unit[pureNumber, pureNumber] = pureNumberUnits
 )
 
-var thePureNumber = &dimension{name: "pure number", min: -most, max: most}
+var thePureNumber = &dimension{
+	name: "pure number", min: -most, max: most,
+	units: pureNumberUnits, table: []unit{
+		{symbol: "", num: 1, den: 1},
+	},
+}
 
 func (pureNumber) describe() *dimension { return thePureNumber }
-func (pureNumber) table() []*unit {
-	return []*unit{One.u}
-}

@@ -21,10 +21,10 @@ type Quantity[D, E Dimension] struct {
 
 // In returns q as a number of u.
 func (q Quantity[D, E]) In(u Unit[D, E]) float64 {
-	d := u.def()
-	if d.base { // no division on the hot path
+	if u.isBase() { // no division on the hot path
 		return q.v
 	}
+	d := u.def()
 	return q.v*d.den/d.num - d.offset
 }
 

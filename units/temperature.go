@@ -8,20 +8,28 @@ package units
 // °C = (°F − 32)·5/9 and K = °C + 273.15, exact (NIST Special Publication 811 (2008) appendix B).
 type Temperature = Quantity[temperature, temperatureDifference]
 
-// Units of [Temperature].
-var (
+// Units of [Temperature] and [TemperatureDifference].
+const (
 	// Celsius (°C): the base unit.
-	Celsius = define[temperature, temperatureDifference]("°C", 1, 1,
-		"C", "degC", "deg C", "℃", "ºC", "degrees C", "degree Celsius", "degrees Celsius", "celsius")
+	Celsius Unit[temperature, temperatureDifference] = temperatureUnits
 	// Fahrenheit (°F): °C = (°F − 32)·5/9.
-	Fahrenheit = shifted[temperature, temperatureDifference]("°F", 5, 9, -32,
-		"F", "degF", "deg F", "℉", "ºF", "degrees F", "degree Fahrenheit", "degrees Fahrenheit", "fahrenheit")
+	Fahrenheit Unit[temperature, temperatureDifference] = temperatureUnits + 1
 	// Kelvin (K): K = °C + 273.15.
-	Kelvin = shifted[temperature, temperatureDifference]("K", 1, 1, -273.15, "kelvin", "kelvins")
+	Kelvin Unit[temperature, temperatureDifference] = temperatureUnits + 2
+
+	// KelvinDifference (K): 1 K, the same size as 1 °C.
+	KelvinDifference Unit[temperatureDifference, temperatureDifference] = temperatureDifferenceUnits
+	// FahrenheitDifference (Δ°F): 5/9 K.
+	FahrenheitDifference Unit[temperatureDifference, temperatureDifference] = temperatureDifferenceUnits + 1
 )
 
 var theTemperature = &dimension{
 	name: "temperature", min: -273.15, max: most,
+	units: temperatureUnits, table: []unit{
+		{symbol: "°C", num: 1, den: 1, names: []string{"C", "degC", "deg C", "℃", "ºC", "degrees C", "degree Celsius", "degrees Celsius", "celsius"}},
+		{symbol: "°F", num: 5, den: 9, offset: -32, names: []string{"F", "degF", "deg F", "℉", "ºF", "degrees F", "degree Fahrenheit", "degrees Fahrenheit", "fahrenheit"}},
+		{symbol: "K", num: 1, den: 1, offset: -273.15, names: []string{"kelvin", "kelvins"}},
+	},
 	ambiguous: map[string]string{
 		"°":       "say °C or °F",
 		"deg":     "say °C or °F",
@@ -31,9 +39,6 @@ var theTemperature = &dimension{
 }
 
 func (temperature) describe() *dimension { return theTemperature }
-func (temperature) table() []*unit {
-	return []*unit{Celsius.u, Fahrenheit.u, Kelvin.u}
-}
 
 // TemperatureDifference is a rise or fall of temperature, stored in kelvins: a
 // difference of 1 °C is 1 K, of 1 °F is 5/9 K.
@@ -41,16 +46,12 @@ func (temperature) table() []*unit {
 // In: KelvinDifference.Of(4.2), [Unit.Try], Parse[TemperatureDifference](text). Out: q.In(KelvinDifference). Methods: [Quantity].
 type TemperatureDifference = Quantity[temperatureDifference, temperatureDifference]
 
-// Units of [TemperatureDifference].
-var (
-	// KelvinDifference (K): 1 K, the same size as 1 °C.
-	KelvinDifference = define[temperatureDifference, temperatureDifference]("K", 1, 1, "Δ°C", "kelvin", "kelvins", "C°")
-	// FahrenheitDifference (Δ°F): 5/9 K.
-	FahrenheitDifference = define[temperatureDifference, temperatureDifference]("Δ°F", 5, 9, "F°")
-)
-
 var theTemperatureDifference = &dimension{
 	name: "temperature difference", min: -most, max: most,
+	units: temperatureDifferenceUnits, table: []unit{
+		{symbol: "K", num: 1, den: 1, names: []string{"Δ°C", "kelvin", "kelvins", "C°"}},
+		{symbol: "Δ°F", num: 5, den: 9, names: []string{"F°"}},
+	},
 	ambiguous: map[string]string{
 		"°C": "a difference is in K or Δ°F; 20 °C is a temperature",
 		"°F": "a difference is in K or Δ°F; 68 °F is a temperature",
@@ -58,6 +59,3 @@ var theTemperatureDifference = &dimension{
 }
 
 func (temperatureDifference) describe() *dimension { return theTemperatureDifference }
-func (temperatureDifference) table() []*unit {
-	return []*unit{KelvinDifference.u, FahrenheitDifference.u}
-}

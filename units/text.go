@@ -18,7 +18,7 @@ func (q Quantity[D, E]) Text(u Unit[D, E], places int) string {
 func (q Quantity[D, E]) String() string { return string(q.append(nil)) }
 
 func (q Quantity[D, E]) append(b []byte) []byte {
-	return appendSymbol(strconv.AppendFloat(b, q.v, 'g', -1, 64), Unit[D, E]{}.Symbol())
+	return appendSymbol(strconv.AppendFloat(b, q.v, 'g', -1, 64), Unit[D, E](0).Symbol())
 }
 
 // AppendText appends the text of [Quantity.String], which [Parse] reads back as q. What
@@ -44,7 +44,7 @@ func (q Quantity[D, E]) MarshalText() ([]byte, error) {
 // the number in the base unit with the width and precision asked for, and the unit:
 // fmt.Sprintf("%.1f", q) is "4.2 kg".
 func (q Quantity[D, E]) Format(f fmt.State, verb rune) {
-	format(f, verb, q, q.v, Unit[D, E]{}.Symbol())
+	format(f, verb, q, q.v, Unit[D, E](0).Symbol())
 }
 
 // format prints a text, or a number with what stands behind it.

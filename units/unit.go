@@ -7,46 +7,49 @@ import (
 	"example.org/zymase/internal/checked"
 )
 
-// Unit is a unit of the dimension D: [Kilogram], [USGallon], [Fahrenheit]. The
-// zero Unit is the base unit of the dimension.
+// Unit is a unit of the dimension D: [Kilogram], [USGallon], [Fahrenheit]. The units of this
+// package are constants. The zero Unit is the base unit of the dimension.
 //
-// The units of this package are variables, as Go has no constants of a type that does not
-// add or take a plain number. Nothing assigns to them: Kilogram = Gram would compile, and
-// make every mass of the program wrong.
-type Unit[D, E Dimension] struct {
-	_ [0]*D
-	_ [0]*E
-	u *unit
-}
+// A plain number in the place of a unit compiles, as Go turns it into any type of number, but is
+// none: mass.In(3), Kilogram*2 and Kilogram+Gram count as the base unit.
+type Unit[D, E Dimension] uint16
 
 // A unit is (x + offset)·num/den base units. num, den and offset are whole
 // numbers or short decimals, so that every factor is the exact one.
 type unit struct {
 	symbol   string
 	names    []string // other ways to write it
+	unread   bool     // printed, but not read as text
 	num, den float64
 	offset   float64
-	base     bool // 1, 1, 0
 }
 
-func define[D, E Dimension](symbol string, num, den float64, names ...string) Unit[D, E] {
-	return Unit[D, E]{u: &unit{symbol: symbol, names: names, num: num, den: den, base: num == den}}
-}
+// A base stands in for what is no unit.
+var base = unit{num: 1, den: 1}
 
-// other makes a unit that has no name of its own: it is found and read by its text.
-func other(symbol string, num, den float64, names ...string) *unit {
-	return &unit{symbol: symbol, names: names, num: num, den: den, base: num == den}
-}
-
-// A base stands in for the zero Unit.
-var base = unit{num: 1, den: 1, base: true}
-
-func (u Unit[D, E]) def() *unit {
-	if u.u == nil {
-		return &base
+// known returns the unit of a number.
+func known(u uint16) *unit {
+	if of := int(u/slots) - first; of >= 0 && of < len(dimensions) {
+		if table, i := dimensions[of].table, int(u%slots); i < len(table) {
+			return &table[i]
+		}
 	}
-	return u.u
+	return &base
 }
+
+func (u Unit[D, E]) def() *unit { return known(uint16(u)) }
+
+// place is where u stands in the table of its dimension; what is no unit of it stands for the first.
+func (u Unit[D, E]) place() int {
+	dim := describe[D]()
+	if i := int(u) - dim.units; i >= 0 && i < len(dim.table) {
+		return i
+	}
+	return 0
+}
+
+// isBase reports whether u is the base unit, or the zero Unit: for the hot path.
+func (u Unit[D, E]) isBase() bool { return u%slots == 0 }
 
 // Of returns x units, where x is a constant: Kilogram.Of(4.2). A variable does not
 // compile here; use [Unit.Try].
@@ -56,10 +59,10 @@ func (u Unit[D, E]) def() *unit {
 // be made to convert any float64. Of checks nothing, so Kilogram.Of(-3) is -3 kg, as a
 // difference can be; a function that takes a mass refuses it.
 func (u Unit[D, E]) Of(x checked.Number) Quantity[D, E] {
-	d := u.def()
-	if d.base {
+	if u.isBase() {
 		return Quantity[D, E]{v: float64(x)}
 	}
+	d := u.def()
 	return Quantity[D, E]{v: (float64(x) + d.offset) * d.num / d.den}
 }
 
@@ -85,21 +88,19 @@ func (u Unit[D, E]) try(x float64) (Quantity[D, E], bool) {
 // or a [*ParseError] that lists the units there are.
 func (u Unit[D, E]) Find(text string) (Unit[D, E], error) {
 	if len(text) > longestText {
-		return Unit[D, E]{}, reject(text, describe[D](), fmt.Sprintf("longer than %d bytes", longestText))
+		return 0, reject(text, describe[D](), fmt.Sprintf("longer than %d bytes", longestText))
 	}
-	found, why := find(text, describe[D](), table[D](), nil)
-	if found == nil {
-		return Unit[D, E]{}, reject(text, describe[D](), why)
+	dim := describe[D]()
+	i, why := find(text, dim, none)
+	if i == none {
+		return 0, reject(text, dim, why)
 	}
-	return Unit[D, E]{u: found}, nil
+	return Unit[D, E](dim.units + i), nil
 }
 
 // Symbol returns the unit as it is printed: "kg", "US gal", "% vol".
 func (u Unit[D, E]) Symbol() string {
-	if u.u == nil {
-		return table[D]()[0].symbol
-	}
-	return u.u.symbol
+	return describe[D]().table[u.place()].symbol
 }
 
 // String is [Unit.Symbol].
@@ -119,8 +120,6 @@ func (u *Unit[D, E]) UnmarshalText(text []byte) error {
 
 func describe[D Dimension]() *dimension { var d D; return d.describe() }
 
-func table[D Dimension]() []*unit { var d D; return d.table() }
-
 // outside reports x units where min to max base units are allowed.
 func (u Unit[D, E]) outside(fn string, x, min, max float64) error {
 	d := u.def()
@@ -132,7 +131,7 @@ func (u Unit[D, E]) outside(fn string, x, min, max float64) error {
 }
 
 func outside[D, E Dimension](fn string, v, min, max float64) error {
-	return Unit[D, E]{}.outside(fn, v, min, max)
+	return Unit[D, E](0).outside(fn, v, min, max)
 }
 
 // tidy drops the last digits of a limit, where they are only rounding.
@@ -142,8 +141,4 @@ func tidy(x float64) float64 {
 	}
 	p := math.Pow(10, 12-math.Ceil(math.Log10(math.Abs(x))))
 	return math.Round(x*p) / p
-}
-
-func shifted[D, E Dimension](symbol string, num, den, offset float64, names ...string) Unit[D, E] {
-	return Unit[D, E]{u: &unit{symbol: symbol, names: names, num: num, den: den, offset: offset}}
 }

@@ -8,40 +8,50 @@ package units
 // Text without "US" or "imp" is refused for gallons, quarts, pints, fluid ounces and barrels.
 type Volume = Quantity[volume, volume]
 
-// Units of [Volume].
-var (
+// Units of [Volume] and [VolumeFlow].
+const (
 	// Litre (L): the base unit.
-	Litre = define[volume, volume]("L", 1, 1, "l", "ℓ", "litre", "litres", "liter", "liters", "ltr")
+	Litre Unit[volume, volume] = volumeUnits
 	// Millilitre (mL): 1/1000 L.
-	Millilitre = define[volume, volume]("mL", 1, 1000, "ml", "ML", "millilitre", "millilitres", "milliliter", "milliliters", "cc", "cm3", "cm³")
+	Millilitre Unit[volume, volume] = volumeUnits + 1
 	// Hectolitre (hL): 100 L.
-	Hectolitre = define[volume, volume]("hL", 100, 1, "hl", "HL", "hectolitre", "hectolitres", "hectoliter", "hectoliters")
+	Hectolitre Unit[volume, volume] = volumeUnits + 2
 	// CubicMetre (m³): 1000 L.
-	CubicMetre = define[volume, volume]("m³", 1000, 1, "m3", "cubic metre", "cubic metres", "cubic meter", "cubic meters")
+	CubicMetre Unit[volume, volume] = volumeUnits + 3
 	// USGallon (US gal): 231 cubic inches, 3.785411784 L.
-	USGallon = define[volume, volume]("US gal", 3785411784, 1000000000, "US gallon", "US gallons", "US gals", "gal US", "gal (US)", "gallons US")
-	// usQuart (US qt): 1/4 US gal.
-	usQuart = other("US qt", 946352946, 1000000000, "US quart", "US quarts", "qt US")
-	// usPint (US pt): 1/8 US gal.
-	usPint = other("US pt", 473176473, 1000000000, "US pint", "US pints", "pt US")
+	USGallon Unit[volume, volume] = volumeUnits + 4
 	// USFluidOunce (US fl oz): 1/128 US gal.
-	USFluidOunce = define[volume, volume]("US fl oz", 295735295625, 10000000000000, "US fl. oz.", "US floz", "US fluid ounce", "US fluid ounces", "fl oz US")
+	USFluidOunce Unit[volume, volume] = volumeUnits + 7
 	// USBarrel (US bbl): the US beer barrel, 31 US gal.
-	USBarrel = define[volume, volume]("US bbl", 117347765304, 1000000000, "US barrel", "US barrels", "US beer barrel", "bbl US")
+	USBarrel Unit[volume, volume] = volumeUnits + 8
 	// ImperialGallon (imp gal): 4.54609 L.
-	ImperialGallon = define[volume, volume]("imp gal", 454609, 100000,
-		"imperial gallon", "imperial gallons", "UK gal", "UK gallon", "UK gallons", "imp gallon", "imp gallons", "imp. gal")
-	// imperialQuart (imp qt): 1/4 imp gal.
-	imperialQuart = other("imp qt", 11365225, 10000000, "imperial quart", "imperial quarts", "UK qt", "UK quart")
-	// imperialPint (imp pt): 1/8 imp gal.
-	imperialPint = other("imp pt", 56826125, 100000000,
-		"imperial pint", "imperial pints", "UK pt", "UK pint", "UK pints", "imp pint", "imp pints")
-	// imperialFluidOunce (imp fl oz): 1/160 imp gal.
-	imperialFluidOunce = other("imp fl oz", 284130625, 10000000000, "imperial fl oz", "imperial fluid ounce", "imperial fluid ounces", "UK fl oz")
+	ImperialGallon Unit[volume, volume] = volumeUnits + 9
+
+	// LitrePerMinute (L/min): the base unit.
+	LitrePerMinute Unit[volumeFlow, volumeFlow] = volumeFlowUnits
+	// LitrePerHour (L/h): 1/60 L/min.
+	LitrePerHour Unit[volumeFlow, volumeFlow] = volumeFlowUnits + 1
+	// CubicMetrePerHour (m³/h): 1000/60 L/min.
+	CubicMetrePerHour Unit[volumeFlow, volumeFlow] = volumeFlowUnits + 3
 )
 
 var theVolume = &dimension{
 	name: "volume", min: 0, max: most, compound: true,
+	units: volumeUnits, table: []unit{
+		{symbol: "L", num: 1, den: 1, names: []string{"l", "ℓ", "litre", "litres", "liter", "liters", "ltr"}},
+		{symbol: "mL", num: 1, den: 1000, names: []string{"ml", "ML", "millilitre", "millilitres", "milliliter", "milliliters", "cc", "cm3", "cm³"}},
+		{symbol: "hL", num: 100, den: 1, names: []string{"hl", "HL", "hectolitre", "hectolitres", "hectoliter", "hectoliters"}},
+		{symbol: "m³", num: 1000, den: 1, names: []string{"m3", "cubic metre", "cubic metres", "cubic meter", "cubic meters"}},
+		{symbol: "US gal", num: 3785411784, den: 1000000000, names: []string{"US gallon", "US gallons", "US gals", "gal US", "gal (US)", "gallons US"}},
+		{symbol: "US qt", num: 946352946, den: 1000000000, names: []string{"US quart", "US quarts", "qt US"}},
+		{symbol: "US pt", num: 473176473, den: 1000000000, names: []string{"US pint", "US pints", "pt US"}},
+		{symbol: "US fl oz", num: 295735295625, den: 10000000000000, names: []string{"US fl. oz.", "US floz", "US fluid ounce", "US fluid ounces", "fl oz US"}},
+		{symbol: "US bbl", num: 117347765304, den: 1000000000, names: []string{"US barrel", "US barrels", "US beer barrel", "bbl US"}},
+		{symbol: "imp gal", num: 454609, den: 100000, names: []string{"imperial gallon", "imperial gallons", "UK gal", "UK gallon", "UK gallons", "imp gallon", "imp gallons", "imp. gal"}},
+		{symbol: "imp qt", num: 11365225, den: 10000000, names: []string{"imperial quart", "imperial quarts", "UK qt", "UK quart"}},
+		{symbol: "imp pt", num: 56826125, den: 100000000, names: []string{"imperial pint", "imperial pints", "UK pt", "UK pint", "UK pints", "imp pint", "imp pints"}},
+		{symbol: "imp fl oz", num: 284130625, den: 10000000000, names: []string{"imperial fl oz", "imperial fluid ounce", "imperial fluid ounces", "UK fl oz"}},
+	},
 	ambiguous: map[string]string{
 		"gal":          "say US gal or imp gal: 3.785411784 L or 4.54609 L",
 		"gals":         "say US gal or imp gal: 3.785411784 L or 4.54609 L",
@@ -75,34 +85,21 @@ var theVolume = &dimension{
 }
 
 func (volume) describe() *dimension { return theVolume }
-func (volume) table() []*unit {
-	return []*unit{
-		Litre.u, Millilitre.u, Hectolitre.u, CubicMetre.u, USGallon.u, usQuart,
-		usPint, USFluidOunce.u, USBarrel.u, ImperialGallon.u, imperialQuart, imperialPint, imperialFluidOunce,
-	}
-}
 
 // VolumeFlow is a volume in a time, stored in litres a minute.
 //
 // In: LitrePerMinute.Of(4.2), [Unit.Try], Parse[VolumeFlow](text). Out: q.In(LitrePerMinute). Methods: [Quantity].
 type VolumeFlow = Quantity[volumeFlow, volumeFlow]
 
-// Units of [VolumeFlow].
-var (
-	// LitrePerMinute (L/min): the base unit.
-	LitrePerMinute = define[volumeFlow, volumeFlow]("L/min", 1, 1, "l/min", "lpm", "LPM")
-	// LitrePerHour (L/h): 1/60 L/min.
-	LitrePerHour = define[volumeFlow, volumeFlow]("L/h", 1, 60, "l/h")
-	// usGallonPerHour (US gal/h): 3.785411784 L/h.
-	usGallonPerHour = other("US gal/h", 3785411784, 60000000000, "US gph")
-	// CubicMetrePerHour (m³/h): 1000/60 L/min.
-	CubicMetrePerHour = define[volumeFlow, volumeFlow]("m³/h", 1000, 60, "m3/h")
-	// usGallonPerMinute (US gal/min): 3785411784/1000000000 L/min.
-	usGallonPerMinute = other("US gal/min", 3785411784, 1000000000, "US gpm")
-)
-
 var theVolumeFlow = &dimension{
 	name: "volume flow", min: 0, max: most,
+	units: volumeFlowUnits, table: []unit{
+		{symbol: "L/min", num: 1, den: 1, names: []string{"l/min", "lpm", "LPM"}},
+		{symbol: "L/h", num: 1, den: 60, names: []string{"l/h"}},
+		{symbol: "US gal/h", num: 3785411784, den: 60000000000, names: []string{"US gph"}},
+		{symbol: "m³/h", num: 1000, den: 60, names: []string{"m3/h"}},
+		{symbol: "US gal/min", num: 3785411784, den: 1000000000, names: []string{"US gpm"}},
+	},
 	ambiguous: map[string]string{
 		"gal/min": "say US gal/min or imp gal/min",
 		"gpm":     "say US gal/min or imp gal/min",
@@ -110,6 +107,3 @@ var theVolumeFlow = &dimension{
 }
 
 func (volumeFlow) describe() *dimension { return theVolumeFlow }
-func (volumeFlow) table() []*unit {
-	return []*unit{LitrePerMinute.u, LitrePerHour.u, usGallonPerHour, CubicMetrePerHour.u, usGallonPerMinute}
-}

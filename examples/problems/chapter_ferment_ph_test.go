@@ -21,22 +21,22 @@ func Example_pasteursBalance() {
 func Example_whereTheWashEnds() {
 	show(whereTheWashEnds())
 	// Output:
-	// 0 % of the sugar used: gravity 1.028, pH 7.89 (7.89 to 7.89).
-	// 25 % of the sugar used: gravity 1.020, pH 3.48 (3.38 to 3.60).
-	// 50 % of the sugar used: gravity 1.011, pH 2.90 (2.87 to 2.92).
-	// 75 % of the sugar used: gravity 1.003, pH 2.88 (2.85 to 2.91).
-	// 100 % of the sugar used: gravity 0.994, pH 2.87 (2.83 to 2.91).
+	// 0 % of the sugar used: gravity 1.028, pH 7.90 (7.90 to 7.90).
+	// 25 % of the sugar used: gravity 1.020, pH 3.47 (3.37 to 3.59).
+	// 50 % of the sugar used: gravity 1.011, pH 2.88 (2.86 to 2.90).
+	// 75 % of the sugar used: gravity 1.003, pH 2.87 (2.84 to 2.90).
+	// 100 % of the sugar used: gravity 0.994, pH 2.86 (2.82 to 2.89).
 	// Yeast takes up 4.745 mmol/L of ammonium and sets free 4.329 of H+; it makes 4.173 of succinic, 2.578 of acetic and 0.859 of lactic acid, and leaves 1.94 of phosphate.
-	// => pH at the end: 2.87 (check 2.873, within 0.02)
+	// => pH at the end: 2.86 (check 2.873, within 0.02)
 }
 
 func Example_bufferForAFloor() {
 	show(bufferForAFloor())
 	// Output:
-	// 15.0 g for the usual acids; 11.6 g if yeast makes least, 19.4 g if most.
-	// The water then has an alkalinity of 157 mg/L as CaCO3 and 103 mg/L of potassium.
+	// 15.1 g for the usual acids; 11.7 g if yeast makes least, 19.4 g if most.
+	// The water then has an alkalinity of 157 mg/L as CaCO3 and 104 mg/L of potassium.
 	// Yeast takes up 4.745 mmol/L of ammonium and sets free 4.735 of H+; it makes 4.173 of succinic, 2.578 of acetic and 0.859 of lactic acid, and leaves 1.94 of phosphate.
-	// => potassium bicarbonate: 15.0 g (check 15.03, within 0.1)
+	// => potassium bicarbonate: 15.1 g (check 15.03, within 0.1)
 	// => alkalinity of the water: 157 mg/L as CaCO3 (check 156.9, within 1)
 }
 

@@ -32,8 +32,6 @@ var generic = map[string]string{
 	"units.ParseExact": "units.ParseExact[units.Mass]",
 	"units.Propagate": "func(f func(units.Trial) (units.Mass, error), in ...units.Input) (units.MeasuredMass, error) { return " +
 		"units.Propagate(f, in...) }",
-	"units.PropagateCorrelated": "func(f func(units.Trial) (units.Mass, error), with []units.Correlation, in ...units.Input) (units.MeasuredMass, error) " +
-		"{ return units.PropagateCorrelated(f, with, in...) }",
 	"units.Ratio":  "func(a, b units.Mass) (float64, error) { return units.Ratio(a, b) }",
 	"units.ReadTo": "func(v units.Temperature, u units.TemperatureDifference) (units.MeasuredTemperature, error) { return units.ReadTo(v, u) }",
 	"units.Simulate": "func(f func(units.Trial) (units.Mass, error), n int, seed uint64, in ...units.Input) (units.MeasuredMass, int, error) " +

@@ -41,7 +41,7 @@ func ExampleTank_Course() {
 	// Output:
 	// 0 % of the sugar: SG 1.028, pH 8.0 (8.0 to 8.0)
 	// 25 % of the sugar: SG 1.020, pH 3.6 (3.5 to 3.8)
-	// 50 % of the sugar: SG 1.011, pH 3.0 (2.9 to 3.0)
+	// 50 % of the sugar: SG 1.011, pH 2.9 (2.9 to 3.0)
 	// 75 % of the sugar: SG 1.003, pH 2.9 (2.9 to 3.0)
 	// 100 % of the sugar: SG 0.994, pH 2.9 (2.9 to 3.0)
 	// The pH falls to about 2.9: yeast is likely to stop with sugar left. Add a buffer, or feed amino nitrogen in place of ammonium.
@@ -71,7 +71,7 @@ func ExampleTank_BufferFor() {
 	fmt.Println("taste from", potassium.Value.Text(units.MilligramPerLitre, 0), "of potassium,", sodium.Value.Text(units.MilligramPerLitre, 0), "of sodium")
 	// Output:
 	// 14 g of potassium bicarbonate from 10 g to 18 g
-	// potassium 95 mg/L alkalinity 158 mg/L as CaCO3
+	// potassium 95 mg/L alkalinity 159 mg/L as CaCO3
 	// taste from 400 mg/L of potassium, 200 mg/L of sodium
 }
 
@@ -86,7 +86,7 @@ func ExampleTank_Correct() {
 	fmt.Printf("pH %.1f once it is stirred in, %.1f at the end, %.1f with the most acids\n", c.Now.Value, c.End.Value, c.End.Low)
 	fmt.Println(c.Cautions[0])
 	// Output:
-	// 20 g from 16 g to 24 g
+	// 19 g from 15 g to 24 g
 	// pH 4.0 once it is stirred in, 3.6 at the end, 3.4 with the most acids
 	// Add half of the dose, stir, wait for the gas to leave, and measure again before the rest.
 }

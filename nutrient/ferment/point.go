@@ -24,7 +24,7 @@ type Point struct {
 	Gas      units.AbsolutePressure
 	Balance  Balance                 // until then, with the usual acids
 	Nitrogen units.MassConcentration // in the liquid, that yeast can still take up
-	Liquid   water.Profile           // with the usual acids; its alkalinity is negative when it is sour
+	Liquid   water.Profile           // with the usual acids, by the litre of the liquid; its alkalinity is negative when it is sour
 }
 
 // At returns the ferment when a share of its sugar is used. At zero the wash is at equilibrium
@@ -88,6 +88,8 @@ func (f *fermenting) at(used float64) (Point, error) {
 	amino := f.amino + fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
 		p.Balance.Amino.Plus(p.Balance.Urea).In(units.Milligram)/f.litres
 	p.Nitrogen = amount.MgPerL(max(0, a.Ammonium*formula.WeightN+amino))
-	p.Liquid, err = a.Profile(f.around(used))
+	around := f.around(used)
+	around.Water = 0
+	p.Liquid, err = a.Profile(around)
 	return p, err
 }

@@ -37,7 +37,8 @@ type fermenting struct {
 	feed     nutrient.Supply
 	upTo     [3]Metabolism // usual, least, most
 	others   []water.Content
-	perLitre float64       // litres of water in a litre of drink
+	perLitre float64       // litres of the brew's water in a litre of drink
+	water    float64       // litres of water in that, once its sugar has taken some
 	before   float64       // mmol/L of CO2 in all forms in the wash under air; zero is not worked out yet
 	like     *water.Series // of this ferment's liquids, where there are many
 }
@@ -96,6 +97,7 @@ func (f Tank) checked(fn string) (fermenting, error) {
 		return c, err
 	}
 	c.perLitre = f.Brew.Water.In(units.Kilogram) / waterPerLitre / c.litres
+	c.water = f.Brew.Finish.Water().In(units.Kilogram) / waterPerLitre / c.litres
 	c.start = acidity.Of(f.Water).Scaled(c.perLitre)
 	if grams > 0 {
 		c.start = salt.in(c.start, 1000*grams/salt.MolarMass()/c.litres)

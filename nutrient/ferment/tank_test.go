@@ -67,7 +67,7 @@ func TestEndPHByHand(t *testing.T) {
 	f.Metabolism.Succinic, f.Metabolism.Acetic, f.Metabolism.Lactic = units.Share{}, units.Share{}, units.Share{}
 	c := check.Must(f.checked("test"))
 	got := check.Must(c.pH(f.Metabolism, 1))
-	acid := 0.067 / 14.007 // mol/L
+	acid := 0.067 / 14.007 / c.water // mol in a litre of the water that it is in
 	h := acid
 	for range 100 {
 		h = acid - acid/2*h/(h+math.Pow(10, -1.86))

@@ -5,24 +5,27 @@ import "math"
 // Unknowns is what a batch depends on and nobody knows: each as it is in one world. [Usual]
 // has the usual ones; [Known] what is known of each.
 type Unknowns struct {
-	Lost         float64 // % of the ethanol that the balance of atoms gives: gone with the gas or made into something else
-	Acids        float64 // made by yeast: −1 the least, 0 the usual, 1 the most
-	Glycerol     float64 // made by yeast, of 1 as usual
-	LeanNitrogen float64 // % of dry yeast that is short of it
-	Chalk        float64 // 1/min: how fast a boil comes to calcite's equilibrium; +Inf is at once
-	Solubility   float64 // of CO2 in a drink, of 1
-	Cells        float64 // in a gram of dry yeast, billion
-	Sugar        float64 // %, the fermentable is richer than its composition says
-	Scale        float64 // %, more is weighed than the scale shows
-	Level        float64 // %, more is there than a level shows
-	Thermometer  float64 // K, warmer than it shows
-	Gauge        float64 // kPa, more than it shows
-	Hydrometer   float64 // 0.001 of gravity that it shows too much
-	Air          float64 // taken up when a bottle is filled, of 1 of what the drink holds in air
-	Growth       float64 // of yeast in a closed pack, of 1 of what the sugar carries
-	BoilOff      float64 // %, more boils away than the rate says
-	Left         float64 // %, of a fermentable's sugars, that yeast leaves beyond what its composition says
-	Wash         float64 // salts of a juice, honey or malt, of 1 of what it may hold beyond the usual
+	Lost          float64 // % of the ethanol that the balance of atoms gives: gone with the gas or made into something else
+	Acids         float64 // made by yeast: −1 the least, 0 the usual, 1 the most
+	Glycerol      float64 // made by yeast, of 1 as usual
+	LeanNitrogen  float64 // % of dry yeast that is short of it
+	Chalk         float64 // 1/min: how fast a boil comes to calcite's equilibrium; +Inf is at once
+	Solubility    float64 // of CO2 in a drink, of 1
+	Cells         float64 // in a gram of dry yeast, billion
+	Sugar         float64 // %, the fermentable is richer than its composition says
+	Scale         float64 // %, more is weighed than the scale shows
+	Level         float64 // %, more is there than a level shows
+	Thermometer   float64 // K, warmer than it shows
+	Gauge         float64 // kPa, more than it shows
+	Hydrometer    float64 // 0.001 of gravity that it shows too much
+	Air           float64 // taken up when a bottle is filled, of 1 of what the drink holds in air
+	Growth        float64 // of yeast in a closed pack, of 1 of what the sugar carries
+	BoilOff       float64 // %, more boils away than the rate says
+	Left          float64 // %, of a fermentable's sugars, that yeast leaves beyond what its composition says
+	Wash          float64 // salts of a juice, honey or malt, of 1 of what it may hold beyond the usual
+	Refractometer float64 // °Bx that it shows too much, with what ethanol hides of it
+	Meter         float64 // pH that it shows too much
+	Vapour        float64 // %, more of the weight lost is water and ethanol than the gas carries
 }
 
 // Distribution is how the chance of an unknown lies between its ends.
@@ -110,13 +113,13 @@ func known() [unknowns]Unknown {
 		{"nitrogen of lean yeast", 5, 6.4, 8, "%", Triangular, "40 % crude protein, recalled from memory", func(u *Unknowns) *float64 { return &u.LeanNitrogen }, by(Ferment)},
 		{"rate of chalk", 0, 0.2, 0.4, "/min", Uniform, "none to one drop test of a tap water: 262 to 70 mg/L in 5 min, 39.5 at rest", func(u *Unknowns) *float64 { return &u.Chalk }, by(Boil)},
 		{"solubility of CO2", 0.95, 1, 1.05, "", Normal, "published ways for a drink, package carbonation", func(u *Unknowns) *float64 { return &u.Solubility }, gas},
-		{"cells in a gram", 5, 10, 20, "billion", Triangular, "supplier sheets, recalled from memory", func(u *Unknowns) *float64 { return &u.Cells }, 0},
+		{"cells in a gram", 5, 10, 25, "billion", Triangular, "package yeast, DryPack", func(u *Unknowns) *float64 { return &u.Cells }, 0},
 		{"sugar of the fermentable", -0.5, 0, 0.5, "%", Normal, "common practice, no source", func(u *Unknowns) *float64 { return &u.Sugar }, by(Dissolve, Sweeten, Prime)},
 		{"scale", -0.3, 0, 0.3, "%", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Scale }, weighing},
 		{"level", -1, 0, 1, "%", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Level }, by(Blend)},
 		{"thermometer", -0.5, 0, 0.5, "K", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Thermometer }, by(Carbonate)},
 		{"gauge", -10, 0, 10, "kPa", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Gauge }, by(Carbonate)},
-		{"hydrometer", -0.5, 0, 0.5, "0.001", Uniform, "half a division of 0.001", func(u *Unknowns) *float64 { return &u.Hydrometer }, 0},
+		{"hydrometer", -1, 0, 1, "0.001", Uniform, "half a division of 0.002: common practice, no source", func(u *Unknowns) *float64 { return &u.Hydrometer }, 0},
 		// None behind a ferment that swept it out and a filling from below; all of it where the drink splashes.
 		{"air taken up in filling", 0, 0.3, 1, "", Triangular, "common practice, no source", func(u *Unknowns) *float64 { return &u.Air }, by(Close)},
 		// The few cells that are racked into a pack double once or twice: 10⁷/mL on the 24 g/L of a sparkling wine is 1 % of them.
@@ -124,11 +127,14 @@ func known() [unknowns]Unknown {
 		{"boil-off", -25, 0, 25, "%", Triangular, "a tenth as its deviation: common practice, no source", func(u *Unknowns) *float64 { return &u.BoilOff }, by(Boil)},
 		{"sugar that yeast leaves", 0, 0, 0, "%", Normal, "of sugar nothing; of malt, juice and honey by what is known of them", func(u *Unknowns) *float64 { return &u.Left }, by(Dissolve)},
 		{"salts of the fruit, honey or malt", -1, 0, 1, "", Normal, "the band of its pH, package must", func(u *Unknowns) *float64 { return &u.Wash }, by(Dissolve)},
+		{"refractometer", -0.35, 0, 0.35, "°Bx", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Refractometer }, 0},
+		{"pH meter", -0.1, 0, 0.1, "", Uniform, "common practice, no source", func(u *Unknowns) *float64 { return &u.Meter }, 0},
+		{"vapour in the gas", -5, 0, 5, "%", Uniform, "of the weight lost: common practice, no source", func(u *Unknowns) *float64 { return &u.Vapour }, 0},
 	}
 }
 
 // unknowns is how many there are.
-const unknowns = 18
+const unknowns = 21
 
 // usualLost makes the yield of a wash with the usual nitrogen that of package gravity.
 const usualLost = 2.5

@@ -172,10 +172,11 @@ func (m *maker) early() error {
 	if a == nil || a.When != beforeYeast {
 		return nil
 	}
-	s, err := m.washState()
+	c, err := m.washAt(forward.Usual().Chalk)
 	if err != nil {
 		return err
 	}
+	s := c.state
 	st, err := m.sour(s)
 	if err != nil {
 		return err
@@ -189,15 +190,11 @@ func (m *maker) early() error {
 	if err != nil {
 		return err
 	}
-	added := (1 - m.batch.share) * kg(m.batch.wash.Mass()) / waterPerLitre
-	if m.brings.known {
-		added = ofWater
-	}
 	for _, p := range []*water.Profile{&m.boiledLow, &m.boiledHigh} {
 		if salt.IsZero() {
-			*p, err = p.AddAcid(acid, units.Millimole.Of(checked.Number(1000*st.Mass.In(units.Gram)/acid.MolarMass())), litres(added))
+			*p, err = p.AddAcid(acid, units.Millimole.Of(checked.Number(1000*st.Mass.In(units.Gram)/acid.MolarMass())), litres(ofWater))
 		} else {
-			*p, err = p.Add(litres(added), salt.Dose(st.Mass))
+			*p, err = p.Add(litres(ofWater), salt.Dose(st.Mass))
 		}
 		if err != nil {
 			return err

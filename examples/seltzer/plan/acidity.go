@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
@@ -156,9 +155,7 @@ func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 	if err != nil {
 		return f, nil, err
 	}
-	if m.brings.known { // the water is that of the wash
-		brew.Water = b.wash.Water()
-	}
+	brew.Water = b.wash.Water()
 	f = ferment.Tank{
 		Amino: m.amino(),
 		Brew:  brew, Water: m.boiledLow, Feed: m.fed, Additions: stages,
@@ -172,29 +169,39 @@ func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 	return f, clear, nil
 }
 
-// boil finds both ends of what the boil makes of the water, with the treated water that tops it
-// up and the salts that go in after it.
+// boil finds both ends of what the boil makes of the water, with what tops it up and the salts that go in after it:
+// that of the batch's wash, by the litre of all its water.
 func (m *maker) boil() error {
-	down, low, scale, err := m.boiledDown()
+	clear, err := m.washAt(0)
 	if err != nil {
 		return err
 	}
-	left := m.batch.water - m.batch.boiledOff - m.batch.topUp
-	if m.saltsAfter() {
-		into, kilos, err := m.toppedWater(low, left)
-		if err != nil {
-			return err
-		}
-		if err := m.treatAfter(into, litres(kilos/waterPerLitre)); err != nil {
+	rest, err := m.washAt(math.Inf(1))
+	if err != nil {
+		return err
+	}
+	for _, end := range []struct {
+		of   *carried
+		into *water.Profile
+	}{{rest, &m.boiledLow}, {clear, &m.boiledHigh}} {
+		if *end.into, err = end.of.state.Profile(); err != nil {
 			return err
 		}
 	}
-	for _, end := range []struct {
-		of   water.Profile
-		into *water.Profile
-	}{{low, &m.boiledLow}, {down, &m.boiledHigh}} {
-		if *end.into, err = m.inFermenter(end.of, left); err != nil {
+	if m.saltsAfter() {
+		kilos := mass(forward.Water, rest.state.Of(forward.Water))
+		if m.batch.topUp == 0 { // they go in before what stays in the kettle is left there
+			kilos = m.batch.water - m.batch.boiledOff
+		}
+		volume := litres(kilos / waterPerLitre)
+		doses, err := m.treat(m.boiledLow, volume, m.atHand)
+		if err != nil {
 			return err
+		}
+		for _, p := range []*water.Profile{&m.boiledLow, &m.boiledHigh} {
+			if *p, err = p.Add(volume, doses...); err != nil {
+				return err
+			}
 		}
 	}
 	if m.req.Kettle.Boil == 0 {
@@ -203,81 +210,7 @@ func (m *maker) boil() error {
 	m.plan.Water.Boiled = &BoiledWater{
 		AlkalinityLow: m.boiledLow.Alkalinity(), AlkalinityHigh: m.boiledHigh.Alkalinity(),
 		CalciumLow: m.boiledLow.Ion(water.Calcium), CalciumHigh: m.boiledHigh.Ion(water.Calcium),
-		Scale: scale,
+		Scale: kilograms(rest.scale),
 	}
 	return nil
-}
-
-// boiledDown is the kettle's water after the boil, with none of its chalk dropped and with all that can, and how much
-// that is.
-func (m *maker) boiledDown() (down, low water.Profile, scale units.Mass, err error) {
-	c, deeds, err := m.atStart()
-	if err != nil {
-		return down, low, scale, err
-	}
-	for _, d := range deeds {
-		if k := d.step.Kind; k == forward.Dissolve || k == forward.Boil {
-			if k == forward.Boil {
-				if down, low, scale, err = c.ends(d.step); err != nil {
-					return down, low, scale, err
-				}
-				break
-			}
-			continue
-		}
-		if _, err := c.do(d.step); err != nil {
-			return down, low, scale, err
-		}
-	}
-	return down, low, scale, nil
-}
-
-// ends are both ends of what a boil makes of a water.
-func (c *carried) ends(boil forward.Step) (down, low water.Profile, scale units.Mass, err error) {
-	rest := *c
-	c.unknowns.Chalk, rest.unknowns.Chalk = 0, math.Inf(1)
-	if _, err = c.do(boil); err != nil {
-		return down, low, scale, err
-	}
-	left, err := rest.do(boil)
-	if err != nil {
-		return down, low, scale, err
-	}
-	down, err = c.state.Profile()
-	if err != nil {
-		return down, low, scale, err
-	}
-	low, err = rest.state.Profile()
-	return down, low, left.Scale.Mass(), err
-}
-
-// inFermenter is a water as it comes from the kettle, with what joins it.
-func (m *maker) inFermenter(p water.Profile, left float64) (water.Profile, error) {
-	p, kilos, err := m.toppedWater(p, left)
-	if err != nil || len(m.added) == 0 {
-		return p, err
-	}
-	return p.Add(litres(kilos/waterPerLitre), m.added...)
-}
-
-// toppedWater is the water of the kettle with that of the top-up, and how many kg of it there are.
-func (m *maker) toppedWater(p water.Profile, left float64) (water.Profile, float64, error) {
-	if m.batch.topUp == 0 {
-		return p, left, nil
-	}
-	kept := left * (1 - kg(m.batch.kettleLoss.Mass())/kg(m.batch.boiled.Mass()))
-	p, err := water.Blend(water.Portion{Water: p, Volume: litres(kept)}, water.Portion{Water: m.treated, Volume: litres(m.batch.topUp)})
-	return p, kept + m.batch.topUp, err
-}
-
-// concentrated is a water that boiled down: every content goes up alike.
-func concentrated(p water.Profile, k float64) (water.Profile, error) {
-	var ions []water.Content
-	for _, i := range water.Ions() {
-		if c := p.Ion(i).In(units.MilligramPerLitre); c > 0 && i != water.Bicarbonate && i != water.Carbonate && i != water.Hydroxide {
-			ions = append(ions, i.At(units.MilligramPerLitre.Of(checked.Number(k*c))))
-		}
-	}
-	alkalinity := units.MilligramPerLitreCaCO3.Of(checked.Number(k * p.Alkalinity().In(units.MilligramPerLitreCaCO3)))
-	return water.NewProfile(p.Temperature(), alkalinity, ions...)
 }

@@ -18,42 +18,27 @@ func (r *recipe) backwards(b *batch, d draught, baseVolume float64) (err error) 
 	if b.boiledOff, err = r.boilOff(); err != nil {
 		return err
 	}
-	kettle, share, left, late := d.wash, b.share, 0.0, 0.0
-	if b.topUp = r.toppedUp(); b.topUp == 0 && r.portions() == 1 {
-		left = r.req.Kettle.Loss.In(units.Litre) / kettle.VolumeAt20().In(units.Litre) // kg of wash
-	} else {
+	kettle, share, late := d.wash, b.share, 0.0
+	if b.topUp = r.toppedUp(); b.topUp > 0 || r.portions() > 1 {
 		if kettle, share, late, err = r.strongKettle(b, inFermenter); err != nil {
 			return err
 		}
-		left = r.req.Kettle.Loss.In(units.Litre) / kettle.VolumeAt20().In(units.Litre)
 	}
+	left := r.req.Kettle.Loss.In(units.Litre) / kettle.VolumeAt20().In(units.Litre) // kg of wash
 	boiled := inFermenter - b.topUp - late + left
 	b.late = late
 	b.fermentable = share*boiled + late
 	b.water = (1-share)*boiled + b.boiledOff + b.topUp
-	steps := []struct {
-		into *gravity.Solution
-		from gravity.Solution
-		kg   float64
-	}{
-		{&b.boiled, kettle, boiled}, {&b.wash, d.wash, inFermenter}, {&b.kettleLoss, kettle, left},
-		{&b.base, d.base, inFermenter}, {&b.fermenterLoss, d.base, lost / perWash},
+	if b.wash, err = d.wash.Times(inFermenter); err != nil {
+		return err
 	}
-	for _, s := range steps {
-		if *s.into, err = s.from.Times(s.kg); err != nil {
-			return err
-		}
+	if b.base, err = d.base.Times(inFermenter); err != nil {
+		return err
 	}
 	if b.filled = b.wash; late > 0 {
 		if b.filled, err = r.washOf((b.share*inFermenter-late)/(inFermenter-late), inFermenter-late); err != nil {
 			return err
 		}
-	}
-	if b.start, err = b.boiled.AddWater(kilograms(b.boiledOff)); err != nil {
-		return err
-	}
-	b.made = gravity.Fermented{
-		CO2: kilograms(kg(d.made.CO2) * inFermenter), Biomass: kilograms(kg(d.made.Biomass) * inFermenter),
 	}
 	return nil
 }
@@ -145,9 +130,11 @@ func (r *recipe) attenuation() units.Share {
 }
 
 // ends is a wash when its yeast is done.
-func (r *recipe) ends(wash gravity.Solution) (gravity.Solution, gravity.Fermented, error) {
+func (r *recipe) ends(wash gravity.Solution) (base gravity.Solution, err error) {
 	if r.req.Yeast.Attenuation == nil {
-		return wash.Dry(r.yield)
+		base, _, err = wash.Dry(r.yield)
+		return base, err
 	}
-	return wash.Ferment(kilograms(r.attenuation().In(units.Fraction)*kg(wash.Fermentable())), r.yield)
+	base, _, err = wash.Ferment(kilograms(r.attenuation().In(units.Fraction)*kg(wash.Fermentable())), r.yield)
+	return base, err
 }

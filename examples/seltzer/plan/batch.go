@@ -67,14 +67,9 @@ type batch struct {
 	water, fermentable float64          // kg, in all
 	topUp, late        float64          // kg of the water and of the fermentable that meet the wash in the fermenter
 	boiledOff          float64          // kg
-	start              gravity.Solution // sugar dissolved
-	boiled             gravity.Solution // end of boil
 	wash               gravity.Solution // in the fermenter, all the sugar in
 	filled             gravity.Solution // the same with the first portion alone
 	base               gravity.Solution // fermented
-	made               gravity.Fermented
-	kettleLoss         gravity.Solution
-	fermenterLoss      gravity.Solution
 	packed             []packed
 
 	strength float64 // % vol, of every pack
@@ -88,9 +83,7 @@ type packed struct {
 	water   float64 // kg that brings it down to the common strength
 	sweet   float64 // kg as weighed
 	acid    float64 // kg
-	added   float64 // kg of flavouring, primer and water
 	sugar   float64 // kg that yeast could use, beside the flavouring's
-	made    gravity.Fermented
 	drink   gravity.Solution
 }
 
@@ -98,7 +91,6 @@ type packed struct {
 type draught struct {
 	wash     gravity.Solution // 1 kg
 	base     gravity.Solution // from it
-	made     gravity.Fermented
 	litre    gravity.Solution // of base, at 20 °C
 	density  float64          // of base, kg/L
 	packs    []finished       // undiluted
@@ -116,7 +108,7 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 	if d.wash, err = r.washOf(share, 1); err != nil {
 		return d, err
 	}
-	if d.base, d.made, err = r.ends(d.wash); err != nil {
+	if d.base, err = r.ends(d.wash); err != nil {
 		return d, err
 	}
 	v := d.base.VolumeAt20()

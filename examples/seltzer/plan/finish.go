@@ -22,7 +22,7 @@ func (f finished) strength() float64 { return f.drink.ByVolume().In(units.Percen
 // water, with the primer of a litre. Where yeast is to prime it, it ferments the sugar of
 // the flavouring too.
 func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float64) (finished, error) {
-	f := finished{packed: packed{base: base, primer: p.primed, water: water, sweet: p.sweet.perLitre, acid: p.acid, added: p.primed + water + p.sweet.perLitre + p.acid}}
+	f := finished{packed: packed{base: base, primer: p.primed, water: water, sweet: p.sweet.perLitre, acid: p.acid}}
 	var err error
 	if f.drink, err = litre.Times(base); err != nil {
 		return f, err
@@ -42,13 +42,12 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 		if err != nil {
 			return f, err
 		}
-		f.added += kg(flavouring.Mass())
 		if f.drink, err = f.drink.Plus(flavouring); err != nil {
 			return f, err
 		}
 	}
 	if p.primes() && !f.drink.Fermentable().IsZero() { // the flavouring's sugar
-		if f.drink, f.made, err = f.drink.Dry(p.inPack.sucrose); err != nil {
+		if f.drink, _, err = f.drink.Dry(p.inPack.sucrose); err != nil {
 			return f, err
 		}
 	}
@@ -57,11 +56,9 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 		if err != nil {
 			return f, err
 		}
-		var made gravity.Fermented
-		if f.drink, made, err = with.Dry(p.inPack.primer); err != nil {
+		if f.drink, _, err = with.Dry(p.inPack.primer); err != nil {
 			return f, err
 		}
-		f.made.CO2, f.made.Biomass = f.made.CO2.Plus(made.CO2), f.made.Biomass.Plus(made.Biomass)
 	}
 	f.volume = f.drink.VolumeAt20().In(units.Litre)
 	return f, nil
@@ -151,11 +148,9 @@ var pureEthanol = func() float64 {
 func (f finished) times(volume float64) (packed, error) {
 	n := volume / f.volume
 	k := f.packed
-	for _, x := range []*float64{&k.base, &k.flavour, &k.primer, &k.water, &k.added, &k.sugar, &k.sweet, &k.acid} {
+	for _, x := range []*float64{&k.base, &k.flavour, &k.primer, &k.water, &k.sugar, &k.sweet, &k.acid} {
 		*x *= n
 	}
-	k.made.CO2 = kilograms(kg(k.made.CO2) * n)
-	k.made.Biomass = kilograms(kg(k.made.Biomass) * n)
 	var err error
 	k.drink, err = f.drink.Times(n)
 	return k, err

@@ -76,11 +76,9 @@ type makerStep struct {
 // A maker fills in the parts of a plan.
 type maker struct {
 	*recipe
-	batch   batch
-	plan    *Plan
-	treated water.Profile       // the water after salts; where they go in after the boil, as it comes
-	atHand  []material.Material // salts that go in after the boil
-	added   []material.Dose     // the same as weighed
+	batch  batch
+	plan   *Plan
+	atHand []material.Material // salts that go in after the boil
 	// the same boiled down, with chalk at equilibrium and with none dropped
 	boiledLow, boiledHigh water.Profile
 	fed                   []material.Dose // as weighed

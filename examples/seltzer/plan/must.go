@@ -169,10 +169,7 @@ func (m *maker) bring() error {
 		litre, own = one.VolumeAt20().In(units.Litre), kg(one.Water())/waterPerLitre
 	}
 	k := litre / own // package water counts by the litre of water
-	if base, err = concentrated(m.boiledHigh, (1-m.batch.share)*kg(m.batch.wash.Mass())/water0); err != nil {
-		return err
-	}
-	if b.juice {
+	if base = m.boiledHigh; b.juice {
 		if base, err = water.NewProfile(at20, units.CalciumCarbonate{}); err != nil {
 			return err
 		}
@@ -320,11 +317,11 @@ const (
 // sayMust tells what is brought, and follows it into the wash.
 func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
 	b := m.brings
-	wash, err := m.washState()
+	wash, err := m.washAt(forward.Usual().Chalk)
 	if err != nil {
 		return err
 	}
-	if m.boiledLow, err = wash.Profile(); err != nil {
+	if m.boiledLow, err = wash.state.Profile(); err != nil {
 		return err
 	}
 	m.boiledHigh, m.plan.Water.Boiled = m.boiledLow, nil // sour: no chalk drops
@@ -383,21 +380,22 @@ func (m *maker) convention() water.Titration {
 	return water.TartaricAcid.TitratedTo(8.2)
 }
 
-// washState is the wash before the nutrient and the yeast.
-func (m *maker) washState() (forward.State, error) {
+// washAt is the wash before the nutrient and the yeast, with chalk that drops in the boil at a rate.
+func (m *maker) washAt(chalk float64) (*carried, error) {
 	c, deeds, err := m.atStart()
 	if err != nil {
-		return forward.State{}, err
+		return nil, err
 	}
+	c.unknowns.Chalk = chalk
 	for _, d := range deeds {
 		if k := d.step.Kind; k == forward.Feed || k == forward.Pitch || k == forward.Ferment {
 			break
 		}
-		if _, err := c.do(d.step); err != nil {
-			return forward.State{}, err
+		if err := c.deed(d); err != nil {
+			return nil, err
 		}
 	}
-	return c.state, nil
+	return c, nil
 }
 
 // dissolving is the fermentable as a step of the batch, with what it brings.

@@ -13,14 +13,9 @@ import (
 	"example.org/zymase/units"
 )
 
-// How well a refractometer and a scale tell the sugar used (common practice, no source): in °Bx
-// with what the alcohol hides, and as a part of what was lost, with the vapour in the gas.
 const (
-	brixSpread = 0.2
-	lostSpread = 0.03
-
-	farBrix = 1.0 // beyond what the wash can show: no ferment of it reads so
-	farLost = 3 * lostSpread
+	farBrix = 1.0  // beyond what the wash can show: no ferment of it reads so
+	farLost = 0.09 // three times what vapour makes of it
 )
 
 // A byOne is the share of the sugar used by one instrument, k = 1.
@@ -92,7 +87,7 @@ func (m *maker) stateAt(first gravity.Solution, r Reading) (StatePoint, error) {
 		case *r.Brix < shown(most)-farBrix:
 			beyond = fmt.Sprintf("%s °Bx is less than a refractometer shows of it at the end, %.1f", trim(*r.Brix), shown(most))
 		}
-		all = append(all, byOne{"refractometer", used, math.Max(0.01, brixSpread/(shown(0)-shown(most)))})
+		all = append(all, byOne{"refractometer", used, math.Max(0.01, m.off("refractometer")/(shown(0)-shown(most)))})
 	}
 	if r.Lost != nil {
 		used, err := m.usedByWeight(wash, *r.Lost, total)
@@ -103,7 +98,7 @@ func (m *maker) stateAt(first gravity.Solution, r Reading) (StatePoint, error) {
 			beyond = fmt.Sprintf("%.2f kg lost is more than all its sugar gives", kg(*r.Lost))
 		}
 		used = min(used, most)
-		all = append(all, byOne{"weight", used, math.Max(0.01, lostSpread*used)})
+		all = append(all, byOne{"weight", used, math.Max(0.01, m.off("vapour in the gas")/100*used)})
 	}
 	used, u, apart := together(all)
 	s, err := at(used)

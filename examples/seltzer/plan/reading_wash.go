@@ -38,7 +38,7 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 	}
 	if r.Volume != nil {
 		v := volume.In(units.Litre)
-		volume = litres(weighed(v, m.doubts.volume*v, r.Volume.In(units.Litre), unknown(m.known(), "level").Deviation()/100*v))
+		volume = litres(weighed(v, m.doubts.volume*v, r.Volume.In(units.Litre), m.off("level")/100*v))
 	}
 	one, err := m.washOf(share, 1)
 	if err != nil {

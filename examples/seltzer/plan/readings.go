@@ -41,7 +41,7 @@ func (m *maker) readings() error {
 	if err != nil {
 		return err
 	}
-	floor, _, err := m.ends(wash)
+	floor, err := m.ends(wash)
 	if err != nil {
 		return err
 	}

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -117,4 +118,22 @@ func (m *maker) doubt() (d doubts, err error) {
 		strength: math.Sqrt(squares[0]) / was[0], floor: math.Hypot(math.Sqrt(squares[1]), formulas),
 		original: math.Sqrt(squares[2]), volume: math.Sqrt(squares[3]) / was[3],
 	}, nil
+}
+
+// off is the standard uncertainty that an unknown has by itself, in its unit.
+func (m *maker) off(name string) float64 { return unknown(m.known(), name).Deviation() }
+
+// pHSpread is how sure the plan is of its pH when a share of the sugar is used, k = 1: by the acids and by the chalk that
+// it may be off by, between the ends that are printed with it.
+func (m *maker) pHSpread(used float64) float64 {
+	end := func(of func(AcidityPoint) float64) float64 {
+		return onCourse(m.plan.Acidity.Points, units.Fraction.Of(checked.Number(used)), of)
+	}
+	acids := m.off("acids made") * end(func(p AcidityPoint) float64 { return (p.High - p.Low) / 2 })
+	chalk := 0.0
+	if m.plan.Acidity.EndClear != 0 {
+		k := unknown(m.known(), "rate of chalk")
+		chalk = k.Deviation() / (k.High - k.Low) * end(func(p AcidityPoint) float64 { return p.Clear - p.PH })
+	}
+	return math.Hypot(acids, chalk)
 }

@@ -11,18 +11,14 @@ import (
 	"example.org/zymase/units"
 )
 
-// Instruments that are not given: what is common (common practice, no source).
-const (
-	commonDivision = 0.002 // of a hydrometer
-	maltSpread     = 0.01  // relative: BallingYield
-)
+const maltSpread = 0.01 // relative: BallingYield
 
 // uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
 // the unknowns of package batch, with the instruments of the request.
 //
 //   - Source: JCGM 100:2008 (GUM), first order.
 func (m *maker) uncertainties() error {
-	division := commonDivision
+	division := 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
 	if i := m.req.Instruments; i != nil {
 		if err := new(gravity.Reference).UnmarshalText([]byte(i.Reference)); i.Reference != "" && err != nil {
 			return named("instruments.hydrometer_for", i.Reference, err)
@@ -122,7 +118,7 @@ func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
 	if err != nil {
 		return none, err
 	}
-	dry, _, err := m.ends(wash)
+	dry, err := m.ends(wash)
 	if err != nil {
 		return none, err
 	}

@@ -38,12 +38,12 @@ func (m *maker) water() error {
 		}
 		salts = append(salts, s)
 	}
-	m.treated, m.plan.Water = before, p
+	m.plan.Water = p
 	if m.saltsAfter() {
 		m.atHand = salts // once it is boiled
 		return nil
 	}
-	m.treated, _, err = m.treat(before, volume, salts)
+	_, err = m.treat(before, volume, salts)
 	return err
 }
 
@@ -56,27 +56,21 @@ const (
 	afterBoil  = "after the boil"
 )
 
-// treatAfter treats the water as the boil leaves it.
-func (m *maker) treatAfter(boiled water.Profile, volume units.Volume) (err error) {
-	_, m.added, err = m.treat(boiled, volume, m.atHand)
-	return err
-}
-
 // treat doses a water's salts, as weighed.
-func (m *maker) treat(before water.Profile, volume units.Volume, salts []material.Material) (after water.Profile, weighed []material.Dose, err error) {
+func (m *maker) treat(before water.Profile, volume units.Volume, salts []material.Material) (weighed []material.Dose, err error) {
 	w, p := m.req.Water, m.plan.Water
 	var doses []material.Dose
 	if len(salts) > 0 {
 		if w.Target == (Ions{}) {
-			return after, nil, &RequestError{Field: "water.target", Value: "no ion is given", Allowed: "at least one, as the salts are to reach it; or no salts"}
+			return nil, &RequestError{Field: "water.target", Value: "no ion is given", Allowed: "at least one, as the salts are to reach it; or no salts"}
 		}
 		targets, err := w.Target.targets()
 		if err != nil {
-			return after, nil, placed("water.target", err)
+			return nil, placed("water.target", err)
 		}
 		recipe, err := water.Solve(water.Request{Water: before, Volume: volume, Salts: stocks(salts), Targets: targets})
 		if err != nil {
-			return after, nil, placed("water.target", err)
+			return nil, placed("water.target", err)
 		}
 		doses = recipe.Doses
 	}
@@ -90,7 +84,7 @@ func (m *maker) treat(before water.Profile, volume units.Volume, salts []materia
 	for _, d := range doses {
 		mass, err := d.Mass.Round(m.req.Scales.Small, units.Nearest)
 		if err != nil {
-			return after, nil, err
+			return nil, err
 		}
 		if mass.Decimal().IsZero() {
 			continue
@@ -103,15 +97,16 @@ func (m *maker) treat(before water.Profile, volume units.Volume, salts []materia
 	} else {
 		m.plan.Weigh = append(p.Doses[:len(p.Doses):len(p.Doses)], m.plan.Weigh...)
 	}
-	if after, err = before.Add(volume, weighed...); err != nil {
-		return after, nil, err
+	after, err := before.Add(volume, weighed...)
+	if err != nil {
+		return nil, err
 	}
 	p.After = figures(after, after.IonicBalance())
 	m.plan.Water = p
 	if len(salts) > 0 {
 		m.missed(w.Target, after)
 	}
-	return after, weighed, nil
+	return weighed, nil
 }
 
 // What is said when the salts at hand do not reach a target (common practice, no source):

@@ -88,11 +88,15 @@ func (a Liquid) Fed(s nutrient.Supply, share float64) Liquid {
 	return a
 }
 
-// Profile is the liquid as a water.
+// Profile is the liquid as a water, by the litre of the water in it.
 func (a Liquid) Profile(s Surroundings) (water.Profile, error) {
+	a = a.Scaled(1 / s.water())
 	alkalinity := a.Strong - a.Phosphate
 	var room [organics + 16]water.Content
-	ions := append(room[:0], s.Others...)
+	ions := room[:0]
+	for _, o := range s.Others {
+		ions = append(ions, o.Ion.At(units.MilligramPerLitre.Of(checked.Number(o.Concentration.In(units.MilligramPerLitre)/s.water()))))
+	}
 	add := func(i water.Ion, mmol float64) {
 		if mmol > 0 {
 			ions = append(ions, i.At(amount.MgPerL(mmol*i.MolarMass())))
@@ -122,6 +126,15 @@ type Surroundings struct {
 	Flat     bool                   // no CO2 at all, as for a titration
 	Others   []water.Content        // ions that no yeast and no buffer changes
 	Like     *water.Series          // of liquids like it, where there are any
+	Water    float64                // litres of water in a litre, by which package water counts; zero is 1
+}
+
+// water is the litres of water in a litre.
+func (s *Surroundings) water() float64 {
+	if s.Water == 0 {
+		return 1
+	}
+	return s.Water
 }
 
 // Rest is the liquid in balance with the gas above it, or with the CO2 that it holds where
@@ -138,8 +151,8 @@ func (a Liquid) Rest(s Surroundings) (e water.Equilibrium, err error) {
 	default:
 		e, err = p.Under(s.Gas)
 	}
-	if err == nil && s.Carbon > 0 && e.InorganicCarbon().In(units.MillimolePerLitre) > s.Carbon {
-		e, err = p.Closed(units.MillimolePerLitre.Of(checked.Number(s.Carbon)))
+	if c := s.Carbon / s.water(); err == nil && c > 0 && e.InorganicCarbon().In(units.MillimolePerLitre) > c {
+		e, err = p.Closed(units.MillimolePerLitre.Of(checked.Number(c)))
 	}
 	return e, err
 }
@@ -166,7 +179,7 @@ func (a Liquid) Lacks(pH float64, s Surroundings) (float64, error) {
 	} else {
 		wanted, err = p.AlkalinityAt(pH, s.Gas)
 	}
-	return (wanted.In(units.MilligramPerLitreCaCO3) - p.Alkalinity().In(units.MilligramPerLitreCaCO3)) / CaCO3PerEquivalent, err
+	return s.water() * (wanted.In(units.MilligramPerLitreCaCO3) - p.Alkalinity().In(units.MilligramPerLitreCaCO3)) / CaCO3PerEquivalent, err
 }
 
 // AtPH is the liquid with the strong charge that gives it a pH.
