@@ -189,7 +189,11 @@ func (m *maker) boil() error {
 		}
 	}
 	if m.saltsAfter() {
-		volume := litres(mass(forward.Water, rest.state.Of(forward.Water)) / waterPerLitre)
+		kilos := mass(forward.Water, rest.state.Of(forward.Water))
+		if m.batch.topUp == 0 { // they go in before what stays in the kettle is left there
+			kilos = m.batch.water - m.batch.boiledOff
+		}
+		volume := litres(kilos / waterPerLitre)
 		doses, err := m.treat(m.boiledLow, volume, m.atHand)
 		if err != nil {
 			return err

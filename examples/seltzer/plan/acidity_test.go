@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -61,4 +62,21 @@ func TestChalkInTheBoil(t *testing.T) {
 			t.Errorf("%+v", p.Acidity)
 		}
 	}
+}
+
+// Salts that go in after the boil are for all the water in the kettle, with what is then left in it: a kettle that
+// keeps 10 L back takes as much more of them as it has water.
+func TestSaltsAfterTheBoilAreForTheKettle(t *testing.T) {
+	dose := func(loss float64) (perLitre float64) {
+		r := request(t)
+		r.Water.When, r.Kettle.Loss = "after the boil", units.Litre.Of(checked.Number(loss))
+		r.Kettle.Capacity = units.Litre.Of(100)
+		p := made(t, r)
+		sum := 0.0
+		for _, d := range p.Water.Doses {
+			sum += d.Asked.In(units.Gram)
+		}
+		return sum / (p.Water.Volume.In(units.Litre) - 1.25)
+	}
+	near(t, "g/L", dose(10), dose(0.5), 0.002*dose(0.5))
 }

@@ -7,8 +7,6 @@ import (
 	"strings"
 	"time"
 
-	"example.org/zymase/carbonation"
-	"example.org/zymase/gravity"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -29,35 +27,6 @@ const (
 	leastContent, mostContent   = 0.5, 6.0 // volumes
 	leastFloor, mostFloor       = 2.5, 5.0 // pH
 )
-
-// ReadRequest reads a request from JSON; [Make] checks what it asks for. The error is a
-// [*RequestError].
-func ReadRequest(text []byte) (Request, error) {
-	var r Request
-	said, err := bind(text, &r)
-	if err != nil {
-		return Request{}, err
-	}
-	r.typed = said
-	return r, nil
-}
-
-// ParseRequest reads a request from JSON and checks it. The error is a
-// [*RequestError].
-func ParseRequest(text []byte) (Request, error) {
-	r, err := ReadRequest(text)
-	if err != nil {
-		return Request{}, err
-	}
-	as, err := settled(r)
-	if err == nil {
-		_, err = newRecipe(as)
-	}
-	if err != nil {
-		return Request{}, r.typed.echoed(err)
-	}
-	return r, nil
-}
 
 // within refuses a quantity that is missing (zero) or outside a range.
 func within[D, E units.Dimension](field string, q units.Quantity[D, E], u units.Unit[D, E], least, most float64) error {
@@ -244,85 +213,6 @@ func (k *recipe) portionsOK() error {
 
 const mostPortions = 6
 
-// The sugar that a litre may take for 1 % vol: the least is what the balance of atoms gives with
-// the glycerol that yeast makes.
-const leastForPercent, mostForPercent = 16.5, 25.0 // g/L
-
-// yeastOK checks what is said of the yeast, and takes its own yield.
-func (k *recipe) yeastOK() (err error) {
-	y := k.req.Yeast
-	if a := y.Attenuation; a != nil {
-		if err := within("yeast.attenuation", *a, units.Percent, 20, 100); err != nil {
-			return err
-		}
-		for i, p := range k.packs {
-			if p.primes() && a.In(units.Percent) < 100 {
-				return &RequestError{Field: fmt.Sprintf("packs[%d].prime_with", i), Value: p.Priming,
-					Allowed: "left out where the yeast leaves sugar: in the bottle it goes on with it. Take a keg, or fill under counter-pressure"}
-			}
-		}
-	}
-	if own := y.Yield; own != nil {
-		if err := within("yeast.sugar_for_1_percent", *own, units.GramPerLitre, leastForPercent, mostForPercent); err != nil {
-			return err
-		}
-		if k.yield, err = scaled(k.yield, usualForPercent/own.In(units.GramPerLitre)); err != nil {
-			return named("yeast.sugar_for_1_percent", own.Text(units.GramPerLitre, 2), err)
-		}
-		if strings.Contains(k.fermentable.Name(), "malt") {
-			return &RequestError{Field: "yeast.sugar_for_1_percent", Value: own.Text(units.GramPerLitre, 2), Allowed: "left out for malt extract, whose yield is Balling's"}
-		}
-	}
-	return k.strainOK()
-}
-
-// usualForPercent is the hexose that a litre takes for 1 % vol: French order of 3 May 1996 art. 2,
-// as [gravity.SugarWashYield] has it.
-const usualForPercent = 16.83 // g/L
-
-// scaled is a yield with so many times the ethanol and its gas; the yeast takes up the difference.
-func scaled(y gravity.Yield, times float64) (gravity.Yield, error) {
-	ethanol, co2 := times*y.Ethanol().In(units.Fraction), times*y.CO2().In(units.Fraction)
-	return gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{
-		Ethanol: kilograms(ethanol), CO2: kilograms(co2), Residue: kilograms(y.Residue().In(units.Fraction)), Water: kilograms(y.Water().In(units.Fraction)),
-		Biomass: kilograms(max(0, 1+y.Water().In(units.Fraction)-ethanol-co2-y.Residue().In(units.Fraction))),
-	})
-}
-
-// strainOK holds the batch against its maker's sheet: a strength that it does not reach is refused, the rest
-// is a caution.
-func (k *recipe) strainOK() error {
-	s := k.req.Yeast.Strain
-	if s == nil {
-		return nil
-	}
-	if s.Demand != "" {
-		if err := oneOf("yeast.strain.demand", s.Demand, "low", "medium", "high"); err != nil {
-			return err
-		}
-	}
-	if t := s.Tolerance; t != nil {
-		if err := within("yeast.strain.tolerance", *t, units.PercentVolume, 1, 25); err != nil {
-			return err
-		}
-	}
-	for _, t := range []struct {
-		field string
-		t     *units.Temperature
-	}{{"coldest", s.Coldest}, {"warmest", s.Warmest}} {
-		if t.t != nil {
-			if err := within("yeast.strain."+t.field, *t.t, units.Celsius, 0, 45); err != nil {
-				return err
-			}
-		}
-	}
-	if s.Coldest != nil && s.Warmest != nil && s.Coldest.Compare(*s.Warmest) > 0 {
-		return &RequestError{Field: "yeast.strain.coldest", Value: s.Coldest.Text(units.Celsius, 1), is: quantity(*s.Coldest),
-			Allowed: "at most its warmest, " + s.Warmest.Text(units.Celsius, 1)}
-	}
-	return nil
-}
-
 // warmestOK refuses a warmest temperature after the ferment that is below the ferment's own.
 func warmestOK(f Fermenter) error {
 	if f.Warmest.Compare(f.Temperature) < 0 {
@@ -372,112 +262,6 @@ func (k *recipe) bufferOK() error {
 	}
 	if b := k.req.Buffer; b != nil && !(b.Floor >= leastFloor && b.Floor <= mostFloor) {
 		return &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: "2.5 to 5"}
-	}
-	return nil
-}
-
-func (k *recipe) setPacks() error {
-	if len(k.req.Packs) == 0 {
-		return &RequestError{Field: "packs", Value: "missing", Allowed: "at least one keg or bottle"}
-	}
-	sum := 0.0
-	for i, p := range k.req.Packs {
-		r := packRecipe{Pack: p, slope: gasOfSugar, lastBase: 1, baseSlope: 1, waterSlope: 1, field: fmt.Sprintf("packs[%d]", i)}
-		if err := r.set(); err != nil {
-			return err
-		}
-		if err := r.setTaste(k.req, func(name string) string { return r.field + "." + name }); err != nil {
-			return err
-		}
-		sum += p.Volume.In(units.Litre)
-		k.packs = append(k.packs, r)
-	}
-	if total := k.req.Volume.In(units.Litre); sum < 0.999*total || sum > 1.001*total {
-		return &RequestError{Field: "packs", Value: fmt.Sprintf("they hold %s L", brief(sum)), Allowed: fmt.Sprintf("what the batch is, %s L: change volume or a pack's volume", brief(total))}
-	}
-	return nil
-}
-
-// set checks one pack.
-func (p *packRecipe) set() error {
-	f := func(name string) string { return p.field + "." + name }
-	if err := oneOf(f("kind"), p.Kind, keg, bottle, can); err != nil {
-		return err
-	}
-	if err := p.setFilled(f); err != nil {
-		return err
-	}
-	p.target = p.Content.grams
-	if !p.Content.byMass {
-		p.target = carbonation.RealVolume.Content(p.Content.volumes)
-	}
-	if p.Content.still {
-		if err := p.setStill(f); err != nil {
-			return err
-		}
-	}
-	largest := mostVolume // a keg may be part full
-	if p.Kind != keg {
-		largest = p.Volume.In(units.Litre)
-	}
-	checks := []error{
-		within(f("volume"), p.Volume, units.Litre, 0.05, mostVolume),
-		within(f("size"), p.Size, units.Litre, 0.05, largest),
-		within(f("temperature"), p.Temperature, units.Celsius, -2, 40),
-		within(f("rating"), p.Rating, units.BarGauge, 0.1, 300),
-	}
-	if !p.Content.still {
-		checks = append(checks, within(f("co2"), carbonation.RealVolume.Volumes(p.target), units.VolumesCO2, leastContent, mostContent))
-	}
-	if p.Kind != keg {
-		var head units.Share
-		if p.HeadSpace != nil {
-			head = *p.HeadSpace
-		}
-		checks = append(checks, within(f("head_space"), head, units.Percent, 0.5, 50))
-		if p.Store == nil {
-			return &RequestError{Field: f("store"), Value: "missing", Allowed: "the warmest the " + p.Kind + "s may get, such as 35 °C"}
-		}
-		checks = append(checks, within(f("store"), *p.Store, units.Celsius, 0, 70))
-		p.primer = material.WhiteSugar()
-		if p.primes() {
-			var err error
-			p.primer, err = material.FindAmong(p.Priming, sugar.Fermentables()...)
-			checks = append(checks, named(f("prime_with"), p.Priming, err))
-			if err == nil && sugar.Of(p.primer).Fermentability().In(units.Percent) < 1 {
-				checks = append(checks, &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "something that yeast ferments"})
-			}
-		}
-		var err error
-		if p.inPack, err = usuallyInPack(p.primer); err != nil {
-			return named(f("prime_with"), p.Priming, err)
-		}
-	} else {
-		for _, given := range []struct {
-			name string
-			is   bool
-		}{{"head_space", p.HeadSpace != nil}, {"prime_with", p.Priming != ""}} {
-			if given.is {
-				return &RequestError{Field: f(given.name), Value: "given", Allowed: "only for bottles"}
-			}
-		}
-		if p.Store != nil {
-			checks = append(checks, within(f("store"), *p.Store, units.Celsius, 0, 70))
-		}
-	}
-	return cmp.Or(checks...)
-}
-
-// primes tells whether the pack is primed.
-func (p *packRecipe) primes() bool { return p.Kind != keg && !p.Content.still && p.Filled == "" }
-
-// setStill checks a pack of still drink.
-func (p *packRecipe) setStill(f func(name string) string) error {
-	switch {
-	case p.Priming != "":
-		return &RequestError{Field: f("prime_with"), Value: p.Priming, Allowed: "left out of a still drink"}
-	case p.Filled != "":
-		return &RequestError{Field: f("filled"), Value: p.Filled, Allowed: "left out of a still drink"}
 	}
 	return nil
 }

@@ -1,0 +1,218 @@
+package plan
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+	"time"
+
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/kinetics"
+	"example.org/zymase/units"
+)
+
+// Outcome is a liquid at the end of what was tried on it.
+type Outcome struct {
+	Gravity  float64                `json:"gravity"`
+	Strength units.StrengthByVolume `json:"strength"`
+	PH       float64                `json:"pH,omitempty"` // 0 where it is not foreseen
+	Volume   units.Volume           `json:"volume"`       // at the temperature of the ferment
+}
+
+// Advice is something that can be done next. It was tried on the batch as it was read, to the end
+// of the ferment, within the vessel.
+type Advice struct {
+	Do     string             `json:"do"`                // "buffer", "warm it"
+	Cause  string             `json:"against,omitempty"` // "nitrogen", "pH", "temperature" or "yeast"
+	Why    string             `json:"why"`               // what the numbers support
+	Weigh  *Weight            `json:"weigh,omitempty"`   // what goes in
+	To     *units.Temperature `json:"to,omitempty"`      // to warm it to
+	End    *Outcome           `json:"leads_to"`          // when it is done
+	Dry    Range              `json:"dry"`               // days since the pitch; none where they are not foreseen
+	Cannot string             `json:"cannot,omitempty"`  // why not, by the vessel or the formulas
+}
+
+// try does something to the batch as it is, within the vessel, and ferments it out.
+func (o *onward) try(a Advice, steps ...forward.Step) Advice {
+	c := o.now
+	for _, st := range steps {
+		if _, err := c.do(st); err != nil {
+			a.Cannot = reason(err)
+			return a
+		}
+		v, err := c.state.Volume(o.m.req.Fermenter.Temperature)
+		if err != nil {
+			a.Cannot = reason(err)
+			return a
+		}
+		if full := litres(o.m.holds()); v.Compare(full) > 0 {
+			a.Cannot = fmt.Sprintf("it would fill %.1f L of a fermenter of %.1f L", v.In(units.Litre), full.In(units.Litre))
+			return a
+		}
+	}
+	end, err := o.end(c.state)
+	if err != nil {
+		a.Cannot = reason(err)
+		return a
+	}
+	a.End = end
+	return a
+}
+
+// advise tries what the readings call for: each on its own.
+func (o *onward) advise(s *StatePlan) error {
+	m := o.m
+	add := func(a Advice) { s.Advice = append(s.Advice, a) }
+	if len(s.Points) == 0 {
+		switch {
+		case s.AddSugar.In(units.Gram) >= 5:
+			w := m.grossly(m.fermentable.Name(), s.AddSugar)
+			st := weighable(m.fermentable)
+			st.Kind, st.Mass = forward.Dissolve, w.Mass.Quantity()
+			add(o.try(Advice{Do: "bring it up with", Why: "the wash is weaker than planned", Weigh: w}, st))
+		case s.AddWater.In(units.Gram) >= 50:
+			w := m.grossly("water", s.AddWater)
+			add(o.try(Advice{Do: "let it down with", Why: "the wash is stronger than planned", Weigh: w}, forward.Step{Kind: forward.Dilute, Mass: w.Mass.Quantity()}))
+		}
+		return nil
+	}
+	if last := s.Points[len(s.Points)-1]; o.coming > 0 && last.Gravity < o.m.plan.Gravity.Portions[last.portions-1].Gravity+nearFloor {
+		w := m.plan.Gravity.Portions[last.portions-1].Sugar
+		add(o.try(Advice{Do: "the next portion of the sugar", Why: "most of the sugar that is in is used", Weigh: &w}))
+	}
+	if c := s.Correction; c != nil {
+		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: "the pH is below its floor", Weigh: c}, forward.Step{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}))
+	}
+	if s.State == Finished {
+		add(Advice{Do: "pack", Why: "the gravity is at the floor and has stayed there", End: s.AsItStands})
+		return nil
+	}
+	return o.onTheWay(s, add)
+}
+
+// onTheWay are food, warmth, yeast and time.
+func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
+	m, last := o.m, s.Points[len(s.Points)-1]
+	f, err := m.forecast(true)
+	paced := err == nil
+	if outside(err) != nil {
+		return err
+	}
+	dry := func(p *kinetics.Pace, err error) Range {
+		if err != nil || !paced || time.Duration(last.After) >= mostDays*day {
+			return Range{}
+		}
+		t, err := f.On(p).Fit().When(units.Percent.Of(dry))
+		if err != nil {
+			return Range{}
+		}
+		r := ranged(t, 0)
+		for _, at := range []*Duration{&r.Low90, &r.Low50, &r.Median, &r.High50, &r.High90} {
+			*at = max(*at, last.After)
+		}
+		return r
+	}
+	wait := Advice{Do: "wait", Why: "as it stands"}
+	if s.State == Stalled {
+		wait.Why = "it stands still, and mostly stays so"
+		if wait.End, err = o.read(o.now.state); err != nil {
+			return outside(err)
+		}
+	} else if wait = o.try(wait); paced {
+		wait.Dry = dry(m.pace())
+	}
+	late := s.State == Slow || s.State == Stalled
+	for _, st := range m.plan.Nutrient.Stages {
+		if st.Used.Compare(last.Used) > 0 && len(m.addition(st)) > 0 && (late || s.State == Fermenting) {
+			n, err := o.now.state.YeastNitrogenLeft()
+			if err != nil {
+				return outside(err)
+			}
+			if late || n.In(units.MilligramPerLitre) < 20 {
+				a := Advice{Do: "nutrient", Cause: "nitrogen", Why: fmt.Sprintf("%.0f mg/L of nitrogen are left by the plan", n.In(units.MilligramPerLitre)), Weigh: &st.Doses[0]}
+				add(o.try(a, m.addition(st)...))
+			}
+			break
+		}
+	}
+	if late {
+		read := m.req.Readings[len(m.req.Readings)-1]
+		is := read.Temperature
+		if read.Vessel != nil {
+			is = *read.Vessel
+		}
+		if warmer, ok := m.warmer(is); ok {
+			a := Advice{Do: "warm it", Cause: "temperature", To: &warmer, Why: "it was read at " + is.Text(units.Celsius, 1)}
+			a = o.try(a)
+			holds := m.warmths()
+			for len(holds) > 1 && holds[len(holds)-1].From >= time.Duration(last.After) {
+				holds = holds[:len(holds)-1]
+			}
+			holds = append(holds[:len(holds):len(holds)], kinetics.Hold{From: max(time.Duration(last.After), time.Hour), Temperature: warmer})
+			a.Dry = dry(kinetics.NewPace(m.begins(), holds...))
+			add(a)
+		}
+		a := o.try(Advice{Do: "fresh yeast, awake", Cause: "yeast", Why: "as much as was pitched"})
+		a.Dry = o.again(last)
+		add(a)
+	}
+	ranked(s.Advice, m.suspects(s, m.req.Readings[len(m.req.Readings)-1]))
+	add(wait)
+	return nil
+}
+
+// ranked puts what helps against the causes that the numbers speak of before what might help.
+func ranked(all []Advice, by []suspect) {
+	place := func(a Advice) int {
+		for i, c := range by {
+			if c.cause == a.Cause {
+				return i
+			}
+		}
+		return len(by)
+	}
+	slices.SortStableFunc(all, func(a, b Advice) int { return cmp.Compare(place(a), place(b)) })
+}
+
+// warmer is how warm a slow ferment can be made: to the plan, or 3 K above it where it is there
+// already, not above the warmest of the plan.
+func (m *maker) warmer(is units.Temperature) (units.Temperature, bool) {
+	to := m.req.Fermenter.Temperature
+	if to.Minus(is).In(units.KelvinDifference) < 1 {
+		to = units.Celsius.Of(checked.Number(math.Min(is.In(units.Celsius)+3, m.req.Fermenter.Warmest.In(units.Celsius))))
+	}
+	return to, to.Minus(is).In(units.KelvinDifference) >= 1
+}
+
+// again is when the sugar left is used by yeast pitched anew, at the planned temperature, in the
+// ethanol that is there.
+func (o *onward) again(last StatePoint) Range {
+	n, err := o.now.state.YeastNitrogenLeft()
+	if err != nil {
+		return Range{}
+	}
+	start := o.m.begins()
+	start.Sugar = last.Left
+	start.Ethanol = units.GramPerLitre.Of(checked.Number(10 * last.Strength.In(units.PercentVolume) * pureEthanol))
+	start.Nitrogen = units.MilligramPerLitre.Of(checked.Number(math.Max(n.In(units.MilligramPerLitre), 20)))
+	p, err := kinetics.NewPace(start, kinetics.Hold{Temperature: o.m.req.Fermenter.Temperature})
+	if err != nil {
+		return Range{}
+	}
+	t, err := kinetics.NewForecast(p).Fit().When(units.Percent.Of(dry))
+	if err != nil {
+		return Range{}
+	}
+	return ranged(t, time.Duration(last.After))
+}
+
+// grossly is a mass to weigh on the scale for sugar.
+func (m *maker) grossly(what string, mass units.Mass) *Weight {
+	w := &Weight{What: what, For: "fermenter", Asked: mass}
+	if rounded, err := mass.Round(m.req.Scales.Sugar, units.Nearest); err == nil {
+		w.Mass = rounded
+	}
+	return w
+}
