@@ -9,7 +9,7 @@ import (
 )
 
 // carbonationFunctions are the entries of package carbonation.
-func carbonationFunctions() []Function {
+func carbonationFunctions() []*Function {
 	all := slices.Concat(
 		carbonationContent(),
 		carbonationMethods(),
@@ -80,7 +80,7 @@ func contentAt(t units.Temperature, g units.GaugePressure, l carbonation.Liquid,
 }
 
 // carbonationContent are content, pressure and temperature of a drink at rest.
-func carbonationContent() []Function {
+func carbonationContent() []*Function {
 	temperature := takes("temperature", units.Celsius, "temperature of the drink", -2, 90, 4)
 	gauge := takes("gauge_pressure", units.KilopascalGauge, "what the gauge shows", -60, 1900, 120)
 	content := takes("content", units.GramCO2PerLitre, "CO2 wanted in a litre of the drink at 20 °C", 0, 80, 5.7)
@@ -88,7 +88,7 @@ func carbonationContent() []Function {
 		p, err := l.Pressure(c, t)
 		return reading{p, air}, err
 	}
-	return []Function{
+	return []*Function{
 		entry("co2_content", "CO2 that a drink holds at rest at a temperature and an absolute pressure", henryDrink,
 			of3(temperature, takes("pressure", units.Kilopascal, "absolute pressure of gas and vapours", 0.5, 2000, 220), takesLiquid(),
 				func(t units.Temperature, p units.AbsolutePressure, l carbonation.Liquid) (units.CarbonDioxideContent, error) {

@@ -28,14 +28,14 @@ func yieldOfCO2(gram float64) (gravity.Yield, error) {
 }
 
 // carbonationFerment are what a fermenter does to the gas, and priming with wort.
-func carbonationFerment() []Function {
+func carbonationFerment() []*Function {
 	type (
 		spunding = carbonation.Spunding
 		crash    = carbonation.ColdCrash
 		wort     = carbonation.WortPriming
 		gas      = pair[units.Mass, units.Volume]
 	)
-	return []Function{
+	return []*Function{
 		entry("spunding_pressure", "setting of the relief valve under which a ferment carbonates the drink, and what must be left to ferment", henryDrink,
 			of7(takes("temperature", units.Celsius, "temperature of the ferment", -2, 40, 18), takesVolumes("volumes", "CO2 wanted, real gas", 0.5, 10, 2.5),
 				takesTank(40, 10, 0), of1(takesYield(": 0.46 of wort or sugar wash"), yieldOfCO2), takesLiquid(), takesPlace(), takesRating(),

@@ -9,15 +9,15 @@ import (
 const virialSource = "Span & Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509"
 
 // carbonationGas are CO2 gas, liquid CO2 and the vapours.
-func carbonationGas() []Function {
+func carbonationGas() []*Function {
 	temperature := takes("temperature", units.Celsius, "temperature of the gas", -10, 100, 20)
 	pressure := takes("pressure", units.Kilopascal, "absolute pressure of the CO2", 0, 2000, 300)
-	over := func(name, meaning, source, what string, coldest, warmest float64, f func(units.Temperature) (units.AbsolutePressure, error)) Function {
+	over := func(name, meaning, source, what string, coldest, warmest float64, f func(units.Temperature) (units.AbsolutePressure, error)) *Function {
 		return entry(name, meaning, source,
 			of1(takes("temperature", units.Celsius, "temperature of the "+what, coldest, warmest, 20), f),
 			gives("pressure", units.Kilopascal, "absolute pressure"))
 	}
-	return []Function{
+	return []*Function{
 		entry("co2_second_virial", "second virial coefficient of CO2", virialSource,
 			of1(temperature, dioxide.SecondVirial),
 			givesNumber("second_virial", "cm³/mol", "negative: the gas is denser than an ideal one")),

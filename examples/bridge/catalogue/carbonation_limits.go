@@ -27,10 +27,10 @@ type most struct {
 }
 
 // carbonationLimits are a keg left on its regulator, and the most that a rating lets in.
-func carbonationLimits() []Function {
+func carbonationLimits() []*Function {
 	type keg = carbonation.KegOnRegulator
 	rates := []carbonation.CarbonationRate{carbonation.StillKeg(), carbonation.RolledKeg()}
-	return []Function{
+	return []*Function{
 		rated("gauge_pressure_set", entry("keg_on_regulator", "what a keg holds after some time on a set pressure, and when it has its target",
 			henryDrink+"; approach to rest by a rate, common practice, no source",
 			of6(takes("gauge_pressure_set", units.KilopascalGauge, "on the regulator", -50, 1000, 110),

@@ -6,7 +6,7 @@ import (
 )
 
 // carbonationMethods are the published ways by name.
-func carbonationMethods() []Function {
+func carbonationMethods() []*Function {
 	const (
 		chart    = "fit to the printed beer chart"
 		european = "European brewing practice, exponential form"
@@ -23,7 +23,7 @@ func carbonationMethods() []Function {
 		return takes("pressure", units.Kilopascal, "partial pressure of the CO2", 0, most, example)
 	}
 	fraction := givesNumber("mole_fraction", "", "mole fraction of CO2")
-	return []Function{
+	return []*Function{
 		entry("co2_beer_chart_volumes", "CO2 in beer after the printed chart, at sea level", chart,
 			of2(beer(-1.2, 15.6), takes("gauge_pressure", units.KilopascalGauge, "what the gauge shows at sea level", -20, 300, 80),
 				func(t units.Temperature, g units.GaugePressure) (units.CarbonDioxideVolumes, error) {

@@ -52,7 +52,7 @@ func takesService() arg[carbonation.KegService] {
 }
 
 // carbonationSafety are purging, cylinders and rooms.
-func carbonationSafety() []Function {
+func carbonationSafety() []*Function {
 	type (
 		use         = carbonation.CylinderUse
 		release     = carbonation.Release
@@ -66,7 +66,7 @@ func carbonationSafety() []Function {
 	fresh := ppm("fresh_air_co2", "CO2 of the fresh air", 0, 5000, 420).or(420)
 	most := ppm("limit", "CO2 allowed", 1, 40000, 5000).or(5000)
 	warnings := says(func(p purged) caution.List { return p.warned })
-	return []Function{
+	return []*Function{
 		entry("purge_fill_and_vent", "air left in a vessel that was filled with CO2 and vented several times", "definition: (p0/p1)^n, gas well mixed",
 			of6(vessel, takes("gauge_pressure", units.KilopascalGauge, "to which it is filled", 0, 1000, 200), reads(count("rounds", "how many times", 0, 1000, 5), sure(same)),
 				temperature, takesPlace(), takesRating(), fillAndVent),

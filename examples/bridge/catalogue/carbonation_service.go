@@ -15,7 +15,7 @@ import (
 const tooMuch = 1.05
 
 // carbonationService are heat, time to carbonate and serving.
-func carbonationService() []Function {
+func carbonationService() []*Function {
 	return slices.Concat(heatTreatment(), approach(), pouring(), ofDrinkAndPipe())
 }
 
@@ -38,7 +38,7 @@ func threeLegs(start units.Temperature, warming, held leg, cooling leg, form car
 }
 
 // heatTreatment are pasteurisation.
-func heatTreatment() []Function {
+func heatTreatment() []*Function {
 	type units60 = carbonation.Pasteurisation
 	minutes := func(name, meaning string, example float64) arg[float64] {
 		return takesNumber(name, "min", meaning, 0.001, 10000, example)
@@ -47,7 +47,7 @@ func heatTreatment() []Function {
 		return takes(name, units.Celsius, meaning, 0, 90, example)
 	}
 	forms := []carbonation.Lethality{carbonation.Handbook(), carbonation.DelVecchio()}
-	return []Function{
+	return []*Function{
 		entry("pasteurisation_units", "pasteurisation units of a log that warms, holds and cools along straight lines",
 			"10^((T-60)/7): handbooks; 1.393^(T-60): Del Vecchio, Dayharsh & Baselt 1951",
 			of7(celsius("start", "temperature at the start", 15), minutes("warming", "time of warming", 20), celsius("held", "temperature that is held", 60),
@@ -63,13 +63,13 @@ func heatTreatment() []Function {
 }
 
 // approach are how a keg takes up gas.
-func approach() []Function {
+func approach() []*Function {
 	const firstOrder = "first-order approach dC/dt = k·(C∞ − C)"
 	type wait = pair[time.Duration, caution.List]
 	content := func(name, meaning string, most, example float64) arg[units.CarbonDioxideContent] {
 		return takes(name, units.GramCO2PerLitre, meaning, 0, most, example)
 	}
-	return []Function{
+	return []*Function{
 		entry("carbonation_rate", "rate at which a keg takes up gas, from two readings of its content", firstOrder,
 			of4(content("first", "content at the first reading", 30, 1.5), content("second", "content at the second reading", 30, 2.4),
 				content("at_rest", "content at rest at the pressure set", 30, 5.7), takesTime("apart", "h", "time between the readings", 0.001, 10000, 24),
@@ -100,13 +100,13 @@ func takesLine() arg[carbonation.Line] {
 }
 
 // pouring are blends of gas and serving lines.
-func pouring() []Function {
+func pouring() []*Function {
 	const source = "Darcy & Weisbach; Haaland, J. Fluids Eng. 105 (1983) 89"
 	type state = carbonation.LineState
 	temperature := takes("temperature", units.Celsius, "temperature of the drink", -2, 40, 4)
 	keg := takes("gauge_pressure", units.KilopascalGauge, "pressure of the keg", 0, 1000, 110)
 	warnings := says(func(s state) caution.List { return s.Cautions })
-	return []Function{
+	return []*Function{
 		rated("gauge_pressure", entry("mixed_gas_pressure", "pressure of a blend of CO2 and nitrogen that keeps a CO2 content", "Dalton's law; "+henryDrink,
 			of5(temperature, takes("content", units.GramCO2PerLitre, "CO2 of the drink", 0, 15, 5), takes("co2", units.Percent, "CO2 in the blend by volume", 5, 100, 70),
 				takesLiquid(), takesPlace(),
@@ -134,9 +134,9 @@ func pouring() []Function {
 }
 
 // ofDrinkAndPipe are properties of a drink and of a pipe.
-func ofDrinkAndPipe() []Function {
+func ofDrinkAndPipe() []*Function {
 	type air = pair[units.MassConcentration, units.MassConcentration]
-	return []Function{
+	return []*Function{
 		entry("drink_viscosity", "viscosity of a drink",
 			"Kestin, Sokolov & Wakeham, J. Phys. Chem. Ref. Data 7 (1978) 941; fits to Bingham & Jackson 1918 for ethanol and to the CRC Handbook for extract",
 			of2(takes("temperature", units.Celsius, "temperature of the drink; up to 80 °C with ethanol or extract", -2, 90, 4), takesDrink(),

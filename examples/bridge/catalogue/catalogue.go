@@ -26,19 +26,19 @@ type Function struct {
 // the caller's own.
 func All() []Function {
 	var all []Function
-	for _, part := range [][]Function{
+	cautions := sayings()
+	for _, part := range [][]*Function{
 		unitsFunctions(),
 		gravityFunctions(),
 		waterFunctions(),
 		carbonationFunctions(),
 		nutrientFunctions(),
 	} {
-		all = append(all, part...)
-	}
-	cautions := sayings()
-	for i := range all {
-		if s, ok := cautions[all[i].Name]; ok {
-			all[i] = warned(all[i], s)
+		for _, f := range part {
+			if s, ok := cautions[f.Name]; ok {
+				f = warned(f, s)
+			}
+			all = append(all, *f)
 		}
 	}
 	return all

@@ -25,17 +25,17 @@ func takesRating() arg[units.GaugePressure] {
 }
 
 // verdictOutput says a [carbonation.Verdict].
-func verdictOutput() Output {
-	return Output{Name: verdictName, Meaning: "the pressure against the rating given", Words: wordsOf(upTo(carbonation.MayFreeze))}
+func verdictOutput() *Output {
+	return &Output{Name: verdictName, Meaning: "the pressure against the rating given", Words: wordsOf(upTo(carbonation.MayFreeze))}
 }
 
 // judges is the verdict on a pressure.
 func judges[T any](get func(T) carbonation.Verdict) result[T] {
-	return result[T]{kept(verdictOutput()), func(v T) float64 { return float64(get(v)) }}
+	return shows(verdictOutput(), func(v T) float64 { return float64(get(v)) })
 }
 
 // cautionOutput says [carbonation.Cautions].
-func cautionOutput() Output {
+func cautionOutput() *Output {
 	var list []string
 	for _, c := range sayable {
 		list = append(list, c.Text())
@@ -44,8 +44,8 @@ func cautionOutput() Output {
 }
 
 // sentences are what a caution may say, the gravest first.
-func sentences(list ...string) Output {
-	return Output{Name: cautionName, Meaning: "what whoever uses the result must know", Words: list, Several: true}
+func sentences(list ...string) *Output {
+	return &Output{Name: cautionName, Meaning: "what whoever uses the result must know", Words: list, Several: true}
 }
 
 // sayable is all that package carbonation may say, made once: a call reads it.
@@ -68,11 +68,12 @@ func set(list ...caution.Caution) bits {
 
 // rated sets a pressure of a function, an input or output by its name, against a rating, its
 // last input. A drink below its freezing point may freeze, too.
-func rated(pressure string, f Function, further ...caution.Caution) Function {
+func rated(pressure string, f *Function, further ...caution.Caution) *Function {
 	inputs, outputs, inner := len(f.Inputs), len(f.Outputs), f.call
 	gauge, freezes, always := f.gauge(pressure), f.freezes(), set(further...)
-	f.Inputs = append(f.Inputs[:inputs:inputs], takesRating().made.all...)
-	f.Outputs = append(f.Outputs[:outputs:outputs], verdictOutput(), cautionOutput())
+	f.Inputs = append(f.Inputs, *takesRating().made.all[0])
+	f.shows(verdictOutput())
+	f.shows(cautionOutput())
 	f.call = func(in, out []float64) error {
 		if err := inner(in[:inputs], out[:outputs]); err != nil {
 			return err
@@ -136,9 +137,9 @@ type saying struct {
 func always(words ...string) saying { return saying{words: words} }
 
 // warned adds the caution that sayings holds for a function.
-func warned(f Function, s saying) Function {
+func warned(f *Function, s saying) *Function {
 	outputs, inner := len(f.Outputs), f.call
-	f.Outputs = append(f.Outputs[:outputs:outputs], sentences(s.words...))
+	f.shows(sentences(s.words...))
 	all := float64(uint64(1)<<len(s.words) - 1)
 	place, chosen := f.Input(s.by)
 	f.call = func(in, out []float64) error {

@@ -29,13 +29,13 @@ func named[D, E units.Dimension](of units.Unit[D, E], text string) units.Unit[D,
 
 // conversion is a function from a quantity to numbers of it in several units.
 // The input takes any unit of its dimension, so it converts each into each.
-func conversion[D, E units.Dimension](quantity string, from units.Unit[D, E], min, max, example float64, source string, targets ...target[D, E]) Function {
+func conversion[D, E units.Dimension](quantity string, from units.Unit[D, E], min, max, example float64, source string, targets ...target[D, E]) *Function {
 	words := strings.ReplaceAll(quantity, "_", " ")
-	f := Function{
+	f := &Function{
 		Name:    "convert_" + quantity,
 		Meaning: "the same " + words + " in other units",
 		Source:  source,
-		Inputs:  []Input{in(quantity, from, words+" to convert, in any unit", min, max, example)},
+		Inputs:  []Input{*in(quantity, from, words+" to convert, in any unit", min, max, example)},
 		call: func(in, out []float64) error {
 			q := as(from, in[0])
 			for i := range targets {
@@ -45,15 +45,15 @@ func conversion[D, E units.Dimension](quantity string, from units.Unit[D, E], mi
 		},
 	}
 	for _, t := range targets {
-		f.Outputs = append(f.Outputs, out(t.name, t.unit, words+" in "+t.unit.Symbol()))
+		f.shows(out(t.name, t.unit, words+" in "+t.unit.Symbol()))
 	}
 	return f
 }
 
 // conversions are between the units of package units.
-func conversions() []Function {
+func conversions() []*Function {
 	const huge = 1e12
-	return []Function{
+	return []*Function{
 		conversion("temperature", units.Celsius, -273.15, 1e6, 20, exactUnits,
 			to("celsius", units.Celsius), to("fahrenheit", units.Fahrenheit), to("kelvin", units.Kelvin)),
 		conversion("temperature_difference", units.KelvinDifference, -1e6, 1e6, 5, exactUnits,

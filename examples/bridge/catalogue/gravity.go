@@ -9,7 +9,7 @@ import (
 )
 
 // gravityFunctions are the entries of package gravity.
-func gravityFunctions() []Function {
+func gravityFunctions() []*Function {
 	return slices.Concat(
 		gravityDensities(),
 		gravityScales(),
@@ -47,16 +47,16 @@ func sugarChoice(meaning string) arg[gravity.Sugar] {
 }
 
 // waterDensity is an entry for one of the formulas for water.
-func waterDensity(name, by, source string, max float64, density func(units.Temperature) (units.Density, error)) Function {
+func waterDensity(name, by, source string, max float64, density func(units.Temperature) (units.Density, error)) *Function {
 	return entry(name, "density of air-free water at 1 atm"+by, source,
 		of1(temperatureOf("water", 0, max), density),
 		densityOf("water"))
 }
 
 // gravityDensities are densities of liquids of one and two substances.
-func gravityDensities() []Function {
+func gravityDensities() []*Function {
 	mixture, solution := temperatureOf("mixture", -20, 40).or(20), temperatureOf("solution", 0, 100).or(20)
-	return []Function{
+	return []*Function{
 		waterDensity("water_density", "", "Bettin & Spieweck, PTB-Mitteilungen 100 (1990) 195", 100, gravity.WaterDensity),
 		waterDensity("water_density_tanaka", ", as metrology recommends", "Tanaka et al., Metrologia 38 (2001) 301, eq. 1", 40, rival.WaterDensityTanaka),
 		waterDensity("water_density_kell", ", on the older temperature scale", "Kell, J. Chem. Eng. Data 20 (1975) 97, eq. 16", 150, rival.WaterDensityKell),

@@ -75,10 +75,10 @@ func blended(first, second, wanted units.StrengthByVolume, v units.Volume) (pair
 }
 
 // gravityBlends are liquids of ethanol and water, mixed.
-func gravityBlends() []Function {
+func gravityBlends() []*Function {
 	const source = "masses add, contraction by " + r22
 	type two = pair[gravity.BlendPart, gravity.BlendPart]
-	return []Function{
+	return []*Function{
 		entry("mix_volumes", "volume and strength of two liquids of ethanol and water when they are mixed; volumes do not add", source,
 			of3(takesSpirit("first", 40, 9), takesSpirit("second", 40, 0), temperatureOf("liquids, for their volumes", 0, 40).or(20), mix),
 			from(func(m mixture) units.Volume { return m.volume }, "volume", units.Litre, "volume of the mixture at that temperature"),

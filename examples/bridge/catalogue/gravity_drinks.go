@@ -9,12 +9,12 @@ import (
 )
 
 // gravityExtracts are extract and strength before and after the ferment.
-func gravityExtracts() []Function {
+func gravityExtracts() []*Function {
 	const balling = "C. J. N. Balling, Die Gährungschemie (1865)"
 	strength := takes("strength_by_mass", units.PercentMass, "ethanol in the beer", 0, 20, 3.8)
 	left := takes("real_extract", units.DegreePlato, "extract left in the beer, without the ethanol", 0, 40, 4.5)
 	original := takes("original_extract", units.DegreePlato, "extract of the wort", 0, 40, 12)
-	return []Function{
+	return []*Function{
 		entry("original_extract", "original extract of a malt beer from its strength and real extract", balling,
 			of2(strength, left, rival.OriginalExtractBalling),
 			gives("original_extract", units.DegreePlato, "extract of the wort")),
@@ -64,10 +64,10 @@ func sgOf(s gravity.Solution) float64 { return s.Gravity().SG() }
 func apparentOf(s gravity.Solution) units.Extract { return s.Gravity().Extract() }
 
 // gravityDrinks are a wash and a drink as a whole.
-func gravityDrinks() []Function {
+func gravityDrinks() []*Function {
 	type count = pair[float64, float64]
 	type drink = pair[gravity.Solution, units.Density]
-	return []Function{
+	return []*Function{
 		entry("wash_from_sugar", "gravity, volume and dry end of a wash of sugar and water", tabarie+"; French order of 3 May 1996 art. 2 for the yield",
 			of4(takes("sugar_mass", units.Kilogram, "sugar in the wash", 0, 1e6, 4.5), takes("water_mass", units.Kilogram, "water in the wash", 0.001, 1e6, 55),
 				sugarChoice("which sugar; dextrose as the anhydrous sugar"), temperatureOf("wash, for its volume", 0, 100).or(20), washFromSugar),

@@ -26,7 +26,7 @@ func yieldChoice() arg[fermented] {
 }
 
 // figures are what is known of a fermented liquid, but those that it was made of.
-func figures(but ...Input) []result[gravity.Fermentation] {
+func figures(but ...*Input) []result[gravity.Fermentation] {
 	type fermentation = gravity.Fermentation
 	all := []result[fermentation]{
 		from(fermentation.ByVolume, "strength", units.PercentVolume, "ethanol by volume"),
@@ -51,18 +51,18 @@ func figures(but ...Input) []result[gravity.Fermentation] {
 }
 
 // fermentation is an entry that makes a fermented liquid of two figures and gives the others.
-func fermentation[A, B any](name, meaning string, a arg[A], b arg[B], state func(A, B, gravity.Yield) (gravity.Fermentation, error)) Function {
+func fermentation[A, B any](name, meaning string, a arg[A], b arg[B], state func(A, B, gravity.Yield) (gravity.Fermentation, error)) *Function {
 	return fermentationOf(name, meaning, of3(a, b, yieldChoice(), func(x A, y B, f fermented) (gravity.Fermentation, error) {
 		return state(x, y, f.yield)
 	}))
 }
 
-func fermentationOf(name, meaning string, of arg[gravity.Fermentation]) Function {
+func fermentationOf(name, meaning string, of arg[gravity.Fermentation]) *Function {
 	return entry(name, "a fermented liquid from "+meaning, tabarie+"; Balling 1865 or the balance of a sugar wash", of, figures(of.made.all...)...)
 }
 
 // gravityFerments are a fermented liquid from any two figures of it.
-func gravityFerments() []Function {
+func gravityFerments() []*Function {
 	original := takes("original_extract", units.DegreePlato, "extract before the ferment, as a hydrometer has it", 0, 50, 12)
 	apparent := takes("apparent_extract", units.DegreePlato, "extract that a hydrometer shows now", -10, 30, 2.5)
 	realExtract := takes("real_extract", units.DegreePlato, "extract that is there now", 0, 30, 4.3)
@@ -70,7 +70,7 @@ func gravityFerments() []Function {
 	brix := takes("brix", units.DegreePlato, "what a refractometer shows now, at 20 °C", 0, 50, 6)
 	factor := takesNumber("wort_factor", "", "what the refractometer shows for each °P of the wort; 0: 1.04 for malt wort (1.00 to 1.06 in practice), 1 for "+
 		"a sugar wash. An original read with it is to be divided by it first", 0, 1.1, 1.04).or(0)
-	return []Function{
+	return []*Function{
 		fermentation("ferment_from_gravities", "its specific gravity before and now",
 			takesGravity("original_gravity", "specific gravity before the ferment", 1, 1.23, 1.048), takesGravity("gravity", "specific gravity now", 0.96, 1.13, 1.01),
 			func(before, now gravity.Gravity, y gravity.Yield) (gravity.Fermentation, error) {

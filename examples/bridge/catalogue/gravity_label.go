@@ -36,7 +36,7 @@ func labelled(strength units.StrengthByVolume, extract units.Extract, glycerol, 
 }
 
 // nutritionOf is an entry for the nutrition of 100 mL; energy says how it is stated.
-func nutritionOf(name, meaning, source string, extract float64, of func(gravity.Solution) label.Nutrition, energy string, outputs ...result[label.Nutrition]) Function {
+func nutritionOf(name, meaning, source string, extract float64, of func(gravity.Solution) label.Nutrition, energy string, outputs ...result[label.Nutrition]) *Function {
 	drink := of4(
 		takes("strength", units.PercentVolume, "ethanol of the drink", 0, 20, 4.6),
 		takes("real_extract", units.DegreePlato, "extract in the drink, counted as sugar", 0, 30, extract).or(0),
@@ -51,7 +51,7 @@ func nutritionOf(name, meaning, source string, extract float64, of func(gravity.
 }
 
 // gravityLabels are what a label states.
-func gravityLabels() []Function {
+func gravityLabels() []*Function {
 	type (
 		nutrition = label.Nutrition
 		calories  = pair[float64, units.Energy] // kcal, and as stated
@@ -60,7 +60,7 @@ func gravityLabels() []Function {
 	const eu = "Regulation (EU) No 1169/2011"
 	carbohydrate := func(n nutrition) units.Mass { return n.Carbohydrate }
 	polyols := func(n nutrition) units.Mass { return n.Polyols }
-	return []Function{
+	return []*Function{
 		nutritionOf("energy_eu", "energy of 100 mL of a drink as an EU label states it, kJ and kcal each by its own factors; check the law in force",
 			eu+" annexes I and XIV", 0.5, label.NutritionOf, "",
 			from(func(n nutrition) units.Mass { return n.Ethanol }, "ethanol", units.Gram, "ethanol in 100 mL"),

@@ -47,11 +47,11 @@ func strengthWithin(original, now, uncertainty float64, f fermented) (units.Meas
 }
 
 // gravityMeasurements are what comes of a reading.
-func gravityMeasurements() []Function {
+func gravityMeasurements() []*Function {
 	gram := func(name, meaning string, min, example float64) arg[units.Mass] {
 		return takes(name, units.Gram, meaning, min, 1e5, example)
 	}
-	return []Function{
+	return []*Function{
 		entry("density_from_pycnometer", "density of a liquid from three weighings of one flask",
 			"ratio of two weights in air of 1.2 kg/m³ (OIML D 28); Bettin & Spieweck 1990",
 			of4(gram("empty", "the dry flask", 0, 30), gram("with_water", "the flask full of water", 1, 79.87),

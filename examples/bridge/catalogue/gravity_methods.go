@@ -6,7 +6,7 @@ import (
 )
 
 // scaleMethod is an entry for one of the published formulas from gravity to extract.
-func scaleMethod(name, by, reference, source string, most float64, f func(float64) (units.Extract, error)) Function {
+func scaleMethod(name, by, reference, source string, most float64, f func(float64) (units.Extract, error)) *Function {
 	return entry(name, "extract of a specific gravity by "+by, source,
 		of1(takesNumber("gravity", "", "specific gravity, "+reference, 1, most, 1.048), f),
 		gives("extract", units.DegreePlato, "extract"))
@@ -14,7 +14,7 @@ func scaleMethod(name, by, reference, source string, most float64, f func(float6
 
 // attenuation is an entry for one of the published ways from original and apparent extract to
 // the beer.
-func attenuation(name, by, source string, least, most float64, f func(original, apparent units.Extract) (rival.Attenuated, error)) Function {
+func attenuation(name, by, source string, least, most float64, f func(original, apparent units.Extract) (rival.Attenuated, error)) *Function {
 	return entry(name, "real extract and strength of a malt beer by "+by, source,
 		of2(takes("original_extract", units.DegreePlato, "extract of the wort", least, most, 12),
 			takes("apparent_extract", units.DegreePlato, "extract that a hydrometer shows in the beer", -2, most, 2.5), f),
@@ -23,9 +23,9 @@ func attenuation(name, by, source string, least, most float64, f func(original, 
 }
 
 // gravityMethods are the published rivals, each by its name.
-func gravityMethods() []Function {
+func gravityMethods() []*Function {
 	const air = "20/20 °C in air"
-	return []Function{
+	return []*Function{
 		scaleMethod("brix_nbs", "the cubic through NBS Circular 440", air, "fit to Bates et al., NBS Circular 440 (1942) table 114", 1.17874, rival.BrixNBS),
 		scaleMethod("plato_asbc", "the cubic of American brewers", air, "fit to the ASBC table of extract, Methods of Analysis", 1.083, rival.PlatoASBC),
 		scaleMethod("plato_lincoln", "the quadratic of Lincoln", "20/20 °C", "Lincoln, Computerized brew house calculations", 1.1, rival.PlatoLincoln),

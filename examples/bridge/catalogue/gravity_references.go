@@ -20,12 +20,12 @@ func mixtureOf(ethanol units.StrengthByMass, extract units.Extract, sugar gravit
 }
 
 // gravityReferences are the temperatures and the air that a gravity stands for.
-func gravityReferences() []Function {
+func gravityReferences() []*Function {
 	const (
 		source   = icumsa + "; OIML R 22 (1973); Bettin & Spieweck 1990"
 		buoyancy = "buoyancy of air of 1.2 kg/m³ on liquid and weights of 8000 kg/m³ (OIML D 28)"
 	)
-	return []Function{
+	return []*Function{
 		entry("gravity_at_reference", "a specific gravity 20/20 °C as another pair of temperatures or air has it", source,
 			of3(takesGravity("gravity", "specific gravity", 0.791, 1.414, 1.048), references(), weighing(), gravity.Gravity.As),
 			givesNumber("reading", "", "specific gravity for that reference")),

@@ -7,7 +7,7 @@ import (
 )
 
 // correction is an entry for one of the temperature tables of the refractometer.
-func correction(name, source string, coldest, warmest, least, most float64, f func(units.Extract, units.Temperature) (units.Extract, error)) Function {
+func correction(name, source string, coldest, warmest, least, most float64, f func(units.Extract, units.Temperature) (units.Extract, error)) *Function {
 	type corrected = pair[units.Extract, units.Extract]
 	return entry(name, "what to add to the Brix of an uncompensated refractometer at another temperature than 20 °C", source,
 		of2(takes("reading", units.DegreePlato, "what the refractometer shows", least, most, 12),
@@ -21,11 +21,11 @@ func correction(name, source string, coldest, warmest, least, most float64, f fu
 }
 
 // gravityRefraction are what a refractometer shows.
-func gravityRefraction() []Function {
+func gravityRefraction() []*Function {
 	type shown = pair[float64, units.Extract]
 	const source = "curve through ICUMSA 1974 and the CRC Handbook"
 	index := takesNumber("refractive_index", "", "refractive index", 1.33299, 1.4907, 1.3509)
-	return []Function{
+	return []*Function{
 		entry("refractive_index", "refractive index of a sucrose solution at 20 °C and 589 nm", source,
 			of1(takes("extract", units.DegreePlato, "sucrose in 100 masses of the solution", 0, 80, 12), gravity.RefractiveIndex),
 			givesNumber("refractive_index", "", "refractive index")),

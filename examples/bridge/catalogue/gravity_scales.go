@@ -10,7 +10,7 @@ import (
 func ofPoints(x float64) float64 { return 1 + x/1000 }
 
 // gravityInput is a specific gravity; "12 °P" and "48 points" do as well.
-func gravityInput(name, meaning string, min, max, example float64) Input {
+func gravityInput(name, meaning string, min, max, example float64) *Input {
 	return number(name, "", meaning+", 20/20 °C", min, max, example).
 		alias("°P", func(x float64) float64 {
 			g, err := gravity.FromExtract(as(units.DegreePlato, x))
@@ -32,7 +32,7 @@ func references() arg[gravity.Reference] {
 }
 
 // gravityScales are between the scales of a hydrometer.
-func gravityScales() []Function {
+func gravityScales() []*Function {
 	const (
 		scale = icumsa + ", at 20 °C, continued below zero"
 		glass = tabarie + "; ISO 1768:1975 for the glass"
@@ -42,7 +42,7 @@ func gravityScales() []Function {
 	points := numberFrom(gravity.Gravity.Points, "points", "", "excess over water in thousandths")
 	density := from(gravity.Gravity.Density, "density", units.KilogramPerCubicMetre, "density at 20 °C, in vacuum")
 	gravity20 := numberFrom(gravity.Gravity.SG, "gravity", "", "specific gravity 20/20 °C, in vacuum")
-	return []Function{
+	return []*Function{
 		entry("plato_from_sg", "apparent extract of a specific gravity; below zero in a dry sugar wash", scale,
 			takesGravity("gravity", "specific gravity", 0.79, 1.4147, 1.048),
 			from(gravity.Gravity.Extract, "extract", units.DegreePlato, "sucrose in 100 masses of the solution of that gravity"), points, density),

@@ -6,9 +6,9 @@ import (
 )
 
 // gravityStrengths are strengths with their volumes at another temperature than 20 °C.
-func gravityStrengths() []Function {
+func gravityStrengths() []*Function {
 	temperature := temperatureOf("mixture and of its ethanol; for US proof 60 °F", -20, 40)
-	return []Function{
+	return []*Function{
 		entry("strength_by_volume_at", "strength by volume at a temperature, from that by mass; US proof is twice that at 60 °F", r22,
 			of2(takes("strength_by_mass", units.PercentMass, "ethanol in 100 masses of the mixture", 0, 100, 33.3), temperature, gravity.ByVolumeAt),
 			gives("strength", units.PercentVolume, "ethanol in 100 volumes of the mixture, both at that temperature"),

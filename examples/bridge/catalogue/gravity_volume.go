@@ -59,14 +59,14 @@ func makeUpTo(v units.Volume, strength units.StrengthByVolume, x units.Extract, 
 }
 
 // gravityVolumes bring a liquid to a volume with more or less water.
-func gravityVolumes() []Function {
+func gravityVolumes() []*Function {
 	const source = "masses of water and extract, volume by " + tabarie
 	litres := func(name, meaning string, example float64) arg[units.Volume] {
 		return takes(name, units.Litre, meaning, 0.001, 1e6, example)
 	}
 	extractAfter := func(r resized) units.Extract { return r.liquid.RealExtract() }
 	water := func(r resized) units.Mass { return r.water }
-	return []Function{
+	return []*Function{
 		entry("boil_down_to", "extract of a wort or syrup boiled down to a volume, and the water that goes", source,
 			of4(litres("volume", "volume before, at the temperature", 28), takes("extract", units.DegreePlato, "extract before", 0, 80, 10),
 				litres("wanted", "volume after, at the same temperature", 25), temperatureOf("liquid, for both volumes", 0, 100).or(20), boilDownTo),

@@ -28,10 +28,10 @@ type Input struct {
 // in is an input with a unit.
 //
 //go:noinline
-func in[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) Input {
-	return Input{
+func in[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) *Input {
+	return &Input{
 		Name: name, Unit: unit.Symbol(), Meaning: meaning, Min: min, Max: max, Example: example,
-		measure: quantity[D, E]{unit},
+		measure: measureOf(unit),
 	}
 }
 
@@ -39,15 +39,15 @@ func in[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string
 // units does not have.
 //
 //go:noinline
-func number(name, unit, meaning string, min, max, example float64) Input {
-	return Input{
+func number(name, unit, meaning string, min, max, example float64) *Input {
+	return &Input{
 		Name: name, Unit: unit, Meaning: meaning, Min: min, Max: max, Example: example,
 		measure: plain{unit: unit},
 	}
 }
 
 // count is an input that is a whole number.
-func count(name, meaning string, min, max, example float64) Input {
+func count(name, meaning string, min, max, example float64) *Input {
 	n := number(name, "", meaning, min, max, example)
 	n.Whole = true
 	return n
@@ -56,7 +56,7 @@ func count(name, meaning string, min, max, example float64) Input {
 // span is an input that is a time, stated in h, min, s, d or wk.
 //
 //go:noinline
-func span(name, unit, meaning string, min, max, example float64) Input {
+func span(name, unit, meaning string, min, max, example float64) *Input {
 	n := number(name, unit, meaning, min, max, example)
 	n.measure = duration{unit: unit, size: oneOf(unit)}
 	return n
@@ -65,7 +65,7 @@ func span(name, unit, meaning string, min, max, example float64) Input {
 // choice is an input that is one of several words; example is the first.
 //
 //go:noinline
-func choice(name, meaning string, options ...string) Input {
+func choice(name, meaning string, options ...string) *Input {
 	n := count(name, meaning, 0, float64(len(options)-1), 0)
 	n.Options = options
 	return n
@@ -96,15 +96,16 @@ func namesOf[T interface{ Name() string }](of []T) []string {
 // or gives an input its default.
 //
 //go:noinline
-func (p Input) or(value float64) Input {
-	p.Default, p.HasDefault = value, true
-	return p
+func (p *Input) or(value float64) *Input {
+	q := *p
+	q.Default, q.HasDefault = value, true
+	return &q
 }
 
 // orOption gives a choice its default.
 //
 //go:noinline
-func (p Input) orOption(option string) Input {
+func (p *Input) orOption(option string) *Input {
 	for i, o := range p.Options {
 		if o == option {
 			return p.or(float64(i))
@@ -117,11 +118,12 @@ func (p Input) orOption(option string) Input {
 // stated one, and gives NaN for what has none.
 //
 //go:noinline
-func (p Input) alias(unit string, convert Conversion) Input {
+func (p *Input) alias(unit string, convert Conversion) *Input {
+	q := *p
 	m := p.measure.(plain)
 	m.others = append(m.others[:len(m.others):len(m.others)], other{unit, convert})
-	p.measure = m
-	return p
+	q.measure = m
+	return &q
 }
 
 // Parse reads what a person types: a number with a unit ("12.5 °C"), a bare

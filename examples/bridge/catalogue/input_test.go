@@ -9,10 +9,10 @@ import (
 )
 
 func TestParseInput(t *testing.T) {
-	temperature := in("temperature", units.Celsius, "of the sample", -10, 110, 20)
-	gravity := number("gravity", "", "of the wash", 0.9, 1.2, 1.05).alias("points", func(x float64) float64 { return 1 + x/1000 })
-	time := span("time", "h", "of the boil", 0, 100, 1)
-	ion := choice("ion", "which", "calcium", "sodium chloride")
+	temperature := *in("temperature", units.Celsius, "of the sample", -10, 110, 20)
+	gravity := *number("gravity", "", "of the wash", 0.9, 1.2, 1.05).alias("points", func(x float64) float64 { return 1 + x/1000 })
+	time := *span("time", "h", "of the boil", 0, 100, 1)
+	ion := *choice("ion", "which", "calcium", "sodium chloride")
 	for _, c := range []struct {
 		p    Input
 		text string
@@ -74,7 +74,7 @@ func TestParseInput(t *testing.T) {
 }
 
 func TestConversions(t *testing.T) {
-	temperature := in("temperature", units.Celsius, "of the sample", -10, 110, 20)
+	temperature := *in("temperature", units.Celsius, "of the sample", -10, 110, 20)
 	c, err := temperature.Conversion("°F")
 	if err != nil || c(68) != 20 {
 		t.Errorf("%v", err)

@@ -26,31 +26,42 @@ type measure interface {
 // checkedNumber is what [units.Unit.Of] takes.
 type checkedNumber = checked.Number
 
-// quantity: a unit of package units.
-type quantity[D, E units.Dimension] struct{ unit units.Unit[D, E] }
+// quantity: a unit of package units, as what finds another of its dimension and what reads a text.
+type quantity struct {
+	find func(unit string) (from, to Conversion, err error)
+	read func(text string) (float64, error)
+}
 
-func (m quantity[D, E]) from(text string) (Conversion, error) {
-	u, err := m.unit.Find(text)
-	if err != nil {
-		return nil, err
+//go:noinline
+func measureOf[D, E units.Dimension](stated units.Unit[D, E]) measure {
+	return quantity{
+		func(unit string) (from, to Conversion, err error) {
+			u, err := stated.Find(unit)
+			return between(u, stated), between(stated, u), err
+		},
+		func(text string) (float64, error) {
+			q, err := stated.Parse(text)
+			return q.In(stated), err
+		},
 	}
-	stated := m.unit
-	return func(x float64) float64 { return u.Of(checkedNumber(x)).In(stated) }, nil
 }
 
-func (m quantity[D, E]) to(text string) (Conversion, error) {
-	u, err := m.unit.Find(text)
-	if err != nil {
-		return nil, err
-	}
-	stated := m.unit
-	return func(x float64) float64 { return stated.Of(checkedNumber(x)).In(u) }, nil
+//go:noinline
+func between[D, E units.Dimension](from, to units.Unit[D, E]) Conversion {
+	return func(x float64) float64 { return from.Of(checkedNumber(x)).In(to) }
 }
 
-func (m quantity[D, E]) parse(text string) (float64, error) {
-	q, err := m.unit.Parse(text)
-	return q.In(m.unit), err
+func (m quantity) from(unit string) (Conversion, error) {
+	from, _, err := m.find(unit)
+	return from, err
 }
+
+func (m quantity) to(unit string) (Conversion, error) {
+	_, to, err := m.find(unit)
+	return to, err
+}
+
+func (m quantity) parse(text string) (float64, error) { return m.read(text) }
 
 // plain: a number with a unit that is only a text, or none.
 type plain struct {

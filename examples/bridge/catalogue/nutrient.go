@@ -11,7 +11,7 @@ import (
 )
 
 // nutrientFunctions are the entries of package nutrient.
-func nutrientFunctions() []Function {
+func nutrientFunctions() []*Function {
 	return slices.Concat(
 		nutrientSugar(),
 		nutrientFeed(),
@@ -54,7 +54,7 @@ func brewed(first result[sugar.Brew]) []result[sugar.Brew] {
 }
 
 // nutrientSugar are fermentables and sugar for a strength.
-func nutrientSugar() []Function {
+func nutrientSugar() []*Function {
 	type (
 		brew    = sugar.Brew
 		base    = pair[sugar.Brew, units.Mass]
@@ -62,7 +62,7 @@ func nutrientSugar() []Function {
 		balance = ferment.Balance
 	)
 	syrupSolids := takes("solids", units.Percent, "dry substance", 70, 90, 80).or(80)
-	return []Function{
+	return []*Function{
 		heavy(entry("sugar_for_strength", "mass of a fermentable and of water for a finished volume at 20 °C of a strength", yieldSource,
 			of2(takes("strength", units.PercentVolume, "strength wanted", 0.01, 20, 4.6), takesWash(),
 				func(s units.StrengthByVolume, w sugar.Wash) (brew, error) { return w.For(s) }),

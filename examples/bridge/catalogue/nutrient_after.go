@@ -11,12 +11,12 @@ func spiritOf(v units.Volume, s units.StrengthByVolume) (gravity.Solution, error
 }
 
 // nutrientAfter are what is done when the ferment is over.
-func nutrientAfter() []Function {
+func nutrientAfter() []*Function {
 	type (
 		flavoured = finish.Flavoured
 		diluted   = finish.Diluted
 	)
-	return []Function{
+	return []*Function{
 		heavy(entry("flavour_for_batch", "flavouring for a batch by a bench trial, and what it does to the strength",
 			"proportion; masses by OIML R 22; legal share 27 CFR 25.15(b) and 7.5",
 			of4(takes("sample", units.Millilitre, "drink in the trial", 0.1, 1e6, 200), takes("added", units.Millilitre, "flavouring in the trial", 0.0001, 1e5, 0.6),

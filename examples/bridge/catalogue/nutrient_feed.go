@@ -36,13 +36,13 @@ func supplied(get func(nutrient.Supply) units.MassConcentration, name, meaning s
 }
 
 // nutrientFeed are nitrogen, its sources, and yeast.
-func nutrientFeed() []Function {
+func nutrientFeed() []*Function {
 	type supply = nutrient.Supply
 	fresh, _ := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4)) // what the library counts on
 	cells, _ := fresh.Alive(0)
 	usual := cells.Billion()
 	demands := []nutrient.Demand{nutrient.LowDemand, nutrient.MediumDemand, nutrient.HighDemand}
-	return []Function{
+	return []*Function{
 		entry("nitrogen_need", "nitrogen that yeast needs for the sugar of a wash", "rule of the wine trade, 0.75, 0.9 and 1.25 mg of N for 1 g of sugar",
 			of2(takes("sugar", units.GramPerLitre, "sugar to ferment in a litre", 0, 350, 75),
 				picksBy("demand", "of the strain", demands, "low", "medium", "high").orOption("medium"), nutrient.NeedBySugar),

@@ -12,11 +12,11 @@ import (
 const mostReadings = 8
 
 // nutrientForecast is when a ferment is done, from its start and its readings.
-func nutrientForecast() []Function {
-	sg := func(name, meaning string, min, example float64) Input {
+func nutrientForecast() []*Function {
+	sg := func(name, meaning string, min, example float64) *Input {
 		return number(name, "", meaning, min, 1.2, example)
 	}
-	inputs := []Input{
+	inputs := inputs{all: []*Input{
 		in("sugar", units.GramPerLitre, "sugar to ferment in a litre", 10, 350, 75),
 		in("nitrogen", units.MilligramPerLitre, "that yeast takes up, with all feeds", 20, 600, 100),
 		in("temperature", units.Celsius, "of the ferment", 10, 35, 20),
@@ -25,8 +25,8 @@ func nutrientForecast() []Function {
 		in("yeast", units.GramPerLitre, "live yeast pitched, as dry mass", 0.005, 30, 0.6).or(0.5),
 		number("ph", "", "while it ferments; 0 if it is not known", 0, 9, 3.6).or(0),
 		number("division", "", "of the hydrometer", 0.0001, 0.01, 0.001).or(0.001),
-	}
-	first := len(inputs)
+	}}
+	first := len(inputs.all)
 	for i := range mostReadings {
 		hour := span(fmt.Sprintf("hour_%d", i+1), "h", fmt.Sprintf("of reading %d, since the yeast was pitched", i+1), 0, 2136, 0).or(0)
 		hour.Series = "hours"
@@ -38,27 +38,22 @@ func nutrientForecast() []Function {
 		case 1:
 			hour.Example, read.Example = 48, 1.0150
 		}
-		inputs = append(inputs, hour, read)
+		inputs.all = append(inputs.all, hour, read)
 	}
-	outputs := []Output{
-		pure("end_gravity", "", "that is to be expected, 20/20 °C"),
-		pure("third", "d", "since the pitch, when a third of the sugar is used"),
-	}
+	f := function("ferment_forecast",
+		"when a ferment is a third used, dry and unchanged, from its start and up to 8 readings; a range of cells goes in as hours and gravities, joined by semicolons",
+		"Coleman, Fish & Block 2007 as two carriers give it, Foster et al. 2022; width held against 38 measured worts and musts", &inputs)
+	f.shows(pure("end_gravity", "", "that is to be expected, 20/20 °C"))
+	f.shows(pure("third", "d", "since the pitch, when a third of the sugar is used"))
 	for _, of := range []struct{ name, meaning string }{{"dry", "when 99 % of the sugar is used"}, {"settled", "when the gravity was the same for three days"}} {
-		outputs = append(outputs, pure(of.name, "d", "since the pitch, "+of.meaning))
+		f.shows(pure(of.name, "d", "since the pitch, "+of.meaning))
 		for _, b := range []struct{ name, says string }{{"low_90", "one in twenty is earlier"}, {"low_50", "one in four is earlier"}, {"high_50", "one in four is later"}, {"high_90", "one in twenty is later"}} {
-			outputs = append(outputs, pure(of.name+"_"+b.name, "d", "the same; "+b.says))
+			f.shows(pure(of.name+"_"+b.name, "d", "the same; "+b.says))
 		}
 	}
-	outputs = append(outputs, out("stops", units.Percent, "chance that it stops for good with a tenth of the sugar or more left"))
-	return []Function{{
-		Name:    "ferment_forecast",
-		heavy:   true,
-		Meaning: "when a ferment is a third used, dry and unchanged, from its start and up to 8 readings; a range of cells goes in as hours and gravities, joined by semicolons",
-		Source:  "Coleman, Fish & Block 2007 as two carriers give it, Foster et al. 2022; width held against 38 measured worts and musts",
-		Inputs:  inputs, Outputs: outputs,
-		call: func(in, out []float64) error { return forecast(in, out, first) },
-	}}
+	f.shows(out("stops", units.Percent, "chance that it stops for good with a tenth of the sugar or more left"))
+	f.call = func(in, out []float64) error { return forecast(in, out, first) }
+	return []*Function{heavy(f)}
 }
 
 func forecast(in, out []float64, first int) error {

@@ -42,8 +42,8 @@ func takesLimit() arg[law.Limit] {
 }
 
 // nutrientNitrogen are doses of nitrogen, and limits in law.
-func nutrientNitrogen() []Function {
-	return []Function{
+func nutrientNitrogen() []*Function {
+	return []*Function{
 		entry("nitrogen_need_must", "assimilable nitrogen that a grape must wants, by its sugar", "Bisson & Butzke 2000 (recalled from memory)",
 			of1(takes("extract", units.DegreePlato, "of the must, °Bx", 21, 27, 23), func(must units.Extract) (nutrient.Need, error) {
 				return nutrient.NeedOfMust("of a must by its sugar", must)

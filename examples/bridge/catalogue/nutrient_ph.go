@@ -62,13 +62,13 @@ func takesBuffer() arg[material.Material] {
 }
 
 // nutrientPH are the pH of a ferment and what holds it.
-func nutrientPH() []Function {
+func nutrientPH() []*Function {
 	type (
 		point      = ferment.Point
 		dose       = ferment.BufferDose
 		correction = ferment.Correction
 	)
-	return []Function{
+	return []*Function{
 		heavy(entry("ferment_ph",
 			"pH of a sugar wash when a share of its sugar is used: at rest with air at 0 %, then under its own CO2, which saturates it at about 5 %", phSource,
 			of4(takesTankOf(), takes("used", units.Percent, "of the sugar", 0, 100, 100).or(100),
@@ -109,7 +109,7 @@ func inALitre[T any](get func(T) units.Mass, name, meaning string) result[T] {
 }
 
 // otherNeeds is what yeast wants beside nitrogen in a sugar wash, a pair of outputs for each.
-func otherNeeds() Function {
+func otherNeeds() *Function {
 	type needs = []ferment.OtherNeed
 	var outputs []result[needs]
 	for i, name := range [...]string{"phosphorus", "potassium", "magnesium", "zinc", "thiamine"} { // without the other vitamins, which no feed states

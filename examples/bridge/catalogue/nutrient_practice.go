@@ -133,13 +133,13 @@ func byWeightLost(sugar, in, lost units.Mass, held units.CarbonDioxideContent) (
 func (w weighed) left() float64 { return w.liquid.Fermentable().In(units.Kilogram) }
 
 // nutrientPractice are one's own nutrient, its yeast by age, and the drink that is mixed and soured.
-func nutrientPractice() []Function {
+func nutrientPractice() []*Function {
 	type (
 		supply    = nutrient.Supply
 		acidified = finish.Acidified
 	)
 	acids := []water.Acid{water.CitricAcid, water.MalicAcid, water.TartaricAcid}
-	return []Function{
+	return []*Function{
 		heavy(entry("nutrient_by_label", "what a mass of a nutrient of your own brings to a volume, by its label or its analysis",
 			"the figures given; ammonium and amino nitrogen apart, as only ammonium sets acid free",
 			of3(takes("mass", units.Gram, "the nutrient as weighed", 0, 1e9, 30), takes("volume", units.Litre, "of the wash", 0.001, 1e9, 60), takesLabel(), supplyByLabel),

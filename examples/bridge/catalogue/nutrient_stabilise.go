@@ -11,7 +11,7 @@ import (
 const moreThanAsked = ", with no limit of law looked up"
 
 // nutrientStabilise are sulfite, sorbate and sweeteners.
-func nutrientStabilise() []Function {
+func nutrientStabilise() []*Function {
 	const practice = "1/(1 + 10^(pH - 1.81)), the pK of wine practice"
 	type sorbate = evidence.Figure[units.MassConcentration]
 	ph := func(meaning string, min, max float64) arg[float64] {
@@ -19,7 +19,7 @@ func nutrientStabilise() []Function {
 	}
 	molecular := gives("share", units.Percent, "molecular part of the free SO2")
 	metabisulfites := []material.Material{material.PotassiumMetabisulfite(), material.SodiumMetabisulfite()}
-	return []Function{
+	return []*Function{
 		entry("so2_molecular_share", "part of the free SO2 that is molecular, as wine makers reckon it", practice,
 			of1(ph("pH of the drink", 2.5, 5), finish.MolecularSharePractice), molecular),
 		entry("so2_molecular_share_oiv", "part of the free SO2 that is molecular, by strength and temperature",

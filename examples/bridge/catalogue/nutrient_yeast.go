@@ -25,13 +25,13 @@ func takesHeat() arg[ferment.HeatRate] {
 }
 
 // nutrientYeast are yeast to pitch, and the ferment as a process.
-func nutrientYeast() []Function {
+func nutrientYeast() []*Function {
 	type (
 		heat    = pair[units.Energy, units.TemperatureDifference]
 		starter = yeast.Starter
 		woken   = yeast.Rehydration
 	)
-	return []Function{
+	return []*Function{
 		heavy(entry("liquid_yeast_packs", "packs of liquid yeast for so many live cells, by its age",
 			"common practice, no source: 0.7 % of the live cells lost each day",
 			of3(takesCells("cells", "live cells wanted", 0, 1e9, 240),

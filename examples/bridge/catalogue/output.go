@@ -20,21 +20,22 @@ type Output struct {
 	Several bool
 
 	measure measure
+	of      any // func(T) float64, where it is that of a result[T]
 }
 
 // out is an output with a unit.
 //
 //go:noinline
-func out[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string) Output {
-	return Output{Name: name, Unit: unit.Symbol(), Meaning: meaning, measure: quantity[D, E]{unit}}
+func out[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string) *Output {
+	return &Output{Name: name, Unit: unit.Symbol(), Meaning: meaning, measure: measureOf(unit)}
 }
 
 // pure is an output that is a pure number (unit "") or has a unit that package
 // units does not have.
 //
 //go:noinline
-func pure(name, unit, meaning string) Output {
-	return Output{Name: name, Unit: unit, Meaning: meaning, measure: plain{unit: unit}}
+func pure(name, unit, meaning string) *Output {
+	return &Output{Name: name, Unit: unit, Meaning: meaning, measure: plain{unit: unit}}
 }
 
 // IsText reports whether the number of the output stands for words.

@@ -14,28 +14,35 @@ import (
 // two hundred entries it made the package build twice as long and weigh more; calls are none the slower.
 
 // An arg is what a function of the library takes, and the inputs that it is made of: name,
-// unit and limits of each stand once.
-type arg[T any] struct {
-	made *inputs
-	of   func(in []float64) (T, error)
-}
+// unit and limits of each stand once. The type is all that is generic of it, as of a result: what they hold is
+// of one type for all, which makes the library for other languages smaller by far.
+type arg[T any] struct{ made *inputs }
 
-// inputs are those of an arg. Where it is made of several args, theirs follow each other, and at says
-// where those of each begin.
+// inputs are those of an arg, and what makes it. Where it is made of several args, their inputs follow each
+// other, and at says where those of each begin.
 type inputs struct {
-	all []Input
-	at  [8]int
+	all   []*Input
+	of    any // func(in []float64) (T, error), where they are those of an arg[T]
+	parts [8]*inputs
+	at    [8]int
+	f     any // what makes it of the parts
 }
 
 // reads is an arg of one input.
 //
 //go:noinline
-func reads[T any](p Input, of func(float64) (T, error)) arg[T] {
-	return arg[T]{one(p), func(in []float64) (T, error) { return of(in[0]) }}
+func reads[T any](p *Input, of func(float64) (T, error)) arg[T] {
+	return arg[T]{one(p).by(func(in []float64) (T, error) { return of(in[0]) })}
 }
 
 //go:noinline
-func one(p Input) *inputs { return &inputs{all: []Input{p}} }
+func one(p *Input) *inputs { return &inputs{all: []*Input{p}} }
+
+//go:noinline
+func (m *inputs) by(of any) *inputs {
+	m.of = of
+	return m
+}
 
 // takes is a quantity.
 //
@@ -81,33 +88,25 @@ func picksBy[T any](name, meaning string, list []T, words ...string) arg[T] {
 }
 
 // or gives an arg of one input its default.
-//
-//go:noinline
-func (a arg[T]) or(value float64) arg[T] {
-	a.made = one(a.made.all[0].or(value))
-	return a
-}
+func (a arg[T]) or(value float64) arg[T] { return arg[T]{a.made.with(a.made.all[0].or(value))} }
 
 // orOption gives a choice its default.
-//
-//go:noinline
 func (a arg[T]) orOption(option string) arg[T] {
-	a.made = one(a.made.all[0].orOption(option))
-	return a
+	return arg[T]{a.made.with(a.made.all[0].orOption(option))}
 }
 
 // named gives an arg of one input another name and meaning.
-//
-//go:noinline
 func (a arg[T]) named(name, meaning string) arg[T] {
-	a.made = a.made.named(name, meaning)
-	return a
+	p := *a.made.all[0]
+	p.Name, p.Meaning = name, meaning
+	return arg[T]{a.made.with(&p)}
 }
 
-func (m *inputs) named(name, meaning string) *inputs {
-	p := m.all[0]
-	p.Name, p.Meaning = name, meaning
-	return one(p)
+// with is an arg of one input with another in its place.
+func (m *inputs) with(p *Input) *inputs {
+	n := *m
+	n.all = []*Input{p}
+	return &n
 }
 
 // A filling is a call while its args are made of the numbers, until one is refused.
@@ -120,167 +119,170 @@ type filling struct {
 // read is the i-th arg of a call.
 //
 //go:noinline
-func read[T any](r *filling, i int, of func([]float64) (T, error)) (v T) {
-	if r.err == nil {
-		v, r.err = of(r.in[r.made.at[i]:])
-	}
+func read[T any](r *filling, i int) T {
+	of, in := r.part(i)
+	v, err := of.(func([]float64) (T, error))(in)
+	r.refused(err)
 	return v
 }
 
-// of1 is what f makes of an arg: the result of a function, or an arg for another.
+//go:noinline
+func (r *filling) part(i int) (of any, in []float64) { return r.made.parts[i].of, r.in[r.made.at[i]:] }
+
+//go:noinline
+func (r *filling) refused(err error) {
+	if r.err == nil {
+		r.err = err
+	}
+}
+
+// of1 is what f makes of an arg: the result of a function, or an arg for another. of2 to of8 are what f makes of so
+// many, whose inputs follow each other. They are written out: by pairs of pairs they make the library for other
+// languages a tenth larger.
 //
 //go:noinline
 func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
-	of := a.of
-	return arg[R]{a.made, func(in []float64) (r R, err error) {
-		x, err := of(in)
-		if err != nil {
-			return r, err
-		}
-		return f(x)
-	}}
-}
-
-// of2 to of8 are what f makes of so many args, whose inputs follow each other. They are written out: by pairs of pairs
-// they make the library for other languages a tenth larger.
-//
-//go:noinline
-func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
-	all := joined(a.made, b.made)
-	r1, r2 := a.of, b.of
-	return arg[R]{all, func(in []float64) (out R, err error) {
-		r := filling{in: in, made: all}
-		v1 := read(&r, 0, r1)
-		v2 := read(&r, 1, r2)
+	m := joined(f, a.made)
+	return arg[R]{m.by(func(in []float64) (out R, err error) {
+		r := filling{in: in, made: m}
+		v1 := read[A](&r, 0)
 		if r.err != nil {
 			return out, r.err
 		}
-		return f(v1, v2)
-	}}
+		return m.f.(func(A) (R, error))(v1)
+	})}
+}
+
+//go:noinline
+func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
+	m := joined(f, a.made, b.made)
+	return arg[R]{m.by(func(in []float64) (out R, err error) {
+		r := filling{in: in, made: m}
+		v1 := read[A](&r, 0)
+		v2 := read[B](&r, 1)
+		if r.err != nil {
+			return out, r.err
+		}
+		return m.f.(func(A, B) (R, error))(v1, v2)
+	})}
 }
 
 //go:noinline
 func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error)) arg[R] {
-	all := joined(a.made, b.made, c.made)
-	r1, r2, r3 := a.of, b.of, c.of
-	return arg[R]{all, func(in []float64) (out R, err error) {
-		r := filling{in: in, made: all}
-		v1 := read(&r, 0, r1)
-		v2 := read(&r, 1, r2)
-		v3 := read(&r, 2, r3)
+	m := joined(f, a.made, b.made, c.made)
+	return arg[R]{m.by(func(in []float64) (out R, err error) {
+		r := filling{in: in, made: m}
+		v1 := read[A](&r, 0)
+		v2 := read[B](&r, 1)
+		v3 := read[C](&r, 2)
 		if r.err != nil {
 			return out, r.err
 		}
-		return f(v1, v2, v3)
-	}}
+		return m.f.(func(A, B, C) (R, error))(v1, v2, v3)
+	})}
 }
 
 //go:noinline
 func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B, C, D) (R, error)) arg[R] {
-	all := joined(a.made, b.made, c.made, d.made)
-	r1, r2, r3, r4 := a.of, b.of, c.of, d.of
-	return arg[R]{all, func(in []float64) (out R, err error) {
-		r := filling{in: in, made: all}
-		v1 := read(&r, 0, r1)
-		v2 := read(&r, 1, r2)
-		v3 := read(&r, 2, r3)
-		v4 := read(&r, 3, r4)
+	m := joined(f, a.made, b.made, c.made, d.made)
+	return arg[R]{m.by(func(in []float64) (out R, err error) {
+		r := filling{in: in, made: m}
+		v1 := read[A](&r, 0)
+		v2 := read[B](&r, 1)
+		v3 := read[C](&r, 2)
+		v4 := read[D](&r, 3)
 		if r.err != nil {
 			return out, r.err
 		}
-		return f(v1, v2, v3, v4)
-	}}
+		return m.f.(func(A, B, C, D) (R, error))(v1, v2, v3, v4)
+	})}
 }
 
 //go:noinline
 func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], f func(A, B, C, D, E) (R, error)) arg[R] {
-	all := joined(a.made, b.made, c.made, d.made, e.made)
-	r1, r2, r3, r4, r5 := a.of, b.of, c.of, d.of, e.of
-	return arg[R]{all, func(in []float64) (out R, err error) {
-		r := filling{in: in, made: all}
-		v1 := read(&r, 0, r1)
-		v2 := read(&r, 1, r2)
-		v3 := read(&r, 2, r3)
-		v4 := read(&r, 3, r4)
-		v5 := read(&r, 4, r5)
+	m := joined(f, a.made, b.made, c.made, d.made, e.made)
+	return arg[R]{m.by(func(in []float64) (out R, err error) {
+		r := filling{in: in, made: m}
+		v1 := read[A](&r, 0)
+		v2 := read[B](&r, 1)
+		v3 := read[C](&r, 2)
+		v4 := read[D](&r, 3)
+		v5 := read[E](&r, 4)
 		if r.err != nil {
 			return out, r.err
 		}
-		return f(v1, v2, v3, v4, v5)
-	}}
+		return m.f.(func(A, B, C, D, E) (R, error))(v1, v2, v3, v4, v5)
+	})}
 }
 
 //go:noinline
 func of6[A, B, C, D, E, F, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], f func(A, B, C, D, E, F) (R, error)) arg[R] {
-	all := joined(a.made, b.made, c.made, d.made, e.made, g.made)
-	r1, r2, r3, r4, r5, r6 := a.of, b.of, c.of, d.of, e.of, g.of
-	return arg[R]{all, func(in []float64) (out R, err error) {
-		r := filling{in: in, made: all}
-		v1 := read(&r, 0, r1)
-		v2 := read(&r, 1, r2)
-		v3 := read(&r, 2, r3)
-		v4 := read(&r, 3, r4)
-		v5 := read(&r, 4, r5)
-		v6 := read(&r, 5, r6)
+	m := joined(f, a.made, b.made, c.made, d.made, e.made, g.made)
+	return arg[R]{m.by(func(in []float64) (out R, err error) {
+		r := filling{in: in, made: m}
+		v1 := read[A](&r, 0)
+		v2 := read[B](&r, 1)
+		v3 := read[C](&r, 2)
+		v4 := read[D](&r, 3)
+		v5 := read[E](&r, 4)
+		v6 := read[F](&r, 5)
 		if r.err != nil {
 			return out, r.err
 		}
-		return f(v1, v2, v3, v4, v5, v6)
-	}}
+		return m.f.(func(A, B, C, D, E, F) (R, error))(v1, v2, v3, v4, v5, v6)
+	})}
 }
 
 //go:noinline
 func of7[A, B, C, D, E, F, G, R any](
 	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], f func(A, B, C, D, E, F, G) (R, error),
 ) arg[R] {
-	all := joined(a.made, b.made, c.made, d.made, e.made, g.made, h.made)
-	r1, r2, r3, r4, r5, r6, r7 := a.of, b.of, c.of, d.of, e.of, g.of, h.of
-	return arg[R]{all, func(in []float64) (out R, err error) {
-		r := filling{in: in, made: all}
-		v1 := read(&r, 0, r1)
-		v2 := read(&r, 1, r2)
-		v3 := read(&r, 2, r3)
-		v4 := read(&r, 3, r4)
-		v5 := read(&r, 4, r5)
-		v6 := read(&r, 5, r6)
-		v7 := read(&r, 6, r7)
+	m := joined(f, a.made, b.made, c.made, d.made, e.made, g.made, h.made)
+	return arg[R]{m.by(func(in []float64) (out R, err error) {
+		r := filling{in: in, made: m}
+		v1 := read[A](&r, 0)
+		v2 := read[B](&r, 1)
+		v3 := read[C](&r, 2)
+		v4 := read[D](&r, 3)
+		v5 := read[E](&r, 4)
+		v6 := read[F](&r, 5)
+		v7 := read[G](&r, 6)
 		if r.err != nil {
 			return out, r.err
 		}
-		return f(v1, v2, v3, v4, v5, v6, v7)
-	}}
+		return m.f.(func(A, B, C, D, E, F, G) (R, error))(v1, v2, v3, v4, v5, v6, v7)
+	})}
 }
 
 //go:noinline
 func of8[A, B, C, D, E, F, G, H, R any](
 	a arg[A], b arg[B], c arg[C], d arg[D], e arg[E], g arg[F], h arg[G], k arg[H], f func(A, B, C, D, E, F, G, H) (R, error),
 ) arg[R] {
-	all := joined(a.made, b.made, c.made, d.made, e.made, g.made, h.made, k.made)
-	r1, r2, r3, r4, r5, r6, r7, r8 := a.of, b.of, c.of, d.of, e.of, g.of, h.of, k.of
-	return arg[R]{all, func(in []float64) (out R, err error) {
-		r := filling{in: in, made: all}
-		v1 := read(&r, 0, r1)
-		v2 := read(&r, 1, r2)
-		v3 := read(&r, 2, r3)
-		v4 := read(&r, 3, r4)
-		v5 := read(&r, 4, r5)
-		v6 := read(&r, 5, r6)
-		v7 := read(&r, 6, r7)
-		v8 := read(&r, 7, r8)
+	m := joined(f, a.made, b.made, c.made, d.made, e.made, g.made, h.made, k.made)
+	return arg[R]{m.by(func(in []float64) (out R, err error) {
+		r := filling{in: in, made: m}
+		v1 := read[A](&r, 0)
+		v2 := read[B](&r, 1)
+		v3 := read[C](&r, 2)
+		v4 := read[D](&r, 3)
+		v5 := read[E](&r, 4)
+		v6 := read[F](&r, 5)
+		v7 := read[G](&r, 6)
+		v8 := read[H](&r, 7)
 		if r.err != nil {
 			return out, r.err
 		}
-		return f(v1, v2, v3, v4, v5, v6, v7, v8)
-	}}
+		return m.f.(func(A, B, C, D, E, F, G, H) (R, error))(v1, v2, v3, v4, v5, v6, v7, v8)
+	})}
 }
 
-// joined are the inputs of some args, one after the other.
+// joined are the inputs of some args, one after the other, of which f makes another.
 //
 //go:noinline
-func joined(of ...*inputs) *inputs {
-	var m inputs
+func joined(f any, of ...*inputs) *inputs {
+	m := inputs{f: f}
 	for i, one := range of {
-		m.at[i] = len(m.all)
+		m.parts[i], m.at[i] = one, len(m.all)
 		m.all = append(m.all, one.all...)
 	}
 	return &m
@@ -301,9 +303,13 @@ func sure[A, R any](f func(A) R) func(A) (R, error) {
 func itself[T any](v T) T { return v }
 
 // A result is an output that knows the type it comes from.
-type result[T any] struct {
-	shown *Output
-	in    func(T) float64
+type result[T any] struct{ shown *Output }
+
+// shows is a result whose output is the number that get makes of it.
+//
+//go:noinline
+func shows[T any](o *Output, get func(T) float64) result[T] {
+	return result[T]{o.by(get)}
 }
 
 // gives is a quantity that is itself the result.
@@ -317,14 +323,14 @@ func gives[D, E units.Dimension](name string, unit units.Unit[D, E], meaning str
 //
 //go:noinline
 func from[T any, D, E units.Dimension](get func(T) units.Quantity[D, E], name string, unit units.Unit[D, E], meaning string) result[T] {
-	return result[T]{kept(out(name, unit, meaning)), func(v T) float64 { return get(v).In(unit) }}
+	return shows(out(name, unit, meaning), func(v T) float64 { return get(v).In(unit) })
 }
 
 // stated is a number of a result that is worked out in the unit.
 //
 //go:noinline
 func stated[T any, D, E units.Dimension](get func(T) float64, name string, unit units.Unit[D, E], meaning string) result[T] {
-	return result[T]{kept(out(name, unit, meaning)), get}
+	return shows(out(name, unit, meaning), get)
 }
 
 // givesNumber is a number that is itself the result: pure, or in a unit that package units
@@ -339,7 +345,7 @@ func givesNumber(name, unit, meaning string) result[float64] {
 //
 //go:noinline
 func numberFrom[T any](get func(T) float64, name, unit, meaning string) result[T] {
-	return result[T]{kept(pure(name, unit, meaning)), get}
+	return shows(pure(name, unit, meaning), get)
 }
 
 // band is a figure of a result with its ends, named in that order, each with its meaning.
@@ -359,53 +365,60 @@ func band[T any, D, E units.Dimension](
 //
 //go:noinline
 func says[T any](get func(T) caution.List) result[T] {
-	return result[T]{kept(cautionOutput()), func(v T) float64 { return float64(set(get(v)...)) }}
+	return shows(cautionOutput(), func(v T) float64 { return float64(set(get(v)...)) })
 }
 
 // saysAlways is as says, the same whatever the result.
 //
 //go:noinline
 func saysAlways[T any](words ...string) result[T] {
-	return result[T]{kept(sentences(words...)), func(T) float64 { return float64(uint64(1)<<len(words) - 1) }}
+	return shows(sentences(words...), func(T) float64 { return float64(uint64(1)<<len(words) - 1) })
 }
 
 // entry is a function whose result is made of its inputs, and the outputs that show it.
 //
 //go:noinline
-func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R]) Function {
-	shown, in := make([]*Output, len(outputs)), make([]func(R) float64, len(outputs))
-	for i, o := range outputs {
-		shown[i], in[i] = o.shown, o.in
+func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R]) *Function {
+	f := function(name, meaning, source, of.made)
+	for _, o := range outputs {
+		f.shows(o.shown)
 	}
-	made := of.of
-	return function(name, meaning, source, of.made, shown, func(given, out []float64) error {
-		v, err := made(given)
+	m := of.made
+	f.call = func(given, out []float64) error {
+		v, err := m.of.(func([]float64) (R, error))(given)
 		if err != nil {
 			return err
 		}
-		for i, of := range in {
-			out[i] = of(v)
+		for i := range out {
+			out[i] = f.Outputs[i].of.(func(R) float64)(v)
 		}
 		return nil
-	})
-}
-
-//go:noinline
-func function(name, meaning, source string, of *inputs, shown []*Output, call func(in, out []float64) error) Function {
-	f := Function{Name: name, Meaning: meaning, Source: source, Inputs: of.all, call: call}
-	for _, o := range shown {
-		f.Outputs = append(f.Outputs, *o)
 	}
 	return f
 }
 
 //go:noinline
-func kept(o Output) *Output { return &o }
+func function(name, meaning, source string, of *inputs) *Function {
+	f := &Function{Name: name, Meaning: meaning, Source: source}
+	for _, p := range of.all {
+		f.Inputs = append(f.Inputs, *p)
+	}
+	return f
+}
+
+//go:noinline
+func (o *Output) by(of any) *Output {
+	o.of = of
+	return o
+}
+
+//go:noinline
+func (f *Function) shows(o *Output) { f.Outputs = append(f.Outputs, *o) }
 
 // heavy marks an entry whose call allocates.
 //
 //go:noinline
-func heavy(f Function) Function {
+func heavy(f *Function) *Function {
 	f.heavy = true
 	return f
 }

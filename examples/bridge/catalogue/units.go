@@ -3,16 +3,16 @@ package catalogue
 import "example.org/zymase/units"
 
 // unitsFunctions are the entries of package units.
-func unitsFunctions() []Function {
+func unitsFunctions() []*Function {
 	return append(atmospheres(), conversions()...)
 }
 
 // atmospheres are the pressures around a gauge.
-func atmospheres() []Function {
+func atmospheres() []*Function {
 	const source = "ISO 2533:1975, Standard atmosphere"
 	altitude := takes("altitude", units.Metre, "height above sea level", -500, 11000, 640)
 	place := of1(altitude.or(0), units.AtAltitude)
-	return []Function{
+	return []*Function{
 		entry("atmosphere_at_altitude", "pressure of the standard atmosphere at a height above sea level", source,
 			of1(altitude, units.AtAltitude),
 			from(units.Atmosphere.Pressure, "pressure", units.Kilopascal, "pressure of the air")),

@@ -9,7 +9,7 @@ import (
 )
 
 // waterFunctions are the entries of package water.
-func waterFunctions() []Function {
+func waterFunctions() []*Function {
 	return slices.Concat(
 		waterSalts(),
 		waterReport(),
@@ -42,12 +42,12 @@ type contents [len(mainIons)]units.MassConcentration
 
 // takesIons are the main ions of a water.
 func takesIons() arg[contents] {
-	a := arg[contents]{made: new(inputs)}
+	a := arg[contents]{new(inputs)}
 	for i, example := range [...]float64{60, 10, 20, 3, 30, 50} {
 		name := mainIons[i].Name()
 		a.made.all = append(a.made.all, in(name, units.MilligramPerLitre, name+" of the water", 0, 5000, example).or(0))
 	}
-	a.of = func(in []float64) (c contents, err error) {
+	a.made.of = func(in []float64) (c contents, err error) {
 		for i := range c {
 			c[i] = as(units.MilligramPerLitre, in[i])
 		}
@@ -108,8 +108,8 @@ func ionsOf(what string) []result[water.Profile] {
 	return append(list, from(water.Profile.Alkalinity, "alkalinity", units.MilligramPerLitreCaCO3, "alkalinity "+what))
 }
 
-func waterSalts() []Function {
-	return []Function{
+func waterSalts() []*Function {
+	return []*Function{
 		entry("salt_molar_mass", "Mass of a mole of a salt, crystal water included", atomicWeights,
 			takesSalt(), numberFrom(material.Material.MolarMass, "molar_mass", "g/mol", "mass of a mole")),
 		entry("salt_ions", "Ions and alkalinity that a mass of a salt brings to a volume of water", atomicWeights,
@@ -121,9 +121,9 @@ func waterSalts() []Function {
 	}
 }
 
-func waterReport() []Function {
+func waterReport() []*Function {
 	type balanced = water.Profile
-	return []Function{
+	return []*Function{
 		heavy(entry("water_hardness", "Hardness, residual alkalinity and balance of the ions of a water",
 			"Standard Methods 2340 B and 1030 E (recalled from memory); Kolbach, Monatsschrift für Brauerei 6 (1953) 49",
 			takesWater(),
@@ -161,7 +161,7 @@ func takesLoss() arg[water.CO2Loss] {
 		})
 }
 
-func waterEquilibria() []Function {
+func waterEquilibria() []*Function {
 	type equilibrium = water.Equilibrium
 	const under = "partial pressure of CO2"
 	free := func(s water.Species, name, meaning string) result[equilibrium] {
@@ -171,7 +171,7 @@ func waterEquilibria() []Function {
 		return numberFrom(func(e equilibrium) float64 { return e.SaturationIndex(m) }, "saturation_"+name, "", "saturation index of "+name)
 	}
 	carbon := inAKilogram(equilibrium.InorganicCarbon, "inorganic_carbon", "all inorganic carbon")
-	return []Function{
+	return []*Function{
 		heavy(entry("water_speciation", "Dissolved forms of the carbonate, saturation and CO2 pressure of a water of known pH", equilibria,
 			of1(takesKnownPH(), water.Profile.Equilibrium),
 			numberFrom(equilibrium.IonicStrength, "ionic_strength", "mol/kg", "half the sum of m z²"), carbon,

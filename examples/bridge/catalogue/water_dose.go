@@ -29,13 +29,13 @@ func takesBase() arg[material.Material] {
 }
 
 // waterDoses are acidities by titration, and doses of bases.
-func waterDoses() []Function {
+func waterDoses() []*Function {
 	type dose = water.BaseDose
 	volume := takes("volume", units.Litre, "the water", 0.001, 1e6, 60)
 	alkalinity := func(name, meaning string, least, example float64) arg[units.CalciumCarbonate] {
 		return takes(name, units.MilligramPerLitreCaCO3, meaning, least, 5000, example)
 	}
-	return []Function{
+	return []*Function{
 		entry("titratable_acidity", "Titratable acidity of a water with an acid in it, its CO2 driven out, by a convention",
 			"OIV-MA-AS313-01 (pH 7.0) and AOAC 962.12 (pH 8.2), recalled from memory; "+equilibria,
 			of5(takesAcid(), takes("amount", units.MillimolePerLitre, "pure acid in the water", 0, 1000, 40),

@@ -103,10 +103,10 @@ func takesAnalysis() arg[must.Analysis] {
 }
 
 // juiceFunctions are what is known of a juice, a must or a wine.
-func juiceFunctions() []Function {
+func juiceFunctions() []*Function {
 	type guess = must.Estimate
 	const source = juiceSource + "; " + ethanolSource
-	return []Function{
+	return []*Function{
 		heavy(entry("juice_ph_from_acidity", "Guess of the pH of a juice from its titratable acidity alone, with its band of 0.3; measure the pH where it counts",
 			"one content of salts for each fruit, fitted to half of the juices of Kumar et al. 2021 (apples) and of Migicovsky et al. (grapes)",
 			of3(picks("fruit", "whose juice", upTo(must.FromGrape)), takes("acidity", units.GramPerLitre, "titratable acidity", 0, 50, 5), takesConvention(),
@@ -168,7 +168,7 @@ type acidAmount struct {
 func amountOf(i water.Ion, mmol float64) (acidAmount, error) { return acidAmount{i, mmol}, nil }
 
 // acidBuffer is the buffer capacity of acids in water or dilute ethanol.
-func acidBuffer() Function {
+func acidBuffer() *Function {
 	anions := []water.Ion{water.Tartrate, water.Malate, water.Succinate, water.Citrate, water.Lactate, water.Acetate}
 	names := []string{"tartaric acid", "malic acid", "succinic acid", "citric acid", "lactic acid", "acetic acid"}
 	return heavy(entry("acid_buffer_capacity", "Buffer capacity of an acid, or of two, partly neutralised with lye", juiceSource+"; "+ethanolSource,

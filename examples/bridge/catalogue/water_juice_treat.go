@@ -42,12 +42,12 @@ func takesBlended() arg[pair[juice, must.Drink]] {
 }
 
 // juiceTreatments are what is done to a juice, a must or a wine, and what follows.
-func juiceTreatments() []Function {
+func juiceTreatments() []*Function {
 	const source = juiceSource + "; " + ethanolSource
 	dose := func(t treated) units.MassConcentration { return t.dose }
 	phAfter := numberFrom(func(t treated) float64 { return t.ph }, "ph_after", "", "pH after it")
 	acidityAfter := from(func(t treated) units.MassConcentration { return t.acidity }, "acidity_after", units.GramPerLitre, "titratable acidity after it")
-	return []Function{
+	return []*Function{
 		heavy(entry("juice_acid_to_ph", "Pure acid that brings a drink of measured pH and titratable acidity to a lower pH, and the acidity then", source,
 			of3(takesJuice(), takesAcid(), takesNumber("target_ph", "", "pH wanted", 2, 6, 3.3), func(j juice, a water.Acid, ph float64) (treated, error) {
 				t, err := j.WithAcid(a, must.ToPH(ph))

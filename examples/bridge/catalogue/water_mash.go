@@ -45,13 +45,13 @@ func takesMash() arg[mash.Mash] {
 }
 
 // mashFunctions are the entries of package mash.
-func mashFunctions() []Function {
+func mashFunctions() []*Function {
 	type (
 		rivals = []mash.Rival
 		dose   = mash.Adjustment
 	)
 	const low, high = "low end of its band", "high end of its band"
-	return []Function{
+	return []*Function{
 		heavy(entry("mash_ph", "pH of a mash of one or two malts, cooled, with its band; and Kolbach's of the wort beside it", mashSource,
 			of1(takesMash(), mash.Mash.Rivals),
 			numberFrom(func(r rivals) float64 { return r[0].PH.Value }, "ph", "", "the pH"), numberFrom(func(r rivals) float64 { return r[0].PH.Low }, "low", "", low),

@@ -99,14 +99,14 @@ func settle(ph float64, potassium units.MassConcentration, tartaric, malic water
 }
 
 // mustFunctions are what a juice, honey or malt usually brings, an acid by taste, and tartar in the cold.
-func mustFunctions() []Function {
+func mustFunctions() []*Function {
 	acid := func(a water.Acid, name string, example float64) arg[water.Content] {
 		return of1(takesStated(name, units.GramPerLitre, name+" acid, free and as salts", 0, 15, example),
 			func(gram float64) (water.Content, error) {
 				return asAnion(a, gram), nil
 			})
 	}
-	return []Function{
+	return []*Function{
 		heavy(entry("must_usual",
 			"pH, acidity, potassium and nitrogen that a juice, honey or malt usually gives a wash in distilled water, with the band of the pH: measure your own", usualSource,
 			of2(picks("origin", "what the wash is made of", upTo(must.FromMalt)), takes("extract", units.GramPerLitre, "solids of it in a litre of wash", 1, 900, 125), usually),

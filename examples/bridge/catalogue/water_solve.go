@@ -35,7 +35,7 @@ func takesTargets() arg[water.Request] {
 	for _, ion := range mainIons {
 		targets.made.all = append(targets.made.all, in("target_"+ion.Name(), units.MilligramPerLitre, ion.Name()+" wanted", 0, 5000, 50).or(0))
 	}
-	targets.of = takesIons().of
+	targets.made.of = takesIons().made.of
 	return of4(takesWater(), targets, takes("target_alkalinity", units.MilligramPerLitreCaCO3, "alkalinity wanted", 0, 5000, 60).or(0),
 		takes("volume", units.Litre, "the water to treat", 0.001, 1e6, 60),
 		func(p water.Profile, wanted contents, alk units.CalciumCarbonate, v units.Volume) (water.Request, error) {
@@ -76,12 +76,12 @@ func takesTotals() arg[pair[water.Totals, units.Temperature]] {
 }
 
 // waterSolve are the doses for a target.
-func waterSolve() []Function {
+func waterSolve() []*Function {
 	type (
 		blend = pair[float64, float64] // L of the water, L of pure water
 		left  = water.Dropped
 	)
-	return []Function{
+	return []*Function{
 		heavy(entry("salts_for_target", "Doses of eight usual salts that bring a water nearest to a target, fewest salts where several do",
 			"least squares with bounds, exact by complementary pivots (Lemke 1965); "+atomicWeights,
 			of1(takesTargets(), water.Solve), doseOutputs()...)),

@@ -32,14 +32,14 @@ func takesResidual() arg[water.Residual] {
 }
 
 // waterTreatment are what is done to a water, and what it may hold.
-func waterTreatment() []Function {
+func waterTreatment() []*Function {
 	type (
 		limit     = water.DrinkingLimit
 		dissolved = water.Dropped
 		dose      = water.Dechlorination
 		sold      = pair[units.MolarConcentration, material.Dose]
 	)
-	return []Function{
+	return []*Function{
 		entry("drinking_water_limit", "A limit for drinking water, of the year that the library states; not legal advice",
 			"40 CFR 141 and 143 (2015); Directive (EU) 2020/2184, values as read in 98/83/EC; WHO Guidelines for drinking-water quality",
 			takesDrinkingLimit(),
