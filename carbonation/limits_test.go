@@ -11,6 +11,7 @@ var vary = math.NaN() // a limit that goes with the other inputs; tested beside 
 // limits are the limits that the doc comments state, by function and quantity. Each
 // refusal in the tests is held to them.
 var limits = check.Limits{
+	"carbonation.BlendFor: content":                                {0.001, 50},
 	"carbonation.BlendFor: pressure":                               {vary, vary},
 	"carbonation.CarbonationRate.After: rate":                      {1e-5, 1000},
 	"carbonation.CarbonationRate.After: time":                      {0, 87600},

@@ -40,10 +40,14 @@ func MixedGasPressure(l Liquid, c units.CarbonDioxideContent, co2 units.Share, t
 // pressure, the inverse of [MixedGasPressure].
 //
 //   - Source, units, uncertainty: as [MixedGasPressure].
-//   - Range: a pressure from that of pure CO2 up to twenty times its CO2; otherwise
-//     the error is a [*units.RangeError].
+//   - Range: a content of 0.001 g/L or more, a pressure from that of pure CO2 up to twenty times
+//     its CO2; otherwise the error is a [*units.RangeError].
 func BlendFor(l Liquid, c units.CarbonDioxideContent, p units.AbsolutePressure, t units.Temperature) (units.Share, error) {
 	const fn = "carbonation.BlendFor"
+	// Without CO2 any blend that has none would do.
+	if err := limit.Check(fn, "content", c.In(units.GramCO2PerLitre), "g/L", 0.001, 50, "a blend with CO2"); err != nil {
+		return units.Share{}, err
+	}
 	alone, v, err := l.split(t, c)
 	if err != nil {
 		return units.Share{}, limit.Named(fn, err)

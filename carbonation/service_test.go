@@ -36,6 +36,11 @@ func TestMixedGas(t *testing.T) {
 	refused(t, "high", err, "pressure of the blend")
 	_, err = carbonation.MixedGasPressure(l, gramsCO2(8), percent(50), celsius(99))
 	refused(t, "hot", err, "temperature")
+	for _, none := range []float64{0, -1, 51} { // a drink without gas: no share of CO2 keeps it
+		x, err := carbonation.BlendFor(l, gramsCO2(none), kpa(1), celsius(4))
+		refused(t, "no gas", err, "content")
+		near(t, "no gas", x.In(units.Percent), 0, 0)
+	}
 	_, err = carbonation.BlendFor(l, gramsCO2(4), kpa(p-1), celsius(4))
 	refused(t, "low", err, "pressure")
 	_, err = carbonation.BlendFor(l, gramsCO2(2), kpa(1900), celsius(4))

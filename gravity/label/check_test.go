@@ -6,9 +6,9 @@ import (
 )
 
 var (
-	celsius, massPct, volPct, plato = check.Celsius, check.PercentMass, check.PercentVolume, check.Plato
-	kg, litre, percent, kcalOf      = check.Kilogram, check.Litre, check.Percent, check.Kilocalorie
-	near, unknown                   = check.Within, check.Unknown
+	celsius, volPct, plato     = check.Celsius, check.PercentVolume, check.Plato
+	kg, litre, percent, kcalOf = check.Kilogram, check.Litre, check.Percent, check.Kilocalorie
+	near, unknown              = check.Within, check.Unknown
 )
 
 func refused(t check.T, what string, err error, quantity string) {

@@ -81,8 +81,7 @@ func TestCommentsNameWhatIsThere(t *testing.T) {
 			LookupPackage: func(name string) (string, bool) { return name, true },
 			LookupSym:     func(recv, name string) bool { return true },
 		}
-		var walk func([]comment.Text)
-		walk = func(in []comment.Text) {
+		walk := func(in []comment.Text) {
 			for _, one := range in {
 				link, is := one.(*comment.DocLink)
 				if !is {

@@ -184,7 +184,7 @@ func metabolism(u *Unknowns) ferment.Metabolism {
 // with the CO2 made. The sugar used is taken out by its kinds before.
 func balance(u *Unknowns, hexose float64, s *State) (change Amounts, err error) {
 	g := grams
-	most := hexose / 10 // as far as the balance asks; it takes far less
+	most := hexose / 10 * (1 - 1e-12) // as far as the balance asks, however a unit rounds it; it takes far less
 	m := metabolism(u)
 	if s.above.Closed {
 		m.MostYeast = units.Fraction.Of(checked.Number(u.Growth * m.MostYeast.In(units.Fraction)))
@@ -193,7 +193,7 @@ func balance(u *Unknowns, hexose float64, s *State) (change Amounts, err error) 
 	sum := max(0, nitrogen[0]) + max(0, nitrogen[1]) + max(0, nitrogen[2])
 	offered := 1.0
 	if sum > most {
-		offered = most / sum * (1 - 1e-12)
+		offered = most / sum
 	}
 	held := s.amount[YeastNitrogen]*weights[N] - m.LeanNitrogen.In(units.Fraction)*s.Yeast().In(units.Gram)
 	b, err := m.Ferment(ferment.Substrate{

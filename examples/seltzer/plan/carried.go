@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -98,15 +99,112 @@ func (c *carried) deed(d deed) error {
 	return nil
 }
 
-// carry takes the batch from its base drink into its packs.
-func (m *maker) carry() (*carried, error) {
+// A pouring is the base drink with what was done to it, and each kind of pack as it is filled, without what a
+// cylinder brings.
+type pouring struct {
+	carried
+	packs []poured
+}
+
+type poured struct {
+	carried
+	steps []forward.Step // that mixed it
+	added float64        // kg
+}
+
+// pour carries the base drink into its packs; the last of them takes what there is. The drink of a pack is what is in it
+// then, and once its primer is fermented.
+func (m *maker) pour() error {
 	c := m.brewed.carried
 	c.in, c.stay = slices.Clone(c.in), slices.Clone(c.stay)
 	for _, d := range m.after {
 		if err := c.deed(d); err != nil {
-			return nil, err
+			return err
 		}
 	}
+	return m.pourOf(&c)
+}
+
+// pourOf is pour of a base.
+func (m *maker) pourOf(c *carried) error {
+	whole, err := c.state.Volume(at20)
+	if err != nil {
+		return err
+	}
+	out := &pouring{carried: *c}
+	left := whole.In(units.Litre)
+	for i := range m.batch.packed {
+		k := &m.batch.packed[i]
+		fork, part := poured{carried: *c}, min(left, k.base)
+		if i == len(m.batch.packed)-1 {
+			part = left
+		}
+		left -= part
+		if _, err := fork.do(forward.Step{Kind: forward.Transfer, Volume: litres(max(0, whole.In(units.Litre)-part))}); err != nil {
+			return err
+		}
+		fork.before = fork.state
+		if fork.steps, err = m.mixed(i, 1); err != nil {
+			return err
+		}
+		for _, st := range fork.steps {
+			more, err := fork.do(st)
+			if err != nil {
+				return err
+			}
+			fork.added += kg(more.In.Mass())
+		}
+		out.packs = append(out.packs, fork)
+		if part > 0 {
+			if k.drink, err = fork.closed(m.recipe.packs[i].primes(), m.air.Pressure()); err != nil {
+				return err
+			}
+		}
+	}
+	m.poured = out
+	return nil
+}
+
+// closed is the drink of a pack; its primer ferments in it, whatever the head-space.
+func (c poured) closed(primed bool, place units.AbsolutePressure) (gravity.Solution, error) {
+	if primed {
+		v, err := c.state.Volume(c.state.Temperature())
+		if err != nil {
+			return gravity.Solution{}, err
+		}
+		for _, st := range []forward.Step{
+			{Kind: forward.Fill, Volume: v, Capacity: v.Plus(v)}, {Kind: forward.Close, Share: units.Percent.Of(100), Pressure: place},
+			{Kind: forward.Ferment, Share: units.Percent.Of(100)},
+		} {
+			if _, err := c.do(st); err != nil {
+				return gravity.Solution{}, err
+			}
+		}
+	}
+	return c.state.Solution()
+}
+
+// listed is where each thing went, of the batch in its packs.
+func (m *maker) listed() (*carried, error) {
+	c := m.poured.carried
+	if m.recipe.base == nil {
+		m.listBase(&c)
+	}
+	added := 0.0
+	for i := range m.poured.packs {
+		fork := &m.poured.packs[i]
+		added += fork.added
+		if err := m.sourness(i, &fork.carried, fork.steps); err != nil {
+			return nil, err
+		}
+		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), fork.state.Mass()})
+	}
+	c.in = note(c.in, "flavouring and priming", added)
+	return &c, nil
+}
+
+// listBase is what left it before the packs.
+func (m *maker) listBase(c *carried) {
 	c.out = note(c.out, "boiled off", c.boiledOff)
 	if c.scale > 1e-9 {
 		c.out = note(c.out, "chalk dropped, as usual", c.scale)
@@ -122,7 +220,6 @@ func (m *maker) carry() (*carried, error) {
 		c.out = note(c.out, "ethanol lost, other products", c.lost)
 	}
 	c.out = note(c.out, "CO2 given off", c.givenOff)
-	return &c, m.packaged(&c)
 }
 
 // measured sets what is lost of the ethanol so that so much is left, kg: that of a measured yield.
@@ -135,43 +232,5 @@ func (c *carried) measured(ferment forward.Step, ethanol float64) error {
 	c.atoms = mass(forward.Ethanol, c.state.Of(forward.Ethanol))
 	c.unknowns.Lost = max(0, 100*(1-ethanol/c.atoms))
 	c.state = wash
-	return nil
-}
-
-// packaged is each kind of pack as it is filled, without what a cylinder brings; the last of
-// them takes what there is.
-func (m *maker) packaged(c *carried) error {
-	whole, err := c.state.Volume(at20)
-	if err != nil {
-		return err
-	}
-	left, added := whole.In(units.Litre), 0.0
-	for i, k := range m.batch.packed {
-		fork, part := *c, min(left, k.base)
-		if i == len(m.batch.packed)-1 {
-			part = left
-		}
-		left -= part
-		if _, err := fork.do(forward.Step{Kind: forward.Transfer, Volume: litres(max(0, whole.In(units.Litre)-part))}); err != nil {
-			return err
-		}
-		fork.before = fork.state
-		steps, err := m.mixed(i, 1)
-		if err != nil {
-			return err
-		}
-		for _, st := range steps {
-			more, err := fork.do(st)
-			if err != nil {
-				return err
-			}
-			added += kg(more.In.Mass())
-		}
-		if err := m.sourness(i, &fork, steps); err != nil {
-			return err
-		}
-		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), fork.state.Mass()})
-	}
-	c.in = note(c.in, "flavouring and priming", added)
 	return nil
 }

@@ -218,7 +218,7 @@ func (r *recipe) baseLoss() float64 {
 // baseSteps make a plan of letting a base down.
 func (m *maker) baseSteps() []makerStep {
 	return []makerStep{
-		{"place", m.boilingPoint}, {"at_hand.base", m.taken}, {"water", m.letDownWater}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"place", m.boilingPoint}, {"at_hand.base", m.taken}, {"water", m.letDownWater}, {"at_hand.base", m.pourBase}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"at_hand.base", m.baseBalance}, {"instruments", m.uncertainties}, {"prices", m.cost}, {"request", m.baseCautions},
 	}
 }
@@ -336,14 +336,20 @@ func (m *maker) atPH(state forward.State, ph, acid float64, u *forward.Unknowns)
 	return s, err
 }
 
-// baseBalance lists what goes in and what comes out.
-func (m *maker) baseBalance() (err error) {
+// pourBase carries the base into its packs.
+func (m *maker) pourBase() (err error) {
 	c := &carried{unknowns: forward.Usual()}
 	if c.state, err = m.baseState(m.batch.base.VolumeAt20().In(units.Litre)); err != nil {
 		return err
 	}
 	c.in = note(c.in, "base", kg(c.state.Mass()))
-	if err := m.packaged(c); err != nil {
+	return m.pourOf(c)
+}
+
+// baseBalance lists what goes in and what comes out.
+func (m *maker) baseBalance() error {
+	c, err := m.listed()
+	if err != nil {
 		return err
 	}
 	c.in[len(c.in)-1].What = "water, flavouring and priming"

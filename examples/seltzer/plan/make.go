@@ -50,7 +50,7 @@ func makerOf(req Request) (*maker, error) {
 	steps := []makerStep{
 		{"place", m.boilingPoint}, {"water", m.water}, {"water", m.boil}, {"must", m.must}, {"nutrient", m.feed},
 		{"water", m.acidity}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"strength", m.brew},
-		{"kettle", m.vessels}, {"strength", m.gravities}, {"acid", m.settleDown}, {"acid", m.tooFlat}, {"packs", m.packs}, {"flavour", m.flavour},
+		{"kettle", m.vessels}, {"strength", m.gravities}, {"acid", m.settleDown}, {"acid", m.tooFlat}, {"packs", m.pour}, {"packs", m.packs}, {"flavour", m.flavour},
 		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
 		{"schedule", m.schedule}, {"schedule", m.foresee}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
 	}
@@ -88,6 +88,7 @@ type maker struct {
 
 	tapped        forward.State // some of the water as it comes, once it is asked for
 	brewed        *brewing
+	poured        *pouring
 	doubts        doubts
 	salted        minerals
 	paced         *kinetics.Pace // once it is asked for
@@ -122,7 +123,7 @@ func (m *maker) boilingPoint() (err error) {
 // balance lists what goes in and what comes out, as the batch is carried forward with the
 // weights as the scale shows them.
 func (m *maker) balance() error {
-	c, err := m.carry()
+	c, err := m.listed()
 	if err != nil {
 		return err
 	}

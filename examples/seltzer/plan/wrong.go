@@ -117,15 +117,6 @@ func (m *maker) unfermented() (float64, bool) {
 	return s.Points[len(s.Points)-1].Left.In(units.GramPerLitre), true
 }
 
-// drink is the batch as planned, fermented out.
-func (m *maker) drink() (forward.State, error) {
-	c, err := m.carry()
-	if err != nil {
-		return forward.State{}, err
-	}
-	return c.state, nil
-}
-
 const gasOfSucrose = 0.51428 // Gay-Lussac's equation with atomic weights CIAAW 2021
 
 func (m *maker) foam(g *Guide) error {
@@ -168,10 +159,7 @@ func (m *maker) foam(g *Guide) error {
 }
 
 func (m *maker) haze(g *Guide) error {
-	s, err := m.drink()
-	if err != nil {
-		return err
-	}
+	s := m.poured.state
 	if index, err := s.CalciteIndex(); err == nil && m.unforeseen() == "" {
 		g.add(index > 0, "calcite's index of the drink", fmt.Sprintf("%.1f", index), "above 0 it could drop chalk; below it none")
 	}
