@@ -40,6 +40,13 @@ func reads[T any](p *Input, of func(float64) (T, error)) arg[T] {
 	})}
 }
 
+// readsNumber is an arg of one input that is its number.
+//
+//go:noinline
+func readsNumber(p *Input) arg[float64] { return arg[float64]{one(p).by(first)} }
+
+func first(in []float64) (float64, error) { return in[0], nil }
+
 //go:noinline
 func one(p *Input) *inputs { return &inputs{all: []*Input{p}} }
 
@@ -53,21 +60,23 @@ func (m *inputs) by(of any) *inputs {
 //
 //go:noinline
 func takes[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[units.Quantity[D, E]] {
-	return reads(in(name, unit, meaning, min, max, example), func(x float64) (units.Quantity[D, E], error) { return as(unit, x), nil })
+	return arg[units.Quantity[D, E]]{one(in(name, unit, meaning, min, max, example)).by(func(in []float64) (units.Quantity[D, E], error) {
+		return unit.Of(checked.Number(in[0])), nil
+	})}
 }
 
 // takesStated is a quantity as its number in the unit.
 //
 //go:noinline
 func takesStated[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[float64] {
-	return reads(in(name, unit, meaning, min, max, example), sure(same))
+	return readsNumber(in(name, unit, meaning, min, max, example))
 }
 
 // takesNumber is a pure number, or one in a unit that package units does not have.
 //
 //go:noinline
 func takesNumber(name, unit, meaning string, min, max, example float64) arg[float64] {
-	return reads(number(name, unit, meaning, min, max, example), sure(same))
+	return readsNumber(number(name, unit, meaning, min, max, example))
 }
 
 // takesTime is a time, stated in h, min, s, d or wk.
@@ -89,7 +98,7 @@ func picks[T fmt.Stringer](name, meaning string, list []T) arg[T] {
 //
 //go:noinline
 func picksBy[T any](name, meaning string, list []T, words ...string) arg[T] {
-	return reads(choice(name, meaning, words...), func(x float64) (T, error) { return list[int(x)], nil })
+	return arg[T]{one(choice(name, meaning, words...)).by(func(in []float64) (T, error) { return list[int(in[0])], nil })}
 }
 
 // or gives an arg of one input its default.
@@ -128,7 +137,9 @@ func read[T any](r *filling, i int) T {
 	of, in := r.part(i)
 	make, _ := of.(func([]float64) (T, error))
 	v, err := make(in)
-	r.refused(err)
+	if err != nil {
+		r.refused(err)
+	}
 	return v
 }
 
@@ -150,10 +161,10 @@ func (r *filling) refused(err error) {
 func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
 	m := joined(f, a.made)
 	return arg[R]{m.by(func(in []float64) (out R, err error) {
-		r := filling{in: in, made: m}
-		v1 := read[A](&r, 0)
-		if r.err != nil {
-			return out, r.err
+		of, _ := m.parts[0].of.(func([]float64) (A, error))
+		v1, err := of(in)
+		if err != nil {
+			return out, err
 		}
 		f, _ := m.f.(func(A) (R, error))
 		return f(v1)
@@ -403,7 +414,7 @@ func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R])
 			return err
 		}
 		for i := range out {
-			get, _ := f.of(i).(func(R) float64)
+			get, _ := f.gets[i].(func(R) float64)
 			out[i] = get(v)
 		}
 		return nil
@@ -424,9 +435,6 @@ func (f *Function) calls(call func(in, out []float64) error) *Function {
 	f.call = call
 	return f
 }
-
-//go:noinline
-func (f *Function) of(i int) any { return f.gets[i] }
 
 //go:noinline
 func (o *Output) by(of any) *Output {
