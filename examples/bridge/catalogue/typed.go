@@ -32,7 +32,12 @@ type inputs struct {
 //
 //go:noinline
 func reads[T any](p *Input, of func(float64) (T, error)) arg[T] {
-	return arg[T]{one(p).by(func(in []float64) (T, error) { return of(in[0]) })}
+	m := one(p)
+	m.f = of
+	return arg[T]{m.by(func(in []float64) (T, error) {
+		of, _ := m.f.(func(float64) (T, error))
+		return of(in[0])
+	})}
 }
 
 //go:noinline
@@ -121,7 +126,8 @@ type filling struct {
 //go:noinline
 func read[T any](r *filling, i int) T {
 	of, in := r.part(i)
-	v, err := of.(func([]float64) (T, error))(in)
+	make, _ := of.(func([]float64) (T, error))
+	v, err := make(in)
 	r.refused(err)
 	return v
 }
@@ -149,7 +155,8 @@ func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A) (R, error))(v1)
+		f, _ := m.f.(func(A) (R, error))
+		return f(v1)
 	})}
 }
 
@@ -163,7 +170,8 @@ func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B) (R, error))(v1, v2)
+		f, _ := m.f.(func(A, B) (R, error))
+		return f(v1, v2)
 	})}
 }
 
@@ -178,7 +186,8 @@ func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C) (R, error))(v1, v2, v3)
+		f, _ := m.f.(func(A, B, C) (R, error))
+		return f(v1, v2, v3)
 	})}
 }
 
@@ -194,7 +203,8 @@ func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B,
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D) (R, error))(v1, v2, v3, v4)
+		f, _ := m.f.(func(A, B, C, D) (R, error))
+		return f(v1, v2, v3, v4)
 	})}
 }
 
@@ -211,7 +221,8 @@ func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E],
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D, E) (R, error))(v1, v2, v3, v4, v5)
+		f, _ := m.f.(func(A, B, C, D, E) (R, error))
+		return f(v1, v2, v3, v4, v5)
 	})}
 }
 
@@ -229,7 +240,8 @@ func of6[A, B, C, D, E, F, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D, E, F) (R, error))(v1, v2, v3, v4, v5, v6)
+		f, _ := m.f.(func(A, B, C, D, E, F) (R, error))
+		return f(v1, v2, v3, v4, v5, v6)
 	})}
 }
 
@@ -250,7 +262,8 @@ func of7[A, B, C, D, E, F, G, R any](
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D, E, F, G) (R, error))(v1, v2, v3, v4, v5, v6, v7)
+		f, _ := m.f.(func(A, B, C, D, E, F, G) (R, error))
+		return f(v1, v2, v3, v4, v5, v6, v7)
 	})}
 }
 
@@ -272,7 +285,8 @@ func of8[A, B, C, D, E, F, G, H, R any](
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D, E, F, G, H) (R, error))(v1, v2, v3, v4, v5, v6, v7, v8)
+		f, _ := m.f.(func(A, B, C, D, E, F, G, H) (R, error))
+		return f(v1, v2, v3, v4, v5, v6, v7, v8)
 	})}
 }
 
@@ -305,13 +319,6 @@ func itself[T any](v T) T { return v }
 // A result is an output that knows the type it comes from.
 type result[T any] struct{ shown *Output }
 
-// shows is a result whose output is the number that get makes of it.
-//
-//go:noinline
-func shows[T any](o *Output, get func(T) float64) result[T] {
-	return result[T]{o.by(get)}
-}
-
 // gives is a quantity that is itself the result.
 //
 //go:noinline
@@ -323,14 +330,18 @@ func gives[D, E units.Dimension](name string, unit units.Unit[D, E], meaning str
 //
 //go:noinline
 func from[T any, D, E units.Dimension](get func(T) units.Quantity[D, E], name string, unit units.Unit[D, E], meaning string) result[T] {
-	return shows(out(name, unit, meaning), func(v T) float64 { return get(v).In(unit) })
+	var how any = get
+	return result[T]{out(name, unit, meaning).by(func(v T) float64 {
+		get, _ := how.(func(T) units.Quantity[D, E])
+		return get(v).In(unit)
+	})}
 }
 
 // stated is a number of a result that is worked out in the unit.
 //
 //go:noinline
 func stated[T any, D, E units.Dimension](get func(T) float64, name string, unit units.Unit[D, E], meaning string) result[T] {
-	return shows(out(name, unit, meaning), get)
+	return result[T]{out(name, unit, meaning).by(get)}
 }
 
 // givesNumber is a number that is itself the result: pure, or in a unit that package units
@@ -345,7 +356,7 @@ func givesNumber(name, unit, meaning string) result[float64] {
 //
 //go:noinline
 func numberFrom[T any](get func(T) float64, name, unit, meaning string) result[T] {
-	return shows(pure(name, unit, meaning), get)
+	return result[T]{pure(name, unit, meaning).by(get)}
 }
 
 // band is a figure of a result with its ends, named in that order, each with its meaning.
@@ -365,17 +376,18 @@ func band[T any, D, E units.Dimension](
 //
 //go:noinline
 func says[T any](get func(T) caution.List) result[T] {
-	return shows(cautionOutput(), func(v T) float64 { return float64(set(get(v)...)) })
+	return result[T]{cautionOutput().by(func(v T) float64 { return float64(set(get(v)...)) })}
 }
 
 // saysAlways is as says, the same whatever the result.
 //
 //go:noinline
 func saysAlways[T any](words ...string) result[T] {
-	return shows(sentences(words...), func(T) float64 { return float64(uint64(1)<<len(words) - 1) })
+	return result[T]{sentences(words...).by(func(T) float64 { return float64(uint64(1)<<len(words) - 1) })}
 }
 
-// entry is a function whose result is made of its inputs, and the outputs that show it.
+// entry is a function whose result is made of its inputs, and the outputs that show it. What is kept as any is
+// taken out as what was put in: the types of arg and result see to it.
 //
 //go:noinline
 func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R]) *Function {
@@ -384,17 +396,18 @@ func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R])
 		f.shows(o.shown)
 	}
 	m := of.made
-	f.call = func(given, out []float64) error {
-		v, err := m.of.(func([]float64) (R, error))(given)
+	return f.calls(func(given, out []float64) error {
+		made, _ := m.of.(func([]float64) (R, error))
+		v, err := made(given)
 		if err != nil {
 			return err
 		}
 		for i := range out {
-			out[i] = f.Outputs[i].of.(func(R) float64)(v)
+			get, _ := f.of(i).(func(R) float64)
+			out[i] = get(v)
 		}
 		return nil
-	}
-	return f
+	})
 }
 
 //go:noinline
@@ -407,13 +420,22 @@ func function(name, meaning, source string, of *inputs) *Function {
 }
 
 //go:noinline
+func (f *Function) calls(call func(in, out []float64) error) *Function {
+	f.call = call
+	return f
+}
+
+//go:noinline
+func (f *Function) of(i int) any { return f.gets[i] }
+
+//go:noinline
 func (o *Output) by(of any) *Output {
 	o.of = of
 	return o
 }
 
 //go:noinline
-func (f *Function) shows(o *Output) { f.Outputs = append(f.Outputs, *o) }
+func (f *Function) shows(o *Output) { f.Outputs, f.gets = append(f.Outputs, *o), append(f.gets, o.of) }
 
 // heavy marks an entry whose call allocates.
 //
