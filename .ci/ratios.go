@@ -48,7 +48,7 @@ var budgets = []budget{
 	{"nutrient/ferment", "FermentBalance", 520, -1, "Exp"},
 	{"examples/seltzer/batch", "Walk", 10_000, 0, ""},            // nine tenths of it the chalk of the boil
 	{"examples/seltzer/plan", "Make", 175_000, -1, ""},           // 140,000 reached, four tenths of it the days
-	{"examples/seltzer/plan", "MakeWithoutDays", 13, -1, "Walk"}, // ten is the aim, 11 reached
+	{"examples/seltzer/plan", "MakeWithoutDays", 13, -1, "Walk"}, // ten is the aim, 11 to 12 reached
 	{"examples/seltzer/plan", "Draw", 1_200, -1, "Walk"},         // 1,000 reached: a thousand worlds with their figures read, the usual one, and their plan
 }
 

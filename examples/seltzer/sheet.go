@@ -208,7 +208,7 @@ func vesselSection(p plan.Plan, s style) section {
 		if v.Temperature != units.Celsius.Of(20) {
 			note += "; " + s.volume(v.Cold) + " at " + s.temperature(units.Celsius.Of(20))
 		}
-		if v.Gravity != 1 {
+		if number(v.Gravity, 3) != number(1, 3) { // water
 			note += "; gravity " + number(v.Gravity, 4)
 		}
 		out.rows = append(out.rows, row{v.When, s.volume(v.Volume), note, "", ""}.explain(plan.FigureVolumeHot))

@@ -16,7 +16,7 @@ func uncertaintySection(p plan.Plan) section {
 		supports = "too coarse for ±0.3 % vol on a label: distil, or have it measured"
 	}
 	out := section{title: "How sure (k = 2)", rows: []row{
-		row{"strength as planned", pm(u.Planned), "from yield, sugar, scale and level", "", ""}.explain(plan.FigureUncertainty),
+		row{"strength as planned", pm(u.Planned), "from yield, sugar, scale, level and boil-off", "", ""}.explain(plan.FigureUncertainty),
 		row{"strength by two hydrometer readings", pm(u.ByHydrometer), fmt.Sprintf("division %g, and the yield: %s", u.Division, supports), "", ""}.explain(plan.FigureUncertainty),
 	}}
 	for _, c := range u.Kegs {

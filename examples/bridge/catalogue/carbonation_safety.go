@@ -68,7 +68,7 @@ func carbonationSafety() []*Function {
 	warnings := says(func(p purged) caution.List { return p.warned })
 	return []*Function{
 		entry("purge_fill_and_vent", "air left in a vessel that was filled with CO2 and vented several times", "definition: (p0/p1)^n, gas well mixed",
-			of6(vessel, takes("gauge_pressure", units.KilopascalGauge, "to which it is filled", 0, 1000, 200), reads(count("rounds", "how many times", 0, 1000, 5), sure(same)),
+			of6(vessel, takes("gauge_pressure", units.KilopascalGauge, "to which it is filled", 0, 1000, 200), readsNumber(count("rounds", "how many times", 0, 1000, 5)),
 				temperature, takesPlace(), takesRating(), fillAndVent),
 			airLeft(judges(func(p purged) carbonation.Verdict { return p.verdict }), warnings)...),
 		entry("purge_flush", "air left in a vessel through which CO2 was passed", "definition: exp(−V), gas well mixed",

@@ -18,6 +18,8 @@ type Function struct {
 
 	// call computes; its inputs are finite and inside their limits.
 	call func(in, out []float64) error
+	// gets are what makes each output of the result, where it is one for all: func(R) float64.
+	gets []any
 	// heavy marks a call that allocates (a solver over several salts).
 	heavy bool
 }

@@ -31,7 +31,7 @@ func verdictOutput() *Output {
 
 // judges is the verdict on a pressure.
 func judges[T any](get func(T) carbonation.Verdict) result[T] {
-	return shows(verdictOutput(), func(v T) float64 { return float64(get(v)) })
+	return result[T]{verdictOutput().by(func(v T) float64 { return float64(get(v)) })}
 }
 
 // cautionOutput says [carbonation.Cautions].

@@ -8,14 +8,9 @@ import (
 
 const exactUnits = "NIST Special Publication 811 (2008) appendix B; NIST Handbook 44 (2024) appendix C"
 
-// A target is an output of a conversion.
-type target[D, E units.Dimension] struct {
-	name string
-	unit units.Unit[D, E]
-}
-
-func to[D, E units.Dimension](name string, unit units.Unit[D, E]) target[D, E] {
-	return target[D, E]{name, unit}
+// to is an output of a conversion, which says what it means.
+func to[D, E units.Dimension](name string, unit units.Unit[D, E]) result[units.Quantity[D, E]] {
+	return gives(name, unit, "")
 }
 
 // named is the unit of a dimension that is found by its text only.
@@ -29,25 +24,14 @@ func named[D, E units.Dimension](of units.Unit[D, E], text string) units.Unit[D,
 
 // conversion is a function from a quantity to numbers of it in several units.
 // The input takes any unit of its dimension, so it converts each into each.
-func conversion[D, E units.Dimension](quantity string, from units.Unit[D, E], min, max, example float64, source string, targets ...target[D, E]) *Function {
+func conversion[D, E units.Dimension](
+	quantity string, from units.Unit[D, E], min, max, example float64, source string, to ...result[units.Quantity[D, E]],
+) *Function {
 	words := strings.ReplaceAll(quantity, "_", " ")
-	f := &Function{
-		Name:    "convert_" + quantity,
-		Meaning: "the same " + words + " in other units",
-		Source:  source,
-		Inputs:  []Input{*in(quantity, from, words+" to convert, in any unit", min, max, example)},
-		call: func(in, out []float64) error {
-			q := as(from, in[0])
-			for i := range targets {
-				out[i] = q.In(targets[i].unit)
-			}
-			return nil
-		},
+	for _, r := range to {
+		r.shown.Meaning = words + " in " + r.shown.Unit
 	}
-	for _, t := range targets {
-		f.shows(out(t.name, t.unit, words+" in "+t.unit.Symbol()))
-	}
-	return f
+	return entry("convert_"+quantity, "the same "+words+" in other units", source, takes(quantity, from, words+" to convert, in any unit", min, max, example), to...)
 }
 
 // conversions are between the units of package units.

@@ -50,7 +50,7 @@ func gravityScales() []*Function {
 			of1(takes("extract", units.DegreePlato, "original or apparent extract", -65, 80, 12), gravity.FromExtract),
 			gravity20, points, density),
 		entry("hydrometer_correct", "specific gravity 20/20 °C from what a hydrometer shows at a temperature", glass,
-			of4(reads(number("reading", "", "what the hydrometer shows", 0.9, 1.3, 1.046).alias("points", ofPoints), sure(same)),
+			of4(readsNumber(number("reading", "", "what the hydrometer shows", 0.9, 1.3, 1.046).alias("points", ofPoints)),
 				temperatureOf("sample", 0, 100), references(),
 				takes("strength", units.PercentVolume, "ethanol of the sample, a guess within 1 % vol", 0, 23, 4.6).or(0),
 				func(reading float64, t units.Temperature, r gravity.Reference, s units.StrengthByVolume) (gravity.Gravity, error) {

@@ -32,8 +32,20 @@ type inputs struct {
 //
 //go:noinline
 func reads[T any](p *Input, of func(float64) (T, error)) arg[T] {
-	return arg[T]{one(p).by(func(in []float64) (T, error) { return of(in[0]) })}
+	m := one(p)
+	m.f = of
+	return arg[T]{m.by(func(in []float64) (T, error) {
+		of, _ := m.f.(func(float64) (T, error))
+		return of(in[0])
+	})}
 }
+
+// readsNumber is an arg of one input that is its number.
+//
+//go:noinline
+func readsNumber(p *Input) arg[float64] { return arg[float64]{one(p).by(first)} }
+
+func first(in []float64) (float64, error) { return in[0], nil }
 
 //go:noinline
 func one(p *Input) *inputs { return &inputs{all: []*Input{p}} }
@@ -48,21 +60,23 @@ func (m *inputs) by(of any) *inputs {
 //
 //go:noinline
 func takes[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[units.Quantity[D, E]] {
-	return reads(in(name, unit, meaning, min, max, example), func(x float64) (units.Quantity[D, E], error) { return as(unit, x), nil })
+	return arg[units.Quantity[D, E]]{one(in(name, unit, meaning, min, max, example)).by(func(in []float64) (units.Quantity[D, E], error) {
+		return unit.Of(checked.Number(in[0])), nil
+	})}
 }
 
 // takesStated is a quantity as its number in the unit.
 //
 //go:noinline
 func takesStated[D, E units.Dimension](name string, unit units.Unit[D, E], meaning string, min, max, example float64) arg[float64] {
-	return reads(in(name, unit, meaning, min, max, example), sure(same))
+	return readsNumber(in(name, unit, meaning, min, max, example))
 }
 
 // takesNumber is a pure number, or one in a unit that package units does not have.
 //
 //go:noinline
 func takesNumber(name, unit, meaning string, min, max, example float64) arg[float64] {
-	return reads(number(name, unit, meaning, min, max, example), sure(same))
+	return readsNumber(number(name, unit, meaning, min, max, example))
 }
 
 // takesTime is a time, stated in h, min, s, d or wk.
@@ -84,7 +98,7 @@ func picks[T fmt.Stringer](name, meaning string, list []T) arg[T] {
 //
 //go:noinline
 func picksBy[T any](name, meaning string, list []T, words ...string) arg[T] {
-	return reads(choice(name, meaning, words...), func(x float64) (T, error) { return list[int(x)], nil })
+	return arg[T]{one(choice(name, meaning, words...)).by(func(in []float64) (T, error) { return list[int(in[0])], nil })}
 }
 
 // or gives an arg of one input its default.
@@ -121,8 +135,11 @@ type filling struct {
 //go:noinline
 func read[T any](r *filling, i int) T {
 	of, in := r.part(i)
-	v, err := of.(func([]float64) (T, error))(in)
-	r.refused(err)
+	make, _ := of.(func([]float64) (T, error))
+	v, err := make(in)
+	if err != nil {
+		r.refused(err)
+	}
 	return v
 }
 
@@ -144,12 +161,13 @@ func (r *filling) refused(err error) {
 func of1[A, R any](a arg[A], f func(A) (R, error)) arg[R] {
 	m := joined(f, a.made)
 	return arg[R]{m.by(func(in []float64) (out R, err error) {
-		r := filling{in: in, made: m}
-		v1 := read[A](&r, 0)
-		if r.err != nil {
-			return out, r.err
+		of, _ := m.parts[0].of.(func([]float64) (A, error))
+		v1, err := of(in)
+		if err != nil {
+			return out, err
 		}
-		return m.f.(func(A) (R, error))(v1)
+		f, _ := m.f.(func(A) (R, error))
+		return f(v1)
 	})}
 }
 
@@ -163,7 +181,8 @@ func of2[A, B, R any](a arg[A], b arg[B], f func(A, B) (R, error)) arg[R] {
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B) (R, error))(v1, v2)
+		f, _ := m.f.(func(A, B) (R, error))
+		return f(v1, v2)
 	})}
 }
 
@@ -178,7 +197,8 @@ func of3[A, B, C, R any](a arg[A], b arg[B], c arg[C], f func(A, B, C) (R, error
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C) (R, error))(v1, v2, v3)
+		f, _ := m.f.(func(A, B, C) (R, error))
+		return f(v1, v2, v3)
 	})}
 }
 
@@ -194,7 +214,8 @@ func of4[A, B, C, D, R any](a arg[A], b arg[B], c arg[C], d arg[D], f func(A, B,
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D) (R, error))(v1, v2, v3, v4)
+		f, _ := m.f.(func(A, B, C, D) (R, error))
+		return f(v1, v2, v3, v4)
 	})}
 }
 
@@ -211,7 +232,8 @@ func of5[A, B, C, D, E, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[E],
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D, E) (R, error))(v1, v2, v3, v4, v5)
+		f, _ := m.f.(func(A, B, C, D, E) (R, error))
+		return f(v1, v2, v3, v4, v5)
 	})}
 }
 
@@ -229,7 +251,8 @@ func of6[A, B, C, D, E, F, R any](a arg[A], b arg[B], c arg[C], d arg[D], e arg[
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D, E, F) (R, error))(v1, v2, v3, v4, v5, v6)
+		f, _ := m.f.(func(A, B, C, D, E, F) (R, error))
+		return f(v1, v2, v3, v4, v5, v6)
 	})}
 }
 
@@ -250,7 +273,8 @@ func of7[A, B, C, D, E, F, G, R any](
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D, E, F, G) (R, error))(v1, v2, v3, v4, v5, v6, v7)
+		f, _ := m.f.(func(A, B, C, D, E, F, G) (R, error))
+		return f(v1, v2, v3, v4, v5, v6, v7)
 	})}
 }
 
@@ -272,7 +296,8 @@ func of8[A, B, C, D, E, F, G, H, R any](
 		if r.err != nil {
 			return out, r.err
 		}
-		return m.f.(func(A, B, C, D, E, F, G, H) (R, error))(v1, v2, v3, v4, v5, v6, v7, v8)
+		f, _ := m.f.(func(A, B, C, D, E, F, G, H) (R, error))
+		return f(v1, v2, v3, v4, v5, v6, v7, v8)
 	})}
 }
 
@@ -305,13 +330,6 @@ func itself[T any](v T) T { return v }
 // A result is an output that knows the type it comes from.
 type result[T any] struct{ shown *Output }
 
-// shows is a result whose output is the number that get makes of it.
-//
-//go:noinline
-func shows[T any](o *Output, get func(T) float64) result[T] {
-	return result[T]{o.by(get)}
-}
-
 // gives is a quantity that is itself the result.
 //
 //go:noinline
@@ -323,14 +341,18 @@ func gives[D, E units.Dimension](name string, unit units.Unit[D, E], meaning str
 //
 //go:noinline
 func from[T any, D, E units.Dimension](get func(T) units.Quantity[D, E], name string, unit units.Unit[D, E], meaning string) result[T] {
-	return shows(out(name, unit, meaning), func(v T) float64 { return get(v).In(unit) })
+	var how any = get
+	return result[T]{out(name, unit, meaning).by(func(v T) float64 {
+		get, _ := how.(func(T) units.Quantity[D, E])
+		return get(v).In(unit)
+	})}
 }
 
 // stated is a number of a result that is worked out in the unit.
 //
 //go:noinline
 func stated[T any, D, E units.Dimension](get func(T) float64, name string, unit units.Unit[D, E], meaning string) result[T] {
-	return shows(out(name, unit, meaning), get)
+	return result[T]{out(name, unit, meaning).by(get)}
 }
 
 // givesNumber is a number that is itself the result: pure, or in a unit that package units
@@ -345,7 +367,7 @@ func givesNumber(name, unit, meaning string) result[float64] {
 //
 //go:noinline
 func numberFrom[T any](get func(T) float64, name, unit, meaning string) result[T] {
-	return shows(pure(name, unit, meaning), get)
+	return result[T]{pure(name, unit, meaning).by(get)}
 }
 
 // band is a figure of a result with its ends, named in that order, each with its meaning.
@@ -365,17 +387,18 @@ func band[T any, D, E units.Dimension](
 //
 //go:noinline
 func says[T any](get func(T) caution.List) result[T] {
-	return shows(cautionOutput(), func(v T) float64 { return float64(set(get(v)...)) })
+	return result[T]{cautionOutput().by(func(v T) float64 { return float64(set(get(v)...)) })}
 }
 
 // saysAlways is as says, the same whatever the result.
 //
 //go:noinline
 func saysAlways[T any](words ...string) result[T] {
-	return shows(sentences(words...), func(T) float64 { return float64(uint64(1)<<len(words) - 1) })
+	return result[T]{sentences(words...).by(func(T) float64 { return float64(uint64(1)<<len(words) - 1) })}
 }
 
-// entry is a function whose result is made of its inputs, and the outputs that show it.
+// entry is a function whose result is made of its inputs, and the outputs that show it. What is kept as any is
+// taken out as what was put in: the types of arg and result see to it.
 //
 //go:noinline
 func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R]) *Function {
@@ -384,17 +407,18 @@ func entry[R any](name, meaning, source string, of arg[R], outputs ...result[R])
 		f.shows(o.shown)
 	}
 	m := of.made
-	f.call = func(given, out []float64) error {
-		v, err := m.of.(func([]float64) (R, error))(given)
+	return f.calls(func(given, out []float64) error {
+		made, _ := m.of.(func([]float64) (R, error))
+		v, err := made(given)
 		if err != nil {
 			return err
 		}
 		for i := range out {
-			out[i] = f.Outputs[i].of.(func(R) float64)(v)
+			get, _ := f.gets[i].(func(R) float64)
+			out[i] = get(v)
 		}
 		return nil
-	}
-	return f
+	})
 }
 
 //go:noinline
@@ -407,13 +431,19 @@ func function(name, meaning, source string, of *inputs) *Function {
 }
 
 //go:noinline
+func (f *Function) calls(call func(in, out []float64) error) *Function {
+	f.call = call
+	return f
+}
+
+//go:noinline
 func (o *Output) by(of any) *Output {
 	o.of = of
 	return o
 }
 
 //go:noinline
-func (f *Function) shows(o *Output) { f.Outputs = append(f.Outputs, *o) }
+func (f *Function) shows(o *Output) { f.Outputs, f.gets = append(f.Outputs, *o), append(f.gets, o.of) }
 
 // heavy marks an entry whose call allocates.
 //

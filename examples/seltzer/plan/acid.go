@@ -176,7 +176,7 @@ func (m *maker) early() error {
 	if err != nil {
 		return err
 	}
-	s := c.state
+	s := c[0].state
 	st, err := m.sour(s)
 	if err != nil {
 		return err

@@ -172,14 +172,11 @@ func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 // boil finds both ends of what the boil makes of the water, with what tops it up and the salts that go in after it:
 // that of the batch's wash, by the litre of all its water.
 func (m *maker) boil() error {
-	clear, err := m.washAt(0)
+	wash, err := m.washAt(0, math.Inf(1))
 	if err != nil {
 		return err
 	}
-	rest, err := m.washAt(math.Inf(1))
-	if err != nil {
-		return err
-	}
+	clear, rest := &wash[0], &wash[1]
 	for _, end := range []struct {
 		of   *carried
 		into *water.Profile

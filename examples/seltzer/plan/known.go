@@ -19,7 +19,7 @@ func (m *maker) known() []forward.Unknown {
 	set := func(name string, half float64) { between(name, -half, half, "the request's instruments") }
 	if m.batch.fermentable > 0 {
 		set("scale", 50*m.req.Scales.Sugar.Quantity().In(units.Kilogram)/m.batch.fermentable)
-		purity := 2 * m.fermentable.Spread().In(units.Percent) // k = 2
+		purity := 2 * m.solidsSpread() // k = 2
 		between("sugar of the fermentable", -purity, purity, "package material, its spread")
 	}
 	left := 200 * m.unfermentedSpread() // k = 2
@@ -51,6 +51,16 @@ func unknown(all []forward.Unknown, name string) *forward.Unknown {
 		}
 	}
 	return nil
+}
+
+// solidsSpread is how well the sugar of the fermentable is known, %, apart from what of it the yeast leaves: its spread is
+// of both. Where that takes all of it the solids are known to a quarter of a percent (common practice, no source).
+func (m *maker) solidsSpread() float64 {
+	all, left := m.fermentable.Spread().In(units.Percent), 100*m.unfermentedSpread()
+	if left == 0 {
+		return all
+	}
+	return max(0.25, math.Sqrt(max(0, all*all-left*left)))
 }
 
 // unfermentedSpread is how well it is known what of the solids the yeast leaves, as a part of the

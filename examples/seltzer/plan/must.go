@@ -321,7 +321,7 @@ func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
 	if err != nil {
 		return err
 	}
-	if m.boiledLow, err = wash.state.Profile(); err != nil {
+	if m.boiledLow, err = wash[0].state.Profile(); err != nil {
 		return err
 	}
 	m.boiledHigh, m.plan.Water.Boiled = m.boiledLow, nil // sour: no chalk drops
@@ -380,22 +380,36 @@ func (m *maker) convention() water.Titration {
 	return water.TartaricAcid.TitratedTo(8.2)
 }
 
-// washAt is the wash before the nutrient and the yeast, with chalk that drops in the boil at a rate.
-func (m *maker) washAt(chalk float64) (*carried, error) {
+// washAt is the wash before the nutrient and the yeast, with chalk that drops in the boil at each of some rates.
+func (m *maker) washAt(rates ...float64) ([]carried, error) {
 	c, deeds, err := m.atStart()
 	if err != nil {
 		return nil, err
 	}
-	c.unknowns.Chalk = chalk
-	for _, d := range deeds {
-		if k := d.step.Kind; k == forward.Feed || k == forward.Pitch || k == forward.Ferment {
-			break
+	var out []carried
+	for i, d := range deeds {
+		switch d.step.Kind {
+		case forward.Feed, forward.Pitch, forward.Ferment:
+			return out, nil
+		case forward.Boil:
+			for _, r := range rates {
+				out = append(out, *c)
+				out[len(out)-1].unknowns.Chalk = r
+			}
 		}
-		if err := c.deed(d); err != nil {
+		if out == nil {
+			err = c.deed(d)
+		}
+		for k := range out {
+			if err == nil {
+				err = out[k].deed(deeds[i])
+			}
+		}
+		if err != nil {
 			return nil, err
 		}
 	}
-	return c, nil
+	return out, nil
 }
 
 // dissolving is the fermentable as a step of the batch, with what it brings.
