@@ -1,8 +1,6 @@
 package batch
 
 import (
-	"math"
-
 	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
@@ -283,14 +281,4 @@ func (j *job) temper(st *Step, min, max float64, why string) error {
 	}
 	j.s.t = st.Temperature
 	return nil
-}
-
-// isNaN reports a state that is none.
-func (s *State) isNaN() bool {
-	for _, n := range s.amount {
-		if math.IsNaN(n) || math.IsInf(n, 0) {
-			return true
-		}
-	}
-	return false
 }

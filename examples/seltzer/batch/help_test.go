@@ -96,3 +96,15 @@ func near(t *testing.T, what string, got, want, tol float64) {
 		t.Errorf("%s: %.10g, want %.10g ± %g", what, got, want, tol)
 	}
 }
+
+func litres(x float64) units.Volume { return units.Litre.Of(checked.Number(x)) }
+
+// isNaN reports a state that is none.
+func (s *State) isNaN() bool {
+	for _, n := range s.amount {
+		if math.IsNaN(n) || math.IsInf(n, 0) {
+			return true
+		}
+	}
+	return false
+}

@@ -158,5 +158,4 @@ var mostWithAcids = units.PercentVolume.Of(16)
 // hottest is the end of the constants of package water.
 var hottest = units.Celsius.Of(90)
 
-func grams(x float64) units.Mass    { return units.Gram.Of(checked.Number(x)) }
-func litres(x float64) units.Volume { return units.Litre.Of(checked.Number(x)) }
+func grams(x float64) units.Mass { return units.Gram.Of(checked.Number(x)) }
