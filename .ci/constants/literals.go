@@ -59,7 +59,7 @@ func literals(dir string) ([]*literal, map[string][]edit, error) {
 			if wanted != nil && !wanted[p.Filename+":"+strconv.Itoa(p.Offset)] {
 				return
 			}
-			if wanted == nil && lit.Kind == token.INT && structural(stack) {
+			if wanted == nil && (lit.Kind == token.INT && structural(stack) || besideAnError(stack)) {
 				return
 			}
 			changed := change(lit)
@@ -116,6 +116,29 @@ func structural(stack []ast.Node) bool {
 		case *ast.BlockStmt, *ast.FuncDecl:
 			return false
 		}
+	}
+	return false
+}
+
+// besideAnError tells a zero that is returned with an error: it stands for nothing, and nobody reads it.
+func besideAnError(stack []ast.Node) bool {
+	lit := stack[len(stack)-1].(*ast.BasicLit)
+	back, is := stack[len(stack)-2].(*ast.ReturnStmt)
+	if !is || len(back.Results) < 2 || strings.Trim(lit.Value, "0.") != "" {
+		return false
+	}
+	switch last := back.Results[len(back.Results)-1].(type) {
+	case *ast.Ident:
+		return strings.HasSuffix(last.Name, "err")
+	case *ast.UnaryExpr:
+		return last.Op == token.AND
+	case *ast.CallExpr:
+		f, is := last.Fun.(*ast.SelectorExpr)
+		if !is {
+			return false
+		}
+		of, is := f.X.(*ast.Ident)
+		return is && (of.Name == "limit" || of.Name == "cmp" || of.Name == "errors" || of.Name == "fmt")
 	}
 	return false
 }

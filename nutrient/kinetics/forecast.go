@@ -48,11 +48,12 @@ const surest = 1e-6
 func (f *Forecast) add(at time.Duration, used, uncertainty units.Share, least float64) error {
 	if at < 0 || at >= horizon {
 		return &units.RangeError{Func: "kinetics.Forecast.Add", Quantity: "time since the pitch", Value: at.Hours() / 24, Unit: "days", Min: 0,
-			Max: horizon.Hours() / 24}
+			Max: horizon.Hours() / 24, Source: "how far a forecast reaches"}
 	}
 	u := uncertainty.In(units.Percent)
 	if !(u >= least && u <= 50) {
-		return &units.RangeError{Func: "kinetics.Forecast.Add", Quantity: "uncertainty of the share used", Value: u, Unit: "%", Min: least, Max: 50}
+		return &units.RangeError{Func: "kinetics.Forecast.Add", Quantity: "uncertainty of the share used", Value: u, Unit: "%", Min: least, Max: 50,
+			Source: "instruments that show a ferment"}
 	}
 	w := 1 / (u * u / 1e4)
 	b := &f.bins[int(at.Hours())/binHours]

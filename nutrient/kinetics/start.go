@@ -71,7 +71,7 @@ func checkHolds(holds []Hold) error {
 	for i, h := range holds {
 		if i == 0 && h.From != 0 || i > 0 && h.From <= holds[i-1].From || h.From > horizon {
 			return &units.RangeError{Func: "kinetics.NewPace", Quantity: "time of a temperature, the first at the pitch and each after the one before it",
-				Value: h.From.Hours(), Unit: "h", Min: 0, Max: horizon.Hours()}
+				Value: h.From.Hours(), Unit: "h", Min: 0, Max: horizon.Hours(), Source: "how far a forecast reaches"}
 		}
 		if t := h.Temperature.In(units.Celsius); !(t >= coldest && t <= warmest) {
 			return &units.RangeError{Func: "kinetics.NewPace", Quantity: "temperature of the ferment", Value: t, Unit: "°C", Min: coldest, Max: warmest,

@@ -136,7 +136,8 @@ func (f *Fit) MarshalJSON() ([]byte, error) {
 // clock is a time since the pitch that was written in hours.
 func clock(hours float64) (time.Duration, error) {
 	if !(hours >= 0 && hours <= horizon.Hours()) {
-		return 0, &units.RangeError{Func: "kinetics.Forecast.UnmarshalJSON", Quantity: "time since the pitch", Value: hours, Unit: "h", Min: 0, Max: horizon.Hours()}
+		return 0, &units.RangeError{Func: "kinetics.Forecast.UnmarshalJSON", Quantity: "time since the pitch", Value: hours, Unit: "h", Min: 0, Max: horizon.Hours(),
+			Source: "how far a forecast reaches"}
 	}
 	return time.Duration(hours * float64(time.Hour)), nil
 }

@@ -24,11 +24,15 @@ type Usual struct {
 	Parts   []Constituent
 }
 
+// What a [Constituent] is that is no ion.
 const (
-	amino     = 1
-	ammonium  = 2
-	ofAcidity = 3
+	anIon = iota
+	amino
+	ammonium
+	ofAcidity
+)
 
+const (
 	// honeyOf is kg in a litre of the solution in which its pH and acidity are measured: 10 g in 75 mL, at 1.42 kg/L.
 	honeyOf = 0.010 / (0.075 + 0.010/1.42)
 )
@@ -258,7 +262,7 @@ func (f Origin) byUsual(fn string, u Usual, k float64, held contents, in water.P
 	own := contents{}
 	for _, p := range u.Parts {
 		switch p.nitrogen {
-		case 0:
+		case anIon:
 			own[p.ion] = p.Content.Value.In(units.MilligramPerLitre)
 		case ammonium:
 			own[water.Ammonium] = p.Content.Value.In(units.MilligramPerLitre) / nitrogenOfAmmonium

@@ -11,7 +11,7 @@ import (
 )
 
 // What makes entries is not inlined (go:noinline) here and in input.go and output.go: written out in each of
-// two hundred entries it made the package build twice as long and weigh more; calls are none the slower.
+// two hundred entries it made the package build twice as long and weigh more. A column runs as fast with it as without.
 
 // An arg is what a function of the library takes, and the inputs that it is made of: name,
 // unit and limits of each stand once. The type is all that is generic of it, as of a result: what they hold is
@@ -134,9 +134,9 @@ type filling struct {
 //
 //go:noinline
 func read[T any](r *filling, i int) T {
-	of, in := r.part(i)
-	make, _ := of.(func([]float64) (T, error))
-	v, err := make(in)
+	made, in := r.part(i)
+	of, _ := made.(func([]float64) (T, error))
+	v, err := of(in)
 	if err != nil {
 		r.refused(err)
 	}
