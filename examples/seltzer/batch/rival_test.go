@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/rival"
 	"example.org/zymase/units"
 )
 
@@ -42,5 +44,79 @@ func TestDrawsReachTheRivals(t *testing.T) {
 	}
 	if width := 100 * (gas.High - gas.Usual); farthest < width/2 {
 		t.Errorf("published ways part by %.1f %%, %.1f %% is drawn: more than they know", farthest, width)
+	}
+}
+
+// drawn is an unknown by its name.
+func drawn(t *testing.T, name string) Unknown {
+	t.Helper()
+	for _, k := range Known() {
+		if k.Name == name {
+			return k
+		}
+	}
+	t.Fatalf("no unknown %q", name)
+	return Unknown{}
+}
+
+// The scales of sugar on a hydrometer differ by which formula was printed on it: each published one
+// lies within what is drawn for its reading, up to the 25 °P of a strong wort.
+func TestDrawsReachTheScales(t *testing.T) {
+	reading := drawn(t, "hydrometer")
+	scales := map[string]func(float64) (units.Extract, error){
+		"NBS": rival.BrixNBS, "ASBC": rival.PlatoASBC, "Lincoln": rival.PlatoLincoln, "hyperbola": rival.PlatoHyperbola,
+	}
+	for name, scale := range scales {
+		compared := 0
+		for s := 1.004; s < 1.105; s += 0.004 {
+			extract, err := scale(s)
+			if err != nil {
+				continue // the formula ends before
+			}
+			g, err := gravity.FromExtract(extract)
+			if err != nil {
+				t.Fatal(err)
+			}
+			compared++
+			if d := (g.SG() - s) / 0.001; d < reading.Low || d > reading.High {
+				t.Errorf("%s at %.3f: %.2f thousandths from ours, drawn from %g to %g", name, s, d, reading.Low, reading.High)
+			}
+		}
+		if compared < 10 {
+			t.Errorf("%s: compared at %d gravities only", name, compared)
+		}
+	}
+}
+
+// So it is with the two tables that correct a refractometer for its warmth, where both have the
+// temperature, and with the polynomial in circulation for its scale.
+func TestDrawsReachTheRefractometers(t *testing.T) {
+	reading := drawn(t, "refractometer")
+	differences := 0
+	check := func(what string, theirs, ours units.Extract) {
+		differences++
+		if d := theirs.In(units.DegreePlato) - ours.In(units.DegreePlato); d < reading.Low || d > reading.High || d == 0 {
+			t.Errorf("%s: %.3f °Bx from ours, drawn from %g to %g", what, d, reading.Low, reading.High)
+		}
+	}
+	for _, read := range []units.Extract{units.DegreePlato.Of(10), units.DegreePlato.Of(15), units.DegreePlato.Of(20), units.DegreePlato.Of(25), units.DegreePlato.Of(30)} {
+		at := units.Celsius.Of(15)
+		crc, err1 := rival.RefractometerCorrectionCRC(read, at)
+		oiv, err2 := rival.RefractometerCorrectionOIV(read, at)
+		if err1 != nil || err2 != nil {
+			t.Fatal(err1, err2)
+		}
+		check(read.String()+" at 15 °C", oiv, crc)
+	}
+	for n := 1.334; n < 1.385; n += 0.005 {
+		theirs, err1 := rival.BrixFromIndexPolynomial(n)
+		ours, err2 := gravity.BrixFromIndex(n)
+		if err1 != nil || err2 != nil {
+			t.Fatal(err1, err2)
+		}
+		check("the polynomial", theirs, ours)
+	}
+	if differences < 10 {
+		t.Errorf("%d compared", differences)
 	}
 }
