@@ -216,8 +216,8 @@ func typicalAlone(l *literal) ([]string, error) {
 
 // farthest is the largest move of a result, in per cent of itself, of what that result commonly is
 // (the middle of its magnitudes) or of a tenth of the most that it is, whichever is more, and its
-// name. A difference of near equals is no measure, and recipes of salts can stand for one another:
-// both are left out.
+// name. A difference of near equals is no measure, nor is a time of which -1 says never, and recipes
+// of salts can stand for one another: these are left out.
 func farthest(base, lines []string) (share float64, what string) {
 	if len(base) != len(lines) {
 		return 0, "other lines"
@@ -248,7 +248,7 @@ func farthest(base, lines []string) (share float64, what string) {
 	return share, what
 }
 
-var noMeasure = regexp.MustCompile(`^salts_for_target|gauge_pressure$| (deviation|lost|left|add|difference|nitrogen_left|over_.*|.*_left|worst.*)$`)
+var noMeasure = regexp.MustCompile(`^salts_for_target|gauge_pressure$| (deviation|lost|left|add|difference|reaches|nitrogen_left|over_.*|.*_left|worst.*)$`)
 
 // result reads "function output value".
 func result(line string) (name string, v float64, ok bool) {
