@@ -3,6 +3,7 @@ package units_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/zymase/units"
@@ -88,4 +89,27 @@ func TestPropagateTooUncertain(t *testing.T) {
 		return number(0.9e18 * (units.At(x, &a).In(units.One) + units.At(x, &b).In(units.One))), nil
 	}, &a, &b)
 	isRange(t, err, "pure number", 0, 1e15)
+}
+
+// Random sampling takes independent inputs, a hundred at most; a budget does not care for correlations.
+func TestSimulateRefuses(t *testing.T) {
+	a, _ := units.Measure(units.Gram.Of(100), units.Gram.Of(1))
+	b, _ := units.Measure(units.Gram.Of(50), units.Gram.Of(2))
+	sum := func(x units.Trial) (units.Mass, error) { return units.At(x, &a).Plus(units.At(x, &b)), nil }
+	with := units.Correlation{A: &a, B: &b, R: 1}
+	m, _, err := units.Simulate(sum, 100, 1, &a, with, &b)
+	if e, is := errors.AsType[*units.StateError](err); !is || e.Func != "units.Simulate" || m != (units.MeasuredMass{}) {
+		t.Error(m, err)
+	}
+	many := make([]units.Input, 101)
+	for i := range many {
+		many[i] = &a
+	}
+	if _, _, err := units.Simulate(sum, 100, 1, many...); err == nil || !strings.Contains(err.Error(), "number of inputs 101") {
+		t.Error(err)
+	}
+	parts, err := units.Budget(sum, &a, with, &b)
+	if err != nil || len(parts) != 2 || math.Abs(parts[0].In(units.Gram)-1) > 1e-9 || math.Abs(parts[1].In(units.Gram)-2) > 1e-9 {
+		t.Error(parts, err)
+	}
 }
