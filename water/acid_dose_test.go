@@ -154,6 +154,23 @@ func TestAcidBelowTarget(t *testing.T) {
 	}
 }
 
+// An acid that would take the water beyond the ionic strength of the constants is refused for that: phosphoric
+// acid to pH 2 in a strong brine.
+func TestAcidBeyondStrength(t *testing.T) {
+	brine := water(20, map[Ion]float64{Sodium: 11000, Chloride: 16000}, 60, 0, 7.5)
+	var re *units.RangeError
+	e, err := brine.InAir()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := e.Water().AcidToPH(PhosphoricAcid, 2, litres(1), CO2Kept()); !errors.As(err, &re) {
+		t.Fatal(err)
+	}
+	if re.Quantity != "ionic strength" {
+		t.Error(re)
+	}
+}
+
 // At the pH that it has, a water takes no acid, and stays what it is: also a caustic
 // one, where a last bit of pH is much alkalinity.
 func TestNoAcid(t *testing.T) {

@@ -96,3 +96,12 @@ func TestBoiledRefuses(t *testing.T) {
 		t.Errorf("brine: %v", err)
 	}
 }
+
+// A brine at the end of the constants is not boiled, but refused for its ionic strength.
+func TestBoilBeyondStrength(t *testing.T) {
+	brine := water(20, map[Ion]float64{Sodium: 15000, Chloride: 23000}, 60, 0, 0)
+	var re *units.RangeError
+	if _, err := brine.Boiled(); !errors.As(err, &re) || re.Quantity != "ionic strength" {
+		t.Error(err)
+	}
+}

@@ -65,6 +65,9 @@ func TestSold(t *testing.T) {
 	if _, err := LacticAcid.Dose(units.Mole.Of(1), all[0]); !stateError(err) {
 		t.Error(err)
 	}
+	if _, err := LacticAcid.Dose(units.Mole.Of(1), material.Gypsum()); !stateError(err) {
+		t.Error(err)
+	}
 	if _, err := PhosphoricAcid.Dose(units.Mole.Of(-1), all[0]); !refused(err) {
 		t.Error(err)
 	}
