@@ -131,11 +131,12 @@ func (m *maker) pourOf(c *carried) error {
 	if err != nil {
 		return err
 	}
-	out := &pouring{carried: *c}
+	out := &pouring{carried: *c, packs: make([]poured, len(m.batch.packed))}
 	left := whole.In(units.Litre)
 	for i := range m.batch.packed {
 		k := &m.batch.packed[i]
-		fork, part := poured{carried: *c}, min(left, k.base)
+		fork, part := &out.packs[i], min(left, k.base)
+		fork.carried = *c
 		if i == len(m.batch.packed)-1 {
 			part = left
 		}
@@ -154,7 +155,6 @@ func (m *maker) pourOf(c *carried) error {
 			}
 			fork.added += kg(more.In.Mass())
 		}
-		out.packs = append(out.packs, fork)
 		if part > 0 {
 			if k.drink, err = fork.closed(m.recipe.packs[i].primes(), m.air.Pressure()); err != nil {
 				return err
