@@ -48,7 +48,9 @@ func TestNoPartIsMoreThanTheWhole(t *testing.T) {
 		"inverted":                func() (Material, error) { return InvertSyrup(units.Percent.Of(70), over) },
 		"fermentable share":       func() (Material, error) { return Juice(units.DegreePlato.Of(12), over) },
 		"share":                   func() (Material, error) { return Mix(Ingredient{Sucrose(), over}) },
-		"sum of the shares":       func() (Material, error) { return Mix(Ingredient{Sucrose(), half}, Ingredient{Fructose(), units.Percent.Of(50.5)}) },
+		"sum of the shares": func() (Material, error) {
+			return Mix(Ingredient{Sucrose(), half}, Ingredient{Fructose(), units.Percent.Of(50.5)})
+		},
 	} {
 		_, err := f()
 		if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Quantity != quantity || e.Max < 100 || e.Max > 100.0001 {
