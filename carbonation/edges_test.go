@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/dioxide"
 	"example.org/zymase/units"
@@ -66,6 +67,16 @@ func TestEdgesOfCautions(t *testing.T) {
 	}
 }
 
+// A head-space of 1.99 % when it was filled is little, though the drink makes room as it cools.
+func TestLittleAsFilled(t *testing.T) {
+	f := filling(3)
+	f.Volume, f.Temperature = litre(0.345*(1-0.0199)), celsius(20)
+	p := at(t, closed(t, bottle(), f), 4)
+	if !p.Cautions.Has(carbonation.LittleHeadspace) || p.HeadspaceShare.In(units.Percent) < 2 {
+		t.Errorf("%v, %v", p.HeadspaceShare, p.Cautions)
+	}
+}
+
 // The difference that Compare gives is that of the contents it gives.
 func TestCompareDifference(t *testing.T) {
 	beer := ok2(carbonation.DrinkOf(volPct(5), plato(4)))
@@ -107,6 +118,10 @@ func TestLimitsThatVary(t *testing.T) {
 	least, most = limitsOf(carbonation.Crash(seltzer(t), celsius(20), celsius(4), carbonation.Fermenter{Drink: litre(2)}, units.Atmosphere{}))
 	near(t, "Crash", least, 2e-6, 1e-18)
 	near(t, "Crash", most, 2000, 0)
+	// Water swells from 4 °C to 0 °C: a millilitre over 20 L is too little.
+	least, most = limitsOf(carbonation.Crash(ok[gravity.Solution](t)(carbonation.DrinkOf(units.StrengthByVolume{}, units.Extract{})), celsius(4), celsius(0), carbonation.Fermenter{Drink: litre(20), Headspace: litre(0.001)}, units.Atmosphere{}))
+	near(t, "Crash in the cold", least, 2e-6, 1e-18)
+	near(t, "Crash in the cold", most, 20020, 0)
 	// A wort must make a fifth more gas than is wanted.
 	least, _ = limitsOf(carbonation.PrimeWithWort(wortOf(t, 1.004), percent(50), gramsCO2(5), gramsCO2(1), units.MassConcentration{}, litre(1)))
 	near(t, "wort", least, 6, 1e-12)

@@ -7,6 +7,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
@@ -36,6 +37,15 @@ func TestAerated(t *testing.T) {
 			t.Errorf("no error at %v, %v", bad.t, bad.p)
 		}
 	}
+}
+
+// The ends of what is held in air: what the liquid gives off alone, and four bar.
+func TestAeratedLimits(t *testing.T) {
+	l := liquid(t, 0, 0)
+	_, _, err := l.Aerated(kpa(401), celsius(20))
+	e := check.OutOfRange(t, "too much", err, "pressure")
+	near(t, "most", e.Max, 400, 0)
+	near(t, "least", e.Min, vapours(t, l, 20), 1e-12)
 }
 
 // A vessel that is held by what is in it is the one that was filled: CO2 alone in a keg, and
@@ -109,6 +119,29 @@ func TestHoldRefuses(t *testing.T) {
 	} {
 		if f() == nil {
 			t.Errorf("%s: no error", name)
+		}
+	}
+}
+
+// What can be held goes with the vessel, as [carbonation.Vessel.Hold] says: 100 g of CO2 in a litre of it,
+// 20 g of each other gas.
+func TestHoldLimits(t *testing.T) {
+	drink := ok[gravity.Solution](t)(carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.Extract{}))
+	v := carbonation.Vessel{Capacity: litre(2)}
+	for what, c := range map[string]struct {
+		litres      float64
+		gases       carbonation.Gases
+		least, most float64
+	}{
+		"volume of liquid": {0, carbonation.Gases{}, 1e-9, 2},
+		"CO2":              {1, carbonation.Gases{CO2: units.Gram.Of(201)}, 0, 200},
+		"nitrogen":         {1, carbonation.Gases{Nitrogen: units.Gram.Of(41)}, 0, 40},
+		"oxygen":           {1, carbonation.Gases{Oxygen: units.Gram.Of(41)}, 0, 40},
+	} {
+		_, err := v.Hold(drink, litre(c.litres), c.gases, units.Atmosphere{})
+		e := check.OutOfRange(t, what, err, what)
+		if e.Min != c.least || e.Max != c.most {
+			t.Errorf("%s: %g to %g, want %g to %g", what, e.Min, e.Max, c.least, c.most)
 		}
 	}
 }

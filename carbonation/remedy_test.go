@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
@@ -97,6 +98,11 @@ func TestRemediesNeverFull(t *testing.T) {
 	f.Volume, f.Temperature = units.Millilitre.Of(345), celsius(-2)
 	_, err := closed(t, strong, f).WarmestWithin()
 	refused(t, "full in the cold", err, "head-space at −2 °C")
+	keg := carbonation.Vessel{Capacity: litre(19), Rating: units.BarGauge.Of(9)} // in which a litre would be room enough
+	full := f
+	full.Volume = keg.Capacity
+	_, err = keg.MostContent(seltzer(t), full, celsius(20), units.Atmosphere{})
+	near(t, "of a full keg", check.OutOfRange(t, "full keg", err, "head-space of the flat drink").Value, 0, 0)
 	_, err = strong.MostContent(seltzer(t), f, celsius(20), units.Atmosphere{})
 	refused(t, "full of a flat drink", err, "head-space of the flat drink")
 	// Above 20 bar there is no figure to hold against a rating that is higher still.

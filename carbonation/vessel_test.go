@@ -234,6 +234,20 @@ func TestBeyondComputed(t *testing.T) {
 	}
 }
 
+// A state is beyond what is computed from 20 bar on, no sooner.
+func TestBeyondFromTheHighest(t *testing.T) {
+	last := 0.0
+	for content := 12.0; content < 14; content += 0.005 {
+		p := at(t, closed(t, bottle(), filling(content)), 60)
+		if p.AtLeast {
+			near(t, "the last one before", last, 2000, 3)
+			return
+		}
+		last = p.Pressure.In(units.Kilopascal)
+	}
+	t.Errorf("not beyond at %g kPa", last)
+}
+
 func TestWorstCase(t *testing.T) {
 	f := filling(5.7)
 	f.SugarLeft = gramsPerLitre(12)

@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/units"
 )
 
@@ -93,6 +94,16 @@ func TestSucroseDensityRefuses(t *testing.T) {
 	for _, rho := range []float64{998.2, 1412.3, math.NaN()} {
 		_, err := gravity.SucroseExtract(kgm3(rho), celsius(20))
 		refused(t, "density", err, "density")
+	}
+}
+
+// The densities it takes end at those of water and of 80 % mass.
+func TestSucroseExtractLimits(t *testing.T) {
+	for _, rho := range []float64{900, 1500} {
+		_, err := gravity.SucroseExtract(kgm3(rho), celsius(20))
+		e := check.OutOfRange(t, "density", err, "density")
+		near(t, "least", e.Min, ok[units.Density](t)(gravity.SucroseDensity(plato(0), celsius(20))).In(units.KilogramPerCubicMetre), 1e-9)
+		near(t, "most", e.Max, ok[units.Density](t)(gravity.SucroseDensity(plato(80), celsius(20))).In(units.KilogramPerCubicMetre), 1e-9)
 	}
 }
 

@@ -37,6 +37,7 @@ func TestFloorWithMinerals(t *testing.T) {
 	model, _ := dry.DensityUncertainty()
 	near(t, "what yeast leaves", squares(u(pure), model.In(units.KilogramPerCubicMetre)/998.2), 0.3*2.74*(1.0097/0.9982-1)/50.5, 0.00001)
 	near(t, "minerals", squares(u(at(0, 0, 1)), u(pure)), math.Hypot(0.00075/math.Sqrt(12), 0.0001/2), 0.00001)
+	near(t, "minerals, from salt to salt", squares(u(at(0, 10, 10)), u(pure)), 10*0.0001, 0.00001) // as GravityWith says
 	near(t, "together", u(at(0.03, 0.3, 0.7)), 0.0003, 0.00005)
 
 	for _, c := range []struct {

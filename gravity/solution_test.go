@@ -235,6 +235,7 @@ func TestSolutionRefuses(t *testing.T) {
 	refused(t, "Ferment", err, "extract used")
 	_, _, err = s.Ferment(kg(1), gravity.Yield{})
 	refused(t, "Ferment", err, "ethanol yield")
+	near(t, "the first kind", inKg(solution(t, 9, 1, 0).ExtractOf(gravity.AsSucrose)), 1, 0)
 	if s.ExtractOf(-1) != (units.Mass{}) || s.ExtractOf(5) != (units.Mass{}) {
 		t.Error("extract of an unknown kind")
 	}

@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/units"
 )
 
@@ -116,4 +117,19 @@ func ExampleSolution_MarshalJSON() {
 	// Output:
 	// {"water":"57.1 kg","extract":{"sucrose":"4.6 kg"},"ethanol":"0 kg"} <nil>
 	// <nil> true
+}
+
+// The state of a ferment is of 100 kg of wort, to rounding.
+func TestFermentationOfAnotherMass(t *testing.T) {
+	text, err := json.Marshal(ok[gravity.Fermentation](t)(gravity.FromOriginalAndApparent(plato(12), plato(3), gravity.BallingYield())))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, water := range []string{"87.5 kg", "88.5 kg"} {
+		var f gravity.Fermentation
+		err := json.Unmarshal([]byte(strings.Replace(string(text), `"water":"88 kg"`, `"water":"`+water+`"`, 1)), &f)
+		e := check.OutOfRange(t, water, err, "mass of the wort")
+		near(t, "least", e.Min, 100, 1e-9)
+		near(t, "most", e.Max, 100, 1e-9)
+	}
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/check"
 	"example.org/zymase/units"
 )
 
@@ -18,6 +19,17 @@ func ExampleYield_Blend() {
 }
 
 // The masses of a blend balance as those of its parts do, and its ends are its parts.
+// A blend is taken for the larger part: that of glucose reaches to 60 % mass (CRC Handbook), where
+// that of sucrose goes on.
+func TestBlendIsItsLargerPart(t *testing.T) {
+	y, o := gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose)
+	_, err := y.Blend(o, percent(51)).OriginalExtract(massPct(20), plato(50))
+	e := check.OutOfRange(t, "more glucose", err, "original extract")
+	near(t, "least", e.Min, 0, 0)
+	near(t, "most", e.Max, 60, 0)
+	ok[units.Extract](t)(y.Blend(o, percent(49)).OriginalExtract(massPct(20), plato(50)))
+}
+
 func TestBlend(t *testing.T) {
 	malt, wash := gravity.BallingYield(), gravity.SugarWashYield(gravity.AsGlucose)
 	for _, part := range []float64{0, 17, 100} {

@@ -102,6 +102,7 @@ func TestWashYieldOfMix(t *testing.T) {
 	if err != nil || dry.Fermentable() != (units.Mass{}) || inKg(dry.ExtractOf(gravity.AsDextrin)) != 1 {
 		t.Errorf("%v %v", dry, err)
 	}
+	near(t, "glycerol to succinic acid", inKg(dry.ExtractOf(gravity.AsGlycerol))/inKg(dry.ExtractOf(gravity.AsOrganicAcid)), 3.16/0.67, 1e-9) // Pasteur 1860, recalled from memory
 	near(t, "glycerol and acids", inKg(dry.ExtractOf(gravity.AsGlycerol))+inKg(dry.ExtractOf(gravity.AsOrganicAcid)), inKg(made.Residue), 1e-15)
 }
 

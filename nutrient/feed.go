@@ -93,7 +93,7 @@ const (
 
 // ceilings tracks how much of each limit for wine is used up.
 type ceilings struct {
-	known  []law.Limit // of the law asked
+	law    law.Jurisdiction
 	limits []law.Limit // of the sources so far
 	used   []float64   // g/L of what is weighed
 	met    []bool      // a dose is under it
@@ -105,21 +105,23 @@ func newCeilings(fn string, j law.Jurisdiction, offers []Offer) (ceilings, error
 			return ceilings{}, limit.Named(fn, err)
 		}
 	}
-	known, err := law.Limits(j, law.Unlisted, law.Wine)
-	return ceilings{known: known}, limit.Named(fn, err)
+	_, err := j.MarshalText()
+	return ceilings{law: j}, limit.Named(fn, err)
 }
 
 // find returns the place of the limit that covers s, or -1.
 func (c *ceilings) find(s law.Substance) int {
-	covers := func(l law.Limit) bool { return slices.Contains(l.Covers, s) }
-	if i := slices.IndexFunc(c.limits, covers); i >= 0 {
+	if i := slices.IndexFunc(c.limits, func(l law.Limit) bool { return slices.Contains(l.Covers, s) }); i >= 0 {
 		return i
 	}
-	i := slices.IndexFunc(c.known, covers)
-	if i < 0 {
+	if s == law.Unlisted {
 		return -1
 	}
-	c.limits = append(c.limits, c.known[i])
+	known, err := law.Limits(c.law, s, law.Wine)
+	if err != nil || len(known) == 0 { // law and group were read
+		return -1
+	}
+	c.limits = append(c.limits, known[0])
 	c.used, c.met = append(c.used, 0), append(c.met, false)
 	return len(c.limits) - 1
 }

@@ -20,6 +20,14 @@ func TestNameErrorIsShort(t *testing.T) {
 	}
 }
 
+// One choice is a choice.
+func TestNameErrorOfOne(t *testing.T) {
+	e := &units.NameError{Func: "f", What: "law", Name: "x", Choices: []string{"EU"}}
+	if got, want := e.Error(), `f: unknown law "x"; one of EU`; got != want {
+		t.Errorf("got %s, want %s", got, want)
+	}
+}
+
 func ExampleNameError() {
 	var how units.Rounding
 	err := json.Unmarshal([]byte(`"upward"`), &how)

@@ -163,6 +163,7 @@ func TestRangeError(t *testing.T) {
 		{units.RangeError{Func: "f", Quantity: "q", Value: 8, Min: 7.5, Max: 7.25}, "f: q 8 where nothing is possible: at least 7.5, at most 7.25"},
 		{units.RangeError{Func: "f", Quantity: "q", Value: 8, Min: math.Inf(-1), Max: 7}, "f: q 8 above 7"},
 		{units.RangeError{Func: "f", Quantity: "q", Value: math.NaN(), Min: math.Inf(-1), Max: 7}, "f: q NaN is not a finite number up to 7"},
+		{units.RangeError{Func: "f", Quantity: "q", Value: 200.0 / 3, Max: 7}, "f: q 66.6666666667 outside 0 to 7"}, // twelve digits are enough here
 	} {
 		if got := c.e.Error(); got != c.want {
 			t.Errorf("got  %s\nwant %s", got, c.want)

@@ -117,3 +117,13 @@ func TestAcidByLabel(t *testing.T) {
 func percent(x float64) units.Share { return units.Percent.Of(checked.Number(x)) }
 
 func stateError(err error) bool { _, is := errors.AsType[*units.StateError](err); return is }
+
+// An acid is sold as a hundredth of a per cent of itself to all of it.
+func TestSoldLimits(t *testing.T) {
+	for _, percent := range []float64{0.009, 100.5} {
+		_, err := LacticAcid.AsSold(units.Percent.Of(checked.Number(percent)), units.Density{})
+		if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Quantity != "share of acid" || r.Min != 0.01 || r.Max != 100 {
+			t.Errorf("%v %%: %v", percent, err)
+		}
+	}
+}

@@ -15,11 +15,13 @@ import (
 
 type literal struct {
 	file       string
+	decl       string // the function or declaration it stands in
 	line       int
 	start, end int
 	old, new   string
 	typ        string // empty: it must stay a constant
 	verdict    string
+	reason     *reason
 	built      bool // into the one binary
 	counts     bool // a constant that is used as a whole number
 }
@@ -59,14 +61,14 @@ func literals(dir string) ([]*literal, map[string][]edit, error) {
 			if wanted != nil && !wanted[p.Filename+":"+strconv.Itoa(p.Offset)] {
 				return
 			}
-			if wanted == nil && (lit.Kind == token.INT && structural(stack) || besideAnError(stack)) {
+			if wanted == nil && (lit.Kind == token.INT && structural(stack) || besideAnError(info, stack)) {
 				return
 			}
 			changed := change(lit)
 			if changed == "" {
 				return
 			}
-			l := &literal{file: p.Filename, line: p.Line, start: p.Offset, end: p.Offset + len(lit.Value), old: lit.Value, new: changed}
+			l := &literal{file: p.Filename, decl: declOf(stack), line: p.Line, start: p.Offset, end: p.Offset + len(lit.Value), old: lit.Value, new: changed}
 			if !constant(stack) {
 				of := typeOf(info, stack)
 				if lit.Kind == token.STRING {
@@ -95,6 +97,44 @@ func literals(dir string) ([]*literal, map[string][]edit, error) {
 	return all, edits, nil
 }
 
+// declOf is the name of the function (of a method: Type.Method) or the declaration around the end of the stack.
+func declOf(stack []ast.Node) string {
+	switch d := stack[1].(type) {
+	case *ast.FuncDecl:
+		if d.Recv == nil {
+			return d.Name.Name
+		}
+		of := d.Recv.List[0].Type
+		for {
+			switch x := of.(type) {
+			case *ast.StarExpr:
+				of = x.X
+			case *ast.IndexExpr:
+				of = x.X
+			case *ast.IndexListExpr:
+				of = x.X
+			case *ast.Ident:
+				return x.Name + "." + d.Name.Name
+			default:
+				return d.Name.Name
+			}
+		}
+	case *ast.GenDecl:
+		switch spec := stack[2].(type) {
+		case *ast.ValueSpec:
+			for k, v := range spec.Values {
+				if v == stack[3] && k < len(spec.Names) {
+					return spec.Names[k].Name
+				}
+			}
+			return spec.Names[0].Name
+		case *ast.TypeSpec:
+			return spec.Name.Name
+		}
+	}
+	return ""
+}
+
 // structural tells a whole number that indexes, sizes or parses rather than computes.
 func structural(stack []ast.Node) bool {
 	lit := stack[len(stack)-1]
@@ -121,26 +161,18 @@ func structural(stack []ast.Node) bool {
 }
 
 // besideAnError tells a zero that is returned with an error: it stands for nothing, and nobody reads it.
-func besideAnError(stack []ast.Node) bool {
+func besideAnError(info *types.Info, stack []ast.Node) bool {
 	lit := stack[len(stack)-1].(*ast.BasicLit)
 	back, is := stack[len(stack)-2].(*ast.ReturnStmt)
 	if !is || len(back.Results) < 2 || strings.Trim(lit.Value, "0.") != "" {
 		return false
 	}
-	switch last := back.Results[len(back.Results)-1].(type) {
-	case *ast.Ident:
-		return strings.HasSuffix(last.Name, "err")
-	case *ast.UnaryExpr:
-		return last.Op == token.AND
-	case *ast.CallExpr:
-		f, is := last.Fun.(*ast.SelectorExpr)
-		if !is {
-			return false
-		}
-		of, is := f.X.(*ast.Ident)
-		return is && (of.Name == "limit" || of.Name == "cmp" || of.Name == "errors" || of.Name == "fmt")
+	last := back.Results[len(back.Results)-1]
+	if id, is := last.(*ast.Ident); is {
+		return strings.HasSuffix(id.Name, "err")
 	}
-	return false
+	fails := types.Universe.Lookup("error").Type().Underlying().(*types.Interface)
+	return types.Implements(info.TypeOf(last), fails)
 }
 
 // firstID is the number of the first literal of a package, where several stand in one binary.

@@ -92,7 +92,7 @@ func TestLabelTolerance(t *testing.T) {
 		_, err := label.Tolerance(label.EUOther, volPct(v))
 		refused(t, "strength", err, "strength")
 	}
-	for v, want := range map[float64]float64{4.64: 4.6, 4.66: 4.7, -1: 0, 120: 100, math.NaN(): 0, math.Inf(1): 100} {
+	for v, want := range map[float64]float64{4.64: 4.6, 4.66: 4.7, 0.44: 0.4, -1: 0, 120: 100, math.NaN(): 0, math.Inf(1): 100} {
 		near(t, "label", label.Strength(volPct(v)).In(units.PercentVolume), want, 1e-12)
 	}
 }

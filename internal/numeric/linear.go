@@ -11,6 +11,12 @@ var ErrInfeasible = errors.New("no point satisfies all constraints")
 // ErrUnbounded reports that the least value is minus infinity.
 var ErrUnbounded = errors.New("the least value has no bound")
 
+// nought is the size below which a number of a linear program counts as zero.
+const nought = 1e-9
+
+// mostPivots is where [Linear] gives up; Bland's pivots end by themselves but for rounding.
+const mostPivots = 10000
+
 // Linear returns x ≥ 0 with the least c·x for which a·x ≤ b in each row. Rows should
 // be scaled so that their numbers are near 1: what is below 1e-9 counts as zero.
 //
@@ -19,109 +25,93 @@ var ErrUnbounded = errors.New("the least value has no bound")
 //     it ends.
 func Linear(c []float64, a [][]float64, b []float64) ([]float64, error) {
 	n, m := len(c), len(b)
-	// Columns: x, a slack for each row, an artificial for each row with b < 0, right side.
-	columns := n + m
-	for i := range m {
-		if b[i] < 0 {
-			columns++
-		}
-	}
+	// Columns: x, a slack for each row, right side. A row with b < 0 is turned round and has an
+	// artificial variable in its base, which has no column, since it never comes back.
+	right := n + m
 	t := make([][]float64, m)
 	base := make([]int, m)
-	next := n + m
 	for i := range m {
-		t[i] = make([]float64, columns+1)
-		sign := 1.0
+		t[i] = make([]float64, right+1)
+		copy(t[i], a[i])
+		t[i][n+i], t[i][right], base[i] = 1, b[i], n+i
 		if b[i] < 0 {
-			sign = -1
-		}
-		for j := range n {
-			t[i][j] = sign * a[i][j]
-		}
-		t[i][n+i] = sign
-		t[i][columns] = sign * b[i]
-		base[i] = n + i
-		if sign < 0 {
-			t[i][next], base[i] = 1, next
-			next++
+			turn(t[i])
+			base[i] = right + i
 		}
 	}
-	cost := make([]float64, columns)
-	for j := n + m; j < columns; j++ {
-		cost[j] = 1
+	cost := make([]float64, right+m)
+	for j := range m {
+		cost[right+j] = 1
 	}
-	worth, err := simplex(t, base, cost, columns)
-	if err != nil {
+	if err := simplex(t, base, cost, right); err != nil {
 		return nil, err
 	}
-	if worth > 1e-9 {
+	var worth float64
+	for i, k := range base {
+		worth += cost[k] * t[i][right]
+	}
+	if worth > nought {
 		return nil, ErrInfeasible
 	}
-	for i, k := range base { // an artificial left at zero must not grow again
-		for j := 0; k >= n+m && j < n+m; j++ {
-			if math.Abs(t[i][j]) > 1e-9 {
-				pivot(t, base, i, j)
-				break
-			}
+	for i, k := range base {
+		if k >= right { // an artificial at zero must not grow again: its slack, of the other sign, takes its place
+			turn(t[i])
+			base[i] = k - m
 		}
 	}
 	clear(cost)
 	copy(cost, c)
-	if _, err := simplex(t, base, cost, n+m); err != nil {
+	if err := simplex(t, base, cost, right); err != nil {
 		return nil, err
 	}
 	x := make([]float64, n)
 	for i, j := range base {
 		if j < n {
-			x[j] = math.Max(0, t[i][columns])
+			x[j] = math.Max(0, t[i][right])
 		}
 	}
 	return x, nil
 }
 
-// simplex pivots the tableau to the least cost among the first columns, and returns it.
-func simplex(t [][]float64, base []int, cost []float64, columns int) (float64, error) {
-	const eps = 1e-9
-	right := len(cost)
-	for range 10000 {
-		enter := -1
-		for j := 0; j < columns; j++ {
+func turn(row []float64) {
+	for j := range row {
+		row[j] = -row[j]
+	}
+}
+
+// simplex pivots the tableau to the least cost.
+func simplex(t [][]float64, base []int, cost []float64, right int) error {
+	for range mostPivots {
+		enter := right
+		for j := range right {
 			reduced := cost[j]
 			for i, k := range base {
 				reduced -= cost[k] * t[i][j]
 			}
-			if reduced < -eps {
+			if reduced < -nought {
 				enter = j
 				break
 			}
 		}
-		if enter < 0 {
-			sum := 0.0
-			for i, k := range base {
-				sum += cost[k] * t[i][right]
-			}
-			return sum, nil
+		if enter == right {
+			return nil
 		}
-		leave := -1
-		for i := range t {
-			if t[i][enter] <= eps {
+		leave := len(t)
+		var least float64
+		for i, row := range t {
+			if row[enter] <= nought {
 				continue
 			}
-			if leave < 0 {
-				leave = i
-				continue
-			}
-			d := t[i][right]/t[i][enter] - t[leave][right]/t[leave][enter]
-			if d < 0 || d == 0 && base[i] < base[leave] {
-				leave = i
+			if r := row[right] / row[enter]; leave == len(t) || r < least || r == least && base[i] < base[leave] {
+				leave, least = i, r
 			}
 		}
-		if leave < 0 {
-			return 0, ErrUnbounded
+		if leave == len(t) {
+			return ErrUnbounded
 		}
 		pivot(t, base, leave, enter)
 	}
-	return 0, ErrNoConvergence
+	return ErrNoConvergence
 }
 
 // pivot brings a column into the base of a row.

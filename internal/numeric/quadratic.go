@@ -1,6 +1,9 @@
 package numeric
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Quadratic finds the minimum of ½xᵀHx + cᵀx with x >= 0 and Cx <= d, where H is
 // positive semidefinite. It is made once for a size and used again; Solve allocates
@@ -44,9 +47,9 @@ func (p *Quadratic) Linear() []float64 { return p.c }
 func (p *Quadratic) Bounds() []float64 { return p.d }
 
 const (
-	smallPivot = 1e-9
-	// ties in the ratio test are broken by a larger pivot, then by lower index
-	tieRatio = 1e-12
+	smallPivot = 1e-9  // below it a number of the table counts as zero
+	tieRatio   = 1e-12 // ratios so near, as a part of one and themselves, are equal; an artificial variable so small is none
+	mostRounds = 50    // pivots for each column, after which it gives up
 )
 
 // Solve finds the minimum into X, Slope and Y. The error is [ErrInfeasible] where
@@ -56,38 +59,33 @@ const (
 func (p *Quadratic) Solve() error {
 	p.start()
 	k, w := p.size, p.size+2
-	enter := -1
+	p.Pivots = 0
 	// The artificial variable makes every row non-negative at first.
-	worst, row := 0.0, -1
+	row := k
 	for i := range k {
-		if v := p.table[i*w+k+1]; v < worst {
-			worst, row = v, i
+		if v := p.table[i*w+k+1]; v < 0 && (row == k || v < p.table[row*w+k+1]) {
+			row = i
 		}
 	}
-	p.Pivots = 0
-	if row >= 0 {
-		leave := p.basic[row]
-		p.pivot(row, k)
-		enter = p.partner(leave)
+	if row < k {
+		col := k
 		for {
-			p.Pivots++
-			if p.Pivots > 50*(k+1) {
-				return ErrNoConvergence
-			}
-			col := p.column(enter)
-			row = p.ratio(col)
-			if row < 0 {
-				if p.artificial() <= tieRatio {
-					break // degenerate: the artificial variable is zero already
-				}
-				return ErrInfeasible
-			}
-			leave = p.basic[row]
+			leave := p.basic[row]
 			p.pivot(row, col)
 			if leave == 2*k {
 				break
 			}
-			enter = p.partner(leave)
+			p.Pivots++
+			if p.Pivots > mostRounds*len(p.free) {
+				return ErrNoConvergence
+			}
+			col = slices.Index(p.free, p.partner(leave))
+			if row = p.ratio(col); row == k {
+				if at := slices.Index(p.basic, 2*k); p.table[at*w+k+1] <= tieRatio {
+					break // degenerate: the artificial variable is zero already
+				}
+				return ErrInfeasible
+			}
 		}
 	}
 	p.read()
@@ -127,19 +125,13 @@ func (p *Quadratic) partner(v int) int {
 	return v - p.size
 }
 
-func (p *Quadratic) column(v int) int {
-	for j, f := range p.free {
-		if f == v {
-			return j
-		}
-	}
-	return -1
-}
-
-// ratio returns the row that first reaches zero as the column's variable grows.
+// ratio returns the row that first reaches zero as the column's variable grows, or the
+// number of rows where none does. Of equal ones it is that of the artificial variable,
+// then that with the largest pivot, then the first.
 func (p *Quadratic) ratio(col int) int {
 	k, w := p.size, p.size+2
-	best, at, size := math.Inf(1), -1, 0.0
+	best, at := math.MaxFloat64, k
+	var size float64
 	for i := range k {
 		t := p.table[i*w+col]
 		if t >= -smallPivot {
@@ -147,7 +139,7 @@ func (p *Quadratic) ratio(col int) int {
 		}
 		r := max(0, p.table[i*w+k+1]) / -t
 		switch {
-		case at < 0, r < best-tieRatio*(1+best),
+		case at == k, r < best-tieRatio*(1+best),
 			r <= best+tieRatio*(1+best) && (p.basic[i] == 2*k || -t > size && p.basic[at] != 2*k):
 			best, at, size = min(r, best), i, -t
 		}
@@ -172,28 +164,18 @@ func (p *Quadratic) pivot(r, col int) {
 		}
 		other[col] = 0
 		j := 0
-		for ; j+4 <= len(row) && j+4 <= len(other); j += 4 {
+		for ; j+4 <= w; j += 4 {
 			a, b := other[j:j+4:j+4], row[j:j+4:j+4]
 			a[0] += f * b[0]
 			a[1] += f * b[1]
 			a[2] += f * b[2]
 			a[3] += f * b[3]
 		}
-		for ; j < len(row) && j < len(other); j++ {
+		for ; j < w; j++ {
 			other[j] += f * row[j]
 		}
 	}
 	p.basic[r], p.free[col] = p.free[col], p.basic[r]
-}
-
-// artificial returns the value of the artificial variable.
-func (p *Quadratic) artificial() float64 {
-	for i, v := range p.basic {
-		if v == 2*p.size {
-			return p.table[i*(p.size+2)+p.size+1]
-		}
-	}
-	return 0
 }
 
 // Direction fills dx with how X moves for each unit that variable j, which is zero,
@@ -201,7 +183,7 @@ func (p *Quadratic) artificial() float64 {
 // constraint moves. Otherwise it returns false.
 func (p *Quadratic) Direction(j int, dx []float64) bool {
 	n, k, w := p.N, p.size, p.size+2
-	col := p.column(k + j)
+	col := slices.Index(p.free, k+j)
 	if col < 0 {
 		return false
 	}

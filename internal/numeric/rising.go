@@ -14,18 +14,15 @@ func Rising(f func(float64) (float64, error), start, growth, most, tol float64) 
 		}
 		return y
 	}
-	if y := at(0); failed != nil || y >= 0 {
-		return 0, failed
-	}
-	low, high := 0.0, min(start, most)
+	var low, high float64
 	for at(high) < 0 && failed == nil {
 		if high == most {
 			return most, ErrBracket
 		}
-		low, high = high, min(growth*high, most)
+		low, high = high, min(max(start, growth*high), most)
 	}
-	if failed != nil {
-		return 0, failed
+	if failed != nil || high == low {
+		return low, failed
 	}
 	// f is below zero at low and not at high: there is a root.
 	x, _ := Root(at, low, high, tol)

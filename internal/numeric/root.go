@@ -19,7 +19,7 @@ const mostSteps = 200
 
 // Root returns x in [a, b] where f changes sign, to within tol of x, or as near
 // as float64 comes. f(a) and f(b) must have different signs, otherwise the error
-// is [ErrBracket].
+// is [ErrBracket]; it is [ErrNoConvergence] where 200 steps do not do.
 //
 //   - Source: R. P. Brent, Algorithms for Minimization without Derivatives (1973)
 //     chapter 4 (inverse quadratic interpolation, secant and bisection; always

@@ -76,6 +76,7 @@ func TestRootIsBrents(t *testing.T) {
 		"small":     func(x float64) float64 { return 1e-3 * (x*x - 2) },
 		"flat":      func(x float64) float64 { return math.Pow(x-0.3, 9) },
 		"steep":     func(x float64) float64 { return math.Expm1(20 * (x - 1.2)) },
+		"steeper":   func(x float64) float64 { return math.Expm1(25.4 * (x - 0.08)) },
 		"pole":      func(x float64) float64 { return 1/(x+1.001) - 3 },
 		"wavy":      func(x float64) float64 { return math.Sin(9*x) + 3*(x-0.4) },
 		"logarithm": func(x float64) float64 { return math.Log(x+1.0001) - 0.2 },
@@ -84,7 +85,7 @@ func TestRootIsBrents(t *testing.T) {
 		"fourth":    func(x float64) float64 { return x*x*x*math.Abs(x) - 1e-12 },
 	} {
 		for _, tol := range []float64{0, 1e-12, 1e-6, 1e-2} {
-			for _, ends := range [][2]float64{{-1, 2}, {2, -1}, {-1, 3.7}} {
+			for _, ends := range [][2]float64{{-1, 2}, {2, -1}, {-1, 3.7}, {-1, 5.4}} {
 				want := zero(f, ends[0], ends[1], tol)
 				var got []float64
 				if _, err := numeric.Root(func(x float64) float64 { got = append(got, x); return f(x) }, ends[0], ends[1], tol); err != nil {
@@ -99,6 +100,29 @@ func TestRootIsBrents(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// Where a function has two values only, Brent's procedure halves; every number is then exact, and so is what is tried to
+// the last place of float64: near 1.95 it ends where half the bracket is 2⁻⁵¹ of the place, one halving after 2⁻⁵⁰.
+func TestRootHalvesToTheLastPlace(t *testing.T) {
+	f := func(x float64) float64 { return math.Copysign(1, x-1.95) }
+	var got []float64
+	x, err := numeric.Root(func(x float64) float64 { got = append(got, x); return f(x) }, 0, 4, 0)
+	if want := zero(f, 0, 4, 0); err != nil || math.Abs(x-1.95) > 0x1p-50 || !slices.Equal(got, want) {
+		t.Errorf("%v, %v: tried %v, Brent tries %v", x, err, got, want)
+	}
+}
+
+// After j halvings of [0, 1] half the bracket is 2^−(j+1): a width of 2⁻¹⁹⁹ is met after 199 of them, which the 200th
+// step finds, and 2⁻²⁰⁰ is not, in 200 steps, by hand.
+func TestRootGivesUp(t *testing.T) {
+	f := func(x float64) float64 { return math.Copysign(1, x-1e-300) }
+	if x, err := numeric.Root(f, 0, 1, 0x1p-199); err != nil || x > 0x1p-199 {
+		t.Error(x, err)
+	}
+	if x, err := numeric.Root(f, 0, 1, 0x1p-200); !errors.Is(err, numeric.ErrNoConvergence) || x != 0 {
+		t.Error(x, err)
 	}
 }
 

@@ -48,6 +48,10 @@ func (f Tank) BufferFor(salt material.Material, floor float64) (BufferDose, erro
 	var like doseCurve
 	with := c
 	for i, m := range c.upTo {
+		if i > 0 && f.AcidsKnown {
+			mmol[i] = mmol[0]
+			continue
+		}
 		mmol[i], err = solveDose(fn, b, floor, c.around(allUsed), &like, func(dose float64) acidity.Liquid {
 			with.start = b.in(c.start, dose)
 			return with.acidity(with.balance(m, allUsed), allUsed)
@@ -101,7 +105,11 @@ func solveDose(fn string, b *buffer, target float64, s acidity.Surroundings, lik
 		var next float64
 		switch {
 		case curve.known():
-			next = curve.dose(0)
+			var moved float64
+			if next, moved = curve.settling(0); curve.n > 2 && moved*b.charge() <= sameCharge && next > dose && next < most {
+				*like = curve
+				return next, nil
+			}
 		case like.known():
 			next = x + like.dose(0) - like.dose(lack)
 		default: // as if no buffer took any of its charge back

@@ -9,6 +9,7 @@ import (
 	"example.org/zymase/internal/check"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 	"pgregory.net/rapid"
@@ -55,6 +56,30 @@ func TestBufferForEachMetabolism(t *testing.T) {
 			check.Near(t, b.String()+" "+c.what, c.got.In(units.Gram), want, tol, "alone")
 		}
 	}
+}
+
+// With the acids known every figure is the usual one, of dose, pH and correction, and none has a range.
+func TestAcidsKnown(t *testing.T) {
+	f := hall(material.DiammoniumPhosphate())
+	known := f
+	known.AcidsKnown = true
+	one := func(what string, with, without evidence.Figure[float64]) {
+		t.Helper()
+		check.Near(t, what, with.Value, without.Value, 1e-9, "the same")
+		if with.Low != with.Value || with.High != with.Value || without.Low >= without.High {
+			t.Errorf("%s: %v, %v", what, with, without)
+		}
+	}
+	grams := func(d BufferDose) evidence.Figure[float64] {
+		return evidence.Figure[float64]{Value: d.Mass.Value.In(units.Gram), Low: d.Mass.Low.In(units.Gram), High: d.Mass.High.In(units.Gram)}
+	}
+	salt := material.TrisodiumCitrate()
+	one("dose", grams(check.Must(known.BufferFor(salt, 4))), grams(check.Must(f.BufferFor(salt, 4))))
+	one("pH", check.Must(known.At(end)).PH, check.Must(f.At(end)).PH)
+	half := units.Percent.Of(50)
+	with, without := check.Must(known.Correct(salt, half, 2.8, 3.2)), check.Must(f.Correct(salt, half, 2.8, 3.2))
+	one("correction", grams(with.Dose), grams(without.Dose))
+	one("pH at the end", with.End, without.End)
 }
 
 // 900 mg/L of nitrogen as sulfate sets 64 mmol/L of H+ free; 20 g/L of citrate hold the

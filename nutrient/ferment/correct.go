@@ -59,6 +59,10 @@ func (f Tank) Correct(salt material.Material, used units.Share, measured, target
 	var like doseCurve
 	var out Correction
 	for i, m := range c.upTo {
+		if i > 0 && f.AcidsKnown {
+			mmol[i], nowPH[i], endPH[i] = mmol[0], nowPH[0], endPH[0]
+			continue
+		}
 		foreseen := c.acidity(c.balance(m, x), x)
 		now, err := foreseen.AtPH(measured, c.around(x))
 		if err != nil {

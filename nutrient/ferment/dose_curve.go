@@ -1,5 +1,7 @@
 package ferment
 
+import "math"
+
 // doseCurve is the newest points of a curve of dose, mmol/L, by the charge that is lacking,
 // mEq/L, no two at one charge. The zero value knows none.
 type doseCurve struct {
@@ -31,15 +33,25 @@ func (c *doseCurve) add(mmol, lack float64) {
 func (c *doseCurve) known() bool { return c.n > 1 }
 
 // dose is where the polynomial of dose by charge through the points has a charge.
+func (c *doseCurve) dose(at float64) float64 {
+	mmol, _ := c.settling(at)
+	return mmol
+}
+
+// settling is dose, and how far the newest point took it from the polynomial through the others.
 //
 //   - Source: E. H. Neville, J. Indian Math. Soc. 20 (1934) 87, iterated linear
 //     interpolation (recalled from memory).
-func (c *doseCurve) dose(at float64) float64 {
+func (c *doseCurve) settling(at float64) (mmol, moved float64) {
 	y := c.mmol
 	for k := 1; k < c.n; k++ {
 		for i := c.n - 1; i >= k; i-- {
 			y[i] += (y[i] - y[i-1]) * (at - c.lack[i]) / (c.lack[i] - c.lack[i-k])
 		}
 	}
-	return y[c.n-1]
+	mmol = y[c.n-1]
+	if c.n > 1 {
+		moved = math.Abs(mmol - y[c.n-2])
+	}
+	return mmol, moved
 }

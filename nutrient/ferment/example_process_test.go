@@ -48,13 +48,6 @@ func ExampleTank_Course() {
 	// 50 % of the sugar is used when the nitrogen is gone; hold the pH above 3.5 and pitch below 8.3
 }
 
-// The pH at the end alone, in a third of the time.
-func ExampleTank_PH() {
-	end, _ := hall().PH(units.Percent.Of(100))
-	fmt.Printf("%.1f\n", end)
-	// Output: 2.9
-}
-
 // One point of the course: what is in the liquid at the end.
 func ExampleTank_At() {
 	p, _ := hall().At(units.Percent.Of(100))

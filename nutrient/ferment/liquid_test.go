@@ -114,19 +114,6 @@ func TestFermentOfBrine(t *testing.T) {
 	}
 }
 
-// PH is that of At, and refuses what At refuses.
-func TestPHIsThatOfAt(t *testing.T) {
-	f := hall(material.DiammoniumPhosphate())
-	for _, used := range []float64{0, 1.0 / 3, 1} {
-		if got, want := check.Must(f.PH(amount.Share(used))), check.Must(f.At(amount.Share(used))).PH.Value; got != want {
-			t.Errorf("%v: %v, not %v", used, got, want)
-		}
-	}
-	if v, err := f.PH(units.Percent.Of(101)); err == nil || v != 0 {
-		t.Errorf("%v, %v", v, err)
-	}
-}
-
 // The ammonium, phosphate and potassium of the water feed the yeast like any other: all of
 // them are used when they are short.
 func TestWaterFeedsTheYeast(t *testing.T) {

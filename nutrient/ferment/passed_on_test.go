@@ -27,7 +27,7 @@ func TestErrorsOfAFermentArePassedOn(t *testing.T) {
 
 	for what, f := range map[string]func() (any, error){
 		"pH of a brine":                func() (any, error) { return sea.At(end) },
-		"PH of a brine":                func() (any, error) { return sea.PH(end) },
+		"a share above all":            func() (any, error) { return hall(material.AmmoniumSulfate()).At(units.Percent.Of(101)) },
 		"buffer for a brine":           func() (any, error) { return sea.BufferFor(material.BakingSoda(), 3.5) },
 		"a brine corrected":            func() (any, error) { return sea.Correct(material.BakingSoda(), half, 3, 3.5) },
 		"all buffer in a drop":         func() (any, error) { return dry.BufferFor(material.BakingSoda(), 3.5) },

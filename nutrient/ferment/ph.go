@@ -50,20 +50,12 @@ func (f *fermenting) rests(m Metabolism, used float64) (water.Equilibrium, error
 	return a.Rest(s)
 }
 
-func (f *fermenting) pH(m Metabolism, used float64) (float64, error) {
-	e, err := f.rests(m, used)
-	if err != nil {
-		return 0, err
-	}
-	return e.PH(), nil
-}
-
 // span is the pH with the usual, the most and the least acids, and the liquid with the usual ones.
 func (f *fermenting) span(used float64) (evidence.Figure[float64], water.Equilibrium, error) {
 	var v [3]float64
 	var usual water.Equilibrium
 	for i, m := range f.upTo {
-		if used == 0 && i > 0 { // no acids are made yet
+		if i > 0 && (used == 0 || f.AcidsKnown) { // at zero no acids are made yet
 			v[i] = v[0]
 			continue
 		}

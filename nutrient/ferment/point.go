@@ -41,33 +41,17 @@ type Point struct {
 //     takes up is counted as if it took all. Ethanol makes acids weaker as
 //     [water.Profile.WithEthanol] counts it, above 16 % vol as at 16.
 func (f Tank) At(used units.Share) (Point, error) {
-	c, err := f.whenUsed("ferment.Tank.At", used)
+	const fn = "ferment.Tank.At"
+	if err := limit.Check(fn, "share of the sugar used", used.In(units.Percent), "%", 0, 100, "a part of the sugar"); err != nil {
+		return Point{}, err
+	}
+	c, err := f.checked(fn)
 	if err != nil {
-		return Point{}, limit.Named("ferment.Tank.At", err)
+		return Point{}, limit.Named(fn, err)
 	}
 	c.like = new(water.Series)
 	p, err := c.at(used.In(units.Percent) / 100)
-	return p, limit.Named("ferment.Tank.At", err)
-}
-
-// PH returns the pH when a share of the sugar is used, with the usual acids: that of
-// [Tank.At] in a third of its time. Source, range, errors and uncertainty are those of
-// [Tank.At].
-func (f Tank) PH(used units.Share) (float64, error) {
-	c, err := f.whenUsed("ferment.Tank.PH", used)
-	if err != nil {
-		return 0, limit.Named("ferment.Tank.PH", err)
-	}
-	ph, err := c.pH(c.Metabolism, used.In(units.Percent)/100)
-	return ph, limit.Named("ferment.Tank.PH", err)
-}
-
-// whenUsed is the ferment, checked together with a share of its sugar.
-func (f Tank) whenUsed(fn string, used units.Share) (fermenting, error) {
-	if err := limit.Check(fn, "share of the sugar used", used.In(units.Percent), "%", 0, 100, "a part of the sugar"); err != nil {
-		return fermenting{}, err
-	}
-	return f.checked(fn)
+	return p, limit.Named(fn, err)
 }
 
 func (f *fermenting) at(used float64) (Point, error) {

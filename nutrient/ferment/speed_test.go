@@ -42,7 +42,7 @@ func BenchmarkFermentBalance(b *testing.B) {
 	c := check.Must(hall(material.DiammoniumPhosphate()).checked("test"))
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := c.pH(c.Metabolism, 1); err != nil {
+		if _, err := c.rests(c.Metabolism, 1); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -68,7 +68,7 @@ func TestHotPathsAllocateNothing(t *testing.T) {
 	var p water.Profile
 	for what, f := range map[string]func(){
 		"balance": func() { check.Must(m.Ferment(in)) },
-		"pH":      func() { check.Must(c.pH(m, 1)) },
+		"pH":      func() { check.Must(c.rests(m, 1)) },
 		"need":    func() { check.Must(nutrient.NeedBySugar(units.GramPerLitre.Of(80), nutrient.HighDemand)) },
 		"water":   func() { p = check.Must(water.NewProfile(warm, units.CalciumCarbonate{})) },
 	} {

@@ -56,7 +56,7 @@ func TestWashUnderThinAir(t *testing.T) {
 	f := hall(material.AutolysedYeast())
 	f.Feed = nil
 	f.Buffer = material.BakingSoda().Dose(units.Gram.Of(15))
-	low := check.Must(f.PH(units.Share{}))
+	low := check.Must(f.At(units.Share{})).PH.Value
 	air := check.Must(units.AtAltitude(units.Metre.Of(3000)))
 	f.Pressure = air.Pressure()
 	high := check.Must(f.At(units.Share{}))
@@ -64,6 +64,6 @@ func TestWashUnderThinAir(t *testing.T) {
 	check.Near(t, "CO2", high.Gas.In(units.Kilopascal), 420e-6*70.109, 1e-5, "420 µmol a mole")
 	// A vessel that is to hold a pressure is closed on the air of sea level.
 	f.Pressure = units.Kilopascal.Of(250)
-	check.Near(t, "sealed", check.Must(f.PH(units.Share{})), low, 1e-9, "the air before it is closed")
+	check.Near(t, "sealed", check.Must(f.At(units.Share{})).PH.Value, low, 1e-9, "the air before it is closed")
 	check.Near(t, "sealed", check.Must(f.At(units.Share{})).Gas.In(units.Kilopascal), 420e-6*101.325, 1e-9, "sea level")
 }

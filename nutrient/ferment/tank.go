@@ -22,6 +22,7 @@ type Tank struct {
 	Additions   int                    // the feed goes in as [nutrient.StageShares] says; 0 is 1, all with the yeast
 	Buffer      material.Dose          `json:",omitzero"` // one of [Buffers]; zero is none
 	Metabolism  Metabolism             // the zero value is [UsualMetabolism]
+	AcidsKnown  bool                   `json:",omitzero"` // the acids are those of the Metabolism, without their spread: what is a range otherwise is one value
 	Temperature units.Temperature      // of the ferment
 	Pressure    units.AbsolutePressure // of the gas above it; zero is 101.325 kPa
 }

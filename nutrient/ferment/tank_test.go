@@ -66,7 +66,8 @@ func TestEndPHByHand(t *testing.T) {
 	f.Metabolism = UsualMetabolism()
 	f.Metabolism.Succinic, f.Metabolism.Acetic, f.Metabolism.Lactic = units.Share{}, units.Share{}, units.Share{}
 	c := check.Must(f.checked("test"))
-	got := check.Must(c.pH(f.Metabolism, 1))
+	rest := check.Must(c.rests(f.Metabolism, 1))
+	got := rest.PH()
 	acid := 0.067 / 14.007 / c.water // mol in a litre of the water that it is in
 	h := acid
 	for range 100 {
@@ -229,7 +230,7 @@ func TestCourse(t *testing.T) {
 	}
 	// What the caution says of that sixth: half of the buffer, below 7.
 	f.Buffer.Mass = units.Gram.Of(25)
-	if pH := check.Must(f.PH(amount.Share(1.0 / 6))); pH >= 7 {
+	if pH := check.Must(f.At(amount.Share(1.0 / 6))).PH.Value; pH >= 7 {
 		t.Errorf("pH %.2f at a sixth", pH)
 	}
 	f.Buffer.Mass = units.Gram.Of(21)

@@ -9,7 +9,8 @@ import (
 // Stalled says whether the readings show a ferment that has stopped short, and since when:
 // after a tenth of the sugar and before it is nearly all used, two spans of twelve hours or
 // more, one after the other, in each of which less than 4 % of the sugar a day went. It takes
-// three readings at least: none alone makes a stall.
+// three readings at least: none alone makes a stall. One that shows 3 % of the sugar less used than the one
+// before carries a wrong time, as sugar does not come back, and does not count.
 //
 //   - Uncertainty: chosen figures. Of the 41 measured ferments of internal/ferments it calls
 //     the three that stopped, worts at 42 °C, a day or two after they did, and no other.
@@ -26,8 +27,8 @@ func (f *Forecast) Stalled() (since time.Duration, stalled bool) {
 		switch {
 		case !begun || used < least || used > most:
 			flat = 0
-		case hour-fromHour < span:
-			continue // too close to tell: the span goes on
+		case hour-fromHour < span || used < fromUsed-sharedError:
+			continue // too close to tell, or from earlier, by a wrong clock, as sugar does not come back: the span goes on
 		case (used-fromUsed)/(hour-fromHour)*24 >= aDay:
 			flat = 0
 		default:

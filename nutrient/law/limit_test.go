@@ -10,6 +10,7 @@ import (
 	"example.org/zymase/internal/check"
 	"example.org/zymase/units"
 	"example.org/zymase/units/evidence"
+	"example.org/zymase/units/material"
 )
 
 // The law's number, its exact conversion and its printed figure.
@@ -139,6 +140,35 @@ func TestLimitReads(t *testing.T) {
 	for places, want := range map[int]int32{-3: 0, 0: 0, 30: -30, 99: -30} {
 		if got := l.GramsPerLitre(places).Exponent(); got != want {
 			t.Errorf("%d places: exponent %d, want %d", places, got, want)
+		}
+	}
+}
+
+// What is weighed for 0.6 mg/L of thiamine, by atomic weights to five digits (CIAAW, abridged
+// 2021): C12H17N4OS is 265.355, C12H17ClN4OS·HCl 337.263.
+func TestWeighed(t *testing.T) {
+	const (
+		C, H, N, O, S, Cl = 12.011, 1.008, 14.007, 15.999, 32.06, 35.45
+		vitamin           = 12*C + 17*H + 4*N + O + S
+	)
+	l := check.Must(Limits(EU, thiamine, Wine))[0]
+	check.Near(t, "hydrochloride", l.Weighed().In(units.MilligramPerLitre), 0.6*(vitamin+H+2*Cl)/vitamin, 5e-5, "atomic weights; the library rounds both to 0.01")
+	l = check.Must(Limits(EU, AmmoniumPhosphate, Wine))[0]
+	check.Near(t, "phosphate", l.Weighed().In(units.GramPerLitre), 1, 0, "the limit itself")
+}
+
+// Thiamine is what is mostly thiamine, a salt of zinc what is over a hundredth zinc: a vitamin on
+// a carrier, or yeast rich in zinc, has no limit of its own here.
+func TestSubstanceOf(t *testing.T) {
+	for _, c := range []struct {
+		of   material.Composition
+		want Substance
+	}{
+		{material.Composition{Thiamine: check.Percent(50.5)}, thiamine}, {material.Composition{Thiamine: check.Percent(49.5)}, Unlisted},
+		{material.Composition{Zinc: check.Percent(1.5)}, zinc}, {material.Composition{Zinc: check.Percent(0.97)}, Unlisted},
+	} {
+		if got := SubstanceOf(check.Must(material.ByLabel("one's own", c.of))); got != c.want {
+			t.Errorf("%v thiamine, %v zinc: %v, want %v", c.of.Thiamine, c.of.Zinc, got, c.want)
 		}
 	}
 }

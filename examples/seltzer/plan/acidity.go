@@ -40,10 +40,13 @@ func (m *maker) acidity() error {
 		if err != nil {
 			return named("buffer.salt", b.Salt, err)
 		}
-		if a.EndUnbuffered, err = f.PH(units.Percent.Of(100)); err != nil {
+		bare := f
+		bare.AcidsKnown = true // its range is printed nowhere
+		end, err := bare.At(units.Percent.Of(100))
+		if err != nil {
 			return err
 		}
-		a.Floor = b.Floor
+		a.EndUnbuffered, a.Floor = end.PH.Value, b.Floor
 		dose, err := f.BufferFor(salt, b.Floor)
 		if err != nil {
 			if r, ok := errors.AsType[*units.RangeError](err); ok && r.Quantity == "ionic strength" {
@@ -87,10 +90,12 @@ func (m *maker) acidity() error {
 	m.course = f
 	start := a.Points[0].PH
 	if clear != nil {
-		for i := range a.Points {
-			if a.Points[i].Clear, err = clear.PH(a.Points[i].Used); err != nil {
-				return err
-			}
+		other, err := clear.Course(courseSteps)
+		if err != nil {
+			return err
+		}
+		for i, p := range other.Points {
+			a.Points[i].Clear = p.PH.Value
 		}
 		start, a.EndClear = max(start, a.Points[0].Clear), a.Points[courseSteps].Clear
 	}
@@ -163,7 +168,7 @@ func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 	}
 	if w := m.plan.Water.Boiled; w != nil && !w.Scale.IsZero() {
 		other := f
-		other.Water = m.boiledHigh
+		other.Water, other.AcidsKnown = m.boiledHigh, true // its ranges are printed nowhere
 		clear = &other
 	}
 	return f, clear, nil

@@ -15,7 +15,7 @@ type carried struct {
 	state    forward.State
 	before   forward.State // the base of a pack, before anything joins it
 	unknowns forward.Unknowns
-	like     water.Series
+	like     *water.Series // once there is a step; shared with the forks of this
 
 	in, stay, out []Line
 
@@ -39,8 +39,11 @@ func (m *maker) atStart() (*carried, []deed, error) {
 
 // do carries the state through a step.
 func (c *carried) do(st forward.Step) (forward.Left, error) {
+	if c.like == nil {
+		c.like = new(water.Series)
+	}
 	var room [1]forward.State
-	states, left, err := forward.Walk(room[:0], []forward.Step{st}, c.state, &c.unknowns, &c.like)
+	states, left, err := forward.Walk(room[:0], []forward.Step{st}, c.state, &c.unknowns, c.like)
 	if err != nil {
 		return left, err
 	}
@@ -131,11 +134,12 @@ func (m *maker) pourOf(c *carried) error {
 	if err != nil {
 		return err
 	}
-	out := &pouring{carried: *c}
+	out := &pouring{carried: *c, packs: make([]poured, len(m.batch.packed))}
 	left := whole.In(units.Litre)
 	for i := range m.batch.packed {
 		k := &m.batch.packed[i]
-		fork, part := poured{carried: *c}, min(left, k.base)
+		fork, part := &out.packs[i], min(left, k.base)
+		fork.carried = *c
 		if i == len(m.batch.packed)-1 {
 			part = left
 		}
@@ -154,7 +158,6 @@ func (m *maker) pourOf(c *carried) error {
 			}
 			fork.added += kg(more.In.Mass())
 		}
-		out.packs = append(out.packs, fork)
 		if part > 0 {
 			if k.drink, err = fork.closed(m.recipe.packs[i].primes(), m.air.Pressure()); err != nil {
 				return err

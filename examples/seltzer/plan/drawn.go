@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"slices"
-
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -163,15 +161,16 @@ func (m *maker) toDraw() (*walks, error) {
 
 // baseWalk is from the water to the base drink off its yeast.
 func (m *maker) baseWalk() (*walk, error) {
-	deeds := slices.Concat(m.brewed.deeds, m.after)
 	tap, err := m.tap(m.inKettle().Plus(m.inKettle())) // more than is taken, by any level
 	if err != nil {
 		return nil, err
 	}
-	base := &walk{steps: make([]forward.Step, 0, 1+len(deeds))}
+	base := &walk{steps: make([]forward.Step, 0, 1+len(m.brewed.deeds)+len(m.after))}
 	base.steps = append(base.steps, forward.Step{Kind: forward.Blend, With: &tap, Volume: m.inKettle()})
-	for _, d := range deeds {
-		base.steps = append(base.steps, d.step)
+	for _, deeds := range [...][]deed{m.brewed.deeds, m.after} {
+		for i := range deeds {
+			base.steps = append(base.steps, deeds[i].step)
+		}
 	}
 	return base, nil
 }

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -392,9 +393,9 @@ func (m *maker) washAt(rates ...float64) ([]carried, error) {
 		case forward.Feed, forward.Pitch, forward.Ferment:
 			return out, nil
 		case forward.Boil:
-			for _, r := range rates {
-				out = append(out, *c)
-				out[len(out)-1].unknowns.Chalk = r
+			out = slices.Repeat([]carried{*c}, len(rates))
+			for k, r := range rates {
+				out[k].unknowns.Chalk = r
 			}
 		}
 		if out == nil {

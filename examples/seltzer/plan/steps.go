@@ -20,7 +20,7 @@ func (m *maker) deeds() ([]deed, error) {
 	dissolve := m.dissolving()
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
 	var salts []deed
-	all := make([]deed, 0, 24)
+	all := make([]deed, 0, len(m.plan.Water.Doses)+len(m.soured)+len(m.fed)+len(m.after)+11)
 	kettlePart := 1 - m.batch.topUp/m.batch.water
 	if m.saltsAfter() {
 		kettlePart = 1
