@@ -2,6 +2,7 @@ package nutrient
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -79,6 +80,14 @@ func TestFeedMeetsTheNeedOrSaysWhatIsOpen(t *testing.T) {
 	})
 }
 
+// What is left open is said to the milligram: without a source it is all of the need.
+func TestFeedOfNothingSaysTheNeed(t *testing.T) {
+	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(999), units.Litre.Of(1), law.US))
+	if len(f.Cautions) != 1 || !strings.Contains(f.Cautions[0].Text(), "999 mg/L") {
+		t.Errorf("%v", f.Cautions)
+	}
+}
+
 // A need that one source meets to the last digit leaves nothing open, and one limit
 // asks for the caution about laws.
 func TestFeedInOrderMeetsTheNeed(t *testing.T) {
@@ -90,6 +99,9 @@ func TestFeedInOrderMeetsTheNeed(t *testing.T) {
 	}
 	// Zinc brings no nitrogen; no limit holds for the sulfate in the US.
 	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(50), units.Litre.Of(7), law.US, Offers(material.ZincSulfateHeptahydrate(), material.AmmoniumSulfate())...))
+	if said := noNitrogen.With(material.ZincSulfateHeptahydrate().Name()); !slices.Contains(f.Cautions, said) {
+		t.Errorf("%v, want %v", f.Cautions, said)
+	}
 	if len(f.Doses) != 1 || len(f.Limits) != 0 || len(f.Cautions) > 0 && f.Cautions[len(f.Cautions)-1] == law.CheckTheLaw {
 		t.Errorf("%+v", f)
 	}
@@ -98,6 +110,7 @@ func TestFeedInOrderMeetsTheNeed(t *testing.T) {
 func TestFeedInOrderRefuses(t *testing.T) {
 	_, err := FeedInOrder(units.MilligramPerLitre.Of(1001), units.Litre.Of(1), law.US)
 	check.Refused(t, err, "need", 0, 1000)
+	check.Must(FeedInOrder(units.MilligramPerLitre.Of(1000), units.Litre.Of(1), law.US))
 	_, err = FeedInOrder(units.MilligramPerLitre.Of(100), units.Volume{}, law.US)
 	check.Refused(t, err, "volume", amount.LeastVolume, amount.MostVolume)
 }

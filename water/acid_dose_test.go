@@ -248,3 +248,23 @@ func BenchmarkAcidToPH(b *testing.B) {
 		}
 	}
 }
+
+// A dose of a strong acid leaves the water at the pH that was asked for, as the water with its chloride has it.
+func TestStrongAcidComesBack(t *testing.T) {
+	p, err := water(20, map[Ion]float64{Sodium: 460}, 20, 8, 0).Equilibrium()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, ph := range []float64{4.3, 5.5, 6.8} {
+		_, after, err := p.Water().AcidPerLitre(HydrochloricAcid, ph, CO2Kept())
+		if err != nil {
+			t.Fatal(err)
+		}
+		after.ph = 0
+		e, err := after.Closed(units.MolarConcentration{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "pH", e.PH(), ph, 1e-6)
+	}
+}

@@ -2,6 +2,7 @@ package water
 
 import (
 	"errors"
+	"math"
 	"testing"
 
 	"example.org/zymase/units"
@@ -27,6 +28,35 @@ func TestCreamOfTartar(t *testing.T) {
 	}
 	// A page quotes 0.57 g in 100 mL at 20 °C; the uncertainty of 15 % holds it.
 	near(t, "as quoted", tartarSolubility(20, 0), 5.7, 0.15*5.7)
+}
+
+// The whole table of Berg & Keefer 1958 (recalled from memory), g/L, where what is dissolved comes down to it; and between
+// its figures the logarithm by thirds: 16 % vol stands a third of the way from 14 to 20, 18 °C three fifths from 15 to 20.
+func TestCreamOfTartarTable(t *testing.T) {
+	left := func(celsius, strength float64) float64 {
+		const have = 6.0
+		p := Profile{t: celsius}
+		p.settle(-1000 * have / 188.177)
+		p, err := p.WithEthanol(volPercent(t, strength))
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, err := p.CreamOfTartar()
+		if err != nil {
+			t.Fatal(err)
+		}
+		return have - got.In(units.GramPerLitre)
+	}
+	at16 := func(at14, at20 float64) float64 { return at14 * math.Cbrt(at20/at14) }
+	for _, r := range []struct{ celsius, water, at10, at12, at14, at20 float64 }{
+		{0, 2.25, 1.26, 1.11, 0.98, 0.68}, {5, 2.66, 1.58, 1.49, 1.24, 0.86}, {10, 3.42, 2.02, 1.81, 1.63, 1.10},
+		{15, 4.17, 2.45, 2.25, 2.03, 1.51}, {20, 4.92, 3.08, 2.77, 2.51, 1.82},
+	} {
+		for strength, want := range map[float64]float64{0: r.water, 10: r.at10, 12: r.at12, 14: r.at14, 16: at16(r.at14, r.at20)} {
+			near(t, "left in solution", left(r.celsius, strength), want, 1e-4)
+		}
+	}
+	near(t, "18 °C", left(18, 0), math.Pow(4.17, 0.4)*math.Pow(4.92, 0.6), 1e-4)
 }
 
 // What has settled leaves a wine at rest: nothing more does. More potassium brings more down, at one pH.

@@ -101,3 +101,12 @@ func TestEthanolRefuses(t *testing.T) {
 		}
 	}
 }
+
+// With another strength the pH and the carbon that were known are not those of the water any more.
+func TestEthanolForgetsThePH(t *testing.T) {
+	known := water(20, map[Ion]float64{Sodium: 46}, 2, 7.2, 2.3)
+	p, err := known.WithEthanol(volPercent(t, 5))
+	if _, knows := p.PH(); err != nil || knows || p.ph != 0 || p.carbon != 0 {
+		t.Errorf("%+v, %v", p, err)
+	}
+}

@@ -2,6 +2,7 @@ package water
 
 import (
 	"math"
+	"strings"
 	"testing"
 )
 
@@ -73,4 +74,14 @@ func FuzzParseIon(f *testing.F) {
 			t.Errorf("%q is %v, %v", text, i, back)
 		}
 	})
+}
+
+// A name is read in 64 bytes; whatever charge a symbol has.
+func TestLongestName(t *testing.T) {
+	if i, err := ParseIon("Ca" + strings.Repeat("+", 62)); err != nil || i != Calcium {
+		t.Errorf("%v, %v", i, err)
+	}
+	if _, err := ParseIon("Ca" + strings.Repeat("+", 63)); err == nil {
+		t.Error("65 bytes are read")
+	}
 }

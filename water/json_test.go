@@ -91,7 +91,7 @@ func TestValuesTravel(t *testing.T) {
 	}
 	for text, quantity := range map[string]string{
 		`{"temperature":"20 °C","alkalinity":"1 mEq/L","ions":{"calcium":"-1 mg/L"}}`:     "calcium",
-		`{"temperature":"120 °C","alkalinity":"1 mEq/L"}`:                                 "temperature",
+		`{"temperature":"105.5 °C","alkalinity":"1 mEq/L"}`:                               "temperature",
 		`{"temperature":"20 °C","alkalinity":"1001 mEq/L"}`:                               "alkalinity",
 		`{"temperature":"20 °C","alkalinity":"1 mEq/L","pH":15}`:                          "pH",
 		`{"temperature":"20 °C","alkalinity":"1 mEq/L","ethanol":"17 % vol"}`:             "ethanol",

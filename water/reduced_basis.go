@@ -5,7 +5,7 @@ import "math"
 // build writes the ellipsoid as columns of the salts that can vary.
 func (r *reduced) build(left float64) {
 	l := r.l
-	n, root := l.n, math.Sqrt(left)
+	n, root, off := l.n, math.Sqrt(left), math.Sqrt(l.floor+left)
 	r.col = r.col[:0]
 	for i := range n {
 		if r.high[i] > r.low[i] {
@@ -49,7 +49,7 @@ func (r *reduced) build(left float64) {
 			}
 			points = append(points, line{scaled, at / root})
 		} else {
-			span(row, -root-l.have[t], root+l.width[t]-l.have[t])
+			span(row, -off-l.have[t], off+l.width[t]-l.have[t])
 		}
 	}
 	for c, b := range l.bound {

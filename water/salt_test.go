@@ -69,3 +69,29 @@ func TestSaltsByLabel(t *testing.T) {
 		}
 	}
 }
+
+// What is a salt brings ions that balance within a hundredth, however little of them: saline of 0.9 % is one. 39.340 % of
+// sodium and 60.660 % of chloride balance (22.990 and 35.45 g/mol); 2.02 % more of one of two is 1 % of their sum.
+func TestSaltsBalanceWithinAHundredth(t *testing.T) {
+	saline := func(sodium, chloride float64) error {
+		of := func(percent float64) units.Share {
+			s, err := units.Percent.Try(percent)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return s
+		}
+		m, err := material.ByLabel("saline", material.Composition{Sodium: of(sodium), Chloride: of(chloride)})
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, err = Profile{t: 20}.Add(litres(1), m.Dose(grams(1)))
+		return err
+	}
+	const na, cl = 0.9 * 0.39340, 0.9 * 0.60660
+	for more, salt := range map[float64]bool{1: true, 1.0199: true, 1.0208: false} { // 2/(1/0.01 − 1) is 2.0202 %
+		if err := saline(na*more, cl); (err == nil) != salt {
+			t.Errorf("%v times the sodium: %v", more, err)
+		}
+	}
+}

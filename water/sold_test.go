@@ -117,3 +117,23 @@ func TestAcidByLabel(t *testing.T) {
 func percent(x float64) units.Share { return units.Percent.Of(checked.Number(x)) }
 
 func stateError(err error) bool { _, is := errors.AsType[*units.StateError](err); return is }
+
+// An acid is sold as a hundredth of a per cent of itself to all of it.
+func TestSoldLimits(t *testing.T) {
+	for _, percent := range []float64{0.009, 100.5} {
+		_, err := LacticAcid.AsSold(units.Percent.Of(checked.Number(percent)), units.Density{})
+		if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Quantity != "share of acid" || r.Min != 0.01 || r.Max != 100 {
+			t.Errorf("%v %%: %v", percent, err)
+		}
+	}
+}
+
+// A pure acid has its own name, a weaker one its share beside it.
+func TestSoldNames(t *testing.T) {
+	for percent, want := range map[units.Share]string{units.Percent.Of(100): "citric acid", units.Percent.Of(99.5): "citric acid 99.5 %"} {
+		m, err := CitricAcid.AsSold(percent, units.Density{})
+		if err != nil || m.Name() != want {
+			t.Errorf("%v: %q, %v", percent, m.Name(), err)
+		}
+	}
+}

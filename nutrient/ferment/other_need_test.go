@@ -77,9 +77,15 @@ func TestOtherNeedsBrought(t *testing.T) {
 	if n := needsOf(t, f); !n["other vitamins"].Short() || n["other vitamins"].Unsure {
 		t.Error("thiamine alone is not all vitamins")
 	}
-	f.Feed = append(f.Feed[:1], material.Dose{Material: material.AutolysedYeast(), Mass: units.Gram.Of(2.9)})
-	if n := needsOf(t, f); n["thiamine"].Unsure {
-		t.Error("a pinch of yeast matter counts as vitamins")
+	for grams, unsure := range map[float64]bool{2.9: false, 2.97: false, 3.03: true} { // 50 mg/L are 3 g in 60 L
+		f.Feed = append(f.Feed[:1], material.Dose{Material: material.AutolysedYeast(), Mass: amount.Grams(grams)})
+		if n := needsOf(t, f); n["thiamine"].Unsure != unsure {
+			t.Errorf("%v g of yeast matter: %v", grams, n["thiamine"])
+		}
+	}
+	just := OtherNeed{Need: n["zinc"].Need, Have: n["zinc"].Need.Value}
+	if just.Short() {
+		t.Error("what is needed is short of itself")
 	}
 	if _, err := (Tank{}).OtherNeeds(); err == nil {
 		t.Error("no brew is taken")

@@ -22,6 +22,9 @@ func TestCostPerGramEthanol(t *testing.T) {
 	}
 	_, err := CostPerGramEthanol(material.Sucrose(), decimal.RequireFromString("-1"), check.Mass(t, "1 kg"))
 	check.Refused(t, err, "price", 0, 1e9)
+	check.Must(CostPerGramEthanol(material.Sucrose(), decimal.New(1, -30), check.Mass(t, "1 kg")))
+	_, err = CostPerGramEthanol(material.Sucrose(), decimal.New(1, -31), check.Mass(t, "1 kg"))
+	check.Refused(t, err, "exponent of the price", -30, 30)
 	_, err = CostPerGramEthanol(material.Sucrose(), decimal.New(1, -400), check.Mass(t, "1 kg"))
 	check.Refused(t, err, "exponent of the price", -30, 30)
 	_, err = CostPerGramEthanol(material.Sucrose(), decimal.RequireFromString("1"), check.Mass(t, "0 kg"))

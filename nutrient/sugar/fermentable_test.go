@@ -69,6 +69,7 @@ func TestGayLussac(t *testing.T) {
 	} {
 		p := check.Must(Of(c.f).Of(one))
 		check.Near(t, c.f.Name()+" ethanol", p.GayLussac.In(units.Kilogram), c.ethanol, 6e-6, source)
+		check.Near(t, c.f.Name()+" CO2 of a part", Of(c.f).MostCO2().In(units.Fraction), c.co2, 6e-6, source)
 		check.Near(t, c.f.Name()+" CO2", p.CO2.In(units.Kilogram), c.co2, 6e-6, source)
 	}
 	check.Near(t, "Balling", 100*check.Must(Of(material.DextroseAnhydrous()).Of(one)).GayLussac.In(units.Kilogram), 51.11, 0.04, "Balling, Die Gährungschemie")

@@ -3,6 +3,7 @@ package sugar_test
 import (
 	"encoding/json"
 	"errors"
+	"strings"
 	"testing"
 
 	"example.org/zymase/nutrient/sugar"
@@ -29,5 +30,13 @@ func TestBasisInJSON(t *testing.T) {
 		if err := json.Unmarshal([]byte(text), &is); err == nil || is != sugar.Finished(units.Litre.Of(60)) {
 			t.Errorf("%s: %v", text, err)
 		}
+	}
+}
+
+// An error repeats 64 bytes of what it could not read, no more.
+func TestLongBasisIsCut(t *testing.T) {
+	err := new(sugar.Basis).UnmarshalJSON([]byte(`{` + strings.Repeat(" ", 100) + `}`))
+	if e, ok := errors.AsType[*units.ParseError](err); !ok || len(e.Input) != 64 {
+		t.Errorf("%v", err)
 	}
 }

@@ -34,3 +34,30 @@ func TestPackInJSON(t *testing.T) {
 		}
 	}
 }
+
+// A pack that is read holds a billion to 10¹⁴ cells, its ends on either side, and loses between nothing and all a day.
+func TestPackLimits(t *testing.T) {
+	text, err := json.Marshal(check.Must(yeast.DryPack(check.Must(yeast.Billion(20)), units.Celsius.Of(4))))
+	if err != nil {
+		t.Fatal(err)
+	}
+	set := func(key, value string) error {
+		var in map[string]json.RawMessage
+		if err := json.Unmarshal(text, &in); err != nil {
+			t.Fatal(err)
+		}
+		if _, ok := in[key]; !ok {
+			t.Fatalf("no %s in %s", key, text)
+		}
+		in[key] = json.RawMessage(value)
+		changed, err := json.Marshal(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return json.Unmarshal(changed, new(yeast.Pack))
+	}
+	check.Refused(t, set("cells", `"0.5 billion cells"`), "cells", 1, 1e5)
+	check.Refused(t, set("low", `"0.5 billion cells"`), "low end of the cells", 1, 20)
+	check.Refused(t, set("high", `"2e5 billion cells"`), "high end of the cells", 20, 1e5)
+	check.Refused(t, set("loss_rate_1/d", "1.5"), "loss", 0, 1)
+}
