@@ -33,7 +33,8 @@ func smallOf(r *rand.Rand) small {
 	ions := []Ion{Calcium, Magnesium, Sodium, Chloride, Sulfate}
 	salts := []material.Material{material.Gypsum(), material.CalciumChlorideDihydrate(), material.EpsomSalt(), material.MagnesiumChlorideHexahydrate(),
 		material.TableSalt(), material.CalciumChloride(), material.SodiumSulfate()}
-	s := small{step: 0.5, litre: 20, q: Request{Water: Profile{t: 20}, Volume: litres(20)}}
+	scale := []float64{1, 0.04}[r.IntN(2)] // steps of 0.5 g and of 20 mg
+	s := small{step: 0.5 * scale, litre: 20, q: Request{Water: Profile{t: 20}, Volume: litres(20)}}
 	n := 1 + r.IntN(4)
 	for _, k := range r.Perm(len(salts))[:n] {
 		most := 1 + r.IntN([]int{40, 14, 8, 6}[n-1])
@@ -47,16 +48,16 @@ func smallOf(r *rand.Rand) small {
 		}
 	}
 	for _, k := range r.Perm(len(ions))[:1+r.IntN(5)] {
-		aim := float64(r.IntN(90))
+		aim := scale * float64(r.IntN(90))
 		t := ions[k].Aim(mgL(aim))
 		if r.IntN(4) == 0 {
-			t = ions[k].Between(mgL(aim), mgL(aim+float64(1+r.IntN(20))))
+			t = ions[k].Between(mgL(aim), mgL(aim+scale*float64(1+r.IntN(20))))
 		}
 		t.Weight = []float64{0, 0, 4, 0.25}[r.IntN(4)]
 		s.q.Targets = append(s.q.Targets, t)
 	}
 	for range r.IntN(3) {
-		h := held{ions[r.IntN(len(ions))], float64(5 + r.IntN(70)), r.IntN(3) == 0}
+		h := held{ions[r.IntN(len(ions))], scale * float64(5+r.IntN(70)), r.IntN(3) == 0}
 		s.held = append(s.held, h)
 		if h.least {
 			s.q.Limits = append(s.q.Limits, AtLeast(h.ion, mgL(h.at)))

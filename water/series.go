@@ -49,11 +49,12 @@ func (r *Series) orNone(err error) (Equilibrium, error) {
 }
 
 // follow writes a water in the place of the one that e holds, with the constants,
-// coefficients and concentrations to begin with: those of the last water where it settled
-// at the same temperature and strength with all that this one holds. A pH of zero is not known.
+// coefficients and concentrations to begin with: those of the last water where that held all that
+// this one holds, and settled at about the same temperature and strength. A pH of zero is not known.
 func (e *Equilibrium) follow(p *Profile, ph float64) {
 	s := &e.s
-	like := e.water.t == p.t && e.water.ethanol == p.ethanol
+	same := e.water.t == p.t && e.water.ethanol == p.ethanol
+	like := same || math.Abs(e.water.t-p.t) < likeTemperature && math.Abs(e.water.ethanol-p.ethanol) < likeEthanol
 	e.water, s.totals = *p, totals{}
 	p.fillSolution(s)
 	if !like || !s.served() {
@@ -63,6 +64,11 @@ func (e *Equilibrium) follow(p *Profile, ph float64) {
 		s.constantsAt(p.t)
 		s.begin(cmp.Or(ph, p.start()))
 		return
+	}
+	if !same {
+		s.constantsAt(p.t)
+		s.g.at(s.strength, s.a, s.b)
+		s.standard()
 	}
 	s.before = s.strength
 	// Free is at most all there is; the rest follows from these in the first round.
@@ -75,6 +81,9 @@ func (e *Equilibrium) follow(p *Profile, ph float64) {
 		s.h = numeric.Exp(-math.Ln10 * ph)
 	}
 }
+
+// How near waters are for one to begin where the other ended: K and % vol.
+const likeTemperature, likeEthanol = 5, 2
 
 // served reports whether the constants are there, and those of everything in the water.
 func (s *solution) served() bool { return s.serves != 0 && s.needs()&^s.serves == 0 }

@@ -1,6 +1,7 @@
 package water
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -57,8 +58,8 @@ func TestSeries(t *testing.T) {
 	})
 }
 
-// A like water begins where the last one ended, at the pH asked if one is; one of another
-// temperature, or with a part that the last one had not, begins anew.
+// A like water begins where the last one ended, at the pH asked if one is, with the constants of its own temperature
+// and strength; one far from that, or with a part that the last one had not, begins anew.
 func TestFollow(t *testing.T) {
 	whole := water(20, map[Ion]float64{Calcium: 60, Magnesium: 8, Sodium: 12, Potassium: 90, Ammonium: 30, Chloride: 60, Sulfate: 80, Phosphate: 60,
 		Lactate: 9, Acetate: 9, Citrate: 9, Malate: 9, Tartrate: 9, Succinate: 9, Sulfite: 9, Sorbate: 9}, -1, 0, 0)
@@ -91,9 +92,20 @@ func TestFollow(t *testing.T) {
 			follows("with "+i.Name(), i == Sodium || i == Potassium || i == Chloride, last, whole)
 		}
 	}
-	warm := whole
-	warm.t = 21
-	follows("warmer", false, rest, warm)
+	for _, c := range []struct {
+		by, strength float64
+		want         bool
+	}{{4.9, 0, true}, {-4.9, 1.9, true}, {5, 0, false}, {0, 2, false}} {
+		other := whole
+		other.t, other.ethanol = 20+c.by, c.strength
+		follows(fmt.Sprintf("%+v", c), c.want, rest, other)
+		alone, after := Equilibrium{}, rest
+		alone.follow(&other, 0)
+		after.follow(&other, 0)
+		if alone.s.k != after.s.k || alone.s.a != after.s.a || alone.s.henry != after.s.henry {
+			t.Errorf("%+v: other constants", c)
+		}
+	}
 	follows("the first", false, Equilibrium{}, whole)
 	first := water(0, nil, 1, 0, 1)
 	follows("the first at 0 °C", false, Equilibrium{}, first)

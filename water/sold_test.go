@@ -127,3 +127,13 @@ func TestSoldLimits(t *testing.T) {
 		}
 	}
 }
+
+// A pure acid has its own name, a weaker one its share beside it.
+func TestSoldNames(t *testing.T) {
+	for percent, want := range map[units.Share]string{units.Percent.Of(100): "citric acid", units.Percent.Of(99.5): "citric acid 99.5 %"} {
+		m, err := CitricAcid.AsSold(percent, units.Density{})
+		if err != nil || m.Name() != want {
+			t.Errorf("%v: %q, %v", percent, m.Name(), err)
+		}
+	}
+}

@@ -116,6 +116,31 @@ func TestSolveLittle(t *testing.T) {
 	}
 }
 
+// Two ranges that one salt keeps: calcium of 40 to 60 and chloride of 50 to 100 mg/L by the anhydrous chloride alone, of which
+// 110.98/40.078 g bring a gram of calcium and 70.90/40.078 of chloride; the least that does is taken, wherever it stands. Beside
+// magnesium of 10 to 20 mg/L by Epsom salt, 246.47/24.305 g, sulfate of 30 to 90 is in its range too.
+func TestSolveTwoRanges(t *testing.T) {
+	chlorides := []Stock{{Salt: material.CalciumChloride()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.TableSalt()}}
+	for turn := range 3 {
+		salts := append(append([]Stock(nil), chlorides[turn:]...), chlorides[:turn]...)
+		targets := []Target{Calcium.Between(mgL(40), mgL(60)), Chloride.Between(mgL(50), mgL(100))}
+		r, err := Solve(Request{Profile{}, litres(10), salts, targets, nil})
+		if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
+			t.Fatal(r.Doses, err)
+		}
+		near(t, "dose", r.Doses[0].Mass.In(units.Gram), 0.4*110.98/40.078, 1e-4)
+		salts = append(salts, Stock{Salt: material.EpsomSalt()}, Stock{Salt: material.MagnesiumChlorideHexahydrate()})
+		r, err = Solve(Request{Profile{}, litres(10), salts, append(targets, Magnesium.Between(mgL(10), mgL(20)), Sulfate.Between(mgL(30), mgL(90))), nil})
+		if err != nil || len(r.Doses) != 2 || r.Deviation > 1e-9 {
+			t.Fatal(r.Doses, r.Deviation, err)
+		}
+		for _, d := range r.Doses {
+			want := map[material.Material]float64{material.CalciumChloride(): 0.4 * 110.98 / 40.078, material.EpsomSalt(): 0.1 * 246.47 / 24.305}[d.Material]
+			near(t, d.Material.Name(), d.Mass.In(units.Gram), want, 1e-4)
+		}
+	}
+}
+
 // Calcium, magnesium, sulfate and chloride can be had in two ways of four salts, or
 // in three: fewest salts win, then least mass.
 func TestSolveTies(t *testing.T) {

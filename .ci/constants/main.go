@@ -4,7 +4,7 @@
 //
 //	go run ./.ci/constants ./gravity
 //	go run ./.ci/constants -one-in 4 ./gravity    a quarter of them, another one each day
-//	go run ./.ci/constants -check ./gravity       the table of reasons alone, without a test
+//	go run ./.ci/constants -check                 the tables of reasons alone, without a test
 //	go run ./.ci/constants -ledger                the ledger of constants in line with the source
 //	go run ./.ci/constants -moves                 what each number of the ledger of constants moves, for 1 %
 //
@@ -33,7 +33,7 @@ func main() {
 	only := flag.String("only", "", "only files whose name holds this")
 	quick := flag.Bool("quick", false, "leave out the literals that need a build of their own")
 	list := flag.Bool("left", false, "list what is left out, and what goes unnoticed for a reason")
-	check := flag.Bool("check", false, "only see that each row of the tables of reasons fits a literal")
+	check := flag.Bool("check", false, "only see that each row of the tables of reasons fits a literal, of all packages where none is named")
 	oneIn := flag.Int("one-in", 1, "try one literal in this many, others on each day of the year")
 	move := flag.Bool("moves", false, "write into the ledger of constants what each number of it moves")
 	inLine := flag.Bool("ledger", false, "bring the ledger of constants in line with the source")
@@ -54,7 +54,11 @@ func main() {
 	}
 	failed := false
 	var sum tally
-	for _, dir := range flag.Args() {
+	dirs := flag.Args()
+	if *check && len(dirs) == 0 {
+		dirs = withTable()
+	}
+	for _, dir := range dirs {
 		t, err := pack(dir, *limit, *only, *quick, *list, *check, max(*oneIn, 1))
 		if err != nil {
 			fmt.Fprintln(os.Stderr, "constants:", err)

@@ -50,6 +50,15 @@ func reasonsOf(dir string) (table string, rows []*reason, err error) {
 	return table, rows, nil
 }
 
+// withTable are the packages that have a table. No folder of the project has a - in its name.
+func withTable() (dirs []string) {
+	tables, _ := filepath.Glob(leftDir + "/*.tsv")
+	for _, t := range tables {
+		dirs = append(dirs, "./"+strings.ReplaceAll(strings.TrimSuffix(filepath.Base(t), ".tsv"), "-", "/"))
+	}
+	return dirs
+}
+
 // give hands each literal its reason. Every row must fit a literal, and no two the same.
 func give(table string, rows []*reason, all []*literal) error {
 	var bad []error

@@ -20,6 +20,14 @@ var faults = []fault{
 		gate: sh("go test -short -run ^TestWaterDensity ./gravity"), says: "--- FAIL: TestWaterDensity",
 	},
 	{
+		kind: "literal without a test", file: "nutrient/law/limit.go", old: "*(1+1e-12)", new: "*(1+1e-12+1e-30)",
+		gate: sh("go run ./.ci/constants -quick -most 3 ./nutrient/law"), says: "Limit.Allows: 1e-30",
+	},
+	{
+		kind: "reason for no literal", file: ".ci/constants/left/nutrient-law.tsv", old: "Limit.Allows\t1e-12", new: "Limit.Allows\t1e-11",
+		gate: sh("go run ./.ci/constants -check"), says: "no 1e-11 in Limit.Allows of limit.go",
+	},
+	{
 		kind: "ledger entry missing", file: "gravity/hydrometer.go", old: "const glassExpansion = 25e-6", new: "const glassExpansion, borosilicate = 25e-6, 10.5e-6",
 		gate: sh("go test -short -run ^TestLedger ./examples/verify"), says: "borosilicate holds 10.5e-6 and has no entry",
 	},

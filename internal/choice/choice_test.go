@@ -64,3 +64,11 @@ func TestCheckDoesNotAllocate(t *testing.T) {
 		t.Errorf("%v allocations", n)
 	}
 }
+
+// The first text is as good as the others where it is not empty.
+func TestFirst(t *testing.T) {
+	of := choice.Of[step]("step", "soak", "mash")
+	if v, err := of.Parse("f", "soak"); v != 0 || err != nil || of.Text(0) != "soak" {
+		t.Errorf("%v, %v, %q", v, err, of.Text(0))
+	}
+}

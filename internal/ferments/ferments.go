@@ -40,8 +40,10 @@ const (
 )
 
 // All returns every series, each with the source's figures turned into a share used.
-func All() ([]Series, error) {
-	r := csv.NewReader(strings.NewReader(measured))
+func All() ([]Series, error) { return read(measured) }
+
+func read(table string) ([]Series, error) {
+	r := csv.NewReader(strings.NewReader(table))
 	r.Comment = '#'
 	rows, err := r.ReadAll()
 	if err != nil {

@@ -3,6 +3,7 @@ package limit_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/zymase/internal/limit"
@@ -59,5 +60,13 @@ func TestNamed(t *testing.T) {
 	}
 	if inner.Func != "inner" {
 		t.Error("the error itself is changed")
+	}
+}
+
+// A refusal repeats 64 bytes of what it was given.
+func TestUnknownIsCut(t *testing.T) {
+	e, ok := errors.AsType[*units.ParseError](limit.Unknown(strings.Repeat("x", 100), "way", "this, that"))
+	if !ok || len(e.Input) != 64 || e.Want != "way" || e.Reason != "say one of: this, that" {
+		t.Errorf("%+v", e)
 	}
 }

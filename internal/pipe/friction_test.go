@@ -72,3 +72,10 @@ func ExampleFrictionFactor() {
 	// Output:
 	// 0.0178 <nil>
 }
+
+// Flow is laminar to a Reynolds number of 2300 (64/Re, Hagen and Poiseuille), and its friction jumps there: that of a
+// smooth pipe by Blasius, 0.3164/Re^¼, is 0.0457.
+func TestWhereFlowTurns(t *testing.T) {
+	near(t, "laminar", factor(t)(pipe.FrictionFactor(2299.5, 0)), 64/2299.5, 1e-12)
+	near(t, "turbulent", factor(t)(pipe.FrictionFactor(2300.5, 0)), 0.0457, 0.004)
+}

@@ -1,7 +1,5 @@
 package kinetics
 
-import "math"
-
 // On is the same readings on another pace: what they would say if the ferment had started
 // otherwise, colder or hungrier. See [Fit.Evidence].
 func (f *Forecast) On(p *Pace) *Forecast { return &Forecast{pace: p, bins: f.bins} }
@@ -10,7 +8,3 @@ func (f *Forecast) On(p *Pace) *Forecast { return &Forecast{pace: p, bins: f.bin
 // mean anything, between fits of the same readings on different paces. One that is greater by
 // 1 was 2.7 times as likely, by 3 twenty times; below 1 nothing is said.
 func (f *Fit) Evidence() float64 { return f.evidence }
-
-// evidenceOf turns the sum of the weights into a logarithm; the least that a weight may be keeps
-// it finite.
-func evidenceOf(sum, prior float64) float64 { return math.Log(math.Max(sum/prior, 1e-250)) }

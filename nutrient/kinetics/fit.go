@@ -16,45 +16,51 @@ type Fit struct {
 	evidence   float64
 }
 
+// least is the weight of a way that is left out of times and hourly shares: all of them together come
+// to less than a thousandth.
+const least = 1e-7
+
 // Fit weighs every way in which the ferment may go by the readings. A reading counts by a
 // Student distribution of three degrees of freedom, so that one far off does little.
 func (f *Forecast) Fit() *Fit {
 	out := &Fit{pace: f.pace, ripeMiddle: f.pace.ripeFor(middle)}
-	if math.IsInf(out.ripeMiddle, 1) {
-		out.ripeMiddle = math.MaxFloat64
-	}
-	var hours, shares, precisions [binCount]float64
-	n := 0
+	type reading struct{ ripe, share, precision float64 }
+	var room [binCount]reading
+	readings := room[:0]
 	for _, b := range f.bins {
 		if hour, used, variance, ok := b.mean(); ok {
-			hours[n], shares[n], precisions[n] = f.pace.ripeAt(hour), used, 1/variance
-			n++
+			readings = append(readings, reading{f.pace.ripeAt(hour), used, 1 / variance})
 		}
 	}
-	sum, all := 0.0, 0.0
-	each(func(i int, way node, prior float64) {
-		w := prior
-		all += prior
-		for k := range n {
-			d := shares[k] - way.share(f.pace, hours[k], out.ripeMiddle)
-			q := 1 + d*d*precisions[k]/3
-			w /= q * q
-			if w < 1e-200 {
-				w = 0
-				break
+	out.weights = priors
+	out.scale()
+	const atOnce = 32 // scaled after so many, as hundreds that fit badly would come to nothing
+	for len(readings) > 0 {
+		some := readings[:min(atOnce, len(readings))]
+		readings = readings[len(some):]
+		for i, way := range nodes {
+			against := 1.0
+			for _, r := range some {
+				d := r.share - way.share(f.pace, r.ripe, out.ripeMiddle)
+				q := 1 + d*d*r.precision/3
+				against *= q * q
 			}
+			out.weights[i] /= against
 		}
-		out.weights[i] = w
-		sum += w
-	})
-	out.evidence = evidenceOf(sum, all)
-	if sum == 0 { // no way fits at all: back to the prior
-		each(func(i int, _ node, prior float64) { out.weights[i] = prior; sum += prior })
-	}
-	for i := range out.weights {
-		out.weights[i] /= sum
+		out.evidence += math.Log(out.scale())
 	}
 	return out
+}
+
+// scale makes the weights sum to 1 and returns what they summed to.
+func (f *Fit) scale() (sum float64) {
+	for _, w := range f.weights {
+		sum += w
+	}
+	for i := range f.weights {
+		f.weights[i] /= sum
+	}
+	return sum
 }
 
 // Band is what may be expected: half of all outcomes lie from Low50 to High50, nine in ten
@@ -65,10 +71,9 @@ type Band struct{ Low90, Low50, Median, High50, High90 units.Share }
 func (f *Fit) Used(at time.Duration) Band {
 	const cells, low, wide = 600, -0.1, 1.25
 	var histogram [cells]float64
-	ripe := f.pace.ripeAt(min(max(at.Hours(), 0), horizon.Hours()))
+	ripe := f.pace.ripeAt(at.Hours())
 	each(func(i int, n node, _ float64) {
-		x := (n.share(f.pace, ripe, f.ripeMiddle) - low) / wide * cells
-		histogram[int(min(x, cells-1))] += f.weights[i]
+		histogram[int((n.share(f.pace, ripe, f.ripeMiddle)-low)/wide*cells)] += f.weights[i]
 	})
 	const blur = 0.015 // the model's own shape, and the grid's steps
 	q := quantiles(smooth(histogram[:], blur/wide*cells))
@@ -78,7 +83,8 @@ func (f *Fit) Used(at time.Duration) Band {
 	return Band{share(q[0]), share(q[1]), share(q[2]), share(q[3]), share(q[4])}
 }
 
-// TimeBand is when something may be expected. A time past 90 days is given as 90 days.
+// TimeBand is when something may be expected. A time past 90 days is given as 90 days, one of less
+// than half an hour as half an hour.
 type TimeBand struct{ Low90, Low50, Median, High50, High90 time.Duration }
 
 // When is the time by which a share is used, with its bands, among the outcomes in which it
@@ -87,10 +93,8 @@ func (f *Fit) When(used units.Share) (TimeBand, error) {
 	const cells = 600
 	low, high := math.Log(0.5), math.Log(horizon.Hours())
 	var histogram [cells]float64
-	sum := 0.0
 	share := used.In(units.Fraction)
-	const least = 1e-7 // all that are left out come to less than a thousandth
-	end, ripe := 0.0, 0.0
+	var sum, end, ripe float64
 	each(func(i int, n node, _ float64) {
 		if f.weights[i] < least {
 			return
@@ -98,12 +102,8 @@ func (f *Fit) When(used units.Share) (TimeBand, error) {
 		if n.end != end {
 			end, ripe = n.end, f.pace.ripeFor(share/n.end)
 		}
-		if math.IsInf(ripe, 1) {
-			return
-		}
 		if h := n.hour(f.pace, ripe, f.ripeMiddle); h <= horizon.Hours() {
-			x := (math.Log(max(h, 0.5)) - low) / (high - low) * cells
-			histogram[int(min(max(x, 0), cells-1))] += f.weights[i]
+			histogram[cell((math.Log(h)-low)/(high-low)*cells, cells)] += f.weights[i]
 			sum += f.weights[i]
 		}
 	})
@@ -151,27 +151,25 @@ func (f *Fit) Next(from time.Duration) time.Duration {
 		w.first += f.weights[i] * n.end
 		w.second += f.weights[i] * n.end * n.end
 	}
-	// furthest is the moment, of those a step apart, at which the outcomes lie furthest apart.
-	furthest := func(from, to, step time.Duration) time.Duration {
-		best, most := from, -1.0
-		for at := from; at <= to; at += step {
-			ripe := f.pace.ripeAt(min(max(at.Hours(), 0), horizon.Hours()))
-			var mean, square float64
-			for i := range ways {
-				x := nodes[i].way(f.pace, ripe, f.ripeMiddle)
-				mean += ways[i].first * x
-				square += ways[i].second * x * x
-			}
-			if v := square - mean*mean; v > most {
-				best, most = at, v
-			}
+	best := from
+	var most float64
+	for at := from; at <= from+5*24*time.Hour; at += time.Hour {
+		ripe := f.pace.ripeAt(at.Hours())
+		var mean, square float64
+		for i := range ways {
+			x := nodes[i].way(f.pace, ripe, f.ripeMiddle)
+			mean += ways[i].first * x
+			square += ways[i].second * x * x
 		}
-		return best
+		if v := square - mean*mean; v > most {
+			best, most = at, v
+		}
 	}
-	const coarse = 6
-	best := furthest(from, from+5*24*time.Hour, coarse*time.Hour)
-	return furthest(max(from, best-(coarse-1)*time.Hour), min(best+(coarse-1)*time.Hour, from+5*24*time.Hour), time.Hour)
+	return best
 }
+
+// cell is the cell of a histogram that holds x, counted in cells; what lies outside goes to its first or last.
+func cell(x float64, cells int) int { return int(min(max(x, 0), float64(cells-1))) }
 
 // smooth spreads each cell over its neighbours by a normal distribution.
 func smooth(histogram []float64, deviation float64) []float64 {
@@ -188,7 +186,7 @@ func smooth(histogram []float64, deviation float64) []float64 {
 	}
 	out := make([]float64, len(histogram))
 	for i, h := range histogram {
-		if h == 0 {
+		if h == 0 { // as most are
 			continue
 		}
 		for k, w := range kernel {
@@ -210,9 +208,6 @@ func quantiles(histogram []float64) (out [len(levels)]float64) {
 			k++
 		}
 		sum += h
-	}
-	for ; k < len(levels); k++ {
-		out[k] = 1
 	}
 	return out
 }

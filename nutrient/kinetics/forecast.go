@@ -69,10 +69,10 @@ const sharedError = 0.03
 
 // mean is the reading that a bin stands for; false for an empty one.
 func (b bin) mean() (hour, used, variance float64, ok bool) {
-	if b.weight == 0 {
-		return 0, 0, 0, false
+	if ok = b != (bin{}); ok {
+		hour, used, variance = b.hour/b.weight, b.used/b.weight, 1/b.weight+sharedError*sharedError
 	}
-	return b.hour / b.weight, b.used / b.weight, 1/b.weight + sharedError*sharedError, true
+	return hour, used, variance, ok
 }
 
 // The prior: what may differ from the pace, each on a grid of its own.

@@ -12,7 +12,7 @@ import (
 // InAnHour is the share of the sugar that goes in the hour around a time, with its bands: gas
 // and heat of that hour are this share of their whole.
 func (f *Fit) InAnHour(at time.Duration) Band {
-	from := math.Min(math.Max(at.Hours()-0.5, 0), horizon.Hours()-1)
+	from := min(max(at.Hours()-0.5, 0), horizon.Hours()-1)
 	before, after := f.pace.ripeAt(from), f.pace.ripeAt(from+1)
 	var rates [nodeCount]float64
 	each(func(i int, n node, _ float64) {
@@ -26,27 +26,25 @@ func (f *Fit) InAnHour(at time.Duration) Band {
 // room. What is laid out for High90 of the share is enough nine times in ten and half of the
 // tenth.
 func (f *Fit) Fastest() (TimeBand, Band) {
-	if f.pace == nil { // none: a Forecast makes one
+	if f.pace.none() { // none: a Forecast makes one
 		return TimeBand{}, Band{}
 	}
 	var hours, rates [nodeCount]float64
 	peaks := f.peaks()
 	each(func(i int, n node, _ float64) {
-		if f.weights[i] < 1e-7 {
+		if f.weights[i] < least {
 			return
 		}
 		if len(f.pace.holds) == 1 { // the shape is the pace's own, drawn out or in
 			top := peaks[slices.IndexFunc(tails[:], func(t weighted) bool { return t.value == n.tail })]
-			hours[i] = n.hour(f.pace, top.ripe, f.ripeMiddle)
+			hours[i] = min(n.hour(f.pace, top.ripe, f.ripeMiddle), horizon.Hours())
 			rates[i] = n.end * n.speed * f.pace.ripe[1] * top.share
 			return
 		}
 		hours[i], rates[i] = f.peakOf(n)
 	})
 	q := weighted5(&hours, &f.weights)
-	at := func(h float64) time.Duration {
-		return time.Duration(math.Min(h, horizon.Hours()) * float64(time.Hour))
-	}
+	at := func(h float64) time.Duration { return time.Duration(h * float64(time.Hour)) }
 	return TimeBand{at(q[0]), at(q[1]), at(q[2]), at(q[3]), at(q[4])}, f.band(&rates)
 }
 
@@ -55,8 +53,10 @@ type peak struct{ ripe, share float64 }
 
 // peaks are those of each tail.
 func (f *Fit) peaks() (out [len(tails)]peak) {
-	for i := range len(f.pace.used) - 1 {
-		ripe, share := (float64(i)+0.5)*ripeStep, (f.pace.used[i+1]-f.pace.used[i])/ripeStep
+	var before float64
+	for i, used := range f.pace.used {
+		ripe, share := (float64(i)-0.5)*ripeStep, (used-before)/ripeStep
+		before = used
 		for k, t := range tails {
 			of := share
 			if ripe > f.ripeMiddle {
@@ -70,16 +70,18 @@ func (f *Fit) peaks() (out [len(tails)]peak) {
 	return out
 }
 
-// peakOf looks for the peak of a node whose temperature changes, between its first fiftieth
-// and nine tenths of the sugar.
+// peakOf looks for the peak of a node whose temperature changes, between the first fiftieth and
+// nine tenths of what it uses.
 func (f *Fit) peakOf(n node) (hour, rate float64) {
 	const parts = 32
-	from := math.Min(n.hour(f.pace, f.pace.ripeFor(0.02), f.ripeMiddle), horizon.Hours()-1)
-	to := math.Min(n.hour(f.pace, f.pace.ripeFor(0.9), f.ripeMiddle), horizon.Hours())
-	wide := math.Max((to-from)/parts, 0.25)
+	all := f.pace.used[len(f.pace.used)-1]
+	from := min(n.hour(f.pace, f.pace.ripeFor(0.02*all), f.ripeMiddle), horizon.Hours())
+	to := min(n.hour(f.pace, f.pace.ripeFor(0.9*all), f.ripeMiddle), horizon.Hours())
+	wide := max((to-from)/parts, 0.25)
+	hour = from
 	was := n.share(f.pace, f.pace.ripeAt(from), f.ripeMiddle)
 	for k := range parts {
-		h := math.Min(from+float64(k+1)*wide, horizon.Hours())
+		h := min(from+float64(k+1)*wide, horizon.Hours())
 		is := n.share(f.pace, f.pace.ripeAt(h), f.ripeMiddle)
 		if r := (is - was) / wide; r > rate {
 			hour, rate = h-wide/2, r
@@ -102,22 +104,19 @@ func (f *Fit) band(shares *[nodeCount]float64) Band {
 func weighted5(x, weights *[nodeCount]float64) (out [len(levels)]float64) {
 	const cells = 1000
 	var histogram [cells]float64
-	low, high := math.Inf(1), 0.0
+	var high, sum float64
+	low := math.MaxFloat64
 	for i, w := range weights {
-		if w > 1e-7 {
-			low, high = math.Min(low, x[i]), math.Max(high, x[i])
+		if w >= least {
+			low, high = min(low, x[i]), max(high, x[i])
 		}
 	}
-	if !(high > low) || math.IsInf(high, 1) {
-		high = math.Min(high, horizon.Hours())
-		if !(high > low) {
-			return [len(levels)]float64{high, high, high, high, high}
-		}
+	if high <= low {
+		return [len(levels)]float64{high, high, high, high, high}
 	}
-	sum := 0.0
 	for i, w := range weights {
-		if w > 1e-7 {
-			histogram[min(int((x[i]-low)/(high-low)*cells), cells-1)] += w
+		if w >= least {
+			histogram[cell((x[i]-low)/(high-low)*cells, cells)] += w
 			sum += w
 		}
 	}

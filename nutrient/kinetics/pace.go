@@ -45,7 +45,8 @@ func NewPace(s Start, temperatures ...Hold) (*Pace, error) {
 	p := &Pace{start: s, holds: append([]Hold(nil), temperatures...)}
 	hours := int(horizon.Hours())
 	p.ripe = make([]float64, hours+1)
-	last, inAnHour := math.NaN(), 0.0
+	var inAnHour float64
+	last := math.NaN()
 	for h := range hours {
 		if t := p.temperature(float64(h) + 0.5); t != last {
 			last, inAnHour = t, speed(t)
@@ -69,7 +70,9 @@ func (p *Pace) integrate() {
 	last := math.NaN()
 	l.ethanol = p.start.Ethanol.In(units.GramPerLitre)
 	var r rates
-	before, next := 0.0, 0.0 // share used at the step before; ripe hours of the next figure
+	var before float64          // share used at the step before
+	p.used = make([]float64, 1) // none at the pitch
+	next := ripeStep            // ripe hours of the next figure
 	for at := 0.0; at < horizon.Hours(); at += step {
 		t := p.temperature(at)
 		if t != last {
@@ -77,12 +80,8 @@ func (p *Pace) integrate() {
 		}
 		share := 1 - math.Max(l.sugar, 0)/sugar
 		// The figures of the grid that lie between this step and the one before it.
-		for end, begin := p.ripeAt(at), p.ripeAt(math.Max(at-step, 0)); next <= end; next += ripeStep {
-			part := 1.0
-			if end > begin {
-				part = (next - begin) / (end - begin)
-			}
-			p.used = append(p.used, before+part*(share-before))
+		for end, begin := p.ripeAt(at), p.ripeAt(at-step); next <= end; next += ripeStep {
+			p.used = append(p.used, before+(next-begin)/(end-begin)*(share-before))
 		}
 		if share >= enough {
 			return
@@ -92,43 +91,50 @@ func (p *Pace) integrate() {
 	}
 }
 
-// ripeAt is the ripe hours at an hour of the clock.
-func (p *Pace) ripeAt(hour float64) float64 {
-	if p == nil || len(p.ripe) == 0 { // none: NewPace makes one
-		return 0
+// none tells a pace that NewPace did not make.
+func (p *Pace) none() bool { return p == nil || p.ripe == nil }
+
+// never is the hour of what does not come.
+func never() float64 { return math.Inf(1) }
+
+// ripeAt is the ripe hours at an hour of the clock: none before the pitch, past the horizon those at it.
+func (p *Pace) ripeAt(hour float64) (ripe float64) {
+	if p.none() {
+		return ripe
 	}
+	hour = min(max(hour, 0), horizon.Hours())
 	i := min(int(hour), len(p.ripe)-2)
 	return p.ripe[i] + (hour-float64(i))*(p.ripe[i+1]-p.ripe[i])
 }
 
 // hourAt is the way back; false beyond the horizon.
-func (p *Pace) hourAt(ripe float64) (float64, bool) {
-	if p == nil || len(p.ripe) == 0 {
-		return 0, false
+func (p *Pace) hourAt(ripe float64) (hour float64, within bool) {
+	if p.none() {
+		return never(), false
 	}
 	if len(p.holds) == 1 { // one temperature: an hour ripens as much as the next
-		hour := ripe / p.ripe[1]
-		return max(hour, 0), hour <= horizon.Hours()
+		hour = ripe / p.ripe[1]
+		return hour, hour <= horizon.Hours()
 	}
 	i := sort.SearchFloat64s(p.ripe, ripe)
 	switch {
 	case i == 0:
-		return 0, true
+		return hour, true
 	case i == len(p.ripe):
-		return math.Inf(1), false
+		return never(), false
 	}
 	return float64(i-1) + (ripe-p.ripe[i-1])/(p.ripe[i]-p.ripe[i-1]), true
 }
 
 // shareAt is the share used after ripe hours.
-func (p *Pace) shareAt(ripe float64) float64 {
-	if p == nil || len(p.used) == 0 {
-		return 0
+func (p *Pace) shareAt(ripe float64) (share float64) {
+	if p.none() {
+		return share
 	}
 	x := ripe / ripeStep
 	switch i := int(x); {
 	case ripe <= 0:
-		return 0
+		return share
 	case i+1 >= len(p.used):
 		return p.used[len(p.used)-1]
 	default:
@@ -137,16 +143,16 @@ func (p *Pace) shareAt(ripe float64) float64 {
 }
 
 // ripeFor is the ripe hours by which a share is used; infinite if it never is.
-func (p *Pace) ripeFor(share float64) float64 {
-	if p == nil || len(p.used) == 0 {
-		return math.Inf(1)
+func (p *Pace) ripeFor(share float64) (ripe float64) {
+	if p.none() {
+		return never()
 	}
 	i := sort.SearchFloat64s(p.used, share)
 	switch {
 	case i == 0:
-		return 0
+		return ripe
 	case i == len(p.used):
-		return math.Inf(1)
+		return never()
 	}
 	return ripeStep * (float64(i-1) + (share-p.used[i-1])/(p.used[i]-p.used[i-1]))
 }
@@ -154,7 +160,7 @@ func (p *Pace) ripeFor(share float64) float64 {
 // Used is the share of the sugar used some time after the pitch; before it none, and past 90
 // days what it is then.
 func (p *Pace) Used(at time.Duration) units.Share {
-	return units.Fraction.Of(checked.Number(p.shareAt(p.ripeAt(math.Min(math.Max(at.Hours(), 0), horizon.Hours())))))
+	return units.Fraction.Of(checked.Number(p.shareAt(p.ripeAt(at.Hours()))))
 }
 
 // When is the time by which a share is used. A share that is not reached within 90 days,
@@ -172,11 +178,13 @@ func (p *Pace) When(used units.Share) (time.Duration, error) {
 // Fastest is the hour in which most of the sugar is used, by its middle, and the share that
 // goes in it: the peak of gas and of heat.
 func (p *Pace) Fastest() (at time.Duration, inAnHour units.Share) {
-	most := 0.0
-	for h := range len(p.ripe) - 1 {
-		if d := p.shareAt(p.ripe[h+1]) - p.shareAt(p.ripe[h]); d > most {
-			most, at = d, time.Duration(h)*time.Hour+30*time.Minute
+	var most, before float64
+	for h, ripe := range p.ripe {
+		used := p.shareAt(ripe)
+		if used-before > most {
+			most, at = used-before, time.Duration(h)*time.Hour-30*time.Minute
 		}
+		before = used
 	}
 	return at, units.Fraction.Of(checked.Number(most))
 }

@@ -7,6 +7,7 @@ import (
 	"testing"
 	"time"
 
+	"example.org/zymase/internal/check"
 	"example.org/zymase/nutrient/kinetics"
 	"example.org/zymase/units"
 	"pgregory.net/rapid"
@@ -202,6 +203,12 @@ func TestPaceCaution(t *testing.T) {
 	s := kinetics.Start{Sugar: units.GramPerLitre.Of(280), Nitrogen: units.MilligramPerLitre.Of(250), Yeast: units.GramPerLitre.Of(0.1)}
 	if c := pace(t, s, at(20)).Caution(); c != "" {
 		t.Error(c)
+	}
+	for _, ends := range [][2]float64{{265, 70}, {265.5, 70.5}, {299.5, 349.5}, {300, 350}} {
+		s.Sugar, s.Nitrogen = check.Must(units.GramPerLitre.Try(ends[0])), check.Must(units.MilligramPerLitre.Try(ends[1]))
+		if c := pace(t, s, at(20)).Caution(); c != "" {
+			t.Error(ends, c)
+		}
 	}
 	s.Sugar, s.Nitrogen = units.GramPerLitre.Of(264), units.MilligramPerLitre.Of(351)
 	if c := pace(t, s, at(10.5)).Caution(); !strings.Contains(c, "sugar (265 to 300 g/L), nitrogen (70 to 350 mg/L), temperature (11 to 35 °C)") {

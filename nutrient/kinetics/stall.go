@@ -16,7 +16,7 @@ import (
 //     the three that stopped, worts at 42 °C, a day or two after they did, and no other.
 func (f *Forecast) Stalled() (since time.Duration, stalled bool) {
 	const least, most, aDay, span = 0.10, 0.93, 0.04, 12.0
-	flat := 0
+	var flat int
 	var before bin
 	for _, b := range f.bins {
 		hour, used, _, ok := b.mean()
@@ -25,7 +25,7 @@ func (f *Forecast) Stalled() (since time.Duration, stalled bool) {
 		}
 		fromHour, fromUsed, _, begun := before.mean()
 		switch {
-		case !begun || used < least || used > most || hour-fromHour < span && flat == 0:
+		case !begun || used < least || used > most:
 			flat = 0
 		case hour-fromHour < span || used < fromUsed-sharedError:
 			continue // too close to tell, or from earlier, by a wrong clock, as sugar does not come back: the span goes on
@@ -48,7 +48,8 @@ func (f *Forecast) Stalled() (since time.Duration, stalled bool) {
 // nine in ten outcomes of the pace alone would show, on the same side: the ferment is not the
 // one that was planned. Faster says on which side.
 func (f *Forecast) Leaves() (at time.Duration, faster, leaves bool) {
-	side, first := 0, time.Duration(0)
+	var first time.Duration
+	var above, below bool
 	plan := NewForecast(f.pace).Fit()
 	for _, b := range f.bins {
 		hour, used, _, ok := b.mean()
@@ -57,16 +58,11 @@ func (f *Forecast) Leaves() (at time.Duration, faster, leaves bool) {
 		}
 		when := time.Duration(hour * float64(time.Hour))
 		band := plan.Used(when)
-		now := 0
-		if used > band.High90.In(units.Fraction)+sharedError {
-			now = 1
-		} else if used < band.Low90.In(units.Fraction)-sharedError {
-			now = -1
+		over, under := used > band.High90.In(units.Fraction)+sharedError, used < band.Low90.In(units.Fraction)-sharedError
+		if over && above || under && below {
+			return first, over, true
 		}
-		if now != 0 && now == side {
-			return first, now > 0, true
-		}
-		side, first = now, when
+		above, below, first = over, under, when
 	}
-	return 0, false, false
+	return at, faster, false
 }

@@ -1,7 +1,9 @@
 package kinetics_test
 
 import (
+	"encoding/json"
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/zymase/internal/check"
@@ -27,6 +29,8 @@ func TestStalledAtItsEdges(t *testing.T) {
 		"all but a trace":      {[]float64{96, 120, 144}, []float64{0.931, 0.931, 0.931}, -1},
 		"it went on":           {[]float64{24, 48, 72, 96}, []float64{0.3, 0.3, 0.5, 0.5}, -1},
 		"it went on, then not": {[]float64{24, 48, 72, 96, 120}, []float64{0.3, 0.3, 0.5, 0.5, 0.5}, 72},
+		"read every six hours": {[]float64{24, 30, 36, 42, 48, 54}, []float64{0.3, 0.3, 0.3, 0.3, 0.3, 0.3}, 24},
+		"and not yet":          {[]float64{24, 30, 36, 42}, []float64{0.3, 0.3, 0.3, 0.3}, -1},
 		"three spans":          {[]float64{24, 48, 72, 96}, []float64{0.3, 0.3, 0.3, 0.3}, 24},
 	} {
 		f := kinetics.NewForecast(pace(t, wash(), at(20)))
@@ -64,5 +68,51 @@ func refusedAdd(t *testing.T, err error, quantity string, least, most float64) {
 	e := check.OutOfRange(t, quantity, err, quantity)
 	if e.Min != least || e.Max != most {
 		t.Errorf("%v: want %v to %v", err, least, most)
+	}
+}
+
+// A mean that was written may be surer than any reading, down to 1e-8 of the sugar (chosen).
+func TestWrittenMeansAtTheirEdges(t *testing.T) {
+	text, err := json.Marshal(kinetics.NewForecast(pace(t, wash(), at(20))))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for uncertainty, taken := range map[string]bool{"1.01e-8": true, "0.99e-8": false} {
+		with := strings.TrimSuffix(string(text), "}") + `,"readings":[{"hour":20,"used":0.1,"uncertainty":` + uncertainty + `}]}`
+		if err := json.Unmarshal([]byte(with), new(kinetics.Forecast)); (err == nil) != taken {
+			t.Errorf("uncertainty %s: %v", uncertainty, err)
+		}
+	}
+}
+
+// What is read at the pitch does not tell that a ferment leaves its plan: it has not begun.
+func TestLeavesNotAtThePitch(t *testing.T) {
+	f := kinetics.NewForecast(pace(t, wash(), at(20)))
+	add(t, f, 0, 0.9, 0.02)
+	add(t, f, 7, 0.9, 0.02)
+	if at, _, leaves := f.Leaves(); leaves {
+		t.Error("left at", at)
+	}
+	add(t, f, 13, 0.9, 0.02)
+	if at, faster, leaves := f.Leaves(); !leaves || !faster || math.Abs(at.Hours()-7) > 1e-6 {
+		t.Error(at, faster, leaves)
+	}
+}
+
+// A ferment that stopped where none of the outcomes ends, read every six hours for two months: however
+// badly all of them fit, the one that fits best is what is foreseen, not the plan.
+func TestManyReadingsThatFitBadly(t *testing.T) {
+	f := kinetics.NewForecast(pace(t, wash(), at(20)))
+	for h := 60.0; h < 1500; h += 6 {
+		add(t, f, h, 0.67, 0.005)
+	}
+	if s := fraction(f.Fit().Stops(units.Percent.Of(90))); s < 0.99 {
+		t.Errorf("%.3f that it stays below 90 %%", s)
+	}
+	if e := f.Fit().Evidence(); !(e < -800) || math.IsInf(e, 0) {
+		t.Error("evidence", e)
+	}
+	if _, stalled := f.Stalled(); !stalled {
+		t.Error("no stop is called")
 	}
 }

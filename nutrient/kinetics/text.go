@@ -40,8 +40,8 @@ func (f *Forecast) MarshalJSON() ([]byte, error) {
 	}
 	w := f.pace.written()
 	for _, b := range f.bins {
-		if b.weight > 0 {
-			w.Readings = append(w.Readings, writtenBin{b.hour / b.weight, b.used / b.weight, 1 / math.Sqrt(b.weight)})
+		if hour, used, _, ok := b.mean(); ok {
+			w.Readings = append(w.Readings, writtenBin{hour, used, 1 / math.Sqrt(b.weight)})
 		}
 	}
 	return json.Marshal(w)

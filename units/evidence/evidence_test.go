@@ -67,3 +67,24 @@ func Example() {
 	// true <nil> common practice, no source
 	// true
 }
+
+// A source may be one letter.
+func TestShortSource(t *testing.T) {
+	var e evidence.Evidence
+	if err := e.UnmarshalText([]byte("a (read)")); err != nil || e != (evidence.Evidence{Source: "a", Grade: evidence.Read}) {
+		t.Errorf("%+v, %v", e, err)
+	}
+}
+
+// The first grade of a text is its grade, whatever its note says of another.
+func TestFirstGradeCounts(t *testing.T) {
+	for g := range evidence.Grade(6) {
+		for other := range evidence.Grade(6) {
+			was := evidence.Evidence{Grade: g, Note: fmt.Sprintf("another has 5 (%v)", other)}
+			var is evidence.Evidence
+			if text, err := was.MarshalText(); err != nil || is.UnmarshalText(text) != nil || is != was {
+				t.Errorf("%s comes back as %+v, %v", text, is, err)
+			}
+		}
+	}
+}

@@ -1,6 +1,8 @@
 package must
 
 import (
+	"slices"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -14,17 +16,18 @@ const mostPart = 1e6 // of anything: proportions
 
 // shares returns the mmol of each weak acid in a mmol of all.
 func (a AcidShares) shares(fn string) (of [len(weak)]float64, err error) {
-	sum := 0.0
+	var sum float64
 	for _, c := range a {
 		v := c.Concentration.In(units.MilligramPerLitre)
 		if err := limit.Check(fn, c.Ion.Name()+" among the acids", v, "mg/L", 0, mostPart, source); err != nil {
 			return of, err
 		}
-		k := 0
-		for k < len(weak) && weak[k].ion != c.Ion {
-			k++
-		}
-		if err := limit.Check(fn, "ion of a weak acid", float64(k), "", 0, float64(len(weak)-1), "an acid of package water"); err != nil {
+		k := slices.IndexFunc(weak[:], func(w weakAnion) bool { return w.ion == c.Ion })
+		if k < 0 {
+			err := &units.NameError{Func: fn, What: "weak acid", Name: c.Ion.Name()}
+			for _, w := range weak {
+				err.Choices = append(err.Choices, w.ion.Name())
+			}
 			return of, err
 		}
 		of[k] += v / c.Ion.MolarMass()

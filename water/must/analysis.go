@@ -20,7 +20,7 @@ type Analysis struct {
 // charge of the ions.
 //
 // Errors are a [*units.RangeError]: an acidity below what the ions make alone, and those of
-// [water.NewProfile] and [New].
+// [water.NewProfile] and [New]. An ion in rest that is no weak acid is a [*units.NameError].
 //
 //   - Source: electroneutrality and the balance of the titration.
 //   - Uncertainty: of 89 wines of Piedmont whose analysis lacks sulfate the pH comes out with a
@@ -33,14 +33,15 @@ func (a Analysis) Drink(rest AcidShares) (Drink, error) {
 	if err != nil {
 		return Drink{}, err
 	}
-	return x.solve(x.neutral)
+	return x.solve(func(acid float64) (water.Profile, error) { return x.neutral(acid, 0) })
 }
 
-// neutral returns the water with so much acid whose ions are all that there is.
-func (x *unknown) neutral(acid float64) (water.Profile, error) {
-	p, err := x.profile(acid, 0, 0)
+// neutral returns the water with so much acid whose ions, and a rest of charge without a name (mEq/L), are all that
+// there is.
+func (x *unknown) neutral(acid, rest float64) (water.Profile, error) {
+	p, err := x.profile(acid, 0, rest)
 	if err != nil {
 		return p, err
 	}
-	return x.profile(acid, 0, balance(p))
+	return x.profile(acid, 0, balance(p)+rest)
 }

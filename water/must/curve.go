@@ -34,7 +34,7 @@ func (d Drink) Titrate(end float64, points int) ([]TitrationPoint, error) {
 		return nil, err
 	}
 	curve := make([]TitrationPoint, points)
-	base := 0.0
+	var base float64
 	var like water.Series
 	lye := material.SodiumHydroxide()
 	for k := range curve {

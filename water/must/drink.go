@@ -21,12 +21,7 @@ type Drink struct {
 	capacity float64 // mEq/L
 }
 
-const (
-	source       = "what a juice or a wine can be, package must"
-	mostStrength = 16 // % vol, as in water.Profile.WithEthanol
-
-	ethanolSource = "Prenesti et al. 2012, continued from 12 to 16 % vol"
-)
+const source = "what a juice or a wine can be, package must"
 
 // New returns the drink that holds what is dissolved in p, its alkalinity by charge
 // balance ([water.Profile]: the anions of organic acids count whole, phosphate as H2PO4-). A strength that p has itself
@@ -42,10 +37,6 @@ func New(p water.Profile, strength units.StrengthByVolume) (Drink, error) {
 }
 
 func newDrink(fn string, p water.Profile, strength units.StrengthByVolume) (Drink, error) {
-	d := Drink{strength: strength.In(units.PercentVolume)}
-	if err := checkStrength(fn, d.strength); err != nil {
-		return Drink{}, err
-	}
 	// The pH of the water is not that of the drink, and its ethanol is counted here.
 	still, err := p.WithEthanol(units.StrengthByVolume{})
 	with, also := p.WithEthanol(strength)
@@ -53,14 +44,12 @@ func newDrink(fn string, p water.Profile, strength units.StrengthByVolume) (Drin
 	if err := cmp.Or(err, also, last); err != nil {
 		return Drink{}, limit.Named(fn, err)
 	}
-	d.water = still
-	d.ph = e.PH()
-	d.capacity = e.BufferCapacity().In(units.MilliequivalentPerLitre)
-	return d, nil
-}
-
-func checkStrength(fn string, percent float64) error {
-	return limit.Check(fn, "strength", percent, "% vol", 0, mostStrength, ethanolSource)
+	return Drink{
+		water:    still,
+		strength: strength.In(units.PercentVolume),
+		ph:       e.PH(),
+		capacity: e.BufferCapacity().In(units.MilliequivalentPerLitre),
+	}, nil
 }
 
 // PH returns the pH that a meter shows.
@@ -93,7 +82,8 @@ func (d Drink) BufferCapacity() units.EquivalentConcentration {
 // Acidity returns the titratable acidity by a convention.
 //
 // A drink of more than about 12 g/L is titrated thinned with three times as much distilled water, as its salts at the
-// end are beyond the constants.
+// end are beyond the constants: where the anions of its acids, each with all the charge that a wine's pH gives it, and
+// as much sodium have an ionic strength of 420 mmol/L or more.
 //
 // Errors are those of [water.Profile.TitratableAcidity].
 func (d Drink) Acidity(t water.Titration) (units.MassConcentration, error) {
@@ -104,7 +94,7 @@ func (d Drink) Acidity(t water.Titration) (units.MassConcentration, error) {
 // titrated is the titratable acidity of a water, thinned where its acids neutralised would be too strong.
 func titrated(p water.Profile, t water.Titration) (units.MassConcentration, error) {
 	const thinner = 4
-	strength := 0.0 // mmol/L, of the acids and the sodium at the end
+	var strength float64 // mmol/L, of the acids and the sodium at the end
 	for _, w := range weak {
 		n := mmol(p, w.ion)
 		strength += n * w.charge * (w.charge + 1) / 2
@@ -124,13 +114,15 @@ const mostSalt = 420 // mmol/L of ionic strength, somewhat below the end of the 
 
 // weak are the ions of weak acids that charge counts by their protons, with the charge that
 // alkalinity counts from.
-var weak = [...]struct {
-	ion    water.Ion
-	charge float64
-}{
+var weak = [...]weakAnion{
 	{water.Phosphate, 1}, {water.Lactate, 1}, {water.Acetate, 1}, {water.Citrate, 3}, {water.Malate, 2},
 	{water.Tartrate, 2}, {water.Succinate, 2}, {water.Sulfite, 1}, {water.Sorbate, 1},
 	{water.Gluconate, 1}, {water.Glutamate, 1},
+}
+
+type weakAnion struct {
+	ion    water.Ion
+	charge float64
 }
 
 // mmol returns the content of an ion in mmol/L.

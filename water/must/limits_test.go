@@ -3,6 +3,7 @@ package must
 import (
 	"encoding/json"
 	"errors"
+	"math"
 	"strings"
 	"testing"
 
@@ -28,6 +29,7 @@ func TestLimits(t *testing.T) {
 		return err
 	}
 	second := func(_ any, err error) error { return err }
+	shares := func(parts ...water.Content) error { return second(wine.Drink(parts)) }
 	for what, c := range map[string]struct {
 		err         error
 		quantity    string
@@ -44,9 +46,19 @@ func TestLimits(t *testing.T) {
 		"extract above":   {brings(901), "extract", 1, 900},
 		"pH wanted":       {second(drink.WithAcid(water.TartaricAcid, ToPH(1.9))), "pH wanted", 2, 6},
 		"acidity wanted":  {second(drink.WithAcid(water.TartaricAcid, ToAcidity(milligrams(-1), water.TartaricAcid.TitratedTo(7)))), "acidity wanted", 0, 100000},
-		"no base":         {second(drink.WithSalt(material.Gypsum(), ToPH(3.6))), "alkalinity of the salt", 1e-3, 100},
+		"a part below":    {shares(water.Malate.At(milligrams(-1))), "malate among the acids", 0, 1e6},
+		"a part above":    {shares(water.Malate.At(milligrams(1.02e6))), "malate among the acids", 0, 1e6},
+		"parts of naught": {shares(), "acids together", 1e-6, 1e6},
+		"tartar above":    {second(salted(t, 12, 15, map[water.Ion]float64{water.Tartrate: 20}).Settled(milligrams(16 * 188.18))), "cream of tartar", 0, 15},
+		"too much base":   {second(drink.WithSalt(material.PotassiumBicarbonate(), ToAcidity(milligrams(8000), water.TartaricAcid.TitratedTo(7)))), "acidity wanted", 0, 7000},
+		"no base":         {second(drink.WithSalt(material.Gypsum(), ToPH(3.6))), "alkalinity of the salt", 1e-3, 100}, // % as OH-,
 	} {
-		t.Run(what, func(t *testing.T) { check.Refused(t, c.err, c.quantity, c.least, c.most) })
+		t.Run(what, func(t *testing.T) {
+			if e, is := errors.AsType[*units.RangeError](c.err); is { // what was solved for is so to 1e-8 only
+				e.Max = math.Round(1e6*e.Max) / 1e6
+			}
+			check.Refused(t, c.err, c.quantity, c.least, c.most)
+		})
 	}
 }
 
@@ -117,4 +129,43 @@ func TestStrongestDrink(t *testing.T) {
 	r := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TartaricAcid.TitratedTo(7), Temperature: room, Strength: units.PercentVolume.Of(16.1)}
 	_, err := r.Drink(FromGrape.Acids())
 	check.Refused(t, err, "strength", 0, 16)
+}
+
+// No dose of 50 g/L of lactic acid, 555 mEq/L at 90.08 g/mol, makes 60 g/L of acidity as tartaric, 799 mEq/L at 75.04 g/Eq; and
+// 1 mol/L of lactic and acetic acid no more than 75.04 g/L.
+func TestMostAcid(t *testing.T) {
+	d := salted(t, 0, 5, map[water.Ion]float64{water.Malate: 20})
+	by := water.TartaricAcid.TitratedTo(8.2)
+	_, err := d.WithAcid(water.LacticAcid, ToAcidity(gramPerLitre(60), by))
+	check.Refused(t, err, "dose for the aim", 0, 50_000)
+	_, err = Analysis{Acidity: gramPerLitre(90), Titration: by, Temperature: room}.Drink(AcidShares{water.Lactate.At(milligrams(89)), water.Acetate.At(milligrams(59))})
+	e, is := errors.AsType[*units.RangeError](err)
+	if !is || e.Quantity != "titratable acidity" || e.Min != 0 || math.Abs(e.Max-75_040) > 100 {
+		t.Error(err)
+	}
+}
+
+// A drink without any is refused as JSON, and a long text that is no aim is not written out whole.
+func TestRefusedJSON(t *testing.T) {
+	_, err := json.Marshal(Drink{})
+	if e, is := errors.AsType[*units.StateError](err); !is || e.Func != "must.Drink.MarshalJSON" {
+		t.Error(err)
+	}
+	err = new(Aim).UnmarshalJSON([]byte(`{"pH":3.4,"acidity":` + strings.Repeat(" ", 100) + `"5 g/L"}`))
+	if e, is := errors.AsType[*units.ParseError](err); !is || len(e.Input) > 64 {
+		t.Error(err)
+	}
+	for _, ion := range []water.Ion{water.Potassium, water.Bicarbonate} {
+		_, err := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TartaricAcid.TitratedTo(7), Temperature: room}.Drink(AcidShares{ion.At(milligrams(1))})
+		if e, is := errors.AsType[*units.NameError](err); !is || e.Name != ion.Name() || len(e.Choices) != len(weak) {
+			t.Error(err)
+		}
+	}
+}
+
+// A drink is what is in it at 20 °C, where nothing else is said ([Origin.FromAcidity], [Origin.Brings]).
+func TestRoom(t *testing.T) {
+	for _, o := range []Origin{FromApple, FromGrape, FromHoney, FromMalt} {
+		near(t, o.String(), brings(t, o, 100, pure(t), Reading{}).Drink.Water().Temperature().In(units.Celsius), 20, 0)
+	}
 }

@@ -31,7 +31,7 @@ type Reading struct {
 // Errors are a [*units.RangeError]: a pH outside 2 to 6, an acidity below what the known
 // ions and the pH alone make, or above 1000 mmol/L of acid; strong ions below zero (no
 // mixture of these acids is as sour as that with so little acidity); and those of
-// [water.NewProfile] and [New].
+// [water.NewProfile] and [New]. An ion among the acids that is no weak acid is a [*units.NameError].
 //
 //   - Source: electroneutrality and the balance of the titration, solved for the two unknowns.
 //   - Uncertainty: that of the readings. 0.05 in pH is 10 % of the strong ions of a must at
@@ -76,9 +76,6 @@ func (r Reading) unknown(fn string, acids AcidShares, known []water.Content) (*u
 	if x.acids, err = acids.shares(fn); err != nil {
 		return nil, err
 	}
-	if err := checkStrength(fn, r.Strength.In(units.PercentVolume)); err != nil {
-		return nil, err
-	}
 	if err := limit.Check(fn, "titratable acidity", x.acidity, "mg/L", 0, mostAcidity, source); err != nil {
 		return nil, err
 	}
@@ -118,7 +115,7 @@ func (x *unknown) profile(acid, potassium, alk float64) (water.Profile, error) {
 // balance returns the charge of the named ions of a water besides its alkalinity, in mEq/L:
 // its cations less its anions, each with the charge that alkalinity counts from.
 func balance(p water.Profile) float64 {
-	sum := 0.0
+	var sum float64
 	for _, i := range water.Ions() {
 		if i != water.Bicarbonate {
 			sum += mmol(p, i) * float64(i.Charge())
@@ -131,7 +128,7 @@ func balance(p water.Profile) float64 {
 // atPH returns the water with so much acid whose pH is ph, potassium closing the charge
 // where it is not known.
 func (x *unknown) atPH(acid, ph float64) (water.Profile, error) {
-	potassium, alk := 0.0, 0.0
+	var potassium, alk float64
 	for range mostRounds {
 		p, err := x.profile(acid, potassium, alk)
 		if err != nil {
@@ -164,7 +161,7 @@ const (
 // acidity.
 func (x *unknown) solve(make func(acid float64) (water.Profile, error)) (Drink, error) {
 	var p water.Profile
-	found := 0.0 // mg/L, by the last titration
+	var found float64 // mg/L, by the last titration
 	over := func(acid float64) (float64, error) {
 		var err error
 		if p, err = make(acid); err != nil {
@@ -180,7 +177,7 @@ func (x *unknown) solve(make func(acid float64) (water.Profile, error)) (Drink, 
 	}
 	// From half of the equivalents up by small steps: no try is far saltier than the answer.
 	half := x.acidity / x.r.Titration.As.MolarMass()
-	if _, err := numeric.Rising(over, max(1, half), 1.25, mostAcid, closely); err != nil {
+	if _, err := numeric.Rising(over, max(closely, half), 1.25, mostAcid, closely); err != nil {
 		if errors.Is(err, numeric.ErrBracket) {
 			err = limit.Check(x.fn, "titratable acidity", x.acidity, "mg/L", 0, found, "what 1 mol/L of acid makes")
 		}

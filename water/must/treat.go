@@ -6,7 +6,6 @@ import (
 	"math"
 
 	"example.org/zymase/internal/checked"
-	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -27,7 +26,7 @@ func (d Drink) AddAcid(a water.Acid, c units.MassConcentration) (Drink, error) {
 }
 
 func (d Drink) addAcid(fn string, a water.Acid, mg float64) (Drink, error) {
-	p, err := d.water.AddAcid(a, units.Millimole.Of(checked.Number(mg/max(1, a.MolarMass()))), units.Litre.Of(1))
+	p, err := d.water.AddAcid(a, units.Millimole.Of(checked.Number(mg/a.MolarMass())), units.Litre.Of(1))
 	if err != nil {
 		return Drink{}, limit.Named(fn, err)
 	}
@@ -119,7 +118,7 @@ type Treatment struct {
 //   - Uncertainty: for a drink of known pH and acidity 10 % of the dose.
 func (d Drink) WithAcid(a water.Acid, aim Aim) (Treatment, error) {
 	const fn = "must.Drink.WithAcid"
-	x, after, err := d.treat(fn, aim, -1, mostDose, "mg/L", func(x float64) (Drink, error) { return d.addAcid(fn, a, x) })
+	x, after, err := d.treat(fn, aim, false, func(x float64) (Drink, error) { return d.addAcid(fn, a, x) })
 	if err != nil {
 		return Treatment{}, err
 	}
@@ -138,11 +137,11 @@ func (d Drink) WithAcid(a water.Acid, aim Aim) (Treatment, error) {
 //   - Uncertainty: for a drink of known pH and acidity 10 % of the dose.
 func (d Drink) WithSalt(m material.Material, aim Aim) (Treatment, error) {
 	const fn = "must.Drink.WithSalt"
-	if err := limit.Check(fn, "alkalinity of the salt", 1000*m.Composition().Alkalinity.In(units.Fraction)/hydroxide, "mEq/g", 1e-3, 100,
+	if err := limit.Check(fn, "alkalinity of the salt", m.Composition().Alkalinity.In(units.Percent), "% as OH-", 1e-3, 100,
 		"a salt that brings alkalinity"); err != nil {
 		return Treatment{}, err
 	}
-	x, after, err := d.treat(fn, aim, 1, mostDose, "mg/L", func(x float64) (Drink, error) { return d.addSalt(fn, m, x) })
+	x, after, err := d.treat(fn, aim, true, func(x float64) (Drink, error) { return d.addSalt(fn, m, x) })
 	if err != nil {
 		return Treatment{}, err
 	}
@@ -158,7 +157,6 @@ func (d Drink) WithSalt(m material.Material, aim Aim) (Treatment, error) {
 //   - Source: electroneutrality; each ion by volume.
 func (d Drink) WithDrink(other Drink, aim Aim) (Treatment, error) {
 	const fn = "must.Drink.WithDrink"
-	up := 1.0
 	if err := aim.check(fn); err != nil {
 		return Treatment{}, err
 	}
@@ -173,42 +171,51 @@ func (d Drink) WithDrink(other Drink, aim Aim) (Treatment, error) {
 	if here*there > 0 {
 		return Treatment{}, aim.beyond(fn, here, there, d, other)
 	}
-	if here > 0 {
-		up = -1
+	var failed error
+	x, err := numeric.Root(func(x float64) float64 {
+		after, err := d.blend(fn, other, x)
+		off, also := aim.off(after)
+		if failed = cmp.Or(failed, err, also); failed != nil {
+			return math.NaN()
+		}
+		return off
+	}, 0, 1, 0)
+	if err != nil {
+		return Treatment{}, limit.Named(fn, cmp.Or(failed, err))
 	}
-	x, after, err := d.treat(fn, aim, up, 1, "of the blend", func(x float64) (Drink, error) { return d.blend(fn, other, x) })
+	after, err := d.blend(fn, other, x)
 	if err != nil {
 		return Treatment{}, err
 	}
 	return Treatment{Share: units.Fraction.Of(checked.Number(x)), After: after, Cautions: caution.List{TrialFirst}}, nil
 }
 
-const (
-	mostDose  = 50000                     // mg/L
-	hydroxide = chemistry.O + chemistry.H // g/Eq
-)
+const mostDose float64 = 50000 // mg/L
 
-// treat finds the dose from 0 to most that brings a drink to its aim; up is 1 where a dose
-// makes it less sour, -1 where more.
-func (d Drink) treat(fn string, aim Aim, up, most float64, unit string, dosed func(float64) (Drink, error)) (float64, Drink, error) {
+// treat finds the dose in mg/L that brings a drink to its aim; softer is that a dose makes it less sour.
+func (d Drink) treat(fn string, aim Aim, softer bool, dosed func(float64) (Drink, error)) (float64, Drink, error) {
 	if err := aim.check(fn); err != nil {
 		return 0, Drink{}, err
 	}
 	var after Drink
-	over := func(x float64) (float64, error) {
-		var err error
-		if after, err = dosed(x); err != nil {
-			return 0, err
+	over := func(x float64) (off float64, err error) {
+		if after, err = dosed(x); err == nil {
+			off, err = aim.off(after)
 		}
-		off, err := aim.off(after)
-		return up * off, limit.Named(fn, err)
+		if !softer {
+			off = -off
+		}
+		return off, limit.Named(fn, err)
 	}
 	if here, err := over(0); err != nil || here > closely {
-		return 0, Drink{}, cmp.Or(err, aim.refuse(fn, d.ph, aim.acidity-up*here, up))
+		if !softer {
+			here = -here
+		}
+		return 0, Drink{}, cmp.Or(err, aim.refuse(fn, d.ph, aim.acidity-here, softer))
 	}
-	x, err := numeric.Rising(over, most/1024, 2, most, most*1e-12)
+	x, err := numeric.Rising(over, mostDose/1024, 2, mostDose, closely)
 	if errors.Is(err, numeric.ErrBracket) {
-		err = limit.Check(fn, "dose for the aim", math.Nextafter(most, 2*most), unit, 0, most, "what the drink can take, or the other drink reaches")
+		err = limit.Check(fn, "dose for the aim", math.Nextafter(mostDose, math.MaxFloat64), "mg/L", 0, mostDose, "what the drink can take")
 	}
 	return x, after, err
 }
@@ -223,14 +230,14 @@ func (a Aim) beyond(fn string, here, there float64, d, other Drink) error {
 }
 
 // refuse says that a drink is beyond the aim already.
-func (a Aim) refuse(fn string, ph, acidity, up float64) error {
+func (a Aim) refuse(fn string, ph, acidity float64, softer bool) error {
 	if a.titration == (water.Titration{}) {
-		if up > 0 {
+		if softer {
 			return limit.Check(fn, "pH wanted", a.ph, "", ph, mostPH, "what the drink has, and more")
 		}
 		return limit.Check(fn, "pH wanted", a.ph, "", leastPH, ph, "what the drink has, and less")
 	}
-	if up > 0 {
+	if softer {
 		return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", 0, acidity, "what the drink has, and less")
 	}
 	return limit.Check(fn, "acidity wanted", a.acidity, "mg/L", acidity, mostAcidity, "what the drink has, and more")

@@ -159,7 +159,7 @@ const (
 	bandMeasured                   = 0.05
 )
 
-// Brings returns a wash that holds so much extract (solids, by the litre) of an origin, dissolved in a water whose
+// Brings returns a wash of 20 °C that holds so much extract (solids, by the litre) of an origin, dissolved in a water whose
 // contents are given by the litre of wash: a profile without ions for a juice as it comes. r is what was measured of the wash: pH and
 // titratable acidity of juice and honey; of malt the pH alone, as a titration does not show its buffers; of a fruit the acidity alone
 // will do, with its band of 0.3; nothing, and the usual composition counts, in proportion to the extract. own are
@@ -196,7 +196,7 @@ func (f Origin) Brings(extract units.MassConcentration, in water.Profile, r Read
 		}
 	}
 	measured := held.with(in)
-	if f < FromHoney || f == FromHoney && r.PH > 0 { // their potassium follows from the charge, where no report has it
+	if f != FromMalt { // the potassium of the others follows from the charge, where no report has it
 		delete(measured, water.Potassium)
 	}
 	for _, c := range own {
@@ -239,13 +239,7 @@ func (f Origin) byStrong(fn string, k float64, held contents, in water.Profile, 
 		return Drink{}, err
 	}
 	rest := strong - charge(held) // without a name
-	return x.solve(func(acid float64) (water.Profile, error) {
-		p, err := x.profile(acid, 0, 0)
-		if err != nil {
-			return p, err
-		}
-		return x.profile(acid, 0, balance(p)+rest)
-	})
+	return x.solve(func(acid float64) (water.Profile, error) { return x.neutral(acid, rest) })
 }
 
 // byUsual is the drink of an origin of which nothing was measured.

@@ -15,7 +15,7 @@ type carried struct {
 	state    forward.State
 	before   forward.State // the base of a pack, before anything joins it
 	unknowns forward.Unknowns
-	like     water.Series
+	like     *water.Series // once there is a step; shared with the forks of this
 
 	in, stay, out []Line
 
@@ -39,8 +39,11 @@ func (m *maker) atStart() (*carried, []deed, error) {
 
 // do carries the state through a step.
 func (c *carried) do(st forward.Step) (forward.Left, error) {
+	if c.like == nil {
+		c.like = new(water.Series)
+	}
 	var room [1]forward.State
-	states, left, err := forward.Walk(room[:0], []forward.Step{st}, c.state, &c.unknowns, &c.like)
+	states, left, err := forward.Walk(room[:0], []forward.Step{st}, c.state, &c.unknowns, c.like)
 	if err != nil {
 		return left, err
 	}

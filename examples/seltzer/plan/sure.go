@@ -7,6 +7,7 @@ import (
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/water"
 )
 
 // doubts are standard uncertainties, k = 1, of what a plan says of its base. The batch is carried to its dry
@@ -67,6 +68,7 @@ func (m *maker) doubt() (d doubts, err error) {
 		}
 	}
 	states := make([]forward.State, 0, len(base.steps))
+	var tank water.Series
 	for _, k := range m.known() {
 		u := usual
 		of := k.In(&u)
@@ -92,7 +94,14 @@ func (m *maker) doubt() (d doubts, err error) {
 			from = base.states[first-1]
 		}
 		*of += k.Deviation()
-		if states, _, err = forward.Walk(states[:0], base.steps[first:], from, &u, &base.like); err != nil {
+		states = states[:0]
+		if first < ferment { // the searches of the kettle begin at one another, and those of the fermenter
+			if states, _, err = forward.Walk(states, base.steps[first:ferment], from, &u, &base.like); err != nil {
+				return d, err
+			}
+			from = states[len(states)-1]
+		}
+		if states, _, err = forward.Walk(states, base.steps[ferment:], from, &u, &tank); err != nil {
 			return d, err
 		}
 		var wash *forward.State

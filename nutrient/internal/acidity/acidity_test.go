@@ -58,3 +58,21 @@ func TestNoPHComesWithAnError(t *testing.T) {
 	_, err = Liquid{}.AtPH(3, Surroundings{At: amount.Room, Gas: units.Kilopascal.Of(2000)})
 	check.Nothing(t, "a pH under 2000 kPa", 0, err)
 }
+
+// Little stays, less than nothing is taken out.
+func TestClean(t *testing.T) {
+	a := Liquid{Ammonium: 0.5, Potassium: 0.25, Phosphate: 0.125}
+	if got := a.Clean(); got != a {
+		t.Errorf("%+v", got)
+	}
+	if got := (Liquid{Ammonium: -1e-18, Potassium: -1e-18, Phosphate: -1e-18}).Clean(); got != (Liquid{}) {
+		t.Errorf("%+v", got)
+	}
+}
+
+// A liquid with less CO2 than the gas above would give it rests with what it has, however little.
+func TestRestsWithItsCarbon(t *testing.T) {
+	s := Surroundings{At: amount.Room, Gas: units.StandardAtmosphere.Of(1), Carbon: 0.5}
+	e := check.Must(Liquid{Strong: 0.2}.Rest(s))
+	check.Near(t, "carbon", e.InorganicCarbon().In(units.MillimolePerLitre), 0.5, 1e-6, "conservation")
+}

@@ -65,3 +65,11 @@ func TestDegreesOfReduction(t *testing.T) {
 	// Nitrogen of CH1.8O0.5N0.2: 11.4 % of the ash-free matter.
 	check.Near(t, "yeast N", 0.2*WeightN/(YeastSkeleton.Molar()+0.2*Ammonia.Molar()), 0.1138, 0.0001, "CH1.8O0.5N0.2, 24.6 g/C-mol")
 }
+
+// Sugars and Gay-Lussac by molar masses: 2·180.156/342.297, 3·180.156/504.438, 2·46.069/180.156.
+func TestGains(t *testing.T) {
+	const source = "CIAAW 2021 abridged weights, by hand"
+	check.Near(t, "two units", GainOfDi, 2*180.156/342.297, 1e-5, source)
+	check.Near(t, "three units", GainOfTri, 3*180.156/504.438, 1e-5, source)
+	check.Near(t, "ethanol of hexose", EthanolOfHexose, 2*46.069/180.156, 1e-5, source)
+}

@@ -1,0 +1,166 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// packing is from the dry drink to the glass.
+func packing(p plan.Plan, s style) []step {
+	rack := step{id: "rack", title: "Rack it off the yeast", do: []string{"Hose to the bottom, without a splash."}, read: []row{level("in the fermenter, before", firstOf(p, "fermenter, fermented dry", "fermenter, at the end"), s)}}
+	if left := vessel(p, "left with the yeast"); !left.Volume.IsZero() {
+		rack.do = append(rack.do, "Leave "+s.volume(left.Volume)+" with the yeast.")
+	}
+	if b := p.Base; b != nil {
+		rack.read = []row{{label: "base to take", value: s.volume(b.Taken), note: "measured cold"}}
+	}
+	steps := []step{
+		{id: "chill", title: "Chill, fine, let it settle", when: "dry, by two readings" + about(p, "pack"), do: []string{"As cold as you can, a day or more; fining only if you want it bright, by its maker's dose.",
+			"Warmest since the ferment " + s.temperature(warmest(p)) + ": by that the gas it holds was counted."}},
+		rack,
+	}
+	if f := p.Flavour; f != nil {
+		steps = append(steps, step{id: "flavour", title: "Flavour", weigh: []row{{label: f.Name, value: s.volume(f.Added)}}, do: []string{flavourHow(p)}})
+	}
+	closing := step{id: "close", title: "Close"}
+	store := step{id: "store", title: "Store"}
+	open := step{id: "open", title: "Open", do: []string{"One first, cold, away from the face."}}
+	for i, k := range p.Packs {
+		n := fmt.Sprint(i + 1)
+		fill := step{id: "fill-" + n, title: fmt.Sprintf("Fill %s", packTitle(k))}
+		fill.weigh = blending(k, s)
+		if len(p.Packs) > 1 {
+			fill.do = append(fill.do, "From "+s.volume(k.Base)+" of base drink"+withFlavour(p, k, s)+".")
+		}
+		fill.do = append(fill.do, letDown(k)...)
+		switch {
+		case k.Bottle != nil && k.Bottle.Filling != nil:
+			f := k.Bottle.Filling
+			fill.title = "Carbonate, then fill " + packTitle(k)
+			fill.do = append(fill.do, "Carbonate the drink in a keg first; chill bottles and drink to "+s.temperature(f.Temperature)+".",
+				"Under counter-pressure, each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+"; close it on its foam.")
+			fill.read = append(fill.read, row{label: "gauge of the keg", value: s.gauge(f.Gauge), note: "at " + s.temperature(f.Temperature)})
+		case k.Bottle != nil:
+			steps = append(steps, priming(k, n, s)...)
+			fill.do = append(fill.do, "Each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+".")
+		default:
+			fill.do = append(fill.do, "Each "+p.Request.Packs[i].Size.String()+" of drink, from the bottom, under CO2.")
+			if f := k.PartFull; f != nil {
+				fill.do = append(fill.do, "One of them with "+s.volume(f.Drink)+": its room takes "+s.mass(f.CO2)+" of CO2.")
+			}
+		}
+		if k.Remainder.In(units.Millilitre) > 0.5 {
+			fill.do = append(fill.do, s.volume(k.Remainder)+" is left over.")
+		}
+		fill.read = append(fill.read, row{label: k.Kind + "s filled", value: fmt.Sprint(packsOf(k))})
+		fill.cautions = append(fill.cautions, k.Highest.Cautions...)
+		steps = append(steps, fill)
+		highest := row{label: "highest, at " + s.temperature(k.Highest.Temperature), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: k.Kind + "s, " + k.Highest.When + ": " + k.Highest.Verdict.String() + ", " + s.gauge(k.Rating)}
+		if b := k.Bottle; b != nil {
+			closing.do = append(closing.do, plural(k)+": "+map[bool]string{true: "seam", false: "cap"}[k.Kind == "can"]+" each as it is filled.")
+			store.do = append(store.do, plural(k)+": never above "+s.temperature(b.Store)+about(p, "bottles ready")+".")
+			open.read = append(open.read, row{label: k.Kind + "s, at " + s.temperature(k.Temperature), value: s.gauge(b.ServedGauge), note: grams(b.Served) + " in the drink"})
+		} else {
+			gauge := "no pressure: see the sheet"
+			if k.Gauge.In(units.KilopascalGauge) >= 0 {
+				gauge = s.gauge(k.Gauge)
+			}
+			if k.Still {
+				closing.do = append(closing.do, plural(k)+": purge and close; no CO2 on a still drink.")
+				store.do = append(store.do, plural(k)+": at "+s.temperature(k.Temperature)+", without gas.")
+			} else {
+				closing.do = append(closing.do, plural(k)+": purge, then set the regulator and listen for leaks.")
+				closing.read = append(closing.read, row{label: "regulator", value: gauge, note: "at " + s.temperature(k.Temperature)})
+				store.do = append(store.do, plural(k)+": on gas at "+s.temperature(k.Temperature)+about(p, "kegs ready")+".")
+			}
+			open.read = append(open.read, row{label: "kegs, at " + s.temperature(k.Temperature), value: volumes(k.Volumes), note: grams(k.Content)})
+		}
+		store.read = append(store.read, highest)
+	}
+	return append(steps, closing, store, open)
+}
+
+// priming is the step before bottles are filled.
+func priming(k plan.PackPlan, n string, s style) []step {
+	b := k.Bottle
+	switch {
+	case b.Held:
+		return []step{{id: "prime-" + n, title: "Do not prime", do: []string{s.weight(b.Priming) + " of " + b.Priming.What + " would take the " + k.Kind + "s over their rating."}}}
+	case b.Priming.Mass.Decimal().IsZero():
+		return nil
+	}
+	syrup := syrupRow(b, s)
+	return []step{{id: "prime-" + n, title: "Prime the " + k.Kind + "s' share", weigh: []row{{label: b.Priming.What, value: s.weight(b.Priming), note: s.mass(b.PerBottle) + " a " + k.Kind}, {label: "to dissolve it in", value: syrup.value}},
+		do: []string{"Stir it in evenly, without a splash: what is uneven bursts one bottle and leaves another flat."}}}
+}
+
+// warmest is the warmest that the drink has been since it fermented.
+func warmest(p plan.Plan) units.Temperature {
+	if p.Base != nil {
+		return p.Request.AtHand.Base.Warmest
+	}
+	return p.Request.Fermenter.Warmest
+}
+
+// flavourHow is how the batch's flavouring goes in.
+func flavourHow(p plan.Plan) string {
+	for _, k := range p.Request.Packs {
+		if k.Flavour != nil {
+			return "Only to the packs that have none of their own, as their fill says; taste before the last third."
+		}
+	}
+	return "For the whole batch; taste before the last third."
+}
+
+// blending is what joins the base drink of one kind of pack before it is filled.
+func blending(k plan.PackPlan, s style) []row {
+	var rows []row
+	if k.Water.In(units.Gram) >= 1 && (k.Bottle == nil || k.Bottle.Priming.What == "") {
+		rows = append(rows, row{label: "water, boiled and cooled", value: s.mass(k.Water)})
+	}
+	for _, w := range []*plan.Weight{k.Sweetener, k.Acid} {
+		if w != nil && !w.Mass.Decimal().IsZero() {
+			rows = append(rows, row{label: w.What, value: s.weight(*w), note: "dissolved, stirred in"})
+		}
+	}
+	return rows
+}
+
+// letDown says what the water of a pack does.
+func letDown(k plan.PackPlan) []string {
+	if k.Water.In(units.Gram) < 1 || k.Bottle != nil && k.Bottle.Priming.What != "" {
+		return nil
+	}
+	return []string{"The water first, the base onto it, without a splash: it is let down to " + strength(k.Strength) + "."}
+}
+
+// plural names a kind of pack at the start of a sentence.
+func plural(k plan.PackPlan) string {
+	name := strings.ToUpper(k.Kind[:1]) + k.Kind[1:] + "s"
+	if k.Of != "" {
+		name += " of " + k.Of
+	}
+	return name
+}
+
+// packsOf counts packs, the part full one too.
+func packsOf(k plan.PackPlan) int {
+	if k.PartFull != nil {
+		return k.Count + 1
+	}
+	return k.Count
+}
+
+func packTitle(k plan.PackPlan) string {
+	name := fmt.Sprintf("%d %ss", packsOf(k), k.Kind)
+	if packsOf(k) == 1 {
+		name = "1 " + k.Kind
+	}
+	if k.Of != "" {
+		name += " of " + k.Of
+	}
+	return name
+}
