@@ -104,7 +104,7 @@ func FuzzService(f *testing.F) {
 		at, s := celsius(temperature), seltzer(t)
 		line := carbonation.Line{Bore: millimetre(a), Rise: metre(d), Losses: e}
 		x, err := line.Balance(s, at, units.KilopascalGauge.Of(n(b)), flow(c))
-		sane(t, "Balance", err, x.Length.In(units.Metre), x.Speed, x.Reynolds)
+		sane(t, "Balance", err, x.Length.In(units.Metre), x.MetresPerSecond, x.Reynolds)
 		x, err = line.FlowOf(s, at, units.KilopascalGauge.Of(n(b)), metre(c))
 		sane(t, "FlowOf", err, x.Flow.In(units.LitrePerMinute), x.Reynolds)
 		p, err := carbonation.FillAndVent(litre(a), at, units.KilopascalGauge.Of(n(b)), 3, units.Atmosphere{})
@@ -116,7 +116,7 @@ func FuzzService(f *testing.F) {
 		r, err := carbonation.Released(units.Kilogram.Of(n(a)), units.CubicMetre.Of(n(b)), at, ppm(c), units.Atmosphere{})
 		sane(t, "Released", err, r.Level.In(units.PartPerMillion), r.Oxygen.In(units.Percent))
 		v, err := carbonation.Ventilate(units.Gram.Of(n(a)), units.CubicMetre.Of(n(b)), at, ppm(c), ppm(d), units.Atmosphere{})
-		sane(t, "Ventilate", err, v.FreshAir.In(units.LitrePerMinute), v.AirChanges)
+		sane(t, "Ventilate", err, v.FreshAir.In(units.LitrePerMinute), v.AirChangesPerHour)
 		k, err := carbonation.RateFromReadings(gramsCO2(a), gramsCO2(b), gramsCO2(c), time.Duration(d))
 		sane(t, "RateFromReadings", err, k.PerHour())
 		until, err := carbonation.StillKeg().Until(gramsCO2(a), gramsCO2(b), gramsCO2(c))

@@ -49,7 +49,7 @@ func TestLineBalance(t *testing.T) {
 	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	line := carbonation.Line{Bore: millimetre(5), Rise: metre(0.5), Losses: 3, Restriction: units.KilopascalGauge.Of(10)}
 	s := ok[carbonation.LineState](t)(line.Balance(water, celsius(20), units.KilopascalGauge.Of(100), flow(3)))
-	near(t, "speed", s.Speed, 2.54648, 1e-5)
+	near(t, "speed", s.MetresPerSecond, 2.54648, 1e-5)
 	near(t, "Re", s.Reynolds, 12684, 10)
 	near(t, "slope", s.PerMetre.In(units.KilopascalGauge), 18.75, 0.01)
 	near(t, "lift", s.Lift.In(units.KilopascalGauge), 4.8946, 1e-3)
@@ -162,7 +162,7 @@ func TestLineLimits(t *testing.T) {
 	if !errors.As(err, &e) {
 		t.Fatal(err)
 	}
-	rho := s.Fittings.In(units.KilopascalGauge) / (4 * s.Speed * s.Speed / 2) // kPa·s²/m²
+	rho := s.Fittings.In(units.KilopascalGauge) / (4 * s.MetresPerSecond * s.MetresPerSecond / 2) // kPa·s²/m²
 	near(t, "least", e.Min, s.Lift.In(units.KilopascalGauge)+10, 1e-9)
 	close(t, "most", e.Max, s.Lift.In(units.KilopascalGauge)+10+4*rho*50*50/2, 1e-9)
 

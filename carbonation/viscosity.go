@@ -25,9 +25,9 @@ import (
 //     for sucrose; 15 % for a drink: dextrin makes a lager 14 % thicker (G. Liger-Belair
 //     & C. Cilindre, ACS Omega 6 (2021) 9672, table 1), bubbles are not counted. A quarter
 //     of it goes into the friction of a turbulent line.
-func Viscosity(s gravity.Solution, t units.Temperature) (mu float64, err error) {
+func Viscosity(s gravity.Solution, t units.Temperature) (millipascalSeconds float64, err error) {
 	if _, err := NewLiquid(s); err != nil {
-		return mu, limit.Named("carbonation.Viscosity", err)
+		return 0, limit.Named("carbonation.Viscosity", err)
 	}
 	c, hottest, source := t.In(units.Celsius), float64(warmest), "Kestin et al. 1978"
 	ethanol, extract := s.ByMass().In(units.PercentMass), s.RealExtract().In(units.DegreePlato)
@@ -35,7 +35,7 @@ func Viscosity(s gravity.Solution, t units.Temperature) (mu float64, err error) 
 		hottest, source = warmestThick, "Bingham & Jackson 1918, ethanol; CRC Handbook, sucrose"
 	}
 	if err := limit.Check("carbonation.Viscosity", "temperature", c, "°C", coldest, hottest, source); err != nil {
-		return mu, err
+		return 0, err
 	}
 	return waterViscosity(c) * math.Exp(ethanolThickens(c, ethanol)+extractThickens(c, extract)), nil
 }

@@ -12,7 +12,7 @@ import (
 // (Berg & Keefer 1958, recalled from memory). Where there is less, nothing settles.
 func TestCreamOfTartar(t *testing.T) {
 	for _, r := range []struct{ celsius, strength, solubility float64 }{{20, 0, 4.92}, {0, 12, 1.11}, {10, 10, 2.02}} {
-		for _, have := range []float64{0.9 * r.solubility, r.solubility + 1.5} {
+		for _, have := range []float64{0.9 * r.solubility, r.solubility + 0.1, r.solubility + 1.5} {
 			p := Profile{t: r.celsius}
 			p.settle(-1000 * have / 188.177)
 			p, err := p.WithEthanol(volPercent(t, r.strength))
@@ -56,13 +56,14 @@ func TestCreamOfTartarTable(t *testing.T) {
 			near(t, "left in solution", left(r.celsius, strength), want, 1e-4)
 		}
 	}
+	near(t, "11 °C", left(11, 0), math.Pow(3.42, 0.8)*math.Pow(4.17, 0.2), 1e-4)
 	near(t, "18 °C", left(18, 0), math.Pow(4.17, 0.4)*math.Pow(4.92, 0.6), 1e-4)
 }
 
 // What has settled leaves a wine at rest: nothing more does. More potassium brings more down, at one pH.
 func TestCreamOfTartarComesToRest(t *testing.T) {
-	wine := func(potassium float64) Profile {
-		p, err := NewProfile(celsius(5), units.MilligramPerLitreCaCO3.Of(0), Potassium.At(mgL(potassium)), Tartrate.At(mgL(2500)), Malate.At(mgL(1500)), Calcium.At(mgL(60)))
+	wine := func(potassium, tartrate float64) Profile {
+		p, err := NewProfile(celsius(5), units.MilligramPerLitreCaCO3.Of(0), Potassium.At(mgL(potassium)), Tartrate.At(mgL(tartrate)), Malate.At(mgL(1500)), Calcium.At(mgL(60)))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -76,8 +77,12 @@ func TestCreamOfTartarComesToRest(t *testing.T) {
 		}
 		return p
 	}
-	p := wine(1000)
-	less, err := wine(800).CreamOfTartar()
+	p := wine(1000, 2500)
+	// However little tartrate there is, under much potassium it settles in part: here 0.8 mmol/L.
+	if n, err := wine(8000, 0.8*Tartrate.MolarMass()).CreamOfTartar(); err != nil || n.IsZero() || n.In(units.MilligramPerLitre) > 0.8*188.177 {
+		t.Error(n, err)
+	}
+	less, err := wine(800, 2500).CreamOfTartar()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -89,14 +94,14 @@ func TestCreamOfTartarComesToRest(t *testing.T) {
 	if again, err := p.CreamOfTartar(); err != nil || again.In(units.MilligramPerLitre) > 0.05 {
 		t.Error(again, err)
 	}
-	strong := wine(1000)
+	strong := wine(1000, 2500)
 	strong.mg[Sodium], strong.mg[Chloride] = 20_000, 31_000 // 0.9 mol/kg
 	if _, err := (Profile{t: 95}).CreamOfTartar(); err == nil {
 		t.Error("95 °C is taken")
 	}
 	for what, bad := range map[string]Profile{"temperature": {t: 25}, "ionic strength": strong} {
 		_, err := bad.CreamOfTartar()
-		if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Quantity != what {
+		if r, ok := errors.AsType[*units.RangeError](err); !ok || r.Quantity != what || what == "temperature" && (r.Min != 0 || r.Max != 20) {
 			t.Error(err)
 		}
 	}

@@ -34,7 +34,7 @@ var handSpecies = []struct {
 }
 
 // at returns the alkalinity at a pH.
-func (b *byHand) at(pH float64) (alk float64) {
+func (b *byHand) at(ph float64) (alk float64) {
 	charge := map[string]int{"Ca": 2, "Mg": 2, "Na": 1, "K": 1, "CO3": -2, "SO4": -2, "cit": -3, "": 0}
 	zero := map[string]int{"CO3": 2, "SO4": 0, "cit": 0}
 	b.free = map[string]float64{"": 1}
@@ -46,7 +46,7 @@ func (b *byHand) at(pH float64) (alk float64) {
 		ionic := min(b.ionic, 0.5)
 		r := math.Sqrt(ionic)
 		gamma := func(z int) float64 { return math.Pow(10, -0.5092*float64(z*z)*(r/(1+r)-0.3*ionic)) }
-		h, oh := math.Pow(10, -pH)/gamma(1), math.Pow(10, pH-13.995)/gamma(1)
+		h, oh := math.Pow(10, -ph)/gamma(1), math.Pow(10, ph-13.995)/gamma(1)
 		sum := map[string]float64{}
 		alk, b.ionic = oh-h, b.inert+(h+oh)/2
 		for part, n := range b.free {
@@ -61,7 +61,7 @@ func (b *byHand) at(pH float64) (alk float64) {
 			if s.anion == "cit" && s.metal != "" && !b.pairs {
 				continue
 			}
-			n := math.Pow(10, s.log-pH*float64(s.h)) * b.free[s.metal] * b.free[s.anion] * gamma(charge[s.metal]) * gamma(charge[s.anion]) / gamma(s.z)
+			n := math.Pow(10, s.log-ph*float64(s.h)) * b.free[s.metal] * b.free[s.anion] * gamma(charge[s.metal]) * gamma(charge[s.anion]) / gamma(s.z)
 			if s.metal != "" {
 				sum[s.metal] += n
 			}
@@ -105,19 +105,19 @@ func TestCitratePairs(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	dose := func(pairs bool, pH float64) float64 {
+	dose := func(pairs bool, ph float64) float64 {
 		b := middling(pairs)
 		alk := 144 / 50.0435 / 1000 / 0.998203
 		b.total["CO3"] = between(0, 0.1, func(c float64) float64 { b.total["CO3"] = c; return b.at(7.5) - alk })
-		return 1000 * between(0, 0.02, func(x float64) float64 { b.total["cit"] = x; return b.at(pH) - (alk - 3*x) })
+		return 1000 * between(0, 0.02, func(x float64) float64 { b.total["cit"] = x; return b.at(ph) - (alk - 3*x) })
 	}
-	for _, pH := range []float64{6, 5.4, 5, 4.5} {
-		got, _, err := p.AcidPerLitre(CitricAcid, pH, CO2Kept())
+	for _, ph := range []float64{6, 5.4, 5, 4.5} {
+		got, _, err := p.AcidPerLitre(CitricAcid, ph, CO2Kept())
 		if err != nil {
 			t.Fatal(err)
 		}
-		with, without := dose(true, pH), dose(false, pH)
-		t.Logf("pH %g: %g, by hand %g, without pairs %g", pH, got.In(units.MillimolePerLitre)*molal*1000, with, without)
+		with, without := dose(true, ph), dose(false, ph)
+		t.Logf("pH %g: %g, by hand %g, without pairs %g", ph, got.In(units.MillimolePerLitre)*molal*1000, with, without)
 		near(t, "citric acid", got.In(units.MillimolePerLitre)*molal*1000, with, 0.02*with)
 	}
 }
@@ -132,9 +132,9 @@ func TestAcidDoseUncertainty(t *testing.T) {
 	b := middling(true)
 	alk := 144 / 50.0435 / 1000 / 0.998203
 	b.total["CO3"] = between(0, 0.1, func(c float64) float64 { b.total["CO3"] = c; return b.at(7.5) - alk })
-	for _, pH := range []float64{7.49, 7.4, 7, 6.4, 5.4, 4.6, 4.3, 3.5} {
-		want := (alk - b.at(pH)) * 1000
-		got, after, err := p.AcidPerLitre(HydrochloricAcid, pH, CO2Kept())
+	for _, ph := range []float64{7.49, 7.4, 7, 6.4, 5.4, 4.6, 4.3, 3.5} {
+		want := (alk - b.at(ph)) * 1000
+		got, after, err := p.AcidPerLitre(HydrochloricAcid, ph, CO2Kept())
 		if err != nil {
 			t.Fatal(err)
 		}

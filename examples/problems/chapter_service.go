@@ -91,7 +91,7 @@ func lengthOfLine() Problem {
 			water := must(gravity.NewSolution(units.Kilogram.Of(1), units.Mass{}, units.Mass{}))
 			line := carbonation.Line{Bore: must(units.Inch.Try(3.0 / 16))}
 			at := must(line.Balance(water, units.Celsius.Of(20), units.BarGauge.Of(1), must(units.LitrePerMinute.Find("US gal/min")).Of(1)))
-			w.Step("Speed %.3f m/s, Reynolds number %.0f, viscosity %.4f mPa·s.", at.Speed, at.Reynolds, must(carbonation.Viscosity(water, units.Celsius.Of(20))))
+			w.Step("Speed %.3f m/s, Reynolds number %.0f, viscosity %.4f mPa·s.", at.MetresPerSecond, at.Reynolds, must(carbonation.Viscosity(water, units.Celsius.Of(20))))
 			w.Step("Fittings and the drink's own speed take %s, each metre %s (%.2f psi a foot).", at.Fittings.Text(units.KilopascalGauge, 2), at.PerMetre.Text(units.KilopascalGauge, 2),
 				at.PerMetre.In(units.PSIGauge)*must(units.Metre.Find("ft")).Of(1).In(units.Metre))
 			w.Step("The trade counts %.1f psi a foot for it, at any flow.", must(carbonation.PracticeResistance(line.Bore)).In(units.PSIGauge)*must(units.Metre.Find("ft")).Of(1).In(units.Metre))
@@ -203,7 +203,7 @@ func airingTheCellar() Problem {
 			w.Step("The gas comes at %s.", v.Gas.Text(units.LitrePerHour, 2))
 			w.Step("Closed up, the limit is reached after %.1f h and danger of life after %.0f h.", v.Reached.Hours(), v.Dangerous.Hours())
 			w.Answer("fresh air", v.FreshAir.In(units.CubicMetrePerHour), 2, "m³/h", 5.936, 0.01)
-			w.Answer("air changes", v.AirChanges, 3, "an hour", 0.198, 0.0005)
+			w.Answer("air changes", v.AirChangesPerHour, 3, "an hour", 0.198, 0.0005)
 			w.Cautioned(v.Cautions)
 		},
 	}

@@ -91,9 +91,9 @@ func solveDose(fn string, b *buffer, target float64, s acidity.Surroundings, lik
 			return dose, nil
 		}
 		if low == most {
-			pH, err := a.PH(s)
+			ph, err := a.PH(s)
 			if err == nil {
-				err = limit.Check(fn, "pH", target, "", leastFloor, pH, "20 g/L of "+b.Name())
+				err = limit.Check(fn, "pH", target, "", leastFloor, ph, "20 g/L of "+b.Name())
 			}
 			return dose, err
 		}

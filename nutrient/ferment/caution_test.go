@@ -19,8 +19,8 @@ import (
 // 3.00 (Liu et al.), keep above 3.5 (yeast supplier 2021), potassium 300 mg/L (Kudo et al.
 // 1998, recalled from memory); 20 mg/L of nitrogen left is common practice, no source.
 func TestCautionsOfAFerment(t *testing.T) {
-	point := func(pH, low, nitrogen float64) []Point {
-		return []Point{{PH: evidence.Figure[float64]{Value: 6, Low: 6}}, {PH: evidence.Figure[float64]{Value: pH, Low: low}, Nitrogen: amount.MgPerL(nitrogen)}}
+	point := func(ph, low, nitrogen float64) []Point {
+		return []Point{{PH: evidence.Figure[float64]{Value: 6, Low: 6}}, {PH: evidence.Figure[float64]{Value: ph, Low: low}, Nitrogen: amount.MgPerL(nitrogen)}}
 	}
 	var fed nutrient.Supply
 	fed.Ammonium, fed.Potassium = amount.MgPerL(1), amount.MgPerL(100)

@@ -11,15 +11,15 @@ import (
 // Five points hold a polynomial of the fourth degree, whatever stood before them; two a
 // line.
 func TestDoseCurve(t *testing.T) {
-	quartic := func(pH float64) float64 { return 3 + pH*(-2+pH*(0.7+pH*(-0.5+pH*0.25))) }
+	quartic := func(ph float64) float64 { return 3 + ph*(-2+ph*(0.7+ph*(-0.5+ph*0.25))) }
 	rapid.Check(t, func(t *rapid.T) {
 		var c doseCurve
 		for i := range rapid.IntRange(0, 3).Draw(t, "points before") {
 			c.add(rapid.Float64Range(0, 10).Draw(t, "dose before"), float64(i)-3.5)
 		}
 		for i := range 5 {
-			pH := float64(i) + rapid.Float64Range(0, 0.8).Draw(t, "beside the whole pH")
-			c.add(quartic(pH), pH)
+			ph := float64(i) + rapid.Float64Range(0, 0.8).Draw(t, "beside the whole pH")
+			c.add(quartic(ph), ph)
 		}
 		at := rapid.Float64Range(-1, 6).Draw(t, "pH")
 		if d := c.dose(at) - quartic(at); math.Abs(d) > 1e-6 {

@@ -230,8 +230,8 @@ func TestCourse(t *testing.T) {
 	}
 	// What the caution says of that sixth: half of the buffer, below 7.
 	f.Buffer.Mass = units.Gram.Of(25)
-	if pH := check.Must(f.At(amount.Share(1.0 / 6))).PH.Value; pH >= 7 {
-		t.Errorf("pH %.2f at a sixth", pH)
+	if ph := check.Must(f.At(amount.Share(1.0 / 6))).PH.Value; ph >= 7 {
+		t.Errorf("pH %.2f at a sixth", ph)
 	}
 	f.Buffer.Mass = units.Gram.Of(21)
 	if c = check.Must(f.Course(6)); !strings.Contains(strings.Join(c.Cautions.Texts(), "\n"), "may fall to") {

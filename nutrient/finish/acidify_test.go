@@ -33,8 +33,8 @@ func TestAcidifyPureWater(t *testing.T) {
 	k := math.Pow(10, -3.128) / (0.955 * 0.955)
 	c := 1.0 / 192.123
 	h := (-k + math.Sqrt(k*k+4*k*c)) / 2
-	pH := -math.Log10(0.955 * h * 1.01)
-	s := check.Must(Acidify(p, sold(t, water.CitricAcid, 100), 0, pH, water.CitricAcid.TitratedTo(8.2), units.Litre.Of(10), law.US))
+	ph := -math.Log10(0.955 * h * 1.01)
+	s := check.Must(Acidify(p, sold(t, water.CitricAcid, 100), 0, ph, water.CitricAcid.TitratedTo(8.2), units.Litre.Of(10), law.US))
 	check.Near(t, "dose", s.Dose.Mass.In(units.Gram), 10, 0.15, "by hand")
 	check.Near(t, "acidity", s.After.In(units.GramPerLitre), 0.995*s.Dose.Mass.In(units.Gram)/10, 0.008, "by hand, as citric acid")
 	check.Near(t, "acidity before", s.Before.In(units.MilligramPerLitre), 0, 1, "pure water")
@@ -44,7 +44,7 @@ func TestAcidifyPureWater(t *testing.T) {
 		t.Errorf("%+v", s) // 27 CFR 24.246: 0.69 g/L
 	}
 	// The monohydrate is 192.123/210.138 of its mass citric acid.
-	m := check.Must(Acidify(p, sold(t, water.CitricAcid, 100*192.123/210.138), 0, pH, water.TartaricAcid.TitratedTo(7), units.Litre.Of(10), law.EU))
+	m := check.Must(Acidify(p, sold(t, water.CitricAcid, 100*192.123/210.138), 0, ph, water.TartaricAcid.TitratedTo(7), units.Litre.Of(10), law.EU))
 	check.Near(t, "monohydrate", m.Dose.Mass.In(units.Gram)/s.Dose.Mass.In(units.Gram), 210.138/192.123, 1e-6, "molar masses")
 	check.Near(t, "as tartaric to 7.0", m.After.In(units.GramPerLitre)/s.After.In(units.GramPerLitre), 75.043/64.041, 0.08, "molar masses; less of the third proton")
 	if len(m.Passed) != 0 || len(m.Cautions) != 2 {

@@ -38,11 +38,11 @@ func SorbicAcidShare() units.Share {
 //     log β of succinate from 5.319 to 5.49 (E. Prenesti et al., Sci. World J. 2012, 249041,
 //     table 4, read), 0.014 for each % vol; of sorbic acid the same is taken to hold. It makes
 //     the share larger: at 10 % vol under 1 % of it at pH 3.5, about 12 % at pH 4.5.
-func Undissociated(pH float64) (units.Share, error) {
-	if err := limit.Check("finish.Undissociated", "pH", pH, "", 2, 8, "sorbic acid, pK 4.76"); err != nil {
+func Undissociated(ph float64) (units.Share, error) {
+	if err := limit.Check("finish.Undissociated", "pH", ph, "", 2, 8, "sorbic acid, pK 4.76"); err != nil {
 		return units.Share{}, err
 	}
-	return amount.Share(undissociated(pH, 4.76)), nil
+	return amount.Share(undissociated(ph, 4.76)), nil
 }
 
 // SorbateByStrength returns the potassium sorbate that keeps a wine below pH 3.5 from
@@ -55,13 +55,13 @@ func Undissociated(pH float64) (units.Share, error) {
 //     [*units.RangeError]: no published table covers drinks below 10 % vol, and none is
 //     made up here. Keep such a drink cold, pasteurise it, or filter it sterile.
 //   - Units: potassium sorbate in mg/L.
-func SorbateByStrength(pH float64, strength units.StrengthByVolume) (evidence.Figure[units.MassConcentration], error) {
+func SorbateByStrength(ph float64, strength units.StrengthByVolume) (evidence.Figure[units.MassConcentration], error) {
 	const fn, source = "finish.SorbateByStrength", "potassium sorbate table; no published table covers this strength"
 	a := strength.In(units.PercentVolume)
 	if err := limit.Check(fn, "strength", a, "% vol", 10, 14, source); err != nil {
 		return evidence.Figure[units.MassConcentration]{}, err
 	}
-	if err := limit.Check(fn, "pH", pH, "", 2.8, 3.5, "potassium sorbate table, below pH 3.5"); err != nil {
+	if err := limit.Check(fn, "pH", ph, "", 2.8, 3.5, "potassium sorbate table, below pH 3.5"); err != nil {
 		return evidence.Figure[units.MassConcentration]{}, err
 	}
 	table := [...]float64{200, 170, 130, 100, 70}
@@ -89,9 +89,9 @@ type SorbateDose struct {
 //     20 °C (Dharmadhikari: Sorbic acid, read).
 //   - Range: sorbic acid up to its solubility; beyond it the error is a
 //     [*units.RangeError].
-func SorbateFor(sorbate units.MassConcentration, pH float64, v units.Volume, j law.Jurisdiction) (SorbateDose, error) {
+func SorbateFor(sorbate units.MassConcentration, ph float64, v units.Volume, j law.Jurisdiction) (SorbateDose, error) {
 	const fn = "finish.SorbateFor"
-	part, err := Undissociated(pH)
+	part, err := Undissociated(ph)
 	if err != nil {
 		return SorbateDose{}, limit.Named(fn, err)
 	}

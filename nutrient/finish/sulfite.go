@@ -30,15 +30,15 @@ const SulfiteCaution caution.Caution = "sulfite: Sulfites harm people with asthm
 //   - Units: pH as measured.
 //   - Uncertainty: the table's step from 20 to 25 °C (0.2) is far larger than the
 //     textbooks'.
-func MolecularShareOIV(pH float64, strength units.StrengthByVolume, t units.Temperature) (units.Share, error) {
-	if err := limit.Check("finish.MolecularShareOIV", "pH", pH, "", 2.5, 5, oivSulfite); err != nil {
+func MolecularShareOIV(ph float64, strength units.StrengthByVolume, t units.Temperature) (units.Share, error) {
+	if err := limit.Check("finish.MolecularShareOIV", "pH", ph, "", 2.5, 5, oivSulfite); err != nil {
 		return units.Share{}, err
 	}
 	pK, err := sulfurDioxidePK("finish.MolecularShareOIV", strength, t)
 	if err != nil {
 		return units.Share{}, err
 	}
-	return amount.Share(undissociated(pH, pK)), nil
+	return amount.Share(undissociated(ph, pK)), nil
 }
 
 const oivSulfite = "OIV-MA-AS323-04C table 1"
@@ -84,7 +84,7 @@ func cell(x float64, n int) (int, float64) {
 }
 
 // undissociated is the share of a weak acid that holds its proton.
-func undissociated(pH, pK float64) float64 { return 1 / (1 + math.Pow(10, pH-pK)) }
+func undissociated(ph, pK float64) float64 { return 1 / (1 + math.Pow(10, ph-pK)) }
 
 // MolecularSharePractice returns the share of free SO2 that is molecular by the
 // constant of wine practice, pK 1.81, whatever the strength. It gives less than the
@@ -93,11 +93,11 @@ func undissociated(pH, pK float64) float64 { return 1 / (1 + math.Pow(10, pH-pK)
 //   - Source: pK 1.81 (wine practice, 20 °C, water; common practice, no source);
 //     1/(1 + 10^(pH − pK)).
 //   - Range: pH 2.5 to 5; beyond it the error is a [*units.RangeError].
-func MolecularSharePractice(pH float64) (units.Share, error) {
-	if err := limit.Check("finish.MolecularSharePractice", "pH", pH, "", 2.5, 5, "pK 1.81 of wine practice"); err != nil {
+func MolecularSharePractice(ph float64) (units.Share, error) {
+	if err := limit.Check("finish.MolecularSharePractice", "pH", ph, "", 2.5, 5, "pK 1.81 of wine practice"); err != nil {
 		return units.Share{}, err
 	}
-	return amount.Share(undissociated(pH, 1.81)), nil
+	return amount.Share(undissociated(ph, 1.81)), nil
 }
 
 // MolecularTarget returns the molecular SO2 that wine makers aim at: 0.8 mg/L, 0.5 for

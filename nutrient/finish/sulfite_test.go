@@ -18,7 +18,7 @@ import (
 // out from that pK of wine practice.
 func TestMolecularSharePractice(t *testing.T) {
 	const source = "pK 1.81, computed"
-	for _, c := range []struct{ pH, share, f05, f08, f15 float64 }{
+	for _, c := range []struct{ ph, share, f05, f08, f15 float64 }{
 		{2.8, 0.09283, 5.39, 8.62, 16.16}, {2.9, 0.07517, 6.65, 10.64, 19.95}, {3.0, 0.06065, 8.24, 13.19, 24.73},
 		{3.1, 0.04878, 10.25, 16.40, 30.75}, {3.2, 0.03914, 12.77, 20.44, 38.32}, {3.3, 0.03135, 15.95, 25.52, 47.85},
 		{3.4, 0.02506, 19.95, 31.92, 59.86}, {3.5, 0.02001, 24.99, 39.98, 74.97}, {3.6, 0.01596, 31.33, 50.13, 93.99},
@@ -26,15 +26,15 @@ func TestMolecularSharePractice(t *testing.T) {
 		{4.0, 0.00642, 77.94, 124.71, 233.82}, {4.1, 0.00510, 97.99, 156.79, 293.98}, {4.2, 0.00406, 123.24, 197.18, 369.71},
 		{4.3, 0.00323, 155.01, 248.02, 465.04}, {4.4, 0.00256, 195.02, 312.04, 585.07}, {4.5, 0.00204, 245.39, 392.62, 736.17},
 	} {
-		s := check.Must(MolecularSharePractice(c.pH))
+		s := check.Must(MolecularSharePractice(c.ph))
 		check.Near(t, "share", s.In(units.Fraction), c.share, 5.1e-6, source)
 		for _, f := range []struct{ molecular, free float64 }{{0.5, c.f05}, {0.8, c.f08}, {1.5, c.f15}} {
 			got := check.Must(FreeSulfite(check.Must(units.MilligramPerLitre.Try(f.molecular)), s)).In(units.MilligramPerLitre)
 			check.Near(t, "free", got, f.free, 0.0051, source)
 		}
 	}
-	for _, pH := range []float64{2.4, 5.1, math.NaN()} {
-		_, err := MolecularSharePractice(pH)
+	for _, ph := range []float64{2.4, 5.1, math.NaN()} {
+		_, err := MolecularSharePractice(ph)
 		check.Refused(t, err, "pH", 2.5, 5)
 	}
 }
@@ -71,10 +71,10 @@ func TestMolecularShareOIV(t *testing.T) {
 
 func TestMolecularShareFallsWithPH(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		pH := rapid.Float64Range(2.5, 4.9).Draw(t, "pH")
+		ph := rapid.Float64Range(2.5, 4.9).Draw(t, "pH")
 		a := check.Must(units.PercentVolume.Try(rapid.Float64Range(0, 15).Draw(t, "strength, % vol")))
 		c := check.Must(units.Celsius.Try(rapid.Float64Range(20, 40).Draw(t, "temperature, °C")))
-		if check.Must(MolecularShareOIV(pH, a, c)).Compare(check.Must(MolecularShareOIV(pH+0.1, a, c))) <= 0 {
+		if check.Must(MolecularShareOIV(ph, a, c)).Compare(check.Must(MolecularShareOIV(ph+0.1, a, c))) <= 0 {
 			t.Fatal("the share does not fall")
 		}
 	})

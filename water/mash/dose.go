@@ -37,8 +37,7 @@ const (
 //   - Uncertainty: the band, which is often as wide as the dose.
 func (m Mash) WithAcid(a water.Acid, ph float64) (Adjustment, error) {
 	const fn = "mash.Mash.WithAcid"
-	gram := a.MolarMass() / 1000 // for a mmol
-	return m.dose(fn, ph, -1, gram, func(p water.Profile, x float64) (water.Profile, error) {
+	return m.dose(fn, ph, false, a.MolarMass(), func(p water.Profile, x float64) (water.Profile, error) {
 		return p.AddAcid(a, units.Millimole.Of(checked.Number(x)), units.Litre.Of(1))
 	}, caution.List{water.AcidBurns, MeasurePH})
 }
@@ -53,21 +52,21 @@ func (m Mash) WithAcid(a water.Acid, ph float64) (Adjustment, error) {
 //   - Uncertainty: the band.
 func (m Mash) WithBase(b material.Material, ph float64) (Adjustment, error) {
 	const fn = "mash.Mash.WithBase"
-	perGram := b.Composition().Alkalinity.In(units.Fraction) * 1000 / (chemistry.O + chemistry.H)
-	if err := limit.Check(fn, "alkalinity of the base", perGram, "mEq/g", 1e-3, 100, "a salt that brings alkalinity"); err != nil {
+	hydroxide := b.Composition().Alkalinity
+	if err := limit.Check(fn, "alkalinity of the base", hydroxide.In(units.Percent), "% as OH-", 1e-3, 100, "a salt that brings alkalinity"); err != nil {
 		return Adjustment{}, err
 	}
-	gram := 1 / perGram // for a mEq
-	return m.dose(fn, ph, 1, gram, func(p water.Profile, x float64) (water.Profile, error) {
-		return p.Add(units.Litre.Of(1), b.Dose(units.Gram.Of(checked.Number(x*gram))))
+	weighs := (chemistry.O + chemistry.H) / hydroxide.In(units.Fraction) // mg for a mEq
+	return m.dose(fn, ph, true, weighs, func(p water.Profile, x float64) (water.Profile, error) {
+		return p.Add(units.Litre.Of(1), b.Dose(units.Milligram.Of(checked.Number(x*weighs))))
 	}, b.Cautions().With(MeasurePH).WithIf(b == material.Chalk(), Slow))
 }
 
 const mostDose = 200 // mmol or mEq in a litre
 
-// dose finds how much in each litre brings the mash to a pH; up is 1 for a base, -1 for an
-// acid, and gram is what a unit of it weighs.
-func (m Mash) dose(fn string, ph, up, gram float64, add func(water.Profile, float64) (water.Profile, error), said caution.List) (Adjustment, error) {
+// dose finds how much in each litre brings the mash to a pH, of a base or an acid; weighs is
+// mg for a mmol or mEq of it.
+func (m Mash) dose(fn string, ph float64, base bool, weighs float64, add func(water.Profile, float64) (water.Profile, error), said caution.List) (Adjustment, error) {
 	if err := limit.Check(fn, "pH wanted", ph, "", leastPH, mostPH, "a mash"); err != nil {
 		return Adjustment{}, err
 	}
@@ -82,25 +81,28 @@ func (m Mash) dose(fn string, ph, up, gram float64, add func(water.Profile, floa
 		if after, err = add(s.water, x); err != nil {
 			return 0, limit.Named(fn, err)
 		}
-		lacks, err := s.lacking(after, ph)
-		return -up * lacks, err
+		off, err := s.lacking(after, ph)
+		if base {
+			off = -off
+		}
+		return off, err
 	}
 	find := func() (float64, error) {
-		x, err := numeric.Rising(over, 1, 2, mostDose, 1e-9)
+		x, err := numeric.Rising(over, 1, 2, mostDose, closely)
 		if !found {
 			dosed, found = after, true
 		}
 		if errors.Is(err, numeric.ErrBracket) {
-			err = limit.Check(fn, "dose", math.Nextafter(mostDose, 2*mostDose), "mmol/L", 0, mostDose, "a mash")
+			err = limit.Check(fn, "dose", math.Nextafter(mostDose, math.MaxFloat64), "mmol/L", 0, mostDose, "a mash")
 		}
-		return x * gram * s.litres, err
+		return x * weighs / 1000 * s.litres, err
 	}
 	here, err := s.ph()
 	if err != nil {
 		return Adjustment{}, err
 	}
 	low, high := leastPH, here
-	if up > 0 {
+	if base {
 		low, high = here, mostPH
 	}
 	if err := limit.Check(fn, "pH wanted", ph, "", low, high, "what the mash comes to without it"); err != nil {

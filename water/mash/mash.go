@@ -83,6 +83,8 @@ const (
 	// The ends of a band may lie beyond.
 	sourest, flattest = 3.5, 8.5
 
+	closely = 1e-9 // pH, mmol/L
+
 	// Kolbach's divisors.
 	calciumDivisor   = 3.5
 	magnesiumDivisor = 7.0
@@ -146,12 +148,13 @@ func (m Mash) prepare(fn string) (*state, error) {
 // room is the temperature of the sample, °C.
 const room = 20
 
-// estimate computes a figure with its band: each unknown at its ends, one at a time.
+// estimate computes a figure with its band: each unknown at its ends, one at a time. It rises or falls with each all the
+// way, so that the one end is below it and the other above.
 func (s *state) estimate(compute func() (float64, error)) (e Prediction, err error) {
 	if e.Value, err = compute(); err != nil {
 		return Prediction{}, err
 	}
-	down, up := 0.0, 0.0
+	var down, up float64
 	for k := range s.unknown {
 		u := &s.unknown[k]
 		part := Part{Name: u.name}
@@ -168,8 +171,8 @@ func (s *state) estimate(compute func() (float64, error)) (e Prediction, err err
 		}
 		u.now = u.Value
 		e.Parts = append(e.Parts, part)
-		down += square(min(part.Low, part.High, 0))
-		up += square(max(part.Low, part.High, 0))
+		down += square(min(part.Low, part.High))
+		up += square(max(part.Low, part.High))
 	}
 	e.Low, e.High = e.Value-math.Sqrt(down), e.Value+math.Sqrt(up)
 	return e, nil
@@ -180,7 +183,7 @@ func square(x float64) float64 { return x * x }
 // ph returns the pH with the unknowns as they are now; beyond what is refused it is the end
 // of a band only, and stays at sourest or flattest.
 func (s *state) ph() (float64, error) {
-	above, err := numeric.Rising(func(x float64) (float64, error) { return s.lacking(s.water, sourest+x) }, flattest-sourest, 2, flattest-sourest, 1e-9)
+	above, err := numeric.Rising(func(x float64) (float64, error) { return s.lacking(s.water, sourest+x) }, flattest-sourest, 2, flattest-sourest, closely)
 	if errors.Is(err, numeric.ErrBracket) {
 		err = nil
 	}

@@ -122,7 +122,7 @@ func pouring() []*Function {
 				}),
 			from(func(s state) units.Length { return s.Length }, "length", units.Metre, "of the line"),
 			numberFrom(func(s state) float64 { return s.PerMetre.In(units.KilopascalGauge) }, "friction", "kPa/m", "of the line at this flow"),
-			numberFrom(func(s state) float64 { return s.Speed }, "speed", "m/s", "in the line"), warnings),
+			numberFrom(func(s state) float64 { return s.MetresPerSecond }, "speed", "m/s", "in the line"), warnings),
 		entry("serving_line_flow", "flow out of a line of a length from a keg pressure", source,
 			of5(temperature, keg, takes("length", units.Metre, "of the line", 0, 1000, 3), takesLine(), takesDrink(),
 				func(t units.Temperature, p units.GaugePressure, length units.Length, l carbonation.Line, s gravity.Solution) (state, error) {

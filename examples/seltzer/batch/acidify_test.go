@@ -18,7 +18,7 @@ func TestAcidify(t *testing.T) {
 	}
 	// 30 °C and pH by package water, whatever way the acid went in.
 	p := must(well().AddAcid(water.LacticAcid, units.Millimole.Of(10), units.Litre.Of(10)))
-	pH, _ := p.PH()
-	near(t, "pH", must(after(w, Step{Kind: Acidify, What: "lactic acid", Mass: grams(0.90078)}).PH()), pH, 1e-3)
+	ph, _ := p.PH()
+	near(t, "pH", must(after(w, Step{Kind: Acidify, What: "lactic acid", Mass: grams(0.90078)}).PH()), ph, 1e-3)
 	refused(t, w, Step{Kind: Acidify, What: "baking soda"})
 }

@@ -115,14 +115,14 @@ func carriedByHand(p plan.Plan) (f figures) {
 
 	// pH: charges of the liquid, constants of 25 °C, activity after Davies at 0.01 mol/kg.
 	l := w / 0.9982
-	pH := func(alkalinity units.CalciumCarbonate) float64 {
+	ph := func(alkalinity units.CalciumCarbonate) float64 {
 		before := r2(p.Water.Volume)*0.9982 + moist - f.boiledOff // kg
 		strong := alkali(alkalinity)*before/0.9982*part + buffer/100.115*1000 + dap/132.06*2000 - ammonium/14.007*1000 - 0.8*potassium/39.098*1e6
 		strong /= 1000 * l // mol/L
 		phosphate := (dap/132.06 - phosphorus/30.974*1000) / l
-		return bisect(func(pH float64) float64 {
+		return bisect(func(ph float64) float64 {
 			const one = 0.045 // of pK for each step of charge
-			a := func(pK float64) float64 { return math.Pow(10, pH-pK) }
+			a := func(pK float64) float64 { return math.Pow(10, ph-pK) }
 			p1 := a(2.15 - one)
 			p2 := p1 * a(7.20-3*one)
 			s1 := a(4.21 - one)
@@ -130,10 +130,10 @@ func carriedByHand(p plan.Plan) (f figures) {
 			charge := phosphate*(p1+2*p2)/(1+p1+p2) + succinic/118.088*1000/l*(s1+2*s2)/(1+s1+s2) +
 				acetic/60.052*1000/l/(1+1/a(4.76-one)) + lactic/90.078*1000/l/(1+1/a(3.86-one)) +
 				0.90*math.Pow(10, -1.41)*a(6.38-one) // CO2 at 0.90 atm of it
-			return charge - strong - math.Pow(10, -pH+one)
+			return charge - strong - math.Pow(10, -ph+one)
 		}, 2, 8)
 	}
-	f.pHClear, f.pHRest = pH(p.Water.Boiled.AlkalinityHigh), pH(p.Water.Boiled.AlkalinityLow)
+	f.pHClear, f.pHRest = ph(p.Water.Boiled.AlkalinityHigh), ph(p.Water.Boiled.AlkalinityLow)
 
 	// Gas: Henry's constant of Plummer and Busenberg, mol/(kg·atm); fugacity from the second virial coefficient.
 	litre := w / f.base // kg of water in a litre of drink

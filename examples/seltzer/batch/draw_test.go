@@ -107,7 +107,7 @@ func TestOver(t *testing.T) {
 }
 
 // carried is the strength, the pH and the content of the keg in each world.
-func carried(worlds []Unknowns) (strength, pH, content []float64, err error) {
+func carried(worlds []Unknowns) (strength, ph, content []float64, err error) {
 	w := must(FromWater(well(), units.Litre.Of(60)))
 	steps := brew(&w)
 	room := make([]State, 0, len(steps))
@@ -122,17 +122,17 @@ func carried(worlds []Unknowns) (strength, pH, content []float64, err error) {
 		if err != nil {
 			return nil, nil, nil, err
 		}
-		strength, pH = append(strength, must(end.Strength()).In(units.PercentVolume)), append(pH, e.PH())
+		strength, ph = append(strength, must(end.Strength()).In(units.PercentVolume)), append(ph, e.PH())
 		content = append(content, must(states[15].Content()).In(units.GramCO2PerLitre))
 	}
-	return strength, pH, content, nil
+	return strength, ph, content, nil
 }
 
 // A thousand worlds of a batch: the intervals hold the usual figure, and come from what they
 // must. Half as many agree, so that a thousand are enough.
 func TestAThousandBatches(t *testing.T) {
 	worlds := Draw(1000, Known())
-	strength, pH, content, err := carried(worlds)
+	strength, ph, content, err := carried(worlds)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -144,7 +144,7 @@ func TestAThousandBatches(t *testing.T) {
 		x     []float64
 		usual float64
 		from  string
-	}{{"strength", strength, a[0], "ethanol lost"}, {"pH", pH, b[0], "acids made"}, {"content", content, c[0], "gauge"}} {
+	}{{"strength", strength, a[0], "ethanol lost"}, {"pH", ph, b[0], "acids made"}, {"content", content, c[0], "gauge"}} {
 		s := Over(worlds, of.x)
 		if !(s.Low < of.usual && of.usual < s.High) || s.From[0].Unknown != of.from {
 			t.Errorf("%s: %g, %+v", of.name, of.usual, s)

@@ -39,8 +39,8 @@ func TestFermentAsWineLaw(t *testing.T) {
 	near(t, "yeast grown", b.Yeast().In(units.Gram)-40, wash().Of(Ammonium)*14.007/0.064, 1e-6)
 	// It keeps the gas that it holds under its own, 1.57 g/L at 20 °C and 101.3 kPa in 4.5 % vol (1.69 g/kg of water, CRC Handbook).
 	near(t, "CO2", must(b.Content()).In(units.GramCO2PerLitre), 1.69*0.945*0.98, 0.04)
-	if pH := must(b.PH()); pH < 3.2 || pH > 4.2 {
-		t.Errorf("pH %g", pH)
+	if ph := must(b.PH()); ph < 3.2 || ph > 4.2 {
+		t.Errorf("pH %g", ph)
 	}
 	// A pack keeps all that is made.
 	if _, left := one(closedBottle(), Step{Kind: Ferment, Share: per(100)}); left.Out() != (Amounts{}) {

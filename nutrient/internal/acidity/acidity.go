@@ -168,23 +168,23 @@ func (a Liquid) PH(s Surroundings) (float64, error) {
 
 // Lacks is the strong charge, mEq/L, that the liquid lacks to have a pH under the gas of its
 // surroundings (none if that is zero); negative where it has too much.
-func (a Liquid) Lacks(pH float64, s Surroundings) (float64, error) {
+func (a Liquid) Lacks(ph float64, s Surroundings) (float64, error) {
 	p, err := a.Profile(s)
 	if err != nil {
 		return 0, err
 	}
 	var wanted units.CalciumCarbonate
 	if s.Like != nil {
-		wanted, err = s.Like.AlkalinityAt(p, pH, s.Gas)
+		wanted, err = s.Like.AlkalinityAt(p, ph, s.Gas)
 	} else {
-		wanted, err = p.AlkalinityAt(pH, s.Gas)
+		wanted, err = p.AlkalinityAt(ph, s.Gas)
 	}
 	return s.water() * (wanted.In(units.MilligramPerLitreCaCO3) - p.Alkalinity().In(units.MilligramPerLitreCaCO3)) / CaCO3PerEquivalent, err
 }
 
 // AtPH is the liquid with the strong charge that gives it a pH.
-func (a Liquid) AtPH(pH float64, s Surroundings) (Liquid, error) {
-	more, err := a.Lacks(pH, s)
+func (a Liquid) AtPH(ph float64, s Surroundings) (Liquid, error) {
+	more, err := a.Lacks(ph, s)
 	a.Strong += more
 	return a, err
 }

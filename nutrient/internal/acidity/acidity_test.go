@@ -49,10 +49,10 @@ func TestAcidityAndWater(t *testing.T) {
 
 // A number that was not found is zero, so that nobody takes a guess for a result.
 func TestNoPHComesWithAnError(t *testing.T) {
-	pH, err := Liquid{Strong: 2000}.PH(Surroundings{At: amount.Room})
-	check.Nothing(t, "alkalinity of a brine", pH, err)
-	pH, err = Liquid{}.PH(Surroundings{At: amount.Room, Gas: units.Kilopascal.Of(2000)})
-	check.Nothing(t, "2000 kPa", pH, err)
+	ph, err := Liquid{Strong: 2000}.PH(Surroundings{At: amount.Room})
+	check.Nothing(t, "alkalinity of a brine", ph, err)
+	ph, err = Liquid{}.PH(Surroundings{At: amount.Room, Gas: units.Kilopascal.Of(2000)})
+	check.Nothing(t, "2000 kPa", ph, err)
 	lack, err := Liquid{Strong: 2000}.Lacks(3, Surroundings{At: amount.Room})
 	check.Nothing(t, "lack of a brine", lack, err)
 	_, err = Liquid{}.AtPH(3, Surroundings{At: amount.Room, Gas: units.Kilopascal.Of(2000)})
