@@ -9,26 +9,35 @@ import (
 // Stalled says whether the readings show a ferment that has stopped short, and since when:
 // after a tenth of the sugar and before it is nearly all used, two spans of twelve hours or
 // more, one after the other, in each of which less than 4 % of the sugar a day went. It takes
-// three readings at least: none alone makes a stall. One that shows 3 % of the sugar less used than the one
-// before carries a wrong time, as sugar does not come back, and does not count.
+// three readings at least: none alone makes a stall. As sugar does not come back, one that shows 3 % less of it used
+// than the one before is wrong, in its time or otherwise, and does not count; where the next shows less too, the one
+// before them is.
 //
 //   - Uncertainty: chosen figures. Of the 41 measured ferments of internal/ferments it calls
 //     the three that stopped, worts at 42 °C, a day or two after they did, and no other.
 func (f *Forecast) Stalled() (since time.Duration, stalled bool) {
 	const least, most, aDay, span = 0.10, 0.93, 0.04, 12.0
 	var flat int
-	var before bin
+	var before, low bin // low: the last that showed less
 	for _, b := range f.bins {
 		hour, used, _, ok := b.mean()
 		if !ok {
 			continue
 		}
 		fromHour, fromUsed, _, begun := before.mean()
+		if _, _, _, again := low.mean(); again && used < fromUsed-sharedError {
+			before, flat = low, 0
+			fromHour, fromUsed, _, _ = before.mean()
+		}
+		low = bin{}
 		switch {
 		case !begun || used < least || used > most:
 			flat = 0
-		case hour-fromHour < span || used < fromUsed-sharedError:
-			continue // too close to tell, or from earlier, by a wrong clock, as sugar does not come back: the span goes on
+		case used < fromUsed-sharedError:
+			low = b
+			continue
+		case hour-fromHour < span:
+			continue // too close to tell: the span goes on
 		case (used-fromUsed)/(hour-fromHour)*24 >= aDay:
 			flat = 0
 		default:

@@ -31,6 +31,10 @@ func TestStalledAtItsEdges(t *testing.T) {
 		"it went on, then not": {[]float64{24, 48, 72, 96, 120}, []float64{0.3, 0.3, 0.5, 0.5, 0.5}, 72},
 		"read every six hours": {[]float64{24, 30, 36, 42, 48, 54}, []float64{0.3, 0.3, 0.3, 0.3, 0.3, 0.3}, 24},
 		"and not yet":          {[]float64{24, 30, 36, 42}, []float64{0.3, 0.3, 0.3, 0.3}, -1},
+		"one far too high":     {[]float64{24, 36, 48, 72, 96}, []float64{0.3, 0.9, 0.3, 0.3, 0.3}, 48},
+		"one far too low":      {[]float64{24, 48, 60, 72}, []float64{0.3, 0.3, 0.15, 0.3}, 24},
+		"lower and lower":      {[]float64{24, 48, 72, 96}, []float64{0.5, 0.4, 0.3, 0.2}, -1},
+		"a hair lower":         {[]float64{24, 48, 72}, []float64{0.5, 0.471, 0.471}, 24},
 		"three spans":          {[]float64{24, 48, 72, 96}, []float64{0.3, 0.3, 0.3, 0.3}, 24},
 	} {
 		f := kinetics.NewForecast(pace(t, wash(), at(20)))
