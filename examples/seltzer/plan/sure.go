@@ -53,7 +53,7 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 	ferment := slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
 	base.steps = base.steps[:ferment+1]
 	usual := forward.Usual()
-	usual.Chalk = 0 // nine tenths of the work of a walk
+	usual.Chalk = 0                  // nine tenths of the work of a walk
 	var room, more [24]forward.State // most have fewer steps
 	if base.states, _, err = forward.Walk(room[:0], base.steps, forward.State{}, &usual, &base.like); err != nil {
 		return d, err
