@@ -40,3 +40,17 @@ func TestDoseCurve(t *testing.T) {
 	c.add(5, 3.5) // seen again
 	check.Near(t, "another line", c.dose(4), 10, 1e-12, "by hand")
 }
+
+// Two points are a straight line, and the newer took the dose from the first's own: (1, 3) and (2, 5) give 1 at no lack,
+// 2 away from 3.
+func TestDoseCurveOfTwo(t *testing.T) {
+	c := doseCurve{n: 2}
+	c.lack[0], c.mmol[0], c.lack[1], c.mmol[1] = 1, 3, 2, 5
+	mmol, moved := c.settling(0)
+	check.Near(t, "dose", mmol, 1, 1e-12, "by hand")
+	check.Near(t, "moved", moved, 2, 1e-12, "by hand")
+	c.n = 1
+	mmol, moved = c.settling(0)
+	check.Near(t, "dose of one point", mmol, 3, 0, "by hand")
+	check.Near(t, "moved by one point", moved, 0, 0, "by hand")
+}
