@@ -247,7 +247,7 @@ func TestAllThatIsMissing(t *testing.T) {
 		`{"label": {"law": "EU"}}`:              "label.serving: missing: this field must be given",
 		`{"at_hand": {"base": {"gravity": 1}}}`: "at_hand.base.strength: missing: this field must be given, and so must warmest",
 	} {
-		_, err := ParseRequest([]byte(text))
+		_, err := plan.ParseRequest([]byte(text))
 		if err == nil || err.Error() != want {
 			t.Errorf("%s: %v", text, err)
 		}
