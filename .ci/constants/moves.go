@@ -137,10 +137,11 @@ func moves(only string) error {
 					run = func() ([]string, error) { return typicalAlone(l) }
 				}
 				lines, err := run()
-				share, name := 0.0, "-"
-				if err == nil {
-					share, name = farthest(base, lines)
+				if err != nil { // no build or no end: nothing is known
+					fmt.Fprintf(os.Stderr, "not measured: %s:%d: %v\n", l.file, l.line, err)
+					continue
 				}
+				share, name := farthest(base, lines)
 				if share < lastBit {
 					share, name = 0, "-"
 				}

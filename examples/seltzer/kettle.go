@@ -19,6 +19,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"example.org/zymase/examples/bridge/licences"
 	"example.org/zymase/examples/bridge/newfile"
 	"example.org/zymase/examples/seltzer/plan"
 )
@@ -161,6 +162,10 @@ func printKettle(w io.Writer, wasm, glue []byte, start []drink) error {
 	if err != nil {
 		return err
 	}
+	inside, err := licences.Text()
+	if err != nil {
+		return err
+	}
 	var packed bytes.Buffer
 	z, err := gzip.NewWriterLevel(&packed, gzip.BestCompression)
 	if err != nil {
@@ -180,7 +185,8 @@ func printKettle(w io.Writer, wasm, glue []byte, start []drink) error {
 	policy := fmt.Sprintf("default-src 'none'; script-src %s %s 'wasm-unsafe-eval'; style-src %s; worker-src blob:; base-uri 'none'; form-action 'none'",
 		hash(library), hash(kettleScript), hash(kettleStyle))
 	return kettlePage.Execute(w, map[string]any{
-		"Policy": policy,
+		"Policy":   policy,
+		"Licences": string(inside),
 		// Ours, or of the Go toolchain, or JSON with <, > and & escaped: no text of anybody else's.
 		"Style":  template.HTML("<style>" + kettleStyle + "</style>"),
 		"Glue":   template.HTML(`<script id="glue">` + library + "</script>"),

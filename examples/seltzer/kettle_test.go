@@ -73,6 +73,9 @@ func TestKettleEscapes(t *testing.T) {
 	if strings.Contains(text, "<script>alert") || strings.Contains(text, "</script><b>") {
 		t.Error("a script got in")
 	}
+	if strings.Count(text, "Permission is hereby granted") < 2 || !strings.Contains(text, "The Go Authors") {
+		t.Error("the page goes without the licences of what is in it")
+	}
 	parts := regexp.MustCompile(`(?s)<(?:style|script|script id="glue")>(.*?)</(?:style|script)>`).FindAllStringSubmatch(text, -1)
 	if len(parts) != 3 {
 		t.Fatalf("%d parts", len(parts))

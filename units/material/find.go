@@ -49,6 +49,9 @@ func FindAmong(name string, list ...Material) (Material, error) {
 }
 
 func find(fn, name string) (Material, error) {
+	if m, ok := byName[name]; ok { // as it is looked up
+		return m, nil
+	}
 	k := key(name)
 	if m, ok := byName[k]; ok && len(name) <= longestName {
 		return m, nil

@@ -5,6 +5,8 @@ import (
 	"strconv"
 	"strings"
 	"text/template"
+
+	"example.org/zymase/examples/bridge/licences"
 )
 
 // C writes a header and a shared library into dir. It takes the Go toolchain and the C compiler at
@@ -25,7 +27,7 @@ func C(dir string) error {
 	if files[sharedName()], err = buildShared(); err != nil {
 		return err
 	}
-	if files["licences.txt"], err = licences(); err != nil {
+	if files["licences.txt"], err = licences.Text(); err != nil {
 		return err
 	}
 	return files.write(dir)

@@ -5,6 +5,8 @@ import (
 	"encoding/json"
 	"fmt"
 	"strings"
+
+	"example.org/zymase/examples/bridge/licences"
 )
 
 // quote writes a text as JavaScript, C and Python read it.
@@ -43,7 +45,7 @@ func JavaScript(dir string) error {
 	if files["zymase.wasm"], err = buildModule(); err != nil {
 		return err
 	}
-	if files["licences.txt"], err = licences(); err != nil {
+	if files["licences.txt"], err = licences.Text(); err != nil {
 		return err
 	}
 	return files.write(dir)

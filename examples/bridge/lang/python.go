@@ -7,6 +7,8 @@ import (
 	"strconv"
 	"strings"
 	"text/template"
+
+	"example.org/zymase/examples/bridge/licences"
 )
 
 // Python writes a package into dir, whose name is then that of the package: the shared library,
@@ -29,7 +31,7 @@ func Python(dir string) error {
 	if files[m.Library], err = buildShared(); err != nil {
 		return err
 	}
-	if files["licences.txt"], err = licences(); err != nil {
+	if files["licences.txt"], err = licences.Text(); err != nil {
 		return err
 	}
 	return files.write(dir)

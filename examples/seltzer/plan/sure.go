@@ -45,7 +45,7 @@ const saltSpread = 0.0001 / 0.00075
 // doubt finds them.
 //
 //   - Source: JCGM 100:2008 (GUM), eq. 10, with differences for the derivatives (5.1.3, note 2).
-func (m *maker) doubt() (d doubts, err error) {
+func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 	base, err := m.baseWalk()
 	if err != nil {
 		return d, err
@@ -53,8 +53,9 @@ func (m *maker) doubt() (d doubts, err error) {
 	ferment := slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
 	base.steps = base.steps[:ferment+1]
 	usual := forward.Usual()
-	usual.Chalk = 0 // nine tenths of the work of a walk
-	if base.states, _, err = forward.Walk(make([]forward.State, 0, len(base.steps)), base.steps, forward.State{}, &usual, &base.like); err != nil {
+	usual.Chalk = 0                  // nine tenths of the work of a walk
+	var room, more [24]forward.State // most have fewer steps
+	if base.states, _, err = forward.Walk(room[:0], base.steps, forward.State{}, &usual, &base.like); err != nil {
 		return d, err
 	}
 	was, err := m.read(&base.states[ferment-1], &base.states[ferment])
@@ -67,9 +68,9 @@ func (m *maker) doubt() (d doubts, err error) {
 			squares[i] += part * (is[i] - was[i]) * (is[i] - was[i])
 		}
 	}
-	states := make([]forward.State, 0, len(base.steps))
+	states := more[:0]
 	var tank water.Series
-	for _, k := range m.known() {
+	for _, k := range all {
 		u := usual
 		of := k.In(&u)
 		if of == &u.Chalk { // from the plan's own walk, along the line to where none drops

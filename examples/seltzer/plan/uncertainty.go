@@ -46,14 +46,15 @@ func (m *maker) uncertainties() error {
 		}
 	}
 	u := UncertaintyPlan{Division: division}
+	m.plan.Uncertainty = u // the division is one of what is known
+	all := m.known()
 	if m.recipe.base != nil {
-		return m.kegContents(&u)
+		return m.kegContents(&u, all)
 	}
 	strength := m.batch.strength
 
 	var err error
-	m.plan.Uncertainty = u // the division is one of what is known
-	if m.doubts, err = m.doubt(); err != nil {
+	if m.doubts, err = m.doubt(all); err != nil {
 		return err
 	}
 	m.plan.Gravity.FloorUncertainty = 2 * m.doubts.floor
@@ -64,7 +65,7 @@ func (m *maker) uncertainties() error {
 		m.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
 	}
 
-	measured, err := m.byHydrometer(division)
+	measured, err := m.byHydrometer(division, all)
 	if err != nil {
 		return err
 	}
@@ -76,13 +77,11 @@ func (m *maker) uncertainties() error {
 	}
 	u.Supports = u.Capability >= 1
 
-	return m.kegContents(&u)
+	return m.kegContents(&u, all)
 }
 
 // kegContents adds how sure the content of each kind of keg is, by its temperature and pressure.
-func (m *maker) kegContents(u *UncertaintyPlan) error {
-	m.plan.Uncertainty = *u // the division is one of what is known
-	all := m.known()
+func (m *maker) kegContents(u *UncertaintyPlan, all []forward.Unknown) error {
 	for i, p := range m.plan.Packs {
 		if p.Kind != keg || p.Still {
 			continue
@@ -103,14 +102,14 @@ const labelTolerance = 0.3 // % vol, of the drinks that no other class of annex 
 func (r *recipe) malt() bool { return strings.Contains(r.fermentable.Name(), "malt") }
 
 // spread is how well the yield is known, as a part of itself.
-func (m *maker) spread() units.Share {
-	lost := unknown(m.known(), ethanolLost)
+func spread(all []forward.Unknown) units.Share {
+	lost := unknown(all, ethanolLost)
 	return units.Fraction.Of(checked.Number(lost.Deviation() / (100 - lost.Usual)))
 }
 
 // byHydrometer is the strength of the packs as two readings give it, each within half a
 // division, with a yield that is known so well: what is read is the base, dry.
-func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
+func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.MeasuredStrength, error) {
 	none := units.MeasuredStrength{}
 	base := m.batch.base
 	p := m.batch.wash.Gravity().Extract().In(units.DegreePlato)
@@ -128,7 +127,7 @@ func (m *maker) byHydrometer(division float64) (units.MeasuredStrength, error) {
 			return none, err
 		}
 	}
-	of, err := gravity.StrengthByHydrometer(readings[0], readings[1], m.yield, m.spread(), 0)
+	of, err := gravity.StrengthByHydrometer(readings[0], readings[1], m.yield, spread(all), 0)
 	if err != nil {
 		return none, err
 	}

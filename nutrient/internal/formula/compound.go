@@ -6,7 +6,7 @@ import (
 )
 
 // Compound counts the atoms of a formula.
-type Compound struct{ C, H, N, O, Na, mg, P, S, cl, K, zn float64 }
+type Compound struct{ C, H, N, O, P, K float64 }
 
 // Atomic weights, g/mol.
 //
@@ -16,10 +16,8 @@ var (
 	weightC  = MustMass("C")
 	WeightN  = MustMass("N")
 	WeightO  = MustMass("O")
-	weightNa = MustMass("Na")
 	WeightMg = MustMass("Mg")
 	WeightP  = MustMass("P")
-	WeightS  = MustMass("S")
 	WeightCl = MustMass("Cl")
 	WeightK  = MustMass("K")
 	WeightZn = MustMass("Zn")
@@ -36,39 +34,28 @@ func MustMass(formula string) float64 {
 
 // Molar returns the molar mass in g/mol.
 func (c Compound) Molar() float64 {
-	return c.C*weightC + c.H*WeightH + c.N*WeightN + c.O*WeightO +
-		c.Na*weightNa + c.mg*WeightMg + c.P*WeightP + c.S*WeightS +
-		c.cl*WeightCl + c.K*WeightK + c.zn*WeightZn
+	return c.C*weightC + c.H*WeightH + c.N*WeightN + c.O*WeightO + c.P*WeightP + c.K*WeightK
 }
 
 // Compounds of the ferment and its feed.
 var (
-	WaterFormula      = Compound{H: 2, O: 1}
-	Hexose            = Compound{C: 6, H: 12, O: 6}
-	disaccharide      = Compound{C: 12, H: 22, O: 11}
-	trisaccharide     = Compound{C: 18, H: 32, O: 16}
-	LactoseHydrate    = Compound{C: 12, H: 24, O: 12}
-	DextroseHydrate   = Compound{C: 6, H: 14, O: 7}
-	EthanolFormula    = Compound{C: 2, H: 6, O: 1}
-	CarbonDioxide     = Compound{C: 1, O: 2}
-	GlycerolFormula   = Compound{C: 3, H: 8, O: 3}
-	SuccinicAcid      = Compound{C: 4, H: 6, O: 4}
-	AceticAcid        = Compound{C: 2, H: 4, O: 2}
-	LacticAcid        = Compound{C: 3, H: 6, O: 3}
-	Ammonia           = Compound{N: 1, H: 3}
-	AmmoniumIon       = Compound{N: 1, H: 4}
-	PhosphoricAcid    = Compound{H: 3, P: 1, O: 4}
-	Dihydrophosphate  = Compound{H: 2, P: 1, O: 4}
-	Diammonium        = Compound{N: 2, H: 9, P: 1, O: 4}
-	Monoammonium      = Compound{N: 1, H: 6, P: 1, O: 4}
-	AmmoniumSulfate   = Compound{N: 2, H: 8, S: 1, O: 4}
-	AmmoniumChloride  = Compound{N: 1, H: 4, cl: 1}
-	UreaFormula       = Compound{C: 1, H: 4, N: 2, O: 1}
-	PotassiumDihydro  = Compound{K: 1, H: 2, P: 1, O: 4}
-	PotassiumChloride = Compound{K: 1, cl: 1}
-	EpsomSalt         = Compound{mg: 1, S: 1, O: 11, H: 14}
-	ZincHeptahydrate  = Compound{zn: 1, S: 1, O: 11, H: 14}
-	ZincMonohydrate   = Compound{zn: 1, S: 1, O: 5, H: 2}
+	WaterFormula     = Compound{H: 2, O: 1}
+	Hexose           = Compound{C: 6, H: 12, O: 6}
+	disaccharide     = Compound{C: 12, H: 22, O: 11}
+	trisaccharide    = Compound{C: 18, H: 32, O: 16}
+	LactoseHydrate   = Compound{C: 12, H: 24, O: 12}
+	DextroseHydrate  = Compound{C: 6, H: 14, O: 7}
+	EthanolFormula   = Compound{C: 2, H: 6, O: 1}
+	CarbonDioxide    = Compound{C: 1, O: 2}
+	GlycerolFormula  = Compound{C: 3, H: 8, O: 3}
+	SuccinicAcid     = Compound{C: 4, H: 6, O: 4}
+	AceticAcid       = Compound{C: 2, H: 4, O: 2}
+	LacticAcid       = Compound{C: 3, H: 6, O: 3}
+	Ammonia          = Compound{N: 1, H: 3}
+	AmmoniumIon      = Compound{N: 1, H: 4}
+	PhosphoricAcid   = Compound{H: 3, P: 1, O: 4}
+	Dihydrophosphate = Compound{H: 2, P: 1, O: 4}
+	UreaFormula      = Compound{C: 1, H: 4, N: 2, O: 1}
 )
 
 // NitrogenInAmmonia is the mass share of N in NH3.

@@ -1,16 +1,21 @@
-package lang
+// Package licences finds the licences of what is compiled into a program of this module.
+package licences
 
 import (
 	"bytes"
+	"errors"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
 )
 
-// licences are the licences of what is compiled into a module or a shared library, which go with
-// it wherever it goes.
-func licences() ([]byte, error) {
+// errNoGo reports that there is no Go to ask where they are.
+var errNoGo = errors.New("the licences are found by your own Go toolchain, and there is no go command on the path: install Go (go.dev/dl)")
+
+// Text is the licences of what is compiled into a program, a module or a page, which go with it wherever it
+// goes: of the library, of its one dependency and of Go. The error is that there is no go command.
+func Text() ([]byte, error) {
 	tool, err := exec.LookPath("go")
 	if err != nil {
 		return nil, errNoGo
@@ -21,7 +26,7 @@ func licences() ([]byte, error) {
 	}
 	var b bytes.Buffer
 	for _, part := range []struct{ name, dir, file, otherwise string }{
-		{"the library", said("list", "-m", "-f", "{{.Dir}}", strings.TrimSuffix(root, "/")), "LICENSE", "MIT"},
+		{"the library", said("list", "-m", "-f", "{{.Dir}}", "example.org/zymase"), "LICENSE", "MIT"},
 		{"exact decimals, github.com/shopspring/decimal", said("list", "-m", "-f", "{{.Dir}}", "github.com/shopspring/decimal"), "LICENSE", "MIT"},
 		{"the run time and the standard library of Go", said("env", "GOROOT"), "LICENSE", "BSD-3-Clause, go.dev/LICENSE"},
 	} {
