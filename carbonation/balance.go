@@ -113,7 +113,7 @@ func (b *balance) with(space, guess float64) settled {
 		z := b.held.gas.Compressibility(p)
 		s.inSpace = chemistry.CO2 * p * space / (b.rt * z)
 		over := s.inLiquid + s.inSpace - b.co2
-		if over == 0 || p == highest && over < 0 {
+		if p == highest && over < 0 {
 			break
 		}
 		if over < 0 {

@@ -99,7 +99,7 @@ func coverage(fn string, k float64) error {
 //   - Range: a positive limit; otherwise the error is a [*RangeError].
 func (m Measured[D, E]) Capability(limit Quantity[E, E]) (float64, error) {
 	if !(limit.v > 0 && limit.v <= most) {
-		return 0, &RangeError{Func: "units.Measured.Capability", Quantity: "tolerance", Value: limit.v, Unit: Unit[E, E](0).Symbol(), Max: most,
+		return 0, &RangeError{Func: "units.Measured.Capability", Quantity: "tolerance", Value: limit.v, Unit: limit.symbol(), Max: most,
 			Source: "more than nothing"}
 	}
 	return min(limit.v/(2*m.u), 1000), nil
@@ -130,7 +130,7 @@ func (m Measured[D, E]) String() string { return string(m.append(nil, 3)) }
 func (m Measured[D, E]) Format(f fmt.State, verb rune) {
 	spread := fmt.Sprintf(fmt.FormatString(f, verb), 2*m.u)
 	behind := strings.TrimSpace(plusMinus) + " " + strings.TrimSpace(spread)
-	format(f, verb, m, m.value.v, string(append(appendSymbol([]byte(behind), Unit[D, E](0).Symbol()), coverageOpen+"2)"...)))
+	format(f, verb, m, m.value.v, string(append(appendSymbol([]byte(behind), m.value.symbol()), coverageOpen+"2)"...)))
 }
 
 // append writes the value and twice its standard uncertainty, that in digits, -1 for as
@@ -139,5 +139,5 @@ func (m Measured[D, E]) append(b []byte, digits int) []byte {
 	b = strconv.AppendFloat(b, m.value.v, 'g', -1, 64)
 	b = append(b, plusMinus...)
 	b = strconv.AppendFloat(b, 2*m.u, 'g', digits, 64)
-	return append(appendSymbol(b, Unit[D, E](0).Symbol()), coverageOpen+"2)"...)
+	return append(appendSymbol(b, m.value.symbol()), coverageOpen+"2)"...)
 }

@@ -17,8 +17,14 @@ func (q Quantity[D, E]) Text(u Unit[D, E], places int) string {
 // q: "4.2 kg". What [Parse] refuses (a difference below zero) it prints too: "-1 kg".
 func (q Quantity[D, E]) String() string { return string(q.append(nil)) }
 
+// symbol is that of the unit it is stored in.
+func (q Quantity[D, E]) symbol() string {
+	var base Unit[D, E]
+	return base.Symbol()
+}
+
 func (q Quantity[D, E]) append(b []byte) []byte {
-	return appendSymbol(strconv.AppendFloat(b, q.v, 'g', -1, 64), Unit[D, E](0).Symbol())
+	return appendSymbol(strconv.AppendFloat(b, q.v, 'g', -1, 64), q.symbol())
 }
 
 // AppendText appends the text of [Quantity.String], which [Parse] reads back as q. What
@@ -44,7 +50,7 @@ func (q Quantity[D, E]) MarshalText() ([]byte, error) {
 // the number in the base unit with the width and precision asked for, and the unit:
 // fmt.Sprintf("%.1f", q) is "4.2 kg".
 func (q Quantity[D, E]) Format(f fmt.State, verb rune) {
-	format(f, verb, q, q.v, Unit[D, E](0).Symbol())
+	format(f, verb, q, q.v, q.symbol())
 }
 
 // format prints a text, or a number with what stands behind it.

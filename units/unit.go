@@ -131,7 +131,8 @@ func (u Unit[D, E]) outside(fn string, x, min, max float64) error {
 }
 
 func outside[D, E Dimension](fn string, v, min, max float64) error {
-	return Unit[D, E](0).outside(fn, v, min, max)
+	var base Unit[D, E]
+	return base.outside(fn, v, min, max)
 }
 
 // tidy drops the last digits of a limit, where they are only rounding.

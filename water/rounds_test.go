@@ -1,6 +1,8 @@
 package water
 
 import (
+	"math"
+	"math/rand/v2"
 	"testing"
 
 	"example.org/zymase/units"
@@ -87,4 +89,39 @@ func totalsOf(inert, alk float64, of map[component]float64) (t totals) {
 		t.total[c] = n
 	}
 	return t
+}
+
+// A step of Newton solves its equations: the metals' slopes (symmetric, the lower half written), what each moves of what is
+// sought beside them, and what that moves of each; for as many metals as there may be.
+func TestStepSolvesItsEquations(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 5))
+	for n := range mostUnknowns {
+		for range 20 {
+			var s sums
+			s.n = n
+			for i := range n + 1 {
+				for j := range n + 1 {
+					s.m[i][j] = r.Float64() - 0.5
+				}
+				s.m[i][i] += float64(n + 1) // so that it is positive definite
+				s.off[i] = r.Float64() - 0.5
+			}
+			was := s
+			x := s.step(-100, 100)
+			for i := range n + 1 {
+				sum := was.m[i][n] * x[n]
+				for j := range n {
+					if i == n || j <= i {
+						sum += was.m[i][j] * x[j]
+					} else {
+						sum += was.m[j][i] * x[j]
+					}
+				}
+				near(t, "equation", sum, was.off[i], 1e-12)
+			}
+			if y := was.step(-1e-9, 1e-9)[n]; math.Abs(y) > 1e-9 {
+				t.Errorf("%v is beyond the ends", y)
+			}
+		}
+	}
 }
