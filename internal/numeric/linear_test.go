@@ -248,3 +248,27 @@ func TestLinearSaidTwice(t *testing.T) {
 		t.Error(x, err)
 	}
 }
+
+// A row whose right side lies between 0 and 1 is taken as it stands, however much of the others it asks for: the corners in
+// exact fractions have the last word.
+func TestLinearSmallRightSides(t *testing.T) {
+	for _, p := range []struct {
+		c []float64
+		a [][]float64
+		b []float64
+	}{
+		{[]float64{2, -1}, [][]float64{{-1, 1}, {0, 1}}, []float64{0.5, 2}},
+		{[]float64{1, -3}, [][]float64{{-2, 1}, {-1, 1}, {1, 0}}, []float64{0.25, 0.75, 3}},
+		{[]float64{1, 1}, [][]float64{{-1, -1}, {-1, 1}, {1, 1}}, []float64{-2, 0.5, 4}},
+		{[]float64{-1, 2}, [][]float64{{1, -1}, {-1, -1}, {0, 1}}, []float64{0.5, -1, 2}},
+		{[]float64{1, 2}, [][]float64{{-1, 1}, {1, 1}}, []float64{0.5, 0.75}},
+	} {
+		want, _ := atACorner(p.c, p.a, p.b).Float64()
+		x, err := Linear(p.c, p.a, p.b)
+		if err != nil {
+			t.Errorf("%v: %v", p, err)
+			continue
+		}
+		check.Within(t, "least", p.c[0]*x[0]+p.c[1]*x[1], want, 1e-12)
+	}
+}

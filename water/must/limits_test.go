@@ -168,4 +168,6 @@ func TestRoom(t *testing.T) {
 	for _, o := range []Origin{FromApple, FromGrape, FromHoney, FromMalt} {
 		near(t, o.String(), brings(t, o, 100, pure(t), Reading{}).Drink.Water().Temperature().In(units.Celsius), 20, 0)
 	}
+	guess := check.Must(FromApple.FromAcidity(gramPerLitre(5), water.MalicAcid.TitratedTo(8.2)))
+	near(t, "by acidity", guess.Drink.Water().Temperature().In(units.Celsius), 20, 0)
 }

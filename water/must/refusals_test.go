@@ -46,6 +46,14 @@ func TestBringsRefusals(t *testing.T) {
 	}
 }
 
+// A drink that is none has nothing to blend with.
+func TestNoDrinkToBlend(t *testing.T) {
+	d := salted(t, 12, 25, map[water.Ion]float64{water.Tartrate: 15, water.Malate: 10})
+	if b, err := d.WithDrink(Drink{}, ToPH(d.PH()-0.1)); err == nil {
+		t.Errorf("%+v", b)
+	}
+}
+
 // A text that is none of what it should be is refused.
 func TestTextsThatAreNone(t *testing.T) {
 	for text, into := range map[string]any{

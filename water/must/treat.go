@@ -184,7 +184,7 @@ func (d Drink) WithDrink(other Drink, aim Aim) (Treatment, error) {
 		return Treatment{}, limit.Named(fn, cmp.Or(failed, err))
 	}
 	after, err := d.blend(fn, other, x)
-	if err != nil {
+	if err != nil { // not reached: it was tried
 		return Treatment{}, err
 	}
 	return Treatment{Share: units.Fraction.Of(checked.Number(x)), After: after, Cautions: caution.List{TrialFirst}}, nil

@@ -142,7 +142,8 @@ func (said typed) set(v reflect.Value, node any, path string) error {
 			return wrong(path, node, `an object of ions, or "distilled"`)
 		}
 		if !ok {
-			return wrong(path, node, "an object")
+			names, _ := fieldsOf(v.Type())
+			return wrong(path, node, "an object with "+strings.Join(names, ", "))
 		}
 		return said.setStruct(v, o, path)
 	case reflect.Slice:
@@ -204,19 +205,7 @@ const (
 )
 
 func (said typed) setStruct(v reflect.Value, o object, path string) error {
-	fields := map[string]int{}
-	var names, needed []string
-	for i := range v.NumField() {
-		if !v.Type().Field(i).IsExported() {
-			continue
-		}
-		tag, option, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
-		fields[tag] = i
-		names = append(names, tag)
-		if !strings.HasPrefix(option, "omit") || v.Type().Field(i).Tag.Get("need") == "brew" && !o.hasBase() {
-			needed = append(needed, tag)
-		}
-	}
+	names, fields := fieldsOf(v.Type())
 	for _, k := range o.keys {
 		i, ok := fields[k]
 		if !ok {
@@ -227,12 +216,34 @@ func (said typed) setStruct(v reflect.Value, o object, path string) error {
 			return err
 		}
 	}
-	for _, n := range needed {
-		if _, ok := o.values[n]; !ok {
-			return &RequestError{Field: join(path, n), Value: "missing", Allowed: "this field must be given"}
+	var missing []string
+	for i := range v.NumField() {
+		tag, option, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
+		must := fields[tag] == i && (!strings.HasPrefix(option, "omit") || v.Type().Field(i).Tag.Get("need") == "brew" && !o.hasBase())
+		if _, given := o.values[tag]; must && !given {
+			missing = append(missing, tag)
 		}
 	}
-	return nil
+	if missing == nil {
+		return nil
+	}
+	allowed := "this field must be given"
+	if more := missing[1:]; len(more) > 0 {
+		allowed += ", and so must " + strings.Join(more, ", ")
+	}
+	return &RequestError{Field: join(path, missing[0]), Value: "missing", Allowed: allowed}
+}
+
+// fieldsOf are the names of the fields of a part of the request, and where each stands.
+func fieldsOf(t reflect.Type) (names []string, at map[string]int) {
+	at = map[string]int{}
+	for i := range t.NumField() {
+		if f := t.Field(i); f.IsExported() {
+			tag, _, _ := strings.Cut(f.Tag.Get("json"), ",")
+			names, at[tag] = append(names, tag), i
+		}
+	}
+	return names, at
 }
 
 // hasBase tells whether a request has a base that is made, which needs nothing to brew it.

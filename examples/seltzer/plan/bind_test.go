@@ -238,3 +238,18 @@ func TestByteOrderMark(t *testing.T) {
 		t.Errorf("%v, %+v", err, r)
 	}
 }
+
+// What is missing is named all at once, and an object with what it holds.
+func TestAllThatIsMissing(t *testing.T) {
+	for text, want := range map[string]string{
+		`{"packs": [{}]}`:                       "packs[0].kind: missing: this field must be given, and so must volume, size, co2, temperature, rating",
+		`{"water": "distilled"}`:                `water: "distilled": an object with report, pH, target, salts, salts_go`,
+		`{"label": {"law": "EU"}}`:              "label.serving: missing: this field must be given",
+		`{"at_hand": {"base": {"gravity": 1}}}`: "at_hand.base.strength: missing: this field must be given, and so must warmest",
+	} {
+		_, err := plan.ParseRequest([]byte(text))
+		if err == nil || err.Error() != want {
+			t.Errorf("%s: %v", text, err)
+		}
+	}
+}
