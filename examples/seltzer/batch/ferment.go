@@ -3,7 +3,8 @@ package batch
 // ferment lets yeast use a share of the sugar that there is, each kind alike: ethanol, gas,
 // glycerol, acids and yeast by one balance of atoms, of which a part of the ethanol is lost. The
 // yeast grows within the nitrogen that it takes up, well fed at first, then on what it has laid
-// by, until it is lean. An open liquid keeps the CO2 that it holds under its own gas. A closed pack
+// by, until it is lean. An open liquid keeps the CO2 that it holds under its own gas, or all of it where gravity and
+// strength alone are asked for, which do not depend on it. A closed pack
 // keeps all, its ethanol too, and its few cells hardly grow ([Unknowns.Growth]).
 //
 //   - Source: [ferment.Metabolism.Ferment]; [carbonation.Liquid.Content].
@@ -30,5 +31,8 @@ func (j *job) ferment(st *Step) error {
 		return nil
 	}
 	j.take(Ethanol, j.u.Lost/100*change[Ethanol], &j.left.Gas)
+	if st.Gas {
+		return nil
+	}
 	return j.vent(st.place())
 }

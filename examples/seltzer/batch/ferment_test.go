@@ -48,3 +48,22 @@ func TestFermentAsWineLaw(t *testing.T) {
 	}
 	refused(t, wash(), Step{Kind: Ferment, Share: per(120)})
 }
+
+// With its gas kept a liquid has the gravity, the strength and the yeast that it has without, and all the CO2 that was made.
+func TestFermentWithItsGasKept(t *testing.T) {
+	u, s := Usual(), wash()
+	open, left, err := Do(Step{Kind: Ferment, Share: per(60)}, s, &u)
+	if err != nil {
+		t.Fatal(err)
+	}
+	kept, none, err := Do(Step{Kind: Ferment, Share: per(60), Gas: true}, s, &u)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "gravity", must(kept.Gravity()).SG(), must(open.Gravity()).SG(), 1e-12)
+	near(t, "strength", must(kept.Strength()).In(units.PercentVolume), must(open.Strength()).In(units.PercentVolume), 1e-12)
+	near(t, "yeast", kept.Yeast().In(units.Gram), open.Yeast().In(units.Gram), 1e-12)
+	near(t, "CO2", kept.Of(CarbonDioxide), open.Of(CarbonDioxide)+left.Gas[CarbonDioxide], 1e-9)
+	near(t, "CO2 given off", none.Gas[CarbonDioxide], 0, 0)
+	near(t, "ethanol given off", none.Gas[Ethanol], left.Gas[Ethanol], 1e-12)
+}

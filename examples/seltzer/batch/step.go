@@ -22,7 +22,7 @@ const (
 	Transfer               // Volume left behind, at 20 °C; Share of the yeast left with it
 	Pitch                  // Mass of dry yeast
 	Feed                   // What, Mass: a nutrient or a buffer
-	Ferment                // Share of the sugar that there is; Pressure of the gas
+	Ferment                // Share of the sugar that there is; Pressure of the gas; Gas: none of it leaves
 	Stand                  // Pressure, Share of the way to rest with it; Gas: under CO2, else in air
 	Degas                  // Share of the gases that goes
 	Chill                  // Temperature

@@ -90,7 +90,7 @@ func (m *maker) notRacked(base forward.State) (float64, error) {
 }
 
 // usedUp is the wash with so many portions of its sugar in, when a part of all the sugar that the yeast uses
-// is used.
+// is used, its gas still in it.
 func (m *maker) usedUp(used float64, portions int) (forward.State, error) {
 	whole := m.brewed.wash
 	c := carried{state: whole, unknowns: m.brewed.unknowns}
@@ -112,7 +112,7 @@ func (m *maker) usedUp(used float64, portions int) (forward.State, error) {
 	}
 	c.like = m.brewed.like
 	part := used * m.attenuation().In(units.Fraction) * kg(whole.Fermentable()) / kg(c.state.Fermentable())
-	_, err := c.do(forward.Step{Kind: forward.Ferment, Share: units.Fraction.Of(checked.Number(min(1, part))), Pressure: m.air.Pressure()})
+	_, err := c.do(forward.Step{Kind: forward.Ferment, Share: units.Fraction.Of(checked.Number(min(1, part))), Gas: true})
 	return c.state, err
 }
 

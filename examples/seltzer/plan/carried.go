@@ -228,7 +228,7 @@ func (m *maker) listBase(c *carried) {
 // measured sets what is lost of the ethanol so that so much is left, kg: that of a measured yield.
 func (c *carried) measured(ferment forward.Step, ethanol float64) error {
 	wash := c.state
-	c.unknowns.Lost = 0
+	c.unknowns.Lost, ferment.Gas = 0, true
 	if _, err := c.do(ferment); err != nil {
 		return err
 	}

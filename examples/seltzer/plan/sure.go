@@ -52,6 +52,7 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 	}
 	ferment := slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
 	base.steps = base.steps[:ferment+1]
+	base.steps[ferment].Gas = true // what is read does not depend on it
 	usual := forward.Usual()
 	usual.Chalk = 0                  // nine tenths of the work of a walk
 	var room, more [24]forward.State // most have fewer steps
