@@ -8,8 +8,8 @@ import (
 )
 
 // close shuts a filled pack. Its head-space is at the pressure of the place, a share of it air and
-// the rest CO2; over a drink that was carbonated it is the gas that the drink is at rest with. A drink
-// that meets air on its way there takes a part of what it holds of it ([Unknowns]).
+// the rest CO2, as a bottle has it that was filled under counter-pressure and let down to be capped; a keg keeps the gas
+// that it was carbonated with. A drink that meets air on its way there takes a part of what it holds of it ([Unknowns]).
 //
 //   - Source: gas law; [carbonation.GasDensity]; [carbonation.Liquid.Aerated].
 func (j *job) close(st *Step) error {
@@ -46,7 +46,8 @@ func (j *job) close(st *Step) error {
 	}
 	dry := st.place().In(units.Kilopascal) - vapours.In(units.Kilopascal)
 	co2 := (1 - air) * dry
-	if j.s.above.Gas {
+	held := st.Gas && j.s.above.Gas
+	if held {
 		dry, co2 = 0, j.s.above.Pressure.In(units.Kilopascal)-vapours.In(units.Kilopascal)
 	}
 	rho, err := carbonation.GasDensity(units.Kilopascal.Of(checked.Number(max(0, co2))), j.s.t)
@@ -57,7 +58,7 @@ func (j *job) close(st *Step) error {
 	n := air * dry * space / (gasConstant * (j.s.t.In(celsius) + 273.15))
 	j.bring(Nitrogen, (1-oxygenOfAir)*n)
 	j.bring(Oxygen, oxygenOfAir*n)
-	if j.u.Air > 0 && air > 0 && !j.s.above.Gas {
+	if j.u.Air > 0 && air > 0 && !held {
 		nitrogen, oxygen, err := l.Aerated(st.place(), j.s.t)
 		if err != nil {
 			return err

@@ -37,7 +37,7 @@ const (
 	Carbonate              // Gauge, Pressure of the place: to rest under CO2
 	Prime                  // What, Mass: a fermentable
 	Fill                   // Capacity of the pack, brim-full at 20 °C, its Stretch; Volume of the liquid in it, at its temperature; the rest leaves
-	Close                  // Pressure of the place; Share of the head-space that is air, the rest CO2; under its gas where it was carbonated
+	Close                  // Pressure of the place; Share of the head-space that is air, the rest CO2; Gas: under the gas it was carbonated with, as a keg
 	Warm                   // Temperature; what an open liquid cannot hold then goes
 	Open                   // Pressure of the place
 	kindCount

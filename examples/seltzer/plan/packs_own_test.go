@@ -66,6 +66,26 @@ func TestCounterPressure(t *testing.T) {
 			t.Errorf("%+v", w)
 		}
 	}
+	// The batch carried forward shows the same, with the usual of all that is not known.
+	drawn, err := plan.Draw(r, 10)
+	if err != nil {
+		t.Fatal(err)
+	}
+	seen := 0
+	for _, d := range drawn {
+		switch d.What {
+		case "content of the cans when served":
+			near(t, d.What, d.Usual, k.Bottle.Served.In(units.GramCO2PerLitre), 0.01)
+		case "pressure of the cans, stored":
+			near(t, d.What, d.Usual, k.Bottle.StoreGauge.In(units.BarGauge), 0.03) // its litres are without gas: 1.4 mL less head-space
+		default:
+			continue
+		}
+		seen++
+	}
+	if seen != 2 {
+		t.Errorf("%+v", drawn)
+	}
 	// A keg at that temperature with that content is set to the same.
 	r.Packs[0].Temperature = *c.FilledAt
 	if err := r.Packs[0].Content.UnmarshalText([]byte(k.Bottle.Filling.Content.Text(units.GramCO2PerLitre, 6))); err != nil {
