@@ -68,7 +68,7 @@ func main() {
 			fmt.Printf("%s: more than %v %% without a reason\n", dir, *most)
 			failed = true
 		}
-		sum = tally{sum.noticed + t.noticed, sum.reasoned + t.reasoned, sum.without + t.without}
+		sum = tally{sum.noticed + t.noticed, sum.settings + t.settings, sum.figures + t.figures, sum.without + t.without}
 	}
 	if flag.NArg() > 1 && !*check {
 		fmt.Println("together:", sum)
@@ -79,17 +79,19 @@ func main() {
 	}
 }
 
-// A tally counts the literals that were tried: noticed by a test, not but for a reason, and neither.
-type tally struct{ noticed, reasoned, without int }
+// A tally counts the literals that were tried: noticed by a test; not, as settings of a search, which change no
+// figure; not, for another reason; and neither.
+type tally struct{ noticed, settings, figures, without int }
 
-func (t tally) tried() int { return t.noticed + t.reasoned + t.without }
+func (t tally) tried() int { return t.noticed + t.settings + t.figures + t.without }
 
 // share of those that go unnoticed without a reason, in per cent.
 func (t tally) share() float64 { return 100 * float64(t.without) / float64(max(t.tried(), 1)) }
 
 func (t tally) String() string {
-	return fmt.Sprintf("%d literals tried, %d noticed (%.1f %%), %d not for a reason, %d without one (%.1f %%)",
-		t.tried(), t.noticed, 100*float64(t.noticed)/float64(max(t.tried(), 1)), t.reasoned, t.without, t.share())
+	percent := func(of int) float64 { return 100 * float64(t.noticed) / float64(max(of, 1)) }
+	return fmt.Sprintf("%d literals tried, %d noticed (%.1f %%; %.1f %% but for %d settings of a search), %d not for another reason, %d without one (%.1f %%)",
+		t.tried(), t.noticed, percent(t.tried()), percent(t.tried()-t.settings), t.settings, t.figures, t.without, t.share())
 }
 
 func pack(dir string, limit time.Duration, only string, quick, list, check bool, oneIn int) (t tally, err error) {
@@ -158,7 +160,11 @@ func pack(dir string, limit time.Duration, only string, quick, list, check bool,
 			t.without++
 			fmt.Printf("%s:%d: %s: %s -> %s\n", l.file, l.line, l.decl, l.old, l.new)
 		default:
-			t.reasoned++
+			if l.reason.ofSearch() {
+				t.settings++
+			} else {
+				t.figures++
+			}
 			if list {
 				fmt.Printf("%s:%d: %s: %s, %s\n", l.file, l.line, l.decl, l.old, l.reason.why)
 			}

@@ -19,8 +19,14 @@ type reason struct {
 
 const leftDir = ".ci/constants/left"
 
-// grounds are what a reason may begin with.
-var grounds = []string{"tolerance", "cap of steps", "start of a search", "mark", "same result", "speed only", "too small to see"}
+// grounds are what a reason may begin with: first those of a setting, which says how a search goes and not what comes of it.
+var grounds = []string{"tolerance", "cap of steps", "start of a search", "speed only", "mark", "same result", "too small to see"}
+
+// ofSearch reports that a literal is a setting of a search.
+func (r *reason) ofSearch() bool {
+	ground, _, _ := strings.Cut(r.why, ": ")
+	return slices.Index(grounds, ground) < 4
+}
 
 // reasonsOf reads the table of a package, named after its path with - for /. No table is no reasons.
 func reasonsOf(dir string) (table string, rows []*reason, err error) {
