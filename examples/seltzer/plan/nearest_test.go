@@ -153,7 +153,7 @@ func TestRefusalsAreTrue(t *testing.T) {
 		}
 	})
 	for _, field := range []string{"kettle.capacity", "fermenter.capacity", "strength"} {
-		if tried[field] == 0 {
+		if tried[field] == 0 && !testing.Short() { // which has few draws
 			t.Errorf("%s is not among what was tried: %v", field, tried)
 		}
 	}
