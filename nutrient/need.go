@@ -73,18 +73,17 @@ func NeedOfMust(method string, must units.Extract) (Need, error) {
 		if r.method != method {
 			continue
 		}
-		n := Need{Method: method, Nitrogen: evidence.Figure[units.MassConcentration]{
-			Value: amount.MgPerL(r.value), Low: amount.MgPerL(r.low), High: amount.MgPerL(r.high), Evidence: r.evidence,
-		}}
+		more := 0.0
 		if r.slope != 0 {
 			b := must.In(units.DegreePlato)
 			if err := limit.Check(fn, "extract", b, "°Bx", 21, 27, r.evidence.Source); err != nil {
 				return Need{}, err
 			}
-			here := amount.MgPerL(r.value + r.slope*(b-21))
-			n.Nitrogen.Value, n.Nitrogen.Low, n.Nitrogen.High = here, here, here
+			more = r.slope * (b - 21)
 		}
-		return n, nil
+		return Need{Method: method, Nitrogen: evidence.Figure[units.MassConcentration]{
+			Value: amount.MgPerL(r.value + more), Low: amount.MgPerL(r.low + more), High: amount.MgPerL(r.high + more), Evidence: r.evidence,
+		}}, nil
 	}
 	var names []string
 	for _, r := range mustRules {

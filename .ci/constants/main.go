@@ -79,8 +79,8 @@ func main() {
 	}
 }
 
-// A tally counts the literals that were tried: noticed by a test; not, as settings of a search, which change no
-// figure; not, for another reason; and neither.
+// A tally counts the literals that were tried: noticed by a test; not, as settings of a search and marks, which change
+// no figure; not, for another reason; and neither.
 type tally struct{ noticed, settings, figures, without int }
 
 func (t tally) tried() int { return t.noticed + t.settings + t.figures + t.without }
@@ -90,7 +90,7 @@ func (t tally) share() float64 { return 100 * float64(t.without) / float64(max(t
 
 func (t tally) String() string {
 	percent := func(of int) float64 { return 100 * float64(t.noticed) / float64(max(of, 1)) }
-	return fmt.Sprintf("%d literals tried, %d noticed (%.1f %%; %.1f %% but for %d settings of a search), %d not for another reason, %d without one (%.1f %%)",
+	return fmt.Sprintf("%d literals tried, %d noticed (%.1f %%; %.1f %% but for %d settings and marks), %d not for another reason, %d without one (%.1f %%)",
 		t.tried(), t.noticed, percent(t.tried()), percent(t.tried()-t.settings), t.settings, t.figures, t.without, t.share())
 }
 
@@ -160,7 +160,7 @@ func pack(dir string, limit time.Duration, only string, quick, list, check bool,
 			t.without++
 			fmt.Printf("%s:%d: %s: %s -> %s\n", l.file, l.line, l.decl, l.old, l.new)
 		default:
-			if l.reason.ofSearch() {
+			if l.reason.setsNoFigure() {
 				t.settings++
 			} else {
 				t.figures++

@@ -19,13 +19,14 @@ type reason struct {
 
 const leftDir = ".ci/constants/left"
 
-// grounds are what a reason may begin with: first those of a setting, which says how a search goes and not what comes of it.
+// grounds are what a reason may begin with: first those of a setting, which says how a search goes and not what comes of
+// it, and of a mark, which stands for none.
 var grounds = []string{"tolerance", "cap of steps", "start of a search", "speed only", "mark", "same result", "too small to see"}
 
-// ofSearch reports that a literal is a setting of a search.
-func (r *reason) ofSearch() bool {
+// setsNoFigure reports that a literal is a setting of a search, or a mark.
+func (r *reason) setsNoFigure() bool {
 	ground, _, _ := strings.Cut(r.why, ": ")
-	return slices.Index(grounds, ground) < 4
+	return slices.Index(grounds, ground) < 5
 }
 
 // reasonsOf reads the table of a package, named after its path with - for /. No table is no reasons.
