@@ -44,7 +44,7 @@ type Correlation struct {
 	R    float64
 }
 
-func (Correlation) estimate() (value, u float64) { return value, u }
+func (Correlation) estimate() (value, u float64) { return }
 
 // correlated parts the correlations from the measured inputs.
 func correlated(all []Input) (measured []Input, with []Correlation) {

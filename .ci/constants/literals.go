@@ -11,6 +11,8 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+
+	"example.org/zymase/internal/published/ledger"
 )
 
 type literal struct {
@@ -101,24 +103,7 @@ func literals(dir string) ([]*literal, map[string][]edit, error) {
 func declOf(stack []ast.Node) string {
 	switch d := stack[1].(type) {
 	case *ast.FuncDecl:
-		if d.Recv == nil {
-			return d.Name.Name
-		}
-		of := d.Recv.List[0].Type
-		for {
-			switch x := of.(type) {
-			case *ast.StarExpr:
-				of = x.X
-			case *ast.IndexExpr:
-				of = x.X
-			case *ast.IndexListExpr:
-				of = x.X
-			case *ast.Ident:
-				return x.Name + "." + d.Name.Name
-			default:
-				return d.Name.Name
-			}
-		}
+		return ledger.NameOf(d)
 	case *ast.GenDecl:
 		switch spec := stack[2].(type) {
 		case *ast.ValueSpec:

@@ -109,14 +109,7 @@ func TestQuadraticPublished(t *testing.T) {
 		{"an equation", []float64{1, 0, 0, 1}, []float64{-3, -1}, []float64{1, 1, -1, -1}, []float64{2, -2}, []float64{2, 0}},
 		{"one point", []float64{1}, []float64{-2}, []float64{1, -1}, []float64{1, -1}, []float64{1}},
 	} {
-		q := NewQuadratic(len(p.c), len(p.d))
-		copy(q.H, p.h)
-		copy(q.C, p.rows)
-		copy(q.Linear(), p.c)
-		copy(q.Bounds(), p.d)
-		if err := q.Solve(); err != nil {
-			t.Errorf("%s: %v", p.name, err)
-		}
+		q := minimised(t, p.name, p.h, p.c, p.rows, p.d)
 		for j, want := range p.x {
 			check.Within(t, p.name, q.X[j], want, 1e-12)
 		}
@@ -223,14 +216,7 @@ func TestQuadraticDirection(t *testing.T) {
 		{"the cost of x + y ≤ 1 would rise: ½x² − 2x − y", []float64{1, 0, 0, 0}, []float64{-2, -1}, []float64{1, 1}, []float64{1}, 1, nil},
 	} {
 		n := len(p.c)
-		q := NewQuadratic(n, len(p.d))
-		copy(q.H, p.h)
-		copy(q.C, p.rows)
-		copy(q.Linear(), p.c)
-		copy(q.Bounds(), p.d)
-		if err := q.Solve(); err != nil {
-			t.Errorf("%s: %v", p.name, err)
-		}
+		q := minimised(t, p.name, p.h, p.c, p.rows, p.d)
 		dx := make([]float64, n)
 		if got := q.Direction(p.j, dx); got != (p.dx != nil) {
 			t.Errorf("%s: %v %v at %v", p.name, got, dx, q.X)
@@ -240,4 +226,18 @@ func TestQuadraticDirection(t *testing.T) {
 			check.Within(t, p.name, dx[i], p.dx[i], 1e-12)
 		}
 	}
+}
+
+// minimised is the program ½xᵀHx + cᵀx with rows·x ≤ d, x ≥ 0, at its solution.
+func minimised(t *testing.T, name string, h, c, rows, d []float64) *Quadratic {
+	t.Helper()
+	q := NewQuadratic(len(c), len(d))
+	copy(q.H, h)
+	copy(q.C, rows)
+	copy(q.Linear(), c)
+	copy(q.Bounds(), d)
+	if err := q.Solve(); err != nil {
+		t.Errorf("%s: %v", name, err)
+	}
+	return q
 }

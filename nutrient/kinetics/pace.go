@@ -98,9 +98,9 @@ func (p *Pace) none() bool { return p == nil || p.ripe == nil }
 func never() float64 { return math.Inf(1) }
 
 // ripeAt is the ripe hours at an hour of the clock: none before the pitch, past the horizon those at it.
-func (p *Pace) ripeAt(hour float64) (ripe float64) {
+func (p *Pace) ripeAt(hour float64) float64 {
 	if p.none() {
-		return ripe
+		return 0
 	}
 	hour = min(max(hour, 0), horizon.Hours())
 	i := min(int(hour), len(p.ripe)-2)
@@ -119,7 +119,7 @@ func (p *Pace) hourAt(ripe float64) (hour float64, within bool) {
 	i := sort.SearchFloat64s(p.ripe, ripe)
 	switch {
 	case i == 0:
-		return hour, true
+		return 0, true
 	case i == len(p.ripe):
 		return never(), false
 	}
@@ -127,14 +127,14 @@ func (p *Pace) hourAt(ripe float64) (hour float64, within bool) {
 }
 
 // shareAt is the share used after ripe hours.
-func (p *Pace) shareAt(ripe float64) (share float64) {
+func (p *Pace) shareAt(ripe float64) float64 {
 	if p.none() {
-		return share
+		return 0
 	}
 	x := ripe / ripeStep
 	switch i := int(x); {
 	case ripe <= 0:
-		return share
+		return 0
 	case i+1 >= len(p.used):
 		return p.used[len(p.used)-1]
 	default:
@@ -143,14 +143,14 @@ func (p *Pace) shareAt(ripe float64) (share float64) {
 }
 
 // ripeFor is the ripe hours by which a share is used; infinite if it never is.
-func (p *Pace) ripeFor(share float64) (ripe float64) {
+func (p *Pace) ripeFor(share float64) float64 {
 	if p.none() {
 		return never()
 	}
 	i := sort.SearchFloat64s(p.used, share)
 	switch {
 	case i == 0:
-		return ripe
+		return 0
 	case i == len(p.used):
 		return never()
 	}

@@ -108,7 +108,7 @@ func In(file string, src []byte) ([]Found, error) {
 		switch d := d.(type) {
 		case *ast.FuncDecl:
 			if d.Body != nil {
-				add(nameOf(d), d.Doc.Text(), d.Body)
+				add(NameOf(d), d.Doc.Text(), d.Body)
 			}
 		case *ast.GenDecl:
 			if d.Tok != token.CONST && d.Tok != token.VAR {
@@ -212,8 +212,8 @@ func namesIn(x ast.Expr) string {
 // decimalText is a number that stands as a text, as limits of law do.
 var decimalText = regexp.MustCompile(`^"[0-9]+(\.[0-9]+)?"$`)
 
-// nameOf is how go doc writes a function or method.
-func nameOf(d *ast.FuncDecl) string {
+// NameOf is how go doc writes a function or method: Type.Method.
+func NameOf(d *ast.FuncDecl) string {
 	if d.Recv == nil {
 		return d.Name.Name
 	}
