@@ -58,7 +58,7 @@ func (r *recipe) primeAhead() {
 	if err != nil {
 		return
 	}
-	dissolved, err := carbonation.ResidualContent(l, r.air.Pressure(), r.req.Fermenter.Warmest)
+	dissolved, err := l.ResidualContent(r.air.Pressure(), r.req.Fermenter.Warmest)
 	if err != nil {
 		return
 	}
@@ -100,7 +100,7 @@ func (r *recipe) dissolved(b batch, p packRecipe, k packed) (units.CarbonDioxide
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
-	c, err := carbonation.ResidualContent(l, r.air.Pressure(), r.req.Fermenter.Warmest)
+	c, err := l.ResidualContent(r.air.Pressure(), r.req.Fermenter.Warmest)
 	if err != nil {
 		return c, err
 	}
