@@ -93,9 +93,9 @@ func (m *maker) treat(before water.Profile, volume units.Volume, salts []materia
 		p.Doses = append(p.Doses, Weight{What: d.Material.Name(), For: into, Mass: mass, Asked: d.Mass})
 	}
 	if m.saltsAfter() {
-		m.plan.Weigh = append(m.plan.Weigh, p.Doses...)
+		m.weigh(p.Doses...)
 	} else {
-		m.plan.Weigh = append(p.Doses[:len(p.Doses):len(p.Doses)], m.plan.Weigh...)
+		m.weighed = append(p.Doses[:len(p.Doses):len(p.Doses)], m.weighed...)
 	}
 	after, err := before.Add(volume, weighed...)
 	if err != nil {
