@@ -35,8 +35,12 @@ func TestDrawsReachTheRivals(t *testing.T) {
 				if way.Err != nil { // its chart ends before this pressure or temperature
 					continue
 				}
-				farthest = max(farthest, math.Abs(way.Difference))
-				if rival := 1 + way.Difference/100; rival < gas.Low || rival > gas.High {
+				rival, err := units.Ratio(way.Content, ways[0].Content)
+				if err != nil {
+					t.Fatal(err)
+				}
+				farthest = max(farthest, 100*math.Abs(rival-1))
+				if rival < gas.Low || rival > gas.High {
 					t.Errorf("%s at %s and %s: %.3f of ours, drawn from %g to %g", way.Method, at, p, rival, gas.Low, gas.High)
 				}
 			}

@@ -159,7 +159,7 @@ func (m *maker) sour(s forward.State) (forward.Step, error) {
 		return st, err
 	}
 	m.plan.Acid = p
-	m.plan.Weigh = append(m.plan.Weigh, p.Weight)
+	m.weigh(p.Weight)
 	for _, c := range t.Cautions {
 		m.caution(c.Text())
 	}

@@ -71,7 +71,7 @@ func (m *maker) acidity() error {
 		}
 		f.Buffer = salt.Dose(mass.Quantity())
 		if !mass.Decimal().IsZero() {
-			m.plan.Weigh = append(m.plan.Weigh, w)
+			m.weigh(w)
 		}
 		for _, c := range dose.Cautions {
 			if m.brings.some && strings.HasPrefix(c.Code(), "taste_potassium") {

@@ -323,7 +323,7 @@ func (m *maker) keep(p *AfterPlan) {
 			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 10.0 g in water to make 100 mL, and take %.1f mL.", w.What, mg, mg/100))
 		}
 	}
-	m.plan.Weigh = append(m.plan.Weigh, all...)
+	m.weigh(all...)
 	for _, c := range p.said {
 		m.caution(c.Text())
 	}

@@ -64,7 +64,7 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 		}
 		curves = append(curves, c)
 	}
-	return *m.plan, curves, nil
+	return m.plan, curves, nil
 }
 
 // fermentCurves are those of the ferment.

@@ -80,7 +80,7 @@ func (m *maker) feed() error {
 	weighed := make([]material.Dose, len(feed.Doses))
 	for i, d := range feed.Doses {
 		weighed[i] = d.Material.Dose(schedule.Totals[i].Quantity())
-		m.plan.Weigh = append(m.plan.Weigh, Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
+		m.weigh(Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
 	}
 	for _, d := range matter.Doses {
 		mass, err := d.Mass.Round(m.req.Scales.Small, units.Up)
@@ -90,7 +90,7 @@ func (m *maker) feed() error {
 		w := Weight{What: d.Material.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: d.Mass}
 		weighed = append(weighed, d.Material.Dose(mass.Quantity()))
 		n.Supplements = append(n.Supplements, w)
-		m.plan.Weigh = append(m.plan.Weigh, w)
+		m.weigh(w)
 		m.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds is not known here: its maker's dose comes first.", w.What, mass.Quantity().Text(units.Gram, 1)))
 	}
 	brought, err := nutrient.SupplyOf(cold, weighed...)

@@ -20,7 +20,7 @@ func (n *minerals) at(used float64) float64 {
 
 // gravities are what the hydrometer will say.
 func (m *maker) gravities() (err error) {
-	g, p := &m.plan.Gravity, m.plan
+	g, p := &m.plan.Gravity, &m.plan
 	whole := m.along(m.batch.wash, m.attenuation().In(units.Fraction)*kg(m.batch.wash.Fermentable()))
 	for i := range m.salted {
 		used := float64(i) / courseSteps

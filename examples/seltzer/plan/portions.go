@@ -106,7 +106,7 @@ func (m *maker) portionGravities(g *GravityPlan) error {
 // splitSugar lists the sugar by its portions: the kettle takes what the others leave of the whole.
 func (m *maker) splitSugar(portion Weight) error {
 	more := int64(m.portions() - 1)
-	whole := &m.plan.Weigh[slices.IndexFunc(m.plan.Weigh, func(w Weight) bool { return w.What == portion.What })]
+	whole := &m.weighed[slices.IndexFunc(m.weighed, func(w Weight) bool { return w.What == portion.What })]
 	rest, err := units.Gram.Exact(grams(whole.Mass).Sub(grams(portion.Mass).Mul(decimal.NewFromInt(more))))
 	if err != nil {
 		return err
@@ -114,7 +114,7 @@ func (m *maker) splitSugar(portion Weight) error {
 	whole.Mass, whole.Asked = rest, kilograms(m.batch.fermentable-m.batch.late)
 	for k := range more {
 		portion.For = fmt.Sprintf("fermenter, portion %d", k+2)
-		m.plan.Weigh = append(m.plan.Weigh, portion)
+		m.weigh(portion)
 	}
 	return nil
 }

@@ -91,7 +91,7 @@ func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) erro
 		m.fed = append(m.fed, material.Dose{Material: s, Mass: mass.Quantity()})
 		w := Weight{What: s.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: asked}
 		m.plan.Nutrient.Supplements = append(m.plan.Nutrient.Supplements, w)
-		m.plan.Weigh = append(m.plan.Weigh, w)
+		m.weigh(w)
 	}
 	return nil
 }

@@ -93,9 +93,9 @@ func (m *maker) treat(before water.Profile, volume units.Volume, salts []materia
 		p.Doses = append(p.Doses, Weight{What: d.Material.Name(), For: into, Mass: mass, Asked: d.Mass})
 	}
 	if m.saltsAfter() {
-		m.plan.Weigh = append(m.plan.Weigh, p.Doses...)
+		m.weigh(p.Doses...)
 	} else {
-		m.plan.Weigh = append(p.Doses[:len(p.Doses):len(p.Doses)], m.plan.Weigh...)
+		m.weighed = append(p.Doses[:len(p.Doses):len(p.Doses)], m.weighed...)
 	}
 	after, err := before.Add(volume, weighed...)
 	if err != nil {
@@ -192,6 +192,6 @@ func figures(p water.Profile, balance water.IonBalance) WaterFigures {
 		Calcium: p.Ion(water.Calcium), Magnesium: p.Ion(water.Magnesium), Sodium: p.Ion(water.Sodium),
 		Potassium: p.Ion(water.Potassium), Chloride: p.Ion(water.Chloride), Sulfate: p.Ion(water.Sulfate),
 		Alkalinity: p.Alkalinity(), Hardness: p.Hardness(), ResidualAlkalinity: p.ResidualAlkalinity(),
-		ChargeImbalance: balance.Percent,
+		ChargeImbalance: balance.Difference().In(units.Percent),
 	}
 }
