@@ -192,6 +192,6 @@ func figures(p water.Profile, balance water.IonBalance) WaterFigures {
 		Calcium: p.Ion(water.Calcium), Magnesium: p.Ion(water.Magnesium), Sodium: p.Ion(water.Sodium),
 		Potassium: p.Ion(water.Potassium), Chloride: p.Ion(water.Chloride), Sulfate: p.Ion(water.Sulfate),
 		Alkalinity: p.Alkalinity(), Hardness: p.Hardness(), ResidualAlkalinity: p.ResidualAlkalinity(),
-		ChargeImbalance: balance.Percent,
+		ChargeImbalance: balance.Difference().In(units.Percent),
 	}
 }
