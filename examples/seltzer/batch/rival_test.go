@@ -103,7 +103,8 @@ func TestDrawsReachTheRefractometers(t *testing.T) {
 			t.Errorf("%s: %.3f °Bx from ours, drawn from %g to %g", what, d, reading.Low, reading.High)
 		}
 	}
-	for _, read := range []units.Extract{units.DegreePlato.Of(10), units.DegreePlato.Of(15), units.DegreePlato.Of(20), units.DegreePlato.Of(25), units.DegreePlato.Of(30)} {
+	for _, read := range []units.Extract{units.DegreePlato.Of(10), units.DegreePlato.Of(15), units.DegreePlato.Of(20), units.DegreePlato.Of(25),
+		units.DegreePlato.Of(30)} {
 		at := units.Celsius.Of(15)
 		crc, err1 := rival.RefractometerCorrectionCRC(read, at)
 		oiv, err2 := rival.RefractometerCorrectionOIV(read, at)

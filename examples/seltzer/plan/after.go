@@ -150,11 +150,12 @@ func (m *maker) settleDown() error {
 		}
 	}
 	if a := r.Acid; a != nil && a.When == afterFerment {
-		st, err := m.sour(s)
+		a, err := m.sour(s, &m.notes)
 		if err != nil {
 			return err
 		}
-		if _, err := do("acid", st); err != nil {
+		m.plan.Acid = a
+		if _, err := do("acid", a.step); err != nil {
 			return err
 		}
 		if err := point("acid added"); err != nil {

@@ -77,7 +77,7 @@ func (m *maker) fermentCurves() ([]Curve, error) {
 	if err != nil {
 		return nil, err
 	}
-	if err := m.measureAlong(along); err != nil {
+	if along, err = m.measureAlong(along); err != nil {
 		return nil, err
 	}
 	curves := m.gravityCurves(along)

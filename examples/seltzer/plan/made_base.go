@@ -235,11 +235,11 @@ func (m *maker) taken() error {
 }
 
 // letDownWater treats the water that lets the base down, where there is any.
-func (m *maker) letDownWater() error {
+func (m *maker) letDownWater(say *notes) (p WaterPlan, err error) {
 	if m.batch.water == 0 {
-		return nil
+		return p, nil
 	}
-	return m.water()
+	return m.water(say)
 }
 
 // baseState is so much of the base as the batch knows it: with the acids that yeast leaves, and as much alkali

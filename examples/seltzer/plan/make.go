@@ -12,8 +12,6 @@ import (
 	"example.org/zymase/nutrient/kinetics"
 	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
-	"example.org/zymase/units/material"
-	"example.org/zymase/water"
 )
 
 // Make plans a batch. The error is a [*RequestError]; with it there is no plan.
@@ -48,16 +46,19 @@ func makerOf(req Request) (*maker, error) {
 	}}
 	p := &m.plan
 	steps := []makerStep{
-		{"place", put(&p.Boiling, m.boilingPoint)}, {"water", old(m.water)}, {"water", old(m.boil)}, {"must", old(m.must)}, {"nutrient", old(m.feed)},
-		{"water", old(m.acidity)}, {"yeast", put(&p.Yeast, m.yeast)}, {"yeast.strain", m.strain}, {"strength", old(m.brew)},
-		{"kettle", old(m.vessels)}, {"strength", old(m.gravities)}, {"acid", old(m.settleDown)}, {"acid", old(m.tooFlat)}, {"packs", old(m.pour)}, {"packs", old(m.packs)},
+		{"place", put(&p.Boiling, m.boilingPoint)}, {"water", put(&p.Water, m.water)}, {"water", put(&m.tapped, m.asItComes)}, {"water", put2(&p.Water, &m.boiled, m.boil)},
+		{"must", put2(&r.brings, &p.Must, m.must)}, {"must", put2(&p.Water, &m.boiled, m.withMust)}, {"must", put2(&p.Acid, &m.boiled, m.early)},
+		{"nutrient", put(&p.Nutrient, m.feed)}, {"water", put2(&p.Acidity, &m.course, m.acidity)}, {"water", put(&p.Nutrient.Others, m.otherNeeds)},
+		{"yeast", put(&p.Yeast, m.yeast)}, {"yeast.strain", m.strain}, {"strength", put(&m.brewed, m.brew)},
+		{"kettle", put(&p.Vessels, m.vessels)}, {"kettle", put(&p.Fermenters, m.shareOut)}, {"strength", put2(&m.thirds, &m.salted, m.measureThirds)}, {"strength", put(&p.Gravity, m.gravities)},
+		{"strength", put(&p.Nutrient.Stages, m.stageGravities)}, {"strength", put(&p.Acidity.Points, m.measuredCourse)}, {"acid", old(m.settleDown)}, {"acid", old(m.tooFlat)}, {"packs", old(m.pour)}, {"packs", old(m.packs)},
 		{"flavour", put(&p.Flavour, m.flavour)},
 		{"label", put(&p.Label, m.label)}, {"strength", old(m.balance)}, {"instruments", old(m.uncertainties)}, {"readings", old(m.readings)},
 		{"schedule", put(&p.Schedule, m.schedule)}, {"schedule", old(m.foresee)}, {"room", put(&p.Room, m.room)}, {"prices", put(&p.Cost, m.cost)}, {"request", old(m.cautions)},
 	}
 	if r.base != nil {
 		steps = []makerStep{
-			{"place", put(&p.Boiling, m.boilingPoint)}, {"at_hand.base", old(m.taken)}, {"water", old(m.letDownWater)}, {"at_hand.base", old(m.pourBase)}, {"packs", old(m.packs)},
+			{"place", put(&p.Boiling, m.boilingPoint)}, {"at_hand.base", old(m.taken)}, {"water", put(&p.Water, m.letDownWater)}, {"water", put(&m.tapped, m.asItComes)}, {"at_hand.base", old(m.pourBase)}, {"packs", old(m.packs)},
 			{"flavour", put(&p.Flavour, m.flavour)},
 			{"label", put(&p.Label, m.label)}, {"at_hand.base", old(m.baseBalance)}, {"instruments", old(m.uncertainties)}, {"prices", put(&p.Cost, m.cost)}, {"request", old(m.baseCautions)},
 		}
@@ -81,6 +82,14 @@ type makerStep struct {
 func put[T any](into *T, stage func(*notes) (T, error)) func(*notes) error {
 	return func(say *notes) (err error) {
 		*into, err = stage(say)
+		return err
+	}
+}
+
+// put2 is put of two parts.
+func put2[T, U any](into *T, also *U, stage func(*notes) (T, U, error)) func(*notes) error {
+	return func(say *notes) (err error) {
+		*into, *also, err = stage(say)
 		return err
 	}
 }
@@ -114,21 +123,19 @@ type maker struct {
 	notes
 	batch  batch
 	plan   Plan
-	atHand []material.Material // salts that go in after the boil
-	// the same boiled down, with chalk at equilibrium and with none dropped
-	boiledLow, boiledHigh water.Profile
-	fed                   []material.Dose // as weighed
-	course                ferment.Tank    // with its buffer
-	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
+	tapped forward.State // some of the water as it comes
+	boiled boiledWater
+	course ferment.Tank // with its buffer
+	thirds [courseSteps + 1]usedAt
+	gas    float64 // kg of CO2 that the ferment makes, by its balance of atoms
 
-	tapped        forward.State // some of the water as it comes, once it is asked for
-	brewed        *brewing
-	poured        *pouring
-	doubts        doubts
-	salted        minerals
-	paced         *kinetics.Pace // once it is asked for
-	forecasts     [2]foretold    // once it is asked for: without and with the readings
-	soured, after []deed         // the acid before the yeast; what is done after the ferment
+	brewed    *brewing
+	poured    *pouring
+	doubts    doubts
+	salted    minerals
+	paced     *kinetics.Pace // once it is asked for
+	forecasts [2]foretold    // once it is asked for: without and with the readings
+	after     []deed         // the ferment
 
 }
 
