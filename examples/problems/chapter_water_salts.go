@@ -1,7 +1,6 @@
 package main
 
 import (
-
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
