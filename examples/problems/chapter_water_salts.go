@@ -1,8 +1,6 @@
 package main
 
 import (
-	"fmt"
-
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -62,8 +60,8 @@ func saltsForATarget() Problem {
 			for _, d := range r.Doses {
 				w.Step("%s: %s.", d.Material, d.Mass.Text(units.Gram, 3))
 			}
-			off := fmt.Sprintf("is off the targets by %.2f mg/L", r.Deviation)
-			if r.Deviation < 0.005 {
+			off := "is off the targets by " + r.Deviation.Text(units.MilligramPerLitre, 2)
+			if r.Deviation.In(units.MilligramPerLitre) < 0.005 {
 				off = "meets both targets"
 			}
 			w.Step("The water then has a hardness of %s and %s.", r.Water.Hardness().Text(units.GermanDegree, 1), off)
@@ -94,11 +92,11 @@ func saltsOnAScale() Problem {
 				w.Step("These doses are the nearest found; that none come nearer is not proven.")
 			}
 			for _, m := range r.Off {
-				w.Step("%s %s, off by %+.3f mg/L.", m.Ion, m.Have.Text(units.MilligramPerLitre, 3), m.Off)
+				w.Step("%s %s, off by %+.3f mg/L.", m.Ion, m.Have.Text(units.MilligramPerLitre, 3), m.Have.Minus(m.Want).In(units.MilligramPerLitre))
 			}
 			w.Answer("gypsum", r.Masses[0].Quantity().In(units.Gram), 1, "g", 6.5, 0)
 			w.Answer("calcium chloride dihydrate", r.Masses[1].Quantity().In(units.Gram), 1, "g", 6.2, 0)
-			w.Answer("off in all", r.Deviation, 3, "mg/L", 0.473, 0.003)
+			w.Answer("off in all", r.Deviation.In(units.MilligramPerLitre), 3, "mg/L", 0.473, 0.003)
 		},
 	}
 }
@@ -116,7 +114,8 @@ func bicarbonateSalts() Problem {
 			w.Step("A gram of %s brings %.3f mEq, a gram of %s %.3f.", material.PotassiumBicarbonate(), 1000/k, material.BakingSoda(), 1000/na)
 			one := must(water.Profile{}.Add(units.Litre.Of(60), material.BakingSoda().Dose(units.Gram.Of(15.108))))
 			two := must(water.Profile{}.Add(units.Litre.Of(60), material.PotassiumBicarbonate().Dose(units.Gram.Of(18.005))))
-			w.Step("15.108 g of baking soda in 60 L: %s, sodium %s.", one.Alkalinity().Text(units.MilligramPerLitreCaCO3, 2), one.Ion(water.Sodium).Text(units.MilligramPerLitre, 1))
+			w.Step("15.108 g of baking soda in 60 L: %s, sodium %s.", one.Alkalinity().Text(units.MilligramPerLitreCaCO3, 2),
+				one.Ion(water.Sodium).Text(units.MilligramPerLitre, 1))
 			w.Answer("alkalinity from 15.108 g of baking soda", one.Alkalinity().In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", 150, 0.05)
 			w.Answer("alkalinity from 18.005 g of potassium bicarbonate", two.Alkalinity().In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", 150, 0.05)
 			w.Answer("sodium", one.Ion(water.Sodium).In(units.MilligramPerLitre), 1, "mg/L", 68.9, 0.05)

@@ -117,7 +117,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held unit
 	}
 	if r.primes() {
 		if b.Held = over(p.Highest.Verdict); !b.Held {
-			m.plan.Weigh = append(m.plan.Weigh, b.Priming)
+			m.weigh(b.Priming)
 		}
 	}
 	p.Bottle = b
