@@ -89,7 +89,7 @@ type maker struct {
 	tapped        forward.State // some of the water as it comes, once it is asked for
 	brewed        *brewing
 	poured        *pouring
-	doubts        doubts
+	doubts        [doubtful]doubt
 	salted        minerals
 	paced         *kinetics.Pace // once it is asked for
 	forecasts     [2]foretold    // once it is asked for: without and with the readings
