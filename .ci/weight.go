@@ -31,11 +31,15 @@ const (
 var calls = []struct{ name, imports, call string }{
 	{"nothing", "", `fmt.Println(len(os.Args))`},
 	{"units", "units", `m, err := units.Parse[units.Mass]("3 lb 4 oz"); fmt.Println(m, err)`},
-	{"gravity", "gravity", `g, err := gravity.ParseGravity("1.045"); d, err2 := gravity.EthanolDensity(gravity.ByMass(units.PercentVolume.Of(40)), units.Celsius.Of(20)); fmt.Println(g, d, err, err2)`},
-	{"water", "water", `e, err := water.Totals{}.Equilibrium(units.Celsius.Of(20)); p, err2 := water.Profile{}.Add(units.Litre.Of(60), water.Salts()[0].Dose(units.Gram.Of(6))); fmt.Println(e.PH(), p.Hardness(), err, err2)`},
-	{"carbonation", "carbonation", `d, err := carbonation.GasDensity(units.Kilopascal.Of(300), units.Celsius.Of(20)); c, err2 := carbonation.ResidualContent(carbonation.Liquid{}, units.Bar.Of(2), units.Celsius.Of(4)); fmt.Println(d, c, err, err2)`},
+	{"gravity", "gravity",
+		`g, err := gravity.ParseGravity("1.045"); d, err2 := gravity.EthanolDensity(gravity.ByMass(units.PercentVolume.Of(40)), units.Celsius.Of(20)); fmt.Println(g, d, err, err2)`},
+	{"water", "water",
+		`e, err := water.Totals{}.Equilibrium(units.Celsius.Of(20)); p, err2 := water.Profile{}.Add(units.Litre.Of(60), water.Salts()[0].Dose(units.Gram.Of(6))); fmt.Println(e.PH(), p.Hardness(), err, err2)`},
+	{"carbonation", "carbonation",
+		`d, err := carbonation.GasDensity(units.Kilopascal.Of(300), units.Celsius.Of(20)); c, err2 := carbonation.ResidualContent(carbonation.Liquid{}, units.Bar.Of(2), units.Celsius.Of(4)); fmt.Println(d, c, err, err2)`},
 	{"nutrient", "nutrient", `o := nutrient.Offers(nutrient.Sources()...); fmt.Println(len(o), o[0].Material)`},
-	{"sugar", "nutrient/sugar", `b, err := sugar.ForStrength(sugar.Fermentables()[0], units.PercentVolume.Of(4.6), units.Litre.Of(60)); fmt.Println(b.Water, err)`},
+	{"sugar", "nutrient/sugar",
+		`b, err := sugar.ForStrength(sugar.Fermentables()[0], units.PercentVolume.Of(4.6), units.Litre.Of(60)); fmt.Println(b.Water, err)`},
 	{"ferment", "nutrient/ferment", `b, err := ferment.UsualMetabolism().Ferment(ferment.Substrate{}); fmt.Println(b, err)`},
 	{"yeast", "nutrient/yeast", `r, err := yeast.Rehydrate(units.Gram.Of(40), yeast.WineYeast, units.Celsius.Of(18)); fmt.Println(r, err)`},
 	{"finish", "nutrient/finish", `s, err := finish.MolecularShareOIV(3.4, units.PercentVolume.Of(5), units.Celsius.Of(20)); fmt.Println(s, err)`},
@@ -104,7 +108,8 @@ func run() error {
 		if size-base > mostGrowth || ready > mostReady*exp {
 			mark, over = "  OVER", true
 		}
-		fmt.Printf("%-12s binary %+5.2f MB (%.1f at most), ready after %.2f ms, as %3.0f thousand math.Exp (%d at most)%s\n", c.name, size-base, mostGrowth, ready, ready/exp, mostReady, mark)
+		fmt.Printf("%-12s binary %+5.2f MB (%.1f at most), ready after %.2f ms, as %3.0f thousand math.Exp (%d at most)%s\n", c.name,
+			size-base, mostGrowth, ready, ready/exp, mostReady, mark)
 	}
 	if over {
 		return fmt.Errorf("a package weighs more than it may")

@@ -160,10 +160,7 @@ func sugarOf(drink gravity.Solution) units.MassConcentration {
 type Comparison struct {
 	Method  Method
 	Content units.CarbonDioxideContent
-	// Difference is how far the content is from that of [InWater], in per cent of it.
-	Difference float64
-	// Err is a [*units.RangeError] where the method does not hold; Content and Difference
-	// are then zero.
+	// Err is a [*units.RangeError] where the method does not hold; Content is then zero.
 	Err error
 }
 
@@ -172,20 +169,16 @@ type Comparison struct {
 //
 //   - Range: that of [InWater]; beyond it the error is a [*units.RangeError]. Another
 //     method that does not hold says so in its Err.
-//   - Uncertainty: the spread shown is the uncertainty.
+//   - Uncertainty: the spread of the contents is the uncertainty.
 func Compare(drink gravity.Solution, p units.AbsolutePressure, t units.Temperature) ([]Comparison, error) {
-	own, err := InWater.Content(drink, p, t)
-	if err != nil {
-		return nil, limit.Named("carbonation.Compare", err)
-	}
 	var list []Comparison
 	for m := range methods.All() {
 		x := Comparison{Method: m}
 		x.Content, x.Err = m.Content(drink, p, t)
-		if x.Err == nil { // at half a bar or more, where own is above zero
-			x.Difference = 100 * (x.Content.In(units.GramCO2PerLitre)/own.In(units.GramCO2PerLitre) - 1)
-		}
 		list = append(list, x)
+	}
+	if err := list[InWater].Err; err != nil {
+		return nil, limit.Named("carbonation.Compare", err)
 	}
 	return list, nil
 }

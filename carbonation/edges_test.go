@@ -77,13 +77,9 @@ func TestLittleAsFilled(t *testing.T) {
 	}
 }
 
-// The difference that Compare gives is that of the contents it gives.
-func TestCompareDifference(t *testing.T) {
+// The wine relation is that of the drink's sugar by the litre at its temperature.
+func TestCompareWine(t *testing.T) {
 	beer := ok2(carbonation.DrinkOf(volPct(5), plato(4)))
-	for _, x := range ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(4)))[1:3] {
-		own := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(4)))[0].Content.In(units.GramCO2PerLitre)
-		near(t, x.Method.String(), x.Difference, 100*x.Content.In(units.GramCO2PerLitre)/own-100, 1e-9)
-	}
 	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(beer, bar(2), celsius(20)))
 	s := beer
 	v := ok[units.Volume](t)(s.Volume(celsius(20)))

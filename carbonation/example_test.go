@@ -107,7 +107,8 @@ func ExampleCompare() {
 			fmt.Println(x.Method.String()+":", x.Err)
 			continue
 		}
-		fmt.Printf("%s: %s, %+.1f %%\n", x.Method, x.Content.Text(units.GramCO2PerLitre, 2), x.Difference)
+		ratio, _ := units.Ratio(x.Content, list[0].Content)
+		fmt.Printf("%s: %s, %+.1f %%\n", x.Method, x.Content.Text(units.GramCO2PerLitre, 2), 100*(ratio-1))
 	}
 	// Output:
 	// Henry's law in the water of the drink: 5.23 g/L CO2, +0.0 %

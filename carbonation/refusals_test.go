@@ -85,18 +85,6 @@ func TestEdgesAreIn(t *testing.T) {
 	near(t, "blend", x.In(units.Percent), 100, 0)
 }
 
-// By hand: 0.6 bar at 20 °C leaves less than a gram in a litre of a drink at 20 % vol; the
-// difference is still that of the contents.
-func TestCompareThin(t *testing.T) {
-	s := ok[gravity.Solution](t)(carbonation.DrinkOf(volPct(20), plato(0)))
-	list := ok[[]carbonation.Comparison](t)(carbonation.Compare(s, bar(0.6), celsius(20)))
-	own, wine := list[0].Content.In(units.GramCO2PerLitre), list[3]
-	if own >= 1 {
-		t.Fatal(own)
-	}
-	near(t, wine.Method.String(), wine.Difference, 100*(wine.Content.In(units.GramCO2PerLitre)/own-1), 1e-9)
-}
-
 // A trace of CO2, less than a kilopascal of it, and none at all.
 func TestTraceOfCO2(t *testing.T) {
 	for _, g := range []float64{0, 1e-3} {

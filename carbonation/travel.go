@@ -89,15 +89,14 @@ func (c ClosedVessel) MarshalJSON() ([]byte, error) {
 
 // The form of a [Comparison] in JSON.
 type comparisonJSON struct {
-	Method     Method                     `json:"method"`
-	Content    units.CarbonDioxideContent `json:"content"`
-	Difference float64                    `json:"difference_%"`
-	Refused    *units.RangeError          `json:"refused,omitempty"`
+	Method  Method                     `json:"method"`
+	Content units.CarbonDioxideContent `json:"content"`
+	Refused *units.RangeError          `json:"refused,omitempty"`
 }
 
 // MarshalJSON writes the comparison with the range that was left, where one was.
 func (c Comparison) MarshalJSON() ([]byte, error) {
-	out := comparisonJSON{Method: c.Method, Content: c.Content, Difference: c.Difference}
+	out := comparisonJSON{Method: c.Method, Content: c.Content}
 	if c.Err != nil {
 		var ok bool
 		if out.Refused, ok = errors.AsType[*units.RangeError](c.Err); !ok {
@@ -113,7 +112,7 @@ func (c *Comparison) UnmarshalJSON(text []byte) error {
 	if err := json.Unmarshal(text, &in); err != nil {
 		return err
 	}
-	*c = Comparison{Method: in.Method, Content: in.Content, Difference: in.Difference}
+	*c = Comparison{Method: in.Method, Content: in.Content}
 	if in.Refused != nil {
 		c.Err = in.Refused
 	}

@@ -12,7 +12,7 @@ import (
 // A comparison comes back with the range that it left; what cannot be written says what to write instead.
 func TestComparisonInJSON(t *testing.T) {
 	for _, was := range []Comparison{
-		{Difference: 1.5},
+		{Content: units.GramCO2PerLitre.Of(5.4)},
 		{Err: &units.RangeError{Func: "carbonation.Method.Content", Quantity: "temperature", Value: 99, Unit: "°C", Min: 0, Max: 20}},
 	} {
 		was.Method = InWater
@@ -21,7 +21,7 @@ func TestComparisonInJSON(t *testing.T) {
 		if err := errors.Join(err, json.Unmarshal(text, &is)); err != nil {
 			t.Fatal(err)
 		}
-		if is.Method != was.Method || is.Difference != was.Difference || (is.Err == nil) != (was.Err == nil) || is.Err != nil && is.Err.Error() != was.Err.Error() {
+		if is.Method != was.Method || is.Content != was.Content || (is.Err == nil) != (was.Err == nil) || is.Err != nil && is.Err.Error() != was.Err.Error() {
 			t.Errorf("%+v, want %+v", is, was)
 		}
 	}

@@ -182,22 +182,22 @@ func ExampleFermentation_RefractometerBrix() {
 }
 
 func ExampleFermentation_ApparentAttenuation() {
-	fmt.Printf("%.1f %%\n", beer().ApparentAttenuation())
+	fmt.Println(beer().ApparentAttenuation().Text(units.Percent, 1))
 	// Output: 75.0 %
 }
 
 func ExampleFermentation_RealAttenuation() {
-	fmt.Printf("%.1f %%\n", beer().RealAttenuation())
+	fmt.Println(beer().RealAttenuation().Text(units.Percent, 1))
 	// Output: 60.3 %
 }
 
 func ExampleFermentation_RealDegreeOfFermentation() {
-	fmt.Printf("%.1f %%\n", beer().RealDegreeOfFermentation())
+	fmt.Println(beer().RealDegreeOfFermentation().Text(units.Percent, 1))
 	// Output: 61.8 %
 }
 
 func ExampleFermentation_Fermented() {
-	fmt.Printf("%.1f %%\n", beer().Fermented())
+	fmt.Println(beer().Fermented().Text(units.Percent, 1))
 	// Output: 61.8 %
 }
 

@@ -1,6 +1,9 @@
 package gravity
 
-import "example.org/zymase/units"
+import (
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
 
 // Wort returns 100 kg of the liquid before fermentation.
 func (f Fermentation) Wort() Solution { return f.wort }
@@ -41,45 +44,45 @@ func (f Fermentation) ByVolume() units.StrengthByVolume { return f.liquid.ByVolu
 func (f Fermentation) RefractometerBrix() (units.Extract, error) { return f.liquid.RefractometerBrix() }
 
 // ApparentAttenuation returns the part of the original extract that a hydrometer no
-// longer shows, in per cent; above 100 in a dry sugar wash, 0 for water.
+// longer shows; above 100 % in a dry sugar wash, 0 for water.
 //
 //   - Source: definition, 100·(OE − AE)/OE.
-func (f Fermentation) ApparentAttenuation() float64 {
+func (f Fermentation) ApparentAttenuation() units.Share {
 	return attenuation(f.OriginalExtract(), f.ApparentExtract())
 }
 
-// RealAttenuation returns the part of the original extract that is really gone, in
-// per cent; 0 for water.
+// RealAttenuation returns the part of the original extract that is really gone; 0 for
+// water.
 //
 //   - Source: definition, 100·(OE − RE)/OE, both by mass.
-func (f Fermentation) RealAttenuation() float64 {
+func (f Fermentation) RealAttenuation() units.Share {
 	return attenuation(f.wort.RealExtract(), f.RealExtract())
 }
 
-func attenuation(original, now units.Extract) float64 {
+func attenuation(original, now units.Extract) units.Share {
 	p := original.In(units.DegreePlato)
 	if p == 0 {
-		return 0
+		return units.Share{}
 	}
-	return 100 * (p - now.In(units.DegreePlato)) / p
+	return units.Percent.Of(checked.Number(100 * (p - now.In(units.DegreePlato)) / p))
 }
 
 // RealDegreeOfFermentation returns the part of the original extract that was fermented,
-// in per cent, with the loss of mass counted; 0 for water.
+// with the loss of mass counted; 0 for water.
 //
 //   - Source: ASBC: 100·(OE − RE)/OE / (1 − 0.005161·RE) (Speers, Brewing
 //     calculations; that the last symbol is RE is recalled from memory).
 //   - Uncertainty: the factor is for malt wort and the balance of Balling.
-func (f Fermentation) RealDegreeOfFermentation() float64 {
-	return f.RealAttenuation() / (1 - 0.005161*f.RealExtract().In(units.DegreePlato))
+func (f Fermentation) RealDegreeOfFermentation() units.Share {
+	return units.Percent.Of(checked.Number(f.RealAttenuation().In(units.Percent) / (1 - 0.005161*f.RealExtract().In(units.DegreePlato))))
 }
 
-// Fermented returns the mass share of the wort's extract that yeast has used, in per
-// cent, by the balance itself.
-func (f Fermentation) Fermented() float64 {
+// Fermented returns the mass share of the wort's extract that yeast has used, by the
+// balance itself.
+func (f Fermentation) Fermented() units.Share {
 	p := f.wort.sugars()
 	if p == 0 {
-		return 0
+		return units.Share{}
 	}
-	return 100 * f.used / p
+	return units.Percent.Of(checked.Number(100 * f.used / p))
 }

@@ -18,7 +18,7 @@ func figures(t tester, f gravity.Fermentation) [7]float64 {
 	}
 	return [7]float64{
 		f.OriginalExtract().In(units.DegreePlato), f.ApparentExtract().In(units.DegreePlato), f.RealExtract().In(units.DegreePlato),
-		f.ByVolume().In(units.PercentVolume), f.ByMass().In(units.PercentMass), b.In(units.DegreePlato), f.Fermented(),
+		f.ByVolume().In(units.PercentVolume), f.ByMass().In(units.PercentMass), b.In(units.DegreePlato), f.Fermented().In(units.Percent),
 	}
 }
 
@@ -90,7 +90,7 @@ func TestFermentationBalling(t *testing.T) {
 	f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(11.177), plato(5.550), gravity.BallingYield()))
 	near(t, "A", f.ByMass().In(units.PercentMass), 2.888, 0.003)
 	near(t, "m", f.ApparentExtract().In(units.DegreePlato), 4.250, 0.09)
-	near(t, "attenuation", f.ApparentAttenuation(), 61.9, 0.9)
+	near(t, "attenuation", f.ApparentAttenuation().In(units.Percent), 61.9, 0.9)
 	near(t, "water", 100*inKg(f.Liquid().Water())/inKg(f.Liquid().Mass()), 91.562, 0.003)
 	g := ok[gravity.Fermentation](t)(gravity.FromOriginalAndApparent(plato(11.177), plato(4.250), gravity.BallingYield()))
 	near(t, "n", g.RealExtract().In(units.DegreePlato), 5.550, 0.07)
@@ -117,17 +117,17 @@ func TestFermentationCutaiaMeans(t *testing.T) {
 
 func TestAttenuations(t *testing.T) {
 	f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(12), plato(4), gravity.BallingYield()))
-	near(t, "real", f.RealAttenuation(), 100*(12-4)/12.0, 1e-9)
-	near(t, "apparent", f.ApparentAttenuation(), 100*(12-f.ApparentExtract().In(units.DegreePlato))/12, 1e-9)
-	near(t, "RDF, ASBC", f.RealDegreeOfFermentation(), 100*(12-4)/12.0/(1-0.005161*4), 1e-9)
+	near(t, "real", f.RealAttenuation().In(units.Percent), 100*(12-4)/12.0, 1e-9)
+	near(t, "apparent", f.ApparentAttenuation().In(units.Percent), 100*(12-f.ApparentExtract().In(units.DegreePlato))/12, 1e-9)
+	near(t, "RDF, ASBC", f.RealDegreeOfFermentation().In(units.Percent), 100*(12-4)/12.0/(1-0.005161*4), 1e-9)
 	// the balance of Balling says the same as the factor within 0.1 %
-	near(t, "by mass", f.Fermented(), f.RealDegreeOfFermentation(), 0.1)
+	near(t, "by mass", f.Fermented().In(units.Percent), f.RealDegreeOfFermentation().In(units.Percent), 0.1)
 	water := ok[gravity.Fermentation](t)(gravity.FromOriginalAndApparent(plato(0), plato(0), gravity.BallingYield()))
-	if water.ApparentAttenuation() != 0 || water.RealAttenuation() != 0 || water.Fermented() != 0 || water.RealDegreeOfFermentation() != 0 {
+	if none := (units.Share{}); water.ApparentAttenuation() != none || water.RealAttenuation() != none || water.Fermented() != none || water.RealDegreeOfFermentation() != none {
 		t.Error("water has no attenuation")
 	}
 	wash := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(8), plato(0.35), gravity.SugarWashYield(gravity.AsSucrose)))
-	if a := wash.ApparentAttenuation(); a < 115 || a > 125 {
+	if a := wash.ApparentAttenuation().In(units.Percent); a < 115 || a > 125 {
 		t.Errorf("a dry wash: %v %%", a)
 	}
 	if wash.Yield() != gravity.SugarWashYield(gravity.AsSucrose) || wash.OriginalGravity() != wash.Wort().Gravity() || wash.Gravity() != wash.Liquid().Gravity() {
@@ -197,9 +197,9 @@ func TestNothingIsGoneBeforeTheFerment(t *testing.T) {
 	for name, y := range yields {
 		for _, p := range []float64{1, 12, 30, 40} {
 			f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndApparent(plato(p), plato(p), y))
-			near(t, name+": real attenuation", f.RealAttenuation(), 0, 1e-9)
-			near(t, name+": degree of fermentation", f.RealDegreeOfFermentation(), 0, 1e-9)
-			near(t, name+": apparent attenuation", f.ApparentAttenuation(), 0, 1e-9)
+			near(t, name+": real attenuation", f.RealAttenuation().In(units.Percent), 0, 1e-9)
+			near(t, name+": degree of fermentation", f.RealDegreeOfFermentation().In(units.Percent), 0, 1e-9)
+			near(t, name+": apparent attenuation", f.ApparentAttenuation().In(units.Percent), 0, 1e-9)
 		}
 	}
 }

@@ -12,7 +12,6 @@ import (
 type IonBalance struct {
 	Cations    units.EquivalentConcentration
 	Anions     units.EquivalentConcentration // alkalinity included
-	Percent    float64                       // 100·(cations − anions)/(cations + anions)
 	Acceptable bool                          // within the standard's limits
 	Judgement  string                        // why, in a line
 }
@@ -29,13 +28,20 @@ func (p Profile) IonicBalance() IonBalance {
 		Cations: units.MilliequivalentPerLitre.Of(checked.Number(cations)),
 		Anions:  units.MilliequivalentPerLitre.Of(checked.Number(anions)),
 	}
-	if sum := cations + anions; sum > 0 {
-		b.Percent = 100 * (cations - anions) / sum
-	}
 	most, _ := b.allowed()
 	b.Acceptable = b.off() <= most
 	b.Judgement = b.judge()
 	return b
+}
+
+// Difference returns (cations − anions)/(cations + anions), the error of the report; below
+// zero where anions are more, 0 for pure water.
+func (b IonBalance) Difference() units.Share {
+	cations, anions := b.Cations.In(units.MilliequivalentPerLitre), b.Anions.In(units.MilliequivalentPerLitre)
+	if cations+anions <= 0 {
+		return units.Share{}
+	}
+	return units.Percent.Of(checked.Number(100 * (cations - anions) / (cations + anions)))
 }
 
 // allowed returns the most that the sums may differ, and in which unit.
@@ -51,7 +57,7 @@ func (b *IonBalance) allowed() (most float64, unit string) {
 
 func (b *IonBalance) off() float64 {
 	if _, unit := b.allowed(); unit == "%" {
-		return math.Abs(b.Percent)
+		return math.Abs(b.Difference().In(units.Percent))
 	}
 	return math.Abs(b.Cations.In(units.MilliequivalentPerLitre) - b.Anions.In(units.MilliequivalentPerLitre))
 }

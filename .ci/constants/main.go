@@ -29,7 +29,8 @@ import (
 
 func main() {
 	limit := flag.Duration("timeout", time.Minute, "time limit of one run of the tests")
-	most := flag.Float64("most", 100, "the most that may go unnoticed without a reason in a package, in per cent; more is a failure (of a part, two literals are none)")
+	most := flag.Float64("most", 100, "the most that may go unnoticed without a reason in a package, in per cent; more is a failure "+
+		"(of a part, two literals are none)")
 	only := flag.String("only", "", "only files whose name holds this")
 	quick := flag.Bool("quick", false, "leave out the literals that need a build of their own")
 	list := flag.Bool("left", false, "list what is left out, and what goes unnoticed for a reason")

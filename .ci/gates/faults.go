@@ -32,7 +32,8 @@ var faults = []fault{
 		gate: sh("go test -short -run ^TestLedger ./examples/verify"), says: "borosilicate holds 10.5e-6 and has no entry",
 	},
 	{
-		kind: "ledger entry changed", file: "internal/published/ledger/constants.tsv", old: "gravity/hydrometer.go\tglassExpansion\t25e-6\t", new: "gravity/hydrometer.go\tglassExpansion\t26e-6\t",
+		kind: "ledger entry changed", file: "internal/published/ledger/constants.tsv", old: "gravity/hydrometer.go\tglassExpansion\t25e-6\t",
+		new:  "gravity/hydrometer.go\tglassExpansion\t26e-6\t",
 		gate: sh("go test -short -run ^TestLedger ./examples/verify"), says: "the ledger has 26e-6, the source 25e-6",
 	},
 	{
@@ -65,15 +66,19 @@ var faults = []fault{
 		gate: sh("go test -short -run ^TestPage$ ./examples/seltzer"), says: "it asks for something outside",
 	},
 	{
-		kind: "race", file: "units/mass.go", old: "package units\n", new: "package units\n\nfunc init() {\n\tn, done := 0, make(chan int)\n\tgo func() { n++; done <- 1 }()\n\tn++\n\t<-done\n}\n",
+		kind: "race", file: "units/mass.go", old: "package units\n",
+		new:  "package units\n\nfunc init() {\n\tn, done := 0, make(chan int)\n\tgo func() { n++; done <- 1 }()\n\tn++\n\t<-done\n}\n",
 		gate: sh("go test -race -short -run ^TestRounding ./units"), says: "DATA RACE",
 	},
 	{
-		kind: "slow", file: "gravity/density_ethanol.go", old: "\tvar m mixture\n\tm.at(c)\n\treturn kgPerM3(m.density(p / 100)), nil", new: "\tvar m mixture\n\tfor range 8 {\n\t\tm.at(c)\n\t}\n\treturn kgPerM3(m.density(p / 100)), nil",
+		kind: "slow", file: "gravity/density_ethanol.go", old: "\tvar m mixture\n\tm.at(c)\n\treturn kgPerM3(m.density(p / 100)), nil",
+		new:  "\tvar m mixture\n\tfor range 8 {\n\t\tm.at(c)\n\t}\n\treturn kgPerM3(m.density(p / 100)), nil",
 		gate: sh("go run .ci/ratios.go -margin 2 -count 3 -only gravity.EthanolDensity"), says: "OVER",
 	},
 	{
-		kind: "allocation", file: "gravity/density_ethanol.go", old: "\tvar m mixture\n\tm.at(c)\n\treturn kgPerM3(m.density(p / 100)), nil", new: "\tm := new(mixture)\n\tm.at(c)\n\tkept <- m\n\treturn kgPerM3((<-kept).density(p / 100)), nil\n}\n\nvar kept = make(chan *mixture, 1)\n\nfunc init() {",
+		kind: "allocation", file: "gravity/density_ethanol.go", old: "\tvar m mixture\n\tm.at(c)\n\treturn kgPerM3(m.density(p / 100)), nil",
+		new: "\tm := new(mixture)\n\tm.at(c)\n\tkept <- m\n\treturn kgPerM3((<-kept).density(p / 100)), nil\n}\n\nvar kept = make(chan " +
+			"*mixture, 1)\n\nfunc init() {",
 		gate: sh("go test -short -run ^TestNoAllocations$ ./gravity"), says: "alloc",
 	},
 	{
@@ -90,10 +95,12 @@ var faults = []fault{
 	},
 	{
 		kind: "form of the source", file: "gravity/hydrometer.go", old: "const glassExpansion = 25e-6", new: "const glassExpansion  = 25e-6",
-		gate: []string{"bash", "-c", `unformatted=$(gofmt -l .); [ -z "$unformatted" ] || { echo "not gofmt-formatted: $unformatted"; exit 1; }`}, says: "gravity/hydrometer.go",
+		gate: []string{"bash", "-c", `unformatted=$(gofmt -l .); [ -z "$unformatted" ] || { echo "not gofmt-formatted: $unformatted"; exit 1; }`},
+		says: "gravity/hydrometer.go",
 	},
 	{
-		kind: "a module too many", file: "go.sum", old: "github.com/shopspring/decimal v1.6.0/go.mod", new: "golang.org/x/text v0.20.0/go.mod h1:D4IsuqiFMhST5bX19pQ9ikHC2GsaKyk/oF+pn3ducp4=\ngithub.com/shopspring/decimal v1.6.0/go.mod",
+		kind: "a module too many", file: "go.sum", old: "github.com/shopspring/decimal v1.6.0/go.mod",
+		new:  "golang.org/x/text v0.20.0/go.mod h1:D4IsuqiFMhST5bX19pQ9ikHC2GsaKyk/oF+pn3ducp4=\ngithub.com/shopspring/decimal v1.6.0/go.mod",
 		gate: sh("go mod tidy -diff"), says: "-golang.org/x/text",
 	},
 }

@@ -52,7 +52,8 @@ func findOfficeIn(t *testing.T, locale string) *office {
 	o := &office{program: program, profile: t.TempDir(), docs: t.TempDir()}
 	o.write(t, filepath.Join(o.profile, "user", "registrymodifications.xcu"), `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
-<item oor:path="/org.openoffice.Office.Common/Security/Scripting"><prop oor:name="SecureURL" oor:op="fuse"><value><it>file://`+o.docs+`</it></value></prop></item>
+<item oor:path="/org.openoffice.Office.Common/Security/Scripting"><prop oor:name="SecureURL" oor:op="fuse"><value><it>file://`+o.docs+
+		`</it></value></prop></item>
 <item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>`+locale+`</value></prop></item>
 </oor:items>
 `)

@@ -30,7 +30,8 @@ func gasWaterPH() Problem {
 		Work: func(w *Working) {
 			e := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).Under(units.StandardAtmosphere.Of(1)))
 			w.Step("The fugacity of the gas sets the dissolved CO2; electroneutrality asks for as much HCO3− as H+.")
-			w.Step("Dissolved CO2 %s; the HCO3− that balances H+ is only %s.", e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 2), e.Of(water.BicarbonateFree).Text(units.MillimolePerLitre, 4))
+			w.Step("Dissolved CO2 %s; the HCO3− that balances H+ is only %s.", e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 2),
+				e.Of(water.BicarbonateFree).Text(units.MillimolePerLitre, 4))
 			w.Answer("pH", e.PH(), 3, "", 3.911, 0.005)
 		},
 	}
@@ -93,7 +94,8 @@ func acidToAPH() Problem {
 				return d.Concentration.In(units.MillimolePerLitre)
 			}
 			w.Step("Inorganic carbon now %s; an acid turns HCO3− into CO2.", must(p.Equilibrium()).InorganicCarbon().Text(units.MillimolePerLitre, 3))
-			w.Step("The alkalinity is %s. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.", p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
+			w.Step("The alkalinity is %s. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.",
+				p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 			w.Answer("phosphoric, closed", dose(water.PhosphoricAcid, water.CO2Kept()), 2, "mmol/L", 2.5016, 0.025)
 			w.Answer("lactic, closed", dose(water.LacticAcid, water.CO2Kept()), 2, "mmol/L", 2.6361, 0.026)
 			w.Answer("hydrochloric, closed", dose(water.HydrochloricAcid, water.CO2Kept()), 2, "mmol/L", 2.5684, 0.026)

@@ -61,11 +61,13 @@ func twoConventions() Problem {
 		Work: func(w *Working) {
 			litre := units.Litre.Of(1)
 			p := must(must(water.Distilled(units.Celsius.Of(20))).AddAcid(water.LacticAcid, units.Millimole.Of(40), litre))
-			oiv, france, us := must(p.TitratableAcidity(water.TartaricAcid.TitratedTo(7))), must(p.TitratableAcidity(water.SulfuricAcid.TitratedTo(7))), must(p.TitratableAcidity(water.LacticAcid.TitratedTo(8.2)))
+			oiv, france := must(p.TitratableAcidity(water.TartaricAcid.TitratedTo(7))), must(p.TitratableAcidity(water.SulfuricAcid.TitratedTo(7)))
+			us := must(p.TitratableAcidity(water.LacticAcid.TitratedTo(8.2)))
 			w.Step("To pH %.1f as %s: %s.", 7.0, water.TartaricAcid, oiv.Text(units.GramPerLitre, 3))
 			w.Step("To pH %.1f as %s: %s; to pH %.1f as %s: %s.", 7.0, water.SulfuricAcid, france.Text(units.GramPerLitre, 3),
 				8.2, water.LacticAcid, us.Text(units.GramPerLitre, 3))
-			w.Step("The French figure from the other by the masses of an equivalent: %s.", must(water.ConvertAcidity(oiv, water.TartaricAcid, water.SulfuricAcid)).Text(units.GramPerLitre, 3))
+			w.Step("The French figure from the other by the masses of an equivalent: %s.",
+				must(water.ConvertAcidity(oiv, water.TartaricAcid, water.SulfuricAcid)).Text(units.GramPerLitre, 3))
 			w.Answer("as tartaric acid", oiv.In(units.GramPerLitre), 3, "g/L", 2.999, 0.003)
 			w.Answer("as sulfuric acid", france.In(units.GramPerLitre), 3, "g/L", 1.960, 0.002)
 			w.Answer("as lactic acid", us.In(units.GramPerLitre), 3, "g/L", 3.603, 0.003)
@@ -82,7 +84,8 @@ func acidityFactors() Problem {
 			"5.358 and 5.118 g/L. They rest on rounded equivalents, so 0.006 is allowed."},
 		Work: func(w *Working) {
 			have := units.GramPerLitre.Of(6)
-			w.Step("An equivalent of tartaric acid is half a mole, %.3f g; of citric acid a third, %.3f g.", water.TartaricAcid.MolarMass()/2, water.CitricAcid.MolarMass()/3)
+			w.Step("An equivalent of tartaric acid is half a mole, %.3f g; of citric acid a third, %.3f g.", water.TartaricAcid.MolarMass()/2,
+				water.CitricAcid.MolarMass()/3)
 			w.Step("There is %.1f mEq/L of acid in all, whatever it is called.", 1000*have.In(units.GramPerLitre)/(water.TartaricAcid.MolarMass()/2))
 			for _, a := range []struct {
 				acid  water.Acid
@@ -133,11 +136,14 @@ func lyeInSoftWater() Problem {
 			"and CO2 1.0018 × 0.965 × 10^(6.3519 − 6.5) = 0.6874. Carbon 1.6892. At pH 7.0 CO2/HCO3− = 0.965 × 10^(6.3519 − 7) = 0.2170: " +
 			"HCO3− = 1.6892/1.2170 = 1.3880. Lye 0.3862 mmol/kg and 0.0010 for CO3−2: 0.3872 × 0.9982 × 39.997 mg × 100 L = 1.546 g."},
 		Work: func(w *Working) {
-			p := must(must(water.NewProfile(units.Celsius.Of(25), units.MilligramPerLitreCaCO3.Of(50.043), water.Sodium.At(units.MilligramPerLitre.Of(22.99)))).WithPH(6.5))
+			p := must(must(water.NewProfile(units.Celsius.Of(25), units.MilligramPerLitreCaCO3.Of(50.043),
+				water.Sodium.At(units.MilligramPerLitre.Of(22.99)))).WithPH(6.5))
 			d := must(p.BaseToPH(material.SodiumHydroxide(), 7, units.Litre.Of(100)))
 			w.Step("Carbon before %s; a closed water keeps it, lye turns CO2 into HCO3−.", must(p.Equilibrium()).InorganicCarbon().Text(units.MillimolePerLitre, 3))
-			w.Step("CO2 falls from %s to %s.", must(p.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3), must(d.Water.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3))
-			w.Step("Baking soda in its place would take %s, as it brings carbon of its own.", must(p.BaseToPH(material.BakingSoda(), 7, units.Litre.Of(100))).Dose.Mass.Text(units.Gram, 0))
+			w.Step("CO2 falls from %s to %s.", must(p.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3),
+				must(d.Water.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3))
+			w.Step("Baking soda in its place would take %s, as it brings carbon of its own.",
+				must(p.BaseToPH(material.BakingSoda(), 7, units.Litre.Of(100))).Dose.Mass.Text(units.Gram, 0))
 			w.Answer("sodium hydroxide", d.Dose.Mass.In(units.Gram), 2, "g", 1.546, 0.01)
 			w.Caution(d.Cautions.Texts()...)
 		},
@@ -153,7 +159,8 @@ func limeWater() Problem {
 			"0.0203 mol/L, 0.0203 × 74.092 = 1.504 g/L. A saturation is met within 3 %, a pH within 0.02."},
 		Work: func(w *Working) {
 			d := must(must(water.Distilled(units.Celsius.Of(25))).AtRestWith(water.Portlandite, water.CO2LostTo(units.AbsolutePressure{})))
-			w.Step("Calcium %s, of which %s stand as CaOH+.", d.Equilibrium.Water().Ion(water.Calcium).Text(units.MilligramPerLitre, 0), d.Equilibrium.Of(must(water.ParseSpecies("CaOH+"))).Text(units.MillimolePerLitre, 2))
+			w.Step("Calcium %s, of which %s stand as CaOH+.", d.Equilibrium.Water().Ion(water.Calcium).Text(units.MilligramPerLitre, 0),
+				d.Equilibrium.Of(must(water.ParseSpecies("CaOH+"))).Text(units.MillimolePerLitre, 2))
 			w.Step("60 L of it would take %.0f g of lime.", 60*d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass())
 			w.Answer("pH", d.Equilibrium.PH(), 2, "", 12.454, 0.02)
 			w.Answer("lime dissolved", d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass(), 2, "g/L", 1.504, 0.045)

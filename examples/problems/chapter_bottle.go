@@ -12,7 +12,8 @@ func bottleChapter() Chapter {
 		Title: "12 Priming and closed vessels",
 		Intro: "Sugar in a closed vessel is pressure. What is dissolved already counts, what may still ferment counts, and heat counts most.",
 		Problems: []Problem{
-			alreadyDissolved(), sugarForTheBottles(), twoBottleSizes(), threePrimers(), primingWithJuice(), bottleInTheSun(), filledToTheBrim(), underAValve(), coldCrash(),
+			alreadyDissolved(), sugarForTheBottles(), twoBottleSizes(), threePrimers(), primingWithJuice(), bottleInTheSun(), filledToTheBrim(),
+			underAValve(), coldCrash(),
 		},
 	}
 }
@@ -48,7 +49,8 @@ func sugarForTheBottles() Problem {
 			want, have, v := units.GramCO2PerLitre.Of(5.73), units.GramCO2PerLitre.Of(1.43), units.Litre.Of(20)
 			dry := must(carbonation.PrimingSugar(material.Sucrose(), want, have, units.MassConcentration{}, v))
 			sweet := must(carbonation.PrimingSugar(material.Sucrose(), want, have, units.GramPerLitre.Of(2), v))
-			w.Step("A gram of sucrose makes %s of CO2. The primer is to bring %s.", carbonation.CO2From(material.Sucrose().Dose(units.Gram.Of(1))).Text(units.Gram, 5), dry.FromPrimer.Text(units.GramCO2PerLitre, 2))
+			w.Step("A gram of sucrose makes %s of CO2. The primer is to bring %s.",
+				carbonation.CO2From(material.Sucrose().Dose(units.Gram.Of(1))).Text(units.Gram, 5), dry.FromPrimer.Text(units.GramCO2PerLitre, 2))
 			w.Step("With 2 g/L left, that sugar brings %s by itself.", sweet.FromSugar.Text(units.GramCO2PerLitre, 3))
 			w.Answer("sugar, dry drink", dry.Primer.Mass.In(units.Gram), 1, "g", 167.2, 0.1)
 			w.Answer("sugar, 2 g/L left", sweet.Primer.Mass.In(units.Gram), 1, "g", 127.2, 0.1)
@@ -85,7 +87,8 @@ func primingWithJuice() Problem {
 			"sugar is counted as glucose and fructose: × 0.92 × 0.48856 = 58.34 g of CO2 from a litre. " +
 			"20 × 1.70 + x × 58.34 = (20 + x) × 5.00, so x = 66.0/53.34 = 1.237 L."},
 		Work: func(w *Working) {
-			p := must(carbonation.PrimeWithWort(must(gravity.FromSG(1.050)), units.Percent.Of(87.4), units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.MassConcentration{}, units.Litre.Of(20)))
+			p := must(carbonation.PrimeWithWort(must(gravity.FromSG(1.050)), units.Percent.Of(87.4), units.GramCO2PerLitre.Of(5),
+				units.GramCO2PerLitre.Of(1.7), units.MassConcentration{}, units.Litre.Of(20)))
 			w.Step("Glucose and fructose make 0.48856 g of CO2 a gram, sucrose 0.51428: 92 %% of such sugar counts as 87.4 %% of sucrose.")
 			w.Step("A litre of the juice makes %s.", p.Made.Text(units.GramCO2PerLitre, 2))
 			w.Step("The juice adds volume too: %s together, at %s.", p.Mixed.Text(units.Litre, 2), p.Final.Text(units.GramCO2PerLitre, 2))
@@ -138,7 +141,8 @@ func underAValve() Problem {
 			_, drink := sparkler()
 			f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
 			s := must(carbonation.Spund(drink, units.GramCO2PerLitre.Of(4), f, gravity.SugarWashYield(gravity.AsSucrose), units.Celsius.Of(18), units.Atmosphere{}))
-			w.Step("The valve has to hold %s; that takes %s of CO2 for drink and room, at %.4f g from a gram of sugar.", s.Pressure.Text(units.Bar, 3), s.CO2.Text(units.Gram, 1), gravity.SugarWashYield(gravity.AsSucrose).CO2().In(units.Fraction))
+			w.Step("The valve has to hold %s; that takes %s of CO2 for drink and room, at %.4f g from a gram of sugar.", s.Pressure.Text(units.Bar, 3),
+				s.CO2.Text(units.Gram, 1), gravity.SugarWashYield(gravity.AsSucrose).CO2().In(units.Fraction))
 			w.Step("With the rating of 2 bar: %s.", s.Verdict)
 			w.Answer("valve", s.Valve.In(units.BarGauge), 2, "bar", 1.36, 0.03)
 			w.Answer("sugar left", s.Extract.In(units.GramPerLitre), 1, "g/L", 6.2, 0.15)
@@ -157,9 +161,11 @@ func coldCrash() Problem {
 			"more of the gas, and more air follows."},
 		Work: func(w *Working) {
 			s, _ := sparkler()
-			r := must(carbonation.Crash(s, units.Celsius.Of(20), units.Celsius.Of(2), carbonation.Fermenter{Drink: units.Litre.Of(60), Headspace: units.Litre.Of(12)}, units.Atmosphere{}))
+			r := must(carbonation.Crash(s, units.Celsius.Of(20), units.Celsius.Of(2),
+				carbonation.Fermenter{Drink: units.Litre.Of(60), Headspace: units.Litre.Of(12)}, units.Atmosphere{}))
 			w.Step("At once %s; once the cold drink has taken up gas from the room above, %s.", r.AtOnce.Text(units.Litre, 2), r.AtRest.Text(units.Litre, 1))
-			w.Step("That air brings %s of oxygen to the drink; %s of CO2 let in from a regulator keep it out.", r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), r.CO2ToFill.Text(units.Gram, 0))
+			w.Step("That air brings %s of oxygen to the drink; %s of CO2 let in from a regulator keep it out.",
+				r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), r.CO2ToFill.Text(units.Gram, 0))
 			w.Answer("air at once", r.AtOnce.In(units.Litre), 2, "L", 1.05, 0.06)
 			w.Cautioned(r.Cautions)
 		},
@@ -179,11 +185,13 @@ func twoBottleSizes() Problem {
 		Work: func(w *Working) {
 			want, have := units.GramCO2PerLitre.Of(5.73), units.GramCO2PerLitre.Of(1.43)
 			p := must(carbonation.PrimingSugar(material.Sucrose(), want, have, units.MassConcentration{}, units.Litre.Of(20)))
-			s := must(p.Spread([]carbonation.Bottles{{Fill: units.Millilitre.Of(330), Count: 40}, {Fill: units.Millilitre.Of(750), Count: 9}}, must(units.ParseExact[units.Mass]("0.1 g"))))
+			s := must(p.Spread([]carbonation.Bottles{{Fill: units.Millilitre.Of(330), Count: 40}, {Fill: units.Millilitre.Of(750), Count: 9}},
+				must(units.ParseExact[units.Mass]("0.1 g"))))
 			for _, d := range s.Doses {
 				w.Step("%d × %s: %s each.", d.Bottles.Count, d.Bottles.Fill.Text(units.Millilitre, 0), d.Each)
 			}
-			w.Step("Doses are rounded down, so that no bottle passes the target. Mixed into the %s that are filled it would be %s, and every bottle alike.", s.Volume.Text(units.Litre, 2), s.Batch)
+			w.Step("Doses are rounded down, so that no bottle passes the target. Mixed into the %s that are filled it would be %s, and every bottle alike.",
+				s.Volume.Text(units.Litre, 2), s.Batch)
 			small, large := s.Doses[0], s.Doses[1]
 			w.Answer("for 330 mL", small.Each.Quantity().In(units.Gram), 1, "g", 2.7, 0)
 			w.Answer("for 750 mL", large.Each.Quantity().In(units.Gram), 1, "g", 6.2, 0)
@@ -201,7 +209,8 @@ func filledToTheBrim() Problem {
 		Title: "Filled to the brim, then warmed",
 		Ask: "A bottle of 345 mL is filled cold, at 2 °C, with 343 mL of the sparkler (4.6 % vol) and closed. What happens on a day of 40 °C, and how " +
 			"much head-space would it have needed?",
-		Given: []string{"345 mL brim-full, rigid; 5.5 g/L of CO2, drink free of air, head-space purged", "filled at 2 °C, warmed to 40 °C", "maker's rating 10 bar (taken for this problem)"},
+		Given: []string{"345 mL brim-full, rigid; 5.5 g/L of CO2, drink free of air, head-space purged", "filled at 2 °C, warmed to 40 °C",
+			"maker's rating 10 bar (taken for this problem)"},
 		Source: Source{ByHand, "OIML R 22 at 4.6 % vol: 993.4 kg/m³ at 2 °C, 985.4 at 40 °C. The drink grows by 993.4/985.4 − 1 = 0.812 %: 343 mL come " +
 			"to 345.8 mL, more than the bottle holds. At most 345 × 985.4/993.4 = 342.2 mL fit. " +
 			"With 4 % left free, 331.2 mL, it comes to 333.9 mL, and 11.1 mL are left."},
@@ -210,7 +219,8 @@ func filledToTheBrim() Problem {
 			cold, hot := units.Celsius.Of(2), units.Celsius.Of(40)
 			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(10)}
 			closed := func(fill units.Volume) carbonation.ClosedVessel {
-				return must(bottle.Close(s, carbonation.Filling{Volume: fill, Temperature: cold, Content: units.GramCO2PerLitre.Of(5.5), AirRemoved: units.Percent.Of(100)}, units.Atmosphere{}))
+				return must(bottle.Close(s, carbonation.Filling{Volume: fill, Temperature: cold, Content: units.GramCO2PerLitre.Of(5.5),
+					AirRemoved: units.Percent.Of(100)}, units.Atmosphere{}))
 			}
 			over := closed(units.Millilitre.Of(343))
 			locked := must(over.At(hot))

@@ -20,14 +20,17 @@ func slopeAt(celsius float64) float64 {
 func slopeOfAnElectrode() Problem {
 	return Problem{
 		Title: "The slope of an electrode",
-		Ask: "How many millivolts does an ideal pH electrode give for each pH at 10, 25 and 50 °C? A meter set to 25 °C and calibrated at pH 7 is dipped into a mash of 65 °C, " +
+		Ask: "How many millivolts does an ideal pH electrode give for each pH at 10, 25 and 50 °C? A meter set to 25 °C and calibrated " +
+			"at pH 7 is dipped into a mash of 65 °C, " +
 			"whose pH is 5.40 at that temperature. What does it show without compensation?",
 		Given: []string{"slope ln 10 × R × T/F", "the electrode crosses zero at pH 7"},
-		Source: Source{secondHand, "A table of the Nernst slope by temperature (excerpt of all-about-ph.com, pH temperature compensation): 56.18 mV at 10 °C, 59.16 at 25 °C, 64.12 at 50 °C. " +
+		Source: Source{secondHand, "A table of the Nernst slope by temperature (excerpt of all-about-ph.com, pH temperature compensation): " +
+			"56.18 mV at 10 °C, 59.16 at 25 °C, 64.12 at 50 °C. " +
 			"The reading by hand: 7 − (7 − 5.40) × 338.15/298.15 = 5.185."},
 		Work: func(w *Working) {
 			w.Step("The slope goes with the absolute temperature: %.1f mV at 65 °C.", slopeAt(65))
-			w.Step("Compensation puts that right and no more: what the sample itself does when it warms stays in the reading. Cool the sample, and say at which temperature the pH holds.")
+			w.Step("Compensation puts that right and no more: what the sample itself does when it warms stays in the reading. Cool the " +
+				"sample, and say at which temperature the pH holds.")
 			w.Answer("10 °C", slopeAt(10), 2, "mV", 56.18, 0.006)
 			w.Answer("25 °C", slopeAt(25), 2, "mV", 59.16, 0.006)
 			w.Answer("50 °C", slopeAt(50), 2, "mV", 64.12, 0.006)
@@ -41,7 +44,8 @@ func bufferMovesByItself() Problem {
 		Title: "The buffer moves by itself",
 		Ask:   "Which pH has the phosphate buffer of 0.025 mol/kg of each salt at 10, 25 and 50 °C?",
 		Given: []string{"0.025 mol/kg KH2PO4 and 0.025 mol/kg Na2HPO4: 49.91 mmol/L of phosphate, 74.865 mEq/L of potassium and sodium"},
-		Source: Source{Read, "HJ 1147-2020, pH of water, electrode method, table of the buffer: 6.921 at 10 °C, 6.864 at 25 °C, 6.833 at 50 °C. NBS gives 6.865 at 25 °C (Staples & Bates, " +
+		Source: Source{Read, "HJ 1147-2020, pH of water, electrode method, table of the buffer: 6.921 at 10 °C, 6.864 at 25 °C, 6.833 " +
+			"at 50 °C. NBS gives 6.865 at 25 °C (Staples & Bates, " +
 			"J. Res. NBS 73A (1969), as a standard). 0.048 is allowed in cold and warmth, as enthalpies are taken as constant."},
 		Work: func(w *Working) {
 			buffer := water.Totals{StrongIons: units.MilliequivalentPerLitre.Of(74.865), Phosphate: units.MillimolePerLitre.Of(49.91)}
@@ -56,18 +60,22 @@ func bufferMovesByItself() Problem {
 }
 
 const (
-	causticCaution = "Caustic soda burns skin and blinds: goggles, gloves and apron. Put it into cold water little by little and stir, never water onto it; hot or strong it boils up. " +
+	causticCaution = "Caustic soda burns skin and blinds: goggles, gloves and apron. Put it into cold water little by little and stir, " +
+		"never water onto it; hot or strong it boils up. " +
 		"It eats aluminium and gives off hydrogen. The maker's safety data sheet goes before all of this."
-	oxidantCaution = "Never let a chlorinated cleaner meet an acid, or another cleaner: chlorine comes at once. Rinse between caustic, acid and sanitiser, air the room, and leave it at the first smell. " +
+	oxidantCaution = "Never let a chlorinated cleaner meet an acid, or another cleaner: chlorine comes at once. Rinse between caustic, " +
+		"acid and sanitiser, air the room, and leave it at the first smell. " +
 		"The maker's safety data sheet and local rules go before all of this."
-	peraceticCaution = "Concentrated peracetic acid burns, feeds fire and gives off oxygen: keep it cool in its vented container, never return any to it, keep it from metals, caustic and organic matter. " +
+	peraceticCaution = "Concentrated peracetic acid burns, feeds fire and gives off oxygen: keep it cool in its vented container, " +
+		"never return any to it, keep it from metals, caustic and organic matter. " +
 		"Work by the maker's safety data sheet and label, and in moving air."
 )
 
 func causticByMass() Problem {
 	return Problem{
-		Title:  "Two per cent of caustic, and how warm it gets",
-		Ask:    "20 kg of a cleaning solution of 2 % mass are wanted. How much lye of 50 % mass is that, or of pellets, and how far do the pellets warm the solution?",
+		Title: "Two per cent of caustic, and how warm it gets",
+		Ask: "20 kg of a cleaning solution of 2 % mass are wanted. How much lye of 50 % mass is that, or of pellets, and how far do " +
+			"the pellets warm the solution?",
 		Given:  []string{"heat of solution −44.4 kJ/mol (a maker's glossary, caustic soda, read)", "heat capacity 4.18 kJ/kg/K, that of water"},
 		Source: Source{ByHand, "20 × 0.02 = 0.400 kg of pellets; 0.400/0.50 = 0.800 kg of lye. 400/39.997 = 10.001 mol × 44.4 = 444.0 kJ; /(20 × 4.18) = 5.31 K."},
 		Work: func(w *Working) {
@@ -88,9 +96,11 @@ func causticByMass() Problem {
 func lyeAndAcid() Problem {
 	return Problem{
 		Title: "What neutralises the spent caustic",
-		Ask:   "20 kg of spent caustic of 2 % mass go to the drain, whose works ask for less than pH 9. How much citric acid (monohydrate) takes all of it, and how far does that warm it?",
+		Ask: "20 kg of spent caustic of 2 % mass go to the drain, whose works ask for less than pH 9. How much citric acid (monohydrate) " +
+			"takes all of it, and how far does that warm it?",
 		Given: []string{"citric acid takes three of sodium hydroxide", "neutralisation −55.8 kJ/mol (recalled from memory)"},
-		Source: Source{ByHand, "400/39.997 = 10.001 mol; /3 = 3.334 mol of citric acid monohydrate of 210.14 g/mol: 0.7005 kg. 10.001 × 55.8/(20.7 × 4.18) = 6.45 K, " +
+		Source: Source{ByHand, "400/39.997 = 10.001 mol; /3 = 3.334 mol of citric acid monohydrate of 210.14 g/mol: 0.7005 kg. 10.001 × " +
+			"55.8/(20.7 × 4.18) = 6.45 K, " +
 			"a little less for the third step of a weak acid."},
 		Work: func(w *Working) {
 			mol := 400 / material.SodiumHydroxide().MolarMass()
@@ -110,10 +120,12 @@ func lyeAndAcid() Problem {
 func bleachMeetsAcid() Problem {
 	return Problem{
 		Title: "Bleach meets acid",
-		Ask: "50 mL of a chlorinated cleaner with 5 g of sodium hypochlorite in 100 mL are poured into a bucket with acid. How much chlorine can that give in a cellar of 20 m³ at 20 °C, " +
+		Ask: "50 mL of a chlorinated cleaner with 5 g of sodium hypochlorite in 100 mL are poured into a bucket with acid. How much " +
+			"chlorine can that give in a cellar of 20 m³ at 20 °C, " +
 			"and how many times the level that is immediately dangerous to life is it?",
 		Given: []string{"NaOCl + 2 H+ + Cl− gives Cl2 + Na+ + H2O, with chloride enough in the cleaner", "an ideal gas at 101.325 kPa, mixed with all the air"},
-		Source: Source{secondHand, "NIOSH (excerpt), Immediately Dangerous to Life or Health Concentrations, chlorine (1994): 10 ppm; limit of exposure 0.5 ppm (1.45 mg/m3) for 15 minutes. By hand: 2.5/74.44 = 0.03358 mol, × 24.055 L/mol = " +
+		Source: Source{secondHand, "NIOSH (excerpt), Immediately Dangerous to Life or Health Concentrations, chlorine (1994): 10 ppm; " +
+			"limit of exposure 0.5 ppm (1.45 mg/m3) for 15 minutes. By hand: 2.5/74.44 = 0.03358 mol, × 24.055 L/mol = " +
 			"0.808 L in 20,000 L: 40.4 ppm, 4.04 times that; 0.5 × 70.90/24.465 at 25 °C = 1.449 mg/m3, printed as 1.45."},
 		Work: func(w *Working) {
 			molar := func(celsius float64) float64 {
@@ -121,7 +133,8 @@ func bleachMeetsAcid() Problem {
 			}
 			mol := 2.5 / must(material.MolarMass("NaClO"))
 			ppm := mol * molar(20) / 20000 * 1e6
-			w.Step("%.1f g of chlorine, %.2f L. It is heavier than air: where it lies, at the floor and over the bucket, there is far more.", mol*2*chemistry.Cl, mol*molar(20))
+			w.Step("%.1f g of chlorine, %.2f L. It is heavier than air: where it lies, at the floor and over the bucket, there is far more.",
+				mol*2*chemistry.Cl, mol*molar(20))
 			w.Step("12 mL of the cleaner, a tablespoon, would do for %.0f ppm.", ppm*12/50)
 			w.Answer("chlorine", ppm, 1, "ppm", 40.4, 0.1)
 			w.Answer("over the dangerous level", ppm/10, 2, "times", 4.04, 0.01)
@@ -134,10 +147,12 @@ func bleachMeetsAcid() Problem {
 func peraceticAcid() Problem {
 	return Problem{
 		Title: "Peracetic acid, in the bucket and in the air",
-		Ask: "A sanitiser is sold with 5 % mass of peracetic acid. How much makes 60 L with 200 mg/L, a usual strength? The limit of exposure is 0.4 ppm: how many milligrams in a cubic metre is that, " +
+		Ask: "A sanitiser is sold with 5 % mass of peracetic acid. How much makes 60 L with 200 mg/L, a usual strength? The limit of " +
+			"exposure is 0.4 ppm: how many milligrams in a cubic metre is that, " +
 			"and how much of the concentrate holds as much as a cellar of 20 m³ may?",
 		Given: []string{"peracetic acid C2H4O3", "25 °C, 24.465 L/mol", "200 mg/L: common practice; the label of the product decides"},
-		Source: Source{secondHand, "The limit of the ACGIH (excerpt) for 15 minutes, 0.4 ppm (1.24 mg/m3), as the American Industrial Hygiene Association prints it (2017). By hand: 60 × 0.2 = 12.0 g, /0.05 = 240 g of concentrate; " +
+		Source: Source{secondHand, "The limit of the ACGIH (excerpt) for 15 minutes, 0.4 ppm (1.24 mg/m3), as the American Industrial " +
+			"Hygiene Association prints it (2017). By hand: 60 × 0.2 = 12.0 g, /0.05 = 240 g of concentrate; " +
 			"0.4 × 76.051/24.465 = 1.243 mg/m3; × 20 m3 = 24.9 mg, in 0.497 g of concentrate."},
 		Work: func(w *Working) {
 			const share = 0.05

@@ -114,7 +114,8 @@ func spiritSyrupWater() Problem {
 			parts, blend, err := gravity.BlendToStrengthAndExtract(spirit, syrup, water, units.PercentVolume.Of(5), units.DegreePlato.Of(4), units.Litre.Of(10))
 			must(blend, err)
 			sum := parts[0].Volume.Plus(parts[1].Volume).Plus(parts[2].Volume)
-			w.Step("A litre of the blend holds %.2f g of ethanol; the blend weighs %s, of which 4 %% is extract.", 10*blend.ByMass().In(units.PercentMass)*blend.Gravity().Density().In(units.GramPerMillilitre), blend.Mass().Text(units.Kilogram, 3))
+			w.Step("A litre of the blend holds %.2f g of ethanol; the blend weighs %s, of which 4 %% is extract.",
+				10*blend.ByMass().In(units.PercentMass)*blend.Gravity().Density().In(units.GramPerMillilitre), blend.Mass().Text(units.Kilogram, 3))
 			w.Step("Gravity %s. The parts measure %s before they are mixed.", blend.Gravity().Text(4), sum.Text(units.Litre, 3))
 			w.Answer("spirit", parts[0].Mass.In(units.Kilogram), 3, "kg", 1.185, 0.001)
 			w.Answer("syrup", parts[1].Mass.In(units.Kilogram), 3, "kg", 0.671, 0.001)

@@ -31,7 +31,8 @@ func allOfTheSugar() Problem {
 			must(dry, err)
 			w.Step("Sucrose takes up water when it is inverted: %s of the 9 kg.", made.Water.Text(units.Gram, 2))
 			w.Step("Ethanol %s, CO2 %s.", made.Ethanol.Text(units.Gram, 2), made.CO2.Text(units.Gram, 2))
-			w.Step("Liquid left %s; with the gas %s, the mass of sugar and water together.", dry.Mass().Text(units.Kilogram, 5), dry.Mass().Plus(made.CO2).Text(units.Kilogram, 5))
+			w.Step("Liquid left %s; with the gas %s, the mass of sugar and water together.", dry.Mass().Text(units.Kilogram, 5),
+				dry.Mass().Plus(made.CO2).Text(units.Kilogram, 5))
 			w.Answer("ethanol", made.Ethanol.In(units.Gram), 1, "g", 538.35, 0.05)
 			w.Answer("CO2", made.CO2.In(units.Gram), 1, "g", 514.28, 0.05)
 		},
@@ -108,7 +109,8 @@ func ballingTables() Problem {
 			got := must(rival.AttenuatedBallingTables(units.DegreePlato.Of(12), units.DegreePlato.Of(6.690)))
 			used := units.DegreePlato.Of(12).Minus(got.RealExtract)
 			apparent := units.DegreePlato.Of(12).Minus(units.DegreePlato.Of(6.690))
-			w.Step("The apparent loss of %s is a real one of %s: the attenuation quotient of a wort of 12 %% is %.4f.", apparent.Text(units.DegreePlato, 3), used.Text(units.DegreePlato, 3), must(units.Ratio(apparent, used)))
+			w.Step("The apparent loss of %s is a real one of %s: the attenuation quotient of a wort of 12 %% is %.4f.", apparent.Text(units.DegreePlato, 3),
+				used.Text(units.DegreePlato, 3), must(units.Ratio(apparent, used)))
 			w.Step("Real extract %s, strength %s.", got.RealExtract.Text(units.DegreePlato, 3), got.ByMass.Text(units.PercentMass, 4))
 			w.Answer("extract used", used.In(units.DegreePlato), 3, "°P", 4.310, 0.001)
 			w.Answer("strength", got.ByMass.In(units.PercentMass), 3, "% mass", 2.223, 0.002)

@@ -89,11 +89,11 @@ func attenuations() Problem {
 		Work: func(w *Working) {
 			f := must(gravity.FromOriginalAndReal(units.DegreePlato.Of(12), units.DegreePlato.Of(4), gravity.BallingYield()))
 			w.Step("Strength %s; the hydrometer shows %s.", f.ByVolume().Text(units.PercentVolume, 2), f.ApparentExtract().Text(units.DegreePlato, 2))
-			w.Step("Yeast has used %.2f %% of the extract by mass.", f.Fermented())
+			w.Step("Yeast has used %.2f %% of the extract by mass.", f.Fermented().In(units.Percent))
 			w.Answer("apparent extract", f.ApparentExtract().In(units.DegreePlato), 2, "°P", 2.07, 0.02)
-			w.Answer("apparent attenuation", f.ApparentAttenuation(), 1, "%", 82.8, 0.15)
-			w.Answer("real attenuation", f.RealAttenuation(), 2, "%", 66.67, 0.01)
-			w.Answer("real degree of fermentation", f.RealDegreeOfFermentation(), 2, "%", 68.07, 0.01)
+			w.Answer("apparent attenuation", f.ApparentAttenuation().In(units.Percent), 1, "%", 82.8, 0.15)
+			w.Answer("real attenuation", f.RealAttenuation().In(units.Percent), 2, "%", 66.67, 0.01)
+			w.Answer("real degree of fermentation", f.RealDegreeOfFermentation().In(units.Percent), 2, "%", 68.07, 0.01)
 		},
 	}
 }

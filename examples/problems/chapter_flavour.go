@@ -20,7 +20,8 @@ func flavourByTrial() Problem {
 			batch := must(carbonation.DrinkOf(units.PercentVolume.Of(4.6), units.Extract{}))
 			litres := batch.VolumeAt20().In(units.Litre)
 			whole := must(batch.Times(60 / litres))
-			f := must(finish.BenchTrial{Sample: units.Millilitre.Of(100), Added: units.Millilitre.Of(0.5)}.Scale(whole, finish.Flavouring{Strength: units.PercentVolume.Of(40)}))
+			f := must(finish.BenchTrial{Sample: units.Millilitre.Of(100), Added: units.Millilitre.Of(0.5)}.Scale(whole,
+				finish.Flavouring{Strength: units.PercentVolume.Of(40)}))
 			w.Step("By volume the extract is %s of the finished drink.", f.Ratio.Text(units.Percent, 2))
 			w.Step("Before %s, after %s.", f.Before.Text(units.PercentVolume, 2), f.After.Text(units.PercentVolume, 2))
 			w.Answer("extract", f.Flavouring.In(units.Millilitre), 0, "mL", 300, 0.1)
@@ -61,7 +62,8 @@ func finingsByTrial() Problem {
 			batch := units.Litre.Of(60)
 			m := must(finish.ScaleDose(units.Millilitre.Of(250), units.Milligram.Of(20), batch))
 			w.Step("In each litre %.2f g.", m.In(units.Gram)/batch.In(units.Litre))
-			w.Step("The row of glasses goes on until more does no more: half of it again is %s.", must(finish.ScaleDose(units.Millilitre.Of(250), units.Milligram.Of(10), batch)).Text(units.Gram, 1))
+			w.Step("The row of glasses goes on until more does no more: half of it again is %s.",
+				must(finish.ScaleDose(units.Millilitre.Of(250), units.Milligram.Of(10), batch)).Text(units.Gram, 1))
 			w.Answer("bentonite", m.In(units.Gram), 2, "g", 4.80, 0.0001)
 		},
 	}

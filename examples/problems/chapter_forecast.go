@@ -36,12 +36,14 @@ func used(s units.Share) float64 { return s.In(units.Fraction) }
 
 func cellsDouble() Problem {
 	return Problem{
-		Title:  "How fast cells grow in the cold",
-		Ask:    "How fast do the cells of a must of 280 g/L with plenty of nitrogen grow at 11 °C?",
-		Given:  []string{"280 g/L of sugar, 250 mg/L of nitrogen, 0.01 g/L of yeast", "11 °C"},
-		Source: Source{secondHand, "Coleman, Fish & Block, Appl. Environ. Microbiol. 73 (2007) 5875: an initial growth rate of about 0.05/h at 11 °C stands in the text."},
+		Title: "How fast cells grow in the cold",
+		Ask:   "How fast do the cells of a must of 280 g/L with plenty of nitrogen grow at 11 °C?",
+		Given: []string{"280 g/L of sugar, 250 mg/L of nitrogen, 0.01 g/L of yeast", "11 °C"},
+		Source: Source{secondHand, "Coleman, Fish & Block, Appl. Environ. Microbiol. 73 (2007) 5875: an initial growth rate of about " +
+			"0.05/h at 11 °C stands in the text."},
 		Work: func(w *Working) {
-			p := paceAt(kinetics.Start{Sugar: units.GramPerLitre.Of(280), Nitrogen: units.MilligramPerLitre.Of(250), Yeast: units.GramPerLitre.Of(0.01)}, units.Celsius.Of(11))
+			p := paceAt(kinetics.Start{Sugar: units.GramPerLitre.Of(280), Nitrogen: units.MilligramPerLitre.Of(250), Yeast: units.GramPerLitre.Of(0.01)},
+				units.Celsius.Of(11))
 			a, b, c := used(p.Used(afterHours(10))), used(p.Used(afterHours(20))), used(p.Used(afterHours(30)))
 			w.Step("While they grow, the sugar used goes as exp(µt) − 1: after 10, 20 and 30 h %.3g, %.3g and %.3g %%.", 100*a, 100*b, 100*c)
 			mu := math.Log((c-b)/(b-a)) / 10
@@ -89,12 +91,14 @@ func warmerLevelsOff() Problem {
 
 func mustOnPaper() Problem {
 	return Problem{
-		Title:  "A must, from the plan alone",
-		Ask:    "A synthetic must of 240 g/L with 300 mg/L of nitrogen at 28 °C: when is it dry?",
-		Given:  []string{"240 g/L, 300 mg/L, 28 °C", "a million cells a millilitre, 0.04 g/L"},
-		Source: Source{secondHand, "Varela, Pizarro & Agosin, Appl. Environ. Microbiol. 70 (2004) 3392, table 1: 170 ± 12 h to dryness, which is not defined there: ln 170 = 5.136. A plan is known to a factor of two, 0.69."},
+		Title: "A must, from the plan alone",
+		Ask:   "A synthetic must of 240 g/L with 300 mg/L of nitrogen at 28 °C: when is it dry?",
+		Given: []string{"240 g/L, 300 mg/L, 28 °C", "a million cells a millilitre, 0.04 g/L"},
+		Source: Source{secondHand, "Varela, Pizarro & Agosin, Appl. Environ. Microbiol. 70 (2004) 3392, table 1: 170 ± 12 h to dryness, " +
+			"which is not defined there: ln 170 = 5.136. A plan is known to a factor of two, 0.69."},
 		Work: func(w *Working) {
-			f := kinetics.NewForecast(paceAt(kinetics.Start{Sugar: units.GramPerLitre.Of(240), Nitrogen: units.MilligramPerLitre.Of(300), Yeast: units.GramPerLitre.Of(0.04)}, units.Celsius.Of(28))).Fit()
+			f := kinetics.NewForecast(paceAt(kinetics.Start{Sugar: units.GramPerLitre.Of(240), Nitrogen: units.MilligramPerLitre.Of(300),
+				Yeast: units.GramPerLitre.Of(0.04)}, units.Celsius.Of(28))).Fit()
 			t := must(f.When(units.Percent.Of(99)))
 			w.Step("Nine in ten between %.0f and %.0f h, half between %.0f and %.0f h.", t.Low90.Hours(), t.High90.Hours(), t.Low50.Hours(), t.High50.Hours())
 			w.Step("The middle is %.0f h.", t.Median.Hours())
@@ -133,10 +137,11 @@ func wortByReadings() Problem {
 
 func lagerByReadings() Problem {
 	return Problem{
-		Title:  "A lager's fifth day, from its first two",
-		Ask:    "An industrial lager of 14.1 °P that starts at 10 °C has used 15.0 % of what it will after a day, and 44.9 % after two. And after five?",
-		Given:  []string{"130 g/L of extract, 8 in 10 of it fermentable: 105 g/L", "10 °C at the start"},
-		Source: Source{secondHand, "Reid et al., Fermentation 7 (2021) 13, table 2, data set 5 (19 trials, 228 points; the logistic of ASBC Yeast-14): 98.8 % of its end on the fifth day."},
+		Title: "A lager's fifth day, from its first two",
+		Ask:   "An industrial lager of 14.1 °P that starts at 10 °C has used 15.0 % of what it will after a day, and 44.9 % after two. And after five?",
+		Given: []string{"130 g/L of extract, 8 in 10 of it fermentable: 105 g/L", "10 °C at the start"},
+		Source: Source{secondHand, "Reid et al., Fermentation 7 (2021) 13, table 2, data set 5 (19 trials, 228 points; the logistic of " +
+			"ASBC Yeast-14): 98.8 % of its end on the fifth day."},
 		Work: func(w *Working) {
 			s := kinetics.Start{Sugar: units.GramPerLitre.Of(105), Nitrogen: units.MilligramPerLitre.Of(200), Yeast: units.GramPerLitre.Of(0.6)}
 			p := paceAt(s, units.Celsius.Of(10))
@@ -145,7 +150,8 @@ func lagerByReadings() Problem {
 			must(0, f.Add(afterHours(24), units.Percent.Of(15), units.Percent.Of(2)))
 			must(0, f.Add(afterHours(48), units.Percent.Of(44.9), units.Percent.Of(2)))
 			b := f.Fit().Used(afterHours(120))
-			w.Step("By two readings nine in ten between %s and %s: it ran far ahead of a plan at 10 °C, and the forecast stays careful.", b.Low90.Text(units.Percent, 0), b.High90.Text(units.Percent, 0))
+			w.Step("By two readings nine in ten between %s and %s: it ran far ahead of a plan at 10 °C, and the forecast stays careful.",
+				b.Low90.Text(units.Percent, 0), b.High90.Text(units.Percent, 0))
 			w.Answer("used after five days", b.Median.In(units.Percent), 0, "%", 98.8, 12)
 		},
 	}
@@ -178,13 +184,15 @@ func wortThatStopped() Problem {
 
 func gasOfAnHour() Problem {
 	return Problem{
-		Title:  "Gas and heat of an hour",
-		Ask:    "A must of 200 g/L at 24 °C had lost 29.4 g/L after 21 h and 77.4 g/L after 45 h. How much CO2 does the hour half way between give, and the fastest?",
+		Title: "Gas and heat of an hour",
+		Ask: "A must of 200 g/L at 24 °C had lost 29.4 g/L after 21 h and 77.4 g/L after 45 h. How much CO2 does the hour half way " +
+			"between give, and the fastest?",
 		Given:  []string{"0.4716 g of CO2 from a gram of sugar, 94.3 g/L in all", "425 mg/L of nitrogen, a million cells a millilitre"},
 		Source: Source{secondHand, "Leale et al. 2023, synthetic must MS425, the mean of four rounds: (77.4 − 29.4)/24 = 2.0 g/L in each hour between, as a mean."},
 		Work: func(w *Working) {
 			const gas = 94.3 // g/L
-			f := kinetics.NewForecast(paceAt(kinetics.Start{Sugar: units.GramPerLitre.Of(200), Nitrogen: units.MilligramPerLitre.Of(425), Yeast: units.GramPerLitre.Of(0.04)}, units.Celsius.Of(24)))
+			f := kinetics.NewForecast(paceAt(kinetics.Start{Sugar: units.GramPerLitre.Of(200), Nitrogen: units.MilligramPerLitre.Of(425),
+				Yeast: units.GramPerLitre.Of(0.04)}, units.Celsius.Of(24)))
 			must(0, f.Add(afterHours(21), must(units.Fraction.Try(29.4/gas)), units.Percent.Of(3)))
 			must(0, f.Add(afterHours(45), must(units.Fraction.Try(77.4/gas)), units.Percent.Of(3)))
 			when, share := f.Fit().Fastest()

@@ -11,7 +11,8 @@ func gasChapter() Chapter {
 		Title: "10 CO2: the gas, and in water",
 		Intro: "CO2 is not quite an ideal gas, and what dissolves goes with its fugacity. All physics is in absolute pressure.",
 		Problems: []Problem{
-			whatAVolumeWeighs(), roomOfAKilogram(), secondVirialAtRoom(), henryTable(), seaWater(), handbookMoleFraction(), bunsenAtTwenty(), cylinderGauge(), boilingInTheHall(),
+			whatAVolumeWeighs(), roomOfAKilogram(), secondVirialAtRoom(), henryTable(), seaWater(), handbookMoleFraction(), bunsenAtTwenty(),
+			cylinderGauge(), boilingInTheHall(),
 		},
 	}
 }
@@ -166,7 +167,8 @@ func cylinderGauge() Problem {
 			critical := must(carbonation.SaturationPressure(units.Celsius.Of(30.9782)))
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
 			state := must(carbonation.CylinderAt(units.Celsius.Of(20), hall))
-			w.Step("Liquid and gas together have one pressure for each temperature, from %s to %s between the two points.", triple.Text(units.Bar, 2), critical.Text(units.Bar, 2))
+			w.Step("Liquid and gas together have one pressure for each temperature, from %s to %s between the two points.", triple.Text(units.Bar, 2),
+				critical.Text(units.Bar, 2))
 			w.Step("At 20 °C the gauge shows %s, full or nearly empty: weigh the cylinder.", state.Gauge.Text(units.BarGauge, 1))
 			w.Answer("triple point", triple.In(units.Kilopascal), 2, "kPa", 517.964, 0.02)
 			w.Answer("critical point", critical.In(units.Kilopascal), 1, "kPa", 7377.3, 0.15)

@@ -39,7 +39,8 @@ func printedBeerChart() Problem {
 				t     units.Temperature
 				p     units.GaugePressure
 				print float64
-			}{{units.Fahrenheit.Of(38), units.PSIGauge.Of(12), 2.57}, {units.Fahrenheit.Of(36), units.PSIGauge.Of(9), 2.38}, {units.Fahrenheit.Of(45), units.PSIGauge.Of(12), 2.26}} {
+			}{{units.Fahrenheit.Of(38), units.PSIGauge.Of(12), 2.57}, {units.Fahrenheit.Of(36), units.PSIGauge.Of(9), 2.38},
+				{units.Fahrenheit.Of(45), units.PSIGauge.Of(12), 2.26}} {
 				v := must(dioxide.BeerChartVolumes(row.t, must(units.Atmosphere{}.Absolute(row.p))))
 				name := row.t.Text(units.Fahrenheit, 0) + ", " + row.p.Text(units.PSIGauge, 0)
 				w.Step("%s is %s and %s: %s.", name, row.t.Text(units.Celsius, 1), row.p.Text(units.BarGauge, 2), v.Text(units.VolumesCO2, 3))
@@ -125,7 +126,8 @@ func regulatorForTheKeg() Problem {
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
 			w.Step("%s are %s.", c.Text(units.GramCO2PerLitre, 1), carbonation.RealVolume.Volumes(c).Text(units.VolumesCO2, 2))
 			w.Step("The drink needs %s over it.", p.Text(units.Kilopascal, 1))
-			w.Step("At sea level the gauge would show %s, in the hall %s: the same drink.", units.Atmosphere{}.Gauge(p).Text(units.PSIGauge, 1), hall.Gauge(p).Text(units.PSIGauge, 1))
+			w.Step("At sea level the gauge would show %s, in the hall %s: the same drink.", units.Atmosphere{}.Gauge(p).Text(units.PSIGauge, 1),
+				hall.Gauge(p).Text(units.PSIGauge, 1))
 			w.Answer("absolute", p.In(units.Kilopascal), 1, "kPa", 210.5, 1.5)
 			w.Answer("gauge in the hall", hall.Gauge(p).In(units.PSIGauge), 1, "psi", 16.9, 0.2)
 			w.Caution(carbonation.PressureVessel.Text())
@@ -144,8 +146,10 @@ func howColdMustItBe() Problem {
 		Work: func(w *Working) {
 			p := must(units.Atmosphere{}.Absolute(units.BarGauge.Of(1)))
 			t := must(carbonation.Liquid{}.Temperature(units.GramCO2PerLitre.Of(5), p))
-			w.Step("Over the water stand %s, of which the water's own vapour takes %s at 5 °C.", p.Text(units.Kilopascal, 2), must(carbonation.WaterVapourPressure(units.Celsius.Of(5))).Text(units.Kilopascal, 2))
-			w.Step("At 5 °C it would hold %s, at 10 °C %s; solved for the temperature: %s.", must(carbonation.Liquid{}.Content(p, units.Celsius.Of(5))).Text(units.GramCO2PerLitre, 2),
+			w.Step("Over the water stand %s, of which the water's own vapour takes %s at 5 °C.", p.Text(units.Kilopascal, 2),
+				must(carbonation.WaterVapourPressure(units.Celsius.Of(5))).Text(units.Kilopascal, 2))
+			w.Step("At 5 °C it would hold %s, at 10 °C %s; solved for the temperature: %s.",
+				must(carbonation.Liquid{}.Content(p, units.Celsius.Of(5))).Text(units.GramCO2PerLitre, 2),
 				must(carbonation.Liquid{}.Content(p, units.Celsius.Of(10))).Text(units.GramCO2PerLitre, 2), t.Text(units.Celsius, 2))
 			w.Answer("temperature", t.In(units.Celsius), 1, "°C", 7.7, 0.2)
 		},

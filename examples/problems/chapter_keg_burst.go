@@ -24,7 +24,8 @@ func burstOfPressure() Problem {
 			"For 5.0 g/L: 5.0/2.8227/0.9887/0.9989 = 1.7936 atm = 181.74 kPa, with the vapour less 101.33: 81.3 kPa gauge."},
 		Work: func(w *Working) {
 			rate := must(carbonation.NewCarbonationRate(0.0125))
-			b := must(carbonation.PlanBurst(still(), units.GramCO2PerLitre.Of(1.6), units.GramCO2PerLitre.Of(5), units.PSIGauge.Of(30), units.GaugePressure{}, rate, units.Celsius.Of(5), units.Atmosphere{}))
+			b := must(carbonation.PlanBurst(still(), units.GramCO2PerLitre.Of(1.6), units.GramCO2PerLitre.Of(5), units.PSIGauge.Of(30),
+				units.GaugePressure{}, rate, units.Celsius.Of(5), units.Atmosphere{}))
 			w.Step("An hour late it has %s; forgotten, %s.", b.HourLate.Text(units.GramCO2PerLitre, 2), b.Forgotten.Text(units.GramCO2PerLitre, 2))
 			w.Step("At the target's own pressure it would near 5.0 g/L for weeks and never be there.")
 			w.Answer("stop after", b.Stop.Hours(), 1, "h", 55.77, 0.1)
@@ -49,11 +50,13 @@ func twoKegsOneRegulator() Problem {
 			air := units.Atmosphere{}
 			set := air.Gauge(must(l.Pressure(rest, cold)))
 			keg := func(rate float64, target units.CarbonDioxideContent) carbonation.Keg {
-				return carbonation.Keg{Liquid: l, Temperature: cold, Content: units.GramCO2PerLitre.Of(1.6), Target: target, Rate: must(carbonation.NewCarbonationRate(rate))}
+				return carbonation.Keg{Liquid: l, Temperature: cold, Content: units.GramCO2PerLitre.Of(1.6), Target: target,
+					Rate: must(carbonation.NewCarbonationRate(rate))}
 			}
 			after := must(carbonation.OnRegulator([]carbonation.Keg{keg(0.0125, rest), keg(0.02, units.GramCO2PerLitre.Of(4))}, set, 7*24*time.Hour, air))
 			w.Step("The regulator stands at %s; the second keg would hold its own target at %s.", set.Text(units.BarGauge, 2), after[1].Needs.Text(units.BarGauge, 2))
-			w.Step("One pressure holds one content: after the week the second is %s over what it wants.", after[1].Content.Minus(units.GramCO2PerLitre.Of(4)).Text(units.GramCO2PerLitre, 2))
+			w.Step("One pressure holds one content: after the week the second is %s over what it wants.",
+				after[1].Content.Minus(units.GramCO2PerLitre.Of(4)).Text(units.GramCO2PerLitre, 2))
 			w.Answer("left alone, after a week", after[0].Content.In(units.GramCO2PerLitre), 3, "g/L", 4.584, 0.001)
 			w.Answer("rocked, after a week", after[1].Content.In(units.GramCO2PerLitre), 3, "g/L", 4.882, 0.001)
 			w.Answer("rocked, at its target after", after[1].Reaches.Hours(), 2, "h", 61.19, 0.01)

@@ -63,7 +63,8 @@ func mashByCalcium() Problem {
 				name  string
 				at    units.MassConcentration
 				print float64
-			}{{"at 100 mg/L", units.MilligramPerLitre.Of(100), 5.48}, {"at 200 mg/L", units.MilligramPerLitre.Of(200), 5.39}, {"at 300 mg/L", units.MilligramPerLitre.Of(300), 5.28}} {
+			}{{"at 100 mg/L", units.MilligramPerLitre.Of(100), 5.48}, {"at 200 mg/L", units.MilligramPerLitre.Of(200), 5.39},
+				{"at 300 mg/L", units.MilligramPerLitre.Of(300), 5.28}} {
 				m := mash.Mash{Malts: []mash.Malt{measuredMalt(units.Kilogram.Of(1), 5.74, 30)}, Volume: units.Litre.Of(3)}
 				m.Water = must(water.NewProfile(units.Celsius.Of(20), units.CalciumCarbonate{}, water.Calcium.At(r.at)))
 				e := must(m.PH())
@@ -159,7 +160,8 @@ func wineByAnalysis() Problem {
 					Ions: []water.Content{
 						// The anion weighs 148.07 of tartaric acid's 150.09 g/mol, 132.07 of malic acid's 134.09.
 						mg(water.Tartrate, units.GramPerLitre.Of(1.59*148.07/150.09)), mg(water.Malate, units.GramPerLitre.Of(1.95*132.07/134.09)),
-						mg(water.Potassium, units.MilligramPerLitre.Of(985)), mg(water.Calcium, units.MilligramPerLitre.Of(47)), mg(water.Magnesium, units.MilligramPerLitre.Of(113)),
+						mg(water.Potassium, units.MilligramPerLitre.Of(985)), mg(water.Calcium, units.MilligramPerLitre.Of(47)),
+						mg(water.Magnesium, units.MilligramPerLitre.Of(113)),
 						mg(water.Phosphate, units.MilligramPerLitre.Of(580)), mg(water.Chloride, units.MilligramPerLitre.Of(49)), mg(water.Sulfate, r.sulfate),
 					},
 					Acidity:   units.MilligramPerLitre.Of(74.9 * 75.043), // as tartaric acid
@@ -182,7 +184,8 @@ func appleByAcidity() Problem {
 			"does not, and 0.45 is allowed."},
 		Work: func(w *Working) {
 			e := must(juice.FromApple.FromAcidity(units.GramPerLitre.Of(1.7), water.MalicAcid.TitratedTo(8.2)))
-			w.Step("An apple brings malic acid, and as much potassium as the mean of apples: %s of its acid is there as salt.", e.Drink.StrongIons().Text(units.MilliequivalentPerLitre, 0))
+			w.Step("An apple brings malic acid, and as much potassium as the mean of apples: %s of its acid is there as salt.",
+				e.Drink.StrongIons().Text(units.MilliequivalentPerLitre, 0))
 			w.Step("The band is %.1f to %.1f, and this juice lies below it: it holds less potassium than most. From the acidity alone nobody can tell; a pH "+
 				"meter can.", e.Low, e.High)
 			w.Answer("pH", e.PH, 2, "", 4.03, 0.45)
@@ -192,7 +195,8 @@ func appleByAcidity() Problem {
 
 // cider is a juice after its ferment, its acid still sharp.
 func cider() juice.Drink {
-	r := juice.Reading{PH: 3.4, Acidity: units.GramPerLitre.Of(6), Titration: water.MalicAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(6)}
+	r := juice.Reading{PH: 3.4, Acidity: units.GramPerLitre.Of(6), Titration: water.MalicAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20),
+		Strength: units.PercentVolume.Of(6)}
 	return must(r.Drink(juice.FromApple.Acids()))
 }
 
@@ -226,11 +230,13 @@ func tartarTakesTheRest() Problem {
 		Source: Source{ByHand, "The rule of 0.9 g/L for 1 g/L was read in a book on wine (2007). 0.9/100.114 is 8.99 mEq/L; 1.0 g/L as tartaric is " +
 			"1000/75.043 = 13.33 mEq/L. Each mmol of cream of tartar, 188.18 mg, takes one proton: 4.34 mmol, 0.816 g/L."},
 		Work: func(w *Working) {
-			r := juice.Reading{PH: 3.1, Acidity: units.GramPerLitre.Of(9), Titration: water.TartaricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(11)}
+			r := juice.Reading{PH: 3.1, Acidity: units.GramPerLitre.Of(9), Titration: water.TartaricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20),
+				Strength: units.PercentVolume.Of(11)}
 			wine := must(r.Drink(juice.FromGrape.Acids()))
 			dosed := must(wine.AddSalt(material.PotassiumBicarbonate(), units.GramPerLitre.Of(0.9)))
 			w.Step("The bicarbonate alone: pH %.2f to %.2f, acidity %s to %s.", wine.PH(), dosed.PH(),
-				acidityOf(wine, water.TartaricAcid.TitratedTo(8.2)).Text(units.GramPerLitre, 2), acidityOf(dosed, water.TartaricAcid.TitratedTo(8.2)).Text(units.GramPerLitre, 2))
+				acidityOf(wine, water.TartaricAcid.TitratedTo(8.2)).Text(units.GramPerLitre, 2),
+				acidityOf(dosed, water.TartaricAcid.TitratedTo(8.2)).Text(units.GramPerLitre, 2))
 			low, high := 0.0, 2.0 // g/L
 			for range 40 {
 				mid := (low + high) / 2
@@ -241,7 +247,8 @@ func tartarTakesTheRest() Problem {
 				}
 			}
 			settled := must(dosed.Settled(must(units.GramPerLitre.Try(low))))
-			w.Step("When %.2f g/L has settled the acidity is %s, and the pH %.2f.", low, acidityOf(settled, water.TartaricAcid.TitratedTo(8.2)).Text(units.GramPerLitre, 2), settled.PH())
+			w.Step("When %.2f g/L has settled the acidity is %s, and the pH %.2f.", low,
+				acidityOf(settled, water.TartaricAcid.TitratedTo(8.2)).Text(units.GramPerLitre, 2), settled.PH())
 			w.Caution(juice.Settles.Text(), juice.Law.Text())
 			w.Answer("cream of tartar", low, 3, "g/L", 0.816, 0.01)
 		},
@@ -277,10 +284,12 @@ func sulfiteAfterAcid() Problem {
 		Given:  []string{"half tartaric, half malic acid; acidity to pH 7.0 (OIV)"},
 		Source: Source{Read, "OIV-MA-AS323-04C, table 1: pKT 1.997 at 10 % vol and 20 °C, 1/(1 + 10^(3.2 − 1.997)) = 5.8966 %."},
 		Work: func(w *Working) {
-			r := juice.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(5.5), Titration: water.TartaricAcid.TitratedTo(7), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(10)}
+			r := juice.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(5.5), Titration: water.TartaricAcid.TitratedTo(7), Temperature: units.Celsius.Of(20),
+				Strength: units.PercentVolume.Of(10)}
 			wine := must(r.Drink(juice.FromGrape.Acids()))
 			t := must(wine.WithAcid(water.TartaricAcid, juice.ToPH(3.2)))
-			w.Step("It takes %s of tartaric acid, if none of it settles; the acidity goes to %s.", t.PerLitre.Text(units.GramPerLitre, 1), acidityOf(t.After, water.TartaricAcid.TitratedTo(7)).Text(units.GramPerLitre, 1))
+			w.Step("It takes %s of tartaric acid, if none of it settles; the acidity goes to %s.", t.PerLitre.Text(units.GramPerLitre, 1),
+				acidityOf(t.After, water.TartaricAcid.TitratedTo(7)).Text(units.GramPerLitre, 1))
 			share := func(d juice.Drink) units.Share {
 				return must(finish.MolecularShareOIV(d.PH(), d.Strength(), units.Celsius.Of(20)))
 			}

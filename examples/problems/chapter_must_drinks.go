@@ -17,11 +17,14 @@ func raspberryAndLime() Problem {
 		Ask: "A dry sparkler of 4.6 % vol (pH 3.60, 1.8 g/L of acidity as citric acid, all of it succinic acid of the yeast) is flavoured with raspberry and " +
 			"lime. The trial tasted right at 4.0 g/L. How much citric acid, how much malic in its place, and what become pH, sulfite and sorbate?",
 		Given: []string{"acidity to pH 8.2, as citric acid", "0.8 mg/L of molecular SO2"},
-		Source: Source{ByHand, "Citric acid counts whole: 4.0 − 1.8 = 2.20 g/L; malic has 67.04 g/Eq for 64.04, 2.30 g/L. 15.3 mmol/L of succinic acid with 2.56 mEq/L of " +
+		Source: Source{ByHand, "Citric acid counts whole: 4.0 − 1.8 = 2.20 g/L; malic has 67.04 g/Eq for 64.04, 2.30 g/L. 15.3 mmol/L " +
+			"of succinic acid with 2.56 mEq/L of " +
 			"cations make the 1.8 g/L; beside 11.45 mmol/L of citric acid (pK 3.21, 4.83, 6.45 at 20 °C and 4.6 % vol, Davies) their charge is 2.56 mEq/L and " +
-			"1.6 of H+ at pH 2.825; with malic acid (3.53, 5.16) at 2.881. Free SO2 before 0.8 × (1 + 10^(3.60 − 1.81)) = 50.1 mg/L, after 0.8 × (1 + 10^1.015) = 9.1."},
+			"1.6 of H+ at pH 2.825; with malic acid (3.53, 5.16) at 2.881. Free SO2 before 0.8 × (1 + 10^(3.60 − 1.81)) = 50.1 mg/L, " +
+			"after 0.8 × (1 + 10^1.015) = 9.1."},
 		Work: func(w *Working) {
-			r := juice.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(1.8), Titration: water.CitricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(4.6)}
+			r := juice.Reading{PH: 3.6, Acidity: units.GramPerLitre.Of(1.8), Titration: water.CitricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20),
+				Strength: units.PercentVolume.Of(4.6)}
 			base := must(r.Drink(juice.AcidShares{water.Succinate.At(units.GramPerLitre.Of(1))}))
 			aim := juice.ToAcidity(units.GramPerLitre.Of(4), water.CitricAcid.TitratedTo(8.2))
 			citric, malic := must(base.WithAcid(water.CitricAcid, aim)), must(base.WithAcid(water.MalicAcid, aim))
@@ -31,7 +34,8 @@ func raspberryAndLime() Problem {
 			}
 			w.Step("A drink of sugar holds few salts (%s), so that acid for taste takes its pH far down.", base.StrongIons().Text(units.MilliequivalentPerLitre, 1))
 			w.Step("Malic acid: %s, pH %.2f. It tastes longer, and leaves no citric acid to bacteria.", malic.PerLitre.Text(units.GramPerLitre, 2), malic.After.PH())
-			w.Step("Of the sorbate %s acts now, %s before.", must(finish.Undissociated(citric.After.PH())).Text(units.Percent, 0), must(finish.Undissociated(base.PH())).Text(units.Percent, 0))
+			w.Step("Of the sorbate %s acts now, %s before.", must(finish.Undissociated(citric.After.PH())).Text(units.Percent, 0),
+				must(finish.Undissociated(base.PH())).Text(units.Percent, 0))
 			for _, c := range citric.Cautions {
 				w.Caution(c.Text())
 			}
@@ -49,15 +53,18 @@ func honeyHoldsItsAcidBack() Problem {
 		Title: "Honey and its gluconic acid",
 		Ask:   "10 g of a usual honey in 75 mL of water show pH 3.91 and 29.12 mEq/kg of acidity, free and as lactone. How much gluconic acid is in a kilogram?",
 		Given: []string{"lactone and acid at rest: log K −0.81", "no acid but gluconic"},
-		Source: Source{ByHand, "White et al. 1962, 490 honeys: pH 3.91, total acidity 29.12 mEq/kg (as a page quotes it). In 82.0 mL are 10 g. Free H+ (γ 0.935) is 1.08 mEq/kg, " +
-			"2.9 mmol/kg of phosphate take 2.8 mEq: 25.2 are gluconic acid and its lactone, of pK 3.92 (Zubiaur et al. 1998), with the lactone (0.155 of the acid) 3.98; at pH 3.91 that is " +
+		Source: Source{ByHand, "White et al. 1962, 490 honeys: pH 3.91, total acidity 29.12 mEq/kg (as a page quotes it). In 82.0 mL are " +
+			"10 g. Free H+ (γ 0.935) is 1.08 mEq/kg, " +
+			"2.9 mmol/kg of phosphate take 2.8 mEq: 25.2 are gluconic acid and its lactone, of pK 3.92 (Zubiaur et al. 1998), with the " +
+			"lactone (0.155 of the acid) 3.98; at pH 3.91 that is " +
 			"0.525 of all: 48.0 mmol/kg of 196.16 g/mol, 9.4 g/kg. Mato et al. 1997 found 3.91 to 11.71 g/kg in 20 honeys of Galicia, 7.37 on the mean (read)."},
 		Work: func(w *Working) {
 			u := must(juice.FromHoney.Usual())
 			b := must(juice.FromHoney.Brings(u.Extract, distilledWash(), juice.Reading{}))
 			const kilograms = 0.010 / (0.075 + 0.010/1.42) // in a litre
 			gluconic := b.Drink.Water().Ion(water.Gluconate).In(units.GramPerLitre) * 196.155 / 195.147 / kilograms
-			w.Step("%s of solids; half of the acid is there as salt, of potassium above all: %s in a litre.", u.Extract.Text(units.GramPerLitre, 0), b.Drink.StrongIons().Text(units.MilliequivalentPerLitre, 1))
+			w.Step("%s of solids; half of the acid is there as salt, of potassium above all: %s in a litre.", u.Extract.Text(units.GramPerLitre, 0),
+				b.Drink.StrongIons().Text(units.MilliequivalentPerLitre, 1))
 			w.Step("So little buffers a mead: %s at its pH, where a must of grapes has about 50.", b.Drink.BufferCapacity().Text(units.MilliequivalentPerLitre, 1))
 			w.Answer("gluconic acid", gluconic, 1, "g/kg", 9.4, 0.1)
 		},

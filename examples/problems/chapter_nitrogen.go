@@ -51,7 +51,8 @@ func limitsInLaw() Problem {
 				scope         law.Scope
 				print, within float64 // g/L
 				places        int
-			}{{must(law.ParseSubstance("thiamine hydrochloride")), law.Wine, 0.0006, 0.00005, 4}, {must(law.ParseSubstance("citric acid")), law.Wine, 0.7, 0.05, 1}, {law.AmmoniumPhosphate, law.DistillingMaterial, 1.2, 0.05, 1}} {
+			}{{must(law.ParseSubstance("thiamine hydrochloride")), law.Wine, 0.0006, 0.00005, 4},
+				{must(law.ParseSubstance("citric acid")), law.Wine, 0.7, 0.05, 1}, {law.AmmoniumPhosphate, law.DistillingMaterial, 1.2, 0.05, 1}} {
 				l := must(law.Limits(law.US, row.s, row.scope))[0]
 				n, unit := l.Amount()
 				w.Step("%s in %s: %s %s = %s g/L (%s).", row.s, row.scope, n, unit, l.GramsPerLitre(6), l.Article)
@@ -186,7 +187,8 @@ func cheapestFeed() Problem {
 			}
 			f := must(nutrient.CheapestFeed(nutrient.Wants{Nitrogen: need}, v, law.US, offers...))
 			one := must(nutrient.CheapestFeed(nutrient.Wants{Nitrogen: need}, v, law.US, offers[0]))
-			w.Step("The limit binds: %s of phosphates in 60 L. The dearer salt takes part, as it holds more nitrogen.", f.Doses[0].Mass.Plus(f.Doses[1].Mass).Text(units.Gram, 2))
+			w.Step("The limit binds: %s of phosphates in 60 L. The dearer salt takes part, as it holds more nitrogen.",
+				f.Doses[0].Mass.Plus(f.Doses[1].Mass).Text(units.Gram, 2))
 			w.Step("Cost %.3f; with %s of %s alone %.3f.", cost(f), one.Doses[0].Mass.Text(units.Gram, 2), one.Doses[0].Material, cost(one))
 			w.Answer("diammonium phosphate", f.Doses[0].Mass.In(units.Gram), 2, "g", 22.09, 0.01)
 			w.Answer("monoammonium phosphate", f.Doses[1].Mass.In(units.Gram), 2, "g", 35.43, 0.01)

@@ -31,7 +31,8 @@ func pasteurisationUnits() Problem {
 			old := must(carbonation.DelVecchio().Rate(units.Celsius.Of(62)))
 			new := must(carbonation.Handbook().Rate(units.Celsius.Of(62)))
 			w.Step("%s: %.4f a minute; %s: %.4f.", carbonation.DelVecchio(), old, carbonation.Handbook(), new)
-			w.Step("At 72 °C they are %.1f and %.1f: %.0f %% apart.", must(carbonation.DelVecchio().Rate(units.Celsius.Of(72))), must(carbonation.Handbook().Rate(units.Celsius.Of(72))),
+			w.Step("At 72 °C they are %.1f and %.1f: %.0f %% apart.", must(carbonation.DelVecchio().Rate(units.Celsius.Of(72))),
+				must(carbonation.Handbook().Rate(units.Celsius.Of(72))),
 				100*(must(carbonation.DelVecchio().Rate(units.Celsius.Of(72)))/must(carbonation.Handbook().Rate(units.Celsius.Of(72)))-1))
 			w.Answer("form of 1951", 10*old, 2, "PU", 19.40, 0.005)
 			w.Answer("handbooks", 10*new, 2, "PU", 19.31, 0.005)
@@ -50,7 +51,8 @@ func unitsOverALog() Problem {
 			log := []carbonation.LoggedTemperature{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 20 * time.Minute, Temperature: units.Celsius.Of(60)},
 				{At: 35 * time.Minute, Temperature: units.Celsius.Of(60)}, {At: 55 * time.Minute, Temperature: units.Celsius.Of(20)}}
 			p := must(carbonation.Handbook().Pasteurise(log, nil))
-			w.Step("On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is %.7f a minute, at 60 °C %.0f.", must(carbonation.Handbook().Rate(units.Celsius.Of(20))), must(carbonation.Handbook().Rate(units.Celsius.Of(60))))
+			w.Step("On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is %.7f a minute, at 60 °C %.0f.",
+				must(carbonation.Handbook().Rate(units.Celsius.Of(20))), must(carbonation.Handbook().Rate(units.Celsius.Of(60))))
 			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming, p.Holding, p.Cooling)
 			w.Answer("units", p.Units, 2, "PU", 18.04, 0.005)
 			w.Cautioned(p.Cautions)
@@ -91,10 +93,13 @@ func lengthOfLine() Problem {
 			water := must(gravity.NewSolution(units.Kilogram.Of(1), units.Mass{}, units.Mass{}))
 			line := carbonation.Line{Bore: must(units.Inch.Try(3.0 / 16))}
 			at := must(line.Balance(water, units.Celsius.Of(20), units.BarGauge.Of(1), must(units.LitrePerMinute.Find("US gal/min")).Of(1)))
-			w.Step("Speed %.3f m/s, Reynolds number %.0f, viscosity %.4f mPa·s.", at.MetresPerSecond, at.Reynolds, must(carbonation.Viscosity(water, units.Celsius.Of(20))))
-			w.Step("Fittings and the drink's own speed take %s, each metre %s (%.2f psi a foot).", at.Fittings.Text(units.KilopascalGauge, 2), at.PerMetre.Text(units.KilopascalGauge, 2),
+			w.Step("Speed %.3f m/s, Reynolds number %.0f, viscosity %.4f mPa·s.", at.MetresPerSecond, at.Reynolds,
+				must(carbonation.Viscosity(water, units.Celsius.Of(20))))
+			w.Step("Fittings and the drink's own speed take %s, each metre %s (%.2f psi a foot).", at.Fittings.Text(units.KilopascalGauge, 2),
+				at.PerMetre.Text(units.KilopascalGauge, 2),
 				at.PerMetre.In(units.PSIGauge)*must(units.Metre.Find("ft")).Of(1).In(units.Metre))
-			w.Step("The trade counts %.1f psi a foot for it, at any flow.", must(carbonation.PracticeResistance(line.Bore)).In(units.PSIGauge)*must(units.Metre.Find("ft")).Of(1).In(units.Metre))
+			w.Step("The trade counts %.1f psi a foot for it, at any flow.",
+				must(carbonation.PracticeResistance(line.Bore)).In(units.PSIGauge)*must(units.Metre.Find("ft")).Of(1).In(units.Metre))
 			w.Step("That is twice the friction of a smooth line: a figure of practice, whose flow and wall no source states. Cut the line long, try it, shorten it.")
 			w.Answer("length", at.Length.In(units.Metre), 2, "m", 2.650, 0.01)
 		},
@@ -144,7 +149,8 @@ func kegsFromACylinder() Problem {
 		Source: Source{ByHand, "Uptake 18.5 × 4.27 = 79.0 g. The empty keg holds 19 L of gas at 2.013 bar and 4 °C: 201,325 Pa × 0.019/(8.314463 × " +
 			"277.15) = 1.6600 mol, 73.1 g ideal; divided by Z = 0.987: 74.0 g. Together 153 g: 2268/153 = 14.8, so 14 whole kegs."},
 		Work: func(w *Working) {
-			k := carbonation.KegService{Volume: units.Litre.Of(19), Drink: units.Litre.Of(18.5), Temperature: units.Celsius.Of(4), Serving: units.BarGauge.Of(1), Carbonate: units.GramCO2PerLitre.Of(4.27)}
+			k := carbonation.KegService{Volume: units.Litre.Of(19), Drink: units.Litre.Of(18.5), Temperature: units.Celsius.Of(4),
+				Serving: units.BarGauge.Of(1), Carbonate: units.GramCO2PerLitre.Of(4.27)}
 			use := must(k.Kegs(units.Gram.Of(2268), units.Atmosphere{}))
 			w.Step("For each keg: carbonating %s, serving %s.", use.Carbonate.Text(units.Gram, 1), use.Serve.Text(units.Gram, 1))
 			w.Step("After the last whole keg %s are left.", use.Left.Text(units.Gram, 0))
@@ -164,7 +170,9 @@ func chargeInACellar() Problem {
 			"there, 420 × 0.9589 = 403, 41,505 ppm. Above 40,000 ppm life is in immediate danger (NIOSH 1994, read)."},
 		Work: func(w *Working) {
 			r := must(carbonation.Released(units.Kilogram.Of(2.268), units.CubicMetre.Of(30), units.Celsius.Of(20), units.PartPerMillion.Of(420), units.Atmosphere{}))
-			w.Step("A kilogram fills %s at this temperature.", must(carbonation.Released(units.Kilogram.Of(1), units.CubicMetre.Of(30), units.Celsius.Of(20), units.PartPerMillion.Of(420), units.Atmosphere{})).Gas.Text(units.CubicMetre, 4))
+			w.Step("A kilogram fills %s at this temperature.",
+				must(carbonation.Released(units.Kilogram.Of(1), units.CubicMetre.Of(30), units.Celsius.Of(20), units.PartPerMillion.Of(420),
+					units.Atmosphere{})).Gas.Text(units.CubicMetre, 4))
 			w.Step("%s of gas, mixed into the room; oxygen falls to %s.", r.Gas.Text(units.CubicMetre, 3), r.Oxygen.Text(units.Percent, 1))
 			w.Answer("CO2", r.Level.In(units.PartPerMillion), 0, "ppm", 41505, 5)
 			w.Cautioned(r.Cautions)
@@ -199,7 +207,8 @@ func airingTheCellar() Problem {
 		Source: Source{ByHand, "50 g/h × 0.5437 L/g = 27.19 L/h. 0.02719 m³/h / (4580/1,000,000) = 5.936 m³/h, 0.198 air changes an hour. Without fresh " +
 			"air 30 × 0.00458/0.02719 = 5.05 h."},
 		Work: func(w *Working) {
-			v := must(carbonation.Ventilate(units.Gram.Of(50), units.CubicMetre.Of(30), units.Celsius.Of(20), units.PartPerMillion.Of(5000), units.PartPerMillion.Of(420), units.Atmosphere{}))
+			v := must(carbonation.Ventilate(units.Gram.Of(50), units.CubicMetre.Of(30), units.Celsius.Of(20), units.PartPerMillion.Of(5000),
+				units.PartPerMillion.Of(420), units.Atmosphere{}))
 			w.Step("The gas comes at %s.", v.Gas.Text(units.LitrePerHour, 2))
 			w.Step("Closed up, the limit is reached after %.1f h and danger of life after %.0f h.", v.Reached.Hours(), v.Dangerous.Hours())
 			w.Answer("fresh air", v.FreshAir.In(units.CubicMetrePerHour), 2, "m³/h", 5.936, 0.01)
@@ -224,12 +233,15 @@ func peakOverALog() Problem {
 		Work: func(w *Working) {
 			s, _ := sparkler()
 			bottle := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(10)}
-			pack := must(bottle.Close(s, carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18), Content: units.GramCO2PerLitre.Of(5.5), AirRemoved: units.Percent.Of(100)}, units.Atmosphere{}))
-			log := []carbonation.LoggedTemperature{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 15 * time.Minute, Temperature: units.Celsius.Of(55)}, {At: 25 * time.Minute, Temperature: units.Celsius.Of(62)},
+			pack := must(bottle.Close(s, carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18),
+				Content: units.GramCO2PerLitre.Of(5.5), AirRemoved: units.Percent.Of(100)}, units.Atmosphere{}))
+			log := []carbonation.LoggedTemperature{{At: 0, Temperature: units.Celsius.Of(20)}, {At: 15 * time.Minute, Temperature: units.Celsius.Of(55)},
+				{At: 25 * time.Minute, Temperature: units.Celsius.Of(62)},
 				{At: 40 * time.Minute, Temperature: units.Celsius.Of(62)}, {At: 55 * time.Minute, Temperature: units.Celsius.Of(25)}}
 			p := must(carbonation.Handbook().Pasteurise(log, &pack))
 			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming, p.Holding, p.Cooling)
-			w.Step("At %s: CO2 %s, vapours %s, head-space %s, %s.", p.Highest.Text(units.Celsius, 0), p.Peak.CO2.Text(units.Bar, 2), p.Peak.Vapours.Text(units.Bar, 2), p.Peak.Headspace.Text(units.Millilitre, 1), p.Peak.Verdict)
+			w.Step("At %s: CO2 %s, vapours %s, head-space %s, %s.", p.Highest.Text(units.Celsius, 0), p.Peak.CO2.Text(units.Bar, 2),
+				p.Peak.Vapours.Text(units.Bar, 2), p.Peak.Headspace.Text(units.Millilitre, 1), p.Peak.Verdict)
 			w.Answer("units", p.Units, 2, "PU", 39.14, 0.005)
 			w.Answer("highest gauge", p.Peak.Gauge.In(units.BarGauge), 1, "bar", 7.4, 0.2)
 			w.Cautioned(p.Cautions)

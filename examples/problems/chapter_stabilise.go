@@ -48,7 +48,8 @@ func sulfiteInWine() Problem {
 			share := must(finish.MolecularShareOIV(3.2, units.PercentVolume.Of(10), units.Celsius.Of(20)))
 			pk := must(finish.SulfurDioxidePK(units.PercentVolume.Of(7.5), units.Celsius.Of(25)))
 			w.Step("pK at 10 %% vol and 20 °C: %.3f; ethanol raises it.", must(finish.SulfurDioxidePK(units.PercentVolume.Of(10), units.Celsius.Of(20))))
-			w.Step("The cellar's rule (pK 1.81 whatever the strength) has %s: it asks for a larger dose.", must(finish.MolecularSharePractice(3.2)).Text(units.Percent, 2))
+			w.Step("The cellar's rule (pK 1.81 whatever the strength) has %s: it asks for a larger dose.",
+				must(finish.MolecularSharePractice(3.2)).Text(units.Percent, 2))
 			w.Answer("molecular", share.In(units.Percent), 3, "%", 5.897, 0.002)
 			w.Answer("pK at 7.5 % vol", pk, 3, "", 2.148, 0.0005)
 		},
@@ -62,7 +63,8 @@ func metabisulfiteForABatch() Problem {
 		Given:  []string{"60 L, 30 mg/L", "K2S2O5"},
 		Source: Source{ByHand, "2 × 64.058/222.31 = 57.63 % SO2: 1.800 g / 0.5763 = 3.123 g."},
 		Work: func(w *Working) {
-			d := must(finish.SulfiteFor(material.PotassiumMetabisulfite(), units.MilligramPerLitre.Of(30), units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(60), law.US))
+			d := must(finish.SulfiteFor(material.PotassiumMetabisulfite(), units.MilligramPerLitre.Of(30), units.MassConcentration{},
+				units.MassConcentration{}, units.Litre.Of(60), law.US))
 			w.Step("The salt is %s SO2 when fresh.", material.PotassiumMetabisulfite().Composition().SulfurDioxide.Text(units.Percent, 2))
 			w.Step("The law's figure is for wine: %s. For a drink from a sugar wash none was read.", d.Limits[0])
 			w.Answer("salt", d.Mass.In(units.Gram), 2, "g", 3.123, 0.005)
@@ -121,9 +123,11 @@ func sweetWithoutSugar() Problem {
 		Work: func(w *Working) {
 			s := must(finish.ParseSweetener("sucralose"))
 			d := must(finish.SweetenLike(s, units.GramPerLitre.Of(20), units.Litre.Of(60), law.EU))
-			w.Step("From %s to %s by the spread of its sweetness; yeast leaves it.", d.Concentration.Low.Text(units.MilligramPerLitre, 0), d.Concentration.High.Text(units.MilligramPerLitre, 0))
+			w.Step("From %s to %s by the spread of its sweetness; yeast leaves it.", d.Concentration.Low.Text(units.MilligramPerLitre, 0),
+				d.Concentration.High.Text(units.MilligramPerLitre, 0))
 			l := must(law.Limits(law.EU, must(law.ParseSubstance("sucralose")), law.CiderAndPerry))[0]
-			w.Step("%s. %s.", l, map[bool]string{true: "The spread of its sweetness stays under it", false: "The spread of its sweetness passes it"}[l.Allows(d.Concentration.High)])
+			w.Step("%s. %s.", l, map[bool]string{true: "The spread of its sweetness stays under it",
+				false: "The spread of its sweetness passes it"}[l.Allows(d.Concentration.High)])
 			w.Answer("concentration", d.Concentration.Value.In(units.MilligramPerLitre), 2, "mg/L", 30.77, 0.01)
 			w.Answer("for 60 L", d.Mass.In(units.Gram), 3, "g", 1.846, 0.001)
 			w.Caution(law.CheckTheLaw.Text())

@@ -52,7 +52,8 @@ func dextroseInstead() Problem {
 			f := material.DextroseMonohydrate()
 			b := must(sugar.ForStrength(f, units.PercentVolume.Of(4.6), units.Litre.Of(60)))
 			p := must(sugar.Of(f).Of(b.Fermentable))
-			w.Step("%s, of which %s are crystal water and %s sugar.", b.Fermentable.Text(units.Kilogram, 3), p.Water.Text(units.Kilogram, 3), p.Sugar.Text(units.Kilogram, 3))
+			w.Step("%s, of which %s are crystal water and %s sugar.", b.Fermentable.Text(units.Kilogram, 3), p.Water.Text(units.Kilogram, 3),
+				p.Sugar.Text(units.Kilogram, 3))
 			w.Step("It starts at %s, lower than table sugar would for so much ethanol.", b.Start.Gravity().Text(4))
 			w.Answer("dextrose monohydrate", b.Fermentable.In(units.Kilogram), 3, "kg", 5.110, 0.001)
 		},
@@ -71,7 +72,8 @@ func honeyForMead() Problem {
 			f := material.Honey()
 			p := must(sugar.Of(f).Of(units.Kilogram.Of(1)))
 			w.Step("Water %s, sugar that yeast takes up %s, other solids %s.", p.Water.Text(units.Gram, 1), p.Sugar.Text(units.Gram, 1), p.Residue.Text(units.Gram, 1))
-			w.Step("%s of the solids ferment; known within %s (one standard uncertainty).", sugar.Of(f).Fermentability().Text(units.Percent, 1), f.Spread().Text(units.Percent, 1))
+			w.Step("%s of the solids ferment; known within %s (one standard uncertainty).", sugar.Of(f).Fermentability().Text(units.Percent, 1),
+				f.Spread().Text(units.Percent, 1))
 			mead := must(sugar.ForStrength(f, units.PercentVolume.Of(12), units.Litre.Of(20)))
 			w.Step("20 L of mead at 12 %% vol take %s of it.", mead.Fermentable.Text(units.Kilogram, 2))
 			w.Answer("water", p.Water.In(units.Gram), 0, "g", 172, 0.5)
@@ -116,7 +118,8 @@ func juiceToCider() Problem {
 			juice := must(sugar.Of(f).AddTo(gravity.Solution{}, units.Kilogram.Of(20)))
 			cider, made, err := juice.Dry(sugar.Of(f).Yield())
 			must(cider, err)
-			w.Step("It starts at %s and ends at %s with %s of ethanol; %s of CO2 went.", juice.Gravity().Text(4), cider.Gravity().Text(4), made.Ethanol.Text(units.Gram, 1), made.CO2.Text(units.Kilogram, 3))
+			w.Step("It starts at %s and ends at %s with %s of ethanol; %s of CO2 went.", juice.Gravity().Text(4), cider.Gravity().Text(4),
+				made.Ethanol.Text(units.Gram, 1), made.CO2.Text(units.Kilogram, 3))
 			w.Answer("ethanol", made.Ethanol.In(units.Gram), 0, "g", 1012.9, 1)
 			w.Answer("strength", cider.ByVolume().In(units.PercentVolume), 2, "% vol", 6.743, 0.01)
 		},
@@ -135,8 +138,10 @@ func strongerThenWeaker() Problem {
 			base, let, err := finish.StrongBrew(wash, units.PercentVolume.Of(9), units.PercentVolume.Of(4.6), units.Litre.Of(60))
 			must(base, err)
 			v := base.Finish.VolumeAt20()
-			w.Step("%s of sugar for %s of base of %s.", base.Fermentable.Text(units.Kilogram, 3), v.Text(units.Litre, 2), base.Finish.ByVolume().Text(units.PercentVolume, 2))
-			w.Step("%s of water bring it to %s, %s.", let.Water.Text(units.Kilogram, 2), let.Liquid.VolumeAt20().Text(units.Litre, 2), let.Liquid.ByVolume().Text(units.PercentVolume, 2))
+			w.Step("%s of sugar for %s of base of %s.", base.Fermentable.Text(units.Kilogram, 3), v.Text(units.Litre, 2),
+				base.Finish.ByVolume().Text(units.PercentVolume, 2))
+			w.Step("%s of water bring it to %s, %s.", let.Water.Text(units.Kilogram, 2), let.Liquid.VolumeAt20().Text(units.Litre, 2),
+				let.Liquid.ByVolume().Text(units.PercentVolume, 2))
 			w.Answer("base", v.In(units.Litre), 2, "L", 30.67, 0.01)
 			w.Answer("water", let.Water.In(units.Kilogram), 1, "kg", 29.25, 0.1)
 		},
@@ -153,7 +158,8 @@ func priceOfAlcohol() Problem {
 			kilo := must(units.ParseExact[units.Mass]("1 kg"))
 			a := must(sugar.CostPerGramEthanol(material.WhiteSugar(), decimal.RequireFromString("1.35"), kilo))
 			b := must(sugar.CostPerGramEthanol(material.DextroseMonohydrate(), decimal.RequireFromString("2.40"), kilo))
-			w.Step("A kilogram of white sugar gives %.1f g of ethanol, of dextrose monohydrate %.1f g.", 1000*sugar.Of(material.WhiteSugar()).Solids().In(units.Fraction)*sugar.Of(material.WhiteSugar()).Yield().Ethanol().In(units.Fraction),
+			w.Step("A kilogram of white sugar gives %.1f g of ethanol, of dextrose monohydrate %.1f g.",
+				1000*sugar.Of(material.WhiteSugar()).Solids().In(units.Fraction)*sugar.Of(material.WhiteSugar()).Yield().Ethanol().In(units.Fraction),
 				1000*sugar.Of(material.DextroseMonohydrate()).Solids().In(units.Fraction)*sugar.Of(material.DextroseMonohydrate()).Yield().Ethanol().In(units.Fraction))
 			w.Step("A gram of ethanol costs %s from white sugar and %s from dextrose monohydrate.", a, b)
 			w.Answer("white sugar, a thousand grams", 1000*a.InexactFloat64(), 3, "", 2.736, 0.001)

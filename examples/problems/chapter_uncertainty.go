@@ -13,7 +13,8 @@ func uncertaintyChapter() Chapter {
 		Title: "21 Measuring, and how sure one is",
 		Intro: "A reading is a value with an uncertainty. That of a result follows from those of its readings, and shows which instrument to improve.",
 		Problems: []Problem{
-			aScaleIsRead(), threeWeighings(), distilled(), boiledOff(), strengthWithDoubt(), doubtsInSquares(), twoWitnesses(), scaleUnderTheFermenter(), whatAReadingHides(),
+			aScaleIsRead(), threeWeighings(), distilled(), boiledOff(), strengthWithDoubt(), doubtsInSquares(), twoWitnesses(),
+			scaleUnderTheFermenter(), whatAReadingHides(),
 		},
 	}
 }
@@ -83,7 +84,8 @@ func boiledOff() Problem {
 			before, after := must(gravity.FromSG(1.0060)), must(gravity.FromSG(1.0132))
 			w.Step("The ethanol took %.1f points from the gravity.", after.Points()-before.Points())
 			s := must(gravity.SpiritIndication(before, after))
-			w.Step("An error of 0.0002 in one reading is %.2f %% vol.", must(gravity.SpiritIndication(before, must(gravity.FromSG(1.0134)))).In(units.PercentVolume)-s.In(units.PercentVolume))
+			w.Step("An error of 0.0002 in one reading is %.2f %% vol.",
+				must(gravity.SpiritIndication(before, must(gravity.FromSG(1.0134)))).In(units.PercentVolume)-s.In(units.PercentVolume))
 			w.Answer("strength", s.In(units.PercentVolume), 2, "% vol", 5.020, 0.08)
 		},
 	}
@@ -108,7 +110,8 @@ func strengthWithDoubt() Problem {
 			w.Step("From the readings alone %s, with the yield %s.", readings.Text(units.PercentVolume, 2, 1), both.Text(units.PercentVolume, 2, 1))
 			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 3, 1))
 			label := must(label.Tolerance(label.EUOther, both.Value()))
-			w.Step("EU law allows ± %.1f %% vol on such a label; at k = 2 the uncertainty is %.2f %% vol. Capability %.1f, where 1 is just enough.", label.In(units.PercentagePoint),
+			w.Step("EU law allows ± %.1f %% vol on such a label; at k = 2 the uncertainty is %.2f %% vol. Capability %.1f, where 1 is just enough.",
+				label.In(units.PercentagePoint),
 				must(both.Expanded(2)).In(units.PercentagePoint), must(both.Capability(label)))
 			w.Answer("strength", both.Value().In(units.PercentVolume), 2, "% vol", 4.33, 0.02)
 			w.Answer("uncertainty from the readings", readings.Uncertainty().In(units.PercentagePoint), 3, "% vol", 0.114, 0.006)
@@ -134,7 +137,8 @@ func doubtsInSquares() Problem {
 			parts := must(units.Budget(extract, &sugar, &water))
 			drawn, failed, err := units.Simulate(extract, 20000, 1, &sugar, &water)
 			must(drawn, err)
-			w.Step("The uncertainty of the sugar moves it by %.4f °P, that of the water by %.4f °P: a better scale for the sugar first.", math.Abs(parts[0].In(units.DegreePlato)), math.Abs(parts[1].In(units.DegreePlato)))
+			w.Step("The uncertainty of the sugar moves it by %.4f °P, that of the water by %.4f °P: a better scale for the sugar first.",
+				math.Abs(parts[0].In(units.DegreePlato)), math.Abs(parts[1].In(units.DegreePlato)))
 			if failed > 0 {
 				w.Step("%d of the random draws had no result.", failed)
 			}

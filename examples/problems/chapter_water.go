@@ -57,7 +57,8 @@ func hardnessByCalculation() Problem {
 			"hardness, 149.84, and the alkalinity, 144."},
 		Work: func(w *Working) {
 			p := moderate(units.Celsius.Of(20))
-			w.Step("Calcium alone: %s; with magnesium %s.", p.CalciumHardness().Text(units.MilligramPerLitreCaCO3, 2), p.Hardness().Text(units.MilligramPerLitreCaCO3, 2))
+			w.Step("Calcium alone: %s; with magnesium %s.", p.CalciumHardness().Text(units.MilligramPerLitreCaCO3, 2),
+				p.Hardness().Text(units.MilligramPerLitreCaCO3, 2))
 			w.Step("That is %s, or %s.", p.Hardness().Text(units.GermanDegree, 1), p.Hardness().Text(must(units.MilligramPerLitreCaCO3.Find("gr/US gal")), 1))
 			w.Answer("hardness", p.Hardness().In(units.MilligramPerLitreCaCO3), 2, "mg/L as CaCO3", 191.02, 0.01)
 			w.Answer("temporary hardness", p.TemporaryHardness().In(units.MilligramPerLitreCaCO3), 0, "mg/L as CaCO3", 144, 0.0005)

@@ -116,7 +116,8 @@ func bicarbonateSalts() Problem {
 			w.Step("A gram of %s brings %.3f mEq, a gram of %s %.3f.", material.PotassiumBicarbonate(), 1000/k, material.BakingSoda(), 1000/na)
 			one := must(water.Profile{}.Add(units.Litre.Of(60), material.BakingSoda().Dose(units.Gram.Of(15.108))))
 			two := must(water.Profile{}.Add(units.Litre.Of(60), material.PotassiumBicarbonate().Dose(units.Gram.Of(18.005))))
-			w.Step("15.108 g of baking soda in 60 L: %s, sodium %s.", one.Alkalinity().Text(units.MilligramPerLitreCaCO3, 2), one.Ion(water.Sodium).Text(units.MilligramPerLitre, 1))
+			w.Step("15.108 g of baking soda in 60 L: %s, sodium %s.", one.Alkalinity().Text(units.MilligramPerLitreCaCO3, 2),
+				one.Ion(water.Sodium).Text(units.MilligramPerLitre, 1))
 			w.Answer("alkalinity from 15.108 g of baking soda", one.Alkalinity().In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", 150, 0.05)
 			w.Answer("alkalinity from 18.005 g of potassium bicarbonate", two.Alkalinity().In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", 150, 0.05)
 			w.Answer("sodium", one.Ion(water.Sodium).In(units.MilligramPerLitre), 1, "mg/L", 68.9, 0.05)

@@ -16,10 +16,12 @@ func reportAsPrinted() Problem {
 			"At pH 4.3 the sample itself took 10^−4.3 = 0.0501 mmol/L: (3.0 − 0.0501) × 50.043 = 147.6 mg/L as CaCO3."},
 		Work: func(w *Working) {
 			r := water.Report{Temperature: units.Celsius.Of(12), Endpoint: 4.3, Alkalinity: 3, AlkalinityAs: water.AsMillimoles,
-				Readings: []water.ReportLine{{Ion: water.Calcium, Value: 2, As: water.AsMillimoles}, {Ion: water.Nitrate, Value: 5, As: water.AsNitrogen}, {Ion: water.Sulfate, Value: 20, As: water.AsSulfur}}}
+				Readings: []water.ReportLine{{Ion: water.Calcium, Value: 2, As: water.AsMillimoles}, {Ion: water.Nitrate, Value: 5, As: water.AsNitrogen},
+					{Ion: water.Sulfate, Value: 20, As: water.AsSulfur}}}
 			p, notes, err := r.Profile()
 			must(p, err)
-			w.Step("Hardness %s, residual alkalinity %s.", p.Hardness().Text(units.MilligramPerLitreCaCO3, 0), p.ResidualAlkalinity().Text(units.MilligramPerLitreCaCO3, 0))
+			w.Step("Hardness %s, residual alkalinity %s.", p.Hardness().Text(units.MilligramPerLitreCaCO3, 0),
+				p.ResidualAlkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 			for _, n := range notes {
 				w.Step("Note: %s.", n)
 			}
@@ -63,7 +65,8 @@ func throughTheMembrane() Problem {
 			feed := must(moderate(units.Celsius.Of(20)).WithPH(7.5))
 			p := must(feed.Permeate(units.Percent.Of(95)))
 			ph, _ := p.PH()
-			w.Step("CO2 before %s, after %s.", must(feed.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3), must(p.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3))
+			w.Step("CO2 before %s, after %s.", must(feed.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3),
+				must(p.Equilibrium()).Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3))
 			w.Step("In open air it would come to pH %.1f.", must(p.InAir()).PH())
 			w.Answer("calcium", p.Ion(water.Calcium).In(units.MilligramPerLitre), 1, "mg/L", 3.0, 0.05)
 			w.Answer("alkalinity", p.Alkalinity().In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", 7.2, 0.05)
@@ -84,7 +87,8 @@ func againstChlorine() Problem {
 			v, left := units.Litre.Of(60), water.FreeChlorine(units.MilligramPerLitre.Of(1), water.AsCl2)
 			na := must(water.Profile{}.Dechlorinate(material.SodiumMetabisulfite(), left, v))
 			k := must(water.Profile{}.Dechlorinate(material.PotassiumMetabisulfite(), left, v))
-			w.Step("It leaves chloride %s and sulfate %s, and takes %s of alkalinity.", na.Water.Ion(water.Chloride).Text(units.MilligramPerLitre, 2), na.Water.Ion(water.Sulfate).Text(units.MilligramPerLitre, 2),
+			w.Step("It leaves chloride %s and sulfate %s, and takes %s of alkalinity.", na.Water.Ion(water.Chloride).Text(units.MilligramPerLitre, 2),
+				na.Water.Ion(water.Sulfate).Text(units.MilligramPerLitre, 2),
 				units.CalciumCarbonate{}.Minus(na.Water.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 2))
 			w.Step("A milligram of chlorine takes %.2f mg of it.", na.Least.In(units.Milligram)/60)
 			w.Answer("sodium metabisulfite", na.Least.In(units.Milligram), 1, "mg", 80.43, 0.01)
@@ -134,7 +138,8 @@ func sodiumAtMost() Problem {
 			"Each mg of sodium more brings 35.45/22.990 = 1.5420 mg of chloride; the sum of squares falls by 2 × 38.32 × 1.5420 = 118.18 for it."},
 		Work: func(w *Working) {
 			ex := must(water.Explain(water.Request{Volume: units.Litre.Of(1), Salts: []water.Stock{{Salt: material.TableSalt()}},
-				Targets: []water.Target{water.Chloride.Aim(units.MilligramPerLitre.Of(100))}, Limits: []water.Bound{water.AtMost(water.Sodium, units.MilligramPerLitre.Of(40))}}))
+				Targets: []water.Target{water.Chloride.Aim(units.MilligramPerLitre.Of(100))},
+				Limits:  []water.Bound{water.AtMost(water.Sodium, units.MilligramPerLitre.Of(40))}}))
 			for _, r := range ex.Reasons {
 				w.Step("%s.", r)
 			}
@@ -160,11 +165,14 @@ func conductivityOfIons() Problem {
 		Work: func(w *Working) {
 			at := must(must(moderate(units.Celsius.Of(25)).WithPH(7.5)).Equilibrium())
 			k := at.Conductivity()
-			salted := must(must(must(moderate(units.Celsius.Of(25)).WithPH(7.5)).Add(units.Litre.Of(1), material.TableSalt().Dose(units.Milligram.Of(50)))).Equilibrium())
+			salted := must(must(must(moderate(units.Celsius.Of(25)).WithPH(7.5)).Add(units.Litre.Of(1),
+				material.TableSalt().Dose(units.Milligram.Of(50)))).Equilibrium())
 			w.Step("Each ion carries its charge at its own speed; at an ionic strength of %.4f mol/kg they slow each other down.", at.IonicStrength())
 			more := salted.Conductivity().Minus(k)
-			w.Step("50 mg/L of table salt would add %s: the %s that are too many are about as much.", more.Text(units.MicrosiemensPerCentimetre, 0), units.MicrosiemensPerCentimetre.Of(600).Minus(k).Text(units.MicrosiemensPerCentimetre, 0))
-			r := water.Report{Temperature: units.Celsius.Of(25), Alkalinity: 144, AlkalinityAs: water.AsCaCO3, PH: 7.5, Conductivity: units.MicrosiemensPerCentimetre.Of(600)}
+			w.Step("50 mg/L of table salt would add %s: the %s that are too many are about as much.", more.Text(units.MicrosiemensPerCentimetre, 0),
+				units.MicrosiemensPerCentimetre.Of(600).Minus(k).Text(units.MicrosiemensPerCentimetre, 0))
+			r := water.Report{Temperature: units.Celsius.Of(25), Alkalinity: 144, AlkalinityAs: water.AsCaCO3, PH: 7.5,
+				Conductivity: units.MicrosiemensPerCentimetre.Of(600)}
 			for _, i := range []water.Ion{water.Calcium, water.Magnesium, water.Sodium, water.Potassium, water.Chloride, water.Sulfate} {
 				r.Readings = append(r.Readings, water.ReportLine{Ion: i, Value: moderate(units.Celsius.Of(25)).Ion(i).In(units.MilligramPerLitre), As: water.AsIon})
 			}

@@ -444,7 +444,8 @@ func (f *firefox) data(method string, params any) []byte {
 
 func (f *firefox) print() []byte {
 	f.t.Helper()
-	return f.data("WebDriver:Print", map[string]any{"background": true, "page": map[string]any{"width": 21.0, "height": 29.7}, "margin": map[string]any{"top": 0.8, "bottom": 0.8, "left": 0.8, "right": 0.8}, "shrinkToFit": false})
+	return f.data("WebDriver:Print", map[string]any{"background": true, "page": map[string]any{"width": 21.0, "height": 29.7},
+		"margin": map[string]any{"top": 0.8, "bottom": 0.8, "left": 0.8, "right": 0.8}, "shrinkToFit": false})
 }
 
 func (f *firefox) picture() []byte {

@@ -30,7 +30,8 @@ func brewing(p plan.Plan, s style) []step {
 		water.do = append(water.do, aside)
 		water.read = append(water.read, level("set aside", t, s))
 	}
-	dissolve := step{id: "dissolve", title: "Dissolve", weigh: append(going(p, s, "kettle"), going(p, s, "dissolved in the water")...), do: []string{"Off the heat, stirring, so that nothing burns on."},
+	dissolve := step{id: "dissolve", title: "Dissolve", weigh: append(going(p, s, "kettle"), going(p, s, "dissolved in the water")...),
+		do:   []string{"Off the heat, stirring, so that nothing burns on."},
 		read: []row{level("in the kettle, cold", vessel(p, "kettle, sugar dissolved, cold"), s)}}
 	if v := vessel(p, "sugar dissolved, cold"); !v.Volume.IsZero() {
 		dissolve.do, dissolve.read = []string{"Stir until it is clear: what lies on the bottom is missing above."}, []row{level("together, cold", v, s)}
@@ -39,12 +40,14 @@ func brewing(p plan.Plan, s style) []step {
 		dissolve.title, dissolve.do = "Mix the juice with the water", nil
 	}
 	steps := []step{
-		{id: "clean", title: "Clean and sanitise", do: []string{"Clean all of it. Sanitise what touches the wash once it is cool: fermenter, airlock, spoon, hydrometer and its jar."}},
+		{id: "clean", title: "Clean and sanitise",
+			do: []string{"Clean all of it. Sanitise what touches the wash once it is cool: fermenter, airlock, spoon, hydrometer and its jar."}},
 		scale, water, dissolve,
 	}
 	cool := step{id: "cool", title: "Cool and fill the fermenter"}
 	if boil := p.Request.Kettle.Boil; boil > 0 {
-		steps = append(steps, step{id: "boil", title: "Boil for " + boil.String(), do: []string{"It boils at " + s.temperature(p.Boiling) + " here, a little above with its sugar."},
+		steps = append(steps, step{id: "boil", title: "Boil for " + boil.String(),
+			do:   []string{"It boils at " + s.temperature(p.Boiling) + " here, a little above with its sugar."},
 			read: []row{level("start of the boil", vessel(p, "kettle, start of the boil"), s), level("end of the boil", vessel(p, "kettle, end of the boil"), s)}})
 	} else {
 		cool.title = "Fill the fermenter"
@@ -57,11 +60,13 @@ func brewing(p plan.Plan, s style) []step {
 		cool.do = append(cool.do, "Leave "+s.volume(left.Volume)+" in the kettle.")
 	}
 	for i, f := range p.Fermenters {
-		cool.read = append(cool.read, row{label: fermenterName(i), value: s.volume(f.Filled), note: percent(f.Share) + " of all that goes in, yeast and nutrient too"})
+		cool.read = append(cool.read, row{label: fermenterName(i), value: s.volume(f.Filled),
+			note: percent(f.Share) + " of all that goes in, yeast and nutrient too"})
 	}
 	steps = append(steps, cool)
 	if t := vessel(p, "water to top up with"); !t.Volume.IsZero() {
-		steps = append(steps, step{id: "top-up", title: "Top up", do: []string{"With the water set aside; cold, it cools the rest."}, read: []row{level("water", t, s)}})
+		steps = append(steps, step{id: "top-up", title: "Top up", do: []string{"With the water set aside; cold, it cools the rest."},
+			read: []row{level("water", t, s)}})
 	}
 	if salts := going(p, s, "fermenter, after the top-up"); len(salts) > 0 {
 		steps = append(steps, step{id: "salts", title: "Treat it once it is together", weigh: salts, do: []string{"Stir until nothing lies on the bottom."}})
@@ -121,8 +126,9 @@ func lettingDown(p plan.Plan, s style) []step {
 		steps = append(steps, scale)
 	}
 	if b := p.Base; b.Added.In(units.Gram) >= 1 {
-		steps = append(steps, step{id: "water", title: "Boil and cool the water", weigh: append([]row{{label: "water, in all", value: s.mass(b.Added)}}, going(p, s, "water")...),
-			do: []string{"Boil it, salts stirred in after, and cool it covered: it is to bring neither air nor germs."}})
+		steps = append(steps, step{id: "water", title: "Boil and cool the water",
+			weigh: append([]row{{label: "water, in all", value: s.mass(b.Added)}}, going(p, s, "water")...),
+			do:    []string{"Boil it, salts stirred in after, and cool it covered: it is to bring neither air nor germs."}})
 	}
 	return steps
 }

@@ -15,14 +15,16 @@ func pitching(p plan.Plan, s style) []step {
 	}
 	g := p.Gravity
 	measure := step{id: "measure", title: "Measure the wash and write it down", read: []row{
-		{label: "gravity", value: number(g.WarmOriginal, 4), note: "shown at " + s.temperature(p.Request.Fermenter.Temperature) + "; " + number(g.Original, 4) + " at 20 °C"},
+		{label: "gravity", value: number(g.WarmOriginal, 4),
+			note: "shown at " + s.temperature(p.Request.Fermenter.Temperature) + "; " + number(g.Original, 4) + " at 20 °C"},
 		level("in the fermenter", firstOf(p, "fermenter, filled", "fermenter, filled with the first portion"), s),
 	}}
 	if len(p.Fermenters) > 0 {
 		measure.read[1].label = "in all fermenters together"
 	}
 	if g.First > 0 {
-		measure.read[0] = row{label: "gravity, at 20 °C", value: number(g.First, 4), note: "of the first portion of the sugar; " + number(g.Original, 4) + " counts all of it"}
+		measure.read[0] = row{label: "gravity, at 20 °C", value: number(g.First, 4),
+			note: "of the first portion of the sugar; " + number(g.Original, 4) + " counts all of it"}
 	}
 	ph := row{label: "pH", value: "not foreseen"}
 	if pts := p.Acidity.Points; len(pts) > 0 {
@@ -37,8 +39,10 @@ func pitching(p plan.Plan, s style) []step {
 	y := p.Yeast
 	pitch := step{id: "pitch", title: "Pitch the yeast"}
 	if r := y.Rehydration; r != nil {
-		steps = append(steps, step{id: "wake", title: "Wake the yeast", weigh: []row{{label: "dry yeast", value: exact(y.Mass)}, {label: "water", value: s.volume(r.Water)}},
-			do: []string{"Strew it on the water, and stir it in when the time is up."}, read: []row{{label: "water", value: s.temperature(r.Temperature), note: "for " + r.Time.String()}}})
+		steps = append(steps, step{id: "wake", title: "Wake the yeast",
+			weigh: []row{{label: "dry yeast", value: exact(y.Mass)}, {label: "water", value: s.volume(r.Water)}},
+			do:    []string{"Strew it on the water, and stir it in when the time is up."},
+			read:  []row{{label: "water", value: s.temperature(r.Temperature), note: "for " + r.Time.String()}}})
 		pitch.do = append(pitch.do, "All of it, at once, near the temperature of the wash.")
 	} else {
 		pitch.weigh = []row{{label: y.Form + " yeast", value: number(y.Packs, 1) + " packs"}}
@@ -104,8 +108,9 @@ func fermenting(p plan.Plan, s style) []step {
 			continue
 		}
 		feed := step{id: fmt.Sprintf("feed-%d", i+1), title: fmt.Sprintf("Nutrient, addition %d", i+1), weigh: d,
-			when: "by gravity " + number(st.Gravity, 4) + about(p, fmt.Sprintf("nutrient, addition %d", i+1)), read: []row{{label: "gravity", value: number(st.Gravity, 4)}},
-			do: []string{"In a little of the wash, slowly: gas comes out."}}
+			when: "by gravity " + number(st.Gravity, 4) + about(p, fmt.Sprintf("nutrient, addition %d", i+1)),
+			read: []row{{label: "gravity", value: number(st.Gravity, 4)}},
+			do:   []string{"In a little of the wash, slowly: gas comes out."}}
 		if i == 1 && a.Halves && a.Buffer != nil {
 			for _, r := range firstBuffer(a, s) {
 				r.value = "other " + r.value
@@ -118,7 +123,8 @@ func fermenting(p plan.Plan, s style) []step {
 		steps = append(steps, step{id: fmt.Sprintf("portion-%d", i+2), title: fmt.Sprintf("Sugar, portion %d", i+2), when: "by gravity " + number(k.Gravity, 4),
 			weigh: []row{{label: k.Sugar.What, value: s.weight(k.Sugar)}}, read: []row{{label: "gravity before", value: number(k.Gravity, 4)}}})
 	}
-	ph := step{id: "pH", title: "Measure the pH", when: "half of the sugar used: between gravity " + number(g.ThirdUsed, 4) + " and " + number(g.TwoThirdsUsed, 4) + about(p, "measure the pH"),
+	ph := step{id: "pH", title: "Measure the pH",
+		when: "half of the sugar used: between gravity " + number(g.ThirdUsed, 4) + " and " + number(g.TwoThirdsUsed, 4) + about(p, "measure the pH"),
 		read: []row{{label: "pH"}}}
 	if n := len(a.Points); n > 2 {
 		from, to := a.Points[n-3], a.Points[n-2]

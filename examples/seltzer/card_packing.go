@@ -10,7 +10,8 @@ import (
 
 // packing is from the dry drink to the glass.
 func packing(p plan.Plan, s style) []step {
-	rack := step{id: "rack", title: "Rack it off the yeast", do: []string{"Hose to the bottom, without a splash."}, read: []row{level("in the fermenter, before", firstOf(p, "fermenter, fermented dry", "fermenter, at the end"), s)}}
+	rack := step{id: "rack", title: "Rack it off the yeast", do: []string{"Hose to the bottom, without a splash."},
+		read: []row{level("in the fermenter, before", firstOf(p, "fermenter, fermented dry", "fermenter, at the end"), s)}}
 	if left := vessel(p, "left with the yeast"); !left.Volume.IsZero() {
 		rack.do = append(rack.do, "Leave "+s.volume(left.Volume)+" with the yeast.")
 	}
@@ -18,8 +19,9 @@ func packing(p plan.Plan, s style) []step {
 		rack.read = []row{{label: "base to take", value: s.volume(b.Taken), note: "measured cold"}}
 	}
 	steps := []step{
-		{id: "chill", title: "Chill, fine, let it settle", when: "dry, by two readings" + about(p, "pack"), do: []string{"As cold as you can, a day or more; fining only if you want it bright, by its maker's dose.",
-			"Warmest since the ferment " + s.temperature(warmest(p)) + ": by that the gas it holds was counted."}},
+		{id: "chill", title: "Chill, fine, let it settle", when: "dry, by two readings" + about(p, "pack"),
+			do: []string{"As cold as you can, a day or more; fining only if you want it bright, by its maker's dose.",
+				"Warmest since the ferment " + s.temperature(warmest(p)) + ": by that the gas it holds was counted."}},
 		rack,
 	}
 	if f := p.Flavour; f != nil {
@@ -58,11 +60,13 @@ func packing(p plan.Plan, s style) []step {
 		fill.read = append(fill.read, row{label: k.Kind + "s filled", value: fmt.Sprint(packsOf(k))})
 		fill.cautions = append(fill.cautions, k.Highest.Cautions...)
 		steps = append(steps, fill)
-		highest := row{label: "highest, at " + s.temperature(k.Highest.Temperature), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast), note: k.Kind + "s, " + k.Highest.When + ": " + k.Highest.Verdict.String() + ", " + s.gauge(k.Rating)}
+		highest := row{label: "highest, at " + s.temperature(k.Highest.Temperature), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast),
+			note: k.Kind + "s, " + k.Highest.When + ": " + k.Highest.Verdict.String() + ", " + s.gauge(k.Rating)}
 		if b := k.Bottle; b != nil {
 			closing.do = append(closing.do, plural(k)+": "+map[bool]string{true: "seam", false: "cap"}[k.Kind == "can"]+" each as it is filled.")
 			store.do = append(store.do, plural(k)+": never above "+s.temperature(b.Store)+about(p, "bottles ready")+".")
-			open.read = append(open.read, row{label: k.Kind + "s, at " + s.temperature(k.Temperature), value: s.gauge(b.ServedGauge), note: grams(b.Served) + " in the drink"})
+			open.read = append(open.read, row{label: k.Kind + "s, at " + s.temperature(k.Temperature), value: s.gauge(b.ServedGauge),
+				note: grams(b.Served) + " in the drink"})
 		} else {
 			gauge := "no pressure: see the sheet"
 			if k.Gauge.In(units.KilopascalGauge) >= 0 {
@@ -88,12 +92,15 @@ func priming(k plan.PackPlan, n string, s style) []step {
 	b := k.Bottle
 	switch {
 	case b.Held:
-		return []step{{id: "prime-" + n, title: "Do not prime", do: []string{s.weight(b.Priming) + " of " + b.Priming.What + " would take the " + k.Kind + "s over their rating."}}}
+		return []step{{id: "prime-" + n, title: "Do not prime",
+			do: []string{s.weight(b.Priming) + " of " + b.Priming.What + " would take the " + k.Kind + "s over their rating."}}}
 	case b.Priming.Mass.Decimal().IsZero():
 		return nil
 	}
 	syrup := syrupRow(b, s)
-	return []step{{id: "prime-" + n, title: "Prime the " + k.Kind + "s' share", weigh: []row{{label: b.Priming.What, value: s.weight(b.Priming), note: s.mass(b.PerBottle) + " a " + k.Kind}, {label: "to dissolve it in", value: syrup.value}},
+	return []step{{id: "prime-" + n, title: "Prime the " + k.Kind + "s' share",
+		weigh: []row{{label: b.Priming.What, value: s.weight(b.Priming), note: s.mass(b.PerBottle) + " a " + k.Kind},
+			{label: "to dissolve it in", value: syrup.value}},
 		do: []string{"Stir it in evenly, without a splash: what is uneven bursts one bottle and leaves another flat."}}}
 }
 

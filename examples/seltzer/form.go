@@ -55,7 +55,8 @@ var written = map[string]string{
 	"volume": "60 L, 330 mL or 16 US gal", "strengthByVolume": "4.6 % vol", "length": "640 m or 2100 ft",
 	"absolutePressure": "939 mbar", "gaugePressure": "8 bar gauge or 116 psi gauge", "massConcentration": "50 mg/L",
 	"calciumCarbonate": "90 mg/L as CaCO3", "volumeFlow": "5 L/h", "temperature": "20 °C or 68 °F",
-	"temperatureDifference": "0.5 K", "share": "4 %", "mass": "10 g", "Duration": "31 h, 8 d or 15 min", "Content": "2.9 vol or 5.7 g/L", "Acidity": "6 g/L as malic acid to pH 8.2",
+	"temperatureDifference": "0.5 K", "share": "4 %", "mass": "10 g", "Duration": "31 h, 8 d or 15 min", "Content": "2.9 vol or 5.7 g/L",
+	"Acidity": "6 g/L as malic acid to pH 8.2",
 }
 
 // describeRequest lists what a request may hold, from its type and its comments: a new

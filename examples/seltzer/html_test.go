@@ -47,7 +47,8 @@ func TestPage(t *testing.T) {
 		if found := regexp.MustCompile(`(?i)https?:|src=|@import|url\(|<script|<link`).FindString(text); found != "" {
 			t.Errorf("it asks for something outside: %q", found)
 		}
-		if n := strings.Count(text, "<svg "); n != 11 || strings.Count(text, "<title id=") != n || strings.Count(text, "<desc id=") != n || strings.Count(text, `role="img"`) != n {
+		if n := strings.Count(text, "<svg "); n != 11 || strings.Count(text, "<title id=") != n || strings.Count(text, "<desc id=") != n ||
+			strings.Count(text, `role="img"`) != n {
 			t.Errorf("%d pictures, not all with words", n)
 		}
 		for _, want := range []string{`lang="en"`, `scope="row"`, "dry floor", "set point", "rating given", "burst"} {
@@ -64,7 +65,8 @@ func TestPage(t *testing.T) {
 			}
 		}
 	}
-	if text := pageOf(t, style{us: true}); !strings.Contains(text, "gauge pressure, psi") || strings.Contains(text, ", bar<") || strings.Contains(text, "kegs at 4 °C") {
+	if text := pageOf(t, style{us: true}); !strings.Contains(text, "gauge pressure, psi") || strings.Contains(text, ", bar<") ||
+		strings.Contains(text, "kegs at 4 °C") {
 		t.Error("plots not in US units")
 	}
 }

@@ -96,7 +96,8 @@ func makeKettle(w io.Writer, own bool, req plan.Request) error {
 }
 
 // errNoToolchain reports that there is no Go to build the library for a browser with.
-var errNoToolchain = errors.New("the page holds the library as WebAssembly, which your own Go toolchain builds: there is no go command on the path; install Go (go.dev/dl), or take a page that somebody else wrote")
+var errNoToolchain = errors.New("the page holds the library as WebAssembly, which your own Go toolchain builds: there is no go " +
+	"command on the path; install Go (go.dev/dl), or take a page that somebody else wrote")
 
 // buildLibrary builds the library for a browser with the Go toolchain at hand, and finds the
 // script that goes with it.

@@ -170,7 +170,8 @@ func TestOffers(t *testing.T) {
 		{`"volume": "60 L"`, `"volume": "5 gal"`, "volume 5 US gal volume=5 US gal|volume 5 imp gal volume=5 imp gal"},
 		{`"temperature": "20 °C"`, `"temperature": "50 °C"`, "fermenter.temperature 38 °C"},
 		{`"80 L"`, `"50 L"`, "kettle.capacity 63.5 L"},
-		{`"volume": "60 L"`, `"volume": "50 L"`, "packs that hold 50 L packs[0].volume=33.333 L|packs that hold 50 L packs[1].volume=16.667 L|volume 60 L volume=60 L"},
+		{`"volume": "60 L"`, `"volume": "50 L"`, "packs that hold 50 L packs[0].volume=33.333 L|packs that hold 50 L packs[1].volume=16.667 " +
+			"L|volume 60 L volume=60 L"},
 		{"medium", "midium", ""},
 		{"white sugar", "white suger", ""},
 	} {
@@ -474,7 +475,8 @@ func nowInBrowser(t *testing.T, b browser) {
 	view(b, "now")
 	add := func(after, gravity, volume string) {
 		b.run(fmt.Sprintf(`const set = (id, v) => { const e = document.getElementById("new " + id); e.value = v; e.dispatchEvent(new Event("input")) };
-set("after", %q); set("gravity", %q); set("temperature", "20 °C"); set("volume", %q); document.querySelector("#reading button").click()`, after, gravity, volume), nil)
+set("after", %q); set("gravity", %q); set("temperature", "20 °C"); set("volume", %q); document.querySelector("#reading button").click()`,
+			after, gravity, volume), nil)
 	}
 	add("0 h", "1,0290", "29.6 L")
 	waitFor(t, b, `document.getElementById("state").textContent === "not begun"`)
@@ -567,7 +569,8 @@ func keepsInBrowser(t *testing.T, b browser, page string) {
 	}
 
 	load := func(text string) {
-		b.run(fmt.Sprintf(`const files = new DataTransfer(); files.items.add(new File([%q], "mine.json")); const e = document.getElementById("load"); e.files = files.files; e.dispatchEvent(new Event("change"))`, text), nil)
+		b.run(fmt.Sprintf(`const files = new DataTransfer(); files.items.add(new File([%q], "mine.json")); const e = document.getElementById("load"); e.files = files.files; e.dispatchEvent(new Event("change"))`,
+			text), nil)
 	}
 	var before, after string
 	b.run(`return JSON.stringify(Object.entries(localStorage).sort())`, &before)

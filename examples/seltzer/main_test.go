@@ -113,7 +113,8 @@ func TestDrawn(t *testing.T) {
 	if code != 0 {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"HOW SURE, DRAWN", "strength of the kegs", "% from ethanol lost", "pH at the end", "Hold against a rating the highest of the plan"} {
+	for _, want := range []string{"HOW SURE, DRAWN", "strength of the kegs", "% from ethanol lost", "pH at the end",
+		"Hold against a rating the highest of the plan"} {
 		if !strings.Contains(out, want) {
 			t.Errorf("%q is missing", want)
 		}

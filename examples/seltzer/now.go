@@ -171,7 +171,8 @@ func (n *now) notBegun(p plan.Plan, s style, done []string) error {
 		if r := st.BegunBy; r.High90 > 0 {
 			usual = " That is usual for " + days(r.Median) + ", and no fault until " + days(r.High90) + "."
 		}
-		n.next = append(n.next, "Nothing is fermented yet."+usual+" Later than that, warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+" and stir; a day later pitch fresh yeast, awake.")
+		n.next = append(n.next, "Nothing is fermented yet."+usual+" Later than that, warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+
+			" and stir; a day later pitch fresh yeast, awake.")
 		return nil
 	}
 	switch {

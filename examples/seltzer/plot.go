@@ -99,7 +99,8 @@ func plot(c plan.Curve, id int) string {
 			x.at(v), y.from, y.to, x.at(v), y.from+tickText, places, v)
 	}
 	fmt.Fprintf(&b, `</g><text class="axis" x="%.1f" y="%.1f" text-anchor="middle">%s</text>`, (x.from+x.to)/2, plotHeight-axisTitleX, esc(c.X.String()))
-	fmt.Fprintf(&b, `<text class="axis" transform="translate(%.1f %.1f)rotate(-90)" text-anchor="middle">%s</text>`, axisTitleY, (y.from+y.to)/2, esc(c.Y.String()))
+	fmt.Fprintf(&b, `<text class="axis" transform="translate(%.1f %.1f)rotate(-90)" text-anchor="middle">%s</text>`, axisTitleY,
+		(y.from+y.to)/2, esc(c.Y.String()))
 	for k, band := range [][][3]float64{c.LowerUpper, c.Inner} {
 		if len(band) == 0 {
 			continue

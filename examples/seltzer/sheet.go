@@ -59,7 +59,8 @@ func baseSections(p plan.Plan, s style) []section {
 		rows = append(rows, row{"left of the base", s.volume(b.Left), "", "", ""}.explain(plan.FigureFermentable))
 	}
 	if !b.Sugar.IsZero() {
-		rows = append(rows, row{"sugar that its gravity may hide", number(b.Sugar.In(units.GramPerLitre), 1) + " g/L", "above the gravity of a dry base of its strength", "", ""}.explain(plan.FigureFloor))
+		rows = append(rows, row{"sugar that its gravity may hide", number(b.Sugar.In(units.GramPerLitre), 1) + " g/L",
+			"above the gravity of a dry base of its strength", "", ""}.explain(plan.FigureFloor))
 	}
 	sections = append(sections, section{"Base", rows})
 	if !p.Water.Volume.IsZero() {
@@ -119,8 +120,10 @@ func atmosphereRow(p plan.Plan, s style) row {
 // weighed are the figures that a weight is one of, by what it is for.
 var weighed = map[string]plan.Figure{
 	"fermenter, acid before the yeast": plan.FigureAcid, "fermenter, acid after the ferment": plan.FigureAcid, "fermenter, to keep it": plan.FigureSulfite,
-	"kettle": plan.FigureFermentable, "dissolved in the water": plan.FigureFermentable, "water": plan.FigureSalts, "kettle, after the boil": plan.FigureSalts, "fermenter, after the top-up": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient, "fermenter, with the yeast": plan.FigureOtherNeeds,
-	"fermenter": plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer,
+	"kettle": plan.FigureFermentable, "dissolved in the water": plan.FigureFermentable, "water": plan.FigureSalts,
+	"kettle, after the boil": plan.FigureSalts, "fermenter, after the top-up": plan.FigureSalts, "fermenter, in stages": plan.FigureNutrient,
+	"fermenter, with the yeast": plan.FigureOtherNeeds,
+	"fermenter":                 plan.FigureYeast, "fermenter, buffer": plan.FigureBuffer,
 }
 
 func weighing(p plan.Plan, s style) section {
@@ -159,7 +162,8 @@ func balanceSection(p plan.Plan, s style) section {
 	list("in: ", p.Balance.In)
 	list("out: ", p.Balance.Out)
 	if b := p.Balance; !b.ByAtoms.IsZero() {
-		out.rows = append(out.rows, row{"strength without losses", strength(b.ByAtoms), "by the balance of atoms; the plan's yield is a measured one. Yeast " + s.mass(b.YeastLow) + " if well fed", "", ""}.explain(plan.FigureBalance))
+		out.rows = append(out.rows, row{"strength without losses", strength(b.ByAtoms),
+			"by the balance of atoms; the plan's yield is a measured one. Yeast " + s.mass(b.YeastLow) + " if well fed", "", ""}.explain(plan.FigureBalance))
 	}
 	return out
 }

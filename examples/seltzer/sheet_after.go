@@ -17,7 +17,8 @@ func uncertaintySection(p plan.Plan) section {
 	}
 	out := section{title: "How sure (k = 2)", rows: []row{
 		row{"strength as planned", pm(u.Planned), mostlyFrom(u.PlannedFrom), "", ""}.explain(plan.FigureUncertainty),
-		row{"strength by two hydrometer readings", pm(u.ByHydrometer), fmt.Sprintf("%s; division %g: %s", mostlyFrom(u.HydrometerFrom), u.Division, supports), "", ""}.explain(plan.FigureUncertainty),
+		row{"strength by two hydrometer readings", pm(u.ByHydrometer), fmt.Sprintf("%s; division %g: %s", mostlyFrom(u.HydrometerFrom), u.Division, supports),
+			"", ""}.explain(plan.FigureUncertainty),
 	}}
 	for i, c := range u.Kegs {
 		out.rows = append(out.rows, row{"content of the kegs", "± " + grams(c), mostlyFrom(u.KegsFrom[i]), "", ""}.explain(plan.FigureUncertainty))
@@ -46,7 +47,8 @@ func stateSection(p plan.Plan, s style) section {
 		add("original, measured", number(st.Original, 4), note)
 	}
 	for _, pt := range st.Points {
-		note := fmt.Sprintf("%s used; %s ± %.2f, %s; %.1f g/L of sugar left", percent(pt.Used), strength(pt.Strength), pt.Uncertainty.In(units.PercentVolume), mostlyFrom(pt.From), pt.Left.In(units.GramPerLitre))
+		note := fmt.Sprintf("%s used; %s ± %.2f, %s; %.1f g/L of sugar left", percent(pt.Used), strength(pt.Strength),
+			pt.Uncertainty.In(units.PercentVolume), mostlyFrom(pt.From), pt.Left.In(units.GramPerLitre))
 		add("after "+pt.After.String(), number(pt.Gravity, 4), note)
 	}
 	floor, is := p.Request.EndName()
@@ -137,7 +139,8 @@ func costSection(p plan.Plan, s style) section {
 	c := p.Cost
 	out := section{title: "Buy"}
 	for _, b := range c.Buy {
-		out.rows = append(out.rows, row{fmt.Sprintf("%s, %d × %s", b.What, b.Packs, b.Pack), b.Price + " " + c.Currency, b.Left.String() + " left over", "", ""}.explain(plan.FigureCost))
+		out.rows = append(out.rows, row{fmt.Sprintf("%s, %d × %s", b.What, b.Packs, b.Pack), b.Price + " " + c.Currency,
+			b.Left.String() + " left over", "", ""}.explain(plan.FigureCost))
 	}
 	out.rows = append(out.rows, row{"together", c.Total + " " + c.Currency, s.each(p), "", ""}.explain(plan.FigureCost))
 	if len(c.Unused) > 0 {

@@ -46,7 +46,8 @@ func waterSection(p plan.Plan, s style) section {
 			met = "likewise; the targets are met after the boil, for the least that it leaves"
 		}
 		rows = append(rows,
-			row{"alkalinity after the boil", plain(k.AlkalinityLow) + " to " + plain(k.AlkalinityHigh), "mg/L as CaCO3; chalk at equilibrium to nothing dropped", "", ""},
+			row{"alkalinity after the boil", plain(k.AlkalinityLow) + " to " + plain(k.AlkalinityHigh),
+				"mg/L as CaCO3; chalk at equilibrium to nothing dropped", "", ""},
 			row{"calcium after the boil", ion(k.CalciumLow) + " to " + ion(k.CalciumHigh), met, "", ""},
 			row{"chalk from the boil", "up to " + s.mass(k.Scale), "as scale and haze", "", ""})
 	}
@@ -73,7 +74,9 @@ func vesselSection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{v.When, s.volume(v.Volume), note, "", ""}.explain(plan.FigureVolumeHot))
 	}
 	for i, f := range p.Fermenters {
-		out.rows = append(out.rows, row{fermenterName(i), s.volume(f.Filled), percent(f.Share) + " of all that goes in; holds " + s.volume(f.Capacity) + "; rack " + s.volume(f.Racked) + " from it", "", ""}.explain(plan.FigureVolumeHot))
+		out.rows = append(out.rows, row{fermenterName(i), s.volume(f.Filled),
+			percent(f.Share) + " of all that goes in; holds " + s.volume(f.Capacity) + "; rack " + s.volume(f.Racked) + " from it", "",
+			""}.explain(plan.FigureVolumeHot))
 	}
 	return out
 }
@@ -86,17 +89,22 @@ func gravitySection(p plan.Plan, s style) section {
 		minerals = "Salts, nutrient and buffer are " + number(g.Minerals, 4) + " of the floor. "
 	}
 	rows := []row{
-		row{"original", number(g.Original, 4) + " ± " + number(g.OriginalUncertainty, 4), mostlyFrom(g.OriginalFrom) + "; " + plato(g.Extract) + "; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4), "", ""}.explain(plan.FigureGravity, plan.FigureWarmReading),
+		row{"original", number(g.Original, 4) + " ± " + number(g.OriginalUncertainty, 4), mostlyFrom(g.OriginalFrom) + "; " + plato(g.Extract) +
+			"; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4), "", ""}.explain(plan.FigureGravity, plan.FigureWarmReading),
 		row{"one third of the sugar used", number(g.ThirdUsed, 4), "", "", ""}.explain(plan.FigureGravity),
 		row{"two thirds used", number(g.TwoThirdsUsed, 4), "", "", ""}.explain(plan.FigureGravity),
-		row{"dry floor", number(g.Floor, 4) + " ± " + number(g.FloorUncertainty, 4), mostlyFrom(g.FloorFrom) + "; apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4), "", ""}.explain(plan.FigureFloor, plan.FigureApparent, plan.FigureWarmReading),
+		row{"dry floor", number(g.Floor, 4) + " ± " + number(g.FloorUncertainty, 4),
+			mostlyFrom(g.FloorFrom) + "; apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4),
+			"", ""}.explain(plan.FigureFloor, plan.FigureApparent, plan.FigureWarmReading),
 		{label: minerals + "A hydrometer adds its own error, and shows more while gas clings to it: stir the gas out."},
 		{label: "Finished means: at or near the dry floor, and unchanged over several days."},
 	}
 	if g.First > 0 {
-		first := []row{row{"first portion of the sugar", number(g.First, 4), "what is measured before the yeast; the original counts all the sugar", "", ""}.explain(plan.FigureGravity)}
+		first := []row{row{"first portion of the sugar", number(g.First, 4), "what is measured before the yeast; the original counts all the sugar",
+			"", ""}.explain(plan.FigureGravity)}
 		for i, k := range g.Portions {
-			first = append(first, row{fmt.Sprintf("portion %d goes in by", i+2), number(k.Gravity, 4), s.weight(k.Sugar) + "; two thirds of the sugar so far are used", "", ""}.explain(plan.FigureGravity))
+			first = append(first, row{fmt.Sprintf("portion %d goes in by", i+2), number(k.Gravity, 4),
+				s.weight(k.Sugar) + "; two thirds of the sugar so far are used", "", ""}.explain(plan.FigureGravity))
 		}
 		rows = slices.Insert(rows, 1, first...)
 	}

@@ -30,7 +30,8 @@ func drawnSection(drawn []plan.Drawn) section {
 		out.rows = append(out.rows, row{label: d.What, value: value, note: note})
 	}
 	if pressed {
-		out.rows = append(out.rows, row{label: "These pressures are likely ones. Hold against a rating the highest of the plan, which counts all sugar as gas and a drink full of air."})
+		out.rows = append(out.rows, row{label: "These pressures are likely ones. Hold against a rating the highest of the plan, which " +
+			"counts all sugar as gas and a drink full of air."})
 	}
 	return out
 }

@@ -11,10 +11,12 @@ func feedSection(p plan.Plan, s style) section {
 	n := p.Nutrient
 	out := section{title: "Nutrient"}
 	out.rows = append(out.rows,
-		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("%s to %s by demand; for %.1f g/L of sugar", ion(n.Low), ion(n.High), n.Sugar.In(units.GramPerLitre)), "", ""}.explain(plan.FigureNitrogen),
+		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("%s to %s by demand; for %.1f g/L of sugar", ion(n.Low), ion(n.High), n.Sugar.In(units.GramPerLitre)),
+			"", ""}.explain(plan.FigureNitrogen),
 		row{"nitrogen brought", ion(n.Brought), ofMust(n), "", ""}.explain(plan.FigureNutrient))
 	if n.Shortfall.In(units.MilligramPerLitre) > 0.05 {
-		out.rows = append(out.rows, row{"not covered within the limits", ion(n.Shortfall), "add another source, or expect a slow ferment", "", ""}.explain(plan.FigureNutrient))
+		out.rows = append(out.rows, row{"not covered within the limits", ion(n.Shortfall), "add another source, or expect a slow ferment",
+			"", ""}.explain(plan.FigureNutrient))
 	}
 	for _, st := range n.Stages {
 		when := "with the yeast"
@@ -90,7 +92,8 @@ func bufferRow(a plan.AcidityPlan, s style) row {
 		case a.ByMeter && a.Halves:
 			when = fmt.Sprintf("first the %s that do if no chalk drops out, %s; the rest only by a meter, when half of the sugar is used", s.mass(a.Clear), halves)
 		case a.ByMeter:
-			when = fmt.Sprintf("first the %s that do if no chalk drops out, in the wash before the yeast; the rest only by a meter, when half of the sugar is used", s.mass(a.Clear))
+			when = fmt.Sprintf("first the %s that do if no chalk drops out, in the wash before the yeast; the rest only by a meter, when "+
+				"half of the sugar is used", s.mass(a.Clear))
 		case a.Halves:
 			when = halves
 		}
@@ -113,9 +116,11 @@ func yeastSection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{"packs", number(y.Packs, 1), fmt.Sprintf("%.1f to %.1f by what packs hold", y.Low, y.High), "", ""}.explain(plan.FigureYeast))
 		return out
 	}
-	out.rows = append(out.rows, row{"dry yeast", exact(y.Mass), fmt.Sprintf("%.0f to %.0f g by what a gram holds; the pack's own figure is better", y.Low, y.High), "", ""}.explain(plan.FigureYeast))
+	out.rows = append(out.rows, row{"dry yeast", exact(y.Mass),
+		fmt.Sprintf("%.0f to %.0f g by what a gram holds; the pack's own figure is better", y.Low, y.High), "", ""}.explain(plan.FigureYeast))
 	if r := y.Rehydration; r != nil {
-		out.rows = append(out.rows, row{"wake it in", s.volume(r.Water) + " water", "at " + s.temperature(r.Temperature) + " for " + r.Time.String(), "", ""}.explain(plan.FigureRehydration))
+		out.rows = append(out.rows, row{"wake it in", s.volume(r.Water) + " water", "at " + s.temperature(r.Temperature) + " for " + r.Time.String(),
+			"", ""}.explain(plan.FigureRehydration))
 	}
 	return out
 }

@@ -18,7 +18,8 @@ func flavourSection(p plan.Plan, s style) section {
 		row{"it adds", strength(f.Rise), percent(f.Ethanol) + " of the ethanol", "", ""}.explain(plan.FigureFlavour),
 	}
 	if !f.Sugar.IsZero() {
-		rows = append(rows, row{"its sugar in the drink", number(f.Sugar.In(units.GramPerLitre), 1) + " g/L", "in primed bottles it ferments", "", ""}.explain(plan.FigureFlavour))
+		rows = append(rows, row{"its sugar in the drink", number(f.Sugar.In(units.GramPerLitre), 1) + " g/L", "in primed bottles it ferments",
+			"", ""}.explain(plan.FigureFlavour))
 	}
 	return section{"Flavour", rows}
 }
@@ -33,9 +34,11 @@ func labelSection(p plan.Plan, s style) section {
 	return section{"Label (" + l.Law + ")", []row{
 		row{"alcohol", number(l.Strength.In(units.PercentVolume), 1) + " % vol", within, "", ""}.explain(plan.FigureTolerance),
 		row{"counts as", l.Category, l.Rules, "", ""}.explain(plan.FigureTolerance),
-		row{"energy in 100 mL", fmt.Sprintf("%.0f kJ / %.0f kcal", kJ, kcal), fmt.Sprintf("%.0f kcal in %s", l.PerServing.In(units.Kilocalorie), s.volume(l.Serving)), "", ""}.explain(plan.FigureEnergy),
+		row{"energy in 100 mL", fmt.Sprintf("%.0f kJ / %.0f kcal", kJ, kcal),
+			fmt.Sprintf("%.0f kcal in %s", l.PerServing.In(units.Kilocalorie), s.volume(l.Serving)), "", ""}.explain(plan.FigureEnergy),
 		carbohydrateRow(l),
-		row{"standard drinks in " + s.volume(l.Serving), number(l.DrinksUS, 1) + " US", fmt.Sprintf("%.1f UK units; %.1f Australia and New Zealand", l.UnitsUK, l.DrinksAU), "", ""}.explain(plan.FigureDrinks),
+		row{"standard drinks in " + s.volume(l.Serving), number(l.DrinksUS, 1) + " US",
+			fmt.Sprintf("%.1f UK units; %.1f Australia and New Zealand", l.UnitsUK, l.DrinksAU), "", ""}.explain(plan.FigureDrinks),
 	}}
 }
 

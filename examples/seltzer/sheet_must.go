@@ -26,8 +26,9 @@ func mustSection(p plan.Plan, s style) section {
 	}
 	if b := p.Must; b != nil && b.Blend != nil {
 		x := b.Blend
-		out.rows = append(out.rows, row{"of it the other juice", s.mass(x.Mass), fmt.Sprintf("%s of the blend; pH %.2f and %.2f → %.2f, acidity %s and %s → %s as %s",
-			percent(x.Share), x.PH, x.OtherPH, b.PH, litreOf(x.Acidity), litreOf(x.OtherAcidity), litreOf(b.Acidity), b.As), "", ""}.explain(plan.FigureMust))
+		out.rows = append(out.rows, row{"of it the other juice", s.mass(x.Mass),
+			fmt.Sprintf("%s of the blend; pH %.2f and %.2f → %.2f, acidity %s and %s → %s as %s",
+				percent(x.Share), x.PH, x.OtherPH, b.PH, litreOf(x.Acidity), litreOf(x.OtherAcidity), litreOf(b.Acidity), b.As), "", ""}.explain(plan.FigureMust))
 	}
 	if a := p.Acid; a != nil && a.When == "before the yeast" {
 		out.rows = append(out.rows, acidRow(*a, s))
@@ -37,7 +38,8 @@ func mustSection(p plan.Plan, s style) section {
 
 // acidRow is an acid with what it does.
 func acidRow(a plan.AcidPlan, s style) row {
-	note := fmt.Sprintf("%s, %s g in a litre; pH %.2f → %.2f, acidity %s → %s as %s", a.When, number(a.PerLitre.In(units.GramPerLitre), 2), a.Before, a.PH, litreOf(a.WasAcid), litreOf(a.Acidity), a.As)
+	note := fmt.Sprintf("%s, %s g in a litre; pH %.2f → %.2f, acidity %s → %s as %s", a.When, number(a.PerLitre.In(units.GramPerLitre), 2),
+		a.Before, a.PH, litreOf(a.WasAcid), litreOf(a.Acidity), a.As)
 	if a.Uncertain {
 		note += "; by the meter, as the wash was not measured"
 	}
@@ -52,7 +54,8 @@ func afterSection(p plan.Plan, s style) section {
 		return out
 	}
 	for _, x := range a.Points {
-		out.rows = append(out.rows, row{x.After, "pH " + number(x.PH, 2), fmt.Sprintf("%.2f to %.2f; acidity %s as %s; without gas", x.Low, x.High, litreOf(x.Acidity), a.As), "", ""}.explain(plan.FigureAfter))
+		out.rows = append(out.rows, row{x.After, "pH " + number(x.PH, 2),
+			fmt.Sprintf("%.2f to %.2f; acidity %s as %s; without gas", x.Low, x.High, litreOf(x.Acidity), a.As), "", ""}.explain(plan.FigureAfter))
 	}
 	if !a.Tartar.IsZero() {
 		out.rows = append(out.rows, row{"cream of tartar settled", s.mass(a.Tartar), "on the wall and the bottom: rack off it", "", ""}.explain(plan.FigureTartar))
@@ -61,7 +64,9 @@ func afterSection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, acidRow(*x, s))
 	}
 	if x := a.Sulfite; x != nil {
-		out.rows = append(out.rows, row{x.Weight.What, s.weight(x.Weight), fmt.Sprintf("%s of molecular SO2 at pH %.2f is %s of free SO2, of which %.1f %% is molecular", trace(x.Molecular), x.PH, ion(x.Free), x.Share.In(units.Percent)), "", ""}.explain(plan.FigureSulfite))
+		out.rows = append(out.rows, row{x.Weight.What, s.weight(x.Weight),
+			fmt.Sprintf("%s of molecular SO2 at pH %.2f is %s of free SO2, of which %.1f %% is molecular", trace(x.Molecular), x.PH, ion(x.Free),
+				x.Share.In(units.Percent)), "", ""}.explain(plan.FigureSulfite))
 	}
 	if x := a.Sorbate; x != nil {
 		note := fmt.Sprintf("%s of sorbic acid, %s of it undissociated, which is what acts", ion(x.SorbicAcid), ion(x.Undissociated))

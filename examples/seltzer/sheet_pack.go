@@ -28,7 +28,8 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 	out.rows = append(out.rows,
 		row{"content", volumes(k.Volumes), grams(k.Content), "", ""}.explain(plan.FigureVolumes),
 		row{"strength", strength(k.Strength), "", "", ""}.explain(plan.FigureStrength))
-	out.rows = append(out.rows, row{"rack for them", s.volume(k.Base), "of base drink, measured cold" + withFlavour(p, k, s), "", ""}.explain(plan.FigureFermentable))
+	out.rows = append(out.rows, row{"rack for them", s.volume(k.Base), "of base drink, measured cold" + withFlavour(p, k, s), "",
+		""}.explain(plan.FigureFermentable))
 	out.rows = append(out.rows, tasteRows(k, s)...)
 	if k.Remainder.In(units.Millilitre) > 0.5 {
 		out.rows = append(out.rows, row{label: "left over, too little for another", value: s.volume(k.Remainder)})
@@ -62,7 +63,8 @@ func tasteRows(k plan.PackPlan, s style) []row {
 	var rows []row
 	primed := k.Bottle != nil && k.Bottle.Priming.What != ""
 	if k.Water.In(units.Gram) >= 1 && !primed {
-		rows = append(rows, row{"water to them", s.mass(k.Water), "boiled and cooled covered, as air in it stales the drink: it brings them to their strength", "", ""}.explain(plan.FigureStrength))
+		rows = append(rows, row{"water to them", s.mass(k.Water),
+			"boiled and cooled covered, as air in it stales the drink: it brings them to their strength", "", ""}.explain(plan.FigureStrength))
 	}
 	for _, w := range []*plan.Weight{k.Sweetener, k.Acid} {
 		if w != nil {
@@ -81,7 +83,8 @@ func tasteRows(k plan.PackPlan, s style) []row {
 		if d.Liked {
 			liked = "; THE ONE LIKED"
 		}
-		rows = append(rows, row{"tried: " + s.volume(d.InSample) + " in the sample", s.volume(d.ForAll), s.volume(d.PerLitre) + " a litre, " + s.volume(d.ForEach) + " for each " + k.Kind + liked, "", ""}.explain(plan.FigureFlavour))
+		rows = append(rows, row{"tried: " + s.volume(d.InSample) + " in the sample", s.volume(d.ForAll),
+			s.volume(d.PerLitre) + " a litre, " + s.volume(d.ForEach) + " for each " + k.Kind + liked, "", ""}.explain(plan.FigureFlavour))
 	}
 	if l := k.Own; l != nil {
 		within := ""
@@ -89,8 +92,10 @@ func tasteRows(k plan.PackPlan, s style) []row {
 			within = "; NOT within the label's tolerance"
 		}
 		rows = append(rows,
-			row{"its own label", number(l.Strength.In(units.PercentVolume), 1) + " % vol", fmt.Sprintf("%.0f kJ / %.0f kcal in 100 mL; carbohydrate %.1f g, sugars %.1f g%s",
-				l.Kilojoules.In(units.Kilojoule), l.Kilocalories.In(units.Kilocalorie), l.Carbohydrate.In(units.GramPerLitre)/10, l.Sugars.In(units.GramPerLitre)/10, within), "", ""}.explain(plan.FigureTolerance, plan.FigureEnergy))
+			row{"its own label", number(l.Strength.In(units.PercentVolume), 1) + " % vol",
+				fmt.Sprintf("%.0f kJ / %.0f kcal in 100 mL; carbohydrate %.1f g, sugars %.1f g%s",
+					l.Kilojoules.In(units.Kilojoule), l.Kilocalories.In(units.Kilocalorie), l.Carbohydrate.In(units.GramPerLitre)/10,
+					l.Sugars.In(units.GramPerLitre)/10, within), "", ""}.explain(plan.FigureTolerance, plan.FigureEnergy))
 	}
 	return rows
 }
@@ -99,7 +104,8 @@ func bottleRows(k plan.PackPlan, s style) []row {
 	b := k.Bottle
 	if f := b.Filling; f != nil {
 		return []row{
-			row{"fill under counter-pressure", s.gauge(f.Gauge), "from a keg at " + s.temperature(f.Temperature) + " with " + grams(f.Content) + ", of which the head-space takes a part", "", ""}.explain(plan.FigureGauge),
+			row{"fill under counter-pressure", s.gauge(f.Gauge),
+				"from a keg at " + s.temperature(f.Temperature) + " with " + grams(f.Content) + ", of which the head-space takes a part", "", ""}.explain(plan.FigureGauge),
 			row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
 			row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "closed on CO2", "", ""}.explain(plan.FigureClosed),
 			row{"pressure stored, " + s.temperature(b.Store), bound(s.gauge(b.StoreGauge), b.AtLeast), "", "", ""}.explain(plan.FigureClosed),
@@ -115,7 +121,8 @@ func bottleRows(k plan.PackPlan, s style) []row {
 	}
 	switch {
 	case b.Held:
-		rows = append(rows, row{"priming for all", "none", s.weight(b.Priming) + " of " + b.Priming.What + " would take them over their rating", "", ""}.explain(plan.FigurePriming))
+		rows = append(rows, row{"priming for all", "none", s.weight(b.Priming) + " of " + b.Priming.What + " would take them over their rating",
+			"", ""}.explain(plan.FigurePriming))
 	case !b.Priming.Mass.Decimal().IsZero():
 		rows = append(rows,
 			row{"priming for all", s.weight(b.Priming), b.Priming.What + "; " + s.mass(b.PerBottle) + " a " + k.Kind, "", ""}.explain(plan.FigurePriming),
@@ -123,7 +130,8 @@ func bottleRows(k plan.PackPlan, s style) []row {
 	}
 	return append(rows,
 		row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
-		row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "with the air that the " + k.Kind + " closed on", "", ""}.explain(plan.FigureClosed),
+		row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "with the air that the " + k.Kind + " closed on",
+			"", ""}.explain(plan.FigureClosed),
 		row{"pressure stored, " + s.temperature(b.Store), bound(s.gauge(b.StoreGauge), b.AtLeast), "", "", ""}.explain(plan.FigureClosed))
 }
 
@@ -134,15 +142,20 @@ func kegRows(k plan.PackPlan, s style) []row {
 		if k.Count == 0 {
 			filled = s.volume(f.Drink)
 		}
-		rows = append(rows, row{"filled", filled, "not full: " + s.volume(f.Room) + " of room takes " + s.mass(f.CO2) + " of CO2", "", ""}.explain(plan.FigureKegRoom))
+		rows = append(rows, row{"filled", filled, "not full: " + s.volume(f.Room) + " of room takes " + s.mass(f.CO2) + " of CO2", "",
+			""}.explain(plan.FigureKegRoom))
 	}
 	if k.Still {
-		return append(rows, row{"pressure of its own", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", still: push it with nitrogen, or with CO2 only while it pours", "", ""}.explain(plan.FigureGauge))
+		return append(rows, row{"pressure of its own", s.gauge(k.Gauge),
+			"at " + s.temperature(k.Temperature) + ", still: push it with nitrogen, or with CO2 only while it pours", "", ""}.explain(plan.FigureGauge))
 	}
 	if k.Gauge.In(units.KilopascalGauge) < 0 {
-		return append(rows, row{"set the gauge to", "nothing", "no regulator can set " + s.gauge(k.Gauge) + ", at which it would hold that content at " + s.temperature(k.Temperature) + "; under CO2 without pressure it holds more", "", ""}.explain(plan.FigureGauge))
+		return append(rows, row{"set the gauge to", "nothing",
+			"no regulator can set " + s.gauge(k.Gauge) + ", at which it would hold that content at " + s.temperature(k.Temperature) +
+				"; under CO2 without pressure it holds more", "", ""}.explain(plan.FigureGauge))
 	}
-	return append(rows, row{"set the gauge to", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", here; at sea level " + s.gauge(k.SeaLevel), "", ""}.explain(plan.FigureGauge))
+	return append(rows, row{"set the gauge to", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", here; at sea level " + s.gauge(k.SeaLevel),
+		"", ""}.explain(plan.FigureGauge))
 }
 
 // highestRows set the highest pressure against the rating, with the cautions that follow.

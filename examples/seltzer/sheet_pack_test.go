@@ -60,15 +60,18 @@ func TestPackBlock(t *testing.T) {
 		{"bottles", func(r *plan.Request) {
 			full, hot := units.Percent.Of(1), units.Celsius.Of(70)
 			r.Packs[1].HeadSpace, r.Packs[1].Store = &full, &hot
-		}, []string{"pressure stored, 70 °C above", "highest, at 70 °C above", "hydraulic lock, 8.00 bar gauge", "HYDRAULIC LOCK", "The liquid fills the vessel"}, nil},
-		{"60 bottles", func(*plan.Request) {}, []string{"8.00 bar gauge; if the drink took up all the air it can and all its sugar makes gas"}, nil}, // not what is stored, usually
+		}, []string{"pressure stored, 70 °C above", "highest, at 70 °C above", "hydraulic lock, 8.00 bar gauge", "HYDRAULIC LOCK",
+			"The liquid fills the vessel"}, nil},
+		{"60 bottles", func(*plan.Request) {}, []string{"8.00 bar gauge; if the drink took up all the air it can and all its sugar makes gas"}, nil},
+		// not what is stored, usually
 		{"bottles", sweet("500 g/L"), []string{"gas from the flavouring's sugar 2.15 g/L", "it ferments in the bottle"}, []string{"OVER"}},
 		{"kegs", sweet("500 g/L"), []string{"the flavouring's sugar fermented: within the rating", "Fermentable sugar is left"}, []string{"OVER"}},
 		{"kegs", func(r *plan.Request) { sweet("500 g/L")(r); r.Packs[0].Rating = units.BarGauge.Of(4) },
 			[]string{"OVER THE RATING GIVEN: lower the content, take less of the flavouring"}, nil},
 		{"kegs", content(0, "1.2 vol"), []string{"set the gauge to nothing", "no regulator can set -0.0"}, nil},
 		{"bottles", func(r *plan.Request) { r.Packs[1].Temperature = units.Celsius.Of(-2) },
-			[]string{"priming for all 1", "stored: within the rating given, 8.00 bar gauge", "BELOW THE FREEZING POINT: keep the bottles warmer", "bursts bottles"}, []string{"OVER"}},
+			[]string{"priming for all 1", "stored: within the rating given, 8.00 bar gauge", "BELOW THE FREEZING POINT: keep the bottles warmer",
+				"bursts bottles"}, []string{"OVER"}},
 		{"kegs", func(r *plan.Request) { r.Packs[0].Temperature = units.Celsius.Of(-2) },
 			[]string{"within the rating given, 9.00 bar gauge", "BELOW THE FREEZING POINT: keep the kegs warmer"}, []string{"OVER"}},
 		{"2 kegs", func(r *plan.Request) { r.Packs[0].Size = units.Litre.Of(22) }, []string{"filled 1 full, 1 with 18.0 L", "4.0 L of room takes 1"}, nil},

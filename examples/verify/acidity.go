@@ -155,7 +155,8 @@ func crossScore() ([]acidityScore, error) {
 		for row := range t.Rows() {
 			n := numbers{row: row}
 			r := measuredJuice{acidity: n.of("acidity"), ph: n.of("ph")}
-			d, err := must.Reading{PH: r.ph, Acidity: units.GramPerLitre.Of(checked.Number(r.acidity)), Titration: set.by, Temperature: units.Celsius.Of(20)}.Drink(set.from.Acids())
+			d, err := must.Reading{PH: r.ph, Acidity: units.GramPerLitre.Of(checked.Number(r.acidity)), Titration: set.by,
+				Temperature: units.Celsius.Of(20)}.Drink(set.from.Acids())
 			if err := cmp.Or(n.err, err); err != nil {
 				return nil, err
 			}
@@ -259,7 +260,8 @@ func writeAcidity(w io.Writer) error {
 	for _, s := range scores {
 		fmt.Fprintf(w, "%-34s %5d  %3d (%3.0f %%)    %+6.2f  %5.2f\n", s.Set, s.Rows, s.Inside, 100*float64(s.Inside)/float64(s.Rows), s.Bias, s.RMS)
 	}
-	fmt.Fprintln(w, "\nThe rows are half of each set; the other half was not looked at. One content of strong ions for each fruit\nis fitted to these rows; nothing is fitted to the wines. Fitted to every other row, and scored on those left out, both ways:")
+	fmt.Fprintln(w, "\nThe rows are half of each set; the other half was not looked at. One content of strong ions for each fruit\nis "+
+		"fitted to these rows; nothing is fitted to the wines. Fitted to every other row, and scored on those left out, both ways:")
 	fmt.Fprintln(w)
 	crossed, err := crossScore()
 	if err != nil {
@@ -282,6 +284,7 @@ func writeAcidity(w io.Writer) error {
 		line := fmt.Sprintf("%-40s %9.1f  %9.1f  %+6.0f  %s", s.Row, s.Measured, s.Computed, s.off(), s.Why)
 		fmt.Fprintln(w, strings.TrimRight(line, " "))
 	}
-	_, err = fmt.Fprintf(w, "\n%d of %d are within %d %%. Each is half neutralised by lye of 0.1 mol/L, which is taken: how strong it was could not be read.\n", held, len(buffers), mostBufferOff)
+	_, err = fmt.Fprintf(w, "\n%d of %d are within %d %%. Each is half neutralised by lye of 0.1 mol/L, which is taken: how strong it "+
+		"was could not be read.\n", held, len(buffers), mostBufferOff)
 	return err
 }

@@ -13,7 +13,8 @@ func TestAcidityScores(t *testing.T) {
 	if code := run([]string{"-acidity"}, &out, &bad); code != 0 {
 		t.Fatal(code, bad.String())
 	}
-	for _, line := range []string{"cider apples, 2021", "musts, rootstock trial", "musts, ripening", "sulfate none", "sulfate usual", "sulfate high", "54 ( 98 %)"} {
+	for _, line := range []string{"cider apples, 2021", "musts, rootstock trial", "musts, ripening", "sulfate none", "sulfate usual",
+		"sulfate high", "54 ( 98 %)"} {
 		if !strings.Contains(out.String(), line) {
 			t.Errorf("no %q in\n%s", line, out.String())
 		}

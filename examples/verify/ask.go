@@ -219,7 +219,8 @@ func (a *asker) column(s *sheet, f *catalogue.Function, h sheetHead, used map[st
 
 // same asks what an input is that no column gives.
 func (a *asker) same(s *sheet, f *catalogue.Function, p catalogue.Input) (string, error) {
-	answer, err := a.ask(s, fmt.Sprintf("%s needs %s: what is it in every row (%s)?", f.Name, catalogue.Head(p.Name, p.Unit), p.Meaning), p.Options, fmt.Sprintf("-fix %q", p.Name+"=VALUE "+p.Unit))
+	answer, err := a.ask(s, fmt.Sprintf("%s needs %s: what is it in every row (%s)?", f.Name, catalogue.Head(p.Name, p.Unit), p.Meaning),
+		p.Options, fmt.Sprintf("-fix %q", p.Name+"=VALUE "+p.Unit))
 	if err != nil {
 		return "", err
 	}

@@ -128,7 +128,8 @@ func TestLedgerRefuses(t *testing.T) {
 	if again, err := ledger.Parse(text); err != nil || !slices.Equal(again, entries[:2]) {
 		t.Error(err)
 	}
-	for _, wrong := range []string{"", strings.Replace(text, "\tmoved\n", "\n", 1), strings.TrimSuffix(text, "\t"+entries[1].Moved+"\n"), strings.Replace(text, "\t"+string(entries[0].Status)+"\t", "\tsure\t", 1)} {
+	for _, wrong := range []string{"", strings.Replace(text, "\tmoved\n", "\n", 1), strings.TrimSuffix(text, "\t"+entries[1].Moved+"\n"),
+		strings.Replace(text, "\t"+string(entries[0].Status)+"\t", "\tsure\t", 1)} {
 		if _, err := ledger.Parse(wrong); err == nil {
 			t.Errorf("taken: %q", wrong)
 		}

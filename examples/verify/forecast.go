@@ -169,7 +169,8 @@ func foretell(s ferments.Series, third bool) ([]foretelling, *kinetics.Fit, erro
 	return []foretelling{
 		func(h float64) [5]float64 {
 			b := fit.Used(clock(h))
-			return [5]float64{b.Low90.In(units.Fraction), b.Low50.In(units.Fraction), b.Median.In(units.Fraction), b.High50.In(units.Fraction), b.High90.In(units.Fraction)}
+			return [5]float64{b.Low90.In(units.Fraction), b.Low50.In(units.Fraction), b.Median.In(units.Fraction), b.High50.In(units.Fraction),
+				b.High90.In(units.Fraction)}
 		},
 		func(h float64) (out [5]float64) {
 			for i, l := range levels {

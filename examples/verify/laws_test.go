@@ -90,7 +90,8 @@ func TestLimitsHaveTheListedYear(t *testing.T) {
 
 func TestLawsArePrinted(t *testing.T) {
 	code, out, problems := verify("-laws")
-	if code != 0 || problems != "" || !strings.Contains(out, "changes often:\n") || !strings.Contains(out, "27 CFR 24.246: materials for wine") || strings.Count(out, "\n") < 40 {
+	if code != 0 || problems != "" || !strings.Contains(out, "changes often:\n") || !strings.Contains(out, "27 CFR 24.246: materials for wine") ||
+		strings.Count(out, "\n") < 40 {
 		t.Errorf("code %d, %s\n%s", code, problems, out)
 	}
 }

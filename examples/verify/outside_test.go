@@ -20,7 +20,8 @@ func TestProgramsFromOutside(t *testing.T) {
 	t.Run("monitor", func(t *testing.T) {
 		cmd := exec.Command(outsideProgram(t, dir, "monitor"))
 		cmd.Stdin = strings.NewReader("2h 1.0300\n30h 1.0152\n31h 1.2\n60h 1.0005\n120h 0.9937\n")
-		contains(t, cmd, "30h: ", "of the sugar used", "% vol", "nearly dry between", "between the floor of this recipe and its wort", "120h: 100 %", "can still make")
+		contains(t, cmd, "30h: ", "of the sugar used", "% vol", "nearly dry between", "between the floor of this recipe and its wort",
+			"120h: 100 %", "can still make")
 	})
 	t.Run("service", func(t *testing.T) {
 		contains(t, exec.Command(outsideProgram(t, dir, "service")), "200 OK", `400 Bad Request "4.5 stone" is not a mass`, "same: true")

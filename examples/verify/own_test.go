@@ -12,7 +12,8 @@ import (
 
 // A table as a spreadsheet with a decimal comma exports it: a title, merged heads over two lines, a
 // unit in each, a note between and one below. The heights and pressures are of ISO 2533:1975.
-const exported = "Luftdruck nach Höhe;;\n;Ort;\nName;altitude (m);pressure (mbar absolute)\nA;500;954,61\n;;\nB;1.000;898,75\nAblesung vom Mai;;\nC;4000;616,4\n"
+const exported = "Luftdruck nach Höhe;;\n;Ort;\nName;altitude (m);pressure (mbar absolute)\nA;500;954,61\n;;\nB;1.000;898,75\nAblesung " +
+	"vom Mai;;\nC;4000;616,4\n"
 
 func TestExportedTable(t *testing.T) {
 	path := ownFile(t, exported)
@@ -29,7 +30,8 @@ func TestExportedTable(t *testing.T) {
 		}
 	}
 	// The lower of two merged heads is enough to say what it is.
-	if code, out, _ := verify("-checks", "atmosphere_at_altitude", "-map", "Name=label", "-map", "Druck (mbar absolute)=pressure", ownFile(t, strings.Replace(exported, "pressure (", "Druck (", 1))); code != 0 {
+	if code, out, _ := verify("-checks", "atmosphere_at_altitude", "-map", "Name=label", "-map", "Druck (mbar absolute)=pressure",
+		ownFile(t, strings.Replace(exported, "pressure (", "Druck (", 1))); code != 0 {
 		t.Errorf("code %d\n%s", code, out)
 	}
 	// A row that is wrong fails, and is named by its line in the file.

@@ -42,16 +42,20 @@ func TestPlansLieWherePublishedBatchesDo(t *testing.T) {
 			}
 		}
 		within("dry floor", p.Gravity.Floor, 0.990, 0.996, "common practice, no source")
-		within("end pH without buffer", p.Acidity.EndUnbuffered, 2.5, 3.5, "a thread on acid production in sugar washes, 2.5 to 3; a yeast supplier's sheet of 2021: below 3.5 without care")
+		within("end pH without buffer", p.Acidity.EndUnbuffered, 2.5, 3.5,
+			"a thread on acid production in sugar washes, 2.5 to 3; a yeast supplier's sheet of 2021: below 3.5 without care")
 		last := p.Acidity.Points[len(p.Acidity.Points)-1]
 		within("end pH with buffer", last.PH, 3.5, 4.0, "a yeast supplier's sheet of 2021: keep above 3.5 to 4.0")
 		sugar := p.Nutrient.Sugar.In(units.GramPerLitre) / p.Strength.In(units.PercentVolume)
-		within("sugar for 1 % vol, g/L", sugar, 15.2, 16.3, "16.5 to 17.2 g of hexose by strain, Winetech 2020, which is 15.7 to 16.3 g of sucrose; the flavouring brings up to 3 % of the strength")
-		within("nitrogen, mg for a gram of sugar", p.Nutrient.Need.In(units.MilligramPerLitre)/p.Nutrient.Sugar.In(units.GramPerLitre), 0.75, 1.25, "the wine trade's rule for strains of low to high need")
+		within("sugar for 1 % vol, g/L", sugar, 15.2, 16.3,
+			"16.5 to 17.2 g of hexose by strain, Winetech 2020, which is 15.7 to 16.3 g of sucrose; the flavouring brings up to 3 % of the strength")
+		within("nitrogen, mg for a gram of sugar", p.Nutrient.Need.In(units.MilligramPerLitre)/p.Nutrient.Sugar.In(units.GramPerLitre),
+			0.75, 1.25, "the wine trade's rule for strains of low to high need")
 		for _, pack := range p.Packs {
 			within("volumes in the "+pack.Kind, pack.Volumes.In(units.VolumesCO2), 2.8, 4.0, "suppliers' articles on seltzer")
 			if pack.Kind == "keg" { // 3.0 volumes at 39.2 °F
-				within("gauge at sea level, psi", pack.SeaLevel.In(units.PSIGauge), 16, 20, "BrewingTechniques 2 (1994) no. 1, table I: 17.0 at 38 °F, 18.1 at 40 °F, and 5 % for a drink with less in it than beer")
+				within("gauge at sea level, psi", pack.SeaLevel.In(units.PSIGauge), 16, 20,
+					"BrewingTechniques 2 (1994) no. 1, table I: 17.0 at 38 °F, 18.1 at 40 °F, and 5 % for a drink with less in it than beer")
 			}
 		}
 		if p.Yeast.Rehydration != nil {

@@ -42,15 +42,16 @@ var generic = map[string]string{
 
 // What the walk does not meet, with the reason.
 var neverSeen = map[string]string{
-	"no answer: gravity.NewYield":                                                      "five masses that must balance",
-	"no answer: gravity.Refractometer":                                                 "three readings that must fit, each with a small uncertainty",
-	"no error: carbonation.Caution.MarshalText":                                        "always nil, for encoding",
-	"no error: carbonation.Cautions.MarshalText":                                       "always nil, for encoding",
-	"no error: carbonation.Verdict.MarshalText":                                        "always nil, for encoding",
-	"no error: gravity.Fermentation.RefractometerBrix":                                 "a state that exists has a reading, where it is not far beyond a brewer's",
-	"no error: gravity.Gravity.AppendText":                                             "always nil, for encoding",
-	"no error: gravity.Gravity.MarshalText":                                            "always nil, for encoding",
-	"no error: gravity.Solution.AddWater":                                              "more water goes into every liquid of the walk, and no mass of it is negative",
+	"no answer: gravity.NewYield":                      "five masses that must balance",
+	"no answer: gravity.Refractometer":                 "three readings that must fit, each with a small uncertainty",
+	"no error: carbonation.Caution.MarshalText":        "always nil, for encoding",
+	"no error: carbonation.Cautions.MarshalText":       "always nil, for encoding",
+	"no error: carbonation.Verdict.MarshalText":        "always nil, for encoding",
+	"no error: gravity.Fermentation.RefractometerBrix": "a state that exists has a reading, where it is not far beyond a brewer's",
+	"no error: gravity.Gravity.AppendText":             "always nil, for encoding",
+	"no error: gravity.Gravity.MarshalText":            "always nil, for encoding",
+	"no error: gravity.Solution.AddWater": "more water goes into every liquid of the " +
+		"walk, and no mass of it is negative",
 	"no error: gravity.Solution.MarshalJSON":                                           "a liquid that exists has masses that can be written",
 	"name: gravity.Fermentation.UnmarshalJSON says \"gravity.Yield.UnmarshalJSON\"":    "the yield within it refuses itself",
 	"name: water.CO2Loss.MarshalJSON says \"units.Quantity.MarshalText\"":              "a pressure below zero, which no function makes, refuses itself",
@@ -95,10 +96,11 @@ var neverSeen = map[string]string{
 	"no answer: kinetics.Pace.UnmarshalJSON":                                           "a pace is not among the values of the walk",
 	"not a number: mash.About":                                                         "a figure as given; what takes it refuses it",
 	"not a number: water.Acid.TitratedTo":                                              "a convention as given; what titrates by it refuses it",
-	"not a number: water.Explain":                                                      "the deviation without a salt is +Inf, as documented, where the limits cannot be met without it",
-	"no answer: ferment.Tank.Correct":                                                  "a ferment that can be computed, and two pH that fit it",
-	"no answer: kinetics.NewPace":                                                      "a start of three contents that must each be a ferment's, and temperatures in order",
-	"no answer: kinetics.Pace.When":                                                    "a pace is not among the values of the walk",
+	"not a number: water.Explain": "the deviation without a salt is +Inf, as " +
+		"documented, where the limits cannot be met without it",
+	"no answer: ferment.Tank.Correct": "a ferment that can be computed, and two pH that fit it",
+	"no answer: kinetics.NewPace":     "a start of three contents that must each be a ferment's, and temperatures in order",
+	"no answer: kinetics.Pace.When":   "a pace is not among the values of the walk",
 }
 
 // A refusal names the function that the caller wrote, whichever it is: a program calls each

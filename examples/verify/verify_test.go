@@ -138,7 +138,8 @@ func TestWholeReport(t *testing.T) {
 	if code != 0 {
 		t.Fatalf("code %d %s (TestTables tells the rows)", code, problems)
 	}
-	for _, want := range []string{"source ", "status ", "function ", "rows ", "worst row ", "tolerance ", "no published row reaches", "no row of any table reaches"} {
+	for _, want := range []string{"source ", "status ", "function ", "rows ", "worst row ", "tolerance ", "no published row reaches",
+		"no row of any table reaches"} {
 		if !strings.Contains(out, want) {
 			t.Errorf("no %q in the report", want)
 		}

@@ -36,7 +36,10 @@ func TestSamplesCompile(t *testing.T) {
 	fset, from := shared()
 	for i, s := range samples {
 		src := "package sample\n"
-		for _, p := range []string{"fmt", "example.org/zymase/units", "example.org/zymase/units/material", "example.org/zymase/gravity", "example.org/zymase/gravity/label", "example.org/zymase/water", "example.org/zymase/water/mash", "example.org/zymase/water/must", "example.org/zymase/carbonation", "example.org/zymase/nutrient", "example.org/zymase/nutrient/sugar", "example.org/zymase/nutrient/yeast", "example.org/zymase/nutrient/ferment", "example.org/zymase/nutrient/finish", "example.org/zymase/nutrient/law"} {
+		for _, p := range []string{"fmt", "example.org/zymase/units", "example.org/zymase/units/material", "example.org/zymase/gravity",
+			"example.org/zymase/gravity/label", "example.org/zymase/water", "example.org/zymase/water/mash", "example.org/zymase/water/must",
+			"example.org/zymase/carbonation", "example.org/zymase/nutrient", "example.org/zymase/nutrient/sugar", "example.org/zymase/nutrient/yeast",
+			"example.org/zymase/nutrient/ferment", "example.org/zymase/nutrient/finish", "example.org/zymase/nutrient/law"} {
 			if strings.Contains(s[1], p[strings.LastIndexByte(p, '/')+1:]+".") {
 				src += fmt.Sprintf("import %q\n", p)
 			}

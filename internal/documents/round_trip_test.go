@@ -84,7 +84,7 @@ func TestWhatIsNoneIsRefused(t *testing.T) {
 		`{}`: &basis, `{"kettle":"5 L"}`: &basis, `{"finished":"5 L","water":"3 kg"}`: &basis, `{"finished":"5 kg"}`: &basis, `[]`: &basis, `{"temperature":"5 °C"}`: &basis,
 		`{"form":"dry"}`: &pack, `{"form":"dry","cells":"10 billion","low":"11 billion","high":"20 billion"}`: &pack, `{"pH":"x"}`: &aim, `{"acidity":"5 g/L"}`: &aim,
 		`{"pH":3,"acidity":"5 g/L","titration":{}}`: &aim, ` {}`: &aim, `{"name":"gold"}`: new(must.Constituent), `{"name":"acidity as gold"}`: new(must.Constituent),
-		`{"Substance":"gold"}`: new(water.DrinkingLimit), `{"water":{},"strength":"99 % vol"}`: new(must.Drink), `{"sugar":"1 g/L"}`: new(kinetics.Pace), `{"difference_%":"x"}`: new(carbonation.Comparison),
+		`{"Substance":"gold"}`: new(water.DrinkingLimit), `{"water":{},"strength":"99 % vol"}`: new(must.Drink), `{"sugar":"1 g/L"}`: new(kinetics.Pace), `{"content":"x"}`: new(carbonation.Comparison),
 	} {
 		if err := json.Unmarshal([]byte(text), into); err == nil {
 			t.Errorf("%T: %s is taken", into, text)

@@ -43,7 +43,8 @@ func TestSeriesAreFerments(t *testing.T) {
 		if len(s.Hours) != len(s.Used) || len(s.Hours) < 6 || s.Hours[0] != 0 || s.Used[0] != 0 || !slices.IsSorted(s.Hours) {
 			t.Errorf("%s: %v, %v", name, s.Hours, s.Used)
 		}
-		if s.Source == "" || s.Assumed == "" || s.Celsius < 10 || s.Celsius > 45 || s.SugarGramPerLitre < 50 || s.NitrogenMilligramPerLitre < 100 || s.YeastGramPerLitre <= 0 {
+		if s.Source == "" || s.Assumed == "" || s.Celsius < 10 || s.Celsius > 45 || s.SugarGramPerLitre < 50 || s.NitrogenMilligramPerLitre < 100 ||
+			s.YeastGramPerLitre <= 0 {
 			t.Errorf("%+v", s)
 		}
 		for i, u := range s.Used {
@@ -52,7 +53,8 @@ func TestSeriesAreFerments(t *testing.T) {
 			}
 		}
 	}
-	for cluster, n := range map[string]int{"foster2022_12C": 3, "foster2022_15C": 3, "foster2022_30C": 3, "foster2022_42C": 3, "tyrell2013_extract": 1, "montpellier2023_C01": 4, "montpellier2023_C15": 4} {
+	for cluster, n := range map[string]int{"foster2022_12C": 3, "foster2022_15C": 3, "foster2022_30C": 3, "foster2022_42C": 3,
+		"tyrell2013_extract": 1, "montpellier2023_C01": 4, "montpellier2023_C15": 4} {
 		if clusters[cluster] != n {
 			t.Errorf("%s: %d series, want %d", cluster, clusters[cluster], n)
 		}

@@ -26,7 +26,8 @@ func TestCheck(t *testing.T) {
 			continue
 		}
 		same := e.Value == v || math.IsNaN(v) && math.IsNaN(e.Value)
-		if !same || e.Func != "gravity.WaterDensity" || e.Quantity != "temperature" || e.Unit != "°C" || e.Min != 0 || e.Max != 40 || e.Source != "Tanaka et al. 2001" {
+		if !same || e.Func != "gravity.WaterDensity" || e.Quantity != "temperature" || e.Unit != "°C" || e.Min != 0 || e.Max != 40 ||
+			e.Source != "Tanaka et al. 2001" {
 			t.Errorf("%v: %+v", v, e)
 		}
 	}

@@ -20,7 +20,8 @@ func TestRoot(t *testing.T) {
 		want float64
 	}{
 		{"x² = 2", func(x float64) float64 { return x*x - 2 }, 0, 2, math.Sqrt2},
-		{"x = cos x, Abramowitz & Stegun 1964 section 4.3 (Dottie number, OEIS A003957)", func(x float64) float64 { return math.Cos(x) - x }, 0, 1, 0.739085133215160641655},
+		{"x = cos x, Abramowitz & Stegun 1964 section 4.3 (Dottie number, OEIS A003957)", func(x float64) float64 { return math.Cos(x) - x },
+			0, 1, 0.739085133215160641655},
 		{"x³ − 2x − 5, Wallis 1685 (OEIS A007493)", func(x float64) float64 { return x*x*x - 2*x - 5 }, 2, 3, 2.0945514815423265914},
 		{"a root at the left end", func(x float64) float64 { return x }, 0, 1, 0},
 		{"a root at the right end", func(x float64) float64 { return x - 1 }, 0, 1, 1},

@@ -48,7 +48,8 @@ func TestCutaiaMeans(t *testing.T) {
 	for _, r := range []struct {
 		set           string
 		oe, a, re, ae float64
-	}{{"RPB-I", 14.08, 4.72, 5.28, 3.11}, {"RPB-II", 14.54, 5.14, 4.88, 2.53}, {"Proprietary", 17.67, 6.56, 5.38, 2.45}, {"CMBTC", 11.34, 3.82, 3.8, 2.01}, {"Navarro", 12.75, 4.21, 4.74, 2.79}} {
+	}{{"RPB-I", 14.08, 4.72, 5.28, 3.11}, {"RPB-II", 14.54, 5.14, 4.88, 2.53}, {"Proprietary", 17.67, 6.56, 5.38, 2.45},
+		{"CMBTC", 11.34, 3.82, 3.8, 2.01}, {"Navarro", 12.75, 4.21, 4.74, 2.79}} {
 		got := ok[rival.Attenuated](t)(rival.AttenuatedCutaia(plato(r.oe), plato(r.ae)))
 		near(t, r.set+" A", got.ByMass.In(units.PercentMass), r.a, 0.1)
 		near(t, r.set+" RE", got.RealExtract.In(units.DegreePlato), r.re, 0.15)
@@ -86,7 +87,8 @@ func TestStrengthMethodsRefuse(t *testing.T) {
 	for _, c := range []struct {
 		f         func(a, b units.Extract) (rival.Attenuated, error)
 		low, high float64
-	}{{rival.AttenuatedBallingTables, 9, 16}, {rival.AttenuatedHandbook, 4, 25}, {rival.AttenuatedMEBAK, 4, 25}, {rival.AttenuatedCutaia, 9.4, 18.1}, {rival.AttenuatedDoemens, 9.4, 18.1}} {
+	}{{rival.AttenuatedBallingTables, 9, 16}, {rival.AttenuatedHandbook, 4, 25}, {rival.AttenuatedMEBAK, 4, 25}, {rival.AttenuatedCutaia, 9.4, 18.1},
+		{rival.AttenuatedDoemens, 9.4, 18.1}} {
 		for _, p := range []float64{c.low - 0.01, c.high + 0.01, math.NaN()} {
 			_, err := c.f(plato(p), plato(3))
 			refused(t, "method", err, "original extract")

@@ -10,7 +10,8 @@ import (
 )
 
 // onRegulator is one keg after some time on a set pressure.
-func onRegulator(set units.GaugePressure, k carbonation.Keg, after time.Duration, r carbonation.CarbonationRate, l carbonation.Liquid, air units.Atmosphere) (carbonation.KegOnRegulator, error) {
+func onRegulator(set units.GaugePressure, k carbonation.Keg, after time.Duration, r carbonation.CarbonationRate, l carbonation.Liquid,
+	air units.Atmosphere) (carbonation.KegOnRegulator, error) {
 	k.Liquid, k.Rate = l, r
 	kegs, err := carbonation.OnRegulator([]carbonation.Keg{k}, set, after, air)
 	if err != nil {
@@ -62,7 +63,8 @@ func carbonationLimits() []*Function {
 					verdict, warned := carbonation.Rated(rating, rating)
 					return most{c, verdict, warned}, err
 				}),
-			from(func(m most) units.CarbonDioxideVolumes { return carbonation.RealVolume.Volumes(m.content) }, "volumes", units.VolumesCO2, "most CO2 dissolved when it is closed, real gas; 15 g/L where it holds more"),
+			from(func(m most) units.CarbonDioxideVolumes { return carbonation.RealVolume.Volumes(m.content) }, "volumes", units.VolumesCO2,
+				"most CO2 dissolved when it is closed, real gas; 15 g/L where it holds more"),
 			judges(func(m most) carbonation.Verdict { return m.verdict }), says(func(m most) caution.List { return m.warned }))),
 	}
 }

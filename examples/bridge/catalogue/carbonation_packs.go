@@ -74,7 +74,8 @@ func primeWith(
 // carbonationPacks are priming and closed vessels.
 func carbonationPacks() []*Function {
 	return []*Function{
-		entry("priming_sugar", "sugar that brings a drink to a CO2 content in the bottle, if all of it turns to gas; yeast usually makes some 3 % less", "Gay-Lussac's equation, IUPAC atomic weights 2021",
+		entry("priming_sugar", "sugar that brings a drink to a CO2 content in the bottle, if all of it turns to gas; yeast usually makes some 3 % less",
+			"Gay-Lussac's equation, IUPAC atomic weights 2021",
 			of7(takesVolumes("volumes", "CO2 wanted, real gas", 0, 7.5, 2.9), takes("volume", units.Litre, "drink to be primed", 0.001, 1e6, 20),
 				takes("warmest", units.Celsius, "its warmest temperature since gas last came off", -2, 40, 20),
 				takes("sugar_left", units.GramPerLitre, "fermentable sugar still in the drink", 0, 30, 0).or(0),

@@ -25,7 +25,8 @@ type purged struct {
 	warned  caution.List
 }
 
-func fillAndVent(v units.Volume, to units.GaugePressure, rounds float64, t units.Temperature, air units.Atmosphere, rating units.GaugePressure) (purged, error) {
+func fillAndVent(v units.Volume, to units.GaugePressure, rounds float64, t units.Temperature, air units.Atmosphere,
+	rating units.GaugePressure) (purged, error) {
 	p, err := carbonation.FillAndVent(v, t, to, int(rounds), air)
 	verdict, warned := carbonation.Rated(to, rating)
 	return purged{p, verdict, append(p.Cautions[:len(p.Cautions):len(p.Cautions)], warned...)}, err
@@ -46,7 +47,8 @@ func takesService() arg[carbonation.KegService] {
 		takes("content", units.GramCO2PerLitre, "CO2 that the drink takes from the cylinder", 0, 30, 4.3),
 		takes("temperature", units.Celsius, "of serving", -2, 40, 4), takes("gauge_pressure", units.KilopascalGauge, "of serving", 0, 500, 110),
 		takes("purge", units.Gram, "CO2 to purge a keg", 0, 1e5, 150), takes("leak", units.Percent, "of all the gas", 0, 90, 10),
-		func(v units.Volume, c units.CarbonDioxideContent, t units.Temperature, g units.GaugePressure, purge units.Mass, leak units.Share) (carbonation.KegService, error) {
+		func(v units.Volume, c units.CarbonDioxideContent, t units.Temperature, g units.GaugePressure, purge units.Mass,
+			leak units.Share) (carbonation.KegService, error) {
 			return carbonation.KegService{Volume: v, Drink: v, Carbonate: c, Temperature: t, Serving: g, Purge: purge, Leak: leak}, nil
 		})
 }
@@ -68,7 +70,8 @@ func carbonationSafety() []*Function {
 	warnings := says(func(p purged) caution.List { return p.warned })
 	return []*Function{
 		entry("purge_fill_and_vent", "air left in a vessel that was filled with CO2 and vented several times", "definition: (p0/p1)^n, gas well mixed",
-			of6(vessel, takes("gauge_pressure", units.KilopascalGauge, "to which it is filled", 0, 1000, 200), readsNumber(count("rounds", "how many times", 0, 1000, 5)),
+			of6(vessel, takes("gauge_pressure", units.KilopascalGauge, "to which it is filled", 0, 1000, 200),
+				readsNumber(count("rounds", "how many times", 0, 1000, 5)),
 				temperature, takesPlace(), takesRating(), fillAndVent),
 			airLeft(judges(func(p purged) carbonation.Verdict { return p.verdict }), warnings)...),
 		entry("purge_flush", "air left in a vessel through which CO2 was passed", "definition: exp(−V), gas well mixed",

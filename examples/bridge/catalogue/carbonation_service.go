@@ -53,7 +53,8 @@ func heatTreatment() []*Function {
 			of7(celsius("start", "temperature at the start", 15), minutes("warming", "time of warming", 20), celsius("held", "temperature that is held", 60),
 				minutes("holding", "time of holding", 15), celsius("end", "temperature at the end", 25), minutes("cooling", "time of cooling", 20),
 				picksBy("form", "rate against temperature", forms, "10^((T-60)/7)", "1.393^(T-60)").orOption("10^((T-60)/7)"),
-				func(start units.Temperature, warming float64, held units.Temperature, holding float64, end units.Temperature, cooling float64, f carbonation.Lethality) (units60, error) {
+				func(start units.Temperature, warming float64, held units.Temperature, holding float64, end units.Temperature, cooling float64,
+					f carbonation.Lethality) (units60, error) {
 					return threeLegs(start, leg{warming, held}, leg{holding, held}, leg{cooling, end}, f)
 				}),
 			numberFrom(func(p units60) float64 { return p.Units }, "units", "PU", "all legs together"),
@@ -77,7 +78,8 @@ func approach() []*Function {
 			numberFrom(carbonation.CarbonationRate.PerHour, "rate", "1/h", "share of the way to rest in an hour")),
 		entry("time_to_carbonate", "time that a keg takes from one content to another on its way to that at rest", firstOrder,
 			of4(content("from", "content now", 30, 1.5), content("to", "content wanted", 30, 5.5), content("at_rest", "content at rest at the pressure set", 80, 5.7),
-				reads(number("rate", "1/h", "see carbonation_rate; 0.0125 for a keg left alone in the cold", 1e-5, 1000, 0.0125).or(0.0125), carbonation.NewCarbonationRate),
+				reads(number("rate", "1/h", "see carbonation_rate; 0.0125 for a keg left alone in the cold", 1e-5, 1000, 0.0125).or(0.0125),
+					carbonation.NewCarbonationRate),
 				func(now, to, rest units.CarbonDioxideContent, k carbonation.CarbonationRate) (wait, error) {
 					d, err := k.Until(now, to, rest)
 					passes := rest.In(units.GramCO2PerLitre) > tooMuch*to.In(units.GramCO2PerLitre)
@@ -108,7 +110,8 @@ func pouring() []*Function {
 	warnings := says(func(s state) caution.List { return s.Cautions })
 	return []*Function{
 		rated("gauge_pressure", entry("mixed_gas_pressure", "pressure of a blend of CO2 and nitrogen that keeps a CO2 content", "Dalton's law; "+henryDrink,
-			of5(temperature, takes("content", units.GramCO2PerLitre, "CO2 of the drink", 0, 15, 5), takes("co2", units.Percent, "CO2 in the blend by volume", 5, 100, 70),
+			of5(temperature, takes("content", units.GramCO2PerLitre, "CO2 of the drink", 0, 15, 5),
+				takes("co2", units.Percent, "CO2 in the blend by volume", 5, 100, 70),
 				takesLiquid(), takesPlace(),
 				func(t units.Temperature, c units.CarbonDioxideContent, co2 units.Share, l carbonation.Liquid, air units.Atmosphere) (reading, error) {
 					p, err := carbonation.MixedGasPressure(l, c, co2, t)
@@ -142,7 +145,8 @@ func ofDrinkAndPipe() []*Function {
 			of2(takes("temperature", units.Celsius, "temperature of the drink; up to 80 °C with ethanol or extract", -2, 90, 4), takesDrink(),
 				func(t units.Temperature, s gravity.Solution) (float64, error) { return carbonation.Viscosity(s, t) }),
 			givesNumber("viscosity", "mPa·s", "dynamic viscosity")),
-		entry("air_in_drink", "oxygen and nitrogen that a drink holds at rest with moist air; an extract of 15 °P holds a fifth less oxygen than is given here", "IAPWS G7-04",
+		entry("air_in_drink", "oxygen and nitrogen that a drink holds at rest with moist air; an extract of 15 °P holds a fifth less "+
+			"oxygen than is given here", "IAPWS G7-04",
 			of3(takes("temperature", units.Celsius, "temperature of the drink", -2, 90, 10),
 				takes("pressure", units.Kilopascal, "pressure of the air", 1, 400, 101.325).or(101.325), takesLiquid(),
 				func(t units.Temperature, p units.AbsolutePressure, l carbonation.Liquid) (air, error) {

@@ -31,7 +31,8 @@ func conversion[D, E units.Dimension](
 	for _, r := range to {
 		r.shown.Meaning = words + " in " + r.shown.Unit
 	}
-	return entry("convert_"+quantity, "the same "+words+" in other units", source, takes(quantity, from, words+" to convert, in any unit", min, max, example), to...)
+	return entry("convert_"+quantity, "the same "+words+" in other units", source,
+		takes(quantity, from, words+" to convert, in any unit", min, max, example), to...)
 }
 
 // conversions are between the units of package units.
@@ -72,9 +73,11 @@ func conversions() []*Function {
 			to("ounces_per_us_gallon", named(units.MilligramPerLitre, "oz/US gal")), to("pounds_per_1000_us_gallons", units.PoundPerThousandUSGallons)),
 		conversion("hardness", units.MilligramPerLitreCaCO3, -huge, huge, 100, exactUnits+"; CIAAW abridged atomic weights 2021",
 			to("milligrams_per_litre_as_calcium_carbonate", units.MilligramPerLitreCaCO3), to("german_degrees", units.GermanDegree),
-			to("french_degrees", units.FrenchDegree), to("english_degrees", units.EnglishDegree), to("grains_per_us_gallon", named(units.MilligramPerLitreCaCO3, "gr/US gal"))),
+			to("french_degrees", units.FrenchDegree), to("english_degrees", units.EnglishDegree),
+			to("grains_per_us_gallon", named(units.MilligramPerLitreCaCO3, "gr/US gal"))),
 		conversion("energy", units.Kilojoule, -huge, huge, 100, exactUnits,
-			to("kilojoules", units.Kilojoule), to("megajoules", named(units.Kilojoule, "MJ")), to("kilocalories", units.Kilocalorie), to("kilowatt_hours", named(units.Kilojoule, "kWh"))),
+			to("kilojoules", units.Kilojoule), to("megajoules", named(units.Kilojoule, "MJ")), to("kilocalories", units.Kilocalorie),
+			to("kilowatt_hours", named(units.Kilojoule, "kWh"))),
 		conversion("conductivity", units.MicrosiemensPerCentimetre, 0, huge, 500, exactUnits,
 			to("microsiemens_per_centimetre", units.MicrosiemensPerCentimetre), to("millisiemens_per_centimetre", named(units.MicrosiemensPerCentimetre, "mS/cm")),
 			to("millisiemens_per_metre", named(units.MicrosiemensPerCentimetre, "mS/m"))),

@@ -43,7 +43,8 @@ func densityOf(what string) result[units.Density] {
 
 // sugars are the choices of an input that asks for one.
 func sugarChoice(meaning string) arg[gravity.Sugar] {
-	return picksBy("sugar", meaning, []gravity.Sugar{gravity.AsSucrose, gravity.AsGlucose, gravity.AsFructose}, "sucrose", "glucose", "fructose").orOption("sucrose")
+	return picksBy("sugar", meaning, []gravity.Sugar{gravity.AsSucrose, gravity.AsGlucose, gravity.AsFructose}, "sucrose", "glucose",
+		"fructose").orOption("sucrose")
 }
 
 // waterDensity is an entry for one of the formulas for water.

@@ -37,9 +37,9 @@ func figures(but ...*Input) []result[gravity.Fermentation] {
 			"extract that is there now, by mass; in a glucose or fructose wash not on the scale of original_extract"),
 		numberFrom(func(f fermentation) float64 { return f.OriginalGravity().SG() }, "original_gravity", "", "specific gravity 20/20 °C before the ferment"),
 		numberFrom(func(f fermentation) float64 { return f.Gravity().SG() }, "gravity", "", "specific gravity 20/20 °C now"),
-		numberFrom(fermentation.ApparentAttenuation, "apparent_attenuation", "%",
+		from(fermentation.ApparentAttenuation, "apparent_attenuation", units.Percent,
 			"part of the original extract that a hydrometer no longer shows; above 100 when dry"),
-		numberFrom(fermentation.RealAttenuation, "real_attenuation", "%", "part of the original extract that is gone, both by mass"),
+		from(fermentation.RealAttenuation, "real_attenuation", units.Percent, "part of the original extract that is gone, both by mass"),
 	}
 	var others []result[fermentation]
 	for _, r := range all {

@@ -36,7 +36,8 @@ func labelled(strength units.StrengthByVolume, extract units.Extract, glycerol, 
 }
 
 // nutritionOf is an entry for the nutrition of 100 mL; energy says how it is stated.
-func nutritionOf(name, meaning, source string, extract float64, of func(gravity.Solution) label.Nutrition, energy string, outputs ...result[label.Nutrition]) *Function {
+func nutritionOf(name, meaning, source string, extract float64, of func(gravity.Solution) label.Nutrition, energy string,
+	outputs ...result[label.Nutrition]) *Function {
 	drink := of4(
 		takes("strength", units.PercentVolume, "ethanol of the drink", 0, 20, 4.6),
 		takes("real_extract", units.DegreePlato, "extract in the drink, counted as sugar", 0, 30, extract).or(0),

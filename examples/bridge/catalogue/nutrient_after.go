@@ -29,7 +29,8 @@ func nutrientAfter() []*Function {
 			from(func(f flavoured) units.StrengthByVolume { return f.After }, "strength_after", units.PercentVolume, "of the batch with it"),
 			from(func(f flavoured) units.Share { return f.AlcoholShare }, "alcohol_share", units.Percent, "of its alcohol that the flavouring brings"))),
 		heavy(entry("dilution_water", "water that lets a dry drink down to a strength", "OIML R 22",
-			of2(of2(takes("volume", units.Litre, "of the drink at 20 °C", 0.001, 1e7, 30), takes("strength", units.PercentVolume, "of the drink", 0.2, 60, 9), spiritOf),
+			of2(of2(takes("volume", units.Litre, "of the drink at 20 °C", 0.001, 1e7, 30),
+				takes("strength", units.PercentVolume, "of the drink", 0.2, 60, 9), spiritOf),
 				takes("wanted", units.PercentVolume, "strength wanted", 0.1, 60, 4.6),
 				func(base gravity.Solution, wanted units.StrengthByVolume) (diluted, error) {
 					return finish.Dilute(base, gravity.Solution{}, wanted)
@@ -37,7 +38,8 @@ func nutrientAfter() []*Function {
 			from(func(d diluted) units.Mass { return d.Water }, "water", units.Kilogram, "water to add"),
 			from(func(d diluted) units.Volume { return d.Liquid.VolumeAt20() }, "volume_after", units.Litre, "of the drink with it, at 20 °C"))),
 		entry("so2_pk", "dissociation constant of SO2 in water and ethanol, as pK", "OIV-MA-AS323-04C table 1",
-			of2(takes("strength", units.PercentVolume, "of the drink", 0, 15, 10), takes("temperature", units.Celsius, "of the drink", 20, 40, 20), finish.SulfurDioxidePK),
+			of2(takes("strength", units.PercentVolume, "of the drink", 0, 15, 10), takes("temperature", units.Celsius, "of the drink", 20, 40, 20),
+				finish.SulfurDioxidePK),
 			givesNumber("pk", "", "thermodynamic pK")),
 	}
 }

@@ -41,13 +41,15 @@ func nutrientForecast() []*Function {
 		inputs.all = append(inputs.all, hour, read)
 	}
 	f := function("ferment_forecast",
-		"when a ferment is a third used, dry and unchanged, from its start and up to 8 readings; a range of cells goes in as hours and gravities, joined by semicolons",
+		"when a ferment is a third used, dry and unchanged, from its start and up to 8 readings; a range of cells goes in as hours and "+
+			"gravities, joined by semicolons",
 		"Coleman, Fish & Block 2007 as two carriers give it, Foster et al. 2022; width held against 38 measured worts and musts", &inputs)
 	f.shows(pure("end_gravity", "", "that is to be expected, 20/20 °C"))
 	f.shows(pure("third", "d", "since the pitch, when a third of the sugar is used"))
 	for _, of := range []struct{ name, meaning string }{{"dry", "when 99 % of the sugar is used"}, {"settled", "when the gravity was the same for three days"}} {
 		f.shows(pure(of.name, "d", "since the pitch, "+of.meaning))
-		for _, b := range []struct{ name, says string }{{"low_90", "one in twenty is earlier"}, {"low_50", "one in four is earlier"}, {"high_50", "one in four is later"}, {"high_90", "one in twenty is later"}} {
+		for _, b := range []struct{ name, says string }{{"low_90", "one in twenty is earlier"}, {"low_50", "one in four is earlier"},
+			{"high_50", "one in four is later"}, {"high_90", "one in twenty is later"}} {
 			f.shows(pure(of.name+"_"+b.name, "d", "the same; "+b.says))
 		}
 	}
@@ -65,7 +67,8 @@ func forecast(in, out []float64, first int) error {
 	}
 	original, end, division := in[3], in[4], in[7]
 	if falls := original - end; !(falls >= 2*division) {
-		return &units.RangeError{Func: fn, Quantity: "original gravity less the floor", Value: falls, Min: 2 * division, Max: 0.23, Source: "two divisions of the hydrometer"}
+		return &units.RangeError{Func: fn, Quantity: "original gravity less the floor", Value: falls, Min: 2 * division, Max: 0.23,
+			Source: "two divisions of the hydrometer"}
 	}
 	f := kinetics.NewForecast(pace)
 	const perRoot12, least, most = 0.2886751345948129, 1, 50 // 1/√12; % of the sugar
@@ -76,10 +79,12 @@ func forecast(in, out []float64, first int) error {
 			continue
 		}
 		if gravity < 0.97 {
-			return &units.RangeError{Func: fn, Quantity: fmt.Sprintf("gravity %d", (i-first)/2+1), Value: gravity, Min: 0.97, Max: 1.2, Source: "as a hydrometer shows it"}
+			return &units.RangeError{Func: fn, Quantity: fmt.Sprintf("gravity %d", (i-first)/2+1), Value: gravity, Min: 0.97, Max: 1.2,
+				Source: "as a hydrometer shows it"}
 		}
 		if hour == 0 && i > first {
-			return &units.RangeError{Func: fn, Quantity: fmt.Sprintf("hour %d", (i-first)/2+1), Value: hour, Unit: "h", Min: 0.01, Max: 2136, Source: "a gravity has its hour; only the first can be at the pitch"}
+			return &units.RangeError{Func: fn, Quantity: fmt.Sprintf("hour %d", (i-first)/2+1), Value: hour, Unit: "h", Min: 0.01, Max: 2136,
+				Source: "a gravity has its hour; only the first can be at the pitch"}
 		}
 		used := min(max((original-gravity)/(original-end), 0), 1)
 		if err := f.Add(hours(hour), as(units.Fraction, used), spread); err != nil {

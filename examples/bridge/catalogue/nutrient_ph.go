@@ -120,7 +120,8 @@ func otherNeeds() *Function {
 	return heavy(entry("yeast_other_needs", "minerals and thiamine that yeast needs in a sugar wash, and what water and feed bring of them; sugar brings none",
 		"phosphorus of dry yeast and Kudo, Vagnoli & Bisson 1998 (recalled from memory); Nobis et al. 2022 (read); magnesium and thiamine common "+
 			"practice, no source",
-		of3(takesSugarWash(), takes("magnesium", units.MilligramPerLitre, "in the water", 0, 1000, 5).or(0), takes("zinc", units.MilligramPerLitre, "in the water", 0, 100, 0).or(0),
+		of3(takesSugarWash(), takes("magnesium", units.MilligramPerLitre, "in the water", 0, 1000, 5).or(0),
+			takes("zinc", units.MilligramPerLitre, "in the water", 0, 100, 0).or(0),
 			func(w sugarWash, magnesium, zinc units.MassConcentration) (needs, error) {
 				f, err := w.tank(water.Magnesium.At(magnesium), water.Zinc.At(zinc))
 				if err != nil {

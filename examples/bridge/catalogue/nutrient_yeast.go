@@ -53,7 +53,8 @@ func nutrientYeast() []*Function {
 			from(func(w woken) units.Temperature { return w.Temperature.Low }, "coldest", units.Celsius, "coldest water"),
 			from(func(w woken) units.Temperature { return w.Temperature.High }, "warmest", units.Celsius, "warmest water"))),
 		entry("ferment_heat", "heat of fermenting extract, and how far it would warm the liquid", "values in use, one chosen: usual 586.6 kJ/kg",
-			of3(takes("extract_mass", units.Kilogram, "extract that ferments", 0, 1e9, 4.4), takesHeat(), takes("volume", units.Litre, "of the liquid", 0.001, 1e9, 60).or(60),
+			of3(takes("extract_mass", units.Kilogram, "extract that ferments", 0, 1e9, 4.4), takesHeat(),
+				takes("volume", units.Litre, "of the liquid", 0.001, 1e9, 60).or(60),
 				func(m units.Mass, h ferment.HeatRate, v units.Volume) (heat, error) {
 					q, err := h.Of(m)
 					if err != nil {
@@ -65,7 +66,8 @@ func nutrientYeast() []*Function {
 			from(func(h heat) units.Energy { return h.a }, "heat", units.Kilojoule, "heat given off"),
 			from(func(h heat) units.TemperatureDifference { return h.b }, "rise", units.KelvinDifference, "if nothing cools it")),
 		entry("ferment_cooling", "power that holds the temperature while extract ferments", "values in use of the heat, one chosen: usual 586.6 kJ/kg",
-			of3(takes("extract_mass", units.Kilogram, "extract that ferments in the time", 0, 1e9, 1.5), takesTime("time", "h", "in which it ferments", 0.02, 8766, 24).or(24),
+			of3(takes("extract_mass", units.Kilogram, "extract that ferments in the time", 0, 1e9, 1.5),
+				takesTime("time", "h", "in which it ferments", 0.02, 8766, 24).or(24),
 				takesHeat(), func(m units.Mass, t time.Duration, h ferment.HeatRate) (units.Power, error) {
 					return h.CoolingPower(m, t)
 				}),

@@ -73,7 +73,8 @@ func TestRandomInputs(t *testing.T) {
 				if !(math.Abs(v) < 1e300) {
 					t.Fatalf("%s%v: %s = %v", f.Name, in, o.Name, v)
 				}
-				if whole := v == math.Trunc(v) && v >= 0; o.IsText() && (!whole || !o.Several && v >= float64(len(o.Words)) || o.Several && v >= math.Exp2(float64(len(o.Words)))) {
+				if whole := v == math.Trunc(v) && v >= 0; o.IsText() &&
+					(!whole || !o.Several && v >= float64(len(o.Words)) || o.Several && v >= math.Exp2(float64(len(o.Words)))) {
 					t.Fatalf("%s%v: %s = %v, of %d words", f.Name, in, o.Name, v, len(o.Words))
 				}
 			}

@@ -132,7 +132,7 @@ func waterReport() []*Function {
 			from(func(p balanced) units.EquivalentConcentration { return p.IonicBalance().Cations }, "cations", units.MilliequivalentPerLitre, "sum of the cations"),
 			from(func(p balanced) units.EquivalentConcentration { return p.IonicBalance().Anions }, "anions", units.MilliequivalentPerLitre,
 				"sum of the anions with the alkalinity"),
-			numberFrom(func(p balanced) float64 { return p.IonicBalance().Percent }, "balance", "%", "100 times the difference over the sum"))),
+			from(func(p balanced) units.Share { return p.IonicBalance().Difference() }, "balance", units.Percent, "100 times the difference over the sum"))),
 	}
 }
 

@@ -117,7 +117,8 @@ func juiceFunctions() []*Function {
 			takesJuice(),
 			from(juice.StrongIons, "strong_ions", units.MilliequivalentPerLitre,
 				"potassium and other cations less chloride and sulfate: the acids that are there as salts"),
-			heldOutput(water.TartaricAcid, "tartaric"), heldOutput(water.MalicAcid, "malic"), heldOutput(water.CitricAcid, "citric"), heldOutput(water.LacticAcid, "lactic"),
+			heldOutput(water.TartaricAcid, "tartaric"), heldOutput(water.MalicAcid, "malic"), heldOutput(water.CitricAcid, "citric"),
+			heldOutput(water.LacticAcid, "lactic"),
 			from(juice.BufferCapacity, "buffer_capacity", units.MilliequivalentPerLitre, "strong base for one pH, at first"))),
 		heavy(entry("wine_ph_from_analysis", "pH of a wine by its analysis; acidity beyond the acids named counts as lactic", source,
 			of1(takesAnalysis(), func(a must.Analysis) (must.Drink, error) {

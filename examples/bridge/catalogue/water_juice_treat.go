@@ -65,7 +65,8 @@ func juiceTreatments() []*Function {
 					return treated{dose: t.PerLitre, ph: t.After.PH()}, err
 				}),
 			from(dose, "dose", units.GramPerLitre, "the base"), phAfter)),
-		heavy(entry("juice_blend_to_ph", "Share of another drink with the same acids that brings a drink of measured pH and titratable acidity to a pH between the two, and the acidity then",
+		heavy(entry("juice_blend_to_ph", "Share of another drink with the same acids that brings a drink of measured pH and titratable "+
+			"acidity to a pH between the two, and the acidity then",
 			"electroneutrality and each ion by volume; "+source,
 			of2(takesBlended(), takesNumber("target_ph", "", "pH wanted, between the two", 2, 6, 3.5), func(b pair[juice, must.Drink], ph float64) (juiceMix, error) {
 				t, err := b.a.WithDrink(b.b, must.ToPH(ph))

@@ -67,7 +67,8 @@ func freeFor(ph float64) (units.MassConcentration, error) {
 }
 
 // settle brings a wine to rest with the crystals in the cold.
-func settle(ph float64, potassium units.MassConcentration, tartaric, malic water.Content, s units.StrengthByVolume, t units.Temperature) (tartar treated, err error) {
+func settle(ph float64, potassium units.MassConcentration, tartaric, malic water.Content, s units.StrengthByVolume,
+	t units.Temperature) (tartar treated, err error) {
 	ions := []water.Content{water.Potassium.At(potassium), tartaric, malic}
 	p, err := water.NewProfile(t, units.CalciumCarbonate{}, ions...)
 	if err != nil {
@@ -108,22 +109,27 @@ func mustFunctions() []*Function {
 	}
 	return []*Function{
 		heavy(entry("must_usual",
-			"pH, acidity, potassium and nitrogen that a juice, honey or malt usually gives a wash in distilled water, with the band of the pH: measure your own", usualSource,
-			of2(picks("origin", "what the wash is made of", upTo(must.FromMalt)), takes("extract", units.GramPerLitre, "solids of it in a litre of wash", 1, 900, 125), usually),
+			"pH, acidity, potassium and nitrogen that a juice, honey or malt usually gives a wash in distilled water, with the band of the pH: measure your own",
+			usualSource,
+			of2(picks("origin", "what the wash is made of", upTo(must.FromMalt)),
+				takes("extract", units.GramPerLitre, "solids of it in a litre of wash", 1, 900, 125), usually),
 			numberFrom(func(b brought) float64 { return b.Drink.PH() }, "ph", "", "the pH"),
 			numberFrom(func(b brought) float64 { return b.Band }, "band", "", "to either side of it"),
 			from(func(b brought) units.MassConcentration { return b.acidity }, "acidity", units.GramPerLitre, "titratable acidity to pH 8.2 as tartaric acid"),
 			from(func(b brought) units.MassConcentration { return b.Drink.Water().Ion(water.Potassium) }, "potassium", units.MilligramPerLitre, "potassium"),
-			from(func(b brought) units.MassConcentration { return b.Ammonium.Plus(b.Amino) }, "nitrogen", units.MilligramPerLitre, "nitrogen that yeast can take up, as N"))),
+			from(func(b brought) units.MassConcentration { return b.Ammonium.Plus(b.Amino) }, "nitrogen", units.MilligramPerLitre,
+				"nitrogen that yeast can take up, as N"))),
 		heavy(entry("drink_soured",
-			"What an acid added by taste does to a finished drink of measured pH and titratable acidity: pH, acidity, the free SO2 that holds 0.8 mg/L of molecular SO2, "+
+			"What an acid added by taste does to a finished drink of measured pH and titratable acidity: pH, acidity, the free SO2 that "+
+				"holds 0.8 mg/L of molecular SO2, "+
 				"and the part of sorbate that acts",
 			juiceSource+"; "+ethanolSource+"; pK 1.81 of wine practice; pK 4.76 of sorbic acid",
 			of4(takesMeasured(), takesNumber("succinic_part", "", "succinic acid, in parts by mass of its acids: most of what yeast makes", 0, 100, 0).or(0),
 				takesAcid(), takes("dose", units.GramPerLitre, "pure acid added", 0, 20, 2), sour),
 			numberFrom(func(s soured) float64 { return s.ph }, "ph_after", "", "pH after it"),
 			from(func(s soured) units.MassConcentration { return s.acidity }, "acidity_after", units.GramPerLitre, "titratable acidity after it"),
-			from(func(s soured) units.MassConcentration { return s.freeBefore }, "free_so2_before", units.MilligramPerLitre, "free SO2 for 0.8 mg/L of molecular, before"),
+			from(func(s soured) units.MassConcentration { return s.freeBefore }, "free_so2_before", units.MilligramPerLitre,
+				"free SO2 for 0.8 mg/L of molecular, before"),
 			from(func(s soured) units.MassConcentration { return s.freeAfter }, "free_so2_after", units.MilligramPerLitre, "the same, after"),
 			from(func(s soured) units.Share { return s.acting }, "sorbate_acting", units.Percent, "undissociated part of sorbic acid, after"))),
 		heavy(entry("cream_of_tartar_settled",

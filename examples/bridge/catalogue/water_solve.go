@@ -62,7 +62,8 @@ func takesTotals() arg[pair[water.Totals, units.Temperature]] {
 		func(ions units.EquivalentConcentration, ammonium, phosphate, lactate, acetate units.MolarConcentration) (water.Totals, error) {
 			return water.Totals{StrongIons: ions, Ammonium: ammonium, Phosphate: phosphate, Lactate: lactate, Acetate: acetate}, nil
 		})
-	more := of6(first, total("citrate", "citric acid", 0), total("malate", "malic acid", 0), total("tartrate", "tartaric acid", 0), total("succinate", "succinic acid", 4),
+	more := of6(first, total("citrate", "citric acid", 0), total("malate", "malic acid", 0), total("tartrate", "tartaric acid", 0),
+		total("succinate", "succinic acid", 4),
 		takesCO2("partial pressure of CO2", 1000, 100).or(0),
 		func(w water.Totals, citrate, malate, tartrate, succinate units.MolarConcentration, co2 units.AbsolutePressure) (water.Totals, error) {
 			w.Citrate, w.Malate, w.Tartrate, w.Succinate, w.CO2 = citrate, malate, tartrate, succinate, co2
@@ -94,7 +95,8 @@ func waterSolve() []*Function {
 				return w.Recipe, err
 			}), doseOutputs()...)),
 		entry("water_blend", "Share of pure water that brings an ion of a water down to a value", "conservation of mass",
-			of3(takes("have", units.MilligramPerLitre, "content of the water", 0.001, 50000, 120), takes("want", units.MilligramPerLitre, "content wanted", 0, 50000, 50),
+			of3(takes("have", units.MilligramPerLitre, "content of the water", 0.001, 50000, 120),
+				takes("want", units.MilligramPerLitre, "content wanted", 0, 50000, 50),
 				takes("volume", units.Litre, "volume of the blend", 0.001, 1e6, 60),
 				func(have, want units.MassConcentration, v units.Volume) (blend, error) {
 					p, err := water.NewProfile(units.Celsius.Of(20), units.CalciumCarbonate{}, water.Sodium.At(have))

@@ -61,7 +61,8 @@ func waterTreatment() []*Function {
 					}
 					return p.AtRestWith(m, water.CO2LostTo(co2))
 				}),
-			numberFrom(func(d dissolved) float64 { return d.Amount.In(units.MillimolePerLitre) / 1000 / kilogramsPerLitre }, "dissolved", "mol/kg", "the solid dissolved in a kilogram of water"),
+			numberFrom(func(d dissolved) float64 { return d.Amount.In(units.MillimolePerLitre) / 1000 / kilogramsPerLitre }, "dissolved",
+				"mol/kg", "the solid dissolved in a kilogram of water"),
 			from(func(d dissolved) units.MassConcentration { return d.Mass }, "mass", units.GramPerLitre, "the same as mass in a litre"),
 			numberFrom(func(d dissolved) float64 { return d.Equilibrium.PH() }, "ph", "", "pH at rest"))),
 		heavy(entry("dechlorination_dose", "Dose that takes free chlorine or chloramine out of a volume of tap water",

@@ -46,7 +46,8 @@ func TestTextColumns(t *testing.T) {
 			t.Errorf("row %d: %q", 1+i, row[5:])
 		}
 	}
-	if rows := run(Options{Outputs: []string{"verdict", "gauge_pressure (bar gauge)"}}); strings.Join(rows[0][3:], "|") != "verdict|gauge_pressure (bar gauge)|error" || rows[2][3] != "over the rating given" {
+	if rows := run(Options{Outputs: []string{"verdict", "gauge_pressure (bar gauge)"}}); strings.Join(rows[0][3:],
+		"|") != "verdict|gauge_pressure (bar gauge)|error" || rows[2][3] != "over the rating given" {
 		t.Errorf("%q", rows)
 	}
 }

@@ -17,7 +17,8 @@ const (
 )
 
 // errNoGo reports that there is no Go to build the library with.
-var errNoGo = errors.New("the library is built by your own Go toolchain, and there is no go command on the path: install Go (go.dev/dl), or take a directory that somebody else wrote")
+var errNoGo = errors.New("the library is built by your own Go toolchain, and there is no go command on the path: install Go " +
+	"(go.dev/dl), or take a directory that somebody else wrote")
 
 // errNoC reports that there is no C compiler to build the shared library with.
 var errNoC = errors.New("a shared library takes a C compiler beside Go, and there is none on the path: install gcc or clang, or name one in the variable CC")

@@ -18,7 +18,8 @@ func compiled(t *testing.T, source string, flags ...string) string {
 	cc := program(t, "CC", "gcc", "clang", "cc")
 	dir := written(t, "c", C)
 	file := filepath.Join(t.TempDir(), "program")
-	args := append([]string{"-std=c99", "-D_POSIX_C_SOURCE=200809L", "-Wall", "-Wextra", "-Werror", "-I", dir, "-o", file, source, "-L", dir, "-lzymase", "-lpthread", "-Wl,-rpath," + dir}, flags...)
+	args := append([]string{"-std=c99", "-D_POSIX_C_SOURCE=200809L", "-Wall", "-Wextra", "-Werror", "-I", dir, "-o", file, source,
+		"-L", dir, "-lzymase", "-lpthread", "-Wl,-rpath," + dir}, flags...)
 	run(t, "", nil, cc, args...)
 	return run(t, "", nil, file)
 }

@@ -55,7 +55,8 @@ func TestTypeScript(t *testing.T) {
 	if err := os.Symlink(written(t, "js", JavaScript), filepath.Join(dir, "zymase")); err != nil {
 		t.Fatal(err)
 	}
-	run(t, dir, nil, tsc, "--strict", "--noEmit", "--noUncheckedIndexedAccess", "--exactOptionalPropertyTypes", "--target", "es2022", "--module", "nodenext", "use.mts")
+	run(t, dir, nil, tsc, "--strict", "--noEmit", "--noUncheckedIndexedAccess", "--exactOptionalPropertyTypes", "--target", "es2022",
+		"--module", "nodenext", "use.mts")
 }
 
 // In a real browser, from a server that gives the module the wrong type, with a policy that lets

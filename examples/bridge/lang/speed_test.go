@@ -44,7 +44,8 @@ func TestSize(t *testing.T) {
 	dir := written(t, "js", JavaScript)
 	module, script := packed(t, filepath.Join(dir, "zymase.wasm")), packed(t, filepath.Join(dir, "zymase.mjs"))
 	t.Logf("zymase.wasm %.2f MB and zymase.mjs %.2f MB, packed by gzip", float64(module)/1e6, float64(script)/1e6)
-	if text, err := os.ReadFile(filepath.Join(dir, "licences.txt")); err != nil || bytes.Count(text, []byte("Permission is hereby granted")) < 2 || !bytes.Contains(text, []byte("The Go Authors")) {
+	if text, err := os.ReadFile(filepath.Join(dir, "licences.txt")); err != nil || bytes.Count(text, []byte("Permission is hereby granted")) < 2 ||
+		!bytes.Contains(text, []byte("The Go Authors")) {
 		t.Errorf("the licences: %v\n%s", err, text)
 	}
 	if module+script > mostPacked {

@@ -73,22 +73,23 @@ func TestAnswers(t *testing.T) {
 		gauge + "pressure":                                                       `ERROR: "pressure" is not input=value`,
 		gauge + "pressure=1&pressure=1":                                          "ERROR: pressure is given twice",
 		gauge + "pressure=1&PRESSURE=1":                                          "ERROR: pressure is given twice",
-		gauge + "pressure=1&mood=2":                                              `ERROR: no input "mood"; pressure_gauge_from_absolute takes pressure (kPa absolute), altitude (m) [0 if left out]`,
-		gauge:                                                                    "ERROR: pressure is missing; ~",
-		gauge + "pressure=%":                                                     "ERROR: pressure: a per cent sign without ~",
-		gauge + "pressure=%G0":                                                   "ERROR: pressure: a per cent sign without ~",
-		gauge + "pressure=%FF":                                                   "ERROR: pressure: the text is not UTF-8",
-		gauge + "pressure=1%00":                                                  "ERROR: pressure: the text has a control character",
-		gauge + "pressure=1&output=mood":                                         `ERROR: no output "mood"; ~`,
-		gauge + "pressure=1&output=gauge_pressure&unit=kg":                       "ERROR: gauge_pressure: ~",
-		gauge + "pressure=1&unit=bar":                                            "ERROR: unit=… needs output=…~",
-		gauge + "pressure=1&as=xml&as=xml":                                       "ERROR: as is given twice",
-		gauge + "pressure=1&output=gauge_pressure&output=gauge_pressure":         "ERROR: output is given twice",
-		gauge + "pressure=1&as=json":                                             `ERROR: as="json" is not known; there is as=xml`,
-		gauge + "pressure=<&as=xml":                                              "<r><error>pressure: ~",
-		"/v1/nothing?a=1":                                                        `ERROR: no function "nothing"~`,
-		"/v1/":                                                                   `ERROR: no function ""~`,
-		"/v1/%3Cscript%3E":                                                       `ERROR: no function "<script>"~`,
+		gauge +
+			"pressure=1&mood=2": `ERROR: no input "mood"; pressure_gauge_from_absolute takes pressure (kPa absolute), altitude (m) [0 if left out]`,
+		gauge:                            "ERROR: pressure is missing; ~",
+		gauge + "pressure=%":             "ERROR: pressure: a per cent sign without ~",
+		gauge + "pressure=%G0":           "ERROR: pressure: a per cent sign without ~",
+		gauge + "pressure=%FF":           "ERROR: pressure: the text is not UTF-8",
+		gauge + "pressure=1%00":          "ERROR: pressure: the text has a control character",
+		gauge + "pressure=1&output=mood": `ERROR: no output "mood"; ~`,
+		gauge + "pressure=1&output=gauge_pressure&unit=kg":               "ERROR: gauge_pressure: ~",
+		gauge + "pressure=1&unit=bar":                                    "ERROR: unit=… needs output=…~",
+		gauge + "pressure=1&as=xml&as=xml":                               "ERROR: as is given twice",
+		gauge + "pressure=1&output=gauge_pressure&output=gauge_pressure": "ERROR: output is given twice",
+		gauge + "pressure=1&as=json":                                     `ERROR: as="json" is not known; there is as=xml`,
+		gauge + "pressure=<&as=xml":                                      "<r><error>pressure: ~",
+		"/v1/nothing?a=1":                                                `ERROR: no function "nothing"~`,
+		"/v1/":                                                           `ERROR: no function ""~`,
+		"/v1/%3Cscript%3E":                                               `ERROR: no function "<script>"~`,
 	} {
 		r := get(h, "GET", target)
 		got := body(r)
@@ -149,7 +150,8 @@ func TestEveryFunction(t *testing.T) {
 		if _, warns := f.Output("caution"); warns { // the same words by name and in the table
 			words := body(get(h, "GET", plain+"&output=caution"))
 			table := body(get(h, "GET", target.String()))
-			if len(words) < 20 || !strings.HasSuffix(words, ".") || !strings.HasSuffix(table, `<v name="caution" unit="">`+string(appendEscaped(nil, words))+"</v></r>") {
+			if len(words) < 20 || !strings.HasSuffix(words, ".") ||
+				!strings.HasSuffix(table, `<v name="caution" unit="">`+string(appendEscaped(nil, words))+"</v></r>") {
 				t.Errorf("%s: caution %q in %s", plain, words, table)
 			}
 		}

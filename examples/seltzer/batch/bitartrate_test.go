@@ -9,7 +9,8 @@ import (
 // Grapes fermented and chilled: what settles holds as much potassium as tartaric acid and half of its protons, and what
 // is left lets no more go. Half of the way brings half of it down. A cider has no tartaric acid.
 func TestBitartrate(t *testing.T) {
-	juice := after(State{t: deg(20)}, Step{Kind: Blend, With: &State{amount: Amounts{Water: 1}, t: deg(20)}}, Step{Kind: Dissolve, Own: grapes(), Mass: units.Kilogram.Of(100)})
+	juice := after(State{t: deg(20)}, Step{Kind: Blend, With: &State{amount: Amounts{Water: 1}, t: deg(20)}},
+		Step{Kind: Dissolve, Own: grapes(), Mass: units.Kilogram.Of(100)})
 	wine := after(juice, Step{Kind: Ferment, Share: per(100)}, Step{Kind: Chill, Temperature: deg(2)})
 	s, left := one(wine, Step{Kind: Settle, Share: per(100)})
 	n := left.Sediment[Tartrate]

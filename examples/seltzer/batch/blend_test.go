@@ -14,7 +14,8 @@ func TestBlend(t *testing.T) {
 	a := must(b.Strength()).In(units.PercentVolume)
 	near(t, "strength", must(s.Strength()).In(units.PercentVolume), a*must(b.Volume(at20)).In(units.Litre)/must(s.Volume(at20)).In(units.Litre), 1e-9)
 	near(t, "temperature", s.Temperature().In(units.Celsius), 15, 0.2)
-	near(t, "ten litres", must(after(b, Step{Kind: Blend, With: &w, Volume: units.Litre.Of(10)}).Volume(at20)).In(units.Litre), must(b.Volume(at20)).In(units.Litre)+10, 0.05)
+	near(t, "ten litres", must(after(b, Step{Kind: Blend, With: &w, Volume: units.Litre.Of(10)}).Volume(at20)).In(units.Litre),
+		must(b.Volume(at20)).In(units.Litre)+10, 0.05)
 	u := Usual()
 	u.Level = 1
 	more, _, err := Do(Step{Kind: Blend, With: &w, Volume: units.Litre.Of(10)}, State{}, &u)

@@ -61,7 +61,8 @@ func TestCalciteAsPackageWater(t *testing.T) {
 	j := job{u: &usual, like: new(water.Series)}
 	for _, alkalinity := range []float64{20, 60, 120, 300} {
 		for _, calcium := range []float64{2, 20, 80, 150} {
-			p := must(water.NewProfile(deg(80), units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity)), water.Calcium.At(units.MilligramPerLitre.Of(checked.Number(calcium)))))
+			p := must(water.NewProfile(deg(80), units.MilligramPerLitreCaCO3.Of(checked.Number(alkalinity)),
+				water.Calcium.At(units.MilligramPerLitre.Of(checked.Number(calcium)))))
 			e := must(p.InAir())
 			s := must(FromWater(e.Water(), units.Litre.Of(1)))
 			want := must(must(p.AtTemperature(deg(80))).BoiledAt(deg(80), units.Atmosphere{})).AtRest.Amount.In(units.MillimolePerLitre)

@@ -18,7 +18,8 @@ func TestCarbonate(t *testing.T) {
 	u := Usual()
 	u.Solubility = 1.05
 	more, _, err := Do(Step{Kind: Carbonate, Gauge: units.BarGauge.Of(0.772)}, s, &u)
-	near(t, "of a drink that holds 5 % more", must(more.Content()).In(units.GramCO2PerLitre)/must(s.Content()).In(units.GramCO2PerLitre), 1.05, 3e-4) // what is bound as bicarbonate does not go with it
+	near(t, "of a drink that holds 5 % more", must(more.Content()).In(units.GramCO2PerLitre)/must(s.Content()).In(units.GramCO2PerLitre),
+		1.05, 3e-4) // what is bound as bicarbonate does not go with it
 	if err != nil {
 		t.Error(err)
 	}

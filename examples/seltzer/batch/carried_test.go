@@ -160,7 +160,8 @@ func carriedByHand(p plan.Plan) (f figures) {
 	primer := weight(p, "white sugar", "priming")
 	syrup := p.Packs[1].Bottle.Syrup.In(units.Kilogram)
 	bottled := r2(r.Packs[1].Volume)
-	electrons, carbon := 14*0.0316/1.0526/92.094+14*0.0067/1.0526/118.088+8*0.002/60.052+12*0.001/90.078, 3*0.0316/1.0526/92.094+4*0.0067/1.0526/118.088+2*0.002/60.052+3*0.001/90.078 // a gram of hexose
+	electrons, carbon := 14*0.0316/1.0526/92.094+14*0.0067/1.0526/118.088+8*0.002/60.052+
+		12*0.001/90.078, 3*0.0316/1.0526/92.094+4*0.0067/1.0526/118.088+2*0.002/60.052+3*0.001/90.078 // a gram of hexose
 	inPack := (24/180.156 - electrons) / 12 * 46.069
 	primed := (6/180.156 - 2*inPack/46.069 - carbon) * 44.009
 	drawn := (bottled - syrup/0.9982 - primer/1000*0.55) / (1 + flavour) // L of base; 0.55 L a kg of primer, fermented
@@ -212,8 +213,10 @@ func carriedAsBatch(p plan.Plan, chalk float64) (f figures) {
 	}
 	at20 := func() float64 { return r2(must(s.Volume(units.Celsius.Of(20)))) }
 	mg := func(i water.Ion, c *units.MassConcentration) water.Content { return i.At(*c) }
-	tap := must(water.NewProfile(units.Celsius.Of(20), *r.Water.Report.Alkalinity, mg(water.Calcium, r.Water.Report.Calcium), mg(water.Magnesium, r.Water.Report.Magnesium),
-		mg(water.Sodium, r.Water.Report.Sodium), mg(water.Potassium, r.Water.Report.Potassium), mg(water.Chloride, r.Water.Report.Chloride), mg(water.Sulfate, r.Water.Report.Sulfate)))
+	tap := must(water.NewProfile(units.Celsius.Of(20), *r.Water.Report.Alkalinity, mg(water.Calcium, r.Water.Report.Calcium),
+		mg(water.Magnesium, r.Water.Report.Magnesium),
+		mg(water.Sodium, r.Water.Report.Sodium), mg(water.Potassium, r.Water.Report.Potassium), mg(water.Chloride, r.Water.Report.Chloride),
+		mg(water.Sulfate, r.Water.Report.Sulfate)))
 	s = must(batch.FromWater(must(tap.WithPH(r.Water.PH)), p.Water.Volume))
 	for _, d := range p.Water.Doses {
 		do(batch.Step{Kind: batch.Treat, What: d.What, Mass: d.Mass.Quantity()})
@@ -317,7 +320,8 @@ func TestThePlanCarriedForward(t *testing.T) {
 		{"yeast grown, kg", line("yeast grown"), hand.yeast, clear.yeast, 0.001, 0.001, "same"},
 		{"base, L", r2(p.Vessels[6].Cold), hand.base, clear.base, 0.03, 0.01, "crystal water, and what the yeast is made of"},
 		{"dry floor", p.Gravity.Floor, hand.floor, clear.floor, 0.0001, 0.0001, "chalk has dropped in the plan, as usual"},
-		{"strength of the base", 1.003*p.Packs[0].Strength.In(units.PercentVolume) - 0.003*40, hand.strength, clear.strength, 0.02, 0.02, "2.5 % of the ethanol lost is wine law within 0.3 %"},
+		{"strength of the base", 1.003*p.Packs[0].Strength.In(units.PercentVolume) - 0.003*40, hand.strength, clear.strength, 0.02, 0.02,
+			"2.5 % of the ethanol lost is wine law within 0.3 %"},
 		{"strength of the kegs", p.Packs[0].Strength.In(units.PercentVolume), hand.kegs, clear.kegs, 0.02, 0.02, "as the base"},
 		{"strength of the bottles", p.Packs[1].Strength.In(units.PercentVolume), hand.bottles, clear.bottles, 0.02, 0.02, "as the base"},
 		{"pH, none drops", last.Clear, hand.pHClear, clear.pHClear, 0.1, 0.002, "constants of 25 °C by hand"},

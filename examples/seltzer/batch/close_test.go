@@ -13,7 +13,8 @@ func TestCloseAsPackageCarbonation(t *testing.T) {
 	drink := must(s.Solution())
 	content := must(after(beer(), Step{Kind: Degas}).Content())
 	filling := carbonation.Filling{ // with its gas: 32.3 mL for each mole
-		Volume: litres(0.33 * (1 + content.In(units.GramCO2PerLitre)/44.009*0.0323)), Temperature: deg(20), Air: per(100), AirRemoved: per(70), // 30 % of it is taken up as a rule
+		Volume: litres(0.33 * (1 + content.In(units.GramCO2PerLitre)/44.009*0.0323)), Temperature: deg(20), Air: per(100), AirRemoved: per(70),
+		// 30 % of it is taken up as a rule
 		Content: content,
 	}
 	v := must(carbonation.Vessel{Capacity: units.Litre.Of(0.345)}.Close(drink, filling, units.Atmosphere{}))

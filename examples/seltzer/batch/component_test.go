@@ -39,7 +39,8 @@ func TestComponentsWeighWhatTheirFormulaDoes(t *testing.T) {
 		t.Error("an element that is none")
 	}
 	for i, x := range ions { // the last eight are those that package gravity has as extract
-		if acid := x.ion == water.Lactate || x.ion == water.Acetate || x.ion == water.Citrate || x.ion == water.Malate || x.ion == water.Tartrate || x.ion == water.Succinate || x.ion == water.Gluconate || x.ion == water.Glutamate; acid != (i >= firstAcid) {
+		if acid := x.ion == water.Lactate || x.ion == water.Acetate || x.ion == water.Citrate || x.ion == water.Malate || x.ion == water.Tartrate ||
+			x.ion == water.Succinate || x.ion == water.Gluconate || x.ion == water.Glutamate; acid != (i >= firstAcid) {
 			t.Errorf("%v stands at %d", x.c, i)
 		}
 	}
@@ -61,7 +62,8 @@ func TestMaterialsWeighAGram(t *testing.T) {
 		}
 	}
 	for _, m := range material.All() { // the protons are the alkalinity that package material has
-		if got, want := -stuffs[m.Name()].per[Proton]*formulaMass("OH"), m.Composition().Alkalinity.In(units.Fraction); math.Abs(got-want) > 1e-9 && m != material.AutolysedYeast() {
+		if got, want := -stuffs[m.Name()].per[Proton]*formulaMass("OH"), m.Composition().Alkalinity.In(units.Fraction); math.Abs(got-want) > 1e-9 &&
+			m != material.AutolysedYeast() {
 			t.Errorf("%v: alkalinity %g, want %g", m, got, want)
 		}
 	}
@@ -87,7 +89,8 @@ func TestMaterialsWeighAGram(t *testing.T) {
 
 // A material of one's own counts by its label.
 func TestOwnMaterial(t *testing.T) {
-	juice := must(material.ByLabel("apple juice", material.Composition{Glucose: units.Percent.Of(2.4), Fructose: units.Percent.Of(6), Disaccharides: units.Percent.Of(2), UnfermentedSolids: units.Percent.Of(1)}))
+	juice := must(material.ByLabel("apple juice", material.Composition{Glucose: units.Percent.Of(2.4), Fructose: units.Percent.Of(6),
+		Disaccharides: units.Percent.Of(2), UnfermentedSolids: units.Percent.Of(1)}))
 	s := after(must(FromWater(well(), units.Litre.Of(1))), Step{Kind: Dissolve, Own: juice, Mass: units.Kilogram.Of(1)})
 	near(t, "sugar", s.Fermentable().In(units.Gram), 104, 1e-9)
 	near(t, "dextrin", s.Of(Dextrin)*162.141, 10, 1e-3)

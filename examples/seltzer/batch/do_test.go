@@ -32,7 +32,8 @@ func anyStep(t *rapid.T) Step {
 	case Treat:
 		st.What, st.Mass = rapid.SampledFrom(water.Salts()).Draw(t, "salt").Name(), units.Gram.Of(x("g", 0, 10))
 	case Dissolve, Sweeten, Prime:
-		st.What, st.Mass = pick("white sugar", "dextrose monohydrate", "fructose", "medium invert sugar", "honey", "dry malt extract", "glycerol"), units.Gram.Of(x("g", 0, 500))
+		st.What, st.Mass = pick("white sugar", "dextrose monohydrate", "fructose", "medium invert sugar", "honey", "dry malt extract",
+			"glycerol"), units.Gram.Of(x("g", 0, 500))
 		if rapid.Bool().Draw(t, "juice") {
 			st.What, st.Own, st.Mass = "", grapes(), units.Kilogram.Of(x("kg", 0, 50))
 		}
@@ -47,7 +48,8 @@ func anyStep(t *rapid.T) Step {
 	case Pitch, Dilute:
 		st.Mass = units.Gram.Of(x("g", 0, 100))
 	case Feed:
-		st.What, st.Mass = pick("diammonium phosphate", "autolysed yeast", "urea", "Epsom salt", "zinc sulfate heptahydrate", "potassium bicarbonate", "tripotassium citrate monohydrate"), units.Gram.Of(x("g", 0, 20))
+		st.What, st.Mass = pick("diammonium phosphate", "autolysed yeast", "urea", "Epsom salt", "zinc sulfate heptahydrate",
+			"potassium bicarbonate", "tripotassium citrate monohydrate"), units.Gram.Of(x("g", 0, 20))
 	case Ferment, Degas, Fine, Malolactic, Settle:
 		st.Share = per(float64(x("%", 0, 100)))
 	case Stand:
@@ -264,7 +266,8 @@ func TestHalfSteps(t *testing.T) {
 		one  Step
 		half [2]Step
 	}{
-		{"dilute", beer(), Step{Kind: Dilute, Mass: units.Kilogram.Of(3)}, [2]Step{{Kind: Dilute, Mass: units.Kilogram.Of(1.2)}, {Kind: Dilute, Mass: units.Kilogram.Of(1.8)}}},
+		{"dilute", beer(), Step{Kind: Dilute, Mass: units.Kilogram.Of(3)},
+			[2]Step{{Kind: Dilute, Mass: units.Kilogram.Of(1.2)}, {Kind: Dilute, Mass: units.Kilogram.Of(1.8)}}},
 		{"boil", wash(), boiling(60, 5), [2]Step{boiling(25, 5), boiling(35, 5)}},
 		{"boil hard", after(must(FromWater(well(), units.Litre.Of(60)))), boiling(90, 8), [2]Step{boiling(45, 8), boiling(45, 8)}},
 		{"ferment", wash(), Step{Kind: Ferment, Share: per(100)}, [2]Step{{Kind: Ferment, Share: per(35)}, {Kind: Ferment, Share: per(100)}}},

@@ -213,10 +213,12 @@ func TestMoves(t *testing.T) {
 		Step{Kind: Fine, Share: per(50)}, Step{Kind: Dilute, Mass: units.Kilogram.Of(1)},
 		Step{Kind: Flavour, Volume: units.Millilitre.Of(170), Strength: units.PercentVolume.Of(40)},
 		Step{Kind: Acidify, What: "malic acid", Mass: units.Gram.Of(30)}, Step{Kind: Stabilise, What: "potassium metabisulfite", Mass: units.Gram.Of(3)},
-		Step{Kind: Malolactic, Share: per(50)}, Step{Kind: Settle, Share: per(50)}, Step{Kind: Stand, Share: per(50), Pressure: kPa(93.9)}, Step{Kind: Chill, Temperature: deg(4)},
+		Step{Kind: Malolactic, Share: per(50)}, Step{Kind: Settle, Share: per(50)}, Step{Kind: Stand, Share: per(50), Pressure: kPa(93.9)},
+		Step{Kind: Chill, Temperature: deg(4)},
 		Step{Kind: Degas, Share: per(50)}, Step{Kind: Sweeten, What: "white sugar", Mass: units.Gram.Of(20)},
 		Step{Kind: Prime, What: "white sugar", Mass: units.Gram.Of(100)}, Step{Kind: Fill, Volume: units.Litre.Of(18), Capacity: units.Litre.Of(19)},
-		Step{Kind: Close, Pressure: kPa(93.9), Share: per(100)}, Step{Kind: Ferment, Share: per(100)}, Step{Kind: Warm, Temperature: deg(22)}, Step{Kind: Open, Pressure: kPa(93.9)},
+		Step{Kind: Close, Pressure: kPa(93.9), Share: per(100)}, Step{Kind: Ferment, Share: per(100)}, Step{Kind: Warm, Temperature: deg(22)},
+		Step{Kind: Open, Pressure: kPa(93.9)},
 		Step{Kind: Carbonate, Gauge: units.BarGauge.Of(1.25), Pressure: kPa(93.9)})
 	steps[3].Salts = 0.01
 	for _, k := range Known() {

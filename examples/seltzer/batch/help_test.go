@@ -44,7 +44,8 @@ func wash() State {
 func grapes() material.Material {
 	return must(material.ByLabel("the club's grapes", material.Composition{
 		Glucose: per(10), Fructose: per(10), Malate: per(0.3), Tartrate: per(0.5), Gluconate: per(0.01), Glutamate: per(0.02), Potassium: per(0.15),
-		Calcium: per(0.006), Phosphorus: per(0.01), AminoNitrogen: per(0.012), AmmoniumNitrogen: per(0.005), Succinate: per(0.01), Acetate: per(0.01), Citrate: per(0.02),
+		Calcium: per(0.006), Phosphorus: per(0.01), AminoNitrogen: per(0.012), AmmoniumNitrogen: per(0.005), Succinate: per(0.01),
+		Acetate: per(0.01), Citrate: per(0.02),
 	}))
 }
 

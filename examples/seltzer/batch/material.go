@@ -208,7 +208,8 @@ func balance(u *Unknowns, hexose float64, s *State) (change Amounts, err error) 
 	mol := func(m units.Mass, of float64) float64 { return m.In(units.Gram) / of }
 	nh4, amino, urea := mol(b.Ammonium, weights[N]), mol(b.Amino, weights[N]), mol(b.Urea, 2*weights[N])
 	p, k := mol(b.Phosphorus, weights[P]), mol(b.Potassium, weights[K])
-	succinic, acetic, lactic := mol(b.Succinic, molar[Succinate]+2*molar[Proton]), mol(b.Acetic, molar[Acetate]+molar[Proton]), mol(b.Lactic, molar[Lactate]+molar[Proton])
+	succinic, acetic, lactic := mol(b.Succinic, molar[Succinate]+2*molar[Proton]), mol(b.Acetic, molar[Acetate]+molar[Proton]), mol(b.Lactic,
+		molar[Lactate]+molar[Proton])
 	free := m.FreePerPotassium.In(units.Fraction)
 	ash := (nh4+amino+2*urea)*molar[YeastNitrogen] + p*molar[YeastPhosphorus] + k*molar[YeastPotassium]
 	change = Amounts{

@@ -35,8 +35,12 @@ func TestDrawsReachTheRivals(t *testing.T) {
 				if way.Err != nil { // its chart ends before this pressure or temperature
 					continue
 				}
-				farthest = max(farthest, math.Abs(way.Difference))
-				if rival := 1 + way.Difference/100; rival < gas.Low || rival > gas.High {
+				rival, err := units.Ratio(way.Content, ways[0].Content)
+				if err != nil {
+					t.Fatal(err)
+				}
+				farthest = max(farthest, 100*math.Abs(rival-1))
+				if rival < gas.Low || rival > gas.High {
 					t.Errorf("%s at %s and %s: %.3f of ours, drawn from %g to %g", way.Method, at, p, rival, gas.Low, gas.High)
 				}
 			}
@@ -99,7 +103,8 @@ func TestDrawsReachTheRefractometers(t *testing.T) {
 			t.Errorf("%s: %.3f °Bx from ours, drawn from %g to %g", what, d, reading.Low, reading.High)
 		}
 	}
-	for _, read := range []units.Extract{units.DegreePlato.Of(10), units.DegreePlato.Of(15), units.DegreePlato.Of(20), units.DegreePlato.Of(25), units.DegreePlato.Of(30)} {
+	for _, read := range []units.Extract{units.DegreePlato.Of(10), units.DegreePlato.Of(15), units.DegreePlato.Of(20), units.DegreePlato.Of(25),
+		units.DegreePlato.Of(30)} {
 		at := units.Celsius.Of(15)
 		crc, err1 := rival.RefractometerCorrectionCRC(read, at)
 		oiv, err2 := rival.RefractometerCorrectionOIV(read, at)

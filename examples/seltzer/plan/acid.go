@@ -29,6 +29,8 @@ type AcidPlan struct {
 	As        string                  `json:"acidity_as"`
 	PerLitre  units.MassConcentration `json:"in_a_litre"`
 	Uncertain bool                    `json:"by_trial"` // the wash is not measured: by a meter
+
+	step forward.Step
 }
 
 // acidOK checks an acid that was asked for.
@@ -94,12 +96,12 @@ func (m *maker) acidityOf(d must.Drink, ofWater, litres float64) (units.MassConc
 	return units.MilligramPerLitre.Of(checked.Number(ta.In(units.MilligramPerLitre) * ofWater / litres)), err
 }
 
-// sour doses the acid that was asked for into a liquid of the batch, and plans it.
-func (m *maker) sour(s forward.State) (forward.Step, error) {
+// sour doses the acid that was asked for into a liquid of the batch.
+func (m *maker) sour(s forward.State, say *notes) (*AcidPlan, error) {
 	a := m.req.Acid
 	acid, salt, err := a.found()
 	if err != nil {
-		return forward.Step{}, err
+		return nil, err
 	}
 	name, kind := acid.Name(), forward.Acidify
 	if !salt.IsZero() {
@@ -107,7 +109,7 @@ func (m *maker) sour(s forward.State) (forward.Step, error) {
 	}
 	d, ofWater, litres, err := gasFree(s)
 	if err != nil {
-		return forward.Step{}, err
+		return nil, err
 	}
 	field, value, aim := "acid.to_pH", trim(a.PH), must.ToPH(a.PH)
 	if a.Acidity != nil {
@@ -127,78 +129,73 @@ func (m *maker) sour(s forward.State) (forward.Step, error) {
 		if a.Acidity != nil {
 			ta, also := m.acidityOf(d, ofWater, litres)
 			if also != nil {
-				return forward.Step{}, also
+				return nil, also
 			}
 			have = fmt.Sprintf("%s what the drink has already, %.1f g/L", above, ta.In(units.GramPerLitre))
 		}
-		return forward.Step{}, &RequestError{Field: field, Value: value, Allowed: have + ", within 50 g/L of it", Err: err}
+		return nil, &RequestError{Field: field, Value: value, Allowed: have + ", within 50 g/L of it", Err: err}
 	}
 	asked := units.Milligram.Of(checked.Number(t.PerLitre.In(units.MilligramPerLitre) * ofWater))
 	mass, err := asked.Round(m.req.Scales.Small, units.Nearest)
 	if err != nil {
-		return forward.Step{}, err
+		return nil, err
 	}
-	st := forward.Step{Kind: kind, What: name, Mass: mass.Quantity()}
-	u := forward.Usual()
-	s, _, err = forward.Do(st, s, &u)
-	if err != nil {
-		return st, err
-	}
-	p := &AcidPlan{Weight: Weight{What: name, For: "fermenter, acid " + a.When, Mass: mass, Asked: asked}, When: a.When, Before: d.PH(),
+	p := &AcidPlan{step: forward.Step{Kind: kind, What: name, Mass: mass.Quantity()}, Weight: Weight{What: name, For: "fermenter, acid " + a.When, Mass: mass, Asked: asked}, When: a.When, Before: d.PH(),
 		PerLitre: units.GramPerLitre.Of(checked.Number(mass.Quantity().In(units.Gram) / litres)), Uncertain: m.brings.some && m.plan.Must != nil && !m.plan.Must.Measured}
+	u := forward.Usual()
+	if s, _, err = forward.Do(p.step, s, &u); err != nil {
+		return nil, err
+	}
 	by := m.convention()
 	p.As = by.As.Name() + " to pH " + trim(by.End)
 	var also error
 	p.WasAcid, also = m.acidityOf(d, ofWater, litres)
 	after, ofWater, litres, err := gasFree(s)
 	if err := cmp.Or(err, also); err != nil {
-		return st, err
+		return nil, err
 	}
 	p.PH = after.PH()
 	if p.Acidity, err = m.acidityOf(after, ofWater, litres); err != nil {
-		return st, err
+		return nil, err
 	}
-	m.plan.Acid = p
-	m.plan.Weigh = append(m.plan.Weigh, p.Weight)
+	say.weigh(p.Weight)
 	for _, c := range t.Cautions {
-		m.caution(c.Text())
+		say.caution(c.Text())
 	}
-	return st, nil
+	return p, nil
 }
 
-// early is the acid that goes in before the yeast.
-func (m *maker) early() error {
-	a := m.req.Acid
+// early is the acid that goes in before the yeast, and the water with it.
+func (m *maker) early(say *notes) (p *AcidPlan, b boiledWater, err error) {
+	a, b := m.req.Acid, m.boiled
 	if a == nil || a.When != beforeYeast {
-		return nil
+		return nil, b, nil
 	}
 	c, err := m.washAt(forward.Usual().Chalk)
 	if err != nil {
-		return err
+		return nil, b, err
 	}
 	s := c[0].state
-	st, err := m.sour(s)
-	if err != nil {
-		return err
+	if p, err = m.sour(s, say); err != nil {
+		return nil, b, err
 	}
-	m.soured = []deed{{line: "acid", step: st}}
 	acid, salt, err := a.found()
 	if err != nil {
-		return err
+		return nil, b, err
 	}
 	_, ofWater, _, err := gasFree(s)
 	if err != nil {
-		return err
+		return nil, b, err
 	}
-	for _, p := range []*water.Profile{&m.boiledLow, &m.boiledHigh} {
+	for _, w := range []*water.Profile{&b.low, &b.high} {
 		if salt.IsZero() {
-			*p, err = p.AddAcid(acid, units.Millimole.Of(checked.Number(1000*st.Mass.In(units.Gram)/acid.MolarMass())), litres(ofWater))
+			*w, err = w.AddAcid(acid, units.Millimole.Of(checked.Number(1000*p.step.Mass.In(units.Gram)/acid.MolarMass())), litres(ofWater))
 		} else {
-			*p, err = p.Add(litres(ofWater), salt.Dose(st.Mass))
+			*w, err = w.Add(litres(ofWater), salt.Dose(p.step.Mass))
 		}
 		if err != nil {
-			return err
+			return nil, b, err
 		}
 	}
-	return nil
+	return p, b, nil
 }

@@ -24,39 +24,38 @@ const (
 // acidity follows the pH of the ferment, and finds the buffer that holds a floor. Where the
 // boil can drop chalk, the pH and the dose are those of the least alkalinity that it can
 // leave, so that the floor holds; the other end stands beside.
-func (m *maker) acidity() error {
-	f, clear, err := m.ferment()
+func (m *maker) acidity(say *notes) (a AcidityPlan, f ferment.Tank, err error) {
+	f, clear, err := m.ferment(m.plan.Nutrient.fed)
 	if err != nil {
-		return err
+		return a, f, err
 	}
-	a := AcidityPlan{Unforeseen: m.unforeseen(), Points: []AcidityPoint{}}
+	a = AcidityPlan{Unforeseen: m.unforeseen(), Points: []AcidityPoint{}}
 	if a.Unforeseen != "" {
-		m.plan.Acidity, m.course = a, f
-		m.caution(a.Unforeseen)
-		return nil
+		say.caution(a.Unforeseen)
+		return a, f, nil
 	}
 	if b := m.req.Buffer; b != nil {
 		salt, err := material.FindAmong(b.Salt, ferment.Buffers()...)
 		if err != nil {
-			return named("buffer.salt", b.Salt, err)
+			return a, f, named("buffer.salt", b.Salt, err)
 		}
 		bare := f
 		bare.AcidsKnown = true // its range is printed nowhere
 		end, err := bare.At(units.Percent.Of(100))
 		if err != nil {
-			return err
+			return a, f, err
 		}
 		a.EndUnbuffered, a.Floor = end.PH.Value, b.Floor
 		dose, err := f.BufferFor(salt, b.Floor)
 		if err != nil {
 			if r, ok := errors.AsType[*units.RangeError](err); ok && r.Quantity == "ionic strength" {
-				return err
+				return a, f, err
 			}
-			return &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: reason(err), Err: err}
+			return a, f, &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: reason(err), Err: err}
 		}
 		mass, err := dose.Mass.Value.Round(m.req.Scales.Small, units.Up)
 		if err != nil {
-			return err
+			return a, f, err
 		}
 		w := Weight{What: salt.String(), For: "fermenter, buffer", Mass: mass, Asked: dose.Mass.Value}
 		a.Buffer = &w
@@ -64,35 +63,34 @@ func (m *maker) acidity() error {
 		if clear != nil {
 			least, err := clear.BufferFor(salt, b.Floor)
 			if err != nil {
-				return err
+				return a, f, err
 			}
 			a.Clear = least.Mass.Value
 			clear.Buffer = salt.Dose(mass.Quantity())
 		}
 		f.Buffer = salt.Dose(mass.Quantity())
 		if !mass.Decimal().IsZero() {
-			m.plan.Weigh = append(m.plan.Weigh, w)
+			say.weigh(w)
 		}
 		for _, c := range dose.Cautions {
 			if m.brings.some && strings.HasPrefix(c.Code(), "taste_potassium") {
 				continue // of sugar and water: wines and ciders hold a gram of it, and nobody tastes it out
 			}
-			m.caution(c.Text())
+			say.caution(c.Text())
 		}
 	}
 	course, err := f.Course(courseSteps)
 	if err != nil {
-		return err
+		return a, f, err
 	}
 	if a.Points, err = m.widened(course); err != nil {
-		return err
+		return a, f, err
 	}
-	m.course = f
 	start := a.Points[0].PH
 	if clear != nil {
 		other, err := clear.Course(courseSteps)
 		if err != nil {
-			return err
+			return a, f, err
 		}
 		for i, p := range other.Points {
 			a.Points[i].Clear = p.PH.Value
@@ -104,11 +102,10 @@ func (m *maker) acidity() error {
 		if m.brings.some && c.Code() == mayFall && a.Points[courseSteps].PH > slowPH {
 			continue // the floor of a sugar wash: juices are more sour from the start
 		}
-		m.caution(c.Text())
+		say.caution(c.Text())
 	}
-	m.plan.Acidity = a
-	m.chalk()
-	return m.otherNeeds(f)
+	m.chalk(&a, say)
+	return a, f, nil
 }
 
 // muchChalk is a dose so far above that without chalk that neither should be added blind
@@ -116,8 +113,8 @@ func (m *maker) acidity() error {
 const muchChalk = 1.5
 
 // chalk cautions where the boil decides what buffer is right.
-func (m *maker) chalk() {
-	w, a := m.plan.Water.Boiled, m.plan.Acidity
+func (m *maker) chalk(a *AcidityPlan, say *notes) {
+	w := m.plan.Water.Boiled
 	if a.EndClear == 0 {
 		return
 	}
@@ -130,11 +127,11 @@ func (m *maker) chalk() {
 			little, first = fmt.Sprintf("%.1f g would do", clear), fmt.Sprintf("dissolve the %.1f g first, and the rest", clear)
 		}
 		text += fmt.Sprintf(": the %s of %s are for the least; with nothing dropped %s, and the whole ends at pH %.1f", b.Mass, b.What, little, a.EndClear)
-		if m.plan.Acidity.ByMeter = dose > muchChalk*clear; m.plan.Acidity.ByMeter {
+		if a.ByMeter = dose > muchChalk*clear; a.ByMeter {
 			text += ". That is too wide to dose blind: " + first + " only by a meter when half of the sugar is used"
 		}
 	}
-	m.caution(text + ". To be certain, measure the alkalinity after the boil, or treat the water after it; do not add before it what it takes out.")
+	say.caution(text + ". To be certain, measure the alkalinity after the boil, or treat the water after it; do not add before it what it takes out.")
 }
 
 func points(c ferment.Course) []AcidityPoint {
@@ -150,7 +147,7 @@ func points(c ferment.Course) []AcidityPoint {
 
 // ferment is the wash as package nutrient follows it, with the water that the boil leaves at
 // chalk's equilibrium; clear is the same with none dropped, nil where none can drop.
-func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
+func (m *maker) ferment(fed []material.Dose) (f ferment.Tank, clear *ferment.Tank, err error) {
 	b := m.batch
 	wash := kg(b.wash.Mass())
 	brew, err := sugar.Wash{
@@ -163,32 +160,35 @@ func (m *maker) ferment() (f ferment.Tank, clear *ferment.Tank, err error) {
 	brew.Water = b.wash.Water()
 	f = ferment.Tank{
 		Amino: m.amino(),
-		Brew:  brew, Water: m.boiledLow, Feed: m.fed, Additions: stages,
+		Brew:  brew, Water: m.boiled.low, Feed: fed, Additions: stages,
 		Temperature: m.req.Fermenter.Temperature, Pressure: m.air.Pressure(),
 	}
 	if w := m.plan.Water.Boiled; w != nil && !w.Scale.IsZero() {
 		other := f
-		other.Water, other.AcidsKnown = m.boiledHigh, true // its ranges are printed nowhere
+		other.Water, other.AcidsKnown = m.boiled.high, true // its ranges are printed nowhere
 		clear = &other
 	}
 	return f, clear, nil
 }
 
+// boiledWater is the wash's water at both ends of what the boil can make of it: with chalk at equilibrium and with
+// none dropped.
+type boiledWater struct{ low, high water.Profile }
+
 // boil finds both ends of what the boil makes of the water, with what tops it up and the salts that go in after it:
 // that of the batch's wash, by the litre of all its water.
-func (m *maker) boil() error {
+func (m *maker) boil(say *notes) (p WaterPlan, b boiledWater, err error) {
+	p = m.plan.Water
 	wash, err := m.washAt(0, math.Inf(1))
 	if err != nil {
-		return err
+		return p, b, err
 	}
 	clear, rest := &wash[0], &wash[1]
-	for _, end := range []struct {
-		of   *carried
-		into *water.Profile
-	}{{rest, &m.boiledLow}, {clear, &m.boiledHigh}} {
-		if *end.into, err = end.of.state.Profile(); err != nil {
-			return err
-		}
+	if b.low, err = rest.state.Profile(); err != nil {
+		return p, b, err
+	}
+	if b.high, err = clear.state.Profile(); err != nil {
+		return p, b, err
 	}
 	if m.saltsAfter() {
 		kilos := mass(forward.Water, rest.state.Of(forward.Water))
@@ -196,23 +196,27 @@ func (m *maker) boil() error {
 			kilos = m.batch.water - m.batch.boiledOff
 		}
 		volume := litres(kilos / waterPerLitre)
-		doses, err := m.treat(m.boiledLow, volume, m.atHand)
+		salts, err := m.saltsAtHand()
 		if err != nil {
-			return err
+			return p, b, err
 		}
-		for _, p := range []*water.Profile{&m.boiledLow, &m.boiledHigh} {
-			if *p, err = p.Add(volume, doses...); err != nil {
-				return err
+		doses, err := m.treat(&p, b.low, volume, salts, say)
+		if err != nil {
+			return p, b, err
+		}
+		for _, w := range []*water.Profile{&b.low, &b.high} {
+			if *w, err = w.Add(volume, doses...); err != nil {
+				return p, b, err
 			}
 		}
 	}
 	if m.req.Kettle.Boil == 0 {
-		return nil
+		return p, b, nil
 	}
-	m.plan.Water.Boiled = &BoiledWater{
-		AlkalinityLow: m.boiledLow.Alkalinity(), AlkalinityHigh: m.boiledHigh.Alkalinity(),
-		CalciumLow: m.boiledLow.Ion(water.Calcium), CalciumHigh: m.boiledHigh.Ion(water.Calcium),
+	p.Boiled = &BoiledWater{
+		AlkalinityLow: b.low.Alkalinity(), AlkalinityHigh: b.high.Alkalinity(),
+		CalciumLow: b.low.Ion(water.Calcium), CalciumHigh: b.high.Ion(water.Calcium),
 		Scale: kilograms(rest.scale),
 	}
-	return nil
+	return p, b, nil
 }

@@ -150,11 +150,12 @@ func (m *maker) settleDown() error {
 		}
 	}
 	if a := r.Acid; a != nil && a.When == afterFerment {
-		st, err := m.sour(s)
+		a, err := m.sour(s, &m.notes)
 		if err != nil {
 			return err
 		}
-		if _, err := do("acid", st); err != nil {
+		m.plan.Acid = a
+		if _, err := do("acid", a.step); err != nil {
 			return err
 		}
 		if err := point("acid added"); err != nil {
@@ -323,7 +324,7 @@ func (m *maker) keep(p *AfterPlan) {
 			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 10.0 g in water to make 100 mL, and take %.1f mL.", w.What, mg, mg/100))
 		}
 	}
-	m.plan.Weigh = append(m.plan.Weigh, all...)
+	m.weigh(all...)
 	for _, c := range p.said {
 		m.caution(c.Text())
 	}

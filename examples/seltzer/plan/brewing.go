@@ -16,20 +16,19 @@ type brewing struct {
 	fermented            forward.State
 	deeds, joined        []deed  // all of them; from filled to wash
 	left                 float64 // L, with the yeast, of what the packs do not take
-	at                   []usedAt
 }
 
-// usedAt is the wash with all its sugar in when a part of it is used, once it is asked for.
+// usedAt is the wash with all its sugar in when a part of it is used.
 type usedAt struct {
 	used, sg float64
 	strength units.StrengthByVolume
 }
 
 // brew carries the plan to its base drink.
-func (m *maker) brew() error {
+func (m *maker) brew(*notes) (*brewing, error) {
 	c, deeds, err := m.atStart()
 	if err != nil {
-		return err
+		return nil, err
 	}
 	b := &brewing{carried: *c, water: c.state}
 	b.in = note(b.in, "water, as it comes", kg(b.state.Mass()))
@@ -46,18 +45,18 @@ func (m *maker) brew() error {
 		if i == fermented {
 			b.wash = b.state
 			if err := b.measured(d.step, kg(m.batch.base.Ethanol())); err != nil {
-				return err
+				return nil, err
 			}
 		}
 		if d.line == leftWithYeast {
 			if b.left, err = m.notRacked(b.state); err != nil {
-				return err
+				return nil, err
 			}
 			d.step.Volume = litres(b.left)
 			deeds[i] = d
 		}
 		if err := b.deed(d); err != nil {
-			return err
+			return nil, err
 		}
 		switch {
 		case d.step.Kind == forward.Boil:
@@ -66,17 +65,7 @@ func (m *maker) brew() error {
 			b.fermented = b.state
 		}
 	}
-	m.brewed = b
-	return nil
-}
-
-// leaves is what stays with the yeast, L: about the loss that the request has, once the batch is carried all that
-// the packs do not take.
-func (m *maker) leaves() float64 {
-	if m.brewed == nil {
-		return m.lost()
-	}
-	return m.brewed.left
+	return b, nil
 }
 
 // notRacked is what the packs do not take of the fermented base.
@@ -118,12 +107,16 @@ func (m *maker) usedUp(used float64, portions int) (forward.State, error) {
 
 // measuredAt is what a hydrometer shows then, and the strength.
 func (m *maker) measuredAt(used float64, portions int) (at usedAt, err error) {
-	whole := portions == m.portions()
-	for _, at := range m.brewed.at {
-		if whole && at.used == used {
+	for _, at := range m.thirds {
+		if portions == m.portions() && at.used == used {
 			return at, nil
 		}
 	}
+	return m.measured(used, portions)
+}
+
+// measured is that of a wash carried there.
+func (m *maker) measured(used float64, portions int) (at usedAt, err error) {
 	s, err := m.usedUp(used, portions)
 	if err != nil {
 		return at, err
@@ -133,8 +126,6 @@ func (m *maker) measuredAt(used float64, portions int) (at usedAt, err error) {
 		return at, err
 	}
 	at = usedAt{used: used, sg: g.SG()}
-	if at.strength, err = s.Strength(); err == nil && whole {
-		m.brewed.at = append(m.brewed.at, at)
-	}
+	at.strength, err = s.Strength()
 	return at, err
 }

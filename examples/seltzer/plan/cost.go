@@ -10,9 +10,9 @@ import (
 
 // cost says what to buy, in whole packs, and what is left over. All of it is decimal:
 // nothing is rounded.
-func (m *maker) cost() error {
+func (m *maker) cost(say *notes) (*CostPlan, error) {
 	if len(m.req.Prices) == 0 {
-		return nil
+		return nil, nil
 	}
 	c := &CostPlan{Currency: m.req.Currency, Buy: make([]Purchase, 0, len(m.req.Prices))}
 	total := decimal.Zero
@@ -20,13 +20,13 @@ func (m *maker) cost() error {
 		field := func(name string) string { return fmt.Sprintf("prices[%d].%s", i, name) }
 		price, err := decimal.NewFromString(p.Price)
 		if err != nil || len(p.Price) > 20 || price.IsNegative() || price.GreaterThan(mostPrice) || price.Exponent() < -6 {
-			return &RequestError{Field: field("price"), Value: fmt.Sprintf("%q", p.Price), Allowed: `a decimal number such as "1.35", in the currency`}
+			return nil, &RequestError{Field: field("price"), Value: fmt.Sprintf("%q", p.Price), Allowed: `a decimal number such as "1.35", in the currency`}
 		}
 		if g := p.Pack.Quantity().In(units.Gram); !(g >= leastPack && g <= mostPack) {
-			return within(field("pack"), p.Pack.Quantity(), units.Gram, leastPack, mostPack)
+			return nil, within(field("pack"), p.Pack.Quantity(), units.Gram, leastPack, mostPack)
 		}
 		need := decimal.Zero
-		for _, w := range m.plan.Weigh {
+		for _, w := range say.weighed {
 			switch {
 			case w.What != p.What:
 			case need.IsZero():
@@ -48,20 +48,19 @@ func (m *maker) cost() error {
 		paid := packs.Mul(price)
 		buy := Purchase{What: p.What, Pack: p.Pack, Packs: int(packs.IntPart()), Price: paid.StringFixed(2)}
 		if buy.Left, err = units.Gram.Exact(left); err != nil {
-			return err
+			return nil, err
 		}
 		total = total.Add(paid)
 		c.Buy = append(c.Buy, buy)
 	}
-	for _, w := range m.plan.Weigh {
+	for _, w := range say.weighed {
 		if !m.priced(w.What) && !slices.Contains(c.Unpriced, w.What) {
 			c.Unpriced = append(c.Unpriced, w.What)
 		}
 	}
 	c.Total = total.StringFixed(2)
 	c.PerLitre = total.DivRound(decimal.NewFromFloat(m.req.Volume.In(units.Litre)), 3).StringFixed(3)
-	m.plan.Cost = c
-	return nil
+	return c, nil
 }
 
 const leastPack, mostPack = 0.1, 1e6 // g

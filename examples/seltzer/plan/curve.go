@@ -64,7 +64,7 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 		}
 		curves = append(curves, c)
 	}
-	return *m.plan, curves, nil
+	return m.plan, curves, nil
 }
 
 // fermentCurves are those of the ferment.
@@ -77,7 +77,7 @@ func (m *maker) fermentCurves() ([]Curve, error) {
 	if err != nil {
 		return nil, err
 	}
-	if err := m.measureAlong(along); err != nil {
+	if along, err = m.measureAlong(along); err != nil {
 		return nil, err
 	}
 	curves := m.gravityCurves(along)

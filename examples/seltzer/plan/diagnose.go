@@ -94,7 +94,7 @@ func (m *maker) correctPH(s *StatePlan, measured float64) error {
 		}
 		target = max(target, b.Floor)
 	}
-	f, _, err := m.ferment()
+	f, _, err := m.ferment(m.plan.Nutrient.fed)
 	if err != nil {
 		return err
 	}

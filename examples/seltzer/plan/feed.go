@@ -19,21 +19,21 @@ const stages = 3
 const ofSugarWash = "the pH of a sugar wash"
 
 // feed is the nutrient, in stages by sugar used.
-func (m *maker) feed() error {
+func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	var demand nutrient.Demand
 	if err := demand.UnmarshalText([]byte(m.req.Nutrient.Demand)); err != nil {
-		return named("nutrient.demand", m.req.Nutrient.Demand, err)
+		return n, named("nutrient.demand", m.req.Nutrient.Demand, err)
 	}
 	var whose law.Jurisdiction
 	if err := whose.UnmarshalText([]byte(m.req.Nutrient.Law)); err != nil {
-		return named("nutrient.law", m.req.Nutrient.Law, err)
+		return n, named("nutrient.law", m.req.Nutrient.Law, err)
 	}
 	var sources []nutrient.Offer
 	var others []material.Material
 	for _, text := range m.req.Nutrient.Sources {
 		s, err := m.source(text)
 		if err != nil {
-			return err
+			return n, err
 		}
 		if s.Composition().Nitrogen().IsZero() {
 			others = append(others, s)
@@ -42,60 +42,59 @@ func (m *maker) feed() error {
 		}
 	}
 	if len(sources)+len(others) == 0 && !m.brings.some {
-		return &RequestError{Field: "nutrient.sources", Value: "missing", Allowed: `at least one, such as "diammonium phosphate"`}
+		return n, &RequestError{Field: "nutrient.sources", Value: "missing", Allowed: `at least one, such as "diammonium phosphate"`}
 	}
 
 	cold := m.batch.wash.VolumeAt20()
-	n := NutrientPlan{Volume: cold}
+	n = NutrientPlan{Volume: cold}
 	n.Sugar = units.GramPerLitre.Of(checked.Number(1000 * kg(m.batch.wash.Fermentable()) / cold.In(units.Litre)))
 	need, err := nutrient.NeedBySugar(n.Sugar, demand)
 	if err != nil {
-		return err
+		return n, err
 	}
 	n.Need, n.Low, n.High, n.Method = need.Nitrogen.Value, need.Nitrogen.Low, need.Nitrogen.High, need.Method
 	if m.plan.Must != nil {
 		n.FromMust = m.plan.Must.Nitrogen
 	}
 	if len(sources)+len(others) == 0 { // it brings nitrogen of its own
-		m.plan.Nutrient = n
-		return nil
+		return n, nil
 	}
 	feed, err := nutrient.FeedInOrder(n.lacking(), cold, whose, sources...)
 	if err != nil {
-		return err
+		return n, err
 	}
 	matter, rest, err := m.yeastMatter(feed, cold, whose, sources)
 	if err != nil {
-		return err
+		return n, err
 	}
 	if len(matter.Doses) > 0 {
 		if feed, err = nutrient.FeedInOrder(besides(n.lacking(), matter), cold, whose, rest...); err != nil {
-			return err
+			return n, err
 		}
 	}
 	schedule, err := nutrient.InStages(stages, m.req.Scales.Small, feed.Doses...)
 	if err != nil {
-		return err
+		return n, err
 	}
-	weighed := make([]material.Dose, len(feed.Doses))
+	n.fed = make([]material.Dose, len(feed.Doses))
 	for i, d := range feed.Doses {
-		weighed[i] = d.Material.Dose(schedule.Totals[i].Quantity())
-		m.plan.Weigh = append(m.plan.Weigh, Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
+		n.fed[i] = d.Material.Dose(schedule.Totals[i].Quantity())
+		say.weigh(Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
 	}
 	for _, d := range matter.Doses {
 		mass, err := d.Mass.Round(m.req.Scales.Small, units.Up)
 		if err != nil {
-			return err
+			return n, err
 		}
 		w := Weight{What: d.Material.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: d.Mass}
-		weighed = append(weighed, d.Material.Dose(mass.Quantity()))
+		n.fed = append(n.fed, d.Material.Dose(mass.Quantity()))
 		n.Supplements = append(n.Supplements, w)
-		m.plan.Weigh = append(m.plan.Weigh, w)
-		m.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds is not known here: its maker's dose comes first.", w.What, mass.Quantity().Text(units.Gram, 1)))
+		say.weigh(w)
+		say.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds is not known here: its maker's dose comes first.", w.What, mass.Quantity().Text(units.Gram, 1)))
 	}
-	brought, err := nutrient.SupplyOf(cold, weighed...)
+	brought, err := nutrient.SupplyOf(cold, n.fed...)
 	if err != nil {
-		return err
+		return n, err
 	}
 	n.Brought, n.Shortfall = brought.Nitrogen(), feed.Shortfall
 	for _, s := range schedule.Stages {
@@ -110,12 +109,11 @@ func (m *maker) feed() error {
 	}
 	for _, c := range feed.Cautions.With(matter.Cautions...).With(schedule.Cautions...) {
 		if !m.brings.some || !strings.Contains(c.Text(), ofSugarWash) {
-			m.caution(c.Text())
+			say.caution(c.Text())
 		}
 	}
-	m.plan.Nutrient, m.fed = n, weighed
-	m.ownLimits(cold, weighed)
-	return m.supplement(others, whose)
+	m.ownLimits(cold, n.fed, say)
+	return n, m.supplement(&n, others, whose, say)
 }
 
 // lacking is the nitrogen that the nutrient is to bring.

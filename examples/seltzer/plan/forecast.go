@@ -52,14 +52,14 @@ func (m *maker) begins() kinetics.Start {
 
 // timetable is the forecast by the pace of the wash, by how long the brewer thinks it takes, if
 // that is given, and by the readings. Where no pace is known it is an even one.
-func (m *maker) timetable() (timetable, error) {
+func (m *maker) timetable(say *notes) (timetable, error) {
 	thought := m.thought()
 	f, err := m.fit(m.plan.State != nil && m.plan.State.goesOn())
 	if outside, ok := errors.AsType[*units.RangeError](err); ok {
 		if thought == 0 {
 			return nil, &RequestError{Field: "schedule.ferment", Value: "missing", Allowed: "how long it takes with you: the model of a ferment's pace does not reach this wash: " + reason(outside)}
 		}
-		m.caution("The days are by an even pace: the model of a ferment's pace does not reach this wash. The gravity decides.")
+		say.caution("The days are by an even pace: the model of a ferment's pace does not reach this wash. The gravity decides.")
 		return even(thought), nil
 	} else if err != nil {
 		return nil, err
@@ -73,7 +73,7 @@ func (m *maker) timetable() (timetable, error) {
 		if _, never := errors.AsType[*units.RangeError](err); !never {
 			return t, err
 		}
-		m.caution(daysOfThePlan) // by the readings it hardly gets there
+		say.caution(daysOfThePlan) // by the readings it hardly gets there
 		plan, err := m.fit(false)
 		if err != nil {
 			return t, err

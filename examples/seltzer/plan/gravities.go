@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/units"
@@ -18,64 +19,70 @@ func (n *minerals) at(used float64) float64 {
 	return n[i] + part*(n[min(i+1, courseSteps)]-n[i])
 }
 
-// gravities are what the hydrometer will say.
-func (m *maker) gravities() (err error) {
-	g, p := &m.plan.Gravity, m.plan
+// measureThirds is the wash with each third of its sugar used, and its minerals.
+func (m *maker) measureThirds(*notes) (all [courseSteps + 1]usedAt, salted minerals, err error) {
 	whole := m.along(m.batch.wash, m.attenuation().In(units.Fraction)*kg(m.batch.wash.Fermentable()))
-	for i := range m.salted {
+	for i := range all {
 		used := float64(i) / courseSteps
-		shown, err := m.measuredAt(used, m.portions())
-		if err != nil {
-			return err
+		if all[i], err = m.measured(used, m.portions()); err != nil {
+			return all, salted, err
 		}
 		plain, err := whole(used)
 		if err != nil {
-			return err
+			return all, salted, err
 		}
-		m.salted[i] = shown.sg - plain.Gravity().SG()
+		salted[i] = all[i].sg - plain.Gravity().SG()
 	}
+	return all, salted, nil
+}
+
+// gravities are what the hydrometer will say.
+func (m *maker) gravities(say *notes) (g GravityPlan, err error) {
 	for _, v := range []struct {
-		of       *forward.State
+		of       forward.State
 		sg, warm *float64
 		extract  *units.Extract
 		minerals *float64
 	}{
-		{&m.brewed.wash, &g.Original, &g.WarmOriginal, &g.Extract, new(float64)},
-		{&m.brewed.fermented, &g.Floor, &g.WarmFloor, &g.Apparent, &g.Minerals},
+		{m.brewed.wash, &g.Original, &g.WarmOriginal, &g.Extract, new(float64)},
+		{m.brewed.fermented, &g.Floor, &g.WarmFloor, &g.Apparent, &g.Minerals},
 	} {
 		shown, err := v.of.Gravity()
 		if err != nil {
-			return err
+			return g, err
 		}
 		bare, err := v.of.Solution()
 		if err != nil {
-			return err
+			return g, err
 		}
 		warm, err := m.hydrometer().Reading(bare, m.req.Fermenter.Temperature)
 		if err != nil {
-			return err
+			return g, err
 		}
 		*v.sg, *v.extract, *v.minerals = shown.SG(), shown.Extract(), shown.SG()-bare.Gravity().SG()
 		*v.warm = warm + *v.minerals
 	}
 	if g.ThirdUsed, err = m.gravityAt(1. / 3); err != nil {
-		return err
+		return g, err
 	}
 	if g.TwoThirdsUsed, err = m.gravityAt(2. / 3); err != nil {
-		return err
-	}
-	for i := range p.Nutrient.Stages {
-		s := &p.Nutrient.Stages[i]
-		if s.Gravity, err = m.gravityAt(s.Used.In(units.Fraction)); err != nil {
-			return err
-		}
+		return g, err
 	}
 	if m.portions() > 1 {
-		if err := m.portionGravities(g); err != nil {
-			return err
+		err = m.portionGravities(&g, say)
+	}
+	return g, err
+}
+
+// stageGravities are the stages of the nutrient with the gravities by which they go in.
+func (m *maker) stageGravities(*notes) (stages []NutrientStage, err error) {
+	stages = slices.Clone(m.plan.Nutrient.Stages)
+	for i := range stages {
+		if stages[i].Gravity, err = m.gravityAt(stages[i].Used.In(units.Fraction)); err != nil {
+			return nil, err
 		}
 	}
-	return m.measureAlong(p.Acidity.Points)
+	return stages, nil
 }
 
 // gravityAt is the gravity when a part of the sugar that the yeast uses is used, with the portions
@@ -90,14 +97,20 @@ func (m *maker) gravityWith(used float64, portions int) (float64, error) {
 	return at.sg, err
 }
 
-// measureAlong reads gravity and strength at the points of a course, all the sugar in.
-func (m *maker) measureAlong(points []AcidityPoint) error {
+// measuredCourse is the course of the plan with its gravities and strengths.
+func (m *maker) measuredCourse(*notes) ([]AcidityPoint, error) {
+	return m.measureAlong(m.plan.Acidity.Points)
+}
+
+// measureAlong is a course with gravity and strength at its points, all the sugar in.
+func (m *maker) measureAlong(points []AcidityPoint) ([]AcidityPoint, error) {
+	points = slices.Clone(points)
 	for i := range points {
 		at, err := m.measuredAt(points[i].Used.In(units.Fraction), m.portions())
 		if err != nil {
-			return err
+			return nil, err
 		}
 		points[i].Gravity, points[i].Strength = at.sg, at.strength
 	}
-	return nil
+	return points, nil
 }

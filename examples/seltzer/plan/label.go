@@ -12,10 +12,10 @@ import (
 )
 
 // label is what the label says of the whole batch.
-func (m *maker) label() error {
+func (m *maker) label(say *notes) (l LabelPlan, err error) {
 	mean, err := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Mass{})
 	if err != nil {
-		return err
+		return l, err
 	}
 	common := slices.ContainsFunc(m.plan.Packs, func(p PackPlan) bool { return p.Own == nil })
 	for i, k := range m.batch.packed {
@@ -23,10 +23,10 @@ func (m *maker) label() error {
 			continue // it has a label of its own
 		}
 		if mean, err = mean.Plus(k.drink); err != nil {
-			return err
+			return l, err
 		}
 	}
-	l := LabelPlan{Law: m.req.Label.Law, Serving: m.req.Label.Serving, Tolerance: units.PercentVolume.Of(labelTolerance)}
+	l = LabelPlan{Law: m.req.Label.Law, Serving: m.req.Label.Serving, Tolerance: units.PercentVolume.Of(labelTolerance)}
 	l.Category, l.Rules = m.category(l.Law)
 	printed := m.batch.strength
 	if m.allOwn() { // none has the batch's
@@ -42,13 +42,13 @@ func (m *maker) label() error {
 		l.Within = l.Within && off <= l.Tolerance.In(units.PercentVolume)
 	}
 	if !l.Within {
-		m.caution("The packs differ in strength by more than the label may: label them apart.")
+		say.caution("The packs differ in strength by more than the label may: label them apart.")
 	}
 	e := label.EnergyEU(mean)
 	l.Kilojoules, l.Kilocalories = e.Kilojoules, e.Kilocalories
 	if l.Law == "US" { // one figure there, by its own factors
 		if l.Kilocalories, err = label.EnergyUS(mean, units.Share{}); err != nil {
-			return err
+			return l, err
 		}
 		l.Kilojoules = l.Kilocalories
 	}
@@ -66,11 +66,10 @@ func (m *maker) label() error {
 		kind label.StandardDrink
 	}{{&l.DrinksUS, label.DrinkUS}, {&l.UnitsUK, label.UnitUK}, {&l.DrinksAU, label.DrinkAU}} {
 		if *d.into, err = label.StandardDrinks(d.kind, mean.ByVolume(), l.Serving); err != nil {
-			return err
+			return l, err
 		}
 	}
-	m.plan.Label = l
-	return nil
+	return l, nil
 }
 
 // allOwn tells whether every pack has a strength of its own.

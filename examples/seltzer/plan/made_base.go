@@ -215,14 +215,6 @@ func (r *recipe) baseLoss() float64 {
 	return 0
 }
 
-// baseSteps make a plan of letting a base down.
-func (m *maker) baseSteps() []makerStep {
-	return []makerStep{
-		{"place", m.boilingPoint}, {"at_hand.base", m.taken}, {"water", m.letDownWater}, {"at_hand.base", m.pourBase}, {"packs", m.packs}, {"flavour", m.flavour},
-		{"label", m.label}, {"at_hand.base", m.baseBalance}, {"instruments", m.uncertainties}, {"prices", m.cost}, {"request", m.baseCautions},
-	}
-}
-
 // taken is what of the base the packs take.
 func (m *maker) taken() error {
 	b, need := m.req.made(), m.batch.base.VolumeAt20().In(units.Litre)
@@ -243,11 +235,11 @@ func (m *maker) taken() error {
 }
 
 // letDownWater treats the water that lets the base down, where there is any.
-func (m *maker) letDownWater() error {
+func (m *maker) letDownWater(say *notes) (p WaterPlan, err error) {
 	if m.batch.water == 0 {
-		return nil
+		return p, nil
 	}
-	return m.water()
+	return m.water(say)
 }
 
 // baseState is so much of the base as the batch knows it: with the acids that yeast leaves, and as much alkali

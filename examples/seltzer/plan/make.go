@@ -12,8 +12,6 @@ import (
 	"example.org/zymase/nutrient/kinetics"
 	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
-	"example.org/zymase/units/material"
-	"example.org/zymase/water"
 )
 
 // Make plans a batch. The error is a [*RequestError]; with it there is no plan.
@@ -22,7 +20,7 @@ func Make(req Request) (Plan, error) {
 	if err != nil {
 		return Plan{}, err
 	}
-	return *m.plan, nil
+	return m.plan, nil
 }
 
 // newMaker solves the batch and fills in the plan; a refusal says how far the request may go.
@@ -41,83 +39,113 @@ func makerOf(req Request) (*maker, error) {
 		return nil, req.typed.echoed(advised(req, err))
 	}
 
-	p := &Plan{
+	m := &maker{recipe: r, batch: b, notes: notes{weighed: sugar}, plan: Plan{
 		Version: 1, Name: req.Name, Request: req, Volume: r.req.Volume,
 		Strength:   units.PercentVolume.Of(checked.Number(b.strength)),
 		Atmosphere: r.air.Pressure(),
-	}
-	m := &maker{recipe: r, batch: b, plan: p}
+	}}
+	p := &m.plan
 	steps := []makerStep{
-		{"place", m.boilingPoint}, {"water", m.water}, {"water", m.boil}, {"must", m.must}, {"nutrient", m.feed},
-		{"water", m.acidity}, {"yeast", m.yeast}, {"yeast.strain", m.strain}, {"strength", m.brew},
-		{"kettle", m.vessels}, {"strength", m.gravities}, {"acid", m.settleDown}, {"acid", m.tooFlat}, {"packs", m.pour}, {"packs", m.packs}, {"flavour", m.flavour},
-		{"label", m.label}, {"strength", m.balance}, {"instruments", m.uncertainties}, {"readings", m.readings},
-		{"schedule", m.schedule}, {"schedule", m.foresee}, {"room", m.room}, {"prices", m.cost}, {"request", m.cautions},
+		{"place", put(&p.Boiling, m.boilingPoint)}, {"water", put(&p.Water, m.water)}, {"water", put(&m.tapped, m.asItComes)}, {"water", put2(&p.Water, &m.boiled, m.boil)},
+		{"must", put2(&r.brings, &p.Must, m.must)}, {"must", put2(&p.Water, &m.boiled, m.withMust)}, {"must", put2(&p.Acid, &m.boiled, m.early)},
+		{"nutrient", put(&p.Nutrient, m.feed)}, {"water", put2(&p.Acidity, &m.course, m.acidity)}, {"water", put(&p.Nutrient.Others, m.otherNeeds)},
+		{"yeast", put(&p.Yeast, m.yeast)}, {"yeast.strain", m.strain}, {"strength", put(&m.brewed, m.brew)},
+		{"kettle", put(&p.Vessels, m.vessels)}, {"kettle", put(&p.Fermenters, m.shareOut)}, {"strength", put2(&m.thirds, &m.salted, m.measureThirds)}, {"strength", put(&p.Gravity, m.gravities)},
+		{"strength", put(&p.Nutrient.Stages, m.stageGravities)}, {"strength", put(&p.Acidity.Points, m.measuredCourse)}, {"acid", old(m.settleDown)}, {"acid", old(m.tooFlat)}, {"packs", old(m.pour)}, {"packs", old(m.packs)},
+		{"flavour", put(&p.Flavour, m.flavour)},
+		{"label", put(&p.Label, m.label)}, {"strength", old(m.balance)}, {"instruments", old(m.uncertainties)}, {"readings", old(m.readings)},
+		{"schedule", put(&p.Schedule, m.schedule)}, {"schedule", old(m.foresee)}, {"room", put(&p.Room, m.room)}, {"prices", put(&p.Cost, m.cost)}, {"request", old(m.cautions)},
 	}
 	if r.base != nil {
-		steps = m.baseSteps()
-	} else {
-		p.Weigh = sugar
+		steps = []makerStep{
+			{"place", put(&p.Boiling, m.boilingPoint)}, {"at_hand.base", old(m.taken)}, {"water", put(&p.Water, m.letDownWater)}, {"water", put(&m.tapped, m.asItComes)}, {"at_hand.base", old(m.pourBase)}, {"packs", old(m.packs)},
+			{"flavour", put(&p.Flavour, m.flavour)},
+			{"label", put(&p.Label, m.label)}, {"at_hand.base", old(m.baseBalance)}, {"instruments", old(m.uncertainties)}, {"prices", put(&p.Cost, m.cost)}, {"request", old(m.baseCautions)},
+		}
 	}
 	for _, step := range steps {
-		if err := placed(step.field, step.do()); err != nil {
+		if err := placed(step.field, step.do(&m.notes)); err != nil {
 			return nil, req.typed.echoed(err)
 		}
 	}
+	p.Weigh, p.Cautions = m.weighed, m.said
 	return m, nil
 }
 
-// makerStep fills in one part of a plan.
+// A makerStep puts what one stage returns in its place.
 type makerStep struct {
 	field string // what an error without one is about
-	do    func() error
+	do    func(*notes) error
+}
+
+// put is the step that keeps the part of a plan which a stage returns.
+func put[T any](into *T, stage func(*notes) (T, error)) func(*notes) error {
+	return func(say *notes) (err error) {
+		*into, err = stage(say)
+		return err
+	}
+}
+
+// put2 is put of two parts.
+func put2[T, U any](into *T, also *U, stage func(*notes) (T, U, error)) func(*notes) error {
+	return func(say *notes) (err error) {
+		*into, *also, err = stage(say)
+		return err
+	}
+}
+
+func old(do func() error) func(*notes) error { return func(*notes) error { return do() } }
+
+// notes are what the stages of a plan have weighed and what they caution of, in their order.
+type notes struct {
+	weighed []Weight
+	said    []string
+	first   int // cautions that come before all others
+}
+
+func (n *notes) weigh(w ...Weight) { n.weighed = append(n.weighed, w...) }
+
+func (n *notes) caution(text string) {
+	if !slices.Contains(n.said, text) {
+		n.said = append(n.said, text)
+	}
+}
+
+// warn is a caution before all others.
+func (n *notes) warn(text string) {
+	n.said = slices.Insert(n.said, n.first, text)
+	n.first++
 }
 
 // A maker fills in the parts of a plan.
 type maker struct {
 	*recipe
+	notes
 	batch  batch
-	plan   *Plan
-	atHand []material.Material // salts that go in after the boil
-	// the same boiled down, with chalk at equilibrium and with none dropped
-	boiledLow, boiledHigh water.Profile
-	fed                   []material.Dose // as weighed
-	course                ferment.Tank    // with its buffer
-	gas                   float64         // kg of CO2 that the ferment makes, by its balance of atoms
-	warned                int             // cautions that come first
+	plan   Plan
+	tapped forward.State // some of the water as it comes
+	boiled boiledWater
+	course ferment.Tank // with its buffer
+	thirds [courseSteps + 1]usedAt
+	gas    float64 // kg of CO2 that the ferment makes, by its balance of atoms
 
-	tapped        forward.State // some of the water as it comes, once it is asked for
-	brewed        *brewing
-	poured        *pouring
-	doubts        [doubtful]doubt
-	salted        minerals
-	paced         *kinetics.Pace // once it is asked for
-	forecasts     [2]foretold    // once it is asked for: without and with the readings
-	soured, after []deed         // the acid before the yeast; what is done after the ferment
+	brewed    *brewing
+	poured    *pouring
+	doubts    [doubtful]doubt
+	salted    minerals
+	paced     *kinetics.Pace // once it is asked for
+	forecasts [2]foretold    // once it is asked for: without and with the readings
+	after     []deed         // the ferment
 
-}
-
-func (m *maker) caution(text string) {
-	for _, have := range m.plan.Cautions {
-		if have == text {
-			return
-		}
-	}
-	m.plan.Cautions = append(m.plan.Cautions, text)
-}
-
-// warn is a caution before all others.
-func (m *maker) warn(text string) {
-	m.plan.Cautions = slices.Insert(m.plan.Cautions, m.warned, text)
-	m.warned++
 }
 
 // boilingPoint is that of water in this atmosphere.
-func (m *maker) boilingPoint() (err error) {
-	if m.plan.Boiling, err = carbonation.BoilingPoint(m.air.Pressure()); err != nil {
-		return &RequestError{Field: "place", Value: m.plan.Atmosphere.Text(units.Millibar, 0), Allowed: reason(err), Err: err}
+func (m *maker) boilingPoint(*notes) (units.Temperature, error) {
+	t, err := carbonation.BoilingPoint(m.air.Pressure())
+	if err != nil {
+		return t, &RequestError{Field: "place", Value: m.air.Pressure().Text(units.Millibar, 0), Allowed: reason(err), Err: err}
 	}
-	return nil
+	return t, nil
 }
 
 // balance lists what goes in and what comes out, as the batch is carried forward with the
@@ -138,19 +166,19 @@ func (m *maker) balance() error {
 }
 
 // flavour scales the bench trial up, for the packs that have the batch's.
-func (m *maker) flavour() error {
+func (m *maker) flavour(say *notes) (*FlavourPlan, error) {
 	for i, k := range m.batch.packed {
 		if p := m.recipe.packs[i]; p.Pack.Flavour != nil && p.taste != nil {
-			if err := m.flavourOf(p.taste, k.flavour, kg(k.drink.Ethanol())); err != nil {
-				return err
+			if err := say.flavourOf(p.taste, k.flavour, kg(k.drink.Ethanol())); err != nil {
+				return nil, err
 			}
 		}
 	}
 	f := m.req.Flavour
 	if f == nil {
-		return nil
+		return nil, nil
 	}
-	total, ethanol, drink, volume := 0.0, 0.0, 0.0, 0.0
+	total, drink, volume := 0.0, 0.0, 0.0
 	for i, k := range m.batch.packed {
 		if m.recipe.packs[i].Pack.Flavour != nil {
 			continue
@@ -160,53 +188,51 @@ func (m *maker) flavour() error {
 		volume += m.recipe.packs[i].Volume.In(units.Litre)
 	}
 	if total == 0 {
-		return &RequestError{Field: "flavour", Value: f.Name, Allowed: "left out: every pack has its own"}
+		return nil, &RequestError{Field: "flavour", Value: f.Name, Allowed: "left out: every pack has its own"}
 	}
 	s, err := f.solution(total)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	ethanol = kg(s.Ethanol())
-	share := ethanol / drink
-	m.plan.Flavour = &FlavourPlan{
+	share := kg(s.Ethanol()) / drink
+	say.tried(f)
+	return &FlavourPlan{
 		Name: f.Name, Added: litres(total),
 		Rise:    units.PercentVolume.Of(checked.Number(share * m.batch.strength)),
 		Ethanol: units.Percent.Of(checked.Number(100 * share)),
 		Sugar:   units.GramPerLitre.Of(checked.Number(1000 * kg(s.Extract()) / volume)),
-	}
-	m.tried(f)
-	return m.flavourOf(f, total, drink)
+	}, say.flavourOf(f, total, drink)
 }
 
 // flavourOf cautions of a flavouring, so many litres of it with so much ethanol in the drink.
-func (m *maker) flavourOf(f *Flavour, total, drink float64) error {
+func (n *notes) flavourOf(f *Flavour, total, drink float64) error {
 	s, err := f.solution(total)
 	if err != nil {
 		return err
 	}
 	if kg(s.Ethanol())/drink > 0.49 {
-		m.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR 25.15(b), 7.5); check the law in force.")
+		n.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR 25.15(b), 7.5); check the law in force.")
 	}
 	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {
-		m.caution("An oil-based flavouring falls out as haze when its alcohol is diluted: try it in a glass of the cold, carbonated drink first.")
+		n.caution("An oil-based flavouring falls out as haze when its alcohol is diluted: try it in a glass of the cold, carbonated drink first.")
 	}
 	return nil
 }
 
 // yeast is what to pitch.
-func (m *maker) yeast() error {
+func (m *maker) yeast(say *notes) (y YeastPlan, err error) {
 	cold := m.batch.wash.VolumeAt20()
 	cells, err := yeast.CellsToPitch(yeast.UsualRate().Value, m.batch.wash.Gravity().Extract(), cold)
 	if err != nil {
-		return err
+		return y, err
 	}
-	y := YeastPlan{Cells: cells.Billion(), Form: m.req.Yeast.Form}
+	y.Cells, y.Form = cells.Billion(), m.req.Yeast.Form
 	pack, err := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4))
 	if y.Form == "liquid" {
 		pack, err = yeast.LiquidPack(yeast.Cells{})
 	}
 	if err != nil {
-		return err
+		return y, err
 	}
 	age := time.Duration(0)
 	if a := m.req.Yeast.Age; a != nil {
@@ -214,26 +240,25 @@ func (m *maker) yeast() error {
 	}
 	pitch, err := pack.Need(cells, age)
 	if err != nil {
-		return err
+		return y, err
 	}
 	y.Source = pitch.Evidence.String()
 	y.Low, y.High, y.Packs = pitch.Low, pitch.High, pitch.Packs
 	if y.Form == "dry" {
 		if y.Mass, err = pitch.Mass.Round(m.req.Scales.Small, units.Up); err != nil {
-			return err
+			return y, err
 		}
-		m.plan.Weigh = append(m.plan.Weigh, Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass})
+		say.weigh(Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass})
 	}
 	for _, c := range pitch.Cautions {
-		m.caution(c.Text())
+		say.caution(c.Text())
 	}
 	if y.Form == "dry" {
 		wake, err := yeast.Rehydrate(y.Mass.Quantity(), yeast.AleYeast, m.req.Fermenter.Temperature)
 		if err != nil {
-			return err
+			return y, err
 		}
 		y.Rehydration = &RehydrationPlan{Water: wake.Water.Value, Temperature: wake.Temperature.Value, Time: Duration(wake.Time)}
 	}
-	m.plan.Yeast = y
-	return nil
+	return y, nil
 }

@@ -138,22 +138,15 @@ func (k *recipe) setMust() error {
 	return nil
 }
 
-// must works out what the juice, honey or malt brings, and what the wash then holds.
-func (m *maker) must() error {
-	if m.brings.known {
-		if err := m.bring(); err != nil {
-			return err
-		}
+// must works out what the juice, honey or malt brings.
+func (m *maker) must(say *notes) (b brought, p *MustPlan, err error) {
+	if b = m.brings; !b.known {
+		return b, nil, nil
 	}
-	return m.early()
-}
-
-func (m *maker) bring() error {
 	juice, part := m.ofJuice()
-	b, kilos := &m.brings, part*m.batch.share*kg(m.batch.wash.Mass())
+	kilos := part * m.batch.share * kg(m.batch.wash.Mass())
 	water0 := kg(m.batch.wash.Water())
 	c := juice.Composition()
-	var err error
 	solids := c.Sugar().Plus(c.UnfermentedSolids).In(units.Fraction)
 
 	// The litre of what was measured, its water, and what else is in that.
@@ -161,18 +154,18 @@ func (m *maker) bring() error {
 	if b.juice {
 		none, err := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Mass{})
 		if err != nil { // not reached: nothing of anything
-			return err
+			return b, nil, err
 		}
 		one, err := sugar.Of(juice).AddTo(none, kilograms(kilos))
 		if err != nil {
-			return err
+			return b, nil, err
 		}
 		litre, own = one.VolumeAt20().In(units.Litre), kg(one.Water())/waterPerLitre
 	}
 	k := litre / own // package water counts by the litre of water
-	if base = m.boiledHigh; b.juice {
+	if base = m.boiled.high; b.juice {
 		if base, err = water.NewProfile(at20, units.CalciumCarbonate{}); err != nil {
-			return err
+			return b, nil, err
 		}
 	}
 	per := func(v units.MassConcentration) units.MassConcentration {
@@ -204,13 +197,13 @@ func (m *maker) bring() error {
 	}
 	got, err := found(reading)
 	if err != nil {
-		return &RequestError{Field: "must", Value: "as given", Allowed: told(err), Err: err}
+		return b, nil, &RequestError{Field: "must", Value: "as given", Allowed: told(err), Err: err}
 	}
 	var blend *BlendPlan
 	if x := r.Blend; x != nil {
 		other, err := found(must.Reading{PH: x.PH, Acidity: per(x.Acidity.content), Titration: x.Acidity.by, Temperature: at20})
 		if err != nil {
-			return &RequestError{Field: "must.blend", Value: "as given", Allowed: told(err), Err: err}
+			return b, nil, &RequestError{Field: "must.blend", Value: "as given", Allowed: told(err), Err: err}
 		}
 		field, value, aim := "must.blend.to_pH", trim(x.ToPH), must.ToPH(x.ToPH)
 		if x.ToAcidity != nil {
@@ -218,7 +211,7 @@ func (m *maker) bring() error {
 		}
 		t, err := got.Drink.WithDrink(other.Drink, aim)
 		if err != nil {
-			return &RequestError{Field: field, Value: value, Allowed: "between those of the two juices, " + ends(got.Drink, other.Drink, x.ToAcidity, k), Err: err}
+			return b, nil, &RequestError{Field: field, Value: value, Allowed: "between those of the two juices, " + ends(got.Drink, other.Drink, x.ToAcidity, k), Err: err}
 		}
 		blend = &BlendPlan{Share: t.Share, Mass: kilograms(t.Share.In(units.Fraction) * kilos), PH: got.Drink.PH(), OtherPH: other.Drink.PH()}
 		for _, of := range []struct {
@@ -227,13 +220,13 @@ func (m *maker) bring() error {
 		}{{got.Drink, &blend.Acidity}, {other.Drink, &blend.OtherAcidity}} {
 			ta, err := of.drink.Acidity(m.convention())
 			if err != nil {
-				return err
+				return b, nil, err
 			}
 			*of.into = units.MilligramPerLitre.Of(checked.Number(ta.In(units.MilligramPerLitre) / k))
 		}
 		got.Drink = t.After
 		for _, c := range t.Cautions {
-			m.caution(c.Text())
+			say.caution(c.Text())
 		}
 	}
 	if r.Nitrogen != nil {
@@ -244,19 +237,18 @@ func (m *maker) bring() error {
 		}
 		got.Amino = units.MilligramPerLitre.Of(checked.Number(max(0, got.Amino.In(units.MilligramPerLitre)-ammonium.In(units.MilligramPerLitre))))
 	}
-	if err := m.compose(c, got, base, own/kilos); err != nil {
-		return err
+	if err := m.compose(&b, c, got, base, own/kilos); err != nil {
+		return b, nil, err
 	}
 	b.salts = got.Band * got.Drink.BufferCapacity().In(units.MilliequivalentPerLitre) * own / 1000
-	if err := m.sayMust(got, k, r); err != nil {
-		return err
+	if p, err = m.mustPlan(b, got, k, r, say); err == nil {
+		p.Blend = blend
 	}
-	m.plan.Must.Blend = blend
-	return nil
+	return b, p, err
 }
 
 // compose makes the material of the fermentable with what it brings: so many litres of water to its kilogram.
-func (m *maker) compose(c material.Composition, got must.Brought, base water.Profile, litres float64) error {
+func (m *maker) compose(b *brought, c material.Composition, got must.Brought, base water.Profile, litres float64) error {
 	p := got.Drink.Water()
 	added := 0.0  // g in a gram
 	charge := 0.0 // mmol in a gram
@@ -295,16 +287,16 @@ func (m *maker) compose(c material.Composition, got must.Brought, base water.Pro
 	c.Sodium, c.Chloride = of(sodium), of(chloride)
 	c.AminoNitrogen = of(got.Amino.In(units.GramPerLitre) * litres / 1000)
 	juice, part := m.ofJuice()
-	m.brings.amino = part * 1000 * c.AminoNitrogen.In(units.Fraction)
-	m.brings.nitrogen = m.brings.amino + part*1000*c.AmmoniumNitrogen.In(units.Fraction)
+	b.amino = part * 1000 * c.AminoNitrogen.In(units.Fraction)
+	b.nitrogen = b.amino + part*1000*c.AmmoniumNitrogen.In(units.Fraction)
 	// They are part of the solids that yeast leaves: of the Brix, and of the gravity.
 	amino := c.AminoNitrogen.In(units.Fraction) * alanine / chemistry.N
 	c.UnfermentedSolids = of(math.Max(0, c.UnfermentedSolids.In(units.Fraction)-added-amino))
 	c.OfMalt = units.Share{}
 	var err error
-	m.brings.material, err = material.ByLabel(juice.Name()+", as it comes", c)
+	b.material, err = material.ByLabel(juice.Name()+", as it comes", c)
 	if err == nil && part < 1 {
-		m.brings.material, err = m.fruit.with(m.brings.material)
+		b.material, err = m.fruit.with(b.material)
 	}
 	return err
 }
@@ -315,17 +307,23 @@ const (
 	caCO3PerMilliequivalent = (chemistry.Ca + chemistry.C + 3*chemistry.O) / 2 // mg
 )
 
-// sayMust tells what is brought, and follows it into the wash.
-func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
-	b := m.brings
+// withMust is the water of the wash with what is brought. It is sour: no chalk drops.
+func (m *maker) withMust(*notes) (p WaterPlan, b boiledWater, err error) {
+	if p, b = m.plan.Water, m.boiled; !m.brings.known {
+		return p, b, nil
+	}
 	wash, err := m.washAt(forward.Usual().Chalk)
 	if err != nil {
-		return err
+		return p, b, err
 	}
-	if m.boiledLow, err = wash[0].state.Profile(); err != nil {
-		return err
-	}
-	m.boiledHigh, m.plan.Water.Boiled = m.boiledLow, nil // sour: no chalk drops
+	p.Boiled = nil
+	b.low, err = wash[0].state.Profile()
+	b.high = b.low
+	return p, b, err
+}
+
+// mustPlan tells what is brought.
+func (m *maker) mustPlan(b brought, got must.Brought, k float64, r *Must, say *notes) (*MustPlan, error) {
 	cold := m.batch.wash.VolumeAt20().In(units.Litre)
 	kilos := m.batch.share * kg(m.batch.wash.Mass())
 	mgl := func(gram float64) units.MassConcentration {
@@ -334,7 +332,7 @@ func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
 	by := m.convention()
 	ta, err := got.Drink.Acidity(by)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	p := &MustPlan{
 		Of: "wash of " + m.fermentable.Name(), PH: got.Drink.PH(), Band: got.Band, Measured: got.Measured,
@@ -356,12 +354,11 @@ func (m *maker) sayMust(got must.Brought, k float64, r *Must) error {
 	case !got.Measured:
 		p.Source = "the usual composition: measure your own"
 	}
-	m.plan.Must = p
 	if !got.Measured {
-		m.caution(fmt.Sprintf("The pH of this %s rests on what is usual of it and is good to ±%.1f only, from the start to the end of the ferment: measure the pH before the yeast, and give it as must.pH%s. Dose acid and buffer by a meter.",
+		say.caution(fmt.Sprintf("The pH of this %s rests on what is usual of it and is good to ±%.1f only, from the start to the end of the ferment: measure the pH before the yeast, and give it as must.pH%s. Dose acid and buffer by a meter.",
 			p.Of, got.Band, map[bool]string{true: "", false: " with its titratable acidity"}[b.from == must.FromMalt && !b.juice]))
 	}
-	return nil
+	return p, nil
 }
 
 // convention is how the acidity of this drink is stated.

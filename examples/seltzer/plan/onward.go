@@ -223,7 +223,7 @@ func (m *maker) inStages(step forward.Step) bool {
 // feeding is the step of a dose, of one's own nutrient by its label.
 func (m *maker) feeding(d Weight) forward.Step {
 	st := forward.Step{Kind: forward.Feed, What: d.What, Mass: d.Mass.Quantity()}
-	for _, of := range m.fed {
+	for _, of := range m.plan.Nutrient.fed {
 		if of.Material.Name() == d.What && m.req.Nutrient.owns(of.Material) {
 			st.What, st.Own = "", of.Material
 		}

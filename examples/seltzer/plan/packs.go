@@ -128,7 +128,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 	}
 	if r.primes() {
 		if b.Held = over(p.Highest.Verdict); !b.Held {
-			m.plan.Weigh = append(m.plan.Weigh, b.Priming)
+			m.weigh(b.Priming)
 		}
 	}
 	p.Bottle = b

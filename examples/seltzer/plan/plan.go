@@ -2,6 +2,7 @@ package plan
 
 import (
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Plan is all that a request leads to. Quantities are text with their unit in
@@ -151,6 +152,8 @@ type NutrientPlan struct {
 
 	Supplements []Weight    `json:"supplements,omitempty"` // sources without nitrogen, with the yeast
 	Others      []OtherNeed `json:"other_needs,omitempty"`
+
+	fed []material.Dose // all of it, as weighed
 }
 
 // OtherNeed is what yeast wants beside nitrogen, and what water, nutrient and buffer bring.

@@ -75,7 +75,7 @@ func (m *maker) portionsRead(rs []Reading) error {
 }
 
 // portionGravities are the gravity of the first portion, and those by which the others go in.
-func (m *maker) portionGravities(g *GravityPlan) error {
+func (m *maker) portionGravities(g *GravityPlan, say *notes) error {
 	var err error
 	if g.First, err = m.gravityWith(0, 1); err != nil {
 		return err
@@ -96,17 +96,17 @@ func (m *maker) portionGravities(g *GravityPlan) error {
 			Gravity: shown, Sugar: Weight{What: m.fermentable.Name(), For: fmt.Sprintf("fermenter, portion %d", k+1), Mass: weighed, Asked: mass},
 		})
 	}
-	if err := m.splitSugar(g.Portions[0].Sugar); err != nil {
+	if err := m.splitSugar(g.Portions[0].Sugar, say); err != nil {
 		return err
 	}
-	m.caution("Sugar strewn into a fermenting wash makes it foam over: dissolve each portion in a little boiled water taken from the batch's own, or in drawn wash, and pour it in slowly.")
+	say.caution("Sugar strewn into a fermenting wash makes it foam over: dissolve each portion in a little boiled water taken from the batch's own, or in drawn wash, and pour it in slowly.")
 	return nil
 }
 
 // splitSugar lists the sugar by its portions: the kettle takes what the others leave of the whole.
-func (m *maker) splitSugar(portion Weight) error {
+func (m *maker) splitSugar(portion Weight, say *notes) error {
 	more := int64(m.portions() - 1)
-	whole := &m.plan.Weigh[slices.IndexFunc(m.plan.Weigh, func(w Weight) bool { return w.What == portion.What })]
+	whole := &say.weighed[slices.IndexFunc(say.weighed, func(w Weight) bool { return w.What == portion.What })]
 	rest, err := units.Gram.Exact(grams(whole.Mass).Sub(grams(portion.Mass).Mul(decimal.NewFromInt(more))))
 	if err != nil {
 		return err
@@ -114,7 +114,7 @@ func (m *maker) splitSugar(portion Weight) error {
 	whole.Mass, whole.Asked = rest, kilograms(m.batch.fermentable-m.batch.late)
 	for k := range more {
 		portion.For = fmt.Sprintf("fermenter, portion %d", k+2)
-		m.plan.Weigh = append(m.plan.Weigh, portion)
+		say.weigh(portion)
 	}
 	return nil
 }

@@ -22,24 +22,24 @@ const (
 )
 
 // schedule estimates when what is due. Sugar used decides, not the clock.
-func (m *maker) schedule() error {
+func (m *maker) schedule(say *notes) (due []Event, err error) {
 	s := m.req.Schedule
 	if s == nil {
-		return nil
+		return nil, nil
 	}
 	start, err := time.Parse(dateForm, s.Start)
 	if err != nil {
-		return &RequestError{Field: "schedule.start", Value: fmt.Sprintf("%q", s.Start), Allowed: "a day as 2026-12-05"}
+		return nil, &RequestError{Field: "schedule.start", Value: fmt.Sprintf("%q", s.Start), Allowed: "a day as 2026-12-05"}
 	}
 	if d := time.Duration(s.Ferment); d != 0 && (d < 2*day || d > 89*day) {
-		return &RequestError{Field: "schedule.ferment", Value: s.Ferment.String(), Allowed: "2 d to 89 d, or left out"}
+		return nil, &RequestError{Field: "schedule.ferment", Value: s.Ferment.String(), Allowed: "2 d to 89 d, or left out"}
 	}
-	when, err := m.timetable()
+	when, err := m.timetable(say)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	add := func(at time.Duration, what, sign string) {
-		m.plan.Schedule = append(m.plan.Schedule, Event{Day: start.Add(at).Format(dateForm), What: what, Sign: sign})
+		due = append(due, Event{Day: start.Add(at).Format(dateForm), What: what, Sign: sign})
 	}
 	add(0, "brew, pitch, first nutrient", fmt.Sprintf("gravity %.4f", m.plan.Gravity.Original))
 	for i, n := range m.plan.Nutrient.Stages {
@@ -48,20 +48,20 @@ func (m *maker) schedule() error {
 		}
 		at, err := when(n.Used)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		add(at.Median, fmt.Sprintf("nutrient, addition %d", i+1), fmt.Sprintf("by gravity %.4f", n.Gravity))
 	}
 	half, err := when(units.Percent.Of(50))
 	if err != nil {
-		return err
+		return nil, err
 	}
 	add(half.Median, "measure the pH", "half of the sugar is used")
 	end, err := when(units.Percent.Of(dry))
 	if err != nil {
-		return err
+		return nil, err
 	}
-	end = m.dated(end)
+	end = m.dated(end, say)
 	add(end.Median, "about dry", fmt.Sprintf("gravity near %.4f", m.plan.Gravity.Floor)+between(start, end, 0))
 	packs := end.Median + steadyFor
 	add(packs, "pack", "the same gravity over three days, at or near the floor"+between(start, end, steadyFor))
@@ -75,12 +75,12 @@ func (m *maker) schedule() error {
 			add(packs+bottleRest, "bottles ready", "open one and see")
 		}
 	}
-	return nil
+	return due, nil
 }
 
 // dated is the end of the ferment as its readings leave it. One that stands still is dated no
 // more, and one that is done ended with its last reading at the latest.
-func (m *maker) dated(end kinetics.TimeBand) kinetics.TimeBand {
+func (m *maker) dated(end kinetics.TimeBand, say *notes) kinetics.TimeBand {
 	s := m.plan.State
 	if s == nil || len(s.Points) == 0 {
 		return end
@@ -88,7 +88,7 @@ func (m *maker) dated(end kinetics.TimeBand) kinetics.TimeBand {
 	last := time.Duration(s.Points[len(s.Points)-1].After)
 	switch s.State {
 	case Stalled, Doubtful, NotBegun:
-		m.caution(daysOfThePlan)
+		say.caution(daysOfThePlan)
 	case Finished:
 		return kinetics.TimeBand{Low90: last, Low50: last, Median: last, High50: last, High90: last}
 	default:
@@ -98,21 +98,21 @@ func (m *maker) dated(end kinetics.TimeBand) kinetics.TimeBand {
 }
 
 // room is the fresh air that the ferment asks for.
-func (m *maker) room() error {
+func (m *maker) room(say *notes) (*RoomPlan, error) {
 	r := m.req.Room
 	if r == nil {
-		return nil
+		return nil, nil
 	}
 	total := m.gas
 	peak := m.hourlyPeak() * total
 	const limitPPM, freshPPM = 5000, 420 // OSHA 29 CFR 1910.1000, 8 h mean; outside air in 2024
 	v, err := carbonation.Ventilate(kilograms(peak), r.Volume, m.req.Fermenter.Temperature, units.PartPerMillion.Of(limitPPM), units.PartPerMillion.Of(freshPPM), m.air)
 	if err != nil {
-		return &RequestError{Field: "room.volume", Value: r.Volume.Text(units.CubicMetre, 1), Allowed: reason(err), Err: err}
+		return nil, &RequestError{Field: "room.volume", Value: r.Volume.Text(units.CubicMetre, 1), Allowed: reason(err), Err: err}
 	}
 	density, err := carbonation.GasDensity(m.air.Pressure(), m.req.Fermenter.Temperature)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	gas := units.CubicMetre.Of(checked.Number(total / density.In(units.KilogramPerCubicMetre)))
 	made := func(at time.Duration) Duration { // 0 where all the gas is not enough
@@ -121,13 +121,12 @@ func (m *maker) room() error {
 		}
 		return Duration(at.Round(time.Hour))
 	}
-	m.plan.Room = &RoomPlan{
+	for _, c := range v.Cautions {
+		say.caution(c.Text())
+	}
+	return &RoomPlan{
 		CO2: kilograms(total), Gas: gas, Peak: units.Gram.Of(checked.Number(1000 * peak)),
 		FreshAir: v.FreshAir, Reached: made(v.Reached), Dangerous: made(v.Dangerous),
 		LimitPPM: limitPPM,
-	}
-	for _, c := range v.Cautions {
-		m.caution(c.Text())
-	}
-	return nil
+	}, nil
 }

@@ -20,7 +20,7 @@ func (m *maker) deeds() ([]deed, error) {
 	dissolve := m.dissolving()
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
 	var salts []deed
-	all := make([]deed, 0, len(m.plan.Water.Doses)+len(m.soured)+len(m.fed)+len(m.after)+11)
+	all := make([]deed, 0, len(m.plan.Water.Doses)+len(m.plan.Nutrient.fed)+12)
 	kettlePart := 1 - m.batch.topUp/m.batch.water
 	if m.saltsAfter() {
 		kettlePart = 1
@@ -56,8 +56,10 @@ func (m *maker) deeds() ([]deed, error) {
 	if m.batch.late > 0 { // as if before the yeast: what is in the end does not depend on when
 		all = append(all, deed{line: m.fermentable.Name() + ", later portions", step: late, late: true})
 	}
-	all = append(all, m.soured...)
-	for _, d := range m.fed {
+	if a := m.plan.Acid; a != nil && a.When == beforeYeast {
+		all = append(all, deed{line: "acid", step: a.step})
+	}
+	for _, d := range m.plan.Nutrient.fed {
 		st := forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}
 		if r.Nutrient.owns(d.Material) {
 			st.What, st.Own = "", d.Material
@@ -70,11 +72,11 @@ func (m *maker) deeds() ([]deed, error) {
 	if m.plan.Yeast.Form == "dry" {
 		all = append(all, deed{line: "dry yeast", step: forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
 	}
-	return append(append(all,
+	return append(all,
 		deed{line: "", step: forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
 		deed{line: "", step: forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
-		deed{line: leftWithYeast, step: forward.Step{Kind: forward.Transfer, Volume: litres(m.leaves())}},
-		deed{line: "", step: forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), m.after...), nil
+		deed{line: leftWithYeast, step: forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
+		deed{line: "", step: forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), nil
 }
 
 // topUp is the water beside the kettle, treated where the salts do not go in after it.
@@ -143,9 +145,12 @@ func (m *maker) inKettle() units.Volume {
 }
 
 // tap is so much of the water as it comes.
-func (m *maker) tap(v units.Volume) (forward.State, error) {
-	if m.tapped != (forward.State{}) {
-		return m.tapped.OfVolume(v)
+func (m *maker) tap(v units.Volume) (forward.State, error) { return m.tapped.OfVolume(v) }
+
+// asItComes is the water of the kettle, or what a base is let down with.
+func (m *maker) asItComes(*notes) (forward.State, error) {
+	if m.batch.water == 0 {
+		return forward.State{}, nil
 	}
 	tap, err := m.req.Water.Report.profile()
 	if err != nil {
@@ -159,8 +164,7 @@ func (m *maker) tap(v units.Volume) (forward.State, error) {
 		}
 		known = e.Water()
 	}
-	m.tapped, err = forward.FromWater(known, v)
-	return m.tapped, err
+	return forward.FromWater(known, m.inKettle())
 }
 
 // flavoured is the step that adds so many litres of a flavouring.

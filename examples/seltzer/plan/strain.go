@@ -9,7 +9,7 @@ import (
 
 // strain says where the batch leaves its yeast's own sheet. A strength that the strain does not
 // reach is refused: the sugar that it leaves would be found in the packs.
-func (m *maker) strain() error {
+func (m *maker) strain(say *notes) error {
 	s := m.req.Yeast.Strain
 	if s == nil {
 		return nil
@@ -26,13 +26,13 @@ func (m *maker) strain() error {
 	}
 	t := m.req.Fermenter.Temperature
 	if s.Coldest != nil && t.Compare(*s.Coldest) < 0 {
-		m.caution(fmt.Sprintf("%s works from %s on by its sheet: this yeast was not made for %s, it may not start or stop early.", name, s.Coldest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
+		say.caution(fmt.Sprintf("%s works from %s on by its sheet: this yeast was not made for %s, it may not start or stop early.", name, s.Coldest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
 	}
 	if s.Warmest != nil && t.Compare(*s.Warmest) > 0 {
-		m.caution(fmt.Sprintf("%s works up to %s by its sheet: this yeast was not made for %s, it may taste of solvent or die early.", name, s.Warmest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
+		say.caution(fmt.Sprintf("%s works up to %s by its sheet: this yeast was not made for %s, it may taste of solvent or die early.", name, s.Warmest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
 	}
 	if d := m.req.Nutrient.Demand; s.Demand != "" && s.Demand != d {
-		m.caution(fmt.Sprintf("%s has a %s demand for nitrogen by its sheet, the batch is fed for a %s one.", name, s.Demand, d))
+		say.caution(fmt.Sprintf("%s has a %s demand for nitrogen by its sheet, the batch is fed for a %s one.", name, s.Demand, d))
 	}
 	return nil
 }

@@ -6,7 +6,6 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
-	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -32,13 +31,13 @@ const fineStep = "0.001" // g
 
 // supplement doses the sources that bring no nitrogen: what is short of zinc, magnesium and
 // thiamine, within the limit of the law, all of it with the yeast.
-func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) error {
+func (m *maker) supplement(p *NutrientPlan, sources []material.Material, j law.Jurisdiction, say *notes) error {
 	if len(sources) == 0 || m.unforeseen() != "" {
 		return nil
 	}
 	cold := m.batch.wash.VolumeAt20().In(units.Litre)
 	for _, s := range sources {
-		f, _, err := m.ferment()
+		f, _, err := m.ferment(p.fed)
 		if err != nil {
 			return err
 		}
@@ -57,7 +56,7 @@ func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) erro
 			}
 		}
 		if short == 0 || per == 0 {
-			m.caution(fmt.Sprintf("No %s is weighed: of what it brings there is enough.", s.Name()))
+			say.caution(fmt.Sprintf("No %s is weighed: of what it brings there is enough.", s.Name()))
 			continue
 		}
 		dose, way := short/per, units.Up // mg/L; up, as it would be short again
@@ -70,7 +69,7 @@ func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) erro
 				if most := l.Weighed().In(units.MilligramPerLitre); dose > most {
 					dose, way = most, units.Down
 				}
-				m.plan.Nutrient.Limits = append(m.plan.Nutrient.Limits, l.String())
+				p.Limits = append(p.Limits, l.String())
 			}
 		}
 		asked := units.Milligram.Of(checked.Number(dose * cold))
@@ -86,21 +85,24 @@ func (m *maker) supplement(sources []material.Material, j law.Jurisdiction) erro
 			return err
 		}
 		if mg := mass.Quantity().In(units.Milligram); stock {
-			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 1.00 g in 1 L of water, weighed as well as it can be, and take %.0f mL.", s.Name(), mg, mg))
+			say.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 1.00 g in 1 L of water, weighed as well as it can be, and take %.0f mL.", s.Name(), mg, mg))
 		}
-		m.fed = append(m.fed, material.Dose{Material: s, Mass: mass.Quantity()})
+		p.fed = append(p.fed, material.Dose{Material: s, Mass: mass.Quantity()})
 		w := Weight{What: s.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: asked}
-		m.plan.Nutrient.Supplements = append(m.plan.Nutrient.Supplements, w)
-		m.plan.Weigh = append(m.plan.Weigh, w)
+		p.Supplements = append(p.Supplements, w)
+		say.weigh(w)
 	}
 	return nil
 }
 
 // otherNeeds is the balance of what yeast needs beside nitrogen, with the buffer.
-func (m *maker) otherNeeds(f ferment.Tank) error {
-	needs, err := f.OtherNeeds()
+func (m *maker) otherNeeds(say *notes) (all []OtherNeed, err error) {
+	if m.unforeseen() != "" {
+		return nil, nil
+	}
+	needs, err := m.course.OtherNeeds()
 	if err != nil {
-		return err
+		return nil, err
 	}
 	var short []string
 	for _, n := range needs {
@@ -108,7 +110,7 @@ func (m *maker) otherNeeds(f ferment.Tank) error {
 			continue // juice and malt bring them; how much is not known
 		}
 		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(), Unsure: n.Unsure, Brings: n.Remedy, Source: n.Need.Evidence.String()}
-		m.plan.Nutrient.Others = append(m.plan.Nutrient.Others, o)
+		all = append(all, o)
 		if o.Short && n.Name != "potassium" { // which has a caution of its own, by what it does
 			short = append(short, n.Name+" ("+n.Remedy+")")
 		}
@@ -118,7 +120,7 @@ func (m *maker) otherNeeds(f ferment.Tank) error {
 		if m.brings.some {
 			whose = "What minerals " + m.fermentable.Name() + " brings is what is usual of it."
 		}
-		m.caution(whose + " By these figures the yeast is short of " + strings.Join(short, "; ") + ", and can ferment slowly or stop with sugar left.")
+		say.caution(whose + " By these figures the yeast is short of " + strings.Join(short, "; ") + ", and can ferment slowly or stop with sugar left.")
 	}
-	return nil
+	return all, nil
 }

@@ -136,7 +136,7 @@ func (m *maker) ownTaste(p *PackPlan, r packRecipe, k packed) (err error) {
 		if w.Mass.Decimal().IsZero() {
 			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve it in water by weight, and measure that.", what, w.Asked.In(units.Milligram)))
 		}
-		m.plan.Weigh = append(m.plan.Weigh, w)
+		m.weigh(w)
 		return &w, nil
 	}
 	if k.sweet > 0 {
@@ -156,7 +156,7 @@ func (m *maker) ownTaste(p *PackPlan, r packRecipe, k packed) (err error) {
 		}
 	}
 	if r.Pack.Flavour != nil {
-		m.tried(r.taste)
+		m.notes.tried(r.taste)
 	}
 	if r.Strength == nil && r.Pack.Flavour == nil && r.Sweeten == nil && r.Acid == nil {
 		return nil

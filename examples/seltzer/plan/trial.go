@@ -56,7 +56,7 @@ func (p *packRecipe) trials(k packed) (all []TrialDose) {
 }
 
 // tried says where a trial does not bracket what was liked (common practice, no source).
-func (m *maker) tried(f *Flavour) {
+func (n *notes) tried(f *Flavour) {
 	if f == nil || len(f.Tried) == 0 {
 		return
 	}
@@ -73,10 +73,10 @@ func (m *maker) tried(f *Flavour) {
 	in := f.Added.Text(units.Millilitre, 2)
 	switch {
 	case !among:
-		m.caution(fmt.Sprintf("The flavouring's dose, %s of %s, is none of those that were tried: pour one glass of it before the batch.", in, f.Name))
+		n.caution(fmt.Sprintf("The flavouring's dose, %s of %s, is none of those that were tried: pour one glass of it before the batch.", in, f.Name))
 	case len(f.Tried) > 1 && f.Added.Compare(most) == 0:
-		m.caution(fmt.Sprintf("The flavouring's dose, %s of %s, is the most that was tried: try a glass with more before the batch.", in, f.Name))
+		n.caution(fmt.Sprintf("The flavouring's dose, %s of %s, is the most that was tried: try a glass with more before the batch.", in, f.Name))
 	case len(f.Tried) > 1 && f.Added.Compare(least) == 0:
-		m.caution(fmt.Sprintf("The flavouring's dose, %s of %s, is the least that was tried: try a glass with less before the batch.", in, f.Name))
+		n.caution(fmt.Sprintf("The flavouring's dose, %s of %s, is the least that was tried: try a glass with less before the batch.", in, f.Name))
 	}
 }

@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"example.org/zymase/carbonation"
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
@@ -29,7 +30,7 @@ const (
 )
 
 // vessels are the volumes hot and cold.
-func (m *maker) vessels() error {
+func (m *maker) vessels(say *notes) (all []Vessel, err error) {
 	b, w := m.batch, m.brewed
 	hot := m.plan.Boiling
 	if hot.In(units.Celsius) > 100 { // the densities end at 100 °C; 3 K more are 0.2 % in volume
@@ -49,12 +50,12 @@ func (m *maker) vessels() error {
 	}
 	first, err := m.usedUp(0, 1)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	topUp := new(forward.State)
 	if b.topUp > 0 {
 		if topUp, err = m.topUp(); err != nil {
-			return err
+			return nil, err
 		}
 	}
 	loss := m.req.Kettle.Loss.In(units.Litre)
@@ -83,20 +84,20 @@ func (m *maker) vessels() error {
 		}
 		at, err := v.s.Volume(v.t)
 		if err != nil {
-			return &RequestError{Field: "fermenter.temperature", Value: v.t.Text(units.Celsius, 1), Allowed: reason(err), Err: err}
+			return nil, &RequestError{Field: "fermenter.temperature", Value: v.t.Text(units.Celsius, 1), Allowed: reason(err), Err: err}
 		}
 		cold, err := v.s.Volume(at20)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		g, err := v.s.Gravity()
 		if err != nil {
-			return err
+			return nil, err
 		}
 		if v.part > 0 {
 			at, cold = litres(v.part*at.In(units.Litre)/cold.In(units.Litre)), litres(v.part)
 		}
-		m.plan.Vessels = append(m.plan.Vessels, Vessel{When: v.when, Temperature: v.t, Volume: at, Cold: cold, Gravity: g.SG()})
+		all = append(all, Vessel{When: v.when, Temperature: v.t, Volume: at, Cold: cold, Gravity: g.SG()})
 		switch {
 		case v.need > 0:
 			need[v.need-1] = at
@@ -104,31 +105,31 @@ func (m *maker) vessels() error {
 			need[0] = at
 		}
 	}
-	if err := m.fits(need[0], need[1]); err != nil {
-		return err
+	if err := m.fits(need[0], need[1], say); err != nil {
+		return nil, err
 	}
-	m.unboiled()
-	return m.shareOut(first)
+	m.unboiled(say)
+	return all, nil
 }
 
 // unboiled cautions where water or sugar meet the yeast without a boil, and where sugar stays (common
 // practice, no source).
-func (m *maker) unboiled() {
+func (m *maker) unboiled(say *notes) {
 	switch {
 	case m.req.Kettle.Boil == 0:
-		m.caution("Nothing is boiled: what lives in the sugar and the water lives on. Take water fit to drink and free of chlorine, dissolve the sugar cleanly, pitch at once and amply.")
+		say.caution("Nothing is boiled: what lives in the sugar and the water lives on. Take water fit to drink and free of chlorine, dissolve the sugar cleanly, pitch at once and amply.")
 	case m.batch.topUp > 0:
-		m.caution("The top-up water is not boiled with the rest: boil it the day before and let it cool covered, or take water fit to drink and free of chlorine.")
+		say.caution("The top-up water is not boiled with the rest: boil it the day before and let it cool covered, or take water fit to drink and free of chlorine.")
 	}
 	if a := m.req.Yeast.Attenuation; a != nil && a.In(units.Percent) < 100 {
 		left := 1000 * kg(m.batch.base.Fermentable()) / m.batch.base.VolumeAt20().In(units.Litre)
 		gas := kg(carbonation.CO2From(material.Sucrose().Dose(kilograms(left / 1000))))
-		m.warn(fmt.Sprintf("The yeast is to leave %.0f g/L of sugar, which can make %.0f g/L of CO2 in a closed pack if anything ferments it: a steady gravity is no proof that it cannot. Keep every pack cold, or pasteurise it, and hold the highest pressure against its rating.", left, 1000*gas))
+		say.warn(fmt.Sprintf("The yeast is to leave %.0f g/L of sugar, which can make %.0f g/L of CO2 in a closed pack if anything ferments it: a steady gravity is no proof that it cannot. Keep every pack cold, or pasteurise it, and hold the highest pressure against its rating.", left, 1000*gas))
 	}
 }
 
 // fits compares volumes with vessels.
-func (m *maker) fits(boil, fill units.Volume) error {
+func (m *maker) fits(boil, fill units.Volume, say *notes) error {
 	starts, tight := "the boil starts at", "The kettle is more than nine tenths full at the start of the boil: it can boil over. Watch it and turn the heat down before the foam rises."
 	if m.req.Kettle.Boil == 0 {
 		starts, tight = "the sugar water fills", ""
@@ -165,19 +166,20 @@ func (m *maker) fits(boil, fill units.Volume) error {
 			return e
 		}
 		if need > 0.9*have && v.tight != "" {
-			m.caution(v.tight)
+			say.caution(v.tight)
 		}
 	}
 	return nil
 }
 
 // shareOut is what goes into each of several fermenters: all are filled to the same part.
-func (m *maker) shareOut(first forward.State) error {
+func (m *maker) shareOut(*notes) (shares []FermenterShare, err error) {
 	also := m.req.Fermenter.Also
 	if len(also) == 0 {
-		return nil
+		return nil, nil
 	}
 	whole := m.holds()
+	filled := slices.IndexFunc(m.plan.Vessels, func(v Vessel) bool { return v.When == firstFilled || v.When == wholeFilled })
 	all := append([]AlsoFermenter{{m.req.Fermenter.Capacity, m.req.Fermenter.Loss}}, also...)
 	// What is racked from each is what it holds less its own loss: a small one with a large loss gives nothing.
 	cold := m.batch.base.VolumeAt20().In(units.Litre)
@@ -188,16 +190,12 @@ func (m *maker) shareOut(first forward.State) error {
 			if i > 0 {
 				field = fmt.Sprintf("fermenter.also[%d].loss", i-1)
 			}
-			return &RequestError{Field: field, Value: f.Loss.Text(units.Litre, 1), is: quantity(f.Loss),
+			return nil, &RequestError{Field: field, Value: f.Loss.Text(units.Litre, 1), is: quantity(f.Loss),
 				Allowed: fmt.Sprintf("less than the %.1f L that it holds, or leave this fermenter out", part*cold)}
 		}
-		v, err := first.Volume(m.req.Fermenter.Temperature)
-		if err != nil {
-			return err
-		}
-		m.plan.Fermenters = append(m.plan.Fermenters, FermenterShare{
-			Share: units.Fraction.Of(checked.Number(part)), Capacity: f.Capacity, Filled: litres(part * v.In(units.Litre)), Racked: litres(part*cold - f.Loss.In(units.Litre)),
+		shares = append(shares, FermenterShare{
+			Share: units.Fraction.Of(checked.Number(part)), Capacity: f.Capacity, Filled: litres(part * m.plan.Vessels[filled].Volume.In(units.Litre)), Racked: litres(part*cold - f.Loss.In(units.Litre)),
 		})
 	}
-	return nil
+	return shares, nil
 }

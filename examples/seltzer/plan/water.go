@@ -12,39 +12,40 @@ import (
 	"example.org/zymase/water"
 )
 
-// water treats the water that the batch starts with.
-func (m *maker) water() error {
+// water treats the water that the batch starts with; salts that go in after the boil follow with it.
+func (m *maker) water(say *notes) (p WaterPlan, err error) {
 	start, err := gravity.NewSolution(kilograms(m.batch.water), units.Mass{}, units.Mass{})
 	if err != nil {
-		return err
+		return p, err
 	}
 	volume := start.VolumeAt20()
 	w := m.req.Water
 	before, err := w.Report.profile()
 	if err != nil {
-		return placed("water.report", err)
+		return p, placed("water.report", err)
 	}
 	balance := before.IonicBalance()
-	p := WaterPlan{Volume: volume, Before: figures(before, balance), Target: w.Target, Judgement: balance.Judgement}
+	p = WaterPlan{Volume: volume, Before: figures(before, balance), Target: w.Target, Judgement: balance.Judgement}
 	if !balance.Acceptable {
-		m.caution("The water report does not balance: " + balance.Judgement + ". An ion is missing or wrong; ask the laboratory.")
+		say.caution("The water report does not balance: " + balance.Judgement + ". An ion is missing or wrong; ask the laboratory.")
 	}
+	salts, err := m.saltsAtHand()
+	if err == nil && !m.saltsAfter() {
+		_, err = m.treat(&p, before, volume, salts, say)
+	}
+	return p, err
+}
 
-	var salts []material.Material
-	for _, text := range w.Salts {
+// saltsAtHand are those that a water may be treated with.
+func (r *recipe) saltsAtHand() (salts []material.Material, err error) {
+	for _, text := range r.req.Water.Salts {
 		s, err := material.Find(text)
 		if err != nil || !slices.Contains(water.Salts(), s) {
-			return &RequestError{Field: "water.salts", Value: text, Allowed: saltNames(), Err: err}
+			return nil, &RequestError{Field: "water.salts", Value: text, Allowed: saltNames(), Err: err}
 		}
 		salts = append(salts, s)
 	}
-	m.plan.Water = p
-	if m.saltsAfter() {
-		m.atHand = salts // once it is boiled
-		return nil
-	}
-	_, err = m.treat(before, volume, salts)
-	return err
+	return salts, nil
 }
 
 // saltsAfter tells whether the salts go in after the boil.
@@ -56,9 +57,9 @@ const (
 	afterBoil  = "after the boil"
 )
 
-// treat doses a water's salts, as weighed.
-func (m *maker) treat(before water.Profile, volume units.Volume, salts []material.Material) (weighed []material.Dose, err error) {
-	w, p := m.req.Water, m.plan.Water
+// treat doses a water's salts into its plan, as weighed.
+func (m *maker) treat(p *WaterPlan, before water.Profile, volume units.Volume, salts []material.Material, say *notes) (weighed []material.Dose, err error) {
+	w := m.req.Water
 	var doses []material.Dose
 	if len(salts) > 0 {
 		if w.Target == (Ions{}) {
@@ -93,18 +94,17 @@ func (m *maker) treat(before water.Profile, volume units.Volume, salts []materia
 		p.Doses = append(p.Doses, Weight{What: d.Material.Name(), For: into, Mass: mass, Asked: d.Mass})
 	}
 	if m.saltsAfter() {
-		m.plan.Weigh = append(m.plan.Weigh, p.Doses...)
+		say.weigh(p.Doses...)
 	} else {
-		m.plan.Weigh = append(p.Doses[:len(p.Doses):len(p.Doses)], m.plan.Weigh...)
+		say.weighed = slices.Insert(say.weighed, 0, p.Doses...)
 	}
 	after, err := before.Add(volume, weighed...)
 	if err != nil {
 		return nil, err
 	}
 	p.After = figures(after, after.IonicBalance())
-	m.plan.Water = p
 	if len(salts) > 0 {
-		m.missed(w.Target, after)
+		say.missed(w.Target, after)
 	}
 	return weighed, nil
 }
@@ -114,7 +114,7 @@ func (m *maker) treat(before water.Profile, volume units.Volume, salts []materia
 const missedShare, missedBy = 0.15, 10 // mg/L
 
 // missed cautions where a water is far from its target.
-func (m *maker) missed(target Ions, after water.Profile) {
+func (n *notes) missed(target Ions, after water.Profile) {
 	var off []string
 	see := func(what string, got, want float64) {
 		if d := math.Abs(got - want); d > missedBy && d > missedShare*want {
@@ -128,7 +128,7 @@ func (m *maker) missed(target Ions, after water.Profile) {
 		see("alkalinity", after.Alkalinity().In(units.MilligramPerLitreCaCO3), a.In(units.MilligramPerLitreCaCO3))
 	}
 	if len(off) > 0 {
-		m.caution("The salts at hand miss the target of the water, mg/L: " + strings.Join(off, ", ") + ". Take other salts, another target, or thin the water with distilled water.")
+		n.caution("The salts at hand miss the target of the water, mg/L: " + strings.Join(off, ", ") + ". Take other salts, another target, or thin the water with distilled water.")
 	}
 }
 
@@ -192,6 +192,6 @@ func figures(p water.Profile, balance water.IonBalance) WaterFigures {
 		Calcium: p.Ion(water.Calcium), Magnesium: p.Ion(water.Magnesium), Sodium: p.Ion(water.Sodium),
 		Potassium: p.Ion(water.Potassium), Chloride: p.Ion(water.Chloride), Sulfate: p.Ion(water.Sulfate),
 		Alkalinity: p.Alkalinity(), Hardness: p.Hardness(), ResidualAlkalinity: p.ResidualAlkalinity(),
-		ChargeImbalance: balance.Percent,
+		ChargeImbalance: balance.Difference().In(units.Percent),
 	}
 }

@@ -98,7 +98,8 @@ func TestRefusal(t *testing.T) {
 	}
 	for _, err := range []error{
 		Call(-1, nil, nil), Call(len(functions), nil, nil), Call(density, nil, nil), Convert(density, 1, "", nil), second(Number(density, -1, "")),
-		second(Number(1<<30, 0, "")), third(Column(density, 1, nil, nil, nil)), third(Column(-1, 1, nil, nil, nil)), second(Ask(-1, nil)), second(Ask(topicCount, nil)),
+		second(Number(1<<30, 0, "")), third(Column(density, 1, nil, nil, nil)), third(Column(-1, 1, nil, nil, nil)), second(Ask(-1, nil)),
+		second(Ask(topicCount, nil)),
 	} {
 		if err == nil || Tell(err).Kind == Broken {
 			t.Errorf("%v", err)

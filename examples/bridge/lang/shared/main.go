@@ -93,7 +93,8 @@ func another(contract C.uint64_t, to *C.zymase_error) bool {
 	if uint64(contract) == border.Contract() {
 		return false
 	}
-	told(to, &border.Refusal{Kind: "version", Message: "the shared library and what calls it are of different versions: write both again with `bridge c` or `bridge python`"})
+	told(to, &border.Refusal{Kind: "version", Message: "the shared library and what calls it are of different versions: write both " +
+		"again with `bridge c` or `bridge python`"})
 	return true
 }
 
