@@ -49,7 +49,7 @@ func makerOf(req Request) (*maker, error) {
 		{"place", put(&p.Boiling, m.boilingPoint)}, {"water", put(&p.Water, m.water)}, {"water", put(&m.tapped, m.asItComes)}, {"water", put2(&p.Water, &m.boiled, m.boil)},
 		{"must", put2(&r.brings, &p.Must, m.must)}, {"must", put2(&p.Water, &m.boiled, m.withMust)}, {"must", put2(&p.Acid, &m.boiled, m.early)},
 		{"nutrient", put(&p.Nutrient, m.feed)}, {"water", put2(&p.Acidity, &m.course, m.acidity)}, {"water", put(&p.Nutrient.Others, m.otherNeeds)},
-		{"yeast", put(&p.Yeast, m.yeast)}, {"yeast.strain", m.strain}, {"strength", put(&m.brewed, m.brew)},
+		{"yeast", put(&p.Yeast, m.yeast)}, {"yeast.strain", m.strain}, {"strength", put(&m.brewed, m.brew)}, {"nutrient", put2(&p.Nutrient.FromMust, &p.Nutrient.Brought, m.nitrogen)},
 		{"kettle", put(&p.Vessels, m.vessels)}, {"kettle", put(&p.Fermenters, m.shareOut)}, {"strength", put2(&m.thirds, &m.salted, m.measureThirds)}, {"strength", put(&p.Gravity, m.gravities)},
 		{"strength", put(&p.Nutrient.Stages, m.stageGravities)}, {"strength", put(&p.Acidity.Points, m.measuredCourse)}, {"acid", old(m.settleDown)}, {"acid", old(m.tooFlat)}, {"packs", old(m.pour)}, {"packs", old(m.packs)},
 		{"flavour", put(&p.Flavour, m.flavour)},
