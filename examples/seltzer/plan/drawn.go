@@ -165,9 +165,9 @@ func (m *maker) baseWalk() (*walk, error) {
 	if err != nil {
 		return nil, err
 	}
-	base := &walk{steps: make([]forward.Step, 0, 1+len(m.brewed.deeds)+len(m.after))}
+	base := &walk{steps: make([]forward.Step, 0, 1+len(m.brewed.deeds)+len(m.plan.After.done()))}
 	base.steps = append(base.steps, forward.Step{Kind: forward.Blend, With: &tap, Volume: m.inKettle()})
-	for _, deeds := range [...][]deed{m.brewed.deeds, m.after} {
+	for _, deeds := range [...][]deed{m.brewed.deeds, m.plan.After.done()} {
 		for i := range deeds {
 			base.steps = append(base.steps, deeds[i].step)
 		}

@@ -42,13 +42,13 @@ func (m *maker) read(wash, fermented *forward.State) (f [4]float64, err error) {
 // 0.0001 of 0.00075 ([gravity.Solution.GravityWith]).
 const saltSpread = 0.0001 / 0.00075
 
-// doubt finds them.
+// doubt finds them, and how sure the floor is at k = 2.
 //
 //   - Source: JCGM 100:2008 (GUM), eq. 10, with differences for the derivatives (5.1.3, note 2).
-func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
+func (m *maker) doubt(*notes) (d doubts, floor float64, err error) {
 	base, err := m.baseWalk()
 	if err != nil {
-		return d, err
+		return d, 0, err
 	}
 	ferment := slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
 	base.steps = base.steps[:ferment+1]
@@ -57,11 +57,11 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 	usual.Chalk = 0                  // nine tenths of the work of a walk
 	var room, more [24]forward.State // most have fewer steps
 	if base.states, _, err = forward.Walk(room[:0], base.steps, forward.State{}, &usual, &base.like); err != nil {
-		return d, err
+		return d, 0, err
 	}
 	was, err := m.read(&base.states[ferment-1], &base.states[ferment])
 	if err != nil {
-		return d, err
+		return d, 0, err
 	}
 	var squares [len(was)]float64
 	add := func(is [len(was)]float64, part float64) {
@@ -71,13 +71,13 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 	}
 	states := more[:0]
 	var tank water.Series
-	for _, k := range all {
+	for _, k := range m.known() {
 		u := usual
 		of := k.In(&u)
 		if of == &u.Chalk { // from the plan's own walk, along the line to where none drops
 			is, err := m.read(&m.brewed.wash, &m.brewed.fermented)
 			if err != nil {
-				return d, err
+				return d, 0, err
 			}
 			is[0] = was[0] // no ethanol comes from it
 			part := k.Deviation() / k.Usual
@@ -99,12 +99,12 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 		states = states[:0]
 		if first < ferment { // the searches of the kettle begin at one another, and those of the fermenter
 			if states, _, err = forward.Walk(states, base.steps[first:ferment], from, &u, &base.like); err != nil {
-				return d, err
+				return d, 0, err
 			}
 			from = states[len(states)-1]
 		}
 		if states, _, err = forward.Walk(states, base.steps[ferment:], from, &u, &tank); err != nil {
-			return d, err
+			return d, 0, err
 		}
 		var wash *forward.State
 		if n := len(states); n > 1 {
@@ -112,7 +112,7 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 		}
 		is, err := m.read(wash, &states[len(states)-1])
 		if err != nil {
-			return d, err
+			return d, 0, err
 		}
 		if wash == nil {
 			is[2], is[3] = was[2], was[3]
@@ -121,14 +121,15 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 	}
 	dry, err := base.states[ferment].Solution()
 	if err != nil {
-		return d, err
+		return d, 0, err
 	}
 	rho, _ := dry.DensityUncertainty()
 	formulas := math.Hypot(rho.In(units.KilogramPerCubicMetre)/1000/waterPerLitre, saltSpread*m.plan.Gravity.Minerals)
-	return doubts{
+	d = doubts{
 		strength: math.Sqrt(squares[0]) / was[0], floor: math.Hypot(math.Sqrt(squares[1]), formulas),
 		original: math.Sqrt(squares[2]), volume: math.Sqrt(squares[3]) / was[3],
-	}, nil
+	}
+	return d, 2 * d.floor, nil
 }
 
 // off is the standard uncertainty that an unknown has by itself, in its unit.

@@ -13,12 +13,8 @@ import (
 
 const maltSpread = 0.01 // relative: BallingYield
 
-// uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
-// the unknowns of package batch, with the instruments of the request.
-//
-//   - Source: JCGM 100:2008 (GUM), first order.
-func (m *maker) uncertainties() error {
-	division := 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
+// instruments are checked before anything rests on them.
+func (m *maker) instruments(*notes) error {
 	if i := m.req.Instruments; i != nil {
 		if err := new(gravity.Reference).UnmarshalText([]byte(i.Reference)); i.Reference != "" && err != nil {
 			return named("instruments.hydrometer_for", i.Reference, err)
@@ -27,7 +23,6 @@ func (m *maker) uncertainties() error {
 			if !(i.Hydrometer >= 1e-5 && i.Hydrometer <= 0.02) {
 				return &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}
 			}
-			division = i.Hydrometer
 		}
 		if i.Volume != nil {
 			if err := within("instruments.volume", *i.Volume, units.Litre, 1e-4, m.req.Volume.In(units.Litre)/5); err != nil {
@@ -45,55 +40,61 @@ func (m *maker) uncertainties() error {
 			}
 		}
 	}
-	u := UncertaintyPlan{Division: division}
-	m.plan.Uncertainty = u // the division is one of what is known
-	all := m.known()
-	if m.recipe.base != nil {
-		return m.kegContents(&u, all)
-	}
-	strength := m.batch.strength
-
-	var err error
-	if m.doubts, err = m.doubt(all); err != nil {
-		return err
-	}
-	m.plan.Gravity.FloorUncertainty = 2 * m.doubts.floor
-	if u.Planned, err = expanded(strength * m.doubts.strength); err != nil {
-		return err
-	}
-	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {
-		m.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
-	}
-
-	measured, err := m.byHydrometer(division, all)
-	if err != nil {
-		return err
-	}
-	if u.ByHydrometer, err = expanded(measured.Uncertainty().In(units.PercentagePoint)); err != nil {
-		return err
-	}
-	if u.Capability, err = measured.Capability(units.PercentagePoint.Of(labelTolerance)); err != nil {
-		return err
-	}
-	u.Supports = u.Capability >= 1
-
-	return m.kegContents(&u, all)
+	return nil
 }
 
-// kegContents adds how sure the content of each kind of keg is, by its temperature and pressure.
-func (m *maker) kegContents(u *UncertaintyPlan, all []forward.Unknown) error {
+// division is that of the hydrometer at hand.
+func (r *recipe) division() float64 {
+	if i := r.req.Instruments; i != nil && i.Hydrometer != 0 {
+		return i.Hydrometer
+	}
+	return 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
+}
+
+// uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
+// the unknowns of package batch, with the instruments of the request.
+//
+//   - Source: JCGM 100:2008 (GUM), first order.
+func (m *maker) uncertainties(say *notes) (UncertaintyPlan, error) {
+	u, all := UncertaintyPlan{Division: m.division()}, m.known()
+	var err error
+	if u.Kegs, err = m.kegContents(all); err != nil || m.recipe.base != nil {
+		return u, err
+	}
+	if u.Planned, err = expanded(m.batch.strength * m.doubts.strength); err != nil {
+		return u, err
+	}
+	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {
+		say.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
+	}
+
+	measured, err := m.byHydrometer(u.Division, all)
+	if err != nil {
+		return u, err
+	}
+	if u.ByHydrometer, err = expanded(measured.Uncertainty().In(units.PercentagePoint)); err != nil {
+		return u, err
+	}
+	if u.Capability, err = measured.Capability(units.PercentagePoint.Of(labelTolerance)); err != nil {
+		return u, err
+	}
+	u.Supports = u.Capability >= 1
+	return u, nil
+}
+
+// kegContents are how sure the content of each kind of keg is, by its temperature and pressure.
+func (m *maker) kegContents(all []forward.Unknown) (kegs []units.CarbonDioxideContent, err error) {
 	for i, p := range m.plan.Packs {
 		if p.Kind != keg || p.Still {
 			continue
 		}
 		c, err := kegContent(m.air, m.batch.packed[i], p, all)
 		if err != nil {
-			return err
+			return nil, err
 		}
-		u.Kegs = append(u.Kegs, c)
+		kegs = append(kegs, c)
 	}
-	m.plan.Uncertainty = *u
-	return nil
+	return kegs, nil
 }
 
 const labelTolerance = 0.3 // % vol, of the drinks that no other class of annex XII covers
