@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
-	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -13,7 +12,6 @@ import (
 // where each thing goes. No figure of it is searched for.
 type carried struct {
 	state    forward.State
-	before   forward.State // the base of a pack, before anything joins it
 	unknowns forward.Unknowns
 	like     *water.Series // once there is a step; shared with the forks of this
 
@@ -109,12 +107,6 @@ type pouring struct {
 	packs []poured
 }
 
-type poured struct {
-	carried
-	steps []forward.Step // that mixed it
-	added float64        // kg
-}
-
 // pour carries the base drink into its packs; the last of them takes what there is. The drink of a pack is what is in it
 // then, and once its primer is fermented.
 func (m *maker) pour(*notes) (*pouring, []packed, error) {
@@ -138,8 +130,7 @@ func (m *maker) pourOf(c *carried) (*pouring, []packed, error) {
 	out := &pouring{carried: *c, packs: make([]poured, len(packs))}
 	left := whole.In(units.Litre)
 	for i := range packs {
-		k := &packs[i]
-		fork, part := &out.packs[i], min(left, k.base)
+		fork, part := &out.packs[i], min(left, packs[i].base)
 		fork.carried = *c
 		if i == len(packs)-1 {
 			part = left
@@ -149,42 +140,11 @@ func (m *maker) pourOf(c *carried) (*pouring, []packed, error) {
 			return nil, nil, err
 		}
 		fork.before = fork.state
-		if fork.steps, err = m.mixed(i, 1); err != nil {
+		if packs[i], err = m.fill(i, fork); err != nil {
 			return nil, nil, err
-		}
-		for _, st := range fork.steps {
-			more, err := fork.do(st)
-			if err != nil {
-				return nil, nil, err
-			}
-			fork.added += kg(more.In.Mass())
-		}
-		if part > 0 {
-			if k.drink, err = fork.closed(m.recipe.packs[i].primes(), m.air.Pressure()); err != nil {
-				return nil, nil, err
-			}
 		}
 	}
 	return out, packs, nil
-}
-
-// closed is the drink of a pack; its primer ferments in it, whatever the head-space.
-func (c poured) closed(primed bool, place units.AbsolutePressure) (gravity.Solution, error) {
-	if primed {
-		v, err := c.state.Volume(c.state.Temperature())
-		if err != nil {
-			return gravity.Solution{}, err
-		}
-		for _, st := range []forward.Step{
-			{Kind: forward.Fill, Volume: v, Capacity: v.Plus(v)}, {Kind: forward.Close, Share: units.Percent.Of(100), Pressure: place},
-			{Kind: forward.Ferment, Share: units.Percent.Of(100)},
-		} {
-			if _, err := c.do(st); err != nil {
-				return gravity.Solution{}, err
-			}
-		}
-	}
-	return c.state.Solution()
 }
 
 // listed is where each thing went, of the batch in its packs.

@@ -68,7 +68,6 @@ func makerOf(req Request) (*maker, error) {
 		{"acid", put2(&p.After, &p.Acid, m.settleDown)},
 		{"acid", m.tooFlat},
 		{"packs", put2(&m.poured, &m.batch.packed, m.pour)},
-		{"packs", m.fill},
 		{"packs", put(&p.Packs, m.packs)},
 		{"flavour", put(&p.Flavour, m.flavour)},
 		{"label", put(&p.Label, m.label)},
@@ -91,7 +90,6 @@ func makerOf(req Request) (*maker, error) {
 			{"water", put(&p.Water, m.letDownWater)},
 			{"water", put(&m.tapped, m.asItComes)},
 			{"at_hand.base", put2(&m.poured, &m.batch.packed, m.pourBase)},
-			{"packs", m.fill},
 			{"packs", put(&p.Packs, m.packs)},
 			{"flavour", put(&p.Flavour, m.flavour)},
 			{"label", put(&p.Label, m.label)},
@@ -185,9 +183,6 @@ func (m *maker) boilingPoint(*notes) (units.Temperature, error) {
 	}
 	return t, nil
 }
-
-// fill finds what is filled under counter-pressure.
-func (m *maker) fill(*notes) error { return m.fillings(m.batch) }
 
 // balance lists what goes in and what comes out, as the batch is carried forward with the
 // weights as the scale shows them.

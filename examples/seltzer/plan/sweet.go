@@ -5,7 +5,6 @@ import (
 	"math"
 	"slices"
 
-	"example.org/zymase/carbonation"
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/gravity"
 	"example.org/zymase/gravity/label"
@@ -207,35 +206,27 @@ func (m *maker) soured(say *notes) (packs []PackPlan, err error) {
 
 // sourness is the pH of a pack with its gas, with and without its acid.
 func (m *maker) sourness(i int, content units.CarbonDioxideContent) (*PackPH, error) {
-	fork := m.poured.packs[i]
+	f, r := m.poured.packs[i], m.recipe.packs[i]
 	of := func(c carried) (float64, error) {
-		to := forward.Step{Kind: forward.Chill, Temperature: at20}
-		if c.state.Temperature().Compare(at20) < 0 {
-			to = forward.Step{Kind: forward.Warm, Temperature: at20, Pressure: m.air.Pressure()}
-		}
-		if _, err := c.do(to); err != nil {
+		if _, err := c.do(m.temper(c.state.Temperature(), at20)); err != nil {
 			return 0, err
 		}
-		l, err := carbonation.NewLiquid(m.batch.packed[i].drink)
+		set, err := m.setTo(m.batch.packed[i].drink, r, content, at20)
 		if err != nil {
 			return 0, err
 		}
-		total, err := l.Pressure(content, at20)
-		if err != nil {
-			return 0, err
-		}
-		if _, err := c.do(forward.Step{Kind: forward.Carbonate, Gauge: m.air.Gauge(total), Pressure: m.air.Pressure()}); err != nil {
+		if _, err := c.do(forward.Step{Kind: forward.Carbonate, Gauge: set, Pressure: m.air.Pressure()}); err != nil {
 			return 0, err
 		}
 		return c.state.PH()
 	}
-	with, err := of(fork.carried)
+	with, err := of(f.carried)
 	if err != nil {
 		return nil, err
 	}
-	plain := fork.carried
-	plain.state = fork.before
-	for _, st := range fork.steps {
+	plain := f.carried
+	plain.state = f.before
+	for _, st := range f.steps {
 		if st.Kind == forward.Acidify {
 			continue
 		}
@@ -272,13 +263,3 @@ const (
 	leastSulfitePH = 2.5 // from which the share of SO2 that is molecular is reckoned
 	tooFree        = 1.5 // times the molecular SO2 that is wanted
 )
-
-// sizeAt is the drink of a full pack at a temperature.
-func (m *maker) sizeAt(i int, t units.Temperature) (units.Volume, error) {
-	size, drink := m.recipe.packs[i].Size, m.batch.packed[i].drink
-	if t == at20 {
-		return size, nil
-	}
-	v, err := drink.Volume(t)
-	return litres(size.In(units.Litre) * v.In(units.Litre) / drink.VolumeAt20().In(units.Litre)), err
-}
