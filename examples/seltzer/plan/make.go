@@ -74,7 +74,8 @@ func makerOf(req Request) (*maker, error) {
 		{"strength", put(&p.Packs, m.soured)},
 		{"strength", put(&p.Balance, m.balance)},
 		{"instruments", m.instruments},
-		{"instruments", put2(&m.doubts, &p.Gravity.FloorUncertainty, m.doubt)},
+		{"instruments", put(&m.doubts, m.doubt)},
+		{"instruments", put(&p.Gravity, m.sureGravities)},
 		{"instruments", put(&p.Uncertainty, m.uncertainties)},
 		{"readings", old(m.readings)},
 		{"schedule", put(&p.Schedule, m.schedule)},
@@ -168,7 +169,7 @@ type maker struct {
 
 	brewed    *brewing
 	poured    *pouring
-	doubts    doubts
+	doubts    [doubtful]doubt
 	salted    minerals
 	paced     *kinetics.Pace // once it is asked for
 	forecasts [2]foretold    // once it is asked for: without and with the readings

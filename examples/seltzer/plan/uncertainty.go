@@ -57,20 +57,29 @@ func (r *recipe) division() float64 {
 //   - Source: JCGM 100:2008 (GUM), first order.
 func (m *maker) uncertainties(say *notes) (UncertaintyPlan, error) {
 	u, all := UncertaintyPlan{Division: m.division()}, m.known()
-	var err error
-	if u.Kegs, err = m.kegContents(all); err != nil || m.recipe.base != nil {
+	if err := m.kegContents(&u, all); err != nil || m.recipe.base != nil {
 		return u, err
 	}
-	if u.Planned, err = expanded(m.batch.strength * m.doubts.strength); err != nil {
+	u.PlannedFrom = m.doubts[ofStrength].from
+	var err error
+	if u.Planned, err = expanded(m.batch.strength * m.doubts[ofStrength].part()); err != nil {
 		return u, err
 	}
 	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {
 		say.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
 	}
 
-	measured, err := m.byHydrometer(u.Division, all)
+	measured, err := m.byHydrometer(u.Division, spread(all))
 	if err != nil {
 		return u, err
+	}
+	u.HydrometerFrom = ethanolLost
+	readings, err := m.byHydrometer(u.Division, units.Share{})
+	if err != nil {
+		return u, err
+	}
+	if of := readings.Uncertainty().In(units.PercentagePoint) / measured.Uncertainty().In(units.PercentagePoint); of*of > 0.5 {
+		u.HydrometerFrom = "hydrometer"
 	}
 	if u.ByHydrometer, err = expanded(measured.Uncertainty().In(units.PercentagePoint)); err != nil {
 		return u, err
@@ -82,19 +91,19 @@ func (m *maker) uncertainties(say *notes) (UncertaintyPlan, error) {
 	return u, nil
 }
 
-// kegContents are how sure the content of each kind of keg is, by its temperature and pressure.
-func (m *maker) kegContents(all []forward.Unknown) (kegs []units.CarbonDioxideContent, err error) {
+// kegContents adds how sure the content of each kind of keg is, by its temperature and pressure.
+func (m *maker) kegContents(u *UncertaintyPlan, all []forward.Unknown) error {
 	for i, p := range m.plan.Packs {
 		if p.Kind != keg || p.Still {
 			continue
 		}
-		c, err := kegContent(m.air, m.batch.packed[i], p, all)
+		c, from, err := m.kegContent(m.batch.packed[i], p, all)
 		if err != nil {
-			return nil, err
+			return err
 		}
-		kegs = append(kegs, c)
+		u.Kegs, u.KegsFrom = append(u.Kegs, c), append(u.KegsFrom, from)
 	}
-	return kegs, nil
+	return nil
 }
 
 const labelTolerance = 0.3 // % vol, of the drinks that no other class of annex XII covers
@@ -110,7 +119,7 @@ func spread(all []forward.Unknown) units.Share {
 
 // byHydrometer is the strength of the packs as two readings give it, each within half a
 // division, with a yield that is known so well: what is read is the base, dry.
-func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.MeasuredStrength, error) {
+func (m *maker) byHydrometer(division float64, yield units.Share) (units.MeasuredStrength, error) {
 	none := units.MeasuredStrength{}
 	base := m.batch.base
 	p := m.batch.wash.Gravity().Extract().In(units.DegreePlato)
@@ -128,7 +137,7 @@ func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.Mea
 			return none, err
 		}
 	}
-	of, err := gravity.StrengthByHydrometer(readings[0], readings[1], m.yield, spread(all), 0)
+	of, err := gravity.StrengthByHydrometer(readings[0], readings[1], m.yield, yield, 0)
 	if err != nil {
 		return none, err
 	}
@@ -136,36 +145,37 @@ func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.Mea
 	return units.Measure(m.plan.Strength, units.PercentagePoint.Of(checked.Number(u)))
 }
 
-// kegContent propagates thermometer and gauge through the solubility, and adds that of
-// the solubility itself.
-func kegContent(air units.Atmosphere, k packed, p PackPlan, all []forward.Unknown) (units.CarbonDioxideContent, error) {
+// kegContent is how sure the content of a keg is, k = 2: by thermometer, gauge and solubility.
+func (m *maker) kegContent(k packed, p PackPlan, all []forward.Unknown) (units.CarbonDioxideContent, string, error) {
 	liquid, err := carbonation.NewLiquid(k.drink)
 	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		return units.CarbonDioxideContent{}, "", err
 	}
-	t, err := units.Limited(p.Temperature, units.KelvinDifference.Of(checked.Number(unknown(all, "thermometer").High)))
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
-	}
-	g, err := units.Limited(p.Gauge, units.KilopascalGauge.Of(checked.Number(unknown(all, "gauge").High)))
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
-	}
-	c, err := units.Propagate(func(x units.Trial) (units.CarbonDioxideContent, error) {
-		total, err := air.Absolute(units.At(x, &g))
+	content := func(u forward.Unknowns) (float64, error) {
+		total, err := m.air.Absolute(p.Gauge.Plus(units.KilopascalGauge.Of(checked.Number(u.Gauge))))
 		if err != nil {
-			return units.CarbonDioxideContent{}, err
+			return 0, err
 		}
-		return liquid.Content(total, units.At(x, &t))
-	}, &t, &g)
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		c, err := liquid.Content(total, p.Temperature.Plus(units.KelvinDifference.Of(checked.Number(u.Thermometer))))
+		return u.Solubility * c.In(units.GramCO2PerLitre), err
 	}
-	c, err = c.Widened(units.GramCO2PerLitre.Of(checked.Number(unknown(all, "solubility of CO2").Deviation() * p.Content.In(units.GramCO2PerLitre))))
+	usual := forward.Usual()
+	was, err := content(usual)
 	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		return units.CarbonDioxideContent{}, "", err
 	}
-	return c.Expanded(2)
+	var d doubt
+	for _, k := range all {
+		if u := usual; k.Moves(forward.Carbonate) {
+			*k.In(&u) += k.Deviation()
+			is, err := content(u)
+			if err != nil {
+				return units.CarbonDioxideContent{}, "", err
+			}
+			d.add(k.Name, is-was)
+		}
+	}
+	return units.GramCO2PerLitre.Of(checked.Number(2 * d.u())), d.from, nil
 }
 
 // expanded is twice a standard uncertainty in % vol.
