@@ -2,8 +2,8 @@ package water
 
 import (
 	"fmt"
-	"math"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/choice"
 	"example.org/zymase/units"
@@ -34,47 +34,38 @@ func (a *Authority) UnmarshalText(text []byte) error {
 	return authorities.Unmarshal("water.Authority.UnmarshalText", text, a)
 }
 
-// DrinkingLimit is one limit for drinking water.
+// DrinkingLimit is one limit for drinking water: of a content, of pH or of conductivity.
 type DrinkingLimit struct {
-	Authority Authority
-	Substance string  // "nitrate as N", "pH"
-	Least     float64 // 0 where there is none
-	Most      float64
-	Unit      string
-	Kind      string // what sort of limit it is
-	Source    string
-	Year      int
-	Recalled  bool // recalled from memory, not read
+	Authority        Authority
+	Substance        string                  // "nitrate as N", "pH"
+	Most             units.MassConcentration // zero for pH and conductivity
+	LeastPH          float64                 // zero but for pH
+	MostPH           float64
+	MostConductivity units.Conductivity // at 20 °C; zero but for conductivity
+	Kind             string             // what sort of limit it is
+	Source           string
+	Year             int
+	Recalled         bool // recalled from memory, not read
 
-	measure func(*Profile) (float64, bool)
+	have func(*Profile) units.MassConcentration
 }
 
-func ofIon(i Ion) func(*Profile) (float64, bool) {
-	return func(p *Profile) (float64, bool) { return p.mg[i], true }
+func ofIon(i Ion) func(*Profile) units.MassConcentration {
+	return func(p *Profile) units.MassConcentration { return p.Ion(i) }
 }
 
 // asNitrogen counts the nitrogen alone.
-func asNitrogen(ions ...Ion) func(*Profile) (float64, bool) {
-	n := chemistry.MustMass("N")
-	return func(p *Profile) (float64, bool) {
+func asNitrogen(ions ...Ion) func(*Profile) units.MassConcentration {
+	return func(p *Profile) units.MassConcentration {
 		sum := 0.0
 		for _, i := range ions {
-			sum += p.mmol(i) * n
+			sum += p.mmol(i) * chemistry.N
 		}
-		return sum, true
+		return milligrams(sum)
 	}
 }
 
-func phOf(p *Profile) (float64, bool) { return p.ph, p.ph != 0 }
-
-func solidsOf(p *Profile) (float64, bool) {
-	return p.DissolvedSolids().In(units.MilligramPerLitre), true
-}
-
-func conductivityOf(p *Profile) (float64, bool) {
-	e, err := p.Equilibrium()
-	return e.ConductivityAt20().In(units.MicrosiemensPerCentimetre), err == nil
-}
+func solidsOf(p *Profile) units.MassConcentration { return p.DissolvedSolids() }
 
 // DrinkingLimits returns the limits for what a [Profile] holds. They are those of
 // the year given, not legal advice: look up the law of the place.
@@ -88,69 +79,84 @@ func DrinkingLimits() []DrinkingLimit {
 	const cfr143, cfr141 = "40 CFR 143.3", "40 CFR 141.62"
 	const value, indicator, annex = "parametric value", "indicator parameter", "Directive (EU) 2020/2184 annex I"
 	const guideline, taste, who2, who4 = "guideline", "taste", "WHO Guidelines, 2nd ed.", "WHO Guidelines, 4th ed."
+	mg := func(by Authority, substance string, most checked.Number, kind, source string, year int, have func(*Profile) units.MassConcentration) DrinkingLimit {
+		return DrinkingLimit{Authority: by, Substance: substance, Most: units.MilligramPerLitre.Of(most), Kind: kind, Source: source, Year: year,
+			Recalled: source == who4, have: have}
+	}
 	return []DrinkingLimit{
-		{USRegulation, "chloride", 0, 250, "mg/L", secondary, cfr143, 2015, false, ofIon(Chloride)},
-		{USRegulation, "sulfate", 0, 250, "mg/L", secondary, cfr143, 2015, false, ofIon(Sulfate)},
-		{USRegulation, "copper", 0, 1.0, "mg/L", secondary, cfr143, 2015, false, ofIon(Copper)},
-		{USRegulation, "copper", 0, 1.3, "mg/L", level, "40 CFR 141.80(c)", 2015, false, ofIon(Copper)},
-		{USRegulation, "fluoride", 0, 2.0, "mg/L", secondary, cfr143, 2015, false, ofIon(Fluoride)},
-		{USRegulation, "fluoride", 0, 4.0, "mg/L", mcl, cfr141, 2015, false, ofIon(Fluoride)},
-		{USRegulation, "iron", 0, 0.3, "mg/L", secondary, cfr143, 2015, false, ofIon(Iron)},
-		{USRegulation, "manganese", 0, 0.05, "mg/L", secondary, cfr143, 2015, false, ofIon(Manganese)},
-		{USRegulation, "zinc", 0, 5, "mg/L", secondary, cfr143, 2015, false, ofIon(Zinc)},
-		{USRegulation, "pH", 6.5, 8.5, "", secondary, cfr143, 2015, false, phOf},
-		{USRegulation, "total dissolved solids", 0, 500, "mg/L", secondary, cfr143, 2015, false, solidsOf},
-		{USRegulation, "nitrate as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate)},
-		{USRegulation, "nitrite as N", 0, 1, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrite)},
-		{USRegulation, "nitrate and nitrite as N", 0, 10, "mg/L", mcl, cfr141, 2015, false, asNitrogen(Nitrate, Nitrite)},
-		{EUDirective, "nitrate", 0, 50, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Nitrate)},
-		{EUDirective, "nitrite", 0, 0.5, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Nitrite)},
-		{EUDirective, "copper", 0, 2.0, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Copper)},
-		{EUDirective, "fluoride", 0, 1.5, "mg/L", value, annex + " part B, as in 98/83/EC", 2020, false, ofIon(Fluoride)},
-		{EUDirective, "chloride", 0, 250, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Chloride)},
-		{EUDirective, "sulfate", 0, 250, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Sulfate)},
-		{EUDirective, "sodium", 0, 200, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Sodium)},
-		{EUDirective, "iron", 0, 0.2, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Iron)},
-		{EUDirective, "manganese", 0, 0.05, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Manganese)},
-		{EUDirective, "ammonium", 0, 0.5, "mg/L", indicator, annex + " part C, as in 98/83/EC", 2020, false, ofIon(Ammonium)},
-		{EUDirective, "conductivity at 20 °C", 0, 2500, "µS/cm", indicator, annex + " part C, as in 98/83/EC", 2020, false, conductivityOf},
-		{EUDirective, "pH", 6.5, 9.5, "", indicator, annex + " part C, as in 98/83/EC", 2020, false, phOf},
-		{WHOGuideline, "nitrate", 0, 50, "mg/L", guideline, who2, 1996, false, ofIon(Nitrate)},
-		{WHOGuideline, "nitrite", 0, 3, "mg/L", guideline, who2, 1996, false, ofIon(Nitrite)},
-		{WHOGuideline, "copper", 0, 2, "mg/L", guideline, who2, 1996, false, ofIon(Copper)},
-		{WHOGuideline, "fluoride", 0, 1.5, "mg/L", guideline, who2, 1996, false, ofIon(Fluoride)},
-		{WHOGuideline, "sodium", 0, 200, "mg/L", taste, who4, 2011, true, ofIon(Sodium)},
-		{WHOGuideline, "chloride", 0, 250, "mg/L", taste, who4, 2011, true, ofIon(Chloride)},
-		{WHOGuideline, "sulfate", 0, 500, "mg/L", "notify above", who4, 2011, true, ofIon(Sulfate)},
-		{WHOGuideline, "iron", 0, 0.3, "mg/L", taste, who4, 2011, true, ofIon(Iron)},
-		{WHOGuideline, "manganese", 0, 0.08, "mg/L", "provisional guideline", who4, 2022, true, ofIon(Manganese)},
-		{WHOGuideline, "zinc", 0, 3, "mg/L", taste, who4, 2011, true, ofIon(Zinc)},
+		mg(USRegulation, "chloride", 250, secondary, cfr143, 2015, ofIon(Chloride)),
+		mg(USRegulation, "sulfate", 250, secondary, cfr143, 2015, ofIon(Sulfate)),
+		mg(USRegulation, "copper", 1.0, secondary, cfr143, 2015, ofIon(Copper)),
+		mg(USRegulation, "copper", 1.3, level, "40 CFR 141.80(c)", 2015, ofIon(Copper)),
+		mg(USRegulation, "fluoride", 2.0, secondary, cfr143, 2015, ofIon(Fluoride)),
+		mg(USRegulation, "fluoride", 4.0, mcl, cfr141, 2015, ofIon(Fluoride)),
+		mg(USRegulation, "iron", 0.3, secondary, cfr143, 2015, ofIon(Iron)),
+		mg(USRegulation, "manganese", 0.05, secondary, cfr143, 2015, ofIon(Manganese)),
+		mg(USRegulation, "zinc", 5, secondary, cfr143, 2015, ofIon(Zinc)),
+		{Authority: USRegulation, Substance: "pH", LeastPH: 6.5, MostPH: 8.5, Kind: secondary, Source: cfr143, Year: 2015},
+		mg(USRegulation, "total dissolved solids", 500, secondary, cfr143, 2015, solidsOf),
+		mg(USRegulation, "nitrate as N", 10, mcl, cfr141, 2015, asNitrogen(Nitrate)),
+		mg(USRegulation, "nitrite as N", 1, mcl, cfr141, 2015, asNitrogen(Nitrite)),
+		mg(USRegulation, "nitrate and nitrite as N", 10, mcl, cfr141, 2015, asNitrogen(Nitrate, Nitrite)),
+		mg(EUDirective, "nitrate", 50, value, annex+" part B, as in 98/83/EC", 2020, ofIon(Nitrate)),
+		mg(EUDirective, "nitrite", 0.5, value, annex+" part B, as in 98/83/EC", 2020, ofIon(Nitrite)),
+		mg(EUDirective, "copper", 2.0, value, annex+" part B, as in 98/83/EC", 2020, ofIon(Copper)),
+		mg(EUDirective, "fluoride", 1.5, value, annex+" part B, as in 98/83/EC", 2020, ofIon(Fluoride)),
+		mg(EUDirective, "chloride", 250, indicator, annex+" part C, as in 98/83/EC", 2020, ofIon(Chloride)),
+		mg(EUDirective, "sulfate", 250, indicator, annex+" part C, as in 98/83/EC", 2020, ofIon(Sulfate)),
+		mg(EUDirective, "sodium", 200, indicator, annex+" part C, as in 98/83/EC", 2020, ofIon(Sodium)),
+		mg(EUDirective, "iron", 0.2, indicator, annex+" part C, as in 98/83/EC", 2020, ofIon(Iron)),
+		mg(EUDirective, "manganese", 0.05, indicator, annex+" part C, as in 98/83/EC", 2020, ofIon(Manganese)),
+		mg(EUDirective, "ammonium", 0.5, indicator, annex+" part C, as in 98/83/EC", 2020, ofIon(Ammonium)),
+		{Authority: EUDirective, Substance: "conductivity at 20 °C", MostConductivity: units.MicrosiemensPerCentimetre.Of(2500), Kind: indicator, Source: annex + " part C, as in 98/83/EC", Year: 2020},
+		{Authority: EUDirective, Substance: "pH", LeastPH: 6.5, MostPH: 9.5, Kind: indicator, Source: annex + " part C, as in 98/83/EC", Year: 2020},
+		mg(WHOGuideline, "nitrate", 50, guideline, who2, 1996, ofIon(Nitrate)),
+		mg(WHOGuideline, "nitrite", 3, guideline, who2, 1996, ofIon(Nitrite)),
+		mg(WHOGuideline, "copper", 2, guideline, who2, 1996, ofIon(Copper)),
+		mg(WHOGuideline, "fluoride", 1.5, guideline, who2, 1996, ofIon(Fluoride)),
+		mg(WHOGuideline, "sodium", 200, taste, who4, 2011, ofIon(Sodium)),
+		mg(WHOGuideline, "chloride", 250, taste, who4, 2011, ofIon(Chloride)),
+		mg(WHOGuideline, "sulfate", 500, "notify above", who4, 2011, ofIon(Sulfate)),
+		mg(WHOGuideline, "iron", 0.3, taste, who4, 2011, ofIon(Iron)),
+		mg(WHOGuideline, "manganese", 0.08, "provisional guideline", who4, 2022, ofIon(Manganese)),
+		mg(WHOGuideline, "zinc", 3, taste, who4, 2011, ofIon(Zinc)),
 	}
 }
 
-// Finding is a limit that a water does not keep.
+// Finding is a limit that a water does not keep, and what the water has of it.
 type Finding struct {
-	Limit DrinkingLimit
-	Have  float64 // in the unit of the limit
+	Limit        DrinkingLimit
+	Have         units.MassConcentration // zero for pH and conductivity
+	PH           float64                 // zero but for pH
+	Conductivity units.Conductivity      // zero but for conductivity
 }
 
 // String reads "nitrate 62 mg/L, at most 50 mg/L (EU parametric value, Directive (EU)
 // 2020/2184 annex I part B, as in 98/83/EC, 2020)".
 func (f Finding) String() string {
-	l := f.Limit
-	bound := fmt.Sprintf("at most %g", l.Most)
-	if f.Have < l.Least {
-		bound = fmt.Sprintf("at least %g", l.Least)
-	}
-	unit := l.Unit
-	if unit != "" {
-		unit = " " + unit
+	have, least, most, unit := f.numbers()
+	bound := fmt.Sprintf("at most %g", most)
+	if have < least {
+		bound = fmt.Sprintf("at least %g", least)
 	}
 	note := ""
-	if l.Recalled {
+	if f.Limit.Recalled {
 		note = ", recalled from memory"
 	}
-	return fmt.Sprintf("%s %.4g%s, %s%s (%s %s, %s, %d%s)", l.Substance, f.Have, unit, bound, unit, l.Authority, l.Kind, l.Source, l.Year, note)
+	l := f.Limit
+	return fmt.Sprintf("%s %.4g%s, %s%s (%s %s, %s, %d%s)", l.Substance, have, unit, bound, unit, l.Authority, l.Kind, l.Source, l.Year, note)
+}
+
+// numbers are what the water has and what it may have, in the unit that the law writes.
+func (f Finding) numbers() (have, least, most float64, unit string) {
+	switch l := f.Limit; {
+	case l.MostPH > 0:
+		return f.PH, l.LeastPH, l.MostPH, ""
+	case !l.MostConductivity.IsZero():
+		return f.Conductivity.In(units.MicrosiemensPerCentimetre), 0, l.MostConductivity.In(units.MicrosiemensPerCentimetre), " µS/cm"
+	default:
+		return f.Have.In(units.MilligramPerLitre), 0, l.Most.In(units.MilligramPerLitre), " mg/L"
+	}
 }
 
 // CheckDrinking returns the limits that a water does not keep. pH and conductivity
@@ -158,8 +164,21 @@ func (f Finding) String() string {
 func (p Profile) CheckDrinking() []Finding {
 	var out []Finding
 	for _, l := range DrinkingLimits() {
-		if v, known := l.measure(&p); known && (v < l.Least || v > l.Most*(1+1e-12)) && !math.IsNaN(v) {
-			out = append(out, Finding{l, v})
+		f := Finding{Limit: l}
+		switch {
+		case l.have != nil:
+			f.Have = l.have(&p)
+		case p.ph == 0:
+			continue
+		case l.MostPH > 0:
+			f.PH = p.ph
+		default:
+			if e, err := p.Equilibrium(); err == nil {
+				f.Conductivity = e.ConductivityAt20()
+			}
+		}
+		if have, least, most, _ := f.numbers(); have < least || have > most*(1+1e-12) {
+			out = append(out, f)
 		}
 	}
 	return out

@@ -12,7 +12,7 @@ import (
 // Binding is a limit or a stock that holds the optimum back.
 type Binding struct {
 	Name string  // "sodium at most 20 mg/L", "stock of gypsum"
-	Cost float64 // how much the sum of squares falls for each unit that it gives way, at first
+	Cost float64 // how much the square of the deviation falls for each unit that it gives way, at first, (mg/L)² by the unit
 	Unit string  // of the unit that gives way
 }
 
@@ -20,7 +20,8 @@ type Binding struct {
 type Worth struct {
 	Salt    material.Material
 	Used    bool
-	Without float64 // the deviation, were the salt not at hand; +Inf where the limits could not be met
+	Without units.MassConcentration // the deviation, were the salt not at hand; zero if it is needed
+	Needed  bool                    // without it the limits could not be met
 }
 
 // Explanation says why a recipe is as it is.
@@ -48,12 +49,12 @@ func Explain(r Request) (Explanation, error) {
 	for j, stock := range r.Salts {
 		w := Worth{Salt: stock.Salt, Used: s.x[j] > 0, Without: out.Recipe.Deviation}
 		if w.Used {
-			w.Without = r.without(j)
+			w.Without, w.Needed = r.without(j)
 		}
 		out.Worth = append(out.Worth, w)
 	}
 	for i, m := range out.Recipe.Off {
-		if math.Abs(m.Off) > negligible {
+		if math.Abs(m.off()) > negligible {
 			out.Reasons = append(out.Reasons, r.reason(m, r.Targets[i].High, len(out.Binding) > 0))
 		}
 	}
@@ -83,8 +84,8 @@ func (s *Salter) binding() []Binding {
 	return out
 }
 
-// without returns the deviation with all salts but one.
-func (r Request) without(j int) float64 {
+// without returns the deviation with all salts but one, or that it is needed.
+func (r Request) without(j int) (deviation units.MassConcentration, needed bool) {
 	rest := append(append([]Stock(nil), r.Salts[:j]...), r.Salts[j+1:]...)
 	r.Salts = rest
 	var out Recipe
@@ -94,10 +95,7 @@ func (r Request) without(j int) float64 {
 	} else {
 		out, err = r.recipe(nil)
 	}
-	if err != nil {
-		return inf
-	}
-	return out.Deviation
+	return out.Deviation, err != nil
 }
 
 // reason says why a target is missed.
@@ -106,7 +104,7 @@ func (r *Request) reason(m Miss, most units.MassConcentration, bound bool) strin
 	for _, s := range r.Salts {
 		brings = brings || yieldOf(s.Salt).of(m.Ion) > 0
 	}
-	text := fmt.Sprintf("%s %+.1f mg/L off: ", m.Ion, m.Off)
+	text := fmt.Sprintf("%s %+.1f mg/L off: ", m.Ion, m.off())
 	switch {
 	case r.Water.ion(m.Ion) > most.In(units.MilligramPerLitre): // salts only add
 		return text + "the water itself holds too much; dilute it with pure water"
@@ -114,7 +112,7 @@ func (r *Request) reason(m Miss, most units.MassConcentration, bound bool) strin
 		return text + "no salt at hand brings it"
 	case bound:
 		return text + "a limit or a stock holds the doses back"
-	case m.Off < 0:
+	case m.off() < 0:
 		return text + "each salt that brings it brings another ion above its target"
 	}
 	return text + "it comes with ions that other targets want"

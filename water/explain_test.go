@@ -17,7 +17,7 @@ func TestExplainFloor(t *testing.T) {
 		t.Fatalf("%+v, %v", e.Binding, err)
 	}
 	near(t, "price", e.Binding[0].Cost, 2*perSodium*(perSodium*250-100), 1e-6)
-	if !math.IsInf(e.Worth[0].Without, 1) && e.Worth[0].Without != 100 {
+	if !e.Worth[0].Needed && inMgL(e.Worth[0].Without) != 100 {
 		t.Errorf("without it %v", e.Worth[0].Without)
 	}
 	// 0.5 mg/L too much, wanted by the other target: not the water's.
@@ -27,7 +27,7 @@ func TestExplainFloor(t *testing.T) {
 	}
 	// With the other salt gone the floor cannot be kept.
 	two, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}, {Salt: material.PotassiumChloride()}}, []Target{Chloride.Aim(mgL(100)), Potassium.Aim(mgL(10))}, []Bound{AtLeast(Sodium, mgL(20))}})
-	if err != nil || !math.IsInf(two.Worth[0].Without, 1) || math.IsInf(two.Worth[1].Without, 1) {
+	if err != nil || !two.Worth[0].Needed || two.Worth[1].Needed {
 		t.Errorf("%+v, %v", two.Worth, err)
 	}
 }
@@ -48,7 +48,7 @@ func TestExplain(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		return r.Deviation * r.Deviation
+		return inMgL(r.Deviation) * inMgL(r.Deviation)
 	}
 	more := q
 	more.Salts = []Stock{{material.TableSalt(), grams(1.0001)}, {Salt: material.Gypsum()}}
@@ -60,9 +60,9 @@ func TestExplain(t *testing.T) {
 		t.Errorf("%+v", e.Worth)
 	}
 	// Without the table salt the chloride is 100 off, beside what is off now.
-	now := e.Recipe.Off[0].Off
-	want := math.Sqrt(e.Recipe.Deviation*e.Recipe.Deviation - now*now + 100*100)
-	near(t, "worth of the salt", e.Worth[0].Without, want, 1e-6)
+	now := e.Recipe.Off[0].off()
+	want := math.Sqrt(inMgL(e.Recipe.Deviation)*inMgL(e.Recipe.Deviation) - now*now + 100*100)
+	near(t, "worth of the salt", inMgL(e.Worth[0].Without), want, 1e-6)
 	all := strings.Join(e.Reasons, "\n")
 	for _, part := range []string{"magnesium -5.0 mg/L off: no salt at hand brings it", "chloride", "a limit or a stock"} {
 		if !strings.Contains(all, part) {
@@ -81,7 +81,7 @@ func TestExplain(t *testing.T) {
 	}
 	need := Request{Profile{t: 20}, litres(1), []Stock{{Salt: material.Gypsum()}}, []Target{Calcium.Aim(mgL(50))}, []Bound{AtLeast(Sulfate, mgL(10))}}
 	n, err := Explain(need)
-	if err != nil || !math.IsInf(n.Worth[0].Without, 1) && n.Worth[0].Without < 50 {
+	if err != nil || !n.Worth[0].Needed && inMgL(n.Worth[0].Without) < 50 {
 		t.Errorf("%+v, %v", n.Worth, err)
 	}
 	if _, err := Explain(Request{}); err == nil {

@@ -173,19 +173,19 @@ func noText(fn, what string) error {
 
 // The form of a [DrinkingLimit] in JSON: its exported fields.
 type drinkingLimitJSON struct {
-	Authority Authority
-	Substance string
-	Least     float64
-	Most      float64
-	Unit      string
-	Kind      string
-	Source    string
-	Year      int
-	Recalled  bool
+	Authority        Authority
+	Substance        string
+	Most             units.MassConcentration
+	LeastPH, MostPH  float64
+	MostConductivity units.Conductivity
+	Kind             string
+	Source           string
+	Year             int
+	Recalled         bool
 }
 
 func (l *DrinkingLimit) written() drinkingLimitJSON {
-	return drinkingLimitJSON{l.Authority, l.Substance, l.Least, l.Most, l.Unit, l.Kind, l.Source, l.Year, l.Recalled}
+	return drinkingLimitJSON{l.Authority, l.Substance, l.Most, l.LeastPH, l.MostPH, l.MostConductivity, l.Kind, l.Source, l.Year, l.Recalled}
 }
 
 // MarshalJSON writes the exported fields.

@@ -98,7 +98,7 @@ func TestLatticeFloor(t *testing.T) {
 	}
 	// 10/1.51653 = 6.59: seven steps, of 0.9835 mg/L sodium.
 	near(t, "dose", w.Doses[0].Mass.In(units.Gram), 0.35, 1e-12)
-	near(t, "sodium off", w.Off[0].Off, 7*0.98348-4, 1e-3)
+	near(t, "sodium off", w.Off[0].off(), 7*0.98348-4, 1e-3)
 	if !w.Proven || w.Tied {
 		t.Errorf("%+v", w)
 	}
@@ -123,7 +123,7 @@ func TestStepsTies(t *testing.T) {
 	}
 	near(t, "dihydrate", w.Doses[0].Mass.In(units.Gram), 1.7, 1e-12)
 	near(t, "anhydrous", w.Doses[1].Mass.In(units.Gram), 0.1, 1e-12)
-	near(t, "off", w.Deviation, 0.0425, 0.0002)
+	near(t, "off", inMgL(w.Deviation), 0.0425, 0.0002)
 	// Anything from 40 to 60 mg/L is right: 1.2 g of the anhydrous (43.3 mg/L), 1.5 g of
 	// the dihydrate (40.9); the lighter is taken.
 	two[1].Most = units.Mass{}
@@ -132,7 +132,7 @@ func TestStepsTies(t *testing.T) {
 		t.Fatal(w.Doses, err)
 	}
 	near(t, "dose", w.Doses[0].Mass.In(units.Gram), 1.2, 1e-12)
-	near(t, "off", w.Deviation, 0, 1e-12)
+	near(t, "off", inMgL(w.Deviation), 0, 1e-12)
 }
 
 // d 2, e -20, slope 20: 4x² - 60x + 400 is least at 7.5.

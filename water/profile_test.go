@@ -9,6 +9,8 @@ import (
 	"pgregory.net/rapid"
 )
 
+func inMgL(c units.MassConcentration) float64 { return c.In(units.MilligramPerLitre) }
+
 func mgL(v float64) units.MassConcentration {
 	q, err := units.MilligramPerLitre.Try(v)
 	if err != nil {

@@ -20,18 +20,21 @@ type Request struct {
 
 // Recipe is the answer to a [Request].
 type Recipe struct {
-	Doses     []material.Dose // in the order of the salts at hand, those above zero
-	Water     Profile         // the water after them, pH unknown where it was
-	Off       []Miss          // what each target is off, in the order of the targets
-	Deviation float64         // √(sum of weight·(mg/L off)²)
+	Doses     []material.Dose         // in the order of the salts at hand, those above zero
+	Water     Profile                 // the water after them, pH unknown where it was
+	Off       []Miss                  // how far each target is missed, in the order of the targets
+	Deviation units.MassConcentration // root of the sum of weight·(what it is off)²
 }
 
-// Miss says how far a target is missed.
+// Miss says how far a target is missed: Have.Minus(Want), below zero where there is too little.
 type Miss struct {
 	Ion  Ion
 	Have units.MassConcentration
-	Off  float64 // mg/L above (positive) or below the target; 0 inside a range
+	Want units.MassConcentration // the nearest that the target asks for; Have itself inside a range
 }
+
+// off is in mg/L.
+func (m Miss) off() float64 { return m.Have.Minus(m.Want).In(units.MilligramPerLitre) }
 
 // Solve returns the doses of the salts at hand that bring the water nearest to the
 // targets, in continuous masses: see [Salter.Solve], whose errors it returns too.
@@ -47,6 +50,10 @@ func Solve(r Request) (Recipe, error) {
 	return out, limit.Named("water.Solve", err)
 }
 
+func milligrams(perLitre float64) units.MassConcentration {
+	return units.MilligramPerLitre.Of(checked.Number(perLitre))
+}
+
 func (r *Request) recipe(doses []material.Dose) (Recipe, error) {
 	after, err := r.Water.Add(r.Volume, doses...)
 	if err != nil {
@@ -55,12 +62,11 @@ func (r *Request) recipe(doses []material.Dose) (Recipe, error) {
 	out := Recipe{Doses: doses, Water: after}
 	var sum float64
 	for _, t := range r.Targets {
-		v := after.ion(t.Ion)
-		low, high := t.Low.In(units.MilligramPerLitre), t.High.In(units.MilligramPerLitre)
-		off := max(0, v-high) + min(0, v-low)
-		sum += orOne(t.Weight) * off * off
-		out.Off = append(out.Off, Miss{t.Ion, units.MilligramPerLitre.Of(checked.Number(max(0, v))), off})
+		v := max(0, after.ion(t.Ion))
+		m := Miss{t.Ion, milligrams(v), milligrams(min(max(v, t.Low.In(units.MilligramPerLitre)), t.High.In(units.MilligramPerLitre)))}
+		sum += orOne(t.Weight) * m.off() * m.off()
+		out.Off = append(out.Off, m)
 	}
-	out.Deviation = math.Sqrt(sum)
+	out.Deviation = milligrams(math.Sqrt(sum))
 	return out, nil
 }

@@ -37,7 +37,7 @@ func TestSolveFindsTheDoses(t *testing.T) {
 		}
 		near(t, d.Material.Name(), d.Mass.In(units.Gram), want[i].Mass.In(units.Gram), 1e-9)
 	}
-	near(t, "deviation", r.Deviation, 0, 1e-9)
+	near(t, "deviation", inMgL(r.Deviation), 0, 1e-9)
 }
 
 // One salt, two targets pulling apart: least squares by hand. x g/L of NaCl brings
@@ -53,9 +53,9 @@ func TestSolveWeights(t *testing.T) {
 	}
 	near(t, "salt", r.Doses[0].Mass.In(units.Gram), 10*want, 1e-9)
 	dna, dcl := na*want-100, cl*want-50
-	near(t, "deviation", r.Deviation, math.Sqrt(4*dna*dna+dcl*dcl), 1e-9)
-	near(t, "sodium off", r.Off[0].Off, dna, 1e-9)
-	near(t, "chloride off", r.Off[1].Off, dcl, 1e-9)
+	near(t, "deviation", inMgL(r.Deviation), math.Sqrt(4*dna*dna+dcl*dcl), 1e-9)
+	near(t, "sodium off", r.Off[0].off(), dna, 1e-9)
+	near(t, "chloride off", r.Off[1].off(), dcl, 1e-9)
 	// Chloride of weight a quarter.
 	quarter, err := Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(100)), {Chloride, mgL(50), mgL(50), 0.25}}, nil})
 	if err != nil {
@@ -95,7 +95,7 @@ func TestSolveLittle(t *testing.T) {
 		t.Fatal(err)
 	}
 	near(t, "sodium", r.Off[0].Have.In(units.MilligramPerLitre), 0.39339, 0.00001)
-	near(t, "off", r.Off[0].Off, 0.39339-0.5, 0.00001)
+	near(t, "off", r.Off[0].off(), 0.39339-0.5, 0.00001)
 	var limits []Bound
 	for range 16 {
 		limits = append(limits, AtMost(Sodium, mgL(0.3)))
@@ -104,7 +104,7 @@ func TestSolveLittle(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	near(t, "held", r.Off[0].Off, -0.2, 1e-9)
+	near(t, "held", r.Off[0].off(), -0.2, 1e-9)
 	// A stock of half a gram of it reaches 19.67 mg/L in 10 L, and says so.
 	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{AtLeast(Sodium, mgL(20))}})
 	if err == nil || !strings.Contains(err.Error(), "bring it to 19.67 at most") {
@@ -131,8 +131,8 @@ func TestSolveTwoRanges(t *testing.T) {
 		near(t, "dose", r.Doses[0].Mass.In(units.Gram), 0.4*110.98/40.078, 1e-4)
 		salts = append(salts, Stock{Salt: material.EpsomSalt()}, Stock{Salt: material.MagnesiumChlorideHexahydrate()})
 		r, err = Solve(Request{Profile{}, litres(10), salts, append(targets, Magnesium.Between(mgL(10), mgL(20)), Sulfate.Between(mgL(30), mgL(90))), nil})
-		if err != nil || len(r.Doses) != 2 || r.Deviation > 1e-9 {
-			t.Fatal(r.Doses, r.Deviation, err)
+		if err != nil || len(r.Doses) != 2 || inMgL(r.Deviation) > 1e-9 {
+			t.Fatal(r.Doses, inMgL(r.Deviation), err)
 		}
 		for _, d := range r.Doses {
 			want := map[material.Material]float64{material.CalciumChloride(): 0.4 * 110.98 / 40.078, material.EpsomSalt(): 0.1 * 246.47 / 24.305}[d.Material]
@@ -288,8 +288,8 @@ func TestSolveIsOptimal(t *testing.T) {
 				doses = append(doses, s.Salt.Dose(grams(max(0, m))))
 			}
 			other, err := q.recipe(doses)
-			if err == nil && other.Deviation < best.Deviation-1e-7*(1+best.Deviation) {
-				t.Fatalf("%v is better than %v: %v, %v", other.Deviation, best.Deviation, other.Doses, best.Doses)
+			if err == nil && inMgL(other.Deviation) < inMgL(best.Deviation)-1e-7*(1+inMgL(best.Deviation)) {
+				t.Fatalf("%v is better than %v: %v, %v", inMgL(other.Deviation), inMgL(best.Deviation), other.Doses, best.Doses)
 			}
 		}
 	})

@@ -14,10 +14,10 @@ type Weighed struct {
 	Recipe
 	Masses []units.ExactMass // of the doses, exact multiples of the step
 	Step   units.ExactMass
-	Bound  float64 // the deviation of the best continuous doses: none can be below it
-	Proven bool    // no other multiples of the step are nearer to the targets by more than 0.001 mg/L
-	Tied   bool    // others may be as near with fewer salts or less mass: the search for them stopped early
-	Nodes  int     // partial recipes looked at
+	Bound  units.MassConcentration // the deviation of the best continuous doses: none can be below it
+	Proven bool                    // no other multiples of the step are nearer to the targets by more than 0.001 mg/L
+	Tied   bool                    // others may be as near with fewer salts or less mass: the search for them stopped early
+	Nodes  int                     // partial recipes looked at
 }
 
 // SolveSteps returns the doses in whole multiples of a scale's step that bring the
@@ -55,7 +55,7 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 		return Weighed{}, err
 	}
 	var doses []material.Dose
-	out := Weighed{Step: step, Bound: math.Sqrt(l.floor), Nodes: l.nodes}
+	out := Weighed{Step: step, Bound: milligrams(math.Sqrt(l.floor)), Nodes: l.nodes}
 	out.Tied, out.Proven = l.tied, l.proven
 	for j, n := range l.best {
 		if n > 0 {

@@ -126,13 +126,13 @@ func TestStepsAgainstBranchAndBound(t *testing.T) {
 		r.branch(make([]float64, r.n), high)
 		if r.nodes > 200000 {
 			// It did not end; it may still not be better.
-			if r.best < got.Deviation*got.Deviation-1e-7 {
-				t.Errorf("%v found, %v exists", got.Deviation, math.Sqrt(r.best))
+			if r.best < inMgL(got.Deviation)*inMgL(got.Deviation)-1e-7 {
+				t.Errorf("%v found, %v exists", inMgL(got.Deviation), math.Sqrt(r.best))
 			}
 			continue
 		}
 		proven++
-		near(t, "deviation", got.Deviation, math.Sqrt(r.best), 1e-7)
+		near(t, "deviation", inMgL(got.Deviation), math.Sqrt(r.best), 1e-7)
 	}
 	if proven < 8 {
 		t.Errorf("the other way ended in %d of 12", proven)

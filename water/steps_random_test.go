@@ -191,9 +191,9 @@ func TestStepsRandomRequests(t *testing.T) {
 				}
 			}
 			other = min(other, climb(g, q, 0.1, far))
-			worst = max(worst, w.Deviation-other)
-			if w.Deviation > other+0.01 || w.Proven && w.Deviation > other+0.001+1e-9 {
-				t.Errorf("%v mg/L off, proven %v; %v exists: %+v", w.Deviation, w.Proven, other, q)
+			worst = max(worst, inMgL(w.Deviation)-other)
+			if inMgL(w.Deviation) > other+0.01 || w.Proven && inMgL(w.Deviation) > other+0.001+1e-9 {
+				t.Errorf("%v mg/L off, proven %v; %v exists: %+v", inMgL(w.Deviation), w.Proven, other, q)
 			}
 		}
 		if unproven*50 > count {

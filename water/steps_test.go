@@ -67,7 +67,7 @@ func TestStepsAgainstBruteForce(t *testing.T) {
 				ok = ok && limits[i].of(r.Water.ion) <= limits[i].high+1e-9
 			}
 			if ok {
-				best = min(best, r.Deviation)
+				best = min(best, inMgL(r.Deviation))
 			}
 			j := 0
 			for ; j < n; j++ {
@@ -80,11 +80,11 @@ func TestStepsAgainstBruteForce(t *testing.T) {
 				break
 			}
 		}
-		if got.Deviation > best+1e-9 {
-			t.Errorf("found %v, %v exists: %v", got.Deviation, best, got.Doses)
+		if inMgL(got.Deviation) > best+1e-9 {
+			t.Errorf("found %v, %v exists: %v", inMgL(got.Deviation), best, got.Doses)
 		}
-		if got.Deviation < got.Bound-1e-7 {
-			t.Errorf("%v is below the bound %v", got.Deviation, got.Bound)
+		if inMgL(got.Deviation) < inMgL(got.Bound)-1e-7 {
+			t.Errorf("%v is below the bound %v", inMgL(got.Deviation), inMgL(got.Bound))
 		}
 		for i := range limits {
 			if v := limits[i].of(got.Water.ion); v > limits[i].high+1e-6 {
@@ -111,7 +111,7 @@ func TestStepsEightSalts(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	t.Logf("%v nodes, deviation %v, bound %v: %v", w.Nodes, w.Deviation, w.Bound, w.Masses)
+	t.Logf("%v nodes, deviation %v, bound %v: %v", w.Nodes, inMgL(w.Deviation), inMgL(w.Bound), w.Masses)
 	if !w.Proven {
 		t.Error("not proven")
 	}

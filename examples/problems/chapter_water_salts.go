@@ -1,8 +1,6 @@
 package main
 
 import (
-	"fmt"
-
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -62,8 +60,8 @@ func saltsForATarget() Problem {
 			for _, d := range r.Doses {
 				w.Step("%s: %s.", d.Material, d.Mass.Text(units.Gram, 3))
 			}
-			off := fmt.Sprintf("is off the targets by %.2f mg/L", r.Deviation)
-			if r.Deviation < 0.005 {
+			off := "is off the targets by " + r.Deviation.Text(units.MilligramPerLitre, 2)
+			if r.Deviation.In(units.MilligramPerLitre) < 0.005 {
 				off = "meets both targets"
 			}
 			w.Step("The water then has a hardness of %s and %s.", r.Water.Hardness().Text(units.GermanDegree, 1), off)
@@ -94,11 +92,11 @@ func saltsOnAScale() Problem {
 				w.Step("These doses are the nearest found; that none come nearer is not proven.")
 			}
 			for _, m := range r.Off {
-				w.Step("%s %s, off by %+.3f mg/L.", m.Ion, m.Have.Text(units.MilligramPerLitre, 3), m.Off)
+				w.Step("%s %s, off by %+.3f mg/L.", m.Ion, m.Have.Text(units.MilligramPerLitre, 3), m.Have.Minus(m.Want).In(units.MilligramPerLitre))
 			}
 			w.Answer("gypsum", r.Masses[0].Quantity().In(units.Gram), 1, "g", 6.5, 0)
 			w.Answer("calcium chloride dihydrate", r.Masses[1].Quantity().In(units.Gram), 1, "g", 6.2, 0)
-			w.Answer("off in all", r.Deviation, 3, "mg/L", 0.473, 0.003)
+			w.Answer("off in all", r.Deviation.In(units.MilligramPerLitre), 3, "mg/L", 0.473, 0.003)
 		},
 	}
 }

@@ -114,7 +114,7 @@ func nitrateTwice() Problem {
 			limit := func(a water.Authority, substance string) float64 {
 				for _, l := range water.DrinkingLimits() {
 					if l.Authority == a && l.Substance == substance {
-						return l.Most
+						return l.Most.In(units.MilligramPerLitre)
 					}
 				}
 				return 0
@@ -148,7 +148,7 @@ func sodiumAtMost() Problem {
 				w.Answer("fall of the sum of squares for 1 "+b.Unit+" more of it", b.Cost, 1, "(mg/L)²", 118.18, 0.06)
 			}
 			w.Answer("table salt", ex.Recipe.Doses[0].Mass.In(units.Milligram), 1, "mg", 101.68, 0.01)
-			w.Answer("chloride missing", ex.Recipe.Deviation, 2, "mg/L", 38.32, 0.01)
+			w.Answer("chloride missing", ex.Recipe.Deviation.In(units.MilligramPerLitre), 2, "mg/L", 38.32, 0.01)
 		},
 	}
 }

@@ -25,7 +25,7 @@ func doseOutputs() []result[water.Recipe] {
 			return m
 		}, Normal(s.Salt.Name()), units.Gram, "dose for the volume"))
 	}
-	return append(list, numberFrom(func(r water.Recipe) float64 { return r.Deviation }, "deviation", "",
+	return append(list, numberFrom(func(r water.Recipe) float64 { return r.Deviation.In(units.MilligramPerLitre) }, "deviation", "",
 		"root of the sum of squares of what the targets are off, mg/L"))
 }
 

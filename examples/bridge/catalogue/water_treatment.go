@@ -43,8 +43,10 @@ func waterTreatment() []*Function {
 		entry("drinking_water_limit", "A limit for drinking water, of the year that the library states; not legal advice",
 			"40 CFR 141 and 143 (2015); Directive (EU) 2020/2184, values as read in 98/83/EC; WHO Guidelines for drinking-water quality",
 			takesDrinkingLimit(),
-			numberFrom(func(l limit) float64 { return l.Least }, "least", "", "least allowed, in the unit of the limit; 0 where there is none"),
-			numberFrom(func(l limit) float64 { return l.Most }, "most", "", "most allowed, in the unit of the limit")),
+			numberFrom(func(l limit) float64 { return l.LeastPH }, "least", "", "least allowed, in the unit of the limit; 0 where there is none"),
+			numberFrom(func(l limit) float64 {
+				return l.Most.In(units.MilligramPerLitre) + l.MostPH + l.MostConductivity.In(units.MicrosiemensPerCentimetre) // of which one is not zero
+			}, "most", "", "most allowed, in the unit of the limit")),
 		entry("water_conductivity", "Estimate of the conductivity of a water of known pH",
 			"Appelo, Specific conductance calculations (2010), recalled from memory; ISO 7888",
 			of1(takesKnownPH(), water.Profile.Equilibrium),
