@@ -113,7 +113,8 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 		}
 	}
 	m.ownLimits(cold, n.fed, say)
-	return n, m.supplement(&n, others, whose, say)
+	err = m.supplement(&n, others, whose, say)
+	return n, err
 }
 
 // nitrogen is what yeast can take up that the wash has of its own, and what the nutrient brings to it.
