@@ -36,7 +36,7 @@ var calls = []struct{ name, imports, call string }{
 	{"water", "water",
 		`e, err := water.Totals{}.Equilibrium(units.Celsius.Of(20)); p, err2 := water.Profile{}.Add(units.Litre.Of(60), water.Salts()[0].Dose(units.Gram.Of(6))); fmt.Println(e.PH(), p.Hardness(), err, err2)`},
 	{"carbonation", "carbonation",
-		`d, err := carbonation.GasDensity(units.Kilopascal.Of(300), units.Celsius.Of(20)); c, err2 := carbonation.ResidualContent(carbonation.Liquid{}, units.Bar.Of(2), units.Celsius.Of(4)); fmt.Println(d, c, err, err2)`},
+		`d, err := carbonation.GasDensity(units.Kilopascal.Of(300), units.Celsius.Of(20)); c, err2 := carbonation.Liquid{}.ResidualContent(units.Bar.Of(2), units.Celsius.Of(4)); fmt.Println(d, c, err, err2)`},
 	{"nutrient", "nutrient", `o := nutrient.Offers(nutrient.Sources()...); fmt.Println(len(o), o[0].Material)`},
 	{"sugar", "nutrient/sugar",
 		`b, err := sugar.ForStrength(sugar.Fermentables()[0], units.PercentVolume.Of(4.6), units.Litre.Of(60)); fmt.Println(b.Water, err)`},

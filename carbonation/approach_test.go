@@ -92,7 +92,7 @@ func TestApproachRefuses(t *testing.T) {
 func TestPlanBurst(t *testing.T) {
 	l := liquid(t, 4.6, 0.5)
 	k := ok[carbonation.CarbonationRate](t)(carbonation.NewCarbonationRate(0.05))
-	b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
+	b := ok[carbonation.Burst](t)(l.PlanBurst(gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
 	rest := ok[units.CarbonDioxideContent](t)(l.Content(kpa(401.325), celsius(3))).In(units.GramCO2PerLitre)
 	near(t, "forgotten", b.Forgotten.In(units.GramCO2PerLitre), rest, 1e-9)
 	near(t, "stop, hours", b.Stop.Hours(), math.Log((rest-1.6)/(rest-5.5))/0.05, 1e-6)
@@ -102,37 +102,37 @@ func TestPlanBurst(t *testing.T) {
 	if !b.Cautions.Has(carbonation.Overshoot) || b.Verdict != carbonation.WithinRating || b.Gauge != barGauge(3) {
 		t.Errorf("%+v", b)
 	}
-	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(2), k, celsius(3), units.Atmosphere{}))
+	b = ok[carbonation.Burst](t)(l.PlanBurst(gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(2), k, celsius(3), units.Atmosphere{}))
 	if b.Verdict != carbonation.OverRating || !b.Cautions.Has(carbonation.OverRatingCaution) {
 		t.Errorf("over: %v", b.Cautions)
 	}
-	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), units.GaugePressure{}, k, celsius(3), units.Atmosphere{}))
-	if !b.Cautions.Has(carbonation.NoRating) {
+	b = ok[carbonation.Burst](t)(l.PlanBurst(gramsCO2(1.6), gramsCO2(5.5), barGauge(3), units.GaugePressure{}, k, celsius(3), units.Atmosphere{}))
+	if !b.Cautions.Has("no_rating") {
 		t.Errorf("unrated: %v", b.Cautions)
 	}
 	if b.Cautions.Has(carbonation.BelowAtmosphere) {
 		t.Errorf("over the atmosphere: %v", b.Cautions)
 	}
-	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1), gramsCO2(2), barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
+	b = ok[carbonation.Burst](t)(l.PlanBurst(gramsCO2(1), gramsCO2(2), barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
 	if b.Then.In(units.KilopascalGauge) >= 0 || !b.Cautions.Has(carbonation.BelowAtmosphere) {
 		t.Errorf("set back to %v: %v", b.Then, b.Cautions)
 	}
 	// A pressure just over that of the atmosphere can be set.
 	justOver := ok[units.CarbonDioxideContent](t)(l.Content(kpa(101.8), celsius(3)))
-	b = ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1), justOver, barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
+	b = ok[carbonation.Burst](t)(l.PlanBurst(gramsCO2(1), justOver, barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
 	if b.Cautions.Has(carbonation.BelowAtmosphere) {
 		t.Errorf("set back to %v: %v", b.Then, b.Cautions)
 	}
-	_, err := carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(0.5), barGauge(4), k, celsius(3), units.Atmosphere{})
+	_, err := l.PlanBurst(gramsCO2(1.6), gramsCO2(5.5), barGauge(0.5), barGauge(4), k, celsius(3), units.Atmosphere{})
 	refused(t, "never there", err, "content")
-	_, err = carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(-2), barGauge(4), k, celsius(3), units.Atmosphere{})
+	_, err = l.PlanBurst(gramsCO2(1.6), gramsCO2(5.5), barGauge(-2), barGauge(4), k, celsius(3), units.Atmosphere{})
 	refused(t, "below vacuum", err, "gauge pressure")
-	_, err = carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, celsius(99), units.Atmosphere{})
+	_, err = l.PlanBurst(gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, celsius(99), units.Atmosphere{})
 	refused(t, "hot", err, "temperature")
 	// On the way down, at a content that no pressure in range holds.
-	b, err = carbonation.PlanBurst(l, gramsCO2(80), gramsCO2(70), barGauge(3), barGauge(4), k, celsius(20), units.Atmosphere{})
+	b, err = l.PlanBurst(gramsCO2(80), gramsCO2(70), barGauge(3), barGauge(4), k, celsius(20), units.Atmosphere{})
 	refused(t, "out of reach", err, "content")
-	if e, is := errors.AsType[*units.RangeError](err); !is || e.Func != "carbonation.PlanBurst" || b.Cautions != nil || !b.Gauge.IsZero() {
+	if e, is := errors.AsType[*units.RangeError](err); !is || e.Func != "carbonation.Liquid.PlanBurst" || b.Cautions != nil || !b.Gauge.IsZero() {
 		t.Errorf("%+v, %v", b, err)
 	}
 }
@@ -147,14 +147,14 @@ func TestOnRegulator(t *testing.T) {
 	near(t, "at rest", list[0].AtRest.In(units.GramCO2PerLitre), rest, 1e-9)
 	near(t, "after", list[0].Content.In(units.GramCO2PerLitre), rest-(rest-1.6)*math.Exp(-0.9), 1e-9)
 	near(t, "needs", list[1].Needs.In(units.KilopascalGauge), ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(4), celsius(4))).In(units.Kilopascal)-101.325, 1e-9)
-	if list[0].Cautions.Has(carbonation.Overshoot) || !list[1].Cautions.Has(carbonation.Overshoot) || !list[0].Cautions.Has(carbonation.SharedRegulator) {
+	if list[0].Cautions.Has(carbonation.Overshoot) || !list[1].Cautions.Has(carbonation.Overshoot) || !list[0].Cautions.Has("shared_regulator") {
 		t.Errorf("%v, %v", list[0].Cautions, list[1].Cautions)
 	}
 	if !list[1].HasReached || math.Abs(list[1].Reaches.Hours()-math.Log((rest-1.6)/(rest-4))/0.0125) > 1e-6 {
 		t.Errorf("%v", list[1].Reaches)
 	}
 	low := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(0.5), 72*hour, units.Atmosphere{}))
-	if low[0].HasReached || low[0].Cautions.Has(carbonation.SharedRegulator) || low[0].Verdict != carbonation.WithinRating {
+	if low[0].HasReached || low[0].Cautions.Has("shared_regulator") || low[0].Verdict != carbonation.WithinRating {
 		t.Errorf("%+v", low[0])
 	}
 	if list[0].Cautions.Has(carbonation.BelowAtmosphere) || low[0].Cautions.Has(carbonation.BelowAtmosphere) {
@@ -186,7 +186,7 @@ func TestOnRegulator(t *testing.T) {
 	}{{1.049, false}, {1.051, true}} {
 		keg.Target = gramsCO2(rest / row.part)
 		one := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(1.2), hour, units.Atmosphere{}))
-		if one[0].Cautions.Has(carbonation.Overshoot) != row.over || !one[0].Cautions.Has(carbonation.NoRating) {
+		if one[0].Cautions.Has(carbonation.Overshoot) != row.over || !one[0].Cautions.Has("no_rating") {
 			t.Errorf("%g: %v", row.part, one[0].Cautions)
 		}
 	}

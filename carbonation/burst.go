@@ -31,23 +31,23 @@ type Burst struct {
 //   - Units: gauge in the atmosphere given; contents in g/L at 20 °C.
 //   - Uncertainty: that of the rate, easily a factor of two until it is fitted:
 //     stop at two thirds of the time and taste.
-func PlanBurst(l Liquid, from units.CarbonDioxideContent, target units.CarbonDioxideContent, high units.GaugePressure, rating units.GaugePressure,
+func (l Liquid) PlanBurst(from units.CarbonDioxideContent, target units.CarbonDioxideContent, high units.GaugePressure, rating units.GaugePressure,
 	rate CarbonationRate, t units.Temperature, outside units.Atmosphere) (Burst, error) {
 	p, err := outside.Absolute(high)
 	if err != nil {
-		return Burst{}, limit.Named("carbonation.PlanBurst", err)
+		return Burst{}, limit.Named("carbonation.Liquid.PlanBurst", err)
 	}
 	forgotten, err := l.Content(p, t)
 	if err != nil {
-		return Burst{}, limit.Named("carbonation.PlanBurst", err)
+		return Burst{}, limit.Named("carbonation.Liquid.PlanBurst", err)
 	}
 	stop, err := rate.Until(from, target, forgotten)
 	if err != nil {
-		return Burst{}, limit.Named("carbonation.PlanBurst", err)
+		return Burst{}, limit.Named("carbonation.Liquid.PlanBurst", err)
 	}
 	then, err := l.Pressure(target, t)
 	if err != nil {
-		return Burst{}, limit.Named("carbonation.PlanBurst", err)
+		return Burst{}, limit.Named("carbonation.Liquid.PlanBurst", err)
 	}
 	verdict, warned := rated(high, rating)
 	verdict, warned = iced(verdict, warned, t.In(units.Celsius) < l.freezes)

@@ -2,8 +2,9 @@ package carbonation
 
 import "example.org/zymase/units/caution"
 
-// The cautions of this package, the gravest first: data, so that a program that takes a
-// result over cannot lose them. [Cautions] lists them.
+// The cautions of this package: data, so that a program that takes a result over cannot
+// lose them. [Cautions] lists them, the gravest first. Those that a program acts on have a
+// name; the others, whose fact stands in a figure beside them, are found by their code.
 const (
 	// ImmediateDanger: CO2 at 4 % of the air or more.
 	ImmediateDanger caution.Caution = "immediate_danger: Immediate danger to life: CO2 at 4 % of the air (40,000 ppm, NIOSH) or more; at 10 % people drop " +
@@ -12,8 +13,6 @@ const (
 	OverRatingCaution caution.Caution = "over_rating: Above the rating given: do not fill, warm or move it so. Chill it now, keep people away, wear eye " +
 		"and hand protection, and let gas off through a valve made for it or discard it by the maker's advice; less sugar or content, a cooler store, more " +
 		"head-space or a vessel of higher rating cure the plan."
-	// NoRating: no rating was given, so nothing is said about whether it holds.
-	NoRating caution.Caution = "no_rating: No rating was given, so nothing is said about whether the vessel holds: ask its maker."
 	// HydraulicLock: the liquid fills the vessel, or did when it was closed; its pressure then
 	// rises by several bar a kelvin.
 	HydraulicLock caution.Caution = "hydraulic_lock: The liquid fills the vessel, or filled it when it was closed: each further kelvin adds several bar " +
@@ -27,11 +26,6 @@ const (
 	AboveComputed caution.Caution = "above_computed: The pressure is above the range of the formulas (20 bar absolute): the figure is only a lower bound."
 	// SugarCanFerment: sugar left in the drink can still make gas.
 	SugarCanFerment caution.Caution = "sugar_can_ferment: Fermentable sugar is left: yeast or wild organisms can turn it into gas in the closed vessel."
-	// WorstOverRating: over the rating if the sugar left ferments too.
-	WorstOverRating caution.Caution = "worst_over_rating: Above the rating given if the sugar left ferments: ferment to the floor, or keep it from " +
-		"fermenting by a method fit for it, before closing."
-	// TrappedAir: air shut in with the drink adds to the pressure and stales it.
-	TrappedAir caution.Caution = "trapped_air: Air shut in adds to the pressure and stales the drink: purge the head-space or close on foam."
 	// PressureVessel: the usual caution of anything closed under pressure.
 	PressureVessel caution.Caution = "pressure_vessel: Vessels under pressure can burst. Use only vessels, closures and fittings made and marked for it, " +
 		"unworn and within the maker's rating, with a relief valve where there is one; local codes come first."
@@ -39,8 +33,6 @@ const (
 	HotVessel caution.Caution = "hot_vessel: A closed pack under heat is near its highest pressure: shield it, warm and cool it slowly, follow the " +
 		"maker's limit of temperature and pressure. Published solubilities of hot CO2 differ by 3 % at 60 °C and by 5 % at 90 °C; the pressure here is the " +
 		"highest of them."
-	// NoSugarNeeded: the drink holds more gas already than was asked for.
-	NoSugarNeeded caution.Caution = "no_sugar_needed: The drink holds, or its sugar will make, as much gas as wanted or more: add no sugar, and mind the pressure."
 	// Overshoot: left at the high pressure, the drink passes the content wanted.
 	Overshoot caution.Caution = "overshoot: Left at the high pressure the drink passes the content wanted: set the pressure back at the stop time; " +
 		"shaking shortens it."
@@ -56,29 +48,29 @@ const (
 	// Cylinder: how gas cylinders are handled.
 	Cylinder caution.Caution = "cylinder: Chain the cylinder upright, use a regulator with a relief valve, keep it below 50 °C and out of the sun; " +
 		"filling and testing are licensed work."
-	// NoLiquidCO2: above the critical point the pressure depends on how full a cylinder is.
-	NoLiquidCO2 caution.Caution = "no_liquid_co2: Above 30.98 °C there is no liquid CO2 and the pressure rises steeply with how full the cylinder is."
-	// AirDrawnIn: cooling draws air into the fermenter.
-	AirDrawnIn caution.Caution = "air_drawn_in: Cooling draws air into the fermenter: keep it on a little CO2 from a regulator, or the oxygen stales the " +
+
+	noRating        caution.Caution = "no_rating: No rating was given, so nothing is said about whether the vessel holds: ask its maker."
+	worstOverRating caution.Caution = "worst_over_rating: Above the rating given if the sugar left ferments: ferment to the floor, or keep it from " +
+		"fermenting by a method fit for it, before closing."
+	trappedAir    caution.Caution = "trapped_air: Air shut in adds to the pressure and stales the drink: purge the head-space or close on foam."
+	noSugarNeeded caution.Caution = "no_sugar_needed: The drink holds, or its sugar will make, as much gas as wanted or more: add no sugar, and mind the pressure."
+	noLiquidCO2   caution.Caution = "no_liquid_co2: Above 30.98 °C there is no liquid CO2 and the pressure rises steeply with how full the cylinder is."
+	airDrawnIn    caution.Caution = "air_drawn_in: Cooling draws air into the fermenter: keep it on a little CO2 from a regulator, or the oxygen stales the " +
 		"drink; a closed, unvented vessel may collapse under vacuum."
-	// SharedRegulator: kegs on one regulator share its pressure and can flow back.
-	SharedRegulator caution.Caution = "shared_regulator: Kegs on one regulator stand at one pressure: fit check valves, so that liquid and gas cannot " +
+	sharedRegulator caution.Caution = "shared_regulator: Kegs on one regulator stand at one pressure: fit check valves, so that liquid and gas cannot " +
 		"flow from one to another."
-	// UnevenSpread: a dose below what the scale resolves.
-	UnevenSpread caution.Caution = "uneven_spread: The dose for one container is near what the scale resolves: dissolve the sugar and dose by volume, or " +
+	unevenSpread caution.Caution = "uneven_spread: The dose for one container is near what the scale resolves: dissolve the sugar and dose by volume, or " +
 		"mix it into the whole batch."
-	// TurningFlow: the flow may be laminar or turbulent.
-	TurningFlow caution.Caution = "turning_flow: The flow is where laminar turns to turbulent (Reynolds number 2000 to 4000) and may be either: the same " +
+	turningFlow caution.Caution = "turning_flow: The flow is where laminar turns to turbulent (Reynolds number 2000 to 4000) and may be either: the same " +
 		"line can resist up to two and a half times as much. The length jumps at Reynolds number 2300. Choose a flow or a bore well to one side, and trim " +
 		"the line by trial."
-	// Recalled: a figure from memory or common practice stands in the result.
-	FromMemory caution.Caution = "recalled: A figure here is common practice or recalled from memory; check it against the maker's data."
+	fromMemory caution.Caution = "recalled: A figure here is common practice or recalled from memory; check it against the maker's data."
 )
 
 var gravest = [...]caution.Caution{
-	ImmediateDanger, OverRatingCaution, NoRating, HydraulicLock, Freezing, LittleHeadspace, AboveComputed, SugarCanFerment,
-	WorstOverRating, TrappedAir, PressureVessel, HotVessel, NoSugarNeeded, Overshoot, BelowAtmosphere, Asphyxiation, OverExposure, Cylinder, NoLiquidCO2,
-	AirDrawnIn, SharedRegulator, UnevenSpread, TurningFlow, FromMemory,
+	ImmediateDanger, OverRatingCaution, noRating, HydraulicLock, Freezing, LittleHeadspace, AboveComputed, SugarCanFerment,
+	worstOverRating, trappedAir, PressureVessel, HotVessel, noSugarNeeded, Overshoot, BelowAtmosphere, Asphyxiation, OverExposure, Cylinder, noLiquidCO2,
+	airDrawnIn, sharedRegulator, unevenSpread, turningFlow, fromMemory,
 }
 
 // Cautions returns all that this package may say, the gravest first.

@@ -32,7 +32,7 @@ func TestCautions(t *testing.T) {
 	if got := s.list(); !slices.Equal(got, caution.List{OverRatingCaution, PressureVessel}) {
 		t.Errorf("the gravest first: %v", got)
 	}
-	if s.with(NoRating, false) != s || !s.with(NoRating, true).list().Has(NoRating) || cautions().list() != nil {
+	if s.with(noRating, false) != s || !s.with(noRating, true).list().Has(noRating) || cautions().list() != nil {
 		t.Error("set")
 	}
 }

@@ -86,7 +86,7 @@ func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outsid
 	r := ColdCrash{
 		AtOnce:    units.Litre.Of(checked.Number(math.Max(room-left, 0))),
 		CO2ToFill: units.Gram.Of(checked.Number(math.Max(gasMass(Tc, around-vc, room)+at20*l.dissolved(Tc, 1/Tc, around-vc, around)-dissolved-above, 0))),
-		Cautions:  cautions(AirDrawnIn).with(Freezing, c < l.freezes).list(),
+		Cautions:  cautions(airDrawnIn).with(Freezing, c < l.freezes).list(),
 	}
 	// At rest: CO2 in the liquid and above it add up to what there was.
 	p, err := upTo(highest, func(p float64) float64 {

@@ -35,7 +35,7 @@ func CylinderAt(t units.Temperature, outside units.Atmosphere) (CylinderState, e
 		return CylinderState{}, err
 	}
 	if c > criticalCelsius {
-		return CylinderState{Cautions: cautions(Cylinder, NoLiquidCO2).list()}, nil
+		return CylinderState{Cautions: cautions(Cylinder, noLiquidCO2).list()}, nil
 	}
 	p := kilopascals(saturation(c + chemistry.ZeroCelsius))
 	return CylinderState{Pressure: p, Gauge: outside.Gauge(p), Liquid: true, Cautions: cautions(Cylinder).list()}, nil
@@ -105,6 +105,6 @@ func (k KegService) Kegs(charge units.Mass, outside units.Atmosphere) (CylinderU
 	return CylinderUse{
 		Purge: gram(purge), Carbonate: gram(carbonate), Serve: gram(serve), Leak: gram(leak), Each: gram(each),
 		Kegs: int(n), Left: gram(charge.In(units.Gram) - n*each),
-		Cautions: cautions(PressureVessel, Asphyxiation, Cylinder).with(FromMemory, !k.Leak.IsZero()).list(),
+		Cautions: cautions(PressureVessel, Asphyxiation, Cylinder).with(fromMemory, !k.Leak.IsZero()).list(),
 	}, nil
 }

@@ -22,30 +22,30 @@ func TestSmallAmounts(t *testing.T) {
 	}
 	p := prime(1.6, 0)
 	near(t, "0.1 g/L more", p.Primer.Mass.In(units.Gram), 0.1/0.51428, 1e-5)
-	if p.Cautions.Has(carbonation.NoSugarNeeded) {
+	if p.Cautions.Has("no_sugar_needed") {
 		t.Error("some sugar is needed")
 	}
 	s := ok[carbonation.Spread](t)(p.Spread([]carbonation.Bottles{{Fill: litre(1), Count: 1}}, step(t, "0.1 g")))
-	if !s.Cautions.Has(carbonation.UnevenSpread) {
+	if !s.Cautions.Has("uneven_spread") {
 		t.Error("0.1 g steps of 0.19 g")
 	}
 	// Half a step just above and just below 5 % of a dose of 2.5667 g.
 	p = ok[carbonation.Priming](t)(carbonation.PrimingSugar(material.Sucrose(), gramsCO2(5.6), gramsCO2(1.6), units.MassConcentration{}, litre(20)))
 	for text, uneven := range map[string]bool{"0.26 g": true, "0.255 g": false} {
 		s := ok[carbonation.Spread](t)(p.Spread([]carbonation.Bottles{{Fill: litre(0.33), Count: 1}}, step(t, text)))
-		if s.Cautions.Has(carbonation.UnevenSpread) != uneven {
+		if s.Cautions.Has("uneven_spread") != uneven {
 			t.Errorf("%s: %v", text, s.Cautions)
 		}
 	}
 	f := filling(5.7)
 	f.SugarLeft = gramsPerLitre(0.5)
-	if p := at(t, closed(t, bottle(), f), 4); !p.Cautions.Has(carbonation.SugarCanFerment) || p.Cautions.Has(carbonation.WorstOverRating) {
+	if p := at(t, closed(t, bottle(), f), 4); !p.Cautions.Has(carbonation.SugarCanFerment) || p.Cautions.Has("worst_over_rating") {
 		t.Errorf("0.5 g/L: %v", p.Cautions)
 	}
 	// 0.5 g/L of sugar makes 0.26 g/L of CO2, about 20 kPa of it at 4 °C.
 	tight := bottle()
 	tight.Rating = units.KilopascalGauge.Of(checked.Number(at(t, closed(t, tight, f), 4).Gauge.In(units.KilopascalGauge) + 1))
-	if p := at(t, closed(t, tight, f), 4); p.Verdict != carbonation.WithinRating || !p.Cautions.Has(carbonation.WorstOverRating) {
+	if p := at(t, closed(t, tight, f), 4); p.Verdict != carbonation.WithinRating || !p.Cautions.Has("worst_over_rating") {
 		t.Errorf("a rating just above: %v %v", p.Verdict, p.Cautions)
 	}
 }
@@ -101,7 +101,7 @@ func TestLimitsThatVary(t *testing.T) {
 	// A blend of 5 % needs twenty times the pressure of pure CO2, over the vapours.
 	p := ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(2), celsius(4))).In(units.Kilopascal)
 	v := vapours(t, l, 4)
-	least, most := limitsOf(carbonation.BlendFor(l, gramsCO2(2), kpa(1900), celsius(4)))
+	least, most := limitsOf(l.BlendFor(gramsCO2(2), kpa(1900), celsius(4)))
 	near(t, "pure", least, p, 1e-6)
 	near(t, "5 %", most, v+20*(p-v), 1e-6)
 	// Where water boils below 90 °C the content may be nothing.
@@ -109,7 +109,7 @@ func TestLimitsThatVary(t *testing.T) {
 	near(t, "boiling", least, 0, 0)
 	ok[units.Temperature](t)(l.Temperature(gramsCO2(0.01), kpa(60)))
 	// Fermenters: head-space up to a thousand times the drink, from a millionth in a crash.
-	_, most = limitsOf(carbonation.Spund(l, gramsCO2(5), carbonation.Fermenter{Drink: litre(2), Headspace: litre(3000)}, yield(t), celsius(20), units.Atmosphere{}))
+	_, most = limitsOf(l.Spund(gramsCO2(5), carbonation.Fermenter{Drink: litre(2), Headspace: litre(3000)}, yield(t), celsius(20), units.Atmosphere{}))
 	near(t, "Spund", most, 2000, 0)
 	least, most = limitsOf(carbonation.Crash(seltzer(t), celsius(20), celsius(4), carbonation.Fermenter{Drink: litre(2)}, units.Atmosphere{}))
 	near(t, "Crash", least, 2e-6, 1e-18)

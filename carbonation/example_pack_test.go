@@ -11,10 +11,10 @@ import (
 )
 
 // The drink fermented at up to 21 °C, at 640 m: so much is in it already.
-func ExampleResidualContent() {
+func ExampleLiquid_ResidualContent() {
 	_, drink := sparkler()
 	hall, _ := units.AtAltitude(units.Metre.Of(640))
-	c, err := carbonation.ResidualContent(drink, hall.Pressure(), units.Celsius.Of(21))
+	c, err := drink.ResidualContent(hall.Pressure(), units.Celsius.Of(21))
 	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
 	// Output:
 	// 1.43 g/L CO2 <nil>
@@ -71,10 +71,10 @@ func ExamplePriming_Spread() {
 }
 
 // A fermenter closed under a valve at 18 °C, for 5 g/L.
-func ExampleSpund() {
+func ExampleLiquid_Spund() {
 	_, drink := sparkler()
 	f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
-	s, err := carbonation.Spund(drink, units.GramCO2PerLitre.Of(5), f, gravity.SugarWashYield(gravity.AsSucrose),
+	s, err := drink.Spund(units.GramCO2PerLitre.Of(5), f, gravity.SugarWashYield(gravity.AsSucrose),
 		units.Celsius.Of(18), units.Atmosphere{})
 	fmt.Println(s.Valve.Text(units.BarGauge, 2), s.Extract.Text(units.GramPerLitre, 1), err)
 	fmt.Println(s.Verdict, "-", s.Cautions)
@@ -99,7 +99,7 @@ func ExampleCrash() {
 
 func bottled() carbonation.ClosedVessel {
 	s, drink := sparkler()
-	have, _ := carbonation.ResidualContent(drink, units.Atmosphere{}.Pressure(), units.Celsius.Of(21))
+	have, _ := drink.ResidualContent(units.Atmosphere{}.Pressure(), units.Celsius.Of(21))
 	v := carbonation.Vessel{Capacity: units.Millilitre.Of(345), Rating: units.BarGauge.Of(6)}
 	c, _ := v.Close(s, carbonation.Filling{
 		Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(18), Content: have,
@@ -140,7 +140,7 @@ func ExampleClosedVessel_Worst() {
 	}, units.Atmosphere{})
 	as, _ := c.At(units.Celsius.Of(25))
 	worst, err := c.Worst(units.Celsius.Of(25))
-	fmt.Println(as.Gauge.Text(units.BarGauge, 1), as.Verdict, "-", as.Cautions.Has(carbonation.WorstOverRating))
+	fmt.Println(as.Gauge.Text(units.BarGauge, 1), as.Verdict, "-", as.Cautions.Has("worst_over_rating"))
 	fmt.Println(worst.Gauge.Text(units.BarGauge, 1), worst.Verdict, err)
 	// Output:
 	// 3.4 bar gauge within the rating given - true
@@ -179,12 +179,12 @@ func ExampleCautions() {
 		fmt.Println(c.Code())
 	}
 	fmt.Println(p.Cautions.Has(carbonation.HotVessel), len(carbonation.Cautions()))
-	fmt.Println(carbonation.TrappedAir.Text())
+	fmt.Println(p.Cautions[0], p.Cautions.Has("trapped_air"))
 	// Output:
 	// trapped_air
 	// pressure_vessel
 	// false 24
-	// Air shut in adds to the pressure and stales the drink: purge the head-space or close on foam.
+	// Air shut in adds to the pressure and stales the drink: purge the head-space or close on foam. true
 }
 
 func ExampleLethality_Rate() {

@@ -43,10 +43,10 @@ func ExampleCarbonationRate_Until() {
 }
 
 // 2 bar instead of 1.2: when to set it back.
-func ExamplePlanBurst() {
+func ExampleLiquid_PlanBurst() {
 	_, drink := sparkler()
 	g := units.GramCO2PerLitre
-	b, err := carbonation.PlanBurst(drink, g.Of(1.5), g.Of(5.5), units.BarGauge.Of(2), units.BarGauge.Of(4), carbonation.StillKeg(), units.Celsius.Of(3), units.Atmosphere{})
+	b, err := drink.PlanBurst(g.Of(1.5), g.Of(5.5), units.BarGauge.Of(2), units.BarGauge.Of(4), carbonation.StillKeg(), units.Celsius.Of(3), units.Atmosphere{})
 	fmt.Printf("stop after %.0f h, set back to %s %v\n", b.Stop.Hours(), b.Then.Text(units.BarGauge, 2), err)
 	fmt.Println("forgotten:", b.Forgotten.Text(g, 1), b.Cautions.Has(carbonation.Overshoot))
 	// Output:
@@ -107,17 +107,17 @@ func ExamplePracticeResistance() {
 }
 
 // A long line wants 2.5 bar: with which blend does the content stay?
-func ExampleBlendFor() {
+func ExampleLiquid_BlendFor() {
 	_, drink := sparkler()
-	x, err := carbonation.BlendFor(drink, units.GramCO2PerLitre.Of(5), units.Bar.Of(2.5), units.Celsius.Of(4))
+	x, err := drink.BlendFor(units.GramCO2PerLitre.Of(5), units.Bar.Of(2.5), units.Celsius.Of(4))
 	fmt.Println(x.Text(units.Percent, 0), err)
 	// Output:
 	// 74 % <nil>
 }
 
-func ExampleMixedGasPressure() {
+func ExampleLiquid_MixedGasPressure() {
 	_, drink := sparkler()
-	p, err := carbonation.MixedGasPressure(drink, units.GramCO2PerLitre.Of(5), units.Percent.Of(70), units.Celsius.Of(4))
+	p, err := drink.MixedGasPressure(units.GramCO2PerLitre.Of(5), units.Percent.Of(70), units.Celsius.Of(4))
 	fmt.Println(p.Text(units.Bar, 2), err)
 	// Output:
 	// 2.63 bar absolute <nil>

@@ -87,10 +87,10 @@ func TestFreezingIsSaid(t *testing.T) {
 		keg := carbonation.Keg{Liquid: l, Temperature: at, Content: gramsCO2(1.6), Target: gramsCO2(5.8), Rate: carbonation.StillKeg(), Rating: barGauge(4)}
 		k := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{keg}, barGauge(1), hour, units.Atmosphere{}))
 		is("keg", k[0].Verdict, k[0].Cautions)
-		b := ok[carbonation.Burst](t)(carbonation.PlanBurst(l, gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), carbonation.StillKeg(), at, units.Atmosphere{}))
+		b := ok[carbonation.Burst](t)(l.PlanBurst(gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), carbonation.StillKeg(), at, units.Atmosphere{}))
 		is("burst", b.Verdict, b.Cautions)
 		f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: barGauge(4)}
-		s := ok[carbonation.Spunding](t)(carbonation.Spund(l, gramsCO2(5), f, gravity.SugarWashYield(gravity.AsSucrose), at, units.Atmosphere{}))
+		s := ok[carbonation.Spunding](t)(l.Spund(gramsCO2(5), f, gravity.SugarWashYield(gravity.AsSucrose), at, units.Atmosphere{}))
 		is("spunding", s.Verdict, s.Cautions)
 		crash := ok[carbonation.ColdCrash](t)(carbonation.Crash(seltzer(t), celsius(20), at, f, units.Atmosphere{}))
 		is("crash", verdict, crash.Cautions)

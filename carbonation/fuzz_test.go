@@ -64,7 +64,7 @@ func FuzzDrink(f *testing.F) {
 		sane(t, "SaturationTemperature", err, sat.In(units.Celsius))
 		mu, err := carbonation.Viscosity(s, celsius(c))
 		sane(t, "Viscosity", err, mu)
-		blend, err := carbonation.BlendFor(l, gramsCO2(g), kpa(p), celsius(c))
+		blend, err := l.BlendFor(gramsCO2(g), kpa(p), celsius(c))
 		sane(t, "BlendFor", err, blend.In(units.Percent))
 	})
 }

@@ -102,7 +102,7 @@ func (f flowing) result(speed, length float64) LineState {
 		Length: units.Metre.Of(checked.Number(length)), Flow: units.LitrePerMinute.Of(checked.Number(speed * f.area * litresPerMinute)),
 		MetresPerSecond: speed, Reynolds: re, Laminar: re < pipe.LaminarBelow,
 		Friction: pa(slope * length), Lift: pa(lift), Fittings: pa(fittings), Restriction: f.line.Restriction, PerMetre: pa(slope),
-		Cautions: cautions(PressureVessel).with(FromMemory, true).with(Freezing, f.ice).with(TurningFlow, re > turnsFrom && re < turnsTo).list(),
+		Cautions: cautions(PressureVessel).with(fromMemory, true).with(Freezing, f.ice).with(turningFlow, re > turnsFrom && re < turnsTo).list(),
 	}
 }
 
@@ -126,7 +126,7 @@ const turnsFrom, turnsTo = 2000, 4000
 //   - Units: gauge pressure; viscosity and density of the drink without gas.
 //   - Uncertainty: 10 % of the length; gas that breaks out along the line makes it
 //     resist more. At Reynolds number 2300 the length drops by two fifths, as the greater
-//     friction counts from there on: the result then carries [TurningFlow].
+//     friction counts from there on: the result then carries the caution turning_flow.
 func (l Line) Balance(s gravity.Solution, t units.Temperature, keg units.GaugePressure, flow units.VolumeFlow) (LineState, error) {
 	const fn = "carbonation.Line.Balance"
 	f, err := l.flow(fn, s, t)
@@ -155,7 +155,7 @@ func (l Line) Balance(s gravity.Solution, t units.Temperature, keg units.GaugePr
 //     [*units.RangeError].
 //   - Units: gauge pressure.
 //   - Uncertainty: 10 % of the flow. Near Re 2300 the flow may be either of two: the
-//     result carries [TurningFlow].
+//     result carries the caution turning_flow.
 func (l Line) FlowOf(s gravity.Solution, t units.Temperature, keg units.GaugePressure, length units.Length) (LineState, error) {
 	const fn, fastest = "carbonation.Line.FlowOf", 50 // m/s
 	f, err := l.flow(fn, s, t)

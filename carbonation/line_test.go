@@ -56,7 +56,7 @@ func TestLineBalance(t *testing.T) {
 	near(t, "fittings", s.Fittings.In(units.KilopascalGauge), 12.946, 2e-3)
 	near(t, "length", s.Length.In(units.Metre), 3.849, 0.003)
 	near(t, "sum", s.Friction.Plus(s.Lift).Plus(s.Fittings).Plus(s.Restriction).In(units.KilopascalGauge), 100, 1e-9)
-	if s.Laminar || !s.Cautions.Has(carbonation.PressureVessel) || !s.Cautions.Has(carbonation.FromMemory) {
+	if s.Laminar || !s.Cautions.Has(carbonation.PressureVessel) || !s.Cautions.Has("recalled") {
 		t.Errorf("%+v", s)
 	}
 	slow := ok[carbonation.LineState](t)(line.Balance(water, celsius(20), units.KilopascalGauge.Of(100), flow(0.2)))
@@ -187,7 +187,7 @@ func TestLineLimits(t *testing.T) {
 	}
 	close(t, "jump", at(2299.99).Length.In(units.Metre)/at(2300.01).Length.In(units.Metre), 0.04849/0.027826, 0.002)
 	for re, turning := range map[float64]bool{1999: false, 2001: true, 2300: true, 3999: true, 4001: false} {
-		if s := at(re); s.Cautions.Has(carbonation.TurningFlow) != turning {
+		if s := at(re); s.Cautions.Has("turning_flow") != turning {
 			t.Errorf("Re %g: %v", re, s.Cautions)
 		}
 	}

@@ -19,8 +19,8 @@ import (
 //   - Units: share of the dry gas by volume.
 //   - Uncertainty: that of the content; what CO2 and nitrogen do to each other and the
 //     nitrogen that dissolves, below 1 % each at these pressures, are left out.
-func MixedGasPressure(l Liquid, c units.CarbonDioxideContent, co2 units.Share, t units.Temperature) (units.AbsolutePressure, error) {
-	const fn = "carbonation.MixedGasPressure"
+func (l Liquid) MixedGasPressure(c units.CarbonDioxideContent, co2 units.Share, t units.Temperature) (units.AbsolutePressure, error) {
+	const fn = "carbonation.Liquid.MixedGasPressure"
 	x := co2.In(units.Percent)
 	if err := limit.Check(fn, "CO2 in the blend", x, "% vol", 5, 100, "blends for serving"); err != nil {
 		return units.AbsolutePressure{}, err
@@ -37,13 +37,13 @@ func MixedGasPressure(l Liquid, c units.CarbonDioxideContent, co2 units.Share, t
 }
 
 // BlendFor returns the share of CO2 in a blend that keeps a content under an absolute
-// pressure, the inverse of [MixedGasPressure].
+// pressure, the inverse of [Liquid.MixedGasPressure].
 //
-//   - Source, units, uncertainty: as [MixedGasPressure].
+//   - Source, units, uncertainty: as [Liquid.MixedGasPressure].
 //   - Range: a content of 0.001 g/L or more, a pressure from that of pure CO2 up to twenty times
 //     its CO2; otherwise the error is a [*units.RangeError].
-func BlendFor(l Liquid, c units.CarbonDioxideContent, p units.AbsolutePressure, t units.Temperature) (units.Share, error) {
-	const fn = "carbonation.BlendFor"
+func (l Liquid) BlendFor(c units.CarbonDioxideContent, p units.AbsolutePressure, t units.Temperature) (units.Share, error) {
+	const fn = "carbonation.Liquid.BlendFor"
 	// Without CO2 any blend that has none would do.
 	if err := limit.Check(fn, "content", c.In(units.GramCO2PerLitre), "g/L", 0.001, 50, "a blend with CO2"); err != nil {
 		return units.Share{}, err

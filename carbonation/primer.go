@@ -19,7 +19,7 @@ const (
 //
 // Every gram is counted as fermented to ethanol and CO2: glycerol and acids take about 3 % of
 // it, and yeast that grows 5 to 10 %, so that a primer makes a little less gas than counted. The drink itself can still end
-// above the content asked for, where it held up to a fifth more than [ResidualContent] says.
+// above the content asked for, where it held up to a fifth more than [Liquid.ResidualContent] says.
 //
 //   - Source: 2 CO2 for a hexose, 0.48856 g/g (Gay-Lussac's equation); hexoses by
 //     [material.Composition.Hexose].

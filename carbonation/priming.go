@@ -22,7 +22,7 @@ type Priming struct {
 }
 
 // PrimingSugar returns how much of a primer brings a drink to the content
-// target. What is dissolved already (see [ResidualContent]) and the fermentable
+// target. What is dissolved already (see [Liquid.ResidualContent]) and the fermentable
 // sugar still in the drink both count; only a drink at its dry floor has none.
 //
 // The content is that of the liquid before any gas goes to the head-space. Bottles
@@ -36,7 +36,7 @@ type Priming struct {
 //   - Units: contents in g/L of liquid at 20 °C; sugar left as sucrose; mass as
 //     weighed.
 //   - Uncertainty: less gas from the primer than counted, about 3 % where yeast does not
-//     grow (glycerol and acids take their part), up to 10 % where it does; up to a fifth of dissolved more, see [ResidualContent].
+//     grow (glycerol and acids take their part), up to 10 % where it does; up to a fifth of dissolved more, see [Liquid.ResidualContent].
 func PrimingSugar(primer material.Material, target, dissolved units.CarbonDioxideContent, sugarLeft units.MassConcentration,
 	volume units.Volume) (Priming, error) {
 	const fn, usual = "carbonation.PrimingSugar", "bottles hold less"
@@ -62,7 +62,7 @@ func PrimingSugar(primer material.Material, target, dissolved units.CarbonDioxid
 	need := want - have - still
 	p := Priming{
 		Target: target, Dissolved: dissolved, FromSugar: grams(still),
-		Cautions: cautions(PressureVessel).with(SugarCanFerment, left > 0).with(NoSugarNeeded, need <= 0).list(),
+		Cautions: cautions(PressureVessel).with(SugarCanFerment, left > 0).with(noSugarNeeded, need <= 0).list(),
 	}
 	if need <= 0 {
 		need = 0

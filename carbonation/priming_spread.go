@@ -39,7 +39,7 @@ type Spread struct {
 //     above zero; otherwise the error is a [*units.RangeError].
 //   - Units: the step has a unit of mass; doses come in it.
 //   - Uncertainty: half a step of each dose. Where that is above 5 % of it the result
-//     carries [UnevenSpread].
+//     carries the caution uneven_spread.
 func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error) {
 	const fn = "carbonation.Priming.Spread"
 	if err := limit.Check(fn, "number of sizes", float64(len(bottles)), "", 1, 100, "bottles to fill"); err != nil {
@@ -71,7 +71,7 @@ func (p Priming) Spread(bottles []Bottles, step units.ExactMass) (Spread, error)
 		mass := each.Quantity().In(units.Gram)
 		s.Doses = append(s.Doses, BottleDose{Bottles: b, Each: each, Content: grams(before + gas*mass/v)})
 		half := step.Quantity().In(units.Gram) / 2
-		s.Cautions = cautions(s.Cautions...).with(UnevenSpread, perLitre > 0 && half > coarse*perLitre*v).list()
+		s.Cautions = cautions(s.Cautions...).with(unevenSpread, perLitre > 0 && half > coarse*perLitre*v).list()
 		n := float64(b.Count)
 		litres += n * v
 		all, err := units.Gram.Of(checked.Number(n*mass)).Round(step, units.Nearest)

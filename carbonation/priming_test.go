@@ -66,7 +66,7 @@ func TestPrimingSugar(t *testing.T) {
 		t.Error("no caution of pressure")
 	}
 	over := prime(10, material.Sucrose()) // makes 5.14 g/L by itself
-	if !over.Primer.Mass.IsZero() || !over.Cautions.Has(carbonation.NoSugarNeeded) {
+	if !over.Primer.Mass.IsZero() || !over.Cautions.Has("no_sugar_needed") {
 		t.Errorf("sugar enough is left, but %v, %v", over.Primer.Mass, over.Cautions)
 	}
 	near(t, "final", over.Final.In(units.GramCO2PerLitre), 1.7+5.1428, 1e-4)
@@ -106,7 +106,7 @@ func TestPrimingRefuses(t *testing.T) {
 func TestResidualContent(t *testing.T) {
 	l := liquid(t, 5, 4)
 	at := func(c float64) float64 {
-		g := ok[units.CarbonDioxideContent](t)(carbonation.ResidualContent(l, kpa(101.325), celsius(c)))
+		g := ok[units.CarbonDioxideContent](t)(l.ResidualContent(kpa(101.325), celsius(c)))
 		return carbonation.RealVolume.Volumes(g).In(units.VolumesCO2)
 	}
 	near(t, "at 20 °C", at(20), 0.80, 0.06)

@@ -49,7 +49,7 @@ func TestZeroVesselIsRefused(t *testing.T) {
 // A vat at 90 °C on a mountain boils before its valve lets go.
 func TestSpundBoils(t *testing.T) {
 	thin := ok[units.Atmosphere](t)(units.Barometer(kpa(50)))
-	_, err := carbonation.Spund(liquid(t, 4.6, 0.5), gramsCO2(0.1), carbonation.Fermenter{Drink: litre(20), Headspace: litre(2)}, yield(t), celsius(90), thin)
+	_, err := liquid(t, 4.6, 0.5).Spund(gramsCO2(0.1), carbonation.Fermenter{Drink: litre(20), Headspace: litre(2)}, yield(t), celsius(90), thin)
 	refused(t, "Spund", err, "pressure")
 }
 
@@ -81,7 +81,7 @@ func TestEdgesAreIn(t *testing.T) {
 	ok[carbonation.Priming](t)(carbonation.PrimingSugar(thin, gramsCO2(5), gramsCO2(1), units.MassConcentration{}, litre(1)))
 	l := liquid(t, 4.6, 0.5)
 	p := ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(5), celsius(4))).In(units.Kilopascal)
-	x := ok[units.Share](t)(carbonation.BlendFor(l, gramsCO2(5), kpa(p*(1-0.9e-9)), celsius(4)))
+	x := ok[units.Share](t)(l.BlendFor(gramsCO2(5), kpa(p*(1-0.9e-9)), celsius(4)))
 	near(t, "blend", x.In(units.Percent), 100, 0)
 }
 

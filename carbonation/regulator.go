@@ -66,7 +66,7 @@ func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outsi
 		verdict, warned = iced(verdict, warned, k.Temperature.In(units.Celsius) < k.Liquid.freezes)
 		r := KegOnRegulator{
 			Content: then, AtRest: rest, Needs: outside.Gauge(needs), Verdict: verdict,
-			Cautions: (warned|cautions(Cylinder)).with(SharedRegulator, len(kegs) > 1).
+			Cautions: (warned|cautions(Cylinder)).with(sharedRegulator, len(kegs) > 1).
 				with(BelowAtmosphere, outside.Gauge(needs).In(units.KilopascalGauge) < 0).
 				with(Overshoot, rest.In(units.GramCO2PerLitre) > (1+taste)*k.Target.In(units.GramCO2PerLitre)).list(),
 		}

@@ -17,7 +17,7 @@ import (
 //   - Units: absolute pressure; g in a litre of liquid at 20 °C.
 //   - Uncertainty: a young drink can hold up to a fifth more (it has not come to
 //     rest), one that was stirred or racked less.
-func ResidualContent(l Liquid, headspace units.AbsolutePressure, warmest units.Temperature) (units.CarbonDioxideContent, error) {
+func (l Liquid) ResidualContent(headspace units.AbsolutePressure, warmest units.Temperature) (units.CarbonDioxideContent, error) {
 	c, err := l.Content(headspace, warmest)
-	return c, limit.Named("carbonation.ResidualContent", err)
+	return c, limit.Named("carbonation.Liquid.ResidualContent", err)
 }

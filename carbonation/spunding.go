@@ -43,8 +43,8 @@ type Fermenter struct {
 //   - Units: content in g/L of liquid at 20 °C.
 //   - Uncertainty: that of the content, about 5 %; valves of the trade are set to
 //     about 0.1 bar.
-func Spund(l Liquid, target units.CarbonDioxideContent, f Fermenter, y gravity.Yield, t units.Temperature, outside units.Atmosphere) (Spunding, error) {
-	const fn = "carbonation.Spund"
+func (l Liquid) Spund(target units.CarbonDioxideContent, f Fermenter, y gravity.Yield, t units.Temperature, outside units.Atmosphere) (Spunding, error) {
+	const fn = "carbonation.Liquid.Spund"
 	drink, space := f.Drink.In(units.Litre), f.Headspace.In(units.Litre)
 	if err := limit.Check(fn, "volume of the drink", drink, "L", leastVolume, mostVolume, vesselRange); err != nil {
 		return Spunding{}, err

@@ -48,7 +48,7 @@ func rated(set, rating units.GaugePressure) (Verdict, said) {
 	case set.Compare(rating) > 0:
 		v = OverRating
 	}
-	return v, cautions(PressureVessel).with(OverRatingCaution, v == OverRating).with(NoRating, v == Unrated).
+	return v, cautions(PressureVessel).with(OverRatingCaution, v == OverRating).with(noRating, v == Unrated).
 		with(BelowAtmosphere, set.In(units.KilopascalGauge) < 0)
 }
 

@@ -270,17 +270,17 @@ func (c ClosedVessel) stateAt(t units.Temperature, worst bool) PackState {
 	p.Verdict = c.verdict(s, p.Gauge, celsius < c.drink.freezes)
 	warned := cautions(PressureVessel).
 		with(OverRatingCaution, p.Verdict == OverRating).
-		with(NoRating, p.Verdict == Unrated || c.vessel.Rating.IsZero()).
+		with(noRating, p.Verdict == Unrated || c.vessel.Rating.IsZero()).
 		with(HydraulicLock, s.locked || c.room <= rounding).
 		with(AboveComputed, s.beyond).
 		with(Freezing, celsius < c.drink.freezes).
 		with(LittleHeadspace, c.room > rounding && c.room*100 < littleHeadspace || !p.AtLeast && p.HeadspaceShare.In(units.Percent) < littleHeadspace).
-		with(TrappedAir, c.trapped).
+		with(trappedAir, c.trapped).
 		with(SugarCanFerment, c.left > 0).
 		with(HotVessel, celsius > hotVessel)
 	if !worst && c.left > 0 {
 		w := c.stateAt(t, true).Verdict
-		warned = warned.with(WorstOverRating, w == OverRating || w == Locked || w == BeyondComputed)
+		warned = warned.with(worstOverRating, w == OverRating || w == Locked || w == BeyondComputed)
 	}
 	p.Cautions = warned.list()
 	return p

@@ -155,7 +155,7 @@ func TestClosedVesselAirAlone(t *testing.T) {
 	if !p.InLiquid.IsZero() || !p.InSpace.IsZero() {
 		t.Error("CO2 out of nothing")
 	}
-	if !p.Cautions.Has(carbonation.TrappedAir) {
+	if !p.Cautions.Has("trapped_air") {
 		t.Error("no caution of air")
 	}
 }
@@ -174,7 +174,7 @@ func TestVerdicts(t *testing.T) {
 		t.Error("caution of heat")
 	}
 	unrated := at(t, closed(t, carbonation.Vessel{Capacity: units.Millilitre.Of(345)}, filling(1)), 4)
-	if unrated.Verdict != carbonation.Unrated || !unrated.Cautions.Has(carbonation.NoRating) {
+	if unrated.Verdict != carbonation.Unrated || !unrated.Cautions.Has("no_rating") {
 		t.Errorf("without a rating: %v %v", unrated.Verdict, unrated.Cautions)
 	}
 	for _, p := range []carbonation.PackState{cold, hot, unrated} {
@@ -253,7 +253,7 @@ func TestWorstCase(t *testing.T) {
 	f.SugarLeft = gramsPerLitre(12)
 	c := closed(t, bottle(), f)
 	p, w := at(t, c, 25), ok[carbonation.PackState](t)(c.Worst(celsius(25)))
-	if p.Verdict != carbonation.WithinRating || !p.Cautions.Has(carbonation.SugarCanFerment) || !p.Cautions.Has(carbonation.WorstOverRating) {
+	if p.Verdict != carbonation.WithinRating || !p.Cautions.Has(carbonation.SugarCanFerment) || !p.Cautions.Has("worst_over_rating") {
 		t.Errorf("as it is: %v %v", p.Verdict, p.Cautions)
 	}
 	if w.Verdict != carbonation.OverRating {

@@ -22,7 +22,7 @@ func (s Solution) part(m float64) BlendPart {
 //
 //   - Source: masses add, contraction by the densities of [Solution.ByVolume].
 //   - Range: a strength between those of the two, a volume of 0 to 1e9 L, a blend that a
-//     formula covers (see [Ternary]); otherwise the error is a [*units.RangeError].
+//     formula covers (see [Solution.DensityUncertainty]); otherwise the error is a [*units.RangeError].
 //   - Uncertainty: that of the two strengths.
 func BlendToStrength(a, b Solution, strength units.StrengthByVolume, volume units.Volume) (ofA, ofB BlendPart, blend Solution, err error) {
 	const fn = "gravity.BlendToStrength"
@@ -65,7 +65,7 @@ func blendable(fn string, v float64, of ...Solution) error {
 //   - Source: masses of ethanol and extract add; the strength by volume by the densities
 //     of [Solution.ByVolume].
 //   - Range: targets that the three can make with no negative amount, a volume of 0 to
-//     1e9 L, a blend that a formula covers (see [Ternary]); otherwise the error is a
+//     1e9 L, a blend that a formula covers (see [Solution.DensityUncertainty]); otherwise the error is a
 //     [*units.RangeError], about the liquid whose share would be negative if it is that.
 //   - Uncertainty: that of the three liquids.
 func BlendToStrengthAndExtract(a, b, c Solution, strength units.StrengthByVolume, real units.Extract, volume units.Volume) (parts [3]BlendPart,

@@ -22,7 +22,7 @@ func (s Solution) DiluteTo(strength units.StrengthByVolume) (Solution, units.Mas
 //
 //   - Source: as [Solution.DiluteTo].
 //   - Range: from the strength at hand to that of the other less 0.01 % vol, and a
-//     mixture that a formula covers (see [Ternary]); otherwise the error is a
+//     mixture that a formula covers (see [Solution.DensityUncertainty]); otherwise the error is a
 //     [*units.RangeError].
 //   - Uncertainty: that of the two strengths.
 func (s Solution) FortifyTo(strength units.StrengthByVolume, with Solution) (Solution, units.Mass, error) {

@@ -16,7 +16,7 @@
 // sugar wash. Strength by volume is at 20 °C on both sides (OIML R 22).
 //
 // No type catches these: a refractometer's Brix beside ethanol is no apparent extract
-// ([FromOriginalAndBrix] takes it); 1.048 goes to [FromSG], not [FromPoints] or [FromBaume].
+// ([FromOriginalAndBrix] takes it); 1.048 goes to [FromSG], not [FromBaume].
 //
 // Water is after Bettin & Spieweck 1990, ethanol and water after OIML R 22, sucrose after ICUMSA
 // SPS-4, the three together by Tabarié's relation. Each function names its source, range and

@@ -82,9 +82,9 @@ func ExampleSolution_VolumeAt20() {
 }
 
 func ExampleSolution_DensityUncertainty() {
-	u, region := beer().Liquid().DensityUncertainty()
-	fmt.Println(u.Text(units.KilogramPerCubicMetre, 2), region)
-	// Output: 0.07 kg/m³ published
+	u, known := beer().Liquid().DensityUncertainty()
+	fmt.Println(u.Text(units.KilogramPerCubicMetre, 2), known)
+	// Output: 0.07 kg/m³ Tabarié (1830), tried by Hackbarth, J. Am. Soc. Brew. Chem. 69 (2011) 39 (read); up to 5 % extract and 18 % ethanol by mass
 }
 
 func ExampleSolution_SpecificGravity() {

@@ -99,11 +99,6 @@ func ExampleSugar_Fermentable() {
 	// Output: true false
 }
 
-func ExampleTernary_String() {
-	fmt.Println(gravity.Published, gravity.Extended)
-	// Output: published extended
-}
-
 func ExampleFromSG() {
 	g, err := gravity.FromSG(1.048)
 	fmt.Println(g.Extract().Text(units.DegreePlato, 2), err)
@@ -124,12 +119,6 @@ func ExampleFromDensity() {
 	g, err := gravity.FromDensity(units.GramPerMillilitre.Of(0.9923))
 	fmt.Println(g.Text(4), err)
 	// Output: 0.9941 <nil>
-}
-
-func ExampleFromPoints() {
-	g, err := gravity.FromPoints(-8)
-	fmt.Println(g, err)
-	// Output: 0.992 <nil>
 }
 
 func ExampleParseGravity() {

@@ -15,7 +15,7 @@ import (
 //
 // The extract is that of the sugar the [Yield] is for. Its residue (glycerol,
 // acids) counts in the real extract. A state whose liquid no formula covers (see
-// [Ternary]) is none: the error is a [*units.RangeError].
+// [Solution.DensityUncertainty]) is none: the error is a [*units.RangeError].
 type Fermentation struct {
 	wort, liquid Solution // 100 kg of wort, and what it became
 	yield        Yield

@@ -104,7 +104,6 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "SucroseExtract", two(gravity.SucroseExtract(kgm3(a), celsius(b)))...)
 	finite(t, "SugarDensity", two(gravity.SugarDensity(sugar, plato(a), celsius(b)))...)
 	finite(t, "FromSG", two(gravity.FromSG(a))...)
-	finite(t, "FromPoints", two(gravity.FromPoints(a))...)
 	finite(t, "FromExtract", two(gravity.FromExtract(plato(a)))...)
 	finite(t, "FromDensity", two(gravity.FromDensity(kgm3(a)))...)
 	finite(t, "FromBaume", two(gravity.FromBaume(a))...)
@@ -169,9 +168,9 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	if x, err := s.AddExtract(sugar, kg(d)); err == nil {
 		s = x
 	}
-	u, region := s.DensityUncertainty()
+	u, _ := s.DensityUncertainty()
 	finite(t, "SpecificGravity", two(s.SpecificGravity(ref, air))...)
-	finite(t, "figures", u, int(region), s.Water(), s.Extract(), s.ExtractOf(sugar), s.Fermentable(), s.Ethanol(), s.Mass(), s.RealExtract(), s.ByMass(), s.ByVolume(), s.Gravity(), label.EnergyEU(s), label.NutritionOf(s), s.Concentration(sugar), s.WashYield())
+	finite(t, "figures", u, s.Water(), s.Extract(), s.ExtractOf(sugar), s.Fermentable(), s.Ethanol(), s.Mass(), s.RealExtract(), s.ByMass(), s.ByVolume(), s.Gravity(), label.EnergyEU(s), label.NutritionOf(s), s.Concentration(sugar), s.WashYield())
 	finite(t, "Density", two(s.Density(celsius(d)))...)
 	finite(t, "Volume", two(s.Volume(celsius(d)))...)
 	finite(t, "Reading", two(h.Reading(s, celsius(d)))...)

@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -61,16 +63,6 @@ func FromDensity(d units.Density) (Gravity, error) {
 	return one(clamp(rho/syrup20[0], lowestGravity, highestGravity)), nil
 }
 
-// FromPoints returns the gravity of excess points: 48 is 1.048.
-//
-//   - Range: −210 to 414.7; beyond it the error is a [*units.RangeError].
-func FromPoints(points float64) (Gravity, error) {
-	if err := limit.Check("gravity.FromPoints", "points", points, "", 1000*(lowestGravity-1), 1000*(highestGravity-1), sourceScale); err != nil {
-		return Gravity{}, err
-	}
-	return one(clamp(1+points/1000, lowestGravity, highestGravity)), nil
-}
-
 // SG returns the specific gravity 20/20 °C in vacuum: 1.048.
 func (g Gravity) SG() float64 { return 1 + g.excess }
 
@@ -96,12 +88,4 @@ func (g Gravity) Extract() units.Extract {
 func (g Gravity) Density() units.Density { return kgPerM3((1 + g.excess) * syrup20[0]) }
 
 // Compare returns -1, 0 or +1 as g is less than, equal to or more than o.
-func (g Gravity) Compare(o Gravity) int {
-	switch {
-	case g.excess < o.excess:
-		return -1
-	case g.excess > o.excess:
-		return 1
-	}
-	return 0
-}
+func (g Gravity) Compare(o Gravity) int { return cmp.Compare(g.excess, o.excess) }

@@ -51,7 +51,7 @@ func ParseGravity(text string) (Gravity, error) {
 		g, err := FromSG(x)
 		return g, limit.Named("gravity.ParseGravity", err)
 	case "points", "point", "pts":
-		g, err := FromPoints(x)
+		g, err := FromSG(1 + x/1000)
 		return g, limit.Named("gravity.ParseGravity", err)
 	}
 	e, err := units.DegreePlato.Find(unit)

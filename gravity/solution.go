@@ -11,7 +11,7 @@ import (
 //
 // Every operation returns a new Solution and keeps the masses. Volumes do not add.
 // A Solution that exists has a density: one that no formula covers is not made,
-// see [Ternary].
+// see [Solution.DensityUncertainty].
 //
 // The extract is kept by kind, since the sugars differ in density; [NewSolution]
 // counts it as sucrose, [Solution.AddExtract] takes any kind.
@@ -23,7 +23,7 @@ type Solution struct {
 // NewSolution returns a liquid of these masses; the extract counts as sucrose.
 //
 //   - Range: no mass is negative; extract up to 80 % of water and extract together;
-//     with ethanol as [Ternary] says. Otherwise the error is a [*units.RangeError].
+//     with ethanol as [Solution.DensityUncertainty] says. Otherwise the error is a [*units.RangeError].
 func NewSolution(water, extract, ethanol units.Mass) (Solution, error) {
 	s := Solution{water: water.In(units.Kilogram), ethanol: ethanol.In(units.Kilogram)}
 	s.extract[AsSucrose] = extract.In(units.Kilogram)
@@ -59,7 +59,7 @@ func (s Solution) checked(fn string) (Solution, error) {
 			}
 		}
 	}
-	if e, x := s.ethanol/total, sum/total; region(e, x) == Outside {
+	if e, x := s.ethanol/total, sum/total; region(e, x) == outside {
 		most := min(mostProduct/e, mostSolute-e)
 		if err := limit.Check(fn, "extract with this much ethanol", 100*x, "% mass", 0, 100*max(most, trace),
 			"no relation known for more; Hackbarth 2009"); err != nil {

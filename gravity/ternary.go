@@ -3,8 +3,8 @@ package gravity
 import (
 	"math"
 
-	"example.org/zymase/internal/choice"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 )
 
 // Water, extract and ethanol together: Tabarié's relation. Each solute is brought
@@ -17,41 +17,21 @@ import (
 //     the volume of the beer".
 //   - Range: within the 95 % band of 153 measured solutions below 5 % sucrose and
 //     18 % ethanol by mass (Hackbarth, J. Am. Soc. Brew. Chem. 69 (2011) 39); there
-//     the standard error is below 0.06 kg/m³ (ibid. 67 (2009) 146). See [Ternary].
+//     the standard error is below 0.06 kg/m³ (ibid. 67 (2009) 146).
 
-// Ternary is what is known about the density of a liquid with both ethanol
-// and extract.
-type Ternary int
-
+// What is known about the density of a liquid with both ethanol and extract.
 const (
-	// Binary: no extract or no ethanol, so that the formula of two holds.
-	Binary Ternary = iota
-	// Published: up to 5 % extract and 18 % ethanol by mass, where Tabarié's
-	// relation was found to hold (Hackbarth 2011).
-	Published
-	// Extended: up to 65 % of solutes (the range of Hackbarth 2009) with the product
-	// of ethanol and extract, in mass fractions, up to 0.06. No measured values are
-	// at hand here. Other ways to combine the two binary formulas differ from
-	// Tabarié's by up to 0.5 kg/m³ at 18 % ethanol, 5 kg/m³ at the far corner;
-	// [Solution.DensityUncertainty] counts that.
-	Extended
-	// Outside: no relation known; such a solution is not made.
-	Outside
+	binary    = iota // no extract or no ethanol, so that the formula of two holds
+	published        // where Tabarié's relation was found to hold
+	extended         // no measured values are at hand; rival ways to combine the formulas differ by 0.5 kg/m³ at 18 % ethanol, 5 kg/m³ at the far corner
+	outside          // no relation known; such a solution is not made
 )
 
-var ternaries = choice.Of[Ternary]("region of mixtures", "binary", "published", "extended", "outside")
-
-// String returns the name: "published".
-func (r Ternary) String() string { return ternaries.Text(r) }
-
-// MarshalText is [Ternary.String]; an unknown region of mixtures is a [*units.NameError].
-func (r Ternary) MarshalText() ([]byte, error) {
-	return ternaries.Marshal("gravity.Ternary.MarshalText", r)
-}
-
-// UnmarshalText reads what [Ternary.MarshalText] writes; other text is a [*units.NameError].
-func (r *Ternary) UnmarshalText(text []byte) error {
-	return ternaries.Unmarshal("gravity.Ternary.UnmarshalText", text, r)
+var mixtures = [...]evidence.Evidence{
+	binary: {Source: "OIML R 22 (1975) and ICUMSA SPS-4 (1994)", Grade: evidence.Read, Note: "water with ethanol or extract alone"},
+	published: {Source: "Tabarié (1830), tried by Hackbarth, J. Am. Soc. Brew. Chem. 69 (2011) 39", Grade: evidence.Read,
+		Note: "up to 5 % extract and 18 % ethanol by mass"},
+	extended: {Source: "Tabarié (1830)", Grade: evidence.Computed, Note: "beyond the mixtures that were measured, up to 65 % of solutes"},
 }
 
 const (
@@ -65,16 +45,16 @@ const (
 )
 
 // region places mass fractions of ethanol and extract.
-func region(e, x float64) Ternary {
+func region(e, x float64) int {
 	switch {
 	case e == 0 || x == 0:
-		return Binary
+		return binary
 	case x <= tabarieExtract && e <= tabarieEthanol:
-		return Published
+		return published
 	case min(e, x) <= trace, e+x <= mostSolute && e*x <= mostProduct:
-		return Extended
+		return extended
 	}
-	return Outside
+	return outside
 }
 
 // blend solves Tabarié's relation for the density of a liquid with mass fractions
@@ -124,21 +104,23 @@ func sameWater(m *mixture, s *syrup, w, e, x float64) float64 {
 }
 
 // DensityUncertainty returns the standard uncertainty of the density at 20 °C that
-// comes from the formulas, and how well the mixture is known.
+// comes from the formulas, and where they are known to hold: for water with ethanol or
+// extract alone, in the mixtures that were measured (up to 5 % extract and 18 % ethanol by
+// mass), or beyond them (up to 65 % of solutes, the product of their fractions up to 0.06).
 //
 //   - Source: 0.03 kg/m³ for the formulas of two (a third of the spread between the
 //     published tables); for three, 0.06 kg/m³ (standard error in Hackbarth 2009) and
 //     the distance between Tabarié's relation and the sum of volumes in the same
 //     water, added in squares.
 //   - Range: every solution.
-func (s Solution) DensityUncertainty() (units.Density, Ternary) {
+func (s Solution) DensityUncertainty() (units.Density, evidence.Evidence) {
 	e, x := s.fractions()
 	r := region(e, x)
 	u := 0.03
-	if r != Binary {
+	if r != binary {
 		y := s.syrupAt20()
 		d := blend(&mixture20, &y, e, x) - sameWater(&mixture20, &y, s.water/s.total(), e, x)
 		u = math.Sqrt(u*u + 0.06*0.06 + d*d)
 	}
-	return kgPerM3(u), r
+	return kgPerM3(u), mixtures[r]
 }

@@ -69,7 +69,6 @@ func TestValuesTravel(t *testing.T) {
 		travels(t, k)
 	}
 	travels(t, []gravity.Air{gravity.InVacuum, gravity.InAir})
-	travels(t, []gravity.Ternary{gravity.Binary, gravity.Published, gravity.Extended, gravity.Outside})
 }
 
 // What is nothing, or cannot be, is neither written nor read.
@@ -80,7 +79,7 @@ func TestWhatDoesNotTravel(t *testing.T) {
 			t.Errorf("%T: %v", v, err)
 		}
 	}
-	for _, v := range []any{gravity.Sugar(6), gravity.Reference(7), gravity.Air(2), gravity.Ternary(4), gravity.Hydrometer{Reference: 17}} {
+	for _, v := range []any{gravity.Sugar(6), gravity.Reference(7), gravity.Air(2), gravity.Hydrometer{Reference: 17}} {
 		_, err := json.Marshal(v)
 		if _, ok := errors.AsType[*units.NameError](err); !ok {
 			t.Errorf("%T: %v", v, err)

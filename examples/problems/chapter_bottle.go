@@ -29,8 +29,8 @@ func alreadyDissolved() Problem {
 		Work: func(w *Working) {
 			_, drink := sparkler()
 			hall := must(units.AtAltitude(units.Metre.Of(640)))
-			c := must(carbonation.ResidualContent(drink, hall.Pressure(), units.Celsius.Of(21)))
-			wrong := must(carbonation.ResidualContent(drink, hall.Pressure(), units.Celsius.Of(4)))
+			c := must(drink.ResidualContent(hall.Pressure(), units.Celsius.Of(21)))
+			wrong := must(drink.ResidualContent(hall.Pressure(), units.Celsius.Of(4)))
 			w.Step("The warmest temperature since gas last came off counts: %s.", c.Text(units.GramCO2PerLitre, 3))
 			w.Step("Taken at 4 °C it would be %s, and the bottles would come out flat.", wrong.Text(units.GramCO2PerLitre, 2))
 			w.Answer("dissolved", c.In(units.GramCO2PerLitre), 2, "g/L", 1.436, 0.015)
@@ -140,7 +140,7 @@ func underAValve() Problem {
 		Work: func(w *Working) {
 			_, drink := sparkler()
 			f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: units.BarGauge.Of(2)}
-			s := must(carbonation.Spund(drink, units.GramCO2PerLitre.Of(4), f, gravity.SugarWashYield(gravity.AsSucrose), units.Celsius.Of(18), units.Atmosphere{}))
+			s := must(drink.Spund(units.GramCO2PerLitre.Of(4), f, gravity.SugarWashYield(gravity.AsSucrose), units.Celsius.Of(18), units.Atmosphere{}))
 			w.Step("The valve has to hold %s; that takes %s of CO2 for drink and room, at %.4f g from a gram of sugar.", s.Pressure.Text(units.Bar, 3),
 				s.CO2.Text(units.Gram, 1), gravity.SugarWashYield(gravity.AsSucrose).CO2().In(units.Fraction))
 			w.Step("With the rating of 2 bar: %s.", s.Verdict)

@@ -167,9 +167,9 @@ func blendOfGases() Problem {
 			_, drink := sparkler()
 			c := units.GramCO2PerLitre.Of(5.7)
 			pure := must(drink.Pressure(c, units.Celsius.Of(4)))
-			blend := must(carbonation.MixedGasPressure(drink, c, units.Percent.Of(60), units.Celsius.Of(4)))
+			blend := must(drink.MixedGasPressure(c, units.Percent.Of(60), units.Celsius.Of(4)))
 			w.Step("Pure CO2 %s, the blend %s.", pure.Text(units.Kilopascal, 1), blend.Text(units.Kilopascal, 1))
-			share := must(carbonation.BlendFor(drink, c, blend, units.Celsius.Of(4)))
+			share := must(drink.BlendFor(c, blend, units.Celsius.Of(4)))
 			w.Step("The other way round, that pressure asks for %s of CO2.", share.Text(units.Percent, 1))
 			w.Answer("blend", blend.In(units.Kilopascal), 0, "kPa", 350.2, 2.5)
 		},

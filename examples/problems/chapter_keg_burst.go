@@ -24,7 +24,7 @@ func burstOfPressure() Problem {
 			"For 5.0 g/L: 5.0/2.8227/0.9887/0.9989 = 1.7936 atm = 181.74 kPa, with the vapour less 101.33: 81.3 kPa gauge."},
 		Work: func(w *Working) {
 			rate := must(carbonation.NewCarbonationRate(0.0125))
-			b := must(carbonation.PlanBurst(still(), units.GramCO2PerLitre.Of(1.6), units.GramCO2PerLitre.Of(5), units.PSIGauge.Of(30),
+			b := must(still().PlanBurst(units.GramCO2PerLitre.Of(1.6), units.GramCO2PerLitre.Of(5), units.PSIGauge.Of(30),
 				units.GaugePressure{}, rate, units.Celsius.Of(5), units.Atmosphere{}))
 			w.Step("An hour late it has %s; forgotten, %s.", b.HourLate.Text(units.GramCO2PerLitre, 2), b.Forgotten.Text(units.GramCO2PerLitre, 2))
 			w.Step("At the target's own pressure it would near 5.0 g/L for weeks and never be there.")

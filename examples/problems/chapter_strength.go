@@ -118,7 +118,7 @@ func beerWithExtract() Problem {
 			w.Step("Gravity %s, so the hydrometer shows %s though %s of extract are there.", beer.Gravity().Text(4),
 				beer.Gravity().Extract().Text(units.DegreePlato, 2), beer.RealExtract().Text(units.DegreePlato, 2))
 			u, known := beer.DensityUncertainty()
-			w.Step("How well it is known: %s, standard uncertainty %s.", known, u.Text(units.KilogramPerCubicMetre, 2))
+			w.Step("Standard uncertainty %s, by %s.", u.Text(units.KilogramPerCubicMetre, 2), known)
 			w.Answer("gravity", beer.Gravity().SG(), 4, "", 1.0148, 0.0002)
 			w.Answer("strength", beer.ByVolume().In(units.PercentVolume), 2, "% vol", 5.416, 0.005)
 		},

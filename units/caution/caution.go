@@ -80,7 +80,8 @@ func (c Caution) check() error {
 // no caution. JSON holds an array of texts.
 type List []Caution
 
-// Has reports whether a caution with the code of c is in the list.
+// Has reports whether a caution with the code of c is in the list; the code alone will do,
+// Has("over_rating").
 func (l List) Has(c Caution) bool {
 	return slices.ContainsFunc(l, func(have Caution) bool { return have.Code() == c.Code() })
 }

@@ -42,7 +42,7 @@ func carbonationFerment() []*Function {
 				func(t units.Temperature, c units.CarbonDioxideContent, f carbonation.Fermenter, y gravity.Yield, l carbonation.Liquid, air units.Atmosphere,
 					rating units.GaugePressure) (spunding, error) {
 					f.Rating = rating
-					return carbonation.Spund(l, c, f, y, t, air)
+					return l.Spund(c, f, y, t, air)
 				}),
 			from(func(s spunding) units.GaugePressure { return s.Valve }, "gauge_pressure", units.KilopascalGauge,
 				"setting of the valve; the fermenter must be rated for it"),

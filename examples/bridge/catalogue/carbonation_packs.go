@@ -63,7 +63,7 @@ func primeWith(
 	wanted units.CarbonDioxideContent, v units.Volume, warmest units.Temperature, left units.MassConcentration, primer material.Material,
 	l carbonation.Liquid, air units.Atmosphere,
 ) (primed, error) {
-	have, err := carbonation.ResidualContent(l, air.Pressure(), warmest)
+	have, err := l.ResidualContent(air.Pressure(), warmest)
 	if err != nil {
 		return primed{}, err
 	}

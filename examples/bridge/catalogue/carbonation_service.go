@@ -114,7 +114,7 @@ func pouring() []*Function {
 				takes("co2", units.Percent, "CO2 in the blend by volume", 5, 100, 70),
 				takesLiquid(), takesPlace(),
 				func(t units.Temperature, c units.CarbonDioxideContent, co2 units.Share, l carbonation.Liquid, air units.Atmosphere) (reading, error) {
-					p, err := carbonation.MixedGasPressure(l, c, co2, t)
+					p, err := l.MixedGasPressure(c, co2, t)
 					return reading{p, air}, err
 				}),
 			settings()...), carbonation.Asphyxiation, carbonation.Cylinder),

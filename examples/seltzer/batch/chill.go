@@ -4,7 +4,8 @@ import (
 	"example.org/zymase/carbonation"
 )
 
-// chill cools a drink, open or in its pack, no colder than where ice begins.
+// chill cools a drink, open or in its pack, to −2 °C or where ice begins, if that is colder: no formula of a pack goes
+// further, and a drink that is left alone cools so far below its ice (common practice, no source; [State.Pack] cautions).
 //
 //   - Source: [carbonation.FreezingPoint].
 func (j *job) chill(st *Step) error {
@@ -16,5 +17,5 @@ func (j *job) chill(st *Step) error {
 	if err != nil {
 		return err
 	}
-	return j.temper(st, ice.In(celsius), j.s.t.In(celsius), "from where ice begins to as warm as it is")
+	return j.temper(st, min(-2, ice.In(celsius)), j.s.t.In(celsius), "from where ice begins to as warm as it is")
 }

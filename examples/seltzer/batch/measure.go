@@ -73,7 +73,7 @@ func (m *Meter) PH(s *State) (float64, error) {
 // Equilibrium returns the water of the liquid with all its species at rest, closed: with the
 // CO2 that it holds.
 //
-//   - Source, range, errors, uncertainty: [water.Profile.Closed]; above 90 °C at 90 °C.
+//   - Source, range, errors, uncertainty: [water.Profile.Closed]; above 90 °C and below 0 °C as [State.Profile] has it.
 func (s State) Equilibrium() (water.Equilibrium, error) { return new(Meter).Equilibrium(&s) }
 
 func (s *State) equilibrium(like *water.Series) (water.Equilibrium, error) {

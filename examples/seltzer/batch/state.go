@@ -119,7 +119,7 @@ func (s State) Solution() (gravity.Solution, error) {
 // Profile returns the water of the liquid as package water sees it, its pH unknown: ions and
 // alkalinity by the litre of water.
 //
-//   - Range: a liquid with water in it, up to 90 °C where it is hotter, and that of
+//   - Range: a liquid with water in it, at 90 °C where it is hotter and at 0 °C where it is colder, and that of
 //     [water.NewProfile]; otherwise the error is a [*units.RangeError].
 func (s State) Profile() (water.Profile, error) {
 	l := s.litresOfWater()
@@ -136,8 +136,11 @@ func (s State) Profile() (water.Profile, error) {
 	}
 	alk := -1000 * s.amount[Proton] / l * caCO3PerEquivalent
 	t := s.t
-	if t.Compare(hottest) > 0 {
+	switch {
+	case t.Compare(hottest) > 0:
 		t = hottest
+	case t.Compare(coldest) < 0:
+		t = coldest
 	}
 	p, err := water.NewProfile(t, units.MilligramPerLitreCaCO3.Of(checked.Number(alk)), held...)
 	if err != nil || s.amount[Ethanol] == 0 {
@@ -156,7 +159,7 @@ func (s State) Profile() (water.Profile, error) {
 // mostWithAcids is the end of [water.Profile.WithEthanol]; above it counts as at it, as in nutrient/ferment.
 var mostWithAcids = units.PercentVolume.Of(16)
 
-// hottest is the end of the constants of package water.
-var hottest = units.Celsius.Of(90)
+// hottest and coldest are the ends of the constants of package water.
+var hottest, coldest = units.Celsius.Of(90), units.Celsius.Of(0)
 
 func grams(x float64) units.Mass { return units.Gram.Of(checked.Number(x)) }

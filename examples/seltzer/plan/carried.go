@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
-	"example.org/zymase/gravity"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -13,7 +12,6 @@ import (
 // where each thing goes. No figure of it is searched for.
 type carried struct {
 	state    forward.State
-	before   forward.State // the base of a pack, before anything joins it
 	unknowns forward.Unknowns
 	like     *water.Series // once there is a step; shared with the forks of this
 
@@ -109,12 +107,6 @@ type pouring struct {
 	packs []poured
 }
 
-type poured struct {
-	carried
-	steps []forward.Step // that mixed it
-	added float64        // kg
-}
-
 // pour carries the base drink into its packs; the last of them takes what there is. The drink of a pack is what is in it
 // then, and once its primer is fermented.
 func (m *maker) pour() error {
@@ -137,8 +129,7 @@ func (m *maker) pourOf(c *carried) error {
 	out := &pouring{carried: *c, packs: make([]poured, len(m.batch.packed))}
 	left := whole.In(units.Litre)
 	for i := range m.batch.packed {
-		k := &m.batch.packed[i]
-		fork, part := &out.packs[i], min(left, k.base)
+		fork, part := &out.packs[i], min(left, m.batch.packed[i].base)
 		fork.carried = *c
 		if i == len(m.batch.packed)-1 {
 			part = left
@@ -148,43 +139,12 @@ func (m *maker) pourOf(c *carried) error {
 			return err
 		}
 		fork.before = fork.state
-		if fork.steps, err = m.mixed(i, 1); err != nil {
+		if err := m.fill(i, fork); err != nil {
 			return err
-		}
-		for _, st := range fork.steps {
-			more, err := fork.do(st)
-			if err != nil {
-				return err
-			}
-			fork.added += kg(more.In.Mass())
-		}
-		if part > 0 {
-			if k.drink, err = fork.closed(m.recipe.packs[i].primes(), m.air.Pressure()); err != nil {
-				return err
-			}
 		}
 	}
 	m.poured = out
 	return nil
-}
-
-// closed is the drink of a pack; its primer ferments in it, whatever the head-space.
-func (c poured) closed(primed bool, place units.AbsolutePressure) (gravity.Solution, error) {
-	if primed {
-		v, err := c.state.Volume(c.state.Temperature())
-		if err != nil {
-			return gravity.Solution{}, err
-		}
-		for _, st := range []forward.Step{
-			{Kind: forward.Fill, Volume: v, Capacity: v.Plus(v)}, {Kind: forward.Close, Share: units.Percent.Of(100), Pressure: place},
-			{Kind: forward.Ferment, Share: units.Percent.Of(100)},
-		} {
-			if _, err := c.do(st); err != nil {
-				return gravity.Solution{}, err
-			}
-		}
-	}
-	return c.state.Solution()
 }
 
 // listed is where each thing went, of the batch in its packs.
@@ -197,7 +157,7 @@ func (m *maker) listed() (*carried, error) {
 	for i := range m.poured.packs {
 		fork := &m.poured.packs[i]
 		added += fork.added
-		if err := m.sourness(i, &fork.carried, fork.steps); err != nil {
+		if err := m.sourness(i, fork); err != nil {
 			return nil, err
 		}
 		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), fork.state.Mass()})

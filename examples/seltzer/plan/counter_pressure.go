@@ -2,7 +2,6 @@ package plan
 
 import (
 	"fmt"
-	"math"
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
@@ -59,59 +58,22 @@ func (p *packRecipe) setFilled(f func(string) string) error {
 	return nil
 }
 
-// fillings finds the content that the drink is filled with, so that it is served with its own once the
-// head-space has taken its part. Nothing of it ferments, so that the strength does not follow.
-func (r *recipe) fillings(b batch) error {
-	for i := range r.packs {
-		p, k := &r.packs[i], b.packed[i]
-		if !p.counterPressure() {
-			continue
-		}
-		p.filling = p.target
-		for range mostFillings {
-			closed, err := r.close(*p, k, p.target, false)
-			if err != nil {
-				return &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: reason(err), Err: err}
-			}
-			served, err := closed.At(p.Temperature)
-			if err != nil {
-				return err
-			}
-			if served.AtLeast {
-				return &RequestError{Field: p.field + ".head_space", Value: p.HeadSpace.Text(units.Percent, 1), is: quantity(*p.HeadSpace), Allowed: "more: at " + p.Temperature.Text(units.Celsius, 0) + " the drink fills the " + p.Kind}
-			}
-			missing := p.target.In(units.GramCO2PerLitre) - served.Content.In(units.GramCO2PerLitre)
-			p.filling = units.GramCO2PerLitre.Of(checked.Number(p.filling.In(units.GramCO2PerLitre) + missing))
-			if math.Abs(missing) < 1e-9 {
-				break
-			}
-		}
-	}
-	return nil
-}
-
-const mostFillings = 20
-
 // counterFilling is how to fill, and what it asks for.
-func (m *maker) counterFilling(r packRecipe, k packed) (*FillingPlan, error) {
-	l, err := carbonation.NewLiquid(k.drink)
+func (m *maker) counterFilling(r packRecipe, f *poured) (*FillingPlan, error) {
+	c, err := f.meter.Content(&f.ready)
 	if err != nil {
 		return nil, err
 	}
-	total, err := l.Pressure(r.filling, r.filledAt())
-	if err != nil {
-		return nil, &RequestError{Field: r.field + ".filled_at", Value: r.filledAt().Text(units.Celsius, 1), Allowed: reason(err), Err: err}
-	}
-	f := &FillingPlan{Temperature: r.filledAt(), Content: r.filling, Gauge: m.air.Gauge(total)}
-	if f.Gauge.In(units.KilopascalGauge) < 0 {
+	p := &FillingPlan{Temperature: r.filledAt(), Content: c, Gauge: m.air.Gauge(f.ready.Above().Pressure)}
+	if p.Gauge.In(units.KilopascalGauge) < 0 {
 		return nil, &RequestError{Field: r.field + ".filled_at", Value: r.filledAt().Text(units.Celsius, 1),
-			Allowed: fmt.Sprintf("warmer: the drink holds its content there at %s, below the air", f.Gauge.Text(units.BarGauge, 2))}
+			Allowed: fmt.Sprintf("warmer: the drink holds its content there at %s, below the air", p.Gauge.Text(units.BarGauge, 2))}
 	}
 	m.caution("Filling under counter-pressure loses gas that no figure foresees: chill bottles and drink, purge each with CO2, close it on its foam, and measure the first one. Air that stays in stales the drink and adds its own pressure.")
 	m.caution(carbonation.PressureVessel.Text())
 	m.caution(carbonation.Cylinder.Text())
 	m.caution(carbonation.Asphyxiation.Text())
-	return f, nil
+	return p, nil
 }
 
 // stretches cautions of bottles that grow and let gas out.

@@ -57,7 +57,7 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 		if r.Kind == keg {
 			c, err = m.kegCurve(k, m.plan.Packs[i])
 		} else {
-			c, err = m.bottleCurve(r, k, m.plan.Packs[i])
+			c, err = m.bottleCurve(m.poured.packs[i], m.plan.Packs[i])
 		}
 		if err != nil {
 			return Plan{}, nil, err
@@ -144,7 +144,7 @@ func (m *maker) kegCurve(k packed, p PackPlan) (Curve, error) {
 }
 
 // bottleCurve is the pressure over the temperature, with the rating.
-func (m *maker) bottleCurve(r packRecipe, k packed, p PackPlan) (Curve, error) {
+func (m *maker) bottleCurve(f poured, p PackPlan) (Curve, error) {
 	rating := p.Rating.In(units.BarGauge)
 	c := Curve{
 		Title: "Pressure of the bottles", X: Axis{"temperature", "°C"}, Y: Axis{"gauge pressure", "bar"},
@@ -152,14 +152,14 @@ func (m *maker) bottleCurve(r packRecipe, k packed, p PackPlan) (Curve, error) {
 		AtName: "stored", AtWarmth: &p.Bottle.Store,
 		Limit: &rating, LimitName: "rating given",
 	}
-	closed, err := m.close(r, k, p.Bottle.Dissolved, false)
-	if err != nil {
-		return c, err
-	}
+	f.state = f.stored
 	least, most := 0.0, max(40, p.Bottle.Store.In(units.Celsius)+5)
 	for i := range curveSteps + 1 {
 		t := least + (most-least)*float64(i)/curveSteps
-		state, err := closed.At(units.Celsius.Of(checked.Number(t)))
+		if _, err := f.do(m.temper(f.state.Temperature(), units.Celsius.Of(checked.Number(t)))); err != nil {
+			return c, err
+		}
+		state, err := f.meter.Pack(&f.state, p.Rating)
 		if err != nil {
 			return c, err
 		}

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"slices"
+
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -196,76 +198,41 @@ func (m *maker) baseToDraw() (*walks, error) {
 
 // packFigures adds the fork of one kind of pack, mixed for the whole base, and its figures.
 func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit string, f func(*forward.Unknowns) (float64, error))) error {
-	r, plan := m.recipe.packs[i], m.plan.Packs[i]
+	r := m.recipe.packs[i]
 	whole := m.batch.base.VolumeAt20().In(units.Litre) - m.lost()
-	if m.batch.packed[i].base == 0 {
-		return nil
-	}
 	steps, err := m.mixed(i, whole/m.batch.packed[i].base)
 	if err != nil {
 		return err
 	}
-	fork := &walk{from: base, steps: steps}
-	a.walks = append(a.walks, fork)
-	temper := func(t units.Temperature, from units.Temperature) forward.Step {
-		if t.Compare(from) > 0 {
-			return forward.Step{Kind: forward.Warm, Temperature: t, Pressure: m.air.Pressure()}
-		}
-		return forward.Step{Kind: forward.Chill, Temperature: t}
-	}
-	s, name := m.req.Fermenter.Warmest, r.Kind+"s"
-	if len(m.recipe.packs) > 2 {
-		name = "packs " + trim(float64(i+1))
-	}
-	last := fork.end
-	strength := func(*forward.Unknowns) (float64, error) {
-		c, err := last().Strength()
-		return c.In(units.PercentVolume), err
-	}
-	var meters [2]forward.Meter // as served, as stored
-	content := func(*forward.Unknowns) (float64, error) {
-		c, err := meters[0].Content(last())
-		return c.In(units.GramCO2PerLitre), err
-	}
-	if r.Content.none {
-		fork.steps = append(fork.steps, forward.Step{Kind: forward.Degas, Share: units.Percent.Of(100)})
-	}
-	if r.Kind == keg {
-		if !r.Content.still {
-			fork.steps = append(fork.steps, temper(r.Temperature, s), forward.Step{Kind: forward.Carbonate, Gauge: plan.Gauge, Pressure: m.air.Pressure()})
-		}
-		if len(fork.steps) == 0 {
-			fork.steps = append(fork.steps, forward.Step{Kind: forward.Dilute})
-		}
-		read("strength of the "+name, "% vol", strength)
-		read("content of the "+name, "g/L", content)
-		return nil
-	}
-	filled, air := at20, units.Percent.Of(100)
-	if s.Compare(filled) < 0 { // no warmer than it has been, or gas would go
-		filled = s
-	}
-	if f := plan.Bottle.Filling; f != nil {
-		filled, air = f.Temperature, units.Share{}
-		fork.steps = append(fork.steps, temper(filled, s), forward.Step{Kind: forward.Carbonate, Gauge: f.Gauge, Pressure: m.air.Pressure()})
-	} else {
-		fork.steps = append(fork.steps, temper(filled, s))
-	}
-	size, err := m.sizeAt(i, filled)
+	f := &m.poured.packs[i]
+	p, err := m.passage(i, &f.state, f.set)
 	if err != nil {
 		return err
 	}
-	fork.steps = append(fork.steps,
-		forward.Step{Kind: forward.Fill, Volume: size, Capacity: litres(r.Size.In(units.Litre) / (1 - r.HeadSpace.In(units.Fraction))), Stretch: part(r.Stretch)},
-		forward.Step{Kind: forward.Close, Share: air, Pressure: m.air.Pressure()})
-	if r.primes() {
-		fork.steps = append(fork.steps, forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100)})
+	fork := &walk{from: base, steps: slices.Concat(steps, p.ready, p.served)}
+	a.walks = append(a.walks, fork)
+	name := r.Kind + "s"
+	if len(m.recipe.packs) > 2 {
+		name = "packs " + trim(float64(i+1))
 	}
-	fork.steps = append(fork.steps, temper(r.Temperature, filled))
-	stored := &walk{from: fork, steps: []forward.Step{temper(*r.Store, r.Temperature)}}
+	read("strength of the "+name, "% vol", func(*forward.Unknowns) (float64, error) {
+		c, err := fork.end().Strength()
+		return c.In(units.PercentVolume), err
+	})
+	when := ""
+	if r.Kind != keg {
+		when = " when served"
+	}
+	var meters [2]forward.Meter // as served, as stored
+	read("content of the "+name+when, "g/L", func(*forward.Unknowns) (float64, error) {
+		c, err := meters[0].Content(fork.end())
+		return c.In(units.GramCO2PerLitre), err
+	})
+	if r.Kind == keg {
+		return nil
+	}
+	stored := &walk{from: fork, steps: p.stored}
 	a.walks = append(a.walks, stored)
-	read("strength of the "+name, "% vol", strength)
-	read("content of the "+name+" when served", "g/L", content)
 	read("pressure of the "+name+", stored", "bar gauge", func(u *forward.Unknowns) (float64, error) {
 		p, err := meters[1].Pack(stored.end(), r.Rating)
 		if p.AtLeast { // 20 bar absolute

@@ -29,9 +29,6 @@ const tooMuch = 0.005
 // bottled refuses bottles that have more gas than they shall without any primer: from the
 // ferment, or from the sugar of the flavouring; and those that it takes over their rating.
 func (r *recipe) bottled(b batch) error {
-	if err := r.fillings(b); err != nil {
-		return err
-	}
 	for i, p := range r.packs {
 		if p.Kind == keg {
 			continue

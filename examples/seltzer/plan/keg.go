@@ -16,17 +16,17 @@ import (
 const leastPartFull = 0.05
 
 // keg is set to its content, and rated: on its gas, and closed as warm as it may get.
-func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePressure) error {
+func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured) (err error) {
 	if left := p.Remainder.In(units.Litre) / r.Size.In(units.Litre); left > leastPartFull || p.Count == 0 {
-		room := r.Size.Minus(p.Remainder)
-		over := total
-		if least := m.air.Pressure(); over.Compare(least) < 0 { // purged, without pressure
-			over = least
+		over := m.air.Pressure()
+		if f.set.In(units.KilopascalGauge) > 0 { // else purged, without pressure
+			over = f.ready.Above().Pressure
 		}
-		d, err := carbonation.GasDensity(over, r.Temperature)
+		d, err := carbonation.GasDensity(over, f.ready.Temperature())
 		if err != nil {
 			return err
 		}
+		room := r.Size.Minus(p.Remainder)
 		p.PartFull = &PartFullPlan{
 			Drink: p.Remainder, Room: room,
 			CO2: units.Gram.Of(checked.Number(d.In(units.KilogramPerCubicMetre) * room.In(units.Litre))),
@@ -37,7 +37,6 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, total units.AbsolutePre
 	if r.Store != nil {
 		warm = moment{"stored", *r.Store}
 	}
-	var err error
 	if p.Highest, err = m.highestKeg(r, k, p.Gauge, []moment{{"on its gas", r.Temperature}, warm}); err != nil {
 		return err
 	}

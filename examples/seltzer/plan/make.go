@@ -131,7 +131,7 @@ type maker struct {
 
 	brewed    *brewing
 	poured    *pouring
-	doubts    doubts
+	doubts    [doubtful]doubt
 	salted    minerals
 	paced     *kinetics.Pace // once it is asked for
 	forecasts [2]foretold    // once it is asked for: without and with the readings

@@ -45,6 +45,7 @@ func (p *packRecipe) set() error {
 	if !p.Content.byMass {
 		p.target = carbonation.RealVolume.Content(p.Content.volumes)
 	}
+	p.filling = p.target // and a little more, once the bottle is known
 	if p.Content.still {
 		if err := p.setStill(f); err != nil {
 			return err

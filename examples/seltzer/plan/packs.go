@@ -13,16 +13,14 @@ import (
 
 // packs are the kegs and bottles.
 func (m *maker) packs() error {
-	if err := m.fillings(m.batch); err != nil {
-		return err
-	}
 	for i, r := range m.recipe.packs {
-		k := m.batch.packed[i]
-		if r.Content.still {
-			var err error
-			if r.target, err = m.dissolved(m.batch, r, k); err != nil {
-				return err
-			}
+		k, f := m.batch.packed[i], &m.poured.packs[i]
+		held, err := f.held(r)
+		if err != nil {
+			return err
+		}
+		if r.target = held; r.Kind != keg && !r.Content.still { // what its bottles are filled for
+			r.target = m.recipe.packs[i].target
 		}
 		p := PackPlan{
 			Kind: r.Kind, Content: r.target, Volumes: carbonation.RealVolume.Volumes(r.target),
@@ -38,19 +36,18 @@ func (m *maker) packs() error {
 		}
 		p.Count = int(math.Floor(r.Volume.In(units.Litre)/r.Size.In(units.Litre) + 1e-9))
 		p.Remainder = litres(math.Max(0, r.Volume.In(units.Litre)-float64(p.Count)*r.Size.In(units.Litre)))
-		liquid, err := carbonation.NewLiquid(k.drink)
+		if p.Gauge, err = m.setTo(k.drink, r, r.target, r.Temperature); err != nil {
+			return err
+		}
+		total, err := m.air.Absolute(p.Gauge)
 		if err != nil {
 			return err
 		}
-		total, err := liquid.Pressure(r.target, r.Temperature)
-		if err != nil {
-			return &RequestError{Field: r.field + ".co2", Value: r.Content.String(), Allowed: reason(err), Err: err}
-		}
-		p.Gauge, p.SeaLevel = m.air.Gauge(total), units.Atmosphere{}.Gauge(total)
+		p.SeaLevel = units.Atmosphere{}.Gauge(total)
 		if r.Kind == keg {
-			err = m.keg(&p, r, k, total)
+			err = m.keg(&p, r, k, f)
 		} else {
-			err = m.bottle(&p, r, k)
+			err = m.bottle(&p, r, k, f, held)
 		}
 		if err != nil {
 			return err
@@ -81,13 +78,9 @@ func (p *PackPlan) named() string {
 	return p.Kind + "s"
 }
 
-// bottle primes one and warms it.
-func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
-	b := &BottlePlan{Store: *r.Store, Syrup: kilograms(k.water)}
-	var err error
-	if b.Dissolved, err = m.dissolved(m.batch, r, k); err != nil {
-		return err
-	}
+// bottle primes one and warms it; held is the content of the drink before that.
+func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held units.CarbonDioxideContent) error {
+	b := &BottlePlan{Store: *r.Store, Syrup: kilograms(k.water), Dissolved: held}
 	sugar := kilograms(m.flavourSugar(r, k) / 1000) // of a litre
 	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * r.inPack.gas * kg(carbonation.CO2From(material.Sucrose().Dose(sugar)))))
 	asked := kilograms(k.primer)
@@ -99,22 +92,18 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed) error {
 		b.Priming.What, b.Priming.For = r.primer.Name(), "priming the "+p.named()
 	}
 	b.PerBottle = kilograms(k.primer / r.Volume.In(units.Litre) * r.Size.In(units.Litre))
-	closed, err := m.close(r, k, b.Dissolved, false)
+	served, err := f.meter.Pack(&f.served, r.Rating)
 	if err != nil {
 		return err
 	}
-	served, err := closed.At(r.Temperature)
-	if err != nil {
-		return err
-	}
-	stored, err := closed.At(*r.Store)
+	stored, err := f.meter.Pack(&f.stored, r.Rating)
 	if err != nil {
 		return err
 	}
 	b.Served, b.ServedGauge = served.Content, served.Gauge
 	b.StoreGauge, b.AtLeast = stored.Gauge, stored.AtLeast
 	if r.counterPressure() {
-		if b.Filling, err = m.counterFilling(r, k); err != nil {
+		if b.Filling, err = m.counterFilling(r, f); err != nil {
 			return err
 		}
 	}

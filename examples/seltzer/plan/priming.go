@@ -58,7 +58,7 @@ func (r *recipe) primeAhead() {
 	if err != nil {
 		return
 	}
-	dissolved, err := carbonation.ResidualContent(l, r.air.Pressure(), r.req.Fermenter.Warmest)
+	dissolved, err := l.ResidualContent(r.air.Pressure(), r.req.Fermenter.Warmest)
 	if err != nil {
 		return
 	}
@@ -100,7 +100,7 @@ func (r *recipe) dissolved(b batch, p packRecipe, k packed) (units.CarbonDioxide
 	if err != nil {
 		return units.CarbonDioxideContent{}, err
 	}
-	c, err := carbonation.ResidualContent(l, r.air.Pressure(), r.req.Fermenter.Warmest)
+	c, err := l.ResidualContent(r.air.Pressure(), r.req.Fermenter.Warmest)
 	if err != nil {
 		return c, err
 	}
@@ -108,7 +108,9 @@ func (r *recipe) dissolved(b batch, p packRecipe, k packed) (units.CarbonDioxide
 	return units.GramCO2PerLitre.Of(checked.Number(c.In(units.GramCO2PerLitre) * k.base / litres)), nil
 }
 
-// close fills one bottle. Where yeast is to prime it, the sugar of the flavouring primes with the primer; in a still drink
+// close fills one bottle without a batch. The search for the primer begins with it, and a rating is held against it: at worst
+// it is what no batch usually comes to, so that no state has it. Nothing else that is printed comes from here; that is
+// read off the states of the pack ([maker.fill]). Where yeast is to prime it, the sugar of the flavouring primes with the primer; in a still drink
 // it is sugar left. At worst all sugar turns into ethanol and gas, the drink is full of air, the bottle
 // does not stretch, and a head-space under gas keeps the pressure of the filling; else all is as the batch usually has it.
 func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideContent, worst bool) (carbonation.ClosedVessel, error) {

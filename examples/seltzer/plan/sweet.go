@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 
-	"example.org/zymase/carbonation"
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/gravity"
 	"example.org/zymase/gravity/label"
@@ -186,40 +185,32 @@ func (m *maker) ownLabel(k packed) (*PackLabel, error) {
 }
 
 // sourness is the pH of a pack with its gas, with and without its acid.
-func (m *maker) sourness(i int, c *carried, steps []forward.Step) error {
+func (m *maker) sourness(i int, f *poured) error {
 	r, p := m.recipe.packs[i], &m.plan.Packs[i]
 	switch {
 	case m.recipe.base != nil && m.req.made().PH == nil, m.recipe.base == nil && (r.Acid == nil || m.unforeseen() != ""):
 		return nil
 	}
 	of := func(c carried) (float64, error) {
-		to := forward.Step{Kind: forward.Chill, Temperature: at20}
-		if c.state.Temperature().Compare(at20) < 0 {
-			to = forward.Step{Kind: forward.Warm, Temperature: at20, Pressure: m.air.Pressure()}
-		}
-		if _, err := c.do(to); err != nil {
+		if _, err := c.do(m.temper(c.state.Temperature(), at20)); err != nil {
 			return 0, err
 		}
-		l, err := carbonation.NewLiquid(m.batch.packed[i].drink)
+		set, err := m.setTo(m.batch.packed[i].drink, r, p.Content, at20)
 		if err != nil {
 			return 0, err
 		}
-		total, err := l.Pressure(p.Content, at20)
-		if err != nil {
-			return 0, err
-		}
-		if _, err := c.do(forward.Step{Kind: forward.Carbonate, Gauge: m.air.Gauge(total), Pressure: m.air.Pressure()}); err != nil {
+		if _, err := c.do(forward.Step{Kind: forward.Carbonate, Gauge: set, Pressure: m.air.Pressure()}); err != nil {
 			return 0, err
 		}
 		return c.state.PH()
 	}
-	with, err := of(*c)
+	with, err := of(f.carried)
 	if err != nil {
 		return err
 	}
-	plain := *c
-	plain.state = c.before
-	for _, st := range steps {
+	plain := f.carried
+	plain.state = f.before
+	for _, st := range f.steps {
 		if st.Kind == forward.Acidify {
 			continue
 		}
@@ -260,13 +251,3 @@ const (
 	leastSulfitePH = 2.5 // from which the share of SO2 that is molecular is reckoned
 	tooFree        = 1.5 // times the molecular SO2 that is wanted
 )
-
-// sizeAt is the drink of a full pack at a temperature.
-func (m *maker) sizeAt(i int, t units.Temperature) (units.Volume, error) {
-	size, drink := m.recipe.packs[i].Size, m.batch.packed[i].drink
-	if t == at20 {
-		return size, nil
-	}
-	v, err := drink.Volume(t)
-	return litres(size.In(units.Litre) * v.In(units.Litre) / drink.VolumeAt20().In(units.Litre)), err
-}

@@ -57,17 +57,28 @@ func (m *maker) uncertainties() error {
 	if m.doubts, err = m.doubt(all); err != nil {
 		return err
 	}
-	m.plan.Gravity.FloorUncertainty = 2 * m.doubts.floor
-	if u.Planned, err = expanded(strength * m.doubts.strength); err != nil {
+	g, floor, original := &m.plan.Gravity, m.doubts[ofFloor], m.doubts[ofOriginal]
+	g.FloorUncertainty, g.FloorFrom = 2*floor.u(), floor.from
+	g.OriginalUncertainty, g.OriginalFrom = 2*original.u(), original.from
+	u.PlannedFrom = m.doubts[ofStrength].from
+	if u.Planned, err = expanded(strength * m.doubts[ofStrength].part()); err != nil {
 		return err
 	}
 	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {
 		m.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
 	}
 
-	measured, err := m.byHydrometer(division, all)
+	measured, err := m.byHydrometer(division, spread(all))
 	if err != nil {
 		return err
+	}
+	u.HydrometerFrom = ethanolLost
+	readings, err := m.byHydrometer(division, units.Share{})
+	if err != nil {
+		return err
+	}
+	if of := readings.Uncertainty().In(units.PercentagePoint) / measured.Uncertainty().In(units.PercentagePoint); of*of > 0.5 {
+		u.HydrometerFrom = "hydrometer"
 	}
 	if u.ByHydrometer, err = expanded(measured.Uncertainty().In(units.PercentagePoint)); err != nil {
 		return err
@@ -86,11 +97,11 @@ func (m *maker) kegContents(u *UncertaintyPlan, all []forward.Unknown) error {
 		if p.Kind != keg || p.Still {
 			continue
 		}
-		c, err := kegContent(m.air, m.batch.packed[i], p, all)
+		c, from, err := m.kegContent(m.batch.packed[i], p, all)
 		if err != nil {
 			return err
 		}
-		u.Kegs = append(u.Kegs, c)
+		u.Kegs, u.KegsFrom = append(u.Kegs, c), append(u.KegsFrom, from)
 	}
 	m.plan.Uncertainty = *u
 	return nil
@@ -109,7 +120,7 @@ func spread(all []forward.Unknown) units.Share {
 
 // byHydrometer is the strength of the packs as two readings give it, each within half a
 // division, with a yield that is known so well: what is read is the base, dry.
-func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.MeasuredStrength, error) {
+func (m *maker) byHydrometer(division float64, yield units.Share) (units.MeasuredStrength, error) {
 	none := units.MeasuredStrength{}
 	base := m.batch.base
 	p := m.batch.wash.Gravity().Extract().In(units.DegreePlato)
@@ -127,7 +138,7 @@ func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.Mea
 			return none, err
 		}
 	}
-	of, err := gravity.StrengthByHydrometer(readings[0], readings[1], m.yield, spread(all), 0)
+	of, err := gravity.StrengthByHydrometer(readings[0], readings[1], m.yield, yield, 0)
 	if err != nil {
 		return none, err
 	}
@@ -135,36 +146,37 @@ func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.Mea
 	return units.Measure(m.plan.Strength, units.PercentagePoint.Of(checked.Number(u)))
 }
 
-// kegContent propagates thermometer and gauge through the solubility, and adds that of
-// the solubility itself.
-func kegContent(air units.Atmosphere, k packed, p PackPlan, all []forward.Unknown) (units.CarbonDioxideContent, error) {
+// kegContent is how sure the content of a keg is, k = 2: by thermometer, gauge and solubility.
+func (m *maker) kegContent(k packed, p PackPlan, all []forward.Unknown) (units.CarbonDioxideContent, string, error) {
 	liquid, err := carbonation.NewLiquid(k.drink)
 	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		return units.CarbonDioxideContent{}, "", err
 	}
-	t, err := units.Limited(p.Temperature, units.KelvinDifference.Of(checked.Number(unknown(all, "thermometer").High)))
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
-	}
-	g, err := units.Limited(p.Gauge, units.KilopascalGauge.Of(checked.Number(unknown(all, "gauge").High)))
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
-	}
-	c, err := units.Propagate(func(x units.Trial) (units.CarbonDioxideContent, error) {
-		total, err := air.Absolute(units.At(x, &g))
+	content := func(u forward.Unknowns) (float64, error) {
+		total, err := m.air.Absolute(p.Gauge.Plus(units.KilopascalGauge.Of(checked.Number(u.Gauge))))
 		if err != nil {
-			return units.CarbonDioxideContent{}, err
+			return 0, err
 		}
-		return liquid.Content(total, units.At(x, &t))
-	}, &t, &g)
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		c, err := liquid.Content(total, p.Temperature.Plus(units.KelvinDifference.Of(checked.Number(u.Thermometer))))
+		return u.Solubility * c.In(units.GramCO2PerLitre), err
 	}
-	c, err = c.Widened(units.GramCO2PerLitre.Of(checked.Number(unknown(all, "solubility of CO2").Deviation() * p.Content.In(units.GramCO2PerLitre))))
+	usual := forward.Usual()
+	was, err := content(usual)
 	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		return units.CarbonDioxideContent{}, "", err
 	}
-	return c.Expanded(2)
+	var d doubt
+	for _, k := range all {
+		if u := usual; k.Moves(forward.Carbonate) {
+			*k.In(&u) += k.Deviation()
+			is, err := content(u)
+			if err != nil {
+				return units.CarbonDioxideContent{}, "", err
+			}
+			d.add(k.Name, is-was)
+		}
+	}
+	return units.GramCO2PerLitre.Of(checked.Number(2 * d.u())), d.from, nil
 }
 
 // expanded is twice a standard uncertainty in % vol.

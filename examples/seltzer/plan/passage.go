@@ -1,0 +1,215 @@
+package plan
+
+import (
+	"math"
+
+	"example.org/zymase/carbonation"
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+// A passage is what a kind of pack goes through once its drink is mixed: the one list by which a plan finds its
+// figures and [Draw] draws them.
+type passage struct {
+	ready  []forward.Step // as it is filled: without its gas, cold, carbonated
+	served []forward.Step // one bottle filled, closed, conditioned and as warm as it is served; none of a keg
+	stored []forward.Step // the same as warm as its store
+}
+
+// passage is that of a mixed drink, under its own gauge pressure where it is carbonated.
+func (m *maker) passage(i int, mixed *forward.State, set units.GaugePressure) (p passage, err error) {
+	r, place, at, air := m.recipe.packs[i], m.air.Pressure(), mixed.Temperature(), units.Percent.Of(100)
+	drink, err := mixed.Solution()
+	if err != nil {
+		return p, err
+	}
+	to := func(t units.Temperature) forward.Step {
+		st := m.temper(at, t)
+		at = t
+		return st
+	}
+	if r.Content.none {
+		p.ready = append(p.ready, forward.Step{Kind: forward.Degas, Share: units.Percent.Of(100)})
+	}
+	carbonate := forward.Step{Kind: forward.Carbonate, Gauge: set, Pressure: place}
+	switch {
+	case r.Kind == keg && !r.Content.still:
+		p.ready = append(p.ready, to(r.Temperature), carbonate)
+	case r.counterPressure():
+		p.ready, air = append(p.ready, to(r.filledAt()), carbonate), units.Share{}
+	case r.Kind == keg && r.Temperature.Compare(at) < 0: // no warmer than it has been, or gas would go
+		p.ready = append(p.ready, to(r.Temperature))
+	case r.Kind != keg && at.Compare(at20) > 0:
+		p.ready = append(p.ready, to(at20))
+	}
+	if r.Kind == keg {
+		return p, nil
+	}
+	full, err := at20To(drink, r.Size, at)
+	if err != nil {
+		return p, err
+	}
+	p.served = append(p.served,
+		forward.Step{Kind: forward.Fill, Volume: full, Capacity: litres(r.Size.In(units.Litre) / (1 - r.HeadSpace.In(units.Fraction))), Stretch: part(r.Stretch)},
+		forward.Step{Kind: forward.Close, Share: air, Pressure: place})
+	if r.primes() {
+		p.served = append(p.served, forward.Step{Kind: forward.Ferment, Share: units.Percent.Of(100)})
+	}
+	p.served = append(p.served, to(r.Temperature))
+	p.stored = append(p.stored, to(*r.Store))
+	return p, nil
+}
+
+// temper warms or chills.
+func (m *maker) temper(from, to units.Temperature) forward.Step {
+	if to.Compare(from) > 0 {
+		return forward.Step{Kind: forward.Warm, Temperature: to, Pressure: m.air.Pressure()}
+	}
+	return forward.Step{Kind: forward.Chill, Temperature: to}
+}
+
+// at20To is a volume of a drink at 20 °C as it is at another temperature.
+func at20To(drink gravity.Solution, v units.Volume, t units.Temperature) (units.Volume, error) {
+	is, err := drink.Volume(t)
+	return litres(v.In(units.Litre) * is.In(units.Litre) / drink.VolumeAt20().In(units.Litre)), err
+}
+
+// A poured is a kind of pack: its drink, all of it, as it is mixed, without what a cylinder brings; and one pack of it.
+type poured struct {
+	carried
+	before forward.State  // its part of the base, before anything joins it
+	steps  []forward.Step // that mixed it
+	added  float64        // kg
+	meter  forward.Meter
+
+	set                   units.GaugePressure // at which it is carbonated
+	ready, served, stored forward.State       // twice a pack of it, as it is filled; a bottle of it
+}
+
+// held is the content of a drink as it is filled into a keg, of a bottle's as it comes from the ferment.
+func (f *poured) held(r packRecipe) (units.CarbonDioxideContent, error) {
+	switch {
+	case r.Content.none:
+		return units.CarbonDioxideContent{}, nil
+	case r.Kind == keg:
+		return f.meter.Content(&f.ready)
+	}
+	return f.meter.Content(&f.state)
+}
+
+// fill mixes the drink of a kind of pack and carries it through a pack of it. The primer, and the content that the drink is
+// filled with under counter-pressure, are mended so that the bottle as it is served holds what was asked for: the search before
+// knew the drink but not its water, which binds a little of the gas, and the head-space takes some.
+func (m *maker) fill(i int, f *poured) (err error) {
+	r, k := &m.recipe.packs[i], &m.batch.packed[i]
+	r.filling = r.target
+	for range mostFillings {
+		if err := m.mix(i, f); err != nil {
+			return err
+		}
+		if err := m.pass(i, f); err != nil {
+			return err
+		}
+		if !r.primes() && !r.counterPressure() {
+			break
+		}
+		held, err := f.meter.Pack(&f.served, r.Rating)
+		if err != nil {
+			return err
+		}
+		if held.AtLeast {
+			return &RequestError{Field: r.field + ".head_space", Value: r.HeadSpace.Text(units.Percent, 1), is: quantity(*r.HeadSpace), Allowed: "more: at " + r.Temperature.Text(units.Celsius, 0) + " the drink fills the " + r.Kind}
+		}
+		missing := r.target.In(units.GramCO2PerLitre) - held.Content.In(units.GramCO2PerLitre)
+		if math.Abs(missing) < leastMissing || r.primes() && k.primer == 0 && missing < 0 {
+			break
+		}
+		if r.primes() {
+			k.primer = max(0, k.primer+missing/r.slope*r.Volume.In(units.Litre))
+		} else {
+			r.filling = units.GramCO2PerLitre.Of(checked.Number(r.filling.In(units.GramCO2PerLitre) + missing))
+		}
+	}
+	if k.drink, err = f.state.Solution(); err != nil || !r.primes() {
+		return err
+	}
+	all := k.drink.VolumeAt20().In(units.Litre) / r.Size.In(units.Litre)
+	if k.drink, err = f.served.Solution(); err != nil {
+		return err
+	}
+	k.drink, err = k.drink.Times(all)
+	return err
+}
+
+const (
+	mostFillings = 20
+	leastMissing = 1e-6 // g/L
+)
+
+// mix makes the drink from its part of the base.
+func (m *maker) mix(i int, f *poured) (err error) {
+	f.state, f.added = f.before, 0
+	if f.steps, err = m.mixed(i, 1); err != nil {
+		return err
+	}
+	for _, st := range f.steps {
+		more, err := f.do(st)
+		if err != nil {
+			return err
+		}
+		f.added += kg(more.In.Mass())
+	}
+	return nil
+}
+
+// pass carries the drink through one pack.
+func (m *maker) pass(i int, f *poured) error {
+	r, one := m.recipe.packs[i], f.carried
+	drink, err := f.state.Solution()
+	if err != nil {
+		return err
+	}
+	switch {
+	case r.Kind == keg && !r.Content.still:
+		f.set, err = m.setTo(drink, r, r.target, r.Temperature)
+	case r.counterPressure():
+		f.set, err = m.setTo(drink, r, r.filling, r.filledAt())
+	}
+	if err != nil {
+		return err
+	}
+	p, err := m.passage(i, &f.state, f.set)
+	if err != nil {
+		return err
+	}
+	if one.state, err = f.state.OfVolume(r.Size.Plus(r.Size)); err != nil {
+		return err
+	}
+	for _, to := range []struct {
+		steps []forward.Step
+		into  *forward.State
+	}{{p.ready, &f.ready}, {p.served, &f.served}, {p.stored, &f.stored}} {
+		for _, st := range to.steps {
+			if _, err := one.do(st); err != nil {
+				return err
+			}
+		}
+		*to.into = one.state
+	}
+	return nil
+}
+
+// setTo is the gauge pressure at which a drink holds a content.
+func (m *maker) setTo(drink gravity.Solution, r packRecipe, c units.CarbonDioxideContent, t units.Temperature) (units.GaugePressure, error) {
+	l, err := carbonation.NewLiquid(drink)
+	if err != nil {
+		return units.GaugePressure{}, err
+	}
+	total, err := l.Pressure(c, t)
+	if err != nil {
+		return units.GaugePressure{}, &RequestError{Field: r.field + ".co2", Value: r.Content.String(), Allowed: reason(err), Err: err}
+	}
+	return m.air.Gauge(total), nil
+}
