@@ -113,7 +113,8 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 		}
 	}
 	m.ownLimits(cold, n.fed, say)
-	return n, m.supplement(&n, others, whose, say)
+	err = m.supplement(&n, others, whose, say)
+	return n, err
 }
 
 // lacking is the nitrogen that the nutrient is to bring.

@@ -188,7 +188,7 @@ func (m *maker) usedByWeight(wash gravity.Solution, lost units.Mass, total float
 
 // byAtoms is the yield with the gas of the batch's balance of atoms.
 func (m *maker) byAtoms() (gravity.Yield, error) {
-	co2 := m.gas / (m.attenuation().In(units.Fraction) * kg(m.batch.wash.Fermentable()))
+	co2 := m.poured.gas / (m.attenuation().In(units.Fraction) * kg(m.batch.wash.Fermentable()))
 	rest := 1 + m.yield.Water().In(units.Fraction) - m.yield.Ethanol().In(units.Fraction) - co2 - m.yield.Residue().In(units.Fraction)
 	return gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{Ethanol: kilograms(m.yield.Ethanol().In(units.Fraction)), CO2: kilograms(co2),
 		Residue: kilograms(m.yield.Residue().In(units.Fraction) + min(0, rest)), Water: kilograms(m.yield.Water().In(units.Fraction)), Biomass: kilograms(max(0, rest))})

@@ -112,8 +112,8 @@ func (m *maker) treatedWater(v float64) (*forward.State, error) {
 }
 
 // mixed are the steps that make the drink of a kind of pack, for so many times its base.
-func (m *maker) mixed(i int, times float64) ([]forward.Step, error) {
-	r, k := m.recipe.packs[i], m.batch.packed[i]
+func (m *maker) mixed(i int, k packed, times float64) ([]forward.Step, error) {
+	r := m.recipe.packs[i]
 	steps := []forward.Step{{Kind: forward.Dilute, Mass: kilograms(times * k.water)}}
 	if m.recipe.base != nil && k.water > 0 {
 		with, err := m.treatedWater(times * k.water / waterPerLitre)

@@ -66,7 +66,7 @@ const saltSpread = 0.0001 / 0.00075
 // its deviation; what that moves adds in squares. It is the list that [Draw] draws, to first order.
 //
 //   - Source: JCGM 100:2008 (GUM), eq. 10, with differences for the derivatives (5.1.3, note 2).
-func (m *maker) doubt(all []forward.Unknown) (d [doubtful]doubt, err error) {
+func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 	base, err := m.baseWalk()
 	if err != nil {
 		return d, err
@@ -94,7 +94,7 @@ func (m *maker) doubt(all []forward.Unknown) (d [doubtful]doubt, err error) {
 	}
 	states := more[:0]
 	var tank water.Series
-	for _, k := range all {
+	for _, k := range m.known() {
 		u := usual
 		of := k.In(&u)
 		if of == &u.Chalk { // from the plan's own walk, along the line to where none drops
@@ -149,6 +149,14 @@ func (m *maker) doubt(all []forward.Unknown) (d [doubtful]doubt, err error) {
 	d[ofFloor].add("density formulas", rho.In(units.KilogramPerCubicMetre)/1000/waterPerLitre)
 	d[ofFloor].add("salts", saltSpread*m.plan.Gravity.Minerals)
 	return d, nil
+}
+
+// sureGravities are the gravities with how sure they are, k = 2, and what most of that comes from.
+func (m *maker) sureGravities(*notes) (GravityPlan, error) {
+	g, floor, original := m.plan.Gravity, m.doubts[ofFloor], m.doubts[ofOriginal]
+	g.FloorUncertainty, g.FloorFrom = 2*floor.u(), floor.from
+	g.OriginalUncertainty, g.OriginalFrom = 2*original.u(), original.from
+	return g, nil
 }
 
 // off is the standard uncertainty that an unknown has by itself, in its unit.

@@ -13,12 +13,8 @@ import (
 
 const maltSpread = 0.01 // relative: BallingYield
 
-// uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
-// the unknowns of package batch, with the instruments of the request.
-//
-//   - Source: JCGM 100:2008 (GUM), first order.
-func (m *maker) uncertainties() error {
-	division := 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
+// instruments are checked before anything rests on them.
+func (m *maker) instruments(*notes) error {
 	if i := m.req.Instruments; i != nil {
 		if err := new(gravity.Reference).UnmarshalText([]byte(i.Reference)); i.Reference != "" && err != nil {
 			return named("instruments.hydrometer_for", i.Reference, err)
@@ -27,7 +23,6 @@ func (m *maker) uncertainties() error {
 			if !(i.Hydrometer >= 1e-5 && i.Hydrometer <= 0.02) {
 				return &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}
 			}
-			division = i.Hydrometer
 		}
 		if i.Volume != nil {
 			if err := within("instruments.volume", *i.Volume, units.Litre, 1e-4, m.req.Volume.In(units.Litre)/5); err != nil {
@@ -45,50 +40,55 @@ func (m *maker) uncertainties() error {
 			}
 		}
 	}
-	u := UncertaintyPlan{Division: division}
-	m.plan.Uncertainty = u // the division is one of what is known
-	all := m.known()
-	if m.recipe.base != nil {
-		return m.kegContents(&u, all)
-	}
-	strength := m.batch.strength
+	return nil
+}
 
-	var err error
-	if m.doubts, err = m.doubt(all); err != nil {
-		return err
+// division is that of the hydrometer at hand.
+func (r *recipe) division() float64 {
+	if i := r.req.Instruments; i != nil && i.Hydrometer != 0 {
+		return i.Hydrometer
 	}
-	g, floor, original := &m.plan.Gravity, m.doubts[ofFloor], m.doubts[ofOriginal]
-	g.FloorUncertainty, g.FloorFrom = 2*floor.u(), floor.from
-	g.OriginalUncertainty, g.OriginalFrom = 2*original.u(), original.from
+	return 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
+}
+
+// uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
+// the unknowns of package batch, with the instruments of the request.
+//
+//   - Source: JCGM 100:2008 (GUM), first order.
+func (m *maker) uncertainties(say *notes) (UncertaintyPlan, error) {
+	u, all := UncertaintyPlan{Division: m.division()}, m.known()
+	if err := m.kegContents(&u, all); err != nil || m.recipe.base != nil {
+		return u, err
+	}
 	u.PlannedFrom = m.doubts[ofStrength].from
-	if u.Planned, err = expanded(strength * m.doubts[ofStrength].part()); err != nil {
-		return err
+	var err error
+	if u.Planned, err = expanded(m.batch.strength * m.doubts[ofStrength].part()); err != nil {
+		return u, err
 	}
 	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {
-		m.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
+		say.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
 	}
 
-	measured, err := m.byHydrometer(division, spread(all))
+	measured, err := m.byHydrometer(u.Division, spread(all))
 	if err != nil {
-		return err
+		return u, err
 	}
 	u.HydrometerFrom = ethanolLost
-	readings, err := m.byHydrometer(division, units.Share{})
+	readings, err := m.byHydrometer(u.Division, units.Share{})
 	if err != nil {
-		return err
+		return u, err
 	}
 	if of := readings.Uncertainty().In(units.PercentagePoint) / measured.Uncertainty().In(units.PercentagePoint); of*of > 0.5 {
 		u.HydrometerFrom = "hydrometer"
 	}
 	if u.ByHydrometer, err = expanded(measured.Uncertainty().In(units.PercentagePoint)); err != nil {
-		return err
+		return u, err
 	}
 	if u.Capability, err = measured.Capability(units.PercentagePoint.Of(labelTolerance)); err != nil {
-		return err
+		return u, err
 	}
 	u.Supports = u.Capability >= 1
-
-	return m.kegContents(&u, all)
+	return u, nil
 }
 
 // kegContents adds how sure the content of each kind of keg is, by its temperature and pressure.
@@ -103,7 +103,6 @@ func (m *maker) kegContents(u *UncertaintyPlan, all []forward.Unknown) error {
 		}
 		u.Kegs, u.KegsFrom = append(u.Kegs, c), append(u.KegsFrom, from)
 	}
-	m.plan.Uncertainty = *u
 	return nil
 }
 
