@@ -16,15 +16,18 @@ func uncertaintySection(p plan.Plan) section {
 		supports = "too coarse for ±0.3 % vol on a label: distil, or have it measured"
 	}
 	out := section{title: "How sure (k = 2)", rows: []row{
-		row{"strength as planned", pm(u.Planned), "from yield, sugar, scale, level and boil-off", "", ""}.explain(plan.FigureUncertainty),
-		row{"strength by two hydrometer readings", pm(u.ByHydrometer), fmt.Sprintf("division %g, and the yield: %s", u.Division, supports),
+		row{"strength as planned", pm(u.Planned), mostlyFrom(u.PlannedFrom), "", ""}.explain(plan.FigureUncertainty),
+		row{"strength by two hydrometer readings", pm(u.ByHydrometer), fmt.Sprintf("%s; division %g: %s", mostlyFrom(u.HydrometerFrom), u.Division, supports),
 			"", ""}.explain(plan.FigureUncertainty),
 	}}
-	for _, c := range u.Kegs {
-		out.rows = append(out.rows, row{"content of the kegs", "± " + grams(c), "from thermometer, gauge and solubility", "", ""}.explain(plan.FigureUncertainty))
+	for i, c := range u.Kegs {
+		out.rows = append(out.rows, row{"content of the kegs", "± " + grams(c), mostlyFrom(u.KegsFrom[i]), "", ""}.explain(plan.FigureUncertainty))
 	}
 	return out
 }
+
+// mostlyFrom says which unknown most of an uncertainty comes from.
+func mostlyFrom(unknown string) string { return "mostly from " + unknown }
 
 func stateSection(p plan.Plan, s style) section {
 	st := p.State
@@ -44,8 +47,8 @@ func stateSection(p plan.Plan, s style) section {
 		add("original, measured", number(st.Original, 4), note)
 	}
 	for _, pt := range st.Points {
-		note := fmt.Sprintf("%s used; %s ± %.2f; %.1f g/L of sugar left", percent(pt.Used), strength(pt.Strength), pt.Uncertainty.In(units.PercentVolume),
-			pt.Left.In(units.GramPerLitre))
+		note := fmt.Sprintf("%s used; %s ± %.2f, %s; %.1f g/L of sugar left", percent(pt.Used), strength(pt.Strength),
+			pt.Uncertainty.In(units.PercentVolume), mostlyFrom(pt.From), pt.Left.In(units.GramPerLitre))
 		add("after "+pt.After.String(), number(pt.Gravity, 4), note)
 	}
 	floor, is := p.Request.EndName()

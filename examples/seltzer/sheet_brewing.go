@@ -89,13 +89,13 @@ func gravitySection(p plan.Plan, s style) section {
 		minerals = "Salts, nutrient and buffer are " + number(g.Minerals, 4) + " of the floor. "
 	}
 	rows := []row{
-		row{"original", number(g.Original, 4), plato(g.Extract) + "; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4),
-			"", ""}.explain(plan.FigureGravity, plan.FigureWarmReading),
+		row{"original", number(g.Original, 4) + " ± " + number(g.OriginalUncertainty, 4), mostlyFrom(g.OriginalFrom) + "; " + plato(g.Extract) +
+			"; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4), "", ""}.explain(plan.FigureGravity, plan.FigureWarmReading),
 		row{"one third of the sugar used", number(g.ThirdUsed, 4), "", "", ""}.explain(plan.FigureGravity),
 		row{"two thirds used", number(g.TwoThirdsUsed, 4), "", "", ""}.explain(plan.FigureGravity),
 		row{"dry floor", number(g.Floor, 4) + " ± " + number(g.FloorUncertainty, 4),
-			"apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4), "", ""}.explain(plan.FigureFloor,
-			plan.FigureApparent, plan.FigureWarmReading),
+			mostlyFrom(g.FloorFrom) + "; apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4),
+			"", ""}.explain(plan.FigureFloor, plan.FigureApparent, plan.FigureWarmReading),
 		{label: minerals + "A hydrometer adds its own error, and shows more while gas clings to it: stir the gas out."},
 		{label: "Finished means: at or near the dry floor, and unchanged over several days."},
 	}

@@ -109,61 +109,57 @@ type pouring struct {
 
 // pour carries the base drink into its packs; the last of them takes what there is. The drink of a pack is what is in it
 // then, and once its primer is fermented.
-func (m *maker) pour() error {
+func (m *maker) pour(*notes) (*pouring, []packed, error) {
 	c := m.brewed.carried
 	c.in, c.stay = slices.Clone(c.in), slices.Clone(c.stay)
-	for _, d := range m.after {
+	for _, d := range m.plan.After.done() {
 		if err := c.deed(d); err != nil {
-			return err
+			return nil, nil, err
 		}
 	}
 	return m.pourOf(&c)
 }
 
 // pourOf is pour of a base.
-func (m *maker) pourOf(c *carried) error {
+func (m *maker) pourOf(c *carried) (*pouring, []packed, error) {
 	whole, err := c.state.Volume(at20)
 	if err != nil {
-		return err
+		return nil, nil, err
 	}
-	out := &pouring{carried: *c, packs: make([]poured, len(m.batch.packed))}
+	packs := slices.Clone(m.batch.packed)
+	out := &pouring{carried: *c, packs: make([]poured, len(packs))}
 	left := whole.In(units.Litre)
-	for i := range m.batch.packed {
-		fork, part := &out.packs[i], min(left, m.batch.packed[i].base)
+	for i := range packs {
+		fork, part := &out.packs[i], min(left, packs[i].base)
 		fork.carried = *c
-		if i == len(m.batch.packed)-1 {
+		if i == len(packs)-1 {
 			part = left
 		}
 		left -= part
 		if _, err := fork.do(forward.Step{Kind: forward.Transfer, Volume: litres(max(0, whole.In(units.Litre)-part))}); err != nil {
-			return err
+			return nil, nil, err
 		}
 		fork.before = fork.state
-		if err := m.fill(i, fork); err != nil {
-			return err
+		if packs[i], err = m.fill(i, fork); err != nil {
+			return nil, nil, err
 		}
 	}
-	m.poured = out
-	return nil
+	return out, packs, nil
 }
 
 // listed is where each thing went, of the batch in its packs.
-func (m *maker) listed() (*carried, error) {
+func (m *maker) listed() *carried {
 	c := m.poured.carried
 	if m.recipe.base == nil {
 		m.listBase(&c)
 	}
 	added := 0.0
 	for i := range m.poured.packs {
-		fork := &m.poured.packs[i]
-		added += fork.added
-		if err := m.sourness(i, fork); err != nil {
-			return nil, err
-		}
-		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), fork.state.Mass()})
+		added += m.poured.packs[i].added
+		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), m.poured.packs[i].state.Mass()})
 	}
 	c.in = note(c.in, "flavouring and priming", added)
-	return &c, nil
+	return &c
 }
 
 // listBase is what left it before the packs.

@@ -58,7 +58,7 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 	whole := part * m.plan.Nutrient.Sugar.In(units.GramPerLitre)
 	sugarOf := func(p AcidityPoint) float64 { return whole * (1 - p.Used.In(units.Fraction)) }
 	last, steps := m.lastDay(), 2*curveSteps
-	grams := 1000 * m.gas
+	grams := 1000 * m.poured.gas
 	watts, err := m.wattsOfAll()
 	if err != nil {
 		return nil, err

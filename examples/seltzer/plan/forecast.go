@@ -185,7 +185,7 @@ func even(whole time.Duration) timetable {
 // nineteen of twenty forecasts stay below.
 func (m *maker) hourlyPeak() float64 {
 	if f := m.plan.Forecast; f != nil {
-		return kg(f.GasMost) / m.gas
+		return kg(f.GasMost) / m.poured.gas
 	}
 	if f, err := m.fit(false); err == nil {
 		_, most := f.Fastest()

@@ -133,7 +133,7 @@ func (m *maker) gravityOf(percent float64) float64 {
 func (m *maker) hourly(share units.Share) (units.Mass, units.Power, error) {
 	part := share.In(units.Fraction)
 	heat, err := ferment.UsualHeat().CoolingPower(kilograms(part*kg(m.batch.wash.Fermentable())), time.Hour)
-	return kilograms(part * m.gas), heat, err
+	return kilograms(part * m.poured.gas), heat, err
 }
 
 // ranged is a time as the plan has it, rounded to an hour.

@@ -46,21 +46,61 @@ func makerOf(req Request) (*maker, error) {
 	}}
 	p := &m.plan
 	steps := []makerStep{
-		{"place", put(&p.Boiling, m.boilingPoint)}, {"water", put(&p.Water, m.water)}, {"water", put(&m.tapped, m.asItComes)}, {"water", put2(&p.Water, &m.boiled, m.boil)},
-		{"must", put2(&r.brings, &p.Must, m.must)}, {"must", put2(&p.Water, &m.boiled, m.withMust)}, {"must", put2(&p.Acid, &m.boiled, m.early)},
-		{"nutrient", put(&p.Nutrient, m.feed)}, {"water", put2(&p.Acidity, &m.course, m.acidity)}, {"water", put(&p.Nutrient.Others, m.otherNeeds)},
-		{"yeast", put(&p.Yeast, m.yeast)}, {"yeast.strain", m.strain}, {"strength", put(&m.brewed, m.brew)},
-		{"kettle", put(&p.Vessels, m.vessels)}, {"kettle", put(&p.Fermenters, m.shareOut)}, {"strength", put2(&m.thirds, &m.salted, m.measureThirds)}, {"strength", put(&p.Gravity, m.gravities)},
-		{"strength", put(&p.Nutrient.Stages, m.stageGravities)}, {"strength", put(&p.Acidity.Points, m.measuredCourse)}, {"acid", old(m.settleDown)}, {"acid", old(m.tooFlat)}, {"packs", old(m.pour)}, {"packs", old(m.packs)},
+		{"place", put(&p.Boiling, m.boilingPoint)},
+		{"water", put(&p.Water, m.water)},
+		{"water", put(&m.tapped, m.asItComes)},
+		{"water", put2(&p.Water, &m.boiled, m.boil)},
+		{"must", put2(&r.brings, &p.Must, m.must)},
+		{"must", put2(&p.Water, &m.boiled, m.withMust)},
+		{"must", put2(&p.Acid, &m.boiled, m.early)},
+		{"nutrient", put(&p.Nutrient, m.feed)},
+		{"water", put2(&p.Acidity, &m.course, m.acidity)},
+		{"water", put(&p.Nutrient.Others, m.otherNeeds)},
+		{"yeast", put(&p.Yeast, m.yeast)},
+		{"yeast.strain", m.strain},
+		{"strength", put(&m.brewed, m.brew)},
+		{"nutrient", put2(&p.Nutrient.FromMust, &p.Nutrient.Brought, m.nitrogen)},
+		{"kettle", put(&p.Vessels, m.vessels)},
+		{"kettle", put(&p.Fermenters, m.shareOut)},
+		{"strength", put2(&m.thirds, &m.salted, m.measureThirds)},
+		{"strength", put(&p.Gravity, m.gravities)},
+		{"strength", put(&p.Nutrient.Stages, m.stageGravities)},
+		{"strength", put(&p.Acidity.Points, m.measuredCourse)},
+		{"acid", put2(&p.After, &p.Acid, m.settleDown)},
+		{"acid", m.tooFlat},
+		{"packs", put2(&m.poured, &m.batch.packed, m.pour)},
+		{"packs", put(&p.Packs, m.packs)},
 		{"flavour", put(&p.Flavour, m.flavour)},
-		{"label", put(&p.Label, m.label)}, {"strength", old(m.balance)}, {"instruments", old(m.uncertainties)}, {"readings", old(m.readings)},
-		{"schedule", put(&p.Schedule, m.schedule)}, {"schedule", old(m.foresee)}, {"room", put(&p.Room, m.room)}, {"prices", put(&p.Cost, m.cost)}, {"request", old(m.cautions)},
+		{"label", put(&p.Label, m.label)},
+		{"strength", put(&p.Packs, m.soured)},
+		{"strength", put(&p.Balance, m.balance)},
+		{"instruments", m.instruments},
+		{"instruments", put(&m.doubts, m.doubt)},
+		{"instruments", put(&p.Gravity, m.sureGravities)},
+		{"instruments", put(&p.Uncertainty, m.uncertainties)},
+		{"readings", old(m.readings)},
+		{"schedule", put(&p.Schedule, m.schedule)},
+		{"schedule", old(m.foresee)},
+		{"room", put(&p.Room, m.room)},
+		{"prices", put(&p.Cost, m.cost)},
+		{"request", m.cautions},
 	}
 	if r.base != nil {
 		steps = []makerStep{
-			{"place", put(&p.Boiling, m.boilingPoint)}, {"at_hand.base", old(m.taken)}, {"water", put(&p.Water, m.letDownWater)}, {"water", put(&m.tapped, m.asItComes)}, {"at_hand.base", old(m.pourBase)}, {"packs", old(m.packs)},
+			{"place", put(&p.Boiling, m.boilingPoint)},
+			{"at_hand.base", put(&p.Base, m.taken)},
+			{"water", put(&p.Water, m.letDownWater)},
+			{"water", put(&m.tapped, m.asItComes)},
+			{"at_hand.base", put2(&m.poured, &m.batch.packed, m.pourBase)},
+			{"packs", put(&p.Packs, m.packs)},
 			{"flavour", put(&p.Flavour, m.flavour)},
-			{"label", put(&p.Label, m.label)}, {"at_hand.base", old(m.baseBalance)}, {"instruments", old(m.uncertainties)}, {"prices", put(&p.Cost, m.cost)}, {"request", old(m.baseCautions)},
+			{"label", put(&p.Label, m.label)},
+			{"at_hand.base", put(&p.Packs, m.soured)},
+			{"at_hand.base", put(&p.Balance, m.baseBalance)},
+			{"instruments", m.instruments},
+			{"instruments", put(&p.Uncertainty, m.uncertainties)},
+			{"prices", put(&p.Cost, m.cost)},
+			{"request", m.baseCautions},
 		}
 	}
 	for _, step := range steps {
@@ -127,15 +167,13 @@ type maker struct {
 	boiled boiledWater
 	course ferment.Tank // with its buffer
 	thirds [courseSteps + 1]usedAt
-	gas    float64 // kg of CO2 that the ferment makes, by its balance of atoms
 
 	brewed    *brewing
 	poured    *pouring
-	doubts    doubts
+	doubts    [doubtful]doubt
 	salted    minerals
 	paced     *kinetics.Pace // once it is asked for
 	forecasts [2]foretold    // once it is asked for: without and with the readings
-	after     []deed         // the ferment
 
 }
 
@@ -150,19 +188,15 @@ func (m *maker) boilingPoint(*notes) (units.Temperature, error) {
 
 // balance lists what goes in and what comes out, as the batch is carried forward with the
 // weights as the scale shows them.
-func (m *maker) balance() error {
-	c, err := m.listed()
-	if err != nil {
-		return err
-	}
-	m.gas = c.gas
-	m.plan.Balance = Balance{In: c.in, Out: c.out}
+func (m *maker) balance(*notes) (Balance, error) {
+	c := m.listed()
+	b := Balance{In: c.in, Out: c.out}
 	if m.unforeseen() == "" {
 		most := ferment.UsualMetabolism()
-		m.plan.Balance.YeastLow = kilograms(c.grown * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
-		m.plan.Balance.ByAtoms = units.PercentVolume.Of(checked.Number(c.atoms / kg(m.batch.base.Ethanol()) * m.batch.strength))
+		b.YeastLow = kilograms(c.grown * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
+		b.ByAtoms = units.PercentVolume.Of(checked.Number(c.atoms / kg(m.batch.base.Ethanol()) * m.batch.strength))
 	}
-	return nil
+	return b, nil
 }
 
 // flavour scales the bench trial up, for the packs that have the batch's.

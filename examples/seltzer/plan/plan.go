@@ -130,6 +130,10 @@ type GravityPlan struct {
 
 	Minerals         float64 `json:"of_the_floor_minerals"` // in every gravity: salts, nutrient, buffer; this much at the end
 	FloorUncertainty float64 `json:"dry_floor_uncertainty"` // k = 2: yield, what yeast leaves, minerals, formulas
+	FloorFrom        string  `json:"dry_floor_mostly_from"` // the unknown of package batch that most of it comes from
+
+	OriginalUncertainty float64 `json:"original_uncertainty"` // likewise
+	OriginalFrom        string  `json:"original_mostly_from"`
 }
 
 // NutrientPlan is what the yeast is fed and when.
@@ -242,15 +246,19 @@ type Line struct {
 	Mass units.Mass `json:"mass"`
 }
 
-// UncertaintyPlan is how sure the figures are, at k = 2 (about 95 %).
+// UncertaintyPlan is how sure the figures are, at k = 2 (about 95 %), each with the unknown of package batch that most of it
+// comes from.
 type UncertaintyPlan struct {
-	Planned      units.StrengthByVolume `json:"strength_as_planned"`    // yield, sugar, scale, level
-	ByHydrometer units.StrengthByVolume `json:"strength_by_hydrometer"` // two readings
-	Division     float64                `json:"hydrometer_division"`
-	Capability   float64                `json:"capability_for_label"` // tolerance over the hydrometer's k = 2
-	Supports     bool                   `json:"hydrometer_supports_label"`
+	Planned        units.StrengthByVolume `json:"strength_as_planned"` // yield, sugar, scale, level
+	PlannedFrom    string                 `json:"strength_as_planned_mostly_from"`
+	ByHydrometer   units.StrengthByVolume `json:"strength_by_hydrometer"` // two readings
+	HydrometerFrom string                 `json:"strength_by_hydrometer_mostly_from"`
+	Division       float64                `json:"hydrometer_division"`
+	Capability     float64                `json:"capability_for_label"` // tolerance over the hydrometer's k = 2
+	Supports       bool                   `json:"hydrometer_supports_label"`
 
-	Kegs []units.CarbonDioxideContent `json:"keg_content"` // of each kind of keg, in order
+	Kegs     []units.CarbonDioxideContent `json:"keg_content"` // of each kind of keg, in order
+	KegsFrom []string                     `json:"keg_content_mostly_from"`
 }
 
 // Event is something due on a day, by an estimate; its sign is what decides.

@@ -100,7 +100,7 @@ func (m *maker) stateAt(first gravity.Solution, r Reading) (StatePoint, error) {
 		used = min(used, most)
 		all = append(all, byOne{"weight", used, math.Max(0.01, m.off("vapour in the gas")/100*used)})
 	}
-	used, u, apart := together(all)
+	used, u, best, apart := together(all)
 	s, err := at(used)
 	if err != nil {
 		return StatePoint{}, err
@@ -125,7 +125,10 @@ func (m *maker) stateAt(first gravity.Solution, r Reading) (StatePoint, error) {
 	if (used == 0 || used == most) && r.Gravity != 0 {
 		p.Gravity = m.corrected(r, s)
 	}
-	p.Uncertainty = m.plan.Uncertainty.ByHydrometer
+	p.Uncertainty, p.From = m.plan.Uncertainty.ByHydrometer, best
+	if best == "hydrometer" {
+		p.From = m.plan.Uncertainty.HydrometerFrom
+	}
 	if len(all) > 1 || r.Gravity == 0 {
 		if p.Uncertainty, err = expanded(u * final); err != nil {
 			return StatePoint{}, err
@@ -185,25 +188,29 @@ func (m *maker) usedByWeight(wash gravity.Solution, lost units.Mass, total float
 
 // byAtoms is the yield with the gas of the batch's balance of atoms.
 func (m *maker) byAtoms() (gravity.Yield, error) {
-	co2 := m.gas / (m.attenuation().In(units.Fraction) * kg(m.batch.wash.Fermentable()))
+	co2 := m.poured.gas / (m.attenuation().In(units.Fraction) * kg(m.batch.wash.Fermentable()))
 	rest := 1 + m.yield.Water().In(units.Fraction) - m.yield.Ethanol().In(units.Fraction) - co2 - m.yield.Residue().In(units.Fraction)
 	return gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{Ethanol: kilograms(m.yield.Ethanol().In(units.Fraction)), CO2: kilograms(co2),
 		Residue: kilograms(m.yield.Residue().In(units.Fraction) + min(0, rest)), Water: kilograms(m.yield.Water().In(units.Fraction)), Biomass: kilograms(max(0, rest))})
 }
 
-// together is what several instruments say; apart says where two of them contradict each other.
-func together(all []byOne) (used, u float64, apart string) {
-	sum, of := 0.0, 0.0
+// together is what several instruments say, by whose doubt most, as the one with the most weight also brings the most doubt;
+// apart says where two of them contradict each other.
+func together(all []byOne) (used, u float64, most, apart string) {
+	sum, of, best := 0.0, 0.0, 0.0
 	for i, t := range all {
 		w := 1 / (t.u * t.u)
 		sum, of = sum+w*t.used, of+w
+		if w > best {
+			best, most = w, t.by
+		}
 		for _, o := range all[:i] {
 			if math.Abs(t.used-o.used) > 3*math.Hypot(t.u, o.u) {
 				apart = o.by + " and " + t.by
 			}
 		}
 	}
-	return sum / of, 1 / math.Sqrt(of), apart
+	return sum / of, 1 / math.Sqrt(of), most, apart
 }
 
 // corrected is the gravity of a reading above the start or below the floor, at 20 °C.

@@ -16,7 +16,7 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 		return gravity.Solution{}, err
 	}
 	planned := m.batch.filled.Gravity().SG() + m.salted[0]
-	read := weighed(planned, m.doubts.original, g.SG(), half(m.plan.Uncertainty.Division))
+	read := weighed(planned, m.doubts[ofOriginal].u(), g.SG(), half(m.plan.Uncertainty.Division))
 	want := read - m.salted[0]
 	share, err := numeric.Root(func(x float64) float64 {
 		w, err := m.washOf(x, 1)
@@ -38,7 +38,7 @@ func (m *maker) measuredWash(r Reading, s *StatePlan) (gravity.Solution, error) 
 	}
 	if r.Volume != nil {
 		v := volume.In(units.Litre)
-		volume = litres(weighed(v, m.doubts.volume*v, r.Volume.In(units.Litre), m.off("level")/100*v))
+		volume = litres(weighed(v, m.doubts[ofVolume].part()*v, r.Volume.In(units.Litre), m.off("level")/100*v))
 	}
 	one, err := m.washOf(share, 1)
 	if err != nil {

@@ -34,6 +34,7 @@ type StatePoint struct {
 	Used        units.Share             `json:"sugar_used"`
 	Strength    units.StrengthByVolume  `json:"strength"`
 	Uncertainty units.StrengthByVolume  `json:"uncertainty"` // k = 2
+	From        string                  `json:"mostly_from"`
 	Left        units.MassConcentration `json:"fermentable_left"`
 	PH          *float64                `json:"pH,omitempty"`
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -14,11 +15,11 @@ func (m *maker) strain(say *notes) error {
 	if s == nil {
 		return nil
 	}
-	base := m.batch.base.ByVolume()
+	base := units.PercentVolume.Of(checked.Number(m.batch.base.ByVolume().In(units.PercentVolume) / m.swell))
 	if t := s.Tolerance; t != nil && base.Compare(*t) > 0 {
 		most := m.plan.Strength.In(units.PercentVolume) * t.In(units.PercentVolume) / base.In(units.PercentVolume)
 		return &RequestError{Field: "yeast.strain.tolerance", Value: t.Text(units.PercentVolume, 1), is: quantity(*t),
-			Allowed: fmt.Sprintf("at least the %.1f %% vol of the base drink: take another strain, or a strength of at most %.1f %% vol", math.Ceil(10*base.In(units.PercentVolume))/10, math.Floor(10*most)/10)}
+			Allowed: fmt.Sprintf("at least the %.1f %% vol of the base drink: take another strain, or a strength of at most %.1f %% vol", math.Ceil(10*base.In(units.PercentVolume))/10, math.Floor(10*most+1e-9)/10)}
 	}
 	name := s.Name
 	if name == "" {

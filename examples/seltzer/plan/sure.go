@@ -10,42 +10,63 @@ import (
 	"example.org/zymase/water"
 )
 
-// doubts are standard uncertainties, k = 1, of what a plan says of its base. The batch is carried to its dry
-// base with the usual unknowns, and once more with each of them off by its deviation; what that
-// moves adds in squares. It is the list that [Draw] draws, to first order.
-type doubts struct {
-	strength float64 // of the base, as a part of it
-	floor    float64 // its gravity when it is fermented, with what the formulas leave
-	original float64 // the gravity of the wash
-	volume   float64 // of the wash, as a part of it
+// A doubt is how sure a plan is of one of its figures: the squares by which the unknowns move it, each off by its standard
+// uncertainty, k = 1, and the one that moves it most.
+type doubt struct {
+	of, squares, most float64
+	from              string
 }
 
-// read are the figures of doubts; without a wash those of the wash are zero.
-func (m *maker) read(wash, fermented *forward.State) (f [4]float64, err error) {
+// add counts what an unknown moves the figure by.
+func (d *doubt) add(name string, by float64) {
+	square := by * by
+	if d.squares += square; square > d.most {
+		d.most, d.from = square, name
+	}
+}
+
+// u is the standard uncertainty, part the same as a part of the figure.
+func (d doubt) u() float64    { return math.Sqrt(d.squares) }
+func (d doubt) part() float64 { return d.u() / d.of }
+
+// What a plan says of its base and is in doubt of.
+const (
+	ofStrength = iota // % vol of the base
+	ofFloor           // its gravity when it is fermented, with what the formulas leave
+	ofOriginal        // the gravity of the wash
+	ofVolume          // of the wash, L
+	doubtful
+)
+
+// read are the figures that are in doubt; without a wash those of the wash are zero.
+func (m *maker) read(wash, fermented *forward.State) (f [doubtful]float64, err error) {
 	c, err := fermented.Strength()
 	if err != nil {
 		return f, err
 	}
 	floor, err := fermented.Gravity()
+	f[ofStrength], f[ofFloor] = c.In(units.PercentVolume), floor.SG()
 	if err != nil || wash == nil {
-		return [4]float64{c.In(units.PercentVolume), floor.SG()}, err
+		return f, err
 	}
 	original, err := wash.Gravity()
 	if err != nil {
 		return f, err
 	}
 	v, err := wash.Volume(at20)
-	return [4]float64{c.In(units.PercentVolume), floor.SG(), original.SG(), v.In(units.Litre)}, err
+	f[ofOriginal], f[ofVolume] = original.SG(), v.In(units.Litre)
+	return f, err
 }
 
 // saltSpread is how far a gram of one salt raises the gravity otherwise than that of another, as a part of it:
 // 0.0001 of 0.00075 ([gravity.Solution.GravityWith]).
 const saltSpread = 0.0001 / 0.00075
 
-// doubt finds them.
+// doubt finds them. The batch is carried to its dry base with the usual unknowns, and once more with each of them off by
+// its deviation; what that moves adds in squares. It is the list that [Draw] draws, to first order.
 //
 //   - Source: JCGM 100:2008 (GUM), eq. 10, with differences for the derivatives (5.1.3, note 2).
-func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
+func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 	base, err := m.baseWalk()
 	if err != nil {
 		return d, err
@@ -63,15 +84,17 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 	if err != nil {
 		return d, err
 	}
-	var squares [len(was)]float64
-	add := func(is [len(was)]float64, part float64) {
+	for i := range d {
+		d[i].of = was[i]
+	}
+	add := func(name string, is [doubtful]float64, part float64) {
 		for i := range is {
-			squares[i] += part * (is[i] - was[i]) * (is[i] - was[i])
+			d[i].add(name, part*(is[i]-was[i]))
 		}
 	}
 	states := more[:0]
 	var tank water.Series
-	for _, k := range all {
+	for _, k := range m.known() {
 		u := usual
 		of := k.In(&u)
 		if of == &u.Chalk { // from the plan's own walk, along the line to where none drops
@@ -79,9 +102,8 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 			if err != nil {
 				return d, err
 			}
-			is[0] = was[0] // no ethanol comes from it
-			part := k.Deviation() / k.Usual
-			add(is, part*part)
+			is[ofStrength] = was[ofStrength] // no ethanol comes from it
+			add(k.Name, is, k.Deviation()/k.Usual)
 			continue
 		}
 		if of == &u.Growth || of == &u.Solubility { // of a closed pack; of the gas alone
@@ -115,20 +137,26 @@ func (m *maker) doubt(all []forward.Unknown) (d doubts, err error) {
 			return d, err
 		}
 		if wash == nil {
-			is[2], is[3] = was[2], was[3]
+			is[ofOriginal], is[ofVolume] = was[ofOriginal], was[ofVolume]
 		}
-		add(is, 1)
+		add(k.Name, is, 1)
 	}
 	dry, err := base.states[ferment].Solution()
 	if err != nil {
 		return d, err
 	}
 	rho, _ := dry.DensityUncertainty()
-	formulas := math.Hypot(rho.In(units.KilogramPerCubicMetre)/1000/waterPerLitre, saltSpread*m.plan.Gravity.Minerals)
-	return doubts{
-		strength: math.Sqrt(squares[0]) / was[0], floor: math.Hypot(math.Sqrt(squares[1]), formulas),
-		original: math.Sqrt(squares[2]), volume: math.Sqrt(squares[3]) / was[3],
-	}, nil
+	d[ofFloor].add("density formulas", rho.In(units.KilogramPerCubicMetre)/1000/waterPerLitre)
+	d[ofFloor].add("salts", saltSpread*m.plan.Gravity.Minerals)
+	return d, nil
+}
+
+// sureGravities are the gravities with how sure they are, k = 2, and what most of that comes from.
+func (m *maker) sureGravities(*notes) (GravityPlan, error) {
+	g, floor, original := m.plan.Gravity, m.doubts[ofFloor], m.doubts[ofOriginal]
+	g.FloorUncertainty, g.FloorFrom = 2*floor.u(), floor.from
+	g.OriginalUncertainty, g.OriginalFrom = 2*original.u(), original.from
+	return g, nil
 }
 
 // off is the standard uncertainty that an unknown has by itself, in its unit.

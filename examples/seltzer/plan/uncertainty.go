@@ -13,12 +13,8 @@ import (
 
 const maltSpread = 0.01 // relative: BallingYield
 
-// uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
-// the unknowns of package batch, with the instruments of the request.
-//
-//   - Source: JCGM 100:2008 (GUM), first order.
-func (m *maker) uncertainties() error {
-	division := 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
+// instruments are checked before anything rests on them.
+func (m *maker) instruments(*notes) error {
 	if i := m.req.Instruments; i != nil {
 		if err := new(gravity.Reference).UnmarshalText([]byte(i.Reference)); i.Reference != "" && err != nil {
 			return named("instruments.hydrometer_for", i.Reference, err)
@@ -27,7 +23,6 @@ func (m *maker) uncertainties() error {
 			if !(i.Hydrometer >= 1e-5 && i.Hydrometer <= 0.02) {
 				return &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}
 			}
-			division = i.Hydrometer
 		}
 		if i.Volume != nil {
 			if err := within("instruments.volume", *i.Volume, units.Litre, 1e-4, m.req.Volume.In(units.Litre)/5); err != nil {
@@ -45,39 +40,55 @@ func (m *maker) uncertainties() error {
 			}
 		}
 	}
-	u := UncertaintyPlan{Division: division}
-	m.plan.Uncertainty = u // the division is one of what is known
-	all := m.known()
-	if m.recipe.base != nil {
-		return m.kegContents(&u, all)
-	}
-	strength := m.batch.strength
+	return nil
+}
 
-	var err error
-	if m.doubts, err = m.doubt(all); err != nil {
-		return err
+// division is that of the hydrometer at hand.
+func (r *recipe) division() float64 {
+	if i := r.req.Instruments; i != nil && i.Hydrometer != 0 {
+		return i.Hydrometer
 	}
-	m.plan.Gravity.FloorUncertainty = 2 * m.doubts.floor
-	if u.Planned, err = expanded(strength * m.doubts.strength); err != nil {
-		return err
+	return 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
+}
+
+// uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
+// the unknowns of package batch, with the instruments of the request.
+//
+//   - Source: JCGM 100:2008 (GUM), first order.
+func (m *maker) uncertainties(say *notes) (UncertaintyPlan, error) {
+	u, all := UncertaintyPlan{Division: m.division()}, m.known()
+	if err := m.kegContents(&u, all); err != nil || m.recipe.base != nil {
+		return u, err
+	}
+	u.PlannedFrom = m.doubts[ofStrength].from
+	var err error
+	if u.Planned, err = expanded(m.batch.strength * m.doubts[ofStrength].part()); err != nil {
+		return u, err
 	}
 	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {
-		m.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
+		say.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
 	}
 
-	measured, err := m.byHydrometer(division, all)
+	measured, err := m.byHydrometer(u.Division, spread(all))
 	if err != nil {
-		return err
+		return u, err
+	}
+	u.HydrometerFrom = ethanolLost
+	readings, err := m.byHydrometer(u.Division, units.Share{})
+	if err != nil {
+		return u, err
+	}
+	if of := readings.Uncertainty().In(units.PercentagePoint) / measured.Uncertainty().In(units.PercentagePoint); of*of > 0.5 {
+		u.HydrometerFrom = "hydrometer"
 	}
 	if u.ByHydrometer, err = expanded(measured.Uncertainty().In(units.PercentagePoint)); err != nil {
-		return err
+		return u, err
 	}
 	if u.Capability, err = measured.Capability(units.PercentagePoint.Of(labelTolerance)); err != nil {
-		return err
+		return u, err
 	}
 	u.Supports = u.Capability >= 1
-
-	return m.kegContents(&u, all)
+	return u, nil
 }
 
 // kegContents adds how sure the content of each kind of keg is, by its temperature and pressure.
@@ -86,13 +97,12 @@ func (m *maker) kegContents(u *UncertaintyPlan, all []forward.Unknown) error {
 		if p.Kind != keg || p.Still {
 			continue
 		}
-		c, err := kegContent(m.air, m.batch.packed[i], p, all)
+		c, from, err := m.kegContent(m.batch.packed[i], p, all)
 		if err != nil {
 			return err
 		}
-		u.Kegs = append(u.Kegs, c)
+		u.Kegs, u.KegsFrom = append(u.Kegs, c), append(u.KegsFrom, from)
 	}
-	m.plan.Uncertainty = *u
 	return nil
 }
 
@@ -109,7 +119,7 @@ func spread(all []forward.Unknown) units.Share {
 
 // byHydrometer is the strength of the packs as two readings give it, each within half a
 // division, with a yield that is known so well: what is read is the base, dry.
-func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.MeasuredStrength, error) {
+func (m *maker) byHydrometer(division float64, yield units.Share) (units.MeasuredStrength, error) {
 	none := units.MeasuredStrength{}
 	base := m.batch.base
 	p := m.batch.wash.Gravity().Extract().In(units.DegreePlato)
@@ -127,7 +137,7 @@ func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.Mea
 			return none, err
 		}
 	}
-	of, err := gravity.StrengthByHydrometer(readings[0], readings[1], m.yield, spread(all), 0)
+	of, err := gravity.StrengthByHydrometer(readings[0], readings[1], m.yield, yield, 0)
 	if err != nil {
 		return none, err
 	}
@@ -135,36 +145,37 @@ func (m *maker) byHydrometer(division float64, all []forward.Unknown) (units.Mea
 	return units.Measure(m.plan.Strength, units.PercentagePoint.Of(checked.Number(u)))
 }
 
-// kegContent propagates thermometer and gauge through the solubility, and adds that of
-// the solubility itself.
-func kegContent(air units.Atmosphere, k packed, p PackPlan, all []forward.Unknown) (units.CarbonDioxideContent, error) {
+// kegContent is how sure the content of a keg is, k = 2: by thermometer, gauge and solubility.
+func (m *maker) kegContent(k packed, p PackPlan, all []forward.Unknown) (units.CarbonDioxideContent, string, error) {
 	liquid, err := carbonation.NewLiquid(k.drink)
 	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		return units.CarbonDioxideContent{}, "", err
 	}
-	t, err := units.Limited(p.Temperature, units.KelvinDifference.Of(checked.Number(unknown(all, "thermometer").High)))
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
-	}
-	g, err := units.Limited(p.Gauge, units.KilopascalGauge.Of(checked.Number(unknown(all, "gauge").High)))
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
-	}
-	c, err := units.Propagate(func(x units.Trial) (units.CarbonDioxideContent, error) {
-		total, err := air.Absolute(units.At(x, &g))
+	content := func(u forward.Unknowns) (float64, error) {
+		total, err := m.air.Absolute(p.Gauge.Plus(units.KilopascalGauge.Of(checked.Number(u.Gauge))))
 		if err != nil {
-			return units.CarbonDioxideContent{}, err
+			return 0, err
 		}
-		return liquid.Content(total, units.At(x, &t))
-	}, &t, &g)
-	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		c, err := liquid.Content(total, p.Temperature.Plus(units.KelvinDifference.Of(checked.Number(u.Thermometer))))
+		return u.Solubility * c.In(units.GramCO2PerLitre), err
 	}
-	c, err = c.Widened(units.GramCO2PerLitre.Of(checked.Number(unknown(all, "solubility of CO2").Deviation() * p.Content.In(units.GramCO2PerLitre))))
+	usual := forward.Usual()
+	was, err := content(usual)
 	if err != nil {
-		return units.CarbonDioxideContent{}, err
+		return units.CarbonDioxideContent{}, "", err
 	}
-	return c.Expanded(2)
+	var d doubt
+	for _, k := range all {
+		if u := usual; k.Moves(forward.Carbonate) {
+			*k.In(&u) += k.Deviation()
+			is, err := content(u)
+			if err != nil {
+				return units.CarbonDioxideContent{}, "", err
+			}
+			d.add(k.Name, is-was)
+		}
+	}
+	return units.GramCO2PerLitre.Of(checked.Number(2 * d.u())), d.from, nil
 }
 
 // expanded is twice a standard uncertainty in % vol.

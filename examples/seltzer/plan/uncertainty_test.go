@@ -58,3 +58,30 @@ func TestStrengthByHydrometerCountsTheYield(t *testing.T) {
 		t.Errorf("a common hydrometer supports a label: %+v", u)
 	}
 }
+
+// What a ± comes from most is what is worst known. By hand: the yield is good to 3 % of a strength, a level that is right to within
+// 10 L of 57 to 10 % (10/√3), and the dry floor, 0.036 below the original, follows the strength. A keg's 5.9 g/L lose 0.2 g/L for
+// a kelvin and gain 0.026 for a kPa.
+func TestWhatAnUncertaintyComesFrom(t *testing.T) {
+	r := request(t)
+	is := func(what, got, want string) {
+		t.Helper()
+		if got != want {
+			t.Errorf("%s: mostly from %s, not %s", what, got, want)
+		}
+	}
+	p := made(t, r)
+	u := p.Uncertainty
+	is("strength as planned", u.PlannedFrom, "ethanol lost")
+	is("strength by hydrometer", u.HydrometerFrom, "ethanol lost")
+	is("keg", u.KegsFrom[0], "gauge")
+	is("original", p.Gravity.OriginalFrom, "level")
+	level, warmth, press := units.Litre.Of(10), units.KelvinDifference.Of(3), units.KilopascalGauge.Of(1)
+	r.Instruments = &plan.Instruments{Hydrometer: 0.005, Volume: &level, Thermometer: &warmth, Gauge: &press}
+	p = made(t, r)
+	u = p.Uncertainty
+	is("strength, coarse level", u.PlannedFrom, "level")
+	is("strength, coarse hydrometer", u.HydrometerFrom, "hydrometer")
+	is("keg, coarse thermometer", u.KegsFrom[0], "thermometer")
+	is("floor, coarse level", p.Gravity.FloorFrom, "level")
+}
