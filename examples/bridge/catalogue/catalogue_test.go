@@ -151,16 +151,16 @@ func TestDryYeast(t *testing.T) {
 	if err := f.Call(in, out); err != nil {
 		t.Fatal(err)
 	}
-	pack, err := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4))
+	pack, err := yeast.DryPack(units.Cells{}, units.Celsius.Of(4))
 	if err != nil {
 		t.Fatal(err)
 	}
-	cells, err := yeast.Billion(out[0])
+	cells, err := units.BillionCells.Try(out[0])
 	if err != nil {
 		t.Fatal(err)
 	}
 	p, err := pack.Need(cells, 0)
-	if want := p.Mass.In(units.Gram); err != nil || math.Abs(out[1]-want) > 1e-9*want {
+	if want := p.Mass.Value.In(units.Gram); err != nil || math.Abs(out[1]-want) > 1e-9*want {
 		t.Errorf("%v g, %v; the library weighs %v g", out[1], err, want)
 	}
 }
