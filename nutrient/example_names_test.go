@@ -17,16 +17,16 @@ func ExampleSources() {
 	source, _ := material.FindAmong("DAP", nutrient.Sources()...)
 	var demand nutrient.Demand
 	var whose law.Jurisdiction
-	var form yeast.PackForm
-	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")), form.UnmarshalText([]byte("dry")))
+	var kind yeast.Kind
+	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")), kind.UnmarshalText([]byte("lager")))
 	buffer, _ := material.FindAmong("potassium citrate", ferment.Buffers()...)
-	fmt.Println(source, "/", demand, "/", whose, "/", form, "/", buffer)
+	fmt.Println(source, "/", demand, "/", whose, "/", kind, "/", buffer)
 	fmt.Println(buffer.MolarMass().Text(units.GramPerMole, 2))
 	_, err := material.FindAmong("zinc sulfate", nutrient.Sources()...)
 	fmt.Println(err)
 	// Output:
 	// <nil> <nil> <nil>
-	// diammonium phosphate / high / EU / dry / tripotassium citrate monohydrate
+	// diammonium phosphate / high / EU / lager / tripotassium citrate monohydrate
 	// 324.41 g/mol
 	// material.FindAmong: unknown material "zinc sulfate"; one of zinc sulfate heptahydrate, zinc sulfate monohydrate
 }
