@@ -34,7 +34,10 @@ type AfterPoint struct {
 	PH      float64                 `json:"pH"`
 	Low     float64                 `json:"pH_low"`
 	High    float64                 `json:"pH_high"`
+	From    string                  `json:"mostly_from,omitempty"`
 	Acidity units.MassConcentration `json:"titratable_acidity"`
+
+	deeds int // that were done by then
 }
 
 // SulfitePlan is the sulfite that holds a molecular SO2.
@@ -105,14 +108,13 @@ func (m *maker) settleDown() error {
 	p := &AfterPlan{As: by.As.Name() + " to pH " + trim(by.End)}
 	u := forward.Usual()
 	place := m.air.Pressure()
-	last := m.plan.Acidity.Points[len(m.plan.Acidity.Points)-1]
 	point := func(after string) error {
 		d, ofWater, litres, err := gasFree(s)
 		if err != nil {
 			return err
 		}
 		ta, err := m.acidityOf(d, ofWater, litres)
-		p.Points = append(p.Points, AfterPoint{After: after, PH: d.PH(), Low: d.PH() - (last.PH - last.Low), High: d.PH() + (last.High - last.PH), Acidity: ta})
+		p.Points = append(p.Points, AfterPoint{After: after, PH: d.PH(), Acidity: ta, deeds: len(m.after)})
 		return err
 	}
 	do := func(line string, st forward.Step) (forward.Left, error) {
@@ -199,6 +201,21 @@ func (m *maker) settleDown() error {
 	}
 	return point("sulfite and sorbate added")
 }
+
+// sureAfter is how sure the pH of each is.
+func (m *maker) sureAfter() error {
+	if m.plan.After == nil {
+		return nil
+	}
+	for i := range m.plan.After.Points {
+		p, d := &m.plan.After.Points[i], m.doubts[ofAfter+i]
+		p.Low, p.High = d.around(p.PH)
+		p.From = d.from
+	}
+	return nil
+}
+
+const mostAfter = 5 // times that a pH is told after the ferment
 
 // tooFlat warns of a juice, honey or sugar drink that is not sour enough to keep. Beer has its hops.
 func (m *maker) tooFlat() error {

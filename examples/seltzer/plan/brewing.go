@@ -13,9 +13,10 @@ type brewing struct {
 	carried
 	water, start, boiled forward.State // in the kettle: as it comes, with the sugar, after the boil
 	filled, wash         forward.State // with the first portion of the sugar; with all that goes in before the yeast works
-	fermented            forward.State
-	deeds, joined        []deed  // all of them; from filled to wash
-	left                 float64 // L, with the yeast, of what the packs do not take
+	unfed, fermented     forward.State // wash without the nutrient that goes in by stages
+	deeds, joined        []deed        // all of them; from filled to wash
+	racked               []deed        // from fermented to off its yeast
+	left                 float64       // L, with the yeast, of what the packs do not take
 }
 
 // usedAt is the wash with all its sugar in when a part of it is used.
@@ -34,13 +35,17 @@ func (m *maker) brew(*notes) (*brewing, error) {
 	b.in = note(b.in, "water, as it comes", kg(b.state.Mass()))
 	filled := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Cool || d.step.Kind == forward.Heat }) + 1
 	fermented := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Ferment })
-	b.deeds, b.joined = deeds, deeds[filled:fermented]
+	unfed := fermented - m.plan.Nutrient.staged
+	b.deeds, b.joined, b.racked = deeds, deeds[filled:fermented], deeds[fermented+1:]
 	for i, d := range deeds {
 		switch {
 		case d.step.Kind == forward.Boil:
 			b.start = b.state
 		case i == filled:
 			b.filled = b.state
+		}
+		if i == unfed {
+			b.unfed = b.state
 		}
 		if i == fermented {
 			b.wash = b.state
@@ -128,4 +133,23 @@ func (m *maker) measured(used float64, portions int) (at usedAt, err error) {
 	at = usedAt{used: used, sg: g.SG()}
 	at.strength, err = s.Strength()
 	return at, err
+}
+
+// unbuffered is the pH at the end without the buffer.
+func (m *maker) unbuffered() (float64, error) {
+	c := carried{state: m.brewed.filled, unknowns: m.brewed.unknowns, like: m.brewed.like}
+	for _, d := range m.brewed.joined {
+		if b := m.plan.Acidity.Buffer; d.step.Kind == forward.Feed && d.step.What == b.What && d.step.Mass == b.Mass.Quantity() {
+			continue
+		}
+		if _, err := c.do(d.step); err != nil {
+			return 0, err
+		}
+	}
+	st := m.fermenting(0, 1)[0]
+	st.Gas = true
+	if _, err := c.do(st); err != nil {
+		return 0, err
+	}
+	return new(forward.Meter).PHUnder(&c.state, st.Pressure)
 }

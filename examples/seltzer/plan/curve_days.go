@@ -91,7 +91,13 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 func (c *Curve) follow(x float64, used kinetics.Band, along []AcidityPoint, middle, least, most func(AcidityPoint) float64) {
 	span := func(from, to units.Share) [3]float64 {
 		low := math.Min(onCourse(along, from, least), onCourse(along, to, least))
-		return [3]float64{x, low, math.Max(onCourse(along, from, most), onCourse(along, to, most))}
+		high := math.Max(onCourse(along, from, most), onCourse(along, to, most))
+		for _, p := range along { // a feed moves the pH the other way for a while
+			if p.Used.Compare(from) > 0 && p.Used.Compare(to) < 0 {
+				low, high = math.Min(low, least(p)), math.Max(high, most(p))
+			}
+		}
+		return [3]float64{x, low, high}
 	}
 	c.Points = append(c.Points, [2]float64{x, onCourse(along, used.Median, middle)})
 	c.LowerUpper = append(c.LowerUpper, span(used.Low90, used.High90))

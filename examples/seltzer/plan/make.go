@@ -51,7 +51,9 @@ func makerOf(req Request) (*maker, error) {
 		{"nutrient", put(&p.Nutrient, m.feed)}, {"water", put2(&p.Acidity, &m.course, m.acidity)}, {"water", put(&p.Nutrient.Others, m.otherNeeds)},
 		{"yeast", put(&p.Yeast, m.yeast)}, {"yeast.strain", m.strain}, {"strength", put(&m.brewed, m.brew)},
 		{"kettle", put(&p.Vessels, m.vessels)}, {"kettle", put(&p.Fermenters, m.shareOut)}, {"strength", put2(&m.thirds, &m.salted, m.measureThirds)}, {"strength", put(&p.Gravity, m.gravities)},
-		{"strength", put(&p.Nutrient.Stages, m.stageGravities)}, {"strength", put(&p.Acidity.Points, m.measuredCourse)}, {"acid", old(m.settleDown)}, {"acid", old(m.tooFlat)}, {"packs", old(m.pour)}, {"packs", old(m.packs)},
+		{"strength", put(&p.Nutrient.Stages, m.stageGravities)}, {"acid", old(m.settleDown)},
+		{"instruments", put(&p.Uncertainty, m.instruments)}, {"water", put(&m.doubts, m.doubt)}, {"water", put(&p.Acidity, m.acidCourse)}, {"acid", old(m.sureAfter)},
+		{"acid", old(m.tooFlat)}, {"packs", old(m.pour)}, {"packs", old(m.packs)},
 		{"flavour", put(&p.Flavour, m.flavour)},
 		{"label", put(&p.Label, m.label)}, {"strength", old(m.balance)}, {"instruments", old(m.uncertainties)}, {"readings", old(m.readings)},
 		{"schedule", put(&p.Schedule, m.schedule)}, {"schedule", old(m.foresee)}, {"room", put(&p.Room, m.room)}, {"prices", put(&p.Cost, m.cost)}, {"request", old(m.cautions)},
@@ -60,7 +62,8 @@ func makerOf(req Request) (*maker, error) {
 		steps = []makerStep{
 			{"place", put(&p.Boiling, m.boilingPoint)}, {"at_hand.base", old(m.taken)}, {"water", put(&p.Water, m.letDownWater)}, {"water", put(&m.tapped, m.asItComes)}, {"at_hand.base", old(m.pourBase)}, {"packs", old(m.packs)},
 			{"flavour", put(&p.Flavour, m.flavour)},
-			{"label", put(&p.Label, m.label)}, {"at_hand.base", old(m.baseBalance)}, {"instruments", old(m.uncertainties)}, {"prices", put(&p.Cost, m.cost)}, {"request", old(m.baseCautions)},
+			{"label", put(&p.Label, m.label)}, {"at_hand.base", old(m.baseBalance)},
+			{"instruments", put(&p.Uncertainty, m.instruments)}, {"instruments", old(m.uncertainties)}, {"prices", put(&p.Cost, m.cost)}, {"request", old(m.baseCautions)},
 		}
 	}
 	for _, step := range steps {

@@ -13,50 +13,49 @@ import (
 
 const maltSpread = 0.01 // relative: BallingYield
 
-// uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
-// the unknowns of package batch, with the instruments of the request.
-//
-//   - Source: JCGM 100:2008 (GUM), first order.
-func (m *maker) uncertainties() error {
+// instruments checks those of the request; the division of the hydrometer is one of what is known.
+func (m *maker) instruments(*notes) (u UncertaintyPlan, err error) {
 	division := 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
 	if i := m.req.Instruments; i != nil {
 		if err := new(gravity.Reference).UnmarshalText([]byte(i.Reference)); i.Reference != "" && err != nil {
-			return named("instruments.hydrometer_for", i.Reference, err)
+			return u, named("instruments.hydrometer_for", i.Reference, err)
 		}
 		if i.Hydrometer != 0 {
 			if !(i.Hydrometer >= 1e-5 && i.Hydrometer <= 0.02) {
-				return &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}
+				return u, &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}
 			}
 			division = i.Hydrometer
 		}
 		if i.Volume != nil {
 			if err := within("instruments.volume", *i.Volume, units.Litre, 1e-4, m.req.Volume.In(units.Litre)/5); err != nil {
-				return err
+				return u, err
 			}
 		}
 		if i.Thermometer != nil {
 			if err := within("instruments.thermometer", *i.Thermometer, units.KelvinDifference, 0.001, 10); err != nil {
-				return err
+				return u, err
 			}
 		}
 		if i.Gauge != nil {
 			if err := within("instruments.gauge", *i.Gauge, units.KilopascalGauge, 0.01, 200); err != nil {
-				return err
+				return u, err
 			}
 		}
 	}
-	u := UncertaintyPlan{Division: division}
-	m.plan.Uncertainty = u // the division is one of what is known
-	all := m.known()
+	return UncertaintyPlan{Division: division}, nil
+}
+
+// uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
+// the unknowns of package batch, with the instruments of the request.
+//
+//   - Source: JCGM 100:2008 (GUM), first order.
+func (m *maker) uncertainties() error {
+	u, all := m.plan.Uncertainty, m.known()
 	if m.recipe.base != nil {
 		return m.kegContents(&u, all)
 	}
-	strength := m.batch.strength
-
+	strength, division := m.batch.strength, u.Division
 	var err error
-	if m.doubts, err = m.doubt(all); err != nil {
-		return err
-	}
 	g, floor, original := &m.plan.Gravity, m.doubts[ofFloor], m.doubts[ofOriginal]
 	g.FloorUncertainty, g.FloorFrom = 2*floor.u(), floor.from
 	g.OriginalUncertainty, g.OriginalFrom = 2*original.u(), original.from
@@ -173,7 +172,7 @@ func (m *maker) kegContent(k packed, p PackPlan, all []forward.Unknown) (units.C
 			if err != nil {
 				return units.CarbonDioxideContent{}, "", err
 			}
-			d.add(k.Name, is-was)
+			d.add(k.Name, is-was, was-is)
 		}
 	}
 	return units.GramCO2PerLitre.Of(checked.Number(2 * d.u())), d.from, nil
