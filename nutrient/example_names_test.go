@@ -20,7 +20,7 @@ func ExampleSources() {
 	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")), form.UnmarshalText([]byte("dry")))
 	buffer, _ := material.FindAmong("potassium citrate", ferment.Buffers()...)
 	fmt.Println(source, "/", demand, "/", whose, "/", form, "/", buffer)
-	fmt.Printf("%.2f g/mol\n", buffer.MolarMass())
+	fmt.Println(buffer.MolarMass().Text(units.GramPerMole, 2))
 	_, err := material.FindAmong("zinc sulfate", nutrient.Sources()...)
 	fmt.Println(err)
 	// Output:

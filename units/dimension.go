@@ -8,7 +8,8 @@ type Dimension interface {
 		strengthByVolume | strengthByMass | percentagePoints | extract |
 		massConcentration | equivalentConcentration | calciumCarbonate | molarConcentration |
 		carbonDioxideVolumes | carbonDioxideContent |
-		energy | power | length | amount | conductivity | volumeFlow | share | pureNumber
+		energy | power | length | amount | conductivity | volumeFlow | share | pureNumber |
+		molarMass
 	describe() *dimension
 }
 
@@ -64,6 +65,7 @@ type (
 	volumeFlow              struct{}
 	share                   struct{}
 	pureNumber              struct{}
+	molarMass               struct{}
 )
 
 // What a [Unit] says: the place of the dimension in dimensions times slots, and the place of the unit
@@ -101,6 +103,7 @@ const (
 	volumeFlowUnits
 	shareUnits
 	pureNumberUnits
+	molarMassUnits
 )
 
 var dimensions = [...]*dimension{
@@ -108,5 +111,5 @@ var dimensions = [...]*dimension{
 	theGaugePressure, theDensity, theStrengthByVolume, theStrengthByMass, thePercentagePoints, theExtract,
 	theMassConcentration, theEquivalentConcentration, theCalciumCarbonate, theMolarConcentration,
 	theCarbonDioxideVolumes, theCarbonDioxideContent, theEnergy, thePower, theLength, theAmount,
-	theConductivity, theVolumeFlow, theShare, thePureNumber,
+	theConductivity, theVolumeFlow, theShare, thePureNumber, theMolarMass,
 }

@@ -96,6 +96,7 @@ func TestFactors(t *testing.T) {
 	factor(t, units.MilliequivalentPerLitre, units.MilliequivalentPerLitre, "1")
 	factor(t, units.VolumesCO2, units.VolumesCO2, "1")
 	factor(t, units.One, units.One, "1")
+	factor(t, units.GramPerMole, units.GramPerMole, "1")
 }
 
 func factor[D, E units.Dimension](t *testing.T, u, base units.Unit[D, E], exact string) {

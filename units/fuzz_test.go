@@ -42,6 +42,7 @@ func FuzzParse(f *testing.F) {
 		fuzz[units.VolumeFlow](t, text)
 		fuzz[units.Share](t, text)
 		fuzz[units.PureNumber](t, text)
+		fuzz[units.MolarMass](t, text)
 	})
 }
 

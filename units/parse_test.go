@@ -61,6 +61,7 @@ func TestParse(t *testing.T) {
 	reads[units.Length](t, units.Metre, map[string]float64{"5 ft 3 in": 1.6002, "640 m": 640, "-6 ft 6 in": -1.9812, "2100 ft": 640.08})
 	reads[units.Share](t, units.Percent, map[string]float64{"95 %": 95, "5 percent": 5})
 	reads[units.PureNumber](t, units.One, map[string]float64{"1.048": 1.048, " -3 ": -3})
+	reads[units.MolarMass](t, units.GramPerMole, map[string]float64{"44.009 g/mol": 44.009})
 	reads[units.VolumeFlow](t, units.LitrePerMinute, map[string]float64{"2 L/min": 2, "60 L/h": 1})
 }
 

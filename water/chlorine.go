@@ -93,10 +93,10 @@ func Dechlorinators() []material.Material {
 // acid made for each: of a sulfite by its charge, SO3-2 one and HSO3- two.
 func takesChlorine(agent material.Material) (mmol, protons float64) {
 	if agent == material.AscorbicAcid() {
-		return mmolPerMol / agent.MolarMass(), 1
+		return mmolPerMol / agent.MolarMass().In(units.GramPerMole), 1
 	}
 	y := yieldOf(agent)
-	mmol = y.milligrams[Sulfite] / Sulfite.MolarMass()
+	mmol = y.milligrams[Sulfite] / Sulfite.facts().mass
 	return mmol, 2 - y.alkalinity/cmp.Or(mmol, 1)
 }
 
@@ -138,7 +138,7 @@ func (p Profile) Dechlorinate(agent material.Material, r Residual, volume units.
 	}
 	grams := r.mmol / takes * l
 	out := p
-	add := func(i Ion, n float64) { out.mg[i] += n * r.mmol * i.MolarMass() }
+	add := func(i Ion, n float64) { out.mg[i] += n * r.mmol * i.facts().mass }
 	add(Chloride, 1)
 	if y, err := brings(fn, agent); err == nil { // a sulfite: its metal, and sulfate of it
 		add(Sulfate, 1)

@@ -134,7 +134,7 @@ func TestIonicBalanceLimits(t *testing.T) {
 		{5, 5.2, true}, {5, 5.21, false}, {9.99, 10.6, false}, {10.01, 11, true}, {20, 22.1, true}, {20, 22.2, false},
 	}
 	for _, r := range rows {
-		p, err := NewProfile(celsius(20), units.CalciumCarbonate{}, Sodium.At(mgL(r.na*Sodium.MolarMass())), Chloride.At(mgL(r.cl*Chloride.MolarMass())))
+		p, err := NewProfile(celsius(20), units.CalciumCarbonate{}, Sodium.At(mgL(r.na*Sodium.MolarMass().In(units.GramPerMole))), Chloride.At(mgL(r.cl*Chloride.MolarMass().In(units.GramPerMole))))
 		if err != nil {
 			t.Fatal(err)
 		}

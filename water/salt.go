@@ -80,7 +80,7 @@ func yieldOf(m material.Material) *yield {
 		if mmol == 0 {
 			continue
 		}
-		y.milligrams[b.ion] = mmol * b.ion.MolarMass()
+		y.milligrams[b.ion] = mmol * b.ion.facts().mass
 		switch {
 		case b.ion == Bicarbonate || b.ion == Carbonate:
 			y.carbon += mmol
@@ -131,7 +131,7 @@ func noSalt(fn string, m material.Material) error {
 // of returns the mg of an ion that a gram brings, the alkalinity as bicarbonate.
 func (y *yield) of(i Ion) float64 {
 	if i == Bicarbonate {
-		return y.alkalinity * Bicarbonate.MolarMass()
+		return y.alkalinity * Bicarbonate.facts().mass
 	}
 	return y.milligrams[i]
 }

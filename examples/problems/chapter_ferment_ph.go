@@ -234,7 +234,7 @@ func alkalinityForPH4() Problem {
 				want.Text(units.MilligramPerLitreCaCO3, 0), end.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 			w.Step("Left alone it would end at pH %.2f.", must(end.Under(gas)).PH())
 			base := must(end.BaseToAlkalinity(material.PotassiumBicarbonate(), want, v))
-			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", material.PotassiumBicarbonate(), 1000/material.PotassiumBicarbonate().MolarMass(),
+			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", material.PotassiumBicarbonate(), 1000/material.PotassiumBicarbonate().MolarMass().In(units.GramPerMole),
 				want.Minus(end.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 0), base.Text(units.Gram, 2))
 			with := must(end.Add(v, material.PotassiumBicarbonate().Dose(base)))
 			w.Answer("alkalinity at pH 4", want.In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", -157.4, 1)

@@ -52,7 +52,7 @@ func TestBufferForEachMetabolism(t *testing.T) {
 			g.Metabolism = c.m
 			want := check.Must(g.BufferFor(b, 4)).Mass.Value.In(units.Gram)
 			// Both searches end within sameCharge of the floor, of which a mole takes half or more.
-			tol := 4 * sameCharge / 1000 * b.MolarMass() * f.Brew.Finish.VolumeAt20().In(units.Litre)
+			tol := 4 * sameCharge / 1000 * b.MolarMass().In(units.GramPerMole) * f.Brew.Finish.VolumeAt20().In(units.Litre)
 			check.Near(t, b.String()+" "+c.what, c.got.In(units.Gram), want, tol, "alone")
 		}
 	}
@@ -127,7 +127,7 @@ func TestBufferDoseCautions(t *testing.T) {
 		}
 	}
 	// A salty water: half a mmol of sodium is too much, and no potassium is no fault of it.
-	c.start.Sodium, c.start.Potassium = 250/water.Sodium.MolarMass(), 500/water.Potassium.MolarMass()
+	c.start.Sodium, c.start.Potassium = 250/water.Sodium.MolarMass().In(units.GramPerMole), 500/water.Potassium.MolarMass().In(units.GramPerMole)
 	if s := dose(material.BakingSoda(), 0.5); !strings.Contains(s, "sodium may taste") || strings.Contains(s, "potassium") {
 		t.Errorf("%q", s)
 	}

@@ -85,16 +85,6 @@ func ExampleGlucoseSyrup() {
 	// juice 9.9 % <nil>
 }
 
-func ExampleMolarMass() {
-	m, err := material.MolarMass("CaSO4·2H2O")
-	fmt.Printf("%.3f g/mol %v\n", m, err)
-	_, err = material.MolarMass("CaXo")
-	fmt.Println(err)
-	// Output:
-	// 172.164 g/mol <nil>
-	// "CaXo" is not a chemical formula: names no element "Xo" that is known here
-}
-
 // A name among those that ferment: plain dextrose may hold crystal water or not.
 func ExampleFindAmong() {
 	sugars := []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.DextroseAnhydrous()}

@@ -171,7 +171,7 @@ func TestUnknownNames(t *testing.T) {
 		t.Error("no material is written")
 	}
 	var none material.Material
-	if none.Name() != "" || !none.Composition().Sugar().IsZero() || none.MolarMass() != 0 || len(none.OtherNames()) != 0 {
+	if none.Name() != "" || !none.Composition().Sugar().IsZero() || !none.MolarMass().IsZero() || len(none.OtherNames()) != 0 {
 		t.Error(none)
 	}
 }

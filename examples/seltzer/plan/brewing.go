@@ -13,6 +13,7 @@ type brewing struct {
 	carried
 	water, start, boiled forward.State // in the kettle: as it comes, with the sugar, after the boil
 	filled, wash         forward.State // with the first portion of the sugar; with all that goes in before the yeast works
+	unfed                forward.State // before the first of the nutrient
 	fermented            forward.State
 	deeds, joined        []deed  // all of them; from filled to wash
 	left                 float64 // L, with the yeast, of what the packs do not take
@@ -34,6 +35,7 @@ func (m *maker) brew(*notes) (*brewing, error) {
 	b.in = note(b.in, "water, as it comes", kg(b.state.Mass()))
 	filled := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Cool || d.step.Kind == forward.Heat }) + 1
 	fermented := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Ferment })
+	unfed := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Feed || d.step.Kind == forward.Ferment })
 	b.deeds, b.joined = deeds, deeds[filled:fermented]
 	for i, d := range deeds {
 		switch {
@@ -41,6 +43,9 @@ func (m *maker) brew(*notes) (*brewing, error) {
 			b.start = b.state
 		case i == filled:
 			b.filled = b.state
+		}
+		if i == unfed {
+			b.unfed = b.state
 		}
 		if i == fermented {
 			b.wash = b.state

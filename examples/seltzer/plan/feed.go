@@ -117,6 +117,15 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	return n, err
 }
 
+// nitrogen is what yeast can take up that the wash has of its own, and what the nutrient brings to it.
+func (m *maker) nitrogen(*notes) (own, brought units.MassConcentration, err error) {
+	if own, err = m.brewed.unfed.YeastNitrogenLeft(); err != nil {
+		return own, brought, err
+	}
+	all, err := m.brewed.wash.YeastNitrogenLeft()
+	return own, all.Minus(own), err
+}
+
 // lacking is the nitrogen that the nutrient is to bring.
 func (n NutrientPlan) lacking() units.MassConcentration {
 	return units.MilligramPerLitre.Of(checked.Number(max(0, n.Need.Minus(n.FromMust).In(units.MilligramPerLitre))))

@@ -58,6 +58,7 @@ func makerOf(req Request) (*maker, error) {
 		{"yeast", put(&p.Yeast, m.yeast)},
 		{"yeast.strain", m.strain},
 		{"strength", put(&m.brewed, m.brew)},
+		{"nutrient", put2(&p.Nutrient.FromMust, &p.Nutrient.Brought, m.nitrogen)},
 		{"kettle", put(&p.Vessels, m.vessels)},
 		{"kettle", put(&p.Fermenters, m.shareOut)},
 		{"strength", put2(&m.thirds, &m.salted, m.measureThirds)},
