@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 )
@@ -235,10 +236,11 @@ func TestPrimersByName(t *testing.T) {
 				t.Fatalf("%s: %d options for %d primers", f.Name, len(p.Options), len(primers))
 			}
 			for i, name := range p.Options {
-				if primers[i].Name() != name {
-					t.Errorf("%s: %q is %q", f.Name, name, primers[i].Name())
+				primer := shelf.Material(name)
+				if primers[i] != name || primer.Name() != name {
+					t.Errorf("%s: %q is %q, %s", f.Name, name, primers[i], primer)
 				}
-				if gas := carbonation.CO2From(primers[i].Dose(units.Gram.Of(1))).In(units.Gram); !(gas > 0.25 && gas < 0.53) {
+				if gas := carbonation.CO2From(primer.Dose(units.Gram.Of(1))).In(units.Gram); !(gas > 0.25 && gas < 0.53) {
 					t.Errorf("%s makes %g g/g", name, gas)
 				}
 			}
