@@ -143,7 +143,9 @@ func ofDrinkAndPipe() []*Function {
 		entry("drink_viscosity", "viscosity of a drink",
 			"Kestin, Sokolov & Wakeham, J. Phys. Chem. Ref. Data 7 (1978) 941; fits to Bingham & Jackson 1918 for ethanol and to the CRC Handbook for extract",
 			of2(takes("temperature", units.Celsius, "temperature of the drink; up to 80 °C with ethanol or extract", -2, 90, 4), takesDrink(),
-				func(t units.Temperature, s gravity.Solution) (units.DynamicViscosity, error) { return carbonation.Viscosity(s, t) }),
+				func(t units.Temperature, s gravity.Solution) (units.DynamicViscosity, error) {
+					return carbonation.Viscosity(s, t)
+				}),
 			gives("viscosity", units.MillipascalSecond, "dynamic viscosity")),
 		entry("air_in_drink", "oxygen and nitrogen that a drink holds at rest with moist air; an extract of 15 °P holds a fifth less "+
 			"oxygen than is given here", "IAPWS G7-04",
