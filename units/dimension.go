@@ -9,7 +9,7 @@ type Dimension interface {
 		massConcentration | equivalentConcentration | calciumCarbonate | molarConcentration |
 		carbonDioxideVolumes | carbonDioxideContent |
 		energy | power | length | amount | conductivity | volumeFlow | share | pureNumber |
-		molarMass
+		molarMass | cells | pitchRate
 	describe() *dimension
 }
 
@@ -66,6 +66,8 @@ type (
 	share                   struct{}
 	pureNumber              struct{}
 	molarMass               struct{}
+	cells                   struct{}
+	pitchRate               struct{}
 )
 
 // What a [Unit] says: the place of the dimension in dimensions times slots, and the place of the unit
@@ -104,6 +106,8 @@ const (
 	shareUnits
 	pureNumberUnits
 	molarMassUnits
+	cellsUnits
+	pitchRateUnits
 )
 
 var dimensions = [...]*dimension{
@@ -112,4 +116,5 @@ var dimensions = [...]*dimension{
 	theMassConcentration, theEquivalentConcentration, theCalciumCarbonate, theMolarConcentration,
 	theCarbonDioxideVolumes, theCarbonDioxideContent, theEnergy, thePower, theLength, theAmount,
 	theConductivity, theVolumeFlow, theShare, thePureNumber, theMolarMass,
+	theCells, thePitchRate,
 }

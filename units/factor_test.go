@@ -96,6 +96,8 @@ func TestFactors(t *testing.T) {
 	factor(t, units.MilliequivalentPerLitre, units.MilliequivalentPerLitre, "1")
 	factor(t, units.VolumesCO2, units.VolumesCO2, "1")
 	factor(t, units.One, units.One, "1")
+	factor(t, units.BillionCells, units.BillionCells, "1")
+	factor(t, units.MillionPerMillilitrePlato, units.MillionPerMillilitrePlato, "1")
 	factor(t, units.GramPerMole, units.GramPerMole, "1")
 }
 

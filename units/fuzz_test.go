@@ -43,6 +43,8 @@ func FuzzParse(f *testing.F) {
 		fuzz[units.Share](t, text)
 		fuzz[units.PureNumber](t, text)
 		fuzz[units.MolarMass](t, text)
+		fuzz[units.Cells](t, text)
+		fuzz[units.PitchRate](t, text)
 	})
 }
 

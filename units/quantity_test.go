@@ -124,6 +124,8 @@ func TestTry(t *testing.T) {
 	tries(t, units.LitrePerMinute, "volume flow", 0, 1e15)
 	tries(t, units.Percent, "share", 0, 100)
 	tries(t, units.One, "pure number", -1e15, 1e15)
+	tries(t, units.BillionCells, "number of cells", 0, 1e15)
+	tries(t, units.MillionPerMillilitrePlato, "pitch rate", 0, 1e15)
 	tries(t, units.GramPerMole, "molar mass", 0, 1e15)
 	tries(t, units.KilogramAnhydrous, "mass without crystal water", 0, 1e15)
 	_, err := units.Fahrenheit.Try(-500)

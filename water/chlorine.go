@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
@@ -84,15 +85,13 @@ func (r Residual) AsCl2() units.MassConcentration {
 // Dechlorinators returns what takes chlorine out by reaction: sulfites and ascorbic acid. A
 // tablet of metabisulfite weighs 0.44 to 0.7 g by maker: weigh it.
 func Dechlorinators() []material.Material {
-	return []material.Material{
-		material.SodiumMetabisulfite(), material.PotassiumMetabisulfite(), material.SodiumBisulfite(), material.SodiumSulfite(), material.AscorbicAcid(),
-	}
+	return shelf.Materials("sodium metabisulfite", "potassium metabisulfite", "sodium bisulfite", "sodium sulfite anhydrous", "ascorbic acid")
 }
 
 // takesChlorine returns the mmol of chlorine that a gram of an agent takes out, and the
 // acid made for each: of a sulfite by its charge, SO3-2 one and HSO3- two.
 func takesChlorine(agent material.Material) (mmol, protons float64) {
-	if agent == material.AscorbicAcid() {
+	if agent == shelf.Material("ascorbic acid") {
 		return mmolPerMol / agent.MolarMass().In(units.GramPerMole), 1
 	}
 	y := yieldOf(agent)

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
@@ -164,7 +165,7 @@ func TestNewProfileRefuses(t *testing.T) {
 		"no volume":   func() (Profile, error) { return Profile{}.Add(units.Volume{}, material.Gypsum().Dose(grams(1))) },
 		"much":        func() (Profile, error) { return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(51))) },
 		"adds up": func() (Profile, error) {
-			return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(49)), material.SodiumSulfate().Dose(grams(49)), material.BakingSoda().Dose(grams(49)), material.SodiumCarbonate().Dose(grams(49)))
+			return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(49)), shelf.Material("sodium sulfate anhydrous").Dose(grams(49)), material.BakingSoda().Dose(grams(49)), shelf.Material("sodium carbonate anhydrous").Dose(grams(49)))
 		},
 		"negative": func() (Profile, error) {
 			return Profile{}.Add(litres(1), material.Gypsum().Dose(units.Mass{}.Minus(grams(1))))

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -54,7 +55,7 @@ func ExampleByLabel() {
 
 // Shares of the sugar in what is bought, and what yeast gets out of it.
 func ExampleMaterial_Composition() {
-	for _, m := range []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.Honey(), material.DryMaltExtract()} {
+	for _, m := range []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.Honey(), shelf.Material("dry malt extract")} {
 		c := m.Composition()
 		fmt.Printf("%s: sugar %s, as hexose from a kilogram %s\n", m, c.Sugar().Text(units.Percent, 1), c.Hexose(units.Kilogram.Of(1)).Text(units.Kilogram, 3))
 	}

@@ -24,7 +24,6 @@ type facts struct {
 	brings   Composition
 	spread   float64 // relative standard uncertainty of what it brings
 	density  float64 // kg/m³ of a liquid; 0 for what is weighed only
-	known    bool    // one of All
 	evidence evidence.Evidence
 	cautions caution.List
 }
@@ -83,7 +82,7 @@ func (m Material) WithDensity(d units.Density) (Material, error) {
 		return Material{}, err
 	}
 	f := *m.facts()
-	f.density, f.known = kgm3, false
+	f.density = kgm3
 	return Material{&f}, nil
 }
 

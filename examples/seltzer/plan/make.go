@@ -260,10 +260,10 @@ func (m *maker) yeast(say *notes) (y YeastPlan, err error) {
 	if err != nil {
 		return y, err
 	}
-	y.Cells, y.Form = cells.Billion(), m.req.Yeast.Form
-	pack, err := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4))
+	y.Cells, y.Form = cells.In(units.BillionCells), m.req.Yeast.Form
+	pack, err := yeast.DryPack(units.Cells{}, units.Celsius.Of(4))
 	if y.Form == "liquid" {
-		pack, err = yeast.LiquidPack(yeast.Cells{})
+		pack, err = yeast.LiquidPack(units.Cells{})
 	}
 	if err != nil {
 		return y, err
@@ -276,13 +276,14 @@ func (m *maker) yeast(say *notes) (y YeastPlan, err error) {
 	if err != nil {
 		return y, err
 	}
-	y.Source = pitch.Evidence.String()
-	y.Low, y.High, y.Packs = pitch.Low, pitch.High, pitch.Packs
+	y.Source = pack.Evidence().String()
+	y.Low, y.High, y.Packs = pitch.Packs.Low, pitch.Packs.High, pitch.Packs.Value
 	if y.Form == "dry" {
-		if y.Mass, err = pitch.Mass.Round(m.req.Scales.Small, units.Up); err != nil {
+		y.Low, y.High = pitch.Mass.Low.In(units.Gram), pitch.Mass.High.In(units.Gram)
+		if y.Mass, err = pitch.Mass.Value.Round(m.req.Scales.Small, units.Up); err != nil {
 			return y, err
 		}
-		say.weigh(Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass})
+		say.weigh(Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass.Value})
 	}
 	for _, c := range pitch.Cautions {
 		say.caution(c.Text())
