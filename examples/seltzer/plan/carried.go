@@ -4,6 +4,8 @@ import (
 	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -149,6 +151,19 @@ func (m *maker) pourOf(c *carried) (*pouring, []packed, error) {
 		}
 	}
 	return out, packs, nil
+}
+
+// balance lists what goes in and what comes out, as the batch is carried forward with the
+// weights as the scale shows them.
+func (m *maker) balance(*notes) (Balance, error) {
+	c := m.listed()
+	b := Balance{In: c.in, Out: c.out}
+	if m.unforeseen() == "" {
+		most := ferment.UsualMetabolism()
+		b.YeastLow = kilograms(c.grown * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
+		b.ByAtoms = units.PercentVolume.Of(checked.Number(c.atoms / kg(m.batch.base.Ethanol()) * m.batch.strength))
+	}
+	return b, nil
 }
 
 // listed is where each thing went, of the batch in its packs.

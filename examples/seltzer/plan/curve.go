@@ -94,7 +94,7 @@ func (m *maker) fermentCurves() ([]Curve, error) {
 var sugarUsed = Axis{"sugar used", "%"}
 
 func (m *maker) gravityCurves(along []AcidityPoint) []Curve {
-	g := Curve{Title: "Gravity against sugar used", X: sugarUsed, Y: Axis{"gravity", "20/20 °C"}, Limit: &m.plan.Gravity.Floor, LimitName: m.floorName()}
+	g := Curve{Title: "Gravity against sugar used", X: sugarUsed, Y: Axis{"gravity", "20/20 °C"}, Limit: new(m.plan.Gravity.Floor), LimitName: m.floorName()}
 	s := Curve{Title: "Strength against sugar used", X: sugarUsed, Y: Axis{"strength", "% vol"}}
 	for _, p := range along {
 		used := p.Used.In(units.Percent)

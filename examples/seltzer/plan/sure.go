@@ -98,7 +98,8 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		u := usual
 		of := k.In(&u)
 		if of == &u.Chalk { // from the plan's own walk, along the line to where none drops
-			is, err := m.read(&m.brewed.wash, &m.brewed.fermented)
+			b := *m.brewed
+			is, err := m.read(&b.wash, &b.fermented)
 			if err != nil {
 				return d, err
 			}
