@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
@@ -96,7 +97,7 @@ func TestPrimingRefuses(t *testing.T) {
 	refused(t, "dissolved", try(5, 15.1, 20, 0, material.Sucrose()), "dissolved CO2")
 	refused(t, "volume", try(5, 1, 0, 0, material.Sucrose()), "volume")
 	refused(t, "sugar", try(5, 1, 20, 30.1, material.Sucrose()), "sugar left")
-	for _, none := range []material.Material{{}, material.Lactose(), material.Gypsum()} {
+	for _, none := range []material.Material{{}, shelf.Material("lactose monohydrate"), material.Gypsum()} {
 		refused(t, "no primer", try(5, 1, 20, 0, none), "CO2 from a gram of primer")
 	}
 }

@@ -3,6 +3,7 @@ package nutrient_test
 import (
 	"fmt"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/law"
@@ -20,7 +21,7 @@ func ExampleSources() {
 	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")), form.UnmarshalText([]byte("dry")))
 	buffer, _ := material.FindAmong("potassium citrate", ferment.Buffers()...)
 	fmt.Println(source, "/", demand, "/", whose, "/", form, "/", buffer)
-	fmt.Printf("%.2f g/mol\n", buffer.MolarMass())
+	fmt.Println(buffer.MolarMass().Text(units.GramPerMole, 2))
 	_, err := material.FindAmong("zinc sulfate", nutrient.Sources()...)
 	fmt.Println(err)
 	// Output:
@@ -39,13 +40,13 @@ func ExampleSources_composition() {
 	}
 	show(material.MonoammoniumPhosphate())
 	show(material.AmmoniumSulfate())
-	show(material.AmmoniumChloride())
+	show(shelf.Material("ammonium chloride"))
 	show(material.EpsomSalt())
-	show(material.PotassiumDihydrogenPhosphate())
+	show(shelf.Material("potassium dihydrogen phosphate"))
 	show(material.PotassiumChloride())
-	show(material.ZincSulfateMonohydrate())
-	fmt.Println(material.ThiamineHydrochloride().Composition().Thiamine.Text(units.Percent, 0))
-	fmt.Println(material.Urea().Cautions()[0])
+	show(shelf.Material("zinc sulfate monohydrate"))
+	fmt.Println(shelf.Material("thiamine hydrochloride").Composition().Thiamine.Text(units.Percent, 0))
+	fmt.Println(shelf.Material("urea").Cautions()[0])
 	// Output:
 	// monoammonium phosphate: N 12.2, P 26.9, K 0.0, Mg 0.0, Zn 0.0 %
 	// ammonium sulfate: N 21.2, P 0.0, K 0.0, Mg 0.0, Zn 0.0 %

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
@@ -35,7 +36,7 @@ func TestAutolysateHasNoLimit(t *testing.T) {
 
 // A source that is not used brings no limit into the answer.
 func TestLimitsOfUsedSourcesOnly(t *testing.T) {
-	f, err := FeedInOrder(amount.MgPerL(50), units.Litre.Of(60), law.EU, Offers(material.DiammoniumPhosphate(), material.ThiamineHydrochloride())...)
+	f, err := FeedInOrder(amount.MgPerL(50), units.Litre.Of(60), law.EU, Offers(material.DiammoniumPhosphate(), shelf.Material("thiamine hydrochloride"))...)
 	if err != nil || len(f.Limits) != 1 {
 		t.Errorf("%v, %v", f.Limits, err)
 	}
@@ -53,7 +54,7 @@ func TestLimitsOfUsedSourcesOnly(t *testing.T) {
 // 0.7626 mg/L of the salt (337.26, atomic weights 2021).
 func TestThiamineIsCountedAsTheLawDoes(t *testing.T) {
 	for j, most := range map[law.Jurisdiction]float64{law.US: 0.599132, law.EU: 0.762576} {
-		f, err := CheapestFeed(Wants{Thiamine: amount.MgPerL(2)}, units.Litre.Of(1000), j, Offer{Material: material.ThiamineHydrochloride()})
+		f, err := CheapestFeed(Wants{Thiamine: amount.MgPerL(2)}, units.Litre.Of(1000), j, Offer{Material: shelf.Material("thiamine hydrochloride")})
 		if err != nil || len(f.Doses) != 1 {
 			t.Fatal(f, err)
 		}
@@ -66,7 +67,7 @@ func TestNoSuchLaw(t *testing.T) {
 	for _, err := range []error{
 		second(FeedInOrder(amount.MgPerL(50), units.Litre.Of(60), 9, Offer{Material: material.DiammoniumPhosphate()})),
 		second(FeedInOrder(amount.MgPerL(50), units.Litre.Of(60), 9)),
-		second(CheapestFeed(Wants{Nitrogen: amount.MgPerL(50)}, units.Litre.Of(60), -1, Offer{Material: material.Urea()})),
+		second(CheapestFeed(Wants{Nitrogen: amount.MgPerL(50)}, units.Litre.Of(60), -1, Offer{Material: shelf.Material("urea")})),
 	} {
 		if e, ok := errors.AsType[*units.NameError](err); !ok || e.Func == "law.Limits" {
 			t.Error(err)

@@ -1,6 +1,7 @@
 package nutrient
 
 import (
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units/material"
 	"github.com/shopspring/decimal"
@@ -35,9 +36,7 @@ func (o Offer) group() law.Substance {
 // Sources returns the materials known by name that feed yeast; [material.FindAmong] reads
 // their names, and [material.ByLabel] takes one's own.
 func Sources() []material.Material {
-	return []material.Material{
-		material.DiammoniumPhosphate(), material.MonoammoniumPhosphate(), material.AmmoniumSulfate(), material.AmmoniumChloride(), material.Urea(),
-		material.AutolysedYeast(), material.ThiamineHydrochloride(), material.ZincSulfateHeptahydrate(), material.ZincSulfateMonohydrate(),
-		material.EpsomSalt(), material.PotassiumDihydrogenPhosphate(), material.PotassiumChloride(),
-	}
+	return shelf.Materials("diammonium phosphate", "monoammonium phosphate", "ammonium sulfate", "ammonium chloride", "urea", "autolysed yeast",
+		"thiamine hydrochloride", "zinc sulfate heptahydrate", "zinc sulfate monohydrate", "Epsom salt", "potassium dihydrogen phosphate",
+		"potassium chloride")
 }

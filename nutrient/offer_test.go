@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
@@ -40,8 +41,8 @@ func TestGroupOfAnOffer(t *testing.T) {
 	food := check.Must(material.ByLabel("food", material.Composition{AmmoniumNitrogen: units.Percent.Of(8), AminoNitrogen: units.Percent.Of(4), Phosphorus: units.Percent.Of(10)}))
 	for m, want := range map[material.Material]string{
 		material.DiammoniumPhosphate(): "ammonium phosphate", material.MonoammoniumPhosphate(): "ammonium phosphate", food: "ammonium phosphate",
-		material.AmmoniumSulfate(): "ammonium sulfate", material.AmmoniumChloride(): "no listed substance", material.Urea(): "no listed substance",
-		material.AutolysedYeast(): "no listed substance", material.ThiamineHydrochloride(): "thiamine hydrochloride", material.ZincSulfateMonohydrate(): "zinc",
+		material.AmmoniumSulfate(): "ammonium sulfate", shelf.Material("ammonium chloride"): "no listed substance", shelf.Material("urea"): "no listed substance",
+		material.AutolysedYeast(): "no listed substance", shelf.Material("thiamine hydrochloride"): "thiamine hydrochloride", shelf.Material("zinc sulfate monohydrate"): "zinc",
 		material.EpsomSalt(): "no listed substance", {}: "no listed substance",
 	} {
 		if got := (Offer{Material: m}).group(); got.String() != want {
@@ -90,6 +91,6 @@ func TestSupplyRefuses(t *testing.T) {
 	_, err := SupplyOf(units.Volume{})
 	check.Refused(t, err, "volume", amount.LeastVolume, amount.MostVolume)
 	minus := units.Mass{}.Minus(units.Gram.Of(1))
-	_, err = SupplyOf(units.Litre.Of(1), material.Urea().Dose(minus))
+	_, err = SupplyOf(units.Litre.Of(1), shelf.Material("urea").Dose(minus))
 	check.Refused(t, err, "dose", 0, amount.MostMass)
 }

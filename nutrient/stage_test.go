@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -49,12 +50,12 @@ func TestInStages(t *testing.T) {
 	if len(s.Cautions) != 1 || !strings.Contains(s.Cautions[0].Text(), "zinc") {
 		t.Errorf("%q", s.Cautions)
 	}
-	_, err := InStages(1, scale, material.Dose{Material: material.Urea(), Mass: units.Mass{}.Minus(units.Gram.Of(1))})
+	_, err := InStages(1, scale, material.Dose{Material: shelf.Material("urea"), Mass: units.Mass{}.Minus(units.Gram.Of(1))})
 	check.Refused(t, err, "dose", 0, amount.MostMass)
 	if _, err := InStages(0, scale); err == nil {
 		t.Error("no stage is taken")
 	}
-	if _, err := InStages(1, check.Mass(t, "0 g"), material.Dose{Material: material.Urea(), Mass: units.Gram.Of(1)}); err == nil {
+	if _, err := InStages(1, check.Mass(t, "0 g"), material.Dose{Material: shelf.Material("urea"), Mass: units.Gram.Of(1)}); err == nil {
 		t.Error("a scale of 0 g is taken")
 	}
 }

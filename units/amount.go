@@ -5,12 +5,15 @@ package units
 // In: Mole.Of(4.2), [Unit.Try], Parse[Amount](text). Out: q.In(Mole). Methods: [Quantity].
 type Amount = Quantity[amount, amount]
 
-// Units of [Amount].
+// Units of [Amount] and [MolarMass].
 const (
 	// Mole (mol): the base unit.
 	Mole Unit[amount, amount] = amountUnits
 	// Millimole (mmol): 1/1000 mol.
 	Millimole Unit[amount, amount] = amountUnits + 1
+
+	// GramPerMole (g/mol): the base unit.
+	GramPerMole Unit[molarMass, molarMass] = molarMassUnits
 )
 
 var theAmount = &dimension{
@@ -22,3 +25,17 @@ var theAmount = &dimension{
 }
 
 func (amount) describe() *dimension { return theAmount }
+
+// MolarMass is what a mole of a substance weighs, stored in g/mol.
+//
+// In: GramPerMole.Of(44.009), [Unit.Try], Parse[MolarMass](text). Out: q.In(GramPerMole). Methods: [Quantity].
+type MolarMass = Quantity[molarMass, molarMass]
+
+var theMolarMass = &dimension{
+	name: "molar mass", min: 0, max: most,
+	units: molarMassUnits, table: []unit{
+		{symbol: "g/mol", num: 1, den: 1},
+	},
+}
+
+func (molarMass) describe() *dimension { return theMolarMass }

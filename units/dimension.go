@@ -8,7 +8,8 @@ type Dimension interface {
 		strengthByVolume | strengthByMass | percentagePoints | extract |
 		massConcentration | equivalentConcentration | calciumCarbonate | molarConcentration |
 		carbonDioxideVolumes | carbonDioxideContent |
-		energy | power | length | amount | conductivity | volumeFlow | share | pureNumber
+		energy | power | length | amount | conductivity | volumeFlow | share | pureNumber |
+		molarMass | cells | pitchRate | dynamicViscosity | speed | rate | pasteurisationUnits
 	describe() *dimension
 }
 
@@ -64,6 +65,13 @@ type (
 	volumeFlow              struct{}
 	share                   struct{}
 	pureNumber              struct{}
+	molarMass               struct{}
+	cells                   struct{}
+	pitchRate               struct{}
+	dynamicViscosity        struct{}
+	speed                   struct{}
+	rate                    struct{}
+	pasteurisationUnits     struct{}
 )
 
 // What a [Unit] says: the place of the dimension in dimensions times slots, and the place of the unit
@@ -71,7 +79,7 @@ type (
 // sum and no multiple of two units is one.
 const (
 	slots = 32
-	first = 32
+	first = 64
 )
 
 const (
@@ -101,6 +109,13 @@ const (
 	volumeFlowUnits
 	shareUnits
 	pureNumberUnits
+	molarMassUnits
+	cellsUnits
+	pitchRateUnits
+	dynamicViscosityUnits
+	speedUnits
+	rateUnits
+	pasteurisationUnitsUnits
 )
 
 var dimensions = [...]*dimension{
@@ -108,5 +123,6 @@ var dimensions = [...]*dimension{
 	theGaugePressure, theDensity, theStrengthByVolume, theStrengthByMass, thePercentagePoints, theExtract,
 	theMassConcentration, theEquivalentConcentration, theCalciumCarbonate, theMolarConcentration,
 	theCarbonDioxideVolumes, theCarbonDioxideContent, theEnergy, thePower, theLength, theAmount,
-	theConductivity, theVolumeFlow, theShare, thePureNumber,
+	theConductivity, theVolumeFlow, theShare, thePureNumber, theMolarMass,
+	theCells, thePitchRate, theDynamicViscosity, theSpeed, theRate, thePasteurisationUnits,
 }

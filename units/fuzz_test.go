@@ -42,6 +42,13 @@ func FuzzParse(f *testing.F) {
 		fuzz[units.VolumeFlow](t, text)
 		fuzz[units.Share](t, text)
 		fuzz[units.PureNumber](t, text)
+		fuzz[units.MolarMass](t, text)
+		fuzz[units.DynamicViscosity](t, text)
+		fuzz[units.Speed](t, text)
+		fuzz[units.Rate](t, text)
+		fuzz[units.PasteurisationUnits](t, text)
+		fuzz[units.Cells](t, text)
+		fuzz[units.PitchRate](t, text)
 	})
 }
 

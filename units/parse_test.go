@@ -61,6 +61,13 @@ func TestParse(t *testing.T) {
 	reads[units.Length](t, units.Metre, map[string]float64{"5 ft 3 in": 1.6002, "640 m": 640, "-6 ft 6 in": -1.9812, "2100 ft": 640.08})
 	reads[units.Share](t, units.Percent, map[string]float64{"95 %": 95, "5 percent": 5})
 	reads[units.PureNumber](t, units.One, map[string]float64{"1.048": 1.048, " -3 ": -3})
+	reads[units.Cells](t, units.BillionCells, map[string]float64{"612.5 billion cells": 612.5})
+	reads[units.PitchRate](t, units.MillionPerMillilitrePlato, map[string]float64{"0.75 million cells/mL/°P": 0.75})
+	reads[units.DynamicViscosity](t, units.MillipascalSecond, map[string]float64{"1.002 mPa·s": 1.002, "2 cP": 2})
+	reads[units.Speed](t, units.MetrePerSecond, map[string]float64{"0.5 m/s": 0.5})
+	reads[units.Rate](t, units.PerHour, map[string]float64{"0.0125 per hour": 0.0125, "2/h": 2})
+	reads[units.PasteurisationUnits](t, units.PU, map[string]float64{"15 PU": 15})
+	reads[units.MolarMass](t, units.GramPerMole, map[string]float64{"44.009 g/mol": 44.009})
 	reads[units.VolumeFlow](t, units.LitrePerMinute, map[string]float64{"2 L/min": 2, "60 L/h": 1})
 }
 
@@ -90,6 +97,7 @@ func TestParseRefuses(t *testing.T) {
 	refuses[units.MolarConcentration](t, map[string]string{"1 M": "say mol/L"})
 	refuses[units.Density](t, map[string]string{"8 lb/gal": "say lb/US gal"})
 	refuses[units.VolumeFlow](t, map[string]string{"2 gpm": "say US gal/min"})
+	refuses[units.Cells](t, map[string]string{"600": "no unit", "600 million cells": "not one of its units", "-1 billion cells": "outside"})
 	refuses[units.Power](t, map[string]string{"1 hp": "say W"})
 }
 

@@ -124,6 +124,13 @@ func TestTry(t *testing.T) {
 	tries(t, units.LitrePerMinute, "volume flow", 0, 1e15)
 	tries(t, units.Percent, "share", 0, 100)
 	tries(t, units.One, "pure number", -1e15, 1e15)
+	tries(t, units.BillionCells, "number of cells", 0, 1e15)
+	tries(t, units.MillionPerMillilitrePlato, "pitch rate", 0, 1e15)
+	tries(t, units.MillipascalSecond, "dynamic viscosity", 0, 1e15)
+	tries(t, units.MetrePerSecond, "speed", 0, 1e15)
+	tries(t, units.PerHour, "rate", 0, 1e15)
+	tries(t, units.PU, "number of pasteurisation units", 0, 1e15)
+	tries(t, units.GramPerMole, "molar mass", 0, 1e15)
 	tries(t, units.KilogramAnhydrous, "mass without crystal water", 0, 1e15)
 	_, err := units.Fahrenheit.Try(-500)
 	if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Min != -459.67 || e.Unit != "°F" || e.Value != -500 {

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -90,8 +91,10 @@ func (a Acid) Name() string { return a.facts().name }
 // String is [Acid.Name].
 func (a Acid) String() string { return a.Name() }
 
-// MolarMass returns the mass of a mole of the acid without water, in g/mol.
-func (a Acid) MolarMass() float64 { return a.facts().mass }
+// MolarMass returns the mass of a mole of the acid without water, from the atomic weights.
+func (a Acid) MolarMass() units.MolarMass {
+	return units.GramPerMole.Of(checked.Number(a.facts().mass))
+}
 
 // Ion returns the ion that the acid leaves in the water.
 func (a Acid) Ion() Ion { return a.facts().ion }
@@ -160,6 +163,6 @@ func (p Profile) AddAcid(a Acid, amount units.Amount, volume units.Volume) (Prof
 // acidify books mmol/L of an acid.
 func (p *Profile) acidify(a Acid, mmol float64) {
 	f := &acidTable[a]
-	p.mg[f.ion] += mmol * f.ion.MolarMass()
+	p.mg[f.ion] += mmol * f.ion.facts().mass
 	p.alk -= mmol * float64(f.protons)
 }

@@ -29,7 +29,7 @@ func (p Profile) CreamOfTartar() (units.MassConcentration, error) {
 	if err := limit.Check(fn, "temperature", p.t, "°C", 0, 20, tartarSource); err != nil {
 		return none, err
 	}
-	most := min(p.mg[Potassium]/Potassium.MolarMass(), p.mg[Tartrate]/Tartrate.MolarMass()) // mmol/L
+	most := min(p.mg[Potassium]/Potassium.facts().mass, p.mg[Tartrate]/Tartrate.facts().mass) // mmol/L
 	if most <= 0 {
 		return none, nil
 	}
@@ -59,8 +59,8 @@ func (p Profile) CreamOfTartar() (units.MassConcentration, error) {
 
 // settle takes mmol/L of KHC4H4O6 out of the water.
 func (p *Profile) settle(mmol float64) {
-	p.mg[Potassium] -= mmol * Potassium.MolarMass()
-	p.mg[Tartrate] -= mmol * Tartrate.MolarMass()
+	p.mg[Potassium] -= mmol * Potassium.facts().mass
+	p.mg[Tartrate] -= mmol * Tartrate.facts().mass
 	p.alk += mmol // K+ is one charge, the tartrate two
 	p.ph, p.carbon = 0, 0
 }
@@ -76,7 +76,7 @@ func (r *Series) tartar(p Profile) (float64, error) {
 
 const tartarSource = "Berg & Keefer 1958"
 
-var tartar = Potassium.MolarMass() + Tartrate.MolarMass() + chemistry.H // g/mol
+var tartar = Potassium.facts().mass + Tartrate.facts().mass + chemistry.H // g/mol
 
 // tartarTable is g/L at 0, 5, 10, 15, 20 °C, in 0, 10, 12, 14, 20 % vol.
 var (

@@ -79,7 +79,7 @@ func TestCreamOfTartarComesToRest(t *testing.T) {
 	}
 	p := wine(1000, 2500)
 	// However little tartrate there is, under much potassium it settles in part: here 0.8 mmol/L.
-	if n, err := wine(8000, 0.8*Tartrate.MolarMass()).CreamOfTartar(); err != nil || n.IsZero() || n.In(units.MilligramPerLitre) > 0.8*188.177 {
+	if n, err := wine(8000, 0.8*Tartrate.MolarMass().In(units.GramPerMole)).CreamOfTartar(); err != nil || n.IsZero() || n.In(units.MilligramPerLitre) > 0.8*188.177 {
 		t.Error(n, err)
 	}
 	less, err := wine(800, 2500).CreamOfTartar()

@@ -13,7 +13,7 @@ import (
 func TestBoiledDropTest(t *testing.T) {
 	const before = 262.5
 	p := Profile{t: 15, alk: before / cacO3PerEquivalent}
-	p.mg[Calcium] = before / cacO3PerEquivalent / 2 * Calcium.MolarMass()
+	p.mg[Calcium] = before / cacO3PerEquivalent / 2 * Calcium.MolarMass().In(units.GramPerMole)
 	b, err := p.BoiledAt(units.Celsius.Of(100), units.Atmosphere{})
 	if err != nil {
 		t.Fatal(err)

@@ -47,7 +47,7 @@ func (w Totals) Equilibrium(t units.Temperature) (e Equilibrium, err error) {
 		if err := limit.Check(fn, i.Name(), n, "mmol/L", 0, mostAlkalinity, waterSource); err != nil {
 			return err
 		}
-		p.mg[i] += n * i.MolarMass()
+		p.mg[i] += n * i.facts().mass
 		p.alk += n * float64(referenceCharge(i))
 		return nil
 	}
@@ -56,8 +56,8 @@ func (w Totals) Equilibrium(t units.Temperature) (e Equilibrium, err error) {
 	if err := limit.Check(fn, "other salts", pad, "mmol/L", 0, mostAlkalinity, waterSource); err != nil {
 		return Equilibrium{}, err
 	}
-	p.mg[Potassium] = (max(0, sid) + pad) * Potassium.MolarMass()
-	p.mg[Chloride] = (max(0, -sid) + pad) * Chloride.MolarMass()
+	p.mg[Potassium] = (max(0, sid) + pad) * Potassium.facts().mass
+	p.mg[Chloride] = (max(0, -sid) + pad) * Chloride.facts().mass
 	for _, c := range [...]struct {
 		ion Ion
 		of  units.MolarConcentration

@@ -8,6 +8,7 @@ import (
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
@@ -84,19 +85,17 @@ func (r Residual) AsCl2() units.MassConcentration {
 // Dechlorinators returns what takes chlorine out by reaction: sulfites and ascorbic acid. A
 // tablet of metabisulfite weighs 0.44 to 0.7 g by maker: weigh it.
 func Dechlorinators() []material.Material {
-	return []material.Material{
-		material.SodiumMetabisulfite(), material.PotassiumMetabisulfite(), material.SodiumBisulfite(), material.SodiumSulfite(), material.AscorbicAcid(),
-	}
+	return shelf.Materials("sodium metabisulfite", "potassium metabisulfite", "sodium bisulfite", "sodium sulfite anhydrous", "ascorbic acid")
 }
 
 // takesChlorine returns the mmol of chlorine that a gram of an agent takes out, and the
 // acid made for each: of a sulfite by its charge, SO3-2 one and HSO3- two.
 func takesChlorine(agent material.Material) (mmol, protons float64) {
-	if agent == material.AscorbicAcid() {
-		return mmolPerMol / agent.MolarMass(), 1
+	if agent == shelf.Material("ascorbic acid") {
+		return mmolPerMol / agent.MolarMass().In(units.GramPerMole), 1
 	}
 	y := yieldOf(agent)
-	mmol = y.milligrams[Sulfite] / Sulfite.MolarMass()
+	mmol = y.milligrams[Sulfite] / Sulfite.facts().mass
 	return mmol, 2 - y.alkalinity/cmp.Or(mmol, 1)
 }
 
@@ -138,7 +137,7 @@ func (p Profile) Dechlorinate(agent material.Material, r Residual, volume units.
 	}
 	grams := r.mmol / takes * l
 	out := p
-	add := func(i Ion, n float64) { out.mg[i] += n * r.mmol * i.MolarMass() }
+	add := func(i Ion, n float64) { out.mg[i] += n * r.mmol * i.facts().mass }
 	add(Chloride, 1)
 	if y, err := brings(fn, agent); err == nil { // a sulfite: its metal, and sulfate of it
 		add(Sulfate, 1)

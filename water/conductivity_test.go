@@ -47,7 +47,7 @@ func TestConductivityOfSalts(t *testing.T) {
 	near(t, "KCl", e.Conductivity().In(units.MicrosiemensPerCentimetre), 1413, 0.02*1413)
 	for ion, lambda := range map[Ion]float64{Sodium: 50.08, Magnesium: 53.0, Zinc: 52.8, Iron: 54, Manganese: 53.5, Copper: 53.6, Ammonium: 73.5, Calcium: 59.47} {
 		z := float64(ion.Charge())
-		p, err := NewProfile(celsius(25), units.CalciumCarbonate{}, ion.At(mgL(0.01/z*ion.MolarMass())), Chloride.At(mgL(0.01*35.45)))
+		p, err := NewProfile(celsius(25), units.CalciumCarbonate{}, ion.At(mgL(0.01/z*ion.MolarMass().In(units.GramPerMole))), Chloride.At(mgL(0.01*35.45)))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -60,7 +60,7 @@ func TestConductivityOfSalts(t *testing.T) {
 	}
 	for ion, lambda := range map[Ion]float64{Nitrate: 71.42, Nitrite: 71.8, Fluoride: 55.4, Sulfate: 80.0, Lactate: 38.8, Acetate: 40.9, Citrate: 70.2, Malate: 58.8, Tartrate: 59.6, Succinate: 58.8, Sorbate: 35} {
 		z := -float64(ion.Charge())
-		p, err := NewProfile(celsius(25), caco3(5.0043), ion.At(mgL(0.1/z*ion.MolarMass())), Sodium.At(mgL(0.2*22.990)))
+		p, err := NewProfile(celsius(25), caco3(5.0043), ion.At(mgL(0.1/z*ion.MolarMass().In(units.GramPerMole))), Sodium.At(mgL(0.2*22.990)))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -83,7 +83,7 @@ func TestConductivityFormula(t *testing.T) {
 	p := Profile{t: 25, alk: 3}
 	for _, i := range Ions() {
 		if i != Bicarbonate && i != Carbonate && i != Hydroxide {
-			p.mg[i] = 1.5 * i.MolarMass()
+			p.mg[i] = 1.5 * i.MolarMass().In(units.GramPerMole)
 		}
 	}
 	e, err := p.Under(atm(0.0004))

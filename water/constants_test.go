@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -120,7 +121,7 @@ func TestSmallAmounts(t *testing.T) {
 	if err != nil || q.alk != p.alk {
 		t.Error(err)
 	}
-	if d, err := p.Dechlorinate(material.AscorbicAcid(), FreeChlorine(mgL(0.5), AsCl2), litres(1)); err != nil || d.Least.In(units.Milligram) > 1.3 {
+	if d, err := p.Dechlorinate(shelf.Material("ascorbic acid"), FreeChlorine(mgL(0.5), AsCl2), litres(1)); err != nil || d.Least.In(units.Milligram) > 1.3 {
 		t.Error(err)
 	}
 	if d, err := p.Dechlorinate(material.SodiumMetabisulfite(), FreeChlorine(mgL(0), AsCl2), litres(0.5)); err != nil || !d.Least.IsZero() {

@@ -93,13 +93,13 @@ var mineralMasses = [mineralCount]float64{chemistry.MustMass("CaCO3"), chemistry
 
 // less is the water with x mmol/L of the mineral gone.
 func (p Profile) less(fn string, m Mineral, x float64, co2 CO2Loss) (Equilibrium, error) {
-	p.mg[Calcium] = max(0, p.mg[Calcium]-x*Calcium.MolarMass())
+	p.mg[Calcium] = max(0, p.mg[Calcium]-x*Calcium.facts().mass)
 	switch m {
 	case Calcite, AragoniteForm:
 		p.alk -= 2 * x
 		p.carbon = max(0, p.carbon-x)
 	case GypsumMineral:
-		p.mg[Sulfate] = max(0, p.mg[Sulfate]-x*Sulfate.MolarMass())
+		p.mg[Sulfate] = max(0, p.mg[Sulfate]-x*Sulfate.facts().mass)
 	case Portlandite:
 		p.alk -= 2 * x
 	}

@@ -126,7 +126,7 @@ func TestSlightlyAbove(t *testing.T) {
 	near(t, "aragonite", a.Equilibrium.SaturationIndex(AragoniteForm), 0, 1e-9)
 	// Gypsum at 20 °C, more than dissolves: the sulfate goes with the calcium.
 	strong := Profile{t: 20}
-	strong.mg[Calcium], strong.mg[Sulfate] = 40*Calcium.MolarMass(), 40*Sulfate.MolarMass()
+	strong.mg[Calcium], strong.mg[Sulfate] = 40*Calcium.MolarMass().In(units.GramPerMole), 40*Sulfate.MolarMass().In(units.GramPerMole)
 	g, err := strong.AtRestWith(GypsumMineral, CO2LostTo(units.AbsolutePressure{}))
 	if err != nil {
 		t.Fatal(err)

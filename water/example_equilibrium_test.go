@@ -145,7 +145,7 @@ func ExampleProfile_AcidToAlkalinity() {
 func ExampleParseAcid() {
 	a, err := water.ParseAcid("H3PO4")
 	fmt.Println(a, a.Name(), a.Ion(), err)
-	fmt.Printf("%.3f g/mol, %d acids\n", a.MolarMass(), len(water.Acids()))
+	fmt.Printf("%s, %d acids\n", a.MolarMass().Text(units.GramPerMole, 3), len(water.Acids()))
 	b, _ := a.MarshalText()
 	c, _ := water.LacticAcid.AppendText(nil)
 	var d water.Acid

@@ -55,7 +55,7 @@ func ExampleProfile_IonicBalance() {
 func ExampleParseIon() {
 	i, _ := water.ParseIon("SO4--")
 	fmt.Println(i, i.Name(), i.Symbol(), i.Charge())
-	fmt.Printf("%.3f g/mol, %d ions\n", i.MolarMass(), len(water.Ions()))
+	fmt.Printf("%s, %d ions\n", i.MolarMass().Text(units.GramPerMole, 3), len(water.Ions()))
 	_, err := water.ParseIon("gold")
 	fmt.Println(err)
 	// Output:

@@ -152,7 +152,7 @@ func TestAcidDoseUncertainty(t *testing.T) {
 func TestSodiumCarbonateLimit(t *testing.T) {
 	apart := func(celsius float64) float64 {
 		p := Profile{t: celsius, alk: 20, carbon: 15}
-		p.mg[Sodium] = 20 * Sodium.MolarMass()
+		p.mg[Sodium] = 20 * Sodium.MolarMass().In(units.GramPerMole)
 		var e Equilibrium
 		e.follow(&p, 9)
 		taken := e.s

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -132,8 +133,10 @@ func (i Ion) Symbol() string { return i.facts().symbol }
 // String is [Ion.Name].
 func (i Ion) String() string { return i.Name() }
 
-// MolarMass returns the mass of a mole in g/mol, from the atomic weights.
-func (i Ion) MolarMass() float64 { return i.facts().mass }
+// MolarMass returns the mass of a mole, from the atomic weights.
+func (i Ion) MolarMass() units.MolarMass {
+	return units.GramPerMole.Of(checked.Number(i.facts().mass))
+}
 
 // Charge returns the charge of the ion without protons: +2 for calcium, -3 for
 // phosphate.

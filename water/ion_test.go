@@ -4,6 +4,8 @@ import (
 	"math"
 	"strings"
 	"testing"
+
+	"example.org/zymase/units"
 )
 
 func TestParseIon(t *testing.T) {
@@ -56,8 +58,8 @@ func TestIonFacts(t *testing.T) {
 		t.Fatalf("%d rows", len(rows))
 	}
 	for i, r := range rows {
-		if math.Abs(i.MolarMass()-r.mass) > 0.0011 || i.Charge() != r.charge {
-			t.Errorf("%v: %v g/mol, %d", i, i.MolarMass(), i.Charge())
+		if math.Abs(i.MolarMass().In(units.GramPerMole)-r.mass) > 0.0011 || i.Charge() != r.charge {
+			t.Errorf("%v: %v g/mol, %d", i, i.MolarMass().In(units.GramPerMole), i.Charge())
 		}
 	}
 }

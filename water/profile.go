@@ -67,7 +67,7 @@ func NewProfile(t units.Temperature, alkalinity units.CalciumCarbonate, ions ...
 		}
 		seen[c.Ion] = true
 		if c.Ion == Bicarbonate {
-			p.alk = v / Bicarbonate.MolarMass()
+			p.alk = v / Bicarbonate.facts().mass
 			continue
 		}
 		p.mg[c.Ion] = v
@@ -96,7 +96,7 @@ func (p *Profile) ion(i Ion) float64 {
 	case i < 0 || i >= ionCount:
 		return 0
 	case i == Bicarbonate:
-		return p.alk * Bicarbonate.MolarMass()
+		return p.alk * Bicarbonate.facts().mass
 	}
 	return p.mg[i]
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"pgregory.net/rapid"
@@ -134,7 +135,7 @@ func TestIonicBalanceLimits(t *testing.T) {
 		{5, 5.2, true}, {5, 5.21, false}, {9.99, 10.6, false}, {10.01, 11, true}, {20, 22.1, true}, {20, 22.2, false},
 	}
 	for _, r := range rows {
-		p, err := NewProfile(celsius(20), units.CalciumCarbonate{}, Sodium.At(mgL(r.na*Sodium.MolarMass())), Chloride.At(mgL(r.cl*Chloride.MolarMass())))
+		p, err := NewProfile(celsius(20), units.CalciumCarbonate{}, Sodium.At(mgL(r.na*Sodium.MolarMass().In(units.GramPerMole))), Chloride.At(mgL(r.cl*Chloride.MolarMass().In(units.GramPerMole))))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -164,7 +165,7 @@ func TestNewProfileRefuses(t *testing.T) {
 		"no volume":   func() (Profile, error) { return Profile{}.Add(units.Volume{}, material.Gypsum().Dose(grams(1))) },
 		"much":        func() (Profile, error) { return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(51))) },
 		"adds up": func() (Profile, error) {
-			return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(49)), material.SodiumSulfate().Dose(grams(49)), material.BakingSoda().Dose(grams(49)), material.SodiumCarbonate().Dose(grams(49)))
+			return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(49)), shelf.Material("sodium sulfate anhydrous").Dose(grams(49)), material.BakingSoda().Dose(grams(49)), shelf.Material("sodium carbonate anhydrous").Dose(grams(49)))
 		},
 		"negative": func() (Profile, error) {
 			return Profile{}.Add(litres(1), material.Gypsum().Dose(units.Mass{}.Minus(grams(1))))

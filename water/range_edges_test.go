@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -50,7 +51,7 @@ func TestRangesPrinted(t *testing.T) {
 		"acid to alk, volume":  {second(known.AcidToAlkalinity(LacticAcid, caco3(1), dry)), 1e-6, 1e12},
 		"base to alk, volume":  {second(known.BaseToAlkalinity(material.BakingSoda(), caco3(200), dry)), 1e-6, 1e12},
 		"base to pH, volume":   {second(known.BaseToPH(material.BakingSoda(), 8, dry)), 1e-6, 1e12},
-		"chlorine, volume":     {second(known.Dechlorinate(material.AscorbicAcid(), FreeChlorine(mgL(1), AsCl2), dry)), 1e-6, 1e12},
+		"chlorine, volume":     {second(known.Dechlorinate(shelf.Material("ascorbic acid"), FreeChlorine(mgL(1), AsCl2), dry)), 1e-6, 1e12},
 		"salter, volume":       {solver.Solve(known, dry), 1e-6, 1e12},
 		"acid, amount":         {first(known.AddAcid(LacticAcid, units.Mole.Of(2), l)), 0, 1000},
 		"membrane, share":      {first(known.Permeate(units.Percent.Of(101))), 0, 1},
@@ -66,7 +67,7 @@ func TestRangesPrinted(t *testing.T) {
 		"base, alkalinity":     {second(known.BaseToAlkalinity(material.BakingSoda(), caco3(50044), l)), known.alk, 1000},
 		"acid, alkalinity":     {second(known.AcidToAlkalinity(LacticAcid, caco3(150), l)), -1000, known.alk},
 		"dilution":             {second(known.DilutionFor(Calcium, mgL(61))), 0, 60},
-		"chlorine":             {second(known.Dechlorinate(material.AscorbicAcid(), FreeChlorine(mgL(101), AsCl2), l)), 0, 100},
+		"chlorine":             {second(known.Dechlorinate(shelf.Material("ascorbic acid"), FreeChlorine(mgL(101), AsCl2), l)), 0, 100},
 		"temperature":          {first(known.AtTemperature(celsius(101))), 0, 100},
 		"profile, temperature": {first(NewProfile(celsius(-1), caco3(1))), 0, 100},
 		"profile, alkalinity":  {first(NewProfile(celsius(1), caco3(51000))), -1000, 1000},

@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -31,8 +32,8 @@ type held struct {
 // weights and limits come in some.
 func smallOf(r *rand.Rand) small {
 	ions := []Ion{Calcium, Magnesium, Sodium, Chloride, Sulfate}
-	salts := []material.Material{material.Gypsum(), material.CalciumChlorideDihydrate(), material.EpsomSalt(), material.MagnesiumChlorideHexahydrate(),
-		material.TableSalt(), material.CalciumChloride(), material.SodiumSulfate()}
+	salts := []material.Material{material.Gypsum(), material.CalciumChlorideDihydrate(), material.EpsomSalt(), shelf.Material("magnesium chloride hexahydrate"),
+		material.TableSalt(), material.CalciumChloride(), shelf.Material("sodium sulfate anhydrous")}
 	scale := []float64{1, 0.04}[r.IntN(2)] // steps of 0.5 g and of 20 mg
 	s := small{step: 0.5 * scale, litre: 20, q: Request{Water: Profile{t: 20}, Volume: litres(20)}}
 	n := 1 + r.IntN(4)

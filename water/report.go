@@ -88,7 +88,7 @@ func (r ReportLine) millimoles(fn string) (float64, error) {
 	z := math.Abs(float64(r.Ion.Charge()))
 	switch r.As {
 	case AsIon:
-		return r.Value / r.Ion.MolarMass(), nil
+		return r.Value / r.Ion.facts().mass, nil
 	case AsMillimoles:
 		return r.Value, nil
 	case AsEquivalents, AsCaCO3, AsGermanDegree, AsFrenchDegree, AsEnglishDegree:
@@ -124,7 +124,7 @@ func equivalents(v float64, as Form) float64 {
 	case AsEnglishDegree:
 		v *= units.EnglishDegree.Of(1).In(units.MilligramPerLitreCaCO3) / cacO3PerEquivalent
 	case AsIon:
-		v /= Bicarbonate.MolarMass()
+		v /= Bicarbonate.facts().mass
 	}
 	return v
 }
@@ -159,7 +159,7 @@ func (r Report) Profile() (Profile, []string, error) {
 			return Profile{}, nil, limit.Named(fn, err)
 		}
 		seen[line.Ion] = true
-		contents = append(contents, line.Ion.At(units.MilligramPerLitre.Of(checked.Number(n*line.Ion.MolarMass()))))
+		contents = append(contents, line.Ion.At(units.MilligramPerLitre.Of(checked.Number(n*line.Ion.facts().mass))))
 	}
 	a, err := units.MilligramPerLitreCaCO3.Try(alk * cacO3PerEquivalent)
 	if err != nil {
@@ -192,7 +192,7 @@ func (r *Report) magnesium(fn string, p *Profile, seen [ionCount]bool) error {
 	if total == 0 || seen[Magnesium] || !seen[Calcium] {
 		return nil
 	}
-	mg := (total/2 - p.mmol(Calcium)) * Magnesium.MolarMass()
+	mg := (total/2 - p.mmol(Calcium)) * Magnesium.facts().mass
 	if err := limit.Check(fn, "magnesium by hardness less calcium", mg, "mg/L", -0.5, mostIon, "hardness is at least that of the calcium"); err != nil {
 		return err
 	}
@@ -210,8 +210,8 @@ func (p *Profile) fill() []string {
 	if missing < negligible {
 		return nil
 	}
-	p.mg[i] += missing * i.MolarMass()
-	return []string{fmt.Sprintf("%s: %.1f mg/L added to balance the charges, an estimate", i, missing*i.MolarMass())}
+	p.mg[i] += missing * i.facts().mass
+	return []string{fmt.Sprintf("%s: %.1f mg/L added to balance the charges, an estimate", i, missing*i.facts().mass)}
 }
 
 // fit compares solids and conductivity with the ions.

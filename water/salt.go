@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -15,16 +16,13 @@ import (
 // Every function here that takes a salt takes any [material.Material] whose ions and
 // alkalinity balance in charge, one's own by its label too; an error refuses what does not.
 func Salts() []material.Material {
-	return []material.Material{
-		material.Gypsum(), material.CalciumChlorideDihydrate(), material.CalciumChloride(), material.EpsomSalt(),
-		material.MagnesiumChlorideHexahydrate(), material.TableSalt(), material.BakingSoda(), material.PotassiumBicarbonate(),
-		material.PotassiumChloride(), material.Chalk(), material.SlakedLime(), material.CalciumSulfate(),
-		material.SodiumSulfate(), material.PotassiumSulfate(), material.SodiumCarbonate(), material.PotassiumCarbonate(),
-		material.SodiumHydroxide(), material.PotassiumHydroxide(), material.MagnesiumCarbonate(), material.CalciumLactatePentahydrate(),
-		material.PotassiumDihydrogenPhosphate(), material.DipotassiumPhosphate(), material.DiammoniumPhosphate(),
-		material.MonoammoniumPhosphate(), material.AmmoniumSulfate(), material.AmmoniumChloride(),
-		material.ZincSulfateHeptahydrate(), material.ZincSulfateMonohydrate(),
-	}
+	return shelf.Materials(
+		"gypsum", "calcium chloride dihydrate", "calcium chloride anhydrous", "Epsom salt", "magnesium chloride hexahydrate", "table salt", "baking soda",
+		"potassium bicarbonate", "potassium chloride", "chalk", "slaked lime", "calcium sulfate anhydrous", "sodium sulfate anhydrous", "potassium sulfate",
+		"sodium carbonate anhydrous", "potassium carbonate", "sodium hydroxide", "potassium hydroxide", "magnesium carbonate", "calcium lactate pentahydrate",
+		"potassium dihydrogen phosphate", "dipotassium phosphate", "diammonium phosphate", "monoammonium phosphate", "ammonium sulfate", "ammonium chloride",
+		"zinc sulfate heptahydrate", "zinc sulfate monohydrate",
+	)
 }
 
 // yield is what a gram of a salt brings, as water counts it.
@@ -80,7 +78,7 @@ func yieldOf(m material.Material) *yield {
 		if mmol == 0 {
 			continue
 		}
-		y.milligrams[b.ion] = mmol * b.ion.MolarMass()
+		y.milligrams[b.ion] = mmol * b.ion.facts().mass
 		switch {
 		case b.ion == Bicarbonate || b.ion == Carbonate:
 			y.carbon += mmol
@@ -131,7 +129,7 @@ func noSalt(fn string, m material.Material) error {
 // of returns the mg of an ion that a gram brings, the alkalinity as bicarbonate.
 func (y *yield) of(i Ion) float64 {
 	if i == Bicarbonate {
-		return y.alkalinity * Bicarbonate.MolarMass()
+		return y.alkalinity * Bicarbonate.facts().mass
 	}
 	return y.milligrams[i]
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -34,8 +35,8 @@ func TestIonsOfSalts(t *testing.T) {
 	}{
 		{material.Gypsum(), Calcium, 232.79, 0}, {material.Gypsum(), Sulfate, 557.93, 0}, {material.DiammoniumPhosphate(), Ammonium, 273.21, 7.5725},
 		{material.DiammoniumPhosphate(), Phosphate, 719.16, 7.5725}, {material.Chalk(), Calcium, 400.44, 19.983}, {material.SlakedLime(), Calcium, 540.92, 26.993},
-		{material.CalciumLactatePentahydrate(), Lactate, 577.83, 0}, {material.TripotassiumCitrate(), Citrate, 582.90, 0}, {material.SodiumSulfite(), Sulfite, 635.19, 7.9342},
-		{material.ZincSulfateMonohydrate(), Zinc, 364.33, 0}, {material.BakingSoda(), Sodium, 273.67, 11.904},
+		{shelf.Material("calcium lactate pentahydrate"), Lactate, 577.83, 0}, {shelf.Material("tripotassium citrate monohydrate"), Citrate, 582.90, 0}, {shelf.Material("sodium sulfite anhydrous"), Sulfite, 635.19, 7.9342},
+		{shelf.Material("zinc sulfate monohydrate"), Zinc, 364.33, 0}, {material.BakingSoda(), Sodium, 273.67, 11.904},
 	} {
 		p, err := Profile{t: 20}.Add(litres(1), r.salt.Dose(grams(1)))
 		if err != nil || math.Abs(p.ion(r.ion)-r.mg) > 0.0151 || math.Abs(p.alk-r.alk) > 0.00051 {
@@ -58,7 +59,7 @@ func TestSaltsByLabel(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, m := range []material.Material{{}, off, material.Honey(), material.AutolysedYeast(), material.AscorbicAcid(), material.Urea()} {
+	for _, m := range []material.Material{{}, off, material.Honey(), material.AutolysedYeast(), shelf.Material("ascorbic acid"), shelf.Material("urea")} {
 		_, added := Profile{t: 20}.Add(litres(1), m.Dose(grams(1)))
 		_, raised := Profile{t: 20}.BaseToAlkalinity(m, caco3(10), litres(1))
 		_, solved := Solve(Request{Profile{t: 20}, litres(1), []Stock{{Salt: m}}, []Target{Calcium.Aim(mgL(10))}, nil})

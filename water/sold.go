@@ -59,7 +59,7 @@ func AcidOf(m material.Material) (Acid, units.Share, error) { return acidOf("wat
 func acidOf(fn string, m material.Material) (Acid, units.Share, error) {
 	c := m.Composition()
 	for a := range acidCount {
-		share := c.Acidity.In(units.Fraction) / float64(a.facts().protons) / ionTable[Hydroxide].mass * a.MolarMass()
+		share := c.Acidity.In(units.Fraction) / float64(a.facts().protons) / ionTable[Hydroxide].mass * a.MolarMass().In(units.GramPerMole)
 		if sameParts(a.brings(share), c) && share > 0 {
 			return a, units.Fraction.Of(checked.Number(share)), nil
 		}
@@ -99,7 +99,7 @@ func (a Acid) Dose(amount units.Amount, as material.Material) (material.Dose, er
 	if err := limit.Check(fn, "amount", moles, "mol", 0, math.MaxFloat64, "an amount of acid"); err != nil {
 		return material.Dose{}, err
 	}
-	return as.Dose(units.Gram.Of(checked.Number(moles * a.MolarMass() / share.In(units.Fraction)))), nil
+	return as.Dose(units.Gram.Of(checked.Number(moles * a.MolarMass().In(units.GramPerMole) / share.In(units.Fraction)))), nil
 }
 
 // SoldAcids returns the strengths of the trade with their densities.

@@ -35,7 +35,7 @@ func TestSold(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		near(t, "mass", d.Mass.In(units.Gram)*share.In(units.Fraction), 0.5*acid.MolarMass(), 1e-9)
+		near(t, "mass", d.Mass.In(units.Gram)*share.In(units.Fraction), 0.5*acid.MolarMass().In(units.GramPerMole), 1e-9)
 		if w.molar > 0 {
 			near(t, w.acid.Name(), 0.5/d.Volume().In(units.Litre), w.molar, 0.00051)
 			near(t, "density", s.Density().In(units.GramPerMillilitre), d.Mass.In(units.Gram)/d.Volume().In(units.Millilitre), 1e-9)

@@ -3,6 +3,7 @@ package water
 import (
 	"strings"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
@@ -40,11 +41,11 @@ func DoseWarnings(volume units.Volume, doses ...material.Dose) caution.List {
 	for _, d := range doses {
 		g := d.Mass.In(units.Gram)
 		switch d.Material {
-		case material.Chalk(), material.MagnesiumCarbonate():
+		case material.Chalk(), shelf.Material("magnesium carbonate"):
 			if l > 0 && g/l > chalkClosed {
 				out = out.With(about(d.Material.Name(), hardlyDissolves, d.Material))
 			}
-		case material.Gypsum(), material.CalciumSulfate():
+		case material.Gypsum(), shelf.Material("calcium sulfate anhydrous"):
 			if l > 0 && g/l > gypsumShare*gypsumSoluble {
 				out = out.With(about(d.Material.Name(), dissolvesSlowly, d.Material, gypsumSoluble))
 			}

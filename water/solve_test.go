@@ -7,13 +7,14 @@ import (
 	"strings"
 	"testing"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
 
-var eightSalts = []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: material.MagnesiumChlorideHexahydrate()},
+var eightSalts = []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: shelf.Material("magnesium chloride hexahydrate")},
 	{Salt: material.TableSalt()}, {Salt: material.BakingSoda()}, {Salt: material.PotassiumChloride()}, {Salt: material.PotassiumBicarbonate()}}
 
 func sevenTargets(ca, mg, na, k, cl, so4, hco3 float64) []Target {
@@ -129,7 +130,7 @@ func TestSolveTwoRanges(t *testing.T) {
 			t.Fatal(r.Doses, err)
 		}
 		near(t, "dose", r.Doses[0].Mass.In(units.Gram), 0.4*110.98/40.078, 1e-4)
-		salts = append(salts, Stock{Salt: material.EpsomSalt()}, Stock{Salt: material.MagnesiumChlorideHexahydrate()})
+		salts = append(salts, Stock{Salt: material.EpsomSalt()}, Stock{Salt: shelf.Material("magnesium chloride hexahydrate")})
 		r, err = Solve(Request{Profile{}, litres(10), salts, append(targets, Magnesium.Between(mgL(10), mgL(20)), Sulfate.Between(mgL(30), mgL(90))), nil})
 		if err != nil || len(r.Doses) != 2 || inMgL(r.Deviation) > 1e-9 {
 			t.Fatal(r.Doses, inMgL(r.Deviation), err)
@@ -144,13 +145,13 @@ func TestSolveTwoRanges(t *testing.T) {
 // Calcium, magnesium, sulfate and chloride can be had in two ways of four salts, or
 // in three: fewest salts win, then least mass.
 func TestSolveTies(t *testing.T) {
-	four := []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: material.MagnesiumChlorideHexahydrate()}}
-	after, _ := Profile{}.Add(litres(1), material.Gypsum().Dose(grams(0.2)), material.MagnesiumChlorideHexahydrate().Dose(grams(0.2)))
+	four := []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: shelf.Material("magnesium chloride hexahydrate")}}
+	after, _ := Profile{}.Add(litres(1), material.Gypsum().Dose(grams(0.2)), shelf.Material("magnesium chloride hexahydrate").Dose(grams(0.2)))
 	r, err := Solve(Request{Profile{}, litres(1), four, []Target{Calcium.Aim(after.Ion(Calcium)), Magnesium.Aim(after.Ion(Magnesium)), Sulfate.Aim(after.Ion(Sulfate)), Chloride.Aim(after.Ion(Chloride))}, nil})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(r.Doses) != 2 || r.Doses[0].Material != material.Gypsum() || r.Doses[1].Material != material.MagnesiumChlorideHexahydrate() {
+	if len(r.Doses) != 2 || r.Doses[0].Material != material.Gypsum() || r.Doses[1].Material != shelf.Material("magnesium chloride hexahydrate") {
 		t.Errorf("%v", r.Doses)
 	}
 	// The anhydrous salt of two forms has the least mass.

@@ -70,8 +70,8 @@ func single(i Ion, low, high float64) Bound {
 func HardnessBetween(low, high units.CalciumCarbonate) Bound {
 	l := Bound{name: "hardness", unit: "mg/L as CaCO3",
 		low: low.In(units.MilligramPerLitreCaCO3), high: high.In(units.MilligramPerLitreCaCO3)}
-	l.coeff[Calcium] = 2 * cacO3PerEquivalent / Calcium.MolarMass()
-	l.coeff[Magnesium] = 2 * cacO3PerEquivalent / Magnesium.MolarMass()
+	l.coeff[Calcium] = 2 * cacO3PerEquivalent / Calcium.facts().mass
+	l.coeff[Magnesium] = 2 * cacO3PerEquivalent / Magnesium.facts().mass
 	return l
 }
 
@@ -79,9 +79,9 @@ func HardnessBetween(low, high units.CalciumCarbonate) Bound {
 func ResidualAlkalinityBetween(low, high units.CalciumCarbonate) Bound {
 	l := Bound{name: "residual alkalinity", unit: "mg/L as CaCO3",
 		low: low.In(units.MilligramPerLitreCaCO3), high: high.In(units.MilligramPerLitreCaCO3)}
-	l.coeff[Bicarbonate] = cacO3PerEquivalent / Bicarbonate.MolarMass()
-	l.coeff[Calcium] = -2 * cacO3PerEquivalent / Calcium.MolarMass() / kolbachCalcium
-	l.coeff[Magnesium] = -2 * cacO3PerEquivalent / Magnesium.MolarMass() / kolbachMagnesium
+	l.coeff[Bicarbonate] = cacO3PerEquivalent / Bicarbonate.facts().mass
+	l.coeff[Calcium] = -2 * cacO3PerEquivalent / Calcium.facts().mass / kolbachCalcium
+	l.coeff[Magnesium] = -2 * cacO3PerEquivalent / Magnesium.facts().mass / kolbachMagnesium
 	return l
 }
 

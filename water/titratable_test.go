@@ -24,7 +24,7 @@ func TestTitratableAcidity(t *testing.T) {
 		// 49.036/75.043 g/Eq: 1 g of tartaric is 0.6534 g as sulfuric.
 		{TartaricAcid, SulfuricAcid.TitratedTo(7), 0.6534, 0.002},
 	} {
-		n, _ := units.Millimole.Try(1000 / r.acid.MolarMass())
+		n, _ := units.Millimole.Try(1000 / r.acid.MolarMass().In(units.GramPerMole))
 		p, err := Profile{t: 20}.AddAcid(r.acid, n, litres(1))
 		if err != nil {
 			t.Fatal(err)
@@ -60,7 +60,7 @@ func TestTitratableAcidityIsLye(t *testing.T) {
 		if ta.IsZero() != (still.PH() >= conv.End) {
 			t.Fatalf("%v of acid at pH %v", ta, still.PH())
 		}
-		lye := ta.In(units.MilligramPerLitre) / HydrochloricAcid.MolarMass() * material.SodiumHydroxide().MolarMass() / 1000
+		lye := ta.In(units.MilligramPerLitre) / HydrochloricAcid.MolarMass().In(units.GramPerMole) * material.SodiumHydroxide().MolarMass().In(units.GramPerMole) / 1000
 		titrated, err := still.Water().Add(litres(1), material.SodiumHydroxide().Dose(units.Gram.Of(checked.Number(lye))))
 		if err != nil {
 			t.Fatal(err)

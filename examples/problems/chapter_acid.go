@@ -3,6 +3,7 @@ package main
 import (
 	"math"
 
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -120,7 +121,7 @@ func gypsumSolubility() Problem {
 				d := must(must(water.NewProfile(row.t, units.CalciumCarbonate{})).AtRestWith(water.GypsumMineral, water.CO2LostToAir()))
 				// A litre at 20 °C is 0.9982 kg of water.
 				mol := d.Amount.In(units.MillimolePerLitre) / 0.9982 / 1000
-				w.Step("%s: %.2f g/kg; of the calcium %s are paired with sulfate.", row.t.Text(units.Celsius, 1), mol*material.Gypsum().MolarMass(),
+				w.Step("%s: %.2f g/kg; of the calcium %s are paired with sulfate.", row.t.Text(units.Celsius, 1), mol*material.Gypsum().MolarMass().In(units.GramPerMole),
 					d.Equilibrium.Of(must(water.ParseSpecies("CaSO4"))).Text(units.MillimolePerLitre, 2))
 				w.Answer("at "+row.t.Text(units.Celsius, 1), mol, 4, "mol/kg", row.print, row.within)
 			}
@@ -139,7 +140,7 @@ func calciteUnderGas() Problem {
 		Work: func(w *Working) {
 			d := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).AtRestWith(water.Calcite, water.CO2LostTo(units.Bar.Of(1))))
 			mol := d.Amount.In(units.MillimolePerLitre) / 0.9982 / 1000
-			w.Step("At equilibrium %.5f mol have dissolved in a kilogram, %.2f g; the pH is %.2f.", mol, mol*material.Chalk().MolarMass(), d.Equilibrium.PH())
+			w.Step("At equilibrium %.5f mol have dissolved in a kilogram, %.2f g; the pH is %.2f.", mol, mol*material.Chalk().MolarMass().In(units.GramPerMole), d.Equilibrium.PH())
 			w.Step("Whoever doses it as a salt is warned: “%s.”", water.DoseWarnings(units.Litre.Of(60), material.Chalk().Dose(units.Gram.Of(6)))[0])
 			w.Answer("solubility", mol, 4, "mol/kg", 0.00917, 0.00092)
 		},
@@ -174,10 +175,10 @@ func deacidify() Problem {
 		Source: Source{ByHand, "Tartaric acid 150.086 g/mol has two protons, 75.043 g an equivalent; KHCO3 100.114 g/mol has one: 100.114/75.043 = 1.334 " +
 			"g/L. (Wine practice takes 0.9 g/L, as some potassium drops out with tartrate.)"},
 		Work: func(w *Working) {
-			tartaric := must(material.MolarMass("C4H6O6")) / 2
-			salt := material.PotassiumBicarbonate().MolarMass()
+			tartaric := must(chemistry.MolarMass("C4H6O6")) / 2
+			salt := material.PotassiumBicarbonate().MolarMass().In(units.GramPerMole)
 			w.Step("Half a mole of tartaric acid, one of H+, weighs %.3f g; a mole of %s, which takes one H+, %.3f g.", tartaric, material.PotassiumBicarbonate(), salt)
-			w.Step("It brings %.0f mg/L of potassium.", salt/tartaric*must(material.MolarMass("K"))/salt*1000)
+			w.Step("It brings %.0f mg/L of potassium.", salt/tartaric*must(chemistry.MolarMass("K"))/salt*1000)
 			w.Answer("potassium bicarbonate", salt/tartaric, 3, "g/L", 1.334, 0.0005)
 		},
 	}

@@ -84,9 +84,9 @@ func acidityFactors() Problem {
 			"5.358 and 5.118 g/L. They rest on rounded equivalents, so 0.006 is allowed."},
 		Work: func(w *Working) {
 			have := units.GramPerLitre.Of(6)
-			w.Step("An equivalent of tartaric acid is half a mole, %.3f g; of citric acid a third, %.3f g.", water.TartaricAcid.MolarMass()/2,
-				water.CitricAcid.MolarMass()/3)
-			w.Step("There is %.1f mEq/L of acid in all, whatever it is called.", 1000*have.In(units.GramPerLitre)/(water.TartaricAcid.MolarMass()/2))
+			w.Step("An equivalent of tartaric acid is half a mole, %.3f g; of citric acid a third, %.3f g.", water.TartaricAcid.MolarMass().In(units.GramPerMole)/2,
+				water.CitricAcid.MolarMass().In(units.GramPerMole)/3)
+			w.Step("There is %.1f mEq/L of acid in all, whatever it is called.", 1000*have.In(units.GramPerLitre)/(water.TartaricAcid.MolarMass().In(units.GramPerMole)/2))
 			for _, a := range []struct {
 				acid  water.Acid
 				check float64
@@ -161,9 +161,9 @@ func limeWater() Problem {
 			d := must(must(water.Distilled(units.Celsius.Of(25))).AtRestWith(water.Portlandite, water.CO2LostTo(units.AbsolutePressure{})))
 			w.Step("Calcium %s, of which %s stand as CaOH+.", d.Equilibrium.Water().Ion(water.Calcium).Text(units.MilligramPerLitre, 0),
 				d.Equilibrium.Of(must(water.ParseSpecies("CaOH+"))).Text(units.MillimolePerLitre, 2))
-			w.Step("60 L of it would take %.0f g of lime.", 60*d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass())
+			w.Step("60 L of it would take %.0f g of lime.", 60*d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass().In(units.GramPerMole))
 			w.Answer("pH", d.Equilibrium.PH(), 2, "", 12.454, 0.02)
-			w.Answer("lime dissolved", d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass(), 2, "g/L", 1.504, 0.045)
+			w.Answer("lime dissolved", d.Amount.In(units.MillimolePerLitre)/1000*material.SlakedLime().MolarMass().In(units.GramPerMole), 2, "g/L", 1.504, 0.045)
 			w.Caution(material.Burns.Text())
 		},
 	}

@@ -81,7 +81,7 @@ func causticByMass() Problem {
 		Work: func(w *Working) {
 			const batch, share = 20.0, 0.02
 			dry := batch * share
-			mol := dry * 1000 / material.SodiumHydroxide().MolarMass()
+			mol := dry * 1000 / material.SodiumHydroxide().MolarMass().In(units.GramPerMole)
 			rise := mol * 44.4 / (batch * heatOfWater)
 			w.Step("By mass, on a scale: a litre of lye of 50 %% weighs half as much again as water, so that per cent by volume would be wrong by as much.")
 			w.Step("In a tenth of the water it would be ten times the rise, %.0f K: from a warm tap it nears the boil.", 10*rise)
@@ -103,8 +103,8 @@ func lyeAndAcid() Problem {
 			"55.8/(20.7 × 4.18) = 6.45 K, " +
 			"a little less for the third step of a weak acid."},
 		Work: func(w *Working) {
-			mol := 400 / material.SodiumHydroxide().MolarMass()
-			acid := mol / 3 * must(material.MolarMass("C6H8O7·H2O")) / 1000
+			mol := 400 / material.SodiumHydroxide().MolarMass().In(units.GramPerMole)
+			acid := mol / 3 * must(chemistry.MolarMass("C6H8O7·H2O")) / 1000
 			w.Step("Cleaning has used some of the caustic, and air has made carbonate of some: add the acid in steps and read the pH.")
 			w.Step("Carbonate gives off CO2 and foams: an open vessel, moving air.")
 			w.Answer("citric acid monohydrate", acid, 3, "kg", 0.7005, 0.001)
@@ -131,7 +131,7 @@ func bleachMeetsAcid() Problem {
 			molar := func(celsius float64) float64 {
 				return chemistry.Gas * (celsius + chemistry.ZeroCelsius) / chemistry.StandardKPa
 			}
-			mol := 2.5 / must(material.MolarMass("NaClO"))
+			mol := 2.5 / must(chemistry.MolarMass("NaClO"))
 			ppm := mol * molar(20) / 20000 * 1e6
 			w.Step("%.1f g of chlorine, %.2f L. It is heavier than air: where it lies, at the floor and over the bucket, there is far more.",
 				mol*2*chemistry.Cl, mol*molar(20))
@@ -156,7 +156,7 @@ func peraceticAcid() Problem {
 			"0.4 × 76.051/24.465 = 1.243 mg/m3; × 20 m3 = 24.9 mg, in 0.497 g of concentrate."},
 		Work: func(w *Working) {
 			const share = 0.05
-			limit := 0.4 * must(material.MolarMass("C2H4O3")) / (chemistry.Gas * 298.15 / chemistry.StandardKPa)
+			limit := 0.4 * must(chemistry.MolarMass("C2H4O3")) / (chemistry.Gas * 298.15 / chemistry.StandardKPa)
 			w.Step("By mass: a drop too much of a concentrate is no safer, it only lasts longer in the air.")
 			w.Step("Half a gram spilt and dried off fills the cellar to the limit: air it, and mix outside the fermenter.")
 			w.Answer("concentrate for 60 L", 60*0.2/share, 0, "g", 240, 0.001)

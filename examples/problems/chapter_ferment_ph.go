@@ -154,9 +154,9 @@ func cellsToPitch() Problem {
 			cells := must(yeast.CellsToPitch(rate.Value, units.DegreePlato.Of(7.1), units.Litre.Of(60)))
 			few := must(yeast.CellsToPitch(rate.Low, units.DegreePlato.Of(7.1), units.Litre.Of(60)))
 			many := must(yeast.CellsToPitch(rate.High, units.DegreePlato.Of(7.1), units.Litre.Of(60)))
-			w.Step("Rate %.1f million cells for each millilitre and degree, times %.0f mL, times 7.1.", rate.Value.Million(), units.Litre.Of(60).In(units.Millilitre))
-			w.Step("From %s to %s by the spread of the rate.", few, many)
-			w.Answer("cells", cells.Billion(), 0, "billion", 426, 0.5)
+			w.Step("Rate %.1f million cells for each millilitre and degree, times %.0f mL, times 7.1.", rate.Value.In(units.MillionPerMillilitrePlato), units.Litre.Of(60).In(units.Millilitre))
+			w.Step("From %s to %s by the spread of the rate.", few.Text(units.BillionCells, 0), many.Text(units.BillionCells, 0))
+			w.Answer("cells", cells.In(units.BillionCells), 0, "billion", 426, 0.5)
 		},
 	}
 }
@@ -168,11 +168,11 @@ func dryYeastToWeigh() Problem {
 		Given:  []string{"10 billion cells a gram when packed (from 5 to 25)", "4 % lost in a year in the cold"},
 		Source: Source{ByHand, "426/(10 × 0.96) = 44.4 g (cells and loss from supplier sheets, recalled from memory; the cold is taken as 4 °C)."},
 		Work: func(w *Working) {
-			pack := must(yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4)))
-			p := must(pack.Need(must(yeast.Billion(426)), 365*24*time.Hour))
+			pack := must(yeast.DryPack(units.Cells{}, units.Celsius.Of(4)))
+			p := must(pack.Need(units.BillionCells.Of(426), 365*24*time.Hour))
 			w.Step("%s of the cells are alive.", p.Viable.Text(units.Percent, 1))
-			w.Step("With the most cells in a gram %.0f g would do, with the fewest it takes %.0f g.", p.Low, p.High)
-			w.Answer("dry yeast", p.Mass.In(units.Gram), 1, "g", 44.4, 0.2)
+			w.Step("With the most cells in a gram %s would do, with the fewest it takes %s.", p.Mass.Low.Text(units.Gram, 0), p.Mass.High.Text(units.Gram, 0))
+			w.Answer("dry yeast", p.Mass.Value.In(units.Gram), 1, "g", 44.4, 0.2)
 		},
 	}
 }
@@ -185,12 +185,12 @@ func oldLiquidYeast() Problem {
 		Source: Source{ByHand, "100 × (1 − 0.007)^60 = 65.61; as a steady loss 100 × exp(−0.007 × 60) = 65.70. The rate is common " +
 			"practice without a source; strains differ by a factor of two."},
 		Work: func(w *Working) {
-			pack := must(yeast.LiquidPack(yeast.Cells{}))
+			pack := must(yeast.LiquidPack(units.Cells{}))
 			alive := must(pack.Alive(60 * 24 * time.Hour))
-			p := must(pack.Need(must(yeast.Billion(426)), 60*24*time.Hour))
-			w.Step("The living die in proportion to what is left: %s after 60 days.", alive)
-			w.Step("The 426 billion of the batch would take %.1f such packs; better a starter.", p.Packs)
-			w.Answer("alive", alive.Billion(), 1, "billion", 65.70, 0.1)
+			p := must(pack.Need(units.BillionCells.Of(426), 60*24*time.Hour))
+			w.Step("The living die in proportion to what is left: %s after 60 days.", alive.Text(units.BillionCells, 1))
+			w.Step("The 426 billion of the batch would take %.1f such packs; better a starter.", p.Packs.Value)
+			w.Answer("alive", alive.In(units.BillionCells), 1, "billion", 65.70, 0.1)
 		},
 	}
 }
@@ -203,7 +203,7 @@ func yeastFromExtract() Problem {
 		Source: Source{ByHand, "120/20 = 6.0 g of dry yeast. Balling, Die Gährungschemie: 5.323 g of dry yeast from 100 g of extract " +
 			"(read): 6.0/0.05323 = 112.7 g, in 0.1127/0.10 = 1.127 kg, which is 1.084 L at 1.040 × 0.9982 kg/L."},
 		Work: func(w *Working) {
-			s := must(yeast.StarterFor(must(yeast.Billion(80)), must(yeast.Billion(200)), units.DegreePlato.Of(10)))
+			s := must(yeast.StarterFor(units.BillionCells.Of(80), units.BillionCells.Of(200), units.DegreePlato.Of(10)))
 			w.Step("New cells %s, which weigh %s dry.", s.Grown, s.Balance.DryYeast.Text(units.Gram, 2))
 			w.Step("%s of extract in %s; the new yeast holds %s of nitrogen, which malt brings and sugar does not.", s.Extract.Text(units.Gram, 1),
 				s.Volume.Text(units.Litre, 3), s.Feed.Text(units.Gram, 2))
@@ -234,7 +234,7 @@ func alkalinityForPH4() Problem {
 				want.Text(units.MilligramPerLitreCaCO3, 0), end.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 			w.Step("Left alone it would end at pH %.2f.", must(end.Under(gas)).PH())
 			base := must(end.BaseToAlkalinity(material.PotassiumBicarbonate(), want, v))
-			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", material.PotassiumBicarbonate(), 1000/material.PotassiumBicarbonate().MolarMass(),
+			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", material.PotassiumBicarbonate(), 1000/material.PotassiumBicarbonate().MolarMass().In(units.GramPerMole),
 				want.Minus(end.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 0), base.Text(units.Gram, 2))
 			with := must(end.Add(v, material.PotassiumBicarbonate().Dose(base)))
 			w.Answer("alkalinity at pH 4", want.In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", -157.4, 1)

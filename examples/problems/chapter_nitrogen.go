@@ -1,11 +1,13 @@
 package main
 
 import (
+	"github.com/shopspring/decimal"
+
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
-	"github.com/shopspring/decimal"
 )
 
 func nitrogenChapter() Chapter {
@@ -71,7 +73,7 @@ func mustAnalysis() Problem {
 		Source: Source{Read, "Australian Wine Research Institute, page on yeast assimilable nitrogen: 0.8225 × NH3 + alpha amino N = 49.35 + 90 = 139.35 mg/L."},
 		Work: func(w *Working) {
 			n := must(nutrient.Assimilable(units.MilligramPerLitre.Of(60), units.MilligramPerLitre.Of(90)))
-			w.Step("Ammonia is %.2f %% nitrogen by the atomic weights.", 100*14.007/must(material.MolarMass("NH3")))
+			w.Step("Ammonia is %.2f %% nitrogen by the atomic weights.", 100*14.007/must(chemistry.MolarMass("NH3")))
 			low := must(nutrient.NeedOfMust("of a white must, low risk", units.DegreePlato.Of(21))).Nitrogen
 			w.Step("The Australian Wine Research Institute asks for %s in a white must (%s).", low.Value.Text(units.MilligramPerLitre, 0), low.Evidence.Grade)
 			w.Answer("assimilable nitrogen", n.In(units.MilligramPerLitre), 1, "mg/L", 139.35, 0.06)

@@ -107,7 +107,7 @@ func gramOfGypsum() Problem {
 		Source: Source{ByHand, "Molar masses (CIAAW abridged atomic weights 2021): 40.078 + 96.056 + 36.030 = 172.164 g/mol. 40.078/172.164 = 232.79 mg/g; " +
 			"96.056/172.164 = 557.93 mg/g."},
 		Work: func(w *Working) {
-			w.Step("A mole of gypsum weighs %.3f g.", material.Gypsum().MolarMass())
+			w.Step("A mole of gypsum weighs %.3f g.", material.Gypsum().MolarMass().In(units.GramPerMole))
 			pure := water.Profile{}
 			p := must(pure.Add(units.Litre.Of(1), material.Gypsum().Dose(units.Gram.Of(1))))
 			w.Step("In a litre of pure water: hardness %s.", p.Hardness().Text(units.MilligramPerLitreCaCO3, 1))

@@ -109,8 +109,8 @@ func bicarbonateSalts() Problem {
 		Source: Source{ByHand, "150/50.043 = 2.99742 mEq/L × 60 = 179.85 mEq. KHCO3 100.114 g/mol: 18.005 g. NaHCO3 84.006 g/mol: 15.108 g, which brings " +
 			"2.99742 × 22.990 = 68.9 mg/L of sodium."},
 		Work: func(w *Working) {
-			k := material.PotassiumBicarbonate().MolarMass() // one bicarbonate in a mole
-			na := material.BakingSoda().MolarMass()          // one bicarbonate in a mole
+			k := material.PotassiumBicarbonate().MolarMass().In(units.GramPerMole) // one bicarbonate in a mole
+			na := material.BakingSoda().MolarMass().In(units.GramPerMole)          // one bicarbonate in a mole
 			w.Step("A gram of %s brings %.3f mEq, a gram of %s %.3f.", material.PotassiumBicarbonate(), 1000/k, material.BakingSoda(), 1000/na)
 			one := must(water.Profile{}.Add(units.Litre.Of(60), material.BakingSoda().Dose(units.Gram.Of(15.108))))
 			two := must(water.Profile{}.Add(units.Litre.Of(60), material.PotassiumBicarbonate().Dose(units.Gram.Of(18.005))))

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -119,7 +120,7 @@ func nitrateTwice() Problem {
 				}
 				return 0
 			}
-			nitrogen := must(material.MolarMass("N")) / must(material.MolarMass("NO3"))
+			nitrogen := must(chemistry.MolarMass("N")) / must(chemistry.MolarMass("NO3"))
 			w.Answer("the well as nitrogen", p.Ion(water.Nitrate).In(units.MilligramPerLitre)*nitrogen, 2, "mg/L as N", 10.17, 0.005)
 			w.Answer("limit of the United States", limit(water.USRegulation, "nitrate as N"), 0, "mg/L as N", 10, 0)
 			w.Answer("limit of the European Union", limit(water.EUDirective, "nitrate"), 0, "mg/L as NO3", 50, 0)

@@ -120,7 +120,7 @@ func wineOff(row published.Row, sulfate float64) (float64, error) {
 		return i.At(units.MilligramPerLitre.Of(checked.Number(v)))
 	}
 	acid := func(a water.Acid, gram float64) water.Content {
-		return mg(a.Ion(), 1000*gram*a.Ion().MolarMass()/a.MolarMass())
+		return mg(a.Ion(), 1000*gram*a.Ion().MolarMass().In(units.GramPerMole)/a.MolarMass().In(units.GramPerMole))
 	}
 	a := must.Analysis{
 		Ions: []water.Content{
@@ -128,7 +128,7 @@ func wineOff(row published.Row, sulfate float64) (float64, error) {
 			mg(water.Potassium, n.of("potassium")), mg(water.Calcium, n.of("calcium")), mg(water.Magnesium, n.of("magnesium")),
 			mg(water.Phosphate, n.of("phosphate")), mg(water.Chloride, n.of("chloride")), mg(water.Sulfate, sulfate),
 		},
-		Acidity:   units.MilligramPerLitre.Of(checked.Number(n.of("acidity") * water.HydrochloricAcid.MolarMass())),
+		Acidity:   units.MilligramPerLitre.Of(checked.Number(n.of("acidity") * water.HydrochloricAcid.MolarMass().In(units.GramPerMole))),
 		Titration: water.Titration{End: 7.0, As: water.HydrochloricAcid}, Temperature: units.Celsius.Of(20),
 		Strength: units.PercentVolume.Of(checked.Number(n.of("strength"))),
 	}
@@ -185,7 +185,7 @@ func crossScore() ([]acidityScore, error) {
 			}
 			for k := 1 - half; k < len(rows[i]); k += 2 {
 				a := must.Analysis{
-					Ions:    []water.Content{water.Potassium.At(units.MilligramPerLitre.Of(checked.Number(strong * water.Potassium.MolarMass())))},
+					Ions:    []water.Content{water.Potassium.At(units.MilligramPerLitre.Of(checked.Number(strong * water.Potassium.MolarMass().In(units.GramPerMole))))},
 					Acidity: units.GramPerLitre.Of(checked.Number(rows[i][k].acidity)), Titration: set.by, Temperature: units.Celsius.Of(20),
 				}
 				d, err := a.Drink(set.from.Acids())

@@ -61,8 +61,6 @@ var neverSeen = map[string]string{
 	"no error: water.Profile.MarshalJSON":                                              "a profile that exists can be written",
 	"no error: water.Residual.MarshalJSON":                                             "a residual that exists can be written",
 	"no error: water.Sold.MarshalJSON":                                                 "an acid that exists can be written",
-	"no error: yeast.Cells.MarshalText":                                                "cells that exist can be written",
-	"no error: yeast.PitchRate.MarshalText":                                            "a rate that exists can be written",
 	"name: carbonation.Comparison.MarshalJSON says \"units.Quantity.MarshalText\"":     "a field below zero, which Compare does not make, refuses itself",
 	"name: gravity.Progress.MarshalJSON says \"units.Quantity.MarshalText\"":           "a field below zero, which At does not make, refuses itself",
 	"no error: gravity.Solution.Remaining":                                             "a share above 100 % comes of a sum alone",

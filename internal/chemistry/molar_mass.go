@@ -15,7 +15,8 @@ var atomicWeights = map[string]float64{
 }
 
 // MolarMass returns the molar mass of a formula in g/mol; the error is a
-// [*units.ParseError]. What it takes is told at material.MolarMass, which hands it out.
+// [*units.ParseError]. It takes "CaSO4.2H2O", "(NH4)2HPO4", "CaCl2·2H2O", up to
+// 64 bytes, without charges, of the elements in this file.
 func MolarMass(formula string) (float64, error) {
 	refuse := func(reason string) (float64, error) {
 		return 0, &units.ParseError{Input: strings.ToValidUTF8(formula[:min(len(formula), longestText)], "?"), Want: "chemical formula", Reason: reason}

@@ -54,10 +54,10 @@ func TestABatchComesBack(t *testing.T) {
 	again(t, check.Must(tank.Course(3)))
 	again(t, ferment.Tank{Brew: brew, Water: p})
 	again(t, check.Must(tank.BufferFor(material.PotassiumBicarbonate(), 3.5)))
-	pack := check.Must(yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4)))
+	pack := check.Must(yeast.DryPack(units.Cells{}, units.Celsius.Of(4)))
 	again(t, pack)
-	again(t, check.Must(pack.Need(check.Must(yeast.Billion(400)), 30*24*time.Hour)))
-	again(t, check.Must(yeast.LiquidPack(yeast.Cells{})))
+	again(t, check.Must(pack.Need(units.BillionCells.Of(400), 30*24*time.Hour)))
+	again(t, check.Must(yeast.LiquidPack(units.Cells{})))
 	pace := check.Must(kinetics.NewPace(kinetics.Start{Sugar: units.GramPerLitre.Of(80), Nitrogen: units.MilligramPerLitre.Of(120), Yeast: units.GramPerLitre.Of(0.4)}, kinetics.Hold{Temperature: units.Celsius.Of(20)}))
 	again(t, pace)
 	again(t, kinetics.NewForecast(pace))
@@ -78,7 +78,7 @@ func TestWhatIsNoneIsRefused(t *testing.T) {
 			t.Errorf("%T: %v", v, err)
 		}
 	}
-	basis, pack, aim := sugar.Finished(units.Litre.Of(1)), check.Must(yeast.LiquidPack(yeast.Cells{})), must.ToPH(3)
+	basis, pack, aim := sugar.Finished(units.Litre.Of(1)), check.Must(yeast.LiquidPack(units.Cells{})), must.ToPH(3)
 	was := [...]any{basis, pack, aim}
 	for text, into := range map[string]any{
 		`{}`: &basis, `{"kettle":"5 L"}`: &basis, `{"finished":"5 L","water":"3 kg"}`: &basis, `{"finished":"5 kg"}`: &basis, `[]`: &basis, `{"temperature":"5 °C"}`: &basis,

@@ -3,6 +3,7 @@ package ferment
 import (
 	"slices"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/internal/acidity"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
@@ -32,8 +33,8 @@ type buffer struct {
 var bufferTable = [...]buffer{
 	{Material: material.PotassiumBicarbonate(), potassium: 1, bicarbonate: 1},
 	{Material: material.BakingSoda(), sodium: 1, bicarbonate: 1},
-	{Material: material.TripotassiumCitrate(), potassium: 3, citrate: 1},
-	{Material: material.TrisodiumCitrate(), sodium: 3, citrate: 1},
+	{Material: shelf.Material("tripotassium citrate monohydrate"), potassium: 3, citrate: 1},
+	{Material: shelf.Material("trisodium citrate dihydrate"), sodium: 3, citrate: 1},
 }
 
 // bufferOf finds what a material brings; one that is none of [Buffers] is refused.

@@ -69,7 +69,7 @@ func (f Tank) BufferFor(salt material.Material, floor float64) (BufferDose, erro
 // each point then bends the curve of this liquid nearer to the truth.
 func solveDose(fn string, b *buffer, target float64, s acidity.Surroundings, like *doseCurve, liquid func(mmol float64) acidity.Liquid) (dose float64,
 	err error) {
-	most := 1000 * mostBuffer / b.MolarMass()
+	most := 1000 * mostBuffer / b.MolarMass().In(units.GramPerMole)
 	low, high := -most, most+most
 	x := dose
 	if like.known() {
@@ -126,14 +126,16 @@ func solveDose(fn string, b *buffer, target float64, s acidity.Surroundings, lik
 
 // doseOf makes doses of mmol/L with the usual, the least and the most acids.
 func (f *fermenting) doseOf(b *buffer, mmol [3]float64) (BufferDose, error) {
-	mass := func(n float64) units.Mass { return amount.Grams(n / 1000 * b.MolarMass() * f.litres) }
+	mass := func(n float64) units.Mass {
+		return amount.Grams(n / 1000 * b.MolarMass().In(units.GramPerMole) * f.litres)
+	}
 	out := BufferDose{
 		Buffer: b.Material,
 		Mass: evidence.Figure[units.Mass]{
 			Value: mass(mmol[0]), Low: mass(min(mmol[0], mmol[1])), High: mass(max(mmol[0], mmol[2])),
 			Evidence: evidence.Evidence{Source: "charge balance of the liquid", Grade: evidence.Computed},
 		},
-		Concentration: amount.MgPerL(mmol[0] * b.MolarMass()),
+		Concentration: amount.MgPerL(mmol[0] * b.MolarMass().In(units.GramPerMole)),
 	}
 	sodium, potassium, citrate := TasteThresholds()
 	for _, c := range [...]struct {
@@ -146,7 +148,7 @@ func (f *fermenting) doseOf(b *buffer, mmol [3]float64) (BufferDose, error) {
 		{water.Potassium, mmol[0] * b.potassium, potassium, f.start.Potassium},
 		{water.Citrate, mmol[0] * b.citrate, citrate, f.start.Organic[acidity.Citric]},
 	} {
-		mg := (c.mmol + c.before) * c.ion.MolarMass()
+		mg := (c.mmol + c.before) * c.ion.MolarMass().In(units.GramPerMole)
 		if c.mmol > 0 && mg > c.most.Value.In(units.MilligramPerLitre) {
 			out.Cautions = out.Cautions.With(("taste_" + caution.Caution(c.ion.Name()) + ": %.0f mg/L of %s may taste: from %s it does.").With(mg, c.ion.Name(),
 				c.most.Value.Text(units.MilligramPerLitre, 0)))
@@ -171,7 +173,7 @@ func withBuffer(p water.Profile, b *buffer, mmol float64) (water.Profile, error)
 		if i == water.Bicarbonate || i == water.Carbonate || i == water.Hydroxide {
 			continue
 		}
-		mg := p.Ion(i).In(units.MilligramPerLitre) + more[i]*i.MolarMass()
+		mg := p.Ion(i).In(units.MilligramPerLitre) + more[i]*i.MolarMass().In(units.GramPerMole)
 		if mg > 0 {
 			ions = append(ions, i.At(amount.MgPerL(mg)))
 		}

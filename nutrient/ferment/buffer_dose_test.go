@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
 	"example.org/zymase/units/evidence"
@@ -52,7 +53,7 @@ func TestBufferForEachMetabolism(t *testing.T) {
 			g.Metabolism = c.m
 			want := check.Must(g.BufferFor(b, 4)).Mass.Value.In(units.Gram)
 			// Both searches end within sameCharge of the floor, of which a mole takes half or more.
-			tol := 4 * sameCharge / 1000 * b.MolarMass() * f.Brew.Finish.VolumeAt20().In(units.Litre)
+			tol := 4 * sameCharge / 1000 * b.MolarMass().In(units.GramPerMole) * f.Brew.Finish.VolumeAt20().In(units.Litre)
 			check.Near(t, b.String()+" "+c.what, c.got.In(units.Gram), want, tol, "alone")
 		}
 	}
@@ -73,7 +74,7 @@ func TestAcidsKnown(t *testing.T) {
 	grams := func(d BufferDose) evidence.Figure[float64] {
 		return evidence.Figure[float64]{Value: d.Mass.Value.In(units.Gram), Low: d.Mass.Low.In(units.Gram), High: d.Mass.High.In(units.Gram)}
 	}
-	salt := material.TrisodiumCitrate()
+	salt := shelf.Material("trisodium citrate dihydrate")
 	one("dose", grams(check.Must(known.BufferFor(salt, 4))), grams(check.Must(f.BufferFor(salt, 4))))
 	one("pH", check.Must(known.At(end)).PH, check.Must(f.At(end)).PH)
 	half := units.Percent.Of(50)
@@ -90,8 +91,8 @@ func TestBufferForRefusesMoreThanADrinkBears(t *testing.T) {
 	// The most acids are what cannot be met; the error names the pH reached.
 	g := f
 	g.Metabolism = UsualMetabolism()
-	g.Buffer = material.TrisodiumCitrate().Dose(units.Gram.Of(19.99999999 * 60))
-	_, err := f.BufferFor(material.TrisodiumCitrate(), 6)
+	g.Buffer = shelf.Material("trisodium citrate dihydrate").Dose(units.Gram.Of(19.99999999 * 60))
+	_, err := f.BufferFor(shelf.Material("trisodium citrate dihydrate"), 6)
 	e, ok := errors.AsType[*units.RangeError](err)
 	if !ok || e.Quantity != "pH" || e.Value != 6 || e.Min != 2.5 || math.Abs(e.Max-check.Must(g.At(end)).PH.Value) > 1e-7 {
 		t.Errorf("%v", err)
@@ -99,9 +100,9 @@ func TestBufferForRefusesMoreThanADrinkBears(t *testing.T) {
 	// A gram below 20 g/L is found.
 	g.Buffer.Mass = units.Gram.Of(19.9 * 60)
 	floor := check.Must(g.At(end)).PH.Low
-	d := check.Must(f.BufferFor(material.TrisodiumCitrate(), floor))
+	d := check.Must(f.BufferFor(shelf.Material("trisodium citrate dihydrate"), floor))
 	check.Near(t, "dose", d.Mass.High.In(units.Gram), 19.9*60, 1e-5, "the same")
-	if _, err = (Tank{}).BufferFor(material.TrisodiumCitrate(), 3.5); err == nil {
+	if _, err = (Tank{}).BufferFor(shelf.Material("trisodium citrate dihydrate"), 3.5); err == nil {
 		t.Error("no brew is taken")
 	}
 }
@@ -118,7 +119,7 @@ func TestBufferDoseCautions(t *testing.T) {
 	if s := dose(material.BakingSoda(), 9); !strings.HasPrefix(s, "207 mg/L of sodium may taste: from 200 mg/L it does.\n") || !strings.Contains(s, "foams") {
 		t.Errorf("%q", s)
 	}
-	for b, want := range map[material.Material]bool{material.BakingSoda(): true, material.PotassiumBicarbonate(): true, material.TrisodiumCitrate(): false, material.TripotassiumCitrate(): false} {
+	for b, want := range map[material.Material]bool{material.BakingSoda(): true, material.PotassiumBicarbonate(): true, shelf.Material("trisodium citrate dihydrate"): false, shelf.Material("tripotassium citrate monohydrate"): false} {
 		if s := dose(b, 0.5); strings.Contains(s, "foams") != want || strings.Contains(s, "taste") {
 			t.Errorf("%s, 0.5 mmol/L: %q", b, s)
 		}
@@ -127,7 +128,7 @@ func TestBufferDoseCautions(t *testing.T) {
 		}
 	}
 	// A salty water: half a mmol of sodium is too much, and no potassium is no fault of it.
-	c.start.Sodium, c.start.Potassium = 250/water.Sodium.MolarMass(), 500/water.Potassium.MolarMass()
+	c.start.Sodium, c.start.Potassium = 250/water.Sodium.MolarMass().In(units.GramPerMole), 500/water.Potassium.MolarMass().In(units.GramPerMole)
 	if s := dose(material.BakingSoda(), 0.5); !strings.Contains(s, "sodium may taste") || strings.Contains(s, "potassium") {
 		t.Errorf("%q", s)
 	}

@@ -119,7 +119,9 @@ func TestFermentOfBrine(t *testing.T) {
 func TestWaterFeedsTheYeast(t *testing.T) {
 	f := hall(material.DiammoniumPhosphate())
 	f.Feed = nil
-	mg := func(i water.Ion, mmol float64) water.Content { return i.At(amount.MgPerL(mmol * i.MolarMass())) }
+	mg := func(i water.Ion, mmol float64) water.Content {
+		return i.At(amount.MgPerL(mmol * i.MolarMass().In(units.GramPerMole)))
+	}
 	f.Water = check.Must(water.NewProfile(amount.Room, units.MilligramPerLitreCaCO3.Of(100), mg(water.Ammonium, 1), mg(water.Phosphate, 0.01), mg(water.Potassium, 0.01)))
 	b := check.Must(f.At(end)).Balance
 	litres := f.Brew.Water.In(units.Kilogram) / 0.9982

@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -33,7 +34,7 @@ func TestErrorsOfAFermentArePassedOn(t *testing.T) {
 		"all buffer in a drop":         func() (any, error) { return dry.BufferFor(material.BakingSoda(), 3.5) },
 		"all correction in a drop":     func() (any, error) { return dry.Correct(material.BakingSoda(), half, 3, 3.5) },
 		"sugar used that is not there": func() (any, error) { return vain.At(end) },
-		"a pH out of reach":            func() (any, error) { return fed.Correct(material.TrisodiumCitrate(), half, 2.5, 6.4) },
+		"a pH out of reach":            func() (any, error) { return fed.Correct(shelf.Material("trisodium citrate dihydrate"), half, 2.5, 6.4) },
 	} {
 		v, err := f()
 		if err == nil || !reflect.ValueOf(v).IsZero() {

@@ -101,7 +101,7 @@ func (f Tank) checked(fn string) (fermenting, error) {
 	c.water = f.Brew.Finish.Water().In(units.Kilogram) / waterPerLitre / c.litres
 	c.start = acidity.Of(f.Water).Scaled(c.perLitre)
 	if grams > 0 {
-		c.start = salt.in(c.start, 1000*grams/salt.MolarMass()/c.litres)
+		c.start = salt.in(c.start, 1000*grams/salt.MolarMass().In(units.GramPerMole)/c.litres)
 	}
 	c.hexose = f.Brew.Hexose().In(units.Gram)
 	c.ethanol = [2]float64{f.Brew.Start.ByVolume().In(units.PercentVolume), f.Brew.Finish.ByVolume().In(units.PercentVolume)}

@@ -82,7 +82,7 @@ func Acidify(drink water.Profile, acid material.Material, measured float64, targ
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
-	g := mmol.In(units.MillimolePerLitre) * of.MolarMass() / 1000
+	g := mmol.In(units.MillimolePerLitre) * of.MolarMass().In(units.GramPerMole) / 1000
 	if err := limit.Check(fn, "acid", g, "g/L", 0, 20, "what a drink can bear"); err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}

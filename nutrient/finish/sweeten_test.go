@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
@@ -30,7 +31,7 @@ func TestSweetenWith(t *testing.T) {
 	check.Near(t, "in 0.3 L", glass.Fermentable.In(units.Gram), s.Fermentable.In(units.Gram)/200, 1e-9, "in proportion")
 	_, err := SweetenWith(material.Sucrose(), units.GramPerLitre.Of(201), b.Finish)
 	check.Refused(t, err, "sugar", 0.1, 200)
-	_, err = SweetenWith(material.Lactose(), units.GramPerLitre.Of(20), b.Finish)
+	_, err = SweetenWith(shelf.Material("lactose monohydrate"), units.GramPerLitre.Of(20), b.Finish)
 	check.Refused(t, err, "sugar that sweetens", 1, 100)
 	if _, err = SweetenWith(material.Sucrose(), units.GramPerLitre.Of(20), gravity.Solution{}); err == nil {
 		t.Error("no drink is taken")

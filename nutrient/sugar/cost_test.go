@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -29,7 +30,7 @@ func TestCostPerGramEthanol(t *testing.T) {
 	check.Refused(t, err, "exponent of the price", -30, 30)
 	_, err = CostPerGramEthanol(material.Sucrose(), decimal.RequireFromString("1"), check.Mass(t, "0 kg"))
 	check.Refused(t, err, "pack", 1e-3, amount.MostMass)
-	_, err = CostPerGramEthanol(material.Lactose(), decimal.RequireFromString("1"), check.Mass(t, "1 kg"))
+	_, err = CostPerGramEthanol(shelf.Material("lactose monohydrate"), decimal.RequireFromString("1"), check.Mass(t, "1 kg"))
 	check.Refused(t, err, "ethanol yield", 0.001, 1)
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
@@ -112,7 +113,7 @@ func ExampleFermentable_VolumeTaken() {
 
 // The yield counts what inversion adds.
 func ExampleFermentable_Yield() {
-	for _, f := range []material.Material{material.WhiteSugar(), material.DextroseAnhydrous(), material.DryMaltExtract()} {
+	for _, f := range []material.Material{material.WhiteSugar(), material.DextroseAnhydrous(), shelf.Material("dry malt extract")} {
 		fmt.Printf("%s: %.4f g of ethanol a gram of sugar\n", f, sugar.Of(f).Yield().Ethanol().In(units.Fraction))
 	}
 	// Output:

@@ -3,6 +3,7 @@ package sugar_test
 import (
 	"fmt"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -11,8 +12,8 @@ import (
 // Ethanol that a kilogram of each can give at most, by Gay-Lussac.
 func ExampleFermentable_Fermentability() {
 	for _, f := range []material.Material{
-		material.Sucrose(), material.Fructose(), material.SoftBrownSugar(), material.MediumInvert(),
-		material.MapleSyrup(), material.LiquidMaltExtract(), material.Lactose(),
+		material.Sucrose(), shelf.Material("fructose"), shelf.Material("soft brown sugar"), shelf.Material("invert sugar syrup"),
+		shelf.Material("maple syrup"), shelf.Material("liquid malt extract"), shelf.Material("lactose monohydrate"),
 	} {
 		p, _ := sugar.Of(f).Of(units.Kilogram.Of(1))
 		fmt.Println(f, p.GayLussac.Text(units.Gram, 0), "crystal water", sugar.Of(f).CrystalWater().Text(units.Percent, 1))

@@ -7,6 +7,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/evidence"
 	"example.org/zymase/units/material"
@@ -29,20 +30,20 @@ func TestFermentables(t *testing.T) {
 	}{
 		{material.WhiteSugar(), 99.94, 0, 100, 5.263, 1e-9, 1e-9, 0.1, "2001/111/EC: loss on drying 0.06 %; 18.015/342.297"},
 		{material.Sucrose(), 100, 0, 100, 5.263, 1e-9, 1e-9, 0, "compound"},
-		{material.SoftBrownSugar(), 96, 0, 100 * 88 / 96.0, 5.263, 1e-9, 1e-9, 3, "Codex CXS 212: sucrose plus invert 88 %"},
+		{shelf.Material("soft brown sugar"), 96, 0, 100 * 88 / 96.0, 5.263, 1e-9, 1e-9, 3, "Codex CXS 212: sucrose plus invert 88 %"},
 		{material.DextroseMonohydrate(), 90.91, 9.09, 100, 0, 0.005, 1e-9, 0.5, "18.015/198.171 = 9.09 %"},
 		{material.DextroseAnhydrous(), 100, 0, 100, 0, 1e-9, 1e-9, 0.8, "compound"},
-		{material.Fructose(), 100, 0, 100, 0, 1e-9, 1e-9, 0.5, "compound"},
-		{material.MediumInvert(), 77.9, 0, 100, 5.263 / 2, 1e-9, 1e-9, 1, "Wartman et al. 1980 table I"},
+		{shelf.Material("fructose"), 100, 0, 100, 0, 1e-9, 1e-9, 0.5, "compound"},
+		{shelf.Material("invert sugar syrup"), 77.9, 0, 100, 5.263 / 2, 1e-9, 1e-9, 1, "Wartman et al. 1980 table I"},
 		{inv(62, 3), 62, 0, 100, 5.263 * 0.97, 1e-9, 1e-9, 1, "2001/111/EC"},
 		{hfs(42), 70.7, 0, 94, 0, 1e-9, 1e-9, 2, "Wartman et al. 1980 table I; higher sugars recalled from memory"},
 		{hfs(55), 76.9, 0, 95, 0, 1e-9, 1e-9, 2, "Wartman et al. 1980 table I; higher sugars recalled from memory"},
 		{hfs(90), 80.7, 0, 99, 0, 1e-9, 1e-9, 2, "Wartman et al. 1980 table I; higher sugars recalled from memory"},
 		{material.Honey(), 82.8, 0, 100 * (38.2 + 31.3 + 1.3 + 7.3) / 82.8, 5.263 * 8.6 / 78.1, 1e-9, 1e-9, 3, "USDA Technical Bulletin 1261"},
-		{material.MapleSyrup(), 66, 0, 100 * 64 / 66.0, 5.263, 1e-9, 1e-9, 2, "21 CFR 168.140, recalled from memory"},
-		{material.DryMaltExtract(), 97, 0, 65, 0.69*5.263 + 0.16*7.143, 1e-9, 1e-9, 8, "common practice, no source"},
-		{material.LiquidMaltExtract(), 80, 0, 65, 0.69*5.263 + 0.16*7.143, 1e-9, 1e-9, 8, "common practice, no source"},
-		{material.Lactose(), 95, 5, 0, 0, 0.005, 1e-9, 0, "18.015/360.312 = 5.00 %"},
+		{shelf.Material("maple syrup"), 66, 0, 100 * 64 / 66.0, 5.263, 1e-9, 1e-9, 2, "21 CFR 168.140, recalled from memory"},
+		{shelf.Material("dry malt extract"), 97, 0, 65, 0.69*5.263 + 0.16*7.143, 1e-9, 1e-9, 8, "common practice, no source"},
+		{shelf.Material("liquid malt extract"), 80, 0, 65, 0.69*5.263 + 0.16*7.143, 1e-9, 1e-9, 8, "common practice, no source"},
+		{shelf.Material("lactose monohydrate"), 95, 5, 0, 0, 0.005, 1e-9, 0, "18.015/360.312 = 5.00 %"},
 	} {
 		n := c.f.Name()
 		check.Near(t, n+" solids", Of(c.f).Solids().In(units.Percent), c.solids, c.tolSolids, c.source)
@@ -107,7 +108,7 @@ func TestMix(t *testing.T) {
 	}
 	d := check.Must(material.Mix(material.Ingredient{Material: material.DextroseMonohydrate(), Share: units.Percent.Of(100)}))
 	check.Near(t, "crystal", Of(d).CrystalWater().In(units.Percent), 9.09, 0.005, "18.015/198.171")
-	l := check.Must(material.Mix(material.Ingredient{Material: material.Lactose(), Share: units.Percent.Of(100)}))
+	l := check.Must(material.Mix(material.Ingredient{Material: shelf.Material("lactose monohydrate"), Share: units.Percent.Of(100)}))
 	check.Near(t, "spread of lactose", l.Spread().In(units.Percent), 0, 0, "no sugar")
 	_, err := material.Mix(material.Ingredient{Material: material.Sucrose(), Share: units.Percent.Of(100)}, material.Ingredient{Material: material.Honey(), Share: units.Share{}.Minus(units.Percent.Of(1))}, material.Ingredient{Material: material.Honey(), Share: units.Percent.Of(1)})
 	check.Refused(t, err, "share", 0, 100)

@@ -120,7 +120,7 @@ func (f Fermentable) Yield() gravity.Yield {
 }
 
 // glucoseOfMalt is the share of hexoses in the fermentable sugar of malt, as
-// material.DryMaltExtract has it.
+// package material has it.
 const glucoseOfMalt = 0.15
 
 // AddTo dissolves a mass of f in a liquid. Sugars of two and three units count as

@@ -7,6 +7,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/check"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -40,7 +41,7 @@ func TestSugarForTheHall(t *testing.T) {
 }
 
 func drawWash(t *rapid.T) Wash {
-	all := []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.DextroseAnhydrous(), material.MediumInvert(), material.Honey(), material.MapleSyrup(), material.SoftBrownSugar(), material.DryMaltExtract(), material.LiquidMaltExtract()}
+	all := []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.DextroseAnhydrous(), shelf.Material("invert sugar syrup"), material.Honey(), shelf.Material("maple syrup"), shelf.Material("soft brown sugar"), shelf.Material("dry malt extract"), shelf.Material("liquid malt extract")}
 	w := Wash{
 		Fermentable: all[rapid.IntRange(0, len(all)-1).Draw(t, "fermentable")],
 		Attenuation: check.Must(units.Percent.Try(rapid.Float64Range(60, 100).Draw(t, "attenuation, %"))),
@@ -134,12 +135,12 @@ func TestMoreSugarIsStronger(t *testing.T) {
 // Malt extract ferments with Balling's yield, sugar with the sugar wash's, a mix of
 // both in between.
 func TestYieldOfFermentables(t *testing.T) {
-	check.Near(t, "malt", Of(material.DryMaltExtract()).Yield().Ethanol().In(units.Fraction), 0.48391, 1e-9, "Balling")
+	check.Near(t, "malt", Of(shelf.Material("dry malt extract")).Yield().Ethanol().In(units.Fraction), 0.48391, 1e-9, "Balling")
 	check.Near(t, "sucrose", Of(material.WhiteSugar()).Yield().Ethanol().In(units.Fraction), 0.46895*1.05263, 1e-4, "16.83 g/L for 1 % vol")
 	check.Near(t, "dextrose", Of(material.DextroseMonohydrate()).Yield().Ethanol().In(units.Fraction), 7.8924/16.83, 1e-4, "16.83 g/L for 1 % vol")
-	check.Near(t, "invert", Of(material.MediumInvert()).Yield().Ethanol().In(units.Fraction), 0.46895*(1+0.05263/2), 1e-4, "half of each")
-	check.Near(t, "lactose", Of(material.Lactose()).Yield().Ethanol().In(units.Fraction), 0.46895*1.05263, 1e-4, "counts as sucrose")
-	half := check.Must(material.Mix(material.Ingredient{Material: material.DryMaltExtract(), Share: units.Percent.Of(50)}, material.Ingredient{Material: material.DextroseAnhydrous(), Share: units.Percent.Of(50)}))
+	check.Near(t, "invert", Of(shelf.Material("invert sugar syrup")).Yield().Ethanol().In(units.Fraction), 0.46895*(1+0.05263/2), 1e-4, "half of each")
+	check.Near(t, "lactose", Of(shelf.Material("lactose monohydrate")).Yield().Ethanol().In(units.Fraction), 0.46895*1.05263, 1e-4, "counts as sucrose")
+	half := check.Must(material.Mix(material.Ingredient{Material: shelf.Material("dry malt extract"), Share: units.Percent.Of(50)}, material.Ingredient{Material: material.DextroseAnhydrous(), Share: units.Percent.Of(50)}))
 	malt := 0.97 * 0.65
 	check.Near(t, "mix", Of(half).Yield().Ethanol().In(units.Fraction), (malt*0.48391+1*0.46895)/(malt+1), 3e-5, "by mass of sugar")
 }
@@ -172,7 +173,7 @@ func TestWashRefuses(t *testing.T) {
 	_, err = w.From(units.Kilogram.Of(1))
 	check.Refused(t, err, "water", 1e-6, amount.MostVolume)
 	w = ok
-	w.Fermentable = material.Lactose()
+	w.Fermentable = shelf.Material("lactose monohydrate")
 	_, err = w.For(units.PercentVolume.Of(5))
 	check.Refused(t, err, "sugar that yeast takes up", 0.1, 100)
 	w = ok

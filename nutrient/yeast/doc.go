@@ -2,7 +2,7 @@
 // and how is dry yeast rehydrated?
 //
 //	cells, _ := yeast.CellsToPitch(yeast.UsualRate().Value, units.DegreePlato.Of(7), units.Litre.Of(60))
-//	pack, _ := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(5))
+//	pack, _ := yeast.DryPack(units.Cells{}, units.Celsius.Of(5))
 //	pitch, _ := pack.Need(cells, 200*24*time.Hour)
 //	fmt.Println(pitch.Mass.Text(units.Gram, 1))
 //

@@ -8,10 +8,10 @@ import (
 )
 
 // Cells add up.
-func ExampleCells_Plus() {
-	a, _ := yeast.Billion(100)
+func ExampleCellsIn() {
+	a := units.BillionCells.Of(100)
 	gram, _ := yeast.CellsIn(units.Gram.Of(1))
 	sum := a.Plus(gram.Value)
-	fmt.Println(sum.Billion(), yeast.UsualRate().Value.Million())
+	fmt.Println(sum.In(units.BillionCells), yeast.UsualRate().Value.In(units.MillionPerMillilitrePlato))
 	// Output: 120 1
 }

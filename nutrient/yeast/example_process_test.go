@@ -27,38 +27,38 @@ func ExampleRehydrate() {
 
 // A starter that takes 80 billion cells to 200.
 func ExampleStarterFor() {
-	have, _ := yeast.Billion(80)
-	want, _ := yeast.Billion(200)
+	have := units.BillionCells.Of(80)
+	want := units.BillionCells.Of(200)
 	s, _ := yeast.StarterFor(have, want, units.DegreePlato.Of(10))
-	fmt.Println(s.Extract.Text(units.Gram, 0), "of extract in", s.Volume.Text(units.Litre, 2), "grow", s.Grown, "and hold", s.Feed.Text(units.Gram, 2), "of nitrogen")
+	fmt.Println(s.Extract.Text(units.Gram, 0), "of extract in", s.Volume.Text(units.Litre, 2), "grow", s.Grown.Text(units.BillionCells, 0), "and hold", s.Feed.Text(units.Gram, 2), "of nitrogen")
 	// Output: 113 g of extract in 1.08 L grow 120 billion cells and hold 0.60 g of nitrogen
 }
 
 // Does the nitrogen let the yeast double often enough?
 func ExampleCheckPitch() {
 	p, _ := hall().At(units.Percent.Of(100))
-	pitched, _ := yeast.Billion(420)
+	pitched := units.BillionCells.Of(420)
 	c, _ := yeast.CheckPitch(pitched, p.Balance)
 	grown, _ := yeast.CellsIn(p.Balance.DryYeast)
-	fmt.Printf("%.1f doublings (%.1f to %.1f); %s grow\n", c.Doublings.Value, c.Doublings.Low, c.Doublings.High, grown.Value)
+	fmt.Printf("%.1f doublings (%.1f to %.1f); %s grow\n", c.Doublings.Value, c.Doublings.Low, c.Doublings.High, grown.Value.Text(units.BillionCells, 0))
 	// Output: 2.0 doublings (1.7 to 2.2); 1260 billion cells grow
 }
 
 // Liquid yeast, two months old.
 func ExampleLiquidPack() {
-	p, _ := yeast.LiquidPack(yeast.Cells{})
+	p, _ := yeast.LiquidPack(units.Cells{})
 	alive, _ := p.Alive(60 * 24 * time.Hour)
-	fmt.Println(p.Form(), alive, "-", p.Evidence())
-	rate, _ := yeast.MillionPerPlato(0.75)
+	fmt.Println(p.Form(), alive.Text(units.BillionCells, 1), "-", p.Evidence())
+	rate := units.MillionPerMillilitrePlato.Of(0.75)
 	cells, _ := yeast.CellsToPitch(rate, units.DegreePlato.Of(12), units.Litre.Of(20))
 	n, _ := p.Need(cells, 60*24*time.Hour)
-	fmt.Printf("%.1f packs for %s\n", n.Packs, cells)
+	fmt.Printf("%.1f packs for %s\n", n.Packs.Value, cells)
 	pitch, peak := yeast.WinePitch()
-	fmt.Println("wine:", pitch.Low, "to", pitch.High, "million a mL, growing to", peak.Value)
+	fmt.Println("wine:", pitch.Low, "to", pitch.High, "in a litre, growing to", peak.Value)
 	// Output:
 	// liquid 65.7 billion cells - common practice, no source
 	// 2.7 packs for 180 billion cells
-	// wine: 3 to 4 million a mL, growing to 125
+	// wine: 3 billion cells to 4 billion cells in a litre, growing to 125 billion cells
 }
 
 // hall is a wash of the village hall, fed with ammonium phosphate.

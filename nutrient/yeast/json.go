@@ -11,9 +11,9 @@ import (
 // The form of a [Pack] in JSON.
 type packJSON struct {
 	Form     PackForm          `json:"form"`
-	Cells    Cells             `json:"cells"` // when packed: in a gram of dry yeast, in a pack of liquid yeast
-	Low      Cells             `json:"low"`
-	High     Cells             `json:"high"`
+	Cells    units.Cells       `json:"cells"` // when packed: in a gram of dry yeast, in a pack of liquid yeast
+	Low      units.Cells       `json:"low"`
+	High     units.Cells       `json:"high"`
 	Loss     float64           `json:"loss_rate_1/d"`
 	Evidence evidence.Evidence `json:"evidence,omitzero"`
 }
@@ -21,7 +21,7 @@ type packJSON struct {
 // MarshalJSON writes the form, the cells with their spread and how fast they die. The zero
 // Pack is a [*units.StateError].
 func (p Pack) MarshalJSON() ([]byte, error) {
-	if p.count.billion == 0 {
+	if p.count.IsZero() {
 		return nil, &units.StateError{Func: "yeast.Pack.MarshalJSON", What: "pack", Why: "is none: make it with DryPack or LiquidPack"}
 	}
 	return json.Marshal(packJSON{p.form, p.count, p.low, p.high, p.perDay, p.figures})
@@ -40,8 +40,8 @@ func (p *Pack) UnmarshalJSON(text []byte) error {
 		v           float64
 		least, most float64
 	}{
-		{"cells", in.Cells.billion, 1, 1e5}, {"low end of the cells", in.Low.billion, 1, in.Cells.billion},
-		{"high end of the cells", in.High.billion, in.Cells.billion, 1e5},
+		{"cells", inBillions(in.Cells), 1, 1e5}, {"low end of the cells", inBillions(in.Low), 1, inBillions(in.Cells)},
+		{"high end of the cells", inBillions(in.High), inBillions(in.Cells), 1e5},
 	} {
 		if err := limit.Check(fn, c.what, c.v, "billion", c.least, c.most, source); err != nil {
 			return err

@@ -2,7 +2,6 @@ package yeast
 
 import (
 	"math"
-	"strconv"
 	"time"
 
 	"example.org/zymase/internal/checked"
@@ -13,87 +12,57 @@ import (
 	"example.org/zymase/units/evidence"
 )
 
-// PitchRate is live cells to pitch, in million cells a millilitre for each degree
-// Plato.
-type PitchRate struct{ million float64 }
-
-// MillionPerPlato returns a pitch rate of n million cells/mL/°P. The error is a
-// [*units.RangeError] if n is not from 0.05 to 20.
-func MillionPerPlato(n float64) (PitchRate, error) {
-	if err := limit.Check("yeast.MillionPerPlato", "pitch rate", n, "million cells/mL/°P", 0.05, 20, "what brewers pitch"); err != nil {
-		return PitchRate{}, err
-	}
-	return PitchRate{n}, nil
-}
-
-// rateUnit ends the text of a pitch rate.
-const rateUnit = " million cells/mL/°P"
-
-// String reads "0.75 million cells/mL/°P".
-func (r PitchRate) String() string { return strconv.FormatFloat(r.million, 'g', -1, 64) + rateUnit }
-
-// MarshalText is [PitchRate.String]; the error is always nil.
-func (r PitchRate) MarshalText() ([]byte, error) { return []byte(r.String()), nil }
-
-// UnmarshalText reads what [PitchRate.MarshalText] writes. The error is a
-// [*units.ParseError], or that of [MillionPerPlato].
-func (r *PitchRate) UnmarshalText(text []byte) error {
-	n, err := number("pitch rate", string(text), rateUnit)
-	if err != nil {
-		return err
-	}
-	read, err := MillionPerPlato(n)
-	if err != nil {
-		return limit.Named("yeast.PitchRate.UnmarshalText", err)
-	}
-	*r = read
-	return nil
-}
-
-// Million returns the rate in million cells/mL/°P.
-func (r PitchRate) Million() float64 { return r.million }
-
 // UsualRate returns the usual pitch rate: 1 million cells a millilitre for each
 // degree Plato, from 0.5 million for ales to 1.5 million for lagers.
 //
 //   - Source: Briggs et al., Brewing: Science and Practice (2004); Kunze (recalled
 //     from memory).
 //   - Units: million cells/mL/°P.
-func UsualRate() evidence.Figure[PitchRate] {
-	return evidence.Figure[PitchRate]{Value: PitchRate{1}, Low: PitchRate{0.5}, High: PitchRate{1.5},
+func UsualRate() evidence.Figure[units.PitchRate] {
+	million := units.MillionPerMillilitrePlato
+	return evidence.Figure[units.PitchRate]{Value: million.Of(1), Low: million.Of(0.5), High: million.Of(1.5),
 		Evidence: evidence.Evidence{Source: "Briggs et al., Brewing: Science and Practice (2004)", Grade: evidence.Recalled}}
 }
 
 // CellsToPitch returns the live cells for a volume of a start liquid.
 //
 //   - Source: rate × volume × extract; [UsualRate] names the source of the rate.
-//   - Range: volume 1 mL to 1e9 L, extract 0 to 60 °P; beyond it the error is a
-//     [*units.RangeError].
+//   - Range: rate 0.05 to 20 million cells/mL/°P, volume 1 mL to 1e9 L, extract 0 to 60 °P;
+//     beyond it the error is a [*units.RangeError].
 //   - Units: extract as the °P that a hydrometer shows, for which the rule was made; in sugars
 //     other than sucrose it is up to 3 % beside the mass share of extract.
 //   - Uncertainty: the usual rates span a factor of 3.
-func CellsToPitch(rate PitchRate, extract units.Extract, v units.Volume) (Cells, error) {
+func CellsToPitch(rate units.PitchRate, extract units.Extract, v units.Volume) (units.Cells, error) {
 	const fn, source = "yeast.CellsToPitch", "pitch rate"
-	ml, p := v.In(units.Millilitre), extract.In(units.DegreePlato)
+	million, ml, p := rate.In(units.MillionPerMillilitrePlato), v.In(units.Millilitre), extract.In(units.DegreePlato)
+	if err := limit.Check(fn, "pitch rate", million, "million cells/mL/°P", 0.05, 20, "what brewers pitch"); err != nil {
+		return units.Cells{}, err
+	}
 	if err := limit.Check(fn, "volume", ml/1000, "L", 1e-3, amount.MostVolume, source); err != nil {
-		return Cells{}, err
+		return units.Cells{}, err
 	}
 	if err := limit.Check(fn, "extract", p, "°P", 0, 60, source); err != nil {
-		return Cells{}, err
+		return units.Cells{}, err
 	}
-	return Cells{rate.million * ml * p / 1000}, nil // 1e6 cells in 1e9
+	return billions(million * ml * p / 1000), nil // 1e6 cells in 1e9
 }
 
-// WinePitch returns what wine makers pitch, 3 to 4 million cells a millilitre
+// WinePitch returns what wine makers pitch, 3 to 4 billion cells a litre
 // whatever the sugar, and the peak count that a good ferment reaches from it.
 //
 //   - Source: Importance of rehydrating wine yeast: pitch 3–4e6, peak 100–150e6
 //     cells/mL (read).
-//   - Units: million cells/mL.
-func WinePitch() (pitch, peak evidence.Figure[float64]) {
+//   - Units: cells in a litre.
+func WinePitch() (pitch, peak evidence.Figure[units.Cells]) {
 	e := evidence.Evidence{Source: "Importance of rehydrating wine yeast", Grade: evidence.Read}
-	return evidence.Figure[float64]{Value: 3.5, Low: 3, High: 4, Evidence: e}, evidence.Figure[float64]{Value: 125, Low: 100, High: 150, Evidence: e}
+	billion := units.BillionCells // in a litre: a million in a millilitre
+	return evidence.Figure[units.Cells]{Value: billion.Of(3.5), Low: billion.Of(3), High: billion.Of(4), Evidence: e},
+		evidence.Figure[units.Cells]{Value: billion.Of(125), Low: billion.Of(100), High: billion.Of(150), Evidence: e}
 }
+
+func billions(n float64) units.Cells { return units.BillionCells.Of(checked.Number(n)) }
+
+func inBillions(c units.Cells) float64 { return c.In(units.BillionCells) }
 
 // Pack is yeast as sold: how many live cells it held when it was packed, and how
 // fast they die.
@@ -101,15 +70,15 @@ func WinePitch() (pitch, peak evidence.Figure[float64]) {
 // Make one with [DryPack] or [LiquidPack].
 type Pack struct {
 	form    PackForm
-	count   Cells   // when packed: in a gram of dry yeast, in a pack of liquid yeast
-	perDay  float64 // share of the live cells lost in a day
+	count   units.Cells // when packed: in a gram of dry yeast, in a pack of liquid yeast
+	perDay  float64     // share of the live cells lost in a day
 	figures evidence.Evidence
-	low     Cells
-	high    Cells
+	low     units.Cells
+	high    units.Cells
 }
 
-// DryPack returns dry yeast with the live cells in a gram that its maker states. The
-// zero Cells takes 10 billion, from a published spread of 5 to 25 billion. Storage is
+// DryPack returns dry yeast with the live cells in a gram that its maker states. No
+// cells take 10 billion, from a published spread of 5 to 25 billion. Storage is
 // where it is kept: unopened dry yeast loses about 4 % of its cells in a year in the
 // cold and 20 % at 20 °C.
 //
@@ -118,13 +87,13 @@ type Pack struct {
 //     the two temperatures.
 //   - Range: 1 to 50 billion cells a gram, storage −25 to 30 °C; beyond it the error
 //     is a [*units.RangeError].
-func DryPack(perGram Cells, storage units.Temperature) (Pack, error) {
+func DryPack(perGram units.Cells, storage units.Temperature) (Pack, error) {
 	const fn, source = "yeast.DryPack", "supplier sheets, dry yeast"
-	given := perGram.billion != 0
+	given := !perGram.IsZero()
 	if !given {
-		perGram.billion = 10
+		perGram = units.BillionCells.Of(10)
 	}
-	if err := limit.Check(fn, "cells in a gram", perGram.billion, "billion", 1, 50, source); err != nil {
+	if err := limit.Check(fn, "cells in a gram", inBillions(perGram), "billion", 1, 50, source); err != nil {
 		return Pack{}, err
 	}
 	t := storage.In(units.Celsius)
@@ -138,13 +107,13 @@ func DryPack(perGram Cells, storage units.Temperature) (Pack, error) {
 		figures: evidence.Evidence{Source: source, Grade: evidence.Recalled},
 	}
 	if !given {
-		p.low, p.high = Cells{5}, Cells{25}
+		p.low, p.high = units.BillionCells.Of(5), units.BillionCells.Of(25)
 	}
 	return p, nil
 }
 
 // LiquidPack returns a pack of liquid yeast with the live cells that its maker
-// states for the day of packing. The zero Cells takes 100 billion. In the cold the
+// states for the day of packing. No cells take 100 billion. In the cold the
 // cells die by about a fifth in a month.
 //
 //   - Source: common practice, no source: 100 billion cells in a pack, 0.7 % of the
@@ -152,18 +121,17 @@ func DryPack(perGram Cells, storage units.Temperature) (Pack, error) {
 //   - Range: 1 to 100,000 billion cells; beyond it the error is a [*units.RangeError].
 //   - Uncertainty: strains differ by a factor of two in how fast they die; a count
 //     under the microscope beats any rule.
-func LiquidPack(perPack Cells) (Pack, error) {
-	given := perPack.billion != 0
+func LiquidPack(perPack units.Cells) (Pack, error) {
+	given := !perPack.IsZero()
 	if !given {
-		perPack.billion = 100
+		perPack = units.BillionCells.Of(100)
 	}
-	if err := limit.Check("yeast.LiquidPack", "cells in a pack", perPack.billion, "billion", 1, 1e5, "what is sold"); err != nil {
+	if err := limit.Check("yeast.LiquidPack", "cells in a pack", inBillions(perPack), "billion", 1, 1e5, "what is sold"); err != nil {
 		return Pack{}, err
 	}
 	p := Pack{form: LiquidYeast, count: perPack, low: perPack, high: perPack, perDay: 0.007}
 	if !given {
-		p.low = Cells{50}
-		p.high = Cells{200}
+		p.low, p.high = units.BillionCells.Of(50), units.BillionCells.Of(200)
 	}
 	return p, nil
 }
@@ -179,9 +147,9 @@ func (p Pack) Evidence() evidence.Evidence { return p.figures }
 //
 //   - Source: first-order loss, see [DryPack] and [LiquidPack].
 //   - Range: age 0 to 10 years; beyond it the error is a [*units.RangeError].
-func (p Pack) Alive(age time.Duration) (Cells, error) {
+func (p Pack) Alive(age time.Duration) (units.Cells, error) {
 	share, err := p.viability("yeast.Pack.Alive", age)
-	return Cells{p.count.billion * share}, err
+	return billions(inBillions(p.count) * share), err
 }
 
 func (p Pack) viability(fn string, age time.Duration) (alive float64, err error) {
@@ -195,15 +163,13 @@ func (p Pack) viability(fn string, age time.Duration) (alive float64, err error)
 	return math.Exp(-p.perDay * days), nil
 }
 
-// Pitch is yeast to pitch.
+// Pitch is yeast to pitch. Its low ends hold if the pack has the most cells of its spread, its
+// high ends if it has the fewest.
 type Pitch struct {
-	Cells    Cells
-	Mass     units.Mass        // of dry yeast; zero for liquid
-	Packs    float64           // of liquid yeast, not rounded; zero for dry
-	Low      float64           // Mass in g, or Packs, if the pack holds the most cells of its spread
-	High     float64           // the same, if it holds the fewest
-	Viable   units.Share       // of the cells alive at this age
-	Evidence evidence.Evidence // of the cells in the pack
+	Cells    units.Cells
+	Mass     evidence.Figure[units.Mass] // of dry yeast; zero for liquid
+	Packs    evidence.Figure[float64]    // of liquid yeast, not rounded; zero for dry
+	Viable   units.Share                 // of the cells alive at this age
 	Cautions caution.List
 }
 
@@ -211,25 +177,29 @@ type Pitch struct {
 // many live cells at an age.
 //
 //   - Source: see [DryPack] and [LiquidPack].
-//   - Range: age 0 to 10 years; beyond it the error is a [*units.RangeError].
-func (p Pack) Need(cells Cells, age time.Duration) (Pitch, error) {
-	alive, err := p.viability("yeast.Pack.Need", age)
+//   - Range: up to 1e12 billion cells, age 0 to 10 years; beyond it the error is a
+//     [*units.RangeError].
+func (p Pack) Need(cells units.Cells, age time.Duration) (Pitch, error) {
+	const fn = "yeast.Pack.Need"
+	alive, err := p.viability(fn, age)
 	if err != nil {
 		return Pitch{}, err
 	}
-	out := Pitch{
-		Cells: cells, Viable: amount.Share(alive), Evidence: p.figures,
-		Low: cells.billion / (p.high.billion * alive), High: cells.billion / (p.low.billion * alive),
+	if err := limit.Check(fn, "cells", inBillions(cells), "billion", 0, mostCells, "a count"); err != nil {
+		return Pitch{}, err
 	}
-	n := cells.billion / (p.count.billion * alive)
-	if p.form == DryYeast {
-		out.Mass = units.Gram.Of(checked.Number(n))
+	out := Pitch{Cells: cells, Viable: amount.Share(alive)}
+	of := func(pack units.Cells) float64 { return inBillions(cells) / (inBillions(pack) * alive) }
+	if value, low, high := of(p.count), of(p.high), of(p.low); p.form == DryYeast {
+		out.Mass = evidence.Figure[units.Mass]{Value: amount.Grams(value), Low: amount.Grams(low), High: amount.Grams(high), Evidence: p.figures}
 	} else {
-		out.Packs = n
+		out.Packs = evidence.Figure[float64]{Value: value, Low: low, High: high, Evidence: p.figures}
 	}
 	out.Cautions = caution.List{}.WithIf(alive < 0.5, old).WithIf(p.low != p.high, usualCount)
 	return out, nil
 }
+
+const mostCells = 1e12 // billion
 
 const (
 	old        caution.Caution = "old_yeast: Less than half of the cells are likely to live: make a starter, or buy fresh yeast."

@@ -14,8 +14,8 @@ import (
 )
 
 // perDryGram is the cells in a gram of new dry yeast matter.
-func perDryGram() evidence.Figure[Cells] {
-	return evidence.Figure[Cells]{Value: Cells{20}, Low: Cells{15}, High: Cells{25},
+func perDryGram() evidence.Figure[units.Cells] {
+	return evidence.Figure[units.Cells]{Value: units.BillionCells.Of(20), Low: units.BillionCells.Of(15), High: units.BillionCells.Of(25),
 		Evidence: evidence.Evidence{Source: "cell mass 40 to 60 pg", Grade: evidence.Recalled}}
 }
 
@@ -23,20 +23,20 @@ func perDryGram() evidence.Figure[Cells] {
 //
 //   - Source: 1.5 to 2.5e10 cells to the gram, 40 to 60 pg each (recalled from memory).
 //   - Range: 0 to 1e9 kg; beyond it the error is a [*units.RangeError].
-func CellsIn(dry units.Mass) (evidence.Figure[Cells], error) {
+func CellsIn(dry units.Mass) (evidence.Figure[units.Cells], error) {
 	g := dry.In(units.Gram)
 	if err := limit.Check("yeast.CellsIn", "dry yeast", g/1000, "kg", 0, amount.MostMass/1000, "a mass"); err != nil {
-		return evidence.Figure[Cells]{}, err
+		return evidence.Figure[units.Cells]{}, err
 	}
 	f := perDryGram()
-	return evidence.Figure[Cells]{Value: Cells{g * f.Value.billion}, Low: Cells{g * f.Low.billion}, High: Cells{g * f.High.billion}, Evidence: f.Evidence}, nil
+	return evidence.Figure[units.Cells]{Value: billions(g * inBillions(f.Value)), Low: billions(g * inBillions(f.Low)), High: billions(g * inBillions(f.High)), Evidence: f.Evidence}, nil
 }
 
 // Starter is a small ferment that grows yeast.
 type Starter struct {
 	Extract  units.Mass   // dry malt extract or sugar, as extract
 	Volume   units.Volume // at the extract given
-	Grown    Cells
+	Grown    units.Cells
 	Balance  ferment.Balance
 	Feed     units.Mass // nitrogen that the new yeast holds; malt brings it, sugar does not
 	Cautions caution.List
@@ -48,19 +48,23 @@ type Starter struct {
 //
 //   - Source: dry yeast 5.323 of 100 extract (Balling, Die Gährungschemie, read);
 //     [CellsIn]; balance of [ferment.Metabolism.Ferment].
-//   - Range: wanted above have and at most 1e6 billion; extract 2 to 20 °P; beyond it
+//   - Range: 0 to 1e6 billion cells, wanted at least have; extract 2 to 20 °P; beyond it
 //     the error is a [*units.RangeError].
 //   - Uncertainty: a factor of 1.7 from the cells in a gram alone.
-func StarterFor(have, wanted Cells, strength units.Extract) (Starter, error) {
+func StarterFor(have, wanted units.Cells, strength units.Extract) (Starter, error) {
 	const fn, source = "yeast.StarterFor", "Balling, yeast grown from extract"
-	if err := limit.Check(fn, "cells wanted", wanted.billion, "billion", have.billion, 1e6, source); err != nil {
+	from, to := inBillions(have), inBillions(wanted)
+	if err := limit.Check(fn, "cells to start with", from, "billion", 0, 1e6, source); err != nil {
+		return Starter{}, err
+	}
+	if err := limit.Check(fn, "cells wanted", to, "billion", from, 1e6, source); err != nil {
 		return Starter{}, err
 	}
 	p := strength.In(units.DegreePlato)
 	if err := limit.Check(fn, "extract", p, "°P", 2, 20, source); err != nil {
 		return Starter{}, err
 	}
-	dry := (wanted.billion - have.billion) / perDryGram().Value.billion // g
+	dry := (to - from) / inBillions(perDryGram().Value) // g
 	hexose := dry / ferment.UsualMetabolism().MostYeast.In(units.Fraction)
 	nitrogen := dry * formula.NitrogenOfYeast
 	b, err := ferment.UsualMetabolism().Ferment(ferment.Substrate{Hexose: amount.Grams(hexose), Amino: amount.Grams(nitrogen)})
@@ -69,11 +73,11 @@ func StarterFor(have, wanted Cells, strength units.Extract) (Starter, error) {
 	}
 	extract := hexose / formula.GainOfDi
 	out := Starter{
-		Extract: amount.Grams(extract), Grown: Cells{dry * perDryGram().Value.billion}, Balance: b, Feed: amount.Grams(nitrogen),
+		Extract: amount.Grams(extract), Grown: billions(dry * inBillions(perDryGram().Value)), Balance: b, Feed: amount.Grams(nitrogen),
 		// g of liquid over its density, 1 + 0.004 for each °P
 		Volume: units.Millilitre.Of(checked.Number(extract * 100 / p / (1 + 0.004*p))),
 	}
-	if have.billion > 0 && wanted.billion/have.billion > 10 {
+	if from > 0 && to/from > 10 {
 		out.Cautions = caution.List{tenfold}
 	}
 	return out, nil
@@ -91,15 +95,15 @@ type PitchCheck struct {
 //   - Source: log2 of the cells at the end over those pitched, with
 //     [CellsIn]; 1 to 5 doublings are usual (common practice, no source).
 //   - Range: cells pitched above 0; otherwise the error is a [*units.RangeError].
-func CheckPitch(pitched Cells, b ferment.Balance) (PitchCheck, error) {
-	if err := limit.Check("yeast.CheckPitch", "cells pitched", pitched.billion, "billion", 1e-9, 1e12, "a pitch"); err != nil {
+func CheckPitch(pitched units.Cells, b ferment.Balance) (PitchCheck, error) {
+	if err := limit.Check("yeast.CheckPitch", "cells pitched", inBillions(pitched), "billion", 1e-9, mostCells, "a pitch"); err != nil {
 		return PitchCheck{}, err
 	}
 	g, err := CellsIn(b.DryYeast)
 	if err != nil {
 		return PitchCheck{}, limit.Named("yeast.CheckPitch", err)
 	}
-	doublings := func(c Cells) float64 { return math.Log2(1 + c.billion/pitched.billion) }
+	doublings := func(c units.Cells) float64 { return math.Log2(1 + inBillions(c)/inBillions(pitched)) }
 	out := PitchCheck{Doublings: evidence.Figure[float64]{Value: doublings(g.Value), Low: doublings(g.Low), High: doublings(g.High), Evidence: g.Evidence}}
 	switch {
 	case out.Doublings.Value < 1:

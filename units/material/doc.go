@@ -16,8 +16,9 @@
 //
 // Shares are of the mass as weighed, crystal water included. Nitrogen, phosphorus and the
 // metals count as the element; sulfate, chloride and the other anions as the ion; thiamine
-// as its hydrochloride. Formulas are worked out from the atomic weights: see [MolarMass].
+// as its hydrochloride. Formulas are worked out from the atomic weights: see [Material.MolarMass].
 //
-// All values are immutable and safe for concurrent use. The known materials are functions,
-// so that no program can put another in their place.
+// All values are immutable and safe for concurrent use. [Find] knows every material by its
+// names and [All] lists them; those that programs name have a function each, so that no
+// program can put another in their place.
 package material

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -54,7 +55,7 @@ func ExampleByLabel() {
 
 // Shares of the sugar in what is bought, and what yeast gets out of it.
 func ExampleMaterial_Composition() {
-	for _, m := range []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.Honey(), material.DryMaltExtract()} {
+	for _, m := range []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.Honey(), shelf.Material("dry malt extract")} {
 		c := m.Composition()
 		fmt.Printf("%s: sugar %s, as hexose from a kilogram %s\n", m, c.Sugar().Text(units.Percent, 1), c.Hexose(units.Kilogram.Of(1)).Text(units.Kilogram, 3))
 	}
@@ -83,16 +84,6 @@ func ExampleGlucoseSyrup() {
 	// high fructose syrup 42.3 % <nil>
 	// honey 76.4 % <nil>
 	// juice 9.9 % <nil>
-}
-
-func ExampleMolarMass() {
-	m, err := material.MolarMass("CaSO4·2H2O")
-	fmt.Printf("%.3f g/mol %v\n", m, err)
-	_, err = material.MolarMass("CaXo")
-	fmt.Println(err)
-	// Output:
-	// 172.164 g/mol <nil>
-	// "CaXo" is not a chemical formula: names no element "Xo" that is known here
 }
 
 // A name among those that ferment: plain dextrose may hold crystal water or not.

@@ -9,11 +9,9 @@ import (
 
 // All returns every material known by name: the salts, the sugars, then the others.
 func All() []Material {
-	all := make([]Material, 0, saltCount+sugarCount+otherCount)
-	for _, list := range [][]*facts{salts[:], sugars[:], others[:]} {
-		for _, f := range list {
-			all = append(all, Material{f})
-		}
+	var all []Material
+	for _, f := range slices.Concat(salts, sugars, others) {
+		all = append(all, Material{f})
 	}
 	return all
 }

@@ -72,7 +72,7 @@ func (m Material) text(fn string) ([]byte, error) {
 	if f == &nothing {
 		return nil, &units.StateError{Func: fn, What: "material", Why: "is none: take a known one, Find or ByLabel"}
 	}
-	if f.known {
+	if byName[key(f.name)] == m { // its own facts, not a label of that name
 		return []byte(f.name), nil
 	}
 	return json.Marshal(written{f.name, f.brings, share(f.spread), m.Density(), f.evidence, f.cautions})

@@ -6,10 +6,6 @@ import (
 	"example.org/zymase/units/caution"
 )
 
-// Urea is CO(NH2)2: 46.6 % N. Yeast makes ethyl carbamate, a suspected carcinogen, from
-// it, and the lists of additions for wine leave it out.
-func Urea() Material { return Material{others[urea]} }
-
 // AutolysedYeast is yeast autolysate as sold for feeding yeast, without ammonium salts.
 // Take [ByLabel] where the pack states its own figures.
 //
@@ -17,29 +13,15 @@ func Urea() Material { return Material{others[urea]} }
 //     the mass is taken up (common practice, no source); minerals of dry yeast: P
 //     1.3 %, K 2 %, Mg 0.15 %, Zn 0.01 % (recalled from memory).
 //   - Uncertainty: the assimilable nitrogen of products runs from 2 to 6 %.
-func AutolysedYeast() Material { return Material{others[autolysedYeast]} }
-
-// ThiamineHydrochloride is vitamin B1 as its hydrochloride.
-func ThiamineHydrochloride() Material { return Material{others[thiamine]} }
-
-// AscorbicAcid is vitamin C, which takes chlorine out of water.
-func AscorbicAcid() Material { return Material{others[ascorbicAcid]} }
+func AutolysedYeast() Material { return byName["autolysed yeast"] }
 
 // What is neither a salt nor a sugar.
-const (
-	urea = iota
-	autolysedYeast
-	thiamine
-	ascorbicAcid
-	otherCount
-)
-
-var others = [otherCount]*facts{
-	urea: known(facts{
+var others = []*facts{
+	{
 		name: "urea", formula: "CO(NH2)2", mass: ureaMass, brings: Composition{UreaNitrogen: share(2 * chemistry.N / ureaMass)},
 		evidence: stoichiometry, cautions: caution.List{ethylCarbamate},
-	}),
-	autolysedYeast: known(facts{
+	},
+	{
 		name: "autolysed yeast", also: names("yeast autolysate|organic"),
 		brings: Composition{
 			AminoNitrogen: units.Percent.Of(4),
@@ -47,14 +29,14 @@ var others = [otherCount]*facts{
 			Magnesium: units.Percent.Of(0.15), Zinc: units.Percent.Of(0.01),
 		},
 		cautions: caution.List{autolysatesDiffer},
-	}),
-	thiamine: known(facts{
+	},
+	{
 		name: "thiamine hydrochloride", also: names("thiamine|vitamin b1"), formula: "C12H18Cl2N4OS", mass: chemistry.MustMass("C12H18Cl2N4OS"),
 		brings: Composition{Thiamine: share(1)}, evidence: stoichiometry,
-	}),
-	ascorbicAcid: known(facts{
+	},
+	{
 		name: "ascorbic acid", also: names("vitamin c"), formula: "C6H8O6", mass: chemistry.MustMass("C6H8O6"), evidence: stoichiometry,
-	}),
+	},
 }
 
 const ureaMass = chemistry.C + chemistry.O + 2*chemistry.N + 4*chemistry.H

@@ -15,7 +15,7 @@ func salt(name, formula, also string, crystalWater int, parts ...count) *facts {
 	mass := chemistry.MustMass(formula)
 	f := &facts{
 		name: name, formula: formula, also: names(also), mass: mass,
-		brings: compose(mass, crystalWater, parts), evidence: stoichiometry, known: true,
+		brings: compose(mass, crystalWater, parts), evidence: stoichiometry,
 	}
 	f.cautions = cautionsOf(&f.brings)
 	return f

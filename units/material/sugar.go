@@ -15,17 +15,10 @@ import (
 //   - Source: Council Directive 2001/111/EC annex A, loss on drying at most 0.06 %
 //     (read); Codex CXS 212-1999, polarisation at least 99.7 °Z (read), which is the
 //     spread.
-func WhiteSugar() Material { return Material{sugars[whiteSugar]} }
+func WhiteSugar() Material { return byName["white sugar"] }
 
 // Sucrose is the pure compound, C12H22O11.
-func Sucrose() Material { return Material{sugars[sucrose]} }
-
-// SoftBrownSugar has at least 88 % sucrose and invert sugar. The sugar above that is not
-// known from the standard, so that a brew may end stronger by a tenth.
-//
-//   - Source: Codex CXS 212-1999, sucrose plus invert sugar at least 88 % (read);
-//     moisture 4 % (common practice, no source).
-func SoftBrownSugar() Material { return Material{sugars[softBrownSugar]} }
+func Sucrose() Material { return byName["sucrose"] }
 
 // DextroseMonohydrate is C6H12O6·H2O, the dextrose powder of the trade, corn sugar: 9.09 %
 // is crystal water.
@@ -33,24 +26,13 @@ func SoftBrownSugar() Material { return Material{sugars[softBrownSugar]} }
 //   - Source: molar masses from CIAAW atomic weights 2021, 18.015/198.171; Codex CXS
 //     212-1999 asks at least 99.5 % D-glucose in the solids and 90.0 % solids (read),
 //     which is the spread.
-func DextroseMonohydrate() Material { return Material{sugars[dextroseMonohydrate]} }
+func DextroseMonohydrate() Material { return byName["dextrose monohydrate"] }
 
 // DextroseAnhydrous is dextrose without crystal water.
 //
 //   - Source: the compound; Codex CXS 212-1999 asks at least 99.5 % D-glucose in the
 //     solids and 98.0 % solids (read), which is the spread.
-func DextroseAnhydrous() Material { return Material{sugars[dextroseAnhydrous]} }
-
-// Fructose is crystalline fructose.
-//
-//   - Source: the compound, C6H12O6.
-func Fructose() Material { return Material{sugars[fructose]} }
-
-// MediumInvert is the usual invert syrup: 77.9 % dry matter, half inverted.
-//
-//   - Source: Wartman, Bridges & Eliason, J. Chem. Eng. Data (1980) table I, dry
-//     substance of medium invert (read in a copy with broken columns).
-func MediumInvert() Material { return Material{sugars[mediumInvert]} }
+func DextroseAnhydrous() Material { return byName["dextrose anhydrous"] }
 
 // Honey is honey of average composition.
 //
@@ -59,85 +41,47 @@ func MediumInvert() Material { return Material{sugars[mediumInvert]} }
 //     disaccharides 7.3 % (read). The disaccharides count as fermentable.
 //   - Uncertainty: standard deviation of the water 1.46 %; which part of the
 //     disaccharides yeast leaves is not known, up to 7 % of the sugar.
-func Honey() Material { return Material{sugars[averageHoney]} }
-
-// MapleSyrup is maple syrup at the least solids that may be sold, counted as sucrose.
-//
-//   - Source: 21 CFR 168.140, soluble solids at least 66 % (recalled from memory).
-func MapleSyrup() Material { return Material{sugars[mapleSyrup]} }
-
-// DryMaltExtract is spray-dried extract of a pale malt.
-//
-//   - Source: common practice, no source: 97 % solids, of which 65 % is fermentable,
-//     as real attenuation of a pale wort; of the sugar 15 % hexoses, 69 % maltose, the
-//     rest maltotriose.
-//   - Uncertainty: the fermentable part of extracts runs from 50 to 70 %.
-func DryMaltExtract() Material { return Material{sugars[dryMaltExtract]} }
-
-// LiquidMaltExtract is malt extract syrup of a pale malt.
-//
-//   - Source: common practice, no source: 80 % solids, otherwise as [DryMaltExtract].
-func LiquidMaltExtract() Material { return Material{sugars[liquidMaltExtract]} }
-
-// Lactose is lactose monohydrate, which brewing yeast does not ferment.
-//
-//   - Source: the compound, C12H22O11·H2O; not fermented by Saccharomyces cerevisiae
-//     (recalled from memory).
-func Lactose() Material { return Material{sugars[lactose]} }
+func Honey() Material { return byName["honey"] }
 
 // The sugars known by name.
-const (
-	whiteSugar = iota
-	sucrose
-	softBrownSugar
-	dextroseMonohydrate
-	dextroseAnhydrous
-	fructose
-	mediumInvert
-	averageHoney
-	mapleSyrup
-	dryMaltExtract
-	liquidMaltExtract
-	lactose
-	sugarCount
-)
-
-var sugars = [sugarCount]*facts{
-	whiteSugar: known(facts{
+var sugars = []*facts{
+	{
 		name: "white sugar", also: names("sugar|table sugar|cane sugar|beet sugar"), spread: 0.001,
 		brings: Composition{Disaccharides: share(1 - 0.0006)}, evidence: read("Council Directive 2001/111/EC annex A"),
-	}),
-	sucrose: known(facts{
+	},
+	{
 		name: "sucrose", formula: "C12H22O11", mass: chemistry.Sucrose, brings: Composition{Disaccharides: share(1)}, evidence: stoichiometry,
-	}),
-	softBrownSugar: known(facts{
+	},
+	{ // the sugar above the standard is not known: a brew may end stronger by a tenth; moisture 4 % (common practice, no source)
 		name: "soft brown sugar", also: names("brown sugar"), spread: 0.03,
 		brings:   Composition{Disaccharides: share(0.88), UnfermentedSolids: share(1 - 0.88 - 0.04)},
 		evidence: read("Codex CXS 212-1999"), cautions: caution.List{leastSugar},
-	}),
-	dextroseMonohydrate: known(facts{
+	},
+	{
 		name: "dextrose monohydrate", also: names("corn sugar|glucose monohydrate"), formula: "C6H12O6.H2O", mass: chemistry.Hexose + chemistry.Water, spread: 0.005,
 		brings:   Composition{Glucose: share(1 - waterOfDextrose), CrystalWater: share(waterOfDextrose)},
 		evidence: stoichiometry,
-	}),
-	dextroseAnhydrous: known(facts{
+	},
+	{
 		name: "dextrose anhydrous", also: names("anhydrous dextrose|glucose anhydrous"), formula: "C6H12O6", mass: chemistry.Hexose, spread: 0.008,
 		brings: Composition{Glucose: share(1)}, evidence: stoichiometry,
-	}),
-	fructose: known(facts{name: "fructose", also: names("fruit sugar"), formula: "C6H12O6", mass: chemistry.Hexose, spread: 0.005,
-		brings: Composition{Fructose: share(1)}, evidence: stoichiometry}),
-	mediumInvert: known(invert(0.779, 0.5, wartman, "invert sugar|invert syrup|medium invert")),
-	averageHoney: known(honey(17.2)),
-	mapleSyrup: known(facts{
+	},
+	{name: "fructose", also: names("fruit sugar"), formula: "C6H12O6", mass: chemistry.Hexose, spread: 0.005,
+		brings: Composition{Fructose: share(1)}, evidence: stoichiometry},
+	// The usual invert syrup: 77.9 % dry matter, half inverted (read in a copy with broken columns).
+	invert(0.779, 0.5, wartman, "invert sugar|invert syrup|medium invert"),
+	honey(17.2),
+	{ // at the least solids that may be sold, counted as sucrose
 		name: "maple syrup", spread: 0.02, brings: Composition{Disaccharides: share(0.64), UnfermentedSolids: share(0.02)},
 		evidence: evidence.Evidence{Source: "21 CFR 168.140", Grade: evidence.Recalled},
-	}),
-	dryMaltExtract:    known(maltExtract("dry malt extract", 0.97, "dme")),
-	liquidMaltExtract: known(maltExtract("liquid malt extract", 0.80, "lme|malt syrup")),
-	lactose: known(facts{
+	},
+	// The fermentable part of extracts runs from 50 to 70 %.
+	maltExtract("dry malt extract", 0.97, "dme"),
+	maltExtract("liquid malt extract", 0.80, "lme|malt syrup"),
+	{ // not fermented by Saccharomyces cerevisiae (recalled from memory)
 		name: "lactose monohydrate", also: names("lactose"), formula: "C12H22O11.H2O", mass: chemistry.Sucrose + chemistry.Water,
 		brings: Composition{UnfermentedSolids: share(1 - waterOfLactose), CrystalWater: share(waterOfLactose)}, evidence: stoichiometry,
-	}),
+	},
 }
 
 const (
@@ -156,38 +100,35 @@ const (
 	juiceHolds caution.Caution = "juice_has_acid: Juices hold acids and nitrogen of their own: measure both before you add any."
 )
 
-func known(f facts) *facts {
-	f.known = true
-	return &f
-}
-
 func read(source string) evidence.Evidence {
 	return evidence.Evidence{Source: source, Grade: evidence.Read}
 }
 
 // invert has so much dry matter, of which a share is inverted; fractions.
-func invert(solids, inverted float64, source, also string) facts {
-	return facts{
+func invert(solids, inverted float64, source, also string) *facts {
+	return &facts{
 		name: "invert sugar syrup", also: names(also), spread: 0.01, evidence: read(source),
 		brings: Composition{Glucose: share(solids * inverted / 2), Fructose: share(solids * inverted / 2), Disaccharides: share(solids * (1 - inverted))},
 	}
 }
 
 // honey has so much water, %; its solids are those of the average.
-func honey(water float64) facts {
+func honey(water float64) *facts {
 	k := (100 - water) / (100 - 17.2) / 100
 	di, fruit, grape := (1.3+7.3)*k, 38.2*k, 31.3*k
-	return facts{
+	return &facts{
 		name: "honey", spread: 0.03, evidence: read(white), cautions: caution.List{feedHoney},
 		brings: Composition{Fructose: share(fruit), Glucose: share(grape), Disaccharides: share(di), UnfermentedSolids: share((100-water)/100 - fruit - grape - di)},
 	}
 }
 
-// maltExtract is the extract of a pale malt with so much of solids.
-func maltExtract(name string, solids float64, also string) facts {
+// maltExtract is the extract of a pale malt with so much of solids, of which 65 % is
+// fermentable, as real attenuation of a pale wort; of the sugar 15 % hexoses, 69 % maltose,
+// the rest maltotriose (common practice, no source).
+func maltExtract(name string, solids float64, also string) *facts {
 	const glucoseOfMalt, maltoseOfMalt = 0.15, 0.69
 	sugar := 0.65 * solids
-	return facts{
+	return &facts{
 		name: name, also: names(also), spread: 0.08, cautions: caution.List{maltsDiffer},
 		brings: Composition{
 			Glucose: share(glucoseOfMalt * sugar), Disaccharides: share(maltoseOfMalt * sugar), Trisaccharides: share((1 - maltoseOfMalt - glucoseOfMalt) * sugar),
@@ -212,8 +153,7 @@ func InvertSyrup(solids, inverted units.Share) (Material, error) {
 	if err := limit.Check(fn, "inverted", inverted.In(units.Percent), "%", 0, 100, invertD); err != nil {
 		return Material{}, err
 	}
-	f := invert(solids.In(units.Percent)/100, inverted.In(units.Percent)/100, invertD, "")
-	return Material{&f}, nil
+	return Material{invert(solids.In(units.Percent)/100, inverted.In(units.Percent)/100, invertD, "")}, nil
 }
 
 // HighFructoseSyrup is an isomerised glucose syrup by its fructose share in the dry
@@ -255,8 +195,7 @@ func HoneyWithWater(moisture units.Share) (Material, error) {
 	if err := limit.Check("material.HoneyWithWater", "water", w, "%", 13.4, 22.9, white); err != nil {
 		return Material{}, err
 	}
-	f := honey(w)
-	return Material{&f}, nil
+	return Material{honey(w)}, nil
 }
 
 // GlucoseSyrup is a glucose (corn) syrup by its solids and its dextrose equivalent, the

@@ -49,7 +49,7 @@ func TestNoPartIsMoreThanTheWhole(t *testing.T) {
 		"fermentable share":       func() (Material, error) { return Juice(units.DegreePlato.Of(12), over) },
 		"share":                   func() (Material, error) { return Mix(Ingredient{Sucrose(), over}) },
 		"sum of the shares": func() (Material, error) {
-			return Mix(Ingredient{Sucrose(), half}, Ingredient{Fructose(), units.Percent.Of(50.5)})
+			return Mix(Ingredient{Sucrose(), half}, Ingredient{byName["fructose"], units.Percent.Of(50.5)})
 		},
 	} {
 		_, err := f()

@@ -37,7 +37,7 @@ const (
 //   - Uncertainty: the band, which is often as wide as the dose.
 func (m Mash) WithAcid(a water.Acid, ph float64) (Adjustment, error) {
 	const fn = "mash.Mash.WithAcid"
-	return m.dose(fn, ph, false, a.MolarMass(), func(p water.Profile, x float64) (water.Profile, error) {
+	return m.dose(fn, ph, false, a.MolarMass().In(units.GramPerMole), func(p water.Profile, x float64) (water.Profile, error) {
 		return p.AddAcid(a, units.Millimole.Of(checked.Number(x)), units.Litre.Of(1))
 	}, caution.List{water.AcidBurns, MeasurePH})
 }

@@ -224,5 +224,5 @@ func equivalents(c units.CalciumCarbonate) float64 {
 }
 
 func mEq(p water.Profile, i water.Ion) float64 {
-	return p.Ion(i).In(units.MilligramPerLitre) / i.MolarMass() * float64(i.Charge())
+	return p.Ion(i).In(units.MilligramPerLitre) / i.MolarMass().In(units.GramPerMole) * float64(i.Charge())
 }

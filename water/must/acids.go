@@ -30,8 +30,8 @@ func (a AcidShares) shares(fn string) (of [len(weak)]float64, err error) {
 			}
 			return of, err
 		}
-		of[k] += v / c.Ion.MolarMass()
-		sum += v / c.Ion.MolarMass()
+		of[k] += v / c.Ion.MolarMass().In(units.GramPerMole)
+		sum += v / c.Ion.MolarMass().In(units.GramPerMole)
 	}
 	if err := limit.Check(fn, "acids together", sum, "mmol/L", 1e-6, mostPart, source); err != nil {
 		return of, err

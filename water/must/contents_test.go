@@ -18,8 +18,8 @@ func TestChargeOfEachAcid(t *testing.T) {
 		water.Phosphate: 1, water.Lactate: 1, water.Acetate: 1, water.Citrate: 3, water.Malate: 2, water.Tartrate: 2, water.Succinate: 2,
 		water.Sulfite: 1, water.Sorbate: 1, water.Gluconate: 1, water.Glutamate: 1,
 	} {
-		p, err := water.NewProfile(room, units.MilligramPerLitreCaCO3.Of(0), ion.At(milligrams(10*ion.MolarMass())),
-			water.Potassium.At(milligrams(10*z*water.Potassium.MolarMass())))
+		p, err := water.NewProfile(room, units.MilligramPerLitreCaCO3.Of(0), ion.At(milligrams(10*ion.MolarMass().In(units.GramPerMole))),
+			water.Potassium.At(milligrams(10*z*water.Potassium.MolarMass().In(units.GramPerMole))))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -41,7 +41,7 @@ func TestThinnedWhereStrong(t *testing.T) {
 		{water.Citrate, 69.9, false, 3}, {water.Citrate, 70.1, true, 3}, {water.Malate, 139.8, false, 2}, {water.Malate, 140.1, true, 2},
 		{water.Lactate, 419.5, false, 1}, {water.Lactate, 420.5, true, 1},
 	} {
-		p, err := water.NewProfile(room, check.Must(units.MilligramPerLitreCaCO3.Try(-r.n*r.charge*50.043)), r.ion.At(milligrams(r.n*r.ion.MolarMass())))
+		p, err := water.NewProfile(room, check.Must(units.MilligramPerLitreCaCO3.Try(-r.n*r.charge*50.043)), r.ion.At(milligrams(r.n*r.ion.MolarMass().In(units.GramPerMole))))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -93,7 +93,7 @@ func TestLittleCounts(t *testing.T) {
 func TestAcidityOfTheIonsAlone(t *testing.T) {
 	by := water.TartaricAcid.TitratedTo(8.2)
 	ions := []water.Content{water.Lactate.At(milligrams(1800)), water.Potassium.At(milligrams(200))}
-	alk := 200/water.Potassium.MolarMass() - 1800/water.Lactate.MolarMass()
+	alk := 200/water.Potassium.MolarMass().In(units.GramPerMole) - 1800/water.Lactate.MolarMass().In(units.GramPerMole)
 	p, err := water.NewProfile(room, check.Must(units.MilligramPerLitreCaCO3.Try(alk*50.043)), ions...)
 	if err != nil {
 		t.Fatal(err)

@@ -15,7 +15,7 @@ func (d Drink) moved(fn string, alk float64, more map[water.Ion]float64) (Drink,
 	var of []water.Content
 	for _, i := range water.Ions() {
 		if v := mmol(p, i) + more[i]; v > 0 && i != water.Bicarbonate {
-			of = append(of, i.At(milligrams(v*i.MolarMass())))
+			of = append(of, i.At(milligrams(v*i.MolarMass().In(units.GramPerMole))))
 		}
 	}
 	q, err := water.NewProfile(p.Temperature(), units.MilligramPerLitreCaCO3.Of(checked.Number((alkalinity(p)+alk)*caCO3)), of...)
@@ -58,7 +58,7 @@ func (d Drink) Malolactic(share units.Share) (Drink, error) {
 //   - Source: the balance of atoms and charge.
 func (d Drink) Settled(bitartrate units.MassConcentration) (Drink, error) {
 	const fn = "must.Drink.Settled"
-	n := bitartrate.In(units.MilligramPerLitre) / (water.Potassium.MolarMass() + water.Tartrate.MolarMass() + chemistry.H)
+	n := bitartrate.In(units.MilligramPerLitre) / (water.Potassium.MolarMass().In(units.GramPerMole) + water.Tartrate.MolarMass().In(units.GramPerMole) + chemistry.H)
 	if err := limit.Check(fn, "cream of tartar", n, "mmol/L", 0, min(mmol(d.water, water.Potassium), mmol(d.water, water.Tartrate)),
 		"the potassium and the tartrate that there are"); err != nil {
 		return Drink{}, err

@@ -40,7 +40,7 @@ func (d Drink) Titrate(end float64, points int) ([]TitrationPoint, error) {
 	for k := range curve {
 		ph := d.ph + (end-d.ph)*float64(k)/float64(points-1)
 		for range mostRounds {
-			p, err := d.water.Add(units.Litre.Of(1), lye.Dose(units.Milligram.Of(checked.Number(base*lye.MolarMass()))))
+			p, err := d.water.Add(units.Litre.Of(1), lye.Dose(units.Milligram.Of(checked.Number(base*lye.MolarMass().In(units.GramPerMole)))))
 			with, also := p.WithEthanol(d.Strength())
 			alk, last := like.AlkalinityAt(with, ph, units.AbsolutePressure{})
 			if err := cmp.Or(err, also, last); err != nil {

@@ -127,7 +127,7 @@ type weakAnion struct {
 
 // mmol returns the content of an ion in mmol/L.
 func mmol(p water.Profile, i water.Ion) float64 {
-	return p.Ion(i).In(units.MilligramPerLitre) / i.MolarMass()
+	return p.Ion(i).In(units.MilligramPerLitre) / i.MolarMass().In(units.GramPerMole)
 }
 
 // StrongIons returns the charge that the acids of the drink carry as salts: potassium and

@@ -28,10 +28,10 @@ func near(t interface {
 func salted(t rapid.TB, strength, potassium float64, acids map[water.Ion]float64, more ...water.Content) Drink {
 	t.Helper()
 	alk := potassium
-	of := append([]water.Content{water.Potassium.At(milligrams(potassium * water.Potassium.MolarMass()))}, more...)
+	of := append([]water.Content{water.Potassium.At(milligrams(potassium * water.Potassium.MolarMass().In(units.GramPerMole)))}, more...)
 	for _, w := range weak {
 		if n := acids[w.ion]; n > 0 {
-			of = append(of, w.ion.At(milligrams(n*w.ion.MolarMass())))
+			of = append(of, w.ion.At(milligrams(n*w.ion.MolarMass().In(units.GramPerMole))))
 			alk -= n * w.charge
 		}
 	}
@@ -117,9 +117,9 @@ func secondSolver(mmol map[*weakAcid]float64, sodium float64) float64 {
 func sodiumSalts(t *testing.T, mmol map[*weakAcid]float64, sodium float64) Drink {
 	t.Helper()
 	alk := sodium
-	of := []water.Content{water.Sodium.At(milligrams(sodium * water.Sodium.MolarMass()))}
+	of := []water.Content{water.Sodium.At(milligrams(sodium * water.Sodium.MolarMass().In(units.GramPerMole)))}
 	for a, n := range mmol {
-		of = append(of, a.ion.At(milligrams(n*a.ion.MolarMass())))
+		of = append(of, a.ion.At(milligrams(n*a.ion.MolarMass().In(units.GramPerMole))))
 		alk -= n * float64(len(a.pk))
 	}
 	p, err := water.NewProfile(units.Celsius.Of(25), units.MilligramPerLitreCaCO3.Of(checked.Number(alk*caCO3)), of...)

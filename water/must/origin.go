@@ -105,7 +105,7 @@ func (f Origin) FromAcidity(acidity units.MassConcentration, t water.Titration) 
 	if err != nil {
 		return Estimate{}, limit.Named(fn, err)
 	}
-	salts := facts.strong.In(units.MilliequivalentPerLitre) * water.Potassium.MolarMass()
+	salts := facts.strong.In(units.MilliequivalentPerLitre) * water.Potassium.MolarMass().In(units.GramPerMole)
 	a := Analysis{
 		Ions:    []water.Content{water.Potassium.At(milligrams(salts))},
 		Acidity: acidity, Titration: t, Temperature: units.Celsius.Of(20),

@@ -93,7 +93,7 @@ func (x *unknown) profile(acid, potassium, alk float64) (water.Profile, error) {
 		if mmol <= 0 {
 			return
 		}
-		mg := mmol * i.MolarMass()
+		mg := mmol * i.MolarMass().In(units.GramPerMole)
 		for k := range x.ions {
 			if x.of[k].Ion == i {
 				mg += x.of[k].Concentration.In(units.MilligramPerLitre)
@@ -176,7 +176,7 @@ func (x *unknown) solve(make func(acid float64) (water.Profile, error)) (Drink, 
 			"what the pH and the known ions make without more acid"))
 	}
 	// From half of the equivalents up by small steps: no try is far saltier than the answer.
-	half := x.acidity / x.r.Titration.As.MolarMass()
+	half := x.acidity / x.r.Titration.As.MolarMass().In(units.GramPerMole)
 	if _, err := numeric.Rising(over, max(closely, half), 1.25, mostAcid, closely); err != nil {
 		if errors.Is(err, numeric.ErrBracket) {
 			err = limit.Check(x.fn, "titratable acidity", x.acidity, "mg/L", 0, found, "what 1 mol/L of acid makes")

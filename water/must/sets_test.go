@@ -86,12 +86,12 @@ func TestWines(t *testing.T) {
 			}
 			a := Analysis{
 				Ions: []water.Content{
-					at(water.Tartrate, "tartaric", 1000*water.Tartrate.MolarMass()/water.TartaricAcid.MolarMass()),
-					at(water.Malate, "malic", 1000*water.Malate.MolarMass()/water.MalicAcid.MolarMass()),
+					at(water.Tartrate, "tartaric", 1000*water.Tartrate.MolarMass().In(units.GramPerMole)/water.TartaricAcid.MolarMass().In(units.GramPerMole)),
+					at(water.Malate, "malic", 1000*water.Malate.MolarMass().In(units.GramPerMole)/water.MalicAcid.MolarMass().In(units.GramPerMole)),
 					at(water.Potassium, "potassium", 1), at(water.Calcium, "calcium", 1), at(water.Magnesium, "magnesium", 1),
 					at(water.Phosphate, "phosphate", 1), at(water.Chloride, "chloride", 1), water.Sulfate.At(milligrams(r.sulfate)),
 				},
-				Acidity:   milligrams(cell(t, row, "acidity") * water.HydrochloricAcid.MolarMass()),
+				Acidity:   milligrams(cell(t, row, "acidity") * water.HydrochloricAcid.MolarMass().In(units.GramPerMole)),
 				Titration: water.Titration{End: 7, As: water.HydrochloricAcid}, Temperature: units.Celsius.Of(20),
 				Strength: percent(cell(t, row, "strength")),
 			}

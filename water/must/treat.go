@@ -26,7 +26,7 @@ func (d Drink) AddAcid(a water.Acid, c units.MassConcentration) (Drink, error) {
 }
 
 func (d Drink) addAcid(fn string, a water.Acid, mg float64) (Drink, error) {
-	p, err := d.water.AddAcid(a, units.Millimole.Of(checked.Number(mg/a.MolarMass())), units.Litre.Of(1))
+	p, err := d.water.AddAcid(a, units.Millimole.Of(checked.Number(mg/a.MolarMass().In(units.GramPerMole))), units.Litre.Of(1))
 	if err != nil {
 		return Drink{}, limit.Named(fn, err)
 	}

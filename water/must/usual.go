@@ -232,7 +232,7 @@ func (f Origin) byStrong(fn string, k float64, held contents, in water.Profile, 
 	facts := &fruitTable[f]
 	strong := k*facts.strong.In(units.MilliequivalentPerLitre) + alkalinity(in)
 	if _, known := held[water.Potassium]; !known {
-		held[water.Potassium] = max(0, strong-charge(held)) * water.Potassium.MolarMass()
+		held[water.Potassium] = max(0, strong-charge(held)) * water.Potassium.MolarMass().In(units.GramPerMole)
 	}
 	x, err := Reading{Acidity: acidity, Titration: t, Temperature: room}.unknown(fn, facts.acids, held.list())
 	if err != nil {
@@ -284,7 +284,7 @@ func (f Origin) byUsual(fn string, u Usual, k float64, held contents, in water.P
 	more := 0.0 // mEq/L, that a report of potassium changes
 	if v, ok := held[water.Potassium]; ok {
 		if was := all[water.Potassium] + in.Ion(water.Potassium).In(units.MilligramPerLitre); was != v {
-			more = (v - was) / water.Potassium.MolarMass()
+			more = (v - was) / water.Potassium.MolarMass().In(units.GramPerMole)
 		}
 	}
 	all = all.with(in)
@@ -345,14 +345,14 @@ func (c contents) list() (of []water.Content) {
 func charge(c contents) (sum float64) {
 	for _, i := range water.Ions() { // in one order: a sum keeps its digits
 		if i.Charge() > 0 || i == water.Chloride || i == water.Sulfate || i == water.Nitrate {
-			sum += c[i] / i.MolarMass() * float64(i.Charge())
+			sum += c[i] / i.MolarMass().In(units.GramPerMole) * float64(i.Charge())
 		}
 	}
 	return sum
 }
 
 var (
-	nitrogenOfAmmonium = chemistry.N / water.Ammonium.MolarMass()
+	nitrogenOfAmmonium = chemistry.N / water.Ammonium.MolarMass().In(units.GramPerMole)
 
 	room = units.Celsius.Of(20)
 )

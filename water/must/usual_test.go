@@ -64,7 +64,7 @@ func TestUsualAgainstOthers(t *testing.T) {
 
 // held is an acid in g/L.
 func held(d Drink, i water.Ion, mass float64) float64 {
-	return d.water.Ion(i).In(units.GramPerLitre) * mass / i.MolarMass()
+	return d.water.Ion(i).In(units.GramPerLitre) * mass / i.MolarMass().In(units.GramPerMole)
 }
 
 // Twice the extract brings twice of everything; a water adds its own; a reading is shown again.
@@ -257,7 +257,7 @@ func TestSharpJuice(t *testing.T) {
 // Gluconate and glutamate carry one charge each as salts, by hand: 10 mmol/L of each with 20 of sodium and no acid besides.
 func TestSaltsOfHoneyAndMalt(t *testing.T) {
 	for _, i := range []water.Ion{water.Gluconate, water.Glutamate} {
-		p, err := water.NewProfile(room, units.CalciumCarbonate{}, i.At(milligrams(10*i.MolarMass())), water.Sodium.At(milligrams(10*22.990)))
+		p, err := water.NewProfile(room, units.CalciumCarbonate{}, i.At(milligrams(10*i.MolarMass().In(units.GramPerMole))), water.Sodium.At(milligrams(10*22.990)))
 		if err != nil {
 			t.Fatal(err)
 		}

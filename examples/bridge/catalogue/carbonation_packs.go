@@ -3,20 +3,19 @@ package catalogue
 import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
 	"example.org/zymase/units/material"
 )
 
 // primers are what a choice of priming offers, in its order.
-var primers = []material.Material{
-	material.Sucrose(), material.DextroseMonohydrate(), material.DextroseAnhydrous(), material.Honey(),
-	material.Fructose(), material.MediumInvert(), material.MapleSyrup(), material.DryMaltExtract(), material.LiquidMaltExtract(),
+var primers = []string{
+	"sucrose", "dextrose monohydrate", "dextrose anhydrous", "honey", "fructose", "invert sugar syrup", "maple syrup", "dry malt extract", "liquid malt extract",
 }
 
 func primerChoice() arg[material.Material] {
-	return picksBy("primer", "what is added", primers, "sucrose", "dextrose monohydrate", "dextrose anhydrous", "honey",
-		"fructose", "invert sugar syrup", "maple syrup", "dry malt extract", "liquid malt extract").orOption("sucrose")
+	return picksBy("primer", "what is added", shelf.Materials(primers...), primers...).orOption("sucrose")
 }
 
 // A packed is a vessel and what it was filled with.

@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 )
@@ -150,16 +151,16 @@ func TestDryYeast(t *testing.T) {
 	if err := f.Call(in, out); err != nil {
 		t.Fatal(err)
 	}
-	pack, err := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4))
+	pack, err := yeast.DryPack(units.Cells{}, units.Celsius.Of(4))
 	if err != nil {
 		t.Fatal(err)
 	}
-	cells, err := yeast.Billion(out[0])
+	cells, err := units.BillionCells.Try(out[0])
 	if err != nil {
 		t.Fatal(err)
 	}
 	p, err := pack.Need(cells, 0)
-	if want := p.Mass.In(units.Gram); err != nil || math.Abs(out[1]-want) > 1e-9*want {
+	if want := p.Mass.Value.In(units.Gram); err != nil || math.Abs(out[1]-want) > 1e-9*want {
 		t.Errorf("%v g, %v; the library weighs %v g", out[1], err, want)
 	}
 }
@@ -235,10 +236,11 @@ func TestPrimersByName(t *testing.T) {
 				t.Fatalf("%s: %d options for %d primers", f.Name, len(p.Options), len(primers))
 			}
 			for i, name := range p.Options {
-				if primers[i].Name() != name {
-					t.Errorf("%s: %q is %q", f.Name, name, primers[i].Name())
+				primer := shelf.Material(name)
+				if primers[i] != name || primer.Name() != name {
+					t.Errorf("%s: %q is %q, %s", f.Name, name, primers[i], primer)
 				}
-				if gas := carbonation.CO2From(primers[i].Dose(units.Gram.Of(1))).In(units.Gram); !(gas > 0.25 && gas < 0.53) {
+				if gas := carbonation.CO2From(primer.Dose(units.Gram.Of(1))).In(units.Gram); !(gas > 0.25 && gas < 0.53) {
 					t.Errorf("%s makes %g g/g", name, gas)
 				}
 			}

@@ -9,10 +9,10 @@ import (
 )
 
 // A pitch is live cells and the yeast that holds them.
-type pitch = pair[yeast.Cells, yeast.Pitch]
+type pitch = pair[units.Cells, yeast.Pitch]
 
 // dryPitch is fresh dry yeast for a wash.
-func dryPitch(v units.Volume, extract units.Extract, rate yeast.PitchRate, perGram yeast.Cells) (pitch, error) {
+func dryPitch(v units.Volume, extract units.Extract, rate units.PitchRate, perGram units.Cells) (pitch, error) {
 	cells, err := yeast.CellsToPitch(rate, extract, v)
 	if err != nil {
 		return pitch{}, err
@@ -26,8 +26,8 @@ func dryPitch(v units.Volume, extract units.Extract, rate yeast.PitchRate, perGr
 }
 
 // billions is a number of cells.
-func billions[T any](get func(T) yeast.Cells, name, meaning string) result[T] {
-	return numberFrom(func(v T) float64 { return get(v).Billion() }, name, "", meaning+", in billions")
+func billions[T any](get func(T) units.Cells, name, meaning string) result[T] {
+	return numberFrom(func(v T) float64 { return get(v).In(units.BillionCells) }, name, "", meaning+", in billions")
 }
 
 // supplied are contents that a feed gives, each from a supply.
@@ -38,9 +38,9 @@ func supplied(get func(nutrient.Supply) units.MassConcentration, name, meaning s
 // nutrientFeed are nitrogen, its sources, and yeast.
 func nutrientFeed() []*Function {
 	type supply = nutrient.Supply
-	fresh, _ := yeast.DryPack(yeast.Cells{}, units.Celsius.Of(4)) // what the library counts on
+	fresh, _ := yeast.DryPack(units.Cells{}, units.Celsius.Of(4)) // what the library counts on
 	cells, _ := fresh.Alive(0)
-	usual := cells.Billion()
+	usual := cells.In(units.BillionCells)
 	demands := []nutrient.Demand{nutrient.LowDemand, nutrient.MediumDemand, nutrient.HighDemand}
 	return []*Function{
 		entry("nitrogen_need", "nitrogen that yeast needs for the sugar of a wash", "rule of the wine trade, 0.75, 0.9 and 1.25 mg of N for 1 g of sugar",
@@ -73,10 +73,10 @@ func nutrientFeed() []*Function {
 		heavy(entry("yeast_to_pitch", "live cells to pitch, and the dry yeast that holds them",
 			"1 million cells for 1 mL and 1 °P (Briggs et al. 2004; Kunze); cells in dry yeast as package nutrient cites them",
 			of4(takes("volume", units.Litre, "of the wash", 0.001, 1e9, 60), takes("extract", units.DegreePlato, "of the wash", 0.1, 40, 7.5),
-				reads(number("rate", "", "million cells for 1 mL and 1 °P", 0.1, 5, 1).or(1), yeast.MillionPerPlato),
-				reads(number("per_gram", "", "billion live cells in 1 g of dry yeast, 5 to 25 as sold; the label counts", 1, 50, usual).or(usual), yeast.Billion),
+				reads(number("rate", "", "million cells for 1 mL and 1 °P", 0.1, 5, 1).or(1), units.MillionPerMillilitrePlato.Try),
+				reads(number("per_gram", "", "billion live cells in 1 g of dry yeast, 5 to 25 as sold; the label counts", 1, 50, usual).or(usual), units.BillionCells.Try),
 				dryPitch),
-			billions(func(p pitch) yeast.Cells { return p.a }, "cells", "live cells"),
-			from(func(p pitch) units.Mass { return p.b.Mass }, "dry_yeast", units.Gram, "dry yeast to weigh, fresh"))),
+			billions(func(p pitch) units.Cells { return p.a }, "cells", "live cells"),
+			from(func(p pitch) units.Mass { return p.b.Mass.Value }, "dry_yeast", units.Gram, "dry yeast to weigh, fresh"))),
 	}
 }

@@ -40,7 +40,7 @@ func supplyByLabel(m units.Mass, v units.Volume, c material.Composition) (nutrie
 type aged = pair[units.Mass, float64]
 
 // dryYeastByAge counts cells in billions.
-func dryYeastByAge(cells yeast.Cells, perGram yeast.Cells, age time.Duration, storage units.Temperature) (aged, error) {
+func dryYeastByAge(cells units.Cells, perGram units.Cells, age time.Duration, storage units.Temperature) (aged, error) {
 	pack, err := yeast.DryPack(perGram, storage)
 	if err != nil {
 		return aged{}, err
@@ -50,7 +50,7 @@ func dryYeastByAge(cells yeast.Cells, perGram yeast.Cells, age time.Duration, st
 		return aged{}, err
 	}
 	live, err := pack.Alive(age)
-	return aged{p.Mass, 100 * live.Billion() / perGram.Billion()}, err
+	return aged{p.Mass.Value, 100 * live.In(units.BillionCells) / perGram.In(units.BillionCells)}, err
 }
 
 // A gassed is a drink with its CO2.

@@ -10,8 +10,8 @@ import (
 )
 
 // takesCells is a number of cells in billions.
-func takesCells(name, meaning string, min, max, example float64) arg[yeast.Cells] {
-	return reads(number(name, "billion", meaning, min, max, example), yeast.Billion)
+func takesCells(name, meaning string, min, max, example float64) arg[units.Cells] {
+	return reads(number(name, "billion", meaning, min, max, example), units.BillionCells.Try)
 }
 
 // takesHeat is a published heat of the ferment.
@@ -37,8 +37,8 @@ func nutrientYeast() []*Function {
 			of3(takesCells("cells", "live cells wanted", 0, 1e9, 240),
 				of1(takesCells("cells_per_pack", "live cells in a pack when it was packed", 1, 1e5, 100).or(100), yeast.LiquidPack),
 				takesTime("age", "d", "since it was packed", 0, 3650, 30).or(0),
-				func(c yeast.Cells, pack yeast.Pack, age time.Duration) (yeast.Pitch, error) { return pack.Need(c, age) }),
-			numberFrom(func(p yeast.Pitch) float64 { return p.Packs }, "packs", "", "packs to use"))),
+				func(c units.Cells, pack yeast.Pack, age time.Duration) (yeast.Pitch, error) { return pack.Need(c, age) }),
+			numberFrom(func(p yeast.Pitch) float64 { return p.Packs.Value }, "packs", "", "packs to use"))),
 		heavy(entry("yeast_starter", "extract and volume of a starter that takes live cells to a number",
 			"Balling, Die Gährungschemie; cell mass 40 to 60 pg (recalled from memory)",
 			of3(takesCells("have", "live cells to start with", 0, 1e6, 80), takesCells("wanted", "live cells wanted", 0, 1e6, 200),

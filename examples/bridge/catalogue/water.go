@@ -111,7 +111,7 @@ func ionsOf(what string) []result[water.Profile] {
 func waterSalts() []*Function {
 	return []*Function{
 		entry("salt_molar_mass", "Mass of a mole of a salt, crystal water included", atomicWeights,
-			takesSalt(), numberFrom(material.Material.MolarMass, "molar_mass", "g/mol", "mass of a mole")),
+			takesSalt(), from(material.Material.MolarMass, "molar_mass", units.GramPerMole, "mass of a mole")),
 		entry("salt_ions", "Ions and alkalinity that a mass of a salt brings to a volume of water", atomicWeights,
 			of3(takesSalt(), takes("mass", units.Gram, "the salt as weighed", 0, 1e6, 6), takes("volume", units.Litre, "the water it is dissolved in", 0.001, 1e6, 60),
 				func(s material.Material, m units.Mass, v units.Volume) (water.Profile, error) {

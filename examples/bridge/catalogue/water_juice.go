@@ -13,7 +13,7 @@ const (
 
 // asAnion is a content of an acid, as its anion.
 func asAnion(a water.Acid, gram float64) water.Content {
-	return a.Ion().At(as(units.GramPerLitre, gram*a.Ion().MolarMass()/a.MolarMass()))
+	return a.Ion().At(as(units.GramPerLitre, gram*a.Ion().MolarMass().In(units.GramPerMole)/a.MolarMass().In(units.GramPerMole)))
 }
 
 // juiceAcids are the acids of a reading, in the order of its shares.
@@ -65,7 +65,7 @@ func takesJuice() arg[juice] {
 
 // held is an acid of a drink, in g/L of the acid.
 func held(d must.Drink, a water.Acid) float64 {
-	return d.Water().Ion(a.Ion()).In(units.GramPerLitre) * a.MolarMass() / a.Ion().MolarMass()
+	return d.Water().Ion(a.Ion()).In(units.GramPerLitre) * a.MolarMass().In(units.GramPerMole) / a.Ion().MolarMass().In(units.GramPerMole)
 }
 
 // heldOutput says it.
@@ -96,7 +96,7 @@ func takesAnalysis() arg[must.Analysis] {
 		func(mEq float64, ions []water.Content, s units.StrengthByVolume, t units.Temperature) (must.Analysis, error) {
 			return must.Analysis{
 				Ions: ions, Strength: s, Temperature: t,
-				Acidity:   as(units.MilligramPerLitre, mEq*water.HydrochloricAcid.MolarMass()),
+				Acidity:   as(units.MilligramPerLitre, mEq*water.HydrochloricAcid.MolarMass().In(units.GramPerMole)),
 				Titration: water.Titration{End: 7.0, As: water.HydrochloricAcid},
 			}, nil
 		})
@@ -143,7 +143,7 @@ func partlyNeutralised(first, second acidAmount, lye, molar float64, s units.Str
 	alk := sodium
 	var ions []water.Content
 	add := func(i water.Ion, mmol float64) {
-		ions = append(ions, i.At(as(units.MilligramPerLitre, mmol/whole*i.MolarMass())))
+		ions = append(ions, i.At(as(units.MilligramPerLitre, mmol/whole*i.MolarMass().In(units.GramPerMole))))
 		alk += mmol / whole * float64(i.Charge())
 	}
 	if second.of == first.of {
@@ -152,7 +152,7 @@ func partlyNeutralised(first, second acidAmount, lye, molar float64, s units.Str
 		add(second.of, second.mmol)
 	}
 	add(first.of, first.mmol)
-	ions = append(ions, water.Sodium.At(as(units.MilligramPerLitre, sodium*water.Sodium.MolarMass())))
+	ions = append(ions, water.Sodium.At(as(units.MilligramPerLitre, sodium*water.Sodium.MolarMass().In(units.GramPerMole))))
 	p, err := water.NewProfile(t, as(units.MilligramPerLitreCaCO3, alk*chalkEquivalent), ions...)
 	if err != nil {
 		return must.Drink{}, err

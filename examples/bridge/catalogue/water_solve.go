@@ -1,6 +1,7 @@
 package catalogue
 
 import (
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -8,7 +9,7 @@ import (
 
 // usualSalts are those that a brewer's shelf holds, in the order of the outputs.
 var usualSalts = []water.Stock{
-	{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: material.MagnesiumChlorideHexahydrate()},
+	{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: shelf.Material("magnesium chloride hexahydrate")},
 	{Salt: material.TableSalt()}, {Salt: material.BakingSoda()}, {Salt: material.PotassiumChloride()}, {Salt: material.PotassiumBicarbonate()},
 }
 

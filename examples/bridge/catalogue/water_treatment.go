@@ -86,7 +86,7 @@ func waterTreatment() []*Function {
 						return sold{}, err
 					}
 					dose, err := a.Dose(n, s)
-					return sold{as(units.MolePerLitre, d.In(units.KilogramPerCubicMetre)*share.In(units.Fraction)/a.MolarMass()), dose}, err
+					return sold{as(units.MolePerLitre, d.In(units.KilogramPerCubicMetre)*share.In(units.Fraction)/a.MolarMass().In(units.GramPerMole)), dose}, err
 				}),
 			from(func(s sold) units.MolarConcentration { return s.a }, "molarity", units.MolePerLitre, "pure acid in a litre of it"),
 			from(func(s sold) units.Mass { return s.b.Mass }, "mass", units.Gram, "mass of it that holds the amount"),

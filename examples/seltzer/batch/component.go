@@ -1,8 +1,8 @@
 package batch
 
 import (
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/units"
-	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
 
@@ -174,7 +174,7 @@ func (c Component) Of(e Element) float64 {
 
 // MolarMass returns g/mol: that of the atoms.
 //
-//   - Source: [material.MolarMass].
+//   - Source: abridged atomic weights 2021, Pure Appl. Chem. 94 (2022) 573.
 func (c Component) MolarMass() float64 {
 	if c >= componentCount {
 		return 0
@@ -184,7 +184,7 @@ func (c Component) MolarMass() float64 {
 
 var weights = func() (w [elementCount]float64) {
 	for e := range Charge {
-		w[e] = formulaMass(symbols[e])
+		w[e] = chemistry.MustMass(symbols[e])
 	}
 	return w
 }()
@@ -197,15 +197,6 @@ var molar = func() (m [componentCount]float64) {
 	}
 	return m
 }()
-
-// formulaMass is of formulas that package material knows; a test reads them all.
-func formulaMass(formula string) float64 {
-	m, err := material.MolarMass(formula)
-	if err != nil {
-		panic(err)
-	}
-	return m
-}
 
 // Amounts is so many moles of each component.
 type Amounts [componentCount]float64

@@ -5,6 +5,8 @@ import (
 	"math"
 	"testing"
 
+	"example.org/zymase/internal/chemistry"
+	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
@@ -20,7 +22,7 @@ func TestComponentsWeighWhatTheirFormulaDoes(t *testing.T) {
 		Glycerol: "C3H8O3", Phosphate: "H2PO4", Sulfite: "HSO3", Glutamate: "C5H8NO4", CarbonDioxide: "CO2", Nitrogen: "N2", Oxygen: "O2", Proton: "H",
 		Unnamed: "H", Amino: "C3H7NO2", Urea: "CH4N2O", YeastNitrogen: "NH3", YeastPhosphorus: "H3PO4",
 	} {
-		if want := formulaMass(formula); math.Abs(c.MolarMass()/want-1) > 1e-12 {
+		if want := chemistry.MustMass(formula); math.Abs(c.MolarMass()/want-1) > 1e-12 {
 			t.Errorf("%v: %g g/mol, %s is %g", c, c.MolarMass(), formula, want)
 		}
 	}
@@ -28,8 +30,8 @@ func TestComponentsWeighWhatTheirFormulaDoes(t *testing.T) {
 		if i.c == Phosphate || i.c == Sulfite || i.c == Glutamate {
 			continue
 		}
-		if math.Abs(i.c.MolarMass()/i.ion.MolarMass()-1) > 1e-12 || i.c.Of(Charge) != float64(i.ion.Charge()) {
-			t.Errorf("%v: %g g/mol of charge %g; the ion %g of %d", i.c, i.c.MolarMass(), i.c.Of(Charge), i.ion.MolarMass(), i.ion.Charge())
+		if math.Abs(i.c.MolarMass()/i.ion.MolarMass().In(units.GramPerMole)-1) > 1e-12 || i.c.Of(Charge) != float64(i.ion.Charge()) {
+			t.Errorf("%v: %g g/mol of charge %g; the ion %g of %d", i.c, i.c.MolarMass(), i.c.Of(Charge), i.ion.MolarMass().In(units.GramPerMole), i.ion.Charge())
 		}
 	}
 	if c := componentCount; c.String() != "unknown component" || c.Of(C) != 0 || c.MolarMass() != 0 || (State{}).Of(c) != 0 {
@@ -62,16 +64,16 @@ func TestMaterialsWeighAGram(t *testing.T) {
 		}
 	}
 	for _, m := range material.All() { // the protons are the alkalinity that package material has
-		if got, want := -stuffs[m.Name()].per[Proton]*formulaMass("OH"), m.Composition().Alkalinity.In(units.Fraction); math.Abs(got-want) > 1e-9 &&
+		if got, want := -stuffs[m.Name()].per[Proton]*chemistry.MustMass("OH"), m.Composition().Alkalinity.In(units.Fraction); math.Abs(got-want) > 1e-9 &&
 			m != material.AutolysedYeast() {
 			t.Errorf("%v: alkalinity %g, want %g", m, got, want)
 		}
 	}
 	for s, moles := range map[material.Material]float64{
-		material.Gypsum(): 2, material.EpsomSalt(): 7, material.TableSalt(): 0, material.BakingSoda(): 1, material.SodiumCarbonate(): 1,
-		material.SlakedLime(): 2, material.SodiumHydroxide(): 1, material.DiammoniumPhosphate(): 0, material.CalciumLactatePentahydrate(): 5, material.Chalk(): 1,
+		material.Gypsum(): 2, material.EpsomSalt(): 7, material.TableSalt(): 0, material.BakingSoda(): 1, shelf.Material("sodium carbonate anhydrous"): 1,
+		material.SlakedLime(): 2, material.SodiumHydroxide(): 1, material.DiammoniumPhosphate(): 0, shelf.Material("calcium lactate pentahydrate"): 5, material.Chalk(): 1,
 	} { // crystal water, and that of carbonate (CO3 is CO2 and a water less 2 H+) and of hydroxide
-		if got := stuffs[s.Name()].per[Water] * s.MolarMass(); math.Abs(got-moles) > 1e-9 {
+		if got := stuffs[s.Name()].per[Water] * s.MolarMass().In(units.GramPerMole); math.Abs(got-moles) > 1e-9 {
 			t.Errorf("%v: %g of water, want %g", s, got, moles)
 		}
 	}

@@ -5,6 +5,7 @@ import (
 
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/units"
@@ -80,7 +81,7 @@ var stuffs = func() map[string]*stuff {
 	for _, a := range water.Acids() {
 		c, _ := component(a.Ion())
 		var per Amounts
-		per[c] = 1 / a.MolarMass()
+		per[c] = 1 / a.MolarMass().In(units.GramPerMole)
 		all[a.Name()] = &stuff{asAcid, neutral(per)}
 	}
 	n := finish.SorbicAcidShare().In(units.Fraction) / (molar[Sorbate] + molar[Proton])
@@ -131,7 +132,7 @@ func ofComposition(p *material.Composition, compound bool) Amounts {
 	return rest(a, Dextrin)
 }
 
-var sulfurDioxide, carbonate = formulaMass("SO2"), formulaMass("CO3")
+var sulfurDioxide, carbonate = chemistry.MustMass("SO2"), chemistry.MustMass("CO3")
 
 // rest makes a gram of what is there with one more component.
 func rest(a Amounts, c Component) Amounts {

@@ -4,6 +4,7 @@ import (
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -43,7 +44,7 @@ func (s State) Gravity() (gravity.Gravity, error) {
 	return l.GravityWith(units.GramPerLitre.Of(checked.Number(minerals / l.VolumeAt20().In(units.Litre))))
 }
 
-var bicarbonate = formulaMass("HCO3")
+var bicarbonate = chemistry.MustMass("HCO3")
 
 // Strength returns the strength by volume.
 //

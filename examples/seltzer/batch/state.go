@@ -3,6 +3,7 @@ package batch
 import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -55,7 +56,7 @@ func FromWater(p water.Profile, v units.Volume) (State, error) {
 	mol := l / 1000 // for a mmol/L
 	s.amount[Water] = 1000 * l * waterPerLitre / molar[Water]
 	for _, i := range ions {
-		s.amount[i.c] = mol * p.Ion(i.ion).In(units.MilligramPerLitre) / i.ion.MolarMass()
+		s.amount[i.c] = mol * p.Ion(i.ion).In(units.MilligramPerLitre) / i.ion.MolarMass().In(units.GramPerMole)
 	}
 	s.amount[Proton] = -mol * p.Alkalinity().In(units.MilligramPerLitreCaCO3) / caCO3PerEquivalent
 	s.amount[CarbonDioxide] = mol * e.InorganicCarbon().In(units.MillimolePerLitre)
@@ -83,7 +84,7 @@ func (s State) Above() Above { return s.above }
 // waterPerLitre is kg at 20 °C, the litre of package water.
 const waterPerLitre = 0.998203
 
-var caCO3PerEquivalent = formulaMass("CaCO3") / 2
+var caCO3PerEquivalent = chemistry.MustMass("CaCO3") / 2
 
 // litresOfWater is the water in the liquid as package water counts it.
 func (s *State) litresOfWater() float64 {
@@ -129,7 +130,7 @@ func (s State) Profile() (water.Profile, error) {
 	held := room[:0]
 	for _, i := range ions {
 		if n := s.amount[i.c]; n > 0 {
-			mg := 1000 * n * i.ion.MolarMass() / l
+			mg := 1000 * n * i.ion.MolarMass().In(units.GramPerMole) / l
 			held = append(held, i.ion.At(units.MilligramPerLitre.Of(checked.Number(mg))))
 		}
 	}

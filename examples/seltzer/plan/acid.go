@@ -189,7 +189,7 @@ func (m *maker) early(say *notes) (p *AcidPlan, b boiledWater, err error) {
 	}
 	for _, w := range []*water.Profile{&b.low, &b.high} {
 		if salt.IsZero() {
-			*w, err = w.AddAcid(acid, units.Millimole.Of(checked.Number(1000*p.step.Mass.In(units.Gram)/acid.MolarMass())), litres(ofWater))
+			*w, err = w.AddAcid(acid, units.Millimole.Of(checked.Number(1000*p.step.Mass.In(units.Gram)/acid.MolarMass().In(units.GramPerMole))), litres(ofWater))
 		} else {
 			*w, err = w.Add(litres(ofWater), salt.Dose(p.step.Mass))
 		}

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/internal/checked"
@@ -26,6 +27,15 @@ type AfterPlan struct {
 
 	keptAt float64 // the pH that sulfite and sorbate are for
 	said   caution.List
+	deeds  []deed // what is done after the ferment
+}
+
+// done is what is done after the ferment, if anything is.
+func (p *AfterPlan) done() []deed {
+	if p == nil {
+		return nil
+	}
+	return p.deeds
 }
 
 // AfterPoint is the drink after one of the deeds, without gas.
@@ -97,15 +107,15 @@ func (k *recipe) afterOK() error {
 	return cmp.Or(checks...)
 }
 
-// settleDown follows the acids after the ferment.
-func (m *maker) settleDown() error {
-	r := m.req
+// settleDown follows the acids after the ferment; one that was asked for may go in then.
+func (m *maker) settleDown(say *notes) (p *AfterPlan, acid *AcidPlan, err error) {
+	r, acid := m.req, m.plan.Acid
 	if m.unforeseen() != "" || !m.brings.known && r.Acid == nil && r.Malolactic == nil && r.Cold == nil && r.Stabilise == nil {
-		return nil
+		return nil, acid, nil
 	}
 	s := m.brewed.state
 	by := m.convention()
-	p := &AfterPlan{As: by.As.Name() + " to pH " + trim(by.End)}
+	p = &AfterPlan{As: by.As.Name() + " to pH " + trim(by.End)}
 	u := forward.Usual()
 	place := m.air.Pressure()
 	point := func(after string) error {
@@ -114,111 +124,110 @@ func (m *maker) settleDown() error {
 			return err
 		}
 		ta, err := m.acidityOf(d, ofWater, litres)
-		p.Points = append(p.Points, AfterPoint{After: after, PH: d.PH(), Acidity: ta, deeds: len(m.after)})
+		p.Points = append(p.Points, AfterPoint{After: after, PH: d.PH(), Acidity: ta, deeds: len(p.deeds)})
 		return err
 	}
 	do := func(line string, st forward.Step) (forward.Left, error) {
 		next, left, err := forward.Do(st, s, &u)
 		if err == nil {
-			s, m.after = next, append(m.after, deed{line: line, step: st})
+			s, p.deeds = next, append(p.deeds, deed{line: line, step: st})
 		}
 		return left, err
 	}
 	if err := point("fermented dry"); err != nil {
-		return err
+		return nil, nil, err
 	}
 	if x := r.Malolactic; x != nil {
 		if _, err := do("", forward.Step{Kind: forward.Malolactic, Share: *x, Pressure: place}); err != nil {
-			return err
+			return nil, nil, err
 		}
 		if err := point("malic acid to lactic"); err != nil {
-			return err
+			return nil, nil, err
 		}
 	}
 	if c := r.Cold; c != nil {
 		if _, err := do("", forward.Step{Kind: forward.Chill, Temperature: c.Temperature}); err != nil {
-			return &RequestError{Field: "cold.temperature", Value: c.Temperature.Text(units.Celsius, 1), Allowed: told(err), Err: err}
+			return nil, nil, &RequestError{Field: "cold.temperature", Value: c.Temperature.Text(units.Celsius, 1), Allowed: told(err), Err: err}
 		}
 		left, err := do("cream of tartar settled", forward.Step{Kind: forward.Settle, Share: c.Settled})
 		if err != nil {
-			return err
+			return nil, nil, err
 		}
 		p.Tartar = left.Sediment.Mass()
 		if _, err := do("", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}); err != nil {
-			return err
+			return nil, nil, err
 		}
 		if err := point("cold, cream of tartar settled"); err != nil {
-			return err
+			return nil, nil, err
 		}
 	}
 	if a := r.Acid; a != nil && a.When == afterFerment {
-		a, err := m.sour(s, &m.notes)
-		if err != nil {
-			return err
+		if acid, err = m.sour(s, say); err != nil {
+			return nil, nil, err
 		}
-		m.plan.Acid = a
-		if _, err := do("acid", a.step); err != nil {
-			return err
+		if _, err := do("acid", acid.step); err != nil {
+			return nil, nil, err
 		}
 		if err := point("acid added"); err != nil {
-			return err
+			return nil, nil, err
 		}
 	}
-	m.plan.After = p
 	if r.Stabilise == nil {
-		return nil
+		return p, acid, nil
 	}
 	p.keptAt = p.Points[len(p.Points)-1].PH
 	doses, err := m.stabilised(p, s)
 	if err != nil {
-		return err
+		return nil, nil, err
 	}
 	// The potassium of both makes the drink less sour: the doses are for the pH that results.
 	for range mostPHs {
 		after := s
 		for _, st := range doses {
 			if after, _, err = forward.Do(st, after, &u); err != nil {
-				return err
+				return nil, nil, err
 			}
 		}
 		d, _, _, err := gasFree(after)
 		if err != nil {
-			return err
+			return nil, nil, err
 		}
 		if math.Abs(d.PH()-p.keptAt) < samePH {
 			break
 		}
 		p.keptAt = d.PH()
 		if doses, err = m.stabilised(p, s); err != nil {
-			return err
+			return nil, nil, err
 		}
 	}
-	m.keep(p)
+	m.keep(p, say)
 	for _, st := range doses {
 		if _, err := do("sulfite and sorbate", st); err != nil {
-			return err
+			return nil, nil, err
 		}
 	}
-	return point("sulfite and sorbate added")
+	return p, acid, point("sulfite and sorbate added")
 }
 
 // sureAfter is how sure the pH of each is.
-func (m *maker) sureAfter() error {
+func (m *maker) sureAfter(*notes) (*AfterPlan, error) {
 	if m.plan.After == nil {
-		return nil
+		return nil, nil
 	}
-	for i := range m.plan.After.Points {
-		p, d := &m.plan.After.Points[i], m.doubts[ofAfter+i]
+	out := *m.plan.After
+	out.Points = slices.Clone(out.Points)
+	for i := range out.Points {
+		p, d := &out.Points[i], m.doubts[ofAfter+i]
 		p.Low, p.High = d.around(p.PH)
 		p.From = d.from
 	}
-	return nil
+	return &out, nil
 }
 
 const mostAfter = 5 // times that a pH is told after the ferment
 
 // tooFlat warns of a juice, honey or sugar drink that is not sour enough to keep. Beer has its hops.
-func (m *maker) tooFlat() error {
+func (m *maker) tooFlat(say *notes) error {
 	if m.unforeseen() != "" || m.brings.some && m.brings.from == must.FromMalt && !m.brings.juice || m.plan.After == nil {
 		return nil
 	}
@@ -239,7 +248,7 @@ func (m *maker) tooFlat() error {
 	if err != nil {
 		return err
 	}
-	m.caution(fmt.Sprintf("Not sour enough to keep by itself: at pH %.2f spoiling bacteria grow, and %.1f mg/L of molecular SO2 would take %.0f mg/L of free SO2, more than any drink should hold. Bring it below %.1f (A. Lea, Craft Cider Making, recalled from memory; a trade page says from 4.0 on, excerpt): let less of the malic acid go, blend with a sharper one, or add acid after the ferment (acid.when). Else keep it cold, full and drink it young, or have it pasteurised.",
+	say.caution(fmt.Sprintf("Not sour enough to keep by itself: at pH %.2f spoiling bacteria grow, and %.1f mg/L of molecular SO2 would take %.0f mg/L of free SO2, more than any drink should hold. Bring it below %.1f (A. Lea, Craft Cider Making, recalled from memory; a trade page says from 4.0 on, excerpt): let less of the malic acid go, blend with a sharper one, or add acid after the ferment (acid.when). Else keep it cold, full and drink it young, or have it pasteurised.",
 		last.PH, usualMolecular, free.In(units.MilligramPerLitre), keepsBelow))
 	return nil
 }
@@ -328,7 +337,7 @@ func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error
 }
 
 // keep puts the doses that were found on the list, with what is to be said of them.
-func (m *maker) keep(p *AfterPlan) {
+func (m *maker) keep(p *AfterPlan, say *notes) {
 	var all []Weight
 	if p.Sulfite != nil {
 		all = append(all, p.Sulfite.Weight)
@@ -338,12 +347,12 @@ func (m *maker) keep(p *AfterPlan) {
 	}
 	for _, w := range all {
 		if mg := w.Asked.In(units.Milligram); mg < 10*m.req.Scales.Small.Quantity().In(units.Milligram) {
-			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 10.0 g in water to make 100 mL, and take %.1f mL.", w.What, mg, mg/100))
+			say.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 10.0 g in water to make 100 mL, and take %.1f mL.", w.What, mg, mg/100))
 		}
 	}
-	m.weigh(all...)
+	say.weigh(all...)
 	for _, c := range p.said {
-		m.caution(c.Text())
+		say.caution(c.Text())
 	}
 }
 

@@ -31,6 +31,7 @@ type recipe struct {
 	packs       []packRecipe
 	base        *gravity.Solution // a litre of a base that is made; nil where it is brewed
 	fixed       *Request          // the request that this one settles, as it was given
+	swell       float64           // of the base: [recipe.swells]
 }
 
 type packRecipe struct {
@@ -127,7 +128,7 @@ func (r *recipe) undilutedAll(d *draught) (err error) {
 		if d.packs[i], err = r.undiluted(&r.packs[i], d.litre); err != nil {
 			return err
 		}
-		d.strength = min(d.strength, d.packs[i].strength()/r.packs[i].ratio)
+		d.strength = min(d.strength, r.strengthOf(d.packs[i])/r.packs[i].ratio)
 	}
 	return nil
 }
@@ -148,8 +149,8 @@ func (r *recipe) mix(share float64) (batch, error) {
 	var baseVolume float64
 	for i, p := range r.packs {
 		f := d.packs[i]
-		if want := b.strength * p.ratio; f.strength() > want*(1+1e-12) {
-			if f, err = r.diluted(&r.packs[i], d.litre, want); err != nil {
+		if want := b.strength * p.ratio; r.strengthOf(f) > want*(1+1e-12) {
+			if f, err = r.diluted(&r.packs[i], d.litre, want*r.swell); err != nil {
 				return b, err
 			}
 		}
@@ -233,9 +234,18 @@ func (r *recipe) forStrength() (batch, error) {
 	if r.base != nil {
 		return r.forBase()
 	}
-	want := r.req.Strength.In(units.PercentVolume)
 	r.primeAhead()
-	x := math.Log(0.95 * r.guess()) // of the share
+	b, err := r.forStrengthNear(0.95 * r.guess())
+	if err == nil && r.meets(b) {
+		b, err = r.forStrengthNear(b.share * r.swell)
+	}
+	return b, err
+}
+
+// forStrengthNear is forStrength from a share to begin with.
+func (r *recipe) forStrengthNear(share float64) (batch, error) {
+	want := r.req.Strength.In(units.PercentVolume)
+	x := math.Log(share)
 	slope, lastX, lastY := 1.0, 0.0, 0.0
 	for n := range mostPrimings {
 		b, err := r.mix(math.Exp(x))

@@ -13,10 +13,12 @@ type brewing struct {
 	carried
 	water, start, boiled forward.State // in the kettle: as it comes, with the sugar, after the boil
 	filled, wash         forward.State // with the first portion of the sugar; with all that goes in before the yeast works
-	unfed, fermented     forward.State // wash without the nutrient that goes in by stages
-	deeds, joined        []deed        // all of them; from filled to wash
-	racked               []deed        // from fermented to off its yeast
-	left                 float64       // L, with the yeast, of what the packs do not take
+	unfed                forward.State // before the first of the nutrient
+	unstaged             forward.State // before that which goes in by stages
+	fermented            forward.State
+	deeds, joined        []deed  // all of them; from filled to wash
+	racked               []deed  // from fermented to off its yeast
+	left                 float64 // L, with the yeast, of what the packs do not take
 }
 
 // usedAt is the wash with all its sugar in when a part of it is used.
@@ -35,7 +37,7 @@ func (m *maker) brew(*notes) (*brewing, error) {
 	b.in = note(b.in, "water, as it comes", kg(b.state.Mass()))
 	filled := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Cool || d.step.Kind == forward.Heat }) + 1
 	fermented := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Ferment })
-	unfed := fermented - m.plan.Nutrient.staged
+	unfed := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Feed || d.step.Kind == forward.Ferment })
 	b.deeds, b.joined, b.racked = deeds, deeds[filled:fermented], deeds[fermented+1:]
 	for i, d := range deeds {
 		switch {
@@ -46,6 +48,9 @@ func (m *maker) brew(*notes) (*brewing, error) {
 		}
 		if i == unfed {
 			b.unfed = b.state
+		}
+		if i == fermented-m.plan.Nutrient.staged {
+			b.unstaged = b.state
 		}
 		if i == fermented {
 			b.wash = b.state

@@ -4,6 +4,8 @@ import (
 	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -17,11 +19,12 @@ type carried struct {
 
 	in, stay, out []Line
 
-	pitched, grown   float64 // kg of dry yeast
-	gas              float64 // kg of CO2 that the ferment made
-	atoms            float64 // kg of ethanol that the balance of atoms gives
-	givenOff, lost   float64 // kg of CO2 and air, of ethanol
-	boiledOff, scale float64 // kg
+	fed              units.Mass // nitrogen for the yeast, by the nutrient
+	pitched, grown   float64    // kg of dry yeast
+	gas              float64    // kg of CO2 that the ferment made
+	atoms            float64    // kg of ethanol that the balance of atoms gives
+	givenOff, lost   float64    // kg of CO2 and air, of ethanol
+	boiledOff, scale float64    // kg
 }
 
 // atStart is the water in the kettle, and the steps to come.
@@ -92,6 +95,9 @@ func (c *carried) deed(d deed) error {
 		c.grown = kg(c.state.Yeast()) - kg(before.Yeast())
 		c.gas = mass(forward.CarbonDioxide, c.state.Of(forward.CarbonDioxide)+left.Gas[forward.CarbonDioxide]-before.Of(forward.CarbonDioxide))
 	default:
+		if d.step.Kind == forward.Feed {
+			c.fed = c.fed.Plus(left.In.YeastNitrogen())
+		}
 		if d.line != "" {
 			c.in = note(c.in, d.line, in)
 		}
@@ -109,61 +115,70 @@ type pouring struct {
 
 // pour carries the base drink into its packs; the last of them takes what there is. The drink of a pack is what is in it
 // then, and once its primer is fermented.
-func (m *maker) pour() error {
+func (m *maker) pour(*notes) (*pouring, []packed, error) {
 	c := m.brewed.carried
 	c.in, c.stay = slices.Clone(c.in), slices.Clone(c.stay)
-	for _, d := range m.after {
+	for _, d := range m.plan.After.done() {
 		if err := c.deed(d); err != nil {
-			return err
+			return nil, nil, err
 		}
 	}
 	return m.pourOf(&c)
 }
 
 // pourOf is pour of a base.
-func (m *maker) pourOf(c *carried) error {
+func (m *maker) pourOf(c *carried) (*pouring, []packed, error) {
 	whole, err := c.state.Volume(at20)
 	if err != nil {
-		return err
+		return nil, nil, err
 	}
-	out := &pouring{carried: *c, packs: make([]poured, len(m.batch.packed))}
+	packs := slices.Clone(m.batch.packed)
+	out := &pouring{carried: *c, packs: make([]poured, len(packs))}
 	left := whole.In(units.Litre)
-	for i := range m.batch.packed {
-		fork, part := &out.packs[i], min(left, m.batch.packed[i].base)
+	for i := range packs {
+		fork, part := &out.packs[i], min(left, packs[i].base)
 		fork.carried = *c
-		if i == len(m.batch.packed)-1 {
+		if i == len(packs)-1 {
 			part = left
 		}
 		left -= part
 		if _, err := fork.do(forward.Step{Kind: forward.Transfer, Volume: litres(max(0, whole.In(units.Litre)-part))}); err != nil {
-			return err
+			return nil, nil, err
 		}
 		fork.before = fork.state
-		if err := m.fill(i, fork); err != nil {
-			return err
+		if packs[i], err = m.fill(i, fork); err != nil {
+			return nil, nil, err
 		}
 	}
-	m.poured = out
-	return nil
+	return out, packs, nil
+}
+
+// balance lists what goes in and what comes out, as the batch is carried forward with the
+// weights as the scale shows them.
+func (m *maker) balance(*notes) (Balance, error) {
+	c := m.listed()
+	b := Balance{In: c.in, Out: c.out}
+	if m.unforeseen() == "" {
+		most := ferment.UsualMetabolism()
+		b.YeastLow = kilograms(c.grown * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
+		b.ByAtoms = units.PercentVolume.Of(checked.Number(c.atoms / kg(m.batch.base.Ethanol()) * m.batch.strength))
+	}
+	return b, nil
 }
 
 // listed is where each thing went, of the batch in its packs.
-func (m *maker) listed() (*carried, error) {
+func (m *maker) listed() *carried {
 	c := m.poured.carried
 	if m.recipe.base == nil {
 		m.listBase(&c)
 	}
 	added := 0.0
 	for i := range m.poured.packs {
-		fork := &m.poured.packs[i]
-		added += fork.added
-		if err := m.sourness(i, fork); err != nil {
-			return nil, err
-		}
-		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), fork.state.Mass()})
+		added += m.poured.packs[i].added
+		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), m.poured.packs[i].state.Mass()})
 	}
 	c.in = note(c.in, "flavouring and priming", added)
-	return &c, nil
+	return &c
 }
 
 // listBase is what left it before the packs.

@@ -59,7 +59,7 @@ func (p *packRecipe) setFilled(f func(string) string) error {
 }
 
 // counterFilling is how to fill, and what it asks for.
-func (m *maker) counterFilling(r packRecipe, f *poured) (*FillingPlan, error) {
+func (m *maker) counterFilling(r packRecipe, f *poured, say *notes) (*FillingPlan, error) {
 	c, err := f.meter.Content(&f.ready)
 	if err != nil {
 		return nil, err
@@ -69,15 +69,15 @@ func (m *maker) counterFilling(r packRecipe, f *poured) (*FillingPlan, error) {
 		return nil, &RequestError{Field: r.field + ".filled_at", Value: r.filledAt().Text(units.Celsius, 1),
 			Allowed: fmt.Sprintf("warmer: the drink holds its content there at %s, below the air", p.Gauge.Text(units.BarGauge, 2))}
 	}
-	m.caution("Filling under counter-pressure loses gas that no figure foresees: chill bottles and drink, purge each with CO2, close it on its foam, and measure the first one. Air that stays in stales the drink and adds its own pressure.")
-	m.caution(carbonation.PressureVessel.Text())
-	m.caution(carbonation.Cylinder.Text())
-	m.caution(carbonation.Asphyxiation.Text())
+	say.caution("Filling under counter-pressure loses gas that no figure foresees: chill bottles and drink, purge each with CO2, close it on its foam, and measure the first one. Air that stays in stales the drink and adds its own pressure.")
+	say.caution(carbonation.PressureVessel.Text())
+	say.caution(carbonation.Cylinder.Text())
+	say.caution(carbonation.Asphyxiation.Text())
 	return p, nil
 }
 
 // stretches cautions of bottles that grow and let gas out.
-func (m *maker) stretches(r packRecipe) {
+func (n *notes) stretches(r packRecipe) {
 	if r.MadeOf != "PET" && r.Stretch == nil {
 		return
 	}
@@ -85,5 +85,5 @@ func (m *maker) stretches(r packRecipe) {
 	if r.Stretch == nil {
 		text += "no stretch is given, so that the drink may be served with a little less gas than planned; "
 	}
-	m.caution(text + "pressures are those of a bottle that does not stretch, the higher ones. Its rating falls when it is warm: hold them against the maker's for the warmest store, and use no bottle twice that is creased or was hot.")
+	n.caution(text + "pressures are those of a bottle that does not stretch, the higher ones. Its rating falls when it is warm: hold them against the maker's for the warmest store, and use no bottle twice that is creased or was hot.")
 }

@@ -75,7 +75,7 @@ func (m *maker) fermentCurves() ([]Curve, error) {
 	}
 	ph := make([]float64, len(along))
 	if len(m.plan.Acidity.Points) > 0 {
-		c := carried{state: m.brewed.unfed, unknowns: m.brewed.unknowns}
+		c := carried{state: m.brewed.unstaged, unknowns: m.brewed.unknowns}
 		if err := m.reader(curveCourse).course(&c, ph); err != nil {
 			return nil, err
 		}
@@ -103,7 +103,7 @@ func (m *maker) fermentCurves() ([]Curve, error) {
 var sugarUsed = Axis{"sugar used", "%"}
 
 func (m *maker) gravityCurves(along []AcidityPoint) []Curve {
-	g := Curve{Title: "Gravity against sugar used", X: sugarUsed, Y: Axis{"gravity", "20/20 °C"}, Limit: &m.plan.Gravity.Floor, LimitName: m.floorName()}
+	g := Curve{Title: "Gravity against sugar used", X: sugarUsed, Y: Axis{"gravity", "20/20 °C"}, Limit: new(m.plan.Gravity.Floor), LimitName: m.floorName()}
 	s := Curve{Title: "Strength against sugar used", X: sugarUsed, Y: Axis{"strength", "% vol"}}
 	for _, p := range along {
 		used := p.Used.In(units.Percent)

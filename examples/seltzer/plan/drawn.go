@@ -167,9 +167,9 @@ func (m *maker) baseWalk() (*walk, error) {
 	if err != nil {
 		return nil, err
 	}
-	base := &walk{steps: make([]forward.Step, 0, 1+len(m.brewed.deeds)+len(m.after))}
+	base := &walk{steps: make([]forward.Step, 0, 1+len(m.brewed.deeds)+len(m.plan.After.done()))}
 	base.steps = append(base.steps, forward.Step{Kind: forward.Blend, With: &tap, Volume: m.inKettle()})
-	for _, deeds := range [...][]deed{m.brewed.deeds, m.after} {
+	for _, deeds := range [...][]deed{m.brewed.deeds, m.plan.After.done()} {
 		for i := range deeds {
 			base.steps = append(base.steps, deeds[i].step)
 		}
@@ -200,11 +200,11 @@ func (m *maker) baseToDraw() (*walks, error) {
 func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit string, f func(*forward.Unknowns) (float64, error))) error {
 	r := m.recipe.packs[i]
 	whole := m.batch.base.VolumeAt20().In(units.Litre) - m.lost()
-	steps, err := m.mixed(i, whole/m.batch.packed[i].base)
+	steps, err := m.mixed(i, m.batch.packed[i], whole/m.batch.packed[i].base)
 	if err != nil {
 		return err
 	}
-	f := &m.poured.packs[i]
+	f := m.poured.packs[i]
 	p, err := m.passage(i, &f.state, f.set)
 	if err != nil {
 		return err

@@ -16,7 +16,10 @@ type finished struct {
 	volume float64 // L at 20 °C
 }
 
-func (f finished) strength() float64 { return f.drink.ByVolume().In(units.PercentVolume) }
+// strengthOf is that of a finished drink, % vol.
+func (r *recipe) strengthOf(f finished) float64 {
+	return f.drink.ByVolume().In(units.PercentVolume) / r.swell
+}
 
 // finish puts a finished drink together from litres of base drink and kilograms of
 // water, with the primer of a litre. Where yeast is to prime it, it ferments the sugar of

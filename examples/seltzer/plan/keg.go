@@ -16,7 +16,7 @@ import (
 const leastPartFull = 0.05
 
 // keg is set to its content, and rated: on its gas, and closed as warm as it may get.
-func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured) (err error) {
+func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured, say *notes) (err error) {
 	if left := p.Remainder.In(units.Litre) / r.Size.In(units.Litre); left > leastPartFull || p.Count == 0 {
 		over := m.air.Pressure()
 		if f.set.In(units.KilopascalGauge) > 0 { // else purged, without pressure
@@ -44,13 +44,13 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured) (err error) 
 	if p.Gauge.Compare(p.Rating) > 0 {
 		named = fmt.Sprintf("The keg at %s, set to %s", p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1))
 	}
-	m.rated(p, named)
+	say.rated(p, named)
 	if r.Content.still {
-		m.caution("Push a still keg with nitrogen, or with CO2 only while it pours: left under CO2 the drink takes it up.")
+		say.caution("Push a still keg with nitrogen, or with CO2 only while it pours: left under CO2 the drink takes it up.")
 	}
-	m.caution(carbonation.PressureVessel.Text())
-	m.caution(carbonation.Cylinder.Text())
-	m.caution(carbonation.Asphyxiation.Text())
+	say.caution(carbonation.PressureVessel.Text())
+	say.caution(carbonation.Cylinder.Text())
+	say.caution(carbonation.Asphyxiation.Text())
 	return nil
 }
 

@@ -28,7 +28,7 @@ func (m *maker) known() []forward.Unknown {
 		half := math.Sqrt(6) * maltSpread * (100 - lost.Usual) // of a triangle
 		between(ethanolLost, lost.Usual-half, lost.Usual+half, "Balling's yield, package gravity")
 	}
-	set("hydrometer", 500*m.plan.Uncertainty.Division)
+	set("hydrometer", 500*m.division())
 	if i := m.req.Instruments; i != nil {
 		if i.Volume != nil {
 			set("level", 100*i.Volume.In(units.Litre)/m.plan.Water.Volume.In(units.Litre))

@@ -216,7 +216,7 @@ func (r *recipe) baseLoss() float64 {
 }
 
 // taken is what of the base the packs take.
-func (m *maker) taken() error {
+func (m *maker) taken(*notes) (*BasePlan, error) {
 	b, need := m.req.made(), m.batch.base.VolumeAt20().In(units.Litre)
 	p := &BasePlan{Taken: litres(need), Added: kilograms(m.batch.water)}
 	if b.Volume != nil {
@@ -224,14 +224,13 @@ func (m *maker) taken() error {
 		if rest < -1e-6*need {
 			whole := m.req.Volume.In(units.Litre)
 			most := math.Floor(10*whole*(b.Volume.In(units.Litre)-m.baseLoss())/need) / 10
-			return &RequestError{Field: "at_hand.base.volume", Value: b.Volume.Text(units.Litre, 1), is: quantity(*b.Volume),
+			return nil, &RequestError{Field: "at_hand.base.volume", Value: b.Volume.Text(units.Litre, 1), is: quantity(*b.Volume),
 				Allowed: fmt.Sprintf("at least %.1f L for this volume and strength; or a volume of at most %.1f L, or left out", math.Ceil(10*(need+m.baseLoss()))/10, most)}
 		}
 		p.Left = litres(max(0, rest))
 	}
 	p.Sugar = units.GramPerLitre.Of(checked.Number(1000 * kg(m.recipe.base.Fermentable())))
-	m.plan.Base = p
-	return nil
+	return p, nil
 }
 
 // letDownWater treats the water that lets the base down, where there is any.
@@ -329,39 +328,35 @@ func (m *maker) atPH(state forward.State, ph, acid float64, u *forward.Unknowns)
 }
 
 // pourBase carries the base into its packs.
-func (m *maker) pourBase() (err error) {
+func (m *maker) pourBase(*notes) (_ *pouring, _ []packed, err error) {
 	c := &carried{unknowns: forward.Usual()}
 	if c.state, err = m.baseState(m.batch.base.VolumeAt20().In(units.Litre)); err != nil {
-		return err
+		return nil, nil, err
 	}
 	c.in = note(c.in, "base", kg(c.state.Mass()))
 	return m.pourOf(c)
 }
 
 // baseBalance lists what goes in and what comes out.
-func (m *maker) baseBalance() error {
-	c, err := m.listed()
-	if err != nil {
-		return err
-	}
+func (m *maker) baseBalance(*notes) (Balance, error) {
+	c := m.listed()
 	c.in[len(c.in)-1].What = "water, flavouring and priming"
-	m.plan.Balance = Balance{In: c.in, Out: c.out}
-	return nil
+	return Balance{In: c.in, Out: c.out}, nil
 }
 
 // baseCautions are those that go with every base.
-func (m *maker) baseCautions() error {
-	m.caution("The base is taken as finished and clear of yeast but for what primes: let it down with water that was boiled and cooled covered, without a splash.")
+func (m *maker) baseCautions(say *notes) error {
+	say.caution("The base is taken as finished and clear of yeast but for what primes: let it down with water that was boiled and cooled covered, without a splash.")
 	for i := range m.recipe.packs {
 		if m.recipe.packs[i].primes() {
-			m.caution("Primed bottles need yeast: a base that was filtered, or stood for months, has too little left. Stir in some fresh yeast with the primer.")
+			say.caution("Primed bottles need yeast: a base that was filtered, or stood for months, has too little left. Stir in some fresh yeast with the primer.")
 		}
 	}
 	if g := m.plan.Base.Sugar.In(units.GramPerLitre); g > 0 {
-		m.warn(fmt.Sprintf("The gravity of the base is above that of a dry one of its strength: it may hold %.0f g/L of sugar, which counts here as if it fermented in the pack. If it does not, primed bottles stay flatter; if it goes on in a keg or a can, the highest pressure is what it comes to.", g))
+		say.warn(fmt.Sprintf("The gravity of the base is above that of a dry one of its strength: it may hold %.0f g/L of sugar, which counts here as if it fermented in the pack. If it does not, primed bottles stay flatter; if it goes on in a keg or a can, the highest pressure is what it comes to.", g))
 	}
 	if m.req.made().PH == nil {
-		m.caution("The pH of the drinks is not foreseen without that of the base: measure it.")
+		say.caution("The pH of the drinks is not foreseen without that of the base: measure it.")
 	}
 	return nil
 }

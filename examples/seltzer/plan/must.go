@@ -129,7 +129,7 @@ func (k *recipe) setMust() error {
 		if !(p.Parts > 0 && p.Parts <= 1000) {
 			return &RequestError{Field: field + "parts", Value: trim(p.Parts), Allowed: "above 0, up to 1000"}
 		}
-		b.acids = append(b.acids, a.Ion().At(units.GramPerLitre.Of(checked.Number(p.Parts*a.Ion().MolarMass()/a.MolarMass()))))
+		b.acids = append(b.acids, a.Ion().At(units.GramPerLitre.Of(checked.Number(p.Parts*a.Ion().MolarMass().In(units.GramPerMole)/a.MolarMass().In(units.GramPerMole)))))
 	}
 	if b.juice && !b.known && r.PH != 0 && len(b.acids) > 0 {
 		b.known = true
@@ -184,7 +184,7 @@ func (m *maker) must(say *notes) (b brought, p *MustPlan, err error) {
 		known = append(known, water.Potassium.At(per(*r.Potassium)))
 	}
 	if r.Ammonium != nil {
-		known = append(known, water.Ammonium.At(per(units.MilligramPerLitre.Of(checked.Number(r.Ammonium.In(units.MilligramPerLitre)*water.Ammonium.MolarMass()/chemistry.N)))))
+		known = append(known, water.Ammonium.At(per(units.MilligramPerLitre.Of(checked.Number(r.Ammonium.In(units.MilligramPerLitre)*water.Ammonium.MolarMass().In(units.GramPerMole)/chemistry.N)))))
 	}
 	found := func(reading must.Reading) (got must.Brought, err error) {
 		if len(b.acids) > 0 && reading.PH > 0 {
@@ -264,13 +264,13 @@ func (m *maker) compose(b *brought, c material.Composition, got must.Brought, ba
 		case water.Glutamate:
 			z = -1
 		}
-		charge += 1000 * z * v / i.MolarMass()
+		charge += 1000 * z * v / i.MolarMass().In(units.GramPerMole)
 		return v
 	}
 	of := func(v float64) units.Share { return units.Fraction.Of(checked.Number(v)) }
 	c.Calcium, c.Magnesium = of(gram(water.Calcium)), of(gram(water.Magnesium))
 	c.Potassium, c.Zinc = of(gram(water.Potassium)), of(gram(water.Zinc))
-	c.AmmoniumNitrogen = of(gram(water.Ammonium) * chemistry.N / water.Ammonium.MolarMass())
+	c.AmmoniumNitrogen = of(gram(water.Ammonium) * chemistry.N / water.Ammonium.MolarMass().In(units.GramPerMole))
 	c.Phosphorus = of(gram(water.Phosphate) * phosphorusOfPhosphate)
 	c.Lactate, c.Acetate, c.Citrate, c.Malate = of(gram(water.Lactate)), of(gram(water.Acetate)), of(gram(water.Citrate)), of(gram(water.Malate))
 	c.Tartrate, c.Succinate, c.Gluconate, c.Glutamate = of(gram(water.Tartrate)), of(gram(water.Succinate)), of(gram(water.Gluconate)), of(gram(water.Glutamate))
@@ -278,9 +278,9 @@ func (m *maker) compose(b *brought, c material.Composition, got must.Brought, ba
 	// The charge that no ion names counts as sodium, or as chloride.
 	alk := (p.Alkalinity().In(units.MilligramPerLitreCaCO3) - base.Alkalinity().In(units.MilligramPerLitreCaCO3)) / caCO3PerMilliequivalent * litres / 1000
 	if rest := alk - charge; rest > 0 {
-		sodium += rest / 1000 * water.Sodium.MolarMass()
+		sodium += rest / 1000 * water.Sodium.MolarMass().In(units.GramPerMole)
 	} else {
-		chloride = -rest / 1000 * water.Chloride.MolarMass()
+		chloride = -rest / 1000 * water.Chloride.MolarMass().In(units.GramPerMole)
 	}
 	added += chloride // protons weigh nothing to speak of
 	c.Sodium, c.Chloride = of(sodium), of(chloride)

@@ -12,12 +12,12 @@ import (
 )
 
 // packs are the kegs and bottles.
-func (m *maker) packs() error {
+func (m *maker) packs(say *notes) (all []PackPlan, err error) {
 	for i, r := range m.recipe.packs {
-		k, f := m.batch.packed[i], &m.poured.packs[i]
+		k, f := m.batch.packed[i], m.poured.packs[i]
 		held, err := f.held(r)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		if r.target = held; r.Kind != keg && !r.Content.still { // what its bottles are filled for
 			r.target = m.recipe.packs[i].target
@@ -37,27 +37,27 @@ func (m *maker) packs() error {
 		p.Count = int(math.Floor(r.Volume.In(units.Litre)/r.Size.In(units.Litre) + 1e-9))
 		p.Remainder = litres(math.Max(0, r.Volume.In(units.Litre)-float64(p.Count)*r.Size.In(units.Litre)))
 		if p.Gauge, err = m.setTo(k.drink, r, r.target, r.Temperature); err != nil {
-			return err
+			return nil, err
 		}
 		total, err := m.air.Absolute(p.Gauge)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		p.SeaLevel = units.Atmosphere{}.Gauge(total)
 		if r.Kind == keg {
-			err = m.keg(&p, r, k, f)
+			err = m.keg(&p, r, k, &f, say)
 		} else {
-			err = m.bottle(&p, r, k, f, held)
+			err = m.bottle(&p, r, k, &f, held, say)
 		}
 		if err != nil {
-			return err
+			return nil, err
 		}
-		if err := m.ownTaste(&p, r, k); err != nil {
-			return err
+		if err := m.ownTaste(&p, r, k, f.asked, say); err != nil {
+			return nil, err
 		}
-		m.plan.Packs = append(m.plan.Packs, p)
+		all = append(all, p)
 	}
-	return nil
+	return all, nil
 }
 
 // alike tells whether another kind of pack has the name of this one.
@@ -79,11 +79,11 @@ func (p *PackPlan) named() string {
 }
 
 // bottle primes one and warms it; held is the content of the drink before that.
-func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held units.CarbonDioxideContent) error {
+func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held units.CarbonDioxideContent, say *notes) error {
 	b := &BottlePlan{Store: *r.Store, Syrup: kilograms(k.water), Dissolved: held}
 	sugar := kilograms(m.flavourSugar(r, k) / 1000) // of a litre
 	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * r.inPack.gas * kg(carbonation.CO2From(material.Sucrose().Dose(sugar)))))
-	asked := kilograms(k.primer)
+	asked := kilograms(f.asked.primer)
 	weighed, err := asked.Round(m.req.Scales.Small, units.Nearest)
 	if err != nil {
 		return err
@@ -103,11 +103,12 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held unit
 	b.Served, b.ServedGauge = served.Content, served.Gauge
 	b.StoreGauge, b.AtLeast = stored.Gauge, stored.AtLeast
 	if r.counterPressure() {
-		if b.Filling, err = m.counterFilling(r, f); err != nil {
+		if b.Filling, err = m.counterFilling(r, f, say); err != nil {
 			return err
 		}
 	}
-	m.stretches(r)
+	say.stretches(r)
+	r.filling = f.filling
 	worst, err := m.close(r, k, b.Dissolved, true)
 	if err != nil {
 		return err
@@ -117,55 +118,55 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held unit
 	}
 	if r.primes() {
 		if b.Held = over(p.Highest.Verdict); !b.Held {
-			m.weigh(b.Priming)
+			say.weigh(b.Priming)
 		}
 	}
 	p.Bottle = b
-	m.rated(p, fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s", r.Kind, p.Highest.Temperature.Text(units.Celsius, 0), atLeast(p.Highest)))
+	say.rated(p, fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s", r.Kind, p.Highest.Temperature.Text(units.Celsius, 0), atLeast(p.Highest)))
 	if r.counterPressure() {
-		m.caution("Fill only a dry drink under counter-pressure, or keep it cold: sugar that is left makes gas on top of what is filled in.")
+		say.caution("Fill only a dry drink under counter-pressure, or keep it cold: sugar that is left makes gas on top of what is filled in.")
 		return nil
 	}
 	if !r.primes() {
-		m.caution("Bottle a still drink only at the " + m.floorName() + ": sugar that is left makes gas in a bottle that is not made for it.")
+		say.caution("Bottle a still drink only at the " + m.floorName() + ": sugar that is left makes gas in a bottle that is not made for it.")
 		return nil
 	}
-	m.caution("Prime only at the " + m.floorName() + ": a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
+	say.caution("Prime only at the " + m.floorName() + ": a bottle filled above it makes gas from the sugar that is left, on top of the priming.")
 	return nil
 }
 
 // rated puts the cautions of a pack's highest state with the others; those of one that its
 // rating does not cover come first, with the pack's name.
-func (m *maker) rated(p *PackPlan, named string) {
+func (n *notes) rated(p *PackPlan, named string) {
 	for _, c := range p.Highest.cautions {
 		switch c {
 		case carbonation.OverRatingCaution, carbonation.HydraulicLock, carbonation.AboveComputed:
-			m.warn(named + ": " + c.Text())
+			n.warn(named + ": " + c.Text())
 		case carbonation.SugarCanFerment: // stands with the pack
 		case carbonation.Freezing:
-			m.warn("The " + p.Kind + "s: " + c.Text())
+			n.warn("The " + p.Kind + "s: " + c.Text())
 		default:
-			m.caution(c.Text())
+			n.caution(c.Text())
 		}
 	}
 }
 
 // cautions are those that go with every batch.
-func (m *maker) cautions() error {
+func (m *maker) cautions(say *notes) error {
 	for _, c := range m.fermentable.Cautions() {
-		m.caution(c.Text())
+		say.caution(c.Text())
 	}
 	if m.unforeseen() != "" && !strings.Contains(m.fermentable.Name(), "honey") { // that has next to none
-		m.caution("The nitrogen that " + m.fermentable.Name() + " brings is not counted: less nutrient or none may do.")
+		say.caution("The nitrogen that " + m.fermentable.Name() + " brings is not counted: less nutrient or none may do.")
 	}
 	if m.req.Kettle.Boil > 0 {
-		m.caution("Boiling sugar solution sticks and burns deeply: keep children and pets away, lift nothing full and hot, let it cool before it is moved.")
+		say.caution("Boiling sugar solution sticks and burns deeply: keep children and pets away, lift nothing full and hot, let it cool before it is moved.")
 	}
 	for _, c := range []string{
 		carbonation.Asphyxiation.Text(),
 		"Finished means: at or near the " + m.floorName() + ", and unchanged over several days. A reading above the floor may hide sugar that makes gas in a closed pack.",
 	} {
-		m.caution(c)
+		say.caution(c)
 	}
 	return nil
 }

@@ -82,10 +82,12 @@ type poured struct {
 	before forward.State  // its part of the base, before anything joins it
 	steps  []forward.Step // that mixed it
 	added  float64        // kg
+	asked  packed         // what went into it, before the scale rounded it
 	meter  forward.Meter
 
-	set                   units.GaugePressure // at which it is carbonated
-	ready, served, stored forward.State       // twice a pack of it, as it is filled; a bottle of it
+	filling               units.CarbonDioxideContent // of the drink under counter-pressure: the head-space takes some
+	set                   units.GaugePressure        // at which it is carbonated
+	ready, served, stored forward.State              // twice a pack of it, as it is filled; a bottle of it
 }
 
 // held is the content of a drink as it is filled into a keg, of a bottle's as it comes from the ferment.
@@ -99,28 +101,56 @@ func (f *poured) held(r packRecipe) (units.CarbonDioxideContent, error) {
 	return f.meter.Content(&f.state)
 }
 
-// fill mixes the drink of a kind of pack and carries it through a pack of it. The primer, and the content that the drink is
-// filled with under counter-pressure, are mended so that the bottle as it is served holds what was asked for: the search before
-// knew the drink but not its water, which binds a little of the gas, and the head-space takes some.
-func (m *maker) fill(i int, f *poured) (err error) {
-	r, k := &m.recipe.packs[i], &m.batch.packed[i]
-	r.filling = r.target
+// fill mixes the drink of a kind of pack, by the weights as the scale shows them, and carries it through a pack of it.
+// It returns what goes into it.
+func (m *maker) fill(i int, f *poured) (packed, error) {
+	r := m.recipe.packs[i]
+	k, err := m.mended(i, f)
+	if err != nil {
+		return k, err
+	}
+	f.asked = k
+	for _, x := range []*float64{&k.primer, &k.sweet, &k.acid} {
+		is, err := kilograms(*x).Round(m.req.Scales.Small, units.Nearest)
+		if err != nil {
+			return k, err
+		}
+		if !is.Decimal().IsZero() { // else it is measured dissolved
+			*x = kg(is.Quantity())
+		}
+	}
+	if k.primer != f.asked.primer || k.sweet != f.asked.sweet || k.acid != f.asked.acid {
+		if err := m.pass(i, k, f); err != nil {
+			return k, err
+		}
+	}
+	if k.drink, err = f.state.Solution(); err != nil || !r.primes() {
+		return k, err
+	}
+	all := k.drink.VolumeAt20().In(units.Litre) / r.Size.In(units.Litre)
+	if k.drink, err = f.served.Solution(); err != nil {
+		return k, err
+	}
+	k.drink, err = k.drink.Times(all)
+	return k, err
+}
+
+// mended is what goes into a kind of pack. The primer, and the content that the drink is filled with under counter-pressure,
+// are mended so that the bottle as it is served holds what was asked for: the search before knew the drink but not its
+// water, which binds a little of the gas, and the head-space takes some.
+func (m *maker) mended(i int, f *poured) (packed, error) {
+	r, k := m.recipe.packs[i], m.batch.packed[i]
+	f.filling = r.target
 	for range mostFillings {
-		if err := m.mix(i, f); err != nil {
-			return err
-		}
-		if err := m.pass(i, f); err != nil {
-			return err
-		}
-		if !r.primes() && !r.counterPressure() {
-			break
+		if err := m.pass(i, k, f); err != nil || !r.primes() && !r.counterPressure() {
+			return k, err
 		}
 		held, err := f.meter.Pack(&f.served, r.Rating)
 		if err != nil {
-			return err
+			return k, err
 		}
 		if held.AtLeast {
-			return &RequestError{Field: r.field + ".head_space", Value: r.HeadSpace.Text(units.Percent, 1), is: quantity(*r.HeadSpace), Allowed: "more: at " + r.Temperature.Text(units.Celsius, 0) + " the drink fills the " + r.Kind}
+			return k, &RequestError{Field: r.field + ".head_space", Value: r.HeadSpace.Text(units.Percent, 1), is: quantity(*r.HeadSpace), Allowed: "more: at " + r.Temperature.Text(units.Celsius, 0) + " the drink fills the " + r.Kind}
 		}
 		missing := r.target.In(units.GramCO2PerLitre) - held.Content.In(units.GramCO2PerLitre)
 		if math.Abs(missing) < leastMissing || r.primes() && k.primer == 0 && missing < 0 {
@@ -129,18 +159,10 @@ func (m *maker) fill(i int, f *poured) (err error) {
 		if r.primes() {
 			k.primer = max(0, k.primer+missing/r.slope*r.Volume.In(units.Litre))
 		} else {
-			r.filling = units.GramCO2PerLitre.Of(checked.Number(r.filling.In(units.GramCO2PerLitre) + missing))
+			f.filling = units.GramCO2PerLitre.Of(checked.Number(f.filling.In(units.GramCO2PerLitre) + missing))
 		}
 	}
-	if k.drink, err = f.state.Solution(); err != nil || !r.primes() {
-		return err
-	}
-	all := k.drink.VolumeAt20().In(units.Litre) / r.Size.In(units.Litre)
-	if k.drink, err = f.served.Solution(); err != nil {
-		return err
-	}
-	k.drink, err = k.drink.Times(all)
-	return err
+	return k, nil
 }
 
 const (
@@ -149,9 +171,9 @@ const (
 )
 
 // mix makes the drink from its part of the base.
-func (m *maker) mix(i int, f *poured) (err error) {
+func (m *maker) mix(i int, k packed, f *poured) (err error) {
 	f.state, f.added = f.before, 0
-	if f.steps, err = m.mixed(i, 1); err != nil {
+	if f.steps, err = m.mixed(i, k, 1); err != nil {
 		return err
 	}
 	for _, st := range f.steps {
@@ -164,8 +186,11 @@ func (m *maker) mix(i int, f *poured) (err error) {
 	return nil
 }
 
-// pass carries the drink through one pack.
-func (m *maker) pass(i int, f *poured) error {
+// pass mixes the drink and carries it through one pack.
+func (m *maker) pass(i int, k packed, f *poured) error {
+	if err := m.mix(i, k, f); err != nil {
+		return err
+	}
 	r, one := m.recipe.packs[i], f.carried
 	drink, err := f.state.Solution()
 	if err != nil {
@@ -175,7 +200,7 @@ func (m *maker) pass(i int, f *poured) error {
 	case r.Kind == keg && !r.Content.still:
 		f.set, err = m.setTo(drink, r, r.target, r.Temperature)
 	case r.counterPressure():
-		f.set, err = m.setTo(drink, r, r.filling, r.filledAt())
+		f.set, err = m.setTo(drink, r, f.filling, r.filledAt())
 	}
 	if err != nil {
 		return err

@@ -225,7 +225,8 @@ func TestPromisedOfEveryKind(t *testing.T) {
 				t.Errorf("label %v of a drink of %v: %v", label, k.Strength, within)
 			}
 			if q.Strength == nil && r.Gravity == nil && !r.Strength.IsZero() {
-				close("strength asked for", k.Strength.In(units.PercentVolume), r.Strength.In(units.PercentVolume), 0.005+0.002*r.Strength.In(units.PercentVolume)) // rounded to a scale; then as above
+				rounded := r.Scales.Sugar.Quantity().In(units.Kilogram) / 2 / p.Weigh[0].Asked.In(units.Kilogram)
+				close("strength asked for", k.Strength.In(units.PercentVolume), r.Strength.In(units.PercentVolume), (0.0004+rounded)*r.Strength.In(units.PercentVolume)) // sugar is weighed to the step of its scale
 			}
 			if k.PartFull != nil && litre(k.PartFull.Drink) > litre(q.Size) {
 				t.Errorf("%v in a keg of %v", k.PartFull.Drink, q.Size)

@@ -26,12 +26,12 @@ type byOne struct {
 
 // stateAt finds how much of the sugar is used from a reading: by each instrument, weighed by
 // how sure each is.
-func (m *maker) stateAt(first gravity.Solution, r Reading) (StatePoint, error) {
-	wash, err := m.joined(first, m.portionsAt(r))
+func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
+	wash, err := m.joined(state.first, m.portionsAt(r))
 	if err != nil {
 		return StatePoint{}, err
 	}
-	whole, err := m.joined(first, m.portions())
+	whole, err := m.joined(state.first, m.portions())
 	if err != nil {
 		return StatePoint{}, err
 	}
@@ -42,7 +42,7 @@ func (m *maker) stateAt(first gravity.Solution, r Reading) (StatePoint, error) {
 	}
 	var all []byOne
 	var beyond string // what no ferment of the wash can show
-	final := m.plan.State.Final.In(units.PercentVolume)
+	final := state.Final.In(units.PercentVolume)
 	at := m.along(wash, total)
 	hydrometer, refractometer := m.hydrometer(), 1.0
 	if strings.Contains(m.fermentable.Name(), "malt") {
@@ -188,7 +188,7 @@ func (m *maker) usedByWeight(wash gravity.Solution, lost units.Mass, total float
 
 // byAtoms is the yield with the gas of the batch's balance of atoms.
 func (m *maker) byAtoms() (gravity.Yield, error) {
-	co2 := m.gas / (m.attenuation().In(units.Fraction) * kg(m.batch.wash.Fermentable()))
+	co2 := m.poured.gas / (m.attenuation().In(units.Fraction) * kg(m.batch.wash.Fermentable()))
 	rest := 1 + m.yield.Water().In(units.Fraction) - m.yield.Ethanol().In(units.Fraction) - co2 - m.yield.Residue().In(units.Fraction)
 	return gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{Ethanol: kilograms(m.yield.Ethanol().In(units.Fraction)), CO2: kilograms(co2),
 		Residue: kilograms(m.yield.Residue().In(units.Fraction) + min(0, rest)), Water: kilograms(m.yield.Water().In(units.Fraction)), Biomass: kilograms(max(0, rest))})

@@ -103,7 +103,7 @@ func (m *maker) room(say *notes) (*RoomPlan, error) {
 	if r == nil {
 		return nil, nil
 	}
-	total := m.gas
+	total := m.poured.gas
 	peak := m.hourlyPeak() * total
 	const limitPPM, freshPPM = 5000, 420 // OSHA 29 CFR 1910.1000, 8 h mean; outside air in 2024
 	v, err := carbonation.Ventilate(kilograms(peak), r.Volume, m.req.Fermenter.Temperature, units.PartPerMillion.Of(limitPPM), units.PartPerMillion.Of(freshPPM), m.air)

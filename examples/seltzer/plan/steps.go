@@ -63,11 +63,7 @@ func (m *maker) deeds() ([]deed, error) {
 	}
 	feed := func(doses []material.Dose, staged bool) {
 		for _, d := range doses {
-			st := forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}
-			if r.Nutrient.owns(d.Material) {
-				st.What, st.Own = "", d.Material
-			}
-			all = append(all, deed{line: "nutrient and buffer", step: st, staged: staged})
+			all = append(all, deed{line: "nutrient and buffer", step: m.fed(d), staged: staged})
 		}
 	}
 	n := m.plan.Nutrient
@@ -84,6 +80,14 @@ func (m *maker) deeds() ([]deed, error) {
 		deed{line: "", step: forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},
 		deed{line: leftWithYeast, step: forward.Step{Kind: forward.Transfer, Volume: litres(m.lost())}},
 		deed{line: "", step: forward.Step{Kind: forward.Fine, Share: units.Percent.Of(100)}}), nil
+}
+
+// fed is the step that adds a nutrient.
+func (m *maker) fed(d material.Dose) forward.Step {
+	if m.req.Nutrient.owns(d.Material) {
+		return forward.Step{Kind: forward.Feed, Own: d.Material, Mass: d.Mass}
+	}
+	return forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}
 }
 
 // topUp is the water beside the kettle, treated where the salts do not go in after it.
@@ -115,8 +119,8 @@ func (m *maker) treatedWater(v float64) (*forward.State, error) {
 }
 
 // mixed are the steps that make the drink of a kind of pack, for so many times its base.
-func (m *maker) mixed(i int, times float64) ([]forward.Step, error) {
-	r, k := m.recipe.packs[i], m.batch.packed[i]
+func (m *maker) mixed(i int, k packed, times float64) ([]forward.Step, error) {
+	r := m.recipe.packs[i]
 	steps := []forward.Step{{Kind: forward.Dilute, Mass: kilograms(times * k.water)}}
 	if m.recipe.base != nil && k.water > 0 {
 		with, err := m.treatedWater(times * k.water / waterPerLitre)

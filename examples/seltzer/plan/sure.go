@@ -159,11 +159,11 @@ func (r *reader) base(wash *forward.State, u *forward.Unknowns) (f inDoubt, err 
 }
 
 // way reads the pH on the way of a world by its wash without the nutrient of the stages, and what hangs on it.
-func (r *reader) way(f *inDoubt, unfed forward.State, u *forward.Unknowns) error {
+func (r *reader) way(f *inDoubt, unstaged forward.State, u *forward.Unknowns) error {
 	if r.unforeseen() != "" {
 		return nil
 	}
-	c := carried{state: unfed, unknowns: *u}
+	c := carried{state: unstaged, unknowns: *u}
 	if err := r.course(&c, f[ofPH:]); err != nil {
 		return err
 	}
@@ -189,7 +189,7 @@ func (r *reader) readAfter(c *carried, ph []float64) error {
 	done := 0
 	for i, p := range r.plan.After.Points {
 		for ; done < p.deeds; done++ {
-			if _, err := c.do(r.after[done].step); err != nil {
+			if _, err := c.do(r.plan.After.deeds[done].step); err != nil {
 				return err
 			}
 		}
@@ -224,7 +224,7 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 	}
 	ferment := slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
 	base.steps = base.steps[:ferment]
-	unfed := ferment - 1 - m.plan.Nutrient.staged // the last state without them
+	unstaged := ferment - 1 - m.plan.Nutrient.staged // the last state without them
 	usual := m.brewed.unknowns
 	bare := usual
 	bare.Chalk = 0                   // nine tenths of the work of a walk
@@ -233,7 +233,7 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		return d, err
 	}
 	r := m.reader(courseSteps)
-	read := func(wash *forward.State, unfed forward.State, u *forward.Unknowns, from *inDoubt) (is inDoubt, err error) {
+	read := func(wash *forward.State, unstaged forward.State, u *forward.Unknowns, from *inDoubt) (is inDoubt, err error) {
 		if is, err = r.base(wash, u); err != nil {
 			return is, err
 		}
@@ -244,15 +244,15 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 			copy(is[ofBuffer:], from[ofBuffer:])
 			return is, nil
 		}
-		return is, r.way(&is, unfed, u)
+		return is, r.way(&is, unstaged, u)
 	}
-	was, err := read(&m.brewed.wash, m.brewed.unfed, &usual, nil)
+	was, err := read(&m.brewed.wash, m.brewed.unstaged, &usual, nil)
 	if err != nil {
 		return d, err
 	}
 	none := was // without chalk
 	if m.brewed.scale > 0 {
-		if none, err = read(&base.states[ferment-1], base.states[unfed], &bare, nil); err != nil {
+		if none, err = read(&base.states[ferment-1], base.states[unstaged], &bare, nil); err != nil {
 			return d, err
 		}
 	}
@@ -266,18 +266,18 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		*of = min(max(*of+by, min(k.Low, *of)), max(k.High, *of))
 		first := slices.IndexFunc(base.steps, func(st forward.Step) bool { return k.Moves(st.Kind) })
 		if first < 0 { // of the ferment
-			is, err = read(nil, m.brewed.unfed, &u, &was)
+			is, err = read(nil, m.brewed.unstaged, &u, &was)
 			return is, &was, err
 		}
 		var start forward.State // before the first step that it moves
-		if first = min(first, unfed); first > 0 {
+		if first = min(first, unstaged); first > 0 {
 			start = base.states[first-1]
 		}
 		states, _, err := forward.Walk(more[:0], base.steps[first:], start, &u, &base.like)
 		if err != nil {
 			return is, &none, err
 		}
-		is, err = read(&states[len(states)-1], states[unfed-first], &u, &none)
+		is, err = read(&states[len(states)-1], states[unstaged-first], &u, &none)
 		return is, &none, err
 	}
 	for _, k := range m.known() {
@@ -336,10 +336,21 @@ func (m *maker) chalkDropped(k forward.Unknown) (less, more float64) {
 	var squares, n [2]float64
 	for i := range worlds {
 		off := share(k.Quantile((float64(i)+0.5)/worlds))/share(k.Usual) - 1
-		side := btoi(off > 0)
+		side := 0
+		if off > 0 {
+			side = 1
+		}
 		squares[side], n[side] = squares[side]+off*off, n[side]+1
 	}
 	return -math.Sqrt(squares[0] / max(1, n[0])), math.Sqrt(squares[1] / max(1, n[1]))
+}
+
+// sureGravities are the gravities with how sure they are, k = 2, and what most of that comes from.
+func (m *maker) sureGravities(*notes) (GravityPlan, error) {
+	g, floor, original := m.plan.Gravity, m.doubts[ofFloor], m.doubts[ofOriginal]
+	g.FloorUncertainty, g.FloorFrom = 2*floor.u(), floor.from
+	g.OriginalUncertainty, g.OriginalFrom = 2*original.u(), original.from
+	return g, nil
 }
 
 // off is the standard uncertainty that an unknown has by itself, in its unit.

@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/gravity"
@@ -126,36 +127,36 @@ func (s sweetness) material() (material.Material, error) {
 }
 
 // ownTaste is what a pack has beside the batch's drink: what is weighed for it, and its label.
-func (m *maker) ownTaste(p *PackPlan, r packRecipe, k packed) (err error) {
+func (m *maker) ownTaste(p *PackPlan, r packRecipe, k, asked packed, say *notes) (err error) {
 	weigh := func(what, whatFor string, kilos float64) (*Weight, error) {
 		w := Weight{What: what, For: whatFor + " the " + p.named(), Asked: kilograms(kilos)}
 		if w.Mass, err = w.Asked.Round(m.req.Scales.Small, units.Nearest); err != nil {
 			return nil, err
 		}
 		if w.Mass.Decimal().IsZero() {
-			m.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve it in water by weight, and measure that.", what, w.Asked.In(units.Milligram)))
+			say.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve it in water by weight, and measure that.", what, w.Asked.In(units.Milligram)))
 		}
-		m.weigh(w)
+		say.weigh(w)
 		return &w, nil
 	}
 	if k.sweet > 0 {
-		if p.Sweetener, err = weigh(r.sweet.name, "sweetening", k.sweet); err != nil {
+		if p.Sweetener, err = weigh(r.sweet.name, "sweetening", asked.sweet); err != nil {
 			return err
 		}
 		for _, c := range r.sweet.cautions {
-			m.caution(c)
+			say.caution(c)
 		}
 		if r.sweet.ferments {
-			m.caution(fmt.Sprintf("The %s are sweetened with %s, which yeast that is left in them can ferment: keep them cold, or stabilise or pasteurise the drink, and hold their highest pressure against their rating.", p.named(), r.sweet.name))
+			say.caution(fmt.Sprintf("The %s are sweetened with %s, which yeast that is left in them can ferment: keep them cold, or stabilise or pasteurise the drink, and hold their highest pressure against their rating.", p.named(), r.sweet.name))
 		}
 	}
 	if k.acid > 0 {
-		if p.Acid, err = weigh(r.Acid.What, "souring", k.acid); err != nil {
+		if p.Acid, err = weigh(r.Acid.What, "souring", asked.acid); err != nil {
 			return err
 		}
 	}
 	if r.Pack.Flavour != nil {
-		m.notes.tried(r.taste)
+		say.tried(r.taste)
 	}
 	if r.Strength == nil && r.Pack.Flavour == nil && r.Sweeten == nil && r.Acid == nil {
 		return nil
@@ -184,18 +185,33 @@ func (m *maker) ownLabel(k packed) (*PackLabel, error) {
 	return l, nil
 }
 
-// sourness is the pH of a pack with its gas, with and without its acid.
-func (m *maker) sourness(i int, f *poured) error {
-	r, p := m.recipe.packs[i], &m.plan.Packs[i]
-	switch {
-	case m.recipe.base != nil && m.req.made().PH == nil, m.recipe.base == nil && (r.Acid == nil || m.unforeseen() != ""):
-		return nil
+// soured are the packs with their pH, where it is foreseen.
+func (m *maker) soured(say *notes) (packs []PackPlan, err error) {
+	packs = slices.Clone(m.plan.Packs)
+	for i, r := range m.recipe.packs {
+		p := &packs[i]
+		switch {
+		case m.recipe.base != nil && m.req.made().PH == nil, m.recipe.base == nil && (r.Acid == nil || m.unforeseen() != ""):
+			continue
+		}
+		if p.PH, err = m.sourness(i, p.Content); err != nil {
+			return nil, err
+		}
+		if err := m.sulfiteSoured(p, say); err != nil {
+			return nil, err
+		}
 	}
+	return packs, nil
+}
+
+// sourness is the pH of a pack with its gas, with and without its acid.
+func (m *maker) sourness(i int, content units.CarbonDioxideContent) (*PackPH, error) {
+	f, r := m.poured.packs[i], m.recipe.packs[i]
 	of := func(c carried) (float64, error) {
 		if _, err := c.do(m.temper(c.state.Temperature(), at20)); err != nil {
 			return 0, err
 		}
-		set, err := m.setTo(m.batch.packed[i].drink, r, p.Content, at20)
+		set, err := m.setTo(m.batch.packed[i].drink, r, content, at20)
 		if err != nil {
 			return 0, err
 		}
@@ -206,7 +222,7 @@ func (m *maker) sourness(i int, f *poured) error {
 	}
 	with, err := of(f.carried)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	plain := f.carried
 	plain.state = f.before
@@ -215,20 +231,16 @@ func (m *maker) sourness(i int, f *poured) error {
 			continue
 		}
 		if _, err := plain.do(st); err != nil {
-			return err
+			return nil, err
 		}
 	}
 	without, err := of(plain)
-	if err != nil {
-		return err
-	}
-	p.PH = &PackPH{Without: without, With: with}
-	return m.sulfiteSoured(p)
+	return &PackPH{Without: without, With: with}, err
 }
 
 // sulfiteSoured warns where the acid in a pack frees far more of the SO2 than was asked for: the sulfite was
 // dosed for the pH of the batch.
-func (m *maker) sulfiteSoured(p *PackPlan) error {
+func (m *maker) sulfiteSoured(p *PackPlan, say *notes) error {
 	if m.plan.After == nil || m.plan.After.Sulfite == nil {
 		return nil
 	}
@@ -242,7 +254,7 @@ func (m *maker) sulfiteSoured(p *PackPlan) error {
 	if got < tooFree*wanted {
 		return nil
 	}
-	m.caution(fmt.Sprintf("The sulfite is dosed for the batch, before the %s are soured: at their pH of %.2f it would be %.1f mg/L of molecular SO2 where %.1f is wanted, and sting. Sour the batch before the sulfite instead (acid.when), or leave the sulfite until the acid is in and dose it for %.0f mg/L of free SO2.",
+	say.caution(fmt.Sprintf("The sulfite is dosed for the batch, before the %s are soured: at their pH of %.2f it would be %.1f mg/L of molecular SO2 where %.1f is wanted, and sting. Sour the batch before the sulfite instead (acid.when), or leave the sulfite until the acid is in and dose it for %.0f mg/L of free SO2.",
 		p.named(), p.PH.With, got, wanted, wanted/share.In(units.Fraction)))
 	return nil
 }

@@ -13,81 +13,82 @@ import (
 
 const maltSpread = 0.01 // relative: BallingYield
 
-// instruments checks those of the request; the division of the hydrometer is one of what is known.
-func (m *maker) instruments(*notes) (u UncertaintyPlan, err error) {
-	division := 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
+// instruments are checked before anything rests on them.
+func (m *maker) instruments(*notes) error {
 	if i := m.req.Instruments; i != nil {
 		if err := new(gravity.Reference).UnmarshalText([]byte(i.Reference)); i.Reference != "" && err != nil {
-			return u, named("instruments.hydrometer_for", i.Reference, err)
+			return named("instruments.hydrometer_for", i.Reference, err)
 		}
 		if i.Hydrometer != 0 {
 			if !(i.Hydrometer >= 1e-5 && i.Hydrometer <= 0.02) {
-				return u, &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}
+				return &RequestError{Field: "instruments.hydrometer", Value: trim(i.Hydrometer), Allowed: "the division of its scale, 0.00001 to 0.02"}
 			}
-			division = i.Hydrometer
 		}
 		if i.Volume != nil {
 			if err := within("instruments.volume", *i.Volume, units.Litre, 1e-4, m.req.Volume.In(units.Litre)/5); err != nil {
-				return u, err
+				return err
 			}
 		}
 		if i.Thermometer != nil {
 			if err := within("instruments.thermometer", *i.Thermometer, units.KelvinDifference, 0.001, 10); err != nil {
-				return u, err
+				return err
 			}
 		}
 		if i.Gauge != nil {
 			if err := within("instruments.gauge", *i.Gauge, units.KilopascalGauge, 0.01, 200); err != nil {
-				return u, err
+				return err
 			}
 		}
 	}
-	return UncertaintyPlan{Division: division}, nil
+	return nil
+}
+
+// division is that of the hydrometer at hand.
+func (r *recipe) division() float64 {
+	if i := r.req.Instruments; i != nil && i.Hydrometer != 0 {
+		return i.Hydrometer
+	}
+	return 2 * unknown(forward.Known(), "hydrometer").High / 1000 // what is common
 }
 
 // uncertainties are those of the figures that rest on readings, at k = 2: to first order, what is known of
 // the unknowns of package batch, with the instruments of the request.
 //
 //   - Source: JCGM 100:2008 (GUM), first order.
-func (m *maker) uncertainties() error {
-	u, all := m.plan.Uncertainty, m.known()
-	if m.recipe.base != nil {
-		return m.kegContents(&u, all)
+func (m *maker) uncertainties(say *notes) (UncertaintyPlan, error) {
+	u, all := UncertaintyPlan{Division: m.division()}, m.known()
+	if err := m.kegContents(&u, all); err != nil || m.recipe.base != nil {
+		return u, err
 	}
-	strength, division := m.batch.strength, u.Division
-	var err error
-	g, floor, original := &m.plan.Gravity, m.doubts[ofFloor], m.doubts[ofOriginal]
-	g.FloorUncertainty, g.FloorFrom = 2*floor.u(), floor.from
-	g.OriginalUncertainty, g.OriginalFrom = 2*original.u(), original.from
 	u.PlannedFrom = m.doubts[ofStrength].from
-	if u.Planned, err = expanded(strength * m.doubts[ofStrength].part()); err != nil {
-		return err
+	var err error
+	if u.Planned, err = expanded(m.batch.strength * m.doubts[ofStrength].part()); err != nil {
+		return u, err
 	}
 	if off := u.Planned.In(units.PercentVolume); off > labelTolerance {
-		m.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
+		say.caution(fmt.Sprintf("The strength is planned to ± %.1f %% vol, a label may be off by %.1f: measure it before you print one.", off, labelTolerance))
 	}
 
-	measured, err := m.byHydrometer(division, spread(all))
+	measured, err := m.byHydrometer(u.Division, spread(all))
 	if err != nil {
-		return err
+		return u, err
 	}
 	u.HydrometerFrom = ethanolLost
-	readings, err := m.byHydrometer(division, units.Share{})
+	readings, err := m.byHydrometer(u.Division, units.Share{})
 	if err != nil {
-		return err
+		return u, err
 	}
 	if of := readings.Uncertainty().In(units.PercentagePoint) / measured.Uncertainty().In(units.PercentagePoint); of*of > 0.5 {
 		u.HydrometerFrom = "hydrometer"
 	}
 	if u.ByHydrometer, err = expanded(measured.Uncertainty().In(units.PercentagePoint)); err != nil {
-		return err
+		return u, err
 	}
 	if u.Capability, err = measured.Capability(units.PercentagePoint.Of(labelTolerance)); err != nil {
-		return err
+		return u, err
 	}
 	u.Supports = u.Capability >= 1
-
-	return m.kegContents(&u, all)
+	return u, nil
 }
 
 // kegContents adds how sure the content of each kind of keg is, by its temperature and pressure.
@@ -102,7 +103,6 @@ func (m *maker) kegContents(u *UncertaintyPlan, all []forward.Unknown) error {
 		}
 		u.Kegs, u.KegsFrom = append(u.Kegs, c), append(u.KegsFrom, from)
 	}
-	m.plan.Uncertainty = *u
 	return nil
 }
 

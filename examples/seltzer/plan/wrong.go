@@ -274,8 +274,8 @@ func (m *maker) sulfur(g *Guide) error {
 }
 
 func (m *maker) noStart(g *Guide) error {
-	if f, err := m.fit(false); err == nil {
-		t, err := f.When(units.Percent.Of(begunAt))
+	if f, err := m.byPlan(); err == nil {
+		t, err := f.fit.When(units.Percent.Of(begunAt))
 		if err == nil {
 			g.add(true, "time until a hydrometer shows it", inHours(t.Median), "usual; no fault until %s", inHours(t.High90))
 		}

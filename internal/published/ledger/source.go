@@ -180,6 +180,12 @@ func rowsOf(x ast.Expr) []row {
 
 // namesIn is the first text in a row that is no number, or the first names of what it calls.
 func namesIn(x ast.Expr) string {
+	if call, ok := x.(*ast.CallExpr); ok && len(call.Args) > 0 {
+		if lit, ok := call.Args[0].(*ast.BasicLit); ok && lit.Kind == token.STRING && !decimalText.MatchString(lit.Value) {
+			text, _ := strconv.Unquote(lit.Value)
+			return text
+		}
+	}
 	var text string
 	var idents []string
 	ast.Inspect(x, func(n ast.Node) bool {

@@ -2,6 +2,7 @@ package acidity
 
 import (
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/internal/formula"
@@ -54,11 +55,11 @@ func Of(p water.Profile) Liquid {
 }
 
 // CaCO3PerEquivalent is mg of CaCO3 for 1 mEq.
-var CaCO3PerEquivalent = formula.MustMass("CaCO3") / 2
+var CaCO3PerEquivalent = chemistry.MustMass("CaCO3") / 2
 
 // Millimole is an ion of a water, mmol/L.
 func Millimole(p water.Profile, i water.Ion) float64 {
-	return p.Ion(i).In(units.MilligramPerLitre) / i.MolarMass()
+	return p.Ion(i).In(units.MilligramPerLitre) / i.MolarMass().In(units.GramPerMole)
 }
 
 // Scaled is the same when it fills a share of the liquid.
@@ -84,7 +85,7 @@ func (a Liquid) Fed(s nutrient.Supply, share float64) Liquid {
 	a.Potassium += k
 	a.Phosphate += mmol(s.Phosphorus, formula.WeightP)
 	a.Strong += n + k + 2*mmol(s.Magnesium, formula.WeightMg) + 2*mmol(s.Zinc, formula.WeightZn) -
-		2*mmol(s.Sulfate, water.Sulfate.MolarMass()) - mmol(s.Chloride, formula.WeightCl)
+		2*mmol(s.Sulfate, water.Sulfate.MolarMass().In(units.GramPerMole)) - mmol(s.Chloride, formula.WeightCl)
 	return a
 }
 
@@ -99,7 +100,7 @@ func (a Liquid) Profile(s Surroundings) (water.Profile, error) {
 	}
 	add := func(i water.Ion, mmol float64) {
 		if mmol > 0 {
-			ions = append(ions, i.At(amount.MgPerL(mmol*i.MolarMass())))
+			ions = append(ions, i.At(amount.MgPerL(mmol*i.MolarMass().In(units.GramPerMole))))
 		}
 	}
 	for i, ion := range organicIons {

@@ -34,7 +34,9 @@ func TestFedCharge(t *testing.T) {
 
 // A water as its pH sees it and back: little of each ion stays, too.
 func TestAcidityAndWater(t *testing.T) {
-	mg := func(i water.Ion, mmol float64) water.Content { return i.At(amount.MgPerL(mmol * i.MolarMass())) }
+	mg := func(i water.Ion, mmol float64) water.Content {
+		return i.At(amount.MgPerL(mmol * i.MolarMass().In(units.GramPerMole)))
+	}
 	p := check.Must(water.NewProfile(amount.Room, units.MilligramPerLitreCaCO3.Of(100),
 		mg(water.Phosphate, 0.3), mg(water.Citrate, 0.2), mg(water.Succinate, 0.1), mg(water.Ammonium, 0.05), mg(water.Potassium, 0.4), mg(water.Sodium, 0.5)))
 	a := Of(p)

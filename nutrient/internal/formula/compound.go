@@ -1,8 +1,8 @@
 package formula
 
 import (
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/units/evidence"
-	"example.org/zymase/units/material"
 )
 
 // Compound counts the atoms of a formula.
@@ -10,27 +10,18 @@ type Compound struct{ C, H, N, O, P, K float64 }
 
 // Atomic weights, g/mol.
 //
-//   - Source: [material.MolarMass].
-var (
-	WeightH  = MustMass("H")
-	weightC  = MustMass("C")
-	WeightN  = MustMass("N")
-	WeightO  = MustMass("O")
-	WeightMg = MustMass("Mg")
-	WeightP  = MustMass("P")
-	WeightCl = MustMass("Cl")
-	WeightK  = MustMass("K")
-	WeightZn = MustMass("Zn")
+//   - Source: [chemistry].
+const (
+	WeightH  = chemistry.H
+	weightC  = chemistry.C
+	WeightN  = chemistry.N
+	WeightO  = chemistry.O
+	WeightMg = chemistry.Mg
+	WeightP  = chemistry.P
+	WeightCl = chemistry.Cl
+	WeightK  = chemistry.K
+	WeightZn = chemistry.Zn
 )
-
-// MustMass is the molar mass of a formula that package material knows; a test reads them all.
-func MustMass(formula string) float64 {
-	w, err := material.MolarMass(formula)
-	if err != nil { // not reached: the formulas stand in this module
-		panic(err)
-	}
-	return w
-}
 
 // Molar returns the molar mass in g/mol.
 func (c Compound) Molar() float64 {
