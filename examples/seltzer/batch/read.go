@@ -64,7 +64,11 @@ func (s State) YeastNitrogenLeft() (units.MassConcentration, error) {
 	if err != nil {
 		return units.MassConcentration{}, err
 	}
+	return units.GramPerLitre.Of(checked.Number(s.amount.YeastNitrogen().In(units.Gram) / v.In(units.Litre))), nil
+}
+
+// YeastNitrogen returns the nitrogen among them that yeast can take up.
+func (a *Amounts) YeastNitrogen() units.Mass {
 	const nitrogen = 14.007 // g/mol
-	mol := s.amount[Ammonium] + s.amount[Amino] + 2*s.amount[Urea]
-	return units.MilligramPerLitre.Of(checked.Number(1000 * nitrogen * mol / v.In(units.Litre))), nil
+	return grams(nitrogen * (a[Ammonium] + a[Amino] + 2*a[Urea]))
 }

@@ -19,11 +19,12 @@ type carried struct {
 
 	in, stay, out []Line
 
-	pitched, grown   float64 // kg of dry yeast
-	gas              float64 // kg of CO2 that the ferment made
-	atoms            float64 // kg of ethanol that the balance of atoms gives
-	givenOff, lost   float64 // kg of CO2 and air, of ethanol
-	boiledOff, scale float64 // kg
+	fed              units.Mass // nitrogen for the yeast, by the nutrient
+	pitched, grown   float64    // kg of dry yeast
+	gas              float64    // kg of CO2 that the ferment made
+	atoms            float64    // kg of ethanol that the balance of atoms gives
+	givenOff, lost   float64    // kg of CO2 and air, of ethanol
+	boiledOff, scale float64    // kg
 }
 
 // atStart is the water in the kettle, and the steps to come.
@@ -94,6 +95,9 @@ func (c *carried) deed(d deed) error {
 		c.grown = kg(c.state.Yeast()) - kg(before.Yeast())
 		c.gas = mass(forward.CarbonDioxide, c.state.Of(forward.CarbonDioxide)+left.Gas[forward.CarbonDioxide]-before.Of(forward.CarbonDioxide))
 	default:
+		if d.step.Kind == forward.Feed {
+			c.fed = c.fed.Plus(left.In.YeastNitrogen())
+		}
 		if d.line != "" {
 			c.in = note(c.in, d.line, in)
 		}
