@@ -20,7 +20,7 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 	s := m.plan.State
 	g := Curve{Title: "Gravity over the days", X: daysAfter, Y: Axis{"gravity", "20/20 °C"}, Limit: new(m.plan.Gravity.Floor), LimitName: m.floorName()}
 	if s != nil {
-		g.Title, g.Limit = "Gravity as read", &s.Floor
+		g.Title, g.Limit = "Gravity as read", new(s.Floor)
 		if s.Original > 0 {
 			g.Marks = append(g.Marks, [2]float64{0, s.Original})
 		}
