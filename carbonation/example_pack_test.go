@@ -190,17 +190,17 @@ func ExampleCautions() {
 func ExampleLethality_Rate() {
 	a, _ := carbonation.DelVecchio().Rate(units.Celsius.Of(65))
 	b, err := carbonation.Handbook().Rate(units.Celsius.Of(65))
-	fmt.Printf("%.2f %.2f PU/min %v\n", a, b, err)
+	fmt.Println(a.Text(units.PU, 2), "or", b.Text(units.PU, 2), "a minute", err)
 	// Output:
-	// 5.25 5.18 PU/min <nil>
+	// 5.25 PU or 5.18 PU a minute <nil>
 }
 
 func ExampleNewLethality() {
 	l, err := carbonation.NewLethality(units.KelvinDifference.Of(5))
 	r, _ := l.Rate(units.Celsius.Of(65))
-	fmt.Printf("%.1f PU/min %v\n", r, err)
+	fmt.Println(r.Text(units.PU, 1), "a minute", err)
 	// Output:
-	// 10.0 PU/min <nil>
+	// 10.0 PU a minute <nil>
 }
 
 // A tunnel's log with the pressure of the bottle over the same log.
@@ -213,9 +213,9 @@ func ExampleLethality_Pasteurise() {
 		{At: 55 * time.Minute, Temperature: units.Celsius.Of(25)},
 	}
 	p, err := carbonation.Handbook().Pasteurise(log, &c)
-	fmt.Printf("%.1f PU: warming %.1f, holding %.1f, cooling %.1f %v\n", p.Units, p.Warming, p.Holding, p.Cooling, err)
+	fmt.Printf("%.1f: warming %.1f, holding %.1f, cooling %.1f %v\n", p.Units, p.Warming, p.Holding, p.Cooling, err)
 	fmt.Println("peak", p.Peak.Gauge.Text(units.BarGauge, 1), p.Peak.Verdict)
 	// Output:
-	// 18.1 PU: warming 1.4, holding 15.0, cooling 1.7 <nil>
+	// 18.1 PU: warming 1.4 PU, holding 15.0 PU, cooling 1.7 PU <nil>
 	// peak 9.1 bar gauge over the rating given
 }

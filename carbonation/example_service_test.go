@@ -75,7 +75,7 @@ func ExampleOnRegulator() {
 func ExampleViscosity() {
 	s, _ := sparkler()
 	mu, err := carbonation.Viscosity(s, units.Celsius.Of(4))
-	fmt.Printf("%.2f mPa·s %v\n", mu, err)
+	fmt.Println(mu.Text(units.MillipascalSecond, 2), err)
 	// Output:
 	// 1.99 mPa·s <nil>
 }

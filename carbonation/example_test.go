@@ -92,12 +92,6 @@ func ExampleVolumeDefinition_Volumes() {
 	// 1.983 vol CO2
 }
 
-func ExampleVolumeDefinition_GramsPerVolume() {
-	fmt.Printf("%.4f %.4f\n", carbonation.RealVolume.GramsPerVolume(), carbonation.IdealVolume.GramsPerVolume())
-	// Output:
-	// 1.9770 1.9635
-}
-
 // How far the published ways are apart, for a pale ale at 4 °C.
 func ExampleCompare() {
 	ale, _ := carbonation.DrinkOf(units.PercentVolume.Of(5.3), units.DegreePlato.Of(4.8))

@@ -27,11 +27,11 @@ type Line struct {
 
 // LineState is the balance of a line at a flow.
 type LineState struct {
-	Length          units.Length     // of the line
-	Flow            units.VolumeFlow // out of the tap
-	MetresPerSecond float64          // the speed in the line
-	Reynolds        float64
-	Laminar         bool
+	Length   units.Length     // of the line
+	Flow     units.VolumeFlow // out of the tap
+	Speed    units.Speed      // in the line
+	Reynolds float64
+	Laminar  bool
 
 	// Where the pressure of the keg goes.
 	Friction, Lift, Fittings, Restriction units.GaugePressure
@@ -77,7 +77,7 @@ func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing,
 	if err = cmp.Or(err, noDensity); err != nil {
 		return flowing{}, err
 	}
-	return flowing{line: l, density: rho.In(units.KilogramPerCubicMetre), viscous: mu / 1000, bore: bore, area: math.Pi / 4 * bore * bore,
+	return flowing{line: l, density: rho.In(units.KilogramPerCubicMetre), viscous: mu.In(units.MillipascalSecond) / 1000, bore: bore, area: math.Pi / 4 * bore * bore,
 		ice: t.In(units.Celsius) < liquid.freezes}, nil
 }
 
@@ -100,7 +100,7 @@ func (f flowing) result(speed, length float64) LineState {
 	pa := func(p float64) units.GaugePressure { return units.KilopascalGauge.Of(checked.Number(p / 1000)) }
 	return LineState{
 		Length: units.Metre.Of(checked.Number(length)), Flow: units.LitrePerMinute.Of(checked.Number(speed * f.area * litresPerMinute)),
-		MetresPerSecond: speed, Reynolds: re, Laminar: re < pipe.LaminarBelow,
+		Speed: units.MetrePerSecond.Of(checked.Number(speed)), Reynolds: re, Laminar: re < pipe.LaminarBelow,
 		Friction: pa(slope * length), Lift: pa(lift), Fittings: pa(fittings), Restriction: f.line.Restriction, PerMetre: pa(slope),
 		Cautions: cautions(PressureVessel).with(fromMemory, true).with(Freezing, f.ice).with(turningFlow, re > turnsFrom && re < turnsTo).list(),
 	}

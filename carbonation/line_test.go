@@ -19,17 +19,17 @@ import (
 func TestViscosity(t *testing.T) {
 	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	for _, row := range []struct{ c, mu float64 }{{0, 1.7909}, {5, 1.5192}, {10, 1.3069}, {20, 1.0020}, {30, 0.7975}, {40, 0.6527}, {60, 0.4666}, {80, 0.3545}} {
-		close(t, "water", ok[float64](t)(carbonation.Viscosity(water, celsius(row.c))), row.mu, 2.2e-3)
+		close(t, "water", ok[units.DynamicViscosity](t)(carbonation.Viscosity(water, celsius(row.c))).In(units.MillipascalSecond), row.mu, 2.2e-3)
 	}
 	// By hand at 80 °C: 10^(−60/176·1.321488)·1.002.
-	near(t, "eq. 15", ok[float64](t)(carbonation.Viscosity(water, celsius(80))), 0.355108, 5e-6)
+	near(t, "eq. 15", ok[units.DynamicViscosity](t)(carbonation.Viscosity(water, celsius(80))).In(units.MillipascalSecond), 0.355108, 5e-6)
 	for _, c := range []float64{-2.1, 90.1} {
 		_, err := carbonation.Viscosity(water, celsius(c))
 		refused(t, "viscosity", err, "temperature")
 	}
 	// The tables of ethanol and sucrose end at 80 °C.
 	for _, s := range []gravity.Solution{ok2(carbonation.DrinkOf(volPct(0), plato(1))), ok2(carbonation.DrinkOf(volPct(1), plato(0)))} {
-		ok[float64](t)(carbonation.Viscosity(s, celsius(80)))
+		ok[units.DynamicViscosity](t)(carbonation.Viscosity(s, celsius(80)))
 		_, err := carbonation.Viscosity(s, celsius(80.1))
 		if e, is := errors.AsType[*units.RangeError](err); !is || e.Max != 80 || e.Min != -2 {
 			t.Errorf("over 80 °C: %v", err)
@@ -49,7 +49,7 @@ func TestLineBalance(t *testing.T) {
 	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	line := carbonation.Line{Bore: millimetre(5), Rise: metre(0.5), Losses: 3, Restriction: units.KilopascalGauge.Of(10)}
 	s := ok[carbonation.LineState](t)(line.Balance(water, celsius(20), units.KilopascalGauge.Of(100), flow(3)))
-	near(t, "speed", s.MetresPerSecond, 2.54648, 1e-5)
+	near(t, "speed", s.Speed.In(units.MetrePerSecond), 2.54648, 1e-5)
 	near(t, "Re", s.Reynolds, 12684, 10)
 	near(t, "slope", s.PerMetre.In(units.KilopascalGauge), 18.75, 0.01)
 	near(t, "lift", s.Lift.In(units.KilopascalGauge), 4.8946, 1e-3)
@@ -162,7 +162,7 @@ func TestLineLimits(t *testing.T) {
 	if !errors.As(err, &e) {
 		t.Fatal(err)
 	}
-	rho := s.Fittings.In(units.KilopascalGauge) / (4 * s.MetresPerSecond * s.MetresPerSecond / 2) // kPa·s²/m²
+	rho := s.Fittings.In(units.KilopascalGauge) / (4 * s.Speed.In(units.MetrePerSecond) * s.Speed.In(units.MetrePerSecond) / 2) // kPa·s²/m²
 	near(t, "least", e.Min, s.Lift.In(units.KilopascalGauge)+10, 1e-9)
 	close(t, "most", e.Max, s.Lift.In(units.KilopascalGauge)+10+4*rho*50*50/2, 1e-9)
 

@@ -48,17 +48,17 @@ func (l Lethality) String() string { return l.name }
 
 const pasteurReference = 60 // °C
 
-// Rate returns the units a minute at a temperature.
+// Rate returns what a minute at a temperature does.
 //
 //   - Source: see [DelVecchio] and [Handbook].
 //   - Range: 0 to 90 °C; beyond it the error is a [*units.RangeError].
-//   - Units: PU/min.
-func (l Lethality) Rate(t units.Temperature) (pu float64, err error) {
+//   - Units: PU in a minute.
+func (l Lethality) Rate(t units.Temperature) (units.PasteurisationUnits, error) {
 	c := t.In(units.Celsius)
 	if err := l.check("carbonation.Lethality.Rate", c); err != nil {
-		return pu, err
+		return units.PasteurisationUnits{}, err
 	}
-	return l.rate(c), nil
+	return units.PU.Of(checked.Number(l.rate(c))), nil
 }
 
 func (l Lethality) check(fn string, c float64) error {
@@ -72,10 +72,10 @@ func (l Lethality) rate(c float64) float64 { return math.Exp(math.Ln10 / l.z * (
 
 // Pasteurisation is the heat that a log gave.
 type Pasteurisation struct {
-	Units float64 // PU, all legs together
+	Units units.PasteurisationUnits // all legs together
 	// Warming is what comes before the highest temperature was first reached within
 	// Plateau, Holding from then until it was last, Cooling after.
-	Warming, Holding, Cooling float64
+	Warming, Holding, Cooling units.PasteurisationUnits
 	Highest                   units.Temperature
 	// Peak is the state of the pack at the hottest reading, if a pack was given.
 	Peak     PackState
@@ -129,17 +129,17 @@ func (l Lethality) Pasteurise(log []LoggedTemperature, pack *ClosedVessel) (Past
 		}
 	}
 	for i := range len(log) - 1 {
-		pu := l.leg(log[i], log[i+1])
+		pu := units.PU.Of(checked.Number(l.leg(log[i], log[i+1])))
 		switch {
 		case i < first:
-			p.Warming += pu
+			p.Warming = p.Warming.Plus(pu)
 		case i < end:
-			p.Holding += pu
+			p.Holding = p.Holding.Plus(pu)
 		default:
-			p.Cooling += pu
+			p.Cooling = p.Cooling.Plus(pu)
 		}
 	}
-	p.Units = p.Warming + p.Holding + p.Cooling
+	p.Units = p.Warming.Plus(p.Holding).Plus(p.Cooling)
 	p.Highest = units.Celsius.Of(checked.Number(top))
 	p.Cautions = cautions(HotVessel, PressureVessel).list()
 	if pack == nil {

@@ -24,10 +24,10 @@ func TestLethality(t *testing.T) {
 		{carbonation.DelVecchio(), 60, 1}, {carbonation.DelVecchio(), 61, 1.393}, {carbonation.DelVecchio(), 65, 5.24506}, {carbonation.DelVecchio(), 50, 0.036350},
 		{carbonation.Handbook(), 60, 1}, {carbonation.Handbook(), 67, 10}, {carbonation.Handbook(), 53, 0.1}, {carbonation.Handbook(), 72, 51.7947},
 	} {
-		close(t, row.form.String(), ok[float64](t)(row.form.Rate(celsius(row.c))), row.rate, 1e-4)
+		close(t, row.form.String(), ok[units.PasteurisationUnits](t)(row.form.Rate(celsius(row.c))).In(units.PU), row.rate, 1e-4)
 	}
 	own := ok[carbonation.Lethality](t)(carbonation.NewLethality(units.KelvinDifference.Of(5)))
-	near(t, "own", ok[float64](t)(own.Rate(celsius(65))), 10, 1e-9)
+	near(t, "own", ok[units.PasteurisationUnits](t)(own.Rate(celsius(65))).In(units.PU), 10, 1e-9)
 	for _, z := range []float64{2.9, 20.1} {
 		q := ok[units.TemperatureDifference](t)(units.KelvinDifference.Try(z))
 		_, err := carbonation.NewLethality(q)
@@ -49,10 +49,10 @@ func TestLethality(t *testing.T) {
 func TestPasteurise(t *testing.T) {
 	log := []carbonation.LoggedTemperature{reading(0, 40), reading(20, 60), reading(35, 60), reading(45, 40)}
 	p := ok[carbonation.Pasteurisation](t)(carbonation.Handbook().Pasteurise(log, nil))
-	near(t, "warming", p.Warming, 3.03584, 1e-4)
-	near(t, "holding", p.Holding, 15, 1e-12)
-	near(t, "cooling", p.Cooling, 3.03584/2, 1e-4)
-	near(t, "all", p.Units, 15+1.5*3.03584, 2e-4)
+	near(t, "warming", p.Warming.In(units.PU), 3.03584, 1e-4)
+	near(t, "holding", p.Holding.In(units.PU), 15, 1e-12)
+	near(t, "cooling", p.Cooling.In(units.PU), 3.03584/2, 1e-4)
+	near(t, "all", p.Units.In(units.PU), 15+1.5*3.03584, 2e-4)
 	near(t, "highest", p.Highest.In(units.Celsius), 60, 0)
 	if p.HasPeak || !p.Cautions.Has(carbonation.HotVessel) {
 		t.Errorf("%+v", p)
@@ -60,13 +60,13 @@ func TestPasteurise(t *testing.T) {
 	// A reading within half a kelvin of the top still counts as holding, one below does not.
 	log = []carbonation.LoggedTemperature{reading(0, 59.6), reading(5, 60), reading(10, 59.49), reading(11, 20)}
 	p = ok[carbonation.Pasteurisation](t)(carbonation.DelVecchio().Pasteurise(log, nil))
-	near(t, "warming", p.Warming, 0, 0)
-	near(t, "holding", p.Holding, 5*(1-math.Pow(1.393, -0.4))/(0.4*math.Log(1.393)), 1e-9)
+	near(t, "warming", p.Warming.In(units.PU), 0, 0)
+	near(t, "holding", p.Holding.In(units.PU), 5*(1-math.Pow(1.393, -0.4))/(0.4*math.Log(1.393)), 1e-9)
 
 	// Hottest at the start: nothing is held.
 	p = ok[carbonation.Pasteurisation](t)(carbonation.Handbook().Pasteurise([]carbonation.LoggedTemperature{reading(0, 60), reading(20, 40)}, nil))
-	near(t, "holding", p.Holding, 0, 0)
-	near(t, "cooling", p.Cooling, 3.03584, 1e-4)
+	near(t, "holding", p.Holding.In(units.PU), 0, 0)
+	near(t, "cooling", p.Cooling.In(units.PU), 3.03584, 1e-4)
 
 	c := closed(t, bottle(), filling(5.7))
 	log = []carbonation.LoggedTemperature{reading(0, 15), reading(30, 62), reading(45, 61), reading(70, 20)}
@@ -87,10 +87,10 @@ func TestPasteuriseProperties(t *testing.T) {
 		m := rapid.Float64Range(0.1, 60).Draw(t, "minutes")
 		whole := ok[carbonation.Pasteurisation](t)(carbonation.Handbook().Pasteurise([]carbonation.LoggedTemperature{reading(0, a), reading(m, b)}, nil))
 		split := ok[carbonation.Pasteurisation](t)(carbonation.Handbook().Pasteurise([]carbonation.LoggedTemperature{reading(0, a), reading(m/2, (a+b)/2), reading(m, b)}, nil))
-		close(t, "units", split.Units, whole.Units, 1e-6)
+		close(t, "units", split.Units.In(units.PU), whole.Units.In(units.PU), 1e-6)
 		hotter := ok[carbonation.Pasteurisation](t)(carbonation.Handbook().Pasteurise([]carbonation.LoggedTemperature{reading(0, a+1), reading(m, b+1)}, nil))
-		close(t, "a kelvin", hotter.Units/whole.Units, math.Pow(10, 1./7), 1e-6)
-		near(t, "sum", whole.Warming+whole.Holding+whole.Cooling, whole.Units, 1e-12*whole.Units)
+		close(t, "a kelvin", hotter.Units.In(units.PU)/whole.Units.In(units.PU), math.Pow(10, 1./7), 1e-6)
+		near(t, "sum", whole.Warming.In(units.PU)+whole.Holding.In(units.PU)+whole.Cooling.In(units.PU), whole.Units.In(units.PU), 1e-12*whole.Units.In(units.PU))
 	})
 }
 

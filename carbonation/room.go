@@ -106,9 +106,9 @@ func checkAir(fn string, room units.Volume, fresh float64) error {
 
 // Ventilation is the fresh air that a source of CO2 asks for.
 type Ventilation struct {
-	FreshAir          units.VolumeFlow // that holds the limit, well mixed
-	Gas               units.VolumeFlow // of CO2 given off
-	AirChangesPerHour float64          // of the room
+	FreshAir   units.VolumeFlow // that holds the limit, well mixed
+	Gas        units.VolumeFlow // of CO2 given off
+	AirChanges units.Rate       // of the room
 	// Without fresh air the limit is reached after Reached, the level that is an
 	// immediate danger after Dangerous.
 	Reached, Dangerous time.Duration
@@ -147,7 +147,7 @@ func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, most,
 	}
 	return Ventilation{
 		FreshAir: units.LitrePerHour.Of(checked.Number(air)), Gas: units.LitrePerHour.Of(checked.Number(gas)),
-		AirChangesPerHour: air / litres, Reached: until(limitPPM), Dangerous: until(dangerous),
+		AirChanges: units.PerHour.Of(checked.Number(air / litres)), Reached: until(limitPPM), Dangerous: until(dangerous),
 		Cautions: breathed(limitPPM),
 	}, nil
 }

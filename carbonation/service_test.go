@@ -221,7 +221,7 @@ func TestVentilate(t *testing.T) {
 	v := ok[carbonation.Ventilation](t)(carbonation.Ventilate(units.Gram.Of(100), units.CubicMetre.Of(20), celsius(20), ppm(5000), ppm(420), units.Atmosphere{}))
 	near(t, "gas", v.Gas.In(units.LitrePerHour), 54.37, 0.005)
 	near(t, "fresh air", v.FreshAir.In(units.CubicMetrePerHour), 11.871, 0.002)
-	near(t, "changes", v.AirChangesPerHour, 0.59355, 1e-4)
+	near(t, "changes", v.AirChanges.In(units.PerHour), 0.59355, 1e-4)
 	near(t, "reached", v.Reached.Hours(), 1.6848, 3e-4)
 	near(t, "dangerous", v.Dangerous.Hours(), 20*0.03958/0.05437, 3e-3)
 	if !v.Cautions.Has(carbonation.Asphyxiation) || v.Cautions.Has(carbonation.OverExposure) {

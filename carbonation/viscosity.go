@@ -4,11 +4,12 @@ import (
 	"math"
 
 	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
-// Viscosity returns the viscosity of a drink in mPa·s.
+// Viscosity returns the viscosity of a drink.
 //
 //   - Source: water: J. Kestin, M. Sokolov & W. A. Wakeham, J. Phys. Chem. Ref. Data
 //     7 (1978) 941, eq. 15, with 1.002 mPa·s at 20 °C. Ethanol: our fit to the table
@@ -25,9 +26,9 @@ import (
 //     for sucrose; 15 % for a drink: dextrin makes a lager 14 % thicker (G. Liger-Belair
 //     & C. Cilindre, ACS Omega 6 (2021) 9672, table 1), bubbles are not counted. A quarter
 //     of it goes into the friction of a turbulent line.
-func Viscosity(s gravity.Solution, t units.Temperature) (millipascalSeconds float64, err error) {
+func Viscosity(s gravity.Solution, t units.Temperature) (units.DynamicViscosity, error) {
 	if _, err := NewLiquid(s); err != nil {
-		return 0, limit.Named("carbonation.Viscosity", err)
+		return units.DynamicViscosity{}, limit.Named("carbonation.Viscosity", err)
 	}
 	c, hottest, source := t.In(units.Celsius), float64(warmest), "Kestin et al. 1978"
 	ethanol, extract := s.ByMass().In(units.PercentMass), s.RealExtract().In(units.DegreePlato)
@@ -35,9 +36,9 @@ func Viscosity(s gravity.Solution, t units.Temperature) (millipascalSeconds floa
 		hottest, source = warmestThick, "Bingham & Jackson 1918, ethanol; CRC Handbook, sucrose"
 	}
 	if err := limit.Check("carbonation.Viscosity", "temperature", c, "°C", coldest, hottest, source); err != nil {
-		return 0, err
+		return units.DynamicViscosity{}, err
 	}
-	return waterViscosity(c) * math.Exp(ethanolThickens(c, ethanol)+extractThickens(c, extract)), nil
+	return units.MillipascalSecond.Of(checked.Number(waterViscosity(c) * math.Exp(ethanolThickens(c, ethanol)+extractThickens(c, extract)))), nil
 }
 
 // warmestThick is where the tables of ethanol and sucrose end, °C.

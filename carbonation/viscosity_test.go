@@ -30,7 +30,7 @@ func TestViscosityOfEthanol(t *testing.T) {
 	} {
 		c := 10 * float64(i)
 		got, err := Viscosity(inWater(t, 10, 0), units.Celsius.Of(checked.Number(c)))
-		if err != nil || math.Abs(got/row.ten-1) > 0.017 {
+		if err != nil || math.Abs(got.In(units.MillipascalSecond)/row.ten-1) > 0.017 {
 			t.Errorf("10 %% at %g °C: %g, %v, want %g", c, got, err, row.ten)
 		}
 		within := 0.011
@@ -63,7 +63,7 @@ func TestViscosityOfSucrose(t *testing.T) {
 		{20, 5, 1.1497}, {20, 10, 1.3397}, {20, 15, 1.5969}, {20, 24, 2.3376}, {20, 30, 3.1969},
 	} {
 		got, err := Viscosity(inWater(t, 0, row.pct), units.Celsius.Of(checked.Number(row.c)))
-		if err != nil || math.Abs(got/row.mu-1) > 0.01 {
+		if err != nil || math.Abs(got.In(units.MillipascalSecond)/row.mu-1) > 0.01 {
 			t.Errorf("%g %% at %g °C: %g, %v, want %g", row.pct, row.c, got, err, row.mu)
 		}
 	}
@@ -79,7 +79,7 @@ func TestViscosityOfDrinks(t *testing.T) {
 			t.Fatal(err)
 		}
 		got, err := Viscosity(s, units.Celsius.Of(checked.Number(row.c)))
-		if err != nil || math.Abs(got/row.mu-1) > 0.15 {
+		if err != nil || math.Abs(got.In(units.MillipascalSecond)/row.mu-1) > 0.15 {
 			t.Errorf("%g %% vol at %g °C: %g, %v, want %g", row.vol, row.c, got, err, row.mu)
 		}
 	}

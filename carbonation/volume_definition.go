@@ -20,7 +20,7 @@ const (
 	IdealVolume
 )
 
-// GramsPerVolume returns the mass of CO2 in a litre of liquid that holds one
+// grams returns the mass of CO2 in a litre of liquid that holds one
 // volume, in g/L: 1.9770 (real) or 1.9635 (ideal).
 //
 //   - Source: IUPAC-NIST Solubility Database, SRD 106, molar volume 22.2605 L/mol
@@ -28,7 +28,7 @@ const (
 //   - Range: any definition that is not [IdealVolume] counts as [RealVolume].
 //   - Units: g/L for one volume.
 //   - Uncertainty: none as a definition; handbooks print 1.9769 for the real gas.
-func (d VolumeDefinition) GramsPerVolume() float64 {
+func (d VolumeDefinition) grams() float64 {
 	if d == IdealVolume {
 		return chemistry.CO2 / chemistry.IdealVolume
 	}
@@ -37,12 +37,12 @@ func (d VolumeDefinition) GramsPerVolume() float64 {
 
 // Volumes returns a content as volumes of CO2.
 func (d VolumeDefinition) Volumes(c units.CarbonDioxideContent) units.CarbonDioxideVolumes {
-	return units.VolumesCO2.Of(checked.Number(c.In(units.GramCO2PerLitre) / d.GramsPerVolume()))
+	return units.VolumesCO2.Of(checked.Number(c.In(units.GramCO2PerLitre) / d.grams()))
 }
 
 // Content returns volumes of CO2 as a content in g/L.
 func (d VolumeDefinition) Content(v units.CarbonDioxideVolumes) units.CarbonDioxideContent {
-	return units.GramCO2PerLitre.Of(checked.Number(v.In(units.VolumesCO2) * d.GramsPerVolume()))
+	return units.GramCO2PerLitre.Of(checked.Number(v.In(units.VolumesCO2) * d.grams()))
 }
 
 var definitions = choice.Of[VolumeDefinition]("definition of a volume", "real gas, 1.9770 g/L", "ideal gas, 1.9635 g/L")

@@ -9,7 +9,7 @@ type Dimension interface {
 		massConcentration | equivalentConcentration | calciumCarbonate | molarConcentration |
 		carbonDioxideVolumes | carbonDioxideContent |
 		energy | power | length | amount | conductivity | volumeFlow | share | pureNumber |
-		molarMass | cells | pitchRate
+		molarMass | cells | pitchRate | dynamicViscosity | speed | rate | pasteurisationUnits
 	describe() *dimension
 }
 
@@ -68,6 +68,10 @@ type (
 	molarMass               struct{}
 	cells                   struct{}
 	pitchRate               struct{}
+	dynamicViscosity        struct{}
+	speed                   struct{}
+	rate                    struct{}
+	pasteurisationUnits     struct{}
 )
 
 // What a [Unit] says: the place of the dimension in dimensions times slots, and the place of the unit
@@ -75,7 +79,7 @@ type (
 // sum and no multiple of two units is one.
 const (
 	slots = 32
-	first = 32
+	first = 64
 )
 
 const (
@@ -108,6 +112,10 @@ const (
 	molarMassUnits
 	cellsUnits
 	pitchRateUnits
+	dynamicViscosityUnits
+	speedUnits
+	rateUnits
+	pasteurisationUnitsUnits
 )
 
 var dimensions = [...]*dimension{
@@ -116,5 +124,5 @@ var dimensions = [...]*dimension{
 	theMassConcentration, theEquivalentConcentration, theCalciumCarbonate, theMolarConcentration,
 	theCarbonDioxideVolumes, theCarbonDioxideContent, theEnergy, thePower, theLength, theAmount,
 	theConductivity, theVolumeFlow, theShare, thePureNumber, theMolarMass,
-	theCells, thePitchRate,
+	theCells, thePitchRate, theDynamicViscosity, theSpeed, theRate, thePasteurisationUnits,
 }

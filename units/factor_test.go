@@ -98,6 +98,10 @@ func TestFactors(t *testing.T) {
 	factor(t, units.One, units.One, "1")
 	factor(t, units.BillionCells, units.BillionCells, "1")
 	factor(t, units.MillionPerMillilitrePlato, units.MillionPerMillilitrePlato, "1")
+	factor(t, units.MillipascalSecond, check.Must(units.MillipascalSecond.Find("cP")), "1")
+	factor(t, units.MetrePerSecond, units.MetrePerSecond, "1")
+	factor(t, units.PerHour, units.PerHour, "1")
+	factor(t, units.PU, units.PU, "1")
 	factor(t, units.GramPerMole, units.GramPerMole, "1")
 }
 

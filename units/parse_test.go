@@ -63,6 +63,10 @@ func TestParse(t *testing.T) {
 	reads[units.PureNumber](t, units.One, map[string]float64{"1.048": 1.048, " -3 ": -3})
 	reads[units.Cells](t, units.BillionCells, map[string]float64{"612.5 billion cells": 612.5})
 	reads[units.PitchRate](t, units.MillionPerMillilitrePlato, map[string]float64{"0.75 million cells/mL/°P": 0.75})
+	reads[units.DynamicViscosity](t, units.MillipascalSecond, map[string]float64{"1.002 mPa·s": 1.002, "2 cP": 2})
+	reads[units.Speed](t, units.MetrePerSecond, map[string]float64{"0.5 m/s": 0.5})
+	reads[units.Rate](t, units.PerHour, map[string]float64{"0.0125 per hour": 0.0125, "2/h": 2})
+	reads[units.PasteurisationUnits](t, units.PU, map[string]float64{"15 PU": 15})
 	reads[units.MolarMass](t, units.GramPerMole, map[string]float64{"44.009 g/mol": 44.009})
 	reads[units.VolumeFlow](t, units.LitrePerMinute, map[string]float64{"2 L/min": 2, "60 L/h": 1})
 }

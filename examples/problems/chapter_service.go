@@ -28,12 +28,11 @@ func pasteurisationUnits() Problem {
 		Source: Source{ByHand, "Del Vecchio, Dayharsh & Baselt, Proc. Am. Soc. Brew. Chem. (1951) 45: 1.393^(62−60) = 1.940449 a minute, 19.40 units. " +
 			"Handbooks: 10^(2/7) = 1.930698, 19.31 units."},
 		Work: func(w *Working) {
-			old := must(carbonation.DelVecchio().Rate(units.Celsius.Of(62)))
-			new := must(carbonation.Handbook().Rate(units.Celsius.Of(62)))
+			at := func(l carbonation.Lethality, t units.Temperature) float64 { return must(l.Rate(t)).In(units.PU) }
+			old, new := at(carbonation.DelVecchio(), units.Celsius.Of(62)), at(carbonation.Handbook(), units.Celsius.Of(62))
 			w.Step("%s: %.4f a minute; %s: %.4f.", carbonation.DelVecchio(), old, carbonation.Handbook(), new)
-			w.Step("At 72 °C they are %.1f and %.1f: %.0f %% apart.", must(carbonation.DelVecchio().Rate(units.Celsius.Of(72))),
-				must(carbonation.Handbook().Rate(units.Celsius.Of(72))),
-				100*(must(carbonation.DelVecchio().Rate(units.Celsius.Of(72)))/must(carbonation.Handbook().Rate(units.Celsius.Of(72)))-1))
+			hotOld, hotNew := at(carbonation.DelVecchio(), units.Celsius.Of(72)), at(carbonation.Handbook(), units.Celsius.Of(72))
+			w.Step("At 72 °C they are %.1f and %.1f: %.0f %% apart.", hotOld, hotNew, 100*(hotOld/hotNew-1))
 			w.Answer("form of 1951", 10*old, 2, "PU", 19.40, 0.005)
 			w.Answer("handbooks", 10*new, 2, "PU", 19.31, 0.005)
 		},
@@ -52,9 +51,9 @@ func unitsOverALog() Problem {
 				{At: 35 * time.Minute, Temperature: units.Celsius.Of(60)}, {At: 55 * time.Minute, Temperature: units.Celsius.Of(20)}}
 			p := must(carbonation.Handbook().Pasteurise(log, nil))
 			w.Step("On a straight leg the rate goes from r1 to r2: (r2 − r1)·Δt/ln(r2/r1). At 20 °C it is %.7f a minute, at 60 °C %.0f.",
-				must(carbonation.Handbook().Rate(units.Celsius.Of(20))), must(carbonation.Handbook().Rate(units.Celsius.Of(60))))
-			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming, p.Holding, p.Cooling)
-			w.Answer("units", p.Units, 2, "PU", 18.04, 0.005)
+				must(carbonation.Handbook().Rate(units.Celsius.Of(20))).In(units.PU), must(carbonation.Handbook().Rate(units.Celsius.Of(60))).In(units.PU))
+			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming.In(units.PU), p.Holding.In(units.PU), p.Cooling.In(units.PU))
+			w.Answer("units", p.Units.In(units.PU), 2, "PU", 18.04, 0.005)
 			w.Cautioned(p.Cautions)
 		},
 	}
@@ -93,8 +92,8 @@ func lengthOfLine() Problem {
 			water := must(gravity.NewSolution(units.Kilogram.Of(1), units.Mass{}, units.Mass{}))
 			line := carbonation.Line{Bore: must(units.Inch.Try(3.0 / 16))}
 			at := must(line.Balance(water, units.Celsius.Of(20), units.BarGauge.Of(1), must(units.LitrePerMinute.Find("US gal/min")).Of(1)))
-			w.Step("Speed %.3f m/s, Reynolds number %.0f, viscosity %.4f mPa·s.", at.MetresPerSecond, at.Reynolds,
-				must(carbonation.Viscosity(water, units.Celsius.Of(20))))
+			w.Step("Speed %s, Reynolds number %.0f, viscosity %s.", at.Speed.Text(units.MetrePerSecond, 3), at.Reynolds,
+				must(carbonation.Viscosity(water, units.Celsius.Of(20))).Text(units.MillipascalSecond, 4))
 			w.Step("Fittings and the drink's own speed take %s, each metre %s (%.2f psi a foot).", at.Fittings.Text(units.KilopascalGauge, 2),
 				at.PerMetre.Text(units.KilopascalGauge, 2),
 				at.PerMetre.In(units.PSIGauge)*must(units.Metre.Find("ft")).Of(1).In(units.Metre))
@@ -212,7 +211,7 @@ func airingTheCellar() Problem {
 			w.Step("The gas comes at %s.", v.Gas.Text(units.LitrePerHour, 2))
 			w.Step("Closed up, the limit is reached after %.1f h and danger of life after %.0f h.", v.Reached.Hours(), v.Dangerous.Hours())
 			w.Answer("fresh air", v.FreshAir.In(units.CubicMetrePerHour), 2, "m³/h", 5.936, 0.01)
-			w.Answer("air changes", v.AirChangesPerHour, 3, "an hour", 0.198, 0.0005)
+			w.Answer("air changes", v.AirChanges.In(units.PerHour), 3, "an hour", 0.198, 0.0005)
 			w.Cautioned(v.Cautions)
 		},
 	}
@@ -239,10 +238,10 @@ func peakOverALog() Problem {
 				{At: 25 * time.Minute, Temperature: units.Celsius.Of(62)},
 				{At: 40 * time.Minute, Temperature: units.Celsius.Of(62)}, {At: 55 * time.Minute, Temperature: units.Celsius.Of(25)}}
 			p := must(carbonation.Handbook().Pasteurise(log, &pack))
-			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming, p.Holding, p.Cooling)
+			w.Step("Warming %.3f, holding %.3f, cooling %.3f.", p.Warming.In(units.PU), p.Holding.In(units.PU), p.Cooling.In(units.PU))
 			w.Step("At %s: CO2 %s, vapours %s, head-space %s, %s.", p.Highest.Text(units.Celsius, 0), p.Peak.CO2.Text(units.Bar, 2),
 				p.Peak.Vapours.Text(units.Bar, 2), p.Peak.Headspace.Text(units.Millilitre, 1), p.Peak.Verdict)
-			w.Answer("units", p.Units, 2, "PU", 39.14, 0.005)
+			w.Answer("units", p.Units.In(units.PU), 2, "PU", 39.14, 0.005)
 			w.Answer("highest gauge", p.Peak.Gauge.In(units.BarGauge), 1, "bar", 7.4, 0.2)
 			w.Cautioned(p.Cautions)
 		},

@@ -57,8 +57,8 @@ func heatTreatment() []*Function {
 					f carbonation.Lethality) (units60, error) {
 					return threeLegs(start, leg{warming, held}, leg{holding, held}, leg{cooling, end}, f)
 				}),
-			numberFrom(func(p units60) float64 { return p.Units }, "units", "PU", "all legs together"),
-			numberFrom(func(p units60) float64 { return p.Holding }, "while_holding", "PU", "of the holding alone"),
+			from(func(p units60) units.PasteurisationUnits { return p.Units }, "units", units.PU, "all legs together"),
+			from(func(p units60) units.PasteurisationUnits { return p.Holding }, "while_holding", units.PU, "of the holding alone"),
 			says(func(p units60) caution.List { return p.Cautions })),
 	}
 }
@@ -125,7 +125,7 @@ func pouring() []*Function {
 				}),
 			from(func(s state) units.Length { return s.Length }, "length", units.Metre, "of the line"),
 			numberFrom(func(s state) float64 { return s.PerMetre.In(units.KilopascalGauge) }, "friction", "kPa/m", "of the line at this flow"),
-			numberFrom(func(s state) float64 { return s.MetresPerSecond }, "speed", "m/s", "in the line"), warnings),
+			from(func(s state) units.Speed { return s.Speed }, "speed", units.MetrePerSecond, "in the line"), warnings),
 		entry("serving_line_flow", "flow out of a line of a length from a keg pressure", source,
 			of5(temperature, keg, takes("length", units.Metre, "of the line", 0, 1000, 3), takesLine(), takesDrink(),
 				func(t units.Temperature, p units.GaugePressure, length units.Length, l carbonation.Line, s gravity.Solution) (state, error) {
@@ -143,8 +143,10 @@ func ofDrinkAndPipe() []*Function {
 		entry("drink_viscosity", "viscosity of a drink",
 			"Kestin, Sokolov & Wakeham, J. Phys. Chem. Ref. Data 7 (1978) 941; fits to Bingham & Jackson 1918 for ethanol and to the CRC Handbook for extract",
 			of2(takes("temperature", units.Celsius, "temperature of the drink; up to 80 °C with ethanol or extract", -2, 90, 4), takesDrink(),
-				func(t units.Temperature, s gravity.Solution) (float64, error) { return carbonation.Viscosity(s, t) }),
-			givesNumber("viscosity", "mPa·s", "dynamic viscosity")),
+				func(t units.Temperature, s gravity.Solution) (units.DynamicViscosity, error) {
+					return carbonation.Viscosity(s, t)
+				}),
+			gives("viscosity", units.MillipascalSecond, "dynamic viscosity")),
 		entry("air_in_drink", "oxygen and nitrogen that a drink holds at rest with moist air; an extract of 15 °P holds a fifth less "+
 			"oxygen than is given here", "IAPWS G7-04",
 			of3(takes("temperature", units.Celsius, "temperature of the drink", -2, 90, 10),

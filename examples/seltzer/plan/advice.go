@@ -95,7 +95,7 @@ func (o *onward) advise(s *StatePlan) error {
 // onTheWay are food, warmth, yeast and time.
 func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 	m, last := o.m, s.Points[len(s.Points)-1]
-	f, err := m.forecast(true)
+	f, err := m.byReadings()
 	paced := err == nil
 	if outside(err) != nil {
 		return err
@@ -104,7 +104,7 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 		if err != nil || !paced || time.Duration(last.After) >= mostDays*day {
 			return Range{}
 		}
-		t, err := f.On(p).Fit().When(units.Percent.Of(dry))
+		t, err := f.of.On(p).Fit().When(units.Percent.Of(dry))
 		if err != nil {
 			return Range{}
 		}
@@ -121,7 +121,7 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 			return outside(err)
 		}
 	} else if wait = o.try(wait); paced {
-		wait.Dry = dry(m.pace())
+		wait.Dry = dry(f.of.Pace(), nil)
 	}
 	late := s.State == Slow || s.State == Stalled
 	for _, st := range m.plan.Nutrient.Stages {

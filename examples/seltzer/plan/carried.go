@@ -4,6 +4,8 @@ import (
 	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -17,11 +19,12 @@ type carried struct {
 
 	in, stay, out []Line
 
-	pitched, grown   float64 // kg of dry yeast
-	gas              float64 // kg of CO2 that the ferment made
-	atoms            float64 // kg of ethanol that the balance of atoms gives
-	givenOff, lost   float64 // kg of CO2 and air, of ethanol
-	boiledOff, scale float64 // kg
+	fed              units.Mass // nitrogen for the yeast, by the nutrient
+	pitched, grown   float64    // kg of dry yeast
+	gas              float64    // kg of CO2 that the ferment made
+	atoms            float64    // kg of ethanol that the balance of atoms gives
+	givenOff, lost   float64    // kg of CO2 and air, of ethanol
+	boiledOff, scale float64    // kg
 }
 
 // atStart is the water in the kettle, and the steps to come.
@@ -62,8 +65,8 @@ func yeastIn(a *forward.Amounts) (sum float64) {
 
 // note adds to a line.
 func note(lines []Line, what string, kilos float64) []Line {
-	if n := len(lines); n > 0 && lines[n-1].What == what {
-		lines[n-1].Mass = kilograms(kg(lines[n-1].Mass) + kilos)
+	if i := slices.IndexFunc(lines, func(l Line) bool { return l.What == what }); i >= 0 {
+		lines[i].Mass = kilograms(kg(lines[i].Mass) + kilos)
 		return lines
 	}
 	return append(lines, Line{what, kilograms(kilos)})
@@ -92,6 +95,9 @@ func (c *carried) deed(d deed) error {
 		c.grown = kg(c.state.Yeast()) - kg(before.Yeast())
 		c.gas = mass(forward.CarbonDioxide, c.state.Of(forward.CarbonDioxide)+left.Gas[forward.CarbonDioxide]-before.Of(forward.CarbonDioxide))
 	default:
+		if d.step.Kind == forward.Feed {
+			c.fed = c.fed.Plus(left.In.YeastNitrogen())
+		}
 		if d.line != "" {
 			c.in = note(c.in, d.line, in)
 		}
@@ -145,6 +151,19 @@ func (m *maker) pourOf(c *carried) (*pouring, []packed, error) {
 		}
 	}
 	return out, packs, nil
+}
+
+// balance lists what goes in and what comes out, as the batch is carried forward with the
+// weights as the scale shows them.
+func (m *maker) balance(*notes) (Balance, error) {
+	c := m.listed()
+	b := Balance{In: c.in, Out: c.out}
+	if m.unforeseen() == "" {
+		most := ferment.UsualMetabolism()
+		b.YeastLow = kilograms(c.grown * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
+		b.ByAtoms = units.PercentVolume.Of(checked.Number(c.atoms / kg(m.batch.base.Ethanol()) * m.batch.strength))
+	}
+	return b, nil
 }
 
 // listed is where each thing went, of the batch in its packs.

@@ -18,9 +18,9 @@ const bandHolds = "nine in ten, half of them in the darker band"
 // pace is known and nothing was read.
 func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 	s := m.plan.State
-	g := Curve{Title: "Gravity over the days", X: daysAfter, Y: Axis{"gravity", "20/20 °C"}, Limit: &m.plan.Gravity.Floor, LimitName: m.floorName()}
+	g := Curve{Title: "Gravity over the days", X: daysAfter, Y: Axis{"gravity", "20/20 °C"}, Limit: new(m.plan.Gravity.Floor), LimitName: m.floorName()}
 	if s != nil {
-		g.Title, g.Limit = "Gravity as read", &s.Floor
+		g.Title, g.Limit = "Gravity as read", new(s.Floor)
 		if s.Original > 0 {
 			g.Marks = append(g.Marks, [2]float64{0, s.Original})
 		}
@@ -34,7 +34,7 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 		}
 		return []Curve{g}, nil
 	}
-	fit, err := m.fit(s != nil && s.State != Doubtful)
+	f, err := m.foretold(s != nil && s.State != Doubtful)
 	if err != nil {
 		return nil, err
 	}
@@ -66,14 +66,14 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 	for i := range steps + 1 {
 		at := time.Duration(float64(last) * float64(i) / float64(steps))
 		x := inDays(at)
-		used := fit.Used(at)
+		used := f.fit.Used(at)
 		g.Points = append(g.Points, [2]float64{x, m.gravityAlong(along, used.Median)})
 		g.LowerUpper = append(g.LowerUpper, [3]float64{x, m.gravityAlong(along, used.High90), m.gravityAlong(along, used.Low90)})
 		g.Inner = append(g.Inner, [3]float64{x, m.gravityAlong(along, used.High50), m.gravityAlong(along, used.Low50)})
 		strength.follow(x, used, along, strengthOf, strengthOf, strengthOf)
 		sugar.follow(x, used, along, sugarOf, sugarOf, sugarOf)
 		ph.follow(x, used, along, func(p AcidityPoint) float64 { return p.PH }, func(p AcidityPoint) float64 { return p.Low }, func(p AcidityPoint) float64 { return p.High })
-		hour := fit.InAnHour(at)
+		hour := f.fit.InAnHour(at)
 		gas.hourly(x, hour, grams)
 		heat.hourly(x, hour, watts)
 	}
@@ -91,7 +91,13 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 func (c *Curve) follow(x float64, used kinetics.Band, along []AcidityPoint, middle, least, most func(AcidityPoint) float64) {
 	span := func(from, to units.Share) [3]float64 {
 		low := math.Min(onCourse(along, from, least), onCourse(along, to, least))
-		return [3]float64{x, low, math.Max(onCourse(along, from, most), onCourse(along, to, most))}
+		high := math.Max(onCourse(along, from, most), onCourse(along, to, most))
+		for _, p := range along { // a feed moves the pH the other way for a while
+			if p.Used.Compare(from) > 0 && p.Used.Compare(to) < 0 {
+				low, high = math.Min(low, least(p)), math.Max(high, most(p))
+			}
+		}
+		return [3]float64{x, low, high}
 	}
 	c.Points = append(c.Points, [2]float64{x, onCourse(along, used.Median, middle)})
 	c.LowerUpper = append(c.LowerUpper, span(used.Low90, used.High90))

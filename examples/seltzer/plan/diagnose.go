@@ -13,7 +13,7 @@ import (
 
 // alarm speaks up at once where the last reading of the pH is below the floor, whatever the
 // ferment does, with the buffer that brings it back.
-func (m *maker) alarm(s *StatePlan, last Reading) {
+func (m *maker) alarm(s *StatePlan, last Reading, say *notes) {
 	if last.PH == nil || s.State == Finished {
 		return
 	}
@@ -25,11 +25,11 @@ func (m *maker) alarm(s *StatePlan, last Reading) {
 		return
 	}
 	then := "Dose a buffer by a meter, on a sample first."
-	if m.unforeseen() == "" && s.State != Doubtful && m.correctPH(s, *last.PH) == nil && s.Correction != nil {
+	if m.unforeseen() == "" && s.State != Doubtful && m.correctPH(s, *last.PH, say) == nil && s.Correction != nil {
 		c := s.Correction
 		then = fmt.Sprintf("Add %s of %s, half at first, stir, and measure again.", c.Mass, c.What)
 	}
-	m.warn(fmt.Sprintf("The pH of %.2f is below %.1f, %s: yeast may stop. %s", *last.PH, floor, of, then))
+	say.warn(fmt.Sprintf("The pH of %.2f is below %.1f, %s: yeast may stop. %s", *last.PH, floor, of, then))
 }
 
 // A suspect is a cause that the numbers speak of, and how far past its limit the number is, in
@@ -85,7 +85,7 @@ func (m *maker) diagnose(s *StatePlan, last Reading) {
 }
 
 // correctPH finds the buffer that brings a sour ferment back.
-func (m *maker) correctPH(s *StatePlan, measured float64) error {
+func (m *maker) correctPH(s *StatePlan, measured float64, say *notes) error {
 	salt, target := material.PotassiumBicarbonate(), 3.6
 	if b := m.req.Buffer; b != nil {
 		var err error
@@ -94,7 +94,7 @@ func (m *maker) correctPH(s *StatePlan, measured float64) error {
 		}
 		target = max(target, b.Floor)
 	}
-	f, _, err := m.ferment(m.plan.Nutrient.fed)
+	f, err := m.ferment(m.plan.Nutrient.fed)
 	if err != nil {
 		return err
 	}
@@ -111,10 +111,10 @@ func (m *maker) correctPH(s *StatePlan, measured float64) error {
 	}
 	s.Correction = &Weight{
 		What: salt.String(), Mass: mass, Asked: c.Dose.Mass.Value,
-		For: fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when dry (%.1f with the most acids)", measured, c.Now.Value, c.End.Value, c.End.Low),
+		For: fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when dry", measured, c.Now.Value, c.End.Value),
 	}
 	for _, text := range c.Cautions {
-		m.caution(text.Text())
+		say.caution(text.Text())
 	}
 	return nil
 }

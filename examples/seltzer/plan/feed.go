@@ -76,7 +76,7 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	if err != nil {
 		return n, err
 	}
-	n.fed = make([]material.Dose, len(feed.Doses))
+	n.fed, n.staged = make([]material.Dose, len(feed.Doses)), len(feed.Doses)
 	for i, d := range feed.Doses {
 		n.fed[i] = d.Material.Dose(schedule.Totals[i].Quantity())
 		say.weigh(Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
@@ -119,11 +119,15 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 
 // nitrogen is what yeast can take up that the wash has of its own, and what the nutrient brings to it.
 func (m *maker) nitrogen(*notes) (own, brought units.MassConcentration, err error) {
-	if own, err = m.brewed.unfed.YeastNitrogenLeft(); err != nil {
+	v, err := m.brewed.wash.Volume(at20)
+	if err != nil {
 		return own, brought, err
 	}
-	all, err := m.brewed.wash.YeastNitrogenLeft()
-	return own, all.Minus(own), err
+	in := func(n units.Mass) units.MassConcentration {
+		return units.GramPerLitre.Of(checked.Number(n.In(units.Gram) / v.In(units.Litre)))
+	}
+	unfed := m.brewed.unfed.Amounts()
+	return in(unfed.YeastNitrogen()), in(m.brewed.fed), nil
 }
 
 // lacking is the nitrogen that the nutrient is to bring.

@@ -18,22 +18,6 @@ const dry = 99 // % of the fermentable sugar
 // A timetable says when a share of the sugar is used.
 type timetable func(used units.Share) (kinetics.TimeBand, error)
 
-// pace is that of the wash as pitched; an error where the model does not reach.
-func (m *maker) pace() (*kinetics.Pace, error) {
-	if m.paced == nil {
-		p, err := m.newPace()
-		if err != nil {
-			return nil, err
-		}
-		m.paced = p
-	}
-	return m.paced, nil
-}
-
-func (m *maker) newPace() (*kinetics.Pace, error) {
-	return kinetics.NewPace(m.begins(), m.warmths()...)
-}
-
 // begins is what sets the pace of the wash.
 func (m *maker) begins() kinetics.Start {
 	n, y := m.plan.Nutrient, m.plan.Yeast
@@ -54,7 +38,7 @@ func (m *maker) begins() kinetics.Start {
 // that is given, and by the readings. Where no pace is known it is an even one.
 func (m *maker) timetable(say *notes) (timetable, error) {
 	thought := m.thought()
-	f, err := m.fit(m.plan.State != nil && m.plan.State.goesOn())
+	f, err := m.foretold(m.plan.State != nil && m.plan.State.goesOn())
 	if outside, ok := errors.AsType[*units.RangeError](err); ok {
 		if thought == 0 {
 			return nil, &RequestError{Field: "schedule.ferment", Value: "missing", Allowed: "how long it takes with you: the model of a ferment's pace does not reach this wash: " + reason(outside)}
@@ -64,21 +48,20 @@ func (m *maker) timetable(say *notes) (timetable, error) {
 	} else if err != nil {
 		return nil, err
 	}
-	when := f.When
 	if m.plan.State == nil {
-		return when, nil
+		return f.fit.When, nil
 	}
 	return func(used units.Share) (kinetics.TimeBand, error) {
-		t, err := when(used)
+		t, err := f.fit.When(used)
 		if _, never := errors.AsType[*units.RangeError](err); !never {
 			return t, err
 		}
 		say.caution(daysOfThePlan) // by the readings it hardly gets there
-		plan, err := m.fit(false)
+		plan, err := m.byPlan()
 		if err != nil {
 			return t, err
 		}
-		return plan.When(used)
+		return plan.fit.When(used)
 	}, nil
 }
 
@@ -92,66 +75,60 @@ func (m *maker) thought() time.Duration {
 	return time.Duration(m.req.Schedule.Ferment)
 }
 
-// forecast is the pace with what the brewer thinks and, if wanted, the readings. The error is a
-// [*units.RangeError] where the model does not reach the wash.
-func (m *maker) forecast(readings bool) (*kinetics.Forecast, error) {
-	if known := m.forecasts[btoi(readings)]; known.of != nil {
-		return known.of, nil
-	}
-	p, err := m.pace()
-	if err == nil { // and it gets there
-		_, err = p.When(units.Percent.Of(dry))
-	}
-	if err != nil {
-		return nil, err
-	}
-	f := kinetics.NewForecast(p)
-	if thought := m.thought(); thought > 0 {
-		if err := think(f, p, thought); err != nil {
-			return nil, &RequestError{Field: "schedule.ferment", Value: m.req.Schedule.Ferment.String(), Allowed: reason(err), Err: err}
-		}
-	}
-	if readings {
-		if err := m.learn(f); err != nil {
-			return nil, err
-		}
-	}
-	m.forecasts[btoi(readings)] = foretold{f, f.Fit()}
-	return f, nil
-}
-
-// fit is the forecast at this moment.
-func (m *maker) fit(readings bool) (*kinetics.Fit, error) {
-	_, err := m.forecast(readings)
-	return m.forecasts[btoi(readings)].fit, err
-}
-
-// A foretold is a forecast that was asked for.
+// A foretold is a forecast, and its fit at this moment.
 type foretold struct {
 	of  *kinetics.Forecast
 	fit *kinetics.Fit
 }
 
-func btoi(b bool) int {
-	if b {
-		return 1
+// foretold is the forecast of the plan, or with its readings. The error is a [*units.RangeError] where the model does not
+// reach the wash.
+func (m *maker) foretold(readings bool) (foretold, error) {
+	if readings {
+		return m.byReadings()
 	}
-	return 0
+	return m.byPlan()
 }
 
-// learn takes in the readings.
-func (m *maker) learn(f *kinetics.Forecast) error {
-	s := m.plan.State
-	for _, r := range s.Points {
+// foretell is the pace of the wash as pitched, with what the brewer thinks.
+func (m *maker) foretell() (foretold, error) {
+	p, err := kinetics.NewPace(m.begins(), m.warmths()...)
+	if err == nil { // and it gets there
+		_, err = p.When(units.Percent.Of(dry))
+	}
+	if err != nil {
+		return foretold{}, err
+	}
+	return m.learned(p, nil)
+}
+
+// foretellRead is that with the readings.
+func (m *maker) foretellRead() (foretold, error) {
+	plan, err := m.byPlan()
+	if err != nil {
+		return plan, err
+	}
+	return m.learned(plan.of.Pace(), m.plan.State.Points)
+}
+
+// learned is a pace with what the brewer thinks, and with what was read.
+func (m *maker) learned(p *kinetics.Pace, read []StatePoint) (foretold, error) {
+	f := kinetics.NewForecast(p)
+	if thought := m.thought(); thought > 0 {
+		if err := think(f, p, thought); err != nil {
+			return foretold{}, &RequestError{Field: "schedule.ferment", Value: m.req.Schedule.Ferment.String(), Allowed: reason(err), Err: err}
+		}
+	}
+	for _, r := range read {
 		if time.Duration(r.After) >= mostDays*day {
 			continue // beyond what is foreseen
 		}
-		u := 50 * r.Uncertainty.In(units.PercentVolume) / s.Final.In(units.PercentVolume) // k = 2
+		u := 50 * r.Uncertainty.In(units.PercentVolume) / m.plan.State.Final.In(units.PercentVolume) // k = 2
 		if err := f.Add(time.Duration(r.After), r.Used, units.Percent.Of(checked.Number(math.Min(math.Max(u, 1), 50)))); err != nil {
-			return err
+			return foretold{}, err
 		}
 	}
-	return nil
+	return foretold{f, f.Fit()}, nil
 }
 
 // think takes in how long the brewer thinks the ferment takes: two rough readings, of a pace
@@ -187,8 +164,8 @@ func (m *maker) hourlyPeak() float64 {
 	if f := m.plan.Forecast; f != nil {
 		return kg(f.GasMost) / m.poured.gas
 	}
-	if f, err := m.fit(false); err == nil {
-		_, most := f.Fastest()
+	if f, err := m.byPlan(); err == nil {
+		_, most := f.fit.Fastest()
 		return most.High90.In(units.Fraction)
 	}
 	whole := 7 * day

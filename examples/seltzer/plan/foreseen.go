@@ -58,21 +58,21 @@ const stopped = 90 // % of the fermentable sugar
 // goesOn says whether the readings tell of a ferment on its way.
 func (s *StatePlan) goesOn() bool { return s.State == Fermenting || s.State == Slow || s.State == Near }
 
-// foresee fills in the forecast, where there is something to date or to learn from.
-func (m *maker) foresee() error {
+// foresee is the forecast, where there is something to date or to learn from.
+func (m *maker) foresee(*notes) (*ForecastPlan, error) {
 	s := m.plan.State
 	if m.req.Schedule == nil && s == nil {
-		return nil
+		return nil, nil
 	}
-	f, err := m.forecast(s != nil && s.State != Doubtful)
+	f, err := m.foretold(s != nil && s.State != Doubtful)
 	if _, outside := errors.AsType[*units.RangeError](err); outside {
-		return nil // the model does not reach this wash
+		return nil, nil // the model does not reach this wash
 	}
 	if err != nil {
-		return err
+		return nil, err
 	}
-	fit := m.forecasts[btoi(s != nil && s.State != Doubtful)].fit
-	out := &ForecastPlan{DryGravity: m.gravityOf(dry), StopsAbove: m.gravityOf(stopped), Trust: f.Pace().Caution()}
+	fit := f.fit
+	out := &ForecastPlan{DryGravity: m.gravityOf(dry), StopsAbove: m.gravityOf(stopped), Trust: f.of.Pace().Caution()}
 	left := (1 - dry/100.0) * m.plan.Nutrient.Sugar.In(units.GramPerLitre)
 	out.DryLeft = units.GramPerLitre.Of(checked.Number(left))
 	for _, of := range []struct {
@@ -84,7 +84,7 @@ func (m *maker) foresee() error {
 			continue // it is hardly to be expected: the chance that it stops says so
 		}
 		if err != nil {
-			return err
+			return nil, err
 		}
 		*of.into = ranged(t, 0)
 		if of.into == &out.Dry {
@@ -102,21 +102,20 @@ func (m *maker) foresee() error {
 	when, share := fit.Fastest()
 	out.Fastest = ranged(when, 0)
 	if out.Gas, out.Heat, err = m.hourly(share.Median); err != nil {
-		return err
+		return nil, err
 	}
 	if out.GasMost, out.HeatMost, err = m.hourly(share.High90); err != nil {
-		return err
+		return nil, err
 	}
 	if s != nil {
-		if at, faster, leaves := f.Leaves(); leaves {
+		if at, faster, leaves := f.of.Leaves(); leaves {
 			out.Leaves = &Leaving{After: Duration(at.Round(time.Hour)), Faster: faster}
-			if out.Leaves.Causes, err = m.causes(f, faster); err != nil {
-				return err
+			if out.Leaves.Causes, err = m.causes(f.of, faster); err != nil {
+				return nil, err
 			}
 		}
 	}
-	m.plan.Forecast = out
-	return nil
+	return out, nil
 }
 
 // gravityOf is the gravity when so many per cent of the sugar are used.

@@ -99,14 +99,14 @@ func (m *maker) late(s *StatePlan) error {
 	if s.State != NotBegun && s.State != Fermenting {
 		return nil
 	}
-	fit, err := m.fit(false)
+	f, err := m.byPlan()
 	if _, outside := errors.AsType[*units.RangeError](err); outside {
 		return nil // no pace to compare it with
 	}
 	if err != nil {
 		return err
 	}
-	begun, err := fit.When(units.Percent.Of(begunAt))
+	begun, err := f.fit.When(units.Percent.Of(begunAt))
 	if err != nil {
 		return err
 	}
@@ -118,7 +118,7 @@ func (m *maker) late(s *StatePlan) error {
 	if last.waits { // for sugar, not for yeast
 		return nil
 	}
-	band := fit.Used(time.Duration(last.After))
+	band := f.fit.Used(time.Duration(last.After))
 	const blur = 0.03 // of an instrument and the model
 	if last.Used.In(units.Fraction) < band.Low90.In(units.Fraction)-blur {
 		s.State = Slow

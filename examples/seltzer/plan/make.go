@@ -3,14 +3,12 @@ package plan
 import (
 	"errors"
 	"slices"
-	"time"
+	"sync"
 
 	"example.org/zymase/carbonation"
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/ferment"
-	"example.org/zymase/nutrient/kinetics"
-	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 )
 
@@ -39,11 +37,12 @@ func makerOf(req Request) (*maker, error) {
 		return nil, req.typed.echoed(advised(req, err))
 	}
 
-	m := &maker{recipe: r, batch: b, notes: notes{weighed: sugar}, plan: Plan{
+	m := &maker{recipe: r, batch: b, plan: Plan{
 		Version: 1, Name: req.Name, Request: req, Volume: r.req.Volume,
 		Strength:   units.PercentVolume.Of(checked.Number(b.strength)),
 		Atmosphere: r.air.Pressure(),
 	}}
+	m.byPlan, m.byReadings = sync.OnceValues(m.foretell), sync.OnceValues(m.foretellRead)
 	p := &m.plan
 	steps := []makerStep{
 		{"place", put(&p.Boiling, m.boilingPoint)},
@@ -65,8 +64,12 @@ func makerOf(req Request) (*maker, error) {
 		{"strength", put2(&m.thirds, &m.salted, m.measureThirds)},
 		{"strength", put(&p.Gravity, m.gravities)},
 		{"strength", put(&p.Nutrient.Stages, m.stageGravities)},
-		{"strength", put(&p.Acidity.Points, m.measuredCourse)},
 		{"acid", put2(&p.After, &p.Acid, m.settleDown)},
+		{"instruments", m.instruments},
+		{"instruments", put(&m.doubts, m.doubt)},
+		{"instruments", put(&p.Gravity, m.sureGravities)},
+		{"water", put(&p.Acidity, m.acidCourse)},
+		{"acid", put(&p.After, m.sureAfter)},
 		{"acid", m.tooFlat},
 		{"packs", put2(&m.poured, &m.batch.packed, m.pour)},
 		{"packs", put(&p.Packs, m.packs)},
@@ -74,13 +77,11 @@ func makerOf(req Request) (*maker, error) {
 		{"label", put(&p.Label, m.label)},
 		{"strength", put(&p.Packs, m.soured)},
 		{"strength", put(&p.Balance, m.balance)},
-		{"instruments", m.instruments},
-		{"instruments", put(&m.doubts, m.doubt)},
-		{"instruments", put(&p.Gravity, m.sureGravities)},
 		{"instruments", put(&p.Uncertainty, m.uncertainties)},
-		{"readings", old(m.readings)},
+		{"readings", put(&p.State, m.readings)},
+		{"readings", put(&p.State, m.goOn)},
 		{"schedule", put(&p.Schedule, m.schedule)},
-		{"schedule", old(m.foresee)},
+		{"schedule", put(&p.Forecast, m.foresee)},
 		{"room", put(&p.Room, m.room)},
 		{"prices", put(&p.Cost, m.cost)},
 		{"request", m.cautions},
@@ -103,16 +104,17 @@ func makerOf(req Request) (*maker, error) {
 			{"request", m.baseCautions},
 		}
 	}
+	say := notes{weighed: sugar}
 	for _, step := range steps {
-		if err := placed(step.field, step.do(&m.notes)); err != nil {
+		if err := placed(step.field, step.do(&say)); err != nil {
 			return nil, req.typed.echoed(err)
 		}
 	}
-	p.Weigh, p.Cautions = m.weighed, m.said
+	p.Weigh, p.Cautions = say.weighed, say.said
 	return m, nil
 }
 
-// A makerStep puts what one stage returns in its place.
+// A makerStep puts what one stage returns in its place. A stage reads the maker and changes nothing of it.
 type makerStep struct {
 	field string // what an error without one is about
 	do    func(*notes) error
@@ -134,8 +136,6 @@ func put2[T, U any](into *T, also *U, stage func(*notes) (T, U, error)) func(*no
 	}
 }
 
-func old(do func() error) func(*notes) error { return func(*notes) error { return do() } }
-
 // notes are what the stages of a plan have weighed and what they caution of, in their order.
 type notes struct {
 	weighed []Weight
@@ -144,6 +144,8 @@ type notes struct {
 }
 
 func (n *notes) weigh(w ...Weight) { n.weighed = append(n.weighed, w...) }
+
+func (n *notes) weighFirst(w ...Weight) { n.weighed = slices.Insert(n.weighed, 0, w...) }
 
 func (n *notes) caution(text string) {
 	if !slices.Contains(n.said, text) {
@@ -157,24 +159,24 @@ func (n *notes) warn(text string) {
 	n.first++
 }
 
-// A maker fills in the parts of a plan.
+// A maker is what the stages read: the request, and the parts that the stages before have returned. Only [makerOf] assigns its
+// fields and those of its plan.
 type maker struct {
 	*recipe
-	notes
-	batch  batch
-	plan   Plan
+	batch batch
+	plan  Plan
+
 	tapped forward.State // some of the water as it comes
 	boiled boiledWater
 	course ferment.Tank // with its buffer
+	brewed *brewing
 	thirds [courseSteps + 1]usedAt
+	salted minerals
+	poured *pouring
+	doubts [doubtful]doubt
 
-	brewed    *brewing
-	poured    *pouring
-	doubts    [doubtful]doubt
-	salted    minerals
-	paced     *kinetics.Pace // once it is asked for
-	forecasts [2]foretold    // once it is asked for: without and with the readings
-
+	// Forecasts of the plan and with its readings: of what stands there by then, worked out once, and only where one is asked for.
+	byPlan, byReadings func() (foretold, error)
 }
 
 // boilingPoint is that of water in this atmosphere.
@@ -184,116 +186,4 @@ func (m *maker) boilingPoint(*notes) (units.Temperature, error) {
 		return t, &RequestError{Field: "place", Value: m.air.Pressure().Text(units.Millibar, 0), Allowed: reason(err), Err: err}
 	}
 	return t, nil
-}
-
-// balance lists what goes in and what comes out, as the batch is carried forward with the
-// weights as the scale shows them.
-func (m *maker) balance(*notes) (Balance, error) {
-	c := m.listed()
-	b := Balance{In: c.in, Out: c.out}
-	if m.unforeseen() == "" {
-		most := ferment.UsualMetabolism()
-		b.YeastLow = kilograms(c.grown * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
-		b.ByAtoms = units.PercentVolume.Of(checked.Number(c.atoms / kg(m.batch.base.Ethanol()) * m.batch.strength))
-	}
-	return b, nil
-}
-
-// flavour scales the bench trial up, for the packs that have the batch's.
-func (m *maker) flavour(say *notes) (*FlavourPlan, error) {
-	for i, k := range m.batch.packed {
-		if p := m.recipe.packs[i]; p.Pack.Flavour != nil && p.taste != nil {
-			if err := say.flavourOf(p.taste, k.flavour, kg(k.drink.Ethanol())); err != nil {
-				return nil, err
-			}
-		}
-	}
-	f := m.req.Flavour
-	if f == nil {
-		return nil, nil
-	}
-	total, drink, volume := 0.0, 0.0, 0.0
-	for i, k := range m.batch.packed {
-		if m.recipe.packs[i].Pack.Flavour != nil {
-			continue
-		}
-		total += k.flavour
-		drink += kg(k.drink.Ethanol())
-		volume += m.recipe.packs[i].Volume.In(units.Litre)
-	}
-	if total == 0 {
-		return nil, &RequestError{Field: "flavour", Value: f.Name, Allowed: "left out: every pack has its own"}
-	}
-	s, err := f.solution(total)
-	if err != nil {
-		return nil, err
-	}
-	share := kg(s.Ethanol()) / drink
-	say.tried(f)
-	return &FlavourPlan{
-		Name: f.Name, Added: litres(total),
-		Rise:    units.PercentVolume.Of(checked.Number(share * m.batch.strength)),
-		Ethanol: units.Percent.Of(checked.Number(100 * share)),
-		Sugar:   units.GramPerLitre.Of(checked.Number(1000 * kg(s.Extract()) / volume)),
-	}, say.flavourOf(f, total, drink)
-}
-
-// flavourOf cautions of a flavouring, so many litres of it with so much ethanol in the drink.
-func (n *notes) flavourOf(f *Flavour, total, drink float64) error {
-	s, err := f.solution(total)
-	if err != nil {
-		return err
-	}
-	if kg(s.Ethanol())/drink > 0.49 {
-		n.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR 25.15(b), 7.5); check the law in force.")
-	}
-	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {
-		n.caution("An oil-based flavouring falls out as haze when its alcohol is diluted: try it in a glass of the cold, carbonated drink first.")
-	}
-	return nil
-}
-
-// yeast is what to pitch.
-func (m *maker) yeast(say *notes) (y YeastPlan, err error) {
-	cold := m.batch.wash.VolumeAt20()
-	cells, err := yeast.CellsToPitch(yeast.UsualRate().Value, m.batch.wash.Gravity().Extract(), cold)
-	if err != nil {
-		return y, err
-	}
-	y.Cells, y.Form = cells.In(units.BillionCells), m.req.Yeast.Form
-	pack, err := yeast.DryPack(units.Cells{}, units.Celsius.Of(4))
-	if y.Form == "liquid" {
-		pack, err = yeast.LiquidPack(units.Cells{})
-	}
-	if err != nil {
-		return y, err
-	}
-	age := time.Duration(0)
-	if a := m.req.Yeast.Age; a != nil {
-		age = time.Duration(*a)
-	}
-	pitch, err := pack.Need(cells, age)
-	if err != nil {
-		return y, err
-	}
-	y.Source = pack.Evidence().String()
-	y.Low, y.High, y.Packs = pitch.Packs.Low, pitch.Packs.High, pitch.Packs.Value
-	if y.Form == "dry" {
-		y.Low, y.High = pitch.Mass.Low.In(units.Gram), pitch.Mass.High.In(units.Gram)
-		if y.Mass, err = pitch.Mass.Value.Round(m.req.Scales.Small, units.Up); err != nil {
-			return y, err
-		}
-		say.weigh(Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass.Value})
-	}
-	for _, c := range pitch.Cautions {
-		say.caution(c.Text())
-	}
-	if y.Form == "dry" {
-		wake, err := yeast.Rehydrate(y.Mass.Quantity(), yeast.AleYeast, m.req.Fermenter.Temperature)
-		if err != nil {
-			return y, err
-		}
-		y.Rehydration = &RehydrationPlan{Water: wake.Water.Value, Temperature: wake.Temperature.Value, Time: Duration(wake.Time)}
-	}
-	return y, nil
 }

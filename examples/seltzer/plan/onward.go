@@ -20,18 +20,20 @@ type onward struct {
 }
 
 // goOn carries the batch on from its readings, and tries on it what can be done.
-func (m *maker) goOn(first gravity.Solution, s *StatePlan) error {
-	if s.State == Doubtful {
-		return nil
+func (m *maker) goOn(*notes) (*StatePlan, error) {
+	if m.plan.State == nil || m.plan.State.State == Doubtful {
+		return m.plan.State, nil
 	}
-	o, err := m.asRead(first, s)
+	s := *m.plan.State
+	o, err := m.asRead(&s)
 	if err != nil {
-		return outside(err)
+		return &s, outside(err)
 	}
 	if s.AsItStands, err = o.end(o.now.state); err != nil {
-		return outside(err)
+		return &s, outside(err)
 	}
-	return o.advise(s)
+	err = o.advise(&s)
+	return &s, err
 }
 
 // outside lets pass what no formula covers: the plan then says nothing of it.
@@ -44,7 +46,7 @@ func outside(err error) error {
 
 // asRead is the batch as its readings have it: the plan's wash, its gravity and its volume moved
 // to what was read, fermented as far, with the pH that was read.
-func (m *maker) asRead(first gravity.Solution, s *StatePlan) (*onward, error) {
+func (m *maker) asRead(s *StatePlan) (*onward, error) {
 	o := &onward{m: m, now: carried{unknowns: forward.Usual()}, place: m.air.Pressure()}
 	used, portions := 0.0, 1
 	if n := len(s.Points); n > 0 {
@@ -79,7 +81,7 @@ func (m *maker) asRead(first gravity.Solution, s *StatePlan) (*onward, error) {
 	}
 	c.state = filled
 	// The gravity that was read: water or sugar that is there, though the plan has it not.
-	is, want := kg(c.state.Fermentable())/kg(c.state.Mass()), kg(first.Fermentable())/kg(first.Mass())
+	is, want := kg(c.state.Fermentable())/kg(c.state.Mass()), kg(s.first.Fermentable())/kg(s.first.Mass())
 	switch mass := kg(c.state.Mass()); {
 	case want < is*(1-1e-9):
 		_, err = c.do(forward.Step{Kind: forward.Dilute, Mass: kilograms(mass * (is/want - 1))})
@@ -94,14 +96,14 @@ func (m *maker) asRead(first gravity.Solution, s *StatePlan) (*onward, error) {
 	if err != nil {
 		return nil, err
 	}
-	if c.state, err = c.state.OfVolume(first.VolumeAt20()); err != nil {
+	if c.state, err = c.state.OfVolume(s.first.VolumeAt20()); err != nil {
 		return nil, err
 	}
 	if err := o.portion(portions - 1); err != nil {
 		return nil, err
 	}
 	if used > 0 {
-		all, err := o.ofAll(first)
+		all, err := o.ofAll(s.first)
 		if err != nil {
 			return nil, err
 		}
@@ -195,7 +197,7 @@ func (m *maker) untilNow(used float64) ([]forward.Step, error) {
 		if d.step.Kind == forward.Ferment {
 			break
 		}
-		if d.late || d.step.Kind == forward.Feed && m.inStages(d.step) {
+		if d.late || d.staged {
 			continue
 		}
 		out = append(out, d.step)
@@ -206,18 +208,6 @@ func (m *maker) untilNow(used float64) ([]forward.Step, error) {
 		}
 	}
 	return out, nil
-}
-
-// inStages says whether a step brings what goes in with the stages of nutrient.
-func (m *maker) inStages(step forward.Step) bool {
-	for _, st := range m.plan.Nutrient.Stages {
-		for _, d := range st.Doses {
-			if is := m.feeding(d); is.What == step.What && is.Own == step.Own {
-				return true
-			}
-		}
-	}
-	return false
 }
 
 // feeding is the step of a dose, of one's own nutrient by its label.

@@ -52,7 +52,7 @@ func (m *maker) packs(say *notes) (all []PackPlan, err error) {
 		if err != nil {
 			return nil, err
 		}
-		if err := m.ownTaste(&p, r, k, say); err != nil {
+		if err := m.ownTaste(&p, r, k, f.asked, say); err != nil {
 			return nil, err
 		}
 		all = append(all, p)
@@ -83,7 +83,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held unit
 	b := &BottlePlan{Store: *r.Store, Syrup: kilograms(k.water), Dissolved: held}
 	sugar := kilograms(m.flavourSugar(r, k) / 1000) // of a litre
 	b.FromFlavour = units.GramCO2PerLitre.Of(checked.Number(1000 * r.inPack.gas * kg(carbonation.CO2From(material.Sucrose().Dose(sugar)))))
-	asked := kilograms(k.primer)
+	asked := kilograms(f.asked.primer)
 	weighed, err := asked.Round(m.req.Scales.Small, units.Nearest)
 	if err != nil {
 		return err

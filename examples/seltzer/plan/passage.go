@@ -82,6 +82,7 @@ type poured struct {
 	before forward.State  // its part of the base, before anything joins it
 	steps  []forward.Step // that mixed it
 	added  float64        // kg
+	asked  packed         // what went into it, before the scale rounded it
 	meter  forward.Meter
 
 	filling               units.CarbonDioxideContent // of the drink under counter-pressure: the head-space takes some
@@ -100,21 +101,49 @@ func (f *poured) held(r packRecipe) (units.CarbonDioxideContent, error) {
 	return f.meter.Content(&f.state)
 }
 
-// fill mixes the drink of a kind of pack, which it returns, and carries it through a pack of it. The primer, and the content that the drink is
-// filled with under counter-pressure, are mended so that the bottle as it is served holds what was asked for: the search before
-// knew the drink but not its water, which binds a little of the gas, and the head-space takes some.
-func (m *maker) fill(i int, f *poured) (k packed, err error) {
+// fill mixes the drink of a kind of pack, by the weights as the scale shows them, and carries it through a pack of it.
+// It returns what goes into it.
+func (m *maker) fill(i int, f *poured) (packed, error) {
+	r := m.recipe.packs[i]
+	k, err := m.mended(i, f)
+	if err != nil {
+		return k, err
+	}
+	f.asked = k
+	for _, x := range []*float64{&k.primer, &k.sweet, &k.acid} {
+		is, err := kilograms(*x).Round(m.req.Scales.Small, units.Nearest)
+		if err != nil {
+			return k, err
+		}
+		if !is.Decimal().IsZero() { // else it is measured dissolved
+			*x = kg(is.Quantity())
+		}
+	}
+	if k.primer != f.asked.primer || k.sweet != f.asked.sweet || k.acid != f.asked.acid {
+		if err := m.pass(i, k, f); err != nil {
+			return k, err
+		}
+	}
+	if k.drink, err = f.state.Solution(); err != nil || !r.primes() {
+		return k, err
+	}
+	all := k.drink.VolumeAt20().In(units.Litre) / r.Size.In(units.Litre)
+	if k.drink, err = f.served.Solution(); err != nil {
+		return k, err
+	}
+	k.drink, err = k.drink.Times(all)
+	return k, err
+}
+
+// mended is what goes into a kind of pack. The primer, and the content that the drink is filled with under counter-pressure,
+// are mended so that the bottle as it is served holds what was asked for: the search before knew the drink but not its
+// water, which binds a little of the gas, and the head-space takes some.
+func (m *maker) mended(i int, f *poured) (packed, error) {
 	r, k := m.recipe.packs[i], m.batch.packed[i]
 	f.filling = r.target
 	for range mostFillings {
-		if err := m.mix(i, k, f); err != nil {
+		if err := m.pass(i, k, f); err != nil || !r.primes() && !r.counterPressure() {
 			return k, err
-		}
-		if err := m.pass(i, f); err != nil {
-			return k, err
-		}
-		if !r.primes() && !r.counterPressure() {
-			break
 		}
 		held, err := f.meter.Pack(&f.served, r.Rating)
 		if err != nil {
@@ -133,15 +162,7 @@ func (m *maker) fill(i int, f *poured) (k packed, err error) {
 			f.filling = units.GramCO2PerLitre.Of(checked.Number(f.filling.In(units.GramCO2PerLitre) + missing))
 		}
 	}
-	if k.drink, err = f.state.Solution(); err != nil || !r.primes() {
-		return k, err
-	}
-	all := k.drink.VolumeAt20().In(units.Litre) / r.Size.In(units.Litre)
-	if k.drink, err = f.served.Solution(); err != nil {
-		return k, err
-	}
-	k.drink, err = k.drink.Times(all)
-	return k, err
+	return k, nil
 }
 
 const (
@@ -165,8 +186,11 @@ func (m *maker) mix(i int, k packed, f *poured) (err error) {
 	return nil
 }
 
-// pass carries the drink through one pack.
-func (m *maker) pass(i int, f *poured) error {
+// pass mixes the drink and carries it through one pack.
+func (m *maker) pass(i int, k packed, f *poured) error {
+	if err := m.mix(i, k, f); err != nil {
+		return err
+	}
 	r, one := m.recipe.packs[i], f.carried
 	drink, err := f.state.Solution()
 	if err != nil {

@@ -26,12 +26,12 @@ type byOne struct {
 
 // stateAt finds how much of the sugar is used from a reading: by each instrument, weighed by
 // how sure each is.
-func (m *maker) stateAt(first gravity.Solution, r Reading) (StatePoint, error) {
-	wash, err := m.joined(first, m.portionsAt(r))
+func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
+	wash, err := m.joined(state.first, m.portionsAt(r))
 	if err != nil {
 		return StatePoint{}, err
 	}
-	whole, err := m.joined(first, m.portions())
+	whole, err := m.joined(state.first, m.portions())
 	if err != nil {
 		return StatePoint{}, err
 	}
@@ -42,7 +42,7 @@ func (m *maker) stateAt(first gravity.Solution, r Reading) (StatePoint, error) {
 	}
 	var all []byOne
 	var beyond string // what no ferment of the wash can show
-	final := m.plan.State.Final.In(units.PercentVolume)
+	final := state.Final.In(units.PercentVolume)
 	at := m.along(wash, total)
 	hydrometer, refractometer := m.hydrometer(), 1.0
 	if strings.Contains(m.fermentable.Name(), "malt") {

@@ -12,24 +12,22 @@ import (
 )
 
 // readings compares what was read with the plan, and carries the batch on from there.
-func (m *maker) readings() error {
+func (m *maker) readings(say *notes) (*StatePlan, error) {
 	rs := m.req.Readings
 	if len(rs) == 0 {
-		return nil
+		return nil, nil
 	}
 	if err := readingsOK(rs); err != nil {
-		return err
+		return nil, err
 	}
 	if err := m.portionsRead(rs); err != nil {
-		return err
+		return nil, err
 	}
-	s := &StatePlan{}
-	m.plan.State = s
-	first := m.batch.filled // with all of the sugar where it goes in at once
+	s := &StatePlan{first: m.batch.filled} // with all of the sugar where it goes in at once
 	if rs[0].After == 0 && rs[0].Gravity != 0 {
 		var err error
-		if first, err = m.measuredWash(rs[0], s); err != nil {
-			return err
+		if s.first, err = m.measuredWash(rs[0], s); err != nil {
+			return nil, err
 		}
 	}
 	for _, r := range rs {
@@ -37,51 +35,51 @@ func (m *maker) readings() error {
 			s.Wash = *r.Volume
 		}
 	}
-	wash, err := m.joined(first, m.portions())
+	wash, err := m.joined(s.first, m.portions())
 	if err != nil {
-		return err
+		return nil, err
 	}
 	floor, err := m.ends(wash)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	s.begins = first.Gravity().SG() + m.salted[0]
+	s.begins = s.first.Gravity().SG() + m.salted[0]
 	s.Floor, s.Final = floor.Gravity().SG()+m.salted[courseSteps], floor.ByVolume()
 	for i, r := range rs {
 		if i == 0 && r.After == 0 {
 			continue
 		}
-		p, err := m.stateAt(first, r)
+		p, err := m.stateAt(s, r)
 		if err != nil {
-			return &RequestError{Field: fmt.Sprintf("readings[%d].gravity", i), Value: trim(r.Gravity), Allowed: reason(err), Err: err}
+			return nil, &RequestError{Field: fmt.Sprintf("readings[%d].gravity", i), Value: trim(r.Gravity), Allowed: reason(err), Err: err}
 		}
 		s.Points = append(s.Points, p)
 	}
 	s.judge()
 	s.doubt(m.floorName())
 	if err := m.late(s); err != nil {
-		return err
+		return nil, err
 	}
 	n := len(s.Points)
 	if n == 0 {
-		return m.goOn(first, s)
+		return s, nil
 	}
 	// Counted as sucrose, all of it to gas: the most that it can make.
 	left := kilograms(s.Points[n-1].Left.In(units.GramPerLitre) / 1000)
 	s.Gas = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.CO2From(material.Sucrose().Dose(left)))))
-	m.alarm(s, rs[len(rs)-1])
+	m.alarm(s, rs[len(rs)-1], say)
 	if s.State == Stalled {
 		m.diagnose(s, rs[len(rs)-1])
 	}
 	switch gas := s.Gas.In(units.GramCO2PerLitre); {
 	case s.State == Doubtful:
-		m.caution("Do not pack yet: the readings contradict the wash.")
+		say.caution("Do not pack yet: the readings contradict the wash.")
 	case s.State != Finished && gas < 0.05:
-		m.caution("Do not pack yet: the gravity has to stay the same over several days.")
+		say.caution("Do not pack yet: the gravity has to stay the same over several days.")
 	case s.State != Finished:
-		m.caution(fmt.Sprintf("Do not pack yet: the sugar left can make %.1f g/L of CO2 in a closed pack.", gas))
+		say.caution(fmt.Sprintf("Do not pack yet: the sugar left can make %.1f g/L of CO2 in a closed pack.", gas))
 	}
-	return m.goOn(first, s)
+	return s, nil
 }
 
 // readingsOK refuses readings that cannot be.

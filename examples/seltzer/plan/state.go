@@ -1,6 +1,9 @@
 package plan
 
-import "example.org/zymase/units"
+import (
+	"example.org/zymase/gravity"
+	"example.org/zymase/units"
+)
 
 // StatePlan is where a ferment stands by its readings.
 type StatePlan struct {
@@ -24,7 +27,8 @@ type StatePlan struct {
 	AsItStands *Outcome `json:"as_it_stands,omitempty"` // the rest of the sugar used, nothing done
 	Advice     []Advice `json:"advice,omitempty"`       // what can be done, the most wanted first
 
-	begins float64 // gravity of the wash as measured, salts and all
+	first  gravity.Solution // the wash as measured, of its first portion
+	begins float64          // its gravity, salts and all
 }
 
 // StatePoint is a reading and what it means.

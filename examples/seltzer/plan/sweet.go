@@ -127,7 +127,7 @@ func (s sweetness) material() (material.Material, error) {
 }
 
 // ownTaste is what a pack has beside the batch's drink: what is weighed for it, and its label.
-func (m *maker) ownTaste(p *PackPlan, r packRecipe, k packed, say *notes) (err error) {
+func (m *maker) ownTaste(p *PackPlan, r packRecipe, k, asked packed, say *notes) (err error) {
 	weigh := func(what, whatFor string, kilos float64) (*Weight, error) {
 		w := Weight{What: what, For: whatFor + " the " + p.named(), Asked: kilograms(kilos)}
 		if w.Mass, err = w.Asked.Round(m.req.Scales.Small, units.Nearest); err != nil {
@@ -140,7 +140,7 @@ func (m *maker) ownTaste(p *PackPlan, r packRecipe, k packed, say *notes) (err e
 		return &w, nil
 	}
 	if k.sweet > 0 {
-		if p.Sweetener, err = weigh(r.sweet.name, "sweetening", k.sweet); err != nil {
+		if p.Sweetener, err = weigh(r.sweet.name, "sweetening", asked.sweet); err != nil {
 			return err
 		}
 		for _, c := range r.sweet.cautions {
@@ -151,7 +151,7 @@ func (m *maker) ownTaste(p *PackPlan, r packRecipe, k packed, say *notes) (err e
 		}
 	}
 	if k.acid > 0 {
-		if p.Acid, err = weigh(r.Acid.What, "souring", k.acid); err != nil {
+		if p.Acid, err = weigh(r.Acid.What, "souring", asked.acid); err != nil {
 			return err
 		}
 	}

@@ -38,6 +38,60 @@ func (f *Flavour) checked(field string) (gravity.Solution, error) {
 	return litre, nil
 }
 
+// flavour scales the bench trial up, for the packs that have the batch's.
+func (m *maker) flavour(say *notes) (*FlavourPlan, error) {
+	for i, k := range m.batch.packed {
+		if p := m.recipe.packs[i]; p.Pack.Flavour != nil && p.taste != nil {
+			if err := say.flavourOf(p.taste, k.flavour, kg(k.drink.Ethanol())); err != nil {
+				return nil, err
+			}
+		}
+	}
+	f := m.req.Flavour
+	if f == nil {
+		return nil, nil
+	}
+	total, drink, volume := 0.0, 0.0, 0.0
+	for i, k := range m.batch.packed {
+		if m.recipe.packs[i].Pack.Flavour != nil {
+			continue
+		}
+		total += k.flavour
+		drink += kg(k.drink.Ethanol())
+		volume += m.recipe.packs[i].Volume.In(units.Litre)
+	}
+	if total == 0 {
+		return nil, &RequestError{Field: "flavour", Value: f.Name, Allowed: "left out: every pack has its own"}
+	}
+	s, err := f.solution(total)
+	if err != nil {
+		return nil, err
+	}
+	share := kg(s.Ethanol()) / drink
+	say.tried(f)
+	return &FlavourPlan{
+		Name: f.Name, Added: litres(total),
+		Rise:    units.PercentVolume.Of(checked.Number(share * m.batch.strength)),
+		Ethanol: units.Percent.Of(checked.Number(100 * share)),
+		Sugar:   units.GramPerLitre.Of(checked.Number(1000 * kg(s.Extract()) / volume)),
+	}, say.flavourOf(f, total, drink)
+}
+
+// flavourOf cautions of a flavouring, so many litres of it with so much ethanol in the drink.
+func (n *notes) flavourOf(f *Flavour, total, drink float64) error {
+	s, err := f.solution(total)
+	if err != nil {
+		return err
+	}
+	if kg(s.Ethanol())/drink > 0.49 {
+		n.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR 25.15(b), 7.5); check the law in force.")
+	}
+	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {
+		n.caution("An oil-based flavouring falls out as haze when its alcohol is diluted: try it in a glass of the cold, carbonated drink first.")
+	}
+	return nil
+}
+
 // trials are the doses of a bench trial, and what each of them is for a kind of pack.
 func (p *packRecipe) trials(k packed) (all []TrialDose) {
 	if p.taste == nil {

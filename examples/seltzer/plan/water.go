@@ -96,7 +96,7 @@ func (m *maker) treat(p *WaterPlan, before water.Profile, volume units.Volume, s
 	if m.saltsAfter() {
 		say.weigh(p.Doses...)
 	} else {
-		say.weighed = slices.Insert(say.weighed, 0, p.Doses...)
+		say.weighFirst(p.Doses...)
 	}
 	after, err := before.Add(volume, weighed...)
 	if err != nil {

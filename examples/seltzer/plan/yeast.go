@@ -3,10 +3,57 @@ package plan
 import (
 	"fmt"
 	"math"
+	"time"
 
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 )
+
+// yeast is what to pitch.
+func (m *maker) yeast(say *notes) (y YeastPlan, err error) {
+	cold := m.batch.wash.VolumeAt20()
+	cells, err := yeast.CellsToPitch(yeast.UsualRate().Value, m.batch.wash.Gravity().Extract(), cold)
+	if err != nil {
+		return y, err
+	}
+	y.Cells, y.Form = cells.In(units.BillionCells), m.req.Yeast.Form
+	pack, err := yeast.DryPack(units.Cells{}, units.Celsius.Of(4))
+	if y.Form == "liquid" {
+		pack, err = yeast.LiquidPack(units.Cells{})
+	}
+	if err != nil {
+		return y, err
+	}
+	age := time.Duration(0)
+	if a := m.req.Yeast.Age; a != nil {
+		age = time.Duration(*a)
+	}
+	pitch, err := pack.Need(cells, age)
+	if err != nil {
+		return y, err
+	}
+	y.Source = pack.Evidence().String()
+	y.Low, y.High, y.Packs = pitch.Packs.Low, pitch.Packs.High, pitch.Packs.Value
+	if y.Form == "dry" {
+		y.Low, y.High = pitch.Mass.Low.In(units.Gram), pitch.Mass.High.In(units.Gram)
+		if y.Mass, err = pitch.Mass.Value.Round(m.req.Scales.Small, units.Up); err != nil {
+			return y, err
+		}
+		say.weigh(Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass.Value})
+	}
+	for _, c := range pitch.Cautions {
+		say.caution(c.Text())
+	}
+	if y.Form == "dry" {
+		wake, err := yeast.Rehydrate(y.Mass.Quantity(), yeast.AleYeast, m.req.Fermenter.Temperature)
+		if err != nil {
+			return y, err
+		}
+		y.Rehydration = &RehydrationPlan{Water: wake.Water.Value, Temperature: wake.Temperature.Value, Time: Duration(wake.Time)}
+	}
+	return y, nil
+}
 
 // strain says where the batch leaves its yeast's own sheet. A strength that the strain does not
 // reach is refused: the sugar that it leaves would be found in the packs.
