@@ -22,11 +22,10 @@ type Progress struct {
 	CO2Content units.CarbonDioxideContent // the same in a litre of the liquid at 20 °C
 }
 
-// ClosedTooEarly goes with a [Progress] in which extract is left.
 const closedTooEarly caution.Caution = "closed_too_early: Closed up now, this liquid can still make %s. " +
 	"Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack."
 
-// Cautions returns [ClosedTooEarly] with how much gas can still come, or nothing where no
+// Cautions returns the caution closed_too_early with how much gas can still come, or nothing where no
 // extract is left. JSON holds it too.
 func (p Progress) Cautions() caution.List {
 	if p.Left.IsZero() {

@@ -70,7 +70,7 @@ type Flavoured struct {
 	Cautions      caution.List
 }
 
-// HazeCaution goes with oil-based flavours in drinks below the strength at which they
+// hazeCaution goes with oil-based flavours in drinks below the strength at which they
 // were dissolved.
 const hazeCaution caution.Caution = "haze: Oil-based flavour falls out as haze when its alcohol is diluted (anethole stays clear above 38 % vol only): " +
 	"try it in the cold, and use an extract made to be soluble in water where the drink must be clear."
