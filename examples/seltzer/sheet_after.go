@@ -26,6 +26,14 @@ func uncertaintySection(p plan.Plan) section {
 	return out
 }
 
+// likely are the ends of a pH at k = 2; nothing where no unknown moves it.
+func likely(low, high float64, unknown string) string {
+	if unknown == "" {
+		return ""
+	}
+	return fmt.Sprintf("likely %.2f to %.2f, %s", low, high, mostlyFrom(unknown))
+}
+
 // mostlyFrom says which unknown most of an uncertainty comes from.
 func mostlyFrom(unknown string) string { return "mostly from " + unknown }
 

@@ -2,6 +2,8 @@ package main
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
@@ -63,12 +65,13 @@ func aciditySection(p plan.Plan, s style) section {
 		out.rows = append(out.rows, row{label: a.Unforeseen})
 	}
 	for i, pt := range a.Points {
-		when, note := percent(pt.Used)+" of the sugar used", fmt.Sprintf("%.2f to %.2f %s", pt.Low, pt.High, byAcids(p))
+		when, note := percent(pt.Used)+" of the sugar used", likely(pt.Low, pt.High, pt.From)
 		if i == 0 {
-			when, note = "wash, before the yeast works", "at rest with air; its own CO2 brings it down within a twentieth of the sugar"
+			when = "wash, before the yeast works"
+			note = joined(note, "at rest with air: its own CO2 brings it down within a twentieth of the sugar")
 		}
-		if pt.Clear > 0 {
-			note += fmt.Sprintf("; %.2f if no chalk drops out", pt.Clear)
+		if i == len(a.Points)-1 && a.EndClear > 0 {
+			note += fmt.Sprintf("; %.2f if no chalk drops out", a.EndClear)
 		}
 		out.rows = append(out.rows, row{when, number(pt.PH, 2), note, "", ""}.explain(plan.FigurePH))
 	}
@@ -78,6 +81,11 @@ func aciditySection(p plan.Plan, s style) section {
 			bufferRow(a, s).explain(plan.FigureBuffer))
 	}
 	return out
+}
+
+// joined are the parts of a note that are there.
+func joined(parts ...string) string {
+	return strings.Join(slices.DeleteFunc(parts, func(s string) bool { return s == "" }), "; ")
 }
 
 // bufferRow is the buffer to weigh, or that there is none.
@@ -97,7 +105,7 @@ func bufferRow(a plan.AcidityPlan, s style) row {
 		case a.Halves:
 			when = halves
 		}
-		doses := fmt.Sprintf("%s to %s by the acids", s.mass(a.Low), s.mass(a.High))
+		doses := fmt.Sprintf("it may turn out to want %s to %s, %s", s.mass(a.Low), s.mass(a.High), mostlyFrom(a.From))
 		if a.EndClear > 0 && !a.ByMeter {
 			doses += fmt.Sprintf("; %s if no chalk drops out", s.mass(a.Clear))
 		}
@@ -105,7 +113,8 @@ func bufferRow(a plan.AcidityPlan, s style) row {
 	case a.High.IsZero():
 		return row{b.What, "none", "the ferment stays above the floor without it", "", ""}
 	}
-	return row{b.What, "none", "the ferment is to stay above the floor without it; up to " + s.mass(a.High) + " if the yeast makes more acid: measure", "", ""}
+	return row{b.What, "none", "the ferment is to stay above the floor without it; it may turn out to want up to " + s.mass(a.High) + ", " +
+		mostlyFrom(a.From) + ": measure", "", ""}
 }
 
 func yeastSection(p plan.Plan, s style) section {

@@ -55,7 +55,7 @@ func afterSection(p plan.Plan, s style) section {
 	}
 	for _, x := range a.Points {
 		out.rows = append(out.rows, row{x.After, "pH " + number(x.PH, 2),
-			fmt.Sprintf("%.2f to %.2f; acidity %s as %s; without gas", x.Low, x.High, litreOf(x.Acidity), a.As), "", ""}.explain(plan.FigureAfter))
+			joined(likely(x.Low, x.High, x.From), "acidity "+litreOf(x.Acidity)+" as "+a.As, "without gas"), "", ""}.explain(plan.FigureAfter))
 	}
 	if !a.Tartar.IsZero() {
 		out.rows = append(out.rows, row{"cream of tartar settled", s.mass(a.Tartar), "on the wall and the bottom: rack off it", "", ""}.explain(plan.FigureTartar))
@@ -100,12 +100,4 @@ func ofMust(n plan.NutrientPlan) string {
 		return ""
 	}
 	return "beside " + ion(n.FromMust) + " that the wash has of its own"
-}
-
-// byAcids says what the spread of a pH comes from.
-func byAcids(p plan.Plan) string {
-	if p.Must == nil {
-		return "by the acids that yeast makes"
-	}
-	return "by the acids that yeast makes and those that the wash brings"
 }

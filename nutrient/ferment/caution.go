@@ -1,6 +1,10 @@
 package ferment
 
 import (
+	"cmp"
+	"slices"
+
+	"example.org/zymase/internal/limit"
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
@@ -43,29 +47,47 @@ const (
 		"Potassium bicarbonate brings it."
 )
 
-func (f *fermenting) cautions(points []Point) caution.List {
-	var out caution.List
-	lowest := points[0]
-	for _, p := range points {
-		if p.PH.Value < lowest.PH.Value {
-			lowest = p
+// Cautions returns what whoever ferments it must know, by the pH at equilibrium with air before the yeast and the lowest of
+// the ferment: of a [Course], or as another balance or a meter has them.
+//
+//   - Source: [FloorPH], [PitchPH]; Liu et al. for growth below pH 3 (read), Kudo, Vagnoli & Bisson 1998 for potassium
+//     (recalled from memory).
+//   - Range: that of [Tank.At]; a pH of 1 to 13. Otherwise the error is a [*units.RangeError].
+func (f Tank) Cautions(start float64, lowest evidence.Figure[float64]) (caution.List, error) {
+	const fn = "ferment.Tank.Cautions"
+	for _, ph := range [...]float64{start, lowest.Value, lowest.Low} {
+		if err := limit.Check(fn, "pH", ph, "", 1, 13, fermentSource); err != nil {
+			return nil, err
 		}
 	}
-	switch {
-	case lowest.PH.Value < slowPH:
-		out = out.With(likelyToStop.With(lowest.PH.Value))
-	case lowest.PH.Low < FloorPH().Value:
-		out = out.With(mayFall.With(lowest.PH.Low))
+	c, err := f.checked(fn)
+	if err != nil {
+		return nil, limit.Named(fn, err)
 	}
-	if start := points[0].PH.Value; start > PitchPH().Value {
+	return c.cautions(start, lowest, c.nitrogen(c.balance(c.Metabolism, allUsed), allUsed)), nil
+}
+
+// lowest is the point of the lowest pH.
+func lowest(points []Point) evidence.Figure[float64] {
+	return slices.MinFunc(points, func(a, b Point) int { return cmp.Compare(a.PH.Value, b.PH.Value) }).PH
+}
+
+func (f *fermenting) cautions(start float64, lowest evidence.Figure[float64], left units.MassConcentration) caution.List {
+	var out caution.List
+	switch {
+	case lowest.Value < slowPH:
+		out = out.With(likelyToStop.With(lowest.Value))
+	case lowest.Low < FloorPH().Value:
+		out = out.With(mayFall.With(lowest.Low))
+	}
+	if start > PitchPH().Value {
 		advice := "Leave it a day under its yeast before the first nutrient, or take a water of less alkalinity."
 		if !f.Buffer.Mass.IsZero() {
 			advice = "Keep half of the buffer back until a sixth of the sugar is used: by then the yeast's own CO2 holds the pH below 7."
 		}
 		out = out.With(alkaline.With(start, advice))
 	}
-	end := points[len(points)-1]
-	if n := end.Nitrogen.In(units.MilligramPerLitre); n > 20 {
+	if n := left.In(units.MilligramPerLitre); n > 20 {
 		out = out.With(fedTooMuch.With(n))
 	}
 	k := f.start.Potassium*formula.WeightK + f.feed.Potassium.In(units.MilligramPerLitre)

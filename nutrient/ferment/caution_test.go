@@ -1,6 +1,8 @@
 package ferment
 
 import (
+	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -10,6 +12,7 @@ import (
 	"example.org/zymase/nutrient/internal/amount"
 	"example.org/zymase/nutrient/internal/formula"
 	"example.org/zymase/units"
+	"example.org/zymase/units/caution"
 	"example.org/zymase/units/evidence"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
@@ -40,7 +43,7 @@ func TestCautionsOfAFerment(t *testing.T) {
 		{"potassium", point(3.6, 3.55, 0), 199, "Potassium is about 299 mg/L"},
 	} {
 		f := fermenting{feed: fed, start: acidity.Liquid{Potassium: c.potassium / formula.WeightK}}
-		all := f.cautions(c.points)
+		all := f.cautions(c.points[0].PH.Value, lowest(c.points), c.points[len(c.points)-1].Nitrogen)
 		switch {
 		case c.want == "" && len(all) == 0:
 		case c.want != "" && len(all) == 1 && strings.Contains(all[0].Text(), c.want):
@@ -49,7 +52,8 @@ func TestCautionsOfAFerment(t *testing.T) {
 		}
 	}
 	f := fermenting{}
-	if all := f.cautions(point(3.6, 3.55, 0)); len(all) != 0 {
+	last := point(3.6, 3.55, 0)
+	if all := f.cautions(3.6, lowest(last), last[1].Nitrogen); len(all) != 0 {
 		t.Errorf("without ammonium: %q", all)
 	}
 }
@@ -66,4 +70,22 @@ func TestWaterFillsAShareOfTheDrink(t *testing.T) {
 	c := check.Must(f.checked("test"))
 	check.Near(t, "share", c.perLitre, f.Brew.Water.In(units.Kilogram)/0.9982/60, 1e-6, "by hand")
 	check.Near(t, "hexose", c.hexose, f.Brew.Fermentable.In(units.Gram)*0.9994*1.05263, 0.05, "inversion 5.263 %")
+}
+
+// What is said of a course is said of its pH, wherever that comes from; a pH that none is, is refused.
+func TestCautionsByPH(t *testing.T) {
+	f := hall(material.DiammoniumPhosphate())
+	course := check.Must(f.Course(3))
+	of := check.Must(f.Cautions(course.Points[0].PH.Value, course.Points[3].PH))
+	if len(of) == 0 || !slices.Equal(of, course.Cautions) {
+		t.Errorf("%q, of the course %q", of, course.Cautions)
+	}
+	if all := check.Must(f.Cautions(7, evidence.Figure[float64]{Value: 2.5, Low: 2.4})); !slices.ContainsFunc(all, func(c caution.Caution) bool { return c.Code() == "likely_to_stop" }) {
+		t.Errorf("%q", all)
+	}
+	for _, ph := range []float64{0, 13.5, math.NaN()} {
+		if _, err := f.Cautions(ph, course.Points[3].PH); err == nil || !strings.Contains(err.Error(), "Tank.Cautions") {
+			t.Errorf("pH %g: %v", ph, err)
+		}
+	}
 }

@@ -35,6 +35,6 @@ func (f Tank) Course(steps int) (Course, error) {
 		}
 		out.Points = append(out.Points, p)
 	}
-	out.Cautions = c.cautions(out.Points)
+	out.Cautions = c.cautions(out.Points[0].PH.Value, lowest(out.Points), out.Points[steps].Nitrogen)
 	return out, nil
 }

@@ -67,13 +67,16 @@ func (f *fermenting) at(used float64) (Point, error) {
 	}
 	p.Gravity, p.Strength, p.CO2 = s.Gravity(), s.ByVolume(), made.CO2
 	p.Balance = f.balance(f.Metabolism, used)
-	a := f.acidity(p.Balance, used)
-	fed := f.fed(used)
-	amino := f.amino + fed*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
-		p.Balance.Amino.Plus(p.Balance.Urea).In(units.Milligram)/f.litres
-	p.Nitrogen = amount.MgPerL(max(0, a.Ammonium*formula.WeightN+amino))
+	p.Nitrogen = f.nitrogen(p.Balance, used)
 	around := f.around(used)
 	around.Water = 0
-	p.Liquid, err = a.Profile(around)
+	p.Liquid, err = f.acidity(p.Balance, used).Profile(around)
 	return p, err
+}
+
+// nitrogen is what yeast can still take up.
+func (f *fermenting) nitrogen(b Balance, used float64) units.MassConcentration {
+	amino := f.amino + f.fed(used)*(f.feed.Amino.In(units.MilligramPerLitre)+f.feed.Urea.In(units.MilligramPerLitre)) -
+		b.Amino.Plus(b.Urea).In(units.Milligram)/f.litres
+	return amount.MgPerL(max(0, f.acidity(b, used).Ammonium*formula.WeightN+amino))
 }

@@ -88,6 +88,18 @@ func (s *State) equilibrium(like *water.Series) (water.Equilibrium, error) {
 // [State.Equilibrium].
 func (s State) PH() (float64, error) { return new(Meter).PH(&s) }
 
+// PHUnder returns the pH of the liquid at rest under CO2 of a pressure: that of a ferment under its own gas, in one search.
+//
+//   - Source, range, errors: [water.Profile.Under]; that of [State.Profile].
+func (m *Meter) PHUnder(s *State, co2 units.AbsolutePressure) (float64, error) {
+	p, err := s.Profile()
+	if err != nil {
+		return 0, err
+	}
+	e, err := m.like.Under(p, co2)
+	return e.PH(), err
+}
+
 // CalciteIndex returns how far above calcite's solubility the liquid is, as a logarithm: above
 // zero it can drop chalk. Errors are those of [State.Equilibrium].
 func (s State) CalciteIndex() (float64, error) {

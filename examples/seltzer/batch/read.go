@@ -4,7 +4,6 @@ import (
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
-	"example.org/zymase/water"
 )
 
 // WithPH returns the liquid with the pH that was read in it, under the pressure of its own CO2:
@@ -18,19 +17,28 @@ func (s State) WithPH(ph float64, gas units.AbsolutePressure) (State, error) {
 	if err := limit.Check(fn, "pH", ph, "", 2, 9, "a liquid that ferments"); err != nil {
 		return State{}, err
 	}
+	lacks, err := new(Meter).Lacks(&s, ph, gas)
+	if err != nil {
+		return State{}, limit.Named(fn, err)
+	}
+	s.amount[Unnamed] += lacks
+	s.amount[Proton] -= lacks
+	return s, nil
+}
+
+// Lacks returns the charge, mol, that a liquid under the pressure of its own CO2 lacks at a pH: below zero where it has more.
+//
+//   - Source, range, errors: [State.WithPH].
+func (m *Meter) Lacks(s *State, ph float64, gas units.AbsolutePressure) (float64, error) {
 	p, err := s.Profile()
 	if err != nil {
-		return State{}, limit.Named(fn, err)
+		return 0, err
 	}
-	var like water.Series
-	alkalinity, err := like.AlkalinityAt(p, ph, Above{Pressure: gas}.of())
+	alkalinity, err := m.like.AlkalinityAt(p, ph, Above{Pressure: gas}.of())
 	if err != nil {
-		return State{}, limit.Named(fn, err)
+		return 0, err
 	}
-	protons := -alkalinity.In(units.MilligramPerLitreCaCO3) / caCO3PerEquivalent / 1000 * s.litresOfWater()
-	s.amount[Unnamed] -= protons - s.amount[Proton]
-	s.amount[Proton] = protons
-	return s, nil
+	return s.amount[Proton] + alkalinity.In(units.MilligramPerLitreCaCO3)/caCO3PerEquivalent/1000*s.litresOfWater(), nil
 }
 
 // OfVolume returns so much of the liquid, its composition unchanged: what a level shows.

@@ -7,9 +7,12 @@ import (
 	"strings"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 )
@@ -21,12 +24,10 @@ const (
 	curveCourse = 12
 )
 
-// acidity follows the pH of the ferment, and finds the buffer that holds a floor. Where the
-// boil can drop chalk, the pH and the dose are those of the least alkalinity that it can
-// leave, so that the floor holds; the other end stands beside.
+// acidity finds the buffer that holds a floor. Where the boil can drop chalk, the dose is that of the least alkalinity that it
+// can leave, so that the floor holds.
 func (m *maker) acidity(say *notes) (a AcidityPlan, f ferment.Tank, err error) {
-	f, clear, err := m.ferment(m.plan.Nutrient.fed)
-	if err != nil {
+	if f, err = m.ferment(m.plan.Nutrient.fed); err != nil {
 		return a, f, err
 	}
 	a = AcidityPlan{Unforeseen: m.unforeseen(), Points: []AcidityPoint{}}
@@ -34,78 +35,93 @@ func (m *maker) acidity(say *notes) (a AcidityPlan, f ferment.Tank, err error) {
 		say.caution(a.Unforeseen)
 		return a, f, nil
 	}
-	if b := m.req.Buffer; b != nil {
-		salt, err := material.FindAmong(b.Salt, ferment.Buffers()...)
-		if err != nil {
-			return a, f, named("buffer.salt", b.Salt, err)
-		}
-		bare := f
-		bare.AcidsKnown = true // its range is printed nowhere
-		end, err := bare.At(units.Percent.Of(100))
-		if err != nil {
-			return a, f, err
-		}
-		a.EndUnbuffered, a.Floor = end.PH.Value, b.Floor
-		dose, err := f.BufferFor(salt, b.Floor)
-		if err != nil {
-			if r, ok := errors.AsType[*units.RangeError](err); ok && r.Quantity == "ionic strength" {
-				return a, f, err
-			}
-			return a, f, &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: reason(err), Err: err}
-		}
-		mass, err := dose.Mass.Value.Round(m.req.Scales.Small, units.Up)
-		if err != nil {
-			return a, f, err
-		}
-		w := Weight{What: salt.String(), For: "fermenter, buffer", Mass: mass, Asked: dose.Mass.Value}
-		a.Buffer = &w
-		a.Low, a.High, a.Clear = dose.Mass.Low, dose.Mass.High, dose.Mass.Value
-		if clear != nil {
-			least, err := clear.BufferFor(salt, b.Floor)
-			if err != nil {
-				return a, f, err
-			}
-			a.Clear = least.Mass.Value
-			clear.Buffer = salt.Dose(mass.Quantity())
-		}
-		f.Buffer = salt.Dose(mass.Quantity())
-		if !mass.Decimal().IsZero() {
-			say.weigh(w)
-		}
-		for _, c := range dose.Cautions {
-			if m.brings.some && strings.HasPrefix(c.Code(), "taste_potassium") {
-				continue // of sugar and water: wines and ciders hold a gram of it, and nobody tastes it out
-			}
-			say.caution(c.Text())
-		}
+	b := m.req.Buffer
+	if b == nil {
+		return a, f, nil
 	}
-	course, err := f.Course(courseSteps)
+	salt, err := material.FindAmong(b.Salt, ferment.Buffers()...)
+	if err != nil {
+		return a, f, named("buffer.salt", b.Salt, err)
+	}
+	dose, err := f.BufferFor(salt, b.Floor)
+	if err != nil {
+		if r, ok := errors.AsType[*units.RangeError](err); ok && r.Quantity == "ionic strength" {
+			return a, f, err
+		}
+		return a, f, &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: reason(err), Err: err}
+	}
+	mass, err := dose.Mass.Value.Round(m.req.Scales.Small, units.Up)
 	if err != nil {
 		return a, f, err
 	}
-	if a.Points, err = m.widened(course); err != nil {
-		return a, f, err
+	w := Weight{What: salt.String(), For: "fermenter, buffer", Mass: mass, Asked: dose.Mass.Value}
+	a.Floor, a.Buffer, a.Clear = b.Floor, &w, dose.Mass.Value
+	f.Buffer = salt.Dose(mass.Quantity())
+	if !mass.Decimal().IsZero() {
+		say.weigh(w)
 	}
-	start := a.Points[0].PH
-	if clear != nil {
-		other, err := clear.Course(courseSteps)
-		if err != nil {
-			return a, f, err
+	for _, c := range dose.Cautions {
+		if m.brings.some && strings.HasPrefix(c.Code(), "taste_potassium") {
+			continue // of sugar and water: wines and ciders hold a gram of it, and nobody tastes it out
 		}
-		for i, p := range other.Points {
-			a.Points[i].Clear = p.PH.Value
-		}
-		start, a.EndClear = max(start, a.Points[0].Clear), a.Points[courseSteps].Clear
+		say.caution(c.Text())
 	}
-	a.Halves = a.Buffer != nil && start > ferment.PitchPH().Value
-	for _, c := range course.Cautions {
-		if m.brings.some && c.Code() == mayFall && a.Points[courseSteps].PH > slowPH {
+	return a, f, nil
+}
+
+// acidCourse is the pH of the ferment as the batch has it, how sure it is, and what buffer it may want.
+func (m *maker) acidCourse(say *notes) (AcidityPlan, error) {
+	a := m.plan.Acidity
+	if a.Unforeseen != "" {
+		return a, nil
+	}
+	var err error
+	if a.Points, err = m.measureAlong(courseSteps); err != nil {
+		return a, err
+	}
+	lowest := 1
+	for i := range a.Points {
+		p, d := &a.Points[i], m.doubts[ofPH+i]
+		p.PH = d.of
+		p.Low, p.High = d.around(p.PH)
+		if p.From = d.from; i > 1 && p.PH < a.Points[lowest].PH {
+			lowest = i
+		}
+	}
+	start, end := a.Points[0], a.Points[courseSteps]
+	w := m.plan.Water.Boiled
+	drops := w != nil && !w.Scale.IsZero()
+	if drops {
+		a.EndClear = m.doubts[ofEnd].none
+	}
+	if b := a.Buffer; b != nil {
+		if a.EndUnbuffered, err = m.unbuffered(); err != nil {
+			return a, err
+		}
+		a.Halves = start.High > ferment.PitchPH().Value
+		d, c := m.doubts[ofBuffer], m.course.Buffer.Material.Composition()
+		charge := c.Potassium.In(units.Fraction)/chemistry.K + c.Sodium.In(units.Fraction)/chemistry.Na // mol in a gram
+		dose := func(lacks float64) units.Mass {
+			return units.Gram.Of(checked.Number(max(0, b.Mass.Quantity().In(units.Gram)+lacks/charge)))
+		}
+		least, most := d.around(d.of)
+		a.Low, a.High, a.From = dose(least), dose(most), d.from
+		if drops {
+			a.Clear = dose(d.none)
+		}
+	}
+	cautions, err := m.course.Cautions(start.PH, evidence.Figure[float64]{Value: a.Points[lowest].PH, Low: a.Points[lowest].Low})
+	if err != nil {
+		return a, err
+	}
+	for _, c := range cautions {
+		if m.brings.some && c.Code() == mayFall && end.PH > slowPH {
 			continue // the floor of a sugar wash: juices are more sour from the start
 		}
 		say.caution(c.Text())
 	}
 	m.chalk(&a, say)
-	return a, f, nil
+	return a, nil
 }
 
 // muchChalk is a dose so far above that without chalk that neither should be added blind
@@ -134,20 +150,8 @@ func (m *maker) chalk(a *AcidityPlan, say *notes) {
 	say.caution(text + ". To be certain, measure the alkalinity after the boil, or treat the water after it; do not add before it what it takes out.")
 }
 
-func points(c ferment.Course) []AcidityPoint {
-	out := make([]AcidityPoint, len(c.Points))
-	for i, p := range c.Points {
-		out[i] = AcidityPoint{
-			Used: p.Used, PH: p.PH.Value, Low: p.PH.Low, High: p.PH.High,
-			Gravity: p.Gravity.SG(), Strength: p.Strength,
-		}
-	}
-	return out
-}
-
-// ferment is the wash as package nutrient follows it, with the water that the boil leaves at
-// chalk's equilibrium; clear is the same with none dropped, nil where none can drop.
-func (m *maker) ferment(fed []material.Dose) (f ferment.Tank, clear *ferment.Tank, err error) {
+// ferment is the wash as package nutrient follows it, with the water that the boil leaves at chalk's equilibrium.
+func (m *maker) ferment(fed []material.Dose) (ferment.Tank, error) {
 	b := m.batch
 	wash := kg(b.wash.Mass())
 	brew, err := sugar.Wash{
@@ -155,20 +159,15 @@ func (m *maker) ferment(fed []material.Dose) (f ferment.Tank, clear *ferment.Tan
 		Basis: sugar.WaterAtHand(kilograms((1 - b.share) * wash)),
 	}.From(kilograms(b.share * wash))
 	if err != nil {
-		return f, nil, err
+		return ferment.Tank{}, err
 	}
 	brew.Water = b.wash.Water()
-	f = ferment.Tank{
-		Amino: m.amino(),
-		Brew:  brew, Water: m.boiled.low, Feed: fed, Additions: stages,
+	return ferment.Tank{
+		Amino: m.amino(), AcidsKnown: true, // what the plan prints of them is read off the batch
+
+		Brew: brew, Water: m.boiled.low, Feed: fed, Additions: stages,
 		Temperature: m.req.Fermenter.Temperature, Pressure: m.air.Pressure(),
-	}
-	if w := m.plan.Water.Boiled; w != nil && !w.Scale.IsZero() {
-		other := f
-		other.Water, other.AcidsKnown = m.boiled.high, true // its ranges are printed nowhere
-		clear = &other
-	}
-	return f, clear, nil
+	}, nil
 }
 
 // boiledWater is the wash's water at both ends of what the boil can make of it: with chalk at equilibrium and with

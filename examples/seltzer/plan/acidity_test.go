@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -33,8 +34,9 @@ func TestChalkInTheBoil(t *testing.T) {
 	near(t, "calcium", w.CalciumHigh.Minus(w.CalciumLow).In(units.MilligramPerLitre), 20.04*mEq, 0.05)
 	near(t, "scale, g", w.Scale.In(units.Gram), 50.04*mEq*57.3/1000, 0.03)
 	near(t, "more buffer, g", a.Buffer.Asked.Minus(a.Clear).In(units.Gram), 100.115*mEq*57.3/1000, 0.4)
-	near(t, "end", a.Points[3].PH, 3.6, 0.005)
-	if !(a.EndClear > 3.9 && a.EndClear < 4.1) || a.EndClear != a.Points[3].Clear {
+	// By the first order of its rate, 0.2/min, a twentieth of the chalk is left after 15 min: e⁻³ of 0.38 in pH.
+	near(t, "end", a.Points[3].PH, 3.6+0.38*math.Exp(-3), 0.006)
+	if !(a.EndClear > 3.9 && a.EndClear < 4.1) {
 		t.Errorf("pH %.2f with nothing dropped", a.EndClear)
 	}
 	if c := cautionWith(p, "The boil can drop"); !strings.Contains(c, "too wide to dose blind") || !strings.Contains(c, "measure the alkalinity after the boil") {

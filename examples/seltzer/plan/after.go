@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/internal/checked"
@@ -43,7 +44,10 @@ type AfterPoint struct {
 	PH      float64                 `json:"pH"`
 	Low     float64                 `json:"pH_low"`
 	High    float64                 `json:"pH_high"`
+	From    string                  `json:"mostly_from,omitempty"`
 	Acidity units.MassConcentration `json:"titratable_acidity"`
+
+	deeds int // that were done by then
 }
 
 // SulfitePlan is the sulfite that holds a molecular SO2.
@@ -114,14 +118,13 @@ func (m *maker) settleDown(say *notes) (p *AfterPlan, acid *AcidPlan, err error)
 	p = &AfterPlan{As: by.As.Name() + " to pH " + trim(by.End)}
 	u := forward.Usual()
 	place := m.air.Pressure()
-	last := m.plan.Acidity.Points[len(m.plan.Acidity.Points)-1]
 	point := func(after string) error {
 		d, ofWater, litres, err := gasFree(s)
 		if err != nil {
 			return err
 		}
 		ta, err := m.acidityOf(d, ofWater, litres)
-		p.Points = append(p.Points, AfterPoint{After: after, PH: d.PH(), Low: d.PH() - (last.PH - last.Low), High: d.PH() + (last.High - last.PH), Acidity: ta})
+		p.Points = append(p.Points, AfterPoint{After: after, PH: d.PH(), Acidity: ta, deeds: len(p.deeds)})
 		return err
 	}
 	do := func(line string, st forward.Step) (forward.Left, error) {
@@ -205,6 +208,23 @@ func (m *maker) settleDown(say *notes) (p *AfterPlan, acid *AcidPlan, err error)
 	}
 	return p, acid, point("sulfite and sorbate added")
 }
+
+// sureAfter is how sure the pH of each is.
+func (m *maker) sureAfter(*notes) (*AfterPlan, error) {
+	if m.plan.After == nil {
+		return nil, nil
+	}
+	out := *m.plan.After
+	out.Points = slices.Clone(out.Points)
+	for i := range out.Points {
+		p, d := &out.Points[i], m.doubts[ofAfter+i]
+		p.Low, p.High = d.around(p.PH)
+		p.From = d.from
+	}
+	return &out, nil
+}
+
+const mostAfter = 5 // times that a pH is told after the ferment
 
 // tooFlat warns of a juice, honey or sugar drink that is not sour enough to keep. Beer has its hops.
 func (m *maker) tooFlat(say *notes) error {

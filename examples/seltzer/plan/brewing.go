@@ -14,8 +14,10 @@ type brewing struct {
 	water, start, boiled forward.State // in the kettle: as it comes, with the sugar, after the boil
 	filled, wash         forward.State // with the first portion of the sugar; with all that goes in before the yeast works
 	unfed                forward.State // before the first of the nutrient
+	unstaged             forward.State // before that which goes in by stages
 	fermented            forward.State
 	deeds, joined        []deed  // all of them; from filled to wash
+	racked               []deed  // from fermented to off its yeast
 	left                 float64 // L, with the yeast, of what the packs do not take
 }
 
@@ -36,7 +38,7 @@ func (m *maker) brew(*notes) (*brewing, error) {
 	filled := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Cool || d.step.Kind == forward.Heat }) + 1
 	fermented := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Ferment })
 	unfed := slices.IndexFunc(deeds, func(d deed) bool { return d.step.Kind == forward.Feed || d.step.Kind == forward.Ferment })
-	b.deeds, b.joined = deeds, deeds[filled:fermented]
+	b.deeds, b.joined, b.racked = deeds, deeds[filled:fermented], deeds[fermented+1:]
 	for i, d := range deeds {
 		switch {
 		case d.step.Kind == forward.Boil:
@@ -46,6 +48,9 @@ func (m *maker) brew(*notes) (*brewing, error) {
 		}
 		if i == unfed {
 			b.unfed = b.state
+		}
+		if i == fermented-m.plan.Nutrient.staged {
+			b.unstaged = b.state
 		}
 		if i == fermented {
 			b.wash = b.state
@@ -133,4 +138,23 @@ func (m *maker) measured(used float64, portions int) (at usedAt, err error) {
 	at = usedAt{used: used, sg: g.SG()}
 	at.strength, err = s.Strength()
 	return at, err
+}
+
+// unbuffered is the pH at the end without the buffer.
+func (m *maker) unbuffered() (float64, error) {
+	c := carried{state: m.brewed.filled, unknowns: m.brewed.unknowns, like: m.brewed.like}
+	for _, d := range m.brewed.joined {
+		if b := m.plan.Acidity.Buffer; d.step.Kind == forward.Feed && d.step.What == b.What && d.step.Mass == b.Mass.Quantity() {
+			continue
+		}
+		if _, err := c.do(d.step); err != nil {
+			return 0, err
+		}
+	}
+	st := m.fermenting(0, 1)[0]
+	st.Gas = true
+	if _, err := c.do(st); err != nil {
+		return 0, err
+	}
+	return new(forward.Meter).PHUnder(&c.state, st.Pressure)
 }

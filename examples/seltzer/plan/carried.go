@@ -65,8 +65,8 @@ func yeastIn(a *forward.Amounts) (sum float64) {
 
 // note adds to a line.
 func note(lines []Line, what string, kilos float64) []Line {
-	if n := len(lines); n > 0 && lines[n-1].What == what {
-		lines[n-1].Mass = kilograms(kg(lines[n-1].Mass) + kilos)
+	if i := slices.IndexFunc(lines, func(l Line) bool { return l.What == what }); i >= 0 {
+		lines[i].Mass = kilograms(kg(lines[i].Mass) + kilos)
 		return lines
 	}
 	return append(lines, Line{what, kilograms(kilos)})

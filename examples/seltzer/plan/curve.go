@@ -69,16 +69,25 @@ func MakeWithCurves(req Request) (Plan, []Curve, error) {
 
 // fermentCurves are those of the ferment.
 func (m *maker) fermentCurves() ([]Curve, error) {
-	course, err := m.course.Course(curveCourse)
+	along, err := m.measureAlong(curveCourse)
 	if err != nil {
 		return nil, err
 	}
-	along, err := m.widened(course)
-	if err != nil {
-		return nil, err
+	ph := make([]float64, len(along))
+	if len(m.plan.Acidity.Points) > 0 {
+		c := carried{state: m.brewed.unstaged, unknowns: m.brewed.unknowns}
+		if err := m.reader(curveCourse).course(&c, ph); err != nil {
+			return nil, err
+		}
 	}
-	if along, err = m.measureAlong(along); err != nil {
-		return nil, err
+	for i := range along {
+		p := &along[i]
+		p.PH = ph[i]
+		of := func(end func(AcidityPoint) float64) float64 { return onCourse(m.plan.Acidity.Points, p.Used, end) }
+		if len(m.plan.Acidity.Points) > 0 {
+			p.Low = p.PH - of(func(p AcidityPoint) float64 { return p.PH - p.Low })
+			p.High = p.PH + of(func(p AcidityPoint) float64 { return p.High - p.PH })
+		}
 	}
 	curves := m.gravityCurves(along)
 	if m.plan.Acidity.Unforeseen == "" {

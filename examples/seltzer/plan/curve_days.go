@@ -20,7 +20,7 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 	s := m.plan.State
 	g := Curve{Title: "Gravity over the days", X: daysAfter, Y: Axis{"gravity", "20/20 °C"}, Limit: new(m.plan.Gravity.Floor), LimitName: m.floorName()}
 	if s != nil {
-		g.Title, g.Limit = "Gravity as read", &s.Floor
+		g.Title, g.Limit = "Gravity as read", new(s.Floor)
 		if s.Original > 0 {
 			g.Marks = append(g.Marks, [2]float64{0, s.Original})
 		}
@@ -91,7 +91,13 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 func (c *Curve) follow(x float64, used kinetics.Band, along []AcidityPoint, middle, least, most func(AcidityPoint) float64) {
 	span := func(from, to units.Share) [3]float64 {
 		low := math.Min(onCourse(along, from, least), onCourse(along, to, least))
-		return [3]float64{x, low, math.Max(onCourse(along, from, most), onCourse(along, to, most))}
+		high := math.Max(onCourse(along, from, most), onCourse(along, to, most))
+		for _, p := range along { // a feed moves the pH the other way for a while
+			if p.Used.Compare(from) > 0 && p.Used.Compare(to) < 0 {
+				low, high = math.Min(low, least(p)), math.Max(high, most(p))
+			}
+		}
+		return [3]float64{x, low, high}
 	}
 	c.Points = append(c.Points, [2]float64{x, onCourse(along, used.Median, middle)})
 	c.LowerUpper = append(c.LowerUpper, span(used.Low90, used.High90))

@@ -94,7 +94,7 @@ func (m *maker) correctPH(s *StatePlan, measured float64, say *notes) error {
 		}
 		target = max(target, b.Floor)
 	}
-	f, _, err := m.ferment(m.plan.Nutrient.fed)
+	f, err := m.ferment(m.plan.Nutrient.fed)
 	if err != nil {
 		return err
 	}
@@ -111,7 +111,7 @@ func (m *maker) correctPH(s *StatePlan, measured float64, say *notes) error {
 	}
 	s.Correction = &Weight{
 		What: salt.String(), Mass: mass, Asked: c.Dose.Mass.Value,
-		For: fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when dry (%.1f with the most acids)", measured, c.Now.Value, c.End.Value, c.End.Low),
+		For: fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when dry", measured, c.Now.Value, c.End.Value),
 	}
 	for _, text := range c.Cautions {
 		say.caution(text.Text())

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"os"
 	"strings"
 	"testing"
 
@@ -102,4 +103,36 @@ func ExampleDraw() {
 	_, err := plan.Draw(plan.Request{}, 1)
 	fmt.Println(err)
 	// Output: plan.Draw: worlds 1 outside 10 to 100000 (a limit of the function)
+}
+
+// The ends of a pH without draws are those of the draws, to 0.06, and both say the same of what they come from where the draws
+// leave no doubt of that.
+func TestLikelyPHIsDrawn(t *testing.T) {
+	for _, name := range []string{"../request.json", "../testdata/requests/no_kettle.json", "../testdata/requests/portions.json", "../drinks/cider.json", "../drinks/mead.json"} {
+		text, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		r, err := plan.ParseRequest(text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		p := made(t, r)
+		drawn, err := plan.Draw(r, 400)
+		if err != nil {
+			t.Fatal(err)
+		}
+		end := p.Acidity.Points[3]
+		for _, d := range drawn {
+			if !strings.HasPrefix(d.What, "pH") {
+				continue
+			}
+			near(t, name+", low", end.Low, d.Of.Low, 0.06)
+			near(t, name+", high", end.High, d.Of.High, 0.06)
+			near(t, name+", usual", end.PH, d.Usual, 0.01)
+			if most := d.Of.From[0]; most.Share > 0.5 && end.From != most.Unknown {
+				t.Errorf("%s: mostly from %s, drawn from %+v", name, end.From, d.Of.From[:2])
+			}
+		}
+	}
 }

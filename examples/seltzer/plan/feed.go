@@ -76,7 +76,7 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	if err != nil {
 		return n, err
 	}
-	n.fed = make([]material.Dose, len(feed.Doses))
+	n.fed, n.staged = make([]material.Dose, len(feed.Doses)), len(feed.Doses)
 	for i, d := range feed.Doses {
 		n.fed[i] = d.Material.Dose(schedule.Totals[i].Quantity())
 		say.weigh(Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -97,20 +98,16 @@ func (m *maker) gravityWith(used float64, portions int) (float64, error) {
 	return at.sg, err
 }
 
-// measuredCourse is the course of the plan with its gravities and strengths.
-func (m *maker) measuredCourse(*notes) ([]AcidityPoint, error) {
-	return m.measureAlong(m.plan.Acidity.Points)
-}
-
-// measureAlong is a course with gravity and strength at its points, all the sugar in.
-func (m *maker) measureAlong(points []AcidityPoint) ([]AcidityPoint, error) {
-	points = slices.Clone(points)
+// measureAlong is the wash at so many equal steps of its sugar used, all of it in.
+func (m *maker) measureAlong(steps int) ([]AcidityPoint, error) {
+	points := make([]AcidityPoint, steps+1)
 	for i := range points {
-		at, err := m.measuredAt(points[i].Used.In(units.Fraction), m.portions())
+		used := float64(i) / float64(steps)
+		at, err := m.measuredAt(used, m.portions())
 		if err != nil {
 			return nil, err
 		}
-		points[i].Gravity, points[i].Strength = at.sg, at.strength
+		points[i] = AcidityPoint{Used: units.Fraction.Of(checked.Number(used)), Gravity: at.sg, Strength: at.strength}
 	}
 	return points, nil
 }

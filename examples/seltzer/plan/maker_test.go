@@ -11,26 +11,33 @@ import (
 	"testing"
 )
 
-// A stage returns its part: nothing but make.go, which puts them in place, assigns a field of the maker or of its plan,
-// or takes the address of one.
+// A stage returns its part: nothing but make.go, which puts them in place, assigns a field of the maker or of its plan, be it
+// through a pointer or a list that stands there, or takes the address of one.
 func TestStagesReturnTheirPart(t *testing.T) {
 	names, err := filepath.Glob("*.go")
 	if err != nil || len(names) == 0 {
 		t.Fatal(names, err)
 	}
+	source := map[string]any{}
 	for _, name := range names {
-		if name == "make.go" || strings.HasSuffix(name, "_test.go") {
-			continue
+		if !strings.HasSuffix(name, "_test.go") {
+			source[name] = nil // it is read
 		}
-		for _, line := range changed(t, name, nil) {
-			t.Errorf("%s:%d: a stage changes what it should return", name, line)
+	}
+	for _, at := range changed(t, source) {
+		if at.Filename != "make.go" {
+			t.Errorf("%v: a stage changes what it should return", at)
 		}
 	}
 }
 
 func TestAStageThatChangesIsFound(t *testing.T) {
-	found := changed(t, "x.go", `package plan
+	var found []int
+	for _, at := range changed(t, map[string]any{"x.go": `package plan
+type APlan struct{ state *State; stages []Stage }
 func (m *maker) reads() float64 { x := m.gas; x.y = m.plan.z[1]; return x }
+func (m *maker) copies() { s, g := *m.plan.state, m.plan.Gravity; s.Points, g.Floor = nil, 1 }
+func (m *material) other() { m.gas = 1 }
 func (m *maker) a() { m.gas = 1 }
 func (m *maker) b() { m.plan.Weigh = append(m.plan.Weigh, w) }
 func (m *maker) c() { m.warned++ }
@@ -40,75 +47,95 @@ func (o *onward) f() { o.m.fed[0] = dose }
 func (o *onward) g() { m := o.m; m.fed = nil }
 func h(of *maker) { *of.plan = Plan{} }
 func i(of *maker) { *of = maker{} }
-func (m *material) j() { m.gas = 1 }
-`)
-	if want := []int{3, 4, 5, 6, 7, 8, 9, 10, 11}; !slices.Equal(found, want) {
+func (m *maker) j() { s := m.plan.state; s.Points = nil }
+func (m *maker) k() { s := m.plan.stages; s[0].Gravity = 1 }
+`}) {
+		found = append(found, at.Line)
+	}
+	if want := []int{6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16}; !slices.Equal(found, want) {
 		t.Errorf("found in lines %v, want %v", found, want)
 	}
 }
 
-// changed lists the lines of a file that change what a maker holds.
-func changed(t *testing.T, name string, source any) (lines []int) {
+// changed lists where files change what a maker holds.
+func changed(t *testing.T, source map[string]any) (found []token.Position) {
 	files := token.NewFileSet()
-	f, err := parser.ParseFile(files, name, source, 0)
-	if err != nil {
-		t.Fatal(err)
+	var parsed []*ast.File
+	shared := map[string]bool{"m": true} // fields of a plan that a copy shares, pointers and lists; m is the maker of an onward
+	for name, text := range source {
+		f, err := parser.ParseFile(files, name, text, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		parsed = append(parsed, f)
+		ast.Inspect(f, func(n ast.Node) bool {
+			def, ok := n.(*ast.TypeSpec)
+			if !ok || def.Name.Name != "maker" && !strings.HasSuffix(def.Name.Name, "Plan") {
+				return true
+			}
+			if s, ok := def.Type.(*ast.StructType); ok {
+				for _, field := range s.Fields.List {
+					for _, name := range field.Names {
+						if of := types.ExprString(field.Type); of[0] == '*' || strings.HasPrefix(of, "[]") {
+							shared[name.Name] = true
+						}
+					}
+				}
+			}
+			return true
+		})
 	}
-	makers := map[string]bool{}
-	isMaker := func(e ast.Expr) bool {
+	var makers map[string]bool // the names of a function that share something with a maker
+	var held func(e ast.Expr) bool
+	held = func(e ast.Expr) bool {
 		switch x := e.(type) {
 		case *ast.Ident:
 			return makers[x.Name]
 		case *ast.SelectorExpr:
-			return x.Sel.Name == "m" // as onward holds it
+			return x.Sel.Name == "m" || held(x.X)
+		case *ast.StarExpr:
+			return held(x.X)
+		case *ast.IndexExpr:
+			return held(x.X)
+		case *ast.ParenExpr:
+			return held(x.X)
 		}
 		return false
 	}
 	see := func(e ast.Expr) {
-		for at := e; ; {
-			switch x := at.(type) {
-			case *ast.SelectorExpr:
-				at = x.X
-			case *ast.StarExpr:
-				at = x.X
-			case *ast.IndexExpr:
-				at = x.X
-				continue
-			case *ast.ParenExpr:
-				at = x.X
-				continue
-			default:
-				return
-			}
-			if isMaker(at) {
-				lines = append(lines, files.Position(e.Pos()).Line)
-				return
-			}
+		if _, name := e.(*ast.Ident); !name && held(e) {
+			found = append(found, files.Position(e.Pos()))
 		}
 	}
-	ast.Inspect(f, func(n ast.Node) bool {
-		switch x := n.(type) {
-		case *ast.FuncDecl:
-			makers = map[string]bool{}
-		case *ast.Field: // a receiver or an argument
-			for _, name := range x.Names {
-				makers[name.Name] = types.ExprString(x.Type) == "*maker"
-			}
-		case *ast.AssignStmt:
-			for i, to := range x.Lhs {
-				see(to)
-				if name, ok := to.(*ast.Ident); ok && i < len(x.Rhs) && isMaker(x.Rhs[i]) {
-					makers[name.Name] = true
+	for _, f := range parsed {
+		ast.Inspect(f, func(n ast.Node) bool {
+			switch x := n.(type) {
+			case *ast.FuncDecl:
+				makers = map[string]bool{}
+			case *ast.Field: // a receiver or an argument
+				for _, name := range x.Names {
+					if makers != nil {
+						makers[name.Name] = types.ExprString(x.Type) == "*maker"
+					}
+				}
+			case *ast.AssignStmt:
+				for i, to := range x.Lhs {
+					see(to)
+					if name, ok := to.(*ast.Ident); ok && i < len(x.Rhs) {
+						field, selected := x.Rhs[i].(*ast.SelectorExpr)
+						_, named := x.Rhs[i].(*ast.Ident)
+						makers[name.Name] = held(x.Rhs[i]) && (named || selected && shared[field.Sel.Name])
+					}
+				}
+			case *ast.IncDecStmt:
+				see(x.X)
+			case *ast.UnaryExpr:
+				if x.Op == token.AND {
+					see(x.X)
 				}
 			}
-		case *ast.IncDecStmt:
-			see(x.X)
-		case *ast.UnaryExpr:
-			if x.Op == token.AND {
-				see(x.X)
-			}
-		}
-		return true
-	})
-	return lines
+			return true
+		})
+	}
+	return found
 }

@@ -13,7 +13,6 @@ import (
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
-	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -437,31 +436,6 @@ const (
 	mayFall = "may_fall"
 	slowPH  = 3.0
 )
-
-// widened are the points of a course whose wash is known to within its band only: what that is in strong ions
-// stays, and moves the pH less where the liquid buffers more. It adds to what yeast makes by squares.
-func (m *maker) widened(c ferment.Course) ([]AcidityPoint, error) {
-	out := points(c)
-	salts := 1000 * m.brings.salts / (kg(m.batch.wash.Water()) / waterPerLitre) // mEq/L
-	if salts == 0 {
-		return out, nil
-	}
-	lye := material.SodiumHydroxide()
-	for i, p := range c.Points {
-		d, err := must.New(p.Liquid, p.Liquid.Ethanol())
-		if err != nil {
-			return nil, err
-		}
-		fewer, err := d.AddAcid(water.HydrochloricAcid, units.MilligramPerLitre.Of(checked.Number(salts*water.HydrochloricAcid.MolarMass().In(units.GramPerMole))))
-		more, also := d.AddSalt(lye, units.MilligramPerLitre.Of(checked.Number(salts*lye.MolarMass().In(units.GramPerMole))))
-		if err := cmp.Or(err, also); err != nil {
-			return nil, err
-		}
-		o := &out[i]
-		o.Low, o.High = o.PH-math.Hypot(o.PH-o.Low, d.PH()-fewer.PH()), o.PH+math.Hypot(o.High-o.PH, more.PH()-d.PH())
-	}
-	return out, nil
-}
 
 // richest is the largest share of the fermentable that a wash is looked for at: three times that of the plan, or all that
 // a density is known of, a juice without water at most.

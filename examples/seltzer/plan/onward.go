@@ -197,7 +197,7 @@ func (m *maker) untilNow(used float64) ([]forward.Step, error) {
 		if d.step.Kind == forward.Ferment {
 			break
 		}
-		if d.late || d.step.Kind == forward.Feed && m.inStages(d.step) {
+		if d.late || d.staged {
 			continue
 		}
 		out = append(out, d.step)
@@ -208,18 +208,6 @@ func (m *maker) untilNow(used float64) ([]forward.Step, error) {
 		}
 	}
 	return out, nil
-}
-
-// inStages says whether a step brings what goes in with the stages of nutrient.
-func (m *maker) inStages(step forward.Step) bool {
-	for _, st := range m.plan.Nutrient.Stages {
-		for _, d := range st.Doses {
-			if is := m.feeding(d); is.What == step.What && is.Own == step.Own {
-				return true
-			}
-		}
-	}
-	return false
 }
 
 // feeding is the step of a dose, of one's own nutrient by its label.

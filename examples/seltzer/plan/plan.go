@@ -153,7 +153,8 @@ type NutrientPlan struct {
 	Supplements []Weight    `json:"supplements,omitempty"` // sources without nitrogen, with the yeast
 	Others      []OtherNeed `json:"other_needs,omitempty"`
 
-	fed []material.Dose // all of it, as weighed
+	fed    []material.Dose // all of it, as weighed
+	staged int             // so many of them, the first, go in by the stages
 }
 
 // OtherNeed is what yeast wants beside nitrogen, and what water, nutrient and buffer bring.
@@ -181,8 +182,9 @@ type AcidityPlan struct {
 	Floor         float64    `json:"floor_pH,omitempty"`          // asked for
 	EndUnbuffered float64    `json:"end_pH_unbuffered,omitempty"` // without the buffer
 	Buffer        *Weight    `json:"buffer,omitempty"`
-	Low           units.Mass `json:"buffer_low"` // if the yeast makes the least acids
+	Low           units.Mass `json:"buffer_low"` // what the floor may turn out to want, k = 2
 	High          units.Mass `json:"buffer_high"`
+	From          string     `json:"buffer_mostly_from,omitempty"`
 	Clear         units.Mass `json:"buffer_if_no_chalk_drops"` // the dose before rounding, if the boil drops none
 	EndClear      float64    `json:"end_pH_if_no_chalk_drops"` // with the dose as weighed; 0 where the boil can drop none
 	ByMeter       bool       `json:"rest_of_buffer_by_meter"`  // the two doses lie too far apart: Clear first, the rest by a meter
@@ -196,9 +198,9 @@ type AcidityPlan struct {
 type AcidityPoint struct {
 	Used     units.Share            `json:"sugar_used"`
 	PH       float64                `json:"pH"`
-	Low      float64                `json:"pH_low"` // with the most acids that yeast makes
+	Low      float64                `json:"pH_low"` // k = 2
 	High     float64                `json:"pH_high"`
-	Clear    float64                `json:"pH_if_no_chalk_drops,omitempty"` // PH is with chalk at equilibrium after the boil
+	From     string                 `json:"mostly_from,omitempty"` // the unknown of package batch that most of that comes from; nothing where the two ends are one
 	Gravity  float64                `json:"gravity"`
 	Strength units.StrengthByVolume `json:"strength"`
 }

@@ -126,7 +126,7 @@ func TestSaltsAfterBesideATopUp(t *testing.T) {
 	}
 	end := p.Acidity.Points[len(p.Acidity.Points)-1]
 	for _, d := range drawn {
-		if strings.HasPrefix(d.What, "pH") && (d.Usual < end.PH-0.08 || d.Usual > max(end.PH, end.Clear)+0.08) {
+		if strings.HasPrefix(d.What, "pH") && math.Abs(d.Usual-end.PH) > samePH {
 			t.Errorf("pH %.2f, %.2f in the plan", d.Usual, end.PH)
 		}
 	}

@@ -12,6 +12,8 @@ type deed struct {
 	line string
 	step forward.Step
 	late bool // sugar of the later portions
+
+	staged bool // goes in by the stages of nutrient
 }
 
 // deeds are the plan as steps, from the water to the base drink off its yeast.
@@ -59,15 +61,20 @@ func (m *maker) deeds() ([]deed, error) {
 	if a := m.plan.Acid; a != nil && a.When == beforeYeast {
 		all = append(all, deed{line: "acid", step: a.step})
 	}
-	for _, d := range m.plan.Nutrient.fed {
-		all = append(all, deed{line: "nutrient and buffer", step: m.fed(d)})
+	feed := func(doses []material.Dose, staged bool) {
+		for _, d := range doses {
+			all = append(all, deed{line: "nutrient and buffer", step: m.fed(d), staged: staged})
+		}
 	}
+	n := m.plan.Nutrient
+	feed(n.fed[n.staged:], false)
 	if w := m.plan.Acidity.Buffer; w != nil {
 		all = append(all, deed{line: "nutrient and buffer", step: forward.Step{Kind: forward.Feed, What: w.What, Mass: w.Mass.Quantity()}})
 	}
 	if m.plan.Yeast.Form == "dry" {
 		all = append(all, deed{line: "dry yeast", step: forward.Step{Kind: forward.Pitch, Mass: m.plan.Yeast.Mass.Quantity()}})
 	}
+	feed(n.fed[:n.staged], true) // last, so that there is a wash without them
 	return append(all,
 		deed{line: "", step: forward.Step{Kind: forward.Ferment, Share: m.attenuation(), Pressure: place}},
 		deed{line: "", step: forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}},

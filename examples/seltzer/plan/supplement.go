@@ -37,7 +37,7 @@ func (m *maker) supplement(p *NutrientPlan, sources []material.Material, j law.J
 	}
 	cold := m.batch.wash.VolumeAt20().In(units.Litre)
 	for _, s := range sources {
-		f, _, err := m.ferment(p.fed)
+		f, err := m.ferment(p.fed)
 		if err != nil {
 			return err
 		}

@@ -172,7 +172,7 @@ func (m *maker) kegContent(k packed, p PackPlan, all []forward.Unknown) (units.C
 			if err != nil {
 				return units.CarbonDioxideContent{}, "", err
 			}
-			d.add(k.Name, is-was)
+			d.add(k.Name, is-was, was-is)
 		}
 	}
 	return units.GramCO2PerLitre.Of(checked.Number(2 * d.u())), d.from, nil

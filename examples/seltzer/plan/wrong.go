@@ -227,7 +227,7 @@ func (m *maker) tastesSour(g *Guide) error {
 	a := m.plan.Acidity
 	if n := len(a.Points); n > 0 {
 		p := a.Points[n-1]
-		g.add(p.PH < 3.4, "pH at the end, as planned", fmt.Sprintf("%.2f", p.PH), "%.2f to %.2f by the acids that yeast makes; below %.2f they are not this yeast's", p.Low, p.High, p.Low)
+		g.add(p.PH < 3.4, "pH at the end, as planned", fmt.Sprintf("%.2f", p.PH), "likely %.2f to %.2f; below %.2f the acids are not this yeast's", p.Low, p.High, p.Low)
 		if a.EndUnbuffered > 0 {
 			g.add(a.EndUnbuffered < 3.4, "pH without the buffer", fmt.Sprintf("%.2f", a.EndUnbuffered), "was it weighed, and stirred in? %s of %s", a.Buffer.Mass, a.Buffer.What)
 		}
