@@ -7,7 +7,6 @@ import (
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/law"
-	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )

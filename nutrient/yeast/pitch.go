@@ -136,6 +136,9 @@ func LiquidPack(perPack units.Cells) (Pack, error) {
 	return p, nil
 }
 
+// Form is "dry" or "liquid".
+func (p Pack) Form() string { return forms.Text(p.form) }
+
 // Evidence says where cell count and rate of loss come from.
 func (p Pack) Evidence() evidence.Evidence { return p.figures }
 
