@@ -15,7 +15,7 @@ func ExampleProfile_WithPH() {
 	e, _ := p.Equilibrium()
 	fmt.Println("CO2", e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3), "HCO3-", e.Of(water.BicarbonateFree).Text(units.MillimolePerLitre, 3))
 	fmt.Println("inorganic carbon", e.InorganicCarbon().Text(units.MillimolePerLitre, 3), "under", e.CO2Pressure().Text(units.Millibar, 1))
-	fmt.Printf("I = %.5f mol/kg, unreported charge %s\n", e.IonicStrength(), e.Unreported().Text(units.MilliequivalentPerLitre, 3))
+	fmt.Printf("I = %s, unreported charge %s\n", e.IonicStrength().Text(units.MillimolePerLitre, 2), e.Unreported().Text(units.MilliequivalentPerLitre, 3))
 	fmt.Println("buffer", e.BufferCapacity().Text(units.MilliequivalentPerLitre, 2), "a pH unit")
 	fmt.Println(e.Conductivity().Text(units.MicrosiemensPerCentimetre, 0), e.ConductivityAt20().Text(units.MicrosiemensPerCentimetre, 0))
 	pair, err := water.ParseSpecies("CaHCO3+")
@@ -24,7 +24,7 @@ func ExampleProfile_WithPH() {
 	// 7.00 true <nil>
 	// CO2 0.139 mmol/L HCO3- 0.518 mmol/L
 	// inorganic carbon 0.658 mmol/L under 2.8 mbar absolute
-	// I = 0.00130 mol/kg, unreported charge -0.031 mEq/L
+	// I = 1.30 mmol/L, unreported charge -0.031 mEq/L
 	// buffer 0.25 mEq/L a pH unit
 	// 99 µS/cm 88 µS/cm
 	// 94 species, CaHCO3+ <nil>

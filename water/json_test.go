@@ -49,7 +49,7 @@ func TestProfileAsJSON(t *testing.T) {
 			t.Fatal(err)
 		}
 		near(t, "pH of the equilibrium", back.PH(), e.PH(), 1e-7)
-		near(t, "strength", back.IonicStrength(), e.IonicStrength(), 1e-7*e.IonicStrength())
+		near(t, "strength", inMmolL(back.IonicStrength()), inMmolL(e.IonicStrength()), 1e-7*inMmolL(e.IonicStrength()))
 	})
 }
 

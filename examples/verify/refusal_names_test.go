@@ -92,7 +92,6 @@ var neverSeen = map[string]string{
 	"no answer: kinetics.Fit.When":                                                     "a fit of a pace is not among the values of the walk",
 	"no answer: kinetics.Pace.MarshalJSON":                                             "a pace is not among the values of the walk",
 	"no answer: kinetics.Pace.UnmarshalJSON":                                           "a pace is not among the values of the walk",
-	"not a number: mash.About":                                                         "a figure as given; what takes it refuses it",
 	"not a number: water.Acid.TitratedTo":                                              "a convention as given; what titrates by it refuses it",
 	"not a number: water.Explain": "the deviation without a salt is +Inf, as " +
 		"documented, where the limits cannot be met without it",

@@ -10,7 +10,7 @@ import (
 
 // The form of a [Pack] in JSON.
 type packJSON struct {
-	Form     PackForm          `json:"form"`
+	Form     packForm          `json:"form"`
 	Cells    units.Cells       `json:"cells"` // when packed: in a gram of dry yeast, in a pack of liquid yeast
 	Low      units.Cells       `json:"low"`
 	High     units.Cells       `json:"high"`

@@ -12,7 +12,7 @@ func FuzzParseYeast(f *testing.F) {
 		f.Add(text)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		var f PackForm
+		var f packForm
 		if f.UnmarshalText([]byte(text)) == nil {
 			check.Travels(t, f)
 		}

@@ -17,7 +17,6 @@ import (
 // Adjustment is what brings a mash to a pH.
 type Adjustment struct {
 	Mass, Low, High units.Mass // of the pure acid, or of the base as weighed; the band is that of the mash
-	Parts           []Part     // what the band is made of, in g
 	Water           water.Profile
 	Cautions        caution.List
 }
@@ -113,5 +112,5 @@ func (m Mash) dose(fn string, ph float64, base bool, weighs float64, add func(wa
 		return Adjustment{}, err
 	}
 	mass := func(g float64) units.Mass { return units.Gram.Of(checked.Number(max(0, g))) }
-	return Adjustment{Mass: mass(e.Value), Low: mass(e.Low), High: mass(e.High), Parts: e.Parts, Water: dosed, Cautions: said}, nil
+	return Adjustment{Mass: mass(e.Value), Low: mass(e.Low), High: mass(e.High), Water: dosed, Cautions: said}, nil
 }
