@@ -16,16 +16,15 @@ func ExampleSources() {
 	source, _ := material.FindAmong("DAP", nutrient.Sources()...)
 	var demand nutrient.Demand
 	var whose law.Jurisdiction
-	var kind yeast.Kind
-	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")), kind.UnmarshalText([]byte("lager")))
+	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")))
 	buffer, _ := material.FindAmong("potassium citrate", ferment.Buffers()...)
-	fmt.Println(source, "/", demand, "/", whose, "/", kind, "/", buffer)
+	fmt.Println(source, "/", demand, "/", whose, "/", buffer)
 	fmt.Println(buffer.MolarMass().Text(units.GramPerMole, 2))
 	_, err := material.FindAmong("zinc sulfate", nutrient.Sources()...)
 	fmt.Println(err)
 	// Output:
-	// <nil> <nil> <nil>
-	// diammonium phosphate / high / EU / lager / tripotassium citrate monohydrate
+	// <nil> <nil>
+	// diammonium phosphate / high / EU / tripotassium citrate monohydrate
 	// 324.41 g/mol
 	// material.FindAmong: unknown material "zinc sulfate"; one of zinc sulfate heptahydrate, zinc sulfate monohydrate
 }

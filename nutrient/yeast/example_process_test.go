@@ -48,7 +48,7 @@ func ExampleCheckPitch() {
 func ExampleLiquidPack() {
 	p, _ := yeast.LiquidPack(units.Cells{})
 	alive, _ := p.Alive(60 * 24 * time.Hour)
-	fmt.Println(alive.Text(units.BillionCells, 1), "-", p.Evidence())
+	fmt.Println(p.Form(), alive.Text(units.BillionCells, 1), "-", p.Evidence())
 	rate := units.MillionPerMillilitrePlato.Of(0.75)
 	cells, _ := yeast.CellsToPitch(rate, units.DegreePlato.Of(12), units.Litre.Of(20))
 	n, _ := p.Need(cells, 60*24*time.Hour)
@@ -56,7 +56,7 @@ func ExampleLiquidPack() {
 	pitch, peak := yeast.WinePitch()
 	fmt.Println("wine:", pitch.Low, "to", pitch.High, "in a litre, growing to", peak.Value)
 	// Output:
-	// 65.7 billion cells - common practice, no source
+	// liquid 65.7 billion cells - common practice, no source
 	// 2.7 packs for 180 billion cells
 	// wine: 3 billion cells to 4 billion cells in a litre, growing to 125 billion cells
 }
