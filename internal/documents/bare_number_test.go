@@ -31,7 +31,7 @@ var bare = map[string][]string{
 	"number of a report, in its form": {"Report.Alkalinity", "ReportLine.Value"},
 	"ratio of two of one kind, or a factor": {"Ratio", "TryTimes.k", "Solution.Times.k", "SulfateToChloride.low", "SulfateToChloride.high",
 		"Sweetener.Sweetness"},
-	"count": {"RoundDrinks.n", "RoundDrinks", "StandardDrinks", "Pitch.Packs", "PitchCheck.Doublings",
+	"count": {"RoundDrinks.n", "RoundDrinks", "StandardDrink.Count", "Pitch.Packs", "PitchCheck.Doublings",
 		"Flush.volumes"},
 	"Reynolds number":            {"LineState.Reynolds"},
 	"velocity heads":             {"Line.Losses"},
