@@ -246,7 +246,8 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		}
 		return is, r.way(&is, unstaged, u)
 	}
-	was, err := read(&m.brewed.wash, m.brewed.unstaged, &usual, nil)
+	wash := m.brewed.wash
+	was, err := read(&wash, m.brewed.unstaged, &usual, nil)
 	if err != nil {
 		return d, err
 	}
