@@ -7,7 +7,6 @@ import (
 	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/nutrient/law"
-	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -17,16 +16,15 @@ func ExampleSources() {
 	source, _ := material.FindAmong("DAP", nutrient.Sources()...)
 	var demand nutrient.Demand
 	var whose law.Jurisdiction
-	var form yeast.PackForm
-	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")), form.UnmarshalText([]byte("dry")))
+	fmt.Println(demand.UnmarshalText([]byte("high")), whose.UnmarshalText([]byte("EU")))
 	buffer, _ := material.FindAmong("potassium citrate", ferment.Buffers()...)
-	fmt.Println(source, "/", demand, "/", whose, "/", form, "/", buffer)
+	fmt.Println(source, "/", demand, "/", whose, "/", buffer)
 	fmt.Println(buffer.MolarMass().Text(units.GramPerMole, 2))
 	_, err := material.FindAmong("zinc sulfate", nutrient.Sources()...)
 	fmt.Println(err)
 	// Output:
-	// <nil> <nil> <nil>
-	// diammonium phosphate / high / EU / dry / tripotassium citrate monohydrate
+	// <nil> <nil>
+	// diammonium phosphate / high / EU / tripotassium citrate monohydrate
 	// 324.41 g/mol
 	// material.FindAmong: unknown material "zinc sulfate"; one of zinc sulfate heptahydrate, zinc sulfate monohydrate
 }

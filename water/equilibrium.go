@@ -270,8 +270,10 @@ func (e Equilibrium) Water() Profile { return e.water }
 // PH returns -log10 of the activity of H+, what a pH meter shows.
 func (e Equilibrium) PH() float64 { return e.water.ph }
 
-// IonicStrength returns half the sum of m·z², in mol/kg of water.
-func (e Equilibrium) IonicStrength() float64 { return e.s.strength }
+// IonicStrength returns half the sum of c·z², c that of [Equilibrium.Of].
+func (e Equilibrium) IonicStrength() units.MolarConcentration {
+	return units.MillimolePerLitre.Of(checked.Number(e.s.strength / molal))
+}
 
 // InorganicCarbon returns CO2, HCO3-, CO3-2 and their pairs together.
 func (e Equilibrium) InorganicCarbon() units.MolarConcentration {

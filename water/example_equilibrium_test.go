@@ -15,7 +15,7 @@ func ExampleProfile_WithPH() {
 	e, _ := p.Equilibrium()
 	fmt.Println("CO2", e.Of(water.CarbonDioxide).Text(units.MillimolePerLitre, 3), "HCO3-", e.Of(water.BicarbonateFree).Text(units.MillimolePerLitre, 3))
 	fmt.Println("inorganic carbon", e.InorganicCarbon().Text(units.MillimolePerLitre, 3), "under", e.CO2Pressure().Text(units.Millibar, 1))
-	fmt.Printf("I = %.5f mol/kg, unreported charge %s\n", e.IonicStrength(), e.Unreported().Text(units.MilliequivalentPerLitre, 3))
+	fmt.Printf("I = %s, unreported charge %s\n", e.IonicStrength().Text(units.MillimolePerLitre, 2), e.Unreported().Text(units.MilliequivalentPerLitre, 3))
 	fmt.Println("buffer", e.BufferCapacity().Text(units.MilliequivalentPerLitre, 2), "a pH unit")
 	fmt.Println(e.Conductivity().Text(units.MicrosiemensPerCentimetre, 0), e.ConductivityAt20().Text(units.MicrosiemensPerCentimetre, 0))
 	pair, err := water.ParseSpecies("CaHCO3+")
@@ -24,7 +24,7 @@ func ExampleProfile_WithPH() {
 	// 7.00 true <nil>
 	// CO2 0.139 mmol/L HCO3- 0.518 mmol/L
 	// inorganic carbon 0.658 mmol/L under 2.8 mbar absolute
-	// I = 0.00130 mol/kg, unreported charge -0.031 mEq/L
+	// I = 1.30 mmol/L, unreported charge -0.031 mEq/L
 	// buffer 0.25 mEq/L a pH unit
 	// 99 µS/cm 88 µS/cm
 	// 94 species, CaHCO3+ <nil>
@@ -69,7 +69,7 @@ func ExampleProfile_AtRestWith() {
 	if err != nil {
 		panic(err)
 	}
-	r, err := d.AtRestWith(water.GypsumMineral, water.CO2Kept())
+	r, err := d.AtRestWith(water.GypsumMineral, water.CO2Loss{})
 	fmt.Println(r.Mass.Text(units.GramPerLitre, 1), err)
 	fmt.Printf("%q\n", water.DoseWarnings(units.Litre.Of(10), material.Chalk().Dose(units.Gram.Of(2))).Texts())
 	// Output:
@@ -104,7 +104,7 @@ func ExampleProfile_BoiledAt() {
 }
 
 func ExampleProfile_AcidToPH() {
-	d, err := measured().AcidToPH(water.LacticAcid, 5.6, units.Litre.Of(60), water.CO2LostToAir())
+	d, err := measured().AcidToPH(water.LacticAcid, 5.6, units.Litre.Of(60), water.CO2LostTo(water.AirCO2(units.Atmosphere{})))
 	fmt.Println(d.Amount.Text(units.Millimole, 1), d.Acid, err)
 	sold, _ := water.LacticAcid.AsSold(units.Percent.Of(88), units.GramPerMillilitre.Of(1.206))
 	dose, _ := d.Acid.Dose(d.Amount, sold)
@@ -112,7 +112,7 @@ func ExampleProfile_AcidToPH() {
 	is, share, _ := water.AcidOf(sold)
 	fmt.Println(is, share.Text(units.Percent, 1), sold.Density(), len(water.SoldAcids()))
 	fmt.Println(d.Cautions[0])
-	kept, after, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2Kept())
+	kept, after, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2Loss{})
 	ph, _ := after.PH()
 	fmt.Println(kept.Text(units.MillimolePerLitre, 3), ph)
 	gas, _, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2LostTo(units.Kilopascal.Of(0.1)))

@@ -12,6 +12,8 @@ import (
 
 func inMgL(c units.MassConcentration) float64 { return c.In(units.MilligramPerLitre) }
 
+func inMmolL(c units.MolarConcentration) float64 { return c.In(units.MillimolePerLitre) }
+
 func mgL(v float64) units.MassConcentration {
 	q, err := units.MilligramPerLitre.Try(v)
 	if err != nil {

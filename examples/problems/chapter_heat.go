@@ -9,6 +9,11 @@ import (
 	"example.org/zymase/units"
 )
 
+// ofAKilogram is in kJ.
+func ofAKilogram(h ferment.HeatRate) float64 {
+	return must(h.Of(units.Kilogram.Of(1))).In(units.Kilojoule)
+}
+
 func warmsByItself() Problem {
 	return Problem{
 		Title:  "How far a ferment would warm itself",
@@ -17,7 +22,7 @@ func warmsByItself() Problem {
 		Source: Source{ByHand, "0.010 × 586.6/4.0 = 1.4665 K. The heats in use run from 563 to 652 kJ/kg, so it is 1.4 to 1.6 K."},
 		Work: func(w *Working) {
 			for _, h := range ferment.HeatRates() {
-				w.Step("%s, %.1f kJ/kg: %s.", h.Name(), h.KilojoulesPerKilogram(), must(h.Rise(units.Gram.Of(10), units.Litre.Of(1))).Text(units.KelvinDifference, 2))
+				w.Step("%s, %.1f kJ/kg: %s.", h.Name(), ofAKilogram(h), must(h.Rise(units.Gram.Of(10), units.Litre.Of(1))).Text(units.KelvinDifference, 2))
 			}
 			w.Answer("rise", must(ferment.UsualHeat().Rise(units.Gram.Of(10), units.Litre.Of(1))).In(units.KelvinDifference), 2, "K", 1.4665, 0.005)
 		},
@@ -52,8 +57,8 @@ func heatOfTheReaction() Problem {
 		Work: func(w *Working) {
 			h := ferment.HeatRates()[2]
 			w.Step("The %s heat: %s.", h.Name(), h.Evidence())
-			w.Step("The usual value is %.2f times that.", ferment.UsualHeat().KilojoulesPerKilogram()/h.KilojoulesPerKilogram())
-			w.Answer("heat", h.KilojoulesPerKilogram(), 0, "kJ/kg", 563.0, 0.2)
+			w.Step("The usual value is %.2f times that.", ofAKilogram(ferment.UsualHeat())/ofAKilogram(h))
+			w.Answer("heat", ofAKilogram(h), 0, "kJ/kg", 563.0, 0.2)
 		},
 	}
 }

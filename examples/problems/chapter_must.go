@@ -3,6 +3,7 @@ package main
 import (
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 	"example.org/zymase/water/mash"
@@ -23,7 +24,9 @@ func mustChapter() Chapter {
 
 // measuredMalt is a malt of which both figures were measured.
 func measuredMalt(kg units.Mass, ph, buffer float64) mash.Malt {
-	return mash.Malt{Name: "malt", Mass: kg, PH: mash.About(ph, 0.03), Buffer: mash.About(buffer, 3)}
+	mmol := func(x float64) units.Amount { return must(units.Millimole.Try(x)) }
+	return mash.Malt{Name: "malt", Mass: kg, PH: evidence.Figure[float64]{Value: ph, Low: ph - 0.03, High: ph + 0.03},
+		BufferPerKilogram: evidence.Figure[units.Amount]{Value: mmol(buffer), Low: mmol(buffer - 3), High: mmol(buffer + 3)}}
 }
 
 func twoMaltsMeet() Problem {

@@ -140,7 +140,7 @@ func sodiumAtMost() Problem {
 		Work: func(w *Working) {
 			ex := must(water.Explain(water.Request{Volume: units.Litre.Of(1), Salts: []water.Stock{{Salt: material.TableSalt()}},
 				Targets: []water.Target{water.Chloride.Aim(units.MilligramPerLitre.Of(100))},
-				Limits:  []water.Bound{water.AtMost(water.Sodium, units.MilligramPerLitre.Of(40))}}))
+				Limits:  []water.Bound{water.Sodium.AtMost(units.MilligramPerLitre.Of(40))}}))
 			for _, r := range ex.Reasons {
 				w.Step("%s.", r)
 			}
@@ -168,7 +168,7 @@ func conductivityOfIons() Problem {
 			k := at.Conductivity()
 			salted := must(must(must(moderate(units.Celsius.Of(25)).WithPH(7.5)).Add(units.Litre.Of(1),
 				material.TableSalt().Dose(units.Milligram.Of(50)))).Equilibrium())
-			w.Step("Each ion carries its charge at its own speed; at an ionic strength of %.4f mol/kg they slow each other down.", at.IonicStrength())
+			w.Step("Each ion carries its charge at its own speed; at an ionic strength of %s they slow each other down.", at.IonicStrength().Text(units.MolePerLitre, 4))
 			more := salted.Conductivity().Minus(k)
 			w.Step("50 mg/L of table salt would add %s: the %s that are too many are about as much.", more.Text(units.MicrosiemensPerCentimetre, 0),
 				units.MicrosiemensPerCentimetre.Of(600).Minus(k).Text(units.MicrosiemensPerCentimetre, 0))

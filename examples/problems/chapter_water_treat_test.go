@@ -65,7 +65,7 @@ func Example_sodiumAtMost() {
 func Example_conductivityOfIons() {
 	show(conductivityOfIons())
 	// Output:
-	// Each ion carries its charge at its own speed; at an ionic strength of 0.0068 mol/kg they slow each other down.
+	// Each ion carries its charge at its own speed; at an ionic strength of 0.0068 mol/L they slow each other down.
 	// 50 mg/L of table salt would add 101 µS/cm: the 121 µS/cm that are too many are about as much.
 	// Beside the report the conductivity is 1.25 times what the ions give; 0.9 to 1.1 is usual. A meter counts ions, not which they are.
 	// => at 25 °C: 479 µS/cm (check 499, within 25)

@@ -56,7 +56,6 @@ var neverSeen = map[string]string{
 	"name: gravity.Fermentation.UnmarshalJSON says \"gravity.Yield.UnmarshalJSON\"":    "the yield within it refuses itself",
 	"name: water.CO2Loss.MarshalJSON says \"units.Quantity.MarshalText\"":              "a pressure below zero, which no function makes, refuses itself",
 	"no answer: mash.Mash.WithBase":                                                    "a mash below the pH wanted",
-	"no answer: water.Salter.MarshalJSON":                                              "always an error: it cannot be written",
 	"no answer: water.Series.MarshalJSON":                                              "always an error: it cannot be written",
 	"no error: water.Profile.MarshalJSON":                                              "a profile that exists can be written",
 	"no error: water.Residual.MarshalJSON":                                             "a residual that exists can be written",
@@ -92,7 +91,6 @@ var neverSeen = map[string]string{
 	"no answer: kinetics.Fit.When":                                                     "a fit of a pace is not among the values of the walk",
 	"no answer: kinetics.Pace.MarshalJSON":                                             "a pace is not among the values of the walk",
 	"no answer: kinetics.Pace.UnmarshalJSON":                                           "a pace is not among the values of the walk",
-	"not a number: mash.About":                                                         "a figure as given; what takes it refuses it",
 	"not a number: water.Acid.TitratedTo":                                              "a convention as given; what titrates by it refuses it",
 	"not a number: water.Explain": "the deviation without a salt is +Inf, as " +
 		"documented, where the limits cannot be met without it",

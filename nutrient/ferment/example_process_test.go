@@ -112,15 +112,15 @@ func ExampleHeatRates() {
 	for _, h := range ferment.HeatRates() {
 		q, _ := h.Of(sugar)
 		rise, _ := h.Rise(sugar, units.Litre.Of(60))
-		fmt.Printf("%s: %.0f kJ/kg, %s, %s if nothing cools it\n", h.Name(), h.KilojoulesPerKilogram(), q.Text(units.Kilojoule, 0), rise.Text(units.KelvinDifference, 1))
+		fmt.Printf("%s: %s, %s if nothing cools it\n", h.Name(), q.Text(units.Kilojoule, 0), rise.Text(units.KelvinDifference, 1))
 	}
 	busy, _ := units.TryTimes(sugar, ferment.PeakDay().Value.In(units.Fraction))
 	w, _ := ferment.UsualHeat().CoolingPower(busy, 24*time.Hour)
 	fmt.Println(w.Text(units.Watt, 0))
 	// Output:
-	// usual: 587 kJ/kg, 2593 kJ, 10.8 K if nothing cools it
-	// usual, higher: 652 kJ/kg, 2884 kJ, 12.0 K if nothing cools it
-	// thermochemical: 563 kJ/kg, 2488 kJ, 10.4 K if nothing cools it
+	// usual: 2593 kJ, 10.8 K if nothing cools it
+	// usual, higher: 2884 kJ, 12.0 K if nothing cools it
+	// thermochemical: 2488 kJ, 10.4 K if nothing cools it
 	// 10 W
 }
 

@@ -91,9 +91,6 @@ func heatRate(fn, name string) (HeatRate, error) {
 	return HeatRate{}, &units.NameError{Func: fn, What: "rate of heat", Name: name, Choices: names}
 }
 
-// KilojoulesPerKilogram returns the rate in kJ for each kg of extract.
-func (h HeatRate) KilojoulesPerKilogram() float64 { return h.kJPerKg }
-
 // Evidence says where the value comes from.
 func (h HeatRate) Evidence() evidence.Evidence { return h.evidence }
 

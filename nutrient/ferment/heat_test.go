@@ -24,7 +24,7 @@ func TestHeatRates(t *testing.T) {
 		{"usual, higher", 652.4, 0, evidence.CommonPractice, "trade"},
 		{"thermochemical", 575, 15, evidence.Recalled, "enthalpies in water give 560 to 590"},
 	} {
-		check.Near(t, c.name, all[i].KilojoulesPerKilogram(), c.want, c.tol, c.source)
+		check.Near(t, c.name, all[i].kJPerKg, c.want, c.tol, c.source)
 		if all[i].Name() != c.name || all[i].Evidence().Grade != c.grade {
 			t.Errorf("%s: %v", c.name, all[i])
 		}
@@ -32,13 +32,13 @@ func TestHeatRates(t *testing.T) {
 	// Another way round: heats of combustion of the pure substances, 2803.0 and 1366.8 kJ/mol
 	// (CRC Handbook, recalled from memory), less what glucose takes up when it dissolves, 11.0,
 	// and with what ethanol gives off, 10.6 kJ/mol (recalled from memory).
-	check.Near(t, "thermochemical, by mole", thermochemicalHeat().KilojoulesPerKilogram()*0.180156, 2803.0-2*1366.8+11.0+2*10.6, 0.5, "combustion and solution")
-	check.Near(t, "hand", thermochemicalHeat().KilojoulesPerKilogram()*0.180156, -1262.2+2*288.3+2*393.51, 1e-3, "by hand")
+	check.Near(t, "thermochemical, by mole", thermochemicalHeat().kJPerKg*0.180156, 2803.0-2*1366.8+11.0+2*10.6, 0.5, "combustion and solution")
+	check.Near(t, "hand", thermochemicalHeat().kJPerKg*0.180156, -1262.2+2*288.3+2*393.51, 1e-3, "by hand")
 	// A gram of sucrose: with 14.9 kJ/mol of its inversion (Goldberg et al., J. Biol. Chem. 264
 	// (1989) 9901, recalled from memory), within 10 % of the usual figure.
-	sucrose := (2*180.156*thermochemicalHeat().KilojoulesPerKilogram()/1000 + 14.9) / 0.342297
+	sucrose := (2*180.156*thermochemicalHeat().kJPerKg/1000 + 14.9) / 0.342297
 	check.Near(t, "sucrose", sucrose, 636, 1, "by hand")
-	check.Near(t, "sucrose and the usual", sucrose/UsualHeat().KilojoulesPerKilogram(), 1, 0.1, "by hand")
+	check.Near(t, "sucrose and the usual", sucrose/UsualHeat().kJPerKg, 1, 0.1, "by hand")
 }
 
 func TestHeat(t *testing.T) {

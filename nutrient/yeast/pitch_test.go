@@ -66,7 +66,7 @@ func TestDryYeast(t *testing.T) {
 	check.Near(t, "dry yeast", need.Mass.Value.In(units.Gram), 60, 1e-9, "by hand")
 	check.Near(t, "low", need.Mass.Low.In(units.Gram), 60, 1e-9, "by hand")
 	check.Near(t, "high", need.Mass.High.In(units.Gram), 60, 1e-9, "by hand")
-	if len(need.Cautions) != 0 || need.Packs.Value != 0 || p.Form() != DryYeast {
+	if len(need.Cautions) != 0 || need.Packs.Value != 0 || p.Form() != "dry" {
 		t.Errorf("%+v", need)
 	}
 	p = check.Must(DryPack(units.Cells{}, units.Celsius.Of(4)))
@@ -97,7 +97,7 @@ func TestLiquidYeast(t *testing.T) {
 	check.Near(t, "packs", need.Packs.Value, 2.4, 1e-12, "by hand")
 	check.Near(t, "low", need.Packs.Low, 1.2, 1e-12, "by hand")
 	check.Near(t, "high", need.Packs.High, 4.8, 1e-12, "by hand")
-	if !need.Mass.Value.IsZero() || len(need.Cautions) != 1 || p.Form() != LiquidYeast || p.Evidence().Grade != evidence.CommonPractice {
+	if !need.Mass.Value.IsZero() || len(need.Cautions) != 1 || p.Form() != "liquid" || p.Evidence().Grade != evidence.CommonPractice {
 		t.Errorf("%+v", need)
 	}
 	if old := check.Must(p.Need(units.Cells{}, 98*day)); len(old.Cautions) != 1 {
@@ -126,15 +126,12 @@ func TestLiquidYeast(t *testing.T) {
 }
 
 func TestNamesTravel(t *testing.T) {
-	check.Travels(t, DryYeast)
-	check.Travels(t, LiquidYeast)
 	for k := WineYeast; k <= LagerYeast; k++ {
 		check.Travels(t, k)
 	}
-	var f PackForm
 	var k Kind
 	_, unknown := Rehydrate(units.Gram.Of(10), 3, amount.Room)
-	for _, err := range []error{f.UnmarshalText([]byte("cake")), k.UnmarshalText([]byte("cake")), second(PackForm(2).MarshalText()), second(Kind(-1).MarshalText()), unknown} {
+	for _, err := range []error{k.UnmarshalText([]byte("cake")), second(Kind(-1).MarshalText()), unknown} {
 		if e, ok := errors.AsType[*units.NameError](err); !ok || len(e.Choices) < 2 {
 			t.Error(err)
 		}

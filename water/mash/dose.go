@@ -17,7 +17,6 @@ import (
 // Adjustment is what brings a mash to a pH.
 type Adjustment struct {
 	Mass, Low, High units.Mass // of the pure acid, or of the base as weighed; the band is that of the mash
-	Parts           []Part     // what the band is made of, in g
 	Water           water.Profile
 	Cautions        caution.List
 }
@@ -25,7 +24,7 @@ type Adjustment struct {
 // What whoever doses must know.
 const (
 	MeasurePH caution.Caution = "measure: A mash is not known this well: add half, stir, measure a cooled sample, then the rest."
-	Slow      caution.Caution = "slow: Chalk hardly dissolves in a mash without CO2: much of it stays powder."
+	slow      caution.Caution = "slow: Chalk hardly dissolves in a mash without CO2: much of it stays powder."
 )
 
 // WithAcid returns the acid that brings the mash to a pH below its own.
@@ -59,7 +58,7 @@ func (m Mash) WithBase(b material.Material, ph float64) (Adjustment, error) {
 	weighs := (chemistry.O + chemistry.H) / hydroxide.In(units.Fraction) // mg for a mEq
 	return m.dose(fn, ph, true, weighs, func(p water.Profile, x float64) (water.Profile, error) {
 		return p.Add(units.Litre.Of(1), b.Dose(units.Milligram.Of(checked.Number(x*weighs))))
-	}, b.Cautions().With(MeasurePH).WithIf(b == material.Chalk(), Slow))
+	}, b.Cautions().With(MeasurePH).WithIf(b == material.Chalk(), slow))
 }
 
 const mostDose = 200 // mmol or mEq in a litre
@@ -113,5 +112,5 @@ func (m Mash) dose(fn string, ph float64, base bool, weighs float64, add func(wa
 		return Adjustment{}, err
 	}
 	mass := func(g float64) units.Mass { return units.Gram.Of(checked.Number(max(0, g))) }
-	return Adjustment{Mass: mass(e.Value), Low: mass(e.Low), High: mass(e.High), Parts: e.Parts, Water: dosed, Cautions: said}, nil
+	return Adjustment{Mass: mass(e.Value), Low: mass(e.Low), High: mass(e.High), Water: dosed, Cautions: said}, nil
 }

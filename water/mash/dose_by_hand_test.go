@@ -38,14 +38,14 @@ func TestDoseByHand(t *testing.T) {
 // is at 4.16, and at its low end of 3.5 would be at 3.36. A malt of 6.4 and 150 mEq/pH in 3 L of 5 mEq/L is at 6.5, and
 // with its low end of 5 mEq/pH would be at 9.4.
 func TestBandEnds(t *testing.T) {
-	sour := Mash{[]Malt{{Name: "sour", Mass: kg(1), PH: band(4.3, 3.5, 4.4), Buffer: About(30, 0)}}, liquor(t, 0, 100, 0), litres(3)}
+	sour := Mash{[]Malt{{Name: "sour", Mass: kg(1), PH: band(4.3, 3.5, 4.4), BufferPerKilogram: amounts(about(30, 0))}}, liquor(t, 0, 100, 0), litres(3)}
 	e, err := sour.PH()
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "sour", e.Value, 4.157, 0.01) // H+ of the water itself is 0.2 mEq
 	near(t, "low end", e.Value+e.Parts[0].Low, 3.5, 1e-6)
-	flat := Mash{[]Malt{{Name: "flat", Mass: kg(1), PH: About(6.4, 0), Buffer: band(150, 5, 150)}}, liquor(t, 250.2, 0, 0), litres(3)}
+	flat := Mash{[]Malt{{Name: "flat", Mass: kg(1), PH: about(6.4, 0), BufferPerKilogram: amounts(band(150, 5, 150))}}, liquor(t, 250.2, 0, 0), litres(3)}
 	if e, err = flat.PH(); err != nil {
 		t.Fatal(err)
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 	"example.org/zymase/units/material"
 	"example.org/zymase/water"
 	"example.org/zymase/water/mash"
@@ -43,9 +44,10 @@ func ExampleMash_PH() {
 
 // The same mash with the malt measured: a sample mashed in distilled water, and another with a
 // known dose of acid.
-func ExampleAbout() {
-	m := paleAle()
-	m.Malts[0].PH, m.Malts[0].Buffer = mash.About(5.74, 0.03), mash.About(33, 3)
+func ExampleMalt() {
+	m, mmol := paleAle(), units.Millimole
+	m.Malts[0].PH = evidence.Figure[float64]{Value: 5.74, Low: 5.71, High: 5.77}
+	m.Malts[0].BufferPerKilogram = evidence.Figure[units.Amount]{Value: mmol.Of(33), Low: mmol.Of(30), High: mmol.Of(36)}
 	e, err := m.PH()
 	fmt.Println("pH", e, err)
 	// Output:
@@ -105,13 +107,14 @@ func ExampleMash_Rivals() {
 
 func ExampleClass_Malt() {
 	for _, c := range mash.Classes() {
-		m := c.Malt(units.Kilogram.Of(1))
-		fmt.Printf("%s pH %.2f (%.2f to %.2f) buffering %.2f (%.2f to %.2f)\n", c, m.PH.Value, m.PH.Low, m.PH.High, m.Buffer.Value, m.Buffer.Low, m.Buffer.High)
+		m, mmol := c.Malt(units.Kilogram.Of(1)), units.Millimole
+		b := m.BufferPerKilogram
+		fmt.Printf("%s pH %.2f (%.2f to %.2f) buffering %s (%s to %s)\n", c, m.PH.Value, m.PH.Low, m.PH.High, b.Value.Text(mmol, 0), b.Low.Text(mmol, 0), b.High.Text(mmol, 0))
 	}
 	// Output:
-	// pale malt pH 5.72 (5.60 to 5.80) buffering 30.00 (20.00 to 45.00)
-	// pilsner malt pH 5.80 (5.60 to 6.00) buffering 30.00 (20.00 to 45.00)
-	// caramel malt pH 4.65 (4.50 to 4.80) buffering 30.00 (20.00 to 45.00)
-	// chocolate malt pH 4.40 (4.30 to 4.50) buffering 30.00 (20.00 to 45.00)
-	// black malt pH 4.10 (4.00 to 4.20) buffering 30.00 (20.00 to 45.00)
+	// pale malt pH 5.72 (5.60 to 5.80) buffering 30 mmol (20 mmol to 45 mmol)
+	// pilsner malt pH 5.80 (5.60 to 6.00) buffering 30 mmol (20 mmol to 45 mmol)
+	// caramel malt pH 4.65 (4.50 to 4.80) buffering 30 mmol (20 mmol to 45 mmol)
+	// chocolate malt pH 4.40 (4.30 to 4.50) buffering 30 mmol (20 mmol to 45 mmol)
+	// black malt pH 4.10 (4.00 to 4.20) buffering 30 mmol (20 mmol to 45 mmol)
 }

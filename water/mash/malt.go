@@ -1,6 +1,7 @@
 package mash
 
 import (
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/choice"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -13,10 +14,14 @@ type figure = evidence.Figure[float64]
 // band is a figure between two ends.
 func band(value, low, high float64) figure { return figure{Value: value, Low: low, High: high} }
 
-// About is a figure whose band is half on either side: About(5.72, 0.03) is 5.69 to 5.75. It
-// carries no evidence of its own: that of a malt stands in the malt.
-func About(value, half float64) evidence.Figure[float64] {
-	return figure{Value: value, Low: value - half, High: value + half}
+// amounts are numbers in millimoles, and inMillimoles the way back.
+func amounts(f figure) evidence.Figure[units.Amount] {
+	mmol := func(x float64) units.Amount { return units.Millimole.Of(checked.Number(x)) }
+	return evidence.Figure[units.Amount]{Value: mmol(f.Value), Low: mmol(f.Low), High: mmol(f.High), Evidence: f.Evidence}
+}
+
+func inMillimoles(f evidence.Figure[units.Amount]) figure {
+	return figure{Value: f.Value.In(units.Millimole), Low: f.Low.In(units.Millimole), High: f.High.In(units.Millimole), Evidence: f.Evidence}
 }
 
 func check(f figure, fn, what, unit string, low, high float64) error {
@@ -35,10 +40,12 @@ const source = "what a malt can be, package mash"
 
 // Malt is a malt of a grist.
 type Malt struct {
-	Name   string
-	Mass   units.Mass
-	PH     evidence.Figure[float64] // of its mash in distilled water, cooled
-	Buffer evidence.Figure[float64] // mEq of acid or base that moves the mash of a kilogram by one pH
+	Name string
+	Mass units.Mass
+	PH   evidence.Figure[float64] // of its mash in distilled water, cooled
+	// BufferPerKilogram is the acid or base of one charge that moves the mash of a kilogram of
+	// it, whatever its Mass, by one pH: 30 mmol where malting has 30 mEq/(kg pH).
+	BufferPerKilogram evidence.Figure[units.Amount]
 }
 
 // Class is a kind of malt of which only the kind is known. The zero value is Pale.
@@ -104,5 +111,5 @@ func (c Class) Malt(mass units.Mass) Malt {
 	if classes.Check("mash.Class.Malt", c) != nil {
 		return Malt{Name: c.String(), Mass: mass}
 	}
-	return Malt{Name: c.String(), Mass: mass, PH: classTable[c], Buffer: anyBuffer}
+	return Malt{Name: c.String(), Mass: mass, PH: classTable[c], BufferPerKilogram: amounts(anyBuffer)}
 }

@@ -32,7 +32,7 @@ func (p Prediction) String() string {
 	return fmt.Sprintf("%.2f (%.2f to %.2f)", p.Value, p.Low, p.High)
 }
 
-// Part is how far one thing that is not known well moves the figure, with it at the low and at the
+// Part is how far one thing that is not known well moves the pH, with it at the low and at the
 // high end of its band.
 type Part struct {
 	Name      string
@@ -118,12 +118,13 @@ func (m Mash) prepare(fn string) (*state, error) {
 		if err := check(malt.PH, fn, "pH in distilled water of "+malt.Name, "", 3.5, 7); err != nil {
 			return nil, err
 		}
-		if err := check(malt.Buffer, fn, "buffering of "+malt.Name, "mEq/(kg pH)", 5, 150); err != nil {
+		buffer := inMillimoles(malt.BufferPerKilogram)
+		if err := check(buffer, fn, "buffering of "+malt.Name, "mEq/(kg pH)", 5, 150); err != nil {
 			return nil, err
 		}
 		total += kg
 		s.kg = append(s.kg, kg)
-		s.unknown = append(s.unknown, unknown{"pH of " + malt.Name, malt.PH, malt.PH.Value}, unknown{"buffering of " + malt.Name, malt.Buffer, malt.Buffer.Value})
+		s.unknown = append(s.unknown, unknown{"pH of " + malt.Name, malt.PH, malt.PH.Value}, unknown{"buffering of " + malt.Name, buffer, buffer.Value})
 	}
 	if err := limit.Check(fn, "malts", float64(len(m.Malts)), "", 1, 1000, "a mash"); err != nil {
 		return nil, err

@@ -33,8 +33,11 @@ func near(t rapid.TB, what string, got, want, within float64) {
 }
 
 func malt(mass, ph, buffer float64) Malt {
-	return Malt{Name: "malt", Mass: kg(mass), PH: About(ph, 0), Buffer: About(buffer, 0)}
+	return Malt{Name: "malt", Mass: kg(mass), PH: about(ph, 0), BufferPerKilogram: amounts(about(buffer, 0))}
 }
+
+// about is a figure whose band is half on either side.
+func about(value, half float64) figure { return band(value, value-half, value+half) }
 
 // By hand, in distilled water and in liquors of 3 L to the kilogram.
 func TestPHByHand(t *testing.T) {
@@ -74,7 +77,7 @@ func TestPHByHand(t *testing.T) {
 // pK 6.38 less 0.02 of activity, 26 % is still bicarbonate: 1.6 mEq of the 6) by −0.05 or so. Low 5.92 −
 // √(0.01 + 0.0044 + 0.0025), high 5.92 + √(0.01 + 0.01).
 func TestBandByHand(t *testing.T) {
-	m := Mash{[]Malt{{Name: "malt", Mass: kg(1), PH: About(5.72, 0.1), Buffer: band(30, 20, 45)}}, liquor(t, 100.086, 0, 0), litres(3)}
+	m := Mash{[]Malt{{Name: "malt", Mass: kg(1), PH: about(5.72, 0.1), BufferPerKilogram: amounts(band(30, 20, 45))}}, liquor(t, 100.086, 0, 0), litres(3)}
 	e, err := m.PH()
 	if err != nil {
 		t.Fatal(err)
@@ -107,7 +110,7 @@ func TestDoses(t *testing.T) {
 		known := m
 		known.Malts = nil
 		for _, x := range m.Malts {
-			x.PH, x.Buffer = About(x.PH.Value, 0.02), About(x.Buffer.Value, 3)
+			x.PH, x.BufferPerKilogram = about(x.PH.Value, 0.02), amounts(about(inMillimoles(x.BufferPerKilogram).Value, 3))
 			known.Malts = append(known.Malts, x)
 		}
 		if k, err := known.PH(); err != nil || k.High-k.Low > e.High-e.Low || math.Abs(k.Value-e.Value) > 1e-6 {
@@ -187,21 +190,21 @@ func TestRefusals(t *testing.T) {
 	for name, err := range map[string]error{
 		"no malt":      one(with(func(m *Mash) { m.Malts = nil }).PH()),
 		"mass":         one(with(func(m *Mash) { m.Malts[0].Mass = units.Mass{} }).PH()),
-		"pH":           one(with(func(m *Mash) { m.Malts[0].PH = About(7.1, 0) }).PH()),
+		"pH":           one(with(func(m *Mash) { m.Malts[0].PH = about(7.1, 0) }).PH()),
 		"low end":      one(with(func(m *Mash) { m.Malts[0].PH = band(5.7, 5.8, 5.9) }).PH()),
 		"high end":     one(with(func(m *Mash) { m.Malts[0].PH = band(5.7, 5.6, 5.65) }).PH()),
-		"buffer":       one(with(func(m *Mash) { m.Malts[0].Buffer = About(4, 0) }).PH()),
+		"buffer":       one(with(func(m *Mash) { m.Malts[0].BufferPerKilogram = amounts(about(4, 0)) }).PH()),
 		"no class":     one(with(func(m *Mash) { m.Malts[0] = Class(9).Malt(kg(1)) }).PH()),
 		"thick":        one(with(func(m *Mash) { m.Volume = litres(3) }).PH()),
 		"thin":         one(with(func(m *Mash) { m.Volume = litres(90) }).PH()),
 		"too high":     one(with(func(m *Mash) { m.Water = liquor(t, 1000, 0, 0) }).PH()),
-		"too low":      one(with(func(m *Mash) { m.Malts[0].PH = About(4.0, 0); m.Water = liquor(t, 0, 500, 0) }).PH()),
+		"too low":      one(with(func(m *Mash) { m.Malts[0].PH = about(4.0, 0); m.Water = liquor(t, 0, 500, 0) }).PH()),
 		"rivals":       one(with(func(m *Mash) { m.Malts = nil }).Rivals()),
 		"salty":        one(with(func(m *Mash) { m.Water = sea }).PH()),
 		"salty dose":   one(with(func(m *Mash) { m.Water = sea }).WithAcid(water.LacticAcid, 5.4)),
 		"rivals of it": one(with(func(m *Mash) { m.Water = sea }).Rivals()),
 		"much at an end": one(with(func(m *Mash) {
-			m.Malts[0].Buffer, m.Volume = band(60, 50, 150), litres(4)
+			m.Malts[0].BufferPerKilogram, m.Volume = amounts(band(60, 50, 150)), litres(4)
 		}).WithAcid(water.LacticAcid, 4.2)),
 		"aim":          one(good.WithAcid(water.LacticAcid, 3.9)),
 		"aim is up":    one(good.WithAcid(water.LacticAcid, 6.5)),
@@ -209,7 +212,7 @@ func TestRefusals(t *testing.T) {
 		"no base":      one(good.WithBase(material.Gypsum(), 6)),
 		"no acid":      one(good.WithAcid(99, 5.4)),
 		"dose of none": one(with(func(m *Mash) { m.Malts = nil }).WithAcid(water.LacticAcid, 5.4)),
-		"too much":     one(with(func(m *Mash) { m.Malts[0].Buffer = About(150, 0); m.Volume = litres(4) }).WithAcid(water.LacticAcid, 4.0)),
+		"too much":     one(with(func(m *Mash) { m.Malts[0].BufferPerKilogram = amounts(about(150, 0)); m.Volume = litres(4) }).WithAcid(water.LacticAcid, 4.0)),
 	} {
 		var re *units.RangeError
 		var ne *units.NameError
@@ -217,7 +220,7 @@ func TestRefusals(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	if d, err := good.WithBase(material.Chalk(), 6.2); err != nil || !d.Cautions.Has(Slow) {
+	if d, err := good.WithBase(material.Chalk(), 6.2); err != nil || !d.Cautions.Has(slow) {
 		t.Error(d, err)
 	}
 }

@@ -14,7 +14,7 @@ import (
 func TestEachPointWithItsBand(t *testing.T) {
 	of := func(m Malt, p water.Profile) Mash { return Mash{[]Malt{m}, p, litres(3)} }
 	malt := func(ph, buffer float64) Malt {
-		return Malt{Name: "malt", Mass: kg(1), PH: About(ph, 0.05), Buffer: band(buffer, buffer*25/30, buffer*36/30)}
+		return Malt{Name: "malt", Mass: kg(1), PH: about(ph, 0.05), BufferPerKilogram: amounts(band(buffer, buffer*25/30, buffer*36/30))}
 	}
 	usual, plain := malt(5.7, 30), liquor(t, 100.086, 0, 0)
 	gypsum, err := plain.Add(litres(3), material.Gypsum().Dose(units.Gram.Of(1.5)))

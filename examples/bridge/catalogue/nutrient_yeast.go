@@ -19,7 +19,8 @@ func takesHeat() arg[ferment.HeatRate] {
 	rates := ferment.HeatRates()
 	var names []string
 	for _, h := range rates {
-		names = append(names, fmt.Sprintf("%s, %.4g kJ/kg", h.Name(), h.KilojoulesPerKilogram()))
+		heat, _ := h.Of(units.Kilogram.Of(1))
+		names = append(names, fmt.Sprintf("%s, %.4g kJ/kg", h.Name(), heat.In(units.Kilojoule)))
 	}
 	return picksBy("rate", "which published value", rates, names...).or(0)
 }

@@ -155,7 +155,7 @@ func takesLoss() arg[water.CO2Loss] {
 		takesCO2("pressure that lost CO2 is in balance with", 1000, 0.0426).or(0.0426),
 		func(lost bool, p units.AbsolutePressure) (water.CO2Loss, error) {
 			if !lost {
-				return water.CO2Kept(), nil
+				return water.CO2Loss{}, nil
 			}
 			return water.CO2LostTo(p), nil
 		})
@@ -174,7 +174,8 @@ func waterEquilibria() []*Function {
 	return []*Function{
 		heavy(entry("water_speciation", "Dissolved forms of the carbonate, saturation and CO2 pressure of a water of known pH", equilibria,
 			of1(takesKnownPH(), water.Profile.Equilibrium),
-			numberFrom(equilibrium.IonicStrength, "ionic_strength", "mol/kg", "half the sum of m z²"), carbon,
+			numberFrom(func(e equilibrium) float64 { return e.IonicStrength().In(units.MolePerLitre) / kilogramsPerLitre }, "ionic_strength", "mol/kg",
+				"half the sum of m z²"), carbon,
 			free(water.CarbonDioxide, "carbon_dioxide", "dissolved CO2"), free(water.BicarbonateFree, "bicarbonate", "free HCO3-"),
 			free(water.CarbonateFree, "carbonate", "free CO3-2"),
 			from(equilibrium.CO2Pressure, "co2_pressure", units.Kilopascal, "CO2 pressure in balance with the water"),

@@ -2,6 +2,7 @@ package catalogue
 
 import (
 	"example.org/zymase/units"
+	"example.org/zymase/units/evidence"
 	"example.org/zymase/water"
 	"example.org/zymase/water/mash"
 )
@@ -16,10 +17,11 @@ func takesMalt(name string, class arg[mash.Class], mass arg[units.Mass]) arg[mas
 		func(c mash.Class, m units.Mass, ph, buffer float64) (mash.Malt, error) {
 			malt := c.Malt(m)
 			if ph != 0 {
-				malt.PH = mash.About(ph, 0.05)
+				malt.PH = evidence.Figure[float64]{Value: ph, Low: ph - 0.05, High: ph + 0.05}
 			}
 			if buffer != 0 {
-				malt.Buffer = mash.About(buffer, 0.1*buffer)
+				mmol := func(x float64) units.Amount { return as(units.Millimole, x) }
+				malt.BufferPerKilogram = evidence.Figure[units.Amount]{Value: mmol(buffer), Low: mmol(buffer - 0.1*buffer), High: mmol(buffer + 0.1*buffer)}
 			}
 			return malt, nil
 		})

@@ -155,30 +155,25 @@ func (m *maker) pourOf(c *carried) (*pouring, []packed, error) {
 
 // balance lists what goes in and what comes out, as the batch is carried forward with the
 // weights as the scale shows them.
-func (m *maker) balance(*notes) (Balance, error) {
-	c := m.listed()
-	b := Balance{In: c.in, Out: c.out}
-	if m.unforeseen() == "" {
-		most := ferment.UsualMetabolism()
-		b.YeastLow = kilograms(c.grown * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
-		b.ByAtoms = units.PercentVolume.Of(checked.Number(c.atoms / kg(m.batch.base.Ethanol()) * m.batch.strength))
-	}
-	return b, nil
-}
-
-// listed is where each thing went, of the batch in its packs.
-func (m *maker) listed() *carried {
-	c := m.poured.carried
+func (m *maker) balance(*notes) (b Balance, err error) {
+	c, joined := m.poured.carried, "flavouring and priming"
 	if m.recipe.base == nil {
 		m.listBase(&c)
+	} else {
+		joined = "water, " + joined
 	}
 	added := 0.0
 	for i := range m.poured.packs {
 		added += m.poured.packs[i].added
 		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), m.poured.packs[i].state.Mass()})
 	}
-	c.in = note(c.in, "flavouring and priming", added)
-	return &c
+	b.In, b.Out = note(c.in, joined, added), c.out
+	if m.recipe.base == nil && m.unforeseen() == "" {
+		most := ferment.UsualMetabolism()
+		b.YeastLow = kilograms(c.grown * most.LeanNitrogen.In(units.Fraction) / most.FullNitrogen.In(units.Fraction))
+		b.ByAtoms = units.PercentVolume.Of(checked.Number(c.atoms / kg(m.batch.base.Ethanol()) * m.batch.strength))
+	}
+	return b, nil
 }
 
 // listBase is what left it before the packs.

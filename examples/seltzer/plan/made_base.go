@@ -233,14 +233,6 @@ func (m *maker) taken(*notes) (*BasePlan, error) {
 	return p, nil
 }
 
-// letDownWater treats the water that lets the base down, where there is any.
-func (m *maker) letDownWater(say *notes) (p WaterPlan, err error) {
-	if m.batch.water == 0 {
-		return p, nil
-	}
-	return m.water(say)
-}
-
 // baseState is so much of the base as the batch knows it: with the acids that yeast leaves, and as much alkali
 // or acid as its pH shows.
 func (m *maker) baseState(v float64) (forward.State, error) {
@@ -335,13 +327,6 @@ func (m *maker) pourBase(*notes) (_ *pouring, _ []packed, err error) {
 	}
 	c.in = note(c.in, "base", kg(c.state.Mass()))
 	return m.pourOf(c)
-}
-
-// baseBalance lists what goes in and what comes out.
-func (m *maker) baseBalance(*notes) (Balance, error) {
-	c := m.listed()
-	c.in[len(c.in)-1].What = "water, flavouring and priming"
-	return Balance{In: c.in, Out: c.out}, nil
 }
 
 // baseCautions are those that go with every base.

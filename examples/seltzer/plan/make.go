@@ -44,8 +44,7 @@ func makerOf(req Request) (*maker, error) {
 	}}
 	m.byPlan, m.byReadings = sync.OnceValues(m.foretell), sync.OnceValues(m.foretellRead)
 	p := &m.plan
-	steps := []makerStep{
-		{"place", put(&p.Boiling, m.boilingPoint)},
+	into, field, cautions := []makerStep{ // the packs
 		{"water", put(&p.Water, m.water)},
 		{"water", put(&m.tapped, m.asItComes)},
 		{"water", put2(&p.Water, &m.boiled, m.boil)},
@@ -72,11 +71,22 @@ func makerOf(req Request) (*maker, error) {
 		{"acid", put(&p.After, m.sureAfter)},
 		{"acid", m.tooFlat},
 		{"packs", put2(&m.poured, &m.batch.packed, m.pour)},
+	}, "strength", m.cautions
+	if r.base != nil {
+		into, field, cautions = []makerStep{
+			{"at_hand.base", put(&p.Base, m.taken)},
+			{"water", put(&p.Water, m.water)},
+			{"water", put(&m.tapped, m.asItComes)},
+			{"at_hand.base", put2(&m.poured, &m.batch.packed, m.pourBase)},
+			{"instruments", m.instruments},
+		}, "at_hand.base", m.baseCautions
+	}
+	steps := slices.Concat([]makerStep{{"place", put(&p.Boiling, m.boilingPoint)}}, into, []makerStep{
 		{"packs", put(&p.Packs, m.packs)},
 		{"flavour", put(&p.Flavour, m.flavour)},
 		{"label", put(&p.Label, m.label)},
-		{"strength", put(&p.Packs, m.soured)},
-		{"strength", put(&p.Balance, m.balance)},
+		{field, put(&p.Packs, m.soured)},
+		{field, put(&p.Balance, m.balance)},
 		{"instruments", put(&p.Uncertainty, m.uncertainties)},
 		{"readings", put(&p.State, m.readings)},
 		{"readings", put(&p.State, m.goOn)},
@@ -84,26 +94,8 @@ func makerOf(req Request) (*maker, error) {
 		{"schedule", put(&p.Forecast, m.foresee)},
 		{"room", put(&p.Room, m.room)},
 		{"prices", put(&p.Cost, m.cost)},
-		{"request", m.cautions},
-	}
-	if r.base != nil {
-		steps = []makerStep{
-			{"place", put(&p.Boiling, m.boilingPoint)},
-			{"at_hand.base", put(&p.Base, m.taken)},
-			{"water", put(&p.Water, m.letDownWater)},
-			{"water", put(&m.tapped, m.asItComes)},
-			{"at_hand.base", put2(&m.poured, &m.batch.packed, m.pourBase)},
-			{"packs", put(&p.Packs, m.packs)},
-			{"flavour", put(&p.Flavour, m.flavour)},
-			{"label", put(&p.Label, m.label)},
-			{"at_hand.base", put(&p.Packs, m.soured)},
-			{"at_hand.base", put(&p.Balance, m.baseBalance)},
-			{"instruments", m.instruments},
-			{"instruments", put(&p.Uncertainty, m.uncertainties)},
-			{"prices", put(&p.Cost, m.cost)},
-			{"request", m.baseCautions},
-		}
-	}
+		{"request", cautions},
+	})
 	say := notes{weighed: sugar}
 	for _, step := range steps {
 		if err := placed(step.field, step.do(&say)); err != nil {

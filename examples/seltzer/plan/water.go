@@ -12,8 +12,12 @@ import (
 	"example.org/zymase/water"
 )
 
-// water treats the water that the batch starts with; salts that go in after the boil follow with it.
+// water treats the water that the batch starts with, or that lets a base down, where there is any; salts that go in
+// after the boil follow with it.
 func (m *maker) water(say *notes) (p WaterPlan, err error) {
+	if m.batch.water == 0 {
+		return p, nil
+	}
 	start, err := gravity.NewSolution(kilograms(m.batch.water), units.Mass{}, units.Mass{})
 	if err != nil {
 		return p, err
