@@ -7,7 +7,7 @@ import (
 
 const sourceCRC = "CRC Handbook, 102nd ed."
 
-// SugarDensity returns the density of a solution of one kind of extract in water.
+// Density returns the density of a solution of one kind of extract in water.
 // A dextrose wash reads 0.0006 lower in gravity than table sugar at 10 % mass.
 //
 //   - Source: for glucose and fructose CRC Handbook of Chemistry and Physics, 102nd
@@ -20,8 +20,8 @@ const sourceCRC = "CRC Handbook, 102nd ed."
 //   - Units: % mass of the anhydrous sugar.
 //   - Uncertainty: the table is printed to 0.1 kg/m³. The difference from sucrose is
 //     taken as the same at all temperatures, for want of a table.
-func SugarDensity(k Sugar, e units.Extract, t units.Temperature) (units.Density, error) {
-	const fn = "gravity.SugarDensity"
+func (k Sugar) Density(e units.Extract, t units.Temperature) (units.Density, error) {
+	const fn = "gravity.Sugar.Density"
 	b, c := e.In(units.DegreePlato), t.In(units.Celsius)
 	if err := sugars.Check(fn, k); err != nil {
 		return units.Density{}, err

@@ -28,7 +28,7 @@ var crcSugars = map[gravity.Sugar][][2]float64{
 func TestSugarDensityCRC(t *testing.T) {
 	for k, rows := range crcSugars {
 		for _, r := range rows {
-			got := ok[units.Density](t)(gravity.SugarDensity(k, plato(r[0]), celsius(20))).In(units.KilogramPerCubicMetre)
+			got := ok[units.Density](t)(k.Density(plato(r[0]), celsius(20))).In(units.KilogramPerCubicMetre)
 			near(t, fmt.Sprint(k, " ", r[0], " % mass"), got, 1000*r[1], 0.1)
 		}
 	}
@@ -37,25 +37,25 @@ func TestSugarDensityCRC(t *testing.T) {
 // A dextrose wash reads 0.0006 below the sucrose scale at 10 % mass (the same
 // table: 1.0375 and 1.0381 g/mL).
 func TestDextroseReadsLower(t *testing.T) {
-	s, g := ok[units.Density](t)(gravity.SugarDensity(gravity.AsSucrose, plato(10), celsius(20))), ok[units.Density](t)(gravity.SugarDensity(gravity.AsGlucose, plato(10), celsius(20)))
+	s, g := ok[units.Density](t)(gravity.AsSucrose.Density(plato(10), celsius(20))), ok[units.Density](t)(gravity.AsGlucose.Density(plato(10), celsius(20)))
 	near(t, "gravity", (s.In(units.KilogramPerCubicMetre)-g.In(units.KilogramPerCubicMetre))/998.2, 0.0006, 0.00005)
 }
 
 func TestSugarDensityRefuses(t *testing.T) {
 	for k, most := range map[gravity.Sugar]float64{gravity.AsSucrose: 80, gravity.AsGlucose: 60, gravity.AsFructose: 48, gravity.AsDextrin: 80, gravity.AsGlycerol: 20} {
 		for _, b := range []float64{-1e-9, most + 1e-6, math.NaN()} {
-			_, err := gravity.SugarDensity(k, plato(b), celsius(20))
+			_, err := k.Density(plato(b), celsius(20))
 			refused(t, k.String(), err, "extract")
 		}
-		ok[units.Density](t)(gravity.SugarDensity(k, plato(most), celsius(100)))
-		ok[units.Density](t)(gravity.SugarDensity(k, plato(0), celsius(0)))
+		ok[units.Density](t)(k.Density(plato(most), celsius(100)))
+		ok[units.Density](t)(k.Density(plato(0), celsius(0)))
 		for _, c := range []float64{-0.01, 100.01} {
-			_, err := gravity.SugarDensity(k, plato(1), celsius(c))
+			_, err := k.Density(plato(1), celsius(c))
 			refused(t, k.String(), err, "temperature")
 		}
 	}
 	for _, k := range []gravity.Sugar{-1, 6, 99} {
-		_, err := gravity.SugarDensity(k, plato(1), celsius(20))
+		_, err := k.Density(plato(1), celsius(20))
 		unknown(t, err, "kind of extract")
 	}
 }

@@ -7,7 +7,7 @@
 // A recipe is a [Solution]: added to, boiled, fermented, mixed, diluted; its floor is
 // [Solution.Dry], and [Solution.At] says how far a reading is from there. Strength from two
 // figures is a [Fermentation]. Instruments are [Hydrometer], [Refractometer], [Pycnometer];
-// scales [Gravity.As], [ScaleMethods]; labels package [example.org/zymase/gravity/label].
+// scales [Gravity.As], [Gravity.ScaleMethods]; labels package [example.org/zymase/gravity/label].
 //
 // A [Gravity] is the density at 20 °C over that of water at 20 °C, both in vacuum; other
 // references (15.56/15.56, 20/4, in air) are converted by name. Densities are in vacuum, at

@@ -63,8 +63,8 @@ func ExampleWortFactor() {
 	// 4.8 ± 0.5 % vol (k = 2) <nil>
 }
 
-func ExampleMeasuredFloor() {
-	floor, err := gravity.MeasuredFloor(wash(), wash().WashYield(), units.Percent.Of(3), units.GramPerLitre.Of(0.3), units.GramPerLitre.Of(0.8))
+func ExampleSolution_MeasuredFloor() {
+	floor, err := wash().MeasuredFloor(wash().WashYield(), units.Percent.Of(3), units.GramPerLitre.Of(0.3), units.GramPerLitre.Of(0.8))
 	fmt.Println(floor.Text(units.One, 4, 2), err)
 	// Output: 0.9942 ± 0.0006 (k = 2) <nil>
 }
@@ -81,8 +81,8 @@ func ExampleFromDensityAt() {
 	// Output: 0.9921 <nil>
 }
 
-func ExampleFromWeightLost() {
-	now, _, err := gravity.FromWeightLost(wash(), units.Kilogram.Of(1.9), units.GramCO2PerLitre.Of(1.7), wash().WashYield())
+func ExampleSolution_FermentByWeight() {
+	now, _, err := wash().FermentByWeight(units.Kilogram.Of(1.9), units.GramCO2PerLitre.Of(1.7), wash().WashYield())
 	fmt.Println(now.Gravity().Text(4), now.ByVolume().Text(units.PercentVolume, 2), err)
 	// Output: 0.9965 4.44 % vol <nil>
 }

@@ -38,7 +38,7 @@ func Example_crossCheck() {
 	og, _ := units.ReadTo(units.One.Of(1.030), units.One.Of(0.002))
 	fg, _ := units.ReadTo(units.One.Of(0.996), units.One.Of(0.002))
 	hydrometer, _ := gravity.StrengthByHydrometer(og, fg, wash().WashYield(), units.Percent.Of(3), 0)
-	lost, _, _ := gravity.FromWeightLost(wash(), units.Kilogram.Of(2.0), units.GramCO2PerLitre.Of(1.7), wash().WashYield())
+	lost, _, _ := wash().FermentByWeight(units.Kilogram.Of(2.0), units.GramCO2PerLitre.Of(1.7), wash().WashYield())
 	scale, _ := units.Measure(lost.ByVolume(), units.PercentagePoint.Of(0.15))
 	mean, deviations, err := units.CrossCheck(hydrometer, scale)
 	fmt.Println(mean.Text(units.PercentVolume, 2, 2), err)

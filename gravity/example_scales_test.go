@@ -49,9 +49,9 @@ func ExampleDensityInVacuum() {
 	// Output: 998.20 kg/m³ <nil>
 }
 
-func ExampleScaleMethods() {
+func ExampleGravity_ScaleMethods() {
 	g, _ := gravity.FromExtract(units.DegreePlato.Of(12))
-	for _, m := range gravity.ScaleMethods(g) {
+	for _, m := range g.ScaleMethods() {
 		fmt.Printf("%-28s %7.3f %+.3f\n", m.Name, m.Extract.In(units.DegreePlato), m.Extract.Minus(g.Extract()).In(units.DegreePlato))
 	}
 	// Output:

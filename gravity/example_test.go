@@ -78,9 +78,9 @@ func ExampleSucroseExtract() {
 }
 
 // At 10 % mass glucose is 0.6 kg/m³ lighter than sucrose, and fructose 0.4 heavier.
-func ExampleSugarDensity() {
+func ExampleSugar_Density() {
 	for _, k := range []gravity.Sugar{gravity.AsSucrose, gravity.AsGlucose, gravity.AsFructose} {
-		d, _ := gravity.SugarDensity(k, units.DegreePlato.Of(10), units.Celsius.Of(20))
+		d, _ := k.Density(units.DegreePlato.Of(10), units.Celsius.Of(20))
 		fmt.Println(k, d.Text(units.KilogramPerCubicMetre, 1))
 	}
 	// Output:

@@ -22,17 +22,16 @@ type Progress struct {
 	CO2Content units.CarbonDioxideContent // the same in a litre of the liquid at 20 °C
 }
 
-// ClosedTooEarly goes with a [Progress] in which extract is left.
-const ClosedTooEarly caution.Caution = "closed_too_early: Closed up now, this liquid can still make %s. " +
+const closedTooEarly caution.Caution = "closed_too_early: Closed up now, this liquid can still make %s. " +
 	"Glass bursts: pack only at or near the floor, unchanged over days, and within the maker's pressure rating of the pack."
 
-// Cautions returns [ClosedTooEarly] with how much gas can still come, or nothing where no
+// Cautions returns the caution closed_too_early with how much gas can still come, or nothing where no
 // extract is left. JSON holds it too.
 func (p Progress) Cautions() caution.List {
 	if p.Left.IsZero() {
 		return nil
 	}
-	return caution.List{ClosedTooEarly.With(p.CO2Content.Text(units.GramCO2PerLitre, 1))}
+	return caution.List{closedTooEarly.With(p.CO2Content.Text(units.GramCO2PerLitre, 1))}
 }
 
 // MarshalJSON writes the fields and the cautions.

@@ -35,7 +35,7 @@ func TestProgress(t *testing.T) {
 		if err != nil || p.Floor != dry.Gravity() {
 			t.Fatal(p.Floor, dry.Gravity(), err)
 		}
-		if inKg(p.Left) > 1e-6 && (!p.Cautions().Has(gravity.ClosedTooEarly) || !strings.Contains(p.Cautions()[0].Text(), "Glass bursts")) {
+		if inKg(p.Left) > 1e-6 && (!p.Cautions().Has("closed_too_early") || !strings.Contains(p.Cautions()[0].Text(), "Glass bursts")) {
 			t.Fatal("no caution")
 		}
 	})

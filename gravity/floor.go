@@ -51,8 +51,8 @@ const mostMinerals = 20 // g/L
 //   - Range: a spread from 0 to 20 %, minerals from 0 to 20 g/L, and that of [Solution.Dry];
 //     otherwise the error is a [*units.RangeError].
 //   - Uncertainty: the result's own, about 0.0003 for 4.6 % vol.
-func MeasuredFloor(wash Solution, y Yield, spread units.Share, least, most units.MassConcentration) (units.MeasuredNumber, error) {
-	const fn = "gravity.MeasuredFloor"
+func (wash Solution) MeasuredFloor(y Yield, spread units.Share, least, most units.MassConcentration) (units.MeasuredNumber, error) {
+	const fn = "gravity.Solution.MeasuredFloor"
 	lo, hi := least.In(units.GramPerLitre), most.In(units.GramPerLitre)
 	if err := cmp.Or(
 		checkSpread(fn, spread),

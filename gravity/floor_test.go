@@ -15,7 +15,7 @@ func TestFloorWithMinerals(t *testing.T) {
 	wash := solution(t, 93, 7, 0)
 	y := wash.WashYield()
 	at := func(part, least, most float64) units.MeasuredNumber {
-		return ok[units.MeasuredNumber](t)(gravity.MeasuredFloor(wash, y, percent(100*part), mgL(1000*least), mgL(1000*most)))
+		return ok[units.MeasuredNumber](t)(wash.MeasuredFloor(y, percent(100*part), mgL(1000*least), mgL(1000*most)))
 	}
 	sg := func(m units.MeasuredNumber) float64 { return m.Value().In(units.One) }
 	u := func(m units.MeasuredNumber) float64 { return m.Uncertainty().In(units.One) }
@@ -44,9 +44,9 @@ func TestFloorWithMinerals(t *testing.T) {
 		part, least, most float64
 		about             string
 	}{{0.21, 0, 0, "spread of the yield"}, {0.03, -1, 0, "least minerals"}, {0.03, 0.5, 0.4, "most minerals"}, {0.03, 0, 21, "most minerals"}, {0.03, math.NaN(), 1, "least minerals"}} {
-		_, err := gravity.MeasuredFloor(wash, y, percent(100*c.part), mgL(1000*c.least), mgL(1000*c.most))
+		_, err := wash.MeasuredFloor(y, percent(100*c.part), mgL(1000*c.least), mgL(1000*c.most))
 		refused(t, c.about, err, c.about)
 	}
-	_, err = gravity.MeasuredFloor(wash, gravity.Yield{}, percent(3), mgL(0), mgL(0))
+	_, err = wash.MeasuredFloor(gravity.Yield{}, percent(3), mgL(0), mgL(0))
 	refused(t, "no yield", err, "ethanol yield")
 }

@@ -102,7 +102,7 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "ByVolume", gravity.ByVolume(massPct(a)), gravity.ByMass(volPct(a)), label.Strength(volPct(a)))
 	finite(t, "SucroseDensity", two(gravity.SucroseDensity(plato(a), celsius(b)))...)
 	finite(t, "SucroseExtract", two(gravity.SucroseExtract(kgm3(a), celsius(b)))...)
-	finite(t, "SugarDensity", two(gravity.SugarDensity(sugar, plato(a), celsius(b)))...)
+	finite(t, "SugarDensity", two(sugar.Density(plato(a), celsius(b)))...)
 	finite(t, "FromSG", two(gravity.FromSG(a))...)
 	finite(t, "FromExtract", two(gravity.FromExtract(plato(a)))...)
 	finite(t, "FromDensity", two(gravity.FromDensity(kgm3(a)))...)
@@ -110,7 +110,7 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "FromReference", two(gravity.FromReference(a, ref, air))...)
 	finite(t, "FromDensityAt", two(gravity.FromDensityAt(kgm3(a), volPct(c), celsius(b)))...)
 	if g, err := gravity.FromSG(a); err == nil {
-		finite(t, "Gravity", g.SG(), g.Points(), g.Extract(), g.Density(), g.Oechsle(), g.Baume(), g.BaumeUS(), g.SakeMeter(), gravity.ScaleMethods(g))
+		finite(t, "Gravity", g.SG(), g.Points(), g.Extract(), g.Density(), g.Oechsle(), g.Baume(), g.BaumeUS(), g.SakeMeter(), g.ScaleMethods())
 		finite(t, "As", two(g.As(ref, air))...)
 		h, err := gravity.FromSG(b)
 		if err == nil {
@@ -156,8 +156,8 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "Hydrometer.Correct", two(h.Correct(a, volPct(c), celsius(b)))...)
 	finite(t, "Pycnometer", two(gravity.Pycnometer(kg(a), kg(b), kg(c), celsius(d)))...)
 	finite(t, "DistillateStrength", two(gravity.DistillateStrength(litre(a), litre(b), kgm3(c), celsius(d)))...)
-	finite(t, "StandardDrinks", two(label.StandardDrinks(label.StandardDrink(int(k%5)-1), volPct(b), litre(a)))...)
-	finite(t, "LabelTolerance", two(label.Tolerance(label.Category(int(k%8)-1), volPct(a)))...)
+	finite(t, "StandardDrinks", two(label.StandardDrink(int(k%5)-1).Count(volPct(b), litre(a)))...)
+	finite(t, "LabelTolerance", two(label.Category(int(k%8)-1).Tolerance(volPct(a)))...)
 	finite(t, "RoundCaloriesUS", two(label.RoundCaloriesUS(check.Kilocalorie(a)))...)
 
 	s, err := gravity.NewSolution(kg(a), kg(b), kg(c))
@@ -188,7 +188,7 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "DiluteTo", three(s.DiluteTo(volPct(d)))...)
 	finite(t, "Ferment", three(s.Ferment(kg(d), y))...)
 	finite(t, "Dry", three(s.Dry(y))...)
-	finite(t, "FromWeightLost", three(gravity.FromWeightLost(s, kg(d), gCO2(e), y))...)
+	finite(t, "FromWeightLost", three(s.FermentByWeight(kg(d), gCO2(e), y))...)
 	if g, err := gravity.FromSG(d); err == nil {
 		finite(t, "At", two(s.At(g, y))...)
 	}

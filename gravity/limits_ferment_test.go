@@ -32,7 +32,7 @@ func TestLimitsOfFermentation(t *testing.T) {
 	fructose := gravity.SugarWashYield(gravity.AsFructose)
 	_, err := gravity.FromOriginalAndReal(plato(49), plato(40), fructose)
 	refused(t, "past the table of fructose", err, "original extract")
-	d := ok[units.Density](t)(gravity.SugarDensity(gravity.AsFructose, plato(48), celsius(20)))
+	d := ok[units.Density](t)(gravity.AsFructose.Density(plato(48), celsius(20)))
 	reads := ok[gravity.Gravity](t)(gravity.FromDensity(d)).Extract().In(units.DegreePlato)
 	ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(reads-1e-6), plato(40), fructose))
 	_, err = gravity.FromOriginalAndReal(plato(reads+0.01), plato(40), fructose)

@@ -85,7 +85,7 @@ func TestLimitsOfMeasurement(t *testing.T) {
 		{of(gravity.DistillateStrength(litre(0.1), litre(0.0001), kgm3(990), celsius(20))), "volume of the distillate", 0.0001, 0.001, 1000},
 		{of(gravity.DistillateStrength(litre(0.1), litre(0.3), fifty, celsius(20))), "strength of the sample", 150, 0, 100},
 		{of(gravity.SpiritIndication(sg(t, 1.02), sg(t, 1.01))), "gravity of the alcohol solution", 1.01, pure / none, 1},
-		{of2(gravity.FromWeightLost(gravity.Solution{}, kg(1), gCO2(11), gravity.BallingYield())), "dissolved CO2", 11, 0, 10},
+		{of2(gravity.Solution{}.FermentByWeight(kg(1), gCO2(11), gravity.BallingYield())), "dissolved CO2", 11, 0, 10},
 		{of(gravity.FromDensityAt(kgm3(1000), volPct(0), celsius(101))), "temperature", 101, 0, 100},
 		{of(gravity.FromDensityAt(kgm3(1000), volPct(0.5), celsius(60))), "temperature", 60, 0, 40},
 		{of(gravity.FromDensityAt(kgm3(1000), volPct(24), celsius(20))), "strength", 24, 0, 23},

@@ -54,7 +54,7 @@ func DistillateStrength(sample, distillate units.Volume, d units.Density, t unit
 	return percentVolume(a), nil
 }
 
-// FromWeightLost returns what a wort has become when it has lost that mass as CO2:
+// FermentByWeight returns what a wort has become when it has lost that mass as CO2:
 // a scale under the fermenter.
 //
 //   - Source: the balance of the [Yield]: extract used = (CO2 gone + CO2 still
@@ -64,8 +64,8 @@ func DistillateStrength(sample, distillate units.Volume, d units.Density, t unit
 //   - Uncertainty: the yield, 1 to 3 %; a moist gas takes 0.7 to 1.5 % of its mass of
 //     water and ethanol with it, which counts as CO2 here; 1 g of a scale in 100 g lost
 //     is 1 %.
-func FromWeightLost(wort Solution, lost units.Mass, dissolved units.CarbonDioxideContent, y Yield) (Solution, Fermented, error) {
-	const fn = "gravity.FromWeightLost"
+func (wort Solution) FermentByWeight(lost units.Mass, dissolved units.CarbonDioxideContent, y Yield) (Solution, Fermented, error) {
+	const fn = "gravity.Solution.FermentByWeight"
 	m, c := lost.In(units.Kilogram), dissolved.In(units.GramCO2PerLitre)
 	if err := y.check(fn); err != nil {
 		return Solution{}, Fermented{}, err
@@ -78,5 +78,5 @@ func FromWeightLost(wort Solution, lost units.Mass, dissolved units.CarbonDioxid
 		return Solution{}, Fermented{}, err
 	}
 	left, products, err := wort.Ferment(kilograms(min(made/y.co2, wort.fermentable())), y)
-	return left, products, limit.Named("gravity.FromWeightLost", err)
+	return left, products, limit.Named("gravity.Solution.FermentByWeight", err)
 }

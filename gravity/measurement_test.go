@@ -101,7 +101,7 @@ func TestFromWeightLost(t *testing.T) {
 		if lost < 0 {
 			return
 		}
-		got, _, err := gravity.FromWeightLost(wort, kg(lost), units.GramCO2PerLitre.Of(0).Plus(gCO2(content)), y)
+		got, _, err := wort.FermentByWeight(kg(lost), units.GramCO2PerLitre.Of(0).Plus(gCO2(content)), y)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -109,17 +109,17 @@ func TestFromWeightLost(t *testing.T) {
 	})
 	wort := solution(t, 90, 10, 0)
 	y := wort.WashYield()
-	_, _, err := gravity.FromWeightLost(wort, kg(-0.1), gCO2(0), y)
+	_, _, err := wort.FermentByWeight(kg(-0.1), gCO2(0), y)
 	refused(t, "lost", err, "CO2 made")
-	_, _, err = gravity.FromWeightLost(wort, kg(5.5), gCO2(0), y)
+	_, _, err = wort.FermentByWeight(kg(5.5), gCO2(0), y)
 	refused(t, "lost", err, "CO2 made")
 	for _, c := range []float64{-1, 10.1} {
-		_, _, err = gravity.FromWeightLost(wort, kg(1), gCO2(c), y)
+		_, _, err = wort.FermentByWeight(kg(1), gCO2(c), y)
 		refused(t, "dissolved", err, "dissolved CO2")
 	}
-	_, _, err = gravity.FromWeightLost(wort, kg(1), gCO2(0), gravity.Yield{})
+	_, _, err = wort.FermentByWeight(kg(1), gCO2(0), gravity.Yield{})
 	refused(t, "yield", err, "ethanol yield")
-	if _, _, err = gravity.FromWeightLost(wort, kg(0.01), gCO2(10), y); err != nil {
+	if _, _, err = wort.FermentByWeight(kg(0.01), gCO2(10), y); err != nil {
 		t.Error(err)
 	}
 }

@@ -18,7 +18,7 @@ type ScaleMethod struct {
 // density table itself, so that it has no offset at 1.000, goes below it, and agrees with
 // the rest of the package. Each gets the specific gravity that it asks for; where a source
 // does not say how that is weighed, it is taken in air, at 20/20 °C.
-func ScaleMethods(g Gravity) []ScaleMethod {
+func (g Gravity) ScaleMethods() []ScaleMethod {
 	read := func(source, note string) evidence.Evidence {
 		return evidence.Evidence{Source: source, Grade: evidence.Read, Note: note}
 	}

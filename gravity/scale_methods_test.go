@@ -50,7 +50,7 @@ func TestScaleMethods(t *testing.T) {
 
 func TestScaleMethodsDifference(t *testing.T) {
 	g := ok[gravity.Gravity](t)(gravity.FromExtract(plato(12)))
-	all := gravity.ScaleMethods(g)
+	all := g.ScaleMethods()
 	if len(all) != 6 || all[0].Name != "ICUMSA SPS-4" || all[0].Extract != g.Extract() {
 		t.Fatal(all)
 	}
@@ -60,10 +60,10 @@ func TestScaleMethodsDifference(t *testing.T) {
 			t.Error(m.Name, err)
 		}
 	}
-	if one := gravity.ScaleMethods(ok[gravity.Gravity](t)(gravity.FromSG(0.99))); len(one) != 1 {
+	if one := ok[gravity.Gravity](t)(gravity.FromSG(0.99)).ScaleMethods(); len(one) != 1 {
 		t.Error(one)
 	}
-	if few := gravity.ScaleMethods(ok[gravity.Gravity](t)(gravity.FromSG(1.12))); len(few) != 4 {
+	if few := ok[gravity.Gravity](t)(gravity.FromSG(1.12)).ScaleMethods(); len(few) != 4 {
 		t.Error(few)
 	}
 }

@@ -118,7 +118,7 @@ func TestNoAllocations(t *testing.T) {
 		"strength":  func() { _, _ = gravity.EthanolStrength(d, c) },
 		"by volume": func() { _ = gravity.ByMass(gravity.ByVolume(w)) },
 		"sucrose":   func() { d, _ := gravity.SucroseDensity(e, c); _, _ = gravity.SucroseExtract(d, c) },
-		"sugar":     func() { _, _ = gravity.SugarDensity(gravity.AsGlucose, e, c) },
+		"sugar":     func() { _, _ = gravity.AsGlucose.Density(e, c) },
 		"gravity":   func() { g, _ := gravity.FromExtract(e); _ = g.Extract(); _ = g.SG(); _ = g.Density() },
 		"reference": func() { _, _ = g.As(gravity.At60F, gravity.InAir); _ = g.Baume() },
 		"index": func() {
@@ -139,7 +139,7 @@ func TestNoAllocations(t *testing.T) {
 		"balling":      func() { _, _ = rival.OriginalExtractBalling(w, e); _, _ = rival.StrengthBalling(e, plato(2)) },
 		"scale":        func() { _, _ = rival.BrixNBS(1.05) },
 		"energy":       func() { _ = label.EnergyEU(s) },
-		"drinks":       func() { _, _ = label.StandardDrinks(label.DrinkUS, volPct(5), litre(1)) },
+		"drinks":       func() { _, _ = label.DrinkUS.Count(volPct(5), litre(1)) },
 	} {
 		if n := testing.AllocsPerRun(20, f); n != 0 {
 			t.Errorf("%s: %v allocations", name, n)

@@ -58,7 +58,7 @@ func TestValuesTravel(t *testing.T) {
 		if err == nil {
 			travels(t, [2]gravity.BlendPart{a, b})
 		}
-		travels(t, gravity.ScaleMethods(f.OriginalGravity()))
+		travels(t, f.OriginalGravity().ScaleMethods())
 	})
 	travels(t, ok[[]gravity.StrengthMethod](t)(gravity.StrengthMethods(plato(12), plato(3))))
 	travels(t, gravity.Solution{})

@@ -27,7 +27,7 @@ type Wants struct {
 // limits for wine. Where the sources cannot give all, the doses leave the least open,
 // each want counted as a share of itself.
 //
-//   - Source: composition of each [material.Material]; limits of [law.Limits]; least cost by
+//   - Source: composition of each [material.Material]; limits of [law.Jurisdiction.Limits]; least cost by
 //     [numeric.Linear].
 //   - Range: each want 0 to 1000 mg/L, prices 0 to 1e6, 1 to 30 offers, volume up to 1e9
 //     L; beyond it the error is a [*units.RangeError]; an unknown law or group is a

@@ -26,7 +26,7 @@ type Feed struct {
 // gives as much as the law's limit for wine allows, the next one the rest. Sources that
 // share a limit share it here.
 //
-//   - Source: composition of each [material.Material]; limits of [law.Limits].
+//   - Source: composition of each [material.Material]; limits of [law.Jurisdiction.Limits].
 //   - Range: need 0 to 1000 mg/L, volume up to 1e9 L; beyond it the error is a
 //     [*units.RangeError]. An unknown law or group is a [*units.NameError].
 //   - Units: need as mg/L of N on the volume given.
@@ -117,7 +117,7 @@ func (c *ceilings) find(s law.Substance) int {
 	if s == law.Unlisted {
 		return -1
 	}
-	known, err := law.Limits(c.law, s, law.Wine)
+	known, err := c.law.Limits(s, law.Wine)
 	if err != nil || len(known) == 0 { // law and group were read
 		return -1
 	}

@@ -69,7 +69,7 @@ func TestNoSuchLaw(t *testing.T) {
 		second(FeedInOrder(amount.MgPerL(50), units.Litre.Of(60), 9)),
 		second(CheapestFeed(Wants{Nitrogen: amount.MgPerL(50)}, units.Litre.Of(60), -1, Offer{Material: shelf.Material("urea")})),
 	} {
-		if e, ok := errors.AsType[*units.NameError](err); !ok || e.Func == "law.Limits" {
+		if e, ok := errors.AsType[*units.NameError](err); !ok || e.Func == "law.Jurisdiction.Limits" {
 			t.Error(err)
 		}
 	}

@@ -63,7 +63,7 @@ func TestGroupOfAnOffer(t *testing.T) {
 func TestSupply(t *testing.T) {
 	s := check.Must(SupplyOf(units.Litre.Of(60), material.DiammoniumPhosphate().Dose(units.Gram.Of(60))))
 	check.Near(t, "N", s.Nitrogen().In(units.MilligramPerLitre), 212.14, 0.005, "stoichiometry")
-	l := check.Must(law.Limits(law.US, law.AmmoniumPhosphate, law.Wine))[0]
+	l := check.Must(law.US.Limits(law.AmmoniumPhosphate, law.Wine))[0]
 	m := units.Gram.Of(0.95861)
 	check.Near(t, "limit", l.Concentration().In(units.GramPerLitre), 0.95861, 5e-6, "27 CFR 24.246")
 	s = check.Must(SupplyOf(units.Litre.Of(1), material.DiammoniumPhosphate().Dose(m)))

@@ -7,22 +7,16 @@ import (
 	"example.org/zymase/units/caution"
 )
 
-// CO2Loss says what becomes of the CO2 that an acid sets free. The zero value is
-// CO2Kept().
+// CO2Loss says what becomes of the CO2 that an acid sets free. The zero value is a closed
+// water: all CO2 stays dissolved.
 type CO2Loss struct {
 	lost bool
 	kPa  float64
 }
 
-// CO2Kept() is a closed water: all CO2 stays dissolved.
-func CO2Kept() CO2Loss { return CO2Loss{} }
-
 // CO2LostTo is a water stirred or boiled until its CO2 is in balance with a partial
 // pressure, such as that of the air, [AirCO2].
 func CO2LostTo(p units.AbsolutePressure) CO2Loss { return CO2Loss{true, p.In(units.Kilopascal)} }
-
-// CO2LostToAir is a water stirred until its CO2 is that of open air at sea level.
-func CO2LostToAir() CO2Loss { return CO2LostTo(AirCO2(units.Atmosphere{})) }
 
 // acidDose is the unknown of [solution.atPH]: the moles a kilogram of an acid.
 type acidDose struct {

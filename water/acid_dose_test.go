@@ -44,7 +44,7 @@ func TestAcidToPH(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		loss := CO2Kept()
+		loss := CO2Loss{}
 		if row.Text("co2") == "lost" {
 			loss = CO2LostTo(atm(math.Pow(10, -3.4)))
 		}
@@ -75,7 +75,7 @@ func TestAcidRoundTrip(t *testing.T) {
 		w := e.Water()
 		acid := Acid(rapid.IntRange(0, int(acidCount)-1).Draw(t, "acid"))
 		target := rapid.Float64Range(3.2, w.ph).Draw(t, "pH")
-		got, after, err := w.AcidPerLitre(acid, target, CO2Kept())
+		got, after, err := w.AcidPerLitre(acid, target, CO2Loss{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -105,15 +105,15 @@ func TestAcidRefuses(t *testing.T) {
 	hot.t = 95
 	l := units.Litre.Of(1)
 	for name, f := range map[string]func() (any, error){
-		"unknown pH": func() (any, error) { return unknown.AcidToPH(LacticAcid, 5, l, CO2Kept()) },
-		"upwards":    func() (any, error) { return known.AcidToPH(LacticAcid, 7.1, l, CO2Kept()) },
-		"too low":    func() (any, error) { return known.AcidToPH(HydrochloricAcid, 1.9, l, CO2Kept()) },
-		"weak":       func() (any, error) { return known.AcidToPH(LacticAcid, 2, l, CO2Kept()) },
-		"no acid":    func() (any, error) { return known.AcidToPH(Acid(99), 5, l, CO2Kept()) },
-		"no volume":  func() (any, error) { return known.AcidToPH(LacticAcid, 5, units.Volume{}, CO2Kept()) },
+		"unknown pH": func() (any, error) { return unknown.AcidToPH(LacticAcid, 5, l, CO2Loss{}) },
+		"upwards":    func() (any, error) { return known.AcidToPH(LacticAcid, 7.1, l, CO2Loss{}) },
+		"too low":    func() (any, error) { return known.AcidToPH(HydrochloricAcid, 1.9, l, CO2Loss{}) },
+		"weak":       func() (any, error) { return known.AcidToPH(LacticAcid, 2, l, CO2Loss{}) },
+		"no acid":    func() (any, error) { return known.AcidToPH(Acid(99), 5, l, CO2Loss{}) },
+		"no volume":  func() (any, error) { return known.AcidToPH(LacticAcid, 5, units.Volume{}, CO2Loss{}) },
 		"pressure":   func() (any, error) { return known.AcidToPH(LacticAcid, 5, l, CO2LostTo(atm(11))) },
-		"hot":        func() (any, error) { return hot.AcidToPH(LacticAcid, 5, l, CO2Kept()) },
-		"airy":       func() (any, error) { return known.AcidToPH(LacticAcid, 9, l, CO2LostToAir()) },
+		"hot":        func() (any, error) { return hot.AcidToPH(LacticAcid, 5, l, CO2Loss{}) },
+		"airy":       func() (any, error) { return known.AcidToPH(LacticAcid, 9, l, CO2LostTo(AirCO2(units.Atmosphere{}))) },
 		"add none":   func() (any, error) { return known.AddAcid(Acid(99), units.Amount{}, l) },
 		"add dry":    func() (any, error) { return known.AddAcid(LacticAcid, units.Amount{}, units.Volume{}) },
 		"add much":   func() (any, error) { return known.AddAcid(LacticAcid, units.Mole.Of(1.1), l) },
@@ -123,12 +123,12 @@ func TestAcidRefuses(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	d, err := known.AcidToPH(LacticAcid, 5.4, units.Litre.Of(60), CO2Kept())
+	d, err := known.AcidToPH(LacticAcid, 5.4, units.Litre.Of(60), CO2Loss{})
 	if err != nil || len(d.Cautions) == 0 {
 		t.Fatal(err)
 	}
 	near(t, "amount", d.Amount.In(units.Millimole), 60*d.Concentration.In(units.MillimolePerLitre), 1e-9)
-	same, err := known.AcidToPH(LacticAcid, 7, l, CO2Kept())
+	same, err := known.AcidToPH(LacticAcid, 7, l, CO2Loss{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -143,12 +143,12 @@ func TestAcidBelowTarget(t *testing.T) {
 		t.Fatal(err)
 	}
 	var re *units.RangeError
-	if _, err := known.AcidToPH(LacticAcid, air.PH()+0.1, litres(1), CO2LostToAir()); !errors.As(err, &re) {
+	if _, err := known.AcidToPH(LacticAcid, air.PH()+0.1, litres(1), CO2LostTo(AirCO2(units.Atmosphere{}))); !errors.As(err, &re) {
 		t.Fatal(err)
 	}
 	near(t, "least", re.Min, 2, 1e-12)
 	near(t, "most", re.Max, air.PH(), 1e-8)
-	got, err := known.AcidToPH(LacticAcid, air.PH()-0.1, litres(1), CO2LostToAir())
+	got, err := known.AcidToPH(LacticAcid, air.PH()-0.1, litres(1), CO2LostTo(AirCO2(units.Atmosphere{})))
 	if err != nil || got.Amount.IsZero() {
 		t.Error(got.Amount, err)
 	}
@@ -163,7 +163,7 @@ func TestAcidBeyondStrength(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := e.Water().AcidToPH(PhosphoricAcid, 2, litres(1), CO2Kept()); !errors.As(err, &re) {
+	if _, err := e.Water().AcidToPH(PhosphoricAcid, 2, litres(1), CO2Loss{}); !errors.As(err, &re) {
 		t.Fatal(err)
 	}
 	if re.Quantity != "ionic strength" {
@@ -182,7 +182,7 @@ func TestNoAcid(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, a := range Acids() {
-			dose, after, err := e.Water().AcidPerLitre(a, e.PH(), CO2Kept())
+			dose, after, err := e.Water().AcidPerLitre(a, e.PH(), CO2Loss{})
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -196,7 +196,7 @@ func TestNoAcid(t *testing.T) {
 func TestAcidDoesNotAllocate(t *testing.T) {
 	p := reports[0].equilibrium(t, 20).Water()
 	if n := testing.AllocsPerRun(100, func() {
-		if _, _, err := p.AcidPerLitre(PhosphoricAcid, 5.4, CO2LostToAir()); err != nil {
+		if _, _, err := p.AcidPerLitre(PhosphoricAcid, 5.4, CO2LostTo(AirCO2(units.Atmosphere{}))); err != nil {
 			t.Fatal(err)
 		}
 	}); n != 0 {
@@ -256,7 +256,7 @@ func TestStrongAcidComesBack(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, ph := range []float64{4.3, 5.5, 6.8} {
-		_, after, err := p.Water().AcidPerLitre(HydrochloricAcid, ph, CO2Kept())
+		_, after, err := p.Water().AcidPerLitre(HydrochloricAcid, ph, CO2Loss{})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -12,6 +12,6 @@
 // and NH3 count. Bicarbonate in a profile stands for the whole alkalinity, as water reports
 // print it; the true HCO3- comes from an [Equilibrium].
 //
-// Values are immutable and safe for concurrent use, save the reusable solvers ([Salter],
-// [Series]), which one goroutine may use at a time.
+// Values are immutable and safe for concurrent use, save a [Series], which one goroutine
+// may use at a time.
 package water

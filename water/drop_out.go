@@ -18,7 +18,7 @@ type Dropped struct {
 
 // AtRestWith returns the water after enough time with a solid mineral in it: what is
 // above saturation has dropped out, what was below has dissolved from a stock without
-// end. A CO2 pressure keeps the CO2 in balance, where loss is not [CO2Kept].
+// end. A CO2 pressure keeps the CO2 in balance, where it is lost to one.
 //
 // Errors are a [*units.RangeError] as in [Profile.Closed], a [*units.StateError] for a water
 // of unknown pH where the CO2 is kept, and a [*units.NameError] for a mineral that is none of

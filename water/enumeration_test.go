@@ -67,7 +67,7 @@ func TestUnknownKindsAsArguments(t *testing.T) {
 	known := reports[0].equilibrium(t, 20).Water()
 	_, acid := known.AddAcid(-1, units.Amount{}, litres(1))
 	_, ion := known.DilutionFor(-1, mgL(1))
-	_, mineral := known.AtRestWith(-1, CO2Kept())
+	_, mineral := known.AtRestWith(-1, CO2Loss{})
 	_, form := (ReportLine{Calcium, 1, -1}).millimoles("test")
 	for what, err := range map[string]error{"acid": acid, "ion": ion, "mineral": mineral, "form of a reading": form} {
 		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != what || e.Name != "-1" {
@@ -80,10 +80,10 @@ func TestUnknownKindsAsArguments(t *testing.T) {
 func TestUnknownPHIsAState(t *testing.T) {
 	p := reports[0].profile(t, 20)
 	_, state := p.Equilibrium()
-	_, acid := p.AcidToPH(LacticAcid, 5, litres(1), CO2Kept())
+	_, acid := p.AcidToPH(LacticAcid, 5, litres(1), CO2Loss{})
 	_, base := p.BaseToPH(material.BakingSoda(), 8, litres(1))
 	_, membrane := p.Permeate(units.Percent.Of(95))
-	_, rest := p.AtRestWith(Calcite, CO2Kept())
+	_, rest := p.AtRestWith(Calcite, CO2Loss{})
 	for fn, err := range map[string]error{"Equilibrium": state, "AcidToPH": acid, "BaseToPH": base, "Permeate": membrane, "AtRestWith": rest} {
 		if e, ok := errors.AsType[*units.StateError](err); !ok || e.Func != "water.Profile."+fn {
 			t.Errorf("%s: %v", fn, err)

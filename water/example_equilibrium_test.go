@@ -69,7 +69,7 @@ func ExampleProfile_AtRestWith() {
 	if err != nil {
 		panic(err)
 	}
-	r, err := d.AtRestWith(water.GypsumMineral, water.CO2Kept())
+	r, err := d.AtRestWith(water.GypsumMineral, water.CO2Loss{})
 	fmt.Println(r.Mass.Text(units.GramPerLitre, 1), err)
 	fmt.Printf("%q\n", water.DoseWarnings(units.Litre.Of(10), material.Chalk().Dose(units.Gram.Of(2))).Texts())
 	// Output:
@@ -104,7 +104,7 @@ func ExampleProfile_BoiledAt() {
 }
 
 func ExampleProfile_AcidToPH() {
-	d, err := measured().AcidToPH(water.LacticAcid, 5.6, units.Litre.Of(60), water.CO2LostToAir())
+	d, err := measured().AcidToPH(water.LacticAcid, 5.6, units.Litre.Of(60), water.CO2LostTo(water.AirCO2(units.Atmosphere{})))
 	fmt.Println(d.Amount.Text(units.Millimole, 1), d.Acid, err)
 	sold, _ := water.LacticAcid.AsSold(units.Percent.Of(88), units.GramPerMillilitre.Of(1.206))
 	dose, _ := d.Acid.Dose(d.Amount, sold)
@@ -112,7 +112,7 @@ func ExampleProfile_AcidToPH() {
 	is, share, _ := water.AcidOf(sold)
 	fmt.Println(is, share.Text(units.Percent, 1), sold.Density(), len(water.SoldAcids()))
 	fmt.Println(d.Cautions[0])
-	kept, after, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2Kept())
+	kept, after, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2Loss{})
 	ph, _ := after.PH()
 	fmt.Println(kept.Text(units.MillimolePerLitre, 3), ph)
 	gas, _, _ := measured().AcidPerLitre(water.LacticAcid, 5.6, water.CO2LostTo(units.Kilopascal.Of(0.1)))

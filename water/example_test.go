@@ -112,7 +112,7 @@ func ExampleSolve() {
 		Water: well(), Volume: units.Litre.Of(60),
 		Salts:   []water.Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.TableSalt()}},
 		Targets: []water.Target{water.Calcium.Aim(mg(50)), water.Chloride.Aim(mg(40)), water.Sulfate.Between(mg(50), mg(70))},
-		Limits:  append(water.SulfateToChloride(1, 2), water.AtMost(water.Sodium, mg(20)), water.AtLeast(water.Calcium, mg(30))),
+		Limits:  append(water.SulfateToChloride(1, 2), water.Sodium.AtMost(mg(20)), water.Calcium.AtLeast(mg(30))),
 	})
 	fmt.Println(err)
 	for _, d := range r.Doses {
@@ -126,15 +126,12 @@ func ExampleSolve() {
 	// 50.0 mg/L
 }
 
-func ExampleSalter() {
+func ExampleSolve_stock() {
 	mg := units.MilligramPerLitre.Of
-	s, err := water.NewSalter([]water.Stock{{Salt: material.Gypsum()}, {Salt: material.TableSalt(), Most: units.Gram.Of(2)}},
-		[]water.Target{water.Calcium.Aim(mg(40)), water.Sodium.Aim(mg(25))})
-	if err != nil {
-		panic(err)
-	}
-	err = s.Solve(well(), units.Litre.Of(60))
-	for _, d := range s.AppendDoses(nil) {
+	r, err := water.Solve(water.Request{Water: well(), Volume: units.Litre.Of(60),
+		Salts:   []water.Stock{{Salt: material.Gypsum()}, {Salt: material.TableSalt(), Most: units.Gram.Of(2)}},
+		Targets: []water.Target{water.Calcium.Aim(mg(40)), water.Sodium.Aim(mg(25))}})
+	for _, d := range r.Doses {
 		fmt.Println(d.Material, d.Mass.Text(units.Gram, 2))
 	}
 	fmt.Println(err)
@@ -158,7 +155,7 @@ func ExampleSolveSteps() {
 
 func ExampleExplain() {
 	mg := units.MilligramPerLitre.Of
-	limit := water.AtMost(water.Sodium, mg(20))
+	limit := water.Sodium.AtMost(mg(20))
 	e, err := water.Explain(water.Request{
 		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: material.TableSalt()}},
 		Targets: []water.Target{water.Chloride.Aim(mg(60)), water.Magnesium.Aim(mg(10))}, Limits: []water.Bound{limit},

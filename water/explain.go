@@ -35,15 +35,12 @@ type Explanation struct {
 // Explain solves the request as [Solve] does and says which limits bind, what each
 // salt is worth, and why a target is missed.
 func Explain(r Request) (Explanation, error) {
-	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
+	s, err := r.solved("water.Explain")
 	if err != nil {
-		return Explanation{}, limit.Named("water.Explain", err)
-	}
-	if err := s.solve("water.Explain", r.Water, r.Volume); err != nil {
 		return Explanation{}, err
 	}
 	out := Explanation{Binding: s.binding()}
-	if out.Recipe, err = r.recipe(s.AppendDoses(nil)); err != nil {
+	if out.Recipe, err = r.recipe(s.doses()); err != nil {
 		return Explanation{}, limit.Named("water.Explain", err)
 	}
 	for j, stock := range r.Salts {
@@ -62,7 +59,7 @@ func Explain(r Request) (Explanation, error) {
 }
 
 // binding lists what has a price, limits after stocks.
-func (s *Salter) binding() []Binding {
+func (s *salter) binding() []Binding {
 	var out []Binding
 	q := s.qp
 	for i, j := range s.capped {

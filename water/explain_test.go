@@ -12,7 +12,7 @@ import (
 // 100: the sum of squares is (1.542·Na - 100)², 2·1.542·(1.542·250 - 100) a mg/L.
 func TestExplainFloor(t *testing.T) {
 	perSodium := 35.45 / 22.990
-	e, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Chloride.Aim(mgL(100))}, []Bound{AtLeast(Sodium, mgL(250))}})
+	e, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Chloride.Aim(mgL(100))}, []Bound{Sodium.AtLeast(mgL(250))}})
 	if err != nil || len(e.Binding) != 1 || e.Binding[0].Name != "sodium at least 250 mg/L" || e.Binding[0].Unit != "mg/L" {
 		t.Fatalf("%+v, %v", e.Binding, err)
 	}
@@ -26,7 +26,7 @@ func TestExplainFloor(t *testing.T) {
 		t.Errorf("%q, %v", few.Reasons, err)
 	}
 	// With the other salt gone the floor cannot be kept.
-	two, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}, {Salt: material.PotassiumChloride()}}, []Target{Chloride.Aim(mgL(100)), Potassium.Aim(mgL(10))}, []Bound{AtLeast(Sodium, mgL(20))}})
+	two, err := Explain(Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}, {Salt: material.PotassiumChloride()}}, []Target{Chloride.Aim(mgL(100)), Potassium.Aim(mgL(10))}, []Bound{Sodium.AtLeast(mgL(20))}})
 	if err != nil || !two.Worth[0].Needed || two.Worth[1].Needed {
 		t.Errorf("%+v, %v", two.Worth, err)
 	}
@@ -34,7 +34,7 @@ func TestExplainFloor(t *testing.T) {
 
 func TestExplain(t *testing.T) {
 	q := Request{Profile{t: 20}, litres(10), []Stock{{material.TableSalt(), grams(1)}, {Salt: material.Gypsum()}},
-		[]Target{Chloride.Aim(mgL(100)), Magnesium.Aim(mgL(5)), Calcium.Aim(mgL(40)), Sulfate.Aim(mgL(96.056))}, []Bound{AtMost(Sodium, mgL(1000)), AtMost(Calcium, mgL(30))}}
+		[]Target{Chloride.Aim(mgL(100)), Magnesium.Aim(mgL(5)), Calcium.Aim(mgL(40)), Sulfate.Aim(mgL(96.056))}, []Bound{Sodium.AtMost(mgL(1000)), Calcium.AtMost(mgL(30))}}
 	e, err := Explain(q)
 	if err != nil {
 		t.Fatal(err)
@@ -54,7 +54,7 @@ func TestExplain(t *testing.T) {
 	more.Salts = []Stock{{material.TableSalt(), grams(1.0001)}, {Salt: material.Gypsum()}}
 	near(t, "price of the stock", (squares(q)-squares(more))/0.0001, e.Binding[0].Cost, 0.01*e.Binding[0].Cost)
 	more = q
-	more.Limits = []Bound{q.Limits[0], AtMost(Calcium, mgL(30.001))}
+	more.Limits = []Bound{q.Limits[0], Calcium.AtMost(mgL(30.001))}
 	near(t, "price of the limit", (squares(q)-squares(more))/0.001, e.Binding[1].Cost, 0.01*e.Binding[1].Cost)
 	if !e.Worth[0].Used || !e.Worth[1].Used {
 		t.Errorf("%+v", e.Worth)
@@ -79,7 +79,7 @@ func TestExplain(t *testing.T) {
 	if err != nil || !strings.Contains(strings.Join(h.Reasons, "\n"), "it comes with ions that other targets want") {
 		t.Errorf("%q, %v", h.Reasons, err)
 	}
-	need := Request{Profile{t: 20}, litres(1), []Stock{{Salt: material.Gypsum()}}, []Target{Calcium.Aim(mgL(50))}, []Bound{AtLeast(Sulfate, mgL(10))}}
+	need := Request{Profile{t: 20}, litres(1), []Stock{{Salt: material.Gypsum()}}, []Target{Calcium.Aim(mgL(50))}, []Bound{Sulfate.AtLeast(mgL(10))}}
 	n, err := Explain(need)
 	if err != nil || !n.Worth[0].Needed && inMgL(n.Worth[0].Without) < 50 {
 		t.Errorf("%+v, %v", n.Worth, err)
@@ -87,7 +87,7 @@ func TestExplain(t *testing.T) {
 	if _, err := Explain(Request{}); err == nil {
 		t.Error("nothing explained")
 	}
-	need.Limits = []Bound{AtLeast(Sodium, mgL(10))}
+	need.Limits = []Bound{Sodium.AtLeast(mgL(10))}
 	if _, err := Explain(need); err == nil {
 		t.Error("the impossible explained")
 	}

@@ -104,7 +104,7 @@ type lossJSON struct {
 	LostTo *units.AbsolutePressure `json:"lost_to,omitempty"`
 }
 
-// MarshalJSON writes {} for [CO2Kept], and otherwise the pressure that CO2 is lost to.
+// MarshalJSON writes {} for a closed water, and otherwise the pressure that CO2 is lost to.
 func (c CO2Loss) MarshalJSON() ([]byte, error) {
 	var out lossJSON
 	if c.lost {
@@ -120,7 +120,7 @@ func (c *CO2Loss) UnmarshalJSON(text []byte) error {
 	if err := json.Unmarshal(text, &in); err != nil {
 		return err
 	}
-	*c = CO2Kept()
+	*c = CO2Loss{}
 	if in.LostTo != nil {
 		*c = CO2LostTo(*in.LostTo)
 	}
@@ -151,7 +151,7 @@ func (r *Residual) UnmarshalJSON(text []byte) error {
 	return nil
 }
 
-// MarshalJSON refuses: a limit is made again by its function, as [AtMost].
+// MarshalJSON refuses: a limit is made again by its function, as [Ion.AtMost].
 func (l Bound) MarshalJSON() ([]byte, error) { return nil, noText("water.Bound.MarshalJSON", "limit") }
 
 // UnmarshalJSON refuses as [Bound.MarshalJSON] does.
@@ -160,11 +160,6 @@ func (l *Bound) UnmarshalJSON([]byte) error { return noText("water.Bound.Unmarsh
 // MarshalJSON refuses: a series is a search under way.
 func (r *Series) MarshalJSON() ([]byte, error) {
 	return nil, noText("water.Series.MarshalJSON", "series")
-}
-
-// MarshalJSON refuses: a salter is a solver under way; store the [Request].
-func (s *Salter) MarshalJSON() ([]byte, error) {
-	return nil, noText("water.Salter.MarshalJSON", "salter")
 }
 
 func noText(fn, what string) error {

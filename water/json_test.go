@@ -67,7 +67,7 @@ func TestValuesTravel(t *testing.T) {
 			t.Errorf("%+v is %+v", s, q)
 		}
 	}
-	for _, c := range []CO2Loss{CO2Kept(), CO2LostToAir(), CO2LostTo(units.AbsolutePressure{})} {
+	for _, c := range []CO2Loss{CO2Loss{}, CO2LostTo(AirCO2(units.Atmosphere{})), CO2LostTo(units.AbsolutePressure{})} {
 		q := CO2LostTo(units.Kilopascal.Of(5))
 		if back(c, &q); q != c {
 			t.Errorf("%+v is %+v", c, q)
@@ -84,7 +84,7 @@ func TestValuesTravel(t *testing.T) {
 	if back(report, &again); again.Readings[0] != report.Readings[0] || again.AlkalinityAs != AsEquivalents || again.PH != 7 {
 		t.Errorf("%+v", again)
 	}
-	for _, v := range []any{AtMost(Sodium, mgL(10)), new(Series), new(Salter), Equilibrium{}} {
+	for _, v := range []any{Sodium.AtMost(mgL(10)), new(Series), Equilibrium{}} {
 		if text, err := json.Marshal(v); err == nil {
 			t.Errorf("%T is %s, no error", v, text)
 		}

@@ -30,7 +30,7 @@ func alike(v float64) float64 { return 1e-12 * (1 + v) }
 // |P d|² a sum over the salts, from the last to the first, and slope·d is a sum of
 // non-negative parts: so each partial choice has a bound, and the search is a proof.
 type lattice struct {
-	s     *Salter
+	s     *salter
 	order []int     // column of each level
 	r     []float64 // upper triangle, by rows
 	n     int
@@ -64,7 +64,7 @@ type lattice struct {
 	tied, proven bool
 }
 
-func newLattice(s *Salter, grams float64) *lattice {
+func newLattice(s *salter, grams float64) *lattice {
 	n := len(s.salts)
 	l := &lattice{s: s, n: n, grams: grams, at: make([]float64, n), slope: make([]float64, n), most: make([]float64, n), x: make([]float64, n),
 		best: make([]int, n)}

@@ -10,11 +10,8 @@ import (
 )
 
 func latticeOf(t rapid.TB, q Request, grams float64) *lattice {
-	s, err := NewSalter(q.Salts, q.Targets, q.Limits...)
+	s, err := q.solved("f")
 	if err != nil {
-		t.Fatal(err)
-	}
-	if err := s.Solve(q.Water, q.Volume); err != nil {
 		t.Fatal(err)
 	}
 	return newLattice(s, grams)
@@ -66,7 +63,7 @@ func TestLatticeIsExact(t *testing.T) {
 // (393.39·0.0025), the optimum 40.672 steps; 41 are 0.3229 mg/L too much. So more than
 // (40 + 0.3229)/0.9835 = 41.0 cannot be better. Gypsum changes nothing that is asked.
 func TestLatticeNarrow(t *testing.T) {
-	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: material.TableSalt()}, {Salt: material.Gypsum()}}, []Target{Sodium.Aim(mgL(40))}, []Bound{AtMost(Chloride, mgL(1000))}}
+	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: material.TableSalt()}, {Salt: material.Gypsum()}}, []Target{Sodium.Aim(mgL(40))}, []Bound{Chloride.AtMost(mgL(1000))}}
 	l := latticeOf(t, q, 0.05)
 	l.value = inf
 	l.round()
@@ -91,7 +88,7 @@ func TestLatticeNarrow(t *testing.T) {
 // A floor of chloride turns the limit's row round: levels below can take away, by
 // 0.60661·2.5 mg/L a step over the norm of the row.
 func TestLatticeFloor(t *testing.T) {
-	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(4))}, []Bound{AtLeast(Chloride, mgL(10))}}
+	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(4))}, []Bound{Chloride.AtLeast(mgL(10))}}
 	w, err := SolveSteps(q, exactGrams(t, "0.05 g"))
 	if err != nil {
 		t.Fatal(err)
@@ -106,7 +103,7 @@ func TestLatticeFloor(t *testing.T) {
 	_ = l.search("test")
 	near(t, "least of the limit", l.restLimit[1], l.limits[0]*l.most[0], 1e-12)
 	// Ten litres hold no multiple of 30 g between 20 and 22 mg/L.
-	q.Limits = []Bound{AtLeast(Chloride, mgL(20)), AtMost(Chloride, mgL(22))}
+	q.Limits = []Bound{Chloride.AtLeast(mgL(20)), Chloride.AtMost(mgL(22))}
 	if _, err := SolveSteps(q, exactGrams(t, "30 g")); err == nil {
 		t.Error("a multiple found")
 	}
@@ -176,7 +173,7 @@ func TestLatticeMiddle(t *testing.T) {
 // Of 63 to 82 mg/L of calcium in 10 L by whole grams, 2 g of the anhydrous chloride
 // (72.2) take one salt, a gram of each (63.4) two.
 func TestStepsOfOne(t *testing.T) {
-	w, err := SolveSteps(Request{Profile{}, litres(20), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(9))}, []Bound{AtMost(Sodium, mgL(5))}}, exactGrams(t, "0.5 g"))
+	w, err := SolveSteps(Request{Profile{}, litres(20), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(9))}, []Bound{Sodium.AtMost(mgL(5))}}, exactGrams(t, "0.5 g"))
 	if err != nil || len(w.Doses) != 0 {
 		t.Error(w.Doses, err)
 	}
@@ -193,7 +190,7 @@ func TestStepsRefuses(t *testing.T) {
 	for name, bad := range map[string]Request{
 		"salts":  {Volume: litres(1), Targets: q.Targets},
 		"volume": {Salts: q.Salts, Targets: q.Targets},
-		"limits": {Volume: litres(1), Salts: q.Salts, Targets: q.Targets, Limits: []Bound{AtLeast(Calcium, mgL(5))}},
+		"limits": {Volume: litres(1), Salts: q.Salts, Targets: q.Targets, Limits: []Bound{Calcium.AtLeast(mgL(5))}},
 	} {
 		if w, err := SolveSteps(bad, step); err == nil || w.Step != (units.ExactMass{}) {
 			t.Errorf("%s: %v, %v", name, w, err)

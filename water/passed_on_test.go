@@ -44,7 +44,7 @@ func TestErrorsOfThePartsArePassedOn(t *testing.T) {
 		"membrane before a brine":    func() (any, error) { return known.Permeate(units.Percent.Of(98)) },
 		"lime into near a brine":     func() (any, error) { return near.BaseToPH(material.SlakedLime(), 12.4, one) },
 		"more alkalinity than is":    func() (any, error) { return near.Add(one, material.SodiumHydroxide().Dose(units.Gram.Of(41))) },
-		"vinegar for a mineral acid": func() (any, error) { return near.AcidToPH(AceticAcid, 2.5, one, CO2Kept()) },
+		"vinegar for a mineral acid": func() (any, error) { return near.AcidToPH(AceticAcid, 2.5, one, CO2Loss{}) },
 		"more sulfate than is":       func() (any, error) { return full.Dechlorinate(material.SodiumMetabisulfite(), Residual{mmol: 1}, one) },
 		"salts for a brine":          func() (any, error) { return Solve(ask) },
 		"salts explained":            func() (any, error) { return Explain(ask) },

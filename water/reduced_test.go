@@ -61,9 +61,9 @@ func smallOf(r *rand.Rand) small {
 		h := held{ions[r.IntN(len(ions))], scale * float64(5+r.IntN(70)), r.IntN(3) == 0}
 		s.held = append(s.held, h)
 		if h.least {
-			s.q.Limits = append(s.q.Limits, AtLeast(h.ion, mgL(h.at)))
+			s.q.Limits = append(s.q.Limits, h.ion.AtLeast(mgL(h.at)))
 		} else {
-			s.q.Limits = append(s.q.Limits, AtMost(h.ion, mgL(h.at)))
+			s.q.Limits = append(s.q.Limits, h.ion.AtMost(mgL(h.at)))
 		}
 	}
 	return s
@@ -143,8 +143,8 @@ func smalls(t *testing.T, n int, run func(what string, s small, l *lattice)) {
 	tried := 0
 	for k := range n {
 		s := smallOf(r)
-		solver, err := NewSalter(s.q.Salts, s.q.Targets, s.q.Limits...)
-		if err != nil || solver.Solve(s.q.Water, s.q.Volume) != nil {
+		solver, err := s.q.solved("f")
+		if err != nil {
 			continue
 		}
 		tried++

@@ -19,14 +19,9 @@ const (
 	mostWeight  = 1e6
 )
 
-// Salter finds the doses of the salts at hand that bring a water nearest to its
-// targets. It is made once for salts, targets and limits, and used again for many
-// waters without allocating. One goroutine may use it at a time; [Solve] is the
-// simple form.
-//
-// Nearest means the least sum of weight·(mg/L off)², where anything inside a range
-// is not off at all.
-type Salter struct {
+// salter finds the doses of the salts at hand that bring a water nearest to its
+// targets.
+type salter struct {
 	salts   []Stock
 	targets []Target
 	limits  []Bound
@@ -57,12 +52,17 @@ type row struct {
 // floor marks a row that keeps something at or above a value.
 func (h row) floor() bool { return math.Signbit(h.sign) }
 
-// NewSalter prepares for at most 16 salts, targets and limits each. A salt or
-// an ion named twice, a weight that is not positive or a range upside down gives a
-// [*units.RangeError].
-func NewSalter(salts []Stock, targets []Target, limits ...Bound) (*Salter, error) {
-	const fn = "water.NewSalter"
-	s := &Salter{salts: append([]Stock(nil), salts...), targets: append([]Target(nil), targets...), limits: append([]Bound(nil), limits...)}
+// solved returns the optimum for a request.
+func (r *Request) solved(fn string) (*salter, error) {
+	s, err := newSalter(fn, r.Salts, r.Targets, r.Limits...)
+	if err == nil {
+		err = s.solve(fn, r.Water, r.Volume)
+	}
+	return s, err
+}
+
+func newSalter(fn string, salts []Stock, targets []Target, limits ...Bound) (*salter, error) {
+	s := &salter{salts: salts, targets: targets, limits: limits}
 	if err := s.check(fn); err != nil {
 		return nil, err
 	}
@@ -96,7 +96,7 @@ func NewSalter(salts []Stock, targets []Target, limits ...Bound) (*Salter, error
 // orOne is v, and one where there is none.
 func orOne(v float64) float64 { return cmp.Or(v, 1) }
 
-func (s *Salter) check(fn string) error {
+func (s *salter) check(fn string) error {
 	if err := limit.Check(fn, "number of salts", float64(len(s.salts)), "", 1, mostSalts, "room in the solver"); err != nil {
 		return err
 	}
@@ -158,7 +158,7 @@ func (t *Target) check(fn string) error {
 }
 
 // prepare fills what does not depend on the water: the matrix and the rows.
-func (s *Salter) prepare() {
+func (s *salter) prepare() {
 	n, k := len(s.salts), len(s.targets)
 	for i := range s.limits {
 		l := &s.limits[i]
@@ -214,25 +214,9 @@ func (s *Salter) prepare() {
 	s.ties.room(vars, q.M, k)
 }
 
-// Solve finds the exact optimum of the doses for a volume of water, in continuous
-// masses; [Salter.AppendDoses] hands them out. Where several sets of doses reach
-// the same optimum, the one with the fewest salts is taken, then the one of least
-// mass. The result depends on nothing but the arguments.
-//
-// Errors are a [*units.RangeError] for a volume that is not positive, and an
-// [*UnreachableError] where no doses meet the limits.
-//
-//   - Source: a convex quadratic program, solved by complementary pivots (C. E.
-//     Lemke, Management Science 11 (1965) 681); ties by the vertices of the optimal
-//     face.
-func (s *Salter) Solve(water Profile, volume units.Volume) error {
-	return s.solve("water.Salter.Solve", water, volume)
-}
-
-func (s *Salter) solve(fn string, water Profile, volume units.Volume) error {
-	if s.qp == nil {
-		return &units.RangeError{Func: fn, Quantity: "targets", Min: 1, Max: mostTargets, Source: "a Salter of NewSalter"}
-	}
+// solve finds the exact optimum of the doses for a volume of water, by complementary
+// pivots; ties by the vertices of the optimal face.
+func (s *salter) solve(fn string, water Profile, volume units.Volume) error {
 	s.litres = volume.In(units.Litre)
 	if err := checkVolume(fn, s.litres); err != nil {
 		return err
@@ -289,9 +273,9 @@ func (s *Salter) solve(fn string, water Profile, volume units.Volume) error {
 	return nil
 }
 
-// AppendDoses appends the doses that [Salter.Solve] found, those above zero, in the
-// order of the salts.
-func (s *Salter) AppendDoses(doses []material.Dose) []material.Dose {
+// doses returns those that solve found above zero, in the order of the salts.
+func (s *salter) doses() []material.Dose {
+	var doses []material.Dose
 	for j, x := range s.x {
 		if x > 0 {
 			doses = append(doses, s.salts[j].Salt.Dose(units.Gram.Of(checked.Number(x*s.litres))))

@@ -37,7 +37,7 @@ const none = -1 // no row, no column
 
 // choose takes the point of fewest salts, then least mass, on the optimal face.
 // size is that of the gradient at no dose at all.
-func (s *Salter) choose(size float64) {
+func (s *salter) choose(size float64) {
 	q, t := s.qp, &s.ties
 	n := len(s.salts)
 	copy(t.best, q.X)
@@ -64,7 +64,7 @@ func (s *Salter) choose(size float64) {
 
 // face finds which variables may move without leaving the optimum and writes the
 // directions as parameters.
-func (s *Salter) face(tol float64) {
+func (s *salter) face(tol float64) {
 	q, t := s.qp, &s.ties
 	n, k := len(s.salts), len(s.targets)
 	t.free = t.free[:0]
@@ -153,7 +153,7 @@ func (t *ties) reduce(eqs, f int) int {
 }
 
 // directions writes the parameters of the reduced equations as moves of the variables.
-func (s *Salter) directions() {
+func (s *salter) directions() {
 	t := &s.ties
 	f, param := len(t.free), 0
 	clear(t.along[:t.size*t.vars])
@@ -174,7 +174,7 @@ func (s *Salter) directions() {
 
 // inequalities writes, as rows of slopes by parameter and a constant, what must
 // stay non-negative: the free variables and the slack of the constraints.
-func (s *Salter) inequalities() {
+func (s *salter) inequalities() {
 	q, t := s.qp, &s.ties
 	f, k := len(t.free), t.size
 	w := k + 1
@@ -207,7 +207,7 @@ func (s *Salter) inequalities() {
 
 // walk makes one more inequality tight, from row first on, until no parameter is
 // left, and weighs each vertex.
-func (s *Salter) walk(depth, first, k int) {
+func (s *salter) walk(depth, first, k int) {
 	t := &s.ties
 	w := t.size + 1
 	rows := len(t.free) + s.qp.M
@@ -239,7 +239,7 @@ func (s *Salter) walk(depth, first, k int) {
 	}
 }
 
-func (s *Salter) weigh(in []float64, w int) {
+func (s *salter) weigh(in []float64, w int) {
 	t := &s.ties
 	rows := len(t.free) + s.qp.M
 	var biggest float64

@@ -37,16 +37,23 @@ type Miss struct {
 func (m Miss) off() float64 { return m.Have.Minus(m.Want).In(units.MilligramPerLitre) }
 
 // Solve returns the doses of the salts at hand that bring the water nearest to the
-// targets, in continuous masses: see [Salter.Solve], whose errors it returns too.
+// targets, in continuous masses. Nearest means the least sum of weight·(mg/L off)², where
+// anything inside a range is not off at all. Where several sets of doses reach the same
+// optimum, the one with the fewest salts is taken, then the one of least mass. The result
+// depends on nothing but the request.
+//
+// Errors are a [*units.RangeError] for a volume that is not positive, more than 16 salts,
+// targets or limits, one named twice, a weight that is not positive or a range upside down,
+// and an [*UnreachableError] where no doses meet the limits.
+//
+//   - Source: a convex quadratic program, solved by complementary pivots (C. E.
+//     Lemke, Management Science 11 (1965) 681).
 func Solve(r Request) (Recipe, error) {
-	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
+	s, err := r.solved("water.Solve")
 	if err != nil {
-		return Recipe{}, limit.Named("water.Solve", err)
-	}
-	if err := s.solve("water.Solve", r.Water, r.Volume); err != nil {
 		return Recipe{}, err
 	}
-	out, err := r.recipe(s.AppendDoses(nil))
+	out, err := r.recipe(s.doses())
 	return out, limit.Named("water.Solve", err)
 }
 

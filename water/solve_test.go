@@ -76,12 +76,12 @@ func TestSolveWeights(t *testing.T) {
 	}
 	near(t, "range", r.Doses[0].Mass.In(units.Gram), 10*50/cl, 1e-9)
 	// Sodium at most 25 binds.
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{AtMost(Sodium, mgL(25))}})
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{Sodium.AtMost(mgL(25))}})
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "limit", r.Doses[0].Mass.In(units.Gram), 10*25/na, 1e-9)
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{AtLeast(Sodium, mgL(250))}})
+	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{Sodium.AtLeast(mgL(250))}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -99,7 +99,7 @@ func TestSolveLittle(t *testing.T) {
 	near(t, "off", r.Off[0].off(), 0.39339-0.5, 0.00001)
 	var limits []Bound
 	for range 16 {
-		limits = append(limits, AtMost(Sodium, mgL(0.3)))
+		limits = append(limits, Sodium.AtMost(mgL(0.3)))
 	}
 	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(0.5))}, limits})
 	if err != nil {
@@ -107,11 +107,11 @@ func TestSolveLittle(t *testing.T) {
 	}
 	near(t, "held", r.Off[0].off(), -0.2, 1e-9)
 	// A stock of half a gram of it reaches 19.67 mg/L in 10 L, and says so.
-	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{AtLeast(Sodium, mgL(20))}})
+	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{Sodium.AtLeast(mgL(20))}})
 	if err == nil || !strings.Contains(err.Error(), "bring it to 19.67 at most") {
 		t.Error(err)
 	}
-	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{AtLeast(Sodium, mgL(1))}})
+	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{Sodium.AtLeast(mgL(1))}})
 	if err == nil || !strings.Contains(err.Error(), "bring it to 0.3934 at most") {
 		t.Error(err)
 	}
@@ -166,7 +166,7 @@ func TestSolveTies(t *testing.T) {
 			t.Errorf("%v, %v", r.Doses, err)
 		}
 		// A limit that holds nothing back changes nothing of it.
-		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, []Bound{AtMost(Chloride, mgL(1000))}})
+		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, []Bound{Chloride.AtMost(mgL(1000))}})
 		if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 			t.Errorf("%v, %v", r.Doses, err)
 		}
@@ -191,7 +191,7 @@ func TestSolveRefuses(t *testing.T) {
 		"weight":     {hard, litres(1), gyp, []Target{{Calcium, mgL(1), mgL(1), -1}}, nil},
 		"upside":     {hard, litres(1), gyp, []Target{Calcium.Between(mgL(2), mgL(1))}, nil},
 		"no ion":     {hard, litres(1), gyp, []Target{Ion(99).Aim(mgL(1))}, nil},
-		"no limit":   {hard, litres(1), gyp, aim, []Bound{AtMost(99, mgL(1))}},
+		"no limit":   {hard, litres(1), gyp, aim, []Bound{Ion(99).AtMost(mgL(1))}},
 		"bad ratio":  {hard, litres(1), gyp, aim, SulfateToChloride(math.NaN(), 1)},
 		"bad range":  {hard, litres(1), gyp, aim, []Bound{HardnessBetween(caco3(3), caco3(2))}},
 	} {
@@ -201,9 +201,9 @@ func TestSolveRefuses(t *testing.T) {
 		}
 	}
 	for name, limits := range map[string][]Bound{
-		"sodium":              {AtMost(Sodium, mgL(10))},
-		"magnesium":           {AtLeast(Magnesium, mgL(100))},
-		"the set of limits":   {AtLeast(Calcium, mgL(300)), AtMost(Sulfate, mgL(620))},
+		"sodium":              {Sodium.AtMost(mgL(10))},
+		"magnesium":           {Magnesium.AtLeast(mgL(100))},
+		"the set of limits":   {Calcium.AtLeast(mgL(300)), Sulfate.AtMost(mgL(620))},
 		"hardness":            {HardnessBetween(caco3(10), caco3(20))},
 		"residual alkalinity": {ResidualAlkalinityBetween(caco3(0), caco3(20))},
 	} {
@@ -223,7 +223,7 @@ func TestSolveRefuses(t *testing.T) {
 // Limits hold, in the units they are given in.
 func TestSolveLimits(t *testing.T) {
 	soft := reports[1].profile(t, 20)
-	limits := append(SulfateToChloride(1.5, 2), HardnessBetween(caco3(60), caco3(90)), ResidualAlkalinityBetween(caco3(0), caco3(30)), AtMost(Sodium, mgL(20)))
+	limits := append(SulfateToChloride(1.5, 2), HardnessBetween(caco3(60), caco3(90)), ResidualAlkalinityBetween(caco3(0), caco3(30)), Sodium.AtMost(mgL(20)))
 	r, err := Solve(Request{soft, litres(60), eightSalts, sevenTargets(100, 10, 60, 5, 150, 150, 100), limits})
 	if err != nil {
 		t.Fatal(err)
@@ -297,33 +297,31 @@ func TestSolveIsOptimal(t *testing.T) {
 }
 
 func TestSalterDoesNotAllocate(t *testing.T) {
-	s, water, buf := benchSalter(t)
+	s, water := benchSalter(t)
 	if n := testing.AllocsPerRun(100, func() {
-		if err := s.Solve(water, units.Litre.Of(60)); err != nil {
+		if err := s.solve("f", water, units.Litre.Of(60)); err != nil {
 			t.Fatal(err)
 		}
-		buf = s.AppendDoses(buf[:0])
 	}); n != 0 {
 		t.Errorf("%v allocations", n)
 	}
 }
 
-func benchSalter(t testing.TB) (*Salter, Profile, []material.Dose) {
-	s, err := NewSalter(eightSalts, sevenTargets(80, 10, 25, 5, 60, 120, 90))
+func benchSalter(t testing.TB) (*salter, Profile) {
+	s, err := newSalter("f", eightSalts, sevenTargets(80, 10, 25, 5, 60, 120, 90))
 	if err != nil {
 		t.Fatal(err)
 	}
-	return s, reports[1].profile(t, 20), make([]material.Dose, 0, 8)
+	return s, reports[1].profile(t, 20)
 }
 
 func BenchmarkSolveContinuous(b *testing.B) {
-	s, water, buf := benchSalter(b)
+	s, water := benchSalter(b)
 	b.ReportAllocs()
 	for b.Loop() {
-		if err := s.Solve(water, units.Litre.Of(60)); err != nil {
+		if err := s.solve("f", water, units.Litre.Of(60)); err != nil {
 			b.Fatal(err)
 		}
-		buf = s.AppendDoses(buf[:0])
 	}
 }
 

@@ -29,7 +29,7 @@ type Weighed struct {
 // leave many recipes equally near. Of random requests with up to eight salts and the
 // scale at 0.1 g, 99 in 100 are proven.
 //
-// Errors are those of [Salter.Solve], a [*units.RangeError] for a step that is not
+// Errors are those of [Solve], a [*units.RangeError] for a step that is not
 // positive, and an [*UnreachableError] where the limits leave no multiple of it.
 //
 //   - Source: closest-point search in a lattice, C. P. Schnorr and M. Euchner,
@@ -41,13 +41,10 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 	const fn = "water.SolveSteps"
 	g := step.Quantity().In(units.Gram)
 	if err := limit.Check(fn, "step of the scale", g, "g", 1e-6, 1e6, "a step to weigh in"); err != nil {
-		return Weighed{}, limit.Named("water.SolveSteps", err)
+		return Weighed{}, err
 	}
-	s, err := NewSalter(r.Salts, r.Targets, r.Limits...)
+	s, err := r.solved(fn)
 	if err != nil {
-		return Weighed{}, limit.Named("water.SolveSteps", err)
-	}
-	if err := s.solve(fn, r.Water, r.Volume); err != nil {
 		return Weighed{}, err
 	}
 	l := newLattice(s, g)

@@ -71,9 +71,9 @@ func randomRequest(g *rand.Rand, usual bool) Request {
 	for range g.IntN(3) {
 		ion := ions[g.IntN(len(ions))]
 		if v := after.ion(ion); g.IntN(2) == 0 {
-			q.Limits = append(q.Limits, AtMost(ion, mgL(v+between(0.5, 30))))
+			q.Limits = append(q.Limits, ion.AtMost(mgL(v+between(0.5, 30))))
 		} else {
-			q.Limits = append(q.Limits, AtLeast(ion, mgL(max(0, v-between(0.5, 30)))))
+			q.Limits = append(q.Limits, ion.AtLeast(mgL(max(0, v-between(0.5, 30)))))
 		}
 	}
 	return q

@@ -37,7 +37,7 @@ func TestStepsAgainstBruteForce(t *testing.T) {
 		}
 		var limits []Bound
 		if rapid.Bool().Draw(t, "limit") {
-			limits = append(limits, AtMost(Ion(rapid.IntRange(0, 3).Draw(t, "ion")), mgL(20)))
+			limits = append(limits, Ion(rapid.IntRange(0, 3).Draw(t, "ion")).AtMost(mgL(20)))
 		}
 		water := Profile{t: 20}
 		q := Request{water, litres(20), salts, targets, limits}

@@ -33,7 +33,7 @@ func (i Ion) Between(low, high units.MassConcentration) Target {
 }
 
 // Bound is a condition that the treated water has to meet, whatever the targets
-// are. It comes from [AtMost], [AtLeast], [HardnessBetween],
+// are. It comes from [Ion.AtMost], [Ion.AtLeast], [HardnessBetween],
 // [ResidualAlkalinityBetween] or [SulfateToChloride].
 type Bound struct {
 	name  string
@@ -47,12 +47,12 @@ type Bound struct {
 func (l Bound) Name() string { return l.name }
 
 // AtMost keeps the ion at or below c.
-func AtMost(i Ion, c units.MassConcentration) Bound {
+func (i Ion) AtMost(c units.MassConcentration) Bound {
 	return single(i, -inf, c.In(units.MilligramPerLitre))
 }
 
 // AtLeast keeps the ion at or above c.
-func AtLeast(i Ion, c units.MassConcentration) Bound {
+func (i Ion) AtLeast(c units.MassConcentration) Bound {
 	return single(i, c.In(units.MilligramPerLitre), inf)
 }
 

@@ -10,7 +10,7 @@ import (
 
 // unreachable names a limit that no salt at hand can bring the water to: the first
 // that stays broken by itself, else the whole set.
-func (s *Salter) unreachable(fn string, water Profile, err error) error {
+func (s *salter) unreachable(fn string, water Profile, err error) error {
 	if !errors.Is(err, numeric.ErrInfeasible) {
 		return &UnreachableError{Func: fn, Limit: "the optimum", Reason: "the solver did not end", Err: err}
 	}
@@ -33,7 +33,7 @@ func (s *Salter) unreachable(fn string, water Profile, err error) error {
 	return &UnreachableError{fn, "the set of limits", "each can be met by itself, but not all together with the salts at hand", err}
 }
 
-func (s *Salter) reach(j int, c, most, least float64) (float64, float64) {
+func (s *salter) reach(j int, c, most, least float64) (float64, float64) {
 	grams := inf
 	for _, k := range s.capped {
 		if k == j {

@@ -82,7 +82,7 @@ func TestWholeRangeOfAcid(t *testing.T) {
 		}
 		p := e.Water()
 		a := rapid.SampledFrom(Acids()).Draw(t, "acid")
-		loss := rapid.SampledFrom([]CO2Loss{CO2Kept(), CO2LostToAir()}).Draw(t, "loss")
+		loss := rapid.SampledFrom([]CO2Loss{CO2Loss{}, CO2LostTo(AirCO2(units.Atmosphere{}))}).Draw(t, "loss")
 		ph := rapid.Float64Range(leastAcidPH, p.ph).Draw(t, "pH")
 		_, after, err := p.AcidPerLitre(a, ph, loss)
 		if err == nil {
@@ -131,7 +131,7 @@ func TestSureDose(t *testing.T) {
 	for _, r := range reports {
 		p := r.equilibrium(t, 20).water
 		for _, a := range Acids() {
-			quick, _, err := p.AcidPerLitre(a, 5.2, CO2Kept())
+			quick, _, err := p.AcidPerLitre(a, 5.2, CO2Loss{})
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -97,10 +97,10 @@ func acidToAPH() Problem {
 			w.Step("Inorganic carbon now %s; an acid turns HCO3− into CO2.", must(p.Equilibrium()).InorganicCarbon().Text(units.MillimolePerLitre, 3))
 			w.Step("The alkalinity is %s. Closed, some of it stays as HCO3− at pH 5.4; open, nearly all must go.",
 				p.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
-			w.Answer("phosphoric, closed", dose(water.PhosphoricAcid, water.CO2Kept()), 2, "mmol/L", 2.5016, 0.025)
-			w.Answer("lactic, closed", dose(water.LacticAcid, water.CO2Kept()), 2, "mmol/L", 2.6361, 0.026)
-			w.Answer("hydrochloric, closed", dose(water.HydrochloricAcid, water.CO2Kept()), 2, "mmol/L", 2.5684, 0.026)
-			w.Answer("hydrochloric, open", dose(water.HydrochloricAcid, water.CO2LostToAir()), 2, "mmol/L", 2.8802, 0.029)
+			w.Answer("phosphoric, closed", dose(water.PhosphoricAcid, water.CO2Loss{}), 2, "mmol/L", 2.5016, 0.025)
+			w.Answer("lactic, closed", dose(water.LacticAcid, water.CO2Loss{}), 2, "mmol/L", 2.6361, 0.026)
+			w.Answer("hydrochloric, closed", dose(water.HydrochloricAcid, water.CO2Loss{}), 2, "mmol/L", 2.5684, 0.026)
+			w.Answer("hydrochloric, open", dose(water.HydrochloricAcid, water.CO2LostTo(water.AirCO2(units.Atmosphere{}))), 2, "mmol/L", 2.8802, 0.029)
 			w.Caution(water.AcidCautions().Texts()...)
 		},
 	}
@@ -118,7 +118,7 @@ func gypsumSolubility() Problem {
 				t             units.Temperature
 				print, within float64
 			}{{units.Celsius.Of(25), 0.0151, 0.00045}, {units.Celsius.Of(0.5), 0.0128, 0.00038}} {
-				d := must(must(water.NewProfile(row.t, units.CalciumCarbonate{})).AtRestWith(water.GypsumMineral, water.CO2LostToAir()))
+				d := must(must(water.NewProfile(row.t, units.CalciumCarbonate{})).AtRestWith(water.GypsumMineral, water.CO2LostTo(water.AirCO2(units.Atmosphere{}))))
 				// A litre at 20 °C is 0.9982 kg of water.
 				mol := d.Amount.In(units.MillimolePerLitre) / 0.9982 / 1000
 				w.Step("%s: %.2f g/kg; of the calcium %s are paired with sulfate.", row.t.Text(units.Celsius, 1), mol*material.Gypsum().MolarMass().In(units.GramPerMole),

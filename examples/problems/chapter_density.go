@@ -141,8 +141,8 @@ func glucoseIsLighter() Problem {
 			"transcription of the table): glucose 1.0375 g/mL, sucrose 1.0381 g/mL."},
 		Work: func(w *Working) {
 			ten, at20 := units.DegreePlato.Of(10), units.Celsius.Of(20)
-			glucose := must(gravity.SugarDensity(gravity.AsGlucose, ten, at20))
-			sucrose := must(gravity.SugarDensity(gravity.AsSucrose, ten, at20))
+			glucose := must(gravity.AsGlucose.Density(ten, at20))
+			sucrose := must(gravity.AsSucrose.Density(ten, at20))
 			w.Step("Glucose %s, sucrose %s.", glucose.Text(units.KilogramPerCubicMetre, 2), sucrose.Text(units.KilogramPerCubicMetre, 2))
 			apart := must(gravity.FromDensity(sucrose)).SG() - must(gravity.FromDensity(glucose)).SG()
 			w.Step("In gravity they are %.4f apart: a scale in °Bx is for table sugar.", apart)

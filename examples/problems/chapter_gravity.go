@@ -106,7 +106,7 @@ func fourRoadsToPlato() Problem {
 			"440 table 114 prints 1.04837 in air for 12 °Bx, 1.04418 for 11, so 1.048 + 0.00006 lies at 11 + 0.00388/0.00419 = 11.926 °Bx."},
 		Work: func(w *Working) {
 			g := must(gravity.FromSG(1.048))
-			for _, m := range gravity.ScaleMethods(g) {
+			for _, m := range g.ScaleMethods() {
 				w.Step("%s: %s.", m.Name, m.Extract.Text(units.DegreePlato, 3))
 			}
 			w.Answer("default, ICUMSA SPS-4", g.Extract().In(units.DegreePlato), 2, "°P", 11.926, 0.01)

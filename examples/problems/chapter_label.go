@@ -32,7 +32,7 @@ func australianCard() Problem {
 				print float64
 			}{{units.Millilitre.Of(375), units.PercentVolume.Of(4.8), 1.4}, {units.Millilitre.Of(150), units.PercentVolume.Of(11.5), 1.4},
 				{units.Millilitre.Of(750), units.PercentVolume.Of(13), 7.7}} {
-				n := must(label.StandardDrinks(label.DrinkAU, row.s, row.v))
+				n := must(label.DrinkAU.Count(row.s, row.v))
 				name := row.v.Text(units.Millilitre, 0) + " at " + row.s.Text(units.PercentVolume, 1)
 				w.Step("%s: %.4f.", name, n)
 				w.Answer(name, n, 1, "", row.print, 0.05)
@@ -49,7 +49,7 @@ func unitsInAPint() Problem {
 		Source: Source{ByHand, "UK unit: % vol × mL / 1000 = 5.2 × 568.26 / 1000 = 2.955."},
 		Work: func(w *Working) {
 			pint := must(units.Litre.Find("imp pt")).Of(1)
-			n := must(label.StandardDrinks(label.UnitUK, units.PercentVolume.Of(5.2), pint))
+			n := must(label.UnitUK.Count(units.PercentVolume.Of(5.2), pint))
 			w.Step("Units = %% vol × mL / 1000, as a unit is 10 mL.")
 			w.Step("A pint is %s; a unit is 10 mL of ethanol.", pint.Text(units.Millilitre, 2))
 			w.Answer("units", n, 3, "", 2.955, 0.0005)
@@ -65,7 +65,7 @@ func americanDrink() Problem {
 		Source: Source{Read, "NIAAA: a US standard drink has 14 g of ethanol, 0.6 US fl oz; 12 × 0.05 = 0.6 fl oz, so 1."},
 		Work: func(w *Working) {
 			can := units.USFluidOunce.Of(12)
-			n := must(label.StandardDrinks(label.DrinkUS, units.PercentVolume.Of(5), can))
+			n := must(label.DrinkUS.Count(units.PercentVolume.Of(5), can))
 			w.Step("A standard drink is 14 g of ethanol.")
 			w.Step("The can is %s and holds %.2f g of ethanol, %.3f US fl oz.", can.Text(units.Millilitre, 2), n*14, can.In(units.USFluidOunce)*0.05)
 			w.Answer("standard drinks", n, 2, "", 1, 0.005)
@@ -130,7 +130,7 @@ func mayTheLabelSaySo() Problem {
 				print float64
 			}{{"seltzer", label.EUOther, units.PercentVolume.Of(4.6), 0.3}, {"beer of 5.0", label.EUBeer, units.PercentVolume.Of(5), 0.5},
 				{"beer of 7.0", label.EUBeer, units.PercentVolume.Of(7), 1.0}, {"cider", label.EUCider, units.PercentVolume.Of(6.5), 1.0}} {
-				w.Answer(row.name, must(label.Tolerance(row.c, row.label)).In(units.PercentagePoint), 1, "% vol", row.print, 0)
+				w.Answer(row.name, must(row.c.Tolerance(row.label)).In(units.PercentagePoint), 1, "% vol", row.print, 0)
 			}
 			w.Caution(law.CheckTheLaw.Text())
 		},

@@ -28,7 +28,7 @@ func nitrogenInPhosphate() Problem {
 		Source: Source{ByHand, "2 × 14.007/132.056 = 21.214 % N; 30.974/132.056 = 23.455 % P. 0.95861 g/L × 0.21214 = 203.4 mg/L."},
 		Work: func(w *Working) {
 			dap := material.DiammoniumPhosphate()
-			limit := must(law.Limits(law.US, law.AmmoniumPhosphate, law.Wine))[0]
+			limit := must(law.US.Limits(law.AmmoniumPhosphate, law.Wine))[0]
 			w.Step("%s: %s N, %s P.", dap, dap.Composition().Nitrogen().Text(units.Percent, 3), dap.Composition().Phosphorus.Text(units.Percent, 3))
 			w.Step("%s", limit)
 			n := limit.Concentration().In(units.MilligramPerLitre) * dap.Composition().Nitrogen().In(units.Fraction)
@@ -55,7 +55,7 @@ func limitsInLaw() Problem {
 				places        int
 			}{{must(law.ParseSubstance("thiamine hydrochloride")), law.Wine, 0.0006, 0.00005, 4},
 				{must(law.ParseSubstance("citric acid")), law.Wine, 0.7, 0.05, 1}, {law.AmmoniumPhosphate, law.DistillingMaterial, 1.2, 0.05, 1}} {
-				l := must(law.Limits(law.US, row.s, row.scope))[0]
+				l := must(law.US.Limits(row.s, row.scope))[0]
 				n, unit := l.Amount()
 				w.Step("%s in %s: %s %s = %s g/L (%s).", row.s, row.scope, n, unit, l.GramsPerLitre(6), l.Article)
 				w.Answer(row.s.String(), l.Concentration().In(units.GramPerLitre), row.places, "g/L", row.print, row.within)

@@ -125,7 +125,7 @@ func sweetWithoutSugar() Problem {
 			d := must(finish.SweetenLike(s, units.GramPerLitre.Of(20), units.Litre.Of(60), law.EU))
 			w.Step("From %s to %s by the spread of its sweetness; yeast leaves it.", d.Concentration.Low.Text(units.MilligramPerLitre, 0),
 				d.Concentration.High.Text(units.MilligramPerLitre, 0))
-			l := must(law.Limits(law.EU, must(law.ParseSubstance("sucralose")), law.CiderAndPerry))[0]
+			l := must(law.EU.Limits(must(law.ParseSubstance("sucralose")), law.CiderAndPerry))[0]
 			w.Step("%s. %s.", l, map[bool]string{true: "The spread of its sweetness stays under it",
 				false: "The spread of its sweetness passes it"}[l.Allows(d.Concentration.High)])
 			w.Answer("concentration", d.Concentration.Value.In(units.MilligramPerLitre), 2, "mg/L", 30.77, 0.01)

@@ -109,7 +109,7 @@ func strengthWithDoubt() Problem {
 			shared := must(gravity.StrengthByHydrometer(original, final, y, units.Share{}, 1))
 			w.Step("From the readings alone %s, with the yield %s.", readings.Text(units.PercentVolume, 2, 1), both.Text(units.PercentVolume, 2, 1))
 			w.Step("If the fault is one hydrometer's and the same in both readings, most of it drops out: %s.", shared.Text(units.PercentVolume, 3, 1))
-			label := must(label.Tolerance(label.EUOther, both.Value()))
+			label := must(label.EUOther.Tolerance(both.Value()))
 			w.Step("EU law allows ± %.1f %% vol on such a label; at k = 2 the uncertainty is %.2f %% vol. Capability %.1f, where 1 is just enough.",
 				label.In(units.PercentagePoint),
 				must(both.Expanded(2)).In(units.PercentagePoint), must(both.Capability(label)))
@@ -188,7 +188,7 @@ func scaleUnderTheFermenter() Problem {
 			"0.0005): 0.9949 + 0.0082 = 1.0031; 2.843 × 1.0031 × 0.9982/0.78924 = 3.61 % vol."},
 		Work: func(w *Working) {
 			wash := must(gravity.NewSolution(units.Kilogram.Of(55.5), units.Kilogram.Of(4.5), units.Mass{}))
-			now, made, err := gravity.FromWeightLost(wash, units.Kilogram.Of(1.5), units.GramCO2PerLitre.Of(1.4), gravity.SugarWashYield(gravity.AsSucrose))
+			now, made, err := wash.FermentByWeight(units.Kilogram.Of(1.5), units.GramCO2PerLitre.Of(1.4), gravity.SugarWashYield(gravity.AsSucrose))
 			must(now, err)
 			w.Step("CO2 in all %s, ethanol %s.", made.CO2.Text(units.Kilogram, 3), made.Ethanol.Text(units.Kilogram, 3))
 			w.Step("The hydrometer should show %s; %s of sugar are left.", now.Gravity().Text(4), now.ExtractOf(gravity.AsSucrose).Text(units.Kilogram, 2))

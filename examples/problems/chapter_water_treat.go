@@ -140,7 +140,7 @@ func sodiumAtMost() Problem {
 		Work: func(w *Working) {
 			ex := must(water.Explain(water.Request{Volume: units.Litre.Of(1), Salts: []water.Stock{{Salt: material.TableSalt()}},
 				Targets: []water.Target{water.Chloride.Aim(units.MilligramPerLitre.Of(100))},
-				Limits:  []water.Bound{water.AtMost(water.Sodium, units.MilligramPerLitre.Of(40))}}))
+				Limits:  []water.Bound{water.Sodium.AtMost(units.MilligramPerLitre.Of(40))}}))
 			for _, r := range ex.Reasons {
 				w.Step("%s.", r)
 			}

@@ -65,7 +65,7 @@ func TestLawsAreListed(t *testing.T) {
 func TestLimitsHaveTheListedYear(t *testing.T) {
 	year := regexp.MustCompile(`\b(19|20)[0-9]{2}\b`)
 	for _, j := range []law.Jurisdiction{law.US, law.EU} {
-		limits, err := law.Limits(j, law.Unlisted)
+		limits, err := j.Limits(law.Unlisted)
 		if err != nil {
 			t.Fatal(err)
 		}

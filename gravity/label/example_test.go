@@ -52,8 +52,8 @@ func ExampleStrength() {
 	// Output: 4.6 % vol
 }
 
-func ExampleTolerance() {
-	v, err := label.Tolerance(label.EUOther, units.PercentVolume.Of(4.6))
+func ExampleCategory_Tolerance() {
+	v, err := label.EUOther.Tolerance(units.PercentVolume.Of(4.6))
 	fmt.Println(v, err)
 	// Output: 0.3 percentage points <nil>
 }
@@ -63,8 +63,8 @@ func ExampleCategory_String() {
 	// Output: EU other drink
 }
 
-func ExampleStandardDrinks() {
-	n, err := label.StandardDrinks(label.DrinkAU, units.PercentVolume.Of(4.8), units.Millilitre.Of(375))
+func ExampleStandardDrink_Count() {
+	n, err := label.DrinkAU.Count(units.PercentVolume.Of(4.8), units.Millilitre.Of(375))
 	fmt.Printf("%.1f %v\n", n, err)
 	// Output: 1.4 <nil>
 }

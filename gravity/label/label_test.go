@@ -75,21 +75,21 @@ func TestLabelTolerance(t *testing.T) {
 		{label.EUBeer, 4.6, 0.5, "EU beer"}, {label.EUBeer, 5.5, 0.5, "EU beer"}, {label.EUBeer, 5.6, 1.0, "EU beer"}, {label.EUCider, 4.6, 1.0, "EU cider, perry, mead, fruit wine"}, {label.EUMacerated, 4.6, 1.5, "EU drink with macerated fruit or plants"},
 		{label.EUOther, 4.6, 0.3, "EU other drink"}, {label.USMaltDrink, 5, 0.3, "US malt beverage"}, {label.USMaltDrink, 0.5, 0.3, "US malt beverage"}, {label.USMaltDrink, 0.4, 0, "US malt beverage"}, {label.USSpirit, 40, 0.3, "US distilled spirit"}, {label.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"}, {label.USWine, 14, 1.5, "US wine"}, {label.USWine, 14.1, 1.0, "US wine"},
 	} {
-		got := ok[units.PercentagePoints](t)(label.Tolerance(c.c, volPct(c.v)))
+		got := ok[units.PercentagePoints](t)(c.c.Tolerance(volPct(c.v)))
 		near(t, c.c.String(), got.In(units.PercentagePoint), c.want, 0)
 		if c.c.String() != c.name {
 			t.Errorf("%q, not %q", c.c, c.name)
 		}
 	}
 	for _, c := range []label.Category{-1, 8} {
-		_, err := label.Tolerance(c, volPct(5))
+		_, err := c.Tolerance(volPct(5))
 		unknown(t, err, "category of drink")
 		if _, err := c.MarshalText(); err == nil || !strings.HasPrefix(c.String(), "unknown") {
 			t.Error(c)
 		}
 	}
 	for _, v := range []float64{-1, 101} {
-		_, err := label.Tolerance(label.EUOther, volPct(v))
+		_, err := label.EUOther.Tolerance(volPct(v))
 		refused(t, "strength", err, "strength")
 	}
 	for v, want := range map[float64]float64{4.64: 4.6, 4.66: 4.7, 0.44: 0.4, -1: 0, 120: 100, math.NaN(): 0, math.Inf(1): 100} {
@@ -157,13 +157,13 @@ func TestLimits(t *testing.T) {
 		quantity    string
 		least, most float64
 	}{
-		{number(label.StandardDrinks(label.DrinkUS, volPct(5), litre(-1))), "volume", 0, 1e12},
-		{number(label.StandardDrinks(label.DrinkUS, volPct(5), litre(1.01e12))), "volume", 0, 1e12},
-		{number(label.StandardDrinks(label.DrinkUS, volPct(101), litre(1))), "strength", 0, 100},
-		{number(label.StandardDrinks(label.DrinkUS, volPct(-5), litre(1))), "strength", 0, 100},
+		{number(label.DrinkUS.Count(volPct(5), litre(-1))), "volume", 0, 1e12},
+		{number(label.DrinkUS.Count(volPct(5), litre(1.01e12))), "volume", 0, 1e12},
+		{number(label.DrinkUS.Count(volPct(101), litre(1))), "strength", 0, 100},
+		{number(label.DrinkUS.Count(volPct(-5), litre(1))), "strength", 0, 100},
 		{number(label.RoundDrinks(-1)), "measures", 0, 1e12},
 		{number(label.RoundDrinks(1.01e12)), "measures", 0, 1e12},
-		{points(label.Tolerance(label.EUBeer, volPct(101))), "strength", 0, 100},
+		{points(label.EUBeer.Tolerance(volPct(101))), "strength", 0, 100},
 		{energy(label.RoundCaloriesUS(kcalOf(-1))), "energy", 0, 1e6},
 		{energy(label.EnergyUS(solution(t, 95.5, 0.5, 4), percent(2))), "ash", 0, 0.5}, // the real extract
 		{energy(label.EnergyUS(solution(t, 90, 6, 4), percent(2))), "ash", 0, 1},

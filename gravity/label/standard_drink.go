@@ -34,7 +34,7 @@ func (d *StandardDrink) UnmarshalText(text []byte) error {
 	return drinks.Unmarshal("label.StandardDrink.UnmarshalText", text, d)
 }
 
-// StandardDrinks returns how many measures a volume of a strength holds, both at
+// Count returns how many measures a volume of a strength holds, both at
 // 20 °C.
 //
 //   - Source: US: 14 g of ethanol (NIAAA). UK: % vol × mL / 1000. Australia and New
@@ -43,8 +43,8 @@ func (d *StandardDrink) UnmarshalText(text []byte) error {
 //   - Range: volume 0 to 1e12 L; otherwise the error is a [*units.RangeError]. An unknown
 //     measure is a [*units.NameError].
 //   - Uncertainty: that of the strength. For the label see [RoundDrinks].
-func StandardDrinks(d StandardDrink, strength units.StrengthByVolume, v units.Volume) (float64, error) {
-	const fn = "label.StandardDrinks"
+func (d StandardDrink) Count(strength units.StrengthByVolume, v units.Volume) (float64, error) {
+	const fn = "label.StandardDrink.Count"
 	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", 0, 1e12, "a volume"); err != nil {
 		return 0, err
 	}

@@ -24,7 +24,7 @@ func TestStandardDrinksAustralia(t *testing.T) {
 		if r[0] == 330 && r[1] == 5 {
 			tol = 0.11
 		}
-		got := ok[float64](t)(label.StandardDrinks(label.DrinkAU, volPct(r[1]), litre(r[0]/1000)))
+		got := ok[float64](t)(label.DrinkAU.Count(volPct(r[1]), litre(r[0]/1000)))
 		near(t, fmt.Sprint(r[0], " mL at ", r[1], " % vol"), got, r[2], tol+1e-9)
 		if r[0] != 330 || r[1] != 5 {
 			near(t, fmt.Sprint("label of ", r[0], " mL at ", r[1], " % vol"), ok[float64](t)(label.RoundDrinks(got)), r[2], 1e-12)
@@ -33,8 +33,8 @@ func TestStandardDrinksAustralia(t *testing.T) {
 }
 
 func TestStandardDrinks(t *testing.T) {
-	near(t, "UK pint of 568 mL at 5.2 % vol", ok[float64](t)(label.StandardDrinks(label.UnitUK, volPct(5.2), litre(0.568))), 2.95, 0.005)
-	near(t, "US 12 fl oz at 5.0 % vol: 14.00 g", ok[float64](t)(label.StandardDrinks(label.DrinkUS, volPct(5), litre(0.35488))), 1.000, 0.0005)
+	near(t, "UK pint of 568 mL at 5.2 % vol", ok[float64](t)(label.UnitUK.Count(volPct(5.2), litre(0.568))), 2.95, 0.005)
+	near(t, "US 12 fl oz at 5.0 % vol: 14.00 g", ok[float64](t)(label.DrinkUS.Count(volPct(5), litre(0.35488))), 1.000, 0.0005)
 	for d, want := range map[label.StandardDrink]string{label.DrinkUS: "US standard drink", label.UnitUK: "UK unit", label.DrinkAU: "Australian or New Zealand standard drink", -1: "unknown measure of drink -1", 9: "unknown measure of drink 9"} {
 		if d.String() != want {
 			t.Errorf("%d: %s", d, d)
@@ -43,9 +43,9 @@ func TestStandardDrinks(t *testing.T) {
 }
 
 func TestStandardDrinksRefuses(t *testing.T) {
-	_, err := label.StandardDrinks(label.DrinkUS, volPct(5), litre(-1))
+	_, err := label.DrinkUS.Count(volPct(5), litre(-1))
 	refused(t, "volume", err, "volume")
-	_, err = label.StandardDrinks(label.DrinkUS, volPct(5), litre(math.Inf(1)))
+	_, err = label.DrinkUS.Count(volPct(5), litre(math.Inf(1)))
 	refused(t, "volume", err, "volume")
 	for _, n := range []float64{-1, 1e13, math.NaN()} {
 		_, err = label.RoundDrinks(n)
@@ -53,10 +53,10 @@ func TestStandardDrinksRefuses(t *testing.T) {
 	}
 	near(t, "9.94", ok[float64](t)(label.RoundDrinks(9.94)), 9.9, 1e-12)
 	near(t, "9.96", ok[float64](t)(label.RoundDrinks(9.96)), 10, 1e-12)
-	_, err = label.StandardDrinks(label.DrinkUS, volPct(101), litre(1))
+	_, err = label.DrinkUS.Count(volPct(101), litre(1))
 	refused(t, "strength", err, "strength")
 	for _, d := range []label.StandardDrink{-1, 3} {
-		_, err = label.StandardDrinks(d, volPct(5), litre(1))
+		_, err = d.Count(volPct(5), litre(1))
 		unknown(t, err, "measure of drink")
 	}
 }

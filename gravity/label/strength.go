@@ -78,8 +78,8 @@ func (c *Category) UnmarshalText(text []byte) error {
 //     quoted in 2010, read).
 //   - Range: label from 0 to 100 % vol; otherwise the error is a [*units.RangeError]. A
 //     category that is not named here is a [*units.NameError]. EU law asks for the statement above 1.2 % vol.
-func Tolerance(c Category, label units.StrengthByVolume) (units.PercentagePoints, error) {
-	const fn = "label.Tolerance"
+func (c Category) Tolerance(label units.StrengthByVolume) (units.PercentagePoints, error) {
+	const fn = "label.Category.Tolerance"
 	v := label.In(units.PercentVolume)
 	if err := categories.Check(fn, c); err != nil {
 		return units.PercentagePoints{}, err

@@ -78,7 +78,7 @@ func Acidify(drink water.Profile, acid material.Material, measured float64, targ
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}
-	mmol, after, err := now.Water().AcidPerLitre(of, target, water.CO2Kept())
+	mmol, after, err := now.Water().AcidPerLitre(of, target, water.CO2Loss{})
 	if err != nil {
 		return Acidified{}, limit.Named(fn, err)
 	}

@@ -21,7 +21,7 @@ func ExampleBenchTrial_Scale() {
 	f, _ := trial.Scale(b.Finish, finish.Flavouring{Strength: units.PercentVolume.Of(40), OilBased: true})
 	fmt.Println(f.Flavouring.Text(units.Millilitre, 0), "from", f.Before.Text(units.PercentVolume, 2), "to", f.After.Text(units.PercentVolume, 2))
 	fmt.Println(f.AlcoholShare.Text(units.Percent, 1), "of the alcohol is the extract's")
-	fmt.Println(f.Cautions[0] == finish.HazeCaution)
+	fmt.Println(f.Cautions.Has("haze"))
 	// Output:
 	// 180 mL from 4.60 % vol to 4.71 % vol
 	// 2.5 % of the alcohol is the extract's

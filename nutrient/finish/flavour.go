@@ -70,9 +70,9 @@ type Flavoured struct {
 	Cautions      caution.List
 }
 
-// HazeCaution goes with oil-based flavours in drinks below the strength at which they
+// hazeCaution goes with oil-based flavours in drinks below the strength at which they
 // were dissolved.
-const HazeCaution caution.Caution = "haze: Oil-based flavour falls out as haze when its alcohol is diluted (anethole stays clear above 38 % vol only): " +
+const hazeCaution caution.Caution = "haze: Oil-based flavour falls out as haze when its alcohol is diluted (anethole stays clear above 38 % vol only): " +
 	"try it in the cold, and use an extract made to be soluble in water where the drink must be clear."
 
 // Scale adds to a batch what the trial added to its sample, in proportion to volume.
@@ -118,7 +118,7 @@ func (t BenchTrial) Scale(batch gravity.Solution, f Flavouring) (Flavoured, erro
 		out.OverShare = true
 		out.Cautions = caution.List{overShare}
 	}
-	out.Cautions = out.Cautions.WithIf(f.OilBased, HazeCaution).WithIf(!f.Sugar.IsZero(), sugarInIt)
+	out.Cautions = out.Cautions.WithIf(f.OilBased, hazeCaution).WithIf(!f.Sugar.IsZero(), sugarInIt)
 	return out, nil
 }
 

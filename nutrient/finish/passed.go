@@ -20,7 +20,7 @@ const checkTheLaw = "Laws change and differ by drink: check the law in force bef
 // limited is the limits of a law for a substance, those that a concentration is above, and
 // the sentence that says so.
 func limited(fn string, j law.Jurisdiction, s law.Substance, what string, c units.MassConcentration) (all, passed []law.Limit, said caution.List, err error) {
-	all, err = law.Limits(j, s)
+	all, err = j.Limits(s)
 	if passed = law.Passed(all, c); len(passed) > 0 {
 		said = caution.List{overLimit.With(what, passed[0])}
 	}

@@ -1,6 +1,6 @@
 // Package law answers: how much of it may a drink hold, who says so, and since when?
 //
-//	for _, l := range law.Limits(law.EU, law.SulfurDioxide) {
+//	for _, l := range law.EU.Limits(law.SulfurDioxide) {
 //		fmt.Println(l)
 //	}
 //

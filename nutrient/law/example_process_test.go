@@ -8,14 +8,14 @@ import (
 )
 
 // Limits in law, exact to the digit.
-func ExampleLimits() {
-	all, _ := law.Limits(law.US, law.AmmoniumPhosphate)
+func ExampleJurisdiction_Limits() {
+	all, _ := law.US.Limits(law.AmmoniumPhosphate)
 	for _, l := range all {
 		n, unit := l.Amount()
 		fmt.Println(n, unit, "=", l.GramsPerLitre(5), "g/L, printed", l.Printed+",", l.Scope.String()+",", l.Article)
 	}
 	thiamine, _ := law.ParseSubstance("thiamine hydrochloride")
-	wine, err := law.Limits(law.EU, thiamine, law.Wine)
+	wine, err := law.EU.Limits(thiamine, law.Wine)
 	fmt.Println(wine, err)
 	fmt.Println(wine[0].Allows(units.MilligramPerLitre.Of(0.7)))
 	// Output:

@@ -170,8 +170,8 @@ func notInTable(fn, text string) error {
 // none was read that names a drink from a sugar wash.
 //
 // Errors: a [*units.NameError] for a law, a substance or a scope that is none of the lists.
-func Limits(j Jurisdiction, s Substance, of ...Scope) ([]Limit, error) {
-	const fn = "law.Limits"
+func (j Jurisdiction) Limits(s Substance, of ...Scope) ([]Limit, error) {
+	const fn = "law.Jurisdiction.Limits"
 	if err := jurisdictions.Check(fn, j); err != nil {
 		return nil, err
 	}

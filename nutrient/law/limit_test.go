@@ -83,7 +83,7 @@ func TestLimitsAsPrinted(t *testing.T) {
 		{EU, advantame, flavouredDrink, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
 		{EU, advantame, flavouredAlcoholic, "6", "mg/L", "0.006", "", "1333/2008", "2011", evidence.Recalled},
 	} {
-		found, err := Limits(c.j, c.s, c.scope)
+		found, err := c.j.Limits(c.s, c.scope)
 		if err != nil || len(found) == 0 {
 			t.Errorf("%v %v %q: no limit, %v", c.j, c.s, c.scope, err)
 			continue
@@ -105,7 +105,7 @@ func TestLimitsAsPrinted(t *testing.T) {
 			t.Errorf("%v: no caution", l)
 		}
 	}
-	all := append(check.Must(Limits(US, Unlisted)), check.Must(Limits(EU, Unlisted))...)
+	all := append(check.Must(US.Limits(Unlisted)), check.Must(EU.Limits(Unlisted))...)
 	if n := len(all); n != 56 {
 		t.Errorf("%d rows in the table, 56 are checked", n)
 	}
@@ -121,18 +121,18 @@ var dated = regexp.MustCompile(`\([^()]*\b20[012]\d\b[^()]*\)`)
 
 // EU law counts thiamine, not its hydrochloride; its text says so.
 func TestThiamineSaysHowItIsCounted(t *testing.T) {
-	if l := check.Must(Limits(EU, thiamine, Wine))[0]; !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") || !strings.Contains(l.String(), "recalled from memory") {
+	if l := check.Must(EU.Limits(thiamine, Wine))[0]; !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") || !strings.Contains(l.String(), "recalled from memory") {
 		t.Error(l)
 	}
 }
 
 // The sentence names all that is added up, the printed figure and the law.
 func TestLimitReads(t *testing.T) {
-	l := check.Must(Limits(EU, AmmoniumPhosphate, Wine))[0]
+	l := check.Must(EU.Limits(AmmoniumPhosphate, Wine))[0]
 	if got, want := l.String(), "ammonium phosphate and ammonium sulfate: at most 1 g/L, wine, Reg. (EU) 2019/934 annex I part A (2019), EU (recalled from memory); check the law in force"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	l = check.Must(Limits(US, AmmoniumPhosphate, Wine))[0]
+	l = check.Must(US.Limits(AmmoniumPhosphate, Wine))[0]
 	if got, want := l.String(), "ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR 24.246 (2015 edition), US; check the law in force"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
@@ -151,9 +151,9 @@ func TestWeighed(t *testing.T) {
 		C, H, N, O, S, Cl = 12.011, 1.008, 14.007, 15.999, 32.06, 35.45
 		vitamin           = 12*C + 17*H + 4*N + O + S
 	)
-	l := check.Must(Limits(EU, thiamine, Wine))[0]
+	l := check.Must(EU.Limits(thiamine, Wine))[0]
 	check.Near(t, "hydrochloride", l.Weighed().In(units.MilligramPerLitre), 0.6*(vitamin+H+2*Cl)/vitamin, 5e-5, "atomic weights; the library rounds both to 0.01")
-	l = check.Must(Limits(EU, AmmoniumPhosphate, Wine))[0]
+	l = check.Must(EU.Limits(AmmoniumPhosphate, Wine))[0]
 	check.Near(t, "phosphate", l.Weighed().In(units.GramPerLitre), 1, 0, "the limit itself")
 }
 
@@ -174,7 +174,7 @@ func TestSubstanceOf(t *testing.T) {
 }
 
 func TestAllows(t *testing.T) {
-	l := check.Must(Limits(EU, AmmoniumPhosphate, Wine))[0]
+	l := check.Must(EU.Limits(AmmoniumPhosphate, Wine))[0]
 	for _, c := range []struct {
 		c    units.MassConcentration
 		want bool
@@ -196,7 +196,7 @@ func TestNamesTravel(t *testing.T) {
 	}
 	for _, j := range []Jurisdiction{US, EU} {
 		check.Travels(t, j)
-		for _, l := range check.Must(Limits(j, Unlisted)) {
+		for _, l := range check.Must(j.Limits(Unlisted)) {
 			check.Travels(t, l)
 		}
 	}
@@ -219,16 +219,16 @@ func TestNamesTravel(t *testing.T) {
 // A law, a substance or a scope that is none of the list is refused, not asked in vain.
 func TestLimitsRefuse(t *testing.T) {
 	for what, f := range map[string]func() ([]Limit, error){
-		"law":                    func() ([]Limit, error) { return Limits(9, zinc) },
-		"substance with a limit": func() ([]Limit, error) { return Limits(EU, -1) },
-		"scope of a limit":       func() ([]Limit, error) { return Limits(EU, zinc, Wine, 99) },
+		"law":                    func() ([]Limit, error) { return Jurisdiction(9).Limits(zinc) },
+		"substance with a limit": func() ([]Limit, error) { return EU.Limits(-1) },
+		"scope of a limit":       func() ([]Limit, error) { return EU.Limits(zinc, Wine, 99) },
 	} {
 		l, err := f()
 		if e, ok := errors.AsType[*units.NameError](err); !ok || e.What != what || l != nil {
 			t.Errorf("%s: %v, %v", what, l, err)
 		}
 	}
-	if l, err := Limits(EU, lysozyme); err != nil || len(l) != 0 {
+	if l, err := EU.Limits(lysozyme); err != nil || len(l) != 0 {
 		t.Errorf("%v, %v: no limit was read", l, err)
 	}
 }

@@ -36,7 +36,7 @@ const (
 	steviolGlycosides // as steviol
 	advantame
 
-	// Growth factors that US wine law lists since 2022; [Limits] gives their rows.
+	// Growth factors that US wine law lists since 2022; [Jurisdiction.Limits] gives their rows.
 	biotin
 	folicAcid
 	inositol

@@ -69,7 +69,7 @@ func inBillions(c units.Cells) float64 { return c.In(units.BillionCells) }
 //
 // Make one with [DryPack] or [LiquidPack].
 type Pack struct {
-	form    packForm
+	form    form
 	count   units.Cells // when packed: in a gram of dry yeast, in a pack of liquid yeast
 	perDay  float64     // share of the live cells lost in a day
 	figures evidence.Evidence
@@ -102,7 +102,7 @@ func DryPack(perGram units.Cells, storage units.Temperature) (Pack, error) {
 	}
 	cold, warm := -math.Log(1-0.04)/365, -math.Log(1-0.20)/365 // a day, at 4 and 20 °C
 	p := Pack{
-		form: dryYeast, count: perGram, low: perGram, high: perGram,
+		form: dry, count: perGram, low: perGram, high: perGram,
 		perDay:  cold * math.Pow(warm/cold, (t-4)/(20-4)),
 		figures: evidence.Evidence{Source: source, Grade: evidence.Recalled},
 	}
@@ -129,7 +129,7 @@ func LiquidPack(perPack units.Cells) (Pack, error) {
 	if err := limit.Check("yeast.LiquidPack", "cells in a pack", inBillions(perPack), "billion", 1, 1e5, "what is sold"); err != nil {
 		return Pack{}, err
 	}
-	p := Pack{form: liquidYeast, count: perPack, low: perPack, high: perPack, perDay: 0.007}
+	p := Pack{form: liquid, count: perPack, low: perPack, high: perPack, perDay: 0.007}
 	if !given {
 		p.low, p.high = units.BillionCells.Of(50), units.BillionCells.Of(200)
 	}
@@ -137,7 +137,7 @@ func LiquidPack(perPack units.Cells) (Pack, error) {
 }
 
 // Form is "dry" or "liquid".
-func (p Pack) Form() string { return p.form.String() }
+func (p Pack) Form() string { return forms.Text(p.form) }
 
 // Evidence says where cell count and rate of loss come from.
 func (p Pack) Evidence() evidence.Evidence { return p.figures }
@@ -190,7 +190,7 @@ func (p Pack) Need(cells units.Cells, age time.Duration) (Pitch, error) {
 	}
 	out := Pitch{Cells: cells, Viable: amount.Share(alive)}
 	of := func(pack units.Cells) float64 { return inBillions(cells) / (inBillions(pack) * alive) }
-	if value, low, high := of(p.count), of(p.high), of(p.low); p.form == dryYeast {
+	if value, low, high := of(p.count), of(p.high), of(p.low); p.form == dry {
 		out.Mass = evidence.Figure[units.Mass]{Value: amount.Grams(value), Low: amount.Grams(low), High: amount.Grams(high), Evidence: p.figures}
 	} else {
 		out.Packs = evidence.Figure[float64]{Value: value, Low: low, High: high, Evidence: p.figures}

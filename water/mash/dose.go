@@ -24,7 +24,7 @@ type Adjustment struct {
 // What whoever doses must know.
 const (
 	MeasurePH caution.Caution = "measure: A mash is not known this well: add half, stir, measure a cooled sample, then the rest."
-	Slow      caution.Caution = "slow: Chalk hardly dissolves in a mash without CO2: much of it stays powder."
+	slow      caution.Caution = "slow: Chalk hardly dissolves in a mash without CO2: much of it stays powder."
 )
 
 // WithAcid returns the acid that brings the mash to a pH below its own.
@@ -58,7 +58,7 @@ func (m Mash) WithBase(b material.Material, ph float64) (Adjustment, error) {
 	weighs := (chemistry.O + chemistry.H) / hydroxide.In(units.Fraction) // mg for a mEq
 	return m.dose(fn, ph, true, weighs, func(p water.Profile, x float64) (water.Profile, error) {
 		return p.Add(units.Litre.Of(1), b.Dose(units.Milligram.Of(checked.Number(x*weighs))))
-	}, b.Cautions().With(MeasurePH).WithIf(b == material.Chalk(), Slow))
+	}, b.Cautions().With(MeasurePH).WithIf(b == material.Chalk(), slow))
 }
 
 const mostDose = 200 // mmol or mEq in a litre

@@ -220,7 +220,7 @@ func TestRefusals(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	if d, err := good.WithBase(material.Chalk(), 6.2); err != nil || !d.Cautions.Has(Slow) {
+	if d, err := good.WithBase(material.Chalk(), 6.2); err != nil || !d.Cautions.Has(slow) {
 		t.Error(d, err)
 	}
 }

@@ -70,7 +70,7 @@ func gravityDensities() []*Function {
 			from(gravity.ByVolume, "strength", units.PercentVolume, "ethanol in 100 volumes of the mixture, at 20 °C")),
 		entry("sugar_density", "density of a solution of one sugar in water", icumsa+"; CRC Handbook, 102nd ed., for glucose and fructose",
 			of3(sugarChoice("which sugar"), takes("extract", units.DegreePlato, "anhydrous sugar in 100 masses of the solution", 0, 80, 10), solution,
-				gravity.SugarDensity),
+				gravity.Sugar.Density),
 			densityOf("solution")),
 		entry("sucrose_extract", "extract of a solution of sucrose in water from its density", icumsa,
 			of2(takes("density", units.KilogramPerCubicMetre, "density of the solution, in vacuum", 958, 1425, 1038), solution, gravity.SucroseExtract),

@@ -51,7 +51,7 @@ func washFromSugar(sugar, water units.Mass, kind gravity.Sugar, t units.Temperat
 
 // standardDrinks are a number of them, and as a label states it.
 func standardDrinks(v units.Volume, strength units.StrengthByVolume, of label.StandardDrink) (pair[float64, float64], error) {
-	n, err := label.StandardDrinks(of, strength, v)
+	n, err := of.Count(strength, v)
 	if err != nil {
 		return pair[float64, float64]{}, err
 	}

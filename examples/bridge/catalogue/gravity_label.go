@@ -98,7 +98,7 @@ func gravityLabels() []*Function {
 				"2020), for wine 4.36; a seltzer of sugar is no US malt beverage (TTB Ruling 2008-3)",
 			of2(picks("category", "kind of drink, with its law", upTo(label.USWine)), takes("strength", units.PercentVolume, "strength on the label", 0, 100, 4.6),
 				func(c label.Category, v units.StrengthByVolume) (tolerance, error) {
-					t, err := label.Tolerance(c, v)
+					t, err := c.Tolerance(v)
 					return tolerance{t, label.Strength(v)}, err
 				}),
 			from(func(t tolerance) units.StrengthByVolume {

@@ -17,7 +17,7 @@ func washProgress(original units.Extract, sg float64, f fermented, minerals unit
 		return progress{}, err
 	}
 	wort := start.Wort()
-	floor, err := gravity.MeasuredFloor(wort, f.yield, f.spread, minerals, minerals)
+	floor, err := wort.MeasuredFloor(f.yield, f.spread, minerals, minerals)
 	if err != nil {
 		return progress{}, err
 	}

@@ -12,7 +12,7 @@ var legalLimits = allLimits(law.US, law.EU)
 
 func allLimits(laws ...law.Jurisdiction) (all []law.Limit) {
 	for _, j := range laws {
-		known, err := law.Limits(j, law.Unlisted)
+		known, err := j.Limits(law.Unlisted)
 		if err != nil {
 			panic(err)
 		}

@@ -126,7 +126,7 @@ func byWeightLost(sugar, in, lost units.Mass, held units.CarbonDioxideContent) (
 	if err != nil {
 		return weighed{}, err
 	}
-	s, _, err := gravity.FromWeightLost(wash, lost, held, wash.WashYield())
+	s, _, err := wash.FermentByWeight(lost, held, wash.WashYield())
 	return weighed{s, sugar}, err
 }
 

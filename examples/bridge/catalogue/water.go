@@ -155,7 +155,7 @@ func takesLoss() arg[water.CO2Loss] {
 		takesCO2("pressure that lost CO2 is in balance with", 1000, 0.0426).or(0.0426),
 		func(lost bool, p units.AbsolutePressure) (water.CO2Loss, error) {
 			if !lost {
-				return water.CO2Kept(), nil
+				return water.CO2Loss{}, nil
 			}
 			return water.CO2LostTo(p), nil
 		})

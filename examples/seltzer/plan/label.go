@@ -65,7 +65,7 @@ func (m *maker) label(say *notes) (l LabelPlan, err error) {
 		into *float64
 		kind label.StandardDrink
 	}{{&l.DrinksUS, label.DrinkUS}, {&l.UnitsUK, label.UnitUK}, {&l.DrinksAU, label.DrinkAU}} {
-		if *d.into, err = label.StandardDrinks(d.kind, mean.ByVolume(), l.Serving); err != nil {
+		if *d.into, err = d.kind.Count(mean.ByVolume(), l.Serving); err != nil {
 			return l, err
 		}
 	}

@@ -162,7 +162,7 @@ func (m *maker) usedBy(most float64, over func(used float64) float64) (float64, 
 // usedByWeight is the share used by the weight lost, by the gas that the batch makes. Above 1 more was lost than
 // there is gas for.
 //
-//   - Source: [gravity.FromWeightLost].
+//   - Source: [gravity.Solution.FermentByWeight].
 func (m *maker) usedByWeight(wash gravity.Solution, lost units.Mass, total float64) (float64, error) {
 	if lost.IsZero() {
 		return 0, nil
@@ -179,7 +179,7 @@ func (m *maker) usedByWeight(wash gravity.Solution, lost units.Mass, total float
 	if err != nil {
 		return 0, err
 	}
-	is, _, err := gravity.FromWeightLost(wash, lost, held, yield)
+	is, _, err := wash.FermentByWeight(lost, held, yield)
 	if e, ok := errors.AsType[*units.RangeError](err); ok && e.Quantity == "CO2 made" {
 		return e.Value / e.Max * kg(wash.Fermentable()) / total, nil
 	}

@@ -61,7 +61,7 @@ func (m *maker) supplement(p *NutrientPlan, sources []material.Material, j law.J
 		}
 		dose, way := short/per, units.Up // mg/L; up, as it would be short again
 		if law.SubstanceOf(s) != law.Unlisted {
-			limits, err := law.Limits(j, law.SubstanceOf(s), law.Wine)
+			limits, err := j.Limits(law.SubstanceOf(s), law.Wine)
 			if err != nil {
 				return err
 			}
