@@ -110,6 +110,7 @@ func (c *carried) deed(d deed) error {
 // cylinder brings.
 type pouring struct {
 	carried
+	meter forward.Meter
 	packs []poured
 }
 
@@ -137,7 +138,7 @@ func (m *maker) pourOf(c *carried) (*pouring, []packed, error) {
 	left := whole.In(units.Litre)
 	for i := range packs {
 		fork, part := &out.packs[i], min(left, packs[i].base)
-		fork.carried = *c
+		fork.carried, fork.meter = *c, &out.meter
 		if i == len(packs)-1 {
 			part = left
 		}

@@ -83,7 +83,7 @@ type poured struct {
 	steps  []forward.Step // that mixed it
 	added  float64        // kg
 	asked  packed         // what went into it, before the scale rounded it
-	meter  forward.Meter
+	meter  *forward.Meter // that of all packs
 
 	filling               units.CarbonDioxideContent // of the drink under counter-pressure: the head-space takes some
 	set                   units.GaugePressure        // at which it is carbonated
@@ -119,7 +119,7 @@ func (m *maker) fill(i int, f *poured) (packed, error) {
 			*x = kg(is.Quantity())
 		}
 	}
-	if k.primer != f.asked.primer || k.sweet != f.asked.sweet || k.acid != f.asked.acid {
+	if m.batch.packed[i].primer != k.primer || k.sweet != f.asked.sweet || k.acid != f.asked.acid {
 		if err := m.pass(i, k, f); err != nil {
 			return k, err
 		}
@@ -153,13 +153,13 @@ func (m *maker) mended(i int, f *poured) (packed, error) {
 			return k, &RequestError{Field: r.field + ".head_space", Value: r.HeadSpace.Text(units.Percent, 1), is: quantity(*r.HeadSpace), Allowed: "more: at " + r.Temperature.Text(units.Celsius, 0) + " the drink fills the " + r.Kind}
 		}
 		missing := r.target.In(units.GramCO2PerLitre) - held.Content.In(units.GramCO2PerLitre)
-		if math.Abs(missing) < leastMissing || r.primes() && k.primer == 0 && missing < 0 {
-			break
-		}
 		if r.primes() {
 			k.primer = max(0, k.primer+missing/r.slope*r.Volume.In(units.Litre))
 		} else {
 			f.filling = units.GramCO2PerLitre.Of(checked.Number(f.filling.In(units.GramCO2PerLitre) + missing))
+		}
+		if near := math.Abs(missing); near < leastMissing || r.primes() && (near < littleMissing || k.primer == 0) {
+			break
 		}
 	}
 	return k, nil
@@ -168,6 +168,8 @@ func (m *maker) mended(i int, f *poured) (packed, error) {
 const (
 	mostFillings = 20
 	leastMissing = 1e-6 // g/L
+	// of which a primer that is mended by it leaves a twentieth, less than a scale shows of it
+	littleMissing = 0.01
 )
 
 // mix makes the drink from its part of the base.
