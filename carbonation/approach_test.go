@@ -6,29 +6,36 @@ import (
 	"testing"
 	"time"
 
-	"example.org/zymase/carbonation"
-	"example.org/zymase/units"
 	"pgregory.net/rapid"
+
+	"example.org/zymase/carbonation"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
 )
 
 const hour = time.Hour
 
+// keg holds so much on its way to a target, g/L.
+func keg(k units.Rate, content, target float64) carbonation.Keg {
+	return carbonation.Keg{Content: gramsCO2(content), Target: gramsCO2(target), Rate: k}
+}
+
 // By hand: from 1 to 3 of 5 g/L is half of the way: k = ln 2/Δt.
 func TestRateFromReadings(t *testing.T) {
-	r := ok[carbonation.CarbonationRate](t)(carbonation.RateFromReadings(gramsCO2(1), gramsCO2(3), gramsCO2(5), 24*hour))
-	near(t, "rate", r.PerHour(), math.Ln2/24, 1e-12)
-	near(t, "after a day", ok[units.CarbonDioxideContent](t)(r.After(gramsCO2(1), gramsCO2(5), 24*hour)).In(units.GramCO2PerLitre), 3, 1e-12)
-	near(t, "hours to 4", ok[time.Duration](t)(r.Until(gramsCO2(1), gramsCO2(4), gramsCO2(5))).Hours(), 48, 1e-9)
-	near(t, "hours down to 5.5", ok[time.Duration](t)(r.Until(gramsCO2(6), gramsCO2(5.5), gramsCO2(5))).Hours(), 24, 1e-9)
-	if d := ok[time.Duration](t)(r.Until(gramsCO2(3), gramsCO2(3), gramsCO2(5))); d != 0 {
+	r := ok[units.Rate](t)(carbonation.RateFromReadings(gramsCO2(1), gramsCO2(3), gramsCO2(5), 24*hour))
+	near(t, "rate", r.In(units.PerHour), math.Ln2/24, 1e-12)
+	near(t, "after a day", ok[units.CarbonDioxideContent](t)(keg(r, 1, 3).After(gramsCO2(5), 24*hour)).In(units.GramCO2PerLitre), 3, 1e-12)
+	near(t, "hours to 4", ok[time.Duration](t)(keg(r, 1, 4).Until(gramsCO2(5))).Hours(), 48, 1e-9)
+	near(t, "hours down to 5.5", ok[time.Duration](t)(keg(r, 6, 5.5).Until(gramsCO2(5))).Hours(), 24, 1e-9)
+	if d := ok[time.Duration](t)(keg(r, 3, 3).Until(gramsCO2(5))); d != 0 {
 		t.Errorf("there already: %v", d)
 	}
 	// The stated defaults: 95 % in 10 days, in 20 minutes.
 	for _, row := range []struct {
-		r carbonation.CarbonationRate
+		r units.Rate
 		d time.Duration
 	}{{carbonation.StillKeg(), 240 * hour}, {carbonation.RolledKeg(), 20 * time.Minute}} {
-		c := ok[units.CarbonDioxideContent](t)(row.r.After(gramsCO2(0), gramsCO2(1), row.d)).In(units.GramCO2PerLitre)
+		c := ok[units.CarbonDioxideContent](t)(keg(row.r, 0, 1).After(gramsCO2(1), row.d)).In(units.GramCO2PerLitre)
 		near(t, "95 %", c, 0.95, 0.0003)
 	}
 }
@@ -40,23 +47,19 @@ func TestApproachRoundTrip(t *testing.T) {
 			return
 		}
 		way := rapid.Float64Range(0.01, 0.99).Draw(t, "way")
-		k := ok[carbonation.CarbonationRate](t)(carbonation.NewCarbonationRate(rapid.Float64Range(0.001, 10).Draw(t, "rate")))
+		k := units.PerHour.Of(checked.Number(rapid.Float64Range(0.001, 10).Draw(t, "rate")))
 		to := from + way*(rest-from)
-		d := ok[time.Duration](t)(k.Until(gramsCO2(from), gramsCO2(to), gramsCO2(rest)))
-		near(t, "content", ok[units.CarbonDioxideContent](t)(k.After(gramsCO2(from), gramsCO2(rest), d)).In(units.GramCO2PerLitre), to, 1e-9)
+		d := ok[time.Duration](t)(keg(k, from, to).Until(gramsCO2(rest)))
+		near(t, "content", ok[units.CarbonDioxideContent](t)(keg(k, from, to).After(gramsCO2(rest), d)).In(units.GramCO2PerLitre), to, 1e-9)
 		if d > 10*time.Second {
-			fit := ok[carbonation.CarbonationRate](t)(carbonation.RateFromReadings(gramsCO2(from), gramsCO2(to), gramsCO2(rest), d))
-			close(t, "rate", fit.PerHour(), k.PerHour(), 1e-6)
+			fit := ok[units.Rate](t)(carbonation.RateFromReadings(gramsCO2(from), gramsCO2(to), gramsCO2(rest), d))
+			close(t, "rate", fit.In(units.PerHour), k.In(units.PerHour), 1e-6)
 		}
 	})
 }
 
 func TestApproachRefuses(t *testing.T) {
-	_, err := carbonation.NewCarbonationRate(0)
-	refused(t, "rate", err, "rate")
-	_, err = carbonation.NewCarbonationRate(1001)
-	refused(t, "rate", err, "rate")
-	_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(3), gramsCO2(5), 0)
+	_, err := carbonation.RateFromReadings(gramsCO2(1), gramsCO2(3), gramsCO2(5), 0)
 	refused(t, "time", err, "time")
 	for _, c := range []float64{0.9, 5.1} {
 		_, err = carbonation.RateFromReadings(gramsCO2(1), gramsCO2(c), gramsCO2(5), hour)
@@ -68,30 +71,32 @@ func TestApproachRefuses(t *testing.T) {
 	refused(t, "all of the way", err, "share of the way to rest")
 	_, err = carbonation.RateFromReadings(gramsCO2(5), gramsCO2(5), gramsCO2(5), hour)
 	refused(t, "at rest already", err, "way to rest")
-	_, err = carbonation.CarbonationRate{}.After(gramsCO2(1), gramsCO2(5), hour)
-	refused(t, "zero rate", err, "rate")
-	_, err = carbonation.CarbonationRate{}.Until(gramsCO2(1), gramsCO2(2), gramsCO2(5))
-	refused(t, "zero rate", err, "rate")
-	_, err = carbonation.StillKeg().After(gramsCO2(1), gramsCO2(5), -hour)
-	refused(t, "time", err, "time")
-	_, err = carbonation.StillKeg().After(gramsCO2(1), gramsCO2(5), 88000*hour)
-	refused(t, "time", err, "time")
-	_, err = carbonation.StillKeg().Until(gramsCO2(1), gramsCO2(5), gramsCO2(5))
+	for _, k := range []checked.Number{0, 0.99e-5, 1001} {
+		_, err = keg(units.PerHour.Of(k), 1, 2).After(gramsCO2(5), hour)
+		refused(t, "rate", err, "rate")
+		_, err = keg(units.PerHour.Of(k), 1, 2).Until(gramsCO2(5))
+		refused(t, "rate", err, "rate")
+	}
+	still := carbonation.StillKeg()
+	for _, d := range []time.Duration{-hour, 88000 * hour} {
+		_, err = keg(still, 1, 5).After(gramsCO2(5), d)
+		refused(t, "time", err, "time")
+	}
+	_, err = keg(still, 1, 5).Until(gramsCO2(5))
 	refused(t, "at rest itself", err, "share of the way to rest")
-	slow := ok[carbonation.CarbonationRate](t)(carbonation.NewCarbonationRate(1e-5))
-	_, err = slow.Until(gramsCO2(1), gramsCO2(4.9), gramsCO2(5))
+	_, err = keg(units.PerHour.Of(1e-5), 1, 4.9).Until(gramsCO2(5))
 	refused(t, "more than 10 years", err, "time")
 	for _, c := range []float64{0.5, 6} {
-		_, err = carbonation.StillKeg().Until(gramsCO2(1), gramsCO2(c), gramsCO2(5))
+		_, err = keg(still, 1, c).Until(gramsCO2(5))
 		refused(t, "not on the way", err, "content")
 	}
-	_, err = carbonation.StillKeg().Until(gramsCO2(6), gramsCO2(4), gramsCO2(5))
+	_, err = keg(still, 6, 4).Until(gramsCO2(5))
 	refused(t, "not on the way down", err, "content")
 }
 
 func TestPlanBurst(t *testing.T) {
 	l := liquid(t, 4.6, 0.5)
-	k := ok[carbonation.CarbonationRate](t)(carbonation.NewCarbonationRate(0.05))
+	k := units.PerHour.Of(0.05)
 	b := ok[carbonation.Burst](t)(l.PlanBurst(gramsCO2(1.6), gramsCO2(5.5), barGauge(3), barGauge(4), k, celsius(3), units.Atmosphere{}))
 	rest := ok[units.CarbonDioxideContent](t)(l.Content(kpa(401.325), celsius(3))).In(units.GramCO2PerLitre)
 	near(t, "forgotten", b.Forgotten.In(units.GramCO2PerLitre), rest, 1e-9)

@@ -23,7 +23,7 @@ type Burst struct {
 
 // PlanBurst returns when to stop a burst.
 //
-//   - Source: [CarbonationRate.Until] towards the content that the high pressure
+//   - Source: [Keg.Until] towards the content that the high pressure
 //     holds, [Liquid.Content].
 //   - Range: a target between the content at the start and that at the high
 //     pressure; neither needs more than 2000 kPa absolute; otherwise the error is a
@@ -32,7 +32,7 @@ type Burst struct {
 //   - Uncertainty: that of the rate, easily a factor of two until it is fitted:
 //     stop at two thirds of the time and taste.
 func (l Liquid) PlanBurst(from units.CarbonDioxideContent, target units.CarbonDioxideContent, high units.GaugePressure, rating units.GaugePressure,
-	rate CarbonationRate, t units.Temperature, outside units.Atmosphere) (Burst, error) {
+	rate units.Rate, t units.Temperature, outside units.Atmosphere) (Burst, error) {
 	p, err := outside.Absolute(high)
 	if err != nil {
 		return Burst{}, limit.Named("carbonation.Liquid.PlanBurst", err)
@@ -41,7 +41,7 @@ func (l Liquid) PlanBurst(from units.CarbonDioxideContent, target units.CarbonDi
 	if err != nil {
 		return Burst{}, limit.Named("carbonation.Liquid.PlanBurst", err)
 	}
-	stop, err := rate.Until(from, target, forgotten)
+	stop, err := Keg{Content: from, Target: target, Rate: rate}.Until(forgotten)
 	if err != nil {
 		return Burst{}, limit.Named("carbonation.Liquid.PlanBurst", err)
 	}
@@ -53,7 +53,7 @@ func (l Liquid) PlanBurst(from units.CarbonDioxideContent, target units.CarbonDi
 	verdict, warned = iced(verdict, warned, t.In(units.Celsius) < l.freezes)
 	return Burst{
 		Stop: stop, Then: outside.Gauge(then), Gauge: high,
-		Forgotten: forgotten, HourLate: rate.after(target, forgotten, time.Hour),
+		Forgotten: forgotten, HourLate: approached(rate, target, forgotten, time.Hour),
 		Verdict:  verdict,
 		Cautions: (warned | cautions(Overshoot, Cylinder)).with(BelowAtmosphere, outside.Gauge(then).In(units.KilopascalGauge) < 0).list(),
 	}, nil

@@ -13,30 +13,25 @@ import (
 func ExampleRateFromReadings() {
 	g := units.GramCO2PerLitre
 	k, err := carbonation.RateFromReadings(g.Of(1.5), g.Of(2.4), g.Of(5.7), 24*time.Hour)
-	left, _ := k.Until(g.Of(2.4), g.Of(5.5), g.Of(5.7))
-	fmt.Printf("%.4f 1/h, %.1f days more %v\n", k.PerHour(), left.Hours()/24, err)
+	left, _ := carbonation.Keg{Content: g.Of(2.4), Target: g.Of(5.5), Rate: k}.Until(g.Of(5.7))
+	fmt.Printf("%s, %.1f days more %v\n", k.Text(units.PerHour, 4), left.Hours()/24, err)
 	// Output:
-	// 0.0100 1/h, 11.6 days more <nil>
+	// 0.0100 per hour, 11.6 days more <nil>
 }
 
-func ExampleNewCarbonationRate() {
-	k, err := carbonation.NewCarbonationRate(0.02)
-	fmt.Println(k.PerHour(), err)
-	// Output:
-	// 0.02 <nil>
-}
-
-func ExampleCarbonationRate_After() {
+func ExampleKeg_After() {
 	g := units.GramCO2PerLitre
-	c, err := carbonation.StillKeg().After(g.Of(1.5), g.Of(5.7), 5*24*time.Hour)
+	keg := carbonation.Keg{Content: g.Of(1.5), Rate: units.PerHour.Of(0.0125)}
+	c, err := keg.After(g.Of(5.7), 5*24*time.Hour)
 	fmt.Println(c.Text(g, 2), err)
 	// Output:
 	// 4.76 g/L CO2 <nil>
 }
 
-func ExampleCarbonationRate_Until() {
+func ExampleKeg_Until() {
 	g := units.GramCO2PerLitre
-	d, err := carbonation.StillKeg().Until(g.Of(1.5), g.Of(5.5), g.Of(5.7))
+	keg := carbonation.Keg{Content: g.Of(1.5), Target: g.Of(5.5), Rate: carbonation.StillKeg()}
+	d, err := keg.Until(g.Of(5.7))
 	fmt.Printf("%.1f days %v\n", d.Hours()/24, err)
 	// Output:
 	// 10.1 days <nil>
@@ -217,7 +212,7 @@ func ExampleExposureLimits() {
 
 func ExampleContentLimits() {
 	for _, l := range carbonation.ContentLimits()[:2] {
-		fmt.Println(l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), l.Volumes(carbonation.RealVolume).Text(units.VolumesCO2, 2), l.Law)
+		fmt.Println(l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), carbonation.RealVolume.Volumes(l.Most).Text(units.VolumesCO2, 2), l.Law)
 	}
 	// Output:
 	// US still wine 3.92 g/L CO2 1.98 vol CO2 26 USC 5041; 27 CFR 24.245 (2015) (read)

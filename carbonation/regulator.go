@@ -14,7 +14,7 @@ type Keg struct {
 	Temperature units.Temperature
 	Content     units.CarbonDioxideContent // now
 	Target      units.CarbonDioxideContent
-	Rate        CarbonationRate
+	Rate        units.Rate          // part of the remaining gap to equilibrium that it closes an hour
 	Rating      units.GaugePressure // zero if it is not known
 }
 
@@ -35,9 +35,9 @@ type KegOnRegulator struct {
 // [Overshoot]; a target that needs less than the atmosphere, or such a setting, carries
 // [BelowAtmosphere].
 //
-//   - Source: [CarbonationRate.After] and [Liquid.Content] for each.
+//   - Source: [Keg.After] and [Liquid.Content] for each.
 //   - Range: 1 to 1000 kegs; otherwise as [Liquid.Content], [Liquid.Pressure] and
-//     [CarbonationRate.After]; the error is a [*units.RangeError].
+//     [Keg.After]; the error is a [*units.RangeError].
 //   - Units: gauge in the atmosphere given.
 //   - Uncertainty: that of the rates.
 func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outside units.Atmosphere) ([]KegOnRegulator, error) {
@@ -58,7 +58,7 @@ func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outsi
 		if err != nil {
 			return nil, limit.Named("carbonation.OnRegulator", err)
 		}
-		then, err := k.Rate.After(k.Content, rest, after)
+		then, err := k.After(rest, after)
 		if err != nil {
 			return nil, limit.Named("carbonation.OnRegulator", err)
 		}
@@ -70,7 +70,7 @@ func OnRegulator(kegs []Keg, set units.GaugePressure, after time.Duration, outsi
 				with(BelowAtmosphere, outside.Gauge(needs).In(units.KilopascalGauge) < 0).
 				with(Overshoot, rest.In(units.GramCO2PerLitre) > (1+taste)*k.Target.In(units.GramCO2PerLitre)).list(),
 		}
-		if d, err := k.Rate.Until(k.Content, k.Target, rest); err == nil {
+		if d, err := k.Until(rest); err == nil {
 			r.Reaches, r.HasReached = d, true
 		}
 		list = append(list, r)

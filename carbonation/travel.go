@@ -11,32 +11,6 @@ import (
 
 // What has no fields to read goes out as text, or says that it does not.
 
-const anHour = " 1/h"
-
-// MarshalText is the rate in 1/h: "0.0125 1/h". The zero rate is a [*units.StateError].
-func (r CarbonationRate) MarshalText() ([]byte, error) {
-	if r.perHour == 0 {
-		return nil, &units.StateError{Func: "carbonation.CarbonationRate.MarshalText", What: "rate",
-			Why: "is none: take StillKeg, NewCarbonationRate or RateFromReadings"}
-	}
-	return append(strconv.AppendFloat(nil, r.perHour, 'g', -1, 64), anHour...), nil
-}
-
-// UnmarshalText reads what [CarbonationRate.MarshalText] writes. Errors are a
-// [*units.ParseError], and that of [NewCarbonationRate].
-func (r *CarbonationRate) UnmarshalText(text []byte) error {
-	number, ok := strings.CutSuffix(string(text), anHour)
-	v, err := strconv.ParseFloat(number, 64)
-	if !ok || err != nil {
-		return &units.ParseError{Input: clipped(text), Want: "rate of carbonation", Reason: "write a number an hour: 0.0125 1/h"}
-	}
-	read, err := NewCarbonationRate(v)
-	if err == nil {
-		*r = read
-	}
-	return err
-}
-
 // MarshalText is [Lethality.String] of [DelVecchio] and [Handbook], and "z 8 K" of another.
 // The zero Lethality is a [*units.StateError].
 func (l Lethality) MarshalText() ([]byte, error) {

@@ -207,10 +207,11 @@ func kegInTheCold() Problem {
 		Work: func(w *Working) {
 			start, then, rest := units.GramCO2PerLitre.Of(1.5), units.GramCO2PerLitre.Of(3), units.GramCO2PerLitre.Of(6)
 			rate := must(carbonation.RateFromReadings(start, then, rest, 48*time.Hour))
-			t := must(rate.Until(start, units.GramCO2PerLitre.Of(5.5), rest))
-			w.Step("The rate is %.5f of the distance an hour.", rate.PerHour())
-			w.Step("After a week it holds %s.", must(rate.After(start, rest, 7*24*time.Hour)).Text(units.GramCO2PerLitre, 2))
-			w.Answer("rate", 100*rate.PerHour(), 4, "% an hour", 0.84472, 0.00005)
+			keg := carbonation.Keg{Content: start, Target: units.GramCO2PerLitre.Of(5.5), Rate: rate}
+			t := must(keg.Until(rest))
+			w.Step("The rate is %.5f of the distance an hour.", rate.In(units.PerHour))
+			w.Step("After a week it holds %s.", must(keg.After(rest, 7*24*time.Hour)).Text(units.GramCO2PerLitre, 2))
+			w.Answer("rate", 100*rate.In(units.PerHour), 4, "% an hour", 0.84472, 0.00005)
 			w.Answer("time to 5.5 g/L", t.Hours(), 1, "h", 260.1, 0.1)
 		},
 	}

@@ -23,7 +23,7 @@ func burstOfPressure() Problem {
 			"pressure on the dissolved gas (32.3 cm³/mol) 0.9971: 8.373 g/L at rest. ln((8.373 − 1.6)/(8.373 − 5.0))/0.0125 = 0.6971/0.0125 = 55.77 h. " +
 			"For 5.0 g/L: 5.0/2.8227/0.9887/0.9989 = 1.7936 atm = 181.74 kPa, with the vapour less 101.33: 81.3 kPa gauge."},
 		Work: func(w *Working) {
-			rate := must(carbonation.NewCarbonationRate(0.0125))
+			rate := units.PerHour.Of(0.0125)
 			b := must(still().PlanBurst(units.GramCO2PerLitre.Of(1.6), units.GramCO2PerLitre.Of(5), units.PSIGauge.Of(30),
 				units.GaugePressure{}, rate, units.Celsius.Of(5), units.Atmosphere{}))
 			w.Step("An hour late it has %s; forgotten, %s.", b.HourLate.Text(units.GramCO2PerLitre, 2), b.Forgotten.Text(units.GramCO2PerLitre, 2))
@@ -49,11 +49,11 @@ func twoKegsOneRegulator() Problem {
 			l, cold, rest := still(), units.Celsius.Of(5), units.GramCO2PerLitre.Of(5)
 			air := units.Atmosphere{}
 			set := air.Gauge(must(l.Pressure(rest, cold)))
-			keg := func(rate float64, target units.CarbonDioxideContent) carbonation.Keg {
+			keg := func(rate units.Rate, target units.CarbonDioxideContent) carbonation.Keg {
 				return carbonation.Keg{Liquid: l, Temperature: cold, Content: units.GramCO2PerLitre.Of(1.6), Target: target,
-					Rate: must(carbonation.NewCarbonationRate(rate))}
+					Rate: rate}
 			}
-			after := must(carbonation.OnRegulator([]carbonation.Keg{keg(0.0125, rest), keg(0.02, units.GramCO2PerLitre.Of(4))}, set, 7*24*time.Hour, air))
+			after := must(carbonation.OnRegulator([]carbonation.Keg{keg(units.PerHour.Of(0.0125), rest), keg(units.PerHour.Of(0.02), units.GramCO2PerLitre.Of(4))}, set, 7*24*time.Hour, air))
 			w.Step("The regulator stands at %s; the second keg would hold its own target at %s.", set.Text(units.BarGauge, 2), after[1].Needs.Text(units.BarGauge, 2))
 			w.Step("One pressure holds one content: after the week the second is %s over what it wants.",
 				after[1].Content.Minus(units.GramCO2PerLitre.Of(4)).Text(units.GramCO2PerLitre, 2))

@@ -13,7 +13,7 @@ func feedSection(p plan.Plan, s style) section {
 	n := p.Nutrient
 	out := section{title: "Nutrient"}
 	out.rows = append(out.rows,
-		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("%s to %s by demand; for %.1f g/L of sugar", ion(n.Low), ion(n.High), n.Sugar.In(units.GramPerLitre)),
+		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("for %.1f g/L of sugar; a strain of low demand wants %s, one of high %s", n.Sugar.In(units.GramPerLitre), ion(n.Low), ion(n.High)),
 			"", ""}.explain(plan.FigureNitrogen),
 		row{"nitrogen brought", ion(n.Brought), ofMust(n), "", ""}.explain(plan.FigureNutrient))
 	if n.Shortfall.In(units.MilligramPerLitre) > 0.05 {
@@ -122,11 +122,11 @@ func yeastSection(p plan.Plan, s style) section {
 	out := section{title: "Yeast"}
 	out.rows = append(out.rows, row{"live cells", number(y.Cells, 0) + " billion", y.Source, "", ""}.explain(plan.FigureYeast))
 	if y.Form == "liquid" {
-		out.rows = append(out.rows, row{"packs", number(y.Packs, 1), fmt.Sprintf("%.1f to %.1f by what packs hold", y.Low, y.High), "", ""}.explain(plan.FigureYeast))
+		out.rows = append(out.rows, row{"packs", number(y.Packs, 1), fmt.Sprintf("likely %.1f to %.1f, %s", y.Low, y.High, mostlyFrom(y.From)), "", ""}.explain(plan.FigureYeast))
 		return out
 	}
 	out.rows = append(out.rows, row{"dry yeast", exact(y.Mass),
-		fmt.Sprintf("%.0f to %.0f g by what a gram holds; the pack's own figure is better", y.Low, y.High), "", ""}.explain(plan.FigureYeast))
+		fmt.Sprintf("likely %.0f to %.0f g, %s; the pack's own figure is better", y.Low, y.High, mostlyFrom(y.From)), "", ""}.explain(plan.FigureYeast))
 	if r := y.Rehydration; r != nil {
 		out.rows = append(out.rows, row{"wake it in", s.volume(r.Water) + " water", "at " + s.temperature(r.Temperature) + " for " + r.Time.String(),
 			"", ""}.explain(plan.FigureRehydration))

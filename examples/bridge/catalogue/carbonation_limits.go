@@ -10,7 +10,7 @@ import (
 )
 
 // onRegulator is one keg after some time on a set pressure.
-func onRegulator(set units.GaugePressure, k carbonation.Keg, after time.Duration, r carbonation.CarbonationRate, l carbonation.Liquid,
+func onRegulator(set units.GaugePressure, k carbonation.Keg, after time.Duration, r units.Rate, l carbonation.Liquid,
 	air units.Atmosphere) (carbonation.KegOnRegulator, error) {
 	k.Liquid, k.Rate = l, r
 	kegs, err := carbonation.OnRegulator([]carbonation.Keg{k}, set, after, air)
@@ -30,7 +30,7 @@ type most struct {
 // carbonationLimits are a keg left on its regulator, and the most that a rating lets in.
 func carbonationLimits() []*Function {
 	type keg = carbonation.KegOnRegulator
-	rates := []carbonation.CarbonationRate{carbonation.StillKeg(), carbonation.RolledKeg()}
+	rates := []units.Rate{carbonation.StillKeg(), carbonation.RolledKeg()}
 	return []*Function{
 		rated("gauge_pressure_set", entry("keg_on_regulator", "what a keg holds after some time on a set pressure, and when it has its target",
 			henryDrink+"; approach to rest by a rate, common practice, no source",

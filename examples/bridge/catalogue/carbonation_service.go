@@ -75,13 +75,13 @@ func approach() []*Function {
 			of4(content("first", "content at the first reading", 30, 1.5), content("second", "content at the second reading", 30, 2.4),
 				content("at_rest", "content at rest at the pressure set", 30, 5.7), takesTime("apart", "h", "time between the readings", 0.001, 10000, 24),
 				carbonation.RateFromReadings),
-			numberFrom(carbonation.CarbonationRate.PerHour, "rate", "1/h", "share of the way to rest in an hour")),
+			numberFrom(func(k units.Rate) float64 { return k.In(units.PerHour) }, "rate", "1/h", "share of the way to rest in an hour")),
 		entry("time_to_carbonate", "time that a keg takes from one content to another on its way to that at rest", firstOrder,
 			of4(content("from", "content now", 30, 1.5), content("to", "content wanted", 30, 5.5), content("at_rest", "content at rest at the pressure set", 80, 5.7),
 				reads(number("rate", "1/h", "see carbonation_rate; 0.0125 for a keg left alone in the cold", 1e-5, 1000, 0.0125).or(0.0125),
-					carbonation.NewCarbonationRate),
-				func(now, to, rest units.CarbonDioxideContent, k carbonation.CarbonationRate) (wait, error) {
-					d, err := k.Until(now, to, rest)
+					units.PerHour.Try),
+				func(now, to, rest units.CarbonDioxideContent, k units.Rate) (wait, error) {
+					d, err := carbonation.Keg{Content: now, Target: to, Rate: k}.Until(rest)
 					passes := rest.In(units.GramCO2PerLitre) > tooMuch*to.In(units.GramCO2PerLitre)
 					return wait{d, caution.List{carbonation.PressureVessel}.WithIf(passes, carbonation.Overshoot)}, err
 				}),

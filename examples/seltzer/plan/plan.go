@@ -141,7 +141,7 @@ type NutrientPlan struct {
 	Sugar     units.MassConcentration `json:"fermentable_sugar"` // in the wash
 	Volume    units.Volume            `json:"in_volume"`         // of wash, at 20 °C
 	Need      units.MassConcentration `json:"nitrogen_need"`
-	Low       units.MassConcentration `json:"nitrogen_need_low"`
+	Low       units.MassConcentration `json:"nitrogen_need_low"` // of a strain of low demand, and of a high one: a choice of strain
 	High      units.MassConcentration `json:"nitrogen_need_high"`
 	Method    string                  `json:"method"`
 	FromMust  units.MassConcentration `json:"nitrogen_of_must,omitzero"` // that juice, honey or malt brings
@@ -211,8 +211,9 @@ type YeastPlan struct {
 	Form   string          `json:"form"`
 	Mass   units.ExactMass `json:"mass"`  // of dry yeast
 	Packs  float64         `json:"packs"` // of liquid yeast
-	Low    float64         `json:"low"`   // g or packs, if a gram or a pack holds the most cells of its spread
+	Low    float64         `json:"low"`   // g or packs, between which 95 of 100 lie
 	High   float64         `json:"high"`
+	From   string          `json:"mostly_from"` // the unknown that this comes from
 	Source string          `json:"source"`
 
 	Rehydration *RehydrationPlan `json:"rehydration,omitempty"` // dry yeast

@@ -12,7 +12,7 @@ import (
 )
 
 // samePH is how far the pH of a plan may lie from that of its batch with the usual yield, where its own is another.
-const samePH = 0.01
+const samePH = 0.02
 
 // What a plan promises is what its batch shows when it is carried forward, step by step, with the weights as
 // the scale shows them and the usual figures of all that is not known.

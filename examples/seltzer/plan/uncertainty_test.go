@@ -85,3 +85,19 @@ func TestWhatAnUncertaintyComesFrom(t *testing.T) {
 	is("keg, coarse thermometer", u.KegsFrom[0], "thermometer")
 	is("floor, coarse level", p.Gravity.FloorFrom, "level")
 }
+
+// What to pitch is known as well as the cells in a gram are: a triangle of 5 to 25 billion about 10, of which by hand a fortieth
+// lies below 5 + √(20·5/40) = 6.58 and a fortieth above 25 − √(20·15/40) = 22.26. A pack of 50 to 200 about 100: 63.7 and 180.6.
+func TestWhatToPitchIsAsSureAsTheCells(t *testing.T) {
+	r := request(t)
+	y := made(t, r).Yeast
+	near(t, "g, high", y.High, y.Cells/6.58, 0.05)
+	near(t, "g, low", y.Low, y.Cells/22.26, 0.05)
+	r.Yeast.Form = "liquid"
+	y = made(t, r).Yeast
+	near(t, "packs, high", y.High, y.Cells/63.7, 0.01)
+	near(t, "packs, low", y.Low, y.Cells/180.6, 0.01)
+	if y.From != "cells in a pack" {
+		t.Error(y.From)
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"math"
 	"time"
 
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/yeast"
 	"example.org/zymase/units"
@@ -34,14 +35,17 @@ func (m *maker) yeast(say *notes) (y YeastPlan, err error) {
 		return y, err
 	}
 	y.Source = pack.Evidence().String()
-	y.Low, y.High, y.Packs = pitch.Packs.Low, pitch.Packs.High, pitch.Packs.Value
+	y.Packs = pitch.Packs.Value
+	much := y.Packs
 	if y.Form == "dry" {
-		y.Low, y.High = pitch.Mass.Low.In(units.Gram), pitch.Mass.High.In(units.Gram)
+		much = pitch.Mass.Value.In(units.Gram)
 		if y.Mass, err = pitch.Mass.Value.Round(m.req.Scales.Small, units.Up); err != nil {
 			return y, err
 		}
 		say.weigh(Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: pitch.Mass.Value})
 	}
+	k := m.cells()
+	y.Low, y.High, y.From = much*k.Usual/k.Quantile(0.975), much*k.Usual/k.Quantile(0.025), k.Name
 	for _, c := range pitch.Cautions {
 		say.caution(c.Text())
 	}
@@ -53,6 +57,15 @@ func (m *maker) yeast(say *notes) (y YeastPlan, err error) {
 		y.Rehydration = &RehydrationPlan{Water: wake.Water.Value, Temperature: wake.Temperature.Value, Time: Duration(wake.Time)}
 	}
 	return y, nil
+}
+
+// cells is what is known of the cells in a gram of dry yeast, or in a pack of liquid yeast, as they were packed.
+func (r *recipe) cells() forward.Unknown {
+	k := *unknown(forward.Known(), "cells in a gram")
+	if r.req.Yeast.Form == "liquid" {
+		k.Name, k.Low, k.Usual, k.High, k.Evidence = "cells in a pack", 50, 100, 200, "package yeast, LiquidPack"
+	}
+	return k
 }
 
 // strain says where the batch leaves its yeast's own sheet. A strength that the strain does not
