@@ -1,6 +1,7 @@
 package carbonation
 
 import (
+	"cmp"
 	"math"
 	"time"
 
@@ -44,16 +45,12 @@ const (
 func RateFromReadings(first, second, atRest units.CarbonDioxideContent, apart time.Duration) (units.Rate, error) {
 	const fn = "carbonation.RateFromReadings"
 	a, b, r := first.In(units.GramCO2PerLitre), second.In(units.GramCO2PerLitre), atRest.In(units.GramCO2PerLitre)
-	if err := limit.Check(fn, "time", apart.Hours(), "h", 1e-3, 1e5, approachRange); err != nil {
-		return units.Rate{}, err
-	}
-	if err := limit.Check(fn, "second content", b, "g/L", math.Min(a, r), math.Max(a, r), approachRange); err != nil {
-		return units.Rate{}, err
-	}
-	if err := limit.Check(fn, "way to rest", math.Abs(r-a), "g/L", leastWay, mostWay, "a first content that is not at rest"); err != nil {
-		return units.Rate{}, err
-	}
-	if err := limit.Check(fn, "share of the way to rest", (b-a)/(r-a), "", 0, mostOfTheWay, "rest itself is never quite reached"); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "time", apart.Hours(), "h", 1e-3, 1e5, approachRange),
+		limit.Check(fn, "second content", b, "g/L", math.Min(a, r), math.Max(a, r), approachRange),
+		limit.Check(fn, "way to rest", math.Abs(r-a), "g/L", leastWay, mostWay, "a first content that is not at rest"),
+		limit.Check(fn, "share of the way to rest", (b-a)/(r-a), "", 0, mostOfTheWay, "rest itself is never quite reached"),
+	); err != nil {
 		return units.Rate{}, err
 	}
 	k := math.Log((r-a)/(r-b)) / apart.Hours()

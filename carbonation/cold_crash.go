@@ -1,6 +1,7 @@
 package carbonation
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/gravity"
@@ -49,16 +50,12 @@ func (f Fermenter) Crash(s gravity.Solution, warm, cold units.Temperature, outsi
 	const fn = "carbonation.Fermenter.Crash"
 	w, c := warm.In(units.Celsius), cold.In(units.Celsius)
 	drink, space := f.Drink.In(units.Litre), f.Headspace.In(units.Litre)
-	if err := limit.Check(fn, "warm temperature", w, "°C", coldest, warmestFilling, "density of the drink"); err != nil {
-		return ColdCrash{}, err
-	}
-	if err := limit.Check(fn, "cold temperature", c, "°C", coldest, w, "colder than the warm one"); err != nil {
-		return ColdCrash{}, err
-	}
-	if err := limit.Check(fn, "volume of the drink", drink, "L", leastVolume, mostVolume, vesselRange); err != nil {
-		return ColdCrash{}, err
-	}
-	if err := limit.Check(fn, "head-space", space, "L", 1e-6*drink, 1000*drink, vesselRange); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "warm temperature", w, "°C", coldest, warmestFilling, "density of the drink"),
+		limit.Check(fn, "cold temperature", c, "°C", coldest, w, "colder than the warm one"),
+		limit.Check(fn, "volume of the drink", drink, "L", leastVolume, mostVolume, vesselRange),
+		limit.Check(fn, "head-space", space, "L", 1e-6*drink, 1000*drink, vesselRange),
+	); err != nil {
 		return ColdCrash{}, err
 	}
 	l, err := NewLiquid(s)

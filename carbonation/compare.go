@@ -64,9 +64,6 @@ const (
 
 var methods = choice.Of[Method]("method", "Henry's law in the water of the drink", "printed beer chart", "European exponential form", "EU/OIV wine relation")
 
-var fits = [...]string{"seltzer, mead, cider, any drink by its strength and extract", "beer near 5.3 % vol and 5.8 °P of real extract",
-	"beer of ordinary strength", "wine at 20 °C"}
-
 // String is the name of the method: "printed beer chart".
 func (m Method) String() string { return methods.Text(m) }
 
@@ -79,14 +76,6 @@ func (m Method) MarshalText() ([]byte, error) {
 // [*units.NameError].
 func (m *Method) UnmarshalText(text []byte) error {
 	return methods.Unmarshal("carbonation.Method.UnmarshalText", text, m)
-}
-
-// Fits says which drink the method was made for; empty for an unknown method.
-func (m Method) Fits() string {
-	if methods.Check("", m) != nil {
-		return ""
-	}
-	return fits[m]
 }
 
 // Content returns the CO2 that a drink holds at equilibrium under an absolute pressure. The

@@ -212,7 +212,7 @@ func ExampleExposureLimits() {
 
 func ExampleContentLimits() {
 	for _, l := range carbonation.ContentLimits()[:2] {
-		fmt.Println(l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), l.Volumes(carbonation.RealVolume).Text(units.VolumesCO2, 2), l.Law)
+		fmt.Println(l.Drink, l.Most.Text(units.GramCO2PerLitre, 2), carbonation.RealVolume.Volumes(l.Most).Text(units.VolumesCO2, 2), l.Law)
 	}
 	// Output:
 	// US still wine 3.92 g/L CO2 1.98 vol CO2 26 USC 5041; 27 CFR 24.245 (2015) (read)

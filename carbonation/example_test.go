@@ -164,7 +164,7 @@ func ExampleMethod() {
 	c, err = carbonation.EUWine.Content(beer, units.Bar.Of(4.5), units.Celsius.Of(20))
 	fmt.Println(c.Text(units.GramCO2PerLitre, 2), err)
 	text, err := carbonation.EUWine.MarshalText()
-	fmt.Println(string(text), carbonation.EUWine.Fits(), err)
+	fmt.Println(string(text), err)
 	var m carbonation.Method
 	err = m.UnmarshalText([]byte("printed beer chart"))
 	fmt.Println(m, err)
@@ -173,6 +173,6 @@ func ExampleMethod() {
 	// 13.2 psi gauge <nil>
 	// 5.33 g/L CO2 <nil>
 	// 6.49 g/L CO2 <nil>
-	// EU/OIV wine relation wine at 20 °C <nil>
+	// EU/OIV wine relation <nil>
 	// printed beer chart <nil>
 }

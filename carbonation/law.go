@@ -36,11 +36,6 @@ func ContentLimits() []ContentLimit {
 	}
 }
 
-// Volumes returns the limit of content in volumes.
-func (c ContentLimit) Volumes(d VolumeDefinition) units.CarbonDioxideVolumes {
-	return d.Volumes(c.Most)
-}
-
 // Allows reports whether a content is at or under the limit, without the tolerance;
 // true if the law sets none.
 func (c ContentLimit) Allows(content units.CarbonDioxideContent) bool {

@@ -52,19 +52,13 @@ type flowing struct {
 
 func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing, error) {
 	bore := l.Bore.In(units.Metre)
-	if err := limit.Check(fn, "bore", l.Bore.In(units.Millimetre), "mm", 1, 50, lineRange); err != nil {
-		return flowing{}, err
-	}
-	if err := limit.Check(fn, "roughness", l.Roughness.In(units.Metre)/bore, "of the bore", 0, 0.05, "Haaland 1983"); err != nil {
-		return flowing{}, err
-	}
-	if err := limit.Check(fn, "rise", l.Rise.In(units.Metre), "m", -30, 30, lineRange); err != nil {
-		return flowing{}, err
-	}
-	if err := limit.Check(fn, "losses", l.Losses, "velocity heads", 0, 1e4, lineRange); err != nil {
-		return flowing{}, err
-	}
-	if err := limit.Check(fn, "restriction", l.Restriction.In(units.KilopascalGauge), "kPa", 0, 1000, lineRange); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "bore", l.Bore.In(units.Millimetre), "mm", 1, 50, lineRange),
+		limit.Check(fn, "roughness", l.Roughness.In(units.Metre)/bore, "of the bore", 0, 0.05, "Haaland 1983"),
+		limit.Check(fn, "rise", l.Rise.In(units.Metre), "m", -30, 30, lineRange),
+		limit.Check(fn, "losses", l.Losses, "velocity heads", 0, 1e4, lineRange),
+		limit.Check(fn, "restriction", l.Restriction.In(units.KilopascalGauge), "kPa", 0, 1000, lineRange),
+	); err != nil {
 		return flowing{}, err
 	}
 	liquid, err := NewLiquid(s)

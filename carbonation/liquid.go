@@ -1,6 +1,8 @@
 package carbonation
 
 import (
+	"cmp"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/chemistry"
 	"example.org/zymase/internal/limit"
@@ -44,13 +46,11 @@ const waterAt20 = 0.998207
 //   - Uncertainty: see [Liquid].
 func NewLiquid(s gravity.Solution) (Liquid, error) {
 	const fn, source = "carbonation.NewLiquid", "EU/OIV wine relation and printed beer chart"
-	if err := limit.Check(fn, "mass", s.Mass().In(units.Kilogram), "kg", 1e-9, 1e12, "a drink has a mass"); err != nil {
-		return Liquid{}, err
-	}
-	if err := limit.Check(fn, "strength", s.ByVolume().In(units.PercentVolume), "% vol", 0, mostStrength*(1+1e-9), source); err != nil {
-		return Liquid{}, err
-	}
-	if err := limit.Check(fn, "extract", s.RealExtract().In(units.DegreePlato), "% mass", 0, mostExtract*(1+1e-9), source); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "mass", s.Mass().In(units.Kilogram), "kg", 1e-9, 1e12, "a drink has a mass"),
+		limit.Check(fn, "strength", s.ByVolume().In(units.PercentVolume), "% vol", 0, mostStrength*(1+1e-9), source),
+		limit.Check(fn, "extract", s.RealExtract().In(units.DegreePlato), "% mass", 0, mostExtract*(1+1e-9), source),
+	); err != nil {
 		return Liquid{}, err
 	}
 	simple := s.ExtractOf(gravity.AsGlucose).In(units.Kilogram) + s.ExtractOf(gravity.AsFructose).In(units.Kilogram)

@@ -1,6 +1,8 @@
 package carbonation
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
@@ -42,16 +44,12 @@ func PrimingSugar(primer material.Material, target, dissolved units.CarbonDioxid
 	const fn, usual = "carbonation.PrimingSugar", "bottles hold less"
 	want, have := target.In(units.GramCO2PerLitre), dissolved.In(units.GramCO2PerLitre)
 	left, litres := sugarLeft.In(units.GramPerLitre), volume.In(units.Litre)
-	if err := limit.Check(fn, "target", want, "g/L", 0, 15, usual); err != nil {
-		return Priming{}, err
-	}
-	if err := limit.Check(fn, "dissolved CO2", have, "g/L", 0, 15, usual); err != nil {
-		return Priming{}, err
-	}
-	if err := limit.Check(fn, "sugar left", left, "g/L", 0, 30, "more makes bottles burst"); err != nil {
-		return Priming{}, err
-	}
-	if err := limit.Check(fn, "volume", litres, "L", 1e-6, 1e9, "a drink has a volume"); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "target", want, "g/L", 0, 15, usual),
+		limit.Check(fn, "dissolved CO2", have, "g/L", 0, 15, usual),
+		limit.Check(fn, "sugar left", left, "g/L", 0, 30, "more makes bottles burst"),
+		limit.Check(fn, "volume", litres, "L", 1e-6, 1e9, "a drink has a volume"),
+	); err != nil {
 		return Priming{}, err
 	}
 	gas, err := gasOf(fn, primer)

@@ -1,6 +1,7 @@
 package carbonation
 
 import (
+	"cmp"
 	"math"
 	"time"
 
@@ -128,13 +129,11 @@ type Ventilation struct {
 func Ventilate(perHour units.Mass, room units.Volume, t units.Temperature, most, fresh units.Share, outside units.Atmosphere) (Ventilation, error) {
 	const fn = "carbonation.Ventilate"
 	limitPPM, freshPPM := most.In(units.PartPerMillion), fresh.In(units.PartPerMillion)
-	if err := limit.Check(fn, "CO2 in an hour", perHour.In(units.Gram), "g", 1e-3, 1e6, roomRange); err != nil {
-		return Ventilation{}, err
-	}
-	if err := checkRoom(fn, room, t, freshPPM); err != nil {
-		return Ventilation{}, err
-	}
-	if err := limit.Check(fn, "limit", limitPPM, "ppm", freshPPM+1, dangerous, roomRange); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "CO2 in an hour", perHour.In(units.Gram), "g", 1e-3, 1e6, roomRange),
+		checkRoom(fn, room, t, freshPPM),
+		limit.Check(fn, "limit", limitPPM, "ppm", freshPPM+1, dangerous, roomRange),
+	); err != nil {
 		return Ventilation{}, err
 	}
 	T := t.In(units.Celsius) + chemistry.ZeroCelsius
@@ -170,13 +169,11 @@ func AirOut(room units.Volume, freshAir units.VolumeFlow, level, most, fresh uni
 		return d, c, err
 	}
 	flow := freshAir.In(units.CubicMetrePerHour)
-	if err := limit.Check(fn, "fresh air", flow, "m³/h", 1e-3, 1e7, roomRange); err != nil {
-		return d, c, err
-	}
-	if err := limit.Check(fn, "level", levelPPM, "ppm", 0, 1e6, roomRange); err != nil {
-		return d, c, err
-	}
-	if err := limit.Check(fn, "limit", limitPPM, "ppm", freshPPM+1, dangerous, roomRange); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "fresh air", flow, "m³/h", 1e-3, 1e7, roomRange),
+		limit.Check(fn, "level", levelPPM, "ppm", 0, 1e6, roomRange),
+		limit.Check(fn, "limit", limitPPM, "ppm", freshPPM+1, dangerous, roomRange),
+	); err != nil {
 		return d, c, err
 	}
 	above := math.Max(levelPPM, limitPPM) - freshPPM

@@ -336,7 +336,7 @@ func TestContentLimits(t *testing.T) {
 			t.Errorf("%+v", l)
 		}
 	}
-	near(t, "volumes", list[0].Volumes(carbonation.RealVolume).In(units.VolumesCO2), 1.983, 5e-4)
+	near(t, "volumes", carbonation.RealVolume.Volumes(list[0].Most).In(units.VolumesCO2), 1.983, 5e-4)
 	if !list[0].Allows(gramsCO2(3.92)) || list[0].Allows(gramsCO2(3.93)) || !list[2].Allows(gramsCO2(9)) {
 		t.Error("Allows")
 	}

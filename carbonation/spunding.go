@@ -1,6 +1,8 @@
 package carbonation
 
 import (
+	"cmp"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
@@ -46,16 +48,12 @@ type Fermenter struct {
 func (l Liquid) Spund(target units.CarbonDioxideContent, f Fermenter, y gravity.Yield, t units.Temperature, outside units.Atmosphere) (Spunding, error) {
 	const fn = "carbonation.Liquid.Spund"
 	drink, space := f.Drink.In(units.Litre), f.Headspace.In(units.Litre)
-	if err := limit.Check(fn, "volume of the drink", drink, "L", leastVolume, mostVolume, vesselRange); err != nil {
-		return Spunding{}, err
-	}
-	if err := limit.Check(fn, "head-space", space, "L", 0, 1000*drink, vesselRange); err != nil {
-		return Spunding{}, err
-	}
-	if err := limit.Check(fn, "rating", f.Rating.In(units.KilopascalGauge), "kPa gauge", 0, mostRating, "a rating is not negative"); err != nil {
-		return Spunding{}, err
-	}
-	if err := limit.Check(fn, "CO2 yield", y.CO2().In(units.Fraction), "g/g", 0.01, 1, "a fermentation makes CO2"); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "volume of the drink", drink, "L", leastVolume, mostVolume, vesselRange),
+		limit.Check(fn, "head-space", space, "L", 0, 1000*drink, vesselRange),
+		limit.Check(fn, "rating", f.Rating.In(units.KilopascalGauge), "kPa gauge", 0, mostRating, "a rating is not negative"),
+		limit.Check(fn, "CO2 yield", y.CO2().In(units.Fraction), "g/g", 0.01, 1, "a fermentation makes CO2"),
+	); err != nil {
 		return Spunding{}, err
 	}
 	p, err := l.Pressure(target, t)

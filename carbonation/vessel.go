@@ -102,33 +102,23 @@ const (
 
 func (v Vessel) check() error {
 	const fn = "carbonation.Vessel.Close"
-	if err := limit.Check(fn, "capacity", v.Capacity.In(units.Litre), "L", leastVolume, mostVolume, vesselRange); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "rating", v.Rating.In(units.KilopascalGauge), "kPa gauge", 0, mostRating, "a rating is not negative"); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "stretch", v.StretchPerBar.In(units.Percent), "% per bar", 0, 5, vesselRange); err != nil {
-		return err
-	}
-	return limit.Check(fn, "thermal expansion", v.ExpansionPerKelvin.In(units.Percent), "% per K", 0, 0.1, vesselRange)
+	return cmp.Or(
+		limit.Check(fn, "capacity", v.Capacity.In(units.Litre), "L", leastVolume, mostVolume, vesselRange),
+		limit.Check(fn, "rating", v.Rating.In(units.KilopascalGauge), "kPa gauge", 0, mostRating, "a rating is not negative"),
+		limit.Check(fn, "stretch", v.StretchPerBar.In(units.Percent), "% per bar", 0, 5, vesselRange),
+		limit.Check(fn, "thermal expansion", v.ExpansionPerKelvin.In(units.Percent), "% per K", 0, 0.1, vesselRange),
+	)
 }
 
 func (f Filling) check() error {
 	const fn = "carbonation.Vessel.Close"
-	if err := limit.Check(fn, "filling temperature", f.Temperature.In(units.Celsius), "°C", coldest, warmestFilling, "density of the drink"); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "air in the head-space", f.Air.In(units.Percent), "%", 0, 100, vesselRange); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "air removed from the drink", f.AirRemoved.In(units.Percent), "%", 0, 100, vesselRange); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "priming", f.Priming.In(units.GramPerLitre), "g/L", 0, mostSugar, vesselRange); err != nil {
-		return err
-	}
-	return limit.Check(fn, "sugar left", f.SugarLeft.In(units.GramPerLitre), "g/L", 0, mostSugar, vesselRange)
+	return cmp.Or(
+		limit.Check(fn, "filling temperature", f.Temperature.In(units.Celsius), "°C", coldest, warmestFilling, "density of the drink"),
+		limit.Check(fn, "air in the head-space", f.Air.In(units.Percent), "%", 0, 100, vesselRange),
+		limit.Check(fn, "air removed from the drink", f.AirRemoved.In(units.Percent), "%", 0, 100, vesselRange),
+		limit.Check(fn, "priming", f.Priming.In(units.GramPerLitre), "g/L", 0, mostSugar, vesselRange),
+		limit.Check(fn, "sugar left", f.SugarLeft.In(units.GramPerLitre), "g/L", 0, mostSugar, vesselRange),
+	)
 }
 
 // Close fills the vessel with a drink and closes it in an atmosphere. Only the

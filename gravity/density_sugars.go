@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -26,10 +28,9 @@ func (k Sugar) Density(e units.Extract, t units.Temperature) (units.Density, err
 	if err := sugars.Check(fn, k); err != nil {
 		return units.Density{}, err
 	}
-	if err := limit.Check(fn, "extract", b, "% mass", 0, lighters[k].most, sourceCRC); err != nil {
-		return units.Density{}, err
-	}
-	if err := limit.Check(fn, "temperature", c, "°C", 0, 100, sourceSPS4); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "extract", b, "% mass", 0, lighters[k].most, sourceCRC), limit.Check(fn, "temperature", c, "°C", 0, 100, sourceSPS4),
+	); err != nil {
 		return units.Density{}, err
 	}
 	var s syrup

@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -15,13 +17,11 @@ import (
 func (s Solution) Ferment(extract units.Mass, y Yield) (Solution, Fermented, error) {
 	const fn = "gravity.Solution.Ferment"
 	used := extract.In(units.Kilogram)
-	if err := limit.Check(fn, "extract used", used, "kg", 0, s.fermentable(), "the fermentable extract there is"); err != nil {
-		return Solution{}, Fermented{}, err
-	}
-	if err := y.check(fn); err != nil {
-		return Solution{}, Fermented{}, err
-	}
-	if err := limit.Check(fn, "water taken up", used*y.water, "kg", 0, s.water, "the water there is"); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "extract used", used, "kg", 0, s.fermentable(), "the fermentable extract there is"),
+		y.check(fn),
+		limit.Check(fn, "water taken up", used*y.water, "kg", 0, s.water, "the water there is"),
+	); err != nil {
 		return Solution{}, Fermented{}, err
 	}
 	after, err := s.fermented(used, y).checked(fn)

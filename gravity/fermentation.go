@@ -261,13 +261,11 @@ func backward(fn string, e, sugar float64, y Yield) (Fermentation, error) {
 func FromStrengthAndReal(strength units.StrengthByVolume, real units.Extract, y Yield) (Fermentation, error) {
 	const fn = "gravity.FromStrengthAndReal"
 	v, x := strength.In(units.PercentVolume), real.In(units.DegreePlato)/100
-	if err := limit.Check(fn, "strength", v, "% vol", 0, 20, sourceState); err != nil {
-		return Fermentation{}, err
-	}
-	if err := limit.Check(fn, "real extract", 100*x, "°P", 0, 30, sourceState); err != nil {
-		return Fermentation{}, err
-	}
-	if err := y.check(fn); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "strength", v, "% vol", 0, 20, sourceState),
+		limit.Check(fn, "real extract", 100*x, "°P", 0, 30, sourceState),
+		y.check(fn),
+	); err != nil {
 		return Fermentation{}, err
 	}
 	ethanol := v / 100 * pureEthanol20 // kg in a m³

@@ -1,6 +1,8 @@
 package gravity
 
 import (
+	"cmp"
+
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
@@ -19,13 +21,11 @@ import (
 func Pycnometer(empty, water, liquid units.Mass, t units.Temperature) (units.Density, error) {
 	const fn = "gravity.Pycnometer"
 	m0, w, m, c := empty.In(units.Gram), water.In(units.Gram), liquid.In(units.Gram), t.In(units.Celsius)
-	if err := limit.Check(fn, "temperature", c, "°C", 0, 100, "Bettin & Spieweck 1990"); err != nil {
-		return units.Density{}, err
-	}
-	if err := limit.Check(fn, "empty flask", m0, "g", 0, 1e6, "a mass"); err != nil {
-		return units.Density{}, err
-	}
-	if err := limit.Check(fn, "water in the flask", w-m0, "g", 1, 1e6, "a flask of water"); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "temperature", c, "°C", 0, 100, "Bettin & Spieweck 1990"),
+		limit.Check(fn, "empty flask", m0, "g", 0, 1e6, "a mass"),
+		limit.Check(fn, "water in the flask", w-m0, "g", 1, 1e6, "a flask of water"),
+	); err != nil {
 		return units.Density{}, err
 	}
 	rho := InAir.density((m-m0)/(w-m0), waterAt(c))

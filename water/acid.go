@@ -55,10 +55,13 @@ func fillAcids(t [acidCount]acidFacts) [acidCount]acidFacts {
 }
 
 // Acids returns every acid in the order of the constants.
-func Acids() []Acid {
-	all := make([]Acid, acidCount)
+func Acids() []Acid { return upTo(acidCount) }
+
+// upTo lists an enumeration that ends before count.
+func upTo[T ~int](count T) []T {
+	all := make([]T, count)
 	for i := range all {
-		all[i] = Acid(i)
+		all[i] = T(i)
 	}
 	return all
 }
@@ -99,19 +102,9 @@ func (a Acid) MolarMass() units.MolarMass {
 // Ion returns the ion that the acid leaves in the water.
 func (a Acid) Ion() Ion { return a.facts().ion }
 
-// AppendText appends [Acid.Name]. The error is a [*units.NameError] for an Acid that is
-// none of the constants.
-func (a Acid) AppendText(b []byte) ([]byte, error) {
-	if a < 0 || a >= acidCount {
-		return b, unknownAcid("water.Acid.AppendText", strconv.Itoa(int(a)))
-	}
-	return append(b, a.Name()...), nil
-}
-
-// MarshalText is [Acid.AppendText] to an empty slice.
+// MarshalText is [Acid.Name]; what is none of the constants is a [*units.NameError].
 func (a Acid) MarshalText() ([]byte, error) {
-	text, err := a.AppendText(nil)
-	return text, limit.Named("water.Acid.MarshalText", err)
+	return []byte(a.Name()), a.known("water.Acid.MarshalText")
 }
 
 // UnmarshalText reads an acid as [ParseAcid] does.

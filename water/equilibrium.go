@@ -23,12 +23,7 @@ type Equilibrium struct {
 	s     solution
 }
 
-// solution writes the totals of the profile.
-func (p *Profile) solution() (s solution) {
-	p.fillSolution(&s)
-	return s
-}
-
+// fillSolution writes the totals of the profile.
 func (p *Profile) fillSolution(s *solution) {
 	s.alk, s.ethanol = p.alk*molal, p.ethanol
 	s.unreported = -s.alk

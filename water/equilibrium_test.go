@@ -335,3 +335,9 @@ func BenchmarkSpeciationClosed(b *testing.B) {
 		}
 	}
 }
+
+// solution is the totals of a profile.
+func (p *Profile) solution() (s solution) {
+	p.fillSolution(&s)
+	return s
+}

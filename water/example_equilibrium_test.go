@@ -147,14 +147,13 @@ func ExampleParseAcid() {
 	fmt.Println(a, a.Name(), a.Ion(), err)
 	fmt.Printf("%s, %d acids\n", a.MolarMass().Text(units.GramPerMole, 3), len(water.Acids()))
 	b, _ := a.MarshalText()
-	c, _ := water.LacticAcid.AppendText(nil)
 	var d water.Acid
 	err = d.UnmarshalText([]byte("citric"))
-	fmt.Printf("%s, %s, %v %v\n", b, c, d, err)
+	fmt.Printf("%s, %v %v\n", b, d, err)
 	// Output:
 	// phosphoric acid phosphoric acid phosphate <nil>
 	// 97.994 g/mol, 8 acids
-	// phosphoric acid, lactic acid, citric acid <nil>
+	// phosphoric acid, citric acid <nil>
 }
 
 func ExampleProfile_TitratableAcidity() {

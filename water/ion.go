@@ -6,7 +6,6 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
-	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
 
@@ -98,13 +97,7 @@ func fillIons(t [ionCount]ionFacts) [ionCount]ionFacts {
 }
 
 // Ions returns every ion in the order of a water report.
-func Ions() []Ion {
-	all := make([]Ion, ionCount)
-	for i := range all {
-		all[i] = Ion(i)
-	}
-	return all
-}
+func Ions() []Ion { return upTo(ionCount) }
 
 func (i Ion) facts() *ionFacts {
 	if i < 0 || i >= ionCount {
@@ -151,19 +144,9 @@ type Content struct {
 // At returns the content of c of the ion.
 func (i Ion) At(c units.MassConcentration) Content { return Content{i, c} }
 
-// AppendText appends [Ion.Name]. The error is a [*units.NameError] for an Ion that is
-// none of the constants.
-func (i Ion) AppendText(b []byte) ([]byte, error) {
-	if i < 0 || i >= ionCount {
-		return b, unknownIon("water.Ion.AppendText", strconv.Itoa(int(i)))
-	}
-	return append(b, i.Name()...), nil
-}
-
-// MarshalText is [Ion.AppendText] to an empty slice.
+// MarshalText is [Ion.Name]; what is none of the constants is a [*units.NameError].
 func (i Ion) MarshalText() ([]byte, error) {
-	text, err := i.AppendText(nil)
-	return text, limit.Named("water.Ion.MarshalText", err)
+	return []byte(i.Name()), i.known("water.Ion.MarshalText")
 }
 
 // UnmarshalText reads an ion as [ParseIon] does.

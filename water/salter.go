@@ -97,13 +97,11 @@ func newSalter(fn string, salts []Stock, targets []Target, limits ...Bound) (*sa
 func orOne(v float64) float64 { return cmp.Or(v, 1) }
 
 func (s *salter) check(fn string) error {
-	if err := limit.Check(fn, "number of salts", float64(len(s.salts)), "", 1, mostSalts, "room in the solver"); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "number of targets", float64(len(s.targets)), "", 1, mostTargets, "room in the solver"); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "number of limits", float64(len(s.limits)), "", 0, mostLimits, "room in the solver"); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "number of salts", float64(len(s.salts)), "", 1, mostSalts, "room in the solver"),
+		limit.Check(fn, "number of targets", float64(len(s.targets)), "", 1, mostTargets, "room in the solver"),
+		limit.Check(fn, "number of limits", float64(len(s.limits)), "", 0, mostLimits, "room in the solver"),
+	); err != nil {
 		return err
 	}
 	for j, st := range s.salts {
@@ -148,13 +146,11 @@ func (t *Target) check(fn string) error {
 		return err
 	}
 	low, high := t.Low.In(units.MilligramPerLitre), t.High.In(units.MilligramPerLitre)
-	if err := limit.Check(fn, "target "+t.Ion.Name(), low, "mg/L", 0, mostIon, waterSource); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "upper target "+t.Ion.Name(), high, "mg/L", low, mostIon, waterSource); err != nil {
-		return err
-	}
-	return limit.Check(fn, "weight of "+t.Ion.Name(), t.Weight, "", 0, mostWeight, "a weight")
+	return cmp.Or(
+		limit.Check(fn, "target "+t.Ion.Name(), low, "mg/L", 0, mostIon, waterSource),
+		limit.Check(fn, "upper target "+t.Ion.Name(), high, "mg/L", low, mostIon, waterSource),
+		limit.Check(fn, "weight of "+t.Ion.Name(), t.Weight, "", 0, mostWeight, "a weight"),
+	)
 }
 
 // prepare fills what does not depend on the water: the matrix and the rows.

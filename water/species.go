@@ -151,13 +151,7 @@ func (s *Species) UnmarshalText(text []byte) error {
 }
 
 // AllSpecies returns every species in order.
-func AllSpecies() []Species {
-	all := make([]Species, speciesCount)
-	for i := range all {
-		all[i] = Species(i)
-	}
-	return all
-}
+func AllSpecies() []Species { return upTo(speciesCount) }
 
 // Of returns the concentration of a species. A species that is not in the
 // table has none.

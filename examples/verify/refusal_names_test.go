@@ -83,6 +83,7 @@ var neverSeen = map[string]string{
 	"name: sugar.Fermentable.MarshalText says \"material.Material.MarshalText\"":       "the method is its material's own",
 	"name: sugar.Fermentable.UnmarshalText says \"material.Material.UnmarshalText\"":   "the method is its material's own",
 	"name: water.DrinkingLimit.MarshalJSON says \"water.Authority.MarshalText\"":       "the authority within it refuses itself",
+	"name: water.DrinkingLimit.MarshalJSON says \"units.Quantity.MarshalText\"":        "a limit below zero, which no table has, refuses itself",
 	"name: sugar.Basis.MarshalJSON says \"units.Quantity.MarshalText\"":                "a figure below zero, which no function makes, refuses itself",
 	"no answer: carbonation.ClosedVessel.MarshalJSON":                                  "always an error: it cannot be written",
 	"no answer: carbonation.Liquid.MarshalJSON":                                        "always an error: it cannot be written",

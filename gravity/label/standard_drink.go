@@ -1,6 +1,7 @@
 package label
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/gravity"
@@ -45,13 +46,11 @@ func (d *StandardDrink) UnmarshalText(text []byte) error {
 //   - Uncertainty: that of the strength. For the label see [RoundDrinks].
 func (d StandardDrink) Count(strength units.StrengthByVolume, v units.Volume) (float64, error) {
 	const fn = "label.StandardDrink.Count"
-	if err := limit.Check(fn, "volume", v.In(units.Litre), "L", 0, 1e12, "a volume"); err != nil {
-		return 0, err
-	}
-	if err := limit.Check(fn, "strength", strength.In(units.PercentVolume), "% vol", 0, 100, "a strength"); err != nil {
-		return 0, err
-	}
-	if err := drinks.Check(fn, d); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "volume", v.In(units.Litre), "L", 0, 1e12, "a volume"),
+		limit.Check(fn, "strength", strength.In(units.PercentVolume), "% vol", 0, 100, "a strength"),
+		drinks.Check(fn, d),
+	); err != nil {
 		return 0, err
 	}
 	ethanol, err := gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))

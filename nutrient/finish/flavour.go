@@ -1,6 +1,8 @@
 package finish
 
 import (
+	"cmp"
+
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
@@ -137,13 +139,11 @@ const (
 func ScaleDose(sample units.Volume, dose units.Mass, batch units.Volume) (units.Mass, error) {
 	const fn = "finish.ScaleDose"
 	ml, g, total := sample.In(units.Millilitre), dose.In(units.Gram), batch.In(units.Millilitre)
-	if err := limit.Check(fn, "sample", ml, "mL", 0.1, 1e9, "a bench trial"); err != nil {
-		return units.Mass{}, err
-	}
-	if err := limit.Check(fn, "batch", total, "mL", 0.1, 1e12, "a batch"); err != nil {
-		return units.Mass{}, err
-	}
-	if err := limit.Check(fn, "dose", 1000*g/ml, "g/L", 0, 50, "finings and carbon"); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "sample", ml, "mL", 0.1, 1e9, "a bench trial"),
+		limit.Check(fn, "batch", total, "mL", 0.1, 1e12, "a batch"),
+		limit.Check(fn, "dose", 1000*g/ml, "g/L", 0, 50, "finings and carbon"),
+	); err != nil {
 		return units.Mass{}, err
 	}
 	return amount.Grams(g / ml * total), nil

@@ -1,6 +1,7 @@
 package finish
 
 import (
+	"cmp"
 	"math"
 
 	"example.org/zymase/internal/checked"
@@ -152,13 +153,11 @@ func SulfiteFor(salt material.Material, wanted, free, total units.MassConcentrat
 			Choices: []string{"potassium metabisulfite", "sodium metabisulfite", "sodium bisulfite", "sodium sulfite anhydrous"}}
 	}
 	w, f, tot := wanted.In(units.MilligramPerLitre), free.In(units.MilligramPerLitre), total.In(units.MilligramPerLitre)
-	if err := limit.Check(fn, "free SO2", f, "mg/L", 0, 500, source); err != nil {
-		return SulfiteDose{}, err
-	}
-	if err := limit.Check(fn, "wanted SO2", w, "mg/L", f, 500, source); err != nil {
-		return SulfiteDose{}, err
-	}
-	if err := limit.Check(fn, "total SO2", tot, "mg/L", f, 500, source); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "free SO2", f, "mg/L", 0, 500, source),
+		limit.Check(fn, "wanted SO2", w, "mg/L", f, 500, source),
+		limit.Check(fn, "total SO2", tot, "mg/L", f, 500, source),
+	); err != nil {
 		return SulfiteDose{}, err
 	}
 	litres := v.In(units.Litre)

@@ -1,6 +1,7 @@
 package yeast
 
 import (
+	"cmp"
 	"math"
 	"time"
 
@@ -35,13 +36,11 @@ func UsualRate() evidence.Figure[units.PitchRate] {
 func CellsToPitch(rate units.PitchRate, extract units.Extract, v units.Volume) (units.Cells, error) {
 	const fn, source = "yeast.CellsToPitch", "pitch rate"
 	million, ml, p := rate.In(units.MillionPerMillilitrePlato), v.In(units.Millilitre), extract.In(units.DegreePlato)
-	if err := limit.Check(fn, "pitch rate", million, "million cells/mL/°P", 0.05, 20, "what brewers pitch"); err != nil {
-		return units.Cells{}, err
-	}
-	if err := limit.Check(fn, "volume", ml/1000, "L", 1e-3, amount.MostVolume, source); err != nil {
-		return units.Cells{}, err
-	}
-	if err := limit.Check(fn, "extract", p, "°P", 0, 60, source); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "pitch rate", million, "million cells/mL/°P", 0.05, 20, "what brewers pitch"),
+		limit.Check(fn, "volume", ml/1000, "L", 1e-3, amount.MostVolume, source),
+		limit.Check(fn, "extract", p, "°P", 0, 60, source),
+	); err != nil {
 		return units.Cells{}, err
 	}
 	return billions(million * ml * p / 1000), nil // 1e6 cells in 1e9

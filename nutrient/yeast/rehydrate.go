@@ -1,6 +1,7 @@
 package yeast
 
 import (
+	"cmp"
 	"time"
 
 	"example.org/zymase/internal/checked"
@@ -34,13 +35,11 @@ type Rehydration struct {
 func Rehydrate(dry units.Mass, kind Kind, wash units.Temperature) (Rehydration, error) {
 	const fn, source = "yeast.Rehydrate", "supplier sheets"
 	g, t := dry.In(units.Gram), wash.In(units.Celsius)
-	if err := limit.Check(fn, "dry yeast", g, "g", 0.01, 1e6, source); err != nil {
-		return Rehydration{}, err
-	}
-	if err := limit.Check(fn, "temperature of the wash", t, "°C", 0, 40, source); err != nil {
-		return Rehydration{}, err
-	}
-	if err := kinds.Check(fn, kind); err != nil {
+	if err := cmp.Or(
+		limit.Check(fn, "dry yeast", g, "g", 0.01, 1e6, source),
+		limit.Check(fn, "temperature of the wash", t, "°C", 0, 40, source),
+		kinds.Check(fn, kind),
+	); err != nil {
 		return Rehydration{}, err
 	}
 	warm := [...]struct{ low, high float64 }{WineYeast: {35, 40}, AleYeast: {25, 29}, LagerYeast: {21, 25}}[kind] // °C

@@ -1,6 +1,7 @@
 package material
 
 import (
+	"cmp"
 	"iter"
 
 	"example.org/zymase/internal/checked"
@@ -98,16 +99,12 @@ func (c *Composition) check(fn string) error {
 		}
 		sum += v
 	}
-	if err := limit.Check(fn, "sum of the parts", sum, "%", 0, 100*(1+rounding), "a whole"); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "alkalinity as hydroxide", c.Alkalinity.In(units.Percent), "%", 0, 100, label); err != nil {
-		return err
-	}
-	if err := limit.Check(fn, "acidity as hydroxide", c.Acidity.In(units.Percent), "%", 0, 100, label); err != nil {
-		return err
-	}
-	return limit.Check(fn, "sugar of malt", c.OfMalt.In(units.Percent), "%", 0, c.Sugar().In(units.Percent)*(1+rounding), "the sugar in it")
+	return cmp.Or(
+		limit.Check(fn, "sum of the parts", sum, "%", 0, 100*(1+rounding), "a whole"),
+		limit.Check(fn, "alkalinity as hydroxide", c.Alkalinity.In(units.Percent), "%", 0, 100, label),
+		limit.Check(fn, "acidity as hydroxide", c.Acidity.In(units.Percent), "%", 0, 100, label),
+		limit.Check(fn, "sugar of malt", c.OfMalt.In(units.Percent), "%", 0, c.Sugar().In(units.Percent)*(1+rounding), "the sugar in it"),
+	)
 }
 
 const rounding = 1e-9 // by which parts that were computed may pass the whole

@@ -151,10 +151,8 @@ func (m *maker) unbuffered() (float64, error) {
 			return 0, err
 		}
 	}
-	st := m.fermenting(0, 1)[0]
-	st.Gas = true
-	if _, err := c.do(st); err != nil {
+	if _, err := c.do(m.fermenting(0, 1)); err != nil {
 		return 0, err
 	}
-	return new(forward.Meter).PHUnder(&c.state, st.Pressure)
+	return new(forward.Meter).PHUnder(&c.state, m.air.Pressure())
 }

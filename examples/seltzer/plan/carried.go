@@ -38,18 +38,17 @@ func (m *maker) atStart() (*carried, []deed, error) {
 	return c, deeds, err
 }
 
-// do carries the state through a step.
-func (c *carried) do(st forward.Step) (forward.Left, error) {
+// do carries the state through steps.
+func (c *carried) do(steps ...forward.Step) (forward.Left, error) {
 	if c.like == nil {
 		c.like = new(water.Series)
 	}
 	var room [1]forward.State
-	states, left, err := forward.Walk(room[:0], []forward.Step{st}, c.state, &c.unknowns, c.like)
-	if err != nil {
-		return left, err
+	states, left, err := forward.Walk(room[:0], steps, c.state, &c.unknowns, c.like)
+	if err == nil && len(states) > 0 {
+		c.state = states[len(states)-1]
 	}
-	c.state = states[0]
-	return left, nil
+	return left, err
 }
 
 // mass is that of so many moles, in kg.

@@ -205,7 +205,7 @@ func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit st
 		return err
 	}
 	f := m.poured.packs[i]
-	p, err := m.passage(i, &f.state, f.set)
+	p, err := m.passage(i, f.mixed, f.state.Temperature(), f.set)
 	if err != nil {
 		return err
 	}

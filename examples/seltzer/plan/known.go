@@ -24,6 +24,9 @@ func (m *maker) known() []forward.Unknown {
 	}
 	left := 200 * m.unfermentedSpread() // k = 2
 	between("sugar that yeast leaves", -left, left, "package material, its spread; at most half of what is left")
+	if m.brings.salts == 0 {
+		between("salts of the fruit, honey or malt", 0, 0, "of sugar none")
+	}
 	if lost := unknown(all, ethanolLost); m.malt() {
 		half := math.Sqrt(6) * maltSpread * (100 - lost.Usual) // of a triangle
 		between(ethanolLost, lost.Usual-half, lost.Usual+half, "Balling's yield, package gravity")

@@ -36,8 +36,10 @@ func (m *maker) packs(say *notes) (all []PackPlan, err error) {
 		}
 		p.Count = int(math.Floor(r.Volume.In(units.Litre)/r.Size.In(units.Litre) + 1e-9))
 		p.Remainder = litres(math.Max(0, r.Volume.In(units.Litre)-float64(p.Count)*r.Size.In(units.Litre)))
-		if p.Gauge, err = m.setTo(k.drink, r, r.target, r.Temperature); err != nil {
-			return nil, err
+		if p.Gauge = f.set; r.Kind != keg || r.Content.still { // of a keg with the same content
+			if p.Gauge, err = m.setTo(k.drink, r, r.target, r.Temperature); err != nil {
+				return nil, err
+			}
 		}
 		total, err := m.air.Absolute(p.Gauge)
 		if err != nil {

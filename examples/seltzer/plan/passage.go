@@ -18,13 +18,9 @@ type passage struct {
 	stored []forward.Step // the same as warm as its store
 }
 
-// passage is that of a mixed drink, under its own gauge pressure where it is carbonated.
-func (m *maker) passage(i int, mixed *forward.State, set units.GaugePressure) (p passage, err error) {
-	r, place, at, air := m.recipe.packs[i], m.air.Pressure(), mixed.Temperature(), units.Percent.Of(100)
-	drink, err := mixed.Solution()
-	if err != nil {
-		return p, err
-	}
+// passage is that of a drink as it is mixed, so warm, under its own gauge pressure where it is carbonated.
+func (m *maker) passage(i int, drink gravity.Solution, at units.Temperature, set units.GaugePressure) (p passage, err error) {
+	r, place, air := m.recipe.packs[i], m.air.Pressure(), units.Percent.Of(100)
 	to := func(t units.Temperature) forward.Step {
 		st := m.temper(at, t)
 		at = t
@@ -79,6 +75,7 @@ func at20To(drink gravity.Solution, v units.Volume, t units.Temperature) (units.
 // A poured is a kind of pack: its drink, all of it, as it is mixed, without what a cylinder brings; and one pack of it.
 type poured struct {
 	carried
+	mixed  gravity.Solution
 	before forward.State  // its part of the base, before anything joins it
 	steps  []forward.Step // that mixed it
 	added  float64        // kg
@@ -124,8 +121,8 @@ func (m *maker) fill(i int, f *poured) (packed, error) {
 			return k, err
 		}
 	}
-	if k.drink, err = f.state.Solution(); err != nil || !r.primes() {
-		return k, err
+	if k.drink = f.mixed; !r.primes() {
+		return k, nil
 	}
 	all := k.drink.VolumeAt20().In(units.Litre) / r.Size.In(units.Litre)
 	if k.drink, err = f.served.Solution(); err != nil {
@@ -174,18 +171,13 @@ const (
 
 // mix makes the drink from its part of the base.
 func (m *maker) mix(i int, k packed, f *poured) (err error) {
-	f.state, f.added = f.before, 0
+	f.state = f.before
 	if f.steps, err = m.mixed(i, k, 1); err != nil {
 		return err
 	}
-	for _, st := range f.steps {
-		more, err := f.do(st)
-		if err != nil {
-			return err
-		}
-		f.added += kg(more.In.Mass())
-	}
-	return nil
+	left, err := f.do(f.steps...)
+	f.added = kg(left.In.Mass())
+	return err
 }
 
 // pass mixes the drink and carries it through one pack.
@@ -194,20 +186,20 @@ func (m *maker) pass(i int, k packed, f *poured) error {
 		return err
 	}
 	r, one := m.recipe.packs[i], f.carried
-	drink, err := f.state.Solution()
-	if err != nil {
+	var err error
+	if f.mixed, err = f.state.Solution(); err != nil {
 		return err
 	}
 	switch {
 	case r.Kind == keg && !r.Content.still:
-		f.set, err = m.setTo(drink, r, r.target, r.Temperature)
+		f.set, err = m.setTo(f.mixed, r, r.target, r.Temperature)
 	case r.counterPressure():
-		f.set, err = m.setTo(drink, r, f.filling, r.filledAt())
+		f.set, err = m.setTo(f.mixed, r, f.filling, r.filledAt())
 	}
 	if err != nil {
 		return err
 	}
-	p, err := m.passage(i, &f.state, f.set)
+	p, err := m.passage(i, f.mixed, f.state.Temperature(), f.set)
 	if err != nil {
 		return err
 	}
@@ -218,10 +210,8 @@ func (m *maker) pass(i int, k packed, f *poured) error {
 		steps []forward.Step
 		into  *forward.State
 	}{{p.ready, &f.ready}, {p.served, &f.served}, {p.stored, &f.stored}} {
-		for _, st := range to.steps {
-			if _, err := one.do(st); err != nil {
-				return err
-			}
+		if _, err := one.do(to.steps...); err != nil {
+			return err
 		}
 		*to.into = one.state
 	}

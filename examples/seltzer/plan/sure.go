@@ -7,7 +7,6 @@ import (
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
-	"example.org/zymase/water"
 )
 
 // A doubt is how sure a plan is of one of its figures: the squares by which the unknowns move it down and up, each off by its
@@ -54,163 +53,9 @@ const (
 // inDoubt are those figures of one world.
 type inDoubt [doubtful]float64
 
-// A leg of the ferment goes on from the one before it; then a pH is read.
-type leg struct {
-	used  float64
-	steps []forward.Step
-}
-
-// legs are the ferment in so many equal steps of the sugar used, with the nutrient as it goes in.
-func (m *maker) legs(n int) []leg {
-	all, at := make([]leg, n+1), 0.0
-	stages := m.plan.Nutrient.Stages
-	for i := range all {
-		l := leg{used: float64(i) / float64(n)}
-		for ; len(stages) > 0 && stages[0].Used.In(units.Fraction) < l.used+1e-9; stages = stages[1:] {
-			to := stages[0].Used.In(units.Fraction)
-			l.steps = append(append(l.steps, m.fermenting(at, to)...), m.addition(stages[0])...)
-			at = to
-		}
-		l.steps = append(l.steps, m.fermenting(at, l.used)...)
-		all[i], at = l, l.used
-	}
-	return all
-}
-
-// fermenting is the ferment from one part of what the yeast uses to another.
-func (m *maker) fermenting(from, to float64) []forward.Step {
-	if to-from < 1e-9 {
-		return nil
-	}
-	all := m.attenuation().In(units.Fraction)
-	return []forward.Step{{Kind: forward.Ferment, Share: units.Fraction.Of(checked.Number(min(1, all*(to-from)/(1-all*from)))),
-		Pressure: m.air.Pressure()}}
-}
-
-// A reader carries worlds through the legs, one after the other, and reads their pH: like waters follow one another.
-type reader struct {
-	*maker
-	legs   []leg
-	meters []forward.Meter
-	floor  forward.Meter
-	like   water.Series
-}
-
-func (m *maker) reader(steps int) *reader {
-	return &reader{maker: m, legs: m.legs(steps), meters: make([]forward.Meter, steps+1)}
-}
-
-// course carries a world from its wash before the nutrient of the stages to its end, and puts its pH in each but those that are
-// known: at first at rest with air, then under its own gas.
-func (r *reader) course(c *carried, ph []float64) error {
-	c.like = &r.like
-	gas := water.AirCO2(r.air)
-	for i, l := range r.legs {
-		for _, st := range l.steps {
-			st.Gas = st.Kind == forward.Ferment // what is read does not depend on what it holds
-			if _, err := c.do(st); err != nil {
-				return err
-			}
-		}
-		if ph[i] == 0 {
-			var err error
-			if ph[i], err = r.meters[i].PHUnder(&c.state, gas); err != nil {
-				return err
-			}
-		}
-		gas = r.air.Pressure()
-	}
-	return nil
-}
-
-// base reads what needs no pH of the way, of a world by its wash; that of another world is nil.
-func (r *reader) base(wash *forward.State, u *forward.Unknowns) (f inDoubt, err error) {
-	c := carried{state: r.brewed.wash, unknowns: *u, like: &r.like}
-	if wash != nil {
-		c.state = *wash
-		original, err := wash.Gravity()
-		if err != nil {
-			return f, err
-		}
-		v, err := wash.Volume(at20)
-		if err != nil {
-			return f, err
-		}
-		f[ofOriginal], f[ofVolume] = original.SG(), v.In(units.Litre)
-	}
-	st := r.fermenting(0, 1)[0]
-	st.Gas = true
-	if _, err := c.do(st); err != nil {
-		return f, err
-	}
-	strength, err := c.state.Strength()
-	if err != nil {
-		return f, err
-	}
-	floor, err := c.state.Gravity()
-	if err != nil {
-		return f, err
-	}
-	f[ofStrength], f[ofFloor] = strength.In(units.PercentVolume), floor.SG()
-	if r.unforeseen() == "" {
-		f[ofEnd], err = r.meters[courseSteps].PHUnder(&c.state, r.air.Pressure())
-	}
-	return f, err
-}
-
-// way reads the pH on the way of a world by its wash without the nutrient of the stages, and what hangs on it.
-func (r *reader) way(f *inDoubt, unstaged forward.State, u *forward.Unknowns) error {
-	if r.unforeseen() != "" {
-		return nil
-	}
-	c := carried{state: unstaged, unknowns: *u}
-	if err := r.course(&c, f[ofPH:]); err != nil {
-		return err
-	}
-	if a := r.plan.Acidity; a.Buffer != nil {
-		var err error
-		if f[ofBuffer], err = r.floor.Lacks(&c.state, a.Floor, r.air.Pressure()); err != nil {
-			return err
-		}
-	}
-	return r.readAfter(&c, f[ofAfter:])
-}
-
-// readAfter reads the pH of the drink each time that it is told once it is fermented.
-func (r *reader) readAfter(c *carried, ph []float64) error {
-	if r.plan.After == nil {
-		return nil
-	}
-	for _, d := range r.brewed.racked {
-		if _, err := c.do(d.step); err != nil {
-			return err
-		}
-	}
-	done := 0
-	for i, p := range r.plan.After.Points {
-		for ; done < p.deeds; done++ {
-			if _, err := c.do(r.plan.After.deeds[done].step); err != nil {
-				return err
-			}
-		}
-		d, _, _, err := gasFree(c.state)
-		if err != nil {
-			return err
-		}
-		ph[i] = d.PH()
-	}
-	return nil
-}
-
 // saltSpread is how far a gram of one salt raises the gravity otherwise than that of another, as a part of it:
 // 0.0001 of 0.00075 ([gravity.Solution.GravityWith]).
 const saltSpread = 0.0001 / 0.00075
-
-// By how much a pH at the end has to move for it to be read on the way too, and for the other side to be looked at.
-const (
-	moves = 0.005
-	bends = 0.05
-)
 
 // doubt finds them. The batch is carried to its dry base with the usual unknowns, and once more with each of them off by
 // its deviation; what that moves adds in squares. It is the list that [Draw] draws, to first order; where the pH moves far
@@ -223,92 +68,74 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		return d, err
 	}
 	ferment := slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
-	base.steps = base.steps[:ferment]
 	unstaged := ferment - 1 - m.plan.Nutrient.staged // the last state without them
 	usual := m.brewed.unknowns
 	bare := usual
 	bare.Chalk = 0                   // nine tenths of the work of a walk
 	var room, more [24]forward.State // most have fewer steps
-	if base.states, _, err = forward.Walk(room[:0], base.steps, forward.State{}, &bare, &base.like); err != nil {
+	if base.states, _, err = forward.Walk(room[:0], base.steps[:ferment], forward.State{}, &bare, &base.like); err != nil {
 		return d, err
 	}
-	r := m.reader(courseSteps)
-	read := func(wash *forward.State, unstaged forward.State, u *forward.Unknowns, from *inDoubt) (is inDoubt, err error) {
-		if is, err = r.base(wash, u); err != nil {
-			return is, err
-		}
-		if wash == nil { // that of the plan
-			is[ofOriginal], is[ofVolume], is[ofPH] = from[ofOriginal], from[ofVolume], from[ofPH]
-		}
-		if from != nil && math.Abs(is[ofEnd]-from[ofEnd]) < moves {
-			copy(is[ofBuffer:], from[ofBuffer:])
-			return is, nil
-		}
-		return is, r.way(&is, unstaged, u)
-	}
-	wash := m.brewed.wash
-	was, err := read(&wash, m.brewed.unstaged, &usual, nil)
+	r, wash := m.reader(courseSteps), m.brewed.wash
+	was, err := r.read(&wash, m.brewed.unstaged, &usual, nil)
 	if err != nil {
 		return d, err
 	}
 	none := was // without chalk
 	if m.brewed.scale > 0 {
-		if none, err = read(&base.states[ferment-1], base.states[unstaged], &bare, nil); err != nil {
+		if none, err = r.read(&base.states[ferment-1], base.states[unstaged], &bare, nil); err != nil {
 			return d, err
 		}
 	}
 	for i := range d {
 		d[i].of, d[i].none = was[i], none[i]
 	}
-	// moved is a world with one unknown off by so much, and what it is to be held against.
-	moved := func(k *forward.Unknown, by float64) (is inDoubt, from *inDoubt, err error) {
+	// moved is a world with one unknown off by so much, held against another: its first step that comes out otherwise is given.
+	moved := func(k *forward.Unknown, by float64, first int, from *inDoubt) (is inDoubt, err error) {
 		u := bare
 		of := k.In(&u)
 		*of = min(max(*of+by, min(k.Low, *of)), max(k.High, *of))
-		first := slices.IndexFunc(base.steps, func(st forward.Step) bool { return k.Moves(st.Kind) })
-		if first < 0 { // of the ferment
-			is, err = read(nil, m.brewed.unstaged, &u, &was)
-			return is, &was, err
+		if first == ferment {
+			return r.read(nil, m.brewed.unstaged, &u, from)
 		}
-		var start forward.State // before the first step that it moves
+		var start forward.State
 		if first = min(first, unstaged); first > 0 {
 			start = base.states[first-1]
 		}
-		states, _, err := forward.Walk(more[:0], base.steps[first:], start, &u, &base.like)
+		states, _, err := forward.Walk(more[:0], base.steps[first:ferment], start, &u, &base.like)
 		if err != nil {
-			return is, &none, err
+			return is, err
 		}
-		is, err = read(&states[len(states)-1], states[unstaged-first], &u, &none)
-		return is, &none, err
+		return r.read(&states[len(states)-1], states[unstaged-first], &u, from)
 	}
 	for _, k := range m.known() {
 		of := k.In(&bare)
-		switch {
-		case of == &bare.Chalk && m.brewed.scale > 0:
+		if of == &bare.Chalk && m.brewed.scale > 0 {
 			less, more := m.chalkDropped(k)
 			for i := range d {
 				d[i].add(k.Name, less*(was[i]-none[i]), more*(was[i]-none[i]))
 			}
 			continue
-		case of == &bare.Chalk, of == &bare.Growth, of == &bare.Solubility: // the others of a closed pack, of the gas alone
-			continue
-		case of == &bare.Wash && m.brings.salts == 0: // nothing moves with it
-			continue
-		case k.Deviation() == 0, !k.Moves(forward.Ferment) && !slices.ContainsFunc(base.steps, func(st forward.Step) bool { return k.Moves(st.Kind) }):
-			continue
 		}
-		is, from, err := moved(&k, k.Deviation())
+		first := slices.IndexFunc(base.steps[:ferment+1], func(st forward.Step) bool { return k.Moves(st.Kind) })
+		if first < 0 || k.Deviation() == 0 || of == &bare.Chalk || of == &bare.Growth || of == &bare.Solubility {
+			continue // the last two of a closed pack, of the gas alone
+		}
+		from := &none
+		if first == ferment {
+			from = &was
+		}
+		is, err := moved(&k, k.Deviation(), first, from)
 		if err != nil {
 			return d, err
 		}
-		other := *from
+		var other inDoubt
+		for i := range other {
+			other[i] = 2*from[i] - is[i]
+		}
 		if math.Abs(is[ofEnd]-from[ofEnd]) > bends {
-			if other, _, err = moved(&k, -k.Deviation()); err != nil {
+			if other, err = moved(&k, -k.Deviation(), first, from); err != nil {
 				return d, err
-			}
-		} else {
-			for i := range other {
-				other[i] -= is[i] - from[i]
 			}
 		}
 		for i := range d {

@@ -153,9 +153,9 @@ var whys = map[Figure]Why{
 		"conservation of every element: the batch carried forward with the weights of the list; what the measured yield leaves of the ethanol is lost"},
 	FigurePH: {
 		"charge balance: strong ions of water, nutrient and buffer; one H+ for each ammonium taken up, phosphate with its proton, potassium; acids made; CO2 above",
-		"equilibria of carbonate, phosphate and the organic acids (Plummer & Busenberg 1982, NIST 46); acids: Pasteur 1860 and wine data, a range"},
+		"equilibria of carbonate, phosphate and the organic acids (Plummer & Busenberg 1982, NIST 46); acids: Pasteur 1860 and wine data; ends as for how sure the plan is, to either side"},
 	FigureBuffer: {
-		"dose at which the end pH by the charge balance is the floor; rounded up to the scale",
+		"dose at which the end pH by the charge balance is the floor, with all chalk dropped; rounded up to the scale; what it may want: the charge that the floor lacks, as for the pH",
 		"as for the pH; floor 3.5 to 4.0: supplier sheet on sugar washes, 2021"},
 	FigureUncertainty: {
 		"u² = Σ (∂f/∂x · u(x))² over the unknowns that -drawn draws: yield, sugar, scale step/√12, level, what yeast makes; hydrometer division/√12 a reading, with the yield; solubility 5 %; k = 2",
