@@ -2,6 +2,7 @@ package plan_test
 
 import (
 	"encoding/json"
+	"math"
 	"strings"
 	"testing"
 
@@ -23,6 +24,21 @@ func TestBottleHasOnePressure(t *testing.T) {
 		t.Errorf("%v served, %v stored at the same temperature", b.Bottle.ServedGauge, b.Bottle.StoreGauge)
 	}
 	near(t, "air, bar", b.Bottle.ServedGauge.In(units.BarGauge)-b.Gauge.In(units.BarGauge), 0.939*279/293*(42+5.6)/(42+23), 0.1)
+}
+
+// A scale that shows 10 g alone leaves a bottle of 20 L in all up to 5 g of its primer short or over: 0.498 g of gas each,
+// of which the head-space of 4 % takes a twentieth or so.
+func TestPrimerByTheScale(t *testing.T) {
+	r := request(t)
+	if err := r.Scales.Small.UnmarshalText([]byte("10 g")); err != nil {
+		t.Fatal(err)
+	}
+	k := made(t, r).Packs[1]
+	more := k.Bottle.Priming.Mass.Quantity().In(units.Gram) - k.Bottle.Priming.Asked.In(units.Gram)
+	if math.Abs(more) < 0.3 {
+		t.Fatalf("%g g: not the case", more)
+	}
+	near(t, "content", k.Bottle.Served.In(units.GramCO2PerLitre)-k.Content.In(units.GramCO2PerLitre), 0.95*0.498*more/20, 0.002)
 }
 
 // A keg above its rating says so before all other cautions, by name; one below does not.
