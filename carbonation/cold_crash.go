@@ -46,8 +46,8 @@ const oxygenShare, molarMassOxygen = 0.209476, 2 * 15.999
 //   - Units: drink in litres at the warm temperature.
 //   - Uncertainty: AtOnce and AtRest bound it: cooling takes a day, taking up CO2
 //     through a still surface takes weeks.
-func Crash(s gravity.Solution, warm, cold units.Temperature, f Fermenter, outside units.Atmosphere) (ColdCrash, error) {
-	const fn = "carbonation.Crash"
+func (f Fermenter) Crash(s gravity.Solution, warm, cold units.Temperature, outside units.Atmosphere) (ColdCrash, error) {
+	const fn = "carbonation.Fermenter.Crash"
 	w, c := warm.In(units.Celsius), cold.In(units.Celsius)
 	drink, space := f.Drink.In(units.Litre), f.Headspace.In(units.Litre)
 	if err := cmp.Or(

@@ -84,10 +84,10 @@ func ExampleLiquid_Spund() {
 }
 
 // 60 L with 12 L over it, cooled from 20 to 2 °C.
-func ExampleCrash() {
+func ExampleFermenter_Crash() {
 	s, _ := sparkler()
 	f := carbonation.Fermenter{Drink: units.Litre.Of(60), Headspace: units.Litre.Of(12)}
-	r, err := carbonation.Crash(s, units.Celsius.Of(20), units.Celsius.Of(2), f, units.Atmosphere{})
+	r, err := f.Crash(s, units.Celsius.Of(20), units.Celsius.Of(2), units.Atmosphere{})
 	fmt.Println("air at once", r.AtOnce.Text(units.Litre, 1), "- at rest", r.AtRest.Text(units.Litre, 1), err)
 	fmt.Println("oxygen", r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), "- CO2 that keeps it out", r.CO2ToFill.Text(units.Gram, 0))
 	fmt.Println(r.Cautions)

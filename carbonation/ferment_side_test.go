@@ -62,7 +62,7 @@ func TestSpund(t *testing.T) {
 func TestCrash(t *testing.T) {
 	water := ok2(carbonation.DrinkOf(volPct(0), plato(0)))
 	f := carbonation.Fermenter{Drink: litre(20), Headspace: litre(10)}
-	r := ok[carbonation.ColdCrash](t)(carbonation.Crash(water, celsius(20), celsius(2), f, units.Atmosphere{}))
+	r := ok[carbonation.ColdCrash](t)(f.Crash(water, celsius(20), celsius(2), units.Atmosphere{}))
 	near(t, "at once", r.AtOnce.In(units.Litre), 10-9.221+0.035, 0.002)
 	// At rest the cold water takes up CO2: all of it is 20·1.690·0.977 + 10·1.80 g.
 	if r.AtRest.Compare(r.AtOnce) <= 0 || !r.Cautions.Has("air_drawn_in") {
@@ -88,28 +88,28 @@ func TestCrash(t *testing.T) {
 		room*ok[units.Density](t)(carbonation.GasDensity(kpa(101.325-vapours(t, l, 2)), celsius(2))).In(units.KilogramPerCubicMetre)
 	close(t, "CO2 to fill", r.CO2ToFill.In(units.Gram), full-before, 1e-4)
 
-	same := ok[carbonation.ColdCrash](t)(carbonation.Crash(water, celsius(10), celsius(10), f, units.Atmosphere{}))
+	same := ok[carbonation.ColdCrash](t)(f.Crash(water, celsius(10), celsius(10), units.Atmosphere{}))
 	near(t, "not cooled", same.AtRest.In(units.Litre)+same.AtOnce.In(units.Litre)+same.CO2ToFill.In(units.Gram), 0, 1e-6)
 	for quantity, call := range map[string]func() error{
 		// Below 4 °C water grows again: with no room it runs over, and takes in no air.
 		"head-space in the cold": func() error {
-			_, err := carbonation.Crash(water, celsius(4), celsius(0), carbonation.Fermenter{Drink: litre(20), Headspace: litre(0.001)}, units.Atmosphere{})
+			_, err := carbonation.Fermenter{Drink: litre(20), Headspace: litre(0.001)}.Crash(water, celsius(4), celsius(0), units.Atmosphere{})
 			return err
 		},
 		"warm temperature": func() error {
-			_, err := carbonation.Crash(water, celsius(41), celsius(2), f, units.Atmosphere{})
+			_, err := f.Crash(water, celsius(41), celsius(2), units.Atmosphere{})
 			return err
 		},
 		"cold temperature": func() error {
-			_, err := carbonation.Crash(water, celsius(2), celsius(3), f, units.Atmosphere{})
+			_, err := f.Crash(water, celsius(2), celsius(3), units.Atmosphere{})
 			return err
 		},
 		"volume of the drink": func() error {
-			_, err := carbonation.Crash(water, celsius(20), celsius(2), carbonation.Fermenter{Headspace: litre(1)}, units.Atmosphere{})
+			_, err := carbonation.Fermenter{Headspace: litre(1)}.Crash(water, celsius(20), celsius(2), units.Atmosphere{})
 			return err
 		},
 		"head-space": func() error {
-			_, err := carbonation.Crash(water, celsius(20), celsius(2), carbonation.Fermenter{Drink: litre(1)}, units.Atmosphere{})
+			_, err := carbonation.Fermenter{Drink: litre(1)}.Crash(water, celsius(20), celsius(2), units.Atmosphere{})
 			return err
 		},
 	} {

@@ -92,7 +92,7 @@ func TestFreezingIsSaid(t *testing.T) {
 		f := carbonation.Fermenter{Drink: units.Litre.Of(40), Headspace: units.Litre.Of(10), Rating: barGauge(4)}
 		s := ok[carbonation.Spunding](t)(l.Spund(gramsCO2(5), f, gravity.SugarWashYield(gravity.AsSucrose), at, units.Atmosphere{}))
 		is("spunding", s.Verdict, s.Cautions)
-		crash := ok[carbonation.ColdCrash](t)(carbonation.Crash(seltzer(t), celsius(20), at, f, units.Atmosphere{}))
+		crash := ok[carbonation.ColdCrash](t)(f.Crash(seltzer(t), celsius(20), at, units.Atmosphere{}))
 		is("crash", verdict, crash.Cautions)
 		line := ok[carbonation.LineState](t)(carbonation.Line{Bore: millimetre(5)}.Balance(seltzer(t), at, barGauge(1), flow(2)))
 		is("line", verdict, line.Cautions)

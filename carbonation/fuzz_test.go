@@ -125,7 +125,7 @@ func FuzzService(f *testing.F) {
 		sane(t, "After", err, after.In(units.GramCO2PerLitre))
 		pu, err := carbonation.Handbook().Pasteurise([]carbonation.LoggedTemperature{reading(0, a), reading(1, b), reading(2, c)}, nil)
 		sane(t, "Pasteurise", err, pu.Units.In(units.PU))
-		crash, err := carbonation.Crash(s, celsius(a), celsius(b), carbonation.Fermenter{Drink: litre(c), Headspace: litre(d)}, units.Atmosphere{})
+		crash, err := carbonation.Fermenter{Drink: litre(c), Headspace: litre(d)}.Crash(s, celsius(a), celsius(b), units.Atmosphere{})
 		sane(t, "Crash", err, crash.AtRest.In(units.Litre), crash.Content.In(units.GramCO2PerLitre))
 		prime, err := carbonation.PrimingSugar(material.Sucrose(), gramsCO2(a), gramsCO2(b), gramsPerLitre(d), litre(c))
 		sane(t, "PrimingSugar", err, prime.Primer.Mass.In(units.Gram))

@@ -19,7 +19,7 @@ func spirit(t tester) gravity.Solution {
 // A drink out of range is refused by whatever takes one.
 func TestSpiritIsRefused(t *testing.T) {
 	s, f := spirit(t), carbonation.Fermenter{Drink: litre(20), Headspace: litre(2)}
-	_, err := carbonation.Crash(s, celsius(20), celsius(2), f, units.Atmosphere{})
+	_, err := f.Crash(s, celsius(20), celsius(2), units.Atmosphere{})
 	refused(t, "Crash", err, "strength")
 	_, err = carbonation.Compare(s, bar(2), celsius(20))
 	refused(t, "Compare", err, "strength")

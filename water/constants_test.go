@@ -139,7 +139,7 @@ func TestSmallAmounts(t *testing.T) {
 	if _, err := (Profile{t: 0.5}).InAir(); err != nil {
 		t.Error(err)
 	}
-	r, err := Solve(Request{Profile{}, litres(0.5), []Stock{{material.Gypsum(), grams(0.5)}}, []Target{{Calcium, mgL(0.5), mgL(0.5), 0.5}}, []Bound{Sodium.AtMost(mgL(0.5))}})
+	r, err := Request{Profile{}, litres(0.5), []Stock{{material.Gypsum(), grams(0.5)}}, []Target{{Calcium, mgL(0.5), mgL(0.5), 0.5}}, []Bound{Sodium.AtMost(mgL(0.5))}}.Solve()
 	if err != nil || len(r.Doses) != 1 {
 		t.Error(err)
 	}

@@ -105,14 +105,14 @@ func ExampleBlend() {
 	// 60 %
 }
 
-func ExampleSolve() {
+func ExampleRequest_Solve() {
 	mg := units.MilligramPerLitre.Of
-	r, err := water.Solve(water.Request{
+	r, err := water.Request{
 		Water: well(), Volume: units.Litre.Of(60),
 		Salts:   []water.Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.TableSalt()}},
 		Targets: []water.Target{water.Calcium.Aim(mg(50)), water.Chloride.Aim(mg(40)), water.Sulfate.Between(mg(50), mg(70))},
 		Limits:  append(water.SulfateToChloride(1, 2), water.Sodium.AtMost(mg(20)), water.Calcium.AtLeast(mg(30))),
-	})
+	}.Solve()
 	fmt.Println(err)
 	for _, d := range r.Doses {
 		fmt.Println(d.Material, d.Mass.Text(units.Gram, 2))
@@ -125,11 +125,11 @@ func ExampleSolve() {
 	// 50.0 mg/L
 }
 
-func ExampleSolve_stock() {
+func ExampleRequest_Solve_stock() {
 	mg := units.MilligramPerLitre.Of
-	r, err := water.Solve(water.Request{Water: well(), Volume: units.Litre.Of(60),
+	r, err := water.Request{Water: well(), Volume: units.Litre.Of(60),
 		Salts:   []water.Stock{{Salt: material.Gypsum()}, {Salt: material.TableSalt(), Most: units.Gram.Of(2)}},
-		Targets: []water.Target{water.Calcium.Aim(mg(40)), water.Sodium.Aim(mg(25))}})
+		Targets: []water.Target{water.Calcium.Aim(mg(40)), water.Sodium.Aim(mg(25))}}.Solve()
 	for _, d := range r.Doses {
 		fmt.Println(d.Material, d.Mass.Text(units.Gram, 2))
 	}
@@ -140,25 +140,25 @@ func ExampleSolve_stock() {
 	// <nil>
 }
 
-func ExampleSolveSteps() {
+func ExampleRequest_SolveSteps() {
 	mg := units.MilligramPerLitre.Of
 	step, _ := units.ParseExact[units.Mass]("0.5 g")
-	w, err := water.SolveSteps(water.Request{
+	w, err := water.Request{
 		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}},
 		Targets: []water.Target{water.Calcium.Aim(mg(50)), water.Chloride.Aim(mg(40)), water.Sulfate.Aim(mg(60))},
-	}, step)
+	}.SolveSteps(step)
 	fmt.Println(w.Masses, w.Proven, err)
 	// Output:
 	// [5.5 g 4 g] true <nil>
 }
 
-func ExampleExplain() {
+func ExampleRequest_Explain() {
 	mg := units.MilligramPerLitre.Of
 	limit := water.Sodium.AtMost(mg(20))
-	e, err := water.Explain(water.Request{
+	e, err := water.Request{
 		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: material.TableSalt()}},
 		Targets: []water.Target{water.Chloride.Aim(mg(60)), water.Magnesium.Aim(mg(10))}, Limits: []water.Bound{limit},
-	})
+	}.Explain()
 	fmt.Println(limit.Name(), err)
 	for _, b := range e.Binding {
 		fmt.Println("binds:", b.Name)
@@ -175,13 +175,13 @@ func ExampleExplain() {
 
 func ExampleHardnessBetween() {
 	cc := units.MilligramPerLitreCaCO3.Of
-	_, err := water.Solve(water.Request{
+	_, err := water.Request{
 		Water: well(), Volume: units.Litre.Of(60), Salts: []water.Stock{{Salt: material.TableSalt()}},
 		Targets: []water.Target{water.Sodium.Aim(units.MilligramPerLitre.Of(20))},
 		Limits:  []water.Bound{water.HardnessBetween(cc(50), cc(100)), water.ResidualAlkalinityBetween(cc(0), cc(50))},
-	})
+	}.Solve()
 	fmt.Println(err)
-	// Output: water.Solve: hardness cannot be met: the water has 33.21 mg/L as CaCO3, at least 50 wanted, and the salts at hand bring it to 33.21 at most
+	// Output: water.Request.Solve: hardness cannot be met: the water has 33.21 mg/L as CaCO3, at least 50 wanted, and the salts at hand bring it to 33.21 at most
 }
 
 func ExampleReport_Profile() {

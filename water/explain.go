@@ -32,16 +32,16 @@ type Explanation struct {
 	Reasons []string
 }
 
-// Explain solves the request as [Solve] does and says which limits bind, what each
+// Explain solves the request as [Request.Solve] does and says which limits bind, what each
 // salt is worth, and why a target is missed.
-func Explain(r Request) (Explanation, error) {
-	s, err := r.solved("water.Explain")
+func (r Request) Explain() (Explanation, error) {
+	s, err := r.solved("water.Request.Explain")
 	if err != nil {
 		return Explanation{}, err
 	}
 	out := Explanation{Binding: s.binding()}
 	if out.Recipe, err = r.recipe(s.doses()); err != nil {
-		return Explanation{}, limit.Named("water.Explain", err)
+		return Explanation{}, limit.Named("water.Request.Explain", err)
 	}
 	for j, stock := range r.Salts {
 		w := Worth{Salt: stock.Salt, Used: s.x[j] > 0, Without: out.Recipe.Deviation}
@@ -88,7 +88,7 @@ func (r Request) without(j int) (deviation units.MassConcentration, needed bool)
 	var out Recipe
 	var err error
 	if len(rest) > 0 {
-		out, err = Solve(r)
+		out, err = r.Solve()
 	} else {
 		out, err = r.recipe(nil)
 	}

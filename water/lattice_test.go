@@ -89,7 +89,7 @@ func TestLatticeNarrow(t *testing.T) {
 // 0.60661·2.5 mg/L a step over the norm of the row.
 func TestLatticeFloor(t *testing.T) {
 	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(4))}, []Bound{Chloride.AtLeast(mgL(10))}}
-	w, err := SolveSteps(q, exactGrams(t, "0.05 g"))
+	w, err := q.SolveSteps(exactGrams(t, "0.05 g"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -104,7 +104,7 @@ func TestLatticeFloor(t *testing.T) {
 	near(t, "least of the limit", l.restLimit[1], l.limits[0]*l.most[0], 1e-12)
 	// Ten litres hold no multiple of 30 g between 20 and 22 mg/L.
 	q.Limits = []Bound{Chloride.AtLeast(mgL(20)), Chloride.AtMost(mgL(22))}
-	if _, err := SolveSteps(q, exactGrams(t, "30 g")); err == nil {
+	if _, err := q.SolveSteps(exactGrams(t, "30 g")); err == nil {
 		t.Error("a multiple found")
 	}
 }
@@ -114,7 +114,7 @@ func TestLatticeFloor(t *testing.T) {
 // 1.7·27.2624 + 0.1·36.1135 = 49.9575 mg/L, 1.8 g of the dihydrate alone 49.07.
 func TestStepsTies(t *testing.T) {
 	two := []Stock{{Salt: material.CalciumChlorideDihydrate()}, {material.CalciumChloride(), grams(0.1)}}
-	w, err := SolveSteps(Request{Profile{}, litres(10), two, []Target{Calcium.Aim(mgL(50))}, nil}, exactGrams(t, "0.1 g"))
+	w, err := Request{Profile{}, litres(10), two, []Target{Calcium.Aim(mgL(50))}, nil}.SolveSteps(exactGrams(t, "0.1 g"))
 	if err != nil || len(w.Doses) != 2 {
 		t.Fatal(w.Doses, err)
 	}
@@ -124,7 +124,7 @@ func TestStepsTies(t *testing.T) {
 	// Anything from 40 to 60 mg/L is right: 1.2 g of the anhydrous (43.3 mg/L), 1.5 g of
 	// the dihydrate (40.9); the lighter is taken.
 	two[1].Most = units.Mass{}
-	w, err = SolveSteps(Request{Profile{}, litres(10), two, []Target{Calcium.Between(mgL(40), mgL(60))}, nil}, exactGrams(t, "0.1 g"))
+	w, err = Request{Profile{}, litres(10), two, []Target{Calcium.Between(mgL(40), mgL(60))}, nil}.SolveSteps(exactGrams(t, "0.1 g"))
 	if err != nil || len(w.Doses) != 1 || w.Doses[0].Material != material.CalciumChloride() {
 		t.Fatal(w.Doses, err)
 	}
@@ -173,11 +173,11 @@ func TestLatticeMiddle(t *testing.T) {
 // Of 63 to 82 mg/L of calcium in 10 L by whole grams, 2 g of the anhydrous chloride
 // (72.2) take one salt, a gram of each (63.4) two.
 func TestStepsOfOne(t *testing.T) {
-	w, err := SolveSteps(Request{Profile{}, litres(20), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(9))}, []Bound{Sodium.AtMost(mgL(5))}}, exactGrams(t, "0.5 g"))
+	w, err := Request{Profile{}, litres(20), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(9))}, []Bound{Sodium.AtMost(mgL(5))}}.SolveSteps(exactGrams(t, "0.5 g"))
 	if err != nil || len(w.Doses) != 0 {
 		t.Error(w.Doses, err)
 	}
-	w, err = SolveSteps(Request{Profile{}, litres(10), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, []Target{Calcium.Between(mgL(63), mgL(82))}, nil}, exactGrams(t, "1 g"))
+	w, err = Request{Profile{}, litres(10), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, []Target{Calcium.Between(mgL(63), mgL(82))}, nil}.SolveSteps(exactGrams(t, "1 g"))
 	if err != nil || len(w.Doses) != 1 || w.Doses[0].Material != material.CalciumChloride() {
 		t.Error(w.Doses, err)
 	}
@@ -192,7 +192,7 @@ func TestStepsRefuses(t *testing.T) {
 		"volume": {Salts: q.Salts, Targets: q.Targets},
 		"limits": {Volume: litres(1), Salts: q.Salts, Targets: q.Targets, Limits: []Bound{Calcium.AtLeast(mgL(5))}},
 	} {
-		if w, err := SolveSteps(bad, step); err == nil || w.Step != (units.ExactMass{}) {
+		if w, err := bad.SolveSteps(step); err == nil || w.Step != (units.ExactMass{}) {
 			t.Errorf("%s: %v, %v", name, w, err)
 		}
 	}

@@ -46,9 +46,9 @@ func TestErrorsOfThePartsArePassedOn(t *testing.T) {
 		"more alkalinity than is":    func() (any, error) { return near.Add(one, material.SodiumHydroxide().Dose(units.Gram.Of(41))) },
 		"vinegar for a mineral acid": func() (any, error) { return near.AcidToPH(AceticAcid, 2.5, one, CO2Loss{}) },
 		"more sulfate than is":       func() (any, error) { return full.Dechlorinate(material.SodiumMetabisulfite(), Residual{mmol: 1}, one) },
-		"salts for a brine":          func() (any, error) { return Solve(ask) },
-		"salts explained":            func() (any, error) { return Explain(ask) },
-		"salts explained for no one": func() (any, error) { return Explain(dry) },
+		"salts for a brine":          func() (any, error) { return ask.Solve() },
+		"salts explained":            func() (any, error) { return ask.Explain() },
+		"salts explained for no one": func() (any, error) { return dry.Explain() },
 	} {
 		v, err := f()
 		if err == nil || !reflect.ValueOf(v).IsZero() {

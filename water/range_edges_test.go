@@ -41,7 +41,7 @@ func TestRangesPrinted(t *testing.T) {
 		return err
 	}
 	scale := func(text string) error {
-		_, err := SolveSteps(Request{unknown, l, gyp, aim, nil}, exactGrams(t, text))
+		_, err := Request{unknown, l, gyp, aim, nil}.SolveSteps(exactGrams(t, text))
 		return err
 	}
 	for name, r := range map[string]struct {
@@ -54,7 +54,7 @@ func TestRangesPrinted(t *testing.T) {
 		"base to alk, volume":  {second(known.BaseToAlkalinity(material.BakingSoda(), caco3(200), dry)), 1e-6, 1e12},
 		"base to pH, volume":   {second(known.BaseToPH(material.BakingSoda(), 8, dry)), 1e-6, 1e12},
 		"chlorine, volume":     {second(known.Dechlorinate(shelf.Material("ascorbic acid"), FreeChlorine(mgL(1), AsCl2), dry)), 1e-6, 1e12},
-		"salter, volume":       {second(Solve(Request{known, dry, gyp, aim, nil})), 1e-6, 1e12},
+		"salter, volume":       {second(Request{known, dry, gyp, aim, nil}.Solve()), 1e-6, 1e12},
 		"acid, amount":         {first(known.AddAcid(LacticAcid, units.Mole.Of(2), l)), 0, 1000},
 		"membrane, share":      {first(known.Permeate(units.Percent.Of(101))), 0, 1},
 		"acid, pH":             {acidPH(known, 1.99, CO2Loss{}), 2, known.ph + 1e-9},

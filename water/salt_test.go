@@ -62,7 +62,7 @@ func TestSaltsByLabel(t *testing.T) {
 	for _, m := range []material.Material{{}, off, material.Honey(), material.AutolysedYeast(), shelf.Material("ascorbic acid"), shelf.Material("urea")} {
 		_, added := Profile{t: 20}.Add(litres(1), m.Dose(grams(1)))
 		_, raised := Profile{t: 20}.BaseToAlkalinity(m, caco3(10), litres(1))
-		_, solved := Solve(Request{Profile{t: 20}, litres(1), []Stock{{Salt: m}}, []Target{Calcium.Aim(mgL(10))}, nil})
+		_, solved := Request{Profile{t: 20}, litres(1), []Stock{{Salt: m}}, []Target{Calcium.Aim(mgL(10))}, nil}.Solve()
 		for _, err := range []error{added, raised, solved} {
 			if _, ok := errors.AsType[*units.StateError](err); !ok {
 				t.Errorf("%v: %v", m, err)

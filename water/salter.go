@@ -282,13 +282,13 @@ func (s *salter) doses() []material.Dose {
 
 // UnreachableError reports limits that no doses of the salts at hand can meet.
 type UnreachableError struct {
-	Func   string // the function as a caller writes it, "water.Solve"
+	Func   string // the function as a caller writes it, "water.Request.Solve"
 	Limit  string // the limit that stays broken, "hardness"
 	Reason string
 	Err    error
 }
 
-// Error reads: `water.Solve: hardness cannot be met: …`.
+// Error reads: `water.Request.Solve: hardness cannot be met: …`.
 func (e *UnreachableError) Error() string {
 	return fmt.Sprintf("%s: %s cannot be met: %s", e.Func, e.Limit, e.Reason)
 }

@@ -9,7 +9,7 @@ import (
 	"example.org/zymase/units/material"
 )
 
-// Request is what [Solve] is asked.
+// Request is what [Request.Solve] is asked.
 type Request struct {
 	Water   Profile
 	Volume  units.Volume
@@ -48,13 +48,13 @@ func (m Miss) off() float64 { return m.Have.Minus(m.Want).In(units.MilligramPerL
 //
 //   - Source: a convex quadratic program, solved by complementary pivots (C. E.
 //     Lemke, Management Science 11 (1965) 681).
-func Solve(r Request) (Recipe, error) {
-	s, err := r.solved("water.Solve")
+func (r Request) Solve() (Recipe, error) {
+	s, err := r.solved("water.Request.Solve")
 	if err != nil {
 		return Recipe{}, err
 	}
 	out, err := r.recipe(s.doses())
-	return out, limit.Named("water.Solve", err)
+	return out, limit.Named("water.Request.Solve", err)
 }
 
 func milligrams(perLitre float64) units.MassConcentration {

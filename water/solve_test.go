@@ -27,8 +27,8 @@ func TestSolveFindsTheDoses(t *testing.T) {
 	soft := reports[1].profile(t, 12)
 	want := []material.Dose{material.Gypsum().Dose(grams(6)), material.TableSalt().Dose(grams(4))}
 	after, _ := soft.Add(litres(60), want...)
-	r, err := Solve(Request{soft, litres(60), []Stock{{Salt: material.Gypsum()}, {Salt: material.TableSalt()}, {Salt: material.EpsomSalt()}},
-		[]Target{Calcium.Aim(after.Ion(Calcium)), Sulfate.Aim(after.Ion(Sulfate)), Sodium.Aim(after.Ion(Sodium)), Chloride.Aim(after.Ion(Chloride)), Magnesium.Aim(after.Ion(Magnesium))}, nil})
+	r, err := Request{soft, litres(60), []Stock{{Salt: material.Gypsum()}, {Salt: material.TableSalt()}, {Salt: material.EpsomSalt()}},
+		[]Target{Calcium.Aim(after.Ion(Calcium)), Sulfate.Aim(after.Ion(Sulfate)), Sodium.Aim(after.Ion(Sodium)), Chloride.Aim(after.Ion(Chloride)), Magnesium.Aim(after.Ion(Magnesium))}, nil}.Solve()
 	if err != nil || len(r.Doses) != 2 {
 		t.Fatal(r.Doses, err)
 	}
@@ -48,7 +48,7 @@ func TestSolveWeights(t *testing.T) {
 	na, cl := 1000*22.990/58.440, 1000*35.45/58.440
 	want := (4*na*100 + cl*50) / (4*na*na + cl*cl)
 	targets := []Target{{Ion: Sodium, Low: mgL(100), High: mgL(100), Weight: 4}, Chloride.Aim(mgL(50))}
-	r, err := Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, nil})
+	r, err := Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, nil}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -58,30 +58,30 @@ func TestSolveWeights(t *testing.T) {
 	near(t, "sodium off", r.Off[0].off(), dna, 1e-9)
 	near(t, "chloride off", r.Off[1].off(), dcl, 1e-9)
 	// Chloride of weight a quarter.
-	quarter, err := Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(100)), {Chloride, mgL(50), mgL(50), 0.25}}, nil})
+	quarter, err := Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(100)), {Chloride, mgL(50), mgL(50), 0.25}}, nil}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "salt", quarter.Doses[0].Mass.In(units.Gram), 10*(na*100+0.25*cl*50)/(na*na+0.25*cl*cl), 1e-9)
 	// A stock of 1 g binds.
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(1)}}, targets, nil})
+	r, err = Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(1)}}, targets, nil}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "stock", r.Doses[0].Mass.In(units.Gram), 1, 1e-9)
 	// Anything from 20 to 200 of sodium is right: only chloride counts.
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Between(mgL(20), mgL(200)), Chloride.Aim(mgL(50))}, nil})
+	r, err = Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Between(mgL(20), mgL(200)), Chloride.Aim(mgL(50))}, nil}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "range", r.Doses[0].Mass.In(units.Gram), 10*50/cl, 1e-9)
 	// Sodium at most 25 binds.
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{Sodium.AtMost(mgL(25))}})
+	r, err = Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{Sodium.AtMost(mgL(25))}}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "limit", r.Doses[0].Mass.In(units.Gram), 10*25/na, 1e-9)
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{Sodium.AtLeast(mgL(250))}})
+	r, err = Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, targets, []Bound{Sodium.AtLeast(mgL(250))}}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -91,7 +91,7 @@ func TestSolveWeights(t *testing.T) {
 // What a recipe has of an ion is told, however little; a bound of the solver's numbers
 // of salts, targets and limits is in reach.
 func TestSolveLittle(t *testing.T) {
-	r, err := Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(0.5))}, nil})
+	r, err := Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(0.5))}, nil}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -101,17 +101,17 @@ func TestSolveLittle(t *testing.T) {
 	for range 16 {
 		limits = append(limits, Sodium.AtMost(mgL(0.3)))
 	}
-	r, err = Solve(Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(0.5))}, limits})
+	r, err = Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(0.5))}, limits}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
 	near(t, "held", r.Off[0].off(), -0.2, 1e-9)
 	// A stock of half a gram of it reaches 19.67 mg/L in 10 L, and says so.
-	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{Sodium.AtLeast(mgL(20))}})
+	_, err = Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{Sodium.AtLeast(mgL(20))}}.Solve()
 	if err == nil || !strings.Contains(err.Error(), "bring it to 19.67 at most") {
 		t.Error(err)
 	}
-	_, err = Solve(Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{Sodium.AtLeast(mgL(1))}})
+	_, err = Request{Profile{}, litres(10), []Stock{{material.TableSalt(), grams(0.01)}}, []Target{Sodium.Aim(mgL(50))}, []Bound{Sodium.AtLeast(mgL(1))}}.Solve()
 	if err == nil || !strings.Contains(err.Error(), "bring it to 0.3934 at most") {
 		t.Error(err)
 	}
@@ -125,13 +125,13 @@ func TestSolveTwoRanges(t *testing.T) {
 	for turn := range 3 {
 		salts := append(append([]Stock(nil), chlorides[turn:]...), chlorides[:turn]...)
 		targets := []Target{Calcium.Between(mgL(40), mgL(60)), Chloride.Between(mgL(50), mgL(100))}
-		r, err := Solve(Request{Profile{}, litres(10), salts, targets, nil})
+		r, err := Request{Profile{}, litres(10), salts, targets, nil}.Solve()
 		if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 			t.Fatal(r.Doses, err)
 		}
 		near(t, "dose", r.Doses[0].Mass.In(units.Gram), 0.4*110.98/40.078, 1e-4)
 		salts = append(salts, Stock{Salt: material.EpsomSalt()}, Stock{Salt: shelf.Material("magnesium chloride hexahydrate")})
-		r, err = Solve(Request{Profile{}, litres(10), salts, append(targets, Magnesium.Between(mgL(10), mgL(20)), Sulfate.Between(mgL(30), mgL(90))), nil})
+		r, err = Request{Profile{}, litres(10), salts, append(targets, Magnesium.Between(mgL(10), mgL(20)), Sulfate.Between(mgL(30), mgL(90))), nil}.Solve()
 		if err != nil || len(r.Doses) != 2 || inMgL(r.Deviation) > 1e-9 {
 			t.Fatal(r.Doses, inMgL(r.Deviation), err)
 		}
@@ -147,7 +147,7 @@ func TestSolveTwoRanges(t *testing.T) {
 func TestSolveTies(t *testing.T) {
 	four := []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: shelf.Material("magnesium chloride hexahydrate")}}
 	after, _ := Profile{}.Add(litres(1), material.Gypsum().Dose(grams(0.2)), shelf.Material("magnesium chloride hexahydrate").Dose(grams(0.2)))
-	r, err := Solve(Request{Profile{}, litres(1), four, []Target{Calcium.Aim(after.Ion(Calcium)), Magnesium.Aim(after.Ion(Magnesium)), Sulfate.Aim(after.Ion(Sulfate)), Chloride.Aim(after.Ion(Chloride))}, nil})
+	r, err := Request{Profile{}, litres(1), four, []Target{Calcium.Aim(after.Ion(Calcium)), Magnesium.Aim(after.Ion(Magnesium)), Sulfate.Aim(after.Ion(Sulfate)), Chloride.Aim(after.Ion(Chloride))}, nil}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -155,24 +155,24 @@ func TestSolveTies(t *testing.T) {
 		t.Errorf("%v", r.Doses)
 	}
 	// The anhydrous salt of two forms has the least mass.
-	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, []Target{Calcium.Aim(mgL(50))}, nil})
+	r, err = Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, []Target{Calcium.Aim(mgL(50))}, nil}.Solve()
 	if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 		t.Errorf("%v, %v", r.Doses, err)
 	}
 	// Of three forms too, wherever it stands; calcium by gypsum weighs most.
 	for _, three := range [][]Stock{{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, {{Salt: material.CalciumChloride()}, {Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}}, {{Salt: material.Gypsum()}, {Salt: material.CalciumChloride()}, {Salt: material.CalciumChlorideDihydrate()}}} {
-		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, nil})
+		r, err = Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, nil}.Solve()
 		if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 			t.Errorf("%v, %v", r.Doses, err)
 		}
 		// A limit that holds nothing back changes nothing of it.
-		r, err = Solve(Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, []Bound{Chloride.AtMost(mgL(1000))}})
+		r, err = Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, []Bound{Chloride.AtMost(mgL(1000))}}.Solve()
 		if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 			t.Errorf("%v, %v", r.Doses, err)
 		}
 	}
 	// With 0.1 g of it at hand both are needed.
-	r, err = Solve(Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {material.CalciumChloride(), grams(0.1)}}, []Target{Calcium.Aim(mgL(50))}, nil})
+	r, err = Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {material.CalciumChloride(), grams(0.1)}}, []Target{Calcium.Aim(mgL(50))}, nil}.Solve()
 	if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChlorideDihydrate() {
 		t.Errorf("%v, %v", r.Doses, err)
 	}
@@ -195,7 +195,7 @@ func TestSolveRefuses(t *testing.T) {
 		"bad ratio":  {hard, litres(1), gyp, aim, SulfateToChloride(math.NaN(), 1)},
 		"bad range":  {hard, litres(1), gyp, aim, []Bound{HardnessBetween(caco3(3), caco3(2))}},
 	} {
-		_, err := Solve(r)
+		_, err := r.Solve()
 		if !refused(err) {
 			t.Errorf("%s: %v", name, err)
 		}
@@ -208,10 +208,10 @@ func TestSolveRefuses(t *testing.T) {
 		"residual alkalinity": {ResidualAlkalinityBetween(caco3(0), caco3(20))},
 	} {
 		r := Request{hard, litres(1), gyp, aim, limits}
-		_, solve := Solve(r)
-		_, steps := SolveSteps(r, exactGrams(t, "1 g"))
-		_, explain := Explain(r)
-		for fn, err := range map[string]error{"water.Solve": solve, "water.SolveSteps": steps, "water.Explain": explain} {
+		_, solve := r.Solve()
+		_, steps := r.SolveSteps(exactGrams(t, "1 g"))
+		_, explain := r.Explain()
+		for fn, err := range map[string]error{"water.Request.Solve": solve, "water.Request.SolveSteps": steps, "water.Request.Explain": explain} {
 			ue, ok := errors.AsType[*UnreachableError](err)
 			if !ok || ue.Func != fn || ue.Limit != name || ue.Unwrap() == nil || !strings.HasPrefix(ue.Error(), fn+": "+name+" cannot be met: ") {
 				t.Errorf("%s, %s: %v", fn, name, err)
@@ -224,7 +224,7 @@ func TestSolveRefuses(t *testing.T) {
 func TestSolveLimits(t *testing.T) {
 	soft := reports[1].profile(t, 20)
 	limits := append(SulfateToChloride(1.5, 2), HardnessBetween(caco3(60), caco3(90)), ResidualAlkalinityBetween(caco3(0), caco3(30)), Sodium.AtMost(mgL(20)))
-	r, err := Solve(Request{soft, litres(60), eightSalts, sevenTargets(100, 10, 60, 5, 150, 150, 100), limits})
+	r, err := Request{soft, litres(60), eightSalts, sevenTargets(100, 10, 60, 5, 150, 150, 100), limits}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -266,11 +266,11 @@ func TestSolveIsOptimal(t *testing.T) {
 			}
 		}
 		q := Request{p, litres(60), salts, targets, nil}
-		best, err := Solve(q)
+		best, err := q.Solve()
 		if err != nil {
 			t.Fatal(err)
 		}
-		again, _ := Solve(q)
+		again, _ := q.Solve()
 		if d := cmp.Diff(best.Doses, again.Doses, cmp.Comparer(func(a, b units.Mass) bool { return a == b }), cmp.Comparer(material.Material.Equal)); d != "" {
 			t.Error(d)
 		}

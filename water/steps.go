@@ -29,7 +29,7 @@ type Weighed struct {
 // leave many recipes equally near. Of random requests with up to eight salts and the
 // scale at 0.1 g, 99 in 100 are proven.
 //
-// Errors are those of [Solve], a [*units.RangeError] for a step that is not
+// Errors are those of [Request.Solve], a [*units.RangeError] for a step that is not
 // positive, and an [*UnreachableError] where the limits leave no multiple of it.
 //
 //   - Source: closest-point search in a lattice, C. P. Schnorr and M. Euchner,
@@ -37,8 +37,8 @@ type Weighed struct {
 //     continuous optimum where a bound holds it. Where that does not end, in a basis
 //     reduced by A. K. Lenstra, H. W. Lenstra, L. Lovász, Mathematische Annalen 261
 //     (1982) 515.
-func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
-	const fn = "water.SolveSteps"
+func (r Request) SolveSteps(step units.ExactMass) (Weighed, error) {
+	const fn = "water.Request.SolveSteps"
 	g := step.Quantity().In(units.Gram)
 	if err := limit.Check(fn, "step of the scale", g, "g", 1e-6, 1e6, "a step to weigh in"); err != nil {
 		return Weighed{}, err
@@ -58,12 +58,12 @@ func SolveSteps(r Request, step units.ExactMass) (Weighed, error) {
 		if n > 0 {
 			m, err := step.Unit().Exact(step.Decimal().Mul(decimal.NewFromInt(int64(n))))
 			if err != nil {
-				return Weighed{}, limit.Named("water.SolveSteps", err)
+				return Weighed{}, limit.Named("water.Request.SolveSteps", err)
 			}
 			out.Masses = append(out.Masses, m)
 			doses = append(doses, s.salts[j].Salt.Dose(m.Quantity()))
 		}
 	}
 	out.Recipe, err = r.recipe(doses)
-	return out, limit.Named("water.SolveSteps", err)
+	return out, limit.Named("water.Request.SolveSteps", err)
 }

@@ -108,7 +108,7 @@ func TestStepsAgainstBranchAndBound(t *testing.T) {
 		aim := func(most float64) float64 { return math.Round(g.Float64() * most) }
 		q := eightSaltRequest(t)
 		q.Targets = sevenTargets(aim(90)+10, aim(25)+2, aim(40), aim(10), aim(120), aim(200), aim(150))
-		got, err := SolveSteps(q, exactGrams(t, "0.5 g"))
+		got, err := q.SolveSteps(exactGrams(t, "0.5 g"))
 		if err != nil || !got.Proven {
 			t.Fatal(err)
 		}

@@ -162,7 +162,7 @@ func TestStepsRandomRequests(t *testing.T) {
 		}
 		for range requests {
 			q := randomRequest(g, usual)
-			w, err := SolveSteps(q, step)
+			w, err := q.SolveSteps(step)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -181,7 +181,7 @@ func TestStepsRandomRequests(t *testing.T) {
 			}
 			other := climb(g, q, 0.1, start)
 			far := make([]float64, len(q.Salts))
-			if r, err := Solve(q); err == nil {
+			if r, err := q.Solve(); err == nil {
 				for _, d := range r.Doses {
 					for j := range q.Salts {
 						if q.Salts[j].Salt == d.Material {

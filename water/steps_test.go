@@ -41,7 +41,7 @@ func TestStepsAgainstBruteForce(t *testing.T) {
 		}
 		water := Profile{t: 20}
 		q := Request{water, litres(20), salts, targets, limits}
-		got, err := SolveSteps(q, step)
+		got, err := q.SolveSteps(step)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -107,7 +107,7 @@ func eightSaltRequest(t testing.TB) Request {
 }
 
 func TestStepsEightSalts(t *testing.T) {
-	w, err := SolveSteps(eightSaltRequest(t), exactGrams(t, "0.1 g"))
+	w, err := eightSaltRequest(t).SolveSteps(exactGrams(t, "0.1 g"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -122,7 +122,7 @@ func BenchmarkSolveSteps(b *testing.B) {
 	step := exactGrams(b, "0.1 g")
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := SolveSteps(q, step); err != nil {
+		if _, err := q.SolveSteps(step); err != nil {
 			b.Fatal(err)
 		}
 	}

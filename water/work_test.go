@@ -56,7 +56,7 @@ func TestCountedWork(t *testing.T) {
 	nodes, proven, tied := 0, 0, 0
 	for i := range 60 {
 		q := randomRequest(g, i%2 == 0)
-		w, err := SolveSteps(q, exactGrams(t, "0.1 g"))
+		w, err := q.SolveSteps(exactGrams(t, "0.1 g"))
 		if err != nil {
 			continue
 		}

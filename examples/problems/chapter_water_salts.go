@@ -52,11 +52,11 @@ func saltsForATarget() Problem {
 			"6.220 g. " +
 			"Calcium: (6.452/172.164 + 6.220/147.008) × 40.078/60 = 53.29 mg/L."},
 		Work: func(w *Working) {
-			r := must(water.Solve(water.Request{
+			r := must(water.Request{
 				Volume:  units.Litre.Of(60),
 				Salts:   []water.Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}},
 				Targets: []water.Target{water.Sulfate.Aim(units.MilligramPerLitre.Of(60)), water.Chloride.Aim(units.MilligramPerLitre.Of(50))},
-			}))
+			}.Solve())
 			for _, d := range r.Doses {
 				w.Step("%s: %s.", d.Material, d.Mass.Text(units.Gram, 3))
 			}
@@ -81,11 +81,11 @@ func saltsOnAScale() Problem {
 		Source: Source{ByHand, "Gypsum alone brings sulfate and the chloride salt alone chloride, so each dose is rounded: 6.452 to 6.5 g, 6.220 to 6.2 g. " +
 			"Sulfate (6.5 − 6.4523) × 557.93/60 = +0.443 mg/L; chloride (6.2 − 6.2204) × 482.29/60 = −0.164. √(0.443² + 0.164²) = 0.473."},
 		Work: func(w *Working) {
-			r := must(water.SolveSteps(water.Request{
+			r := must(water.Request{
 				Volume:  units.Litre.Of(60),
 				Salts:   []water.Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}},
 				Targets: []water.Target{water.Sulfate.Aim(units.MilligramPerLitre.Of(60)), water.Chloride.Aim(units.MilligramPerLitre.Of(50))},
-			}, must(units.ParseExact[units.Mass]("0.1 g"))))
+			}.SolveSteps(must(units.ParseExact[units.Mass]("0.1 g"))))
 			if r.Proven {
 				w.Step("No other doses on this scale come nearer: that is proven, not only tried.")
 			} else {

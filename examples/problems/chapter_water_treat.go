@@ -138,9 +138,9 @@ func sodiumAtMost() Problem {
 			"mg/L: 38.32 mg/L too little. " +
 			"Each mg of sodium more brings 35.45/22.990 = 1.5420 mg of chloride; the sum of squares falls by 2 × 38.32 × 1.5420 = 118.18 for it."},
 		Work: func(w *Working) {
-			ex := must(water.Explain(water.Request{Volume: units.Litre.Of(1), Salts: []water.Stock{{Salt: material.TableSalt()}},
+			ex := must(water.Request{Volume: units.Litre.Of(1), Salts: []water.Stock{{Salt: material.TableSalt()}},
 				Targets: []water.Target{water.Chloride.Aim(units.MilligramPerLitre.Of(100))},
-				Limits:  []water.Bound{water.Sodium.AtMost(units.MilligramPerLitre.Of(40))}}))
+				Limits:  []water.Bound{water.Sodium.AtMost(units.MilligramPerLitre.Of(40))}}.Explain())
 			for _, r := range ex.Reasons {
 				w.Step("%s.", r)
 			}

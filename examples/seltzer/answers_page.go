@@ -130,7 +130,8 @@ func brief(p plan.Plan, s style) []row {
 		rows = append(rows,
 			row{label: "gravity", value: number(p.Gravity.Original, 4)},
 			row{label: floor, value: number(p.Gravity.Floor, 4)},
-			row{label: "strength", value: strength(p.Strength), note: "± " + number(p.Uncertainty.Planned.In(units.PercentVolume), 2)})
+			row{label: "strength", value: strength(p.Strength),
+				note: "± " + number(p.Uncertainty.Planned.In(units.PercentVolume), 2) + ", " + mostlyFrom(p.Uncertainty.PlannedFrom)})
 	}
 	if c := p.Cost; c != nil {
 		rows = append(rows, row{label: "cost", value: c.Total + " " + c.Currency})

@@ -54,6 +54,7 @@ var neverSeen = map[string]string{
 		"walk, and no mass of it is negative",
 	"no error: gravity.Solution.MarshalJSON":                                           "a liquid that exists has masses that can be written",
 	"name: gravity.Fermentation.UnmarshalJSON says \"gravity.Yield.UnmarshalJSON\"":    "the yield within it refuses itself",
+	"name: gravity.Fermentation.MarshalJSON says \"units.Quantity.MarshalText\"":       "the yield within it refuses itself",
 	"name: water.CO2Loss.MarshalJSON says \"units.Quantity.MarshalText\"":              "a pressure below zero, which no function makes, refuses itself",
 	"no answer: mash.Mash.WithBase":                                                    "a mash below the pH wanted",
 	"no answer: water.Series.MarshalJSON":                                              "always an error: it cannot be written",
@@ -93,11 +94,9 @@ var neverSeen = map[string]string{
 	"no answer: kinetics.Pace.MarshalJSON":                                             "a pace is not among the values of the walk",
 	"no answer: kinetics.Pace.UnmarshalJSON":                                           "a pace is not among the values of the walk",
 	"not a number: water.Acid.TitratedTo":                                              "a convention as given; what titrates by it refuses it",
-	"not a number: water.Explain": "the deviation without a salt is +Inf, as " +
-		"documented, where the limits cannot be met without it",
-	"no answer: ferment.Tank.Correct": "a ferment that can be computed, and two pH that fit it",
-	"no answer: kinetics.NewPace":     "a start of three contents that must each be a ferment's, and temperatures in order",
-	"no answer: kinetics.Pace.When":   "a pace is not among the values of the walk",
+	"no answer: ferment.Tank.Correct":                                                  "a ferment that can be computed, and two pH that fit it",
+	"no answer: kinetics.NewPace":                                                      "a start of three contents that must each be a ferment's, and temperatures in order",
+	"no answer: kinetics.Pace.When":                                                    "a pace is not among the values of the walk",
 }
 
 // A refusal names the function that the caller wrote, whichever it is: a program calls each

@@ -52,7 +52,7 @@ func carbonationFerment() []*Function {
 			of5(takes("warm", units.Celsius, "temperature before", -2, 40, 20), takes("cold", units.Celsius, "temperature after", -2, 40, 2),
 				takesTank(60, 12, 0.01), takesDrink(), takesPlace(),
 				func(warm, cold units.Temperature, f carbonation.Fermenter, s gravity.Solution, air units.Atmosphere) (crash, error) {
-					return carbonation.Crash(s, warm, cold, f, air)
+					return f.Crash(s, warm, cold, air)
 				}),
 			from(func(c crash) units.Volume { return c.AtOnce }, "at_once", units.Litre, "air drawn in before the liquid takes up CO2"),
 			from(func(c crash) units.Volume { return c.AtRest }, "at_rest", units.Litre, "air drawn in once it has"),

@@ -86,13 +86,13 @@ func waterSolve() []*Function {
 	return []*Function{
 		heavy(entry("salts_for_target", "Doses of eight usual salts that bring a water nearest to a target, fewest salts where several do",
 			"least squares with bounds, exact by complementary pivots (Lemke 1965); "+atomicWeights,
-			of1(takesTargets(), water.Solve), doseOutputs()...)),
+			of1(takesTargets(), water.Request.Solve), doseOutputs()...)),
 		heavy(entry("salts_for_target_weighed", "Doses of eight usual salts in whole steps of a scale, proven nearest to a target",
 			"closest-point search in a lattice (Schnorr & Euchner 1994); "+atomicWeights,
 			of2(takesTargets(), of1(takesStated("step", units.Gram, "what the scale resolves", 0.001, 100, 0.1).or(0.1), func(gram float64) (units.ExactMass, error) {
 				return units.ParseExact[units.Mass](trimmed(gram) + " g")
 			}), func(r water.Request, step units.ExactMass) (water.Recipe, error) {
-				w, err := water.SolveSteps(r, step)
+				w, err := r.SolveSteps(step)
 				return w.Recipe, err
 			}), doseOutputs()...)),
 		entry("water_blend", "Share of pure water that brings an ion of a water down to a value", "conservation of mass",

@@ -112,9 +112,9 @@ func (r *recipe) draw(share float64) (d draught, err error) {
 	if d.base, err = r.ends(d.wash); err != nil {
 		return d, err
 	}
-	v := d.base.VolumeAt20()
-	d.density = kg(d.base.Mass()) / v.In(units.Litre)
-	if d.litre, err = d.base.Times(1 / v.In(units.Litre)); err != nil {
+	v := d.base.VolumeAt20().In(units.Litre) * r.swell
+	d.density = kg(d.base.Mass()) / v
+	if d.litre, err = d.base.Times(1 / v); err != nil {
 		return d, err
 	}
 	err = r.undilutedAll(&d)
@@ -128,7 +128,7 @@ func (r *recipe) undilutedAll(d *draught) (err error) {
 		if d.packs[i], err = r.undiluted(&r.packs[i], d.litre); err != nil {
 			return err
 		}
-		d.strength = min(d.strength, r.strengthOf(d.packs[i])/r.packs[i].ratio)
+		d.strength = min(d.strength, d.packs[i].strength()/r.packs[i].ratio)
 	}
 	return nil
 }
@@ -149,8 +149,8 @@ func (r *recipe) mix(share float64) (batch, error) {
 	var baseVolume float64
 	for i, p := range r.packs {
 		f := d.packs[i]
-		if want := b.strength * p.ratio; r.strengthOf(f) > want*(1+1e-12) {
-			if f, err = r.diluted(&r.packs[i], d.litre, want*r.swell); err != nil {
+		if want := b.strength * p.ratio; f.strength() > want*(1+1e-12) {
+			if f, err = r.diluted(&r.packs[i], d.litre, want); err != nil {
 				return b, err
 			}
 		}

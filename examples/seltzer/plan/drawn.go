@@ -199,7 +199,10 @@ func (m *maker) baseToDraw() (*walks, error) {
 // packFigures adds the fork of one kind of pack, mixed for the whole base, and its figures.
 func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit string, f func(*forward.Unknowns) (float64, error))) error {
 	r := m.recipe.packs[i]
-	whole := m.batch.base.VolumeAt20().In(units.Litre) - m.lost()
+	whole := 0.0
+	for _, k := range m.batch.packed {
+		whole += k.base
+	}
 	steps, err := m.mixed(i, m.batch.packed[i], whole/m.batch.packed[i].base)
 	if err != nil {
 		return err

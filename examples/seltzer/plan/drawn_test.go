@@ -123,6 +123,16 @@ func TestLikelyPHIsDrawn(t *testing.T) {
 			t.Fatal(err)
 		}
 		end := p.Acidity.Points[3]
+		if p.After != nil { // its gas alone is out
+			dry := p.After.Points[0]
+			near(t, name+", dry, low", dry.PH-dry.Low, end.PH-end.Low, 0.01)
+			near(t, name+", dry, high", dry.High-dry.PH, end.High-end.PH, 0.01)
+			for _, after := range p.After.Points {
+				if !(after.Low < after.PH && after.PH < after.High) || after.From == "" {
+					t.Errorf("%s: %+v", name, after)
+				}
+			}
+		}
 		for _, d := range drawn {
 			if !strings.HasPrefix(d.What, "pH") {
 				continue

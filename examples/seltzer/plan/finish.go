@@ -16,10 +16,7 @@ type finished struct {
 	volume float64 // L at 20 °C
 }
 
-// strengthOf is that of a finished drink, % vol.
-func (r *recipe) strengthOf(f finished) float64 {
-	return f.drink.ByVolume().In(units.PercentVolume) / r.swell
-}
+func (f finished) strength() float64 { return 100 * kg(f.drink.Ethanol()) / pureEthanol / f.volume }
 
 // finish puts a finished drink together from litres of base drink and kilograms of
 // water, with the primer of a litre. Where yeast is to prime it, it ferments the sugar of
@@ -63,7 +60,7 @@ func (r *recipe) finish(p packRecipe, litre gravity.Solution, base, water float6
 			return f, err
 		}
 	}
-	f.volume = f.drink.VolumeAt20().In(units.Litre)
+	f.volume = f.drink.VolumeAt20().In(units.Litre) + base*(1-1/r.swell)
 	return f, nil
 }
 

@@ -65,7 +65,7 @@ func makerOf(req Request) (*maker, error) {
 		{"strength", put(&p.Nutrient.Stages, m.stageGravities)},
 		{"acid", put2(&p.After, &p.Acid, m.settleDown)},
 		{"instruments", m.instruments},
-		{"instruments", put(&m.doubts, m.doubt)},
+		{"water", put(&m.doubts, m.doubt)},
 		{"instruments", put(&p.Gravity, m.sureGravities)},
 		{"water", put(&p.Acidity, m.acidCourse)},
 		{"acid", put(&p.After, m.sureAfter)},

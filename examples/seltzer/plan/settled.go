@@ -90,7 +90,7 @@ func (r *recipe) common(b batch) (float64, error) {
 	common := math.Inf(1)
 	for i, p := range r.packs {
 		if p.Strength == nil {
-			common = min(common, r.strengthOf(d.packs[i]))
+			common = min(common, d.packs[i].strength())
 		}
 	}
 	if math.IsInf(common, 1) {
@@ -101,7 +101,7 @@ func (r *recipe) common(b batch) (float64, error) {
 		if p.Strength == nil {
 			continue
 		}
-		own, most := p.Strength.In(units.PercentVolume), r.strengthOf(d.packs[i])
+		own, most := p.Strength.In(units.PercentVolume), d.packs[i].strength()
 		if own > most*(1+nearStrength) {
 			return 0, &RequestError{Field: p.field + ".strength", Value: p.Strength.Text(units.PercentVolume, 1), is: quantity(*p.Strength),
 				Allowed: fmt.Sprintf("at most the %.1f %% vol that it has undiluted", math.Floor(10*most)/10)}

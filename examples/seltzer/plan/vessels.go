@@ -182,7 +182,11 @@ func (m *maker) shareOut(*notes) (shares []FermenterShare, err error) {
 	filled := slices.IndexFunc(m.plan.Vessels, func(v Vessel) bool { return v.When == firstFilled || v.When == wholeFilled })
 	all := append([]AlsoFermenter{{m.req.Fermenter.Capacity, m.req.Fermenter.Loss}}, also...)
 	// What is racked from each is what it holds less its own loss: a small one with a large loss gives nothing.
-	cold := m.batch.base.VolumeAt20().In(units.Litre)
+	base, err := m.brewed.fermented.Volume(at20)
+	if err != nil {
+		return nil, err
+	}
+	cold := base.In(units.Litre)
 	for i, f := range all {
 		part := f.Capacity.In(units.Litre) / whole
 		if part*cold <= f.Loss.In(units.Litre) {

@@ -73,7 +73,7 @@ func (m *maker) treat(p *WaterPlan, before water.Profile, volume units.Volume, s
 		if err != nil {
 			return nil, placed("water.target", err)
 		}
-		recipe, err := water.Solve(water.Request{Water: before, Volume: volume, Salts: stocks(salts), Targets: targets})
+		recipe, err := water.Request{Water: before, Volume: volume, Salts: stocks(salts), Targets: targets}.Solve()
 		if err != nil {
 			return nil, placed("water.target", err)
 		}
