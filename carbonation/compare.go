@@ -62,21 +62,17 @@ const (
 	EUWine
 )
 
-var methods = choice.Of[Method]("method", "Henry's law in the water of the drink", "printed beer chart", "European exponential form", "EU/OIV wine relation")
+var methods = choice.Of[Method]("carbonation.Method", "method", "Henry's law in the water of the drink", "printed beer chart", "European exponential form", "EU/OIV wine relation")
 
 // String is the name of the method: "printed beer chart".
 func (m Method) String() string { return methods.Text(m) }
 
 // MarshalText is [Method.String]; an unknown method is a [*units.NameError].
-func (m Method) MarshalText() ([]byte, error) {
-	return methods.Marshal("carbonation.Method.MarshalText", m)
-}
+func (m Method) MarshalText() ([]byte, error) { return methods.Marshal(m) }
 
 // UnmarshalText reads what [Method.MarshalText] writes; another text is a
 // [*units.NameError].
-func (m *Method) UnmarshalText(text []byte) error {
-	return methods.Unmarshal("carbonation.Method.UnmarshalText", text, m)
-}
+func (m *Method) UnmarshalText(text []byte) error { return methods.Unmarshal(text, m) }
 
 // Content returns the CO2 that a drink holds at equilibrium under an absolute pressure. The
 // error is a [*units.RangeError] beyond the range of the method, a [*units.NameError] for

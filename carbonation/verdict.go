@@ -28,7 +28,7 @@ const (
 	MayFreeze
 )
 
-var verdicts = choice.Of[Verdict]("verdict", "unrated", "within the rating given", "over the rating given", "hydraulic lock",
+var verdicts = choice.Of[Verdict]("carbonation.Verdict", "verdict", "unrated", "within the rating given", "over the rating given", "hydraulic lock",
 	"above the computed range", "below the freezing point")
 
 // Rated sets a gauge pressure that a person sets, on a regulator or a valve, against the
@@ -64,12 +64,8 @@ func iced(v Verdict, c said, below bool) (Verdict, said) {
 func (v Verdict) String() string { return verdicts.Text(v) }
 
 // MarshalText is [Verdict.String]; an unknown verdict is a [*units.NameError].
-func (v Verdict) MarshalText() ([]byte, error) {
-	return verdicts.Marshal("carbonation.Verdict.MarshalText", v)
-}
+func (v Verdict) MarshalText() ([]byte, error) { return verdicts.Marshal(v) }
 
 // UnmarshalText reads what [Verdict.MarshalText] writes; another text is a
 // [*units.NameError].
-func (v *Verdict) UnmarshalText(text []byte) error {
-	return verdicts.Unmarshal("carbonation.Verdict.UnmarshalText", text, v)
-}
+func (v *Verdict) UnmarshalText(text []byte) error { return verdicts.Unmarshal(text, v) }

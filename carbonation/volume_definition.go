@@ -45,19 +45,15 @@ func (d VolumeDefinition) Content(v units.CarbonDioxideVolumes) units.CarbonDiox
 	return units.GramCO2PerLitre.Of(checked.Number(v.In(units.VolumesCO2) * d.grams()))
 }
 
-var definitions = choice.Of[VolumeDefinition]("definition of a volume", "real gas, 1.9770 g/L", "ideal gas, 1.9635 g/L")
+var definitions = choice.Of[VolumeDefinition]("carbonation.VolumeDefinition", "definition of a volume", "real gas, 1.9770 g/L", "ideal gas, 1.9635 g/L")
 
 // String is "real gas, 1.9770 g/L" or "ideal gas, 1.9635 g/L".
 func (d VolumeDefinition) String() string { return definitions.Text(d) }
 
 // MarshalText is [VolumeDefinition.String]; an unknown definition is a
 // [*units.NameError].
-func (d VolumeDefinition) MarshalText() ([]byte, error) {
-	return definitions.Marshal("carbonation.VolumeDefinition.MarshalText", d)
-}
+func (d VolumeDefinition) MarshalText() ([]byte, error) { return definitions.Marshal(d) }
 
 // UnmarshalText reads what [VolumeDefinition.MarshalText] writes; another text is a
 // [*units.NameError].
-func (d *VolumeDefinition) UnmarshalText(text []byte) error {
-	return definitions.Unmarshal("carbonation.VolumeDefinition.UnmarshalText", text, d)
-}
+func (d *VolumeDefinition) UnmarshalText(text []byte) error { return definitions.Unmarshal(text, d) }

@@ -25,20 +25,16 @@ const (
 	InAir
 )
 
-var airs = choice.Of[Air]("air", "in vacuum", "in air")
+var airs = choice.Of[Air]("gravity.Air", "air", "in vacuum", "in air")
 
 // String returns the name: "in air".
 func (a Air) String() string { return airs.Text(a) }
 
 // MarshalText is [Air.String]; an unknown air is a [*units.NameError].
-func (a Air) MarshalText() ([]byte, error) {
-	return airs.Marshal("gravity.Air.MarshalText", a)
-}
+func (a Air) MarshalText() ([]byte, error) { return airs.Marshal(a) }
 
 // UnmarshalText reads what [Air.MarshalText] writes; other text is a [*units.NameError].
-func (a *Air) UnmarshalText(text []byte) error {
-	return airs.Unmarshal("gravity.Air.UnmarshalText", text, a)
-}
+func (a *Air) UnmarshalText(text []byte) error { return airs.Unmarshal(text, a) }
 
 // ratio returns the specific gravity of a liquid of density rho over water.
 func (a Air) ratio(rho, water float64) float64 {

@@ -38,20 +38,16 @@ var referenceTemperatures = [...]struct{ liquid, water float64 }{
 	At15On4: {15, 4},
 }
 
-var references = choice.Of[Reference]("reference", "20/20 °C", "15.56/15.56 °C", "20/4 °C", "15/15 °C", "17.5/17.5 °C", "25/25 °C", "15/4 °C")
+var references = choice.Of[Reference]("gravity.Reference", "reference", "20/20 °C", "15.56/15.56 °C", "20/4 °C", "15/15 °C", "17.5/17.5 °C", "25/25 °C", "15/4 °C")
 
 // String returns the name: "20/20 °C".
 func (r Reference) String() string { return references.Text(r) }
 
 // MarshalText is [Reference.String]; an unknown reference is a [*units.NameError].
-func (r Reference) MarshalText() ([]byte, error) {
-	return references.Marshal("gravity.Reference.MarshalText", r)
-}
+func (r Reference) MarshalText() ([]byte, error) { return references.Marshal(r) }
 
 // UnmarshalText reads what [Reference.MarshalText] writes; other text is a [*units.NameError].
-func (r *Reference) UnmarshalText(text []byte) error {
-	return references.Unmarshal("gravity.Reference.UnmarshalText", text, r)
-}
+func (r *Reference) UnmarshalText(text []byte) error { return references.Unmarshal(text, r) }
 
 // Temperatures returns that of the liquid and that of the water. An unknown reference is a
 // [*units.NameError].

@@ -18,20 +18,16 @@ const (
 	kinds
 )
 
-var sugars = choice.Of[Sugar]("kind of extract", "sucrose", "glucose", "fructose", "dextrin", "glycerol", "organic acid")
+var sugars = choice.Of[Sugar]("gravity.Sugar", "kind of extract", "sucrose", "glucose", "fructose", "dextrin", "glycerol", "organic acid")
 
 // String returns the name: "sucrose".
 func (k Sugar) String() string { return sugars.Text(k) }
 
 // MarshalText is [Sugar.String]; an unknown kind of extract is a [*units.NameError].
-func (k Sugar) MarshalText() ([]byte, error) {
-	return sugars.Marshal("gravity.Sugar.MarshalText", k)
-}
+func (k Sugar) MarshalText() ([]byte, error) { return sugars.Marshal(k) }
 
 // UnmarshalText reads what [Sugar.MarshalText] writes; other text is a [*units.NameError].
-func (k *Sugar) UnmarshalText(text []byte) error {
-	return sugars.Unmarshal("gravity.Sugar.UnmarshalText", text, k)
-}
+func (k *Sugar) UnmarshalText(text []byte) error { return sugars.Unmarshal(text, k) }
 
 // Fermentable reports whether the yeast can use this kind of extract.
 func (k Sugar) Fermentable() bool { return k == AsSucrose || k == AsGlucose || k == AsFructose }

@@ -13,17 +13,13 @@ const (
 	HighDemand
 )
 
-var demands = choice.Of[Demand]("nitrogen demand", "medium", "low", "high")
+var demands = choice.Of[Demand]("nutrient.Demand", "nitrogen demand", "medium", "low", "high")
 
 // String is "low", "medium" or "high".
 func (d Demand) String() string { return demands.Text(d) }
 
 // MarshalText is [Demand.String]; an unknown demand is a [*units.NameError].
-func (d Demand) MarshalText() ([]byte, error) {
-	return demands.Marshal("nutrient.Demand.MarshalText", d)
-}
+func (d Demand) MarshalText() ([]byte, error) { return demands.Marshal(d) }
 
 // UnmarshalText reads "low", "medium" or "high"; another text is a [*units.NameError].
-func (d *Demand) UnmarshalText(text []byte) error {
-	return demands.Unmarshal("nutrient.Demand.UnmarshalText", text, d)
-}
+func (d *Demand) UnmarshalText(text []byte) error { return demands.Unmarshal(text, d) }

@@ -32,20 +32,16 @@ const (
 	AsItself                   // as HOCl or NH2Cl
 )
 
-var chlorineForms = choice.Of[ChlorineAs]("form of chlorine", "Cl2", "itself")
+var chlorineForms = choice.Of[ChlorineAs]("water.ChlorineAs", "form of chlorine", "Cl2", "itself")
 
 // String returns "Cl2" or "itself".
 func (c ChlorineAs) String() string { return chlorineForms.Text(c) }
 
 // MarshalText is [ChlorineAs.String]; another value is refused with a [*units.NameError].
-func (c ChlorineAs) MarshalText() ([]byte, error) {
-	return chlorineForms.Marshal("water.ChlorineAs.MarshalText", c)
-}
+func (c ChlorineAs) MarshalText() ([]byte, error) { return chlorineForms.Marshal(c) }
 
 // UnmarshalText reads "Cl2" or "itself"; the error is a [*units.NameError].
-func (c *ChlorineAs) UnmarshalText(text []byte) error {
-	return chlorineForms.Unmarshal("water.ChlorineAs.UnmarshalText", text, c)
-}
+func (c *ChlorineAs) UnmarshalText(text []byte) error { return chlorineForms.Unmarshal(text, c) }
 
 var (
 	massCl2   = chemistry.MustMass("Cl2")

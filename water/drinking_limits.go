@@ -19,20 +19,16 @@ const (
 	WHOGuideline                  // Guidelines for drinking-water quality, second edition (1996) and fourth (2011, 2022)
 )
 
-var authorities = choice.Of[Authority]("authority", "US", "EU", "WHO")
+var authorities = choice.Of[Authority]("water.Authority", "authority", "US", "EU", "WHO")
 
 // String returns "US", "EU" or "WHO".
 func (a Authority) String() string { return authorities.Text(a) }
 
 // MarshalText is [Authority.String]; another value is refused with a [*units.NameError].
-func (a Authority) MarshalText() ([]byte, error) {
-	return authorities.Marshal("water.Authority.MarshalText", a)
-}
+func (a Authority) MarshalText() ([]byte, error) { return authorities.Marshal(a) }
 
 // UnmarshalText reads "US", "EU" or "WHO"; the error is a [*units.NameError].
-func (a *Authority) UnmarshalText(text []byte) error {
-	return authorities.Unmarshal("water.Authority.UnmarshalText", text, a)
-}
+func (a *Authority) UnmarshalText(text []byte) error { return authorities.Unmarshal(text, a) }
 
 // DrinkingLimit is one limit for drinking water: of a content, of pH or of conductivity.
 type DrinkingLimit struct {

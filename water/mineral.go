@@ -18,20 +18,16 @@ const (
 	mineralCount
 )
 
-var minerals = choice.Of[Mineral]("mineral", "calcite", "aragonite", "gypsum", "portlandite")
+var minerals = choice.Of[Mineral]("water.Mineral", "mineral", "calcite", "aragonite", "gypsum", "portlandite")
 
 // String returns the name of the mineral.
 func (m Mineral) String() string { return minerals.Text(m) }
 
 // MarshalText is [Mineral.String]; another value is refused with a [*units.NameError].
-func (m Mineral) MarshalText() ([]byte, error) {
-	return minerals.Marshal("water.Mineral.MarshalText", m)
-}
+func (m Mineral) MarshalText() ([]byte, error) { return minerals.Marshal(m) }
 
 // UnmarshalText reads the name of a mineral; the error is a [*units.NameError].
-func (m *Mineral) UnmarshalText(text []byte) error {
-	return minerals.Unmarshal("water.Mineral.UnmarshalText", text, m)
-}
+func (m *Mineral) UnmarshalText(text []byte) error { return minerals.Unmarshal(text, m) }
 
 // SaturationIndex returns log10 of the ion activity product over the solubility
 // product: above zero the water can drop the mineral, below it can dissolve it. It

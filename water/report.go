@@ -28,18 +28,16 @@ const (
 	AsPhosphorus                // mg/L as P: phosphate
 )
 
-var forms = choice.Of[Form]("form of a reading", "mg/L", "mEq/L", "mmol/L", "mg/L as CaCO3", "°dH", "°fH", "°e", "mg/L as N", "mg/L as S", "mg/L as P")
+var forms = choice.Of[Form]("water.Form", "form of a reading", "mg/L", "mEq/L", "mmol/L", "mg/L as CaCO3", "°dH", "°fH", "°e", "mg/L as N", "mg/L as S", "mg/L as P")
 
 // String returns the unit that a report prints, "mg/L as CaCO3".
 func (f Form) String() string { return forms.Text(f) }
 
 // MarshalText is [Form.String]; another value is refused with a [*units.NameError].
-func (f Form) MarshalText() ([]byte, error) { return forms.Marshal("water.Form.MarshalText", f) }
+func (f Form) MarshalText() ([]byte, error) { return forms.Marshal(f) }
 
 // UnmarshalText reads what [Form.String] writes; the error is a [*units.NameError].
-func (f *Form) UnmarshalText(text []byte) error {
-	return forms.Unmarshal("water.Form.UnmarshalText", text, f)
-}
+func (f *Form) UnmarshalText(text []byte) error { return forms.Unmarshal(text, f) }
 
 // ReportLine is one line of a report.
 type ReportLine struct {

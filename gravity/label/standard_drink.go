@@ -20,20 +20,16 @@ const (
 	DrinkAU                      // 10 g of ethanol: Australia and New Zealand
 )
 
-var drinks = choice.Of[StandardDrink]("measure of drink", "US standard drink", "UK unit", "Australian or New Zealand standard drink")
+var drinks = choice.Of[StandardDrink]("label.StandardDrink", "measure of drink", "US standard drink", "UK unit", "Australian or New Zealand standard drink")
 
 // String returns the name: "UK unit".
 func (d StandardDrink) String() string { return drinks.Text(d) }
 
 // MarshalText is [StandardDrink.String]; an unknown measure of drink is a [*units.NameError].
-func (d StandardDrink) MarshalText() ([]byte, error) {
-	return drinks.Marshal("label.StandardDrink.MarshalText", d)
-}
+func (d StandardDrink) MarshalText() ([]byte, error) { return drinks.Marshal(d) }
 
 // UnmarshalText reads what [StandardDrink.MarshalText] writes; other text is a [*units.NameError].
-func (d *StandardDrink) UnmarshalText(text []byte) error {
-	return drinks.Unmarshal("label.StandardDrink.UnmarshalText", text, d)
-}
+func (d *StandardDrink) UnmarshalText(text []byte) error { return drinks.Unmarshal(text, d) }
 
 // Count returns how many measures a volume of a strength holds, both at
 // 20 °C.

@@ -45,7 +45,7 @@ const (
 	USWine                      // wine of 7 % vol and more, fruit and other wines among it
 )
 
-var categories = choice.Of[Category]("category of drink",
+var categories = choice.Of[Category]("label.Category", "category of drink",
 	"EU beer", "EU cider, perry, mead, fruit wine", "EU drink with macerated fruit or plants", "EU other drink",
 	"US malt beverage", "US distilled spirit", "EU still grape drink of 2206 00", "US wine",
 )
@@ -54,14 +54,10 @@ var categories = choice.Of[Category]("category of drink",
 func (c Category) String() string { return categories.Text(c) }
 
 // MarshalText is [Category.String]; an unknown category is a [*units.NameError].
-func (c Category) MarshalText() ([]byte, error) {
-	return categories.Marshal("label.Category.MarshalText", c)
-}
+func (c Category) MarshalText() ([]byte, error) { return categories.Marshal(c) }
 
 // UnmarshalText reads what [Category.MarshalText] writes; other text is a [*units.NameError].
-func (c *Category) UnmarshalText(text []byte) error {
-	return categories.Unmarshal("label.Category.UnmarshalText", text, c)
-}
+func (c *Category) UnmarshalText(text []byte) error { return categories.Unmarshal(text, c) }
 
 // Tolerance returns how far the strength may be from the label, either way,
 // before the error of the analysis.

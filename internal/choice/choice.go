@@ -1,15 +1,11 @@
 // Package choice gives the values of an enumeration their texts, reads them back, and
 // refuses what is none of them with a *units.NameError.
 //
-//	var sugars = choice.Of[Sugar]("sugar", "sucrose", "glucose", "fructose")
+//	var sugars = choice.Of[Sugar]("gravity.Sugar", "sugar", "sucrose", "glucose", "fructose")
 //
-//	func (s Sugar) String() string { return sugars.Text(s) }
-//	func (s Sugar) MarshalText() ([]byte, error) {
-//		return sugars.Marshal("gravity.Sugar.MarshalText", s)
-//	}
-//	func (s *Sugar) UnmarshalText(text []byte) error {
-//		return sugars.Unmarshal("gravity.Sugar.UnmarshalText", text, s)
-//	}
+//	func (s Sugar) String() string                   { return sugars.Text(s) }
+//	func (s Sugar) MarshalText() ([]byte, error)     { return sugars.Marshal(s) }
+//	func (s *Sugar) UnmarshalText(text []byte) error { return sugars.Unmarshal(text, s) }
 //
 // A function that takes one asks Check first.
 package choice
@@ -24,12 +20,16 @@ import (
 
 // List is the texts of an enumeration, in the order of its values from 0.
 type List[T ~int | ~uint8] struct {
+	name  string // of the type, as an error says it
 	what  string
 	texts []string
 }
 
-// Of makes the list of what; a value that is not to be used has an empty text.
-func Of[T ~int | ~uint8](what string, texts ...string) List[T] { return List[T]{what, texts} }
+// Of makes the list of the type of a name, for what; a value that is not to be used has an
+// empty text.
+func Of[T ~int | ~uint8](name, what string, texts ...string) List[T] {
+	return List[T]{name, what, texts}
+}
 
 func (l List[T]) known(v T) bool { return int(v) >= 0 && int(v) < len(l.texts) && l.texts[v] != "" }
 
@@ -60,18 +60,18 @@ func (l List[T]) Check(fn string, v T) error {
 	return nil
 }
 
-// Marshal is the text of v, for the method fn.
-func (l List[T]) Marshal(fn string, v T) ([]byte, error) {
-	if err := l.Check(fn, v); err != nil {
-		return nil, err
+// Marshal is the text of v, for its method MarshalText.
+func (l List[T]) Marshal(v T) ([]byte, error) {
+	if !l.known(v) {
+		return nil, l.refuse(l.name+".MarshalText", strconv.Itoa(int(v)))
 	}
 	return []byte(l.texts[v]), nil
 }
 
-// Unmarshal puts the value that has a text into v, for the method fn. Case and space
-// around it do not count.
-func (l List[T]) Unmarshal(fn string, text []byte, v *T) error {
-	found, err := l.Parse(fn, string(text))
+// Unmarshal puts the value that has a text into v, for its method UnmarshalText. Case and
+// space around it do not count.
+func (l List[T]) Unmarshal(text []byte, v *T) error {
+	found, err := l.Parse(l.name+".UnmarshalText", string(text))
 	if err == nil {
 		*v = found
 	}

@@ -12,10 +12,10 @@ import (
 // be that of the catalogue, letter by letter.
 var derived = []string{
 	"mol/(kg·atm)", "mol/(L·atm)", "mol/(kg·bar)", "g/(L·bar)", "mmol/kg", "mol/kg",
-	"cm³/mol", "kJ/mol", "g/mol", "mg/g", "g/g", "g/kg", "kJ/kg", "kJ/L", "kcal/L",
+	"cm³/mol", "kJ/mol", "mg/g", "g/g", "g/kg", "kJ/kg", "kJ/L", "kcal/L",
 	"kJ/100 mL", "kcal/100 mL", "kcal/100 g", "g/100 mL", "g/100 g", "mg/(kg·d)",
-	"cells/mL", "cells/g", "1/h", "1/d", "PU", "PU/min", "points", "°Oe", "°Bé",
-	"mPa·s", "m/s", "kPa/m", "mg/L N", "mg/g N", "US gal/lb", "percentage points",
+	"cells/mL", "cells/g", "1/h", "1/d", "PU/min", "points", "°Oe", "°Bé",
+	"kPa/m", "mg/L N", "mg/g N", "US gal/lb", "percentage points",
 }
 
 // Knows reports whether some quantity has the unit, written as tables write it.
@@ -45,6 +45,7 @@ func finders() []func(string) bool {
 		finder(units.VolumesCO2), finder(units.GramCO2PerLitre),
 		finder(units.Kilojoule), finder(units.Watt), finder(units.Metre), finder(units.Mole),
 		finder(units.MicrosiemensPerCentimetre), finder(units.LitrePerMinute), finder(units.Percent),
+		finder(units.GramPerMole), finder(units.MillipascalSecond), finder(units.MetrePerSecond), finder(units.PU),
 	}
 }
 

@@ -11,17 +11,13 @@ const (
 	EU
 )
 
-var jurisdictions = choice.Of[Jurisdiction]("law", "US", "EU")
+var jurisdictions = choice.Of[Jurisdiction]("law.Jurisdiction", "law", "US", "EU")
 
 // String is "US" or "EU".
 func (j Jurisdiction) String() string { return jurisdictions.Text(j) }
 
 // MarshalText is [Jurisdiction.String]; an unknown law is a [*units.NameError].
-func (j Jurisdiction) MarshalText() ([]byte, error) {
-	return jurisdictions.Marshal("law.Jurisdiction.MarshalText", j)
-}
+func (j Jurisdiction) MarshalText() ([]byte, error) { return jurisdictions.Marshal(j) }
 
 // UnmarshalText reads "US" or "EU"; another text is a [*units.NameError].
-func (j *Jurisdiction) UnmarshalText(text []byte) error {
-	return jurisdictions.Unmarshal("law.Jurisdiction.UnmarshalText", text, j)
-}
+func (j *Jurisdiction) UnmarshalText(text []byte) error { return jurisdictions.Unmarshal(text, j) }

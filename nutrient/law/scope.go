@@ -23,7 +23,7 @@ const (
 	alcoholFreeBeer
 )
 
-var scopes = choice.Of[Scope]("scope of a limit",
+var scopes = choice.Of[Scope]("law.Scope", "scope of a limit",
 	"wine", "distilling material", "cider and perry", "second fermentation of sparkling wine", "apple wine",
 	"white and rosé wine", "red wine", "organic red wine, sugar below 2 g/L", "organic white and rosé wine, sugar below 2 g/L",
 	"14.1.4 flavoured drinks, energy reduced or without added sugar", "14.2.8 other alcoholic drinks, mixtures with non-alcoholic ones",
@@ -34,10 +34,8 @@ var scopes = choice.Of[Scope]("scope of a limit",
 func (s Scope) String() string { return scopes.Text(s) }
 
 // MarshalText is [Scope.String]; an unknown scope is a [*units.NameError].
-func (s Scope) MarshalText() ([]byte, error) { return scopes.Marshal("law.Scope.MarshalText", s) }
+func (s Scope) MarshalText() ([]byte, error) { return scopes.Marshal(s) }
 
 // UnmarshalText reads what [Scope.MarshalText] writes; another text is a
 // [*units.NameError].
-func (s *Scope) UnmarshalText(text []byte) error {
-	return scopes.Unmarshal("law.Scope.UnmarshalText", text, s)
-}
+func (s *Scope) UnmarshalText(text []byte) error { return scopes.Unmarshal(text, s) }

@@ -45,7 +45,7 @@ const (
 	pyridoxine
 )
 
-var substances = choice.Of[Substance]("substance with a limit",
+var substances = choice.Of[Substance]("law.Substance", "substance with a limit",
 	"no listed substance", "ammonium phosphate", "ammonium sulfate", "yeast cell walls",
 	"thiamine hydrochloride", "zinc", "defatted soy flour", "calcium pantothenate", "citric acid", "fumaric acid",
 	"copper sulfate as copper", "calcium carbonate", "potassium bitartrate", "dimethyl dicarbonate", "lysozyme", "acacia",
@@ -58,20 +58,14 @@ var substances = choice.Of[Substance]("substance with a limit",
 func (s Substance) String() string { return substances.Text(s) }
 
 // MarshalText is [Substance.String]; an unknown substance is a [*units.NameError].
-func (s Substance) MarshalText() ([]byte, error) {
-	return substances.Marshal("law.Substance.MarshalText", s)
-}
+func (s Substance) MarshalText() ([]byte, error) { return substances.Marshal(s) }
 
 // UnmarshalText reads what [Substance.MarshalText] writes; another text is a
 // [*units.NameError].
-func (s *Substance) UnmarshalText(text []byte) error {
-	return substances.Unmarshal("law.Substance.UnmarshalText", text, s)
-}
+func (s *Substance) UnmarshalText(text []byte) error { return substances.Unmarshal(text, s) }
 
 // ParseSubstance returns the substance of a name as the lists of additions have it: "lysozyme", "citric
 // acid", "steviol glycosides as steviol". The error is a [*units.NameError] with the names.
 func ParseSubstance(name string) (Substance, error) {
-	var s Substance
-	err := substances.Unmarshal("law.ParseSubstance", []byte(name), &s)
-	return s, err
+	return substances.Parse("law.ParseSubstance", name)
 }

@@ -17,7 +17,7 @@ const (
 	liquid
 )
 
-var forms = choice.Of[form]("form of yeast", "dry", "liquid")
+var forms = choice.Of[form]("yeast.Pack", "form of yeast", "dry", "liquid")
 
 // The form of a [Pack] in JSON.
 type packJSON struct {

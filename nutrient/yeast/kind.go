@@ -13,15 +13,13 @@ const (
 	LagerYeast
 )
 
-var kinds = choice.Of[Kind]("kind of yeast", "wine", "ale", "lager")
+var kinds = choice.Of[Kind]("yeast.Kind", "kind of yeast", "wine", "ale", "lager")
 
 // String is "wine", "ale" or "lager".
 func (k Kind) String() string { return kinds.Text(k) }
 
 // MarshalText is [Kind.String]; an unknown kind is a [*units.NameError].
-func (k Kind) MarshalText() ([]byte, error) { return kinds.Marshal("yeast.Kind.MarshalText", k) }
+func (k Kind) MarshalText() ([]byte, error) { return kinds.Marshal(k) }
 
 // UnmarshalText reads "wine", "ale" or "lager"; another text is a [*units.NameError].
-func (k *Kind) UnmarshalText(text []byte) error {
-	return kinds.Unmarshal("yeast.Kind.UnmarshalText", text, k)
-}
+func (k *Kind) UnmarshalText(text []byte) error { return kinds.Unmarshal(text, k) }

@@ -26,22 +26,18 @@ const (
 	Read                        // seen in the source named
 )
 
-var grades = choice.Of[Grade]("grade of evidence", "common practice, no source", "chosen", "recalled from memory", "fitted", "computed", "read")
+var grades = choice.Of[Grade]("evidence.Grade", "grade of evidence", "common practice, no source", "chosen", "recalled from memory", "fitted", "computed", "read")
 
 // String is "read", "computed", "fitted", "recalled from memory", "chosen" or "common
 // practice, no source".
 func (g Grade) String() string { return grades.Text(g) }
 
 // MarshalText is [Grade.String]; an unknown grade is a [*units.NameError].
-func (g Grade) MarshalText() ([]byte, error) {
-	return grades.Marshal("evidence.Grade.MarshalText", g)
-}
+func (g Grade) MarshalText() ([]byte, error) { return grades.Marshal(g) }
 
 // UnmarshalText reads what [Grade.MarshalText] writes; another text is a
 // [*units.NameError].
-func (g *Grade) UnmarshalText(text []byte) (err error) {
-	return grades.Unmarshal("evidence.Grade.UnmarshalText", text, g)
-}
+func (g *Grade) UnmarshalText(text []byte) error { return grades.Unmarshal(text, g) }
 
 // Evidence is where a figure comes from. The zero value is common practice without a
 // source. Values compare with ==.

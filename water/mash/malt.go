@@ -60,7 +60,7 @@ const (
 	Black
 )
 
-var classes = choice.Of[Class]("malt", "pale malt", "pilsner malt", "caramel malt", "chocolate malt", "black malt")
+var classes = choice.Of[Class]("mash.Class", "malt", "pale malt", "pilsner malt", "caramel malt", "chocolate malt", "black malt")
 
 // Classes returns every class in the order of the constants.
 func Classes() []Class {
@@ -75,12 +75,10 @@ func Classes() []Class {
 func (c Class) String() string { return classes.Text(c) }
 
 // MarshalText is [Class.String]; the error is a [*units.NameError].
-func (c Class) MarshalText() ([]byte, error) { return classes.Marshal("mash.Class.MarshalText", c) }
+func (c Class) MarshalText() ([]byte, error) { return classes.Marshal(c) }
 
 // UnmarshalText reads what [Class.MarshalText] writes; the error is a [*units.NameError].
-func (c *Class) UnmarshalText(text []byte) error {
-	return classes.Unmarshal("mash.Class.UnmarshalText", text, c)
-}
+func (c *Class) UnmarshalText(text []byte) error { return classes.Unmarshal(text, c) }
 
 // anyBuffer is the buffering of a malt of which nothing is known.
 //

@@ -20,18 +20,16 @@ const (
 	FromMalt
 )
 
-var origins = choice.Of[Origin]("origin of a must", "apple", "grape", "honey", "malt")
+var origins = choice.Of[Origin]("must.Origin", "origin of a must", "apple", "grape", "honey", "malt")
 
 // String returns "apple", "grape", "honey" or "malt".
 func (f Origin) String() string { return origins.Text(f) }
 
 // MarshalText is [Origin.String]; the error is a [*units.NameError].
-func (f Origin) MarshalText() ([]byte, error) { return origins.Marshal("must.Origin.MarshalText", f) }
+func (f Origin) MarshalText() ([]byte, error) { return origins.Marshal(f) }
 
 // UnmarshalText reads what [Origin.MarshalText] writes; the error is a [*units.NameError].
-func (f *Origin) UnmarshalText(text []byte) error {
-	return origins.Unmarshal("must.Origin.UnmarshalText", text, f)
-}
+func (f *Origin) UnmarshalText(text []byte) error { return origins.Unmarshal(text, f) }
 
 type fruitFacts struct {
 	acids       AcidShares

@@ -80,11 +80,16 @@ func (r *recipe) primeAhead() {
 	}
 }
 
+// leastMove is by how much of itself a primer has to move for what it does to be told from what the batch about it does.
+const leastMove = 0.01
+
 // correct mends the primer after a drink that was primed with it would be served with a
 // content in g/L: by secants, at first as if all its gas stayed in the drink.
 func (p *packRecipe) correct(served float64) {
-	if slope := (served - p.served) / (p.primed - p.wasPrimed); p.wasPrimed > 0 && slope > 0.3*gasOfSugar && slope < 2*gasOfSugar {
-		p.slope = slope
+	if moved := p.primed - p.wasPrimed; p.wasPrimed > 0 && math.Abs(moved) > leastMove*p.primed { // else the batch moved with it
+		if slope := (served - p.served) / moved; slope > 0.3*gasOfSugar && slope < 2*gasOfSugar {
+			p.slope = slope
+		}
 	}
 	step := (p.target.In(units.GramCO2PerLitre) - served) / p.slope
 	p.wasPrimed, p.served = p.primed, served
