@@ -126,3 +126,14 @@ var dimensions = [...]*dimension{
 	theConductivity, theVolumeFlow, theShare, thePureNumber, theMolarMass,
 	theCells, thePitchRate, theDynamicViscosity, theSpeed, theRate, thePasteurisationUnits,
 }
+
+// because gives every text of a row the reason that the row begins with.
+func because(rows ...[]string) map[string]string {
+	m := map[string]string{}
+	for _, row := range rows {
+		for _, text := range row[1:] {
+			m[text] = row[0]
+		}
+	}
+	return m
+}

@@ -42,16 +42,7 @@ var theAbsolutePressure = &dimension{
 		{symbol: "mbar absolute", num: 1, den: 10, names: []string{"mbar", "hPa", "millibar", "hPa absolute", "mbara", "mbar(a)", "mbar (absolute)", "mbar a", "mbar abs"}},
 	},
 	ambiguous: otherBasis("g", "gauge", "absolute"),
-	unsaid: map[string]string{
-		"psi":         bareGauge,
-		"lbf/in²":     bareGauge,
-		"lbf/in2":     bareGauge,
-		"bar":         bareGauge,
-		"bars":        bareGauge,
-		"kpa":         bareGauge,
-		"kilopascal":  bareGauge,
-		"kilopascals": bareGauge,
-	},
+	unsaid:    because([]string{bareGauge, "psi", "lbf/in²", "lbf/in2", "bar", "bars", "kpa", "kilopascal", "kilopascals"}),
 }
 
 const bareGauge = "say absolute or gauge: a gauge shows this unit above the atmosphere, and an absolute pressure is wanted"

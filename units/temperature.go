@@ -30,12 +30,7 @@ var theTemperature = &dimension{
 		{symbol: "°F", num: 5, den: 9, offset: -32, names: []string{"F", "degF", "deg F", "℉", "ºF", "degrees F", "degree Fahrenheit", "degrees Fahrenheit", "fahrenheit"}},
 		{symbol: "K", num: 1, den: 1, offset: -273.15, names: []string{"kelvin", "kelvins"}},
 	},
-	ambiguous: map[string]string{
-		"°":       "say °C or °F",
-		"deg":     "say °C or °F",
-		"degrees": "say °C or °F",
-		"":        "say °C or °F",
-	},
+	ambiguous: because([]string{"say °C or °F", "°", "deg", "degrees", ""}),
 }
 
 func (temperature) describe() *dimension { return theTemperature }

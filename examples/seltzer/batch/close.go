@@ -39,7 +39,8 @@ func (j *job) close(st *Step) error {
 	if err != nil {
 		return err
 	}
-	swollen := v.In(units.Litre) + molarVolume*max(0, j.s.amount[CarbonDioxide])
+	gas := max(0, j.s.amount[CarbonDioxide]) * molar[CarbonDioxide]
+	swollen := v.In(units.Litre) + Swelling(units.GramCO2PerLitre.Of(1)).In(units.Fraction)*gas
 	space := j.s.above.Capacity.In(units.Litre) - swollen
 	if err := limit.Check(do, "head-space", space, "L", 0, 1e7, "the pack has room for the drink with its gas"); err != nil {
 		return err
@@ -69,6 +70,13 @@ func (j *job) close(st *Step) error {
 	}
 	j.s.above.Closed, j.s.above.Gas, j.s.above.Pressure = true, false, st.Pressure
 	return nil
+}
+
+// Swelling is by how much of its volume at 20 °C a drink grows with its gas.
+//
+//   - Source: 32.3 mL for a mole of dissolved CO2, R. F. Weiss, Mar. Chem. 2 (1974) 203.
+func Swelling(c units.CarbonDioxideContent) units.Share {
+	return units.Fraction.Of(checked.Number(molarVolume * c.In(units.GramCO2PerLitre) / molar[CarbonDioxide]))
 }
 
 const (

@@ -92,7 +92,7 @@ func (r *recipe) tooMuchGas(p packRecipe, k packed, dissolved units.CarbonDioxid
 	}
 	switch {
 	case served.AtLeast:
-		return &RequestError{Field: p.field + ".head_space", Value: p.HeadSpace.Text(units.Percent, 1), is: quantity(*p.HeadSpace), Allowed: "more: at " + p.Temperature.Text(units.Celsius, 0) + " the drink fills the bottle"}
+		return p.full("at "+p.Temperature.Text(units.Celsius, 0), nil)
 	case served.Content.Compare(p.target) > 0:
 		least = math.Ceil(100*least) / 100
 		return &RequestError{Field: p.field + ".co2", Value: p.Content.String(),

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"errors"
 	"math"
 
 	"example.org/zymase/carbonation"
@@ -147,7 +148,7 @@ func (m *maker) mended(i int, f *poured) (packed, error) {
 			return k, err
 		}
 		if held.AtLeast {
-			return k, &RequestError{Field: r.field + ".head_space", Value: r.HeadSpace.Text(units.Percent, 1), is: quantity(*r.HeadSpace), Allowed: "more: at " + r.Temperature.Text(units.Celsius, 0) + " the drink fills the " + r.Kind}
+			return k, r.full("at "+r.Temperature.Text(units.Celsius, 0), nil)
 		}
 		missing := r.target.In(units.GramCO2PerLitre) - held.Content.In(units.GramCO2PerLitre)
 		if r.primes() {
@@ -166,8 +167,13 @@ const (
 	mostFillings = 20
 	leastMissing = 1e-6 // g/L
 	// of which a primer that is mended by it leaves a twentieth, less than a scale shows of it
-	littleMissing = 0.01
+	littleMissing = 0.004
 )
+
+// full refuses a bottle that has no room for the drink with its gas.
+func (p *packRecipe) full(when string, err error) error {
+	return &RequestError{Field: p.field + ".head_space", Value: p.HeadSpace.Text(units.Percent, 1), is: quantity(*p.HeadSpace), Allowed: "more: " + when + " the drink fills the " + p.Kind, Err: err}
+}
 
 // mix makes the drink from its part of the base.
 func (m *maker) mix(i int, k packed, f *poured) (err error) {
@@ -211,6 +217,9 @@ func (m *maker) pass(i int, k packed, f *poured) error {
 		into  *forward.State
 	}{{p.ready, &f.ready}, {p.served, &f.served}, {p.stored, &f.stored}} {
 		if _, err := one.do(to.steps...); err != nil {
+			if e, ok := errors.AsType[*units.RangeError](err); ok && (e.Quantity == "head-space" || e.Quantity == "capacity of the pack") {
+				return r.full("as it is filled", err)
+			}
 			return err
 		}
 		*to.into = one.state

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"example.org/zymase/carbonation"
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
@@ -122,7 +123,10 @@ func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideCont
 	// The vessel counts its priming as sucrose; the primer's gas is turned into it.
 	perLitre := k.primer / p.Volume.In(units.Litre)
 	priming := kg(carbonation.CO2From(p.primer.Dose(kilograms(perLitre)))) / kg(carbonation.CO2From(material.Sucrose().Dose(units.Kilogram.Of(1))))
-	filling := carbonation.Filling{Volume: p.Size, Temperature: at20, Content: dissolved, Air: units.Percent.Of(100)}
+	filling := carbonation.Filling{Temperature: at20, Content: dissolved, Air: units.Percent.Of(100)}
+	if t := r.req.Fermenter.Warmest; t.Compare(at20) < 0 { // no warmer than it has been
+		filling.Temperature = t
+	}
 	gas, air := p.inPack.gas, p.inPack.air
 	if p.counterPressure() {
 		air = 0
@@ -140,13 +144,11 @@ func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideCont
 		filling.SugarLeft = units.GramPerLitre.Of(checked.Number(r.sugarLeft(p, k)))
 	}
 	filling.Priming = units.GramPerLitre.Of(checked.Number(1000 * gas * priming))
-	if filling.Temperature != at20 {
-		cold, err := k.drink.Volume(filling.Temperature)
-		if err != nil {
-			return carbonation.ClosedVessel{}, err
-		}
-		filling.Volume = litres(p.Size.In(units.Litre) * cold.In(units.Litre) / k.drink.VolumeAt20().In(units.Litre))
+	is, err := at20To(k.drink, p.Size, filling.Temperature)
+	if err != nil {
+		return carbonation.ClosedVessel{}, err
 	}
+	filling.Volume = litres(is.In(units.Litre) + p.Size.In(units.Litre)*forward.Swelling(filling.Content).In(units.Fraction))
 	vessel := carbonation.Vessel{Capacity: litres(p.Size.In(units.Litre) / (1 - p.HeadSpace.In(units.Fraction))), Rating: p.Rating, StretchPerBar: part(p.Stretch)}
 	if worst {
 		vessel.StretchPerBar, filling.AtRest = units.Share{}, p.counterPressure()
