@@ -75,12 +75,19 @@ func (e *Equilibrium) follow(p *Profile, ph float64) {
 	for c := partCa; c < partCount; c++ {
 		if c != partCO3 {
 			s.free[c] = min(s.free[c], s.total[c])
+			if c < metalsEnd && s.free[c] < hardlyAny*s.total[c] {
+				s.free[c] = s.total[c]
+			}
 		}
 	}
 	if ph != 0 {
 		s.h = numeric.Exp(-math.Ln10 * ph)
 	}
 }
+
+// hardlyAny is the part of a metal that was free, below which the last water held none to speak of: a step from there is
+// beyond a number.
+const hardlyAny = 1e-6
 
 // How near waters are for one to begin where the other ended: K and % vol.
 const likeTemperature, likeEthanol = 5, 2

@@ -28,7 +28,7 @@ func pitching(p plan.Plan, s style) []step {
 	}
 	ph := row{label: "pH", value: "not foreseen"}
 	if pts := p.Acidity.Points; len(pts) > 0 {
-		ph.value, ph.note = number(pts[0].PH, 2), joined("at rest with air", likely(pts[0].Low, pts[0].High, pts[0].From))
+		ph.value, ph.note = number(pts[0].PH, 2), joined("at rest with air", likely(pts[0].Low, pts[0].High, pts[0].From, ""))
 	}
 	measure.read = append(measure.read, ph)
 	steps = append(steps, measure,
@@ -126,7 +126,7 @@ func fermenting(p plan.Plan, s style) []step {
 	if n := len(a.Points); n > 2 {
 		from, to := a.Points[n-3], a.Points[n-2]
 		ph.read[0].value = number(from.PH, 2) + " to " + number(to.PH, 2)
-		ph.read[0].note = likely(to.Low, from.High, to.From)
+		ph.read[0].note = likely(to.Low, from.High, to.From, "")
 	} else {
 		ph.read[0].value = "not foreseen"
 	}
@@ -143,7 +143,7 @@ func fermenting(p plan.Plan, s style) []step {
 		read: []row{{label: "gravity", value: floor, note: "shown at " + s.temperature(p.Request.Fermenter.Temperature) + ": " + number(g.WarmFloor, 4)},
 			{label: "gravity again", value: "the same", note: "days later"}, {label: "pH", value: "not foreseen"}}}
 	if n := len(a.Points); n > 0 {
-		wait.read[2].value, wait.read[2].note = number(a.Points[n-1].PH, 2), likely(a.Points[n-1].Low, a.Points[n-1].High, a.Points[n-1].From)
+		wait.read[2].value, wait.read[2].note = number(a.Points[n-1].PH, 2), likely(a.Points[n-1].Low, a.Points[n-1].High, a.Points[n-1].From, "")
 	}
 	return append(steps, ph, wait)
 }

@@ -36,7 +36,7 @@ func (c *card) maturing(p plan.Plan, s style) {
 	}
 	var racked []step
 	for i, x := range a.Points {
-		read := []row{{label: "pH", value: number(x.PH, 2), note: likely(x.Low, x.High, x.From)},
+		read := []row{{label: "pH", value: number(x.PH, 2), note: likely(x.Low, x.High, x.From, "")},
 			{label: "titratable acidity", value: litreOf(x.Acidity), note: "as " + a.As}}
 		switch {
 		case i == 0:

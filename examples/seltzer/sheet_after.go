@@ -26,12 +26,17 @@ func uncertaintySection(p plan.Plan) section {
 	return out
 }
 
-// likely are the ends of a pH at k = 2; nothing where no unknown moves it.
-func likely(low, high float64, unknown string) string {
-	if unknown == "" {
+// likely are the ends of a pH at k = 2; nothing where no unknown moves it, and what they come from once where the row before
+// says the same.
+func likely(low, high float64, unknown, before string) string {
+	switch text := fmt.Sprintf("likely %.2f to %.2f", low, high); unknown {
+	case "":
 		return ""
+	case before:
+		return text
+	default:
+		return text + ", " + mostlyFrom(unknown)
 	}
-	return fmt.Sprintf("likely %.2f to %.2f, %s", low, high, mostlyFrom(unknown))
 }
 
 // mostlyFrom says which unknown most of an uncertainty comes from.

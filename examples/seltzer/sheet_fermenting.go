@@ -64,8 +64,10 @@ func aciditySection(p plan.Plan, s style) section {
 	if a.Unforeseen != "" {
 		out.rows = append(out.rows, row{label: a.Unforeseen})
 	}
+	before := ""
 	for i, pt := range a.Points {
-		when, note := percent(pt.Used)+" of the sugar used", likely(pt.Low, pt.High, pt.From)
+		when, note := percent(pt.Used)+" of the sugar used", likely(pt.Low, pt.High, pt.From, before)
+		before = pt.From
 		if i == 0 {
 			when = "wash, before the yeast works"
 			note = joined(note, "at rest with air: its own CO2 brings it down within a twentieth of the sugar")

@@ -53,9 +53,11 @@ func afterSection(p plan.Plan, s style) section {
 	if a == nil {
 		return out
 	}
+	before := ""
 	for _, x := range a.Points {
 		out.rows = append(out.rows, row{x.After, "pH " + number(x.PH, 2),
-			joined(likely(x.Low, x.High, x.From), "acidity "+litreOf(x.Acidity)+" as "+a.As, "without gas"), "", ""}.explain(plan.FigureAfter))
+			joined(likely(x.Low, x.High, x.From, before), "acidity "+litreOf(x.Acidity)+" as "+a.As, "without gas"), "", ""}.explain(plan.FigureAfter))
+		before = x.From
 	}
 	if !a.Tartar.IsZero() {
 		out.rows = append(out.rows, row{"cream of tartar settled", s.mass(a.Tartar), "on the wall and the bottom: rack off it", "", ""}.explain(plan.FigureTartar))
