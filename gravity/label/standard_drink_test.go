@@ -1,13 +1,11 @@
 package label_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"testing"
 
 	"example.org/zymase/gravity/label"
-	"example.org/zymase/units"
 )
 
 // Australian standard-drink card (std0910): one decimal below 10, whole numbers
@@ -60,17 +58,5 @@ func TestStandardDrinksRefuses(t *testing.T) {
 	for _, d := range []label.StandardDrink{-1, 3} {
 		_, err = d.Count(volPct(5), litre(1))
 		unknown(t, err, "measure of drink")
-	}
-}
-
-// A measure that is none of the three is refused by name, a volume that no drink has by its range.
-func TestMeasuresThatAreNone(t *testing.T) {
-	_, err := label.StandardDrink(9).Count(units.PercentVolume.Of(5), units.Litre.Of(1))
-	if e, ok := errors.AsType[*units.NameError](err); !ok || e.Func != "label.StandardDrink.Count" || len(e.Choices) != 3 {
-		t.Error(err)
-	}
-	_, err = label.DrinkUS.Count(units.PercentVolume.Of(5), units.Litre.Of(1e13))
-	if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Quantity != "volume" || e.Max != 1e12 {
-		t.Error(err)
 	}
 }
