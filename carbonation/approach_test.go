@@ -151,7 +151,8 @@ func TestOnRegulator(t *testing.T) {
 	rest := ok[units.CarbonDioxideContent](t)(l.Content(kpa(221.325), celsius(4))).In(units.GramCO2PerLitre)
 	near(t, "at rest", list[0].AtRest.In(units.GramCO2PerLitre), rest, 1e-9)
 	near(t, "after", list[0].Content.In(units.GramCO2PerLitre), rest-(rest-1.6)*math.Exp(-0.9), 1e-9)
-	near(t, "needs", list[1].Needs.In(units.KilopascalGauge), ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(4), celsius(4))).In(units.Kilopascal)-101.325, 1e-9)
+	near(t, "needs", list[1].Needs.In(units.KilopascalGauge),
+		ok[units.AbsolutePressure](t)(l.Pressure(gramsCO2(4), celsius(4))).In(units.Kilopascal)-101.325, 1e-9)
 	if list[0].Cautions.Has(carbonation.Overshoot) || !list[1].Cautions.Has(carbonation.Overshoot) || !list[0].Cautions.Has("shared_regulator") {
 		t.Errorf("%v, %v", list[0].Cautions, list[1].Cautions)
 	}
@@ -168,7 +169,8 @@ func TestOnRegulator(t *testing.T) {
 	flat := keg
 	flat.Target = gramsCO2(1) // less than the drink keeps under 1 atm in the cold
 	flat.Target = ok[units.CarbonDioxideContent](t)(l.Content(kpa(101.8), flat.Temperature))
-	if got := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{flat}, barGauge(0.5), 72*hour, units.Atmosphere{})); got[0].Cautions.Has(carbonation.BelowAtmosphere) {
+	if got := ok[[]carbonation.KegOnRegulator](t)(carbonation.OnRegulator([]carbonation.Keg{flat}, barGauge(0.5), 72*hour,
+		units.Atmosphere{})); got[0].Cautions.Has(carbonation.BelowAtmosphere) {
 		t.Errorf("needs %v: %v", got[0].Needs, got[0].Cautions)
 	}
 	flat.Target = gramsCO2(1)

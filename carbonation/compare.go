@@ -62,7 +62,8 @@ const (
 	EUWine
 )
 
-var methods = choice.Of[Method]("carbonation.Method", "method", "Henry's law in the water of the drink", "printed beer chart", "European exponential form", "EU/OIV wine relation")
+var methods = choice.Of[Method]("carbonation.Method", "method", "Henry's law in the water of the drink", "printed beer chart",
+	"European exponential form", "EU/OIV wine relation")
 
 // String is the name of the method: "printed beer chart".
 func (m Method) String() string { return methods.Text(m) }

@@ -115,7 +115,9 @@ func TestLimitsThatVary(t *testing.T) {
 	near(t, "Crash", least, 2e-6, 1e-18)
 	near(t, "Crash", most, 2000, 0)
 	// Water swells from 4 °C to 0 °C: a millilitre over 20 L is too little.
-	least, most = limitsOf(carbonation.Fermenter{Drink: litre(20), Headspace: litre(0.001)}.Crash(ok[gravity.Solution](t)(carbonation.DrinkOf(units.StrengthByVolume{}, units.Extract{})), celsius(4), celsius(0), units.Atmosphere{}))
+	least, most = limitsOf(carbonation.Fermenter{Drink: litre(20),
+		Headspace: litre(0.001)}.Crash(ok[gravity.Solution](t)(carbonation.DrinkOf(units.StrengthByVolume{}, units.Extract{})), celsius(4),
+		celsius(0), units.Atmosphere{}))
 	near(t, "Crash in the cold", least, 2e-6, 1e-18)
 	near(t, "Crash in the cold", most, 20020, 0)
 	// A wort must make a fifth more gas than is wanted.

@@ -47,7 +47,8 @@ func ExampleCO2From() {
 // A cider primed with juice kept back, 1.050, all but acids fermentable.
 func ExamplePrimeWithWort() {
 	juice, _ := gravity.FromSG(1.050)
-	p, err := carbonation.PrimeWithWort(juice, units.Percent.Of(92), units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7), units.MassConcentration{}, units.Litre.Of(20))
+	p, err := carbonation.PrimeWithWort(juice, units.Percent.Of(92), units.GramCO2PerLitre.Of(5), units.GramCO2PerLitre.Of(1.7),
+		units.MassConcentration{}, units.Litre.Of(20))
 	fmt.Println(p.Volume.Text(units.Litre, 2), p.Final.Text(units.GramCO2PerLitre, 2), err)
 	// Output:
 	// 1.17 L 5.00 g/L CO2 <nil>
@@ -55,7 +56,8 @@ func ExamplePrimeWithWort() {
 
 // Doses for a scale of 0.1 g, over two sizes of bottle.
 func ExamplePriming_Spread() {
-	p, _ := carbonation.PrimingSugar(material.Sucrose(), units.GramCO2PerLitre.Of(5.7), units.GramCO2PerLitre.Of(1.43), units.MassConcentration{}, units.Litre.Of(20))
+	p, _ := carbonation.PrimingSugar(material.Sucrose(), units.GramCO2PerLitre.Of(5.7), units.GramCO2PerLitre.Of(1.43), units.MassConcentration{},
+		units.Litre.Of(20))
 	scale, _ := units.ParseExact[units.Mass]("0.1 g")
 	s, err := p.Spread([]carbonation.Bottles{
 		{Fill: units.Litre.Of(0.33), Count: 48}, {Fill: units.Litre.Of(0.75), Count: 5},

@@ -53,7 +53,8 @@ func ExampleLiquid_PlanBurst() {
 func ExampleOnRegulator() {
 	_, drink := sparkler()
 	g := units.GramCO2PerLitre
-	lively := carbonation.Keg{Liquid: drink, Temperature: units.Celsius.Of(4), Content: g.Of(1.5), Target: g.Of(5.7), Rate: carbonation.StillKeg(), Rating: units.BarGauge.Of(4)}
+	lively := carbonation.Keg{Liquid: drink, Temperature: units.Celsius.Of(4), Content: g.Of(1.5), Target: g.Of(5.7), Rate: carbonation.StillKeg(),
+		Rating: units.BarGauge.Of(4)}
 	mild := lively
 	mild.Target = g.Of(4)
 	list, err := carbonation.OnRegulator([]carbonation.Keg{lively, mild}, units.BarGauge.Of(1.1), 5*24*time.Hour, units.Atmosphere{})
@@ -183,7 +184,8 @@ func ExampleReleased() {
 
 // The same cellar, aired with 15 m³ an hour: when to send a meter in.
 func ExampleAirOut() {
-	d, cautions, err := carbonation.AirOut(units.CubicMetre.Of(30), units.CubicMetrePerHour.Of(15), units.PartPerMillion.Of(41_500), units.PartPerMillion.Of(5000), units.PartPerMillion.Of(420))
+	d, cautions, err := carbonation.AirOut(units.CubicMetre.Of(30), units.CubicMetrePerHour.Of(15), units.PartPerMillion.Of(41_500),
+		units.PartPerMillion.Of(5000), units.PartPerMillion.Of(420))
 	fmt.Println(d.Round(time.Minute), err)
 	fmt.Println(cautions)
 	// Output:
@@ -193,7 +195,8 @@ func ExampleAirOut() {
 
 // A ferment that gives off 60 g an hour at its peak, in a room of 25 m³.
 func ExampleVentilate() {
-	v, err := carbonation.Ventilate(units.Gram.Of(60), units.CubicMetre.Of(25), units.Celsius.Of(20), units.PartPerMillion.Of(5000), units.PartPerMillion.Of(420), units.Atmosphere{})
+	v, err := carbonation.Ventilate(units.Gram.Of(60), units.CubicMetre.Of(25), units.Celsius.Of(20), units.PartPerMillion.Of(5000),
+		units.PartPerMillion.Of(420), units.Atmosphere{})
 	fmt.Println(v.FreshAir.Text(units.CubicMetrePerHour, 1), "- without it", v.Reached.Round(time.Minute), err)
 	fmt.Println(v.Cautions)
 	// Output:

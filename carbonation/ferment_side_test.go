@@ -138,7 +138,8 @@ func TestPrimeWithWort(t *testing.T) {
 	refused(t, "water", err, "gravity of the wort")
 	_, err = carbonation.PrimeWithWort(wort, percent(0.5), gramsCO2(5), gramsCO2(1.6), units.MassConcentration{}, litre(20))
 	refused(t, "share", err, "fermentable share")
-	_, err = carbonation.PrimeWithWort(ok[gravity.Gravity](t)(gravity.FromSG(1.004)), percent(75), gramsCO2(5), gramsCO2(1.6), units.MassConcentration{}, litre(20))
+	_, err = carbonation.PrimeWithWort(ok[gravity.Gravity](t)(gravity.FromSG(1.004)), percent(75), gramsCO2(5), gramsCO2(1.6),
+		units.MassConcentration{}, litre(20))
 	refused(t, "thin", err, "CO2 from the wort")
 	_, err = carbonation.PrimeWithWort(wort, percent(75), gramsCO2(16), gramsCO2(1.6), units.MassConcentration{}, litre(20))
 	refused(t, "target", err, "target")
@@ -190,7 +191,8 @@ func TestSpreadNeverOver(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		target := rapid.Float64Range(2, 8).Draw(t, "target")
 		v := rapid.Float64Range(0.2, 2).Draw(t, "bottle")
-		p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(material.DextroseMonohydrate(), gramsCO2(target), gramsCO2(1.5), units.MassConcentration{}, litre(20)))
+		p := ok[carbonation.Priming](t)(carbonation.PrimingSugar(material.DextroseMonohydrate(), gramsCO2(target), gramsCO2(1.5),
+			units.MassConcentration{}, litre(20)))
 		s := ok[carbonation.Spread](t)(p.Spread([]carbonation.Bottles{{Fill: litre(v), Count: 3}}, step(t, "0.1 g")))
 		got := s.Doses[0].Content.In(units.GramCO2PerLitre)
 		if got > target*(1+1e-12) || got < target-0.1*0.445/v {

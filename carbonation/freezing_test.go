@@ -59,7 +59,8 @@ func TestFreezingPack(t *testing.T) {
 		}
 	}
 	v.Rating = units.GaugePressure{}
-	c = ok[carbonation.ClosedVessel](t)(v.Close(seltzer(t), carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: celsius(4), Content: gramsCO2(5.7)}, units.Atmosphere{}))
+	c = ok[carbonation.ClosedVessel](t)(v.Close(seltzer(t),
+		carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: celsius(4), Content: gramsCO2(5.7)}, units.Atmosphere{}))
 	if p := ok[carbonation.PackState](t)(c.At(celsius(-2))); p.Verdict != carbonation.Unrated || !p.Cautions.Has(carbonation.Freezing) {
 		t.Errorf("no rating: %v, %v", p.Verdict, p.Cautions)
 	}

@@ -83,10 +83,12 @@ func FuzzPack(f *testing.F) {
 		if err != nil {
 			return
 		}
-		for what, state := range map[string]func(units.Temperature) (carbonation.PackState, error){"At": c.At, "Worst": func(t units.Temperature) (carbonation.PackState, error) { return c.Worst(t) }} {
+		for what, state := range map[string]func(units.Temperature) (carbonation.PackState, error){"At": c.At,
+			"Worst": func(t units.Temperature) (carbonation.PackState, error) { return c.Worst(t) }} {
 			p, err := state(celsius(now))
 			sane(t, what, err, p.Pressure.In(units.Kilopascal), p.Content.In(units.GramCO2PerLitre), p.Headspace.In(units.Litre))
-			if err == nil && p.Gauge.Compare(p.Rating) > 0 && p.Verdict != carbonation.Locked && (p.Verdict != carbonation.OverRating || !p.Cautions.Has(carbonation.OverRatingCaution)) {
+			if err == nil && p.Gauge.Compare(p.Rating) > 0 && p.Verdict != carbonation.Locked &&
+				(p.Verdict != carbonation.OverRating || !p.Cautions.Has(carbonation.OverRatingCaution)) {
 				t.Errorf("%v over %v: %v %v", p.Gauge, p.Rating, p.Verdict, p.Cautions)
 			}
 		}

@@ -71,8 +71,9 @@ func (l Line) flow(fn string, s gravity.Solution, t units.Temperature) (flowing,
 	if err = cmp.Or(err, noDensity); err != nil {
 		return flowing{}, err
 	}
-	return flowing{line: l, density: rho.In(units.KilogramPerCubicMetre), viscous: mu.In(units.MillipascalSecond) / 1000, bore: bore, area: math.Pi / 4 * bore * bore,
-		ice: t.In(units.Celsius) < liquid.freezes}, nil
+	return flowing{line: l, density: rho.In(units.KilogramPerCubicMetre), viscous: mu.In(units.MillipascalSecond) / 1000, bore: bore,
+		area: math.Pi / 4 * bore * bore,
+		ice:  t.In(units.Celsius) < liquid.freezes}, nil
 }
 
 // state is the balance in SI units at a speed in m/s; slope is the friction in Pa/m.

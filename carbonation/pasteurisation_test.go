@@ -86,7 +86,8 @@ func TestPasteuriseProperties(t *testing.T) {
 		a, b := rapid.Float64Range(0, 75).Draw(t, "from"), rapid.Float64Range(0, 75).Draw(t, "to")
 		m := rapid.Float64Range(0.1, 60).Draw(t, "minutes")
 		whole := ok[carbonation.Pasteurisation](t)(carbonation.Handbook().Pasteurise([]carbonation.LoggedTemperature{reading(0, a), reading(m, b)}, nil))
-		split := ok[carbonation.Pasteurisation](t)(carbonation.Handbook().Pasteurise([]carbonation.LoggedTemperature{reading(0, a), reading(m/2, (a+b)/2), reading(m, b)}, nil))
+		split := ok[carbonation.Pasteurisation](t)(carbonation.Handbook().Pasteurise([]carbonation.LoggedTemperature{reading(0, a),
+			reading(m/2, (a+b)/2), reading(m, b)}, nil))
 		close(t, "units", split.Units.In(units.PU), whole.Units.In(units.PU), 1e-6)
 		hotter := ok[carbonation.Pasteurisation](t)(carbonation.Handbook().Pasteurise([]carbonation.LoggedTemperature{reading(0, a+1), reading(m, b+1)}, nil))
 		close(t, "a kelvin", hotter.Units.In(units.PU)/whole.Units.In(units.PU), math.Pow(10, 1./7), 1e-6)

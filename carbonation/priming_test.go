@@ -42,7 +42,9 @@ func TestPrimerByComposition(t *testing.T) {
 		{"malt extract, 97 % dry, 65 % of it fermentable", 9.4575, 43.5045, 10.088}, {"maltotriose", 0, 0, 100},
 	} {
 		gas := co2 * (2*row.simple/molar(6, 12, 6) + 4*row.double/molar(12, 22, 11) + 6*row.three/molar(18, 32, 16)) / 100
-		p := ok[material.Material](t)(material.ByLabel("by label: "+row.name, material.Composition{Glucose: percent(row.simple / 2), Fructose: percent(row.simple / 2), Disaccharides: percent(row.double), Trisaccharides: percent(row.three)}))
+		p := ok[material.Material](t)(material.ByLabel("by label: "+row.name,
+			material.Composition{Glucose: percent(row.simple / 2), Fructose: percent(row.simple / 2), Disaccharides: percent(row.double),
+				Trisaccharides: percent(row.three)}))
 		close(t, row.name, carbonation.CO2From(p.Dose(units.Kilogram.Of(1))).In(units.Kilogram), gas, 1e-12)
 	}
 }

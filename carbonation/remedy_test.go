@@ -43,7 +43,8 @@ func TestRemediesAtTheirEnds(t *testing.T) {
 		t.Errorf("%g °C", w)
 	}
 	v.Rating = units.KilopascalGauge.Of(checked.Number(at(t, closed(t, v, filling(15)), 4).Gauge.In(units.KilopascalGauge) - hair))
-	if g := ok[units.CarbonDioxideContent](t)(v.MostContent(seltzer(t), filling(0), celsius(4), units.Atmosphere{})).In(units.GramCO2PerLitre); g >= 15 || g < 14.9 {
+	if g := ok[units.CarbonDioxideContent](t)(v.MostContent(seltzer(t), filling(0), celsius(4),
+		units.Atmosphere{})).In(units.GramCO2PerLitre); g >= 15 || g < 14.9 {
 		t.Errorf("%g g/L", g)
 	}
 	// Not even 1 g/L is within, a flat drink is.
@@ -52,7 +53,8 @@ func TestRemediesAtTheirEnds(t *testing.T) {
 	half := open
 	half.Content = gramsCO2(0.5)
 	v.Rating = at(t, closed(t, v, half), 45).Gauge
-	close(t, "half a gram", ok[units.CarbonDioxideContent](t)(v.MostContent(seltzer(t), open, celsius(45), units.Atmosphere{})).In(units.GramCO2PerLitre), 0.5, 1e-9)
+	close(t, "half a gram", ok[units.CarbonDioxideContent](t)(v.MostContent(seltzer(t), open, celsius(45),
+		units.Atmosphere{})).In(units.GramCO2PerLitre), 0.5, 1e-9)
 	_, err := v.MostContent(spirit(t), open, celsius(45), units.Atmosphere{})
 	refused(t, "spirit", err, "strength")
 }
@@ -65,7 +67,8 @@ func TestMostContent(t *testing.T) {
 	near(t, "pressure", p.Gauge.In(units.BarGauge), 7, 1e-6)
 	strong := bottle()
 	strong.Rating = units.BarGauge.Of(18)
-	near(t, "no more than 15 g/L", ok[units.CarbonDioxideContent](t)(strong.MostContent(seltzer(t), filling(0), celsius(4), units.Atmosphere{})).In(units.GramCO2PerLitre), 15, 0)
+	near(t, "no more than 15 g/L", ok[units.CarbonDioxideContent](t)(strong.MostContent(seltzer(t), filling(0), celsius(4),
+		units.Atmosphere{})).In(units.GramCO2PerLitre), 15, 0)
 	_, err := carbonation.Vessel{Capacity: litre(1)}.MostContent(seltzer(t), filling(0), celsius(45), units.Atmosphere{})
 	refused(t, "no rating", err, "rating")
 	full := filling(0)

@@ -14,7 +14,8 @@ func bottle() carbonation.Vessel {
 }
 
 func filling(content float64) carbonation.Filling {
-	return carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(4), Content: gramsCO2(content), AtRest: true, AirRemoved: percent(100)}
+	return carbonation.Filling{Volume: units.Millilitre.Of(330), Temperature: units.Celsius.Of(4), Content: gramsCO2(content),
+		AtRest: true, AirRemoved: percent(100)}
 }
 
 func closed(t tester, v carbonation.Vessel, f carbonation.Filling) carbonation.ClosedVessel {
@@ -86,7 +87,8 @@ func TestClosedVesselConservesCO2(t *testing.T) {
 			return
 		}
 		close(t, "CO2", p.InLiquid.In(units.Gram)+p.InSpace.In(units.Gram), c.CO2().In(units.Gram), 1e-10)
-		near(t, "pressures", p.CO2.In(units.Kilopascal)+p.Air.In(units.Kilopascal)+p.Vapours.In(units.Kilopascal), p.Pressure.In(units.Kilopascal), 1e-9*p.Pressure.In(units.Kilopascal))
+		near(t, "pressures", p.CO2.In(units.Kilopascal)+p.Air.In(units.Kilopascal)+p.Vapours.In(units.Kilopascal), p.Pressure.In(units.Kilopascal),
+			1e-9*p.Pressure.In(units.Kilopascal))
 	})
 }
 

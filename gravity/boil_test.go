@@ -86,7 +86,8 @@ func TestByVolumeAt(t *testing.T) {
 		p, c := rapid.Float64Range(0, 100).Draw(t, "% mass"), celsius(rapid.Float64Range(-20, 40).Draw(t, "°C"))
 		v := ok[units.StrengthByVolume](t)(gravity.ByVolumeAt(massPct(p), c))
 		near(t, "back", ok[units.StrengthByMass](t)(gravity.ByMassAt(v, c)).In(units.PercentMass), p, 1e-9*p+1e-11)
-		near(t, "20 °C", ok[units.StrengthByVolume](t)(gravity.ByVolumeAt(massPct(p), celsius(20))).In(units.PercentVolume), gravity.ByVolume(massPct(p)).In(units.PercentVolume), 1e-12)
+		near(t, "20 °C", ok[units.StrengthByVolume](t)(gravity.ByVolumeAt(massPct(p), celsius(20))).In(units.PercentVolume),
+			gravity.ByVolume(massPct(p)).In(units.PercentVolume), 1e-12)
 	})
 	for _, p := range []float64{-1, 101, math.NaN()} {
 		_, err := gravity.ByVolumeAt(massPct(p), f60)

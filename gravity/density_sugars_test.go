@@ -42,7 +42,8 @@ func TestDextroseReadsLower(t *testing.T) {
 }
 
 func TestSugarDensityRefuses(t *testing.T) {
-	for k, most := range map[gravity.Sugar]float64{gravity.AsSucrose: 80, gravity.AsGlucose: 60, gravity.AsFructose: 48, gravity.AsDextrin: 80, gravity.AsGlycerol: 20} {
+	for k, most := range map[gravity.Sugar]float64{gravity.AsSucrose: 80, gravity.AsGlucose: 60, gravity.AsFructose: 48, gravity.AsDextrin: 80,
+		gravity.AsGlycerol: 20} {
 		for _, b := range []float64{-1e-9, most + 1e-6, math.NaN()} {
 			_, err := k.Density(plato(b), celsius(20))
 			refused(t, k.String(), err, "extract")
@@ -61,7 +62,9 @@ func TestSugarDensityRefuses(t *testing.T) {
 }
 
 func TestSugar(t *testing.T) {
-	for k, want := range map[gravity.Sugar]string{gravity.AsSucrose: "sucrose", gravity.AsGlucose: "glucose", gravity.AsFructose: "fructose", gravity.AsDextrin: "dextrin", gravity.AsGlycerol: "glycerol", gravity.AsOrganicAcid: "organic acid", -1: "unknown kind of extract -1", 6: "unknown kind of extract 6"} {
+	for k, want := range map[gravity.Sugar]string{gravity.AsSucrose: "sucrose", gravity.AsGlucose: "glucose", gravity.AsFructose: "fructose",
+		gravity.AsDextrin: "dextrin", gravity.AsGlycerol: "glycerol", gravity.AsOrganicAcid: "organic acid", -1: "unknown kind of extract -1",
+		6: "unknown kind of extract 6"} {
 		if got := k.String(); got != want {
 			t.Errorf("%d: %q, want %q", k, got, want)
 		}

@@ -32,7 +32,8 @@ func ExampleBallingYield() {
 }
 
 func ExampleStoichiometricYield() {
-	fmt.Printf("%.4f %.4f\n", gravity.StoichiometricYield(gravity.AsGlucose).Ethanol().In(units.Fraction), gravity.StoichiometricYield(gravity.AsSucrose).Ethanol().In(units.Fraction))
+	fmt.Printf("%.4f %.4f\n", gravity.StoichiometricYield(gravity.AsGlucose).Ethanol().In(units.Fraction),
+		gravity.StoichiometricYield(gravity.AsSucrose).Ethanol().In(units.Fraction))
 	// Output: 0.5114 0.5384
 }
 
@@ -47,7 +48,8 @@ func ExampleSugarWashYield() {
 }
 
 func ExampleNewYield() {
-	_, err := gravity.NewYield(units.Gram.Of(100), gravity.Fermented{Ethanol: units.Gram.Of(48), CO2: units.Gram.Of(46), Biomass: units.Gram.Of(4), Residue: units.Gram.Of(1)})
+	_, err := gravity.NewYield(units.Gram.Of(100), gravity.Fermented{Ethanol: units.Gram.Of(48), CO2: units.Gram.Of(46),
+		Biomass: units.Gram.Of(4), Residue: units.Gram.Of(1)})
 	fmt.Println(err)
 	// Output: gravity.NewYield: sum of the products 0.99 g/g outside 0.999999 g/g to 1.000001 g/g (the masses must balance)
 }
@@ -204,7 +206,8 @@ func ExampleFermentation_Fermented() {
 func ExampleStrengthMethods() {
 	all, err := gravity.StrengthMethods(units.DegreePlato.Of(12), units.DegreePlato.Of(3))
 	for _, m := range all {
-		fmt.Printf("%-32s %.3f %.3f %+.3f\n", m.Name, m.RealExtract.In(units.DegreePlato), m.ByMass.In(units.PercentMass), m.ByMass.Minus(all[0].ByMass).In(units.PercentagePoint))
+		fmt.Printf("%-32s %.3f %.3f %+.3f\n", m.Name, m.RealExtract.In(units.DegreePlato), m.ByMass.In(units.PercentMass),
+			m.ByMass.Minus(all[0].ByMass).In(units.PercentagePoint))
 	}
 	fmt.Println(err)
 	// Output:

@@ -25,7 +25,8 @@ func figures(t tester, f gravity.Fermentation) [7]float64 {
 // Round robin: from every pair of figures comes the same state.
 func TestFermentationEveryPairAgrees(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		yields := []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose), gravity.SugarWashYield(gravity.AsFructose), gravity.StoichiometricYield(gravity.AsSucrose)}
+		yields := []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose),
+			gravity.SugarWashYield(gravity.AsFructose), gravity.StoichiometricYield(gravity.AsSucrose)}
 		y := rapid.SampledFrom(yields).Draw(t, "yield")
 		oe := plato(rapid.Float64Range(2, 24).Draw(t, "°P"))
 		sugar := rapid.Float64Range(0, 1).Draw(t, "part used")
@@ -107,7 +108,9 @@ func TestFermentationCutaiaMeans(t *testing.T) {
 		tolA, tolRE     float64
 		printedApparent bool
 	}{
-		{"RPB-I", 14.08, 4.72, 5.28, 3.11, 0.15, 0.15, true}, {"RPB-II", 14.54, 5.14, 4.88, 2.53, 0.15, 0.15, true}, {"Proprietary", 17.67, 6.56, 5.38, 2.45, 0.15, 0.15, true}, {"CMBTC", 11.34, 3.82, 3.8, 2.01, 0.15, 0.15, true}, {"Navarro", 12.75, 4.21, 4.74, 2.79, 0.15, 0.15, true},
+		{"RPB-I", 14.08, 4.72, 5.28, 3.11, 0.15, 0.15, true}, {"RPB-II", 14.54, 5.14, 4.88, 2.53, 0.15, 0.15, true},
+		{"Proprietary", 17.67, 6.56, 5.38, 2.45, 0.15, 0.15, true}, {"CMBTC", 11.34, 3.82, 3.8, 2.01, 0.15, 0.15, true},
+		{"Navarro", 12.75, 4.21, 4.74, 2.79, 0.15, 0.15, true},
 	} {
 		f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndApparent(plato(r.oe), plato(r.ae), gravity.BallingYield()))
 		near(t, r.set+" strength", f.ByMass().In(units.PercentMass), r.a, r.tolA)
@@ -123,7 +126,8 @@ func TestAttenuations(t *testing.T) {
 	// the balance of Balling says the same as the factor within 0.1 %
 	near(t, "by mass", f.Fermented().In(units.Percent), f.RealDegreeOfFermentation().In(units.Percent), 0.1)
 	water := ok[gravity.Fermentation](t)(gravity.FromOriginalAndApparent(plato(0), plato(0), gravity.BallingYield()))
-	if none := (units.Share{}); water.ApparentAttenuation() != none || water.RealAttenuation() != none || water.Fermented() != none || water.RealDegreeOfFermentation() != none {
+	if none := (units.Share{}); water.ApparentAttenuation() != none || water.RealAttenuation() != none || water.Fermented() != none ||
+		water.RealDegreeOfFermentation() != none {
 		t.Error("water has no attenuation")
 	}
 	wash := ok[gravity.Fermentation](t)(gravity.FromOriginalAndReal(plato(8), plato(0.35), gravity.SugarWashYield(gravity.AsSucrose)))
@@ -172,8 +176,10 @@ func TestFermentationRefuses(t *testing.T) {
 	try("real", "real extract", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(30.1), y) })
 	try("real", "real extract", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(-0.1), y) })
 	try("residue", "real extract", func() (gravity.Fermentation, error) { return gravity.FromStrengthAndReal(volPct(5), plato(0.2), w) })
-	try("brix too low", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(2.9), 1, y) })
-	try("brix too high", "refractometer reading with this gravity", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(25), 1, y) })
+	try("brix too low", "refractometer reading with this gravity",
+		func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(2.9), 1, y) })
+	try("brix too high", "refractometer reading with this gravity",
+		func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(3), plato(25), 1, y) })
 	try("too light", "apparent extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(-7), plato(5), 1, y) })
 	try("no such extract", "extract", func() (gravity.Fermentation, error) { return gravity.FromApparentAndBrix(plato(90), plato(5), 1, y) })
 	var none gravity.Yield

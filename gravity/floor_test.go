@@ -43,7 +43,8 @@ func TestFloorWithMinerals(t *testing.T) {
 	for _, c := range []struct {
 		part, least, most float64
 		about             string
-	}{{0.21, 0, 0, "spread of the yield"}, {0.03, -1, 0, "least minerals"}, {0.03, 0.5, 0.4, "most minerals"}, {0.03, 0, 21, "most minerals"}, {0.03, math.NaN(), 1, "least minerals"}} {
+	}{{0.21, 0, 0, "spread of the yield"}, {0.03, -1, 0, "least minerals"}, {0.03, 0.5, 0.4, "most minerals"}, {0.03, 0, 21, "most minerals"},
+		{0.03, math.NaN(), 1, "least minerals"}} {
 		_, err := wash.MeasuredFloor(y, percent(100*c.part), mgL(1000*c.least), mgL(1000*c.most))
 		refused(t, c.about, err, c.about)
 	}

@@ -72,7 +72,8 @@ func four[A, B, C, D any](a A, b B, c C, d D) []any { return []any{a, b, c, d} }
 // FuzzEverything: no number given to any exported function makes a panic, a NaN or an
 // infinity, or a value beside an error.
 func FuzzEverything(f *testing.F) {
-	for _, s := range [][5]float64{{10, 20, 5, 3, 1}, {1.048, 25, 4.6, 0, 0.5}, {0, 0, 0, 0, 0}, {-1, 1e300, math.NaN(), math.Inf(1), math.Inf(-1)}, {80, 100, 100, 40, 1e-300}, {0.79, -20, 1e12, 1e-12, 2}, {789.24, 40, 998, 1.2, 0.03}, {50, 30, 20, 15, 4}} {
+	for _, s := range [][5]float64{{10, 20, 5, 3, 1}, {1.048, 25, 4.6, 0, 0.5}, {0, 0, 0, 0, 0}, {-1, 1e300, math.NaN(), math.Inf(1), math.Inf(-1)},
+		{80, 100, 100, 40, 1e-300}, {0.79, -20, 1e12, 1e-12, 2}, {789.24, 40, 998, 1.2, 0.03}, {50, 30, 20, 15, 4}} {
 		f.Add(s[0], s[1], s[2], s[3], s[4], byte(0))
 	}
 	f.Fuzz(func(t *testing.T, a, b, c, d, e float64, k byte) { everything(t, a, b, c, d, e, k) })
@@ -82,7 +83,8 @@ func FuzzEverything(f *testing.F) {
 func TestEverythingIsFinite(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		some := rapid.OneOf(
-			rapid.Float64Range(-2, 110), rapid.Float64Range(0, 20), rapid.Float64Range(0, 1), rapid.Float64Range(0.78, 1.42), rapid.Float64Range(700, 1500), rapid.Float64(),
+			rapid.Float64Range(-2, 110), rapid.Float64Range(0, 20), rapid.Float64Range(0, 1), rapid.Float64Range(0.78, 1.42),
+			rapid.Float64Range(700, 1500), rapid.Float64(),
 			rapid.SampledFrom([]float64{0, -1, math.NaN(), math.Inf(1), math.Inf(-1), 1e12, 1e15, 1e-300, 5e-324, 20, 100, 1.048, 0.99, 80, 40, 1e-9}))
 		everything(t, some.Draw(t, "a"), some.Draw(t, "b"), some.Draw(t, "c"), some.Draw(t, "d"), some.Draw(t, "e"), rapid.Byte().Draw(t, "k"))
 	})
@@ -119,7 +121,9 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	}
 	finite(t, "DensityInAir", two(gravity.DensityInAir(kgm3(a)))...)
 	finite(t, "DensityInVacuum", two(gravity.DensityInVacuum(kgm3(a)))...)
-	for name, m := range map[string]func(float64) (units.Extract, error){"BrixNBS": rival.BrixNBS, "PlatoASBC": rival.PlatoASBC, "PlatoLincoln": rival.PlatoLincoln, "BrixLinear": rival.BrixLinear, "PlatoHyperbola": rival.PlatoHyperbola, "BrixFromIndex": gravity.BrixFromIndex, "BrixFromIndexPolynomial": rival.BrixFromIndexPolynomial} {
+	for name, m := range map[string]func(float64) (units.Extract, error){"BrixNBS": rival.BrixNBS, "PlatoASBC": rival.PlatoASBC,
+		"PlatoLincoln": rival.PlatoLincoln, "BrixLinear": rival.BrixLinear, "PlatoHyperbola": rival.PlatoHyperbola, "BrixFromIndex": gravity.BrixFromIndex,
+		"BrixFromIndexPolynomial": rival.BrixFromIndexPolynomial} {
 		finite(t, name, two(m(a))...)
 	}
 	finite(t, "RefractiveIndex", two(gravity.RefractiveIndex(plato(a)))...)
@@ -133,7 +137,8 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	finite(t, "StrengthCutaiaReal", two(rival.StrengthCutaiaReal(plato(a), plato(b)))...)
 	finite(t, "OriginalExtract", two(y.OriginalExtract(massPct(a), plato(b)))...)
 	finite(t, "NewYield", two(newYield(a, b, c, d, e))...)
-	for name, m := range map[string]func(a, b units.Extract) (rival.Attenuated, error){"tables": rival.AttenuatedBallingTables, "handbook": rival.AttenuatedHandbook, "MEBAK": rival.AttenuatedMEBAK, "Cutaia": rival.AttenuatedCutaia, "Doemens": rival.AttenuatedDoemens} {
+	for name, m := range map[string]func(a, b units.Extract) (rival.Attenuated, error){"tables": rival.AttenuatedBallingTables,
+		"handbook": rival.AttenuatedHandbook, "MEBAK": rival.AttenuatedMEBAK, "Cutaia": rival.AttenuatedCutaia, "Doemens": rival.AttenuatedDoemens} {
 		finite(t, name, two(m(plato(a), plato(b)))...)
 	}
 	finite(t, "StrengthMethods", two(gravity.StrengthMethods(plato(a), plato(b)))...)
@@ -149,7 +154,8 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 		state, err := m()
 		finite(t, name, state, err)
 		if err == nil {
-			finite(t, name, state.ApparentAttenuation(), state.RealAttenuation(), state.RealDegreeOfFermentation(), state.Fermented(), state.OriginalExtract(), state.ApparentExtract(), state.RealExtract(), state.ByMass(), state.ByVolume())
+			finite(t, name, state.ApparentAttenuation(), state.RealAttenuation(), state.RealDegreeOfFermentation(), state.Fermented(),
+				state.OriginalExtract(), state.ApparentExtract(), state.RealExtract(), state.ByMass(), state.ByVolume())
 		}
 	}
 	h := gravity.Hydrometer{Reference: ref}
@@ -170,7 +176,8 @@ func everything(t fataler, a, b, c, d, e float64, k byte) {
 	}
 	u, _ := s.DensityUncertainty()
 	finite(t, "SpecificGravity", two(s.SpecificGravity(ref, air))...)
-	finite(t, "figures", u, s.Water(), s.Extract(), s.ExtractOf(sugar), s.Fermentable(), s.Ethanol(), s.Mass(), s.RealExtract(), s.ByMass(), s.ByVolume(), s.Gravity(), label.EnergyEU(s), label.NutritionOf(s), s.Concentration(sugar), s.WashYield())
+	finite(t, "figures", u, s.Water(), s.Extract(), s.ExtractOf(sugar), s.Fermentable(), s.Ethanol(), s.Mass(), s.RealExtract(),
+		s.ByMass(), s.ByVolume(), s.Gravity(), label.EnergyEU(s), label.NutritionOf(s), s.Concentration(sugar), s.WashYield())
 	finite(t, "Density", two(s.Density(celsius(d)))...)
 	finite(t, "Volume", two(s.Volume(celsius(d)))...)
 	finite(t, "Reading", two(h.Reading(s, celsius(d)))...)

@@ -24,10 +24,12 @@ func TestGravityFromExtractNBS(t *testing.T) {
 
 func TestGravityZero(t *testing.T) {
 	var g gravity.Gravity
-	if g.SG() != 1 || g.Points() != 0 || g.String() != "1" || g.Text(3) != "1.000" || g.Text(-1) != "1" || g.Text(0) != "1" || g.Text(16) != "1.000000000000000" || g.Text(15) != g.Text(16) || g.Extract().In(units.DegreePlato) != 0 {
+	if g.SG() != 1 || g.Points() != 0 || g.String() != "1" || g.Text(3) != "1.000" || g.Text(-1) != "1" || g.Text(0) != "1" ||
+		g.Text(16) != "1.000000000000000" || g.Text(15) != g.Text(16) || g.Extract().In(units.DegreePlato) != 0 {
 		t.Errorf("%v %v %v", g, g.Points(), g.Extract())
 	}
-	near(t, "water at 20 °C", g.Density().In(units.KilogramPerCubicMetre), ok[units.Density](t)(gravity.WaterDensity(celsius(20))).In(units.KilogramPerCubicMetre), 1e-9)
+	near(t, "water at 20 °C", g.Density().In(units.KilogramPerCubicMetre),
+		ok[units.Density](t)(gravity.WaterDensity(celsius(20))).In(units.KilogramPerCubicMetre), 1e-9)
 }
 
 // Every way in agrees with every way out, over the whole range, extract below zero
@@ -137,7 +139,8 @@ func TestParseGravity(t *testing.T) {
 			t.Errorf("%q: %v %v", text, g, err)
 		}
 	}
-	for _, text := range []string{"", " ", "abc", "48", "2.1", "699.9", "12", "1.0.48", "1,0,48", "1.048 kg", "12 %", "1e3", "NaN", "Inf", "1.048 1.050", "--1", "+", "1,048.5", "1501",
+	for _, text := range []string{"", " ", "abc", "48", "2.1", "699.9", "12", "1.0.48", "1,0,48", "1.048 kg", "12 %", "1e3", "NaN",
+		"Inf", "1.048 1.050", "--1", "+", "1,048.5", "1501",
 		strings.Repeat("0", 60) + "1.048", "1\x00"} {
 		g, err := gravity.ParseGravity(text)
 		if _, isParse := errors.AsType[*units.ParseError](err); !isParse || g != (gravity.Gravity{}) {

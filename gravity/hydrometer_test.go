@@ -59,7 +59,9 @@ func TestHydrometerAtReference(t *testing.T) {
 		near(t, r.String(), w.In(units.Celsius), c, 1e-12)
 	}
 	near(t, "20/4 °C: water", ok[float64](t)(gravity.Hydrometer{Reference: gravity.At20On4}.Reading(water, celsius(20))), 998.2031/999.9720, 1e-6)
-	for r, want := range map[gravity.Reference]string{gravity.At20: "20/20 °C", gravity.At60F: "15.56/15.56 °C", gravity.At20On4: "20/4 °C", gravity.At15: "15/15 °C", gravity.At17p5: "17.5/17.5 °C", gravity.At25: "25/25 °C", gravity.At15On4: "15/4 °C", -1: "unknown reference -1", 7: "unknown reference 7"} {
+	for r, want := range map[gravity.Reference]string{gravity.At20: "20/20 °C", gravity.At60F: "15.56/15.56 °C", gravity.At20On4: "20/4 °C",
+		gravity.At15: "15/15 °C", gravity.At17p5: "17.5/17.5 °C", gravity.At25: "25/25 °C", gravity.At15On4: "15/4 °C",
+		-1: "unknown reference -1", 7: "unknown reference 7"} {
 		if r.String() != want {
 			t.Errorf("%d: %s", r, r)
 		}
@@ -138,7 +140,8 @@ func TestHydrometerRefuses(t *testing.T) {
 		about   string
 	}{
 		{1.05, 100.1, 0, "temperature"}, {1.05, -0.1, 0, "temperature"}, {1.05, 40.1, 5, "temperature"}, {1.0, 20, 23.1, "strength"}, {1.0, 20, -1, "strength"},
-		{1.3, 20, 0, "reading"}, {1.05, 20, 23.1, "strength"}, {0.95, 20, 0, "reading"}, {1.13, 20, 5, "reading"}, {0.94, 20, 5, "reading"}, {math.NaN(), 20, 0, "reading"}, {1.05, math.NaN(), 0, "temperature"}, {1.05, 20, math.NaN(), "strength"},
+		{1.3, 20, 0, "reading"}, {1.05, 20, 23.1, "strength"}, {0.95, 20, 0, "reading"}, {1.13, 20, 5, "reading"}, {0.94, 20, 5, "reading"},
+		{math.NaN(), 20, 0, "reading"}, {1.05, math.NaN(), 0, "temperature"}, {1.05, 20, math.NaN(), "strength"},
 	} {
 		_, err := h.Correct(c.r, volPct(c.v), celsius(c.c))
 		refused(t, fmt.Sprint(c), err, c.about)

@@ -58,7 +58,8 @@ func TestLimitsOfFermentation(t *testing.T) {
 	// gravities from dry to 30 % mass of sugar
 	most := solution(t, 66, 30, 4)
 	_, err = gravity.FromApparentAndStrength(plato(60), volPct(0), y)
-	edges(t, err, "gravity with this strength", ok[gravity.Gravity](t)(gravity.FromExtract(plato(60))).SG(), 1, ok[gravity.Gravity](t)(gravity.FromExtract(plato(30))).SG())
+	edges(t, err, "gravity with this strength", ok[gravity.Gravity](t)(gravity.FromExtract(plato(60))).SG(), 1,
+		ok[gravity.Gravity](t)(gravity.FromExtract(plato(30))).SG())
 	ok[gravity.Fermentation](t)(gravity.FromApparentAndStrength(plato(most.Gravity().Extract().In(units.DegreePlato)-1e-6), most.ByVolume(), y))
 }
 

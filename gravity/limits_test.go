@@ -89,7 +89,9 @@ func TestLimitsOfMeasurement(t *testing.T) {
 		{of(gravity.FromDensityAt(kgm3(1000), volPct(0), celsius(101))), "temperature", 101, 0, 100},
 		{of(gravity.FromDensityAt(kgm3(1000), volPct(0.5), celsius(60))), "temperature", 60, 0, 40},
 		{of(gravity.FromDensityAt(kgm3(1000), volPct(24), celsius(20))), "strength", 24, 0, 23},
-		{of(gravity.FromReference(0.7911, gravity.At15, gravity.InVacuum)), "specific gravity", 0.7911, ok[float64](t)(end.As(gravity.At15, gravity.InVacuum)), ok[float64](t)(ok[gravity.Gravity](t)(gravity.FromExtract(plato(80))).As(gravity.At15, gravity.InVacuum))},
+		{of(gravity.FromReference(0.7911, gravity.At15, gravity.InVacuum)), "specific gravity", 0.7911,
+			ok[float64](t)(end.As(gravity.At15, gravity.InVacuum)),
+			ok[float64](t)(ok[gravity.Gravity](t)(gravity.FromExtract(plato(80))).As(gravity.At15, gravity.InVacuum))},
 	})
 }
 
@@ -122,7 +124,8 @@ func TestLimitsOfSolution(t *testing.T) {
 		{of(gravity.NewSolution(kg(0), kg(-1), kg(0))), "extract", -1, 0, 1e12},
 		{of(gravity.NewSolution(kg(0), kg(0), kg(-1))), "ethanol", -1, 0, 1e12},
 		{of(gravity.NewSolution(kg(34), kg(6), kg(60))), "extract with this much ethanol", 6, 0, 5}, // 65 % of solutes, Hackbarth 2009
-		{of(gravity.ExtractFromConcentration(mgL(2e6), celsius(20))), "concentration", 2000, 0, ok[units.MassConcentration](t)(gravity.ExtractConcentration(plato(80), celsius(20))).In(units.GramPerLitre)},
+		{of(gravity.ExtractFromConcentration(mgL(2e6), celsius(20))), "concentration", 2000, 0,
+			ok[units.MassConcentration](t)(gravity.ExtractConcentration(plato(80), celsius(20))).In(units.GramPerLitre)},
 		{of(syrup.AddExtract(gravity.AsFructose, kg(2.05))), "extract with fructose", 100 * 60.05 / 100.05, 0, 48},
 		{of(s.Density(celsius(101))), "temperature", 101, 0, 100},
 		{of(solution(t, 0.9, 0.05, 0.05).Density(celsius(41))), "temperature", 41, 0, 40},

@@ -18,17 +18,21 @@ func TestMeasuredStrengthNearTheFloor(t *testing.T) {
 	base := gravity.SugarWashYield(gravity.AsSucrose)
 	yieldOf := func(k float64) gravity.Yield {
 		e, c := k*base.Ethanol().In(units.Fraction), k*base.CO2().In(units.Fraction)
-		return ok[gravity.Yield](t)(newYield(e, c, 1+base.Water().In(units.Fraction)-e-c-base.Residue().In(units.Fraction), base.Residue().In(units.Fraction), base.Water().In(units.Fraction)))
+		return ok[gravity.Yield](t)(newYield(e, c, 1+base.Water().In(units.Fraction)-e-c-base.Residue().In(units.Fraction),
+			base.Residue().In(units.Fraction), base.Water().In(units.Fraction)))
 	}
 	wort := solution(t, 100-p, p, 0)
-	far := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(measured(t, wort.Gravity().SG(), u), measured(t, 1.004, u), base, percent(100*part), 0)).Uncertainty().In(units.PercentagePoint)
+	far := ok[units.MeasuredStrength](t)(gravity.StrengthByHydrometer(measured(t, wort.Gravity().SG(), u), measured(t, 1.004, u), base,
+		percent(100*part), 0)).Uncertainty().In(units.PercentagePoint)
 	draw := rand.New(rand.NewPCG(7, 0))
 	for _, left := range []float64{0, 0.02, 0.05} { // of the sugar
 		const n = 1500
 		inside, least, most := 0, math.Inf(1), 0.0
 		var mean, squares float64
 		for i := range n {
-			y := yieldOf(min(1+part*draw.NormFloat64(), 0.9999*(1+base.Water().In(units.Fraction)-base.Residue().In(units.Fraction))/(base.Ethanol().In(units.Fraction)+base.CO2().In(units.Fraction)))) // no less yeast than none
+			y := yieldOf(min(1+part*draw.NormFloat64(),
+				0.9999*(1+base.Water().In(units.Fraction)-base.Residue().In(units.Fraction))/(base.Ethanol().In(units.Fraction)+
+					base.CO2().In(units.Fraction)))) // no less yeast than none
 			s, _, err := wort.Ferment(kg(p*(1-left)), y)
 			if err != nil {
 				t.Fatal(err)
@@ -73,7 +77,8 @@ func TestMeasuredStrengthContinues(t *testing.T) {
 // Water, 1.000 before and after, has no strength with any yield; a unit of 0.001 in the
 // original gravity is about 0.13 % vol (131.25 for a gravity of 1, common practice).
 func TestMeasuredStrengthOfWater(t *testing.T) {
-	for _, y := range []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose), gravity.SugarWashYield(gravity.AsFructose)} {
+	for _, y := range []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose),
+		gravity.SugarWashYield(gravity.AsFructose)} {
 		one, err := units.Measure(units.One.Of(1), units.One.Of(0.001))
 		if err != nil {
 			t.Fatal(err)

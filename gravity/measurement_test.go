@@ -26,7 +26,8 @@ func TestPycnometer(t *testing.T) {
 	for _, c := range []struct {
 		m0, w, m, c float64
 		about       string
-	}{{25, 75, 76, -1, "temperature"}, {25, 75, 76, 101, "temperature"}, {-1, 75, 76, 20, "empty flask"}, {25, 25.9, 26, 20, "water in the flask"}, {25, 75, 49, 20, "density"}, {25, 75, 126, 20, "density"}, {25, 75, math.NaN(), 20, "density"}} {
+	}{{25, 75, 76, -1, "temperature"}, {25, 75, 76, 101, "temperature"}, {-1, 75, 76, 20, "empty flask"}, {25, 25.9, 26, 20, "water in the flask"},
+		{25, 75, 49, 20, "density"}, {25, 75, 126, 20, "density"}, {25, 75, math.NaN(), 20, "density"}} {
 		_, err := gravity.Pycnometer(kg(c.m0/1000), kg(c.w/1000), kg(c.m/1000), celsius(c.c))
 		refused(t, "pycnometer", err, c.about)
 	}
@@ -79,7 +80,9 @@ func TestDistillateStrength(t *testing.T) {
 	for _, c := range []struct {
 		s, v, rho, c float64
 		about        string
-	}{{0.0009, 0.1, 990, 20, "volume of the sample"}, {1001, 0.1, 990, 20, "volume of the sample"}, {0.1, 0.0009, 990, 20, "volume of the distillate"}, {0.1, 1001, 990, 20, "volume of the distillate"}, {0.1, 0.1, 700, 20, "density"}, {0.1, 0.1, 990, 50, "temperature"}, {0.01, 1, 940, 20, "strength of the sample"}} {
+	}{{0.0009, 0.1, 990, 20, "volume of the sample"}, {1001, 0.1, 990, 20, "volume of the sample"}, {0.1, 0.0009, 990, 20, "volume of the distillate"},
+		{0.1, 1001, 990, 20, "volume of the distillate"}, {0.1, 0.1, 700, 20, "density"}, {0.1, 0.1, 990, 50, "temperature"},
+		{0.01, 1, 940, 20, "strength of the sample"}} {
 		_, err := gravity.DistillateStrength(litre(c.s), litre(c.v), kgm3(c.rho), celsius(c.c))
 		refused(t, "distillate", err, c.about)
 	}

@@ -38,7 +38,8 @@ var referenceTemperatures = [...]struct{ liquid, water float64 }{
 	At15On4: {15, 4},
 }
 
-var references = choice.Of[Reference]("gravity.Reference", "reference", "20/20 °C", "15.56/15.56 °C", "20/4 °C", "15/15 °C", "17.5/17.5 °C", "25/25 °C", "15/4 °C")
+var references = choice.Of[Reference]("gravity.Reference", "reference", "20/20 °C", "15.56/15.56 °C", "20/4 °C", "15/15 °C",
+	"17.5/17.5 °C", "25/25 °C", "15/4 °C")
 
 // String returns the name: "20/20 °C".
 func (r Reference) String() string { return references.Text(r) }

@@ -15,7 +15,8 @@ func TestRefractometerCorrection(t *testing.T) {
 	} {
 		near(t, "correction", ok[units.Extract](t)(gravity.RefractometerCorrection(plato(c.brix), celsius(c.celsius))).In(units.DegreePlato), c.want, 1e-12)
 	}
-	crc, oiv := ok[units.Extract](t)(gravity.RefractometerCorrection(plato(10), celsius(15))), ok[units.Extract](t)(rival.RefractometerCorrectionOIV(plato(10), celsius(15)))
+	crc, oiv := ok[units.Extract](t)(gravity.RefractometerCorrection(plato(10),
+		celsius(15))), ok[units.Extract](t)(rival.RefractometerCorrectionOIV(plato(10), celsius(15)))
 	near(t, "where they meet", crc.Minus(oiv).In(units.DegreePlato), 0.05, 1e-12)
 	for _, c := range []struct {
 		brix, celsius float64

@@ -15,7 +15,8 @@ func TestRefractometerUncertainty(t *testing.T) {
 	y := gravity.SugarWashYield(gravity.AsSucrose)
 	scaled := func(k float64) gravity.Yield {
 		e, c := k*y.Ethanol().In(units.Fraction), k*y.CO2().In(units.Fraction)
-		return ok[gravity.Yield](t)(newYield(e, c, 1+y.Water().In(units.Fraction)-e-c-y.Residue().In(units.Fraction), y.Residue().In(units.Fraction), y.Water().In(units.Fraction)))
+		return ok[gravity.Yield](t)(newYield(e, c, 1+y.Water().In(units.Fraction)-e-c-y.Residue().In(units.Fraction), y.Residue().In(units.Fraction),
+			y.Water().In(units.Fraction)))
 	}
 	at := func(original, read float64, y gravity.Yield) [2]float64 {
 		f := ok[gravity.Fermentation](t)(gravity.FromOriginalAndBrix(plato(original), plato(read), 1, y))

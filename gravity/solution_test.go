@@ -48,9 +48,11 @@ func inKg(m units.Mass) float64 { return m.In(units.Kilogram) }
 func TestFermentConservesMass(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawSolution(t)
-		yields := []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose), gravity.StoichiometricYield(gravity.AsSucrose), gravity.StoichiometricYield(gravity.AsFructose), s.WashYield()}
+		yields := []gravity.Yield{gravity.BallingYield(), gravity.SugarWashYield(gravity.AsSucrose), gravity.SugarWashYield(gravity.AsGlucose),
+			gravity.StoichiometricYield(gravity.AsSucrose), gravity.StoichiometricYield(gravity.AsFructose), s.WashYield()}
 		y := yields[rapid.IntRange(0, len(yields)-1).Draw(t, "yield")]
-		balance(t, "yield", y.Ethanol().In(units.Fraction)+y.CO2().In(units.Fraction)+y.Biomass().In(units.Fraction)+y.Residue().In(units.Fraction), 1+y.Water().In(units.Fraction))
+		balance(t, "yield", y.Ethanol().In(units.Fraction)+y.CO2().In(units.Fraction)+y.Biomass().In(units.Fraction)+y.Residue().In(units.Fraction),
+			1+y.Water().In(units.Fraction))
 		used := inKg(s.Fermentable()) * rapid.Float64Range(0, 1).Draw(t, "part")
 		after, made, err := s.Ferment(kg(used), y)
 		if err != nil {
@@ -75,7 +77,8 @@ func TestChangesConserveMass(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, of := range []func(gravity.Solution) units.Mass{gravity.Solution.Water, gravity.Solution.Extract, gravity.Solution.Ethanol, gravity.Solution.Mass, gravity.Solution.Fermentable} {
+		for _, of := range []func(gravity.Solution) units.Mass{gravity.Solution.Water, gravity.Solution.Extract, gravity.Solution.Ethanol,
+			gravity.Solution.Mass, gravity.Solution.Fermentable} {
 			balance(t, "mix", inKg(of(m)), inKg(of(a))+inKg(of(b)))
 		}
 		share := percent(rapid.Float64Range(0, 100).Draw(t, "share"))
@@ -180,7 +183,8 @@ func TestSolutionRefuses(t *testing.T) {
 		about   string
 	}{
 		{-1, 0, 0, "water"}, {1, -1, 0, "extract"}, {1, 0, -1, "ethanol"}, {nan, 0, 0, "water"}, {1, nan, 0, "extract"}, {1, 0, math.Inf(1), "ethanol"},
-		{1e13, 0, 0, "water"}, {19, 81, 0, "extract in the liquid without ethanol"}, {30, 30, 40, "extract with this much ethanol"}, {0, 0.5, 99.5, "extract in the liquid without ethanol"},
+		{1e13, 0, 0, "water"}, {19, 81, 0, "extract in the liquid without ethanol"}, {30, 30, 40, "extract with this much ethanol"},
+		{0, 0.5, 99.5, "extract in the liquid without ethanol"},
 		{55, 30, 25, "extract with this much ethanol"}, {10, 12, 60, "extract with this much ethanol"},
 	} {
 		s, err := gravity.NewSolution(kg(c.w), kg(c.x), kg(c.e))

@@ -61,7 +61,8 @@ func TestUSDA493(t *testing.T) {
 		d := f.OriginalExtract().In(units.DegreePlato) - wort.Extract().In(units.DegreePlato)
 		sum += d
 		if d < -0.75 || d > 0.45 {
-			t.Errorf("pair %d: original extract %.2f from the beer, %.2f of the wort", i+1, f.OriginalExtract().In(units.DegreePlato), wort.Extract().In(units.DegreePlato))
+			t.Errorf("pair %d: original extract %.2f from the beer, %.2f of the wort", i+1, f.OriginalExtract().In(units.DegreePlato),
+				wort.Extract().In(units.DegreePlato))
 		}
 	}
 	near(t, "mean difference", sum/float64(len(usda493)), -0.1, 0.2)

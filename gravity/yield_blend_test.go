@@ -34,7 +34,8 @@ func TestBlend(t *testing.T) {
 	malt, wash := gravity.BallingYield(), gravity.SugarWashYield(gravity.AsGlucose)
 	for _, part := range []float64{0, 17, 100} {
 		y := wash.Blend(malt, percent(part))
-		if sum := y.Ethanol().In(units.Fraction) + y.CO2().In(units.Fraction) + y.Biomass().In(units.Fraction) + y.Residue().In(units.Fraction) - y.Water().In(units.Fraction); math.Abs(sum-1) > 1e-12 {
+		if sum := y.Ethanol().In(units.Fraction) + y.CO2().In(units.Fraction) + y.Biomass().In(units.Fraction) +
+			y.Residue().In(units.Fraction) - y.Water().In(units.Fraction); math.Abs(sum-1) > 1e-12 {
 			t.Errorf("%g %%: %.15g g from a gram", part, sum)
 		}
 	}

@@ -38,7 +38,8 @@ func TestSugarWashYield(t *testing.T) {
 	if b := 100 * s.Biomass().In(units.Fraction); b < 1 || b > 5.4 {
 		t.Errorf("%v g of yeast", b)
 	}
-	near(t, "balance", s.Ethanol().In(units.Fraction)+s.CO2().In(units.Fraction)+s.Biomass().In(units.Fraction)+s.Residue().In(units.Fraction), 1+s.Water().In(units.Fraction), 1e-15)
+	near(t, "balance", s.Ethanol().In(units.Fraction)+s.CO2().In(units.Fraction)+s.Biomass().In(units.Fraction)+s.Residue().In(units.Fraction),
+		1+s.Water().In(units.Fraction), 1e-15)
 	near(t, "CO2 and ethanol in step", s.CO2().In(units.Fraction)/s.Ethanol().In(units.Fraction), 44.009/46.069, 1e-9)
 	if gravity.SugarWashYield(gravity.AsDextrin) == y {
 		t.Error("other kinds count as sucrose")
@@ -60,7 +61,8 @@ func TestYieldOfNothing(t *testing.T) {
 
 func TestNewYield(t *testing.T) {
 	y, err := newYield(0.48, 0.46, 0.05, 0.01, 0)
-	if err != nil || y.Ethanol().In(units.Fraction) != 0.48 || y.CO2().In(units.Fraction) != 0.46 || math.Abs(y.Biomass().In(units.Fraction)-0.05) > 1e-12 || y.Residue().In(units.Fraction) != 0.01 || y.Water().In(units.Fraction) != 0 {
+	if err != nil || y.Ethanol().In(units.Fraction) != 0.48 || y.CO2().In(units.Fraction) != 0.46 ||
+		math.Abs(y.Biomass().In(units.Fraction)-0.05) > 1e-12 || y.Residue().In(units.Fraction) != 0.01 || y.Water().In(units.Fraction) != 0 {
 		t.Errorf("%+v %v", y, err)
 	}
 	y, err = newYield(0.5114, 0.4886, 0, 0, 0)
@@ -75,8 +77,10 @@ func TestNewYield(t *testing.T) {
 		v     [5]float64
 		about string
 	}{
-		{[5]float64{-0.1, 1, 0.1, 0, 0}, "ethanol"}, {[5]float64{0.005, 0.995, 0, 0, 0}, "ethanol"}, {[5]float64{0.5, -0.1, 0.6, 0, 0}, "CO2"}, {[5]float64{0.5, 0.6, -0.1, 0, 0}, "biomass"},
-		{[5]float64{0.5, 0.6, 0, -0.1, 0}, "residue"}, {[5]float64{0.5, 0.4, 0, 0, -0.1}, "water"}, {[5]float64{0.5, 0.4, 0, 0, 0}, "sum of the products"}, {[5]float64{math.NaN(), 0.4, 0, 0, 0}, "ethanol"},
+		{[5]float64{-0.1, 1, 0.1, 0, 0}, "ethanol"}, {[5]float64{0.005, 0.995, 0, 0, 0}, "ethanol"}, {[5]float64{0.5, -0.1, 0.6, 0, 0}, "CO2"},
+		{[5]float64{0.5, 0.6, -0.1, 0, 0}, "biomass"},
+		{[5]float64{0.5, 0.6, 0, -0.1, 0}, "residue"}, {[5]float64{0.5, 0.4, 0, 0, -0.1}, "water"}, {[5]float64{0.5, 0.4, 0, 0, 0}, "sum of the products"},
+		{[5]float64{math.NaN(), 0.4, 0, 0, 0}, "ethanol"},
 		{[5]float64{0.5, 0.500002, 0, 0, 0}, "sum of the products"}, {[5]float64{0.5, 0.499998, 0, 0, 0}, "sum of the products"},
 	} {
 		_, err := newYield(c.v[0], c.v[1], c.v[2], c.v[3], c.v[4])
@@ -90,11 +94,15 @@ func TestWashYieldOfMix(t *testing.T) {
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.AsGlucose, kg(6)))
 	s = ok[gravity.Solution](t)(s.AddExtract(gravity.AsDextrin, kg(1)))
 	y := s.WashYield()
-	near(t, "ethanol", 10*y.Ethanol().In(units.Fraction), 4*gravity.SugarWashYield(gravity.AsSucrose).Ethanol().In(units.Fraction)+6*gravity.SugarWashYield(gravity.AsGlucose).Ethanol().In(units.Fraction), 1e-12)
-	near(t, "CO2", 10*y.CO2().In(units.Fraction), 4*gravity.SugarWashYield(gravity.AsSucrose).CO2().In(units.Fraction)+6*gravity.SugarWashYield(gravity.AsGlucose).CO2().In(units.Fraction), 1e-12)
-	near(t, "residue", 10*y.Residue().In(units.Fraction), 4*gravity.SugarWashYield(gravity.AsSucrose).Residue().In(units.Fraction)+6*gravity.SugarWashYield(gravity.AsGlucose).Residue().In(units.Fraction), 1e-12)
+	near(t, "ethanol", 10*y.Ethanol().In(units.Fraction),
+		4*gravity.SugarWashYield(gravity.AsSucrose).Ethanol().In(units.Fraction)+6*gravity.SugarWashYield(gravity.AsGlucose).Ethanol().In(units.Fraction), 1e-12)
+	near(t, "CO2", 10*y.CO2().In(units.Fraction), 4*gravity.SugarWashYield(gravity.AsSucrose).CO2().In(units.Fraction)+
+		6*gravity.SugarWashYield(gravity.AsGlucose).CO2().In(units.Fraction), 1e-12)
+	near(t, "residue", 10*y.Residue().In(units.Fraction),
+		4*gravity.SugarWashYield(gravity.AsSucrose).Residue().In(units.Fraction)+6*gravity.SugarWashYield(gravity.AsGlucose).Residue().In(units.Fraction), 1e-12)
 	near(t, "water", 10*y.Water().In(units.Fraction), 4*18.015/342.297, 1e-9)
-	near(t, "balance", y.Ethanol().In(units.Fraction)+y.CO2().In(units.Fraction)+y.Biomass().In(units.Fraction)+y.Residue().In(units.Fraction), 1+y.Water().In(units.Fraction), 1e-15)
+	near(t, "balance", y.Ethanol().In(units.Fraction)+y.CO2().In(units.Fraction)+y.Biomass().In(units.Fraction)+y.Residue().In(units.Fraction),
+		1+y.Water().In(units.Fraction), 1e-15)
 	if water := solution(t, 1, 0, 0); water.WashYield() != gravity.SugarWashYield(gravity.AsSucrose) {
 		t.Error("without sugar")
 	}
@@ -102,7 +110,8 @@ func TestWashYieldOfMix(t *testing.T) {
 	if err != nil || dry.Fermentable() != (units.Mass{}) || inKg(dry.ExtractOf(gravity.AsDextrin)) != 1 {
 		t.Errorf("%v %v", dry, err)
 	}
-	near(t, "glycerol to succinic acid", inKg(dry.ExtractOf(gravity.AsGlycerol))/inKg(dry.ExtractOf(gravity.AsOrganicAcid)), 3.16/0.67, 1e-9) // Pasteur 1860, recalled from memory
+	near(t, "glycerol to succinic acid", inKg(dry.ExtractOf(gravity.AsGlycerol))/inKg(dry.ExtractOf(gravity.AsOrganicAcid)), 3.16/0.67,
+		1e-9) // Pasteur 1860, recalled from memory
 	near(t, "glycerol and acids", inKg(dry.ExtractOf(gravity.AsGlycerol))+inKg(dry.ExtractOf(gravity.AsOrganicAcid)), inKg(made.Residue), 1e-15)
 }
 

@@ -21,7 +21,8 @@ func price(text string) decimal.Decimal { return decimal.RequireFromString(text)
 // 90/212.14 g/L of diammonium phosphate.
 func TestBestFeedByHand(t *testing.T) {
 	f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(100), Amino: units.MilligramPerLitre.Of(10)}, units.Litre.Of(10), law.US,
-		Offer{Material: material.AutolysedYeast(), Price: price("20")}, Offer{Material: material.DiammoniumPhosphate(), Price: price("5")}, Offer{Material: material.MonoammoniumPhosphate(), Price: price("5")}))
+		Offer{Material: material.AutolysedYeast(), Price: price("20")}, Offer{Material: material.DiammoniumPhosphate(), Price: price("5")},
+		Offer{Material: material.MonoammoniumPhosphate(), Price: price("5")}))
 	if len(f.Doses) != 2 {
 		t.Fatalf("%v", f.Doses)
 	}
@@ -55,7 +56,8 @@ func TestBestFeedWithoutAPrice(t *testing.T) {
 }
 
 func TestBestFeedSaysWhatIsOpen(t *testing.T) {
-	f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(300), Zinc: units.MilligramPerLitre.Of(0.5), Magnesium: units.MilligramPerLitre.Of(5)}, units.Litre.Of(1), law.US,
+	f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(300), Zinc: units.MilligramPerLitre.Of(0.5),
+		Magnesium: units.MilligramPerLitre.Of(5)}, units.Litre.Of(1), law.US,
 		Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}, Offer{Material: material.ZincSulfateHeptahydrate(), Price: decimal.Zero}))
 	check.Near(t, "DAP", f.Doses[0].Mass.In(units.Gram), 0.95861, 1e-5, "27 CFR 24.246")
 	check.Near(t, "zinc salt", f.Doses[1].Mass.In(units.Milligram), 0.5*4.398, 0.001, "4.398 mg of the salt for 1 mg Zn")
@@ -68,7 +70,8 @@ func TestBestFeedSaysWhatIsOpen(t *testing.T) {
 
 // One want left open is said as several are.
 func TestBestFeedSaysOneOpen(t *testing.T) {
-	f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(300)}, units.Litre.Of(1), law.US, Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}))
+	f := check.Must(CheapestFeed(Wants{Nitrogen: units.MilligramPerLitre.Of(300)}, units.Litre.Of(1), law.US,
+		Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}))
 	if said := wantOpen.With("96.6 mg/L of the nitrogen"); !slices.Contains(f.Cautions, said) { // 300 less 203.36
 		t.Errorf("%v, want %v", f.Cautions, said)
 	}
@@ -125,8 +128,10 @@ func TestBestFeedForMinerals(t *testing.T) {
 	one := units.MilligramPerLitre.Of(1)
 	f := check.Must(CheapestFeed(Wants{Phosphorus: one}, units.Litre.Of(1), law.US, Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}))
 	check.Near(t, "DAP", f.Doses[0].Mass.In(units.Milligram), 132.056/30.974, 0.001, "stoichiometry")
-	f = check.Must(CheapestFeed(Wants{Potassium: one, Thiamine: one}, units.Litre.Of(1), law.US, Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}))
-	if len(f.Doses) != 0 || !strings.Contains(strings.Join(f.Cautions.Texts(), "\n"), "1 mg/L of the potassium") || !strings.Contains(strings.Join(f.Cautions.Texts(), "\n"), "1 mg/L of the thiamine") {
+	f = check.Must(CheapestFeed(Wants{Potassium: one, Thiamine: one}, units.Litre.Of(1), law.US,
+		Offer{Material: material.DiammoniumPhosphate(), Price: decimal.Zero}))
+	if len(f.Doses) != 0 || !strings.Contains(strings.Join(f.Cautions.Texts(), "\n"), "1 mg/L of the potassium") ||
+		!strings.Contains(strings.Join(f.Cautions.Texts(), "\n"), "1 mg/L of the thiamine") {
 		t.Errorf("%+v", f)
 	}
 }

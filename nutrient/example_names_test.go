@@ -67,7 +67,8 @@ func ExampleNeedByGrowth() {
 	}
 	for _, n := range all {
 		f := n.Nitrogen
-		fmt.Println(n.Method+":", f.Value.Text(units.MilligramPerLitre, 0), "from", f.Low.Text(units.MilligramPerLitre, 0), "to", f.High.Text(units.MilligramPerLitre, 0))
+		fmt.Println(n.Method+":", f.Value.Text(units.MilligramPerLitre, 0), "from", f.Low.Text(units.MilligramPerLitre, 0), "to",
+			f.High.Text(units.MilligramPerLitre, 0))
 	}
 	// Output:
 	// by the yeast that grows: 150 mg/L from 96 mg/L to 150 mg/L

@@ -19,7 +19,8 @@ func ExampleFeedInOrder() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println("need", need.Nitrogen.Value.Text(units.MilligramPerLitre, 0), "from", need.Nitrogen.Low.Text(units.MilligramPerLitre, 0), "to", need.Nitrogen.High.Text(units.MilligramPerLitre, 0))
+	fmt.Println("need", need.Nitrogen.Value.Text(units.MilligramPerLitre, 0), "from", need.Nitrogen.Low.Text(units.MilligramPerLitre, 0),
+		"to", need.Nitrogen.High.Text(units.MilligramPerLitre, 0))
 	scale, _ := units.ParseExact[units.Mass]("0.1 g")
 	schedule, _ := nutrient.InStages(3, scale, feed.Doses...)
 	for i, d := range feed.Doses {

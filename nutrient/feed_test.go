@@ -34,7 +34,8 @@ func TestFeedInOrderStopsAtTheLimits(t *testing.T) {
 }
 
 func TestFeedInOrderSharesALimit(t *testing.T) {
-	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), law.US, Offers(material.MonoammoniumPhosphate(), material.DiammoniumPhosphate())...))
+	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(500), units.Litre.Of(1), law.US,
+		Offers(material.MonoammoniumPhosphate(), material.DiammoniumPhosphate())...))
 	if len(f.Doses) != 1 || len(f.Limits) != 1 {
 		t.Errorf("%v", f)
 	}
@@ -98,7 +99,8 @@ func TestFeedInOrderMeetsTheNeed(t *testing.T) {
 		}
 	}
 	// Zinc brings no nitrogen; no limit holds for the sulfate in the US.
-	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(50), units.Litre.Of(7), law.US, Offers(material.ZincSulfateHeptahydrate(), material.AmmoniumSulfate())...))
+	f := check.Must(FeedInOrder(units.MilligramPerLitre.Of(50), units.Litre.Of(7), law.US,
+		Offers(material.ZincSulfateHeptahydrate(), material.AmmoniumSulfate())...))
 	if said := noNitrogen.With(material.ZincSulfateHeptahydrate().Name()); !slices.Contains(f.Cautions, said) {
 		t.Errorf("%v, want %v", f.Cautions, said)
 	}

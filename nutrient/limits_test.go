@@ -44,7 +44,8 @@ func TestLimitsOfUsedSourcesOnly(t *testing.T) {
 	if err != nil || len(f.Limits) != 0 {
 		t.Errorf("a limit of a salt that is not used: %v, %v", f.Limits, err)
 	}
-	f, err = CheapestFeed(Wants{Nitrogen: amount.MgPerL(50)}, units.Litre.Of(60), law.US, Offer{Material: material.AutolysedYeast(), Price: decimal.NewFromInt(1)}, Offer{Material: material.DiammoniumPhosphate(), Price: decimal.NewFromInt(900)})
+	f, err = CheapestFeed(Wants{Nitrogen: amount.MgPerL(50)}, units.Litre.Of(60), law.US,
+		Offer{Material: material.AutolysedYeast(), Price: decimal.NewFromInt(1)}, Offer{Material: material.DiammoniumPhosphate(), Price: decimal.NewFromInt(900)})
 	if err != nil || len(f.Limits) != 0 || len(f.Doses) != 1 {
 		t.Errorf("a limit of a salt that is too dear: %v, %v, %v", f.Limits, f.Doses, err)
 	}

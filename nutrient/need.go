@@ -100,8 +100,10 @@ var mustRules = [...]struct {
 }{
 	{"of a must by its sugar", 200, 200, 200, 25, evidence.Evidence{Source: "Bisson & Butzke, Am. J. Enol. Vitic. 51 (2000) 168", Grade: evidence.Recalled}},
 	{"least of a must", 140, 140, 500, 0, evidence.Evidence{Source: "Agenbach 1977; spread: Oregon State University", Grade: evidence.Recalled}},
-	{"of a white must, low risk", 150, 150, 350, 0, evidence.Evidence{Source: "Australian Wine Research Institute, yeast assimilable nitrogen", Grade: evidence.Read}},
-	{"free amino nitrogen of a must", 275, 250, 300, 0, evidence.Evidence{Source: "Fertiliser guidelines for the wine industry, South Africa", Grade: evidence.Read}},
+	{"of a white must, low risk", 150, 150, 350, 0, evidence.Evidence{Source: "Australian Wine Research Institute, yeast assimilable nitrogen",
+		Grade: evidence.Read}},
+	{"free amino nitrogen of a must", 275, 250, 300, 0,
+		evidence.Evidence{Source: "Fertiliser guidelines for the wine industry, South Africa", Grade: evidence.Read}},
 }
 
 // NeedByGrowth returns the nitrogen that a mass of new dry yeast holds when it is

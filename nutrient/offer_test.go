@@ -28,7 +28,8 @@ func TestSourcesByName(t *testing.T) {
 			t.Errorf("%s: got %v, %v", text, got, err)
 		}
 	}
-	for text, choice := range map[string]string{"": "urea", "zinc sulfate": "zinc sulfate monohydrate", "nitrogen": "urea", "gypsum": "urea", "yeast hulls": "autolysed yeast", strings.Repeat("é", 1000): "urea"} {
+	for text, choice := range map[string]string{"": "urea", "zinc sulfate": "zinc sulfate monohydrate", "nitrogen": "urea", "gypsum": "urea",
+		"yeast hulls": "autolysed yeast", strings.Repeat("é", 1000): "urea"} {
 		_, err := material.FindAmong(text, Sources()...)
 		if e, ok := errors.AsType[*units.NameError](err); !ok || !strings.Contains(strings.Join(e.Choices, "|"), choice) {
 			t.Errorf("%q: %v", text, err)
@@ -38,12 +39,14 @@ func TestSourcesByName(t *testing.T) {
 
 // Which limit of 27 CFR 24.246 a material falls under: the substances it names.
 func TestGroupOfAnOffer(t *testing.T) {
-	food := check.Must(material.ByLabel("food", material.Composition{AmmoniumNitrogen: units.Percent.Of(8), AminoNitrogen: units.Percent.Of(4), Phosphorus: units.Percent.Of(10)}))
+	food := check.Must(material.ByLabel("food", material.Composition{AmmoniumNitrogen: units.Percent.Of(8), AminoNitrogen: units.Percent.Of(4),
+		Phosphorus: units.Percent.Of(10)}))
 	for m, want := range map[material.Material]string{
 		material.DiammoniumPhosphate(): "ammonium phosphate", material.MonoammoniumPhosphate(): "ammonium phosphate", food: "ammonium phosphate",
 		material.AmmoniumSulfate(): "ammonium sulfate", shelf.Material("ammonium chloride"): "no listed substance", shelf.Material("urea"): "no listed substance",
-		material.AutolysedYeast(): "no listed substance", shelf.Material("thiamine hydrochloride"): "thiamine hydrochloride", shelf.Material("zinc sulfate monohydrate"): "zinc",
-		material.EpsomSalt(): "no listed substance", {}: "no listed substance",
+		material.AutolysedYeast(): "no listed substance", shelf.Material("thiamine hydrochloride"): "thiamine hydrochloride",
+		shelf.Material("zinc sulfate monohydrate"): "zinc",
+		material.EpsomSalt():                       "no listed substance", {}: "no listed substance",
 	} {
 		if got := (Offer{Material: m}).group(); got.String() != want {
 			t.Errorf("%s: %v, want %s", m, got, want)

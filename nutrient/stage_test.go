@@ -33,7 +33,8 @@ func TestStageShares(t *testing.T) {
 // 5.09 g at 0.1 g: 5.0 g in all, 1.7 + 1.7 + 1.6.
 func TestInStages(t *testing.T) {
 	scale := check.Mass(t, "0.1 g")
-	s := check.Must(InStages(3, scale, material.Dose{Material: material.DiammoniumPhosphate(), Mass: units.Gram.Of(5.09)}, material.Dose{Material: material.ZincSulfateHeptahydrate(), Mass: units.Gram.Of(0.05)}))
+	s := check.Must(InStages(3, scale, material.Dose{Material: material.DiammoniumPhosphate(), Mass: units.Gram.Of(5.09)},
+		material.Dose{Material: material.ZincSulfateHeptahydrate(), Mass: units.Gram.Of(0.05)}))
 	want := [][]string{{"1.7 g", "0 g"}, {"1.7 g", "0 g"}, {"1.6 g", "0 g"}}
 	sum := decimal.Zero
 	for i, st := range s.Stages {

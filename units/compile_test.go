@@ -39,7 +39,8 @@ func TestWhatMustNotCompile(t *testing.T) {
 	fset := token.NewFileSet()
 	config := types.Config{Importer: importer.ForCompiler(fset, "gc", exported(t))}
 	check := func(body string) error {
-		src := "package outside\n\nimport \"example.org/zymase/units\"\n\nfunc _(mass units.Mass, volume units.Volume, t units.Temperature, gauge units.GaugePressure, x float64) {\n" + body + "\n}\n"
+		src := "package outside\n\nimport \"example.org/zymase/units\"\n\nfunc _(mass units.Mass, volume units.Volume, t units.Temperature, " +
+			"gauge units.GaugePressure, x float64) {\n" + body + "\n}\n"
 		f, err := parser.ParseFile(fset, "outside.go", src, 0)
 		if err != nil {
 			t.Fatalf("%s: %v", body, err)
@@ -74,16 +75,19 @@ func TestWhatMustNotCompile(t *testing.T) {
 		{"_ = units.Unit[int, int](0)", "_ = units.Kilogram", "does not satisfy"},
 		{"v := units.PercentVolume.Of(60); _ = v.Plus(v)", "v := units.PercentVolume.Of(60); _ = v.Plus(units.PercentagePoint.Of(2))", "cannot use v"},
 		{"v := units.PercentVolume.Of(60); _ = units.Times(v, 2)", "v := units.PercentVolume.Of(60); _ = units.Times(v.Minus(v), 2)", "does not match"},
-		{"var _ units.StrengthByVolume = units.PercentVolume.Of(5).Minus(units.PercentVolume.Of(4))", "var _ units.PercentagePoints = units.PercentVolume.Of(5).Minus(units.PercentVolume.Of(4))", "cannot use"},
+		{"var _ units.StrengthByVolume = units.PercentVolume.Of(5).Minus(units.PercentVolume.Of(4))",
+			"var _ units.PercentagePoints = units.PercentVolume.Of(5).Minus(units.PercentVolume.Of(4))", "cannot use"},
 		{"_, _ = units.Ratio(mass, volume)", "_, _ = units.Ratio(mass, mass)", "does not match"},
 		{"var _ units.AbsolutePressure = gauge", "var _ units.GaugePressure = gauge", "cannot use gauge"},
 		{"_ = units.AbsolutePressure(gauge)", "_, _ = units.Atmosphere{}.Absolute(gauge)", "cannot convert gauge"},
 		{"_ = gauge.In(units.PSI)", "_ = gauge.In(units.PSIGauge)", "cannot use units.PSI"},
 		{"_ = units.Atmosphere{}.Gauge(gauge)", "_ = units.Atmosphere{}.Gauge(units.Bar.Of(2))", "cannot use gauge"},
-		{"var _ units.StrengthByMass = units.PercentVolume.Of(5)", "var _ units.StrengthByVolume = units.PercentVolume.Of(5)", "cannot use units.PercentVolume.Of(5)"},
+		{"var _ units.StrengthByMass = units.PercentVolume.Of(5)", "var _ units.StrengthByVolume = units.PercentVolume.Of(5)",
+			"cannot use units.PercentVolume.Of(5)"},
 		{"_ = units.StrengthByMass(units.PercentVolume.Of(5))", "_ = units.StrengthByMass(units.PercentMass.Of(5))", "cannot convert units.PercentVolume.Of(5)"},
 		{"var _ units.CalciumCarbonate = units.MilligramPerLitre.Of(50)", "var _ units.CalciumCarbonate = units.MilligramPerLitreCaCO3.Of(50)", "cannot use"},
-		{"var _ units.EquivalentConcentration = units.MilligramPerLitre.Of(50)", "var _ units.EquivalentConcentration = units.MilliequivalentPerLitre.Of(50)", "cannot use"},
+		{"var _ units.EquivalentConcentration = units.MilligramPerLitre.Of(50)", "var _ units.EquivalentConcentration = units.MilliequivalentPerLitre.Of(50)",
+			"cannot use"},
 		{"var _ units.MassConcentration = units.MillimolePerLitre.Of(50)", "var _ units.MassConcentration = units.GramPerLitre.Of(50)", "cannot use"},
 		{"var _ units.CarbonDioxideContent = units.VolumesCO2.Of(2.5)", "var _ units.CarbonDioxideContent = units.GramCO2PerLitre.Of(5)", "cannot use"},
 		{"var _ units.Mass = units.GramAnhydrous.Of(5)", "var _ units.Mass = units.Gram.Of(5)", "cannot use"},
@@ -94,7 +98,8 @@ func TestWhatMustNotCompile(t *testing.T) {
 		{"_ = units.Quantity[string, string]{}", "_ = units.Mass{}", "does not satisfy"},
 		{"m, _ := units.Measure(mass, volume); _ = m", "m, _ := units.Measure(mass, mass); _ = m", "does not match"},
 		{"m, _ := units.Measure(t, t); _ = m", "m, _ := units.Measure(t, t.Minus(t)); _ = m", "does not match"},
-		{"e, _ := units.ParseExact[units.Mass](\"1 kg\"); f, _ := units.ParseExact[units.Volume](\"1 L\"); _, _ = e.Plus(f)", "e, _ := units.ParseExact[units.Mass](\"1 kg\"); _, _ = e.Plus(e)", "cannot use f"},
+		{"e, _ := units.ParseExact[units.Mass](\"1 kg\"); f, _ := units.ParseExact[units.Volume](\"1 L\"); _, _ = e.Plus(f)",
+			"e, _ := units.ParseExact[units.Mass](\"1 kg\"); _, _ = e.Plus(e)", "cannot use f"},
 		{"m, _ := units.Parse[units.Mass](\"1 kg\"); var _ units.Volume = m", "m, _ := units.Parse[units.Mass](\"1 kg\"); var _ units.Mass = m", "cannot use m"},
 		{"var _ units.ExactMass = mass", "var _, _ = mass.Round(units.ExactMass{}, units.Nearest)", "cannot use mass"},
 	} {

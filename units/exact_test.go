@@ -13,7 +13,8 @@ import (
 )
 
 func TestParseExact(t *testing.T) {
-	for text, want := range map[string]string{"4.20 kg": "4.2 kg", "0.1 g": "0.1 g", "3,5 lb": "3.5 lb", "1e3 g": "1000 g", "123456789012345.123456789 mg": "123456789012345.123456789 mg"} {
+	for text, want := range map[string]string{"4.20 kg": "4.2 kg", "0.1 g": "0.1 g", "3,5 lb": "3.5 lb", "1e3 g": "1000 g",
+		"123456789012345.123456789 mg": "123456789012345.123456789 mg"} {
 		x, err := units.ParseExact[units.Mass](text)
 		if err != nil || x.String() != want {
 			t.Errorf("%q: %v %v", text, x, err)
@@ -26,7 +27,8 @@ func TestParseExact(t *testing.T) {
 			t.Errorf("%v %v", y, err)
 		}
 	}
-	for text, want := range map[string]string{"3 lb 4 oz": "one number and one unit", "-1 kg": "outside", "1e-31 kg": "NaN", "1e400 kg": "exponent", "kg": "number", "5 L": "not one of its units", "1e-40 kg": "NaN"} {
+	for text, want := range map[string]string{"3 lb 4 oz": "one number and one unit", "-1 kg": "outside", "1e-31 kg": "NaN",
+		"1e400 kg": "exponent", "kg": "number", "5 L": "not one of its units", "1e-40 kg": "NaN"} {
 		x, err := units.ParseExact[units.Mass](text)
 		if err == nil || !strings.Contains(err.Error(), want) || !x.Decimal().IsZero() {
 			t.Errorf("%q: %v %v", text, x, err)
@@ -87,8 +89,10 @@ func TestRound(t *testing.T) {
 		how  units.Rounding
 		want string
 	}{
-		{"12.34 g", "0.1 g", units.Nearest, "12.3 g"}, {"12.35 g", "0.1 g", units.Nearest, "12.4 g"}, {"12.34 g", "0.1 g", units.Up, "12.4 g"}, {"12.36 g", "0.1 g", units.Down, "12.3 g"},
-		{"12.3 g", "0.1 g", units.Up, "12.3 g"}, {"12.3 g", "0.1 g", units.Down, "12.3 g"}, {"0.3 g", "0.1 g", units.Down, "0.3 g"}, {"4.23 kg", "5 g", units.Nearest, "4230 g"}, {"4.233 kg", "5 g", units.Nearest, "4235 g"},
+		{"12.34 g", "0.1 g", units.Nearest, "12.3 g"}, {"12.35 g", "0.1 g", units.Nearest, "12.4 g"}, {"12.34 g", "0.1 g", units.Up, "12.4 g"},
+		{"12.36 g", "0.1 g", units.Down, "12.3 g"},
+		{"12.3 g", "0.1 g", units.Up, "12.3 g"}, {"12.3 g", "0.1 g", units.Down, "12.3 g"}, {"0.3 g", "0.1 g", units.Down, "0.3 g"},
+		{"4.23 kg", "5 g", units.Nearest, "4230 g"}, {"4.233 kg", "5 g", units.Nearest, "4235 g"},
 		{"4.233 kg", "0.25 kg", units.Up, "4.25 kg"}, {"1 lb", "1 oz", units.Nearest, "16 oz"}, {"0 g", "0.1 g", units.Up, "0 g"},
 	} {
 		q := must[units.Mass](t)(units.Parse[units.Mass](c.q))
@@ -123,7 +127,8 @@ func TestRoundBrackets(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		q := kg(rapid.Float64Range(0, 1e6).Draw(t, "kg"))
 		step := exact(t, rapid.SampledFrom([]string{"0.1 g", "1 g", "5 g", "0.25 kg", "1 oz"}).Draw(t, "step"))
-		up, down, at := must[units.ExactMass](t)(q.Round(step, units.Up)), must[units.ExactMass](t)(q.Round(step, units.Down)), must[units.ExactMass](t)(q.Round(step, units.Nearest))
+		up, down, at := must[units.ExactMass](t)(q.Round(step, units.Up)), must[units.ExactMass](t)(q.Round(step,
+			units.Down)), must[units.ExactMass](t)(q.Round(step, units.Nearest))
 		s := step.Quantity().In(units.Kilogram)
 		tiny := 1e-9 * (q.In(units.Kilogram) + s)
 		x, lo, hi, mid := q.In(units.Kilogram), down.Quantity().In(units.Kilogram), up.Quantity().In(units.Kilogram), at.Quantity().In(units.Kilogram)
@@ -150,7 +155,8 @@ func TestSplitAddsUp(t *testing.T) {
 			if sum, err = sum.Plus(p); err != nil {
 				t.Fatal(err)
 			}
-			if d := parts[i].Decimal().Sub(p.Decimal()); d.IsNegative() || d.GreaterThan(step.Decimal()) || parts[0].Decimal().Sub(p.Decimal()).GreaterThan(step.Decimal()) {
+			if d := parts[i].Decimal().Sub(p.Decimal()); d.IsNegative() || d.GreaterThan(step.Decimal()) ||
+				parts[0].Decimal().Sub(p.Decimal()).GreaterThan(step.Decimal()) {
 				t.Fatal("unequal", parts)
 			}
 			if !p.Decimal().Mod(step.Decimal()).IsZero() {

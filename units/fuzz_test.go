@@ -8,7 +8,8 @@ import (
 	"example.org/zymase/units"
 )
 
-var seeds = []string{"5 gal", "5 US gal", "68 °F", "12 psi", "3 lb 4 oz", "1.5kg", "1,5 kg", "1,500 kg", "-4 °F", "1e400 kg", "NaN", "4.6 % vol", "2.8 vol", "50 mg/L as CaCO3", "1 h 30 min", "", "−5 °C", "0x1p-2 kg", "1e-330 kg", "5 ft 3 in", "1\u00a0kg"}
+var seeds = []string{"5 gal", "5 US gal", "68 °F", "12 psi", "3 lb 4 oz", "1.5kg", "1,5 kg", "1,500 kg", "-4 °F", "1e400 kg",
+	"NaN", "4.6 % vol", "2.8 vol", "50 mg/L as CaCO3", "1 h 30 min", "", "−5 °C", "0x1p-2 kg", "1e-330 kg", "5 ft 3 in", "1\u00a0kg"}
 
 // FuzzParse: no text makes a panic, a NaN or a value beside an error, and what is
 // read is written as text that reads back as the same bits.

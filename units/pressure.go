@@ -37,9 +37,11 @@ var theAbsolutePressure = &dimension{
 	units: absolutePressureUnits, table: []unit{
 		{symbol: "kPa absolute", num: 1, den: 1, names: []string{"kPa", "kilopascal", "kilopascals", "kPaa", "kPa(a)", "kPa (absolute)", "kPa a", "kPa abs"}},
 		{symbol: "bar absolute", num: 100, den: 1, names: []string{"bar", "bars", "bara", "bar(a)", "bar (absolute)", "bar a", "bar abs"}},
-		{symbol: "psi absolute", num: 8896443230521, den: 1290320000000, names: []string{"psi", "PSI", "lbf/in²", "lbf/in2", "psia", "psi(a)", "psi (absolute)", "psi a", "psi abs"}},
+		{symbol: "psi absolute", num: 8896443230521, den: 1290320000000,
+			names: []string{"psi", "PSI", "lbf/in²", "lbf/in2", "psia", "psi(a)", "psi (absolute)", "psi a", "psi abs"}},
 		{symbol: "atm absolute", num: 101325, den: 1000, names: []string{"atm", "atma", "atm(a)", "atm (absolute)", "atm a", "atm abs"}},
-		{symbol: "mbar absolute", num: 1, den: 10, names: []string{"mbar", "hPa", "millibar", "hPa absolute", "mbara", "mbar(a)", "mbar (absolute)", "mbar a", "mbar abs"}},
+		{symbol: "mbar absolute", num: 1, den: 10, names: []string{"mbar", "hPa", "millibar", "hPa absolute", "mbara", "mbar(a)",
+			"mbar (absolute)", "mbar a", "mbar abs"}},
 	},
 	ambiguous: otherBasis("g", "gauge", "absolute"),
 	unsaid:    because([]string{bareGauge, "psi", "lbf/in²", "lbf/in2", "bar", "bars", "kpa", "kilopascal", "kilopascals"}),

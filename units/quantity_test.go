@@ -159,7 +159,8 @@ func TestRangeError(t *testing.T) {
 		e    units.RangeError
 		want string
 	}{
-		{units.RangeError{Func: "gravity.WaterDensity", Quantity: "temperature", Value: 41.5, Unit: "°C", Min: 0, Max: 40, Source: "Tanaka et al. 2001"}, "gravity.WaterDensity: temperature 41.5 °C outside 0 °C to 40 °C (Tanaka et al. 2001)"},
+		{units.RangeError{Func: "gravity.WaterDensity", Quantity: "temperature", Value: 41.5, Unit: "°C", Min: 0, Max: 40, Source: "Tanaka et al. 2001"},
+			"gravity.WaterDensity: temperature 41.5 °C outside 0 °C to 40 °C (Tanaka et al. 2001)"},
 		{units.RangeError{Func: "f", Quantity: "pH", Value: math.NaN(), Min: 0, Max: 14}, "f: pH NaN outside 0 to 14"},
 		{units.RangeError{Func: "f", Quantity: "q", Value: -1, Min: 0, Max: math.Inf(1)}, "f: q -1 below 0"},
 		{units.RangeError{Func: "f", Quantity: "q", Value: math.NaN(), Min: 0, Max: math.Inf(1)}, "f: q NaN is not a finite number from 0 up"},
@@ -180,10 +181,15 @@ func TestRangeError(t *testing.T) {
 
 func TestText(t *testing.T) {
 	for _, c := range []struct{ got, want string }{
-		{units.Kilogram.Of(4.2).Text(units.Kilogram, 2), "4.20 kg"}, {units.Kilogram.Of(4.2).Text(units.Gram, 0), "4200 g"}, {units.Celsius.Of(-0.04).Text(units.Celsius, 1), "0.0 °C"},
-		{units.Celsius.Of(-0.06).Text(units.Celsius, 1), "-0.1 °C"}, {units.Celsius.Of(-0.051).Text(units.Celsius, 1), "-0.1 °C"}, {units.Celsius.Of(-0.047).Text(units.Celsius, 1), "0.0 °C"}, {units.Celsius.Of(20).Text(units.Fahrenheit, 1), "68.0 °F"}, {units.PercentVolume.Of(4.6).Text(units.PercentVolume, 1), "4.6 % vol"},
-		{units.One.Of(1.048).Text(units.One, 3), "1.048"}, {units.Kilogram.Of(1).Text(units.Kilogram, -3), "1 kg"}, {units.Kilogram.Of(1).Text(units.Kilogram, 99), "1.000000000000000 kg"},
-		{units.Kilogram.Of(4.2).String(), "4.2 kg"}, {units.Mass{}.String(), "0 kg"}, {units.One.Of(1.048).String(), "1.048"}, {units.PSIGauge.Of(12).Text(units.PSIGauge, 1), "12.0 psi gauge"}, {units.Celsius.Of(-0.4).Text(units.Celsius, 0), "0 °C"},
+		{units.Kilogram.Of(4.2).Text(units.Kilogram, 2), "4.20 kg"}, {units.Kilogram.Of(4.2).Text(units.Gram, 0), "4200 g"},
+		{units.Celsius.Of(-0.04).Text(units.Celsius, 1), "0.0 °C"},
+		{units.Celsius.Of(-0.06).Text(units.Celsius, 1), "-0.1 °C"}, {units.Celsius.Of(-0.051).Text(units.Celsius, 1), "-0.1 °C"},
+		{units.Celsius.Of(-0.047).Text(units.Celsius, 1), "0.0 °C"}, {units.Celsius.Of(20).Text(units.Fahrenheit, 1), "68.0 °F"},
+		{units.PercentVolume.Of(4.6).Text(units.PercentVolume, 1), "4.6 % vol"},
+		{units.One.Of(1.048).Text(units.One, 3), "1.048"}, {units.Kilogram.Of(1).Text(units.Kilogram, -3), "1 kg"},
+		{units.Kilogram.Of(1).Text(units.Kilogram, 99), "1.000000000000000 kg"},
+		{units.Kilogram.Of(4.2).String(), "4.2 kg"}, {units.Mass{}.String(), "0 kg"}, {units.One.Of(1.048).String(), "1.048"},
+		{units.PSIGauge.Of(12).Text(units.PSIGauge, 1), "12.0 psi gauge"}, {units.Celsius.Of(-0.4).Text(units.Celsius, 0), "0 °C"},
 	} {
 		if c.got != c.want {
 			t.Errorf("got %q, want %q", c.got, c.want)

@@ -32,7 +32,8 @@ const (
 var theStrengthByVolume = &dimension{
 	name: "strength by volume", min: 0, max: 100,
 	units: strengthByVolumeUnits, table: []unit{
-		{symbol: "% vol", num: 1, den: 1, names: []string{"%vol", "% vol.", "% ABV", "%ABV", "ABV", "% by volume", "vol%", "% v/v", "%v/v", "% alc. vol", "% alc/vol"}},
+		{symbol: "% vol", num: 1, den: 1, names: []string{"%vol", "% vol.", "% ABV", "%ABV", "ABV", "% by volume", "vol%", "% v/v", "%v/v",
+			"% alc. vol", "% alc/vol"}},
 	},
 	ambiguous: map[string]string{
 		"%":      "say % vol or % mass",

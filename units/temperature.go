@@ -27,7 +27,8 @@ var theTemperature = &dimension{
 	name: "temperature", min: -273.15, max: most,
 	units: temperatureUnits, table: []unit{
 		{symbol: "°C", num: 1, den: 1, names: []string{"C", "degC", "deg C", "℃", "ºC", "degrees C", "degree Celsius", "degrees Celsius", "celsius"}},
-		{symbol: "°F", num: 5, den: 9, offset: -32, names: []string{"F", "degF", "deg F", "℉", "ºF", "degrees F", "degree Fahrenheit", "degrees Fahrenheit", "fahrenheit"}},
+		{symbol: "°F", num: 5, den: 9, offset: -32, names: []string{"F", "degF", "deg F", "℉", "ºF", "degrees F", "degree Fahrenheit",
+			"degrees Fahrenheit", "fahrenheit"}},
 		{symbol: "K", num: 1, den: 1, offset: -273.15, names: []string{"kelvin", "kelvins"}},
 	},
 	ambiguous: because([]string{"say °C or °F", "°", "deg", "degrees", ""}),

@@ -92,12 +92,14 @@ func TestMeasuredText(t *testing.T) {
 		{"4.6 ± 0 % vol (k = 2)", 4.6, 0},
 	} {
 		var m units.MeasuredStrength
-		if err := m.UnmarshalText([]byte(r.text)); err != nil || m.Value().In(units.PercentVolume) != r.value || math.Abs(m.Uncertainty().In(units.PercentagePoint)-r.u) > 1e-15 {
+		if err := m.UnmarshalText([]byte(r.text)); err != nil || m.Value().In(units.PercentVolume) != r.value ||
+			math.Abs(m.Uncertainty().In(units.PercentagePoint)-r.u) > 1e-15 {
 			t.Errorf("%q: %v %v", r.text, m, err)
 		}
 	}
 	var warm units.MeasuredTemperature
-	if err := warm.UnmarshalText([]byte("68 ± 1.8 °F (k = 2)")); err != nil || warm.Value() != units.Celsius.Of(20) || math.Abs(warm.Uncertainty().In(units.KelvinDifference)-0.5) > 1e-15 {
+	if err := warm.UnmarshalText([]byte("68 ± 1.8 °F (k = 2)")); err != nil || warm.Value() != units.Celsius.Of(20) ||
+		math.Abs(warm.Uncertainty().In(units.KelvinDifference)-0.5) > 1e-15 {
 		t.Error(warm, err)
 	}
 	if err := warm.UnmarshalText([]byte("20 ± 0.5" + strings.Repeat("0", 107) + " °C (k = 1)")); err != nil { // 128 bytes
@@ -106,8 +108,10 @@ func TestMeasuredText(t *testing.T) {
 	was := warm
 	for _, text := range []string{
 		"20 ± 0.5" + strings.Repeat("0", 108) + " °C (k = 1)",
-		"", "20 °C", "20 ± 1 °C", "20 ± °C (k = 2)", "20 ± 1 kg (k = 2)", "20 ± 1 °C (k = 0)", "20 ± 1 °C (k = 11)", "20 ± 1 °C (k = NaN)", "20 ± 1 °C (k = x)",
-		"20 ± -1 °C (k = 2)", "-300 ± 1 °C (k = 2)", "x ± 1 °C (k = 2)", "20 ± 1 °C (k = 2", "20 ± 1e29 °C (k = 2)", strings.Repeat("2", 130) + " ± 1 °C (k = 2)",
+		"", "20 °C", "20 ± 1 °C", "20 ± °C (k = 2)", "20 ± 1 kg (k = 2)", "20 ± 1 °C (k = 0)", "20 ± 1 °C (k = 11)",
+		"20 ± 1 °C (k = NaN)", "20 ± 1 °C (k = x)",
+		"20 ± -1 °C (k = 2)", "-300 ± 1 °C (k = 2)", "x ± 1 °C (k = 2)", "20 ± 1 °C (k = 2", "20 ± 1e29 °C (k = 2)",
+		strings.Repeat("2", 130) + " ± 1 °C (k = 2)",
 	} {
 		err := warm.UnmarshalText([]byte(text))
 		_, range_ := errors.AsType[*units.RangeError](err)
@@ -138,7 +142,8 @@ func TestNothingUnreadableIsWritten(t *testing.T) {
 
 func TestRoundingText(t *testing.T) {
 	var r units.Rounding
-	if err := r.UnmarshalText([]byte("sideways")); err == nil || err.Error() != `units.Rounding.UnmarshalText: unknown rounding "sideways"; one of nearest, up, down` {
+	if err := r.UnmarshalText([]byte("sideways")); err == nil ||
+		err.Error() != `units.Rounding.UnmarshalText: unknown rounding "sideways"; one of nearest, up, down` {
 		t.Error(err)
 	}
 	for _, r := range []units.Rounding{-1, 3} {

@@ -47,9 +47,11 @@ var theVolume = &dimension{
 		{symbol: "US pt", num: 473176473, den: 1000000000, names: []string{"US pint", "US pints", "pt US"}},
 		{symbol: "US fl oz", num: 295735295625, den: 10000000000000, names: []string{"US fl. oz.", "US floz", "US fluid ounce", "US fluid ounces", "fl oz US"}},
 		{symbol: "US bbl", num: 117347765304, den: 1000000000, names: []string{"US barrel", "US barrels", "US beer barrel", "bbl US"}},
-		{symbol: "imp gal", num: 454609, den: 100000, names: []string{"imperial gallon", "imperial gallons", "UK gal", "UK gallon", "UK gallons", "imp gallon", "imp gallons", "imp. gal"}},
+		{symbol: "imp gal", num: 454609, den: 100000, names: []string{"imperial gallon", "imperial gallons", "UK gal", "UK gallon",
+			"UK gallons", "imp gallon", "imp gallons", "imp. gal"}},
 		{symbol: "imp qt", num: 11365225, den: 10000000, names: []string{"imperial quart", "imperial quarts", "UK qt", "UK quart"}},
-		{symbol: "imp pt", num: 56826125, den: 100000000, names: []string{"imperial pint", "imperial pints", "UK pt", "UK pint", "UK pints", "imp pint", "imp pints"}},
+		{symbol: "imp pt", num: 56826125, den: 100000000,
+			names: []string{"imperial pint", "imperial pints", "UK pt", "UK pint", "UK pints", "imp pint", "imp pints"}},
 		{symbol: "imp fl oz", num: 284130625, den: 10000000000, names: []string{"imperial fl oz", "imperial fluid ounce", "imperial fluid ounces", "UK fl oz"}},
 	},
 	ambiguous: because(

@@ -56,7 +56,8 @@ func TestAcidToPH(t *testing.T) {
 		}
 		per := got.In(units.MillimolePerLitre) / kilogramsPerLitre
 		worst = max(worst, math.Abs(per/want-1))
-		near(t, row.Text("acid_kind")+" "+row.Text("target_ph")+" "+row.Text("co2"), per, want, 0.013*want) // that data base has next to no CaHCO3+: it binds 1 % of the acid's work
+		near(t, row.Text("acid_kind")+" "+row.Text("target_ph")+" "+row.Text("co2"), per, want,
+			0.013*want) // that data base has next to no CaHCO3+: it binds 1 % of the acid's work
 		if ph, _ := after.PH(); ph != target {
 			t.Errorf("pH %v", ph)
 		}
@@ -205,7 +206,8 @@ func TestAcidDoesNotAllocate(t *testing.T) {
 }
 
 func TestParseAcid(t *testing.T) {
-	for text, want := range map[string]Acid{"lactic": LacticAcid, "Lactic acid": LacticAcid, "H3PO4": PhosphoricAcid, "muriatic acid": HydrochloricAcid, "sulphuric acid": SulfuricAcid, "citric": CitricAcid} {
+	for text, want := range map[string]Acid{"lactic": LacticAcid, "Lactic acid": LacticAcid, "H3PO4": PhosphoricAcid,
+		"muriatic acid": HydrochloricAcid, "sulphuric acid": SulfuricAcid, "citric": CitricAcid} {
 		if got, err := ParseAcid(text); err != nil || got != want {
 			t.Errorf("%q: %v, %v", text, got, err)
 		}

@@ -13,7 +13,8 @@ import (
 // 60 L from 144 to 100 mg/L as CaCO3: 44/50.043 mEq/L, 52.75 mmol in all.
 func TestAlkalinityDoses(t *testing.T) {
 	p := reports[0].profile(t, 20)
-	for acid, protons := range map[Acid]float64{HydrochloricAcid: 1, LacticAcid: 1, PhosphoricAcid: 1, SulfuricAcid: 2, CitricAcid: 3, MalicAcid: 2, TartaricAcid: 2, AceticAcid: 1} {
+	for acid, protons := range map[Acid]float64{HydrochloricAcid: 1, LacticAcid: 1, PhosphoricAcid: 1, SulfuricAcid: 2, CitricAcid: 3,
+		MalicAcid: 2, TartaricAcid: 2, AceticAcid: 1} {
 		n, err := p.AcidToAlkalinity(acid, caco3(100), litres(60))
 		if err != nil {
 			t.Fatal(err)
@@ -25,7 +26,8 @@ func TestAlkalinityDoses(t *testing.T) {
 		}
 		near(t, "after", q.Alkalinity().In(units.MilligramPerLitreCaCO3), 100, 1e-9)
 	}
-	for _, s := range []material.Material{material.BakingSoda(), material.PotassiumBicarbonate(), material.SlakedLime(), material.Chalk(), shelf.Material("sodium carbonate anhydrous"), material.DiammoniumPhosphate()} {
+	for _, s := range []material.Material{material.BakingSoda(), material.PotassiumBicarbonate(), material.SlakedLime(), material.Chalk(),
+		shelf.Material("sodium carbonate anhydrous"), material.DiammoniumPhosphate()} {
 		m, err := p.BaseToAlkalinity(s, caco3(200), litres(60))
 		if err != nil {
 			t.Fatal(err)
@@ -43,7 +45,8 @@ func TestBaseToPH(t *testing.T) {
 			t.Fatal(err)
 		}
 		w := e.Water()
-		s := rapid.SampledFrom([]material.Material{material.SodiumHydroxide(), shelf.Material("potassium hydroxide"), material.SlakedLime(), shelf.Material("sodium carbonate anhydrous")}).Draw(t, "base")
+		s := rapid.SampledFrom([]material.Material{material.SodiumHydroxide(), shelf.Material("potassium hydroxide"), material.SlakedLime(),
+			shelf.Material("sodium carbonate anhydrous")}).Draw(t, "base")
 		target := w.ph + rapid.Float64Range(0, 1).Draw(t, "rise")
 		d, err := w.BaseToPH(s, target, litres(10))
 		if r, ok := errors.AsType[*units.RangeError](err); ok && s == shelf.Material("sodium carbonate anhydrous") && r.Max > 9 && r.Max < target {

@@ -63,7 +63,8 @@ func TestCreamOfTartarTable(t *testing.T) {
 // What has settled leaves a wine at rest: nothing more does. More potassium brings more down, at one pH.
 func TestCreamOfTartarComesToRest(t *testing.T) {
 	wine := func(potassium, tartrate float64) Profile {
-		p, err := NewProfile(celsius(5), units.MilligramPerLitreCaCO3.Of(0), Potassium.At(mgL(potassium)), Tartrate.At(mgL(tartrate)), Malate.At(mgL(1500)), Calcium.At(mgL(60)))
+		p, err := NewProfile(celsius(5), units.MilligramPerLitreCaCO3.Of(0), Potassium.At(mgL(potassium)), Tartrate.At(mgL(tartrate)),
+			Malate.At(mgL(1500)), Calcium.At(mgL(60)))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -79,7 +80,8 @@ func TestCreamOfTartarComesToRest(t *testing.T) {
 	}
 	p := wine(1000, 2500)
 	// However little tartrate there is, under much potassium it settles in part: here 0.8 mmol/L.
-	if n, err := wine(8000, 0.8*Tartrate.MolarMass().In(units.GramPerMole)).CreamOfTartar(); err != nil || n.IsZero() || n.In(units.MilligramPerLitre) > 0.8*188.177 {
+	if n, err := wine(8000, 0.8*Tartrate.MolarMass().In(units.GramPerMole)).CreamOfTartar(); err != nil || n.IsZero() ||
+		n.In(units.MilligramPerLitre) > 0.8*188.177 {
 		t.Error(n, err)
 	}
 	less, err := wine(800, 2500).CreamOfTartar()

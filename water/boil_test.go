@@ -86,7 +86,8 @@ func must3000(t *testing.T) units.Atmosphere {
 func TestBoiledRefuses(t *testing.T) {
 	var re *units.RangeError
 	for _, c := range []float64{59, 106} {
-		if _, err := (Profile{t: 20}).BoiledAt(celsius(c), units.Atmosphere{}); !errors.As(err, &re) || re.Quantity != "boiling temperature" || re.Min != 60 || re.Max != 105 {
+		if _, err := (Profile{t: 20}).BoiledAt(celsius(c),
+			units.Atmosphere{}); !errors.As(err, &re) || re.Quantity != "boiling temperature" || re.Min != 60 || re.Max != 105 {
 			t.Errorf("%v °C: %v", c, err)
 		}
 	}

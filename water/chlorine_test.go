@@ -23,7 +23,8 @@ func TestDechlorinate(t *testing.T) {
 		chloramine float64
 	}{
 		{material.SodiumMetabisulfite(), 1.3406, 1.47, 0.0282, 0.0141}, {material.PotassiumMetabisulfite(), 1.5678, 0, 0.0282, 0.0141},
-		{shelf.Material("sodium bisulfite"), 1.4676, 1.61, 0.0282, 0.0141}, {shelf.Material("sodium sulfite anhydrous"), 1.7777, 1.96, 0.0141, 0}, {shelf.Material("ascorbic acid"), 2.4841, 0, 0.0141, 0},
+		{shelf.Material("sodium bisulfite"), 1.4676, 1.61, 0.0282, 0.0141}, {shelf.Material("sodium sulfite anhydrous"), 1.7777, 1.96, 0.0141, 0},
+		{shelf.Material("ascorbic acid"), 2.4841, 0, 0.0141, 0},
 	} {
 		for _, chloramine := range []bool{false, true} {
 			res, alk := FreeChlorine(mgL(4), AsCl2), r.freeAlk

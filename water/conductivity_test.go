@@ -58,7 +58,8 @@ func TestConductivityOfSalts(t *testing.T) {
 		water := 0.0548 // H+ and OH- of pure water at 25 °C, µS/cm
 		near(t, ion.Name(), e.Conductivity().In(units.MicrosiemensPerCentimetre)-water, 0.996*0.01*(lambda+76.31), 0.00005*(lambda+76.31))
 	}
-	for ion, lambda := range map[Ion]float64{Nitrate: 71.42, Nitrite: 71.8, Fluoride: 55.4, Sulfate: 80.0, Lactate: 38.8, Acetate: 40.9, Citrate: 70.2, Malate: 58.8, Tartrate: 59.6, Succinate: 58.8, Sorbate: 35} {
+	for ion, lambda := range map[Ion]float64{Nitrate: 71.42, Nitrite: 71.8, Fluoride: 55.4, Sulfate: 80.0, Lactate: 38.8, Acetate: 40.9,
+		Citrate: 70.2, Malate: 58.8, Tartrate: 59.6, Succinate: 58.8, Sorbate: 35} {
 		z := -float64(ion.Charge())
 		p, err := NewProfile(celsius(25), caco3(5.0043), ion.At(mgL(0.1/z*ion.MolarMass().In(units.GramPerMole))), Sodium.At(mgL(0.2*22.990)))
 		if err != nil {
@@ -115,8 +116,9 @@ func TestConductivityFormula(t *testing.T) {
 		add(1, lambda, 1.5*molal)
 	}
 	acids := map[Ion]float64{Lactate: 38.8, Acetate: 40.9, Citrate: 70.2, Malate: 58.8, Tartrate: 59.6, Succinate: 58.8, Sulfite: 58, Sorbate: 35}
-	for ion, forms := range map[Ion][]Species{Lactate: {lactateFree, lacticH}, Acetate: {acetateFree, aceticH}, Citrate: {citrateFree, citricH, citricH2, citricH3},
-		Malate: {malateFree, malicH, malicH2}, Tartrate: {tartrateFree, tartaricH, tartaricH2}, Succinate: {succinateFree, succinicH, succinicH2},
+	for ion, forms := range map[Ion][]Species{Lactate: {lactateFree, lacticH}, Acetate: {acetateFree, aceticH},
+		Citrate: {citrateFree, citricH, citricH2, citricH3},
+		Malate:  {malateFree, malicH, malicH2}, Tartrate: {tartrateFree, tartaricH, tartaricH2}, Succinate: {succinateFree, succinicH, succinicH2},
 		Sulfite: {sulfiteFree, bisulfite, sulfurousH2}, Sorbate: {sorbateFree, sorbicH}} {
 		n, charge := 0.0, 0.0
 		for _, sp := range forms {

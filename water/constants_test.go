@@ -65,7 +65,8 @@ func TestPairConstants(t *testing.T) {
 	near(t, "portlandite", fitPortlandite.log10(&mild), 22.8, 1e-9)
 	// HSO4- 1.988, MgSO4 2.42, MgHCO3+ 11.399, MgCO3 2.98, CaCO3 3.224 at 25 °C, from the
 	// data base's own column beside the fits; CaHSO4+ 1.08 from HSO4-, NaHCO3 -0.25 from HCO3-.
-	for name, log := range map[string]float64{"HSO4-": 1.988, "CaSO4": 2.14, "KSO4-": 0.85, "CaHCO3+": 1.106 + 10.329, "MgSO4": 2.42, "MgHCO3+": 11.399, "MgCO3": 2.98, "CaCO3": 3.224, "CaHSO4+": 1.08 + 1.988, "NaHCO3": -0.25 + 10.329} {
+	for name, log := range map[string]float64{"HSO4-": 1.988, "CaSO4": 2.14, "KSO4-": 0.85, "CaHCO3+": 1.106 + 10.329, "MgSO4": 2.42,
+		"MgHCO3+": 11.399, "MgCO3": 2.98, "CaCO3": 3.224, "CaHSO4+": 1.08 + 1.988, "NaHCO3": -0.25 + 10.329} {
 		near(t, name, rowOf(t, name).k.log10(&mild), log, 0.005)
 	}
 }
@@ -76,8 +77,9 @@ func TestWeakAcidConstants(t *testing.T) {
 	for name, steps := range map[string][][2]float64{
 		"H(lactate)": {{3.863, -0.29}}, "H(acetate)": {{4.757, -0.41}}, "H(citrate)-2": {{6.396, -3.3472}}, "H2(citrate)-": {{4.761, 2.0502}, {6.396, -3.3472}},
 		"H3(citrate)": {{3.128, 4.0584}, {4.761, 2.0502}, {6.396, -3.3472}}, "H(malate)-": {{5.094, -1.17}}, "H2(malate)": {{3.46, 2.93}, {5.094, -1.17}},
-		"H(tartrate)-": {{4.366, 0.7531}}, "H2(tartrate)": {{3.036, 2.9288}, {4.366, 0.7531}}, "H(succinate)-": {{5.629, 0}}, "H2(succinate)": {{4.207, 2.72}, {5.629, 0}},
-		"HSO3-": {{7.17, -3.67}}, "SO2": {{1.86, -17.4}, {7.17, -3.67}}, "H(sorbate)": {{4.76, 0}},
+		"H(tartrate)-": {{4.366, 0.7531}}, "H2(tartrate)": {{3.036, 2.9288}, {4.366, 0.7531}}, "H(succinate)-": {{5.629, 0}},
+		"H2(succinate)": {{4.207, 2.72}, {5.629, 0}},
+		"HSO3-":         {{7.17, -3.67}}, "SO2": {{1.86, -17.4}, {7.17, -3.67}}, "H(sorbate)": {{4.76, 0}},
 	} {
 		log, slope := 0.0, 0.0
 		for _, s := range steps {
@@ -139,7 +141,8 @@ func TestSmallAmounts(t *testing.T) {
 	if _, err := (Profile{t: 0.5}).InAir(); err != nil {
 		t.Error(err)
 	}
-	r, err := Request{Profile{}, litres(0.5), []Stock{{material.Gypsum(), grams(0.5)}}, []Target{{Calcium, mgL(0.5), mgL(0.5), 0.5}}, []Bound{Sodium.AtMost(mgL(0.5))}}.Solve()
+	r, err := Request{Profile{}, litres(0.5), []Stock{{material.Gypsum(), grams(0.5)}}, []Target{{Calcium, mgL(0.5), mgL(0.5), 0.5}},
+		[]Bound{Sodium.AtMost(mgL(0.5))}}.Solve()
 	if err != nil || len(r.Doses) != 1 {
 		t.Error(err)
 	}
@@ -173,7 +176,8 @@ func TestActivityLaws(t *testing.T) {
 		if r.activity != want {
 			t.Errorf("%s: %v, want %v", r.formula, r.activity, want)
 		}
-		if text := Species(sp).Describe(); r.from == basis && !strings.HasPrefix(text, r.formula+"; activity by ") || r.from != basis && !strings.HasPrefix(text, r.formula+" = ") {
+		if text := Species(sp).Describe(); r.from == basis && !strings.HasPrefix(text, r.formula+"; activity by ") ||
+			r.from != basis && !strings.HasPrefix(text, r.formula+" = ") {
 			t.Error(text)
 		}
 	}

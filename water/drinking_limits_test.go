@@ -33,7 +33,9 @@ func TestDrinkingLimits(t *testing.T) {
 			t.Errorf("no row for %s", key)
 		}
 		// The edition of each source; manganese is of the addendum of 2022 (recalled).
-		year := map[string]int{"40 CFR 143.3": 2015, "40 CFR 141.62": 2015, "40 CFR 141.80(c)": 2015, "Directive (EU) 2020/2184 annex I part B, as in 98/83/EC": 2020, "Directive (EU) 2020/2184 annex I part C, as in 98/83/EC": 2020, "WHO Guidelines, 2nd ed.": 1996, "WHO Guidelines, 4th ed.": 2011}[l.Source]
+		year := map[string]int{"40 CFR 143.3": 2015, "40 CFR 141.62": 2015, "40 CFR 141.80(c)": 2015,
+			"Directive (EU) 2020/2184 annex I part B, as in 98/83/EC": 2020, "Directive (EU) 2020/2184 annex I part C, as in 98/83/EC": 2020,
+			"WHO Guidelines, 2nd ed.": 1996, "WHO Guidelines, 4th ed.": 2011}[l.Source]
 		if l.Authority == WHOGuideline && l.Substance == "manganese" {
 			year = 2022
 		}

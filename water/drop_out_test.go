@@ -20,7 +20,8 @@ func TestGypsumSolubility(t *testing.T) {
 		near(t, "gypsum", dissolved(d)*molal, r.mol, 0.03*r.mol)
 	}
 	// Computed by PHREEQC 3, phreeqc.dat.
-	for _, r := range []struct{ t, mol, i float64 }{{0, 1.2981e-02, 0.04473}, {10, 1.3964e-02, 0.04556}, {20, 1.4675e-02, 0.04485}, {25, 1.4928e-02, 0.04400}, {40, 1.5288e-02, 0.03986}, {60, 1.4901e-02, 0.03220}} {
+	for _, r := range []struct{ t, mol, i float64 }{{0, 1.2981e-02, 0.04473}, {10, 1.3964e-02, 0.04556}, {20, 1.4675e-02, 0.04485},
+		{25, 1.4928e-02, 0.04400}, {40, 1.5288e-02, 0.03986}, {60, 1.4901e-02, 0.03220}} {
 		d, err := Profile{t: r.t}.AtRestWith(GypsumMineral, CO2Loss{})
 		if err != nil {
 			t.Fatal(err)
@@ -36,7 +37,8 @@ func TestGypsumSolubility(t *testing.T) {
 // Busenberg's at 0 °C, 0.031 at 25 °C, 0.046 below at 60 °C, and next to no CaHCO3+, which
 // holds 5 to 8 % of the calcium under 1 atm of CO2. No constant is bent to meet it.
 func TestLimeAndCalcite(t *testing.T) {
-	for _, r := range []struct{ t, mol, ph float64 }{{0, 4.8560e-02, 13.6096}, {10, 3.0951e-02, 13.093}, {25, 2.0398e-02, 12.4638}, {40, 1.6011e-02, 11.9327}, {60, 1.2390e-02, 11.3199}} {
+	for _, r := range []struct{ t, mol, ph float64 }{{0, 4.8560e-02, 13.6096}, {10, 3.0951e-02, 13.093}, {25, 2.0398e-02, 12.4638},
+		{40, 1.6011e-02, 11.9327}, {60, 1.2390e-02, 11.3199}} {
 		d, err := Profile{t: r.t}.AtRestWith(Portlandite, CO2LostTo(units.AbsolutePressure{}))
 		if err != nil {
 			t.Fatal(err)
@@ -153,7 +155,8 @@ func TestDropOutRefuses(t *testing.T) {
 	if _, err := (Profile{t: 20}).AtRestWith(GypsumMineral, CO2LostTo(atm(11))); !refused(err) {
 		t.Error(err)
 	}
-	if Mineral(9).String() != "unknown mineral 9" || Species(99).String() != "unknown species" || Species(-1).String() != "unknown species" || hydrogen.String() != "H+" || Calcite.String() != "calcite" {
+	if Mineral(9).String() != "unknown mineral 9" || Species(99).String() != "unknown species" || Species(-1).String() != "unknown species" ||
+		hydrogen.String() != "H+" || Calcite.String() != "calcite" {
 		t.Error("names")
 	}
 	if e := reports[0].equilibrium(t, 20); e.SaturationIndex(Mineral(9)) != -99 || !e.Of(Species(99)).IsZero() {

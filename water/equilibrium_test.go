@@ -134,7 +134,8 @@ func TestFugacity(t *testing.T) {
 
 // Debye–Hückel slopes from the IAPWS releases for density and permittivity.
 func TestDebyeHuckel(t *testing.T) {
-	for _, r := range []struct{ t, a, b float64 }{{0, 0.49043, 0.3245}, {10, 0.49764, 0.3261}, {25, 0.50978, 0.3284}, {40, 0.52375, 0.3309}, {60, 0.54534, 0.3343}, {90, 0.58423, 0.3400}} {
+	for _, r := range []struct{ t, a, b float64 }{{0, 0.49043, 0.3245}, {10, 0.49764, 0.3261}, {25, 0.50978, 0.3284}, {40, 0.52375, 0.3309},
+		{60, 0.54534, 0.3343}, {90, 0.58423, 0.3400}} {
 		w := warm(r.t)
 		a, b := debyeHuckel(r.t, &w)
 		near(t, "A", a/math.Ln10, r.a, 0.003*r.a)

@@ -93,7 +93,8 @@ func ExampleProfile_BoiledAt() {
 	b, err := p.BoiledAt(units.Celsius.Of(95), air)
 	for _, e := range []water.Equilibrium{b.Clear, b.AtRest.Equilibrium} {
 		w := e.Water()
-		fmt.Printf("alkalinity %s, calcium %s, calcite index %.1f\n", w.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0), w.Ion(water.Calcium).Text(units.MilligramPerLitre, 0), e.SaturationIndex(water.Calcite))
+		fmt.Printf("alkalinity %s, calcium %s, calcite index %.1f\n", w.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0),
+			w.Ion(water.Calcium).Text(units.MilligramPerLitre, 0), e.SaturationIndex(water.Calcite))
 	}
 	fmt.Println("scale in 60 L up to", b.Scale(units.Litre.Of(60)).Text(units.Gram, 1), err)
 	// Output:

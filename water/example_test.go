@@ -48,7 +48,8 @@ func ExampleNewProfile() {
 
 func ExampleProfile_IonicBalance() {
 	b := well().IonicBalance()
-	fmt.Println(b.Cations.Text(units.MilliequivalentPerLitre, 3), b.Anions.Text(units.MilliequivalentPerLitre, 3), b.Difference().Text(units.Percent, 1), b.Acceptable)
+	fmt.Println(b.Cations.Text(units.MilliequivalentPerLitre, 3), b.Anions.Text(units.MilliequivalentPerLitre, 3),
+		b.Difference().Text(units.Percent, 1), b.Acceptable)
 	// Output: 0.881 mEq/L 0.912 mEq/L -1.7 % true
 }
 

@@ -12,7 +12,8 @@ import (
 // 100: the sum of squares is (1.542·Na - 100)², 2·1.542·(1.542·250 - 100) a mg/L.
 func TestExplainFloor(t *testing.T) {
 	perSodium := 35.45 / 22.990
-	e, err := Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Chloride.Aim(mgL(100))}, []Bound{Sodium.AtLeast(mgL(250))}}.Explain()
+	e, err := Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Chloride.Aim(mgL(100))},
+		[]Bound{Sodium.AtLeast(mgL(250))}}.Explain()
 	if err != nil || len(e.Binding) != 1 || e.Binding[0].Name != "sodium at least 250 mg/L" || e.Binding[0].Unit != "mg/L" {
 		t.Fatalf("%+v, %v", e.Binding, err)
 	}
@@ -22,11 +23,13 @@ func TestExplainFloor(t *testing.T) {
 	}
 	// 0.5 mg/L too much, wanted by the other target: not the water's.
 	few, err := Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(10)), Chloride.Aim(mgL(14.5))}, nil}.Explain()
-	if err != nil || len(few.Reasons) != 2 || !strings.Contains(few.Reasons[0], "sodium -0.") || !strings.Contains(few.Reasons[0], "above its target") || !strings.Contains(few.Reasons[1], "chloride +0.") || !strings.Contains(few.Reasons[1], "other targets want") {
+	if err != nil || len(few.Reasons) != 2 || !strings.Contains(few.Reasons[0], "sodium -0.") || !strings.Contains(few.Reasons[0], "above its target") ||
+		!strings.Contains(few.Reasons[1], "chloride +0.") || !strings.Contains(few.Reasons[1], "other targets want") {
 		t.Errorf("%q, %v", few.Reasons, err)
 	}
 	// With the other salt gone the floor cannot be kept.
-	two, err := Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}, {Salt: material.PotassiumChloride()}}, []Target{Chloride.Aim(mgL(100)), Potassium.Aim(mgL(10))}, []Bound{Sodium.AtLeast(mgL(20))}}.Explain()
+	two, err := Request{Profile{t: 20}, litres(10), []Stock{{Salt: material.TableSalt()}, {Salt: material.PotassiumChloride()}},
+		[]Target{Chloride.Aim(mgL(100)), Potassium.Aim(mgL(10))}, []Bound{Sodium.AtLeast(mgL(20))}}.Explain()
 	if err != nil || !two.Worth[0].Needed || two.Worth[1].Needed {
 		t.Errorf("%+v, %v", two.Worth, err)
 	}
@@ -34,7 +37,8 @@ func TestExplainFloor(t *testing.T) {
 
 func TestExplain(t *testing.T) {
 	q := Request{Profile{t: 20}, litres(10), []Stock{{material.TableSalt(), grams(1)}, {Salt: material.Gypsum()}},
-		[]Target{Chloride.Aim(mgL(100)), Magnesium.Aim(mgL(5)), Calcium.Aim(mgL(40)), Sulfate.Aim(mgL(96.056))}, []Bound{Sodium.AtMost(mgL(1000)), Calcium.AtMost(mgL(30))}}
+		[]Target{Chloride.Aim(mgL(100)), Magnesium.Aim(mgL(5)), Calcium.Aim(mgL(40)), Sulfate.Aim(mgL(96.056))},
+		[]Bound{Sodium.AtMost(mgL(1000)), Calcium.AtMost(mgL(30))}}
 	e, err := q.Explain()
 	if err != nil {
 		t.Fatal(err)

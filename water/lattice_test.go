@@ -24,7 +24,8 @@ func TestLatticeIsExact(t *testing.T) {
 		n := rapid.IntRange(1, 8).Draw(t, "salts")
 		aim := func(name string, most int) float64 { return float64(rapid.IntRange(0, most).Draw(t, name)) }
 		salts := append([]Stock(nil), eightSalts[:n]...)
-		q := Request{anyProfile(t, "water"), litres(20), salts, sevenTargets(aim("ca", 300), aim("mg", 60), aim("na", 200), aim("k", 40), aim("cl", 300), aim("so4", 500), aim("hco3", 400)), nil}
+		q := Request{anyProfile(t, "water"), litres(20), salts,
+			sevenTargets(aim("ca", 300), aim("mg", 60), aim("na", 200), aim("k", 40), aim("cl", 300), aim("so4", 500), aim("hco3", 400)), nil}
 		l := latticeOf(t, q, 0.1)
 		model, sum := l.floor, 0.0
 		for i := range n {
@@ -63,7 +64,8 @@ func TestLatticeIsExact(t *testing.T) {
 // (393.39·0.0025), the optimum 40.672 steps; 41 are 0.3229 mg/L too much. So more than
 // (40 + 0.3229)/0.9835 = 41.0 cannot be better. Gypsum changes nothing that is asked.
 func TestLatticeNarrow(t *testing.T) {
-	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: material.TableSalt()}, {Salt: material.Gypsum()}}, []Target{Sodium.Aim(mgL(40))}, []Bound{Chloride.AtMost(mgL(1000))}}
+	q := Request{Profile{t: 20}, litres(20), []Stock{{Salt: material.TableSalt()}, {Salt: material.Gypsum()}}, []Target{Sodium.Aim(mgL(40))},
+		[]Bound{Chloride.AtMost(mgL(1000))}}
 	l := latticeOf(t, q, 0.05)
 	l.value = inf
 	l.round()
@@ -173,11 +175,13 @@ func TestLatticeMiddle(t *testing.T) {
 // Of 63 to 82 mg/L of calcium in 10 L by whole grams, 2 g of the anhydrous chloride
 // (72.2) take one salt, a gram of each (63.4) two.
 func TestStepsOfOne(t *testing.T) {
-	w, err := Request{Profile{}, litres(20), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(9))}, []Bound{Sodium.AtMost(mgL(5))}}.SolveSteps(exactGrams(t, "0.5 g"))
+	w, err := Request{Profile{}, litres(20), []Stock{{material.TableSalt(), grams(0.5)}}, []Target{Sodium.Aim(mgL(9))},
+		[]Bound{Sodium.AtMost(mgL(5))}}.SolveSteps(exactGrams(t, "0.5 g"))
 	if err != nil || len(w.Doses) != 0 {
 		t.Error(w.Doses, err)
 	}
-	w, err = Request{Profile{}, litres(10), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, []Target{Calcium.Between(mgL(63), mgL(82))}, nil}.SolveSteps(exactGrams(t, "1 g"))
+	w, err = Request{Profile{}, litres(10), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}},
+		[]Target{Calcium.Between(mgL(63), mgL(82))}, nil}.SolveSteps(exactGrams(t, "1 g"))
 	if err != nil || len(w.Doses) != 1 || w.Doses[0].Material != material.CalciumChloride() {
 		t.Error(w.Doses, err)
 	}

@@ -137,7 +137,8 @@ func TestIonicBalanceLimits(t *testing.T) {
 		{5, 5.2, true}, {5, 5.21, false}, {9.99, 10.6, false}, {10.01, 11, true}, {20, 22.1, true}, {20, 22.2, false},
 	}
 	for _, r := range rows {
-		p, err := NewProfile(celsius(20), units.CalciumCarbonate{}, Sodium.At(mgL(r.na*Sodium.MolarMass().In(units.GramPerMole))), Chloride.At(mgL(r.cl*Chloride.MolarMass().In(units.GramPerMole))))
+		p, err := NewProfile(celsius(20), units.CalciumCarbonate{}, Sodium.At(mgL(r.na*Sodium.MolarMass().In(units.GramPerMole))),
+			Chloride.At(mgL(r.cl*Chloride.MolarMass().In(units.GramPerMole))))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -167,7 +168,8 @@ func TestNewProfileRefuses(t *testing.T) {
 		"no volume":   func() (Profile, error) { return Profile{}.Add(units.Volume{}, material.Gypsum().Dose(grams(1))) },
 		"much":        func() (Profile, error) { return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(51))) },
 		"adds up": func() (Profile, error) {
-			return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(49)), shelf.Material("sodium sulfate anhydrous").Dose(grams(49)), material.BakingSoda().Dose(grams(49)), shelf.Material("sodium carbonate anhydrous").Dose(grams(49)))
+			return Profile{}.Add(litres(1), material.TableSalt().Dose(grams(49)), shelf.Material("sodium sulfate anhydrous").Dose(grams(49)),
+				material.BakingSoda().Dose(grams(49)), shelf.Material("sodium carbonate anhydrous").Dose(grams(49)))
 		},
 		"negative": func() (Profile, error) {
 			return Profile{}.Add(litres(1), material.Gypsum().Dose(units.Mass{}.Minus(grams(1))))
@@ -204,7 +206,8 @@ func TestAdd(t *testing.T) {
 // drops no magnesium; an acid water
 // has none, and its negative alkalinity is no solid.
 func TestTemporaryHardness(t *testing.T) {
-	for _, r := range []struct{ ca, mg, alk, want float64 }{{60, 10, 144, 144}, {10, 50, 200, 24.972}, {10, 10, 144, 24.972}, {10, 10, 20, 20}, {10, 10, -20, 0}, {0.2, 0, 100, 0.2 * 2.4973}} {
+	for _, r := range []struct{ ca, mg, alk, want float64 }{{60, 10, 144, 144}, {10, 50, 200, 24.972}, {10, 10, 144, 24.972},
+		{10, 10, 20, 20}, {10, 10, -20, 0}, {0.2, 0, 100, 0.2 * 2.4973}} {
 		p, err := NewProfile(celsius(20), caco3(r.alk), Calcium.At(mgL(r.ca)), Magnesium.At(mgL(r.mg)))
 		if err != nil {
 			t.Fatal(err)

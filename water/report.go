@@ -28,7 +28,8 @@ const (
 	AsPhosphorus                // mg/L as P: phosphate
 )
 
-var forms = choice.Of[Form]("water.Form", "form of a reading", "mg/L", "mEq/L", "mmol/L", "mg/L as CaCO3", "°dH", "°fH", "°e", "mg/L as N", "mg/L as S", "mg/L as P")
+var forms = choice.Of[Form]("water.Form", "form of a reading", "mg/L", "mEq/L", "mmol/L", "mg/L as CaCO3", "°dH", "°fH", "°e",
+	"mg/L as N", "mg/L as S", "mg/L as P")
 
 // String returns the unit that a report prints, "mg/L as CaCO3".
 func (f Form) String() string { return forms.Text(f) }

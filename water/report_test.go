@@ -56,7 +56,8 @@ func TestReportForms(t *testing.T) {
 }
 
 func TestReportGaps(t *testing.T) {
-	base := Report{Temperature: celsius(25), Readings: []ReportLine{{Calcium, 60, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}},
+	base := Report{Temperature: celsius(25), Readings: []ReportLine{{Calcium, 60, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon},
+		{Chloride, 30, AsIon}, {Sulfate, 50, AsIon}},
 		Alkalinity: 144, AlkalinityAs: AsCaCO3, Hardness: caco3(191.02), PH: 7.5}
 	p, notes, err := base.Profile()
 	if err != nil || len(notes) != 0 {
@@ -104,7 +105,8 @@ func TestReportGaps(t *testing.T) {
 // conductivity, 1.0 to 1.2 times the solids, which are 0.6 of a negative alkalinity
 // too; a solids figure below 1 mg/L is looked at as any.
 func TestReportEnds(t *testing.T) {
-	base := Report{Temperature: celsius(25), Readings: []ReportLine{{Calcium, 60, AsIon}, {Magnesium, 10, AsIon}, {Sodium, 20, AsIon}, {Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}},
+	base := Report{Temperature: celsius(25), Readings: []ReportLine{{Calcium, 60, AsIon}, {Magnesium, 10, AsIon}, {Sodium, 20, AsIon},
+		{Potassium, 3, AsIon}, {Chloride, 30, AsIon}, {Sulfate, 50, AsIon}},
 		Alkalinity: 144, AlkalinityAs: AsCaCO3, PH: 7.5}
 	p, _, err := base.Profile()
 	if err != nil {
@@ -130,7 +132,8 @@ func TestReportEnds(t *testing.T) {
 		}
 	}
 	// 10 mg/L of hydrochloric acid as CaCO3: 7.0838 mg/L of chloride; 100 - 6 mg/L of sodium chloride stand.
-	acid := Report{Temperature: celsius(25), Alkalinity: -10, AlkalinityAs: AsCaCO3, Readings: []ReportLine{{Sodium, 39.339, AsIon}, {Chloride, 60.661 + 7.0838, AsIon}}}
+	acid := Report{Temperature: celsius(25), Alkalinity: -10, AlkalinityAs: AsCaCO3,
+		Readings: []ReportLine{{Sodium, 39.339, AsIon}, {Chloride, 60.661 + 7.0838, AsIon}}}
 	for solids, notes := range map[float64]int{(100 + 7.0838 - 6) * 1.005: 0, (100 + 7.0838 - 6) * 0.995: 1} {
 		acid.Solids = mgL(solids)
 		if _, got, err := acid.Profile(); err != nil || len(got) != notes {

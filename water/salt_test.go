@@ -35,7 +35,8 @@ func TestIonsOfSalts(t *testing.T) {
 	}{
 		{material.Gypsum(), Calcium, 232.79, 0}, {material.Gypsum(), Sulfate, 557.93, 0}, {material.DiammoniumPhosphate(), Ammonium, 273.21, 7.5725},
 		{material.DiammoniumPhosphate(), Phosphate, 719.16, 7.5725}, {material.Chalk(), Calcium, 400.44, 19.983}, {material.SlakedLime(), Calcium, 540.92, 26.993},
-		{shelf.Material("calcium lactate pentahydrate"), Lactate, 577.83, 0}, {shelf.Material("tripotassium citrate monohydrate"), Citrate, 582.90, 0}, {shelf.Material("sodium sulfite anhydrous"), Sulfite, 635.19, 7.9342},
+		{shelf.Material("calcium lactate pentahydrate"), Lactate, 577.83, 0}, {shelf.Material("tripotassium citrate monohydrate"), Citrate, 582.90, 0},
+		{shelf.Material("sodium sulfite anhydrous"), Sulfite, 635.19, 7.9342},
 		{shelf.Material("zinc sulfate monohydrate"), Zinc, 364.33, 0}, {material.BakingSoda(), Sodium, 273.67, 11.904},
 	} {
 		p, err := Profile{t: 20}.Add(litres(1), r.salt.Dose(grams(1)))

@@ -153,7 +153,8 @@ func BenchmarkSeries(b *testing.B) {
 	for i := range waters {
 		var err error
 		waters[i], err = NewProfile(celsius(20), units.MilligramPerLitreCaCO3.Of(checked.Number(-100-10*float64(i))), Calcium.At(mgL(60)), Magnesium.At(mgL(8)),
-			Sodium.At(mgL(12)), Potassium.At(mgL(90)), Ammonium.At(mgL(30)), Chloride.At(mgL(60)), Sulfate.At(mgL(80)), Phosphate.At(mgL(60)), Succinate.At(mgL(400)), Lactate.At(mgL(100)))
+			Sodium.At(mgL(12)), Potassium.At(mgL(90)), Ammonium.At(mgL(30)), Chloride.At(mgL(60)), Sulfate.At(mgL(80)), Phosphate.At(mgL(60)),
+			Succinate.At(mgL(400)), Lactate.At(mgL(100)))
 		if err != nil {
 			b.Fatal(err)
 		}

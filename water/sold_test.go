@@ -17,7 +17,8 @@ func TestSold(t *testing.T) {
 		percent, molar float64
 	}{
 		{PhosphoricAcid, 10, 1.073}, {PhosphoricAcid, 30, 3.611}, {PhosphoricAcid, 50, 6.812}, {PhosphoricAcid, 75, 12.054}, {PhosphoricAcid, 85, 14.659},
-		{LacticAcid, 80, 10.569}, {LacticAcid, 88, 11.782}, {HydrochloricAcid, 10, 2.873}, {HydrochloricAcid, 37, 12.013}, {SulfuricAcid, 10, 1.087}, {SulfuricAcid, 96, 17.967},
+		{LacticAcid, 80, 10.569}, {LacticAcid, 88, 11.782}, {HydrochloricAcid, 10, 2.873}, {HydrochloricAcid, 37, 12.013}, {SulfuricAcid, 10, 1.087},
+		{SulfuricAcid, 96, 17.967},
 		{CitricAcid, 100, 0}, {CitricAcid, 91.4271, 0}, {MalicAcid, 100, 0}, {TartaricAcid, 100, 0},
 	}
 	all := SoldAcids()

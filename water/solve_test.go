@@ -14,7 +14,8 @@ import (
 	"pgregory.net/rapid"
 )
 
-var eightSalts = []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: shelf.Material("magnesium chloride hexahydrate")},
+var eightSalts = []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()},
+	{Salt: shelf.Material("magnesium chloride hexahydrate")},
 	{Salt: material.TableSalt()}, {Salt: material.BakingSoda()}, {Salt: material.PotassiumChloride()}, {Salt: material.PotassiumBicarbonate()}}
 
 func sevenTargets(ca, mg, na, k, cl, so4, hco3 float64) []Target {
@@ -28,7 +29,8 @@ func TestSolveFindsTheDoses(t *testing.T) {
 	want := []material.Dose{material.Gypsum().Dose(grams(6)), material.TableSalt().Dose(grams(4))}
 	after, _ := soft.Add(litres(60), want...)
 	r, err := Request{soft, litres(60), []Stock{{Salt: material.Gypsum()}, {Salt: material.TableSalt()}, {Salt: material.EpsomSalt()}},
-		[]Target{Calcium.Aim(after.Ion(Calcium)), Sulfate.Aim(after.Ion(Sulfate)), Sodium.Aim(after.Ion(Sodium)), Chloride.Aim(after.Ion(Chloride)), Magnesium.Aim(after.Ion(Magnesium))}, nil}.Solve()
+		[]Target{Calcium.Aim(after.Ion(Calcium)), Sulfate.Aim(after.Ion(Sulfate)), Sodium.Aim(after.Ion(Sodium)), Chloride.Aim(after.Ion(Chloride)),
+			Magnesium.Aim(after.Ion(Magnesium))}, nil}.Solve()
 	if err != nil || len(r.Doses) != 2 {
 		t.Fatal(r.Doses, err)
 	}
@@ -58,7 +60,8 @@ func TestSolveWeights(t *testing.T) {
 	near(t, "sodium off", r.Off[0].off(), dna, 1e-9)
 	near(t, "chloride off", r.Off[1].off(), dcl, 1e-9)
 	// Chloride of weight a quarter.
-	quarter, err := Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}}, []Target{Sodium.Aim(mgL(100)), {Chloride, mgL(50), mgL(50), 0.25}}, nil}.Solve()
+	quarter, err := Request{Profile{}, litres(10), []Stock{{Salt: material.TableSalt()}},
+		[]Target{Sodium.Aim(mgL(100)), {Chloride, mgL(50), mgL(50), 0.25}}, nil}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -145,9 +148,11 @@ func TestSolveTwoRanges(t *testing.T) {
 // Calcium, magnesium, sulfate and chloride can be had in two ways of four salts, or
 // in three: fewest salts win, then least mass.
 func TestSolveTies(t *testing.T) {
-	four := []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()}, {Salt: shelf.Material("magnesium chloride hexahydrate")}}
+	four := []Stock{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.EpsomSalt()},
+		{Salt: shelf.Material("magnesium chloride hexahydrate")}}
 	after, _ := Profile{}.Add(litres(1), material.Gypsum().Dose(grams(0.2)), shelf.Material("magnesium chloride hexahydrate").Dose(grams(0.2)))
-	r, err := Request{Profile{}, litres(1), four, []Target{Calcium.Aim(after.Ion(Calcium)), Magnesium.Aim(after.Ion(Magnesium)), Sulfate.Aim(after.Ion(Sulfate)), Chloride.Aim(after.Ion(Chloride))}, nil}.Solve()
+	r, err := Request{Profile{}, litres(1), four, []Target{Calcium.Aim(after.Ion(Calcium)), Magnesium.Aim(after.Ion(Magnesium)),
+		Sulfate.Aim(after.Ion(Sulfate)), Chloride.Aim(after.Ion(Chloride))}, nil}.Solve()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -155,12 +160,15 @@ func TestSolveTies(t *testing.T) {
 		t.Errorf("%v", r.Doses)
 	}
 	// The anhydrous salt of two forms has the least mass.
-	r, err = Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, []Target{Calcium.Aim(mgL(50))}, nil}.Solve()
+	r, err = Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}},
+		[]Target{Calcium.Aim(mgL(50))}, nil}.Solve()
 	if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 		t.Errorf("%v, %v", r.Doses, err)
 	}
 	// Of three forms too, wherever it stands; calcium by gypsum weighs most.
-	for _, three := range [][]Stock{{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}}, {{Salt: material.CalciumChloride()}, {Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}}, {{Salt: material.Gypsum()}, {Salt: material.CalciumChloride()}, {Salt: material.CalciumChlorideDihydrate()}}} {
+	for _, three := range [][]Stock{{{Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}, {Salt: material.CalciumChloride()}},
+		{{Salt: material.CalciumChloride()}, {Salt: material.Gypsum()}, {Salt: material.CalciumChlorideDihydrate()}},
+		{{Salt: material.Gypsum()}, {Salt: material.CalciumChloride()}, {Salt: material.CalciumChlorideDihydrate()}}} {
 		r, err = Request{Profile{}, litres(1), three, []Target{Calcium.Aim(mgL(50))}, nil}.Solve()
 		if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChloride() {
 			t.Errorf("%v, %v", r.Doses, err)
@@ -172,7 +180,8 @@ func TestSolveTies(t *testing.T) {
 		}
 	}
 	// With 0.1 g of it at hand both are needed.
-	r, err = Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {material.CalciumChloride(), grams(0.1)}}, []Target{Calcium.Aim(mgL(50))}, nil}.Solve()
+	r, err = Request{Profile{}, litres(1), []Stock{{Salt: material.CalciumChlorideDihydrate()}, {material.CalciumChloride(), grams(0.1)}},
+		[]Target{Calcium.Aim(mgL(50))}, nil}.Solve()
 	if err != nil || len(r.Doses) != 1 || r.Doses[0].Material != material.CalciumChlorideDihydrate() {
 		t.Errorf("%v, %v", r.Doses, err)
 	}

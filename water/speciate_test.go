@@ -169,11 +169,16 @@ func TestExponentials(t *testing.T) {
 // nearly all of it in pairs.
 func TestHardCases(t *testing.T) {
 	for name, p := range map[string]Profile{
-		"magnesium, lactate": water(66, map[Ion]float64{Magnesium: 1400, Calcium: 3300, Manganese: 48, Lactate: 1195, Sorbate: 4470, Phosphate: 3800}, -15.1, 13.1, 0.67),
-		"manganese":          water(40, map[Ion]float64{Magnesium: 1686.724051671348, Potassium: 150.65269599248205, Manganese: 95.88352294227762, Zinc: 1028.1047511524623, Carbonate: 1441.887423787961, Hydroxide: 225.73003643457815, Phosphate: 2958.237743896142, Citrate: 563.7134}, 0.4966, 11.043, 22.367),
-		"magnesium":          water(57.196675374175670, map[Ion]float64{Calcium: 237.58847126744942, Magnesium: 858.3797246224667, Sodium: 121.09068847748419, Copper: 1672.1849998779312, Fluoride: 961.1502455330874, Phosphate: 1735.8359135491364}, -12.351795802558641, 11.29774045519782, 0.13627801310995125),
-		"calcium phosphate":  water(35, map[Ion]float64{Calcium: 895, Chloride: 283, Sulfate: 1044, Phosphate: 2167}, 165, 0, 6),
-		"sulfates":           water(90, map[Ion]float64{Calcium: 8000, Magnesium: 8000, Sulfate: 45000}, 10, 0, 5),
+		"magnesium, lactate": water(66, map[Ion]float64{Magnesium: 1400, Calcium: 3300, Manganese: 48, Lactate: 1195, Sorbate: 4470, Phosphate: 3800},
+			-15.1, 13.1, 0.67),
+		"manganese": water(40, map[Ion]float64{Magnesium: 1686.724051671348, Potassium: 150.65269599248205, Manganese: 95.88352294227762,
+			Zinc: 1028.1047511524623, Carbonate: 1441.887423787961, Hydroxide: 225.73003643457815, Phosphate: 2958.237743896142, Citrate: 563.7134},
+			0.4966, 11.043, 22.367),
+		"magnesium": water(57.196675374175670, map[Ion]float64{Calcium: 237.58847126744942, Magnesium: 858.3797246224667,
+			Sodium: 121.09068847748419, Copper: 1672.1849998779312, Fluoride: 961.1502455330874, Phosphate: 1735.8359135491364}, -12.351795802558641,
+			11.29774045519782, 0.13627801310995125),
+		"calcium phosphate": water(35, map[Ion]float64{Calcium: 895, Chloride: 283, Sulfate: 1044, Phosphate: 2167}, 165, 0, 6),
+		"sulfates":          water(90, map[Ion]float64{Calcium: 8000, Magnesium: 8000, Sulfate: 45000}, 10, 0, 5),
 	} {
 		var e Equilibrium
 		err := e.closed("test", &p)
@@ -184,7 +189,8 @@ func TestHardCases(t *testing.T) {
 		alk := e.s.alkalinity()
 		near(t, name, alk, e.s.alk, 1e-10*(math.Abs(alk)+e.s.oh+e.s.total[partPO4]))
 	}
-	gas := water(22.5, map[Ion]float64{Magnesium: 3653.965387985551, Chloride: 120.39750637438307, Sulfate: 5773.697757621532, Phosphate: 1287.9079456764011, Citrate: 495.1832834489986}, 330.2727022637685, 0, 0)
+	gas := water(22.5, map[Ion]float64{Magnesium: 3653.965387985551, Chloride: 120.39750637438307, Sulfate: 5773.697757621532,
+		Phosphate: 1287.9079456764011, Citrate: 495.1832834489986}, 330.2727022637685, 0, 0)
 	e, err := gas.Under(units.Kilopascal.Of(0.04))
 	if err != nil {
 		t.Fatal(err)

@@ -19,7 +19,8 @@ func TestTitratableAcidity(t *testing.T) {
 		share float64
 		tol   float64
 	}{
-		{TartaricAcid, TartaricAcid.TitratedTo(7), 1, 0.002}, {TartaricAcid, TartaricAcid.TitratedTo(8.2), 1, 0.001}, {LacticAcid, LacticAcid.TitratedTo(8.2), 1, 0.001},
+		{TartaricAcid, TartaricAcid.TitratedTo(7), 1, 0.002}, {TartaricAcid, TartaricAcid.TitratedTo(8.2), 1, 0.001},
+		{LacticAcid, LacticAcid.TitratedTo(8.2), 1, 0.001},
 		{MalicAcid, MalicAcid.TitratedTo(8.2), 1, 0.002}, {CitricAcid, CitricAcid.TitratedTo(8.2), 1, 0.01},
 		// 49.036/75.043 g/Eq: 1 g of tartaric is 0.6534 g as sulfuric.
 		{TartaricAcid, SulfuricAcid.TitratedTo(7), 0.6534, 0.002},
@@ -60,7 +61,8 @@ func TestTitratableAcidityIsLye(t *testing.T) {
 		if ta.IsZero() != (still.PH() >= conv.End) {
 			t.Fatalf("%v of acid at pH %v", ta, still.PH())
 		}
-		lye := ta.In(units.MilligramPerLitre) / HydrochloricAcid.MolarMass().In(units.GramPerMole) * material.SodiumHydroxide().MolarMass().In(units.GramPerMole) / 1000
+		lye := ta.In(units.MilligramPerLitre) / HydrochloricAcid.MolarMass().In(units.GramPerMole) *
+			material.SodiumHydroxide().MolarMass().In(units.GramPerMole) / 1000
 		titrated, err := still.Water().Add(litres(1), material.SodiumHydroxide().Dose(units.Gram.Of(checked.Number(lye))))
 		if err != nil {
 			t.Fatal(err)
@@ -73,7 +75,8 @@ func TestTitratableAcidityIsLye(t *testing.T) {
 
 // The end points as the methods print them (recalled from memory): OIV 7.0, AOAC 8.2.
 func TestTitrationEnds(t *testing.T) {
-	for c, end := range map[Titration]float64{TartaricAcid.TitratedTo(7): 7, SulfuricAcid.TitratedTo(7): 7, TartaricAcid.TitratedTo(8.2): 8.2, LacticAcid.TitratedTo(8.2): 8.2, MalicAcid.TitratedTo(8.2): 8.2, CitricAcid.TitratedTo(8.2): 8.2} {
+	for c, end := range map[Titration]float64{TartaricAcid.TitratedTo(7): 7, SulfuricAcid.TitratedTo(7): 7, TartaricAcid.TitratedTo(8.2): 8.2,
+		LacticAcid.TitratedTo(8.2): 8.2, MalicAcid.TitratedTo(8.2): 8.2, CitricAcid.TitratedTo(8.2): 8.2} {
 		near(t, c.As.Name(), c.End, end, 1e-12)
 	}
 }
@@ -81,7 +84,8 @@ func TestTitrationEnds(t *testing.T) {
 // Conversions by equivalent mass: tartaric 75.04, sulfuric 49.04, citric 64.04,
 // malic 67.04, lactic 90.08, acetic 60.05 g/Eq (the usual table of the wine trade).
 func TestConvertAcidity(t *testing.T) {
-	for acid, g := range map[Acid]float64{TartaricAcid: 75.04, SulfuricAcid: 49.04, CitricAcid: 64.04, MalicAcid: 67.04, LacticAcid: 90.08, AceticAcid: 60.05, HydrochloricAcid: 36.46, PhosphoricAcid: 49.00} {
+	for acid, g := range map[Acid]float64{TartaricAcid: 75.04, SulfuricAcid: 49.04, CitricAcid: 64.04, MalicAcid: 67.04, LacticAcid: 90.08,
+		AceticAcid: 60.05, HydrochloricAcid: 36.46, PhosphoricAcid: 49.00} {
 		c, err := ConvertAcidity(units.GramPerLitre.Of(75.043), TartaricAcid, acid)
 		if err != nil {
 			t.Fatal(err)

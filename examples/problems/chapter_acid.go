@@ -140,7 +140,8 @@ func calciteUnderGas() Problem {
 		Work: func(w *Working) {
 			d := must(must(water.NewProfile(units.Celsius.Of(25), units.CalciumCarbonate{})).AtRestWith(water.Calcite, water.CO2LostTo(units.Bar.Of(1))))
 			mol := d.Amount.In(units.MillimolePerLitre) / 0.9982 / 1000
-			w.Step("At equilibrium %.5f mol have dissolved in a kilogram, %.2f g; the pH is %.2f.", mol, mol*material.Chalk().MolarMass().In(units.GramPerMole), d.Equilibrium.PH())
+			w.Step("At equilibrium %.5f mol have dissolved in a kilogram, %.2f g; the pH is %.2f.", mol, mol*material.Chalk().MolarMass().In(units.GramPerMole),
+				d.Equilibrium.PH())
 			w.Step("Whoever doses it as a salt is warned: “%s.”", water.DoseWarnings(units.Litre.Of(60), material.Chalk().Dose(units.Gram.Of(6)))[0])
 			w.Answer("solubility", mol, 4, "mol/kg", 0.00917, 0.00092)
 		},

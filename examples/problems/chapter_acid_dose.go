@@ -86,7 +86,8 @@ func acidityFactors() Problem {
 			have := units.GramPerLitre.Of(6)
 			w.Step("An equivalent of tartaric acid is half a mole, %.3f g; of citric acid a third, %.3f g.", water.TartaricAcid.MolarMass().In(units.GramPerMole)/2,
 				water.CitricAcid.MolarMass().In(units.GramPerMole)/3)
-			w.Step("There is %.1f mEq/L of acid in all, whatever it is called.", 1000*have.In(units.GramPerLitre)/(water.TartaricAcid.MolarMass().In(units.GramPerMole)/2))
+			w.Step("There is %.1f mEq/L of acid in all, whatever it is called.",
+				1000*have.In(units.GramPerLitre)/(water.TartaricAcid.MolarMass().In(units.GramPerMole)/2))
 			for _, a := range []struct {
 				acid  water.Acid
 				check float64

@@ -161,7 +161,8 @@ func coldCrash() Problem {
 			"more of the gas, and more air follows."},
 		Work: func(w *Working) {
 			s, _ := sparkler()
-			r := must(carbonation.Fermenter{Drink: units.Litre.Of(60), Headspace: units.Litre.Of(12)}.Crash(s, units.Celsius.Of(20), units.Celsius.Of(2), units.Atmosphere{}))
+			r := must(carbonation.Fermenter{Drink: units.Litre.Of(60), Headspace: units.Litre.Of(12)}.Crash(s, units.Celsius.Of(20),
+				units.Celsius.Of(2), units.Atmosphere{}))
 			w.Step("At once %s; once the cold drink has taken up gas from the room above, %s.", r.AtOnce.Text(units.Litre, 2), r.AtRest.Text(units.Litre, 1))
 			w.Step("That air brings %s of oxygen to the drink; %s of CO2 let in from a regulator keep it out.",
 				r.OxygenPerLitre.Text(units.MilligramPerLitre, 0), r.CO2ToFill.Text(units.Gram, 0))

@@ -154,7 +154,8 @@ func cellsToPitch() Problem {
 			cells := must(yeast.CellsToPitch(rate.Value, units.DegreePlato.Of(7.1), units.Litre.Of(60)))
 			few := must(yeast.CellsToPitch(rate.Low, units.DegreePlato.Of(7.1), units.Litre.Of(60)))
 			many := must(yeast.CellsToPitch(rate.High, units.DegreePlato.Of(7.1), units.Litre.Of(60)))
-			w.Step("Rate %.1f million cells for each millilitre and degree, times %.0f mL, times 7.1.", rate.Value.In(units.MillionPerMillilitrePlato), units.Litre.Of(60).In(units.Millilitre))
+			w.Step("Rate %.1f million cells for each millilitre and degree, times %.0f mL, times 7.1.", rate.Value.In(units.MillionPerMillilitrePlato),
+				units.Litre.Of(60).In(units.Millilitre))
 			w.Step("From %s to %s by the spread of the rate.", few.Text(units.BillionCells, 0), many.Text(units.BillionCells, 0))
 			w.Answer("cells", cells.In(units.BillionCells), 0, "billion", 426, 0.5)
 		},
@@ -234,7 +235,8 @@ func alkalinityForPH4() Problem {
 				want.Text(units.MilligramPerLitreCaCO3, 0), end.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 			w.Step("Left alone it would end at pH %.2f.", must(end.Under(gas)).PH())
 			base := must(end.BaseToAlkalinity(material.PotassiumBicarbonate(), want, v))
-			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", material.PotassiumBicarbonate(), 1000/material.PotassiumBicarbonate().MolarMass().In(units.GramPerMole),
+			w.Step("A gram of %s brings %.3f mEq; to bring are %s, %s of it.", material.PotassiumBicarbonate(),
+				1000/material.PotassiumBicarbonate().MolarMass().In(units.GramPerMole),
 				want.Minus(end.Alkalinity()).Text(units.MilligramPerLitreCaCO3, 0), base.Text(units.Gram, 2))
 			with := must(end.Add(v, material.PotassiumBicarbonate().Dose(base)))
 			w.Answer("alkalinity at pH 4", want.In(units.MilligramPerLitreCaCO3), 1, "mg/L as CaCO3", -157.4, 1)

@@ -53,7 +53,8 @@ func twoKegsOneRegulator() Problem {
 				return carbonation.Keg{Liquid: l, Temperature: cold, Content: units.GramCO2PerLitre.Of(1.6), Target: target,
 					Rate: rate}
 			}
-			after := must(carbonation.OnRegulator([]carbonation.Keg{keg(units.PerHour.Of(0.0125), rest), keg(units.PerHour.Of(0.02), units.GramCO2PerLitre.Of(4))}, set, 7*24*time.Hour, air))
+			after := must(carbonation.OnRegulator([]carbonation.Keg{keg(units.PerHour.Of(0.0125), rest),
+				keg(units.PerHour.Of(0.02), units.GramCO2PerLitre.Of(4))}, set, 7*24*time.Hour, air))
 			w.Step("The regulator stands at %s; the second keg would hold its own target at %s.", set.Text(units.BarGauge, 2), after[1].Needs.Text(units.BarGauge, 2))
 			w.Step("One pressure holds one content: after the week the second is %s over what it wants.",
 				after[1].Content.Minus(units.GramCO2PerLitre.Of(4)).Text(units.GramCO2PerLitre, 2))

@@ -13,7 +13,8 @@ func feedSection(p plan.Plan, s style) section {
 	n := p.Nutrient
 	out := section{title: "Nutrient"}
 	out.rows = append(out.rows,
-		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("for %.1f g/L of sugar; a strain of low demand wants %s, one of high %s", n.Sugar.In(units.GramPerLitre), ion(n.Low), ion(n.High)),
+		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("for %.1f g/L of sugar; a strain of low demand wants %s, one of high %s",
+			n.Sugar.In(units.GramPerLitre), ion(n.Low), ion(n.High)),
 			"", ""}.explain(plan.FigureNitrogen),
 		row{"nitrogen brought", ion(n.Brought), ofMust(n), "", ""}.explain(plan.FigureNutrient))
 	if n.Shortfall.In(units.MilligramPerLitre) > 0.05 {
@@ -124,7 +125,8 @@ func yeastSection(p plan.Plan, s style) section {
 	out := section{title: "Yeast"}
 	out.rows = append(out.rows, row{"live cells", number(y.Cells, 0) + " billion", y.Source, "", ""}.explain(plan.FigureYeast))
 	if y.Form == "liquid" {
-		out.rows = append(out.rows, row{"packs", number(y.Packs, 1), fmt.Sprintf("likely %.1f to %.1f, %s", y.Low, y.High, mostlyFrom(y.From)), "", ""}.explain(plan.FigureYeast))
+		out.rows = append(out.rows, row{"packs", number(y.Packs, 1), fmt.Sprintf("likely %.1f to %.1f, %s", y.Low, y.High, mostlyFrom(y.From)),
+			"", ""}.explain(plan.FigureYeast))
 		return out
 	}
 	out.rows = append(out.rows, row{"dry yeast", exact(y.Mass),

@@ -95,8 +95,9 @@ var neverSeen = map[string]string{
 	"no answer: kinetics.Pace.UnmarshalJSON":                                           "a pace is not among the values of the walk",
 	"not a number: water.Acid.TitratedTo":                                              "a convention as given; what titrates by it refuses it",
 	"no answer: ferment.Tank.Correct":                                                  "a ferment that can be computed, and two pH that fit it",
-	"no answer: kinetics.NewPace":                                                      "a start of three contents that must each be a ferment's, and temperatures in order",
-	"no answer: kinetics.Pace.When":                                                    "a pace is not among the values of the walk",
+	"no answer: kinetics.NewPace": "a start of three contents that must each be " +
+		"a ferment's, and temperatures in order",
+	"no answer: kinetics.Pace.When": "a pace is not among the values of the walk",
 }
 
 // A refusal names the function that the caller wrote, whichever it is: a program calls each

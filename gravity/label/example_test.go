@@ -37,7 +37,8 @@ func ExampleEnergyUS() {
 func ExampleNutritionOf() {
 	dry, _, _ := wash().Dry(wash().WashYield())
 	n := label.NutritionOf(dry)
-	fmt.Println(n.Ethanol.Text(units.Gram, 2), n.Carbohydrate.Text(units.Gram, 2), n.Sugars.Text(units.Gram, 2), n.Polyols.Text(units.Gram, 2), n.OrganicAcids.Text(units.Gram, 2))
+	fmt.Println(n.Ethanol.Text(units.Gram, 2), n.Carbohydrate.Text(units.Gram, 2), n.Sugars.Text(units.Gram, 2), n.Polyols.Text(units.Gram, 2),
+		n.OrganicAcids.Text(units.Gram, 2))
 	// Output: 3.80 g 0.24 g 0.00 g 0.24 g 0.05 g
 }
 

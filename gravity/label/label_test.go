@@ -72,8 +72,11 @@ func TestLabelTolerance(t *testing.T) {
 		v, want float64
 		name    string
 	}{
-		{label.EUBeer, 4.6, 0.5, "EU beer"}, {label.EUBeer, 5.5, 0.5, "EU beer"}, {label.EUBeer, 5.6, 1.0, "EU beer"}, {label.EUCider, 4.6, 1.0, "EU cider, perry, mead, fruit wine"}, {label.EUMacerated, 4.6, 1.5, "EU drink with macerated fruit or plants"},
-		{label.EUOther, 4.6, 0.3, "EU other drink"}, {label.USMaltDrink, 5, 0.3, "US malt beverage"}, {label.USMaltDrink, 0.5, 0.3, "US malt beverage"}, {label.USMaltDrink, 0.4, 0, "US malt beverage"}, {label.USSpirit, 40, 0.3, "US distilled spirit"}, {label.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"}, {label.USWine, 14, 1.5, "US wine"}, {label.USWine, 14.1, 1.0, "US wine"},
+		{label.EUBeer, 4.6, 0.5, "EU beer"}, {label.EUBeer, 5.5, 0.5, "EU beer"}, {label.EUBeer, 5.6, 1.0, "EU beer"},
+		{label.EUCider, 4.6, 1.0, "EU cider, perry, mead, fruit wine"}, {label.EUMacerated, 4.6, 1.5, "EU drink with macerated fruit or plants"},
+		{label.EUOther, 4.6, 0.3, "EU other drink"}, {label.USMaltDrink, 5, 0.3, "US malt beverage"}, {label.USMaltDrink, 0.5, 0.3, "US malt beverage"},
+		{label.USMaltDrink, 0.4, 0, "US malt beverage"}, {label.USSpirit, 40, 0.3, "US distilled spirit"},
+		{label.EUGrape, 8, 0.5, "EU still grape drink of 2206 00"}, {label.USWine, 14, 1.5, "US wine"}, {label.USWine, 14.1, 1.0, "US wine"},
 	} {
 		got := ok[units.PercentagePoints](t)(c.c.Tolerance(volPct(c.v)))
 		near(t, c.c.String(), got.In(units.PercentagePoint), c.want, 0)

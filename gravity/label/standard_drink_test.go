@@ -15,7 +15,8 @@ func TestStandardDrinksAustralia(t *testing.T) {
 	for _, r := range [][3]float64{
 		{285, 4.8, 1.1}, {285, 3.5, 0.8}, {285, 2.7, 0.6}, {425, 4.8, 1.6}, {425, 3.5, 1.2}, {425, 2.7, 0.9}, {375, 4.8, 1.4}, {375, 3.5, 1}, {375, 2.7, 0.8},
 		{150, 13, 1.5}, {100, 13, 1}, {60, 17.5, 0.8}, {150, 11.5, 1.4}, {100, 11.5, 0.9}, {750, 12, 7.1}, {750, 13, 7.7}, {4000, 13, 41}, {2000, 13, 21},
-		{750, 11.5, 6.8}, {4000, 11.5, 36}, {2000, 11.5, 18}, {2000, 17.5, 28}, {275, 5, 1.1}, {330, 5, 1.2}, {660, 5, 2.6}, {275, 7, 1.5}, {330, 7, 1.8}, {660, 7, 3.6},
+		{750, 11.5, 6.8}, {4000, 11.5, 36}, {2000, 11.5, 18}, {2000, 17.5, 28}, {275, 5, 1.1}, {330, 5, 1.2}, {660, 5, 2.6}, {275, 7, 1.5},
+		{330, 7, 1.8}, {660, 7, 3.6},
 	} {
 		tol := 0.05
 		if r[2] >= 10 {
@@ -35,7 +36,8 @@ func TestStandardDrinksAustralia(t *testing.T) {
 func TestStandardDrinks(t *testing.T) {
 	near(t, "UK pint of 568 mL at 5.2 % vol", ok[float64](t)(label.UnitUK.Count(volPct(5.2), litre(0.568))), 2.95, 0.005)
 	near(t, "US 12 fl oz at 5.0 % vol: 14.00 g", ok[float64](t)(label.DrinkUS.Count(volPct(5), litre(0.35488))), 1.000, 0.0005)
-	for d, want := range map[label.StandardDrink]string{label.DrinkUS: "US standard drink", label.UnitUK: "UK unit", label.DrinkAU: "Australian or New Zealand standard drink", -1: "unknown measure of drink -1", 9: "unknown measure of drink 9"} {
+	for d, want := range map[label.StandardDrink]string{label.DrinkUS: "US standard drink", label.UnitUK: "UK unit",
+		label.DrinkAU: "Australian or New Zealand standard drink", -1: "unknown measure of drink -1", 9: "unknown measure of drink 9"} {
 		if d.String() != want {
 			t.Errorf("%d: %s", d, d)
 		}

@@ -49,7 +49,8 @@ func TestABatchComesBack(t *testing.T) {
 	again(t, feed)
 	again(t, check.Must(nutrient.InStages(3, check.Mass(t, "0.1 g"), feed.Doses...)))
 	p := check.Must(water.NewProfile(units.Celsius.Of(20), units.MilligramPerLitreCaCO3.Of(38), water.Potassium.At(units.MilligramPerLitre.Of(5))))
-	tank := ferment.Tank{Brew: brew, Water: p, Feed: feed.Doses, Additions: 3, Buffer: material.PotassiumBicarbonate().Dose(units.Gram.Of(18)), Temperature: units.Celsius.Of(20)}
+	tank := ferment.Tank{Brew: brew, Water: p, Feed: feed.Doses, Additions: 3, Buffer: material.PotassiumBicarbonate().Dose(units.Gram.Of(18)),
+		Temperature: units.Celsius.Of(20)}
 	again(t, tank)
 	again(t, check.Must(tank.Course(3)))
 	again(t, ferment.Tank{Brew: brew, Water: p})
@@ -58,12 +59,14 @@ func TestABatchComesBack(t *testing.T) {
 	again(t, pack)
 	again(t, check.Must(pack.Need(units.BillionCells.Of(400), 30*24*time.Hour)))
 	again(t, check.Must(yeast.LiquidPack(units.Cells{})))
-	pace := check.Must(kinetics.NewPace(kinetics.Start{Sugar: units.GramPerLitre.Of(80), Nitrogen: units.MilligramPerLitre.Of(120), Yeast: units.GramPerLitre.Of(0.4)}, kinetics.Hold{Temperature: units.Celsius.Of(20)}))
+	pace := check.Must(kinetics.NewPace(kinetics.Start{Sugar: units.GramPerLitre.Of(80), Nitrogen: units.MilligramPerLitre.Of(120),
+		Yeast: units.GramPerLitre.Of(0.4)}, kinetics.Hold{Temperature: units.Celsius.Of(20)}))
 	again(t, pace)
 	again(t, kinetics.NewForecast(pace))
 	again(t, check.Must(carbonation.Compare(brew.Finish, units.Kilopascal.Of(300), units.Celsius.Of(4))))
 	again(t, water.DrinkingLimits())
-	drink := check.Must(must.New(check.Must(water.NewProfile(units.Celsius.Of(20), units.MilligramPerLitreCaCO3.Of(-3000), water.Malate.At(units.GramPerLitre.Of(5)), water.Potassium.At(units.GramPerLitre.Of(1)))), units.PercentVolume.Of(6)))
+	drink := check.Must(must.New(check.Must(water.NewProfile(units.Celsius.Of(20), units.MilligramPerLitreCaCO3.Of(-3000),
+		water.Malate.At(units.GramPerLitre.Of(5)), water.Potassium.At(units.GramPerLitre.Of(1)))), units.PercentVolume.Of(6)))
 	again(t, drink)
 	again(t, must.ToPH(3.4))
 	again(t, must.ToAcidity(units.GramPerLitre.Of(6), water.TartaricAcid.TitratedTo(8.2)))
@@ -81,10 +84,13 @@ func TestWhatIsNoneIsRefused(t *testing.T) {
 	basis, pack, aim := sugar.Finished(units.Litre.Of(1)), check.Must(yeast.LiquidPack(units.Cells{})), must.ToPH(3)
 	was := [...]any{basis, pack, aim}
 	for text, into := range map[string]any{
-		`{}`: &basis, `{"kettle":"5 L"}`: &basis, `{"finished":"5 L","water":"3 kg"}`: &basis, `{"finished":"5 kg"}`: &basis, `[]`: &basis, `{"temperature":"5 °C"}`: &basis,
-		`{"form":"dry"}`: &pack, `{"form":"dry","cells":"10 billion","low":"11 billion","high":"20 billion"}`: &pack, `{"pH":"x"}`: &aim, `{"acidity":"5 g/L"}`: &aim,
+		`{}`: &basis, `{"kettle":"5 L"}`: &basis, `{"finished":"5 L","water":"3 kg"}`: &basis, `{"finished":"5 kg"}`: &basis, `[]`: &basis,
+		`{"temperature":"5 °C"}`: &basis,
+		`{"form":"dry"}`:         &pack, `{"form":"dry","cells":"10 billion","low":"11 billion","high":"20 billion"}`: &pack, `{"pH":"x"}`: &aim,
+		`{"acidity":"5 g/L"}`:                       &aim,
 		`{"pH":3,"acidity":"5 g/L","titration":{}}`: &aim, ` {}`: &aim, `{"name":"gold"}`: new(must.Constituent), `{"name":"acidity as gold"}`: new(must.Constituent),
-		`{"Substance":"gold"}`: new(water.DrinkingLimit), `{"water":{},"strength":"99 % vol"}`: new(must.Drink), `{"sugar":"1 g/L"}`: new(kinetics.Pace), `{"content":"x"}`: new(carbonation.Comparison),
+		`{"Substance":"gold"}`: new(water.DrinkingLimit), `{"water":{},"strength":"99 % vol"}`: new(must.Drink), `{"sugar":"1 g/L"}`: new(kinetics.Pace),
+		`{"content":"x"}`: new(carbonation.Comparison),
 	} {
 		if err := json.Unmarshal([]byte(text), into); err == nil {
 			t.Errorf("%T: %s is taken", into, text)

@@ -133,7 +133,8 @@ func TestProtonsByHand(t *testing.T) {
 	b = check.Must(m.Ferment(Substrate{Hexose: units.Kilogram.Of(10), Urea: units.Gram.Of(14.007), Phosphorus: units.Gram.Of(0.30974)}))
 	check.Near(t, "phosphate", b.Protons.In(units.Mole), -0.01, 1e-9, "by hand")
 	// Plenty of all: yeast stops at its most, and takes no more than it holds.
-	b = check.Must(m.Ferment(Substrate{units.Kilogram.Of(1.0526), units.Gram.Of(100), units.Mass{}, units.Mass{}, units.Gram.Of(100), units.Gram.Of(100), units.Mass{}}))
+	b = check.Must(m.Ferment(Substrate{units.Kilogram.Of(1.0526), units.Gram.Of(100), units.Mass{}, units.Mass{}, units.Gram.Of(100),
+		units.Gram.Of(100), units.Mass{}}))
 	check.Near(t, "most yeast", b.DryYeast.In(units.Gram), 53.23, 1e-6, "Balling")
 	check.Near(t, "most N", b.Ammonium.In(units.Gram), 5.323, 1e-6, "10 % of dry matter")
 	check.Near(t, "most P", b.Phosphorus.In(units.Gram), 53.23*0.013, 1e-6, "1.3 %, recalled from memory")
@@ -243,7 +244,8 @@ func TestLedgersOfNothing(t *testing.T) {
 
 // A balance that was stored closes as before.
 func TestBalanceTravels(t *testing.T) {
-	b := check.Must(UsualMetabolism().Ferment(Substrate{Hexose: units.Kilogram.Of(5), Ammonium: units.Gram.Of(3.8), Phosphorus: units.Gram.Of(2), Potassium: units.Gram.Of(9)}))
+	b := check.Must(UsualMetabolism().Ferment(Substrate{Hexose: units.Kilogram.Of(5), Ammonium: units.Gram.Of(3.8), Phosphorus: units.Gram.Of(2),
+		Potassium: units.Gram.Of(9)}))
 	check.Travels(t, b)
 	check.Travels(t, UsualMetabolism())
 }

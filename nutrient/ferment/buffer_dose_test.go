@@ -119,7 +119,8 @@ func TestBufferDoseCautions(t *testing.T) {
 	if s := dose(material.BakingSoda(), 9); !strings.HasPrefix(s, "207 mg/L of sodium may taste: from 200 mg/L it does.\n") || !strings.Contains(s, "foams") {
 		t.Errorf("%q", s)
 	}
-	for b, want := range map[material.Material]bool{material.BakingSoda(): true, material.PotassiumBicarbonate(): true, shelf.Material("trisodium citrate dihydrate"): false, shelf.Material("tripotassium citrate monohydrate"): false} {
+	for b, want := range map[material.Material]bool{material.BakingSoda(): true, material.PotassiumBicarbonate(): true,
+		shelf.Material("trisodium citrate dihydrate"): false, shelf.Material("tripotassium citrate monohydrate"): false} {
 		if s := dose(b, 0.5); strings.Contains(s, "foams") != want || strings.Contains(s, "taste") {
 			t.Errorf("%s, 0.5 mmol/L: %q", b, s)
 		}
@@ -151,7 +152,8 @@ func TestCorrectEnd(t *testing.T) {
 	check.Near(t, "end", c.End.Value, 4, 1e-6, "the pH asked for")
 
 	// With its sugar all but used, now is the end.
-	check.Near(t, "now", check.Must(hall(material.AutolysedYeast()).Correct(material.BakingSoda(), units.Percent.Of(100), 3, 3.6)).Now.Value, 3.6, 1e-6, "nothing is to come")
+	check.Near(t, "now", check.Must(hall(material.AutolysedYeast()).Correct(material.BakingSoda(), units.Percent.Of(100), 3, 3.6)).Now.Value,
+		3.6, 1e-6, "nothing is to come")
 }
 
 // Where the boil may have dropped chalk, the advice is: the dose without any loss first, and

@@ -80,7 +80,8 @@ func TestCautionsByPH(t *testing.T) {
 	if len(of) == 0 || !slices.Equal(of, course.Cautions) {
 		t.Errorf("%q, of the course %q", of, course.Cautions)
 	}
-	if all := check.Must(f.Cautions(7, evidence.Figure[float64]{Value: 2.5, Low: 2.4})); !slices.ContainsFunc(all, func(c caution.Caution) bool { return c.Code() == "likely_to_stop" }) {
+	if all := check.Must(f.Cautions(7, evidence.Figure[float64]{Value: 2.5, Low: 2.4})); !slices.ContainsFunc(all,
+		func(c caution.Caution) bool { return c.Code() == "likely_to_stop" }) {
 		t.Errorf("%q", all)
 	}
 	for _, ph := range []float64{0, 13.5, math.NaN()} {

@@ -37,7 +37,8 @@ func ExampleTank_Course() {
 		fmt.Printf("%s of the sugar: SG %.3f, pH %.1f (%.1f to %.1f)\n", p.Used.Text(units.Percent, 0), p.Gravity.SG(), p.PH.Value, p.PH.Low, p.PH.High)
 	}
 	fmt.Println(c.Cautions[0])
-	fmt.Println(ferment.NitrogenUptake().Value.Text(units.Percent, 0), "of the sugar is used when the nitrogen is gone; hold the pH above", ferment.FloorPH().Value, "and pitch below", ferment.PitchPH().Value)
+	fmt.Println(ferment.NitrogenUptake().Value.Text(units.Percent, 0), "of the sugar is used when the nitrogen is gone; hold the pH above",
+		ferment.FloorPH().Value, "and pitch below", ferment.PitchPH().Value)
 	// Output:
 	// 0 % of the sugar: SG 1.028, pH 8.0 (8.0 to 8.0)
 	// 25 % of the sugar: SG 1.020, pH 3.6 (3.5 to 3.8)
@@ -51,7 +52,8 @@ func ExampleTank_Course() {
 // One point of the course: what is in the liquid at the end.
 func ExampleTank_At() {
 	p, _ := hall().At(units.Percent.Of(100))
-	fmt.Println(p.Strength.Text(units.PercentVolume, 1), p.Balance.DryYeast.Text(units.Gram, 0), "of new yeast, nitrogen left", p.Nitrogen.Text(units.MilligramPerLitre, 0))
+	fmt.Println(p.Strength.Text(units.PercentVolume, 1), p.Balance.DryYeast.Text(units.Gram, 0), "of new yeast, nitrogen left",
+		p.Nitrogen.Text(units.MilligramPerLitre, 0))
 	// Output: 4.6 % vol 63 g of new yeast, nitrogen left 0 mg/L
 }
 
@@ -59,7 +61,8 @@ func ExampleTank_At() {
 func ExampleTank_BufferFor() {
 	d, _ := hall().BufferFor(material.PotassiumBicarbonate(), 3.5)
 	fmt.Println(d.Mass.Value.Text(units.Gram, 0), "of", d.Buffer, "from", d.Mass.Low.Text(units.Gram, 0), "to", d.Mass.High.Text(units.Gram, 0))
-	fmt.Println("potassium", d.Water.Ion(water.Potassium).Text(units.MilligramPerLitre, 0), "alkalinity", d.Water.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
+	fmt.Println("potassium", d.Water.Ion(water.Potassium).Text(units.MilligramPerLitre, 0), "alkalinity",
+		d.Water.Alkalinity().Text(units.MilligramPerLitreCaCO3, 0))
 	sodium, potassium, _ := ferment.TasteThresholds()
 	fmt.Println("taste from", potassium.Value.Text(units.MilligramPerLitre, 0), "of potassium,", sodium.Value.Text(units.MilligramPerLitre, 0), "of sodium")
 	// Output:
@@ -88,10 +91,12 @@ func ExampleTank_Correct() {
 func ExampleMetabolism_Ferment() {
 	m := ferment.UsualMetabolism()
 	b, _ := m.Ferment(ferment.Substrate{Hexose: units.Kilogram.Of(1), Ammonium: units.Gram.Of(1)})
-	fmt.Println(b.Ethanol.Text(units.Gram, 1), "ethanol", b.CO2.Text(units.Gram, 1), "CO2", b.Glycerol.Text(units.Gram, 1), "glycerol", b.Succinic.Text(units.Gram, 1), "succinic acid", b.DryYeast.Text(units.Gram, 1), "yeast")
+	fmt.Println(b.Ethanol.Text(units.Gram, 1), "ethanol", b.CO2.Text(units.Gram, 1), "CO2", b.Glycerol.Text(units.Gram, 1), "glycerol",
+		b.Succinic.Text(units.Gram, 1), "succinic acid", b.DryYeast.Text(units.Gram, 1), "yeast")
 	fmt.Println("H+ set free:", b.Protons.Text(units.Millimole, 1), "for", 1000/14.007, "mmol of ammonium")
 	in, out := b.Ledgers()
-	fmt.Println("carbon", in.C.Text(units.Mole, 6), "in,", out.C.Text(units.Mole, 6), "out; charge", in.Charge.Text(units.Mole, 6), "in,", out.Charge.Text(units.Mole, 6), "out")
+	fmt.Println("carbon", in.C.Text(units.Mole, 6), "in,", out.C.Text(units.Mole, 6), "out; charge", in.Charge.Text(units.Mole, 6),
+		"in,", out.Charge.Text(units.Mole, 6), "out")
 	y, _ := b.Yield(units.Kilogram.Of(0.95))
 	fmt.Printf("as a yield of sucrose: %.3f\n", y.Ethanol().In(units.Fraction))
 	most := m.MostAcids().Succinic

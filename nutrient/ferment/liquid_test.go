@@ -122,7 +122,8 @@ func TestWaterFeedsTheYeast(t *testing.T) {
 	mg := func(i water.Ion, mmol float64) water.Content {
 		return i.At(amount.MgPerL(mmol * i.MolarMass().In(units.GramPerMole)))
 	}
-	f.Water = check.Must(water.NewProfile(amount.Room, units.MilligramPerLitreCaCO3.Of(100), mg(water.Ammonium, 1), mg(water.Phosphate, 0.01), mg(water.Potassium, 0.01)))
+	f.Water = check.Must(water.NewProfile(amount.Room, units.MilligramPerLitreCaCO3.Of(100), mg(water.Ammonium, 1), mg(water.Phosphate, 0.01),
+		mg(water.Potassium, 0.01)))
 	b := check.Must(f.At(end)).Balance
 	litres := f.Brew.Water.In(units.Kilogram) / 0.9982
 	check.Near(t, "nitrogen", b.Ammonium.In(units.Gram), 0.014007*litres, 1e-6, "1 mmol/L")

@@ -59,8 +59,10 @@ func TestOtherNeedsOfSugarAndOneSalt(t *testing.T) {
 // zinc sulfate heptahydrate 20.0 mg of zinc (22.74 %), in 60 L.
 func TestOtherNeedsBrought(t *testing.T) {
 	f := hall(material.DiammoniumPhosphate())
-	f.Feed = append(f.Feed, material.Dose{Material: material.EpsomSalt(), Mass: units.Gram.Of(4.4)}, material.Dose{Material: material.ZincSulfateHeptahydrate(), Mass: units.Milligram.Of(88)},
-		material.Dose{Material: shelf.Material("thiamine hydrochloride"), Mass: units.Milligram.Of(36)}, material.Dose{Material: material.AutolysedYeast(), Mass: units.Gram.Of(3.1)})
+	f.Feed = append(f.Feed, material.Dose{Material: material.EpsomSalt(), Mass: units.Gram.Of(4.4)},
+		material.Dose{Material: material.ZincSulfateHeptahydrate(), Mass: units.Milligram.Of(88)},
+		material.Dose{Material: shelf.Material("thiamine hydrochloride"), Mass: units.Milligram.Of(36)},
+		material.Dose{Material: material.AutolysedYeast(), Mass: units.Gram.Of(3.1)})
 	f.Buffer = material.PotassiumBicarbonate().Dose(units.Gram.Of(60))
 	f.Water = check.Must(water.NewProfile(amount.Room, units.CalciumCarbonate{}, water.Magnesium.At(amount.MgPerL(10)), water.Sulfate.At(amount.MgPerL(39.5))))
 	n := needsOf(t, f)

@@ -12,7 +12,8 @@ import (
 // then under its own CO2.
 func (f *fermenting) around(used float64) acidity.Surroundings {
 	strength := min(mostEthanol, f.ethanol[0]+used*(f.ethanol[1]-f.ethanol[0]))
-	s := acidity.Surroundings{At: f.Temperature, Strength: units.PercentVolume.Of(checked.Number(strength)), Others: f.rest(), Like: f.like, Gas: f.Pressure, Water: f.water}
+	s := acidity.Surroundings{At: f.Temperature, Strength: units.PercentVolume.Of(checked.Number(strength)), Others: f.rest(),
+		Like: f.like, Gas: f.Pressure, Water: f.water}
 	if used == 0 {
 		s.Gas = f.air()
 	}

@@ -104,7 +104,8 @@ func TestFermentKeepsCharge(t *testing.T) {
 		}
 		// The liquid as a water holds the same.
 		back := acidity.Of(p.Liquid)
-		if math.Abs(back.Strong-after.Strong) > 1e-9 || math.Abs(back.Phosphate-after.Phosphate) > 1e-9 || math.Abs(back.Organic[acidity.Succinic]-after.Organic[acidity.Succinic]) > 1e-9 {
+		if math.Abs(back.Strong-after.Strong) > 1e-9 || math.Abs(back.Phosphate-after.Phosphate) > 1e-9 ||
+			math.Abs(back.Organic[acidity.Succinic]-after.Organic[acidity.Succinic]) > 1e-9 {
 			t.Fatalf("as a water: %+v, %+v", back, after)
 		}
 	})
@@ -120,7 +121,8 @@ func drawFerment(t *rapid.T) Tank {
 	}
 	alkalinity := check.Must(units.MilligramPerLitreCaCO3.Try(rapid.Float64Range(0, 300).Draw(t, "alkalinity")))
 	return Tank{
-		Brew: check.Must(sugar.ForStrength(material.WhiteSugar(), check.Must(units.PercentVolume.Try(rapid.Float64Range(2, 10).Draw(t, "strength, % vol"))), units.Litre.Of(60))),
+		Brew: check.Must(sugar.ForStrength(material.WhiteSugar(), check.Must(units.PercentVolume.Try(rapid.Float64Range(2, 10).Draw(t, "strength, % vol"))),
+			units.Litre.Of(60))),
 		Water: check.Must(water.NewProfile(units.Celsius.Of(15), alkalinity, water.Potassium.At(ion("potassium", 300)), water.Sodium.At(ion("sodium", 100)),
 			water.Calcium.At(ion("calcium", 100)), water.Phosphate.At(ion("phosphate", 20)), water.Ammonium.At(ion("ammonium", 5)))),
 		Feed: feed, Additions: rapid.IntRange(1, 5).Draw(t, "additions"), Temperature: amount.Room,
@@ -187,7 +189,8 @@ func TestCorrect(t *testing.T) {
 	now := check.Must(f.checked("test"))
 	a := now.acidity(now.balance(now.Metabolism, 0.5), 0.5)
 	mmol := c.Dose.Mass.Value.In(units.Gram) / material.PotassiumBicarbonate().MolarMass().In(units.GramPerMole) / 60 * 1000
-	check.Near(t, "pH now", check.Must(check.Must(bufferOf("test", material.PotassiumBicarbonate())).in(a, mmol).PH(now.around(0.5))), c.Now.Value, 1e-6, "the dose stirred in")
+	check.Near(t, "pH now", check.Must(check.Must(bufferOf("test", material.PotassiumBicarbonate())).in(a, mmol).PH(now.around(0.5))),
+		c.Now.Value, 1e-6, "the dose stirred in")
 	if !(c.End.Low < c.End.Value && c.End.Value < c.End.High && c.Now.Value > 3.6) || len(c.Cautions) != 1 {
 		t.Errorf("%+v", c)
 	}
@@ -277,10 +280,12 @@ func TestFiguresOfTheFerment(t *testing.T) {
 
 // 100.114, 84.006 g/mol; citrates 324.41 and 294.10 with their crystal water.
 func TestBuffers(t *testing.T) {
-	for b, want := range map[material.Material]float64{material.PotassiumBicarbonate(): 100.114, material.BakingSoda(): 84.006, shelf.Material("tripotassium citrate monohydrate"): 324.41, shelf.Material("trisodium citrate dihydrate"): 294.10} {
+	for b, want := range map[material.Material]float64{material.PotassiumBicarbonate(): 100.114, material.BakingSoda(): 84.006,
+		shelf.Material("tripotassium citrate monohydrate"): 324.41, shelf.Material("trisodium citrate dihydrate"): 294.10} {
 		check.Near(t, b.String(), b.MolarMass().In(units.GramPerMole), want, 0.006, "CIAAW 2021, computed")
 	}
-	for text, want := range map[string]material.Material{"khco3": material.PotassiumBicarbonate(), "baking soda": material.BakingSoda(), "potassium citrate": shelf.Material("tripotassium citrate monohydrate"), "sodium citrate": shelf.Material("trisodium citrate dihydrate")} {
+	for text, want := range map[string]material.Material{"khco3": material.PotassiumBicarbonate(), "baking soda": material.BakingSoda(),
+		"potassium citrate": shelf.Material("tripotassium citrate monohydrate"), "sodium citrate": shelf.Material("trisodium citrate dihydrate")} {
 		if got, err := material.FindAmong(text, Buffers()...); err != nil || got != want {
 			t.Errorf("%s: %v, %v", text, got, err)
 		}
@@ -298,7 +303,8 @@ func TestBuffers(t *testing.T) {
 		}
 	}
 	// 5 mmol/L of each: charge, potassium and citrate.
-	for m, want := range map[material.Material][3]float64{material.PotassiumBicarbonate(): {5, 5, 0}, material.BakingSoda(): {5, 0, 0}, shelf.Material("tripotassium citrate monohydrate"): {15, 15, 5}, shelf.Material("trisodium citrate dihydrate"): {15, 0, 5}} {
+	for m, want := range map[material.Material][3]float64{material.PotassiumBicarbonate(): {5, 5, 0}, material.BakingSoda(): {5, 0, 0},
+		shelf.Material("tripotassium citrate monohydrate"): {15, 15, 5}, shelf.Material("trisodium citrate dihydrate"): {15, 0, 5}} {
 		a := check.Must(bufferOf("test", m)).in(acidity.Liquid{}, 5)
 		if a.Strong != want[0] || a.Potassium != want[1] || a.Organic[acidity.Citric] != want[2] {
 			t.Errorf("%v: %+v", m, a)

@@ -46,7 +46,8 @@ func TestAcidifyPureWater(t *testing.T) {
 	// The monohydrate is 192.123/210.138 of its mass citric acid.
 	m := check.Must(Acidify(p, sold(t, water.CitricAcid, 100*192.123/210.138), 0, ph, water.TartaricAcid.TitratedTo(7), units.Litre.Of(10), law.EU))
 	check.Near(t, "monohydrate", m.Dose.Mass.In(units.Gram)/s.Dose.Mass.In(units.Gram), 210.138/192.123, 1e-6, "molar masses")
-	check.Near(t, "as tartaric to 7.0", m.After.In(units.GramPerLitre)/s.After.In(units.GramPerLitre), 75.043/64.041, 0.08, "molar masses; less of the third proton")
+	check.Near(t, "as tartaric to 7.0", m.After.In(units.GramPerLitre)/s.After.In(units.GramPerLitre), 75.043/64.041, 0.08,
+		"molar masses; less of the third proton")
 	if len(m.Passed) != 0 || len(m.Cautions) != 2 {
 		t.Errorf("%+v", m)
 	}
@@ -55,11 +56,13 @@ func TestAcidifyPureWater(t *testing.T) {
 func TestAcidifyReachesThePH(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		alk := check.Must(units.MilligramPerLitreCaCO3.Try(rapid.Float64Range(20, 200).Draw(t, "alkalinity")))
-		drink := check.Must(water.NewProfile(units.Celsius.Of(20), alk, water.Succinate.At(units.MilligramPerLitre.Of(400)), water.Calcium.At(units.MilligramPerLitre.Of(40))))
+		drink := check.Must(water.NewProfile(units.Celsius.Of(20), alk, water.Succinate.At(units.MilligramPerLitre.Of(400)),
+			water.Calcium.At(units.MilligramPerLitre.Of(40))))
 		target := rapid.Float64Range(2.9, 3.8).Draw(t, "target pH")
 		acid := rapid.SampledFrom([]water.Acid{water.CitricAcid, water.LacticAcid, water.MalicAcid, water.TartaricAcid, water.PhosphoricAcid}).Draw(t, "acid")
 		measured := rapid.SampledFrom([]float64{0, 5, 4.5}).Draw(t, "measured pH")
-		s := check.Must(Acidify(drink, check.Must(acid.AsSold(units.Percent.Of(80), units.Density{})), measured, target, water.TartaricAcid.TitratedTo(8.2), units.Litre.Of(60), law.EU))
+		s := check.Must(Acidify(drink, check.Must(acid.AsSold(units.Percent.Of(80), units.Density{})), measured, target,
+			water.TartaricAcid.TitratedTo(8.2), units.Litre.Of(60), law.EU))
 		e := check.Must(s.Drink.Closed(units.MolarConcentration{}))
 		if math.Abs(e.PH()-target) > 1e-6 {
 			t.Fatalf("pH %g, wanted %g", e.PH(), target)

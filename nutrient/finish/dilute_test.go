@@ -36,7 +36,8 @@ func TestDilute(t *testing.T) {
 
 func TestDiluteCountsTheFlavouring(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		b := check.Must(sugar.ForStrength(material.WhiteSugar(), check.Must(units.PercentVolume.Try(rapid.Float64Range(6, 14).Draw(t, "base, % vol"))), units.Litre.Of(30)))
+		b := check.Must(sugar.ForStrength(material.WhiteSugar(), check.Must(units.PercentVolume.Try(rapid.Float64Range(6, 14).Draw(t, "base, % vol"))),
+			units.Litre.Of(30)))
 		f := check.Must(Flavouring{Strength: check.Must(units.PercentVolume.Try(rapid.Float64Range(0, 60).Draw(t, "flavouring, % vol")))}.Liquid(units.Litre.Of(0.4)))
 		want := rapid.Float64Range(0.5, 5).Draw(t, "strength, % vol")
 		d := check.Must(Dilute(b.Finish, f, check.Must(units.PercentVolume.Try(want))))

@@ -67,7 +67,8 @@ func ExampleSweetenLike() {
 		s, _ := finish.ParseSweetener(name)
 		d, _ := finish.SweetenLike(s, units.GramPerLitre.Of(20), units.Litre.Of(60), law.EU)
 		f := d.Concentration
-		fmt.Println(s.Name()+":", d.Mass.Text(units.Gram, 1), "from", f.Low.Text(units.MilligramPerLitre, 0), "to", f.High.Text(units.MilligramPerLitre, 0), "limits passed:", len(d.Passed))
+		fmt.Println(s.Name()+":", d.Mass.Text(units.Gram, 1), "from", f.Low.Text(units.MilligramPerLitre, 0), "to", f.High.Text(units.MilligramPerLitre, 0),
+			"limits passed:", len(d.Passed))
 	}
 	// Output:
 	// erythritol: 1714.3 g from 25000 mg/L to 33333 mg/L limits passed: 0
@@ -112,8 +113,10 @@ func ExampleFreeSulfite() {
 
 // 30 mg/L of free SO2 for 60 L that hold none.
 func ExampleSulfiteFor() {
-	d, _ := finish.SulfiteFor(material.PotassiumMetabisulfite(), units.MilligramPerLitre.Of(30), units.MassConcentration{}, units.MassConcentration{}, units.Litre.Of(60), law.US)
-	fmt.Println(d.Mass.Text(units.Gram, 2), "of", material.PotassiumMetabisulfite(), "of which", material.PotassiumMetabisulfite().Composition().SulfurDioxide.Text(units.Percent, 1), "is SO2")
+	d, _ := finish.SulfiteFor(material.PotassiumMetabisulfite(), units.MilligramPerLitre.Of(30), units.MassConcentration{},
+		units.MassConcentration{}, units.Litre.Of(60), law.US)
+	fmt.Println(d.Mass.Text(units.Gram, 2), "of", material.PotassiumMetabisulfite(), "of which",
+		material.PotassiumMetabisulfite().Composition().SulfurDioxide.Text(units.Percent, 1), "is SO2")
 	fmt.Println(d.Limits[0])
 	fmt.Println(d.Cautions[0] == finish.SulfiteCaution)
 	// Output:
@@ -137,7 +140,8 @@ func ExampleSorbateByStrength() {
 func ExampleSorbateFor() {
 	d, _ := finish.SorbateFor(units.MilligramPerLitre.Of(200), 3.4, units.Litre.Of(20), law.EU)
 	part, _ := finish.Undissociated(3.4)
-	fmt.Println(d.Mass.Text(units.Gram, 1), "brings", d.SorbicAcid.Text(units.MilligramPerLitre, 0), "of sorbic acid,", finish.SorbicAcidShare().Text(units.Percent, 1), "of the salt;", part.Text(units.Percent, 0), "of it acts")
+	fmt.Println(d.Mass.Text(units.Gram, 1), "brings", d.SorbicAcid.Text(units.MilligramPerLitre, 0), "of sorbic acid,",
+		finish.SorbicAcidShare().Text(units.Percent, 1), "of the salt;", part.Text(units.Percent, 0), "of it acts")
 	fmt.Println(len(d.Passed), "limits passed;", d.Cautions[0] == finish.SorbateCaution)
 	// Output:
 	// 4.0 g brings 149 mg/L of sorbic acid, 74.6 % of the salt; 96 % of it acts
@@ -153,7 +157,8 @@ func ExampleAcidify() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(s.Dose.Mass.Text(units.Gram, 0), "takes the acidity from", s.Before.Text(units.GramPerLitre, 2), "to", s.After.Text(units.GramPerLitre, 2), "as citric acid")
+	fmt.Println(s.Dose.Mass.Text(units.Gram, 0), "takes the acidity from", s.Before.Text(units.GramPerLitre, 2), "to",
+		s.After.Text(units.GramPerLitre, 2), "as citric acid")
 	fmt.Println(s.Cautions[0] == water.AcidBurns)
 	// Output:
 	// 17 g takes the acidity from 0.82 g/L to 1.09 g/L as citric acid

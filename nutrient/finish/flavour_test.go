@@ -83,7 +83,8 @@ func TestTrialScaleKeepsTheRatio(t *testing.T) {
 		litres := rapid.Float64Range(0.5, 2000).Draw(t, "batch, L")
 		b := check.Must(sugar.ForStrength(material.WhiteSugar(), units.PercentVolume.Of(5), check.Must(units.Litre.Try(litres))))
 		added := rapid.Float64Range(0.01, 50).Draw(t, "added, mL")
-		f := check.Must(BenchTrial{units.Millilitre.Of(250), check.Must(units.Millilitre.Try(added))}.Scale(b.Finish, Flavouring{Strength: units.PercentVolume.Of(38)}))
+		f := check.Must(BenchTrial{units.Millilitre.Of(250), check.Must(units.Millilitre.Try(added))}.Scale(b.Finish,
+			Flavouring{Strength: units.PercentVolume.Of(38)}))
 		if d := f.Flavouring.In(units.Litre)/litres - added/250; math.Abs(d) > 1e-9 {
 			t.Fatalf("ratio off by %g", d)
 		}

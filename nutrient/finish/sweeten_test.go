@@ -25,7 +25,8 @@ func TestSweetenWith(t *testing.T) {
 	if len(s.Cautions) != 1 {
 		t.Errorf("%q", s.Cautions)
 	}
-	check.Near(t, "hydrate", check.Must(SweetenWith(material.DextroseMonohydrate(), units.GramPerLitre.Of(20), b.Finish)).Fermentable.In(units.Gram), 22*60/(1-0.022*0.65), 5, "crystal water")
+	check.Near(t, "hydrate", check.Must(SweetenWith(material.DextroseMonohydrate(), units.GramPerLitre.Of(20), b.Finish)).Fermentable.In(units.Gram),
+		22*60/(1-0.022*0.65), 5, "crystal water")
 	// A glass of it takes its share.
 	glass := check.Must(SweetenWith(material.Sucrose(), units.GramPerLitre.Of(20), check.Must(b.Finish.Take(units.Percent.Of(0.5)))))
 	check.Near(t, "in 0.3 L", glass.Fermentable.In(units.Gram), s.Fermentable.In(units.Gram)/200, 1e-9, "in proportion")

@@ -70,16 +70,19 @@ func TestSweetenLike(t *testing.T) {
 	if s = check.Must(SweetenLike(sucralose, units.GramPerLitre.Of(195), units.Litre.Of(20), law.EU)); len(s.Passed) != 3 || len(s.Cautions) != 2 {
 		t.Errorf("%+v", s) // 300 mg/L: the limit of one category, above the 250 of three
 	}
-	if s = check.Must(SweetenLike(check.Must(ParseSweetener("sucrose")), units.GramPerLitre.Of(10), units.Litre.Of(1), law.US)); !s.MostADay.IsZero() || len(s.Cautions) != 1 {
+	if s = check.Must(SweetenLike(check.Must(ParseSweetener("sucrose")), units.GramPerLitre.Of(10), units.Litre.Of(1), law.US)); !s.MostADay.IsZero() ||
+		len(s.Cautions) != 1 {
 		t.Errorf("%+v", s)
 	}
 	ace := check.Must(SweetenLike(check.Must(ParseSweetener("acesulfame K")), units.GramPerLitre.Of(20), units.Litre.Of(1), law.US))
 	check.Near(t, "lowest intake", ace.MostADay.In(units.Litre), 9*60/100.0, 1e-9, "EFSA 9 mg/kg")
 	// 156 g/L over 650 is 240 mg/L: only the 50 of cider is passed.
-	if s = check.Must(SweetenLike(sucralose, units.GramPerLitre.Of(156), units.Litre.Of(20), law.EU)); len(s.Passed) != 1 || s.Passed[0].Scope != law.CiderAndPerry {
+	if s = check.Must(SweetenLike(sucralose, units.GramPerLitre.Of(156), units.Litre.Of(20), law.EU)); len(s.Passed) != 1 ||
+		s.Passed[0].Scope != law.CiderAndPerry {
 		t.Errorf("%+v", s)
 	}
-	if s = check.Must(SweetenLike(check.Must(ParseSweetener("steviol glycosides")), units.GramPerLitre.Of(30), units.Litre.Of(1), law.EU)); len(s.Passed) != 1 || len(s.Cautions) != 2 {
+	if s = check.Must(SweetenLike(check.Must(ParseSweetener("steviol glycosides")), units.GramPerLitre.Of(30), units.Litre.Of(1),
+		law.EU)); len(s.Passed) != 1 || len(s.Cautions) != 2 {
 		t.Errorf("%+v", s) // 100 mg/L: above the 80 of flavoured drinks, below the 150 of alcoholic ones
 	}
 	neotame := check.Must(SweetenLike(check.Must(ParseSweetener("neotame")), units.GramPerLitre.Of(20), units.Litre.Of(1), law.US))

@@ -93,7 +93,8 @@ func TestAgainstASecondIntegration(t *testing.T) {
 		const steps = 200 // an hour
 		active, nitrogen, ethanol, sugar := c.yeast, c.nitrogen/1000, c.ethanol, c.sugar
 		for h := range 240 {
-			check.Near(t, "used", p.Used(time.Duration(h)*time.Hour).In(units.Fraction), 1-sugar/c.sugar, 0.005, "a second program: Euler's steps of 18 s; straight over half an hour")
+			check.Near(t, "used", p.Used(time.Duration(h)*time.Hour).In(units.Fraction), 1-sugar/c.sugar, 0.005,
+				"a second program: Euler's steps of 18 s; straight over half an hour")
 			celsius := 0.0
 			for i := 0; i < len(c.holds); i += 2 {
 				if c.holds[i] <= float64(h) {

@@ -141,7 +141,8 @@ func ExampleFit_Fastest() {
 		}
 	}
 	when, share := forecast.Fit().Fastest()
-	fmt.Printf("fastest after %.1f days: %s of the sugar in an hour, up to %s\n", when.Median.Hours()/24, share.Median.Text(units.Percent, 2), share.High90.Text(units.Percent, 2))
+	fmt.Printf("fastest after %.1f days: %s of the sugar in an hour, up to %s\n", when.Median.Hours()/24, share.Median.Text(units.Percent, 2),
+		share.High90.Text(units.Percent, 2))
 	fmt.Println("in the hour after four days:", forecast.Fit().InAnHour(96*time.Hour).Median.Text(units.Percent, 2))
 	told := forecast.On(cold).Fit().Evidence() - forecast.On(pace).Fit().Evidence()
 	fmt.Printf("the colder wash is %.1f times as likely\n", math.Exp(told))

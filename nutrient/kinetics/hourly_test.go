@@ -19,7 +19,8 @@ func TestInAnHour(t *testing.T) {
 	sum, peak, peakAt := 0.0, 0.0, 0.0
 	for h := 0.5; h < 900; h++ {
 		b := f.InAnHour(hours(h))
-		if !(fraction(b.Low90) <= fraction(b.Low50) && fraction(b.Low50) <= fraction(b.Median) && fraction(b.Median) <= fraction(b.High50) && fraction(b.High50) <= fraction(b.High90)) {
+		if !(fraction(b.Low90) <= fraction(b.Low50) && fraction(b.Low50) <= fraction(b.Median) && fraction(b.Median) <= fraction(b.High50) &&
+			fraction(b.High50) <= fraction(b.High90)) {
 			t.Fatal(h, b)
 		}
 		sum += fraction(b.Median)

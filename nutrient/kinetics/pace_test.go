@@ -172,7 +172,8 @@ func TestPaceRefuses(t *testing.T) {
 		"hot":          {nil, []kinetics.Hold{at(20), {From: hours(3), Temperature: units.Celsius.Of(36)}}, "temperature of the ferment 36 °C"},
 		"late start":   {nil, []kinetics.Hold{{From: hours(1), Temperature: units.Celsius.Of(20)}}, "time of a temperature"},
 		"out of order": {nil, []kinetics.Hold{at(20), at(21)}, "time of a temperature"},
-		"too late":     {nil, []kinetics.Hold{at(20), {From: hours(3000), Temperature: units.Celsius.Of(20)}}, "time of a temperature, the first at the pitch and each after the one before it 3000 h outside 0 h to 2160 h"},
+		"too late": {nil, []kinetics.Hold{at(20), {From: hours(3000), Temperature: units.Celsius.Of(20)}},
+			"time of a temperature, the first at the pitch and each after the one before it 3000 h outside 0 h to 2160 h"},
 	} {
 		s := wash()
 		if c.change != nil {

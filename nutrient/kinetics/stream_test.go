@@ -221,7 +221,8 @@ func BenchmarkFastest(b *testing.B) {
 
 // A pace comes back as what it was made of; one without a start is not written, nor is a fit.
 func TestPaceInJSON(t *testing.T) {
-	was, err := kinetics.NewPace(kinetics.Start{Sugar: units.GramPerLitre.Of(80), Nitrogen: units.MilligramPerLitre.Of(120), Yeast: units.GramPerLitre.Of(0.4)}, kinetics.Hold{Temperature: units.Celsius.Of(18)})
+	was, err := kinetics.NewPace(kinetics.Start{Sugar: units.GramPerLitre.Of(80), Nitrogen: units.MilligramPerLitre.Of(120),
+		Yeast: units.GramPerLitre.Of(0.4)}, kinetics.Hold{Temperature: units.Celsius.Of(18)})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -121,7 +121,8 @@ var dated = regexp.MustCompile(`\([^()]*\b20[012]\d\b[^()]*\)`)
 
 // EU law counts thiamine, not its hydrochloride; its text says so.
 func TestThiamineSaysHowItIsCounted(t *testing.T) {
-	if l := check.Must(EU.Limits(thiamine, Wine))[0]; !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") || !strings.Contains(l.String(), "recalled from memory") {
+	if l := check.Must(EU.Limits(thiamine, Wine))[0]; !strings.Contains(l.String(), "at most 0.6 mg/L as thiamine, wine") ||
+		!strings.Contains(l.String(), "recalled from memory") {
 		t.Error(l)
 	}
 }
@@ -129,11 +130,13 @@ func TestThiamineSaysHowItIsCounted(t *testing.T) {
 // The sentence names all that is added up, the printed figure and the law.
 func TestLimitReads(t *testing.T) {
 	l := check.Must(EU.Limits(AmmoniumPhosphate, Wine))[0]
-	if got, want := l.String(), "ammonium phosphate and ammonium sulfate: at most 1 g/L, wine, Reg. (EU) 2019/934 annex I part A (2019), EU (recalled from memory); check the law in force"; got != want {
+	if got, want := l.String(), "ammonium phosphate and ammonium sulfate: at most 1 g/L, wine, Reg. (EU) 2019/934 annex I part A "+
+		"(2019), EU (recalled from memory); check the law in force"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 	l = check.Must(US.Limits(AmmoniumPhosphate, Wine))[0]
-	if got, want := l.String(), "ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR 24.246 (2015 edition), US; check the law in force"; got != want {
+	if got, want := l.String(), "ammonium phosphate: at most 0.96 g/L (8 lb/1000 US gal), wine, 27 CFR 24.246 (2015 edition), US; "+
+		"check the law in force"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 	// Places below 0 and above 30 are taken as these; 0.96 g/L is 1 g/L without places.

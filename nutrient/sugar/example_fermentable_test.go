@@ -16,7 +16,8 @@ import (
 func ExampleFermentables() {
 	for _, f := range sugar.Fermentables() {
 		fmt.Printf("%-22s solids %s, of them fermentable %s, gain by inversion %s: %s\n", f.Name(),
-			sugar.Of(f).Solids().Text(units.Percent, 1), sugar.Of(f).Fermentability().Text(units.Percent, 1), sugar.Of(f).InversionGain().Text(units.Percent, 2), f.Evidence())
+			sugar.Of(f).Solids().Text(units.Percent, 1), sugar.Of(f).Fermentability().Text(units.Percent, 1), sugar.Of(f).InversionGain().Text(units.Percent, 2),
+			f.Evidence())
 	}
 	// Output:
 	// white sugar            solids 99.9 %, of them fermentable 100.0 %, gain by inversion 5.26 %: Council Directive 2001/111/EC annex A (read)

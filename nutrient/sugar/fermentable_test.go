@@ -100,7 +100,8 @@ func TestPartsAddUp(t *testing.T) {
 }
 
 func TestMix(t *testing.T) {
-	m := check.Must(material.Mix(material.Ingredient{Material: material.Sucrose(), Share: units.Percent.Of(75)}, material.Ingredient{Material: material.Honey(), Share: units.Percent.Of(25)}))
+	m := check.Must(material.Mix(material.Ingredient{Material: material.Sucrose(), Share: units.Percent.Of(75)},
+		material.Ingredient{Material: material.Honey(), Share: units.Percent.Of(25)}))
 	check.Near(t, "solids", Of(m).Solids().In(units.Percent), 75+0.25*82.8, 1e-9, "by hand")
 	check.Near(t, "spread", m.Spread().In(units.Percent), 3*0.25*78.1/(75+0.25*78.1), 1e-9, "by hand")
 	if m.Name() != "sucrose and honey" || m.Evidence().Grade != evidence.Computed || len(m.Cautions()) != 1 {
@@ -110,7 +111,9 @@ func TestMix(t *testing.T) {
 	check.Near(t, "crystal", Of(d).CrystalWater().In(units.Percent), 9.09, 0.005, "18.015/198.171")
 	l := check.Must(material.Mix(material.Ingredient{Material: shelf.Material("lactose monohydrate"), Share: units.Percent.Of(100)}))
 	check.Near(t, "spread of lactose", l.Spread().In(units.Percent), 0, 0, "no sugar")
-	_, err := material.Mix(material.Ingredient{Material: material.Sucrose(), Share: units.Percent.Of(100)}, material.Ingredient{Material: material.Honey(), Share: units.Share{}.Minus(units.Percent.Of(1))}, material.Ingredient{Material: material.Honey(), Share: units.Percent.Of(1)})
+	_, err := material.Mix(material.Ingredient{Material: material.Sucrose(), Share: units.Percent.Of(100)},
+		material.Ingredient{Material: material.Honey(), Share: units.Share{}.Minus(units.Percent.Of(1))},
+		material.Ingredient{Material: material.Honey(), Share: units.Percent.Of(1)})
 	check.Refused(t, err, "share", 0, 100)
 	_, err = material.Mix()
 	check.Refused(t, err, "sum of the shares", 100-1e-6, 100+1e-6)

@@ -21,7 +21,8 @@ func TestSugarForOnePercent(t *testing.T) {
 	one, v := units.PercentVolume.Of(1), units.Litre.Of(1000)
 	check.Near(t, "dextrose", check.Must(ForStrength(material.DextroseAnhydrous(), one, v)).Fermentable.In(units.Kilogram), 16.83, 0.003, source)
 	check.Near(t, "sucrose", check.Must(ForStrength(material.Sucrose(), one, v)).Fermentable.In(units.Kilogram), 16.83/1.05263, 0.003, source)
-	check.Near(t, "monohydrate", check.Must(ForStrength(material.DextroseMonohydrate(), one, v)).Fermentable.In(units.Kilogram), 16.83*198.171/180.156, 0.004, source)
+	check.Near(t, "monohydrate", check.Must(ForStrength(material.DextroseMonohydrate(), one, v)).Fermentable.In(units.Kilogram),
+		16.83*198.171/180.156, 0.004, source)
 }
 
 // 60 L at 4.6 % vol from white sugar: about 16 g/L for each % vol, 4.4 kg; the wash begins
@@ -41,7 +42,9 @@ func TestSugarForTheHall(t *testing.T) {
 }
 
 func drawWash(t *rapid.T) Wash {
-	all := []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.DextroseAnhydrous(), shelf.Material("invert sugar syrup"), material.Honey(), shelf.Material("maple syrup"), shelf.Material("soft brown sugar"), shelf.Material("dry malt extract"), shelf.Material("liquid malt extract")}
+	all := []material.Material{material.WhiteSugar(), material.DextroseMonohydrate(), material.DextroseAnhydrous(),
+		shelf.Material("invert sugar syrup"), material.Honey(), shelf.Material("maple syrup"), shelf.Material("soft brown sugar"),
+		shelf.Material("dry malt extract"), shelf.Material("liquid malt extract")}
 	w := Wash{
 		Fermentable: all[rapid.IntRange(0, len(all)-1).Draw(t, "fermentable")],
 		Attenuation: check.Must(units.Percent.Try(rapid.Float64Range(60, 100).Draw(t, "attenuation, %"))),
@@ -57,7 +60,8 @@ func drawWash(t *rapid.T) Wash {
 		w.Basis = WaterAtHand(check.Must(units.Kilogram.Try(size)))
 	}
 	if rapid.Bool().Draw(t, "with a base") {
-		w.Base = check.Must(gravity.NewSolution(check.Must(units.Kilogram.Try(size/4)), check.Must(units.Kilogram.Try(size*rapid.Float64Range(0, 0.02).Draw(t, "base sugar"))), units.Mass{}))
+		w.Base = check.Must(gravity.NewSolution(check.Must(units.Kilogram.Try(size/4)),
+			check.Must(units.Kilogram.Try(size*rapid.Float64Range(0, 0.02).Draw(t, "base sugar"))), units.Mass{}))
 	}
 	return w
 }
@@ -140,7 +144,8 @@ func TestYieldOfFermentables(t *testing.T) {
 	check.Near(t, "dextrose", Of(material.DextroseMonohydrate()).Yield().Ethanol().In(units.Fraction), 7.8924/16.83, 1e-4, "16.83 g/L for 1 % vol")
 	check.Near(t, "invert", Of(shelf.Material("invert sugar syrup")).Yield().Ethanol().In(units.Fraction), 0.46895*(1+0.05263/2), 1e-4, "half of each")
 	check.Near(t, "lactose", Of(shelf.Material("lactose monohydrate")).Yield().Ethanol().In(units.Fraction), 0.46895*1.05263, 1e-4, "counts as sucrose")
-	half := check.Must(material.Mix(material.Ingredient{Material: shelf.Material("dry malt extract"), Share: units.Percent.Of(50)}, material.Ingredient{Material: material.DextroseAnhydrous(), Share: units.Percent.Of(50)}))
+	half := check.Must(material.Mix(material.Ingredient{Material: shelf.Material("dry malt extract"), Share: units.Percent.Of(50)},
+		material.Ingredient{Material: material.DextroseAnhydrous(), Share: units.Percent.Of(50)}))
 	malt := 0.97 * 0.65
 	check.Near(t, "mix", Of(half).Yield().Ethanol().In(units.Fraction), (malt*0.48391+1*0.46895)/(malt+1), 3e-5, "by mass of sugar")
 }
@@ -198,7 +203,8 @@ func TestWashRefuses(t *testing.T) {
 		t.Error("a base above the volume is taken")
 	}
 	// Must of 12 °Bx holds 6 % vol; a kilogram of water beside it leaves a little less.
-	must12 := Wash{Fermentable: check.Must(material.Juice(units.DegreePlato.Of(12), units.Share{})), Attenuation: units.Percent.Of(100), Basis: WaterAtHand(units.Kilogram.Of(1))}
+	must12 := Wash{Fermentable: check.Must(material.Juice(units.DegreePlato.Of(12), units.Share{})), Attenuation: units.Percent.Of(100),
+		Basis: WaterAtHand(units.Kilogram.Of(1))}
 	_, err = must12.For(units.PercentVolume.Of(8))
 	if e, ok := errors.AsType[*units.RangeError](err); !ok || e.Min != 0.01 || !(e.Max > 5 && e.Max < 6.2) {
 		t.Errorf("%v, want 0.01 to about 5.7", err)

@@ -30,7 +30,8 @@ func ExampleStarterFor() {
 	have := units.BillionCells.Of(80)
 	want := units.BillionCells.Of(200)
 	s, _ := yeast.StarterFor(have, want, units.DegreePlato.Of(10))
-	fmt.Println(s.Extract.Text(units.Gram, 0), "of extract in", s.Volume.Text(units.Litre, 2), "grow", s.Grown.Text(units.BillionCells, 0), "and hold", s.Feed.Text(units.Gram, 2), "of nitrogen")
+	fmt.Println(s.Extract.Text(units.Gram, 0), "of extract in", s.Volume.Text(units.Litre, 2), "grow", s.Grown.Text(units.BillionCells, 0),
+		"and hold", s.Feed.Text(units.Gram, 2), "of nitrogen")
 	// Output: 113 g of extract in 1.08 L grow 120 billion cells and hold 0.60 g of nitrogen
 }
 

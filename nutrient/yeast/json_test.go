@@ -28,7 +28,8 @@ func TestPackInJSON(t *testing.T) {
 	if _, err := json.Marshal(yeast.Pack{}); err == nil {
 		t.Error("a pack that is none is written")
 	}
-	for _, bad := range []string{`[]`, strings.Replace(string(text), `"dry"`, `"cake"`, 1), strings.Replace(string(text), `"cells":"`, `"cells":"9e9`, 1), strings.Replace(string(text), `"loss_rate_1/d":`, `"loss_rate_1/d":-`, 1), strings.Replace(string(text), `"low":"`, `"low":"9`, 1)} {
+	for _, bad := range []string{`[]`, strings.Replace(string(text), `"dry"`, `"cake"`, 1), strings.Replace(string(text), `"cells":"`, `"cells":"9e9`, 1),
+		strings.Replace(string(text), `"loss_rate_1/d":`, `"loss_rate_1/d":-`, 1), strings.Replace(string(text), `"low":"`, `"low":"9`, 1)} {
 		if err := json.Unmarshal([]byte(bad), new(yeast.Pack)); err == nil {
 			t.Errorf("%s is taken", bad)
 		}

@@ -107,7 +107,8 @@ func TestLiquidYeast(t *testing.T) {
 		t.Errorf("%+v", old) // 49.7 % live
 	}
 	given := check.Must(LiquidPack(units.BillionCells.Of(200)))
-	if n := check.Must(given.Need(units.BillionCells.Of(100), 0)); n.Packs.Value != 0.5 || n.Packs.Low != 0.5 || n.Packs.High != 0.5 || n.Viable != amount.Share(1) {
+	if n := check.Must(given.Need(units.BillionCells.Of(100), 0)); n.Packs.Value != 0.5 || n.Packs.Low != 0.5 || n.Packs.High != 0.5 ||
+		n.Viable != amount.Share(1) {
 		t.Errorf("%+v", n)
 	}
 	_, err := LiquidPack(units.BillionCells.Of(0.5))

@@ -29,7 +29,8 @@ func CellsIn(dry units.Mass) (evidence.Figure[units.Cells], error) {
 		return evidence.Figure[units.Cells]{}, err
 	}
 	f := perDryGram()
-	return evidence.Figure[units.Cells]{Value: billions(g * inBillions(f.Value)), Low: billions(g * inBillions(f.Low)), High: billions(g * inBillions(f.High)), Evidence: f.Evidence}, nil
+	return evidence.Figure[units.Cells]{Value: billions(g * inBillions(f.Value)), Low: billions(g * inBillions(f.Low)),
+		High: billions(g * inBillions(f.High)), Evidence: f.Evidence}, nil
 }
 
 // Starter is a small ferment that grows yeast.

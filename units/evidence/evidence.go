@@ -26,7 +26,8 @@ const (
 	Read                        // seen in the source named
 )
 
-var grades = choice.Of[Grade]("evidence.Grade", "grade of evidence", "common practice, no source", "chosen", "recalled from memory", "fitted", "computed", "read")
+var grades = choice.Of[Grade]("evidence.Grade", "grade of evidence", "common practice, no source", "chosen", "recalled from memory",
+	"fitted", "computed", "read")
 
 // String is "read", "computed", "fitted", "recalled from memory", "chosen" or "common
 // practice, no source".

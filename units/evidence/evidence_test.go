@@ -15,9 +15,10 @@ import (
 func TestEvidenceTravels(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		was := evidence.Evidence{
-			Source: rapid.SampledFrom([]string{"", "Codex CXS 212-1999", "Balling (1865); Holzner", "read", "a (b) c", "chosen (read", "x (read); y", "; z", " (read)"}).Draw(t, "source"),
-			Grade:  evidence.Grade(rapid.IntRange(0, 5).Draw(t, "grade")),
-			Note:   rapid.SampledFrom([]string{"", "white sugar only", "another has 5 (computed)", "; ", "(read)"}).Draw(t, "note"),
+			Source: rapid.SampledFrom([]string{"", "Codex CXS 212-1999", "Balling (1865); Holzner", "read", "a (b) c", "chosen (read",
+				"x (read); y", "; z", " (read)"}).Draw(t, "source"),
+			Grade: evidence.Grade(rapid.IntRange(0, 5).Draw(t, "grade")),
+			Note:  rapid.SampledFrom([]string{"", "white sugar only", "another has 5 (computed)", "; ", "(read)"}).Draw(t, "note"),
 		}
 		text, err := was.MarshalText()
 		if err != nil {

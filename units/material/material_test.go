@@ -75,7 +75,8 @@ func TestSaltsByFormula(t *testing.T) {
 	ions := 0
 	for _, m := range material.All() {
 		c := m.Composition()
-		if m.Formula() != "" && c.Sugar().IsZero() && c.UreaNitrogen.IsZero() && c.Thiamine.IsZero() && c.UnfermentedSolids.IsZero() && m != shelf.Material("ascorbic acid") {
+		if m.Formula() != "" && c.Sugar().IsZero() && c.UreaNitrogen.IsZero() && c.Thiamine.IsZero() && c.UnfermentedSolids.IsZero() &&
+			m != shelf.Material("ascorbic acid") {
 			ions++
 		}
 	}
@@ -158,7 +159,8 @@ func TestUnknownNames(t *testing.T) {
 		}
 	}
 	was := material.Gypsum()
-	for _, text := range []string{`"unobtainium"`, `{"name":"gypsum","brings":{}}`, `{"name":"x","brings":{"calcium":"101 %"}}`, `{"name":`, `{`, `7`, `{"name":"x","brings":{"calcium":7}}`} {
+	for _, text := range []string{`"unobtainium"`, `{"name":"gypsum","brings":{}}`, `{"name":"x","brings":{"calcium":"101 %"}}`,
+		`{"name":`, `{`, `7`, `{"name":"x","brings":{"calcium":7}}`} {
 		if err := was.UnmarshalJSON([]byte(text)); err == nil || was != material.Gypsum() {
 			t.Errorf("%s: %v, %v", text, was, err)
 		}
@@ -291,7 +293,8 @@ func FuzzFind(f *testing.F) {
 
 // A liquid is measured by its density, and keeps it on its way; what is weighed only has no volume.
 func TestLiquid(t *testing.T) {
-	own, err := material.ByLabel("a lye", material.Composition{Sodium: units.Percent.Of(5.7478), Hydroxide: units.Percent.Of(4.2519), Alkalinity: units.Percent.Of(4.2519)})
+	own, err := material.ByLabel("a lye", material.Composition{Sodium: units.Percent.Of(5.7478), Hydroxide: units.Percent.Of(4.2519),
+		Alkalinity: units.Percent.Of(4.2519)})
 	if err != nil {
 		t.Fatal(err)
 	}

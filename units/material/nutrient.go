@@ -52,7 +52,8 @@ const (
 	zincLittle caution.Caution = "zinc_in_milligrams: Milligrams a litre: weigh a stock solution, not the salt. Zinc above 10 mg/L changes the " +
 		"flavour and slows yeast."
 
-	lactoyllactic caution.Caution = "lactoyllactic_acid: Part of a strong lactic acid is lactoyllactic acid, which acts only after hours in the liquid: measure the " +
+	lactoyllactic caution.Caution = "lactoyllactic_acid: Part of a strong lactic acid is lactoyllactic acid, which acts only after " +
+		"hours in the liquid: measure the " +
 		"pH again a day later."
 
 	// Burns goes with lime, soda ash, potash and lye.

@@ -93,7 +93,8 @@ func TestSyrupsByTheirSources(t *testing.T) {
 		shareNear(t, "higher sugars", all.UnfermentedSolids, c.dry*c.higher/100, 1e-6)
 		shareNear(t, "spread", m.Spread(), 2, 1e-9)
 	}
-	for _, c := range [][4]float64{{30, 10, 9, 10}, {33, 12, 10.5, 10.5}, {36, 14, 12, 11}, {42, 19, 14, 12}, {48.5, 25, 16, 12.5}, {55, 31, 18, 13}, {64, 37, 32, 11}} {
+	for _, c := range [][4]float64{{30, 10, 9, 10}, {33, 12, 10.5, 10.5}, {36, 14, 12, 11}, {42, 19, 14, 12}, {48.5, 25, 16, 12.5},
+		{55, 31, 18, 13}, {64, 37, 32, 11}} {
 		m, err := material.GlucoseSyrup(share(t, 80), share(t, c[0]))
 		if err != nil {
 			t.Fatal(err)

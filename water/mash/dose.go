@@ -65,7 +65,8 @@ const mostDose = 200 // mmol or mEq in a litre
 
 // dose finds how much in each litre brings the mash to a pH, of a base or an acid; weighs is
 // mg for a mmol or mEq of it.
-func (m Mash) dose(fn string, ph float64, base bool, weighs float64, add func(water.Profile, float64) (water.Profile, error), said caution.List) (Adjustment, error) {
+func (m Mash) dose(fn string, ph float64, base bool, weighs float64, add func(water.Profile, float64) (water.Profile, error),
+	said caution.List) (Adjustment, error) {
 	if err := limit.Check(fn, "pH wanted", ph, "", leastPH, mostPH, "a mash"); err != nil {
 		return Adjustment{}, err
 	}

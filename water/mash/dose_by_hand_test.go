@@ -12,7 +12,8 @@ import (
 
 // Doses by hand, in distilled water: a kilogram of malt that takes 30 mEq for a pH, moved by 0.2, takes 6.000 mEq. In 3 L
 // the H+ of pH 5.52 (3.02 µmol/L by activity, 3.1 by concentration) takes 0.009 mEq more, that of pH 5.92 takes off
-// 0.004 from a base. Of the lime's hydroxide the malt's phosphate takes back 1/3.5 with the calcium (Kolbach). HCl has 36.458 g/mol, baking soda 84.006, slaked lime 37.046 g/Eq (IUPAC atomic weights).
+// 0.004 from a base. Of the lime's hydroxide the malt's phosphate takes back 1/3.5 with the calcium (Kolbach). HCl has
+// 36.458 g/mol, baking soda 84.006, slaked lime 37.046 g/Eq (IUPAC atomic weights).
 func TestDoseByHand(t *testing.T) {
 	m := Mash{[]Malt{malt(1, 5.72, 30)}, liquor(t, 0, 0, 0), litres(3)}
 	gram := func(d Adjustment, err error) float64 {

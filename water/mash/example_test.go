@@ -109,7 +109,8 @@ func ExampleClass_Malt() {
 	for _, c := range mash.Classes() {
 		m, mmol := c.Malt(units.Kilogram.Of(1)), units.Millimole
 		b := m.BufferPerKilogram
-		fmt.Printf("%s pH %.2f (%.2f to %.2f) buffering %s (%s to %s)\n", c, m.PH.Value, m.PH.Low, m.PH.High, b.Value.Text(mmol, 0), b.Low.Text(mmol, 0), b.High.Text(mmol, 0))
+		fmt.Printf("%s pH %.2f (%.2f to %.2f) buffering %s (%s to %s)\n", c, m.PH.Value, m.PH.Low, m.PH.High, b.Value.Text(mmol, 0),
+			b.Low.Text(mmol, 0), b.High.Text(mmol, 0))
 	}
 	// Output:
 	// pale malt pH 5.72 (5.60 to 5.80) buffering 30 mmol (20 mmol to 45 mmol)

@@ -96,7 +96,8 @@ func TestDoses(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		class := rapid.SampledFrom([]Class{Pale, Pilsner}).Draw(t, "base")
 		m := Mash{[]Malt{class.Malt(kg(rapid.Float64Range(3, 6).Draw(t, "base mass")))},
-			liquor(t, rapid.Float64Range(0, 200).Draw(t, "alkalinity"), rapid.Float64Range(0, 120).Draw(t, "calcium"), rapid.Float64Range(0, 30).Draw(t, "magnesium")), litres(15)}
+			liquor(t, rapid.Float64Range(0, 200).Draw(t, "alkalinity"), rapid.Float64Range(0, 120).Draw(t, "calcium"),
+				rapid.Float64Range(0, 30).Draw(t, "magnesium")), litres(15)}
 		if rapid.Bool().Draw(t, "dark") {
 			m.Malts = append(m.Malts, rapid.SampledFrom(Classes()[2:]).Draw(t, "class").Malt(kg(rapid.Float64Range(0.1, 0.5).Draw(t, "dark mass"))))
 		}
@@ -183,7 +184,8 @@ func TestRefusals(t *testing.T) {
 		return m
 	}
 	one := func(_ any, err error) error { return err }
-	sea, err := water.NewProfile(units.Celsius.Of(12), units.CalciumCarbonate{}, water.Sodium.At(units.GramPerLitre.Of(15)), water.Chloride.At(units.GramPerLitre.Of(23)))
+	sea, err := water.NewProfile(units.Celsius.Of(12), units.CalciumCarbonate{}, water.Sodium.At(units.GramPerLitre.Of(15)),
+		water.Chloride.At(units.GramPerLitre.Of(23)))
 	if err != nil {
 		t.Fatal(err)
 	}

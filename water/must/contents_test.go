@@ -41,7 +41,8 @@ func TestThinnedWhereStrong(t *testing.T) {
 		{water.Citrate, 69.9, false, 3}, {water.Citrate, 70.1, true, 3}, {water.Malate, 139.8, false, 2}, {water.Malate, 140.1, true, 2},
 		{water.Lactate, 419.5, false, 1}, {water.Lactate, 420.5, true, 1},
 	} {
-		p, err := water.NewProfile(room, check.Must(units.MilligramPerLitreCaCO3.Try(-r.n*r.charge*50.043)), r.ion.At(milligrams(r.n*r.ion.MolarMass().In(units.GramPerMole))))
+		p, err := water.NewProfile(room, check.Must(units.MilligramPerLitreCaCO3.Try(-r.n*r.charge*50.043)),
+			r.ion.At(milligrams(r.n*r.ion.MolarMass().In(units.GramPerMole))))
 		if err != nil {
 			t.Fatal(err)
 		}

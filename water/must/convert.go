@@ -58,7 +58,8 @@ func (d Drink) Malolactic(share units.Share) (Drink, error) {
 //   - Source: the balance of atoms and charge.
 func (d Drink) Settled(bitartrate units.MassConcentration) (Drink, error) {
 	const fn = "must.Drink.Settled"
-	n := bitartrate.In(units.MilligramPerLitre) / (water.Potassium.MolarMass().In(units.GramPerMole) + water.Tartrate.MolarMass().In(units.GramPerMole) + chemistry.H)
+	n := bitartrate.In(units.MilligramPerLitre) / (water.Potassium.MolarMass().In(units.GramPerMole) + water.Tartrate.MolarMass().In(units.GramPerMole) +
+		chemistry.H)
 	if err := limit.Check(fn, "cream of tartar", n, "mmol/L", 0, min(mmol(d.water, water.Potassium), mmol(d.water, water.Tartrate)),
 		"the potassium and the tartrate that there are"); err != nil {
 		return Drink{}, err

@@ -140,7 +140,8 @@ func TestSecondSolver(t *testing.T) {
 		sodium float64
 	}{
 		{map[*weakAcid]float64{&tartaric: 20}, 10}, {map[*weakAcid]float64{&malic: 40}, 20}, {map[*weakAcid]float64{&malic: 45}, 40},
-		{map[*weakAcid]float64{&tartaric: 20, &malic: 30}, 35}, {map[*weakAcid]float64{&citric: 50}, 30}, {map[*weakAcid]float64{&citric: 10, &malic: 30, &tartaric: 5}, 45},
+		{map[*weakAcid]float64{&tartaric: 20, &malic: 30}, 35}, {map[*weakAcid]float64{&citric: 50}, 30},
+		{map[*weakAcid]float64{&citric: 10, &malic: 30, &tartaric: 5}, 45},
 	} {
 		d := sodiumSalts(t, r.mmol, r.sodium)
 		near(t, "pH", d.PH(), secondSolver(r.mmol, r.sodium), 0.02)
@@ -195,7 +196,8 @@ func TestEthanolOnce(t *testing.T) {
 func TestReadingLeadsBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := anyDrink(t)
-		conv := rapid.SampledFrom([]water.Titration{water.TartaricAcid.TitratedTo(7), water.TartaricAcid.TitratedTo(8.2), water.MalicAcid.TitratedTo(8.2)}).Draw(t, "convention")
+		conv := rapid.SampledFrom([]water.Titration{water.TartaricAcid.TitratedTo(7), water.TartaricAcid.TitratedTo(8.2),
+			water.MalicAcid.TitratedTo(8.2)}).Draw(t, "convention")
 		ta, err := d.Acidity(conv)
 		if err != nil {
 			t.Fatal(err)
@@ -308,39 +310,41 @@ func TestRefusals(t *testing.T) {
 		"New":            one(New(d.Water(), percent(17))),
 		"New hot":        one(New(mustAt(t, d.Water(), 95), percent(7))),
 		"shift":          one(water.PKShift(percent(16.5))),
-		"analysis":       one(Analysis{Acidity: milligrams(100), Titration: water.TartaricAcid.TitratedTo(7), Ions: []water.Content{water.Tartrate.At(milligrams(5000))}}.Drink(FromGrape.Acids())),
-		"analysis rest":  one(Analysis{Acidity: milligrams(100), Titration: water.TartaricAcid.TitratedTo(7)}.Drink(nil)),
-		"analysis ions":  one(Analysis{Acidity: milligrams(100), Titration: water.TartaricAcid.TitratedTo(7), Ions: []water.Content{{Ion: 99}}}.Drink(FromGrape.Acids())),
-		"fruit low":      one(FromApple.FromAcidity(milligrams(500), water.MalicAcid.TitratedTo(8.2))),
-		"fruit high":     one(FromGrape.FromAcidity(milligrams(21000), water.TartaricAcid.TitratedTo(7))),
-		"fruit acid":     one(FromGrape.FromAcidity(milligrams(7000), water.Titration{End: 7, As: 99})),
-		"fruit end":      one(FromGrape.FromAcidity(milligrams(7000), water.Titration{End: 3, As: water.TartaricAcid})),
-		"acidity of":     one(d.Acidity(water.Titration{End: 7, As: 99})),
-		"curve salty":    one(salted(t, 0, 5, map[water.Ion]float64{water.Citrate: 150}).Titrate(9, 3)),
-		"curve down":     one(d.Titrate(3, 10)),
-		"curve up":       one(d.Titrate(10.5, 10)),
-		"one point":      one(d.Titrate(7, 1)),
-		"many points":    one(d.Titrate(7, 1001)),
-		"acid":           one(d.AddAcid(99, milligrams(1))),
-		"negative acid":  one(d.AddAcid(water.MalicAcid, milligrams(-1))),
-		"salt":           one(d.AddSalt(material.Gypsum(), milligrams(60000))),
-		"negative salt":  one(d.AddSalt(material.Chalk(), milligrams(-1))),
-		"share":          one(d.Blend(d, units.Percent.Of(101))),
-		"malolactic":     one(d.Malolactic(units.Percent.Of(101))),
-		"settled":        one(d.Settled(milligrams(50000))),
-		"up by acid":     one(d.WithAcid(water.MalicAcid, ToPH(3.5))),
-		"down by acid":   one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(6000), water.TartaricAcid.TitratedTo(7)))),
-		"out of reach":   one(d.WithAcid(water.LacticAcid, ToPH(2))),
-		"aim":            one(d.WithAcid(water.MalicAcid, ToPH(1))),
-		"aim acidity":    one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(1e6), water.TartaricAcid.TitratedTo(7)))),
-		"aim titration":  one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(9000), water.Titration{End: 3}))),
-		"aim acid":       one(d.WithAcid(99, ToPH(3.2))),
-		"down by salt":   one(d.WithSalt(material.PotassiumBicarbonate(), ToPH(3.2))),
-		"up by salt":     one(d.WithSalt(material.PotassiumBicarbonate(), ToAcidity(milligrams(9000), water.TartaricAcid.TitratedTo(7)))),
-		"no base":        one(d.WithSalt(material.Gypsum(), ToPH(3.6))),
-		"blend":          one(d.WithDrink(d, ToPH(3.6))),
-		"blend aim":      one(d.WithDrink(d, ToPH(1))),
-		"blend end":      one(d.WithDrink(d, ToAcidity(milligrams(6000), water.Titration{End: 3}))),
+		"analysis": one(Analysis{Acidity: milligrams(100), Titration: water.TartaricAcid.TitratedTo(7),
+			Ions: []water.Content{water.Tartrate.At(milligrams(5000))}}.Drink(FromGrape.Acids())),
+		"analysis rest": one(Analysis{Acidity: milligrams(100), Titration: water.TartaricAcid.TitratedTo(7)}.Drink(nil)),
+		"analysis ions": one(Analysis{Acidity: milligrams(100), Titration: water.TartaricAcid.TitratedTo(7),
+			Ions: []water.Content{{Ion: 99}}}.Drink(FromGrape.Acids())),
+		"fruit low":     one(FromApple.FromAcidity(milligrams(500), water.MalicAcid.TitratedTo(8.2))),
+		"fruit high":    one(FromGrape.FromAcidity(milligrams(21000), water.TartaricAcid.TitratedTo(7))),
+		"fruit acid":    one(FromGrape.FromAcidity(milligrams(7000), water.Titration{End: 7, As: 99})),
+		"fruit end":     one(FromGrape.FromAcidity(milligrams(7000), water.Titration{End: 3, As: water.TartaricAcid})),
+		"acidity of":    one(d.Acidity(water.Titration{End: 7, As: 99})),
+		"curve salty":   one(salted(t, 0, 5, map[water.Ion]float64{water.Citrate: 150}).Titrate(9, 3)),
+		"curve down":    one(d.Titrate(3, 10)),
+		"curve up":      one(d.Titrate(10.5, 10)),
+		"one point":     one(d.Titrate(7, 1)),
+		"many points":   one(d.Titrate(7, 1001)),
+		"acid":          one(d.AddAcid(99, milligrams(1))),
+		"negative acid": one(d.AddAcid(water.MalicAcid, milligrams(-1))),
+		"salt":          one(d.AddSalt(material.Gypsum(), milligrams(60000))),
+		"negative salt": one(d.AddSalt(material.Chalk(), milligrams(-1))),
+		"share":         one(d.Blend(d, units.Percent.Of(101))),
+		"malolactic":    one(d.Malolactic(units.Percent.Of(101))),
+		"settled":       one(d.Settled(milligrams(50000))),
+		"up by acid":    one(d.WithAcid(water.MalicAcid, ToPH(3.5))),
+		"down by acid":  one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(6000), water.TartaricAcid.TitratedTo(7)))),
+		"out of reach":  one(d.WithAcid(water.LacticAcid, ToPH(2))),
+		"aim":           one(d.WithAcid(water.MalicAcid, ToPH(1))),
+		"aim acidity":   one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(1e6), water.TartaricAcid.TitratedTo(7)))),
+		"aim titration": one(d.WithAcid(water.MalicAcid, ToAcidity(milligrams(9000), water.Titration{End: 3}))),
+		"aim acid":      one(d.WithAcid(99, ToPH(3.2))),
+		"down by salt":  one(d.WithSalt(material.PotassiumBicarbonate(), ToPH(3.2))),
+		"up by salt":    one(d.WithSalt(material.PotassiumBicarbonate(), ToAcidity(milligrams(9000), water.TartaricAcid.TitratedTo(7)))),
+		"no base":       one(d.WithSalt(material.Gypsum(), ToPH(3.6))),
+		"blend":         one(d.WithDrink(d, ToPH(3.6))),
+		"blend aim":     one(d.WithDrink(d, ToPH(1))),
+		"blend end":     one(d.WithDrink(d, ToAcidity(milligrams(6000), water.Titration{End: 3}))),
 	} {
 		var re *units.RangeError
 		var ne *units.NameError

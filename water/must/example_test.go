@@ -46,7 +46,8 @@ func ExampleDrink_WithAcid() {
 
 // A sour wine is brought to an acidity with potassium bicarbonate.
 func ExampleDrink_WithSalt() {
-	r := must.Reading{PH: 3.0, Acidity: units.GramPerLitre.Of(10), Titration: water.TartaricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20), Strength: units.PercentVolume.Of(11)}
+	r := must.Reading{PH: 3.0, Acidity: units.GramPerLitre.Of(10), Titration: water.TartaricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20),
+		Strength: units.PercentVolume.Of(11)}
 	wine, err := r.Drink(must.FromGrape.Acids())
 	if err != nil {
 		panic(err)
@@ -197,7 +198,8 @@ func ExampleOrigin_Brings() {
 	if err != nil {
 		panic(err)
 	}
-	for _, r := range []must.Reading{{}, {PH: 3.6, Acidity: units.GramPerLitre.Of(1.1), Titration: water.TartaricAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20)}} {
+	for _, r := range []must.Reading{{}, {PH: 3.6, Acidity: units.GramPerLitre.Of(1.1), Titration: water.TartaricAcid.TitratedTo(8.2),
+		Temperature: units.Celsius.Of(20)}} {
 		b, err := must.FromHoney.Brings(units.GramPerLitre.Of(290), distilled, r)
 		if err != nil {
 			panic(err)

@@ -50,8 +50,9 @@ func TestLimits(t *testing.T) {
 		"a part above":    {shares(water.Malate.At(milligrams(1.02e6))), "malate among the acids", 0, 1e6},
 		"parts of naught": {shares(), "acids together", 1e-6, 1e6},
 		"tartar above":    {second(salted(t, 12, 15, map[water.Ion]float64{water.Tartrate: 20}).Settled(milligrams(16 * 188.18))), "cream of tartar", 0, 15},
-		"too much base":   {second(drink.WithSalt(material.PotassiumBicarbonate(), ToAcidity(milligrams(8000), water.TartaricAcid.TitratedTo(7)))), "acidity wanted", 0, 7000},
-		"no base":         {second(drink.WithSalt(material.Gypsum(), ToPH(3.6))), "alkalinity of the salt", 1e-3, 100}, // % as OH-,
+		"too much base": {second(drink.WithSalt(material.PotassiumBicarbonate(), ToAcidity(milligrams(8000), water.TartaricAcid.TitratedTo(7)))),
+			"acidity wanted", 0, 7000},
+		"no base": {second(drink.WithSalt(material.Gypsum(), ToPH(3.6))), "alkalinity of the salt", 1e-3, 100}, // % as OH-,
 	} {
 		t.Run(what, func(t *testing.T) {
 			if e, is := errors.AsType[*units.RangeError](c.err); is { // what was solved for is so to 1e-8 only
@@ -70,7 +71,8 @@ func TestSmallReadingsCount(t *testing.T) {
 		r    Reading
 		says string
 	}{
-		{FromApple, Reading{PH: 0.5}, "one reading of two: give the titratable acidity"}, {FromGrape, Reading{PH: 0.5}, "one reading of two: give the titratable acidity"},
+		{FromApple, Reading{PH: 0.5}, "one reading of two: give the titratable acidity"},
+		{FromGrape, Reading{PH: 0.5}, "one reading of two: give the titratable acidity"},
 		{FromHoney, Reading{PH: 0.5}, "one reading of two: give the titratable acidity"}, {FromMalt, Reading{PH: 0.5}, "pH 0.5"},
 		{FromHoney, acidity, "one reading of two: give the pH"}, {FromMalt, acidity, "does not show its buffers in a titration"},
 		{FromApple, Reading{PH: 0.5, Acidity: acidity.Acidity, Titration: acidity.Titration}, "pH 0.5"},
@@ -105,7 +107,8 @@ func TestUsualAcidityIsMet(t *testing.T) {
 	}
 	u := check.Must(FromHoney.Usual())
 	b := check.Must(FromHoney.Brings(u.Extract, pure(t), Reading{}))
-	near(t, "honey", check.Must(b.Drink.Acidity(water.HydrochloricAcid.TitratedTo(8.5))).In(units.MilligramPerLitre), u.Parts[0].Content.Value.In(units.MilligramPerLitre), 0.5)
+	near(t, "honey", check.Must(b.Drink.Acidity(water.HydrochloricAcid.TitratedTo(8.5))).In(units.MilligramPerLitre),
+		u.Parts[0].Content.Value.In(units.MilligramPerLitre), 0.5)
 }
 
 // Kliewer et al. 1967: 50 wine varieties, early, from 3.7 to 13.2 g/L and pH 3.02 to 4.04, as the table of usual
@@ -123,7 +126,8 @@ func percentOf(v float64) units.Share { return check.Percent(v) }
 // A drink may have up to 16 % vol, where the effect of ethanol on its acids was read.
 func TestStrongestDrink(t *testing.T) {
 	for _, strength := range []float64{0, 16} {
-		r := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TartaricAcid.TitratedTo(7), Temperature: room, Strength: units.PercentVolume.Of(checked.Number(strength))}
+		r := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TartaricAcid.TitratedTo(7), Temperature: room,
+			Strength: units.PercentVolume.Of(checked.Number(strength))}
 		check.Must(r.Drink(FromGrape.Acids()))
 	}
 	r := Reading{PH: 3.4, Acidity: milligrams(7000), Titration: water.TartaricAcid.TitratedTo(7), Temperature: room, Strength: units.PercentVolume.Of(16.1)}
@@ -138,7 +142,8 @@ func TestMostAcid(t *testing.T) {
 	by := water.TartaricAcid.TitratedTo(8.2)
 	_, err := d.WithAcid(water.LacticAcid, ToAcidity(gramPerLitre(60), by))
 	check.Refused(t, err, "dose for the aim", 0, 50_000)
-	_, err = Analysis{Acidity: gramPerLitre(90), Titration: by, Temperature: room}.Drink(AcidShares{water.Lactate.At(milligrams(89)), water.Acetate.At(milligrams(59))})
+	_, err = Analysis{Acidity: gramPerLitre(90), Titration: by, Temperature: room}.Drink(AcidShares{water.Lactate.At(milligrams(89)),
+		water.Acetate.At(milligrams(59))})
 	e, is := errors.AsType[*units.RangeError](err)
 	if !is || e.Quantity != "titratable acidity" || e.Min != 0 || math.Abs(e.Max-75_040) > 100 {
 		t.Error(err)

@@ -38,13 +38,15 @@ func TestTreatmentsReachTheirAim(t *testing.T) {
 				t.Fatal(err)
 			}
 			near(t, "pH of the dose", again.PH(), down.After.PH(), 1e-6)
-			if acidity(t, down.After, water.TartaricAcid.TitratedTo(8.2)) < acidity(t, d, water.TartaricAcid.TitratedTo(8.2))-1e-3 || !down.Cautions.Has(water.AcidBurns) {
+			if acidity(t, down.After, water.TartaricAcid.TitratedTo(8.2)) < acidity(t, d, water.TartaricAcid.TitratedTo(8.2))-1e-3 ||
+				!down.Cautions.Has(water.AcidBurns) {
 				t.Error("acid lowers the acidity")
 			}
 		}
 		has := acidity(t, d, water.TartaricAcid.TitratedTo(8.2))
 		less := has * rapid.Float64Range(0.6, 1).Draw(t, "share")
-		salt := rapid.SampledFrom([]material.Material{material.PotassiumBicarbonate(), shelf.Material("potassium carbonate"), material.Chalk(), material.BakingSoda()}).Draw(t, "salt")
+		salt := rapid.SampledFrom([]material.Material{material.PotassiumBicarbonate(), shelf.Material("potassium carbonate"), material.Chalk(),
+			material.BakingSoda()}).Draw(t, "salt")
 		up, err := d.WithSalt(salt, ToAcidity(milligrams(less), water.TartaricAcid.TitratedTo(8.2)))
 		if err != nil {
 			t.Fatal(err)
@@ -133,7 +135,8 @@ func TestSettled(t *testing.T) {
 // capacity.
 func TestTitrate(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		d := salted(t, 0, rapid.Float64Range(5, 40).Draw(t, "potassium"), map[water.Ion]float64{water.Tartrate: 20, water.Malate: rapid.Float64Range(5, 40).Draw(t, "malate")})
+		d := salted(t, 0, rapid.Float64Range(5, 40).Draw(t, "potassium"),
+			map[water.Ion]float64{water.Tartrate: 20, water.Malate: rapid.Float64Range(5, 40).Draw(t, "malate")})
 		curve, err := d.Titrate(8.2, 101)
 		if err != nil {
 			t.Fatal(err)
@@ -159,7 +162,8 @@ func TestBlend(t *testing.T) {
 	}
 	near(t, "malate", mmol(m.Water(), water.Malate), 30, 1e-9)
 	near(t, "strength", m.Strength().In(units.PercentVolume), 7, 1e-9)
-	near(t, "acidity", acidity(t, m, water.TartaricAcid.TitratedTo(8.2)), (acidity(t, a, water.TartaricAcid.TitratedTo(8.2))+acidity(t, b, water.TartaricAcid.TitratedTo(8.2)))/2, 20)
+	near(t, "acidity", acidity(t, m, water.TartaricAcid.TitratedTo(8.2)),
+		(acidity(t, a, water.TartaricAcid.TitratedTo(8.2))+acidity(t, b, water.TartaricAcid.TitratedTo(8.2)))/2, 20)
 }
 
 func FuzzOrigin(f *testing.F) {
@@ -194,7 +198,8 @@ func TestNoOrigin(t *testing.T) {
 // An aim beyond both drinks is refused with what the two have, not with a share of more than all.
 func TestBlendBeyondBoth(t *testing.T) {
 	of := func(ph, acidity float64) Drink {
-		d, err := Reading{PH: ph, Acidity: milligrams(acidity), Titration: water.MalicAcid.TitratedTo(8.2), Temperature: units.Celsius.Of(20)}.Drink(AcidShares{water.Malate.At(milligrams(1))})
+		d, err := Reading{PH: ph, Acidity: milligrams(acidity), Titration: water.MalicAcid.TitratedTo(8.2),
+			Temperature: units.Celsius.Of(20)}.Drink(AcidShares{water.Malate.At(milligrams(1))})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -204,7 +209,8 @@ func TestBlendBeyondBoth(t *testing.T) {
 	for _, r := range []struct {
 		aim       Aim
 		low, high float64
-	}{{ToPH(3.3), 3.4, 3.8}, {ToPH(3.9), 3.4, 3.8}, {ToAcidity(milligrams(4000), water.MalicAcid.TitratedTo(8.2)), 4500, 7000}, {ToAcidity(milligrams(8000), water.MalicAcid.TitratedTo(8.2)), 4500, 7000}} {
+	}{{ToPH(3.3), 3.4, 3.8}, {ToPH(3.9), 3.4, 3.8}, {ToAcidity(milligrams(4000), water.MalicAcid.TitratedTo(8.2)), 4500, 7000},
+		{ToAcidity(milligrams(8000), water.MalicAcid.TitratedTo(8.2)), 4500, 7000}} {
 		_, err := sharp.WithDrink(bland, r.aim)
 		var e *units.RangeError
 		if !errors.As(err, &e) || math.Abs(e.Min-r.low) > 1e-3*r.low || math.Abs(e.Max-r.high) > 1e-3*r.high {

@@ -38,7 +38,8 @@ const (
 )
 
 func about(name string, v, low, high float64, e evidence.Evidence) Constituent {
-	return Constituent{Name: name, Content: evidence.Figure[units.MassConcentration]{Value: milligrams(v), Low: milligrams(low), High: milligrams(high), Evidence: e}}
+	return Constituent{Name: name, Content: evidence.Figure[units.MassConcentration]{Value: milligrams(v), Low: milligrams(low),
+		High: milligrams(high), Evidence: e}}
 }
 
 func holds(i water.Ion, v, low, high float64, e evidence.Evidence) Constituent {

@@ -69,21 +69,24 @@ func held(d Drink, i water.Ion, mass float64) float64 {
 
 // Twice the extract brings twice of everything; a water adds its own; a reading is shown again.
 func TestBringsInProportion(t *testing.T) {
-	well, err := water.NewProfile(room, units.MilligramPerLitreCaCO3.Of(60), water.Calcium.At(milligrams(40)), water.Chloride.At(milligrams(30)), water.Sodium.At(milligrams(9.5)))
+	well, err := water.NewProfile(room, units.MilligramPerLitreCaCO3.Of(60), water.Calcium.At(milligrams(40)), water.Chloride.At(milligrams(30)),
+		water.Sodium.At(milligrams(9.5)))
 	if err != nil {
 		t.Fatal(err)
 	}
 	for _, o := range []Origin{FromApple, FromGrape, FromHoney, FromMalt} {
 		one, two := brings(t, o, 60, pure(t), Reading{}), brings(t, o, 120, pure(t), Reading{})
 		for _, i := range []water.Ion{water.Potassium, water.Magnesium, water.Phosphate} {
-			near(t, o.String()+" "+i.Name(), two.Drink.water.Ion(i).In(units.MilligramPerLitre), 2*one.Drink.water.Ion(i).In(units.MilligramPerLitre), 1e-6*two.Drink.water.Ion(i).In(units.MilligramPerLitre)+1e-9)
+			near(t, o.String()+" "+i.Name(), two.Drink.water.Ion(i).In(units.MilligramPerLitre), 2*one.Drink.water.Ion(i).In(units.MilligramPerLitre),
+				1e-6*two.Drink.water.Ion(i).In(units.MilligramPerLitre)+1e-9)
 		}
 		near(t, o.String()+" amino", two.Amino.In(units.MilligramPerLitre), 2*one.Amino.In(units.MilligramPerLitre), 1e-9)
 		if one.Measured || one.Band < 0.3 {
 			t.Errorf("%v: %+v", o, one)
 		}
 		hard := brings(t, o, 120, well, Reading{})
-		near(t, o.String()+" calcium", hard.Drink.water.Ion(water.Calcium).In(units.MilligramPerLitre)-two.Drink.water.Ion(water.Calcium).In(units.MilligramPerLitre), 40, 1e-6)
+		near(t, o.String()+" calcium",
+			hard.Drink.water.Ion(water.Calcium).In(units.MilligramPerLitre)-two.Drink.water.Ion(water.Calcium).In(units.MilligramPerLitre), 40, 1e-6)
 		if !(hard.Drink.PH() > two.Drink.PH()) {
 			t.Errorf("%v: pH %.3f in a water with alkalinity, %.3f in one without", o, hard.Drink.PH(), two.Drink.PH())
 		}
@@ -98,7 +101,8 @@ func TestBringsInProportion(t *testing.T) {
 		}
 		back := brings(t, o, 120, well, r)
 		near(t, o.String()+" read back", back.Drink.PH(), hard.Drink.PH(), 1e-6)
-		near(t, o.String()+" strong ions", back.Drink.StrongIons().In(units.MilliequivalentPerLitre), hard.Drink.StrongIons().In(units.MilliequivalentPerLitre), 0.02*hard.Drink.StrongIons().In(units.MilliequivalentPerLitre))
+		near(t, o.String()+" strong ions", back.Drink.StrongIons().In(units.MilliequivalentPerLitre),
+			hard.Drink.StrongIons().In(units.MilliequivalentPerLitre), 0.02*hard.Drink.StrongIons().In(units.MilliequivalentPerLitre))
 		if !back.Measured || back.Band != bandMeasured {
 			t.Errorf("%v: %+v", o, back)
 		}
@@ -109,7 +113,8 @@ func TestBringsInProportion(t *testing.T) {
 func TestBringsWhatIsKnown(t *testing.T) {
 	for _, o := range []Origin{FromApple, FromGrape, FromHoney, FromMalt} {
 		for _, mg := range []float64{300, 2500} {
-			near(t, o.String(), brings(t, o, 150, pure(t), Reading{}, water.Potassium.At(milligrams(mg))).Drink.water.Ion(water.Potassium).In(units.MilligramPerLitre), mg, 1e-9)
+			near(t, o.String(),
+				brings(t, o, 150, pure(t), Reading{}, water.Potassium.At(milligrams(mg))).Drink.water.Ion(water.Potassium).In(units.MilligramPerLitre), mg, 1e-9)
 		}
 	}
 	guess, err := FromApple.FromAcidity(gramPerLitre(4), water.MalicAcid.TitratedTo(8.2))
@@ -136,8 +141,10 @@ func TestBringsRefuses(t *testing.T) {
 		kind    any
 	}{
 		"no origin": {Origin(7), 100, r, new(*units.NameError)}, "no extract": {FromApple, 0, r, new(*units.RangeError)},
-		"pH alone": {FromApple, 100, Reading{PH: 3.5}, new(*units.StateError)}, "acidity alone of honey": {FromHoney, 100, Reading{Acidity: gramPerLitre(1)}, new(*units.StateError)},
-		"acidity of malt": {FromMalt, 100, r, new(*units.StateError)}, "far too sour": {FromApple, 100, Reading{PH: 2.1, Acidity: gramPerLitre(1), Titration: water.TartaricAcid.TitratedTo(8.2)}, new(*units.RangeError)},
+		"pH alone":               {FromApple, 100, Reading{PH: 3.5}, new(*units.StateError)},
+		"acidity alone of honey": {FromHoney, 100, Reading{Acidity: gramPerLitre(1)}, new(*units.StateError)},
+		"acidity of malt":        {FromMalt, 100, r, new(*units.StateError)},
+		"far too sour":           {FromApple, 100, Reading{PH: 2.1, Acidity: gramPerLitre(1), Titration: water.TartaricAcid.TitratedTo(8.2)}, new(*units.RangeError)},
 	} {
 		_, err := c.o.Brings(gramPerLitre(c.extract), pure(t), c.r)
 		if !errors.As(err, c.kind) {
@@ -226,13 +233,15 @@ func TestUsualAsTyped(t *testing.T) {
 	for o, band := range map[Origin]float64{FromApple: 0.4, FromGrape: 0.4, FromHoney: 0.5, FromMalt: 0.3} {
 		near(t, "band of "+o.String(), brings(t, o, 100, pure(t), Reading{}).Band, band, 0)
 	}
-	near(t, "ammonium of a wort", brings(t, FromMalt, 125.6, pure(t), Reading{}).Drink.water.Ion(water.Ammonium).In(units.MilligramPerLitre), 10*18.039/14.007, 1e-6)
+	near(t, "ammonium of a wort", brings(t, FromMalt, 125.6, pure(t), Reading{}).Drink.water.Ion(water.Ammonium).In(units.MilligramPerLitre),
+		10*18.039/14.007, 1e-6)
 }
 
 // A juice of currants: 30 g/L as citric acid and pH 2.8. At pH 8.2 it has given up all its protons, so that three for each mmol are
 // what the lye finds and what was there as salt, less the free H+; its titration is beyond the constants unless it is thinned.
 func TestSharpJuice(t *testing.T) {
-	d, err := Reading{PH: 2.8, Acidity: gramPerLitre(30), Titration: water.CitricAcid.TitratedTo(8.2), Temperature: room}.Drink(AcidShares{water.Citrate.At(gramPerLitre(1))})
+	d, err := Reading{PH: 2.8, Acidity: gramPerLitre(30), Titration: water.CitricAcid.TitratedTo(8.2),
+		Temperature: room}.Drink(AcidShares{water.Citrate.At(gramPerLitre(1))})
 	if err != nil {
 		t.Fatal(err)
 	}

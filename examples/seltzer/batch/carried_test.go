@@ -136,7 +136,8 @@ func carriedByHand(p plan.Plan) (f figures) {
 	low, high := p.Water.Boiled.AlkalinityLow, p.Water.Boiled.AlkalinityHigh
 	f.pHClear, f.pHRest = ph(high), ph(low)
 	// Of what drops at rest, 0.2/min leave e⁻³ after 15 min.
-	f.pHUsual = ph(units.MilligramPerLitreCaCO3.Of(checked.Number(low.In(units.MilligramPerLitreCaCO3) + math.Exp(-3)*high.Minus(low).In(units.MilligramPerLitreCaCO3))))
+	f.pHUsual = ph(units.MilligramPerLitreCaCO3.Of(checked.Number(low.In(units.MilligramPerLitreCaCO3) +
+		math.Exp(-3)*high.Minus(low).In(units.MilligramPerLitreCaCO3))))
 
 	// Gas: Henry's constant of Plummer and Busenberg, mol/(kg·atm); fugacity from the second virial coefficient.
 	litre := w / f.base // kg of water in a litre of drink
