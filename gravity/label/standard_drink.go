@@ -50,7 +50,7 @@ func (d StandardDrink) Count(strength units.StrengthByVolume, v units.Volume) (f
 		return 0, err
 	}
 	ethanol, err := gravity.EthanolDensity(units.PercentMass.Of(100), units.Celsius.Of(20))
-	if err != nil {
+	if err != nil { // not reached: inside the range of the formula
 		return 0, err
 	}
 	mL := 10 * v.In(units.Litre) * strength.In(units.PercentVolume) // of ethanol
