@@ -18,14 +18,22 @@ import (
 func EthanolDensities(dst []units.Density, w []units.StrengthByMass, t units.Temperature) error {
 	const fn = "gravity.EthanolDensities"
 	c := t.In(units.Celsius)
+	if err := sameLength(fn, len(dst), len(w)); err != nil {
+		return err
+	}
 	if err := limit.Check(fn, "temperature", c, "°C", -20, 40, sourceR22); err != nil {
 		return err
 	}
-	m := mixtureAt(c)
-	return column(fn, dst, w, func(w units.StrengthByMass) (units.Density, error) {
-		p := w.In(units.PercentMass)
-		return kgPerM3(m.density(p / 100)), limit.Check(fn, "strength", p, "% mass", 0, 100, sourceR22)
-	})
+	var m mixture
+	m.at(c)
+	for i := range w {
+		p := w[i].In(units.PercentMass)
+		if err := limit.Check(fn, "strength", p, "% mass", 0, 100, sourceR22); err != nil {
+			return inRow(i, err)
+		}
+		dst[i] = kgPerM3(m.density(p / 100))
+	}
+	return nil
 }
 
 // EthanolStrengths computes a column at one temperature: dst[i] is the strength
@@ -37,18 +45,23 @@ func EthanolDensities(dst []units.Density, w []units.StrengthByMass, t units.Tem
 func EthanolStrengths(dst []units.StrengthByMass, d []units.Density, t units.Temperature) error {
 	const fn = "gravity.EthanolStrengths"
 	c := t.In(units.Celsius)
+	if err := sameLength(fn, len(dst), len(d)); err != nil {
+		return err
+	}
 	if err := limit.Check(fn, "temperature", c, "°C", -20, 40, sourceR22); err != nil {
 		return err
 	}
-	m := mixtureAt(c)
+	var m mixture
+	m.at(c)
 	pure := m.density(1)
-	return column(fn, dst, d, func(d units.Density) (w units.StrengthByMass, err error) {
-		rho := d.In(units.KilogramPerCubicMetre)
-		if err = limit.Check(fn, "density", rho, "kg/m³", pure, m[0], sourceR22); err == nil {
-			w = percentMass(100 * m.fraction(rho, pure))
+	for i := range d {
+		rho := d[i].In(units.KilogramPerCubicMetre)
+		if err := limit.Check(fn, "density", rho, "kg/m³", pure, m[0], sourceR22); err != nil {
+			return inRow(i, err)
 		}
-		return w, err
-	})
+		dst[i] = percentMass(100 * m.fraction(rho, pure))
+	}
+	return nil
 }
 
 // SucroseDensities computes a column at one temperature: dst[i] is the density
@@ -60,25 +73,29 @@ func EthanolStrengths(dst []units.StrengthByMass, d []units.Density, t units.Tem
 func SucroseDensities(dst []units.Density, e []units.Extract, t units.Temperature) error {
 	const fn = "gravity.SucroseDensities"
 	c := t.In(units.Celsius)
+	if err := sameLength(fn, len(dst), len(e)); err != nil {
+		return err
+	}
 	if err := limit.Check(fn, "temperature", c, "°C", 0, 100, sourceSPS4); err != nil {
 		return err
 	}
-	s := syrupAt(c)
-	return column(fn, dst, e, func(e units.Extract) (units.Density, error) {
-		b := e.In(units.DegreePlato)
-		return kgPerM3(s.density(b / 100)), limit.Check(fn, "extract", b, "% mass", 0, mostSucrose, sourceSPS4)
-	})
-}
-
-// column fills dst with one of each value of from.
-func column[A, B any](fn string, dst []B, from []A, one func(A) (B, error)) (err error) {
-	if len(dst) != len(from) {
-		return fmt.Errorf("%s: a column of %d for the results of %d", fn, len(dst), len(from))
-	}
-	for i := range from {
-		if dst[i], err = one(from[i]); err != nil {
-			return fmt.Errorf("row %d: %w", i+1, err)
+	var s syrup
+	s.at(c)
+	for i := range e {
+		b := e[i].In(units.DegreePlato)
+		if err := limit.Check(fn, "extract", b, "% mass", 0, mostSucrose, sourceSPS4); err != nil {
+			return inRow(i, err)
 		}
+		dst[i] = kgPerM3(s.density(b / 100))
 	}
 	return nil
 }
+
+func sameLength(fn string, dst, from int) error {
+	if dst == from {
+		return nil
+	}
+	return fmt.Errorf("%s: a column of %d for the results of %d", fn, dst, from)
+}
+
+func inRow(i int, err error) error { return fmt.Errorf("row %d: %w", i+1, err) }

@@ -27,6 +27,7 @@ var floors = map[string]int{
 	"internal/pipe":      0, // on units alone
 	"internal/choice":    0, // on units alone
 	"internal/rival":     0, // on units alone
+	"internal/shelf":     0, // on units/material
 	"internal/checked":   0,
 	"internal/limit":     0, // on units alone
 	"internal/numeric":   0,
@@ -72,6 +73,7 @@ var inside = map[string][]string{
 	"units/caution":      {"units"},
 	"units/material":     {"units", "units/evidence", "units/caution", "internal/checked", "internal/limit", "internal/chemistry"},
 	"internal/chemistry": {"units"},
+	"internal/shelf":     {"units", "units/material"},
 	"internal/dioxide":   {"units", "internal/checked", "internal/limit", "internal/chemistry", "internal/numeric"},
 	"internal/pipe":      {"internal/limit"},
 	"internal/choice":    {"units"},

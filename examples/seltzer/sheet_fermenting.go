@@ -13,8 +13,8 @@ func feedSection(p plan.Plan, s style) section {
 	n := p.Nutrient
 	out := section{title: "Nutrient"}
 	out.rows = append(out.rows,
-		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("for %.1f g/L of sugar; a strain of low demand wants %s, one of high %s",
-			n.Sugar.In(units.GramPerLitre), ion(n.Low), ion(n.High)),
+		row{"nitrogen wanted", ion(n.Need), fmt.Sprintf("%s to %s by the demand of strains; for %.1f g/L of sugar", ion(n.Low), ion(n.High),
+			n.Sugar.In(units.GramPerLitre)),
 			"", ""}.explain(plan.FigureNitrogen),
 		row{"nitrogen brought", ion(n.Brought), ofMust(n), "", ""}.explain(plan.FigureNutrient))
 	if n.Shortfall.In(units.MilligramPerLitre) > 0.05 {
@@ -71,7 +71,7 @@ func aciditySection(p plan.Plan, s style) section {
 		before = pt.From
 		if i == 0 {
 			when = "wash, before the yeast works"
-			note = joined(note, "at rest with air: its own CO2 brings it down within a twentieth of the sugar")
+			note = joined(note, "at rest with air, no CO2 of its own yet")
 		}
 		if i == len(a.Points)-1 && a.EndClear > 0 {
 			note += fmt.Sprintf("; %.2f if no chalk drops out", a.EndClear)
@@ -108,7 +108,7 @@ func bufferRow(a plan.AcidityPlan, s style) row {
 		case a.Halves:
 			when = halves
 		}
-		doses := fmt.Sprintf("it may turn out to want %s to %s, %s", s.mass(a.Low), s.mass(a.High), mostlyFrom(a.From))
+		doses := fmt.Sprintf("likely %s to %s, %s", s.mass(a.Low), s.mass(a.High), mostlyFrom(a.From))
 		if a.EndClear > 0 && !a.ByMeter {
 			doses += fmt.Sprintf("; %s if no chalk drops out", s.mass(a.Clear))
 		}
@@ -130,7 +130,7 @@ func yeastSection(p plan.Plan, s style) section {
 		return out
 	}
 	out.rows = append(out.rows, row{"dry yeast", exact(y.Mass),
-		fmt.Sprintf("likely %.0f to %.0f g, %s; the pack's own figure is better", y.Low, y.High, mostlyFrom(y.From)), "", ""}.explain(plan.FigureYeast))
+		fmt.Sprintf("likely %.0f to %.0f g by the %s; the pack's own figure is better", y.Low, y.High, y.From), "", ""}.explain(plan.FigureYeast))
 	if r := y.Rehydration; r != nil {
 		out.rows = append(out.rows, row{"wake it in", s.volume(r.Water) + " water", "at " + s.temperature(r.Temperature) + " for " + r.Time.String(),
 			"", ""}.explain(plan.FigureRehydration))

@@ -49,14 +49,14 @@ func acidRow(a plan.AcidPlan, s style) row {
 // afterSection is what becomes of the acids after the ferment, and what keeps the drink.
 func afterSection(p plan.Plan, s style) section {
 	a := p.After
-	out := section{title: "Acids after the ferment"}
+	out := section{title: "Acids after the ferment, without gas"}
 	if a == nil {
 		return out
 	}
 	before := ""
 	for _, x := range a.Points {
 		out.rows = append(out.rows, row{x.After, "pH " + number(x.PH, 2),
-			joined(likely(x.Low, x.High, x.From, before), "acidity "+litreOf(x.Acidity)+" as "+a.As, "without gas"), "", ""}.explain(plan.FigureAfter))
+			joined(likely(x.Low, x.High, x.From, before), "acidity "+litreOf(x.Acidity)+" as "+a.As), "", ""}.explain(plan.FigureAfter))
 		before = x.From
 	}
 	if !a.Tartar.IsZero() {

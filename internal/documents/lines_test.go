@@ -14,7 +14,8 @@ import (
 // longest is the most bytes of a line of Go that is read without scrolling.
 const longest = 160
 
-// No line is longer, but what is raw text of another language and what an example prints.
+// No line is longer, but what is raw text of another language, what an example prints, and what a field of the
+// request says of itself, which the form shows.
 func TestLinesAreShort(t *testing.T) {
 	const root = "../.."
 	err := filepath.WalkDir(root, func(path string, d os.DirEntry, err error) error {
@@ -33,7 +34,8 @@ func TestLinesAreShort(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	long := "package p\n\n// " + strings.Repeat("x", longest) + "\nvar x = `" + strings.Repeat("y", longest) + "`\n\n// Output: " + strings.Repeat("z", longest) + "\n"
+	long := "package p\n\n// " + strings.Repeat("x", longest) + "\nvar x = `" + strings.Repeat("y", longest) + "`\n\n// Output: " +
+		strings.Repeat("z", longest) + "\n"
 	if got := longLines(t, "", []byte(long)); len(got) != 1 || got[0] != 3 {
 		t.Errorf("long lines found: %v, want the third alone", got)
 	}
@@ -69,6 +71,9 @@ func longLines(t *testing.T, path string, source []byte) (long []int) {
 	ast.Inspect(file, func(n ast.Node) bool {
 		if s, ok := n.(*ast.BasicLit); ok && s.Kind == token.STRING && (s.Value[0] == '`' || strings.HasPrefix(s.Value, "\"`")) {
 			mark(s)
+		}
+		if f, ok := n.(*ast.Field); ok && f.Tag != nil && f.Comment != nil {
+			mark(f.Comment)
 		}
 		return true
 	})

@@ -54,7 +54,8 @@ func (k *recipe) acidOK() error {
 		return &RequestError{Field: "acid.to_pH", Value: trim(a.PH), Allowed: "2.5 to 6"}
 	}
 	if k.brings.some && !k.brings.known {
-		return &RequestError{Field: "acid", Value: a.What, Allowed: "left out while nobody knows what the " + k.fermentable.Name() + " brings: name the fruit, or give must.pH, must.titratable_acidity and must.acids"}
+		return &RequestError{Field: "acid", Value: a.What,
+			Allowed: "left out while nobody knows what the " + k.fermentable.Name() + " brings: name the fruit, or give must.pH, must.titratable_acidity and must.acids"}
 	}
 	return nil
 }
@@ -140,8 +141,10 @@ func (m *maker) sour(s forward.State, say *notes) (*AcidPlan, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &AcidPlan{step: forward.Step{Kind: kind, What: name, Mass: mass.Quantity()}, Weight: Weight{What: name, For: "fermenter, acid " + a.When, Mass: mass, Asked: asked}, When: a.When, Before: d.PH(),
-		PerLitre: units.GramPerLitre.Of(checked.Number(mass.Quantity().In(units.Gram) / litres)), Uncertain: m.brings.some && m.plan.Must != nil && !m.plan.Must.Measured}
+	p := &AcidPlan{step: forward.Step{Kind: kind, What: name, Mass: mass.Quantity()},
+		Weight: Weight{What: name, For: "fermenter, acid " + a.When, Mass: mass, Asked: asked}, When: a.When, Before: d.PH(),
+		PerLitre:  units.GramPerLitre.Of(checked.Number(mass.Quantity().In(units.Gram) / litres)),
+		Uncertain: m.brings.some && m.plan.Must != nil && !m.plan.Must.Measured}
 	u := forward.Usual()
 	if s, _, err = forward.Do(p.step, s, &u); err != nil {
 		return nil, err

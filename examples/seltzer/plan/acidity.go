@@ -135,7 +135,8 @@ func (m *maker) chalk(a *AcidityPlan, say *notes) {
 		return
 	}
 	plain := func(c units.CalciumCarbonate) float64 { return c.In(units.MilligramPerLitreCaCO3) }
-	text := fmt.Sprintf("The boil can drop up to %.1f g of chalk and leave anything from %.0f to %.0f mg/L as CaCO3 of alkalinity", w.Scale.In(units.Gram), plain(w.AlkalinityLow), plain(w.AlkalinityHigh))
+	text := fmt.Sprintf("The boil can drop up to %.1f g of chalk and leave anything from %.0f to %.0f mg/L as CaCO3 of alkalinity",
+		w.Scale.In(units.Gram), plain(w.AlkalinityLow), plain(w.AlkalinityHigh))
 	if b := a.Buffer; b != nil && b.Asked.In(units.Gram) > 0 {
 		clear, dose := a.Clear.In(units.Gram), b.Asked.In(units.Gram)
 		little, first := "none is needed", "add none at first, and any"

@@ -83,7 +83,8 @@ func (o *onward) advise(s *StatePlan) error {
 		add(o.try(Advice{Do: "the next portion of the sugar", Why: "most of the sugar that is in is used", Weigh: &w}))
 	}
 	if c := s.Correction; c != nil {
-		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: "the pH is below its floor", Weigh: c}, forward.Step{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}))
+		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: "the pH is below its floor", Weigh: c},
+			forward.Step{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}))
 	}
 	if s.State == Finished {
 		add(Advice{Do: "pack", Why: "the gravity is at the floor and has stayed there", End: s.AsItStands})
@@ -131,7 +132,8 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 				return outside(err)
 			}
 			if late || n.In(units.MilligramPerLitre) < 20 {
-				a := Advice{Do: "nutrient", Cause: "nitrogen", Why: fmt.Sprintf("%.0f mg/L of nitrogen are left by the plan", n.In(units.MilligramPerLitre)), Weigh: &st.Doses[0]}
+				a := Advice{Do: "nutrient", Cause: "nitrogen", Why: fmt.Sprintf("%.0f mg/L of nitrogen are left by the plan", n.In(units.MilligramPerLitre)),
+					Weigh: &st.Doses[0]}
 				add(o.try(a, m.addition(st)...))
 			}
 			break

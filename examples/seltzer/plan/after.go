@@ -248,7 +248,10 @@ func (m *maker) tooFlat(say *notes) error {
 	if err != nil {
 		return err
 	}
-	say.caution(fmt.Sprintf("Not sour enough to keep by itself: at pH %.2f spoiling bacteria grow, and %.1f mg/L of molecular SO2 would take %.0f mg/L of free SO2, more than any drink should hold. Bring it below %.1f (A. Lea, Craft Cider Making, recalled from memory; a trade page says from 4.0 on, excerpt): let less of the malic acid go, blend with a sharper one, or add acid after the ferment (acid.when). Else keep it cold, full and drink it young, or have it pasteurised.",
+	say.caution(fmt.Sprintf("Not sour enough to keep by itself: at pH %.2f spoiling bacteria grow, and %.1f mg/L of molecular SO2 "+
+		"would take %.0f mg/L of free SO2, more than any drink should hold. Bring it below %.1f (A. Lea, Craft Cider Making, recalled "+
+		"from memory; a trade page says from 4.0 on, excerpt): let less of the malic acid go, blend with a sharper one, or add acid after "+
+		"the ferment (acid.when). Else keep it cold, full and drink it young, or have it pasteurised.",
 		last.PH, usualMolecular, free.In(units.MilligramPerLitre), keepsBelow))
 	return nil
 }

@@ -209,7 +209,8 @@ func TestRefusedAtHand(t *testing.T) {
 		{"fermenters", func(r *plan.Request) { r.Fermenter.Also = r.Fermenter.Also[1:] }, "fermenter.capacity: 20.0 L in all of them: at least 21."},
 		{"attenuated", func(r *plan.Request) { r.Yeast.Attenuation = share(10) }, "yeast.attenuation: 10 %: 20 to 100 %"},
 		{"own_figures", func(r *plan.Request) { r.Yeast.Yield = new(units.GramPerLitre.Of(15)) }, "yeast.sugar_for_1_percent: 15 g/L: 16.5 to 25 g/L"},
-		{"own_figures", func(r *plan.Request) { r.Yeast.Strain.Tolerance = new(units.PercentVolume.Of(4)) }, "yeast.strain.tolerance: 4.0 % vol: at least the 5.0 % vol of the base drink: take another strain, or a strength of at most 4.0"},
+		{"own_figures", func(r *plan.Request) { r.Yeast.Strain.Tolerance = new(units.PercentVolume.Of(4)) },
+			"yeast.strain.tolerance: 4.0 % vol: at least the 5.0 % vol of the base drink: take another strain, or a strength of at most 4.0"},
 		{"own_figures", func(r *plan.Request) { r.Nutrient.Own[0].Ammonium = share(120) }, "nutrient.own[0]: club mix"},
 		{"own_figures", func(r *plan.Request) { r.Nutrient.Sources = []string{"club mx"} }, "nutrient.sources: club mx"},
 	} {

@@ -299,7 +299,8 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 		return batch{}, &RequestError{
 			Field: "strength", Value: r.req.Strength.Text(units.PercentVolume, 1), is: quantity(r.req.Strength),
 			Allowed: fmt.Sprintf("at most %.1f %% vol from %s with this flavour and priming", d.strength-0.05, r.fermentable.Name()),
-			Err:     &units.RangeError{Func: "plan.Make", Quantity: "strength", Value: want, Unit: "% vol", Min: leastStrength, Max: d.strength, Source: "no water at all"},
+			Err: &units.RangeError{Func: "plan.Make", Quantity: "strength", Value: want, Unit: "% vol", Min: leastStrength, Max: d.strength,
+				Source: "no water at all"},
 		}
 	}
 	for range mostPrimings {

@@ -75,7 +75,8 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"boil of a day", `"boil": "15 min"`, `"boil": "7 h"`, `kettle.boil: 7 h: 0 to 6 h`},
 		{"megabyte", `"60 L"`, `"` + strings.Repeat("6", 1<<20) + ` L"`, `volume: ` + strings.Repeat("6", 40) + `…: `},
 		{"water by name", `"report": {`, `"report": "tap", "x": {`, `water.report: "tap": an object of ions, or "distilled"`},
-		{"primer that does not ferment", `"prime_with": "white sugar"`, `"prime_with": "lactose monohydrate"`, `packs[1].prime_with: lactose monohydrate: something that yeast ferments`},
+		{"primer that does not ferment", `"prime_with": "white sugar"`, `"prime_with": "lactose monohydrate"`,
+			`packs[1].prime_with: lactose monohydrate: something that yeast ferments`},
 		{"comment", string(builtIn(t)), "{\"name\": \"é\" // mine", `request: not JSON at line 1, column 14: `},
 		{"Latin-1", "20 °C", "20 \xb0C", `request: not UTF-8: JSON text that was saved as UTF-8`},
 		{"UTF-16", string(builtIn(t)), "\xff\xfe{\x00}\x00", `request: not UTF-8: JSON text that was saved as UTF-8`},
@@ -178,7 +179,8 @@ var texts = []string{
 	"", " ", ",", ":", "{", "}", "[", "]", "\"", "'", "“", "nul", "null", "true", "1", "-", "1e999", "\x00", "\ufeff", "\ufeff,", "{,}", "[,]", "{:}",
 	"{\"a\"", "{\"a\":", "{\"a\":1", "{\"a\":1,", "{\"a\":,}", "{\"a\":1]", "[1}", "[1,", "[1 2]", "{\"a\" \"b\"}", "{1:2}", "{null:1}", "{\"volume\":{}}",
 	"{\"volume\":[]}", "{\"packs\":{}}", "{\"packs\":[[]]}", "{\"packs\":[null]}", "{\"water\":null}", "{\"buffer\":null}", "{\"name\":\"\\ud800\"}",
-	"{\"\\n\":1}", "{\"volume\":\"1\\n2\"}", "{\"\":1}", "\"a\"", "\"a\":1", "{}{}", "{} ,", "0x1", "+1", "01", "1.", ".5", "[[[[[[[[[[", "{\"a\":{\"a\":{\"a\":{\"a\":{\"a\":",
+	"{\"\\n\":1}", "{\"volume\":\"1\\n2\"}", "{\"\":1}", "\"a\"", "\"a\":1", "{}{}", "{} ,", "0x1", "+1", "01", "1.", ".5", "[[[[[[[[[[",
+	"{\"a\":{\"a\":{\"a\":{\"a\":{\"a\":",
 }
 
 // Every JSON text whatsoever, and what is none, is a plan's request or is refused in a line.

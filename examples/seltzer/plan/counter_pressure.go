@@ -69,7 +69,8 @@ func (m *maker) counterFilling(r packRecipe, f *poured, say *notes) (*FillingPla
 		return nil, &RequestError{Field: r.field + ".filled_at", Value: r.filledAt().Text(units.Celsius, 1),
 			Allowed: fmt.Sprintf("warmer: the drink holds its content there at %s, below the air", p.Gauge.Text(units.BarGauge, 2))}
 	}
-	say.caution("Filling under counter-pressure loses gas that no figure foresees: chill bottles and drink, purge each with CO2, close it on its foam, and measure the first one. Air that stays in stales the drink and adds its own pressure.")
+	say.caution("Filling under counter-pressure loses gas that no figure foresees: chill bottles and drink, purge each with CO2, close " +
+		"it on its foam, and measure the first one. Air that stays in stales the drink and adds its own pressure.")
 	say.caution(carbonation.PressureVessel.Text())
 	say.caution(carbonation.Cylinder.Text())
 	say.caution(carbonation.Asphyxiation.Text())
@@ -85,5 +86,6 @@ func (n *notes) stretches(r packRecipe) {
 	if r.Stretch == nil {
 		text += "no stretch is given, so that the drink may be served with a little less gas than planned; "
 	}
-	n.caution(text + "pressures are those of a bottle that does not stretch, the higher ones. Its rating falls when it is warm: hold them against the maker's for the warmest store, and use no bottle twice that is creased or was hot.")
+	n.caution(text + "pressures are those of a bottle that does not stretch, the higher ones. Its rating falls when it is warm: hold " +
+		"them against the maker's for the warmest store, and use no bottle twice that is creased or was hot.")
 }

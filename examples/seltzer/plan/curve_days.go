@@ -72,7 +72,8 @@ func (m *maker) dayCurves(along []AcidityPoint) ([]Curve, error) {
 		g.Inner = append(g.Inner, [3]float64{x, m.gravityAlong(along, used.High50), m.gravityAlong(along, used.Low50)})
 		strength.follow(x, used, along, strengthOf, strengthOf, strengthOf)
 		sugar.follow(x, used, along, sugarOf, sugarOf, sugarOf)
-		ph.follow(x, used, along, func(p AcidityPoint) float64 { return p.PH }, func(p AcidityPoint) float64 { return p.Low }, func(p AcidityPoint) float64 { return p.High })
+		ph.follow(x, used, along, func(p AcidityPoint) float64 { return p.PH }, func(p AcidityPoint) float64 { return p.Low },
+			func(p AcidityPoint) float64 { return p.High })
 		hour := f.fit.InAnHour(at)
 		gas.hourly(x, hour, grams)
 		heat.hourly(x, hour, watts)

@@ -56,7 +56,8 @@ func TestDraw(t *testing.T) {
 		}
 	}
 	// Between chalk at rest and none dropped.
-	if a, w := find("alkalinity"), p.Water.Boiled; a.Of.Low < w.AlkalinityLow.In(units.MilligramPerLitreCaCO3)-1 || a.Of.High > w.AlkalinityHigh.In(units.MilligramPerLitreCaCO3)+1 || a.Of.From[0].Unknown != "rate of chalk" {
+	if a, w := find("alkalinity"), p.Water.Boiled; a.Of.Low < w.AlkalinityLow.In(units.MilligramPerLitreCaCO3)-1 ||
+		a.Of.High > w.AlkalinityHigh.In(units.MilligramPerLitreCaCO3)+1 || a.Of.From[0].Unknown != "rate of chalk" {
 		t.Errorf("%+v", a)
 	}
 }
@@ -108,7 +109,8 @@ func ExampleDraw() {
 // The ends of a pH without draws are those of the draws, to 0.06, and both say the same of what they come from where the draws
 // leave no doubt of that.
 func TestLikelyPHIsDrawn(t *testing.T) {
-	for _, name := range []string{"../request.json", "../testdata/requests/no_kettle.json", "../testdata/requests/portions.json", "../drinks/cider.json", "../drinks/mead.json"} {
+	for _, name := range []string{"../request.json", "../testdata/requests/no_kettle.json", "../testdata/requests/portions.json",
+		"../drinks/cider.json", "../drinks/mead.json"} {
 		text, err := os.ReadFile(name)
 		if err != nil {
 			t.Fatal(err)

@@ -90,7 +90,8 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 		n.fed = append(n.fed, d.Material.Dose(mass.Quantity()))
 		n.Supplements = append(n.Supplements, w)
 		say.weigh(w)
-		say.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds is not known here: its maker's dose comes first.", w.What, mass.Quantity().Text(units.Gram, 1)))
+		say.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds is not known here: its maker's dose comes first.",
+			w.What, mass.Quantity().Text(units.Gram, 1)))
 	}
 	brought, err := nutrient.SupplyOf(cold, n.fed...)
 	if err != nil {

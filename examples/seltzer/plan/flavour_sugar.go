@@ -55,7 +55,8 @@ func (r *recipe) bottled(b batch) error {
 			return err
 		}
 		if over(sweet.Verdict) && !over(plain.Verdict) {
-			return p.tooSweet(fmt.Sprintf("the bottles of packs[%d] over their rating, %s, at %s", i, p.Rating.Text(units.BarGauge, 1), sweet.Temperature.Text(units.Celsius, 0)), atLeast(sweet))
+			return p.tooSweet(fmt.Sprintf("the bottles of packs[%d] over their rating, %s, at %s", i, p.Rating.Text(units.BarGauge, 1),
+				sweet.Temperature.Text(units.Celsius, 0)), atLeast(sweet))
 		}
 	}
 	return nil
@@ -150,7 +151,8 @@ func mostFlavour(req Request, refused *RequestError) error {
 		return refused
 	}
 	refused.Allowed = "at most " + millilitres(lo, 3) + ": " + e.Error()
-	refused.Err = errors.Join(e, &units.RangeError{Func: "plan.Make", Quantity: "flavouring", Value: whole, Unit: "mL", Max: lo, Source: "its sugar ferments in the bottle"})
+	refused.Err = errors.Join(e, &units.RangeError{Func: "plan.Make", Quantity: "flavouring", Value: whole, Unit: "mL", Max: lo,
+		Source: "its sugar ferments in the bottle"})
 	return refused
 }
 

@@ -41,7 +41,8 @@ func (m *maker) timetable(say *notes) (timetable, error) {
 	f, err := m.foretold(m.plan.State != nil && m.plan.State.goesOn())
 	if outside, ok := errors.AsType[*units.RangeError](err); ok {
 		if thought == 0 {
-			return nil, &RequestError{Field: "schedule.ferment", Value: "missing", Allowed: "how long it takes with you: the model of a ferment's pace does not reach this wash: " + reason(outside)}
+			return nil, &RequestError{Field: "schedule.ferment", Value: "missing",
+				Allowed: "how long it takes with you: the model of a ferment's pace does not reach this wash: " + reason(outside)}
 		}
 		say.caution("The days are by an even pace: the model of a ferment's pace does not reach this wash. The gravity decides.")
 		return even(thought), nil

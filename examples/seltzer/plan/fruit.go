@@ -54,7 +54,8 @@ func (k *recipe) setFruit() error {
 // with is the mix with the juice as it is, or with all that it brings.
 func (f fruit) with(juice material.Material) (material.Material, error) {
 	part := checked.Number(f.share)
-	return material.Mix(material.Ingredient{Material: juice, Share: units.Fraction.Of(part)}, material.Ingredient{Material: f.sugar, Share: units.Fraction.Of(1 - part)})
+	return material.Mix(material.Ingredient{Material: juice, Share: units.Fraction.Of(part)},
+		material.Ingredient{Material: f.sugar, Share: units.Fraction.Of(1 - part)})
 }
 
 // juiceText is the juice as the request names it, empty where there is none.
@@ -83,7 +84,8 @@ func (k *recipe) weighedApart(both Weight) ([]Weight, error) {
 		return []Weight{both}, nil
 	}
 	whole := kg(both.Asked)
-	parts := []Weight{{What: f.name, For: both.For, Asked: kilograms(f.share * whole)}, {What: f.sugar.Name(), For: both.For, Asked: kilograms((1 - f.share) * whole)}}
+	parts := []Weight{{What: f.name, For: both.For, Asked: kilograms(f.share * whole)},
+		{What: f.sugar.Name(), For: both.For, Asked: kilograms((1 - f.share) * whole)}}
 	for i := range parts {
 		var err error
 		if parts[i].Mass, err = parts[i].Asked.Round(k.req.Scales.Sugar, units.Nearest); err != nil {

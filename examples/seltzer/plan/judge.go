@@ -85,7 +85,8 @@ func (s *StatePlan) doubt(floor string) {
 			say("after %v: %.4f is %.4f above the original gravity: stir or degas the sample, read again, and check the original gravity", p.After, p.Gravity, over)
 		}
 		if under := p.ends - p.Gravity; under > aboveFloor {
-			say("after %v: %.4f is %.4f below the %s, which no ferment of this wash reaches: check the hydrometer in water, and the original gravity", p.After, p.Gravity, under, floor)
+			say("after %v: %.4f is %.4f below the %s, which no ferment of this wash reaches: check the hydrometer in water, and the original gravity",
+				p.After, p.Gravity, under, floor)
 		}
 		if i > 0 && p.portions == s.Points[i-1].portions && p.Gravity-s.Points[i-1].Gravity > aboveFloor {
 			say("after %v: the gravity rose by %.4f: one of the two readings is wrong, or sugar was added", p.After, p.Gravity-s.Points[i-1].Gravity)

@@ -93,9 +93,11 @@ func (r *recipe) category(law string) (category, rules string) {
 	case law == "EU":
 		return "any other drink", strictest
 	case of("honey", "juice"):
-		return "wine", "27 CFR 24; from 7 % vol its label is under 27 CFR 4, below under FDA's rules for food. ±0.3 % vol is that of malt beverages, taken as a measure"
+		return "wine", "27 CFR 24; from 7 % vol its label is under 27 CFR 4, below under FDA's rules for food. ±0.3 % vol is that of " +
+			"malt beverages, taken as a measure"
 	case of("malt"):
 		return "beer", "a malt beverage (27 CFR 7: ±0.3 % vol) only if it has hops, too; otherwise FDA's rules for food (TTB Ruling 2008-3)"
 	}
-	return "beer of sugar", "for tax beer (27 CFR 25.15), but no malt beverage: FDA's rules for food (TTB Ruling 2008-3), which state no tolerance. ±0.3 % vol is that of malt beverages, taken as a measure"
+	return "beer of sugar", "for tax beer (27 CFR 25.15), but no malt beverage: FDA's rules for food (TTB Ruling 2008-3), which state " +
+		"no tolerance. ±0.3 % vol is that of malt beverages, taken as a measure"
 }

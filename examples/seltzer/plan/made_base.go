@@ -38,7 +38,8 @@ func (k *recipe) setMade() error {
 		{"original_gravity", r.Gravity != nil}, {"at_hand.sugar", r.AtHand.Sugar != nil}, {"at_hand.water", r.AtHand.Water != nil},
 		{"nutrient", len(r.Nutrient.Sources)+len(r.Nutrient.Own) > 0}, {"kettle", r.Kettle != (Kettle{})}, {"readings", len(r.Readings) > 0},
 		{"schedule", r.Schedule != nil}, {"room", r.Room != nil}, {"water.salts_go", r.Water.When != ""},
-		{"fruit", r.Fruit != nil}, {"must", r.Must != nil}, {"acid", r.Acid != nil}, {"malolactic", r.Malolactic != nil}, {"cold", r.Cold != nil}, {"stabilise", r.Stabilise != nil},
+		{"fruit", r.Fruit != nil}, {"must", r.Must != nil}, {"acid", r.Acid != nil}, {"malolactic", r.Malolactic != nil}, {"cold", r.Cold != nil},
+		{"stabilise", r.Stabilise != nil},
 	} {
 		if x.is {
 			return &RequestError{Field: x.field, Value: "given", Allowed: "left out: the base is made, it is only let down and packed"}
@@ -61,7 +62,8 @@ func (k *recipe) setMade() error {
 		return &RequestError{Field: "at_hand.base.pH", Value: trim(*ph), Allowed: fmt.Sprintf("%s to %s, or left out", plain(leastBasePH), plain(mostBasePH))}
 	}
 	if g := b.Gravity; !(g >= leastBaseGravity && g <= mostBaseGravity) {
-		return &RequestError{Field: "at_hand.base.gravity", Value: trim(g), Allowed: fmt.Sprintf("%s to %s, 20/20 °C", plain(leastBaseGravity), plain(mostBaseGravity))}
+		return &RequestError{Field: "at_hand.base.gravity", Value: trim(g),
+			Allowed: fmt.Sprintf("%s to %s, 20/20 °C", plain(leastBaseGravity), plain(mostBaseGravity))}
 	}
 	k.req.Fermenter.Temperature, k.req.Fermenter.Warmest = b.Warmest, b.Warmest
 	return cmp.Or(
@@ -85,7 +87,8 @@ func (k *recipe) setMade() error {
 // leaves of the sugar of that ethanol is glycerol and acid; above it the gravity shows sugar.
 func (k *recipe) setBase(b Base) error {
 	ethanol := b.Strength.In(units.PercentVolume) / 100 * pureEthanol // kg in a litre
-	left := ethanol / gravity.SugarWashYield(gravity.AsGlucose).Ethanol().In(units.Fraction) * gravity.SugarWashYield(gravity.AsGlucose).Residue().In(units.Fraction)
+	left := ethanol / gravity.SugarWashYield(gravity.AsGlucose).Ethanol().In(units.Fraction) *
+		gravity.SugarWashYield(gravity.AsGlucose).Residue().In(units.Fraction)
 	of := func(residue, sugar float64) (gravity.Solution, error) {
 		s, err := gravity.NewSolution(units.Kilogram.Of(0.5), kilograms(sugar), kilograms(ethanol))
 		if err == nil {
@@ -112,7 +115,8 @@ func (k *recipe) setBase(b Base) error {
 	var err error
 	switch low, usual, high := shows(0, 0), shows(left, 0), shows(left, mostSugar); {
 	case low > 0:
-		return &RequestError{Field: "at_hand.base.gravity", Value: trim(b.Gravity), Allowed: fmt.Sprintf("at least the %.4f of that strength in pure water: measure both again", b.Gravity+low+5e-5)}
+		return &RequestError{Field: "at_hand.base.gravity", Value: trim(b.Gravity),
+			Allowed: fmt.Sprintf("at least the %.4f of that strength in pure water: measure both again", b.Gravity+low+5e-5)}
 	case high < 0:
 		return &RequestError{Field: "at_hand.base.gravity", Value: trim(b.Gravity), Allowed: fmt.Sprintf("at most %.4f at that strength", b.Gravity+high)}
 	case usual > 0: // drier than yeast leaves it as a rule
@@ -202,7 +206,8 @@ func (r Request) settledBase() (Request, error) {
 	have := b.Volume.In(units.Litre) - k.baseLoss()
 	scale := have / of.base.VolumeAt20().In(units.Litre)
 	if !(scale*sum >= leastVolume) {
-		return r, &RequestError{Field: "at_hand.base.volume", Value: b.Volume.Text(units.Litre, 1), is: quantity(*b.Volume), Allowed: "more: it makes less than a litre"}
+		return r, &RequestError{Field: "at_hand.base.volume", Value: b.Volume.Text(units.Litre, 1), is: quantity(*b.Volume),
+			Allowed: "more: it makes less than a litre"}
 	}
 	return smaller(plain, scale), nil
 }
@@ -225,7 +230,8 @@ func (m *maker) taken(*notes) (*BasePlan, error) {
 			whole := m.req.Volume.In(units.Litre)
 			most := math.Floor(10*whole*(b.Volume.In(units.Litre)-m.baseLoss())/need) / 10
 			return nil, &RequestError{Field: "at_hand.base.volume", Value: b.Volume.Text(units.Litre, 1), is: quantity(*b.Volume),
-				Allowed: fmt.Sprintf("at least %.1f L for this volume and strength; or a volume of at most %.1f L, or left out", math.Ceil(10*(need+m.baseLoss()))/10, most)}
+				Allowed: fmt.Sprintf("at least %.1f L for this volume and strength; or a volume of at most %.1f L, or left out",
+					math.Ceil(10*(need+m.baseLoss()))/10, most)}
 		}
 		p.Left = litres(max(0, rest))
 	}
@@ -313,7 +319,8 @@ func (m *maker) atPH(state forward.State, ph, acid float64, u *forward.Unknowns)
 		return y
 	}, -10*acid, 2*acid, 1e-9*acid)
 	if err = cmp.Or(failed, err); err != nil {
-		return state, &RequestError{Field: "at_hand.base.pH", Value: trim(ph), Allowed: "what a fermented base of this strength can have: measure it again, or leave it out", Err: err}
+		return state, &RequestError{Field: "at_hand.base.pH", Value: trim(ph),
+			Allowed: "what a fermented base of this strength can have: measure it again, or leave it out", Err: err}
 	}
 	s, _, err := with(x)
 	return s, err
@@ -331,14 +338,17 @@ func (m *maker) pourBase(*notes) (_ *pouring, _ []packed, err error) {
 
 // baseCautions are those that go with every base.
 func (m *maker) baseCautions(say *notes) error {
-	say.caution("The base is taken as finished and clear of yeast but for what primes: let it down with water that was boiled and cooled covered, without a splash.")
+	say.caution("The base is taken as finished and clear of yeast but for what primes: let it down with water that was boiled and " +
+		"cooled covered, without a splash.")
 	for i := range m.recipe.packs {
 		if m.recipe.packs[i].primes() {
 			say.caution("Primed bottles need yeast: a base that was filtered, or stood for months, has too little left. Stir in some fresh yeast with the primer.")
 		}
 	}
 	if g := m.plan.Base.Sugar.In(units.GramPerLitre); g > 0 {
-		say.warn(fmt.Sprintf("The gravity of the base is above that of a dry one of its strength: it may hold %.0f g/L of sugar, which counts here as if it fermented in the pack. If it does not, primed bottles stay flatter; if it goes on in a keg or a can, the highest pressure is what it comes to.", g))
+		say.warn(fmt.Sprintf("The gravity of the base is above that of a dry one of its strength: it may hold %.0f g/L of sugar, which "+
+			"counts here as if it fermented in the pack. If it does not, primed bottles stay flatter; if it goes on in a keg or a can, the "+
+			"highest pressure is what it comes to.", g))
 	}
 	if m.req.made().PH == nil {
 		say.caution("The pH of the drinks is not foreseen without that of the base: measure it.")

@@ -55,7 +55,8 @@ func TestBuiltInByHand(t *testing.T) {
 	near(t, "atmosphere, hPa", p.Atmosphere.In(units.Millibar), 954.61*math.Pow(926.34/954.61, 140./250), 0.1)
 
 	// The gauge shows more here than at sea level, by the air that is missing.
-	near(t, "rise of the gauge, hPa", p.Packs[0].Gauge.In(check.Must(units.KilopascalGauge.Find("mbar gauge")))-p.Packs[0].SeaLevel.In(check.Must(units.KilopascalGauge.Find("mbar gauge"))),
+	near(t, "rise of the gauge, hPa",
+		p.Packs[0].Gauge.In(check.Must(units.KilopascalGauge.Find("mbar gauge")))-p.Packs[0].SeaLevel.In(check.Must(units.KilopascalGauge.Find("mbar gauge"))),
 		1013.25-p.Atmosphere.In(units.Millibar), 1e-9)
 
 	// A dry sugar wash ends at 0.990 to 0.996 (common practice, no source).
@@ -100,7 +101,8 @@ func drawRequest(t *rapid.T, r plan.Request) plan.Request {
 	r.Strength = units.PercentVolume.Of(number("strength", 1, 12))
 	altitude := units.Metre.Of(number("altitude", -100, 4000))
 	r.Place = plan.Place{Altitude: &altitude}
-	r.Fermentable = rapid.SampledFrom([]string{"white sugar", "dextrose monohydrate", "dextrose anhydrous", "honey", "dry malt extract", "invert sugar syrup"}).Draw(t, "fermentable")
+	r.Fermentable = rapid.SampledFrom([]string{"white sugar", "dextrose monohydrate", "dextrose anhydrous", "honey", "dry malt extract",
+		"invert sugar syrup"}).Draw(t, "fermentable")
 	r.Kettle.Capacity, r.Fermenter.Capacity = units.Litre.Of(3*total), units.Litre.Of(3*total)
 	r.Kettle.Loss = units.Litre.Of(number("kettle loss", 0, 3))
 	r.Fermenter.Loss = units.Litre.Of(number("fermenter loss", 0, 3))
@@ -166,7 +168,8 @@ func TestMakeHolds(t *testing.T) {
 			if b := k.Bottle; b != nil && r.Packs[i].Priming != "" {
 				// What is dissolved, from the flavouring and from the primer, over what is served and,
 				// in 4 % of the bottle, at about the pressure without the air: by hand to 2 %.
-				had := b.Dissolved.In(units.GramCO2PerLitre) + b.FromFlavour.In(units.GramCO2PerLitre) + inBottle*0.9994*b.Priming.Asked.In(units.Gram)/r.Packs[i].Volume.In(units.Litre)
+				had := b.Dissolved.In(units.GramCO2PerLitre) + b.FromFlavour.In(units.GramCO2PerLitre) +
+					inBottle*0.9994*b.Priming.Asked.In(units.Gram)/r.Packs[i].Volume.In(units.Litre)
 				total := k.Gauge.In(units.BarGauge) + p.Atmosphere.In(units.Bar)
 				has := b.Served.In(units.GramCO2PerLitre) + gasIn(0.04/0.96, total, k.Temperature.In(units.Celsius))
 				if math.Abs(had/has-1) > 0.02 {

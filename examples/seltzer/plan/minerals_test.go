@@ -9,7 +9,8 @@ import (
 
 // What is dissolved beside sugar is in every gravity: by hand 50 + 8 + 30 + 7.7 + 60 + 50 mg/L of
 // ions and 110 of bicarbonate (alkalinity 90), 17.9 g of phosphate and 18.0 g of buffer in 59 L,
-// 0.92 g/L in the wash, less what drops as chalk in the boil (a gram takes 1.62 g of ions along); salts and the buffer's potassium, 0.27 g/L, at least at the end. At
+// 0.92 g/L in the wash, less what drops as chalk in the boil (a gram takes 1.62 g of ions along); salts and the
+// buffer's potassium, 0.27 g/L, at least at the end. At
 // 0.00071 for a g/L of sodium chloride (Poradnik fizykochemiczny, WNT 1974; read), other salts up
 // to a third more, that is 0.0006 and 0.0004. The floor is sure to twice the root of 3 % of the ethanol (0.00019), 16 % of
 // the glycerol (0.36 g/L, 0.00008), as much for acids, and 0.0001 for the densities.

@@ -87,9 +87,11 @@ func (k *recipe) setMust() error {
 	}
 	switch {
 	case b.from == must.FromMalt && b.known && r.Acidity != nil:
-		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: r.Acidity.String(), Allowed: "left out for malt: a titration does not show its buffers, its pH says more"})
+		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: r.Acidity.String(),
+			Allowed: "left out for malt: a titration does not show its buffers, its pH says more"})
 	case r.PH != 0 && r.Acidity == nil && b.from != must.FromMalt:
-		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: "missing", Allowed: "given with the pH: one of them alone does not tell acid from salt"})
+		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: "missing",
+			Allowed: "given with the pH: one of them alone does not tell acid from salt"})
 	case r.Acidity != nil && r.PH == 0 && b.from == must.FromHoney && b.known:
 		checks = append(checks, &RequestError{Field: "must.pH", Value: "missing", Allowed: "given with the acidity of honey"})
 	}
@@ -108,7 +110,8 @@ func (k *recipe) setMust() error {
 	if x := r.Blend; x != nil {
 		switch {
 		case !b.juice || r.PH == 0 || r.Acidity == nil:
-			checks = append(checks, &RequestError{Field: "must.blend", Value: "given", Allowed: "left out, unless the fermentable is a juice whose must.pH and must.titratable_acidity are given"})
+			checks = append(checks, &RequestError{Field: "must.blend", Value: "given",
+				Allowed: "left out, unless the fermentable is a juice whose must.pH and must.titratable_acidity are given"})
 		case !(x.PH >= 2 && x.PH <= 6):
 			checks = append(checks, &RequestError{Field: "must.blend.pH", Value: trim(x.PH), Allowed: "2 to 6"})
 		case x.Acidity.content.IsZero():
@@ -129,7 +132,8 @@ func (k *recipe) setMust() error {
 		if !(p.Parts > 0 && p.Parts <= 1000) {
 			return &RequestError{Field: field + "parts", Value: trim(p.Parts), Allowed: "above 0, up to 1000"}
 		}
-		b.acids = append(b.acids, a.Ion().At(units.GramPerLitre.Of(checked.Number(p.Parts*a.Ion().MolarMass().In(units.GramPerMole)/a.MolarMass().In(units.GramPerMole)))))
+		b.acids = append(b.acids,
+			a.Ion().At(units.GramPerLitre.Of(checked.Number(p.Parts*a.Ion().MolarMass().In(units.GramPerMole)/a.MolarMass().In(units.GramPerMole)))))
 	}
 	if b.juice && !b.known && r.PH != 0 && len(b.acids) > 0 {
 		b.known = true
@@ -184,7 +188,9 @@ func (m *maker) must(say *notes) (b brought, p *MustPlan, err error) {
 		known = append(known, water.Potassium.At(per(*r.Potassium)))
 	}
 	if r.Ammonium != nil {
-		known = append(known, water.Ammonium.At(per(units.MilligramPerLitre.Of(checked.Number(r.Ammonium.In(units.MilligramPerLitre)*water.Ammonium.MolarMass().In(units.GramPerMole)/chemistry.N)))))
+		known = append(known,
+			water.Ammonium.At(per(units.MilligramPerLitre.Of(checked.Number(r.Ammonium.In(units.MilligramPerLitre)*
+				water.Ammonium.MolarMass().In(units.GramPerMole)/chemistry.N)))))
 	}
 	found := func(reading must.Reading) (got must.Brought, err error) {
 		if len(b.acids) > 0 && reading.PH > 0 {
@@ -210,7 +216,8 @@ func (m *maker) must(say *notes) (b brought, p *MustPlan, err error) {
 		}
 		t, err := got.Drink.WithDrink(other.Drink, aim)
 		if err != nil {
-			return b, nil, &RequestError{Field: field, Value: value, Allowed: "between those of the two juices, " + ends(got.Drink, other.Drink, x.ToAcidity, k), Err: err}
+			return b, nil, &RequestError{Field: field, Value: value,
+				Allowed: "between those of the two juices, " + ends(got.Drink, other.Drink, x.ToAcidity, k), Err: err}
 		}
 		blend = &BlendPlan{Share: t.Share, Mass: kilograms(t.Share.In(units.Fraction) * kilos), PH: got.Drink.PH(), OtherPH: other.Drink.PH()}
 		for _, of := range []struct {
@@ -354,7 +361,8 @@ func (m *maker) mustPlan(b brought, got must.Brought, k float64, r *Must, say *n
 		p.Source = "the usual composition: measure your own"
 	}
 	if !got.Measured {
-		say.caution(fmt.Sprintf("The pH of this %s rests on what is usual of it and is good to ±%.1f only, from the start to the end of the ferment: measure the pH before the yeast, and give it as must.pH%s. Dose acid and buffer by a meter.",
+		say.caution(fmt.Sprintf("The pH of this %s rests on what is usual of it and is good to ±%.1f only, from the start to the end of "+
+			"the ferment: measure the pH before the yeast, and give it as must.pH%s. Dose acid and buffer by a meter.",
 			p.Of, got.Band, map[bool]string{true: "", false: " with its titratable acidity"}[b.from == must.FromMalt && !b.juice]))
 	}
 	return p, nil

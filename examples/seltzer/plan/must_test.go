@@ -227,7 +227,8 @@ func TestFruitBesideSugar(t *testing.T) {
 		t.Errorf("%q", q.Cautions)
 	}
 	r.Must = new(plan.Must)
-	if err := json.Unmarshal([]byte(`{"pH": 3.0, "titratable_acidity": "14 g/L as citric acid to pH 8.2", "acids": [{"what": "citric acid", "parts": 4}, {"what": "malic acid", "parts": 1}], "yan": "60 mg/L"}`), r.Must); err != nil {
+	if err := json.Unmarshal([]byte(`{"pH": 3.0, "titratable_acidity": "14 g/L as citric acid to pH 8.2", "acids": [{"what": "citric acid", "parts": 4}, {"what": "malic acid", "parts": 1}], "yan": "60 mg/L"}`),
+		r.Must); err != nil {
 		t.Fatal(err)
 	}
 	q := made(t, r)
@@ -309,7 +310,8 @@ func TestTooFlatToKeep(t *testing.T) {
 func TestOtherJuices(t *testing.T) {
 	r := drink(t, "cider")
 	r.Fermentable, r.Malolactic, r.Strength = "grape juice 21 °Bx", nil, units.PercentVolume.Of(12)
-	if err := json.Unmarshal([]byte(`{"pH": 3.3, "titratable_acidity": "7.5 g/L as tartaric acid to pH 8.2", "yan": "180 mg/L", "ammonium_nitrogen": "60 mg/L", "potassium": "1300 mg/L"}`), r.Must); err != nil {
+	if err := json.Unmarshal([]byte(`{"pH": 3.3, "titratable_acidity": "7.5 g/L as tartaric acid to pH 8.2", "yan": "180 mg/L", "ammonium_nitrogen": "60 mg/L", "potassium": "1300 mg/L"}`),
+		r.Must); err != nil {
 		t.Fatal(err)
 	}
 	r.Cold = &plan.Cold{Temperature: units.Celsius.Of(2), Settled: units.Percent.Of(100)}
@@ -327,7 +329,8 @@ func TestOtherJuices(t *testing.T) {
 
 	r = drink(t, "cider")
 	r.Fermentable, r.Malolactic, r.Strength = "juice 10 °Bx", nil, units.PercentVolume.Of(5)
-	if err := json.Unmarshal([]byte(`{"pH": 3.0, "titratable_acidity": "14 g/L as citric acid to pH 8.2", "acids": [{"what": "citric acid", "parts": 4}, {"what": "malic acid", "parts": 1}], "yan": "60 mg/L"}`), r.Must); err != nil {
+	if err := json.Unmarshal([]byte(`{"pH": 3.0, "titratable_acidity": "14 g/L as citric acid to pH 8.2", "acids": [{"what": "citric acid", "parts": 4}, {"what": "malic acid", "parts": 1}], "yan": "60 mg/L"}`),
+		r.Must); err != nil {
 		t.Fatal(err)
 	}
 	p = made(t, r)
@@ -388,10 +391,13 @@ func TestJuicesBlended(t *testing.T) {
 	between(t, "share of the mild one", q.Must.Blend.Share.In(units.Percent), 40, 90, "its acids are fewer")
 	for _, c := range [][2]string{
 		{`{"blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.4}}`, "must.blend: given"},
-		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.4}}`, "must.blend.pH: 1"},
+		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.4}}`,
+			"must.blend.pH: 1"},
 		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "to_pH": 3.4}}`, "must.blend.titratable_acidity: missing"},
-		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2"}}`, "must.blend: as given"},
-		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.0}}`, "must.blend.to_pH: 3: between those of the two juices, pH 3.90 and 3.10"},
+		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2"}}`,
+			"must.blend: as given"},
+		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_pH": 3.0}}`,
+			"must.blend.to_pH: 3: between those of the two juices, pH 3.90 and 3.10"},
 		{`{"pH": 3.9, "titratable_acidity": "3 g/L as malic acid to pH 8.2", "blend": {"pH": 3.1, "titratable_acidity": "11 g/L as malic acid to pH 8.2", "to_acidity": "20 g/L as malic acid to pH 8.2"}}`,
 			"must.blend.to_acidity: 20 g/L as malic acid to pH 8.2: between those of the two juices, 3.0 and 11.0 g/L"},
 	} {
@@ -466,7 +472,8 @@ func TestMustRefusals(t *testing.T) {
 			t.Errorf("%s, %s: %v", c.of, c.want, err)
 		}
 	}
-	for _, bad := range []string{"", "6 g/L", "6 g/L as malic acid", "6 g/L as gold to pH 8.2", "six as malic acid to pH 8.2", "6 g/L as malic acid to pH 12", "6 g/L as malic acid to pH x"} {
+	for _, bad := range []string{"", "6 g/L", "6 g/L as malic acid", "6 g/L as gold to pH 8.2", "six as malic acid to pH 8.2",
+		"6 g/L as malic acid to pH 12", "6 g/L as malic acid to pH x"} {
 		if err := new(plan.Acidity).UnmarshalText([]byte(bad)); err == nil {
 			t.Errorf("%q is an acidity", bad)
 		}
@@ -482,7 +489,8 @@ func TestAnyMust(t *testing.T) {
 		maybe := func(what string) bool { return rapid.Bool().Draw(t, what) }
 		r := start
 		r.Buffer, r.Acid, r.Stabilise = nil, nil, nil
-		r.Fermentable = rapid.SampledFrom([]string{"white sugar", "honey", "dry malt extract", "liquid malt extract", "apple juice 12 °Bx", "grape juice 22 °Bx", "juice 14 °Bx"}).Draw(t, "of")
+		r.Fermentable = rapid.SampledFrom([]string{"white sugar", "honey", "dry malt extract", "liquid malt extract", "apple juice 12 °Bx",
+			"grape juice 22 °Bx", "juice 14 °Bx"}).Draw(t, "of")
 		r.Strength = units.PercentVolume.Of(checked.Number(x("strength", 3, 12)))
 		mg := func(what string, most float64) *units.MassConcentration {
 			c := units.MilligramPerLitre.Of(checked.Number(x(what, 0, most)))
@@ -490,14 +498,16 @@ func TestAnyMust(t *testing.T) {
 		}
 		acidity := func() *plan.Acidity {
 			a := new(plan.Acidity)
-			text := fmt.Sprintf("%.2f g/L as %s to pH 8.2", x("acidity", 0.1, 15), rapid.SampledFrom([]string{"malic acid", "tartaric acid", "citric acid"}).Draw(t, "as"))
+			text := fmt.Sprintf("%.2f g/L as %s to pH 8.2", x("acidity", 0.1, 15),
+				rapid.SampledFrom([]string{"malic acid", "tartaric acid", "citric acid"}).Draw(t, "as"))
 			if err := a.UnmarshalText([]byte(text)); err != nil {
 				t.Fatal(err)
 			}
 			return a
 		}
 		if r.Fermentable == "white sugar" && maybe("fruit") {
-			r.Fruit = &plan.Fruit{Juice: rapid.SampledFrom([]string{"apple juice 12 °Bx", "grape juice 22 °Bx", "juice 9 °Bx"}).Draw(t, "juice"), Part: units.Percent.Of(checked.Number(x("part", 1, 60)))}
+			r.Fruit = &plan.Fruit{Juice: rapid.SampledFrom([]string{"apple juice 12 °Bx", "grape juice 22 °Bx", "juice 9 °Bx"}).Draw(t, "juice"),
+				Part: units.Percent.Of(checked.Number(x("part", 1, 60)))}
 		}
 		if (r.Fermentable != "white sugar" || r.Fruit != nil) && maybe("measured") {
 			r.Must = &plan.Must{PH: x("pH", 2.8, 5.5)}
@@ -515,7 +525,8 @@ func TestAnyMust(t *testing.T) {
 			}
 		}
 		if maybe("soured") {
-			r.Acid = &plan.Acid{What: rapid.SampledFrom([]string{"lactic acid", "malic acid", "potassium bicarbonate", "chalk"}).Draw(t, "with"), When: rapid.SampledFrom([]string{"before the yeast", "after the ferment"}).Draw(t, "when"), PH: x("to", 2.8, 5)}
+			r.Acid = &plan.Acid{What: rapid.SampledFrom([]string{"lactic acid", "malic acid", "potassium bicarbonate", "chalk"}).Draw(t, "with"),
+				When: rapid.SampledFrom([]string{"before the yeast", "after the ferment"}).Draw(t, "when"), PH: x("to", 2.8, 5)}
 		}
 		if maybe("bacteria") {
 			r.Malolactic = new(units.Percent.Of(checked.Number(x("share", 0, 100))))

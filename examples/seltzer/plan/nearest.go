@@ -16,7 +16,8 @@ import (
 // changed: a strength, a CO2 content, the floor of a buffer, the sweetness of a flavouring or
 // the temperature after the ferment is brought to the end of its range, a buffer that is no
 // use is left out, a kettle that is too small gets a top-up where one does, and a batch that does not fit its vessels is made smaller, all
-// packs alike. What starts from what is at hand is turned into its volume and strength first. A request that can be planned comes back unchanged. What has no nearest value (a name that nobody knows, a field left out) is an
+// packs alike. What starts from what is at hand is turned into its volume and strength first. A request that can be
+// planned comes back unchanged. What has no nearest value (a name that nobody knows, a field left out) is an
 // error still, a [*RequestError].
 func Nearest(req Request) (Request, []string, error) {
 	req.Packs = slices.Clone(req.Packs)
@@ -29,7 +30,8 @@ func Nearest(req Request) (Request, []string, error) {
 		if err != nil {
 			return Request{}, changes, err
 		}
-		changes = append(changes, fmt.Sprintf("volume %s and strength %s, which follow from what is at hand", plain.Volume.Text(units.Litre, 1), plain.Strength.Text(units.PercentVolume, 2)))
+		changes = append(changes, fmt.Sprintf("volume %s and strength %s, which follow from what is at hand", plain.Volume.Text(units.Litre, 1),
+			plain.Strength.Text(units.PercentVolume, 2)))
 		req = plain
 	}
 	for range mostChanges {

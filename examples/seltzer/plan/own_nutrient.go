@@ -66,9 +66,11 @@ func (m *maker) ownLimits(cold units.Volume, doses []material.Dose, say *notes) 
 			gl := units.GramPerLitre.Of(checked.Number(d.Mass.In(units.Gram) / cold.In(units.Litre)))
 			switch {
 			case o.Most == nil:
-				say.caution(fmt.Sprintf("%s comes to %.2f g/L: hold that against the largest dose on its label, and check the law that its nitrogen falls under, before you rely on a limit.", o.Name, gl.In(units.GramPerLitre)))
+				say.caution(fmt.Sprintf("%s comes to %.2f g/L: hold that against the largest dose on its label, and check the law that its "+
+					"nitrogen falls under, before you rely on a limit.", o.Name, gl.In(units.GramPerLitre)))
 			case gl.Compare(*o.Most) > 0:
-				say.warn(fmt.Sprintf("%s comes to %.2f g/L, its label allows %.2f: of the nitrogen that is wanted the rest has to come from another source.", o.Name, gl.In(units.GramPerLitre), o.Most.In(units.GramPerLitre)))
+				say.warn(fmt.Sprintf("%s comes to %.2f g/L, its label allows %.2f: of the nitrogen that is wanted the rest has to come from another source.",
+					o.Name, gl.In(units.GramPerLitre), o.Most.In(units.GramPerLitre)))
 			}
 		}
 	}

@@ -27,7 +27,8 @@ func (k *recipe) setPacks() error {
 		k.packs = append(k.packs, r)
 	}
 	if total := k.req.Volume.In(units.Litre); sum < 0.999*total || sum > 1.001*total {
-		return &RequestError{Field: "packs", Value: fmt.Sprintf("they hold %s L", brief(sum)), Allowed: fmt.Sprintf("what the batch is, %s L: change volume or a pack's volume", brief(total))}
+		return &RequestError{Field: "packs", Value: fmt.Sprintf("they hold %s L", brief(sum)),
+			Allowed: fmt.Sprintf("what the batch is, %s L: change volume or a pack's volume", brief(total))}
 	}
 	return nil
 }

@@ -166,7 +166,8 @@ func (m *maker) cautions(say *notes) error {
 	}
 	for _, c := range []string{
 		carbonation.Asphyxiation.Text(),
-		"Finished means: at or near the " + m.floorName() + ", and unchanged over several days. A reading above the floor may hide sugar that makes gas in a closed pack.",
+		"Finished means: at or near the " + m.floorName() +
+			", and unchanged over several days. A reading above the floor may hide sugar that makes gas in a closed pack.",
 	} {
 		say.caution(c)
 	}

@@ -136,7 +136,8 @@ func TestTrial(t *testing.T) {
 	r := request(t)
 	f := *r.Flavour
 	r.Flavour = &f
-	for added, says := range map[float64]string{0.9: "is the most that was tried", 0.3: "is the least that was tried", 0.5: "is none of those that were tried", 0.6: ""} {
+	for added, says := range map[float64]string{0.9: "is the most that was tried", 0.3: "is the least that was tried",
+		0.5: "is none of those that were tried", 0.6: ""} {
 		f.Tried = []units.Volume{units.Millilitre.Of(0.3), units.Millilitre.Of(0.6), units.Millilitre.Of(0.9)}
 		f.Added = units.Millilitre.Of(checked.Number(added))
 		said := strings.Join(made(t, r).Cautions, "\n")
@@ -195,7 +196,8 @@ func TestRefusedPacks(t *testing.T) {
 			t.Errorf("%v, want %s", err, c.says)
 		}
 		// What has a nearest is planned there.
-		if near, changes, err := plan.Nearest(r); strings.Contains(c.says, "at most") && (err != nil || len(changes) == 0 || near.Packs[1].Flavour.Added.Compare(r.Packs[1].Flavour.Added) >= 0) {
+		if near, changes, err := plan.Nearest(r); strings.Contains(c.says, "at most") &&
+			(err != nil || len(changes) == 0 || near.Packs[1].Flavour.Added.Compare(r.Packs[1].Flavour.Added) >= 0) {
 			t.Errorf("nearest: %v, %q", err, changes)
 		}
 	}

@@ -173,7 +173,9 @@ func TestWhatToRack(t *testing.T) {
 	p := made(t, r)
 	near(t, "base for the kegs", p.Packs[0].Base.In(units.Litre), 40*200/200.6, 0.01)
 	near(t, "flavouring for the kegs", p.Packs[0].Flavouring.In(units.Millilitre), 40_000*0.6/200.6, 0.05)
-	near(t, "all the base", p.Packs[0].Base.In(units.Litre)+p.Packs[1].Base.In(units.Litre)+p.Vessels[7].Cold.In(units.Litre), p.Vessels[6].Cold.In(units.Litre), 1e-9)
+	near(t, "all the base", p.Packs[0].Base.In(units.Litre)+p.Packs[1].Base.In(units.Litre)+p.Vessels[7].Cold.In(units.Litre),
+		p.Vessels[6].Cold.In(units.Litre), 1e-9)
 	near(t, "left with the yeast, asked for 1.5 L", p.Vessels[7].Cold.In(units.Litre), 1.5, 0.001*59)
-	near(t, "all the flavouring", p.Packs[0].Flavouring.In(units.Millilitre)+p.Packs[1].Flavouring.In(units.Millilitre), p.Flavour.Added.In(units.Millilitre), 1e-6)
+	near(t, "all the flavouring", p.Packs[0].Flavouring.In(units.Millilitre)+p.Packs[1].Flavouring.In(units.Millilitre),
+		p.Flavour.Added.In(units.Millilitre), 1e-6)
 }

@@ -172,7 +172,8 @@ const (
 
 // full refuses a bottle that has no room for the drink with its gas.
 func (p *packRecipe) full(when string, err error) error {
-	return &RequestError{Field: p.field + ".head_space", Value: p.HeadSpace.Text(units.Percent, 1), is: quantity(*p.HeadSpace), Allowed: "more: " + when + " the drink fills the " + p.Kind, Err: err}
+	return &RequestError{Field: p.field + ".head_space", Value: p.HeadSpace.Text(units.Percent, 1), is: quantity(*p.HeadSpace),
+		Allowed: "more: " + when + " the drink fills the " + p.Kind, Err: err}
 }
 
 // mix makes the drink from its part of the base.

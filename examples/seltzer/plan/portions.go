@@ -99,7 +99,8 @@ func (m *maker) portionGravities(g *GravityPlan, say *notes) error {
 	if err := m.splitSugar(g.Portions[0].Sugar, say); err != nil {
 		return err
 	}
-	say.caution("Sugar strewn into a fermenting wash makes it foam over: dissolve each portion in a little boiled water taken from the batch's own, or in drawn wash, and pour it in slowly.")
+	say.caution("Sugar strewn into a fermenting wash makes it foam over: dissolve each portion in a little boiled water taken from " +
+		"the batch's own, or in drawn wash, and pour it in slowly.")
 	return nil
 }
 

@@ -50,7 +50,8 @@ func TestReadingsWithPortions(t *testing.T) {
 		}
 	}
 	near(t, "volume at the end", s.AsItStands.Volume.In(units.Litre), base, 0.15)
-	if s.State != plan.Fermenting || s.Advice[0].Do != "the next portion of the sugar" || s.Advice[0].Weigh.Mass.Quantity().Compare(g.Portions[1].Sugar.Mass.Quantity()) != 0 {
+	if s.State != plan.Fermenting || s.Advice[0].Do != "the next portion of the sugar" ||
+		s.Advice[0].Weigh.Mass.Quantity().Compare(g.Portions[1].Sugar.Mass.Quantity()) != 0 {
 		t.Errorf("%s, %+v", s.State, s.Advice)
 	}
 	// By weight: what the gas of so much of the sugar weighs, less the 1.4 g/L that is kept.
@@ -161,7 +162,8 @@ func TestPlannedEnd(t *testing.T) {
 	r.Yeast.Attenuation = &part
 	r.Readings = []plan.Reading{readAfter(100, 0.9946, 0)}
 	p := made(t, r)
-	if text := strings.Join(append(p.State.Diagnosis, p.Cautions...), "\n"); !strings.Contains(text, "below the planned end") || strings.Contains(text, "dry floor") {
+	if text := strings.Join(append(p.State.Diagnosis, p.Cautions...), "\n"); !strings.Contains(text, "below the planned end") ||
+		strings.Contains(text, "dry floor") {
 		t.Error(text)
 	}
 }

@@ -72,7 +72,8 @@ func drawKind(t *rapid.T, start plan.Request) plan.Request {
 		keg.Strength = &s
 	}
 	if maybe("sweet") {
-		keg.Sweeten = &plan.Sweeten{What: rapid.SampledFrom([]string{"white sugar", "erythritol"}).Draw(t, "with"), Like: units.GramPerLitre.Of(checked.Number(number("as", 1, 40)))}
+		keg.Sweeten = &plan.Sweeten{What: rapid.SampledFrom([]string{"white sugar", "erythritol"}).Draw(t, "with"),
+			Like: units.GramPerLitre.Of(checked.Number(number("as", 1, 40)))}
 	}
 	if maybe("sour") {
 		other.Acid = &plan.PackAcid{What: "citric acid", Dose: units.GramPerLitre.Of(checked.Number(number("acid", 0.1, 4)))}
@@ -257,7 +258,8 @@ func TestPromisedOfEveryKind(t *testing.T) {
 			holds += litre(f.Capacity)
 		}
 		for _, v := range p.Vessels {
-			if strings.HasPrefix(v.When, "kettle") && !r.Kettle.Capacity.IsZero() && v.Volume.Compare(r.Kettle.Capacity) > 0 || litre(v.Volume) > holds && strings.HasPrefix(v.When, "fermenter") {
+			if strings.HasPrefix(v.When, "kettle") && !r.Kettle.Capacity.IsZero() && v.Volume.Compare(r.Kettle.Capacity) > 0 ||
+				litre(v.Volume) > holds && strings.HasPrefix(v.When, "fermenter") {
 				t.Errorf("%s: %v", v.When, v.Volume)
 			}
 		}

@@ -191,7 +191,8 @@ func (m *maker) byAtoms() (gravity.Yield, error) {
 	co2 := m.poured.gas / (m.attenuation().In(units.Fraction) * kg(m.batch.wash.Fermentable()))
 	rest := 1 + m.yield.Water().In(units.Fraction) - m.yield.Ethanol().In(units.Fraction) - co2 - m.yield.Residue().In(units.Fraction)
 	return gravity.NewYield(units.Kilogram.Of(1), gravity.Fermented{Ethanol: kilograms(m.yield.Ethanol().In(units.Fraction)), CO2: kilograms(co2),
-		Residue: kilograms(m.yield.Residue().In(units.Fraction) + min(0, rest)), Water: kilograms(m.yield.Water().In(units.Fraction)), Biomass: kilograms(max(0, rest))})
+		Residue: kilograms(m.yield.Residue().In(units.Fraction) + min(0, rest)), Water: kilograms(m.yield.Water().In(units.Fraction)),
+		Biomass: kilograms(max(0, rest))})
 }
 
 // together is what several instruments say, by whose doubt most, as the one with the most weight also brings the most doubt;

@@ -95,7 +95,8 @@ func readingsOK(rs []Reading) error {
 		// A reading of the wash may be its volume or pH alone; later ones say how far it is.
 		told := r.Brix != nil || r.Lost != nil || i == 0 && r.After == 0 && (r.Volume != nil || r.PH != nil)
 		if !(r.Gravity >= 0.97 && r.Gravity <= 1.2) && !(r.Gravity == 0 && told) {
-			return &RequestError{Field: field + ".gravity", Value: trim(r.Gravity), Allowed: "0.97 to 1.2, as the hydrometer shows it; or none, with brix or weight_lost"}
+			return &RequestError{Field: field + ".gravity", Value: trim(r.Gravity),
+				Allowed: "0.97 to 1.2, as the hydrometer shows it; or none, with brix or weight_lost"}
 		}
 		if r.Brix != nil && !(*r.Brix >= 0 && *r.Brix <= 40) {
 			return &RequestError{Field: field + ".brix", Value: trim(*r.Brix), Allowed: "0 to 40, as the refractometer shows it"}

@@ -16,10 +16,11 @@ import (
 
 // What people write into a field: usual, at an edge, far off, or in another unit.
 var written = map[string][]string{
-	"volume":                  {"60 L", "1 L", "0.33 mL", "1000 hL", "5 gal US", "20000 L"},
-	"strength":                {"4.6 % vol", "0.5 % vol", "15 % vol", "12 % vol", "23.71990533730591 % vol", "0.1 % vol"},
-	"place.altitude":          {"640 m", "-500 m", "5000 m", "3000 m", "9000 m"},
-	"fermentable":             {"white sugar", "dextrose monohydrate", "fructose", "invert sugar syrup", "honey", "dry malt extract", "juice 12 °Bx", "juice 5 °Bx", "maltodextrin", "lactose"},
+	"volume":         {"60 L", "1 L", "0.33 mL", "1000 hL", "5 gal US", "20000 L"},
+	"strength":       {"4.6 % vol", "0.5 % vol", "15 % vol", "12 % vol", "23.71990533730591 % vol", "0.1 % vol"},
+	"place.altitude": {"640 m", "-500 m", "5000 m", "3000 m", "9000 m"},
+	"fermentable": {"white sugar", "dextrose monohydrate", "fructose", "invert sugar syrup", "honey", "dry malt extract",
+		"juice 12 °Bx", "juice 5 °Bx", "maltodextrin", "lactose"},
 	"water.report.calcium":    {"14 mg/L", "0 mg/L", "400 mg/L", "20 g/L", "50 g/L"},
 	"water.report.sodium":     {"9 mg/L", "0 mg/L", "900 mg/L", "30 g/L", "50 g/L", "60 g/L"},
 	"water.report.chloride":   {"11 mg/L", "0 mg/L", "700 mg/L", "30 g/L", "50 g/L"},
@@ -194,7 +195,8 @@ func plannedOrRefused(t *testing.T, said map[string]string) bool {
 		}
 		return x
 	}
-	if m := aRange.FindStringSubmatch(err.Error()); m != nil && strings.HasSuffix(err.Error(), m[2]) && number(m[1]) >= number(m[3]) && number(m[1]) <= number(m[4]) {
+	if m := aRange.FindStringSubmatch(err.Error()); m != nil && strings.HasSuffix(err.Error(), m[2]) && number(m[1]) >= number(m[3]) &&
+		number(m[1]) <= number(m[4]) {
 		t.Errorf("%v:\n%v: inside", said, err)
 	}
 	if m := atLeast.FindStringSubmatch(err.Error()); m != nil && number(m[1]) >= number(m[2]) {

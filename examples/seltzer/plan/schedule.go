@@ -106,7 +106,8 @@ func (m *maker) room(say *notes) (*RoomPlan, error) {
 	total := m.poured.gas
 	peak := m.hourlyPeak() * total
 	const limitPPM, freshPPM = 5000, 420 // OSHA 29 CFR 1910.1000, 8 h mean; outside air in 2024
-	v, err := carbonation.Ventilate(kilograms(peak), r.Volume, m.req.Fermenter.Temperature, units.PartPerMillion.Of(limitPPM), units.PartPerMillion.Of(freshPPM), m.air)
+	v, err := carbonation.Ventilate(kilograms(peak), r.Volume, m.req.Fermenter.Temperature, units.PartPerMillion.Of(limitPPM),
+		units.PartPerMillion.Of(freshPPM), m.air)
 	if err != nil {
 		return nil, &RequestError{Field: "room.volume", Value: r.Volume.Text(units.CubicMetre, 1), Allowed: reason(err), Err: err}
 	}

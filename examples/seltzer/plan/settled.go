@@ -26,7 +26,8 @@ func settled(req Request) (Request, error) {
 		return req, nil
 	}
 	if sugar > 0 && req.Fruit != nil {
-		return req, &RequestError{Field: "at_hand.sugar", Value: req.AtHand.Sugar.Text(units.Kilogram, 2), Allowed: "left out with fruit, which brings its own part of the sugar"}
+		return req, &RequestError{Field: "at_hand.sugar", Value: req.AtHand.Sugar.Text(units.Kilogram, 2),
+			Allowed: "left out with fruit, which brings its own part of the sugar"}
 	}
 	r, err := req.unsettled()
 	if err != nil {
@@ -49,7 +50,9 @@ func settled(req Request) (Request, error) {
 		}
 		if n == mostSettling || !(b.strength >= leastStrength/2 && b.strength < 2*mostStrength) {
 			field, value := req.fixes()
-			return req, &RequestError{Field: field, Value: value, Allowed: "what makes each pack as strong as it is to be, and one of them without a strength of its own, which takes what there is", Err: numeric.ErrNoConvergence}
+			return req, &RequestError{Field: field, Value: value,
+				Allowed: "what makes each pack as strong as it is to be, and one of them without a strength of its own, which takes what there is",
+				Err:     numeric.ErrNoConvergence}
 		}
 		common, err := r.common(b)
 		if err != nil {
@@ -62,12 +65,15 @@ func settled(req Request) (Request, error) {
 	}
 	if s := b.strength; !(s >= leastStrength && s <= mostStrength) {
 		field, value := req.fixes()
-		return req, &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("what makes a drink of %s to %s %% vol: this makes %.1f, %s would do", plain(leastStrength), plain(mostStrength), s, req.near(min(max(s, leastStrength), mostStrength)/s))}
+		return req, &RequestError{Field: field, Value: value,
+			Allowed: fmt.Sprintf("what makes a drink of %s to %s %% vol: this makes %.1f, %s would do", plain(leastStrength), plain(mostStrength),
+				s, req.near(min(max(s, leastStrength), mostStrength)/s))}
 	}
 	if req.Volume.IsZero() {
 		scale := r.forAmount(b, sugar, water)
 		if !(scale*r.req.Volume.In(units.Litre) >= leastVolume) { // or NaN
-			return req, &RequestError{Field: "at_hand", Value: atHandText(sugar, water), Allowed: "more: what is left of it after the losses of the vessels is less than a litre"}
+			return req, &RequestError{Field: "at_hand", Value: atHandText(sugar, water),
+				Allowed: "more: what is left of it after the losses of the vessels is less than a litre"}
 		}
 		out := smaller(r.req, scale)
 		out.Gravity, out.AtHand = nil, nil
@@ -145,7 +151,8 @@ func (r *Request) atHand() (sugar, water float64, err error) {
 	for _, x := range []struct {
 		is   bool
 		name string
-	}{{!r.Strength.IsZero(), "strength"}, {r.Gravity != nil, "original_gravity"}, {!r.Volume.IsZero(), "volume"}, {sugar > 0, "at_hand.sugar"}, {water > 0, "at_hand.water"}} {
+	}{{!r.Strength.IsZero(), "strength"}, {r.Gravity != nil, "original_gravity"}, {!r.Volume.IsZero(), "volume"}, {sugar > 0, "at_hand.sugar"},
+		{water > 0, "at_hand.water"}} {
 		if x.is {
 			given = append(given, x.name)
 		}
@@ -154,11 +161,14 @@ func (r *Request) atHand() (sugar, water float64, err error) {
 	case sugar == 0 && water == 0 && r.Gravity == nil: // the plain request: its ranges are checked with the others
 		return 0, 0, nil
 	case len(given) > 2:
-		return 0, 0, &RequestError{Field: given[len(given)-1], Value: "given", Allowed: fmt.Sprintf("two of strength or gravity, volume, sugar and water fix the batch: beside it there are %s and %s, so leave one out", given[0], given[1])}
+		return 0, 0, &RequestError{Field: given[len(given)-1], Value: "given",
+			Allowed: fmt.Sprintf("two of strength or gravity, volume, sugar and water fix the batch: beside it there are %s and %s, so leave one out",
+				given[0], given[1])}
 	case len(given) < 2:
 		return 0, 0, &RequestError{Field: "volume", Value: "missing", Allowed: "two of strength or gravity, volume, sugar and water: there is only " + given[0]}
 	case water > 0 && !r.Volume.IsZero():
-		return 0, 0, &RequestError{Field: "at_hand.water", Value: "given", Allowed: "with a strength, a gravity or the sugar: volume and water alone say too little of the sugar"}
+		return 0, 0, &RequestError{Field: "at_hand.water", Value: "given",
+			Allowed: "with a strength, a gravity or the sugar: volume and water alone say too little of the sugar"}
 	}
 	return sugar, water, nil
 }
@@ -207,7 +217,8 @@ func (r Request) unsettled() (*recipe, error) {
 			sum += p.Volume.In(units.Litre)
 		}
 		if sum == 0 {
-			return nil, &RequestError{Field: "packs", Value: "missing", Allowed: "at least one keg or bottle: where the volume follows from what is at hand, the volumes of the packs are its parts"}
+			return nil, &RequestError{Field: "packs", Value: "missing",
+				Allowed: "at least one keg or bottle: where the volume follows from what is at hand, the volumes of the packs are its parts"}
 		}
 		r.Volume = litres(sum)
 	}
@@ -229,7 +240,8 @@ func (r *recipe) settle(req Request, sugar, water float64) (batch, error) {
 		}
 		left := water - boiled
 		if left <= 0 {
-			return batch{}, &RequestError{Field: "at_hand.water", Value: req.AtHand.Water.Text(units.Litre, 1), is: quantity(*req.AtHand.Water), Allowed: fmt.Sprintf("more than the %.1f L that boil away", boiled)}
+			return batch{}, &RequestError{Field: "at_hand.water", Value: req.AtHand.Water.Text(units.Litre, 1), is: quantity(*req.AtHand.Water),
+				Allowed: fmt.Sprintf("more than the %.1f L that boil away", boiled)}
 		}
 		want := sugar / (sugar + left)
 		share := want
@@ -249,7 +261,8 @@ func (r *recipe) settle(req Request, sugar, water float64) (batch, error) {
 			}
 			share *= want / have
 		}
-		return batch{}, &RequestError{Field: "at_hand.sugar", Value: req.AtHand.Sugar.Text(units.Kilogram, 2), Allowed: "what this water and this kettle can take: no figure fits", Err: numeric.ErrNoConvergence}
+		return batch{}, &RequestError{Field: "at_hand.sugar", Value: req.AtHand.Sugar.Text(units.Kilogram, 2),
+			Allowed: "what this water and this kettle can take: no figure fits", Err: numeric.ErrNoConvergence}
 	case !req.Volume.IsZero() && sugar > 0:
 		return r.forMeasure("at_hand.sugar", func(b batch) float64 { return b.fermentable }, sugar)
 	case req.Gravity != nil:

@@ -40,7 +40,8 @@ func TestRaspberryAndLimeIsSharpened(t *testing.T) {
 		if s.PH < a.PH || s.PH > a.PH+0.2 {
 			t.Errorf("sulfite for pH %.2f, the soured drink has %.2f: the potassium of the sorbate raises it a little", s.PH, a.PH)
 		}
-		near(t, what+", sorbic acid that acts", milligrams(p.After.Sorbate.Undissociated)/milligrams(p.After.Sorbate.SorbicAcid), 1/(1+math.Pow(10, s.PH-4.76)), 0.003)
+		near(t, what+", sorbic acid that acts", milligrams(p.After.Sorbate.Undissociated)/milligrams(p.After.Sorbate.SorbicAcid),
+			1/(1+math.Pow(10, s.PH-4.76)), 0.003)
 		if c := cautionWith(p, "The sulfite is dosed for the batch"); c != "" {
 			t.Error(c)
 		}

@@ -85,7 +85,8 @@ func (m *maker) supplement(p *NutrientPlan, sources []material.Material, j law.J
 			return err
 		}
 		if mg := mass.Quantity().In(units.Milligram); stock {
-			say.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 1.00 g in 1 L of water, weighed as well as it can be, and take %.0f mL.", s.Name(), mg, mg))
+			say.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 1.00 g in 1 L of water, weighed as well as it can be, and take %.0f mL.",
+				s.Name(), mg, mg))
 		}
 		p.fed = append(p.fed, material.Dose{Material: s, Mass: mass.Quantity()})
 		w := Weight{What: s.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: asked}
@@ -109,7 +110,8 @@ func (m *maker) otherNeeds(say *notes) (all []OtherNeed, err error) {
 		if m.hasVitamins() && (n.Name == "thiamine" || n.Name == "other vitamins") {
 			continue // juice and malt bring them; how much is not known
 		}
-		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(), Unsure: n.Unsure, Brings: n.Remedy, Source: n.Need.Evidence.String()}
+		o := OtherNeed{Name: n.Name, Need: n.Need.Value, Low: n.Need.Low, High: n.Need.High, Brought: n.Have, Short: n.Short(),
+			Unsure: n.Unsure, Brings: n.Remedy, Source: n.Need.Evidence.String()}
 		all = append(all, o)
 		if o.Short && n.Name != "potassium" { // which has a caution of its own, by what it does
 			short = append(short, n.Name+" ("+n.Remedy+")")

@@ -147,7 +147,8 @@ func (m *maker) ownTaste(p *PackPlan, r packRecipe, k, asked packed, say *notes)
 			say.caution(c)
 		}
 		if r.sweet.ferments {
-			say.caution(fmt.Sprintf("The %s are sweetened with %s, which yeast that is left in them can ferment: keep them cold, or stabilise or pasteurise the drink, and hold their highest pressure against their rating.", p.named(), r.sweet.name))
+			say.caution(fmt.Sprintf("The %s are sweetened with %s, which yeast that is left in them can ferment: keep them cold, or stabilise "+
+				"or pasteurise the drink, and hold their highest pressure against their rating.", p.named(), r.sweet.name))
 		}
 	}
 	if k.acid > 0 {
@@ -254,7 +255,9 @@ func (m *maker) sulfiteSoured(p *PackPlan, say *notes) error {
 	if got < tooFree*wanted {
 		return nil
 	}
-	say.caution(fmt.Sprintf("The sulfite is dosed for the batch, before the %s are soured: at their pH of %.2f it would be %.1f mg/L of molecular SO2 where %.1f is wanted, and sting. Sour the batch before the sulfite instead (acid.when), or leave the sulfite until the acid is in and dose it for %.0f mg/L of free SO2.",
+	say.caution(fmt.Sprintf("The sulfite is dosed for the batch, before the %s are soured: at their pH of %.2f it would be %.1f mg/L "+
+		"of molecular SO2 where %.1f is wanted, and sting. Sour the batch before the sulfite instead (acid.when), or leave the sulfite "+
+		"until the acid is in and dose it for %.0f mg/L of free SO2.",
 		p.named(), p.PH.With, got, wanted, wanted/share.In(units.Fraction)))
 	return nil
 }

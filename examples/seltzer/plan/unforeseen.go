@@ -13,7 +13,9 @@ func (r *recipe) unforeseen() string {
 		return ""
 	}
 	name := r.fermentable.Name()
-	return "The pH of a wash of " + name + " is not foreseen: which acids and minerals it brings is not known. Name the fruit (apple juice, grape juice), or measure pH and titratable acidity and give them with its acids (must.pH, must.titratable_acidity, must.acids). Measure it with a meter, before pitching and in the ferment."
+	return "The pH of a wash of " + name + " is not foreseen: which acids and minerals it brings is not known. Name the fruit (apple " +
+		"juice, grape juice), or measure pH and titratable acidity and give them with its acids (must.pH, must.titratable_acidity, " +
+		"must.acids). Measure it with a meter, before pitching and in the ferment."
 }
 
 // amino is the nitrogen of the amino acids that the wash brings.

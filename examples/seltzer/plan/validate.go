@@ -122,7 +122,8 @@ func (k *recipe) setPlace() (err error) {
 		return &RequestError{Field: "place", Value: "both altitude and barometer", Allowed: "one of the two"}
 	case p.Altitude != nil:
 		if k.air, err = units.AtAltitude(*p.Altitude); err != nil {
-			return &RequestError{Field: "place.altitude", Value: number(p.Altitude.In(units.Metre), -500, 5000) + " m", Allowed: "-500 to 5000 m", is: quantity(*p.Altitude)}
+			return &RequestError{Field: "place.altitude", Value: number(p.Altitude.In(units.Metre), -500, 5000) + " m", Allowed: "-500 to 5000 m",
+				is: quantity(*p.Altitude)}
 		}
 		return within("place.altitude", *p.Altitude, units.Metre, -500, 5000)
 	case p.Barometer != nil:
@@ -258,7 +259,8 @@ func (k *recipe) waterOK() error {
 
 func (k *recipe) bufferOK() error {
 	if b := k.req.Buffer; b != nil && k.unforeseen() != "" {
-		return &RequestError{Field: "buffer", Value: b.Salt, Allowed: "left out for " + k.fermentable.Name() + ", which brings acids and minerals of its own: dose by a meter"}
+		return &RequestError{Field: "buffer", Value: b.Salt,
+			Allowed: "left out for " + k.fermentable.Name() + ", which brings acids and minerals of its own: dose by a meter"}
 	}
 	if b := k.req.Buffer; b != nil && !(b.Floor >= leastFloor && b.Floor <= mostFloor) {
 		return &RequestError{Field: "buffer.floor_pH", Value: trim(b.Floor), Allowed: "2.5 to 5"}

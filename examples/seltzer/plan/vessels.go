@@ -117,20 +117,24 @@ func (m *maker) vessels(say *notes) (all []Vessel, err error) {
 func (m *maker) unboiled(say *notes) {
 	switch {
 	case m.req.Kettle.Boil == 0:
-		say.caution("Nothing is boiled: what lives in the sugar and the water lives on. Take water fit to drink and free of chlorine, dissolve the sugar cleanly, pitch at once and amply.")
+		say.caution("Nothing is boiled: what lives in the sugar and the water lives on. Take water fit to drink and free of chlorine, " +
+			"dissolve the sugar cleanly, pitch at once and amply.")
 	case m.batch.topUp > 0:
 		say.caution("The top-up water is not boiled with the rest: boil it the day before and let it cool covered, or take water fit to drink and free of chlorine.")
 	}
 	if a := m.req.Yeast.Attenuation; a != nil && a.In(units.Percent) < 100 {
 		left := 1000 * kg(m.batch.base.Fermentable()) / m.batch.base.VolumeAt20().In(units.Litre)
 		gas := kg(carbonation.CO2From(material.Sucrose().Dose(kilograms(left / 1000))))
-		say.warn(fmt.Sprintf("The yeast is to leave %.0f g/L of sugar, which can make %.0f g/L of CO2 in a closed pack if anything ferments it: a steady gravity is no proof that it cannot. Keep every pack cold, or pasteurise it, and hold the highest pressure against its rating.", left, 1000*gas))
+		say.warn(fmt.Sprintf("The yeast is to leave %.0f g/L of sugar, which can make %.0f g/L of CO2 in a closed pack if anything ferments "+
+			"it: a steady gravity is no proof that it cannot. Keep every pack cold, or pasteurise it, and hold the highest pressure against its rating.",
+			left, 1000*gas))
 	}
 }
 
 // fits compares volumes with vessels.
 func (m *maker) fits(boil, fill units.Volume, say *notes) error {
-	starts, tight := "the boil starts at", "The kettle is more than nine tenths full at the start of the boil: it can boil over. Watch it and turn the heat down before the foam rises."
+	starts, tight := "the boil starts at", "The kettle is more than nine tenths full at the start of the boil: it can boil over. Watch "+
+		"it and turn the heat down before the foam rises."
 	if m.req.Kettle.Boil == 0 {
 		starts, tight = "the sugar water fills", ""
 	}
@@ -198,7 +202,8 @@ func (m *maker) shareOut(*notes) (shares []FermenterShare, err error) {
 				Allowed: fmt.Sprintf("less than the %.1f L that it holds, or leave this fermenter out", part*cold)}
 		}
 		shares = append(shares, FermenterShare{
-			Share: units.Fraction.Of(checked.Number(part)), Capacity: f.Capacity, Filled: litres(part * m.plan.Vessels[filled].Volume.In(units.Litre)), Racked: litres(part*cold - f.Loss.In(units.Litre)),
+			Share: units.Fraction.Of(checked.Number(part)), Capacity: f.Capacity, Filled: litres(part * m.plan.Vessels[filled].Volume.In(units.Litre)),
+			Racked: litres(part*cold - f.Loss.In(units.Litre)),
 		})
 	}
 	return shares, nil

@@ -132,7 +132,8 @@ func (n *notes) missed(target Ions, after water.Profile) {
 		see("alkalinity", after.Alkalinity().In(units.MilligramPerLitreCaCO3), a.In(units.MilligramPerLitreCaCO3))
 	}
 	if len(off) > 0 {
-		n.caution("The salts at hand miss the target of the water, mg/L: " + strings.Join(off, ", ") + ". Take other salts, another target, or thin the water with distilled water.")
+		n.caution("The salts at hand miss the target of the water, mg/L: " + strings.Join(off, ", ") +
+			". Take other salts, another target, or thin the water with distilled water.")
 	}
 }
 

@@ -74,13 +74,15 @@ var whys = map[Figure]Why{
 		"temperature at which the vapour pressure of water is that of the atmosphere",
 		"Wagner & Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783, eq. 1"},
 	FigureBoiledWater: {
-		"between nothing dropped and calcite at equilibrium with the water at its boiling point, under air: CaCO3 drops out until Ca²⁺ · CO3²⁻ is its solubility product; then as it boils down",
+		"between nothing dropped and calcite at equilibrium with the water at its boiling point, under air: CaCO3 drops out until Ca²⁺ " +
+			"· CO3²⁻ is its solubility product; then as it boils down",
 		"L. N. Plummer & E. Busenberg, Geochim. Cosmochim. Acta 46 (1982) 1011; how much drops in a given time is not known"},
 	FigureAtmosphere: {
 		"p = 101.325 kPa · (1 − 0.0065·H/288.15)^5.25588, or the barometer given; weather moves it by up to 3 kPa",
 		"ISO 2533:1975 (standard atmosphere)"},
 	FigureWater: {
-		"ions add by mass; hardness = Ca + Mg as CaCO3; residual alkalinity = alkalinity − Ca/3.5 − Mg/7, in equivalents; balance = (cations − anions) / (cations + anions)",
+		"ions add by mass; hardness = Ca + Mg as CaCO3; residual alkalinity = alkalinity − Ca/3.5 − Mg/7, in equivalents; balance = " +
+			"(cations − anions) / (cations + anions)",
 		"atomic weights CIAAW 2021; Kolbach, Monatsschrift für Brauerei 6 (1953) 49"},
 	FigureSalts: {
 		"the doses with the least weighted squared distance to the target, none negative; then as the scale weighs them",
@@ -89,8 +91,10 @@ var whys = map[Figure]Why{
 		"density of the liquid at 20 °C / density of water at 20 °C, in vacuum",
 		"ICUMSA SPS-4 1994 (sucrose), CRC Handbook 102nd ed. (dextrose, fructose), OIML R 22 (ethanol), Tabarié's relation for the three"},
 	FigureFloor: {
-		"gravity of the liquid when all fermentable sugar is used: water, ethanol, glycerol and acids that yeast leaves; 0.00075 for a g/L of salts, nutrient and buffer; ± at k = 2",
-		"as for gravity; glycerol and acids 3.64 % of the hexose (Pasteur 1860, recalled), 30 % either way; salts: density tables (sodium chloride read, others recalled)"},
+		"gravity of the liquid when all fermentable sugar is used: water, ethanol, glycerol and acids that yeast leaves; 0.00075 for a " +
+			"g/L of salts, nutrient and buffer; ± at k = 2",
+		"as for gravity; glycerol and acids 3.64 % of the hexose (Pasteur 1860, recalled), 30 % either way; salts: density tables (sodium " +
+			"chloride read, others recalled)"},
 	FigureApparent: {
 		"the sucrose polynomial continued below zero: value and slope join at 1.000",
 		"ICUMSA SPS-4 1994; convention of brewers' tables"},
@@ -105,7 +109,8 @@ var whys = map[Figure]Why{
 		"nitrogen from the formula (atomic weights CIAAW 2021) or the label; limits as named; stages: common practice, no source"},
 	FigureOtherNeeds: {
 		"what the water, the nutrient and the buffer hold against what the yeast grows on; sources without nitrogen bring what is short, within the limit of the law",
-		"potassium: Kudo et al. 1998 (recalled); zinc: Nobis et al. 2022 (read); vitamins: Olson & Johnson 1949 (read); phosphorus and magnesium by the dry yeast that grows (recalled); magnesium and thiamine wanted: common practice, no source"},
+		"potassium: Kudo et al. 1998 (recalled); zinc: Nobis et al. 2022 (read); vitamins: Olson & Johnson 1949 (read); phosphorus and " +
+			"magnesium by the dry yeast that grows (recalled); magnesium and thiamine wanted: common practice, no source"},
 	FigureYeast: {
 		"1 million live cells a millilitre for each degree Plato, as a hydrometer shows it in the sugar",
 		"Briggs et al., Brewing: Science and Practice (2004) (recalled); usual spread 0.5 to 1.5"},
@@ -119,7 +124,8 @@ var whys = map[Figure]Why{
 		"content at rest under the atmosphere at the warmest temperature since the ferment",
 		"as for the gauge pressure; rule: common practice, no source"},
 	FigurePriming: {
-		"(content wanted + what the head-space takes − already dissolved − from the flavouring's sugar) / CO2 that a gram makes: 0.51428 of sucrose and maltose, 0.48856 of simple sugars, 0.52346 of maltotriose",
+		"(content wanted + what the head-space takes − already dissolved − from the flavouring's sugar) / CO2 that a gram makes: " +
+			"0.51428 of sucrose and maltose, 0.48856 of simple sugars, 0.52346 of maltotriose",
 		"Gay-Lussac's equation with atomic weights CIAAW 2021; the primer's composition"},
 	FigureClosed: {
 		"CO2 in liquid and head-space is conserved; Henry's law, real gas, trapped air, vapours, expansion of the liquid; against the rating given",
@@ -137,10 +143,12 @@ var whys = map[Figure]Why{
 		"volume of the ethanol alone at 20 °C in 100 volumes of drink at 20 °C",
 		"OIML R 22 (definition and densities)"},
 	FigureEnergy: {
-		"EU, kJ: 29 for a gram of ethanol, 17 carbohydrate, 10 polyols, 13 organic acids; kcal: 7, 4, 2.4, 3; each with its own factors. US, kcal: 6.9 for a gram of ethanol, 4 for real extract",
+		"EU, kJ: 29 for a gram of ethanol, 17 carbohydrate, 10 polyols, 13 organic acids; kcal: 7, 4, 2.4, 3; each with its own factors. " +
+			"US, kcal: 6.9 for a gram of ethanol, 4 for real extract",
 		"Regulation (EU) No 1169/2011 annex XIV; US: The Oxford Companion to Beer (2012), calories, after ASBC"},
 	FigureCarbohydrate: {
-		"EU: extract less organic acids; it includes polyols, of which glycerol is 3.0 % of the hexose fermented, beside 0.6 % succinic acid. US: all extract, by difference",
+		"EU: extract less organic acids; it includes polyols, of which glycerol is 3.0 % of the hexose fermented, beside 0.6 % succinic " +
+			"acid. US: all extract, by difference",
 		"Regulation (EU) No 1169/2011 annex I (read); Pasteur 1860 (recalled); rounding: guidance on tolerances (2012) table 4 (recalled)"},
 	FigureDrinks: {
 		"US 14 g of ethanol; UK 10 mL; Australia and New Zealand 10 g",
@@ -153,18 +161,22 @@ var whys = map[Figure]Why{
 		"conservation of every element: the batch carried forward with the weights of the list; what the measured yield leaves of the ethanol is lost"},
 	FigurePH: {
 		"charge balance: strong ions of water, nutrient and buffer; one H+ for each ammonium taken up, phosphate with its proton, potassium; acids made; CO2 above",
-		"equilibria of carbonate, phosphate and the organic acids (Plummer & Busenberg 1982, NIST 46); acids: Pasteur 1860 and wine data; ends as for how sure the plan is, to either side"},
+		"equilibria of carbonate, phosphate and the organic acids (Plummer & Busenberg 1982, NIST 46); acids: Pasteur 1860 and wine data; " +
+			"ends as for how sure the plan is, to either side"},
 	FigureBuffer: {
-		"dose at which the end pH by the charge balance is the floor, with all chalk dropped; rounded up to the scale; what it may want: the charge that the floor lacks, as for the pH",
+		"dose at which the end pH by the charge balance is the floor, with all chalk dropped; rounded up to the scale; what it may want: " +
+			"the charge that the floor lacks, as for the pH",
 		"as for the pH; floor 3.5 to 4.0: supplier sheet on sugar washes, 2021"},
 	FigureUncertainty: {
-		"u² = Σ (∂f/∂x · u(x))² over the unknowns that -drawn draws: yield, sugar, scale step/√12, level, what yeast makes; hydrometer division/√12 a reading, with the yield; solubility 5 %; k = 2",
+		"u² = Σ (∂f/∂x · u(x))² over the unknowns that -drawn draws: yield, sugar, scale step/√12, level, what yeast makes; " +
+			"hydrometer division/√12 a reading, with the yield; solubility 5 %; k = 2",
 		"JCGM 100:2008 (GUM) eq. 10; JCGM 106:2012 for the label"},
 	FigureSchedule: {
 		"sugar used against time by growth on nitrogen, uptake and loss by alcohol; readings and your own time narrow it; the gravity decides",
 		"Coleman, Fish & Block 2007, as read second-hand; width: published forecasts are off by a factor of two"},
 	FigureForecast: {
-		"ways in which the ferment may go (pace, lag, tail, end), weighed by your own time and the readings; nine in ten and half of them; unchanged: dry and three days more",
+		"ways in which the ferment may go (pace, lag, tail, end), weighed by your own time and the readings; nine in ten and half of " +
+			"them; unchanged: dry and three days more",
 		"Coleman, Fish & Block 2007, as read second-hand; width held against 38 measured worts and musts: go run ./examples/verify -forecast"},
 	FigureOnward: {
 		"the batch as it was read (gravity, volume and pH weighed against the plan by both uncertainties), carried on step by step until its sugar is used",
@@ -188,8 +200,11 @@ var whys = map[Figure]Why{
 		"sugar left × 0.51428 g of CO2, as sucrose and all of it to gas: the most that it can make",
 		"Gay-Lussac's equation with atomic weights CIAAW 2021"},
 	FigureMust: {
-		"pH and titratable acidity solve for acid and strong cations; what was not measured is the usual, in proportion to the extract; the band moves the strong ions, and these the pH of the ferment",
-		"electroneutrality; usual compositions: Kumar et al. 2021, Mattick & Moyer, Zeiner et al. 2010 (apple), Migicovsky et al., Kliewer et al. 1967 (grape), White et al. 1962 (honey), Holzmann & Piendl 1977 (wort), read, some on pages that quote them; others recalled or chosen, as package must lists them"},
+		"pH and titratable acidity solve for acid and strong cations; what was not measured is the usual, in proportion to the extract; " +
+			"the band moves the strong ions, and these the pH of the ferment",
+		"electroneutrality; usual compositions: Kumar et al. 2021, Mattick & Moyer, Zeiner et al. 2010 (apple), Migicovsky et al., Kliewer " +
+			"et al. 1967 (grape), White et al. 1962 (honey), Holzmann & Piendl 1977 (wort), read, some on pages that quote them; others " +
+			"recalled or chosen, as package must lists them"},
 	FigureMustNitrogen: {
 		"by the report, or as usual; it counts against the need before any nutrient",
 		"apples 20 to 256 mg/L (read), honey less than 20 mg/L in a must of 25 °Bx (read), musts and worts recalled"},
@@ -197,7 +212,8 @@ var whys = map[Figure]Why{
 		"dose at which the pH, or the titratable acidity, is the one asked for; then as the scale weighs it",
 		"electroneutrality; as for the pH"},
 	FigureAfter: {
-		"acids and salts of the dry drink carried on: malate + H⁺ = lactate + CO2; K⁺ + HC4H4O6⁻ = cream of tartar; ethanol raises each pK by 0.0142 for 1 % vol; malic acid that yeast itself uses is not counted",
+		"acids and salts of the dry drink carried on: malate + H⁺ = lactate + CO2; K⁺ + HC4H4O6⁻ = cream of tartar; ethanol raises " +
+			"each pK by 0.0142 for 1 % vol; malic acid that yeast itself uses is not counted",
 		"balance of atoms and charge; Prenesti et al. 2012 (read) for the ethanol"},
 	FigureTartar: {
 		"what settles until the product of K⁺ and HC4H4O6⁻ is that of a saturated solution of that strength and temperature, times the share of the way",

@@ -125,7 +125,8 @@ func (m *maker) foam(g *Guide) error {
 	if read {
 		g.add(left > 1, "sugar left by the last reading", fmt.Sprintf("%.1f g/L", left), "packed so it makes up to %.1f g/L of CO2 more", gasOfSucrose*left)
 	} else {
-		g.add(true, "gravity at packing", m.ifDone(), "0.002 above it hides %.1f g/L of sugar, which make %.1f g/L of CO2 more: was it read, twice, with the gas stirred out?", hidden, gasOfSucrose*hidden)
+		g.add(true, "gravity at packing", m.ifDone(), "0.002 above it hides %.1f g/L of sugar, which make %.1f g/L of CO2 more: was it "+
+			"read, twice, with the gas stirred out?", hidden, gasOfSucrose*hidden)
 	}
 	for i, p := range m.plan.Packs {
 		r, k := m.recipe.packs[i], m.batch.packed[i]
@@ -143,7 +144,8 @@ func (m *maker) foam(g *Guide) error {
 			return err
 		}
 		over, worse := p.Content.In(units.GramCO2PerLitre)/rest.In(units.GramCO2PerLitre), p.Content.In(units.GramCO2PerLitre)/warmer.In(units.GramCO2PerLitre)
-		g.add(worse > 4, r.Kind+"s, content against what stays in an open glass", fmt.Sprintf("%.1f times at %.0f °C", over, p.Temperature.In(units.Celsius)), "%.1f times when 10 K warmer: open it colder", worse)
+		g.add(worse > 4, r.Kind+"s, content against what stays in an open glass",
+			fmt.Sprintf("%.1f times at %.0f °C", over, p.Temperature.In(units.Celsius)), "%.1f times when 10 K warmer: open it colder", worse)
 		if b := p.Bottle; b != nil && b.Priming.What != "" {
 			more := 0.1 * (p.Content.In(units.GramCO2PerLitre) - b.Dissolved.In(units.GramCO2PerLitre))
 			g.add(true, "priming of the "+r.Kind+"s", b.Priming.Mass.String(), "a tenth too much, or bottles a tenth fewer, is %.1f g/L of CO2 more", more)
@@ -152,7 +154,9 @@ func (m *maker) foam(g *Guide) error {
 				return err
 			}
 			more = cold.In(units.GramCO2PerLitre) - b.Dissolved.In(units.GramCO2PerLitre)
-			g.add(more > 0.3, "gas already dissolved", fmt.Sprintf("%.1f g/L", b.Dissolved.In(units.GramCO2PerLitre)), "counted at %.0f °C, the warmest since the ferment; if it was never warmer than 10 K below that, it held %.1f g/L more", m.req.Fermenter.Warmest.In(units.Celsius), more)
+			g.add(more > 0.3, "gas already dissolved", fmt.Sprintf("%.1f g/L", b.Dissolved.In(units.GramCO2PerLitre)),
+				"counted at %.0f °C, the warmest since the ferment; if it was never warmer than 10 K below that, it held %.1f g/L more",
+				m.req.Fermenter.Warmest.In(units.Celsius), more)
 		}
 	}
 	return nil
@@ -164,13 +168,16 @@ func (m *maker) haze(g *Guide) error {
 		g.add(index > 0, "calcite's index of the drink", fmt.Sprintf("%.1f", index), "above 0 it could drop chalk; below it none")
 	}
 	if w := m.plan.Water.Boiled; w != nil && w.Scale.In(units.Gram) > 0 {
-		g.add(w.Scale.In(units.Gram) > 1, "chalk of the boil", fmt.Sprintf("up to %.1f g", w.Scale.In(units.Gram)), "it falls in the kettle; carried over it is a white haze that settles within days")
+		g.add(w.Scale.In(units.Gram) > 1, "chalk of the boil", fmt.Sprintf("up to %.1f g", w.Scale.In(units.Gram)),
+			"it falls in the kettle; carried over it is a white haze that settles within days")
 	}
 	if f := m.req.Flavour; f != nil && f.Strength != nil {
 		oily := f.Strength.In(units.PercentVolume)
-		g.add(oily > 20, "flavouring", fmt.Sprintf("%.0f %% vol, diluted to %.1f", oily, m.plan.Strength.In(units.PercentVolume)), "oils that its alcohol held fall out as a lasting haze: try it in a glass of water at that strength")
+		g.add(oily > 20, "flavouring", fmt.Sprintf("%.0f %% vol, diluted to %.1f", oily, m.plan.Strength.In(units.PercentVolume)),
+			"oils that its alcohol held fall out as a lasting haze: try it in a glass of water at that strength")
 	}
-	g.add(true, "yeast grown, dry", fmt.Sprintf("%.1f g/L", m.yeastLeft()), "what is not settled or fined is haze; at 4 °C most strains settle within two weeks (common practice, no source)")
+	g.add(true, "yeast grown, dry", fmt.Sprintf("%.1f g/L", m.yeastLeft()),
+		"what is not settled or fined is haze; at 4 °C most strains settle within two weeks (common practice, no source)")
 	for _, p := range m.plan.Packs {
 		if p.Bottle != nil && p.Bottle.Priming.What != "" {
 			g.add(true, "primed bottles", fmt.Sprint(p.Count), "yeast works in them, and lies on the bottom: pour off it")
@@ -208,16 +215,21 @@ func (m *maker) flat(g *Guide) error {
 			if err != nil {
 				return err
 			}
-			g.add(c.In(units.GramCO2PerLitre) < 0.9*want, "keg 5 K warmer than set", fmt.Sprintf("%.1f g/L", c.In(units.GramCO2PerLitre)), "of the %.1f wanted at %.2f bar gauge: measure the drink, not the room", want, p.Gauge.In(units.BarGauge))
+			g.add(c.In(units.GramCO2PerLitre) < 0.9*want, "keg 5 K warmer than set", fmt.Sprintf("%.1f g/L", c.In(units.GramCO2PerLitre)),
+				"of the %.1f wanted at %.2f bar gauge: measure the drink, not the room", want, p.Gauge.In(units.BarGauge))
 			g.add(true, "days on gas", "7 to 14", "at rest, unshaken, before the drink holds what the gauge says")
 			continue
 		}
 		if b := p.Bottle; b != nil && b.Priming.What != "" {
-			g.add(b.Held, "priming of the "+r.Kind+"s", b.Priming.Mass.String(), "of %s for all, %.1f g each; a tenth too little is %.1f g/L less", b.Priming.What, b.PerBottle.In(units.Gram), 0.1*(want-b.Dissolved.In(units.GramCO2PerLitre)))
+			g.add(b.Held, "priming of the "+r.Kind+"s", b.Priming.Mass.String(), "of %s for all, %.1f g each; a tenth too little is %.1f g/L less",
+				b.Priming.What, b.PerBottle.In(units.Gram), 0.1*(want-b.Dissolved.In(units.GramCO2PerLitre)))
 			cells := m.plan.Yeast.Cells / m.batch.wash.VolumeAt20().In(units.Litre) // billion/L is million/mL
-			g.add(true, "yeast", fmt.Sprintf("%.1f million cells/mL pitched", cells), "after long chilling or fining about 1 million/mL has to be left: pitch a little fresh yeast with the primer (common practice, no source)")
-			g.add(m.req.Fermenter.Temperature.In(units.Celsius) < 15, "warmth to condition in", fmt.Sprintf("%.0f °C", m.req.Fermenter.Temperature.In(units.Celsius)), "below about 15 °C two weeks are not enough")
-			g.add(b.ServedGauge.In(units.BarGauge) < 0.5, "pressure when served", fmt.Sprintf("%.2f bar gauge", b.ServedGauge.In(units.BarGauge)), "hold a gauge to one bottle: less than that is a leak or too little sugar")
+			g.add(true, "yeast", fmt.Sprintf("%.1f million cells/mL pitched", cells),
+				"after long chilling or fining about 1 million/mL has to be left: pitch a little fresh yeast with the primer (common practice, no source)")
+			g.add(m.req.Fermenter.Temperature.In(units.Celsius) < 15, "warmth to condition in",
+				fmt.Sprintf("%.0f °C", m.req.Fermenter.Temperature.In(units.Celsius)), "below about 15 °C two weeks are not enough")
+			g.add(b.ServedGauge.In(units.BarGauge) < 0.5, "pressure when served", fmt.Sprintf("%.2f bar gauge", b.ServedGauge.In(units.BarGauge)),
+				"hold a gauge to one bottle: less than that is a leak or too little sugar")
 		}
 	}
 	return nil
@@ -227,9 +239,11 @@ func (m *maker) tastesSour(g *Guide) error {
 	a := m.plan.Acidity
 	if n := len(a.Points); n > 0 {
 		p := a.Points[n-1]
-		g.add(p.PH < 3.4, "pH at the end, as planned", fmt.Sprintf("%.2f", p.PH), "likely %.2f to %.2f; below %.2f the acids are not this yeast's", p.Low, p.High, p.Low)
+		g.add(p.PH < 3.4, "pH at the end, as planned", fmt.Sprintf("%.2f", p.PH), "likely %.2f to %.2f; below %.2f the acids are not this yeast's",
+			p.Low, p.High, p.Low)
 		if a.EndUnbuffered > 0 {
-			g.add(a.EndUnbuffered < 3.4, "pH without the buffer", fmt.Sprintf("%.2f", a.EndUnbuffered), "was it weighed, and stirred in? %s of %s", a.Buffer.Mass, a.Buffer.What)
+			g.add(a.EndUnbuffered < 3.4, "pH without the buffer", fmt.Sprintf("%.2f", a.EndUnbuffered), "was it weighed, and stirred in? %s of %s",
+				a.Buffer.Mass, a.Buffer.What)
 		}
 	} else {
 		g.add(false, "pH", "not foreseen", "%s", a.Unforeseen)
@@ -240,7 +254,8 @@ func (m *maker) tastesSour(g *Guide) error {
 			if n := len(a.Points); n > 0 {
 				low = a.Points[n-1].Low
 			}
-			g.add(*ph < low || low == 0 && *ph < sourBelow, "pH, as last read", fmt.Sprintf("%.2f", *ph), "lower than the plan's range is an acid that the plan does not know: bacteria, or one that was added")
+			g.add(*ph < low || low == 0 && *ph < sourBelow, "pH, as last read", fmt.Sprintf("%.2f", *ph),
+				"lower than the plan's range is an acid that the plan does not know: bacteria, or one that was added")
 		}
 	}
 	if acids := m.plan.Label.Acids.In(units.GramPerLitre); acids >= 0.05 { // in beer they count in the real extract
@@ -259,11 +274,13 @@ func (m *maker) sulfur(g *Guide) error {
 	n := m.plan.Nutrient
 	if m.unforeseen() == "" {
 		brought, low := n.Brought.In(units.MilligramPerLitre), n.Low.In(units.MilligramPerLitre)
-		g.add(brought < low, "nitrogen brought", fmt.Sprintf("%.0f mg/L", brought), "strains of low demand want %.0f, of this one %.0f; short of it yeast makes hydrogen sulfide", low, n.Need.In(units.MilligramPerLitre))
+		g.add(brought < low, "nitrogen brought", fmt.Sprintf("%.0f mg/L", brought),
+			"strains of low demand want %.0f, of this one %.0f; short of it yeast makes hydrogen sulfide", low, n.Need.In(units.MilligramPerLitre))
 	}
 	for _, o := range n.Others {
 		if vitamin := strings.Contains(o.Name, "thiamine") || strings.Contains(o.Name, "vitamin"); vitamin && (o.Short || o.Unsure) {
-			g.add(o.Short, o.Name+" brought", fmt.Sprintf("%.3g mg/L", o.Brought.In(units.MilligramPerLitre)), "%.3g wanted; a lack of vitamins does the same as one of nitrogen", o.Need.In(units.MilligramPerLitre))
+			g.add(o.Short, o.Name+" brought", fmt.Sprintf("%.3g mg/L", o.Brought.In(units.MilligramPerLitre)),
+				"%.3g wanted; a lack of vitamins does the same as one of nitrogen", o.Need.In(units.MilligramPerLitre))
 		}
 	}
 	sulfate := m.plan.Water.After.Sulfate.In(units.MilligramPerLitre)
@@ -282,7 +299,8 @@ func (m *maker) noStart(g *Guide) error {
 	}
 	y, wash := m.plan.Yeast, m.batch.wash
 	cells := y.Cells / wash.VolumeAt20().In(units.Litre) // billion/L is million/mL
-	g.add(true, "live cells pitched, by the label", fmt.Sprintf("%.1f million/mL", cells), "were they alive? With a tenth of them a start takes a day or two longer")
+	g.add(true, "live cells pitched, by the label", fmt.Sprintf("%.1f million/mL", cells),
+		"were they alive? With a tenth of them a start takes a day or two longer")
 	if age := m.req.Yeast.Age; age != nil {
 		g.add(time.Duration(*age) > 180*day, "age of the yeast", age.String(), "more than half a year asks for a trial in sugar water")
 	}
@@ -303,7 +321,8 @@ func (m *maker) noStart(g *Guide) error {
 	g.add(load > 1.5, "osmotic load", fmt.Sprintf("%.2f mol/kg", load), "yeast suffers from about 2 on (common practice, no source): feed the sugar in portions")
 	if m.unforeseen() == "" {
 		n := m.plan.Nutrient
-		g.add(n.Brought.In(units.MilligramPerLitre) < 60, "nitrogen brought", fmt.Sprintf("%.0f mg/L", n.Brought.In(units.MilligramPerLitre)), "a lack slows it later rather than at the start")
+		g.add(n.Brought.In(units.MilligramPerLitre) < 60, "nitrogen brought", fmt.Sprintf("%.0f mg/L", n.Brought.In(units.MilligramPerLitre)),
+			"a lack slows it later rather than at the start")
 	}
 	return nil
 }
@@ -330,17 +349,21 @@ func inHours(t time.Duration) string { return fmt.Sprintf("%.0f h", t.Hours()) }
 
 func (m *maker) tooSweet(g *Guide) error {
 	if left, read := m.unfermented(); read {
-		g.add(left > 4, "sugar left by the last reading", fmt.Sprintf("%.1f g/L", left), "a taste begins near 4 g/L (recalled from memory); it can still ferment: do not pack it so")
+		g.add(left > 4, "sugar left by the last reading", fmt.Sprintf("%.1f g/L", left),
+			"a taste begins near 4 g/L (recalled from memory); it can still ferment: do not pack it so")
 	} else {
 		sugar := m.plan.Nutrient.Sugar.In(units.GramPerLitre)
-		g.add(true, "gravity now", m.ifDone(), "each 0.001 above it is %.1f g/L of sugar: read it", 0.001*sugar/math.Max(m.plan.Gravity.Original-m.plan.Gravity.Floor, 1e-3))
+		g.add(true, "gravity now", m.ifDone(), "each 0.001 above it is %.1f g/L of sugar: read it",
+			0.001*sugar/math.Max(m.plan.Gravity.Original-m.plan.Gravity.Floor, 1e-3))
 	}
 	base := m.batch.base
 	rest := 1000 * kg(base.Fermentable()) / base.VolumeAt20().In(units.Litre)
-	g.add(rest > 4, "sugar that this yeast leaves, as planned", fmt.Sprintf("%.1f g/L", rest), "by the attenuation of the request, %s", m.attenuation().Text(units.Percent, 0))
+	g.add(rest > 4, "sugar that this yeast leaves, as planned", fmt.Sprintf("%.1f g/L", rest), "by the attenuation of the request, %s",
+		m.attenuation().Text(units.Percent, 0))
 	sugars := m.plan.Label.Sugars.In(units.GramPerLitre)
 	g.add(sugars > 4, "sugars of the packed drink", fmt.Sprintf("%.1f g/L", sugars), "with the flavouring's own; where yeast is alive it ferments")
-	g.add(false, "polyols of the ferment", fmt.Sprintf("%.1f g/L", m.plan.Label.Polyols.In(units.GramPerLitre)), "glycerol: a taste begins near 5 g/L (recalled from memory)")
+	g.add(false, "polyols of the ferment", fmt.Sprintf("%.1f g/L", m.plan.Label.Polyols.In(units.GramPerLitre)),
+		"glycerol: a taste begins near 5 g/L (recalled from memory)")
 	if f := m.plan.Forecast; f != nil {
 		g.add(f.Stops.In(units.Percent) > 30, "chance that it stops", f.Stops.Text(units.Percent, 0), "for good above gravity %.4f, as foreseen", f.StopsAbove)
 	}

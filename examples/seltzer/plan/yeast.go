@@ -79,7 +79,8 @@ func (m *maker) strain(say *notes) error {
 	if t := s.Tolerance; t != nil && base.Compare(*t) > 0 {
 		most := m.plan.Strength.In(units.PercentVolume) * t.In(units.PercentVolume) / base.In(units.PercentVolume)
 		return &RequestError{Field: "yeast.strain.tolerance", Value: t.Text(units.PercentVolume, 1), is: quantity(*t),
-			Allowed: fmt.Sprintf("at least the %.1f %% vol of the base drink: take another strain, or a strength of at most %.1f %% vol", math.Ceil(10*base.In(units.PercentVolume))/10, math.Floor(10*most+1e-9)/10)}
+			Allowed: fmt.Sprintf("at least the %.1f %% vol of the base drink: take another strain, or a strength of at most %.1f %% vol",
+				math.Ceil(10*base.In(units.PercentVolume))/10, math.Floor(10*most+1e-9)/10)}
 	}
 	name := s.Name
 	if name == "" {
@@ -87,10 +88,12 @@ func (m *maker) strain(say *notes) error {
 	}
 	t := m.req.Fermenter.Temperature
 	if s.Coldest != nil && t.Compare(*s.Coldest) < 0 {
-		say.caution(fmt.Sprintf("%s works from %s on by its sheet: this yeast was not made for %s, it may not start or stop early.", name, s.Coldest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
+		say.caution(fmt.Sprintf("%s works from %s on by its sheet: this yeast was not made for %s, it may not start or stop early.", name,
+			s.Coldest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
 	}
 	if s.Warmest != nil && t.Compare(*s.Warmest) > 0 {
-		say.caution(fmt.Sprintf("%s works up to %s by its sheet: this yeast was not made for %s, it may taste of solvent or die early.", name, s.Warmest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
+		say.caution(fmt.Sprintf("%s works up to %s by its sheet: this yeast was not made for %s, it may taste of solvent or die early.",
+			name, s.Warmest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
 	}
 	if d := m.req.Nutrient.Demand; s.Demand != "" && s.Demand != d {
 		say.caution(fmt.Sprintf("%s has a %s demand for nitrogen by its sheet, the batch is fed for a %s one.", name, s.Demand, d))

@@ -34,7 +34,8 @@ func (k *recipe) yeastOK() (err error) {
 			return named("yeast.sugar_for_1_percent", own.Text(units.GramPerLitre, 2), err)
 		}
 		if strings.Contains(k.fermentable.Name(), "malt") {
-			return &RequestError{Field: "yeast.sugar_for_1_percent", Value: own.Text(units.GramPerLitre, 2), Allowed: "left out for malt extract, whose yield is Balling's"}
+			return &RequestError{Field: "yeast.sugar_for_1_percent", Value: own.Text(units.GramPerLitre, 2),
+				Allowed: "left out for malt extract, whose yield is Balling's"}
 		}
 	}
 	return k.strainOK()
