@@ -234,18 +234,9 @@ func (r *recipe) forStrength() (batch, error) {
 	if r.base != nil {
 		return r.forBase()
 	}
-	r.primeAhead()
-	b, err := r.forStrengthNear(0.95 * r.guess())
-	if err == nil && r.meets(b) {
-		b, err = r.forStrengthNear(b.share * r.swell)
-	}
-	return b, err
-}
-
-// forStrengthNear is forStrength from a share to begin with.
-func (r *recipe) forStrengthNear(share float64) (batch, error) {
 	want := r.req.Strength.In(units.PercentVolume)
-	x := math.Log(share)
+	r.primeAhead()
+	x := math.Log(0.95 * r.guess()) // of the share
 	slope, lastX, lastY := 1.0, 0.0, 0.0
 	for n := range mostPrimings {
 		b, err := r.mix(math.Exp(x))
@@ -256,8 +247,11 @@ func (r *recipe) forStrengthNear(share float64) (batch, error) {
 		if err != nil {
 			return b, err
 		}
+		if n == 0 && r.req.swell == 0 { // near enough: it hardly depends on the share
+			r.meets(b)
+		}
 		y := math.Log(b.strength / want)
-		if change < leastChange && math.Abs(y) < 1e-6 { // a millionth of the sugar, which is rounded to a scale next
+		if n > 0 && change < leastChange && math.Abs(y) < 1e-6 { // a millionth of the sugar, which is rounded to a scale next
 			return b, nil
 		}
 		if s := (y - lastY) / (x - lastX); n > 0 && s > 0.7 && s < 1.4 {

@@ -53,10 +53,8 @@ func (r *reader) course(c *carried, ph []float64) error {
 	c.like = &r.like
 	gas := water.AirCO2(r.air)
 	for i, leg := range r.legs {
-		for _, st := range leg {
-			if _, err := c.do(st); err != nil {
-				return err
-			}
+		if _, err := c.do(leg...); err != nil {
+			return err
 		}
 		if ph[i] == 0 {
 			var err error
@@ -71,28 +69,34 @@ func (r *reader) course(c *carried, ph []float64) error {
 
 // By how much a pH at the end has to move for it to be read on the way too, and for the other side to be looked at.
 const (
-	moves = 0.005
+	moves = 0.02
 	bends = 0.05
 )
 
 // read are the figures of a world by its wash, and that without the nutrient of the stages. It is held against another, whose wash
-// it has where it has none of its own, and whose pH where that hardly moves.
-func (r *reader) read(wash *forward.State, unstaged forward.State, u *forward.Unknowns, from *inDoubt) (is inDoubt, err error) {
-	if is, err = r.base(wash, u); err != nil {
+// it has where it has none of its own, and whose pH where that hardly moves: by a thinner or a stronger wash by less than 0.01.
+func (r *reader) read(wash *forward.State, unstaged forward.State, u *forward.Unknowns, from *inDoubt, sour bool) (is inDoubt, err error) {
+	if is, err = r.base(wash, u, sour); err != nil {
 		return is, err
 	}
 	if wash == nil {
 		is[ofOriginal], is[ofVolume], is[ofPH] = from[ofOriginal], from[ofVolume], from[ofPH]
 	}
-	if from != nil && math.Abs(is[ofEnd]-from[ofEnd]) < moves {
+	if !sour {
 		copy(is[ofBuffer:], from[ofBuffer:])
+		return is, nil
+	}
+	if from != nil && math.Abs(is[ofEnd]-from[ofEnd]) < moves {
+		end := is[ofEnd]
+		copy(is[ofBuffer:], from[ofBuffer:])
+		is[ofEnd] = end
 		return is, nil
 	}
 	return is, r.way(&is, unstaged, u)
 }
 
 // base reads what needs no pH of the way, of a world by its wash; that of another world is nil.
-func (r *reader) base(wash *forward.State, u *forward.Unknowns) (f inDoubt, err error) {
+func (r *reader) base(wash *forward.State, u *forward.Unknowns, sour bool) (f inDoubt, err error) {
 	c := carried{state: r.brewed.wash, unknowns: *u, like: &r.like}
 	if wash != nil {
 		c.state = *wash
@@ -118,7 +122,7 @@ func (r *reader) base(wash *forward.State, u *forward.Unknowns) (f inDoubt, err 
 		return f, err
 	}
 	f[ofStrength], f[ofFloor] = strength.In(units.PercentVolume), floor.SG()
-	if r.unforeseen() == "" {
+	if sour && r.unforeseen() == "" {
 		f[ofEnd], err = r.meters[courseSteps].PHUnder(&c.state, r.air.Pressure())
 	}
 	return f, err

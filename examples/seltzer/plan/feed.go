@@ -20,9 +20,8 @@ const ofSugarWash = "the pH of a sugar wash"
 
 // feed is the nutrient, in stages by sugar used.
 func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
-	var demand nutrient.Demand
-	if err := demand.UnmarshalText([]byte(m.req.Nutrient.Demand)); err != nil {
-		return n, named("nutrient.demand", m.req.Nutrient.Demand, err)
+	if n, err = m.wants(); err != nil {
+		return n, err
 	}
 	var whose law.Jurisdiction
 	if err := whose.UnmarshalText([]byte(m.req.Nutrient.Law)); err != nil {
@@ -45,17 +44,7 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 		return n, &RequestError{Field: "nutrient.sources", Value: "missing", Allowed: `at least one, such as "diammonium phosphate"`}
 	}
 
-	cold := m.batch.wash.VolumeAt20()
-	n = NutrientPlan{Volume: cold}
-	n.Sugar = units.GramPerLitre.Of(checked.Number(1000 * kg(m.batch.wash.Fermentable()) / cold.In(units.Litre)))
-	need, err := nutrient.NeedBySugar(n.Sugar, demand)
-	if err != nil {
-		return n, err
-	}
-	n.Need, n.Low, n.High, n.Method = need.Nitrogen.Value, need.Nitrogen.Low, need.Nitrogen.High, need.Method
-	if m.plan.Must != nil {
-		n.FromMust = m.plan.Must.Nitrogen
-	}
+	cold := n.Volume
 	if len(sources)+len(others) == 0 { // it brings nitrogen of its own
 		return n, nil
 	}
@@ -129,6 +118,25 @@ func (m *maker) nitrogen(*notes) (own, brought units.MassConcentration, err erro
 	}
 	unfed := m.brewed.unfed.Amounts()
 	return in(unfed.YeastNitrogen()), in(m.brewed.fed), nil
+}
+
+// wants is the nitrogen that the yeast wants, and what of it the must brings.
+func (m *maker) wants() (n NutrientPlan, err error) {
+	var demand nutrient.Demand
+	if err := demand.UnmarshalText([]byte(m.req.Nutrient.Demand)); err != nil {
+		return n, named("nutrient.demand", m.req.Nutrient.Demand, err)
+	}
+	n.Volume = m.batch.wash.VolumeAt20()
+	n.Sugar = units.GramPerLitre.Of(checked.Number(1000 * kg(m.batch.wash.Fermentable()) / n.Volume.In(units.Litre)))
+	need, err := nutrient.NeedBySugar(n.Sugar, demand)
+	if err != nil {
+		return n, err
+	}
+	n.Need, n.Low, n.High, n.Method = need.Nitrogen.Value, need.Nitrogen.Low, need.Nitrogen.High, need.Method
+	if m.plan.Must != nil {
+		n.FromMust = m.plan.Must.Nitrogen
+	}
+	return n, nil
 }
 
 // lacking is the nitrogen that the nutrient is to bring.

@@ -227,7 +227,7 @@ func TestPromisedOfEveryKind(t *testing.T) {
 			}
 			if q.Strength == nil && r.Gravity == nil && !r.Strength.IsZero() {
 				rounded := r.Scales.Sugar.Quantity().In(units.Kilogram) / 2 / p.Weigh[0].Asked.In(units.Kilogram)
-				off := (0.0004 + rounded) * r.Strength.In(units.PercentVolume) // sugar is weighed to the step of its scale
+				off := (0.001 + rounded) * r.Strength.In(units.PercentVolume) // sugar is weighed to the step of its scale
 				if k.Bottle != nil {
 					off += r.Scales.Small.Quantity().In(units.Gram) / 2 / 16.83 / share // and so is the primer
 				}

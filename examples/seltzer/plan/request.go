@@ -43,7 +43,8 @@ type Request struct {
 	Prices      []Price      `json:"prices,omitempty"`      // optional
 	Readings    []Reading    `json:"readings,omitempty"`    // optional: what was measured since
 
-	typed typed // what stood in the JSON text, for errors
+	typed typed   // what stood in the JSON text, for errors
+	swell float64 // of its base, where it was settled: [recipe.swells]
 }
 
 // AtHand is what there is of sugar and water.

@@ -77,12 +77,12 @@ func settled(req Request) (Request, error) {
 		}
 		out := smaller(r.req, scale)
 		out.Gravity, out.AtHand = nil, nil
-		out.Strength = units.PercentVolume.Of(checked.Number(b.strength))
+		out.Strength, out.swell = units.PercentVolume.Of(checked.Number(b.strength)), r.swell
 		return out, nil
 	}
 	out := req
 	out.Gravity, out.AtHand = nil, nil
-	out.Strength = units.PercentVolume.Of(checked.Number(b.strength))
+	out.Strength, out.swell = units.PercentVolume.Of(checked.Number(b.strength)), r.swell
 	return out, nil
 }
 

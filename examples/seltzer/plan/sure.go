@@ -77,13 +77,13 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		return d, err
 	}
 	r, wash := m.reader(courseSteps), m.brewed.wash
-	was, err := r.read(&wash, m.brewed.unstaged, &usual, nil)
+	was, err := r.read(&wash, m.brewed.unstaged, &usual, nil, true)
 	if err != nil {
 		return d, err
 	}
 	none := was // without chalk
 	if m.brewed.scale > 0 {
-		if none, err = r.read(&base.states[ferment-1], base.states[unstaged], &bare, nil); err != nil {
+		if none, err = r.read(&base.states[ferment-1], base.states[unstaged], &bare, nil, true); err != nil {
 			return d, err
 		}
 	}
@@ -96,7 +96,7 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		of := k.In(&u)
 		*of = min(max(*of+by, min(k.Low, *of)), max(k.High, *of))
 		if first == ferment {
-			return r.read(nil, m.brewed.unstaged, &u, from)
+			return r.read(nil, m.brewed.unstaged, &u, from, true)
 		}
 		var start forward.State
 		if first = min(first, unstaged); first > 0 {
@@ -106,7 +106,7 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		if err != nil {
 			return is, err
 		}
-		return r.read(&states[len(states)-1], states[unstaged-first], &u, from)
+		return r.read(&states[len(states)-1], states[unstaged-first], &u, from, of == &u.Wash)
 	}
 	for _, k := range m.known() {
 		of := k.In(&bare)

@@ -66,7 +66,7 @@ func (d Duration) minutes() float64 { return time.Duration(d).Minutes() }
 
 // newRecipe checks a request and prepares what the batch is solved with.
 func newRecipe(r Request) (*recipe, error) {
-	k := &recipe{req: r, swell: 1}
+	k := &recipe{req: r, swell: cmp.Or(r.swell, 1)}
 	if r.made() != nil {
 		return k, r.typed.echoed(k.setMade())
 	}
