@@ -49,6 +49,23 @@ func started(t *testing.T, cmd *exec.Cmd) {
 	})
 }
 
+// profileDir is a folder for a browser. Processes of it may write there for a moment after it is stopped.
+func profileDir(t *testing.T) string {
+	dir, err := os.MkdirTemp("", "profile")
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() {
+		for range 50 {
+			if os.RemoveAll(dir) == nil {
+				return
+			}
+			time.Sleep(100 * time.Millisecond)
+		}
+	})
+	return dir
+}
+
 // chromium speaks its protocol for developers over a pipe: JSON, each ended by a zero.
 type chromium struct {
 	t        *testing.T
@@ -68,7 +85,7 @@ func newChromium(t *testing.T, path string) browser {
 		t.Fatal(err)
 	}
 	cmd := exec.Command(path, "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-		"--disable-component-update", "--disable-sync", "--disable-dev-shm-usage", "--remote-debugging-pipe", "--user-data-dir="+t.TempDir())
+		"--disable-component-update", "--disable-sync", "--disable-dev-shm-usage", "--remote-debugging-pipe", "--user-data-dir="+profileDir(t))
 	cmd.ExtraFiles = []*os.File{toRead[0], toUs[1]}
 	started(t, cmd)
 	c := &chromium{t: t, out: toRead[1], answers: map[int]chan json.RawMessage{}}
@@ -282,7 +299,7 @@ type firefox struct {
 
 func newFirefox(t *testing.T, path string) browser {
 	t.Helper()
-	profile := t.TempDir()
+	profile := profileDir(t)
 	// Network off: all of it goes to a proxy that is not there.
 	prefs := `user_pref("marionette.port", 0);
 user_pref("network.proxy.type", 1);

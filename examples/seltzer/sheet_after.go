@@ -40,7 +40,7 @@ func likely(low, high float64, unknown, before string) string {
 }
 
 // mostlyFrom says which unknown most of an uncertainty comes from.
-func mostlyFrom(unknown string) string { return "mostly from " + unknown }
+func mostlyFrom(unknown string) string { return "mostly from the " + unknown }
 
 func stateSection(p plan.Plan, s style) section {
 	st := p.State
