@@ -5,15 +5,6 @@ package units
 // In: BillionCells.Of(200), [Unit.Try], Parse[Cells](text). Out: q.In(BillionCells). Methods: [Quantity].
 type Cells = Quantity[cells, cells]
 
-// Units of [Cells] and [PitchRate].
-const (
-	// BillionCells (billion cells): the base unit.
-	BillionCells Unit[cells, cells] = cellsUnits
-
-	// MillionPerMillilitrePlato (million cells/mL/°P): the base unit.
-	MillionPerMillilitrePlato Unit[pitchRate, pitchRate] = pitchRateUnits
-)
-
 var theCells = &dimension{
 	name: "number of cells", min: 0, max: most,
 	units: cellsUnits, table: []unit{

@@ -5,15 +5,6 @@ package units
 // In: MillipascalSecond.Of(1.002), [Unit.Try], Parse[DynamicViscosity](text). Out: q.In(MillipascalSecond). Methods: [Quantity].
 type DynamicViscosity = Quantity[dynamicViscosity, dynamicViscosity]
 
-// Units of [DynamicViscosity] and [Speed].
-const (
-	// MillipascalSecond (mPa·s): the base unit, which is a centipoise.
-	MillipascalSecond Unit[dynamicViscosity, dynamicViscosity] = dynamicViscosityUnits
-
-	// MetrePerSecond (m/s): the base unit.
-	MetrePerSecond Unit[speed, speed] = speedUnits
-)
-
 var theDynamicViscosity = &dimension{
 	name: "dynamic viscosity", min: 0, max: most,
 	units: dynamicViscosityUnits, table: []unit{

@@ -6,15 +6,6 @@ package units
 // In: PerHour.Of(0.0125), [Unit.Try], Parse[Rate](text). Out: q.In(PerHour). Methods: [Quantity].
 type Rate = Quantity[rate, rate]
 
-// Units of [Rate] and [PasteurisationUnits].
-const (
-	// PerHour (per hour): the base unit.
-	PerHour Unit[rate, rate] = rateUnits
-
-	// PU: the base unit, what a minute at 60 °C does.
-	PU Unit[pasteurisationUnits, pasteurisationUnits] = pasteurisationUnitsUnits
-)
-
 var theRate = &dimension{
 	name: "rate", min: 0, max: most,
 	units: rateUnits, table: []unit{

@@ -75,15 +75,22 @@ func settled(req Request) (Request, error) {
 			return req, &RequestError{Field: "at_hand", Value: atHandText(sugar, water),
 				Allowed: "more: what is left of it after the losses of the vessels is less than a litre"}
 		}
-		out := smaller(r.req, scale)
-		out.Gravity, out.AtHand = nil, nil
-		out.Strength, out.swell = units.PercentVolume.Of(checked.Number(b.strength)), r.swell
-		return out, nil
+		return r.settledTo(smaller(r.req, scale), b), nil
 	}
-	out := req
+	return r.settledTo(req, b), nil
+}
+
+// settledTo is a request of the strength of a batch. A pack of nearly the strength that the batch comes to takes what there is.
+func (r *recipe) settledTo(out Request, b batch) Request {
 	out.Gravity, out.AtHand = nil, nil
 	out.Strength, out.swell = units.PercentVolume.Of(checked.Number(b.strength)), r.swell
-	return out, nil
+	out.Packs = slices.Clone(out.Packs)
+	for i, p := range r.packs {
+		if most := p.ratio * b.strength; p.Strength != nil && most < p.Strength.In(units.PercentVolume) {
+			out.Packs[i].Strength = new(units.PercentVolume.Of(checked.Number(most)))
+		}
+	}
+	return out
 }
 
 // common is the strength of the packs that have none of their own, in what a batch ferments to; the
