@@ -73,29 +73,26 @@ func continued(original, final float64, y Yield) (reading, error) {
 	if err != nil {
 		return reading{}, err
 	}
-	of := func(plato float64) (float64, Gravity, error) {
-		g, err := FromExtract(units.DegreePlato.Of(checked.Number(plato)))
-		if err != nil {
-			return 0, g, err
-		}
-		f, err := FromOriginalAndApparent(og.Extract(), g.Extract(), y)
-		return f.liquid.strength(), g, err
-	}
 	f, err := FromOriginalAndApparent(og.Extract(), fg.Extract(), y)
 	e, ok := errors.AsType[*units.RangeError](err)
 	if !ok || e.Quantity != "apparent extract" || e.Value >= e.Min {
 		return reading{strength: f.liquid.strength()}, err
 	}
-	const nudge = 1e-9 // °P: over the rounding of the limit
-	dry, floor, err := of(e.Min + nudge)
+	p := og.Extract().In(units.DegreePlato)
+	end, err := stateOf(e.Func, p, p, y)
+	if err != nil { // not reached: the range that was left ends there
+		return reading{}, err
+	}
+	dry, floor := end.liquid.strength(), end.liquid.Gravity()
+	above, err := FromExtract(units.DegreePlato.Of(checked.Number(e.Min + min(0.25, (e.Max-e.Min)/2))))
 	if err != nil {
 		return reading{}, err
 	}
-	least := e.Min + min(0.25, (e.Max-e.Min)/2)
-	wet, above, err := of(least)
+	damp, err := FromOriginalAndApparent(og.Extract(), above.Extract(), y)
 	if err != nil {
 		return reading{}, err
 	}
+	wet := damp.liquid.strength()
 	r := reading{strength: dry, under: floor.SG() - final, outside: e}
 	if above.SG() > floor.SG() { // else there is no extract, and no strength
 		r.slope = (dry - wet) / (above.SG() - floor.SG())

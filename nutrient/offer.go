@@ -1,6 +1,8 @@
 package nutrient
 
 import (
+	"slices"
+
 	"example.org/zymase/internal/shelf"
 	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units/material"
@@ -35,8 +37,8 @@ func (o Offer) group() law.Substance {
 
 // Sources returns the materials known by name that feed yeast; [material.FindAmong] reads
 // their names, and [material.ByLabel] takes one's own.
-func Sources() []material.Material {
-	return shelf.Materials("diammonium phosphate", "monoammonium phosphate", "ammonium sulfate", "ammonium chloride", "urea", "autolysed yeast",
-		"thiamine hydrochloride", "zinc sulfate heptahydrate", "zinc sulfate monohydrate", "Epsom salt", "potassium dihydrogen phosphate",
-		"potassium chloride")
-}
+func Sources() []material.Material { return slices.Clone(sources) }
+
+var sources = shelf.Materials("diammonium phosphate", "monoammonium phosphate", "ammonium sulfate", "ammonium chloride", "urea", "autolysed yeast",
+	"thiamine hydrochloride", "zinc sulfate heptahydrate", "zinc sulfate monohydrate", "Epsom salt", "potassium dihydrogen phosphate",
+	"potassium chloride")

@@ -1,6 +1,8 @@
 package sugar
 
 import (
+	"slices"
+
 	"example.org/zymase/internal/shelf"
 	"example.org/zymase/units/material"
 )
@@ -9,7 +11,7 @@ import (
 // lactose, which sweetens and stays. Syrups, honey and juice by their own figures are made by
 // [material.GlucoseSyrup], [material.InvertSyrup], [material.HoneyWithWater] and
 // [material.Juice]; [material.FindAmong] reads a name.
-func Fermentables() []material.Material {
-	return shelf.Materials("white sugar", "sucrose", "soft brown sugar", "dextrose monohydrate", "dextrose anhydrous", "fructose", "invert sugar syrup",
-		"honey", "maple syrup", "dry malt extract", "liquid malt extract", "lactose monohydrate")
-}
+func Fermentables() []material.Material { return slices.Clone(fermentables) }
+
+var fermentables = shelf.Materials("white sugar", "sucrose", "soft brown sugar", "dextrose monohydrate", "dextrose anhydrous", "fructose", "invert sugar syrup",
+	"honey", "maple syrup", "dry malt extract", "liquid malt extract", "lactose monohydrate")

@@ -237,7 +237,7 @@ func (r *recipe) forStrength() (batch, error) {
 	want := r.req.Strength.In(units.PercentVolume)
 	r.primeAhead()
 	x := math.Log(0.95 * r.guess()) // of the share
-	slope, lastX, lastY := 1.0, 0.0, 0.0
+	slope, lastX, lastY := 1+0.0035*want, 0.0, 0.0 // to begin with: a stronger wash shrinks more
 	for n := range mostPrimings {
 		b, err := r.mix(math.Exp(x))
 		if err != nil {
@@ -323,7 +323,7 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 const (
 	mostPrimings = 40
 	gasOfSugar   = 480  // g of CO2 that a kg of sugar leaves in the drink, about
-	leastChange  = 1e-4 // g/L of primer: a hundredth of a scale's step in a batch
+	leastChange  = 1e-3 // g/L of primer: a tenth of a scale's step in a batch, and what is left is mended on the states
 )
 
 // forWeight solves the batch for a fermentable as weighed, near a share: by secants, and
