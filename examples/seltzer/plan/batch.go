@@ -236,7 +236,7 @@ func (r *recipe) forStrength() (batch, error) {
 	}
 	want := r.req.Strength.In(units.PercentVolume)
 	r.primeAhead()
-	x := math.Log(0.95 * r.guess()) // of the share
+	x := math.Log(0.95 * r.guess())                // of the share
 	slope, lastX, lastY := 1+0.0035*want, 0.0, 0.0 // to begin with: a stronger wash shrinks more
 	for n := range mostPrimings {
 		b, err := r.mix(math.Exp(x))

@@ -228,7 +228,7 @@ func TestPromisedOfEveryKind(t *testing.T) {
 			if q.Strength == nil && r.Gravity == nil && !r.Strength.IsZero() {
 				rounded := r.Scales.Sugar.Quantity().In(units.Kilogram) / 2 / p.Weigh[0].Asked.In(units.Kilogram)
 				off := (0.001 + rounded) * r.Strength.In(units.PercentVolume) // sugar is weighed to the step of its scale
-				if r.Yeast.Yield != nil { // where it is better than the atoms give, what they give counts
+				if r.Yeast.Yield != nil {                                     // where it is better than the atoms give, what they give counts
 					off += 0.003 * r.Strength.In(units.PercentVolume)
 				}
 				if k.Bottle != nil {
