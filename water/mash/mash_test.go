@@ -125,6 +125,9 @@ func TestDoses(t *testing.T) {
 		} else {
 			d, err = m.WithAcid(rapid.SampledFrom([]water.Acid{water.LacticAcid, water.PhosphoricAcid, water.SulfuricAcid}).Draw(t, "acid"), aim)
 		}
+		if r, far := errors.AsType[*units.RangeError](err); far && r.Quantity == "dose" {
+			return // an end of the band of the malts takes more than 200 mmol in a litre
+		}
 		if err != nil {
 			t.Fatal(err)
 		}

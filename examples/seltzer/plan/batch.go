@@ -248,7 +248,7 @@ func (r *recipe) forStrength() (batch, error) {
 			return b, err
 		}
 		if n == 0 && r.req.swell == 0 { // near enough: it hardly depends on the share
-			r.meets(b)
+			r.setSwell(b)
 		}
 		y := math.Log(b.strength / want)
 		if n > 0 && change < leastChange && math.Abs(y) < 1e-6 { // a millionth of the sugar, which is rounded to a scale next

@@ -74,7 +74,8 @@ const (
 )
 
 // read are the figures of a world by its wash, and that without the nutrient of the stages. It is held against another, whose wash
-// it has where it has none of its own, and whose pH where that hardly moves: by a thinner or a stronger wash by less than 0.01.
+// it has where it has none of its own, and whose pH where that hardly moves: a thinner or a
+// stronger wash, more ethanol or glycerol move it by less than 0.01.
 func (r *reader) read(wash *forward.State, unstaged forward.State, u *forward.Unknowns, from *inDoubt, sour bool) (is inDoubt, err error) {
 	if is, err = r.base(wash, u, sour); err != nil {
 		return is, err

@@ -8,6 +8,7 @@ import (
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/internal/numeric"
 	"example.org/zymase/units"
 )
 
@@ -151,16 +152,18 @@ func (m *maker) mended(i int, f *poured) (packed, error) {
 			return k, r.full("at "+r.Temperature.Text(units.Celsius, 0), nil)
 		}
 		missing := r.target.In(units.GramCO2PerLitre) - held.Content.In(units.GramCO2PerLitre)
+		near, none := math.Abs(missing), k.primer == 0 && missing <= 0 // there is more without any than is asked for
 		if r.primes() {
 			k.primer = max(0, k.primer+missing/r.slope*r.Volume.In(units.Litre))
 		} else {
 			f.filling = units.GramCO2PerLitre.Of(checked.Number(f.filling.In(units.GramCO2PerLitre) + missing))
 		}
-		if near := math.Abs(missing); near < leastMissing || r.primes() && (near < littleMissing || k.primer == 0) {
-			break
+		if near < leastMissing || r.primes() && (near < littleMissing || none) {
+			return k, nil
 		}
 	}
-	return k, nil
+	return k, &RequestError{Field: r.field + ".co2", Value: r.Content.String(), Allowed: "a content that this pack can be brought to: no figure fits",
+		Err: numeric.ErrNoConvergence}
 }
 
 const (

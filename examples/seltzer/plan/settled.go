@@ -35,7 +35,7 @@ func settled(req Request) (Request, error) {
 	}
 	r.fixed = &req
 	b, err := r.settle(req, sugar, water)
-	if err == nil && r.meets(b) {
+	if err == nil && r.setSwell(b) {
 		b, err = r.settle(req, sugar, water)
 	}
 	if err != nil {

@@ -96,7 +96,7 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		of := k.In(&u)
 		*of = min(max(*of+by, min(k.Low, *of)), max(k.High, *of))
 		if first == ferment {
-			return r.read(nil, m.brewed.unstaged, &u, from, true)
+			return r.read(nil, m.brewed.unstaged, &u, from, of != &u.Lost && of != &u.Glycerol)
 		}
 		var start forward.State
 		if first = min(first, unstaged); first > 0 {

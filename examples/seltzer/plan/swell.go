@@ -7,9 +7,9 @@ import (
 	"example.org/zymase/water"
 )
 
-// meets sets the swell of the base by a batch of about the share that is searched for. What refuses the batch says so when
+// setSwell sets the swell of the base by a batch of about the share that is searched for. What refuses the batch says so when
 // it is made: without a swell it is searched for as before.
-func (r *recipe) meets(b batch) bool {
+func (r *recipe) setSwell(b batch) bool {
 	if r.base != nil {
 		return false
 	}
