@@ -3,18 +3,13 @@ package plan
 import (
 	"cmp"
 	"fmt"
-	"math"
 	"slices"
 
-	forward "example.org/zymase/examples/seltzer/batch"
-	"example.org/zymase/internal/checked"
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/nutrient/finish"
-	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/caution"
-	"example.org/zymase/units/material"
 	"example.org/zymase/water/must"
-	"github.com/shopspring/decimal"
 )
 
 // AfterPlan is what becomes of the acids once the drink is dry, and what keeps it.
@@ -48,25 +43,6 @@ type AfterPoint struct {
 	Acidity units.MassConcentration `json:"titratable_acidity"`
 
 	deeds int // that were done by then
-}
-
-// SulfitePlan is the sulfite that holds a molecular SO2.
-type SulfitePlan struct {
-	Weight    Weight                  `json:"weight"`
-	Molecular units.MassConcentration `json:"molecular"`
-	PH        float64                 `json:"at_pH"`
-	Share     units.Share             `json:"molecular_share"` // of the free SO2, by the constant of wine practice
-	Free      units.MassConcentration `json:"free"`            // wanted
-	Limits    []string                `json:"limits"`
-}
-
-// SorbatePlan is the potassium sorbate that was asked for.
-type SorbatePlan struct {
-	Weight        Weight                  `json:"weight"`
-	SorbicAcid    units.MassConcentration `json:"sorbic_acid"`
-	Undissociated units.MassConcentration `json:"undissociated"` // the part that acts, at the pH
-	Advised       units.MassConcentration `json:"advised,omitzero"`
-	Limits        []string                `json:"limits"`
 }
 
 // afterOK checks what is to be done after the ferment.
@@ -107,106 +83,95 @@ func (k *recipe) afterOK() error {
 	return cmp.Or(checks...)
 }
 
+// A following is the drink after its ferment, with what was done to it by then.
+type following struct {
+	*maker
+	p     *AfterPlan
+	state forward.State
+	usual forward.Unknowns
+}
+
+// do is a deed, by its line of the balance.
+func (f *following) do(line string, st forward.Step) (forward.Left, error) {
+	next, left, err := forward.Do(st, f.state, &f.usual)
+	if err == nil {
+		f.state, f.p.deeds = next, append(f.p.deeds, deed{line: line, step: st})
+	}
+	return left, err
+}
+
+// point tells the pH and the acidity as they are then.
+func (f *following) point(after string) error {
+	d, ofWater, litres, err := gasFree(f.state)
+	if err != nil {
+		return err
+	}
+	ta, err := f.acidityOf(d, ofWater, litres)
+	f.p.Points = append(f.p.Points, AfterPoint{After: after, PH: d.PH(), Acidity: ta, deeds: len(f.p.deeds)})
+	return err
+}
+
 // settleDown follows the acids after the ferment; one that was asked for may go in then.
-func (m *maker) settleDown(say *notes) (p *AfterPlan, acid *AcidPlan, err error) {
+func (m *maker) settleDown(say *notes) (*AfterPlan, *AcidPlan, error) {
 	r, acid := m.req, m.plan.Acid
 	if m.unforeseen() != "" || !m.brings.known && r.Acid == nil && r.Malolactic == nil && r.Cold == nil && r.Stabilise == nil {
 		return nil, acid, nil
 	}
-	s := m.brewed.state
 	by := m.convention()
-	p = &AfterPlan{As: by.As.Name() + " to pH " + trim(by.End)}
-	u := forward.Usual()
-	place := m.air.Pressure()
-	point := func(after string) error {
-		d, ofWater, litres, err := gasFree(s)
-		if err != nil {
-			return err
-		}
-		ta, err := m.acidityOf(d, ofWater, litres)
-		p.Points = append(p.Points, AfterPoint{After: after, PH: d.PH(), Acidity: ta, deeds: len(p.deeds)})
-		return err
+	f := following{maker: m, p: &AfterPlan{As: by.As.Name() + " to pH " + trim(by.End)}, state: m.brewed.state, usual: forward.Usual()}
+	err := f.point("fermented dry")
+	if err == nil && r.Malolactic != nil {
+		err = f.malolactic(*r.Malolactic)
 	}
-	do := func(line string, st forward.Step) (forward.Left, error) {
-		next, left, err := forward.Do(st, s, &u)
-		if err == nil {
-			s, p.deeds = next, append(p.deeds, deed{line: line, step: st})
-		}
-		return left, err
+	if err == nil && r.Cold != nil {
+		err = f.cold(*r.Cold)
 	}
-	if err := point("fermented dry"); err != nil {
-		return nil, nil, err
+	if err == nil && r.Acid != nil && r.Acid.When == afterFerment {
+		acid, err = f.withAcid(say)
 	}
-	if x := r.Malolactic; x != nil {
-		if _, err := do("", forward.Step{Kind: forward.Malolactic, Share: *x, Pressure: place}); err != nil {
-			return nil, nil, err
-		}
-		if err := point("malic acid to lactic"); err != nil {
-			return nil, nil, err
-		}
+	if err == nil && r.Stabilise != nil {
+		err = f.kept(say)
 	}
-	if c := r.Cold; c != nil {
-		if _, err := do("", forward.Step{Kind: forward.Chill, Temperature: c.Temperature}); err != nil {
-			return nil, nil, &RequestError{Field: "cold.temperature", Value: c.Temperature.Text(units.Celsius, 1), Allowed: told(err), Err: err}
-		}
-		left, err := do("cream of tartar settled", forward.Step{Kind: forward.Settle, Share: c.Settled})
-		if err != nil {
-			return nil, nil, err
-		}
-		p.Tartar = left.Sediment.Mass()
-		if _, err := do("", forward.Step{Kind: forward.Warm, Temperature: r.Fermenter.Warmest, Pressure: place}); err != nil {
-			return nil, nil, err
-		}
-		if err := point("cold, cream of tartar settled"); err != nil {
-			return nil, nil, err
-		}
-	}
-	if a := r.Acid; a != nil && a.When == afterFerment {
-		if acid, err = m.sour(s, say); err != nil {
-			return nil, nil, err
-		}
-		if _, err := do("acid", acid.step); err != nil {
-			return nil, nil, err
-		}
-		if err := point("acid added"); err != nil {
-			return nil, nil, err
-		}
-	}
-	if r.Stabilise == nil {
-		return p, acid, nil
-	}
-	p.keptAt = p.Points[len(p.Points)-1].PH
-	doses, err := m.stabilised(p, s)
 	if err != nil {
 		return nil, nil, err
 	}
-	// The potassium of both makes the drink less sour: the doses are for the pH that results.
-	for range mostPHs {
-		after := s
-		for _, st := range doses {
-			if after, _, err = forward.Do(st, after, &u); err != nil {
-				return nil, nil, err
-			}
-		}
-		d, _, _, err := gasFree(after)
-		if err != nil {
-			return nil, nil, err
-		}
-		if math.Abs(d.PH()-p.keptAt) < samePH {
-			break
-		}
-		p.keptAt = d.PH()
-		if doses, err = m.stabilised(p, s); err != nil {
-			return nil, nil, err
-		}
+	return f.p, acid, nil
+}
+
+// malolactic turns a share of the malic acid to lactic.
+func (f *following) malolactic(share units.Share) error {
+	if _, err := f.do("", forward.Step{Kind: forward.Malolactic, Share: share, Pressure: f.air.Pressure()}); err != nil {
+		return err
 	}
-	m.keep(p, say)
-	for _, st := range doses {
-		if _, err := do("sulfite and sorbate", st); err != nil {
-			return nil, nil, err
-		}
+	return f.point("malic acid to lactic")
+}
+
+// cold is a rest in the cold, and warm again.
+func (f *following) cold(c Cold) error {
+	if _, err := f.do("", forward.Step{Kind: forward.Chill, Temperature: c.Temperature}); err != nil {
+		return &RequestError{Field: "cold.temperature", Value: c.Temperature.Text(units.Celsius, 1), Allowed: told(err), Err: err}
 	}
-	return p, acid, point("sulfite and sorbate added")
+	left, err := f.do("cream of tartar settled", forward.Step{Kind: forward.Settle, Share: c.Settled})
+	if err != nil {
+		return err
+	}
+	f.p.Tartar = left.Sediment.Mass()
+	if _, err := f.do("", forward.Step{Kind: forward.Warm, Temperature: f.req.Fermenter.Warmest, Pressure: f.air.Pressure()}); err != nil {
+		return err
+	}
+	return f.point("cold, cream of tartar settled")
+}
+
+// withAcid is the acid that goes in after the ferment.
+func (f *following) withAcid(say *notes) (*AcidPlan, error) {
+	acid, err := f.sour(f.state, say)
+	if err != nil {
+		return nil, err
+	}
+	if _, err := f.do("acid", acid.step); err != nil {
+		return nil, err
+	}
+	return acid, f.point("acid added")
 }
 
 // sureAfter is how sure the pH of each is.
@@ -259,107 +224,4 @@ func (m *maker) tooFlat(say *notes) error {
 const (
 	keepsBelow     = 3.8 // pH
 	usualMolecular = 0.8 // mg/L, as wine practice has it
-)
-
-// stabilised doses sulfite and sorbate at the pH that the drink has.
-func (m *maker) stabilised(p *AfterPlan, s forward.State) ([]forward.Step, error) {
-	r := m.req.Stabilise
-	var whose law.Jurisdiction
-	if err := whose.UnmarshalText([]byte(m.req.Nutrient.Law)); err != nil {
-		return nil, named("nutrient.law", m.req.Nutrient.Law, err)
-	}
-	v, err := s.Volume(at20)
-	if err != nil {
-		return nil, err
-	}
-	ph := p.keptAt
-	var steps []forward.Step
-	dose := func(what string, asked units.Mass) (Weight, error) {
-		step := m.req.Scales.Small
-		if asked.Compare(units.Gram.Of(checked.Number(10*step.Quantity().In(units.Gram)))) < 0 {
-			var err error
-			if step, err = units.Gram.Exact(decimal.RequireFromString(fineStep)); err != nil {
-				return Weight{}, err
-			}
-		}
-		exact, err := asked.Round(step, units.Nearest)
-		w := Weight{What: what, For: "fermenter, to keep it", Mass: exact, Asked: asked}
-		steps = append(steps, forward.Step{Kind: forward.Stabilise, What: what, Mass: exact.Quantity()})
-		return w, err
-	}
-	p.said = nil
-	if r.Molecular != nil {
-		share, err := finish.MolecularSharePractice(ph)
-		if err != nil {
-			return nil, aimed("stabilise.molecular_so2", r.Molecular.Text(units.MilligramPerLitre, 1), err)
-		}
-		free, err := finish.FreeSulfite(*r.Molecular, share)
-		if err != nil {
-			return nil, err
-		}
-		var have units.MassConcentration
-		if r.Free != nil {
-			have = *r.Free
-		}
-		if have.Compare(free) > 0 {
-			have = free
-		}
-		d, err := finish.SulfiteFor(material.PotassiumMetabisulfite(), free, have, have, v, whose)
-		if err != nil {
-			return nil, aimed("stabilise.molecular_so2", r.Molecular.Text(units.MilligramPerLitre, 1), err)
-		}
-		w, err := dose(material.PotassiumMetabisulfite().Name(), d.Mass)
-		if err != nil {
-			return nil, err
-		}
-		p.Sulfite = &SulfitePlan{Weight: w, Molecular: *r.Molecular, PH: ph, Share: share, Free: free}
-		for _, l := range d.Limits {
-			p.Sulfite.Limits = append(p.Sulfite.Limits, l.String())
-		}
-		p.said = p.said.With(d.Cautions...)
-	}
-	if r.Sorbate != nil {
-		d, err := finish.SorbateFor(*r.Sorbate, ph, v, whose)
-		if err != nil {
-			return nil, aimed("stabilise.potassium_sorbate", r.Sorbate.Text(units.MilligramPerLitre, 0), err)
-		}
-		w, err := dose("potassium sorbate", d.Mass)
-		if err != nil {
-			return nil, err
-		}
-		p.Sorbate = &SorbatePlan{Weight: w, SorbicAcid: d.SorbicAcid, Undissociated: d.Undissociated}
-		if f, err := finish.SorbateByStrength(ph, units.PercentVolume.Of(checked.Number(m.batch.strength))); err == nil {
-			p.Sorbate.Advised = f.Value
-		}
-		for _, l := range d.Limits {
-			p.Sorbate.Limits = append(p.Sorbate.Limits, l.String())
-		}
-		p.said = p.said.With(d.Cautions...)
-	}
-	return steps, nil
-}
-
-// keep puts the doses that were found on the list, with what is to be said of them.
-func (m *maker) keep(p *AfterPlan, say *notes) {
-	var all []Weight
-	if p.Sulfite != nil {
-		all = append(all, p.Sulfite.Weight)
-	}
-	if p.Sorbate != nil {
-		all = append(all, p.Sorbate.Weight)
-	}
-	for _, w := range all {
-		if mg := w.Asked.In(units.Milligram); mg < 10*m.req.Scales.Small.Quantity().In(units.Milligram) {
-			say.caution(fmt.Sprintf("%s, %.0f mg, is too little for the scale: dissolve 10.0 g in water to make 100 mL, and take %.1f mL.", w.What, mg, mg/100))
-		}
-	}
-	say.weigh(all...)
-	for _, c := range p.said {
-		say.caution(c.Text())
-	}
-}
-
-const (
-	mostPHs = 10
-	samePH  = 1e-3
 )

@@ -27,27 +27,17 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	if err := whose.UnmarshalText([]byte(m.req.Nutrient.Law)); err != nil {
 		return n, named("nutrient.law", m.req.Nutrient.Law, err)
 	}
-	var sources []nutrient.Offer
-	var others []material.Material
-	for _, text := range m.req.Nutrient.Sources {
-		s, err := m.source(text)
-		if err != nil {
-			return n, err
-		}
-		if s.Composition().Nitrogen().IsZero() {
-			others = append(others, s)
-		} else {
-			sources = append(sources, nutrient.Offer{Material: s})
-		}
+	sources, others, err := m.sources()
+	if err != nil {
+		return n, err
 	}
 	if len(sources)+len(others) == 0 && !m.brings.some {
 		return n, &RequestError{Field: "nutrient.sources", Value: "missing", Allowed: `at least one, such as "diammonium phosphate"`}
 	}
-
-	cold := n.Volume
 	if len(sources)+len(others) == 0 { // it brings nitrogen of its own
 		return n, nil
 	}
+	cold := n.Volume
 	feed, err := nutrient.FeedInOrder(n.lacking(), cold, whose, sources...)
 	if err != nil {
 		return n, err
@@ -65,22 +55,8 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	if err != nil {
 		return n, err
 	}
-	n.fed, n.staged = make([]material.Dose, len(feed.Doses)), len(feed.Doses)
-	for i, d := range feed.Doses {
-		n.fed[i] = d.Material.Dose(schedule.Totals[i].Quantity())
-		say.weigh(Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: schedule.Totals[i], Asked: d.Mass})
-	}
-	for _, d := range matter.Doses {
-		mass, err := d.Mass.Round(m.req.Scales.Small, units.Up)
-		if err != nil {
-			return n, err
-		}
-		w := Weight{What: d.Material.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: d.Mass}
-		n.fed = append(n.fed, d.Material.Dose(mass.Quantity()))
-		n.Supplements = append(n.Supplements, w)
-		say.weigh(w)
-		say.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds is not known here: its maker's dose comes first.",
-			w.What, mass.Quantity().Text(units.Gram, 1)))
+	if err := m.weighFed(&n, feed.Doses, schedule.Totals, matter.Doses, say); err != nil {
+		return n, err
 	}
 	brought, err := nutrient.SupplyOf(cold, n.fed...)
 	if err != nil {
@@ -94,9 +70,7 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 		}
 		n.Stages = append(n.Stages, stage)
 	}
-	for _, l := range append(matter.Limits, feed.Limits...) {
-		n.Limits = append(n.Limits, l.String())
-	}
+	n.Limits = texts(append(matter.Limits, feed.Limits...))
 	for _, c := range feed.Cautions.With(matter.Cautions...).With(schedule.Cautions...) {
 		if !m.brings.some || !strings.Contains(c.Text(), ofSugarWash) {
 			say.caution(c.Text())
@@ -105,6 +79,44 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	m.ownLimits(cold, n.fed, say)
 	err = m.supplement(&n, others, whose, say)
 	return n, err
+}
+
+// sources are the materials at hand that bring nitrogen, and the others.
+func (m *maker) sources() (nitrogen []nutrient.Offer, others []material.Material, err error) {
+	for _, text := range m.req.Nutrient.Sources {
+		s, err := m.source(text)
+		if err != nil {
+			return nil, nil, err
+		}
+		if s.Composition().Nitrogen().IsZero() {
+			others = append(others, s)
+		} else {
+			nitrogen = append(nitrogen, nutrient.Offer{Material: s})
+		}
+	}
+	return nitrogen, others, nil
+}
+
+// weighFed weighs what goes in by the stages, so much of each in all of them, and the yeast matter that goes in with the yeast.
+func (m *maker) weighFed(n *NutrientPlan, staged []material.Dose, totals []units.ExactMass, matter []material.Dose, say *notes) error {
+	n.fed, n.staged = make([]material.Dose, len(staged)), len(staged)
+	for i, d := range staged {
+		n.fed[i] = d.Material.Dose(totals[i].Quantity())
+		say.weigh(Weight{What: d.Material.Name(), For: "fermenter, in stages", Mass: totals[i], Asked: d.Mass})
+	}
+	for _, d := range matter {
+		mass, err := d.Mass.Round(m.req.Scales.Small, units.Up)
+		if err != nil {
+			return err
+		}
+		w := Weight{What: d.Material.Name(), For: "fermenter, with the yeast", Mass: mass, Asked: d.Mass}
+		n.fed = append(n.fed, d.Material.Dose(mass.Quantity()))
+		n.Supplements = append(n.Supplements, w)
+		say.weigh(w)
+		say.caution(fmt.Sprintf("%s, %s, is there for its vitamins. How much of them it holds is not known here: its maker's dose comes first.",
+			w.What, mass.Quantity().Text(units.Gram, 1)))
+	}
+	return nil
 }
 
 // nitrogen is what yeast can take up that the wash has of its own, and what the nutrient brings to it.

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -9,7 +8,7 @@ import (
 	"strconv"
 	"strings"
 
-	forward "example.org/zymase/examples/seltzer/batch"
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/chemistry"
@@ -32,17 +31,6 @@ type MustPlan struct {
 	Nitrogen  units.MassConcentration `json:"nitrogen"`   // in the wash, of it that yeast can take up
 	Source    string                  `json:"source"`
 	Blend     *BlendPlan              `json:"blend,omitempty"`
-}
-
-// BlendPlan is how much of another juice goes into the first, and what each does to the other. PH and acidity of the
-// [MustPlan] are those of the blend.
-type BlendPlan struct {
-	Share        units.Share             `json:"share"` // of the blend, by volume
-	Mass         units.Mass              `json:"mass"`  // of the other juice
-	PH           float64                 `json:"pH"`    // of the first juice
-	Acidity      units.MassConcentration `json:"titratable_acidity"`
-	OtherPH      float64                 `json:"other_pH"`
-	OtherAcidity units.MassConcentration `json:"other_titratable_acidity"` // by the convention of the plan
 }
 
 // brought is what the fermentable of a recipe brings of its own; none of it for sugar.
@@ -81,46 +69,7 @@ func (k *recipe) setMust() error {
 	if !b.some {
 		return &RequestError{Field: "must", Value: "given", Allowed: "left out of " + name + ", which brings no acids; only for juice, honey and malt"}
 	}
-	checks := []error{}
-	if r.PH != 0 && !(r.PH >= 2 && r.PH <= 6) {
-		checks = append(checks, &RequestError{Field: "must.pH", Value: trim(r.PH), Allowed: "2 to 6"})
-	}
-	switch {
-	case b.from == must.FromMalt && b.known && r.Acidity != nil:
-		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: r.Acidity.String(),
-			Allowed: "left out for malt: a titration does not show its buffers, its pH says more"})
-	case r.PH != 0 && r.Acidity == nil && b.from != must.FromMalt:
-		checks = append(checks, &RequestError{Field: "must.titratable_acidity", Value: "missing",
-			Allowed: "given with the pH: one of them alone does not tell acid from salt"})
-	case r.Acidity != nil && r.PH == 0 && b.from == must.FromHoney && b.known:
-		checks = append(checks, &RequestError{Field: "must.pH", Value: "missing", Allowed: "given with the acidity of honey"})
-	}
-	for _, q := range []struct {
-		field string
-		c     *units.MassConcentration
-		most  float64
-	}{{"must.yan", r.Nitrogen, 1000}, {"must.ammonium_nitrogen", r.Ammonium, 500}, {"must.potassium", r.Potassium, 10000}} {
-		if q.c != nil {
-			checks = append(checks, within(q.field, *q.c, units.MilligramPerLitre, 0, q.most))
-		}
-	}
-	if r.Ammonium != nil && (r.Nitrogen == nil || r.Ammonium.Compare(*r.Nitrogen) > 0) {
-		checks = append(checks, &RequestError{Field: "must.ammonium_nitrogen", Value: r.Ammonium.Text(units.MilligramPerLitre, 0), Allowed: "a part of must.yan"})
-	}
-	if x := r.Blend; x != nil {
-		switch {
-		case !b.juice || r.PH == 0 || r.Acidity == nil:
-			checks = append(checks, &RequestError{Field: "must.blend", Value: "given",
-				Allowed: "left out, unless the fermentable is a juice whose must.pH and must.titratable_acidity are given"})
-		case !(x.PH >= 2 && x.PH <= 6):
-			checks = append(checks, &RequestError{Field: "must.blend.pH", Value: trim(x.PH), Allowed: "2 to 6"})
-		case x.Acidity.content.IsZero():
-			checks = append(checks, &RequestError{Field: "must.blend.titratable_acidity", Value: "missing", Allowed: acidityForm})
-		case (x.ToPH == 0) == (x.ToAcidity == nil):
-			checks = append(checks, &RequestError{Field: "must.blend", Value: "as given", Allowed: "with one of to_pH and to_acidity"})
-		}
-	}
-	if err := cmp.Or(checks...); err != nil {
+	if err := r.measuredOK(b); err != nil {
 		return err
 	}
 	for i, p := range r.Acids {
@@ -148,170 +97,112 @@ func (m *maker) must(say *notes) (b brought, p *MustPlan, err error) {
 	}
 	juice, part := m.ofJuice()
 	kilos := part * m.batch.share * kg(m.batch.wash.Mass())
-	water0 := kg(m.batch.wash.Water())
 	c := juice.Composition()
 	solids := c.Sugar().Plus(c.UnfermentedSolids).In(units.Fraction)
 
-	// The litre of what was measured, its water, and what else is in that.
-	litre, own, base := m.batch.wash.VolumeAt20().In(units.Litre), water0/waterPerLitre, water.Profile{}
-	if b.juice {
-		none, err := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Mass{})
-		if err != nil { // not reached: nothing of anything
-			return b, nil, err
-		}
-		one, err := sugar.Of(juice).AddTo(none, kilograms(kilos))
-		if err != nil {
-			return b, nil, err
-		}
-		litre, own = one.VolumeAt20().In(units.Litre), kg(one.Water())/waterPerLitre
+	of, err := m.sampled(kilos)
+	if err != nil {
+		return b, nil, err
 	}
-	k := litre / own // package water counts by the litre of water
-	if base = m.boiled.high; b.juice {
-		if base, err = water.NewProfile(at20, units.CalciumCarbonate{}); err != nil {
-			return b, nil, err
-		}
-	}
-	per := func(v units.MassConcentration) units.MassConcentration {
-		return units.MilligramPerLitre.Of(checked.Number(k * v.In(units.MilligramPerLitre)))
-	}
-	reading := must.Reading{Temperature: at20}
-	var known []water.Content
 	r := m.req.Must
 	if r == nil {
 		r = new(Must)
 	}
-	reading.PH = r.PH
-	if r.Acidity != nil {
-		reading.Acidity, reading.Titration = per(r.Acidity.content), r.Acidity.by
-	}
-	if r.Potassium != nil {
-		known = append(known, water.Potassium.At(per(*r.Potassium)))
-	}
-	if r.Ammonium != nil {
-		known = append(known,
-			water.Ammonium.At(per(units.MilligramPerLitre.Of(checked.Number(r.Ammonium.In(units.MilligramPerLitre)*
-				water.Ammonium.MolarMass().In(units.GramPerMole)/chemistry.N)))))
-	}
+	known := r.known(of)
 	found := func(reading must.Reading) (got must.Brought, err error) {
 		if len(b.acids) > 0 && reading.PH > 0 {
 			got.Band, got.Measured = 0.05, true
 			got.Drink, err = reading.Drink(b.acids, known...)
 			return got, err
 		}
-		return b.from.Brings(units.GramPerLitre.Of(checked.Number(1000*solids*kilos/own)), base, reading, known...)
+		return b.from.Brings(units.GramPerLitre.Of(checked.Number(1000*solids*kilos/of.water)), of.base, reading, known...)
 	}
-	got, err := found(reading)
+	got, err := found(of.reading(r.PH, r.Acidity))
 	if err != nil {
 		return b, nil, &RequestError{Field: "must", Value: "as given", Allowed: told(err), Err: err}
 	}
 	var blend *BlendPlan
 	if x := r.Blend; x != nil {
-		other, err := found(must.Reading{PH: x.PH, Acidity: per(x.Acidity.content), Titration: x.Acidity.by, Temperature: at20})
+		other, err := found(of.reading(x.PH, &x.Acidity))
 		if err != nil {
 			return b, nil, &RequestError{Field: "must.blend", Value: "as given", Allowed: told(err), Err: err}
 		}
-		field, value, aim := "must.blend.to_pH", trim(x.ToPH), must.ToPH(x.ToPH)
-		if x.ToAcidity != nil {
-			field, value, aim = "must.blend.to_acidity", x.ToAcidity.String(), must.ToAcidity(per(x.ToAcidity.content), x.ToAcidity.by)
-		}
-		t, err := got.Drink.WithDrink(other.Drink, aim)
-		if err != nil {
-			return b, nil, &RequestError{Field: field, Value: value,
-				Allowed: "between those of the two juices, " + ends(got.Drink, other.Drink, x.ToAcidity, k), Err: err}
-		}
-		blend = &BlendPlan{Share: t.Share, Mass: kilograms(t.Share.In(units.Fraction) * kilos), PH: got.Drink.PH(), OtherPH: other.Drink.PH()}
-		for _, of := range []struct {
-			drink must.Drink
-			into  *units.MassConcentration
-		}{{got.Drink, &blend.Acidity}, {other.Drink, &blend.OtherAcidity}} {
-			ta, err := of.drink.Acidity(m.convention())
-			if err != nil {
-				return b, nil, err
-			}
-			*of.into = units.MilligramPerLitre.Of(checked.Number(ta.In(units.MilligramPerLitre) / k))
-		}
-		got.Drink = t.After
-		for _, c := range t.Cautions {
-			say.caution(c.Text())
+		if got.Drink, blend, err = m.blended(x, got.Drink, other.Drink, of, kilos, say); err != nil {
+			return b, nil, err
 		}
 	}
 	if r.Nitrogen != nil {
-		got.Amino = per(*r.Nitrogen)
 		ammonium := got.Ammonium
 		if r.Ammonium != nil {
-			ammonium = per(*r.Ammonium)
+			ammonium = of.inWater(*r.Ammonium)
 		}
-		got.Amino = units.MilligramPerLitre.Of(checked.Number(max(0, got.Amino.In(units.MilligramPerLitre)-ammonium.In(units.MilligramPerLitre))))
+		amino := of.inWater(*r.Nitrogen).In(units.MilligramPerLitre) - ammonium.In(units.MilligramPerLitre)
+		got.Amino = units.MilligramPerLitre.Of(checked.Number(max(0, amino)))
 	}
-	if err := m.compose(&b, c, got, base, own/kilos); err != nil {
+	if err := m.compose(&b, c, got, of.base, of.water/kilos); err != nil {
 		return b, nil, err
 	}
-	b.salts = got.Band * got.Drink.BufferCapacity().In(units.MilliequivalentPerLitre) * own / 1000
-	if p, err = m.mustPlan(b, got, k, r, say); err == nil {
+	b.salts = got.Band * got.Drink.BufferCapacity().In(units.MilliequivalentPerLitre) * of.water / 1000
+	if p, err = m.mustPlan(b, got, of.ratio, r, say); err == nil {
 		p.Blend = blend
 	}
 	return b, p, err
 }
 
-// compose makes the material of the fermentable with what it brings: so many litres of water to its kilogram.
-func (m *maker) compose(b *brought, c material.Composition, got must.Brought, base water.Profile, litres float64) error {
-	p := got.Drink.Water()
-	added := 0.0  // g in a gram
-	charge := 0.0 // mmol in a gram
-	gram := func(i water.Ion) float64 {
-		v := (p.Ion(i).In(units.GramPerLitre) - base.Ion(i).In(units.GramPerLitre)) * litres / 1000
-		if v < 1e-12 {
-			return 0
-		}
-		added += v
-		z := float64(i.Charge())
-		switch i { // as alkalinity counts them
-		case water.Phosphate:
-			z = -1
-		case water.Glutamate:
-			z = -1
-		}
-		charge += 1000 * z * v / i.MolarMass().In(units.GramPerMole)
-		return v
-	}
-	of := func(v float64) units.Share { return units.Fraction.Of(checked.Number(v)) }
-	c.Calcium, c.Magnesium = of(gram(water.Calcium)), of(gram(water.Magnesium))
-	c.Potassium, c.Zinc = of(gram(water.Potassium)), of(gram(water.Zinc))
-	c.AmmoniumNitrogen = of(gram(water.Ammonium) * chemistry.N / water.Ammonium.MolarMass().In(units.GramPerMole))
-	c.Phosphorus = of(gram(water.Phosphate) * phosphorusOfPhosphate)
-	c.Lactate, c.Acetate, c.Citrate, c.Malate = of(gram(water.Lactate)), of(gram(water.Acetate)), of(gram(water.Citrate)), of(gram(water.Malate))
-	c.Tartrate, c.Succinate, c.Gluconate, c.Glutamate = of(gram(water.Tartrate)), of(gram(water.Succinate)), of(gram(water.Gluconate)), of(gram(water.Glutamate))
-	sodium, chloride := gram(water.Sodium), 0.0
-	// The charge that no ion names counts as sodium, or as chloride.
-	alk := (p.Alkalinity().In(units.MilligramPerLitreCaCO3) - base.Alkalinity().In(units.MilligramPerLitreCaCO3)) / caCO3PerMilliequivalent * litres / 1000
-	if rest := alk - charge; rest > 0 {
-		sodium += rest / 1000 * water.Sodium.MolarMass().In(units.GramPerMole)
-	} else {
-		chloride = -rest / 1000 * water.Chloride.MolarMass().In(units.GramPerMole)
-	}
-	added += chloride // protons weigh nothing to speak of
-	c.Sodium, c.Chloride = of(sodium), of(chloride)
-	c.AminoNitrogen = of(got.Amino.In(units.GramPerLitre) * litres / 1000)
-	juice, part := m.ofJuice()
-	b.amino = part * 1000 * c.AminoNitrogen.In(units.Fraction)
-	b.nitrogen = b.amino + part*1000*c.AmmoniumNitrogen.In(units.Fraction)
-	// They are part of the solids that yeast leaves: of the Brix, and of the gravity.
-	amino := c.AminoNitrogen.In(units.Fraction) * alanine / chemistry.N
-	c.UnfermentedSolids = of(math.Max(0, c.UnfermentedSolids.In(units.Fraction)-added-amino))
-	c.OfMalt = units.Share{}
-	var err error
-	b.material, err = material.ByLabel(juice.Name()+", as it comes", c)
-	if err == nil && part < 1 {
-		b.material, err = m.fruit.with(b.material)
-	}
-	return err
+// A sample is what was measured: the juice as it comes, or the wash of honey or malt.
+type sample struct {
+	water float64       // L, of it
+	ratio float64       // of its volume to its water: package water counts by the litre of water
+	base  water.Profile // what else is in that water
 }
 
-const (
-	alanine                 = 3*chemistry.C + 7*chemistry.H + chemistry.N + 2*chemistry.O
-	phosphorusOfPhosphate   = chemistry.P / (chemistry.P + 4*chemistry.O)
-	caCO3PerMilliequivalent = (chemistry.Ca + chemistry.C + 3*chemistry.O) / 2 // mg
-)
+// sampled is that of so many kilograms of the fermentable.
+func (m *maker) sampled(kilos float64) (of sample, err error) {
+	if !m.brings.juice {
+		of.water = kg(m.batch.wash.Water()) / waterPerLitre
+		of.ratio, of.base = m.batch.wash.VolumeAt20().In(units.Litre)/of.water, m.boiled.high
+		return of, nil
+	}
+	none, err := gravity.NewSolution(units.Mass{}, units.Mass{}, units.Mass{})
+	if err != nil { // not reached: nothing of anything
+		return of, err
+	}
+	juice, _ := m.ofJuice()
+	one, err := sugar.Of(juice).AddTo(none, kilograms(kilos))
+	if err != nil {
+		return of, err
+	}
+	of.water = kg(one.Water()) / waterPerLitre
+	of.ratio = one.VolumeAt20().In(units.Litre) / of.water
+	of.base, err = water.NewProfile(at20, units.CalciumCarbonate{})
+	return of, err
+}
+
+// inWater is a content of the sample in a litre of its water.
+func (of sample) inWater(c units.MassConcentration) units.MassConcentration {
+	return units.MilligramPerLitre.Of(checked.Number(of.ratio * c.In(units.MilligramPerLitre)))
+}
+
+// reading is what was measured of it.
+func (of sample) reading(ph float64, acidity *Acidity) must.Reading {
+	r := must.Reading{PH: ph, Temperature: at20}
+	if acidity != nil {
+		r.Acidity, r.Titration = of.inWater(acidity.content), acidity.by
+	}
+	return r
+}
+
+// known are the ions whose content a report gives.
+func (r *Must) known(of sample) (c []water.Content) {
+	if r.Potassium != nil {
+		c = append(c, water.Potassium.At(of.inWater(*r.Potassium)))
+	}
+	if r.Ammonium != nil {
+		c = append(c, water.Ammonium.At(of.inWater(units.MilligramPerLitre.Of(checked.Number(
+			r.Ammonium.In(units.MilligramPerLitre)*water.Ammonium.MolarMass().In(units.GramPerMole)/chemistry.N)))))
+	}
+	return c
+}
 
 // withMust is the water of the wash with what is brought. It is sour: no chalk drops.
 func (m *maker) withMust(*notes) (p WaterPlan, b boiledWater, err error) {
@@ -459,17 +350,3 @@ func (m *maker) richest() float64 {
 }
 
 const mostThinner = 20
-
-// ends are the pH of two juices, or their acidity by the convention that is asked for, in g/L: k is what their
-// contents are in the wash for 1 in the juice.
-func ends(a, b must.Drink, by *Acidity, k float64) string {
-	if by == nil {
-		return fmt.Sprintf("pH %.2f and %.2f", a.PH(), b.PH())
-	}
-	first, err := a.Acidity(by.by)
-	second, also := b.Acidity(by.by)
-	if err = cmp.Or(err, also); err != nil {
-		return reason(err)
-	}
-	return fmt.Sprintf("%.1f and %.1f g/L", first.In(units.GramPerLitre)/k, second.In(units.GramPerLitre)/k)
-}

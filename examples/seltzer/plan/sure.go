@@ -63,69 +63,31 @@ const saltSpread = 0.0001 / 0.00075
 //
 //   - Source: JCGM 100:2008 (GUM), eq. 10, with differences for the derivatives (5.1.3, note 2).
 func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
-	base, err := m.baseWalk()
+	w, err := m.worlds()
 	if err != nil {
 		return d, err
-	}
-	ferment := slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
-	unstaged := ferment - 1 - m.plan.Nutrient.staged // the last state without them
-	usual := m.brewed.unknowns
-	bare := usual
-	bare.Chalk = 0                   // nine tenths of the work of a walk
-	var room, more [24]forward.State // most have fewer steps
-	if base.states, _, err = forward.Walk(room[:0], base.steps[:ferment], forward.State{}, &bare, &base.like); err != nil {
-		return d, err
-	}
-	r, wash := m.reader(courseSteps), m.brewed.wash
-	was, err := r.read(&wash, m.brewed.unstaged, &usual, nil, true)
-	if err != nil {
-		return d, err
-	}
-	none := was // without chalk
-	if m.brewed.scale > 0 {
-		if none, err = r.read(&base.states[ferment-1], base.states[unstaged], &bare, nil, true); err != nil {
-			return d, err
-		}
 	}
 	for i := range d {
-		d[i].of, d[i].none = was[i], none[i]
-	}
-	// moved is a world with one unknown off by so much, held against another: its first step that comes out otherwise is given.
-	moved := func(k *forward.Unknown, by float64, first int, from *inDoubt) (is inDoubt, err error) {
-		u := bare
-		of := k.In(&u)
-		*of = min(max(*of+by, min(k.Low, *of)), max(k.High, *of))
-		if first == ferment {
-			return r.read(nil, m.brewed.unstaged, &u, from, of != &u.Lost && of != &u.Glycerol)
-		}
-		var start forward.State
-		if first = min(first, unstaged); first > 0 {
-			start = base.states[first-1]
-		}
-		states, _, err := forward.Walk(more[:0], base.steps[first:ferment], start, &u, &base.like)
-		if err != nil {
-			return is, err
-		}
-		return r.read(&states[len(states)-1], states[unstaged-first], &u, from, of == &u.Wash)
+		d[i].of, d[i].none = w.was[i], w.none[i]
 	}
 	for _, k := range m.known() {
-		of := k.In(&bare)
-		if of == &bare.Chalk && m.brewed.scale > 0 {
+		of := k.In(&w.bare)
+		if of == &w.bare.Chalk && m.brewed.scale > 0 {
 			less, more := m.chalkDropped(k)
 			for i := range d {
-				d[i].add(k.Name, less*(was[i]-none[i]), more*(was[i]-none[i]))
+				d[i].add(k.Name, less*(w.was[i]-w.none[i]), more*(w.was[i]-w.none[i]))
 			}
 			continue
 		}
-		first := slices.IndexFunc(base.steps[:ferment+1], func(st forward.Step) bool { return k.Moves(st.Kind) })
-		if first < 0 || k.Deviation() == 0 || of == &bare.Chalk || of == &bare.Growth || of == &bare.Solubility {
+		first := slices.IndexFunc(w.base.steps[:w.ferment+1], func(st forward.Step) bool { return k.Moves(st.Kind) })
+		if first < 0 || k.Deviation() == 0 || of == &w.bare.Chalk || of == &w.bare.Growth || of == &w.bare.Solubility {
 			continue // the last two of a closed pack, of the gas alone
 		}
-		from := &none
-		if first == ferment {
-			from = &was
+		from := &w.none
+		if first == w.ferment {
+			from = &w.was
 		}
-		is, err := moved(&k, k.Deviation(), first, from)
+		is, err := w.moved(&k, k.Deviation(), first, from)
 		if err != nil {
 			return d, err
 		}
@@ -134,7 +96,7 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 			other[i] = 2*from[i] - is[i]
 		}
 		if math.Abs(is[ofEnd]-from[ofEnd]) > bends {
-			if other, err = moved(&k, -k.Deviation(), first, from); err != nil {
+			if other, err = w.moved(&k, -k.Deviation(), first, from); err != nil {
 				return d, err
 			}
 		}
@@ -154,6 +116,59 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 		d[ofFloor].add(left.name, left.by, -left.by)
 	}
 	return d, nil
+}
+
+// Worlds are the batch with one unknown or another off.
+type worlds struct {
+	*reader
+	base              *walk
+	ferment, unstaged int               // the step that ferments, and the last state without the nutrient of the stages
+	bare              forward.Unknowns  // the usual ones, but that no chalk drops: that is nine tenths of the work of a walk
+	was, none         inDoubt           // with the usual chalk, and without
+	room, more        [24]forward.State // most have fewer steps
+}
+
+// worlds are those of the batch as it is brewed.
+func (m *maker) worlds() (*worlds, error) {
+	base, err := m.baseWalk()
+	if err != nil {
+		return nil, err
+	}
+	w := &worlds{reader: m.reader(courseSteps), base: base, bare: m.brewed.unknowns}
+	w.ferment = slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
+	w.unstaged = w.ferment - 1 - m.plan.Nutrient.staged
+	w.bare.Chalk = 0
+	if base.states, _, err = forward.Walk(w.room[:0], base.steps[:w.ferment], forward.State{}, &w.bare, &base.like); err != nil {
+		return nil, err
+	}
+	wash, usual := m.brewed.wash, m.brewed.unknowns
+	if w.was, err = w.read(&wash, m.brewed.unstaged, &usual, nil, true); err != nil {
+		return nil, err
+	}
+	w.none = w.was
+	if m.brewed.scale > 0 {
+		w.none, err = w.read(&base.states[w.ferment-1], base.states[w.unstaged], &w.bare, nil, true)
+	}
+	return w, err
+}
+
+// moved is a world with one unknown off by so much, held against another: its first step that comes out otherwise is given.
+func (w *worlds) moved(k *forward.Unknown, by float64, first int, from *inDoubt) (is inDoubt, err error) {
+	u := w.bare
+	of := k.In(&u)
+	*of = min(max(*of+by, min(k.Low, *of)), max(k.High, *of))
+	if first == w.ferment {
+		return w.read(nil, w.brewed.unstaged, &u, from, of != &u.Lost && of != &u.Glycerol)
+	}
+	var start forward.State
+	if first = min(first, w.unstaged); first > 0 {
+		start = w.base.states[first-1]
+	}
+	states, _, err := forward.Walk(w.more[:0], w.base.steps[first:w.ferment], start, &u, &w.base.like)
+	if err != nil {
+		return is, err
+	}
+	return w.read(&states[len(states)-1], states[w.unstaged-first], &u, from, of == &u.Wash)
 }
 
 // chalkDropped is by how much less, and more, of the chalk drops than usual, as a part of it: the root of the mean square over
