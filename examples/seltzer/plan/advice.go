@@ -54,7 +54,21 @@ func (o *onward) try(a Advice, steps ...forward.Step) Advice {
 		return a
 	}
 	a.End = end
+	if was, err := o.full(o.now.state); err == nil && a.Weigh != nil {
+		if part, err := o.full(c.state); err == nil && part > foamy && part > was+0.005 {
+			a.Why += "; the fermenter is then more than nine tenths full: fit a blow-off tube"
+		}
+	}
 	return a
+}
+
+// foamy is the part of a fermenter above which foam can reach the airlock (common practice, no source).
+const foamy = 0.9
+
+// full is how much of the fermenters a liquid fills.
+func (o *onward) full(s forward.State) (float64, error) {
+	v, err := s.Volume(o.m.req.Fermenter.Temperature)
+	return v.In(units.Litre) / o.m.holds(), err
 }
 
 // fits refuses what the fermenters do not hold.
@@ -78,16 +92,17 @@ type tooFull struct{ text string }
 
 func (e *tooFull) Error() string { return e.text }
 
-// partly is try for as much of one thing as the vessel takes, where it does not take all of it.
+// partly is try for as much of one thing as the vessel takes with room for foam, where it does not take all of it.
 func (o *onward) partly(all Advice, st forward.Step) (Advice, bool) {
-	if all.Cannot == "" || o.fits(o.now.state) != nil {
+	if all.Cannot == "" {
 		return all, false
 	}
 	least, most := 0.0, kg(st.Mass)
 	for range 40 {
 		c, middle := o.now, (least+most)/2
 		st.Mass = kilograms(middle)
-		if _, err := c.do(st); err == nil && o.fits(c.state) == nil {
+		_, err := c.do(st)
+		if part, no := o.full(c.state); err == nil && no == nil && part <= foamy {
 			least = middle
 		} else {
 			most = middle
@@ -99,7 +114,7 @@ func (o *onward) partly(all Advice, st forward.Step) (Advice, bool) {
 		return all, false
 	}
 	st.Mass = w.Mass.Quantity()
-	return o.try(Advice{Do: all.Do, Why: "as far as the vessel takes it", Weigh: &w}, st), true
+	return o.try(Advice{Do: all.Do, Why: "as much as leaves room for foam", Weigh: &w}, st), true
 }
 
 // advise tries what the readings call for: each on its own.
