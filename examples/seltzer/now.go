@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -82,6 +83,19 @@ func nowOf(p plan.Plan, s style, done []string) (now, error) {
 	}
 	n.cautions = once
 	return n, err
+}
+
+// backToPlan is what brings a wash back to its plan, all the way or as far as the vessel takes it; nil where nothing does.
+func backToPlan(st *plan.StatePlan) (a *plan.Advice, whole bool) {
+	if !(st.AddSugar.In(units.Gram) >= 5 || st.AddWater.In(units.Gram) >= 50) || len(st.Points) > 0 {
+		return nil, false
+	}
+	for i := range st.Advice {
+		if a := &st.Advice[i]; a.Cause == "" && a.Weigh != nil && a.Cannot == "" {
+			return a, i == 0 || st.Advice[i-1].Cannot == ""
+		}
+	}
+	return nil, false
 }
 
 // foams are the cautions of a bicarbonate that goes into a ferment.
@@ -171,17 +185,30 @@ func (n *now) notBegun(p plan.Plan, s style, done []string) error {
 		if r := st.BegunBy; r.High90 > 0 {
 			usual = " That is usual for " + days(r.Median) + ", and no fault until " + days(r.High90) + "."
 		}
-		n.next = append(n.next, "Nothing is fermented yet."+usual+" Later than that, warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+
+		if len(st.Diagnosis) > 0 { // it is late
+			n.next = append(append(n.next, "Nothing is fermented yet, and by now it should be:"), st.Diagnosis...)
+			usual = ""
+		} else {
+			n.next = append(n.next, "Nothing is fermented yet."+usual)
+		}
+		n.next = append(n.next, "If it is later than that, warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+
 			" and stir; a day later pitch fresh yeast, awake.")
 		return nil
 	}
+	what, is, how := p.Request.Fermentable, "weaker", "up to the plan, dissolve:"
+	if st.AddWater.In(units.Gram) >= 50 {
+		what, is, how = "water", "stronger", "down to the plan, stir in:"
+	}
+	back, fits := backToPlan(st)
 	switch {
-	case st.AddSugar.In(units.Gram) >= 5:
-		n.next = append(n.next, "The wash is weaker than planned. To come up to the plan, dissolve:")
-		n.take = append(n.take, row{label: p.Request.Fermentable, value: s.mass(st.AddSugar)})
-	case st.AddWater.In(units.Gram) >= 50:
-		n.next = append(n.next, "The wash is stronger than planned. To come down to the plan, stir in:")
-		n.take = append(n.take, row{label: "water", value: s.mass(st.AddWater)})
+	case back != nil && fits:
+		n.next = append(n.next, "The wash is "+is+" than planned. To come "+how)
+		n.take = append(n.take, row{label: what, value: s.mass(cmp.Or(st.AddSugar, st.AddWater))})
+	case back != nil:
+		n.next = append(n.next, "The wash is "+is+" than planned, and there is no room for all that would bring it back. As far as it fits:")
+		n.take = append(n.take, row{label: what, value: s.weight(*back.Weigh)})
+	case is == "stronger", st.AddSugar.In(units.Gram) >= 5:
+		n.next = append(n.next, "The wash is "+is+" than planned, and there is no room for what would bring it back.")
 	default:
 		n.next = append(n.next, "The wash is as planned.")
 	}

@@ -21,6 +21,8 @@ func TestNow(t *testing.T) {
 	wash.Volume = &volume
 	weak, strong := wash, wash
 	weak.Gravity, strong.Gravity = 1.0250, 1.0310
+	full := read(0, 1.040)
+	full.Volume = new(units.Litre.Of(60))
 	late := read(100, 1.0060)
 	late.PH = &sour
 	early := read(60, 1.0200)
@@ -39,6 +41,8 @@ func TestNow(t *testing.T) {
 		{"as planned", []plan.Reading{wash}, "", plan.NotBegun, []string{"as planned", "diammonium phosphate 2.9 g", "autolysed yeast 1.5 g"}, "come up"},
 		{"weak", []plan.Reading{weak}, "", plan.NotBegun, []string{"come up to the plan", "white sugar"}, "water"},
 		{"strong", []plan.Reading{strong}, "", plan.NotBegun, []string{"come down to the plan", "water"}, "white sugar"},
+		{"strong, no room", []plan.Reading{full}, "", plan.NotBegun, []string{"no room for all", "water 7.4"}, "stir in:"},
+		{"late", []plan.Reading{wash, read(240, 1.0283)}, "", plan.NotBegun, []string{"by now it should be", "fresh yeast"}, "no fault"},
 		{"asleep", []plan.Reading{wash, read(30, 1.0283)}, "", plan.NotBegun, []string{"Nothing is fermented yet"}, "addition"},
 		{"a third", []plan.Reading{wash, read(40, 1.0170)}, "pitch feed-1", plan.Fermenting, []string{"addition 2", "2.9 g", "other half of", "addition 3"}, "pH"},
 		{"fed", []plan.Reading{wash, read(40, 1.0180)}, "pitch feed-1 feed-2", plan.Fermenting,

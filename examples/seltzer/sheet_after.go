@@ -50,12 +50,17 @@ func stateSection(p plan.Plan, s style) section {
 	}
 	add := func(label, value, note string) { explained(plan.FigureReading, label, value, note) }
 	if st.Original > 0 {
-		note := "as planned"
+		note, would := "as planned", ""
+		if _, whole := backToPlan(st); !whole {
+			would = "; tried below"
+		}
 		switch {
+		case len(st.Points) > 0 && (st.AddSugar.In(units.Gram) >= 5 || st.AddWater.In(units.Gram) >= 50):
+			note = "not as planned"
 		case st.AddSugar.In(units.Gram) >= 5:
-			note = "add " + s.mass(st.AddSugar) + " of the fermentable to come up to the plan"
+			note = s.mass(st.AddSugar) + " of the fermentable would bring it up to the plan" + would
 		case st.AddWater.In(units.Gram) >= 50:
-			note = "add " + s.mass(st.AddWater) + " of water to come down to the plan"
+			note = s.mass(st.AddWater) + " of water would bring it down to the plan" + would
 		}
 		add("original, measured", number(st.Original, 4), note)
 	}
@@ -105,6 +110,10 @@ func adviceRow(a plan.Advice, s style) row {
 	case a.Weigh != nil:
 		r.value = s.weight(*a.Weigh)
 		r.label += " " + a.Weigh.What
+		for _, w := range a.With {
+			r.value += ", " + s.weight(w)
+			r.label += ", " + w.What
+		}
 	case a.To != nil:
 		r.value = s.temperature(*a.To)
 	case a.End != nil:

@@ -28,6 +28,7 @@ type Advice struct {
 	Cause  string             `json:"against,omitempty"` // "nitrogen", "pH", "temperature" or "yeast"
 	Why    string             `json:"why"`               // what the numbers support
 	Weigh  *Weight            `json:"weigh,omitempty"`   // what goes in
+	With   []Weight           `json:"with,omitempty"`    // what goes in beside it
 	To     *units.Temperature `json:"to,omitempty"`      // to warm it to
 	End    *Outcome           `json:"leads_to"`          // when it is done
 	Dry    Range              `json:"dry"`               // days since the pitch; none where they are not foreseen
@@ -39,52 +40,114 @@ func (o *onward) try(a Advice, steps ...forward.Step) Advice {
 	c := o.now
 	for _, st := range steps {
 		if _, err := c.do(st); err != nil {
-			a.Cannot = reason(err)
+			a.Cannot = told(err)
 			return a
 		}
-		v, err := c.state.Volume(o.m.req.Fermenter.Temperature)
-		if err != nil {
-			a.Cannot = reason(err)
-			return a
-		}
-		if full := litres(o.m.holds()); v.Compare(full) > 0 {
-			a.Cannot = fmt.Sprintf("it would fill %.1f L of a fermenter of %.1f L", v.In(units.Litre), full.In(units.Litre))
+		if err := o.fits(c.state); err != nil {
+			a.Cannot = err.Error()
 			return a
 		}
 	}
 	end, err := o.end(c.state)
 	if err != nil {
-		a.Cannot = reason(err)
+		a.Cannot = told(err)
 		return a
 	}
 	a.End = end
+	if was, err := o.full(o.now.state); err == nil && a.Weigh != nil {
+		if part, err := o.full(c.state); err == nil && part > foamy && part > was+0.005 {
+			a.Why += "; the fermenter is then more than nine tenths full: fit a blow-off tube"
+		}
+	}
 	return a
+}
+
+// foamy is the part of a fermenter above which foam can reach the airlock (common practice, no source).
+const foamy = 0.9
+
+// full is how much of the fermenters a liquid fills.
+func (o *onward) full(s forward.State) (float64, error) {
+	v, err := s.Volume(o.m.req.Fermenter.Temperature)
+	return v.In(units.Litre) / o.m.holds(), err
+}
+
+// fits refuses what the fermenters do not hold.
+func (o *onward) fits(s forward.State) error {
+	v, err := s.Volume(o.m.req.Fermenter.Temperature)
+	if err != nil {
+		return err
+	}
+	if full := litres(o.m.holds()); v.Compare(full) > 0 {
+		of := "a fermenter"
+		if len(o.m.req.Fermenter.Also) > 0 {
+			of = "fermenters"
+		}
+		return &tooFull{fmt.Sprintf("it would fill %.1f L of %s of %.1f L", v.In(units.Litre), of, full.In(units.Litre))}
+	}
+	return nil
+}
+
+// tooFull is a fermenter that would run over.
+type tooFull struct{ text string }
+
+func (e *tooFull) Error() string { return e.text }
+
+// partly is try for as much of one thing as the vessel takes with room for foam, where it does not take all of it.
+func (o *onward) partly(all Advice, st forward.Step) (Advice, bool) {
+	if all.Cannot == "" {
+		return all, false
+	}
+	least, most := 0.0, kg(st.Mass)
+	for range 40 {
+		c, middle := o.now, (least+most)/2
+		st.Mass = kilograms(middle)
+		_, err := c.do(st)
+		if part, no := o.full(c.state); err == nil && no == nil && part <= foamy {
+			least = middle
+		} else {
+			most = middle
+		}
+	}
+	w := Weight{What: all.Weigh.What, For: "fermenter, as much as fits", Asked: kilograms(least)}
+	var err error
+	if w.Mass, err = w.Asked.Round(o.m.req.Scales.Sugar, units.Down); err != nil || w.Mass.Decimal().IsZero() {
+		return all, false
+	}
+	st.Mass = w.Mass.Quantity()
+	return o.try(Advice{Do: all.Do, Why: "as much as leaves room for foam", Weigh: &w}, st), true
 }
 
 // advise tries what the readings call for: each on its own.
 func (o *onward) advise(s *StatePlan) error {
 	m := o.m
 	add := func(a Advice) { s.Advice = append(s.Advice, a) }
+	both := func(a Advice, st forward.Step) {
+		all := o.try(a, st)
+		add(all)
+		if part, some := o.partly(all, st); some {
+			add(part)
+		}
+	}
+	if c := s.Correction; c != nil {
+		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: "the pH is below its floor", Weigh: c},
+			forward.Step{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}))
+	}
 	if len(s.Points) == 0 {
 		switch {
 		case s.AddSugar.In(units.Gram) >= 5:
 			w := m.grossly(m.fermentable.Name(), s.AddSugar)
 			st := weighable(m.fermentable)
 			st.Kind, st.Mass = forward.Dissolve, w.Mass.Quantity()
-			add(o.try(Advice{Do: "bring it up with", Why: "the wash is weaker than planned", Weigh: w}, st))
+			both(Advice{Do: "bring it up with", Why: "the wash is weaker than planned", Weigh: w}, st)
 		case s.AddWater.In(units.Gram) >= 50:
 			w := m.grossly("water", s.AddWater)
-			add(o.try(Advice{Do: "let it down with", Why: "the wash is stronger than planned", Weigh: w}, forward.Step{Kind: forward.Dilute, Mass: w.Mass.Quantity()}))
+			both(Advice{Do: "let it down with", Why: "the wash is stronger than planned", Weigh: w}, forward.Step{Kind: forward.Dilute, Mass: w.Mass.Quantity()})
 		}
 		return nil
 	}
 	if last := s.Points[len(s.Points)-1]; o.coming > 0 && last.Gravity < o.m.plan.Gravity.Portions[last.portions-1].Gravity+nearFloor {
 		w := m.plan.Gravity.Portions[last.portions-1].Sugar
 		add(o.try(Advice{Do: "the next portion of the sugar", Why: "most of the sugar that is in is used", Weigh: &w}))
-	}
-	if c := s.Correction; c != nil {
-		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: "the pH is below its floor", Weigh: c},
-			forward.Step{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}))
 	}
 	if s.State == Finished {
 		add(Advice{Do: "pack", Why: "the gravity is at the floor and has stayed there", End: s.AsItStands})
@@ -116,15 +179,21 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 		return r
 	}
 	wait := Advice{Do: "wait", Why: "as it stands"}
-	if s.State == Stalled {
-		wait.Why = "it stands still, and mostly stays so"
+	if s.State == Stalled || s.overdue {
+		if wait.Why = "it stands still, and mostly stays so"; s.overdue {
+			wait.Why = "nothing has begun when nineteen in twenty have, and mostly nothing will"
+		}
 		if wait.End, err = o.read(o.now.state); err != nil {
 			return outside(err)
 		}
 	} else if wait = o.try(wait); paced {
 		wait.Dry = dry(f.of.Pace(), nil)
 	}
-	late := s.State == Slow || s.State == Stalled
+	late := s.State == Slow || s.State == Stalled || s.overdue
+	part, err := o.part(s)
+	if err != nil {
+		return outside(err)
+	}
 	for _, st := range m.plan.Nutrient.Stages {
 		if st.Used.Compare(last.Used) > 0 && len(m.addition(st)) > 0 && (late || s.State == Fermenting) {
 			n, err := o.now.state.YeastNitrogenLeft()
@@ -132,8 +201,19 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 				return outside(err)
 			}
 			if late || n.In(units.MilligramPerLitre) < 20 {
-				a := Advice{Do: "nutrient", Cause: "nitrogen", Why: fmt.Sprintf("%.0f mg/L of nitrogen are left by the plan", n.In(units.MilligramPerLitre)),
-					Weigh: &st.Doses[0]}
+				a := Advice{Do: "nutrient", Cause: "nitrogen", Why: fmt.Sprintf("%.0f mg/L of nitrogen are left by the plan", n.In(units.MilligramPerLitre))}
+				if st, err = m.times(st, part); err != nil {
+					return err
+				}
+				for _, w := range st.Doses {
+					switch {
+					case w.Mass.Decimal().IsZero():
+					case a.Weigh == nil:
+						a.Weigh = &w
+					default:
+						a.With = append(a.With, w)
+					}
+				}
 				add(o.try(a, m.addition(st)...))
 			}
 			break
@@ -153,16 +233,67 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 				holds = holds[:len(holds)-1]
 			}
 			holds = append(holds[:len(holds):len(holds)], kinetics.Hold{From: max(time.Duration(last.After), time.Hour), Temperature: warmer})
-			a.Dry = dry(kinetics.NewPace(m.begins(), holds...))
+			if !s.overdue { // no pace tells how long what has not begun takes
+				a.Dry = dry(kinetics.NewPace(m.begins(), holds...))
+			}
 			add(a)
 		}
-		a := o.try(Advice{Do: "fresh yeast, awake", Cause: "yeast", Why: "as much as was pitched"})
+		a, steps, err := m.repitch(part)
+		if err != nil {
+			return err
+		}
+		a = o.try(a, steps...)
 		a.Dry = o.again(last)
 		add(a)
 	}
 	ranked(s.Advice, m.suspects(s, m.req.Readings[len(m.req.Readings)-1]))
 	add(wait)
 	return nil
+}
+
+// part is how much of the planned wash there is.
+func (o *onward) part(s *StatePlan) (float64, error) {
+	planned, err := o.m.brewed.wash.Volume(o.m.req.Fermenter.Temperature)
+	if err != nil || s.Wash.IsZero() {
+		return 1, err
+	}
+	return s.Wash.In(units.Litre) / planned.In(units.Litre), nil
+}
+
+// times is an addition for so much of the planned wash.
+func (m *maker) times(st NutrientStage, part float64) (NutrientStage, error) {
+	if part == 1 {
+		return st, nil
+	}
+	st.Doses = slices.Clone(st.Doses)
+	for i := range st.Doses {
+		w := &st.Doses[i]
+		w.Asked = kilograms(part * kg(w.Asked))
+		var err error
+		if w.Mass, err = w.Asked.Round(m.req.Scales.Small, units.Nearest); err != nil {
+			return st, err
+		}
+	}
+	return st, nil
+}
+
+// repitch is as much yeast as was pitched into what there is.
+func (m *maker) repitch(part float64) (a Advice, steps []forward.Step, err error) {
+	a = Advice{Do: "fresh yeast, awake", Cause: "yeast", Why: "as much as was pitched"}
+	y := m.plan.Yeast
+	if y.Form != "dry" {
+		a.Why = fmt.Sprintf("as much as was pitched, %.1f packs", part*y.Packs)
+		return a, nil, nil
+	}
+	w := Weight{What: "dry yeast", For: "fermenter", Mass: y.Mass, Asked: y.Mass.Quantity()}
+	if part != 1 {
+		w.Asked = kilograms(part * kg(w.Asked))
+		if w.Mass, err = w.Asked.Round(m.req.Scales.Small, units.Up); err != nil {
+			return a, nil, err
+		}
+	}
+	a.Weigh = &w
+	return a, []forward.Step{{Kind: forward.Pitch, Mass: w.Mass.Quantity()}}, nil
 }
 
 // ranked puts what helps against the causes that the numbers speak of before what might help.

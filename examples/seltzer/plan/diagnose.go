@@ -3,33 +3,55 @@ package plan
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"time"
 
+	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/internal/numeric"
 	"example.org/zymase/nutrient/ferment"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
 
-// alarm speaks up at once where the last reading of the pH is below the floor, whatever the
-// ferment does, with the buffer that brings it back.
-func (m *maker) alarm(s *StatePlan, last Reading, say *notes) {
-	if last.PH == nil || s.State == Finished {
+// alarm speaks up at once where the pH, as read last, is below the floor, whatever the ferment does, with the buffer that
+// brings it back.
+func (m *maker) alarm(o *onward, s *StatePlan, say *notes) {
+	i := m.lastPH()
+	if i < 0 {
 		return
 	}
+	read := m.req.Readings[i]
 	floor, of := sourBelow, "where yeast slows sharply"
 	if b := m.req.Buffer; b != nil {
 		floor, of = b.Floor, "the floor that was asked for"
 	}
-	if *last.PH >= floor {
+	if *read.PH >= floor {
+		return
+	}
+	when := ""
+	if i < len(m.req.Readings)-1 {
+		when = " after " + read.After.String()
+	}
+	is := fmt.Sprintf("The pH of %.2f%s is below %.1f, %s", *read.PH, when, floor, of)
+	if s.State == Finished {
+		if slices.ContainsFunc(m.recipe.packs, func(p packRecipe) bool { return p.primes() }) {
+			say.caution(is + ": the ferment is done and needs no buffer, but yeast that is to prime may be slow: try one bottle first.")
+		}
 		return
 	}
 	then := "Dose a buffer by a meter, on a sample first."
-	if m.unforeseen() == "" && s.State != Doubtful && m.correctPH(s, *last.PH, say) == nil && s.Correction != nil {
-		c := s.Correction
-		then = fmt.Sprintf("Add %s of %s, half at first, stir, and measure again.", c.Mass, c.What)
+	if o != nil && m.unforeseen() == "" {
+		switch c, err := o.correction(*read.PH); {
+		case err == nil && c == nil:
+			then = "By the plan it is less sour: measure it again before you dose."
+		case err == nil:
+			s.Correction = c
+			then = fmt.Sprintf("Add %s of %s, half at first, stir, and measure again.", c.Mass, c.What)
+			say.caution("Add half of a buffer, stir, wait for the gas to leave, and measure again before the rest.")
+		}
 	}
-	say.warn(fmt.Sprintf("The pH of %.2f is below %.1f, %s: yeast may stop. %s", *last.PH, floor, of, then))
+	say.warn(fmt.Sprintf("%s: yeast may stop. %s", is, then))
 }
 
 // A suspect is a cause that the numbers speak of, and how far past its limit the number is, in
@@ -84,37 +106,61 @@ func (m *maker) diagnose(s *StatePlan, last Reading) {
 	}
 }
 
-// correctPH finds the buffer that brings a sour ferment back.
-func (m *maker) correctPH(s *StatePlan, measured float64, say *notes) error {
-	salt, target := material.PotassiumBicarbonate(), 3.6
+// correction is the buffer with which the batch as it was read is not below its floor, nor below pH 3.6, once it is stirred in
+// and when the rest of the sugar has fermented; nil where it needs none.
+func (o *onward) correction(measured float64) (*Weight, error) {
+	m, salt, target := o.m, material.PotassiumBicarbonate(), 3.6
 	if b := m.req.Buffer; b != nil {
 		var err error
 		if salt, err = material.FindAmong(b.Salt, ferment.Buffers()...); err != nil {
-			return named("buffer.salt", b.Salt, err)
+			return nil, named("buffer.salt", b.Salt, err)
 		}
 		target = max(target, b.Floor)
 	}
-	f, err := m.ferment(m.plan.Nutrient.fed)
+	v, err := o.now.state.Volume(at20)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	if m.plan.Acidity.Buffer != nil {
-		f.Buffer = salt.Dose(m.plan.Acidity.Buffer.Mass.Quantity())
+	with := func(mass float64) (now, end float64, err error) {
+		c := o.now
+		if _, err = c.do(forward.Step{Kind: forward.Feed, What: salt.Name(), Mass: kilograms(mass)}); err != nil {
+			return 0, 0, err
+		}
+		if now, err = c.state.PH(); err != nil {
+			return 0, 0, err
+		}
+		done, err := o.end(c.state)
+		if err != nil {
+			return 0, 0, err
+		}
+		return now, done.PH, nil
 	}
-	c, err := f.Correct(salt, s.Points[len(s.Points)-1].Used, measured, target)
+	lacks := func(mass float64) float64 {
+		now, end, err := with(mass)
+		if err != nil {
+			return math.NaN()
+		}
+		return min(now, end) - target
+	}
+	if lacks(0) >= 0 {
+		return nil, nil
+	}
+	low, high := 0.0, leastBuffer/1000*v.In(units.Litre)
+	for lacks(high) < 0 && high < mostBuffer/1000*v.In(units.Litre) {
+		low, high = high, 2*high
+	}
+	mass, err := numeric.Root(lacks, low, high, 1e-7*v.In(units.Litre))
 	if err != nil {
-		return &RequestError{Field: "readings", Value: fmt.Sprintf("pH %.2f", measured), Allowed: reason(err), Err: err}
+		return nil, err
 	}
-	mass, err := c.Dose.Mass.Value.Round(m.req.Scales.Small, units.Up)
-	if err != nil {
-		return err
+	c := &Weight{What: salt.String(), Asked: kilograms(mass)}
+	if c.Mass, err = c.Asked.Round(m.req.Scales.Small, units.Up); err != nil {
+		return nil, err
 	}
-	s.Correction = &Weight{
-		What: salt.String(), Mass: mass, Asked: c.Dose.Mass.Value,
-		For: fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when dry", measured, c.Now.Value, c.End.Value),
-	}
-	for _, text := range c.Cautions {
-		say.caution(text.Text())
-	}
-	return nil
+	now, end, err := with(kg(c.Mass.Quantity()))
+	_, is := m.req.EndName()
+	c.For = fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when %s", measured, now, end, is)
+	return c, err
 }
+
+const leastBuffer, mostBuffer = 0.1, 10.0 // g/L, where the search begins, and more than any ferment wants

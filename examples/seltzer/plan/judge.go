@@ -17,6 +17,7 @@ const (
 	aboveFloor   = 0.003          // of gravity: above this it is not the floor
 	begunAt      = 2.0            // % of the sugar used: less than a hydrometer shows for sure
 	leastToStop  = 10.0           // % of the sugar used: before that it is slow to begin
+	beginsBy     = 3 * day        // where no pace is foreseen
 	coldBy       = 3.0            // K below the planned temperature
 	sourBelow    = 3.2            // pH; growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et al.)
 )
@@ -100,9 +101,14 @@ func (m *maker) late(s *StatePlan) error {
 	if s.State != NotBegun && s.State != Fermenting {
 		return nil
 	}
+	var last StatePoint // of the wash, where there is none
+	if n := len(s.Points); n > 0 {
+		last = s.Points[n-1]
+	}
 	f, err := m.byPlan()
-	if _, outside := errors.AsType[*units.RangeError](err); outside {
-		return nil // no pace to compare it with
+	if _, outside := errors.AsType[*units.RangeError](err); outside { // no pace to compare it with
+		s.overdue = s.State == NotBegun && time.Duration(last.After) > beginsBy
+		return nil
 	}
 	if err != nil {
 		return err
@@ -113,9 +119,9 @@ func (m *maker) late(s *StatePlan) error {
 	}
 	s.BegunBy = ranged(begun, 0)
 	if s.State == NotBegun {
+		s.overdue = last.After > s.BegunBy.High90
 		return nil
 	}
-	last := s.Points[len(s.Points)-1]
 	if last.waits { // for sugar, not for yeast
 		return nil
 	}

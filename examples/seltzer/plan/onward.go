@@ -17,19 +17,32 @@ type onward struct {
 	rest  units.Share // of the sugar that is there and to come, which the yeast still uses
 
 	coming int // portions of the sugar that are still to come
+
+	wash units.Mass // as read, before anything went off it as gas, with the sugar that is in
 }
 
 // goOn carries the batch on from its readings, and tries on it what can be done.
-func (m *maker) goOn(*notes) (*StatePlan, error) {
-	if m.plan.State == nil || m.plan.State.State == Doubtful {
-		return m.plan.State, nil
+func (m *maker) goOn(say *notes) (*StatePlan, error) {
+	if m.plan.State == nil {
+		return nil, nil
 	}
 	s := *m.plan.State
-	o, err := m.asRead(&s)
-	if err != nil {
-		return &s, outside(err)
+	if s.State == Doubtful {
+		m.alarm(nil, &s, say)
+		return &s, nil
 	}
-	if s.AsItStands, err = o.end(o.now.state); err != nil {
+	o, err := m.asRead(&s)
+	if err == nil {
+		s.AsItStands, err = o.end(o.now.state)
+	}
+	if err != nil {
+		o = nil
+	}
+	m.alarm(o, &s, say)
+	if s.State == Stalled || s.State == Slow || s.overdue {
+		m.diagnose(&s, m.req.Readings[len(m.req.Readings)-1])
+	}
+	if err != nil {
 		return &s, outside(err)
 	}
 	err = o.advise(&s)
@@ -107,8 +120,7 @@ func (m *maker) asRead(s *StatePlan) (*onward, error) {
 		if err != nil {
 			return nil, err
 		}
-		ferment.Share = units.Fraction.Of(checked.Number(min(1, used*whole*all)))
-		if _, err := c.do(ferment); err != nil {
+		if err := o.fermented(s, ferment, used, whole*all); err != nil {
 			return nil, err
 		}
 	}
@@ -121,7 +133,41 @@ func (m *maker) asRead(s *StatePlan) (*onward, error) {
 			return nil, err
 		}
 	}
-	return o, o.sour(s)
+	return o, o.sour(len(m.req.Readings)-1, used)
+}
+
+// fermented carries the wash on to the last reading, by the pH of the one before that was the last to have one.
+func (o *onward) fermented(s *StatePlan, ferment forward.Step, used, whole float64) error {
+	from, rs := 0.0, o.m.req.Readings
+	if i := o.m.lastPH(); i >= 0 && i < len(rs)-1 && o.m.portions() == 1 {
+		if p := i - (len(rs) - len(s.Points)); p >= 0 { // the first may be of the wash
+			from = min(s.Points[p].Used.In(units.Fraction), used)
+		}
+		if ferment.Share = units.Fraction.Of(checked.Number(min(1, from*whole))); from > 0 {
+			if _, err := o.now.do(ferment); err != nil {
+				return err
+			}
+		}
+		if err := o.sour(i, from); err != nil {
+			return err
+		}
+	}
+	if from*whole >= 1 {
+		return nil
+	}
+	ferment.Share = units.Fraction.Of(checked.Number(min(1, (used-from)*whole/(1-from*whole))))
+	_, err := o.now.do(ferment)
+	return err
+}
+
+// lastPH is the last reading that has a pH, -1 where none has.
+func (m *maker) lastPH() int {
+	for i := len(m.req.Readings) - 1; i >= 0; i-- {
+		if m.req.Readings[i].PH != nil {
+			return i
+		}
+	}
+	return -1
 }
 
 // levelHolds tells whether no sugar has gone in since a level was read last.
@@ -166,22 +212,17 @@ func (o *onward) cold(v units.Volume) (units.Volume, error) {
 	return litres(v.In(units.Litre) * at.In(units.Litre) / warm.In(units.Litre)), err
 }
 
-// sour moves the pH to that of the last reading that has one, if nothing has fermented since.
-func (o *onward) sour(s *StatePlan) error {
-	rs := o.m.req.Readings
-	last := rs[len(rs)-1]
-	if last.PH == nil || o.m.unforeseen() != "" {
+// sour moves the pH to that of a reading, if it has one, when so much of the sugar is used.
+func (o *onward) sour(reading int, used float64) error {
+	read := o.m.req.Readings[reading].PH
+	if read == nil || o.m.unforeseen() != "" {
 		return nil
 	}
 	planned, err := o.now.state.PH()
 	if err != nil {
 		return err
 	}
-	used := 0.0
-	if n := len(s.Points); n > 0 {
-		used = s.Points[n-1].Used.In(units.Fraction)
-	}
-	o.now.state, err = o.now.state.WithPH(weighed(planned, o.m.pHSpread(used), *last.PH, o.m.off("pH meter")), o.place)
+	o.now.state, err = o.now.state.WithPH(weighed(planned, o.m.pHSpread(used), *read, o.m.off("pH meter")), o.place)
 	return err
 }
 

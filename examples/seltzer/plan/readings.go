@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 
@@ -20,7 +21,7 @@ func (m *maker) readings(say *notes) (*StatePlan, error) {
 	if err := readingsOK(rs); err != nil {
 		return nil, err
 	}
-	if err := m.portionsRead(rs); err != nil {
+	if err := cmp.Or(m.portionsRead(rs), m.levelsRead(rs, say)); err != nil {
 		return nil, err
 	}
 	s := &StatePlan{first: m.batch.filled} // with all of the sugar where it goes in at once
@@ -67,10 +68,6 @@ func (m *maker) readings(say *notes) (*StatePlan, error) {
 	// Counted as sucrose, all of it to gas: the most that it can make.
 	left := kilograms(s.Points[n-1].Left.In(units.GramPerLitre) / 1000)
 	s.Gas = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.CO2From(material.Sucrose().Dose(left)))))
-	m.alarm(s, rs[len(rs)-1], say)
-	if s.State == Stalled {
-		m.diagnose(s, rs[len(rs)-1])
-	}
 	switch gas := s.Gas.In(units.GramCO2PerLitre); {
 	case s.State == Doubtful:
 		say.caution("Do not pack yet: the readings contradict the wash.")
@@ -118,6 +115,27 @@ func readingsOK(rs []Reading) error {
 			if err := within(field+".vessel", *r.Vessel, units.Celsius, -5, 45); err != nil {
 				return err
 			}
+		}
+	}
+	return nil
+}
+
+// levelsRead refuses a level above the brim.
+func (m *maker) levelsRead(rs []Reading, say *notes) error {
+	full, of := m.holds(), "the fermenter holds"
+	if len(m.req.Fermenter.Also) > 0 {
+		of = "all fermenters hold together"
+	}
+	for i, r := range rs {
+		if r.Volume == nil {
+			continue
+		}
+		if r.Volume.In(units.Litre) > full*(1+1e-9) {
+			return &RequestError{Field: fmt.Sprintf("readings[%d].volume", i), Value: r.Volume.Text(units.Litre, 1), is: quantity(*r.Volume),
+				Allowed: fmt.Sprintf("at most the %.1f L that %s", full, of)}
+		}
+		if len(m.req.Fermenter.Also) > 0 {
+			say.caution("A volume or a weight lost that was read counts as that of all fermenters together.")
 		}
 	}
 	return nil

@@ -29,6 +29,8 @@ type StatePlan struct {
 
 	first  gravity.Solution // the wash as measured, of its first portion
 	begins float64          // its gravity, salts and all
+
+	overdue bool // not begun, and later than is usual
 }
 
 // StatePoint is a reading and what it means.

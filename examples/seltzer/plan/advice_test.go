@@ -1,0 +1,146 @@
+package plan_test
+
+import (
+	"math"
+	"strings"
+	"testing"
+	"time"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/checked"
+	"example.org/zymase/units"
+)
+
+func hours(h float64) plan.Duration { return plan.Duration(h * float64(time.Hour)) }
+
+// A buffer is for the liquid that is there: for half of the batch it is half of the dose, and carried to the end it
+// comes to the pH that it is for. In the wash, before anything ferments, it is found and told as well.
+func TestBufferForWhatIsThere(t *testing.T) {
+	sour := 3.0
+	r := request(t)
+	whole := made(t, r).Vessels
+	full := whole[len(whole)-1].Volume
+	for _, v := range whole {
+		if v.When == "fermenter, filled" {
+			full = v.Volume
+		}
+	}
+	dose := func(part, after, gravity float64) float64 {
+		one := read(hours(after), gravity)
+		one.PH = &sour
+		v := units.Litre.Of(checked.Number(part * full.In(units.Litre)))
+		one.Volume = &v
+		r.Readings = []plan.Reading{one}
+		p := made(t, r)
+		a := advice(p.State, "buffer")
+		if a == nil || a.End == nil || p.State.Correction == nil || a.Weigh.Mass.String() != p.State.Correction.Mass.String() {
+			t.Fatalf("%g of it after %g h: %+v, %+v", part, after, p.State.Correction, p.State.Advice)
+		}
+		near(t, "pH at the end", a.End.PH, 3.6, 0.02)
+		if !strings.HasPrefix(p.Cautions[0], "The pH of 3.00 is below 3.6") || !strings.Contains(p.Cautions[0], p.State.Correction.Mass.String()) {
+			t.Error(p.Cautions[0])
+		}
+		return a.Weigh.Asked.In(units.Gram)
+	}
+	near(t, "half of the dose", dose(0.5, 30, 1.0150)/dose(1, 30, 1.0150), 0.5, 0.005)
+	if dose(1, 0, 1.0283) < 5 {
+		t.Error("no buffer for a wash of pH 3.0")
+	}
+	r.Readings = []plan.Reading{{After: 0, Temperature: units.Celsius.Of(20), PH: &sour}} // the pH alone
+	if p := made(t, r); !strings.HasPrefix(p.Cautions[0], "The pH of 3.00 is below 3.6") || advice(p.State, "buffer") == nil {
+		t.Error(p.Cautions[0])
+	}
+	r.Readings = []plan.Reading{read(hours(30), 1.0150), read(hours(36), 1.0120)} // it stays an alarm until the pH is read again
+	r.Readings[0].PH = &sour
+	if p := made(t, r); !strings.HasPrefix(p.Cautions[0], "The pH of 3.00 after 30 h is below 3.6") {
+		t.Error(p.Cautions[0])
+	} else {
+		near(t, "pH at the end", advice(p.State, "buffer").End.PH, 3.6, 0.02)
+	}
+	for _, r.Fermenter.Also = range [][]plan.AlsoFermenter{nil, {{Capacity: units.Litre.Of(20)}}} {
+		much := units.Litre.Of(100)
+		r.Readings[1].Volume = &much
+		if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), "readings[1].volume: 100.0 L: at most the ") {
+			t.Error(err)
+		}
+	}
+}
+
+// A wash in which nothing has begun ten days on is not told to wait: warmth and fresh yeast are tried, and waiting
+// leads to what there is.
+func TestOverdueStart(t *testing.T) {
+	cold := units.Celsius.Of(14)
+	r := request(t)
+	late := read(10*day, 1.0283)
+	late.Vessel = &cold
+	r.Readings = []plan.Reading{late}
+	s := made(t, r).State
+	if s.State != plan.NotBegun || len(s.Diagnosis) == 0 || !strings.HasPrefix(s.Diagnosis[0], "temperature") {
+		t.Errorf("%s: %q", s.State, s.Diagnosis)
+	}
+	yeast, warm, wait := advice(s, "fresh yeast"), advice(s, "warm"), advice(s, "wait")
+	if yeast == nil || warm == nil || wait == nil {
+		t.Fatalf("%+v", s.Advice)
+	}
+	near(t, "waited for, % vol", wait.End.Strength.In(units.PercentVolume), 0, 0.05)
+	near(t, "fresh yeast, % vol", yeast.End.Strength.In(units.PercentVolume), 4.50, 0.02)
+	if time.Duration(yeast.Dry.Median) < 12*24*time.Hour || wait.Dry != (plan.Range{}) || s.Advice[0].Do != "warm it" {
+		t.Errorf("%+v", s.Advice)
+	}
+	// As much as was pitched: by the plan's own weight, all of it in the batch by then.
+	if p := made(t, r); yeast.Weigh == nil || yeast.Weigh.Mass.String() != p.Yeast.Mass.String() {
+		t.Errorf("%+v of %v", yeast.Weigh, p.Yeast.Mass)
+	}
+	r.Readings = []plan.Reading{read(hours(10), 1.0283)} // and not before it is due
+	if s := made(t, r).State; advice(s, "fresh") != nil || advice(s, "wait").End.Strength.In(units.PercentVolume) < 4.4 {
+		t.Errorf("%+v", s.Advice)
+	}
+}
+
+// A nutrient that is advised is the whole addition, of both its sources, for the volume that is there.
+func TestWholeAdditionAdvised(t *testing.T) {
+	r := request(t)
+	r.Strength, r.Nutrient.Demand = units.PercentVolume.Of(11), "high"
+	r.Nutrient.Sources = []string{"monoammonium phosphate", "ammonium sulfate"}
+	p := made(t, r)
+	stage := p.Nutrient.Stages[1]
+	if len(stage.Doses) != 2 {
+		t.Fatalf("%+v", p.Nutrient.Stages)
+	}
+	half := units.Litre.Of(30)
+	wash := read(0, p.Gravity.Original)
+	wash.Volume = &half
+	r.Readings = []plan.Reading{wash, read(5*day, p.Gravity.Original-0.004), read(8*day, p.Gravity.Original-0.005)}
+	s := made(t, r).State
+	a := advice(s, "nutrient")
+	if a == nil || len(a.With) != 1 {
+		t.Fatalf("%s: %+v", s.State, s.Advice)
+	}
+	for _, v := range p.Vessels {
+		if v.When != "fermenter, filled" {
+			continue
+		}
+		for i, w := range append([]plan.Weight{*a.Weigh}, a.With...) {
+			near(t, w.What, w.Asked.In(units.Gram), 30/v.Volume.In(units.Litre)*stage.Doses[i].Mass.Quantity().In(units.Gram), 0.02)
+		}
+	}
+}
+
+// A wash that is too strong for its vessel is let down as far as leaves a tenth of it to the foam, and that leads to what
+// it says: by hand, 60 L with 7.5 L of water are as much weaker.
+func TestLetDownAsFarAsFits(t *testing.T) {
+	r := request(t)
+	strong, sixty := read(0, 1.040), units.Litre.Of(60)
+	strong.Volume = &sixty
+	r.Readings = []plan.Reading{strong}
+	s := made(t, r).State
+	if len(s.Advice) != 2 || s.Advice[0].Cannot == "" || s.Advice[1].Cannot != "" {
+		t.Fatalf("%+v", s.Advice)
+	}
+	a := s.Advice[1]
+	near(t, "water, kg", a.Weigh.Mass.Quantity().In(units.Kilogram), 7.5, 0.1)
+	near(t, "strength", a.End.Strength.In(units.PercentVolume), 6.456*60/67.5, 0.05)
+	if math.Abs(a.End.Volume.In(units.Litre)-67.2) > 0.4 {
+		t.Errorf("%v", a.End.Volume)
+	}
+}
