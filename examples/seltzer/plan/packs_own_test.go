@@ -6,6 +6,7 @@ import (
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/units"
 )
 
@@ -143,6 +144,46 @@ func TestTrial(t *testing.T) {
 		said := strings.Join(made(t, r).Cautions, "\n")
 		if says != "" && !strings.Contains(said, says) || says == "" && strings.Contains(said, "tried: ") {
 			t.Errorf("%v mL: %s", added, said)
+		}
+	}
+}
+
+// Whatever yeast leaves can sweeten a pack. Lactose of a fifth of sugar's sweetness (Public Health Nutr. 26 (2022) 952,
+// table 2) is sold as its monohydrate, 360.31 g/mol for 342.30.
+func TestEverySweetener(t *testing.T) {
+	for _, s := range finish.Sweeteners() {
+		if !s.Survives() {
+			continue
+		}
+		r := request(t)
+		r.Packs[0].Sweeten = &plan.Sweeten{What: s.Name(), Like: units.GramPerLitre.Of(10)}
+		k := made(t, r).Packs[0]
+		near(t, s.Name()+", % vol", k.Strength.In(units.PercentVolume), 4.6, 0.01) // 10 g of sugar
+		if s.Name() == "lactose" {
+			near(t, "lactose, g", k.Sweetener.Mass.Quantity().In(units.Gram), 40*10/0.2*360.31/342.30, 0.2)
+			if k.Sweetener.What != "lactose monohydrate" || k.Highest.Sugar {
+				t.Errorf("%+v, %+v", k.Sweetener, k.Highest)
+			}
+		}
+	}
+}
+
+// A drink without gas has a pH with its acid too, that of its acid alone.
+func TestDegassedAndSour(t *testing.T) {
+	for _, c := range []struct {
+		pack, altitude float64
+	}{{0, 640}, {0, 1040}, {1, 640}, {1, 1040}, {1, 80}, {0, 0}, {0, 137}, {1, 311}, {0, 2000}} {
+		r := request(t)
+		r.Place = plan.Place{Altitude: new(units.Metre.Of(checked.Number(c.altitude)))}
+		p := &r.Packs[int(c.pack)]
+		p.Priming = ""
+		if err := p.Content.UnmarshalText([]byte("degassed")); err != nil {
+			t.Fatal(err)
+		}
+		p.Acid = &plan.PackAcid{What: "citric acid", Dose: units.GramPerLitre.Of(2)}
+		k := made(t, r).Packs[int(c.pack)]
+		if ph := k.PH; ph.With < 2.5 || ph.With > 3.2 || ph.Without < 3.3 || ph.Without > 4.2 {
+			t.Errorf("%+v", *ph)
 		}
 	}
 }

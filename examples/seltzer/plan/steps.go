@@ -133,11 +133,7 @@ func (m *maker) mixed(i int, k packed, times float64) ([]forward.Step, error) {
 		steps = append(steps, flavoured(*f, times*k.flavour))
 	}
 	if k.sweet > 0 {
-		own, err := r.sweet.material()
-		if err != nil {
-			return nil, err
-		}
-		steps = append(steps, forward.Step{Kind: forward.Sweeten, Own: own, Mass: kilograms(times * k.sweet)})
+		steps = append(steps, forward.Step{Kind: forward.Sweeten, Own: r.sweet.of, Mass: kilograms(times * k.sweet)})
 	}
 	if k.acid > 0 {
 		steps = append(steps, forward.Step{Kind: forward.Acidify, What: r.Acid.What, Mass: kilograms(times * k.acid)})

@@ -21,7 +21,7 @@ import (
 type sweetness struct {
 	name     string
 	perLitre float64           // kg as weighed
-	sugar    material.Material // one that yeast takes
+	of       material.Material // what is weighed
 	ferments bool
 	cautions []string
 }
@@ -85,7 +85,9 @@ func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
 		if err != nil {
 			return &RequestError{Field: f("sweeten.like_sugar"), Value: s.Like.Text(units.GramPerLitre, 1), Allowed: reason(err), Err: err}
 		}
-		p.sweet = sweetness{name: found.Name(), perLitre: kg(dose.Mass)}
+		if p.sweet, err = left(found.Name(), kg(dose.Mass)); err != nil {
+			return err
+		}
 		for _, c := range dose.Cautions {
 			p.sweet.cautions = append(p.sweet.cautions, c.Text())
 		}
@@ -100,30 +102,30 @@ func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
 		return &RequestError{Field: f("sweeten.what"), Value: s.What,
 			Allowed: "one that yeast leaves, such as erythritol: yeast that primes a bottle ferments its sugar too. Or a keg, or a filling under counter-pressure"}
 	}
-	p.sweet = sweetness{name: of.Name(), perLitre: like / 1000 / sugar.Of(of).Sugar().In(units.Fraction), sugar: of, ferments: true}
+	p.sweet = sweetness{name: of.Name(), perLitre: like / 1000 / sugar.Of(of).Sugar().In(units.Fraction), of: of, ferments: true}
 	return nil
+}
+
+// left is so much, in kg, of a sweetener that yeast leaves: as a known material, which may hold water, or as what it is alone.
+// Yeast and a hydrometer take it as they take dextrin.
+func left(name string, dry float64) (s sweetness, err error) {
+	if s.of, err = material.Find(name); err == nil {
+		return sweetness{name: s.of.Name(), perLitre: dry / s.of.Composition().UnfermentedSolids.In(units.Fraction), of: s.of}, nil
+	}
+	s = sweetness{name: name, perLitre: dry}
+	s.of, err = material.ByLabel(name, material.Composition{UnfermentedSolids: units.Fraction.Of(1)})
+	return s, err
 }
 
 // softened is a drink with its sweetener and acid.
 func (p *packRecipe) softened(drink gravity.Solution) (_ gravity.Solution, err error) {
-	switch s := p.sweet; {
-	case s.ferments:
-		drink, err = sugar.Of(s.sugar).AddTo(drink, kilograms(s.perLitre))
-	case s.perLitre > 0: // yeast and a hydrometer take it as they take dextrin
-		drink, err = drink.AddExtract(gravity.AsDextrin, kilograms(s.perLitre))
+	if s := p.sweet; s.perLitre > 0 {
+		drink, err = sugar.Of(s.of).AddTo(drink, kilograms(s.perLitre))
 	}
 	if err == nil && p.acid > 0 {
 		drink, err = drink.AddExtract(gravity.AsOrganicAcid, kilograms(p.acid))
 	}
 	return drink, err
-}
-
-// material is the sweetener as the batch knows it.
-func (s sweetness) material() (material.Material, error) {
-	if s.ferments {
-		return s.sugar, nil
-	}
-	return material.ByLabel(s.name, material.Composition{UnfermentedSolids: units.Fraction.Of(checked.Number(1))})
 }
 
 // ownTaste is what a pack has beside the batch's drink: what is weighed for it, and its label.
@@ -211,6 +213,12 @@ func (m *maker) sourness(i int, content units.CarbonDioxideContent) (*PackPH, er
 	of := func(c carried) (float64, error) {
 		if _, err := c.do(m.temper(c.state.Temperature(), at20)); err != nil {
 			return 0, err
+		}
+		if content.IsZero() {
+			if _, err := c.do(forward.Step{Kind: forward.Degas, Share: units.Percent.Of(100)}); err != nil {
+				return 0, err
+			}
+			return c.state.PH()
 		}
 		set, err := m.setTo(m.batch.packed[i].drink, r, content, at20)
 		if err != nil {
