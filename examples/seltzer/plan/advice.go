@@ -148,7 +148,11 @@ func (o *onward) advise(s *StatePlan, say *notes) error {
 	}
 	if last := s.Points[len(s.Points)-1]; o.coming > 0 && last.Gravity < o.m.plan.Gravity.Portions[last.portions-1].Gravity+nearFloor {
 		w := m.plan.Gravity.Portions[last.portions-1].Sugar
-		add(o.try(Advice{Do: "the next portion of the sugar", Why: "most of the sugar that is in is used", Weigh: &w}))
+		st := weighable(m.fermentable)
+		st.Kind, st.Mass = forward.Dissolve, w.Mass.Quantity()
+		next := *o
+		next.coming--
+		add(next.try(Advice{Do: "the next portion of the sugar", Why: "most of the sugar that is in is used", Weigh: &w}, st))
 	}
 	if s.State == Finished {
 		a, err := o.pack(s)
@@ -229,14 +233,18 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 			break
 		}
 	}
+	read := m.req.Readings[len(m.req.Readings)-1]
+	if most, _ := m.hottest(); read.Vessel != nil && read.Vessel.Compare(most) > 0 {
+		to := m.req.Fermenter.Temperature
+		add(o.try(Advice{Do: "cool it", Cause: "temperature", To: &to, Why: "the vessel was read at " + read.Vessel.Text(units.Celsius, 1)}))
+	}
 	if late {
-		read := m.req.Readings[len(m.req.Readings)-1]
-		is := read.Temperature
+		is, of := read.Temperature, "the sample was read at "
 		if read.Vessel != nil {
-			is = *read.Vessel
+			is, of = *read.Vessel, "the vessel was read at "
 		}
 		if warmer, ok := m.warmer(is); ok {
-			a := Advice{Do: "warm it", Cause: "temperature", To: &warmer, Why: "it was read at " + is.Text(units.Celsius, 1)}
+			a := Advice{Do: "warm it", Cause: "temperature", To: &warmer, Why: of + is.Text(units.Celsius, 1)}
 			a = o.try(a)
 			holds := m.warmths()
 			for len(holds) > 1 && holds[len(holds)-1].From >= time.Duration(last.After) {
@@ -325,6 +333,9 @@ func (m *maker) warmer(is units.Temperature) (units.Temperature, bool) {
 	to := m.req.Fermenter.Temperature
 	if to.Minus(is).In(units.KelvinDifference) < 1 {
 		to = units.Celsius.Of(checked.Number(math.Min(is.In(units.Celsius)+3, m.req.Fermenter.Warmest.In(units.Celsius))))
+		if most, _ := m.hottest(); to.Compare(most) > 0 {
+			to = most
+		}
 	}
 	return to, to.Minus(is).In(units.KelvinDifference) >= 1
 }
