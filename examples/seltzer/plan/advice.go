@@ -235,7 +235,7 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 	}
 	read := m.req.Readings[len(m.req.Readings)-1]
 	if most, _ := m.hottest(); read.Vessel != nil && read.Vessel.Compare(most) > 0 {
-		to := m.req.Fermenter.Temperature
+		to := m.cooled()
 		add(o.try(Advice{Do: "cool it", Cause: "temperature", To: &to, Why: "the vessel was read at " + read.Vessel.Text(units.Celsius, 1)}))
 	}
 	if late {

@@ -102,7 +102,19 @@ func (m *maker) hottest() (units.Temperature, string) {
 	if s := m.req.Yeast.Strain; s != nil && s.Warmest != nil {
 		return *s.Warmest, "of its sheet"
 	}
+	if f := m.req.Fermenter; f.Warmest.In(units.Celsius) > deadly {
+		return f.Warmest, "of the plan"
+	}
 	return units.Celsius.Of(deadly), "from which most yeasts die (common practice, no source)"
+}
+
+// cooled is to what a vessel that is too hot is to be cooled.
+func (m *maker) cooled() units.Temperature {
+	to := m.req.Fermenter.Temperature
+	if most, _ := m.hottest(); to.Compare(most) > 0 {
+		return most
+	}
+	return to
 }
 
 const deadly = 35 // °C
@@ -112,7 +124,7 @@ func (m *maker) tooWarm(rs []Reading, say *notes) {
 	last := rs[len(rs)-1].Vessel
 	if most, of := m.hottest(); last != nil && last.Compare(most) > 0 {
 		say.warn(fmt.Sprintf("The vessel was read at %s, above the %s %s: cool it to %s.", last.Text(units.Celsius, 0), most.Text(units.Celsius, 0), of,
-			m.req.Fermenter.Temperature.Text(units.Celsius, 0)))
+			m.cooled().Text(units.Celsius, 0)))
 	}
 	warmest := m.req.Fermenter.Warmest
 	for _, r := range rs {

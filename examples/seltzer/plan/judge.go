@@ -134,7 +134,8 @@ func (s *StatePlan) doubtPH(rs []Reading) {
 		default:
 			continue
 		}
-		s.State, s.Diagnosis = Doubtful, append(s.Diagnosis, fmt.Sprintf("after %v: pH %.2f is %s: rinse the meter, calibrate it and read again", r.After, *r.PH, text))
+		text = fmt.Sprintf("after %v: pH %.2f is %s: rinse the meter, calibrate it and read again", r.After, *r.PH, text)
+		s.State, s.Diagnosis = Doubtful, append(s.Diagnosis, text)
 	}
 }
 
@@ -190,7 +191,8 @@ func (m *maker) tooFast(s *StatePlan) error {
 		const blur = 0.1 // of the instruments and the model
 		if p.Used.In(units.Fraction) > f.fit.Used(at).High90.In(units.Fraction)+blur {
 			s.State = Doubtful
-			s.Diagnosis = append(s.Diagnosis, fmt.Sprintf("after %v: %s of the sugar used is faster than any yeast: check the hours since it was pitched, and the original gravity",
+			s.Diagnosis = append(s.Diagnosis, fmt.Sprintf("after %v: %s of the sugar used is faster than any yeast: check the hours "+
+				"since it was pitched, and the original gravity",
 				p.After, p.Used.Text(units.Percent, 0)))
 		}
 	}

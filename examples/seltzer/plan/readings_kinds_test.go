@@ -104,7 +104,8 @@ func TestVesselRead(t *testing.T) {
 	if !strings.HasPrefix(p.Cautions[0], "The vessel was read at 38 °C") {
 		t.Error(p.Cautions[0])
 	}
-	if d := p.State.Diagnosis; len(d) != 1 || !strings.HasPrefix(d[0], "temperature: ") || p.State.Advice[0].Do != "cool it" || p.State.Advice[0].To.In(units.Celsius) != 20 {
+	if d := p.State.Diagnosis; len(d) != 1 || !strings.HasPrefix(d[0], "temperature: ") ||
+		p.State.Advice[0].Do != "cool it" || p.State.Advice[0].To.In(units.Celsius) != 20 {
 		t.Errorf("%q, %+v", d, p.State.Advice)
 	}
 	r.Readings[1].Vessel = &warm
