@@ -59,17 +59,23 @@ func nowOf(p plan.Plan, s style, done []string) (now, error) {
 	case plan.NotBegun:
 		err = n.notBegun(p, s, done)
 	case plan.Near:
-		n.next = []string{"Close to the floor, and still: read it again in a day or two, the gas stirred out. Finished is the same over two days."}
+		n.next = append([]string{"Close to the floor, and still: read it again in a day or two, the gas stirred out. Finished is the same over two days."},
+			inAllWords(s, st.Diagnosis)...)
 		err = n.fermenting(p, s, done)
 	case plan.Slow:
-		n.next = []string{"Slower than nineteen in twenty of this plan. Measure the pH and the temperature in the vessel before you do anything."}
+		n.next = append([]string{"Slower than nineteen in twenty of this plan. Measure the pH and the temperature in the vessel before you do anything."},
+			inAllWords(s, st.Diagnosis)...)
 		err = n.fermenting(p, s, done)
 	case plan.Fermenting:
 		err = n.fermenting(p, s, done)
 	case plan.Finished:
+		if no := cannotPack(st); no != "" {
+			n.next = []string{"Do not pack yet: " + s.inWords(no) + ". Read it again in a few days, the gas stirred out; warmth and a stir help the last of the sugar."}
+			break
+		}
 		n.step(cardOf(p, s), done, "chill")
 	default: // stalled, or in doubt
-		n.next = st.Diagnosis
+		n.next = inAllWords(s, st.Diagnosis)
 	}
 	if c := st.Correction; c != nil {
 		n.take = append(n.take, row{label: c.What, value: s.weight(*c), note: c.For + "; add half, stir, measure again"})
@@ -96,6 +102,24 @@ func backToPlan(st *plan.StatePlan) (a *plan.Advice, whole bool) {
 		}
 	}
 	return nil, false
+}
+
+// cannotPack is why a finished ferment is not to be packed; empty where it can be.
+func cannotPack(st *plan.StatePlan) string {
+	for _, a := range st.Advice {
+		if a.Do == "pack" {
+			return a.Cannot
+		}
+	}
+	return ""
+}
+
+func inAllWords(s style, texts []string) []string {
+	var out []string
+	for _, t := range texts {
+		out = append(out, s.inWords(t))
+	}
+	return out
 }
 
 // foams are the cautions of a bicarbonate that goes into a ferment.
@@ -186,7 +210,7 @@ func (n *now) notBegun(p plan.Plan, s style, done []string) error {
 			usual = " That is usual for " + days(r.Median) + ", and no fault until " + days(r.High90) + "."
 		}
 		if len(st.Diagnosis) > 0 { // it is late
-			n.next = append(append(n.next, "Nothing is fermented yet, and by now it should be:"), st.Diagnosis...)
+			n.next = append(append(n.next, "Nothing is fermented yet, and by now it should be:"), inAllWords(s, st.Diagnosis)...)
 			usual = ""
 		} else {
 			n.next = append(n.next, "Nothing is fermented yet."+usual)

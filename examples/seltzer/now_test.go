@@ -52,6 +52,8 @@ func TestNow(t *testing.T) {
 		{"sour", []plan.Reading{wash, late}, "pitch feed-1 feed-2 feed-3", plan.Fermenting, []string{"below the floor of 3.6", "foams"}, "Measure the pH"},
 		{"sour before the second half", []plan.Reading{wash, early}, "pitch feed-1", plan.Fermenting, []string{"addition 2", "add half, stir"}, "other half of"},
 		{"dry", []plan.Reading{wash, read(200, 0.9946), read(272, 0.9946)}, "", plan.Finished, []string{"Chill"}, "Do not pack"},
+		{"dry, too much left for the bottles", []plan.Reading{wash, read(200, 0.9963), read(272, 0.9963)}, "", plan.Finished,
+			[]string{"Do not pack yet", "rating of 6.0 bar"}, "Chill"},
 		{"stalled", []plan.Reading{wash, read(100, 1.0100), read(172, 1.0100)}, "", plan.Stalled, []string{"measure the pH"}, "Chill"},
 		{"impossible", []plan.Reading{wash, read(100, 1.0500)}, "", plan.Doubtful, []string{"read again"}, "Chill"},
 	} {
@@ -60,6 +62,9 @@ func TestNow(t *testing.T) {
 			t.Fatal(err)
 		}
 		req.Readings = c.readings
+		if strings.Contains(c.name, "bottles") {
+			req.Packs[1].Rating = units.BarGauge.Of(6)
+		}
 		p, err := plan.Make(req)
 		if err != nil {
 			t.Fatalf("%s: %v", c.name, err)

@@ -80,7 +80,7 @@ func stateSection(p plan.Plan, s style) section {
 		explained(plan.FigureGasLeft, "gas that the sugar left can make", grams(st.Gas), "in a closed pack")
 	}
 	for _, d := range st.Diagnosis {
-		out.rows = append(out.rows, row{label: d})
+		out.rows = append(out.rows, row{label: s.inWords(d)})
 	}
 	if c := st.Correction; c != nil {
 		explained(plan.FigureBuffer, c.What, s.weight(*c), c.For+"; add half, stir, measure again")
@@ -110,7 +110,7 @@ func outcome(e plan.Outcome, s style) string {
 
 // adviceRow is something that can be done, why, and what it leads to.
 func adviceRow(a plan.Advice, s style) row {
-	r := row{label: a.Do, note: a.Why}
+	r := row{label: a.Do, note: s.inWords(a.Why)}
 	switch {
 	case a.Weigh != nil:
 		r.value = s.weight(*a.Weigh)
@@ -128,9 +128,17 @@ func adviceRow(a plan.Advice, s style) row {
 	}
 	switch {
 	case a.Cannot != "":
-		r.note += "; it cannot be done: " + a.Cannot
+		r.note += "; it cannot be done: " + s.inWords(a.Cannot)
 	case a.End != nil:
 		r.note += "; leads to " + strength(a.End.Strength) + ", " + outcome(*a.End, s)
+	}
+	for _, k := range a.Packs {
+		above := ""
+		if k.AtLeast {
+			above = "above "
+		}
+		r.note += fmt.Sprintf("; %s: %s, %s CO2, at most %s%s at %s of the %s rated", k.Kind, strength(k.Strength), grams(k.Content), above, s.gauge(k.Highest),
+			s.temperature(k.Temperature), s.gauge(k.Rating))
 	}
 	if d := a.Dry; d.High90 > 0 {
 		r.note += fmt.Sprintf("; dry after %s, nine in ten %s to %s", days(d.Median), inDays(d.Low90), days(d.High90))

@@ -31,6 +31,7 @@ type Advice struct {
 	With   []Weight           `json:"with,omitempty"`    // what goes in beside it
 	To     *units.Temperature `json:"to,omitempty"`      // to warm it to
 	End    *Outcome           `json:"leads_to"`          // when it is done
+	Packs  []PackOutcome      `json:"packs,omitempty"`   // what comes of the packs
 	Dry    Range              `json:"dry"`               // days since the pitch; none where they are not foreseen
 	Cannot string             `json:"cannot,omitempty"`  // why not, by the vessel or the formulas
 }
@@ -118,7 +119,7 @@ func (o *onward) partly(all Advice, st forward.Step) (Advice, bool) {
 }
 
 // advise tries what the readings call for: each on its own.
-func (o *onward) advise(s *StatePlan) error {
+func (o *onward) advise(s *StatePlan, say *notes) error {
 	m := o.m
 	add := func(a Advice) { s.Advice = append(s.Advice, a) }
 	both := func(a Advice, st forward.Step) {
@@ -150,7 +151,16 @@ func (o *onward) advise(s *StatePlan) error {
 		add(o.try(Advice{Do: "the next portion of the sugar", Why: "most of the sugar that is in is used", Weigh: &w}))
 	}
 	if s.State == Finished {
-		add(Advice{Do: "pack", Why: "the gravity is at the floor and has stayed there", End: s.AsItStands})
+		a, err := o.pack(s)
+		if err != nil {
+			return outside(err)
+		}
+		add(a)
+		if a.Cannot == "" {
+			return nil
+		}
+		say.caution("Do not pack yet: " + a.Cannot + ".")
+		add(o.try(Advice{Do: "wait", Why: "the sugar that is left may still go"}))
 		return nil
 	}
 	return o.onTheWay(s, add)

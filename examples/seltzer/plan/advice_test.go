@@ -144,3 +144,65 @@ func TestLetDownAsFarAsFits(t *testing.T) {
 		t.Errorf("%v", a.End.Volume)
 	}
 }
+
+// Packing is tried as all else: the drink as it was read goes into its packs with the primer of the plan, and the sugar that
+// it still has makes gas there. By hand, 4 g/L of sucrose in the base make 0.498 g of CO2 a gram, and at most 0.514.
+func TestPackingIsTried(t *testing.T) {
+	r := request(t)
+	p := made(t, r)
+	floor := p.Gravity.Floor
+	finished := func(above float64) (plan.Plan, *plan.Advice) {
+		g := floor + above
+		r.Readings = []plan.Reading{read(8*day, g), read(11*day, g)}
+		q := made(t, r)
+		a := advice(q.State, "pack")
+		if q.State.State != plan.Finished || a == nil {
+			t.Fatalf("%s, %+v", q.State.State, q.State.Advice)
+		}
+		return q, a
+	}
+	_, at := finished(0)
+	if len(at.Packs) != 2 || at.Cannot != "" {
+		t.Fatalf("%+v", at)
+	}
+	for i, k := range at.Packs {
+		near(t, k.Kind+", % vol", k.Strength.In(units.PercentVolume), p.Packs[i].Strength.In(units.PercentVolume), 0.02)
+		near(t, k.Kind+", g/L", k.Content.In(units.GramCO2PerLitre), p.Packs[i].Content.In(units.GramCO2PerLitre), 0.03)
+		near(t, k.Kind+", highest bar", k.Highest.In(units.BarGauge), p.Packs[i].Highest.Gauge.In(units.BarGauge), 0.05)
+	}
+	q, above := finished(0.0018)
+	left := q.State.Points[1].Left.In(units.GramPerLitre)
+	near(t, "sugar left, g/L", left, 0.0018/(p.Gravity.Original-floor)*p.Nutrient.Sugar.In(units.GramPerLitre), 0.3)
+	base := p.Packs[1].Base.In(units.Litre) / 20 // of a litre of drink
+	bottle := func(a *plan.Advice) plan.PackOutcome { return a.Packs[1] }
+	near(t, "gas more, g/L", bottle(above).Content.In(units.GramCO2PerLitre)-bottle(at).Content.In(units.GramCO2PerLitre), 0.498*left*base*0.97, 0.1)
+	if more := bottle(above).Highest.In(units.BarGauge) - bottle(at).Highest.In(units.BarGauge); more < 1 || more > 2.5 {
+		t.Errorf("%.2f bar more from %.1f g/L of sugar", more, left)
+	}
+	if text := strings.Join(q.Cautions, "\n"); !strings.Contains(text, "g/L of sugar, which make") {
+		t.Error("nothing is said of the sugar that is left")
+	}
+	r.Packs[1].Rating = units.BarGauge.Of(6)
+	if _, a := finished(0); a.Cannot != "" {
+		t.Error(a.Cannot)
+	}
+	if q, a := finished(0.0018); !strings.Contains(a.Cannot, "above their rating of 6.0 bar") || advice(q.State, "wait") == nil ||
+		!strings.Contains(strings.Join(q.Cautions, "\n"), "Do not pack yet: ") {
+		t.Errorf("%+v", q.State.Advice)
+	}
+}
+
+// What cannot tell the last 0.002 of gravity does not call a ferment finished: a hydrometer of coarse divisions, a scale.
+func TestTooCoarseForFinished(t *testing.T) {
+	r := request(t)
+	floor := made(t, r).Gravity.Floor
+	r.Readings = []plan.Reading{read(8*day, floor), read(11*day, floor)}
+	r.Instruments.Hydrometer = 0.005
+	if s := made(t, r).State; s.State != plan.Near || len(s.Diagnosis) != 1 || !strings.Contains(s.Diagnosis[0], "finer hydrometer") {
+		t.Errorf("%s, %q", s.State, s.Diagnosis)
+	}
+	r.Instruments.Hydrometer = 0.002
+	if s := made(t, r).State; s.State != plan.Finished {
+		t.Errorf("%s, %q", s.State, s.Diagnosis)
+	}
+}

@@ -57,7 +57,11 @@ func (s *StatePlan) judge() {
 		case last.waits && last.Gravity < floor+aboveFloor: // it waits for its next portion
 			return
 		case apart >= unchangedFor && last.Gravity <= floor+nearFloor:
-			s.State = Finished
+			if s.State = Finished; last.tooCoarse() {
+				s.State = Near
+				s.Diagnosis = append(s.Diagnosis, fmt.Sprintf("what was read with shows the gravity to ± %.4f only, which may hide sugar: read it twice, "+
+					"two days apart, with a finer hydrometer before you pack", 2*last.blur*(last.starts-last.ends)))
+			}
 			return
 		case apart >= unchangedFor && last.Gravity >= floor+aboveFloor:
 			if s.State = Stalled; last.Used.In(units.Percent) < leastToStop {

@@ -33,11 +33,7 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured, say *notes) 
 		}
 		p.Remainder = units.Volume{}
 	}
-	warm := moment{"closed and as warm as the ferment gets", m.req.Fermenter.Warmest}
-	if r.Store != nil {
-		warm = moment{"stored", *r.Store}
-	}
-	if p.Highest, err = m.highestKeg(r, k, p.Gauge, []moment{{"on its gas", r.Temperature}, warm}); err != nil {
+	if p.Highest, err = m.highestKeg(r, k, p.Gauge, m.momentsOfKeg(r)); err != nil {
 		return err
 	}
 	named := fmt.Sprintf("The %s at %s, %s, at %s", p.One(), p.Highest.Temperature.Text(units.Celsius, 0), p.Highest.When, atLeast(p.Highest))
@@ -52,6 +48,15 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured, say *notes) 
 	say.caution(carbonation.Cylinder.Text())
 	say.caution(carbonation.Asphyxiation.Text())
 	return nil
+}
+
+// momentsOfKeg are those of a keg: on its gas, and closed as warm as it may get.
+func (m *maker) momentsOfKeg(r packRecipe) []moment {
+	warm := moment{"closed and as warm as the ferment gets", m.req.Fermenter.Warmest}
+	if r.Store != nil {
+		warm = moment{"stored", *r.Store}
+	}
+	return []moment{{"on its gas", r.Temperature}, warm}
 }
 
 // highestKeg is the highest pressure of a keg with its content, and with the gas that the sugar

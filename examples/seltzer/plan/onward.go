@@ -45,7 +45,10 @@ func (m *maker) goOn(say *notes) (*StatePlan, error) {
 	if err != nil {
 		return &s, outside(err)
 	}
-	err = o.advise(&s)
+	if s.State == Finished {
+		o.hides(&s, say)
+	}
+	err = o.advise(&s, say)
 	return &s, err
 }
 

@@ -121,6 +121,12 @@ func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
 		}
 		*end.into = s.Gravity().SG() + m.salted.at(end.used)
 	}
+	for i := range all {
+		if all[i].by == "hydrometer" { // its own doubt is of the yield too, which tells the strength and not the sugar
+			all[i].u = half(m.division()) / (p.starts - p.ends)
+		}
+	}
+	_, p.blur, _, _ = together(all)
 	p.portions, p.waits = m.portionsAt(r), m.portionsAt(r) < m.portions()
 	if (used == 0 || used == most) && r.Gravity != 0 {
 		p.Gravity = m.corrected(r, s)

@@ -44,8 +44,9 @@ type StatePoint struct {
 	Left        units.MassConcentration `json:"fermentable_left"`
 	PH          *float64                `json:"pH,omitempty"`
 
-	apart  string // the instruments that contradict each other
-	beyond string // what no ferment of the wash can show
+	blur   float64 // of the share used, by the reading alone, k = 1
+	apart  string  // the instruments that contradict each other
+	beyond string  // what no ferment of the wash can show
 
 	starts, ends float64 // gravity with what is in by then, before the yeast and when it has used it
 	portions     int     // of the sugar that are in
