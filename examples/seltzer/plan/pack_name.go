@@ -65,5 +65,6 @@ func (p *packRecipe) labelOK(field string) error {
 		strings.IndexFunc(text, func(r rune) bool { return !unicode.IsPrint(r) || r == utf8.RuneError }) < 0 {
 		return nil
 	}
-	return &RequestError{Field: field, Value: fmt.Sprintf("%q", clip(text)), Allowed: fmt.Sprintf("a word or two, such as its colour, at most %d letters", longest)}
+	return &RequestError{Field: field, Value: fmt.Sprintf("%q", clip(text)),
+		Allowed: fmt.Sprintf("a word or two, such as its colour, at most %d letters", longest)}
 }
