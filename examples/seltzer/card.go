@@ -12,6 +12,7 @@ import (
 // box to tick and blanks for what was read. Every figure on it is one of the plan's.
 type card struct {
 	alias  map[string]string // of steps by what is filled in them
+	own    map[string]string // of steps by the words of a caution that belongs to one pack alone
 	title  string
 	before []string // cautions that belong to no one step
 	steps  []step
@@ -30,11 +31,20 @@ type step struct {
 
 // cardOf lays a plan out as a brew-day card.
 func cardOf(p plan.Plan, s style) card {
-	c := card{title: p.Name, alias: map[string]string{}}
+	c := card{title: p.Name, alias: map[string]string{}, own: map[string]string{}}
 	for i, k := range p.Packs {
-		for as, is := range map[string]bool{
-			"fill-counter": k.Bottle != nil && k.Bottle.Filling != nil, "fill-still": k.Bottle != nil && k.Still, "fill-sweet": k.Sweetener != nil,
-		} {
+		c.own["The "+k.Named()+" are sweetened with"] = fmt.Sprintf("fill-%d", i+1)
+		if f := p.Request.Packs[i].Flavour; f != nil && k.Taste != "" {
+			c.own[" of "+k.Taste+", is "] = fmt.Sprintf("fill-%d", i+1)
+		}
+		primed := k.Bottle != nil && k.Bottle.Priming.What != ""
+		if _, have := c.alias["prime"]; primed && !have {
+			c.alias["prime"] = fmt.Sprintf("prime-%d", i+1)
+			if len(priming(k, "", s)) == 0 {
+				c.alias["prime"] = fmt.Sprintf("fill-%d", i+1)
+			}
+		}
+		for as, is := range map[string]bool{"fill-counter": k.Bottle != nil && k.Bottle.Filling != nil, "fill-still": k.Bottle != nil && k.Still} {
 			if _, have := c.alias[as]; is && !have {
 				c.alias[as] = fmt.Sprintf("fill-%d", i+1)
 			}

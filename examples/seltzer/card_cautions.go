@@ -25,7 +25,7 @@ var cautionsOf = []struct{ words, steps string }{
 	{"The gravity of the base", "fill-1"},
 	{"The base is taken", "rack"},
 	{"of the base: measure it", "rack"},
-	{"Primed bottles need yeast", "prime-1 prime-2 prime-3"},
+	{"Primed bottles need yeast", "prime"},
 	{"Nothing is boiled", "dissolve"},
 	{"The top-up water", "top-up"},
 	{"Sugar strewn", "portion-2"},
@@ -65,8 +65,7 @@ var cautionsOf = []struct{ words, steps string }{
 	{"Filling under counter-pressure", "fill-counter"},
 	{"under counter-pressure, or keep it cold", "fill-counter"},
 	{"PET stretches", "close"},
-	{"are sweetened with", "fill-sweet"},
-	{"Prime only", "prime-1 prime-2 prime-3"},
+	{"Prime only", "prime"},
 	{"Bottle a still drink", "fill-still"},
 	{"Vessels under pressure", "fill-1"},
 	{"Air shut in", "close"},
@@ -77,6 +76,11 @@ var cautionsOf = []struct{ words, steps string }{
 
 // caution puts a caution to its step, or before all.
 func (c *card) caution(text string) {
+	for words, id := range c.own {
+		if strings.Contains(text, words) && c.put(id, text) {
+			return
+		}
+	}
 	for _, of := range cautionsOf {
 		if !strings.Contains(text, of.words) || strings.Contains(text, "do not fill") {
 			continue
@@ -85,13 +89,21 @@ func (c *card) caution(text string) {
 			if as, ok := c.alias[id]; ok {
 				id = as
 			}
-			for i := range c.steps {
-				if c.steps[i].id == id {
-					c.steps[i].cautions = append(c.steps[i].cautions, text)
-					return
-				}
+			if c.put(id, text) {
+				return
 			}
 		}
 	}
 	c.before = append(c.before, text)
+}
+
+// put gives a caution to a step, if there is one of that name.
+func (c *card) put(id, text string) bool {
+	for i := range c.steps {
+		if c.steps[i].id == id {
+			c.steps[i].cautions = append(c.steps[i].cautions, text)
+			return true
+		}
+	}
+	return false
 }

@@ -33,7 +33,7 @@ func packing(p plan.Plan, s style) []step {
 	for i, k := range p.Packs {
 		n := fmt.Sprint(i + 1)
 		fill := step{id: "fill-" + n, title: fmt.Sprintf("Fill %s", packTitle(k))}
-		fill.weigh = blending(k, s)
+		fill.weigh = blending(k, k.Taste != "" && p.Request.Packs[i].Flavour != nil, s)
 		if len(p.Packs) > 1 {
 			fill.do = append(fill.do, "From "+s.volume(k.Base)+" of base drink"+withFlavour(p, k, s)+".")
 		}
@@ -49,10 +49,7 @@ func packing(p plan.Plan, s style) []step {
 			steps = append(steps, priming(k, n, s)...)
 			fill.do = append(fill.do, "Each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+".")
 		default:
-			fill.do = append(fill.do, "Each "+p.Request.Packs[i].Size.String()+" of drink, from the bottom, under CO2.")
-			if f := k.PartFull; f != nil {
-				fill.do = append(fill.do, "One of them with "+s.volume(f.Drink)+": its room takes "+s.mass(f.CO2)+" of CO2.")
-			}
+			fill.do = append(fill.do, kegFill(p.Request.Packs[i].Size.String(), k, s))
 		}
 		if k.Remainder.In(units.Millilitre) > 0.5 {
 			fill.do = append(fill.do, s.volume(k.Remainder)+" is left over.")
@@ -61,11 +58,11 @@ func packing(p plan.Plan, s style) []step {
 		fill.cautions = append(fill.cautions, k.Highest.Cautions...)
 		steps = append(steps, fill)
 		highest := row{label: "highest, at " + s.temperature(k.Highest.Temperature), value: bound(s.gauge(k.Highest.Gauge), k.Highest.AtLeast),
-			note: k.Kind + "s, " + k.Highest.When + ": " + k.Highest.Verdict.String() + ", " + s.gauge(k.Rating)}
+			note: k.Named() + ", " + k.Highest.When + ": " + k.Highest.Verdict.String() + ", " + s.gauge(k.Rating)}
 		if b := k.Bottle; b != nil {
 			closing.do = append(closing.do, plural(k)+": "+map[bool]string{true: "seam", false: "cap"}[k.Kind == "can"]+" each as it is filled.")
 			store.do = append(store.do, plural(k)+": never above "+s.temperature(b.Store)+about(p, "bottles ready")+".")
-			open.read = append(open.read, row{label: k.Kind + "s, at " + s.temperature(k.Temperature), value: s.gauge(b.ServedGauge),
+			open.read = append(open.read, row{label: k.Named() + ", at " + s.temperature(k.Temperature), value: s.gauge(b.ServedGauge),
 				note: grams(b.Served) + " in the drink"})
 		} else {
 			gauge := "no pressure: see the sheet"
@@ -77,10 +74,10 @@ func packing(p plan.Plan, s style) []step {
 				store.do = append(store.do, plural(k)+": at "+s.temperature(k.Temperature)+", without gas.")
 			} else {
 				closing.do = append(closing.do, plural(k)+": purge, then set the regulator and listen for leaks.")
-				closing.read = append(closing.read, row{label: "regulator", value: gauge, note: "at " + s.temperature(k.Temperature)})
+				closing.read = append(closing.read, row{label: regulator(p, k), value: gauge, note: "at " + s.temperature(k.Temperature)})
 				store.do = append(store.do, plural(k)+": on gas at "+s.temperature(k.Temperature)+about(p, "kegs ready")+".")
 			}
-			open.read = append(open.read, row{label: "kegs, at " + s.temperature(k.Temperature), value: volumes(k.Volumes), note: grams(k.Content)})
+			open.read = append(open.read, row{label: k.Named() + ", at " + s.temperature(k.Temperature), value: volumes(k.Volumes), note: grams(k.Content)})
 		}
 		store.read = append(store.read, highest)
 	}
@@ -93,12 +90,12 @@ func priming(k plan.PackPlan, n string, s style) []step {
 	switch {
 	case b.Held:
 		return []step{{id: "prime-" + n, title: "Do not prime",
-			do: []string{s.weight(b.Priming) + " of " + b.Priming.What + " would take the " + k.Kind + "s over their rating."}}}
+			do: []string{s.weight(b.Priming) + " of " + b.Priming.What + " would take the " + k.Named() + " over their rating."}}}
 	case b.Priming.Mass.Decimal().IsZero():
 		return nil
 	}
 	syrup := syrupRow(b, s)
-	return []step{{id: "prime-" + n, title: "Prime the " + k.Kind + "s' share",
+	return []step{{id: "prime-" + n, title: "Prime the share of the " + k.Named(),
 		weigh: []row{{label: b.Priming.What, value: s.weight(b.Priming), note: s.mass(b.PerBottle) + " a " + k.Kind},
 			{label: "to dissolve it in", value: syrup.value}},
 		do: []string{"Stir it in evenly, without a splash: what is uneven bursts one bottle and leaves another flat."}}}
@@ -122,11 +119,14 @@ func flavourHow(p plan.Plan) string {
 	return "For the whole batch; taste before the last third."
 }
 
-// blending is what joins the base drink of one kind of pack before it is filled.
-func blending(k plan.PackPlan, s style) []row {
+// blending is what joins the base drink of one kind of pack before it is filled, its flavouring where it is its own.
+func blending(k plan.PackPlan, own bool, s style) []row {
 	var rows []row
 	if k.Water.In(units.Gram) >= 1 && (k.Bottle == nil || k.Bottle.Priming.What == "") {
 		rows = append(rows, row{label: "water, boiled and cooled", value: s.mass(k.Water)})
+	}
+	if own {
+		rows = append(rows, row{label: k.Taste, value: s.volume(k.Flavouring), note: "stirred in"})
 	}
 	for _, w := range []*plan.Weight{k.Sweetener, k.Acid} {
 		if w != nil && !w.Mass.Decimal().IsZero() {
@@ -146,11 +146,8 @@ func letDown(k plan.PackPlan) []string {
 
 // plural names a kind of pack at the start of a sentence.
 func plural(k plan.PackPlan) string {
-	name := strings.ToUpper(k.Kind[:1]) + k.Kind[1:] + "s"
-	if k.Of != "" {
-		name += " of " + k.Of
-	}
-	return name
+	name := k.Named()
+	return strings.ToUpper(name[:1]) + name[1:]
 }
 
 // packsOf counts packs, the part full one too.
@@ -162,12 +159,36 @@ func packsOf(k plan.PackPlan) int {
 }
 
 func packTitle(k plan.PackPlan) string {
-	name := fmt.Sprintf("%d %ss", packsOf(k), k.Kind)
 	if packsOf(k) == 1 {
-		name = "1 " + k.Kind
+		return "1 " + k.One()
 	}
-	if k.Of != "" {
-		name += " of " + k.Of
+	return fmt.Sprintf("%d %s", packsOf(k), k.Named())
+}
+
+// kegFill is how much drink goes into kegs of a size.
+func kegFill(size string, k plan.PackPlan, s style) string {
+	const how = " of drink, from the bottom, under CO2."
+	f := k.PartFull
+	switch {
+	case f == nil:
+		return "Each " + size + how
+	case k.Count == 0:
+		return s.volume(f.Drink) + how + room(f, s)
 	}
-	return name
+	return "Each " + size + how + " One more with " + s.volume(f.Drink) + "." + room(f, s)
+}
+
+// room is what the gas in a keg that is not full comes to.
+func room(f *plan.PartFullPlan, s style) string {
+	return " Not full: its room, " + s.volume(f.Room) + ", takes " + s.mass(f.CO2) + " of CO2."
+}
+
+// regulator is what is set for a kind of keg, by its name where there are others.
+func regulator(p plan.Plan, k plan.PackPlan) string {
+	for _, other := range p.Packs {
+		if other.Kind == k.Kind && !other.Still && other.Named() != k.Named() {
+			return "regulator, " + k.Named()
+		}
+	}
+	return "regulator"
 }

@@ -146,7 +146,7 @@ func weighing(p plan.Plan, s style) section {
 	}
 	for _, k := range p.Packs {
 		if b := k.Bottle; b != nil && b.Held {
-			out.rows = append(out.rows, row{label: "No " + b.Priming.What + " is listed for priming the " + k.Kind + "s: with it they pass their rating. See there."})
+			out.rows = append(out.rows, row{label: "No " + b.Priming.What + " is listed for priming the " + k.Named() + ": with it they pass their rating. See there."})
 		}
 	}
 	return out

@@ -20,8 +20,13 @@ func uncertaintySection(p plan.Plan) section {
 		row{"strength by two hydrometer readings", pm(u.ByHydrometer), fmt.Sprintf("%s; division %g: %s", mostlyFrom(u.HydrometerFrom), u.Division, supports),
 			"", ""}.explain(plan.FigureUncertainty),
 	}}
-	for i, c := range u.Kegs {
-		out.rows = append(out.rows, row{"content of the kegs", "± " + grams(c), mostlyFrom(u.KegsFrom[i]), "", ""}.explain(plan.FigureUncertainty))
+	i := 0
+	for _, k := range p.Packs {
+		if k.Kind != "keg" || k.Still {
+			continue
+		}
+		out.rows = append(out.rows, row{"content of the " + k.Named(), "± " + grams(u.Kegs[i]), mostlyFrom(u.KegsFrom[i]), "", ""}.explain(plan.FigureUncertainty))
+		i++
 	}
 	return out
 }

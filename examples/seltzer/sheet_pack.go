@@ -11,19 +11,9 @@ import (
 
 // packSection is all that is known of one kind of pack: its own cautions, too.
 func packSection(p plan.Plan, k plan.PackPlan, s style) section {
-	n := k.Count
-	if k.PartFull != nil {
-		n++
-	}
-	out := section{title: fmt.Sprintf("%d %ss", n, k.Kind)}
-	if n == 1 {
-		out.title = "1 " + k.Kind
-	}
-	if n == 0 {
-		out.title = k.Kind + "s"
-	}
-	if k.Of != "" {
-		out.title += " of " + k.Of
+	out := section{title: packTitle(k)}
+	if packsOf(k) == 0 {
+		out.title = k.Named()
 	}
 	out.rows = append(out.rows,
 		row{"content", volumes(k.Volumes), grams(k.Content), "", ""}.explain(plan.FigureVolumes),
@@ -79,12 +69,18 @@ func tasteRows(k plan.PackPlan, s style) []row {
 		rows = append(rows, row{label, number(ph.With, 2), withoutAcid(k) + "with its gas, at " + s.temperature(units.Celsius.Of(20)), "", ""}.explain(plan.FigurePH))
 	}
 	for _, d := range k.Trial {
-		liked := ""
+		liked, each := "", ""
+		if k.Count > 0 {
+			each = ", " + s.volume(d.ForEach) + " for each " + k.Kind
+			if k.PartFull != nil {
+				each = ", " + s.volume(d.ForEach) + " for a full " + k.Kind
+			}
+		}
 		if d.Liked {
 			liked = "; THE ONE LIKED"
 		}
 		rows = append(rows, row{"tried: " + s.volume(d.InSample) + " in the sample", s.volume(d.ForAll),
-			s.volume(d.PerLitre) + " a litre, " + s.volume(d.ForEach) + " for each " + k.Kind + liked, "", ""}.explain(plan.FigureFlavour))
+			s.volume(d.PerLitre) + " a litre" + each + liked, "", ""}.explain(plan.FigureFlavour))
 	}
 	if l := k.Own; l != nil {
 		within := ""
@@ -167,7 +163,7 @@ func highestRows(p plan.Plan, k plan.PackPlan, s style) []row {
 	}
 	if h.Sugar {
 		note += ", its sugar fermented"
-		if p.Request.Yeast.Attenuation == nil && k.Sweetener == nil {
+		if h.Flavouring && !h.Sweetener && p.Request.Yeast.Attenuation == nil {
 			note = h.When + ", the flavouring's sugar fermented"
 		}
 	}
@@ -195,7 +191,10 @@ func cure(k plan.PackPlan) string {
 		return "keep the " + k.Kind + "s warmer."
 	}
 	text := "lower the content, "
-	if k.Highest.Sugar && !k.Flavouring.IsZero() {
+	if k.Highest.Sweetener {
+		text += "sweeten them less or with what yeast leaves, "
+	}
+	if k.Highest.Flavouring {
 		text += "take less of the flavouring or one without sugar, "
 	}
 	if k.Bottle == nil || k.Highest.When == "stored" {

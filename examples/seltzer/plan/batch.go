@@ -37,6 +37,8 @@ type recipe struct {
 type packRecipe struct {
 	Pack
 	field  string // its path in the request
+	of     string // its size and its mark, as a [PackPlan] has them
+	mark   string
 	target units.CarbonDioxideContent
 	primer material.Material // of bottles
 	inPack inPack            // what sugar turns into in them

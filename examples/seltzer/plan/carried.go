@@ -165,7 +165,7 @@ func (m *maker) balance(*notes) (b Balance, err error) {
 	added := 0.0
 	for i := range m.poured.packs {
 		added += m.poured.packs[i].added
-		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].named(), m.poured.packs[i].state.Mass()})
+		c.out = append(c.out, Line{"in the " + m.plan.Packs[i].Named(), m.poured.packs[i].state.Mass()})
 	}
 	b.In, b.Out = note(c.in, joined, added), c.out
 	if m.recipe.base == nil && m.unforeseen() == "" {

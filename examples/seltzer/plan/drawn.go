@@ -214,10 +214,7 @@ func (m *maker) packFigures(a *walks, base *walk, i int, read func(what, unit st
 	}
 	fork := &walk{from: base, steps: slices.Concat(steps, p.ready, p.served)}
 	a.walks = append(a.walks, fork)
-	name := r.Kind + "s"
-	if len(m.recipe.packs) > 2 {
-		name = "packs " + trim(float64(i+1))
-	}
+	name := r.named()
 	read("strength of the "+name, "% vol", func(*forward.Unknowns) (float64, error) {
 		c, err := fork.end().Strength()
 		return c.In(units.PercentVolume), err

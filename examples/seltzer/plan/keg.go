@@ -36,9 +36,9 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured, say *notes) 
 	if p.Highest, err = m.highestKeg(r, k, p.Gauge, m.momentsOfKeg(r)); err != nil {
 		return err
 	}
-	named := fmt.Sprintf("The keg at %s, %s, at %s", p.Highest.Temperature.Text(units.Celsius, 0), p.Highest.When, atLeast(p.Highest))
+	named := fmt.Sprintf("The %s at %s, %s, at %s", p.One(), p.Highest.Temperature.Text(units.Celsius, 0), p.Highest.When, atLeast(p.Highest))
 	if p.Gauge.Compare(p.Rating) > 0 {
-		named = fmt.Sprintf("The keg at %s, set to %s", p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1))
+		named = fmt.Sprintf("The %s at %s, set to %s", p.One(), p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1))
 	}
 	say.rated(p, named)
 	if r.Content.still {

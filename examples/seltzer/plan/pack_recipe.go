@@ -23,9 +23,13 @@ func (k *recipe) setPacks() error {
 		if err := r.setTaste(k.req, func(name string) string { return r.field + "." + name }); err != nil {
 			return err
 		}
+		if err := r.labelOK(r.field + ".label"); err != nil {
+			return err
+		}
 		sum += p.Volume.In(units.Litre)
 		k.packs = append(k.packs, r)
 	}
+	k.namePacks()
 	if total := k.req.Volume.In(units.Litre); sum < 0.999*total || sum > 1.001*total {
 		return &RequestError{Field: "packs", Value: fmt.Sprintf("they hold %s L", brief(sum)),
 			Allowed: fmt.Sprintf("what the batch is, %s L: change volume or a pack's volume", brief(total))}

@@ -121,7 +121,7 @@ func (o *onward) racked() (c carried, part float64, err error) {
 func (o *onward) filled(i int, c carried, part, left float64) (out PackOutcome, high bool, err error) {
 	m, r, k, planned := o.m, o.m.recipe.packs[i], o.m.batch.packed[i], o.m.poured.packs[i]
 	p := m.plan.Packs[i]
-	out.Kind, out.Rating = p.named(), r.Rating
+	out.Kind, out.Rating = p.Named(), r.Rating
 	base, err := c.state.Volume(at20)
 	if err != nil {
 		return out, false, err

@@ -28,9 +28,7 @@ func (m *maker) packs(say *notes) (all []PackPlan, err error) {
 			Base: litres(k.base), Flavouring: litres(k.flavour), Water: kilograms(k.water), Trial: r.trials(k),
 		}
 		p.Still = r.Content.still
-		if m.alike(i) {
-			p.Of = r.Size.String()
-		}
+		p.Of, p.Mark = r.of, r.mark
 		if r.taste != nil {
 			p.Taste = r.taste.Name
 		}
@@ -54,30 +52,14 @@ func (m *maker) packs(say *notes) (all []PackPlan, err error) {
 		if err != nil {
 			return nil, err
 		}
+		p.Highest.Sweetener = p.Highest.Sugar && r.sweet.ferments
+		p.Highest.Flavouring = p.Highest.Sugar && m.flavourSugar(r, k) > 0
 		if err := m.ownTaste(&p, r, k, f.asked, say); err != nil {
 			return nil, err
 		}
 		all = append(all, p)
 	}
 	return all, nil
-}
-
-// alike tells whether another kind of pack has the name of this one.
-func (r *recipe) alike(i int) bool {
-	for j, p := range r.packs {
-		if j != i && p.Kind == r.packs[i].Kind {
-			return true
-		}
-	}
-	return false
-}
-
-// named is a kind of pack by its name, with its size where another has the same.
-func (p *PackPlan) named() string {
-	if p.Of != "" {
-		return p.Kind + "s of " + p.Of
-	}
-	return p.Kind + "s"
 }
 
 // bottle primes one and warms it; held is the content of the drink before that.
@@ -91,7 +73,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held unit
 		return err
 	}
 	if b.Priming = (Weight{Mass: weighed, Asked: asked}); r.primes() {
-		b.Priming.What, b.Priming.For = r.primer.Name(), "priming the "+p.named()
+		b.Priming.What, b.Priming.For = r.primer.Name(), "priming the "+p.Named()
 	}
 	b.PerBottle = kilograms(k.primer / r.Volume.In(units.Litre) * r.Size.In(units.Litre))
 	served, err := f.meter.Pack(&f.served, r.Rating)
@@ -124,7 +106,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held unit
 		}
 	}
 	p.Bottle = b
-	say.rated(p, fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s", r.Kind, p.Highest.Temperature.Text(units.Celsius, 0), atLeast(p.Highest)))
+	say.rated(p, fmt.Sprintf("The %s at %s, once all its sugar has fermented, at %s", p.One(), p.Highest.Temperature.Text(units.Celsius, 0), atLeast(p.Highest)))
 	if r.counterPressure() {
 		say.caution("Fill only a dry drink under counter-pressure, or keep it cold: sugar that is left makes gas on top of what is filled in.")
 		return nil
@@ -146,7 +128,7 @@ func (n *notes) rated(p *PackPlan, named string) {
 			n.warn(named + ": " + c.Text())
 		case carbonation.SugarCanFerment: // stands with the pack
 		case carbonation.Freezing:
-			n.warn("The " + p.Kind + "s: " + c.Text())
+			n.warn("The " + p.Named() + ": " + c.Text())
 		default:
 			n.caution(c.Text())
 		}

@@ -10,6 +10,7 @@ import (
 type PackPlan struct {
 	Kind        string                     `json:"kind"`
 	Of          string                     `json:"of,omitempty"`    // its size, where another kind of pack has the same name
+	Mark        string                     `json:"mark,omitempty"`  // its label's, or its place in the request where nothing else tells it from another
 	Still       bool                       `json:"still,omitempty"` // no gas is added to it
 	Count       int                        `json:"count"`           // full ones
 	Remainder   units.Volume               `json:"remainder"`       // of drink, too little for another
@@ -76,8 +77,10 @@ type HighestPlan struct {
 	When        string              `json:"when"` // "conditioned", "stored", "served" …
 	Temperature units.Temperature   `json:"temperature"`
 	Gauge       units.GaugePressure `json:"gauge"`
-	AtLeast     bool                `json:"gauge_is_at_least"` // the pressure is above what can be computed
-	Sugar       bool                `json:"if_sugar_ferments"` // only if the sugar of the flavouring ferments: keg, still bottle
+	AtLeast     bool                `json:"gauge_is_at_least"`           // the pressure is above what can be computed
+	Sugar       bool                `json:"if_sugar_ferments"`           // only if sugar that is left in it ferments: in a keg, a still bottle, one filled under counter-pressure
+	Sweetener   bool                `json:"of_the_sweetener,omitempty"`  // some of that sugar
+	Flavouring  bool                `json:"of_the_flavouring,omitempty"` // likewise
 	Verdict     carbonation.Verdict `json:"verdict"`
 	Cautions    []string            `json:"cautions"` // of this pack; those of every pack stand in the plan's
 

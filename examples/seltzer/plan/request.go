@@ -186,6 +186,7 @@ type Pack struct {
 	MadeOf   string             `json:"made_of,omitempty"`   // optional: "glass", "metal" or "PET", which stretches
 	Stretch  *units.Share       `json:"stretch,omitempty"`   // optional: by how much of its volume it grows for each bar inside
 
+	Label    string                  `json:"label,omitempty"`    // optional: what tells its label from the others', as its colour: "green"
 	Strength *units.StrengthByVolume `json:"strength,omitempty"` // optional: of this drink, in the place of the batch's
 	Flavour  *Flavour                `json:"flavour,omitempty"`  // optional: in the place of the batch's; with the name "none", without
 	Sweeten  *Sweeten                `json:"sweeten,omitempty"`  // optional

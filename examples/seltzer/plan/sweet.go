@@ -131,7 +131,7 @@ func (p *packRecipe) softened(drink gravity.Solution) (_ gravity.Solution, err e
 // ownTaste is what a pack has beside the batch's drink: what is weighed for it, and its label.
 func (m *maker) ownTaste(p *PackPlan, r packRecipe, k, asked packed, say *notes) (err error) {
 	weigh := func(what, whatFor string, kilos float64) (*Weight, error) {
-		w := Weight{What: what, For: whatFor + " the " + p.named(), Asked: kilograms(kilos)}
+		w := Weight{What: what, For: whatFor + " the " + p.Named(), Asked: kilograms(kilos)}
 		if w.Mass, err = w.Asked.Round(m.req.Scales.Small, units.Nearest); err != nil {
 			return nil, err
 		}
@@ -150,7 +150,7 @@ func (m *maker) ownTaste(p *PackPlan, r packRecipe, k, asked packed, say *notes)
 		}
 		if r.sweet.ferments {
 			say.caution(fmt.Sprintf("The %s are sweetened with %s, which yeast that is left in them can ferment: keep them cold, or stabilise "+
-				"or pasteurise the drink, and hold their highest pressure against their rating.", p.named(), r.sweet.name))
+				"or pasteurise the drink, and hold their highest pressure against their rating.", p.Named(), r.sweet.name))
 		}
 	}
 	if k.acid > 0 {
@@ -266,7 +266,7 @@ func (m *maker) sulfiteSoured(p *PackPlan, say *notes) error {
 	say.caution(fmt.Sprintf("The sulfite is dosed for the batch, before the %s are soured: at their pH of %.2f it would be %.1f mg/L "+
 		"of molecular SO2 where %.1f is wanted, and sting. Sour the batch before the sulfite instead (acid.when), or leave the sulfite "+
 		"until the acid is in and dose it for %.0f mg/L of free SO2.",
-		p.named(), p.PH.With, got, wanted, wanted/share.In(units.Fraction)))
+		p.Named(), p.PH.With, got, wanted, wanted/share.In(units.Fraction)))
 	return nil
 }
 

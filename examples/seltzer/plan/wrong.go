@@ -129,7 +129,7 @@ func (m *maker) foam(g *Guide) error {
 			"read, twice, with the gas stirred out?", hidden, gasOfSucrose*hidden)
 	}
 	for i, p := range m.plan.Packs {
-		r, k := m.recipe.packs[i], m.batch.packed[i]
+		k := m.batch.packed[i]
 		liquid, err := carbonation.NewLiquid(k.drink)
 		if err != nil {
 			return err
@@ -144,11 +144,11 @@ func (m *maker) foam(g *Guide) error {
 			return err
 		}
 		over, worse := p.Content.In(units.GramCO2PerLitre)/rest.In(units.GramCO2PerLitre), p.Content.In(units.GramCO2PerLitre)/warmer.In(units.GramCO2PerLitre)
-		g.add(worse > 4, r.Kind+"s, content against what stays in an open glass",
+		g.add(worse > 4, p.Named()+", content against what stays in an open glass",
 			fmt.Sprintf("%.1f times at %.0f °C", over, p.Temperature.In(units.Celsius)), "%.1f times when 10 K warmer: open it colder", worse)
 		if b := p.Bottle; b != nil && b.Priming.What != "" {
 			more := 0.1 * (p.Content.In(units.GramCO2PerLitre) - b.Dissolved.In(units.GramCO2PerLitre))
-			g.add(true, "priming of the "+r.Kind+"s", b.Priming.Mass.String(), "a tenth too much, or bottles a tenth fewer, is %.1f g/L of CO2 more", more)
+			g.add(true, "priming of the "+p.Named(), b.Priming.Mass.String(), "a tenth too much, or bottles a tenth fewer, is %.1f g/L of CO2 more", more)
 			cold, err := liquid.Content(m.air.Pressure(), units.Celsius.Of(checked.Number(math.Max(m.req.Fermenter.Warmest.In(units.Celsius)-10, 0))))
 			if err != nil {
 				return err
@@ -215,13 +215,13 @@ func (m *maker) flat(g *Guide) error {
 			if err != nil {
 				return err
 			}
-			g.add(c.In(units.GramCO2PerLitre) < 0.9*want, "keg 5 K warmer than set", fmt.Sprintf("%.1f g/L", c.In(units.GramCO2PerLitre)),
+			g.add(c.In(units.GramCO2PerLitre) < 0.9*want, p.One()+" 5 K warmer than set", fmt.Sprintf("%.1f g/L", c.In(units.GramCO2PerLitre)),
 				"of the %.1f wanted at %.2f bar gauge: measure the drink, not the room", want, p.Gauge.In(units.BarGauge))
 			g.add(true, "days on gas", "7 to 14", "at rest, unshaken, before the drink holds what the gauge says")
 			continue
 		}
 		if b := p.Bottle; b != nil && b.Priming.What != "" {
-			g.add(b.Held, "priming of the "+r.Kind+"s", b.Priming.Mass.String(), "of %s for all, %.1f g each; a tenth too little is %.1f g/L less",
+			g.add(b.Held, "priming of the "+p.Named(), b.Priming.Mass.String(), "of %s for all, %.1f g each; a tenth too little is %.1f g/L less",
 				b.Priming.What, b.PerBottle.In(units.Gram), 0.1*(want-b.Dissolved.In(units.GramCO2PerLitre)))
 			cells := m.plan.Yeast.Cells / m.batch.wash.VolumeAt20().In(units.Litre) // billion/L is million/mL
 			g.add(true, "yeast", fmt.Sprintf("%.1f million cells/mL pitched", cells),
@@ -261,9 +261,9 @@ func (m *maker) tastesSour(g *Guide) error {
 	if acids := m.plan.Label.Acids.In(units.GramPerLitre); acids >= 0.05 { // in beer they count in the real extract
 		g.add(false, "acids that yeast makes", fmt.Sprintf("%.1f g/L", acids), "as planned: succinic above all; a taste begins near 0.2 g/L (recalled from memory)")
 	}
-	for i, p := range m.plan.Packs {
+	for _, p := range m.plan.Packs {
 		if c := p.Content.In(units.GramCO2PerLitre); c > 3 {
-			g.add(true, m.recipe.packs[i].Kind+"s, CO2", fmt.Sprintf("%.1f g/L", c), "carbonic acid: part of the sourness, and it leaves with the gas")
+			g.add(true, p.Named()+", CO2", fmt.Sprintf("%.1f g/L", c), "carbonic acid: part of the sourness, and it leaves with the gas")
 			break
 		}
 	}

@@ -1,0 +1,102 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+	"testing"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// splitBatch is one batch in kegs of one size, none of them full but the second, each another drink, and primed bottles last.
+func splitBatch(t *testing.T) plan.Plan {
+	t.Helper()
+	req, err := plan.ParseRequest(builtIn)
+	if err != nil {
+		t.Fatal(err)
+	}
+	keg, bottle := req.Packs[0], req.Packs[1]
+	keg.Size = units.Litre.Of(19)
+	req.Packs = nil
+	for _, litres := range []units.Volume{units.Litre.Of(5), units.Litre.Of(19), units.Litre.Of(18)} {
+		keg.Volume = litres
+		req.Packs = append(req.Packs, keg)
+	}
+	bottle.Volume = units.Litre.Of(18)
+	req.Packs = append(req.Packs, bottle)
+	req.Packs[0].Label, req.Packs[1].Label = "green", "yellow"
+	req.Packs[1].Sweeten = &plan.Sweeten{What: "white sugar", Like: units.GramPerLitre.Of(40)}
+	req.Packs[0].Flavour = &plan.Flavour{Name: "lime", Sample: units.Millilitre.Of(200), Added: units.Millilitre.Of(2),
+		Tried: []units.Volume{units.Millilitre.Of(1), units.Millilitre.Of(3)}}
+	p, err := plan.Make(req)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+// On the card of a batch that is split, each step says which pack it is of, and what to do with just that one.
+func TestCardOfASplitBatch(t *testing.T) {
+	p := splitBatch(t)
+	c := cardOf(p, style{})
+	text := map[string]string{}
+	for _, st := range c.steps {
+		var b bytes.Buffer
+		printCard(&b, card{steps: []step{st}})
+		text[st.id] = strings.Join(strings.Fields(b.String()), " ")
+	}
+	for id, has := range map[string][]string{
+		"fill-1":  {"Fill 1 keg of 19 L (green label)", "5.0 L of drink, from the bottom", "its room, 14.0 L, takes", "none of those that were tried"},
+		"fill-2":  {"Fill 1 keg of 19 L (yellow label)", "19 L of drink, from the bottom", "The kegs of 19 L (yellow label) are sweetened with"},
+		"fill-3":  {"Fill 1 keg of 19 L", "18.0 L of drink"},
+		"prime-4": {"Prime only at the dry floor"},
+		"close":   {"Kegs of 19 L (green label): purge", "regulator, kegs of 19 L (green label)", "regulator, kegs of 19 L (yellow label)"},
+		"store":   {"Kegs of 19 L (yellow label): on gas", "kegs of 19 L (yellow label), closed and as warm"},
+		"open":    {"kegs of 19 L, at 4 °C", "bottles, at 6 °C"},
+	} {
+		for _, want := range has {
+			if !strings.Contains(text[id], want) {
+				t.Errorf("%s: no %q in %s", id, want, text[id])
+			}
+		}
+	}
+	for id, not := range map[string]string{"fill-1": "19 L of drink", "fill-3": "19 L of drink", "flavour": "lime"} {
+		if strings.Contains(text[id], not) {
+			t.Errorf("%s: %q in %s", id, not, text[id])
+		}
+	}
+	for _, text := range c.before {
+		if !strings.Contains(text, "The keg of 19 L (yellow label)") {
+			t.Errorf("before all: %s", text)
+		}
+	}
+}
+
+// On the sheet of a batch that is split, no two sections have one title, nothing is said of full kegs where there is none,
+// and what is over its rating by its sweetener is cured by it.
+func TestSheetOfASplitBatch(t *testing.T) {
+	p := splitBatch(t)
+	all, titles := sheet(p, style{}), map[string]string{}
+	for _, s := range all {
+		var b bytes.Buffer
+		printText(&b, []section{s}, false)
+		if _, twice := titles[s.title]; twice {
+			t.Errorf("%s stands twice", s.title)
+		}
+		titles[s.title] = strings.Join(strings.Fields(b.String()), " ")
+	}
+	green, yellow := titles["1 keg of 19 L (green label)"], titles["1 keg of 19 L (yellow label)"]
+	if green == "" || strings.Contains(green, "for each keg") || !strings.Contains(green, "a litre") {
+		t.Errorf("none is full: %s", green)
+	}
+	if !strings.Contains(yellow, "OVER THE RATING GIVEN: lower the content, sweeten them less or with what yeast leaves, keep") {
+		t.Errorf("%s", yellow)
+	}
+	for i := range p.Uncertainty.Kegs {
+		if want := fmt.Sprintf("content of the %s ±", p.Packs[i].Named()); !strings.Contains(titles["How sure (k = 2)"], want) {
+			t.Errorf("not there: %s", want)
+		}
+	}
+}
