@@ -90,6 +90,12 @@ func (m *maker) suspects(s *StatePlan, last Reading) []suspect {
 				is.Text(units.Celsius, 0), most.Text(units.Celsius, 0), of)
 		}
 	}
+	if t := m.req.Yeast.Strain; t != nil && t.Tolerance != nil && len(s.Points) > 0 {
+		is, bears := s.Points[len(s.Points)-1].Strength.In(units.PercentVolume), t.Tolerance.In(units.PercentVolume)
+		if past := is/bears - nearTolerance; past >= 0 {
+			add("strength", 1+past/0.05, "%.1f %% vol is near the %.1f that the strain bears by its sheet; pitch one that bears more", is, bears)
+		}
+	}
 	if a := m.req.Yeast.Age; a != nil && time.Duration(*a) > 180*day {
 		add("yeast", float64(time.Duration(*a))/float64(180*day), "it was %s old when pitched; pitch fresh, awake yeast", a)
 	}
@@ -211,5 +217,7 @@ func (o *onward) correction(measured float64) (*Weight, error) {
 	c.For = fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when %s", measured, now, end, is)
 	return c, err
 }
+
+const nearTolerance = 0.85 // of what a strain bears, from which on it may stop (common practice, no source)
 
 const leastBuffer, mostBuffer = 0.1, 10.0 // g/L, where the search begins, and more than any ferment wants
