@@ -100,3 +100,30 @@ func TestSheetOfASplitBatch(t *testing.T) {
 		}
 	}
 }
+
+// The batch's label speaks of the packs that have none of their own, and says so; where each has one, it is the mean of all.
+func TestLabelOfASplitBatch(t *testing.T) {
+	p := splitBatch(t)
+	text := func(req plan.Request) string {
+		p, err := plan.Make(req)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var b bytes.Buffer
+		printText(&b, []section{labelSection(p, style{})}, false)
+		return strings.Join(strings.Fields(b.String()), " ")
+	}
+	if got := text(p.Request); !strings.Contains(got, "every pack is within ±0.3") || strings.Contains(got, "mean") {
+		t.Error(got)
+	}
+	p.Request.Packs[0].Strength = new(units.PercentVolume.Of(3))
+	if got := text(p.Request); !strings.Contains(got, "every pack without a strength of its own is within ±0.3") {
+		t.Error(got)
+	}
+	for i := range p.Request.Packs {
+		p.Request.Packs[i].Sweeten = &plan.Sweeten{What: "erythritol", Like: units.GramPerLitre.Of(7)}
+	}
+	if got := text(p.Request); !strings.Contains(got, "Each pack has a label of its own: this is the mean of all.") || !strings.Contains(got, "polyols 1.2 g") {
+		t.Error(got)
+	}
+}
