@@ -9,8 +9,11 @@ import (
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/internal/checked"
+	"example.org/zymase/nutrient"
 	"example.org/zymase/nutrient/kinetics"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
+	"example.org/zymase/units/material"
 )
 
 // Outcome is a liquid at the end of what was tried on it.
@@ -25,7 +28,7 @@ type Outcome struct {
 // of the ferment, within the vessel.
 type Advice struct {
 	Do     string             `json:"do"`                // "buffer", "warm it"
-	Cause  string             `json:"against,omitempty"` // "nitrogen", "pH", "temperature" or "yeast"
+	Cause  string             `json:"against,omitempty"` // "nitrogen", "pH", "temperature", "strength" or "yeast"
 	Why    string             `json:"why"`               // what the numbers support
 	Weigh  *Weight            `json:"weigh,omitempty"`   // what goes in
 	With   []Weight           `json:"with,omitempty"`    // what goes in beside it
@@ -148,7 +151,11 @@ func (o *onward) advise(s *StatePlan, say *notes) error {
 	}
 	if last := s.Points[len(s.Points)-1]; o.coming > 0 && last.Gravity < o.m.plan.Gravity.Portions[last.portions-1].Gravity+nearFloor {
 		w := m.plan.Gravity.Portions[last.portions-1].Sugar
-		add(o.try(Advice{Do: "the next portion of the sugar", Why: "most of the sugar that is in is used", Weigh: &w}))
+		st := weighable(m.fermentable)
+		st.Kind, st.Mass = forward.Dissolve, w.Mass.Quantity()
+		next := *o
+		next.coming--
+		add(next.try(Advice{Do: "the next portion of the sugar", Why: "most of the sugar that is in is used", Weigh: &w}, st))
 	}
 	if s.State == Finished {
 		a, err := o.pack(s)
@@ -183,6 +190,9 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 			return Range{}
 		}
 		r := ranged(t, 0)
+		if r.Median <= last.After { // the readings say otherwise
+			return Range{}
+		}
 		for _, at := range []*Duration{&r.Low90, &r.Low50, &r.Median, &r.High50, &r.High90} {
 			*at = max(*at, last.After)
 		}
@@ -204,6 +214,7 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 	if err != nil {
 		return outside(err)
 	}
+	read, fed := m.req.Readings[len(m.req.Readings)-1], false
 	for _, st := range m.plan.Nutrient.Stages {
 		if st.Used.Compare(last.Used) > 0 && len(m.addition(st)) > 0 && (late || s.State == Fermenting) {
 			n, err := o.now.state.YeastNitrogenLeft()
@@ -215,28 +226,37 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 				if st, err = m.times(st, part); err != nil {
 					return err
 				}
-				for _, w := range st.Doses {
-					switch {
-					case w.Mass.Decimal().IsZero():
-					case a.Weigh == nil:
-						a.Weigh = &w
-					default:
-						a.With = append(a.With, w)
-					}
-				}
+				a = weighing(a, st)
 				add(o.try(a, m.addition(st)...))
+				fed = true
 			}
 			break
 		}
 	}
+	suspects := m.suspects(s, read)
+	if late && !fed && has(suspects, "nitrogen") {
+		st, err := m.missing(part)
+		if err != nil {
+			return outside(err)
+		}
+		if a := weighing(Advice{Do: "nutrient", Cause: "nitrogen", Why: "the plan brought too little"}, st); a.Weigh != nil {
+			if last.Used.In(units.Percent) > lateToFeed {
+				a.Why += "; so late yeast takes up little of it: it helps fresh yeast more"
+			}
+			add(o.try(a, m.addition(st)...))
+		}
+	}
+	if most, _ := m.hottest(); read.Vessel != nil && read.Vessel.Compare(most) > 0 {
+		to := m.cooled()
+		add(o.try(Advice{Do: "cool it", Cause: "temperature", To: &to, Why: "the vessel was read at " + read.Vessel.Text(units.Celsius, 1)}))
+	}
 	if late {
-		read := m.req.Readings[len(m.req.Readings)-1]
-		is := read.Temperature
+		is, of := read.Temperature, "the sample was read at "
 		if read.Vessel != nil {
-			is = *read.Vessel
+			is, of = *read.Vessel, "the vessel was read at "
 		}
 		if warmer, ok := m.warmer(is); ok {
-			a := Advice{Do: "warm it", Cause: "temperature", To: &warmer, Why: "it was read at " + is.Text(units.Celsius, 1)}
+			a := Advice{Do: "warm it", Cause: "temperature", To: &warmer, Why: of + is.Text(units.Celsius, 1)}
 			a = o.try(a)
 			holds := m.warmths()
 			for len(holds) > 1 && holds[len(holds)-1].From >= time.Duration(last.After) {
@@ -244,7 +264,7 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 			}
 			holds = append(holds[:len(holds):len(holds)], kinetics.Hold{From: max(time.Duration(last.After), time.Hour), Temperature: warmer})
 			if !s.overdue { // no pace tells how long what has not begun takes
-				a.Dry = dry(kinetics.NewPace(m.begins(), holds...))
+				a.Dry = dry(kinetics.NewPace(o.begins(), holds...))
 			}
 			add(a)
 		}
@@ -252,13 +272,91 @@ func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
 		if err != nil {
 			return err
 		}
+		if has(suspects, "strength") {
+			a.Cause, a.Why = "strength", a.Why+", of a strain that bears more"
+		}
+		if has(suspects, "pH") {
+			a.Why += "; once the buffer is in"
+		}
 		a = o.try(a, steps...)
 		a.Dry = o.again(last)
 		add(a)
 	}
-	ranked(s.Advice, m.suspects(s, m.req.Readings[len(m.req.Readings)-1]))
+	ranked(s.Advice, suspects)
 	add(wait)
 	return nil
+}
+
+// has tells whether a cause is among suspects.
+func has(all []suspect, cause string) bool {
+	return slices.ContainsFunc(all, func(c suspect) bool { return c.cause == cause })
+}
+
+// weighing is an advice with the doses of an addition.
+func weighing(a Advice, st NutrientStage) Advice {
+	for _, w := range st.Doses {
+		switch {
+		case w.Mass.Decimal().IsZero():
+		case a.Weigh == nil:
+			a.Weigh = &w
+		default:
+			a.With = append(a.With, w)
+		}
+	}
+	return a
+}
+
+const lateToFeed = 50 // % of the sugar used (common practice, no source)
+
+// missing is what the nutrient of the plan left of the need, for so much of the planned wash: by the sources of the request, then
+// by those that every shop has, within the limits of law.
+func (m *maker) missing(part float64) (st NutrientStage, err error) {
+	var whose law.Jurisdiction
+	if err := whose.UnmarshalText([]byte(m.req.Nutrient.Law)); err != nil {
+		return st, named("nutrient.law", m.req.Nutrient.Law, err)
+	}
+	offers, _, err := m.sources()
+	if err != nil {
+		return st, err
+	}
+	for _, name := range []string{"diammonium phosphate", "autolysed yeast"} {
+		if slices.ContainsFunc(offers, func(o nutrient.Offer) bool { return o.Material.Name() == name }) {
+			continue
+		}
+		of, err := material.FindAmong(name, nutrient.Sources()...)
+		if err != nil {
+			return st, err
+		}
+		offers = append(offers, nutrient.Offer{Material: of})
+	}
+	n := m.plan.Nutrient
+	feed, err := nutrient.FeedInOrder(n.lacking(), n.Volume, whose, offers...)
+	if err != nil {
+		return st, err
+	}
+	for _, d := range feed.Doses {
+		more := d.Mass
+		for _, had := range n.fed {
+			if had.Material.Name() == d.Material.Name() {
+				more = more.Minus(had.Mass)
+			}
+		}
+		w := Weight{What: d.Material.Name(), For: "fermenter", Asked: kilograms(part * max(0, kg(more)))}
+		if w.Mass, err = w.Asked.Round(m.req.Scales.Small, units.Nearest); err != nil {
+			return st, err
+		}
+		st.Doses = append(st.Doses, w)
+	}
+	return st, nil
+}
+
+// begins is what sets the pace, in a liquid as sour as it was read.
+func (o *onward) begins() kinetics.Start {
+	start := o.m.begins()
+	if i := o.m.lastPH(); i >= 0 {
+		start.PH = max(*o.m.req.Readings[i].PH, 2.5)
+	}
+	return start
 }
 
 // part is how much of the planned wash there is.
@@ -325,6 +423,9 @@ func (m *maker) warmer(is units.Temperature) (units.Temperature, bool) {
 	to := m.req.Fermenter.Temperature
 	if to.Minus(is).In(units.KelvinDifference) < 1 {
 		to = units.Celsius.Of(checked.Number(math.Min(is.In(units.Celsius)+3, m.req.Fermenter.Warmest.In(units.Celsius))))
+		if most, _ := m.hottest(); to.Compare(most) > 0 {
+			to = most
+		}
 	}
 	return to, to.Minus(is).In(units.KelvinDifference) >= 1
 }
@@ -336,7 +437,7 @@ func (o *onward) again(last StatePoint) Range {
 	if err != nil {
 		return Range{}
 	}
-	start := o.m.begins()
+	start := o.begins()
 	start.Sugar = last.Left
 	start.Ethanol = units.GramPerLitre.Of(checked.Number(10 * last.Strength.In(units.PercentVolume) * pureEthanol))
 	start.Nitrogen = units.MilligramPerLitre.Of(checked.Number(math.Max(n.In(units.MilligramPerLitre), 20)))

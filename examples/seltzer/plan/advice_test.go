@@ -206,3 +206,64 @@ func TestTooCoarseForFinished(t *testing.T) {
 		t.Errorf("%s, %q", s.State, s.Diagnosis)
 	}
 }
+
+// Each cause that the numbers speak of has its remedy among what was tried, in the order of the causes.
+func TestEachCauseHasItsRemedy(t *testing.T) {
+	sour, cold, old := 2.95, units.Celsius.Of(12), 300*day
+	for _, c := range []struct {
+		name   string
+		change func(*plan.Request)
+		causes []string
+		yeast  string // in why fresh yeast is tried
+	}{
+		{"nitrogen", func(r *plan.Request) { r.Nutrient.Sources = []string{"zinc sulfate heptahydrate"} }, []string{"nitrogen"}, ""},
+		{"sour", func(r *plan.Request) { r.Readings[1].PH = &sour }, []string{"pH"}, "buffer"},
+		{"cold", func(r *plan.Request) { r.Readings[1].Vessel = &cold }, []string{"temperature"}, ""},
+		{"old", func(r *plan.Request) { r.Yeast.Age = &old }, []string{"yeast"}, ""},
+		{"all", func(r *plan.Request) {
+			r.Readings[1].PH, r.Readings[1].Vessel, r.Yeast.Age, r.Nutrient.Sources = &sour, &cold, &old, []string{"zinc sulfate heptahydrate"}
+		}, []string{"nitrogen", "temperature", "pH", "yeast"}, "buffer"},
+		{"strong", func(r *plan.Request) {
+			r.Strength = units.PercentVolume.Of(9)
+			r.Yeast.Strain = &plan.Strain{Name: "Ale", Tolerance: new(units.PercentVolume.Of(9.5))}
+			r.Readings = []plan.Reading{read(15*day, 0.9955), read(19*day, 0.9955)}
+		}, []string{"strength"}, "bears more"},
+	} {
+		r := request(t)
+		r.Readings = []plan.Reading{read(5*day, 1.010), read(8*day, 1.010)}
+		c.change(&r)
+		s := made(t, r).State
+		if s.State != plan.Stalled || len(s.Diagnosis) != len(c.causes) {
+			t.Errorf("%s: %s, %q", c.name, s.State, s.Diagnosis)
+			continue
+		}
+		for i, cause := range c.causes {
+			if !strings.HasPrefix(s.Diagnosis[i], cause+": ") || s.Advice[i].Cause != cause || s.Advice[i].Cannot != "" || s.Advice[i].End == nil {
+				t.Errorf("%s: %q, %+v", c.name, s.Diagnosis, s.Advice[i])
+			}
+		}
+		if a := advice(s, "fresh yeast"); a == nil || !strings.Contains(a.Why, c.yeast) {
+			t.Errorf("%s: %+v", c.name, a)
+		}
+	}
+	// What is fed late meets the need of the plan: 138 mg/L or so of N on 57 L, 21.2 % of diammonium phosphate.
+	r := request(t)
+	p := made(t, r)
+	r.Nutrient.Sources = []string{"zinc sulfate heptahydrate"}
+	r.Readings = []plan.Reading{read(5*day, 1.010), read(8*day, 1.010)}
+	a := advice(made(t, r).State, "nutrient")
+	near(t, "diammonium phosphate, g", a.Weigh.Mass.Quantity().In(units.Gram),
+		p.Nutrient.Need.In(units.GramPerLitre)*p.Nutrient.Volume.In(units.Litre)/0.2121, 0.5)
+}
+
+// Fresh yeast is foreseen in the pH that was read: in a sour wash it takes longer.
+func TestFreshYeastInTheReadPH(t *testing.T) {
+	r := request(t)
+	r.Readings = []plan.Reading{read(5*day, 1.010), read(8*day, 1.010)}
+	fair := advice(made(t, r).State, "fresh yeast").Dry.Median
+	sour := 2.8
+	r.Readings[1].PH = &sour
+	if got := advice(made(t, r).State, "fresh yeast").Dry.Median; got <= fair {
+		t.Errorf("dry after %v at pH 2.8, %v as planned", got, fair)
+	}
+}

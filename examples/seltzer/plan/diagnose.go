@@ -75,18 +75,73 @@ func (m *maker) suspects(s *StatePlan, last Reading) []suspect {
 	if last.PH != nil && *last.PH < sourBelow {
 		add("pH", (sourBelow-*last.PH)/0.1, "%.2f is below %.1f, where yeast slows sharply", *last.PH, sourBelow)
 	}
-	is := last.Temperature
-	if last.Vessel != nil {
-		is = *last.Vessel
+	planned := m.req.Fermenter.Temperature
+	switch is := last.Vessel; {
+	case is == nil:
+		if cold := planned.Minus(last.Temperature).In(units.KelvinDifference); cold >= coldBy {
+			add("temperature", 0.5*cold/coldBy, "the sample was %.1f K below the plan's; if the vessel is so cold, warm it and rouse the yeast", cold)
+		}
+	case planned.Minus(*is).In(units.KelvinDifference) >= coldBy:
+		cold := planned.Minus(*is).In(units.KelvinDifference)
+		add("temperature", cold/coldBy, "%.1f K below the plan's; warm it and rouse the yeast", cold)
+	default:
+		if most, of := m.hottest(); is.Compare(most) > 0 {
+			add("temperature", is.Minus(most).In(units.KelvinDifference)/coldBy, "the vessel was read at %s, above the %s %s; cool it, then pitch fresh yeast",
+				is.Text(units.Celsius, 0), most.Text(units.Celsius, 0), of)
+		}
 	}
-	if cold := m.req.Fermenter.Temperature.Minus(is); cold.In(units.KelvinDifference) >= coldBy {
-		add("temperature", cold.In(units.KelvinDifference)/coldBy, "%.1f K below the plan's; warm it and rouse the yeast", cold.In(units.KelvinDifference))
+	if t := m.req.Yeast.Strain; t != nil && t.Tolerance != nil && len(s.Points) > 0 {
+		is, bears := s.Points[len(s.Points)-1].Strength.In(units.PercentVolume), t.Tolerance.In(units.PercentVolume)
+		if past := is/bears - nearTolerance; past >= 0 {
+			add("strength", 1+past/0.05, "%.1f %% vol is near the %.1f that the strain bears by its sheet; pitch one that bears more", is, bears)
+		}
 	}
 	if a := m.req.Yeast.Age; a != nil && time.Duration(*a) > 180*day {
 		add("yeast", float64(time.Duration(*a))/float64(180*day), "it was %s old when pitched; pitch fresh, awake yeast", a)
 	}
 	slices.SortStableFunc(all, func(a, b suspect) int { return cmp.Compare(b.past, a.past) })
 	return all
+}
+
+// hottest is how warm the yeast bears it, and by what.
+func (m *maker) hottest() (units.Temperature, string) {
+	if s := m.req.Yeast.Strain; s != nil && s.Warmest != nil {
+		return *s.Warmest, "of its sheet"
+	}
+	if f := m.req.Fermenter; f.Warmest.In(units.Celsius) > deadly {
+		return f.Warmest, "of the plan"
+	}
+	return units.Celsius.Of(deadly), "from which most yeasts die (common practice, no source)"
+}
+
+// cooled is to what a vessel that is too hot is to be cooled.
+func (m *maker) cooled() units.Temperature {
+	to := m.req.Fermenter.Temperature
+	if most, _ := m.hottest(); to.Compare(most) > 0 {
+		return most
+	}
+	return to
+}
+
+const deadly = 35 // °C
+
+// tooWarm speaks up of a vessel that was read warmer than the yeast bears, or than the gas in the drink was counted for.
+func (m *maker) tooWarm(rs []Reading, say *notes) {
+	last := rs[len(rs)-1].Vessel
+	if most, of := m.hottest(); last != nil && last.Compare(most) > 0 {
+		say.warn(fmt.Sprintf("The vessel was read at %s, above the %s %s: cool it to %s.", last.Text(units.Celsius, 0), most.Text(units.Celsius, 0), of,
+			m.cooled().Text(units.Celsius, 0)))
+	}
+	warmest := m.req.Fermenter.Warmest
+	for _, r := range rs {
+		if r.Vessel != nil && r.Vessel.Compare(warmest) > 0 {
+			warmest = *r.Vessel
+		}
+	}
+	if warmest.Minus(m.req.Fermenter.Warmest).In(units.KelvinDifference) >= 1 {
+		say.caution(fmt.Sprintf("The vessel was read at %s, warmer than fermenter.warmest, %s, by which the gas that stays in the drink is counted: "+
+			"it keeps less. Give that temperature there, and the priming follows.", warmest.Text(units.Celsius, 0), m.req.Fermenter.Warmest.Text(units.Celsius, 0)))
+	}
 }
 
 // diagnose says which of nitrogen, pH, temperature and yeast the numbers speak of, ranked.
@@ -162,5 +217,7 @@ func (o *onward) correction(measured float64) (*Weight, error) {
 	c.For = fmt.Sprintf("pH %.2f to %.1f once it is stirred in, %.1f when %s", measured, now, end, is)
 	return c, err
 }
+
+const nearTolerance = 0.85 // of what a strain bears, from which on it may stop (common practice, no source)
 
 const leastBuffer, mostBuffer = 0.1, 10.0 // g/L, where the search begins, and more than any ferment wants

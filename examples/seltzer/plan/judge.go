@@ -18,6 +18,9 @@ const (
 	begunAt      = 2.0            // % of the sugar used: less than a hydrometer shows for sure
 	leastToStop  = 10.0           // % of the sugar used: before that it is slow to begin
 	beginsBy     = 3 * day        // where no pace is foreseen
+	mostSour     = 2.4            // pH
+	leastSour    = 6.5            // pH
+	fastest      = 6.0            // times as fast as nineteen in twenty: no yeast is
 	coldBy       = 3.0            // K below the planned temperature
 	sourBelow    = 3.2            // pH; growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et al.)
 )
@@ -79,6 +82,9 @@ func (s *StatePlan) doubt(floor string) {
 	say := func(format string, a ...any) {
 		s.State, s.Diagnosis = Doubtful, append(s.Diagnosis, fmt.Sprintf(format, a...))
 	}
+	if s.apart != "" {
+		say("in the wash %s contradict each other: read both again", s.apart)
+	}
 	for i, p := range s.Points {
 		if p.beyond != "" {
 			say("after %v: %s: read it again, and check its unit", p.After, p.beyond)
@@ -94,16 +100,50 @@ func (s *StatePlan) doubt(floor string) {
 				p.After, p.Gravity, under, floor)
 		}
 		if i > 0 && p.portions == s.Points[i-1].portions && p.Gravity-s.Points[i-1].Gravity > aboveFloor {
-			say("after %v: the gravity rose by %.4f: one of the two readings is wrong, or sugar was added", p.After, p.Gravity-s.Points[i-1].Gravity)
+			by := ""
+			if p.by != "hydrometer" {
+				by = "by the " + p.tool() + " "
+			}
+			say("after %v: "+by+"the gravity rose by %.4f: one of the two readings is wrong, or sugar was added", p.After, p.Gravity-s.Points[i-1].Gravity)
 		}
+	}
+}
+
+// tool is the instrument that tells most, in words.
+func (p StatePoint) tool() string {
+	if p.by == "weight" {
+		return "weight lost"
+	}
+	return p.by
+}
+
+// doubtPH looks for a pH that no ferment has: its own gas holds it below neutral, and the acids of yeast end well above
+// strong acid (common practice, no source).
+func (s *StatePlan) doubtPH(rs []Reading) {
+	for i, r := range rs {
+		at := i - (len(rs) - len(s.Points))
+		if r.PH == nil || at < 0 {
+			continue
+		}
+		text := ""
+		switch used := s.Points[at].Used.In(units.Percent); {
+		case *r.PH < mostSour:
+			text = "more sour than a ferment comes to"
+		case *r.PH > leastSour && used > leastToStop:
+			text = "less sour than the gas of a ferment leaves it"
+		default:
+			continue
+		}
+		text = fmt.Sprintf("after %v: pH %.2f is %s: rinse the meter, calibrate it and read again", r.After, *r.PH, text)
+		s.State, s.Diagnosis = Doubtful, append(s.Diagnosis, text)
 	}
 }
 
 // late says how long it is usual that nothing shows, and calls a ferment slow that is behind what
 // nineteen in twenty of its plan would have used.
 func (m *maker) late(s *StatePlan) error {
-	if s.State != NotBegun && s.State != Fermenting {
-		return nil
+	if err := m.tooFast(s); err != nil || s.State != NotBegun && s.State != Fermenting {
+		return err
 	}
 	var last StatePoint // of the wash, where there is none
 	if n := len(s.Points); n > 0 {
@@ -133,6 +173,28 @@ func (m *maker) late(s *StatePlan) error {
 	const blur = 0.03 // of an instrument and the model
 	if last.Used.In(units.Fraction) < band.Low90.In(units.Fraction)-blur {
 		s.State = Slow
+	}
+	return nil
+}
+
+// tooFast doubts readings of sugar that went faster than yeast can.
+func (m *maker) tooFast(s *StatePlan) error {
+	f, err := m.byPlan()
+	if err != nil {
+		return outside(err)
+	}
+	for _, p := range s.Points {
+		at := time.Duration(fastest * float64(p.After))
+		if at >= mostDays*day || p.waits {
+			continue
+		}
+		const blur = 0.1 // of the instruments and the model
+		if p.Used.In(units.Fraction) > f.fit.Used(at).High90.In(units.Fraction)+blur {
+			s.State = Doubtful
+			s.Diagnosis = append(s.Diagnosis, fmt.Sprintf("after %v: %s of the sugar used is faster than any yeast: check the hours "+
+				"since it was pitched, and the original gravity",
+				p.After, p.Used.Text(units.Percent, 0)))
+		}
 	}
 	return nil
 }

@@ -38,6 +38,11 @@ func (m *maker) goOn(say *notes) (*StatePlan, error) {
 	if err != nil {
 		o = nil
 	}
+	if _, full := errors.AsType[*tooFull](err); full {
+		o, _ = m.asRead(&s)
+		say.warn("The sugar that is still to come does not fit: " + err.Error() + ". Leave a part of it out, or rack a part of the wash into another fermenter.")
+		err = nil
+	}
 	m.alarm(o, &s, say)
 	if s.State == Stalled || s.State == Slow || s.overdue {
 		m.diagnose(&s, m.req.Readings[len(m.req.Readings)-1])
@@ -55,6 +60,9 @@ func (m *maker) goOn(say *notes) (*StatePlan, error) {
 // outside lets pass what no formula covers: the plan then says nothing of it.
 func outside(err error) error {
 	if _, is := errors.AsType[*units.RangeError](err); is {
+		return nil
+	}
+	if _, is := errors.AsType[*tooFull](err); is { // each advice tells
 		return nil
 	}
 	return err
@@ -128,10 +136,16 @@ func (m *maker) asRead(s *StatePlan) (*onward, error) {
 		}
 	}
 	if s.Wash.In(units.Litre) > 0 && used > 0 && m.levelHolds(portions) { // a level that was read since
+		is, err := c.state.Volume(at20)
+		if err != nil {
+			return nil, err
+		}
 		cold, err := o.cold(s.Wash)
 		if err != nil {
 			return nil, err
 		}
+		v := is.In(units.Litre)
+		cold = litres(weighed(v, m.doubts[ofVolume].part()*v, cold.In(units.Litre), m.off("level")/100*v))
 		if c.state, err = c.state.OfVolume(cold); err != nil {
 			return nil, err
 		}
@@ -281,6 +295,9 @@ func (o *onward) end(from forward.State) (*Outcome, error) {
 	c := &all.now
 	c.state = from
 	if err := all.portion(o.coming); err != nil {
+		return nil, err
+	}
+	if err := all.fits(c.state); o.coming > 0 && err != nil {
 		return nil, err
 	}
 	if _, err := c.do(forward.Step{Kind: forward.Ferment, Share: o.rest, Pressure: o.place}); err != nil {

@@ -42,7 +42,7 @@ func (o *onward) pack(s *StatePlan) (Advice, error) {
 	}
 	left := o.leftOver(s)
 	for i := range m.recipe.packs {
-		out, over, err := o.filled(i, c, part, left)
+		out, high, err := o.filled(i, c, part, left)
 		if full, ok := errors.AsType[*RequestError](err); ok {
 			a.Cannot = fmt.Sprintf("%s: %s", out.Kind, full.Allowed)
 			return a, nil
@@ -51,7 +51,7 @@ func (o *onward) pack(s *StatePlan) (Advice, error) {
 			return a, err
 		}
 		a.Packs = append(a.Packs, out)
-		if !over || a.Cannot != "" {
+		if !high || a.Cannot != "" {
 			continue
 		}
 		by := "come"
@@ -62,8 +62,13 @@ func (o *onward) pack(s *StatePlan) (Advice, error) {
 		if out.AtLeast {
 			above = "above "
 		}
-		a.Cannot = fmt.Sprintf("the %s %s to %s%s at %s, above their rating of %s", out.Kind, by, above, out.Highest.Text(units.BarGauge, 1),
+		comes := fmt.Sprintf("the %s %s to %s%s at %s, above their rating of %s", out.Kind, by, above, out.Highest.Text(units.BarGauge, 1),
 			out.Temperature.Text(units.Celsius, 0), out.Rating.Text(units.BarGauge, 1))
+		if m.recipe.packs[i].Kind == keg && over(m.plan.Packs[i].Highest.Verdict) { // as planned, and cautioned of there
+			a.Why += "; if it ferments there " + comes
+			continue
+		}
+		a.Cannot = comes
 	}
 	return a, nil
 }
@@ -189,4 +194,7 @@ func (o *onward) hides(s *StatePlan, say *notes) {
 }
 
 // tooCoarse tells whether the gravity is not told from the floor's nearness, k = 2.
-func (p StatePoint) tooCoarse() bool { return 2*p.blur*(p.starts-p.ends) > nearFloor*(1+1e-9) }
+func (p StatePoint) tooCoarse() bool {
+	off := 2 * p.blur * (p.starts - p.ends)
+	return off > nearFloor*(1+1e-9) || p.Gravity-p.ends+off > aboveFloor
+}

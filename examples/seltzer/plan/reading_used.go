@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"strings"
 
 	"example.org/zymase/carbonation"
 	"example.org/zymase/gravity"
@@ -44,10 +43,7 @@ func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
 	var beyond string // what no ferment of the wash can show
 	final := state.Final.In(units.PercentVolume)
 	at := m.along(wash, total)
-	hydrometer, refractometer := m.hydrometer(), 1.0
-	if strings.Contains(m.fermentable.Name(), "malt") {
-		refractometer = gravity.WortFactor().Value().In(units.One)
-	}
+	hydrometer := m.hydrometer()
 	if r.Gravity != 0 {
 		used, err := m.usedBy(most, func(used float64) float64 { // what the hydrometer shows at the reading's temperature
 			s, err := at(used)
@@ -71,11 +67,11 @@ func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
 			if err != nil {
 				return math.NaN()
 			}
-			b, err := s.RefractometerBrix()
+			b, err := m.refractometer(s)
 			if err != nil {
 				return math.NaN()
 			}
-			return b.In(units.DegreePlato) + (refractometer-1)*s.RealExtract().In(units.DegreePlato)
+			return b
 		}
 		used, err := m.usedBy(most, func(used float64) float64 { return shown(used) - *r.Brix })
 		if err != nil {
@@ -131,6 +127,7 @@ func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
 	if (used == 0 || used == most) && r.Gravity != 0 {
 		p.Gravity = m.corrected(r, s)
 	}
+	p.by = best
 	p.Uncertainty, p.From = m.plan.Uncertainty.ByHydrometer, best
 	if best == "hydrometer" {
 		p.From = m.plan.Uncertainty.HydrometerFrom

@@ -25,14 +25,13 @@ func (m *maker) readings(say *notes) (*StatePlan, error) {
 		return nil, err
 	}
 	s := &StatePlan{first: m.batch.filled} // with all of the sugar where it goes in at once
-	if rs[0].After == 0 && rs[0].Gravity != 0 {
-		var err error
-		if s.first, err = m.measuredWash(rs[0], s); err != nil {
-			return nil, err
-		}
-	}
-	for _, r := range rs {
-		if r.Volume != nil {
+	for i, r := range rs {
+		if i == 0 && r.After == 0 && (r.Gravity != 0 || r.Brix != nil || r.Volume != nil) {
+			var err error
+			if s.first, err = m.measuredWash(r, s); err != nil {
+				return nil, err
+			}
+		} else if r.Volume != nil {
 			s.Wash = *r.Volume
 		}
 	}
@@ -52,12 +51,21 @@ func (m *maker) readings(say *notes) (*StatePlan, error) {
 		}
 		p, err := m.stateAt(s, r)
 		if err != nil {
-			return nil, &RequestError{Field: fmt.Sprintf("readings[%d].gravity", i), Value: trim(r.Gravity), Allowed: reason(err), Err: err}
+			field, value := "gravity", trim(r.Gravity)
+			switch {
+			case r.Gravity != 0:
+			case r.Brix != nil:
+				field, value = "brix", trim(*r.Brix)
+			case r.Lost != nil:
+				field, value = "weight_lost", r.Lost.Text(units.Kilogram, 3)
+			}
+			return nil, &RequestError{Field: fmt.Sprintf("readings[%d].%s", i, field), Value: value, Allowed: reason(err), Err: err}
 		}
 		s.Points = append(s.Points, p)
 	}
 	s.judge()
 	s.doubt(m.floorName())
+	s.doubtPH(rs)
 	if err := m.late(s); err != nil {
 		return nil, err
 	}
@@ -65,6 +73,7 @@ func (m *maker) readings(say *notes) (*StatePlan, error) {
 	if n == 0 {
 		return s, nil
 	}
+	m.tooWarm(rs, say)
 	// Counted as sucrose, all of it to gas: the most that it can make.
 	left := kilograms(s.Points[n-1].Left.In(units.GramPerLitre) / 1000)
 	s.Gas = units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.CO2From(material.Sucrose().Dose(left)))))
@@ -92,7 +101,11 @@ func readingsOK(rs []Reading) error {
 		// A reading of the wash may be its volume or pH alone; later ones say how far it is.
 		told := r.Brix != nil || r.Lost != nil || i == 0 && r.After == 0 && (r.Volume != nil || r.PH != nil)
 		if !(r.Gravity >= 0.97 && r.Gravity <= 1.2) && !(r.Gravity == 0 && told) {
-			return &RequestError{Field: field + ".gravity", Value: trim(r.Gravity),
+			value := trim(r.Gravity)
+			if r.Gravity == 0 {
+				value = "missing"
+			}
+			return &RequestError{Field: field + ".gravity", Value: value,
 				Allowed: "0.97 to 1.2, as the hydrometer shows it; or none, with brix or weight_lost"}
 		}
 		if r.Brix != nil && !(*r.Brix >= 0 && *r.Brix <= 40) {

@@ -30,7 +30,8 @@ type StatePlan struct {
 	first  gravity.Solution // the wash as measured, of its first portion
 	begins float64          // its gravity, salts and all
 
-	overdue bool // not begun, and later than is usual
+	apart   string // the instruments that contradict each other in the wash
+	overdue bool   // not begun, and later than is usual
 }
 
 // StatePoint is a reading and what it means.
@@ -45,6 +46,7 @@ type StatePoint struct {
 	PH          *float64                `json:"pH,omitempty"`
 
 	blur   float64 // of the share used, by the reading alone, k = 1
+	by     string  // the instrument that tells most
 	apart  string  // the instruments that contradict each other
 	beyond string  // what no ferment of the wash can show
 
