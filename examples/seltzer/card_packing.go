@@ -41,7 +41,7 @@ func packing(p plan.Plan, s style) []step {
 		switch {
 		case k.Bottle != nil && k.Bottle.Filling != nil:
 			f := k.Bottle.Filling
-			fill.title = "Carbonate, then fill " + packTitle(k)
+			fill.title, fill.when = "Carbonate, then fill "+packTitle(k), strings.TrimPrefix(about(p, "carbonated: fill under counter-pressure"), "; ")
 			fill.do = append(fill.do, "Carbonate the drink in a keg first; chill bottles and drink to "+s.temperature(f.Temperature)+".",
 				"Under counter-pressure, each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+"; close it on its foam.")
 			fill.read = append(fill.read, row{label: "gauge of the keg", value: s.gauge(f.Gauge), note: "at " + s.temperature(f.Temperature)})
@@ -61,7 +61,11 @@ func packing(p plan.Plan, s style) []step {
 			note: k.Named() + ", " + k.Highest.When + ": " + k.Highest.Verdict.String() + ", " + s.gauge(k.Rating)}
 		if b := k.Bottle; b != nil {
 			closing.do = append(closing.do, plural(k)+": "+map[bool]string{true: "seam", false: "cap"}[k.Kind == "can"]+" each as it is filled.")
-			store.do = append(store.do, plural(k)+": never above "+s.temperature(b.Store)+about(p, "bottles ready")+".")
+			ready := ""
+			if b.Priming.What != "" {
+				ready = about(p, k.Kind+"s ready")
+			}
+			store.do = append(store.do, plural(k)+": never above "+s.temperature(b.Store)+ready+".")
 			open.read = append(open.read, row{label: k.Named() + ", at " + s.temperature(k.Temperature), value: s.gauge(b.ServedGauge),
 				note: grams(b.Served) + " in the drink"})
 		} else {
@@ -173,14 +177,18 @@ func kegFill(size string, k plan.PackPlan, s style) string {
 	case f == nil:
 		return "Each " + size + how
 	case k.Count == 0:
-		return s.volume(f.Drink) + how + room(f, s)
+		return s.volume(f.Drink) + how + " " + room(k, s)
 	}
-	return "Each " + size + how + " One more with " + s.volume(f.Drink) + "." + room(f, s)
+	return "Each " + size + how + " One more with " + s.volume(f.Drink) + ". " + room(k, s)
 }
 
 // room is what the gas in a keg that is not full comes to.
-func room(f *plan.PartFullPlan, s style) string {
-	return " Not full: its room, " + s.volume(f.Room) + ", takes " + s.mass(f.CO2) + " of CO2."
+func room(k plan.PackPlan, s style) string {
+	f := k.PartFull
+	if k.Still {
+		return "Not full: purge its room, " + s.volume(f.Room) + ", with nitrogen; of CO2 it takes " + s.mass(f.CO2) + ", for the drink to take up."
+	}
+	return "Not full: its room, " + s.volume(f.Room) + ", takes " + s.mass(f.CO2) + " of CO2."
 }
 
 // regulator is what is set for a kind of keg, by its name where there are others.

@@ -138,7 +138,8 @@ func kegRows(k plan.PackPlan, s style) []row {
 		if k.Count == 0 {
 			filled = s.volume(f.Drink)
 		}
-		rows = append(rows, row{"filled", filled, "not full: " + s.volume(f.Room) + " of room takes " + s.mass(f.CO2) + " of CO2", "",
+		note := room(k, s)
+		rows = append(rows, row{"filled", filled, strings.ToLower(note[:1]) + strings.TrimSuffix(note[1:], "."), "",
 			""}.explain(plan.FigureKegRoom))
 	}
 	if k.Still {

@@ -74,7 +74,7 @@ func TestPackBlock(t *testing.T) {
 				"bursts bottles"}, []string{"OVER"}},
 		{"kegs", func(r *plan.Request) { r.Packs[0].Temperature = units.Celsius.Of(-2) },
 			[]string{"within the rating given, 9.00 bar gauge", "BELOW THE FREEZING POINT: keep the kegs warmer"}, []string{"OVER"}},
-		{"2 kegs", func(r *plan.Request) { r.Packs[0].Size = units.Litre.Of(22) }, []string{"filled 1 full, 1 with 18.0 L", "4.0 L of room takes 1"}, nil},
+		{"2 kegs", func(r *plan.Request) { r.Packs[0].Size = units.Litre.Of(22) }, []string{"filled 1 full, 1 with 18.0 L", "its room, 4.0 L, takes 1"}, nil},
 	} {
 		got := blockOf(t, c.title, c.change)
 		for _, want := range c.has {

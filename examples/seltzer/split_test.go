@@ -100,3 +100,88 @@ func TestSheetOfASplitBatch(t *testing.T) {
 		}
 	}
 }
+
+// The batch's label speaks of the packs that have none of their own, and says so; where each has one, it is the mean of all.
+func TestLabelOfASplitBatch(t *testing.T) {
+	p := splitBatch(t)
+	text := func(req plan.Request) string {
+		p, err := plan.Make(req)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var b bytes.Buffer
+		printText(&b, []section{labelSection(p, style{})}, false)
+		return strings.Join(strings.Fields(b.String()), " ")
+	}
+	if got := text(p.Request); !strings.Contains(got, "every pack is within ±0.3") || strings.Contains(got, "mean") {
+		t.Error(got)
+	}
+	q := p.Request
+	_ = q.Packs[0].Content.UnmarshalText([]byte("still"))
+	still, err := plan.Make(q)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, text := range []string{kegFill("19 L", still.Packs[0], style{}), fmt.Sprint(kegRows(still.Packs[0], style{}))} {
+		if !strings.Contains(text, "with nitrogen; of CO2 it takes") {
+			t.Errorf("a still keg that is not full: %s", text)
+		}
+	}
+	p.Request.Packs[0].Strength = new(units.PercentVolume.Of(3))
+	if got := text(p.Request); !strings.Contains(got, "every pack without a strength of its own is within ±0.3") {
+		t.Error(got)
+	}
+	for i := range p.Request.Packs {
+		p.Request.Packs[i].Sweeten = &plan.Sweeten{What: "erythritol", Like: units.GramPerLitre.Of(7)}
+	}
+	if got := text(p.Request); !strings.Contains(got, "Each pack has a label of its own: this is the mean of all.") || !strings.Contains(got, "polyols 1.2 g") {
+		t.Error(got)
+	}
+}
+
+// What is due is named by what it is of, once; what is filled under counter-pressure is carbonated first, and does not condition.
+func TestDaysOfASplitBatch(t *testing.T) {
+	req := splitBatch(t).Request
+	can := req.Packs[3]
+	can.Kind, can.Priming, can.Filled, can.Volume = "can", "", "counter-pressure", units.Litre.Of(9)
+	req.Packs[3].Volume = units.Litre.Of(9)
+	req.Packs = append(req.Packs, can)
+	p, err := plan.Make(req)
+	if err != nil {
+		t.Fatal(err)
+	}
+	days := map[string]string{}
+	for _, e := range p.Schedule {
+		if days[e.What] != "" {
+			t.Errorf("%s stands twice", e.What)
+		}
+		days[e.What] = e.Day
+	}
+	fill := days["carbonated: fill under counter-pressure"]
+	if fill == "" || fill != days["kegs ready"] || days["bottles ready"] <= fill || days["cans ready"] != "" {
+		t.Errorf("%v", days)
+	}
+	for _, st := range cardOf(p, style{}).steps {
+		switch st.id {
+		case "fill-5":
+			if !strings.Contains(st.when, fill) {
+				t.Errorf("%q, want %s", st.when, fill)
+			}
+		case "store":
+			for _, line := range st.do {
+				if strings.HasPrefix(line, "Cans") && strings.Contains(line, "or so") {
+					t.Error(line)
+				}
+			}
+		}
+	}
+	req.Packs[3].Kind = "can"
+	req.Packs = req.Packs[:4]
+	req.Packs[3].Volume = units.Litre.Of(18)
+	if p, err = plan.Make(req); err != nil {
+		t.Fatal(err)
+	}
+	if last := p.Schedule[len(p.Schedule)-1]; last.What != "cans ready" {
+		t.Errorf("primed cans: %+v", last)
+	}
+}

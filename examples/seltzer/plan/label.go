@@ -17,6 +17,7 @@ func (m *maker) label(say *notes) (l LabelPlan, err error) {
 	if err != nil {
 		return l, err
 	}
+	var sweet []sweetened
 	common := slices.ContainsFunc(m.plan.Packs, func(p PackPlan) bool { return p.Own == nil })
 	for i, k := range m.batch.packed {
 		if common && m.plan.Packs[i].Own != nil {
@@ -25,6 +26,7 @@ func (m *maker) label(say *notes) (l LabelPlan, err error) {
 		if mean, err = mean.Plus(k.drink); err != nil {
 			return l, err
 		}
+		sweet = append(sweet, sweetened{m.recipe.packs[i].sweet, k.sweet})
 	}
 	l = LabelPlan{Law: m.req.Label.Law, Serving: m.req.Label.Serving, Tolerance: units.PercentVolume.Of(labelTolerance)}
 	l.Category, l.Rules = m.category(l.Law)
@@ -44,23 +46,12 @@ func (m *maker) label(say *notes) (l LabelPlan, err error) {
 	if !l.Within {
 		say.caution("The packs differ in strength by more than the label may: label them apart.")
 	}
-	e := label.EnergyEU(mean)
-	l.Kilojoules, l.Kilocalories = e.Kilojoules, e.Kilocalories
-	if l.Law == "US" { // one figure there, by its own factors
-		if l.Kilocalories, err = label.EnergyUS(mean, units.Share{}); err != nil {
-			return l, err
-		}
-		l.Kilojoules = l.Kilocalories
+	n, err := nutrients(l.Law, mean, sweet...)
+	if err != nil {
+		return l, err
 	}
+	l.Kilojoules, l.Kilocalories, l.Carbohydrate, l.Sugars, l.Polyols, l.Acids = n.kJ, n.kcal, n.carbohydrate, n.sugars, n.polyols, n.acids
 	l.PerServing = units.Kilocalorie.Of(checked.Number(l.Kilocalories.In(units.Kilocalorie) * l.Serving.In(units.Millilitre) / 100))
-	n := label.NutritionOf(mean)
-	inLitre := func(in100mL units.Mass) units.MassConcentration {
-		return units.GramPerLitre.Of(checked.Number(10 * in100mL.In(units.Gram)))
-	}
-	l.Carbohydrate, l.Sugars, l.Polyols, l.Acids = inLitre(n.Carbohydrate), inLitre(n.Sugars), inLitre(n.Polyols), inLitre(n.OrganicAcids)
-	if l.Law == "US" { // by difference: what is not water, alcohol, ash or protein
-		l.Carbohydrate = units.GramPerLitre.Of(checked.Number(1000 * kg(mean.Extract()) / mean.VolumeAt20().In(units.Litre)))
-	}
 	for _, d := range []struct {
 		into *float64
 		kind label.StandardDrink

@@ -243,3 +243,46 @@ func TestRefusedPacks(t *testing.T) {
 		}
 	}
 }
+
+// Polyols that sweeten count 10 kJ/g and 2.4 kcal/g on a label, erythritol nothing (Regulation (EU) 1169/2011, annex XIV, read), where
+// carbohydrate counts 17 and 4; in the US erythritol nothing too (21 CFR 101.9(c)(1)(i)(F), recalled from memory), sorbitol 2.6 kcal/g (read
+// second hand). Lactose is a sugar: a disaccharide (annex I, read).
+func TestEnergyOfSweeteners(t *testing.T) {
+	for _, law := range []string{"EU", "US"} {
+		r := request(t)
+		r.Label.Law = law
+		r.Packs[0].Acid = &plan.PackAcid{What: "citric acid", Dose: units.GramPerLitre.Of(0.01)} // a label of its own
+		plain := made(t, r).Packs[0].Own
+		for _, c := range []struct {
+			what                    string
+			like, grams             float64 // g/L
+			kJ, kcal, kcalUS, sugar float64 // a gram
+		}{
+			{"erythritol", 35, 50, 0, 0, 0, 0}, {"sorbitol", 30, 50, 10, 2.4, 2.6, 0}, {"xylitol", 50, 50, 10, 2.4, 2.4, 0},
+			{"maltodextrin", 10, 50, 17, 4, 4, 0}, {"lactose", 10, 50, 17, 4, 4, 1},
+		} {
+			r.Packs[0].Sweeten = &plan.Sweeten{What: c.what, Like: units.GramPerLitre.Of(checked.Number(c.like))}
+			for _, all := range []bool{false, true} {
+				if r.Packs[1].Sweeten = nil; all { // then the batch's label is that of all
+					r.Packs[1].Sweeten = r.Packs[0].Sweeten
+				}
+				p := made(t, r)
+				own := p.Packs[0].Own
+				kcal, kJ := c.kcal, c.kJ
+				if law == "US" {
+					kcal = c.kcalUS
+				}
+				near(t, law+" "+c.what+", kcal", own.Kilocalories.In(units.Kilocalorie)-plain.Kilocalories.In(units.Kilocalorie), kcal*c.grams/10, 0.5)
+				near(t, law+" "+c.what+", sugars", own.Sugars.In(units.GramPerLitre)-plain.Sugars.In(units.GramPerLitre), c.sugar*c.grams, 0.1)
+				if law == "EU" {
+					near(t, c.what+", kJ", own.Kilojoules.In(units.Kilojoule)-plain.Kilojoules.In(units.Kilojoule), kJ*c.grams/10, 2)
+					near(t, c.what+", carbohydrate", own.Carbohydrate.In(units.GramPerLitre)-plain.Carbohydrate.In(units.GramPerLitre), c.grams, 0.2)
+				}
+				if all {
+					near(t, law+" "+c.what+", batch's kcal", p.Label.Kilocalories.In(units.Kilocalorie), own.Kilocalories.In(units.Kilocalorie), 0.5)
+					near(t, law+" "+c.what+", batch's sugars", p.Label.Sugars.In(units.GramPerLitre), own.Sugars.In(units.GramPerLitre), 0.1)
+				}
+			}
+		}
+	}
+}

@@ -2,6 +2,8 @@ package plan
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 	"time"
 
 	"example.org/zymase/carbonation"
@@ -66,17 +68,24 @@ func (m *maker) schedule(say *notes) (due []Event, err error) {
 	packs := end.Median + steadyFor
 	add(packs, "pack", "the same gravity over three days, at or near the floor"+between(start, end, steadyFor))
 	for i, p := range m.plan.Packs {
-		if m.recipe.packs[i].Content.still {
+		rest, what, sign := bottleRest, p.Kind+"s ready", "open one and see"
+		switch r := m.recipe.packs[i]; {
+		case r.Content.still:
 			continue
+		case r.counterPressure():
+			rest, what, sign = kegRest, "carbonated: fill under counter-pressure", inGas
+		case p.Kind == keg:
+			rest, sign = kegRest, inGas
 		}
-		if p.Kind == keg {
-			add(packs+kegRest, "kegs ready", "7 to 14 days at the set pressure")
-		} else {
-			add(packs+bottleRest, "bottles ready", "open one and see")
+		if !slices.ContainsFunc(due, func(e Event) bool { return e.What == what }) {
+			add(packs+rest, what, sign)
 		}
 	}
+	slices.SortStableFunc(due, func(a, b Event) int { return strings.Compare(a.Day, b.Day) })
 	return due, nil
 }
+
+const inGas = "7 to 14 days at the set pressure"
 
 // dated is the end of the ferment as its readings leave it. One that stands still is dated no
 // more, and one that is done ended with its last reading at the latest.

@@ -7,7 +7,6 @@ import (
 
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/gravity"
-	"example.org/zymase/gravity/label"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/finish"
 	"example.org/zymase/nutrient/law"
@@ -22,6 +21,8 @@ type sweetness struct {
 	name     string
 	perLitre float64           // kg as weighed
 	of       material.Material // what is weighed
+	counts   polyol            // on a label
+	lactose  bool              // which is a sugar that yeast leaves
 	ferments bool
 	cautions []string
 }
@@ -88,6 +89,7 @@ func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
 		if p.sweet, err = left(found.Name(), kg(dose.Mass)); err != nil {
 			return err
 		}
+		p.sweet.counts, p.sweet.lactose = polyols[found.Name()], found.Name() == "lactose"
 		for _, c := range dose.Cautions {
 			p.sweet.cautions = append(p.sweet.cautions, c.Text())
 		}
@@ -164,28 +166,17 @@ func (m *maker) ownTaste(p *PackPlan, r packRecipe, k, asked packed, say *notes)
 	if r.Strength == nil && r.Pack.Flavour == nil && r.Sweeten == nil && r.Acid == nil {
 		return nil
 	}
-	p.Own, err = m.ownLabel(k)
+	p.Own, err = m.ownLabel(r, k)
 	return err
 }
 
 // ownLabel is the label of a pack that is a drink of its own.
-func (m *maker) ownLabel(k packed) (*PackLabel, error) {
+func (m *maker) ownLabel(r packRecipe, k packed) (*PackLabel, error) {
 	l := &PackLabel{Strength: units.PercentVolume.Of(checked.Number(math.Round(10*k.drink.ByVolume().In(units.PercentVolume)) / 10))}
 	l.Within = math.Abs(k.drink.ByVolume().In(units.PercentVolume)-l.Strength.In(units.PercentVolume)) <= labelTolerance
-	e, n := label.EnergyEU(k.drink), label.NutritionOf(k.drink)
-	l.Kilojoules, l.Kilocalories = e.Kilojoules, e.Kilocalories
-	l.Carbohydrate = units.GramPerLitre.Of(checked.Number(10 * n.Carbohydrate.In(units.Gram)))
-	l.Sugars = units.GramPerLitre.Of(checked.Number(10 * n.Sugars.In(units.Gram)))
-	if m.req.Label.Law != "US" {
-		return l, nil
-	}
-	kcal, err := label.EnergyUS(k.drink, units.Share{})
-	if err != nil {
-		return nil, err
-	}
-	l.Kilojoules, l.Kilocalories = kcal, kcal
-	l.Carbohydrate = units.GramPerLitre.Of(checked.Number(1000 * kg(k.drink.Extract()) / k.drink.VolumeAt20().In(units.Litre)))
-	return l, nil
+	n, err := nutrients(m.req.Label.Law, k.drink, sweetened{r.sweet, k.sweet})
+	l.Kilojoules, l.Kilocalories, l.Carbohydrate, l.Sugars = n.kJ, n.kcal, n.carbohydrate, n.sugars
+	return l, err
 }
 
 // soured are the packs with their pH, where it is foreseen.
