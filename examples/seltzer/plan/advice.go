@@ -133,7 +133,11 @@ func (o *onward) advise(s *StatePlan, say *notes) error {
 		}
 	}
 	if c := s.Correction; c != nil {
-		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: "the pH is below its floor", Weigh: c},
+		why := "the pH is below its floor"
+		if i := m.lastPH(); m.req.Buffer != nil && *m.req.Readings[i].PH >= m.req.Buffer.Floor || m.req.Buffer == nil && *m.req.Readings[i].PH >= sourBelow {
+			why = "the pH is going to fall below its floor"
+		}
+		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: why, Weigh: c},
 			forward.Step{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}))
 	}
 	if len(s.Points) == 0 {
