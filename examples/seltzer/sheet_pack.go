@@ -152,12 +152,14 @@ func kegRows(k plan.PackPlan, s style) []row {
 			"no regulator can set " + s.gauge(k.Gauge) + ", at which it would hold that content at " + s.temperature(k.Temperature) +
 				"; under CO2 without pressure it holds more", "", ""}.explain(plan.FigureGauge))
 	}
-	rows = append(rows, row{"set the gauge to", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", here; at sea level " + s.gauge(k.SeaLevel),
-		"", ""}.explain(plan.FigureGauge))
-	rows = append(rows, row{"that takes", fmt.Sprintf("about %.0f d", hours(carbonation.StillKeg())/24),
-		fmt.Sprintf("at rest; rolled or shaken all the while about %.0f min: 95 %% of the way", 60*hours(carbonation.RolledKeg())), "", ""}.explain(plan.FigureKegTime))
+	rows = append(rows,
+		row{"set the gauge to", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", here; at sea level " + s.gauge(k.SeaLevel),
+			"", ""}.explain(plan.FigureGauge),
+		row{"that takes", fmt.Sprintf("about %.0f d", hours(carbonation.StillKeg())/24),
+			fmt.Sprintf("at rest; rolled or shaken all the while about %.0f min: 95 %% of the way", 60*hours(carbonation.RolledKeg())),
+			"", ""}.explain(plan.FigureKegTime))
 	if f := k.PartFull; f != nil && !f.Charge.IsZero() {
-		rows = append(rows, row{"or fill its room once, to", s.gauge(f.Charge), "cold, cylinder closed, then shaken until the gauge stands at " +
+		rows = append(rows, row{"or fill its room once, to", s.gauge(f.Charge), "the one not full, cold; cylinder closed, then shaken until the gauge stands at " +
 			s.gauge(k.Gauge), "", ""}.explain(plan.FigureKegRoom))
 	}
 	return rows
