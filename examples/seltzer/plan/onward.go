@@ -232,17 +232,21 @@ func (o *onward) cold(v units.Volume) (units.Volume, error) {
 	return litres(v.In(units.Litre) * at.In(units.Litre) / warm.In(units.Litre)), err
 }
 
-// sour moves the pH to that of a reading, if it has one, when so much of the sugar is used.
+// sour moves the pH to that of a reading, if it has one, when so much of the sugar is used. Before the ferment it is only moved
+// where no gas that the wash can hold explains it.
 func (o *onward) sour(reading int, used float64) error {
 	read := o.m.req.Readings[reading].PH
 	if read == nil || o.m.unforeseen() != "" {
 		return nil
 	}
 	gas := o.place
-	if 100*used < begunAt { // it holds the gas of the air
-		gas = water.AirCO2(o.m.air)
-	}
 	planned, err := new(forward.Meter).PHUnder(&o.now.state, gas)
+	if err == nil && 100*used < begunAt && *read > planned { // it holds something between the gas of the air and of a ferment
+		gas = water.AirCO2(o.m.air)
+		if planned, err = new(forward.Meter).PHUnder(&o.now.state, gas); err == nil && *read <= planned {
+			return nil // as planned: it tells the gas
+		}
+	}
 	if err != nil {
 		return outside(err)
 	}
