@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"example.org/zymase/carbonation"
@@ -155,9 +156,21 @@ func kegRows(k plan.PackPlan, s style) []row {
 			"no regulator can set " + s.gauge(k.Gauge) + ", at which it would hold that content at " + s.temperature(k.Temperature) +
 				"; under CO2 without pressure it holds more", "", ""}.explain(plan.FigureGauge))
 	}
-	return append(rows, row{"set the gauge to", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", here; at sea level " + s.gauge(k.SeaLevel),
-		"", ""}.explain(plan.FigureGauge))
+	rows = append(rows,
+		row{"set the gauge to", s.gauge(k.Gauge), "at " + s.temperature(k.Temperature) + ", here; at sea level " + s.gauge(k.SeaLevel),
+			"", ""}.explain(plan.FigureGauge),
+		row{"that takes", fmt.Sprintf("about %.0f d", hours(carbonation.StillKeg())/24),
+			fmt.Sprintf("at rest; rolled or shaken all the while about %.0f min: 95 %% of the way", 60*hours(carbonation.RolledKeg())),
+			"", ""}.explain(plan.FigureKegTime))
+	if f := k.PartFull; f != nil && !f.Charge.IsZero() {
+		rows = append(rows, row{"or fill its room once, to", s.gauge(f.Charge), "the one not full, cold; cylinder closed, then shaken until the gauge stands at " +
+			s.gauge(k.Gauge), "", ""}.explain(plan.FigureKegRoom))
+	}
+	return rows
 }
+
+// hours are how long a keg takes for 95 % of the way to rest.
+func hours(rate units.Rate) float64 { return math.Log(20) / rate.In(units.PerHour) }
 
 // highestRows set the highest pressure against the rating, with the cautions that follow.
 func highestRows(p plan.Plan, k plan.PackPlan, s style) []row {

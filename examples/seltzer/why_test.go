@@ -46,6 +46,8 @@ var reasons = []struct{ section, label, says string }{
 	{"kegs?", "filled", "density of CO2 gas"},
 	{"kegs?", "pressure of its own", "pressure at which the liquid holds the content"},
 	{"kegs?", "set the gauge to", "pressure at which the liquid holds the content"},
+	{"kegs?", "that takes", "95 % of the way is ln 20"},
+	{"kegs?", "or fill its room once, to", "the gas that the drink lacks"},
 	{"kegs?", "highest, .*", "against the rating"}, {"kegs?", "highest, .*", "at which the liquid holds the content"},
 	{"bottles?|cans?", "already dissolved", "under the atmosphere at the warmest"},
 	{"bottles?|cans?", "gas from the flavouring's sugar|priming for all", "CO2 that a gram makes"},

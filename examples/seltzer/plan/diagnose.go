@@ -27,6 +27,9 @@ func (m *maker) alarm(o *onward, s *StatePlan, say *notes) {
 		floor, of = b.Floor, "the floor that was asked for"
 	}
 	if *read.PH >= floor {
+		if end := s.AsItStands; o != nil && end != nil && end.PH > 0 && end.PH < floor-fallsBelow && s.State != Finished {
+			m.fallsShort(o, s, *read.PH, fmt.Sprintf("By the pH that was read it comes to %.2f at the end, below %.1f, %s. ", end.PH, floor, of), say)
+		}
 		return
 	}
 	when := ""
@@ -40,9 +43,16 @@ func (m *maker) alarm(o *onward, s *StatePlan, say *notes) {
 		}
 		return
 	}
+	m.fallsShort(o, s, *read.PH, is+": yeast may stop. ", say)
+}
+
+const fallsBelow = 0.1 // of pH, that it is foreseen to fall below its floor before that is told
+
+// fallsShort warns of a pH that is or will be below its floor, with the buffer for it.
+func (m *maker) fallsShort(o *onward, s *StatePlan, measured float64, is string, say *notes) {
 	then := "Dose a buffer by a meter, on a sample first."
 	if o != nil && m.unforeseen() == "" {
-		switch c, err := o.correction(*read.PH); {
+		switch c, err := o.correction(measured); {
 		case err == nil && c == nil:
 			then = "By the plan it is less sour: measure it again before you dose."
 		case err == nil:
@@ -51,7 +61,7 @@ func (m *maker) alarm(o *onward, s *StatePlan, say *notes) {
 			say.caution("Add half of a buffer, stir, wait for the gas to leave, and measure again before the rest.")
 		}
 	}
-	say.warn(fmt.Sprintf("%s: yeast may stop. %s", is, then))
+	say.warn(is + then)
 }
 
 // A suspect is a cause that the numbers speak of, and how far past its limit the number is, in

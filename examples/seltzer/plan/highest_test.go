@@ -223,3 +223,36 @@ func TestOverRatedIsNotWeighed(t *testing.T) {
 		t.Errorf("%+v", p.Packs[1])
 	}
 }
+
+// One charge of the room of a keg that is not full carbonates it, where the room is large enough: by hand the gas that the drink
+// lacks, 5.93 g/L less what the ferment leaves at 22 °C in 0.939 bar (1.36 g/L by Weiss 1974 in water, 5 % less in the drink), on top
+// of what the room holds at the set pressure, 2.19 bar less 0.01 of vapour, and the pressure of that at 4 °C (Z 0.9943 at 1 bar,
+// Span & Wagner: 1 % less a bar).
+func TestOneCharge(t *testing.T) {
+	r := request(t)
+	r.Packs, r.Volume = r.Packs[:1], units.Litre.Of(5)
+	r.Packs[0].Volume, r.Packs[0].Size = r.Volume, units.Litre.Of(19)
+	k := made(t, r).Packs[0]
+	total := (5.93-1.36*0.93)*5 + gasIn(14, 2.19-0.01, 4)
+	bar := total / gasIn(14, 1, 4) * (1 - 0.0075)
+	for range 5 {
+		bar = total / (gasIn(14, 1, 4) * (1 - 0.0075)) * (1 - 0.0068*bar)
+	}
+	near(t, "bar", k.PartFull.Charge.In(units.BarGauge)+0.939, bar, 0.03)
+	if k.PartFull.Charge.Compare(k.Gauge) <= 0 {
+		t.Errorf("%v, set to %v", k.PartFull.Charge, k.Gauge)
+	}
+	r.Packs[0].Rating = units.BarGauge.Of(1.5) // below the charge
+	if k := made(t, r).Packs[0]; !k.PartFull.Charge.IsZero() {
+		t.Errorf("over its rating: %v", k.PartFull.Charge)
+	}
+	r.Packs[0].Rating = units.BarGauge.Of(9)
+	r.Packs[0].Volume, r.Volume = units.Litre.Of(18), units.Litre.Of(18)
+	if k := made(t, r).Packs[0]; !k.PartFull.Charge.IsZero() { // a litre would have to hold 90 g
+		t.Errorf("of a litre of room: %v", k.PartFull.Charge)
+	}
+	_ = r.Packs[0].Content.UnmarshalText([]byte("still"))
+	if k := made(t, r).Packs[0]; !k.PartFull.Charge.IsZero() {
+		t.Errorf("of a still drink: %v", k.PartFull.Charge)
+	}
+}

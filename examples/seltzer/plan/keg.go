@@ -18,18 +18,8 @@ const leastPartFull = 0.05
 // keg is set to its content, and rated: on its gas, and closed as warm as it may get.
 func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured, say *notes) (err error) {
 	if left := p.Remainder.In(units.Litre) / r.Size.In(units.Litre); left > leastPartFull || p.Count == 0 {
-		over := m.air.Pressure()
-		if f.set.In(units.KilopascalGauge) > 0 { // else purged, without pressure
-			over = f.ready.Above().Pressure
-		}
-		d, err := carbonation.GasDensity(over, f.ready.Temperature())
-		if err != nil {
+		if p.PartFull, err = m.partFull(p, r, f); err != nil {
 			return err
-		}
-		room := r.Size.Minus(p.Remainder)
-		p.PartFull = &PartFullPlan{
-			Drink: p.Remainder, Room: room,
-			CO2: units.Gram.Of(checked.Number(d.In(units.KilogramPerCubicMetre) * room.In(units.Litre))),
 		}
 		p.Remainder = units.Volume{}
 	}
@@ -49,6 +39,51 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured, say *notes) 
 	say.caution(carbonation.Asphyxiation.Text())
 	return nil
 }
+
+// partFull is a keg with what is too little for a full one, its room under the set pressure, or purged without pressure.
+func (m *maker) partFull(p *PackPlan, r packRecipe, f *poured) (*PartFullPlan, error) {
+	over, at := m.air.Pressure(), f.ready.Temperature()
+	if f.set.In(units.KilopascalGauge) > 0 {
+		over = f.ready.Above().Pressure
+	}
+	d, err := carbonation.GasDensity(over, at)
+	if err != nil {
+		return nil, err
+	}
+	room := r.Size.Minus(p.Remainder)
+	part := &PartFullPlan{
+		Drink: p.Remainder, Room: room,
+		CO2: units.Gram.Of(checked.Number(d.In(units.KilogramPerCubicMetre) * room.In(units.Litre))),
+	}
+	if r.Content.still || room.IsZero() {
+		return part, nil
+	}
+	has, err := f.meter.Content(&f.state)
+	if err != nil {
+		return nil, err
+	}
+	lacks := (r.target.In(units.GramCO2PerLitre) - has.In(units.GramCO2PerLitre)) * p.Remainder.In(units.Litre) // g
+	if lacks <= 0 {
+		return part, nil
+	}
+	wanted := d.In(units.KilogramPerCubicMetre) + lacks/room.In(units.Litre)
+	for range mostCharges {
+		if d, err = carbonation.GasDensity(over, at); err != nil {
+			return nil, err
+		}
+		kPa := over.In(units.Kilopascal) * wanted / d.In(units.KilogramPerCubicMetre)
+		if kPa > mostPressure {
+			return part, nil
+		}
+		over = units.Kilopascal.Of(checked.Number(kPa))
+	}
+	if charge := m.air.Gauge(over); charge.Compare(r.Rating) <= 0 {
+		part.Charge = charge
+	}
+	return part, nil
+}
+
+const mostCharges = 8 // of the room: each a twentieth as far off as the one before
 
 // momentsOfKeg are those of a keg: on its gas, and closed as warm as it may get.
 func (m *maker) momentsOfKeg(r packRecipe) []moment {

@@ -2,11 +2,13 @@ package plan
 
 import (
 	"errors"
+	"fmt"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
+	"example.org/zymase/water"
 )
 
 // An onward is the batch as it was read, and what it takes to carry it on.
@@ -32,22 +34,23 @@ func (m *maker) goOn(say *notes) (*StatePlan, error) {
 		return &s, nil
 	}
 	o, err := m.asRead(&s)
-	if err == nil {
-		s.AsItStands, err = o.end(o.now.state)
-	}
 	if err != nil {
 		o = nil
+	} else if s.AsItStands, err = o.end(o.now.state); outside(err) != nil {
+		return &s, err
 	}
-	if _, full := errors.AsType[*tooFull](err); full {
-		o, _ = m.asRead(&s)
-		say.warn("The sugar that is still to come does not fit: " + err.Error() + ". Leave a part of it out, or rack a part of the wash into another fermenter.")
-		err = nil
+	if full, is := errors.AsType[*tooFull](err); is {
+		say.warn("The sugar that is still to come does not fit: " + full.text + ". Leave a part of it out, or rack a part of the wash into another fermenter.")
+	}
+	if final := s.Final.In(units.PercentVolume); final > mostStrength+0.5 {
+		say.warn(fmt.Sprintf("As it stands it would come to %.1f %% vol: few yeasts end above %.0f %% vol, and the sugar that is left goes on in a "+
+			"closed pack. Let it down.", final, mostStrength))
 	}
 	m.alarm(o, &s, say)
 	if s.State == Stalled || s.State == Slow || s.overdue {
 		m.diagnose(&s, m.req.Readings[len(m.req.Readings)-1])
 	}
-	if err != nil {
+	if o == nil {
 		return &s, outside(err)
 	}
 	if s.State == Finished {
@@ -229,18 +232,30 @@ func (o *onward) cold(v units.Volume) (units.Volume, error) {
 	return litres(v.In(units.Litre) * at.In(units.Litre) / warm.In(units.Litre)), err
 }
 
-// sour moves the pH to that of a reading, if it has one, when so much of the sugar is used.
+// sour moves the pH to that of a reading, if it has one, when so much of the sugar is used. Before the ferment it is only moved
+// where no gas that the wash can hold explains it.
 func (o *onward) sour(reading int, used float64) error {
 	read := o.m.req.Readings[reading].PH
 	if read == nil || o.m.unforeseen() != "" {
 		return nil
 	}
-	planned, err := o.now.state.PH()
-	if err != nil {
-		return err
+	gas := o.place
+	planned, err := new(forward.Meter).PHUnder(&o.now.state, gas)
+	if err == nil && 100*used < begunAt && *read > planned { // it holds something between the gas of the air and of a ferment
+		gas = water.AirCO2(o.m.air)
+		if planned, err = new(forward.Meter).PHUnder(&o.now.state, gas); err == nil && *read <= planned {
+			return nil // as planned: it tells the gas
+		}
 	}
-	o.now.state, err = o.now.state.WithPH(weighed(planned, o.m.pHSpread(used), *read, o.m.off("pH meter")), o.place)
-	return err
+	if err != nil {
+		return outside(err)
+	}
+	with, err := o.now.state.WithPH(weighed(planned, o.m.pHSpread(used), *read, o.m.off("pH meter")), gas)
+	if err != nil {
+		return outside(err) // no formula covers it: as planned
+	}
+	o.now.state = with
+	return nil
 }
 
 // untilNow are the steps of the plan before the ferment, with the nutrient that is due when so
@@ -321,8 +336,11 @@ func (o *onward) read(s forward.State) (*Outcome, error) {
 		return nil, err
 	}
 	if o.m.unforeseen() == "" {
-		if out.PH, err = s.PH(); err != nil {
+		if out.PH, err = s.PH(); outside(err) != nil {
 			return nil, err
+		}
+		if err != nil { // beyond what the formulas cover
+			out.PH = 0
 		}
 	}
 	return &out, nil

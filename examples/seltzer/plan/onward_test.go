@@ -79,7 +79,7 @@ func TestBufferTried(t *testing.T) {
 
 // Below the floor is an alarm at once, whatever the state, and above everything.
 func TestAlarmAtOnce(t *testing.T) {
-	low, high := 3.3, 3.7
+	low, high := 3.3, 4.4
 	for _, c := range []struct {
 		ph   *float64
 		want bool

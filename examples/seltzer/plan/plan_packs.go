@@ -92,6 +92,9 @@ type PartFullPlan struct {
 	Drink units.Volume `json:"drink"`
 	Room  units.Volume `json:"room"` // more than in a full one
 	CO2   units.Mass   `json:"co2"`  // that this room takes at the set pressure
+	// Charge is the pressure at which the room, filled once, holds all the gas that the drink wants and its own at
+	// the set pressure; nothing where the keg is not rated for it.
+	Charge units.GaugePressure `json:"one_charge,omitzero"`
 }
 
 // BottlePlan is what bottles need beyond a keg.

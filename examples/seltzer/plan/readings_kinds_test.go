@@ -144,3 +144,60 @@ func TestNextPortionTried(t *testing.T) {
 		t.Errorf("%+v, %+v", p.State.Advice, p.State.AsItStands)
 	}
 }
+
+// The pH of a wash is read before it holds the gas of a ferment, and after the water gave up some: what lies between tells
+// nothing, what lies below is an acid that the plan has not.
+func TestPHOfTheWash(t *testing.T) {
+	r := request(t)
+	p := made(t, r)
+	planned := math.Round(100*p.Acidity.Points[0].PH) / 100
+	wash := read(0, p.Gravity.Original)
+	r.Readings = []plan.Reading{wash}
+	without := made(t, r).State.AsItStands
+	for _, ph := range []float64{planned, planned - 0.3, 7, 3.5} {
+		r.Readings[0].PH = &ph
+		end := made(t, r).State.AsItStands
+		if end == nil {
+			t.Fatalf("pH %.2f: nothing is carried on", ph)
+		}
+		near(t, "gravity at the end", end.Gravity, without.Gravity, 1e-4)
+		switch {
+		case ph > 6:
+			near(t, "pH at the end", end.PH, without.PH, 0.01)
+		case end.PH > without.PH-0.3:
+			t.Errorf("pH %.2f of the wash comes to %.2f, %.2f by the plan", ph, end.PH, without.PH)
+		}
+	}
+	one := read(hours(45), 1.0130) // above its floor still, and going to fall below it
+	r.Readings = []plan.Reading{one}
+	for _, c := range []struct {
+		ph   float64
+		want bool
+	}{{3.62, true}, {4.4, false}} {
+		r.Readings[0].PH = &c.ph
+		p := made(t, r)
+		a := advice(p.State, "buffer")
+		if told := strings.HasPrefix(p.Cautions[0], "By the pH that was read it comes to "); told != c.want || (a != nil) != c.want {
+			t.Errorf("pH %.2f: %s, %+v", c.ph, p.Cautions[0], a)
+		} else if c.want {
+			near(t, "pH at the end", a.End.PH, 3.6, 0.02)
+		}
+	}
+}
+
+// A wash that is far too strong is carried on and let down all the same, and told that no yeast ends it.
+func TestFarTooStrong(t *testing.T) {
+	r := request(t)
+	r.Strength = units.PercentVolume.Of(11)
+	strong := read(0, 1.140)
+	ph := 5.0
+	strong.PH = &ph
+	strong.Volume = new(units.Litre.Of(20))
+	r.Readings = []plan.Reading{strong}
+	p := made(t, r)
+	a := advice(p.State, "let it down")
+	if a == nil || a.End == nil || !strings.Contains(strings.Join(p.Cautions, "\n"), "few yeasts end above 15 % vol") {
+		t.Errorf("%+v, %+v", p.State, a)
+	}
+	near(t, "let down, % vol", a.End.Strength.In(units.PercentVolume), p.Request.Strength.In(units.PercentVolume), 0.4)
+}

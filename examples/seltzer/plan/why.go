@@ -33,6 +33,7 @@ const (
 	FigureClosed
 	FigureKegClosed
 	FigureKegRoom
+	FigureKegTime
 	FigureFlavour
 	FigureStrength
 	FigureEnergy
@@ -134,8 +135,11 @@ var whys = map[Figure]Why{
 		"pressure at which the liquid holds the content at that temperature, none of it counted as gone to the head-space; against the rating given",
 		"as for the gauge pressure"},
 	FigureKegRoom: {
-		"room × density of CO2 gas at the set pressure, absolute, and that temperature",
+		"room × density of CO2 gas at the set pressure, absolute, and that temperature; in one charge, that and the gas that the drink lacks",
 		"Span & Wagner 1996 (virial)"},
+	FigureKegTime: {
+		"95 % of the way is ln 20 / rate: what is missing falls by the same part each hour",
+		"a rate in the middle of suppliers' 7 to 14 days at rest; rolled, common practice, no source"},
 	FigureFlavour: {
 		"dose of the trial times the base drink; its ethanol and sugar count",
 		"masses of water, ethanol and sugar in the mixture (OIML R 22)"},
