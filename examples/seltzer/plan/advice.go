@@ -58,6 +58,9 @@ func (o *onward) try(a Advice, steps ...forward.Step) Advice {
 		return a
 	}
 	a.End = end
+	if end.PH > 0 && end.PH < tooSour {
+		a.Why += fmt.Sprintf("; at a pH below %.2f yeast may stop before that", tooSour)
+	}
 	if was, err := o.full(o.now.state); err == nil && a.Weigh != nil {
 		if part, err := o.full(c.state); err == nil && part > foamy && part > was+0.005 {
 			a.Why += "; the fermenter is then more than nine tenths full: fit a blow-off tube"
@@ -65,6 +68,8 @@ func (o *onward) try(a Advice, steps ...forward.Step) Advice {
 	}
 	return a
 }
+
+const tooSour = 2.75 // of a ferment: growth of wine yeast slows sharply between 3.00 and 2.75 (Liu et al.)
 
 // foamy is the part of a fermenter above which foam can reach the airlock (common practice, no source).
 const foamy = 0.9
@@ -177,118 +182,172 @@ func (o *onward) advise(s *StatePlan, say *notes) error {
 	return o.onTheWay(s, add)
 }
 
-// onTheWay are food, warmth, yeast and time.
+// A trial is what is tried on a ferment on its way.
+type trial struct {
+	*onward
+	s        *StatePlan
+	last     StatePoint
+	read     Reading
+	late     bool
+	part     float64 // of the planned wash, that there is
+	suspects []suspect
+}
+
+// onTheWay are food, warmth, yeast and time, the first three with the buffer in where it wants one.
 func (o *onward) onTheWay(s *StatePlan, add func(Advice)) error {
-	m, last := o.m, s.Points[len(s.Points)-1]
-	f, err := m.byReadings()
-	paced := err == nil
-	if outside(err) != nil {
-		return err
+	rs := o.m.req.Readings
+	t := trial{onward: o, s: s, last: s.Points[len(s.Points)-1], read: rs[len(rs)-1], late: s.State == Slow || s.State == Stalled || s.overdue}
+	t.suspects = o.m.suspects(s, t.read)
+	var err error
+	if t.part, err = o.part(s); err != nil {
+		return outside(err)
 	}
-	dry := func(p *kinetics.Pace, err error) Range {
-		if err != nil || !paced || time.Duration(last.After) >= mostDays*day {
-			return Range{}
+	for _, try := range []func(func(Advice)) error{t.food, t.warmth, t.yeast} {
+		if err := try(add); err != nil {
+			return err
 		}
-		t, err := f.of.On(p).Fit().When(units.Percent.Of(dry))
-		if err != nil {
-			return Range{}
-		}
-		r := ranged(t, 0)
-		if r.Median <= last.After { // the readings say otherwise
-			return Range{}
-		}
-		for _, at := range []*Duration{&r.Low90, &r.Low50, &r.Median, &r.High50, &r.High90} {
-			*at = max(*at, last.After)
-		}
-		return r
 	}
-	wait := Advice{Do: "wait", Why: "as it stands"}
-	if s.State == Stalled || s.overdue {
-		if wait.Why = "it stands still, and mostly stays so"; s.overdue {
-			wait.Why = "nothing has begun when nineteen in twenty have, and mostly nothing will"
-		}
-		if wait.End, err = o.read(o.now.state); err != nil {
-			return outside(err)
-		}
-	} else if wait = o.try(wait); paced {
-		wait.Dry = dry(f.of.Pace(), nil)
+	ranked(s.Advice, t.suspects)
+	return t.time(add)
+}
+
+// buffered is try with the buffer in.
+func (t *trial) buffered(a Advice, steps ...forward.Step) Advice {
+	if c := t.s.Correction; c != nil {
+		a.Why += "; tried with the buffer in"
+		steps = append([]forward.Step{{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}}, steps...)
 	}
-	late := s.State == Slow || s.State == Stalled || s.overdue
-	part, err := o.part(s)
+	return t.try(a, steps...)
+}
+
+// food is the next addition of nutrient, or what the plan lacked of it.
+func (t *trial) food(add func(Advice)) error {
+	m := t.m
+	n, err := t.now.state.YeastNitrogenLeft()
 	if err != nil {
 		return outside(err)
 	}
-	read, fed := m.req.Readings[len(m.req.Readings)-1], false
+	a := Advice{Do: "nutrient", Cause: "nitrogen", Why: fmt.Sprintf("%.0f mg/L of nitrogen are left by the plan", n.In(units.MilligramPerLitre))}
 	for _, st := range m.plan.Nutrient.Stages {
-		if st.Used.Compare(last.Used) > 0 && len(m.addition(st)) > 0 && (late || s.State == Fermenting) {
-			n, err := o.now.state.YeastNitrogenLeft()
-			if err != nil {
-				return outside(err)
-			}
-			if late || n.In(units.MilligramPerLitre) < 20 {
-				a := Advice{Do: "nutrient", Cause: "nitrogen", Why: fmt.Sprintf("%.0f mg/L of nitrogen are left by the plan", n.In(units.MilligramPerLitre))}
-				if st, err = m.times(st, part); err != nil {
-					return err
-				}
-				a = weighing(a, st)
-				add(o.try(a, m.addition(st)...))
-				fed = true
-			}
-			break
+		if st.Used.Compare(t.last.Used) <= 0 || len(m.addition(st)) == 0 {
+			continue
 		}
+		if !t.late && !(t.s.State == Fermenting && n.In(units.MilligramPerLitre) < hungry) {
+			return nil
+		}
+		if st, err = m.times(st, t.part); err == nil {
+			add(t.buffered(weighing(a, st), m.addition(st)...))
+		}
+		return err
 	}
-	suspects := m.suspects(s, read)
-	if late && !fed && has(suspects, "nitrogen") {
-		st, err := m.missing(part)
-		if err != nil {
-			return outside(err)
-		}
-		if a := weighing(Advice{Do: "nutrient", Cause: "nitrogen", Why: "the plan brought too little"}, st); a.Weigh != nil {
-			if last.Used.In(units.Percent) > lateToFeed {
-				a.Why += "; so late yeast takes up little of it: it helps fresh yeast more"
-			}
-			add(o.try(a, m.addition(st)...))
-		}
+	if !t.late || !has(t.suspects, "nitrogen") {
+		return nil
 	}
-	if most, _ := m.hottest(); read.Vessel != nil && read.Vessel.Compare(most) > 0 {
+	st, err := m.missing(t.part)
+	if err != nil {
+		return outside(err)
+	}
+	a.Why = "the plan brought too little"
+	if t.last.Used.In(units.Percent) > lateToFeed {
+		a.Why += "; so late yeast takes up little of it: it helps fresh yeast more"
+	}
+	if a = weighing(a, st); a.Weigh != nil {
+		add(t.buffered(a, m.addition(st)...))
+	}
+	return nil
+}
+
+const hungry = 20 // mg/L of nitrogen: less is next to none (common practice, no source)
+
+// warmth is to warm what is late, and to cool what is too hot.
+func (t *trial) warmth(add func(Advice)) error {
+	m := t.m
+	if most, _ := m.hottest(); t.read.Vessel != nil && t.read.Vessel.Compare(most) > 0 {
 		to := m.cooled()
-		add(o.try(Advice{Do: "cool it", Cause: "temperature", To: &to, Why: "the vessel was read at " + read.Vessel.Text(units.Celsius, 1)}))
+		add(t.buffered(Advice{Do: "cool it", Cause: "temperature", To: &to, Why: "the vessel was read at " + t.read.Vessel.Text(units.Celsius, 1)}))
 	}
-	if late {
-		is, of := read.Temperature, "the sample was read at "
-		if read.Vessel != nil {
-			is, of = *read.Vessel, "the vessel was read at "
+	is, of := t.read.Temperature, "the sample was read at "
+	if t.read.Vessel != nil {
+		is, of = *t.read.Vessel, "the vessel was read at "
+	}
+	warmer, ok := m.warmer(is)
+	if !t.late || !ok {
+		return nil
+	}
+	a := t.buffered(Advice{Do: "warm it", Cause: "temperature", To: &warmer, Why: of + is.Text(units.Celsius, 1)})
+	now := time.Duration(t.last.After)
+	holds := m.warmths()
+	for len(holds) > 1 && holds[len(holds)-1].From >= now {
+		holds = holds[:len(holds)-1]
+	}
+	holds = append(holds[:len(holds):len(holds)], kinetics.Hold{From: max(now, time.Hour), Temperature: warmer})
+	if !t.s.overdue { // no pace tells how long what has not begun takes
+		a.Dry = t.dry(kinetics.NewPace(t.begins(), holds...))
+	}
+	add(a)
+	return nil
+}
+
+// yeast is as much as was pitched, anew.
+func (t *trial) yeast(add func(Advice)) error {
+	if !t.late {
+		return nil
+	}
+	a, steps, err := t.m.repitch(t.part)
+	if err != nil {
+		return err
+	}
+	if has(t.suspects, "strength") {
+		a.Cause, a.Why = "strength", a.Why+", of a strain that bears more"
+	}
+	a = t.buffered(a, steps...)
+	a.Dry = t.again(t.last)
+	add(a)
+	return nil
+}
+
+// time is to wait: what stands still stays as it is.
+func (t *trial) time(add func(Advice)) error {
+	a := Advice{Do: "wait", Why: "as it stands"}
+	switch {
+	case t.s.overdue:
+		a.Why = "nothing has begun when nineteen in twenty have, and mostly nothing will"
+	case t.s.State == Stalled:
+		a.Why = "it stands still, and mostly stays so"
+	default:
+		a = t.try(a)
+		f, err := t.m.byReadings()
+		if err == nil {
+			a.Dry = t.dry(f.of.Pace(), nil)
 		}
-		if warmer, ok := m.warmer(is); ok {
-			a := Advice{Do: "warm it", Cause: "temperature", To: &warmer, Why: of + is.Text(units.Celsius, 1)}
-			a = o.try(a)
-			holds := m.warmths()
-			for len(holds) > 1 && holds[len(holds)-1].From >= time.Duration(last.After) {
-				holds = holds[:len(holds)-1]
-			}
-			holds = append(holds[:len(holds):len(holds)], kinetics.Hold{From: max(time.Duration(last.After), time.Hour), Temperature: warmer})
-			if !s.overdue { // no pace tells how long what has not begun takes
-				a.Dry = dry(kinetics.NewPace(o.begins(), holds...))
-			}
-			add(a)
-		}
-		a, steps, err := m.repitch(part)
-		if err != nil {
-			return err
-		}
-		if has(suspects, "strength") {
-			a.Cause, a.Why = "strength", a.Why+", of a strain that bears more"
-		}
-		if has(suspects, "pH") {
-			a.Why += "; once the buffer is in"
-		}
-		a = o.try(a, steps...)
-		a.Dry = o.again(last)
+		add(a)
+		return outside(err)
+	}
+	var err error
+	if a.End, err = t.onward.read(t.now.state); err == nil {
 		add(a)
 	}
-	ranked(s.Advice, suspects)
-	add(wait)
-	return nil
+	return outside(err)
+}
+
+// dry is when a pace gets there by the readings; none where they say otherwise.
+func (t *trial) dry(p *kinetics.Pace, err error) Range {
+	f, no := t.m.byReadings()
+	if err != nil || no != nil || time.Duration(t.last.After) >= mostDays*day {
+		return Range{}
+	}
+	when, err := f.of.On(p).Fit().When(units.Percent.Of(dry))
+	if err != nil {
+		return Range{}
+	}
+	r := ranged(when, 0)
+	if r.Median <= t.last.After {
+		return Range{}
+	}
+	for _, at := range []*Duration{&r.Low90, &r.Low50, &r.Median, &r.High50, &r.High90} {
+		*at = max(*at, t.last.After)
+	}
+	return r
 }
 
 // has tells whether a cause is among suspects.

@@ -95,7 +95,8 @@ func (m *maker) momentsOfKeg(r packRecipe) []moment {
 }
 
 // highestKeg is the highest pressure of a keg with its content, and with the gas that the sugar
-// of a flavouring can make: as if none of it went to the head-space.
+// of a flavouring can make: as if none of it went to the head-space. A still one was closed on nitrogen at the
+// pressure of the air, which stays above it (ideal gas).
 func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, moments []moment) (HighestPlan, error) {
 	sugar := m.sugarLeft(r, k)
 	dry, _, err := k.drink.Dry(gravity.SugarWashYield(gravity.AsSucrose))
@@ -116,6 +117,10 @@ func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, mome
 		total, err := liquid.Pressure(content, at.t)
 		if err != nil || beyond != nil { // above 20 bar
 			total, s.AtLeast = units.Kilopascal.Of(mostPressure), true
+		}
+		if r.Content.still { // closed on nitrogen, hardly any of which dissolves
+			nitrogen := m.air.Pressure().In(units.Kilopascal) * at.t.In(units.Kelvin) / r.Temperature.In(units.Kelvin)
+			total = units.Kilopascal.Of(checked.Number(total.In(units.Kilopascal) + nitrogen))
 		}
 		s.Gauge = m.air.Gauge(total)
 		switch {
