@@ -76,7 +76,7 @@ func InStages(n int, scale units.ExactMass, doses ...material.Dose) (Schedule, e
 			return Schedule{}, limit.Named("nutrient.InStages", err)
 		}
 		if total.Decimal().IsZero() && !d.Mass.IsZero() {
-			small = append(small, d.Material.Name())
+			small = append(small, d.Material.Name()+", "+d.Mass.Text(units.Milligram, 0)+",")
 		}
 		for i := range parts {
 			out.Stages[i].Weigh = append(out.Stages[i].Weigh, parts[i])

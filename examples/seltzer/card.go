@@ -31,6 +31,7 @@ type step struct {
 
 // cardOf lays a plan out as a brew-day card.
 func cardOf(p plan.Plan, s style) card {
+	p = s.said(p)
 	c := card{title: p.Name, alias: map[string]string{}, own: map[string]string{}}
 	for i, k := range p.Packs {
 		c.own["The "+k.Named()+" are sweetened with"] = fmt.Sprintf("fill-%d", i+1)

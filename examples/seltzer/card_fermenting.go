@@ -16,14 +16,14 @@ func pitching(p plan.Plan, s style) []step {
 	g := p.Gravity
 	measure := step{id: "measure", title: "Measure the wash and write it down", read: []row{
 		{label: "gravity", value: number(g.WarmOriginal, 4),
-			note: "shown at " + s.temperature(p.Request.Fermenter.Temperature) + "; " + number(g.Original, 4) + " at 20 °C"},
+			note: "shown at " + s.temperature(p.Request.Fermenter.Temperature) + "; " + number(g.Original, 4) + " at " + s.temperature(units.Celsius.Of(20))},
 		level("in the fermenter", firstOf(p, "fermenter, filled", "fermenter, filled with the first portion"), s),
 	}}
 	if len(p.Fermenters) > 0 {
 		measure.read[1].label = "in all fermenters together"
 	}
 	if g.First > 0 {
-		measure.read[0] = row{label: "gravity, at 20 °C", value: number(g.First, 4),
+		measure.read[0] = row{label: "gravity, at " + s.temperature(units.Celsius.Of(20)), value: number(g.First, 4),
 			note: "of the first portion of the sugar; " + number(g.Original, 4) + " counts all of it"}
 	}
 	ph := row{label: "pH", value: "not foreseen"}
@@ -39,7 +39,7 @@ func pitching(p plan.Plan, s style) []step {
 		steps = append(steps, step{id: "wake", title: "Wake the yeast",
 			weigh: []row{{label: "dry yeast", value: exact(y.Mass)}, {label: "water", value: s.volume(r.Water)}},
 			do:    []string{"Strew it on the water, and stir it in when the time is up."},
-			read:  []row{{label: "water", value: s.temperature(r.Temperature), note: "for " + r.Time.String()}}})
+			read:  []row{{label: "water", value: s.temperature(r.Temperature), note: "for " + r.Time.String() + "; " + wakingWater(p)}}})
 		pitch.do = append(pitch.do, "All of it, at once, near the temperature of the wash.")
 	} else {
 		pitch.weigh = []row{{label: y.Form + " yeast", value: number(y.Packs, 1) + " packs"}}

@@ -43,13 +43,13 @@ func packing(p plan.Plan, s style) []step {
 			f := k.Bottle.Filling
 			fill.title, fill.when = "Carbonate, then fill "+packTitle(k), strings.TrimPrefix(about(p, "carbonated: fill under counter-pressure"), "; ")
 			fill.do = append(fill.do, "Carbonate the drink in a keg first; chill bottles and drink to "+s.temperature(f.Temperature)+".",
-				"Under counter-pressure, each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+"; close it on its foam.")
+				"Under counter-pressure, each "+s.size(p.Request.Packs[i].Size)+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+"; close it on its foam.")
 			fill.read = append(fill.read, row{label: "gauge of the keg", value: s.gauge(f.Gauge), note: "at " + s.temperature(f.Temperature)})
 		case k.Bottle != nil:
 			steps = append(steps, priming(k, n, s)...)
-			fill.do = append(fill.do, "Each "+p.Request.Packs[i].Size.String()+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+".")
+			fill.do = append(fill.do, "Each "+s.size(p.Request.Packs[i].Size)+" of drink; head-space "+percent(*p.Request.Packs[i].HeadSpace)+".")
 		default:
-			fill.do = append(fill.do, kegFill(p.Request.Packs[i].Size.String(), k, s))
+			fill.do = append(fill.do, kegFill(s.size(p.Request.Packs[i].Size), k, s))
 		}
 		if k.Remainder.In(units.Millilitre) > 0.5 {
 			fill.do = append(fill.do, s.volume(k.Remainder)+" is left over.")

@@ -36,7 +36,7 @@ type (
 
 // printHTML writes a page that needs nothing else: styles and pictures are inside.
 func printHTML(w io.Writer, p plan.Plan, curves []plan.Curve, s style) error {
-	d := pageData{Title: p.Name, Cautions: p.Cautions}
+	d := pageData{Title: p.Name, Cautions: inAllWords(s, p.Cautions)}
 	for i, sec := range sheet(p, s) {
 		if sec.title == cautionTitle {
 			continue

@@ -10,6 +10,7 @@ import (
 
 // sheet lays a plan out in the order of the work.
 func sheet(p plan.Plan, s style) []section {
+	p = s.said(p)
 	sections := []section{overview(p, s)}
 	if p.State != nil {
 		sections = append(sections, stateSection(p, s))

@@ -175,7 +175,7 @@ func costSection(p plan.Plan, s style) section {
 	out := section{title: "Buy"}
 	for _, b := range c.Buy {
 		out.rows = append(out.rows, row{fmt.Sprintf("%s, %d × %s", b.What, b.Packs, b.Pack), b.Price + " " + c.Currency,
-			b.Left.String() + " left over", "", ""}.explain(plan.FigureCost))
+			exact(b.Left) + " left over", "", ""}.explain(plan.FigureCost))
 	}
 	out.rows = append(out.rows, row{"together", c.Total + " " + c.Currency, s.each(p), "", ""}.explain(plan.FigureCost))
 	if len(c.Unused) > 0 {

@@ -18,7 +18,7 @@ func feedSection(p plan.Plan, s style) section {
 			"", ""}.explain(plan.FigureNitrogen),
 		row{"nitrogen brought", ion(n.Brought), ofMust(n), "", ""}.explain(plan.FigureNutrient))
 	if n.Shortfall.In(units.MilligramPerLitre) > 0.05 {
-		out.rows = append(out.rows, row{"not covered within the limits", ion(n.Shortfall), "add another source, or expect a slow ferment",
+		out.rows = append(out.rows, row{"not covered", ion(n.Shortfall), "within the limits, as this scale weighs: see the cautions",
 			"", ""}.explain(plan.FigureNutrient))
 	}
 	for _, st := range n.Stages {
@@ -108,16 +108,29 @@ func bufferRow(a plan.AcidityPlan, s style) row {
 		case a.Halves:
 			when = halves
 		}
-		doses := fmt.Sprintf("likely %s to %s, %s", s.mass(a.Low), s.mass(a.High), mostlyFrom(a.From))
-		if a.EndClear > 0 && !a.ByMeter {
-			doses += fmt.Sprintf("; %s if no chalk drops out", s.mass(a.Clear))
+		doses := ""
+		if a.From != "" { // else nothing that is known moves it
+			doses = fmt.Sprintf("likely %s to %s, %s", s.mass(a.Low), s.mass(a.High), mostlyFrom(a.From))
 		}
-		return row{b.What, s.weight(b), doses + "; " + when, "", ""}
+		clear := ""
+		if a.EndClear > 0 && !a.ByMeter {
+			clear = fmt.Sprintf("%s if no chalk drops out", s.mass(a.Clear))
+		}
+		return row{b.What, s.weight(b), joined(doses, clear, when), "", ""}
 	case a.High.IsZero():
 		return row{b.What, "none", "the ferment stays above the floor without it", "", ""}
 	}
 	return row{b.What, "none", "the ferment is to stay above the floor without it; it may turn out to want up to " + s.mass(a.High) + ", " +
 		mostlyFrom(a.From) + ": measure", "", ""}
+}
+
+// wakingWater says whose water the yeast is woken in: the batch's own, so that it is not thinned, where there is as much.
+func wakingWater(p plan.Plan) string {
+	of := p.Yeast.Rehydration.Water.In(units.Litre)
+	if all := p.Water.Volume.In(units.Litre); all < of {
+		return fmt.Sprintf("beside the plan, it thins the batch by %.1f %%", 100*of/p.Nutrient.Volume.In(units.Litre))
+	}
+	return "of the water to start with: volumes and gravities count it in"
 }
 
 func yeastSection(p plan.Plan, s style) section {
@@ -132,8 +145,8 @@ func yeastSection(p plan.Plan, s style) section {
 	out.rows = append(out.rows, row{"dry yeast", exact(y.Mass),
 		fmt.Sprintf("likely %.0f to %.0f g by the %s; the pack's own figure is better", y.Low, y.High, y.From), "", ""}.explain(plan.FigureYeast))
 	if r := y.Rehydration; r != nil {
-		out.rows = append(out.rows, row{"wake it in", s.volume(r.Water) + " water", "at " + s.temperature(r.Temperature) + " for " + r.Time.String(),
-			"", ""}.explain(plan.FigureRehydration))
+		out.rows = append(out.rows, row{"wake it in", s.volume(r.Water) + " water", "at " + s.temperature(r.Temperature) + " for " + r.Time.String() + "; " +
+			wakingWater(p), "", ""}.explain(plan.FigureRehydration))
 	}
 	return out
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
@@ -47,7 +48,11 @@ func labelSection(p plan.Plan, s style) section {
 			fmt.Sprintf("%.1f UK units; %.1f Australia and New Zealand", l.UnitsUK, l.DrinksAU), "", ""}.explain(plan.FigureDrinks),
 	}}
 	if alone && len(p.Packs) > 1 {
-		out.rows = append(out.rows, row{label: "Each pack has a label of its own: this is the mean of all."})
+		of := "of all"
+		if strings.Contains(each, "without") {
+			of = "of those without a strength of their own"
+		}
+		out.rows = append(out.rows, row{label: "Each pack has a label of its own: this is the mean " + of + "."})
 	}
 	return out
 }

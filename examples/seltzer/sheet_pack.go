@@ -144,7 +144,11 @@ func kegRows(k plan.PackPlan, s style) []row {
 			""}.explain(plan.FigureKegRoom))
 	}
 	if k.Still {
-		return append(rows, row{"pressure of its own", s.gauge(k.Gauge),
+		own := s.gauge(k.Gauge)
+		if k.Gauge.In(units.KilopascalGauge) < 0 { // its gas presses less than the air
+			own = "none"
+		}
+		return append(rows, row{"pressure of its own", own,
 			"at " + s.temperature(k.Temperature) + ", still: push it with nitrogen, or with CO2 only while it pours", "", ""}.explain(plan.FigureGauge))
 	}
 	if k.Gauge.In(units.KilopascalGauge) < 0 {

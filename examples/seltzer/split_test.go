@@ -134,7 +134,8 @@ func TestLabelOfASplitBatch(t *testing.T) {
 	for i := range p.Request.Packs {
 		p.Request.Packs[i].Sweeten = &plan.Sweeten{What: "erythritol", Like: units.GramPerLitre.Of(7)}
 	}
-	if got := text(p.Request); !strings.Contains(got, "Each pack has a label of its own: this is the mean of all.") || !strings.Contains(got, "polyols 1.2 g") {
+	if got := text(p.Request); !strings.Contains(got, "Each pack has a label of its own: this is the mean of those without a strength of their own.") ||
+		!strings.Contains(got, "polyols 1.2 g") {
 		t.Error(got)
 	}
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -141,22 +142,70 @@ func percent(s units.Share) string {
 	return strings.TrimSuffix(number(s.In(units.Percent), 1), ".0") + " %"
 }
 
-// weight prints what the scale shows, and in US units the ounces beside it.
+// weight prints what the scale shows, and in US units the ounces beside it; of a scale in ounces the grams. What is
+// too little for the scale is what is wanted.
 func (s style) weight(w plan.Weight) string {
 	m := w.Mass.Quantity()
 	shown := exact(w.Mass)
-	if m.In(units.Gram) >= 1000 {
+	switch {
+	case m.IsZero() && !w.Asked.IsZero():
+		return s.mass(w.Asked) + ", by a solution"
+	case m.In(units.Gram) >= 1000:
 		return s.mass(m)
-	}
-	if s.us {
+	case w.Mass.Unit() != units.Gram:
+		return shown + " (" + number(m.In(units.Gram), 1) + " g)"
+	case s.us:
 		return number(m.In(units.Ounce), 2) + " oz (" + shown + ")"
 	}
 	return shown
 }
 
+// size prints what a pack holds: 0.33 L, 19 L; or 11.2 US fl oz.
+func (s style) size(v units.Volume) string {
+	if s.us {
+		return s.volume(v)
+	}
+	return plan.SizeText(v)
+}
+
+// said is a plan whose names and sentences have the style's units.
+func (s style) said(p plan.Plan) plan.Plan {
+	if !s.us {
+		return p
+	}
+	p.Weigh, p.Packs = slices.Clone(p.Weigh), slices.Clone(p.Packs)
+	for i := range p.Weigh {
+		p.Weigh[i].For = s.inWords(p.Weigh[i].For)
+	}
+	for i := range p.Packs {
+		k := &p.Packs[i]
+		k.Of, k.Highest.Cautions = s.inWords(k.Of), inAllWords(s, k.Highest.Cautions)
+		for _, w := range []**plan.Weight{&k.Sweetener, &k.Acid} {
+			if *w != nil {
+				said := **w
+				said.For = s.inWords(said.For)
+				*w = &said
+			}
+		}
+	}
+	for _, lines := range []*[]plan.Line{&p.Balance.In, &p.Balance.Out} {
+		*lines = slices.Clone(*lines)
+		for i := range *lines {
+			(*lines)[i].What = s.inWords((*lines)[i].What)
+		}
+	}
+	p.Cautions = inAllWords(s, p.Cautions)
+	return p
+}
+
 // exact prints a weight with every place that the scale has.
 func exact(x units.ExactMass) string {
-	return x.Text(int(max(0, -x.Decimal().Exponent())))
+	const finest = 3 // places of a gram; more of them come of ounces
+	places := int(max(0, -x.Decimal().Exponent()))
+	if places > finest {
+		places = 1
+	}
+	return x.Text(places)
 }
 
 // gas prints a volume of gas.

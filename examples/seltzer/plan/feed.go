@@ -18,6 +18,12 @@ const stages = 3
 // ofSugarWash stands in what a source says of the pH of plain sugar, and of nothing else.
 const ofSugarWash = "the pH of a sugar wash"
 
+// openByScale is the part of the need from which on it is said that the scale leaves it open (common practice, no source).
+const openByScale = 0.05
+
+// needOpen is the caution of the feed before it is weighed.
+const needOpen = "need_left_open"
+
 // feed is the nutrient, in stages by sugar used.
 func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	if n, err = m.wants(); err != nil {
@@ -62,7 +68,11 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	if err != nil {
 		return n, err
 	}
-	n.Brought, n.Shortfall = brought.Nitrogen(), feed.Shortfall
+	n.Brought = brought.Nitrogen()
+	open := n.lacking().In(units.MilligramPerLitre) - n.Brought.In(units.MilligramPerLitre)
+	if !feed.Shortfall.IsZero() || open > openByScale*n.Need.In(units.MilligramPerLitre) {
+		n.Shortfall = units.MilligramPerLitre.Of(checked.Number(max(0, open)))
+	}
 	for _, s := range schedule.Stages {
 		stage := NutrientStage{Used: s.Used}
 		for i, w := range s.Weigh {
@@ -72,9 +82,18 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	}
 	n.Limits = texts(append(matter.Limits, feed.Limits...))
 	for _, c := range feed.Cautions.With(matter.Cautions...).With(schedule.Cautions...) {
-		if !m.brings.some || !strings.Contains(c.Text(), ofSugarWash) {
-			say.caution(c.Text())
+		if c.Code() == needOpen || m.brings.some && strings.Contains(c.Text(), ofSugarWash) {
+			continue
 		}
+		say.caution(c.Text())
+	}
+	switch {
+	case !feed.Shortfall.IsZero():
+		say.caution(fmt.Sprintf("The sources at hand leave %.0f mg/L of the nitrogen need open within the limits, as the scale weighs them: "+
+			"add another source, or expect a slower ferment.", n.Shortfall.In(units.MilligramPerLitre)))
+	case !n.Shortfall.IsZero():
+		say.caution(fmt.Sprintf("A scale that shows %s leaves %.0f mg/L of the nitrogen need open, as a dose is weighed down: weigh the nutrient "+
+			"on a finer one, or expect a slower ferment.", m.req.Scales.Small.String(), n.Shortfall.In(units.MilligramPerLitre)))
 	}
 	m.ownLimits(cold, n.fed, say)
 	err = m.supplement(&n, others, whose, say)

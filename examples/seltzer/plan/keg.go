@@ -95,17 +95,15 @@ func (m *maker) momentsOfKeg(r packRecipe) []moment {
 }
 
 // highestKeg is the highest pressure of a keg with its content, and with the gas that the sugar
-// of a flavouring can make: as if none of it went to the head-space.
+// of a flavouring can make: as if none of it went to the head-space. A still one was closed on nitrogen at the
+// pressure of the air, which stays above it (ideal gas).
 func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, moments []moment) (HighestPlan, error) {
 	sugar := m.sugarLeft(r, k)
 	dry, _, err := k.drink.Dry(gravity.SugarWashYield(gravity.AsSucrose))
 	if err != nil {
 		return HighestPlan{}, err
 	}
-	liquid, err := carbonation.NewLiquid(dry)
-	if err != nil {
-		return HighestPlan{}, err
-	}
+	liquid, beyond := carbonation.NewLiquid(dry) // where all the sugar makes it too strong for that, it makes more gas than is computed
 	content := r.target.Plus(units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.CO2From(material.Sucrose().Dose(kilograms(sugar/1000)))))))
 	freezing, err := carbonation.FreezingPoint(k.drink)
 	if err != nil {
@@ -117,8 +115,12 @@ func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, mome
 		s := HighestPlan{When: at.when, Temperature: at.t, Sugar: sugar > 0}
 		freezes = freezes || at.t.Compare(freezing) < 0
 		total, err := liquid.Pressure(content, at.t)
-		if err != nil { // above 20 bar
+		if err != nil || beyond != nil { // above 20 bar
 			total, s.AtLeast = units.Kilopascal.Of(mostPressure), true
+		}
+		if r.Content.still { // closed on nitrogen, hardly any of which dissolves
+			nitrogen := m.air.Pressure().In(units.Kilopascal) * at.t.In(units.Kelvin) / r.Temperature.In(units.Kelvin)
+			total = units.Kilopascal.Of(checked.Number(total.In(units.Kilopascal) + nitrogen))
 		}
 		s.Gauge = m.air.Gauge(total)
 		switch {

@@ -23,6 +23,9 @@ func (m *maker) label(say *notes) (l LabelPlan, err error) {
 		if common && m.plan.Packs[i].Own != nil {
 			continue // it has a label of its own
 		}
+		if !common && !m.allOwn() && m.recipe.packs[i].Strength != nil {
+			continue // another strength than the one printed
+		}
 		if mean, err = mean.Plus(k.drink); err != nil {
 			return l, err
 		}

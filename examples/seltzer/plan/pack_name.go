@@ -2,9 +2,13 @@ package plan
 
 import (
 	"fmt"
+	"math"
+	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"example.org/zymase/units"
 )
 
 // Named is what a kind of pack is called, as no other of the plan: "kegs", "kegs of 19 L", "kegs of 19 L (green label)".
@@ -26,6 +30,11 @@ func packName(name, of, mark string) string {
 	return name
 }
 
+// SizeText is what a pack holds, to a millilitre: "0.33 L", "18.927 L" of a keg of 5 US gallons.
+func SizeText(v units.Volume) string {
+	return strconv.FormatFloat(math.Round(1000*v.In(units.Litre))/1000, 'f', -1, 64) + " L"
+}
+
 // namePacks names the packs by their label, by their size where a kind stands twice, and by their place where nothing
 // else tells one from another.
 func (k *recipe) namePacks() {
@@ -36,7 +45,7 @@ func (k *recipe) namePacks() {
 		}
 		for j := range k.packs {
 			if i != j && k.packs[j].Kind == p.Kind {
-				p.of = p.Size.String()
+				p.of = SizeText(p.Size)
 			}
 		}
 	}

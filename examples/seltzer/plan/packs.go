@@ -50,7 +50,7 @@ func (m *maker) packs(say *notes) (all []PackPlan, err error) {
 			err = m.bottle(&p, r, k, &f, held, say)
 		}
 		if err != nil {
-			return nil, err
+			return nil, r.refused(err)
 		}
 		p.Highest.Sweetener = p.Highest.Sugar && r.sweet.ferments
 		p.Highest.Flavouring = p.Highest.Sugar && m.flavourSugar(r, k) > 0

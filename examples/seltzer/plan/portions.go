@@ -108,7 +108,7 @@ func (m *maker) portionGravities(g *GravityPlan, say *notes) error {
 func (m *maker) splitSugar(portion Weight, say *notes) error {
 	more := int64(m.portions() - 1)
 	whole := &say.weighed[slices.IndexFunc(say.weighed, func(w Weight) bool { return w.What == portion.What })]
-	rest, err := units.Gram.Exact(grams(whole.Mass).Sub(grams(portion.Mass).Mul(decimal.NewFromInt(more))))
+	rest, err := whole.Mass.Unit().Exact(whole.Mass.Decimal().Sub(portion.Mass.Decimal().Mul(decimal.NewFromInt(more))))
 	if err != nil {
 		return err
 	}

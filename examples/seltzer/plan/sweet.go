@@ -66,13 +66,15 @@ func (p *packRecipe) setSweet(f func(string) string) error {
 		}
 	}
 	if a := p.Acid; a != nil {
-		if _, err := water.ParseAcid(a.What); err != nil {
+		acid, err := water.ParseAcid(a.What)
+		if err != nil {
 			return named(f("acid.what"), a.What, err)
 		}
 		if err := within(f("acid.dose"), a.Dose, units.GramPerLitre, 0.01, mostAcid); err != nil {
 			return err
 		}
 		p.acid = a.Dose.In(units.GramPerLitre) / 1000
+		p.mineral = slices.Contains([]water.Ion{water.Phosphate, water.Sulfate, water.Chloride}, acid.Ion())
 	}
 	return nil
 }
@@ -124,7 +126,7 @@ func (p *packRecipe) softened(drink gravity.Solution) (_ gravity.Solution, err e
 	if s := p.sweet; s.perLitre > 0 {
 		drink, err = sugar.Of(s.of).AddTo(drink, kilograms(s.perLitre))
 	}
-	if err == nil && p.acid > 0 {
+	if err == nil && p.acid > 0 && !p.mineral {
 		drink, err = drink.AddExtract(gravity.AsOrganicAcid, kilograms(p.acid))
 	}
 	return drink, err
@@ -189,7 +191,7 @@ func (m *maker) soured(say *notes) (packs []PackPlan, err error) {
 			continue
 		}
 		if p.PH, err = m.sourness(i, p.Content); err != nil {
-			return nil, err
+			return nil, r.refused(err)
 		}
 		if err := m.sulfiteSoured(p, say); err != nil {
 			return nil, err

@@ -38,3 +38,19 @@ func leastFor(req Request, refused error) error {
 		Err:     &units.RangeError{Func: "plan.Make", Quantity: "strength", Value: want, Unit: "% vol", Min: hi / 10, Max: mostStrength, Source: errTooWeak.Error()},
 	}
 }
+
+// tooWeak gives that error the strength of a pack that has its own.
+func (p *packRecipe) tooWeak(err error) error {
+	if p.Strength == nil || !errors.Is(err, errTooWeak) {
+		return p.refused(err)
+	}
+	return &RequestError{Field: p.field + ".strength", Value: p.Strength.Text(units.PercentVolume, 1), is: quantity(*p.Strength),
+		Allowed: "more: " + errTooWeak.Error(), Err: errTooWeak}
+}
+
+// unreached is the pack whose primer never came to rest.
+func (r *recipe) unreached() error {
+	p := &r.packs[r.restless]
+	return &RequestError{Field: p.field + ".co2", Value: p.Content.String(),
+		Allowed: "less, or less head-space, or a stronger drink: no primer brings it there", Err: errTooWeak}
+}

@@ -1,0 +1,77 @@
+package main
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// A sheet in US units names packs, and a scale in ounces shows grams, as a brewer would: no unit of the other
+// system alone, no digits that nobody measures.
+func TestNamesAndWeightsInUnitsOfTheSheet(t *testing.T) {
+	req, err := plan.ParseRequest(builtIn)
+	if err != nil {
+		t.Fatal(err)
+	}
+	ounce, err := units.ParseExact[units.Mass]("1 oz")
+	if err != nil {
+		t.Fatal(err)
+	}
+	req.Scales.Sugar, req.Portions = ounce, 3
+	small := req.Packs[1]
+	small.Size = units.USFluidOunce.Of(11.2)
+	small.Acid = &plan.PackAcid{What: "citric acid", Dose: units.GramPerLitre.Of(1)}
+	req.Packs[0].Volume, small.Volume = units.Litre.Of(30), units.Litre.Of(10)
+	req.Packs = append(req.Packs, small)
+	p, err := plan.Make(req)
+	if err != nil {
+		t.Fatal(err)
+	}
+	long, litres, twice := regexp.MustCompile(`\d\.\d{5}`), regexp.MustCompile(`\d (L|bar gauge|°C)\b`), regexp.MustCompile(`oz \([^)]* oz\)`)
+	for _, s := range []style{{}, {us: true}} {
+		var b strings.Builder
+		printText(&b, sheet(p, s), false)
+		printCard(&b, cardOf(p, s))
+		for _, line := range strings.Split(b.String(), "\n") {
+			if long.MatchString(line) || twice.MatchString(line) || s.us && litres.MatchString(line) && !strings.Contains(line, "20/20 °C") {
+				t.Errorf("us %v: %s", s.us, line)
+			}
+		}
+	}
+}
+
+// What is too little for the scale is listed with what is wanted of it, and the caution says how much that is.
+func TestTooLittleForTheScale(t *testing.T) {
+	block := blockOf(t, "Weigh and buy", func(r *plan.Request) {
+		r.Packs[1].Sweeten = &plan.Sweeten{What: "sucralose", Like: units.GramPerLitre.Of(1)}
+	})
+	if !strings.Contains(block, "sucralose 31 mg, by a solution") {
+		t.Error(block)
+	}
+	coarse := func(r *plan.Request) { _ = r.Scales.Small.UnmarshalText([]byte("100 g")) }
+	if block := blockOf(t, cautionTitle, coarse); !strings.Contains(block, "The dose of diammonium phosphate, 17") {
+		t.Error(block)
+	}
+}
+
+// An interval that nothing known moves is not printed as one; a keg without gas of its own is not in vacuum; the
+// water that wakes the yeast is the batch's own.
+func TestWhatASheetMaySay(t *testing.T) {
+	a := plan.AcidityPlan{Buffer: &plan.Weight{What: "potassium bicarbonate"}, Low: units.Gram.Of(2), High: units.Gram.Of(2)}
+	if err := a.Buffer.Mass.UnmarshalText([]byte("2 g")); err != nil {
+		t.Fatal(err)
+	}
+	if note := bufferRow(a, style{}).note; note != "dissolve it in the wash before the yeast" {
+		t.Error(note)
+	}
+	degas := func(r *plan.Request) { _ = r.Packs[0].Content.UnmarshalText([]byte("degassed")) }
+	if block := blockOf(t, "kegs", degas); !strings.Contains(block, "pressure of its own none") || strings.Contains(block, " -") {
+		t.Error(block)
+	}
+	if block := blockOf(t, "Yeast", degas); !strings.Contains(block, "412 mL water at 27 °C for 20 min; of the water to start with") {
+		t.Error(block)
+	}
+}

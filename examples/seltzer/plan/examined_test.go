@@ -1,0 +1,99 @@
+package plan_test
+
+import (
+	"math"
+	"testing"
+
+	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
+)
+
+// exact reads what a scale shows.
+func exact(t *testing.T, text string) units.ExactMass {
+	t.Helper()
+	m, err := units.ParseExact[units.Mass](text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return m
+}
+
+// Where each pack is a drink of its own, the drinks in a serving are those of the strength on the label.
+func TestLabelIsOneDrink(t *testing.T) {
+	r := request(t)
+	weak := units.PercentVolume.Of(3.2)
+	r.Packs[0].Strength = &weak
+	r.Packs[1].Acid = &plan.PackAcid{What: "citric acid", Dose: units.GramPerLitre.Of(1)}
+	p := made(t, r)
+	if p.Packs[0].Own == nil || p.Packs[1].Own == nil {
+		t.Fatal("not the case: a pack has the batch's label")
+	}
+	l := p.Label // a UK unit is 10 mL of ethanol
+	near(t, "strength by the units in a serving, % vol", 1000*l.UnitsUK/l.Serving.In(units.Millilitre), l.Strength.In(units.PercentVolume), 0.06)
+}
+
+// What is not covered of the nitrogen is what is wanted less what the wash has and what is weighed.
+func TestShortfallIsWhatIsMissing(t *testing.T) {
+	for _, c := range []struct {
+		scale, demand string
+		short         bool
+	}{{"0.1 g", "medium", false}, {"50 g", "high", true}, {"20 g", "medium", true}} {
+		r := request(t)
+		r.Scales.Small, r.Nutrient.Demand, r.Nutrient.Sources = exact(t, c.scale), c.demand, []string{"diammonium phosphate"}
+		n := made(t, r).Nutrient
+		open := n.Need.In(units.MilligramPerLitre) - n.Brought.In(units.MilligramPerLitre)
+		if short := !n.Shortfall.IsZero(); short != c.short || !short && open > 0.05*n.Need.In(units.MilligramPerLitre) {
+			t.Errorf("scale %s: %v of %v is brought, %v said to be open", c.scale, n.Brought, n.Need, n.Shortfall)
+		}
+		if c.short {
+			near(t, "open, mg/L", n.Shortfall.In(units.MilligramPerLitre), open, 0.02*open)
+		}
+	}
+}
+
+// A keg of degassed drink is closed on nitrogen at the pressure of the air, and warms with it: by hand
+// 93.87 kPa · 295.15/281.15 and 2.6 kPa of water vapour at 22 °C (CRC Handbook 102nd ed.), 0.4 of ethanol's (6.6 kPa, of 1.5 % of the moles, four
+// times as volatile as by Raoult: recalled from memory), less the air.
+func TestStillKegIsClosedOnGas(t *testing.T) {
+	r := request(t)
+	r.Packs[0].Temperature = units.Celsius.Of(8)
+	if err := r.Packs[0].Content.UnmarshalText([]byte("degassed")); err != nil {
+		t.Fatal(err)
+	}
+	k := made(t, r).Packs[0]
+	near(t, "highest, kPa gauge", k.Highest.Gauge.In(units.KilopascalGauge), 93.87*295.15/281.15+2.6+0.4-93.87, 0.3)
+	for _, content := range []string{"still", "degassed"} {
+		if err := r.Packs[0].Content.UnmarshalText([]byte(content)); err != nil {
+			t.Fatal(err)
+		}
+		if k := made(t, r).Packs[0]; k.Highest.Gauge.Compare(k.Gauge) < 0 || k.Highest.Gauge.In(units.KilopascalGauge) < 0 {
+			t.Errorf("%s: highest %v, of its own %v", content, k.Highest.Gauge, k.Gauge)
+		}
+	}
+}
+
+// Portions weighed in ounces stay ounces, and together are the sugar that the balance has.
+func TestPortionsKeepTheScale(t *testing.T) {
+	r := request(t)
+	r.Portions, r.Scales.Sugar = 4, exact(t, "1 oz")
+	p := made(t, r)
+	sum := 0.0
+	for _, w := range p.Weigh {
+		if w.What != "white sugar" || w.For == "priming the bottles" {
+			continue
+		}
+		sum += w.Mass.Quantity().In(units.Gram)
+		if w.Mass.Unit() != units.Ounce {
+			t.Errorf("%s: %v", w.For, w.Mass)
+		}
+	}
+	in := 0.0
+	for _, l := range p.Balance.In {
+		if l.What == "white sugar" || l.What == "white sugar, later portions" {
+			in += l.Mass.In(units.Gram)
+		}
+	}
+	if math.Abs(sum-in) > 0.01 {
+		t.Errorf("%.2f g weighed, %.2f g in the balance", sum, in)
+	}
+}
