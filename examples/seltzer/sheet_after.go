@@ -89,7 +89,7 @@ func stateSection(p plan.Plan, s style) section {
 		explained(plan.FigureForecast, "usually begun", "by "+days(r.Median), "nineteen in twenty by "+days(r.High90)+"; before that it is no fault")
 	}
 	if e := st.AsItStands; e != nil {
-		explained(plan.FigureOnward, "at the end, as it stands", strength(e.Strength), outcome(*e, s))
+		explained(plan.FigureOnward, "if it ferments out as it stands", strength(e.Strength), outcome(*e, s))
 	}
 	for _, a := range st.Advice {
 		r := adviceRow(a, s)

@@ -232,7 +232,8 @@ func (t *trial) food(add func(Advice)) error {
 		if st.Used.Compare(t.last.Used) <= 0 || len(m.addition(st)) == 0 {
 			continue
 		}
-		if !t.late && !(t.s.State == Fermenting && n.In(units.MilligramPerLitre) < hungry) {
+		starved := n.In(units.MilligramPerLitre) < hungry
+		if !(starved && t.s.State == Fermenting) && !(t.late && (starved || !t.s.overdue)) {
 			return nil
 		}
 		if st, err = m.times(st, t.part); err == nil {
