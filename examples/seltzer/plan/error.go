@@ -65,7 +65,7 @@ func reason(err error) string {
 		return "say one of: " + strings.Join(n.Choices, ", ")
 	}
 	if r, ok := errors.AsType[*units.RangeError](err); ok {
-		return fmt.Sprintf("%s from %g to %g %s", r.Quantity, r.Min, r.Max, r.Unit)
+		return fmt.Sprintf("%s from %s to %s %s", r.Quantity, brief(r.Min), brief(r.Max), r.Unit)
 	}
 	if errors.Is(err, numeric.ErrBracket) || errors.Is(err, numeric.ErrNoConvergence) {
 		return "no figure fits"

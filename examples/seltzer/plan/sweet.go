@@ -49,19 +49,19 @@ func (p *packRecipe) setTaste(r Request, f func(string) string) error {
 	if p.flavouring, err = p.taste.checked(p.tasteField); err != nil {
 		return err
 	}
-	return p.setSweet(f)
+	return p.setSweet(r, f)
 }
 
 // withoutFlavour is the name of a pack's flavouring that there is none.
 const withoutFlavour = "none"
 
 // setSweet checks the sweetener and the acid.
-func (p *packRecipe) setSweet(f func(string) string) error {
+func (p *packRecipe) setSweet(r Request, f func(string) string) error {
 	if s := p.Sweeten; s != nil {
 		if err := within(f("sweeten.like_sugar"), s.Like, units.GramPerLitre, 0.1, mostSweet); err != nil {
 			return err
 		}
-		if err := p.sweetener(*s, f); err != nil {
+		if err := p.sweetener(*s, r, f); err != nil {
 			return err
 		}
 	}
@@ -79,12 +79,12 @@ func (p *packRecipe) setSweet(f func(string) string) error {
 	return nil
 }
 
-// sweetener reads what sweetens: a sugar by its weight, which no yeast may meet; or what yeast leaves, by its
-// sweetness.
-func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
-	like := s.Like.In(units.GramPerLitre)
+// sweetener reads what sweetens, by its sweetness: a sugar, which no yeast may meet; or what yeast leaves.
+func (p *packRecipe) sweetener(s Sweeten, of Request, f func(string) string) error {
+	var whose law.Jurisdiction // another law is refused as the label's
+	_ = whose.UnmarshalText([]byte(of.Label.Law))
 	if found, err := finish.ParseSweetener(s.What); err == nil && found.Survives() {
-		dose, err := finish.SweetenLike(found, s.Like, units.Litre.Of(1), law.EU)
+		dose, err := finish.SweetenLike(found, s.Like, units.Litre.Of(1), whose)
 		if err != nil {
 			return &RequestError{Field: f("sweeten.like_sugar"), Value: s.Like.Text(units.GramPerLitre, 1), Allowed: reason(err), Err: err}
 		}
@@ -97,7 +97,7 @@ func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
 		}
 		return nil
 	}
-	of, err := material.FindAmong(s.What, sugar.Fermentables()...)
+	m, err := material.FindAmong(s.What, sugar.Fermentables()...)
 	if err != nil {
 		_, err := finish.ParseSweetener(s.What)
 		return named(f("sweeten.what"), s.What, err)
@@ -106,8 +106,21 @@ func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
 		return &RequestError{Field: f("sweeten.what"), Value: s.What,
 			Allowed: "one that yeast leaves, such as erythritol: yeast that primes a bottle ferments its sugar too. Or a keg, or a filling under counter-pressure"}
 	}
-	p.sweet = sweetness{name: of.Name(), perLitre: like / 1000 / sugar.Of(of).Sugar().In(units.Fraction), of: of, ferments: true}
+	like := s.Like.In(units.GramPerLitre) / sweetnessOf(m)
+	p.sweet = sweetness{name: m.Name(), perLitre: like / 1000 / sugar.Of(m).Sugar().In(units.Fraction), of: m, ferments: true}
 	return nil
+}
+
+// sweetnessOf is how sweet the sugar of something is, sucrose 1: of what has one sugar alone the middle of the reviews
+// ([finish.Sweetener]), of the rest as sucrose.
+func sweetnessOf(m material.Material) float64 {
+	c := m.Composition()
+	for name, part := range map[string]units.Share{"glucose": c.Glucose, "fructose": c.Fructose} {
+		if s, err := finish.ParseSweetener(name); err == nil && part == c.Sugar() {
+			return s.Sweetness().Value
+		}
+	}
+	return 1
 }
 
 // left is so much, in kg, of a sweetener that yeast leaves: as a known material, which may hold water, or as what it is alone.
