@@ -114,7 +114,12 @@ func adviceRow(a plan.Advice, s style) row {
 	switch {
 	case a.Weigh != nil:
 		r.value = s.weight(*a.Weigh)
-		r.label += " " + a.Weigh.What
+		switch {
+		case strings.HasSuffix(a.Do, " with"):
+			r.label += " " + a.Weigh.What
+		case !strings.Contains(a.Do, "yeast") && !strings.Contains(a.Do, "portion"):
+			r.label += ": " + a.Weigh.What
+		}
 		for _, w := range a.With {
 			r.value += ", " + s.weight(w)
 			r.label += ", " + w.What

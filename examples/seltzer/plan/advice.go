@@ -142,8 +142,11 @@ func (o *onward) advise(s *StatePlan, say *notes) error {
 		if i := m.lastPH(); m.req.Buffer != nil && *m.req.Readings[i].PH >= m.req.Buffer.Floor || m.req.Buffer == nil && *m.req.Readings[i].PH >= sourBelow {
 			why = "the pH is going to fall below its floor"
 		}
+		if len(o.toCome) > 0 {
+			why += "; tried with the nutrient that is still to come"
+		}
 		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: why, Weigh: c},
-			forward.Step{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}))
+			append([]forward.Step{{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}}, o.toCome...)...))
 	}
 	if len(s.Points) == 0 {
 		switch {

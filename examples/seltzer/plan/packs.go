@@ -84,7 +84,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held unit
 	if err != nil {
 		return err
 	}
-	b.Served, b.ServedGauge = served.Content, served.Gauge
+	b.Served, b.ServedGauge, b.ServedAtLeast = served.Content, served.Gauge, served.AtLeast
 	b.StoreGauge, b.AtLeast = stored.Gauge, stored.AtLeast
 	if r.counterPressure() {
 		if b.Filling, err = m.counterFilling(r, f, say); err != nil {
