@@ -290,7 +290,9 @@ func TestEnergyOfSweeteners(t *testing.T) {
 // A sugar that is not sucrose sweetens by its own sweetness, the middle of what the reviews print: glucose 0.5 to 1, fructose 1 to 2
 // (BMC Medicine 9 (2011) 123, table 1). Dextrose monohydrate is 90.9 % glucose.
 func TestSweetnessOfSugars(t *testing.T) {
-	for what, grams := range map[string]float64{"white sugar": 20, "dextrose monohydrate": 20 / 0.75 / 0.9091, "dextrose anhydrous": 20 / 0.75, "fructose": 20 / 1.5} {
+	for what, grams := range map[string]float64{
+		"white sugar": 20, "dextrose monohydrate": 20 / 0.75 / 0.9091, "dextrose anhydrous": 20 / 0.75, "fructose": 20 / 1.5,
+	} {
 		r := request(t)
 		r.Packs[0].Sweeten = &plan.Sweeten{What: what, Like: units.GramPerLitre.Of(20)}
 		near(t, what, made(t, r).Packs[0].Sweetener.Mass.Quantity().In(units.Gram)/40, grams, 0.02*grams)
