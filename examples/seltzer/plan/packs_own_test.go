@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -284,6 +285,41 @@ func TestEnergyOfSweeteners(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// What is asked to sweeten a pack is in it, or refused: never left out, whoever knows its name; and no sugar in a primed one.
+func TestNoSweetenerIsLeftOut(t *testing.T) {
+	names := []string{"salt", "", "malt", "Erythritol", "E 968", "dextrose monohydrate", "fructose", "maple syrup", "honey", "lactose monohydrate"}
+	for _, s := range finish.Sweeteners() {
+		names = append(names, s.Name())
+	}
+	for i := range 2 { // a keg, a primed bottle
+		for _, what := range names {
+			r := request(t)
+			r.Packs[i].Sweeten = &plan.Sweeten{What: what, Like: units.GramPerLitre.Of(10)}
+			p, err := plan.Make(r)
+			if err != nil {
+				if !strings.HasPrefix(err.Error(), fmt.Sprintf("packs[%d].sweeten.what: ", i)) {
+					t.Errorf("%q: %v", what, err)
+				}
+				continue
+			}
+			w := p.Packs[i].Sweetener
+			if w == nil {
+				t.Errorf("packs[%d] is not sweetened with %q", i, what)
+				continue
+			}
+			if s, err := finish.ParseSweetener(what); i == 1 && what != "lactose monohydrate" && (err != nil || !s.Survives()) {
+				t.Errorf("primed, and sweetened with %q", what)
+			}
+		}
+	}
+	r := request(t)
+	r.Packs[0].Sweeten = &plan.Sweeten{What: "maltose", Like: units.GramPerLitre.Of(10)}
+	if _, err := plan.Make(r); err == nil || !strings.Contains(err.Error(), "erythritol") || !strings.Contains(err.Error(), "dextrose monohydrate") ||
+		strings.Contains(err.Error(), "isomaltulose") {
+		t.Errorf("what may stand there: %v", err)
 	}
 }
 

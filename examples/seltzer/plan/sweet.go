@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/gravity"
@@ -83,7 +84,8 @@ func (p *packRecipe) setSweet(r Request, f func(string) string) error {
 func (p *packRecipe) sweetener(s Sweeten, of Request, f func(string) string) error {
 	var whose law.Jurisdiction // another law is refused as the label's
 	_ = whose.UnmarshalText([]byte(of.Label.Law))
-	if found, err := finish.ParseSweetener(s.What); err == nil && found.Survives() {
+	found, err := finish.ParseSweetener(strings.TrimSuffix(s.What, " monohydrate")) // lactose is sold as that
+	if err == nil && found.Survives() {
 		dose, err := finish.SweetenLike(found, s.Like, units.Litre.Of(1), whose)
 		if err != nil {
 			return &RequestError{Field: f("sweeten.like_sugar"), Value: s.Like.Text(units.GramPerLitre, 1), Allowed: reason(err), Err: err}
@@ -99,8 +101,7 @@ func (p *packRecipe) sweetener(s Sweeten, of Request, f func(string) string) err
 	}
 	m, err := material.FindAmong(s.What, sugar.Fermentables()...)
 	if err != nil {
-		_, err := finish.ParseSweetener(s.What)
-		return named(f("sweeten.what"), s.What, err)
+		return named(f("sweeten.what"), s.What, &units.NameError{Func: "plan.Make", What: "sweetener", Name: s.What, Choices: sweeteners(p.primes())})
 	}
 	if p.primes() {
 		return &RequestError{Field: f("sweeten.what"), Value: s.What,
@@ -121,6 +122,21 @@ func sweetnessOf(m material.Material) float64 {
 		}
 	}
 	return 1
+}
+
+// sweeteners are the names of what may sweeten a pack: what yeast leaves and, where none is to prime it, sugars.
+func sweeteners(primed bool) (names []string) {
+	for _, s := range finish.Sweeteners() {
+		if s.Survives() {
+			names = append(names, s.Name())
+		}
+	}
+	for _, m := range sugar.Fermentables() {
+		if !primed && !sugar.Of(m).Sugar().IsZero() {
+			names = append(names, m.Name())
+		}
+	}
+	return names
 }
 
 // left is so much, in kg, of a sweetener that yeast leaves: as a known material, which may hold water, or as what it is alone.
