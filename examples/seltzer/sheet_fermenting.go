@@ -28,7 +28,8 @@ func feedSection(p plan.Plan, s style) section {
 		}
 		for _, d := range st.Doses {
 			if !d.Mass.Decimal().IsZero() {
-				out.rows = append(out.rows, row{when, s.weight(d), d.What + "; gravity " + number(st.Gravity, 4) + afterPortion(p.Gravity, st.Used), "", ""}.explain(plan.FigureNutrient))
+				note := d.What + "; gravity " + number(st.Gravity, 4) + afterPortion(p.Gravity, st.Used)
+				out.rows = append(out.rows, row{when, s.weight(d), note, "", ""}.explain(plan.FigureNutrient))
 			}
 		}
 	}
