@@ -121,3 +121,23 @@ func TestOrderWhileItFerments(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// An original gravity that nothing known moves has no ±, an amount of nothing no line, and a hundredth of a gram no ounces.
+func TestNothingIsNotPrinted(t *testing.T) {
+	text := blockOf(t, "Gravity, 20/20 °C", func(r *plan.Request) {
+		r.Fermentable, r.Strength, r.Buffer, r.Kettle = "apple juice 12 °Bx", units.PercentVolume.Of(7), nil, plan.Kettle{}
+	})
+	if strings.Contains(text, "± 0.0000") {
+		t.Error(text)
+	}
+	if text := blockOf(t, "Mass balance", func(r *plan.Request) { r.Kettle = plan.Kettle{} }); strings.Contains(text, " 0.000 kg") {
+		t.Error(text)
+	}
+	w := plan.Weight{What: "zinc sulfate heptahydrate"}
+	if err := w.Mass.UnmarshalText([]byte("0.013 g")); err != nil {
+		t.Fatal(err)
+	}
+	if got := (style{us: true}).weight(w); got != "0.013 g" {
+		t.Error(got)
+	}
+}

@@ -157,6 +157,9 @@ func balanceSection(p plan.Plan, s style) section {
 	out := section{title: "Mass balance"}
 	list := func(way string, lines []plan.Line) {
 		for _, l := range lines {
+			if l.Mass.IsZero() {
+				continue
+			}
 			out.rows = append(out.rows, row{way + l.What, s.balance(l.Mass), "", "", ""}.explain(plan.FigureBalance))
 		}
 	}
@@ -164,7 +167,7 @@ func balanceSection(p plan.Plan, s style) section {
 	list("out: ", p.Balance.Out)
 	if b := p.Balance; !b.ByAtoms.IsZero() {
 		out.rows = append(out.rows, row{"strength without losses", strength(b.ByAtoms),
-			"by the balance of atoms; the plan's yield is a measured one. Yeast " + s.mass(b.YeastLow) + " if well fed", "", ""}.explain(plan.FigureBalance))
+			"by the balance of atoms; the plan's yield is a measured one. Yeast rich in nitrogen would weigh " + s.mass(b.YeastLow), "", ""}.explain(plan.FigureBalance))
 	}
 	return out
 }

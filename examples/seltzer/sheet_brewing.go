@@ -84,6 +84,10 @@ func vesselSection(p plan.Plan, s style) section {
 func gravitySection(p plan.Plan, s style) section {
 	g := p.Gravity
 	plato := func(e units.Extract) string { return number(e.In(units.DegreePlato), 2) + " °P" }
+	original, from := number(g.Original, 4)+" ± "+number(g.OriginalUncertainty, 4), mostlyFrom(g.OriginalFrom)+"; "
+	if g.OriginalUncertainty < 0.00005 { // that of the juice, as it was given
+		original, from = number(g.Original, 4), ""
+	}
 	minerals, portionsIn := "", ""
 	if len(g.Portions) > 0 {
 		portionsIn = "with each portion in that is due by then"
@@ -92,7 +96,7 @@ func gravitySection(p plan.Plan, s style) section {
 		minerals = "Salts of water, nutrient and buffer are " + number(g.Minerals, 4) + " of the floor. "
 	}
 	rows := []row{
-		row{"original", number(g.Original, 4) + " ± " + number(g.OriginalUncertainty, 4), mostlyFrom(g.OriginalFrom) + "; " + plato(g.Extract) +
+		row{"original", original, from + plato(g.Extract) +
 			"; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4), "", ""}.explain(plan.FigureGravity, plan.FigureWarmReading),
 		row{"one third of the sugar used", number(g.ThirdUsed, 4), portionsIn, "", ""}.explain(plan.FigureGravity),
 		row{"two thirds used", number(g.TwoThirdsUsed, 4), portionsIn, "", ""}.explain(plan.FigureGravity),

@@ -154,7 +154,7 @@ func (s style) weight(w plan.Weight) string {
 		return s.mass(m)
 	case w.Mass.Unit() != units.Gram:
 		return shown + " (" + number(m.In(units.Gram), 1) + " g)"
-	case s.us:
+	case s.us && m.In(units.Ounce) >= 0.005: // else grams alone
 		return number(m.In(units.Ounce), 2) + " oz (" + shown + ")"
 	}
 	return shown

@@ -233,7 +233,9 @@ func (m *maker) taken(*notes) (*BasePlan, error) {
 				Allowed: fmt.Sprintf("at least %.1f L for this volume and strength; or a volume of at most %.1f L, or left out",
 					math.Ceil(10*(need+m.baseLoss()))/10, most)}
 		}
-		p.Left = litres(max(0, rest))
+		if p.Left = litres(rest); rest < 1e-9 { // all of it is taken
+			p.Left = units.Volume{}
+		}
 	}
 	p.Sugar = units.GramPerLitre.Of(checked.Number(1000 * kg(m.recipe.base.Fermentable())))
 	return p, nil
