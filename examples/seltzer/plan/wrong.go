@@ -263,6 +263,7 @@ func (m *maker) flat(g *Guide) error {
 	onGas := false
 	for i, p := range m.plan.Packs {
 		if p.Still {
+			g.add(true, p.Named()+", still", fmt.Sprintf("%.1f g/L", p.Content.In(units.GramCO2PerLitre)), "as planned: no gas is added")
 			continue
 		}
 		r, k := m.recipe.packs[i], m.batch.packed[i]
@@ -289,12 +290,6 @@ func (m *maker) flat(g *Guide) error {
 			onGas = true
 			continue
 		}
-		if f := p.Bottle.Filling; f != nil {
-			g.add(true, "filled under counter-pressure, the "+p.Named(), fmt.Sprintf("%.1f g/L", f.Content.In(units.GramCO2PerLitre)),
-				"in the keg, at %.2f bar gauge and %.0f °C: what foams off in the filling is lost; %.1f g/L are left if nothing does",
-				f.Gauge.In(units.BarGauge), f.Temperature.In(units.Celsius), p.Bottle.Served.In(units.GramCO2PerLitre))
-			continue
-		}
 		if b := p.Bottle; b != nil && b.Priming.What != "" {
 			g.add(b.Held, "priming of the "+p.Named(), b.Priming.Mass.String(), "of %s for all, %.1f g each; a tenth too little is %.1f g/L less",
 				b.Priming.What, b.PerBottle.In(units.Gram), 0.1*(want-b.Dissolved.In(units.GramCO2PerLitre)))
@@ -311,13 +306,10 @@ func (m *maker) flat(g *Guide) error {
 				"a gauge on one bottle that shows less tells of a leak or of too little sugar")
 			continue
 		}
-		content := fmt.Sprintf("%.1f g/L", p.Content.In(units.GramCO2PerLitre))
-		if r.counterPressure() {
-			g.add(true, m.plan.Packs[i].Named()+", filled under counter-pressure", content,
-				"what foams out in filling is lost: drink and bottle as cold as each other, closed on the foam")
-		} else {
-			g.add(true, m.plan.Packs[i].Named()+", still", content, "as planned: no gas is added")
-		}
+		f := p.Bottle.Filling
+		g.add(true, p.Named()+", filled under counter-pressure", fmt.Sprintf("%.1f g/L", f.Content.In(units.GramCO2PerLitre)),
+			"in the keg, at %.2f bar gauge and %.0f °C; what foams out in filling is lost: drink and bottle as cold as each other, closed on the foam",
+			f.Gauge.In(units.BarGauge), f.Temperature.In(units.Celsius))
 	}
 	return nil
 }
