@@ -85,9 +85,14 @@ func (b *balance) settle() settled {
 	return s
 }
 
+// brim is what the vessel holds at a total pressure. Under a vacuum it keeps its size: how a wall bends in is another law.
+func (c contents) brim(total float64) float64 {
+	return c.capacity * (1 + c.stretch*max(0, total-c.outside))
+}
+
 // room is what a liquid with that much CO2 in it leaves in the vessel at a total pressure.
 func (b *balance) room(total, inLiquid float64) float64 {
-	return b.capacity*(1+b.stretch*(total-b.outside)) - b.liquid - inLiquid/chemistry.CO2*molarVolumeDissolved
+	return b.brim(total) - b.liquid - inLiquid/chemistry.CO2*molarVolumeDissolved
 }
 
 // with is the state at a head-space, whether it fits the vessel or not. Its CO2 is found

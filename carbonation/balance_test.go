@@ -17,7 +17,7 @@ func byHalves(b balance) (total float64, found bool) {
 	split := func(total float64) (held, room float64) {
 		state := func(p float64) (space, air, liquid float64) {
 			liquid = b.at20 * b.held.dissolved(p, total)
-			space = b.capacity*(1+b.stretch*(total-b.outside)) - b.liquid - liquid*32.3e-3/44.009
+			space = b.capacity*(1+b.stretch*math.Max(0, total-b.outside)) - b.liquid - liquid*32.3e-3/44.009
 			air = math.Inf(1)
 			if space > 0 && b.nitrogen > 0 {
 				air = b.nitrogen/(space/b.rt+b.nl) + b.oxygen/(space/b.rt+b.ol)
@@ -77,7 +77,7 @@ func full(b balance) bool {
 	if b.nitrogen > 0 {
 		total += b.nitrogen/b.nl + b.oxygen/b.ol
 	}
-	return b.capacity*(1+b.stretch*(math.Min(total, 2000)-b.outside))-b.liquid-b.co2*32.3e-3/44.009 <= 0
+	return b.capacity*(1+b.stretch*math.Max(0, math.Min(total, 2000)-b.outside))-b.liquid-b.co2*32.3e-3/44.009 <= 0
 }
 
 // pack is a random bottle at a random temperature: 0.01 to 50 % head-space, to 12 g/L.

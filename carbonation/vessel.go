@@ -18,8 +18,8 @@ type Vessel struct {
 	Capacity units.Volume        // brim-full at 20 °C
 	Rating   units.GaugePressure // the maker's; zero if it is not known
 
-	// StretchPerBar is by how much the vessel grows for each bar inside, as a share
-	// of its volume; zero, a rigid vessel, gives the higher pressure. A PET bottle
+	// StretchPerBar is by how much the vessel grows for each bar inside over the
+	// pressure outside, as a share of its volume; zero, a rigid vessel, gives the higher pressure. A PET bottle
 	// grows, glass does not to speak of.
 	StretchPerBar units.Share
 	// ExpansionPerKelvin is the thermal growth of its volume; zero gives the higher
@@ -252,7 +252,7 @@ func (c ClosedVessel) stateAt(t units.Temperature, worst bool) PackState {
 		p.InLiquid, p.InSpace = units.Gram.Of(checked.Number(s.inLiquid)), units.Gram.Of(checked.Number(s.inSpace))
 		p.Content = grams(s.inLiquid / c.at20)
 		p.Headspace = units.Litre.Of(checked.Number(s.space))
-		p.HeadspaceShare = units.Fraction.Of(checked.Number(s.space / (held.capacity * (1 + held.stretch*(s.total-held.outside)))))
+		p.HeadspaceShare = units.Fraction.Of(checked.Number(s.space / held.brim(s.total)))
 	}
 	p.Vapours = kilopascals(s.vapours)
 	p.Pressure = kilopascals(s.total)

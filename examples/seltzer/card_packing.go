@@ -66,7 +66,7 @@ func packing(p plan.Plan, s style) []step {
 				ready = about(p, k.Kind+"s ready")
 			}
 			store.do = append(store.do, plural(k)+": never above "+s.temperature(b.Store)+ready+".")
-			open.read = append(open.read, row{label: k.Named() + ", at " + s.temperature(k.Temperature), value: s.gauge(b.ServedGauge),
+			open.read = append(open.read, row{label: k.Named() + ", at " + s.temperature(k.Temperature), value: bound(s.gauge(b.ServedGauge), b.ServedAtLeast),
 				note: grams(b.Served) + " in the drink"})
 		} else {
 			gauge := "no pressure: see the sheet"

@@ -26,16 +26,22 @@ type now struct {
 func urgent(p plan.Plan) []string {
 	var out []string
 	for _, c := range p.Cautions {
-		if strings.HasPrefix(c, "Do not pack yet") || strings.HasPrefix(c, "The pH of") || strings.Contains(c, "do not fill") {
+		if strings.Contains(c, "do not fill") || slices.ContainsFunc(atOnce, func(begins string) bool { return strings.HasPrefix(c, begins) }) {
 			out = append(out, c)
 		}
 	}
 	return out
 }
 
+// atOnce is how the cautions begin that cannot wait.
+var atOnce = []string{"Do not pack yet", "The pH of", "By the pH that was read", "The vessel was read at", "As it stands it would come to",
+	"The sugar that is still to come does not fit"}
+
 // From when on a reading of the pH tells where the ferment will end (common practice, no
 // source): two fifths of the sugar used.
 const timeForPH = 40 // %
+
+const tooLateToFeed = 50 // % of the sugar used (common practice, no source)
 
 // nowOf says what to do next in a batch, of whose card the steps named are done.
 func nowOf(p plan.Plan, s style, done []string) (now, error) {
@@ -120,6 +126,17 @@ func inAllWords(s style, texts []string) []string {
 		out = append(out, s.inWords(t))
 	}
 	return out
+}
+
+// asPlanned is what to say of a wash whose gravity wants nothing.
+func asPlanned(st *plan.StatePlan) string {
+	switch {
+	case st.Original == 0:
+		return "The gravity of the wash is not read yet."
+	case st.Correction != nil:
+		return "The gravity of the wash is as planned, its pH is not: the buffer first."
+	}
+	return "The wash is as planned."
 }
 
 // foams are the cautions of a bicarbonate that goes into a ferment.
@@ -211,11 +228,10 @@ func (n *now) notBegun(p plan.Plan, s style, done []string) error {
 		}
 		if len(st.Diagnosis) > 0 { // it is late
 			n.next = append(append(n.next, "Nothing is fermented yet, and by now it should be:"), inAllWords(s, st.Diagnosis)...)
-			usual = ""
-		} else {
-			n.next = append(n.next, "Nothing is fermented yet."+usual)
+			n.next = append(n.next, "Warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+", stir, and pitch fresh yeast, awake.")
+			return nil
 		}
-		n.next = append(n.next, "If it is later than that, warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+
+		n.next = append(n.next, "Nothing is fermented yet."+usual+" Later than that, warm the wash to "+s.temperature(p.Request.Fermenter.Temperature)+
 			" and stir; a day later pitch fresh yeast, awake.")
 		return nil
 	}
@@ -234,7 +250,7 @@ func (n *now) notBegun(p plan.Plan, s style, done []string) error {
 	case is == "stronger", st.AddSugar.In(units.Gram) >= 5:
 		n.next = append(n.next, "The wash is "+is+" than planned, and there is no room for what would bring it back.")
 	default:
-		n.next = append(n.next, "The wash is as planned.")
+		n.next = append(n.next, asPlanned(st))
 	}
 	if len(p.Nutrient.Stages) > 0 && !slices.Contains(done, "feed-1") {
 		n.next = append(n.next, "Then air, the yeast, and the first nutrient.")
@@ -251,11 +267,14 @@ func (n *now) notBegun(p plan.Plan, s style, done []string) error {
 func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 	st := p.State
 	last := st.Points[len(st.Points)-1]
+	late := ""
 	for i, stage := range p.Nutrient.Stages {
 		id := fmt.Sprintf("feed-%d", i+1)
 		switch {
 		case slices.Contains(done, id) || i == 0 && !slices.Contains(done, "pitch"):
 			continue // the first goes in with the yeast
+		case last.Used.In(units.Percent) > tooLateToFeed:
+			late = "Nutrient that is not in yet stays out: so late yeast takes up little of it, and what lives after it takes the rest."
 		case stage.Used.Compare(last.Used) <= 0:
 			feed, err := scaled(p, s, stage.Doses)
 			if err != nil {
@@ -278,6 +297,9 @@ func (n *now) fermenting(p plan.Plan, s style, done []string) error {
 		default:
 			n.when = append(n.when, row{label: fmt.Sprintf("nutrient, addition %d", i+1), value: "gravity " + number(stage.Gravity, 4)})
 		}
+	}
+	if late != "" {
+		n.next = append(n.next, late)
 	}
 	a := p.Acidity
 	switch {

@@ -23,6 +23,8 @@ func TestNow(t *testing.T) {
 	weak.Gravity, strong.Gravity = 1.0250, 1.0310
 	full := read(0, 1.040)
 	full.Volume = new(units.Litre.Of(60))
+	sourWash, pHAlone := wash, plan.Reading{After: 0, Temperature: units.Celsius.Of(20), PH: new(8.5)}
+	sourWash.PH = &sour
 	late := read(100, 1.0060)
 	late.PH = &sour
 	early := read(60, 1.0200)
@@ -43,6 +45,9 @@ func TestNow(t *testing.T) {
 		{"strong", []plan.Reading{strong}, "", plan.NotBegun, []string{"come down to the plan", "water"}, "white sugar"},
 		{"strong, no room", []plan.Reading{full}, "", plan.NotBegun, []string{"no room for all", "water 7.4"}, "stir in:"},
 		{"late", []plan.Reading{wash, read(240, 1.0283)}, "", plan.NotBegun, []string{"by now it should be", "fresh yeast"}, "no fault"},
+		{"sour wash", []plan.Reading{sourWash}, "", plan.NotBegun, []string{"its pH is not", "potassium bicarbonate"}, "The wash is as planned."},
+		{"pH alone", []plan.Reading{pHAlone}, "", plan.NotBegun, []string{"gravity of the wash is not read"}, "The wash is as planned."},
+		{"nearly done", []plan.Reading{wash, read(200, 0.9956), read(220, 0.9956)}, "pitch feed-1", plan.Near, []string{"stays out"}, "addition 2"},
 		{"asleep", []plan.Reading{wash, read(30, 1.0283)}, "", plan.NotBegun, []string{"Nothing is fermented yet"}, "addition"},
 		{"a third", []plan.Reading{wash, read(40, 1.0170)}, "pitch feed-1", plan.Fermenting, []string{"addition 2", "2.9 g", "other half of", "addition 3"}, "pH"},
 		{"fed", []plan.Reading{wash, read(40, 1.0180)}, "pitch feed-1 feed-2", plan.Fermenting,
@@ -101,4 +106,30 @@ func allSteps(t *testing.T) (ids []string) {
 		ids = append(ids, st.id)
 	}
 	return ids
+}
+
+// What cannot wait stands above everything: a hot vessel, a pH that is going to fall, a wash that no yeast ends.
+func TestUrgent(t *testing.T) {
+	hot, sour := units.Celsius.Of(38), 3.62
+	for want, one := range map[string]plan.Reading{
+		"The vessel was read at 38": {After: plan.Duration(40 * time.Hour), Gravity: 1.0170, Temperature: units.Celsius.Of(20), Vessel: &hot},
+		"By the pH that was read":   {After: plan.Duration(45 * time.Hour), Gravity: 1.0130, Temperature: units.Celsius.Of(20), PH: &sour},
+		"As it stands it would":     {After: 0, Gravity: 1.15, Temperature: units.Celsius.Of(20), Volume: new(units.Litre.Of(20))},
+	} {
+		req, err := plan.ParseRequest(builtIn)
+		if err != nil {
+			t.Fatal(err)
+		}
+		req.Strength, req.Readings = units.PercentVolume.Of(9), []plan.Reading{one}
+		if one.After > 0 {
+			req.Strength = units.PercentVolume.Of(4.6)
+		}
+		p, err := plan.Make(req)
+		if err != nil {
+			t.Fatal(want, err)
+		}
+		if all := urgent(p); len(all) == 0 || !strings.HasPrefix(all[0], want) {
+			t.Errorf("%s: %q", want, all)
+		}
+	}
 }

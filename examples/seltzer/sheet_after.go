@@ -89,7 +89,7 @@ func stateSection(p plan.Plan, s style) section {
 		explained(plan.FigureForecast, "usually begun", "by "+days(r.Median), "nineteen in twenty by "+days(r.High90)+"; before that it is no fault")
 	}
 	if e := st.AsItStands; e != nil {
-		explained(plan.FigureOnward, "at the end, as it stands", strength(e.Strength), outcome(*e, s))
+		explained(plan.FigureOnward, "if it ferments out as it stands", strength(e.Strength), outcome(*e, s))
 	}
 	for _, a := range st.Advice {
 		r := adviceRow(a, s)
@@ -114,7 +114,12 @@ func adviceRow(a plan.Advice, s style) row {
 	switch {
 	case a.Weigh != nil:
 		r.value = s.weight(*a.Weigh)
-		r.label += " " + a.Weigh.What
+		switch {
+		case strings.HasSuffix(a.Do, " with"):
+			r.label += " " + a.Weigh.What
+		case !strings.Contains(a.Do, "yeast") && !strings.Contains(a.Do, "portion"):
+			r.label += ": " + a.Weigh.What
+		}
 		for _, w := range a.With {
 			r.value += ", " + s.weight(w)
 			r.label += ", " + w.What

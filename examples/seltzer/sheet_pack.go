@@ -104,7 +104,7 @@ func bottleRows(k plan.PackPlan, s style) []row {
 			row{"fill under counter-pressure", s.gauge(f.Gauge),
 				"from a keg at " + s.temperature(f.Temperature) + " with " + grams(f.Content) + ", of which the head-space takes a part", "", ""}.explain(plan.FigureGauge),
 			row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
-			row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "closed on CO2", "", ""}.explain(plan.FigureClosed),
+			row{"pressure served, " + s.temperature(k.Temperature), bound(s.gauge(b.ServedGauge), b.ServedAtLeast), "closed on CO2", "", ""}.explain(plan.FigureClosed),
 			row{"pressure stored, " + s.temperature(b.Store), bound(s.gauge(b.StoreGauge), b.AtLeast), "", "", ""}.explain(plan.FigureClosed),
 		}
 	}
@@ -127,7 +127,7 @@ func bottleRows(k plan.PackPlan, s style) []row {
 	}
 	return append(rows,
 		row{"in the drink when served", grams(b.Served), "the rest is in the head-space", "", ""}.explain(plan.FigureClosed),
-		row{"pressure served, " + s.temperature(k.Temperature), s.gauge(b.ServedGauge), "with the air that the " + k.Kind + " closed on",
+		row{"pressure served, " + s.temperature(k.Temperature), bound(s.gauge(b.ServedGauge), b.ServedAtLeast), "with the air that the " + k.Kind + " closed on",
 			"", ""}.explain(plan.FigureClosed),
 		row{"pressure stored, " + s.temperature(b.Store), bound(s.gauge(b.StoreGauge), b.AtLeast), "", "", ""}.explain(plan.FigureClosed))
 }

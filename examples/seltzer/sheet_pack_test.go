@@ -62,6 +62,11 @@ func TestPackBlock(t *testing.T) {
 			r.Packs[1].HeadSpace, r.Packs[1].Store = &full, &hot
 		}, []string{"pressure stored, 70 °C above", "highest, at 70 °C above", "hydraulic lock, 8.00 bar gauge", "HYDRAULIC LOCK",
 			"The liquid fills the vessel"}, nil},
+		{"bottles", func(r *plan.Request) { // still, and warmer than it was filled
+			full := units.Percent.Of(0.5)
+			r.Packs[1].HeadSpace, r.Packs[1].Temperature, r.Packs[1].Priming = &full, units.Celsius.Of(40), ""
+			_ = r.Packs[1].Content.UnmarshalText([]byte("still"))
+		}, []string{"pressure served, 40 °C above", "HYDRAULIC LOCK"}, nil},
 		{"60 bottles", func(*plan.Request) {}, []string{"8.00 bar gauge; if the drink took up all the air it can and all its sugar makes gas"}, nil},
 		// not what is stored, usually
 		{"bottles", sweet("500 g/L"), []string{"gas from the flavouring's sugar 2.15 g/L", "it ferments in the bottle"}, []string{"OVER"}},

@@ -74,7 +74,7 @@ var reasons = []struct{ section, label, says string }{
 	{"How it may go", "a third used|dry|unchanged .*|chance that it stops|a reading tells most", "ways in which the ferment may go"},
 	{"How it may go", "gas in .*|heat in .*", "share of the sugar in the fastest hour"},
 	{"How it may go", "temperature|nitrogen|yeast|pH", "likelihood of the readings"},
-	{"By the readings", "at the end, as it stands|tried: .*", "carried on"}, {"By the readings", "usually begun", "ways in which"},
+	{"By the readings", "if it ferments out as it stands|tried: .*", "carried on"}, {"By the readings", "usually begun", "ways in which"},
 	{"Air", ".*", "fresh air"},
 	{"Buy", ".*", "price"},
 	{"Mass balance", ".*", "mass in = mass out"},

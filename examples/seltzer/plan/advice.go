@@ -142,8 +142,11 @@ func (o *onward) advise(s *StatePlan, say *notes) error {
 		if i := m.lastPH(); m.req.Buffer != nil && *m.req.Readings[i].PH >= m.req.Buffer.Floor || m.req.Buffer == nil && *m.req.Readings[i].PH >= sourBelow {
 			why = "the pH is going to fall below its floor"
 		}
+		if len(o.toCome) > 0 {
+			why += "; tried with the nutrient that is still to come"
+		}
 		add(o.try(Advice{Do: "buffer", Cause: "pH", Why: why, Weigh: c},
-			forward.Step{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}))
+			append([]forward.Step{{Kind: forward.Feed, What: c.What, Mass: c.Mass.Quantity()}}, o.toCome...)...))
 	}
 	if len(s.Points) == 0 {
 		switch {
@@ -232,7 +235,8 @@ func (t *trial) food(add func(Advice)) error {
 		if st.Used.Compare(t.last.Used) <= 0 || len(m.addition(st)) == 0 {
 			continue
 		}
-		if !t.late && !(t.s.State == Fermenting && n.In(units.MilligramPerLitre) < hungry) {
+		starved := n.In(units.MilligramPerLitre) < hungry
+		if !(starved && t.s.State == Fermenting) && !(t.late && (starved || !t.s.overdue)) {
 			return nil
 		}
 		if st, err = m.times(st, t.part); err == nil {

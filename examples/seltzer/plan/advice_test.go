@@ -267,3 +267,21 @@ func TestFreshYeastInTheReadPH(t *testing.T) {
 		t.Errorf("dry after %v at pH 2.8, %v as planned", got, fair)
 	}
 }
+
+// A buffer counts the nutrient that is still to come, whose ammonium makes it more sour: with it the end is at the floor.
+func TestBufferCountsTheNutrientToCome(t *testing.T) {
+	sour := 2.9
+	r := request(t)
+	one := read(hours(30), 1.0230)
+	one.PH = &sour
+	r.Readings = []plan.Reading{one}
+	s := made(t, r).State
+	a, fed := advice(s, "buffer"), advice(s, "nutrient")
+	if a == nil || fed == nil {
+		t.Fatalf("%+v", s.Advice)
+	}
+	near(t, "with the buffer and all nutrient to come", a.End.PH, 3.6, 0.02)
+	if !strings.Contains(a.Why, "nutrient that is still to come") || fed.End.PH < 3.55 {
+		t.Errorf("%s; with the next addition pH %.2f", a.Why, fed.End.PH)
+	}
+}

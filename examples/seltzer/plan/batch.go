@@ -23,6 +23,7 @@ func kg(m units.Mass) float64        { return m.In(units.Kilogram) }
 // A recipe is what does not change while the strength is searched.
 type recipe struct {
 	req         Request
+	restless    int // the pack whose primer moved most
 	air         units.Atmosphere
 	fermentable material.Material
 	yield       gravity.Yield
@@ -49,6 +50,7 @@ type packRecipe struct {
 	flavouring gravity.Solution // a litre
 	sweet      sweetness
 	acid       float64                    // kg in a litre of the drink
+	mineral    bool                       // an acid that counts as salts do, without a volume
 	filling    units.CarbonDioxideContent // of the drink that is filled under counter-pressure: the head-space takes some
 
 	primed float64 // kg of primer as weighed, in 1 L of finished drink
@@ -153,7 +155,7 @@ func (r *recipe) mix(share float64) (batch, error) {
 		f := d.packs[i]
 		if want := b.strength * p.ratio; f.strength() > want*(1+1e-12) {
 			if f, err = r.diluted(&r.packs[i], d.litre, want); err != nil {
-				return b, err
+				return b, r.packs[i].tooWeak(err)
 			}
 		}
 		k, err := f.times(p.Volume.In(units.Litre))
@@ -319,7 +321,7 @@ func (r *recipe) forStrengthBracketed() (batch, error) {
 			return b, nil
 		}
 	}
-	return batch{}, &RequestError{Field: "packs", Value: "these contents and head-spaces", Allowed: "a content that priming reaches", Err: errTooWeak}
+	return batch{}, r.unreached()
 }
 
 const (

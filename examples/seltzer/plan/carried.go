@@ -147,7 +147,7 @@ func (m *maker) pourOf(c *carried) (*pouring, []packed, error) {
 		}
 		fork.before = fork.state
 		if packs[i], err = m.fill(i, fork); err != nil {
-			return nil, nil, err
+			return nil, nil, m.recipe.packs[i].refused(err)
 		}
 	}
 	return out, packs, nil

@@ -27,7 +27,10 @@ func (m *maker) alarm(o *onward, s *StatePlan, say *notes) {
 		floor, of = b.Floor, "the floor that was asked for"
 	}
 	if *read.PH >= floor {
-		if end := s.AsItStands; o != nil && end != nil && end.PH > 0 && end.PH < floor-fallsBelow && s.State != Finished {
+		if o == nil || s.State == Finished {
+			return
+		}
+		if end, err := o.fed(o.now.state); err == nil && end.PH > 0 && end.PH < floor-fallsBelow {
 			m.fallsShort(o, s, *read.PH, fmt.Sprintf("By the pH that was read it comes to %.2f at the end, below %.1f, %s. ", end.PH, floor, of), say)
 		}
 		return
@@ -194,7 +197,7 @@ func (o *onward) correction(measured float64) (*Weight, error) {
 		if now, err = c.state.PH(); err != nil {
 			return 0, 0, err
 		}
-		done, err := o.end(c.state)
+		done, err := o.fed(c.state)
 		if err != nil {
 			return 0, 0, err
 		}

@@ -65,7 +65,7 @@ func reason(err error) string {
 		return "say one of: " + strings.Join(n.Choices, ", ")
 	}
 	if r, ok := errors.AsType[*units.RangeError](err); ok {
-		return fmt.Sprintf("%s from %g to %g %s", r.Quantity, r.Min, r.Max, r.Unit)
+		return fmt.Sprintf("%s from %s to %s %s", r.Quantity, brief(r.Min), brief(r.Max), r.Unit)
 	}
 	if errors.Is(err, numeric.ErrBracket) || errors.Is(err, numeric.ErrNoConvergence) {
 		return "no figure fits"
@@ -105,6 +105,24 @@ func placed(part string, err error) error {
 		}
 	}
 	return &RequestError{Field: part, Value: value, Allowed: told(err), Err: err}
+}
+
+// refused gives an error of the library the field of a pack that it comes from.
+func (p *packRecipe) refused(err error) error {
+	r, ok := errors.AsType[*units.RangeError](err)
+	if _, named := errors.AsType[*RequestError](err); named || !ok {
+		return err
+	}
+	switch {
+	case r.Quantity == "extract" && p.Sweeten != nil:
+		return &RequestError{Field: p.field + ".sweeten.like_sugar", Value: p.Sweeten.Like.Text(units.GramPerLitre, 0), is: quantity(p.Sweeten.Like),
+			Allowed: "less: " + told(err), Err: err}
+	case r.Quantity == "volume of liquid":
+		return p.full("as it is filled", err)
+	case strings.HasSuffix(r.Quantity, "pressure"):
+		return &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: "less, or a colder drink: " + told(err), Err: err}
+	}
+	return err
 }
 
 // ions are the fields of a water.

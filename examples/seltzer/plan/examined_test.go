@@ -97,3 +97,35 @@ func TestPortionsKeepTheScale(t *testing.T) {
 		t.Errorf("%.2f g weighed, %.2f g in the balance", sum, in)
 	}
 }
+
+// The strength asked for is that of the states, too, where acid goes in before the yeast or after the ferment, where
+// yeast matter is the only nutrient, and where juice is softened: none of it thins the packs unseen.
+func TestStrengthWithAcidAndYeastMatter(t *testing.T) {
+	sour := func(when string) func(*plan.Request) {
+		return func(r *plan.Request) { r.Acid = &plan.Acid{What: "citric acid", When: when, PH: 3.0} }
+	}
+	for what, change := range map[string]func(*plan.Request){
+		"acid before the yeast": sour("before the yeast"),
+		"acid after":            sour("after the ferment"),
+		"yeast matter": func(r *plan.Request) {
+			r.Nutrient.Sources, r.Strength, r.Must, r.Malolactic = []string{"autolysed yeast"}, units.PercentVolume.Of(11), nil, nil
+			r.Fermentable = "white sugar"
+		},
+		"softened": func(r *plan.Request) { r.Malolactic = new(units.Percent.Of(100)) },
+		"by its gravity": func(r *plan.Request) {
+			sour("before the yeast")(r)
+			g := 1.042
+			r.Gravity, r.Strength = &g, units.StrengthByVolume{}
+		},
+	} {
+		r := drink(t, "cider")
+		r.Strength, r.Scales.Sugar = units.PercentVolume.Of(6), exact(t, "1 g")
+		change(&r)
+		p := made(t, r)
+		want := p.Strength.In(units.PercentVolume)
+		if r.Gravity == nil {
+			want = r.Strength.In(units.PercentVolume)
+		}
+		near(t, what, p.Packs[0].Strength.In(units.PercentVolume), want, 0.0011*want+0.0014) // half a step of the scale
+	}
+}

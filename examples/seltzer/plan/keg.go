@@ -103,10 +103,7 @@ func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, mome
 	if err != nil {
 		return HighestPlan{}, err
 	}
-	liquid, err := carbonation.NewLiquid(dry)
-	if err != nil {
-		return HighestPlan{}, err
-	}
+	liquid, beyond := carbonation.NewLiquid(dry) // where all the sugar makes it too strong for that, it makes more gas than is computed
 	content := r.target.Plus(units.GramCO2PerLitre.Of(checked.Number(1000 * kg(carbonation.CO2From(material.Sucrose().Dose(kilograms(sugar/1000)))))))
 	freezing, err := carbonation.FreezingPoint(k.drink)
 	if err != nil {
@@ -118,7 +115,7 @@ func (m *maker) highestKeg(r packRecipe, k packed, set units.GaugePressure, mome
 		s := HighestPlan{When: at.when, Temperature: at.t, Sugar: sugar > 0}
 		freezes = freezes || at.t.Compare(freezing) < 0
 		total, err := liquid.Pressure(content, at.t)
-		if err != nil { // above 20 bar
+		if err != nil || beyond != nil { // above 20 bar
 			total, s.AtLeast = units.Kilopascal.Of(mostPressure), true
 		}
 		if r.Content.still { // closed on nitrogen, hardly any of which dissolves

@@ -187,7 +187,7 @@ func (r *recipe) forBase() (batch, error) {
 			return b, nil
 		}
 	}
-	return batch{}, &RequestError{Field: "packs", Value: "these contents and head-spaces", Allowed: "a content that priming reaches", Err: errTooWeak}
+	return batch{}, r.unreached()
 }
 
 // settledBase is the request of a base with its volume: where it is left out, what the whole base makes.

@@ -103,6 +103,11 @@ func makerOf(req Request) (*maker, error) {
 		}
 	}
 	p.Weigh, p.Cautions = say.weighed, say.said
+	if swell, ok := m.missedSwell(); ok && req.swell == 0 { // once
+		again := req
+		again.swell = swell
+		return makerOf(again)
+	}
 	return m, nil
 }
 

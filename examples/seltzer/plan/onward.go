@@ -18,9 +18,8 @@ type onward struct {
 	place units.AbsolutePressure
 	rest  units.Share // of the sugar that is there and to come, which the yeast still uses
 
-	coming int // portions of the sugar that are still to come
-
-	wash units.Mass // as read, before anything went off it as gas, with the sugar that is in
+	coming int            // portions of the sugar that are still to come
+	toCome []forward.Step // nutrient of the plan that is still to come
 }
 
 // goOn carries the batch on from its readings, and tries on it what can be done.
@@ -152,6 +151,19 @@ func (m *maker) asRead(s *StatePlan) (*onward, error) {
 		if c.state, err = c.state.OfVolume(cold); err != nil {
 			return nil, err
 		}
+	}
+	part, err := o.part(s)
+	if err != nil {
+		return nil, err
+	}
+	for i, st := range m.plan.Nutrient.Stages {
+		if i == 0 || st.Used.In(units.Fraction) <= used {
+			continue
+		}
+		if st, err = m.times(st, part); err != nil {
+			return nil, err
+		}
+		o.toCome = append(o.toCome, m.addition(st)...)
 	}
 	return o, o.sour(len(m.req.Readings)-1, used)
 }
@@ -319,6 +331,16 @@ func (o *onward) end(from forward.State) (*Outcome, error) {
 		return nil, err
 	}
 	return o.read(c.state)
+}
+
+// fed is end with the nutrient of the plan that is still to come.
+func (o *onward) fed(from forward.State) (*Outcome, error) {
+	c := o.now
+	c.state = from
+	if _, err := c.do(o.toCome...); err != nil {
+		return nil, err
+	}
+	return o.end(c.state)
 }
 
 // read measures a liquid.

@@ -50,7 +50,7 @@ func (m *maker) packs(say *notes) (all []PackPlan, err error) {
 			err = m.bottle(&p, r, k, &f, held, say)
 		}
 		if err != nil {
-			return nil, err
+			return nil, r.refused(err)
 		}
 		p.Highest.Sweetener = p.Highest.Sugar && r.sweet.ferments
 		p.Highest.Flavouring = p.Highest.Sugar && m.flavourSugar(r, k) > 0
@@ -84,7 +84,7 @@ func (m *maker) bottle(p *PackPlan, r packRecipe, k packed, f *poured, held unit
 	if err != nil {
 		return err
 	}
-	b.Served, b.ServedGauge = served.Content, served.Gauge
+	b.Served, b.ServedGauge, b.ServedAtLeast = served.Content, served.Gauge, served.AtLeast
 	b.StoreGauge, b.AtLeast = stored.Gauge, stored.AtLeast
 	if r.counterPressure() {
 		if b.Filling, err = m.counterFilling(r, f, say); err != nil {

@@ -140,7 +140,8 @@ func (m *maker) fill(i int, f *poured) (packed, error) {
 func (m *maker) mended(i int, f *poured) (packed, error) {
 	r, k := m.recipe.packs[i], m.batch.packed[i]
 	f.filling = r.target
-	for range mostFillings {
+	slope, was, wasMissing := 1.0, 0.0, 0.0 // of the content served by that of the filling
+	for n := range mostFillings {
 		if err := m.pass(i, k, f); err != nil || !r.primes() && !r.counterPressure() {
 			return k, err
 		}
@@ -156,7 +157,16 @@ func (m *maker) mended(i int, f *poured) (packed, error) {
 		if r.primes() {
 			k.primer = max(0, k.primer+missing/r.slope*r.Volume.In(units.Litre))
 		} else {
-			f.filling = units.GramCO2PerLitre.Of(checked.Number(f.filling.In(units.GramCO2PerLitre) + missing))
+			now := f.filling.In(units.GramCO2PerLitre)
+			if moved := (wasMissing - missing) / (now - was); n > 0 && moved > 0.05 && moved < 2 { // else rounding
+				slope = moved
+			}
+			was, wasMissing = now, missing
+			if now += missing / slope; now <= 0 {
+				return k, &RequestError{Field: r.field + ".co2", Value: r.Content.String(),
+					Allowed: "more: the CO2 of its head-space alone brings it past that; or less head-space"}
+			}
+			f.filling = units.GramCO2PerLitre.Of(checked.Number(now))
 		}
 		if near < leastMissing || r.primes() && (near < littleMissing || none) {
 			return k, nil

@@ -104,11 +104,12 @@ type BottlePlan struct {
 	// FromFlavour is the gas that the sugar of the flavouring makes; the primer brings the rest.
 	FromFlavour units.CarbonDioxideContent `json:"from_flavouring"`
 
-	Priming   Weight                     `json:"priming"`   // for all bottles
-	Held      bool                       `json:"held_back"` // the primer is not to be weighed: the rating does not cover it
-	PerBottle units.Mass                 `json:"per_bottle"`
-	Syrup     units.Mass                 `json:"syrup_water"`     // boiled and cooled; the primer is dissolved in it
-	Served    units.CarbonDioxideContent `json:"co2_when_served"` // in the drink, at rest with the head-space
+	Priming       Weight                     `json:"priming"`   // for all bottles
+	Held          bool                       `json:"held_back"` // the primer is not to be weighed: the rating does not cover it
+	PerBottle     units.Mass                 `json:"per_bottle"`
+	Syrup         units.Mass                 `json:"syrup_water"`                        // boiled and cooled; the primer is dissolved in it
+	Served        units.CarbonDioxideContent `json:"co2_when_served"`                    // in the drink, at rest with the head-space
+	ServedAtLeast bool                       `json:"served_gauge_is_at_least,omitempty"` // the pressure served is above what can be computed
 	// ServedGauge is higher than that of a keg of the same content, by the air that the
 	// bottle closed on.
 	ServedGauge units.GaugePressure `json:"gauge_when_served"`

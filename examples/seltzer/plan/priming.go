@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"errors"
 	"math"
 
 	"example.org/zymase/carbonation"
@@ -22,11 +23,11 @@ func (r *recipe) prime(b batch) (change float64, err error) {
 		}
 		dissolved, err := r.dissolved(b, *p, k)
 		if err != nil {
-			return 0, err
+			return 0, p.refused(err)
 		}
 		closed, err := r.close(*p, k, dissolved, false)
 		if err != nil {
-			return 0, &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: reason(err), Err: err}
+			return 0, p.refused(err)
 		}
 		served, err := closed.At(p.Temperature)
 		if err != nil {
@@ -41,7 +42,9 @@ func (r *recipe) prime(b batch) (change float64, err error) {
 		if p.primed == 0 && was == 0 && !served.AtLeast {
 			p.excess = served.Content.In(units.GramCO2PerLitre) - p.target.In(units.GramCO2PerLitre)
 		}
-		change = math.Max(change, 1000*math.Abs(p.primed-was))
+		if moved := 1000 * math.Abs(p.primed-was); moved >= change {
+			change, r.restless = moved, i
+		}
 	}
 	return change, nil
 }
@@ -153,7 +156,13 @@ func (r *recipe) close(p packRecipe, k packed, dissolved units.CarbonDioxideCont
 	if worst {
 		vessel.StretchPerBar, filling.AtRest = units.Share{}, p.counterPressure()
 	}
-	return vessel.Close(k.drink, filling, r.air)
+	closed, err := vessel.Close(k.drink, filling, r.air)
+	if err = p.refused(err); err != nil {
+		if _, named := errors.AsType[*RequestError](err); !named {
+			err = &RequestError{Field: p.field + ".co2", Value: p.Content.String(), Allowed: told(err), Err: err}
+		}
+	}
+	return closed, err
 }
 
 // flavourSugar is what the flavouring brings that yeast in a pack can use, in g to a litre of

@@ -36,7 +36,7 @@ func settled(req Request) (Request, error) {
 	}
 	r.fixed = &req
 	b, err := r.settle(req, sugar, water)
-	if err == nil && r.setSwell(b) {
+	if err == nil && req.swell == 0 && r.setSwell(b) {
 		b, err = r.settle(req, sugar, water)
 	}
 	if err != nil {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	forward "example.org/zymase/examples/seltzer/batch"
 	"example.org/zymase/gravity"
@@ -49,40 +50,43 @@ func (p *packRecipe) setTaste(r Request, f func(string) string) error {
 	if p.flavouring, err = p.taste.checked(p.tasteField); err != nil {
 		return err
 	}
-	return p.setSweet(f)
+	return p.setSweet(r, f)
 }
 
 // withoutFlavour is the name of a pack's flavouring that there is none.
 const withoutFlavour = "none"
 
 // setSweet checks the sweetener and the acid.
-func (p *packRecipe) setSweet(f func(string) string) error {
+func (p *packRecipe) setSweet(r Request, f func(string) string) error {
 	if s := p.Sweeten; s != nil {
 		if err := within(f("sweeten.like_sugar"), s.Like, units.GramPerLitre, 0.1, mostSweet); err != nil {
 			return err
 		}
-		if err := p.sweetener(*s, f); err != nil {
+		if err := p.sweetener(*s, r, f); err != nil {
 			return err
 		}
 	}
 	if a := p.Acid; a != nil {
-		if _, err := water.ParseAcid(a.What); err != nil {
+		acid, err := water.ParseAcid(a.What)
+		if err != nil {
 			return named(f("acid.what"), a.What, err)
 		}
 		if err := within(f("acid.dose"), a.Dose, units.GramPerLitre, 0.01, mostAcid); err != nil {
 			return err
 		}
 		p.acid = a.Dose.In(units.GramPerLitre) / 1000
+		p.mineral = slices.Contains([]water.Ion{water.Phosphate, water.Sulfate, water.Chloride}, acid.Ion())
 	}
 	return nil
 }
 
-// sweetener reads what sweetens: a sugar by its weight, which no yeast may meet; or what yeast leaves, by its
-// sweetness.
-func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
-	like := s.Like.In(units.GramPerLitre)
-	if found, err := finish.ParseSweetener(s.What); err == nil && found.Survives() {
-		dose, err := finish.SweetenLike(found, s.Like, units.Litre.Of(1), law.EU)
+// sweetener reads what sweetens, by its sweetness: a sugar, which no yeast may meet; or what yeast leaves.
+func (p *packRecipe) sweetener(s Sweeten, of Request, f func(string) string) error {
+	var whose law.Jurisdiction // another law is refused as the label's
+	_ = whose.UnmarshalText([]byte(of.Label.Law))
+	found, err := finish.ParseSweetener(strings.TrimSuffix(s.What, " monohydrate")) // lactose is sold as that
+	if err == nil && found.Survives() {
+		dose, err := finish.SweetenLike(found, s.Like, units.Litre.Of(1), whose)
 		if err != nil {
 			return &RequestError{Field: f("sweeten.like_sugar"), Value: s.Like.Text(units.GramPerLitre, 1), Allowed: reason(err), Err: err}
 		}
@@ -95,17 +99,44 @@ func (p *packRecipe) sweetener(s Sweeten, f func(string) string) error {
 		}
 		return nil
 	}
-	of, err := material.FindAmong(s.What, sugar.Fermentables()...)
+	m, err := material.FindAmong(s.What, sugar.Fermentables()...)
 	if err != nil {
-		_, err := finish.ParseSweetener(s.What)
-		return named(f("sweeten.what"), s.What, err)
+		return named(f("sweeten.what"), s.What, &units.NameError{Func: "plan.Make", What: "sweetener", Name: s.What, Choices: sweeteners(p.primes())})
 	}
 	if p.primes() {
 		return &RequestError{Field: f("sweeten.what"), Value: s.What,
 			Allowed: "one that yeast leaves, such as erythritol: yeast that primes a bottle ferments its sugar too. Or a keg, or a filling under counter-pressure"}
 	}
-	p.sweet = sweetness{name: of.Name(), perLitre: like / 1000 / sugar.Of(of).Sugar().In(units.Fraction), of: of, ferments: true}
+	like := s.Like.In(units.GramPerLitre) / sweetnessOf(m)
+	p.sweet = sweetness{name: m.Name(), perLitre: like / 1000 / sugar.Of(m).Sugar().In(units.Fraction), of: m, ferments: true}
 	return nil
+}
+
+// sweetnessOf is how sweet the sugar of something is, sucrose 1: of what has one sugar alone the middle of the reviews
+// ([finish.Sweetener]), of the rest as sucrose.
+func sweetnessOf(m material.Material) float64 {
+	c := m.Composition()
+	for name, part := range map[string]units.Share{"glucose": c.Glucose, "fructose": c.Fructose} {
+		if s, err := finish.ParseSweetener(name); err == nil && part == c.Sugar() {
+			return s.Sweetness().Value
+		}
+	}
+	return 1
+}
+
+// sweeteners are the names of what may sweeten a pack: what yeast leaves and, where none is to prime it, sugars.
+func sweeteners(primed bool) (names []string) {
+	for _, s := range finish.Sweeteners() {
+		if s.Survives() {
+			names = append(names, s.Name())
+		}
+	}
+	for _, m := range sugar.Fermentables() {
+		if !primed && !sugar.Of(m).Sugar().IsZero() {
+			names = append(names, m.Name())
+		}
+	}
+	return names
 }
 
 // left is so much, in kg, of a sweetener that yeast leaves: as a known material, which may hold water, or as what it is alone.
@@ -124,7 +155,7 @@ func (p *packRecipe) softened(drink gravity.Solution) (_ gravity.Solution, err e
 	if s := p.sweet; s.perLitre > 0 {
 		drink, err = sugar.Of(s.of).AddTo(drink, kilograms(s.perLitre))
 	}
-	if err == nil && p.acid > 0 {
+	if err == nil && p.acid > 0 && !p.mineral {
 		drink, err = drink.AddExtract(gravity.AsOrganicAcid, kilograms(p.acid))
 	}
 	return drink, err
@@ -189,7 +220,7 @@ func (m *maker) soured(say *notes) (packs []PackPlan, err error) {
 			continue
 		}
 		if p.PH, err = m.sourness(i, p.Content); err != nil {
-			return nil, err
+			return nil, r.refused(err)
 		}
 		if err := m.sulfiteSoured(p, say); err != nil {
 			return nil, err

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"math"
+
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -18,6 +20,24 @@ func (r *recipe) setSwell(b batch) bool {
 		r.swell = swell
 	}
 	return err == nil
+}
+
+// missedSwell is the swell that the batch came to with its own nutrient, its acid and what was done to it after the
+// ferment, where the search took another by so much that the packs would miss their strength.
+func (m *maker) missedSwell() (float64, bool) {
+	const most = 7e-4 // of the volume: with the scale's step the strength is kept to 0.1 %
+	if m.recipe.base != nil {
+		return 0, false
+	}
+	volume := func(s forward.State) float64 {
+		v, err := s.Volume(at20)
+		if err != nil {
+			return math.NaN()
+		}
+		return v.In(units.Litre)
+	}
+	swell := volume(m.brewed.fermented) / m.batch.base.VolumeAt20().In(units.Litre) * volume(m.poured.state) / volume(m.brewed.state)
+	return swell, math.Abs(swell/m.recipe.swell-1) > most
 }
 
 // swells is the volume of the fermented base as the batch carries it, as a part of what the search takes it for. The

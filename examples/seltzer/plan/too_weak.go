@@ -75,3 +75,19 @@ func leastAtHand(req Request, refused error) error {
 		Allowed: fmt.Sprintf("more: the primer that these bottles need makes nearly as much alone; %s would do, or less CO2, or less head-space", req.near(hi)),
 	}
 }
+
+// tooWeak gives that error the strength of a pack that has its own.
+func (p *packRecipe) tooWeak(err error) error {
+	if p.Strength == nil || !errors.Is(err, errTooWeak) {
+		return p.refused(err)
+	}
+	return &RequestError{Field: p.field + ".strength", Value: p.Strength.Text(units.PercentVolume, 1), is: quantity(*p.Strength),
+		Allowed: "more: " + errTooWeak.Error(), Err: errTooWeak}
+}
+
+// unreached is the pack whose primer never came to rest.
+func (r *recipe) unreached() error {
+	p := &r.packs[r.restless]
+	return &RequestError{Field: p.field + ".co2", Value: p.Content.String(),
+		Allowed: "less, or less head-space, or a stronger drink: no primer brings it there", Err: errTooWeak}
+}

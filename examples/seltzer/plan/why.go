@@ -229,7 +229,7 @@ var whys = map[Figure]Why{
 		"sorbic acid is 74.6 % of potassium sorbate; undissociated: 1 / (1 + 10^(pH − 4.76))",
 		"pK: reagent page of a department of enology (read); advised by strength: How to add potassium sorbate (read), 10 to 14 % vol below pH 3.5"},
 	FigureTaste: {
-		"as much in a litre of the drink as asked for; a sweetener that yeast leaves by its sweetness against sucrose; both count in the volume",
+		"as much in a litre of the drink as asked for; a sweetener by its sweetness against sucrose; both count in the volume",
 		"masses and volume of the mixture (OIML R 22); sweetness: BMC Medicine 9 (2011) 123, Appl. Microbiol. Biotechnol. 102 (2018) 587 (read)"},
 	FigureVolumes: {
 		"one volume = 1.9770 g/L (real gas, 22.2605 L/mol at 0 °C and 1 atm)",

@@ -3,6 +3,7 @@ package plan
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -120,6 +121,12 @@ func (m *maker) unfermented() (float64, bool) {
 const gasOfSucrose = 0.51428 // Gay-Lussac's equation with atomic weights CIAAW 2021
 
 func (m *maker) foam(g *Guide) error {
+	if m.recipe.base != nil {
+		sugar := m.plan.Base.Sugar.In(units.GramPerLitre)
+		g.add(sugar > 1, "sugar of the base, by its gravity", fmt.Sprintf("%.1f g/L", sugar), "it counts as fermented in the pack; 0.002 of gravity read too "+
+			"low hides about 5 g/L, which make 2.6 g/L of CO2")
+		return m.foamOfPacks(g)
+	}
 	hidden := nearFloor / math.Max(m.plan.Gravity.Original-m.plan.Gravity.Floor, 1e-3) * m.plan.Nutrient.Sugar.In(units.GramPerLitre)
 	left, read := m.unfermented()
 	if read {
@@ -128,6 +135,11 @@ func (m *maker) foam(g *Guide) error {
 		g.add(true, "gravity at packing", m.ifDone(), "0.002 above it hides %.1f g/L of sugar, which make %.1f g/L of CO2 more: was it "+
 			"read, twice, with the gas stirred out?", hidden, gasOfSucrose*hidden)
 	}
+	return m.foamOfPacks(g)
+}
+
+// foamOfPacks is the gas of each kind of pack against what stays in a glass, and its primer.
+func (m *maker) foamOfPacks(g *Guide) error {
 	for i, p := range m.plan.Packs {
 		k := m.batch.packed[i]
 		liquid, err := carbonation.NewLiquid(k.drink)
@@ -149,11 +161,16 @@ func (m *maker) foam(g *Guide) error {
 		if b := p.Bottle; b != nil && b.Priming.What != "" {
 			more := 0.1 * (p.Content.In(units.GramCO2PerLitre) - b.Dissolved.In(units.GramCO2PerLitre))
 			g.add(true, "priming of the "+p.Named(), b.Priming.Mass.String(), "a tenth too much, or bottles a tenth fewer, is %.1f g/L of CO2 more", more)
-			cold, err := liquid.Content(m.air.Pressure(), units.Celsius.Of(checked.Number(math.Max(m.req.Fermenter.Warmest.In(units.Celsius)-10, 0))))
+			most := m.req.Fermenter.Warmest
+			cold, err := liquid.Content(m.air.Pressure(), units.Celsius.Of(checked.Number(math.Max(most.In(units.Celsius)-10, 0))))
 			if err != nil {
 				return err
 			}
-			more = cold.In(units.GramCO2PerLitre) - b.Dissolved.In(units.GramCO2PerLitre)
+			counted, err := liquid.Content(m.air.Pressure(), most)
+			if err != nil {
+				return err
+			}
+			more = (cold.In(units.GramCO2PerLitre)/counted.In(units.GramCO2PerLitre) - 1) * b.Dissolved.In(units.GramCO2PerLitre)
 			g.add(more > 0.3, "gas already dissolved", fmt.Sprintf("%.1f g/L", b.Dissolved.In(units.GramCO2PerLitre)),
 				"counted at %.0f °C, the warmest since the ferment; if it was never warmer than 10 K below that, it held %.1f g/L more",
 				m.req.Fermenter.Warmest.In(units.Celsius), more)
@@ -164,26 +181,70 @@ func (m *maker) foam(g *Guide) error {
 
 func (m *maker) haze(g *Guide) error {
 	s := m.poured.state
-	if index, err := s.CalciteIndex(); err == nil && m.unforeseen() == "" {
+	const none = -20 // no calcium or no carbonate to speak of
+	if index, err := s.CalciteIndex(); err == nil && m.unforeseen() == "" && index > none {
 		g.add(index > 0, "calcite's index of the drink", fmt.Sprintf("%.1f", index), "above 0 it could drop chalk; below it none")
 	}
 	if w := m.plan.Water.Boiled; w != nil && w.Scale.In(units.Gram) > 0 {
 		g.add(w.Scale.In(units.Gram) > 1, "chalk of the boil", fmt.Sprintf("up to %.1f g", w.Scale.In(units.Gram)),
 			"it falls in the kettle; carried over it is a white haze that settles within days")
 	}
-	if f := m.req.Flavour; f != nil && f.Strength != nil {
+	var told []string
+	for i, p := range m.recipe.packs {
+		f := p.taste
+		if f == nil || f.Strength == nil || slices.Contains(told, f.Name) {
+			continue
+		}
+		told = append(told, f.Name)
 		oily := f.Strength.In(units.PercentVolume)
-		g.add(oily > 20, "flavouring", fmt.Sprintf("%.0f %% vol, diluted to %.1f", oily, m.plan.Strength.In(units.PercentVolume)),
+		g.add(oily > 20, f.Name, fmt.Sprintf("%.0f %% vol, diluted to %.1f", oily, m.plan.Packs[i].Strength.In(units.PercentVolume)),
 			"oils that its alcohol held fall out as a lasting haze: try it in a glass of water at that strength")
 	}
-	g.add(true, "yeast grown, dry", fmt.Sprintf("%.1f g/L", m.yeastLeft()),
-		"what is not settled or fined is haze; at 4 °C most strains settle within two weeks (common practice, no source)")
+	if err := m.tartar(g, s); err != nil {
+		return err
+	}
+	if grown := m.yeastLeft(); grown > 0 {
+		g.add(true, "yeast grown, dry", fmt.Sprintf("%.1f g/L", grown),
+			"what is not settled or fined is haze; at 4 °C most strains settle within two weeks (common practice, no source)")
+	}
 	for _, p := range m.plan.Packs {
 		if p.Bottle != nil && p.Bottle.Priming.What != "" {
 			g.add(true, "primed bottles", fmt.Sprint(p.Count), "yeast works in them, and lies on the bottom: pour off it")
 			break
 		}
 	}
+	return nil
+}
+
+// tartar is the cream of tartar that a drink of grapes can still drop where it is coldest.
+func (m *maker) tartar(g *Guide, s forward.State) error {
+	if s.Of(forward.Tartrate) <= 0 {
+		return nil
+	}
+	coldest := m.recipe.packs[0].Temperature
+	for _, p := range m.recipe.packs {
+		if p.Temperature.Compare(coldest) < 0 {
+			coldest = p.Temperature
+		}
+	}
+	u := forward.Usual()
+	v, err := s.Volume(at20)
+	if err != nil {
+		return err
+	}
+	cold := s
+	if coldest.Compare(s.Temperature()) < 0 {
+		if cold, _, err = forward.Do(forward.Step{Kind: forward.Chill, Temperature: coldest}, s, &u); err != nil {
+			return outside(err)
+		}
+	}
+	_, left, err := forward.Do(forward.Step{Kind: forward.Settle, Share: units.Percent.Of(100)}, cold, &u)
+	if err != nil {
+		return outside(err)
+	}
+	falls := left.Sediment.Mass().In(units.Gram) / v.In(units.Litre)
+	g.add(falls > 0.1, "cream of tartar that can still fall", fmt.Sprintf("%.1f g/L", falls),
+		"crystals at %s, in weeks or months: a rest in the cold before packing takes them out (cold)", coldest.Text(units.Celsius, 0))
 	return nil
 }
 
@@ -223,13 +284,25 @@ func (m *maker) flat(g *Guide) error {
 		if b := p.Bottle; b != nil && b.Priming.What != "" {
 			g.add(b.Held, "priming of the "+p.Named(), b.Priming.Mass.String(), "of %s for all, %.1f g each; a tenth too little is %.1f g/L less",
 				b.Priming.What, b.PerBottle.In(units.Gram), 0.1*(want-b.Dissolved.In(units.GramCO2PerLitre)))
-			cells := m.plan.Yeast.Cells / m.batch.wash.VolumeAt20().In(units.Litre) // billion/L is million/mL
-			g.add(true, "yeast", fmt.Sprintf("%.1f million cells/mL pitched", cells),
+			pitched := "in the base, as it was made"
+			if m.recipe.base == nil {
+				cells := m.plan.Yeast.Cells / m.batch.wash.VolumeAt20().In(units.Litre) // billion/L is million/mL
+				pitched = fmt.Sprintf("%.1f million cells/mL pitched", cells)
+			}
+			g.add(true, "yeast", pitched,
 				"after long chilling or fining about 1 million/mL has to be left: pitch a little fresh yeast with the primer (common practice, no source)")
 			g.add(m.req.Fermenter.Temperature.In(units.Celsius) < 15, "warmth to condition in",
 				fmt.Sprintf("%.0f °C", m.req.Fermenter.Temperature.In(units.Celsius)), "below about 15 °C two weeks are not enough")
 			g.add(b.ServedGauge.In(units.BarGauge) < 0.5, "pressure when served", fmt.Sprintf("%.2f bar gauge", b.ServedGauge.In(units.BarGauge)),
-				"hold a gauge to one bottle: less than that is a leak or too little sugar")
+				"a gauge on one bottle that shows less tells of a leak or of too little sugar")
+			continue
+		}
+		content := fmt.Sprintf("%.1f g/L", p.Content.In(units.GramCO2PerLitre))
+		if r.counterPressure() {
+			g.add(true, m.plan.Packs[i].Named()+", filled under counter-pressure", content,
+				"what foams out in filling is lost: drink and bottle as cold as each other, closed on the foam")
+		} else {
+			g.add(true, m.plan.Packs[i].Named()+", still", content, "as planned: no gas is added")
 		}
 	}
 	return nil
@@ -246,20 +319,36 @@ func (m *maker) tastesSour(g *Guide) error {
 				a.Buffer.Mass, a.Buffer.What)
 		}
 	} else {
-		g.add(false, "pH", "not foreseen", "%s", a.Unforeseen)
-	}
-	if s := m.plan.State; s != nil && len(s.Points) > 0 {
-		if ph := s.Points[len(s.Points)-1].PH; ph != nil {
-			low := 0.0
-			if n := len(a.Points); n > 0 {
-				low = a.Points[n-1].Low
+		why := a.Unforeseen
+		if b := m.req.made(); b != nil {
+			if why = "that of the base was not given (at_hand.base.pH)"; b.PH != nil {
+				why = fmt.Sprintf("the base has %.2f", *b.PH)
 			}
-			g.add(*ph < low || low == 0 && *ph < sourBelow, "pH, as last read", fmt.Sprintf("%.2f", *ph),
-				"lower than the plan's range is an acid that the plan does not know: bacteria, or one that was added")
 		}
+		g.add(false, "pH", "not foreseen", "%s", why)
+	}
+	if p := m.plan.After; p != nil && len(p.Points) > 1 {
+		last := p.Points[len(p.Points)-1]
+		g.add(last.PH < 3.4, "pH of the drink, "+last.After, fmt.Sprintf("%.2f", last.PH), "titratable acidity %.1f g/L as %s; many taste sour from 7 on (common "+
+			"practice, no source)", last.Acidity.In(units.GramPerLitre), p.As)
+	}
+	if i := m.lastPH(); i >= 0 {
+		ph, low := *m.req.Readings[i].PH, 0.0
+		if n := len(a.Points); n > 0 {
+			low = a.Points[n-1].Low
+		}
+		g.add(ph < low || low == 0 && ph < sourBelow, "pH, as last read", fmt.Sprintf("%.2f", ph),
+			"lower than the plan's range is an acid that the plan does not know: bacteria, or one that was added")
 	}
 	if acids := m.plan.Label.Acids.In(units.GramPerLitre); acids >= 0.05 { // in beer they count in the real extract
-		g.add(false, "acids that yeast makes", fmt.Sprintf("%.1f g/L", acids), "as planned: succinic above all; a taste begins near 0.2 g/L (recalled from memory)")
+		what, says := "acids that yeast makes", "as planned: succinic above all; a taste begins near 0.2 g/L (recalled from memory)"
+		switch {
+		case m.brings.some:
+			what, says = "organic acids of the drink", "as planned: those of the fruit, the honey or the malt with the yeast's own"
+		case m.plan.Acid != nil || m.recipe.base != nil:
+			what, says = "organic acids of the drink", "as planned: the yeast's own, and what was added"
+		}
+		g.add(false, what, fmt.Sprintf("%.1f g/L", acids), "%s", says)
 	}
 	for _, p := range m.plan.Packs {
 		if c := p.Content.In(units.GramCO2PerLitre); c > 3 {
@@ -272,8 +361,12 @@ func (m *maker) tastesSour(g *Guide) error {
 
 func (m *maker) sulfur(g *Guide) error {
 	n := m.plan.Nutrient
+	if m.recipe.base != nil {
+		g.add(false, "ferment", "none here", "the base brought it: a lack of nitrogen or of vitamins in its ferment is the usual cause, and none of it is known here")
+		return nil
+	}
 	if m.unforeseen() == "" {
-		brought, low := n.Brought.In(units.MilligramPerLitre), n.Low.In(units.MilligramPerLitre)
+		brought, low := n.Brought.Plus(n.FromMust).In(units.MilligramPerLitre), n.Low.In(units.MilligramPerLitre)
 		g.add(brought < low, "nitrogen brought", fmt.Sprintf("%.0f mg/L", brought),
 			"strains of low demand want %.0f, of this one %.0f; short of it yeast makes hydrogen sulfide", low, n.Need.In(units.MilligramPerLitre))
 	}
@@ -285,12 +378,30 @@ func (m *maker) sulfur(g *Guide) error {
 	}
 	sulfate := m.plan.Water.After.Sulfate.In(units.MilligramPerLitre)
 	g.add(false, "sulfate of the water", fmt.Sprintf("%.0f mg/L", sulfate), "yeast takes what it needs from 20 on: more is no cause (common practice, no source)")
-	t := m.req.Fermenter.Temperature.In(units.Celsius)
+	if p := m.plan.After; p != nil && p.Sulfite != nil {
+		g.add(false, "molecular SO2", fmt.Sprintf("%.1f mg/L", p.Sulfite.Molecular.In(units.MilligramPerLitre)),
+			"as planned; a sharp smell, of a match, is noticed from about 2 on (common practice, no source) and is none of hydrogen sulfide")
+	}
+	t := m.vesselIs().In(units.Celsius)
 	g.add(t < 14, "temperature", fmt.Sprintf("%.0f °C", t), "cold ferments drive less of it out: a few days at the end some kelvin warmer help")
 	return nil
 }
 
+// vesselIs is the temperature of the ferment as it was read last, else as planned.
+func (m *maker) vesselIs() units.Temperature {
+	for _, r := range slices.Backward(m.req.Readings) {
+		if r.Vessel != nil {
+			return *r.Vessel
+		}
+	}
+	return m.req.Fermenter.Temperature
+}
+
 func (m *maker) noStart(g *Guide) error {
+	if m.recipe.base != nil {
+		g.add(false, "ferment", "none here", "the base is made: only a primer ferments, in its pack; see flat")
+		return nil
+	}
 	if f, err := m.byPlan(); err == nil {
 		t, err := f.fit.When(units.Percent.Of(begunAt))
 		if err == nil {
@@ -304,9 +415,12 @@ func (m *maker) noStart(g *Guide) error {
 	if age := m.req.Yeast.Age; age != nil {
 		g.add(time.Duration(*age) > 180*day, "age of the yeast", age.String(), "more than half a year asks for a trial in sugar water")
 	}
-	t := m.req.Fermenter.Temperature.In(units.Celsius)
+	t := m.vesselIs().In(units.Celsius)
 	g.add(t < 12, "temperature", fmt.Sprintf("%.0f °C", t), "each 9 K colder is half as fast; below 10 °C many strains sleep")
-	if a := m.plan.Acidity; len(a.Points) > 0 {
+	if i := m.lastPH(); i >= 0 {
+		ph := *m.req.Readings[i].PH
+		g.add(ph < 3 || ph > 8, "pH, as last read", fmt.Sprintf("%.2f", ph), "outside 3 to 8 it can hinder the start")
+	} else if a := m.plan.Acidity; len(a.Points) > 0 {
 		ph := a.Points[0].PH
 		g.add(ph < 3 || ph > 8, "pH of the wash", fmt.Sprintf("%.2f", ph), "outside 3 to 8 it can hinder the start; well-fed yeast brings a high one down by itself")
 	}
@@ -320,8 +434,8 @@ func (m *maker) noStart(g *Guide) error {
 	}
 	g.add(load > 1.5, "osmotic load", fmt.Sprintf("%.2f mol/kg", load), "yeast suffers from about 2 on (common practice, no source): feed the sugar in portions")
 	if m.unforeseen() == "" {
-		n := m.plan.Nutrient
-		g.add(n.Brought.In(units.MilligramPerLitre) < 60, "nitrogen brought", fmt.Sprintf("%.0f mg/L", n.Brought.In(units.MilligramPerLitre)),
+		n := m.plan.Nutrient.Brought.Plus(m.plan.Nutrient.FromMust).In(units.MilligramPerLitre)
+		g.add(n < 60, "nitrogen brought", fmt.Sprintf("%.0f mg/L", n),
 			"a lack slows it later rather than at the start")
 	}
 	return nil
@@ -348,7 +462,10 @@ func (m *maker) washed() (forward.State, error) {
 func inHours(t time.Duration) string { return fmt.Sprintf("%.0f h", t.Hours()) }
 
 func (m *maker) tooSweet(g *Guide) error {
-	if left, read := m.unfermented(); read {
+	if m.recipe.base != nil {
+		sugar := m.plan.Base.Sugar.In(units.GramPerLitre)
+		g.add(sugar > 4, "sugar of the base, by its gravity", fmt.Sprintf("%.1f g/L", sugar), "a taste begins near 4 g/L (recalled from memory)")
+	} else if left, read := m.unfermented(); read {
 		g.add(left > 4, "sugar left by the last reading", fmt.Sprintf("%.1f g/L", left),
 			"a taste begins near 4 g/L (recalled from memory); it can still ferment: do not pack it so")
 	} else {
@@ -356,14 +473,9 @@ func (m *maker) tooSweet(g *Guide) error {
 		g.add(true, "gravity now", m.ifDone(), "each 0.001 above it is %.1f g/L of sugar: read it",
 			0.001*sugar/math.Max(m.plan.Gravity.Original-m.plan.Gravity.Floor, 1e-3))
 	}
-	base := m.batch.base
-	rest := 1000 * kg(base.Fermentable()) / base.VolumeAt20().In(units.Litre)
-	g.add(rest > 4, "sugar that this yeast leaves, as planned", fmt.Sprintf("%.1f g/L", rest), "by the attenuation of the request, %s",
-		m.attenuation().Text(units.Percent, 0))
-	sugars := m.plan.Label.Sugars.In(units.GramPerLitre)
-	g.add(sugars > 4, "sugars of the packed drink", fmt.Sprintf("%.1f g/L", sugars), "with the flavouring's own; where yeast is alive it ferments")
-	g.add(false, "polyols of the ferment", fmt.Sprintf("%.1f g/L", m.plan.Label.Polyols.In(units.GramPerLitre)),
-		"glycerol: a taste begins near 5 g/L (recalled from memory)")
+	if err := m.sweetAsPlanned(g); err != nil || m.recipe.base != nil {
+		return err
+	}
 	if f := m.plan.Forecast; f != nil {
 		g.add(f.Stops.In(units.Percent) > 30, "chance that it stops", f.Stops.Text(units.Percent, 0), "for good above gravity %.4f, as foreseen", f.StopsAbove)
 	}
@@ -371,6 +483,21 @@ func (m *maker) tooSweet(g *Guide) error {
 		ph := a.Points[len(a.Points)-1].PH
 		g.add(ph > 4, "pH at the end, as planned", fmt.Sprintf("%.2f", ph), "little acid makes the same sugar taste sweeter")
 	}
+	return nil
+}
+
+// sweetAsPlanned is what of the drink tastes sweet by the plan.
+func (m *maker) sweetAsPlanned(g *Guide) error {
+	base := m.batch.base
+	rest := 1000 * kg(base.Fermentable()) / base.VolumeAt20().In(units.Litre)
+	if m.recipe.base == nil {
+		g.add(rest > 4, "sugar that this yeast leaves, as planned", fmt.Sprintf("%.1f g/L", rest), "by the attenuation of the request, %s",
+			m.attenuation().Text(units.Percent, 0))
+	}
+	sugars := m.plan.Label.Sugars.In(units.GramPerLitre)
+	g.add(sugars > 4, "sugars of the packed drink", fmt.Sprintf("%.1f g/L", sugars), "with the flavouring's own; where yeast is alive it ferments")
+	g.add(false, "polyols of the ferment", fmt.Sprintf("%.1f g/L", m.plan.Label.Polyols.In(units.GramPerLitre)),
+		"glycerol: a taste begins near 5 g/L (recalled from memory)")
 	return nil
 }
 
