@@ -1,7 +1,10 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
+	"math"
+	"slices"
 
 	"example.org/zymase/examples/seltzer/plan"
 	"example.org/zymase/units"
@@ -62,6 +65,9 @@ func pitching(p plan.Plan, s style) []step {
 // firstBuffer is what goes into the wash before the yeast: the whole, or what is sure to be
 // wanted, or half of it.
 func firstBuffer(a plan.AcidityPlan, s style) []row {
+	if a.Buffer.Mass.Decimal().IsZero() {
+		return nil
+	}
 	r := row{label: a.Buffer.What, value: s.weight(*a.Buffer)}
 	if a.ByMeter {
 		if a.Clear.In(units.Gram) < 0.05 {
@@ -95,33 +101,90 @@ func about(p plan.Plan, what string) string {
 	return ""
 }
 
-// fermenting goes by gravity: the clock only says when to look.
-func fermenting(p plan.Plan, s style) []step {
-	var steps []step
-	g, a := p.Gravity, p.Acidity
+// halfUsed is when about half of the sugar is used, by the gravity.
+func halfUsed(g plan.GravityPlan) string {
+	if len(g.Portions) > 0 { // which lift it
+		return "half of the sugar used: the last portion is in, and the gravity above " + number(g.TwoThirdsUsed, 4)
+	}
+	return "half of the sugar used: between gravity " + number(g.ThirdUsed, 4) + " and " + number(g.TwoThirdsUsed, 4)
+}
+
+// byGravity is what goes in while it ferments, nutrient, buffer and sugar, in the order in which it is due.
+func byGravity(p plan.Plan, s style) []step {
+	type due struct {
+		used float64 // of the sugar
+		step step
+	}
+	var all []due
+	a := p.Acidity
+	var other []row // half of the buffer
+	if a.Halves && a.Buffer != nil {
+		other = firstBuffer(a, s)
+		for i := range other {
+			other[i].value = "other " + other[i].value
+		}
+	}
+	const title, id = "Buffer, the other half", "buffer-2"
 	for i, st := range p.Nutrient.Stages {
-		d := doses(st, s)
-		if i == 0 || len(d) == 0 {
+		if i == 0 {
 			continue
 		}
-		feed := step{id: fmt.Sprintf("feed-%d", i+1), title: fmt.Sprintf("Nutrient, addition %d", i+1), weigh: d,
-			when: "by gravity " + number(st.Gravity, 4) + about(p, fmt.Sprintf("nutrient, addition %d", i+1)),
+		feed := step{id: fmt.Sprintf("feed-%d", i+1), title: fmt.Sprintf("Nutrient, addition %d", i+1), weigh: doses(st, s),
+			when: "by gravity " + number(st.Gravity, 4) + afterPortion(p.Gravity, st.Used) + about(p, fmt.Sprintf("nutrient, addition %d", i+1)),
 			read: []row{{label: "gravity", value: number(st.Gravity, 4)}},
 			do:   []string{"In a little of the wash, slowly: gas comes out."}}
-		if i == 1 && a.Halves && a.Buffer != nil {
-			for _, r := range firstBuffer(a, s) {
-				r.value = "other " + r.value
-				feed.weigh = append(feed.weigh, r)
-			}
+		if len(feed.weigh) == 0 {
+			feed.id, feed.title = id, title
 		}
-		steps = append(steps, feed)
+		if i == 1 {
+			feed.weigh = append(feed.weigh, other...)
+		}
+		if len(feed.weigh) > 0 {
+			all = append(all, due{st.Used.In(units.Percent), feed})
+		}
 	}
+	if len(other) > 0 && len(p.Nutrient.Stages) < 2 {
+		const sixth = 100.0 / 6
+		all = append(all, due{sixth, step{id: id, title: title, when: "a sixth of the sugar used", weigh: other}})
+	}
+	for i, k := range p.Gravity.Portions {
+		all = append(all, due{k.Used.In(units.Percent), step{id: fmt.Sprintf("portion-%d", i+2), title: fmt.Sprintf("Sugar, portion %d", i+2),
+			when:  "by gravity " + number(k.Gravity, 4) + afterPortion(p.Gravity, k.Used),
+			weigh: []row{{label: k.Sugar.What, value: s.weight(k.Sugar)}}, read: []row{{label: "gravity before", value: number(k.Gravity, 4)}}}})
+	}
+	slices.SortStableFunc(all, func(a, b due) int {
+		if math.Abs(a.used-b.used) < 1e-6 { // what was listed first
+			return 0
+		}
+		return cmp.Compare(a.used, b.used)
+	})
+	var steps []step
+	for _, d := range all {
+		steps = append(steps, d.step)
+	}
+	return steps
+}
+
+// afterPortion says which portion of the sugar is in before a gravity is read: each lifts it.
+func afterPortion(g plan.GravityPlan, used units.Share) string {
+	n := 0
 	for i, k := range g.Portions {
-		steps = append(steps, step{id: fmt.Sprintf("portion-%d", i+2), title: fmt.Sprintf("Sugar, portion %d", i+2), when: "by gravity " + number(k.Gravity, 4),
-			weigh: []row{{label: k.Sugar.What, value: s.weight(k.Sugar)}}, read: []row{{label: "gravity before", value: number(k.Gravity, 4)}}})
+		if used.In(units.Percent) > k.Used.In(units.Percent)+1e-6 {
+			n = i + 2
+		}
 	}
+	if n == 0 {
+		return ""
+	}
+	return fmt.Sprintf(", after portion %d", n)
+}
+
+// fermenting goes by gravity: the clock only says when to look.
+func fermenting(p plan.Plan, s style) []step {
+	g, a := p.Gravity, p.Acidity
+	steps := byGravity(p, s)
 	ph := step{id: "pH", title: "Measure the pH",
-		when: "half of the sugar used: between gravity " + number(g.ThirdUsed, 4) + " and " + number(g.TwoThirdsUsed, 4) + about(p, "measure the pH"),
+		when: halfUsed(g) + about(p, "measure the pH"),
 		read: []row{{label: "pH"}}}
 	if n := len(a.Points); n > 2 {
 		from, to := a.Points[n-3], a.Points[n-2]

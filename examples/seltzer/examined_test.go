@@ -75,3 +75,49 @@ func TestWhatASheetMaySay(t *testing.T) {
 		t.Error(block)
 	}
 }
+
+// What is due while it ferments stands in the order of the sugar used, nutrient and portions together, and the other
+// half of a buffer has its step where no nutrient is due with it; nothing is to be taken of what is not weighed.
+func TestOrderWhileItFerments(t *testing.T) {
+	req, err := plan.ParseRequest(builtIn)
+	if err != nil {
+		t.Fatal(err)
+	}
+	make := func(change func(*plan.Request)) plan.Plan {
+		r := req
+		change(&r)
+		p, err := plan.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return p
+	}
+	names := func(p plan.Plan) (ids []string) {
+		for _, st := range byGravity(p, style{}) {
+			ids = append(ids, st.id)
+		}
+		return ids
+	}
+	p := make(func(r *plan.Request) { r.Portions = 3 })
+	if got := strings.Join(names(p), " "); got != "feed-2 portion-2 feed-3 portion-3" {
+		t.Error(got)
+	}
+	if when := byGravity(p, style{})[2].when; !strings.Contains(when, ", after portion 2") {
+		t.Error(when)
+	}
+	p = make(func(r *plan.Request) {
+		r.Nutrient.Sources = []string{"diammonium phosphate"}
+		_ = r.Scales.Small.UnmarshalText([]byte("12 g")) // one addition
+	})
+	if got := names(p); !p.Acidity.Halves || strings.Join(got, " ") != "buffer-2" {
+		t.Error(p.Acidity.Halves, got)
+	}
+	p.Nutrient.Stages = nil
+	if got := names(p); strings.Join(got, " ") != "buffer-2" {
+		t.Error(got)
+	}
+	_ = p.Acidity.Buffer.Mass.UnmarshalText([]byte("0 g"))
+	if got := names(p); len(got) > 0 {
+		t.Error(got)
+	}
+}

@@ -84,15 +84,18 @@ func vesselSection(p plan.Plan, s style) section {
 func gravitySection(p plan.Plan, s style) section {
 	g := p.Gravity
 	plato := func(e units.Extract) string { return number(e.In(units.DegreePlato), 2) + " °P" }
-	minerals := ""
+	minerals, portionsIn := "", ""
+	if len(g.Portions) > 0 {
+		portionsIn = "with each portion in that is due by then"
+	}
 	if g.Minerals >= 0.00005 {
-		minerals = "Salts, nutrient and buffer are " + number(g.Minerals, 4) + " of the floor. "
+		minerals = "Salts of water, nutrient and buffer are " + number(g.Minerals, 4) + " of the floor. "
 	}
 	rows := []row{
 		row{"original", number(g.Original, 4) + " ± " + number(g.OriginalUncertainty, 4), mostlyFrom(g.OriginalFrom) + "; " + plato(g.Extract) +
 			"; a hydrometer in the wash at fermenting temperature shows " + number(g.WarmOriginal, 4), "", ""}.explain(plan.FigureGravity, plan.FigureWarmReading),
-		row{"one third of the sugar used", number(g.ThirdUsed, 4), "", "", ""}.explain(plan.FigureGravity),
-		row{"two thirds used", number(g.TwoThirdsUsed, 4), "", "", ""}.explain(plan.FigureGravity),
+		row{"one third of the sugar used", number(g.ThirdUsed, 4), portionsIn, "", ""}.explain(plan.FigureGravity),
+		row{"two thirds used", number(g.TwoThirdsUsed, 4), portionsIn, "", ""}.explain(plan.FigureGravity),
 		row{"dry floor", number(g.Floor, 4) + " ± " + number(g.FloorUncertainty, 4),
 			mostlyFrom(g.FloorFrom) + "; apparent extract " + plato(g.Apparent) + "; at fermenting temperature " + number(g.WarmFloor, 4),
 			"", ""}.explain(plan.FigureFloor, plan.FigureApparent, plan.FigureWarmReading),

@@ -28,7 +28,8 @@ func feedSection(p plan.Plan, s style) section {
 		}
 		for _, d := range st.Doses {
 			if !d.Mass.Decimal().IsZero() {
-				out.rows = append(out.rows, row{when, s.weight(d), d.What + "; gravity " + number(st.Gravity, 4), "", ""}.explain(plan.FigureNutrient))
+				note := d.What + "; gravity " + number(st.Gravity, 4) + afterPortion(p.Gravity, st.Used)
+				out.rows = append(out.rows, row{when, s.weight(d), note, "", ""}.explain(plan.FigureNutrient))
 			}
 		}
 	}
@@ -96,7 +97,7 @@ func bufferRow(a plan.AcidityPlan, s style) row {
 	b := *a.Buffer
 	switch {
 	case !b.Mass.Decimal().IsZero():
-		when, halves := "dissolve it in the wash before the yeast", "half of it in the wash before the yeast, half with the second nutrient"
+		when, halves := "dissolve it in the wash before the yeast", "half of it in the wash before the yeast, half when a sixth of the sugar is used"
 		switch {
 		case a.ByMeter && a.Clear.In(units.Gram) < 0.05:
 			when = "none at first, as none is needed if no chalk drops out; then only by a meter, when half of the sugar is used"

@@ -2,6 +2,7 @@ package plan_test
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.org/zymase/examples/seltzer/plan"
@@ -127,5 +128,19 @@ func TestStrengthWithAcidAndYeastMatter(t *testing.T) {
 			want = r.Strength.In(units.PercentVolume)
 		}
 		near(t, what, p.Packs[0].Strength.In(units.PercentVolume), want, 0.0011*want+0.0014) // half a step of the scale
+	}
+}
+
+// What is at hand does not fill a can that is larger than its part of it.
+func TestNoPackOfWhatDoesNotFillIt(t *testing.T) {
+	r := kindOf(t, "sugar_at_hand")
+	r.AtHand.Sugar = new(units.Gram.Of(200))
+	r.Packs[0].Volume, r.Packs[0].Size = units.Litre.Of(1), units.Litre.Of(0.7)
+	rest := r.Packs[0]
+	rest.Kind, rest.Priming, rest.HeadSpace, rest.Volume, rest.Size = "keg", "", nil, units.Litre.Of(4), units.Litre.Of(5)
+	r.Packs = append(r.Packs, rest)
+	p, err := plan.Make(r)
+	if err == nil || !strings.Contains(err.Error(), "packs[0].size: 0.7 L: at most the 0.") {
+		t.Error(err, p.Packs)
 	}
 }

@@ -188,7 +188,7 @@ type AcidityPlan struct {
 	Clear         units.Mass `json:"buffer_if_no_chalk_drops"` // the dose before rounding, if the boil drops none
 	EndClear      float64    `json:"end_pH_if_no_chalk_drops"` // with the dose as weighed; 0 where the boil can drop none
 	ByMeter       bool       `json:"rest_of_buffer_by_meter"`  // the two doses lie too far apart: Clear first, the rest by a meter
-	Halves        bool       `json:"buffer_in_halves"`         // half before the yeast, half with the second nutrient: all at once is too alkaline to pitch
+	Halves        bool       `json:"buffer_in_halves"`         // half before the yeast, half when a sixth of the sugar is used: all at once is too alkaline to pitch
 
 	Points     []AcidityPoint `json:"points"`                    // from the wash to the dry floor, with the buffer
 	Unforeseen string         `json:"pH_not_foreseen,omitempty"` // why there are none: honey, juice, malt

@@ -76,7 +76,14 @@ func settled(req Request) (Request, error) {
 			return req, &RequestError{Field: "at_hand", Value: atHandText(sugar, water),
 				Allowed: "more: what is left of it after the losses of the vessels is less than a litre"}
 		}
-		return r.settledTo(smaller(r.req, scale), b), nil
+		out := smaller(r.req, scale)
+		for i, p := range r.req.Packs { // else one would be filled that is not full
+			if there := out.Packs[i].Volume; p.Kind != keg && p.Size.Compare(there) > 0 {
+				return req, &RequestError{Field: fmt.Sprintf("packs[%d].size", i), Value: SizeText(p.Size),
+					Allowed: fmt.Sprintf("at most the %s that what is at hand makes for it: a smaller one, or all of it in the other packs", there.Text(units.Litre, 2))}
+			}
+		}
+		return r.settledTo(out, b), nil
 	}
 	return r.settledTo(req, b), nil
 }
