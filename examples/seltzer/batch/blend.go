@@ -35,7 +35,8 @@ func (j *job) blend(st *Step) error {
 	if have == 0 {
 		j.s.t = st.With.t
 	} else if more > 0 {
-		j.s.t = degrees((have*j.s.t.In(celsius) + more*st.With.t.In(celsius)) / (have + more))
+		t := j.s.t.In(celsius)
+		j.s.t = degrees(t + more/(have+more)*(st.With.t.In(celsius)-t)) // as warm as both, to the bit, where they are alike
 	}
 	return nil
 }

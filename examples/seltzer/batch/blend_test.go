@@ -13,7 +13,12 @@ func TestBlend(t *testing.T) {
 	s := after(b, Step{Kind: Blend, With: &w})
 	a := must(b.Strength()).In(units.PercentVolume)
 	near(t, "strength", must(s.Strength()).In(units.PercentVolume), a*must(b.Volume(at20)).In(units.Litre)/must(s.Volume(at20)).In(units.Litre), 1e-9)
-	near(t, "temperature", s.Temperature().In(units.Celsius), 15, 0.2)
+	near(t, "temperature", s.Temperature().In(units.Celsius), 10+10*w.amount.grams()/(w.amount.grams()+b.amount.grams()), 1e-9)
+	for _, l := range []float64{7.1, 12, 31.7} {
+		if got := after(wash(), Step{Kind: Blend, With: &w, Volume: litres(l)}).Temperature(); got != wash().Temperature() || got != w.Temperature() {
+			t.Errorf("%v of two liquids of 20 °C", got)
+		}
+	}
 	near(t, "ten litres", must(after(b, Step{Kind: Blend, With: &w, Volume: units.Litre.Of(10)}).Volume(at20)).In(units.Litre),
 		must(b.Volume(at20)).In(units.Litre)+10, 0.05)
 	u := Usual()

@@ -196,7 +196,9 @@ func TestRefusedAtHand(t *testing.T) {
 	}{
 		{"gravity", func(r *plan.Request) { r.Gravity = new(1.2) }, "original_gravity: 1.2: 1.003 to 1.150"},
 		{"gravity", func(r *plan.Request) { r.Strength = units.PercentVolume.Of(5) }, "original_gravity: 1.035: in the place of the strength"},
-		{"gravity", func(r *plan.Request) { r.Gravity = new(1.149) }, "original_gravity: 1.149: less: it makes more than 15 % vol"},
+		{"gravity", func(r *plan.Request) { r.Gravity = new(1.149) }, "original_gravity: 1.149: at most 1.087: more makes over 15 % vol"},
+		{"gravity", func(r *plan.Request) { r.Gravity, r.Fermentable, r.Buffer = new(1.06), "apple juice 12 °Bx", nil },
+			"original_gravity: 1.06: at most 1.047: juice without water makes no more"},
 		{"sugar_at_hand", func(r *plan.Request) { r.Volume = units.Litre.Of(20) }, "at_hand.sugar: given: two of strength"},
 		{"sugar_at_hand", func(r *plan.Request) { r.Strength = units.StrengthByVolume{} }, "volume: missing: two of strength"},
 		{"sugar_at_hand", func(r *plan.Request) { r.AtHand.Sugar = new(units.Gram.Of(20)) }, "at_hand: 0.02 kg of sugar: more"},

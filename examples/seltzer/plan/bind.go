@@ -41,8 +41,18 @@ func bind(text []byte, into any) (typed, error) {
 		return nil, &RequestError{Field: "request", Value: "text after the end", Allowed: "one JSON object"}
 	}
 	said := typed{}
-	return said, said.set(reflect.ValueOf(into).Elem(), node, "")
+	err = said.set(reflect.ValueOf(into).Elem(), node, "")
+	if e, ok := err.(*RequestError); ok && e.Value == missing {
+		of, _, inside := strings.Cut(e.Field, ".")
+		if o, ok := node.(object); ok && inside && o.hasBase() && slices.Contains(brewOnly, of) { // what is missing there is not wanted
+			return nil, leftOut(of)
+		}
+	}
+	return said, err
 }
+
+// missing is the value of a field that is not there.
+const missing = "missing"
 
 const notJSON = "not JSON"
 
@@ -216,22 +226,22 @@ func (said typed) setStruct(v reflect.Value, o object, path string) error {
 			return err
 		}
 	}
-	var missing []string
+	var left []string
 	for i := range v.NumField() {
 		tag, option, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
 		must := fields[tag] == i && (!strings.HasPrefix(option, "omit") || v.Type().Field(i).Tag.Get("need") == "brew" && !o.hasBase())
 		if _, given := o.values[tag]; must && !given {
-			missing = append(missing, tag)
+			left = append(left, tag)
 		}
 	}
-	if missing == nil {
+	if left == nil {
 		return nil
 	}
 	allowed := "this field must be given"
-	if more := missing[1:]; len(more) > 0 {
+	if more := left[1:]; len(more) > 0 {
 		allowed += ", and so must " + strings.Join(more, ", ")
 	}
-	return &RequestError{Field: join(path, missing[0]), Value: "missing", Allowed: allowed}
+	return &RequestError{Field: join(path, left[0]), Value: missing, Allowed: allowed}
 }
 
 // fieldsOf are the names of the fields of a part of the request, and where each stands.

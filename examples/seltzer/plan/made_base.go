@@ -27,6 +27,13 @@ const (
 	leastBasePH, mostBasePH           = 2.5, 7.0
 )
 
+// brewOnly are the parts of a request that say how a base is brewed, or what was read while it was.
+var brewOnly = []string{"fermenter", "yeast", "nutrient", "buffer", "kettle", "fruit", "acid", "cold", "schedule", "room", "readings"}
+
+func leftOut(field string) error {
+	return &RequestError{Field: field, Value: "given", Allowed: "left out: the base is made, it is only let down and packed"}
+}
+
 // setMade checks a request that starts from a base.
 func (k *recipe) setMade() error {
 	r, b := k.req, k.req.made()
@@ -42,11 +49,11 @@ func (k *recipe) setMade() error {
 		{"stabilise", r.Stabilise != nil},
 	} {
 		if x.is {
-			return &RequestError{Field: x.field, Value: "given", Allowed: "left out: the base is made, it is only let down and packed"}
+			return leftOut(x.field)
 		}
 	}
 	if f := r.Fermenter; !f.Capacity.IsZero() || !f.Loss.IsZero() || len(f.Also) > 0 {
-		return &RequestError{Field: "fermenter", Value: "given", Allowed: "left out: the base is made, it is only let down and packed"}
+		return leftOut("fermenter")
 	}
 	if b.Volume != nil {
 		if err := within("at_hand.base.volume", *b.Volume, units.Litre, 0.1, mostVolume); err != nil {

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/internal/numeric"
@@ -206,6 +207,19 @@ func (r *Request) near(times float64) string {
 	return "about " + units.Mass.Text(kilograms(times*kg(*r.AtHand.Sugar)), units.Kilogram, 1)
 }
 
+// atMost is what a measure follows from, brought from what it is wanted to be down to the most that can be made.
+func (r *Request) atMost(most, want float64) string {
+	if r.Gravity != nil {
+		const less = 0.0005 // by which a juice or malt weighs less in the batch than in the search
+		return fmt.Sprintf("%.3f", math.Floor(1e3*(1-less+(*r.Gravity-1)*most/want))/1e3)
+	}
+	times := most / want
+	if r.AtHand.Water != nil { // shares of sugar and water
+		times *= (1 - want) / (1 - most)
+	}
+	return fmt.Sprintf("about %.1f kg", math.Floor(10*times*kg(*r.AtHand.Sugar))/10)
+}
+
 func atHandText(sugar, water float64) string {
 	switch {
 	case water == 0:
@@ -281,19 +295,16 @@ func (r *recipe) settle(req Request, sugar, water float64) (batch, error) {
 		return r.forMeasure("at_hand.sugar", func(b batch) float64 { return b.fermentable }, sugar)
 	case req.Gravity != nil:
 		// Salts, nutrient and buffer stand in every gravity: those of the batch without them are near enough.
-		minerals := 0.0
-		for range 2 {
-			b, err := r.forMeasure("original_gravity", func(b batch) float64 { return b.wash.Gravity().SG() - 1 }, *req.Gravity-1-minerals)
-			if err != nil {
-				return b, err
-			}
-			if minerals > 0 {
-				return b, nil
-			}
-			if minerals, err = r.minerals(b, sugar, water, req); err != nil || minerals == 0 {
-				return b, err
-			}
+		original := func(b batch) float64 { return b.wash.Gravity().SG() - 1 }
+		b, err := r.forMeasure("original_gravity", original, *req.Gravity-1)
+		if err != nil {
+			return b, err
 		}
+		minerals, err := r.minerals(b, sugar, water, req) // below zero where the search's liquid counts more of a juice or malt
+		if err != nil || minerals == 0 {
+			return b, err
+		}
+		return r.forMeasure("original_gravity", original, *req.Gravity-1-minerals)
 	}
 	return r.forStrength()
 }
@@ -333,34 +344,76 @@ func (r *recipe) forMeasure(field string, measure func(batch) float64, want floa
 		return b, 0, errTooWeak
 	}
 	refused := func(err error) error {
-		if _, ok := errors.AsType[*RequestError](err); ok {
+		if inRequest(err) {
 			return err
 		}
 		_, value := r.fixed.fixes()
-		if e, ok := errors.AsType[*units.RangeError](err); ok && e.Quantity == "strength" {
-			return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("less: it makes more than %s %% vol", plain(mostStrength)), Err: err}
+		most, why := r.mostOf(func(x float64) (float64, float64, error) {
+			b, _, err := try(x)
+			return measure(b), b.strength, err
+		})
+		if want > 0.999*most {
+			return &RequestError{Field: field, Value: value, Allowed: "at most " + r.fixed.atMost(most, want) + ": " + why, Err: err}
 		}
 		return &RequestError{Field: field, Value: value, Allowed: "what these packs and this fermentable can make of it (" + reason(err) + ")", Err: err}
 	}
 	x := math.Log(0.95 * r.guess())
-	lastX, lastY, slope := 0.0, 0.0, 1.0
+	lastX, lastY, slope, tried := 0.0, 0.0, 1.0, false
 	for n := range mostSettling {
 		b, y, err := try(math.Exp(x))
 		if err != nil { // perhaps from where the last one ended
 			r.restart()
 			if b, y, err = try(math.Exp(x)); err != nil {
-				return b, refused(err)
+				if inRequest(err) || n > mostSettling/2 {
+					return b, refused(err)
+				}
+				if tried { // beyond what can be made, which the aim may be just below
+					x = (x + lastX) / 2
+				} else {
+					x -= 0.1
+				}
+				continue
 			}
 		}
 		if math.Abs(y) < 1e-9 {
 			return b, nil
 		}
-		if s := (y - lastY) / (x - lastX); n > 0 && s > 0.3 && s < 3 {
+		if s := (y - lastY) / (x - lastX); tried && s > 0.3 && s < 3 {
 			slope = s
 		}
-		lastX, lastY, x = x, y, min(x-y/slope, -1e-3)
+		lastX, lastY, tried, x = x, y, true, min(x-y/slope, -1e-3)
 	}
 	return batch{}, refused(numeric.ErrNoConvergence)
+}
+
+// mostOf is the largest measure of a batch that can be made, to a thousandth, and what is in the way of more. It is for a refusal.
+func (r *recipe) mostOf(try func(share float64) (measure, strength float64, err error)) (most float64, why string) {
+	why = r.fermentable.Name() + " without water makes no more"
+	for low, high := 0.0, 1.0; high-low > 1e-5; {
+		share := (low + high) / 2
+		r.restart()
+		switch x, strength, err := try(share); {
+		case err == nil && strength <= mostStrength:
+			low, most = share, x
+			continue
+		case err == nil || overStrong(err):
+			why = fmt.Sprintf("more makes over %s %% vol", plain(mostStrength))
+		}
+		high = share
+	}
+	return most, why
+}
+
+// inRequest tells an error of another field from one of what was asked for in itself.
+func inRequest(err error) bool {
+	_, ok := errors.AsType[*RequestError](err)
+	return ok && !overStrong(err)
+}
+
+// overStrong tells an error of a wash that no yeast ferments out from one of water that would have to be less than none.
+func overStrong(err error) bool {
+	e, ok := errors.AsType[*units.RangeError](err)
+	return ok && (e.Quantity == "strength" || strings.HasPrefix(e.Quantity, "extract"))
 }
 
 const mostSettling = 40

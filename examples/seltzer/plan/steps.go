@@ -90,8 +90,16 @@ func (m *maker) fed(d material.Dose) forward.Step {
 	return forward.Step{Kind: forward.Feed, What: d.Material.Name(), Mass: d.Mass}
 }
 
-// topUp is the water beside the kettle, treated where the salts do not go in after it.
-func (m *maker) topUp() (*forward.State, error) { return m.treatedWater(m.batch.topUp / waterPerLitre) }
+// topUp is the water beside the kettle, treated where the salts do not go in after it. It is no colder than the
+// ferment, so that what it makes with the kettle's can be cooled to that.
+func (m *maker) topUp() (*forward.State, error) {
+	s, err := m.treatedWater(m.batch.topUp / waterPerLitre)
+	if t := m.req.Fermenter.Temperature; err == nil && t.Compare(at20) > 0 {
+		u := forward.Usual()
+		*s, _, err = forward.Do(forward.Step{Kind: forward.Heat, Temperature: t}, *s, &u)
+	}
+	return s, err
+}
 
 // treatedWater is twice so many litres of the treated water, as a level may show less.
 func (m *maker) treatedWater(v float64) (*forward.State, error) {

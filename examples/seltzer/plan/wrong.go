@@ -9,6 +9,7 @@ import (
 
 	"example.org/zymase/carbonation"
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
+	"example.org/zymase/gravity"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
@@ -259,7 +260,12 @@ func (m *maker) yeastLeft() float64 {
 }
 
 func (m *maker) flat(g *Guide) error {
+	onGas := false
 	for i, p := range m.plan.Packs {
+		if p.Still {
+			g.add(true, p.Named()+", still", fmt.Sprintf("%.1f g/L", p.Content.In(units.GramCO2PerLitre)), "as planned: no gas is added")
+			continue
+		}
 		r, k := m.recipe.packs[i], m.batch.packed[i]
 		liquid, err := carbonation.NewLiquid(k.drink)
 		if err != nil {
@@ -278,7 +284,10 @@ func (m *maker) flat(g *Guide) error {
 			}
 			g.add(c.In(units.GramCO2PerLitre) < 0.9*want, p.One()+" 5 K warmer than set", fmt.Sprintf("%.1f g/L", c.In(units.GramCO2PerLitre)),
 				"of the %.1f wanted at %.2f bar gauge: measure the drink, not the room", want, p.Gauge.In(units.BarGauge))
-			g.add(true, "days on gas", "7 to 14", "at rest, unshaken, before the drink holds what the gauge says")
+			if !onGas {
+				g.add(true, "days on gas", "7 to 14", "at rest, unshaken, before the drink holds what the gauge says")
+			}
+			onGas = true
 			continue
 		}
 		if b := p.Bottle; b != nil && b.Priming.What != "" {
@@ -297,13 +306,10 @@ func (m *maker) flat(g *Guide) error {
 				"a gauge on one bottle that shows less tells of a leak or of too little sugar")
 			continue
 		}
-		content := fmt.Sprintf("%.1f g/L", p.Content.In(units.GramCO2PerLitre))
-		if r.counterPressure() {
-			g.add(true, m.plan.Packs[i].Named()+", filled under counter-pressure", content,
-				"what foams out in filling is lost: drink and bottle as cold as each other, closed on the foam")
-		} else {
-			g.add(true, m.plan.Packs[i].Named()+", still", content, "as planned: no gas is added")
-		}
+		f := p.Bottle.Filling
+		g.add(true, p.Named()+", filled under counter-pressure", fmt.Sprintf("%.1f g/L", f.Content.In(units.GramCO2PerLitre)),
+			"in the keg, at %.2f bar gauge and %.0f °C; what foams out in filling is lost: drink and bottle as cold as each other, closed on the foam",
+			f.Gauge.In(units.BarGauge), f.Temperature.In(units.Celsius))
 	}
 	return nil
 }
@@ -496,7 +502,16 @@ func (m *maker) sweetAsPlanned(g *Guide) error {
 	}
 	sugars := m.plan.Label.Sugars.In(units.GramPerLitre)
 	g.add(sugars > 4, "sugars of the packed drink", fmt.Sprintf("%.1f g/L", sugars), "with the flavouring's own; where yeast is alive it ferments")
-	g.add(false, "polyols of the ferment", fmt.Sprintf("%.1f g/L", m.plan.Label.Polyols.In(units.GramPerLitre)),
+	for i, p := range m.plan.Packs {
+		if p.Sweetener == nil {
+			continue
+		}
+		litres := m.recipe.packs[i].Volume.In(units.Litre)
+		g.add(true, p.Sweetener.What+" of the "+p.Named(), fmt.Sprintf("%.1f g/L", p.Sweetener.Mass.Quantity().In(units.Gram)/litres),
+			"as sweet as %.1f g/L of sugar, as asked for", m.recipe.packs[i].Sweeten.Like.In(units.GramPerLitre))
+	}
+	glycerol := 1000 * kg(base.ExtractOf(gravity.AsGlycerol)) / base.VolumeAt20().In(units.Litre)
+	g.add(false, "polyols of the ferment", fmt.Sprintf("%.1f g/L", glycerol),
 		"glycerol: a taste begins near 5 g/L (recalled from memory)")
 	return nil
 }

@@ -117,3 +117,44 @@ func TestGuideOfEachPack(t *testing.T) {
 		t.Error("nothing of tartar in a wine")
 	}
 }
+
+// A split batch is looked at pack by pack: a drink that is to be still is not flat, what is filled under counter-pressure loses gas
+// in the filling, and a sweetener is named with the pack that it is in, apart from what the ferment leaves.
+func TestGuideOfASplitBatch(t *testing.T) {
+	r := kindOf(t, "five_drinks")
+	for _, seen := range plan.Signs() {
+		guide(t, r, seen)
+	}
+	flat := guide(t, r, "flat")
+	if l := figureOf(flat, "cans, filled under counter-pressure"); l == nil || !l.Can {
+		t.Errorf("%+v", flat.Figures)
+	}
+	for _, l := range flat.Figures {
+		if strings.Contains(l.What, "10 L") && !strings.Contains(l.Says, "no gas is added") {
+			t.Errorf("a degassed keg: %+v", l)
+		}
+	}
+	n := 0
+	for _, l := range guide(t, fourKegs(t), "flat").Figures {
+		if l.What == "days on gas" {
+			n++
+		}
+	}
+	if n != 1 {
+		t.Errorf("days on gas %d times", n)
+	}
+	sweet := guide(t, r, "too sweet")
+	if l := figureOf(sweet, "erythritol of the cans"); l == nil || !l.Can || l.Value != "28.6 g/L" {
+		t.Errorf("%+v", sweet.Figures)
+	}
+	for i := range r.Packs { // a label of its own for each, so that the batch's holds the sweetener
+		if r.Packs[i].Priming == "" {
+			r.Packs[i].Sweeten = &plan.Sweeten{What: "xylitol", Like: units.GramPerLitre.Of(40)}
+		} else {
+			r.Packs[i].Acid = &plan.PackAcid{What: "citric acid", Dose: units.GramPerLitre.Of(1)}
+		}
+	}
+	if l := figureOf(guide(t, r, "too sweet"), "polyols of the ferment"); l == nil || !strings.HasPrefix(l.Value, "2.") {
+		t.Errorf("%+v", l)
+	}
+}
