@@ -4,8 +4,10 @@ import (
 	"math"
 	"strings"
 	"testing"
+	"time"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 )
 
@@ -142,5 +144,28 @@ func TestNoPackOfWhatDoesNotFillIt(t *testing.T) {
 	p, err := plan.Make(r)
 	if err == nil || !strings.Contains(err.Error(), "packs[0].size: 0.7 L: at most the 0.") {
 		t.Error(err, p.Packs)
+	}
+}
+
+// The time until the air of a room is at its limit is never longer than it is, and not "never" where it is minutes: by
+// hand, the room's volume of air takes 4,580 and 39,580 ppm of gas at the rate of the busiest hour.
+func TestRoomIsFullInMinutes(t *testing.T) {
+	r := request(t)
+	r.Volume, r.Packs = units.Litre.Of(2000), r.Packs[:1]
+	r.Packs[0].Volume = r.Volume
+	r.Kettle.Capacity, r.Fermenter.Capacity = units.Litre.Of(3000), units.Litre.Of(3000)
+	for _, cubic := range []float64{12, 45, 400} {
+		r.Room = &plan.Room{Volume: units.CubicMetre.Of(checked.Number(cubic))}
+		room := made(t, r).Room
+		perHour := room.Peak.In(units.Kilogram) / room.CO2.In(units.Kilogram) * room.Gas.In(units.CubicMetre)
+		for _, c := range []struct {
+			says plan.Duration
+			ppm  float64
+		}{{room.Reached, 5000 - 420}, {room.Dangerous, 40000 - 420}} {
+			is := cubic * c.ppm / 1e6 / perHour
+			if says := time.Duration(c.says).Hours(); says <= 0 || says > 1.02*is || says < is-1 || is < 2 && says < is-0.05 {
+				t.Errorf("%g m³, %g ppm: says %.2f h, by hand %.2f h", cubic, c.ppm, says, is)
+			}
+		}
 	}
 }

@@ -129,7 +129,10 @@ func (m *maker) room(say *notes) (*RoomPlan, error) {
 		if peak*at.Hours() > total {
 			return 0
 		}
-		return Duration(at.Round(time.Hour))
+		if at >= 2*time.Hour {
+			return Duration(at.Truncate(time.Hour)) // down, as it is the time that there is
+		}
+		return Duration(max(time.Minute, at.Truncate(time.Minute)))
 	}
 	for _, c := range v.Cautions {
 		say.caution(c.Text())
