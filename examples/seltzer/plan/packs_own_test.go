@@ -120,7 +120,8 @@ func TestStretches(t *testing.T) {
 	}
 	r = request(t)
 	r.Packs[0].MadeOf = "PET"
-	if said := strings.Join(made(t, r).Cautions, "\n"); !strings.Contains(said, "Its rating falls when it is warm") || strings.Contains(said, "no stretch is given") {
+	said := strings.Join(made(t, r).Cautions, "\n")
+	if !strings.Contains(said, "Its rating falls when it is warm") || strings.Contains(said, "no stretch is given") {
 		t.Errorf("a keg of PET: %s", said)
 	}
 }
