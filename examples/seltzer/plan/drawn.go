@@ -40,8 +40,12 @@ func Draw(req Request, n int) ([]Drawn, error) {
 			st.Rests = new(forward.Rests)
 		}
 	}
-	worlds := forward.Draw(n, m.known())
-	usual := forward.Usual()
+	usual, known := forward.Usual(), m.known()
+	if m.recipe.base == nil { // about the plan's own yield
+		usual.Lost = m.brewed.unknowns.Lost
+		about(unknown(known, ethanolLost), usual.Lost)
+	}
+	worlds := forward.Draw(n, known)
 	if err := all.carry(&usual); err != nil {
 		return nil, err
 	}
@@ -62,6 +66,17 @@ func Draw(req Request, n int) ([]Drawn, error) {
 		out[i].Of = forward.Over(worlds, columns[i])
 	}
 	return out, nil
+}
+
+// about moves what is known of an unknown to another usual figure; what cannot be below zero stays above it.
+func about(k *forward.Unknown, usual float64) {
+	off := usual - k.Usual
+	if k.Low >= 0 {
+		k.Low = max(0, k.Low+off)
+	} else {
+		k.Low += off
+	}
+	k.Usual, k.High = usual, k.High+off
 }
 
 // A figure is read off the states of a walk.

@@ -169,3 +169,28 @@ func TestRoomIsFullInMinutes(t *testing.T) {
 		}
 	}
 }
+
+// What is drawn is drawn about the plan: the usual world is the plan's own, with one's own yield and with much nitrogen.
+func TestDrawnAboutThePlan(t *testing.T) {
+	rich := request(t)
+	rich.Nutrient.Demand = "high"
+	for name, r := range map[string]plan.Request{"own yield": kindOf(t, "own_figures"), "rich in nitrogen": rich, "usual": request(t), "cider": drink(t, "cider")} {
+		p := made(t, r)
+		drawn, err := plan.Draw(r, 40)
+		if err != nil {
+			t.Fatal(err)
+		}
+		seen := 0
+		for _, d := range drawn {
+			for _, k := range p.Packs {
+				if d.What == "strength of the "+k.Named() {
+					near(t, name+", "+d.What, d.Usual, k.Strength.In(units.PercentVolume), 0.012)
+					seen++
+				}
+			}
+		}
+		if seen == 0 {
+			t.Error(name, "has no strength drawn")
+		}
+	}
+}
