@@ -74,6 +74,32 @@ func TestCardOfASplitBatch(t *testing.T) {
 	}
 }
 
+// What is weighed or measured for a fill is named once in it, so that nobody doses twice; a drink without gas is degassed first.
+func TestFillNamesADoseOnce(t *testing.T) {
+	p := drinksToTry(t)["five_drinks"]
+	sheets := map[string]string{}
+	for _, s := range sheet(p, style{}) {
+		sheets[s.title] = fmt.Sprint(s.rows)
+	}
+	for _, st := range cardOf(p, style{}).steps {
+		if !strings.HasPrefix(st.id, "fill-") {
+			continue
+		}
+		text := strings.Join(st.do, "\n")
+		for _, r := range st.weigh {
+			if strings.Contains(text, r.value+" of "+r.label) {
+				t.Errorf("%s: %s twice: %s", st.id, r.label, text)
+			}
+		}
+		if degassed := st.id == "fill-5"; strings.Contains(text, "Degas it") != degassed {
+			t.Errorf("%s: %s", st.id, text)
+		}
+	}
+	if text := sheets["1 keg of 10 L (white label)"]; !strings.Contains(text, "degas it before it is filled") {
+		t.Error(text)
+	}
+}
+
 // Two packs with one flavouring at two doses: what is said of each stands at its own fill, and names it.
 func TestCardOfTwoDoses(t *testing.T) {
 	p := splitBatch(t)
