@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/zymase/examples/seltzer/plan"
+	"example.org/zymase/units"
 )
 
 // A card is a plan in the order of the work: what is done, one step after another, with a
@@ -36,7 +37,8 @@ func cardOf(p plan.Plan, s style) card {
 	for i, k := range p.Packs {
 		c.own["The "+k.Named()+" are sweetened with"] = fmt.Sprintf("fill-%d", i+1)
 		if f := p.Request.Packs[i].Flavour; f != nil && k.Taste != "" {
-			c.own[" of "+k.Taste+", is "] = fmt.Sprintf("fill-%d", i+1)
+			c.own["The flavouring of the "+k.Named()+" brings"] = fmt.Sprintf("fill-%d", i+1)
+			c.own[f.Added.Text(units.Millilitre, 2)+" of "+k.Taste+", is "] = fmt.Sprintf("fill-%d", i+1)
 		}
 		primed := k.Bottle != nil && k.Bottle.Priming.What != ""
 		if _, have := c.alias["prime"]; primed && !have {

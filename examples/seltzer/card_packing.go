@@ -33,9 +33,15 @@ func packing(p plan.Plan, s style) []step {
 	for i, k := range p.Packs {
 		n := fmt.Sprint(i + 1)
 		fill := step{id: "fill-" + n, title: fmt.Sprintf("Fill %s", packTitle(k))}
-		fill.weigh = blending(k, k.Taste != "" && p.Request.Packs[i].Flavour != nil, s)
+		own, with := k.Taste != "" && p.Request.Packs[i].Flavour != nil, ""
+		if fill.weigh = blending(k, own, s); !own {
+			with = withFlavour(p, k, s)
+		}
 		if len(p.Packs) > 1 {
-			fill.do = append(fill.do, "From "+s.volume(k.Base)+" of base drink"+withFlavour(p, k, s)+".")
+			fill.do = append(fill.do, "From "+s.volume(k.Base)+" of base drink"+with+".")
+		}
+		if degassed(k) {
+			fill.do = append(fill.do, "Degas it before: stir or swirl it until no more gas comes, warm or under a vacuum, without a splash in air.")
 		}
 		fill.do = append(fill.do, letDown(k)...)
 		switch {

@@ -17,7 +17,7 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 		out.title = k.Named()
 	}
 	out.rows = append(out.rows,
-		row{"content", volumes(k.Volumes), grams(k.Content), "", ""}.explain(plan.FigureVolumes),
+		row{"content", volumes(k.Volumes), contentNote(k), "", ""}.explain(plan.FigureVolumes),
 		row{"strength", strength(k.Strength), "", "", ""}.explain(plan.FigureStrength))
 	out.rows = append(out.rows, row{"rack for them", s.volume(k.Base), "of base drink, measured cold" + withFlavour(p, k, s), "",
 		""}.explain(plan.FigureFermentable))
@@ -31,6 +31,17 @@ func packSection(p plan.Plan, k plan.PackPlan, s style) section {
 		out.rows = append(out.rows, kegRows(k, s)...)
 	}
 	return section{out.title, append(out.rows, highestRows(p, k, s)...)}
+}
+
+// degassed tells whether a pack is to hold no gas at all.
+func degassed(k plan.PackPlan) bool { return k.Still && k.Content.IsZero() }
+
+// contentNote is a content by mass, and what it takes to have none.
+func contentNote(k plan.PackPlan) string {
+	if degassed(k) {
+		return grams(k.Content) + ": degas it before it is filled"
+	}
+	return grams(k.Content)
 }
 
 // withFlavour is what of the flavouring goes to one kind of pack.

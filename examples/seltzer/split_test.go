@@ -74,6 +74,54 @@ func TestCardOfASplitBatch(t *testing.T) {
 	}
 }
 
+// What is weighed or measured for a fill is named once in it, so that nobody doses twice; a drink without gas is degassed first.
+func TestFillNamesADoseOnce(t *testing.T) {
+	p := drinksToTry(t)["five_drinks"]
+	sheets := map[string]string{}
+	for _, s := range sheet(p, style{}) {
+		sheets[s.title] = fmt.Sprint(s.rows)
+	}
+	for _, st := range cardOf(p, style{}).steps {
+		if !strings.HasPrefix(st.id, "fill-") {
+			continue
+		}
+		text := strings.Join(st.do, "\n")
+		for _, r := range st.weigh {
+			if strings.Contains(text, r.value+" of "+r.label) {
+				t.Errorf("%s: %s twice: %s", st.id, r.label, text)
+			}
+		}
+		if degassed := st.id == "fill-5"; strings.Contains(text, "Degas it") != degassed {
+			t.Errorf("%s: %s", st.id, text)
+		}
+	}
+	if text := sheets["1 keg of 10 L (white label)"]; !strings.Contains(text, "degas it before it is filled") {
+		t.Error(text)
+	}
+}
+
+// Two packs with one flavouring at two doses: what is said of each stands at its own fill, and names it.
+func TestCardOfTwoDoses(t *testing.T) {
+	p := splitBatch(t)
+	lime, more := *p.Request.Packs[0].Flavour, *p.Request.Packs[0].Flavour
+	more.Added, more.Strength = units.Millilitre.Of(20), new(units.PercentVolume.Of(60)) // 5.5 % vol of it
+	p.Request.Packs[2].Flavour, p.Request.Packs[2].Strength = &more, new(units.PercentVolume.Of(8))
+	p.Request.Packs[0].Flavour = &lime
+	p, err := plan.Make(p.Request)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, st := range cardOf(p, style{}).steps {
+		text, dose := strings.Join(st.cautions, "\n"), map[string]string{"fill-1": "dose, 2.00 mL of lime", "fill-3": "dose, 20.00 mL of lime"}[st.id]
+		if dose != "" && (!strings.Contains(text, dose) || strings.Count(text, "mL of lime") != 1) {
+			t.Errorf("%s: %s", st.id, text)
+		}
+		if strings.Contains(text, "more than 49 %") != (st.id == "fill-3") {
+			t.Errorf("%s: %s", st.id, text)
+		}
+	}
+}
+
 // On the sheet of a batch that is split, no two sections have one title, nothing is said of full kegs where there is none,
 // and what is over its rating by its sweetener is cured by it.
 func TestSheetOfASplitBatch(t *testing.T) {

@@ -32,6 +32,9 @@ func (p *packRecipe) setFilled(f func(string) string) error {
 		}
 	}
 	if s := p.Stretch; s != nil {
+		if p.Kind == keg {
+			return &RequestError{Field: f("stretch"), Value: s.Text(units.Percent, 2), Allowed: "left out for a keg, which its gas keeps full", is: quantity(*s)}
+		}
 		if p.MadeOf == "glass" {
 			return &RequestError{Field: f("stretch"), Value: s.Text(units.Percent, 2), Allowed: "left out: glass does not stretch to speak of", is: quantity(*s)}
 		}
@@ -83,9 +86,9 @@ func (n *notes) stretches(r packRecipe) {
 		return
 	}
 	text := "PET stretches under pressure and lets CO2 out over weeks: "
-	if r.Stretch == nil {
+	if r.Stretch == nil && r.Kind != keg {
 		text += "no stretch is given, so that the drink may be served with a little less gas than planned; "
 	}
-	n.caution(text + "pressures are those of a bottle that does not stretch, the higher ones. Its rating falls when it is warm: hold " +
-		"them against the maker's for the warmest store, and use no bottle twice that is creased or was hot.")
+	n.caution(text + "pressures are those of one that does not stretch, the higher ones. Its rating falls when it is warm: hold " +
+		"them against the maker's for the warmest store, and use none twice that is creased or was hot.")
 }

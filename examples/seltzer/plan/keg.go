@@ -31,6 +31,7 @@ func (m *maker) keg(p *PackPlan, r packRecipe, k packed, f *poured, say *notes) 
 		named = fmt.Sprintf("The %s at %s, set to %s", p.One(), p.Temperature.Text(units.Celsius, 0), p.Gauge.Text(units.BarGauge, 1))
 	}
 	say.rated(p, named)
+	say.stretches(r)
 	if r.Content.still {
 		say.caution("Push a still keg with nitrogen, or with CO2 only while it pours: left under CO2 the drink takes it up.")
 	}

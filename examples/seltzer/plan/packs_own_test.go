@@ -118,6 +118,12 @@ func TestStretches(t *testing.T) {
 	if !strings.Contains(strings.Join(pet.Cautions, "\n"), "PET stretches") {
 		t.Error("no caution of PET")
 	}
+	r = request(t)
+	r.Packs[0].MadeOf = "PET"
+	said := strings.Join(made(t, r).Cautions, "\n")
+	if !strings.Contains(said, "Its rating falls when it is warm") || strings.Contains(said, "no stretch is given") {
+		t.Errorf("a keg of PET: %s", said)
+	}
 }
 
 // A trial of several doses: each of them for a pack, the one that was liked among them.
@@ -201,6 +207,7 @@ func TestRefusedPacks(t *testing.T) {
 		{func(r *plan.Request) { r.Packs[1].FilledAt = new(units.Celsius.Of(2)) }, "packs[1].filled_at: given: only with"},
 		{func(r *plan.Request) { r.Packs[1].MadeOf = "wood" }, `packs[1].made_of: "wood": one of`},
 		{func(r *plan.Request) { r.Packs[1].MadeOf, r.Packs[1].Stretch = "glass", new(units.Percent.Of(1)) }, "packs[1].stretch: 1.00 %: left out: glass"},
+		{func(r *plan.Request) { r.Packs[0].Stretch = new(units.Percent.Of(1)) }, "packs[0].stretch: 1.00 %: left out for a keg"},
 		{func(r *plan.Request) { r.Packs[1].Stretch = new(units.Percent.Of(6)) }, "packs[1].stretch: 6 %: 0 to 5 %"},
 		{func(r *plan.Request) { r.Packs[0].Strength = new(units.PercentVolume.Of(20)) }, "packs[0].strength: 20 % vol: 0.5 to 15 % vol"},
 		{func(r *plan.Request) {

@@ -42,7 +42,7 @@ func (f *Flavour) checked(field string) (gravity.Solution, error) {
 func (m *maker) flavour(say *notes) (*FlavourPlan, error) {
 	for i, k := range m.batch.packed {
 		if p := m.recipe.packs[i]; p.Pack.Flavour != nil && p.taste != nil {
-			if err := say.flavourOf(p.taste, k.flavour, kg(k.drink.Ethanol())); err != nil {
+			if err := say.flavourOf(p.taste, " of the "+p.named(), k.flavour, kg(k.drink.Ethanol())); err != nil {
 				return nil, err
 			}
 		}
@@ -74,17 +74,17 @@ func (m *maker) flavour(say *notes) (*FlavourPlan, error) {
 		Rise:    units.PercentVolume.Of(checked.Number(share * m.batch.strength)),
 		Ethanol: units.Percent.Of(checked.Number(100 * share)),
 		Sugar:   units.GramPerLitre.Of(checked.Number(1000 * kg(s.Extract()) / volume)),
-	}, say.flavourOf(f, total, drink)
+	}, say.flavourOf(f, "", total, drink)
 }
 
 // flavourOf cautions of a flavouring, so many litres of it with so much ethanol in the drink.
-func (n *notes) flavourOf(f *Flavour, total, drink float64) error {
+func (n *notes) flavourOf(f *Flavour, of string, total, drink float64) error {
 	s, err := f.solution(total)
 	if err != nil {
 		return err
 	}
 	if kg(s.Ethanol())/drink > 0.49 {
-		n.caution("The flavouring brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR " +
+		n.caution("The flavouring" + of + " brings more than 49 % of the alcohol, the US limit for beer and malt beverages up to 6 % vol (27 CFR " +
 			"25.15(b), 7.5); check the law in force.")
 	}
 	if f.Strength != nil && f.Strength.In(units.PercentVolume) > 20 {
