@@ -174,7 +174,9 @@ func TestRoomIsFullInMinutes(t *testing.T) {
 func TestDrawnAboutThePlan(t *testing.T) {
 	rich := request(t)
 	rich.Nutrient.Demand = "high"
-	for name, r := range map[string]plan.Request{"own yield": kindOf(t, "own_figures"), "rich in nitrogen": rich, "usual": request(t), "cider": drink(t, "cider")} {
+	for name, r := range map[string]plan.Request{
+		"own yield": kindOf(t, "own_figures"), "rich in nitrogen": rich, "usual": request(t), "cider": drink(t, "cider"),
+	} {
 		p := made(t, r)
 		drawn, err := plan.Draw(r, 40)
 		if err != nil {
