@@ -52,6 +52,9 @@ func ParseDuration(text string) (time.Duration, error) {
 				}
 			}
 		}
+		if d == 0 && name == "" {
+			return 0, reject(text, dim, "no unit; write one of wk, d, h, min, s")
+		}
 		if d == 0 {
 			return 0, reject(text, dim, fmt.Sprintf("%q is not one of its units: wk, d, h, min, s", name))
 		}

@@ -229,7 +229,9 @@ func find(name string, dim *dimension, bare int) (int, string) {
 	if name == "" && bare != none {
 		return bare, ""
 	}
-	if why, ok := dim.ambiguous[name]; ok {
+	if why, ok := dim.ambiguous[name]; ok && name == "" {
+		return none, "no unit: " + why
+	} else if ok {
 		return none, fmt.Sprintf("%q: %s", name, why)
 	}
 	var symbols []string
@@ -255,6 +257,9 @@ func find(name string, dim *dimension, bare int) (int, string) {
 		if len(name) >= 3 && strings.EqualFold(text, name) {
 			return none, fmt.Sprintf("%q: %s", name, why)
 		}
+	}
+	if name == "" && len(symbols) == 1 {
+		return none, "no unit; write " + symbols[0]
 	}
 	if name == "" {
 		return none, "no unit; write one of " + strings.Join(symbols, ", ")

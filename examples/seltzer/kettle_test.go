@@ -168,7 +168,8 @@ func TestOffers(t *testing.T) {
 	for _, c := range []struct{ from, to, want string }{
 		{"4.6 % vol", "30 % vol", "strength 15 % vol for 30 strength=15 % vol"},
 		{`"volume": "60 L"`, `"volume": "5 gal"`, "volume 5 US gal volume=5 US gal|volume 5 imp gal volume=5 imp gal"},
-		{`"temperature": "20 °C"`, `"temperature": "50 °C"`, "fermenter.temperature 38 °C"},
+		{`"temperature": "20 °C"`, `"temperature": "50 °C"`, "fermenter.temperature 50 °F fermenter.temperature=50 °F|fermenter.temperature 38 °C"},
+		{`"temperature": "20 °C"`, `"temperature": "68"`, "fermenter.temperature 68 °C fermenter.temperature=68 °C|fermenter.temperature 68 °F"},
 		{`"80 L"`, `"50 L"`, "kettle.capacity 63.5 L"},
 		{`"volume": "60 L"`, `"volume": "50 L"`, "packs that hold 50 L packs[0].volume=33.333 L|packs that hold 50 L packs[1].volume=16.667 " +
 			"L|volume 60 L volume=60 L"},

@@ -115,9 +115,12 @@ func withAtHand(request []byte, have string) ([]offer, error) {
 func instead(e *plan.RequestError) []string {
 	if p, ok := errors.AsType[*units.ParseError](e.Err); ok { // "gal": say US gal or imp gal: …
 		unit, rest, ok := strings.Cut(strings.TrimPrefix(p.Reason, `"`), `": say `)
+		number := strings.TrimSuffix(p.Input, unit)
+		if bare, is := strings.CutPrefix(p.Reason, "no unit: say "); is { // no unit: say °C or °F
+			number, rest, ok = strings.TrimSpace(p.Input)+" ", bare, true
+		}
 		rest, _, _ = strings.Cut(rest, ":")
 		if first, second, two := strings.Cut(rest, " or "); ok && two {
-			number := strings.TrimSuffix(p.Input, unit)
 			return []string{number + first, number + second}
 		}
 	}
@@ -130,12 +133,15 @@ func instead(e *plan.RequestError) []string {
 			return []string{text}
 		}
 	}
-	if low, rest, ok := strings.Cut(e.Allowed, " to "); ok { // 4 to 38 °C
+	allowed, meant, _ := strings.Cut(e.Allowed, "; ")
+	if low, rest, ok := strings.Cut(allowed, " to "); ok { // 4 to 38 °C
 		least, _, isLeast := leading(low)
 		most, unit, isMost := leading(rest)
 		x, _, is := leading(e.Value)
 		switch {
 		case !isLeast || !isMost || !is || strings.Count(unit, " ") > 1:
+		case x > most && strings.Contains(meant, "write °F"):
+			return []string{strings.TrimSuffix(e.Value, "°C") + "°F", rest}
 		case x > most:
 			return []string{rest}
 		case x < least:

@@ -17,6 +17,8 @@ func TestBitartrate(t *testing.T) {
 	if n < 0.1 || n > wine.Of(Tartrate) { // of 3.4 mol
 		t.Fatalf("%.3f mol of %.3f settle", n, wine.Of(Tartrate))
 	}
+	most := must(must(wine.Profile()).CreamOfTartar()).In(units.GramPerLitre) * wine.litresOfWater() / 188.177
+	near(t, "as package water has it", n, most, 1e-5*most)
 	near(t, "potassium", left.Sediment[Potassium], n, 1e-12)
 	near(t, "grams", left.Sediment.grams(), 188.177*n, 0.01)
 	near(t, "charge", left.Sediment.Element(Charge), 0, 1e-12)

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"example.org/zymase/carbonation"
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
@@ -35,6 +36,12 @@ func TestBoilDropsChalk(t *testing.T) {
 	if err != nil {
 		t.Error(err)
 	}
+	u.Chalk = math.Inf(1)
+	b, _, err = Do(boiling(60, 0), s, &u)
+	near(t, "calcite's index at once", must(b.CalciteIndex()), 0, 1e-4)
+	if err != nil {
+		t.Error(err)
+	}
 	u.Chalk = 0
 	b, left, _ := Do(boiling(60, 0), s, &u)
 	near(t, "none drops", must(b.Alkalinity()).In(units.MilligramPerLitreCaCO3), 262, 1e-9)
@@ -49,6 +56,14 @@ func TestBoilOff(t *testing.T) {
 	s, left := one(wash(), boiling(15, 5))
 	near(t, "boiled off", left.Vapour.grams(), 1247.8, 0.1)
 	near(t, "boils at", s.Temperature().In(units.Celsius), 97.8, 0.1)
+	place := must(units.Barometer(kPa(93.9)))
+	near(t, "as package carbonation has it", s.Temperature().In(units.Celsius), must(carbonation.BoilingPoint(place.Pressure())).In(units.Celsius), 1e-9)
+	rest := must(must(s.Profile()).Under(water.AirCO2(place))) // steam and the room's air above it
+	near(t, "CO2", s.Of(CarbonDioxide), rest.InorganicCarbon().In(units.MolePerLitre)*s.litresOfWater(), 1e-9)
+	aired := after(wash(), Step{Kind: Stand, Share: per(100)})
+	if b := after(aired, boiling(15, 5)); aired.Of(Oxygen) == 0 || b.Of(Oxygen) != 0 || b.Of(Nitrogen) != 0 {
+		t.Error("air stays in a boil")
+	}
 	near(t, "air", s.Of(Oxygen)+s.Of(Nitrogen), 0, 0)
 	refused(t, beer(), boiling(15, 5))
 	refused(t, wash(), boiling(60, 100))

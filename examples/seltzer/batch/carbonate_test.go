@@ -3,6 +3,7 @@ package batch
 import (
 	"testing"
 
+	"example.org/zymase/carbonation"
 	"example.org/zymase/units"
 )
 
@@ -13,6 +14,9 @@ func TestCarbonate(t *testing.T) {
 	near(t, "content", must(s.Content()).In(units.GramCO2PerLitre), 2.5*1.977, 0.25)
 	near(t, "taken up", left.In[CarbonDioxide], s.Of(CarbonDioxide)-beer().Of(CarbonDioxide), 1e-9)
 	near(t, "above it", s.Above().Pressure.In(units.Kilopascal), 101.325+77.2, 1e-9)
+	liquid := must(carbonation.NewLiquid(must(s.Solution())))
+	want := must(liquid.Content(s.Above().Pressure, deg(3.33))).In(units.GramCO2PerLitre)
+	near(t, "as package carbonation has it", must(s.Content()).In(units.GramCO2PerLitre), want, 1e-4*want)
 	again := after(s, Step{Kind: Carbonate, Gauge: units.BarGauge.Of(0.772)})
 	same(t, "twice", s, again, 1e-9)
 	u := Usual()

@@ -56,6 +56,41 @@ func TestCloseUnderGas(t *testing.T) {
 	}
 }
 
+// What is shut in above a drink is counted by the ideal gas law: air by its parts, CO2 as package carbonation has its
+// density; and what splashes in as package carbonation has a drink full of air.
+func TestCloseShutsInGas(t *testing.T) {
+	place := 101.325 // kPa
+	filled := after(beer(), Step{Kind: Fill, Volume: units.Litre.Of(0.5), Capacity: units.Litre.Of(0.6)})
+	drink := must(filled.Solution())
+	liquid := must(carbonation.NewLiquid(drink))
+	dry := place - must(liquid.Pressure(units.CarbonDioxideContent{}, filled.t)).In(units.Kilopascal)
+	room := 0.6 - must(drink.Volume(filled.t)).In(units.Litre) - 0.0323*filled.Of(CarbonDioxide)
+	nitrogen, oxygen, err := liquid.Aerated(kPa(place), filled.t)
+	if err != nil {
+		t.Fatal(err)
+	}
+	at20 := drink.VolumeAt20().In(units.Litre)
+	for _, air := range []float64{0, 0.4, 1} {
+		for _, splashed := range []float64{0, 0.5} {
+			u := Usual()
+			u.Air = splashed
+			s, left, err := Do(Step{Kind: Close, Share: per(100 * air), Pressure: kPa(place)}, filled, &u)
+			if err != nil {
+				t.Fatal(err)
+			}
+			closes(t, filled, s, left)
+			if air == 0 {
+				splashed = 0
+			}
+			n := air * dry * room / (8.314462618 * (filled.t.In(units.Celsius) + 273.15))
+			rho := must(carbonation.GasDensity(kPa((1-air)*dry), filled.t)).In(units.KilogramPerCubicMetre)
+			near(t, "CO2", left.In[CarbonDioxide]*44.0095, rho*room, 3e-5*rho*room+1e-12)
+			near(t, "oxygen", left.In[Oxygen], 0.209476*n+splashed*oxygen.In(units.GramPerLitre)*at20/31.998, 1e-5*n+1e-12)
+			near(t, "nitrogen", left.In[Nitrogen], 0.790524*n+splashed*nitrogen.In(units.GramPerLitre)*at20/molar[Nitrogen], 1e-5*n+1e-12)
+		}
+	}
+}
+
 // closedBottle is one of 330 mL of 345, primed with 7 g/L, as it is closed on air.
 func closedBottle() State {
 	b := beer()

@@ -42,3 +42,19 @@ func TestDissolve(t *testing.T) {
 		t.Error("a water has a charge")
 	}
 }
+
+// In a world where yeast leaves 2 % more of the sugar, that much of it is dextrin by mass; salts of a juice beyond the usual are charge.
+func TestDissolveInOtherWorlds(t *testing.T) {
+	u, s := Usual(), must(FromWater(well(), units.Litre.Of(10)))
+	u.Left, u.Wash, u.Sugar, u.Scale = 2, 0.5, 0.3, 0.2
+	d, left, err := Do(Step{Kind: Dissolve, What: "sucrose", Mass: units.Gram.Of(500), Salts: 0.04}, s, &u)
+	if err != nil {
+		t.Fatal(err)
+	}
+	closes(t, s, d, left)
+	whole := 500 * 1.003 * 1.002 // g
+	near(t, "sucrose", d.Of(Sucrose)*342.297, 0.98*whole, 1e-3)
+	near(t, "dextrin", d.Of(Dextrin)*molar[Dextrin], 0.02*whole, 1e-6)
+	near(t, "protons", d.Of(Proton)-s.Of(Proton), -0.5*0.04*0.5, 1e-12)
+	near(t, "unnamed", d.Of(Unnamed)-s.Of(Unnamed), 0.5*0.04*0.5, 1e-12)
+}

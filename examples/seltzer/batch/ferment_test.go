@@ -67,3 +67,21 @@ func TestFermentWithItsGasKept(t *testing.T) {
 	near(t, "CO2 given off", none.Gas[CarbonDioxide], 0, 0)
 	near(t, "ethanol given off", none.Gas[Ethanol], left.Gas[Ethanol], 1e-12)
 }
+
+// What is lost of the ethanol is that share of what the atoms give, and all else is as it was.
+func TestFermentLosesEthanol(t *testing.T) {
+	u, s := Usual(), wash()
+	u.Lost = 0
+	all, _, err := Do(Step{Kind: Ferment, Share: per(100), Gas: true}, s, &u)
+	if err != nil {
+		t.Fatal(err)
+	}
+	u.Lost = 4
+	less, left, err := Do(Step{Kind: Ferment, Share: per(100), Gas: true}, s, &u)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "kept", less.Of(Ethanol), 0.96*all.Of(Ethanol), 1e-9)
+	near(t, "lost", left.Gas[Ethanol], 0.04*all.Of(Ethanol), 1e-9)
+	closes(t, s, less, left)
+}

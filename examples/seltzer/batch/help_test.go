@@ -91,6 +91,16 @@ func same(t *testing.T, what string, a, b State, tol float64) {
 	}
 }
 
+// closes finds every element, and the charge, after a step, in what came in or in what left.
+func closes(t *testing.T, before, after State, left Left) {
+	t.Helper()
+	out := left.Out()
+	for e := range elementCount {
+		was := before.amount.Element(e) + left.In.Element(e)
+		near(t, e.String(), after.amount.Element(e)+out.Element(e), was, 1e-12*(math.Abs(was)+before.amount.grams()))
+	}
+}
+
 func near(t *testing.T, what string, got, want, tol float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= tol) {

@@ -12,6 +12,7 @@ import (
 func TestMalolactic(t *testing.T) {
 	wine := after(beer(), Step{Kind: Acidify, What: "malic acid", Mass: units.Gram.Of(134.087)})
 	s, left := one(wine, Step{Kind: Malolactic, Share: per(100)})
+	closes(t, wine, s, left)
 	near(t, "malic acid", s.Of(Malate), 0, 1e-9)
 	near(t, "lactic acid", s.Of(Lactate)-wine.Of(Lactate), 1, 1e-4)
 	near(t, "gas", s.Of(CarbonDioxide)+left.Gas[CarbonDioxide]-wine.Of(CarbonDioxide), 1, 1e-4)

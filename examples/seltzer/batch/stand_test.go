@@ -3,6 +3,7 @@ package batch
 import (
 	"testing"
 
+	"example.org/zymase/carbonation"
 	"example.org/zymase/units"
 	"example.org/zymase/water"
 )
@@ -12,6 +13,15 @@ import (
 func TestStand(t *testing.T) {
 	pure := must(FromWater(must(must(water.Profile{}.AtTemperature(deg(20))).InAir()).Water(), units.Litre.Of(1)))
 	s := after(pure, Step{Kind: Stand, Share: per(100)})
+	nitrogen, oxygen, err := must(carbonation.NewLiquid(must(s.Solution()))).Aerated(kPa(101.325), s.t)
+	if err != nil {
+		t.Fatal(err)
+	}
+	v := must(s.Solution()).VolumeAt20().In(units.Litre)
+	near(t, "nitrogen as package carbonation has it", s.Of(Nitrogen)*molar[Nitrogen], nitrogen.In(units.GramPerLitre)*v, 1e-8)
+	near(t, "oxygen as package carbonation has it", s.Of(Oxygen)*molar[Oxygen], oxygen.In(units.GramPerLitre)*v, 1e-8)
+	air := must(must(s.Profile()).InAir()).InorganicCarbon().In(units.MolePerLitre) * s.litresOfWater()
+	near(t, "CO2 as package water has it", s.Of(CarbonDioxide), air, 1e-5*air)
 	near(t, "oxygen", 1000*s.Of(Oxygen)*31.998, 9.09, 0.2)
 	near(t, "pH in air", must(s.PH()), 5.6, 0.05) // of pure water in air, common knowledge of chemistry
 	s = after(s, Step{Kind: Stand, Share: per(100), Gas: true})

@@ -214,7 +214,15 @@ func TestRefusedAtHand(t *testing.T) {
 		{"own_figures", func(r *plan.Request) { r.Yeast.Strain.Tolerance = new(units.PercentVolume.Of(4)) },
 			"yeast.strain.tolerance: 4.0 % vol: at least the 5.0 % vol of the base drink: take another strain, or a strength of at most 4.0"},
 		{"own_figures", func(r *plan.Request) { r.Nutrient.Own[0].Ammonium = share(120) }, "nutrient.own[0]: club mix"},
-		{"own_figures", func(r *plan.Request) { r.Nutrient.Sources = []string{"club mx"} }, "nutrient.sources: club mx"},
+		{"own_figures", func(r *plan.Request) { r.Nutrient.Sources = []string{"club mix", "club mx"} }, "nutrient.sources: club mx"},
+		{"own_figures", func(r *plan.Request) { r.Nutrient.Sources = []string{"club mx"} }, "nutrient.own[0].name: club mix: a name that stands in"},
+		{"gravity", func(r *plan.Request) { r.Gravity = new(1040.) }, "original_gravity: 1040: 1.003 to 1.150, 20/20 °C; with its point it is 1.040"},
+		{"gravity", func(r *plan.Request) { r.Gravity = new(12.) },
+			"original_gravity: 12: 1.003 to 1.150, 20/20 °C; 12 °P or °Bx is a gravity of 1.048"},
+		{"gravity", func(r *plan.Request) { r.Fermenter.Temperature = units.Celsius.Of(68) },
+			"fermenter.temperature: 68 °C: 4 to 38 °C; 68 °F would be 20.0 °C"},
+		{"strong_base", func(r *plan.Request) { r.AtHand.Base.Gravity = 987.2 }, "at_hand.base.gravity: 987.2: 0.95 to 1.1, 20/20 °C; with its point it is 0.987"},
+		{"strong_base", func(r *plan.Request) { r.Volume, r.AtHand.Base.Volume = units.Volume{}, nil }, "volume: missing: 1 to 100000 L; or at_hand.base.volume"},
 	} {
 		r := kindOf(t, c.kind)
 		c.change(&r)
@@ -233,13 +241,35 @@ func TestSheets(t *testing.T) {
 			t.Errorf("no caution of %q", want)
 		}
 	}
-	r.Nutrient.Own[0].Most = new(units.GramPerLitre.Of(0.2))
-	if c := made(t, r).Cautions[0]; !strings.HasPrefix(c, "club mix comes to 0.6") {
-		t.Error(c)
-	}
-	// 12 % of nitrogen, all of the need: 0.9 mg for a gram of sugar.
+	// 12 % of nitrogen, all of the need: 0.9 mg for a gram of sugar, in 0.6 g/L of it.
 	p := made(t, r)
 	near(t, "nitrogen", p.Nutrient.Brought.In(units.MilligramPerLitre), 0.9*p.Nutrient.Sugar.In(units.GramPerLitre), 1)
+
+	// A label that allows 0.2 g/L is kept: the rest of the need is left open, or is the next source's.
+	mix := func(p plan.Plan) (gl float64) {
+		for _, w := range p.Weigh {
+			if w.What == "club mix" {
+				gl += w.Mass.Quantity().In(units.Gram) / p.Nutrient.Volume.In(units.Litre)
+			}
+		}
+		return gl
+	}
+	near(t, "club mix, g/L", mix(p), 0.6, 0.1)
+	r.Nutrient.Own[0].Most = new(units.GramPerLitre.Of(0.2))
+	p = made(t, r)
+	near(t, "by its label", mix(p), 0.2, 0.01)
+	near(t, "left open", p.Nutrient.Shortfall.In(units.MilligramPerLitre), p.Nutrient.Need.In(units.MilligramPerLitre)-0.12*200, 1)
+	if all := strings.Join(p.Cautions, " "); !strings.Contains(all, "The sources at hand leave") {
+		t.Error(all)
+	}
+	r.Nutrient.Sources = []string{"club mix", "diammonium phosphate"}
+	p = made(t, r)
+	near(t, "by its label, the rest of another", mix(p), 0.2, 0.01)
+	near(t, "nitrogen of both", p.Nutrient.Brought.In(units.MilligramPerLitre), 0.9*p.Nutrient.Sugar.In(units.GramPerLitre), 1.5)
+	r.Nutrient.Sources = []string{"diammonium phosphate"}
+	if _, err := plan.Make(r); err == nil || !strings.HasPrefix(err.Error(), "nutrient.own[0].name: club mix: a name that stands in nutrient.sources too") {
+		t.Error(err)
+	}
 }
 
 // What was left out stays out of the JSON.

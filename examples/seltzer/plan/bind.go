@@ -137,7 +137,7 @@ func (said typed) set(v reflect.Value, node any, path string) error {
 			return wrong(path, node, "text in quotes with its unit")
 		}
 		if err := u.UnmarshalText([]byte(text)); err != nil {
-			return &RequestError{Field: path, Value: clip(text), Allowed: clipped(reason(err)), Err: err}
+			return &RequestError{Field: path, Value: cmp.Or(clip(strings.TrimSpace(text)), `""`), Allowed: clipped(reason(err)), Err: err}
 		}
 		said[path] = text
 		return nil
@@ -159,7 +159,7 @@ func (said typed) set(v reflect.Value, node any, path string) error {
 	case reflect.Slice:
 		list, ok := node.([]any)
 		if !ok {
-			return wrong(path, node, "a list")
+			return wrong(path, node, "a list, in [ ]")
 		}
 		if len(list) > longestList {
 			return wrong(path, len(list), fmt.Sprintf("at most %d entries", longestList))
@@ -193,7 +193,7 @@ func (said typed) set(v reflect.Value, node any, path string) error {
 		n, ok := node.(json.Number)
 		i, err := strconv.Atoi(string(n))
 		if !ok || err != nil {
-			return wrong(path, node, "a whole number")
+			return wrong(path, node, bare(node, "a whole number"))
 		}
 		v.SetInt(int64(i))
 		return nil
@@ -201,12 +201,23 @@ func (said typed) set(v reflect.Value, node any, path string) error {
 		n, ok := node.(json.Number)
 		f, err := n.Float64()
 		if !ok || err != nil {
-			return wrong(path, node, "a number")
+			return wrong(path, node, bare(node, "a number"))
 		}
 		v.SetFloat(f)
 		return nil
 	}
 	return wrong(path, node, "nothing here") // not reached: the request has no other kind
+}
+
+// bare is what a number is to look like, without quotes where it was typed in them.
+func bare(node any, what string) string {
+	if text, ok := node.(string); ok {
+		if _, err := strconv.ParseFloat(text, 64); err == nil {
+			return what + ", without quotes"
+		}
+		return what + " without a unit or quotes"
+	}
+	return what
 }
 
 const (

@@ -55,12 +55,43 @@ func digit(c byte) bool { return c >= '0' && c <= '9' }
 
 // hint names the fields there are, the likeliest alone if one is near.
 func hint(given string, names []string) string {
+	plain := strings.ToLower(strings.NewReplacer("_", "", "-", "", " ", "").Replace(given))
+	for _, n := range names {
+		if plain == strings.ReplaceAll(strings.ToLower(n), "_", "") || slices.Contains(alsoCalled[n], plain) {
+			return "did you mean " + n + "?"
+		}
+	}
 	near := slices.Clone(names)
 	sort.SliceStable(near, func(i, j int) bool { return distance(given, near[i]) < distance(given, near[j]) })
 	if distance(given, near[0]) <= 2 {
 		return "did you mean " + near[0] + "?"
 	}
 	return "one of " + strings.Join(names, ", ")
+}
+
+// alsoCalled are names that people have for a field, without capitals and joins.
+var alsoCalled = map[string][]string{
+	"strength":            {"abv", "alcohol", "alcoholbyvolume"},
+	"original_gravity":    {"og", "gravity", "startinggravity", "originalextract", "plato"},
+	"fermentable":         {"sugar", "juice", "honey", "malt", "fermentables"},
+	"fermenter":           {"fermentor", "fermenters", "vessel", "carboy"},
+	"volume":              {"batchsize", "batchvolume", "size", "litres", "liters"},
+	"sugar":               {"honey", "juice", "malt", "fermentable"},
+	"attenuation":         {"apparentattenuation", "realattenuation"},
+	"sugar_for_1_percent": {"yield", "ownyield"},
+	"sugar_portions":      {"portions"},
+	"boil_off":            {"evaporation", "evaporationrate"},
+	"salts_go":            {"when"},
+	"alkalinity":          {"bicarbonate", "hco3"},
+	"calcium":             {"ca"},
+	"magnesium":           {"mg"},
+	"sodium":              {"na"},
+	"potassium":           {"k", "k2o"},
+	"phosphorus":          {"p", "p2o5"},
+	"chloride":            {"cl"},
+	"sulfate":             {"so4", "sulphate"},
+	"demand":              {"nitrogendemand"},
+	"organic_nitrogen":    {"aminonitrogen"},
 }
 
 // distance counts the letters to change, add or drop (Levenshtein 1966).

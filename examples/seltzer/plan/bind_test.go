@@ -35,7 +35,7 @@ func request(t testing.TB) plan.Request {
 // Each nonsense is refused by the field, with the value and what is allowed.
 func TestParseRequestRefuses(t *testing.T) {
 	for _, c := range []struct{ name, old, new, want string }{
-		{"negative volume", `"volume": "60 L"`, `"volume": "-60 L"`, `volume: -60 L: volume from 0 to`},
+		{"negative volume", `"volume": "60 L"`, `"volume": "-60 L"`, `volume: -60 L: volume is not below zero`},
 		{"30 % vol", `"4.6 % vol"`, `"30 % vol"`, `strength: 30 % vol: 0.5 to 15 % vol`},
 		{"ambiguous gallon", `"volume": "60 L"`, `"volume": "5 gal"`, `volume: 5 gal: "gal": say US gal or imp gal`},
 		{"NaN", `"640 m"`, `"NaN m"`, `place.altitude: NaN m: it does not start with a number`},
@@ -52,7 +52,11 @@ func TestParseRequestRefuses(t *testing.T) {
 		{"two atmospheres", `{"altitude": "640 m"}`, `{"altitude": "640 m", "barometer": "939 mbar"}`, `place: both altitude and barometer: one of the two`},
 		{"gauge wanted", `"9 bar gauge"`, `"9 bar abs"`, `packs[0].rating: 9 bar abs: `},
 		{"keg with head-space", `"rating": "9 bar gauge"`, `"rating": "9 bar gauge", "head_space": "4 %"`, `packs[0].head_space: given: only for bottles`},
-		{"kind of pack", `"kind": "keg"`, `"kind": "sack"`, `packs[0].kind: "sack": one of ["keg" "bottle" "can"]`},
+		{"a name that people have for a field", `"strength": "4.6 % vol"`, `"ABV": "4.6 % vol"`, "ABV: no such field: did you mean strength?"},
+		{"joined otherwise", `"fermentable": "white sugar"`, `"originalGravity": 1.04`, "originalGravity: no such field: did you mean original_gravity?"},
+		{"a number in quotes", `"pH": 6.9`, `"pH": "6.9"`, `water.pH: "6.9": a number, without quotes`},
+		{"nothing typed", `"volume": "60 L"`, `"volume": ""`, `volume: "": empty; write a number and a unit`},
+		{"kind of pack", `"kind": "keg"`, `"kind": "sack"`, `packs[0].kind: "sack": one of "keg", "bottle", "can"`},
 		{"content without unit", `"3.0 vol"`, `"3.0"`, `packs[0].co2: 3.0: write volumes or g/L`},
 		{"content too high", `"3.0 vol"`, `"9 vol"`, `packs[0].co2: 9 vol: 0.5 to 6 vol CO2`},
 		{"not an object", string(builtIn(t)), `[1, 2]`, `request: a list: an object`},

@@ -65,6 +65,9 @@ func reason(err error) string {
 		return "say one of: " + strings.Join(n.Choices, ", ")
 	}
 	if r, ok := errors.AsType[*units.RangeError](err); ok {
+		if r.Value < 0 && r.Min == 0 {
+			return r.Quantity + " is not below zero"
+		}
 		return fmt.Sprintf("%s from %s to %s %s", r.Quantity, brief(r.Min), brief(r.Max), r.Unit)
 	}
 	if errors.Is(err, numeric.ErrBracket) || errors.Is(err, numeric.ErrNoConvergence) {

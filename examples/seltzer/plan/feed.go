@@ -33,6 +33,9 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 	if err := whose.UnmarshalText([]byte(m.req.Nutrient.Law)); err != nil {
 		return n, named("nutrient.law", m.req.Nutrient.Law, err)
 	}
+	if err := m.req.Nutrient.ownNamed(); err != nil {
+		return n, err
+	}
 	sources, others, err := m.sources()
 	if err != nil {
 		return n, err
@@ -44,7 +47,7 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 		return n, nil
 	}
 	cold := n.Volume
-	feed, err := nutrient.FeedInOrder(n.lacking(), cold, whose, sources...)
+	feed, err := m.fedInOrder(n.lacking(), cold, whose, sources)
 	if err != nil {
 		return n, err
 	}
@@ -53,7 +56,7 @@ func (m *maker) feed(say *notes) (n NutrientPlan, err error) {
 		return n, err
 	}
 	if len(matter.Doses) > 0 {
-		if feed, err = nutrient.FeedInOrder(besides(n.lacking(), matter), cold, whose, rest...); err != nil {
+		if feed, err = m.fedInOrder(besides(n.lacking(), matter), cold, whose, rest); err != nil {
 			return n, err
 		}
 	}

@@ -70,13 +70,13 @@ func (k *recipe) setMade() error {
 	}
 	if g := b.Gravity; !(g >= leastBaseGravity && g <= mostBaseGravity) {
 		return &RequestError{Field: "at_hand.base.gravity", Value: trim(g),
-			Allowed: fmt.Sprintf("%s to %s, 20/20 °C", plain(leastBaseGravity), plain(mostBaseGravity))}
+			Allowed: fmt.Sprintf("%s to %s, 20/20 °C", plain(leastBaseGravity), plain(mostBaseGravity)) + slipped(g)}
 	}
 	k.req.Fermenter.Temperature, k.req.Fermenter.Warmest = b.Warmest, b.Warmest
 	return cmp.Or(
 		within("at_hand.base.strength", b.Strength, units.PercentVolume, leastStrength, 25),
 		within("at_hand.base.warmest", b.Warmest, units.Celsius, 0, 40),
-		within("volume", r.Volume, units.Litre, leastVolume, mostVolume),
+		instead(r.Volume.IsZero(), "or at_hand.base.volume, what there is of the base", within("volume", r.Volume, units.Litre, leastVolume, mostVolume)),
 		within("strength", r.Strength, units.PercentVolume, leastStrength, mostStrength),
 		within("label.serving", r.Label.Serving, units.Millilitre, 10, 5000),
 		oneOf("label.law", r.Label.Law, "EU", "US"),

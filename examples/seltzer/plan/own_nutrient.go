@@ -7,6 +7,7 @@ import (
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient"
+	"example.org/zymase/nutrient/law"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
 )
@@ -25,6 +26,57 @@ func (m *maker) source(text string) (material.Material, error) {
 // owns reports whether a material is one of those whose labels the request has.
 func (n Nutrient) owns(m material.Material) bool {
 	return slices.ContainsFunc(n.Own, func(o OwnNutrient) bool { return strings.EqualFold(o.Name, m.Name()) })
+}
+
+// ownNamed refuses a nutrient whose label is given but that is not among the sources: nothing would be taken of it.
+func (n Nutrient) ownNamed() error {
+	for i, o := range n.Own {
+		if o.Name != "" && !slices.ContainsFunc(n.Sources, func(s string) bool { return strings.EqualFold(s, o.Name) }) {
+			return &RequestError{Field: fmt.Sprintf("nutrient.own[%d].name", i), Value: clip(o.Name), Allowed: "a name that stands in nutrient.sources too"}
+		}
+	}
+	return nil
+}
+
+// most is the largest dose by the label of a nutrient of one's own; nil where none is given.
+func (n Nutrient) most(m material.Material) *units.MassConcentration {
+	for _, o := range n.Own {
+		if strings.EqualFold(o.Name, m.Name()) {
+			return o.Most
+		}
+	}
+	return nil
+}
+
+// fedInOrder meets a need from the sources in their order, within the limits of the law and of the labels of one's own.
+func (m *maker) fedInOrder(need units.MassConcentration, cold units.Volume, whose law.Jurisdiction, sources []nutrient.Offer) (nutrient.Feed, error) {
+	feed, err := nutrient.FeedInOrder(need, cold, whose, sources...)
+	if err != nil {
+		return feed, err
+	}
+	for i, d := range feed.Doses {
+		most := m.req.Nutrient.most(d.Material)
+		if most == nil {
+			continue
+		}
+		dose := d.Material.Dose(units.Gram.Of(checked.Number(most.In(units.GramPerLitre) * cold.In(units.Litre))))
+		if d.Mass.Compare(dose.Mass) <= 0 {
+			continue
+		}
+		brings, err := nutrient.SupplyOf(cold, dose)
+		if err != nil {
+			return feed, err
+		}
+		others := slices.DeleteFunc(slices.Clone(sources), func(o nutrient.Offer) bool { return strings.EqualFold(o.Material.Name(), d.Material.Name()) })
+		rest, err := m.fedInOrder(besides(need, nutrient.Feed{Supply: brings}), cold, whose, others)
+		if err != nil {
+			return feed, err
+		}
+		rest.Doses = slices.Insert(rest.Doses, min(i, len(rest.Doses)), dose)
+		rest.Supply, err = nutrient.SupplyOf(cold, rest.Doses...)
+		return rest, err
+	}
+	return feed, nil
 }
 
 // part is a share that may be left out.
@@ -56,22 +108,12 @@ func (o OwnNutrient) source(field string) (material.Material, error) {
 	return s, nil
 }
 
-// ownLimits hold the doses against the labels.
+// ownLimits tell of doses whose label gives no limit.
 func (m *maker) ownLimits(cold units.Volume, doses []material.Dose, say *notes) {
 	for _, d := range doses {
-		for _, o := range m.req.Nutrient.Own {
-			if !strings.EqualFold(o.Name, d.Material.Name()) {
-				continue
-			}
-			gl := units.GramPerLitre.Of(checked.Number(d.Mass.In(units.Gram) / cold.In(units.Litre)))
-			switch {
-			case o.Most == nil:
-				say.caution(fmt.Sprintf("%s comes to %.2f g/L: hold that against the largest dose on its label, and check the law that its "+
-					"nitrogen falls under, before you rely on a limit.", o.Name, gl.In(units.GramPerLitre)))
-			case gl.Compare(*o.Most) > 0:
-				say.warn(fmt.Sprintf("%s comes to %.2f g/L, its label allows %.2f: of the nitrogen that is wanted the rest has to come from another source.",
-					o.Name, gl.In(units.GramPerLitre), o.Most.In(units.GramPerLitre)))
-			}
+		if m.req.Nutrient.owns(d.Material) && m.req.Nutrient.most(d.Material) == nil {
+			say.caution(fmt.Sprintf("%s comes to %.2f g/L: hold that against the largest dose on its label, and check the law that its "+
+				"nitrogen falls under, before you rely on a limit.", d.Material.Name(), d.Mass.In(units.Gram)/cold.In(units.Litre)))
 		}
 	}
 }

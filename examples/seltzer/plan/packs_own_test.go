@@ -201,7 +201,7 @@ func TestRefusedPacks(t *testing.T) {
 		change func(*plan.Request)
 		says   string
 	}{
-		{func(r *plan.Request) { r.Packs[1].Filled = "by hand" }, `packs[1].filled: "by hand": one of ["counter-pressure"]`},
+		{func(r *plan.Request) { r.Packs[1].Filled = "by hand" }, `packs[1].filled: "by hand": one of "counter-pressure"`},
 		{func(r *plan.Request) { r.Packs[1].Filled = "counter-pressure" }, "packs[1].prime_with: white sugar: left out"},
 		{func(r *plan.Request) { r.Packs[0].Filled = "counter-pressure" }, "packs[0].filled: counter-pressure: left out for a keg"},
 		{func(r *plan.Request) { r.Packs[1].FilledAt = new(units.Celsius.Of(2)) }, "packs[1].filled_at: given: only with"},

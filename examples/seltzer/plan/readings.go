@@ -106,7 +106,7 @@ func readingsOK(rs []Reading) error {
 				value = "missing"
 			}
 			return &RequestError{Field: field + ".gravity", Value: value,
-				Allowed: "0.97 to 1.2, as the hydrometer shows it; or none, with brix or weight_lost"}
+				Allowed: "0.97 to 1.2, as the hydrometer shows it" + slipped(r.Gravity) + "; or none, with brix or weight_lost"}
 		}
 		if r.Brix != nil && !(*r.Brix >= 0 && *r.Brix <= 40) {
 			return &RequestError{Field: field + ".brix", Value: trim(*r.Brix), Allowed: "0 to 40, as the refractometer shows it"}

@@ -156,7 +156,8 @@ func (r *Request) atHand() (sugar, water float64, err error) {
 	}
 	if g := r.Gravity; g != nil {
 		if !(*g >= leastGravity && *g <= mostGravity) {
-			return 0, 0, &RequestError{Field: "original_gravity", Value: trim(*g), Allowed: fmt.Sprintf("%.3f to %.3f, 20/20 °C", leastGravity, mostGravity)}
+			return 0, 0, &RequestError{Field: "original_gravity", Value: trim(*g),
+				Allowed: fmt.Sprintf("%.3f to %.3f, 20/20 °C", leastGravity, mostGravity) + slipped(*g)}
 		}
 		if !r.Strength.IsZero() {
 			return 0, 0, &RequestError{Field: "original_gravity", Value: trim(*g), Allowed: "in the place of the strength: leave one of them out"}

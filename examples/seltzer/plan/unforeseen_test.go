@@ -87,7 +87,7 @@ func TestNoNutrient(t *testing.T) {
 func TestJuiceByName(t *testing.T) {
 	r := request(t)
 	r.Fermentable = "apple juice"
-	if _, err := plan.Make(r); err == nil || !strings.Contains(err.Error(), `"juice 12 °Bx"`) {
+	if _, err := plan.Make(r); err == nil || !strings.Contains(err.Error(), `"apple juice 12 °Bx"`) {
 		t.Error(err)
 	}
 }

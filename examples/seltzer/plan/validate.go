@@ -7,6 +7,8 @@ import (
 	"strings"
 	"time"
 
+	"example.org/zymase/gravity"
+	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/sugar"
 	"example.org/zymase/units"
 	"example.org/zymase/units/material"
@@ -35,16 +37,33 @@ func within[D, E units.Dimension](field string, q units.Quantity[D, E], u units.
 		if q.IsZero() {
 			value = "missing or zero"
 		}
-		return &RequestError{Field: field, Value: value, Allowed: fmt.Sprintf("%s to %s %s", plain(least), plain(most), u.Symbol()), is: quantity(q)}
+		allowed := fmt.Sprintf("%s to %s %s", plain(least), plain(most), u.Symbol())
+		if c := (x - 32) / 1.8; u.Symbol() == "°C" && x > most && c >= least && c <= most {
+			allowed += fmt.Sprintf("; %s °F would be %.1f °C: write °F where that is meant", plain(x), c)
+		}
+		return &RequestError{Field: field, Value: value, Allowed: allowed, is: quantity(q)}
 	}
 	return nil
+}
+
+// slipped tells of a gravity how it may have been meant; it is empty where that cannot be seen.
+func slipped(sg float64) string {
+	switch {
+	case sg >= 900 && sg < 1200:
+		return fmt.Sprintf("; with its point it is %.3f", sg/1000)
+	case sg >= 1.5 && sg <= 40:
+		if g, err := gravity.FromExtract(units.DegreePlato.Of(checked.Number(sg))); err == nil {
+			return fmt.Sprintf("; %s °P or °Bx is a gravity of %.3f", trim(sg), g.SG())
+		}
+	}
+	return ""
 }
 
 func oneOf(field, value string, allowed ...string) error {
 	if slices.Contains(allowed, value) {
 		return nil
 	}
-	text := "one of " + fmt.Sprintf("%q", allowed)
+	text := `one of "` + strings.Join(allowed, `", "`) + `"`
 	if value == "" {
 		return &RequestError{Field: field, Value: "missing", Allowed: text}
 	}
@@ -142,7 +161,11 @@ func (k *recipe) setFermentable() (err error) {
 			return err
 		}
 	} else if k.fermentable, err = material.FindAmong(f, sugar.Fermentables()...); err != nil {
-		return &RequestError{Field: "fermentable", Value: f, Allowed: reason(err) + `; or juice by its Brix, "juice 12 °Bx"`, Err: err}
+		allowed := reason(err) + `; or juice by its Brix, "juice 12 °Bx"`
+		if strings.Contains(f, "juice") {
+			allowed = juiceForm
+		}
+		return &RequestError{Field: "fermentable", Value: cmp.Or(f, "missing"), Allowed: allowed, Err: err}
 	}
 	if sugar.Of(k.fermentable).Fermentability().In(units.Percent) < 1 {
 		return &RequestError{Field: "fermentable", Value: f, Allowed: "something that yeast ferments"}
@@ -160,11 +183,13 @@ func isJuice(text string) bool {
 	return ok && (fruit == "" || fruit == "apple " || fruit == "grape ")
 }
 
+const juiceForm = `a juice with its Brix, "apple juice 12 °Bx", "grape juice 22 °Bx" or, of any other fruit, "juice 9 °Bx"`
+
 func juiceOf(field, text string) (material.Material, error) {
 	_, brix, _ := strings.Cut(text, "juice ")
 	e, err := units.Parse[units.Extract](brix)
 	if err != nil {
-		return material.Material{}, named(field, text, err)
+		return material.Material{}, &RequestError{Field: field, Value: text, Allowed: juiceForm, Err: err}
 	}
 	m, err := material.Juice(e, units.Share{})
 	if err != nil {

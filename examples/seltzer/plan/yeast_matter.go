@@ -38,7 +38,7 @@ func (m *maker) yeastMatter(feed nutrient.Feed, v units.Volume, j law.Jurisdicti
 		}
 		rest := append(append([]nutrient.Offer(nil), sources[:i]...), sources[i+1:]...)
 		its := o.Material.Composition().Nitrogen().In(units.Fraction)
-		small, err := nutrient.FeedInOrder(units.MilligramPerLitre.Of(checked.Number(vitaminMatter*its)), v, j, o)
+		small, err := m.fedInOrder(units.MilligramPerLitre.Of(checked.Number(vitaminMatter*its)), v, j, []nutrient.Offer{o})
 		return small, rest, err
 	}
 	return nutrient.Feed{}, sources, nil
