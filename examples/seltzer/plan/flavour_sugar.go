@@ -129,10 +129,11 @@ func mostFlavour(req Request, refused *RequestError) error {
 		*at = &f
 		_, _, _, err := solved(req)
 		sweet, no := errors.AsType[*tooSweet](err)
-		if no {
+		if of, ok := errors.AsType[*RequestError](err); no && ok && of.Field == refused.Field {
 			e = &tooSweet{sweet.past, e.now} // what a little more than the most runs into
+			return false
 		}
-		return !no // what else there is to mend is told next
+		return true // what else there is to mend, another flavouring too, is told next
 	}
 	lo, hi := 0.0, whole
 	for range 14 { // to a ten-thousandth

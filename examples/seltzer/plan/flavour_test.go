@@ -1,6 +1,9 @@
 package plan_test
 
 import (
+	"errors"
+	"fmt"
+	"strings"
 	"testing"
 
 	"example.org/zymase/examples/seltzer/plan"
@@ -60,4 +63,31 @@ func TestPrimerByComposition(t *testing.T) {
 		// The strength that a primer brings moves the volumes by a few thousandths.
 		near(t, row.name, prime(row.name)*row.co2/gas, 1, 0.005)
 	}
+}
+
+// Where the flavourings of two packs are too sweet, each is told what it may be by itself: the first is not blamed for the second.
+func TestTwoTooSweet(t *testing.T) {
+	r := syruped(t, 600, 5)
+	bottles := r.Packs[1]
+	bottles.Volume = units.Litre.Of(30)
+	r.Packs = []plan.Pack{bottles, bottles}
+	for i := range r.Packs {
+		f := *r.Flavour
+		f.Added = units.Millilitre.Of(checked.Number(20 + 20*float64(i)))
+		r.Packs[i].Flavour = &f
+	}
+	r.Flavour = nil
+	most := make([]float64, 2)
+	for i := range most {
+		_, err := plan.Make(r)
+		e, ok := errors.AsType[*plan.RequestError](err)
+		limit, known := errors.AsType[*units.RangeError](err)
+		if !ok || !known || e.Field != fmt.Sprintf("packs[%d].flavour.added", i) || !strings.Contains(e.Allowed, fmt.Sprintf("packs[%d]", i)) {
+			t.Fatal(err)
+		}
+		most[i] = limit.Max
+		r.Packs[i].Flavour.Added = units.Millilitre.Of(checked.Number(limit.Max))
+	}
+	made(t, r)
+	near(t, "of the same bottles, mL", most[0], most[1], 0.02*most[0])
 }
