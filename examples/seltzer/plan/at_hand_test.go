@@ -172,6 +172,33 @@ func TestOwnYield(t *testing.T) {
 	near(t, "sugar", own/sugarOf(made(t, r)), 17.5/16.83, 0.001)
 }
 
+// A yield that was measured is surer than that of others: what is left of the ± is the sugar, the scale and the levels. What is
+// drawn lies about the strength of the plan.
+func TestOwnYieldIsSurer(t *testing.T) {
+	r := kindOf(t, "own_figures")
+	own := made(t, r)
+	drawn, err := plan.Draw(r, 1000)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Yeast.Yield = nil
+	others := made(t, r)
+	points := func(p plan.Plan) (planned, read float64) {
+		return p.Uncertainty.Planned.In(units.PercentVolume), p.Uncertainty.ByHydrometer.In(units.PercentVolume)
+	}
+	planned, read := points(own)
+	if was, wasRead := points(others); planned > 0.6*was || read > 0.9*wasRead || own.Gravity.FloorUncertainty >= others.Gravity.FloorUncertainty {
+		t.Errorf("± %.3f as planned and %.3f read, %.3f and %.3f by the yield of others; floor ± %.5f and %.5f", planned, read, was, wasRead,
+			own.Gravity.FloorUncertainty, others.Gravity.FloorUncertainty)
+	}
+	for _, d := range drawn {
+		if strings.HasPrefix(d.What, "strength") {
+			near(t, d.What, d.Usual, own.Strength.In(units.PercentVolume), 0.03)
+			near(t, d.What+", ±", 2*d.Of.Deviation, planned, 0.1*planned)
+		}
+	}
+}
+
 // Sugar that is left: 15 % of that of the wash, in the drink and on the label.
 func TestAttenuation(t *testing.T) {
 	p := made(t, kindOf(t, "attenuated"))

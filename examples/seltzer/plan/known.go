@@ -31,6 +31,11 @@ func (m *maker) known() []forward.Unknown {
 		half := math.Sqrt(6) * maltSpread * (100 - lost.Usual) // of a triangle
 		between(ethanolLost, lost.Usual-half, lost.Usual+half, "Balling's yield, package gravity")
 	}
+	if lost := unknown(all, ethanolLost); m.req.Yeast.Yield != nil && m.brewed != nil {
+		lost.Usual = m.brewed.unknowns.Lost
+		half := math.Sqrt(6) * ownSpread * (100 - lost.Usual) // of a triangle
+		between(ethanolLost, max(0, lost.Usual-half), lost.Usual+half, "the request's own yield, 1 % from batch to batch: common practice, no source")
+	}
 	set("hydrometer", 500*m.division())
 	if i := m.req.Instruments; i != nil {
 		if i.Volume != nil {
@@ -45,6 +50,10 @@ func (m *maker) known() []forward.Unknown {
 	}
 	return all
 }
+
+// ownSpread is how far one's own yield is off in the next batch, as a part of it (common practice, no source): a third of what
+// the yield of others is known to.
+const ownSpread = 0.01
 
 // unknown finds one by its name.
 func unknown(all []forward.Unknown, name string) *forward.Unknown {
