@@ -243,6 +243,14 @@ func TestRefusedAtHand(t *testing.T) {
 		{"own_figures", func(r *plan.Request) { r.Nutrient.Own[0].Ammonium = share(120) }, "nutrient.own[0]: club mix"},
 		{"own_figures", func(r *plan.Request) { r.Nutrient.Sources = []string{"club mix", "club mx"} }, "nutrient.sources: club mx"},
 		{"own_figures", func(r *plan.Request) { r.Nutrient.Sources = []string{"club mx"} }, "nutrient.own[0].name: club mix: a name that stands in"},
+		{"small_kettle", func(r *plan.Request) {
+			r.Fermentable, r.Buffer, r.Kettle.Capacity = "apple juice 12 °Bx", nil, units.Litre.Of(30)
+		},
+			"kettle.top_up: 12 L: at most 5.3 L, all the water that there is beside the juice"},
+		{"sugar_at_hand", func(r *plan.Request) {
+			r.Fermentable, r.Buffer, r.Strength, r.Gravity = "apple juice 12 °Bx", nil, units.StrengthByVolume{}, new(1.038)
+			r.AtHand.Sugar = new(units.Kilogram.Of(1.8))
+		}, "at_hand: 1.8 kg of sugar: more: what is left of it after the losses"},
 		{"gravity", func(r *plan.Request) { r.Gravity = new(1040.) }, "original_gravity: 1040: 1.003 to 1.150, 20/20 °C; with its point it is 1.040"},
 		{"gravity", func(r *plan.Request) { r.Gravity = new(12.) },
 			"original_gravity: 12: 1.003 to 1.150, 20/20 °C; 12 °P or °Bx is a gravity of 1.048"},

@@ -51,7 +51,7 @@ func (r *recipe) strongKettle(b *batch, inFermenter float64) (kettle gravity.Sol
 	late = (n - 1) / n * b.share * inFermenter
 	for range mostRounds {
 		rest := inFermenter - b.topUp - late
-		if share = (b.share*inFermenter - late) / rest; !(rest > 0 && share > 0 && share <= mostInKettle) {
+		if share = (b.share*inFermenter - late) / rest; !(rest > 0 && share > 0 && share <= r.mostShare()) {
 			return kettle, share, late, r.tooMuchTopUp(b, inFermenter)
 		}
 		if kettle, err = r.washOf(share, 1); err != nil {
@@ -77,13 +77,22 @@ func (r *recipe) tooMuchTopUp(b *batch, inFermenter float64) error {
 	}
 	n := float64(r.portions())
 	sugar := b.share * inFermenter / n
-	most := inFermenter - b.share*inFermenter*(n-1)/n - sugar/mostInKettle // kg, about
+	most := inFermenter - b.share*inFermenter*(n-1)/n - sugar/r.mostShare() // kg, about
 	most = math.Floor(10*math.Max(0, most/waterPerLitre)) / 10
-	return &RequestError{Field: "kettle.top_up", Value: r.req.Kettle.TopUp.Text(units.Litre, 1), is: quantity(*r.req.Kettle.TopUp),
-		Allowed: fmt.Sprintf("at most %.1f L, which leaves enough in the kettle to dissolve the sugar", most)}
+	allowed := fmt.Sprintf("at most %.1f L, which leaves enough in the kettle to dissolve the sugar", most)
+	if r.mostShare() == 1 {
+		allowed = fmt.Sprintf("at most %.1f L, all the water that there is beside the %s", most, r.fermentable.Name())
+	}
+	return &RequestError{Field: "kettle.top_up", Value: r.req.Kettle.TopUp.Text(units.Litre, 1), is: quantity(*r.req.Kettle.TopUp), Allowed: allowed}
 }
 
-// mostInKettle is the share of sugar in a wash that is still a liquid when it cools: sucrose saturates at 66.6 % at 20 °C (ICUMSA; recalled from memory).
+// mostShare is the share of the fermentable, as it is weighed, in the richest wash that a kettle may hold; a juice may be all of it.
+func (r *recipe) mostShare() float64 {
+	c := r.fermentable.Composition()
+	return min(1, mostInKettle/(c.Sugar().In(units.Fraction)+c.UnfermentedSolids.In(units.Fraction)))
+}
+
+// mostInKettle is the share of solids in a wash that is still a liquid when it cools: sucrose saturates at 66.6 % at 20 °C (ICUMSA; recalled from memory).
 const mostInKettle = 0.6
 
 // portions is in how many parts the sugar goes in.

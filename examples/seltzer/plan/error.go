@@ -99,6 +99,8 @@ func placed(part string, err error) error {
 	value := "as given"
 	if r, ok := errors.AsType[*units.RangeError](err); ok {
 		switch {
+		case r.Quantity == "strength":
+			return &RequestError{Field: "strength", Value: "that of the base, for these packs", Allowed: "less: " + told(err), Err: err}
 		case r.Quantity == "ionic strength", strings.HasSuffix(r.Quantity, "minerals"):
 			part, value = "water", "with its salts and the feed"
 		case ions[r.Quantity] && !strings.HasPrefix(part, "water."):

@@ -82,6 +82,12 @@ func TestOddPacksAreToldByTheirField(t *testing.T) {
 			r.Flavour = &f
 			content(r, 1, "6 vol")
 		}, "packs[1].head_space: 0.5 %: more: "},
+		{func(r *plan.Request) { // the sweetener takes an eighth of the keg, so that its base has to be stronger than is computed
+			r.Strength = units.PercentVolume.Of(15)
+			r.Packs[0].Sweeten = &plan.Sweeten{What: "white sugar", Like: units.GramPerLitre.Of(200)}
+			r.Packs[1].Priming, r.Packs[1].Filled = "", "counter-pressure"
+			r.Stabilise = &plan.Stabilise{Molecular: new(units.MilligramPerLitre.Of(0.8))}
+		}, "strength: that of the base, for these packs: less: "},
 	} {
 		r := request(t)
 		r.Packs = append([]plan.Pack(nil), r.Packs...)

@@ -31,6 +31,7 @@ var said = map[string]map[string]string{
 	"small kettle":  {"kettle": `{"capacity": "12 L", "boil": "15 min", "boil_off": "3 L/h", "loss": "0.5 L", "top_up": "12 L"}`},
 	"smallest":      {"kettle": `{"capacity": "5 L", "boil": "15 min", "boil_off": "1 L/h", "loss": "0 L", "top_up": "18 L"}`},
 	"not boiled":    {"kettle": `{"capacity": "12 L", "boil": "0 min", "boil_off": "3 L/h", "loss": "0.5 L", "top_up": "12 L"}`},
+	"topped up":     {"kettle.top_up": `"4 L"`},
 	"no kettle":     {"kettle": `null`},
 	"several":       {"fermenter": `{"capacity": "13 L", "loss": "0.5 L", "temperature": "20 °C", "warmest": "22 °C", "also": [{"capacity": "14 L", "loss": "0.5 L"}]}`},
 	"warm":          {"fermenter": `{"capacity": "28 L", "loss": "0.8 L", "temperature": "35 °C", "warmest": "36 °C"}`},
@@ -156,7 +157,7 @@ func refusedWell(t *testing.T, what string, text []byte, err error) {
 	if !typed && !strings.HasPrefix(e.Value, "missing") {
 		t.Errorf("%s: %v: nobody typed that", what, err)
 	}
-	for _, bad := range []string{"as given", "e+", "no figure fits", "what these packs"} {
+	for _, bad := range []string{"at most 0.0", "as given", "e+", "no figure fits", "what these packs"} {
 		if strings.Contains(err.Error(), bad) {
 			t.Errorf("%s: %v", what, err)
 		}

@@ -314,7 +314,11 @@ func (r *recipe) settle(req Request, sugar, water float64) (batch, error) {
 func (r *recipe) minerals(b batch, sugar, water float64, req Request) (float64, error) {
 	plain := r.req
 	if req.Volume.IsZero() {
-		plain = smaller(plain, r.forAmount(b, sugar, water))
+		scale := r.forAmount(b, sugar, water)
+		if !(scale*plain.Volume.In(units.Litre) >= leastVolume) { // refused as what is at hand, next
+			return 0, nil
+		}
+		plain = smaller(plain, scale)
 	}
 	plain.Strength = units.PercentVolume.Of(checked.Number(min(max(b.strength, leastStrength), mostStrength)))
 	plain.Readings, plain.Schedule, plain.Room, plain.Prices = nil, nil, nil, nil
