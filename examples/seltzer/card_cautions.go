@@ -47,6 +47,7 @@ var cautionsOf = []struct{ words, steps string }{
 	{"hydrometer", "measure"},
 	{"cells in the pack", "pitch"},
 	{"yeast was", "pitch"},
+	{"better than the balance of atoms", "pitch"},
 	{"nitrogen", "feed-1 pitch"},
 	{"Ammonium", "feed-1 pitch"},
 	{"Potassium is", "feed-1 pitch"},

@@ -196,3 +196,27 @@ func TestDrawnAboutThePlan(t *testing.T) {
 		}
 	}
 }
+
+// One's own yield is met as far as the atoms go, and the strength all the same: the plan takes the sugar that it wants.
+func TestOwnYieldBetterThanAtoms(t *testing.T) {
+	for _, of := range []func(*plan.Request){
+		func(r *plan.Request) { r.Nutrient.Demand = "high" },
+		func(r *plan.Request) {
+			r.Packs, r.Yeast.Attenuation = r.Packs[:1], new(units.Percent.Of(70))
+			r.Packs[0].Volume = r.Volume
+		},
+	} {
+		r := request(t)
+		r.Yeast.Yield, r.Scales.Sugar = new(units.GramPerLitre.Of(16.5)), exact(t, "1 g")
+		of(&r)
+		p := made(t, r)
+		want := r.Strength.In(units.PercentVolume)
+		near(t, "strength", p.Packs[0].Strength.In(units.PercentVolume), want, 0.0011*want)
+		if !told(p, "better than the balance of atoms") {
+			t.Error("not said")
+		}
+	}
+	if p := made(t, kindOf(t, "own_figures")); told(p, "balance of atoms") {
+		t.Error("said of a yield that the atoms give")
+	}
+}

@@ -103,9 +103,9 @@ func makerOf(req Request) (*maker, error) {
 		}
 	}
 	p.Weigh, p.Cautions = say.weighed, say.said
-	if swell, ok := m.missedSwell(); ok && req.swell == 0 { // once
+	if swell, atoms, ok := m.missed(); ok && req.swell == 0 { // once
 		again := req
-		again.swell = swell
+		again.swell, again.atoms = swell, atoms
 		return makerOf(again)
 	}
 	return m, nil

@@ -45,6 +45,7 @@ type Request struct {
 
 	typed typed   // what stood in the JSON text, for errors
 	swell float64 // of its base, where it was settled: [recipe.swells]
+	atoms float64 // the part of one's own yield that the balance of atoms gives, where that is less: [maker.missed]
 }
 
 // AtHand is what there is of sugar and water.

@@ -22,12 +22,13 @@ func (r *recipe) setSwell(b batch) bool {
 	return err == nil
 }
 
-// missedSwell is the swell that the batch came to with its own nutrient, its acid and what was done to it after the
-// ferment, where the search took another by so much that the packs would miss their strength.
-func (m *maker) missedSwell() (float64, bool) {
-	const most = 7e-4 // of the volume: with the scale's step the strength is kept to 0.1 %
+// missed is the swell that the batch came to with its own nutrient, its acid and what was done to it after the ferment,
+// and the part of the ethanol that the atoms gave of what the search took, 0 for all of it; whether either was off by so
+// much that the packs would miss their strength.
+func (m *maker) missed() (swell, atoms float64, is bool) {
+	const most = 7e-4 // of either: with the scale's step the strength is kept to 0.1 %
 	if m.recipe.base != nil {
-		return 0, false
+		return 0, 0, false
 	}
 	volume := func(s forward.State) float64 {
 		v, err := s.Volume(at20)
@@ -36,8 +37,16 @@ func (m *maker) missedSwell() (float64, bool) {
 		}
 		return v.In(units.Litre)
 	}
-	swell := volume(m.brewed.fermented) / m.batch.base.VolumeAt20().In(units.Litre) * volume(m.poured.state) / volume(m.brewed.state)
-	return swell, math.Abs(swell/m.recipe.swell-1) > most
+	swell = volume(m.brewed.fermented) / m.batch.base.VolumeAt20().In(units.Litre)
+	if len(m.plan.After.done()) > 0 {
+		swell *= volume(m.poured.state) / volume(m.brewed.state)
+	}
+	if m.req.Yeast.Yield != nil {
+		if given := m.brewed.atoms / kg(m.batch.base.Ethanol()); given < 1-most {
+			atoms = given
+		}
+	}
+	return swell, atoms, math.Abs(swell/m.recipe.swell-1) > most || atoms > 0
 }
 
 // swells is the volume of the fermented base as the batch carries it, as a part of what the search takes it for. The

@@ -71,6 +71,10 @@ func (r *recipe) cells() forward.Unknown {
 // strain says where the batch leaves its yeast's own sheet. A strength that the strain does not
 // reach is refused: the sugar that it leaves would be found in the packs.
 func (m *maker) strain(say *notes) error {
+	if own := m.req.Yeast.Yield; own != nil && m.req.atoms > 0 {
+		say.caution(fmt.Sprintf("Your yield, %.2f g/L of sugar to 1 %% vol, is better than the balance of atoms gives with the yeast that this nitrogen "+
+			"grows: the plan counts %.2f g/L.", own.In(units.GramPerLitre), own.In(units.GramPerLitre)/m.req.atoms))
+	}
 	s := m.req.Yeast.Strain
 	if s == nil {
 		return nil

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -30,7 +31,7 @@ func (k *recipe) yeastOK() (err error) {
 		if err := within("yeast.sugar_for_1_percent", *own, units.GramPerLitre, leastForPercent, mostForPercent); err != nil {
 			return err
 		}
-		if k.yield, err = scaled(k.yield, usualForPercent/own.In(units.GramPerLitre)); err != nil {
+		if k.yield, err = scaled(k.yield, cmp.Or(k.req.atoms, 1)*usualForPercent/own.In(units.GramPerLitre)); err != nil {
 			return named("yeast.sugar_for_1_percent", own.Text(units.GramPerLitre, 2), err)
 		}
 		if strings.Contains(k.fermentable.Name(), "malt") {
