@@ -2,8 +2,8 @@ package units
 
 import (
 	"fmt"
-	"strconv"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 )
