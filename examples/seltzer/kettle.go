@@ -128,7 +128,8 @@ func buildLibrary() (wasm, glue []byte, err error) {
 	// Where little is computed functions are not inlined, which makes the page a tenth shorter; the last pattern that fits counts.
 	const module = "example.org/zymase/"
 	for _, small := range []string{"std=-l", "math=", "math/bits=", "runtime=", "internal/runtime/...=", "github.com/...=-l",
-		module + "units/material=-l", module + "nutrient/law=-l", module + "water/must=-l"} {
+		module + "units/material=-l", module + "nutrient/law=-l", module + "water/must=-l", module + "examples/seltzer=-l",
+		module + "examples/seltzer/plan=-l"} {
 		how = append(how, "-gcflags="+small)
 	}
 	cmd := exec.Command(tool, append(how, "-o", file, module+"examples/seltzer")...)

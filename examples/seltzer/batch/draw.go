@@ -1,10 +1,10 @@
 package batch
 
 import (
-	"cmp"
 	"math"
 	"math/bits"
 	"slices"
+	"sort"
 )
 
 // Draw returns n worlds, spread over what is known of each of the [Unknowns] ([Known], or with the ends of
@@ -142,7 +142,7 @@ func Over(worlds []Unknowns, x []float64) Spread {
 			s.From = append(s.From, From{k.Name, c * c / (of * variance)})
 		}
 	}
-	slices.SortStableFunc(s.From, func(a, b From) int { return cmp.Compare(b.Share, a.Share) })
+	sort.SliceStable(s.From, func(i, k int) bool { return s.From[i].Share > s.From[k].Share })
 	return s
 }
 

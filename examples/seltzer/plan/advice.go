@@ -1,10 +1,10 @@
 package plan
 
 import (
-	"cmp"
 	"fmt"
 	"math"
 	"slices"
+	"sort"
 	"time"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
@@ -481,7 +481,7 @@ func ranked(all []Advice, by []suspect) {
 		}
 		return len(by)
 	}
-	slices.SortStableFunc(all, func(a, b Advice) int { return cmp.Compare(place(a), place(b)) })
+	sort.SliceStable(all, func(i, k int) bool { return place(all[i]) < place(all[k]) })
 }
 
 // warmer is how warm a slow ferment can be made: to the plan, or 3 K above it where it is there

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"sort"
 
 	"example.org/zymase/internal/checked"
 	"example.org/zymase/nutrient/kinetics"
@@ -92,6 +93,6 @@ func (m *maker) causes(f *kinetics.Forecast, faster bool) ([]Cause, error) {
 		low.PH = sour
 		err = try("pH", fmt.Sprintf("pH %.1f", sour), low, holds)
 	}
-	slices.SortStableFunc(all, func(a, b Cause) int { return cmp.Compare(b.Odds, a.Odds) })
+	sort.SliceStable(all, func(i, k int) bool { return all[i].Odds > all[k].Odds })
 	return all, err
 }

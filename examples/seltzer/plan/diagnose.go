@@ -1,10 +1,10 @@
 package plan
 
 import (
-	"cmp"
 	"fmt"
 	"math"
 	"slices"
+	"sort"
 	"time"
 
 	forward "example.org/zymase/examples/seltzer/batch" // "batch" is a type here
@@ -112,7 +112,7 @@ func (m *maker) suspects(s *StatePlan, last Reading) []suspect {
 	if a := m.req.Yeast.Age; a != nil && time.Duration(*a) > 180*day {
 		add("yeast", float64(time.Duration(*a))/float64(180*day), "it was %s old when pitched; pitch fresh, awake yeast", a)
 	}
-	slices.SortStableFunc(all, func(a, b suspect) int { return cmp.Compare(b.past, a.past) })
+	sort.SliceStable(all, func(i, k int) bool { return all[i].past > all[k].past })
 	return all
 }
 

@@ -3,7 +3,7 @@ package plan
 import (
 	"fmt"
 	"slices"
-	"strings"
+	"sort"
 	"time"
 
 	"example.org/zymase/carbonation"
@@ -81,7 +81,7 @@ func (m *maker) schedule(say *notes) (due []Event, err error) {
 			add(packs+rest, what, sign)
 		}
 	}
-	slices.SortStableFunc(due, func(a, b Event) int { return strings.Compare(a.Day, b.Day) })
+	sort.SliceStable(due, func(i, k int) bool { return due[i].Day < due[k].Day })
 	return due, nil
 }
 
