@@ -2,6 +2,7 @@ package units
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -54,6 +55,9 @@ func ParseDuration(text string) (time.Duration, error) {
 		}
 		if d == 0 && name == "" {
 			return 0, reject(text, dim, "no unit; write one of wk, d, h, min, s")
+		}
+		if d == 0 && slices.ContainsFunc([]string{"month", "months", "mo", "year", "years", "y", "yr"}, func(n string) bool { return strings.EqualFold(n, name) }) {
+			return 0, reject(text, dim, fmt.Sprintf("%q differ in length: say wk or d; a month is about 30 d", name))
 		}
 		if d == 0 {
 			return 0, reject(text, dim, fmt.Sprintf("%q is not one of its units: wk, d, h, min, s", name))

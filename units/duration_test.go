@@ -2,6 +2,7 @@ package units_test
 
 import (
 	"errors"
+	"strings"
 	"testing"
 	"time"
 
@@ -31,6 +32,11 @@ func TestParseDuration(t *testing.T) {
 		got, err := units.ParseDuration(text)
 		if e, ok := errors.AsType[*units.ParseError](err); !ok || got != 0 || e.Want != "duration" {
 			t.Errorf("%q: %v %v", text, got, err)
+		}
+	}
+	for text, says := range map[string]string{"15": "no unit; write one of wk, d, h, min, s", "18 Months": "say wk or d; a month is about 30 d"} {
+		if _, err := units.ParseDuration(text); err == nil || !strings.Contains(err.Error(), says) {
+			t.Errorf("%q: %v", text, err)
 		}
 	}
 }

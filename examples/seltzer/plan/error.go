@@ -102,7 +102,8 @@ func placed(part string, err error) error {
 		case r.Quantity == "strength":
 			return &RequestError{Field: "strength", Value: "that of the base, for these packs", Allowed: "less: " + told(err), Err: err}
 		case r.Quantity == "ionic strength", strings.HasSuffix(r.Quantity, "minerals"):
-			part, value = "water", "with its salts and the feed"
+			return &RequestError{Field: "water", Value: "with its salts and the feed", Err: err,
+				Allowed: told(err) + ": look whether a figure of the report or of the target is off by its point or its unit, g/L for mg/L"}
 		case ions[r.Quantity] && !strings.HasPrefix(part, "water."):
 			part, value = "water.report."+r.Quantity, "after salts and boil"
 		case ions[r.Quantity]:

@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"strings"
 	"testing"
 
 	"example.org/zymase/examples/seltzer/plan"
@@ -43,5 +44,29 @@ func TestMineralsAreInTheGravities(t *testing.T) {
 	near(t, "floor", s.Floor, p.Gravity.Floor, 1e-6)
 	if g := s.AddSugar.In(units.Gram); g > 5 {
 		t.Errorf("the wash is as planned, yet %.0f g of sugar are asked for", g)
+	}
+}
+
+// A target that is off by its point is planned, and told of: nobody drinks 9 g/L of chloride (Directive (EU) 2020/2184: 250 mg/L).
+func TestWaterOffByItsPoint(t *testing.T) {
+	told := func(change func(*plan.Request)) bool {
+		r := request(t)
+		change(&r)
+		p, err := plan.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return strings.Contains(strings.Join(p.Cautions, "\n"), "The treated water holds more than drinking water may: chloride ")
+	}
+	if told(func(*plan.Request) {}) {
+		t.Error("told of a usual water")
+	}
+	if !told(func(r *plan.Request) { r.Water.Target = plan.Ions{Calcium: new(units.MilligramPerLitre.Of(5000))} }) {
+		t.Error("not told of 5000 mg/L of calcium in the place of 50.00")
+	}
+	r := request(t)
+	r.Water.Report.Calcium = new(units.GramPerLitre.Of(14))
+	if _, err := plan.Make(r); err == nil || !strings.Contains(err.Error(), "g/L for mg/L") {
+		t.Error(err)
 	}
 }

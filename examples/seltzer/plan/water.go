@@ -110,7 +110,22 @@ func (m *maker) treat(p *WaterPlan, before water.Profile, volume units.Volume, s
 	if len(salts) > 0 {
 		say.missed(w.Target, after)
 	}
+	say.salty(after)
 	return weighed, nil
+}
+
+// salty cautions where a water holds more than drinking water may, as a figure does that is off by its point or its unit.
+func (n *notes) salty(w water.Profile) {
+	var over []string
+	for _, f := range w.CheckDrinking() {
+		if f.Limit.Authority == water.EUDirective && ions[f.Limit.Substance] {
+			over = append(over, f.String())
+		}
+	}
+	if len(over) > 0 {
+		n.caution("The treated water holds more than drinking water may: " + strings.Join(over, "; ") +
+			". Look whether a figure of the report or of the target is off by its point or its unit.")
+	}
 }
 
 // What is said when the salts at hand do not reach a target (common practice, no source):
