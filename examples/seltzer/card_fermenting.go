@@ -149,7 +149,7 @@ func byGravity(p plan.Plan, s style) []step {
 	}
 	for i, k := range p.Gravity.Portions {
 		all = append(all, due{k.Used.In(units.Percent), step{id: fmt.Sprintf("portion-%d", i+2), title: fmt.Sprintf("Sugar, portion %d", i+2),
-			when:  "by gravity " + number(k.Gravity, 4) + afterPortion(p.Gravity, k.Used),
+			when:  "by gravity " + number(k.Gravity, 4) + afterPortion(p.Gravity, k.Used) + about(p, fmt.Sprintf("sugar, portion %d", i+2)),
 			weigh: []row{{label: k.Sugar.What, value: s.weight(k.Sugar)}}, read: []row{{label: "gravity before", value: number(k.Gravity, 4)}}}})
 	}
 	slices.SortStableFunc(all, func(a, b due) int {

@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -218,5 +219,34 @@ func TestOwnYieldBetterThanAtoms(t *testing.T) {
 	}
 	if p := made(t, kindOf(t, "own_figures")); told(p, "balance of atoms") {
 		t.Error("said of a yield that the atoms give")
+	}
+}
+
+// The days name each portion of the sugar and each nutrient that is weighed, in the order they are due, with the gravity
+// that is read then; and no nutrient where there is none.
+func TestDaysOfPortions(t *testing.T) {
+	r := request(t)
+	r.Portions = 3
+	p := made(t, r)
+	var got []string
+	for _, e := range p.Schedule[:5] {
+		got = append(got, e.What+" "+e.Sign)
+	}
+	want := []string{"brew, pitch, first nutrient gravity ", "nutrient, addition 2 by", "sugar, portion 2 by", "nutrient, addition 3 by", "sugar, portion 3 by"}
+	for i, w := range want {
+		if !strings.HasPrefix(got[i], w) {
+			t.Errorf("%q for %q", got[i], w)
+		}
+	}
+	if s := fmt.Sprintf("gravity %.4f", p.Gravity.First); p.Schedule[0].Sign != s {
+		t.Errorf("%q for %q", p.Schedule[0].Sign, s)
+	}
+	for i := range p.Schedule[1:] {
+		if p.Schedule[i+1].Day < p.Schedule[i].Day {
+			t.Error(p.Schedule)
+		}
+	}
+	if what := made(t, drink(t, "ale")).Schedule[0].What; what != "brew, pitch" {
+		t.Error(what)
 	}
 }

@@ -22,7 +22,7 @@ import (
 func Nearest(req Request) (Request, []string, error) {
 	req.Packs = slices.Clone(req.Packs)
 	changes := req.intoRange()
-	if req.AtHand != nil || req.Gravity != nil {
+	if req.AtHand != nil {
 		if _, err := makerOf(req); err == nil {
 			return req, changes, nil
 		}
@@ -46,7 +46,7 @@ func Nearest(req Request) (Request, []string, error) {
 		case errors.Is(err, errSmallKettle) && topsUp(&req, &changes, err):
 		case tooSmall(err):
 			return fitting(req, changes, err)
-		case e.Field == "strength" && limit != nil && limit.Max >= leastStrength:
+		case e.Field == "strength" && req.Gravity == nil && limit != nil && limit.Max >= leastStrength:
 			most := math.Floor(10*limit.Max) / 10
 			if limit.Value < limit.Min {
 				most = limit.Min

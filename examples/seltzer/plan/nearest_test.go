@@ -159,3 +159,18 @@ func TestRefusalsAreTrue(t *testing.T) {
 	}
 	t.Log(tried)
 }
+
+// A gravity that is asked for has a nearest request as a strength has: a kettle gets its top-up.
+func TestNearestOfAGravity(t *testing.T) {
+	r := kindOf(t, "gravity")
+	whole := made(t, r)
+	r.Kettle.Capacity = units.Litre.Of(12)
+	near, changes, err := plan.Nearest(r)
+	if err != nil || near.Kettle.TopUp == nil || len(changes) != 1 {
+		t.Fatal(changes, err)
+	}
+	p := made(t, near)
+	if off := p.Gravity.Original - whole.Gravity.Original; off > 0.0002 || off < -0.0002 {
+		t.Errorf("original gravity %.4f, asked for %.4f", p.Gravity.Original, whole.Gravity.Original)
+	}
+}

@@ -1,7 +1,9 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"sort"
 	"time"
@@ -43,16 +45,21 @@ func (m *maker) schedule(say *notes) (due []Event, err error) {
 	add := func(at time.Duration, what, sign string) {
 		due = append(due, Event{Day: start.Add(at).Format(dateForm), What: what, Sign: sign})
 	}
-	add(0, "brew, pitch, first nutrient", fmt.Sprintf("gravity %.4f", m.plan.Gravity.Original))
-	for i, n := range m.plan.Nutrient.Stages {
-		if i == 0 {
-			continue
-		}
-		at, err := when(n.Used)
+	g := m.plan.Gravity
+	first, read := "brew, pitch", g.Original
+	if n := m.plan.Nutrient; len(n.Supplements) > 0 || len(n.Stages) > 0 && n.Stages[0].some() {
+		first += ", first nutrient"
+	}
+	if g.First > 0 { // of the first portion of the sugar
+		read = g.First
+	}
+	add(0, first, fmt.Sprintf("gravity %.4f", read))
+	for _, d := range m.dueByGravity() {
+		at, err := when(d.used)
 		if err != nil {
 			return nil, err
 		}
-		add(at.Median, fmt.Sprintf("nutrient, addition %d", i+1), fmt.Sprintf("by gravity %.4f", n.Gravity))
+		add(at.Median, d.what, fmt.Sprintf("by gravity %.4f", d.gravity))
 	}
 	half, err := when(units.Percent.Of(50))
 	if err != nil {
@@ -83,6 +90,37 @@ func (m *maker) schedule(say *notes) (due []Event, err error) {
 	}
 	sort.SliceStable(due, func(i, k int) bool { return due[i].Day < due[k].Day })
 	return due, nil
+}
+
+// A dose is due when so much of the sugar is used.
+type dose struct {
+	used    units.Share
+	what    string
+	gravity float64
+}
+
+// dueByGravity are the later additions of nutrient and portions of sugar, in their order.
+func (m *maker) dueByGravity() (all []dose) {
+	for i, n := range m.plan.Nutrient.Stages {
+		if i > 0 && n.some() {
+			all = append(all, dose{n.Used, fmt.Sprintf("nutrient, addition %d", i+1), n.Gravity})
+		}
+	}
+	for i, k := range m.plan.Gravity.Portions {
+		all = append(all, dose{k.Used, fmt.Sprintf("sugar, portion %d", i+2), k.Gravity})
+	}
+	slices.SortStableFunc(all, func(a, b dose) int { // where both are due, the nutrient
+		if x := a.used.In(units.Percent) - b.used.In(units.Percent); math.Abs(x) > 1e-6 {
+			return cmp.Compare(x, 0)
+		}
+		return 0
+	})
+	return all
+}
+
+// some tells whether anything is weighed for it.
+func (s NutrientStage) some() bool {
+	return slices.ContainsFunc(s.Doses, func(w Weight) bool { return !w.Mass.Decimal().IsZero() })
 }
 
 const inGas = "7 to 14 days at the set pressure"

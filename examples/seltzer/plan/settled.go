@@ -323,6 +323,9 @@ func (r *recipe) minerals(b batch, sugar, water float64, req Request) (float64, 
 	plain.Strength = units.PercentVolume.Of(checked.Number(min(max(b.strength, leastStrength), mostStrength)))
 	plain.Readings, plain.Schedule, plain.Room, plain.Prices = nil, nil, nil, nil
 	m, err := makerOf(plain)
+	if _, sweet := errors.AsType[*tooSweet](err); sweet || tooSmall(err) || errors.Is(err, errSmallKettle) {
+		return 0, nil // refused of the whole plan, with what would do
+	}
 	if err != nil {
 		return 0, err
 	}
