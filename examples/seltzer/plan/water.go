@@ -116,6 +116,11 @@ func (m *maker) treat(p *WaterPlan, before water.Profile, volume units.Volume, s
 
 // salty cautions where a water holds more than drinking water may, as a figure does that is off by its point or its unit.
 func (n *notes) salty(w water.Profile) {
+	mg := func(i water.Ion) float64 { return w.Ion(i).In(units.MilligramPerLitre) }
+	const least = 150 // mg/L, below each of the limits, which are looked up above it alone
+	if max(mg(water.Chloride), mg(water.Sulfate), mg(water.Sodium)) < least {
+		return
+	}
 	var over []string
 	for _, f := range w.CheckDrinking() {
 		if f.Limit.Authority == water.EUDirective && ions[f.Limit.Substance] {
