@@ -31,8 +31,7 @@ func brewing(p plan.Plan, s style) []step {
 		water.read = append(water.read, level("set aside", t, s))
 	}
 	if r := p.Yeast.Rehydration; r != nil && start.Volume.Compare(r.Water) >= 0 {
-		water.do = append(water.do, "Set aside "+s.volume(r.Water)+" of it to wake the yeast in, and boil it. Volumes and gravities count it in: "+
-			"until the yeast is pitched the volumes are so much less.")
+		water.do = append(water.do, "Set aside "+s.volume(r.Water)+" of it, boiled, to wake the yeast in: until then the volumes are so much less.")
 	}
 	dissolve := step{id: "dissolve", title: "Dissolve", weigh: append(going(p, s, "kettle"), going(p, s, "dissolved in the water")...),
 		do:   []string{"Off the heat, stirring, so that nothing burns on."},

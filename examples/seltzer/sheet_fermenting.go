@@ -131,7 +131,7 @@ func wakingWater(p plan.Plan) string {
 	if all := p.Water.Volume.In(units.Litre); all < of {
 		return fmt.Sprintf("beside the plan, it thins the batch by %.1f %%", 100*of/p.Nutrient.Volume.In(units.Litre))
 	}
-	return "of the water to start with: volumes and gravities count it in"
+	return "of the batch's water"
 }
 
 func yeastSection(p plan.Plan, s style) section {

@@ -71,7 +71,7 @@ func TestWhatASheetMaySay(t *testing.T) {
 	if block := blockOf(t, "kegs", degas); !strings.Contains(block, "pressure of its own none") || strings.Contains(block, " -") {
 		t.Error(block)
 	}
-	if block := blockOf(t, "Yeast", degas); !strings.Contains(block, "412 mL water at 27 °C for 20 min; of the water to start with") {
+	if block := blockOf(t, "Yeast", degas); !strings.Contains(block, "412 mL water at 27 °C for 20 min; of the batch's water") {
 		t.Error(block)
 	}
 }
