@@ -142,7 +142,7 @@ type notes struct {
 
 func (n *notes) weigh(w ...Weight) { n.weighed = append(n.weighed, w...) }
 
-func (n *notes) weighFirst(w ...Weight) { n.weighed = slices.Insert(n.weighed, 0, w...) }
+func (n *notes) weighFirst(w ...Weight) { n.weighed = append(slices.Clip(w), n.weighed...) }
 
 func (n *notes) caution(text string) {
 	if !slices.Contains(n.said, text) {

@@ -1,9 +1,7 @@
 package plan
 
 import (
-	"cmp"
 	"fmt"
-	"math"
 	"slices"
 	"sort"
 	"time"
@@ -109,11 +107,8 @@ func (m *maker) dueByGravity() (all []dose) {
 	for i, k := range m.plan.Gravity.Portions {
 		all = append(all, dose{k.Used, fmt.Sprintf("sugar, portion %d", i+2), k.Gravity})
 	}
-	slices.SortStableFunc(all, func(a, b dose) int { // where both are due, the nutrient
-		if x := a.used.In(units.Percent) - b.used.In(units.Percent); math.Abs(x) > 1e-6 {
-			return cmp.Compare(x, 0)
-		}
-		return 0
+	sort.SliceStable(all, func(i, k int) bool { // where both are due, the nutrient
+		return all[i].used.In(units.Percent) < all[k].used.In(units.Percent)-1e-6
 	})
 	return all
 }
