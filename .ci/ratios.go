@@ -48,7 +48,7 @@ var budgets = []budget{
 	{"nutrient/ferment", "FermentBalance", 520, -1, "Exp"},
 	{"examples/seltzer/batch", "Walk", 10_000, 0, ""},            // nine tenths of it the chalk of the boil
 	{"examples/seltzer/plan", "Make", 175_000, -1, ""},           // 140,000 reached, four tenths of it the days
-	{"examples/seltzer/plan", "MakeWithoutDays", 10, -1, "Walk"}, // 9.8 reached
+	{"examples/seltzer/plan", "MakeWithoutDays", 10, -1, "Walk"}, // 9.3 reached
 	{"examples/seltzer/plan", "Draw", 1_000, -1, "Walk"},         // 965 reached: a thousand worlds with their figures read, the usual one, and their plan
 }
 

@@ -37,16 +37,16 @@ func StrengthByHydrometer(original, final units.MeasuredNumber, y Yield, spread 
 		return units.MeasuredStrength{}, limit.Named("gravity.StrengthByHydrometer", err)
 	}
 	leeway := underFloor*(original.Uncertainty().In(units.One)+final.Uncertainty().In(units.One)) + underFloorLeast
-	at, err := continued(original.Value().In(units.One), final.Value().In(units.One), y)
-	if err != nil {
-		return units.MeasuredStrength{}, limit.Named("gravity.StrengthByHydrometer", err)
-	}
-	if at.under > leeway {
-		return units.MeasuredStrength{}, limit.Named("gravity.StrengthByHydrometer", at.outside)
-	}
+	var at *reading // the readings themselves: Propagate begins with them
 	m, err := units.Propagate(func(x units.Trial) (units.StrengthByVolume, error) {
-		at, err := continued(units.At(x, &original).In(units.One), units.At(x, &final).In(units.One), y.times(units.At(x, &yield).In(units.One)))
-		return percentVolume(at.strength + at.slope*at.under), limit.Named("gravity.StrengthByHydrometer", err)
+		now, err := continued(units.At(x, &original).In(units.One), units.At(x, &final).In(units.One), y.times(units.At(x, &yield).In(units.One)))
+		if at == nil {
+			at = &now
+			if err == nil && now.under > leeway {
+				err = now.outside
+			}
+		}
+		return percentVolume(now.strength + now.slope*now.under), limit.Named("gravity.StrengthByHydrometer", err)
 	}, &original, &final, &yield, units.Correlation{A: &original, B: &final, R: correlation})
 	if err != nil || at.under == 0 {
 		return m, limit.Named("gravity.StrengthByHydrometer", err)

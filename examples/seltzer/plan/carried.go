@@ -43,7 +43,7 @@ func (c *carried) do(steps ...forward.Step) (forward.Left, error) {
 	if c.like == nil {
 		c.like = new(water.Series)
 	}
-	var room [4]forward.State
+	var room [6]forward.State // few have more steps
 	states, left, err := forward.Walk(room[:0], steps, c.state, &c.unknowns, c.like)
 	if err == nil && len(states) > 0 {
 		c.state = states[len(states)-1]

@@ -38,8 +38,7 @@ func (m *maker) fermenting(from, to float64) forward.Step {
 type reader struct {
 	*maker
 	legs   [][]forward.Step
-	meters []forward.Meter
-	floor  forward.Meter
+	meters []forward.Meter // one for each leg
 	like   water.Series
 }
 
@@ -140,7 +139,7 @@ func (r *reader) way(f *inDoubt, unstaged forward.State, u *forward.Unknowns) er
 	}
 	if a := r.plan.Acidity; a.Buffer != nil {
 		var err error
-		if f[ofBuffer], err = r.floor.Lacks(&c.state, a.Floor, r.air.Pressure()); err != nil {
+		if f[ofBuffer], err = r.meters[len(r.meters)-1].Lacks(&c.state, a.Floor, r.air.Pressure()); err != nil {
 			return err
 		}
 	}

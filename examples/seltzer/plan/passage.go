@@ -80,6 +80,7 @@ type poured struct {
 	mixed  gravity.Solution
 	before forward.State  // its part of the base, before anything joins it
 	steps  []forward.Step // that mixed it
+	store  []forward.Step // to what is stored
 	added  float64        // kg
 	asked  packed         // what went into it, before the scale rounded it
 	meter  *forward.Meter // that of all packs
@@ -123,6 +124,12 @@ func (m *maker) fill(i int, f *poured) (packed, error) {
 			return k, err
 		}
 	}
+	stored := f.carried
+	stored.state = f.served
+	if _, err := stored.do(f.store...); err != nil {
+		return k, err
+	}
+	f.stored = stored.state
 	if k.drink = f.mixed; !r.primes() {
 		return k, nil
 	}
@@ -200,7 +207,7 @@ func (m *maker) mix(i int, k packed, f *poured) (err error) {
 	return err
 }
 
-// pass mixes the drink and carries it through one pack.
+// pass mixes the drink and carries it through one pack, as it is served.
 func (m *maker) pass(i int, k packed, f *poured) error {
 	if err := m.mix(i, k, f); err != nil {
 		return err
@@ -229,7 +236,7 @@ func (m *maker) pass(i int, k packed, f *poured) error {
 	for _, to := range []struct {
 		steps []forward.Step
 		into  *forward.State
-	}{{p.ready, &f.ready}, {p.served, &f.served}, {p.stored, &f.stored}} {
+	}{{p.ready, &f.ready}, {p.served, &f.served}} {
 		if _, err := one.do(to.steps...); err != nil {
 			if e, ok := errors.AsType[*units.RangeError](err); ok && (e.Quantity == "head-space" || e.Quantity == "capacity of the pack") {
 				return r.full("as it is filled", err)
@@ -238,6 +245,7 @@ func (m *maker) pass(i int, k packed, f *poured) error {
 		}
 		*to.into = one.state
 	}
+	f.store = p.stored
 	return nil
 }
 

@@ -21,7 +21,7 @@ func (m *maker) deeds() ([]deed, error) {
 	r, place := m.req, m.air.Pressure()
 	dissolve := m.dissolving()
 	dissolve.Kind, dissolve.Mass = forward.Dissolve, kilograms(m.batch.fermentable)
-	var salts []deed
+	salts := make([]deed, 0, len(m.plan.Water.Doses))
 	all := make([]deed, 0, len(m.plan.Water.Doses)+len(m.plan.Nutrient.fed)+12)
 	kettlePart := 1 - m.batch.topUp/m.batch.water
 	if m.saltsAfter() {

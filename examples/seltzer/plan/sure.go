@@ -122,10 +122,10 @@ func (m *maker) doubt(*notes) (d [doubtful]doubt, err error) {
 type worlds struct {
 	*reader
 	base              *walk
-	ferment, unstaged int               // the step that ferments, and the last state without the nutrient of the stages
-	bare              forward.Unknowns  // the usual ones, but that no chalk drops: that is nine tenths of the work of a walk
-	was, none         inDoubt           // with the usual chalk, and without
-	room, more        [24]forward.State // most have fewer steps
+	ferment, unstaged int              // the step that ferments, and the last state without the nutrient of the stages
+	bare, off         forward.Unknowns // the usual ones, but that no chalk drops, nine tenths of the work of a walk; one of them off
+	was, none         inDoubt          // with the usual chalk, and without
+	states            []forward.State  // room for those of a world
 }
 
 // worlds are those of the batch as it is brewed.
@@ -138,7 +138,8 @@ func (m *maker) worlds() (*worlds, error) {
 	w.ferment = slices.IndexFunc(base.steps, func(st forward.Step) bool { return st.Kind == forward.Ferment })
 	w.unstaged = w.ferment - 1 - m.plan.Nutrient.staged
 	w.bare.Chalk = 0
-	if base.states, _, err = forward.Walk(w.room[:0], base.steps[:w.ferment], forward.State{}, &w.bare, &base.like); err != nil {
+	w.states = make([]forward.State, 2*w.ferment)
+	if base.states, _, err = forward.Walk(w.states[w.ferment:w.ferment], base.steps[:w.ferment], forward.State{}, &w.bare, &base.like); err != nil {
 		return nil, err
 	}
 	wash, usual := m.brewed.wash, m.brewed.unknowns
@@ -154,21 +155,22 @@ func (m *maker) worlds() (*worlds, error) {
 
 // moved is a world with one unknown off by so much, held against another: its first step that comes out otherwise is given.
 func (w *worlds) moved(k *forward.Unknown, by float64, first int, from *inDoubt) (is inDoubt, err error) {
-	u := w.bare
-	of := k.In(&u)
+	w.off = w.bare
+	u := &w.off
+	of := k.In(u)
 	*of = min(max(*of+by, min(k.Low, *of)), max(k.High, *of))
 	if first == w.ferment {
-		return w.read(nil, w.brewed.unstaged, &u, from, of != &u.Lost && of != &u.Glycerol)
+		return w.read(nil, w.brewed.unstaged, u, from, of != &u.Lost && of != &u.Glycerol)
 	}
 	var start forward.State
 	if first = min(first, w.unstaged); first > 0 {
 		start = w.base.states[first-1]
 	}
-	states, _, err := forward.Walk(w.more[:0], w.base.steps[first:w.ferment], start, &u, &w.base.like)
+	states, _, err := forward.Walk(w.states[:0], w.base.steps[first:w.ferment], start, u, &w.base.like)
 	if err != nil {
 		return is, err
 	}
-	return w.read(&states[len(states)-1], states[w.unstaged-first], &u, from, of == &u.Wash)
+	return w.read(&states[len(states)-1], states[w.unstaged-first], u, from, of == &u.Wash)
 }
 
 // chalkDropped is by how much less, and more, of the chalk drops than usual, as a part of it: the root of the mean square over

@@ -165,15 +165,19 @@ func (m *maker) kegContent(k packed, p PackPlan, all []forward.Unknown) (units.C
 		return units.CarbonDioxideContent{}, "", err
 	}
 	var d doubt
-	for _, k := range all {
-		if u := usual; k.Moves(forward.Carbonate) {
-			*k.In(&u) += k.Deviation()
-			is, err := content(u)
-			if err != nil {
-				return units.CarbonDioxideContent{}, "", err
-			}
-			d.add(k.Name, is-was, was-is)
+	u := usual
+	for i := range all {
+		k := &all[i]
+		if !k.Moves(forward.Carbonate) {
+			continue
 		}
+		*k.In(&u) += k.Deviation()
+		is, err := content(u)
+		if err != nil {
+			return units.CarbonDioxideContent{}, "", err
+		}
+		d.add(k.Name, is-was, was-is)
+		*k.In(&u) = *k.In(&usual)
 	}
 	return units.GramCO2PerLitre.Of(checked.Number(2 * d.u())), d.from, nil
 }
