@@ -156,9 +156,16 @@ func (m *maker) nitrogen(*notes) (own, brought units.MassConcentration, err erro
 
 // wants is the nitrogen that the yeast wants, and what of it the must brings.
 func (m *maker) wants() (n NutrientPlan, err error) {
+	of := m.req.Nutrient.Demand
+	if s := m.req.Yeast.Strain; of == "" && s != nil {
+		of = s.Demand
+	}
+	if of == "" {
+		return n, &RequestError{Field: "nutrient.demand", Value: "missing", Allowed: `"low", "medium" or "high", here or in the sheet of yeast.strain`}
+	}
 	var demand nutrient.Demand
-	if err := demand.UnmarshalText([]byte(m.req.Nutrient.Demand)); err != nil {
-		return n, named("nutrient.demand", m.req.Nutrient.Demand, err)
+	if err := demand.UnmarshalText([]byte(of)); err != nil {
+		return n, named("nutrient.demand", of, err)
 	}
 	n.Volume = m.batch.wash.VolumeAt20()
 	n.Sugar = units.GramPerLitre.Of(checked.Number(1000 * kg(m.batch.wash.Fermentable()) / n.Volume.In(units.Litre)))

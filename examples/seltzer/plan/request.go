@@ -146,9 +146,9 @@ type Strain struct {
 
 // Nutrient says what the yeast is fed.
 type Nutrient struct {
-	Demand  string   `json:"demand"`  // of the strain: "low", "medium" or "high"
-	Sources []string `json:"sources"` // names of nutrient.Sources, in the order of preference
-	Law     string   `json:"law"`     // whose limits: "US" or "EU"
+	Demand  string   `json:"demand,omitempty"` // optional where yeast.strain has it: "low", "medium" or "high"
+	Sources []string `json:"sources"`          // names of nutrient.Sources, in the order of preference
+	Law     string   `json:"law"`              // whose limits: "US" or "EU"
 
 	Own []OwnNutrient `json:"own,omitempty"` // optional: those whose label you have; name them in the sources
 }

@@ -99,7 +99,7 @@ func (m *maker) strain(say *notes) error {
 		say.caution(fmt.Sprintf("%s works up to %s by its sheet: this yeast was not made for %s, it may taste of solvent or die early.",
 			name, s.Warmest.Text(units.Celsius, 0), t.Text(units.Celsius, 0)))
 	}
-	if d := m.req.Nutrient.Demand; s.Demand != "" && s.Demand != d {
+	if d := m.req.Nutrient.Demand; s.Demand != "" && d != "" && s.Demand != d {
 		say.caution(fmt.Sprintf("%s has a %s demand for nitrogen by its sheet, the batch is fed for a %s one.", name, s.Demand, d))
 	}
 	return nil
