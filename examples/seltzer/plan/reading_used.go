@@ -23,81 +23,45 @@ type byOne struct {
 	used, u float64
 }
 
-// stateAt finds how much of the sugar is used from a reading: by each instrument, weighed by
-// how sure each is.
-func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
-	wash, err := m.joined(state.first, m.portionsAt(r))
-	if err != nil {
-		return StatePoint{}, err
+// A reach is what a reading can be of: the wash with the portions of sugar that are in by then.
+type reach struct {
+	wash  gravity.Solution
+	total float64 // kg of sugar that the yeast will use in the end
+	most  float64 // the share of it that is in
+	at    func(used float64) (gravity.Solution, error)
+}
+
+// reach is that of a reading.
+func (m *maker) reach(state *StatePlan, r Reading) (of reach, err error) {
+	if of.wash, err = m.joined(state.first, m.portionsAt(r)); err != nil {
+		return of, err
 	}
 	whole, err := m.joined(state.first, m.portions())
 	if err != nil {
+		return of, err
+	}
+	of.total, of.most = m.attenuation().In(units.Fraction)*kg(whole.Fermentable()), 1
+	if m.portionsAt(r) < m.portions() {
+		of.most = min(1, kg(of.wash.Fermentable())/of.total)
+	}
+	of.at = m.along(of.wash, of.total)
+	return of, nil
+}
+
+// stateAt finds how much of the sugar is used from a reading: by each instrument, weighed by
+// how sure each is.
+func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
+	of, err := m.reach(state, r)
+	if err != nil {
 		return StatePoint{}, err
 	}
-	total := m.attenuation().In(units.Fraction) * kg(whole.Fermentable()) // that the yeast will use
-	most := 1.0                                                           // used where the portions are all that is in
-	if m.portionsAt(r) < m.portions() {
-		most = min(1, kg(wash.Fermentable())/total)
-	}
-	var all []byOne
-	var beyond string // what no ferment of the wash can show
 	final := state.Final.In(units.PercentVolume)
-	at := m.along(wash, total)
-	hydrometer := m.hydrometer()
-	if r.Gravity != 0 {
-		used, err := m.usedBy(most, func(used float64) float64 { // what the hydrometer shows at the reading's temperature
-			s, err := at(used)
-			if err != nil {
-				return math.NaN()
-			}
-			x, err := hydrometer.Reading(s, r.Temperature)
-			if err != nil {
-				return math.NaN()
-			}
-			return x + m.salted.at(used) - r.Gravity
-		})
-		if err != nil {
-			return StatePoint{}, err
-		}
-		all = append(all, byOne{"hydrometer", used, m.plan.Uncertainty.ByHydrometer.In(units.PercentVolume) / 2 / final})
-	}
-	if r.Brix != nil {
-		shown := func(used float64) float64 {
-			s, err := at(used)
-			if err != nil {
-				return math.NaN()
-			}
-			b, err := m.refractometer(s)
-			if err != nil {
-				return math.NaN()
-			}
-			return b
-		}
-		used, err := m.usedBy(most, func(used float64) float64 { return shown(used) - *r.Brix })
-		if err != nil {
-			return StatePoint{}, err
-		}
-		switch {
-		case *r.Brix > shown(0)+farBrix:
-			beyond = fmt.Sprintf("%s °Bx is more than the wash began with, %.1f", trim(*r.Brix), shown(0))
-		case *r.Brix < shown(most)-farBrix:
-			beyond = fmt.Sprintf("%s °Bx is less than a refractometer shows of it at the end, %.1f", trim(*r.Brix), shown(most))
-		}
-		all = append(all, byOne{"refractometer", used, math.Max(0.01, m.off("refractometer")/(shown(0)-shown(most)))})
-	}
-	if r.Lost != nil {
-		used, err := m.usedByWeight(wash, *r.Lost, total)
-		if err != nil {
-			return StatePoint{}, err
-		}
-		if used > most*(1+farLost) {
-			beyond = fmt.Sprintf("%.2f kg lost is more than all its sugar gives", kg(*r.Lost))
-		}
-		used = min(used, most)
-		all = append(all, byOne{"weight", used, math.Max(0.01, m.off("vapour in the gas")/100*used)})
+	all, beyond, err := m.usedByEach(of, r, final)
+	if err != nil {
+		return StatePoint{}, err
 	}
 	used, u, best, apart := together(all)
-	s, err := at(used)
+	s, err := of.at(used)
 	if err != nil {
 		return StatePoint{}, err
 	}
@@ -105,13 +69,15 @@ func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
 	p := StatePoint{
 		After: r.After, Gravity: s.Gravity().SG() + m.salted.at(used), Used: units.Percent.Of(checked.Number(100 * used)), Strength: s.ByVolume(), PH: r.PH,
 		Left:  units.GramPerLitre.Of(checked.Number(1000 * kg(s.Fermentable()) / v.In(units.Litre))),
-		apart: apart, beyond: beyond,
+		apart: apart, beyond: beyond, by: best,
+		portions: m.portionsAt(r), waits: m.portionsAt(r) < m.portions(),
+		Uncertainty: m.plan.Uncertainty.ByHydrometer, From: best,
 	}
 	for _, end := range []struct {
 		used float64
 		into *float64
-	}{{0, &p.starts}, {most, &p.ends}} {
-		s, err := at(end.used)
+	}{{0, &p.starts}, {of.most, &p.ends}} {
+		s, err := of.at(end.used)
 		if err != nil {
 			return StatePoint{}, err
 		}
@@ -123,21 +89,89 @@ func (m *maker) stateAt(state *StatePlan, r Reading) (StatePoint, error) {
 		}
 	}
 	_, p.blur, _, _ = together(all)
-	p.portions, p.waits = m.portionsAt(r), m.portionsAt(r) < m.portions()
-	if (used == 0 || used == most) && r.Gravity != 0 {
+	if (used == 0 || used == of.most) && r.Gravity != 0 {
 		p.Gravity = m.corrected(r, s)
 	}
-	p.by = best
-	p.Uncertainty, p.From = m.plan.Uncertainty.ByHydrometer, best
 	if best == "hydrometer" {
 		p.From = m.plan.Uncertainty.HydrometerFrom
 	}
 	if len(all) > 1 || r.Gravity == 0 {
-		if p.Uncertainty, err = expanded(u * final); err != nil {
-			return StatePoint{}, err
-		}
+		p.Uncertainty, err = expanded(u * final)
 	}
-	return p, nil
+	return p, err
+}
+
+// usedByEach is the share of the sugar used by each instrument of a reading, and what no ferment of the wash can show.
+func (m *maker) usedByEach(of reach, r Reading, final float64) (all []byOne, beyond string, err error) {
+	if r.Gravity != 0 {
+		used, err := m.usedByHydrometer(of, r)
+		if err != nil {
+			return nil, "", err
+		}
+		all = append(all, byOne{"hydrometer", used, m.plan.Uncertainty.ByHydrometer.In(units.PercentVolume) / 2 / final})
+	}
+	if r.Brix != nil {
+		by, odd, err := m.usedByRefractometer(of, *r.Brix)
+		if err != nil {
+			return nil, "", err
+		}
+		all, beyond = append(all, by), odd
+	}
+	if r.Lost != nil {
+		used, err := m.usedByWeight(of.wash, *r.Lost, of.total)
+		if err != nil {
+			return nil, "", err
+		}
+		if used > of.most*(1+farLost) {
+			beyond = fmt.Sprintf("%.2f kg lost is more than all its sugar gives", kg(*r.Lost))
+		}
+		used = min(used, of.most)
+		all = append(all, byOne{"weight", used, math.Max(0.01, m.off("vapour in the gas")/100*used)})
+	}
+	return all, beyond, nil
+}
+
+// usedByHydrometer is the share at which it shows the reading, at the temperature of the sample.
+func (m *maker) usedByHydrometer(of reach, r Reading) (float64, error) {
+	hydrometer := m.hydrometer()
+	return m.usedBy(of.most, func(used float64) float64 {
+		s, err := of.at(used)
+		if err != nil {
+			return math.NaN()
+		}
+		x, err := hydrometer.Reading(s, r.Temperature)
+		if err != nil {
+			return math.NaN()
+		}
+		return x + m.salted.at(used) - r.Gravity
+	})
+}
+
+// usedByRefractometer is the share at which it shows the reading, and what is odd in that.
+func (m *maker) usedByRefractometer(of reach, brix float64) (by byOne, odd string, err error) {
+	shown := func(used float64) float64 {
+		s, err := of.at(used)
+		if err != nil {
+			return math.NaN()
+		}
+		b, err := m.refractometer(s)
+		if err != nil {
+			return math.NaN()
+		}
+		return b
+	}
+	used, err := m.usedBy(of.most, func(used float64) float64 { return shown(used) - brix })
+	if err != nil {
+		return by, "", err
+	}
+	first, last := shown(0), shown(of.most)
+	switch {
+	case brix > first+farBrix:
+		odd = fmt.Sprintf("%s °Bx is more than the wash began with, %.1f", trim(brix), first)
+	case brix < last-farBrix:
+		odd = fmt.Sprintf("%s °Bx is less than a refractometer shows of it at the end, %.1f", trim(brix), last)
+	}
+	return byOne{"refractometer", used, math.Max(0.01, m.off("refractometer")/(first-last))}, odd, nil
 }
 
 // along is a wash when a share of total, what the yeast uses in the end, is used.

@@ -18,11 +18,12 @@ func TestDemandOfTheStrain(t *testing.T) {
 		return p.Nutrient.Need.In(units.MilligramPerLitre), strings.Contains(strings.Join(p.Cautions, "\n"), "The strain has a "+sheet+" demand")
 	}
 	high, _ := wanted("high", "high")
+	// A low demand is 0.75 of 1.25 mg a gram of sugar: a rule of the wine trade, recalled from memory.
 	for _, c := range []struct {
 		batch, sheet string
 		as           float64
 		told         bool
-	}{{"", "high", 1, false}, {"high", "", 1, false}, {"low", "high", 0.6, true}} { // 0.75 of 1.25 mg a gram of sugar: a rule of the wine trade, recalled from memory
+	}{{"", "high", 1, false}, {"high", "", 1, false}, {"low", "high", 0.6, true}} {
 		if mg, told := wanted(c.batch, c.sheet); told != c.told || mg < 0.99*c.as*high || mg > 1.01*c.as*high {
 			t.Errorf("%+v: %.1f of %.1f mg/L, told of: %v", c, mg, high, told)
 		}
