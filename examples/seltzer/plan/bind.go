@@ -10,6 +10,7 @@ import (
 	"io"
 	"reflect"
 	"slices"
+	"sort"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -230,7 +231,7 @@ func (said typed) setStruct(v reflect.Value, o object, path string) error {
 	for _, k := range o.keys {
 		i, ok := fields[k]
 		if !ok {
-			slices.Sort(names)
+			sort.SliceStable(names, func(i, k int) bool { return names[i] < names[k] })
 			return &RequestError{Field: join(path, k), Value: "no such field", Allowed: hint(clip(k), names)}
 		}
 		if err := said.set(v.Field(i), o.values[k], join(path, k)); err != nil {
