@@ -270,7 +270,7 @@ func TestPromisedOfEveryKind(t *testing.T) {
 			close("original gravity", p.Gravity.Original, *r.Gravity, 0.0002)
 		}
 		if h := r.AtHand; h != nil {
-			close("sugar", b.sugar, h.Sugar.In(units.Kilogram), 0.0002+1e-5*h.Sugar.In(units.Kilogram))
+			close("sugar", b.sugar, h.Sugar.In(units.Kilogram), 0.0002+2e-5*h.Sugar.In(units.Kilogram))
 			if h.Water != nil {
 				close("water", litre(p.Water.Volume), litre(*h.Water), 0.002+2e-5*litre(*h.Water))
 			}
